@@ -1,0 +1,63 @@
+"""Every text people read stands in both languages, with the same placeholders, and somebody uses it."""
+
+import re
+import string
+from pathlib import Path
+
+import logbook
+from logbook import facts, wording
+
+HOME = Path(logbook.__file__).parent
+
+
+def placeholders(text: str) -> set[str]:
+    return {field for _, field, _, _ in string.Formatter().parse(text) if field is not None}
+
+
+def test_the_languages_hold_the_same_keys():
+    one, other = (set(wording.texts(language)) for language in wording.LANGUAGES)
+    assert one == other
+
+
+def test_the_languages_hold_the_same_placeholders():
+    one, other = (wording.texts(language) for language in wording.LANGUAGES)
+    assert {key for key in one if placeholders(one[key]) != placeholders(other[key])} == set()
+
+
+def test_every_placeholder_is_a_plain_name():
+    odd = {
+        key: field
+        for language in wording.LANGUAGES
+        for key, text in wording.texts(language).items()
+        for field in placeholders(text)
+        if not re.fullmatch(r"[a-z_0-9]+", field)
+    }
+    assert odd == {}
+
+
+def test_every_mistake_has_a_cure():
+    keys = set(wording.texts("en"))
+    lonely = {key for key in keys if key.endswith(".error") and key.removesuffix(".error") + ".cure" not in keys}
+    lonely |= {key for key in keys if key.endswith(".cure") and key.removesuffix(".cure") + ".error" not in keys}
+    assert lonely == set()
+
+
+def test_no_text_is_empty_and_spanish_is_not_english():
+    english, spanish = (wording.texts(language) for language in wording.LANGUAGES)
+    assert {k for k in english if not english[k].strip()} | {k for k in spanish if not spanish[k].strip()} == set()
+    long_and_same = {k for k in english if english[k] == spanish[k] and len(english[k].split()) > 4}
+    assert long_and_same == set()
+
+
+def test_every_fact_has_a_label():
+    for row in facts.FACTS:
+        for language in wording.LANGUAGES:
+            assert wording.has(f"facts.{row.name}.label", language), row.name
+
+
+def test_every_value_of_a_choice_has_a_word():
+    for row in facts.FACTS:
+        if row.shape == "choice":
+            for value in row.values:
+                for language in wording.LANGUAGES:
+                    assert wording.has(f"facts.{row.name}.{value}", language), (row.name, value)
