@@ -14,6 +14,7 @@ Families decide what "same as" copies: `is` (what a piece is) is copied, `done` 
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -192,12 +193,7 @@ def _read(value):
 
 def bare_mark(mark: str) -> str:
     """A mark as it is compared: no case, spaces or hyphens, but a hyphen between two digits counts."""
-    kept = [
-        "-" if sign == "-" and 0 < at < len(mark) - 1 and mark[at - 1].isdigit() and mark[at + 1].isdigit() else sign
-        for at, sign in enumerate(mark)
-        if sign != " " and (sign != "-" or (0 < at < len(mark) - 1 and mark[at - 1].isdigit() and mark[at + 1].isdigit()))
-    ]
-    return "".join(kept).casefold()
+    return re.sub(r"(?<!\d)-|-(?!\d)", "", re.sub(r"\s", "", mark)).casefold()
 
 
 def same_size(one, other, within: Fraction = Fraction(0)) -> bool:
