@@ -26,6 +26,7 @@ class PiecePhoto:
     note: str
     photo: Photo
     minutes_from_note: float | None = None
+    number: int | None = None  # its place among the photos of its note, from 1
 
 
 @dataclass(frozen=True)
@@ -43,6 +44,7 @@ class Piece:
     photos: tuple[PiecePhoto, ...] = ()
     photos_without_piece: int = 0  # photos of its notes that nobody tied to a piece yet
     photos_to_come: int = 0
+    coming: tuple[str, ...] = ()  # the announced digests of those photos
     photos_overdue: bool = False  # announced photos did not come within 24 h
     checked_without_photos: bool = False  # `logbook check` without --photo: photo rules are not due
     looked: tuple[Mapping[str, object], ...] = ()
