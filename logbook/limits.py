@@ -132,7 +132,7 @@ STANDS: dict[str, tuple[str, ...]] = {
     "reinforced": ("job",),
     "board_thickness": ("job", "shift"),
     "board_class": ("job", "shift"),
-    "static_pressure": ("job",),
+    "static_pressure": ("job",),  # also a run
     "air_temperature": ("job",),
     "screw_spacing": ("shift",),
     "washer_size": ("shift",),
@@ -141,3 +141,15 @@ STANDS: dict[str, tuple[str, ...]] = {
 
 def may_stand(name: str, via: str) -> bool:
     return via in STANDS.get(name, ())
+
+# The book's order; `rules.RULES` holds the same ids in the same order (a test compares them).
+RULE_IDS: tuple[str, ...] = (
+    "mark-said", "sizes-said", "transition-slope", "sizes-agree", "slope-agrees", "transition-angle", "offset-angle",
+    "elbow-vanes", "elbow-throat", "groove-step", "fastened", "staple-spacing", "staple-leg", "staple-clinch",
+    "cross-tabs", "taped", "closure-listed", "tape-width", "tape-cold", "rubbed-down", "surface-clean", "trimmed",
+    "edges-known", "made-from-end", "air-leaves-by", "all-sides", "joint-tight", "joined", "damage-repaired",
+    "damage-method", "nothing-open", "as-planned", "run-sizes", "run-ends", "metal-fastening", "metal-closure",
+    "tabs-bent", "allowed-there", "static-pressure", "air-temperature", "velocity", "aspect-ratio",
+    "span-unreinforced", "hanger-spacing", "accessory-hung", "leak-test", "photo-there", "photo-of-other",
+    "photo-reused", "photo-time", "photo-sharp",
+)  # fmt: skip

@@ -65,3 +65,22 @@ def parse(text: str) -> Fraction | None:
     else:
         value = Fraction(int(whole)) + (Fraction(int(over), int(under)) if over else 0)
     return -value if minus else value
+
+
+_WITH_UNIT = re.compile(r"(?P<number>.+?)\s*(?P<unit>in\.?|\"|ft\.?|'|mm|cm|m)?")
+
+
+def written(value: object) -> Fraction | None:
+    """A length as somebody wrote it into a file: 2, 2.5, "2-1/2 in", "50 mm", "3 ft"; None for anything else."""
+    if isinstance(value, bool):
+        return None
+    if isinstance(value, int | float):
+        return Fraction(str(value))
+    if not isinstance(value, str):
+        return None
+    found = _WITH_UNIT.fullmatch(value.strip())
+    number = parse(found["number"]) if found else None
+    if number is None:
+        return None
+    unit = (found["unit"] or "in").rstrip(".")
+    return number * UNITS[{'"': "in", "'": "ft"}.get(unit, unit)]
