@@ -1,0 +1,1 @@
+"""Sound becomes a transcript: Whisper, or prepared transcripts where there is no torch."""

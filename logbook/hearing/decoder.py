@@ -1,0 +1,207 @@
+"""One decoder over the released Whisper modules: many notes at once give the same tokens as one by one.
+
+openai-whisper's own decoder knows no padding, so prompts of different length cannot stand in one batch. Here
+prompts are padded on the left, each item counts its own positions, and padded keys are masked. After the
+prompt one token at a time goes in: several tokens after a cache are silently wrong in the released modules.
+
+Shapes: B items, T encoder frames, L tokens, H heads of width 64, D = 64 H.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import torch
+import torch.nn.functional as F
+from torch import Tensor
+
+KEPT = 5  # candidates of a step that are kept for alternatives
+
+
+@dataclass(frozen=True)
+class Hypothesis:
+    """Tokens without the end token, their log probabilities, and the best candidates at each of their steps."""
+
+    tokens: tuple[int, ...]
+    logs: tuple[float, ...]
+    candidates: tuple[tuple[tuple[int, float], ...], ...]
+    ended: bool  # False: stopped by the limit, as runaways are
+
+    @property
+    def mean_log(self) -> float:
+        return sum(self.logs) / len(self.logs) if self.logs else 0.0
+
+
+@dataclass(frozen=True)
+class Memory:
+    """What the decoder looks up of the encoder's output: keys and values of each layer, (B, H, T, 64)."""
+
+    layers: tuple[tuple[Tensor, Tensor], ...]
+
+    def of(self, items: Sequence[int]) -> Memory:
+        index = torch.tensor(list(items))
+        return Memory(tuple((k[index], v[index]) for k, v in self.layers))
+
+
+class Decoder:
+    """The text half of a Whisper model. Pure: no call changes anything but its own cache."""
+
+    def __init__(self, model):
+        side = model.decoder
+        self.heads = model.dims.n_text_head
+        self.context = model.dims.n_text_ctx
+        self.embedding = side.token_embedding.weight
+        self.positions = side.positional_embedding
+        self.norm = side.ln
+        self.blocks = list(side.blocks)
+        self.fused = []  # query, key and value of one input in one product: fewer, larger steps
+        for block in self.blocks:
+            own = block.attn
+            weight = torch.cat([own.query.weight, own.key.weight, own.value.weight])
+            bias = torch.cat([own.query.bias, torch.zeros_like(own.query.bias), own.value.bias])
+            self.fused.append((weight, bias))
+        self.watched = {}  # layer -> heads whose attention follows the sound
+        for layer, head in model.alignment_heads.indices().T.tolist():
+            self.watched.setdefault(layer, []).append(head)
+
+    def memory(self, encoded: Tensor) -> Memory:
+        """`encoded` (B, T, D)."""
+        layers = []
+        for block in self.blocks:
+            cross = block.cross_attn
+            layers.append((self._split(cross.key(encoded)), self._split(cross.value(encoded))))
+        return Memory(tuple(layers))
+
+    def first_step(self, token: int, memory: Memory) -> Tensor:
+        """Log probabilities (B, vocabulary) after the single `token`, without any prompt."""
+        items = memory.layers[0][0].shape[0]
+        tokens = torch.full((items, 1), token)
+        state, _ = self._forward(tokens, torch.zeros_like(tokens), memory, None, None)
+        return self._logits(state[:, -1]).log_softmax(-1)
+
+    def greedy(
+        self,
+        prompts: Sequence[Sequence[int]],
+        memory: Memory,
+        limits: Sequence[int],
+        *,
+        end: int,
+        barred: Tensor,
+        barred_first: Tensor,
+        favour=None,
+    ) -> list[Hypothesis]:
+        """The most likely tokens after each prompt, at most `limits[i]` of them.
+
+        `barred` (vocabulary) is added to the logits of every step, `barred_first` to the first. `favour`, when
+        given, is called with the tokens so far of one item and gives (token ids, bonus) to add to its logits.
+        """
+        items, longest = len(prompts), max(map(len, prompts))
+        pads = torch.tensor([longest - len(prompt) for prompt in prompts])
+        tokens = torch.tensor([[end] * (longest - len(p)) + list(p) for p in prompts])
+        columns = torch.arange(longest)
+        positions = (columns[None] - pads[:, None]).clamp(min=0)
+        real = columns[None] >= pads[:, None]  # (B, L)
+        seen = torch.ones(longest, longest, dtype=torch.bool).tril()[None] & real[:, None]
+        seen = seen | torch.eye(longest, dtype=torch.bool)[None]  # a padded place sees itself, else NaN
+        room = min(max(limits), self.context - longest)
+        cache = _Cache(len(self.blocks), items, self.heads, longest + room, self.embedding.dtype)
+        state, _ = self._forward(tokens, positions, memory, cache, seen[:, None])
+        logits = self._logits(state[:, -1])
+        keys = torch.cat([real, torch.ones(items, room, dtype=torch.bool)], 1)[:, None, None]
+
+        found: list[list] = [[] for _ in range(items)]  # (token, log probability, candidates)
+        ended = [False] * items
+        live = list(range(items))
+        for count in range(room):
+            scores = logits + barred + (barred_first if count == 0 else 0.0)
+            logs = scores.log_softmax(-1)  # before favours: what the ears said
+            if favour is not None:
+                for row, item in enumerate(live):
+                    wanted, bonus = favour([step[0] for step in found[item]])
+                    scores[row, wanted] += bonus
+            chosen = scores.argmax(-1)
+            top = logs.topk(KEPT)
+            going = []
+            for row, item in enumerate(live):
+                token = int(chosen[row])
+                if token == end:
+                    ended[item] = True
+                    continue
+                best = tuple(zip(top.indices[row].tolist(), top.values[row].tolist(), strict=True))
+                found[item].append((token, float(logs[row, token]), best))
+                if len(found[item]) < limits[item]:
+                    going.append(row)
+            if not going or count == room - 1:
+                break
+            if len(going) < len(live):
+                index = torch.tensor(going)
+                live = [live[row] for row in going]
+                chosen, memory, keys, pads = chosen[index], memory.of(going), keys[index], pads[index]
+                cache.keep(index)
+            place = longest + count
+            state, _ = self._forward(
+                chosen[:, None], (place - pads)[:, None], memory, cache, keys[..., : place + 1]
+            )  # fmt: skip
+            logits = self._logits(state[:, -1])
+        return [
+            Hypothesis(tuple(s[0] for s in steps), tuple(s[1] for s in steps), tuple(s[2] for s in steps), over)
+            for steps, over in zip(found, ended, strict=True)
+        ]
+
+    def follow(self, texts: Sequence[Sequence[int]], memory: Memory) -> tuple[Tensor, Tensor]:
+        """Teacher-forced: log probabilities (B, L, vocabulary) and the watched heads' scores (B, heads, L, T)."""
+        longest = max(map(len, texts))
+        tokens = torch.tensor([list(text) + [0] * (longest - len(text)) for text in texts])
+        positions = torch.arange(longest).expand(len(texts), -1)
+        seen = torch.ones(longest, longest, dtype=torch.bool).tril()[None, None]  # padding is on the right: unseen
+        state, watched = self._forward(tokens, positions, memory, None, seen, watch=True)
+        return self._logits(state).log_softmax(-1), torch.cat(watched, 1)
+
+    # --- the forward pass
+
+    def _split(self, x: Tensor) -> Tensor:
+        return x.view(*x.shape[:2], self.heads, -1).transpose(1, 2)
+
+    def _forward(self, tokens, positions, memory, cache, seen, watch=False):
+        x = F.embedding(tokens, self.embedding) + self.positions[positions]
+        watched = []
+        for layer, block in enumerate(self.blocks):
+            q, k, v = (self._split(part) for part in F.linear(block.attn_ln(x), *self.fused[layer]).chunk(3, -1))
+            if cache is not None:
+                k, v = cache.add(layer, k, v)
+            attended = F.scaled_dot_product_attention(q, k, v, attn_mask=seen)
+            x = x + block.attn.out(attended.transpose(1, 2).flatten(2))
+            q = self._split(block.cross_attn.query(block.cross_attn_ln(x)))
+            k, v = memory.layers[layer]
+            if watch and layer in self.watched:
+                heads = self.watched[layer]
+                watched.append(q[:, heads] @ k[:, heads].transpose(-1, -2) * q.shape[-1] ** -0.5)
+            attended = F.scaled_dot_product_attention(q, k, v)
+            x = x + block.cross_attn.out(attended.transpose(1, 2).flatten(2))
+            x = x + block.mlp(block.mlp_ln(x))
+        return self.norm(x), watched
+
+    def _logits(self, state: Tensor) -> Tensor:
+        return F.linear(state, self.embedding).float()
+
+
+class _Cache:
+    """Keys and values of the tokens so far, in one block that does not grow."""
+
+    def __init__(self, layers: int, items: int, heads: int, room: int, dtype):
+        shape = (items, heads, room, 64)
+        self.keys = [torch.empty(shape, dtype=dtype) for _ in range(layers)]
+        self.values = [torch.empty(shape, dtype=dtype) for _ in range(layers)]
+        self.filled = [0] * layers
+
+    def add(self, layer: int, k: Tensor, v: Tensor) -> tuple[Tensor, Tensor]:
+        start = self.filled[layer]
+        end = self.filled[layer] = start + k.shape[2]
+        self.keys[layer][:, :, start:end] = k
+        self.values[layer][:, :, start:end] = v
+        return self.keys[layer][:, :, :end], self.values[layer][:, :, :end]
+
+    def keep(self, rows: Tensor) -> None:
+        self.keys = [k[rows] for k in self.keys]
+        self.values = [v[rows] for v in self.values]

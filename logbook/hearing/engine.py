@@ -1,0 +1,41 @@
+"""What hears: the contract of an engine, and the two engines by name.
+
+An engine gets sounds and gives one transcript for each, in order. `languages` holds "en", "es" or None (find
+it) for each sound. A sound without speech gives a transcript without words whose `unheard` says why.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Protocol
+
+from logbook.mistake import Mistake
+from logbook.transcript import Transcript
+
+if TYPE_CHECKING:
+    from logbook.decoding.sound import Sound
+
+NAMES = ("whisper", "scripted")
+
+
+class Engine(Protocol):
+    name: str
+
+    def hear(self, sounds: Sequence[Sound], *, languages: Sequence[str | None]) -> list[Transcript | Mistake]:
+        """One transcript a sound, in order; a Mistake only where this engine can never hear that sound."""
+
+
+def make(name: str, folder: Path | None = None, *, weights: str = "base", threads: int | None = None) -> Engine | Mistake:
+    """The engine of that name, loaded. `folder` holds prepared transcripts (scripted only); `threads` None: all."""
+    if name == "scripted":
+        from logbook.hearing import scripted
+
+        return scripted.make(folder)
+    if name == "whisper":
+        try:
+            from logbook.hearing import openai_whisper
+        except ImportError as error:
+            return Mistake("hearing.no-whisper", name, {"came": str(error)})
+        return openai_whisper.make(weights, threads)
+    return Mistake("hearing.no-engine", name, {"came": name, "known": ", ".join(NAMES)})

@@ -1,0 +1,214 @@
+"""Whisper hears: windows to mel, encoder on the note's own length, one decoder, word times, doubts.
+
+This is the only module of the package that joins torch and the released openai-whisper modules into an engine
+(its neighbours `decoder`, `alignment`, `packed` are its parts). Words are never changed here.
+"""
+
+from __future__ import annotations
+
+import os
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+import torch
+import torch.nn.functional as F
+import whisper
+from whisper.tokenizer import get_tokenizer
+
+from logbook.decoding.sound import RATE, Sound
+from logbook.hearing import alignment, doubt, prompt, weights, windows
+from logbook.hearing.decoder import Decoder, Hypothesis, Memory
+from logbook.hearing.windows import Window
+from logbook.hearing.words import words_of
+from logbook.mistake import Mistake
+from logbook.transcript import Doubt, Transcript, Unheard, Word
+
+LANGUAGES = ("en", "es")
+BATCH = 8
+TOKENS_A_SECOND, TOKENS_AT_LEAST = 7, 16  # a faster text is a runaway
+PROMPT_ROOM = 200  # tokens of the prompt at most
+
+
+@dataclass(frozen=True)
+class Heard:
+    """One window heard: text, words with seconds of the whole sound, doubts; `why` when it stands for nothing."""
+
+    text: str
+    words: tuple[Word, ...]
+    doubt: Doubt
+    why: str | None
+
+
+def make(name: str = "base", threads: int | None = None) -> Whisper | Mistake:
+    found = weights.find(name)
+    return found if isinstance(found, Mistake) else Whisper(found, threads)
+
+
+class Whisper:
+    """The engine with its model loaded. `hear` is a pure function of the sounds."""
+
+    name = "openai-whisper"
+
+    def __init__(self, found: weights.Weights, threads: int | None = None):
+        torch.set_num_threads(threads or os.cpu_count() or 1)
+        model = whisper.load_model(str(found.path), device="cpu")
+        model.set_alignment_heads(whisper._ALIGNMENT_HEADS[found.name])
+        self.weights = found.name
+        self.model = model.eval()
+        self.decoder = Decoder(model)
+        self.tokenizers = {code: get_tokenizer(True, language=code, task="transcribe") for code in LANGUAGES}
+        self.language_tokens = [self.tokenizers["en"].to_language_token(code) for code in LANGUAGES]
+        self.barred, self.barred_first = self._barred()
+        self.prompts = {code: self._prompt(code) for code in LANGUAGES}
+        self.settings = {
+            "length_step_seconds": windows.STEP,
+            "prompt": True,
+            "beams": 1,
+            "no_speech_limit": doubt.NO_SPEECH,
+            "threads": torch.get_num_threads(),
+        }
+
+    @torch.inference_mode()
+    def hear(self, sounds: Sequence[Sound], *, languages: Sequence[str | None]) -> list[Transcript]:
+        cut = [windows.cut(sound.samples) for sound in sounds]
+        places = [(item, n) for item, some in enumerate(cut) for n in range(len(some))]
+        by_length: dict[int, list] = defaultdict(list)
+        for item, n in places:
+            by_length[cut[item][n].fed].append((item, n))
+        spoken: dict[int, dict] = defaultdict(dict)  # item -> window number -> (memory, first log probabilities)
+        for fed, some in by_length.items():
+            for first in range(0, len(some), BATCH):
+                group = some[first : first + BATCH]
+                memory = self.decoder.memory(self._encode([cut[i][n] for i, n in group], fed))
+                logs = self.decoder.first_step(self.tokenizers["en"].sot, memory)
+                for row, (item, n) in enumerate(group):
+                    spoken[item][n] = (memory.of([row]), logs[row])
+        found = [given or self._language([spoken[i][n][1] for n in sorted(spoken[i])]) for i, given in enumerate(languages)]
+        heard: dict[tuple[int, int], Heard] = {}
+        for fed, some in by_length.items():
+            todo = []
+            for item, n in some:
+                no_speech = float(spoken[item][n][1].exp()[self.tokenizers["en"].no_speech])
+                if no_speech >= doubt.NO_SPEECH:
+                    heard[item, n] = Heard("", (), Doubt(round(no_speech, 4), 0.0, 0.0), "no_speech")
+                else:
+                    todo.append((item, n, no_speech))
+            for first in range(0, len(todo), BATCH):
+                group = todo[first : first + BATCH]
+                memory = _joined([spoken[i][n][0] for i, n, _ in group])
+                some_heard = self._words(
+                    [cut[i][n] for i, n, _ in group], memory, [found[i] for i, _, _ in group], [p for _, _, p in group]
+                )
+                for (item, n, _), one in zip(group, some_heard, strict=True):
+                    heard[item, n] = one
+        return [
+            self._transcript(sound, found[i], [(cut[i][n], heard[i, n]) for n in range(len(cut[i]))])
+            for i, sound in enumerate(sounds)
+        ]
+
+    # --- steps
+
+    def _encode(self, some: Sequence[Window], fed: int) -> torch.Tensor:
+        """(B, 50 * fed, D): the encoder on exactly `fed` seconds, the note's own length and not Whisper's 30."""
+        side = self.model.encoder
+        mel = torch.stack([_mel(window.samples, fed) for window in some])
+        x = F.gelu(side.conv2(F.gelu(side.conv1(mel)))).transpose(1, 2)
+        x = x + side.positional_embedding[: x.shape[1]]
+        for block in side.blocks:
+            x = block(x)
+        return side.ln_post(x)
+
+    def _language(self, steps: Sequence[torch.Tensor]) -> str:
+        """The likelier of the languages we know, over all windows, silent ones counting little."""
+        total = torch.zeros(len(LANGUAGES))
+        for logs in steps:
+            speech = 1.0 - logs[self.tokenizers["en"].no_speech].exp()
+            total += speech * logs[self.language_tokens].log_softmax(-1)
+        return LANGUAGES[int(total.argmax())]
+
+    def _words(self, some, memory: Memory, languages: Sequence[str], no_speech: Sequence[float]) -> list[Heard]:
+        limits = [int(TOKENS_A_SECOND * window.seconds) + TOKENS_AT_LEAST for window in some]
+        prompts = [self.prompts[code] for code in languages]
+        end = self.tokenizers["en"].eot
+        hypotheses = self.decoder.greedy(
+            prompts, memory, limits, end=end, barred=self.barred, barred_first=self.barred_first
+        )
+        timed = {}
+        for code in set(languages):  # the start sequence differs by language
+            items = [i for i, c in enumerate(languages) if c == code and hypotheses[i].tokens]
+            if not items:
+                continue
+            head = [*self.tokenizers[code].sot_sequence, self.tokenizers[code].no_timestamps]
+            texts, lengths = [hypotheses[i].tokens for i in items], [some[i].seconds for i in items]
+            for i, one in zip(items, alignment.times(self.decoder, memory.of(items), head, texts, lengths, end), strict=True):
+                timed[i] = one
+        return [
+            self._heard(window, hypotheses[i], timed.get(i), languages[i], no_speech[i]) for i, window in enumerate(some)
+        ]
+
+    def _heard(self, window: Window, found: Hypothesis, timed, language: str, no_speech: float) -> Heard:
+        text = self.tokenizers[language].decode(list(found.tokens)).strip()
+        measures = Doubt(round(no_speech, 4), round(found.mean_log, 4), round(doubt.compression(text), 4))
+        why = doubt.why_unheard(text, language, no_speech, found.mean_log, found.ended)
+        if why:
+            return Heard("", (), measures, why)
+        words = words_of(self.tokenizers[language], found, timed, window.start)
+        return Heard(text, words, measures, None)
+
+    def _transcript(self, sound: Sound, language: str, parts: Sequence[tuple[Window, Heard]]) -> Transcript:
+        text, words, unheard = "", [], []
+        for window, heard in parts:
+            if heard.why:
+                _add(unheard, Unheard(round(window.start, 2), round(window.start + window.seconds, 2), heard.why))
+                continue
+            text = f"{text} {heard.text}" if text else heard.text
+            offset = len(text) - len(heard.text)
+            words += [replace(word, start=word.start + offset, end=word.end + offset) for word in heard.words]
+        if sound.whole_seconds > sound.seconds + 1.0:
+            unheard.append(Unheard(round(sound.seconds, 2), round(sound.whole_seconds, 2), "too_long"))
+        spoken = [heard.doubt for _, heard in parts if not heard.why] or [heard.doubt for _, heard in parts]
+        worst = Doubt(
+            max(d.no_speech for d in spoken),
+            min(d.mean_log_probability for d in spoken),
+            max(d.compression for d in spoken),
+        )
+        return Transcript(
+            self.name, self.weights, self.settings, language if text else None, text, tuple(words), worst, tuple(unheard)
+        )
+
+    # --- made once
+
+    def _barred(self) -> tuple[torch.Tensor, torch.Tensor]:
+        """What is no word: -inf for symbols, special tokens and times (as the released decoder bars them)."""
+        t = self.tokenizers["en"]
+        barred = torch.zeros(self.model.dims.n_vocab)
+        barred[list(t.non_speech_tokens)] = -torch.inf
+        barred[t.eot + 1 :] = -torch.inf
+        first = torch.zeros_like(barred)
+        first[t.encode(" ") + [t.eot]] = -torch.inf
+        return barred, first
+
+    def _prompt(self, language: str) -> list[int]:
+        t = self.tokenizers[language]
+        before = t.encode(" " + prompt.PROMPTS[language])[-PROMPT_ROOM:]
+        return [t.sot_prev, *before, *t.sot_sequence, t.no_timestamps]
+
+
+def _mel(samples: np.ndarray, fed: int) -> torch.Tensor:
+    padded = np.zeros(fed * RATE, np.float32)
+    padded[: samples.size] = samples[: padded.size]
+    return whisper.log_mel_spectrogram(padded)
+
+
+def _joined(memories: Sequence[Memory]) -> Memory:
+    layers = zip(*(memory.layers for memory in memories), strict=True)
+    return Memory(tuple((torch.cat([k for k, _ in some]), torch.cat([v for _, v in some])) for some in layers))
+
+
+def _add(unheard: list[Unheard], one: Unheard) -> None:
+    """Stretches that follow each other for the same reason become one."""
+    if unheard and unheard[-1].why == one.why and unheard[-1].until == one.second:
+        one = Unheard(unheard.pop().second, one.until, one.why)
+    unheard.append(one)

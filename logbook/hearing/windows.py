@@ -1,0 +1,50 @@
+"""A long recording is cut into windows that Whisper can hear, at the quietest places."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from logbook.decoding.sound import RATE
+
+LONGEST = 29.5  # seconds: with the half second that follows it fills Whisper's 30
+SHORTEST = 12.0  # seconds before which a window is not cut
+FRAME = RATE // 50
+STEP = 4  # seconds: the encoder's input is a multiple of this, alone or in a batch, so that both hear alike
+AFTER = 0.5  # seconds of nothing that follow the last word
+
+
+@dataclass(frozen=True)
+class Window:
+    start: float  # seconds from the start of the sound
+    samples: np.ndarray
+
+    @property
+    def seconds(self) -> float:
+        return self.samples.size / RATE
+
+    @property
+    def fed(self) -> int:
+        """Seconds that the encoder gets."""
+        return min(30, int(-(-(self.seconds + AFTER) // STEP)) * STEP)
+
+
+def cut(samples: np.ndarray) -> list[Window]:
+    """Windows of at most `LONGEST` seconds, in order, together the whole sound."""
+    found, at = [], 0
+    while samples.size - at > LONGEST * RATE:
+        low, high = at + int(SHORTEST * RATE), at + int(LONGEST * RATE)
+        end = low + _quietest(samples[low:high])
+        found.append(Window(at / RATE, samples[at:end]))
+        at = end
+    return [*found, Window(at / RATE, samples[at:])]
+
+
+def _quietest(samples: np.ndarray) -> int:
+    """The middle of the quietest 0.3 seconds; of equals the last, so that windows are long."""
+    frames = samples[: samples.size // FRAME * FRAME].reshape(-1, FRAME)
+    level = np.log10((frames**2).mean(1) + 1e-9)
+    smooth = np.convolve(level, np.ones(15) / 15, mode="valid")
+    quiet = smooth <= np.percentile(smooth, 5) if np.isfinite(smooth).all() else smooth <= smooth.min()
+    return (int(np.flatnonzero(quiet)[-1]) + 7) * FRAME

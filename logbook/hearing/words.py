@@ -1,0 +1,65 @@
+"""Tokens become the words of a transcript: what stands between blanks, with seconds, probability, alternatives."""
+
+from __future__ import annotations
+
+import math
+import re
+
+from logbook.hearing.alignment import Timed
+from logbook.hearing.decoder import Hypothesis
+from logbook.transcript import Alternative, Word
+
+HEARD_AT_LEAST = 0.05  # an alternative less likely than this is no alternative
+ALTERNATIVES = 3
+WORD = re.compile(r"\w")
+
+
+def words_of(tokenizer, found: Hypothesis, timed: Timed, start: float) -> tuple[Word, ...]:
+    """Words of one window that begins at `start` seconds; offsets count in the window's stripped text.
+
+    `heard` is the lowest probability of the tokens that carry letters or digits; a doubtful comma does not
+    make its word doubtful.
+    """
+    pieces, groups = tokenizer.split_tokens_on_unicode(list(found.tokens))
+    words: list[list[tuple[str, int, int]]] = []  # (text, first token, after the last token) of each piece
+    at = 0
+    for piece, group in zip(pieces, groups, strict=True):
+        part = (piece, at, at + len(group))
+        at += len(group)
+        if words and not piece.startswith(" "):
+            words[-1].append(part)
+        else:
+            words.append([part])
+    made, offset = [], 0
+    for parts in words:
+        text = "".join(piece for piece, _, _ in parts).strip()
+        if not text:
+            continue
+        first, after = parts[0][1], parts[-1][2]
+        bearing = [n for piece, a, b in parts if WORD.search(piece) for n in range(a, b)] or list(range(first, after))
+        heard = math.exp(min(found.logs[n] for n in bearing))
+        second, until = start + timed.seconds[first], start + timed.seconds[after]
+        made.append(
+            Word(
+                text, offset, offset + len(text), round(second, 2), round(max(until, second), 2), round(heard, 3),
+                _alternatives(tokenizer, found, bearing, parts, text),
+            )  # fmt: skip
+        )
+        offset += len(text) + 1
+    return tuple(made)
+
+
+def _alternatives(tokenizer, found: Hypothesis, bearing: list[int], parts, text: str) -> tuple[Alternative, ...]:
+    """Other whole words that the decoder weighed where this one-token word stands."""
+    if len(bearing) != 1:
+        return ()
+    (n,) = bearing
+    tail = "".join(piece for piece, a, _ in parts if a > n)
+    others = []
+    for token, log in found.candidates[n]:
+        said = tokenizer.decode([token])
+        if token == found.tokens[n] or math.exp(log) < HEARD_AT_LEAST or not said.startswith(" ") or not WORD.search(said):
+            continue
+        if said.strip().casefold() != text.casefold().strip(".,;:!?"):
+            others.append(Alternative(said.strip() + tail, round(math.exp(log), 3)))
+    return tuple(others[:ALTERNATIVES])
