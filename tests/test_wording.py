@@ -52,7 +52,7 @@ def test_no_text_is_empty_and_spanish_is_not_english():
 def test_every_fact_has_a_label():
     for row in facts.FACTS:
         for language in wording.LANGUAGES:
-            assert wording.has(f"facts.{row.name}.label", language), row.name
+            assert wording.has(f"facts.name.{row.name}", language), row.name
 
 
 def test_every_value_of_a_choice_has_a_word():
@@ -60,4 +60,5 @@ def test_every_value_of_a_choice_has_a_word():
         if row.shape == "choice":
             for value in row.values:
                 for language in wording.LANGUAGES:
-                    assert wording.has(f"facts.{row.name}.{value}", language), (row.name, value)
+                    table = "kind" if row.name == "kind" else "value"
+                    assert wording.has(f"facts.{table}.{value}", language), (row.name, value)

@@ -1,0 +1,74 @@
+"""Cut sheet of a mitred offset: the air keeps its full cross-section on the slant.
+
+A sheared offset loses depth by the cosine of its angle, so an offset is mitred: both bends are cut at half the
+angle, and the middle piece, turned end for end about its length, makes the slant. Plain trigonometry.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from logbook.geometry import stock
+from logbook.geometry.angles import across, slant, slope_angle
+from logbook.geometry.cut_sheet import CutSheet, Panel, Size, Step, closing
+from logbook.measure import printed
+from logbook.mistake import Mistake
+
+
+def lay_out(
+    size: tuple[Fraction, Fraction],
+    by: Fraction,
+    over: Fraction,
+    axis: str,
+    thickness: Fraction,
+    stub: Fraction = stock.STUB,
+    spacing: Fraction = Fraction(2),
+) -> CutSheet | Mistake:
+    """`by` inches sideways (axis "width") or up and down ("height") over `over` inches between the bends."""
+    board = stock.board(thickness)
+    if isinstance(board, Mistake):
+        return board
+    if by <= 0 or over <= 0:
+        return Mistake("layout.not-positive", "by", {"by": printed(by), "over": printed(over)})
+    depth = size[0] if axis == "width" else size[1]
+    angle = slope_angle(by, over)
+    mitre = angle / 2
+    step = across(depth, mitre)  # how far a mitre runs along the duct from one face to the other
+    middle = slant(by, over)
+    length = 2 * stub + step + middle  # the two cuts are parallel, so one step serves both ends
+    if length > stock.SECTION_USABLE:
+        values = {"needed": printed(length), "usable": printed(stock.SECTION_USABLE)}
+        return Mistake("layout.longer-than-a-section", "over", values)
+    width = size[1] if axis == "width" else size[0]
+    zero = Fraction(0)
+    cheek_end = Panel("end-cheek", ((zero, zero), (stub, zero), (stub + step, depth), (zero, depth)), ("fold", "fold"))
+    cheek_middle = Panel("middle-cheek", ((zero, zero), (middle, zero), (middle + step, depth), (step, depth)), ("fold", "fold"))
+    near_side = Panel("middle-face", ((zero, zero), (middle, zero), (middle, width), (zero, width)))
+    seam = 2 * (2 * slant(depth, step) + 2 * width)
+    staples, tape = closing(seam, spacing)
+    return CutSheet(
+        kind="offset",
+        method="section",
+        title={"size": size, "by": by, "over": over, "thickness": thickness},
+        sizes=(
+            Size("offset-angle", angle, "°"),
+            Size("mitre", mitre, "°"),
+            Size("mitre-step", step),
+            Size("slant-middle", middle),
+            Size("overall", 2 * stub + step + over),
+        ),
+        steps=(
+            Step("lay-from", {"end": "female"}),
+            Step("mitre-first", {"stub": stub, "far": stub + step, "angle": mitre}),
+            Step("mitre-second", {"middle": middle, "angle": mitre}),
+            Step("turn-middle"),
+            Step("cut-facing-first"),
+            Step("tabs-at-mitre"),
+            Step("close", {"spacing": spacing}),
+        ),
+        panels=(cheek_end, cheek_middle, near_side),
+        stock=stock.stock(*size, length, board),
+        seam=seam,
+        staples=staples,
+        tape=tape,
+    )
