@@ -6,6 +6,7 @@ it) for each sound. A sound without speech gives a transcript without words whos
 
 from __future__ import annotations
 
+import os
 from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
@@ -33,6 +34,9 @@ def make(name: str, folder: Path | None = None, *, weights: str = "base", thread
 
         return scripted.make(folder)
     if name == "whisper":
+        # Before torch loads: its threads must sleep while they wait. Spinning, two threads on two busy cores took
+        # 10 s for a note that one thread heard in 1.5 s.
+        os.environ.setdefault("OMP_WAIT_POLICY", "PASSIVE")
         try:
             from logbook.hearing import openai_whisper
         except ImportError as error:
