@@ -92,7 +92,7 @@ def _sheet(args):
     flat = tuple(side for side in args.flat.split(",") if side)
     if set(flat) - set(SIDES):
         return Mistake("layout.bad-side", "--flat", {"came": args.flat})
-    rise, run = job.limits["transition_slope"]
+    rise, run = job.limit("slope")
     board, size = given["board"], given["size"]
     match args.kind:
         case "transition":

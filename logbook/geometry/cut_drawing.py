@@ -1,7 +1,6 @@
-"""A cut sheet as a picture: every panel flat and to one scale, with its lengths, and a 4 in. check bar.
+"""A cut sheet as a picture: every panel flat and to one scale, with its lengths from the end it is laid out from.
 
-The SVG has its sizes in inches of board in the view box; printed on paper, the check bar is a real 4 in. long
-where the print was not scaled (the PDF sets it in inches).
+The view box is as wide as a phone, so that letters stay legible there and on a half-sheet print.
 """
 
 from __future__ import annotations
@@ -13,11 +12,14 @@ from logbook.geometry.cut_sheet import CutSheet, Panel
 from logbook.measure import printed
 from logbook.wording import say
 
-WIDTH = 720  # px of the view box across
-MARGIN = 24
-GAP = 58  # between panels, room for a name and a length
-LETTER = 15
-EDGE_LOOK = {"fold": "", "shiplap": "8 3", "butt": "2 3"}
+WIDTH = 360  # of the view box
+MARGIN = 10
+RIGHT = 44  # room for the width of the far end
+LETTER = 13
+HEAD, FOOT = 20, 34  # above a panel for its name, below it for its lengths
+LARGEST_SCALE = 9.0  # units an inch, so that a small cap does not fill the page
+EDGE_LOOK = {"fold": "", "shiplap": ' stroke-dasharray="8 3"', "butt": ' stroke-dasharray="2 3"'}
+MANY_CORNERS = 8  # an outline with more is a curve: its corners are no marks
 NEAREST = 32  # lengths are lettered to 1/32 in., a knife's width
 
 
@@ -28,52 +30,63 @@ def lettered(length: Fraction) -> str:
 
 def svg(sheet: CutSheet, language: str) -> str:
     """The drawing as one SVG text with a title and a description for people who hear the page."""
-    scale = (WIDTH - 2 * MARGIN) / float(max(x for panel in sheet.panels for x, _ in panel.outline))
-    scale = min(scale, 14.0)
-    top, parts = MARGIN, []
+    longest = max(x for panel in sheet.panels for x, _ in panel.outline)
+    scale = min((WIDTH - MARGIN - RIGHT) / float(longest), LARGEST_SCALE)
+    top, parts = 0.0, []
     for panel in sheet.panels:
-        parts.append(_panel(panel, top, scale, language))
-        top += float(max(y for _, y in panel.outline)) * scale + GAP
+        parts.append(_panel(panel, top + HEAD, scale, language))
+        top += HEAD + float(max(y for _, y in panel.outline)) * scale + FOOT
     title = say("layout.drawing-title", language, kind=say(f"facts.kind.{sheet.kind}", language))
     about = say("layout.drawing-about", language, panels=len(sheet.panels))
     return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {top:.0f}" role="img" '
-        f'aria-labelledby="cut-title cut-about" font-family="sans-serif" font-size="{LETTER}" fill="#111">'
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {top:.0f}" width="{WIDTH}" height="{top:.0f}" role="img" '
+        f'aria-labelledby="cut-title cut-about" font-family="Atkinson Hyperlegible Next, sans-serif" font-size="{LETTER}" fill="#1b2733">'
         f'<title id="cut-title">{escape(title)}</title><desc id="cut-about">{escape(about)}</desc>'
-        f'{"".join(parts)}</svg>'
+        f"{''.join(parts)}</svg>"
     )
 
 
 def _panel(panel: Panel, top: float, scale: float, language: str) -> str:
-    points = [(MARGIN + float(x) * scale, top + 18 + float(y) * scale) for x, y in panel.outline]
-    path = " ".join(f"{x:.1f},{y:.1f}" for x, y in points)
-    long = max(x for x, _ in panel.outline)
-    tall = max(y for _, y in panel.outline)
+    def place(x, y):
+        return MARGIN + float(x) * scale, top + float(y) * scale
+
+    def points(outline):
+        return " ".join(f"{x:.1f},{y:.1f}" for x, y in (place(*corner) for corner in outline))
+
+    long, tall = (max(corner[way] for corner in panel.outline) for way in (0, 1))
+    end = sorted(y for x, y in panel.outline if x == long)
+    right, foot = place(long, tall)
     name = say(f"layout.panels.{panel.name}", language)
-    edges = "" if set(panel.edges) == {"fold"} else ", " + " / ".join(
-        say(f"layout.edges.{edge}", language) for edge in dict.fromkeys(panel.edges)
-    )
-    foot = top + 18 + float(tall) * scale
-    marks = "".join(
-        f'<text x="{MARGIN + float(x) * scale:.1f}" y="{foot + 16:.1f}" text-anchor="middle">{lettered(x)}</text>'
-        f'<line x1="{MARGIN + float(x) * scale:.1f}" y1="{top + 18:.1f}" x2="{MARGIN + float(x) * scale:.1f}" y2="{foot + 3:.1f}" '
-        f'stroke="#111" stroke-width="0.7" stroke-dasharray="2 3"/>'
-        for x in _apart(sorted({x for x, _ in panel.outline if 0 < x < long}), long, scale)
-    )
-    return (
-        f'<text x="{MARGIN}" y="{top + 10:.1f}" font-weight="bold">{escape(name + edges)}</text>'
-        f'<polygon points="{path}" fill="#fff" stroke="#111" stroke-width="2" stroke-dasharray="{EDGE_LOOK[panel.edges[0]]}"/>'
-        f"{marks}"
-        f'<text x="{MARGIN + float(long) * scale:.1f}" y="{foot + 16:.1f}" text-anchor="end">{lettered(long)}</text>'
-        f'<text x="{MARGIN + 6}" y="{top + 18 + float(tall) * scale / 2 + 5:.1f}">{lettered(tall)}</text>'
-    )
+    edge = "" if panel.edges[0] == "fold" else f", {say(f'layout.edges.{panel.edges[0]}', language)}"
+    text = [
+        f'<text x="{MARGIN}" y="{top - 6:.1f}" font-weight="bold">{escape(name + edge)}</text>',
+        f'<polygon points="{points(panel.outline)}" fill="#fff" stroke="#1b2733" stroke-width="2"{EDGE_LOOK[panel.edges[0]]}/>',
+        f'<text x="{right:.1f}" y="{foot + 15:.1f}" text-anchor="end">{lettered(long)}</text>',
+    ]
+    if len(panel.outline) <= MANY_CORNERS:
+        text.append(f'<text x="{MARGIN + 5}" y="{(top + foot) / 2 + 5:.1f}">{lettered(tall)}</text>')
+    if panel.inner:
+        low, high = min(y for _, y in panel.inner), max(y for _, y in panel.inner)
+        near, far = min(x for x, _ in panel.inner), max(x for x, _ in panel.inner)
+        middle = place((near + far) / 2, (low + high) / 2)
+        text.append(f'<polygon points="{points(panel.inner)}" fill="#f4f1ea" stroke="#1b2733" stroke-width="2"/>')
+        text.append(f'<text x="{middle[0]:.1f}" y="{middle[1] + 5:.1f}" text-anchor="middle">{lettered(far - near)} x {lettered(high - low)}</text>')
+    if len(end) > 1 and end[-1] - end[0] != tall and len(panel.outline) <= MANY_CORNERS:
+        text.append(f'<text x="{right + 5:.1f}" y="{place(0, (end[0] + end[-1]) / 2)[1] + 5:.1f}">{lettered(end[-1] - end[0])}</text>')
+    for x in _marks(panel, long, scale):
+        at = place(x, 0)[0]
+        text.append(f'<line x1="{at:.1f}" y1="{top:.1f}" x2="{at:.1f}" y2="{foot + 3:.1f}" stroke="#1b2733" stroke-width="0.8" stroke-dasharray="2 3"/>')
+        text.append(f'<text x="{at:.1f}" y="{foot + 15:.1f}" text-anchor="middle">{lettered(x)}</text>')
+    return "".join(text)
 
 
-def _apart(places: list[Fraction], long: Fraction, scale: float, room: float = 48) -> list[Fraction]:
-    """Places along a panel far enough apart to be lettered; the end is lettered anyway."""
+def _marks(panel: Panel, long: Fraction, scale: float) -> list[Fraction]:
+    """Places along a panel that get a line and a length: its corners, far enough apart to be lettered."""
+    if len(panel.outline) > MANY_CORNERS:
+        return []
     kept: list[Fraction] = []
-    for place in places:
-        clear = float(place - kept[-1]) * scale >= room if kept else float(place) * scale >= 20
-        if clear and float(long - place) * scale >= room:
-            kept.append(place)
+    for x in sorted({x for x, _ in (*panel.outline, *panel.inner) if 0 < x < long}):
+        before = float(x - (kept[-1] if kept else 0)) * scale
+        if before >= (40 if kept else 14) and float(long - x) * scale >= 52:
+            kept.append(x)
     return kept

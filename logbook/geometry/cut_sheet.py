@@ -22,6 +22,7 @@ class Panel:
     name: str  # top bottom left right, throat heel, cap …
     outline: tuple[tuple[Fraction, Fraction], ...]
     edges: tuple[str, str] = ("fold", "fold")
+    inner: tuple[tuple[Fraction, Fraction], ...] = ()  # an opening cut into it, or the core that stands on it
 
 
 @dataclass(frozen=True)
@@ -69,7 +70,8 @@ def to_json(sheet: CutSheet) -> dict:
         "sizes": [{"name": s.name, "value": in_json(s.value), "unit": s.unit} for s in sheet.sizes],
         "steps": [{"key": s.key, "values": {k: plain(v) for k, v in s.values.items()}} for s in sheet.steps],
         "panels": [
-            {"name": p.name, "outline": [[in_json(x), in_json(y)] for x, y in p.outline], "edges": list(p.edges)}
+            {"name": p.name, "edges": list(p.edges)}
+            | {key: [[in_json(x), in_json(y)] for x, y in points] for key, points in (("outline", p.outline), ("inner", p.inner))}
             for p in sheet.panels
         ],
         "stock": {

@@ -47,8 +47,8 @@ def branch(
         values = {"needed": printed(at + opening + stub), "usable": printed(stock.SECTION_USABLE)}
         return Mistake("layout.longer-than-a-section", "at", values)
     low = (side - size[1]) / 2
-    trunk_panel = _rectangle("trunk-side", at + opening + stub, side)
-    hole = Panel("opening", ((at, low), (at + opening, low), (at + opening, low + size[1]), (at, low + size[1])))
+    hole = ((at, low), (at + opening, low), (at + opening, low + size[1]), (at, low + size[1]))
+    trunk_panel = Panel("trunk-side", _rectangle("", at + opening + stub, side).outline, inner=hole)
     cheek = Panel("branch-cheek", ((ZERO, ZERO), (stub + toe, ZERO), (stub + toe, opening), (toe, size[0]), (ZERO, size[0])) if toe else ((ZERO, ZERO), (stub, ZERO), (stub, size[0]), (ZERO, size[0])))
     seam = 2 * (opening + size[1])
     staples, tape = closing(seam, spacing)
@@ -58,7 +58,7 @@ def branch(
     steps += [Step("entry", {"toe": toe})] if toe else []
     steps += [Step("branch-shiplap"), Step("tabs-at-mitre"), Step("close", {"spacing": spacing})]
     title = {"trunk": trunk, "branch": size, "entry": entry, "thickness": thickness}
-    return CutSheet(kind, "section", title, tuple(sizes), tuple(steps), (trunk_panel, hole, cheek), stock.stock(*size, stub + toe, board), seam, staples, tape)
+    return CutSheet(kind, "section", title, tuple(sizes), tuple(steps), (trunk_panel, cheek), stock.stock(*size, stub + toe, board), seam, staples, tape)
 
 
 def end_cap(size: tuple[Fraction, Fraction], thickness: Fraction, spacing: Fraction = Fraction(2)) -> CutSheet | Mistake:
@@ -76,7 +76,8 @@ def end_cap(size: tuple[Fraction, Fraction], thickness: Fraction, spacing: Fract
     taken = stock.Stock(None, sheet, 1, area, sheet[0] * sheet[1] - area)
     sizes = (Size("cap-width", outside[0]), Size("cap-height", outside[1]), Size("core-width", size[0]), Size("core-height", size[1]), Size("rim", thickness))
     steps = (Step("cap-cut"), Step("cap-step", {"half": thickness / 2, "rim": thickness}), Step("cap-flap", {"flap": board.flap}), Step("four-sides", {"spacing": spacing}))
-    panels = (_rectangle("cap", *outside), Panel("core", tuple((x + thickness, y + thickness) for x, y in _rectangle("", *size).outline)))
+    core = tuple((x + thickness, y + thickness) for x, y in _rectangle("", *size).outline)
+    panels = (Panel("cap", _rectangle("", *outside).outline, inner=core),)
     return CutSheet("end_cap", "board", {"size": size, "thickness": thickness}, sizes, steps, panels, taken, seam, staples, tape)
 
 
