@@ -1,0 +1,44 @@
+"""The job file of a folder, read again only when it or a schedule beside it changed."""
+
+from __future__ import annotations
+
+import os
+from functools import lru_cache
+from pathlib import Path
+from zoneinfo import available_timezones
+
+from logbook import job
+from logbook.mistake import Mistake
+
+
+def read_job(file: Path) -> job.Job | Mistake:
+    """The job of a folder, or the first mistake in its file."""
+    read = _read(file, _changed(file))
+    return read[0] if isinstance(read, tuple) else read
+
+
+def _changed(file: Path) -> tuple:
+    """Tells two states of the job file and the schedules in its folder apart."""
+    states = []
+    for each in (file, *sorted(file.parent.glob("*.csv"))):
+        try:
+            now = each.stat()
+            states.append((each.name, now.st_mtime_ns, now.st_size))
+        except OSError:
+            continue
+    return tuple(states)
+
+
+@lru_cache(maxsize=8)
+def _read(file: Path, changed: tuple) -> job.Job | tuple[Mistake, ...]:
+    return job.load(file)
+
+
+def zone_here() -> str:
+    """The time zone this machine is set to, as a new job's zone; UTC where it does not tell."""
+    named = os.environ.get("TZ", "")
+    try:
+        named = named or os.readlink("/etc/localtime").partition("zoneinfo/")[2]
+    except OSError:
+        pass
+    return named if named in available_timezones() else "UTC"
