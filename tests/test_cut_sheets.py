@@ -8,6 +8,7 @@ from fractions import Fraction as F
 from itertools import product
 
 import numpy as np
+import page  # the validator of the distribution page-validation
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
@@ -15,6 +16,7 @@ from hypothesis import strategies as st
 from logbook.facts import SIDES
 from logbook.geometry import angles, cut_drawing, cut_sheet, cut_text, elbow, offset, stock, take_off, transition
 from logbook.mistake import Mistake
+from logbook.paper import cut_sheet as paper
 
 CLOSED = 1 / 64
 SLOPE = F(2, 12)
@@ -276,3 +278,12 @@ def test_every_kind_asks_for_what_it_needs(capsys):
     assert "--over" in capsys.readouterr().err
     assert main(["layout", "transition", "--from", "20x14", "--to", "20by11"]) == 2
     assert "20by11" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_half_sheet_print_is_archivable_and_accessible(language):
+    """Source: ISO 19005-2 (PDF/A-2a) and ISO 14289-1 (PDF/UA-1), judged by an outside validator."""
+    print_ = paper.pdf(SHEETS["transition"], language)
+    assert print_ == paper.pdf(SHEETS["transition"], language)
+    for profile in (page.ValidationProfile.PDF_A_2A, page.ValidationProfile.PDF_UA_1):
+        assert page.is_pdf_compliant_bytes(print_, profile)

@@ -17,7 +17,7 @@ MARGIN = 10
 RIGHT = 44  # room for the width of the far end
 LETTER = 13
 HEAD, FOOT = 20, 34  # above a panel for its name, below it for its lengths
-LARGEST_SCALE = 9.0  # units an inch, so that a small cap does not fill the page
+LARGEST_SCALE = 7.5  # units an inch, so that a small cap does not fill the page
 EDGE_LOOK = {"fold": "", "shiplap": ' stroke-dasharray="8 3"', "butt": ' stroke-dasharray="2 3"'}
 MANY_CORNERS = 8  # an outline with more is a curve: its corners are no marks
 NEAREST = 32  # lengths are lettered to 1/32 in., a knife's width
@@ -32,10 +32,14 @@ def svg(sheet: CutSheet, language: str) -> str:
     """The drawing as one SVG text with a title and a description for people who hear the page."""
     longest = max(x for panel in sheet.panels for x, _ in panel.outline)
     scale = min((WIDTH - MARGIN - RIGHT) / float(longest), LARGEST_SCALE)
-    top, parts = 0.0, []
-    for panel in sheet.panels:
-        parts.append(_panel(panel, top + HEAD, scale, language))
-        top += HEAD + float(max(y for _, y in panel.outline)) * scale + FOOT
+    parts, top, left, row = [], 0.0, 0.0, 0.0
+    for panel in sheet.panels:  # side by side while they fit, as one lays them out on a sheet
+        wide, tall = (float(max(corner[way] for corner in panel.outline)) * scale for way in (0, 1))
+        if left and left + MARGIN + wide + RIGHT > WIDTH:
+            top, left, row = top + row, 0.0, 0.0
+        parts.append(f'<g transform="translate({left:.1f} 0)">{_panel(panel, top + HEAD, scale, language)}</g>')
+        left, row = left + MARGIN + wide + RIGHT - 8, max(row, HEAD + tall + FOOT)
+    top += row
     title = say("layout.drawing-title", language, kind=say(f"facts.kind.{sheet.kind}", language))
     about = say("layout.drawing-about", language, panels=len(sheet.panels))
     return (
