@@ -358,3 +358,21 @@ def _wait(db: Database, column: str, value: str, since: str, most: int, now: dat
 def forget_attempts(db: Database, now: datetime) -> None:
     """Rows older than a month are of no use to anybody."""
     db.execute("delete from attempts where at < ?", (_text(now - timedelta(days=30)),))
+
+
+# --- who said it (the guard asks on every request, so these read no documents)
+
+
+def speakers(db: Database, note_id: str) -> tuple[str, ...]:
+    """Who spoke a note and who handed it in; () where there is none."""
+    row = _one(db, "select spoken_by, handed_in_by from notes where id = ?", (note_id,))
+    return tuple(row.values()) if row else ()
+
+
+def piece_speakers(db: Database, piece_id: str) -> tuple[str, ...]:
+    """Everybody who spoke or handed in a note of this piece."""
+    rows = db.query(
+        "select spoken_by, handed_in_by from notes join entries on entries.note = notes.id where entries.piece = ?",
+        (piece_id,),
+    )
+    return tuple({one for row in rows for one in row.values()})

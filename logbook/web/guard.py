@@ -1,0 +1,181 @@
+"""Who may do what: the only role check. One table of every route; a route that is not in it answers nobody.
+
+An installer sees what he himself said or handed in, and what the crew of his phone said. That too is decided
+here, from the note or piece in the address, before a screen is asked.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from flask import Flask, current_app, g, redirect, request, session, url_for
+
+from logbook import store
+from logbook.mistake import Broken, Mistake
+from logbook.store import people
+from logbook.web import answers, opened, tongue
+
+NOBODY = "nobody"  # not signed in
+EVERYBODY = frozenset({NOBODY, *people.ROLES})
+CREW = frozenset({"installer", "lead"})
+DESK = frozenset({"lead", "contractor", "keeper"})
+SIGNED_IN = frozenset(people.ROLES)
+LEAD = frozenset({"lead"})
+OFFICE = frozenset({"lead", "keeper"})
+KEEPER = frozenset({"keeper"})
+
+# endpoint -> roles. What a contractor may not: hand in, decide, see originals of photos (they hold position).
+MAY: Mapping[str, frozenset[str]] = {
+    "static": EVERYBODY,
+    "health.alive": EVERYBODY,
+    "health.ready": EVERYBODY,
+    "health.described": EVERYBODY,
+    "doors.enter": EVERYBODY,
+    "doors.enter_form": EVERYBODY,
+    "doors.leave": EVERYBODY,
+    "doors.first": EVERYBODY,
+    "doors.first_form": EVERYBODY,
+    "doors.password": EVERYBODY,
+    "doors.password_form": EVERYBODY,
+    "doors.pair": EVERYBODY,
+    "doors.pair_form": EVERYBODY,
+    "doors.language": EVERYBODY,
+    "doors.trust": EVERYBODY,
+    "doors.authority": EVERYBODY,
+    "doors.profile": EVERYBODY,
+    "doors.me": SIGNED_IN,
+    "phone.shell": EVERYBODY,
+    "phone.worker": EVERYBODY,
+    "phone.manifest": EVERYBODY,
+    "phone.words": EVERYBODY,
+    "phone.plan": CREW,
+    "handing.page": CREW,
+    "handing.hand_in": CREW,
+    "handing.photo": CREW,
+    "log.page": SIGNED_IN,
+    "log.notes": SIGNED_IN,
+    "log.questions": CREW,
+    "entry.document": SIGNED_IN,
+    "entry.page": SIGNED_IN,
+    "entry.sound": SIGNED_IN,
+    "entry.small_photo": SIGNED_IN,
+    "entry.photo": frozenset({"installer", "lead", "keeper"}),
+    "entry.correct": CREW,
+    "entry.right": CREW,
+    "entry.withdraw": CREW,
+    "entry.type_words": CREW,
+    "entry.hear_again": CREW,
+    "piece.document": SIGNED_IN,
+    "piece.page": SIGNED_IN,
+    "piece.drawing": SIGNED_IN,
+    "piece.decide": LEAD,
+    "piece.paper": DESK,
+    "days.newest": DESK,
+    "days.page": DESK,
+    "days.document": DESK,
+    "days.sign": frozenset({"lead", "contractor"}),
+    "paper.report": DESK,
+    "paper.package": DESK,
+    "rules.page": SIGNED_IN,
+    "rules.one": SIGNED_IN,
+    "staff.page": OFFICE,
+    "staff.add": KEEPER,
+    "staff.pair": OFFICE,
+    "staff.cut_off": OFFICE,
+    "staff.leave": KEEPER,
+    "staff.share": OFFICE,
+}
+OPEN_WHEN_FULL = frozenset({"doors.leave", "doors.language"})  # unsafe methods that write next to nothing
+
+
+def install(app: Flask) -> None:
+    app.before_request(_stand_at_the_door)
+
+
+def _stand_at_the_door():
+    """None lets the request through; anything else is the answer."""
+    g.person = g.device = None
+    if request.endpoint is None:
+        return None  # no such page: Flask answers 404 or 405
+    if request.endpoint not in MAY:
+        raise Broken(Mistake("pages.no-such-page"))
+    if request.endpoint == "static":
+        return None
+    by_key = _recognise()
+    allowed = MAY[request.endpoint]
+    if (g.person.role if g.person else NOBODY) not in allowed:
+        return _turned_away()
+    refused = _not_his_own() or _no_room()
+    if refused is not None:
+        return answers.refuse(refused)
+    if request.method not in ("GET", "HEAD", "OPTIONS") and not by_key:
+        current_app.extensions["csrf"].protect()
+    return None
+
+
+def _recognise() -> bool:
+    """Sets `g.person` and `g.device`; True where a script's key opened, which needs no CSRF token."""
+    kind, _, key = request.headers.get("Authorization", "").partition(" ")
+    by_key = kind.lower() == "bearer"
+    token = key.strip() if by_key else session.get("device")
+    if not token:
+        return False
+    folder, now = opened.folder(), opened.now()
+    found = people.device_of(folder.db, token, now)
+    if found is None or (by_key and found[1].kind != "script"):
+        return False
+    g.person, g.device = found
+    tongue.of_person(g.person.language)
+    if people.is_stale(g.device, now):
+        with store.writing(folder) as db:
+            people.seen(db, g.device.id, now)
+    return by_key
+
+
+def _turned_away():
+    if g.person is not None:
+        return answers.refuse(Mistake("pages.not-for-you"))
+    if answers.wants_page() and request.method == "GET":
+        return redirect(url_for("doors.enter_form", then=request.full_path.rstrip("?")))
+    return answers.refuse(Mistake("pages.sign-in-first"))
+
+
+def _not_his_own() -> Mistake | None:
+    """An installer asks for somebody else's note or piece: it does not exist for him."""
+    if g.person is None or g.person.role != "installer" or not request.view_args:
+        return None
+    note, piece = request.view_args.get("note"), request.view_args.get("piece")
+    if note and not _spoke(people.speakers(opened.folder().db, note)):
+        return Mistake("pages.no-such-note")
+    if piece and not _spoke(people.piece_speakers(opened.folder().db, piece)):
+        return Mistake("pages.no-such-piece")
+    return None
+
+
+def _spoke(speakers) -> bool:
+    return bool(set(speakers or ()) & set(voices()))
+
+
+def voices() -> dict[str, str | None]:
+    """Who may speak on this device: id -> name. The owner first, then the crew that shares it."""
+    if g.person is None:
+        return {}
+    crew = people.crew(opened.folder().db, g.device.id)
+    return {one.id: one.name for one in (g.person, *crew)}
+
+
+def sees_all() -> bool:
+    """False: only what this person's device said."""
+    return g.person is not None and g.person.role != "installer"
+
+
+def may(endpoint: str) -> bool:
+    """For pages: whether to offer this press to this reader."""
+    return (g.person.role if g.person else NOBODY) in MAY[endpoint]
+
+
+def _no_room() -> Mistake | None:
+    """507 before a body is read."""
+    if request.method in ("GET", "HEAD", "OPTIONS") or request.endpoint in OPEN_WHEN_FULL:
+        return None
+    return store.room(opened.folder())

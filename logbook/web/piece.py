@@ -1,0 +1,101 @@
+"""One piece: all its notes joined, drawn, its findings, and the lead's decisions."""
+
+from __future__ import annotations
+
+from flask import Blueprint, Response, g, jsonify, make_response, redirect, render_template, request, send_file, url_for
+
+from logbook import intake, store
+from logbook.geometry.drawing import draw
+from logbook.intake import Part
+from logbook.mistake import Mistake
+from logbook.store import people
+from logbook.web import answers, asked, opened, pressing, secrecy
+
+screen = Blueprint("piece", __name__)
+DECISIONS = ("rework", "repair", "concession", "scrap", "heard_wrong", "looked", "asked")
+HOW = ("seen", "felt", "measured", "photo")
+
+
+@screen.get("/pieces/<piece>")
+def document(piece: str):
+    found = store.piece_document(opened.folder(), piece, g.language)
+    return answers.refuse(Mistake("pages.no-such-piece")) if found is None else jsonify(found)
+
+
+@screen.get("/fitting/<piece>")
+def page(piece: str):
+    folder = opened.folder()
+    found = store.piece_document(folder, piece, g.language)
+    if found is None:
+        return answers.refuse(Mistake("pages.no-such-piece"))
+    return render_template(
+        "piece.html", piece=found, names=people.names(folder.db), decisions=DECISIONS, hows=HOW, press=pressing.field,
+        told=draw(found["facts"], g.language).told,
+    )  # fmt: skip
+
+
+@screen.get("/pieces/<piece>/drawing.svg")
+def drawing(piece: str):
+    """The fitting as it was said, drawn."""
+    found = store.piece_document(opened.folder(), piece, g.language)
+    if found is None:
+        return answers.refuse(Mistake("pages.no-such-piece"))
+    answer = Response(draw(found["facts"], g.language).svg, mimetype="image/svg+xml")
+    answer.headers["Content-Security-Policy"] = secrecy.FILE_POLICY
+    return answer
+
+
+@screen.post("/pieces/<piece>/decisions")
+def decide(piece: str):
+    """A lead settles a finding. A form may carry the signed document as a file; JSON names its SHA-256."""
+    body = asked.body()
+    if isinstance(body, Mistake):
+        return answers.refuse(body)
+    at = body.pop("at")
+    if asked.is_form():
+        body = _of_form(body)
+        if isinstance(body, Mistake):
+            return answers.refuse(body)
+    act = store.decide(opened.folder(), piece, body, g.person.id, at=at)
+    if isinstance(act, Mistake):
+        return answers.refuse(act)
+    if answers.wants_page():
+        return redirect(url_for("piece.page", piece=piece), 303)
+    return make_response(jsonify(act.document), 200 if act.repeated else 201)
+
+
+def _of_form(fields: dict) -> dict | Mistake:
+    """The body of the contract from the fields of the desk's form."""
+    body = {name: fields.get(name) or None for name in ("id", "rule", "edition", "decision", "reason", "granted_by")}
+    body |= {"corrected": None, "looked": None, "document": None}
+    file = request.files.get("document")
+    if file and file.filename:
+        kept = store.add_document(opened.folder(), Part(file.stream, file.filename), g.person.id)
+        if isinstance(kept, Mistake):
+            return kept
+        body["document"] = kept
+    if body["decision"] in ("heard_wrong", "looked") and fields.get("name"):
+        value = pressing.value(fields)
+        if isinstance(value, Mistake):
+            return value
+        fact = {"name": fields["name"], "value": value}
+        if body["decision"] == "heard_wrong":
+            body["corrected"] = fact
+        else:
+            body["looked"] = {"how": fields.get("how") or None, "facts": [fact]}
+    elif body["decision"] == "looked":
+        body["looked"] = {"how": fields.get("how") or None, "facts": []}
+    return body
+
+
+@screen.get("/documents/<sha256>")
+def paper(sha256: str):
+    """A document that a decision leans on, to save, never to open inside the page."""
+    folder = opened.folder()
+    path = store.original(folder, sha256) if intake.is_digest(sha256) else None
+    if path is None:
+        return answers.refuse(Mistake("pages.no-such-file"))
+    kind = store.media_type(folder, sha256) or "application/octet-stream"
+    answer = send_file(path, mimetype=kind, as_attachment=True, download_name=f"document-{sha256[:8]}")
+    answer.headers["Content-Security-Policy"] = secrecy.FILE_POLICY
+    return answer
