@@ -286,4 +286,4 @@ def test_the_half_sheet_print_is_archivable_and_accessible(language):
     print_ = paper.pdf(SHEETS["transition"], language)
     assert print_ == paper.pdf(SHEETS["transition"], language)
     for profile in (page.ValidationProfile.PDF_A_2A, page.ValidationProfile.PDF_UA_1):
-        assert page.is_pdf_compliant_bytes(print_, profile)
+        assert page.is_pdf_compliant_bytes(print_, profile=profile)
