@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import datetime
 from datetime import date, datetime
 
 from logbook import facts as names
@@ -55,7 +54,6 @@ class Piece:
     mark_unclear: tuple[str, ...] = ()  # runs in question, or why the mark does not tell the piece
     scrapped: bool = False  # thrown away by a decision; takes no further notes
     builders: tuple[str, ...] = ()  # who spoke its notes, without the leads who only looked
-    made_on: date | None = None  # the job's day of its first note
 
     def fact(self, name: str) -> Fact | None:
         """The fact of this name; where two conflict, the first (see `conflicting`)."""
