@@ -75,8 +75,8 @@ class Log:
         """Keeps the piece, and the lists of its mark and run when they changed."""
         before = self.pieces.get(piece.founder)
         self._put("pieces", piece.founder, piece)
-        for table, name in (("by_mark", "mark"), ("by_run", "run")):
-            old, new = (None if p is None or getattr(p, name) is None else facts.bare_mark(getattr(p, name)) for p in (before, piece))
+        for table, of in (("by_mark", _bare_mark_of), ("by_run", _bare_run_of)):
+            old, new = of(before), of(piece)
             if old == new:
                 continue
             if old is not None:
@@ -267,6 +267,15 @@ class Log:
         """Notes spoken after `since` and not after `until`, in order."""
         low, high = bisect_right(self.order, (since, 2, "")), bisect_right(self.order, (until, 2, ""))
         return [when[2] for when in self.order[low:high] if not when[1]]
+
+
+def _bare_mark_of(piece: Joined | None) -> str | None:
+    return None if piece is None or piece.mark is None else facts.bare_mark(piece.mark)
+
+
+def _bare_run_of(piece: Joined | None) -> str | None:
+    """Pieces without a run stand together under the empty run."""
+    return None if piece is None else facts.bare_mark(piece.run or "")
 
 
 def when_of(event: Note | Decision) -> When:
