@@ -48,6 +48,8 @@ def fine(points: Sequence[Point], colour: str = SOFT, wide: float = 1) -> str:
 
 
 def words(x: float, y: float, text: str, anchor: str = "middle", size: float = TEXT, colour: str = INK, bold: bool = False) -> str:
+    if not text:
+        return ""
     weight = ' font-weight="700"' if bold else ""
     return (
         f'<text x="{n(x)}" y="{n(y)}" text-anchor="{anchor}" font-size="{n(size)}"{weight} fill="{colour}">'

@@ -1,0 +1,1 @@
+"""Paper: reports and covers as HTML and PDF. The only importer of typst."""

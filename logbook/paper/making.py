@@ -1,0 +1,134 @@
+"""A day's report from the job folder to its files, and the bytes of a signed day kept for good.
+
+    make_day(folder, date, languages, now) -> Made | Mistake
+
+`reports/day-DATE.html`, `.pdf` and `.json` are the newest; they are written only when something changed. When
+somebody has signed this content, a copy goes to `reports/signed/` and is never written again; a day that changes
+after that is a new edition, which says what changed.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from pathlib import Path
+
+from logbook import labels, measure, store
+from logbook.day import Day, Planned, document
+from logbook.job import Job
+from logbook.mistake import Mistake
+from logbook.paper import reports
+from logbook.schedule import Row
+from logbook.store import people
+
+KINDS = ("json", "html", "pdf")
+
+
+@dataclass(frozen=True)
+class Made:
+    """`files` by kind, `document` the JSON; `written` False where the files stood already and nothing changed."""
+
+    files: dict[str, Path]
+    document: dict
+    written: bool
+
+
+def make_day(folder: store.JobFolder, day: str, languages: Sequence[str], now: datetime) -> Made | Mistake:
+    """`day` is an ISO date of the job's days. Mistake `report.no-day` where the log has nothing of that day."""
+    days = {}
+    for language in languages:
+        found = gather(folder, day, language)
+        if isinstance(found, Mistake):
+            return found
+        days[language] = found
+    place = folder.path / "reports"
+    files = {kind: place / f"day-{day}.{kind}" for kind in KINDS}
+    made_at = now.astimezone(folder.job.timezone()).replace(microsecond=0).isoformat()
+    before, edition = _signed_before(place / "signed", next(iter(days.values())))
+    made = document(days, made_at, before, edition)
+    if before is not None and before["content"] == made["content"]:
+        made = document(days, made_at, None, edition - 1)
+    standing = _read(files["json"])
+    if standing is not None and _lasting(standing) == _lasting(made) and all(path.is_file() for path in files.values()):
+        return Made(files, standing, False)
+    copies = _copies(folder, made)
+    whole = {"json": json.dumps(made, ensure_ascii=False, indent=1).encode(), "html": reports.html(made, copies), "pdf": reports.pdf(made, copies)}
+    for kind, path in files.items():
+        _write(path, whole[kind])
+    if any(one.get("report") == made["content"] for one in next(iter(days.values())).signatures):
+        for kind in KINDS:
+            kept = place / "signed" / f"day-{day}-{made['content'][:12]}.{kind}"
+            if not kept.exists():
+                _write(kept, whole[kind])
+    return Made(files, made, True)
+
+
+def gather(folder: store.JobFolder, day: str, language: str) -> Day | Mistake:
+    """What the log holds of one day, with people by the names they go by."""
+    found = store.day_documents(folder, day, language)
+    if isinstance(found, Mistake):
+        return found
+    if not found["notes"]:
+        newest = store.days(folder)
+        return Mistake("report.no-day", day, {"date": day, "newest": newest[0]["date"] if newest else "–"})
+    known = people.names(folder.db)
+    job: Job = folder.job
+    revision = job.revision(date.fromisoformat(day))
+    planned = None if revision is None else tuple(_planned(row, language) for row in revision.rows)
+    about = {"id": job.id, "name": job.name, "place": job.place, "roles": dict(job.roles)}
+    logged = tuple((one["run"], one["mark"]) for one in store.logged(folder))
+    told = named(found, known)
+    return Day(day, about, told["notes"], told["pieces"], told["signatures"], found["journal"], planned, logged)
+
+
+def named(value, known: dict[str, str], key: str = ""):
+    """The same documents with the names of people in place of their ids."""
+    match value:
+        case dict():
+            return {name: named(one, known, name) for name, one in value.items()}
+        case list():
+            return [named(one, known, key) for one in value]
+        case str() if key in ("by", "spoken_by", "handed_in_by"):
+            return known.get(value, value)
+    return value
+
+
+def _planned(row: Row, language: str) -> Planned:
+    ends = [size for size in (row.inlet, row.outlet) if size]
+    text = " › ".join(labels.value("inlet_size", [measure.in_json(side) for side in size], [str(side) for side in size], language) for size in ends)
+    return Planned(row.mark, row.run, row.kind, text)
+
+
+def _copies(folder: store.JobFolder, made: dict) -> dict[str, bytes]:
+    wanted = {photo["sha256"] for report in made["reports"] for sheet in report["fittings"]["sheets"] for photo in sheet["photos"]}
+    found = {sha256: store.thumbnail(folder, sha256) for sha256 in sorted(wanted)}
+    return {sha256: path.read_bytes() for sha256, path in found.items() if path is not None}
+
+
+def _signed_before(place: Path, day: Day) -> tuple[dict | None, int]:
+    """The document that was signed last, and the number of the edition after it."""
+    contents = list(dict.fromkeys(one["report"] for one in day.signatures if one.get("report")))
+    kept = [_read(place / f"day-{day.date}-{content[:12]}.json") for content in contents]
+    kept = [one for one in kept if one is not None]
+    return (kept[-1], len(kept) + 1) if kept else (None, 1)
+
+
+def _lasting(document: dict) -> dict:
+    """What makes a report worth writing again: everything but the hour of printing."""
+    reports_of = [{key: value for key, value in one.items() if key != "made"} for one in document["reports"]]
+    return {key: value for key, value in document.items() if key != "made_at"} | {"reports": reports_of}
+
+
+def _read(path: Path) -> dict | None:
+    return json.loads(path.read_text(encoding="utf-8")) if path.is_file() else None
+
+
+def _write(path: Path, content: bytes) -> None:
+    """Whole or not at all."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    part = path.with_name(f".{path.name}.part")
+    part.write_bytes(content)
+    os.replace(part, path)

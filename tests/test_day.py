@@ -1,0 +1,132 @@
+"""The sections of the day report, from documents in the contract's shapes."""
+
+import json
+from dataclasses import replace
+from pathlib import Path
+
+import paper_days
+import pytest
+from jsonschema import Draft202012Validator
+
+from logbook.day import SECTIONS, document, missing, report
+
+MADE_AT = "2026-10-13T17:05:00-05:00"
+
+
+@pytest.fixture(scope="module")
+def day():
+    return paper_days.one_day()
+
+
+def figures(day):
+    return {one["name"]: one["number"] for one in report(day, "en")["must_know"]["figures"]}
+
+
+def test_sections_stand_in_the_order_they_are_printed(day):
+    assert [*report(day, "en")][1:] == [name for name, _ in SECTIONS]
+    assert [name for name, _ in SECTIONS][:4] == ["heading", "must_know", "open", "missing"]
+
+
+def test_figures_count_sayings(day):
+    assert figures(day) == {
+        "made": "5", "hung": "1", "joined": "1", "open": "3", "in-hand": "1", "settled": "2", "missing": "1",
+        "looked": "1", "measured": "1", "tested": "1",
+    }  # fmt: skip
+
+
+def test_what_was_said_looked_at_measured_and_tested_never_share_a_column(day):
+    rows = {row["what"]: row for row in report(day, "en")["register"]["rows"]}
+    elbow, cap = rows["elbow 5"], rows["end cap 13"]
+    assert (elbow["looked"], elbow["measured"], elbow["tested"]) == ("Dana W.", "Dana W.", "run 2")
+    assert (cap["looked"], cap["measured"]) == ("–", "–")
+    assert rows["elbow 6"]["tested"] == "–", "a test of run 2 says nothing of a piece whose run nobody said"
+
+
+def test_marks_come_in_counting_order(day):
+    assert [sheet["mark"] for sheet in report(day, "en")["fittings"]["sheets"]] == ["4", "5", "13", "B-12", "6"], "what has no run comes last"
+
+
+def test_missing_are_the_rows_of_todays_runs_that_nobody_logged(day):
+    assert [row.mark for row in missing(day)] == ["7"], "run 9 was not worked on today; B12 is B-12"
+    assert missing(replace(day, planned=None)) is None
+    assert missing(replace(day, logged=[("2", "7")])) == []
+
+
+def test_without_a_schedule_the_report_says_that_nobody_can_tell(day):
+    bare = replace(day, planned=None)
+    assert figures(bare)["missing"] == "–"
+    assert "nobody can say what is missing" in report(bare, "en")["missing"]["nothing"]
+
+
+def test_an_empty_day_claims_nothing():
+    empty = replace(paper_days.one_day(), notes=[], pieces=[])
+    told = report(empty, "en")
+    assert told["register"]["nothing"] == "No fitting was logged on this day."
+    assert "no approval" in told["open"]["nothing"]
+    assert told["must_know"]["temperature"]["text"] == "not said"
+
+
+def test_a_decision_stands_with_its_finding(day):
+    tee = next(sheet for sheet in report(day, "en")["fittings"]["sheets"] if sheet["mark"] == "B-12")
+    spacing = next(one for one in tee["findings"] if one["rule"] == "staple-spacing")
+    assert spacing["decisions"][0]["line"].startswith("concession: accepted as it is. Dana W., 12:25")
+    assert spacing["stands_text"] == "settled"
+
+
+def test_a_decision_on_earlier_words_says_so(day):
+    other = paper_days.one_day()
+    other.pieces[2]["decisions"][0]["edition"] = "0" * 64
+    tee = next(sheet for sheet in report(other, "en")["fittings"]["sheets"] if sheet["mark"] == "B-12")
+    assert "made on earlier words" in tee["findings"][0]["decisions"][0]["more"]
+
+
+def test_departures_and_silences_are_plotted_beside_what_holds(day):
+    plots = {plot["rule"]: plot for plot in report(day, "en")["limits"]["plots"]}
+    assert "run 2 · 4: 2.67 in 12, limit 2." in plots["transition-slope"]["told"]
+    assert "run 2 · 13: not said." in plots["staple-spacing"]["told"]
+
+
+def test_content_is_the_same_for_the_same_day_and_another_after_a_change(day):
+    one, again = (document({"en": paper_days.one_day()}, at)["content"] for at in (MADE_AT, "2026-10-14T08:00:00-05:00"))
+    assert one == again
+    other = paper_days.one_day()
+    other.pieces[0]["findings"][0]["stands"] = "closed"
+    assert document({"en": other}, MADE_AT)["content"] != one
+
+
+def test_a_signature_stands_for_the_content_it_was_given_for(day):
+    content = document({"en": day}, MADE_AT)["content"]
+    signature = {"by": "Dana W.", "role": "lead", "at": MADE_AT, "report": content, "words": "Read on site."}
+    told = document({"en": replace(day, signatures=[signature])}, MADE_AT)
+    assert told["content"] == content, "signing does not change what was signed"
+    assert told["reports"][0]["signed"]["rows"][0]["same"]
+    other = document({"en": replace(day, signatures=[signature | {"report": "f" * 64}])}, MADE_AT)
+    assert "the day changed afterwards" in other["reports"][0]["signed"]["rows"][0]["over"]
+
+
+def test_an_edition_after_a_signed_one_says_what_changed(day):
+    signed = document({"en": day}, MADE_AT)
+    later = paper_days.one_day()
+    later.pieces[0]["findings"][0]["stands"] = "closed"
+    del later.pieces[3]
+    told = document({"en": later}, MADE_AT, signed, 2)
+    assert told["reports"][0]["edition"]["line"] == "Edition 2"
+    rows = told["reports"][0]["changes"]["rows"]
+    assert any("transition 4" in row and "closed" in row for row in rows)
+    assert any("end cap 13" in row and "no longer" in row for row in rows)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_every_language_tells_everything(day, language):
+    told = report(day, language)
+    assert told["language"] == language
+    assert told["cautions"]["defer"] and len(told["cautions"]["cautions"]) == 8
+
+
+def test_the_document_is_what_its_schema_says(day):
+    schema = json.loads((Path(__file__).parents[1] / "schemas" / "day.json").read_text(encoding="utf-8"))
+    Draft202012Validator.check_schema(schema)
+    made = document({"en": day, "es": day}, MADE_AT)
+    assert [error.message for error in Draft202012Validator(schema).iter_errors(made)] == []
+    broken = made | {"as_said": False, "content": "x"}
+    assert len(list(Draft202012Validator(schema).iter_errors(broken))) == 2
