@@ -8,7 +8,7 @@ pipeline copies it before it starts and shows only frozen records.
 
 from __future__ import annotations
 
-from bisect import bisect_left, bisect_right
+from bisect import bisect_left, insort
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from datetime import datetime
@@ -34,7 +34,8 @@ class Log:
     job: Job
     notes: dict[str, Note] = field(default_factory=dict)
     decisions: dict[str, Decision] = field(default_factory=dict)
-    spoken: dict[str, tuple[When, ...]] = field(default_factory=dict)  # speaker -> his notes in order
+    spoken: dict[str, list[When]] = field(default_factory=dict)  # speaker -> his notes in order
+    takes_back: set[str] = field(default_factory=set)  # speakers who ever said "scrap that"
     back: dict[str, dict] = field(default_factory=dict)  # what voice took back: note -> {by: positions or None}
     order: list[When] = field(default_factory=list)
     undo: list[list[tuple[str, object, object]]] = field(default_factory=list)
@@ -53,7 +54,8 @@ class Log:
     def copy(self, job: Job) -> Log:
         """A log that can go on without changing this one."""
         fresh = {name: type(value)(value) for name, value in vars(self).items() if name != "job"}
-        return Log(job, **fresh | {"touched": set(), "touched_notes": set()})
+        spoken = {speaker: list(whens) for speaker, whens in self.spoken.items()}
+        return Log(job, **fresh | {"spoken": spoken, "touched": set(), "touched_notes": set()})
 
     # --- changes that can be taken off again
 
@@ -95,18 +97,18 @@ class Log:
         whens = [when_of(d) for d in new_decisions]
         for note in new_notes:
             old = self.notes.get(note.id)
+            own = self.spoken.setdefault(note.spoken_by, [])
             if old is not None:
                 whens.append(when_of(old))
-                self.spoken[old.spoken_by] = tuple(w for w in self.spoken[old.spoken_by] if w[2] != old.id)
+                self.spoken[old.spoken_by].remove(when_of(old))
             whens.append(when_of(note))
-            own = list(self.spoken.get(note.spoken_by, ()))
-            own.insert(bisect_left(own, when_of(note)), when_of(note))
-            self.spoken[note.spoken_by] = tuple(own)
+            insort(own, when_of(note))
+            if note.reading is not None and note.reading.withdraws is not None:
+                self.takes_back.add(note.spoken_by)
         for decision in new_decisions:
             if decision.id in self.decisions:
                 whens.append(when_of(self.decisions[decision.id]))
-        fresh = {**self.notes, **{note.id: note for note in new_notes}} if new_notes else self.notes
-        whens += self._taken_back({note.spoken_by for note in new_notes}, fresh)
+        whens += self._taken_back({note.id: note for note in new_notes})
         if not whens:
             return
         later = self._take_off(min(whens))
@@ -122,22 +124,17 @@ class Log:
             else:
                 self._lay_note(self.notes[when[2]])
 
-    def _taken_back(self, speakers: set[str], notes: dict[str, Note]) -> list[When]:
+    def _taken_back(self, new: dict[str, Note]) -> list[When]:
         """Looks again at what each speaker took back by voice; the times of the notes for which that changed."""
         changed = []
-        for speaker in speakers:
-            own = [notes[when[2]] for when in self.spoken[speaker]]
-            if not any(n.reading is not None and n.reading.withdraws is not None for n in own) and not self._any_back(own):
-                continue
+        for speaker in {note.spoken_by for note in new.values()} & self.takes_back:
+            own = [new.get(when[2]) or self.notes[when[2]] for when in self.spoken[speaker]]
             back = current.taken_back(own)
             for note in own:
                 if back.get(note.id, {}) != self.back.get(note.id, {}):
                     changed.append(when_of(note))
                     self.back[note.id] = back.get(note.id, {})
         return changed
-
-    def _any_back(self, own: list[Note]) -> bool:
-        return any(self.back.get(note.id) for note in own)
 
     def _take_off(self, since: When) -> list[When]:
         place = bisect_left(self.order, since)
@@ -262,11 +259,6 @@ class Log:
             for other in self.of_mark(piece.mark)
             if other.founder != key and not piece.scrapped and facts.bare_mark(other.run or "") == facts.bare_mark(piece.run or "")
         )
-
-    def between(self, since: datetime, until: datetime) -> list[str]:
-        """Notes spoken after `since` and not after `until`, in order."""
-        low, high = bisect_right(self.order, (since, 2, "")), bisect_right(self.order, (until, 2, ""))
-        return [when[2] for when in self.order[low:high] if not when[1]]
 
 
 def _bare_mark_of(piece: Joined | None) -> str | None:

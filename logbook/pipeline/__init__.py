@@ -121,7 +121,7 @@ def check_reading(
     says_in: str | None = None,
 ) -> dict:
     """`check` for words that were read already."""
-    at = datetime.now(UTC) if not photos else next((p.taken_at for p in photos if p.taken_at), datetime.now(UTC))
+    at = datetime.now(UTC)
     note = Note("said", job.id, "", "", at, at, at, "answered", transcript=transcript, reading=reading, photos=tuple(photos))
     book = reckon([note], (), job, at, without_photos=not photos)
     return documents.check_document(note, book, says_in or reading.language or "en")

@@ -281,9 +281,9 @@ def documents() -> dict:
     return of({"documents": many({"anyOf": [bad, named("read.json"), named("check.json"), named("transcript.json")]}, minItems=2)})
 
 
-def input_too(schema: dict) -> dict:
+def input_too(schema: dict, **more: dict) -> dict:
     """The bare document of one input, or the element of several, which names its input."""
-    return schema | {"properties": schema["properties"] | {"input": TEXT}}
+    return schema | {"properties": schema["properties"] | {"input": TEXT} | more}
 
 
 def schemas() -> dict[str, dict]:
@@ -300,7 +300,7 @@ def schemas() -> dict[str, dict]:
     asked, optional = decision_body()
     made = {
         "fact": {"$defs": fact_schemas(), "title": "Facts and their parts"},
-        "transcript": input_too(transcript()),
+        "transcript": input_too(transcript(), language_from=READ["language_from"]),
         "read": input_too(read),
         "finding": finding(),
         "check": input_too(check),
