@@ -109,3 +109,64 @@ def jpeg(seed: int) -> bytes:
     out = io.BytesIO()
     Image.fromarray(noise).resize((640, 480), Image.Resampling.BICUBIC).save(out, "JPEG", quality=82)
     return out.getvalue()
+
+
+def closeout(folder: Path, day: Day | None = None, **more):
+    """What a package is made of, from a day of documents and photos laid into `folder`."""
+    from logbook import chain
+    from logbook.day import document
+    from logbook.paper import reports
+    from logbook.paper.package import Closeout
+
+    day = day or one_day()
+    originals = folder / "originals"
+    originals.mkdir()
+    swap = {}
+    for at, digest in enumerate(sorted({one["sha256"] for note_ in day.notes for one in note_["photos"]})):
+        content = with_exif(at)
+        swap[digest] = sha256(content).hexdigest()
+        (originals / f"{swap[digest]}.jpg").write_bytes(content)
+    told = json.loads(json.dumps({"notes": day.notes, "pieces": day.pieces}))
+    told = _swapped(told, swap)
+    rows, last = [], None
+    for seq in range(1, 8):
+        last = chain.following(last, f"{DATE}T12:00:0{seq}+00:00", "received", {"note": f"n{seq}"}, chain.digest(b"salt", seq))
+        rows.append({"seq": last.seq, "at": last.at, "act": last.act, "ids": dict(last.ids), "digest": last.digest, "before": last.before, "hash": last.hash})
+    (folder / "job.toml").write_text('id = "qmvtkrha"\n')
+    made = document({"en": Day(DATE, JOB, told["notes"], told["pieces"], journal={"seq": 5, "hash": rows[4]["hash"]}, planned=day.planned)}, f"{DATE}T17:05:00-05:00")
+    (folder / "day.json").write_text(json.dumps(made))
+    (folder / "day.pdf").write_bytes(reports.pdf(made, {}))
+    files = [("job/job.toml", folder / "job.toml"), (f"days/day-{DATE}.json", folder / "day.json"), (f"days/day-{DATE}.pdf", folder / "day.pdf")]
+
+    def original(digest):
+        path = originals / f"{digest}.jpg"
+        return path if path.exists() else None
+
+    parts = {
+        "job": JOB, "language": "en", "notes": lambda: iter(told["notes"]), "pieces": lambda: iter(told["pieces"]), "journal": lambda: iter(rows), "original": original,
+        "rules": [{"id": "taped"}], "planned": day.planned, "files": files, "days": [{"date": DATE, "signatures": [], "pdf": f"days/day-{DATE}.pdf"}],
+    }  # fmt: skip
+    return Closeout(**(parts | more))
+
+
+def _swapped(value, swap):
+    match value:
+        case dict():
+            return {key: _swapped(one, swap) for key, one in value.items()}
+        case list():
+            return [_swapped(one, swap) for one in value]
+    return swap.get(value, value) if isinstance(value, str) else value
+
+
+def with_exif(seed: int, orientation: int = 6) -> bytes:
+    """A photo with a position and an orientation in its EXIF."""
+    from PIL import Image
+
+    image = Image.open(io.BytesIO(jpeg(seed)))
+    told = Image.Exif()
+    told[0x0112] = orientation
+    told[0x010F] = "Invented Camera"
+    told.get_ifd(0x8825).update({1: "N", 2: (12.0, 34.0, 56.0), 3: "W", 4: (98.0, 7.0, 6.0)})
+    out = io.BytesIO()
+    image.save(out, "JPEG", exif=told, comment=b"a comment")
+    return out.getvalue()
