@@ -76,28 +76,31 @@ def one_day(**more) -> Day:
 
 def many(fittings: int, photos: int) -> tuple[Day, dict[str, bytes]]:
     """A long day: every fitting a transition with `photos` photos, three findings and a plot row of its own."""
-    copies = {}
-    notes, pieces = [], []
+    copies, made = {}, []
     for at in range(fittings):
-        digests = []
-        for shot in range(photos):
-            small = jpeg(at * photos + shot)
-            digest = sha256(small).hexdigest()
-            copies[digest] = small
-            digests.append(digest)
-        piece_id, note_id, back = f"piece-{at:04}", f"note-{at:04}", 24 + at % 9
-        text = f"Transition {at + 1} on run {at // 15 + 1}, sixteen by ten to twelve by ten, the left side comes in four over {back}. Stapled every two, taped with 181A-P, rubbed down, scrim shows."
-        notes.append(note(note_id, text, f"{DATE}T{7 + at // 12:02}:{at % 12 * 5:02}:00-05:00", [piece_id], digests))
-        slope = round(48 / back, 3)
-        found = [
-            finding("transition-slope", "meets" if back >= 24 else "departs", f"Left side comes in 4 in over {back} in, {slope} in 12; this job allows 2 in 12.", piece_id, reckoned={"slope_in_12": slope, "limit_in_12": 2}),
-            finding("staple-spacing", "meets", "Staples every 2 in; the limit is 2 in.", piece_id, reckoned={"spacing_in": 2, "limit_in": 2}),
-            finding("trimmed", "unsaid", "Not said whether the extra insulation was trimmed.", piece_id, shows="count", stands=None),
-            *(finding(rule, "meets", f"Holds as said: {rule}.", piece_id) for rule in ("mark-said", "sizes-said", "sizes-agree", "fastened", "taped", "closure-listed", "rubbed-down", "joint-tight", "photo-there", "photo-time", "photo-sharp")),
-        ]  # fmt: skip
-        said = {"kind": "transition", "inlet_size": [16, 10], "outlet_size": [12, 10], "side_moves": [move("left", 4, back)], "stapled": True, "staple_spacing": 2, "taped": True, "closure_mark": "181A-P", "rubbed_down": True}
-        pieces.append(piece(piece_id, str(at // 15 + 1), str(at + 1), [note_id], said, found, digests))
+        small = [jpeg(at * photos + shot) for shot in range(photos)]
+        digests = [sha256(one).hexdigest() for one in small]
+        copies |= dict(zip(digests, small))
+        made.append(fitting(at, digests))
+    notes, pieces = [one for one, _ in made], [one for _, one in made]
     return Day(DATE, JOB, notes, pieces, journal={"seq": 999, "hash": "cd" * 32}), copies
+
+
+def fitting(at: int, digests: list[str]) -> tuple[dict, dict]:
+    """The note and the piece of one fitting of a long job."""
+    piece_id, note_id, back = f"piece-{at:04}", f"note-{at:04}", 24 + at % 9
+    hour, minute = 7 + at // 12 % 12, at % 12 * 5
+    text = f"Transition {at + 1} on run {at // 15 + 1}, sixteen by ten to twelve by ten, the left side comes in four over {back}. Stapled every two, taped with 181A-P, rubbed down, scrim shows."
+    slope = round(48 / back, 3)
+    found = [
+        finding("transition-slope", "meets" if back >= 24 else "departs", f"Left side comes in 4 in over {back} in, {slope} in 12; this job allows 2 in 12.", piece_id, reckoned={"slope_in_12": slope, "limit_in_12": 2}),
+        finding("staple-spacing", "meets", "Staples every 2 in; the limit is 2 in.", piece_id, reckoned={"spacing_in": 2, "limit_in": 2}),
+        finding("trimmed", "unsaid", "Not said whether the extra insulation was trimmed.", piece_id, shows="count", stands=None),
+        *(finding(rule, "meets", f"Holds as said: {rule}.", piece_id) for rule in ("mark-said", "sizes-said", "sizes-agree", "fastened", "taped", "closure-listed", "rubbed-down", "joint-tight", "photo-there", "photo-time", "photo-sharp")),
+    ]  # fmt: skip
+    said = {"kind": "transition", "inlet_size": [16, 10], "outlet_size": [12, 10], "side_moves": [move("left", 4, back)], "stapled": True, "staple_spacing": 2, "taped": True, "closure_mark": "181A-P", "rubbed_down": True}
+    made = piece(piece_id, str(at // 15 + 1), str(at + 1), [note_id], said, found, digests)
+    return note(note_id, text, f"{DATE}T{hour:02}:{minute:02}:00-05:00", [piece_id], digests), made
 
 
 def jpeg(seed: int) -> bytes:

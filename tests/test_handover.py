@@ -11,6 +11,7 @@ import subprocess
 import zipfile
 from dataclasses import replace
 from hashlib import sha256
+from pathlib import Path
 
 import bagit
 import openpyxl
@@ -18,6 +19,7 @@ import page
 import paper_days
 import pytest
 from frictionless import Package
+from jsonschema import Draft202012Validator
 from PIL import Image
 
 from logbook.handover import register, signing, stripping
@@ -33,6 +35,10 @@ def written(folder, **more):
     with open(out, "wb") as file:
         built = build(file, closeout, folder / "spool")
     return out, built
+
+
+def schema(name: str) -> Draft202012Validator:
+    return Draft202012Validator(json.loads((Path(__file__).parents[1] / "schemas" / f"{name}.json").read_text(encoding="utf-8")))
 
 
 @pytest.fixture(scope="module")
@@ -110,6 +116,7 @@ def test_the_register_tells_each_fitting_once(unpacked):
     assert rows[0]["said_side_moves"] == "top in 4, back 18"
     assert (rows[0]["planned"], rows[4]["planned"]) == ("yes", "no")
     as_json = json.loads((unpacked / "data/register/as-built.json").read_text(encoding="utf-8"))
+    assert schema("as-built").is_valid(as_json)
     assert [row["mark"] for row in as_json["rows"]] == [row["mark"] for row in rows]
     book = openpyxl.load_workbook(unpacked / "data/register/as-built.xlsx")
     assert [cell.value for cell in book["As built, as said"]["C"]][1:] == [row["mark"] for row in rows]

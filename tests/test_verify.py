@@ -5,9 +5,11 @@ import struct
 import subprocess
 import sys
 import zipfile
+from pathlib import Path
 
 import paper_days
 import pytest
+from jsonschema import Draft202012Validator
 
 from logbook.cli import main
 from logbook.handover import signing
@@ -262,6 +264,8 @@ def test_the_verb_answers_with_its_exit_code(made, again, capsys, tmp_path):
     assert "- data/cover.pdf: is in the lists, but not in the package." in capsys.readouterr().out
     assert main(["verify", str(changed), "--json"]) == 1
     told = json.loads(capsys.readouterr().out)
+    schema = json.loads((Path(__file__).parents[1] / "schemas" / "verify.json").read_text(encoding="utf-8"))
+    assert Draft202012Validator(schema).is_valid(told)
     assert not told["whole"] and {"dropped", "needed-missing", "oxum"} <= {one["problem"] for one in told["problems"]}
     assert main(["verify", str(tmp_path / "none.zip")]) == 2
     assert main(["verify", str(made[0]), "--key", str(tmp_path / "none.pem")]) == 2

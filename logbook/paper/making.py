@@ -76,8 +76,7 @@ def gather(folder: store.JobFolder, day: str, language: str) -> Day | Mistake:
         return Mistake("report.no-day", day, {"date": day, "newest": newest[0]["date"] if newest else "–"})
     known = people.names(folder.db)
     job: Job = folder.job
-    revision = job.revision(date.fromisoformat(day))
-    planned = None if revision is None else tuple(_planned(row, language) for row in revision.rows)
+    planned = planned_rows(job, date.fromisoformat(day), language)
     about = {"id": job.id, "name": job.name, "place": job.place, "roles": dict(job.roles)}
     logged = tuple((one["run"], one["mark"]) for one in store.logged(folder))
     told = named(found, known)
@@ -94,6 +93,12 @@ def named(value, known: dict[str, str], key: str = ""):
         case str() if key in ("by", "spoken_by", "handed_in_by"):
             return known.get(value, value)
     return value
+
+
+def planned_rows(job: Job, day: date | None, language: str) -> tuple[Planned, ...] | None:
+    """The schedule in force on a day (None: the newest), as reports print it; None where the job has none."""
+    revision = job.revision(day)
+    return None if revision is None else tuple(_planned(row, language) for row in revision.rows)
 
 
 def _planned(row: Row, language: str) -> Planned:
