@@ -21,6 +21,7 @@ from logbook.handover.register import plain
 
 HEAD = Font(bold=True, color="FFFFFF")
 DARK = PatternFill("solid", fgColor="1B2733")
+LONGEST = 32_767  # characters of a cell
 _ILLEGAL = {code: "\u25a1" for code in (*range(0, 9), 11, 12, *range(14, 32), 0xFFFE, 0xFFFF)}  # XML 1.0 cannot carry them
 
 
@@ -39,7 +40,7 @@ def workbook(sheets: Sequence[tuple[str, Sequence[tuple[str, str, str]], Iterabl
             head.append(cell)
         page.append(head)
         for row in rows:
-            page.append([_cell(page, row[name]) for name, _, _ in columns])
+            page.append([_cell(row[name]) for name, _, _ in columns])
     book.properties.creator = "fitting-logbook"
     book.properties.created = book.properties.modified = datetime(1980, 1, 1)
     with SpooledTemporaryFile(1 << 24) as raw:
@@ -47,12 +48,11 @@ def workbook(sheets: Sequence[tuple[str, Sequence[tuple[str, str, str]], Iterabl
         return _same_time(raw)
 
 
-def _cell(page, value: object) -> object:
+def _cell(value: object) -> object:
+    """Neutralised text is never taken for a formula by the writer either; an empty cell is left out."""
     if not isinstance(value, str):
         return value
-    cell = WriteOnlyCell(page, str(plain(value)).translate(_ILLEGAL)[:32_767])
-    cell.data_type = "s"
-    return cell
+    return str(plain(value)).translate(_ILLEGAL)[:LONGEST] or None
 
 
 def _same_time(raw) -> bytes:

@@ -1,7 +1,7 @@
 """How long the day report and the closeout package take, and in how much memory. Printed, never asserted.
 
     python tests/bench/paper.py day [FITTINGS PHOTOS_EACH]
-    python tests/bench/paper.py package [FITTINGS PHOTOS_EACH]
+    python tests/bench/paper.py package [FITTINGS PHOTOS_EACH [KILOBYTES]]
 
 The package is compared with plain tools on the same bytes: read every file, hash it with SHA-256 and SHA-512, copy it.
 """
@@ -39,7 +39,7 @@ def day(fittings: int, each: int) -> None:
     }))  # fmt: skip
 
 
-def package(fittings: int, each: int) -> None:
+def package(fittings: int, each: int, kilobytes: int = 60) -> None:
     import paper_days
 
     from logbook.handover.verify import verify
@@ -53,7 +53,7 @@ def package(fittings: int, each: int) -> None:
         made = random.Random(7)
         digests = []
         for at in range(fittings * each):
-            content = b"\xff\xd8" + at.to_bytes(4, "big") + made.randbytes(60_000)
+            content = b"\xff\xd8" + at.to_bytes(4, "big") + made.randbytes(kilobytes * 1000)
             digests.append(hashlib.sha256(content).hexdigest())
             (root / "originals" / f"{digests[-1]}.jpg").write_bytes(content)
         photos = sorted((root / "originals").iterdir())
@@ -84,7 +84,7 @@ def package(fittings: int, each: int) -> None:
         start = time.perf_counter()
         verdict = verify(root / "out.zip")
         print(json.dumps({
-            "fittings": fittings, "photos": built.photos, "zip_mb": round((root / "out.zip").stat().st_size / 1e6), "seconds": round(ours, 1),
+            "fittings": fittings, "photos": built.photos, "photo_kb": kilobytes, "zip_mb": round((root / "out.zip").stat().st_size / 1e6), "seconds": round(ours, 1),
             "plain_seconds": round(plain, 1), "ratio": round(ours / plain, 2), "peak_mb": round(high), "verify_seconds": round(time.perf_counter() - start, 1),
             "verify": verdict.status, "peak_after_verify_mb": round(peak()),
         }))  # fmt: skip
