@@ -6,6 +6,7 @@ with pdftotext (poppler).
 
 import json
 import subprocess
+from pathlib import Path
 
 import page
 import paper_days
@@ -14,7 +15,7 @@ from fontTools.ttLib import TTFont
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from logbook.day import document
+from logbook.day import Day, document
 from logbook.paper import face, reports
 
 MADE_AT = "2026-10-13T17:05:00-05:00"
@@ -129,3 +130,31 @@ def test_a_long_day_keeps_its_fittings():
     day, copies = paper_days.many(12, 3)
     told = text_of(reports.pdf(document({"en": day}, MADE_AT), copies))
     assert all(f"Transition {at}" in told for at in range(1, 13))
+
+
+CONTRACT = Path(__file__).parent / "cases" / "contract"
+
+
+@pytest.mark.parametrize("name", ["08-note-with-photos", "09-answer-and-piece", "10-amends-same-as", "11-decisions", "12-unheard"])
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_documents_of_the_contract_become_a_report(name, language):
+    told = json.loads((CONTRACT / f"{name}.json").read_text(encoding="utf-8"))
+    notes, pieces = told.get("notes") or [told], told.get("pieces", [])
+    made = document({language: Day("2026-10-13", paper_days.JOB, notes, pieces)}, MADE_AT)
+    printed = reports.pdf(made, {})
+    assert page.is_pdf_compliant_bytes(printed, profile="ua1")
+    shown = " ".join(text_of(printed).split())
+    for piece in pieces:
+        for finding in piece["findings"]:
+            assert finding["says"] in shown
+        for one in piece["decisions"]:
+            assert one["by"] in shown and (one["reason"] or "") in shown
+
+
+def test_what_was_said_before_a_correction_stays_on_paper():
+    told = json.loads((CONTRACT / "09-answer-and-piece.json").read_text(encoding="utf-8"))
+    made = document({"en": Day("2026-10-13", paper_days.JOB, told["notes"], told["pieces"])}, MADE_AT)
+    shown = text_of(reports.pdf(made, {}))
+    assert "No, I mean back twenty-four." in shown
+    assert "before: left in 4, back 18" in shown
+    assert "changed after an answer" in shown
