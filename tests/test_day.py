@@ -73,6 +73,15 @@ def test_a_decision_stands_with_its_finding(day):
     assert spacing["stands_text"] == "settled"
 
 
+def test_what_is_still_to_do_is_printed_as_it_was_said():
+    day = paper_days.one_day()
+    day.pieces[0]["open_items"] = [{"text": "far side still needs tape", "about": "piece", "denies": "taped", "start": 0, "end": 1}]
+    day.notes[1]["photos_to_come"] = ["a" * 64]
+    sheet = report(day, "en")["fittings"]["sheets"][0]
+    assert sheet["open_items"] == ["far side still needs tape"]
+    assert sheet["photos_to_come"] == "Announced photos that have not come: 1"
+
+
 def test_a_decision_on_earlier_words_says_so(day):
     other = paper_days.one_day()
     other.pieces[2]["decisions"][0]["edition"] = "0" * 64

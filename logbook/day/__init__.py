@@ -113,7 +113,7 @@ def heading(day: Day, language: str) -> dict:
         "lines": [line for line in lines if line], "banner": say("report.banner", language),
         "document_title": say("report.pdf.title", language, title=title, date=date, job=job.get("name") or job["id"]),
         "short": say("report.pdf.short", language), "page": say("report.page", language, page="{page}", pages="{pages}"),  # counted by the typesetter
-         "reviewed": say("report.reviewed", language),
+         "reviewed": "" if language == "en" else say("report.reviewed", language),
     }  # fmt: skip
 
 
@@ -212,7 +212,7 @@ def fittings(day: Day, language: str) -> dict:
     notes = {note["id"]: note for note in day.notes}
     labels_of = {
         name: say(f"report.{name}", language)
-        for name in ("words", "facts", "findings", "good", "photos", "no-photo", "changed-after-answer")
+        for name in ("words", "facts", "findings", "good", "photos", "no-photo", "still-to-do", "changed-after-answer")
     }
     sheets = [sheet_of(piece, notes, day.date, language) for piece in day.fittings()]
     return {"title": say("report.fittings", language), "labels": labels_of, "sheets": sheets}

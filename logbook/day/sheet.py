@@ -38,11 +38,17 @@ def sheet_of(piece: Mapping, notes: Mapping[str, Mapping], date: str, language: 
         "findings": [finding(doc, piece, date, language) for doc in piece["findings"] if doc["verdict"] != "meets"],
         "good": [finding(doc, piece, date, language) for doc in piece["findings"] if doc["verdict"] == "meets"],
         "photos": [photo(doc, number, what, notes, language) for number, doc in enumerate(photos_of(piece, notes), 1)],
-        "photos_to_come": sum(len(note.get("photos_to_come", ())) for note in own if len(note["fittings"]) == 1),
+        "photos_to_come": _to_come(own, language),
         "looked": [look(doc, date, language) for doc in piece.get("looked", ()) if doc.get("how") != "measured"],
         "measured": [look(doc, date, language) for doc in piece.get("looked", ()) if doc.get("how") == "measured"],
         "stands": standing(piece),
     }
+
+
+def _to_come(own: Sequence[Mapping], language: str) -> str:
+    """Announced photos of notes about this piece alone; which piece the others will show nobody knows yet."""
+    number = sum(len(note.get("photos_to_come", ())) for note in own if len(note["fittings"]) == 1)
+    return say("report.photos-to-come", language, number=number) if number else ""
 
 
 def _drawing(piece: Mapping, language: str) -> dict:

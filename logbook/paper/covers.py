@@ -52,7 +52,7 @@ def cover(closeout: Closeout, built: Built, found: Coverage, flagged: Iterable[M
         "as_said": say("report.as-said", language), "banner": text("banner"), "short": say("report.pdf.short", language),
         "page": say("report.page", language, page="{page}", pages="{pages}"),
         "document_title": f"{text('title')}, {closeout.job.get('name') or closeout.job['id']}",
-        "reviewed": say("report.reviewed", language),
+        "reviewed": "" if language == "en" else say("report.reviewed", language),
         "sections": [
             _section(text("section.missing"), lead_missing, [text("column.mark"), text("column.run"), text("column.kind"), text("column.size")], missing, language),
             _section(text("section.open"), lead_open, [text("column.fitting"), text("column.run"), text("column.verdict"), text("column.finding"), text("column.stands")], open_rows, language),
