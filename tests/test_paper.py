@@ -5,6 +5,7 @@ with pdftotext (poppler).
 """
 
 import json
+import re
 import subprocess
 from pathlib import Path
 
@@ -158,3 +159,23 @@ def test_what_was_said_before_a_correction_stays_on_paper():
     assert "No, I mean back twenty-four." in shown
     assert "before: left in 4, back 18" in shown
     assert "changed after an answer" in shown
+
+
+def test_ids_of_a_page_in_two_languages_are_one_of_a_kind(day, copies):
+    shown = reports.html(document({"en": day, "es": day}, MADE_AT), copies).decode()
+    ids = re.findall(r' id="([^"]+)"', shown)
+    assert len(ids) == len(set(ids)) > 10
+
+
+@pytest.mark.parametrize("language", [None, "fr", "no language at all", "EN"])
+def test_a_note_in_any_tongue_is_printed(language):
+    day = paper_days.one_day()
+    day.notes[1]["language"] = language
+    assert page.is_pdf_compliant_bytes(reports.pdf(document({"en": day}, MADE_AT), {}), profile="ua1")
+
+
+def test_a_very_long_note_without_a_blank_is_printed():
+    day = paper_days.one_day()
+    day.notes[1]["text"] = "x" * 5000
+    day.pieces[0]["mark"] = day.pieces[0]["facts"][1]["value"] = "M" * 300
+    assert page.is_pdf_compliant_bytes(reports.pdf(document({"en": day}, MADE_AT), {}), profile="2a")

@@ -234,7 +234,7 @@ def limits(day: Day, language: str) -> dict:
             if doc["rule"] == rule and (doc["verdict"] == "unsaid" or doc["reckoned"].get(value) is not None)
         ]
         for start in range(0, len(marks), PLOT_ROWS):
-            drawn = plot(marks[start : start + PLOT_ROWS], language, say(f"report.plot.{rule}", language), say(f"report.plot.{unit}", language), f"p-{rule}-{start}")
+            drawn = plot(marks[start : start + PLOT_ROWS], language, say(f"report.plot.{rule}", language), say(f"report.plot.{unit}", language), f"p-{language}-{rule}-{start}")
             plots.append({"rule": rule, "svg": drawn.svg, "title": drawn.title, "told": drawn.told, "width": drawn.width, "height": drawn.height})
     return {"title": say("report.limits", language), "plots": plots, "nothing": say("report.no-limits", language)}
 

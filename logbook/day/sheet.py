@@ -7,6 +7,7 @@ by somebody else stands in members of its own, never among what was said.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 
 from logbook import labels
@@ -16,6 +17,7 @@ from logbook.geometry.drawing import draw
 from logbook.wording import has, say
 
 DASH = "–"
+TONGUE = re.compile("[a-z]{2,3}")  # ISO 639, as paper and page can carry it
 IDENTITY = ("kind", "mark", "run")  # told by the heading of the sheet
 
 
@@ -52,7 +54,7 @@ def _to_come(own: Sequence[Mapping], language: str) -> str:
 
 
 def _drawing(piece: Mapping, language: str) -> dict:
-    drawn = draw(piece["facts"], language, f"d-{piece['id']}")
+    drawn = draw(piece["facts"], language, f"d-{language}-{piece['id']}")
     return {"svg": drawn.svg, "title": drawn.title, "told": drawn.told, "width": drawn.width, "height": round(drawn.height, 1)}
 
 
@@ -63,7 +65,7 @@ def words(note: Mapping, date: str, language: str) -> dict:
         "at": note["spoken_at"],
         "line": say("report.said-at", language, name=note["spoken_by"], at=moments.on_day(note["spoken_at"], date, language)),
         "text": note["text"],
-        "language": note["language"],
+        "language": note["language"] if TONGUE.fullmatch(note["language"] or "") else None,
     }
 
 

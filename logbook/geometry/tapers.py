@@ -37,7 +37,7 @@ def _view(spoken: Spoken, view: taper.View) -> tuple[list[str], float]:
     tall = float(TALL / (low - top)) if low > top else 5.0
     long = min(float((RIGHT - LEFT) / length), tall * 1.6)
     tall = min(tall, long * 3.5)
-    y0 = 58 - float(top) * tall
+    y0 = (34 if upper.how == "even" else 58) - float(top) * tall
     start = LEFT + float(length - slope) * long / 2
     end_x = LEFT + float(length) * long
 
@@ -58,7 +58,7 @@ def _view(spoken: Spoken, view: taper.View) -> tuple[list[str], float]:
     parts += [pen.upright(end_x + 10, up[-1][1], down[-1][1], spoken.side("outlet_size", view.outlet_at), left=False)]
     parts += [_move(spoken, upper, up, min(up[0][1], up[-1][1]) - 13, True)]
     parts += [_move(spoken, lower, down, floor + 13, False)]
-    height = floor + 46
+    height = floor + (22 if lower.how == "even" else 46)
     return parts, height
 
 
