@@ -120,7 +120,7 @@ def how_to_check(base: str, language: str) -> Iterator[bytes]:
             f'<section lang="{one}"><h1>{escape(say("handover.check.title", one))}</h1><p>{escape(say("handover.check.lead", one))}</p><ol>{steps}</ol>'
             f"<p>{escape(say('handover.check.limits', one))}</p></section>"
         )
-    style = "body{font:17px/1.5 sans-serif;max-width:44rem;margin:2rem auto;padding:0 1rem;color:#1b2733}li{margin:.5rem 0}"
+    style = "@font-face{font-family:Face;src:url(face/AtkinsonHyperlegibleNext-Regular.ttf)}body{font:17px/1.5 Face,sans-serif;max-width:44rem;margin:2rem auto;padding:0 1rem;color:#1b2733}li{margin:.5rem 0}"
     yield f'<!doctype html><html lang="{language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>{escape(say("handover.check.title", language))}</title><style>{style}</style><main>{"".join(parts)}</main></html>'.encode()
 
 

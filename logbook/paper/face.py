@@ -13,6 +13,7 @@ from pathlib import Path
 
 NAME = "Atkinson Hyperlegible Next"
 FILES = ("AtkinsonHyperlegibleNext-Regular.ttf", "AtkinsonHyperlegibleNext-Bold.ttf", "AtkinsonHyperlegibleNext-Italic.ttf")
+LICENCE = "OFL.txt"
 MISSING = "\u25a1"  # an empty square
 BREAKS = str.maketrans({"\n": " ", "\r": " ", "\t": " ", "\u2028": " ", "\u2029": " ", "\u00a0": " "})
 

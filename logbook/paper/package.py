@@ -20,7 +20,7 @@ from logbook.handover import bag, findings, register, stripping
 from logbook.handover.coverage import Coverage, coverage, on_schedule
 from logbook.handover.workbook import workbook
 from logbook.mistake import Mistake
-from logbook.paper import covers
+from logbook.paper import covers, face
 from logbook.wording import say
 
 FORMAT = "as-built/1"
@@ -102,6 +102,8 @@ class _Laid:
         closeout = self.closeout
         for place, path in closeout.files:
             self.entries[place] = bag.Entry(place, path)
+        for name in (*face.FILES, face.LICENCE):
+            self.entries[f"face/{name}"] = bag.Entry(f"face/{name}", face.folder() / name)
         self._json("job/rules.json", closeout.rules)
         self._lines("journal/journal.jsonl", self._journal())
         self._lines("notes/notes.jsonl", self._notes())
