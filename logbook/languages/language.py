@@ -1,0 +1,64 @@
+"""The shape of a language's lexicon. Grammar (which concepts make a fact) is one for all languages.
+
+A concept is an upper-case name used by the patterns of `logbook.reading`; the lexicon says which words and
+phrases stand for it. Words are written lower case; a word without accents also matches with them, one written
+with accents matches only so.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True)
+class Misheard:
+    """What ears write for a trade word: `words` read as `meant` where a neighbour leaves one reading.
+
+    `before` and `after` are concepts one of which must stand within `near` items on that side (both given:
+    either side will do). A mishearing without neighbours is a spelling that means nothing else.
+    """
+
+    words: str
+    meant: str
+    concept: str
+    before: tuple[str, ...] = ()
+    after: tuple[str, ...] = ()
+    near: int = 2
+
+
+@dataclass(frozen=True)
+class Numbers:
+    """Number words: `ones` and `teens` stand alone or after tens, `scales` multiply what stands before."""
+
+    ones: Mapping[str, int]
+    teens: Mapping[str, int]
+    tens: Mapping[str, int]
+    hundreds: Mapping[str, int]
+    scales: Mapping[str, int]
+    halves: Mapping[str, tuple[int, int]]  # a fraction that needs no number before it
+    parts: Mapping[str, int]  # denominators: eighths
+    joins: tuple[str, ...]  # between whole and fraction, and between tens and ones
+    articles: tuple[str, ...]  # one of something
+    point: tuple[str, ...]
+    zero_between: tuple[str, ...] = ()  # one oh five
+
+
+@dataclass(frozen=True)
+class Language:
+    code: str
+    concepts: tuple[tuple[str, str], ...]  # (concept, "phrase|phrase|…")
+    kinds: tuple[tuple[str, str], ...]  # (kind of the contract, "phrase|…")
+    sides: tuple[tuple[str, str], ...]  # (side or sides separated by a blank, "phrase|…")
+    services: tuple[tuple[str, str], ...]
+    closures: tuple[tuple[str, str], ...]
+    damages: tuple[tuple[str, str], ...]
+    methods: tuple[tuple[str, str], ...]
+    places: tuple[str, ...]  # nouns that end the name of a place
+    units: tuple[tuple[str, str], ...]  # (unit, "word|…")
+    numbers: Numbers
+    misheard: tuple[Misheard, ...]
+    telling: frozenset[str]  # words that tell this language from the others
+    names: frozenset[str]  # first names, to tell who did something
+    letters: Mapping[str, str] = field(default_factory=dict)  # how a letter of a mark is said
+    fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows

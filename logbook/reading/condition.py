@@ -1,0 +1,52 @@
+"""How the piece came out: gaps, damage and its mending."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from logbook.reading.claims import Found, Frame, unit_of
+
+
+def _tight(found: Found):
+    yield found.claim("gap", Fraction(0), group="w")
+
+
+def _gap(found: Found):
+    item = found.item("n")
+    if item.value.value <= 12:
+        yield found.claim("gap", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
+def _damage(found: Found):
+    yield found.claim("facing_damage", found.item("d").value, group="d")
+
+
+def _width(found: Found):
+    item = found.item("n")
+    yield found.claim("damage_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
+def _none(found: Found):
+    yield found.claim("facing_damage", "none", group="w")
+
+
+def _repaired(found: Found):
+    yield found.claim("damage_repaired", True, group="w")
+
+
+def _method(found: Found):
+    yield found.claim("(method)", found.item("m").value, group="w")
+
+
+FRAMES = (
+    Frame("(?P<w>TURNING? VANES (?:FILL){0,2} (?:IN|IN_PLACE)|TURNING? VANES)", lambda found: [found.claim("vanes", True, group="w")]),
+    Frame("(?P<w>NO_DAMAGE)", _none),
+    Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|WIDE|LONG){0,2} DAMAGE)", _width),
+    Frame("DAMAGE (?:FILL|COMMA|IN|ON|DET|FACING|OF|WORD|SIDE|JOINT|DAMAGE_PLACE|SIDE_WORD){0,5} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?!BOARD|TAPE)", _width),
+    Frame("(?P<d>DAMAGE)", _damage),
+    Frame("(?P<w>REPAIRED)", _repaired),
+    Frame("(?P<w>(?P<m>METHOD))", _method),
+    Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL)? GAP)", _gap),
+    Frame("(?P<w>GAP (?:FILL|OF|ON){0,3} (?P<n>LEN|FRAC)) (?!APART)", _gap),
+    Frame("(?<!NOT)(?<!BENT)(?P<w>(?:JOINT FILL{0,2})? TIGHT) (?!(?:FILL)? TABS)", _tight),
+)

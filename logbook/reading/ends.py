@@ -1,0 +1,58 @@
+"""Ends and edges: laid out from, air leaves by, shiplap and butt edges, the groove, the freed panel."""
+
+from __future__ import annotations
+
+from logbook.reading.claims import Found, Frame
+
+_LEFT_RIGHT = ("left", "right")
+
+
+def _end(found: Found) -> str:
+    return "female" if found.item("end").concept == "FEMALE" else "male"
+
+
+def _made_from(found: Found):
+    yield found.claim("made_from", _end(found), group="w")
+
+
+def _leaves(found: Found):
+    yield found.claim("air_leaves_by", _end(found), group="w")
+
+
+def _edge(name):
+    def build(found: Found):
+        sides: list[str] = []
+        for item in found.items("side"):
+            sides.extend(item.value if item.concept == "SIDE" else _LEFT_RIGHT if item.concept == "SIDE_WORD" else ())
+        if sides:
+            yield found.claim(name, tuple(dict.fromkeys(sides)), group="w", uses=("side",))
+
+    return build
+
+
+def _groove(found: Found):
+    inside = found.item("to").concept in ("INSIDE", "IN")
+    yield found.claim("groove_step", "inside" if inside else "outside", group="w")
+
+
+def _seated(value: bool):
+    return lambda found: [found.claim("panel_seated", value, group="w")]
+
+
+_SIDES = "(?P<side>(?:SIDE|SIDE_WORD)(?:(?:COMMA|AND){1,2} (?:ON)? DET? (?:SIDE|SIDE_WORD)(?!(?:FILL)? (?:BUTT|SHIPLAP)))*)"
+_TWO = "(?P<side>SIDE (?:(?:COMMA|AND){1,2} DET? SIDE)* | (?:DET|BOTH|ALL)? SIDE_WORD)"
+
+FRAMES = (
+    Frame("(?P<w>LAID (?:FILL|GENERIC|FITTING|KIND|OUT|LENGTH){0,4} (?:FROM|OFF|ON|OF|TO|IN|BY){1,2} DET? (?P<end>ENDING) END?)", _made_from),
+    Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|FROM|OFF){0,2} LAID (?:OUT)?)", lambda found: ()),
+    Frame("(?P<w>AIR (?:FILL|WILL|I){0,2} (?:LEAVES|MOVE_OUT|MOVE|OUT){1,2} (?:OUT|BY|THROUGH|FROM|OF|ON|TO|DET|OFF|FILL){0,4} (?P<end>ENDING) END?)", _leaves),
+    Frame("(?<!AIR)(?P<w>(?:LEAVES) (?:OUT|BY|THROUGH|FROM|OF|ON|DET){0,4} (?P<end>ENDING) END?)", _leaves),
+    Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|ON|SIDE_WORD){0,2} DOWNSTREAM)", _leaves),
+    Frame(f"(?P<w>SHIPLAP (?:END|FILL|ON|ALL){{0,3}} {_SIDES})", _edge("shiplap_sides")),
+    Frame(f"(?P<w>BUTT (?:END|FILL|ON|ALL){{0,3}} {_SIDES})", _edge("butt_sides")),
+    Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} SHIPLAP)", _edge("shiplap_sides")),
+    Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} BUTT)", _edge("butt_sides")),
+    Frame("(?P<w>GROOVE (?:FILL|OF|ON|TO|WORD|GROOVE|SHIPLAP|MOVE|WITH|COMMA|END|THROUGH|SIDE_WORD){0,5} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
+    Frame("(?P<w>PANEL (?:FILL|AND|COMMA|I|WORD){0,3} SEATED)", _seated(True)),
+    Frame("(?P<w>SEATED (?:DET|FILL){0,2} PANEL)", _seated(True)),
+)

@@ -1,0 +1,21 @@
+"""Which language a text is in, by the words only one of the two uses; neither is an answer too."""
+
+from __future__ import annotations
+
+from logbook.languages import LANGUAGES
+from logbook.reading.tokens import Token, bare
+
+_LEAST = 0.2  # share of telling words among all words, in a text of more than a few words
+_ENOUGH = 20_000  # tokens looked at
+
+
+def found(tokens: tuple[Token, ...]) -> str | None:
+    """`en`, `es` or None. Digits and signs tell nothing."""
+    words = [token.low for token in tokens[:_ENOUGH] if token.sort == "word"]
+    if not words:
+        return None
+    scores = {code: sum(1 for w in words if w in lang.telling or bare(w) in lang.telling and code == "es") for code, lang in LANGUAGES.items()}
+    best = max(scores, key=lambda code: (scores[code], code == "en"))
+    if scores[best] == 0 or scores[best] < _LEAST * len(words) and len(words) > 6:
+        return None
+    return best

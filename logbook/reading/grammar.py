@@ -1,0 +1,92 @@
+"""Patterns over items: regular expressions whose letters are concepts.
+
+A pattern is written with concept names and the groups of `CLASSES`; blanks mean nothing. Every item of a note is
+one character of the row, so matching costs no more than it would on a short string and grows with its length.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from logbook.reading.kinds import KIND_CONCEPTS
+from logbook.languages import LANGUAGES
+from logbook.reading.items import Item
+
+VOID = "VOID"  # an item whose words state nothing of this speaker's own work
+_BUILT_IN = (
+    VOID, "NUM", "LEN", "FRAC", "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "COUNT", "SIZE", "RATIO", "MARK181", "WORD",
+    "LETTER", "SIGN", "STOP", "QUERY", "COMMA", "ASKS", "SIDE", "SERVICE", "CLOSURE", "C_MASTIC", "DAMAGE", "METHOD",
+    "PLACE_NOUN", "MISHEARD",
+)  # fmt: skip
+CLASSES = {
+    "NUMB": ("NUM", "LEN", "FRAC"),
+    "FILL": ("DET", "IT", "BE", "HEDGE", "THINK", "FILLER", "THIS", "HAVE", "ALL", "EACH"),
+    "SEP": ("COMMA", "STOP"),
+    "KIND": KIND_CONCEPTS,
+    "DIRECTION": ("DOWN", "UP", "IN", "OUT", "MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT"),
+    "MOVES": ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT"),
+    "ENDING": ("FEMALE", "MALE"),
+    "TAPES": ("TAPE", "CLOSURE", "MARK181"),
+    "ACT": ("STAPLED", "TAPED", "RUBBED"),
+    "LOOSE": (
+        "DET", "IT", "BE", "HEDGE", "THINK", "FILLER", "THIS", "HAVE", "HAVING", "ALL", "EACH", "WORD", "ON", "OF", "WITH", "TO",
+        "FROM", "I", "IN_PLACE", "GENERIC", "FITTING", "AROUND", "SIDE", "SIDE_WORD", "ONLY", "JOINT", "END", "FACING", "YET",
+        "OTHER_SIDE", "LATER", "IN", "OVER", "BOTH", "UP", "DOWN", "LETTER", "OFF", "THROUGH", "WILL", "GOING_TO", "SIDES_ALL",
+    ),
+}  # fmt: skip
+_NAME = re.compile(r"(?<![a-z<])[A-Z][A-Z0-9_]+")
+
+
+@cache
+def _codes() -> dict[str, str]:
+    names = set(_BUILT_IN) | set(KIND_CONCEPTS)
+    for language in LANGUAGES.values():
+        names.update(concept for concept, _ in language.concepts)
+        names.update(row.concept for row in language.misheard)
+    return {name: chr(0xE000 + place) for place, name in enumerate(sorted(names))}
+
+
+@cache
+def compiled(pattern: str) -> re.Pattern[str]:
+    """The pattern over rows. KeyError: a name that is no concept of any language."""
+    codes = _codes()
+
+    def letters(match: re.Match[str]) -> str:
+        name = match.group()
+        if name in CLASSES:
+            return "[" + "".join(codes[c] for c in CLASSES[name] if c in codes) + "]"
+        return codes[name]
+
+    return re.compile(_NAME.sub(letters, pattern).replace(" ", "").replace("\n", ""))
+
+
+def code(concept: str) -> str:
+    return _codes().get(concept, _codes()["WORD"])
+
+
+@dataclass(frozen=True)
+class Row:
+    """The items of one text and their string of concepts; `ground` blanks out what is not the speaker's own."""
+
+    text: str
+    items: tuple[Item, ...]
+    string: str
+
+    @classmethod
+    def of(cls, text: str, items: tuple[Item, ...], blank: frozenset[int] = frozenset()) -> Row:
+        void = code(VOID)
+        return cls(text, items, "".join(void if at in blank else code(item.concept) for at, item in enumerate(items)))
+
+    def blanked(self, blank) -> Row:
+        void = code(VOID)
+        return Row(self.text, self.items, "".join(void if at in blank else c for at, c in enumerate(self.string)))
+
+    def find(self, pattern: str):
+        """Matches from left to right; one match never starts inside another."""
+        return compiled(pattern).finditer(self.string)
+
+    def words(self, first: int, last: int) -> str:
+        """The text of items first to last - 1."""
+        return self.text[self.items[first].start : self.items[last - 1].end]

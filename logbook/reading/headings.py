@@ -1,0 +1,175 @@
+"""Which fitting is spoken of: kinds and marks as they are named, batches, and runs."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, TakenBack, claim
+from logbook.reading.grammar import Row
+
+MARK = (
+    "(?: LETTER (?:DASH)? NUM | K_TEE (?:DASH)? NUM | NUM DASH NUM | NUM LETTER (?!NUM) | NUM | LETTER (?=SEP|$|ON|BE|RUN|AND) )"
+)
+_NAMED = "(?:FITTING|NUMBER|COMMA FILLER COMMA|FILLER|COMMA NUMBER|COMMA FITTING|HEDGE|DET|THIS){0,3}"
+
+
+@dataclass(frozen=True, slots=True)
+class Mention:
+    """A place where a fitting is named."""
+
+    first: int
+    last: int
+    kind: str | None = None
+    kind_at: tuple[int, int] | None = None
+    mark: str | None = None
+    mark_at: tuple[int, int] | None = None
+    another: bool = False
+    amends: bool = False
+    corrects: bool = False
+    batch: tuple[tuple[str, tuple[int, int]], ...] = ()
+
+
+def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
+    """ "run two", "run C", and "run to" where nothing but a number can stand."""
+    made: list[Claim] = []
+    for match in row.find(f"(?:ON|OF)? (?P<w>RUN (?:NUMBER|HEDGE)? (?P<m>{MARK}|LETTER))"):
+        first, last = match.span("m")
+        if taken.intersection(range(first, last)):
+            continue
+        value = mark_text(row, first, last, language)
+        if value is None:
+            continue
+        taken.update(range(match.start("w"), match.end("w")))
+        backs = row.items[last - 1].took_back
+        one = claim(row, "run", value, match.start("w"), match.end("w"))
+        made.append(replace(one, took_back=tuple(TakenBack(str(b.value.value), b.start, b.end) for b in backs if b.concept == "NUM")))
+    for match in row.find("(?P<w>RUN (?P<to>TO|OF|ON|WORD)) (?=COMMA|STOP|KIND|SIZE|$|FITTING|FILLER)"):
+        word = row.items[match.start("to")]
+        number = _SOUNDS.get(row.text[word.start : word.end].lower())
+        if number is None or match.start("to") in taken:
+            continue
+        taken.update(range(*match.span("w")))
+        one = claim(row, "run", str(number[0]), *match.span("w"))
+        made.append(replace(one, read_as=f"{row.text[row.items[match.start('w')].start:row.items[match.start('w')].end]} {number[1]}"))
+    return made
+
+
+_SOUNDS = {"to": (2, "two"), "too": (2, "two"), "for": (4, "four"), "free": (3, "three"), "ate": (8, "eight"), "won": (1, "one"),
+           "sex": (6, "six"), "tree": (3, "three"), "fore": (4, "four")}  # fmt: skip
+
+
+def mark_text(row: Row, first: int, last: int, language: Language) -> str | None:
+    """A mark as spoken: "T four" is T4, "B dash twelve" B-12, "seven" 7."""
+    parts = []
+    for at in range(first, last):
+        item = row.items[at]
+        words = row.text[item.start : item.end]
+        if item.concept == "DASH":
+            parts.append("-")
+        elif item.concept == "NUM":
+            if item.value.value.denominator != 1 or item.value.value < 0 or item.value.value > 9999:
+                return None
+            if parts and parts[-1] != "-" and "-" in row.text[row.items[at - 1].end : item.start]:
+                parts.append("-")
+            parts.append(str(int(item.value.value)))
+        else:
+            parts.append(language.letters.get(words.lower(), words.upper()[:1]))
+    return "".join(parts)
+
+
+def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
+    made: list[Mention] = []
+    used: set[int] = set()
+
+    def add(mention: Mention):
+        if used.isdisjoint(range(mention.first, mention.last)):
+            used.update(range(mention.first, mention.last))
+            made.append(mention)
+
+    for match in row.find(f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?P<a>NUM) (?:TO|THROUGH|THRU) (?P<b>NUM) (?!BY|LONG)"):
+        batch = _range(row, match)
+        if batch:
+            add(_mention(row, match, batch=batch))
+    for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>NUM (?:COMMA NUM)* (?:COMMA)? AND (?:NUMBER|FITTING)? NUM) (?!BY|LONG)"):
+        ats = [at for at in range(*match.span("list")) if row.items[at].concept == "NUM"]
+        if _plural(row, match.start("k")) and not taken.intersection(ats):
+            add(_mention(row, match, batch=tuple((str(int(row.items[at].value.value)), (at, at + 1)) for at in ats)))
+    kind_mark = (
+        f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|COMMA|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
+        " (?!BY|WIDE|LONG|HIGH|FITTING (?:COMMA)? NUM|STAPLES|WASHERS|TABS|BOARD)"
+    )
+    for match in row.find(kind_mark):
+        if not _angle_not_mark(row, match) and not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
+        if not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
+        add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET)* (?P<m>NUM|LETTER NUM) (?=BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:SIZE|NUM|DEG|LEN))"):
+        if not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
+        if not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|COMMA|DET){0,3})"
+    for match in row.find(f"{lead} (?P<k>KIND)"):
+        if not _reference(row, match.start("k"), taken):
+            add(_mention(row, match))
+    made.sort(key=lambda m: m.first)
+    return made
+
+
+def _mention(row: Row, match, mark=None, batch=()) -> Mention:
+    groups = match.re.groupindex
+    at = match.start("k") if "k" in groups and match.start("k") >= 0 else None
+    kind_at = None
+    if at is not None and row.items[at].concept.startswith("K_"):
+        kind_at = (at, at + 1)
+    if "k2" in groups and match.start("k2") >= 0:
+        kind_at = match.span("k2")
+    kind = row.items[kind_at[0]].value if kind_at else None
+    first = match.start()
+    if "lead" in groups and match.start("lead") >= 0:
+        while row.items[first].concept in ("COMMA", "AND") and first < match.end() - 1:
+            first += 1
+    another = any(item.concept == "ANOTHER" for item in row.items[max(0, first - 2) : match.end()])
+    amends = "on" in groups and match.start("on") >= 0 and row.items[match.start("on")].concept == "CORRECTION_ON"
+    before = [item.concept for item in row.items[max(0, first - 3) : first]]
+    corrects = "FIX" in before or (before[-2:] == ["NO", "COMMA"]) or before[-1:] == ["NO"]
+    # "correction, fitting nine": the words right before it take back what was said of that fitting earlier
+    if mark is not None and before and before[-1] in ("FIX", "SHOULD_HAVE") and first <= 2:
+        amends = True
+    mark_at = match.span("m") if mark is not None else None
+    return Mention(first, match.end(), kind, kind_at, mark, mark_at, another, amends, corrects, batch)
+
+
+def _range(row: Row, match):
+    a, b = (row.items[match.start(g)].value.value for g in ("a", "b"))
+    if a.denominator != 1 or b.denominator != 1 or not a < b <= a + 40 or not _plural(row, match.start("k")):
+        return ()
+    span = (match.start("a"), match.end("b"))
+    return tuple((str(n), span) for n in range(int(a), int(b) + 1))
+
+
+def _plural(row: Row, at: int) -> bool:
+    item = row.items[at]
+    return re.search(r"s\b", row.text[item.start : item.end].lower()) is not None
+
+
+def _angle_not_mark(row: Row, match) -> bool:
+    """ "elbow ninety": 90 and 45 behind an elbow are its angle."""
+    first, last = match.span("m")
+    if last - first != 1 or row.items[first].concept != "NUM":
+        return False
+    kind = row.items[match.start("k")].concept
+    value = row.items[first].value.value
+    return kind in ("K_ELBOW", "K_WYE") and value in (90, 45) or kind == "K_OFFSET" and row.items[first].concept == "LEN"
+
+
+def _reference(row: Row, at: int, taken: set[int]) -> bool:
+    """A kind that is only pointed at: "into the tee", "off the main elbow"."""
+    before = [row.items[k].concept for k in range(max(0, at - 2), at) if k not in taken]
+    return any(c in ("TIED", "FROM", "OFF", "BY") for c in before) or before[-1:] == ["TO"] or before == ["TO", "DET"]

@@ -1,0 +1,92 @@
+"""What the ears say of a fact: its second, how well its words were heard, and other values they offer."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from logbook.facts import BY_NAME
+from logbook.said import Entry, Fact, Reading
+from logbook.transcript import Transcript, Word
+
+_MOST = 16  # doubtful words that are tried; a note with more is doubtful all over
+_TURNS = frozenset(("not", "now", "no", "new", "sí", "si", "así", "asi", "nor", "know"))
+
+
+def with_heard(reading: Reading, transcript: Transcript) -> Reading:
+    """Every fact with `second` and `heard` from the words it stands in, `via` spoken."""
+
+    def told(fact: Fact) -> Fact:
+        if fact.start is None or fact.via != "typed":
+            return fact
+        words = [w for w in transcript.words if w.start < fact.end and w.end > fact.start]
+        if not words:
+            return replace(fact, via="spoken")
+        doubt = [*words, *_turning(transcript.words, words[0], fact)]
+        for span in fact.also:
+            doubt.extend(w for w in transcript.words if w.start < span.end and w.end > span.start)
+        return replace(fact, via="spoken", second=words[0].second, heard=min(w.heard for w in doubt))
+
+    return _each(reading, told)
+
+
+def with_alternatives(reading: Reading, transcript: Transcript, read_again: Callable[[str], Reading]) -> Reading:
+    """Other values a fact would have, had the ears written a word's alternative."""
+    others: dict[tuple[int, str], list[object]] = {}
+    tried = 0
+    for word in transcript.words:
+        for alternative in word.alternatives:
+            if tried >= _MOST:
+                break
+            tried += 1
+            text = transcript.text[: word.start] + _like(word, alternative.words) + transcript.text[word.end :]
+            again = read_again(text)
+            for place, entry in enumerate(reading.fittings):
+                for fact in entry.facts:
+                    near = fact.start is not None and fact.start <= word.end + 1 and fact.end >= word.start - 1
+                    if not near or place >= len(again.fittings):
+                        continue
+                    other = again.fittings[place].fact(fact.name)
+                    if other is not None and other.value != fact.value and other.start is not None and abs(other.start - fact.start) <= 2 + len(text):
+                        others.setdefault((place, fact.name), []).append(other.value)
+                    elif other is None and BY_NAME[fact.name].shape == "flag":
+                        others.setdefault((place, fact.name), []).append(not fact.value)
+    if not others:
+        return reading
+    fittings = tuple(
+        replace(entry, facts=tuple(replace(f, alternatives=_unlike(f, others.get((place, f.name), ()))) for f in entry.facts))
+        for place, entry in enumerate(reading.fittings)
+    )
+    return replace(reading, fittings=fittings)
+
+
+def _unlike(fact: Fact, values) -> tuple[object, ...]:
+    kept: list[object] = []
+    for value in values:
+        if value not in kept and value != fact.value:
+            kept.append(value)
+    return tuple(kept)
+
+
+def _like(word: Word, alternative: str) -> str:
+    """The alternative with the word's own sign behind it."""
+    tail = word.words[len(word.words.rstrip(".,;:!?")) :]
+    return alternative.strip().rstrip(".,;:!?") + tail
+
+
+def _turning(words: tuple[Word, ...], first: Word, fact: Fact):
+    """A word right before an act that could turn its meaning ("now taped") is doubted with it."""
+    if BY_NAME[fact.name].shape != "flag":
+        return
+    at = words.index(first)
+    if at and words[at - 1].words.strip(".,;:!?").lower() in _TURNS:
+        yield words[at - 1]
+
+
+def _each(reading: Reading, told: Callable[[Fact], Fact]) -> Reading:
+    fittings = tuple(replace(entry, facts=tuple(told(f) for f in entry.facts)) for entry in reading.fittings)
+    shift = None if reading.shift is None else tuple(told(f) for f in reading.shift)
+    return replace(reading, fittings=fittings, shift=shift)
+
+
+__all__ = ["Entry", "with_alternatives", "with_heard"]

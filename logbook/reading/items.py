@@ -1,0 +1,235 @@
+"""Tokens to items: every stretch of text becomes a concept of the trade, a measure, or a word that means nothing here.
+
+The grammar works on items only. An item's `concept` is an upper-case name; `value` holds what the concept carries
+(a side, a kind, a measure, a mark's text). `read_as` tells what a misheard word was taken for.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import cache
+
+from rapidfuzz import fuzz, process
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language, Misheard
+from logbook.reading import measures
+from logbook.reading.closure_marks import closure_mark
+from logbook.reading.tokens import Token, tokens
+
+FUZZY_SCORE = 86  # of 100; measured: "transission" 86, while "tea" is nearer to "taped" than to "tee"
+FUZZY_LETTERS = 6  # shorter words go through written aliases only
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    concept: str
+    value: object
+    start: int
+    end: int
+    first: int  # tokens first to last - 1
+    last: int
+    read_as: str | None = None
+    took_back: tuple[Item, ...] = ()  # what a correction right here replaced
+
+
+@dataclass(frozen=True)
+class Book:
+    """A language's lexicon, laid out for looking up by first word."""
+
+    language: Language
+    phrases: Mapping[str, tuple[tuple[tuple[str, ...], str, object], ...]]
+    units: measures.Units
+    misheard: Mapping[str, tuple[tuple[tuple[str, ...], Misheard], ...]]
+    fuzzy: Mapping[str, str]
+    known: frozenset[str]
+
+
+@cache
+def book(code: str) -> Book:
+    """The lexicon of a language. In Spanish, trade English stands behind it (people mix)."""
+    language = LANGUAGES[code]
+    phrases: dict[str, list] = {}
+    known: set[str] = set()
+    for concept, value, spelled in _entries(language):
+        for phrase in spelled.split("|"):
+            words = tuple(token.low for token in tokens(phrase))
+            phrases.setdefault(words[0], []).append((words, concept, value))
+            known.update(words)
+    units: dict[str, list] = {}
+    for unit, spelled in language.units:
+        for phrase in spelled.split("|"):
+            words = tuple(token.low for token in tokens(phrase))
+            units.setdefault(words[0], []).append((words, unit))
+    misheard: dict[str, list] = {}
+    for row in language.misheard:
+        words = tuple(token.low for token in tokens(row.words))
+        misheard.setdefault(words[0], []).append((words, row))
+    longest = lambda rows: tuple(sorted(rows, key=lambda row: -len(row[0])))  # noqa: E731
+    return Book(
+        language=language,
+        phrases={word: longest(rows) for word, rows in phrases.items()},
+        units={word: longest(rows) for word, rows in units.items()},
+        misheard={word: longest(rows) for word, rows in misheard.items()},
+        fuzzy=dict(language.fuzzy),
+        known=frozenset(known) | language.telling,
+    )
+
+
+def _entries(language: Language):
+    """(concept, value, spellings) of everything that is not a number; earlier rows win over later of one length."""
+    for concept, spelled in language.concepts:
+        yield concept, None, spelled
+    for kind, spelled in language.kinds:
+        yield kind_concept(kind), kind, spelled
+    for sides, spelled in language.sides:
+        yield "SIDE", tuple(sides.split()), spelled
+    for service, spelled in language.services:
+        yield "SERVICE", service, spelled
+    for closure, spelled in language.closures:
+        yield "C_MASTIC" if closure == "mastic" else "CLOSURE", closure, spelled
+    for damage, spelled in language.damages:
+        yield "DAMAGE", damage, spelled
+    for method, spelled in language.methods:
+        yield "METHOD", method, spelled
+    for place in language.places:
+        yield "PLACE_NOUN", None, place
+
+
+def kind_concept(kind: str) -> str:
+    return "K_" + kind.upper()
+
+
+def itemise(found: tuple[Token, ...], lexicon: Book) -> tuple[Item, ...]:
+    """Every token in exactly one item, in order."""
+    rough: list[Item] = []
+    at = 0
+    while at < len(found):
+        item = _item_at(found, at, lexicon)
+        rough.append(item)
+        at = item.last
+    return _settle(rough, found, lexicon)
+
+
+def _item_at(found, at: int, lexicon: Book) -> Item:
+    token = found[at]
+    mark = closure_mark(found, at)
+    if mark is not None:
+        return _make(found, "MARK181", mark.value, at, mark.end, mark.read_as)
+    named = _phrase(found, at, lexicon)
+    measured = measures.read(found, at, lexicon.language, lexicon.units)
+    if measured is not None and (named is None or named.last <= max(measured.end, at + 1)):
+        return _make(found, measured.sort, measured, at, measured.end)
+    heard = _misheard(found, at, lexicon)
+    if heard is not None and (named is None or named.last <= heard.last):
+        return heard
+    if named is not None:
+        return named
+    if token.sort == "sign":
+        return _make(found, _SIGNS.get(token.low, "SIGN"), token.low, at, at + 1)
+    near = _fuzzy(token.low, lexicon.language.code) if len(token.low) >= FUZZY_LETTERS else None
+    if near is not None:
+        concept, meant = near
+        kind = concept[2:].lower() if concept.startswith("K_") else None
+        return _make(found, concept, kind, at, at + 1, meant)
+    return _make(found, "LETTER" if len(token.low) == 1 else "WORD", token.low, at, at + 1)
+
+
+_SIGNS = {".": "STOP", "!": "STOP", "?": "QUERY", ",": "COMMA", ";": "COMMA", ":": "COMMA", "—": "COMMA", "–": "COMMA",
+          "-": "COMMA", "…": "COMMA", "#": "NUMBER", "&": "AND", "¿": "ASKS", "+": "AND", "\n": "STOP"}  # fmt: skip
+
+
+def _make(found, concept, value, first, last, read_as=None) -> Item:
+    return Item(concept, value, found[first].start, found[last - 1].end, first, last, read_as)
+
+
+def _phrase(found, at: int, lexicon: Book) -> Item | None:
+    token = found[at]
+    best = None
+    for word in (token.low, token.bare) if token.bare != token.low else (token.low,):
+        for words, concept, value in lexicon.phrases.get(word, ()):
+            if best is not None and len(words) <= best[0]:
+                break
+            if all(at + k < len(found) and w in (found[at + k].low, found[at + k].bare) for k, w in enumerate(words)):
+                best = (len(words), concept, value)
+                break
+    if best is None:
+        return None
+    item = _make(found, best[1], best[2], at, at + best[0])
+    if best[0] > 1 and found[at].low in _ARTICLES:  # an article belongs to the phrase, not to its words
+        return replace(item, start=found[at + 1].start)
+    return item
+
+
+_ARTICLES = frozenset("the a an el la los las un una lo le les".split())
+
+
+def _misheard(found, at: int, lexicon: Book) -> Item | None:
+    rows = tuple(
+        (len(words), row)
+        for words, row in lexicon.misheard.get(found[at].low, ())
+        if all(at + k < len(found) and found[at + k].low == w for k, w in enumerate(words))
+    )
+    if not rows:
+        return None
+    longest = rows[0][0]
+    return _make(found, "MISHEARD", tuple(row for size, row in rows if size == longest), at, at + longest)
+
+
+@cache
+def _fuzzy(word: str, code: str) -> tuple[str, str] | None:
+    """The trade word a word nobody knows is nearest to, if it is near enough."""
+    lexicon = book(code)
+    if word in lexicon.known or not word.isalpha():
+        return None
+    found = process.extractOne(word, lexicon.fuzzy.keys(), scorer=fuzz.ratio, score_cutoff=FUZZY_SCORE)
+    if found is None or abs(len(found[0]) - len(word)) > 2 or found[0][0] != word[0]:
+        return None
+    return lexicon.fuzzy[found[0]], found[0]
+
+
+def _settle(rough: list[Item], found, lexicon: Book) -> tuple[Item, ...]:
+    """Misheard words become what they mean where their neighbours leave one reading, else what they are."""
+    settled: list[Item] = []
+    for place, item in enumerate(rough):
+        if item.concept != "MISHEARD":
+            settled.append(item)
+            continue
+        row = next((row for row in item.value if _fits(row, settled, rough, place)), None)
+        if row is not None:
+            value = row.concept[2:].lower() if row.concept.startswith("K_") else None
+            settled.append(replace(item, concept=row.concept, value=value, read_as=row.meant))
+            continue
+        at = item.first
+        while at < item.last:
+            plain = _phrase(found, at, lexicon)
+            measured = measures.read(found, at, lexicon.language, lexicon.units)
+            if measured is not None and (plain is None or plain.last <= measured.end):
+                plain = _make(found, measured.sort, measured, at, measured.end)
+            if plain is None or plain.last > item.last:
+                plain = _make(found, "WORD", found[at].low, at, at + 1)
+            settled.append(plain)
+            at = plain.last
+    return tuple(settled)
+
+
+def _fits(row: Misheard, settled, rough, place: int) -> bool:
+    if not row.before and not row.after:
+        return True
+    behind = tuple(item.concept for item in settled[-row.near :])
+    if any(concept in behind for concept in row.before):
+        return True
+    ahead = [_likely(item) for item in rough[place + 1 : place + 1 + max(row.near, 3)]]
+    for wanted in row.after:
+        sequence = wanted.split()
+        if len(sequence) > 1:
+            if ahead[: len(sequence)] == sequence:
+                return True
+        elif wanted in ahead[: row.near]:
+            return True
+    return False
+
+
+def _likely(item: Item) -> str:
+    return item.value[0].concept if item.concept == "MISHEARD" else item.concept

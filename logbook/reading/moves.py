@@ -1,0 +1,106 @@
+"""Sides that move, sides that stay level, slopes and tapers."""
+
+from __future__ import annotations
+
+from logbook.facts import Move
+from logbook.reading.claims import Found, Frame, taken_back, unit_of
+
+_WAY = {
+    ("top", "down"): "in", ("top", "up"): "out", ("bottom", "up"): "in", ("bottom", "down"): "out",
+}  # fmt: skip
+_DIRECTION = {
+    "DOWN": "down", "MOVE_DOWN": "down", "UP": "up", "MOVE_UP": "up", "IN": "in", "MOVE_IN": "in", "OUT": "out",
+    "MOVE_OUT": "out", "FROM": "in", "OFF": "in",
+}  # fmt: skip
+_BACK = (
+    "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
+    "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) FILL? BACK"
+    "| IN (?:FILL|OF){0,2} (?P<back3>NUMB) (?!DEGREE))"
+)
+_SIDES = "(?P<side>SIDE(?:(?:COMMA|AND)? DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"
+
+
+def _way(side: str | None, direction: str | None) -> str | None:
+    if direction in ("in", "out"):
+        return direction
+    return _WAY.get((side, direction))
+
+
+def _move(found: Found):
+    by, back = found.item("by"), next((i for g in ("back", "back2", "back3") if (i := found.item(g))), None)
+    direction = next((_DIRECTION[i.concept] for i in found.items("dir") if i.concept in _DIRECTION), None)
+    sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)
+    if by is not None and by.value.value > 60:
+        return
+    moves = tuple(
+        Move(side, by and by.value.value, back and back.value.value, _way(side, direction)) for side in sides
+    )
+    measures = [item for item in (by, back) if item is not None]
+    unit = next((u for item in measures if (u := unit_of(item))), None)
+    backs = taken_back((by,) if by else (), lambda item: tuple(Move(m.side, item.value.value, m.back, m.way) for m in moves))
+    backs += taken_back((back,) if back else (), lambda item: tuple(Move(m.side, m.by, item.value.value, m.way) for m in moves))
+    yield found.claim("side_moves", moves, group="w", uses=("by", "back", "back2", "back3", "side"), said_unit=unit, took_back=backs)
+
+
+def _back(found: Found):
+    back = found.item("back") or found.item("back2")
+    move = (Move(None, None, back.value.value, None),)
+    backs = taken_back((back,), lambda item: (Move(None, None, item.value.value, None),))
+    yield found.claim("side_moves", move, uses=("back", "back2"), said_unit=unit_of(back), took_back=backs)
+
+
+def _level(found: Found):
+    sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value)
+    yield found.claim("level_sides", sides, uses=("side",))
+
+
+def _slope(found: Found):
+    ratio = found.item("ratio")
+    if ratio is not None:
+        rise, run = ratio.value
+    else:
+        rise, run = found.item("rise").value.value, found.item("run").value.value
+    named = found.item("slope") is not None or found.item("slope2") is not None
+    if rise < run and (named or run == 12):
+        yield found.claim("stated_slope", (rise, run), group="w", uses=("rise", "run", "ratio"))
+
+
+def _slope_misheard(found: Found):
+    """ "to in twelve" is "two in twelve": before "in twelve" nothing else can stand."""
+    run = found.item("run").value.value
+    if run == 12:
+        words = found.row.words(found.at("to"), found.last)
+        yield found.claim("stated_slope", (2, run), group="w", uses=("run",), read_as="two " + words.split(maxsplit=1)[1])
+
+
+def _taper(found: Found):
+    item = found.item("by")
+    yield found.claim("taper_length", item.value.value, group="w", uses=("by",), said_unit=unit_of(item))
+
+
+FRAMES = (
+    Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:(?:COMMA|AND)? DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
+    Frame("(?P<side>SIDE(?:(?:COMMA|AND)? DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
+    # slopes
+    Frame("(?P<w>(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|WITH|IN){0,3} (?P<rise>NUMB) (?:IN|TO|AND|OVER|ON|OUT|OF|BY){1,2} (?P<run>NUMB)) (?!SLOPE)", _slope),
+    Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<ratio>RATIO))", _slope),
+    Frame("(?P<w>(?P<ratio>RATIO)) (?P<slope2>SLOPE)?", _slope),
+    Frame("(?P<w>(?P<rise>NUM) (?:IN|TO|ON|AND) (?P<run>NUM)) (?P<slope2>SLOPE)", _slope),
+    Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
+    Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),
+    Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD){0,2} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER){0,3} (?P<by>NUMB))", _taper),
+    Frame("(?P<w>SLOPE (?:FILL|OF){0,3} (?P<by>NUMB) LONG)", _taper),
+    Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
+    # a side, a way, how far, over what length
+    Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER))?"
+          f"(?:(?:ON|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? {_BACK}?)", _move),
+    Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN|OUT|DOWN|UP) {_BACK}?)", _move),
+    Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) {_BACK})", _move),
+    Frame(f"(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),
+    Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:ON|FROM|OF|IN|OFF){{0,1}} DET? {_SIDES} {_BACK}?)", _move),
+    Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
+    Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
+    Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
+    Frame("BACK (?:FILL|OF|ON|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
+    Frame("(?P<back2>NUMB) (?:FILL)? BACK (?!NUM)", _back),
+)

@@ -1,0 +1,180 @@
+"""Numbers in words and digits, exactly: 14, fourteen, 14-3/8, fourteen and three eighths, one oh five.
+
+Every function takes the tokens and a place and answers what it read there and the place behind it, or None.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from logbook.languages.language import Language
+from logbook.reading.tokens import Token
+
+_VULGAR = {
+    "¼": Fraction(1, 4), "½": Fraction(1, 2), "¾": Fraction(3, 4), "⅓": Fraction(1, 3), "⅔": Fraction(2, 3),
+    "⅛": Fraction(1, 8), "⅜": Fraction(3, 8), "⅝": Fraction(5, 8), "⅞": Fraction(7, 8),
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Number:
+    value: Fraction
+    end: int  # the token behind it
+    digits: bool  # written in digits
+    whole: bool  # no fraction said
+
+
+def whole(tokens: tuple[Token, ...], at: int, language: Language) -> Number | None:
+    """A cardinal or a decimal: 105, one oh five, treinta y seis, twelve point five, 14.375."""
+    if at >= len(tokens):
+        return None
+    token = tokens[at]
+    if token.sort == "number":
+        if token.low in _VULGAR:
+            return None
+        value = Fraction(token.low.replace(",", ""))
+        return Number(value, at + 1, True, value.denominator == 1)
+    if token.sort != "word":
+        return None
+    said = _cardinal(tokens, at, language)
+    return said and _after_point(tokens, said, language)
+
+
+def _cardinal(tokens, at, language: Language) -> Number | None:
+    numbers = language.numbers
+    value, end = _below_hundred(tokens, at, numbers)
+    if value is None and tokens[at].bare in numbers.hundreds:
+        value, end = numbers.hundreds[tokens[at].bare], at + 1
+        more, after = _below_hundred(tokens, end, numbers)
+        if more is not None and tokens[at].bare != "cien":
+            value, end = value + more, after
+    if value is None and tokens[at].bare in numbers.articles and _is(tokens, at + 1, numbers.scales):
+        value, end = 1, at + 1
+    if value is None and tokens[at].bare in numbers.scales and tokens[at].bare == "mil":
+        value, end = 1, at
+    if value is None:
+        return None
+    if 1 <= value <= 9 and _is(tokens, end, numbers.zero_between):  # one oh five
+        unit, after = _below_hundred(tokens, end + 1, numbers)
+        if unit is not None and unit <= 9:
+            return Number(Fraction(value * 100 + unit), after, False, True)
+    while _is(tokens, end, numbers.scales):
+        value, end = value * numbers.scales[tokens[end].bare], end + 1
+        skip = end + 1 if _is(tokens, end, numbers.joins) else end
+        if value >= 1000 and _is(tokens, skip, numbers.hundreds):
+            value, end = value + numbers.hundreds[tokens[skip].bare], skip + 1
+            skip = end
+        more, after = _below_hundred(tokens, skip, numbers)
+        if more is not None and not _is(tokens, after, numbers.parts):
+            value, end = value + more, after
+    return Number(Fraction(value), end, False, True)
+
+
+def _below_hundred(tokens, at, numbers) -> tuple[int | None, int]:
+    if at >= len(tokens) or tokens[at].sort != "word":
+        return None, at
+    word = tokens[at].bare
+    if word in numbers.tens:
+        step = at + 2 if _is(tokens, at + 1, numbers.joins) and "y" in numbers.joins else at + 1
+        if _is(tokens, step, numbers.ones) and 0 < numbers.ones[tokens[step].bare] and not _is(tokens, step + 1, numbers.parts):
+            return numbers.tens[word] + numbers.ones[tokens[step].bare], step + 1
+        return numbers.tens[word], at + 1
+    if word in numbers.teens:
+        return numbers.teens[word], at + 1
+    if word in numbers.ones:
+        return numbers.ones[word], at + 1
+    return None, at
+
+
+def _after_point(tokens, number: Number, language: Language) -> Number:
+    """twelve point five, twelve point three seven five"""
+    if not _is(tokens, number.end, language.numbers.point):
+        return number
+    digits, at = "", number.end + 1
+    while at < len(tokens):
+        if _is(tokens, at, language.numbers.ones):
+            digits += str(language.numbers.ones[tokens[at].bare])
+        elif _is(tokens, at, language.numbers.zero_between):
+            digits += "0"
+        else:
+            break
+        at += 1
+    if not digits:
+        value, after = _below_hundred(tokens, at, language.numbers)
+        if value is None:
+            return number
+        digits, at = str(value), after
+    return Number(number.value + Fraction(int(digits), 10 ** len(digits)), at, False, False)
+
+
+def fraction(tokens: tuple[Token, ...], at: int, language: Language) -> Number | None:
+    """A part of one: 3/8, three eighths, a half, half, quarter, tres octavos."""
+    if at >= len(tokens):
+        return None
+    token, numbers = tokens[at], language.numbers
+    if token.low in _VULGAR:
+        return Number(_VULGAR[token.low], at + 1, True, False)
+    if token.sort == "number":
+        if token.low.isdigit() and _sign(tokens, at + 1, "/") and at + 2 < len(tokens) and tokens[at + 2].low.isdigit():
+            under = int(tokens[at + 2].low)
+            return Number(Fraction(int(token.low), under), at + 3, True, False) if under else None
+        if token.low.isdigit() and _is(tokens, at + 1, numbers.parts):
+            return Number(Fraction(int(token.low), numbers.parts[tokens[at + 1].bare]), at + 2, True, False)
+        return None
+    if token.sort != "word":
+        return None
+    over, end = _below_hundred(tokens, at, numbers)
+    if over is not None and over > 0:
+        end = end + 1 if _is(tokens, end, numbers.articles) and _is(tokens, end + 1, numbers.parts) else end
+        part = _part(tokens, end, numbers)
+        return Number(Fraction(over, part[0]), part[1], False, False) if part else None
+    step = at + 1 if token.bare in numbers.articles else at
+    if _is(tokens, step, numbers.halves):
+        return Number(Fraction(*numbers.halves[tokens[step].bare]), step + 1, False, False)
+    part = _part(tokens, step, numbers) if step > at else None
+    return Number(Fraction(1, part[0]), part[1], False, False) if part else None
+
+
+def _part(tokens, at, numbers) -> tuple[int, int] | None:
+    """A denominator: eighths, or thirty-seconds as two tokens."""
+    if _is(tokens, at, numbers.tens) and at + 1 < len(tokens):
+        pair = f"{tokens[at].bare}-{tokens[at + 1].bare}"
+        if pair in numbers.parts:
+            return numbers.parts[pair], at + 2
+    return (numbers.parts[tokens[at].bare], at + 1) if _is(tokens, at, numbers.parts) else None
+
+
+def mixed(tokens: tuple[Token, ...], at: int, language: Language) -> Number | None:
+    """A whole number with or without a fraction behind it, or a fraction alone."""
+    part = fraction(tokens, at, language)
+    if part is not None:
+        return part
+    number = whole(tokens, at, language)
+    if number is None or not number.whole:
+        return number
+    return with_fraction(tokens, number, language) or number
+
+
+def with_fraction(tokens, number: Number, language: Language) -> Number | None:
+    """ "fourteen and three eighths", "12 1/2", "12-1/2", "catorce y media"; None where no fraction follows."""
+    at = number.end
+    if _is(tokens, at, language.numbers.joins):
+        part = fraction(tokens, at + 1, language)
+    else:
+        part = fraction(tokens, at, language)
+        if part is not None and not part.digits and tokens[at].bare in language.numbers.halves:
+            part = None  # "eighteen half inch staples" are two things
+        if part is not None and part.digits and not number.digits:
+            part = None
+    if part is None or part.value >= 1:
+        return None
+    return Number(number.value + part.value, part.end, number.digits, False)
+
+
+def _is(tokens, at: int, words) -> bool:
+    return at < len(tokens) and tokens[at].sort == "word" and tokens[at].bare in words
+
+
+def _sign(tokens, at: int, sign: str) -> bool:
+    return at < len(tokens) and tokens[at].low == sign

@@ -1,0 +1,65 @@
+"""Where a piece is, in the speaker's words; and which pieces it was closed to."""
+
+from __future__ import annotations
+
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim
+from logbook.reading.grammar import Row
+from logbook.reading.headings import MARK, mark_text
+
+_KEPT = frozenset("above over under underneath below behind outside inside beside near by beneath sobre arriba debajo encima detrás bajo junto".split())
+_LED = frozenset("in at on to up down en al".split())
+_STOPS = ("COMMA", "STOP", "QUERY", "KIND", "SIZE", "TAPED", "STAPLED", "RUBBED", "AND", "BUT", "RUN", "FITTING", "STAPLES", "TAPE")
+_MOST = 6
+
+
+def places(row: Row) -> list[Claim]:
+    made: list[Claim] = []
+    done = -1
+    for at, item in enumerate(row.items):
+        if item.concept != "PLACE_NOUN" or at <= done or row.string[at] == row.blanked({at}).string[at]:
+            continue
+        first = at
+        start = None
+        while first > 0 and at - first < _MOST:
+            before = row.items[first - 1]
+            words = row.text[before.start : before.end].lower()
+            last_word = words.split()[-1]
+            if words in _KEPT or last_word in _KEPT:
+                start, first = before.start, first - 1
+                break
+            if words in _LED or before.concept == "ON":
+                break
+            if before.concept in _STOPS or before.concept.startswith("K_") or before.concept in ("NUM", "LEN", "BE", "HAVE", "I", "OF", "HUNG") and first != at:
+                break
+            first -= 1
+        last = at + 1
+        while last < len(row.items) and (row.items[last].concept in ("NUM", "COUNT", "PLACE_NOUN") or (row.items[last].concept in ("OF", "DET") and last + 1 < len(row.items) and row.items[last + 1].concept in ("PLACE_NOUN", "DET"))):
+            last += 1
+        led = first > 0 and (row.items[first - 1].concept == "ON" or row.text[row.items[first - 1].start : row.items[first - 1].end].lower() in _LED)
+        while start is None and first < at and row.items[first].concept in ("DET", "THIS"):
+            first += 1
+        if start is None and not led:
+            continue
+        one = claim(row, "place", row.words(first, last), first, last)
+        made.append(one)
+        done = last
+    return made
+
+
+def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
+    """ "tied in and taped to six", "tied into seventeen and nineteen" """
+    made: list[Claim] = []
+    one_mark = f"(?:DET|FITTING|NUMBER|KIND|SIDE_WORD|FILLER){{0,3}} {MARK}"
+    for match in row.find(f"(?P<w>TIED (?:TO|ON|IN|WITH|FILLER){{0,2}} (?P<marks>{one_mark} (?:(?:COMMA|AND){{1,2}} {one_mark})*)) (?!BY|WIDE|SIDE_WORD)"):
+        marks = []
+        for part in row.find(MARK):
+            first, last = part.span()
+            if match.start("marks") <= first and last <= match.end("marks") and not taken.intersection(range(first, last)):
+                value = mark_text(row, first, last, language)
+                if value is not None:
+                    marks.append(value)
+        if marks:
+            taken.update(range(*match.span("w")))
+            made.append(claim(row, "joined_to", tuple(marks), *match.span("w")))
+    return made

@@ -1,0 +1,217 @@
+"""The path of one text, in order: items, whose words, what was not done, claims, entries, facts."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.facts import BY_NAME
+from logbook.reading import condition, ends, entries, moves, places, sizes, staples, supports, tapes
+from logbook.reading.claims import HEDGES, Claim, claim, run
+from logbook.reading.compose import compose
+from logbook.reading.grammar import Row
+from logbook.reading.headings import mentions, runs
+from logbook.reading.items import book, itemise
+from logbook.reading.phrases import phrases_said
+from logbook.reading.sameness import copies, mirrored
+from logbook.reading.shift import is_shift, shift_claims
+from logbook.reading.stance import clauses, stances
+from logbook.reading.taking_back import scratched, withdraws
+from logbook.reading.undone import undone
+from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
+
+_UNHEDGED = ("kind", "mark", "run", "place", "service", "joined_to", "stage", "closure_mark")
+_BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO", "THIS", "ON", "TO", "THINK", "I", "HAVE", "SIDE_WORD")
+
+
+def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
+    lexicon = book(code)
+    language = lexicon.language
+    items = compose(itemise(found, lexicon), text)
+    whole = Row.of(text, items)
+    taken_back, saying_so = withdraws(whole, language, text)
+    phrase_at = {at for said in phrases_said(found, job, code) for at, item in enumerate(items) if item.first < said.last and item.last > said.first}
+    row = whole.blanked(saying_so | phrase_at)
+    not_own = stances(row, language)
+    own = row.blanked(not_own)
+    cut = clauses(own)
+    left = undone(own, cut)
+    stated = own.blanked(left.blank | left.plans)
+    headed = own.blanked(left.plans)
+
+    taken: set[int] = set()
+    copied = copies(headed, taken, language)
+    claims: list[Claim] = list(left.claims)
+    claims += runs(headed, taken, language)
+    claims += places.joins(stated, taken, language)
+    claims += run(moves.FRAMES[:2], stated, taken)
+    named = mentions(headed, taken, language)
+    taken.update(at for m in named if m.mark_at for at in range(*m.mark_at))
+    taken.update(at for m in named for _, span in m.batch for at in range(*span))
+    for frames in (ends.FRAMES, moves.FRAMES[2:], staples.FRAMES[:10], tapes.FRAMES[:7], supports.FRAMES, condition.FRAMES, sizes.FRAMES, staples.FRAMES[10:], tapes.FRAMES[7:]):
+        claims += run(frames, stated, taken)
+    claims += sizes.sizes(stated, taken)
+    claims += places.places(stated)
+    claims += mirrored(stated, claims)
+    claims += scratched(row)
+    claims = [_marked(row, cut, one) for one in claims]
+
+    base = Reading(code, source, text, withdraws=taken_back)
+    if taken_back is not None and taken_back.what == "this":
+        return base
+    if is_shift(row, named, claims):
+        facts = shift_claims(row, claims)
+        return replace(base, shift=tuple(_fact(one, row, False) for one in facts))
+    made = entries.drafts(row, named)
+    made = _leaks(row, stated, made)
+    entries.share_out(row, made, claims)
+    _phrases(found, job, code, items, made)
+    done = [entries.settle(row, draft, text) for draft in made]
+    _copy(row, made, done, copied)
+    entries.carry(made, done, row)
+    fittings = _entries(row, made, done, job)
+    return replace(base, fittings=fittings, reason=None if fittings or taken_back else _why(not_own, left))
+
+
+def _why(not_own, left) -> str:
+    return "reading.not-own-work" if not_own or left.plans else "reading.nothing-said"
+
+
+def _marked(row: Row, cut, one: Claim) -> Claim:
+    """The claim with what its clause does to it: a correction before it, a doubt, "both of them"."""
+    corrects = _corrects(row, one.first)
+    clause = next((c for c in cut if c.first <= one.first < c.last), None)
+    hedged, everybody = one.hedged, False
+    if clause is not None:
+        before = [row.items[k].concept for k in range(clause.first, one.first)]
+        hedged = hedged or "THINK" in before or "THINK" in [row.items[k].concept for k in range(one.last, min(clause.last, one.last + 1))]
+        sentence = [c for c in cut if c.sentence == clause.sentence and c.first <= clause.first]
+        lead = row.items[sentence[0].first : one.first] if sentence else ()
+        both = max((k for k, item in enumerate(lead) if item.concept == "BOTH"), default=None)
+        everybody = both is not None and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:])
+    follows = [item.concept for item in row.items[one.last : one.last + 3]]
+    hedged = hedged or ("DOUBT" in follows and "KIND" not in follows) or (follows[:1] == ["HEDGE"] and _trailing_hedge(row, one.last))
+    if one.name in _UNHEDGED or one.pending:
+        hedged = False
+    return replace(one, corrects=one.corrects or corrects, hedged=hedged, everybody=everybody)
+
+
+def _trailing_hedge(row: Row, at: int) -> bool:
+    """ "eighteen or so", "twenty more or less": a hedge with nothing to hedge behind it."""
+    return at + 1 >= len(row.items) or row.items[at + 1].concept in ("COMMA", "STOP", "AND", "QUERY")
+
+
+def _corrects(row: Row, first: int) -> bool:
+    at, steps = first - 1, 0
+    while at >= 0 and steps < 6:
+        concept = row.items[at].concept
+        if concept in ("FIX", "SHOULD_HAVE"):
+            return True
+        if concept not in _BEFORE_FIX:
+            return False
+        if concept == "NO" and at > 0 and row.items[at - 1].concept == "COMMA" and row.items[at].end - row.items[at].start == 2:
+            return True
+        at, steps = at - 1, steps + 1
+    return False
+
+
+def _leaks(row: Row, stated: Row, made):
+    """A leak test is an entry of its own, without a kind."""
+    tests = [at for at, item in enumerate(row.items) if item.concept == "LEAK_TEST" and stated.string[at] == row.string[at]]
+    if not tests:
+        return made
+    at = tests[0]
+    holder = max((k for k, draft in enumerate(made) if draft.begin <= at), default=0)
+    if made[holder].kind is None:
+        made[holder].leak = True
+        return made
+    start = at
+    while start > made[holder].begin + 1 and row.items[start - 1].concept not in ("STOP", "QUERY"):
+        start -= 1
+    return [*made[: holder + 1], entries.Draft(start, leak=True), *made[holder + 1 :]]
+
+
+def _phrases(found, job, code, items, made) -> None:
+    for said in phrases_said(found, job, code):
+        first = next(at for at, item in enumerate(items) if item.last > said.first)
+        holder = max((k for k, draft in enumerate(made) if draft.begin <= first), default=0)
+        for name in said.facts:
+            if name in BY_NAME and BY_NAME[name].shape == "flag":
+                made[holder].claims.append(Claim(name, True, first, first + 1, said.start, said.end, for_run=None, said_unit="phrase"))
+
+
+def _copy(row: Row, made, done, copied) -> None:
+    for copy in copied:
+        place = max((k for k, draft in enumerate(made) if draft.begin <= copy.first), default=0)
+        own = {one.name for one, _ in done[place]}
+        source = place - 1
+        if copy.mark is not None:
+            source = next((k for k, draft in enumerate(made) if k != place and draft.mark is not None and draft.mark.value == copy.mark), None)
+            if source is None:
+                names = tuple(dict.fromkeys(one.name for one, _ in done[place] if copy.last <= one.first < copy.until and copy.excepts))
+                made[place].same_as = (copy, names)
+                continue
+        if source is None or source < 0:
+            continue
+        for one, _ in done[source]:
+            wanted = copy.names is None or one.name in copy.names
+            if wanted and one.name not in own and one.name in BY_NAME and one.name not in ("mark", "run", "stage", "joined_to"):
+                carried = replace(one, also=(*one.also, (copy.start, copy.end)), opens=(), took_back=())
+                made[place].carried.append((carried, source))
+
+
+def _entries(row: Row, made, done, job) -> tuple[Entry, ...]:
+    kept: list[tuple[int, Entry]] = []
+    where: dict[int, int] = {}
+    for place, draft in enumerate(made):
+        own = [(one, conflict, None) for one, conflict in done[place] if one.name in BY_NAME]
+        opens = [item for one, _ in done[place] for item in one.opens]
+        if not own and not opens and draft.same_as is None and not draft.withdrawn:
+            continue
+        if not _worth(own, opens, draft):
+            continue
+        where[place] = len(kept)
+        kept.append((place, own))
+    entries_made = []
+    for place, own in kept:
+        draft = made[place]
+        rows = own + [(one, False, where[source]) for one, source in draft.carried if source in where]
+        rows.sort(key=lambda r: entries.order(r[0]) if r[2] is None or not r[0].also else (1, r[0].also[-1][1], 0, 0))
+        facts = tuple(_fact(one, row, conflict, source) for one, conflict, source in rows)
+        items = {(o.about, o.denies, o.start, o.end): o for one, _ in done[place] for o in one.opens}
+        opens = tuple(OpenItem(row.text[o.start : o.end], o.about, o.denies, o.start, o.end) for o in items.values())
+        withdrawn = tuple(Earlier(b.value, row.text[b.start : b.end], b.start, b.end, name=b.name) for b in draft.withdrawn)
+        same = None
+        if draft.same_as is not None:
+            copy, names = draft.same_as
+            same = SameAs(copy.mark, copy.run, copy.names, names, row.text[copy.start : copy.end], copy.start, copy.end)
+        entries_made.append(Entry(where[place], facts, opens, withdrawn, draft.amends, same))
+    return tuple(entries_made)
+
+
+def _worth(own, opens, draft) -> bool:
+    """An entry that says nothing but where and on which run ("all good on run two") is none."""
+    names = {one.name for one, *_ in own}
+    return bool(opens or draft.same_as or draft.withdrawn or names - {"run", "place", "service"})
+
+
+def _fact(one: Claim, row: Row, conflict: bool, source: int | None = None) -> Fact:
+    phrase = one.said_unit == "phrase"
+    return Fact(
+        name=one.name,
+        value=one.value,
+        words=row.text[one.start : one.end],
+        start=one.start,
+        end=one.end,
+        hedged=one.hedged and one.name not in _UNHEDGED,
+        via="phrase" if phrase else "typed",
+        said_unit=None if phrase else one.said_unit,
+        also=tuple(Span(row.text[start:end], start, end) for start, end in one.also),
+        withdrawn=tuple(Earlier(b.value, row.text[b.start : b.end], b.start, b.end) for b in one.took_back),
+        conflict=conflict,
+        from_fitting=source,
+        read_as=one.read_as,
+        for_run=one.for_run,
+    )
+
+
+__all__ = ["HEDGES", "claim", "read_text"]

@@ -1,0 +1,69 @@
+"""Words that copy: "same size", "same thing on the other side", "same as six except the top drops three"."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from logbook.facts import Move
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim
+from logbook.reading.grammar import Row
+from logbook.reading.headings import MARK, mark_text
+
+SIZES = ("inlet_size", "outlet_size", "branch_size")
+_OPPOSITE = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
+
+
+@dataclass(frozen=True, slots=True)
+class Copy:
+    """What is copied from where: `mark` None is the fitting before; `names` None is everything."""
+
+    first: int
+    last: int
+    start: int
+    end: int
+    mark: str | None
+    run: str | None
+    names: tuple[str, ...] | None
+    until: int  # exceptions stand up to this item
+    excepts: bool
+
+
+def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
+    made: list[Copy] = []
+    pattern = f"(?P<w>SAME_AS (?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK}) (?:(?:ON|OF)? (?P<r>RUN NUMBER? (?P<rm>{MARK})))? COMMA? (?P<x>EXCEPT)?)"
+    for match in row.find(pattern):
+        last = match.end("w")
+        while row.items[last - 1].concept == "COMMA":
+            last -= 1
+        run = mark_text(row, *match.span("rm"), language) if match.start("rm") >= 0 else None
+        until = last
+        while until < len(row.items) and row.items[until].concept not in ("STOP", "QUERY"):
+            until += 1
+        taken.update(range(match.start(), last))
+        made.append(Copy(match.start(), last, row.items[match.start()].start, row.items[last - 1].end,
+                         mark_text(row, *match.span("m"), language), run, None, until, match.start("x") >= 0))  # fmt: skip
+    for match in row.find("SAME_SIZE"):
+        at = match.start()
+        made.append(Copy(at, at + 1, row.items[at].start, row.items[at].end, None, None, SIZES, at, False))
+    for match in row.find("(?P<s>SAME_THING) (?!(?:FILL|ON)* OTHER_SIDE)"):
+        at = match.start()
+        until = at
+        while until < len(row.items) and row.items[until].concept not in ("STOP", "QUERY"):
+            until += 1
+        excepts = any(row.items[k].concept == "EXCEPT" for k in range(at, until))
+        made.append(Copy(at, at + 1, row.items[at].start, row.items[at].end, None, None, None, until, excepts))
+    return made
+
+
+def mirrored(row: Row, claims: list[Claim]) -> list[Claim]:
+    """ "left side in four, back eighteen, same thing on the other side": the opposite side moves alike."""
+    made: list[Claim] = []
+    for match in row.find("SAME_THING (?:FILL|ON)* OTHER_SIDE"):
+        before = [c for c in claims if c.name == "side_moves" and c.last <= match.start() and match.start() - c.last <= 12]
+        if before and len(before[-1].value) == 1 and before[-1].value[0].side in _OPPOSITE:
+            move = before[-1].value[0]
+            at, end = match.start(), match.end()
+            opposite = Move(_OPPOSITE[move.side], move.by, move.back, move.way)
+            made.append(replace(before[-1], value=(opposite,), first=at, last=end, start=row.items[at].start, end=row.items[end - 1].end, uses=(), took_back=(), read_as=None))
+    return made

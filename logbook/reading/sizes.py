@@ -1,0 +1,126 @@
+"""Sizes, lengths, and the measures that belong to one kind: offsets, angles, throats, collars."""
+
+from __future__ import annotations
+
+from logbook.reading.claims import Claim, Found, Frame, TakenBack, claim, taken_back, unit_of
+
+ANGLES = (90, 45, 30, 60, 22, 15)
+
+
+def sizes(row, taken: set[int]) -> list[Claim]:
+    """Every size as a claim `(size)` with its role where one was said; which end it is of is settled later."""
+    made: list[Claim] = []
+    for frame in _SIZE_FRAMES:
+        for match in row.find(frame.pattern):
+            found = Found(row, match)
+            at = found.at("size")
+            if at in taken:
+                continue
+            taken.add(at)
+            made.extend(_size(found, at, frame.build))
+    return made
+
+
+def _size(found: Found, at: int, role: str):
+    row, item = found.row, found.row.items[at]
+    size = item.value
+    backs = tuple(
+        TakenBack(b.value.pair if b.concept == "SIZE" else (b.value.value,), b.start, b.end) for b in item.took_back
+    )
+    end = at + 1
+    first = at
+    if role == "branch_size" and found.at("after") is not None:
+        end = found.at("after") + 1
+    one = claim(row, f"({role})", size.pair, first, end, uses=(at,), said_unit=size.unit if size.unit in ("ft", "mm", "cm", "m") else None, took_back=backs)
+    yield one
+    if size.long is not None:
+        start = size.long_start
+        yield Claim("length", size.long.value, at, at + 1, start, item.end, said_unit=size.long.unit if size.long.unit in ("ft", "mm", "cm", "m") else None)
+
+
+_SIZE_FRAMES = (
+    Frame("BRANCH_WORD (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} (?P<size>SIZE)", "branch_size"),
+    Frame("(?:WITH|HAVE|AND) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH)", "branch_size"),
+    Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD) (?!(?:FILL|OF){0,2} (?:SIZE|NUM))", "branch_size"),
+    Frame("(?:K_BRANCH) (?:BE|OF|FILL|HAVE){1,3} (?P<size>SIZE)", "branch_named"),
+    Frame("OUTLET (?:FILL|OF|ON|COMMA|SIZE_WORD|END|TO){0,3} (?P<size>SIZE)", "outlet_size"),
+    Frame("INLET (?:FILL|OF|ON|COMMA|SIZE_WORD|END){0,3} (?P<size>SIZE)", "inlet_size"),
+    Frame("(?P<size>SIZE) (?:ON)? DET? (?:OUTLET)", "outlet_size"),
+    Frame("(?P<size>SIZE) (?:ON)? DET? (?:INLET)", "inlet_size"),
+    Frame("TO (?:FILL|HEDGE|DET|SIZE_WORD|OUTLET){0,2} (?P<size>SIZE)", "to_size"),
+    Frame("(?P<size>SIZE)", "size"),
+)
+
+
+def _length_of(name, group="w", kinds=(), least=0, most=10**6):
+    def build(found: Found):
+        item = found.item("n")
+        value = item.value.value
+        if least <= value <= most:
+            backs = taken_back((item,), lambda back: back.value.value)
+            yield found.claim(name, value, group=group, uses=("n",), said_unit=unit_of(item), took_back=backs, kinds=kinds)
+
+    return build
+
+
+def _cut_to(found: Found):
+    item = found.item("n")
+    backs = taken_back((item,), lambda back: back.value.value)
+    yield found.claim("cut_to_length", True, group="cut")
+    yield found.claim("length", item.value.value, group="n", uses=("n",), said_unit=unit_of(item), took_back=backs)
+
+
+def _cut(found: Found):
+    yield found.claim("cut_to_length", True)
+
+
+def _offset(found: Found):
+    item, over = found.item("n"), found.item("over")
+    if item.value.value > 72:
+        return
+    yield found.claim("offset_by", item.value.value, group="w", uses=("n",), said_unit=unit_of(item),
+                      took_back=taken_back((item,), lambda back: back.value.value))  # fmt: skip
+    if over is not None:
+        yield found.claim("length", over.value.value, group="l", uses=("over",), said_unit=unit_of(over))
+
+
+def _angle(found: Found):
+    item = found.item("n")
+    value = item.value.value
+    bare = item.concept == "NUM"
+    if value in ANGLES or (not bare and 0 < value <= 90):
+        if not bare or value in (90, 45):
+            yield found.claim("(angle)", value, uses=(), took_back=taken_back((item,), lambda back: back.value.value))
+
+
+def _pieces(found: Found):
+    value = found.item("n").value.value
+    if 2 <= value <= 9 and value.denominator == 1:
+        yield found.claim("elbow_pieces", int(value), group="w", uses=("n",), kinds=("elbow",))
+
+
+FRAMES = (
+    Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF)", _pieces),
+    Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART)", _cut_to),
+    Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
+    Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
+    Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD)", _cut),
+    # the offset before the length, which may follow it
+    Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON) (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?)", _offset),
+    Frame("(?P<w>OFFSETS (?:FILL|OF|BY|HEDGE|TO|DET|SIDE){0,3} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
+    Frame("(?P<w>K_OFFSET (?:OF|BY|FILL){1,2} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
+    Frame("(?P<w>K_OFFSET (?P<n>LEN)) (?!BY|LONG)", _length_of("offset_by", most=72)),
+    Frame("(?P<w>(?P<n>LEN) (?:K_OFFSET|OFFSETS))", _length_of("offset_by", most=72)),
+    Frame("(?P<w>(?P<n>NUMB) HEDGE? LONG)", _length_of("length")),
+    Frame("(?P<w>LENGTH (?:FILL|OF|HEDGE|COMMA|ON){0,3} (?P<n>NUMB))", _length_of("length")),
+    Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),
+    Frame("(?P<w>(?P<n>LEN)) K_STRAIGHT", _length_of("length", least=6)),
+    Frame("(?P<w>(?P<n>NUMB) FILL? THROAT)", _length_of("throat_radius")),
+    Frame("(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _length_of("throat_radius")),
+    Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", most=40)),
+    Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND)", _length_of("collar_diameter", most=40)),
+    Frame("(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB))", _length_of("collar_diameter", most=40)),
+    Frame("K_COLLAR (?:OF|COMMA|FILL){1,2} (?P<w>(?P<n>LEN)) (?!WIDE|LONG|TABS|SCREWS|APART)", _length_of("collar_diameter", "n", most=40)),
+    Frame("(?P<n>DEG)", _angle),
+    Frame("(?<!RUN)(?<!NUMBER)(?<!FITTING)(?<!EVERY)(?P<n>NUM) (?!BY|LONG|BACK|BOARD|TEMP)", _angle),
+)

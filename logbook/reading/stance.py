@@ -1,0 +1,130 @@
+"""Whose words: what a drawing asks for, somebody else did, is planned, asked, supposed or to be remembered states nothing.
+
+Answers which items of a row are not the speaker's own work, each with the reason.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from logbook.languages.language import Language
+from logbook.reading.grammar import Row
+
+_LEADING = ("FILLER", "AND", "BUT", "COMMA", "THINK", "FIX", "OR", "THIS", "DET", "HEDGE", "LATER")
+_ENDS = ("STOP", "QUERY")
+_OWN_ACTS = ("STAPLED", "TAPED", "RUBBED", "STAPLES", "SIZE", "VANES", "MOVE_IN", "MOVE_DOWN", "MARK181")
+OWN, DRAWING, OTHER, QUESTION, CONDITION, REMINDER, PLAN = "own", "drawing", "other", "question", "condition", "reminder", "plan"
+
+
+@dataclass(frozen=True, slots=True)
+class Clause:
+    first: int
+    last: int  # items first to last - 1, without the comma or stop behind it
+    sentence: int
+
+
+def clauses(row: Row) -> tuple[Clause, ...]:
+    """Stretches between commas, stops and "but"."""
+    made: list[Clause] = []
+    start, sentence = 0, 0
+    for at, item in enumerate(row.items):
+        if item.concept in (*_ENDS, "COMMA", "BUT"):
+            if at > start:
+                made.append(Clause(start, at, sentence))
+            start = at if item.concept == "BUT" else at + 1
+            if item.concept in _ENDS:
+                sentence += 1
+    if start < len(row.items):
+        made.append(Clause(start, len(row.items), sentence))
+    return tuple(made)
+
+
+def stances(row: Row, language: Language) -> dict[int, str]:
+    """Item -> why it states nothing. Items that may state something are absent."""
+    found: dict[int, str] = {}
+    cut = clauses(row)
+    asked = {row_sentence for row_sentence in _asked(row, cut)}
+    carried: tuple[int, str] | None = None  # (sentence, stance) that goes on until somebody else speaks
+    for clause in cut:
+        if carried is not None and carried[0] != clause.sentence:
+            carried = None
+        items = row.items[clause.first : clause.last]
+        lead = _lead(items)
+        head = items[lead].concept if lead < len(items) else ""
+        if carried is not None and (items[0].concept == "BUT" or head == "I" or (carried[1] == OTHER and head in ("FITTING",))):
+            carried = None
+        if carried is not None:
+            found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
+            continue
+        stance, begin, goes_on = _stance(row, clause, items, lead, head, clause.sentence in asked, language)
+        if stance is not None:
+            found.update(dict.fromkeys(range(begin, clause.last), stance))
+            if goes_on:
+                carried = (clause.sentence, stance)
+    return found
+
+
+def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, language):
+    concepts = [item.concept for item in items]
+    if "REMIND" in concepts:
+        at = concepts.index("REMIND")
+        return REMINDER, clause.first + at, True
+    if asked and (head in ("QUESTION", "ASKS") or "QUESTION" in concepts or not _is_tag(row, clause)):
+        at = concepts.index("QUESTION") if "QUESTION" in concepts else 0
+        return QUESTION, clause.first + at, True
+    if head == "QUESTION" and not _relative(items, lead):
+        return QUESTION, clause.first, True
+    if "IF" in concepts:
+        at = concepts.index("IF")
+        return CONDITION, clause.first + (0 if at <= 3 else at), True
+    if "DRAWING" in concepts:
+        at = concepts.index("DRAWING")
+        before = any(c in _OWN_ACTS for c in concepts[:at])
+        ends = at >= len(concepts) - 2
+        return DRAWING, clause.first + (0 if ends or not before else at), False
+    if head == "OTHER" and not _and_i(items, lead):
+        return OTHER, clause.first, True
+    if head == "WORD" and items[lead].value in language.names and not _vocative(row, clause, lead) and not _and_i(items, lead):
+        return OTHER, clause.first, True
+    for at, concept in enumerate(concepts):
+        by = concept == "BY" and at + 1 < len(items)
+        if by and (concepts[at + 1] == "OTHER" or items[at + 1].value in language.names):
+            return OTHER, clause.first, False
+    return None, 0, False
+
+
+def _lead(items) -> int:
+    at = 0
+    while at < len(items) and items[at].concept in _LEADING:
+        at += 1
+    return at
+
+
+def _asked(row: Row, cut):
+    sentence = 0
+    for item in row.items:
+        if item.concept == "QUERY":
+            yield sentence
+        if item.concept in _ENDS:
+            sentence += 1
+
+
+def _is_tag(row: Row, clause: Clause) -> bool:
+    """ "Taped it, right?" states; the question is the tag. A clause before the last of a long sentence may state."""
+    follows = clause.last < len(row.items) and row.items[clause.last].concept == "COMMA"
+    return follows
+
+
+def _relative(items, lead: int) -> bool:
+    """ "which" and "how" inside a sentence ask nothing; as its first word they do."""
+    return False
+
+
+def _vocative(row: Row, clause: Clause, lead: int) -> bool:
+    """ "Mike, come here": a name with nothing behind it in its clause."""
+    return clause.last - clause.first - lead <= 1
+
+
+def _and_i(items, lead: int) -> bool:
+    rest = [item.concept for item in items[lead + 1 : lead + 3]]
+    return rest[:2] == ["AND", "I"] or rest[:1] == ["COMMA"]

@@ -1,0 +1,111 @@
+"""Staples, cross tabs, screws and hangers: what was fastened, how far apart, with what."""
+
+from __future__ import annotations
+
+from logbook.reading.claims import Found, Frame, taken_back, unit_of
+
+_OWNERS = {
+    "STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "TABS": "cross_tab_spacing",
+    "SCREWS": "screw_spacing", "HANGER_SPACED": "hanger_spacing", "K_HANGER": "hanger_spacing", "TIE_RODS": None, "HUNG": "hanger_spacing",
+}  # fmt: skip
+_LOOK_BACK = 14  # items; further away a spacing is nobody's
+_SPACING_MOST = {"staple_spacing": 24, "cross_tab_spacing": 36, "screw_spacing": 48, "hanger_spacing": 240}
+
+
+def _owner(found: Found) -> str | None:
+    """Whose spacing it is: the nearest thing that can be spaced, before it in the sentence, else right behind it."""
+    items, string_at = found.row.items, found.first
+    for at in range(string_at - 1, max(-1, string_at - _LOOK_BACK), -1):
+        concept = items[at].concept
+        if concept in _OWNERS:
+            return _OWNERS[concept]
+        if concept.startswith("K_") and concept != "K_HANGER":
+            break
+    for at in range(found.last, min(len(items), found.last + 3)):
+        if items[at].concept in _OWNERS:
+            return _OWNERS[items[at].concept]
+    return "staple_spacing"
+
+
+def _spacing(found: Found):
+    item = found.item("n")
+    name = _owner(found)
+    if name is None:
+        return
+    value = item.value.value
+    if name == "hanger_spacing" and item.concept == "NUM" and value < 12:
+        return
+    if value > _SPACING_MOST[name] or value <= 0:
+        return
+    backs = taken_back((item,), lambda back: back.value.value)
+    yield found.claim(name, value, group="w", uses=("n",), said_unit=unit_of(item), took_back=backs)
+
+
+def _flag(name: str, value: bool = True):
+    return lambda found: [found.claim(name, value, group="w")]
+
+
+def _leg(found: Found):
+    item = found.item("n")
+    if item.value.value <= 1.5:
+        yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
+def _length(name, most=10**6, least=0):
+    def build(found: Found):
+        item = found.item("n")
+        if least <= item.value.value <= most:
+            yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+    return build
+
+
+def _clinch(found: Found):
+    outward = found.item("to").concept in ("OUT", "OUTSIDE")
+    yield found.claim("staple_clinch", "outward" if outward else "inward", group="w")
+
+
+def _sides(found: Found):
+    count = found.item("n")
+    number = 4 if count is None else count.value.value
+    if number.denominator != 1 or not 0 <= number <= 4:
+        return
+    acts = {item.concept for item in found.match_items("acts")} if hasattr(found, "match_items") else {i.concept for i in found.items("acts")}
+    if "STAPLED" in acts or "STAPLES" in acts:
+        yield found.claim("sides_stapled", int(number), group="w", uses=("n",))
+    if "TAPED" in acts or "TAPE" in acts or "CLOSURE" in acts:
+        yield found.claim("sides_taped", int(number), group="w", uses=("n",))
+
+
+_COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:SIDE_WORD)"
+_ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
+
+FRAMES = (
+    Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} BENT)", _flag("tabs_bent")),
+    Frame("(?P<w>BENT (?:FILL){0,2} TABS)", _flag("tabs_bent")),
+    Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS)", _length("cross_tab_length", most=48)),
+    Frame("TABS (?:FILL|OF|COMMA){0,3} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY)", _length("cross_tab_length", most=48)),
+    Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
+    Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
+    Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|FILL)? STAPLES)", _leg),
+    Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|EVERY|CROWN)", _leg),
+    Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
+    Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?)", _spacing),
+    Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
+    Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
+    Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),
+    Frame("STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
+    Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
+    Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
+    Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
+    Frame(f"(?P<w>{_COUNT} (?:OF|ON|WITH) (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),
+    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT){{0,3}} {_COUNT})", _sides),
+    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
+    Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
+    Frame("(?P<w>STAPLED)", _flag("stapled")),
+    Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA){0,3} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
+    Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE)", _flag("stapled")),
+    Frame("(?:NUMB) (?:APART|EVERY) (?P<w>STAPLES)", _flag("stapled")),
+    Frame("(?P<w>(?:WITH|THROUGH|ON)? DET? FLAP)", _flag("staple_flap")),
+    Frame("(?P<w>TABS) (?! (?:FILL){0,3} BENT)", lambda found: [found.claim("cross_tabs", True, group="w")]),
+)

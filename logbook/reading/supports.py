@@ -1,0 +1,59 @@
+"""Hangers, accessories, reinforcement, stage, what a piece was closed to, service, air and leak tests."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from logbook.reading.claims import Found, Frame, unit_of
+
+
+def _flag(name: str, value: bool = True):
+    return lambda found: [found.claim(name, value, group="w")]
+
+
+def _stage(value: str):
+    return lambda found: [found.claim("stage", value, group="w")]
+
+
+def _number(name: str, signed=False):
+    def build(found: Found):
+        item = found.item("n")
+        value = -item.value.value if signed and found.item("neg") is not None else item.value.value
+        unit = item.value.unit if item.value.unit in ("kg", "m2", "pa") else unit_of(item)
+        yield found.claim(name, value, group="w", uses=("n",), said_unit=unit)
+
+    return build
+
+
+def _pressure(found: Found):
+    item = found.item("n")
+    value = item.value.value if item.concept != "LEN" else item.value.raw
+    value = -value if found.item("neg") is not None else value
+    if abs(value) <= 20:
+        unit = item.value.unit if item.value.unit == "pa" else None
+        yield found.claim("static_pressure", value, group="w", uses=("n",), said_unit=unit)
+
+
+def _service(found: Found):
+    yield found.claim("service", found.item("s").value, group="s")
+
+
+def _class_of_pressure(found: Found):
+    return _pressure(found)
+
+
+FRAMES = (
+    Frame("(?P<w>(?P<n>LB))", _number("accessory_weight")),
+    Frame("(?P<w>WEIGHS (?:FILL|ON){0,2} (?P<n>NUM)) (?!BY)", _number("accessory_weight")),
+    Frame("(?P<w>(?:HUNG)? (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _flag("accessory_supported")),
+    Frame("(?P<w>ON_DUCT)", _flag("accessory_supported", False)),
+    Frame("(?P<w>TIE_RODS)", _flag("reinforced")),
+    Frame("(?P<w>HUNG) (?! (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _stage("hung")),
+    Frame("(?P<w>ON_BENCH)", _stage("made")),
+    Frame("(?P<w>(?P<n>CFM))", _number("airflow")),
+    Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
+    Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
+    Frame("(?P<w>STATIC (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
+    Frame("(?P<w>(?P<n>FT2))", _number("(leak_area)")),
+    Frame("(?P<s>SERVICE)", _service),
+)

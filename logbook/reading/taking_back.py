@@ -1,0 +1,71 @@
+"""Words that take back: a whole note, the last one, or what was just said."""
+
+from __future__ import annotations
+
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim
+from logbook.reading.grammar import Row
+from logbook.reading.headings import MARK, mark_text
+from logbook.said import Withdraws
+
+_NAMES = {
+    "LENGTH": ("length",), "LONG": ("length",), "SIZE_WORD": ("inlet_size", "outlet_size"), "OUTLET": ("outlet_size",),
+    "INLET": ("inlet_size",), "TAPE": ("taped", "closure", "closure_mark", "tape_width"), "TAPED": ("taped",), "STAPLES": ("stapled", "staple_spacing"),
+    "STAPLED": ("stapled",), "VANES": ("vanes",), "EVERY": ("staple_spacing",), "RUN": ("run",), "BACK": ("side_moves",), "NUMBER": ("mark",),
+    "SLOPE": ("stated_slope", "taper_length"), "RUBBED": ("rubbed_down",), "SERVICE": ("service",),
+}  # fmt: skip
+_SAYS = ("scratch", "strike", "scrap", "borra", "olvida", "forget")
+
+
+def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None, set[int]]:
+    """What this note takes back of the log, and the items that say so."""
+    for match in row.find("(?P<s>SCRATCH|FIX) (?:FILL|THIS|OF|ON|ALL|THINK){0,3} (?P<t>LAST_ONE)"):
+        if _says(row, match.start("s")):
+            return _made("last", None, row, match.start(), match.end()), _sentence(row, match.start())
+    for match in row.find(f"(?P<s>SCRATCH) (?:FILL|THIS|OF|ON){{0,3}} (?:FITTING|NUMBER|KIND){{1,2}} (?:NUMBER)? (?P<m>{MARK})"):
+        mark = mark_text(row, *match.span("m"), language)
+        if mark is not None:
+            return _made("mark", mark, row, match.start(), match.end()), _sentence(row, match.start())
+    for match in row.find("(?P<s>SCRATCH) (?:FILL|THIS|OF|ON|ALL){0,2} (?P<t>ALL_THAT|IT|THIS|$) | (?P<s2>SCRATCH) (?P<t2>THIS|IT|ALL_THAT)"):
+        if match.end() < len(row.items) and row.items[match.end()].concept not in ("COMMA", "STOP", "I", "FILLER", "QUERY", "AND"):
+            continue
+        nxt = [item.concept for item in row.items[match.end() : match.end() + 4]]
+        if "FIX" in nxt or any(c in ("SIZE", "NUM", "LEN") for c in nxt):
+            continue
+        before = any(item.concept in ("SIZE", "TAPED", "STAPLED", "FITTING") or item.concept.startswith("K_") for item in row.items[: match.start()])
+        what = "this" if before else "last"
+        return _made(what, None, row, match.start(), match.end()), _sentence(row, match.start())
+    only = [item for item in row.items if item.concept not in ("STOP", "COMMA", "FILLER")]
+    if only and only[0].concept == "FIX" and _word(row, only[0]).startswith(_SAYS) and not any(
+        item.concept in ("NUM", "SIZE", "LEN", "TAPED", "STAPLED") for item in only
+    ):
+        at = row.items.index(only[0])
+        return _made("last", None, row, at, at + 1), set(range(len(row.items)))
+    return None, set()
+
+
+def scratched(row: Row) -> list[Claim]:
+    """ "scratch the length": what is named loses its value and gets none."""
+    made: list[Claim] = []
+    for match in row.find("(?P<w>SCRATCH (?:DET|THIS|FILL){0,2} (?P<n>LENGTH|LONG|SIZE_WORD|OUTLET|INLET|TAPE|TAPED|STAPLES|STAPLED|VANES|EVERY|RUN|BACK|NUMBER|SLOPE|RUBBED|SERVICE)) (?!NUM|LEN|SIZE)"):
+        made.append(claim(row, "(scratch)", _NAMES[row.items[match.start("n")].concept], *match.span("w")))
+    return made
+
+
+def _says(row: Row, at: int) -> bool:
+    return row.items[at].concept == "SCRATCH" or _word(row, row.items[at]).startswith(_SAYS)
+
+
+def _word(row: Row, item) -> str:
+    return row.text[item.start : item.end].lower()
+
+
+def _sentence(row: Row, at: int) -> set[int]:
+    end = at
+    while end < len(row.items) and row.items[end].concept not in ("STOP", "QUERY"):
+        end += 1
+    return set(range(at, end))
+
+
+def _made(what: str, mark: str | None, row: Row, first: int, last: int) -> Withdraws:
+    return Withdraws(what, mark, row.words(first, last), row.items[first].start, row.items[last - 1].end)

@@ -1,0 +1,94 @@
+"""Tape and mastic: closed with what, how wide, rubbed down, on which surface; and the board itself."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from logbook.reading.claims import Found, Frame, unit_of
+from logbook.reading.closure_marks import CLOSURE_OF
+from logbook.reading.measures import nominal_board
+
+
+def _flag(name: str, value: bool = True, **more):
+    return lambda found: [found.claim(name, value, group="w", **more)]
+
+
+def _mark(found: Found):
+    value = found.item("m").value
+    yield found.claim("closure_mark", value, group="m")
+    yield found.claim("closure", CLOSURE_OF[value], group="m")
+
+
+def _closure(found: Found):
+    item = found.item("c")
+    yield found.claim("closure", item.value, group="c")
+    if item.concept == "CLOSURE":
+        yield found.claim("taped", True, group="c", weak=True)
+
+
+def _width(found: Found):
+    item = found.item("n")
+    if 1 <= item.value.value <= 6:
+        yield found.claim("tape_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
+def _board(found: Found):
+    item = found.item("n")
+    value = nominal_board(item.value)
+    if Fraction(1, 2) <= value <= 3:
+        yield found.claim("board_thickness", value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
+def _class(found: Found):
+    value = found.item("n").value.value
+    if found.item("n2") is not None:
+        value = value * 100 + found.item("n2").value.value
+    if value in (475, 800, 1400):
+        yield found.claim("board_class", int(value), group="w", uses=("n", "n2"))
+
+
+def _temperature(found: Found):
+    item = found.item("n")
+    name = "air_temperature" if found.item("air") is not None else "surface_temperature"
+    unit = "°C" if item.value.unit == "°C" else None
+    if -40 <= item.value.value <= 600:
+        yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit)
+
+
+_TEMPS = "(?:DEG|TEMP_F)"
+
+FRAMES = (
+    # the board before the tape: "inch board", "475 board"
+    Frame("(?P<w>(?P<n>NUM) (?:FILL)? (?:EI|BOARD) (?:BOARD|EI)?)", _class),
+    Frame("(?P<w>(?P<n>NUM) (?P<n2>NUM) (?:EI|BOARD) (?:BOARD|EI)?)", _class),
+    Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:NUM)? (?:FILL)? BOARD)", _board),
+    Frame("(?P<w>BOARD (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
+    Frame("(?:BOARD|EI) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
+    Frame("BOARD (?:FILL|COMMA){0,2} (?P<w>(?P<n>NUM) (?P<n2>NUM) EI?)", _class),
+    Frame("(?P<w>(?P<n>NUM)) (?=COMMA? LEN BOARD)", _class),
+    # widths
+    Frame("(?P<w>(?P<n>LEN)) (?:FILL|WIDE|HIGH){0,1} TAPES", _width),
+    Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
+    Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
+    Frame("TAPES (?:TAPES|OF|COMMA){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES)", _width),
+    Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$)", _width),
+    # closures
+    Frame("(?P<m>MARK181)", _mark),
+    Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
+    Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
+    Frame("(?P<w>TAPE)", _flag("taped", weak=True)),
+    Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
+    Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),
+    Frame("(?P<w>(?:SEE|SHOWS) (?:DET){0,1} SCRIM)", _flag("scrim_shows")),
+    # the surface
+    Frame("(?P<w>WIPED (?:AND WIPED)?)", _flag("surface_clean")),
+    Frame("(?P<w>DIRTY)", _flag("surface_clean", False)),
+    Frame("(?P<w>PREHEATED)", _flag("preheated")),
+    Frame("(?P<w>TRIMMED) (?!(?:FILL){0,2} (?:TO|NUM))", _flag("trimmed")),
+    Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF|TEMP|COMMA|IN){{0,4}} (?P<n>{_TEMPS}))", _temperature),
+    Frame(f"(?P<w>(?P<n>{_TEMPS})) (?=(?:FILL|OF|IN|ON){{0,2}} (?P<air>AIR_TEMP))", _temperature),
+    Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF){0,3} (?P<n>NUM)) (?!NUM|SIZE|BY|CFM)", _temperature),
+    Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
+    Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
+    Frame("(?P<w>(?P<n>TEMP_F))", _temperature),
+)

@@ -1,0 +1,226 @@
+"""What was not done: denials ("no vanes") and work still to do ("still have to tape it"), which is an open item too."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+
+# concept -> (fact, value when denied)
+DENIED = {
+    "STAPLED": ("stapled", False), "STAPLE": ("stapled", False), "STAPLES": ("stapled", False), "TAPED": ("taped", False),
+    "TAPE": ("taped", False), "RUBBED": ("rubbed_down", False), "RUB": ("rubbed_down", False), "VANES": ("vanes", False),
+    "FLAP": ("staple_flap", False), "TABS": ("cross_tabs", False), "SCRIM": ("scrim_shows", False), "SHOWS": ("scrim_shows", False),
+    "TRIMMED": ("trimmed", False), "TRIM": ("trimmed", False), "WIPED": ("surface_clean", False), "WIPE": ("surface_clean", False),
+    "PREHEATED": ("preheated", False), "SEATED": ("panel_seated", False), "REPAIRED": ("damage_repaired", False),
+    "TIE_RODS": ("reinforced", False), "CUT_LENGTH": ("cut_to_length", False), "DAMAGE": ("facing_damage", "none"),
+    "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
+}  # fmt: skip
+_HANGING = ("HANG", "HUNG")
+_SILENT = ("TIGHT", "SHIPLAP", "BUTT", "C_MASTIC", "CLOSURE", "HUNG", "ON_BENCH", "TIED", "MARK181", "LONG", "SEATED", "HANG")
+_BESIDE = ("TIED", "C_MASTIC", "SEALED", "CUT_TO", "SCREWS", "CLOSURE")
+_PASSES = (
+    "DET", "IT", "BE", "HEDGE", "THINK", "FILLER", "THIS", "HAVE", "HAVING", "ALL", "EACH", "WORD", "ON", "OF", "IN_PLACE", "GENERIC", "YET", "I",
+    "TURNING", "BOTH", "TO", "IT", "WITH", "ANOTHER", "GOING_TO", "MOVE", "FITTING", "NUM", "TAKES", "AROUND", "UP",
+)  # fmt: skip
+_PAST = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "HUNG")
+_STRONG = 5  # letters of "still": a bare "have to" about nothing of ours is no open item
+
+
+@dataclass(frozen=True)
+class Undone:
+    claims: tuple[Claim, ...]
+    blank: frozenset[int]  # items these words have used up
+    plans: frozenset[int]  # items that are plans of something else
+
+
+def undone(row: Row, cut: tuple[Clause, ...]) -> Undone:
+    claims: list[Claim] = []
+    blank: set[int] = set()
+    plans: set[int] = set()
+    skip_to = 0
+    for place, clause in enumerate(cut):
+        if clause.first < skip_to or row.string[clause.first] == row.blanked({clause.first}).string[clause.first]:
+            continue
+        begin = _pending_at(row, clause)
+        if begin is None:
+            continue
+        end = _pending_end(row, cut, place, begin)
+        made = _pending(row, clause, begin, end)
+        if made:
+            claims.extend(made)
+            blank.update(range(made[0].first, end))
+            skip_to = end
+        else:
+            plans.update(range(begin, clause.last))
+            if row.items[begin].concept == "NEED":
+                plans.update(i for c in cut if c.sentence == clause.sentence and c.first >= clause.first for i in range(c.first, c.last))
+    rest = row.blanked(blank | plans)
+    for clause in cut:
+        for one in _denials(rest, clause):
+            claims.append(one)
+            blank.update(range(one.first, one.last))
+    return Undone(tuple(claims), frozenset(blank), frozenset(plans))
+
+
+def _pending_at(row: Row, clause: Clause) -> int | None:
+    """Where work still to do begins to be told in this clause."""
+    concepts = [_live(row, at) for at in range(clause.first, clause.last)]
+    for at, concept in enumerate(concepts):
+        if concept in ("PENDING", "NOT_DONE", "WILL", "NEED"):
+            return clause.first + at
+        if concept == "GOING_TO" and "NOT" in concepts[:at]:
+            return clause.first + concepts.index("NOT")
+    if "LATER" in concepts and not any(c in _PAST for c in concepts[: concepts.index("LATER")]):
+        return clause.first + concepts.index("LATER")
+    if "YET" in concepts:
+        for word in ("NOT", "NO"):
+            if word in concepts:
+                return clause.first + concepts.index(word)
+    return None
+
+
+def _live(row: Row, at: int) -> str:
+    return row.items[at].concept if row.string[at] != _VOID_OF(row) else ""
+
+
+def _VOID_OF(row: Row) -> str:  # noqa: N802
+    from logbook.reading.grammar import VOID, code
+
+    return code(VOID)
+
+
+def _pending_end(row: Row, cut, place: int, begin: int) -> int:
+    """The end of the clause, and of those behind it that only go on listing ("staple, tape and rub it")."""
+    clause, end = cut[place], cut[place].last
+    base = row.items[begin].concept != "NOT_DONE"
+    seen_act = False
+    for at in range(begin + 1, end):
+        concept = row.items[at].concept
+        if base and seen_act and (concept in _PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF"):
+            return at - 1 if row.items[at - 1].concept == "AND" else at
+        seen_act = seen_act or concept in DENIED or concept in _HANGING
+    for following in cut[place + 1 :]:
+        first = row.items[following.first].concept
+        second = row.items[min(following.first + 1, following.last - 1)].concept
+        listing = first in ("STAPLE", "TAPE", "RUB", "TRIM", "HANG", "WIPE") or (first in ("AND", "OR") and second in ("STAPLE", "TAPE", "RUB", "TRIM", "HANG", "WIPE"))
+        listing = listing or (row.items[begin].concept == "NOT_DONE" and first == "OR")
+        if following.sentence != clause.sentence or not listing:
+            break
+        end = following.last
+    return end
+
+
+def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
+    first = _start_of(row, clause, begin)
+    acts = [at for at in range(first, end) if row.items[at].concept in DENIED or row.items[at].concept in _HANGING or row.items[at].concept in _BESIDE]
+    acts = [at for at in acts if at >= begin or row.items[begin].concept in ("PENDING", "LATER")]
+    strong = row.items[begin].concept in ("PENDING", "NOT_DONE")
+    start, stop = row.items[first].start, row.items[end - 1].end
+    made: list[Claim] = []
+    names: set[str] = set()
+    for at in acts:
+        concept = row.items[at].concept
+        if concept in _HANGING:
+            name, about, denies, value = "(open)", "hanging", None, None
+        elif concept in _BESIDE:
+            name, about, denies, value = "(open)", "piece", None, None
+        else:
+            (name, value), about = DENIED[concept], "piece"
+            denies = name
+            if value is not False:
+                continue
+        if (name, about) in names:
+            continue
+        names.add((name, about))
+        made.append(claim(row, name, value, first, end, opens=(Open(about, denies, start, stop),), pending=True, hedged=False))
+    if not made and strong and _is_strong(row, begin):
+        made.append(claim(row, "(open)", None, first, end, opens=(Open("other", None, start, stop),), pending=True, hedged=False))
+    return made
+
+
+def _is_strong(row: Row, begin: int) -> bool:
+    item = row.items[begin]
+    words = row.text[item.start : item.end].lower()
+    return "still" in words or "left" in words or "waiting" in words or "falt" in words or "pendiente" in words or item.concept == "NOT_DONE"
+
+
+def _start_of(row: Row, clause: Clause, begin: int) -> int:
+    """The whole clause, unless something else was stated before the words that tell the pending work."""
+    stated = (*_PAST, "SIZE", "STAPLES", "EVERY", "VANES", "MARK181", "LEN", "FLAP")
+    first = clause.first
+    for at in range(begin - 1, clause.first - 1, -1):
+        if row.items[at].concept in stated and row.items[begin].concept in ("NOT_DONE", "NOT", "NO", "PENDING", "WILL", "LATER"):
+            if row.items[begin].concept == "PENDING" and begin - at <= 3 and row.items[at].concept in ("TAPE", "VANES", "STAPLES"):
+                continue
+            first = at + 1
+            break
+        if row.items[at].concept.startswith("K_") or row.items[at].concept in ("FITTING", "RUN"):
+            first = begin
+            break
+    while first < begin and row.items[first].concept in ("AND", "BUT", "FILLER", "COMMA", "NUM", "OR"):
+        first += 1
+    return first
+
+
+def _denials(row: Row, clause: Clause) -> list[Claim]:
+    made: list[Claim] = []
+    at = clause.first
+    while at < clause.last:
+        concept = _live(row, at)
+        if concept in ("NOT", "NO", "NOT_DONE"):
+            found = _denied(row, clause, at)
+            made.extend(found)
+            if found:
+                at = found[-1].last
+                continue
+        if concept in ("VANES", "FLAP", "SCRIM", "TAPE", "TABS", "PANEL", "TAPED") and at + 1 < clause.last:
+            behind = [_live(row, at + k) if at + k < clause.last else "" for k in (1, 2, 3)]
+            step = next((k for k, c in enumerate(behind) if c in ("NOT", "MISSING", "OUT", "NO")), None)
+            if step is not None and all(c in ("BE", "FILLER", "DET", "THIS", "ON", "IT") for c in behind[:step]):
+                neg = behind[step]
+                follows = behind[step + 1] if step + 1 < 3 else ""
+                name = DENIED["SEATED"] if concept == "PANEL" else DENIED[concept]
+                if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
+                    neg == "NOT" and follows not in ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP")
+                ) or (neg == "NO" and concept == "VANES" and not follows):
+                    last = at + 1 + step + 1
+                    last = last + 1 if last < clause.last and _live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") else last
+                    made.append(claim(row, name[0], name[1], at, last))
+                    at = last
+                    continue
+        at += 1
+    return made
+
+
+def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
+    made: list[Claim] = []
+    at, steps = begin + 1, 0
+    start = begin
+    while at < clause.last and steps < 6:
+        concept = _live(row, at)
+        if concept in DENIED:
+            name, value = DENIED[concept]
+            if value is not False and row.items[begin].concept == "NOT":
+                break
+            if concept == "SCRIM" and at + 1 < clause.last and _live(row, at + 1) == "SHOWS":
+                at += 1
+            last = at + 1
+            made.append(claim(row, name, value, start, last))
+            if at + 1 < clause.last and _live(row, at + 1) == "OR":
+                start, at, steps = at + 2, at + 2, 0
+                continue
+            if at + 2 < clause.last and _live(row, at + 1) == "AND" and row.items[begin].concept != "NO" and _live(row, at + 2) in _PAST:
+                start, at, steps = at + 2, at + 2, 0
+                continue
+            break
+        if concept in _SILENT:
+            made.append(claim(row, "(nothing)", None, begin, at + 1))
+            break
+        if concept not in _PASSES:
+            break
+        at, steps = at + 1, steps + 1
+    return made

@@ -1,0 +1,141 @@
+"""Cases of the reader: plain text files a person can write and read.
+
+A block is the words behind "> " and one line a fitting, `name=value; name=value`. A value ends in ~ when hedged, in !
+when in conflict. `open=piece taped & hanging` lists open items; `amends=yes`; `same_as=15 except side_moves`. A line
+`nothing` is no fitting, `shift: …` a start-of-shift note (`service=return for 5`), `withdraws: last`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from pathlib import Path
+
+from logbook import measure
+from logbook.facts import BY_NAME, Move
+
+CASES = Path(__file__).parent / "cases" / "reading"
+
+
+@dataclass(frozen=True)
+class Said:
+    value: object
+    hedged: bool = False
+    conflict: bool = False
+
+
+@dataclass(frozen=True)
+class Case:
+    text: str
+    language: str
+    fittings: tuple[dict, ...]
+    shift: tuple | None
+    withdraws: str | None
+    where: str
+
+    def __str__(self) -> str:
+        return f"{self.where} {self.text[:60]}"
+
+
+def load(path: Path, language: str | None = None) -> list[Case]:
+    language = language or ("es" if "spanish" in path.stem else "en")
+    cases = []
+    for number, block in enumerate(path.read_text(encoding="utf-8").split("\n\n"), 1):
+        lines = [line for line in block.splitlines() if line and not line.startswith("#")]
+        if not lines:
+            continue
+        assert lines[0].startswith("> "), f"{path.name}: {lines[0]}"
+        cases.append(_case(lines[0][2:], lines[1:], language, f"{path.stem}:{number}"))
+    return cases
+
+
+def _case(text: str, lines: list[str], language: str, where: str) -> Case:
+    fittings, shift, withdraws = [], None, None
+    for line in lines:
+        if line == "nothing":
+            continue
+        if line.startswith("shift:"):
+            shift = tuple(_pairs(line.removeprefix("shift:")))
+        elif line.startswith("withdraws:"):
+            withdraws = line.removeprefix("withdraws:").strip()
+        else:
+            fittings.append(dict(_pairs(line)))
+    return Case(text, language, tuple(fittings), shift, withdraws, where)
+
+
+def _pairs(line: str):
+    for pair in line.split(";"):
+        name, _, value = pair.strip().partition("=")
+        if not name:
+            continue
+        if name in ("open", "amends", "same_as"):
+            yield name, value
+            continue
+        hedged, conflict = value.endswith("~"), value.endswith("!")
+        yield name, Said(parse(name, value.rstrip("~!")), hedged, conflict)
+
+
+def parse(name: str, value: str):
+    shape = BY_NAME[name].shape
+    value = value.split(" for ")[0] if name == "service" else value
+    match shape:
+        case "flag":
+            return {"yes": True, "no": False}[value]
+        case "count":
+            return int(value)
+        case "length" | "angle" | "number":
+            return number(value)
+        case "size":
+            return tuple(number(side) for side in value.split("x"))
+        case "slope":
+            return tuple(number(side) for side in value.split(":"))
+        case "sides" | "marks":
+            return tuple(value.split(","))
+        case "moves":
+            return tuple(_move(one) for one in value.split(" & "))
+    return value
+
+
+def number(text: str) -> Fraction:
+    value = measure.parse(text)
+    return value if value is not None else Fraction(text)
+
+
+def _move(text: str) -> Move:
+    side, way, by, _, back = text.split()
+    maybe = lambda word: None if word == "?" else word  # noqa: E731
+    return Move(maybe(side), None if by == "?" else number(by), None if back == "?" else number(back), maybe(way))
+
+
+def facts_of(case: Case) -> set:
+    """(position, name, value) of everything said, moves one by one, sizes without order."""
+    rows = set()
+    for place, fitting in enumerate(case.fittings):
+        for name, said in fitting.items():
+            if isinstance(said, Said):
+                rows.update(_rows(place, name, said.value))
+    for name, said in case.shift or ():
+        rows.update(_rows("shift", name, said.value))
+    return rows
+
+
+def facts_read(reading) -> set:
+    rows = set()
+    for entry in reading.fittings:
+        for fact in entry.facts:
+            rows.update(_rows(entry.position, fact.name, fact.value))
+    for fact in reading.shift or ():
+        rows.update(_rows("shift", fact.name, fact.value))
+    return rows
+
+
+def _rows(place, name: str, value):
+    if name == "side_moves":
+        for move in value:
+            yield place, name, move
+    elif name.endswith("_size") and isinstance(value, tuple):
+        yield place, name, tuple(sorted(value))
+    elif name.endswith("_sides"):
+        yield place, name, tuple(sorted(value)) if isinstance(value, tuple) else value
+    else:
+        yield place, name, value
