@@ -107,8 +107,6 @@ def _acts(note: Note, book: Book) -> dict:
     doc: dict = {}
     if note.as_lead:
         doc["as_lead"] = True
-    if note.answered_at is not None:
-        doc["answered_at"] = note.answered_at.isoformat()
     if note.corrections:
         doc["corrections"] = [
             {"id": c.id, "position": c.position}

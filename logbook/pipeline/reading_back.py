@@ -12,7 +12,7 @@ from logbook.piece import Assumed, Piece, PiecePhoto, decision_from_json
 from logbook.pipeline.documents import Answer, Fitting, Sheet
 from logbook.said import Reading
 
-ACTS = ("as_lead", "answered_at", "corrections", "confirmed", "withdrawn_at", "taken_back_by")
+ACTS = ("as_lead", "corrections", "confirmed", "withdrawn_at", "taken_back_by")
 
 
 def answer_from_json(doc: Mapping) -> Answer:
@@ -89,7 +89,6 @@ def _note(doc: Mapping, photos: tuple[Photo, ...]) -> Note:
         withdrawn_at=_time(doc.get("withdrawn_at")),
         earlier=tuple(doc["earlier"]),
         as_lead=doc.get("as_lead", False),
-        answered_at=_time(doc.get("answered_at")),
     )
 
 

@@ -178,8 +178,8 @@ class Reckoning:
         was = {finding.rule: finding for finding in kept.raw.get(piece_id, ())}
         for rule, old in was.items():
             now = found.get(rule)
-            if now is not None and _alike(old, now):
-                continue
+            if now is not None and (_alike(old, now) or old.verdict == now.verdict == "meets"):
+                continue  # what was met and still is has no history to tell
             since, own = kept.since[piece_id, rule], self._decisions(piece_id, rule)
             ended = how_ended(old, since, now, before or piece, piece, cause, own)
             row = Row(old.verdict, old.case, old.shows, old.reckoned, old.edition, since, ended)
@@ -213,7 +213,9 @@ class Reckoning:
         return replace(
             finding,
             stands=where,
-            changed_after_answer=any(row.ended == "corrected_after_answer" for row in counted),
+            changed_after_answer=any(
+                row.verdict in ("departs", "unclear") and row.ended == "corrected_after_answer" for row in counted
+            ),
             earlier=tuple(row.to_json() for row, _ in rows),
         )
 

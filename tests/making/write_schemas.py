@@ -226,7 +226,7 @@ def note_schema() -> dict:
     }  # fmt: skip
     taken_back = of({"note": UUID, "positions": maybe(many(WHOLE))})
     optional = {
-        "reason": TEXT, "as_lead": {"const": True}, "answered_at": TIME, "corrections": many(press), "confirmed": many(TEXT),
+        "reason": TEXT, "as_lead": {"const": True}, "corrections": many(press), "confirmed": many(TEXT),
         "withdrawn_at": TIME, "taken_back_by": many(taken_back, minItems=1),
     }  # fmt: skip
     unheard = {"if": {"properties": {"state": {"const": "unheard"}}}, "then": {"properties": {"problem": {"type": "object"}}}}
