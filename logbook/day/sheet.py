@@ -35,7 +35,7 @@ def sheet_of(piece: Mapping, notes: Mapping[str, Mapping], date: str, language: 
         "drawing": _drawing(piece, language),
         "words": [words(note, date, language) for note in own if note.get("text")],
         "facts": [fact(doc, language) for doc in found if doc["name"] not in IDENTITY],
-        "assumed": [assumed(doc, language) for doc in piece.get("assumed", ())],
+        "assumed": assumed(piece.get("assumed", ()), language),
         "open_items": [item["text"] for item in piece.get("open_items", ())],
         "findings": [finding(doc, piece, date, language) for doc in piece["findings"] if doc["verdict"] != "meets"],
         "good": [finding(doc, piece, date, language) for doc in piece["findings"] if doc["verdict"] == "meets"],
@@ -83,10 +83,16 @@ def fact(doc: Mapping, language: str) -> dict:
     return {"name": doc["name"], "label": label, "text": text, "remarks": remarks}
 
 
-def assumed(doc: Mapping, language: str) -> dict:
-    via = say(f"facts.via.{doc['via']}", language)
-    text = labels.value(doc["name"], doc["value"], doc.get("exact"), language)
-    return {"name": doc["name"], "label": labels.name(doc["name"], language), "text": text, "via": say("report.assumed", language, via=via)}
+def assumed(docs: Sequence[Mapping], language: str) -> list[dict]:
+    """What nobody said of this piece and stands all the same, together by where it comes from."""
+    groups: dict[str, list[str]] = {}
+    for doc in docs:
+        text = labels.value(doc["name"], doc["value"], doc.get("exact"), language)
+        groups.setdefault(doc["via"], []).append(f"{labels.name(doc['name'], language)}: {text}")
+    return [
+        {"via": via, "label": say("report.assumed", language, via=say(f"facts.via.{via}", language)), "text": " · ".join(texts)}
+        for via, texts in groups.items()
+    ]
 
 
 def finding(doc: Mapping, piece: Mapping, date: str, language: str) -> dict:
