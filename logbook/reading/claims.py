@@ -50,6 +50,7 @@ class Claim:
     pending: bool = False
     everybody: bool = False  # "both of them": of every fitting named before it
     for_run: str | None = None
+    via: str = "typed"
 
 
 @dataclass(frozen=True)

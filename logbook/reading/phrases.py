@@ -8,24 +8,22 @@ from logbook.reading.tokens import Token, tokens
 
 
 @dataclass(frozen=True, slots=True)
-class Said:
-    facts: tuple[str, ...]
-    first: int  # tokens
+class PhraseSaid:
+    facts: tuple[tuple[str, object], ...]
+    first: int  # tokens first to last - 1
     last: int
     start: int
     end: int
 
 
-def phrases_said(found: tuple[Token, ...], job, language: str) -> tuple[Said, ...]:
-    """Every standing phrase that stands in the text word for word."""
-    made: list[Said] = []
-    for code, words, facts in getattr(job, "phrases", None) or ():
-        if code not in (language, None, ""):
-            continue
-        wanted = [t.bare for t in tokens(words)]
-        if not wanted:
+def phrases_said(found: tuple[Token, ...], job, language: str) -> tuple[PhraseSaid, ...]:
+    """Every crew phrase of `job` (or of none, where it is None) that stands in the text word for word."""
+    made: list[PhraseSaid] = []
+    for phrase in job.phrases if job is not None else ():
+        wanted = [token.bare for token in tokens(phrase.words)]
+        if phrase.language not in (None, language) or not wanted:
             continue
         for at in range(len(found) - len(wanted) + 1):
             if all(found[at + k].bare == word for k, word in enumerate(wanted)):
-                made.append(Said(tuple(facts), at, at + len(wanted), found[at].start, found[at + len(wanted) - 1].end))
+                made.append(PhraseSaid(phrase.facts, at, at + len(wanted), found[at].start, found[at + len(wanted) - 1].end))
     return tuple(made)

@@ -134,9 +134,8 @@ def _phrases(found, job, code, items, made) -> None:
     for said in phrases_said(found, job, code):
         first = next(at for at, item in enumerate(items) if item.last > said.first)
         holder = max((k for k, draft in enumerate(made) if draft.begin <= first), default=0)
-        for name in said.facts:
-            if name in BY_NAME and BY_NAME[name].shape == "flag":
-                made[holder].claims.append(Claim(name, True, first, first + 1, said.start, said.end, for_run=None, said_unit="phrase"))
+        for name, value in said.facts:
+            made[holder].claims.append(Claim(name, value, first, first + 1, said.start, said.end, via="phrase"))
 
 
 def _copy(row: Row, made, done, copied) -> None:
@@ -195,7 +194,6 @@ def _worth(own, opens, draft) -> bool:
 
 
 def _fact(one: Claim, row: Row, conflict: bool, source: int | None = None) -> Fact:
-    phrase = one.said_unit == "phrase"
     return Fact(
         name=one.name,
         value=one.value,
@@ -203,8 +201,8 @@ def _fact(one: Claim, row: Row, conflict: bool, source: int | None = None) -> Fa
         start=one.start,
         end=one.end,
         hedged=one.hedged and one.name not in _UNHEDGED,
-        via="phrase" if phrase else "typed",
-        said_unit=None if phrase else one.said_unit,
+        via=one.via,
+        said_unit=one.said_unit,
         also=tuple(Span(row.text[start:end], start, end) for start, end in one.also),
         withdrawn=tuple(Earlier(b.value, row.text[b.start : b.end], b.start, b.end) for b in one.took_back),
         conflict=conflict,

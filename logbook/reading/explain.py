@@ -1,0 +1,52 @@
+"""Why the rest of the words state nothing: whose they are, and which numbers measured nothing of a fitting."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from logbook.reading.compose import MEASURES, compose
+from logbook.reading.grammar import Row
+from logbook.reading.items import book, itemise
+from logbook.reading.stance import clauses, stances
+from logbook.reading.tokens import tokens
+from logbook.reading.undone import undone
+from logbook.said import Reading
+
+
+@dataclass(frozen=True, slots=True)
+class LeftAlone:
+    """A stretch of words that states no fact, and the wording key of the reason."""
+
+    start: int
+    end: int
+    why: str
+
+
+def left_alone(reading: Reading) -> tuple[LeftAlone, ...]:
+    if reading.language is None:
+        return ()
+    lexicon = book(reading.language)
+    items = compose(itemise(tokens(reading.text), lexicon), reading.text)
+    row = Row.of(reading.text, items)
+    why = stances(row, lexicon.language)
+    own = row.blanked(why)
+    why = {**dict.fromkeys(undone(own, clauses(own)).plans, "plan"), **why}
+    spans = [(f.start, f.end) for f in _facts(reading)] + [(s.start, s.end) for f in _facts(reading) for s in (*f.also, *f.withdrawn)]
+    spans += [(e.start, e.end) for entry in reading.fittings for e in entry.withdrawn]
+    spans += [(o.start, o.end) for entry in reading.fittings for o in entry.open_items]
+    found: list[LeftAlone] = []
+    for at, item in enumerate(items):
+        if at in why:
+            if found and found[-1].why == why[at] and at - 1 in why:
+                found[-1] = LeftAlone(found[-1].start, item.end, why[at])
+            else:
+                found.append(LeftAlone(item.start, item.end, why[at]))
+        elif item.concept in (*MEASURES, "COUNT") and not any(start < item.end and end > item.start for start, end in spans):
+            found.append(LeftAlone(item.start, item.end, "number"))
+    return tuple(found)
+
+
+def _facts(reading: Reading):
+    for entry in reading.fittings:
+        yield from entry.facts
+    yield from reading.shift or ()
