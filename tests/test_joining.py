@@ -39,7 +39,7 @@ def test_what_the_rules_find_of_it(case):
 
 def test_every_entry_has_a_piece_or_is_asked_about():
     for case in CASES:
-        book = laid(case, rules=()).book
+        book = laid(case).book
         for note in book.notes.values():
             for entry in book.log.standing(note):
                 place = book.log.placed[note.id, entry.position]

@@ -57,7 +57,7 @@ def reckon(
     if rules is None:
         from logbook.rules import RULES as rules  # the book is long: imported when somebody judges
     if previous is None:
-        work = Reckoning(Log(job), Kept(ids=dict(ids or {})), job, rules, new_id, without_photos)
+        work = Reckoning(Log(job), Kept(ids=dict(ids or {}), first_ids=dict(ids or {})), job, rules, new_id, without_photos)
         for entry, piece_id in (ids or {}).items():
             work.kept.members[piece_id] = (*work.kept.members.get(piece_id, ()), entry)
     else:

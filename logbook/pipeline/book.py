@@ -59,6 +59,7 @@ class Kept:
     """What reckoning keeps from one time to the next, besides the log of notes; copied before it is changed."""
 
     ids: dict[Key, str] = field(default_factory=dict)  # every entry that ever had a piece
+    first_ids: dict[Key, str] = field(default_factory=dict)  # the first piece it ever had, which it may come back to
     members: dict[str, tuple[Key, ...]] = field(default_factory=dict)  # piece -> its entries, as last seen
     id_of: dict[Key, str] = field(default_factory=dict)  # founder -> piece
     key_of: dict[str, Key] = field(default_factory=dict)

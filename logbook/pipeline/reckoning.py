@@ -74,8 +74,8 @@ class Reckoning:
     def _settle(self, cause: Happening, decided: set[str]) -> None:
         touched, notes = self.log.touched, self.log.touched_notes
         self.log.touched, self.log.touched_notes = set(), set()
-        self._name(touched)
         marks = {piece.mark for key in touched if (piece := self._was(key)) is not None}
+        self._name(touched)
         marks |= {self.log.pieces[key].mark for key in touched if key in self.log.pieces}
         twins = {piece.founder for mark in marks for piece in self.log.of_mark(mark)}
         fresh = {}
@@ -115,17 +115,26 @@ class Reckoning:
         for key in there:
             piece = self.log.pieces[key]
             if key not in kept.id_of:
-                before = (kept.ids.get(entry) for entry in piece.entries)
-                free = (self.now_called(one) for one in before if one is not None)
-                piece_id = next((one for one in free if one not in kept.key_of), None) or self.new_id()
+                last = (self.now_called(kept.ids[entry]) for entry in piece.entries if entry in kept.ids)
+                first = (kept.first_ids[entry] for entry in piece.entries if entry in kept.first_ids)
+                piece_id = next((one for one in (*last, *first) if one not in kept.key_of), None) or self.new_id()
                 kept.id_of[key], kept.key_of[piece_id] = piece_id, key
-                kept.moved.pop(piece_id, None)
+                self._come_back(piece_id)
             piece_id = kept.id_of[key]
             kept.members[piece_id] = piece.entries
             for entry in piece.entries:
                 kept.ids[entry] = piece_id
+                kept.first_ids.setdefault(entry, piece_id)
         for piece_id in let_go - kept.key_of.keys():
             self._retire(piece_id)
+
+    def _come_back(self, piece_id: str) -> None:
+        """A piece that had joined another is itself again, with the decisions made on it."""
+        target = self.kept.moved.pop(piece_id, None)
+        if target in self.kept.decisions:
+            both = self.kept.decisions[target]
+            self.kept.decisions[piece_id] = tuple(d for d in both if d.piece == piece_id)
+            self.kept.decisions[target] = tuple(d for d in both if d.piece != piece_id)
 
     def _retire(self, piece_id: str) -> None:
         """A piece that is no more: its notes were taken back, or joined another, which then carries its decisions."""
