@@ -155,7 +155,7 @@ def test_sound_without_words_is_no_pass(sound, capsys):
 def test_what_a_foreman_reads(notes, capsys):
     assert main(["check", *notes(a=OFF)]) == 1
     told = capsys.readouterr().out
-    for words in ("Straight 31 of run 1: 18 by 14", "off", "2.25", "for the QA lead", "Do:", "good as said", "also not said", "Question:", "no approval"):
+    for words in ("Straight section 31 of run 1: 18 by 14 in.", "off", "2.25", "for the QA lead", "Do:", "good as said", "also not said", "Question:", "no approval"):
         assert words in told, words
 
 

@@ -10,12 +10,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 from log_cases import JOB, NOW, cases, laid, note, numbered, when
 
-from logbook import pipeline, said
+from logbook import pipeline, runs, said
 from logbook.facts import to_json
+from logbook.findings import judge
 from logbook.job import parse
+from logbook.note import Photo
 from logbook.piece import decision_from_json
 from logbook.pipeline.documents import answer_to_json
 from logbook.pipeline.reading_back import answer_from_json
+from logbook.rules import RULES
 
 CONTRACT = Path(__file__).parent / "cases" / "contract"
 DOCUMENTS = {path.stem[:2]: json.loads(path.read_text(encoding="utf-8")) for path in sorted(CONTRACT.glob("*.json"))}
@@ -105,6 +108,7 @@ SENTENCES = [
     ("luis", "Shift note. Half-inch staples every two. Starting on run five."),
     ("luis", "Straight seven, ten by ten, stapled."),
     ("luis", "Elbow seven on run five, twelve by ten."),
+    ("ana", "Hung straight eight on run two, ten by ten, tied in and taped to seven."),
 ]
 
 
@@ -159,6 +163,31 @@ def test_taking_a_note_back_is_never_having_said_it(notes, data):
     pieces, judged, asked, questions = said_of(pipeline.reckon(withdrawn, (), JOB, NOW, new_id=numbered()))
     questions.pop(gone.id)
     assert (pieces, judged, asked, questions) == said_of(pipeline.reckon(rest, (), JOB, NOW, new_id=numbered()))
+
+
+@given(logs(), st.lists(st.integers(0, 3), min_size=9, max_size=9))
+def test_judging_what_changed_is_judging_everything(notes, shown):
+    """Neighbours of the run and photos seen elsewhere: the few pieces looked at again are all that had to be."""
+    notes = [
+        replace(n, photos=(Photo(f"{which:064x}", seen={"pixels": f"{which:064x}", "dhash": "0f0f0f0f0f0f0f0f"}, readable=True),))
+        if (which := shown[place])
+        else n
+        for place, n in enumerate(notes)
+    ]
+    book = None
+    for one in sorted(notes, key=lambda n: n.answered_at):
+        book = pipeline.reckon([one], (), JOB, one.answered_at, previous=book, new_id=numbered() if book is None else book_ids(book))
+    site = runs.site(JOB, book.pieces.values())
+    for piece_id, piece in book.pieces.items():
+        whole = judge(piece, site.around(piece), RULES)
+        assert [(f.rule, f.verdict, f.case, f.edition) for f in book.findings[piece_id]] == [
+            (f.rule, f.verdict, f.case, f.edition) for f in whole
+        ]
+
+
+def book_ids(book):
+    taken = set(book.entries.values()) | set(book.moved)
+    return (f"p{number}" for number in range(1, 99) if f"p{number}" not in taken).__next__
 
 
 @given(logs())

@@ -10,10 +10,10 @@ from __future__ import annotations
 
 from bisect import bisect_left, insort
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from datetime import datetime
 
-from logbook import facts
+from logbook import facts, limits
 from logbook.job import Job
 from logbook.joining import copying, current, joined
 from logbook.joining.adding import Saying
@@ -163,7 +163,7 @@ class Log:
         return tuple(
             Assumed(fact.name, fact.value, "shift", note)
             for fact in said
-            if facts.BY_NAME[fact.name].may_stand and (fact.for_run is None or (run is not None and same_run(fact.for_run, run)))
+            if limits.may_stand(fact.name, "shift") and (fact.for_run is None or (run is not None and same_run(fact.for_run, run)))
         )
 
     def _lay_note(self, note: Note) -> None:
@@ -274,10 +274,10 @@ def when_of(event: Note | Decision) -> When:
     return (event.spoken_at, 0, event.id) if isinstance(event, Note) else (event.at, 1, event.id)
 
 
-def lone(entry: Entry, note: Note, why: tuple[str, ...], words: tuple[Assumed, ...]) -> tuple[Joined, tuple[str, ...]]:
-    """An entry that joined nothing, as a piece of its own without an id, so that the rules can ask about it."""
-    piece = Joined((note.id, entry.position), None, note.spoken_at)
+def lone(entry: Entry, note: Note, words: tuple[Assumed, ...]) -> Joined:
+    """An entry that joined nothing, as a piece of its own, so that the rules can ask about it."""
     run = entry.fact("run")
+    piece = Joined((note.id, entry.position), None, note.spoken_at)
     saying = Saying(note.id, note.spoken_by, note.spoken_at)
     piece = joined.add(piece, piece.founder, entry, saying, None if run is None else run.value, words)
-    return replace(piece, shift_words=words), why
+    return joined.with_photos(piece, note, current.photos(note, current.entries(note)), entry.position)

@@ -75,7 +75,7 @@ class Reckoning:
         touched, notes = self.log.touched, self.log.touched_notes
         self.log.touched, self.log.touched_notes = set(), set()
         marks = {piece.mark for key in touched if (piece := self._was(key)) is not None}
-        self._name(touched)
+        gone = self._name(touched)
         marks |= {self.log.pieces[key].mark for key in touched if key in self.log.pieces}
         twins = {piece.founder for mark in marks for piece in self.log.of_mark(mark)}
         fresh = {}
@@ -83,7 +83,7 @@ class Reckoning:
             piece = self.piece(self.log.pieces[key], cause.happened)
             if piece != self.kept.pieces.get(piece.id):
                 fresh[piece.id] = piece
-        self._judge(fresh, cause, decided)
+        self._judge(fresh, cause, decided, gone)
         self._ask(notes)
 
     def settle_for(self, cause: Happening, piece_ids: Iterable[str]) -> None:
@@ -105,8 +105,11 @@ class Reckoning:
 
     # --- ids that stay
 
-    def _name(self, touched: set[Key]) -> None:
-        """Gives every piece its id: the one its entries had before, oldest first, else a new one."""
+    def _name(self, touched: set[Key]) -> list[Piece]:
+        """Gives every piece its id: the one its entries had before, oldest first, else a new one.
+
+        The pieces that are no more, as they were.
+        """
         kept = self.kept
         let_go = {kept.id_of.pop(key) for key in touched if key not in self.log.pieces and key in kept.id_of}
         for piece_id in let_go:
@@ -125,8 +128,7 @@ class Reckoning:
             for entry in piece.entries:
                 kept.ids[entry] = piece_id
                 kept.first_ids.setdefault(entry, piece_id)
-        for piece_id in let_go - kept.key_of.keys():
-            self._retire(piece_id)
+        return [old for piece_id in let_go - kept.key_of.keys() if (old := self._retire(piece_id)) is not None]
 
     def _come_back(self, piece_id: str) -> None:
         """A piece that had joined another is itself again, with the decisions made on it."""
@@ -136,7 +138,7 @@ class Reckoning:
             self.kept.decisions[piece_id] = tuple(d for d in both if d.piece == piece_id)
             self.kept.decisions[target] = tuple(d for d in both if d.piece != piece_id)
 
-    def _retire(self, piece_id: str) -> None:
+    def _retire(self, piece_id: str) -> Piece | None:
         """A piece that is no more: its notes were taken back, or joined another, which then carries its decisions."""
         kept = self.kept
         onward = {kept.ids[entry] for entry in kept.members.get(piece_id, ()) if isinstance(self.log.placed.get(entry), tuple)}
@@ -153,13 +155,14 @@ class Reckoning:
             self.changed_notes.update(old.notes)
         for table in (kept.around, kept.raw, kept.findings, kept.waiting):
             table.pop(piece_id, None)
+        return old
 
     # --- judging
 
-    def _judge(self, fresh: Mapping[str, Piece], cause: Happening, decided: set[str]) -> None:
+    def _judge(self, fresh: Mapping[str, Piece], cause: Happening, decided: set[str], gone: Sequence[Piece] = ()) -> None:
         kept = self.kept
         before = {piece_id: kept.pieces.get(piece_id) for piece_id in fresh}
-        near = self._near(before.values()) | self._near(fresh.values())
+        near = self._near([*before.values(), *gone])
         for piece_id, piece in fresh.items():
             self._index_photos(before[piece_id], piece)
             kept.pieces[piece_id] = piece
@@ -311,8 +314,8 @@ class Reckoning:
                 place = self.log.placed.get(key)
                 if isinstance(place, Asks):
                     words = self.log.shift_words(note.spoken_by, self.job.day_of(note.spoken_at), None)
-                    alone, why = lone(entry, note, place.why, words)
-                    piece = joined.piece_of(alone, None, self.job, note.received_at, why)
+                    alone = lone(entry, note, words)
+                    piece = joined.piece_of(alone, None, self.job, note.received_at, place.why)
                     piece = replace(piece, checked_without_photos=True) if self.without_photos else piece
                     found = judge(piece, runs.site(self.job, ()).around(piece), self.rules)
                     # a lead who looks states nothing of his own: he is only asked which piece he means
