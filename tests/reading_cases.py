@@ -39,14 +39,23 @@ class Case:
 
 def load(path: Path, language: str | None = None) -> list[Case]:
     language = language or ("es" if "spanish" in path.stem else "en")
+    source = path.read_text(encoding="utf-8")
+    if "\n> " not in source:
+        return [_line(line, language, f"{path.stem}:{n}") for n, line in enumerate(source.splitlines(), 1) if line and line[0] != "#"]
     cases = []
-    for number, block in enumerate(path.read_text(encoding="utf-8").split("\n\n"), 1):
+    for number, block in enumerate(source.split("\n\n"), 1):
         lines = [line for line in block.splitlines() if line and not line.startswith("#")]
         if not lines:
             continue
         assert lines[0].startswith("> "), f"{path.name}: {lines[0]}"
         cases.append(_case(lines[0][2:], lines[1:], language, f"{path.stem}:{number}"))
     return cases
+
+
+def _line(line: str, language: str, where: str) -> Case:
+    """The short form of sentences: `words => pairs || pairs`."""
+    text, _, said = line.partition(" => ")
+    return _case(text, [part.strip() for part in said.split("||")], language, where)
 
 
 def _case(text: str, lines: list[str], language: str, where: str) -> Case:

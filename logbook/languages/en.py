@@ -69,7 +69,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     # hedges
     ("HEDGE", "about|roughly|approximately|approx|like|close to|almost|nearly|somewhere around|somewhere near|right around|right about|just about|just under|just over|probably|give or take|or so|ish|more or less|a little over|a little under|a hair over|a hair under|maybe about|like about|pretty close to|pretty near|in the neighborhood of|a bit over|a bit under"),
     ("THINK", "i think|i believe|maybe|pretty sure|i'm pretty sure|i guess|probably about|might be|might have been|could be|i'd say|i would say|looks like about|seems like|seems to be|i reckon|as far as i know|if i remember right|if i remember|i suppose|guessing|not a hundred percent|should be about|must be|looks to be|apparently|supposedly|possibly|perhaps|kind of|sort of|fairly sure|kinda"),
-    ("FILLER", "uh|um|okay|ok|so|well|yeah|yes|alright|all right|now|hey|oh|just|really|nice|nicely|good|real good|pretty good|pretty|already|too|here|there|up here|over here|all|is all|done|finished|completely|fully|properly|again|guys|man|let's see|let me see|see|real|nice and|today|this morning|i did|we did|we have|i have|that i|which is|which|who|you know|basically|anyway|anyways|right here|both of us|gone ahead and|went ahead and|ahead and|overall|total|in total|also|even|still|the whole thing's|got|i made|we made|i built|we built|made|built|did|i just|we just|just got|finally|got done with|finished up|finished up with|up with|working on|doing|this is|here is|that is|i want to|i finished|we finished|put|put on|ran|put in|used|using|laid|went with|applied|threw|slapped|are all|is both|real nice|fresh"),
+    ("FILLER", "uh|um|okay|ok|so|well|yeah|yes|alright|all right|now|hey|oh|just|really|nice|nicely|good|real good|pretty good|pretty|already|too|here|there|up here|over here|all|is all|done|finished|completely|fully|properly|again|guys|man|let's see|let me see|see|real|nice and|today|this morning|i did|we did|we have|i have|that i|which is|which|who|you know|you know what|basically|anyway|anyways|right here|both of us|gone ahead and|went ahead and|ahead and|overall|total|in total|also|even|still|the whole thing's|got|i made|we made|i built|we built|made|built|did|i just|we just|just got|finally|got done with|finished up|finished up with|up with|working on|doing|this is|here is|that is|i want to|i finished|we finished|put|put on|ran|put in|used|using|laid|went with|applied|threw|slapped|are all|is both|real nice|fresh"),
     # headings
     ("FITTING", "fitting|piece|part|fit in|fittin|fittings|pieces|ticket|item|parts|fit and|fitting's|feeding|fitted"),
     ("NUMBER", "number|no.|#|numbered|tag|tagged|mark|marked|tag number|mark number|num|labeled|labelled|fitting number|piece number|called|numbers"),
@@ -97,7 +97,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DEGREE", "degree|degrees|deg|°"),
     ("ROUND", "round|diameter|dia|around pipe"),
     # moves
-    ("SIDE_WORD", "side|sides|panel|face|cheek|wall"),
+    ("SIDE_WORD", "side|sides|face|cheek"),
     ("LEVEL", "flat|level|straight across|dead flat|stays flat|stay flat|stays straight|stay straight|stays level|stay level|flat on|is flat|straight on|doesn't move|stays put|don't move|held flat|kept flat|stays the same|stay the same|keeps flat|held level|held straight|remains flat|no change on|no slope on"),
     ("FLAT", "flat|level"),
     ("MOVE", "comes|come|goes|go|moves|move|coming|going|steps|pulls|pull|kicks|pushes|slants|brings|brought|bring|brought the|bring the|sloped|slopes|cut|tapers|taper|tapered|slope|steps in|came|went|angles|angled|slanted|kicked|pulled|moved|pushed|sucks|dropped|we took|took|pinches|tucks|turns|runs"),
@@ -107,7 +107,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("MOVE_OUT", "comes out|come out|goes out|go out|going out|moves out|move out|flares|flares out|opens|opens up|opens out|widens|widens out|kicks out|steps out|tapers out|coming out|spreads|bumps out|flare out|slopes out|expands|pushes out|went out|grows|gains|moved out|gets bigger by|turns out|slants out"),
     ("OFF", "off the|off of the|out of the|from the"),
     # ends and edges
-    ("LAID", "laid out|laid it out|laid out it|measured|measured it|laid|made|made it|layout|layout's|marked|marked it|worked|pulled my measurements|pulled measurements|started|layout was|measuring|measured everything|laid everything out|laid this one out|laid this out|measured this one|took my measurements|pulled it|laid them out|built it|marked it out|marked out|measurements|measured off|all measured|layed out|layed it out|lay out|lade out|laid it all out|did the layout|did my layout|my layout is|layout|lines pulled"),
+    ("LAID", "laid out|laid it out|laid out it|measured|measured it|laid|made|made it|layout|layout's|marked|marked it|worked|pulled my measurements|pulled measurements|started|layout was|measuring|measured everything|laid everything out|laid this one out|laid this out|measured this one|took my measurements|pulled it|laid them out|built it|marked it out|marked out|measurements|all measured|layed out|layed it out|lay out|lade out|laid it all out|did the layout|did my layout|my layout is|layout|lines pulled"),
     ("FEMALE", "female|female end|female side|female's|fee male|female and|email end|the female|female in|e-mail end|email and"),
     ("MALE", "male|male end|male side|male's|mail end|mail|the male|mail and|male and|male in"),
     ("END", "end|ends|edge"),
@@ -168,7 +168,6 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("REPAIRED", "fixed|patched|repaired|mended|patched it|fixed it|repaired it|patched up|fixed up|patched it up|fixed it up|patched over|covered it|put a patch|patch|fixed that|patched that|covered|taped over it|taped it over|fixed them|patched them|sealed it up|put tape over it|repaired that|is fixed|is patched|is repaired|got patched|got fixed|patching|fixing|fixed with|patched with"),
     ("DAMAGE_PLACE", "in the facing|in the foil|in the board|on the facing"),
     # supports
-    ("HANGER_SPACED", "hangers|straps|trapeze|hanger|trapezes"),
     ("TIE_RODS", "tie rods|tie rod|reinforced|reinforcing|reinforcement|channels|channel reinforcement|rods in|reinforced it|stiffeners|reinforcing channels|tie-rods|tierods|reinforced with tie rods|reinforced with channels|reinforced with channel"),
     ("SCREWS", "screws|screw|fasteners|screwed|screws are|number ten screws|sheet metal screws"),
     ("WASHERS", "washers|washer|square washers|plated washers"),
@@ -295,7 +294,7 @@ NUMBERS = Numbers(
     tens={"twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90},
     hundreds={},
     scales={"hundred": 100, "thousand": 1000},
-    halves={"half": (1, 2), "quarter": (1, 4), "third": (1, 3)},
+    halves={"half": (1, 2), "quarter": (1, 4), "third": (1, 3), "eighth": (1, 8), "sixteenth": (1, 16)},
     parts={"half": 2, "halves": 2, "quarter": 4, "quarters": 4, "fourth": 4, "fourths": 4, "eighth": 8, "eighths": 8,
            "sixteenth": 16, "sixteenths": 16, "third": 3, "thirds": 3, "thirty-second": 32, "thirty-seconds": 32,
            "sixty-fourth": 64, "sixty-fourths": 64, "fifth": 5, "fifths": 5, "tenth": 10, "tenths": 10},

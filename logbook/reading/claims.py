@@ -51,6 +51,7 @@ class Claim:
     everybody: bool = False  # "both of them": of every fitting named before it
     for_run: str | None = None
     via: str = "typed"
+    fills: bool = False  # "back eighteen each": of every move before it too
 
 
 @dataclass(frozen=True)

@@ -136,7 +136,7 @@ def _corrected(items):
     done: list[Item] = []
     for place, item in enumerate(items):
         if item.concept in MEASURES and done:
-            before = _taken_back_by(item, done)
+            before = None if done[-1].concept == "NOT" else _taken_back_by(item, done)
             if before is not None:
                 first = done[before]
                 del done[before:]
@@ -161,7 +161,7 @@ def _taken_back_by(item: Item, done: list[Item]) -> int | None:
     at, fixed, no = len(done) - 1, False, False
     while at >= 0 and len(done) - at <= 7 and done[at].concept in _BETWEEN_FIX:
         fixed = fixed or done[at].concept == "FIX"
-        no = no or (done[at].concept == "NO" and _says_no(done[at]))
+        no = no or (done[at].concept in ("NO", "NOT") and _says_no(done[at]))
         at -= 1
     if at < 0 or not (fixed or no):
         return None
@@ -176,7 +176,7 @@ def _says_no(item: Item) -> bool:
 
 def _not_that(items, place: int, done: list[Item]) -> bool:
     """ "forty-two, not forty": what stands behind "not" is the withdrawn one."""
-    if len(done) < 2 or done[-1].concept != "NOT":
+    if len(done) < 2 or done[-1].concept != "NOT" or done[-1].took_back:
         return False
     behind = done[-3:-1] if len(done) >= 3 else done[-2:-1]
     last = behind[-1]

@@ -47,7 +47,7 @@ FRAMES = (
     Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|FROM|OFF){0,2} LAID (?:OUT)?)", lambda found: ()),
     Frame("(?P<w>AIR (?:FILL|WILL|I){0,2} (?:LEAVES|MOVE_OUT|MOVE|OUT){1,2} (?:OUT|BY|THROUGH|FROM|OF|ON|TO|DET|OFF|FILL){0,4} (?P<end>ENDING) END?)", _leaves),
     Frame("(?<!AIR)(?P<w>(?:LEAVES) (?:OUT|BY|THROUGH|FROM|OF|ON|DET){0,4} (?P<end>ENDING) END?)", _leaves),
-    Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|ON|SIDE_WORD){0,2} DOWNSTREAM)", _leaves),
+    Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|ON|SIDE_WORD){0,2} (?:DOWNSTREAM|OUTLET))", _leaves),
     Frame(f"(?P<w>SHIPLAP (?:END|FILL|ON|ALL){{0,3}} {_SIDES})", _edge("shiplap_sides")),
     Frame(f"(?P<w>BUTT (?:END|FILL|ON|ALL){{0,3}} {_SIDES})", _edge("butt_sides")),
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} SHIPLAP)", _edge("shiplap_sides")),

@@ -361,6 +361,9 @@ def _moves(claims: list[Claim]) -> list[Claim]:
                 moves[0] = replace(move, back=move.back if move.back is not None else moves[0].back)
                 continue
             moves.append(move)
+    if any(c.fills for c in moved):
+        back = next(m.back for c in moved if c.fills for m in c.value if m.back is not None)
+        moves = [replace(m, back=back) if m.back is None else m for m in moves]
     merged = replace(base, value=tuple(moves), also=tuple(also), took_back=tuple(backs), hedged=any(c.hedged for c in moved),
                      said_unit=next((c.said_unit for c in moved if c.said_unit), None), read_as=next((c.read_as for c in moved if c.read_as), None))  # fmt: skip
     done, put = [], False

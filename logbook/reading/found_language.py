@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from logbook.languages import LANGUAGES
+from logbook.reading.items import book
 from logbook.reading.tokens import Token, bare
 
 _LEAST = 0.2  # share of telling words among all words, in a text of more than a few words
+_KNOWN = 0.6  # share of words a lexicon knows, where too few words tell
 _ENOUGH = 20_000  # tokens looked at
 
 
@@ -16,6 +18,8 @@ def found(tokens: tuple[Token, ...]) -> str | None:
         return None
     scores = {code: sum(1 for w in words if w in lang.telling or bare(w) in lang.telling and code == "es") for code, lang in LANGUAGES.items()}
     best = max(scores, key=lambda code: (scores[code], code == "en"))
-    if scores[best] == 0 or scores[best] < _LEAST * len(words) and len(words) > 6:
-        return None
-    return best
+    if scores[best] >= _LEAST * len(words) or (scores[best] and len(words) <= 6):
+        return best
+    known = {code: sum(1 for w in words if w in book(code).known or bare(w) in book(code).known) for code in LANGUAGES}
+    best = max(known, key=lambda code: (known[code], scores[code], code == "en"))
+    return best if known[best] >= _KNOWN * len(words) else None

@@ -103,7 +103,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(kind_mark):
         if not _angle_not_mark(row, match) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
+    for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?<!NUM)(?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
@@ -114,12 +114,23 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|SIZE)"):
+        if not taken.intersection(range(*match.span("m"))):
+            named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
+            add(replace(named, kind="branch", kind_at=match.span("k")))
+    for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND){1,3}) (?P<m>NUM) (?=SEP|$)"):
+        said = row.words(*match.span("f")).lower().split()
+        if not taken.intersection(range(*match.span("m"))) and _MADE.intersection(said):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|COMMA|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
         if not _reference(row, match.start("k"), taken):
             add(_mention(row, match))
     made.sort(key=lambda m: m.first)
     return made
+
+
+_MADE = frozenset("did made built finished hice hicimos terminé armé".split())
 
 
 def _mention(row: Row, match, mark=None, batch=()) -> Mention:
@@ -135,6 +146,12 @@ def _mention(row: Row, match, mark=None, batch=()) -> Mention:
     if "lead" in groups and match.start("lead") >= 0:
         while row.items[first].concept in ("COMMA", "AND") and first < match.end() - 1:
             first += 1
+    for back in range(first - 1, max(-1, first - 7), -1):
+        if row.items[back].concept in ("STOP", "QUERY"):
+            break
+        if row.items[back].concept == "ANOTHER" and mark is not None:
+            first = back
+            break
     another = any(item.concept == "ANOTHER" for item in row.items[max(0, first - 2) : match.end()])
     amends = "on" in groups and match.start("on") >= 0 and row.items[match.start("on")].concept == "CORRECTION_ON"
     before = [item.concept for item in row.items[max(0, first - 3) : first]]

@@ -18,7 +18,7 @@ from logbook.reading import measures
 from logbook.reading.closure_marks import closure_mark
 from logbook.reading.tokens import Token, tokens
 
-FUZZY_SCORE = 86  # of 100; measured: "transission" 86, while "tea" is nearer to "taped" than to "tee"
+FUZZY_SCORE = 84  # of 100; measured: "transission" 86, while "tea" is nearer to "taped" than to "tee"
 FUZZY_LETTERS = 6  # shorter words go through written aliases only
 
 
@@ -117,6 +117,8 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
     mark = closure_mark(found, at)
     if mark is not None:
         return _make(found, "MARK181", mark.value, at, mark.end, mark.read_as)
+    if _is_letter(found, at):
+        return _make(found, "LETTER", token.low, at, at + 1)
     named = _phrase(found, at, lexicon)
     measured = measures.read(found, at, lexicon.language, lexicon.units)
     if measured is not None and (named is None or named.last <= max(measured.end, at + 1)):
@@ -131,11 +133,26 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
     near = _fuzzy(token.low, lexicon.language.code) if len(token.low) >= FUZZY_LETTERS else None
     if near is not None:
         concept, meant = near
-        kind = concept[2:].lower() if concept.startswith("K_") else None
+        kind = "mastic" if concept == "C_MASTIC" else concept[2:].lower() if concept[:2] in ("K_", "D_") else None
+        concept = "DAMAGE" if concept.startswith("D_") else concept
         return _make(found, concept, kind, at, at + 1, meant)
     return _make(found, "LETTER" if len(token.low) == 1 else "WORD", token.low, at, at + 1)
 
 
+def _is_letter(found, at: int) -> bool:
+    """A letter of a mark or a run ("7A", "B-12", "run A"), not the article nor a unit."""
+    token = found[at]
+    if token.sort != "word" or len(token.text) != 1 or token.low == "x":
+        return False
+    behind = found[at - 1] if at else None
+    ahead = found[at + 1] if at + 1 < len(found) else None
+    after_number = behind is not None and behind.sort == "number" and token.gap == "" and token.low not in ("m", "f", "c")
+    before_number = ahead is not None and ahead.sort == "number" and ahead.gap in ("", "-")
+    named = behind is not None and token.text.isupper() and behind.bare in _BEFORE_LETTER
+    return after_number or before_number or named
+
+
+_BEFORE_LETTER = frozenset("run corrida linea fitting pieza number numero tag mark straight elbow transition".split())
 _SIGNS = {".": "STOP", "!": "STOP", "?": "QUERY", ",": "COMMA", ";": "COMMA", ":": "COMMA", "—": "COMMA", "–": "COMMA",
           "-": "COMMA", "…": "COMMA", "#": "NUMBER", "&": "AND", "¿": "ASKS", "+": "AND", "\n": "STOP"}  # fmt: skip
 
@@ -198,7 +215,7 @@ def _settle(rough: list[Item], found, lexicon: Book) -> tuple[Item, ...]:
             continue
         row = next((row for row in item.value if _fits(row, settled, rough, place)), None)
         if row is not None:
-            value = row.concept[2:].lower() if row.concept.startswith("K_") else None
+            value = "mastic" if row.concept == "C_MASTIC" else row.concept[2:].lower() if row.concept.startswith("K_") else None
             settled.append(replace(item, concept=row.concept, value=value, read_as=row.meant))
             continue
         at = item.first

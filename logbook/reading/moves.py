@@ -17,7 +17,7 @@ _BACK = (
     "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) FILL? BACK"
     "| IN (?:FILL|OF){0,2} (?P<back3>NUMB) (?!DEGREE))"
 )
-_SIDES = "(?P<side>SIDE(?:(?:COMMA|AND)? DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"
+_SIDES = "(?P<side>SIDE(?:AND DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"
 
 
 def _way(side: str | None, direction: str | None) -> str | None:
@@ -39,7 +39,9 @@ def _move(found: Found):
     unit = next((u for item in measures if (u := unit_of(item))), None)
     backs = taken_back((by,) if by else (), lambda item: tuple(Move(m.side, item.value.value, m.back, m.way) for m in moves))
     backs += taken_back((back,) if back else (), lambda item: tuple(Move(m.side, m.by, item.value.value, m.way) for m in moves))
-    yield found.claim("side_moves", moves, group="w", uses=("by", "back", "back2", "back3", "side"), said_unit=unit, took_back=backs)
+    after = [item.concept for item in found.row.items[found.match.end("w") - 1 : found.match.end("w") + 2]]
+    fills = back is not None and bool({"EACH", "BOTH"} & set(after))
+    yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "side"), said_unit=unit, took_back=backs)
 
 
 def _back(found: Found):
@@ -86,6 +88,7 @@ FRAMES = (
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<ratio>RATIO))", _slope),
     Frame("(?P<w>(?P<ratio>RATIO)) (?P<slope2>SLOPE)?", _slope),
     Frame("(?P<w>(?P<rise>NUM) (?:IN|TO|ON|AND) (?P<run>NUM)) (?P<slope2>SLOPE)", _slope),
+    Frame("(?:(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
     Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),
     Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD){0,2} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER){0,3} (?P<by>NUMB))", _taper),

@@ -106,6 +106,8 @@ def _corrects(row: Row, first: int) -> bool:
         concept = row.items[at].concept
         if concept in ("FIX", "SHOULD_HAVE"):
             return True
+        if concept == "NOT" and row.items[at].end - row.items[at].start == 2 and row.items[at + 1].concept == "COMMA":
+            return True
         if concept not in _BEFORE_FIX:
             return False
         if concept == "NO" and at > 0 and row.items[at - 1].concept == "COMMA" and row.items[at].end - row.items[at].start == 2:

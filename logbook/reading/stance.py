@@ -79,7 +79,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return CONDITION, clause.first + (0 if at <= 3 else at), True
     if "DRAWING" in concepts:
         at = concepts.index("DRAWING")
-        before = any(c in _OWN_ACTS for c in concepts[:at])
+        before = any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2
         return DRAWING, clause.first + (0 if ends or not before else at), False
     if head == "OTHER" and not _and_i(items, lead):

@@ -6,7 +6,7 @@ from logbook.reading.claims import Found, Frame, taken_back, unit_of
 
 _OWNERS = {
     "STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "TABS": "cross_tab_spacing",
-    "SCREWS": "screw_spacing", "HANGER_SPACED": "hanger_spacing", "K_HANGER": "hanger_spacing", "TIE_RODS": None, "HUNG": "hanger_spacing",
+    "SCREWS": "screw_spacing", "K_HANGER": "hanger_spacing", "TIE_RODS": None, "HUNG": "hanger_spacing",
 }  # fmt: skip
 _LOOK_BACK = 14  # items; further away a spacing is nobody's
 _SPACING_MOST = {"staple_spacing": 24, "cross_tab_spacing": 36, "screw_spacing": 48, "hanger_spacing": 240}
@@ -70,7 +70,7 @@ def _sides(found: Found):
     number = 4 if count is None else count.value.value
     if number.denominator != 1 or not 0 <= number <= 4:
         return
-    acts = {item.concept for item in found.match_items("acts")} if hasattr(found, "match_items") else {i.concept for i in found.items("acts")}
+    acts = {item.concept for item in found.items("acts")}
     if "STAPLED" in acts or "STAPLES" in acts:
         yield found.claim("sides_stapled", int(number), group="w", uses=("n",))
     if "TAPED" in acts or "TAPE" in acts or "CLOSURE" in acts:
@@ -81,8 +81,8 @@ _COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:SIDE_WORD)"
 _ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
 
 FRAMES = (
-    Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} BENT)", _flag("tabs_bent")),
-    Frame("(?P<w>BENT (?:FILL){0,2} TABS)", _flag("tabs_bent")),
+    Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
+    Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL){0,2} TABS)", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS)", _length("cross_tab_length", most=48)),
     Frame("TABS (?:FILL|OF|COMMA){0,3} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY)", _length("cross_tab_length", most=48)),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
@@ -107,5 +107,5 @@ FRAMES = (
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE)", _flag("stapled")),
     Frame("(?:NUMB) (?:APART|EVERY) (?P<w>STAPLES)", _flag("stapled")),
     Frame("(?P<w>(?:WITH|THROUGH|ON)? DET? FLAP)", _flag("staple_flap")),
-    Frame("(?P<w>TABS) (?! (?:FILL){0,3} BENT)", lambda found: [found.claim("cross_tabs", True, group="w")]),
+    Frame("(?P<w>TABS) (?! (?:FILL|AND){0,3} (?:BENT|CLINCHED|TIGHT))", lambda found: [found.claim("cross_tabs", True, group="w")]),
 )

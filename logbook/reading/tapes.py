@@ -62,7 +62,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>NUM) (?:FILL)? (?:EI|BOARD) (?:BOARD|EI)?)", _class),
     Frame("(?P<w>(?P<n>NUM) (?P<n2>NUM) (?:EI|BOARD) (?:BOARD|EI)?)", _class),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:NUM)? (?:FILL)? BOARD)", _board),
-    Frame("(?P<w>BOARD (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
+    Frame("(?P<w>(?:BOARD|PANEL) (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
     Frame("(?:BOARD|EI) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
     Frame("BOARD (?:FILL|COMMA){0,2} (?P<w>(?P<n>NUM) (?P<n2>NUM) EI?)", _class),
     Frame("(?P<w>(?P<n>NUM)) (?=COMMA? LEN BOARD)", _class),

@@ -20,11 +20,11 @@ DENIED = {
     "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
 }  # fmt: skip
 _HANGING = ("HANG", "HUNG")
-_SILENT = ("TIGHT", "SHIPLAP", "BUTT", "C_MASTIC", "CLOSURE", "HUNG", "ON_BENCH", "TIED", "MARK181", "LONG", "SEATED", "HANG")
+_SILENT = ("TIGHT", "SHIPLAP", "BUTT", "C_MASTIC", "CLOSURE", "HUNG", "ON_BENCH", "TIED", "MARK181", "SEATED", "HANG")
 _BESIDE = ("TIED", "C_MASTIC", "SEALED", "CUT_TO", "SCREWS", "CLOSURE")
 _PASSES = (
     "DET", "IT", "BE", "HEDGE", "THINK", "FILLER", "THIS", "HAVE", "HAVING", "ALL", "EACH", "WORD", "ON", "OF", "IN_PLACE", "GENERIC", "YET", "I",
-    "TURNING", "BOTH", "TO", "IT", "WITH", "ANOTHER", "GOING_TO", "MOVE", "FITTING", "NUM", "TAKES", "AROUND", "UP",
+    "TURNING", "BOTH", "TO", "IT", "WITH", "ANOTHER", "GOING_TO", "MOVE", "FITTING", "TAKES", "AROUND", "UP",
 )  # fmt: skip
 _PAST = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "HUNG")
 _STRONG = 5  # letters of "still": a bare "have to" about nothing of ours is no open item
@@ -116,10 +116,15 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
 
 def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
     first = _start_of(row, clause, begin)
+    start, stop = row.items[first].start, row.items[end - 1].end
     acts = [at for at in range(first, end) if row.items[at].concept in DENIED or row.items[at].concept in _HANGING or row.items[at].concept in _BESIDE]
+    if row.items[begin].concept in ("NOT", "NO") and not any(at >= begin for at in acts):
+        nouns = [at for at in range(clause.first, begin) if row.items[at].concept in ("VANES", "TAPE", "STAPLES", "TABS", "PANEL", "FLAP")]
+        if nouns:
+            first, acts = nouns[-1], [nouns[-1]]
+            start, begin = row.items[first].start, first
     acts = [at for at in acts if at >= begin or row.items[begin].concept in ("PENDING", "LATER")]
     strong = row.items[begin].concept in ("PENDING", "NOT_DONE")
-    start, stop = row.items[first].start, row.items[end - 1].end
     made: list[Claim] = []
     names: set[str] = set()
     for at in acts:
