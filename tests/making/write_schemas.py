@@ -308,6 +308,7 @@ def schemas() -> dict[str, dict]:
         "note": note_schema(),
         "notes": of({"notes": many(ref("note.json")), "next": maybe(TEXT)}, told="GET /notes: in order of receipt."),
         "piece": piece(),
+        "log": of({"notes": many(ref("note.json")), "pieces": many(ref("piece.json"))}, {"date": DAY}, told="`logbook log`: notes as they were spoken, pieces by run and mark."),
         "decision": decision(),
         "decision-asked": of(asked, optional, told="The body of POST /pieces/PIECE/decisions."),
         "receipt": of({"id": UUID, "received_at": TIME, "digests": digests}, told="201 or 200 of POST /notes."),
