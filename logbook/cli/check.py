@@ -10,7 +10,7 @@ import textwrap
 from pathlib import Path
 
 from logbook.mistake import BAD, FLAGGED, OK, Mistake
-from logbook.wording import LANGUAGES, say
+from logbook.wording import LANGUAGES, has, say
 
 TONGUE = "en"  # of the command line's own sentences
 STDIN = "-"
@@ -164,6 +164,11 @@ def _show(document: dict, language: str | None) -> None:
     tongue = language or document["language"] or TONGUE
     print(f"{document['input']}")
     _paragraph(f"“{document['text']}”", "  ")
+    for stretch in document.get("transcript", {}).get("unheard", ()):
+        why = say(f"hearing.why.{stretch['why']}", tongue)
+        _paragraph(say("hearing.show.unheard", tongue, second=stretch["second"], until=stretch["until"], why=why), "  ")
+    if "reason" in document and has(document["reason"], tongue):
+        _paragraph(say(document["reason"], tongue), "  ")
     if not document["fittings"]:
         key = "shift" if document["shift"] else "takes-back" if document["withdraws"] else "no-fitting"
         _paragraph(say(f"check.show.{key}", tongue), "  ")
