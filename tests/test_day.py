@@ -8,7 +8,7 @@ import paper_days
 import pytest
 from jsonschema import Draft202012Validator
 
-from logbook.day import SECTIONS, document, missing, report
+from logbook.day import SECTIONS, Planned, document, missing, report
 
 MADE_AT = "2026-10-13T17:05:00-05:00"
 
@@ -101,6 +101,36 @@ def test_content_is_the_same_for_the_same_day_and_another_after_a_change(day):
     other = paper_days.one_day()
     other.pieces[0]["findings"][0]["stands"] = "closed"
     assert document({"en": other}, MADE_AT)["content"] != one
+
+
+def test_content_is_the_same_in_whatever_language_it_is_printed(day):
+    assert len({document(days, MADE_AT)["content"] for days in ({"en": day}, {"es": day}, {"es": day, "en": day})}) == 1
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        lambda day: day.notes[1].update(text="Other words."),
+        lambda day: day.pieces[0]["facts"][2].update(value=[20, 18]),
+        lambda day: day.pieces[0]["decisions"][0].update(reason="Another reason."),
+        lambda day: day.pieces[1]["looked"].pop(),
+        lambda day: day.pieces[0]["photos"].pop(),
+        lambda day: day.planned.append(Planned("8", "2", "elbow")),
+    ],
+)
+def test_content_is_another_when_anything_said_or_decided_is(day, change):
+    other = paper_days.one_day()
+    change(other)
+    assert document({"en": other}, MADE_AT)["content"] != document({"en": day}, MADE_AT)["content"]
+
+
+def test_what_changed_is_told_whatever_language_was_signed(day):
+    signed = document({"es": day}, MADE_AT)
+    assert document({"en": day}, MADE_AT, signed, 2)["reports"][0]["changes"]["rows"] == []
+    later = paper_days.one_day()
+    later.pieces[0]["findings"][0]["stands"] = "closed"
+    rows = document({"en": later}, MADE_AT, signed, 2)["reports"][0]["changes"]["rows"]
+    assert rows == ["transition 4, run 2: transition-slope was off, in hand, is off, closed by a later note"]
 
 
 def test_a_signature_stands_for_the_content_it_was_given_for(day):

@@ -76,14 +76,12 @@ class Day:
 def document(days: Mapping[str, Day], made_at: str, signed_before: Mapping | None = None, edition: int = 1) -> dict:
     """The JSON document, a report for each language of `days`.
 
-    `content` is the digest of everything but the signatures, the journal and the hour of printing: the same day in
-    the same words has the same content, and that is what a signature stands for. `signed_before` is the document
-    that was signed last, where the day changed afterwards.
+    `content` is the digest of the day itself (see `content_of`): that is what a signature stands for. `signed_before`
+    is the document that was signed last, where the day changed afterwards.
     """
     one_day = next(iter(days.values()))
     reports = [report(day, language) for language, day in days.items()]
-    lasting = [{key: value for key, value in one.items() if key not in ("signed", "journal")} for one in reports]
-    content = sha256(rfc8785.dumps({"date": one_day.date, "job": one_day.job["id"], "reports": lasting})).hexdigest()
+    content = content_of(one_day)
     for one, (language, day) in zip(reports, days.items()):
         one["signed"] = signed(day, language, content)
         one["edition"] = {"number": edition, "line": say("report.edition", language, number=edition)}
@@ -94,6 +92,28 @@ def document(days: Mapping[str, Day], made_at: str, signed_before: Mapping | Non
         "format": FORMAT, "date": one_day.date, "job": {"id": one_day.job["id"], "name": one_day.job.get("name", "")},
         "as_said": True, "languages": list(days), "edition": edition, "made_at": made_at, "content": content, "reports": reports,
     }  # fmt: skip
+
+
+def content_of(day: Day) -> str:
+    """SHA-256 of what the day holds, in whatever language it is printed: words, facts, findings, decisions, looks,
+    photos, and what is missing. Signatures, the journal and the hour of printing are not part of it."""
+    missing_rows = missing(day)
+    told = {
+        "date": day.date, "job": day.job["id"],
+        "notes": [_only(note, "id", "spoken_by", "spoken_at", "state", "text", "shift", "photos_to_come") for note in day.notes],
+        "pieces": [
+            _only(piece, "id", "run", "mark", "notes", "facts", "assumed", "open_items", "decisions", "looked")
+            | {"photos": [_only(one.get("photo", one), "sha256", "of", "readable") for one in piece.get("photos", ())],
+               "findings": [_only(one, "rule", "verdict", "shows", "stands", "edition", "reckoned") for one in piece["findings"]]}
+            for piece in sorted(day.pieces, key=lambda one: one["id"] or "")
+        ],
+        "missing": None if missing_rows is None else [[row.run, row.mark] for row in missing_rows],
+    }  # fmt: skip
+    return sha256(rfc8785.dumps(told)).hexdigest()
+
+
+def _only(document: Mapping, *names: str) -> dict:
+    return {name: document[name] for name in names if document.get(name) is not None}
 
 
 def report(day: Day, language: str) -> dict:

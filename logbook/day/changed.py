@@ -16,7 +16,7 @@ def changes(before: Mapping | None, now: Mapping, language: str) -> list[str]:
     lines = [say("report.change.new", language, what=_what(later[piece])) for piece in later if piece not in earlier]
     lines += [say("report.change.gone", language, what=_what(earlier[piece])) for piece in earlier if piece not in later]
     for piece in (one for one in later if one in earlier):
-        lines += _of_piece(earlier[piece], later[piece], language)
+        lines += _of_piece(earlier[piece], later[piece], language, old["language"] == language)
     return lines
 
 
@@ -32,21 +32,23 @@ def _findings(sheet: Mapping) -> dict[str, Mapping]:
     return {one["rule"]: one for one in (*sheet["findings"], *sheet["good"])}
 
 
-def _of_piece(old: Mapping, new: Mapping, language: str) -> list[str]:
+def _of_piece(old: Mapping, new: Mapping, language: str, same_language: bool) -> list[str]:
     lines, before, after = [], _findings(old), _findings(new)
     for rule in sorted(before.keys() | after.keys()):
-        was, is_now = _stand(before.get(rule)), _stand(after.get(rule))
+        was, is_now = _stand(before.get(rule), language), _stand(after.get(rule), language)
         if was != is_now:
             lines.append(say("report.change.finding", language, what=_what(new), rule=rule, before=was, after=is_now))
-        known = {one["line"] for one in before.get(rule, {}).get("decisions", ())}
-        made = [one for one in after.get(rule, {}).get("decisions", ()) if one["line"] not in known]
+        known = {(one["decision"], one["by"], one["at"]) for one in before.get(rule, {}).get("decisions", ())}
+        made = [one for one in after.get(rule, {}).get("decisions", ()) if (one["decision"], one["by"], one["at"]) not in known]
         lines += [say("report.change.decision", language, what=_what(new), decision=one["line"]) for one in made]
-    if not lines and old != new:
+    if not lines and same_language and old != new:
         lines.append(say("report.change.other", language, what=_what(new)))
     return lines
 
 
-def _stand(finding: Mapping | None) -> str:
+def _stand(finding: Mapping | None, language: str) -> str:
+    """Verdict and where it stands, in the reader's language whatever the earlier report was printed in."""
     if finding is None:
         return "–"
-    return ", ".join(part for part in (finding["verdict_text"], finding["stands_text"]) if part)
+    stands = say(f"facts.stands.{finding['stands'].replace(' ', '-')}", language) if finding["stands"] else ""
+    return ", ".join(part for part in (say(f"report.verdict.{finding['verdict']}", language), stands) if part)

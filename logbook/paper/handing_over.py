@@ -11,7 +11,7 @@ from __future__ import annotations
 import os
 from contextlib import suppress
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from hashlib import file_digest
 from importlib.resources import files
 from pathlib import Path
@@ -81,7 +81,7 @@ def closeout(folder: store.JobFolder, days: list[str], language: str) -> Closeou
         planned=planned_rows(job, None, language),
         keep_place=job.photos.keep_place,
         files=carried(folder),
-        days=[{"date": day, "signatures": named(list(store.signatures_of(folder, day)), known), "pdf": _signed_or_newest(folder, day)} for day in days],
+        days=[{"date": day, "signatures": named(list(store.signatures_of(folder, date.fromisoformat(day))), known), "pdf": _signed_or_newest(folder, day)} for day in days],
     )
 
 

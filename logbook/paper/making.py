@@ -68,7 +68,7 @@ def make_day(folder: store.JobFolder, day: str, languages: Sequence[str], now: d
 
 def gather(folder: store.JobFolder, day: str, language: str) -> Day | Mistake:
     """What the log holds of one day, with people by the names they go by."""
-    found = store.day_documents(folder, day, language)
+    found = store.day_documents(folder, date.fromisoformat(day), language)
     if isinstance(found, Mistake):
         return found
     if not found["notes"]:
