@@ -83,7 +83,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("OUTLET", "outlet|outlet size|leaving end|small end|discharge|leaving|ends at|out end|ends up|outlet's|finishes at|other end|the other end|downstream|downstream end|exit end|ends up at|outlet end|the small end|outlet is|discharge end"),
     ("BRANCH_WORD", "branch|branches|branch opening|branch is|side opening|tap opening|branch size|legs|leg|takes off|branching|branching off|branch off|tap off|side outlet|branch's|splitting to|splits to|splitting into|splits into|splits|taking off|branch duct|side tap|branch coming off|comes off|coming off|opening on the side|side branch"),
     ("OPENING", "opening|opening is|hole is|frame"),
-    ("SIZE_WORD", "size|sized|sizes|dimensions|size is|measures|measuring|inside|i.d.|finished size|inside size|inside dimension|inside dimensions"),
+    ("SIZE_WORD", "size|sized|sizes|dimensions|size is|measures|measuring|i.d.|finished size|inside size|inside dimension|inside dimensions"),
     ("WIDE", "wide|width|in width"),
     ("HIGH", "high|deep|tall|height|depth|in depth|in height|in the depth"),
     ("SQUARE", "square"),
@@ -124,7 +124,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     # cutting
     ("CUT_TO", "cut to|cut it to|cut down to|cut it down to|cut this one to|shortened to|shortened it to|shortened|cut it at|cut at|trimmed to|trimmed it to|cut short to|cut it back to|cut back to|shorten it to|cut off at|cut it off at|cut to length at|shortened it|shortened this one|shortened this one to|cut this one down to|cut this to|cut this down to|chopped to|chopped it to|chopped it down to|cut one to|cut the section to|cut that one to|trimmed down to|whacked it to|cut a section to|cut a straight to"),
     ("CUT_LENGTH", "cut to length|cut to fit|shortened it|shortened|cut down|cut it down|cut short|recut the end|re-cut the end|recut the shiplap|re-cut the shiplap|cut it short|field cut|cut to size|recut the|re-cut the|recut its end|cut it to length|cut this one to length|recut end|re cut the end|re cut the shiplap|recut|re-cut|cut it to fit|was cut short|had to shorten"),
-    ("FULL_LENGTH", "full length|uncut|full section|full joint|not cut|full stick"),
+    ("FULL_LENGTH", "full length|uncut|full section|full joint|full stick"),
     # staples
     ("STAPLE", "staple|staple it|stapling|staple them|staple it up"),
     ("STAPLED", "stapled|is stapled|stapled it|stapled up|stapled down|stapled off|stapled it off|got stapled|stapled good|got it stapled|stapled through"),
@@ -147,8 +147,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("BENT", "bent|bent over|folded|bent tight|folded over|bent down|folded tight|bent back|bent flat|turned over|bent in|pounded flat|hammered flat|folded back|bend|crimped tight|bent all the way"),
     # tape
     ("TAPED", "taped|is taped|taped it|taped up|taped off|taped over|taped it up|taping|taped good|taped down|taped it off|got taped|got it taped|closed with tape|sealed with tape|taped shut"),
-    ("TAPE", "tape|tape's|tapes|taping|tape job|foil tape|tape it|tape them|tape up"),
-    ("WITH_TAPE", "with tape|tape on|tape over"),
+    ("TAPE", "tape|tape's|tapes|taping|tape job|foil tape"),
+    ("TAPE_IT", "tape it|tape them|tape this|tape that|tape it up"),
     ("RUBBED", "rubbed down|rubbed it down|rubbed|rubbed out|rubbed it|rubbed in|rubbed it out|rubbed it in|rubbed good|burnished|burnished down|squeegeed|squeegeed down|squeegeed it|rubbed them down|rubbed the tape down|rubbed tape down|rubbed it down good|rubdown|rubbed down hard|rub down|rubbed it all down|rubbed all of it down|rubbed everything down|rubbed the tape|rubbed hard|rubbed it down hard|rubbed that down|rubbed on|pressed it down|rubbed 'em down|rubbed down the tape|rubbing"),
     ("RUB", "rub|rub it down|rub down|rub it|burnish|rub them down|rub the tape|rub the tape down|rubbed down|rub it out"),
     ("SCRIM", "scrim|scrim pattern|scrim's|pattern of the scrim|facing pattern|weave|scrim lines"),

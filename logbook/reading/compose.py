@@ -13,7 +13,7 @@ from logbook.reading.measures import Measure
 LENGTHS = ("NUM", "LEN", "FRAC")
 MEASURES = (*LENGTHS, "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "SIZE", "RATIO")
 _LABELS = {"WIDE": 0, "HIGH": 1}
-_LUMBER = {(2, 4), (2, 6), (1, 4), (2, 8), (4, 4), (1, 2)}  # a "two by four" is lumber, no duct is that small
+_LUMBER = {(2, 4), (2, 6), (1, 4), (1, 2)}  # a "two by four" is lumber, no duct is that small
 _BETWEEN_FIX = ("COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE")
 
 
@@ -29,7 +29,7 @@ class Size:
 
 def compose(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return _corrected(_sized(_split_decimals(items, text), text))
+    return _corrected(_sized(_counted(_split_decimals(items, text)), text))
 
 
 def _split_decimals(items, text: str):
@@ -45,6 +45,19 @@ def _split_decimals(items, text: str):
             done.append(replace(item, start=middle + 1, value=_plain(int(part))))
         else:
             done.append(item)
+    return tuple(done)
+
+
+def _counted(items):
+    """Numbers that count or name something else: boxes, people, hours, rooms, telephones."""
+    done: list[Item] = []
+    for place, item in enumerate(items):
+        if item.concept == "NUM":
+            step = place + 2 if _concept(items, place + 1) in ("FILLER", "OF") else place + 1
+            other = _concept(items, step) == "COUNTED" or _concept(items, place - 1) == "ROOM"
+            other = other or any(_concept(items, k) == "NOT_MARK" for k in range(place - 3, place))
+            item = replace(item, concept="COUNT") if other else item
+        done.append(item)
     return tuple(done)
 
 

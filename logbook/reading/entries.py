@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
+from collections import Counter
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
@@ -122,22 +124,17 @@ def claim_plain(row: Row, name: str, value, first: int, last: int) -> Claim:
 def share_out(row: Row, made: list[Draft], claims: list[Claim]) -> None:
     """Every claim to the entry whose stretch of words it stands in; "both of them" to all so far."""
     starts = [draft.begin for draft in made]
+    batches = Counter(starts)
     for one in sorted(claims, key=lambda c: (c.first, c.last)):
-        at = max((place for place, start in enumerate(starts) if start <= one.first), default=0)
-        if _batch_mates(made, at) and not one.everybody:
-            mates = _batch_mates(made, at)
+        at = max(0, bisect_right(starts, one.first) - 1)
+        if batches[starts[at]] > 1 and not one.everybody:
+            mates = range(bisect_left(starts, starts[at]), at + 1)
         elif one.everybody:
             mates = range(at + 1)
         else:
             mates = (at,)
         for place in mates:
             made[place].claims.append(one)
-
-
-def _batch_mates(made: list[Draft], at: int) -> list[int]:
-    begin = made[at].begin
-    mates = [place for place, draft in enumerate(made) if draft.begin == begin]
-    return mates if len(mates) > 1 else []
 
 
 def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
@@ -423,23 +420,16 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
 
 def carry(made: list[Draft], done: list[list[tuple]], row: Row) -> None:
     """A run holds on until another is said; "another one" carries the kind; "same size" and "same thing" copy."""
-    for place in range(1, len(made)):
-        names = {one.name for one, _ in done[place]}
-        earlier = _nearest(done, place, "run")
-        if "run" not in names and earlier is not None and not made[place].amends:
-            made[place].carried.append((replace(earlier[0], took_back=()), earlier[1]))
-        if "kind" not in names and made[place].another:
-            kind = _nearest(done, place, "kind")
-            if kind is not None:
-                made[place].carried.append(kind)
-
-
-def _nearest(done, place: int, name: str):
-    for at in range(place - 1, -1, -1):
-        for one, _ in done[at]:
-            if one.name == name:
-                return one, at
-    return None
+    latest: dict[str, tuple[Claim, int]] = {}
+    for place, rows in enumerate(done):
+        own = {one.name: one for one, _ in rows}
+        carried = {one.name for one, _ in made[place].carried}
+        if "run" not in own and "run" in latest and not made[place].amends:
+            one, source = latest["run"]
+            made[place].carried.append((replace(one, took_back=()), source))
+        if "kind" not in own and "kind" not in carried and made[place].another and "kind" in latest:
+            made[place].carried.append(latest["kind"])
+        latest |= {name: (own[name], place) for name in ("run", "kind") if name in own}
 
 
 def order(one: Claim) -> tuple:

@@ -63,7 +63,8 @@ def compiled(pattern: str) -> re.Pattern[str]:
 
 
 def code(concept: str) -> str:
-    return _codes().get(concept, _codes()["WORD"])
+    codes = _codes()
+    return codes.get(concept, codes["WORD"])
 
 
 @dataclass(frozen=True)
@@ -83,9 +84,12 @@ class Row:
         void = code(VOID)
         return Row(self.text, self.items, "".join(void if at in blank else c for at, c in enumerate(self.string)))
 
-    def find(self, pattern: str):
+    def is_blank(self, at: int) -> bool:
+        return self.string[at] == code(VOID)
+
+    def find(self, pattern: str, first: int = 0, last: int | None = None):
         """Matches from left to right; one match never starts inside another."""
-        return compiled(pattern).finditer(self.string)
+        return compiled(pattern).finditer(self.string, first, len(self.string) if last is None else last)
 
     def words(self, first: int, last: int) -> str:
         """The text of items first to last - 1."""

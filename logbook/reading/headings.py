@@ -111,7 +111,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET)* (?P<m>NUM|LETTER NUM) (?=BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:SIZE|NUM|DEG|LEN))"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
+    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|SIZE)"):

@@ -174,7 +174,8 @@ def _phrase(found, at: int, lexicon: Book) -> Item | None:
     if best is None:
         return None
     item = _make(found, best[1], best[2], at, at + best[0])
-    if best[0] > 1 and found[at].low in _ARTICLES:  # an article belongs to the phrase, not to its words
+    several = best[1] == "SIDE" and len(best[2]) > 1
+    if best[0] > 1 and found[at].low in _ARTICLES and not several:  # an article belongs to the phrase, not to its words
         return replace(item, start=found[at + 1].start)
     return item
 

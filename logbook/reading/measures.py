@@ -53,8 +53,10 @@ def read(tokens: tuple[Token, ...], at: int, language: Language, units: Units) -
     return _with_unit(tokens, at, number, language, units)
 
 
-def _with_unit(tokens, at, number, language, units: Units) -> Measure:
+def _with_unit(tokens, at, number, language, units: Units) -> Measure | None:
     unit, end = unit_at(tokens, _past_of_an(tokens, number, language, units), units)
+    if unit is None and number.value == 1 and tokens[at].bare in ("un", "una"):
+        return None  # an article, not a number
     if unit is None or (unit == "in" and _is_in_word(tokens, number, end)):
         value = number.value
         plain = "FRAC" if value < 1 and not number.whole and value.denominator in (2, 3, 4, 8, 16, 32, 64) else "NUM"

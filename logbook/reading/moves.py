@@ -88,7 +88,7 @@ FRAMES = (
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<ratio>RATIO))", _slope),
     Frame("(?P<w>(?P<ratio>RATIO)) (?P<slope2>SLOPE)?", _slope),
     Frame("(?P<w>(?P<rise>NUM) (?:IN|TO|ON|AND) (?P<run>NUM)) (?P<slope2>SLOPE)", _slope),
-    Frame("(?:(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
+    Frame("(?:(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) (?:IN|ON) (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
     Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),
     Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD){0,2} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER){0,3} (?P<by>NUMB))", _taper),
@@ -104,6 +104,6 @@ FRAMES = (
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
-    Frame("BACK (?:FILL|OF|ON|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
+    Frame("BACK (?:FILL|OF|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
     Frame("(?P<back2>NUMB) (?:FILL)? BACK (?!NUM)", _back),
 )

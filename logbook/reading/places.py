@@ -17,7 +17,8 @@ def places(row: Row) -> list[Claim]:
     made: list[Claim] = []
     done = -1
     for at, item in enumerate(row.items):
-        if item.concept != "PLACE_NOUN" or at <= done or row.string[at] == row.blanked({at}).string[at]:
+        room = item.concept == "ROOM" and at + 1 < len(row.items) and row.items[at + 1].concept == "COUNT"
+        if not (item.concept == "PLACE_NOUN" or room) or at <= done or row.is_blank(at):
             continue
         first = at
         start = None
@@ -53,13 +54,13 @@ def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
     one_mark = f"(?:DET|FITTING|NUMBER|KIND|SIDE_WORD|FILLER){{0,3}} {MARK}"
     for match in row.find(f"(?P<w>TIED (?:TO|ON|IN|WITH|FILLER){{0,2}} (?P<marks>{one_mark} (?:(?:COMMA|AND){{1,2}} {one_mark})*)) (?!BY|WIDE|SIDE_WORD)"):
         marks = []
-        for part in row.find(MARK):
+        for part in row.find(MARK, *match.span("marks")):
             first, last = part.span()
-            if match.start("marks") <= first and last <= match.end("marks") and not taken.intersection(range(first, last)):
+            if not taken.intersection(range(first, last)):
                 value = mark_text(row, first, last, language)
                 if value is not None:
                     marks.append(value)
         if marks:
             taken.update(range(*match.span("w")))
-            made.append(claim(row, "joined_to", tuple(marks), *match.span("w")))
+            made.append(claim(row, "joined_to", tuple(marks), *match.span("w"), uses=tuple(range(*match.span("w")))))
     return made

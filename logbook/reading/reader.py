@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
@@ -19,8 +20,9 @@ from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.undone import undone
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
+_SENTENCE = 60  # items; further back in a sentence without an end nothing reaches
 _UNHEDGED = ("kind", "mark", "run", "place", "service", "joined_to", "stage", "closure_mark")
-_BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO", "THIS", "ON", "TO", "THINK", "I", "HAVE", "SIDE_WORD")
+_BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO", "THIS", "ON", "TO", "THINK", "I", "HAVE", "SIDE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "SIZE_WORD")
 
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
@@ -53,7 +55,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += places.places(stated)
     claims += mirrored(stated, claims)
     claims += scratched(row)
-    claims = [_marked(row, cut, one) for one in claims]
+    firsts = [clause.first for clause in cut]
+    claims = [_marked(row, cut, firsts, one) for one in claims]
 
     base = Reading(code, source, text, withdraws=taken_back)
     if taken_back is not None and taken_back.what == "this":
@@ -76,16 +79,18 @@ def _why(not_own, left) -> str:
     return "reading.not-own-work" if not_own or left.plans else "reading.nothing-said"
 
 
-def _marked(row: Row, cut, one: Claim) -> Claim:
+def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
     """The claim with what its clause does to it: a correction before it, a doubt, "both of them"."""
     corrects = _corrects(row, one.first)
-    clause = next((c for c in cut if c.first <= one.first < c.last), None)
+    place = bisect_right(firsts, one.first) - 1
+    clause = cut[place] if place >= 0 and one.first < cut[place].last else None
     hedged, everybody = one.hedged, False
     if clause is not None:
-        before = [row.items[k].concept for k in range(clause.first, one.first)]
+        before = [row.items[k].concept for k in range(max(clause.first, one.first - _SENTENCE), one.first)]
         hedged = hedged or "THINK" in before or "THINK" in [row.items[k].concept for k in range(one.last, min(clause.last, one.last + 1))]
-        sentence = [c for c in cut if c.sentence == clause.sentence and c.first <= clause.first]
-        lead = row.items[sentence[0].first : one.first] if sentence else ()
+        while place > 0 and cut[place - 1].sentence == clause.sentence and one.first - cut[place - 1].first <= _SENTENCE:
+            place -= 1
+        lead = row.items[cut[place].first : one.first]
         both = max((k for k, item in enumerate(lead) if item.concept == "BOTH"), default=None)
         everybody = both is not None and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:])
     follows = [item.concept for item in row.items[one.last : one.last + 3]]
@@ -192,6 +197,8 @@ def _entries(row: Row, made, done, job) -> tuple[Entry, ...]:
 def _worth(own, opens, draft) -> bool:
     """An entry that says nothing but where and on which run ("all good on run two") is none."""
     names = {one.name for one, *_ in own}
+    if draft.mark is None and draft.kind is None and any(one.name == "stage" and one.value == "made" for one, *_ in own):
+        names = names - {"stage"}
     return bool(opens or draft.same_as or draft.withdrawn or names - {"run", "place", "service"})
 
 

@@ -120,7 +120,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", most=40)),
     Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND)", _length_of("collar_diameter", most=40)),
     Frame("(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB))", _length_of("collar_diameter", most=40)),
-    Frame("K_COLLAR (?:OF|COMMA|FILL|NUM|NUMBER){1,4} (?P<w>(?P<n>LEN)) (?!WIDE|LONG|TABS|SCREWS|APART)", _length_of("collar_diameter", "n", most=40)),
+    Frame("K_COLLAR (?:OF|COMMA|FILL|NUM|NUMBER){1,4} (?P<w>(?P<n>LEN)) (?!WIDE|LONG|SCREWS|APART)", _length_of("collar_diameter", "n", most=40)),
     Frame("(?P<n>DEG)", _angle),
-    Frame("(?<!RUN)(?<!NUMBER)(?<!FITTING)(?<!EVERY)(?P<n>NUM) (?!BY|LONG|BACK|BOARD|TEMP)", _angle),
+    Frame("(?<!RUN)(?<!NUMBER)(?<!EVERY)(?P<n>NUM) (?!BY|LONG|BACK|BOARD|TEMP)", _angle),
 )

@@ -51,7 +51,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
         items = row.items[clause.first : clause.last]
         lead = _lead(items)
         head = items[lead].concept if lead < len(items) else ""
-        if carried is not None and (items[0].concept == "BUT" or head == "I" or (carried[1] == OTHER and head in ("FITTING",))):
+        if carried is not None and (items[0].concept == "BUT" or head == "I" or (carried[1] == OTHER and _so_then(row, items, lead))):
             carried = None
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
@@ -91,6 +91,12 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         if by and (concepts[at + 1] == "OTHER" or items[at + 1].value in language.names):
             return OTHER, clause.first, False
     return None, 0, False
+
+
+def _so_then(row: Row, items, lead: int) -> bool:
+    """ "…, so straight nine is": from here on it is the speaker's own again."""
+    said = row.text[items[0].start : items[0].end].lower()
+    return lead < len(items) and said in ("so", "then", "entonces") and (items[lead].concept.startswith("K_") or items[lead].concept == "FITTING")
 
 
 def _lead(items) -> int:

@@ -65,6 +65,7 @@ FRAMES = (
     Frame("(?P<w>(?:BOARD|PANEL) (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
     Frame("(?:BOARD|EI) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
     Frame("BOARD (?:FILL|COMMA){0,2} (?P<w>(?P<n>NUM) (?P<n2>NUM) EI?)", _class),
+    Frame("BOARD (?:FILL|OF|COMMA|LEN){1,4} (?P<w>(?P<n>NUM) EI?)", _class),
     Frame("(?P<w>(?P<n>NUM)) (?=COMMA? LEN BOARD)", _class),
     # widths
     Frame("(?P<w>(?P<n>LEN)) (?:FILL|WIDE|HIGH){0,1} TAPES", _width),
@@ -76,7 +77,7 @@ FRAMES = (
     Frame("(?P<m>MARK181)", _mark),
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
     Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
-    Frame("(?P<w>TAPE)", _flag("taped", weak=True)),
+    Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE)", _flag("taped", weak=True)),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
     Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),
     Frame("(?P<w>(?:SEE|SHOWS) (?:DET){0,1} SCRIM)", _flag("scrim_shows")),

@@ -12,7 +12,7 @@ from logbook.reading.stance import Clause
 # concept -> (fact, value when denied)
 DENIED = {
     "STAPLED": ("stapled", False), "STAPLE": ("stapled", False), "STAPLES": ("stapled", False), "TAPED": ("taped", False),
-    "TAPE": ("taped", False), "RUBBED": ("rubbed_down", False), "RUB": ("rubbed_down", False), "VANES": ("vanes", False),
+    "TAPE": ("taped", False), "TAPE_IT": ("taped", False), "RUBBED": ("rubbed_down", False), "RUB": ("rubbed_down", False), "VANES": ("vanes", False),
     "FLAP": ("staple_flap", False), "TABS": ("cross_tabs", False), "SCRIM": ("scrim_shows", False), "SHOWS": ("scrim_shows", False),
     "TRIMMED": ("trimmed", False), "TRIM": ("trimmed", False), "WIPED": ("surface_clean", False), "WIPE": ("surface_clean", False),
     "PREHEATED": ("preheated", False), "SEATED": ("panel_seated", False), "REPAIRED": ("damage_repaired", False),
@@ -43,7 +43,7 @@ def undone(row: Row, cut: tuple[Clause, ...]) -> Undone:
     plans: set[int] = set()
     skip_to = 0
     for place, clause in enumerate(cut):
-        if clause.first < skip_to or row.string[clause.first] == row.blanked({clause.first}).string[clause.first]:
+        if clause.first < skip_to or row.is_blank(clause.first):
             continue
         begin = _pending_at(row, clause)
         if begin is None:
@@ -57,13 +57,20 @@ def undone(row: Row, cut: tuple[Clause, ...]) -> Undone:
         else:
             plans.update(range(begin, clause.last))
             if row.items[begin].concept == "NEED":
-                plans.update(i for c in cut if c.sentence == clause.sentence and c.first >= clause.first for i in range(c.first, c.last))
+                plans.update(i for c in _rest_of_sentence(cut, place) for i in range(c.first, c.last))
     rest = row.blanked(blank | plans)
     for clause in cut:
         for one in _denials(rest, clause):
             claims.append(one)
             blank.update(range(one.first, one.last))
     return Undone(tuple(claims), frozenset(blank), frozenset(plans))
+
+
+def _rest_of_sentence(cut: tuple[Clause, ...], place: int):
+    for clause in cut[place : place + 40]:
+        if clause.sentence != cut[place].sentence:
+            return
+        yield clause
 
 
 def _pending_at(row: Row, clause: Clause) -> int | None:
@@ -84,13 +91,7 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
 
 
 def _live(row: Row, at: int) -> str:
-    return row.items[at].concept if row.string[at] != _VOID_OF(row) else ""
-
-
-def _VOID_OF(row: Row) -> str:  # noqa: N802
-    from logbook.reading.grammar import VOID, code
-
-    return code(VOID)
+    return "" if row.is_blank(at) else row.items[at].concept
 
 
 def _pending_end(row: Row, cut, place: int, begin: int) -> int:
@@ -103,10 +104,10 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
         if base and seen_act and (concept in _PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF"):
             return at - 1 if row.items[at - 1].concept == "AND" else at
         seen_act = seen_act or concept in DENIED or concept in _HANGING
-    for following in cut[place + 1 :]:
+    for following in cut[place + 1 : place + 12]:
         first = row.items[following.first].concept
         second = row.items[min(following.first + 1, following.last - 1)].concept
-        listing = first in ("STAPLE", "TAPE", "RUB", "TRIM", "HANG", "WIPE") or (first in ("AND", "OR") and second in ("STAPLE", "TAPE", "RUB", "TRIM", "HANG", "WIPE"))
+        listing = first in ("STAPLE", "TAPE", "TAPE_IT", "RUB", "TRIM", "HANG", "WIPE") or (first in ("AND", "OR") and second in ("STAPLE", "TAPE", "TAPE_IT", "RUB", "TRIM", "HANG", "WIPE"))
         listing = listing or (row.items[begin].concept == "NOT_DONE" and first == "OR")
         if following.sentence != clause.sentence or not listing:
             break
@@ -216,10 +217,10 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             last = at + 1
             made.append(claim(row, name, value, start, last))
             if at + 1 < clause.last and _live(row, at + 1) == "OR":
-                start, at, steps = at + 2, at + 2, 0
+                at, steps = at + 2, 0
                 continue
             if at + 2 < clause.last and _live(row, at + 1) == "AND" and row.items[begin].concept != "NO" and _live(row, at + 2) in _PAST:
-                start, at, steps = at + 2, at + 2, 0
+                at, steps = at + 2, 0
                 continue
             break
         if concept in _SILENT:

@@ -1,0 +1,112 @@
+"""Laws of the reader: every spelling reads back, a fact's own words say it again, chatter changes nothing, nothing raises."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from num_words import spelled  # our own speller, tests/num_words.py
+from reading_cases import CASES, facts_read, load
+
+from logbook import measure
+from logbook.facts import Move
+from logbook.reading import read
+
+LAW = settings(derandomize=True, max_examples=50, deadline=None)
+wholes = st.integers(4, 96)
+parts = st.sampled_from([Fraction(0), *(Fraction(n, d) for d in (2, 4, 8, 16) for n in range(1, d, 2))])
+lengths = st.builds(lambda whole, part: whole + part, wholes, parts)
+
+
+def only(text: str, name: str):
+    return read(text, language="en").fittings[0].fact(name).value
+
+
+@LAW
+@given(lengths)
+def test_a_length_reads_back_in_every_spelling(value):
+    printed = measure.printed(value)
+    spellings = [printed, printed.replace("-", " "), f'{printed}"', f"{printed} inches", spelled(value, "en"), f"{spelled(value, 'en')} inches", f"{float(value)}"]
+    assert [only(f"Straight 3, {s} long.", "length") for s in spellings] == [value] * len(spellings)
+
+
+@LAW
+@given(lengths)
+def test_a_length_reads_back_in_spanish(value):
+    spellings = [measure.printed(value), spelled(value, "es"), f"{spelled(value, 'es')} pulgadas"]
+    got = [read(f"Recto tres, {s} de largo.", language="es").fittings[0].fact("length").value for s in spellings]
+    assert got == [value] * len(spellings)
+
+
+@LAW
+@given(lengths, lengths, st.sampled_from([" by ", " x ", "x", " × "]))
+def test_a_size_reads_back_in_every_spelling(one, two, between):
+    by_digits = f"{measure.printed(one)}{between}{measure.printed(two)}"
+    assert only(f"Straight 3, {by_digits}.", "inlet_size") == (one, two)
+    assert only(f"Straight 3, {spelled(one, 'en')} by {spelled(two, 'en')}.", "inlet_size") == (one, two)
+
+
+@LAW
+@given(st.integers(1, 6), st.sampled_from(["slope is {} in 12", "slope of {} in twelve", "pitch {}:12", "{} in 12 slope"]))
+def test_a_slope_reads_back(rise, spelling):
+    assert only(f"Transition 3, {spelling.format(rise)}.", "stated_slope") == (rise, 12)
+
+
+@LAW
+@given(st.sampled_from(["top", "bottom", "left", "right"]), st.integers(1, 9), st.integers(10, 48))
+def test_a_side_move_reads_back_with_its_way(side, by, back):
+    say = {"top": "top comes down", "bottom": "bottom comes up", "left": "left side comes in", "right": "right side comes in"}[side]
+    expected = (Move(side, Fraction(by), Fraction(back), "in"),)
+    assert only(f"Transition 3, {say} {by}, back {back}.", "side_moves") == expected
+    assert only(f"Transition 3, {say} {spelled(Fraction(by), 'en')}, back {spelled(Fraction(back), 'en')}.", "side_moves") == expected
+
+
+@LAW
+@given(st.integers(100, 2000), st.integers(100, 2000))
+def test_millimetres_convert_exactly(one, two):
+    assert only(f"Straight 3, {one} by {two} mm.", "inlet_size") == (one * measure.MM, two * measure.MM)
+
+
+ALONE = ("inlet_size", "vanes", "stapled", "taped", "rubbed_down", "closure_mark", "scrim_shows", "side_moves", "length", "run", "level_sides", "groove_step")
+SENTENCES = [case for name in ("english", "more_english", "spanish", "more_spanish") for case in load(CASES / f"{name}.txt")]
+
+
+@pytest.mark.parametrize("case", SENTENCES, ids=str)
+def test_reading_a_facts_own_words_gives_the_same_value(case):
+    """Of facts whose words stand for themselves; a bare number ("forty-six") needs its fitting to mean anything."""
+    for entry in read(case.text, language=case.language).fittings:
+        for fact in entry.facts:
+            alone = fact.name in ALONE and not fact.also and not fact.read_as and fact.from_fitting is None and fact.via == "typed"
+            if not alone or fact.start == fact.end or fact.withdrawn or " " not in fact.words:
+                continue
+            again = [f for e in read(fact.words, language=case.language).fittings for f in e.facts if f.name == fact.name]
+            if again:
+                assert again[0].value == fact.value, fact.words
+            else:
+                assert fact.name in ("run", "length", "inlet_size", "taped", "stapled", "vanes", "side_moves"), fact
+
+
+BEFORE = ("Okay so, ", "Hey, alright. ", "Let's see. ", "Um, okay. ", "It's a nice day. ")
+AFTER = (" Thank you.", " Okay.", " That's it for now.", " It's hot in here, I need some water.", " Going to lunch.")
+
+
+@LAW
+@given(st.sampled_from([c for c in SENTENCES if c.language == "en" and c.fittings and not c.withdraws and "same_as" not in c.fittings[0] and "should be" not in c.text]), st.sampled_from(BEFORE), st.sampled_from(AFTER))
+def test_chatter_around_a_sentence_changes_no_fact(case, before, after):
+    assert facts_read(read(before + case.text + after, language="en")) == facts_read(read(case.text, language="en"))
+
+
+WORDS = sorted({word for case in SENTENCES for word in case.text.split()})
+
+
+@settings(derandomize=True, max_examples=200, deadline=None)
+@given(st.one_of(st.text(max_size=200), st.lists(st.sampled_from(WORDS), max_size=40).map(" ".join)), st.sampled_from([None, "en", "es"]))
+def test_reading_never_raises_and_every_fact_keeps_its_words(text, language):
+    reading = read(text, language=language)
+    for entry in reading.fittings:
+        for fact in entry.facts:
+            assert text[fact.start : fact.end] == fact.words
+        for item in entry.open_items:
+            assert text[item.start : item.end] == item.text
