@@ -115,13 +115,17 @@ def test_content_is_the_same_in_whatever_language_it_is_printed(day):
         lambda day: day.pieces[0]["decisions"][0].update(reason="Another reason."),
         lambda day: day.pieces[1]["looked"].pop(),
         lambda day: day.pieces[0]["photos"].pop(),
-        lambda day: day.planned.append(Planned("8", "2", "elbow")),
     ],
 )
 def test_content_is_another_when_anything_said_or_decided_is(day, change):
     other = paper_days.one_day()
     change(other)
     assert document({"en": other}, MADE_AT)["content"] != document({"en": day}, MADE_AT)["content"]
+
+
+def test_what_other_days_log_does_not_change_a_signed_day(day):
+    other = replace(day, planned=[*day.planned, Planned("8", "2", "elbow")], logged=[("2", "7")])
+    assert document({"en": other}, MADE_AT)["content"] == document({"en": day}, MADE_AT)["content"]
 
 
 def test_what_changed_is_told_whatever_language_was_signed(day):

@@ -96,8 +96,7 @@ def document(days: Mapping[str, Day], made_at: str, signed_before: Mapping | Non
 
 def content_of(day: Day) -> str:
     """SHA-256 of what the day holds, in whatever language it is printed: words, facts, findings, decisions, looks,
-    photos, and what is missing. Signatures, the journal and the hour of printing are not part of it."""
-    missing_rows = missing(day)
+    photos. Not part of it: signatures, journal, hour of printing, and what is missing, which other days change."""
     told = {
         "date": day.date, "job": day.job["id"],
         "notes": [_only(note, "id", "spoken_by", "spoken_at", "state", "text", "shift", "photos_to_come") for note in day.notes],
@@ -107,7 +106,6 @@ def content_of(day: Day) -> str:
                "findings": [_only(one, "rule", "verdict", "shows", "stands", "edition", "reckoned") for one in piece["findings"]]}
             for piece in sorted(day.pieces, key=lambda one: one["id"] or "")
         ],
-        "missing": None if missing_rows is None else [[row.run, row.mark] for row in missing_rows],
     }  # fmt: skip
     return sha256(rfc8785.dumps(told)).hexdigest()
 
