@@ -41,7 +41,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("OTHER_SIDE", "other side|the other side|opposite side|far side|the far side|on the other side"),
     ("ANOTHER", "another|another one|one more|next|next one|next up|next one's|the next one|second one|then another|then|after that|then we have|then there's|moving on to|moving on|on to"),
     ("I", "i|we|i've|we've|me and|my partner and i|us|myself|i'm|we're"),
-    ("WILL", "i'll|we'll|i will|we will|i'd|gonna|we're gonna|i'm gonna|i'm going to|we're going to|i am going to|we are going to|will|going to be|planning to|plan to|gonna be|it'll|they'll|he'll|she'll"),
+    ("WILL", "i'll|we'll|i will|we will|i'd|gonna|we were going to|i was going to|was going to|were going to|we're gonna|i'm gonna|i'm going to|we're going to|i am going to|we are going to|will|going to be|planning to|plan to|gonna be|it'll|they'll|he'll|she'll"),
     ("LATER", "tomorrow|next week|later|later on|after lunch|after break|this afternoon|in the morning|monday morning we|tonight|next monday|another day|when i get back|in a bit|soon"),
     ("NOT", "not|isn't|aren't|wasn't|weren't|didn't|don't|doesn't|never|couldn't|can't|cannot|could not|did not|does not|is not|wasn't able to|weren't able to|isnt|didnt|wasnt|doesnt|arent|couldnt|ain't|nothing|won't"),
     ("NOT_DONE", "haven't|hasn't|have not|has not|hadn't|havent|hasnt|yet to|haven't got|hasn't got|haven't had time to|didn't get to|didn't get around to|haven't gotten to|haven't gotten around to|not going to|haven't even"),
@@ -56,7 +56,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("IF", "if|unless|in case|suppose|supposing|assuming|would have|would be|would|could have|would've|wish|were to|whether|had we|might have to|when it's|until it's|once it's|once i've|before we can"),
     ("DRAWING", "drawing|drawings|the print|prints|plans|plan|the spec|specs|schedule|blueprint|blueprints|shop drawing|shop drawings|the book|the manual|submittal|calls for|called for|supposed to be|supposed to|should be|ought to be|per plan|design|designed|is drawn|shown as|shows as|sheet says|the code|detail says|spec'd|the sheet"),
     ("SAYS", "says|said|calls|asked|told|told us|told me|wanted|says it|asks"),
-    ("OTHER", "he|she|they|he's|she's|they've|he'd|somebody|someone|whoever|the other crew|other crew|night shift|night crew|day shift|the electrician|electrician|the plumber|plumber|the foreman|foreman|the super|the helper|helper|the apprentice|apprentice|the inspector|inspector|the engineer|engineer|the lead|my partner|the other guy|other guy|another crew|another guy|the guys|those guys|the boys|the kid|the new guy|sheet metal guys|the tin knockers|the drywallers|framers|the sprinkler guys|the gc|the shop|the boss|second shift|first shift"),
+    ("OTHER", "he|she|they|he's|she's|they've|he'd|somebody|someone|whoever|the other crew|other crew|night shift|night crew|day shift|the electrician|electrician|the plumber|plumber|the foreman|foreman|the super|the helper|helper|the apprentice|apprentice|the inspector|inspector|the engineer|engineer|the lead|my partner|the other guy|other guy|another crew|another guy|the guys|those guys|the boys|the kid|the new guy|sheet metal guys|the tin knockers|the drywallers|framers|the sprinkler guys|the gc|the shop|the boss|my brother|my cousin|my buddy|my son|my dad|my boss|my helper|my apprentice|the driver|second shift|first shift"),
     ("QUESTION", "did you|did we|did he|did they|did anybody|did anyone|did somebody|do we|do you|do i|is it|is that|is the|is there|is this|are we|are you|are they|are there|are those|can you|can we|can i|could you|could we|should we|should i|should it|who|who's|what|what's|where|where's|when did|when do|when are|when is|how|how's|how many|how much|why|which one|which|has anybody|has anyone|have you|have we|was it|was that|were those|will it|would you|am i|does it|does anyone|does this|does the|is anybody|any idea|anybody know|do they"),
     ("DOUBT", "or was it|or is it|or maybe|not sure if|not sure|or something|don't quote me|i forget|can't remember|i'd have to check|or were they"),
     # corrections
@@ -90,7 +90,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("LONG", "long|in length|long overall|overall length|overall|end to end|lengthwise|total length|long total"),
     ("LENGTH", "length|the length|overall length|total length|length is|length's"),
     ("SLOPE", "slope|pitch|taper|slope is|tapers|tapered|slopes|slope's|sloped part|the slope|pitched|sloping|tapering|slope part|angle part|angled part|incline"),
-    ("TAKES", "takes|takes up|took|uses|runs|eats up|is over|goes over|goes for|lasts|takes about"),
+    ("TAKES", "takes|takes up|took|uses|runs|eats up|is over|lasts|takes about"),
     ("OFFSETS", "offsets|shifts|jogs|kicks|kicks over|jogs over|shifts over|moves over|steps over|offset by|shifted|shifted over|offsetting|slides over|shift|shift of|jog of|jog|moved over|steps|swings over|kick|offset of|jogged|kicked|swings|goes over|it offsets|bumps over|shift over"),
     ("THROAT", "throat|throat radius|inside radius|radius|throat's|heel radius"),
     ("PIECE_COUNT", "piece|pieces|segment|segments|gore|gores|pc"),
@@ -181,7 +181,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("STATIC", "static|static pressure|pressure|duct pressure|pressure class|statics|static's|static is|external static"),
     ("NEGATIVE", "negative|minus"),
     ("AIRFLOW", "airflow|air flow|moving|air volume|volume|flow"),
-    ("AIR_TEMP", "air temperature|air temp|supply air|supply air temp|discharge air|air inside|temperature inside the duct|duct air|discharge temp|leaving air|air's at|air in the duct|inside the duct|air going through|air coming through|air coming out|leaving air temp|in the duct|return air|air in the run"),
+    ("AIR_TEMP", "air temperature|air temp|supply air temp|discharge air|air inside|temperature inside the duct|duct air|discharge temp|leaving air|air's at|air in the duct|inside the duct|air going through|air coming through|air coming out|leaving air temp|in the duct|air in the run"),
     ("TEMP", "temperature|temp|surface|in here|outside|out here|out|up here|on the facing|surface temp|surface temperature|ambient|in the shop|in the building|facing temp|facing is|facing's at|it's only|board is at|room temp|cold|warm|the facing was|the facing is|the thermometer says|thermometer|gun says|ir gun|it is only|in this building|on site"),
     ("LEAK_TEST", "leak test|leakage test|tested for leaks|leak tested|pressure tested|pressure test|leak testing|leakage|leak-tested|leak test on|duct leakage test|leaked|leaks|leaking|leak rate|air test"),
     # stage
@@ -191,7 +191,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("TIED", "tied in to|tied into|tied in and taped to|tied in|tied to|connected to|joined to|hooked to|hooked up to|closed to|attached to|tied in with|connected up to|closed up to|joined up to|joined up with|joined with|hooked into|connected into|tied it into|tied it in to|joined it to|connected it to|tied it to|hooked it to|tied into the|married to|taped to|tied up to|mated to|stapled and taped to|closed it to|tied and taped to|stapled to|tied in and closed to|tied in and sealed to|closed the joint to|joint to|sealed to|tied in to number|tied together with|buttoned up to|closed in to|coupled to|slid into|slipped into"),
     ("REDID", "redid|re-did|redone|remade|recut fitting|made over|redo|did over|reworked|rebuilt"),
     # start of shift
-    ("SHIFT", "shift note|start of shift|starting shift|starting the shift|start of the day|starting off|starting on|starting out on|today we're on|shift start|beginning of shift|starting the day|good morning|morning everybody|we're on run|working on run|start with run|starting with run|today we are on|for today|for the day|for this shift|today's|starting today|first thing|morning note|today i'm on|on shift|clocking in|starting up|for the shift|kicking off|morning crew|morning|setup for today|all day today"),
+    ("SHIFT", "shift note|start of shift|starting shift|starting the shift|start of the day|starting off|starting on|starting out on|today we're on|shift start|beginning of shift|starting the day|good morning|morning everybody|today we are on|for today|for the day|for this shift|today's|starting today|first thing|morning note|today i'm on|on shift|clocking in|starting up|for the shift|kicking off|morning crew|morning|setup for today|all day today"),
     ("DAY", "monday|tuesday|wednesday|thursday|friday|saturday|sunday"),
     ("CLOSING", "closing|closure|closing with|closures|closing up with"),
     # counted things and other numbers
@@ -200,7 +200,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("SIDES_ALL", "all sides|every side|on all sides|all its sides"),
     ("ONE_SIDE", "one side|one side only|on one side|only one side|just one side|the one side"),
     ("EAR", "heard"),
-    ("TRADE_NOISE", "supply house|supply store|supply run|supply truck|return trip|tape measure|tape gun|staple gun|stapler|tape measures|lunch|coffee|radio|ran out of tape|out of tape|out of staples|boxes of staples|box of staples|rolls of tape|roll of tape|some tape|more tape|more staples|ceiling tile|wrong tape|hang on|hold on a second|hung up on|left my tape|left my|left the|right now|right by|right next|right there|right above|right behind|right before|right after|right at|right up|right where|all right|that's right|is right|right on|staple guns|tape in the truck|red tape|caution tape|masking tape"),
+    ("TRADE_NOISE", "supply house|supply store|supply run|supply truck|return trip|tape measure|tape gun|staple gun|stapler|tape measures|lunch|coffee|radio|ran out of tape|out of tape|out of staples|boxes of staples|box of staples|rolls of tape|roll of tape|some tape|more tape|more staples|ceiling tile|wrong tape|hang on|hang tight|sit tight|hold on a second|hung up on|left my tape|left my|left the|right now|right by|right next|right there|right above|right behind|right before|right after|right at|right up|right where|all right|that's right|is right|right on|staple guns|tape in the truck|red tape|caution tape|masking tape"),
 )
 
 KINDS = (
@@ -233,8 +233,8 @@ SIDES = (
 )
 
 SERVICES = (
-    ("supply", "supply|supply side|supply duct|supply air run|supply run|supply main|the supply"),
-    ("return", "return|return side|return duct|return air run|return run|the return|return main|return line"),
+    ("supply", "supply|supply air|supply side|supply duct|supply air run|supply run|supply main|the supply"),
+    ("return", "return|return air|return side|return duct|return air run|return run|the return|return main|return line"),
     ("exhaust", "exhaust|exhaust duct|exhaust run|exhaust side|fume exhaust|toilet exhaust|kitchen exhaust|exhaust air"),
     ("outside", "outside air|fresh air|outdoor air|oa|make-up air|makeup air|outside air intake|make up air|ventilation air"),
 )

@@ -48,7 +48,7 @@ class Claim:
     kinds: tuple[str, ...] = ()  # kinds of fitting that alone can have it
     opens: tuple[Open, ...] = ()
     pending: bool = False
-    everybody: bool = False  # "both of them": of every fitting named before it
+    both_at: int = -1  # item of a "both of them": of every fitting named before that
     for_run: str | None = None
     via: str = "typed"
     fills: bool = False  # "back eighteen each": of every move before it too

@@ -91,7 +91,7 @@ def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
     end = end + 1 if label is not None else end
     if _concept(items, end) == "BY":
         end += 1
-        end = end + 1 if _concept(items, end) in ("DET", "FILLER", "HEDGE") and _concept(items, end + 1) in LENGTHS else end
+        end = next((end + k for k in range(4) if _concept(items, end + k) not in ("DET", "FILLER", "HEDGE", "COMMA")), end)
     elif label is not None:
         while _concept(items, end) in ("COMMA", "AND"):
             end += 1

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bisect import bisect_left, bisect_right
+from bisect import bisect_right
 from collections import Counter
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
@@ -32,27 +32,39 @@ class Draft:
     leak: bool = False
 
 
-def drafts(row: Row, found: list[Mention]) -> list[Draft]:
-    """The entries of a text, from the places where fittings are named."""
-    made = [Draft(0)]
+Regions = list[tuple[int, int]]  # from this item on the words are of this draft
+
+
+def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
+    """The entries of a text, from the places where fittings are named, and which words are whose."""
+    made, regions = [Draft(0)], [(0, 0)]
+
+    def begin(item: int) -> Draft:
+        made.append(Draft(item))
+        regions.append((item, len(made) - 1))
+        return made[-1]
+
     for mention in found:
-        now = made[-1]
+        now = made[regions[-1][1]]
         if mention.batch:
             if now.kind or now.mark:
-                made.append(Draft(mention.first))
-            kind = _kind_claim(row, mention) or _straight_if_sections(row, mention)
+                begin(mention.first)
+            kind = _kind_claim(row, mention)
             first = True
             for mark, (start, end) in mention.batch:
                 if not first:
-                    made.append(Draft(mention.first))
+                    begin(made[-1].begin)
                 first = False
                 made[-1].kind = kind
                 made[-1].mark = claim(row, "mark", mark, start, end)
             continue
         kind, mark = _kind_claim(row, mention), _mark_claim(row, mention)
         if _is_new(now, mention, row):
-            now = Draft(mention.first)
-            made.append(now)
+            again = next((k for k, draft in enumerate(made) if mark is not None and draft.mark is not None and draft.mark.value == mark.value), None)
+            if again is not None and (kind is None or made[again].kind is None or made[again].kind.value == kind.value):
+                regions.append((mention.first, again))  # spoken of again
+                continue
+            now = begin(mention.first)
         now.amends = now.amends or mention.amends
         now.another = now.another or mention.another
         if kind is not None:
@@ -65,7 +77,11 @@ def drafts(row: Row, found: list[Mention]) -> list[Draft]:
                 now.mark = mark
             elif mention.corrects and now.mark.value != mark.value:
                 now.mark = replace(mark, took_back=(TakenBack(now.mark.value, now.mark.start, now.mark.end),))
-    return made
+    return made, regions
+
+
+def region_of(regions: Regions, item: int) -> int:
+    return max(0, bisect_right(regions, (item, len(regions) + 1)) - 1)
 
 
 def _is_new(now: Draft, mention: Mention, row: Row) -> bool:
@@ -104,10 +120,6 @@ def _kind_claim(row: Row, mention: Mention) -> Claim | None:
     return claim_plain(row, "kind", mention.kind, *mention.kind_at)
 
 
-def _straight_if_sections(row: Row, mention: Mention) -> Claim | None:
-    return None
-
-
 def _mark_claim(row: Row, mention: Mention) -> Claim | None:
     if mention.mark is None:
         return None
@@ -121,18 +133,18 @@ def claim_plain(row: Row, name: str, value, first: int, last: int) -> Claim:
     return replace(claim(row, name, value, first, last), hedged=False, first=first, start=row.items[first].start)
 
 
-def share_out(row: Row, made: list[Draft], claims: list[Claim]) -> None:
+def share_out(made: list[Draft], regions: Regions, claims: list[Claim]) -> None:
     """Every claim to the entry whose stretch of words it stands in; "both of them" to all so far."""
-    starts = [draft.begin for draft in made]
-    batches = Counter(starts)
+    batches = Counter(begin for begin, _ in regions)
     for one in sorted(claims, key=lambda c: (c.first, c.last)):
-        at = max(0, bisect_right(starts, one.first) - 1)
-        if batches[starts[at]] > 1 and not one.everybody:
-            mates = range(bisect_left(starts, starts[at]), at + 1)
-        elif one.everybody:
-            mates = range(at + 1)
+        at = region_of(regions, one.last - 1 if one.pending else one.first)  # "still need to tape 22" names its own
+        begin, holder = regions[at]
+        if one.both_at >= begin:
+            mates = sorted({index for _, index in regions[: at + 1]})
+        elif batches[begin] > 1:
+            mates = [index for other, index in regions[max(0, at - batches[begin]) : at + 1] if other == begin]
         else:
-            mates = (at,)
+            mates = [holder]
         for place in mates:
             made[place].claims.append(one)
 
@@ -249,6 +261,8 @@ def _warm(row: Row, at: int) -> bool:
 
 def _names_elbow(row: Row, at: int) -> bool:
     before = [row.items[k].concept for k in range(max(0, at - 2), at)]
+    if not before or before[-1] in ("STOP", "QUERY"):
+        return True
     return any(c in ("DET", "PIECE_COUNT", "FITTING", "SIZE", "COMMA", "BE", "ANOTHER") for c in before)
 
 
@@ -378,6 +392,7 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
     kept: list[Claim] = []
     conflicts: set[int] = set()
     scratched = [c for c in claims if c.name == "(scratch)"]
+    flips = [c for c in claims if c.name == "(flip)"]
     opens = [c for c in claims if c.name == "(open)"]
     for one in sorted((c for c in claims if not c.name.startswith("(")), key=lambda c: (c.first, c.last)):
         if one.for_run is not None:
@@ -403,6 +418,8 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
             kept[before] = replace(old, opens=(*old.opens, *one.opens))
         elif one.name in ("facing_damage",) and "none" in (old.value, one.value):
             kept[before] = one if old.value == "none" else old
+        elif one.name == "gap" and 0 in (old.value, one.value):
+            kept[before] = one if old.value == 0 else old  # "tight, but a half-inch gap on top": the gap counts
         elif one.name in ("kind", "mark"):
             continue
         elif one.name == "stage":
@@ -410,6 +427,11 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
         else:
             kept.append(one)
             conflicts.update((id(old), id(one)))
+    for flip in flips:  # "vanes in, no wait, they're not"
+        at = next((i for i in range(len(kept) - 1, -1, -1) if kept[i].value is True and kept[i].last <= flip.first), None)
+        if at is not None:
+            old = kept[at]
+            kept[at] = replace(flip, name=old.name, value=False, took_back=(TakenBack(True, old.start, old.end),))
     for scratch in scratched:
         gone = [c for c in kept if c.name in scratch.value and c.last <= scratch.first] if scratch.value else [c for c in kept if c.last <= scratch.first][-1:]
         for one in gone[-1:] if not scratch.value else gone:

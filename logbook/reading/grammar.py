@@ -23,7 +23,7 @@ _BUILT_IN = (
 CLASSES = {
     "NUMB": ("NUM", "LEN", "FRAC"),
     "FILL": ("DET", "IT", "BE", "HEDGE", "THINK", "FILLER", "THIS", "HAVE", "ALL", "EACH"),
-    "SEP": ("COMMA", "STOP"),
+    "SEP": ("COMMA", "STOP", "QUERY"),
     "KIND": KIND_CONCEPTS,
     "DIRECTION": ("DOWN", "UP", "IN", "OUT", "MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT"),
     "MOVES": ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT"),

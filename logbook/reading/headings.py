@@ -97,7 +97,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if _plural(row, match.start("k")) and not taken.intersection(ats):
             add(_mention(row, match, batch=tuple((str(int(row.items[at].value.value)), (at, at + 1)) for at in ats)))
     kind_mark = (
-        f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|COMMA|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
+        f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
         " (?!BY|WIDE|LONG|HIGH|FITTING (?:COMMA)? NUM|STAPLES|WASHERS|TABS|BOARD)"
     )
     for match in row.find(kind_mark):
@@ -108,21 +108,25 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET)* (?P<m>NUM|LETTER NUM) (?=BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:SIZE|NUM|DEG|LEN))"):
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET)* (?P<m>NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN))"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|SIZE)"):
-        if not taken.intersection(range(*match.span("m"))):
+    for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|SIZE)"):
+        kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
+        if kind is not None and not taken.intersection(range(*match.span("m"))):
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
-            add(replace(named, kind="branch", kind_at=match.span("k")))
+            add(replace(named, kind=kind, kind_at=match.span("k")))
+    for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
+        if not taken.intersection(range(*match.span("m"))):
+            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND){1,3}) (?P<m>NUM) (?=SEP|$)"):
         said = row.words(*match.span("f")).lower().split()
         if not taken.intersection(range(*match.span("m"))) and _MADE.intersection(said):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|COMMA|DET){0,3})"
+    lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
         if not _reference(row, match.start("k"), taken):
             add(_mention(row, match))
@@ -130,6 +134,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     return made
 
 
+_KIND_OF_WORD = {"branch": "branch", "joint": "straight", "ramal": "branch"}
 _MADE = frozenset("did made built finished hice hicimos terminé armé".split())
 
 

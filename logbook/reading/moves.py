@@ -87,7 +87,7 @@ FRAMES = (
     Frame("(?P<w>(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|WITH|IN){0,3} (?P<rise>NUMB) (?:IN|TO|AND|OVER|ON|OUT|OF|BY){1,2} (?P<run>NUMB)) (?!SLOPE)", _slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<ratio>RATIO))", _slope),
     Frame("(?P<w>(?P<ratio>RATIO)) (?P<slope2>SLOPE)?", _slope),
-    Frame("(?P<w>(?P<rise>NUM) (?:IN|TO|ON|AND) (?P<run>NUM)) (?P<slope2>SLOPE)", _slope),
+    Frame("(?P<w>(?P<rise>NUM|LEN) (?:IN|TO|ON|AND) (?P<run>NUM)) (?:ON|FILL|OF){0,2} (?P<slope2>SLOPE)", _slope),
     Frame("(?:(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) (?:IN|ON) (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
     Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),

@@ -64,12 +64,12 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     if is_shift(row, named, claims):
         facts = shift_claims(row, claims)
         return replace(base, shift=tuple(_fact(one, row, False) for one in facts))
-    made = entries.drafts(row, named)
-    made = _leaks(row, stated, made)
-    entries.share_out(row, made, claims)
-    _phrases(found, job, code, items, made)
+    made, regions = entries.drafts(row, named)
+    _leaks(row, stated, made, regions)
+    entries.share_out(made, regions, claims)
+    _phrases(found, job, code, items, made, regions)
     done = [entries.settle(row, draft, text) for draft in made]
-    _copy(row, made, done, copied)
+    _copy(made, regions, done, copied)
     entries.carry(made, done, row)
     fittings = _entries(row, made, done, job)
     return replace(base, fittings=fittings, reason=None if fittings or taken_back else _why(not_own, left))
@@ -84,7 +84,7 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
     corrects = _corrects(row, one.first)
     place = bisect_right(firsts, one.first) - 1
     clause = cut[place] if place >= 0 and one.first < cut[place].last else None
-    hedged, everybody = one.hedged, False
+    hedged, both_at = one.hedged, -1
     if clause is not None:
         before = [row.items[k].concept for k in range(max(clause.first, one.first - _SENTENCE), one.first)]
         hedged = hedged or "THINK" in before or "THINK" in [row.items[k].concept for k in range(one.last, min(clause.last, one.last + 1))]
@@ -92,12 +92,13 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
             place -= 1
         lead = row.items[cut[place].first : one.first]
         both = max((k for k, item in enumerate(lead) if item.concept == "BOTH"), default=None)
-        everybody = both is not None and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:])
+        if both is not None and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:]):
+            both_at = cut[place].first + both
     follows = [item.concept for item in row.items[one.last : one.last + 3]]
     hedged = hedged or ("DOUBT" in follows and "KIND" not in follows) or (follows[:1] == ["HEDGE"] and _trailing_hedge(row, one.last))
     if one.name in _UNHEDGED or one.pending:
         hedged = False
-    return replace(one, corrects=one.corrects or corrects, hedged=hedged, everybody=everybody)
+    return replace(one, corrects=one.corrects or corrects, hedged=hedged, both_at=both_at)
 
 
 def _trailing_hedge(row: Row, at: int) -> bool:
@@ -121,33 +122,35 @@ def _corrects(row: Row, first: int) -> bool:
     return False
 
 
-def _leaks(row: Row, stated: Row, made):
+def _leaks(row: Row, stated: Row, made, regions) -> None:
     """A leak test is an entry of its own, without a kind."""
     tests = [at for at, item in enumerate(row.items) if item.concept == "LEAK_TEST" and stated.string[at] == row.string[at]]
     if not tests:
-        return made
+        return
     at = tests[0]
-    holder = max((k for k, draft in enumerate(made) if draft.begin <= at), default=0)
-    if made[holder].kind is None:
-        made[holder].leak = True
-        return made
+    place = entries.region_of(regions, at)
+    holder = made[regions[place][1]]
+    if holder.kind is None:
+        holder.leak = True
+        return
     start = at
-    while start > made[holder].begin + 1 and row.items[start - 1].concept not in ("STOP", "QUERY"):
+    while start > regions[place][0] + 1 and row.items[start - 1].concept not in ("STOP", "QUERY"):
         start -= 1
-    return [*made[: holder + 1], entries.Draft(start, leak=True), *made[holder + 1 :]]
+    made.append(entries.Draft(start, leak=True))
+    regions.insert(place + 1, (start, len(made) - 1))
 
 
-def _phrases(found, job, code, items, made) -> None:
+def _phrases(found, job, code, items, made, regions) -> None:
     for said in phrases_said(found, job, code):
         first = next(at for at, item in enumerate(items) if item.last > said.first)
-        holder = max((k for k, draft in enumerate(made) if draft.begin <= first), default=0)
+        holder = regions[entries.region_of(regions, first)][1]
         for name, value in said.facts:
             made[holder].claims.append(Claim(name, value, first, first + 1, said.start, said.end, via="phrase"))
 
 
-def _copy(row: Row, made, done, copied) -> None:
+def _copy(made, regions, done, copied) -> None:
     for copy in copied:
-        place = max((k for k, draft in enumerate(made) if draft.begin <= copy.first), default=0)
+        place = regions[entries.region_of(regions, copy.first)][1]
         own = {one.name for one, _ in done[place]}
         source = place - 1
         if copy.mark is not None:

@@ -77,6 +77,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     if "IF" in concepts:
         at = concepts.index("IF")
         return CONDITION, clause.first + (0 if at <= 3 else at), True
+    if "SHOULD_HAVE" in concepts and clause.last < len(row.items) and row.items[clause.last].concept == "BUT":
+        return DRAWING, clause.first + concepts.index("SHOULD_HAVE"), False
     if "DRAWING" in concepts:
         at = concepts.index("DRAWING")
         before = any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
@@ -84,7 +86,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return DRAWING, clause.first + (0 if ends or not before else at), False
     if head == "OTHER" and not _and_i(items, lead):
         return OTHER, clause.first, True
-    if head == "WORD" and items[lead].value in language.names and not _vocative(row, clause, lead) and not _and_i(items, lead):
+    if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(items, lead):
         return OTHER, clause.first, True
     for at, concept in enumerate(concepts):
         by = concept == "BY" and at + 1 < len(items)
@@ -97,6 +99,12 @@ def _so_then(row: Row, items, lead: int) -> bool:
     """ "…, so straight nine is": from here on it is the speaker's own again."""
     said = row.text[items[0].start : items[0].end].lower()
     return lead < len(items) and said in ("so", "then", "entonces") and (items[lead].concept.startswith("K_") or items[lead].concept == "FITTING")
+
+
+def _introduces(row: Row, items, lead: int) -> bool:
+    """ "this is Dave on run four": he says who speaks, not who worked."""
+    said = row.text[items[0].start : items[lead].start].lower()
+    return any(word in said for word in ("this is", "it's", "soy", "habla", "aquí"))
 
 
 def _lead(items) -> int:

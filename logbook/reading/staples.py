@@ -84,7 +84,7 @@ FRAMES = (
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL){0,2} TABS)", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _length("cross_tab_length", most=48)),
-    Frame("TABS (?:FILL|OF|COMMA){0,3} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY)", _length("cross_tab_length", most=48)),
+    Frame("TABS (?:FILL|OF|COMMA|ON){0,4} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY)", _length("cross_tab_length", most=48)),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|FILL)? STAPLES)", _leg),

@@ -175,8 +175,20 @@ def _start_of(row: Row, clause: Clause, begin: int) -> int:
 def _denials(row: Row, clause: Clause) -> list[Claim]:
     made: list[Claim] = []
     at = clause.first
+    if row.items[clause.first].concept == "FIX" or (clause.first > 1 and row.items[clause.first - 2].concept == "FIX"):
+        flip = _flip(row, clause)
+        if flip is not None:
+            return [flip]
     while at < clause.last:
         concept = _live(row, at)
+        if concept == "EXCEPT" and not any(_live(row, k) in ("SAME_AS", "SAME_THING") for k in range(clause.first, at)):
+            noun = at + 1
+            while noun < clause.last and _live(row, noun) in ("DET", "OF", "FILLER"):
+                noun += 1
+            if noun < clause.last and _live(row, noun) in ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT"):
+                made.append(claim(row, *DENIED[_live(row, noun)], at, noun + 1))
+                at = noun + 1
+                continue
         if concept in ("NOT", "NO", "NOT_DONE"):
             found = _denied(row, clause, at)
             made.extend(found)
@@ -200,6 +212,19 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                     continue
         at += 1
     return made
+
+
+def _flip(row: Row, clause: Clause) -> Claim | None:
+    """ "no wait, they're not in": what was said last is denied, without being named again."""
+    concepts = [_live(row, at) for at in range(clause.first, clause.last)]
+    at = next((at for at, concept in enumerate(concepts) if concept in ("NOT", "MISSING")), None)
+    if at is None:
+        return None
+    rest = [c for c in concepts[at + 1 :] if c not in ("IN", "IN_PLACE", "FILLER", "ON", "YET")]
+    before = [c for c in concepts[:at] if c not in ("FIX", "BE", "IT", "OTHER", "FILLER", "THIS", "DET", "NO", "I", "WORD")]
+    if rest or before:
+        return None
+    return claim(row, "(flip)", None, clause.first + at, clause.last)
 
 
 def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
