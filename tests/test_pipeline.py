@@ -14,8 +14,9 @@ from logbook import pipeline, runs, said
 from logbook.facts import to_json
 from logbook.findings import judge
 from logbook.job import parse
-from logbook.note import Photo
-from logbook.piece import decision_from_json
+from logbook.joining.values import read_value
+from logbook.note import Correction, Photo
+from logbook.piece import Decision, decision_from_json
 from logbook.pipeline.documents import answer_to_json
 from logbook.pipeline.reading_back import answer_from_json
 from logbook.rules import RULES
@@ -154,6 +155,51 @@ def test_one_by_one_is_the_same_as_all_at_once(notes):
     )  # fmt: skip
 
 
+PRESSES = [("run", "5"), ("run", "2"), ("mark", "8"), ("kind", "elbow"), ("taped", True), ("taped", None), ("staple_spacing", 2), ("place", "attic")]
+
+
+@st.composite
+def lived_logs(draw):
+    """Notes with presses and takings back at later minutes, and a rework or a scrap on some of them."""
+    notes = draw(logs())
+    minutes = iter(draw(st.permutations(range(80, 110))))
+    for place, one in enumerate(notes):
+        presses = draw(st.lists(st.sampled_from(PRESSES), max_size=2))
+        times = sorted(next(minutes) for _ in presses)
+        made = tuple(
+            Correction(f"{one.id}-{at}", 0, name, None if value is None else read_value(name, value), one.spoken_by, when("08:00") + timedelta(minutes=at))
+            for (name, value), at in zip(presses, times)
+        )
+        gone = when("08:00") + timedelta(minutes=next(minutes) + 60) if draw(st.integers(0, 4)) == 0 else None
+        notes[place] = replace(one, corrections=made, withdrawn_at=gone)
+    decided = [(draw(st.sampled_from(["rework", "scrap", "repair"])), when("08:00") + timedelta(minutes=m)) for m in draw(st.lists(st.integers(30, 130), max_size=2, unique=True))]
+    return notes, decided
+
+
+def as_of(one, at):
+    """The note as it was known at a moment."""
+    gone = one.withdrawn_at if one.withdrawn_at is not None and one.withdrawn_at <= at else None
+    return replace(one, corrections=tuple(c for c in one.corrections if c.at <= at), withdrawn_at=gone)
+
+
+@given(lived_logs())
+def test_a_lived_log_is_the_same_step_by_step_and_all_at_once(lived):
+    notes, decided = lived
+    steps = {n.answered_at for n in notes} | {c.at for n in notes for c in n.corrections}
+    steps |= {n.withdrawn_at for n in notes if n.withdrawn_at} | {at for _, at in decided}
+    book, decisions, new_id = None, [], numbered()
+    for at in sorted(steps):
+        for word, when_decided in decided:
+            if when_decided == at and book is not None and book.pieces:
+                piece_id = next(iter(book.pieces))
+                decisions.append(Decision(f"d{at:%H%M}", piece_id, "taped", "0" * 64, word, "rosa", at))
+        book = pipeline.reckon([as_of(n, at) for n in notes if n.answered_at <= at], decisions, JOB, at, previous=book, new_id=new_id)
+    at_once = pipeline.reckon(notes, decisions, JOB, NOW, ids=book.ids)
+    assert at_once.entries == book.entries
+    assert said_of(at_once) == said_of(book)
+    assert [[(f.rule, f.stands) for f in at_once.findings[p]] for p in at_once.pieces] == [[(f.rule, f.stands) for f in book.findings[p]] for p in book.pieces]
+
+
 @given(logs(), st.data())
 def test_taking_a_note_back_is_never_having_said_it(notes, data):
     gone = data.draw(st.sampled_from(notes))
@@ -201,7 +247,8 @@ def test_what_was_reckoned_before_is_not_changed_by_going_on(notes):
 @given(logs())
 def test_pieces_keep_their_ids_after_a_restart(notes):
     before = pipeline.reckon(notes, (), JOB, NOW)
-    assert pipeline.reckon(notes, (), JOB, NOW, ids=before.entries).entries == before.entries
+    for kept in (before.ids, before.entries):
+        assert pipeline.reckon(notes, (), JOB, NOW, ids=kept).entries == before.entries
 
 
 def test_a_note_that_comes_late_keeps_the_id_of_the_piece_it_began():

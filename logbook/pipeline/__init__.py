@@ -52,7 +52,7 @@ def reckon(
     """The log as all notes and decisions make it.
 
     `notes` and `decisions`: those that are new or changed since `previous`, or all of them (what is known already is
-    passed over). `ids` are `Book.entries` of an earlier run, so that pieces keep their ids. Times are aware.
+    passed over). `ids` are `Book.ids` of an earlier run, so that pieces keep their ids. Times are aware.
     """
     if rules is None:
         from logbook.rules import RULES as rules  # the book is long: imported when somebody judges
@@ -79,6 +79,7 @@ def _frozen(work: Reckoning) -> Book:
         pieces=MappingProxyType({piece_id: kept.pieces[piece_id] for piece_id in order}),
         findings=MappingProxyType(kept.findings),
         entries=MappingProxyType({e: kept.id_of[key] for e, key in log.placed.items() if isinstance(key, tuple)}),
+        ids=MappingProxyType(kept.first_ids),
         asked=MappingProxyType(kept.asked),
         questions=MappingProxyType(kept.questions),
         notes=MappingProxyType(log.notes),

@@ -20,8 +20,8 @@ from logbook.runs import Around
 class Book:
     """A frozen view of the log; go on from it with `pipeline.reckon(..., previous=book)`.
 
-    `entries` tells the piece of every entry that joined one, and is what has to be kept so that pieces have the same
-    ids after a restart (`ids=` of `reckon`). `asked` holds the entries that joined nothing, each as a piece without
+    `entries` tells the piece of every entry that joined one. `ids` tells the first piece that every entry ever had; it
+    only grows, and is what has to be kept so that pieces have the same ids after a restart (`ids=` of `reckon`). `asked` holds the entries that joined nothing, each as a piece without
     an id and what the rules ask of it. `moved` leads from a piece that was joined into another to that one.
     `changed` and `changed_notes` name what is not as it was in the book before.
     """
@@ -30,6 +30,7 @@ class Book:
     pieces: Mapping[str, Piece]
     findings: Mapping[str, tuple[Finding, ...]]
     entries: Mapping[Key, str]
+    ids: Mapping[Key, str]
     asked: Mapping[Key, tuple[Piece, tuple[Finding, ...]]]
     questions: Mapping[str, tuple[tuple[int, str], ...]]
     notes: Mapping[str, Note]
