@@ -44,7 +44,7 @@ def reckon(
     now: datetime,
     previous: Book | None = None,
     *,
-    ids: Mapping[Key, str] | None = None,
+    ids: Mapping[Key, tuple[str, ...]] | None = None,
     new_id: Callable[[], str] = random_id,
     rules: Sequence[Rule] | None = None,
     without_photos: bool = False,
@@ -57,9 +57,10 @@ def reckon(
     if rules is None:
         from logbook.rules import RULES as rules  # the book is long: imported when somebody judges
     if previous is None:
-        work = Reckoning(Log(job), Kept(ids=dict(ids or {}), first_ids=dict(ids or {})), job, rules, new_id, without_photos)
-        for entry, piece_id in (ids or {}).items():
-            work.kept.members[piece_id] = (*work.kept.members.get(piece_id, ()), entry)
+        work = Reckoning(Log(job), Kept(had=dict(ids or {})), job, rules, new_id, without_photos)
+        for entry, had in (ids or {}).items():
+            for piece_id in had:
+                work.kept.members[piece_id] = (*work.kept.members.get(piece_id, ()), entry)
     else:
         work = Reckoning(previous.log.copy(job), previous.kept.copy(), job, rules, new_id, without_photos)
     for one in happenings(notes, decisions, work.log.notes, work.log.decisions, now):
@@ -79,7 +80,7 @@ def _frozen(work: Reckoning) -> Book:
         pieces=MappingProxyType({piece_id: kept.pieces[piece_id] for piece_id in order}),
         findings=MappingProxyType(kept.findings),
         entries=MappingProxyType({e: kept.id_of[key] for e, key in log.placed.items() if isinstance(key, tuple)}),
-        ids=MappingProxyType(kept.first_ids),
+        ids=MappingProxyType(kept.had),
         asked=MappingProxyType(kept.asked),
         questions=MappingProxyType(kept.questions),
         notes=MappingProxyType(log.notes),

@@ -20,8 +20,8 @@ from logbook.runs import Around
 class Book:
     """A frozen view of the log; go on from it with `pipeline.reckon(..., previous=book)`.
 
-    `entries` tells the piece of every entry that joined one. `ids` tells the first piece that every entry ever had; it
-    only grows, and is what has to be kept so that pieces have the same ids after a restart (`ids=` of `reckon`). `asked` holds the entries that joined nothing, each as a piece without
+    `entries` tells the piece of every entry that joined one. `ids` tells the pieces that every entry ever had, in
+    order; it only grows, and is what has to be kept so that pieces have the same ids after a restart (`ids=`). `asked` holds the entries that joined nothing, each as a piece without
     an id and what the rules ask of it. `moved` leads from a piece that was joined into another to that one.
     `changed` and `changed_notes` name what is not as it was in the book before.
     """
@@ -30,7 +30,7 @@ class Book:
     pieces: Mapping[str, Piece]
     findings: Mapping[str, tuple[Finding, ...]]
     entries: Mapping[Key, str]
-    ids: Mapping[Key, str]
+    ids: Mapping[Key, tuple[str, ...]]
     asked: Mapping[Key, tuple[Piece, tuple[Finding, ...]]]
     questions: Mapping[str, tuple[tuple[int, str], ...]]
     notes: Mapping[str, Note]
@@ -60,7 +60,7 @@ class Kept:
     """What reckoning keeps from one time to the next, besides the log of notes; copied before it is changed."""
 
     ids: dict[Key, str] = field(default_factory=dict)  # every entry that ever had a piece
-    first_ids: dict[Key, str] = field(default_factory=dict)  # the first piece it ever had, which it may come back to
+    had: dict[Key, tuple[str, ...]] = field(default_factory=dict)  # the pieces it ever had, which it may come back to
     members: dict[str, tuple[Key, ...]] = field(default_factory=dict)  # piece -> its entries, as last seen
     id_of: dict[Key, str] = field(default_factory=dict)  # founder -> piece
     key_of: dict[str, Key] = field(default_factory=dict)

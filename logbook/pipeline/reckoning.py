@@ -119,15 +119,16 @@ class Reckoning:
             piece = self.log.pieces[key]
             if key not in kept.id_of:
                 last = (self.now_called(kept.ids[entry]) for entry in piece.entries if entry in kept.ids)
-                first = (kept.first_ids[entry] for entry in piece.entries if entry in kept.first_ids)
-                piece_id = next((one for one in (*last, *first) if one not in kept.key_of), None) or self.new_id()
+                ever = (one for entry in piece.entries for one in kept.had.get(entry, ()))
+                piece_id = next((one for one in (*last, *ever) if one not in kept.key_of), None) or self.new_id()
                 kept.id_of[key], kept.key_of[piece_id] = piece_id, key
                 self._come_back(piece_id)
             piece_id = kept.id_of[key]
             kept.members[piece_id] = piece.entries
             for entry in piece.entries:
                 kept.ids[entry] = piece_id
-                kept.first_ids.setdefault(entry, piece_id)
+                if piece_id not in kept.had.get(entry, ()):
+                    kept.had[entry] = (*kept.had.get(entry, ()), piece_id)
         return [old for piece_id in let_go - kept.key_of.keys() if (old := self._retire(piece_id)) is not None]
 
     def _come_back(self, piece_id: str) -> None:
