@@ -69,7 +69,9 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
         now.another = now.another or mention.another
         if kind is not None:
             if now.kind is None:
-                now.kind = kind
+                for mate in made:
+                    if mate is now or mate.begin == now.begin and mate.kind is None:  # a batch is of one kind
+                        mate.kind = kind
             elif mention.corrects and now.kind.value != kind.value:
                 now.kind = replace(kind, took_back=(TakenBack(now.kind.value, now.kind.start, now.kind.end),))
         if mark is not None:
@@ -292,6 +294,9 @@ def _mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
                 rest.remove(one)
             elif is_repair and one.name == "closure" and way == "mastic":
                 rest.remove(one)
+    said = row.text[repaired[0].start : repaired[0].end].lower() if repaired else ""
+    if method is None and ("tap" in said.split("patch")[0] and ("tape" in said or "cinta" in said)):
+        method = replace(repaired[0], name="repair_method", value="tape")
     for one in methods:
         if one.value in ("plug", "replaced") or method is None and (repaired or is_repair):
             method = replace(one, name="repair_method")

@@ -94,7 +94,11 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, batch=batch))
     for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>NUM (?:COMMA NUM)* (?:COMMA)? AND (?:NUMBER|FITTING)? NUM) (?!BY|LONG)"):
         ats = [at for at in range(*match.span("list")) if row.items[at].concept == "NUM"]
-        if _plural(row, match.start("k")) and not taken.intersection(ats):
+        if (_plural(row, match.start("k")) or _counts_up(row, ats)) and not taken.intersection(ats):
+            add(_mention(row, match, batch=tuple((str(int(row.items[at].value.value)), (at, at + 1)) for at in ats)))
+    for match in row.find("(?:^|(?<=SEP)) (?:FILLER|DET){0,3} (?P<list>NUM (?:COMMA NUM)* (?:COMMA)? AND NUM) (?=FILLER? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT))"):
+        ats = [at for at in range(*match.span("list")) if row.items[at].concept == "NUM"]
+        if not taken.intersection(ats):
             add(_mention(row, match, batch=tuple((str(int(row.items[at].value.value)), (at, at + 1)) for at in ats)))
     kind_mark = (
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
@@ -131,7 +135,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if not _reference(row, match.start("k"), taken):
             add(_mention(row, match))
     made.sort(key=lambda m: m.first)
-    return made
+    return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT")]  # "not fitting 12, fitting 13"
 
 
 _KIND_OF_WORD = {"branch": "branch", "joint": "straight", "ramal": "branch"}
@@ -174,6 +178,12 @@ def _range(row: Row, match):
         return ()
     span = (match.start("a"), match.end("b"))
     return tuple((str(n), span) for n in range(int(a), int(b) + 1))
+
+
+def _counts_up(row: Row, ats: list[int]) -> bool:
+    """ "fitting 12, 13 and 14": three or more, each the next."""
+    values = [row.items[at].value.value for at in ats]
+    return len(values) > 2 and all(b == a + 1 for a, b in zip(values, values[1:]))
 
 
 def _plural(row: Row, at: int) -> bool:

@@ -114,6 +114,8 @@ def _corrects(row: Row, first: int) -> bool:
             return True
         if concept == "NOT" and row.items[at].end - row.items[at].start == 2 and row.items[at + 1].concept == "COMMA":
             return True
+        if concept == "FILLER" and row.items[at + 1].concept == "I" and row.text[row.items[at].start : row.items[at].end].lower() in ("so", "then"):
+            return True  # "it wasn't taped, so I taped it"
         if concept not in _BEFORE_FIX:
             return False
         if concept == "NO" and at > 0 and row.items[at - 1].concept == "COMMA" and row.items[at].end - row.items[at].start == 2:

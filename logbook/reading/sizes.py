@@ -39,9 +39,9 @@ def _size(found: Found, at: int, role: str):
 
 
 _SIZE_FRAMES = (
-    Frame("BRANCH_WORD (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} (?P<size>SIZE)", "branch_size"),
-    Frame("(?:WITH|HAVE|AND) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH)", "branch_size"),
-    Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD) (?!(?:FILL|OF){0,2} (?:SIZE|NUM))", "branch_size"),
+    Frame("(?:BRANCH_WORD|LEG) (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} (?P<size>SIZE)", "branch_size"),
+    Frame("(?:WITH|HAVE|AND) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH|LEG)", "branch_size"),
+    Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD|LEG) (?!(?:FILL|OF){0,2} (?:SIZE|NUM))", "branch_size"),
     Frame("(?:K_BRANCH) (?:BE|OF|FILL|HAVE){1,3} (?P<size>SIZE)", "branch_named"),
     Frame("OUTLET (?:FILL|OF|ON|COMMA|SIZE_WORD|END|TO){0,3} (?P<size>SIZE)", "outlet_size"),
     Frame("INLET (?:FILL|OF|ON|COMMA|SIZE_WORD|END){0,3} (?P<size>SIZE)", "inlet_size"),
@@ -102,6 +102,7 @@ def _pieces(found: Found):
 FRAMES = (
     Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF)", _pieces),
     Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART)", _cut_to),
+    Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} NUM? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
     Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
     Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD)", _cut),

@@ -77,6 +77,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     if "IF" in concepts:
         at = concepts.index("IF")
         return CONDITION, clause.first + (0 if at <= 3 else at), True
+    if "DOUBT" in concepts:
+        return QUESTION, clause.first + concepts.index("DOUBT"), False
     if "SHOULD_HAVE" in concepts and clause.last < len(row.items) and row.items[clause.last].concept == "BUT":
         return DRAWING, clause.first + concepts.index("SHOULD_HAVE"), False
     if "DRAWING" in concepts:
@@ -89,8 +91,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(items, lead):
         return OTHER, clause.first, True
     for at, concept in enumerate(concepts):
-        by = concept == "BY" and at + 1 < len(items)
-        if by and (concepts[at + 1] == "OTHER" or items[at + 1].value in language.names):
+        who = at + 2 if concepts[at + 1 : at + 2] == ["DET"] else at + 1
+        if concept == "BY" and who < len(items) and (concepts[who] == "OTHER" or items[who].value in language.names):
             return OTHER, clause.first, False
     return None, 0, False
 

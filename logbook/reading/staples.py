@@ -103,7 +103,7 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
-    Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA){0,3} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
+    Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC){0,4} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE)", _flag("stapled")),
     Frame("(?:NUMB) (?:APART|EVERY) (?P<w>STAPLES)", _flag("stapled")),
     Frame("(?P<w>(?:WITH|THROUGH|ON)? DET? FLAP)", _flag("staple_flap")),

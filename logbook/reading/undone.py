@@ -181,6 +181,10 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
             return [flip]
     while at < clause.last:
         concept = _live(row, at)
+        if concept == "FORGOT" and at + 1 < clause.last and _live(row, at + 1) in ("RUB", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TAPE", "RUBBED", "STAPLED"):
+            made.append(claim(row, *DENIED[_live(row, at + 1)], at, at + 2))
+            at += 2
+            continue
         if concept == "EXCEPT" and not any(_live(row, k) in ("SAME_AS", "SAME_THING") for k in range(clause.first, at)):
             noun = at + 1
             while noun < clause.last and _live(row, noun) in ("DET", "OF", "FILLER"):
@@ -235,7 +239,8 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
         concept = _live(row, at)
         if concept in DENIED:
             name, value = DENIED[concept]
-            if value is not False and row.items[begin].concept == "NOT":
+            if value is not False and row.items[begin].concept != "NO":
+                made.append(claim(row, "(nothing)", None, begin, at + 1))
                 break
             if concept == "SCRIM" and at + 1 < clause.last and _live(row, at + 1) == "SHOWS":
                 at += 1
@@ -248,7 +253,8 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
                 at, steps = at + 2, 0
                 continue
             break
-        if concept in _SILENT:
+        measured = concept in ("SIZE", "LEN", "NUM") and row.items[begin].concept == "NOT"
+        if concept in _SILENT or measured:
             made.append(claim(row, "(nothing)", None, begin, at + 1))
             break
         if concept not in _PASSES:
