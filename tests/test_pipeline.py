@@ -8,6 +8,8 @@ from pathlib import Path
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from test_schemas import problems
+
 from log_cases import JOB, NOW, cases, laid, note, numbered, when
 
 from logbook import pipeline, runs, said
@@ -302,5 +304,5 @@ def test_a_document_of_every_case_prints_in_both_languages():
                 assert pipeline.note_document(one, log.book, language)["id"] == one.id
             for piece in log.book.pieces.values():
                 told = pipeline.piece_document(piece, log.book, language)
-                assert all(f["says"] for f in told["findings"])
+                assert problems("piece.json", told | {"decisions": []}) == []  # decisions of the cases have short ids
                 assert [fact["value"] for fact in told["facts"]] == [to_json(f.name, f.value) for f in piece.facts]
