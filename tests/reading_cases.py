@@ -111,7 +111,7 @@ def number(text: str) -> Fraction:
 
 
 def _move(text: str) -> Move:
-    side, way, by, _, back = text.split()
+    side, way, by, _, back = text.split()  # top in 3 back 18; a ? was not said
     maybe = lambda word: None if word == "?" else word  # noqa: E731
     return Move(maybe(side), None if by == "?" else number(by), None if back == "?" else number(back), maybe(way))
 

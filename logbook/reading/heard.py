@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.said import Entry, Fact, Reading
+from logbook.said import Fact, Reading
 from logbook.transcript import Transcript, Word
 
 _MOST = 16  # doubtful words that are tried; a note with more is doubtful all over
@@ -87,6 +87,3 @@ def _each(reading: Reading, told: Callable[[Fact], Fact]) -> Reading:
     fittings = tuple(replace(entry, facts=tuple(told(f) for f in entry.facts)) for entry in reading.fittings)
     shift = None if reading.shift is None else tuple(told(f) for f in reading.shift)
     return replace(reading, fittings=fittings, shift=shift)
-
-
-__all__ = ["Entry", "with_alternatives", "with_heard"]

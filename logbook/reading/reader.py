@@ -6,8 +6,8 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import condition, ends, entries, moves, places, sizes, staples, supports, tapes
-from logbook.reading.claims import HEDGES, Claim, claim, run
+from logbook.reading import condition, drafts, ends, entries, moves, places, sizes, staples, supports, tapes
+from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions, runs
@@ -64,9 +64,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     if is_shift(row, named, claims):
         facts = shift_claims(row, claims)
         return replace(base, shift=tuple(_fact(one, row, False) for one in facts))
-    made, regions = entries.drafts(row, named)
+    made, regions = drafts.drafts(row, named)
     _leaks(row, stated, made, regions)
-    entries.share_out(made, regions, claims)
+    drafts.share_out(made, regions, claims)
     _phrases(found, job, code, items, made, regions)
     done = [entries.settle(row, draft, text) for draft in made]
     _copy(made, regions, done, copied)
@@ -130,7 +130,7 @@ def _leaks(row: Row, stated: Row, made, regions) -> None:
     if not tests:
         return
     at = tests[0]
-    place = entries.region_of(regions, at)
+    place = drafts.region_of(regions, at)
     holder = made[regions[place][1]]
     if holder.kind is None:
         holder.leak = True
@@ -138,21 +138,21 @@ def _leaks(row: Row, stated: Row, made, regions) -> None:
     start = at
     while start > regions[place][0] + 1 and row.items[start - 1].concept not in ("STOP", "QUERY"):
         start -= 1
-    made.append(entries.Draft(start, leak=True))
+    made.append(drafts.Draft(start, leak=True))
     regions.insert(place + 1, (start, len(made) - 1))
 
 
 def _phrases(found, job, code, items, made, regions) -> None:
     for said in phrases_said(found, job, code):
         first = next(at for at, item in enumerate(items) if item.last > said.first)
-        holder = regions[entries.region_of(regions, first)][1]
+        holder = regions[drafts.region_of(regions, first)][1]
         for name, value in said.facts:
             made[holder].claims.append(Claim(name, value, first, first + 1, said.start, said.end, via="phrase"))
 
 
 def _copy(made, regions, done, copied) -> None:
     for copy in copied:
-        place = regions[entries.region_of(regions, copy.first)][1]
+        place = regions[drafts.region_of(regions, copy.first)][1]
         own = {one.name for one, _ in done[place]}
         source = place - 1
         if copy.mark is not None:
@@ -224,6 +224,3 @@ def _fact(one: Claim, row: Row, conflict: bool, source: int | None = None) -> Fa
         read_as=one.read_as,
         for_run=one.for_run,
     )
-
-
-__all__ = ["HEDGES", "claim", "read_text"]

@@ -1,0 +1,146 @@
+"""Which words belong to which fitting: an entry while it is put together, and the claims shared out."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections import Counter
+from dataclasses import dataclass, field, replace
+
+from logbook.reading.claims import Claim, TakenBack, claim
+from logbook.reading.grammar import Row
+from logbook.reading.headings import Mention
+
+
+@dataclass
+class Draft:
+    """An entry while it is put together."""
+
+    begin: int  # first item that is its own
+    kind: Claim | None = None
+    mark: Claim | None = None
+    claims: list[Claim] = field(default_factory=list)
+    amends: bool = False
+    another: bool = False
+    same_as: tuple | None = None
+    withdrawn: list[TakenBack] = field(default_factory=list)
+    carried: list[tuple[Claim, int]] = field(default_factory=list)  # claim, position it came from
+    leak: bool = False
+
+
+Regions = list[tuple[int, int]]  # from this item on the words are of this draft
+
+
+def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
+    """The entries of a text, from the places where fittings are named, and which words are whose."""
+    made, regions = [Draft(0)], [(0, 0)]
+
+    def begin(item: int) -> Draft:
+        made.append(Draft(item))
+        regions.append((item, len(made) - 1))
+        return made[-1]
+
+    for mention in found:
+        now = made[regions[-1][1]]
+        if mention.batch:
+            if now.kind or now.mark:
+                begin(mention.first)
+            kind = _kind_claim(row, mention)
+            first = True
+            for mark, (start, end) in mention.batch:
+                if not first:
+                    begin(made[-1].begin)
+                first = False
+                made[-1].kind = kind
+                made[-1].mark = claim(row, "mark", mark, start, end)
+            continue
+        kind, mark = _kind_claim(row, mention), _mark_claim(row, mention)
+        if _is_new(now, mention, row):
+            again = next((k for k, draft in enumerate(made) if mark is not None and draft.mark is not None and draft.mark.value == mark.value), None)
+            if again is not None and (kind is None or made[again].kind is None or made[again].kind.value == kind.value):
+                regions.append((mention.first, again))  # spoken of again
+                continue
+            now = begin(mention.first)
+        now.amends = now.amends or mention.amends
+        now.another = now.another or mention.another
+        if kind is not None:
+            if now.kind is None:
+                for mate in made:
+                    if mate is now or mate.begin == now.begin and mate.kind is None:  # a batch is of one kind
+                        mate.kind = kind
+            elif mention.corrects and now.kind.value != kind.value:
+                now.kind = replace(kind, took_back=(TakenBack(now.kind.value, now.kind.start, now.kind.end),))
+        if mark is not None:
+            if now.mark is None:
+                now.mark = mark
+            elif mention.corrects and now.mark.value != mark.value:
+                now.mark = replace(mark, took_back=(TakenBack(now.mark.value, now.mark.start, now.mark.end),))
+    return made, regions
+
+
+def region_of(regions: Regions, item: int) -> int:
+    return max(0, bisect_right(regions, (item, len(regions) + 1)) - 1)
+
+
+def _is_new(now: Draft, mention: Mention, row: Row) -> bool:
+    if mention.mark is not None and now.mark is not None and mention.mark != now.mark.value:
+        return not mention.corrects
+    if mention.corrects and mention.kind is not None and now.kind is not None:
+        return False
+    if mention.mark is not None and now.mark is None and now.kind is not None and mention.kind is not None:
+        return mention.kind != now.kind.value and not _apposed(row, now, mention)
+    if mention.mark is None and mention.kind is not None and now.kind is not None:
+        if mention.another:
+            return True
+        if mention.kind == now.kind.value:
+            return False
+        return _starts_sentence(row, mention) and mention.kind not in ("branch", "hanger", "repair", "collar", "register")
+    if mention.another and (now.kind is not None and now.mark is not None) and mention.mark != now.mark.value:
+        return True
+    return False
+
+
+def _apposed(row: Row, now: Draft, mention: Mention) -> bool:
+    """ "straight collar", "pants wye": two kinds side by side are one thing; the later names it."""
+    return now.kind.last >= mention.first - 1
+
+
+def _starts_sentence(row: Row, mention: Mention) -> bool:
+    before = [item.concept for item in row.items[max(0, mention.first - 2) : mention.first]]
+    lead = [item.concept for item in row.items[mention.first : mention.kind_at[0]]] if mention.kind_at else []
+    stopped = not before or before[-1] in ("STOP", "QUERY") or (before[-1] == "FILLER" and before[0] in ("STOP", "QUERY"))
+    return stopped or (lead[:1] == ["FILLER"] and before[-1:] == ["STOP"])
+
+
+def _kind_claim(row: Row, mention: Mention) -> Claim | None:
+    if mention.kind is None:
+        return None
+    return claim_plain(row, "kind", mention.kind, *mention.kind_at)
+
+
+def _mark_claim(row: Row, mention: Mention) -> Claim | None:
+    if mention.mark is None:
+        return None
+    made = claim_plain(row, "mark", mention.mark, *mention.mark_at)
+    backs = tuple(TakenBack(str(int(b.value.value)), b.start, b.end) for b in row.items[mention.mark_at[1] - 1].took_back if b.concept == "NUM")
+    return replace(made, took_back=backs)
+
+
+def claim_plain(row: Row, name: str, value, first: int, last: int) -> Claim:
+    """A claim that takes no hedge in front of it and is never doubted by one."""
+    return replace(claim(row, name, value, first, last), hedged=False, first=first, start=row.items[first].start)
+
+
+def share_out(made: list[Draft], regions: Regions, claims: list[Claim]) -> None:
+    """Every claim to the entry whose stretch of words it stands in; "both of them" to all so far."""
+    batches = Counter(begin for begin, _ in regions)
+    for one in sorted(claims, key=lambda c: (c.first, c.last)):
+        at = region_of(regions, one.last - 1 if one.pending else one.first)  # "still need to tape 22" names its own
+        begin, holder = regions[at]
+        if one.both_at >= begin:
+            mates = sorted({index for _, index in regions[: at + 1]})
+        elif batches[begin] > 1:
+            mates = [index for other, index in regions[max(0, at - batches[begin]) : at + 1] if other == begin]
+        else:
+            mates = [holder]
+        for place in mates:
+            made[place].claims.append(one)

@@ -1,0 +1,170 @@
+"""What a claim is of, once the fitting is known: which opening a size, a turn or a temperature, a seam or a mend."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.reading.claims import Claim
+from logbook.reading.drafts import Draft, claim_plain
+from logbook.reading.grammar import Row
+
+BRANCHED = ("tee", "branch", "wye")
+_CLOSED = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum", "collar", "repair")
+
+
+def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
+    """Which opening each size is of."""
+    value = kind.value if kind else None
+    have: dict[str, Claim] = {}
+    done: list[Claim] = []
+    last_role = None
+    for one in claims:
+        if not one.name.startswith("(") or not one.name.strip("()").endswith(("size", "named")):
+            done.append(one)
+            continue
+        role = one.name.strip("()")
+        if role == "branch_named":
+            role = "branch_size" if "inlet_size" in have else "size"
+        if one.corrects and last_role is not None and role in ("size", "to_size"):
+            role = last_role
+        elif role == "to_size":
+            role = "outlet_size" if "inlet_size" in have and value not in BRANCHED else ("branch_size" if value in BRANCHED and "inlet_size" in have else "inlet_size")
+        elif role == "size":
+            if "inlet_size" not in have:
+                role = "inlet_size"
+            elif value in BRANCHED:
+                role = "branch_size"
+            elif value in ("transition", "offset") and "outlet_size" not in have:
+                role = "outlet_size"
+            else:
+                role = "inlet_size"
+        made = replace(one, name=role)
+        if role in have and not one.corrects and have[role].value == one.value:
+            continue
+        have[role] = made
+        last_role = role
+        done.append(made)
+    inlet, outlet = have.get("inlet_size"), have.get("outlet_size")
+    if inlet and outlet and not _same(inlet.value, outlet.value):
+        if value is None:
+            draft.kind = Claim("kind", "transition", inlet.first, outlet.last, inlet.start, outlet.end)
+        elif value == "offset":
+            draft.kind = replace(kind, value="transition")
+    elif value is None and outlet is None and "branch_size" in have and inlet is not None:
+        pass
+    return done
+
+
+def _same(one, other) -> bool:
+    return one == other or one == other[::-1]
+
+
+def leak(claims: list[Claim], draft: Draft) -> list[Claim]:
+    if not draft.leak:
+        return [c for c in claims if c.name != "(leak_area)"]
+    names = {"static_pressure": "leak_pressure", "airflow": "leak_flow", "(leak_area)": "leak_area"}
+    return [replace(c, name=names.get(c.name, c.name)) for c in claims]
+
+
+def angles(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
+    kind = draft.kind.value if draft.kind else None
+    spent = {at for c in claims if c.name != "(angle)" for at in c.uses}
+    if draft.mark is not None:
+        spent.update(range(draft.mark.first, draft.mark.last))
+    done: list[Claim] = []
+    seen = False
+    for one in claims:
+        if one.name != "(angle)":
+            done.append(one)
+            continue
+        item = row.items[one.first if one.first == one.last - 1 else one.last - 1]
+        at = one.last - 1
+        if at in spent:
+            continue
+        degrees = item.concept == "DEG"
+        temperature = degrees and (one.value not in (90, 45, 30, 60, 22) or _warm(row, at))
+        if kind in ("elbow", "wye") and not temperature:
+            if not seen or one.corrects:
+                done.append(replace(one, name="turn_angle"))
+                seen = True
+        elif degrees and kind != "offset" and (temperature or kind is not None or one.value > 30):
+            if kind in ("elbow", "wye") and not temperature:
+                continue
+            done.append(replace(one, name="surface_temperature"))
+        elif kind is None and not degrees and one.value in (90, 45) and _names_elbow(row, at):
+            draft.kind = claim_plain(row, "kind", "elbow", at, at + 1)
+            kind = "elbow"
+            done.append(replace(one, name="turn_angle"))
+            seen = True
+    return done
+
+
+def _warm(row: Row, at: int) -> bool:
+    near = [item.concept for item in row.items[max(0, at - 4) : at + 4]]
+    return "TEMP" in near
+
+
+def _names_elbow(row: Row, at: int) -> bool:
+    before = [row.items[k].concept for k in range(max(0, at - 2), at)]
+    if not before or before[-1] in ("STOP", "QUERY"):
+        return True
+    return any(c in ("DET", "PIECE_COUNT", "FITTING", "SIZE", "COMMA", "BE", "ANOTHER") for c in before)
+
+
+def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
+    """Tape and mastic on a mend are how it was mended, not how the piece was closed."""
+    damage = [c for c in claims if c.name == "facing_damage" and c.value != "none"]
+    repaired = [c for c in claims if c.name == "damage_repaired"]
+    methods = [c for c in claims if c.name == "(method)"]
+    is_repair = draft.kind is not None and draft.kind.value == "repair"
+    rest = [c for c in claims if c.name not in ("(method)", "damage_repaired", "damage_width")]
+    widths = [c for c in claims if c.name == "damage_width"]
+    if not damage and not is_repair:
+        if repaired and any(c.value is False for c in repaired):
+            return rest + [c for c in repaired if c.value is False]
+        if not (repaired and any(c.name in ("(method)",) for c in methods)):
+            return rest
+    anchor = repaired[0] if repaired else (methods[0] if methods else (damage[0] if damage else None))
+    extra: list[Claim] = list(repaired[:1])
+    method = None
+    for one in sorted((c for c in rest if c.name in ("taped", "closure") and c.value is not False), key=lambda c: c.first):
+        near = anchor is not None and -2 <= one.first - anchor.first <= 9 and (repaired or is_repair or methods)
+        if near and (repaired or is_repair):
+            way = "mastic" if one.value == "mastic" else "tape"
+            if method is None or way == "mastic":
+                method = replace(one, name="repair_method", value=way, weak=False)
+            if not is_repair and one.name in ("taped", "closure"):
+                rest.remove(one)
+            elif is_repair and one.name == "closure" and way == "mastic":
+                rest.remove(one)
+    said = row.text[repaired[0].start : repaired[0].end].lower() if repaired else ""
+    if method is None and ("tap" in said.split("patch")[0] and ("tape" in said or "cinta" in said)):
+        method = replace(repaired[0], name="repair_method", value="tape")
+    for one in methods:
+        if one.value in ("plug", "replaced") or method is None and (repaired or is_repair):
+            method = replace(one, name="repair_method")
+            if not extra and one.value in ("plug", "replaced"):
+                extra.append(replace(one, name="damage_repaired", value=True))
+            break
+    if method is not None:
+        extra.append(method)
+        if is_repair and not any(c.name == "damage_repaired" for c in extra) and damage:
+            pass
+    others = [c for c in rest if c.name not in ("facing_damage",)]
+    if draft.kind is None and damage and (extra) and not [c for c in others if c.name not in ("run", "place", "mark", "closure_mark", "service")]:
+        first = extra[0]
+        draft.kind = Claim("kind", "repair", first.first, first.last, first.start, first.end)
+    return rest + extra + (widths if damage or is_repair else [])
+
+
+def weak(claims: list[Claim], draft: Draft) -> list[Claim]:
+    strong = {c.name for c in claims if not c.weak}
+    kind = draft.kind.value if draft.kind else None
+    kept, seen = [], set()
+    for one in claims:
+        if one.weak and (one.name in strong or one.name in seen or (kind is not None and kind not in _CLOSED)):
+            continue
+        if one.weak:
+            seen.add(one.name)
+        kept.append(one)
+    return kept
