@@ -173,3 +173,22 @@ def test_what_a_foreman_reads_in_spanish(notes, capsys):
 def test_a_note_without_a_fitting_says_so(notes, capsys, text, words):
     assert main(["check", *notes(a=text)]) == 0
     assert words in capsys.readouterr().out
+
+
+def test_with_a_photo_the_photo_rules_are_due(notes, capsys, tmp_path):
+    from PIL import Image
+
+    stripes = Image.new("L", (320, 240))
+    stripes.putdata([255 * (x // 4 % 2) for _ in range(240) for x in range(320)])
+    stripes.save(tmp_path / "p.png")
+    _, document = checked(capsys, *notes(a=GOOD), "--photo", str(tmp_path / "p.png"))
+    found = {f["rule"]: f["verdict"] for f in document["fittings"][0]["findings"] if f["rule"].startswith("photo-")}
+    assert found["photo-there"] == "meets"
+    assert "photo-time" not in found  # when the note was spoken is not known here
+
+
+def test_a_photo_that_cannot_be_seen_is_told_and_the_words_are_still_checked(notes, capsys):
+    [path] = notes(a=OFF)
+    assert main(["check", path, "--photo", path, "--json"]) == 2
+    told = capsys.readouterr()
+    assert json.loads(told.out)["text"] == OFF and "a.txt" in told.err
