@@ -60,7 +60,7 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
                 regions.append((mention.first, again))  # spoken of again
                 continue
             now = begin(mention.first)
-        now.amends = now.amends or mention.amends
+        now.amends = now.amends or mention.amends or _amended(row, mention, first=now is made[0])
         now.another = now.another or mention.another
         if kind is not None:
             if now.kind is None:
@@ -79,6 +79,18 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
 
 def region_of(regions: Regions, item: int) -> int:
     return max(0, bisect_right(regions, (item, len(regions) + 1)) - 1)
+
+
+def _amended(row: Row, mention: Mention, first: bool) -> bool:
+    """ "and fitting fifteen, that should have been …": a mark alone, and then a word that sets it right."""
+    if mention.mark is None or mention.kind is not None:
+        return False
+    for item in row.items[mention.last : mention.last + 5]:
+        if item.concept == "SHOULD_HAVE" or (item.concept == "FIX" and not first):
+            return True
+        if item.concept not in ("COMMA", "THIS", "BE", "FILLER", "IT", "NO", "NOT"):
+            return False
+    return False
 
 
 def _is_new(now: Draft, mention: Mention, row: Row) -> bool:

@@ -166,7 +166,7 @@ def _mention(row: Row, match, mark=None, batch=()) -> Mention:
     before = [item.concept for item in row.items[max(0, first - 3) : first]]
     corrects = "FIX" in before or (before[-2:] == ["NO", "COMMA"]) or before[-1:] == ["NO"]
     # "correction, fitting nine": the words right before it take back what was said of that fitting earlier
-    if mark is not None and before and before[-1] in ("FIX", "SHOULD_HAVE") and first <= 2:
+    if mark is not None and "FIX" in before and first <= 3 and set(before) <= {"FIX", "COMMA", "FILLER", "STOP"}:
         amends = True
     mark_at = match.span("m") if mark is not None else None
     return Mention(first, match.end(), kind, kind_at, mark, mark_at, another, amends, corrects, batch)
