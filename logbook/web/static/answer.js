@@ -1,0 +1,98 @@
+// Facts as people read them, on the phone: the same words as the server prints, from the same texts.
+
+let texts = {};
+export const learn = (words) => { texts = words; };
+export const has = (key) => key in texts;
+export function say(key, values = {}) {
+  return (texts[key] ?? key).replace(/\{(\w+)\}/g, (whole, name) => (name in values ? values[name] : whole));
+}
+
+export function number(value) {
+  // A length as the trade writes it, down to 1/64.
+  const minus = value < 0 ? "-" : "";
+  const size = Math.abs(value);
+  const parts = Math.round(size * 64);
+  if (Math.abs(size * 64 - parts) > 1e-4) return minus + String(Math.round(size * 100) / 100);
+  const whole = Math.floor(parts / 64);
+  let [over, under] = [parts % 64, 64];
+  if (!over) return minus + whole;
+  while (over % 2 === 0) { over /= 2; under /= 2; }
+  return minus + (whole ? `${whole}-` : "") + `${over}/${under}`;
+}
+
+const word = (value) => (has(`facts.value.${value}`) ? say(`facts.value.${value}`) : String(value));
+export const label = (name) => (has(`facts.name.${name}`) ? say(`facts.name.${name}`) : name);
+export const kind = (value) => (value && has(`facts.kind.${value}`) ? say(`facts.kind.${value}`) : "");
+
+export function move(m) {
+  if (m.by === null) return say("facts.back-only", { back: m.back === null ? "?" : number(m.back) });
+  const values = { side: m.side ? word(m.side) : "?", way: m.way ? word(m.way) : "", by: number(m.by), back: m.back === null ? "" : number(m.back) };
+  return say(m.back === null ? "facts.move-no-back" : "facts.move", values).replace(/\s+/g, " ").trim();
+}
+
+export function text(fact) {
+  const { name, value, unit } = fact;
+  if (value === null || value === undefined) return "";
+  if (typeof value === "boolean") return say(value ? "facts.yes" : "facts.no");
+  if (name === "kind") return kind(value);
+  if (Array.isArray(value)) {
+    if (name === "side_moves") return value.map(move).join("; ");
+    if (name === "stated_slope") return say("facts.slope", { rise: number(value[0]), run: number(value[1]) });
+    if (name.endsWith("_size")) return say("facts.size", { one: number(value[0]), other: number(value[1]) });
+    return value.map(word).join(", ") || say("facts.nothing");
+  }
+  if (typeof value === "number" && unit) return number(value) + (unit === "°" ? "" : " ") + (unit === "in" && document.documentElement.lang === "en" ? "in." : unit);
+  return typeof value === "number" ? String(value) : word(value);
+}
+
+export function heading(facts) {
+  const of = (name) => (facts.find((fact) => fact.name === name) || {}).value;
+  return [kind(of("kind")), of("mark")].filter(Boolean).join(" ") || say("facts.piece-no-mark");
+}
+
+export const SHAPES = {
+  meets: '<path d="M3 6h12v6h6v6H9v-6H3z" fill="currentColor"/>',
+  departs: '<path d="M2 3h12v6H8v4H2z M22 21H10v-6h6v-4h6z" fill="currentColor"/>',
+  unsaid: '<path d="M3 6h6v12H3z" fill="currentColor"/><path d="M12 6h9v12h-9z" fill="none" stroke="currentColor" stroke-width="2" stroke-dasharray="3 2.5"/>',
+  unclear: '<path d="M3 5h18v14H3z" fill="none" stroke="currentColor" stroke-width="2"/><path d="M6 14c2-5 4-5 6-2s4 3 6-2" fill="none" stroke="currentColor" stroke-width="2.5"/>',
+};
+
+export function make(tag, members = {}, ...inside) {
+  // An element; texts are set as text, never as markup.
+  const element = document.createElement(tag);
+  for (const [name, value] of Object.entries(members)) {
+    if (name.startsWith("on")) element.addEventListener(name.slice(2), value);
+    else if (name === "class") element.className = value;
+    else if (value !== null && value !== undefined && value !== false) element.setAttribute(name, value === true ? "" : value);
+  }
+  element.append(...inside.flat().filter((one) => one !== null && one !== undefined));
+  return element;
+}
+
+export function verdict(name, count = null) {
+  const sign = document.createElementNS("http://www.w3.org/2000/svg", "svg");
+  for (const [key, value] of Object.entries({ class: "shape", viewBox: "0 0 24 24", width: "24", height: "24", "aria-hidden": "true" })) sign.setAttribute(key, value);
+  sign.innerHTML = SHAPES[name]; // our own constant
+  return make("span", { class: `verdict ${name}` }, sign, ` ${count === null ? "" : `${count} `}${say(`facts.verdict.${name}`)}`);
+}
+
+export const findings = (note) => note.fittings.flatMap((fitting) => fitting.findings || []);
+export const open = (note) => findings(note).filter((f) => f.shows === "flag" && f.verdict === "departs" && f.stands === "open");
+export const asks = (note) => note.questions.map(([position, rule]) => {
+  const fitting = note.fittings.find((one) => one.position === position);
+  return { position, fitting, finding: fitting && (fitting.findings || []).find((one) => one.rule === rule) };
+}).filter((one) => one.finding);
+export const needsWord = (note) => note.state === "unheard" || note.questions.length > 0 || open(note).length > 0;
+export const tally = (note) => ["departs", "unclear", "unsaid", "meets"].map((name) => [name, findings(note).filter((f) => f.verdict === name).length]).filter(([, count]) => count);
+
+export function aloud(note) {
+  // What the phone reads out on request: what was understood, what is off, what was not said.
+  const lines = [];
+  for (const fitting of note.fittings) {
+    lines.push(`${heading(fitting.facts)}.`);
+    for (const f of fitting.findings || []) if (f.verdict !== "meets" && f.shows !== "file") lines.push(f.says, f.do || "");
+  }
+  if (note.problem) lines.push(note.problem.why, note.problem.cure);
+  if (!findings(note).some((f) => f.verdict !== "meets")) lines.push(say("phone.nothing-off"));
+  return lines.filter(Boolean).join(" ");
+}

@@ -77,7 +77,7 @@ function here(date) {
 
 form.addEventListener("submit", async (event) => {
   event.preventDefault();
-  if (recorder.running) { recorder.stop(); await new Promise((done) => setTimeout(done, 300)); }
+  await recorder.stop();
   const body = new FormData(form);
   body.set("spoken_at", here(began || new Date()));
   body.set("sent_at", here(new Date()));

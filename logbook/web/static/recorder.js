@@ -17,6 +17,7 @@ export class Recorder {
     const kind = KINDS.find((one) => MediaRecorder.isTypeSupported(one)) || "";
     const recorder = new MediaRecorder(stream, kind ? { mimeType: kind } : undefined);
     const run = { stream, recorder, chunks: [], began: performance.now(), loudest: 0, writing: Promise.resolve() };
+    run.whole = new Promise((done) => { run.done = done; });
     const context = new AudioContext();
     const ear = context.createAnalyser();
     ear.fftSize = 1024;
@@ -38,6 +39,7 @@ export class Recorder {
       if (this.running === run) this.running = null;
       const seconds = (performance.now() - run.began) / 1000;
       this.ended({ chunks: run.chunks, kind: recorder.mimeType, seconds, loudest: run.loudest, quiet: run.loudest < QUIET });
+      run.done();
     };
     // A call, a lock or another app ends the track: what came so far is a part, and is kept.
     stream.getAudioTracks()[0].addEventListener("ended", () => this.stop());
@@ -55,7 +57,11 @@ export class Recorder {
   }
 
   stop() {
-    if (this.running && this.running.recorder.state !== "inactive") this.running.recorder.stop();
+    // Resolves when the part is whole and `ended` has been told.
+    const run = this.running;
+    if (!run) return Promise.resolve();
+    if (run.recorder.state !== "inactive") run.recorder.stop();
+    return run.whole;
   }
 }
 
