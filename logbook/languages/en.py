@@ -208,7 +208,7 @@ KINDS = (
     ("straight", "straight|straight piece|straight section|straight duct|straight joint|straight run|section|sections|straights|straight sections|full section|straight one|straights|strait|duct section|straight pieces|stick|straight length|joint of duct|section of duct|piece of straight"),
     ("transition", "transition|reducer|increaser|transitions|reducers|reducing piece|transition piece|transition fitting|reducing transition|taper piece|reduction|reducing fitting|enlarger|increasers"),
     ("offset", "offset|offsets fitting|off set|offset fitting|offset piece|s offset|jog piece|dogleg"),
-    ("elbow", "elbow|ell|elbows|square elbow|radius elbow|l bow|mitered elbow|vaned elbow|elle|ells|mitered ninety|square throat elbow|square ninety|elbow fitting"),
+    ("elbow", "elbow|ell|elbows|square elbow|radius elbow|l bow|mitered elbow|vaned elbow|elle|ells|square throat elbow|elbow fitting"),
     ("tee", "tee|tees|t fitting|bullhead|bullhead tee|tee fitting|a t|straight tee"),
     ("branch", "branch take-off|take-off|takeoff|take off|tap|saddle|branch fitting|tap-in|saddle tap|taps|takeoffs|take-offs|saddle take-off|branch tap|shoe tap|straight tap|boot tap|branch takeoff|clinch tap"),
     ("wye", "wye|pants|pants fitting|y fitting|pair of pants|y branch|wyes|pants wye|y|pant leg|trouser|y-branch|pants piece"),

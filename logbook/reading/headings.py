@@ -130,6 +130,13 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         said = row.words(*match.span("f")).lower().split()
         if not taken.intersection(range(*match.span("m"))) and _MADE.intersection(said):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:LAID (?P<m>NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED) ON (?P<m2>NUM) (?=SEP|$))"):
+        group = "m" if match.start("m") >= 0 else "m2"
+        if not taken.intersection(range(*match.span(group))):
+            add(replace(_mention(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER){0,2} (?P<m>NUM|LETTER NUM) COMMA (?=FILL{0,2} KIND)"):
+        if not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
         if not _reference(row, match.start("k"), taken):

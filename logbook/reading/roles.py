@@ -151,7 +151,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         if is_repair and not any(c.name == "damage_repaired" for c in extra) and damage:
             pass
     others = [c for c in rest if c.name not in ("facing_damage",)]
-    if draft.kind is None and damage and (extra) and not [c for c in others if c.name not in ("run", "place", "mark", "closure_mark", "service")]:
+    if draft.kind is None and damage and any(c.value is True for c in extra) and not [c for c in others if c.name not in ("run", "place", "mark", "closure_mark", "service")]:
         first = extra[0]
         draft.kind = Claim("kind", "repair", first.first, first.last, first.start, first.end)
     return rest + extra + (widths if damage or is_repair else [])

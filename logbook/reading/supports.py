@@ -53,7 +53,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>CFM))", _number("airflow")),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
-    Frame("(?P<w>STATIC (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
+    Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
     Frame("LEAK_TEST (?:FILL|RUN|NUM|ON|OF|COMMA){0,6} (?P<w>(?P<n>LEN|FRAC))", _pressure),
     Frame("(?P<w>(?P<n>FT2))", _number("(leak_area)")),
     Frame("(?P<s>SERVICE) (?!AIR? (?:FILL|ON|OF){1,3} (?:DEG|TEMP_F))", _service),

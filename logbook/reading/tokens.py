@@ -13,7 +13,7 @@ from functools import lru_cache
 
 _TOKEN = re.compile(
     r"(?P<number>\d{1,3}(?:,\d{3})+(?!\d)|\d+(?:\.\d+)?|\.\d+|[¼½¾⅓⅔⅛⅜⅝⅞])"
-    r"|(?P<word>(?<=\d)['’]s\b|[^\W\d_]+(?:['’][^\W\d_]+)*\.?(?:[^\W\d_]\.)*)"
+    r"|(?P<word>['’]s\b|[^\W\d_]+(?:['’](?!s\b)[^\W\d_]+)*\.?(?:[^\W\d_]\.)*)"
     r"|(?P<sign>''|[^\w\s])"
 )
 _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")  # o.c. and w.g. keep their dots, the end of a sentence does not

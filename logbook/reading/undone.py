@@ -238,6 +238,10 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     while at < clause.last and steps < 6:
         concept = _live(row, at)
         if concept in DENIED:
+            bent = next((k for k in range(at + 1, min(at + 4, clause.last)) if _live(row, k) in ("BENT", "CLINCHED")), None)
+            if concept == "TABS" and bent is not None:
+                made.append(claim(row, "tabs_bent", False, start, bent + 1))
+                break
             name, value = DENIED[concept]
             if value is not False and row.items[begin].concept != "NO":
                 made.append(claim(row, "(nothing)", None, begin, at + 1))
