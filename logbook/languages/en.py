@@ -108,6 +108,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("MOVE_OUT", "comes out|come out|goes out|go out|going out|moves out|move out|flares|flares out|opens|opens up|opens out|widens|widens out|kicks out|steps out|tapers out|coming out|spreads|bumps out|flare out|slopes out|expands|pushes out|went out|grows|gains|moved out|gets bigger by|turns out|slants out"),
     ("OFF", "off the|off of the|out of the|from the"),
     # ends and edges
+    ("MADE_FROM", "made from|made it from|made off|built from|built it from|made this one from"),
     ("LAID", "laid out|laid it out|laid out it|measured|measured it|laid|made|made it|layout|layout's|marked|marked it|worked|pulled my measurements|pulled measurements|started|layout was|measuring|measured everything|laid everything out|laid this one out|laid this out|measured this one|took my measurements|pulled it|laid them out|built it|marked it out|marked out|measurements|all measured|layed out|layed it out|lay out|lade out|laid it all out|did the layout|did my layout|my layout is|layout|lines pulled"),
     ("FEMALE", "female|female end|female side|female's|fee male|female and|email end|the female|female in|e-mail end|email and"),
     ("MALE", "male|male end|male side|male's|mail end|mail|the male|mail and|male and|male in"),
@@ -186,7 +187,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("TEMP", "temperature|temp|surface|in here|outside|out here|out|up here|on the facing|surface temp|surface temperature|ambient|in the shop|in the building|facing temp|facing is|facing's at|it's only|board is at|room temp|cold|warm|the facing was|the facing is|the thermometer says|thermometer|gun says|ir gun|it is only|in this building|on site"),
     ("LEAK_TEST", "leak test|leakage test|tested for leaks|leak tested|pressure tested|pressure test|leak testing|leakage|leak-tested|leak test on|duct leakage test|leaked|leaks|leaking|leak rate|air test"),
     # stage
-    ("HUNG", "hung|is hung|hung it|it's up|is up|up and tied in|got it up|got that one up|up in the air|hanging|up on the hangers|it's in the air|up in place|hung up|hung in place|hung them|up and hung|got it hung|is hanging|up and in|got hung|up and connected|set in place|installed|is installed|it's hung|put it up|put that one up|got this one up|got this up|we got it up|they're up|are up|all hung|is in the air|up on hangers|are hung|it's installed|up and joined|is up and tied in|hung and tied in|got 'em up|got them up|up now|is now up|up in the ceiling|is up in the ceiling|up on the trapeze"),
+    ("HUNG", "hung|is hung|hung it|it's up|is up|up and tied in|got it up|got that one up|we got that one up|we got this one up|i got it up|we got them up|i got that one up|up in the air|hanging|up on the hangers|it's in the air|up in place|hung up|hung in place|hung them|up and hung|got it hung|is hanging|up and in|got hung|up and connected|set in place|installed|is installed|it's hung|put it up|put that one up|got this one up|got this up|we got it up|they're up|are up|all hung|is in the air|up on hangers|are hung|it's installed|up and joined|is up and tied in|hung and tied in|got 'em up|got them up|up now|is now up|up in the ceiling|is up in the ceiling|up on the trapeze"),
     ("HANG", "hang|hang it|hang them|put it up|get it up|hang this|hanging it|install|install it|hang this one"),
     ("ON_BENCH", "on the bench|on the table|in the shop|on the floor|on the sawhorses|on horses|still on the bench|not hung|on the ground|on the cart|bench|isn't hung|sitting on the bench|not up|on the stand|ready to hang|ready to go up|waiting to go up"),
     ("TIED", "tied in to|tied into|tied in and taped to|tied in|tied to|connected to|joined to|hooked to|hooked up to|closed to|attached to|tied in with|connected up to|closed up to|joined up to|joined up with|joined with|hooked into|connected into|tied it into|tied it in to|joined it to|connected it to|tied it to|hooked it to|tied into the|married to|taped to|tied up to|mated to|stapled and taped to|closed it to|tied and taped to|stapled to|tied in and closed to|tied in and sealed to|closed the joint to|joint to|sealed to|tied in to number|tied together with|buttoned up to|closed in to|coupled to|slid into|slipped into"),
@@ -201,7 +202,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("SIDES_ALL", "all sides|every side|on all sides|all its sides"),
     ("ONE_SIDE", "one side|one side only|on one side|only one side|just one side|the one side"),
     ("EAR", "heard"),
-    ("TRADE_NOISE", "supply house|supply store|supply run|supply truck|return trip|tape measure|tape gun|staple gun|stapler|tape measures|lunch|coffee|radio|ran out of tape|out of tape|out of staples|boxes of staples|box of staples|rolls of tape|roll of tape|some tape|more tape|more staples|ceiling tile|wrong tape|hang on|hang tight|sit tight|hold on a second|hung up on|left my tape|left my|left the|right now|right by|right next|right there|right above|right behind|right before|right after|right at|right up|right where|all right|that's right|is right|right on|staple guns|tape in the truck|red tape|caution tape|masking tape"),
+    ("TRADE_NOISE", "supply house|supply store|supply truck|return trip|tape measure|tape gun|staple gun|stapler|tape measures|lunch|coffee|radio|ran out of tape|out of tape|out of staples|boxes of staples|box of staples|rolls of tape|roll of tape|some tape|more tape|more staples|ceiling tile|wrong tape|hang on|hang tight|sit tight|hold on a second|hung up on|left my tape|left my|left the|right now|right by|right next|right there|right above|right behind|right before|right after|right at|right up|right where|all right|that's right|is right|right on|staple guns|tape in the truck|red tape|caution tape|masking tape"),
 )
 
 KINDS = (
@@ -234,9 +235,9 @@ SIDES = (
 )
 
 SERVICES = (
-    ("supply", "supply|supply air|supply side|supply duct|supply air run|supply run|supply main|the supply"),
-    ("return", "return|return air|return side|return duct|return air run|return run|the return|return main|return line"),
-    ("exhaust", "exhaust|exhaust duct|exhaust run|exhaust side|fume exhaust|toilet exhaust|kitchen exhaust|exhaust air"),
+    ("supply", "supply|supply air|supply side|supply duct|supply main|the supply"),
+    ("return", "return|return air|return side|return duct|the return|return main|return line"),
+    ("exhaust", "exhaust|exhaust duct|exhaust side|fume exhaust|toilet exhaust|kitchen exhaust|exhaust air"),
     ("outside", "outside air|fresh air|outdoor air|oa|make-up air|makeup air|outside air intake|make up air|ventilation air"),
 )
 

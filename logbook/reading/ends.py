@@ -44,7 +44,7 @@ _TWO = "(?P<side>SIDE (?:(?:COMMA|AND){1,2} DET? SIDE)* | (?:DET|BOTH|ALL)? SIDE
 
 FRAMES = (
     Frame("(?P<w>LAID (?:FILL|GENERIC|FITTING|KIND|OUT|LENGTH|AND|LAID|NUMBER|NUM){0,4} (?:FROM|OFF|ON|OF|TO|IN|BY){1,2} DET? (?P<end>ENDING) END?)", _made_from),
-    Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|FROM|OFF){0,2} LAID (?:OUT)?)", lambda found: ()),
+    Frame("(?P<w>MADE_FROM DET? (?P<end>ENDING) END?)", _made_from),
     Frame("(?P<w>AIR (?:FILL|WILL|I){0,2} (?:LEAVES|MOVE_OUT|MOVE|OUT){1,2} (?:OUT|BY|THROUGH|FROM|OF|ON|TO|DET|OFF|FILL){0,4} (?P<end>ENDING) END?)", _leaves),
     Frame("(?<!AIR)(?P<w>(?:LEAVES) (?:OUT|BY|THROUGH|FROM|OF|ON|DET){0,4} (?P<end>ENDING) END?)", _leaves),
     Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|ON|SIDE_WORD){0,2} (?:DOWNSTREAM|OUTLET))", _leaves),

@@ -107,12 +107,12 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(kind_mark):
         if not _angle_not_mark(row, match) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?<!NUM)(?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
-        if not taken.intersection(range(*match.span("m"))):
+    for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
+        if not taken.intersection(range(*match.span("m"))) and not _counts_pieces(row, match.start("f")):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET)* (?P<m>NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN))"):
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN))"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
@@ -130,9 +130,10 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         said = row.words(*match.span("f")).lower().split()
         if not taken.intersection(range(*match.span("m"))) and _MADE.intersection(said):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:LAID (?P<m>NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED) ON (?P<m2>NUM) (?=SEP|$))"):
+    for match in row.find("(?:LAID (?P<m>NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>NUM) (?=SEP|$))"):
         group = "m" if match.start("m") >= 0 else "m2"
-        if not taken.intersection(range(*match.span(group))):
+        named = any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where
+        if not named and not taken.intersection(range(*match.span(group))):
             add(replace(_mention(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER){0,2} (?P<m>NUM|LETTER NUM) COMMA (?=FILL{0,2} KIND)"):
         if not taken.intersection(range(*match.span("m"))):
@@ -185,6 +186,13 @@ def _range(row: Row, match):
         return ()
     span = (match.start("a"), match.end("b"))
     return tuple((str(n), span) for n in range(int(a), int(b) + 1))
+
+
+def _counts_pieces(row: Row, at: int) -> bool:
+    """ "three-piece ninety": the pieces of an elbow, not a piece with a mark."""
+    before = row.items[at - 1] if at else None
+    hyphen = before is not None and before.concept == "NUM" and "-" in row.text[before.end : row.items[at].start]
+    return hyphen or (before is not None and before.concept == "NUM" and row.words(at, at + 1).lower().startswith(("piece", "pieza")))
 
 
 def _counts_up(row: Row, ats: list[int]) -> bool:

@@ -51,7 +51,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
         items = row.items[clause.first : clause.last]
         lead = _lead(items)
         head = items[lead].concept if lead < len(items) else ""
-        if carried is not None and (items[0].concept == "BUT" or head == "I" or (carried[1] == OTHER and _so_then(row, items, lead))):
+        if carried is not None and (items[0].concept == "BUT" or head == "I" or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and _so_then(row, items, lead))):
             carried = None
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
@@ -95,6 +95,10 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         if concept == "BY" and who < len(items) and (concepts[who] == "OTHER" or items[who].value in language.names):
             return OTHER, clause.first, False
     return None, 0, False
+
+
+def _this_one(row: Row, items, lead: int) -> bool:
+    return row.text[items[lead].start : items[lead].end].lower().startswith("this")
 
 
 def _so_then(row: Row, items, lead: int) -> bool:
