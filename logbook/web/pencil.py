@@ -6,7 +6,8 @@ import uuid
 from datetime import datetime
 from flask import Flask, g, request
 
-from logbook import labels, moments
+from logbook import labels
+from logbook.day import moments
 from logbook.web import guard, opened
 from logbook.wording import LANGUAGES, has, say
 
