@@ -1,0 +1,78 @@
+"""Every page in a real browser: axe finds nothing, nothing is wider than the screen, 200 % text still fits."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+AXE = (Path(__file__).parent / "axe.min.js").read_text()
+PAGES = {
+    "installer": ("/", "/log", "/questions", "/rules"),
+    "lead": ("/day/2026-10-14", "/people"),
+    "keeper": ("/people",),
+    None: ("/enter", "/pair", "/trust"),
+}
+CASES = [(role, path) for role, paths in PAGES.items() for path in paths]
+
+
+def problems(page) -> list[str]:
+    page.evaluate(AXE)  # through the debugger, so that the page's own policy stays as it is
+    found = page.evaluate("axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})")
+    assert len(found["passes"]) > 10, "axe looked at nothing"
+    return [f"{one['id']}: {node['html'][:120]}" for one in found["violations"] for node in one["nodes"]]
+
+
+@pytest.mark.parametrize(("role", "path"), CASES)
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_axe_finds_nothing(visit, role, path, language):
+    page = visit(role, language)
+    page.goto(path)
+    assert problems(page) == []
+    assert page.get_attribute("html", "lang") == language
+    for width in (320, 390, 1280):
+        page.set_viewport_size({"width": width, "height": 844})
+        assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), width
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_an_entry_and_the_phone_have_nothing_for_axe(site, visit, language):
+    note = site[1].hand_in().json["id"]
+    page = visit("installer", language)
+    page.goto(f"/entry/{note}")
+    assert problems(page) == []
+    page.goto("/phone")
+    page.wait_for_selector("html[data-state=ready]", state="attached")
+    for screen in ("speak", "mine", "break", f"note/{note}"):
+        page.goto(f"/phone#{screen}")
+        page.wait_for_selector(f"#screen-{screen.split('/')[0]}:not([hidden])")
+        assert problems(page) == [], screen
+
+
+def test_a_note_is_handed_in_by_keyboard_alone(site, visit):
+    page = visit()
+    page.goto("/")
+    page.focus("[name=text]")
+    page.keyboard.type("Straight seven on run two, eighteen by twelve.")
+    page.focus("#send")
+    page.keyboard.press("Enter")
+    page.wait_for_url("**/entry/*")
+
+
+def test_every_press_is_large_enough_for_a_glove(visit):
+    page = visit()
+    for path in ("/", "/phone"):
+        page.goto(path)
+        page.wait_for_load_state("networkidle")
+        small = page.evaluate(
+            "[...document.querySelectorAll('main button, main .press')].filter(e => e.offsetParent)"
+            ".filter(e => e.getBoundingClientRect().height < 64).map(e => e.textContent)"
+        )
+        assert small == [], path
+
+
+def test_axe_would_find_a_fault(visit):
+    page = visit(None)
+    page.goto("/enter")
+    page.evaluate("document.querySelector('label').replaceWith(document.querySelector('[name=name]'))")
+    assert any("label" in found for found in problems(page))
