@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+
 from flask import Blueprint, g, jsonify, make_response, redirect, render_template, url_for
 
 from logbook import store
@@ -26,8 +28,17 @@ def page(date: str):
         return answers.refuse(found)
     folder = opened.folder()
     return render_template(
-        "day.html", date=date, day=found, names=people.names(folder.db), days=store.days(folder), **_sorted(found)
-    )
+        "day.html", date=date, day=found, names=people.names(folder.db), days=store.days(folder),
+        content=_content(folder, date), **_sorted(found),
+    )  # fmt: skip
+
+
+def _content(folder, date: str) -> str | None:
+    """What a signature stands for: the content of the newest report of the day, where one is written."""
+    try:
+        return json.loads((folder.path / "reports" / f"day-{date}.json").read_text(encoding="utf-8"))["content"]
+    except (OSError, ValueError, KeyError):
+        return None
 
 
 def _sorted(found: dict) -> dict:
