@@ -95,7 +95,7 @@ LIMITS: tuple[Limit, ...] = (
     _number("photo_minutes", 60, "min"),
     _number("photo_sharpness", 40, None, "variance of the Laplacian of the grey picture, measured on our own photos"),
     _number("photo_light", 35, None, "mean grey value, 0 to 255"),
-    _number("photo_likeness", 4, "bits", "differing bits of two 64-bit picture prints, at most"),
+    _number("photo_likeness", 2, "bits", "differing bits of two 64-bit picture prints, at most"),
     # what hedges and faint words are worth
     _in("hedge_length", "1/2", "'about' is worth the greater of this"),
     Limit("hedge_share", "share", Fraction(5, 100), note="and this share of the value"),
@@ -137,6 +137,9 @@ STANDS: dict[str, tuple[str, ...]] = {
     "screw_spacing": ("shift",),
     "washer_size": ("shift",),
 }
+
+# The print on a listed closure (UL 181A parts I, II, III): one mark never passes another closure.
+MARK_OF = {"tape_pressure": "181A-P", "tape_heat": "181A-H", "mastic": "181A-M"}
 
 
 def may_stand(name: str, via: str) -> bool:

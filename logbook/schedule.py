@@ -25,6 +25,7 @@ COLUMNS = (
     "mark", "run", "order", "kind", "inlet", "outlet", "branch", "diameter", "flat_side", "length", "airflow",
     "system", "area", "drawing", "pressure_class",
 )  # fmt: skip
+BESIDE = ("collar", "register", "access_door", "hanger", "repair")  # kinds that are no link of a run's chain
 _SIZE = re.compile(r"(?P<one>[\d.\s/-]+?)\s*(?:x|×|by|por)\s*(?P<other>[\d.\s/-]+?)\s*(?P<unit>in\.?|mm|cm|m|ft)?", re.I)
 
 
@@ -59,6 +60,7 @@ class Revision:
     rows: tuple[Row, ...]
     by_mark: Mapping[str, tuple[Row, ...]] = field(default_factory=dict, repr=False, compare=False)
     by_run: Mapping[str, tuple[Row, ...]] = field(default_factory=dict, repr=False, compare=False)
+    links: Mapping[tuple[str, int], tuple[Row | None, Row | None]] = field(default_factory=dict, repr=False, compare=False)
 
     def row(self, mark: str, run: str | None) -> Row | None:
         """The row of a mark: on its run, or the only row of that mark where the run was not said or not planned."""
@@ -89,12 +91,18 @@ def revision(name: str, since: date | None, rows: tuple[Row, ...]) -> Revision:
             by_run.setdefault(bare_run(row.run), []).append(row)
     for of_run in by_run.values():
         of_run.sort(key=lambda row: (row.order is None, row.order or 0, row.line))
+    links: dict[tuple[str, int], tuple[Row | None, Row | None]] = {}
+    for run, of_run in by_run.items():
+        chain = [row for row in of_run if row.kind not in BESIDE]
+        for before, row, after in zip([None, *chain], chain, [*chain[1:], None]):
+            links[run, row.line] = (before, after)
     return Revision(
         name,
         since,
         rows,
         {mark: tuple(found) for mark, found in by_mark.items()},
         {run: tuple(found) for run, found in by_run.items()},
+        links,
     )
 
 

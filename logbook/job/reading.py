@@ -263,15 +263,12 @@ def _closure_marks(reader: _Reader, path: tuple[object, ...], came: object) -> d
         here = (*path, closure)
         if closure not in CLOSURES:
             reader.unknown(here, CLOSURES)
-        elif MARK_OF.get(closure) != mark:
-            expected = MARK_OF.get(closure, "-")
+        elif limits.MARK_OF.get(closure) != mark:
+            expected = limits.MARK_OF.get(closure, "-")
             reader.refuse(here, "wrong-word", came=_shown(mark), expected=expected, nearest=expected)
         else:
             marks[closure] = mark
     return marks
-
-
-MARK_OF = {"tape_pressure": "181A-P", "tape_heat": "181A-H", "mastic": "181A-M"}
 
 
 def _phrases(reader, path, came, folder):
