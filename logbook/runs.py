@@ -111,7 +111,7 @@ class Site:
     def _elsewhere(self, piece: Piece) -> Iterable[Elsewhere]:
         mine = self.places.get(piece.id, len(self.places))
         for held in piece.photos:
-            for how, keys in _prints(held):
+            for how, keys in prints(held):
                 others = [
                     (mark, digest)
                     for key in keys
@@ -146,7 +146,7 @@ def site(job: Job, pieces: Iterable[Piece]) -> Site:
             asks.setdefault(bare_run(piece.run or ""), piece.id)
         for held in piece.photos:
             shown = (place, piece.mark, held.note, held.photo.sha256)
-            for _, keys in _prints(held):
+            for _, keys in prints(held):
                 for key in keys:
                     photos.setdefault(key, []).append(shown)
             picture = _picture_print(held.photo.seen)
@@ -204,7 +204,7 @@ def in_order(job: Job, pieces: Iterable[Piece], run: str, day=None) -> tuple[Pie
     return tuple(sorted(of_run, key=lambda piece: order.get(_key(piece.run, piece.mark), len(order))))
 
 
-def _prints(held: PiecePhoto) -> tuple[tuple[str, tuple[tuple[str, object], ...]], ...]:
+def prints(held: PiecePhoto) -> tuple[tuple[str, tuple[tuple[str, object], ...]], ...]:
     """What a photo is looked up by, the surest first."""
     seen = held.photo.seen
     found = [("bytes", (("bytes", held.photo.sha256),))]

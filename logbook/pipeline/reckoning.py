@@ -265,7 +265,7 @@ class Reckoning:
             if piece is not None:
                 found |= self._of_run(piece.run)
                 for held in piece.photos:
-                    for _, keys in runs._prints(held):
+                    for _, keys in runs.prints(held):
                         found.update(*(self.kept.prints.get(key, ()) for key in keys))
         return found & self.kept.pieces.keys()
 
@@ -285,7 +285,7 @@ class Reckoning:
         found: set[str] = set()
         for piece_id in group:
             for held in self.kept.pieces[piece_id].photos:
-                for _, keys in runs._prints(held):
+                for _, keys in runs.prints(held):
                     found.update(*(self.kept.prints.get(key, ()) for key in keys))
         return found
 
@@ -296,7 +296,7 @@ class Reckoning:
     def _index_photos(self, old: Piece | None, new: Piece | None) -> None:
         for piece, add in ((old, False), (new, True)):
             for held in () if piece is None else piece.photos:
-                for _, keys in runs._prints(held):
+                for _, keys in runs.prints(held):
                     for key in keys:
                         had = self.kept.prints.get(key, frozenset())
                         self.kept.prints[key] = had | {piece.id} if add else had - {piece.id}

@@ -129,8 +129,9 @@ def staple_clinch(piece: Piece, around: Around) -> Outcome | None:
     limit, clinch = use.limit("staple_clinch"), use.known("staple_clinch")
     if clinch is None:
         return use.unsaid("unsaid", "staple_clinch", limit=limit)
-    answer = use.meets if clinch == limit else use.departs
-    return answer(clinch, limit=limit, stated_by="staple_clinch")
+    if clinch != limit:
+        return use.departs(clinch, limit=limit, text=f"{clinch}-wrong", stated_by="staple_clinch")
+    return use.meets(clinch, limit=limit, stated_by="staple_clinch")
 
 
 STAPLE_CLINCH = Rule(
