@@ -93,7 +93,7 @@ LIMITS: tuple[Limit, ...] = (
     # photos
     _number("photos", 1, None),
     _number("photo_minutes", 60, "min"),
-    _number("photo_sharpness", 40, None, "variance of the Laplacian of the grey picture, measured on our own photos"),
+    _number("photo_sharpness", 6, None, "variance of the Laplacian at 1024 px: real photos measured 12 and up sharp, 1 to 4 blurred"),
     _number("photo_light", 35, None, "mean grey value, 0 to 255"),
     _number("photo_likeness", 2, "bits", "differing bits of two 64-bit picture prints, at most"),
     # what hedges and faint words are worth
