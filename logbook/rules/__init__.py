@@ -18,6 +18,7 @@ from logbook.rules import (
     metal,
     photos,
     plan,
+    printed,
     slopes,
     stapling,
 )
@@ -91,6 +92,11 @@ def of_the_job(job: Job) -> tuple[tuple[str, Finding], ...]:
     return tuple(
         (about, judging.of_outcome(rule, outcome, nobody, job)) for rule, about, outcome in bounds.of_the_job(around)
     )
+
+
+def book(job: Job, language: str) -> list[dict[str, object]]:
+    """The JSON documents of the rules under a job, in the order of the book."""
+    return printed.book(RULES, job, language)
 
 
 def book_digest(job: Job) -> str:

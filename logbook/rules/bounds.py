@@ -15,10 +15,10 @@ from logbook.piece import Piece
 from logbook.rules.using import Use
 from logbook.runs import Around
 
-# Words of a place -> why duct board may not stand there; exhaust alone is not enough, it must come from a hood.
+# Words of a place (as kept: without their "on" or "in", so that "roof" alone is on it) -> why duct board may not stand there; exhaust alone is not enough, it must come from a hood.
 # Places from the US guide specification UFGS 15566A 2.10.2; equipment rooms stand there too and only count.
 PLACES: tuple[tuple[str, str, str], ...] = (
-    (r"outdoors?\b|outside the building|on (?:top of )?the roof\b|\ba la intemperie\b|\bafuera\b|sobre el techo|en la azotea", "outdoors", "must"),
+    (r"outdoors?\b|outside the building|on (?:top of )?the roof\b|\bintemperie\b|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
     (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|in concrete|enterrad[oa]|bajo tierra|en (?:el )?concreto|bajo la losa", "buried", "must"),
     (r"\bfan room\b|mechanical room|equipment room|cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
 )  # fmt: skip
@@ -282,8 +282,8 @@ LEAK_TEST = Rule(
     leak_test=True,
     defers=True,
     examples=(
-        Example("Leak test on run two, eighteen cfm at one inch over three hundred sixty square feet.", "meets", "tight-enough"),
-        Example("Leak test on run two, thirty cfm at one inch over three hundred sixty square feet.", "departs", "leaks"),
+        Example("Leak test on run two, eighteen cfm at one inch water gauge over three hundred sixty square feet.", "meets", "tight-enough"),
+        Example("Leak test on run two, thirty cfm at one inch water gauge over three hundred sixty square feet.", "departs", "leaks"),
     ),
 )
 
