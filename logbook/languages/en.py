@@ -268,7 +268,11 @@ PLACES = (
     "gym", "cafeteria", "warehouse", "entrance", "grid", "penthouse", "crawl space", "crawlspace", "conference room", "lab",
     "classroom", "nurses station", "nurse station", "reception", "elevator", "elevators", "loading dock", "fire wall",
     "firewall", "storage", "vestibule", "atrium", "chase", "riser", "suite", "break room", "server room", "boiler room",
-    "auditorium", "library", "waiting area", "column line", "storeroom", "wall", "stairs", "mezzanine", "courtyard", "outdoors",
+    "auditorium", "library", "waiting area", "column line", "storeroom", "wall", "stairs", "mezzanine", "courtyard",
+)
+WHOLE_PLACES = (
+    "outdoors", "outside the building", "underground", "below grade", "buried", "under the slab", "in the slab",
+    "inside the slab", "buried under the slab", "buried in the slab", "in concrete", "kitchen hood", "range hood", "fume hood",
 )
 
 UNITS = (
@@ -413,6 +417,6 @@ FUZZY = (
 
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
-    methods=METHODS, places=PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
+    methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
     fuzzy=FUZZY,
 )  # fmt: skip

@@ -249,6 +249,10 @@ PLACES = (
     "cafetería", "salón", "escalera", "escaleras", "estacionamiento", "recepción", "elevador", "planta baja", "nivel", "ático",
     "muro", "muro cortafuego", "pared", "laboratorio", "plafón", "cielo", "edificio",
 )
+WHOLE_PLACES = (
+    "a la intemperie", "afuera del edificio", "fuera del edificio", "enterrado", "enterrada", "bajo tierra", "bajo la losa",
+    "enterrado bajo la losa", "enterrada bajo la losa", "en concreto", "en el concreto", "campana de cocina", "campana de humos",
+)
 
 UNITS = (
     ("in", "pulgada|pulgadas|\"|''|”|in|inch|inches|pulg|plg|pulg."),
@@ -336,7 +340,7 @@ NAMES = frozenset(
 
 LANGUAGE = Language(
     code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
-    methods=METHODS, places=PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
+    methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

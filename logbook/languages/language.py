@@ -55,6 +55,7 @@ class Language:
     damages: tuple[tuple[str, str], ...]
     methods: tuple[tuple[str, str], ...]
     places: tuple[str, ...]  # nouns that end the name of a place
+    whole_places: tuple[str, ...]  # words that are a place by themselves; most of them bar duct board
     units: tuple[tuple[str, str], ...]  # (unit, "word|…")
     numbers: Numbers
     misheard: tuple[Misheard, ...]

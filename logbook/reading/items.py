@@ -20,6 +20,7 @@ from logbook.reading.tokens import Token, tokens
 
 FUZZY_SCORE = 84  # of 100; measured: "transission" 86, while "tea" is nearer to "taped" than to "tee"
 FUZZY_LETTERS = 6  # shorter words go through written aliases only
+WHOLE = "whole"  # value of a place that needs no other word: "outdoors"
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +96,8 @@ def _entries(language: Language):
         yield "METHOD", method, spelled
     for place in language.places:
         yield "PLACE_NOUN", None, place
+    for place in language.whole_places:
+        yield "PLACE_NOUN", WHOLE, place
 
 
 def kind_concept(kind: str) -> str:

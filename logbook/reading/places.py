@@ -6,6 +6,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
 from logbook.reading.headings import MARK, mark_text
+from logbook.reading.items import WHOLE
 
 _KEPT = frozenset("above over under underneath below behind outside inside beside near by beneath sobre arriba debajo encima detrás bajo junto".split())
 _LED = frozenset("in at on to up down en al".split())
@@ -19,6 +20,11 @@ def places(row: Row) -> list[Claim]:
     for at, item in enumerate(row.items):
         room = item.concept == "ROOM" and at + 1 < len(row.items) and row.items[at + 1].concept == "COUNT"
         if not (item.concept == "PLACE_NOUN" or room) or at <= done or row.is_blank(at):
+            continue
+        if item.value == WHOLE:
+            if at == 0 or row.items[at - 1].concept != "NOT":
+                done = _whole(row, at) - 1
+                made.append(claim(row, "place", row.words(at, done + 1), at, done + 1))
             continue
         first = at
         start = None
@@ -46,6 +52,17 @@ def places(row: Row) -> list[Claim]:
         made.append(one)
         done = last
     return made
+
+
+def _whole(row: Row, at: int) -> int:
+    """The end of a place that needs no other word, with the nearer place said right after it."""
+    for last in range(at + 1, min(at + _MOST, len(row.items))):
+        concept = row.items[last].concept
+        if concept == "PLACE_NOUN":
+            return last + 1
+        if concept in _STOPS:
+            break
+    return at + 1
 
 
 def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
