@@ -16,8 +16,7 @@ from logbook import __version__
 from logbook.mistake import BAD, Broken
 
 VERBS = (
-    "demo", "serve", "hear", "read", "check", "layout", "take", "log", "rules", "day", "handover", "verify",
-    "backup", "restore", "work", "people", "doctor",
+    "serve", "work", "take", "log", "hear", "read", "check", "layout", "rules", "day", "handover", "verify", "people",
 )  # fmt: skip
 
 

@@ -52,3 +52,23 @@ SHA-256, never rewritten), `derived/`, `reports/`, `documents/`.
 Mistakes carry keys `store.*` and `intake.*`; `intake.STATUS[key]` is the HTTP status that means it.
 `store/people.py` keeps its own migration set in `people.migrations`; `open_folder` applies both.
 """
+
+from logbook.store import journal
+from logbook.store.acts import (
+    Act, confirm, confirmations_of, correct, corrections_of, hear_again, sign, signatures_of, type_words, withdraw,
+)  # fmt: skip
+from logbook.store.deciding import decide
+from logbook.store.files import media_type, original, thumbnail
+from logbook.store.folder import Floors, JobFolder, open_folder, room, writing
+from logbook.store.listing import Filters, day_documents, days, documents, logged, notes_since, open_findings
+from logbook.store.receiving import add_document, add_photo, receive
+from logbook.store.reckoned import Reckoner, catch_up
+from logbook.store.shelf import each_note, each_piece, note_document, piece_document
+
+__all__ = [
+    "Act", "Filters", "Floors", "JobFolder", "Reckoner", "add_document", "add_photo", "catch_up", "confirm",
+    "confirmations_of", "correct", "corrections_of", "day_documents", "days", "decide", "documents", "each_note",
+    "each_piece", "hear_again", "journal", "logged", "media_type", "note_document", "notes_since", "open_findings",
+    "open_folder", "original", "piece_document", "receive", "room", "sign", "signatures_of", "thumbnail", "type_words",
+    "withdraw", "writing",
+]  # fmt: skip

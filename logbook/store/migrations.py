@@ -66,7 +66,7 @@ _FIRST = (
     "CREATE INDEX pieces_open ON pieces (stands_open, since)",
     """CREATE TABLE entries (
         note TEXT NOT NULL REFERENCES notes(id), position INTEGER NOT NULL, piece TEXT NOT NULL REFERENCES pieces(id),
-        PRIMARY KEY (note, position)) STRICT""",
+        current INTEGER NOT NULL, PRIMARY KEY (note, position, piece)) STRICT""",
     "CREATE INDEX entries_piece ON entries (piece)",
     """CREATE TABLE findings (
         id INTEGER PRIMARY KEY AUTOINCREMENT, piece TEXT NOT NULL REFERENCES pieces(id), rule TEXT NOT NULL,

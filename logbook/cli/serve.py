@@ -1,0 +1,96 @@
+"""Serve a job folder: the pages, the phone, and one hearing worker beside them."""
+
+from __future__ import annotations
+
+import signal
+import subprocess
+import sys
+import threading
+from pathlib import Path
+
+
+def configure(parser) -> None:
+    parser.add_argument("--folder", type=Path, default=Path("uploads"), help="the job folder (default ./uploads), made if missing")
+    parser.add_argument("--host", default="127.0.0.1", help="address to listen on; another than this machine's own needs --tls")
+    parser.add_argument("--port", type=int, default=8460)
+    parser.add_argument("--name", help="the name phones reach this machine by; stands in the certificate and the QR code")
+    parser.add_argument("--tls", action="store_true", help="speak HTTPS with a certificate of this machine's own authority")
+    parser.add_argument("--engine", default="whisper", choices=("whisper", "scripted"))
+    parser.add_argument("--prepared", type=Path, help="folder of prepared transcripts (engine scripted)")
+
+
+def run(args) -> int:
+    from logbook import store
+    from logbook.mistake import BAD, Mistake
+    from logbook.store.folder import hold
+    from logbook.wording import say
+
+    folder = store.open_folder(args.folder, create=True)
+    held = folder if isinstance(folder, Mistake) else hold(folder.path)
+    if isinstance(held, Mistake):
+        for part in ("error", "cure"):
+            print(say(f"{held.key}.{part}", "en", **held.values), file=sys.stderr)
+        return BAD
+    folder.close()
+    return serve(args)
+
+
+def serve(args) -> int:
+    """Serves until it is told to stop; the worker is a process of its own and is started again when it ends."""
+    import waitress
+
+    from logbook.mistake import OK
+    from logbook.settings import Settings, state_of
+    from logbook.web import authority, create_app, first_link
+    from logbook.web.relay import Relay
+    from logbook.wording import say
+
+    name = args.name or ("localhost" if args.host == "127.0.0.1" else args.host)
+    scheme = "https" if args.tls else "http"
+    settings = Settings(args.folder.resolve(), state_of(args.folder), f"{scheme}://{name}:{args.port}", args.tls)
+    app, relay = create_app(settings), None
+    if args.tls:
+        chain, key = authority.ensure(settings.state, tuple(dict.fromkeys((name, "localhost", "127.0.0.1"))))
+        server = waitress.create_server(app, host="127.0.0.1", port=0, threads=8)
+        relay = Relay(chain, key, args.host, args.port, server.effective_port)
+        server.application = relay.told(app)
+        relay.start()
+    else:
+        server = waitress.create_server(app, host=args.host, port=args.port, threads=8)
+    stop = threading.Event()
+    worker = threading.Thread(target=_keep_a_worker, args=(args, stop), daemon=True)
+    worker.start()
+    signal.signal(signal.SIGTERM, lambda *_: (_ for _ in ()).throw(KeyboardInterrupt))
+    print(say("store.serve.ready", "en", folder=args.folder, address=settings.address), flush=True)
+    link = first_link(settings)
+    if link:
+        print(say("store.serve.first", "en", link=link), flush=True)
+    try:
+        server.run()
+    except KeyboardInterrupt:
+        pass
+    finally:
+        print(say("store.serve.stopping", "en"), file=sys.stderr)
+        stop.set()
+        if relay:
+            relay.stop()
+        server.close()
+        worker.join()
+    return OK
+
+
+def _keep_a_worker(args, stop: threading.Event) -> None:
+    from logbook.wording import say
+
+    command = [sys.executable, "-m", "logbook", "work", "--folder", str(args.folder), "--engine", args.engine]
+    command += ["--prepared", str(args.prepared)] if args.prepared else []
+    while not stop.is_set():
+        process = subprocess.Popen(command, stdout=sys.stderr)
+        while process.poll() is None and not stop.wait(0.2):
+            pass
+        if process.poll() is None:
+            process.terminate()
+            process.wait()
+            return
+        print(say("store.serve.worker-ended", "en", code=process.returncode), file=sys.stderr)
+        stop.wait(2.0)

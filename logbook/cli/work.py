@@ -1,0 +1,57 @@
+"""Hear, read and judge what waits in a job folder, until stopped."""
+
+from __future__ import annotations
+
+import signal
+import sys
+import threading
+from functools import cache
+from pathlib import Path
+
+
+def configure(parser) -> None:
+    parser.add_argument("--folder", type=Path, default=Path("uploads"), help="the job folder (default ./uploads)")
+    parser.add_argument("--engine", default="whisper", choices=("whisper", "scripted"))
+    parser.add_argument("--prepared", type=Path, help="folder of prepared transcripts (engine scripted)")
+    parser.add_argument("--once", action="store_true", help="stop when nothing waits any more")
+
+
+def run(args) -> int:
+    from logbook import store, worker
+    from logbook.mistake import BAD, OK, Mistake
+    from logbook.wording import say
+
+    folder = store.open_folder(args.folder)
+    if isinstance(folder, Mistake):
+        for part in ("error", "cure"):
+            print(say(f"{folder.key}.{part}", "en", **folder.values), file=sys.stderr)
+        return BAD
+    bench = worker.Bench(ears(args.engine, args.prepared))
+    with folder:
+        print(say("store.work.ready", "en", engine=args.engine), file=sys.stderr)
+        if args.once:
+            done = 0
+            while more := worker.work_once(folder, bench):
+                done += more
+            print(say("store.work.heard", "en", count=done), file=sys.stderr)
+            return OK
+    stop = threading.Event()
+    for each in (signal.SIGTERM, signal.SIGINT):
+        signal.signal(each, lambda *_: stop.set())
+    worker.work(args.folder, bench, stop)
+    return OK
+
+
+def ears(name: str, prepared: Path | None):
+    """The engine of that name, loaded when the first sound waits. Broken: it cannot be loaded, with what to install."""
+    from logbook.hearing import engine
+    from logbook.mistake import Broken, Mistake
+
+    @cache
+    def load():
+        made = engine.make(name, prepared)
+        if isinstance(made, Mistake):
+            raise Broken(made)
+        return made
+
+    return load

@@ -1,0 +1,146 @@
+"""Lists of the log: notes by filters, days, the documents of one day, pieces that stand open. No list reads every row."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+
+from logbook.facts import bare_mark
+from logbook.store import journal
+from logbook.store.acts import acts_of
+from logbook.store.folder import JobFolder
+from logbook.store.records import notes
+from logbook.store.shelf import note_documents, piece_document
+
+
+@dataclass(frozen=True)
+class Filters:
+    """Which notes; None: no filter. `date` is an ISO date of the job's days, `speaker` a person's id."""
+
+    date: str | None = None
+    run: str | None = None
+    mark: str | None = None
+    speaker: str | None = None
+    state: str | None = None
+    flagged: bool | None = None
+
+
+def notes_since(
+    folder: JobFolder,
+    cursor: str | None = None,
+    limit: int = 50,
+    filters: Filters = Filters(),
+    language: str = "en",
+    newest_first: bool = False,
+) -> dict:
+    """`{"notes", "next"}` in order of receipt; `next` is None where there are no more."""
+    where, values = _where(filters)
+    if cursor is not None and cursor.isdecimal():
+        where.append("n.seq < ?" if newest_first else "n.seq > ?")
+        values.append(int(cursor))
+    order = "DESC" if newest_first else "ASC"
+    sql = f"SELECT n.seq, n.id FROM notes n WHERE {' AND '.join(where) or '1'} ORDER BY n.seq {order} LIMIT ?"
+    rows = list(folder.db.execute(sql, [*values, limit + 1]))
+    kept = rows[:limit]
+    ids = [one for _, one in kept]
+    found = {note.id: note for note in notes(folder, f"n.id IN ({','.join('?' * len(ids))})", ids)} if ids else {}
+    documents = note_documents(folder, [found[one] for one in ids], language)
+    return {"notes": documents, "next": str(kept[-1][0]) if len(rows) > limit else None}
+
+
+def _where(filters: Filters) -> tuple[list[str], list]:
+    where, values = [], []
+    for column, value in (("day", filters.date), ("spoken_by", filters.speaker), ("state", filters.state)):
+        if value is not None:
+            where.append(f"n.{column} = ?")
+            values.append(value.isoformat() if isinstance(value, date) else value)
+    for column, value in (("run", filters.run), ("bare_mark", None if filters.mark is None else bare_mark(filters.mark))):
+        if value is not None:
+            where.append(
+                f"n.id IN (SELECT e.note FROM pieces p JOIN entries e ON e.piece = p.id AND e.current = 1 WHERE p.{column} = ? COLLATE NOCASE)"
+            )
+            values.append(value)
+    if filters.flagged is not None:
+        where.append("n.flagged = 1" if filters.flagged else "coalesce(n.flagged, 0) = 0")
+    return where, values
+
+
+def days(folder: JobFolder) -> list[dict]:
+    """The job's days with notes, newest first."""
+    found = folder.db.execute(
+        "SELECT day, count(*), total(flagged), total(state IN ('waiting', 'hearing')), total(state = 'unheard') "
+        "FROM notes GROUP BY day ORDER BY day DESC"
+    )
+    return [
+        {"date": day, "notes": count, "flagged": int(flagged), "waiting": int(waiting), "unheard": int(unheard)}
+        for day, count, flagged, waiting, unheard in found
+    ]
+
+
+def day_documents(folder: JobFolder, day: date | str, language: str) -> dict:
+    """Notes and decisions of one day of the job, every piece they touch, its signatures, and the newest journal hash."""
+    day = day if isinstance(day, str) else day.isoformat()
+    found = list(notes(folder, "n.day = ?", [day], earlier=True))
+    decided = _decided_on(folder, day)
+    pieces = {
+        piece
+        for (piece,) in folder.db.execute(
+            "SELECT DISTINCT e.piece FROM entries e JOIN notes n ON n.id = e.note "
+            "WHERE n.day = ? AND e.current = 1", [day]
+        )
+    } | {one["piece"] for one in decided}
+    documents = [piece_document(folder, one, language) for one in _ordered(folder, pieces)]
+    return {
+        "notes": note_documents(folder, found, language),
+        "pieces": [one for one in documents if one is not None],
+        "decisions": decided,
+        "signatures": acts_of(folder.db, "day", day, "signed"),
+        "journal": journal.newest(folder),
+    }
+
+
+def _decided_on(folder: JobFolder, day: str) -> list[dict]:
+    """Decisions whose moment belongs to a day of the job; the two dates around it can hold them."""
+    low = (date.fromisoformat(day) - timedelta(days=1)).isoformat()
+    high = (date.fromisoformat(day) + timedelta(days=2)).isoformat()
+    found = folder.db.execute(
+        "SELECT id FROM acts WHERE act = 'decided' AND at >= ? AND at < ? ORDER BY seq", [low, high]
+    )
+    zone = folder.job.timezone()
+    every = [acts_of(folder.db, "id", one, "decided")[0] for (one,) in list(found)]
+    return [one for one in every if folder.job.day_of(datetime.fromisoformat(one["at"]).astimezone(zone)).isoformat() == day]
+
+
+def _ordered(folder: JobFolder, pieces: set[str]) -> list[str]:
+    wanted = sorted(pieces)
+    found = []
+    for at in range(0, len(wanted), 500):
+        some = wanted[at : at + 500]
+        found += list(
+            folder.db.execute(f"SELECT run, bare_mark, id FROM pieces WHERE id IN ({','.join('?' * len(some))})", some)
+        )
+    return [piece for *_, piece in sorted(found, key=lambda row: (row[0] or "", len(row[1] or ""), row[1] or "", row[2]))]
+
+
+def open_findings(folder: JobFolder, limit: int = 50, cursor: str | None = None, language: str = "en") -> dict:
+    """Pieces whose flagged findings stand open, longest open first: `{"pieces", "next"}`."""
+    start = int(cursor) if cursor and cursor.isdecimal() else 0
+    rows = list(
+        folder.db.execute(
+            "SELECT id FROM pieces WHERE stands_open > 0 AND gone = 0 ORDER BY since, id LIMIT ? OFFSET ?", [limit + 1, start]
+        )
+    )
+    documents = [piece_document(folder, one, language) for (one,) in rows[:limit]]
+    return {"pieces": documents, "next": str(start + limit) if len(rows) > limit else None}
+
+
+def logged(folder: JobFolder) -> list[dict]:
+    """Every piece in short: what a schedule is compared with."""
+    found = folder.db.execute("SELECT id, run, mark, kind, flagged, stands_open FROM pieces WHERE gone = 0 ORDER BY run, bare_mark")
+    return [dict(zip(("id", "run", "mark", "kind", "flagged", "stands_open"), row, strict=True)) for row in found]
+
+
+def documents(folder: JobFolder) -> list[dict]:
+    """The job's documents (letters, data sheets) as they were received."""
+    found = folder.db.execute("SELECT sha256, kind, bytes, received_at FROM files WHERE what = 'document' ORDER BY received_at")
+    return [dict(zip(("sha256", "kind", "bytes", "received_at"), row, strict=True)) for row in found]

@@ -1,0 +1,112 @@
+"""Documents of the contract from the rows: a note or a piece as it stands, without loading the rest of the log."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from types import MappingProxyType, SimpleNamespace
+
+from logbook.findings import Finding
+from logbook.note import Note
+from logbook.piece import Decision, Piece
+from logbook.pipeline import note_document as told_note
+from logbook.pipeline.documents import Sheet, sheet_to_json
+from logbook.store.folder import JobFolder
+from logbook.store.records import note as one_note
+from logbook.store.records import notes, unpacked
+
+
+@dataclass(frozen=True)
+class Shelf:
+    """What the documents of a few notes need of a `pipeline.Book`, read from the rows."""
+
+    pieces: Mapping[str, Piece]
+    findings: Mapping[str, tuple[Finding, ...]]
+    entries: Mapping[tuple[str, int], str]
+    asked: Mapping[tuple[str, int], tuple[Piece, tuple[Finding, ...]]]
+    questions: Mapping[str, tuple]
+    log: SimpleNamespace  # only `back`: what voice took back
+
+    def piece_of(self, note_id: str, position: int) -> Piece | None:
+        key = (note_id, position)
+        if key in self.entries:
+            return self.pieces[self.entries[key]]
+        return self.asked[key][0] if key in self.asked else None
+
+    def findings_of(self, note_id: str, position: int) -> tuple[Finding, ...]:
+        key = (note_id, position)
+        if key in self.entries:
+            return self.findings[self.entries[key]]
+        return self.asked[key][1] if key in self.asked else ()
+
+
+def shelf(folder: JobFolder, note_ids: list[str]) -> Shelf:
+    """The pieces, findings and questions of these notes."""
+    marks = ",".join("?" * len(note_ids))
+    entries = {
+        (note, position): piece
+        for note, position, piece in folder.db.execute(
+            f"SELECT note, position, piece FROM entries WHERE current = 1 AND note IN ({marks})", note_ids
+        )
+    }
+    held = sorted(set(entries.values()))
+    pieces, findings = {}, {}
+    for at in range(0, len(held), 500):
+        some = held[at : at + 500]
+        for piece_id, document in folder.db.execute(
+            f"SELECT id, document FROM pieces WHERE id IN ({','.join('?' * len(some))})", some
+        ):
+            whole = unpacked(document)
+            pieces[piece_id], findings[piece_id] = whole["piece"], whole["findings"]
+    asked, questions, back = {}, {}, {}
+    for note, document in folder.db.execute(f"SELECT note, document FROM questions WHERE note IN ({marks})", note_ids):
+        told = unpacked(document)
+        questions[note] = told["questions"]
+        back[note] = told["back"]
+        for position, one in told["asked"].items():
+            asked[note, int(position)] = (one["piece"], one["findings"])
+    return Shelf(pieces, findings, entries, asked, questions, SimpleNamespace(back=MappingProxyType(back)))
+
+
+def note_document(folder: JobFolder, note_id: str, language: str) -> dict | None:
+    """`GET /notes/ID`, with its earlier hearings; None where there is no such note."""
+    note = one_note(folder, note_id, earlier=True)
+    return None if note is None else told_note(note, shelf(folder, [note_id]), language)
+
+
+def note_documents(folder: JobFolder, found: list[Note], language: str) -> list[dict]:
+    held = shelf(folder, [note.id for note in found]) if found else None
+    return [told_note(note, held, language) for note in found]
+
+
+def whole_piece(folder: JobFolder, piece_id: str) -> tuple[Piece, tuple[Finding, ...], tuple[Decision, ...]] | None:
+    found = folder.db.execute("SELECT document FROM pieces WHERE id = ? AND gone = 0", [piece_id]).fetchone()
+    if found is None:
+        return None
+    whole = unpacked(found[0])
+    return whole["piece"], whole["findings"], whole["decisions"]
+
+
+def piece_document(folder: JobFolder, piece_id: str, language: str) -> dict | None:
+    """`GET /pieces/PIECE`; None where there is no such piece."""
+    found = whole_piece(folder, piece_id)
+    return None if found is None else sheet_to_json(Sheet(*found), language)
+
+
+def each_note(folder: JobFolder, language: str) -> Iterator[dict]:
+    """Every note of the job in order of receipt, a hundred at a time."""
+    after = 0
+    while True:
+        rows = list(folder.db.execute("SELECT seq FROM notes WHERE seq > ? ORDER BY seq LIMIT 100", [after]))
+        if not rows:
+            return
+        found = list(notes(folder, "n.seq > ? AND n.seq <= ?", [after, rows[-1][0]], earlier=True))
+        yield from note_documents(folder, found, language)
+        after = rows[-1][0]
+
+
+def each_piece(folder: JobFolder, language: str) -> Iterator[dict]:
+    """Every piece of the job by run and mark."""
+    for (document,) in folder.db.execute("SELECT document FROM pieces WHERE gone = 0 ORDER BY run, bare_mark, id"):
+        whole = unpacked(document)
+        yield sheet_to_json(Sheet(whole["piece"], whole["findings"], whole["decisions"]), language)

@@ -1,0 +1,160 @@
+"""A hearing worker: decodes, hears, reads and judges what waits in a job folder, one engine loaded once.
+
+    work_once(folder, bench, now) -> number of notes answered     one round: photos, typed words, sound, pieces
+    work(path, bench, stop)                                       rounds until `stop` is set
+
+Results are fenced by the attempt of the hold (`lease.py`); no transaction is open while hearing.
+"""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import UTC, datetime
+from pathlib import Path
+
+from logbook import lease, reading, store
+from logbook.decoding import pictures, sound
+from logbook.hearing.engine import Engine
+from logbook.mistake import Broken, Mistake
+from logbook.store import answering
+from logbook.store.folder import room_for_derived
+from logbook.transcript import Transcript
+from logbook.wording import say
+
+AT_ONCE = 4  # notes heard together; alone and together give the same words
+PAUSE = 0.25  # seconds between two looks where nothing waited
+LOOK_AGAIN = 60.0  # seconds after which pieces that wait for photos are looked at again
+
+
+@dataclass
+class Bench:
+    """One worker's things: the ears, its name, its clock and the book it reckoned last."""
+
+    ears: Callable[[], Engine]  # loads the engine when the first sound waits
+    name: str = field(default_factory=lease.worker_name)
+    clock: lease.Clock = field(default_factory=lease.clock)
+    reckoner: store.Reckoner = field(default_factory=store.Reckoner)
+
+
+def work(path: Path, bench: Bench, stop: threading.Event) -> None:
+    """Until `stop`: what is being heard then is put back by its lease ending."""
+    looked = bench.clock.seconds()
+    while not stop.is_set():
+        folder = store.open_folder(path)
+        if isinstance(folder, Mistake):
+            raise Broken(folder)
+        with folder:
+            again = bench.clock.seconds() - looked > LOOK_AGAIN
+            looked = bench.clock.seconds() if again else looked
+            done = work_once(folder, bench, again=again)
+        if not done:
+            stop.wait(PAUSE)
+
+
+def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None, *, again: bool = False) -> int:
+    """One round; the number of notes that got an answer. Below the floor of free space nothing is made."""
+    if folder.read_only or not room_for_derived(folder):
+        return 0
+    now = (now or datetime.now(UTC)).astimezone(folder.job.timezone()).replace(microsecond=0)
+    lease.lapse(folder, bench.clock)
+    look_at_photos(folder, now)
+    done = read_typed(folder, now) + hear_waiting(folder, bench, now)
+    store.catch_up(folder, bench.reckoner, again=again)
+    return done
+
+
+def look_at_photos(folder: store.JobFolder, now: datetime, most: int = 20) -> None:
+    waiting = folder.db.execute(
+        "SELECT DISTINCT p.sha256 FROM parts p LEFT JOIN pictures i ON i.sha256 = p.sha256 "
+        "WHERE p.what = 'picture' AND i.sha256 IS NULL LIMIT ?", [most]
+    )
+    for (sha256,) in list(waiting):
+        path = store.original(folder, sha256)
+        if path is not None:
+            answering.seen(folder, sha256, pictures.look_and_shrink(path), now)
+
+
+def read_typed(folder: store.JobFolder, now: datetime) -> int:
+    waiting = folder.db.execute(
+        "SELECT n.id, w.id, w.text, w.language FROM notes n JOIN words w ON w.note = n.id AND w.current = 1 "
+        "WHERE n.state = 'waiting' AND n.wants = 'reading' ORDER BY n.seq LIMIT 50"
+    )
+    return sum(
+        answering.read_typed(folder, note, words, reading.read(text, language=language, job=folder.job), now)
+        for note, words, text, language in list(waiting)
+    )
+
+
+def hear_waiting(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
+    holds = []
+    for hold in lease.take(folder, bench.name, bench.clock, AT_ONCE):
+        if hold.tries > lease.TRIES:
+            lease.give_back(folder, [hold])
+            answering.gave_up(folder, hold.note, Mistake("store.gave-up", hold.note, {"tries": lease.TRIES}), now)
+        else:
+            holds.append(hold)
+    if not holds:
+        return 0
+    with _beating(folder, bench, holds):
+        heard = [(hold, _decoded(folder, hold)) for hold in holds]
+        whole = [(hold, one) for hold, one in heard if not isinstance(one, Mistake)]
+        for hold, problem in heard:
+            if isinstance(problem, Mistake):
+                answering.unheard(folder, hold, problem, now)
+        if whole:
+            languages = [_language(folder, hold) for hold, _ in whole]
+            transcripts = bench.ears().hear([one for _, one in whole], languages=languages)
+            for (hold, one), words in zip(whole, transcripts, strict=True):
+                _answer(folder, hold, one, words, now)
+    return len(holds)
+
+
+def _answer(folder, hold, one: sound.Sound, words: Transcript | Mistake, now: datetime) -> None:
+    if isinstance(words, Mistake):
+        answering.unheard(folder, hold, words, now)
+    elif not words.words:
+        why = words.unheard[0].why if words.unheard else "no_speech"
+        told = {"seconds": round(one.seconds), "why": say(f"hearing.why.{why}", "en")}
+        answering.unheard(folder, hold, Mistake("hearing.not-heard", hold.note, told), now, words)
+    else:
+        read = reading.read(words.text, language=_language(folder, hold), transcript=words, job=folder.job)
+        answering.heard(folder, hold, words, read, now)
+
+
+def _decoded(folder: store.JobFolder, hold: lease.Hold) -> sound.Sound | Mistake:
+    """The note's sound; several parts follow one another."""
+    parts = list(
+        folder.db.execute("SELECT sha256 FROM parts WHERE note = ? AND what = 'sound' ORDER BY place", [hold.note])
+    )
+    heard = [sound.decode(store.original(folder, sha256)) for (sha256,) in parts]
+    good = [one for one in heard if not isinstance(one, Mistake)]
+    return sound.joined(good) if good else heard[0]
+
+
+def _language(folder: store.JobFolder, hold: lease.Hold) -> str | None:
+    return folder.db.execute("SELECT language FROM notes WHERE id = ?", [hold.note]).fetchone()[0]
+
+
+class _beating:
+    """Renews the holds from a thread with a connection of its own while the worker hears."""
+
+    def __init__(self, folder: store.JobFolder, bench: Bench, holds: list[lease.Hold]):
+        self.path, self.bench, self.holds = folder.path, bench, holds
+        self.over = threading.Event()
+        self.thread = threading.Thread(target=self._beat, daemon=True)
+
+    def __enter__(self):
+        self.thread.start()
+
+    def __exit__(self, *_):
+        self.over.set()
+        self.thread.join()
+
+    def _beat(self) -> None:
+        while not self.over.wait(lease.BEAT):
+            folder = store.open_folder(self.path)
+            if not isinstance(folder, Mistake):
+                with folder:
+                    lease.renew(folder, self.holds, self.bench.clock)
