@@ -14,9 +14,9 @@ import logbook
 HOME = Path(logbook.__file__).parent
 
 SPINE = (
-    "mistake", "measure", "facts", "fittings", "limits", "schedule", "job", "wording", "intake", "transcript",
-    "said", "languages", "reading", "note", "geometry", "air", "photos", "piece", "joining", "runs", "findings",
-    "rules", "review", "chain", "day", "handover", "pipeline",
+    "mistake", "measure", "wording", "facts", "labels", "limits", "schedule", "job", "intake", "transcript", "said",
+    "languages", "reading", "note", "geometry", "air", "photos", "piece", "joining", "runs", "findings", "rules",
+    "review", "chain", "day", "handover", "pipeline",
 )  # fmt: skip
 EDGES = ("decoding", "hearing", "store", "paper", "web", "cli", "lease", "worker", "settings", "demo")
 ONLY_IN = {

@@ -57,7 +57,7 @@ def test_every_fact_has_a_label():
 
 def test_every_value_of_a_choice_has_a_word():
     for row in facts.FACTS:
-        if row.shape == "choice":
+        if row.shape == "choice" and row.name != "closure_mark":  # a mark is the print itself, in every language
             for value in row.values:
                 for language in wording.LANGUAGES:
                     table = "kind" if row.name == "kind" else "value"

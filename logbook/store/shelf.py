@@ -68,15 +68,22 @@ def shelf(folder: JobFolder, note_ids: list[str]) -> Shelf:
     return Shelf(pieces, findings, entries, asked, questions, SimpleNamespace(back=MappingProxyType(back)))
 
 
+def _document(value):
+    """A document as JSON knows it: limits and numbers kept with a finding come back frozen."""
+    if isinstance(value, Mapping):
+        return {key: _document(one) for key, one in value.items()}
+    return [_document(one) for one in value] if isinstance(value, list | tuple) else value
+
+
 def note_document(folder: JobFolder, note_id: str, language: str) -> dict | None:
     """`GET /notes/ID`, with its earlier hearings; None where there is no such note."""
     note = one_note(folder, note_id, earlier=True)
-    return None if note is None else told_note(note, shelf(folder, [note_id]), language)
+    return None if note is None else _document(told_note(note, shelf(folder, [note_id]), language))
 
 
 def note_documents(folder: JobFolder, found: list[Note], language: str) -> list[dict]:
     held = shelf(folder, [note.id for note in found]) if found else None
-    return [told_note(note, held, language) for note in found]
+    return [_document(told_note(note, held, language)) for note in found]
 
 
 def whole_piece(folder: JobFolder, piece_id: str) -> tuple[Piece, tuple[Finding, ...], tuple[Decision, ...]] | None:
@@ -90,7 +97,7 @@ def whole_piece(folder: JobFolder, piece_id: str) -> tuple[Piece, tuple[Finding,
 def piece_document(folder: JobFolder, piece_id: str, language: str) -> dict | None:
     """`GET /pieces/PIECE`; None where there is no such piece."""
     found = whole_piece(folder, piece_id)
-    return None if found is None else sheet_to_json(Sheet(*found), language)
+    return None if found is None else _document(sheet_to_json(Sheet(*found), language))
 
 
 def each_note(folder: JobFolder, language: str) -> Iterator[dict]:
@@ -109,4 +116,4 @@ def each_piece(folder: JobFolder, language: str) -> Iterator[dict]:
     """Every piece of the job by run and mark."""
     for (document,) in folder.db.execute("SELECT document FROM pieces WHERE gone = 0 ORDER BY run, bare_mark, id"):
         whole = unpacked(document)
-        yield sheet_to_json(Sheet(whole["piece"], whole["findings"], whole["decisions"]), language)
+        yield _document(sheet_to_json(Sheet(whole["piece"], whole["findings"], whole["decisions"]), language))
