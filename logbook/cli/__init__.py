@@ -16,7 +16,7 @@ from logbook import __version__
 from logbook.mistake import BAD, Broken
 
 VERBS = (
-    "serve", "work", "take", "log", "hear", "read", "check", "layout", "rules", "day", "handover", "verify", "people",
+    "demo", "serve", "work", "take", "log", "hear", "read", "check", "layout", "rules", "day", "handover", "verify", "people",
 )  # fmt: skip
 
 
