@@ -59,7 +59,9 @@ def main() -> int:
     parser.add_argument("--keep", action="store_true")
     parser.add_argument("--notes", type=Path, default=DEMO / "notes")
     args = parser.parse_args()
-    ears, moved = engine.make("whisper"), 0
+    ears, moved = engine.make("whisper", threads=2), 0
+    import torch  # after the engine, which tells its threads how to wait
+
     files = [file for file in sorted(args.notes.glob("*.ogg")) if not args.stems or file.stem in args.stems]
     for file in files:
         one = sound.decode(file)
@@ -69,8 +71,10 @@ def main() -> int:
             kept = DEMO / "heard" / f"{one.sha256}.json"
             kept.write_text(json.dumps(to_json(first), ensure_ascii=False, indent=1) + "\n", encoding="utf-8")
         if args.shake:
-            for name, other in shaken(one):
+            for name, other, threads in (*((name, other, 2) for name, other in shaken(one)), ("one thread", one, 1)):
+                torch.set_num_threads(threads)
                 (again,) = ears.hear([other], languages=[None])
+                torch.set_num_threads(2)
                 if again.text != first.text:
                     same = facts(again) == facts(first)
                     moved += not same
