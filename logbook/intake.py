@@ -42,7 +42,7 @@ STATUS: Mapping[str, int] = {
     "store.note-differs": 409, "store.act-differs": 409, "store.no-note": 404, "store.no-piece": 404,
     "store.no-entry": 404, "store.not-announced": 409, "store.not-unheard": 409, "store.busy-note": 409,
     "store.taken-back": 409, "store.no-day": 422, "store.disk-full": 507, "store.read-only": 507, "store.locked": 503,
-    "store.newer-schema": 503, "store.no-folder": 503, "store.damaged": 503, "store.no-sound-kept": 409,
+    "store.newer-schema": 503, "store.no-folder": 503, "store.damaged": 503, "store.no-document": 422, "store.no-sound-kept": 409,
 }  # fmt: skip
 
 _OGG, _WEBM, _FLAC = b"OggS", b"\x1a\x45\xdf\xa3", b"fLaC"

@@ -1,6 +1,6 @@
 """A hearing worker: decodes, hears, reads and judges what waits in a job folder, one engine loaded once.
 
-    work_once(folder, bench, now) -> number of notes answered     one round: photos, typed words, sound, pieces
+    work_once(folder, bench, now) -> Done     one round: photos, typed words, sound, pieces
     work(path, bench, stop)                                       rounds until `stop` is set
 
 Results are fenced by the attempt of the hold (`lease.py`); no transaction is open while hearing.
@@ -10,9 +10,10 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime
 from pathlib import Path
+from typing import NamedTuple
 
 from logbook import lease, reading, store
 from logbook.decoding import pictures, sound
@@ -20,8 +21,7 @@ from logbook.hearing.engine import Engine
 from logbook.mistake import Broken, Mistake
 from logbook.store import answering
 from logbook.store.folder import room_for_derived
-from logbook.transcript import Transcript
-from logbook.wording import say
+from logbook.transcript import Transcript, Unheard
 
 AT_ONCE = 4  # notes heard together; alone and together give the same words
 PAUSE = 0.25  # seconds between two looks where nothing waited
@@ -49,31 +49,39 @@ def work(path: Path, bench: Bench, stop: threading.Event) -> None:
             again = bench.clock.seconds() - looked > LOOK_AGAIN
             looked = bench.clock.seconds() if again else looked
             done = work_once(folder, bench, again=again)
-        if not done:
+        if not any(done):
             stop.wait(PAUSE)
 
 
-def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None, *, again: bool = False) -> int:
-    """One round; the number of notes that got an answer. Below the floor of free space nothing is made."""
+class Done(NamedTuple):
+    """What one round did."""
+
+    notes: int = 0  # that got an answer
+    photos: int = 0  # that were looked at
+
+
+def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None, *, again: bool = False) -> Done:
+    """One round. Below the floor of free space nothing is made."""
     if folder.read_only or not room_for_derived(folder):
-        return 0
+        return Done()
     now = (now or datetime.now(UTC)).astimezone(folder.job.timezone()).replace(microsecond=0)
     lease.lapse(folder, bench.clock)
-    look_at_photos(folder, now)
-    done = read_typed(folder, now) + hear_waiting(folder, bench, now)
+    photos = look_at_photos(folder, now)
+    notes = read_typed(folder, now) + hear_waiting(folder, bench, now)
     store.catch_up(folder, bench.reckoner, again=again)
-    return done
+    return Done(notes, photos)
 
 
-def look_at_photos(folder: store.JobFolder, now: datetime, most: int = 20) -> None:
-    waiting = folder.db.execute(
+def look_at_photos(folder: store.JobFolder, now: datetime, most: int = 20) -> int:
+    waiting = list(folder.db.execute(
         "SELECT DISTINCT p.sha256 FROM parts p LEFT JOIN pictures i ON i.sha256 = p.sha256 "
         "WHERE p.what = 'picture' AND i.sha256 IS NULL LIMIT ?", [most]
-    )
-    for (sha256,) in list(waiting):
+    ))
+    for (sha256,) in waiting:
         path = store.original(folder, sha256)
-        if path is not None:
-            answering.seen(folder, sha256, pictures.look_and_shrink(path), now)
+        gone = Mistake("store.file-missing", sha256, {"name": sha256[:16]})
+        answering.seen(folder, sha256, gone if path is None else pictures.look_and_shrink(path), now)
+    return len(waiting)
 
 
 def read_typed(folder: store.JobFolder, now: datetime) -> int:
@@ -88,6 +96,10 @@ def read_typed(folder: store.JobFolder, now: datetime) -> int:
 
 
 def hear_waiting(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
+    """Hear up to `AT_ONCE` notes. Broken: the ears cannot be loaded; no note was taken up and none is given up."""
+    if not folder.db.execute("SELECT 1 FROM notes WHERE state = 'waiting' AND wants = 'hearing' AND withdrawn_at IS NULL").fetchone():
+        return 0
+    ears = bench.ears()
     holds = []
     for hold in lease.take(folder, bench.name, bench.clock, AT_ONCE):
         if hold.tries > lease.TRIES:
@@ -98,39 +110,58 @@ def hear_waiting(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
     if not holds:
         return 0
     with _beating(folder, bench, holds):
-        heard = [(hold, _decoded(folder, hold)) for hold in holds]
-        whole = [(hold, one) for hold, one in heard if not isinstance(one, Mistake)]
-        for hold, problem in heard:
+        recorded = [(hold, _decoded(folder, hold)) for hold in holds]
+        whole = [(hold, one) for hold, one in recorded if not isinstance(one, Mistake)]
+        for hold, problem in recorded:
             if isinstance(problem, Mistake):
                 answering.unheard(folder, hold, problem, now)
         if whole:
             languages = [_language(folder, hold) for hold, _ in whole]
-            transcripts = bench.ears().hear([one for _, one in whole], languages=languages)
+            transcripts = ears.hear([one.sound for _, one in whole], languages=languages)
             for (hold, one), words in zip(whole, transcripts, strict=True):
                 _answer(folder, hold, one, words, now)
     return len(holds)
 
 
-def _answer(folder, hold, one: sound.Sound, words: Transcript | Mistake, now: datetime) -> None:
+@dataclass(frozen=True)
+class Recorded:
+    """The sound of a note; `torn` are the seconds at which a part of it could not be used."""
+
+    sound: sound.Sound
+    torn: tuple[float, ...] = ()
+
+
+def _answer(folder, hold, one: Recorded, words: Transcript | Mistake, now: datetime) -> None:
     if isinstance(words, Mistake):
         answering.unheard(folder, hold, words, now)
-    elif not words.words:
-        why = words.unheard[0].why if words.unheard else "no_speech"
-        told = {"seconds": round(one.seconds), "why": say(f"hearing.why.{why}", "en")}
-        answering.unheard(folder, hold, Mistake("hearing.not-heard", hold.note, told), now, words)
+        return
+    lost = tuple(Unheard(second, second, "torn") for second in one.torn)
+    words = replace(words, unheard=tuple(sorted((*words.unheard, *lost), key=lambda gap: gap.second)))
+    if not words.words:
+        why = next((gap.why for gap in words.unheard if gap.why != "torn"), "no_speech")
+        problem = Mistake(f"hearing.not-heard.{why}", hold.note, {"seconds": round(one.sound.seconds)})
+        answering.unheard(folder, hold, problem, now, words)
     else:
         read = reading.read(words.text, language=_language(folder, hold), transcript=words, job=folder.job)
         answering.heard(folder, hold, words, read, now)
 
 
-def _decoded(folder: store.JobFolder, hold: lease.Hold) -> sound.Sound | Mistake:
-    """The note's sound; several parts follow one another."""
+def _decoded(folder: store.JobFolder, hold: lease.Hold) -> Recorded | Mistake:
+    """The note's sound: several parts follow one another, and a part that is torn or silent is told, never passed over."""
     parts = list(
         folder.db.execute("SELECT sha256 FROM parts WHERE note = ? AND what = 'sound' ORDER BY place", [hold.note])
     )
-    heard = [sound.decode(store.original(folder, sha256)) for (sha256,) in parts]
-    good = [one for one in heard if not isinstance(one, Mistake)]
-    return sound.joined(good) if good else heard[0]
+    good, torn, second, first_problem = [], [], 0.0, None
+    for (sha256,) in parts:
+        path = store.original(folder, sha256)
+        one = Mistake("store.file-missing", sha256, {"name": sha256[:16]}) if path is None else sound.decode(path)
+        if isinstance(one, Mistake):
+            torn.append(round(second, 2))
+            first_problem = first_problem or one
+        else:
+            good.append(one)
+            second += one.seconds
+    return Recorded(sound.joined(good), tuple(torn)) if good else first_problem
 
 
 def _language(folder: store.JobFolder, hold: lease.Hold) -> str | None:

@@ -44,7 +44,7 @@ def run(args) -> int:
     from logbook.cli import serve
 
     prepared = demo.PREPARED if args.engine == "scripted" else None
-    return serve.run(Namespace(folder=args.folder, host="127.0.0.1", port=args.port, name=None, tls=False, engine=args.engine, prepared=prepared))
+    return serve.run(Namespace(folder=args.folder, host="127.0.0.1", port=args.port, name=None, tls=False, behind_proxy=False, engine=args.engine, prepared=prepared))
 
 
 def _build(folder, args, started: float):
@@ -61,11 +61,11 @@ def _build(folder, args, started: float):
     if isinstance(taken, Mistake):
         return taken
     load = ears(args.engine, demo.PREPARED if args.engine == "scripted" else None)
-    bench, done = worker.Bench(load), 0
+    bench, answered = worker.Bench(load), 0
     _say("hearing", count=_waiting(folder), engine=args.engine)
-    while more := worker.work_once(folder, bench):
-        done += more
-        _say("heard", count=done, left=_waiting(folder), seconds=round(time.monotonic() - started))
+    while any(done := worker.work_once(folder, bench)):
+        answered += done.notes
+        _say("heard", count=answered, left=_waiting(folder), seconds=round(time.monotonic() - started))
     _say("paper")
     date = demo.day()["date"].isoformat()
     made = make_day(folder, date, ("en", "es"), datetime.now(UTC))

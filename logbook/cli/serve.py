@@ -15,6 +15,7 @@ def configure(parser) -> None:
     parser.add_argument("--port", type=int, default=8460)
     parser.add_argument("--name", help="the name phones reach this machine by; stands in the certificate and the QR code")
     parser.add_argument("--tls", action="store_true", help="speak HTTPS with a certificate of this machine's own authority")
+    parser.add_argument("--behind-proxy", action="store_true", help="a proxy in front of this server speaks HTTPS")
     parser.add_argument("--engine", default="whisper", choices=("whisper", "scripted"))
     parser.add_argument("--prepared", type=Path, help="folder of prepared transcripts (engine scripted)")
 
@@ -25,6 +26,11 @@ def run(args) -> int:
     from logbook.store.folder import hold
     from logbook.wording import say
 
+    if args.host not in ("127.0.0.1", "::1", "localhost") and not args.tls and not args.behind_proxy:
+        refused = Mistake("store.needs-tls", "--host", {"host": args.host})
+        for part in ("error", "cure"):
+            print(say(f"{refused.key}.{part}", "en", **refused.values), file=sys.stderr)
+        return BAD
     folder = store.open_folder(args.folder, create=True)
     held = folder if isinstance(folder, Mistake) else hold(folder.path)
     if isinstance(held, Mistake):
@@ -46,8 +52,9 @@ def serve(args) -> int:
     from logbook.wording import say
 
     name = args.name or ("localhost" if args.host == "127.0.0.1" else args.host)
-    scheme = "https" if args.tls else "http"
-    settings = Settings(args.folder.resolve(), state_of(args.folder), f"{scheme}://{name}:{args.port}", args.tls)
+    secure = args.tls or args.behind_proxy
+    scheme = "https" if secure else "http"
+    settings = Settings(args.folder.resolve(), state_of(args.folder), f"{scheme}://{name}:{args.port}", secure)
     app, relay = create_app(settings), None
     if args.tls:
         chain, key = authority.ensure(settings.state, tuple(dict.fromkeys((name, "localhost", "127.0.0.1"))))

@@ -30,10 +30,10 @@ def run(args) -> int:
     with folder:
         print(say("store.work.ready", "en", engine=args.engine), file=sys.stderr)
         if args.once:
-            done = 0
-            while more := worker.work_once(folder, bench):
-                done += more
-            print(say("store.work.heard", "en", count=done), file=sys.stderr)
+            answered = 0
+            while any(done := worker.work_once(folder, bench)):
+                answered += done.notes
+            print(say("store.work.heard", "en", count=answered), file=sys.stderr)
             return OK
     stop = threading.Event()
     for each in (signal.SIGTERM, signal.SIGINT):

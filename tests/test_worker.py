@@ -1,0 +1,164 @@
+"""A worker answers what waits, loses no sound silently, and gives no healthy note up. Transcripts are prepared."""
+
+import io
+import json
+import math
+import struct
+import uuid
+import wave
+from datetime import UTC, datetime
+
+import pytest
+
+from logbook import store, worker
+from logbook.hearing import scripted
+from logbook.intake import Incoming, Part
+from logbook.mistake import Broken, Mistake
+
+SAID = "Straight four on run two, eighteen by twelve, stapled every two, taped with 181A-P, rubbed down."
+
+
+def tone(hertz: int, seconds: float = 1.0) -> bytes:
+    """A WAV of a plain tone: sound that can be decoded, told apart by its pitch."""
+    out = io.BytesIO()
+    with wave.open(out, "wb") as file:
+        file.setparams((1, 2, 16_000, 0, "NONE", ""))
+        samples = (int(8000 * math.sin(2 * math.pi * hertz * n / 16_000)) for n in range(int(16_000 * seconds)))
+        file.writeframes(b"".join(struct.pack("<h", one) for one in samples))
+    return out.getvalue()
+
+
+TORN = b"RIFF\x24\x00\x00\x00WAVEfmt " + b"\xff" * 40  # begins as a WAV and cannot be decoded
+
+
+class Ears:
+    """Hears the same prepared words in every sound; a real engine's shape, no model."""
+
+    name = "prepared"
+
+    def __init__(self, words: str = SAID):
+        self.words = words
+
+    def hear(self, sounds, *, languages):
+        return [scripted.spread(self.words, sound.seconds, "en") for sound in sounds]
+
+
+@pytest.fixture
+def folder(tmp_path):
+    with store.open_folder(tmp_path / "job", create=True) as opened:
+        yield opened
+
+
+def hand_in(folder, *parts: bytes) -> str:
+    note = str(uuid.uuid4())
+    came = Incoming(note, datetime(2026, 10, 14, 15, tzinfo=UTC), "rosa", "rosa", audio=tuple(Part(part, "a.wav") for part in parts))
+    assert not isinstance(store.receive(folder, came), Mistake)
+    return note
+
+
+def bench(words: str = SAID) -> worker.Bench:
+    return worker.Bench(lambda: Ears(words))
+
+
+def test_a_torn_part_is_told_and_the_rest_is_heard(folder):
+    note = hand_in(folder, tone(300), TORN, tone(500, 2.0))
+    worker.work_once(folder, bench())
+    doc = store.note_document(folder, note, "en")
+    assert doc["state"] == "answered"
+    assert doc["transcript"]["unheard"] == [{"second": 1, "until": 1, "why": "torn"}]
+    assert doc["transcript"]["words"][-1]["until"] <= 3
+
+
+def test_a_whole_recording_has_nothing_torn(folder):
+    note = hand_in(folder, tone(300), tone(500))
+    worker.work_once(folder, bench())
+    assert store.note_document(folder, note, "en")["transcript"]["unheard"] == []
+
+
+def test_a_recording_that_cannot_be_read_at_all_is_unheard_and_kept(folder):
+    note = hand_in(folder, TORN)
+    worker.work_once(folder, bench())
+    doc = store.note_document(folder, note, "en")
+    assert doc["state"] == "unheard" and doc["problem"]["cure"]
+    assert store.original(folder, doc["digests"]["audio"][0]).read_bytes() == TORN
+
+
+@pytest.mark.parametrize(("language", "words"), [("en", "sound without speech"), ("es", "sonido sin habla")])
+def test_why_nothing_was_heard_is_told_in_the_readers_language(folder, language, words):
+    note = hand_in(folder, tone(300))
+    worker.work_once(folder, bench(""))
+    assert words in store.note_document(folder, note, language)["problem"]["why"]
+
+
+def test_missing_ears_cost_no_note_its_tries(folder):
+    note = hand_in(folder, tone(300))
+
+    def deaf():
+        raise Broken(Mistake("hearing.no-folder", "", {"folder": "-"}))
+
+    for _ in range(6):
+        with pytest.raises(Broken):
+            worker.work_once(folder, worker.Bench(deaf))
+    assert store.note_document(folder, note, "en")["state"] == "waiting"
+    worker.work_once(folder, bench())
+    assert store.note_document(folder, note, "en")["state"] == "answered"
+
+
+def test_an_attempt_that_lapsed_cannot_write(folder):
+    """A worker that was stopped past its lease goes on: its result is thrown away, the other's stands, once."""
+    from logbook import lease, reading
+    from logbook.store import answering
+
+    note = hand_in(folder, tone(300))
+    clock = lease.clock()
+    (late,) = lease.take(folder, "one", clock)
+    later = lease.Clock(clock.boot, lambda: clock.seconds() + lease.SECONDS + 1)
+    assert lease.lapse(folder, later) == [note]
+    (current,) = lease.take(folder, "two", later)
+    words = scripted.spread(SAID, 1.0, "en")
+    read = reading.read(words.text, transcript=words)
+    now = datetime.now(UTC)
+    assert answering.heard(folder, late, words, read, now) is False
+    assert answering.heard(folder, current, words, read, now) is True
+    assert answering.heard(folder, current, words, read, now) is False
+    assert folder.db.execute("SELECT count(*) FROM readings WHERE note = ?", [note]).fetchone()[0] == 1
+
+
+def test_a_decision_that_names_an_unknown_document_is_refused_with_a_sentence(folder):
+    from logbook.intake import STATUS
+    from logbook.wording import say
+
+    hand_in(folder, tone(300))
+    worker.work_once(folder, bench(SAID.replace("taped with 181A-P", "taped with cloth tape")))
+    piece = next(store.each_piece(folder, "en"))
+    finding = next(one for one in piece["findings"] if one["rule"] == "closure-listed")
+    assert finding["verdict"] == "departs"
+    body = {
+        "id": str(uuid.uuid4()), "rule": "closure-listed", "edition": finding["edition"], "decision": "concession",
+        "reason": "Until the tape comes.", "granted_by": "engineer of record", "document": "0" * 64,
+    }  # fmt: skip
+    refused = store.decide(folder, piece["id"], body, "ada")
+    assert isinstance(refused, Mistake) and STATUS[refused.key] == 422
+    assert say(f"{refused.key}.error", "es", **refused.values)
+
+
+def test_a_decision_stands_after_the_next_round(folder):
+    hand_in(folder, tone(300))
+    things = bench(SAID.replace("every two", "every three"))
+    worker.work_once(folder, things)
+    piece = next(store.each_piece(folder, "en"))
+    finding = next(one for one in piece["findings"] if one["rule"] == "staple-spacing")
+    body = {"id": str(uuid.uuid4()), "rule": finding["rule"], "edition": finding["edition"], "decision": "rework", "reason": "Staple again."}
+    assert not isinstance(store.decide(folder, piece["id"], body, "ada"), Mistake)
+    worker.work_once(folder, things)
+    after = store.piece_document(folder, piece["id"], "en")
+    assert [one["stands"] for one in after["findings"] if one["rule"] == "staple-spacing"] == ["in hand"]
+    assert json.dumps(after["decisions"])
+
+
+def test_a_server_on_the_network_without_https_is_refused(tmp_path, capsys):
+    from logbook.cli import main
+
+    assert main(["serve", "--folder", str(tmp_path / "job"), "--host", "0.0.0.0"]) == 2
+    assert "--tls" in capsys.readouterr().err
+    assert not (tmp_path / "job").exists()
