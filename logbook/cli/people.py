@@ -87,6 +87,8 @@ def _leave(folder, args):
             return Mistake("people.nobody", "NAME", {"name": args.name})
         erased = args.act == "erase"
         (people.erase if erased else people.leave)(db, person.id, now)
+        if erased:
+            store.journal.forget(db, "person-added", person.id)
         store.journal.write(db, "erased" if erased else "person-left", {"person": person.id}, None)
     print(say(f"people.{args.act}-done", "en", id=person.id), file=sys.stderr)
     return None

@@ -6,6 +6,7 @@ import json
 from datetime import datetime
 
 from logbook import said, transcript
+from logbook.intake import text_digest
 from logbook.lease import Hold
 from logbook.mistake import Mistake
 from logbook.said import Reading
@@ -23,14 +24,20 @@ def heard(folder: JobFolder, hold: Hold, words: Transcript, reading: Reading, no
     with writing(folder) as db:
         if not _ends(db, hold, "answered", None, now):
             return False
-        row = [hold.note, words.text, json.dumps(transcript.to_json(words), ensure_ascii=False), words.language, now.isoformat()]
+        document = json.dumps(transcript.to_json(words), ensure_ascii=False)
+        row = [hold.note, words.text, document, words.language, now.isoformat()]
         db.execute("UPDATE words SET current = 0 WHERE note = ?", [hold.note])
         number = db.execute(
             "INSERT INTO words (note, source, text, transcript, language, at, current) VALUES (?, 'heard', ?, ?, ?, ?, 1)", row
         ).lastrowid
         _reading(db, hold.note, number, reading, now)
-        journal.write(db, "heard", {"note": hold.note, "attempt": hold.attempt}, {"text": words.text, "engine": words.engine}, now)
+        journal.write(db, "heard", {"note": hold.note, "attempt": hold.attempt}, heard_told(words.text, document), now)
     return True
+
+
+def heard_told(text: str, document: str) -> dict:
+    """What the journal's digest of a hearing covers: the words, and the document with their seconds and doubts."""
+    return {"text": text, "transcript": text_digest(document)}
 
 
 def unheard(folder: JobFolder, hold: Hold, problem: Mistake, now: datetime, words: Transcript | None = None) -> bool:

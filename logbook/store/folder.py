@@ -73,8 +73,11 @@ def open_folder(path: Path | str, *, create: bool = False, floors: Floors = Floo
         if refused:
             return refused
     job = read_job(path / "job.toml")
-    if isinstance(job, Mistake):
-        return job
+    return job if isinstance(job, Mistake) else open_database(path, job, floors)
+
+
+def open_database(path: Path, job: object, floors: Floors = Floors()) -> JobFolder | Mistake:
+    """The log of a folder whose job is known already, or is not wanted (doctor looks at logs whose job file is torn)."""
     try:
         db, read_only = _connect(path / "log.db")
     except sqlite3.Error as error:
@@ -187,6 +190,8 @@ def answers(function: Callable) -> Callable:
             return function(*args, **kwargs)
         except Broken as broken:
             return broken.mistake
+        except (sqlite3.Error, OSError) as error:  # outside a transaction: a file that could not get its name
+            return told(error, args[0].path)
 
     return asked
 

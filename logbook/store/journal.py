@@ -27,6 +27,13 @@ def write(
     return row
 
 
+def forget(db: Database, act: str, person: str) -> None:
+    """Erasing takes the salt along: the row keeps its place, and nobody can try names against its digest."""
+    db.execute(
+        "DELETE FROM salts WHERE seq IN (SELECT seq FROM journal WHERE act = ? AND json_extract(ids, '$.person') = ?)", [act, person]
+    )
+
+
 def last(db: Database) -> chain.Row | None:
     found = db.execute("SELECT * FROM journal ORDER BY seq DESC LIMIT 1").fetchone()
     return None if found is None else _row(found)

@@ -143,8 +143,17 @@ def received(db, note_id: str) -> dict:
         "id", "job", "spoken_by", "handed_in_by", "as_lead", "spoken_at", "sent_at", "received_at", "answers",
         "mark", "kind", "run", "language", "digests", "announced",
     )  # fmt: skip
-    found = db.execute(f"SELECT {', '.join(names)} FROM notes WHERE id = ?", [note_id]).fetchone()
-    return dict(zip(names, found))
+    found = dict(zip(names, db.execute(f"SELECT {', '.join(names)} FROM notes WHERE id = ?", [note_id]).fetchone()))
+    told = json.loads(found["digests"])
+    parts = [one for one in parts_told(db, note_id) if one["sha256"] in (*told["audio"], *told["photos"])]
+    return found | {"parts": parts}
+
+
+def parts_told(db, note_id: str) -> list[dict]:
+    """What the phone said of each part: when it was taken, where, what it shows. The journal's digests cover it."""
+    names = ("what", "place", "sha256", "received_at", "handed_in_by", "taken_at", "latitude", "longitude", "accuracy_m", "shows")
+    rows = db.execute(f"SELECT {', '.join(names)} FROM parts WHERE note = ? ORDER BY what, place", [note_id])
+    return [dict(zip(names, row)) for row in rows]
 
 
 @answers
@@ -186,7 +195,8 @@ def add_photo(
         _write_part(db, note_id, place, laid, by, facts, now)
         touch(db, note_id)
         ids = {"note": note_id, "by": by}
-        journal.write(db, "photo_received", ids, {"note": note_id, "photo": sha256, "received_at": now.isoformat()}, now)
+        content = next(one for one in parts_told(db, note_id) if one["sha256"] == sha256)
+        journal.write(db, "photo_received", ids, content | {"note": note_id}, now)
     return Receipt(note_id, now, came)
 
 
