@@ -27,7 +27,7 @@ def picture(shade: int) -> bytes:
     from PIL import Image
 
     out = io.BytesIO()
-    Image.new("RGB", (64, 48), (shade, 90, 40)).save(out, "JPEG")
+    Image.new("RGB", (64, 48), (shade, 90, 40)).save(out, "JPEG", comment=f"shade {shade}".encode())
     return out.getvalue()
 
 
