@@ -1,12 +1,15 @@
 """Whether a hearing is words or noise made into words, from Whisper's own measures.
 
 The prompt spoils Whisper's silence test (hum with a trade prompt gave 0.09), so the probability of no speech
-comes from one step without it. What passes is still suspect when it repeats itself or is all unlikely.
+comes from one step without it. What passes is still suspect when it repeats itself or is all unlikely, and above
+all when nothing but the prompt makes it likely: the text is judged once more without the prompt, in the pass that
+times its words.
 """
 
 from __future__ import annotations
 
 import zlib
+from dataclasses import dataclass
 
 from logbook.hearing import prompt
 
@@ -15,6 +18,21 @@ COMPRESSION = 2.4  # text that packs better repeats itself; the released transcr
 UNLIKELY = -1.0  # mean log probability; the released transcriber's own limit
 UNLIKELY_NO_SPEECH = 0.4  # with this much doubt of speech an unlikely text is noise (hammering: 0.43)
 REPEATS = 4  # the same one to four words this often in a row
+# The same text judged without the prompt, mean log probability: 150 speech clips at worst -1.88 (8 dB), noise made
+# into words -2.6 to -3.3 (Spanish), into prompt words -5.3 and below. A suspected echo needs less to be one.
+PLAIN, ECHO_PLAIN = -2.4, -2.0
+AGAIN_NO_SPEECH, AGAIN_MEAN = 0.55, -0.8  # clicks and hammering 0.59 and more, speech clips at most 0.53
+
+
+@dataclass(frozen=True)
+class Measures:
+    """Probability of no speech without prompt; mean log probability as decoded, and without the prompt (`plain`);
+    whether the text came to its end by itself."""
+
+    no_speech: float
+    mean_log: float
+    plain: float
+    ended: bool
 
 
 def compression(text: str) -> float:
@@ -33,14 +51,24 @@ def repeats(text: str) -> bool:
     return False
 
 
-def why_unheard(text: str, language: str, no_speech: float, mean_log: float, ended: bool) -> str | None:
+def why_unheard(text: str, language: str, found: Measures) -> str | None:
     """`no_speech`, `repetition`, `echo`, `noise`, or None when the text may stand."""
-    if no_speech >= NO_SPEECH or not text.strip():
+    if found.no_speech >= NO_SPEECH or not text.strip():
         return "no_speech"
     if compression(text) > COMPRESSION or repeats(text):
         return "repetition"
-    if prompt.echoes(text, language):
+    if found.plain < ECHO_PLAIN and prompt.echoes(text, language):
         return "echo"
-    if mean_log < UNLIKELY and (no_speech > UNLIKELY_NO_SPEECH or not ended):
+    if found.plain < PLAIN or (found.mean_log < UNLIKELY and (found.no_speech > UNLIKELY_NO_SPEECH or not found.ended)):
         return "noise"
     return None
+
+
+def may_hear_again(why: str | None, no_speech: float) -> bool:
+    """Whether other settings may still find words: there was speech, and the first hearing stumbled over it."""
+    return why in ("repetition", "echo", "noise") and no_speech < AGAIN_NO_SPEECH
+
+
+def stands_again(why: str | None, found: Measures) -> bool:
+    """A second hearing has no prompt to lean on and must be likelier than a first one, or noise becomes words."""
+    return why is None and found.mean_log > AGAIN_MEAN and found.ended

@@ -19,7 +19,7 @@ from whisper.tokenizer import get_tokenizer
 
 from logbook.decoding.sound import RATE, Sound
 from logbook.hearing import alignment, doubt, prompt, weights, windows
-from logbook.hearing.decoder import Decoder, Hypothesis, Memory
+from logbook.hearing.decoder import Decoder, Hypothesis, Memory, bfloat16_is_fast
 from logbook.hearing.windows import Window
 from logbook.hearing.words import words_of
 from logbook.mistake import Mistake
@@ -39,6 +39,8 @@ class Heard:
     words: tuple[Word, ...]
     doubt: Doubt
     why: str | None
+    measures: doubt.Measures
+    again: bool = False  # by the second hearing
 
 
 def make(name: str = "base", threads: int | None = None) -> Whisper | Mistake:
@@ -57,6 +59,7 @@ class Whisper:
         model.set_alignment_heads(whisper._ALIGNMENT_HEADS[found.name])
         self.weights = found.name
         self.model = model.eval()
+        self.numbers = _lighten(model.encoder)
         self.decoder = Decoder(model)
         self.tokenizers = {code: get_tokenizer(True, language=code, task="transcribe") for code in LANGUAGES}
         self.language_tokens = [self.tokenizers["en"].to_language_token(code) for code in LANGUAGES]
@@ -67,6 +70,7 @@ class Whisper:
             "prompt": True,
             "beams": 1,
             "no_speech_limit": doubt.NO_SPEECH,
+            "encoder": str(self.numbers).removeprefix("torch."),
             "threads": torch.get_num_threads(),
         }
 
@@ -92,7 +96,8 @@ class Whisper:
             for item, n in some:
                 no_speech = float(spoken[item][n][1].exp()[self.tokenizers["en"].no_speech])
                 if no_speech >= doubt.NO_SPEECH:
-                    heard[item, n] = Heard("", (), Doubt(round(no_speech, 4), 0.0, 0.0), "no_speech")
+                    silence = doubt.Measures(no_speech, 0.0, 0.0, True)
+                    heard[item, n] = Heard("", (), Doubt(round(no_speech, 4), 0.0, 0.0), "no_speech", silence)
                 else:
                     todo.append((item, n, no_speech))
             for first in range(0, len(todo), BATCH):
@@ -113,12 +118,12 @@ class Whisper:
     def _encode(self, some: Sequence[Window], fed: int) -> torch.Tensor:
         """(B, 50 * fed, D): the encoder on exactly `fed` seconds, the note's own length and not Whisper's 30."""
         side = self.model.encoder
-        mel = torch.stack([_mel(window.samples, fed) for window in some])
+        mel = torch.stack([_mel(window.samples, fed) for window in some]).to(self.numbers)
         x = F.gelu(side.conv2(F.gelu(side.conv1(mel)))).transpose(1, 2)
-        x = x + side.positional_embedding[: x.shape[1]]
+        x = (x + side.positional_embedding[: x.shape[1]]).to(self.numbers)
         for block in side.blocks:
             x = block(x)
-        return side.ln_post(x)
+        return side.ln_post(x).float()
 
     def _language(self, steps: Sequence[torch.Tensor]) -> str:
         """The likelier of the languages we know, over all windows, silent ones counting little."""
@@ -129,8 +134,25 @@ class Whisper:
         return LANGUAGES[int(total.argmax())]
 
     def _words(self, some, memory: Memory, languages: Sequence[str], no_speech: Sequence[float]) -> list[Heard]:
-        limits = [int(TOKENS_A_SECOND * window.seconds) + TOKENS_AT_LEAST for window in some]
         prompts = [self.prompts[code] for code in languages]
+        heard = self._decoded(some, memory, prompts, languages, no_speech)
+        return [
+            self._again(window, language, p) or one if doubt.may_hear_again(one.why, p) else one
+            for window, one, language, p in zip(some, heard, languages, no_speech, strict=True)
+        ]
+
+    def _again(self, window: Window, language: str, no_speech: float) -> Heard | None:
+        """A stumbled hearing once more: all 30 seconds for the encoder, with the prompt and then without it."""
+        memory = self.decoder.memory(self._encode([window], windows.WHOLE))
+        bare = [*self.tokenizers[language].sot_sequence, self.tokenizers[language].no_timestamps]
+        for before in (self.prompts[language], bare):
+            (one,) = self._decoded([window], memory, [before], [language], [no_speech])
+            if doubt.stands_again(one.why, one.measures):
+                return replace(one, again=True)
+        return None
+
+    def _decoded(self, some, memory: Memory, prompts, languages: Sequence[str], no_speech: Sequence[float]) -> list[Heard]:
+        limits = [int(TOKENS_A_SECOND * window.seconds) + TOKENS_AT_LEAST for window in some]
         end = self.tokenizers["en"].eot
         hypotheses = self.decoder.greedy(
             prompts, memory, limits, end=end, barred=self.barred, barred_first=self.barred_first
@@ -150,12 +172,13 @@ class Whisper:
 
     def _heard(self, window: Window, found: Hypothesis, timed, language: str, no_speech: float) -> Heard:
         text = self.tokenizers[language].decode(list(found.tokens)).strip()
-        measures = Doubt(round(no_speech, 4), round(found.mean_log, 4), round(doubt.compression(text), 4))
-        why = doubt.why_unheard(text, language, no_speech, found.mean_log, found.ended)
+        plain = sum(timed.logs) / len(timed.logs) if timed else 0.0
+        measures = doubt.Measures(no_speech, found.mean_log, plain, found.ended)
+        told = Doubt(round(no_speech, 4), round(found.mean_log, 4), round(doubt.compression(text), 4))
+        why = doubt.why_unheard(text, language, measures)
         if why:
-            return Heard("", (), measures, why)
-        words = words_of(self.tokenizers[language], found, timed, window.start)
-        return Heard(text, words, measures, None)
+            return Heard("", (), told, why, measures)
+        return Heard(text, words_of(self.tokenizers[language], found, timed, window.start), told, None, measures)
 
     def _transcript(self, sound: Sound, language: str, parts: Sequence[tuple[Window, Heard]]) -> Transcript:
         text, words, unheard = "", [], []
@@ -174,8 +197,10 @@ class Whisper:
             min(d.mean_log_probability for d in spoken),
             max(d.compression for d in spoken),
         )
+        again = [round(window.start, 2) for window, heard in parts if heard.again]
+        settings = self.settings | ({"heard_again_from": again} if again else {})
         return Transcript(
-            self.name, self.weights, self.settings, language if text else None, text, tuple(words), worst, tuple(unheard)
+            self.name, self.weights, settings, language if text else None, text, tuple(words), worst, tuple(unheard)
         )
 
     # --- made once
@@ -194,6 +219,16 @@ class Whisper:
         t = self.tokenizers[language]
         before = t.encode(" " + prompt.PROMPTS[language])[-PROMPT_ROOM:]
         return [t.sot_prev, *before, *t.sot_sequence, t.no_timestamps]
+
+
+def _lighten(encoder) -> torch.dtype:
+    """The encoder's matrices in bfloat16 where the processor multiplies it: a third of the time, the same words."""
+    if not bfloat16_is_fast():
+        return torch.float32
+    for module in encoder.modules():
+        if isinstance(module, torch.nn.Linear | torch.nn.Conv1d):  # norms stay float32, as the released ones need
+            module.bfloat16()
+    return torch.bfloat16
 
 
 def _mel(samples: np.ndarray, fed: int) -> torch.Tensor:

@@ -12,6 +12,7 @@ LONGEST = 29.5  # seconds: with the half second that follows it fills Whisper's 
 SHORTEST = 12.0  # seconds before which a window is not cut
 FRAME = RATE // 50
 STEP = 4  # seconds: the encoder's input is a multiple of this, alone or in a batch, so that both hear alike
+WHOLE = 30  # seconds: what Whisper was made for, and the most that the encoder gets
 AFTER = 0.5  # seconds of nothing that follow the last word
 
 
@@ -27,7 +28,7 @@ class Window:
     @property
     def fed(self) -> int:
         """Seconds that the encoder gets."""
-        return min(30, int(-(-(self.seconds + AFTER) // STEP)) * STEP)
+        return min(WHOLE, int(-(-(self.seconds + AFTER) // STEP)) * STEP)
 
 
 def cut(samples: np.ndarray) -> list[Window]:
