@@ -189,6 +189,7 @@ class Whisper:
             text = f"{text} {heard.text}" if text else heard.text
             offset = len(text) - len(heard.text)
             words += [replace(word, start=word.start + offset, end=word.end + offset) for word in heard.words]
+        unheard = windows.with_pauses(unheard, words, sound.seconds)
         if sound.whole_seconds > sound.seconds + 1.0:
             unheard.append(Unheard(round(sound.seconds, 2), round(sound.whole_seconds, 2), "too_long"))
         spoken = [heard.doubt for _, heard in parts if not heard.why] or [heard.doubt for _, heard in parts]

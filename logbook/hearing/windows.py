@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from logbook.decoding.sound import RATE
+from logbook.transcript import Unheard, Word
 
 LONGEST = 29.5  # seconds: with the half second that follows it fills Whisper's 30
 SHORTEST = 12.0  # seconds before which a window is not cut
@@ -14,6 +16,7 @@ FRAME = RATE // 50
 STEP = 4  # seconds: the encoder's input is a multiple of this, alone or in a batch, so that both hear alike
 WHOLE = 30  # seconds: what Whisper was made for, and the most that the encoder gets
 AFTER = 0.5  # seconds of nothing that follow the last word
+LONG_PAUSE = 8.0  # seconds without a word that are told as unheard; people pause three or four to look at a mark
 
 
 @dataclass(frozen=True)
@@ -49,3 +52,19 @@ def _quietest(samples: np.ndarray) -> int:
     smooth = np.convolve(level, np.ones(15) / 15, mode="valid")
     quiet = smooth <= np.percentile(smooth, 5) if np.isfinite(smooth).all() else smooth <= smooth.min()
     return (int(np.flatnonzero(quiet)[-1]) + 7) * FRAME
+
+
+def with_pauses(unheard: Sequence[Unheard], words: Sequence[Word], seconds: float) -> list[Unheard]:
+    """The stretches nobody heard, with every long pause between, before and after the words: a forgotten microphone
+    is told and not passed over. Seconds of the whole sound."""
+    edges = [(0.0, 0.0), *((word.second, word.until) for word in words), (seconds, seconds)]
+    found = list(unheard)
+    for (_, before), (after, _) in zip(edges, edges[1:]) if words else ():
+        start = before
+        for known in sorted((one for one in unheard if before <= one.second and one.until <= after), key=lambda one: one.second):
+            if known.second - start > LONG_PAUSE:
+                found.append(Unheard(round(start, 2), known.second, "no_speech"))
+            start = known.until
+        if after - start > LONG_PAUSE:
+            found.append(Unheard(round(start, 2), round(after, 2), "no_speech"))
+    return sorted(found, key=lambda one: one.second)
