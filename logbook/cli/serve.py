@@ -89,10 +89,10 @@ def serve(args) -> int:
 def _keep_a_worker(args, stop: threading.Event) -> None:
     from logbook.wording import say
 
-    command = [sys.executable, "-m", "logbook", "work", "--folder", str(args.folder), "--engine", args.engine]
+    command = [sys.executable, "-m", "logbook", "work", "--folder", str(args.folder), "--engine", args.engine, "--beside"]
     command += ["--prepared", str(args.prepared)] if args.prepared else []
     while not stop.is_set():
-        process = subprocess.Popen(command, stdout=sys.stderr)
+        process = subprocess.Popen(command, stdin=subprocess.PIPE, stdout=sys.stderr)
         while process.poll() is None and not stop.wait(0.2):
             pass
         if process.poll() is None:

@@ -13,6 +13,7 @@ def configure(parser) -> None:
     parser.add_argument("--folder", type=Path, default=Path("uploads"), help="the job folder (default ./uploads)")
     parser.add_argument("--engine", default="whisper", choices=("whisper", "scripted"))
     parser.add_argument("--prepared", type=Path, help="folder of prepared transcripts (engine scripted)")
+    parser.add_argument("--beside", action="store_true", help="stop when standard input ends: a server that is killed takes its worker along")
     parser.add_argument("--once", action="store_true", help="stop when nothing waits any more")
 
 
@@ -38,6 +39,8 @@ def run(args) -> int:
     stop = threading.Event()
     for each in (signal.SIGTERM, signal.SIGINT):
         signal.signal(each, lambda *_: stop.set())
+    if args.beside:
+        threading.Thread(target=lambda: (sys.stdin.buffer.read(), stop.set()), daemon=True).start()
     worker.work(args.folder, bench, stop)
     return OK
 
