@@ -99,7 +99,10 @@ LIMITS: tuple[Limit, ...] = (
     # what hedges and faint words are worth
     _in("hedge_length", "1/2", "'about' is worth the greater of this"),
     Limit("hedge_share", "share", Fraction(5, 100), note="and this share of the value"),
-    Limit("faint", "share", Fraction(1, 2), note="a word heard below this probability is faint"),
+    # measured on 4,573 words that base Whisper heard in synthetic trade clips: from 0.4 on a word is oftener right than
+    # wrong in English (0.64) and in Spanish (0.54), a number from 0.5 on is right three times in four
+    Limit("faint", "share", Fraction(2, 5), note="a word heard below this probability is faint"),
+    Limit("faint_number", "share", Fraction(1, 2), note="a number heard below this probability is faint"),
 )
 BY_NAME = {limit.name: limit for limit in LIMITS}
 DEFAULTS = {limit.name: limit.default for limit in LIMITS}

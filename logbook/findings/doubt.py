@@ -39,7 +39,7 @@ def answer(rule: Rule, piece: Piece, around: Around) -> Outcome | None:
         return _unclear(outcome, "in-conflict", conflict, conflict=True, reckoned={}, departs_as_heard=False, tells=told)
     if outcome.verdict == "unsaid":
         return outcome
-    faint = next((fact for fact in used if fact.heard is not None and fact.heard < around.job.limit("faint")), None)
+    faint = next((fact for fact in used if _faint(fact, around.job)), None)
     for fact in used:
         for other in fact.alternatives:
             if _turns(rule, piece, around, fact, other, outcome):
@@ -49,6 +49,12 @@ def answer(rule: Rule, piece: Piece, around: Around) -> Outcome | None:
         told = {"value": Told(faint.name, faint.value), "words": faint.words or ""}
         return _unclear(outcome, "heard-faintly", faint, tells=outcome.tells | told)
     return _hedges(rule, piece, around, used, outcome)
+
+
+def _faint(fact: Fact, job: Job) -> bool:
+    """Heard too faintly to stand on; a number that is wrong is wronger than a word, so it needs more."""
+    name = "faint" if facts.BY_NAME[fact.name].shape in ("flag", "choice", "text", "sides", "marks") else "faint_number"
+    return fact.heard is not None and fact.heard < job.limit(name)
 
 
 def _asked_here(rule: Rule, fact: Fact) -> bool:
