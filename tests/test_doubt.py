@@ -5,6 +5,7 @@ from fractions import Fraction
 import pytest
 
 from logbook import job, rules
+from logbook.facts import Move
 from logbook.piece import Piece
 from logbook.runs import site
 from logbook.said import Fact
@@ -26,6 +27,22 @@ def test_a_number(heard, expected):
     stapled = Fact("stapled", True, "stapled", 0, 7, heard=0.9)
     spacing = Fact("staple_spacing", Fraction(2), "every two", 8, 17, heard=heard)
     assert verdict("staple-spacing", stapled, spacing) == expected
+
+
+@pytest.mark.parametrize(
+    ("other", "expected"),
+    [
+        (Move(None, None, Fraction(24), None), "meets"),  # the same words with some of them lost
+        (Move("top", Fraction(3), Fraction(12), "in"), "unclear"),  # another number, and then it is too steep
+    ],
+)
+def test_another_hearing_of_a_move(other, expected):
+    move = Fact("side_moves", (Move("top", Fraction(3), Fraction(24), "in"),), "top down three, back twenty-four", 9, 41, heard=0.9, alternatives=((other,),))
+    kind = Fact("kind", "transition", "Transition", 0, 8, heard=0.9)
+    sizes = [Fact(f"{end}_size", size, "18 by 14", 0, 8, heard=0.9) for end, size in (("inlet", (Fraction(18), Fraction(14))), ("outlet", (Fraction(18), Fraction(11))))]
+    piece = Piece("p", "j", "2", "7", ("n",), (kind, *sizes, move), checked_without_photos=True)
+    found = rules.judge(piece, site(job.DEFAULT, [piece]).around(piece))
+    assert next(one.verdict for one in found if one.rule == "transition-slope") == expected
 
 
 def test_what_departs_as_heard_is_never_met_for_being_faint():

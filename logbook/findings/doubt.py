@@ -42,7 +42,7 @@ def answer(rule: Rule, piece: Piece, around: Around) -> Outcome | None:
     faint = next((fact for fact in used if _faint(fact, around.job)), None)
     for fact in used:
         for other in fact.alternatives:
-            if _turns(rule, piece, around, fact, other, outcome):
+            if not _says_less(other, fact.value) and _turns(rule, piece, around, fact, other, outcome):
                 told = {"value": Told(fact.name, fact.value), "other": Told(fact.name, other)}
                 return _unclear(outcome, "maybe-misheard", fact, tells=outcome.tells | told)
     if faint is not None:
@@ -55,6 +55,16 @@ def _faint(fact: Fact, job: Job) -> bool:
     """Heard too faintly to stand on; a number that is wrong is wronger than a word, so it needs more."""
     name = "faint" if facts.BY_NAME[fact.name].shape in ("flag", "choice", "text", "sides", "marks") else "faint_number"
     return fact.heard is not None and fact.heard < job.limit(name)
+
+
+def _says_less(other: object, value: object) -> bool:
+    """Another hearing that only lost words (a move without its side) is no other reading of them."""
+    if not (isinstance(value, tuple) and isinstance(other, tuple) and value and all(isinstance(one, Move) for one in (*value, *other))):
+        return False
+    return len(other) <= len(value) and all(
+        any(all(getattr(less, part) in (None, getattr(more, part)) for part in ("side", "by", "back", "way")) for more in value)
+        for less in other
+    )
 
 
 def _asked_here(rule: Rule, fact: Fact) -> bool:
