@@ -11,6 +11,7 @@ import http.client
 import json
 import os
 import random
+import select
 import signal
 import socket
 import subprocess
@@ -60,6 +61,7 @@ class Site:
     kills: dict[str, int] = field(default_factory=lambda: {"server": 0, "worker": 0, "both": 0})
     repeats: int = 0
     marks: int = 0
+    left_alone: list[int] = field(default_factory=list)  # workers whose server was killed; they end by themselves
     sending: threading.Event = field(default_factory=threading.Event)
     lock: threading.Lock = field(default_factory=threading.Lock)
 
@@ -115,6 +117,12 @@ def kill(site: Site, server: subprocess.Popen) -> None:
         for pid in workers:
             try:
                 os.kill(pid, signal.SIGKILL)
+            except ProcessLookupError:
+                continue
+    if what == "server":
+        for pid in workers:
+            try:
+                site.left_alone.append(os.pidfd_open(pid))
             except ProcessLookupError:
                 continue
     if what in ("server", "both"):
@@ -204,6 +212,9 @@ def run(site: Site, kills: int, phones: int = 3) -> None:
             each.join()
         server.terminate()
         server.wait(30)
+        for worker in site.left_alone:
+            assert select.select([worker], [], [], 30)[0], "a worker outlived its server"
+            os.close(worker)
     finally:
         over.set()
         if server.poll() is None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import signal
 import sys
 import threading
@@ -40,9 +41,16 @@ def run(args) -> int:
     for each in (signal.SIGTERM, signal.SIGINT):
         signal.signal(each, lambda *_: stop.set())
     if args.beside:
-        threading.Thread(target=lambda: (sys.stdin.buffer.read(), stop.set()), daemon=True).start()
+        threading.Thread(target=_end_with_the_server, daemon=True).start()
     worker.work(args.folder, bench, stop)
     return OK
+
+
+def _end_with_the_server() -> None:
+    """Standard input ends when the server is gone. At once, in the middle of anything: what is written is written whole,
+    and the next worker sees that the holder of a note is dead. Waiting here would let workers pile up behind one lock."""
+    sys.stdin.buffer.read()
+    os._exit(0)
 
 
 def ears(name: str, prepared: Path | None):
