@@ -4,14 +4,17 @@ The folding is an independent construction: it takes only the flat outlines of t
 their hinge lines in three dimensions and measures the gaps. A fitting is held to 1/64 in. at every edge.
 """
 
+import json
 from fractions import Fraction as F
 from itertools import product
+from pathlib import Path
 
 import numpy as np
 import page  # the validator of the distribution page-validation
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
+from jsonschema import Draft202012Validator
 
 from logbook.facts import SIDES
 from logbook.geometry import angles, cut_drawing, cut_sheet, cut_text, elbow, offset, stock, take_off, transition
@@ -269,6 +272,14 @@ def test_every_sheet_is_told_and_drawn_in_both_languages(name, language):
     assert len(lines) > 15 and all("{" not in line for line in lines)
     picture = cut_drawing.svg(SHEETS[name], language)
     assert picture.count("<polygon") == sum(1 + bool(panel.inner) for panel in SHEETS[name].panels) and "<title" in picture
+
+
+@pytest.mark.parametrize("name", SHEETS)
+def test_every_sheet_is_what_its_schema_says(name):
+    schema = json.loads((Path(__file__).parents[1] / "schemas" / "layout.json").read_text(encoding="utf-8"))
+    document = cut_sheet.to_json(SHEETS[name])
+    assert list(Draft202012Validator(schema).iter_errors(json.loads(json.dumps(document)))) == []
+    assert not Draft202012Validator(schema).is_valid(document | {"method": "guess"})
 
 
 def test_every_kind_asks_for_what_it_needs(capsys):

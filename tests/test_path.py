@@ -4,8 +4,10 @@ The words are typed here; the hearing of sound has tests of its own, and the tra
 """
 
 import json
+from pathlib import Path
 
 import pytest
+from jsonschema import Draft202012Validator
 
 from logbook.cli import main
 
@@ -74,3 +76,11 @@ def test_the_day_is_reported_and_the_package_proves_itself(job, capsys):
     at = whole.index(b"steep") if b"steep" in whole else whole.index(b"Transition seven")
     (job / "bad.zip").write_bytes(whole[:at] + bytes([whole[at] ^ 1]) + whole[at + 1 :])
     assert main(["verify", str(job / "bad.zip")]) == 1
+
+
+def test_the_folder_is_whole_and_the_doctor_says_so_by_its_schema(job, capsys):
+    assert main(["doctor", "--json", "--folder", str(job / "job")]) == 0
+    told = json.loads(capsys.readouterr().out)
+    schema = json.loads((Path(__file__).parents[1] / "schemas" / "doctor.json").read_text(encoding="utf-8"))
+    assert list(Draft202012Validator(schema).iter_errors(told)) == []
+    assert told["whole"] is True and told["notes"] >= 3
