@@ -70,6 +70,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     # hedges
     ("HEDGE", "about|roughly|approximately|approx|like|close to|almost|nearly|somewhere around|somewhere near|right around|right about|just about|just under|just over|probably|give or take|or so|ish|more or less|a little over|a little under|a hair over|a hair under|maybe about|like about|pretty close to|pretty near|in the neighborhood of|a bit over|a bit under"),
     ("THINK", "i think|i believe|maybe|pretty sure|i'm pretty sure|i guess|probably about|might be|might have been|could be|i'd say|i would say|looks like about|seems like|seems to be|i reckon|as far as i know|if i remember right|if i remember|i suppose|guessing|not a hundred percent|should be about|must be|looks to be|apparently|supposedly|possibly|perhaps|kind of|sort of|fairly sure|kinda"),
+    # what was done before an act says nothing of the act
+    ("FILLER", "before taping|before the tape|before tape|before i tape|before i tape it|before stapling|before stapling and taping|ready for tape|ready to tape|ready for taping"),
     ("FILLER", "uh|um|okay|ok|so|well|yeah|yes|alright|all right|now|hey|oh|just|really|nice|nicely|good|real good|pretty good|pretty|already|too|here|there|up here|over here|all|is all|done|finished|completely|fully|properly|again|guys|man|let's see|let me see|see|real|nice and|today|this morning|i did|we did|we have|i have|that i|which is|which|who|you know|you know what|basically|anyway|anyways|right here|both of us|gone ahead and|went ahead and|ahead and|overall|total|in total|also|even|still|the whole thing's|got|i made|we made|i built|we built|made|built|did|i just|we just|just got|finally|got done with|finished up|finished up with|up with|working on|doing|this is|here is|that is|i want to|i finished|we finished|put|put on|ran|put in|used|using|laid|went with|applied|threw|slapped|are all|is both|real nice|fresh"),
     # headings
     ("FITTING", "fitting|piece|part|fit in|fittin|fittings|pieces|ticket|item|parts|fit and|fitting's|feeding|fitted"),
@@ -148,7 +150,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("TAB_WORD", "tab"),
     ("BENT", "bent|bent over|folded|bent tight|folded over|bent down|folded tight|bent back|bent flat|turned over|bent in|pounded flat|hammered flat|folded back|bend|crimped tight|bent all the way"),
     # tape
-    ("TAPED", "taped|is taped|taped it|taped up|taped off|taped over|taped it up|taping|taped good|taped down|taped it off|got taped|got it taped|closed with tape|sealed with tape|taped shut"),
+    ("TAPED", "taped|is taped|taped it|taped up|taped off|taped over|taped it up|done taping|finished taping|taping done|taping's done|taping is done|taped good|taped down|taped it off|got taped|got it taped|closed with tape|sealed with tape|taped shut"),
     ("TAPE", "tape|tape's|tapes|taping|tape job|foil tape"),
     ("TAPE_IT", "tape it|tape them|tape this|tape that|tape it up"),
     ("RUBBED", "rubbed down|rubbed it down|rubbed|rubbed out|rubbed it|rubbed in|rubbed it out|rubbed it in|rubbed good|burnished|burnished down|squeegeed|squeegeed down|squeegeed it|rubbed them down|rubbed the tape down|rubbed tape down|rubbed it down good|rubdown|rubbed down hard|rub down|rubbed it all down|rubbed all of it down|rubbed everything down|rubbed the tape|rubbed hard|rubbed it down hard|rubbed that down|rubbed on|pressed it down|rubbed 'em down|rubbed down the tape|rubbing"),

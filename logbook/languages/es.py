@@ -69,6 +69,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("ALL_THAT", "todo eso|esta nota|esta grabación|todo|esto|todo esto|lo que dije|la nota|esa nota|todo lo que dije|esta|eso"),
     ("HEDGE", "como|como de|más o menos|aproximadamente|casi|alrededor de|cerca de|unas|unos|como a|como unas|como unos|por ahí de|aprox|about|un poco más de|poco más de|poquito más de|cosa de"),
     ("THINK", "creo|creo que|me parece|me parece que|quizá|quizás|tal vez|a lo mejor|yo creo|yo creo que|supongo|supongo que|parece|parece que|pienso que|según yo|si mal no recuerdo|ha de ser|debe medir|probablemente|casi seguro|estoy casi seguro que"),
+    # lo que se hizo antes de un acto no dice nada del acto
+    ("FILLER", "antes de encintar|antes de la cinta|antes de poner la cinta|antes de poner cinta|antes de poner el teip|antes del teip|antes de engrapar|listo para la cinta|lista para la cinta"),
     ("FILLER", "bueno|pues|este eh|eh|ok|okay|sí|así|bien|ya|aquí|ahí|entonces|también|muy|todo bien|listo|lista|terminado|terminada|hice|hicimos|acabo de|acabamos|terminé|terminamos|ahora|hoy|quedando|acá|mira|mire|oye|puro|pura|que|ahorita|otra vez|con mi|muy bien|hecho|hecha|armé|armamos|armado|armada|completo|completa|completamente|perfectamente|ya la|ya lo|para"),
     ("FITTING", "pieza|fitting|piezas|fittings|parte|la pieza"),
     ("NUMBER", "número|numero|núm|no.|#|marca|marcada|marcado|etiqueta|la número|el número|numerada|number"),
@@ -218,7 +220,7 @@ SIDES = (
 SERVICES = (
     ("supply", "suministro|inyección|de suministro|impulsión|supply|de inyección"),
     ("return", "retorno|de retorno|return|regreso"),
-    ("exhaust", "extracción|de extracción|exhaust|escape|de escape"),
+    ("exhaust", "extracción|de extracción|extracción de la cocina|extracción de cocina|extracción de la campana|extracción de la campana de la cocina|exhaust|escape|de escape"),
     ("outside", "aire exterior|aire de afuera|aire fresco|toma de aire|aire nuevo"),
 )
 

@@ -46,7 +46,7 @@ FRAMES = (
     Frame("(?<!TAPE)(?P<d>DAMAGE)", _damage),
     Frame("(?P<w>REPAIRED)", _repaired),
     Frame("(?P<w>(?P<m>METHOD))", _method),
-    Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL)? GAP)", _gap),
+    Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
     Frame("(?P<w>GAP (?:FILL|OF|ON){0,3} (?P<n>LEN|FRAC)) (?!APART)", _gap),
     Frame("(?<!NOT)(?<!BENT)(?P<w>(?:JOINT FILL{0,2})? TIGHT) (?!(?:FILL)? TABS)", _tight),
 )

@@ -32,7 +32,9 @@ def allowed_there(piece: Piece, around: Around) -> Outcome | None:
     if run is not None and run.storeys is not None and run.storeys > use.limit("riser_storeys"):
         reckoned = {"storeys": run.storeys, "limit": use.limit("riser_storeys")}
         return use.departs("riser", reckoned=reckoned, limit=use.limit("riser_storeys"), source=RISER)
-    if service == "exhaust" and place is not None and HOODS.search(place):
+    said = piece.fact("service")
+    words = " ".join(text for text in (place, None if said is None else said.words) if text)
+    if service == "exhaust" and HOODS.search(words):
         return use.departs("not-permitted", tells={"where": Word("place-hood")})
     if service == "outside":
         return use.departs("not-permitted", tells={"where": Word("place-outside-air")}, weight="should")
@@ -55,6 +57,7 @@ ALLOWED_THERE = Rule(
     defers=True,
     examples=(
         Example("Straight four, eighteen by twelve, outdoors behind the loading dock.", "departs", "not-permitted"),
+        Example("Kitchen exhaust, straight four, eighteen by twelve.", "departs", "not-permitted"),
         Example("Straight four, eighteen by twelve, above the hallway.", None),
     ),
 )
