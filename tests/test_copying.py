@@ -203,10 +203,14 @@ def test_a_file_that_was_damaged_before_its_first_copy_is_told_and_the_rest_come
 def test_a_list_that_leads_out_of_the_folder_is_no_copy(job, tmp_path, place):
     back_up(job, tmp_path / "copy")
     whole = json.loads((tmp_path / "copy" / "copy.json").read_text())
-    whole["files"][0]["path"] = place
+    one = whole["files"][0]
+    file = tmp_path / "copy" / "files" / (one["sha256"] + Path(one["path"]).suffix)
+    file.rename(file.with_suffix(Path(place).suffix))  # all else fits, so that the place alone is refused
+    one["path"] = place
     (tmp_path / "copy" / "copy.json").write_text(json.dumps(whole))
-    assert copying.restore(tmp_path / "copy", tmp_path / "new").key == "store.not-a-copy"
-    assert not (tmp_path / "new").exists()
+    refused = copying.restore(tmp_path / "copy", tmp_path / "new")
+    assert refused.key == "store.not-a-copy" and refused.values["came"] == "copy.json"
+    assert not (tmp_path / "new").exists() and not (tmp_path / "out.txt").exists()
 
 
 def test_a_journal_changed_in_the_copy_with_fitting_digests_shows_when_it_comes_back(job, tmp_path):
