@@ -13,7 +13,7 @@ from fractions import Fraction
 from pathlib import Path
 
 from logbook.facts import SIDES
-from logbook.measure import parse, printed
+from logbook.measure import parse
 from logbook.mistake import BAD, OK, Mistake
 from logbook.wording import say
 

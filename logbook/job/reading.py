@@ -6,16 +6,13 @@ import re
 import tomllib
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import date, time
-from fractions import Fraction
 from pathlib import Path
 from types import MappingProxyType
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from rapidfuzz import process
 
-from logbook import facts, limits, measure, schedule
-from logbook.job import FILE, GROOVES, Job, Phrase, PhotoPolicy, Reinforced, Run
+from logbook import facts, limits, schedule
+from logbook.job import FILE, GROOVES, Job, Phrase, PhotoPolicy, Reinforced, Run, single
 from logbook.job.lines import of_keys
 from logbook.mistake import Mistake
 
@@ -25,9 +22,6 @@ SILENCES = ("flag", "ask", "count", "not due")
 ROLES = ("contractor", "mechanical_contractor", "general_contractor", "engineer", "authority", "owner", "lead", "inspector")
 METHODS = ("none", "tie rods", "channels", "partial wrap")
 CLOSURES = facts.BY_NAME["closure"].values
-NOMINAL = {25: Fraction(1), 38: Fraction(3, 2), 51: Fraction(2), 50: Fraction(2)}  # mm of board -> trade inches
-_SLOPE = re.compile(r"\s*([\d./ -]+?)\s*(?:in|to|:|en)\s*([\d./ -]+?)\s*")
-_WRONG = object()
 
 
 @dataclass
@@ -42,7 +36,7 @@ class _Reader:
         line = next((self.places[path[:n]] for n in range(len(path), 0, -1) if path[:n] in self.places), 1)
         shown = ".".join(str(part) for part in path)
         self.wrong.append(Mistake(f"job.{key}", f"{self.name}:{line}", {"key": shown, **values}))
-        return _WRONG
+        return single.WRONG
 
     def unknown(self, path: tuple[object, ...], known) -> None:
         nearest = process.extractOne(str(path[-1]), [str(one) for one in known])
@@ -50,13 +44,13 @@ class _Reader:
 
     def one(self, path: tuple[object, ...], came: object, read: Callable[[object], object], expected: str) -> object:
         value = read(came)
-        return self.refuse(path, "wrong-value", came=_shown(came), expected=expected) if value is _WRONG else value
+        return self.refuse(path, "wrong-value", came=single.shown(came), expected=expected) if value is single.WRONG else value
 
     def choice(self, path: tuple[object, ...], came: object, words: tuple[str, ...]) -> object:
         if came in words:
             return came
         nearest = process.extractOne(str(came), words)
-        return self.refuse(path, "wrong-word", came=_shown(came), expected=", ".join(words), nearest=nearest[0])
+        return self.refuse(path, "wrong-word", came=single.shown(came), expected=", ".join(words), nearest=nearest[0])
 
 
 def load(path: str | Path) -> Job | tuple[Mistake, ...]:
@@ -87,107 +81,30 @@ def parse(text: str, name: str = FILE, folder: Path | None = None) -> Job | tupl
             continue
         read = TOP[key]
         value = read(reader, (key,), came, folder)
-        if value is not _WRONG:
+        if value is not single.WRONG:
             values |= value if isinstance(value, dict) else {key: value}
     return tuple(reader.wrong) if reader.wrong else Job(**values)
-
-
-# --- single values: each gives the value or _WRONG
-
-
-def _shown(came: object) -> str:
-    return came if isinstance(came, str) else str(came)
-
-
-def _length(came: object) -> object:
-    value = measure.written(came)
-    return _WRONG if value is None or value < 0 else value
-
-
-def _board(came: object) -> object:
-    value = _length(came)
-    if value is _WRONG:
-        return _WRONG
-    value = NOMINAL.get(round(float(value / measure.MM)), value)
-    return value if value in NOMINAL.values() else _WRONG
-
-
-def _number(came: object) -> object:
-    if isinstance(came, bool) or not isinstance(came, int | float):
-        return _WRONG
-    return Fraction(str(came))
-
-
-def _positive(came: object) -> object:
-    value = _number(came)
-    return _WRONG if value is _WRONG or value < 0 else value
-
-
-def _share(came: object) -> object:
-    value = _positive(came)
-    return _WRONG if value is _WRONG or value > 1 else value
-
-
-def _slope(came: object) -> object:
-    found = _SLOPE.fullmatch(came) if isinstance(came, str) else None
-    rise, run = (measure.parse(found[1]), measure.parse(found[2])) if found else (None, None)
-    return _WRONG if not rise or not run or rise < 0 or run < 0 else (rise, run)
-
-
-def _flag(came: object) -> object:
-    return came if isinstance(came, bool) else _WRONG
-
-
-def _text(came: object) -> object:
-    return came if isinstance(came, str) else _WRONG
-
-
-def _clock(came: object) -> object:
-    if isinstance(came, time):
-        return came
-    found = re.fullmatch(r"([01]?\d|2[0-3]):([0-5]\d)", came) if isinstance(came, str) else None
-    return time(int(found[1]), int(found[2])) if found else _WRONG
-
-
-def _zone(came: object) -> object:
-    try:
-        return ZoneInfo(came).key if isinstance(came, str) and came else _WRONG
-    except (ZoneInfoNotFoundError, ValueError, OSError):
-        return _WRONG
-
-
-def _id(came: object) -> object:
-    return came if isinstance(came, str) and re.fullmatch(r"[a-z]{8}", came) else _WRONG
-
-
-SHAPES: dict[str, tuple[Callable, str]] = {
-    "length": (_length, '2, 2.5, "2-1/2 in", "50 mm"'),
-    "optional": (_length, '2, 2.5, "2-1/2 in", "50 mm"'),
-    "number": (_positive, "2, 0.5"),
-    "share": (_share, "0.05"),
-    "slope": (_slope, '"2 in 12"'),
-}
 
 
 def _fact(reader: _Reader, path: tuple[object, ...], name: str, came: object) -> object:
     """The value of a fact that may stand, in the shape of the table of facts."""
     row = facts.BY_NAME[name]
     if name == "board_thickness":
-        return reader.one(path, came, _board, '"1 in", "1-1/2 in", "2 in"')
+        return reader.one(path, came, single.board, '"1 in", "1-1/2 in", "2 in"')
     match row.shape:
         case "choice":
             return reader.choice(path, came, row.values)
         case "length":
-            return reader.one(path, came, _length, SHAPES["length"][1])
+            return reader.one(path, came, single.length, single.SHAPES["length"][1])
         case "number":
-            return reader.one(path, came, _number, "2, 0.5")
+            return reader.one(path, came, single.number, "2, 0.5")
         case "flag":
-            return reader.one(path, came, _flag, "true, false")
+            return reader.one(path, came, single.flag, "true, false")
         case "count":
             known = tuple(int(value) for value in row.values)
             ok = isinstance(came, int) and not isinstance(came, bool) and came in known
-            return came if ok else reader.refuse(path, "wrong-value", came=_shown(came), expected=", ".join(row.values))
-    return reader.refuse(path, "wrong-value", came=_shown(came), expected=row.shape)
+            return came if ok else reader.refuse(path, "wrong-value", came=single.shown(came), expected=", ".join(row.values))
+    return reader.refuse(path, "wrong-value", came=single.shown(came), expected=row.shape)
 
 
 # --- the tables
@@ -200,14 +117,14 @@ def _plain(read: Callable, expected: str) -> Callable:
 def _table(reader: _Reader, path: tuple[object, ...], came: object) -> dict | None:
     if isinstance(came, dict):
         return came
-    reader.refuse(path, "wrong-value", came=_shown(came), expected=f"[{path[-1]}]")
+    reader.refuse(path, "wrong-value", came=single.shown(came), expected=f"[{path[-1]}]")
     return None
 
 
 def _languages(reader, path, came, folder):
     ok = isinstance(came, list) and came and all(one in SHOWN_LANGUAGES for one in came)
     expected = '["en", "es"]'
-    return tuple(came) if ok else reader.refuse(path, "wrong-value", came=_shown(came), expected=expected)
+    return tuple(came) if ok else reader.refuse(path, "wrong-value", came=single.shown(came), expected=expected)
 
 
 def _limits(reader, path, came, folder):
@@ -219,7 +136,7 @@ def _limits(reader, path, came, folder):
             continue
         row = limits.BY_NAME[name]
         found[name] = (
-            reader.choice(here, value, row.values) if row.shape == "choice" else reader.one(here, value, *SHAPES[row.shape])
+            reader.choice(here, value, row.values) if row.shape == "choice" else reader.one(here, value, *single.SHAPES[row.shape])
         )
     return MappingProxyType(found)
 
@@ -256,7 +173,7 @@ def _standing(reader, path, came, folder):
 
 def _closure_marks(reader: _Reader, path: tuple[object, ...], came: object) -> dict[str, str]:
     if not isinstance(came, dict):
-        reader.refuse(path, "mark-needs-closure", came=_shown(came))
+        reader.refuse(path, "mark-needs-closure", came=single.shown(came))
         return {}
     marks = {}
     for closure, mark in came.items():
@@ -265,7 +182,7 @@ def _closure_marks(reader: _Reader, path: tuple[object, ...], came: object) -> d
             reader.unknown(here, CLOSURES)
         elif limits.MARK_OF.get(closure) != mark:
             expected = limits.MARK_OF.get(closure, "-")
-            reader.refuse(here, "wrong-word", came=_shown(mark), expected=expected, nearest=expected)
+            reader.refuse(here, "wrong-word", came=single.shown(mark), expected=expected, nearest=expected)
         else:
             marks[closure] = mark
     return marks
@@ -287,7 +204,7 @@ def _phrases(reader, path, came, folder):
 def _phrase(reader: _Reader, path: tuple[object, ...], words: str, came: object, language: str | None) -> Phrase:
     said: list[tuple[str, object]] = []
     if not isinstance(came, list) or not came or not words.strip():
-        reader.refuse(path, "wrong-value", came=_shown(came), expected='["stapled", "taped", "rubbed_down"]')
+        reader.refuse(path, "wrong-value", came=single.shown(came), expected='["stapled", "taped", "rubbed_down"]')
         came = []
     for one in came:
         pairs = one.items() if isinstance(one, dict) else [(one, True)]
@@ -314,11 +231,11 @@ def _members(reader: _Reader, path: tuple[object, ...], came: object, known: dic
 def _runs(reader, path, came, folder):
     known = {
         "service": lambda r, p, v, f: r.choice(p, v, facts.BY_NAME["service"].values),
-        "static_pressure": _plain(_number, "0.5"),
-        "air_temperature": _plain(_number, "120"),
-        "system": _plain(_text, '"AHU-1"'),
-        "storeys": _plain(_positive, "2"),
-        "done": _plain(_flag, "true, false"),
+        "static_pressure": _plain(single.number, "0.5"),
+        "air_temperature": _plain(single.number, "120"),
+        "system": _plain(single.text, '"AHU-1"'),
+        "storeys": _plain(single.positive, "2"),
+        "done": _plain(single.flag, "true, false"),
     }
     found = {}
     for name, value in (_table(reader, path, came) or {}).items():
@@ -327,13 +244,13 @@ def _runs(reader, path, came, folder):
 
 
 def _schedules(reader, path, came, folder):
-    known = {"file": _plain(_text, '"schedule.csv"'), "revision": _plain(_text, '"A"'), "from": _plain(_day, "2026-01-05")}
+    known = {"file": _plain(single.text, '"schedule.csv"'), "revision": _plain(single.text, '"A"'), "from": _plain(single.day, "2026-01-05")}
     revisions = []
     for number, block in enumerate(came if isinstance(came, list) else [came]):
         here = (*path, number)
         block = _members(reader, here, block, known)
-        if "file" not in block or _WRONG in block.values():
-            if _WRONG not in block.values():
+        if "file" not in block or single.WRONG in block.values():
+            if single.WRONG not in block.values():
                 reader.refuse(here, "missing-key", missing="file")
             continue
         rows = _rows(reader, here, block["file"], folder)
@@ -356,18 +273,14 @@ def _rows(reader: _Reader, path: tuple[object, ...], file: str, folder: Path | N
     return rows
 
 
-def _day(came: object) -> object:
-    return came if isinstance(came, date) else _WRONG
-
-
 def _reinforcement(reader, path, came, folder):
     known = {
         "board_class": lambda r, p, v, f: _fact(r, p, "board_class", v),
-        "thickness": _plain(_board, '"1 in", "1-1/2 in", "2 in"'),
-        "pressure": _plain(_number, "1.0"),
-        "span": _plain(_length, '"24 in"'),
+        "thickness": _plain(single.board, '"1 in", "1-1/2 in", "2 in"'),
+        "pressure": _plain(single.number, "1.0"),
+        "span": _plain(single.length, '"24 in"'),
         "method": lambda r, p, v, f: r.choice(p, v, METHODS),
-        "document": _plain(_text, '"title, page"'),
+        "document": _plain(single.text, '"title, page"'),
     }
     found = []
     for number, block in enumerate(came if isinstance(came, list) else [came]):
@@ -380,27 +293,27 @@ def _reinforcement(reader, path, came, folder):
 
 
 def _roles(reader, path, came, folder):
-    return MappingProxyType(_members(reader, path, came, {role: _plain(_text, '"name"') for role in ROLES}))
+    return MappingProxyType(_members(reader, path, came, {role: _plain(single.text, '"name"') for role in ROLES}))
 
 
 def _photos(reader, path, came, folder):
     known = {
-        "wanted": _plain(_flag, "true, false"),
-        "keep_place": _plain(_flag, "true, false"),
-        "come_within_hours": _plain(lambda v: v if isinstance(v, int) and not isinstance(v, bool) and v > 0 else _WRONG, "24"),
+        "wanted": _plain(single.flag, "true, false"),
+        "keep_place": _plain(single.flag, "true, false"),
+        "come_within_hours": _plain(lambda v: v if isinstance(v, int) and not isinstance(v, bool) and v > 0 else single.WRONG, "24"),
     }
     return PhotoPolicy(**_members(reader, path, came, known))
 
 
 TOP: dict[str, Callable] = {
-    "id": _plain(_id, '"qmvtkrha"'),
-    "name": _plain(_text, '"name"'),
-    "place": _plain(_text, '"address"'),
-    "zone": _plain(_zone, '"America/Chicago"'),
-    "day_starts": _plain(_clock, '"05:00"'),
+    "id": _plain(single.job_id, '"qmvtkrha"'),
+    "name": _plain(single.text, '"name"'),
+    "place": _plain(single.text, '"address"'),
+    "zone": _plain(single.zone, '"America/Chicago"'),
+    "day_starts": _plain(single.clock, '"05:00"'),
     "languages": _languages,
     "groove": lambda reader, path, came, folder: reader.choice(path, came, GROOVES),
-    "tags": _plain(_flag, "true, false"),
+    "tags": _plain(single.flag, "true, false"),
     "limits": _limits,
     "weights": _by_rule(WEIGHTS),
     "silence": _by_rule(SILENCES),

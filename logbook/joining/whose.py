@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date
 
 from logbook import facts
 from logbook.joining.joined import SIZES, Joined, Key, contradicts, one_family

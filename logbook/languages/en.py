@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from logbook.languages.language import Language, Misheard, Numbers
+from logbook.languages.en_misheard import MISHEARD
+from logbook.languages.language import Language, Numbers
 
 CONCEPTS: tuple[tuple[str, str], ...] = (
     # small words that patterns look at
@@ -311,85 +312,6 @@ NUMBERS = Numbers(
     point=("point",),
     zero_between=("oh", "o"),
 )  # fmt: skip
-
-# What base Whisper writes for trade speech (from synthetic notes), with the neighbours that leave one reading.
-MISHEARD = (
-    Misheard("stables", "Staples", "STAPLES", after=("EVERY", "NUM", "LEN", "FRAC", "HEDGE", "APART")),
-    Misheard("stable", "stapled", "STAPLED", before=("TAPED", "RUBBED"), after=("EVERY", "AND TAPED", "TAPED", "COMMA TAPED", "AND MISHEARD", "BOTH", "AND TAPE")),
-    Misheard("staple's", "staples", "STAPLES", after=("EVERY", "NUM", "LEN")),
-    Misheard("tables", "staples", "STAPLES", after=("EVERY",), near=1),
-    Misheard("table", "stapled", "STAPLED", after=("EVERY", "AND TAPED", "AND RUBBED"), near=1),
-    Misheard("tapels", "staples", "STAPLES", after=("EVERY", "NUM", "LEN")),
-    Misheard("tapels", "stapled", "STAPLED", after=("AND TAPED",)),
-    Misheard("steeples", "staples", "STAPLES", after=("EVERY", "NUM", "LEN")),
-    Misheard("steeple", "stapled", "STAPLED", after=("EVERY", "AND TAPED")),
-    Misheard("stay pulled", "stapled", "STAPLED"),
-    Misheard("stay pled", "stapled", "STAPLED"),
-    Misheard("stay bold", "stapled", "STAPLED", after=("EVERY", "TAPED", "AND TAPED")),
-    Misheard("stapler", "stapled", "STAPLED", after=("EVERY",), near=1),
-    Misheard("stabled", "stapled", "STAPLED"),
-    Misheard("stapel", "stapled", "STAPLED", after=("EVERY", "AND TAPED", "TAPED")),
-    Misheard("tape", "taped", "TAPED", before=("STAPLED",), after=("AND RUBBED", "COMMA RUBBED", "AND RUB"), near=2),
-    Misheard("take", "taped", "TAPED", after=("AND RUBBED",), near=2),
-    Misheard("tap", "taped", "TAPED", after=("AND RUBBED",), near=2),
-    Misheard("tapes", "taped", "TAPED", after=("AND RUBBED",), near=2),
-    Misheard("tapped", "taped", "TAPED", before=("STAPLED",), after=("AND RUBBED", "COMMA RUBBED", "WITH MARK181"), near=2),
-    Misheard("tape 10", "taped and", "TAPED", after=("RUBBED",), near=1),
-    Misheard("tape ten", "taped and", "TAPED", after=("RUBBED",), near=1),
-    Misheard("tape in", "taped and", "TAPED", after=("RUBBED",), near=1),
-    Misheard("taped in", "taped and", "TAPED", after=("RUBBED",), near=1),
-    Misheard("taped 10", "taped and", "TAPED", after=("RUBBED",), near=1),
-    Misheard("take in", "taped and", "TAPED", after=("RUBBED",), near=1),
-    Misheard("taken", "taped and", "TAPED", after=("RUBBED",), near=1),
-    Misheard("tapen", "taped and", "TAPED", after=("RUBBED",), near=1),
-    Misheard("robbed down", "rubbed down", "RUBBED"),
-    Misheard("rugged down", "rubbed down", "RUBBED"),
-    Misheard("rubbed town", "rubbed down", "RUBBED"),
-    Misheard("rub doubt", "rubbed down", "RUBBED"),
-    Misheard("rob down", "rubbed down", "RUBBED", before=("TAPED", "TAPE")),
-    Misheard("veins", "vanes", "VANES", before=("TURNING", "NO", "HAVE", "HAVING"), after=("IN", "COMMA", "STOP", "BE IN", "OUT"), near=1),
-    Misheard("vains", "vanes", "VANES"),
-    Misheard("vans", "vanes", "VANES", before=("TURNING", "NO"), after=("IN",), near=1),
-    Misheard("mains", "vanes", "VANES", before=("TURNING", "NO"), after=("IN COMMA", "IN STOP"), near=1),
-    Misheard("lanes", "vanes", "VANES", before=("TURNING",), near=1),
-    Misheard("pains", "vanes", "VANES", before=("TURNING",), near=1),
-    Misheard("vein", "vane", "VANES", before=("TURNING",), near=1),
-    Misheard("ship lap", "shiplap", "SHIPLAP"),
-    Misheard("ship wrap", "shiplap", "SHIPLAP"),
-    Misheard("chip lap", "shiplap", "SHIPLAP"),
-    Misheard("shift lap", "shiplap", "SHIPLAP"),
-    Misheard("sheep lap", "shiplap", "SHIPLAP"),
-    Misheard("ship lab", "shiplap", "SHIPLAP"),
-    Misheard("but", "butt", "BUTT", after=("END", "JOINT", "ON SIDE", "SIDE COMMA", "SIDE STOP"), near=1),
-    Misheard("but edges", "butt edges", "BUTT"),
-    Misheard("but edge", "butt edge", "BUTT"),
-    Misheard("color", "collar", "K_COLLAR", before=("LEN", "ROUND"), after=("NUM", "NUMBER"), near=1),
-    Misheard("caller", "collar", "K_COLLAR", before=("LEN", "ROUND"), after=("NUM", "NUMBER"), near=1),
-    Misheard("colour", "collar", "K_COLLAR", before=("LEN", "ROUND"), after=("NUM", "NUMBER"), near=1),
-    Misheard("master", "mastic", "C_MASTIC", before=("SEALED", "CLOSING"), after=("MARK181", "AND METHOD", "COMMA MARK181"), near=2),
-    Misheard("fantastic", "mastic", "C_MASTIC", before=("SEALED",), after=("MARK181", "COMMA MARK181", "AND METHOD"), near=2),
-    Misheard("plastic", "mastic", "C_MASTIC", before=("SEALED",), after=("MARK181", "COMMA MARK181", "AND METHOD"), near=2),
-    Misheard("drastic", "mastic", "C_MASTIC", before=("SEALED",), after=("MARK181", "COMMA MARK181"), near=2),
-    Misheard("scream", "scrim", "SCRIM", before=("SEE",), after=("SHOWS", "BE SHOWS"), near=2),
-    Misheard("stream", "scrim", "SCRIM", before=("SEE",), after=("SHOWS", "BE SHOWS"), near=2),
-    Misheard("cream", "scrim", "SCRIM", before=("SEE",), after=("SHOWS", "BE SHOWS"), near=2),
-    Misheard("screen", "scrim", "SCRIM", before=("SEE",), after=("SHOWS", "BE SHOWS"), near=2),
-    Misheard("scram", "scrim", "SCRIM", before=("SEE",), after=("SHOWS",), near=2),
-    Misheard("scrimp", "scrim", "SCRIM"),
-    Misheard("skrim", "scrim", "SCRIM"),
-    Misheard("flat", "flap", "FLAP", before=("THROUGH", "STAPLED", "NO"), near=2),
-    Misheard("why", "wye", "K_WYE", after=("NUM", "NUMBER"), near=1),
-    Misheard("elba", "elbow", "K_ELBOW"),
-    Misheard("el bow", "elbow", "K_ELBOW"),
-    Misheard("elbo", "elbow", "K_ELBOW"),
-    Misheard("tea", "tee", "K_TEE", after=("NUM", "NUMBER"), near=1),
-    Misheard("end cab", "end cap", "K_END_CAP"),
-    Misheard("strait", "straight", "K_STRAIGHT", after=("NUM", "NUMBER"), near=1),
-    Misheard("fiddling", "fitting", "FITTING", after=("NUM",), near=1),
-    Misheard("sitting", "fitting", "FITTING", after=("NUM",), near=1),
-    Misheard("transmission", "transition", "K_TRANSITION", after=("NUM", "NUMBER", "SIZE", "COMMA", "RUN", "ON"), near=1),
-    Misheard("bored", "board", "BOARD", before=("LEN",), near=1),
-)
 
 TELLING = frozenset(
     "the and on is in to by of it with run down straight elbow stapled taped rubbed every long back side sides comes"

@@ -88,7 +88,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             used.update(range(mention.first, mention.last))
             made.append(mention)
 
-    for match in row.find(f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?P<a>NUM) (?:TO|THROUGH|THRU) (?P<b>NUM) (?!BY|LONG)"):
+    for match in row.find("(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?P<a>NUM) (?:TO|THROUGH|THRU) (?P<b>NUM) (?!BY|LONG)"):
         batch = _range(row, match)
         if batch:
             add(_mention(row, match, batch=batch))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 
 from logbook.reading.claims import Found, Frame, unit_of
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from flask import Blueprint, g, jsonify, make_response, redirect, render_template, request, send_file, url_for
+from flask import Blueprint, g, jsonify, make_response, redirect, render_template, send_file, url_for
 
 from logbook import store
 from logbook.mistake import Mistake

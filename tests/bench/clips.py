@@ -90,7 +90,7 @@ def spanish_note(r: random.Random) -> str:
         f"Codo de noventa, {ab}, con aletas.",
         f"Pieza recta, {ab}, cortada a treinta y dos pulgadas.",
         f"Reducción, {ab} a {es(c)} por {es(b)}, recta por abajo.",
-        f"Derivación, {ab}.", f"Collarín redondo de ocho pulgadas.", f"Tapa, {ab}.",
+        f"Derivación, {ab}.", "Collarín redondo de ocho pulgadas.", f"Tapa, {ab}.",
     ))  # fmt: skip
     fixed = r.choice((
         "Grapada cada dos pulgadas, con cinta y bien frotada.", "Con grapas y cinta, tallada con la espátula.",

@@ -76,3 +76,20 @@ def test_axe_would_find_a_fault(visit):
     page.goto("/enter")
     page.evaluate("document.querySelector('label').replaceWith(document.querySelector('[name=name]'))")
     assert any("label" in found for found in problems(page))
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("path", ["/", "/phone"])
+def test_the_words_on_the_big_press_stand_inside_its_shape(visit, path, language):
+    """The shape is cut in at two corners: light letters over the cut would stand on the light page and not be read."""
+    page = visit("installer", language, width=360)
+    page.goto(path)
+    page.wait_for_selector(".speak:visible")
+    inside = page.evaluate("""() => {
+        const press = document.querySelector(".speak"), box = press.getBoundingClientRect(), text = document.createRange();
+        const cut = parseFloat(/calc\\(100% - ([0-9.]+)px\\)/.exec(getComputedStyle(press).clipPath)[1]);
+        text.selectNodeContents(press);
+        const words = text.getBoundingClientRect();
+        return words.width > 50 && words.left >= box.left + cut && words.right <= box.right - cut;
+    }""")
+    assert inside

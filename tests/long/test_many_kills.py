@@ -4,7 +4,6 @@ import os
 import secrets
 import sys
 
-import pytest
 
 sys.path.insert(0, os.path.dirname(os.path.dirname(__file__)))
 import killing  # noqa: E402
