@@ -48,8 +48,9 @@ def mitred(
         panels.append(Panel("gore-cheek", ((step, zero), (step + short, zero), (long, width), (zero, width))))
     # neighbouring cuts lean opposite ways and every second piece is turned over, so a step serves two pieces
     length = 2 * stub + step + (pieces - 2) * (short + step)
-    if length > stock.SECTION_USABLE:
-        return Mistake("layout.longer-than-a-section", "size", {"needed": printed(length), "usable": printed(stock.SECTION_USABLE)})
+    refused = stock.too_long(length, "size")
+    if refused:
+        return refused
     seam = (pieces - 1) * (2 * slant(width, step) + 2 * height)
     staples, tape = closing(seam, spacing)
     vanes = joint >= VANES_FROM

@@ -36,9 +36,9 @@ def lay_out(
     step = across(depth, mitre)  # how far a mitre runs along the duct from one face to the other
     middle = slant(by, over)
     length = 2 * stub + step + middle  # the two cuts are parallel, so one step serves both ends
-    if length > stock.SECTION_USABLE:
-        values = {"needed": printed(length), "usable": printed(stock.SECTION_USABLE)}
-        return Mistake("layout.longer-than-a-section", "over", values)
+    refused = stock.too_long(length, "over")
+    if refused:
+        return refused
     width = size[1] if axis == "width" else size[0]
     zero = Fraction(0)
     cheek_end = Panel("end-cheek", ((zero, zero), (stub, zero), (stub + step, depth), (zero, depth)), ("fold", "fold"))

@@ -50,6 +50,13 @@ def board(thickness: Fraction) -> Board | Mistake:
     return found
 
 
+def too_long(length: Fraction, where: str) -> Mistake | None:
+    """Why a piece of `length` can't come out of one section, or None where it can."""
+    if length <= SECTION_USABLE:
+        return None
+    return Mistake("layout.longer-than-a-section", where, {"needed": printed(length), "usable": printed(SECTION_USABLE)})
+
+
 def blank(width: Fraction, height: Fraction, of: Board) -> Fraction:
     """Length of the blank, in inches, that folds to an inside size of width by height."""
     return 2 * (width + height) + of.add_on

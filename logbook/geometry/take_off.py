@@ -43,9 +43,11 @@ def branch(
         return Mistake("layout.branch-too-high", "branch", {"branch": printed(size[1]), "side": printed(side)})
     toe = max(ENTRY_SHARE * size[0], ENTRY_LEAST) if entry == "45" else ZERO
     opening = size[0] + toe
-    if at < stub or at + opening + stub > stock.SECTION_USABLE:
-        values = {"needed": printed(at + opening + stub), "usable": printed(stock.SECTION_USABLE)}
-        return Mistake("layout.longer-than-a-section", "at", values)
+    if at < stub:
+        return Mistake("layout.too-near-the-end", "at", {"at": printed(at), "stub": printed(stub)})
+    refused = stock.too_long(at + opening + stub, "at")
+    if refused:
+        return refused
     low = (side - size[1]) / 2
     hole = ((at, low), (at + opening, low), (at + opening, low + size[1]), (at, low + size[1]))
     trunk_panel = Panel("trunk-side", _rectangle("", at + opening + stub, side).outline, inner=hole)
@@ -88,8 +90,11 @@ def straight(
     board = stock.board(thickness)
     if isinstance(board, Mistake):
         return board
-    if not 0 < length <= stock.SECTION_USABLE:
-        return Mistake("layout.longer-than-a-section", "length", {"needed": printed(length), "usable": printed(stock.SECTION_USABLE)})
+    if length <= 0:
+        return Mistake("layout.bad-length", "length", {"came": printed(length)})
+    refused = stock.too_long(length, "length")
+    if refused:
+        return refused
     cut = length + thickness  # the male end keeps one thickness of board for its step
     seam = 2 * sum(size) + 8 * thickness
     staples, tape = closing(seam, spacing)

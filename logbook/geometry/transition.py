@@ -68,9 +68,9 @@ def lay_out(wanted: Wanted) -> CutSheet | Mistake:
     back = wanted.set_back or needed
     if back < needed:
         return Mistake("layout.set-back-too-short", "back", {"back": printed(back), "needed": printed(needed)})
-    if wanted.method == "section" and back + wanted.stub > stock.SECTION_USABLE:
-        values = {"needed": printed(back + wanted.stub), "usable": printed(stock.SECTION_USABLE)}
-        return Mistake("layout.longer-than-a-section", "back", values)
+    refused = stock.too_long(back + wanted.stub, "back") if wanted.method == "section" else None
+    if refused:
+        return refused
     trim = max(short_by(by, back) for by in moved.values()) if wanted.method == "section" else Fraction(0)
     return _sheet(wanted, board, moved, back, trim)
 
