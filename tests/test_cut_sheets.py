@@ -143,6 +143,17 @@ def test_a_wrong_trim_does_not_close():
 
 
 @given(transitions())
+def test_from_a_section_no_moved_panel_is_longer_than_the_board_that_was_freed(asked):
+    """The freed panel is only as long as the set-back; the steepest one is used whole, the others are trimmed to it."""
+    sheet = transition.lay_out(asked)
+    assume(not isinstance(sheet, Mistake) and asked.method == "section")
+    back = next(size.value for size in sheet.sizes if size.name == "set-back")
+    moved = {size.name.removeprefix("in-") for size in sheet.sizes if size.name.startswith("in-")}
+    lengths = [max(x for x, _ in panel.outline) - asked.stub for panel in sheet.panels if panel.name in moved]
+    assert float(max(lengths)) == pytest.approx(float(back), abs=CLOSED)
+
+
+@given(transitions())
 def test_neighbouring_edges_are_equally_long(asked):
     """Every slanted corner is cut on two panels: both cuts must be one length."""
     sheet = transition.lay_out(asked)

@@ -30,19 +30,21 @@ def test_a_number(heard, expected):
 
 
 @pytest.mark.parametrize(
-    ("other", "expected"),
+    ("other", "rule", "expected"),
     [
-        (Move(None, None, Fraction(24), None), "meets"),  # the same words with some of them lost
-        (Move("top", Fraction(3), Fraction(12), "in"), "unclear"),  # another number, and then it is too steep
+        (Move(None, None, Fraction(24), None), "transition-slope", "meets"),  # the same words with some of them lost
+        (Move(None, None, Fraction(24), None), "sizes-agree", "meets"),
+        (Move("top", Fraction(3), Fraction(12), "in"), "transition-slope", "unclear"),  # and then it is too steep
+        (Move("top", Fraction(5), Fraction(24), "in"), "sizes-agree", "unclear"),
     ],
 )
-def test_another_hearing_of_a_move(other, expected):
+def test_another_hearing_of_a_move(other, rule, expected):
     move = Fact("side_moves", (Move("top", Fraction(3), Fraction(24), "in"),), "top down three, back twenty-four", 9, 41, heard=0.9, alternatives=((other,),))
     kind = Fact("kind", "transition", "Transition", 0, 8, heard=0.9)
     sizes = [Fact(f"{end}_size", size, "18 by 14", 0, 8, heard=0.9) for end, size in (("inlet", (Fraction(18), Fraction(14))), ("outlet", (Fraction(18), Fraction(11))))]
     piece = Piece("p", "j", "2", "7", ("n",), (kind, *sizes, move), checked_without_photos=True)
     found = rules.judge(piece, site(job.DEFAULT, [piece]).around(piece))
-    assert next(one.verdict for one in found if one.rule == "transition-slope") == expected
+    assert next(one.verdict for one in found if one.rule == rule) == expected
 
 
 def test_what_departs_as_heard_is_never_met_for_being_faint():

@@ -11,7 +11,6 @@ from logbook.piece import decision_to_json
 from logbook.store import files
 from logbook.store.acts import Act, _do
 from logbook.store.folder import JobFolder, answers
-from logbook.store.receiving import touch
 from logbook.store.shelf import whole_piece
 
 
@@ -30,9 +29,4 @@ def decide(folder: JobFolder, piece_id: str, body: Mapping[str, object], by: str
     if decision.document is not None and files.original(folder, decision.document) is None:
         return Mistake("store.no-document", "document", {"document": intake.shown(decision.document)})
     content = {name: value for name, value in decision_to_json(decision).items() if name not in ("id", "piece", "by", "at")}
-
-    def then(db, _at) -> None:
-        for note in piece.notes[:1]:
-            touch(db, note)
-
-    return _do(folder, decision.id, "decided", by, decision.at, content, piece=piece_id, then=then)
+    return _do(folder, decision.id, "decided", by, decision.at, content, piece=piece_id)
