@@ -157,5 +157,5 @@ RULE_IDS: tuple[str, ...] = (
     "damage-method", "nothing-open", "as-planned", "run-sizes", "run-ends", "metal-fastening", "metal-closure",
     "tabs-bent", "allowed-there", "static-pressure", "air-temperature", "velocity", "aspect-ratio",
     "span-unreinforced", "hanger-spacing", "accessory-hung", "leak-test", "photo-there", "photo-of-other",
-    "photo-reused", "photo-time", "photo-sharp",
+    "photo-reused", "photo-time", "photo-sharp", "looked-agrees",
 )  # fmt: skip

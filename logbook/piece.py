@@ -32,6 +32,17 @@ class PiecePhoto:
 
 
 @dataclass(frozen=True)
+class Found:
+    """What a lead found himself of one fact, in his own note or by a decision (`rule`: of which finding)."""
+
+    name: str
+    value: object
+    heard: float | None = None  # how surely his own word was heard
+    rule: str | None = None
+    anew: bool = False  # said again since, after a rework or repair
+
+
+@dataclass(frozen=True)
 class Piece:
     """One fitting of the job as its notes say it. `id` is opaque; run and mark are attributes."""
 
@@ -50,6 +61,7 @@ class Piece:
     photos_overdue: bool = False  # announced photos did not come within 24 h
     checked_without_photos: bool = False  # `logbook check` without --photo: photo rules are not due
     looked: tuple[Mapping[str, object], ...] = ()
+    found: tuple[Found, ...] = ()  # his newest plain word of each fact
     made_at: datetime | None = None  # when its first note was spoken: decides which schedule was in force
     mark_unclear: tuple[str, ...] = ()  # runs in question, or why the mark does not tell the piece
     scrapped: bool = False  # thrown away by a decision; takes no further notes

@@ -39,7 +39,8 @@ class Row:
     """A finding as it was before something changed it, and what ended it.
 
     `ended`: said (what was missing was said), done (an act went from not done to done), reworked (a note after
-    rework or repair), corrected and corrected_after_answer (by the builder), lead (a lead's decision), other.
+    rework or repair), looked (a lead looked again and found it so), corrected and corrected_after_answer (by the
+    builder), lead (a lead's decision), other.
     """
 
     verdict: str
@@ -79,6 +80,14 @@ def stands(
     if finding.shows == "flag":
         held = [d for d in made if d.edition == finding.edition]
         return _while_flagged(held[-1], looked_meets, told_after) if held else "open"
+    now = [d for d in made if d.edition == finding.edition]
+    if now:  # decided on it as it stands now, flagged no more
+        match now[-1].decision:
+            case "rework" | "repair":
+                return "closed" if now[-1].id in told_after else "in hand"
+            case "looked":
+                return "settled" if now[-1].id in looked_meets else "open"
+        return "settled"
     last = rows[flagged[-1]]
     editions = {row.edition for row in rows[flagged[-1] :]}
     held = [d for d in made if d.edition in editions]
@@ -86,7 +95,7 @@ def stands(
         if held[-1].decision in ("rework", "repair"):
             return "closed" if last.ended == "reworked" or held[-1].id in told_after else "in hand"
         return "settled"
-    if last.ended in ("said", "done", "reworked"):
+    if last.ended in ("said", "done", "reworked", "looked"):
         return "closed"
     return None if last.ended in ("corrected", "corrected_after_answer") else "open"
 

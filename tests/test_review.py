@@ -13,6 +13,7 @@ from logbook.wording import LANGUAGES, has, say
 
 REFUSALS = list(cases("review", "refusals"))
 STANDING = list(cases("review", "standing"))
+LOOKING = list(cases("review", "looking"))
 PIECE = {
     "notes": [
         {"id": "a", "by": "ana", "at": "08:00", "says": "Straight seven on run two, eighteen by twelve, stapled every three, taped with cloth tape."}
@@ -79,6 +80,13 @@ def test_where_a_finding_stands(case):
     book = laid(case).book
     [finding] = [f for f in book.findings_of("a", 0) if f.rule == case["rule"]]
     assert (finding.stands or "none") == case["stands"]
+
+
+@pytest.mark.parametrize("case", LOOKING, ids=[case["name"] for case in LOOKING])
+def test_what_the_lead_found_against_what_was_said(case):
+    found = [f for f in laid(case).book.findings_of("a", 0) if f.rule == "looked-agrees"]
+    assert [f"{f.verdict} {f.case}" for f in found] == ([] if case["finds"] == "not due" else [case["finds"]])
+    assert [f.stands or "none" for f in found] == ([case["stands"]] if "stands" in case else [])
 
 
 def test_a_decision_is_kept_with_the_piece_it_was_made_on():

@@ -43,7 +43,7 @@ def job_of(text: str, folder: Path) -> jobs.Job:
 
 def test_the_book_stands_in_its_order():
     assert tuple(rule.id for rule in RULES) == limits.RULE_IDS
-    assert len(BY_ID) == len(RULES) == 51
+    assert len(BY_ID) == len(RULES) == 52
 
 
 @pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
@@ -72,7 +72,7 @@ def test_a_spoken_example(rule, example, tmp_path):
 
 
 def test_every_rule_that_is_about_words_has_examples():
-    assert {rule.id for rule in RULES if not rule.examples} == {rule.id for rule in RULES if rule.id.startswith("photo-")}
+    assert {rule.id for rule in RULES if not rule.examples} == {rule.id for rule in RULES if rule.id.startswith("photo-")} | {"looked-agrees"}, "pictures and looks are no words of the note"
 
 
 @pytest.mark.parametrize("case", tomllib.loads((CASES / "spoken.toml").read_text(encoding="utf-8"))["case"], ids=lambda case: case["says"][:60])

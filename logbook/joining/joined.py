@@ -12,7 +12,7 @@ from logbook.job import Job
 from logbook.joining import adding
 from logbook.joining.adding import Held, Saying
 from logbook.note import Note
-from logbook.piece import Assumed, Decision, Piece, PiecePhoto, looked_fact
+from logbook.piece import Assumed, Decision, Found, Piece, PiecePhoto, looked_fact
 from logbook.said import Entry, Fact, OpenItem
 
 Key = tuple[str, int]  # an entry: (note id, position)
@@ -42,6 +42,7 @@ class Joined:
     loose_photos: tuple[PiecePhoto, ...] = ()
     coming: tuple[tuple[str, datetime], ...] = ()  # announced digest, when its note was received
     looked: tuple[Mapping[str, object], ...] = ()
+    found: Mapping[str, tuple[datetime, Found]] = field(default_factory=lambda: MappingProxyType({}))  # with its time
     reopened: datetime | None = None
     scrapped: bool = False
 
@@ -106,7 +107,8 @@ def decided(piece: Joined, decision: Decision) -> Joined:
     if decision.looked is not None:
         seen = {"how": decision.looked.how, "by": decision.by, "at": decision.at.isoformat(), "decision": decision.id}
         rows = tuple(looked_fact(name, value) | seen for name, value in decision.looked.facts)
-        piece = replace(piece, looked=piece.looked + rows)
+        own = [Found(name, value, None, decision.rule) for name, value in decision.looked.facts]
+        piece = replace(piece, looked=piece.looked + rows, found=_found(piece, own, decision.at))
     return piece
 
 
@@ -114,7 +116,23 @@ def looked_at(piece: Joined, entry: Entry, note: Note) -> Joined:
     """The piece with what a lead said of it: beside the facts, never among them."""
     seen = {"how": None, "by": note.spoken_by, "at": note.spoken_at.isoformat(), "decision": None, "note": note.id}
     own = [fact for fact in entry.facts if facts.BY_NAME[fact.name].family != "where"]
-    return replace(piece, looked=piece.looked + tuple(looked_fact(fact.name, fact.value) | seen for fact in own))
+    plain = [Found(fact.name, fact.value, fact.heard) for fact in own if not fact.hedged and not fact.conflict]
+    rows = tuple(looked_fact(fact.name, fact.value) | seen for fact in own)
+    return replace(piece, looked=piece.looked + rows, found=_found(piece, plain, note.spoken_at))
+
+
+def _found(piece: Joined, own: Sequence[Found], at: datetime) -> Mapping[str, tuple[datetime, Found]]:
+    return MappingProxyType(dict(piece.found) | {one.name: (at, one) for one in own})
+
+
+def _found_now(piece: Joined) -> tuple[Found, ...]:
+    """What the lead found counts until the piece was made anew: a rework or repair after his look, and a word after that."""
+    since = piece.reopened
+
+    def anew(name: str, looked_at: datetime) -> bool:
+        return since is not None and looked_at <= since and any(held.at > since for held in piece.by_name.get(name, ()))
+
+    return tuple(replace(one, anew=anew(name, at)) for name, (at, one) in piece.found.items())
 
 
 def contradicts(piece: Joined, entry: Entry) -> bool:
@@ -161,6 +179,7 @@ def piece_of(piece: Joined, piece_id: str | None, job: Job, now: datetime, uncle
         coming=tuple(digest for digest, _ in piece.coming),
         photos_overdue=any(now - since > late for _, since in piece.coming),
         looked=piece.looked,
+        found=_found_now(piece),
         mark_unclear=unclear,
         made_at=piece.made_at,
         scrapped=piece.scrapped,

@@ -31,6 +31,8 @@ def how_ended(
         return "reworked"
     if _done_since(old, new, before, after):
         return "done"
+    if cause.note is not None and cause.note.as_lead and new is not None and new.verdict == "meets":
+        return "looked"
     if cause.by not in before.builders:
         return "other"
     return "corrected_after_answer" if cause.said > since else "corrected"

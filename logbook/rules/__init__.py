@@ -15,6 +15,7 @@ from logbook.rules import (
     hanging,
     identity,
     joints,
+    looking,
     metal,
     photos,
     plan,
@@ -76,6 +77,7 @@ RULES: tuple[Rule, ...] = (
     photos.PHOTO_REUSED,
     photos.PHOTO_TIME,
     photos.PHOTO_SHARP,
+    looking.LOOKED_AGREES,
 )
 BY_ID = {rule.id: rule for rule in RULES}
 

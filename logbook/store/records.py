@@ -17,13 +17,13 @@ from logbook import facts, said, transcript
 from logbook.findings import Finding, Lean, Source, Told, Word
 from logbook.mistake import Mistake
 from logbook.note import Correction, Note, Photo, Place, Pressed
-from logbook.piece import Assumed, Decision, Looked, Piece, PiecePhoto
+from logbook.piece import Assumed, Decision, Found, Looked, Piece, PiecePhoto
 from logbook.store.folder import JobFolder
 
 RECORDS = {
     kind.__name__: kind
     for kind in (
-        Finding, Lean, Word, Told, Source, Mistake, Photo, Place, Assumed, Piece, PiecePhoto, Decision, Looked, said.Fact, said.OpenItem, said.Span,
+        Finding, Lean, Word, Told, Source, Mistake, Photo, Place, Assumed, Piece, PiecePhoto, Found, Decision, Looked, said.Fact, said.OpenItem, said.Span,
         said.Earlier, facts.Move,
     )
 }  # fmt: skip
