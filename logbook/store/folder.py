@@ -19,7 +19,6 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from importlib import import_module
-from importlib.util import find_spec
 from pathlib import Path
 
 from sqlite_utils import Database
@@ -132,10 +131,8 @@ def _connect(file: Path) -> tuple[Database, bool]:
 
 
 def migration_sets() -> tuple:
-    """The steps of the log, then those of the people, whose tables have an owner of their own."""
-    if find_spec("logbook.store.people") is None:
-        return (migrations,)
-    return (migrations, import_module("logbook.store.people").migrations)
+    """The steps of the log, then those of tables that have an owner of their own."""
+    return (migrations, *(import_module(f"logbook.store.{owner}").migrations for owner in ("people", "search")))
 
 
 def _migrate(db: Database, path: Path, read_only: bool) -> Mistake | None:

@@ -21,7 +21,7 @@ from logbook.facts import bare_mark
 from logbook.joining import current
 from logbook.piece import decision_from_json
 from logbook.pipeline import Book
-from logbook.store import journal
+from logbook.store import journal, search
 from logbook.store.acts import act_document
 from logbook.store.folder import JobFolder, writing
 from logbook.store.records import notes, packed
@@ -115,8 +115,10 @@ def _piece(db, book: Book, piece_id: str, at: str) -> None:
     if piece is None:
         db.execute("UPDATE pieces SET gone = 1 WHERE id = ?", [piece_id])
         db.execute("UPDATE findings SET current = 0 WHERE piece = ?", [piece_id])
+        search.drop_piece(db, piece_id)
         return
     found = book.findings[piece_id]
+    search.keep_piece(db, piece, found)
     whole = {"piece": piece, "findings": found, "decisions": book.decisions.get(piece_id, ())}
     flagged = sum(one.shows == "flag" for one in found)
     standing = sum(one.stands in ("open", "in hand") for one in found)

@@ -76,6 +76,7 @@ MAY: Mapping[str, frozenset[str]] = {
     "days.sign": frozenset({"lead", "contractor"}),
     "paper.report": DESK,
     "paper.package": DESK,
+    "searching.page": SIGNED_IN,
     "rules.page": SIGNED_IN,
     "rules.one": SIGNED_IN,
     "staff.page": OFFICE,

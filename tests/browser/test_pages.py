@@ -9,7 +9,7 @@ import pytest
 AXE = (Path(__file__).parent / "axe.min.js").read_text()
 PAGES = {
     "installer": ("/", "/log", "/questions", "/rules"),
-    "lead": ("/day/2026-10-14", "/people"),
+    "lead": ("/day/2026-10-14", "/people", "/search?q=straight"),
     "keeper": ("/people",),
     None: ("/enter", "/pair", "/trust"),
 }
