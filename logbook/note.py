@@ -99,6 +99,7 @@ class Note:
     text_digest: str | None = None
     corrections: tuple[Correction, ...] = ()
     confirmed: tuple[str, ...] = ()  # ids of "that is right" acts
+    heard_right: bool = False  # one of them, by who said it, is about the words that stand now
     withdrawn_at: datetime | None = None  # taken back
     earlier: tuple[Mapping[str, object], ...] = ()
     as_lead: bool = False  # a lead's inspection note: its facts never join, they are the piece's `looked`

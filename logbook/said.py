@@ -55,6 +55,7 @@ class Fact:
     for_run: str | None = None
     note: str | None = None
     from_note: str | None = None
+    confirmed: bool = False  # its speaker saw these words and said that they are what he said: doubt of hearing is over
     alternatives: tuple[object, ...] = ()  # other values the ears offer, in the fact's shape; not part of the JSON contract's minimum
 
 
@@ -166,6 +167,7 @@ def fact_to_json(fact: Fact) -> dict:
             "for_run": fact.for_run,
             "note": fact.note,
             "from_note": fact.from_note,
+            "confirmed": fact.confirmed,
             "alternatives": [facts.to_json(fact.name, value) for value in fact.alternatives],
         }
     ) | ({} if fact.from_fitting is None else {"from_fitting": fact.from_fitting})
@@ -194,6 +196,7 @@ def fact_from_json(doc: dict) -> Fact:
         for_run=doc.get("for_run"),
         note=doc.get("note"),
         from_note=doc.get("from_note"),
+        confirmed=doc.get("confirmed", False),
         alternatives=tuple(facts.from_json(name, value) for value in doc.get("alternatives", ())),
     )
 

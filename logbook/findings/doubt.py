@@ -41,7 +41,7 @@ def answer(rule: Rule, piece: Piece, around: Around) -> Outcome | None:
         return outcome
     faint = next((fact for fact in used if _faint(fact, around.job)), None)
     for fact in used:
-        for other in fact.alternatives:
+        for other in () if fact.confirmed else fact.alternatives:
             if not _says_less(other, fact.value) and _turns(rule, piece, around, fact, other, outcome):
                 told = {"value": Told(fact.name, fact.value), "other": Told(fact.name, other)}
                 return _unclear(outcome, "maybe-misheard", fact, tells=outcome.tells | told)
@@ -54,7 +54,7 @@ def answer(rule: Rule, piece: Piece, around: Around) -> Outcome | None:
 def _faint(fact: Fact, job: Job) -> bool:
     """Heard too faintly to stand on; a number that is wrong is wronger than a word, so it needs more."""
     name = "faint" if facts.BY_NAME[fact.name].shape in ("flag", "choice", "text", "sides", "marks") else "faint_number"
-    return fact.heard is not None and fact.heard < job.limit(name)
+    return fact.heard is not None and not fact.confirmed and fact.heard < job.limit(name)
 
 
 def _says_less(other: object, value: object) -> bool:

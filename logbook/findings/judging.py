@@ -112,15 +112,19 @@ def _phrase(outcome: Outcome, piece: Piece) -> str | None:
 def questions(by_position: Mapping[int, Iterable[Finding]]) -> tuple[tuple[int, str], ...]:
     """At most two questions of a note: what is unsaid or unclear, bothers somebody and is not settled.
 
-    In the order of the book, then of the note. A departure is told, not asked.
+    In the order of the book, then of the note. A departure is told, not asked. One word answers every finding that
+    waits for the same fact, so a fact is asked for once.
     """
-    due = [
-        (position, one.rule)
+    due = sorted(
+        (_ORDER[one.rule], position, one.rule, one.asks or one.rule)
         for position, found in by_position.items()
         for one in found
         if one.verdict in ("unsaid", "unclear") and one.shows in ("flag", "ask") and one.stands in ("open", None)
-    ]
-    return tuple(sorted(due, key=lambda question: (_ORDER[question[1]], question[0]))[:QUESTIONS])
+    )
+    first: dict[tuple[int, str], tuple[int, str]] = {}
+    for _, position, rule, asked in due:
+        first.setdefault((position, asked), (position, rule))
+    return tuple(first.values())[:QUESTIONS]
 
 
 QUESTIONS = 2

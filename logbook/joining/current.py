@@ -20,10 +20,20 @@ def entries(note: Note) -> tuple[Entry, ...]:
     """The entries of a note as they stand; none where nothing could be read yet."""
     if note.reading is None:
         return ()
-    said = _with_tag(note, _with_hand(note, note.reading.fittings))
+    said = _with_tag(note, _with_hand(note, _confirmed(note)))
     for press in note.corrections:
         said = tuple(_pressed(entry, press) if entry.position == press.position else entry for entry in said)
     return said
+
+
+def _confirmed(note: Note) -> tuple[Entry, ...]:
+    """The entries as read; under "that is right" their heard words are confirmed, and nothing that was not heard."""
+    if not note.heard_right:
+        return note.reading.fittings
+    return tuple(
+        replace(entry, facts=tuple(f if f.heard is None else replace(f, confirmed=True) for f in entry.facts))
+        for entry in note.reading.fittings
+    )
 
 
 def photos(note: Note, said: Sequence[Entry]) -> tuple[Photo, ...]:

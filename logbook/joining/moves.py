@@ -54,14 +54,16 @@ def meet(old: Fact, parts: tuple[Traced, ...], new: Fact) -> tuple[Fact, tuple[T
     used = {source for part in joined for name, source in part.sources}
     still = tuple(span for span in (*old.also, place_of(old)) if span in used and span != here and span.words is not None)
     was = (*old.was, Earlier(old.value, old.words, old.start, old.end, old.note)) if restated else old.was
-    heard = [h for h in (new.heard, old.heard if still else None) if h is not None]
+    heard = [one for one in (new, *((old,) if still else ())) if one.heard is not None]
+    doubted = [one for one in heard if not one.confirmed]
     fact = replace(
         new,
         value=tuple(part.move for part in joined),
         also=still + new.also,
         was=was,
         hedged=new.hedged or (old.hedged and bool(still)),
-        heard=min(heard, default=None),
+        heard=min((one.heard for one in doubted or heard), default=None),
+        confirmed=bool(heard) and not doubted,
     )
     return fact, tuple(joined)
 

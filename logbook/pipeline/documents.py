@@ -116,6 +116,8 @@ def _acts(note: Note, book: Book) -> dict:
         ]
     if note.confirmed:
         doc["confirmed"] = list(note.confirmed)
+    if note.heard_right:
+        doc["heard_right"] = True
     if note.withdrawn_at is not None:
         doc["withdrawn_at"] = note.withdrawn_at.isoformat()
     back = book.log.back.get(note.id)

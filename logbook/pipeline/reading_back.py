@@ -12,7 +12,7 @@ from logbook.piece import Assumed, Piece, PiecePhoto, decision_from_json
 from logbook.pipeline.documents import Answer, Fitting, Sheet
 from logbook.said import Reading
 
-ACTS = ("as_lead", "corrections", "confirmed", "withdrawn_at", "taken_back_by")
+ACTS = ("as_lead", "corrections", "confirmed", "heard_right", "withdrawn_at", "taken_back_by")
 
 
 def answer_from_json(doc: Mapping) -> Answer:
@@ -86,6 +86,7 @@ def _note(doc: Mapping, photos: tuple[Photo, ...]) -> Note:
         text_digest=doc["digests"]["text"],
         corrections=tuple(_correction(one) for one in doc.get("corrections", ())),
         confirmed=tuple(doc.get("confirmed", ())),
+        heard_right=doc.get("heard_right", False),
         withdrawn_at=_time(doc.get("withdrawn_at")),
         earlier=tuple(doc["earlier"]),
         as_lead=doc.get("as_lead", False),

@@ -117,9 +117,12 @@ def correct(
 
 
 @answers
-def confirm(folder: JobFolder, id: str, note_id: str, by: str, at: datetime | None = None) -> Act | Mistake:
-    """"That is right": confirms what was heard and nothing else."""
-    return _do(folder, id, "confirmed", by, at, {}, note=note_id, check=_there(note_id))
+def confirm(
+    folder: JobFolder, id: str, note_id: str, by: str, at: datetime | None = None, text: str | None = None
+) -> Act | Mistake:
+    """"That is right": confirms what was heard and nothing else. `text` are the words that he saw: only these are confirmed."""
+    content = {} if text is None else {"words": intake.text_digest(text)}
+    return _do(folder, id, "confirmed", by, at, content, note=note_id, check=_there(note_id))
 
 
 @answers

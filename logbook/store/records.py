@@ -15,9 +15,11 @@ from types import MappingProxyType
 
 from logbook import facts, said, transcript
 from logbook.findings import Finding, Lean, Source, Told, Word
+from logbook.intake import text_digest
 from logbook.mistake import Mistake
 from logbook.note import Correction, Note, Photo, Place, Pressed
 from logbook.piece import Assumed, Decision, Found, Looked, Piece, PiecePhoto
+from logbook.said import Reading
 from logbook.store.folder import JobFolder
 
 RECORDS = {
@@ -137,6 +139,7 @@ def notes(folder: JobFolder, where: str, values: Iterable = (), *, earlier: bool
             text_digest=digests["text"],
             corrections=tuple(_correction(act, zone) for act in acts.get(doc["id"], ()) if act[1] == "corrected"),
             confirmed=tuple(act[0] for act in acts.get(doc["id"], ()) if act[1] == "confirmed"),
+            heard_right=_heard_right(doc, reading, acts.get(doc["id"], ())),
             withdrawn_at=_moment(doc["withdrawn_at"], zone),
             earlier=tuple(before.get(doc["id"], ())),
             as_lead=bool(doc["as_lead"]),
@@ -219,6 +222,14 @@ def _acts(db, inner: str, values: list) -> dict[str, list]:
     for note_id, *row in found:
         acts.setdefault(note_id, []).append(row)
     return acts
+
+
+def _heard_right(doc: dict, reading: Reading | None, acts: Iterable) -> bool:
+    """Whether who said it (or handed it in for him) pressed "that is right" under these very words."""
+    if reading is None:
+        return False
+    own, words = (doc["spoken_by"], doc["handed_in_by"]), text_digest(reading.text)
+    return any(act == "confirmed" and by in own and json.loads(content).get("words") == words for _, act, by, _, content in acts)
 
 
 def _correction(act: list, zone) -> Correction:

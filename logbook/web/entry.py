@@ -95,8 +95,14 @@ def correct(note: str):
 
 @screen.post("/notes/<note>/right")
 def right(note: str):
-    """"That is right": what was heard is what was said, and nothing else."""
-    return _plain(store.confirm, note)
+    """"That is right": what was heard is what was said, and nothing else. `text`: the words that stood on the page."""
+    body = asked.body()
+    if isinstance(body, Mistake):
+        return answers.refuse(body)
+    text = body.get("text")
+    if text is not None and not isinstance(text, str):
+        return answers.refuse(Mistake("pages.bad-body"))
+    return _done(store.confirm(opened.folder(), str(body.get("id", "")), note, g.person.id, at=body["at"], text=text), note)
 
 
 @screen.post("/notes/<note>/withdraw")

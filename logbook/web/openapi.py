@@ -122,7 +122,7 @@ def _paths() -> dict:
                 _ref("act"),
             ) | {"parameters": [note]}
         },
-        "/notes/{note}/right": {"post": _act("What was heard is what was said", plain_act, _ref("act")) | {"parameters": [note]}},
+        "/notes/{note}/right": {"post": _act("What was heard is what was said", {"type": "object", "required": ["id"], "properties": {"id": _UUID, "text": {"type": "string", "description": "the words that were shown; only these are confirmed"}, "at": _TIME}}, _ref("act")) | {"parameters": [note]}},
         "/notes/{note}/withdraw": {"post": _act("Take the note back", plain_act, _ref("act")) | {"parameters": [note]}},
         "/notes/{note}/hear-again": {"post": _act("Hear the sound again", plain_act, _ref("act")) | {"parameters": [note]}},
         "/notes/{note}/words": {

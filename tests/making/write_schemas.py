@@ -110,6 +110,7 @@ def fact_schemas() -> dict:
         "for_run": TEXT,
         "note": TEXT,
         "from_note": TEXT,
+        "confirmed": {"const": True},
         "alternatives": many(True, minItems=1),
     }
     fact = of({"name": name, "value": True, "unit": unit, **said_at, "hedged": FLAG, "via": via}, optional)
@@ -226,7 +227,7 @@ def note_schema() -> dict:
     }  # fmt: skip
     taken_back = of({"note": UUID, "positions": maybe(many(WHOLE))})
     optional = {
-        "reason": TEXT, "as_lead": {"const": True}, "corrections": many(press), "confirmed": many(TEXT),
+        "reason": TEXT, "as_lead": {"const": True}, "corrections": many(press), "confirmed": many(TEXT), "heard_right": {"const": True},
         "withdrawn_at": TIME, "taken_back_by": many(taken_back, minItems=1),
     }  # fmt: skip
     unheard = {"if": {"properties": {"state": {"const": "unheard"}}}, "then": {"properties": {"problem": {"type": "object"}}}}
