@@ -43,11 +43,10 @@ def run(args) -> int:
 
 def serve(args) -> int:
     """Serves until it is told to stop; the worker is a process of its own and is started again when it ends."""
-    import waitress
-
     from logbook.mistake import OK
     from logbook.settings import Settings, state_of
     from logbook.web import authority, create_app, first_link
+    from logbook.web.listening import listen
     from logbook.web.relay import Relay
     from logbook.wording import say
 
@@ -58,12 +57,12 @@ def serve(args) -> int:
     app, relay = create_app(settings), None
     if args.tls:
         chain, key = authority.ensure(settings.state, tuple(dict.fromkeys((name, "localhost", "127.0.0.1"))))
-        server = waitress.create_server(app, host="127.0.0.1", port=0, threads=8)
+        server = listen(app, "127.0.0.1", 0, settings.upload_limit)
         relay = Relay(chain, key, args.host, args.port, server.effective_port)
         server.application = relay.told(app)
         relay.start()
     else:
-        server = waitress.create_server(app, host=args.host, port=args.port, threads=8)
+        server = listen(app, args.host, args.port, settings.upload_limit, behind_proxy=args.behind_proxy)
     stop = threading.Event()
     worker = threading.Thread(target=_keep_a_worker, args=(args, stop), daemon=True)
     worker.start()

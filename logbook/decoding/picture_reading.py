@@ -37,6 +37,19 @@ MAKE, MODEL, SERIAL, TAKEN, OFFSET, COMMENT = 0x010F, 0x0110, 0xA431, 0x9003, 0x
 HEIF_BRANDS = (b"heic", b"heix", b"mif1", b"msf1", b"heim", b"heis", b"hevc")
 
 
+def warm_up() -> None:
+    """Look at a small picture of our own in every way, so that what Pillow imports at first use is there before the limits are."""
+    exif = Image.Exif()
+    exif[0x0112] = 6
+    exif.get_ifd(EXIF)[TAKEN] = "2026:01:01 00:00:00"
+    exif.get_ifd(GPS)[2] = (1.0, 2.0, 3.0)
+    for mode, made_as in (("RGB", "JPEG"), ("CMYK", "JPEG"), ("P", "PNG"), ("I;16", "PNG"), ("LA", "PNG"), ("RGBA", "WEBP")):
+        out = io.BytesIO()
+        Image.new(mode, (40, 30)).save(out, made_as, exif=exif)
+        out.seek(0)
+        read(out, lambda body: None, max_pixels=2000, max_ratio=2, thumbnail=8)
+
+
 def read(file: BinaryIO, put, *, max_pixels: int, max_ratio: int, thumbnail: int) -> dict | Mistake:
     start = file.read(12)
     file.seek(0)

@@ -5,6 +5,8 @@ Imported by the parent never: PyAV is loaded before the child measures what it m
 
 from __future__ import annotations
 
+import io
+import wave
 from typing import BinaryIO
 
 import av
@@ -12,6 +14,16 @@ import numpy as np
 
 from logbook.decoding.sound import FORMATS, RATE
 from logbook.mistake import Mistake
+
+
+def warm_up() -> None:
+    """Decode a moment of our own, so that everything PyAV imports at first use is there before the limits are."""
+    out = io.BytesIO()
+    with wave.open(out, "wb") as file:
+        file.setparams((2, 2, 8_000, 0, "NONE", ""))
+        file.writeframes(bytes(800))
+    out.seek(0)
+    read(out, lambda samples: None, max_seconds=1)
 
 
 def read(file: BinaryIO, put, *, max_seconds: float) -> dict | Mistake:

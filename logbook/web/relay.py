@@ -16,6 +16,7 @@ from pathlib import Path
 HANDSHAKE_SECONDS = 10
 IDLE_SECONDS = 300  # a connection on which nothing moves either way for this long is let go
 A_BITE = 65536
+MOST, MOST_OF_ONE = 600, 200  # connections open at once, and of one address: a whole crew behind one router, and no more
 
 
 class Relay:
@@ -69,15 +70,21 @@ class Relay:
         return with_peer
 
     async def _carry(self, reader: asyncio.StreamReader, writer: asyncio.StreamWriter) -> None:
+        peer = (writer.get_extra_info("peername") or ("",))[0]
+        open_now = list(self.peers.values())
+        if len(open_now) >= MOST or open_now.count(peer) >= MOST_OF_ONE:
+            writer.close()
+            return
         try:
             inner_reader, inner_writer = await asyncio.open_connection("127.0.0.1", self.inner_port)
         except OSError:
             writer.close()
             return
         port = inner_writer.get_extra_info("sockname")[1]
-        self.peers[port] = writer.get_extra_info("peername")[0]
-        up = asyncio.create_task(_pump(reader, inner_writer))
-        down = asyncio.create_task(_pump(inner_reader, writer))
+        self.peers[port] = peer
+        moved = _Moved()
+        up = asyncio.create_task(_pump(reader, inner_writer, moved))
+        down = asyncio.create_task(_pump(inner_reader, writer, moved))
         try:
             await down  # the server closes when it has answered, or when the phone went away
         finally:
@@ -88,11 +95,35 @@ class Relay:
                     each.close()
 
 
-async def _pump(reader: asyncio.StreamReader, writer: asyncio.StreamWriter) -> None:
-    """Carries one way until that side ends or stalls; a half-closed side is passed on where it can be."""
-    with contextlib.suppress(OSError, ssl.SSLError, TimeoutError, asyncio.IncompleteReadError):
-        while bite := await asyncio.wait_for(reader.read(A_BITE), IDLE_SECONDS):
+class _Moved:
+    """When something last moved on a connection, either way: a long download is no idle phone."""
+
+    def __init__(self) -> None:
+        self.at = asyncio.get_running_loop().time()
+
+    def now(self) -> None:
+        self.at = asyncio.get_running_loop().time()
+
+    def left(self) -> float:
+        return self.at + IDLE_SECONDS - asyncio.get_running_loop().time()
+
+
+async def _pump(reader: asyncio.StreamReader, writer: asyncio.StreamWriter, moved: _Moved) -> None:
+    """Carries one way until that side ends or the whole connection stalls; a half-closed side is passed on where it can be."""
+    with contextlib.suppress(OSError, ssl.SSLError, asyncio.IncompleteReadError):
+        while bite := await _bite(reader, moved):
             writer.write(bite)
-            await writer.drain()
+            await asyncio.wait_for(writer.drain(), IDLE_SECONDS)
+            moved.now()
         if writer.can_write_eof():
             writer.write_eof()
+
+
+async def _bite(reader: asyncio.StreamReader, moved: _Moved) -> bytes:
+    """What comes next, b"" at the end. TimeoutError: nothing moved either way for too long."""
+    while True:
+        try:
+            return await asyncio.wait_for(reader.read(A_BITE), max(moved.left(), 0.01))
+        except TimeoutError:
+            if moved.left() <= 0:
+                raise
