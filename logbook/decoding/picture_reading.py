@@ -14,7 +14,7 @@ from datetime import datetime
 from typing import BinaryIO
 
 import numpy as np
-from PIL import Image, ImageOps, UnidentifiedImageError
+from PIL import Image, UnidentifiedImageError
 
 from logbook.mistake import Mistake
 
@@ -65,7 +65,7 @@ def read(file: BinaryIO, put, *, max_pixels: int, max_ratio: int, thumbnail: int
         if max(width, height) > max_ratio * min(width, height):
             return Mistake("photos.odd-shape", "", {"came": f"{width} × {height}"})
         made_as, exif = picture.format, _exif(picture)
-        upright = ImageOps.exif_transpose(picture)
+        upright = _upright(picture)
         upright = upright if upright.mode == "RGB" else upright.convert("RGB")
     except (UnidentifiedImageError, OSError, SyntaxError, ValueError, EOFError, struct.error, IndexError) as error:
         return Mistake("photos.unreadable", "", {"came": type(error).__name__})
@@ -129,6 +129,23 @@ def codes(grey: Image.Image) -> list[str]:
         if found:
             break
     return found
+
+
+_TURNED = {
+    2: Image.Transpose.FLIP_LEFT_RIGHT, 3: Image.Transpose.ROTATE_180, 4: Image.Transpose.FLIP_TOP_BOTTOM, 5: Image.Transpose.TRANSPOSE,
+    6: Image.Transpose.ROTATE_270, 7: Image.Transpose.TRANSVERSE, 8: Image.Transpose.ROTATE_90,
+}  # fmt: skip
+
+
+def _upright(picture: Image.Image) -> Image.Image:
+    """Turned as the EXIF orientation tells (CIPA DC-008). Nothing else of a torn EXIF block matters for this, so that
+    a good picture with a bad block is not lost: Pillow's own turning writes the whole block anew and falls over it."""
+    picture.load()
+    try:
+        how = _TURNED.get(picture.getexif().get(0x0112))
+    except Exception:  # whatever the block raises, see `_exif`
+        how = None
+    return picture if how is None else picture.transpose(how)
 
 
 def _exif(picture: Image.Image) -> dict:

@@ -31,7 +31,7 @@ def read(file: BinaryIO, put, *, max_seconds: float) -> dict | Mistake:
     av.logging.set_level(av.logging.PANIC)
     options = {"format_whitelist": FORMATS, "protocol_whitelist": "pipe"}
     try:
-        container = av.open(file, options=options)
+        container = av.open(file, options=options, metadata_errors="replace")  # a title in an old encoding is no torn sound
     except av.error.MemoryError as error:
         raise MemoryError from error
     except (av.error.FFmpegError, OSError) as error:
@@ -45,7 +45,7 @@ def read(file: BinaryIO, put, *, max_seconds: float) -> dict | Mistake:
 def _samples(container, put, max_seconds: float) -> dict:
     stream = container.streams.audio[0]
     stream.thread_type = "NONE"
-    resampler = av.AudioResampler(format="flt", layout="mono", rate=RATE)
+    resampler = _Resampler()
     wanted, count, end, broken = int(max_seconds * RATE), 0, 0.0, False
     packets = container.demux(stream)
     while True:
@@ -61,17 +61,44 @@ def _samples(container, put, max_seconds: float) -> dict:
         if count >= wanted:
             continue  # past the limit only the length is wanted
         try:
-            frames = [piece for frame in packet.decode() for piece in resampler.resample(frame)]
+            frames = [piece for frame in packet.decode() for piece in resampler.of(frame)]
         except av.error.FFmpegError:
             broken = True
             continue
         for frame in frames:
             count += _put(frame, put, wanted - count)
     if 0 < count < wanted:
-        for frame in resampler.resample(None):
+        for frame in resampler.rest():
             count += _put(frame, put, wanted - count)
     declared = (container.duration or 0) / av.time_base
     return {"whole": max(end, count / RATE), "broken": broken or declared > end + 1.0}
+
+
+class _Resampler:
+    """16 kHz mono of whatever comes; a recording whose rate or channels change on the way goes on in a new one."""
+
+    def __init__(self) -> None:
+        self._now = self._new()
+
+    @staticmethod
+    def _new() -> av.AudioResampler:
+        return av.AudioResampler(format="flt", layout="mono", rate=RATE)
+
+    def of(self, frame) -> list:
+        try:
+            return self._now.resample(frame)
+        except av.error.FFmpegError:  # also a ValueError, and no change of format
+            raise
+        except ValueError:  # another rate, layout or format than the frames before
+            before, self._now = self.rest(), self._new()
+            return before + self._now.resample(frame)
+
+    def rest(self) -> list:
+        """The last few samples that it still holds; none where it cannot give them, the rest of the note is there."""
+        try:
+            return self._now.resample(None)
+        except av.error.FFmpegError:
+            return []
 
 
 def _put(frame, put, room: int) -> int:

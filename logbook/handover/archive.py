@@ -120,8 +120,8 @@ class Archive:
         found, at = [], 0
         with open(self._zip.filename, "rb") as file:
             for info in sorted(self._zip.infolist(), key=lambda one: one.header_offset):
-                file.seek(info.header_offset)
-                head = file.read(_LOCAL.size)
+                file.seek(max(info.header_offset, 0))  # an end record that lies gives offsets before the file
+                head = file.read(_LOCAL.size) if info.header_offset >= 0 else b""
                 if len(head) < _LOCAL.size or head[:4] != b"PK\x03\x04":
                     found.append(Mistake("verify.unreadable", _shown(info), {"where": _shown(info), "why": "no local header"}))
                     continue
