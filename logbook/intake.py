@@ -132,6 +132,7 @@ class PhotoFacts:
     longitude: float | None = None
     accuracy_m: float | None = None
     of: tuple[int, ...] | None = None
+    copy_of: str | None = None  # these bytes are a small copy; the digest of the original, which follows
 
 
 @dataclass(frozen=True)
@@ -173,6 +174,8 @@ def from_form(
     for read in (sent_at, photo_facts, to_come):
         if isinstance(read, Mistake):
             return read
+    if {facts.copy_of for facts in photo_facts} - {None, *to_come}:  # a copy of what nobody announced
+        return Mistake("intake.photo-facts", "photo_facts", {"came": shown(fields["photo_facts"])})
     incoming = Incoming(
         id=fields.get("id", ""),
         spoken_at=spoken_at,
@@ -277,14 +280,16 @@ def photo_facts(doc: object) -> PhotoFacts | None:
         return None
     taken_at = moment(doc["taken_at"], "taken_at") if doc.get("taken_at") else None
     numbers = [doc.get("latitude"), doc.get("longitude"), doc.get("accuracy_m")]
-    of = doc.get("of")
+    of, copy_of = doc.get("of"), doc.get("copy_of")
+    if copy_of is not None and not is_digest(copy_of):
+        return None
     if isinstance(taken_at, Mistake) or not all(_number(n, most) for n, most in zip(numbers, (90, 180, 1e7))):
         return None
     if (numbers[0] is None) != (numbers[1] is None):
         return None
     if of is not None and not (isinstance(of, list) and all(type(p) is int and 0 <= p < 1000 for p in of)):
         return None
-    return PhotoFacts(taken_at, *numbers, of=None if of is None else tuple(of))
+    return PhotoFacts(taken_at, *numbers, of=None if of is None else tuple(of), copy_of=copy_of)
 
 
 def _number(value: object, most: float) -> bool:

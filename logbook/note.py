@@ -62,6 +62,7 @@ class Photo:
     of: tuple[int, ...] | None = None
     of_from: str | None = None
     readable: bool | None = None
+    copy_of: str | None = None  # a small copy that a phone made; the digest of the original, which follows
     seen: Mapping[str, object] = field(default_factory=dict)
 
 
@@ -95,6 +96,7 @@ class Note:
     reading: Reading | None = None
     photos: tuple[Photo, ...] = ()
     photos_to_come: tuple[str, ...] = ()
+    copies: tuple[tuple[str, str], ...] = ()  # (small copy, original): the original came and is the photo
     audio_digests: tuple[str, ...] = ()
     text_digest: str | None = None
     corrections: tuple[Correction, ...] = ()

@@ -60,7 +60,9 @@ def test_one_fact_heard_faintly_is_asked_for_once(folder, note):  # noqa: F811
 def test_that_is_right_ends_the_doubt_of_hearing_and_nothing_else(folder, note):  # noqa: F811
     before = findings(answered(folder, note))
     store.confirm(folder, str(uuid.uuid4()), note, "rosa", text=SAID)
+    assert store.note_document(folder, note, "en")["reckoning"] is True, "the findings do not know of it yet"
     document = answered(folder, note)
+    assert "reckoning" not in document
     after = findings(document)
     assert document["heard_right"] is True
     assert after["sizes-agree"]["verdict"] == "meets" and before["sizes-agree"]["case"] == "heard-faintly"

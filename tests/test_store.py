@@ -1,6 +1,7 @@
 """The store: what is acknowledged is on the disk, comes twice without harm, and is never changed afterwards."""
 
 import hashlib
+import json
 import os
 import re
 import shutil
@@ -12,11 +13,13 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from handing import SAID, new_folder, note, picture, tone
+from handing import SAID, SPOKEN, new_folder, note, picture, tone
 
 from logbook import intake, store
-from logbook.intake import Part
+from logbook.intake import Part, PhotoFacts, from_form
 from logbook.mistake import Broken, Mistake
+from logbook.pipeline.documents import answer_to_json
+from logbook.pipeline.reading_back import answer_from_json
 from logbook.store import files
 
 HERE = Path(__file__).parent
@@ -109,6 +112,31 @@ def test_a_photo_comes_later_once_and_only_with_the_bytes_that_were_announced(fo
     doc = store.note_document(folder, sent.id, "en")
     assert doc["photos_to_come"] == [] and [one["sha256"] for one in doc["photos"]] == [sha256(photo)]
     assert parts_left(folder) == []
+
+
+def test_a_small_copy_stands_in_until_its_original_came_and_both_are_kept(folder):
+    small, whole = picture(22), picture(23)
+    told = PhotoFacts(SPOKEN, 45.5, -122.6, 8.0, copy_of=sha256(whole))
+    sent = note(text=SAID, photos=(small,), photo_facts=(told,), photos_to_come=(sha256(whole),))
+    store.receive(folder, sent)
+    doc = store.note_document(folder, sent.id, "en")
+    assert [(one["sha256"], one["copy_of"]) for one in doc["photos"]] == [(sha256(small), sha256(whole))]
+    assert doc["photos_to_come"] == [sha256(whole)] and "copies" not in doc
+    store.add_photo(folder, sent.id, sha256(whole), Part(whole), "rosa")
+    doc = store.note_document(folder, sent.id, "en")
+    assert [one["sha256"] for one in doc["photos"]] == [sha256(whole)], "the original is the photo"
+    assert doc["copies"] == [{"sha256": sha256(small), "copy_of": sha256(whole)}] and doc["photos_to_come"] == []
+    (photo,) = doc["photos"]
+    assert photo["taken_from"] == photo["place_from"] == "phone" and photo["place"]["latitude"] == 45.5, "time and place go on to it"
+    for digest, data in ((sha256(small), small), (sha256(whole), whole)):
+        assert store.original(folder, digest).read_bytes() == data
+    assert answer_to_json(answer_from_json(doc), "en") == doc, "a package reads it back"
+
+
+def test_a_small_copy_of_what_was_not_announced_is_refused():
+    fields = {"id": str(uuid.uuid4()), "spoken_at": SPOKEN.isoformat(), "text": SAID, "photo_facts": json.dumps([{"copy_of": "ab" * 32}])}
+    assert from_form(fields, "rosa", (), (Part(picture(1)),)).key == "intake.photo-facts"
+    assert from_form(fields | {"photos_to_come": json.dumps(["ab" * 32])}, "rosa", (), (Part(picture(1)),)).photo_facts[0].copy_of == "ab" * 32
 
 
 def test_a_photo_of_no_note_is_refused(folder):

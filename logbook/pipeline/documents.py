@@ -97,6 +97,8 @@ def answer_to_json(told: Answer, language: str) -> dict:
         },
         "earlier": [dict(row) for row in note.earlier],
     }
+    if note.copies:
+        doc["copies"] = [{"sha256": small, "copy_of": original} for small, original in note.copies]
     if read is not None and read.reason is not None:
         doc["reason"] = read.reason
     return doc | dict(told.acts)
@@ -207,7 +209,7 @@ def photo_document(photo: Photo) -> dict:
         "of": None if photo.of is None else list(photo.of),
         "of_from": photo.of_from,
         "readable": photo.readable,
-    }
+    } | ({} if photo.copy_of is None else {"copy_of": photo.copy_of})
 
 
 def assumed_document(word: Assumed) -> dict:

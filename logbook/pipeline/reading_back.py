@@ -82,6 +82,7 @@ def _note(doc: Mapping, photos: tuple[Photo, ...]) -> Note:
         reading=reading,
         photos=photos,
         photos_to_come=tuple(doc["photos_to_come"]),
+        copies=tuple((one["sha256"], one["copy_of"]) for one in doc.get("copies", ())),
         audio_digests=tuple(doc["digests"]["audio"]),
         text_digest=doc["digests"]["text"],
         corrections=tuple(_correction(one) for one in doc.get("corrections", ())),
@@ -110,6 +111,7 @@ def photo_from_json(doc: Mapping) -> Photo:
         of=None if doc["of"] is None else tuple(doc["of"]),
         of_from=doc["of_from"],
         readable=doc["readable"],
+        copy_of=doc.get("copy_of"),
     )
 
 

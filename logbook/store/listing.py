@@ -10,7 +10,7 @@ from logbook.store import journal
 from logbook.store.acts import acts_of
 from logbook.store.folder import JobFolder
 from logbook.store.records import notes
-from logbook.store.shelf import note_documents, piece_document
+from logbook.store.shelf import being_reckoned, note_documents, piece_document
 
 
 @dataclass(frozen=True)
@@ -44,7 +44,7 @@ def notes_since(
     kept = rows[:limit]
     ids = [one for _, one in kept]
     found = {note.id: note for note in notes(folder, f"n.id IN ({','.join('?' * len(ids))})", ids)} if ids else {}
-    documents = note_documents(folder, [found[one] for one in ids], language)
+    documents = being_reckoned(folder, note_documents(folder, [found[one] for one in ids], language))
     return {"notes": documents, "next": str(kept[-1][0]) if len(rows) > limit else None}
 
 

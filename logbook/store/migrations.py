@@ -102,3 +102,9 @@ def lay_the_log(db: Database) -> None:
         db.execute(statement)
     for key in ("revision", "reckoned"):
         db.execute("INSERT INTO about VALUES (?, '0')", [key])
+
+
+@migrations()
+def tell_small_copies(db: Database) -> None:
+    """A picture may be a small copy that a phone made; `copy_of` is the digest of the original that follows it."""
+    db.execute("ALTER TABLE parts ADD COLUMN copy_of TEXT")

@@ -132,9 +132,13 @@ def _write_part(db, note: str, place: int, laid: files.Laid, by: str, facts: Pho
     facts = facts or PhotoFacts()
     row = [
         note, laid.what, place, laid.sha256, now.isoformat(), by, facts.taken_at and facts.taken_at.isoformat(),
-        facts.latitude, facts.longitude, facts.accuracy_m, None if facts.of is None else json.dumps(facts.of),
+        facts.latitude, facts.longitude, facts.accuracy_m, None if facts.of is None else json.dumps(facts.of), facts.copy_of,
     ]  # fmt: skip
-    db.execute("INSERT INTO parts VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", row)
+    db.execute(
+        "INSERT INTO parts (note, what, place, sha256, received_at, handed_in_by, taken_at, latitude, longitude, accuracy_m, shows, copy_of) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        row,
+    )
 
 
 def received(db, note_id: str) -> dict:
@@ -151,9 +155,10 @@ def received(db, note_id: str) -> dict:
 
 def parts_told(db, note_id: str) -> list[dict]:
     """What the phone said of each part: when it was taken, where, what it shows. The journal's digests cover it."""
-    names = ("what", "place", "sha256", "received_at", "handed_in_by", "taken_at", "latitude", "longitude", "accuracy_m", "shows")
+    names = ("what", "place", "sha256", "received_at", "handed_in_by", "taken_at", "latitude", "longitude", "accuracy_m", "shows", "copy_of")
     rows = db.execute(f"SELECT {', '.join(names)} FROM parts WHERE note = ? ORDER BY what, place", [note_id])
-    return [dict(zip(names, row)) for row in rows]
+    every = [dict(zip(names, row)) for row in rows]
+    return [{name: value for name, value in one.items() if name != "copy_of" or value is not None} for one in every]
 
 
 @answers
@@ -192,12 +197,24 @@ def add_photo(
             came = {"sounds": intake.SOUNDS, "pictures": intake.PICTURES, "came": len(held) + 1}
             return Mistake("intake.too-many-parts", "photo", came)
         place = max((place for *_, place in held), default=-1) + 1
-        _write_part(db, note_id, place, laid, by, facts, now)
+        _write_part(db, note_id, place, laid, by, facts or _of_small_copy(db, note_id, sha256), now)
         touch(db, note_id)
         ids = {"note": note_id, "by": by}
         content = next(one for one in parts_told(db, note_id) if one["sha256"] == sha256)
         journal.write(db, "photo_received", ids, content | {"note": note_id}, now)
     return Receipt(note_id, now, came)
+
+
+def _of_small_copy(db, note_id: str, sha256: str) -> PhotoFacts | None:
+    """What the phone said of a photo when its small copy came: it holds for the original too."""
+    names = ("taken_at", "latitude", "longitude", "accuracy_m", "shows")
+    row = db.execute(f"SELECT {', '.join(names)} FROM parts WHERE note = ? AND copy_of = ?", [note_id, sha256]).fetchone()
+    if row is None:
+        return None
+    taken_at, latitude, longitude, accuracy_m, shows = row
+    return PhotoFacts(
+        taken_at and datetime.fromisoformat(taken_at), latitude, longitude, accuracy_m, None if shows is None else tuple(json.loads(shows))
+    )
 
 
 @answers

@@ -117,6 +117,8 @@ def notes(folder: JobFolder, where: str, values: Iterable = (), *, earlier: bool
         heard, reading = said_now.get(doc["id"], (None, None))
         photos = pictures.get(doc["id"], ())
         here = {photo.sha256 for photo in photos}
+        copies = tuple((photo.sha256, photo.copy_of) for photo in photos if photo.copy_of in here)
+        photos = [photo for photo in photos if photo.copy_of not in here]
         digests = json.loads(doc["digests"])
         yield Note(
             id=doc["id"],
@@ -135,6 +137,7 @@ def notes(folder: JobFolder, where: str, values: Iterable = (), *, earlier: bool
             reading=reading,
             photos=tuple(photos),
             photos_to_come=tuple(one for one in json.loads(doc["announced"]) if one not in here),
+            copies=copies,
             audio_digests=tuple(digests["audio"]),
             text_digest=digests["text"],
             corrections=tuple(_correction(act, zone) for act in acts.get(doc["id"], ()) if act[1] == "corrected"),
@@ -179,7 +182,7 @@ def _readings(db, inner: str, values: list, earlier: bool) -> tuple[dict, dict]:
 def _pictures(db, inner: str, values: list, zone) -> dict[str, list[Photo]]:
     photos: dict[str, list[Photo]] = {}
     found = db.execute(
-        f"SELECT p.note, p.sha256, p.taken_at, p.latitude, p.longitude, p.accuracy_m, p.shows, i.readable, i.seen "
+        f"SELECT p.note, p.sha256, p.taken_at, p.latitude, p.longitude, p.accuracy_m, p.shows, p.copy_of, i.readable, i.seen "
         f"FROM parts p LEFT JOIN pictures i ON i.sha256 = p.sha256 WHERE p.what = 'picture' AND p.note IN ({inner}) "
         f"ORDER BY p.note, p.place",
         values,
@@ -191,7 +194,7 @@ def _pictures(db, inner: str, values: list, zone) -> dict[str, list[Photo]]:
 
 def _photo(row: list, zone) -> Photo:
     """A photo with what the phone said of it first, then what stands in the file."""
-    sha256, taken_at, latitude, longitude, accuracy, shows, readable, seen = row
+    sha256, taken_at, latitude, longitude, accuracy, shows, copy_of, readable, seen = row
     seen = {} if seen is None else json.loads(seen)
     captured = seen.get("captured")
     taken, taken_from = _moment(taken_at, zone), "phone"
@@ -212,6 +215,7 @@ def _photo(row: list, zone) -> Photo:
         of=None if shows is None else tuple(json.loads(shows)),
         of_from=None if shows is None else "pressed",
         readable=None if readable is None else bool(readable),
+        copy_of=copy_of,
         seen=seen,
     )
 

@@ -78,7 +78,22 @@ def _document(value):
 def note_document(folder: JobFolder, note_id: str, language: str) -> dict | None:
     """`GET /notes/ID`, with its earlier hearings; None where there is no such note."""
     note = one_note(folder, note_id, earlier=True)
-    return None if note is None else _document(told_note(note, shelf(folder, [note_id]), language))
+    if note is None:
+        return None
+    (told,) = being_reckoned(folder, [_document(told_note(note, shelf(folder, [note_id]), language))])
+    return told
+
+
+def being_reckoned(folder: JobFolder, documents: list[dict]) -> list[dict]:
+    """The documents, with `reckoning` on those whose findings do not know yet what was said or pressed last."""
+    ids = [doc["id"] for doc in documents if doc["state"] == "answered"]
+    found = folder.db.execute(
+        f"SELECT id FROM notes WHERE id IN ({','.join('?' * len(ids))}) "
+        "AND revision > (SELECT CAST(value AS INTEGER) FROM about WHERE key = 'reckoned')",
+        ids,
+    )
+    behind = {one for (one,) in found}
+    return [doc | {"reckoning": True} if doc["id"] in behind else doc for doc in documents]
 
 
 def note_documents(folder: JobFolder, found: list[Note], language: str) -> list[dict]:

@@ -61,7 +61,7 @@ def _note_form() -> dict:
             "audio": {"type": "array", "items": {"type": "string", "contentMediaType": "application/octet-stream"}, "description": "parts of one recording, in order; or text"},
             "text": {"type": "string", "maxLength": 20000},
             "photo": {"type": "array", "items": {"type": "string", "contentMediaType": "application/octet-stream"}},
-            "photo_facts": {"type": "string", "description": "JSON list in the order of the photos: taken_at, latitude, longitude, accuracy_m, of"},
+            "photo_facts": {"type": "string", "description": "JSON list in the order of the photos: taken_at, latitude, longitude, accuracy_m, of, copy_of (these bytes are a small copy of an announced photo)"},
             "photos_to_come": {"type": "string", "description": "JSON list of SHA-256 digests that follow by PUT"},
             "language": {"enum": ["en", "es"]},
             "spoken_by": {"type": "string", "description": "one of the people who share this phone"},

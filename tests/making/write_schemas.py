@@ -206,7 +206,7 @@ def photo(**more) -> dict:
         "sha256": SHA256, "taken_at": maybe(TIME), "taken_from": {"enum": ["phone", "exif", None]}, "place": maybe(place),
         "place_from": {"enum": ["phone", "exif", None]}, "tags": many(TEXT), "of": maybe(many(WHOLE)),
         "of_from": {"enum": ["only", "tag", "pressed", None]}, "readable": maybe(FLAG), **more,
-    })  # fmt: skip
+    }, {"copy_of": SHA256})  # fmt: skip
 
 
 def note_schema() -> dict:
@@ -228,7 +228,8 @@ def note_schema() -> dict:
     taken_back = of({"note": UUID, "positions": maybe(many(WHOLE))})
     optional = {
         "reason": TEXT, "as_lead": {"const": True}, "corrections": many(press), "confirmed": many(TEXT), "heard_right": {"const": True},
-        "withdrawn_at": TIME, "taken_back_by": many(taken_back, minItems=1),
+        "withdrawn_at": TIME, "taken_back_by": many(taken_back, minItems=1), "reckoning": {"const": True},
+        "copies": many(of({"sha256": SHA256, "copy_of": SHA256}), minItems=1),
     }  # fmt: skip
     unheard = {"if": {"properties": {"state": {"const": "unheard"}}}, "then": {"properties": {"problem": {"type": "object"}}}}
     return of(required, optional, told="GET /notes/ID.") | {"allOf": [unheard]}
