@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import errno
+import os
 import signal
 import subprocess
 import sys
@@ -13,7 +15,7 @@ def configure(parser) -> None:
     parser.add_argument("--folder", type=Path, default=Path("uploads"), help="the job folder (default ./uploads), made if missing")
     parser.add_argument("--host", default="127.0.0.1", help="address to listen on; another than this machine's own needs --tls")
     parser.add_argument("--port", type=int, default=8460)
-    parser.add_argument("--name", help="the name phones reach this machine by; stands in the certificate and the QR code")
+    parser.add_argument("--name", help="the name phones reach this machine by; stands in the certificate and the QR code, and is remembered")
     parser.add_argument("--tls", action="store_true", help="speak HTTPS with a certificate of this machine's own authority")
     parser.add_argument("--behind-proxy", action="store_true", help="a proxy in front of this server speaks HTTPS")
     parser.add_argument("--engine", default="whisper", choices=("whisper", "scripted"))
@@ -22,47 +24,58 @@ def configure(parser) -> None:
 
 def run(args) -> int:
     from logbook import store
-    from logbook.mistake import BAD, Mistake
+    from logbook.mistake import Mistake
     from logbook.store.folder import hold
-    from logbook.wording import say
 
     if args.host not in ("127.0.0.1", "::1", "localhost") and not args.tls and not args.behind_proxy:
-        refused = Mistake("store.needs-tls", "--host", {"host": args.host})
-        for part in ("error", "cure"):
-            print(say(f"{refused.key}.{part}", "en", **refused.values), file=sys.stderr)
-        return BAD
+        return _refused(Mistake("store.needs-tls", "--host", {"host": args.host}))
     folder = store.open_folder(args.folder, create=True)
     held = folder if isinstance(folder, Mistake) else hold(folder.path)
     if isinstance(held, Mistake):
-        for part in ("error", "cure"):
-            print(say(f"{held.key}.{part}", "en", **held.values), file=sys.stderr)
-        return BAD
+        return _refused(held)
     folder.close()
     return serve(args)
 
 
+def _refused(mistake) -> int:
+    from logbook.mistake import BAD
+    from logbook.wording import say
+
+    for part in ("error", "cure"):
+        print(say(f"{mistake.key}.{part}", "en", **mistake.values), file=sys.stderr)
+    return BAD
+
+
 def serve(args) -> int:
     """Serves until it is told to stop; the worker is a process of its own and is started again when it ends."""
-    from logbook.mistake import OK
+    from logbook.mistake import OK, Mistake
     from logbook.settings import Settings, state_of
     from logbook.web import authority, create_app, first_link
     from logbook.web.listening import listen
+    from logbook.web.naming import addresses, name_of
     from logbook.web.relay import Relay
     from logbook.wording import say
 
-    name = args.name or ("localhost" if args.host == "127.0.0.1" else args.host)
-    secure = args.tls or args.behind_proxy
+    secure, state = args.tls or args.behind_proxy, state_of(args.folder)
+    name = name_of(args.name, args.host, state) if secure else args.name or ("localhost" if args.host == "127.0.0.1" else args.host)
+    if isinstance(name, Mistake):
+        return _refused(name)
     scheme = "https" if secure else "http"
-    settings = Settings(args.folder.resolve(), state_of(args.folder), f"{scheme}://{name}:{args.port}", secure)
+    settings = Settings(args.folder.resolve(), state, f"{scheme}://{name}:{args.port}", secure)
     app, relay = create_app(settings), None
-    if args.tls:
-        chain, key = authority.ensure(settings.state, tuple(dict.fromkeys((name, "localhost", "127.0.0.1"))))
-        server = listen(app, "127.0.0.1", 0, settings.upload_limit)
-        relay = Relay(chain, key, args.host, args.port, server.effective_port)
-        server.application = relay.told(app)
-        relay.start()
-    else:
-        server = listen(app, args.host, args.port, settings.upload_limit, behind_proxy=args.behind_proxy)
+    try:
+        if args.tls:
+            chain, key = authority.ensure(settings.state, tuple(dict.fromkeys((name, "localhost", "127.0.0.1", *addresses()))))
+            server = listen(app, "127.0.0.1", 0, settings.upload_limit)
+            relay = Relay(chain, key, args.host, args.port, server.effective_port)
+            server.application = relay.told(app)
+            relay.start()
+        else:
+            server = listen(app, args.host, args.port, settings.upload_limit, behind_proxy=args.behind_proxy)
+    except OSError as error:
+        if error.errno not in (errno.EADDRINUSE, errno.EADDRNOTAVAIL, errno.EACCES):
+            raise
+        return _refused(Mistake("store.no-port", "--port", {"host": args.host, "port": args.port, "why": os.strerror(error.errno).lower()}))
     stop = threading.Event()
     worker = threading.Thread(target=_keep_a_worker, args=(args, stop), daemon=True)
     worker.start()

@@ -38,6 +38,11 @@ def ensure(state: Path, names: tuple[str, ...], now: datetime | None = None) -> 
     return state / LEAF, state / LEAF_KEY
 
 
+def may_vouch_for(address: ipaddress.IPv4Address | ipaddress.IPv6Address) -> bool:
+    """Whether the authority's name constraints hold this address: one outside would make the whole leaf void."""
+    return any(address in net for net in map(ipaddress.ip_network, PRIVATE) if net.version == address.version)
+
+
 def path(state: Path) -> Path | None:
     """The authority's certificate, for phones to trust; None where this server made none."""
     return state / AUTHORITY if (state / AUTHORITY).exists() else None
