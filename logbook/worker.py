@@ -74,8 +74,8 @@ def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None
 
 def look_at_photos(folder: store.JobFolder, now: datetime, most: int = 20) -> int:
     waiting = list(folder.db.execute(
-        "SELECT DISTINCT p.sha256 FROM parts p LEFT JOIN pictures i ON i.sha256 = p.sha256 "
-        "WHERE p.what = 'picture' AND i.sha256 IS NULL LIMIT ?", [most]
+        "SELECT f.sha256 FROM files f LEFT JOIN pictures i ON i.sha256 = f.sha256 "
+        "WHERE f.what = 'picture' AND f.erased_at IS NULL AND i.sha256 IS NULL LIMIT ?", [most]
     ))
     for (sha256,) in waiting:
         path = store.original(folder, sha256)

@@ -42,6 +42,7 @@ SHA-256, never rewritten), `derived/`, `reports/`, `documents/`.
         piece they touch
     days(folder) -> [{"date", "notes", "flagged", "waiting", "unheard"}], newest first
     open_findings(folder, limit, cursor) -> pieces whose flagged findings stand open, oldest first
+    walked.draw_spot, keep_look, answer_walk, record_leak, keep_photo      what people went and saw (see walked.py)
     search.search(folder, asked, only=None, voices=None, start=0) -> Found      notes, pieces and acts by their words
     corrections_of(folder, note_id), confirmations_of, decisions_of(folder, piece_id), signatures_of(folder, date)
 
@@ -54,7 +55,7 @@ Mistakes carry keys `store.*` and `intake.*`; `intake.STATUS[key]` is the HTTP s
 `store/people.py` keeps its own migration set in `people.migrations`; `open_folder` applies both.
 """
 
-from logbook.store import journal, search
+from logbook.store import journal, search, walked
 from logbook.store.acts import (
     Act, confirm, confirmations_of, correct, corrections_of, hear_again, sign, signatures_of, type_words, withdraw,
 )  # fmt: skip
@@ -71,5 +72,5 @@ __all__ = [
     "confirmations_of", "correct", "corrections_of", "day_documents", "days", "decide", "documents", "each_note",
     "each_piece", "hear_again", "journal", "logged", "media_type", "note_document", "notes_since", "open_findings",
     "open_folder", "original", "piece_document", "receive", "room", "search", "sign", "signatures_of", "thumbnail", "type_words",
-    "withdraw", "writing",
+    "walked", "withdraw", "writing",
 ]  # fmt: skip

@@ -132,7 +132,7 @@ def _connect(file: Path) -> tuple[Database, bool]:
 
 def migration_sets() -> tuple:
     """The steps of the log, then those of tables that have an owner of their own."""
-    return (migrations, *(import_module(f"logbook.store.{owner}").migrations for owner in ("people", "search")))
+    return (migrations, *(import_module(f"logbook.store.{owner}").migrations for owner in ("people", "search", "walked")))
 
 
 def _migrate(db: Database, path: Path, read_only: bool) -> Mistake | None:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import json
+
 from flask import Blueprint, g, render_template, request, url_for
 
 from logbook import rules as book
 from logbook import store
-from logbook.store import people, search
+from logbook.store import people, search, walked
 from logbook.web import guard, opened
 from logbook.wording import has, say
 
@@ -61,13 +63,22 @@ def _told(folder, hit: search.Hit, names: dict[str, str]) -> dict:
 
 
 def _act(folder, act_id: str, names: dict[str, str]) -> dict:
-    found = folder.db.execute("SELECT act, note, piece, day, done_by, at FROM acts WHERE id = ?", [act_id]).fetchone()
+    found = folder.db.execute("SELECT act, note, piece, day, done_by, at, content FROM acts WHERE id = ?", [act_id]).fetchone()
     if found is None:
         return {}
-    act, note, piece, day, by, at = found
-    where = {"piece": piece and url_for("piece.page", piece=piece), "note": note and url_for("entry.page", note=note), "day": day and url_for("days.page", date=day)}
+    act, note, piece, day, by, at, content = found
+    match act:
+        case walked.WALKED:
+            link = url_for("walking.walk_list", area=json.loads(content)["area"])
+        case walked.LEAK:
+            link = url_for("leaking.page", _anchor=f"t-{act_id}")
+        case walked.LOOKED:
+            link = url_for("walking.look_page", piece=piece)
+        case _:
+            where = (piece and url_for("piece.page", piece=piece), note and url_for("entry.page", note=note), day and url_for("days.page", date=day))
+            link = next((one for one in where if one), None)
     key = f"search.of-act-{act}"
-    return {"link": next((link for link in where.values() if link), None), "at": at, "by": names.get(by, by), "act": say(key, g.language) if has(key, g.language) else act}
+    return {"link": link, "at": at, "by": names.get(by, by), "act": say(key, g.language) if has(key, g.language) else act}
 
 
 def _rules(asked: str) -> list[dict]:

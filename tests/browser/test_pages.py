@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import uuid
 from pathlib import Path
 
 import pytest
 
+from handing import picture
+
 AXE = (Path(__file__).parent / "axe.min.js").read_text()
 PAGES = {
     "installer": ("/", "/log", "/questions", "/rules"),
-    "lead": ("/day/2026-10-14", "/people", "/search?q=straight"),
+    "lead": ("/day/2026-10-14", "/people", "/search?q=straight", "/walk", "/leaks"),
     "keeper": ("/people",),
     None: ("/enter", "/pair", "/trust"),
 }
@@ -47,6 +50,27 @@ def test_an_entry_and_the_phone_have_nothing_for_axe(site, visit, language):
         page.goto(f"/phone#{screen}")
         page.wait_for_selector(f"#screen-{screen.split('/')[0]}:not([hidden])")
         assert problems(page) == [], screen
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_walk_of_a_drawn_piece_has_nothing_for_axe(site, visit, language):
+    from datetime import UTC, datetime
+
+    from logbook.store import walked
+    from logbook.worker import Bench, work_once
+
+    desk = site[1]
+    desk.hand_in(text="Straight 1 on run two, eighteen by twelve, stapled every two, flap stapled, taped with 181A-P, rubbed down, scrim shows, air leaves by the female end, step to the inside.", photo=[picture(1)])
+    with desk.folder() as folder:
+        work_once(folder, Bench(None))
+        lot = walked.draw_spot(folder, str(uuid.uuid4()), datetime(2026, 10, 14, tzinfo=UTC).date(), desk.ids["lead"])
+    page = visit("lead", language)
+    for path in ("/walk?date=2026-10-14", f"/walk/look/{lot.document['drawn'][0]}", "/walk/list?area=run:2", "/walk/release?area=run:2"):
+        page.goto(path)
+        assert problems(page) == [], path
+        for width in (320, 390, 1280):
+            page.set_viewport_size({"width": width, "height": 844})
+            assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), (path, width)
 
 
 def test_a_note_is_handed_in_by_keyboard_alone(site, visit):

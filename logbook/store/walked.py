@@ -1,0 +1,166 @@
+"""What people went and saw, kept as acts: spot checks, answers of the walk list, leak-test records, and their photos.
+
+    draw_spot(folder, id, day, by, count) -> Act | Mistake      the seed is made here and stands in the act
+    keep_look(folder, id, piece_id, body, by) -> Act | Mistake  said against found of a drawn piece
+    answer_walk(folder, id, area, question, answer, by, words, photos) -> Act | Mistake
+    record_leak(folder, id, body, by) -> Act | Mistake
+    keep_photo(folder, part, by) -> str | Mistake               a photo of a walk; its SHA-256
+
+Lists are in the order of the log. An act is never changed; a later one on the same question or piece stands instead.
+"""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import UTC, date, datetime
+
+from sqlite_utils import Database, Migrations
+
+from logbook import intake
+from logbook.intake import Part
+from logbook.mistake import Mistake
+from logbook.store import files, journal
+from logbook.store.acts import Act, _do, act_document
+from logbook.store.folder import JobFolder, answers, room, writing
+from logbook.store.listing import day_documents
+from logbook.store.shelf import piece_document
+from logbook.walk import leaks, lots, rounds
+
+migrations = Migrations("walked")
+DRAWN, LOOKED, WALKED, LEAK = "spot_drawn", "spot_looked", "walk_answered", "leak_tested"
+MOST_PHOTOS = 4  # of one answer
+
+
+@migrations()
+def find_acts_by_kind(db: Database) -> None:
+    db.execute("CREATE INDEX acts_kind ON acts (act, seq)")
+
+
+def _of_kind(folder: JobFolder, act: str, where: str = "", values: Sequence = ()) -> list[dict]:
+    """The acts of a kind, oldest first; what was erased is left out."""
+    found = folder.db.execute(
+        f"SELECT id, act, note, piece, day, done_by, at, content FROM acts WHERE act = ? AND content <> '\"erased\"' {where} ORDER BY seq",
+        [act, *values],
+    )
+    return [act_document(row) for row in found]
+
+
+def _known(folder: JobFolder, id: str) -> dict | None:
+    found = folder.db.execute("SELECT id, act, note, piece, day, done_by, at, content FROM acts WHERE id = ?", [id]).fetchone()
+    return None if found is None else act_document(found)
+
+
+# --- the spot check
+
+
+def candidates(folder: JobFolder, day: date) -> tuple[list[str], list[str]]:
+    """(pieces of the day that are good as said, those of them whose builder changed his words after an answer)."""
+    pieces = [one for one in day_documents(folder, day, "en")["pieces"] if lots.good_as_said(one)]
+    return [one["id"] for one in pieces], [one["id"] for one in pieces if lots.changed_after_answer(one)]
+
+
+@answers
+def draw_spot(folder: JobFolder, id: str, day: date, by: str, count: int = lots.A_DRAW, at: datetime | None = None) -> Act | Mistake:
+    """A few pieces of the day that are good as said. The same id again answers the same lot."""
+    known = _known(folder, id)
+    if known is not None and known["act"] == DRAWN and known["by"] == by and known["day"] == day.isoformat():
+        return Act(id, DRAWN, by, datetime.fromisoformat(known["at"]), known, repeated=True)
+    if type(count) is not int or not 1 <= count <= lots.MOST:
+        return Mistake("walk.count", "count", {"most": lots.MOST, "came": intake.shown(count)})
+    among, first = candidates(folder, day)
+    if not among:
+        return Mistake("walk.nothing-to-draw", day.isoformat(), {"date": day.isoformat()})
+    seed = secrets.token_hex(16)
+    content = {"format": lots.FORMAT, "seed": seed, "among": sorted(among), "first": sorted(first), "drawn": list(lots.draw(seed, among, first, count))}
+    return _do(folder, id, DRAWN, by, at, content, day=day.isoformat())
+
+
+def draws(folder: JobFolder, day: date | str | None = None) -> list[dict]:
+    return _of_kind(folder, DRAWN, *(("AND day = ?", [str(day)]) if day else ()))
+
+
+def looks(folder: JobFolder, piece_id: str | None = None) -> list[dict]:
+    return _of_kind(folder, LOOKED, *(("AND piece = ?", [piece_id]) if piece_id else ()))
+
+
+@answers
+def keep_look(folder: JobFolder, id: str, piece_id: str, body: Mapping[str, object], by: str, at: datetime | None = None) -> Act | Mistake:
+    """`body`: how, words, photos, found [{"name", "answer", "words"}]. Only a drawn piece; not by who built it."""
+    piece = piece_document(folder, piece_id, "en")
+    if piece is None:
+        return Mistake("store.no-piece", "PIECE", {"id": intake.shown(piece_id)})
+    draw = next((one for one in reversed(draws(folder)) if piece_id in one["drawn"]), None)
+    if draw is None:
+        return Mistake("walk.not-drawn", piece_id)
+    builders = {one for (one,) in folder.db.execute("SELECT DISTINCT n.spoken_by FROM notes n JOIN entries e ON e.note = n.id WHERE e.piece = ? AND n.as_lead = 0", [piece_id])}
+    if by in builders:
+        return Mistake("walk.own-work", piece_id)
+    found = lots.found(body, lots.sayings(piece))
+    if isinstance(found, Mistake):
+        return found
+    return _do(folder, id, LOOKED, by, at, found | {"draw": draw["id"], "photos": list(body.get("photos") or ())}, piece=piece_id)
+
+
+def newest_looks(folder: JobFolder) -> dict[str, dict]:
+    """Piece -> the newest look at it."""
+    return {one["piece"]: one for one in looks(folder)}
+
+
+# --- the walk list
+
+
+@answers
+def answer_walk(
+    folder: JobFolder, id: str, area: str, question: str, answer: str, by: str, words: str = "", photos: Iterable[str] = (), at: datetime | None = None
+) -> Act | Mistake:
+    content = rounds.answer(area, question, answer, words, photos)
+    return content if isinstance(content, Mistake) else _do(folder, id, WALKED, by, at, content)
+
+
+def walk_answers(folder: JobFolder) -> list[dict]:
+    return _of_kind(folder, WALKED)
+
+
+# --- leak tests
+
+
+@answers
+def record_leak(folder: JobFolder, id: str, body: Mapping[str, object], by: str, at: datetime | None = None) -> Act | Mistake:
+    """A record of a leak test; `instead_of` names one that it sets right, which stays beside it."""
+    now = (at or datetime.now(UTC)).astimezone(folder.job.timezone())
+    content = leaks.record(body, folder.job.limit("leakage_class"), folder.job.day_of(now))
+    if isinstance(content, Mistake):
+        return content
+    if content["instead_of"] and not any(one["id"] == content["instead_of"] for one in leak_records(folder)):
+        return Mistake("leaks.no-such-record", "instead_of", {"id": intake.shown(content["instead_of"])})
+    return _do(folder, id, LEAK, by, at, content)
+
+
+def leak_records(folder: JobFolder) -> list[dict]:
+    return _of_kind(folder, LEAK)
+
+
+# --- photos
+
+
+@answers
+def keep_photo(folder: JobFolder, part: Part, by: str, now: datetime | None = None) -> str | Mistake:
+    """A photo that belongs to no note. The act that speaks of it holds its digest."""
+    refused = room(folder)
+    if refused:
+        return refused
+    laid = files.lay(folder, part, "picture", intake.shown(part.name) or "photo")
+    if isinstance(laid, Mistake):
+        return laid
+    files.name(folder, [laid])
+    now = (now or datetime.now(UTC)).astimezone(folder.job.timezone()).replace(microsecond=0)
+    with writing(folder) as db:
+        row = [laid.sha256, "picture", laid.kind, laid.bytes, now.isoformat()]
+        if db.execute("INSERT OR IGNORE INTO files (sha256, what, kind, bytes, received_at) VALUES (?, ?, ?, ?, ?)", row).rowcount:
+            journal.write(db, "picture_received", {"by": by}, {"picture": laid.sha256, "bytes": laid.bytes}, now)
+    return laid.sha256
+
+
+def photos_of(acts: Iterable[Mapping]) -> list[str]:
+    return list(dict.fromkeys(digest for one in acts for digest in one.get("photos", ())))

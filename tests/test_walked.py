@@ -1,0 +1,180 @@
+"""Spot checks, walk answers and leak tests as acts of the log: kept, proven by the journal, shown, and never changed."""
+
+from __future__ import annotations
+
+import io
+import re
+import uuid
+from datetime import date
+
+import pytest
+
+from desk import PAGE, open_desk
+from handing import picture
+from logbook import store
+from logbook.store import doctoring, walked
+from logbook.walk import lots
+from logbook.worker import Bench, work_once
+
+DAY = date(2026, 10, 14)
+GOOD = "Straight {mark} on run two, eighteen by twelve, forty-eight long, stapled every two, flap stapled, taped with 181A-P, rubbed down, scrim shows, air leaves by the female end, step to the inside."
+LEAK = {
+    "section": "run 2", "pressure": "1", "area": "360", "measured": "18", "instrument": "orifice tube", "tested_on": "2026-10-14", "calibrated_on": "2026-01-10",
+    "calibrated_until": "2026-10-01", "tested_by": "Ada Fenn", "witness": "Moss Pike",
+}  # fmt: skip
+
+
+@pytest.fixture(scope="module")
+def desk(tmp_path_factory):
+    made = open_desk(tmp_path_factory.mktemp("walked"))
+    for mark in range(1, 7):
+        assert made.hand_in(text=GOOD.format(mark=mark), photo=[picture(mark)]).status_code == 201
+    assert made.hand_in(text="Elbow nine on run two, twelve by ten, ninety, no vanes.").status_code == 201
+    with made.folder() as folder:
+        work_once(folder, Bench(None))
+    return made
+
+
+def an_id() -> str:
+    return str(uuid.uuid4())
+
+
+def drawn(desk, count=3):
+    with desk.folder() as folder:
+        act = walked.draw_spot(folder, an_id(), DAY, desk.ids["lead"], count)
+    return act.document
+
+
+def answers_of(desk, piece, off=(), hidden=()):
+    with desk.folder() as folder:
+        said = lots.sayings(store.piece_document(folder, piece, "en"))
+    return [{"name": one.name, "answer": "otherwise" if one.name in off else "not_seen" if one.name in hidden else "as_said", "words": "every four" if one.name in off else ""} for one in said]
+
+
+def test_a_draw_can_be_shown_again_from_the_log(desk):
+    kept = drawn(desk)
+    assert len(kept["drawn"]) == 3 and len(kept["among"]) == 6, "the elbow without vanes is not drawn from"
+    assert tuple(kept["drawn"]) == lots.draw(kept["seed"], kept["among"], kept["first"], 3)
+    with desk.folder() as folder:
+        again = walked.draw_spot(folder, kept["id"], DAY, desk.ids["lead"], 3)
+        assert again.repeated and again.document["drawn"] == kept["drawn"], "the same press draws nothing new"
+        assert walked.draws(folder, DAY)[-1]["seed"] == kept["seed"]
+
+
+def test_two_draws_have_seeds_of_their_own(desk):
+    assert drawn(desk)["seed"] != drawn(desk)["seed"]
+
+
+@pytest.mark.parametrize(("day", "count", "key"), [(date(2026, 1, 1), 3, "walk.nothing-to-draw"), (DAY, 0, "walk.count"), (DAY, 99, "walk.count"), (DAY, "3", "walk.count")])
+def test_a_draw_that_cannot_be_is_refused(desk, day, count, key):
+    with desk.folder() as folder:
+        assert walked.draw_spot(folder, an_id(), day, desk.ids["lead"], count).key == key
+
+
+def test_a_look_is_kept_beside_what_was_said_and_changes_nothing_of_it(desk):
+    piece = drawn(desk)["drawn"][0]
+    with desk.folder() as folder:
+        before = store.piece_document(folder, piece, "en")
+        kept = walked.keep_look(folder, an_id(), piece, {"how": "measured", "found": answers_of(desk, piece, off=("staple_spacing",))}, desk.ids["lead"])
+        assert store.piece_document(folder, piece, "en") == before
+        off = [one for one in kept.document["found"] if one["answer"] == "otherwise"]
+        assert [(one["name"], one["said"], one["found"]) for one in off] == [("staple_spacing", 2, "every four")]
+        assert walked.newest_looks(folder)[piece]["id"] == kept.id
+
+
+def test_only_drawn_pieces_and_never_ones_own(desk):
+    first = drawn(desk)["drawn"][0]
+    with desk.folder() as folder:
+        elbow = next(one["id"] for one in store.logged(folder) if one["kind"] == "elbow")
+        body = {"how": "seen", "found": answers_of(desk, first)}
+        assert walked.keep_look(folder, an_id(), elbow, body, desk.ids["lead"]).key == "walk.not-drawn"
+        assert walked.keep_look(folder, an_id(), first, body, desk.ids["installer"]).key == "walk.own-work"
+        assert walked.keep_look(folder, an_id(), "none", body, desk.ids["lead"]).key == "store.no-piece"
+
+
+def test_the_desk_tells_said_against_found(desk):
+    client = desk.browser("lead")
+    kept = drawn(desk, 6)
+    page = client.get("/walk?date=2026-10-14", headers=PAGE).text
+    assert kept["seed"] in page
+    link = re.search(r'href="(/walk/look/[^"]+)"', page).group(1)
+    piece = link.rsplit("/", 1)[1]
+    form = client.get(link, headers=PAGE).text
+    fields = {"csrf_token": re.search(r'name="csrf_token" value="([^"]+)"', form).group(1), "id": an_id(), "how": "seen"}
+    for one in answers_of(desk, piece, off=("rubbed_down",)):
+        fields |= {f"answer-{one['name']}": one["answer"], f"words-{one['name']}": one["words"]}
+    half = {name: value for name, value in fields.items() if name != "words-rubbed_down"}
+    refused = client.post(link, data=half, headers=PAGE)
+    assert refused.status_code == 422 and 'value="otherwise" checked' in refused.text, "what was pressed stays on the page"
+    fields["photo"] = (io.BytesIO(picture(77)), "far side.jpg")
+    done = client.post(link, data=fields, headers=PAGE)
+    assert done.status_code == 303 and done.location == link, "otherwise than said leads to the piece"
+    told = client.get("/walk", headers=PAGE).text
+    assert re.search(r"<b>\d of \d pieces had something otherwise than said", told) and "of all pieces could be otherwise" in told
+    again = client.get(link, headers=PAGE).text
+    assert "found every four" in again and "settle it there" in again
+
+
+def test_a_walk_is_answered_by_form_with_a_photo_and_all_of_it_or_nothing(desk):
+    client = desk.browser("lead")
+    page = client.get("/walk/list?area=run:2", headers=PAGE).text
+    fields = {"csrf_token": re.search(r'name="csrf_token" value="([^"]+)"', page).group(1), "id": an_id(), "area": "run:2", "answer-g1": "yes", "answer-f4": "no"}
+    assert client.post("/walk/list", data=fields, headers=PAGE).status_code == 422
+    with desk.folder() as folder:
+        assert walked.walk_answers(folder) == []
+    fields |= {"words-f4": "mastic piled up behind seven", "photo-f4": (io.BytesIO(picture(88)), "pile.jpg")}
+    done = client.post("/walk/list", data=fields, headers=PAGE)
+    assert done.status_code == 303 and "kept=2" in done.location
+    with desk.folder() as folder:
+        work_once(folder, Bench(None))
+        kept = {one["question"]: one for one in walked.walk_answers(folder)}
+        assert set(kept) == {"g1", "f4"} and kept["f4"]["by"] == desk.ids["lead"] and kept["f4"]["at"]
+        shot = kept["f4"]["photos"][0]
+        assert store.original(folder, shot).read_bytes() == picture(88)
+    assert desk.by_key("contractor", "GET", f"/walk/photos/{shot}").status_code == 200
+    assert "mastic piled up" in client.get("/walk/release?area=run:2", headers=PAGE).text
+    found = client.get("/search?q=piled", headers=PAGE).text
+    assert "mastic <mark>piled</mark> up" in found and "/walk/list?area=run:2" in found, "a remark is found and leads to its list"
+
+
+@pytest.mark.parametrize("path", ["/walk/list?area=run:77", "/walk/release?area=", "/walk/look/none"])
+def test_what_is_not_there_is_told(desk, path):
+    assert desk.by_key("lead", "GET", path, headers=PAGE).status_code == 404
+
+
+def test_a_leak_test_says_that_the_calibration_had_run_out(desk):
+    kept = desk.by_key("lead", "POST", "/leaks", json=LEAK | {"id": an_id()})
+    assert kept.status_code == 201
+    assert (kept.json["allowed_cfm"], kept.json["verdict"], kept.json["why"]) == (21.6, "unclear", "calibration-over")
+    page = desk.by_key("contractor", "GET", "/leaks", headers=PAGE).text
+    assert "the calibration had run out before the test" in page and "Keep a leak test" not in page
+    right = desk.by_key("lead", "POST", "/leaks", json=LEAK | {"id": an_id(), "calibrated_until": "2027-01-10", "instead_of": kept.json["id"]})
+    assert right.json["verdict"] == "meets"
+    assert "Set right by a later record" in desk.by_key("lead", "GET", "/leaks", headers=PAGE).text
+    assert desk.by_key("lead", "POST", "/leaks", json=LEAK | {"id": an_id(), "instead_of": an_id()}).status_code == 422
+    assert "run 2" in desk.by_key("lead", "GET", "/walk/release?area=run:2", headers=PAGE).text
+
+
+def test_a_refused_record_keeps_what_was_typed(desk):
+    client = desk.browser("lead")
+    page = client.get("/leaks", headers=PAGE).text
+    fields = LEAK | {"csrf_token": re.search(r'name="csrf_token" value="([^"]+)"', page).group(1), "id": an_id(), "measured": "many", "serial": "QX-19"}
+    refused = client.post("/leaks", data=fields, headers=PAGE)
+    assert refused.status_code == 422 and 'value="QX-19"' in refused.text and "Measured leakage (cfm): a number was expected" in refused.text
+
+
+def test_the_journal_proves_every_act_and_the_doctor_finds_nothing(desk):
+    with desk.folder() as folder:
+        work_once(folder, Bench(None))
+    found = doctoring.examine(desk.settings.folder, mend=False)
+    assert [one.key for one in found.problems] == []
+    with desk.folder() as folder:
+        acts = {row["act"] for row in store.journal.rows(folder)}
+    assert {"spot_drawn", "spot_looked", "walk_answered", "leak_tested", "picture_received"} <= acts
+
+
+def test_an_act_is_never_changed(desk):
+    import sqlite3
+
+    with desk.folder() as folder, pytest.raises(sqlite3.IntegrityError):
+        folder.db.execute("UPDATE acts SET content = '{}' WHERE act = 'leak_tested'")
