@@ -17,6 +17,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from logbook import measure
 
@@ -191,6 +192,7 @@ def _read(value):
     return None if value is None else Fraction(str(value))
 
 
+@lru_cache(maxsize=16384)  # every look-up by mark or run asks it
 def bare_mark(mark: str) -> str:
     """A mark as it is compared: no case, spaces or hyphens, but a hyphen between two digits counts."""
     return re.sub(r"(?<!\d)-|-(?!\d)", "", re.sub(r"\s", "", mark)).casefold()

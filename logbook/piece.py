@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
+from functools import cached_property
 
 from logbook import facts as names
 from logbook.note import Photo
@@ -69,7 +70,12 @@ class Piece:
 
     def fact(self, name: str) -> Fact | None:
         """The fact of this name; where two conflict, the first (see `conflicting`)."""
-        return next((fact for fact in self.facts if fact.name == name), None)
+        return self._by_name.get(name)
+
+    @cached_property
+    def _by_name(self) -> Mapping[str, Fact]:
+        """The first fact of each name: every rule asks for several."""
+        return {fact.name: fact for fact in reversed(self.facts)}
 
     def value(self, name: str):
         fact = self.fact(name)

@@ -7,19 +7,21 @@ a finding between two pieces stands on the later one.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Container, Iterable, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
 
 from logbook import job as jobs
 from logbook.facts import bare_mark
 from logbook.job import Job
 from logbook.piece import Piece, PiecePhoto
-from logbook.schedule import BESIDE, Revision, Row, bare_run
+from logbook.schedule import BESIDE, Row, bare_run
 
 THROUGH = ("straight", "elbow", "offset", "tee", "branch", "equipment_connection", "damper_sleeve")  # one size in and out
 LAID_BY_END = ("transition", "offset", "straight", "elbow")  # kinds of which the end that air leaves by is asked
 PRINT_BITS, CHUNK = 64, 16  # a picture print in four chunks: two prints that differ in at most 3 bits share one
+MOST_UNLIKE = 12  # bits: prints of two scenes differ in about half of their 64 bits
 
 
 @dataclass(frozen=True)
@@ -57,7 +59,7 @@ class Around:
     next_mark: str | None = None  # by the schedule's order
     joined_by: tuple[str, ...] = ()  # marks of the pieces that were said closed to this one
     run_done: bool = False
-    air_end_asked: bool = False  # another piece of the run asks for the end that air leaves by
+    air_end_asked: bool = False  # nobody said which end air leaves by, and another piece of the run asks for it
     elsewhere: tuple[Elsewhere, ...] = ()
 
 
@@ -76,20 +78,19 @@ class Site:
     def around(self, piece: Piece) -> Around:
         day = None if piece.made_at is None else self.job.day_of(piece.made_at)
         plan = self.job.revision(day)
-        row = None if plan is None or piece.mark is None else plan.row(piece.mark, piece.run)
-        links = _links(plan, row)
+        row, links, nearest = (None, (None, None), ()) if plan is None else plan.place(piece.mark, piece.run)
         of_run = self.job.run(piece.run)
         return Around(
             job=self.job,
             row=row,
             revision=None if plan is None else plan.name,
             scheduled=plan is not None,
-            nearest=plan.nearest(piece.mark) if plan is not None and row is None and piece.mark is not None else (),
+            nearest=nearest,
             before=self._neighbours(piece, links),
             next_mark=None if links[1] is None else links[1].mark,
             joined_by=self.closed_to.get(_key(piece.run, piece.mark), ()),
             run_done=of_run is not None and of_run.done,
-            air_end_asked=self.asks_air_end.get(bare_run(piece.run or ""), piece.id) != piece.id,
+            air_end_asked=_air_end_unsaid(piece) and self.asks_air_end.get(bare_run(piece.run or ""), piece.id) != piece.id,
             elsewhere=tuple(self._elsewhere(piece)),
         )
 
@@ -110,7 +111,7 @@ class Site:
 
     def _elsewhere(self, piece: Piece) -> Iterable[Elsewhere]:
         mine = self.places.get(piece.id, len(self.places))
-        for held in piece.photos:
+        for held in piece.photos if self.photos else ():
             for how, keys in prints(held):
                 others = [
                     (mark, digest)
@@ -125,11 +126,14 @@ class Site:
 
     def _alike(self, held: PiecePhoto, key: tuple[str, object], digest: str) -> bool:
         mine, other = _picture_print(held.photo.seen), self.photos[("print", digest)][0][3]
-        return bin(mine ^ int(other, 16)).count("1") <= self.job.limit("photo_likeness")
+        return (mine ^ int(other, 16)).bit_count() <= min(self.job.limit("photo_likeness"), MOST_UNLIKE)
 
 
-def site(job: Job, pieces: Iterable[Piece]) -> Site:
-    """Lays the pieces of a job out, in the order they were made."""
+def site(job: Job, pieces: Iterable[Piece], shown: Container[str | None] | None = None) -> Site:
+    """Lays the pieces of a job out, in the order they were made.
+
+    `shown`: ids of the pieces that may share a photo with another; None: any of them may.
+    """
     pieces = tuple(pieces)
     places = {piece.id: place for place, piece in enumerate(pieces)}
     by_mark: dict[tuple[str, str], Piece] = {}
@@ -141,14 +145,13 @@ def site(job: Job, pieces: Iterable[Piece]) -> Site:
             by_mark[_key(piece.run, piece.mark)] = piece
         for mark in piece.value("joined_to") or ():
             closed_to.setdefault(_key(piece.run, mark), []).append(piece.mark or "")
-        silent = piece.fact("air_leaves_by") is None and piece.stands("air_leaves_by") is None
-        if silent and piece.value("kind") in LAID_BY_END:
+        if _air_end_unsaid(piece) and piece.value("kind") in LAID_BY_END:
             asks.setdefault(bare_run(piece.run or ""), piece.id)
-        for held in piece.photos:
-            shown = (place, piece.mark, held.note, held.photo.sha256)
+        for held in piece.photos if shown is None or piece.id in shown else ():
+            seen = (place, piece.mark, held.note, held.photo.sha256)
             for _, keys in prints(held):
                 for key in keys:
-                    photos.setdefault(key, []).append(shown)
+                    photos.setdefault(key, []).append(seen)
             picture = _picture_print(held.photo.seen)
             if picture is not None:
                 photos[("print", held.photo.sha256)] = [(place, None, "", f"{picture:x}")]
@@ -162,15 +165,12 @@ def site(job: Job, pieces: Iterable[Piece]) -> Site:
     )
 
 
+def _air_end_unsaid(piece: Piece) -> bool:
+    return piece.fact("air_leaves_by") is None and piece.stands("air_leaves_by") is None
+
+
 def _key(run: str | None, mark: str | None) -> tuple[str, str]:
     return bare_run(run or ""), bare_mark(mark or "")
-
-
-def _links(plan: Revision | None, row: Row | None) -> tuple[Row | None, Row | None]:
-    """The rows before and after a row in the chain of its run."""
-    if plan is None or row is None or row.run is None:
-        return None, None
-    return plan.links.get((bare_run(row.run), row.line), (None, None))
 
 
 def ends(piece: Piece) -> tuple[tuple | None, tuple | None]:
@@ -207,16 +207,33 @@ def in_order(job: Job, pieces: Iterable[Piece], run: str, day=None) -> tuple[Pie
 def prints(held: PiecePhoto) -> tuple[tuple[str, tuple[tuple[str, object], ...]], ...]:
     """What a photo is looked up by, the surest first."""
     seen = held.photo.seen
-    found = [("bytes", (("bytes", held.photo.sha256),))]
-    if seen.get("pixels"):
-        found.append(("pixels", (("pixels", seen["pixels"]),)))
-    if seen.get("camera") and seen.get("captured"):
-        found.append(("moment", (("moment", (seen["camera"], str(seen["captured"])[:19])),)))
-    picture = _picture_print(seen)
+    moment = (seen["camera"], str(seen["captured"])[:19]) if seen.get("camera") and seen.get("captured") else None
+    return _prints(held.photo.sha256, seen.get("pixels") or None, moment, _picture_print(seen))
+
+
+@lru_cache(maxsize=65536)  # the same photos are laid out again with every note of their run
+def _prints(sha256: str, pixels: str | None, moment: tuple[str, str] | None, picture: int | None):
+    found = [("bytes", (("bytes", sha256),))]
+    if pixels is not None:
+        found.append(("pixels", (("pixels", pixels),)))
+    if moment is not None:
+        found.append(("moment", (("moment", moment),)))
     if picture is not None:
         chunks = [(at, picture >> at & (1 << CHUNK) - 1) for at in range(0, PRINT_BITS, CHUNK)]
         found.append(("alike", tuple(("chunk", chunk) for chunk in chunks)))
     return tuple(found)
+
+
+def share_a_photo(one: Piece, other: Piece | None) -> bool:
+    """Whether two pieces show the same photo, or two that may be called alike under any limit of a job."""
+    if other is None:
+        return False
+    mine, theirs = ({key: held for held in piece.photos for _, keys in prints(held) for key in keys} for piece in (one, other))
+    both = mine.keys() & theirs.keys()
+    if any(what != "chunk" for what, _ in both):
+        return True
+    pictures = [{_picture_print(held.photo.seen) for held in piece.photos} - {None} for piece in (one, other)]
+    return bool(both) and any((a ^ b).bit_count() <= MOST_UNLIKE for a in pictures[0] for b in pictures[1])
 
 
 def _picture_print(seen: Mapping[str, object]) -> int | None:

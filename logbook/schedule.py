@@ -15,6 +15,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from fractions import Fraction
+from functools import cached_property, lru_cache
+from typing import NamedTuple
 
 from rapidfuzz import process
 
@@ -51,6 +53,14 @@ class Row:
     pressure_class: Fraction | None = None
 
 
+class Place(NamedTuple):
+    """Where a mark stands in a revision: `row`, its links (the rows before and after), the marks spelled most alike."""
+
+    row: Row | None
+    links: tuple[Row | None, Row | None]
+    nearest: tuple[str, ...]
+
+
 @dataclass(frozen=True)
 class Revision:
     """One issue of the schedule, in force from `since` (None: from the start) until the next one."""
@@ -70,6 +80,20 @@ class Revision:
             return on_run[0]
         loose = [row for row in found if run is None or row.run is None]
         return loose[0] if len(loose) == 1 else None
+
+    def place(self, mark: str | None, run: str | None) -> Place:
+        """Where a mark stands: its row, the rows before and after it in its run; else the marks it may have meant."""
+        return self._place(mark, run)
+
+    @cached_property
+    def _place(self):
+        return lru_cache(maxsize=65536)(self._look_up)  # a note asks it of every piece of its run
+
+    def _look_up(self, mark: str | None, run: str | None) -> Place:
+        row = None if mark is None else self.row(mark, run)
+        if row is None:
+            return Place(None, (None, None), () if mark is None else self.nearest(mark))
+        return Place(row, (None, None) if row.run is None else self.links.get((bare_run(row.run), row.line), (None, None)), ())
 
     def nearest(self, mark: str, how_many: int = 2) -> tuple[str, ...]:
         """The marks of the schedule that are spelled most alike."""

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
+from functools import lru_cache
 from hashlib import sha256
 
 import rfc8785
@@ -75,21 +77,27 @@ def edition(rule: str, limit, tolerance, outcome: Outcome, piece: Piece) -> str:
 
     The facts stand in the order of the piece, the standing words in the order of `leans_on`.
     """
-    used = []
-    for fact in piece.facts:
-        if fact.name in outcome.facts:
-            entry = {"name": fact.name, "value": facts.to_json(fact.name, fact.value)}
-            exact = facts.exact_to_json(fact.name, fact.value)
-            entry |= {} if exact is None else {"exact": exact}
-            used.append(entry | {flag: True for flag in ("hedged", "conflict") if getattr(fact, flag)})
-    stood = [
-        {"name": word.name, "value": facts.to_json(word.name, word.value)}
+    used = tuple((one.name, one.value, one.hedged, one.conflict) for one in piece.facts if one.name in outcome.facts)
+    stood = tuple(
+        (word.name, word.value)
         for lean in outcome.leans_on
         for word in piece.assumed
         if (word.name, word.via) == (lean.name, lean.via)
-    ]
-    body = {"rule": rule, "limit": limit, "tolerance": tolerance, "facts": used, "assumed": stood}
-    return sha256(rfc8785.dumps(body | {"evidence": list(outcome.evidence)})).hexdigest()
+    )
+    return _digest(rule, json.dumps([limit, tolerance]), used, stood, outcome.evidence)
+
+
+@lru_cache(maxsize=16384)  # most pieces of a job say the same of staples and tape, and every piece is judged often
+def _digest(rule: str, bounds: str, used: tuple, stood: tuple, evidence: tuple[str, ...]) -> str:
+    limit, tolerance = json.loads(bounds)
+    said = []
+    for name, value, hedged, conflict in used:
+        exact = facts.exact_to_json(name, value)
+        entry = {"name": name, "value": facts.to_json(name, value)} | ({} if exact is None else {"exact": exact})
+        said.append(entry | {flag: True for flag, holds in (("hedged", hedged), ("conflict", conflict)) if holds})
+    assumed = [{"name": name, "value": facts.to_json(name, value)} for name, value in stood]
+    body = {"rule": rule, "limit": limit, "tolerance": tolerance, "facts": said, "assumed": assumed}
+    return sha256(rfc8785.dumps(body | {"evidence": list(evidence)})).hexdigest()
 
 
 def plain(value: object) -> object:

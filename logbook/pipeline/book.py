@@ -75,6 +75,7 @@ class Kept:
     questions: dict[str, tuple[tuple[int, str], ...]] = field(default_factory=dict)
     decisions: dict[str, tuple[Decision, ...]] = field(default_factory=dict)
     prints: dict[tuple, frozenset[str]] = field(default_factory=dict)  # a photo's print -> pieces that show it
+    sharing: dict[str, frozenset[str]] = field(default_factory=dict)  # piece -> other pieces that show one of its photos
     waiting: dict[str, bool] = field(default_factory=dict)  # pieces with photos still to come
 
     def copy(self) -> Kept:

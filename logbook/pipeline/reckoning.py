@@ -173,7 +173,9 @@ class Reckoning:
                 kept.waiting.pop(piece_id, None)
         near |= self._near(fresh.values())
         for group in self._groups(near | fresh.keys()):
-            site = runs.site(self.job, self._in_order(group | self._sharing(group)))
+            sharing = {piece_id for piece_id in group if self.kept.sharing.get(piece_id)}
+            others = {other for piece_id in sharing for other in self.kept.sharing[piece_id]} & kept.pieces.keys()
+            site = runs.site(self.job, self._in_order(group | others), shown=sharing | others)
             for piece_id in group & (near | fresh.keys()):
                 around = site.around(kept.pieces[piece_id])
                 if piece_id in fresh or around != kept.around.get(piece_id):
@@ -212,7 +214,7 @@ class Reckoning:
         rows = self.kept.rows.get((piece.id, finding.rule), ())
         decisions = self._decisions(piece.id, finding.rule)
         if not rows and not decisions and not piece.scrapped:
-            return replace(finding, stands="open" if finding.shows == "flag" else None)
+            return replace(finding, stands="open") if finding.shows == "flag" else finding
         # a row that rests on words which were taken back since is kept, but nothing follows from it
         counted = [row for row, notes in rows if notes <= set(piece.notes)]
         where = stands(
@@ -264,9 +266,7 @@ class Reckoning:
         for piece in pieces:
             if piece is not None:
                 found |= self._of_run(piece.run)
-                for held in piece.photos:
-                    for _, keys in runs.prints(held):
-                        found.update(*(self.kept.prints.get(key, ()) for key in keys))
+                found.update(*(self.kept.prints.get(key, ()) for key in _keys(piece)))
         return found & self.kept.pieces.keys()
 
     def _of_run(self, run: str | None) -> set[str]:
@@ -281,25 +281,29 @@ class Reckoning:
             by_run.setdefault(facts.bare_mark(run or ""), set(self._of_run(run))).add(piece_id)
         return [group & self.kept.pieces.keys() for group in by_run.values()]
 
-    def _sharing(self, group: set[str]) -> set[str]:
-        found: set[str] = set()
-        for piece_id in group:
-            for held in self.kept.pieces[piece_id].photos:
-                for _, keys in runs.prints(held):
-                    found.update(*(self.kept.prints.get(key, ()) for key in keys))
-        return found
-
     def _in_order(self, piece_ids: Iterable[str]) -> list[Piece]:
         pieces = [self.kept.pieces[piece_id] for piece_id in piece_ids]
         return sorted(pieces, key=lambda piece: (piece.made_at, self.kept.key_of[piece.id]))
 
     def _index_photos(self, old: Piece | None, new: Piece | None) -> None:
-        for piece, add in ((old, False), (new, True)):
-            for held in () if piece is None else piece.photos:
-                for _, keys in runs.prints(held):
-                    for key in keys:
-                        had = self.kept.prints.get(key, frozenset())
-                        self.kept.prints[key] = had | {piece.id} if add else had - {piece.id}
+        """Keeps which pieces show a photo, and which pieces share one."""
+        prints, sharing = self.kept.prints, self.kept.sharing
+        before, after = _keys(old), _keys(new)
+        piece_id = (old or new).id
+        if before == after:
+            return
+        for key in before - after:
+            prints[key] = prints[key] - {piece_id}
+        for key in after - before:
+            prints[key] = prints.get(key, frozenset()) | {piece_id}
+        near = frozenset().union(*(prints[key] for key in after)) - {piece_id}
+        now = frozenset(other for other in near if new is not None and runs.share_a_photo(new, self.kept.pieces.get(other)))
+        had = sharing.get(piece_id, frozenset())
+        for other in had - now:
+            sharing[other] = sharing[other] - {piece_id}
+        for other in now - had:
+            sharing[other] = sharing.get(other, frozenset()) | {piece_id}
+        sharing[piece_id] = now
 
     # --- entries that joined nothing, and what each note is asked
 
@@ -337,6 +341,11 @@ class Reckoning:
                 elif key in kept.asked:
                     by_position[entry.position] = kept.asked[key][1]
             kept.questions[note_id] = questions(by_position)
+
+
+def _keys(piece: Piece | None) -> set[tuple]:
+    """Everything that the photos of a piece are looked up by."""
+    return set() if piece is None else {key for held in piece.photos for _, keys in runs.prints(held) for key in keys}
 
 
 def _alike(one: Finding, other: Finding) -> bool:
