@@ -176,15 +176,17 @@ def _refused(word, finding, piece, by, reason, granted_by, document, where) -> M
         return Mistake("review.nothing-to-concede", where, {"rule": finding.rule})
     if reason is None:
         return Mistake("review.no-reason", where, {"rule": finding.rule})
-    elsewhere = finding.rule in GRANTED_ELSEWHERE or (
-        finding.rule in GRANTED_ELSEWHERE_FOR and piece.value("kind") == GRANTED_ELSEWHERE_FOR[finding.rule]
-    )
-    if elsewhere and (granted_by is None or document is None):
+    if granted_elsewhere(finding.rule, piece.value("kind")) and (granted_by is None or document is None):
         missing = "neither" if granted_by is None and document is None else "document" if document is None else "granted-by"
         return Mistake(f"review.granted-elsewhere-{missing}", where, {"rule": finding.rule})
     if (granted_by or by) in piece.builders:
         return Mistake("review.own-work", where, {"name": granted_by or by})
     return None
+
+
+def granted_elsewhere(rule: str, kind: str | None) -> bool:
+    """Whether nobody on site may accept it: a concession needs the engineer's or the authority's name and paper."""
+    return rule in GRANTED_ELSEWHERE or (rule in GRANTED_ELSEWHERE_FOR and kind == GRANTED_ELSEWHERE_FOR[rule])
 
 
 def _corrected(given: object, finding: Finding, piece: Piece, where: str) -> tuple[str, object] | Mistake:

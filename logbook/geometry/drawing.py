@@ -74,9 +74,12 @@ class Drawing:
     height: float
 
 
-def draw(found: Sequence[Mapping], language: str, tag: str = "") -> Drawing:
-    """`tag` keeps the ids of several drawings of one page apart; without it they follow from the content."""
-    said = spoken(found, language)
+def draw(found: Sequence[Mapping], language: str, tag: str = "", planned: bool = False) -> Drawing:
+    """`tag` keeps the ids of several drawings of one page apart; without it they follow from the content.
+
+    `planned`: the facts are a row of the schedule, and the picture says so instead of "as said".
+    """
+    said = spoken(found, language, planned)
     kind = said.value("kind")
     parts, height = DRAWN[kind](said)
     title = labels.fitting(list(found), language)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from logbook import measure, said
-from logbook.wording import say
+from logbook.wording import has, say
 
 METRIC = ("mm", "cm", "m")
 
@@ -18,6 +18,7 @@ class Spoken:
 
     facts: tuple[said.Fact, ...]
     language: str = "en"
+    planned: bool = False  # a row of the schedule: nobody said it
 
     def fact(self, name: str) -> said.Fact | None:
         return next((fact for fact in self.facts if fact.name == name), None)
@@ -53,9 +54,10 @@ class Spoken:
         return say("drawing.about", self.language, length=text) if fact.hedged else text
 
     def say(self, key: str, **values) -> str:
-        return say(f"drawing.{key}", self.language, **values)
+        planned = f"drawing.planned-{key}"
+        return say(planned if self.planned and has(planned) else f"drawing.{key}", self.language, **values)
 
 
-def spoken(found: Sequence[Mapping], language: str) -> Spoken:
+def spoken(found: Sequence[Mapping], language: str, planned: bool = False) -> Spoken:
     """From the fact documents of a note's fitting or of a piece."""
-    return Spoken(tuple(said.fact_from_json(doc) for doc in found), language)
+    return Spoken(tuple(said.fact_from_json(doc) for doc in found), language, planned)

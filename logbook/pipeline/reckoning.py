@@ -66,7 +66,7 @@ class Reckoning:
     def _keep_decision(self, decision: Decision) -> set[str]:
         piece_id = self.now_called(decision.piece)
         others = [d for d in self.kept.decisions.get(piece_id, ()) if d.id != decision.id]
-        self.kept.decisions[piece_id] = tuple(sorted([*others, decision], key=lambda d: (d.at, d.id)))
+        self.kept.decisions[piece_id] = tuple(sorted([*others, decision], key=lambda d: d.at))  # two of one second as they came
         return {piece_id}
 
     # --- after a happening
@@ -148,7 +148,7 @@ class Reckoning:
             kept.moved[piece_id] = target = min(onward)
             if piece_id in kept.decisions:
                 both = (*kept.decisions.get(target, ()), *kept.decisions.pop(piece_id))
-                kept.decisions[target] = tuple(sorted(both, key=lambda d: (d.at, d.id)))
+                kept.decisions[target] = tuple(sorted(both, key=lambda d: d.at))
         old = kept.pieces.pop(piece_id, None)
         if old is not None:
             self._index_photos(old, None)

@@ -28,6 +28,8 @@ SHA-256, never rewritten), `derived/`, `reports/`, `documents/`.
     hear_again(folder, id, note_id, by, at=None)
     decide(folder, piece_id, body, by, at=None)  `body`: id, rule, edition, decision, reason, corrected, looked,
         granted_by, document of the contract (JSON names). `act.document` is the decision's JSON.
+    decide_together(folder, [(piece_id, body), ...], by, at=None) -> every Act, or every Mistake and nothing kept
+    waiting(folder) -> [worklist.Item]           what a person has to act on, light rows in no order
     sign(folder, id, date, by, role, words="", report=None, at=None)   a day's signature; `report` is the SHA-256
         of what was signed
         Act: `id`, `act`, `by`, `at`, `document` (JSON to answer), `repeated`.
@@ -59,18 +61,20 @@ from logbook.store import journal, search, walked
 from logbook.store.acts import (
     Act, confirm, confirmations_of, correct, corrections_of, hear_again, sign, signatures_of, type_words, withdraw,
 )  # fmt: skip
-from logbook.store.deciding import decide
+from logbook.store.deciding import decide, decide_together
 from logbook.store.files import media_type, original, thumbnail
 from logbook.store.folder import Floors, JobFolder, open_folder, room, writing
 from logbook.store.listing import Filters, day_documents, days, documents, logged, notes_since, open_findings
 from logbook.store.receiving import add_document, add_photo, receive
 from logbook.store.reckoned import Reckoner, catch_up
 from logbook.store.shelf import each_note, each_piece, note_document, piece_document
+from logbook.store.worklist import finding_says, last_reasons, looks_of, lost_notes, pending, waiting
 
 __all__ = [
     "Act", "Filters", "Floors", "JobFolder", "Reckoner", "add_document", "add_photo", "catch_up", "confirm",
-    "confirmations_of", "correct", "corrections_of", "day_documents", "days", "decide", "documents", "each_note",
-    "each_piece", "hear_again", "journal", "logged", "media_type", "note_document", "notes_since", "open_findings",
-    "open_folder", "original", "piece_document", "receive", "room", "search", "sign", "signatures_of", "thumbnail", "type_words",
+    "confirmations_of", "correct", "corrections_of", "day_documents", "days", "decide", "decide_together", "documents",
+    "each_note", "each_piece", "finding_says", "hear_again", "journal", "last_reasons", "logged", "looks_of",
+    "lost_notes", "media_type", "note_document", "notes_since", "open_findings", "open_folder", "original", "pending",
+    "piece_document", "receive", "room", "search", "sign", "signatures_of", "thumbnail", "type_words", "waiting",
     "walked", "withdraw", "writing",
 ]  # fmt: skip

@@ -34,32 +34,36 @@ class Act:
 
 def _do(folder, id, act, by, at, content, *, note=None, piece=None, day=None, check=None, then=None) -> Act | Mistake:
     """One act in one transaction: is it known? may it be (`check`)? write it, its journal row, and what follows."""
+    with writing(folder) as db:
+        return _keep(folder, db, id, act, by, at, content, note=note, piece=piece, day=day, check=check, then=then)
+
+
+def _keep(folder, db, id, act, by, at, content, *, note=None, piece=None, day=None, check=None, then=None) -> Act | Mistake:
+    """The same inside an open transaction: several acts are kept together or not at all."""
     if not intake.is_id(id):
         return Mistake("intake.id", "id", {"came": intake.shown(id)})
     refused = room(folder)
     if refused:
         return refused
-    zone = folder.job.timezone()
     now = datetime.now(UTC)
-    at = (at or now).astimezone(zone).replace(microsecond=0)
-    with writing(folder) as db:
-        known = db.execute("SELECT act, note, piece, day, done_by, at, content FROM acts WHERE id = ?", [id]).fetchone()
-        if known:
-            same = known[:5] == (act, note, piece, day, by) and json.loads(known[6]) == content
-            if not same:
-                return Mistake("store.act-differs", "id", {"id": id})
-            return _told(id, act, by, datetime.fromisoformat(known[5]), content, note, piece, day, repeated=True)
-        refused = check(db) if check else None
-        if refused:
-            return refused
-        row = [id, act, note, piece, day, by, at.isoformat(), json.dumps(content)]
-        db.execute("INSERT INTO acts (id, act, note, piece, day, done_by, at, content) VALUES (?, ?, ?, ?, ?, ?, ?, ?)", row)
-        if then:
-            then(db, at)
-        if note is not None or piece is not None:
-            touch(db, note)
-        about = {name: value for name, value in (("note", note), ("piece", piece), ("day", day)) if value is not None}
-        journal.write(db, act, {"act": id, "by": by} | about, digested(act, about, by, at.isoformat(), content), now)
+    at = (at or now).astimezone(folder.job.timezone()).replace(microsecond=0)
+    known = db.execute("SELECT act, note, piece, day, done_by, at, content FROM acts WHERE id = ?", [id]).fetchone()
+    if known:
+        same = known[:5] == (act, note, piece, day, by) and json.loads(known[6]) == content
+        if not same:
+            return Mistake("store.act-differs", "id", {"id": id})
+        return _told(id, act, by, datetime.fromisoformat(known[5]), content, note, piece, day, repeated=True)
+    refused = check(db) if check else None
+    if refused:
+        return refused
+    row = [id, act, note, piece, day, by, at.isoformat(), json.dumps(content)]
+    db.execute("INSERT INTO acts (id, act, note, piece, day, done_by, at, content) VALUES (?, ?, ?, ?, ?, ?, ?, ?)", row)
+    if then:
+        then(db, at)
+    if note is not None or piece is not None:
+        touch(db, note)
+    about = {name: value for name, value in (("note", note), ("piece", piece), ("day", day)) if value is not None}
+    journal.write(db, act, {"act": id, "by": by} | about, digested(act, about, by, at.isoformat(), content), now)
     return _told(id, act, by, at, content, note, piece, day)
 
 

@@ -108,3 +108,12 @@ def lay_the_log(db: Database) -> None:
 def tell_small_copies(db: Database) -> None:
     """A picture may be a small copy that a phone made; `copy_of` is the digest of the original that follows it."""
     db.execute("ALTER TABLE parts ADD COLUMN copy_of TEXT")
+
+
+@migrations()
+def find_what_stands_open(db: Database) -> None:
+    db.execute("CREATE INDEX findings_open ON findings (stands) WHERE current = 1 AND stands IN ('open', 'in hand')")
+    db.execute("CREATE INDEX acts_decided ON acts (done_by, seq) WHERE act = 'decided'")
+    db.execute("CREATE INDEX acts_of_the_job ON acts (act, seq) WHERE act IN ('released', 'held_again')")
+    db.execute("CREATE INDEX notes_of_leads ON notes (answers) WHERE as_lead = 1")
+    db.execute("CREATE INDEX pieces_gone ON pieces (gone) WHERE gone = 1")

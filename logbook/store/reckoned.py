@@ -54,7 +54,7 @@ def catch_up(folder: JobFolder, reckoner: Reckoner, now: datetime | None = None,
             fresh, decided, folder.job, now, reckoner.book, ids=None if reckoner.book is not None else _ids(folder)
         )
         reckoner.token = secrets.token_hex(8)
-        _write(folder, book, revision, reckoner.token, now)
+        _write(folder, book, revision, reckoner.token, now, last)
         reckoner.book, reckoner.revision, reckoner.acts = book, revision, last
     return True
 
@@ -90,7 +90,7 @@ def _ids(folder: JobFolder) -> dict[tuple[str, int], tuple[str, ...]]:
     return ids
 
 
-def _write(folder: JobFolder, book: Book, revision: int, token: str, now: datetime) -> None:
+def _write(folder: JobFolder, book: Book, revision: int, token: str, now: datetime, acts: int) -> None:
     at = now.isoformat(timespec="seconds")
     touched = set(book.changed_notes)
     for piece_id in book.changed:
@@ -103,7 +103,7 @@ def _write(folder: JobFolder, book: Book, revision: int, token: str, now: dateti
         for note_id in sorted(touched):
             _entries(db, book, note_id)
             _note(db, book, note_id)
-        for key, value in (("reckoned", str(revision)), ("reckoner", token)):
+        for key, value in (("reckoned", str(revision)), ("reckoned_acts", str(acts)), ("reckoner", token)):
             db.execute("INSERT INTO about VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET value = excluded.value", [key, value])
         if book.changed:
             told = {one: [f.edition for f in book.findings.get(one, ())] for one in sorted(book.changed)}

@@ -70,6 +70,13 @@ MAY: Mapping[str, frozenset[str]] = {
     "piece.drawing": SIGNED_IN,
     "piece.decide": LEAD,
     "piece.paper": DESK,
+    "desk.page": DESK,
+    "desk.first": DESK,
+    "desk.item": DESK,
+    "desk.planned": DESK,
+    "desk.settle": LEAD,
+    "desk.settle_several": LEAD,
+    "desk.look": LEAD,
     "days.newest": DESK,
     "days.page": DESK,
     "days.document": DESK,
@@ -173,6 +180,11 @@ def voices() -> dict[str, str | None]:
         return {}
     crew = people.crew(opened.folder().db, g.device.id)
     return {one.id: one.name for one in (g.person, *crew)}
+
+
+def of_the_crew(person) -> bool:
+    """Whether this person builds or leads, and may be asked to end something."""
+    return person.role in CREW
 
 
 def sees_all() -> bool:

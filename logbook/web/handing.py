@@ -10,7 +10,7 @@ from logbook import intake, store
 from logbook.intake import Part
 from logbook.mistake import Mistake
 from logbook.store import people
-from logbook.web import answers, guard, opened
+from logbook.web import answers, doors, guard, opened
 
 screen = Blueprint("handing", __name__)
 
@@ -68,7 +68,8 @@ def hand_in():
     if isinstance(receipt, Mistake):
         return answers.refuse(receipt)
     if page_form:
-        return redirect(url_for("entry.page", note=receipt.id), 303)
+        then = doors.local(request.form.get("then"))
+        return redirect(then if then != "/" else url_for("entry.page", note=receipt.id), 303)
     return jsonify(receipt.document), 200 if receipt.repeated else 201
 
 

@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-from flask import Blueprint, Response, g, jsonify, make_response, redirect, render_template, request, send_file, url_for
+from flask import Blueprint, Response, g, jsonify, make_response, redirect, render_template, send_file, url_for
 
 from logbook import intake, store
 from logbook.geometry.drawing import draw
-from logbook.intake import Part
 from logbook.mistake import Mistake
 from logbook.store import people
-from logbook.web import answers, asked, opened, pressing, secrecy
+from logbook.web import answers, asked, deciding, opened, secrecy
 
 screen = Blueprint("piece", __name__)
-DECISIONS = ("rework", "repair", "concession", "scrap", "heard_wrong", "looked", "asked")
-HOW = ("seen", "felt", "measured", "photo")
 
 
 @screen.get("/pieces/<piece>")
@@ -29,8 +26,7 @@ def page(piece: str):
     if found is None:
         return answers.refuse(Mistake("pages.no-such-piece"))
     return render_template(
-        "piece.html", piece=found, names=people.names(folder.db), decisions=DECISIONS, hows=HOW, press=pressing.field,
-        told=draw(found["facts"], g.language).told,
+        "piece.html", piece=found, names=people.names(folder.db), told=draw(found["facts"], g.language).told,
     )  # fmt: skip
 
 
@@ -53,7 +49,7 @@ def decide(piece: str):
         return answers.refuse(body)
     at = body.pop("at")
     if asked.is_form():
-        body = _of_form(body)
+        body = deciding.body(body)
         if isinstance(body, Mistake):
             return answers.refuse(body)
     act = store.decide(opened.folder(), piece, body, g.person.id, at=at)
@@ -62,30 +58,6 @@ def decide(piece: str):
     if answers.wants_page():
         return redirect(url_for("piece.page", piece=piece), 303)
     return make_response(jsonify(act.document), 200 if act.repeated else 201)
-
-
-def _of_form(fields: dict) -> dict | Mistake:
-    """The body of the contract from the fields of the desk's form."""
-    body = {name: fields.get(name) or None for name in ("id", "rule", "edition", "decision", "reason", "granted_by")}
-    body |= {"corrected": None, "looked": None, "document": None}
-    file = request.files.get("document")
-    if file and file.filename:
-        kept = store.add_document(opened.folder(), Part(file.stream, file.filename), g.person.id)
-        if isinstance(kept, Mistake):
-            return kept
-        body["document"] = kept
-    if body["decision"] in ("heard_wrong", "looked") and fields.get("name"):
-        value = pressing.value(fields)
-        if isinstance(value, Mistake):
-            return value
-        fact = {"name": fields["name"], "value": value}
-        if body["decision"] == "heard_wrong":
-            body["corrected"] = fact
-        else:
-            body["looked"] = {"how": fields.get("how") or None, "facts": [fact]}
-    elif body["decision"] == "looked":
-        body["looked"] = {"how": fields.get("how") or None, "facts": []}
-    return body
 
 
 @screen.get("/documents/<sha256>")

@@ -91,7 +91,7 @@ form.addEventListener("submit", async (event) => {
   const answer = await fetch(form.action, { method: "POST", body, headers: { Accept: "application/json" } }).catch(() => null);
   if (!answer) { state("offline"); told.textContent = words.offline; return; }
   const said = await answer.json().catch(() => ({ error: answer.statusText, cure: "" }));
-  if (answer.ok) { state("sent"); location.assign(`/entry/${said.id}`); return; }
+  if (answer.ok) { state("sent"); location.assign(form.dataset.then || `/entry/${said.id}`); return; }
   state("refused");
   told.textContent = `${said.error} ${said.cure}`;
 });

@@ -1,0 +1,246 @@
+"""The lead's desk over the real store: the list, one finding a page, decisions as forms, several at once."""
+
+from __future__ import annotations
+
+import io
+import re
+import uuid
+from datetime import UTC, datetime, timedelta
+
+import pytest
+
+from desk import NAMES, PAGE, open_desk
+from logbook import store, worker
+from logbook.hearing import scripted
+from logbook.wording import say
+
+GOOD = "stapled every two, taped with 181A-P, rubbed down"
+SAYS = {
+    "7": "Straight seven on run two, eighteen by twelve, stapled every three, taped with 181A-P, rubbed down.",
+    "8": "Straight eight on run two, eighteen by twelve, stapled every three, taped with 181A-P, rubbed down.",
+    "9": "Elbow nine on run one, eighteen by twelve, ninety degrees, vanes in, stapled every two, taped with cloth tape, rubbed down.",
+    "10": f"Straight ten on run two, eighteen by twelve, {GOOD}.",
+}
+
+
+@pytest.fixture
+def desk(tmp_path):
+    made = open_desk(tmp_path)
+    for number, text in enumerate(SAYS.values()):
+        assert made.hand_in(text=text, spoken_at=f"2026-10-14T08:{number:02}:00-05:00").status_code == 201
+    work(made)
+    return made
+
+
+def work(desk) -> None:
+    """Everything that waits is read and judged, as the worker of the server does."""
+    folder = desk.folder()
+    bench = worker.Bench(lambda: scripted.make(None))
+    with folder:
+        while any(worker.work_once(folder, bench)):
+            pass
+
+
+def piece_of(desk, mark: str) -> str:
+    with desk.folder() as folder:
+        return folder.db.execute("SELECT id FROM pieces WHERE mark = ? AND gone = 0", [mark]).fetchone()[0]
+
+
+def finding(desk, mark: str, rule: str) -> dict:
+    with desk.folder() as folder:
+        found = store.piece_document(folder, piece_of(desk, mark), "en")["findings"]
+    return next(one for one in found if one["rule"] == rule)
+
+
+def pick(desk, mark: str, rule: str) -> str:
+    return f"{piece_of(desk, mark)} {rule} {finding(desk, mark, rule)['edition']}"
+
+
+class Lead:
+    """A lead's browser without JavaScript: pages and the forms on them."""
+
+    def __init__(self, desk):
+        self.desk, self.client = desk, desk.browser("lead")
+        self.csrf = self.client.get("/me").json["csrf"]
+
+    def page(self, path: str) -> str:
+        answer = self.client.get(path, headers=PAGE)
+        assert answer.status_code == 200, answer.text
+        return answer.text
+
+    def settle(self, mark: str, rule: str, decision: str, **more):
+        form = {"csrf_token": self.csrf, "id": str(uuid.uuid4()), "edition": finding(self.desk, mark, rule)["edition"], "decision": decision}
+        return self.client.post(f"/desk/{piece_of(self.desk, mark)}/{rule}", data=form | more, headers=PAGE)
+
+    def several(self, picks, decision: str, **more):
+        form = {"csrf_token": self.csrf, "id": str(uuid.uuid4()), "pick": picks, "decision": decision}
+        return self.client.post("/desk", data=form | more, headers=PAGE)
+
+
+@pytest.fixture
+def lead(desk):
+    return Lead(desk)
+
+
+def tomorrow() -> str:
+    return (datetime.now(UTC).date() + timedelta(days=2)).isoformat()
+
+
+def rows(page: str) -> list[str]:
+    """What stands on the list, in its order: "mark rule"."""
+    return re.findall(r'<a href="/desk/[^/"]+/([\w-]+)"><b>[^<]*?(\w+)</b>', page)
+
+
+def test_the_list_shows_what_stands_open_the_most_serious_first(lead):
+    found = [(rule, mark) for rule, mark in rows(lead.page("/desk")) if rule in ("staple-spacing", "closure-listed")]
+    assert found == [("closure-listed", "9"), ("staple-spacing", "7"), ("staple-spacing", "8")]
+
+
+def test_the_list_of_one_run_holds_that_run_alone(lead):
+    assert {mark for _, mark in rows(lead.page("/desk?run=1"))} == {"9"}
+
+
+def test_one_page_holds_everything_to_settle_it(desk, lead):
+    page = lead.page(f"/desk/{piece_of(desk, '7')}/staple-spacing")
+    for wanted in ("stapled every three", "drawing.svg", say("desk.history", "en"), 'name="decision" value="concession"', say("desk.not-planned", "en")):
+        assert wanted in page.replace("</mark>", "").replace('<mark class="said used">', ""), wanted
+    for label, value in (("Spacing (in.)", "3"), ("Limit (in.)", "2")):
+        assert re.search(rf"<dt>{re.escape(label)}</dt><dd>{value}</dd>", page), label
+    assert finding(desk, "7", "staple-spacing")["source"] in page.replace("&#39;", "'")
+
+
+def test_a_decision_leads_to_the_next_one_and_counts_at_once(desk, lead):
+    first = lead.client.get("/desk/next", headers=PAGE).headers["Location"]
+    assert first == f"/desk/{piece_of(desk, '9')}/closure-listed"
+    answer = lead.settle("9", "closure-listed", "rework", reason="Tape it again.", owner=desk.ids["installer"], due=tomorrow())
+    assert answer.status_code == 303
+    following = answer.headers["Location"].split("?")[0]
+    assert following != first and not following.endswith("/desk")
+    with desk.folder() as folder:
+        [item] = [one for one in store.waiting(folder) if one.rule == "closure-listed"]
+    assert (item.stands, item.decision, item.owner, item.due.isoformat()) == ("in hand", "rework", desk.ids["installer"], tomorrow())
+    work(desk)
+    assert finding(desk, "9", "closure-listed")["stands"] == "in hand"
+
+
+def test_a_concession_nobody_on_site_may_grant_is_refused_without_the_paper_and_what_was_typed_stays(desk, lead):
+    refused = lead.settle("9", "closure-listed", "concession", reason="Only until the tape comes.")
+    assert refused.status_code == 422 and say("review.granted-elsewhere-neither.cure", "en") in refused.text
+    assert "Only until the tape comes." in refused.text
+    lead.settle("9", "closure-listed", "concession", reason="Granted.", granted_by="the engineer", document=(io.BytesIO(b"%PDF-1.7 letter"), "letter.pdf"))
+    work(desk)
+    assert finding(desk, "9", "closure-listed")["stands"] == "settled"
+
+
+def test_what_stays_open_needs_somebody_and_a_day(desk, lead):
+    for missing in ("owner", "due"):
+        fields = {"owner": desk.ids["installer"], "due": tomorrow()} | {missing: ""}
+        refused = lead.settle("7", "staple-spacing", "rework", **fields)
+        assert refused.status_code == 422 and say(f"desk.no-{missing}.error", "en") in refused.text
+    assert lead.settle("7", "staple-spacing", "concession", reason="Low pressure.").status_code == 303, "what is settled needs neither"
+
+
+def test_several_for_the_same_reason_are_all_kept_or_none(desk, lead):
+    both = [pick(desk, "7", "staple-spacing"), pick(desk, "8", "staple-spacing")]
+    refused = lead.several([*both, pick(desk, "9", "closure-listed")], "concession", reason="Low pressure.")
+    assert refused.status_code == 422 and refused.text.count(" checked") >= 3 and "Low pressure." in refused.text
+    with desk.folder() as folder:
+        assert folder.db.execute("SELECT count(*) FROM acts WHERE act = 'decided'").fetchone()[0] == 0
+    assert lead.several(both, "concession", reason="Low pressure.").headers["Location"] == "/desk?done=2"
+    work(desk)
+    assert [finding(desk, mark, "staple-spacing")["stands"] for mark in ("7", "8")] == ["settled", "settled"]
+
+
+def test_the_same_press_twice_decides_once(desk, lead):
+    both, same = [pick(desk, "7", "staple-spacing"), pick(desk, "8", "staple-spacing")], str(uuid.uuid4())
+    for _ in range(2):
+        assert lead.several(both, "concession", reason="Low pressure.", id=same).status_code == 303
+    with desk.folder() as folder:
+        assert folder.db.execute("SELECT count(*) FROM acts WHERE act = 'decided'").fetchone()[0] == 2
+
+
+@pytest.mark.parametrize(("picks", "decision", "key"), [([], "rework", "desk.nothing-picked"), (["a b c"], "looked", "desk.one-by-one")])
+def test_several_that_cannot_be_are_refused(lead, picks, decision, key):
+    refused = lead.several(picks, decision)
+    assert refused.status_code == 422 and say(f"{key}.error", "en", expected="rework, repair, concession, scrap, asked") in refused.text
+
+
+def test_other_findings_of_the_fitting_are_settled_with_it(desk, lead):
+    desk.hand_in(text="Straight eleven on run two, eighteen by twelve.", spoken_at="2026-10-14T09:00:00-05:00")
+    work(desk)
+    also = f"taped {finding(desk, '11', 'taped')['edition']}"
+    answer = lead.settle("11", "fastened", "asked", also=[also], owner=desk.ids["installer"], due=tomorrow())
+    assert answer.status_code == 303
+    with desk.folder() as folder:
+        decided = {one.rule for one in store.waiting(folder) if one.decision == "asked"}
+    assert decided == {"fastened", "taped"}
+
+
+def test_rework_is_closed_by_a_new_note_and_the_page_shows_before_and_after(desk, lead):
+    lead.settle("7", "staple-spacing", "rework", owner=desk.ids["installer"], due=tomorrow())
+    work(desk)
+    path = f"/desk/{piece_of(desk, '7')}/staple-spacing"
+    assert say("desk.nothing-after", "en") in lead.page(path)
+    later = (datetime.now(UTC) + timedelta(seconds=2)).isoformat(timespec="seconds")
+    desk.hand_in(text="Fitting seven on run two, staples every two.", spoken_at=later)
+    work(desk)
+    assert finding(desk, "7", "staple-spacing")["stands"] == "closed"
+    page = lead.page(path)
+    assert re.search(r'<th scope="row">Staples every</th><td>3 in\.</td><td><b>2 in\.</b></td>', page)
+    assert say("desk.nothing-after", "en") not in page
+    assert ("staple-spacing", "7") not in rows(lead.page("/desk"))
+
+
+def test_a_decision_is_followed_by_another_and_both_stay(desk, lead):
+    lead.settle("7", "staple-spacing", "rework", owner=desk.ids["installer"], due=tomorrow(), reason="First thought.")
+    work(desk)
+    lead.settle("7", "staple-spacing", "concession", reason="Second thought.")
+    work(desk)
+    page = lead.page(f"/desk/{piece_of(desk, '7')}/staple-spacing")
+    assert "First thought." in page and "Second thought." in page
+    assert finding(desk, "7", "staple-spacing")["stands"] == "settled"
+
+
+def test_what_is_late_comes_first_and_says_so(desk, lead):
+    body = {"rule": "staple-spacing", "edition": finding(desk, "8", "staple-spacing")["edition"], "decision": "rework", "due": "2026-10-14", "owner": desk.ids["installer"]}
+    with desk.folder() as folder:
+        act = store.decide(folder, piece_of(desk, "8"), body | {"id": str(uuid.uuid4())}, desk.ids["lead"], at=datetime(2026, 10, 14, 16, tzinfo=UTC))
+        assert isinstance(act, store.Act)
+    page = lead.page("/desk")
+    assert rows(page)[0] == ("staple-spacing", "8") and "days late" in page and NAMES["installer"] in page
+
+
+def test_the_lead_says_what_he_found_and_the_difference_is_a_finding(desk, lead):
+    piece = piece_of(desk, "10")
+    form = lead.page(f"/look/{piece}?rule=staple-spacing")
+    fields = dict(re.findall(r'<input type="hidden" name="(\w+)" value="([^"]*)"', form))
+    answer = lead.client.post("/notes", data=fields | {"text": "Staples every three."}, headers=PAGE)
+    assert answer.headers["Location"] == f"/desk/{piece}/staple-spacing"
+    assert say("facts.state.waiting", "en") in lead.page(answer.headers["Location"]), "his word is not heard yet, and the page says so"
+    work(desk)
+    assert piece_of(desk, "10") == piece and finding(desk, "10", "looked-agrees")["verdict"] == "departs"
+    page = lead.page(f"/desk/{piece}/looked-agrees")
+    assert re.search(r'<th scope="row">Staples every</th><td>2 in\.</td><td><b>3 in\.</b>', page)
+    assert ("looked-agrees", "10") in rows(lead.page("/desk"))
+
+
+def test_only_a_lead_settles_and_others_read(desk):
+    path = f"/desk/{piece_of(desk, '7')}/staple-spacing"
+    for role in ("contractor", "keeper"):
+        page = desk.by_key(role, "GET", path, headers=PAGE)
+        assert page.status_code == 200 and 'name="decision"' not in page.text
+        assert desk.by_key(role, "POST", path, data={}).status_code == 403
+    assert desk.by_key("installer", "GET", path, headers=PAGE).status_code == 403
+
+
+def test_a_note_that_nobody_could_place_is_on_the_list(desk, lead):
+    note = desk.hand_in(text="Staples every two, taped.", spoken_at="2026-10-14T11:00:00-05:00").json["id"]
+    work(desk)
+    with desk.folder() as folder:
+        assert note in {one["id"] for one in store.lost_notes(folder)}
+    assert f"/entry/{note}" in lead.page("/desk")
+
+
+@pytest.mark.parametrize("path", ["/desk/none/taped", "/look/none", "/pieces/none/planned.svg"])
+def test_what_is_not_there_is_told(lead, path):
+    assert lead.client.get(path, headers=PAGE).status_code == 404
