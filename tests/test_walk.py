@@ -102,8 +102,8 @@ def look(*answers, how="seen", words=""):
 def test_a_look_keeps_said_beside_found():
     kept = look(("as_said", ""), ("otherwise", "  no tape on   the bottom "))
     assert kept["found"] == [
-        {"name": "kind", "said": "elbow", "via": "spoken", "answer": "as_said", "found": ""},
-        {"name": "taped", "said": True, "via": "spoken", "answer": "otherwise", "found": "no tape on the bottom"},
+        {"name": "kind", "said": "elbow", "via": "spoken", "answer": "as_said", "words": ""},
+        {"name": "taped", "said": True, "via": "spoken", "answer": "otherwise", "words": "no tape on the bottom", "found": False},
     ]
 
 
@@ -113,13 +113,22 @@ def test_a_look_keeps_said_beside_found():
         ("walk.no-way", lambda: look(("as_said", ""), ("as_said", ""), how="guessed")),
         ("walk.no-answer", lambda: look(("as_said", ""))),
         ("walk.no-answer", lambda: look(("as_said", ""), ("fine", ""))),
-        ("walk.otherwise-how", lambda: look(("as_said", ""), ("otherwise", "  "))),
+        ("walk.otherwise-how", lambda: look(("otherwise", "a tee"), ("as_said", ""))),
+        ("walk.otherwise-same", lambda: lots.found({"how": "seen", "found": [{"name": "kind", "answer": "otherwise", "value": "elbow"}, {"name": "taped", "answer": "as_said"}]}, SAID)),
+        ("joining.bad-value", lambda: lots.found({"how": "seen", "found": [{"name": "kind", "answer": "otherwise", "value": "boat"}, {"name": "taped", "answer": "as_said"}]}, SAID)),
         ("walk.nothing-seen", lambda: look(("not_seen", ""), ("not_seen", ""))),
         ("walk.other-facts", lambda: lots.found({"how": "seen", "found": [{"name": "vanes", "answer": "as_said"}]}, SAID)),
     ],
 )
 def test_half_an_answer_is_refused(key, refused):
     assert isinstance(made := refused(), Mistake) and made.key == key
+
+
+def test_what_was_found_goes_to_the_first_finding_that_leans_on_it():
+    kept = look(("as_said", ""), ("otherwise", ""))
+    found = [{"rule": "mark-said", "facts": ["mark"]}, {"rule": "taped", "facts": ["taped", "kind"]}, {"rule": "all-sides", "facts": ["taped"]}]
+    assert lots.as_looked(kept, found) == {"taped": [{"name": "kind", "value": "elbow"}, {"name": "taped", "value": False}]}
+    assert lots.as_looked(look(("not_seen", ""), ("as_said", "")), found[:1]) == {}
 
 
 def test_said_against_found_counts_pieces_and_facts():

@@ -48,7 +48,7 @@ def drawn(desk, count=3):
 def answers_of(desk, piece, off=(), hidden=()):
     with desk.folder() as folder:
         said = lots.sayings(store.piece_document(folder, piece, "en"))
-    return [{"name": one.name, "answer": "otherwise" if one.name in off else "not_seen" if one.name in hidden else "as_said", "words": "every four" if one.name in off else ""} for one in said]
+    return [{"name": one.name, "answer": "otherwise" if one.name in off else "not_seen" if one.name in hidden else "as_said", "value": 4, "words": "every four" if one.name in off else ""} for one in said]
 
 
 def test_a_draw_can_be_shown_again_from_the_log(desk):
@@ -71,15 +71,23 @@ def test_a_draw_that_cannot_be_is_refused(desk, day, count, key):
         assert walked.draw_spot(folder, an_id(), day, desk.ids["lead"], count).key == key
 
 
-def test_a_look_is_kept_beside_what_was_said_and_changes_nothing_of_it(desk):
+def test_a_look_is_kept_beside_what_was_said_and_otherwise_than_said_is_a_finding(desk):
     piece = drawn(desk)["drawn"][0]
     with desk.folder() as folder:
         before = store.piece_document(folder, piece, "en")
-        kept = walked.keep_look(folder, an_id(), piece, {"how": "measured", "found": answers_of(desk, piece, off=("staple_spacing",))}, desk.ids["lead"])
-        assert store.piece_document(folder, piece, "en") == before
+        id, body = an_id(), {"how": "measured", "found": answers_of(desk, piece, off=("staple_spacing",))}
+        kept = walked.keep_look(folder, id, piece, body, desk.ids["lead"])
         off = [one for one in kept.document["found"] if one["answer"] == "otherwise"]
-        assert [(one["name"], one["said"], one["found"]) for one in off] == [("staple_spacing", 2, "every four")]
+        assert [(one["name"], one["said"], one["found"], one["words"]) for one in off] == [("staple_spacing", 2, 4, "every four")]
         assert walked.newest_looks(folder)[piece]["id"] == kept.id
+        work_once(folder, Bench(None))
+        after = store.piece_document(folder, piece, "en")
+        assert after["facts"] == before["facts"], "nobody's words are overwritten"
+        found = next(one for one in after["findings"] if one["rule"] == "looked-agrees")
+        assert (found["verdict"], found["shows"], found["stands"]) == ("departs", "flag", "open")
+        assert {one["name"]: one["value"] for one in after["looked"]}["staple_spacing"] == 4
+        again = walked.keep_look(folder, id, piece, body, desk.ids["lead"])
+        assert again.repeated and len(store.piece_document(folder, piece, "en")["decisions"]) == len(after["decisions"])
 
 
 def test_only_drawn_pieces_and_never_ones_own(desk):
@@ -101,9 +109,10 @@ def test_the_desk_tells_said_against_found(desk):
     piece = link.rsplit("/", 1)[1]
     form = client.get(link, headers=PAGE).text
     fields = {"csrf_token": re.search(r'name="csrf_token" value="([^"]+)"', form).group(1), "id": an_id(), "how": "seen"}
-    for one in answers_of(desk, piece, off=("rubbed_down",)):
+    for one in answers_of(desk, piece, off=("staple_spacing",)):
         fields |= {f"answer-{one['name']}": one["answer"], f"words-{one['name']}": one["words"]}
-    half = {name: value for name, value in fields.items() if name != "words-rubbed_down"}
+    half = dict(fields)
+    fields["of-staple_spacing-value"] = "3-1/2"
     refused = client.post(link, data=half, headers=PAGE)
     assert refused.status_code == 422 and 'value="otherwise" checked' in refused.text, "what was pressed stays on the page"
     fields["photo"] = (io.BytesIO(picture(77)), "far side.jpg")
@@ -112,7 +121,7 @@ def test_the_desk_tells_said_against_found(desk):
     told = client.get("/walk", headers=PAGE).text
     assert re.search(r"<b>\d of \d pieces had something otherwise than said", told) and "of all pieces could be otherwise" in told
     again = client.get(link, headers=PAGE).text
-    assert "found every four" in again and "settle it there" in again
+    assert "found 3-1/2 in.: every four" in again and "until it is settled there" in again
 
 
 def test_a_walk_is_answered_by_form_with_a_photo_and_all_of_it_or_nothing(desk):

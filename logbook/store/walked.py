@@ -12,6 +12,7 @@ Lists are in the order of the log. An act is never changed; a later one on the s
 from __future__ import annotations
 
 import secrets
+import uuid
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import UTC, date, datetime
 
@@ -22,6 +23,7 @@ from logbook.intake import Part
 from logbook.mistake import Mistake
 from logbook.store import files, journal
 from logbook.store.acts import Act, _do, act_document
+from logbook.store.deciding import decide
 from logbook.store.folder import JobFolder, answers, room, writing
 from logbook.store.listing import day_documents
 from logbook.store.shelf import piece_document
@@ -86,7 +88,10 @@ def looks(folder: JobFolder, piece_id: str | None = None) -> list[dict]:
 
 @answers
 def keep_look(folder: JobFolder, id: str, piece_id: str, body: Mapping[str, object], by: str, at: datetime | None = None) -> Act | Mistake:
-    """`body`: how, words, photos, found [{"name", "answer", "words"}]. Only a drawn piece; not by who built it."""
+    """`body`: how, words, photos, found [{"name", "answer", "value", "words"}]. Only a drawn piece; not by who built it.
+
+    What was found then stands as the lead's own look at each finding, so that otherwise than said becomes a finding.
+    """
     piece = piece_document(folder, piece_id, "en")
     if piece is None:
         return Mistake("store.no-piece", "PIECE", {"id": intake.shown(piece_id)})
@@ -99,7 +104,19 @@ def keep_look(folder: JobFolder, id: str, piece_id: str, body: Mapping[str, obje
     found = lots.found(body, lots.sayings(piece))
     if isinstance(found, Mistake):
         return found
-    return _do(folder, id, LOOKED, by, at, found | {"draw": draw["id"], "photos": list(body.get("photos") or ())}, piece=piece_id)
+    act = _do(folder, id, LOOKED, by, at, found | {"draw": draw["id"], "photos": list(body.get("photos") or ())}, piece=piece_id)
+    if isinstance(act, Mistake):
+        return act
+    editions = {one["rule"]: one["edition"] for one in piece["findings"]}
+    for rule, seen in lots.as_looked(act.document, piece["findings"]).items():
+        own = str(uuid.uuid5(uuid.UUID(id), rule))
+        if _known(folder, own):
+            continue  # the same press again
+        told = {"id": own, "rule": rule, "edition": editions[rule], "decision": "looked", "reason": act.document["words"] or None}
+        made = decide(folder, piece_id, told | {"looked": {"how": found["how"], "facts": seen}}, by, act.at)
+        if isinstance(made, Mistake):
+            return made
+    return act
 
 
 def newest_looks(folder: JobFolder) -> dict[str, dict]:

@@ -2,6 +2,7 @@
 
     draw(seed, candidates, first, count) -> ids     the lot: anybody who has the seed can draw it again
     sayings(piece) -> tuple[Saying, ...]            what was said of a piece and can be looked at
+    as_looked(look, findings)                       what was found, as the lead's looks at the findings
     against(looks) -> Against                       said against found, and what so few looks can prove
 
 The lot of a piece is the SHA-256 of the seed, a colon and its id: common tools reckon it. Pieces whose builder
@@ -16,6 +17,7 @@ from hashlib import sha256
 from math import comb
 
 from logbook import facts
+from logbook.joining.values import read_value
 from logbook.mistake import Mistake
 
 FORMAT = "sha256(seed:piece)"
@@ -66,7 +68,10 @@ def sayings(piece: Mapping) -> tuple[Saying, ...]:
 
 
 def found(body: Mapping[str, object], said: Sequence[Saying]) -> dict | Mistake:
-    """What a looker answers: `how`, `words` and `found`, a list of {"name", "answer", "words"}. Every saying has an answer."""
+    """What a looker answers: `how`, `words` and `found`, a list of {"name", "answer", "value", "words"}.
+
+    Every saying has an answer. Otherwise than said needs the value that was found; of a yes or no it is the other one.
+    """
     if body.get("how") not in WAYS:
         return Mistake("walk.no-way", "how", {"expected": ", ".join(WAYS)})
     given = body.get("found")
@@ -79,16 +84,43 @@ def found(body: Mapping[str, object], said: Sequence[Saying]) -> dict | Mistake:
         row = rows.get(one.name, {})
         if row.get("answer") not in ANSWERS:
             return Mistake("walk.no-answer", one.name, {"fact": one.name, "expected": ", ".join(ANSWERS)})
-        words = _text(row.get("words"))
-        if row["answer"] == "otherwise" and not words:
-            return Mistake("walk.otherwise-how", one.name, {"fact": one.name})
-        answers.append(
-            {"name": one.name, "said": one.value, "via": one.via, "answer": row["answer"], "found": words}
-            | ({} if one.exact is None else {"exact": one.exact})
-        )
+        kept = {"name": one.name, "said": one.value, "via": one.via, "answer": row["answer"], "words": _text(row.get("words"))}
+        kept |= {} if one.exact is None else {"exact": one.exact}
+        if row["answer"] == "otherwise":
+            value = _otherwise(one, row)
+            if isinstance(value, Mistake):
+                return value
+            beside = facts.exact_to_json(one.name, value)
+            kept |= {"found": facts.to_json(one.name, value)} | ({} if beside is None else {"found_exact": beside})
+        answers.append(kept)
     if all(one["answer"] == "not_seen" for one in answers) and not _text(body.get("words")):
         return Mistake("walk.nothing-seen", "words")
     return {"how": body["how"], "found": answers, "words": _text(body.get("words"))}
+
+
+def _otherwise(said: Saying, row: Mapping) -> object | Mistake:
+    if facts.BY_NAME[said.name].shape == "flag":
+        return not said.value
+    if row.get("value") is None:
+        return Mistake("walk.otherwise-how", said.name, {"fact": said.name})
+    value = read_value(said.name, row["value"], row.get("exact"))
+    if not isinstance(value, Mistake) and value == facts.from_json(said.name, said.value, said.exact):
+        return Mistake("walk.otherwise-same", said.name, {"fact": said.name})
+    return value
+
+
+def as_looked(look: Mapping, findings: Sequence[Mapping]) -> dict[str, list[dict]]:
+    """Rule -> the facts of a look that speak to it, as a `looked` decision carries them: each fact goes to the first
+    finding that leans on it, so that what was seen stands beside what the rule made of the words."""
+    by_rule: dict[str, list[dict]] = {}
+    for one in look["found"]:
+        rule = next((each["rule"] for each in findings if one["name"] in each["facts"]), None)
+        if rule is None or one["answer"] == "not_seen":
+            continue
+        off = one["answer"] == "otherwise"
+        value, exact = (one["found"], one.get("found_exact")) if off else (one["said"], one.get("exact"))
+        by_rule.setdefault(rule, []).append({"name": one["name"], "value": value} | ({} if exact is None else {"exact": exact}))
+    return by_rule
 
 
 def _text(given: object) -> str:

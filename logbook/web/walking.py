@@ -7,14 +7,14 @@ from collections.abc import Mapping
 
 from flask import Blueprint, g, jsonify, make_response, redirect, render_template, request, send_file, url_for
 
-from logbook import intake, labels, store
+from logbook import facts, intake, labels, store
 from logbook.day import moments
 from logbook.intake import Part
 from logbook.mistake import Mistake
 from logbook.rules.checklist import CHECKLIST
 from logbook.store import people, walked
 from logbook.walk import areas, leaks, lots, releases, rounds
-from logbook.web import answers, asked, opened
+from logbook.web import answers, asked, opened, pressing
 
 screen = Blueprint("walking", __name__)
 
@@ -93,7 +93,7 @@ def _look_form(piece_id: str, refused: Mistake | None = None, status: int = 200)
         return answers.refuse(Mistake("pages.no-such-piece"))
     before = walked.looks(folder, piece_id)
     page = render_template(
-        "look.html", piece=found, sayings=lots.sayings(found), ways=lots.WAYS, choices=lots.ANSWERS, before=before, names=people.names(folder.db),
+        "look.html", piece=found, sayings=lots.sayings(found), ways=lots.WAYS, choices=lots.ANSWERS, before=before, press=pressing.field, shape=lambda name: facts.BY_NAME[name].shape, names=people.names(folder.db),
         told=look_told, posted=request.form, refused=refused and _sentences(refused), fresh=request.form.get("id") or str(uuid.uuid4()),
     )  # fmt: skip
     return make_response(page, status)
@@ -109,13 +109,15 @@ def _sentences(mistake: Mistake) -> tuple[str, str]:
 
 @screen.post("/walk/look/<piece>")
 def look(piece: str):
-    """Body: id, how, words, found [{name, answer, words}]; a form names its fields answer-FACT and words-FACT."""
+    """Body: id, how, words, found [{name, answer, value, words}]; a form names its fields answer-FACT, words-FACT and of-FACT-…"""
     body = asked.body()
     if isinstance(body, Mistake):
         return answers.refuse(body)
     if asked.is_form():
-        names = [key.removeprefix("answer-") for key in body if key.startswith("answer-")]
-        body["found"] = [{"name": name, "answer": body[f"answer-{name}"], "words": body.get(f"words-{name}")} for name in names]
+        body["found"] = [_pressed(body, key.removeprefix("answer-")) for key in [*body] if key.startswith("answer-")]
+        wrong = next((one["value"] for one in body["found"] if isinstance(one["value"], Mistake)), None)
+        if wrong:
+            return _look_form(piece, wrong, answers.status_of(wrong))
         photos = _photos("photo")
         if isinstance(photos, Mistake):
             return _look_form(piece, photos, answers.status_of(photos))
@@ -127,6 +129,17 @@ def look(piece: str):
         off = any(one["answer"] == "otherwise" for one in act.document["found"])
         return redirect(url_for("walking.look_page", piece=piece) if off else url_for("walking.page"), 303)
     return make_response(jsonify(act.document), 200 if act.repeated else 201)
+
+
+def _pressed(body: Mapping, name: str) -> dict:
+    """One line of the form; the value that was found stands in fields of its own, `of-FACT-…`."""
+    row = {"name": name, "answer": body[f"answer-{name}"], "words": body.get(f"words-{name}"), "value": None}
+    own = {key.removeprefix(f"of-{name}-"): value for key, value in body.items() if key.startswith(f"of-{name}-")}
+    if row["answer"] == "otherwise" and any(value.strip() for key, value in own.items() if not key.startswith(("way", "side-0", "side-1"))):
+        row["value"] = pressing.value(own | {"name": name})
+    elif row["answer"] == "otherwise" and any(key.startswith("side-") and value == "yes" for key, value in own.items()):
+        row["value"] = pressing.value(own | {"name": name})
+    return row
 
 
 def _photos(field: str) -> list[str] | Mistake:
