@@ -10,7 +10,7 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from reading_cases import CASES, Said, facts_of, facts_read, load
+from reading_cases import CASES, FILES, Said, facts_of, facts_read, load
 
 from logbook import said, transcript
 from logbook.facts import Move
@@ -19,7 +19,7 @@ from logbook.reading import read
 from logbook.reading.explain import left_alone
 
 EXAMPLES = Path(__file__).parent / "cases" / "contract"
-SENTENCES = [case for name in ("english", "more_english", "spanish", "more_spanish") for case in load(CASES / f"{name}.txt")]
+SENTENCES = [case for name in FILES for case in load(CASES / f"{name}.txt")]
 KNOWN_FAILURES = load(CASES / "known_failures.txt")
 
 

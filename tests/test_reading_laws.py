@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from num_words import spelled  # our own speller, tests/num_words.py
-from reading_cases import CASES, facts_read, load
+from reading_cases import CASES, FILES, facts_read, load
 
 from logbook import measure
 from logbook.facts import Move
@@ -70,7 +70,7 @@ def test_millimetres_convert_exactly(one, two):
 
 
 ALONE = ("inlet_size", "vanes", "stapled", "taped", "rubbed_down", "closure_mark", "scrim_shows", "side_moves", "length", "run", "level_sides", "groove_step")
-SENTENCES = [case for name in ("english", "more_english", "spanish", "more_spanish") for case in load(CASES / f"{name}.txt")]
+SENTENCES = [case for name in FILES for case in load(CASES / f"{name}.txt")]
 
 
 @pytest.mark.parametrize("case", SENTENCES, ids=str)

@@ -29,7 +29,7 @@ class Size:
 
 def compose(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return _corrected(_sized(_counted(_split_decimals(items, text)), text))
+    return _corrected(_of_the_building(_sized(_counted(_split_decimals(items, text)), text), text))
 
 
 def _split_decimals(items, text: str):
@@ -115,6 +115,26 @@ def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
         if _concept(items, end) == "LONG":
             end += 1
     return _item(items, at, end, Size(pair, second.value.unit or first.value.unit, long, long_start)), end
+
+
+def _of_the_building(items, text: str):
+    """ "a ceiling tile 24 by 24", "the 36 by 80 door": measures of what is no duct."""
+    done = list(items)
+    for place, item in enumerate(items):
+        if item.concept != "BUILDING":
+            continue
+        at = place + 1
+        while _concept(items, at) in ("BE", "DET", "HEDGE", "OF") and at - place < 4:
+            at += 1
+        if _concept(items, at) in ("SIZE", "LEN") and _concept(items, at + 1) not in _OWN_NOUNS:
+            done[at] = replace(done[at], concept="COUNT")
+        before = place - 1 if _concept(items, place - 1) not in ("COUNTED", "LONG", "WIDE", "HIGH") else place - 2
+        if _concept(items, before) in ("SIZE", "LEN"):
+            done[before] = replace(done[before], concept="COUNT")
+    return tuple(done)
+
+
+_OWN_NOUNS = ("GAP", "TAPE", "STAPLES", "BOARD", "BACK", "THROAT", "OFFSETS", "K_COLLAR", "ROUND")
 
 
 def _ratio_at(items, at: int, text: str):

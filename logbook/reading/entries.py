@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import ORDER, Move
-from logbook.reading import roles
+from logbook.reading import partly, roles
 from logbook.reading.claims import Claim, TakenBack
 from logbook.reading.drafts import Draft
 from logbook.reading.grammar import Row
@@ -23,7 +23,7 @@ def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
     value = kind.value if kind else None
     claims = [c for c in claims if not c.kinds or value is None or value in c.kinds]
     claims = roles.mended(row, claims, draft)
-    claims = roles.weak(claims, draft)
+    claims = partly.reconciled(roles.weak(claims, draft))
     claims = _moves(claims)
     head = [c for c in (draft.kind, draft.mark) if c is not None]
     return _last_word(row, head + claims, draft)
@@ -117,7 +117,7 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
         elif old.value == one.value:
             opened = (*old.opens, *one.opens)
             kept[before] = replace(old, hedged=old.hedged and one.hedged, opens=opened)
-        elif one.corrects or one.name == "place":
+        elif one.corrects or one.name == "place" or (old.part == "undone" and one.value is True):
             kept[before] = replace(one, took_back=(*old.took_back, TakenBack(old.value, old.start, old.end), *one.took_back))
         elif one.name == "closure" and "mastic" in (old.value, one.value):
             kept.append(one)

@@ -84,6 +84,12 @@ class Row:
         void = code(VOID)
         return Row(self.text, self.items, "".join(void if at in blank else c for at, c in enumerate(self.string)))
 
+    def recoded(self, places: dict[int, str]) -> Row:
+        """The row where the items at these places count as another concept."""
+        if not places:
+            return self
+        return Row(self.text, self.items, "".join(code(places[at]) if at in places else c for at, c in enumerate(self.string)))
+
     def is_blank(self, at: int) -> bool:
         return self.string[at] == code(VOID)
 

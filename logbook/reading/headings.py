@@ -12,6 +12,8 @@ from logbook.reading.grammar import Row
 MARK = (
     "(?: LETTER (?:DASH)? NUM | K_TEE (?:DASH)? NUM | NUM DASH NUM | NUM LETTER (?!NUM) | NUM | LETTER (?=SEP|$|ON|BE|RUN|AND) )"
 )
+NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
+STOPS = "STOP QUERY"
 _NAMED = "(?:FITTING|NUMBER|COMMA FILLER COMMA|FILLER|COMMA NUMBER|COMMA FITTING|HEDGE|DET|THIS){0,3}"
 
 
@@ -102,12 +104,12 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, batch=tuple((str(int(row.items[at].value.value)), (at, at + 1)) for at in ats)))
     kind_mark = (
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
-        " (?!BY|WIDE|LONG|HIGH|FITTING (?:COMMA)? NUM|STAPLES|WASHERS|TABS|BOARD)"
+        " (?!BY (?!DET)|WIDE|LONG|HIGH|FITTING (?:COMMA)? NUM|STAPLES|WASHERS|TABS|BOARD)"
     )
     for match in row.find(kind_mark):
-        if not _angle_not_mark(row, match) and not taken.intersection(range(*match.span("m"))):
+        if not _angle_not_mark(row, match) and not _just_one(row, match) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
+    for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
         if not taken.intersection(range(*match.span("m"))) and not _counts_pieces(row, match.start("f")):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
@@ -123,6 +125,17 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if kind is not None and not taken.intersection(range(*match.span("m"))):
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
             add(replace(named, kind=kind, kind_at=match.span("k")))
+    for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=STOP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD) (?=SEP|$|(?:ON|OF) RUN|AND|WITH|OFF|FROM|DET? INLET)"):
+        kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower().split()[0])
+        said = [item.concept for item in row.items[match.start() : match.end()]]
+        if kind is None or row.is_blank(match.start("k")) or (match.start("f") == match.end("f") and match.start("m") < 0 and "BE" not in said):
+            continue
+        marked = match.start("m") >= 0 and not taken.intersection(range(*match.span("m")))
+        if marked or match.start("d") >= 0:  # "fitting 4 is a branch", "this one is a branch"
+            named = _mention(row, match, mark=mark_text(row, *match.span("m"), language) if marked else None)
+            made = [m for m in made if not (marked and m.kind is None and m.mark_at == match.span("m"))]
+            used.difference_update(range(match.start(), match.end()))
+            add(replace(named, kind=kind, kind_at=match.span("k")))
     for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
@@ -135,6 +148,10 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         named = any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where
         if not named and not taken.intersection(range(*match.span(group))):
             add(replace(_mention(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))
+    for match in row.find(f"(?P<n>{NOT_THE_ONE}) (?:[^{STOPS}]){{0,8}} (?:COMMA|STOP) FILLER? (?:THIS|BE|IT){{1,2}} (?:NUMBER|FITTING)? (?P<m>{MARK}) (?=SEP|$)"):
+        marked = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
+        used.difference_update(range(match.start(), match.end()))
+        add(replace(marked, kind=None, kind_at=None, corrects=False))
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER){0,2} (?P<m>NUM|LETTER NUM) COMMA (?=FILL{0,2} KIND)"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
@@ -206,17 +223,36 @@ def _plural(row: Row, at: int) -> bool:
     return re.search(r"s\b", row.text[item.start : item.end].lower()) is not None
 
 
+def _just_one(row: Row, match) -> bool:
+    """ "it's a straight one", "the straight one": a word for the thing, where "straight one" alone is number 1."""
+    at = match.start("k")
+    said = row.words(*match.span("m")).lower()
+    return said in ("one", "uno", "una") and at > 0 and row.items[at - 1].concept in ("DET", "ANOTHER", "SIZE", "LEN")
+
+
 def _angle_not_mark(row: Row, match) -> bool:
-    """ "elbow ninety": 90 and 45 behind an elbow are its angle."""
+    """ "elbow ninety": 90 and 45 behind an elbow are its angle; "elbow 45 on run 5" is number 45, as "elbow 44 on run 5" is 44.
+
+    "Elbow ninety on run two" stays an angle: nearly every elbow is one, and few jobs reach number 90.
+    """
     first, last = match.span("m")
     if last - first != 1 or row.items[first].concept != "NUM":
         return False
     kind = row.items[match.start("k")].concept
     value = row.items[first].value.value
+    if value == 45 and [item.concept for item in row.items[last : last + 3]] == ["ON", "RUN", "NUM"] and not _numbered(row, match.start("k")):
+        return False
     return kind in ("K_ELBOW", "K_WYE") and value in (90, 45) or kind == "K_OFFSET" and row.items[first].concept == "LEN"
+
+
+def _numbered(row: Row, at: int) -> bool:
+    """Whether the piece has its number already right before: "fitting 7, elbow 45 on run 5"."""
+    while at > 0 and row.items[at - 1].concept in ("COMMA", "BE", "DET", "FILLER", "THIS", "IT"):
+        at -= 1
+    return at > 0 and row.items[at - 1].concept in ("NUM", "LETTER")
 
 
 def _reference(row: Row, at: int, taken: set[int]) -> bool:
     """A kind that is only pointed at: "into the tee", "off the main elbow"."""
     before = [row.items[k].concept for k in range(max(0, at - 2), at) if k not in taken]
-    return any(c in ("TIED", "FROM", "OFF", "BY") for c in before) or before[-1:] == ["TO"] or before == ["TO", "DET"]
+    return any(c in ("TIED", "FROM", "OFF", "BY", "FT2") for c in before) or before[-1:] == ["TO"] or before == ["TO", "DET"]

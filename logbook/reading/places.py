@@ -43,7 +43,7 @@ def places(row: Row) -> list[Claim]:
         last = at + 1
         while last < len(row.items) and (row.items[last].concept in ("NUM", "COUNT", "PLACE_NOUN") or (row.items[last].concept in ("OF", "DET") and last + 1 < len(row.items) and row.items[last + 1].concept in ("PLACE_NOUN", "DET"))):
             last += 1
-        led = first > 0 and (row.items[first - 1].concept == "ON" or row.text[row.items[first - 1].start : row.items[first - 1].end].lower() in _LED)
+        led = first > 0 and not _leads_there(row, first - 1) and (row.items[first - 1].concept == "ON" or row.text[row.items[first - 1].start : row.items[first - 1].end].lower() in _LED)
         while start is None and first < at and row.items[first].concept in ("DET", "THIS"):
             first += 1
         if start is None and not led:
@@ -52,6 +52,12 @@ def places(row: Row) -> list[Claim]:
         made.append(one)
         done = last
     return made
+
+
+def _leads_there(row: Row, at: int) -> bool:
+    """ "runs up to the roof": where it leads to, not where it is."""
+    said = row.words(max(0, at - 1), at + 1).lower().split()
+    return said[-1:] == ["to"] and (row.items[at].concept == "TO" or said[-2:-1] in (["up"], ["down"], ["out"], ["over"], ["back"]))
 
 
 def _whole(row: Row, at: int) -> int:

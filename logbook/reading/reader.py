@@ -6,12 +6,12 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import condition, drafts, ends, entries, moves, places, sizes, staples, supports, tapes
+from logbook.reading import condition, drafts, ends, entries, moves, partly, places, sizes, staples, supports, tapes
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions, runs
-from logbook.reading.items import book, itemise
+from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.phrases import phrases_said
 from logbook.reading.sameness import copies, mirrored
 from logbook.reading.shift import is_shift, shift_claims
@@ -37,19 +37,22 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     own = row.blanked(not_own)
     cut = clauses(own)
     left = undone(own, cut)
-    stated = own.blanked(left.blank | left.plans)
+    undone_at = partly.undoings(row, own, cut)
+    left_out = partly.sides_left_out(own, cut)
+    stated = own.blanked(left.blank | left.plans | {at for _, at in undone_at})
     headed = own.blanked(left.plans)
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = list(left.claims)
+    claims: list[Claim] = [*left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut)]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.FRAMES[:2], stated, taken)
     named = mentions(headed, taken, language)
     taken.update(at for m in named if m.mark_at for at in range(*m.mark_at))
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
-    for frames in (ends.FRAMES, moves.FRAMES[2:], staples.FRAMES[:10], tapes.FRAMES[:7], supports.FRAMES, condition.FRAMES, sizes.FRAMES, staples.FRAMES[10:], tapes.FRAMES[7:]):
+    stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
+    for frames in (ends.FRAMES, moves.FRAMES[2:], staples.FRAMES[:10], tapes.FRAMES[:7], supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES[10:], tapes.FRAMES[7:]):
         claims += run(frames, stated, taken)
     claims += sizes.sizes(stated, taken)
     claims += places.places(stated)
@@ -178,7 +181,7 @@ def _entries(row: Row, made, done, job) -> tuple[Entry, ...]:
         opens = [item for one, _ in done[place] for item in one.opens]
         if not own and not opens and draft.same_as is None and not draft.withdrawn:
             continue
-        if not _worth(own, opens, draft):
+        if not _worth(own, opens, draft) or _only_goes_on(row, draft, own):
             continue
         where[place] = len(kept)
         kept.append((place, own))
@@ -205,6 +208,14 @@ def _worth(own, opens, draft) -> bool:
     if draft.mark is None and draft.kind is None and any(one.name == "stage" and one.value == "made" for one, *_ in own):
         names = names - {"stage"}
     return bool(opens or draft.same_as or draft.withdrawn or names - {"run", "place", "service"})
+
+
+def _only_goes_on(row: Row, draft, own) -> bool:
+    """ "Moving on to the cap": what he turns to next; nothing is said of it yet."""
+    if draft.mark is not None or [one.name for one, *_ in own if one.name not in ("run", "place", "service")] != ["kind"]:
+        return False
+    said = row.text[max(0, draft.kind.start - 24) : draft.kind.start].lower()
+    return draft.another and any(words in said for words in ("moving on", "on to", "onto", "next", "sigue", "siguiente", "sigo", "seguimos"))
 
 
 def _fact(one: Claim, row: Row, conflict: bool, source: int | None = None) -> Fact:

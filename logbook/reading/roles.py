@@ -158,7 +158,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
 
 
 def weak(claims: list[Claim], draft: Draft) -> list[Claim]:
-    strong = {c.name for c in claims if not c.weak}
+    strong = {c.name for c in claims if not c.weak and c.part != "undone"}
     kind = draft.kind.value if draft.kind else None
     kept, seen = [], set()
     for one in claims:

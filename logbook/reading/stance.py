@@ -51,7 +51,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
         items = row.items[clause.first : clause.last]
         lead = _lead(items)
         head = items[lead].concept if lead < len(items) else ""
-        if carried is not None and (items[0].concept == "BUT" or head == "I" or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and _so_then(row, items, lead))):
+        if carried is not None and (items[0].concept == "BUT" or head == "I" or _mine(row, items, lead) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and _so_then(row, items, lead))):
             carried = None
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
@@ -83,13 +83,18 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return DRAWING, clause.first + concepts.index("SHOULD_HAVE"), False
     if "DRAWING" in concepts:
         at = concepts.index("DRAWING")
-        before = any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
+        depicted = at > 1 and "ON" in concepts[at - 2 : at] and any(c.startswith("K_") for c in concepts[max(0, at - 3) : at])  # "the elbow on the drawing"
+        before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2
         return DRAWING, clause.first + (0 if ends or not before else at), False
     if head == "OTHER" and not _and_i(items, lead):
         return OTHER, clause.first, True
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(items, lead):
         return OTHER, clause.first, True
+    if "NOT" in concepts and not _named_next(row, clause):
+        at = concepts.index("NOT")
+        if concepts[at + 1 : at + 2] == ["DET"] and concepts[at + 2 : at + 3] in (["NUM"], ["GENERIC"], ["FITTING"]) and len(concepts) > at + 3:
+            return OTHER, clause.first + at, False  # "isn't the one with no vanes": tells of another
     for at, concept in enumerate(concepts):
         who = at + 2 if concepts[at + 1 : at + 2] == ["DET"] else at + 1
         if concept == "BY" and who < len(items) and (concepts[who] == "OTHER" or items[who].value in language.names):
@@ -97,8 +102,19 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     return None, 0, False
 
 
+def _named_next(row: Row, clause: Clause) -> bool:
+    """ "…, that's eight": the clause behind names whose it is."""
+    behind = [item.concept for item in row.items[clause.last + 1 : clause.last + 4]]
+    return any(c in ("THIS", "BE") for c in behind[:2]) and any(c in ("NUM", "NUMBER", "FITTING") for c in behind)
+
+
 def _this_one(row: Row, items, lead: int) -> bool:
     return row.text[items[lead].start : items[lead].end].lower().startswith("this")
+
+
+def _mine(row: Row, items, lead: int) -> bool:
+    """ "the one on the drawing has vanes, mine doesn't" """
+    return lead < len(items) and row.text[items[lead].start : items[lead].end].lower() in ("mine", "ours", "mío", "mía", "el mío", "la mía")
 
 
 def _so_then(row: Row, items, lead: int) -> bool:

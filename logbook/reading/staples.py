@@ -73,7 +73,7 @@ def _sides(found: Found):
     acts = {item.concept for item in found.items("acts")}
     if "STAPLED" in acts or "STAPLES" in acts:
         yield found.claim("sides_stapled", int(number), group="w", uses=("n",))
-    if "TAPED" in acts or "TAPE" in acts or "CLOSURE" in acts:
+    if acts & {"TAPED", "TAPE", "CLOSURE", "MARK181"}:
         yield found.claim("sides_taped", int(number), group="w", uses=("n",))
 
 
@@ -99,12 +99,13 @@ FRAMES = (
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
     Frame(f"(?P<w>{_COUNT} (?:OF|ON|WITH) (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),
+    Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|AROUND){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC){0,4} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
-    Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE)", _flag("stapled")),
+    Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),
     Frame("(?:NUMB) (?:APART|EVERY) (?P<w>STAPLES)", _flag("stapled")),
     Frame("(?P<w>(?:WITH|THROUGH|ON)? DET? FLAP)", _flag("staple_flap")),
     Frame("(?P<w>TABS) (?! (?:FILL|AND){0,3} (?:BENT|CLINCHED|TIGHT))", lambda found: [found.claim("cross_tabs", True, group="w")]),

@@ -53,7 +53,9 @@ FRAMES = (
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
     Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
-    Frame("LEAK_TEST (?:FILL|RUN|NUM|ON|OF|COMMA){0,6} (?P<w>(?P<n>LEN|FRAC))", _pressure),
+    Frame("LEAK_TEST (?:FILL|RUN|NUM|ON|OF|COMMA|STOP){0,6} (?P<w>(?P<n>LEN|FRAC))", _pressure),
+    Frame("(?:LEAK_TEST|CFM) (?:FILL|COMMA|ON|OF|IN|WORD){0,4} (?P<w>(?P<n>LEN|FRAC)) (?=(?:OVER|COMMA|ON|IN|FILL|OF|NUM|SIZE){0,5} FT2)", _pressure),
+    Frame("FT2 (?:FILL|COMMA|OF|GENERIC|WORD){0,4} ON (?P<w>(?P<n>LEN|FRAC))", _pressure),
     Frame("(?P<w>(?P<n>FT2))", _number("(leak_area)")),
     Frame("(?P<s>SERVICE) (?!AIR? (?:FILL|ON|OF){1,3} (?:DEG|TEMP_F))", _service),
 )

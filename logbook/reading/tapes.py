@@ -56,6 +56,31 @@ def _temperature(found: Found):
 
 
 _TEMPS = "(?:DEG|TEMP_F)"
+_LAYS = frozenset("put ran laid used using applied threw slapped puse pusimos lleva llevan tiene tienen usé use usamos eché puesta".split())
+_BESIDE = ("STAPLES", "STAPLED", "RUBBED", "RUB", "MARK181", "CLOSURE", "LEN", "FRAC", "WIDE", "WITH", "SEALED", "C_MASTIC", "REPAIRED", "METHOD", "DAMAGE")
+_THEN = (*_BESIDE, "ON", "AROUND", "IN_PLACE", "SIDES_ALL", "SIDE", "BOTH", "ALL")
+_PASSED = ("COMMA", "AND", "DET", "OF", "BE", "FILLER", "HEDGE", "NUM", "IT", "AROUND", "OVER", "WIPED", "TRIMMED", "SIDE", "SIDE_WORD")
+
+
+def _laid(found: Found):
+    """The bare word "tape" says taped only beside what is done with it: laid on something, of a width, with staples.
+
+    "Grabbed the tape" and a lone "tape" say nothing was closed.
+    """
+    row, at = found.row, found.at("w")
+    behind, ahead = at - 1, at + 1
+    while behind >= 0 and at - behind <= 4 and row.items[behind].concept in _PASSED and row.items[behind].value is None and not _lays(row, behind):
+        behind -= 1
+    while ahead < len(row.items) and ahead - at <= 4 and row.items[ahead].concept in ("COMMA", "AND", "DET", "OF", "BE", "FILLER", "HEDGE", "IT"):
+        ahead += 1
+    before = behind >= 0 and at - behind <= 4 and (row.items[behind].concept in (*_BESIDE, "NUM") or _lays(row, behind))
+    after = ahead < len(row.items) and ahead - at <= 4 and row.items[ahead].concept in _THEN
+    if (before and not row.is_blank(behind)) or (after and not row.is_blank(ahead)):
+        yield found.claim("taped", True, group="w", weak=True)
+
+
+def _lays(row, at: int) -> bool:
+    return not _LAYS.isdisjoint(row.words(at, at + 1).lower().split())
 
 FRAMES = (
     # the board before the tape: "inch board", "475 board"
@@ -77,7 +102,7 @@ FRAMES = (
     Frame("(?P<m>MARK181)", _mark),
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
     Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
-    Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _flag("taped", weak=True)),
+    Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
     Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),
     Frame("(?P<w>(?:SEE|SHOWS) (?:DET){0,1} SCRIM)", _flag("scrim_shows")),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from logbook.reading.claims import Claim, Open, claim
@@ -61,7 +61,7 @@ def undone(row: Row, cut: tuple[Clause, ...]) -> Undone:
     rest = row.blanked(blank | plans)
     for clause in cut:
         for one in _denials(rest, clause):
-            claims.append(one)
+            claims.append(replace(one, part="side") if _of_one_side(row, clause, one) else one)
             blank.update(range(one.first, one.last))
     return Undone(tuple(claims), frozenset(blank), frozenset(plans))
 
@@ -199,6 +199,14 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
             if found:
                 at = found[-1].last
                 continue
+        if concept == "LEFT_OUT":
+            noun = next((k for k in range(at + 1, min(at + 4, clause.last)) if _live(row, k) in ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")), None)
+            out = noun is not None and (row.words(at, at + 1).lower().split()[-1] in ("out", "off") or (noun + 1 < clause.last and _live(row, noun + 1) in ("OUT", "MISSING", "OFF")))
+            if out:
+                ends = noun + 1 if _live(row, noun + 1 if noun + 1 < clause.last else noun) not in ("OUT", "MISSING", "OFF") else noun + 2
+                made.append(claim(row, *DENIED[_live(row, noun)], at, ends))
+                at = ends
+                continue
         if concept in ("VANES", "FLAP", "SCRIM", "TAPE", "TABS", "PANEL", "TAPED") and at + 1 < clause.last:
             behind = [_live(row, at + k) if at + k < clause.last else "" for k in (1, 2, 3)]
             step = next((k for k, c in enumerate(behind) if c in ("NOT", "MISSING", "OUT", "NO")), None)
@@ -216,6 +224,15 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                     continue
         at += 1
     return made
+
+
+def _of_one_side(row: Row, clause: Clause, one: Claim) -> bool:
+    """ "couldn't staple the back", "the top isn't taped": of one side only."""
+    for at in range(max(clause.first, one.first - 4), min(clause.last, one.last + 4)):
+        item = row.items[at]
+        if item.concept == "OTHER_SIDE" or (item.concept == "SIDE" and len(item.value) == 1) or (item.concept == "BACK" and at > 0 and row.items[at - 1].concept == "DET"):
+            return one.name in ("stapled", "taped", "rubbed_down")
+    return False
 
 
 def _flip(row: Row, clause: Clause) -> Claim | None:

@@ -1,0 +1,171 @@
+"""What was done only in part, came off again, or is denied without being named: "all but the top", "tore it off", "but it isn't".
+
+Each would otherwise leave a true fact that a person on site knows to be false.
+"""
+
+from __future__ import annotations
+
+from logbook.reading.claims import Claim, Found, Frame, claim
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+
+_ACTS = {
+    "STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped",
+    "MARK181": "taped", "RUBBED": "rubbed_down", "RUB": "rubbed_down", "VANES": "vanes", "TABS": "cross_tabs", "SEATED": "panel_seated",
+    "TRIMMED": "trimmed", "TRIM": "trimmed", "WIPED": "surface_clean", "WIPE": "surface_clean", "TIE_RODS": "reinforced", "PREHEATED": "preheated",
+}  # fmt: skip
+_GONE = frozenset(("came off", "torn off", "gone", "arrancado", "arrancada"))
+_REST = frozenset("other others rest remaining otros otras demás resto".split())
+_ON_A_SIDE = ("SIDE", "OTHER_SIDE", "BACK", "SIDE_WORD", "JOINT", "END", "ONE_SIDE")
+_SMALL = ("BE", "DET", "IT", "FILLER", "THIS", "HAVE", "ON", "OF", "IN", "WITH", "YET", "I", "ANY")
+_LOOK_BACK = 14  # items
+_BEFORE_UNDONE = (
+    *_SMALL, "COMMA", "STOP", "BUT", "AND", "ANOTHER", "SIDE", "SIDE_WORD", "OTHER_SIDE", "JOINT", "ALL", "BOTH", "AROUND", "LATER", "OTHER", "FILLER",
+    "OFF", "END", "OVER", "NUM", "WITH", "EVERY", "FITTING", "TO", "WHEN", "IN_PLACE", "LEN", "MARK181", "BACK", "UP",
+)  # fmt: skip
+
+
+def undoings(row: Row, own: Row, cut: tuple[Clause, ...]) -> list[tuple[Claim, int]]:
+    """ "Taped it, then tore it off", "the tape came off": the act before it no longer holds. With the item that says so."""
+    made: list[tuple[Claim, int]] = []
+    for at, item in enumerate(row.items):
+        peels = item.concept == "DAMAGE" and item.value == "delaminated"
+        gone = item.concept == "MISSING" and row.words(at, at + 1).lower() in _GONE
+        if item.concept != "UNDONE" and not peels and not gone:
+            continue
+        act = None if _off_something(row, at) else _act_before(row, at)
+        if act is None or own.is_blank(act) or ((peels or gone) and row.items[act].concept not in ("TAPE", "STAPLES", "CLOSURE")):
+            continue
+        name = _ACTS[row.items[act].concept]
+        near = act if all(row.items[k].concept not in ("COMMA", "STOP") for k in range(act, at)) else at
+        made.append((claim(row, name, False, near, at + 1, corrects=True, part="undone", hedged=False), at))
+    return made
+
+
+def _off_something(row: Row, at: int) -> bool:
+    """ "took it off the bench", "se cayó la etiqueta": it is of another thing; "tore it off the top" is of the act."""
+    behind = [item.concept for item in row.items[at + 1 : at + 3]]
+    return behind[:1] in (["DET"], ["ON_BENCH"], ["BUILDING"], ["FITTING"]) and behind[1:] not in (["SIDE"], ["JOINT"], ["TAPE"], ["STAPLES"], ["VANES"])
+
+
+def _act_before(row: Row, at: int) -> int | None:
+    """The act that "tore it off" is of: right before, with nothing between that it could be of instead."""
+    stops = 0
+    for back in range(at - 1, max(-1, at - _LOOK_BACK), -1):
+        concept = row.items[back].concept
+        if concept in _ACTS:
+            return back
+        stops += concept == "STOP"
+        if stops > 1 or concept not in _BEFORE_UNDONE:
+            return None
+    return None
+
+
+def but_not(row: Row, why: dict[int, str], cut: tuple[Clause, ...]) -> list[Claim]:
+    """ "If it was taped I'd hang it, but it isn't", "the drawing has vanes, mine doesn't": the act named before is denied."""
+    made: list[Claim] = []
+    for place, clause in enumerate(cut):
+        if place == 0 or clause.first in why and not _own_again(row, clause):
+            continue
+        not_at = next((at for at in range(clause.first, clause.last) if row.items[at].concept in ("NOT", "NO")), None)
+        if not_at is None or not _only_small(row, clause, not_at):
+            continue
+        act = _act_of_others(row, why, cut, place)
+        if act is not None:
+            made.append(claim(row, _ACTS[row.items[act].concept], False, clause.first, clause.last, corrects=True, hedged=False))
+    return made
+
+
+def _own_again(row: Row, clause: Clause) -> bool:
+    return row.items[clause.first].concept == "BUT"
+
+
+def _only_small(row: Row, clause: Clause, not_at: int) -> bool:
+    for at in range(clause.first, clause.last):
+        item = row.items[at]
+        if at == not_at or item.concept in ("BUT", "AND", *_SMALL):
+            continue
+        if item.concept in ("FITTING", "NUMBER", "NUM", "GENERIC") and at < not_at:
+            continue
+        if row.words(at, at + 1).lower() in ("mine", "ours", "any", "them", "there", "mío", "mía", "that", "ninguna", "actually", "though"):
+            continue
+        return False
+    return True
+
+
+def _act_of_others(row: Row, why: dict[int, str], cut, place: int) -> int | None:
+    """The act last named in a clause right before, of this sentence, that was a condition, a drawing or another's."""
+    for before in range(place - 1, max(-1, place - 5), -1):
+        if cut[before].sentence != cut[place].sentence:
+            return None
+        acts = [at for at in range(cut[before].first, cut[before].last) if row.items[at].concept in _ACTS]
+        if acts:
+            return acts[0] if why.get(acts[0]) in ("condition", "drawing", "other") else None
+    return None
+
+
+def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
+    """ "Taped all but the top", "stapled every side except the back": not all of it is done."""
+    made: list[Claim] = []
+    for clause in cut:
+        for at in range(clause.first, clause.last):
+            if row.is_blank(at) or row.items[at].concept not in ("EXCEPT", "ALL_BUT"):
+                continue
+            noun = at + 1
+            while noun < clause.last and row.items[noun].concept in ("DET", "ON", "OF", "FILLER", "FROM"):
+                noun += 1
+            if noun >= clause.last or row.items[noun].concept not in _ON_A_SIDE:
+                continue
+            acts = [k for k in range(clause.first, at) if row.items[k].concept in ("STAPLED", "TAPED", "RUBBED") and not row.is_blank(k)]
+            copied = any(row.items[k].concept in ("SAME_AS", "SAME_THING", "SAME_SIZE") for k in range(clause.first, at))
+            behind = any(row.items[k].concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE") for k in range(noun, clause.last))
+            if not copied and not behind:
+                made += [claim(row, _ACTS[row.items[k].concept], False, k, noun + 1, part="side", hedged=False) for k in acts]
+    return made
+
+
+def _rest(found: Found):
+    """ "the other three are stapled": a count of sides without the word."""
+    if found.row.words(found.at("o"), found.at("o") + 1).lower().split()[-1] not in _REST:
+        return
+    number = found.item("n").value.value
+    if number.denominator == 1 and 1 <= number <= 3:
+        for item in found.items("acts"):
+            if item.concept in ("STAPLED", "TAPED"):
+                name = _ACTS[item.concept]
+                yield found.claim(f"sides_{name}", int(number), group="w", uses=("n",), hedged=False)
+
+
+def _listed(found: Found):
+    """ "Taped on top, bottom and left": three sides named are three sides done."""
+    sides = {side for item in found.items("sides") if item.concept == "SIDE" for side in item.value}
+    if len(sides) >= 3:
+        for item in found.items("acts"):
+            if item.concept in ("STAPLED", "TAPED"):
+                yield found.claim(f"sides_{_ACTS[item.concept]}", len(sides), group="w", hedged=False)
+
+
+_ACT_LIST = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
+FRAMES = (
+    Frame(f"(?P<w>(?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD? (?:FILL){{0,2}} {_ACT_LIST})", _rest),
+    Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD?)", _rest),
+    Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<sides>SIDE (?:(?:COMMA|AND){{1,2}} DET? SIDE)+))", _listed),
+)
+
+
+def reconciled(claims: list[Claim]) -> list[Claim]:
+    """An act denied of one side and done on the others: with a count of sides it is done on that many, without one it is not done."""
+    done = list(claims)
+    for name in ("stapled", "taped", "rubbed_down"):
+        sides = [c for c in done if c.name == name and c.part == "side" and not c.pending]
+        if not sides:
+            continue
+        counted = [c for c in done if c.name == f"sides_{name}" and c.value < 4]
+        if counted:
+            done = [c for c in done if c not in sides]
+            if not any(c.name == name for c in done):
+                one = counted[0]
+                done.append(Claim(name, True, one.first, one.last, one.start, one.end))
+        else:
+            done = [c for c in done if not (c.name == name and c.value is True) and not (c.name == f"sides_{name}")]
+    return done
