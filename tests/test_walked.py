@@ -187,3 +187,12 @@ def test_an_act_is_never_changed(desk):
 
     with desk.folder() as folder, pytest.raises(sqlite3.IntegrityError):
         folder.db.execute("UPDATE acts SET content = '{}' WHERE act = 'leak_tested'")
+
+
+def test_the_job_on_one_page_counts_what_the_log_holds(desk):
+    page = desk.by_key("contractor", "GET", "/job", headers=PAGE).text
+    assert "nobody can say what is missing" in page and page.count('class="slot') == 7
+    assert 'class="slot open"' in page and "elbow 9" in page
+    assert desk.by_key("contractor", "GET", "/job?run=77", headers=PAGE).text.count('class="slot') == 0
+    assert desk.by_key("contractor", "GET", "/job/planned.svg?mark=7", headers=PAGE).status_code == 404
+    assert desk.by_key("installer", "GET", "/job", headers=PAGE).status_code == 403

@@ -43,6 +43,7 @@ SHA-256, never rewritten), `derived/`, `reports/`, `documents/`.
         "signatures": [...], "journal": {"seq", "hash"}}      notes and decisions of that job's day, and every
         piece they touch
     days(folder) -> [{"date", "notes", "flagged", "waiting", "unheard"}], newest first
+    lineup(folder) -> short rows of all fittings with how many findings stand where
     open_findings(folder, limit, cursor) -> pieces whose flagged findings stand open, oldest first
     walked.draw_spot, keep_look, answer_walk, record_leak, keep_photo      what people went and saw (see walked.py)
     search.search(folder, asked, only=None, voices=None, start=0) -> Found      notes, pieces and acts by their words
@@ -64,7 +65,7 @@ from logbook.store.acts import (
 from logbook.store.deciding import decide, decide_together
 from logbook.store.files import media_type, original, thumbnail
 from logbook.store.folder import Floors, JobFolder, open_folder, room, writing
-from logbook.store.listing import Filters, day_documents, days, documents, logged, notes_since, open_findings
+from logbook.store.listing import Filters, day_documents, days, documents, lineup, logged, notes_since, open_findings
 from logbook.store.receiving import add_document, add_photo, receive
 from logbook.store.reckoned import Reckoner, catch_up
 from logbook.store.shelf import each_note, each_piece, note_document, piece_document
@@ -73,7 +74,7 @@ from logbook.store.worklist import finding_says, last_reasons, looks_of, lost_no
 __all__ = [
     "Act", "Filters", "Floors", "JobFolder", "Reckoner", "add_document", "add_photo", "catch_up", "confirm",
     "confirmations_of", "correct", "corrections_of", "day_documents", "days", "decide", "decide_together", "documents",
-    "each_note", "each_piece", "finding_says", "hear_again", "journal", "last_reasons", "logged", "looks_of",
+    "each_note", "each_piece", "finding_says", "hear_again", "journal", "last_reasons", "lineup", "logged", "looks_of",
     "lost_notes", "media_type", "note_document", "notes_since", "open_findings", "open_folder", "original", "pending",
     "piece_document", "receive", "room", "search", "sign", "signatures_of", "thumbnail", "type_words", "waiting",
     "walked", "withdraw", "writing",

@@ -144,3 +144,15 @@ def documents(folder: JobFolder) -> list[dict]:
     """The job's documents (letters, data sheets) as they were received."""
     found = folder.db.execute("SELECT sha256, kind, bytes, received_at FROM files WHERE what = 'document' ORDER BY received_at")
     return [dict(zip(("sha256", "kind", "bytes", "received_at"), row, strict=True)) for row in found]
+
+
+def lineup(folder: JobFolder) -> list[dict]:
+    """Every piece with a kind or a mark in short, with how many of its findings stand where; leak tests are none."""
+    names = ("id", "run", "mark", "kind", "open", "in-hand", "asked", "settled")
+    found = folder.db.execute(
+        "SELECT p.id, p.run, p.mark, p.kind, total(f.stands = 'open'), total(f.stands = 'in hand'), "
+        "total(f.shows = 'ask' AND f.verdict IN ('unsaid', 'unclear')), total(f.stands IN ('settled', 'closed')) "
+        "FROM pieces p LEFT JOIN findings f ON f.piece = p.id AND f.current = 1 "
+        "WHERE p.gone = 0 AND (p.kind IS NOT NULL OR p.mark IS NOT NULL) GROUP BY p.id ORDER BY p.run, length(p.bare_mark), p.bare_mark, p.id"
+    )
+    return [dict(zip(names, row, strict=True)) for row in found]

@@ -83,6 +83,8 @@ MAY: Mapping[str, frozenset[str]] = {
     "days.sign": frozenset({"lead", "contractor"}),
     "paper.report": DESK,
     "paper.package": DESK,
+    "lineup.page": DESK,
+    "lineup.planned": DESK,
     "walking.page": DESK,
     "walking.draw": LEAD,
     "walking.look_page": DESK,

@@ -12,7 +12,7 @@ from handing import picture
 AXE = (Path(__file__).parent / "axe.min.js").read_text()
 PAGES = {
     "installer": ("/", "/log", "/questions", "/rules"),
-    "lead": ("/day/2026-10-14", "/people", "/search?q=straight", "/walk", "/leaks"),
+    "lead": ("/day/2026-10-14", "/people", "/search?q=straight", "/walk", "/leaks", "/job"),
     "keeper": ("/people",),
     None: ("/enter", "/pair", "/trust"),
 }

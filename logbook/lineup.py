@@ -1,0 +1,86 @@
+"""The fittings of a job, run by run in the schedule's order: planned, logged, settled, missing.
+
+    lines(plan, logged) -> list[Line]
+
+`logged` are short rows of the log: id, run, mark, kind and how many findings stand open, in hand, asked, settled.
+Nothing here says that a fitting is good: the best it can be is logged, with nothing open.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+
+from logbook.facts import bare_mark
+from logbook.schedule import Revision, Row, bare_run
+
+STATES = ("missing", "open", "in-hand", "asked", "settled", "logged")
+
+
+@dataclass(frozen=True)
+class Slot:
+    """One fitting: its row of the schedule, what the log holds of it, or both. `state` is one of STATES."""
+
+    row: Row | None
+    piece: Mapping | None
+    state: str
+
+    @property
+    def mark(self) -> str:
+        return (self.piece or {}).get("mark") or (self.row.mark if self.row else "")
+
+    @property
+    def kind(self) -> str | None:
+        return (self.piece or {}).get("kind") or (self.row.kind if self.row else None)
+
+
+@dataclass(frozen=True)
+class Line:
+    """One run; `run` None gathers what nobody gave a run."""
+
+    run: str | None
+    slots: tuple[Slot, ...]
+
+    @property
+    def counts(self) -> dict[str, int]:
+        told = {"planned": sum(one.row is not None for one in self.slots), "unplanned": sum(one.row is None for one in self.slots)}
+        return told | {state: sum(one.state == state for one in self.slots) for state in STATES}
+
+
+def lines(plan: Revision | None, logged: Iterable[Mapping]) -> list[Line]:
+    """Every row of the schedule and every piece of the log, once; runs in counting order."""
+    loose = list(logged)
+    runs: dict[str, tuple[str | None, list[Slot]]] = {}
+
+    def of(run: str | None) -> list[Slot]:
+        return runs.setdefault(bare_run(run or ""), (run, []))[1]
+
+    for row in _ordered(plan):
+        borne = [one for one in loose if bare_mark(one["mark"] or "") == bare_mark(row.mark) and bare_run(one["run"] or "") in ("", bare_run(row.run or ""))]
+        borne.sort(key=lambda one: one["run"] is None)
+        for one in borne[:1] or [None]:
+            of(row.run).append(Slot(row, one, state_of(one)))
+            if one is not None:
+                loose.remove(one)
+    for one in loose:
+        of(one["run"]).append(Slot(None, one, state_of(one)))
+    return [Line(run, tuple(slots)) for _, (run, slots) in sorted(runs.items(), key=lambda item: (not item[0], _counted(item[0])))]
+
+
+def _ordered(plan: Revision | None) -> list[Row]:
+    if plan is None:
+        return []
+    in_runs = [row for of_run in plan.by_run.values() for row in of_run]
+    return in_runs + [row for row in plan.rows if row.run is None]
+
+
+def state_of(piece: Mapping | None) -> str:
+    """What somebody has to do first."""
+    if piece is None:
+        return "missing"
+    return next((state for state in ("open", "in-hand", "asked", "settled") if piece[state]), "logged")
+
+
+def _counted(name: str) -> tuple:
+    digits = "".join(sign if sign.isdecimal() else " " for sign in name).split()
+    return (int(digits[0]) if digits else 10**9, name)
