@@ -10,12 +10,11 @@ from logbook.findings import Example, Outcome, Rule, Source, Told, Word
 from logbook.piece import Piece
 from logbook.rules.mishearing import meant
 from logbook.rules.using import Use
-from logbook.runs import Around, Neighbour, ends
+from logbook.runs import KEEPS_SIZE, Around, Neighbour, ends
 from logbook.schedule import BESIDE, Row
 
 FAMILIES = (("tee", "branch", "collar"), ("straight",))  # kinds that a schedule and a crew name for each other
 SIZES = (("inlet_size", "inlet"), ("outlet_size", "outlet"), ("branch_size", "branch"))
-KEEPS_SIZE = ("elbow", "straight")
 
 
 def _family(kind: str) -> tuple[str, ...]:

@@ -19,6 +19,7 @@ from logbook.piece import Piece, PiecePhoto
 from logbook.schedule import BESIDE, Row, bare_run
 
 THROUGH = ("straight", "elbow", "offset", "tee", "branch", "equipment_connection", "damper_sleeve")  # one size in and out
+KEEPS_SIZE = ("elbow", "straight")
 LAID_BY_END = ("transition", "offset", "straight", "elbow")  # kinds of which the end that air leaves by is asked
 PRINT_BITS, CHUNK = 64, 16  # a picture print in four chunks: two prints that differ in at most 3 bits share one
 MOST_UNLIKE = 12  # bits: prints of two scenes differ in about half of their 64 bits
