@@ -187,6 +187,24 @@ def test_what_cannot_be_stripped_stays_behind_and_says_so(tmp_path):
     assert stripping.stripped(b"\xff\xd8\xff\xe1\x00") is None, "a broken photo is not half carried"
 
 
+def test_of_what_cannot_be_stripped_the_small_copy_is_carried_and_named_so(tmp_path):
+    small = tmp_path / "small.jpg"
+    small.write_bytes(paper_days.jpeg(9))
+    (tmp_path / "spool").mkdir()
+    closeout = paper_days.closeout(tmp_path, keep_place=False, small=lambda sha256: small)
+    for original in (tmp_path / "originals").iterdir():
+        original.write_bytes(b"\0\0\0\x18ftypheic" + original.read_bytes())
+    with open(tmp_path / "out.zip", "wb") as file:
+        built = build(file, closeout, tmp_path / "spool")
+    assert built.photos_not_carried == 0
+    with zipfile.ZipFile(tmp_path / "out.zip") as archive:
+        rows = list(csv.DictReader(io.StringIO(archive.read(f"{built.base}/data/register/photos.csv").decode())))
+        assert {row["carried"] for row in rows} == {"small"}
+        for row in rows:
+            assert archive.read(f"{built.base}/data/{row['path']}") == small.read_bytes()
+            assert row["copy_sha256"] == sha256(small.read_bytes()).hexdigest() != row["original_sha256"]
+
+
 @pytest.mark.parametrize("orientation", range(1, 9))
 def test_the_way_a_photo_lies_survives(orientation):
     copy = stripping.stripped(paper_days.with_exif(3, orientation))

@@ -90,7 +90,7 @@ def test_an_installer_does_not_see_another_installers_note(desk, note):
 def test_only_a_lead_decides_and_only_the_keeper_adds_people():
     assert MAY["piece.decide"] == {"lead"}
     assert MAY["staff.add"] == {"keeper"}
-    assert "contractor" not in MAY["entry.photo"], "originals hold the place they were taken"
+    assert "contractor" not in MAY["entry.sound"] and guard.SEES_PLACES == {"lead", "keeper"}
 
 
 def test_unknown_addresses_are_the_same_to_everybody(desk):

@@ -202,9 +202,9 @@ def test_an_announced_photo_follows(desk):
     assert desk.by_key("installer", "PUT", path, data=JPEG).status_code == 201
     assert desk.by_key("installer", "PUT", path, data=JPEG).status_code == 200
     assert desk.by_key("installer", "PUT", path, data=JPEG + b"other").status_code == 409
-    seen = desk.by_key("installer", "GET", path)
+    seen = desk.by_key("lead", "GET", path)
     assert seen.data == JPEG and seen.mimetype == "image/jpeg" and "sandbox" in seen.headers["Content-Security-Policy"]
-    assert desk.by_key("contractor", "GET", path).status_code == 403
+    assert desk.by_key("contractor", "GET", path).status_code == 404, "torn: its camera data cannot be cut out, and no small copy is made yet"
 
 
 def test_sound_answers_ranges(desk):

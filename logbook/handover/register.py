@@ -53,7 +53,7 @@ PHOTO_COLUMNS = (
     ("path", "string", "Where it lies in this package; empty: not carried."),
     ("original_sha256", "string", "SHA-256 of the photo as it was handed in."),
     ("copy_sha256", "string", "SHA-256 of what this package carries; empty: not carried."),
-    ("carried", "string", "original: as it was handed in; stripped: without camera data and position; not carried."),
+    ("carried", "string", "original: as it was handed in; stripped: without camera data and position; small: a small copy drawn anew, where they cannot be cut out; not carried."),
     ("why", "string", "Why it is not carried, or not as it was."),
     ("taken_at", "string", "When it was taken, by the clock named in taken_from."),
     ("taken_from", "string", "phone or exif; empty: not known."),

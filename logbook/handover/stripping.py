@@ -1,17 +1,20 @@
-"""A photo without its position: the picture's own bytes, without the segments that carry camera data.
+"""A photo, or what is told of one, without its position: the picture's own bytes, without what carries camera data.
 
 Nothing is decoded or compressed again. What a segment told is gone with it, except how the picture lies: a small
 EXIF of our own keeps the orientation. Kinds whose metadata cannot be cut out this way answer None.
-JPEG: ITU-T T.81 annex B and the EXIF segment of CIPA DC-008; PNG: the chunks of the W3C recommendation.
+JPEG: ITU-T T.81 annex B and the EXIF segment of CIPA DC-008; PNG: the chunks of the W3C
+recommendation; WebP: the chunks of RFC 9649.
 """
 
 from __future__ import annotations
 
 import struct
 import zlib
+from collections.abc import Mapping
 
 _EXIF = b"Exif\0\0"
 _KEPT_CHUNKS = (b"IHDR", b"PLTE", b"IDAT", b"IEND", b"tRNS", b"cHRM", b"gAMA", b"iCCP", b"sBIT", b"sRGB", b"bKGD", b"pHYs")
+_KEPT_WEBP = (b"VP8X", b"VP8 ", b"VP8L", b"ALPH", b"ANIM", b"ANMF", b"ICCP")
 
 
 def stripped(content: bytes) -> bytes | None:
@@ -20,7 +23,20 @@ def stripped(content: bytes) -> bytes | None:
         return _jpeg(content)
     if content.startswith(b"\x89PNG\r\n\x1a\n"):
         return _png(content)
+    if content[:4] == b"RIFF" and content[8:12] == b"WEBP":
+        return _webp(content)
     return None
+
+
+def without_place(document):
+    """A document of notes or pieces without where their photos were taken. The same null as of a photo that has none."""
+    match document:
+        case Mapping():
+            told = {key: without_place(one) for key, one in document.items()}
+            return told | {"place": None, "place_from": None} if "place_from" in told else told
+        case list() | tuple():
+            return [without_place(one) for one in document]
+    return document
 
 
 def _jpeg(content: bytes) -> bytes | None:
@@ -88,8 +104,12 @@ def _orientation(tiff: bytes) -> int:
 def _orientation_segment(turned: int) -> bytes:
     if turned == 1:
         return b""
-    tiff = struct.pack(">2sHIHHHIHHI", b"MM", 42, 8, 1, 0x0112, 3, 1, turned, 0, 0)
+    tiff = _orientation_tiff(turned)
     return struct.pack(">HH", 0xFFE1, 2 + len(_EXIF) + len(tiff)) + _EXIF + tiff
+
+
+def _orientation_tiff(turned: int) -> bytes:
+    return struct.pack(">2sHIHHHIHHI", b"MM", 42, 8, 1, 0x0112, 3, 1, turned, 0, 0)
 
 
 def _png(content: bytes) -> bytes | None:
@@ -105,3 +125,32 @@ def _png(content: bytes) -> bytes | None:
         if kind == b"IEND":
             return b"".join(kept)
     return None
+
+
+def _webp(content: bytes) -> bytes | None:
+    """Keeps the picture, its transparency, animation and colour profile; EXIF, XMP and chunks nobody knows go."""
+    (size,) = struct.unpack("<I", content[4:8])
+    end, at, kept, turned = 8 + size, 12, [], 1
+    if end > len(content):
+        return None
+    while at + 8 <= end:
+        kind, length = struct.unpack("<4sI", content[at : at + 8])
+        chunk = content[at : at + 8 + length + length % 2]
+        if len(chunk) < 8 + length or at + 8 + length > end:
+            return None
+        if kind == b"EXIF":
+            body = chunk[8 : 8 + length]
+            turned = _orientation(body.removeprefix(_EXIF))
+        elif kind in _KEPT_WEBP:
+            kept.append(chunk)
+        at += len(chunk)
+    if not any(one[:4] in (b"VP8 ", b"VP8L", b"ANMF") for one in kept):
+        return None
+    if kept[0][:4] == b"VP8X":
+        flags = kept[0][8] & ~0x0C | (0x08 if turned != 1 else 0)  # EXIF is bit 3, XMP bit 2
+        kept[0] = kept[0][:8] + bytes([flags]) + kept[0][9:]
+        if turned != 1:
+            tiff = _orientation_tiff(turned)
+            kept.append(struct.pack("<4sI", b"EXIF", len(tiff)) + tiff)
+    body = b"WEBP" + b"".join(kept)
+    return b"RIFF" + struct.pack("<I", len(body)) + body

@@ -64,8 +64,16 @@ class Reinforced:
 @dataclass(frozen=True)
 class PhotoPolicy:
     wanted: bool = True  # a fitting needs a photo
-    keep_place: bool = True
+    keep_place: bool = False  # the package carries photos as they were handed in, with the place they were taken
     come_within_hours: int = 24  # announced photos
+
+
+@dataclass(frozen=True)
+class VoicePolicy:
+    """A voice is personal data: who hears it, and whether it goes when the speaker's name is erased."""
+
+    contractor_hears: bool = False
+    goes_with_the_name: bool = False
 
 
 @dataclass(frozen=True)
@@ -90,6 +98,7 @@ class Job:
     reinforcement: tuple[Reinforced, ...] = ()
     roles: Mapping[str, str] = field(default_factory=_nothing)  # contractor, engineer, ... as printed
     photos: PhotoPolicy = PhotoPolicy()
+    voice: VoicePolicy = VoicePolicy()
 
     def limit(self, name: str):
         return self.limits[name]
@@ -146,7 +155,7 @@ def template(job_id: str, name: str = "", zone: str = "UTC") -> str:
 
 def canonical(job: Job) -> dict[str, object]:
     """The JSON form of a job: everything that can change a finding, exact numbers as text."""
-    return {row.name: _plain(getattr(job, row.name)) for row in fields(job)}
+    return {row.name: _plain(getattr(job, row.name)) for row in fields(job) if row.name != "voice"}
 
 
 def _plain(value):
@@ -169,6 +178,6 @@ def _plain(value):
 from logbook.job.reading import load, parse  # noqa: E402  (the reader needs the records above)
 
 __all__ = [
-    "DEFAULT", "FILE", "GROOVES", "Job", "Phrase", "PhotoPolicy", "Reinforced", "Run", "canonical", "default", "load",
+    "DEFAULT", "FILE", "GROOVES", "Job", "Phrase", "PhotoPolicy", "Reinforced", "Run", "VoicePolicy", "canonical", "default", "load",
     "parse", "template",
 ]  # fmt: skip

@@ -12,7 +12,7 @@ from types import MappingProxyType
 from rapidfuzz import process
 
 from logbook import facts, limits, schedule
-from logbook.job import FILE, GROOVES, Job, Phrase, PhotoPolicy, Reinforced, Run, single
+from logbook.job import FILE, GROOVES, Job, Phrase, PhotoPolicy, Reinforced, Run, VoicePolicy, single
 from logbook.job.lines import of_keys
 from logbook.mistake import Mistake
 
@@ -305,6 +305,11 @@ def _photos(reader, path, came, folder):
     return PhotoPolicy(**_members(reader, path, came, known))
 
 
+def _voice(reader, path, came, folder):
+    known = {name: _plain(single.flag, "true, false") for name in ("contractor_hears", "goes_with_the_name")}
+    return VoicePolicy(**_members(reader, path, came, known))
+
+
 TOP: dict[str, Callable] = {
     "id": _plain(single.job_id, '"qmvtkrha"'),
     "name": _plain(single.text, '"name"'),
@@ -324,4 +329,5 @@ TOP: dict[str, Callable] = {
     "reinforcement": _reinforcement,
     "roles": _roles,
     "photos": _photos,
+    "voice": _voice,
 }

@@ -77,6 +77,7 @@ def closeout(folder: store.JobFolder, days: list[str], language: str) -> Closeou
         pieces=lambda: (named(piece, known) for piece in store.each_piece(folder, language)),
         journal=lambda: journal.rows(folder),
         original=lambda sha256: store.original(folder, sha256),
+        small=lambda sha256: store.thumbnail(folder, sha256),
         rules=rules.book(job, language),
         planned=planned_rows(job, None, language),
         keep_place=job.photos.keep_place,

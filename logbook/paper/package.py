@@ -31,7 +31,7 @@ class Closeout:
     """Everything a package is made of. Callables are asked once, in the order of the files.
 
     `notes`, `pieces`: documents of `GET /notes/ID`, `GET /pieces/PIECE`; `journal`: rows as dictionaries, oldest
-    first; `original`: SHA-256 to the file as it was handed in; `files`: (place in the package, file) that go in as
+    first; `original`: SHA-256 to the file as it was handed in, `small` to its small copy without camera data; `files`: (place in the package, file) that go in as
     they are (day reports, documents, job file, schemas); `rules`: the rule book with its sources as JSON.
     """
 
@@ -43,6 +43,7 @@ class Closeout:
     original: Callable[[str], Path | None]
     rules: object
     planned: Sequence[Planned] | None = None
+    small: Callable[[str], Path | None] = lambda sha256: None
     keep_place: bool = True
     files: Sequence[tuple[str, Path]] = ()
     days: Sequence[Mapping] = ()  # {"date", "signatures": [{"by", "role", "at", "report"}], "pdf": place | None}
@@ -130,14 +131,14 @@ class _Laid:
                 "photos": [{key: one.get(key) for key in ("sha256", "taken_at", "taken_from", "of", "readable")} for one in note["photos"]],
                 "fittings": [{"position": entry["position"], "piece": entry.get("piece")} for entry in note["fittings"]],
             }  # fmt: skip
-            yield note if self.closeout.keep_place else _without_place(note)
+            yield note if self.closeout.keep_place else stripping.without_place(note)
 
     def _pieces(self) -> Iterator[Mapping]:
         language = self.closeout.language
         place = self.spool / "pieces.jsonl"
         with open(place, "wb") as file:
             for piece in self.closeout.pieces():
-                file.write(_line(piece if self.closeout.keep_place else _without_place(piece)))
+                file.write(_line(piece if self.closeout.keep_place else stripping.without_place(piece)))
                 self.built.pieces += 1
                 rows = list(findings.flagged(piece, language))
                 self.flagged += rows
@@ -176,9 +177,19 @@ class _Laid:
             return place, digest, "original", ""
         copy = stripping.stripped(path.read_bytes())
         if copy is None:
-            return "", "", "not carried", say("handover.photo-cannot-strip", language)
+            return self._carry_small(digest)
         self.entries[place] = bag.Entry(place, lambda: stripping.stripped(path.read_bytes()))
         return place, sha256(copy).hexdigest(), "stripped", say("handover.photo-stripped", language)
+
+    def _carry_small(self, digest: str) -> tuple[str, str, str, str]:
+        """A kind whose camera data cannot be cut out: the small copy, which was drawn anew, stands for it."""
+        path, language = self.closeout.small(digest), self.closeout.language
+        if path is None:
+            return "", "", "not carried", say("handover.photo-cannot-strip", language)
+        place = f"photos/{digest}-small.jpg"
+        self.entries[place] = bag.Entry(place, path)
+        with open(path, "rb") as file:
+            return place, _digest(file), "small", say("handover.photo-small", language)
 
     # --- what is made from them
 
@@ -261,9 +272,3 @@ def _as_built(job: Mapping, rows: Path) -> Iterator[bytes]:
     for at, row in enumerate(_read(rows)):
         yield (b",\n  " if at else b"\n  ") + json.dumps(row, ensure_ascii=False).encode()
     yield b"\n ]\n}\n"
-
-
-def _without_place(document: Mapping) -> dict:
-    """The same note or piece without where its photos were taken."""
-    photos = [dict(one) | {"place": None, "place_from": None} if "place" in one else one for one in document["photos"]]
-    return dict(document) | {"photos": photos}

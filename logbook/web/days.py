@@ -9,7 +9,7 @@ from flask import Blueprint, g, jsonify, make_response, redirect, render_templat
 from logbook import store
 from logbook.mistake import Mistake
 from logbook.store import people
-from logbook.web import answers, asked, opened
+from logbook.web import answers, asked, opened, places
 
 screen = Blueprint("days", __name__)
 
@@ -61,7 +61,7 @@ def _documents(date: str) -> dict | Mistake:
 @screen.get("/days/<date>")
 def document(date: str):
     found = _documents(date)
-    return answers.refuse(found) if isinstance(found, Mistake) else jsonify(found)
+    return answers.refuse(found) if isinstance(found, Mistake) else places.told(found)
 
 
 @screen.post("/days/<date>/signatures")

@@ -7,7 +7,7 @@ from flask import Blueprint, g, jsonify, make_response, redirect, render_templat
 from logbook import store
 from logbook.mistake import Mistake
 from logbook.store import people
-from logbook.web import answers, asked, opened, pressing, secrecy
+from logbook.web import answers, asked, guard, opened, places, pressing, secrecy
 
 screen = Blueprint("entry", __name__)
 
@@ -15,7 +15,7 @@ screen = Blueprint("entry", __name__)
 @screen.get("/notes/<note>")
 def document(note: str):
     found = store.note_document(opened.folder(), note, g.language)
-    return answers.refuse(Mistake("pages.no-such-note")) if found is None else jsonify(found)
+    return answers.refuse(Mistake("pages.no-such-note")) if found is None else places.told(found)
 
 
 @screen.get("/entry/<note>")
@@ -49,8 +49,21 @@ def small_photo(note: str, sha256: str):
 
 @screen.get("/notes/<note>/photos/<sha256>")
 def photo(note: str, sha256: str):
-    """As handed in, with everything the camera wrote into it."""
-    return _file(sha256) if _belongs(note, sha256) else answers.refuse(Mistake("pages.no-such-file"))
+    """To lead and office as handed in, with everything the camera wrote into it; to the others without that."""
+    if not _belongs(note, sha256):
+        return answers.refuse(Mistake("pages.no-such-file"))
+    return _file(sha256) if guard.sees_places() else _copy(note, sha256)
+
+
+def _copy(note: str, sha256: str):
+    original = store.original(opened.folder(), sha256)
+    if original is None:
+        return answers.refuse(Mistake("pages.no-such-file"))
+    copy = places.copy(original)
+    if copy is None:
+        return small_photo(note, sha256)
+    kind = store.media_type(opened.folder(), sha256)
+    return _kept(send_file(copy, mimetype=kind, etag=sha256 + "-copy"))
 
 
 def _belongs(note: str, sha256: str) -> bool:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from flask import Blueprint, g, jsonify, render_template, request
+from flask import Blueprint, g, render_template, request
 
 from logbook import store
 from logbook.mistake import Mistake
 from logbook.note import STATES
 from logbook.store import people
-from logbook.web import answers, guard, opened
+from logbook.web import answers, guard, opened, places
 
 screen = Blueprint("log", __name__)
 A_PAGE, MOST = 40, 200
@@ -42,7 +42,7 @@ def notes():
         return answers.refuse(filters)
     since = request.args.get("since") or None
     found = store.notes_since(opened.folder(), since, int(limit), filters, g.language)
-    return answers.refuse(found) if isinstance(found, Mistake) else jsonify(found)
+    return answers.refuse(found) if isinstance(found, Mistake) else places.told(found)
 
 
 def _filters(asked) -> store.Filters | Mistake:
@@ -71,7 +71,7 @@ def questions():
         wanting += [note for note in found if _needs_a_word(note)]
     if answers.wants_page():
         return render_template("questions.html", notes=wanting, total=total, date=today)
-    return jsonify(notes=wanting, total=total, date=today.isoformat())
+    return places.told({"notes": wanting, "total": total, "date": today.isoformat()})
 
 
 def _needs_a_word(note: dict) -> bool:

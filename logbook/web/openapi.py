@@ -103,7 +103,7 @@ def _paths() -> dict:
                 "responses": {"200": _json(_ref("notes"), "notes and the next cursor"), **_refs("401", "422")},
             },
         },
-        "/notes/{note}": {"get": {"summary": "A note with state, transcript, facts and findings", "parameters": [note], "responses": {"200": _json(_ref("note"), "the note"), **_refs("401", "404")}}},
+        "/notes/{note}": {"get": {"summary": "A note with state, transcript, facts and findings; `place` of photos is null for everybody but lead and keeper", "parameters": [note], "responses": {"200": _json(_ref("note"), "the note"), **_refs("401", "404")}}},
         "/notes/{note}/photos/{sha256}": {
             "parameters": [note, digest],
             "put": {
@@ -111,10 +111,10 @@ def _paths() -> dict:
                 "requestBody": {"required": True, "content": {"application/octet-stream": {"schema": {"type": "string", "contentMediaType": "application/octet-stream"}}}},
                 "responses": {"201": _json(_ref("receipt"), "kept"), "200": _json(_ref("receipt"), "kept before"), **_refs("400", "401", "403", "404", "409", "413", "415", "422", "507")},
             },
-            "get": {"summary": "The photo as handed in", "responses": {"200": {"description": "the bytes", "content": {"image/*": {}}}, **_refs("401", "403", "404")}},
+            "get": {"summary": "The photo: to lead and keeper as handed in, to the others without position and camera data", "responses": {"200": {"description": "the bytes", "content": {"image/*": {}}}, **_refs("401", "403", "404")}},
         },
         "/notes/{note}/photos/{sha256}/small": {"get": {"summary": "At most 640 px, upright, without EXIF", "parameters": [note, digest], "responses": {"200": {"description": "the picture", "content": {"image/jpeg": {}}}, **_refs("401", "404")}}},
-        "/notes/{note}/sound/{part}": {"get": {"summary": "A part of the recording", "parameters": [note, _in_path("part", {"type": "integer", "minimum": 0})], "responses": {"200": {"description": "the bytes", "content": {"audio/*": {}}}, **_refs("401", "404")}}},
+        "/notes/{note}/sound/{part}": {"get": {"summary": "A part of the recording; to a contractor only where the job file says so", "parameters": [note, _in_path("part", {"type": "integer", "minimum": 0})], "responses": {"200": {"description": "the bytes", "content": {"audio/*": {}}}, **_refs("401", "403", "404")}}},
         "/notes/{note}/corrections": {
             "post": _act(
                 "Set one fact right; what was heard stays beside it",

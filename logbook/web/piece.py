@@ -8,7 +8,7 @@ from logbook import intake, store
 from logbook.geometry.drawing import draw
 from logbook.mistake import Mistake
 from logbook.store import people
-from logbook.web import answers, asked, deciding, opened, secrecy
+from logbook.web import answers, asked, deciding, opened, places, secrecy
 
 screen = Blueprint("piece", __name__)
 
@@ -16,7 +16,7 @@ screen = Blueprint("piece", __name__)
 @screen.get("/pieces/<piece>")
 def document(piece: str):
     found = store.piece_document(opened.folder(), piece, g.language)
-    return answers.refuse(Mistake("pages.no-such-piece")) if found is None else jsonify(found)
+    return answers.refuse(Mistake("pages.no-such-piece")) if found is None else places.told(found)
 
 
 @screen.get("/fitting/<piece>")
