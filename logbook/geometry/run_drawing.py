@@ -85,12 +85,12 @@ class Line:
 def draw(line: Line, language: str, tag: str = "") -> Drawing:
     """`tag` keeps the ids of several drawings of one page apart; without it they follow from the content."""
     parts, height = strip(line, language)
-    title, words = Spoken((), language).say("run.title", run=line.run), told(line, language)
+    title, text = Spoken((), language).say("run.title", run=line.run), told(line, language)
     for at, note in enumerate(("run.note-joints", "note")):
         parts.append(pen.words(WIDE, height + 12 + 15 * at, Spoken((), language).say(note), "end", 11, pen.SOFT))
     height += 34
-    tag = tag or "run-" + sha256(f"{title}\n{words}".encode()).hexdigest()[:10]
-    return Drawing(pen.framed(parts, WIDE, height, title, words, tag), title, words, WIDE, height)
+    tag = tag or "run-" + sha256(f"{title}\n{text}".encode()).hexdigest()[:10]
+    return Drawing(pen.framed(parts, WIDE, height, title, text, tag), title, text, WIDE, height)
 
 
 def strip(line: Line, language: str) -> tuple[list[str], float]:
@@ -114,8 +114,8 @@ def told(line: Line, language: str) -> str:
     lines = []
     for at, stop in enumerate(line.stops):
         if at:
-            lines += [text for text in [_joint_told(line, at - 1, language)] if text]
-        lines.append(". ".join(part for part in _texts(stop, language) if part) + ".")
+            lines += [text for text in [joint_words(line, at - 1, language)] if text]
+        lines.append(". ".join(part for part in words(stop, language) if part) + ".")
     return say("run.told", run=line.run, order=say("run.by-schedule" if line.planned else "run.by-time"), pieces=" ".join(lines))
 
 
@@ -127,7 +127,7 @@ def _breadth(size: Size | None, most: Fraction) -> float:
 
 
 def _stop(stop: Stop, y: float, most: Fraction, language: str) -> tuple[list[str], float]:
-    head, *rest = _texts(stop, language)
+    head, *rest = words(stop, language)
     heads = wrap(head, HEAD)
     texts = [*heads, *(line for text in rest for line in wrap(text, LINE))]
     tall = max(TALL, 18.0 * len(texts) + 10)
@@ -172,7 +172,7 @@ def _sign(stop: Stop, y: float, low: float, up: float, down: float) -> list[str]
     return []
 
 
-def _texts(stop: Stop, language: str) -> list[str]:
+def words(stop: Stop, language: str) -> list[str]:
     """The lines beside a piece: what it is, its sizes, its branch, what stands on it."""
     spoken = Spoken(stop.facts, language)
     head = " ".join(part for part in (stop.mark, labels.kind(stop.kind, language)) if part)
@@ -247,7 +247,8 @@ def _odd_texts(line: Line, at: int, language: str) -> tuple[str, str]:
     return say("run.odd-ends"), say("run.meets", one=ends[0], other=ends[1])
 
 
-def _joint_told(line: Line, at: int, language: str) -> str:
+def joint_words(line: Line, at: int, language: str) -> str:
+    """One sentence of a joint; empty where one of its pieces is not logged."""
     joint, say = line.joints[at], Spoken((), language).say
     marks = {"one": line.stops[at].mark or "?", "other": line.stops[at + 1].mark or "?"}
     if joint.state in ODD:

@@ -36,6 +36,7 @@ SHA-256, never rewritten), `derived/`, `reports/`, `documents/`.
 
     note_document(folder, note_id, language) -> dict | None      GET /notes/ID
     piece_document(folder, piece_id, language) -> dict | None    GET /pieces/PIECE
+    run_pieces(folder, run) -> [Piece]    the pieces of a run in the order they were made
     notes_since(folder, cursor=None, limit=50, filters=Filters(), language="en", newest_first=False)
         -> {"notes": [...], "next": cursor | None}; cursors are opaque strings, order of receipt.
         Filters(date, run, mark, speaker, state, flagged), all None: no filter
@@ -68,7 +69,7 @@ from logbook.store.folder import Floors, JobFolder, open_folder, room, writing
 from logbook.store.listing import Filters, day_documents, days, documents, lineup, logged, notes_since, open_findings
 from logbook.store.receiving import add_document, add_photo, receive
 from logbook.store.reckoned import Reckoner, catch_up
-from logbook.store.shelf import each_note, each_piece, note_document, piece_document
+from logbook.store.shelf import each_note, each_piece, note_document, piece_document, run_pieces
 from logbook.store.worklist import finding_says, last_reasons, looks_of, lost_notes, pending, waiting
 
 __all__ = [
@@ -76,6 +77,6 @@ __all__ = [
     "confirmations_of", "correct", "corrections_of", "day_documents", "days", "decide", "decide_together", "documents",
     "each_note", "each_piece", "finding_says", "hear_again", "journal", "last_reasons", "lineup", "logged", "looks_of",
     "lost_notes", "media_type", "note_document", "notes_since", "open_findings", "open_folder", "original", "pending",
-    "piece_document", "receive", "room", "search", "sign", "signatures_of", "thumbnail", "type_words", "waiting",
+    "piece_document", "receive", "room", "run_pieces", "search", "sign", "signatures_of", "thumbnail", "type_words", "waiting",
     "walked", "withdraw", "writing",
 ]  # fmt: skip

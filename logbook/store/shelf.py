@@ -11,6 +11,7 @@ from logbook.note import Note
 from logbook.piece import Decision, Piece
 from logbook.pipeline import note_document as told_note
 from logbook.pipeline.documents import Sheet, sheet_to_json
+from logbook.schedule import bare_run
 from logbook.store.folder import JobFolder
 from logbook.store.records import note as one_note
 from logbook.store.records import notes, unpacked
@@ -113,6 +114,14 @@ def piece_document(folder: JobFolder, piece_id: str, language: str) -> dict | No
     """`GET /pieces/PIECE`; None where there is no such piece."""
     found = whole_piece(folder, piece_id)
     return None if found is None else _document(sheet_to_json(Sheet(*found), language))
+
+
+def run_pieces(folder: JobFolder, run: str) -> list[Piece]:
+    """The pieces of a run, however its name is written, in the order they were made."""
+    named = [name for (name,) in folder.db.execute("SELECT DISTINCT run FROM pieces WHERE gone = 0 AND run IS NOT NULL") if bare_run(name) == bare_run(run)]
+    rows = folder.db.execute(f"SELECT document FROM pieces WHERE gone = 0 AND run IN ({','.join('?' * len(named))})", named)
+    found = [unpacked(document)["piece"] for (document,) in rows]
+    return sorted(found, key=lambda piece: (piece.made_at is not None, piece.made_at, piece.id))
 
 
 def each_note(folder: JobFolder, language: str) -> Iterator[dict]:

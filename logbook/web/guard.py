@@ -96,6 +96,8 @@ MAY: Mapping[str, frozenset[str]] = {
     "leaking.page": DESK,
     "leaking.record": LEAD,
     "searching.page": SIGNED_IN,
+    "run.page": DESK,
+    "run.drawing": DESK,
     "rules.page": SIGNED_IN,
     "rules.one": SIGNED_IN,
     "staff.page": OFFICE,
