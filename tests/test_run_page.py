@@ -17,8 +17,8 @@ def desk(tmp_path_factory):
     (folder / "schedule.csv").write_text(SCHEDULE)
     job = (folder / "job.toml").read_text()
     (folder / "job.toml").write_text(job + '\n[[schedule]]\nfile = "schedule.csv"\nrevision = "B"\n')
-    for text in ("Straight 1 on run two, eighteen by twelve, taped.", "Straight 2 on run two, eighteen by ten, taped to one."):
-        assert made.hand_in(text=text).status_code == 201
+    for minute, text in enumerate(("Straight 1 on run two, eighteen by twelve, taped.", "Straight 2 on run two, eighteen by ten, taped to one.")):
+        assert made.hand_in(text=text, spoken_at=f"2026-10-14T10:{minute:02}:00-05:00").status_code == 201
     with made.folder() as opened:
         work_once(opened, Bench(None))
     return made
