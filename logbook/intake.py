@@ -272,6 +272,14 @@ def _photo_facts(text: str) -> tuple[PhotoFacts, ...] | Mistake:
     return wrong if None in each else each
 
 
+def facts_of_one(text: str | None) -> PhotoFacts | None | Mistake:
+    """What the phone says of a photo that comes alone: a JSON object, or nothing."""
+    if not text:
+        return None
+    read = _photo_facts(f"[{text}]")
+    return read if isinstance(read, Mistake) else read[0]
+
+
 def photo_facts(doc: object) -> PhotoFacts | None:
     """What the phone says of one photo; None where a member has the wrong shape."""
     if doc is None:

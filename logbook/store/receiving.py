@@ -197,7 +197,7 @@ def add_photo(
             came = {"sounds": intake.SOUNDS, "pictures": intake.PICTURES, "came": len(held) + 1}
             return Mistake("intake.too-many-parts", "photo", came)
         place = max((place for *_, place in held), default=-1) + 1
-        _write_part(db, note_id, place, laid, by, facts or _of_small_copy(db, note_id, sha256), now)
+        _write_part(db, note_id, place, laid, by, _of_small_copy(db, note_id, sha256) if facts in (None, PhotoFacts()) else facts, now)
         touch(db, note_id)
         ids = {"note": note_id, "by": by}
         content = next(one for one in parts_told(db, note_id) if one["sha256"] == sha256)

@@ -80,10 +80,13 @@ def _parts(field: str) -> tuple[Part, ...]:
 
 @screen.put("/notes/<note>/photos/<sha256>")
 def photo(note: str, sha256: str):
-    """The raw bytes of an announced photo: 201, the same again 200, other bytes 409."""
+    """The raw bytes of one photo: 201, the same again 200, other bytes 409. `?facts=` says of it what `photo_facts` says."""
     if not intake.is_digest(sha256):
         return answers.refuse(Mistake("intake.digest", "sha256", {"came": intake.shown(sha256)}))
-    receipt = store.add_photo(opened.folder(), note, sha256, Part(request.stream, ""), g.person.id)
+    facts = intake.facts_of_one(request.args.get("facts"))
+    if isinstance(facts, Mistake):
+        return answers.refuse(facts)
+    receipt = store.add_photo(opened.folder(), note, sha256, Part(request.stream, ""), g.person.id, facts)
     if isinstance(receipt, Mistake):
         return answers.refuse(receipt)
     return jsonify(receipt.document), 200 if receipt.repeated else 201

@@ -107,7 +107,8 @@ def _paths() -> dict:
         "/notes/{note}/photos/{sha256}": {
             "parameters": [note, digest],
             "put": {
-                "summary": "An announced photo's raw bytes",
+                "summary": "One photo's raw bytes: announced, or added to the note later",
+                "parameters": [_in_query("facts", {"type": "string"}, "JSON: what photo_facts says of this photo")],
                 "requestBody": {"required": True, "content": {"application/octet-stream": {"schema": {"type": "string", "contentMediaType": "application/octet-stream"}}}},
                 "responses": {"201": _json(_ref("receipt"), "kept"), "200": _json(_ref("receipt"), "kept before"), **_refs("400", "401", "403", "404", "409", "413", "415", "422", "507")},
             },

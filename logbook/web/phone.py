@@ -18,8 +18,11 @@ from logbook.wording import LANGUAGES, texts
 screen = Blueprint("phone", __name__)
 # what the phone keeps to open without signal, in the order it is asked for
 KEPT = (
-    "/phone", "/manifest.webmanifest", "/static/logbook.css", "/static/phone.css", "/static/phone.js", "/static/outbox.js",
-    "/static/recorder.js", "/static/answer.js", "/static/sign.svg",
+    "/phone", "/manifest.webmanifest", "/static/logbook.css", "/static/phone.css", "/static/sign.svg",
+    *(f"/static/{part}.js" for part in (
+        "phone", "page", "outbox", "making", "pictures", "recorder", "sending", "told", "setting-right", "lists", "answer",
+        "qr/decode", "qr/index",  # a library, loaded with the first photo
+    )),
     "/static/face/atkinson-hyperlegible-next-latin-400-normal.woff2",
     "/static/face/atkinson-hyperlegible-next-latin-700-normal.woff2",
     *(f"/phone/words/{language}.json" for language in LANGUAGES),

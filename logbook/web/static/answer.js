@@ -77,20 +77,52 @@ export function verdict(name, count = null) {
 }
 
 export const findings = (note) => note.fittings.flatMap((fitting) => fitting.findings || []);
-export const open = (note) => findings(note).filter((f) => f.shows === "flag" && f.verdict === "departs" && f.stands === "open");
-export const asks = (note) => note.questions.map(([position, rule]) => {
-  const fitting = note.fittings.find((one) => one.position === position);
-  return { position, fitting, finding: fitting && (fitting.findings || []).find((one) => one.rule === rule) };
-}).filter((one) => one.finding);
-export const needsWord = (note) => note.state === "unheard" || note.questions.length > 0 || open(note).length > 0;
-export const tally = (note) => ["departs", "unclear", "unsaid", "meets"].map((name) => [name, findings(note).filter((f) => f.verdict === name).length]).filter(([, count]) => count);
+const unsettled = (f) => [undefined, null, "open"].includes(f.stands);
+export const open = (note) => findings(note).filter((f) => f.shows === "flag" && f.verdict === "departs" && unsettled(f));
+
+export function asks(note) {
+  // The note's own questions: at most two.
+  return note.questions.map(([position, rule]) => {
+    const fitting = note.fittings.find((one) => one.position === position);
+    return { position, fitting, finding: fitting && (fitting.findings || []).find((one) => one.rule === rule) };
+  }).filter((one) => one.finding);
+}
+
+export function asksOf(note) {
+  // Everything that waits for a word, for the break: a fact is asked for once, however many rules wait for it.
+  const seen = new Set();
+  return note.fittings.flatMap((fitting) => (fitting.findings || [])
+    .filter((f) => ["unsaid", "unclear"].includes(f.verdict) && ["flag", "ask"].includes(f.shows) && unsettled(f))
+    .map((finding) => ({ position: fitting.position, fitting, finding })))
+    .filter(({ position, finding }) => { const key = `${position} ${finding.asks || finding.rule}`; return !seen.has(key) && seen.add(key); });
+}
+
+export function sorted(note, fitting) {
+  // {off, rest}: what departs, and what is neither off nor among the note's questions.
+  const asked = new Set(asks(note).filter((one) => one.position === fitting.position).map(({ finding }) => finding.asks || finding.rule));
+  const told = (fitting.findings || []).filter((f) => f.verdict !== "meets" && f.shows !== "file");
+  const covered = (f) => f.verdict !== "departs" && asked.has(f.asks || f.rule);
+  const off = told.filter((f) => unsettled(f) && !covered(f) && (f.verdict === "departs" || (f.verdict === "unclear" && f.shows === "flag")));
+  return { off, rest: told.filter((f) => !off.includes(f) && !covered(f)) };
+}
+
+export const needsWord = (note) => note.state === "unheard" || asksOf(note).length > 0 || open(note).length > 0;
+
+export function tally(note) {
+  // What bothers somebody, counted; "good as said" only where nothing does.
+  const told = findings(note).filter((f) => f.shows !== "file" && f.verdict !== "meets");
+  const counted = ["departs", "unclear", "unsaid"].map((name) => [name, told.filter((f) => f.verdict === name).length]).filter(([, count]) => count);
+  return counted.length || !findings(note).length ? counted : [["meets", null]];
+}
 
 export function aloud(note) {
-  // What the phone reads out on request: what was understood, what is off, what was not said.
+  // What the phone reads out on request: what was understood, what is off, what is asked.
   const lines = [];
   for (const fitting of note.fittings) {
-    lines.push(`${heading(fitting.facts)}.`);
-    for (const f of fitting.findings || []) if (f.verdict !== "meets" && f.shows !== "file") lines.push(f.says, f.do || "");
+    const { off, rest } = sorted(note, fitting);
+    lines.push(`${heading(fitting.facts)}.`, ...fitting.facts.filter((fact) => ["inlet_size", "outlet_size", "side_moves"].includes(fact.name)).map((fact) => `${label(fact.name)}: ${text(fact)}.`));
+    for (const f of [...off, ...asks(note).filter((one) => one.position === fitting.position).map((one) => one.finding)]) lines.push(f.says, f.do || "");
+    if (rest.length) lines.push(`${say("phone.rest", { count: rest.length })}.`);
   }
   if (note.problem) lines.push(note.problem.why, note.problem.cure);
   if (!findings(note).some((f) => f.verdict !== "meets")) lines.push(say("phone.nothing-off"));

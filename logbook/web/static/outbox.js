@@ -83,8 +83,15 @@ export async function queueNote(fields, later) {
 }
 
 export const queueAct = (url, body) => within("queue", "readwrite", (s) => s.add({ what: "act", id: body.id, url, body, state: "waiting", at: body.at }));
+export const queuePhoto = async (photo, at) => {
+  // A photo that is added to a note which is handed in already.
+  const sha256 = await digest(new Blob([photo.bytes]));
+  await within(["queue", "photos"], "readwrite", (queue, photos) => {
+    photos.put(photo);
+    queue.add({ what: "photo", id: `${photo.note}:${photo.n}`, note: photo.note, n: photo.n, sha256, state: "waiting", hold: false, at });
+  });
+};
 export const queued = () => all("queue");
-export const waiting = async () => (await queued()).filter((one) => one.state === "waiting");
 
 export async function digest(blob) {
   const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", await blob.arrayBuffer()));
@@ -106,7 +113,15 @@ async function form(one) {
   const blobs = photos.map((photo) => new Blob([photo.bytes], { type: photo.kind }));
   const digests = await Promise.all(blobs.map(digest));
   if (one.later) {
+    // small copies now; the originals are announced and follow by a press
+    const small = photos.map((photo, at) => ({ photo, of: digests[at] })).filter(({ photo }) => photo.small);
     if (digests.length) body.append("photos_to_come", JSON.stringify(digests));
+    for (const { photo } of small) {
+      const blob = new Blob([photo.small], { type: "image/jpeg" });
+      body.append("photo", blob, photo.name);
+      own.photos.push(await digest(blob));
+    }
+    if (small.length) body.append("photo_facts", JSON.stringify(small.map(({ photo, of }) => ({ ...photo.facts, copy_of: of }))));
   } else {
     blobs.forEach((blob, at) => body.append("photo", blob, photos[at].name));
     own.photos = digests;
@@ -180,7 +195,7 @@ export class Sender {
 
   async photo(one) {
     const photo = await get("photos", [one.note, one.n]);
-    const answer = await fetch(`/notes/${one.note}/photos/${one.sha256}`, { method: "PUT", body: new Blob([photo.bytes]), headers: { Accept: "application/json", "Content-Type": "application/octet-stream", "X-CSRFToken": this.csrf } });
+    const answer = await fetch(`/notes/${one.note}/photos/${one.sha256}?facts=${encodeURIComponent(JSON.stringify(photo.facts))}`, { method: "PUT", body: new Blob([photo.bytes]), headers: { Accept: "application/json", "Content-Type": "application/octet-stream", "X-CSRFToken": this.csrf } });
     if (!answer.ok) return this.refused(one, answer);
     await dropPhoto(one.note, one.n);
     await remove("queue", one.seq);

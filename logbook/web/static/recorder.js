@@ -42,7 +42,7 @@ export class Recorder {
       run.done();
     };
     // A call, a lock or another app ends the track: what came so far is a part, and is kept.
-    stream.getAudioTracks()[0].addEventListener("ended", () => this.stop());
+    for (const event of ["ended", "mute"]) stream.getAudioTracks()[0].addEventListener(event, () => this.stop());
     recorder.start(1000);
     this.running = run;
     const draw = () => {

@@ -1,0 +1,50 @@
+// My notes by day, and the one list for the break: what still needs a word, a piece once.
+import * as box from "./outbox.js";
+import { $, clock, dayName, today } from "./page.js";
+import { answerTo, showQuestion } from "./told.js";
+import { asksOf, heading, make, needsWord, open, say, tally, verdict } from "./answer.js";
+
+const title = (note) => note.fittings.map((f) => heading(f.facts)).join("; ") || say(note.shift ? "phone.shift" : `facts.state.${note.state}`);
+
+async function rows() {
+  // What waits on this phone and what was answered, newest first.
+  const [kept, queue] = [await box.all("answers"), await box.queued()];
+  const list = queue.filter((one) => one.what === "note").map((one) => ({ id: one.id, at: one.at, here: one }));
+  list.push(...kept.filter((one) => !list.some((other) => other.id === one.id)));
+  return list.sort((a, b) => (a.at < b.at ? 1 : -1));
+}
+
+function showRow({ id, at, note, here }) {
+  const told = note ? title(note) : say(here ? (here.state === "refused" ? "phone.refused" : "phone.on-phone") : "phone.handed-in");
+  return make("div", { class: "note-row" }, make("a", { href: `#note/${id}` }, `${clock(at)} ${told}`),
+    note ? make("span", { class: "tally" }, note.withdrawn_at ? say("phone.taken-back-short") : tally(note).map(([name, count]) => verdict(name, count))) : null);
+}
+
+export async function showMine() {
+  const list = await rows();
+  const days = [...new Set(list.map((one) => (one.at || "").slice(0, 10)))];
+  $("mine").replaceChildren(...(list.length ? days.flatMap((day) => [make("h2", {}, day === today() ? say("phone.today") : dayName(day)), ...list.filter((one) => (one.at || "").slice(0, 10) === day).map(showRow)]) : [make("p", { class: "empty" }, say("phone.mine-empty"))]));
+}
+
+export async function wanting() {
+  // {mine, list}: today's notes, and those that need a word; of two notes about one piece the later speaks for it.
+  const mine = (await box.all("answers")).filter((one) => one.note && !one.note.withdrawn_at && (one.at || "").slice(0, 10) === today()).sort((a, b) => (a.at < b.at ? 1 : -1));
+  const seen = new Set();
+  const list = mine.filter(({ note }) => {
+    if (!needsWord(note)) return false;
+    const pieces = note.fittings.map((f) => f.piece).filter(Boolean);
+    const known = pieces.length > 0 && pieces.every((piece) => seen.has(piece));
+    pieces.forEach((piece) => seen.add(piece));
+    return !known;
+  });
+  return { mine, list: list.reverse() };
+}
+
+export async function showBreak() {
+  const { mine, list } = await wanting();
+  $("break").replaceChildren(make("p", { class: "big" }, say("phone.break-count", { wanting: list.length, total: mine.length })), ...list.map(({ id, at, note }) => make("section", { class: "sheet" },
+    make("h2", {}, make("a", { href: `#note/${id}` }, `${clock(at)} ${title(note)}`)),
+    note.problem ? make("div", {}, make("p", { class: "error" }, note.problem.why), make("p", {}, note.problem.cure), make("button", { type: "button", onclick: () => answerTo(note) }, say("phone.say-again"))) : null,
+    open(note).map((f) => make("div", { class: "finding departs" }, make("p", {}, verdict("departs")), make("p", {}, f.says), f.do ? make("p", {}, make("b", {}, say("phone.do")), ` ${f.do}`) : null)),
+    asksOf(note).map((one) => showQuestion(note, one)))));
+}
