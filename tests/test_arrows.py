@@ -16,7 +16,7 @@ HOME = Path(logbook.__file__).parent
 SPINE = (
     "mistake", "measure", "wording", "facts", "labels", "limits", "schedule", "job", "intake", "transcript", "said",
     "languages", "reading", "note", "geometry", "air", "photos", "piece", "joining", "runs", "findings", "rules",
-    "review", "worklist", "history", "walk", "lineup", "chain", "day", "handover", "pipeline",
+    "review", "worklist", "holds", "history", "walk", "lineup", "chain", "day", "handover", "pipeline",
 )  # fmt: skip
 EDGES = ("decoding", "hearing", "store", "paper", "web", "cli", "lease", "worker", "settings", "demo")
 ONLY_IN = {

@@ -26,7 +26,7 @@ def note(desk):
 
 def routes(app):
     """(endpoint, method, path with its variables filled)."""
-    values = {"note": str(uuid.uuid4()), "piece": "none", "sha256": "0" * 64, "part": 0, "date": "2026-10-14", "person": "nobody-1", "device": "none", "code": "none", "rule": "none", "kind": "pdf", "language": "en", "filename": "logbook.css"}  # fmt: skip
+    values = {"note": str(uuid.uuid4()), "piece": "none", "sha256": "0" * 64, "part": 0, "date": "2026-10-14", "person": "nobody-1", "device": "none", "code": "none", "rule": "none", "kind": "pdf", "language": "en", "hold": "none", "filename": "logbook.css"}  # fmt: skip
     adapter = app.url_map.bind("localhost")
     for rule in app.url_map.iter_rules():
         for method in sorted(rule.methods - {"HEAD", "OPTIONS"}):

@@ -50,6 +50,16 @@ class Run:
 
 
 @dataclass(frozen=True)
+class Hold:
+    """A hold point: work waits here until somebody releases it. Without runs and area it is of the whole job."""
+
+    key: str  # as in `[holds.KEY]`; releases name it, so it is never changed
+    name: str
+    runs: tuple[str, ...] = ()
+    area: str | None = None  # as the schedule calls it
+
+
+@dataclass(frozen=True)
 class Reinforced:
     """A row of the user's own reinforcement table: up to which span a board holds at a pressure, and how."""
 
@@ -99,6 +109,7 @@ class Job:
     roles: Mapping[str, str] = field(default_factory=_nothing)  # contractor, engineer, ... as printed
     photos: PhotoPolicy = PhotoPolicy()
     voice: VoicePolicy = VoicePolicy()
+    holds: Mapping[str, Hold] = field(default_factory=_nothing)  # key -> hold point, in the order of the file
 
     def limit(self, name: str):
         return self.limits[name]
@@ -155,7 +166,7 @@ def template(job_id: str, name: str = "", zone: str = "UTC") -> str:
 
 def canonical(job: Job) -> dict[str, object]:
     """The JSON form of a job: everything that can change a finding, exact numbers as text."""
-    return {row.name: _plain(getattr(job, row.name)) for row in fields(job) if row.name != "voice"}
+    return {row.name: _plain(getattr(job, row.name)) for row in fields(job) if row.name not in ("voice", "holds")}
 
 
 def _plain(value):
@@ -178,6 +189,7 @@ def _plain(value):
 from logbook.job.reading import load, parse  # noqa: E402  (the reader needs the records above)
 
 __all__ = [
-    "DEFAULT", "FILE", "GROOVES", "Job", "Phrase", "PhotoPolicy", "Reinforced", "Run", "VoicePolicy", "canonical", "default", "load",
+    "DEFAULT", "FILE", "GROOVES", "Hold", "Job", "Phrase", "PhotoPolicy", "Reinforced", "Run", "VoicePolicy", "canonical",
+    "default", "load",
     "parse", "template",
 ]  # fmt: skip

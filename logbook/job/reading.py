@@ -12,7 +12,7 @@ from types import MappingProxyType
 from rapidfuzz import process
 
 from logbook import facts, limits, schedule
-from logbook.job import FILE, GROOVES, Job, Phrase, PhotoPolicy, Reinforced, Run, VoicePolicy, single
+from logbook.job import FILE, GROOVES, Hold, Job, Phrase, PhotoPolicy, Reinforced, Run, VoicePolicy, single
 from logbook.job.lines import of_keys
 from logbook.mistake import Mistake
 
@@ -243,6 +243,27 @@ def _runs(reader, path, came, folder):
     return MappingProxyType(found)
 
 
+def _holds(reader, path, came, folder):
+    known = {
+        "name": _plain(single.text, '"before the ceiling closes"'),
+        "runs": lambda r, p, v, f: _names(r, p, v),
+        "area": _plain(single.text, '"hall"'),
+    }
+    found = {}
+    for key, value in (_table(reader, path, came) or {}).items():
+        block = _members(reader, (*path, key), value, known)
+        if "name" not in block:
+            reader.refuse((*path, key), "missing-key", missing="name")
+        elif single.WRONG not in block.values():
+            found[key] = Hold(key, **block)
+    return MappingProxyType(found)
+
+
+def _names(reader: _Reader, path: tuple[object, ...], came: object) -> object:
+    ok = isinstance(came, list) and came and all(isinstance(one, str) and one.strip() for one in came)
+    return tuple(came) if ok else reader.refuse(path, "wrong-value", came=single.shown(came), expected='["1", "2"]')
+
+
 def _schedules(reader, path, came, folder):
     known = {"file": _plain(single.text, '"schedule.csv"'), "revision": _plain(single.text, '"A"'), "from": _plain(single.day, "2026-01-05")}
     revisions = []
@@ -325,6 +346,7 @@ TOP: dict[str, Callable] = {
     "standing": _standing,
     "phrases": _phrases,
     "runs": _runs,
+    "holds": _holds,
     "schedule": _schedules,
     "reinforcement": _reinforcement,
     "roles": _roles,

@@ -77,6 +77,8 @@ MAY: Mapping[str, frozenset[str]] = {
     "desk.settle": LEAD,
     "desk.settle_several": LEAD,
     "desk.look": LEAD,
+    "holding.page": DESK,
+    "holding.release": LEAD,
     "days.newest": DESK,
     "days.page": DESK,
     "days.document": DESK,
