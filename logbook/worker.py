@@ -20,6 +20,7 @@ from logbook.decoding import pictures, sound
 from logbook.hearing.engine import Engine
 from logbook.mistake import Broken, Mistake
 from logbook.store import answering
+from logbook.store.files import erased_at
 from logbook.store.folder import room_for_derived
 from logbook.transcript import Transcript, Unheard
 
@@ -154,7 +155,7 @@ def _decoded(folder: store.JobFolder, hold: lease.Hold) -> Recorded | Mistake:
     good, torn, second, first_problem = [], [], 0.0, None
     for (sha256,) in parts:
         path = store.original(folder, sha256)
-        one = Mistake("store.file-missing", sha256, {"name": sha256[:16]}) if path is None else sound.decode(path)
+        one = _gone(folder, sha256) if path is None else sound.decode(path)
         if isinstance(one, Mistake):
             torn.append(round(second, 2))
             first_problem = first_problem or one
@@ -162,6 +163,11 @@ def _decoded(folder: store.JobFolder, hold: lease.Hold) -> Recorded | Mistake:
             good.append(one)
             second += one.seconds
     return Recorded(sound.joined(good), tuple(torn)) if good else first_problem
+
+
+def _gone(folder: store.JobFolder, sha256: str) -> Mistake:
+    at = erased_at(folder, sha256)
+    return Mistake("store.file-missing", sha256, {"name": sha256[:16]}) if at is None else Mistake("erasing.sound-gone", sha256, {"date": at[:10]})
 
 
 def _language(folder: store.JobFolder, hold: lease.Hold) -> str | None:

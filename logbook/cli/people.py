@@ -17,6 +17,7 @@ def configure(parser) -> None:
     for act in ("leave", "erase"):
         one = acts.add_parser(act, help=say(f"people.{act}-help", "en"))
         one.add_argument("name", metavar="NAME")
+    one.add_argument("--only-look", action="store_true", help=say("erasing.only-look-help", "en"))
 
 
 def run(args) -> int:
@@ -29,9 +30,9 @@ def run(args) -> int:
     with folder:
         if args.act is None:
             return _list(folder)
-        act = {"add": _add, "leave": _leave, "erase": _leave}[args.act]
+        act = {"add": _add, "leave": _leave, "erase": _erase}[args.act]
         refused = act(folder, args)
-    return OK if refused is None else _refused(refused) or BAD
+    return OK if refused is None else _refused(refused)
 
 
 def _list(folder) -> int:
@@ -85,13 +86,31 @@ def _leave(folder, args):
         person = people.by_name(db, args.name) or people.person(db, args.name)
         if person is None:
             return Mistake("people.nobody", "NAME", {"name": args.name})
-        erased = args.act == "erase"
-        (people.erase if erased else people.leave)(db, person.id, now)
-        if erased:
-            store.journal.forget(db, "person-added", person.id)
-        store.journal.write(db, "erased" if erased else "person-left", {"person": person.id}, None)
-    print(say(f"people.{args.act}-done", "en", id=person.id), file=sys.stderr)
+        people.leave(db, person.id, now)
+        store.journal.write(db, "person-left", {"person": person.id}, None)
+    print(say("people.leave-done", "en", id=person.id), file=sys.stderr)
     return None
+
+
+def _erase(folder, args):
+    """What goes and what stays is printed before and after: whoever was asked to forget has to answer for the rest."""
+    from logbook.mistake import Mistake
+    from logbook.store import erasing, people
+    from logbook.wording import say
+
+    person = people.by_name(folder.db, args.name) or people.person(folder.db, args.name)
+    if person is None:
+        return Mistake("people.nobody", "NAME", {"name": args.name})
+    if args.only_look:
+        goes, stays = erasing.told(erasing.standing(folder, person), folder.job, "en")
+        print(say("erasing.goes", "en"), *(f"- {line}" for line in goes), say("erasing.stays", "en"), *(f"- {line}" for line in stays), sep="\n")
+        return None
+    done = erasing.erase(folder, person.id, None)
+    if isinstance(done, Mistake):
+        return done
+    print(say("erasing.done", "en", id=person.id, seq=done.seq), file=sys.stderr)
+    print(say("erasing.stays", "en"), *(f"- {line}" for line in erasing.told(done.standing, folder.job, "en")[1]), sep="\n")
+    return done.left
 
 
 def _refused(mistake) -> int:

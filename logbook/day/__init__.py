@@ -10,7 +10,7 @@ measured or tested stands in columns of its own. HTML, PDF and JSON are made fro
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from hashlib import sha256
 
 import rfc8785
@@ -64,6 +64,7 @@ class Day:
     journal: Mapping | None = None
     planned: Sequence[Planned] | None = None
     logged: Iterable[tuple[str | None, str | None]] = ()
+    ids: Mapping[str, str] = field(default_factory=dict)  # name as printed -> id; a name can be erased, an id stays
 
     def fittings(self) -> list[Mapping]:
         """Everything with a kind or a mark, by run and mark; leak tests stand apart."""
@@ -107,7 +108,19 @@ def content_of(day: Day) -> str:
             for piece in sorted(day.pieces, key=lambda one: one["id"] or "")
         ],
     }  # fmt: skip
-    return sha256(rfc8785.dumps(told)).hexdigest()
+    return sha256(rfc8785.dumps(_by_ids(told, day.ids))).hexdigest()
+
+
+def _by_ids(value, ids: Mapping[str, str], key: str = ""):
+    """The same with people's ids in place of the names they go by: erasing a name makes no other day."""
+    match value:
+        case Mapping():
+            return {name: _by_ids(one, ids, name) for name, one in value.items()}
+        case list() | tuple():
+            return [_by_ids(one, ids, key) for one in value]
+        case str() if key in ("by", "spoken_by", "handed_in_by"):
+            return ids.get(value, value)
+    return value
 
 
 def _only(document: Mapping, *names: str) -> dict:

@@ -200,6 +200,8 @@ class _Check:
                     return
                 hashes.add(row.hash)
                 self.verdict.journal = row.hash
+                if row.act == "erased":
+                    self.verdict.remarks.append(Mistake("verify.erased", f"journal {row.seq}", {"seq": row.seq, "date": str(row.at)[:10]}))
                 yield row
 
         try:

@@ -80,7 +80,7 @@ def gather(folder: store.JobFolder, day: str, language: str) -> Day | Mistake:
     about = {"id": job.id, "name": job.name, "place": job.place, "roles": dict(job.roles)}
     logged = tuple((one["run"], one["mark"]) for one in store.logged(folder))
     told = named(found, known)
-    return Day(day, about, told["notes"], told["pieces"], told["signatures"], found["journal"], planned, logged)
+    return Day(day, about, told["notes"], told["pieces"], told["signatures"], found["journal"], planned, logged, {name: id for id, name in known.items()})
 
 
 def named(value, known: dict[str, str], key: str = ""):

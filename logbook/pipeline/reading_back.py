@@ -12,7 +12,7 @@ from logbook.piece import Assumed, Piece, PiecePhoto, decision_from_json
 from logbook.pipeline.documents import Answer, Fitting, Sheet
 from logbook.said import Reading
 
-ACTS = ("as_lead", "corrections", "confirmed", "heard_right", "withdrawn_at", "taken_back_by")
+ACTS = ("as_lead", "corrections", "confirmed", "heard_right", "withdrawn_at", "taken_back_by", "sound_erased_at")
 
 
 def answer_from_json(doc: Mapping) -> Answer:

@@ -184,7 +184,7 @@ def hear_again(folder: JobFolder, id: str, note_id: str, by: str, at: datetime |
         (state,) = _note(db, note_id, "state")
         if step(state, "hear_again") is None:
             return Mistake("store.busy-note", "ID", {"state": state})
-        if not db.execute("SELECT 1 FROM parts WHERE note = ? AND what = 'sound'", [note_id]).fetchone():
+        if not db.execute("SELECT 1 FROM parts p JOIN files f ON f.sha256 = p.sha256 WHERE p.note = ? AND p.what = 'sound' AND f.erased_at IS NULL", [note_id]).fetchone():
             return Mistake("store.no-sound-kept", "ID", {"id": note_id})
         return None
 

@@ -18,7 +18,7 @@ from pathlib import Path
 from logbook import chain, lease
 from logbook.decoding import pictures
 from logbook.mistake import Mistake
-from logbook.store import files, journal, proving
+from logbook.store import erasing, files, journal, proving
 from logbook.store.folder import SUBFOLDERS, JobFolder, hold, open_database, sync_folder, told
 from logbook.store.jobfile import read_job
 
@@ -71,6 +71,7 @@ def _examine(found: Checkup, folder: JobFolder, mend: bool) -> None:
         lambda: proving.contents(db, found.compared),
         lambda: _orphans(found, db),
         lambda: _counts(found, folder),
+        lambda: [] if mend else _unfinished(found, folder),
     ):
         try:
             found.problems.extend(ask() or ())
@@ -86,6 +87,11 @@ def _counts(found: Checkup, folder: JobFolder) -> None:
     found.files = folder.db.execute("SELECT count(*) FROM files WHERE erased_at IS NULL").fetchone()[0]
     newest = journal.newest(folder)
     found.rows, found.hash = newest["seq"], newest["hash"]
+
+
+def _unfinished(found: Checkup, folder: JobFolder) -> None:
+    if erasing.unfinished(folder.db):
+        found.remarks.append(Mistake("erasing.unfinished", "log.db"))
 
 
 def printed(path: Path) -> set[str]:
@@ -136,6 +142,12 @@ def _names_alone(found: Checkup) -> None:
 
 
 def _mend(found: Checkup, folder: JobFolder) -> None:
+    if erasing.unfinished(folder.db):
+        left = erasing.sweep(found.path)
+        if left is None:
+            found.mended.append(("erasing.swept", {}))
+        else:
+            found.remarks.append(left)
     over = lease.lapse(folder, lease.clock())
     if over:
         found.mended.append(("store.doctor.lapsed", {"count": len(over)}))

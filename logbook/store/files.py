@@ -123,6 +123,12 @@ def original(folder: JobFolder, sha256: str) -> Path | None:
     return path if path is not None and path.is_file() else None
 
 
+def erased_at(folder: JobFolder, sha256: str) -> str | None:
+    """When a file was erased on request; None for one that was not."""
+    found = folder.db.execute("SELECT erased_at FROM files WHERE sha256 = ?", [sha256]).fetchone()
+    return None if found is None else found[0]
+
+
 def media_type(folder: JobFolder, sha256: str) -> str | None:
     found = folder.db.execute("SELECT kind FROM files WHERE sha256 = ?", [sha256]).fetchone()
     return None if found is None else intake.MEDIA[found[0]]

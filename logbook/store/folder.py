@@ -1,7 +1,7 @@
 """Opening a job folder: its sub-folders, one connection with the settings that keep it whole, one kind of write.
 
 Settings of every connection: write-ahead log, synchronous FULL (a commit is on the disk before it returns),
-foreign keys on, five seconds of patience with a lock. Every write is one BEGIN IMMEDIATE transaction: a read
+foreign keys on, five seconds of patience with a lock, freed bytes overwritten. Every write is one BEGIN IMMEDIATE transaction: a read
 that later turns into a write fails at once when somebody else wrote between.
 """
 
@@ -125,6 +125,7 @@ def _connect(file: Path) -> tuple[Database, bool]:
         conn = sqlite3.connect(f"file:{file}?immutable=1", uri=True, isolation_level=None, check_same_thread=False)
     conn.execute("PRAGMA foreign_keys=ON")
     conn.execute("PRAGMA synchronous=FULL")
+    conn.execute("PRAGMA secure_delete=ON")  # what is erased leaves zeros, not old bytes in free pages
     if writable and conn.execute("PRAGMA journal_mode").fetchone()[0] != "wal":
         conn.execute("PRAGMA journal_mode=WAL")
     return Database(conn), not writable

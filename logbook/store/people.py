@@ -355,6 +355,11 @@ def _wait(db: Database, column: str, value: str, since: str, most: int, now: dat
     return 1 + int((datetime.fromisoformat(rows[-1]["at"]) + WINDOW - now).total_seconds())
 
 
+def forget_attempts_of(db: Database, name: str) -> None:
+    """The digests of tries under a name: whoever guesses the name could tell that it was here."""
+    db.execute("delete from attempts where name = ?", (_digest(folded(name)),))
+
+
 def forget_attempts(db: Database, now: datetime) -> None:
     """Rows older than a month are of no use to anybody."""
     db.execute("delete from attempts where at < ?", (_text(now - timedelta(days=30)),))

@@ -124,6 +124,15 @@ def contents(db: Database, count: Compared) -> Iterator[Mistake]:
             if id not in spoken[what]:
                 yield Mistake("keeping.not-in-journal", id, {"what": what, "id": id})
     yield from _typed(db)
+    yield from _erased_files(db)
+
+
+def _erased_files(db: Database) -> Iterator[Mistake]:
+    """A file may be gone only where a row of the journal says that a voice was erased at that moment."""
+    rows = {row.at for row in journal.each(db) if row.act == "erased" and "voice" in row.ids.get("what", ())}
+    for sha256, what, at in list(db.execute("SELECT sha256, what, erased_at FROM files WHERE erased_at IS NOT NULL ORDER BY sha256")):
+        if what != "sound" or at not in rows:
+            yield Mistake("erasing.no-row", sha256, {"sha256": sha256[:16], "at": at})
 
 
 def _content(db: Database, row: chain.Row) -> list | None:

@@ -129,6 +129,7 @@ def _write_part(db, note: str, place: int, laid: files.Laid, by: str, facts: Pho
         "INSERT OR IGNORE INTO files (sha256, what, kind, bytes, received_at) VALUES (?, ?, ?, ?, ?)",
         [laid.sha256, laid.what, laid.kind, laid.bytes, now.isoformat()],
     )
+    db.execute("UPDATE files SET erased_at = NULL WHERE sha256 = ?", [laid.sha256])  # erased before, handed in once more
     facts = facts or PhotoFacts()
     row = [
         note, laid.what, place, laid.sha256, now.isoformat(), by, facts.taken_at and facts.taken_at.isoformat(),

@@ -81,8 +81,19 @@ def note_document(folder: JobFolder, note_id: str, language: str) -> dict | None
     note = one_note(folder, note_id, earlier=True)
     if note is None:
         return None
-    (told,) = being_reckoned(folder, [_document(told_note(note, shelf(folder, [note_id]), language))])
+    (told,) = being_reckoned(folder, _voices_gone(folder, [_document(told_note(note, shelf(folder, [note_id]), language))]))
     return told
+
+
+def _voices_gone(folder: JobFolder, documents: list[dict]) -> list[dict]:
+    """The documents, with `sound_erased_at` on those whose recording was erased on request; the words stay."""
+    ids = [doc["id"] for doc in documents]
+    found = folder.db.execute(
+        "SELECT p.note, max(f.erased_at) FROM parts p JOIN files f ON f.sha256 = p.sha256 "
+        f"WHERE p.what = 'sound' AND f.erased_at IS NOT NULL AND p.note IN ({','.join('?' * len(ids))}) GROUP BY p.note", ids
+    )
+    gone = dict(found.fetchall())
+    return [doc | {"sound_erased_at": gone[doc["id"]]} if doc["id"] in gone else doc for doc in documents]
 
 
 def being_reckoned(folder: JobFolder, documents: list[dict]) -> list[dict]:
@@ -99,7 +110,7 @@ def being_reckoned(folder: JobFolder, documents: list[dict]) -> list[dict]:
 
 def note_documents(folder: JobFolder, found: list[Note], language: str) -> list[dict]:
     held = shelf(folder, [note.id for note in found]) if found else None
-    return [_document(told_note(note, held, language)) for note in found]
+    return _voices_gone(folder, [_document(told_note(note, held, language)) for note in found])
 
 
 def whole_piece(folder: JobFolder, piece_id: str) -> tuple[Piece, tuple[Finding, ...], tuple[Decision, ...]] | None:

@@ -33,6 +33,8 @@ def sound(note: str, part: int):
     found = store.note_document(opened.folder(), note, g.language)
     if found is None or not 0 <= part < len(found["digests"]["audio"]):
         return answers.refuse(Mistake("pages.no-such-file"))
+    if store.files.erased_at(opened.folder(), found["digests"]["audio"][part]):
+        return answers.refuse(Mistake("erasing.sound-gone", "", {"date": found["sound_erased_at"][:10]}))
     return _file(found["digests"]["audio"][part])
 
 

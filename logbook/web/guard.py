@@ -108,6 +108,8 @@ MAY: Mapping[str, frozenset[str]] = {
     "staff.cut_off": OFFICE,
     "staff.leave": KEEPER,
     "staff.share": OFFICE,
+    "forgetting.page": KEEPER,
+    "forgetting.forget": KEEPER,
 }
 # endpoint -> (role, what the job file says that lets this role in too)
 OPENED_BY_THE_JOB: Mapping[str, tuple[str, Callable]] = {"entry.sound": ("contractor", lambda job: job.voice.contractor_hears)}
