@@ -22,7 +22,7 @@ def configure(parser) -> None:
 
 def run(args) -> int:
     from logbook import store
-    from logbook.mistake import BAD, OK, Mistake
+    from logbook.mistake import OK, Mistake
 
     folder = store.open_folder(args.folder)
     if isinstance(folder, Mistake):
