@@ -3,7 +3,8 @@
     python tests/bench/clips.py FOLDER
 
 needs the Debian packages flite, espeak-ng, festival, festvox-us-slt-hts and festvox-kdlpc16k (nothing else is fetched) and writes 16 kHz WAV files
-and `clips.json`: for each clip its text, language, voice, condition and part. A third of the notes are
+and `clips.json`: for each clip its text, language, voice, condition, kind (`made` by the sentences below, `case` of the
+reader's held-out notes, `ordinary` speech) and part. A third of the notes are
 `held`: they were not looked at while the listener was being built. Everything is seeded; the same programs
 give the same clips. Voices are synthetic: what is measured here says how one setting compares with another,
 not how well a person on a site is heard.
@@ -13,6 +14,7 @@ from __future__ import annotations
 
 import json
 import random
+import re
 import subprocess
 import sys
 import wave
@@ -116,6 +118,17 @@ ORDINARY = (
 )  # heard with the trade's expectations; they must not become trade words
 
 
+CASES = Path(__file__).resolve().parents[1] / "cases" / "reading" / "heldout"
+
+
+def case_texts(name: str, most: int) -> list[str]:
+    """Notes that others wrote for the reader, of a length that somebody dictates, without what voices cannot say."""
+    blocks = (CASES / name).read_text(encoding="utf-8").split("\n\n")
+    texts = [line[2:] for block in blocks for line in block.splitlines() if line.startswith("> ")]
+    good = [text for text in texts if 40 <= len(text) <= 330 and not re.search(r"\dx\d|\d:\d|[\"/]", text)]
+    return good[:most]
+
+
 # --- voices
 
 
@@ -214,18 +227,20 @@ def main(folder: Path, english: int = 168, spanish: int = 42) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     r, rows = random.Random(2611), []
     plan = [("en", english_note(r)) for _ in range(english)] + [("es", spanish_note(r)) for _ in range(spanish)]
-    plan += [("ordinary", text) for text in ORDINARY]
-    for n, (language, text) in enumerate(plan):
+    plan = [(language, "made", text) for language, text in plan] + [("en", "ordinary", text) for text in ORDINARY]
+    plan += [("en", "case", text) for text in case_texts("english.txt", 70)]
+    plan += [("es", "case", text) for text in case_texts("spanish.txt", 40)]
+    for n, (language, kind, text) in enumerate(plan):
         voices = ES_VOICES if language == "es" else EN_VOICES
         voice = voices[n % len(voices)]
-        condition = "clean" if language == "ordinary" else CONDITIONS[(n // len(voices) + n) % len(CONDITIONS)]
+        condition = "clean" if kind == "ordinary" else CONDITIONS[(n // len(voices) + n) % len(CONDITIONS)]
         raw, file = folder / "raw.wav", folder / f"{n:03}.wav"
         speak(voice, text, raw)
         save(file, on_site(condition, load(raw), n))
         raw.unlink()
-        part = "ordinary" if language == "ordinary" else "held" if n % 3 == 2 else "open"
-        rows.append({"file": file.name, "text": text, "language": language.replace("ordinary", "en"), "voice": voice,
-                     "condition": condition, "part": part})  # fmt: skip
+        part = "ordinary" if kind == "ordinary" else "held" if n % 3 == 2 else "open"
+        rows.append({"file": file.name, "text": text, "language": language, "voice": voice, "condition": condition,
+                     "kind": kind, "part": part})  # fmt: skip
     (folder / "clips.json").write_text(json.dumps(rows, ensure_ascii=False, indent=1), encoding="utf-8")
     print(len(rows), "clips in", folder, file=sys.stderr)
 
