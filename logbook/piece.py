@@ -9,7 +9,7 @@ from functools import cached_property
 
 from logbook import facts as names
 from logbook.note import Photo
-from logbook.said import Fact, OpenItem
+from logbook.said import Fact, Muffled, OpenItem
 
 
 @dataclass(frozen=True)
@@ -55,6 +55,7 @@ class Piece:
     facts: tuple[Fact, ...]
     assumed: tuple[Assumed, ...] = ()
     open_items: tuple[OpenItem, ...] = ()
+    muffled: tuple[Muffled, ...] = ()  # stretches of its notes that nobody could make out
     photos: tuple[PiecePhoto, ...] = ()
     photos_without_piece: int = 0  # photos of its notes that nobody tied to a piece yet
     photos_to_come: int = 0

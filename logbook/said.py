@@ -70,6 +70,23 @@ class OpenItem:
 
 
 @dataclass(frozen=True)
+class Muffled:
+    """A stretch of sound that stands in no fact because it was heard too faintly, or not at all (`words` empty).
+
+    `maybe` is what another hearing of the words would leave undone ("not taped yet") and `denies` the fact that makes
+    false, `second` None in a text.
+    """
+
+    words: str
+    start: int
+    end: int
+    second: float | None = None
+    maybe: str | None = None
+    denies: str | None = None
+    note: str | None = None
+
+
+@dataclass(frozen=True)
 class SameAs:
     mark: str
     run: str | None
@@ -99,6 +116,7 @@ class Entry:
     withdrawn: tuple[Earlier, ...] = ()
     amends: bool = False
     same_as: SameAs | None = None
+    muffled: tuple[Muffled, ...] = ()
 
     def fact(self, name: str) -> Fact | None:
         return next((fact for fact in self.facts if fact.name == name), None)
@@ -210,6 +228,16 @@ def open_item_from_json(doc: dict) -> OpenItem:
     return OpenItem(doc["text"], doc["about"], doc["denies"], doc["start"], doc["end"], doc.get("note"))
 
 
+def muffled_to_json(one: Muffled) -> dict:
+    doc = {"words": one.words, "start": one.start, "end": one.end}
+    return doc | _without({"second": one.second, "maybe": one.maybe, "denies": one.denies, "note": one.note}, (None,))
+
+
+def muffled_from_json(doc: dict) -> Muffled:
+    more = {name: doc.get(name) for name in ("second", "maybe", "denies", "note")}
+    return Muffled(doc["words"], doc["start"], doc["end"], **more)
+
+
 def same_as_to_json(same: SameAs) -> dict:
     names = None if same.names is None else list(same.names)
     doc = {"mark": same.mark, "run": same.run, "names": names, "except": list(same.besides)}
@@ -232,6 +260,7 @@ def entry_to_json(entry: Entry) -> dict:
             "withdrawn": [earlier_to_json(e.name, e) for e in entry.withdrawn],
             "amends": entry.amends,
             "same_as": None if entry.same_as is None else same_as_to_json(entry.same_as),
+            "muffled": [muffled_to_json(one) for one in entry.muffled],
         }
     )
 
@@ -244,6 +273,7 @@ def entry_from_json(doc: dict) -> Entry:
         withdrawn=tuple(earlier_from_json(e["name"], e) for e in doc.get("withdrawn", ())),
         amends=doc.get("amends", False),
         same_as=same_as_from_json(doc["same_as"]) if "same_as" in doc else None,
+        muffled=tuple(muffled_from_json(one) for one in doc.get("muffled", ())),
     )
 
 

@@ -1,14 +1,16 @@
 """A word heard faintly decides nothing; a number needs to be heard better than a word."""
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 
-from logbook import job, rules
+from logbook import job, pipeline, rules
 from logbook.facts import Move
 from logbook.piece import Piece
 from logbook.runs import site
 from logbook.said import Fact
+from logbook.transcript import Alternative, Doubt, Transcript, Unheard, Word
 
 
 def verdict(rule: str, *facts: Fact) -> str:
@@ -49,3 +51,41 @@ def test_another_hearing_of_a_move(other, rule, expected):
 
 def test_what_departs_as_heard_is_never_met_for_being_faint():
     assert verdict("taped", Fact("taped", False, "not taped", 0, 9, heard=0.1)) == "unclear"
+
+
+def heard(*words: tuple) -> Transcript:
+    """A transcript of (word, probability, alternative or None), one second a word."""
+    text, made = " ".join(word for word, _, _ in words), []
+    for n, (word, probability, other) in enumerate(words):
+        start = len(" ".join(w for w, _, _ in words[:n])) + (n > 0)
+        made.append(Word(word, start, start + len(word), float(n), n + 1.0, probability, (Alternative(other, 0.3),) if other else ()))
+    return Transcript("scripted", "none", {}, "en", text, tuple(made), Doubt(0.0, 0.0, 1.0))
+
+
+def open_work(transcript: Transcript) -> tuple[str, str, str]:
+    document = pipeline.check(transcript)
+    return next((f["verdict"], f["shows"], f["says"]) for f in document["fittings"][0]["findings"] if f["rule"] == "nothing-open")
+
+
+SAID = [(word, 0.9, None) for word in "Straight 4 18 by 12 stapled every 2 taped.".split()]
+
+
+def test_where_words_were_lost_nobody_says_that_nothing_was_left():
+    assert open_work(heard(*SAID))[0] == "meets"
+    assert open_work(heard(*SAID, ("Nottle", 0.2, None), ("yat.", 0.2, None)))[:2] == ("unclear", "file")
+    assert open_work(heard(*SAID, ("Well,", 0.2, None), ("okay.", 0.1, None)))[0] == "meets"  # these turn nothing, however faint
+    lost = replace(heard(*SAID), unheard=(Unheard(9.0, 12.0, "noise"),))
+    assert open_work(lost)[:2] == ("unclear", "file")
+    assert open_work(replace(lost, unheard=(Unheard(9.0, 18.0, "no_speech"),)))[0] == "meets"  # nobody spoke
+
+
+def test_work_that_may_have_been_left_is_asked_for():
+    verdict, shows, says = open_work(heard(*SAID[:-1], ("now", 0.6, "not"), ("taped", 0.9, None), ("yet.", 0.9, None)))
+    assert (verdict, shows) == ("unclear", "ask") and "not taped yet" in says
+
+
+@pytest.mark.parametrize(("between", "expected"), [(0.9, "meets"), (0.2, "unclear")])
+def test_an_act_behind_a_no_and_something_faint_is_not_done(between, expected):
+    words = [*SAID[:-1], ("no", 0.9, None), ("bother,", between, None), ("taped.", 0.9, None)]
+    found = pipeline.check(heard(*words))["fittings"][0]["findings"]
+    assert next(f["verdict"] for f in found if f["rule"] == "taped") == expected

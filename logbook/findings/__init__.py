@@ -71,6 +71,7 @@ class Outcome:
     limit: object = None  # as printed in the finding: number, text, list; part of its edition
     tolerance: object = None
     conflict: bool = False  # unclear because two facts conflict: shown as a departure
+    quiet: bool = False  # unclear, but nobody is asked: other rules ask for what matters of it
     departs_as_heard: bool = False  # unclear by hedge or faint hearing, but departs on the reading as heard
     tells: Mapping[str, object] = field(default_factory=dict)  # words for the text that are no numbers (side, mark)
     text: str | None = None  # the sentence, where one case has several; the case itself if None
@@ -151,6 +152,8 @@ def shows(outcome: Outcome, weight: str, silent: str) -> str:
             return silent
     if outcome.conflict:
         return as_departs
+    if outcome.quiet:
+        return "file"
     return "flag" if outcome.departs_as_heard and weight == "must" else "ask"
 
 

@@ -13,7 +13,7 @@ from datetime import datetime
 
 from logbook import facts
 from logbook.joining import moves
-from logbook.said import Earlier, Entry, Fact, OpenItem
+from logbook.said import Earlier, Entry, Fact, Muffled, OpenItem
 
 SPOKEN_FREELY = ("place",)  # the speaker's own words for where: two of them are no disagreement
 
@@ -128,3 +128,9 @@ def open_items(old: tuple[OpenItem, ...], entry: Entry, note: str) -> tuple[Open
     hung = any(fact.name == "stage" and fact.value == "hung" for fact in entry.facts)
     still = tuple(i for i in old if i.denies not in done and not (hung and i.about == "hanging" and i.denies is None))
     return still + tuple(replace(item, note=note) for item in entry.open_items)
+
+
+def muffled(old: tuple[Muffled, ...], entry: Entry, note: str) -> tuple[Muffled, ...]:
+    """What nobody could make out; a suspicion of work left goes with a later true value of the fact it denied."""
+    done = {fact.name for fact in entry.facts if fact.value is True}
+    return tuple(one for one in old if one.denies not in done) + tuple(replace(one, note=note) for one in entry.muffled)

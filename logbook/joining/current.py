@@ -11,19 +11,27 @@ from urllib.parse import unquote
 
 from logbook import facts
 from logbook.note import Correction, Note, Photo
-from logbook.said import Earlier, Entry, Fact
+from logbook.said import Earlier, Entry, Fact, Muffled
 
 TAG = "duct-tag:1:"
+_LOST = ("noise", "repetition", "echo", "torn", "too_long")  # why a stretch gave no words; a pause is none
 
 
 def entries(note: Note) -> tuple[Entry, ...]:
     """The entries of a note as they stand; none where nothing could be read yet."""
     if note.reading is None:
         return ()
-    said = _with_tag(note, _with_hand(note, _confirmed(note)))
+    said = _with_tag(note, _with_hand(note, _with_gaps(note, _confirmed(note))))
     for press in note.corrections:
         said = tuple(_pressed(entry, press) if entry.position == press.position else entry for entry in said)
     return said
+
+
+def _with_gaps(note: Note, entries: tuple[Entry, ...]) -> tuple[Entry, ...]:
+    """Every entry with the stretches of the recording that gave no words: any of them may have spoken of it."""
+    unheard = () if note.transcript is None else note.transcript.unheard
+    lost = tuple(Muffled("", 0, 0, gap.second) for gap in unheard if gap.why in _LOST)
+    return tuple(replace(entry, muffled=entry.muffled + lost) for entry in entries) if lost else entries
 
 
 def _confirmed(note: Note) -> tuple[Entry, ...]:
@@ -31,7 +39,11 @@ def _confirmed(note: Note) -> tuple[Entry, ...]:
     if not note.heard_right:
         return note.reading.fittings
     return tuple(
-        replace(entry, facts=tuple(f if f.heard is None else replace(f, confirmed=True) for f in entry.facts))
+        replace(
+            entry,
+            facts=tuple(f if f.heard is None else replace(f, confirmed=True) for f in entry.facts),
+            muffled=(),
+        )
         for entry in note.reading.fittings
     )
 

@@ -13,7 +13,7 @@ from logbook.joining import adding
 from logbook.joining.adding import Held, Saying
 from logbook.note import Note
 from logbook.piece import Assumed, Decision, Found, Piece, PiecePhoto, looked_fact
-from logbook.said import Entry, Fact, OpenItem
+from logbook.said import Entry, Fact, Muffled, OpenItem
 
 Key = tuple[str, int]  # an entry: (note id, position)
 ONE_FAMILY = ({"tee", "branch", "wye"},)  # kinds that people call by each other's names
@@ -37,6 +37,7 @@ class Joined:
     builders: tuple[str, ...] = ()
     by_name: Mapping[str, tuple[Held, ...]] = field(default_factory=lambda: MappingProxyType({}))
     open_items: tuple[OpenItem, ...] = ()
+    muffled: tuple[Muffled, ...] = ()
     shift_words: tuple[Assumed, ...] = ()
     photos: tuple[PiecePhoto, ...] = ()
     loose_photos: tuple[PiecePhoto, ...] = ()
@@ -71,6 +72,7 @@ def add(piece: Joined, key: Key, entry: Entry, saying: Saying, run: str | None, 
         builders=piece.builders if saying.by in piece.builders else (*piece.builders, saying.by),
         by_name=MappingProxyType(by_name),
         open_items=adding.open_items(piece.open_items, entry, key[0]),
+        muffled=adding.muffled(piece.muffled, entry, key[0]),
         shift_words=(*piece.shift_words, *(word for word in shift if word.name not in known)),
     )
 
@@ -173,6 +175,7 @@ def piece_of(piece: Joined, piece_id: str | None, job: Job, now: datetime, uncle
         facts=said,
         assumed=assumed(said, piece.shift_words, piece.run, job),
         open_items=piece.open_items,
+        muffled=piece.muffled,
         photos=piece.photos or piece.loose_photos,
         photos_without_piece=len(piece.loose_photos),
         photos_to_come=len(piece.coming),

@@ -307,7 +307,7 @@ NUMBERS = Numbers(
     tens={"twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90},
     hundreds={},
     scales={"hundred": 100, "thousand": 1000},
-    halves={"half": (1, 2), "quarter": (1, 4), "third": (1, 3), "eighth": (1, 8), "sixteenth": (1, 16)},
+    halves={"half": (1, 2), "quarter": (1, 4), "third": (1, 3), "eighth": (1, 8), "8th": (1, 8), "sixteenth": (1, 16)},
     parts={"half": 2, "halves": 2, "quarter": 4, "quarters": 4, "fourth": 4, "fourths": 4, "eighth": 8, "eighths": 8,
            "sixteenth": 16, "sixteenths": 16, "third": 3, "thirds": 3, "thirty-second": 32, "thirty-seconds": 32,
            "sixty-fourth": 64, "sixty-fourths": 64, "fifth": 5, "fifths": 5, "tenth": 10, "tenths": 10},

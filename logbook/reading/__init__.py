@@ -7,6 +7,7 @@ import unicodedata
 from logbook.languages import LANGUAGES
 from logbook.reading import found_language
 from logbook.reading.heard import with_alternatives, with_heard
+from logbook.reading.muffled import with_muffled
 from logbook.reading.reader import read_text
 from logbook.reading.tokens import tokens
 from logbook.said import Reading
@@ -38,7 +39,7 @@ def read(text: str, *, language: str | None = None, transcript: Transcript | Non
     reading = read_text(text, found, code, source, job)
     if transcript is None:
         return reading
-    reading = with_heard(reading, transcript)
+    reading = with_muffled(with_heard(reading, transcript), transcript)
     return with_alternatives(reading, transcript, lambda other: read_text(other, tokens(other), code, source, job))
 
 

@@ -6,11 +6,13 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
+from logbook.reading.muffled import with_maybe_open
 from logbook.said import Fact, Reading
 from logbook.transcript import Transcript, Word
 
 _MOST = 16  # doubtful words that are tried; a note with more is doubtful all over
-_TURNS = frozenset(("not", "now", "no", "new", "sí", "si", "así", "asi", "nor", "know"))
+_TURNS = frozenset("not now no new nor know don't haven't still yet sí si así asi falta ni todavía".split())
+_TURNS_WITHIN = 4  # words
 
 
 def with_heard(reading: Reading, transcript: Transcript) -> Reading:
@@ -41,6 +43,7 @@ def with_alternatives(reading: Reading, transcript: Transcript, read_again: Call
             tried += 1
             text = transcript.text[: word.start] + _like(word, alternative.words) + transcript.text[word.end :]
             again = read_again(text)
+            reading = with_maybe_open(reading, word, again, word.end + len(text) - len(transcript.text))
             for place, entry in enumerate(reading.fittings):
                 for fact in entry.facts:
                     near = fact.start is not None and fact.start <= word.end + 1 and fact.end >= word.start - 1
@@ -75,12 +78,17 @@ def _like(word: Word, alternative: str) -> str:
 
 
 def _turning(words: tuple[Word, ...], first: Word, fact: Fact):
-    """A word right before an act that could turn its meaning ("now taped") is doubted with it."""
+    """A word shortly before an act that could turn its meaning ("now taped") is doubted with it, and so is what
+    stands between: "no (something faint) taped" may say that it is not."""
     if BY_NAME[fact.name].shape != "flag":
         return
     at = words.index(first)
-    if at and words[at - 1].words.strip(".,;:!?").lower() in _TURNS:
-        yield words[at - 1]
+    for before in range(at - 1, max(-1, at - 1 - _TURNS_WITHIN), -1):
+        if words[before].words[-1] in ".;:!?":
+            return
+        if words[before].words.strip(",").lower() in _TURNS:
+            yield from words[before:at]
+            return
 
 
 def _each(reading: Reading, told: Callable[[Fact], Fact]) -> Reading:

@@ -71,9 +71,15 @@ JOINED = Rule(
 def nothing_open(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
     left = tuple(item.text for item in piece.open_items if item.about == "piece")
-    if not left:
-        return use.meets("none")
-    return use.departs("left-open", evidence=left, tells={"items": "; ".join(left)})
+    if left:
+        return use.departs("left-open", evidence=left, tells={"items": "; ".join(left)})
+    maybe = tuple(one.maybe for one in piece.muffled if one.maybe)
+    if maybe:
+        denied = next((one.denies for one in piece.muffled if one.maybe), None)
+        return use.unclear("maybe-left-open", denied, evidence=maybe, tells={"items": "; ".join(maybe)})
+    if piece.muffled:  # what was not understood may have been "not taped yet"; who did not say taped is asked that anyway
+        return use.unclear("not-all-heard", None, quiet=True, evidence=tuple(one.words for one in piece.muffled))
+    return use.meets("none")
 
 
 NOTHING_OPEN = Rule(

@@ -119,6 +119,11 @@ def fact_schemas() -> dict:
         {"text": TEXT, "about": {"enum": ["piece", "hanging", "other"]}, "denies": maybe(name), "start": WHOLE, "end": WHOLE},
         {"note": TEXT},
     )
+    muffled = of(
+        {"words": TEXT, "start": WHOLE, "end": WHOLE},
+        {"second": {"type": "number", "minimum": 0}, "maybe": TEXT, "denies": name, "note": TEXT},
+        told="Words that stand in no fact because they were heard too faintly; none: a stretch that gave no words.",
+    )
     same_as = of({
         "mark": TEXT, "run": maybe(TEXT), "names": maybe(many(name)), "except": many(name), "words": TEXT, "start": WHOLE, "end": WHOLE,
     })  # fmt: skip
@@ -136,6 +141,7 @@ def fact_schemas() -> dict:
         "earlier": earlier,
         "span": span,
         "open_item": item,
+        "muffled": muffled,
         "same_as": same_as,
     }
 
@@ -147,6 +153,7 @@ def entry(**more) -> dict:
         "withdrawn": many(ref("fact.json#earlier")),
         "amends": {"const": True},
         "same_as": ref("fact.json#same_as"),
+        "muffled": many(ref("fact.json#muffled"), minItems=1),
     }
     return of(required | more, optional)
 

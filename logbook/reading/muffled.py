@@ -1,0 +1,63 @@
+"""What the ears could not make out: words that stand in no fact because they were heard too faintly.
+
+Such a word may have been "not". So a note with muffled words never counts as one in which nothing was left undone.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.said import Entry, Muffled, Reading
+from logbook.transcript import Transcript, Word
+
+FAINT = 0.3  # below this a word that stands in no fact is taken for muffled
+_SMALL = frozenset(
+    "a an and are at i in is it of ok okay on so that the this to uh um well with"
+    " bueno con de del el en es está esta este la las los que un una y ya".split()
+)  # what turns no meaning, however faint
+
+
+def with_muffled(reading: Reading, transcript: Transcript) -> Reading:
+    """Every entry with its muffled words: those from its first words up to the next entry's."""
+    known = [span for entry in reading.fittings for span in _spans(entry)]
+    faint = [w for w in transcript.words if _is_muffled(w) and not any(w.start < b and w.end > a for a, b in known)]
+    found = [Muffled(w.words, w.start, w.end, w.second) for w in faint]
+    return _given(reading, found)
+
+
+def with_maybe_open(reading: Reading, word: Word, other: Reading, end: int) -> Reading:
+    """The entries with what `other` leaves undone and they do not: the same text with another word, up to `end`, for `word`."""
+    found = []
+    for entry, again in zip(reading.fittings, other.fittings, strict=False):
+        had = {(item.about, item.denies) for item in entry.open_items}
+        new = [item for item in again.open_items if item.about == "piece" and (item.about, item.denies) not in had]
+        found += [Muffled(word.words, word.start, word.end, word.second, item.text, item.denies) for item in new[:1]
+                  if item.start <= end + 1 and item.end >= word.start - 1]  # fmt: skip
+    return _given(reading, found)
+
+
+def _given(reading: Reading, found: list[Muffled]) -> Reading:
+    if not found or not reading.fittings:
+        return reading
+    starts = [min((a for a, _ in _spans(entry)), default=0) for entry in reading.fittings]
+    mine: list[list[Muffled]] = [[] for _ in starts]
+    for one in found:
+        mine[max((place for place, start in enumerate(starts) if start <= one.start), default=0)].append(one)
+    fittings = (
+        replace(entry, muffled=tuple(sorted((*entry.muffled, *more), key=lambda one: one.start))) if more else entry
+        for entry, more in zip(reading.fittings, mine, strict=True)
+    )
+    return replace(reading, fittings=tuple(fittings))
+
+
+def _is_muffled(word: Word) -> bool:
+    bare = word.words.strip(".,;:!?").lower()
+    return word.heard < FAINT and any(c.isalpha() for c in bare) and bare not in _SMALL
+
+
+def _spans(entry: Entry) -> list[tuple[int, int]]:
+    spans = [(f.start, f.end) for f in entry.facts if f.start is not None]
+    spans += [(s.start, s.end) for f in entry.facts for s in f.also]
+    spans += [(e.start, e.end) for f in entry.facts for e in f.withdrawn if e.start is not None]
+    spans += [(e.start, e.end) for e in entry.withdrawn if e.start is not None]
+    return spans + [(item.start, item.end) for item in entry.open_items]
