@@ -74,6 +74,29 @@ def one_day(**more) -> Day:
     return Day(DATE, JOB, notes, [*pieces, test], journal={"seq": 212, "hash": "ab" * 32}, planned=planned, **more)
 
 
+def seen_day(**more) -> Day:
+    """The same day after a spot check, two leak tests with an instrument and a walk."""
+
+    def found(name, said, answer, **rest):
+        return {"name": name, "said": said, "via": "spoken", "answer": answer, "words": ""} | rest
+
+    by = {"by": "Dana W.", "at": f"{DATE}T16:20:00-05:00"}
+    looks = [
+        {"id": "l1", "piece": "p4", "draw": "d1", "how": "measured", "words": "", "photos": [],
+         "found": [found("taped", True, "as_said"), found("staple_spacing", 2, "otherwise", found=3.5, words="on the far side"), found("groove_step", "inside", "not_seen")]} | by,
+        {"id": "l2", "piece": "p13", "draw": "d1", "how": "seen", "words": "", "photos": [], "found": [found("taped", True, "as_said")]} | by,
+    ]  # fmt: skip
+    draw = {"id": "d1", "day": DATE, "format": "sha256(seed:piece)", "seed": "5eed", "among": ["p13", "p4", "p5", "p6"], "first": [], "drawn": ["p4", "p13", "p6"]} | by
+    record = {
+        "section": "run 2, unit to register", "instrument": "orifice tube", "serial": "0417", "tested_by": "Dana W.", "witness": "Ossie T.", "words": "",
+        "pressure_in_wg": 1, "area_ft2": 360, "measured_cfm": 18, "leakage_class": 6, "tested_on": DATE, "calibrated_on": "2025-09-01",
+        "calibrated_until": "2026-09-01", "instead_of": None,
+    }  # fmt: skip
+    records = [record | {"id": "t1"} | by, record | {"id": "t2", "section": "run 9", "measured_cfm": 30, "calibrated_until": "2027-09-01"} | by]
+    answers = [{"id": f"w{at}", "area": "area:hall", "question": question, "answer": given, "words": words, "photos": []} | by for at, (question, given, words) in enumerate((("g1", "yes", ""), ("g4", "no", "bare straps")))]
+    return one_day(draws=[draw], looks=looks, answers=answers, records=records, **more)
+
+
 def many(fittings: int, photos: int) -> tuple[Day, dict[str, bytes]]:
     """A long day: every fitting a transition with `photos` photos, three findings and a plot row of its own."""
     copies, made = {}, []

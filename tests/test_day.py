@@ -37,7 +37,7 @@ def test_figures_count_sayings(day):
 def test_what_was_said_looked_at_measured_and_tested_never_share_a_column(day):
     rows = {row["what"]: row for row in report(day, "en")["register"]["rows"]}
     elbow, cap = rows["elbow 5"], rows["end cap 13"]
-    assert (elbow["looked"], elbow["measured"], elbow["tested"]) == ("Dana W.", "Dana W.", "run 2")
+    assert (elbow["looked"], elbow["measured"], elbow["tested"]) == ("Dana W.", "Dana W.", "run 2, as said")
     assert (cap["looked"], cap["measured"]) == ("–", "–")
     assert rows["elbow 6"]["tested"] == "–", "a test of run 2 says nothing of a piece whose run nobody said"
 
@@ -173,3 +173,52 @@ def test_the_document_is_what_its_schema_says(day):
     assert [error.message for error in Draft202012Validator(schema).iter_errors(made)] == []
     broken = made | {"as_said": False, "content": "x"}
     assert len(list(Draft202012Validator(schema).iter_errors(broken))) == 2
+
+
+# --- what people went and saw
+
+
+@pytest.fixture(scope="module")
+def seen():
+    return paper_days.seen_day()
+
+
+def test_a_spot_check_tells_what_was_drawn_what_was_found_and_what_nobody_looked_at(seen):
+    told = report(seen, "en")
+    rows = {row["piece"]: row for row in told["spot_check"]["rows"]}
+    assert list(rows) == ["p4", "p13", "p6"]
+    assert rows["p4"]["otherwise"] == ["Staples every: said 2 in., found 3-1/2 in.: on the far side"] and "as said: 1" in rows["p4"]["line"]
+    assert rows["p13"]["otherwise"] == [] and rows["p6"]["line"] == "drawn, nobody looked yet"
+    assert told["must_know"]["seen"][0] == "Spot check: 3 drawn, 2 looked at, 1 with something otherwise than said."
+    assert "5eed" in told["spot_check"]["seeds"][0]
+
+
+def test_a_test_with_an_instrument_stands_apart_from_one_that_was_said(seen):
+    told = report(seen, "en")
+    assert [(row["verdict"], row["verdict_text"]) for row in told["leak_records"]["rows"]] == [("unclear", "couldn't tell"), ("departs", "above the allowable")]
+    assert "run out before the test" in told["leak_records"]["rows"][0]["why"] and "Allowable 21.6 cfm" in told["leak_records"]["rows"][0]["allowed"]
+    assert {row["what"]: row["tested"] for row in told["register"]["rows"]}["elbow 5"] == "run 2, as said; run 2, with an instrument"
+    assert told["must_know"]["seen"][1].endswith("2, of them 2 not within the allowable or not to be trusted.")
+
+
+def test_a_no_on_the_walk_list_comes_first_with_its_words(seen):
+    rows = report(seen, "en")["walk_list"]["rows"]
+    assert [(row["question"], row["answer"], row["words"]) for row in rows] == [("g4", "no", "bare straps"), ("g1", "yes", "")]
+
+
+def test_a_day_without_a_walk_claims_none(day):
+    told = report(day, "en")
+    assert told["spot_check"]["rows"] == [] and told["must_know"]["seen"] == [] and "No piece was drawn" in told["spot_check"]["nothing"]
+
+
+@pytest.mark.parametrize("part", ["draws", "looks", "answers", "records"])
+def test_content_is_another_when_anything_was_seen_since(seen, part):
+    from logbook.day import content_of
+
+    assert content_of(replace(seen, **{part: ()})) != content_of(seen)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_document_of_a_walked_day_is_what_its_schema_says(seen, language):
+    schema = json.loads((Path(__file__).parents[1] / "schemas" / "day.json").read_text(encoding="utf-8"))
+    Draft202012Validator(schema).validate(document({language: seen}, MADE_AT))

@@ -49,6 +49,18 @@ def test_the_pdf_is_archivable_and_accessible(english, profile):
     assert failures(english[1], profile) == []
 
 
+@pytest.mark.parametrize("profile", ["2a", "ua1"])
+def test_a_walked_day_in_both_languages_is_archivable_and_accessible(copies, profile):
+    seen = paper_days.seen_day()
+    made = reports.pdf(document({"en": seen, "es": seen}, MADE_AT), copies)
+    assert failures(made, profile) == []
+    told = text_of(made)
+    for words in ("Spot check: said against found", "found 3-1/2 in.", "the calibration had run out before the test", "Muestra al azar", "más de lo permitido", "bare straps"):
+        assert words in told, words
+    html = reports.html(document({"en": seen}, MADE_AT), copies).decode()
+    assert "found 3-1/2 in." in html and "above the allowable" in html and "bare straps" in html
+
+
 def test_the_outside_validator_can_say_no(english):
     assert failures(english[1].replace(b"/Lang", b"/Lung"), "ua1") != []
     assert failures(english[1].replace(b"pdfaid", b"pdfbid"), "2a") != []

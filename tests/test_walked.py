@@ -196,3 +196,49 @@ def test_the_job_on_one_page_counts_what_the_log_holds(desk):
     assert desk.by_key("contractor", "GET", "/job?run=77", headers=PAGE).text.count('class="slot') == 0
     assert desk.by_key("contractor", "GET", "/job/planned.svg?mark=7", headers=PAGE).status_code == 404
     assert desk.by_key("installer", "GET", "/job", headers=PAGE).status_code == 403
+
+
+# --- the day on paper
+
+
+def signed(desk, role="lead", **body):
+    return desk.by_key(role, "POST", "/days/2026-10-14/signatures", json={"id": an_id()} | body)
+
+
+def test_the_report_is_made_when_it_is_asked_for_and_holds_what_was_seen(desk):
+    for kind, head in (("pdf", b"%PDF"), ("html", b"<!doc"), ("json", b"{")):
+        answer = desk.by_key("contractor", "GET", f"/day/2026-10-14/report.{kind}")
+        assert answer.status_code == 200 and answer.data.startswith(head)
+    report = answer.json["reports"][0]
+    assert report["spot_check"]["rows"] and report["must_know"]["seen"][0].startswith("Spot check:")
+    both = desk.by_key("contractor", "GET", "/day/2026-10-14/report.json?in=both").json
+    assert both["languages"] == ["en", "es"]
+    assert desk.by_key("contractor", "GET", "/day/2026-01-01/report.pdf").status_code == 404
+
+
+def test_signing_keeps_the_bytes_and_what_is_said_afterwards_makes_a_new_edition(desk):
+    content = desk.by_key("lead", "GET", "/day/2026-10-14/report.json").json["content"]
+    assert f'name="report" value="{content}"' in desk.by_key("lead", "GET", "/day/2026-10-14", headers=PAGE).text
+    act = signed(desk, report=content)
+    assert (act.status_code, act.json["report"]) == (201, content)
+    kept = {path.suffix: path.read_bytes() for path in (desk.settings.folder / "reports" / "signed").glob(f"day-2026-10-14-{content[:12]}.*")}
+    assert set(kept) == {".pdf", ".html", ".json"} and b"Ada Fenn" in kept[".json"], "the kept bytes carry the signature"
+    assert desk.hand_in(text="Straight twelve on run two, eighteen by twelve, stapled every two.", spoken_at="2026-10-14T15:00:00-05:00").status_code == 201
+    with desk.folder() as folder:
+        work_once(folder, Bench(None))
+    late = signed(desk, report=content)
+    assert late.status_code == 409 and "changed" in late.json["error"], "nobody signs what he has not read"
+    again = desk.by_key("lead", "POST", "/days/2026-10-14/signatures", json={"id": act.json["id"], "report": content})
+    assert again.status_code == 200 and again.json == act.json
+    newer = desk.by_key("lead", "GET", "/day/2026-10-14/report.json").json
+    assert newer["edition"] == 2 and any("new in the report" in line for line in newer["reports"][0]["changes"]["rows"])
+    assert {path.suffix: path.read_bytes() for path in (desk.settings.folder / "reports" / "signed").glob(f"day-2026-10-14-{content[:12]}.*")} == kept
+
+
+def test_a_script_signs_what_the_log_holds_now(desk):
+    act = signed(desk, "contractor")
+    assert act.status_code == 201 and act.json["report"] == desk.by_key("lead", "GET", "/day/2026-10-14/report.json").json["content"]
+
+
+def test_a_day_without_notes_cannot_be_signed(desk):
+    assert desk.by_key("lead", "POST", "/days/2026-01-02/signatures", json={"id": an_id()}).status_code in (404, 422)

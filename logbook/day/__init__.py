@@ -16,11 +16,12 @@ from hashlib import sha256
 import rfc8785
 
 from logbook import labels
-from logbook.day import moments
+from logbook.day import moments, seen
 from logbook.day.changed import changes
 from logbook.facts import bare_mark
 from logbook.geometry.plot import Mark, plot
 from logbook.day.sheet import DASH, fact, photos_of, sheet_of, size_text, standing, verdicts, words
+from logbook.walk import leaks
 from logbook.wording import say
 
 FORMAT = "day-report/1"
@@ -65,6 +66,10 @@ class Day:
     planned: Sequence[Planned] | None = None
     logged: Iterable[tuple[str | None, str | None]] = ()
     ids: Mapping[str, str] = field(default_factory=dict)  # name as printed -> id; a name can be erased, an id stays
+    draws: Sequence[Mapping] = ()  # spot checks drawn from this day, and the newest look at each drawn piece
+    looks: Sequence[Mapping] = ()
+    answers: Sequence[Mapping] = ()  # of the walk list, given on this day
+    records: Sequence[Mapping] = ()  # leak tests with an instrument, kept on this day
 
     def fittings(self) -> list[Mapping]:
         """Everything with a kind or a mark, by run and mark; leak tests stand apart."""
@@ -108,6 +113,8 @@ def content_of(day: Day) -> str:
             for piece in sorted(day.pieces, key=lambda one: one["id"] or "")
         ],
     }  # fmt: skip
+    went = {"draws": day.draws, "looks": day.looks, "answers": day.answers, "records": day.records}
+    told |= {name: [dict(one) for one in found] for name, found in went.items() if found}
     return sha256(rfc8785.dumps(_by_ids(told, day.ids))).hexdigest()
 
 
@@ -169,6 +176,7 @@ def must_know(day: Day, language: str) -> dict:
         "title": say("report.must-know", language),
         "figures": [{"name": name, "number": str(number), "label": say(f"report.figure.{name}", language)} for name, number in figures],
         "temperature": {"label": say("report.figure.temperature", language), "text": _temperature(day, language)},
+        "seen": [line for line in (seen.spot_check(day, language)["line"], seen.leak_records(day, language)["line"]) if line],
     }
 
 
@@ -222,6 +230,7 @@ def register(day: Day, language: str) -> dict:
     columns = ("fitting", "run", "said", "looked", "measured", "tested", "stands", "photos")
     rows = []
     tested = {bare_mark(test["run"]) for test in day.tests() if test["run"]}
+    measured = [word for one in leaks.standing(list(day.records)) for word in leaks.section_words(one["section"])]
     notes = {note["id"]: note for note in day.notes}
     for piece in day.fittings():
         looks = piece.get("looked", ())
@@ -231,7 +240,7 @@ def register(day: Day, language: str) -> dict:
             "verdicts": verdicts(piece),
             "looked": _lookers(look for look in looks if look.get("how") != "measured") or DASH,
             "measured": _lookers(look for look in looks if look.get("how") == "measured") or DASH,
-            "tested": say("report.run", language, run=piece["run"]) if piece["run"] and bare_mark(piece["run"]) in tested else DASH,
+            "tested": _tested(piece["run"], tested, measured, language),
             "open": stands["open"] + stands["in hand"], "photos": len(photos_of(piece, notes)),
         })  # fmt: skip
     names = {name: say(f"report.verdict.{name}", language) for name in ("meets", "departs", "unsaid", "unclear")}
@@ -315,8 +324,11 @@ SECTIONS: tuple[tuple[str, Callable[[Day, str], dict]], ...] = (
     ("not_heard", not_heard),
     ("shift", shift_words),
     ("register", register),
+    ("spot_check", seen.spot_check),
     ("fittings", fittings),
     ("leak_tests", leak_tests),
+    ("leak_records", seen.leak_records),
+    ("walk_list", seen.walk_list),
     ("limits", limits),
     ("not_said", not_said),
     ("cautions", cautions),
@@ -371,6 +383,14 @@ def _counted(text: str) -> tuple:
 def _short(piece: Mapping, language: str) -> str:
     run = say("report.run", language, run=piece["run"]) if piece["run"] else ""
     return " · ".join(part for part in (run, piece["mark"] or DASH) if part)[:16]
+
+
+def _tested(run: str | None, said: set[str], measured: Sequence[str], language: str) -> str:
+    """How the run of a fitting was tested: as somebody said, or with an instrument."""
+    if not run:
+        return DASH
+    ways = [("report.tested-said", bare_mark(run) in said), ("report.tested-measured", run.casefold() in measured)]
+    return "; ".join(say(key, language, run=run) for key, so in ways if so) or DASH
 
 
 def _lookers(looks: Iterable[Mapping]) -> str:

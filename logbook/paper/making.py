@@ -9,20 +9,23 @@ after that is a new edition, which says what changed.
 
 from __future__ import annotations
 
+import fcntl
 import json
 import os
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
 from datetime import date, datetime
 from pathlib import Path
 
 from logbook import labels, measure, store
-from logbook.day import Day, Planned, document
+from logbook.day import Day, Planned, content_of, document
 from logbook.job import Job
 from logbook.mistake import Mistake
 from logbook.paper import reports
 from logbook.schedule import Row
-from logbook.store import people
+from logbook.store import people, walked
+from logbook.wording import LANGUAGES
 
 KINDS = ("json", "html", "pdf")
 
@@ -38,12 +41,63 @@ class Made:
 
 def make_day(folder: store.JobFolder, day: str, languages: Sequence[str], now: datetime) -> Made | Mistake:
     """`day` is an ISO date of the job's days. Mistake `report.no-day` where the log has nothing of that day."""
+    with _alone(folder.path / "reports"):
+        return _make(folder, day, languages, now)
+
+
+@contextmanager
+def _alone(place: Path) -> Iterator[None]:
+    """One writer of reports at a time, whoever asks: the server and the command line share the folder."""
+    place.mkdir(parents=True, exist_ok=True)
+    handle = os.open(place, os.O_RDONLY | os.O_DIRECTORY)
+    try:
+        fcntl.flock(handle, fcntl.LOCK_EX)
+        yield
+    finally:
+        os.close(handle)
+
+
+def _make(folder: store.JobFolder, day: str, languages: Sequence[str], now: datetime) -> Made | Mistake:
     days = {}
     for language in languages:
         found = gather(folder, day, language)
         if isinstance(found, Mistake):
             return found
         days[language] = found
+    return _written(folder, day, days, now)
+
+
+def sign_day(folder: store.JobFolder, day: str, languages: Sequence[str], now: datetime, read: str | None, sign: Callable[[str], store.Act | Mistake]) -> store.Act | Mistake:
+    """Sign what was read and keep its bytes for good: nobody prints this day between the two.
+
+    `read` is the content that stood on the reader's page, None where a script takes what the log holds now;
+    `sign(content)` writes the act. Mistake `pages.day-changed` where the log holds another content by now.
+    """
+    with _alone(folder.path / "reports"):
+        days = {}
+        for language in languages:
+            found = gather(folder, day, language)
+            if isinstance(found, Mistake):
+                return found
+            days[language] = found
+        content = content_of(next(iter(days.values())))
+        if read not in (None, content):
+            return Mistake("pages.day-changed", "report", {"date": day})
+        act = sign(content)
+        if isinstance(act, Mistake):
+            return act
+        signatures = named(list(store.signatures_of(folder, date.fromisoformat(day))), people.names(folder.db))
+        _written(folder, day, {language: replace(one, signatures=signatures) for language, one in days.items()}, now)
+        return act
+
+
+def content_now(folder: store.JobFolder, day: str, language: str) -> str | None:
+    """What a signature would stand for now; None where the log has nothing of that day."""
+    found = gather(folder, day, language)
+    return None if isinstance(found, Mistake) else content_of(found)
+
+
+def _written(folder: store.JobFolder, day: str, days: dict[str, Day], now: datetime) -> Made:
     place = folder.path / "reports"
     files = {kind: place / f"day-{day}.{kind}" for kind in KINDS}
     made_at = now.astimezone(folder.job.timezone()).replace(microsecond=0).isoformat()
@@ -66,6 +120,17 @@ def make_day(folder: store.JobFolder, day: str, languages: Sequence[str], now: d
     return Made(files, made, True)
 
 
+def languages_of(folder: store.JobFolder, day: str, asked: str | None = None) -> tuple[str, ...]:
+    """The languages to print a day in: as asked (a language or "both"), else as it was printed last, else the job's first."""
+    job = folder.job.languages or ("en",)
+    if asked == "both":
+        return tuple(job) if len(job) > 1 else LANGUAGES
+    if asked in LANGUAGES:
+        return (asked,)
+    standing = _read(folder.path / "reports" / f"day-{day}.json")
+    return tuple(standing["languages"]) if standing else (job[0],)
+
+
 def gather(folder: store.JobFolder, day: str, language: str) -> Day | Mistake:
     """What the log holds of one day, with people by the names they go by."""
     found = store.day_documents(folder, date.fromisoformat(day), language)
@@ -80,7 +145,9 @@ def gather(folder: store.JobFolder, day: str, language: str) -> Day | Mistake:
     about = {"id": job.id, "name": job.name, "place": job.place, "roles": dict(job.roles)}
     logged = tuple((one["run"], one["mark"]) for one in store.logged(folder))
     told = named(found, known)
-    return Day(day, about, told["notes"], told["pieces"], told["signatures"], found["journal"], planned, logged, {name: id for id, name in known.items()})
+    went = named(walked.of_day(folder, date.fromisoformat(day)), known)
+    ids = {name: id for id, name in known.items()}
+    return Day(day, about, told["notes"], told["pieces"], told["signatures"], found["journal"], planned, logged, ids, **went)
 
 
 def named(value, known: dict[str, str], key: str = ""):

@@ -158,6 +158,19 @@ def leak_records(folder: JobFolder) -> list[dict]:
     return _of_kind(folder, LEAK)
 
 
+def of_day(folder: JobFolder, day: date) -> dict[str, list[dict]]:
+    """What belongs to a day of the job: its draws with the newest look at each drawn piece, answers and records given on it."""
+    drawn = draws(folder, day)
+    ids, newest = {one["id"] for one in drawn}, newest_looks(folder)
+    looked = [one for one in newest.values() if one["draw"] in ids]
+
+    def given(acts: list[dict]) -> list[dict]:
+        zone = folder.job.timezone()
+        return [one for one in acts if folder.job.day_of(datetime.fromisoformat(one["at"]).astimezone(zone)) == day]
+
+    return {"draws": drawn, "looks": looked, "answers": given(walk_answers(folder)), "records": given(leak_records(folder))}
+
+
 # --- photos
 
 

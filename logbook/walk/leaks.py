@@ -96,6 +96,11 @@ def standing(records: list[Mapping]) -> list[Mapping]:
     return [one for one in records if one["id"] not in replaced]
 
 
+def section_words(section: str) -> set[str]:
+    """The words of a section as they are compared with the names of runs: "run 2", "tramo 2", "runs 2 and 3"."""
+    return {word.strip(".,;:()").casefold() for word in section.split()}
+
+
 def _number(given: object) -> Fraction | None:
     if isinstance(given, bool) or given is None:
         return None

@@ -8,8 +8,10 @@ from flask import Blueprint, g, jsonify, make_response, redirect, render_templat
 
 from logbook import store
 from logbook.mistake import Mistake
+from logbook.paper import making
 from logbook.store import people
-from logbook.web import answers, asked, opened, places
+from logbook.store.folder import free_bytes, room_for_derived
+from logbook.web import answers, asked, guard, opened, places
 
 screen = Blueprint("days", __name__)
 
@@ -29,16 +31,8 @@ def page(date: str):
     folder = opened.folder()
     return render_template(
         "day.html", date=date, day=found, names=people.names(folder.db), days=store.days(folder),
-        content=_content(folder, date), **_sorted(found),
+        content=making.content_now(folder, date, g.language) if guard.may("days.sign") else None, **_sorted(found),
     )  # fmt: skip
-
-
-def _content(folder, date: str) -> str | None:
-    """What a signature stands for: the content of the newest report of the day, where one is written."""
-    try:
-        return json.loads((folder.path / "reports" / f"day-{date}.json").read_text(encoding="utf-8"))["content"]
-    except (OSError, ValueError, KeyError):
-        return None
 
 
 def _sorted(found: dict) -> dict:
@@ -72,12 +66,24 @@ def sign(date: str):
         return answers.refuse(body)
     if opened.day_of(date) is None:
         return answers.refuse(Mistake("pages.bad-date", "date", {"came": date[:20]}))
-    act = store.sign(
-        opened.folder(), str(body.get("id", "")), date, g.person.id, g.person.role, words=str(body.get("words") or ""),
-        report=body.get("report") or None, at=body["at"],
-    )  # fmt: skip
+    act = _signed(opened.folder(), date, str(body.get("id", "")), body.get("report") or None, str(body.get("words") or ""), body["at"])
     if isinstance(act, Mistake):
         return answers.refuse(act)
     if answers.wants_page():
         return redirect(url_for("days.page", date=date), 303)
     return make_response(jsonify(act.document), 200 if act.repeated else 201)
+
+
+def _signed(folder, day: str, act_id: str, read: str | None, words: str, at) -> store.Act | Mistake:
+    """The act, with the bytes of what was signed kept; one that is sent again is answered as it was."""
+    known = folder.db.execute("SELECT content FROM acts WHERE id = ? AND act = 'signed'", [act_id]).fetchone()
+
+    def sign(content: str | None) -> store.Act | Mistake:
+        return store.sign(folder, act_id, opened.day_of(day), g.person.id, g.person.role, words=words, report=content, at=at)
+
+    if known is not None:
+        told = json.loads(known[0])
+        return sign(told["report"] if isinstance(told, dict) else read)
+    if not room_for_derived(folder):
+        return Mistake("store.disk-full", "report", {"folder": str(folder.path), "free": free_bytes(folder.path) // 1_000_000})
+    return making.sign_day(folder, day, making.languages_of(folder, day), opened.now(), read, sign)

@@ -251,9 +251,7 @@ def release():
 
 
 def _names(section: str, area: areas.Area) -> bool:
-    """A section's words name a run of the area: "run 2", "tramo 2", "runs 2 and 3"."""
-    words = {word.strip(".,;:()").casefold() for word in section.split()}
-    return any(run.casefold() in words for run in area.runs)
+    return any(run.casefold() in leaks.section_words(section) for run in area.runs)
 
 
 @screen.get("/walk/photos/<sha256>")
