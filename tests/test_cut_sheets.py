@@ -301,8 +301,8 @@ def test_every_kind_asks_for_what_it_needs(capsys):
 
     assert main(["layout", "offset", "--size", "12x10", "--by", "4"]) == 2
     assert "--over" in capsys.readouterr().err
-    assert main(["layout", "transition", "--from", "20x14", "--to", "20by11"]) == 2
-    assert "20by11" in capsys.readouterr().err
+    assert main(["layout", "transition", "--from", "20x14", "--to", "20-11"]) == 2
+    assert "20-11" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("language", ["en", "es"])

@@ -9,15 +9,12 @@ from __future__ import annotations
 import argparse
 import json
 import sys
-from fractions import Fraction
 from pathlib import Path
 
-from logbook.facts import SIDES
-from logbook.measure import parse
 from logbook.mistake import BAD, OK, Mistake
-from logbook.wording import say
 
 KINDS = ("transition", "offset", "elbow", "tee", "branch", "end_cap", "straight")
+_NAMED = ("large", "small", "size", "branch", "flat", "set_back", "by", "over", "turn", "throat", "at", "length", "board", "pieces")
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -32,7 +29,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--over", metavar="IN", help="length between the bends of an offset")
     parser.add_argument("--axis", choices=("width", "height"), default="width", help="the way an offset shifts")
     parser.add_argument("--turn", default="90", metavar="DEG", help="turn of an elbow")
-    parser.add_argument("--pieces", type=int, default=2, help="pieces of a mitred elbow")
+    parser.add_argument("--pieces", default="2", metavar="N", help="pieces of a mitred elbow")
     parser.add_argument("--throat", default="0", metavar="IN", help="throat radius; with --method board a radius elbow")
     parser.add_argument("--at", default="12", metavar="IN", help="from the end to the near edge of a branch")
     parser.add_argument("--entry", choices=("square", "45"), default="45", help="entry of a branch")
@@ -52,8 +49,10 @@ def run(args: argparse.Namespace) -> int:
 
     sheet = _sheet(args)
     if isinstance(sheet, Mistake):
-        for part in ("error", "cure"):
-            print(say(f"{sheet.key}.{part}", args.language, **sheet.values), file=sys.stderr)
+        from logbook.geometry.cut_text import refusal
+
+        error, cure = refusal(sheet, args.language)
+        print(error + (f" ({_flag(sheet.where)})" if sheet.where in _NAMED else ""), cure, sep="\n", file=sys.stderr)
         return BAD
     if args.json:
         print(json.dumps(cut_sheet.to_json(sheet), ensure_ascii=False, indent=1))
@@ -74,62 +73,14 @@ def run(args: argparse.Namespace) -> int:
 def _sheet(args):
     """The cut sheet that was asked for, or the first thing that was given wrongly."""
     from logbook import job as jobs
-    from logbook.geometry import elbow, offset, take_off, transition
+    from logbook.geometry import asked
 
     job = jobs.load(args.job) if args.job else jobs.default()
     if isinstance(job, tuple):
         return job[0]
-    given = {}
-    for name, read in _READ.items():
-        value = getattr(args, name)
-        given[name] = None if value is None else read(value)
-        if isinstance(given[name], Mistake):
-            return given[name]
-    missing = next((name for name in _NEEDS[args.kind] if given[name] is None), None)
-    if missing:
-        flag = {"large": "--from", "small": "--to"}.get(missing, f"--{missing}")
-        return Mistake("layout.needs", "", {"kind": say(f"facts.kind.{args.kind}", args.language), "missing": flag})
-    flat = tuple(side for side in args.flat.split(",") if side)
-    if set(flat) - set(SIDES):
-        return Mistake("layout.bad-side", "--flat", {"came": args.flat})
-    rise, run = job.limit("slope")
-    board, size = given["board"], given["size"]
-    match args.kind:
-        case "transition":
-            wanted = transition.Wanted(
-                given["large"], given["small"], flat, Fraction(rise, run), board, args.method, given["set_back"]
-            )
-            return transition.lay_out(wanted)
-        case "offset":
-            return offset.lay_out(size, given["by"], given["over"], args.axis, board)
-        case "elbow" if args.method == "board":
-            return elbow.radius(size, given["turn"], given["throat"], board)
-        case "elbow":
-            return elbow.mitred(size, given["turn"], args.pieces, given["throat"], board)
-        case "tee" | "branch":
-            return take_off.branch(args.kind, size, given["branch"], given["at"], args.entry, board)
-        case "end_cap":
-            return take_off.end_cap(size, board)
-    return take_off.straight(size, given["length"], board)
+    given = {name: str(getattr(args, name)) for name in asked.FIELDS[args.kind] if getattr(args, name) is not None}
+    return asked.lay_out(args.kind, given, job.limit("slope"))
 
 
-def _length(text: str) -> Fraction | Mistake:
-    value = parse(text)
-    return Mistake("layout.bad-length", "", {"came": text}) if value is None else value
-
-
-def _size(text: str) -> tuple[Fraction, Fraction] | Mistake:
-    sides = [parse(side) for side in text.lower().split("x")]
-    if len(sides) != 2 or None in sides or min(sides) <= 0:
-        return Mistake("layout.bad-size", "", {"came": text})
-    return sides[0], sides[1]
-
-
-_READ = {
-    "large": _size, "small": _size, "size": _size, "branch": _size, "set_back": _length, "by": _length,
-    "over": _length, "turn": _length, "throat": _length, "at": _length, "length": _length, "board": _length,
-}  # fmt: skip
-_NEEDS = {
-    "transition": ("large", "small"), "offset": ("size", "by", "over"), "elbow": ("size",),
-    "tee": ("size", "branch"), "branch": ("size", "branch"), "end_cap": ("size",), "straight": ("size", "length"),
-}  # fmt: skip
+def _flag(field: str) -> str:
+    return {"large": "--from", "small": "--to"}.get(field, f"--{field.replace('_', '-')}")

@@ -5,18 +5,22 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from logbook.facts import SIDES
 from logbook.geometry.cut_drawing import lettered
 from logbook.geometry.cut_sheet import CutSheet
 from logbook.measure import decimal
+from logbook.mistake import Mistake
 from logbook.wording import say
 
 CAUTIONS = ("blade", "eyes", "fibre", "ladder")
 SQUARE_FOOT = 144
 
 
-def heading(sheet: CutSheet, language: str) -> str:
+def heading(sheet: CutSheet, language: str, mark: str = "") -> str:
+    """`mark`: of the schedule, where the sheet was laid out from a row of it."""
     sizes = [" x ".join(map(lettered, value)) for value in sheet.title.values() if isinstance(value, tuple)]
-    return say("layout.heading", language, kind=say(f"facts.kind.{sheet.kind}", language), of=" – ".join(sizes))
+    kind = " ".join(part for part in (say(f"facts.kind.{sheet.kind}", language), mark) if part)
+    return say("layout.heading", language, kind=kind, of=" – ".join(sizes))
 
 
 def sizes(sheet: CutSheet, language: str) -> list[tuple[str, str]]:
@@ -61,6 +65,22 @@ def closing_line(sheet: CutSheet, language: str) -> str:
 
 def cautions(language: str) -> list[str]:
     return [say(f"layout.cautions.{name}", language) for name in CAUTIONS]
+
+
+def refusal(mistake: Mistake, language: str) -> tuple[str, str]:
+    """(error, cure) of what could not be laid out, its sides, kinds and fields in the reader's words."""
+    told = {}
+    for name, value in mistake.values.items():
+        if name == "kinds":
+            value = ", ".join(say(f"facts.kind.{kind}", language) for kind in value.split(", "))
+        elif name == "kind":
+            value = say(f"facts.kind.{value}", language)
+        elif name == "missing":
+            value = say(f"asked.field.{value}", language)
+        elif value in SIDES:
+            value = say(f"facts.value.{value}", language)
+        told[name] = value
+    return say(f"{mistake.key}.error", language, **told), say(f"{mistake.key}.cure", language, **told)
 
 
 def lines(sheet: CutSheet, language: str) -> Iterator[str]:

@@ -47,13 +47,13 @@ def moves(wanted: Wanted) -> Mapping[str, Fraction] | Mistake:
         change = wanted.large[axis] - wanted.small[axis]
         if change < 0:
             large, small = (" x ".join(map(printed, size)) for size in (wanted.large, wanted.small))
-            return Mistake("layout.not-smaller", "to", {"large": large, "small": small})
+            return Mistake("layout.not-smaller", "small", {"large": large, "small": small})
         free = [side for side in pair if side not in wanted.flat]
         if change and not free:
             return Mistake("layout.no-side-free", "flat", {"one": pair[0], "other": pair[1]})
         if change:
             found |= {side: change / len(free) for side in free}
-    return found or Mistake("layout.nothing-changes", "to", {"size": " x ".join(map(printed, wanted.large))})
+    return found or Mistake("layout.nothing-changes", "small", {"size": " x ".join(map(printed, wanted.large))})
 
 
 def lay_out(wanted: Wanted) -> CutSheet | Mistake:
@@ -63,11 +63,11 @@ def lay_out(wanted: Wanted) -> CutSheet | Mistake:
         if isinstance(one, Mistake):
             return one
     if min(wanted.small) <= 2 * wanted.thickness:
-        return Mistake("layout.too-small", "to", {"size": printed(min(wanted.small)), "thickness": printed(wanted.thickness)})
+        return Mistake("layout.too-small", "small", {"size": printed(min(wanted.small)), "thickness": printed(wanted.thickness)})
     needed = max(moved.values()) / wanted.slope
     back = wanted.set_back or needed
     if back < needed:
-        return Mistake("layout.set-back-too-short", "back", {"back": printed(back), "needed": printed(needed)})
+        return Mistake("layout.set-back-too-short", "set_back", {"back": printed(back), "needed": printed(needed)})
     refused = stock.too_long(back + wanted.stub, "back") if wanted.method == "section" else None
     if refused:
         return refused

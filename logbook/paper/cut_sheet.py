@@ -10,11 +10,11 @@ from logbook.paper import face, typesetting
 from logbook.wording import say
 
 
-def pdf(sheet: CutSheet, language: str) -> bytes:
-    """PDF/A-2a and PDF/UA-1, 5.5 by 8.5 in.; the same sheet gives the same bytes."""
+def pdf(sheet: CutSheet, language: str, mark: str = "") -> bytes:
+    """PDF/A-2a and PDF/UA-1, 5.5 by 8.5 in.; the same sheet gives the same bytes. `mark`: of the schedule, for the heading."""
     doc = {
         "language": language,
-        "heading": cut_text.heading(sheet, language),
+        "heading": cut_text.heading(sheet, language, mark),
         "method": f"{say('layout.method', language)}: {say(f'layout.methods.{sheet.method}', language)}",
         "numbers_heading": say("layout.numbers", language),
         "numbers_head": [say("layout.number-name", language), say("layout.number-value", language)],

@@ -12,11 +12,11 @@ from flask import Flask
 from flask_wtf import CSRFProtect
 
 from logbook.web import (
-    answers, days, desk, doors, entry, forgetting, guard, handing, health, holding, leaking, lineup, log, opened, paper, pencil, phone, piece,
+    answers, cutting, days, desk, doors, entry, forgetting, guard, handing, health, holding, leaking, lineup, log, opened, paper, pencil, phone, piece,
     rules, run, searching, secrecy, staff, tongue, walking,
 )  # fmt: skip
 
-SCREENS = (handing, log, entry, piece, desk, holding, days, paper, lineup, run, walking, leaking, rules, searching, staff, forgetting, doors, phone, health)
+SCREENS = (handing, log, entry, piece, desk, holding, days, paper, lineup, run, cutting, walking, leaking, rules, searching, staff, forgetting, doors, phone, health)
 
 
 def create_app(settings) -> Flask:

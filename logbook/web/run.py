@@ -5,7 +5,7 @@ from __future__ import annotations
 from flask import Blueprint, Response, g, render_template, request
 
 from logbook import labels, store
-from logbook.geometry import run_drawing
+from logbook.geometry import asked, run_drawing
 from logbook.mistake import Mistake
 from logbook.runs import line
 from logbook.schedule import bare_run
@@ -29,7 +29,7 @@ def page():
     job = opened.folder().job
     return render_template(
         "run.html", line=found, rows=rows, revision=job.revision(), name=labels.kind,
-        told=run_drawing.told(found, g.language), absent=len(every) - logged, logged=logged,
+        told=run_drawing.told(found, g.language), absent=len(every) - logged, logged=logged, cut=asked.KINDS,
     )  # fmt: skip
 
 

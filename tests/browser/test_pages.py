@@ -11,7 +11,7 @@ from handing import picture
 
 AXE = (Path(__file__).parent / "axe.min.js").read_text()
 PAGES = {
-    "installer": ("/", "/log", "/questions", "/rules"),
+    "installer": ("/", "/log", "/questions", "/rules", "/layout?kind=transition&large=20x14&small=20x11&flat=bottom"),
     "lead": ("/day/2026-10-14", "/people", "/search?q=straight", "/walk", "/leaks", "/job"),
     "keeper": ("/people",),
     None: ("/enter", "/pair", "/trust"),
