@@ -1,5 +1,5 @@
 #!/bin/sh
-# Finds a Chromium for the browser tests, or installs Debian's, with pdftotext and strace where they are missing.
+# Finds a Chromium for the browser tests, or installs Debian's, with pdftotext, strace and certutil where they are missing.
 # Prints the path of the Chromium. LOGBOOK_CHROMIUM, where set, names the one to use.
 set -eu
 found=""
@@ -10,6 +10,7 @@ wanted=""
 [ -n "$found" ] || wanted="chromium"
 command -v pdftotext >/dev/null || wanted="$wanted poppler-utils"
 command -v strace >/dev/null || wanted="$wanted strace"
+command -v certutil >/dev/null || wanted="$wanted libnss3-tools"
 if [ -n "$wanted" ]; then
   if ! command -v apt-get >/dev/null; then
     echo "Missing: $wanted. This is no Debian: install them, or name a browser in LOGBOOK_CHROMIUM. Nothing was changed." >&2

@@ -48,13 +48,21 @@ def microphone(tmp_path_factory) -> Path:
 
 
 @pytest.fixture(scope="session")
-def chrome(microphone):
-    with sync_playwright() as play:
-        browser = play.chromium.launch(
-            executable_path=chromium(), headless=True, args=[*FLAGS, f"--use-file-for-fake-audio-capture={microphone}%noloop"]
-        )
-        yield browser
-        browser.close()
+def play():
+    with sync_playwright() as started:
+        yield started
+
+
+@pytest.fixture(scope="session")
+def chrome(play, microphone):
+    browser = play.chromium.launch(executable_path=chromium(), headless=True, args=[*FLAGS, hearing(microphone)])
+    yield browser
+    browser.close()
+
+
+def hearing(sound: Path) -> str:
+    """The flag that makes a file the microphone."""
+    return f"--use-file-for-fake-audio-capture={sound}%noloop"
 
 
 @pytest.fixture

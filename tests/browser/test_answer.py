@@ -11,13 +11,12 @@ from importlib.resources import files
 
 import numpy as np
 import pytest
-from playwright.sync_api import sync_playwright
 
 from logbook import worker
 from logbook.cli.work import ears
 from logbook.decoding import sound
 
-from conftest import FLAGS, chromium
+from conftest import FLAGS, chromium, hearing
 
 STEEP = "16-transition-steep.ogg"
 HEARING = 120_000  # ms: the model is loaded first
@@ -36,13 +35,10 @@ def spoken(tmp_path_factory):
 
 
 @pytest.fixture(scope="module")
-def chrome(spoken):
-    with sync_playwright() as play:
-        browser = play.chromium.launch(
-            executable_path=chromium(), headless=True, args=[*FLAGS, f"--use-file-for-fake-audio-capture={spoken[0]}%noloop"]
-        )
-        yield browser
-        browser.close()
+def chrome(play, spoken):
+    browser = play.chromium.launch(executable_path=chromium(), headless=True, args=[*FLAGS, hearing(spoken[0])])
+    yield browser
+    browser.close()
 
 
 @pytest.fixture

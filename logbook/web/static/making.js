@@ -6,7 +6,6 @@ import { Recorder, canRecord, drawLevel, minutes } from "./recorder.js";
 import { kind, label, make, say, verdict } from "./answer.js";
 
 const HOLD_MS = 600; // a press held longer than this ends when the thumb lifts
-const ROOM_TO_SPEAK = 5_000_000; // bytes; under this nobody begins to speak: ten minutes of speech take about 2.5 MB
 const OF_A_SHIFT = ["board_thickness", "closure_mark", "staple_leg", "staple_spacing", "surface_temperature", "run", "service"];
 export let draft = null; // {note, part, n, began, levels, answers, mode}
 
@@ -15,29 +14,22 @@ export let draft = null; // {note, part, n, began, levels, answers, mode}
 const held = [];
 
 async function keepOrHold(write) {
-  if (await letGo()) {
-    try {
-      await write();
-      return true;
-    } catch { /* no room: held below */ }
-  }
+  if ((await letGo()) && (await written(write))) return;
   held.push(write);
-  recorder.stop();
-  root.dataset.room = "none";
-  tell([say("phone.no-room")]);
-  return false;
+  const spare = await box.giveSpare();
+  if (await letGo()) return;
+  if (!spare) recorder.stop(); // with the reserve given up the next second may find room again
+  root.dataset.room = spare ? "little" : "none";
+  tell([say(spare ? "phone.little-room" : "phone.no-room")]);
 }
 
-async function letGo() {
+const written = (write) => write().then(() => true, () => false);
+
+export async function letGo() {
   while (held.length) {
-    try {
-      await held[0]();
-    } catch {
-      return false;
-    }
+    if (!(await written(held[0]))) return false;
     held.shift();
   }
-  root.dataset.room = "enough";
   return true;
 }
 
@@ -64,8 +56,7 @@ const recorder = new Recorder({
 
 export async function begin() {
   tell([]);
-  const free = await box.room();
-  if (!(await letGo()) || (free !== null && free < ROOM_TO_SPEAK)) return instead("phone.no-room-to-speak", "full");
+  if (!(await letGo()) || !(await box.spareIsThere())) return instead("phone.no-room-to-speak", "full");
   if (!canRecord()) return instead("phone.microphone-none", "refused");
   try {
     await recorder.start();
@@ -213,7 +204,7 @@ export async function addPhotos(files, taken) {
   const where = taken ? await place() : {};
   for (const file of files) {
     const photo = await photoOf(draft.note, draft.photo++, file, taken, where);
-    if (!(await keepOrHold(() => box.keepPhoto(photo)))) return;
+    await keepOrHold(() => box.keepPhoto(photo));
     const mark = known.me && (await markOnTag(file, known.me.job.id));
     if (mark && !draft.tags.includes(mark)) tagged(mark);
   }

@@ -231,9 +231,21 @@ export async function saved(one) {
   return files;
 }
 
-export async function room() {
-  // Free bytes that this browser lets us have, or null where it does not say.
-  if (!navigator.storage || !navigator.storage.estimate) return null;
-  const { quota, usage } = await navigator.storage.estimate();
-  return quota - usage;
+// --- room: browsers no longer tell how much is free, so some is held in reserve
+
+const SPARE = 8_000_000; // bytes: about half an hour of speech
+
+export async function spareIsThere() {
+  // Lays the reserve where it is missing. False: there is no room for it, and it is time to say so.
+  if (await within("kept", "readonly", (s) => s.count("spare"))) return true;
+  const value = new Uint8Array(SPARE);
+  for (let at = 0; at < SPARE; at += 65536) crypto.getRandomValues(value.subarray(at, Math.min(at + 65536, SPARE)));
+  return put("kept", { key: "spare", value }).then(() => true, () => false);
+}
+
+export async function giveSpare() {
+  // The reserve is for what is being said while the room ends. True where there was one.
+  if (!(await within("kept", "readonly", (s) => s.count("spare")))) return false;
+  await remove("kept", "spare");
+  return true;
 }

@@ -1,7 +1,7 @@
 // The phone's page: speak, photos, hand in, read the answer; all of it with or without signal. This file joins the parts.
 import * as box from "./outbox.js";
 import { $, changed, known, root, speakLanguage, today } from "./page.js";
-import { addPhotos, draft, fromRow, handIn, newDraft, presses, showDraft, takeUp, toSay } from "./making.js";
+import { addPhotos, draft, fromRow, handIn, letGo, newDraft, presses, showDraft, takeUp, toSay } from "./making.js";
 import { refresh, send, sender, showQueue } from "./sending.js";
 import { showNote } from "./told.js";
 import { showBreak, showMine, wanting } from "./lists.js";
@@ -117,7 +117,7 @@ function listen() {
   $("send-now").addEventListener("click", () => send(true));
   document.addEventListener("changed", quietly);
   addEventListener("hashchange", async () => { await draw(); const title = document.querySelector("main section:not([hidden]) h1"); if (title) title.focus(); scrollTo(0, 0); });
-  const round = async () => { if (document.visibilityState === "visible") { await send(); if (!sender.signedOut) await refresh(); } };
+  const round = async () => { if (document.visibilityState === "visible") { await letGo(); await send(); if (!sender.signedOut) await refresh(); } };
   addEventListener("online", round);
   document.addEventListener("visibilitychange", round);
   setInterval(round, 30000);

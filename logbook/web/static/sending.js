@@ -3,7 +3,6 @@ import * as box from "./outbox.js";
 import { $, changed, known, local, root, uuid } from "./page.js";
 import { make, say } from "./answer.js";
 
-const LITTLE_ROOM = 50_000_000; // bytes; under this the phone says so before it does harm
 const ROUNDS = 60; // a note just handed in is asked for every 1.5 s so often; later rounds do it every 30 s
 
 export const sender = new box.Sender(async (event, id) => {
@@ -27,9 +26,8 @@ export async function showQueue(event = "") {
   if (originals) told.push(say("phone.originals", { count: originals }));
   if (refused) told.push(say("phone.refused-count", { count: refused }));
   if (sender.signedOut) told.push(say(known.me ? "phone.signed-out" : "phone.not-paired"));
-  const free = await box.room();
-  root.dataset.room = free !== null && free < LITTLE_ROOM ? "little" : "enough";
-  if (root.dataset.room === "little") told.push(say("phone.little-room", { megabytes: Math.round(free / 1e6) }));
+  root.dataset.room = (await box.spareIsThere()) ? "enough" : "little";
+  if (root.dataset.room === "little") told.push(say("phone.little-room"));
   $("queue-told").textContent = told.join(" ") || say("phone.all-in");
   $("send-now").textContent = say(waits || !originals ? "phone.send-now" : "phone.send-originals");
   $("send-now").hidden = (!waits && !originals) || sender.signedOut;
