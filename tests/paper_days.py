@@ -168,6 +168,11 @@ def closeout(folder: Path, day: Day | None = None, **more):
         path = originals / f"{digest}.jpg"
         return path if path.exists() else None
 
+    if "seen" not in more and day.draws:
+        from logbook.handover.seen import Seen
+
+        release = {"id": "h1", "hold": "ceiling", "name": "Before the ceiling closes", "act": "released", "words": "two left open", "witness": "", "open": [{}, {}], "by": "Dana W.", "at": f"{DATE}T17:00:00-05:00"}
+        more = more | {"seen": Seen(day.draws, day.looks, day.answers, day.records, [release], [("ceiling", "Before the ceiling closes"), ("test", "Before the pressure test")])}
     parts = {
         "job": JOB, "language": "en", "notes": lambda: iter(told["notes"]), "pieces": lambda: iter(told["pieces"]), "journal": lambda: iter(rows), "original": original,
         "rules": [{"id": "taped"}], "planned": day.planned, "files": files, "days": [{"date": DATE, "signatures": [], "pdf": f"days/day-{DATE}.pdf"}],

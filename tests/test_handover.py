@@ -64,7 +64,7 @@ def test_an_outside_validator_accepts_the_bag(unpacked):
 def test_an_outside_validator_accepts_the_tables(unpacked):
     report = Package(str(unpacked / "data" / "register" / "datapackage.json")).validate()
     assert report.valid, report.flatten(["type", "note"])
-    assert len(report.tasks) == 5
+    assert len(report.tasks) == 10
 
 
 def test_the_outside_validator_of_tables_can_say_no(unpacked, tmp_path):
@@ -285,3 +285,126 @@ def test_a_wrong_key_file_is_a_clear_sentence(content, tmp_path):
     assert signing.signer(tmp_path / "key.pem").key == "handover.key-unreadable"
     assert signing.public_key(tmp_path / "key.pem").key == "handover.key-unreadable"
     assert signing.signer(tmp_path / "none.pem").key == "handover.key-unreadable"
+
+
+# --- what people saw, tested, released and decided
+
+
+@pytest.fixture(scope="module")
+def walked(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("walked")
+    day = paper_days.seen_day()
+    shot = paper_days.with_exif(99)
+    day.answers[1]["photos"] = [sha256(shot).hexdigest()]
+    (folder / "spool").mkdir()
+    closeout = paper_days.closeout(folder, day=day)
+    (folder / "originals" / f"{sha256(shot).hexdigest()}.jpg").write_bytes(shot)
+    with open(folder / "out.zip", "wb") as file:
+        built = build(file, closeout, folder / "spool")
+    with zipfile.ZipFile(folder / "out.zip") as archive:
+        archive.extractall(folder)
+    return folder / built.base
+
+
+def table(folder, name):
+    return list(csv.DictReader(io.StringIO((folder / f"data/register/{name}.csv").read_text(encoding="utf-8"))))
+
+
+def test_a_walked_package_is_accepted_by_the_outside_validators(walked):
+    assert bagit.Bag(str(walked)).is_valid()
+    report = Package(str(walked / "data" / "register" / "datapackage.json")).validate()
+    assert report.valid, report.flatten(["type", "note"])
+
+
+def test_a_leak_record_holds_what_the_issue_of_a_test_sheet_asks(walked):
+    rows = table(walked, "leak-records")
+    assert [(row["section"], row["pressure_in_wg"], row["allowed_cfm"], row["measured_cfm"], row["instrument"], row["calibrated_until"], row["witness"], row["verdict"]) for row in rows] == [
+        ("run 2, unit to register", "1", "21.6", "18", "orifice tube", "2026-09-01", "Ossie T.", "unclear"),
+        ("run 9", "1", "21.6", "30", "orifice tube", "2027-09-01", "Ossie T.", "departs"),
+    ]  # fmt: skip
+    assert "run out before the test" in rows[0]["why"]
+    as_json = json.loads((walked / "data/register/leak-records.json").read_text(encoding="utf-8"))
+    schema("leak-records").validate(as_json)
+    assert [row["allowed_cfm"] for row in as_json["records"]] == [21.6, 21.6]
+
+
+def test_a_draw_can_be_made_again_from_the_package_with_common_tools(walked):
+    rows = table(walked, "spot-checks")
+    seed, drawn = rows[0]["seed"], list(dict.fromkeys(row["piece"] for row in rows))
+    lots = {piece: subprocess.run(["sha256sum"], input=f"{seed}:{piece}", capture_output=True, text=True, check=True).stdout[:64] for piece in drawn}
+    from logbook.walk.lots import lot
+
+    assert lots == {piece: lot(seed, piece) for piece in drawn}
+    assert [(row["fact"], row["answer"], row["said"], row["found"]) for row in rows if row["piece"] == "p4"] == [
+        ("taped", "as_said", "yes", ""), ("staple_spacing", "otherwise", "2 in.", "3-1/2 in."), ("groove_step", "not_seen", "inside", ""),
+    ]  # fmt: skip
+    assert [row["looked_by"] for row in rows if row["piece"] == "p6"] == [""], "what nobody looked at is told too"
+
+
+def test_walk_list_hold_points_and_decisions_have_tables_of_their_own(walked):
+    assert [(row["question"], row["answer"], row["stands"]) for row in table(walked, "walk-list")] == [("g1", "yes", "yes"), ("g4", "no", "yes")]
+    assert [(row["hold"], row["act"], row["open_then"]) for row in table(walked, "hold-points")] == [("ceiling", "released", "2"), ("test", "", "")]
+    decisions = table(walked, "decisions")
+    assert decisions and all(row["by"] and row["at"] and row["rule"] for row in decisions)
+    assert any(row["reason"] for row in decisions)
+
+
+def test_a_photo_of_the_walk_goes_along(walked):
+    row = next(row for row in table(walked, "photos") if not row["note"])
+    assert sha256((walked / "data" / row["path"]).read_bytes()).hexdigest() == row["original_sha256"]
+    assert row["original_sha256"] in {row["photos"] for row in table(walked, "walk-list")}
+
+
+def test_the_cover_says_what_was_seen_and_what_was_not(walked, unpacked):
+    told = [" ".join(subprocess.run(["pdftotext", "-layout", folder / "data/cover.pdf", "-"], capture_output=True, text=True, check=True).stdout.split()) for folder in (walked, unpacked)]
+    for words in ("2 of them above the allowable", "3 pieces drawn, 2 looked at, 1 with something otherwise than said", "1 stand at no", "Not released: Before the pressure test"):
+        assert words in told[0], words
+    assert "nobody measured how far this log can be believed" in told[1] and "Not walked" in told[1]
+    assert failures((walked / "data" / "cover.pdf").read_bytes(), "ua1") == []
+
+
+def test_voices_go_along_only_when_somebody_says_that_the_crew_was_asked(tmp_path):
+    sound = b"OggS" + bytes(200)
+    digest = sha256(sound).hexdigest()
+    day = paper_days.one_day()
+    day.notes[0]["digests"]["audio"] = [digest]
+    for name, voices in (("without", None), ("with", "Ada Fenn, 2026-10-30, all agreed")):
+        folder = tmp_path / name
+        (folder / "spool").mkdir(parents=True)
+        closeout = paper_days.closeout(folder, day=day, voices=voices)
+        (folder / "originals" / f"{digest}.jpg").write_bytes(sound)
+        with open(folder / "out.zip", "wb") as file:
+            built = build(file, closeout, folder / "spool")
+        with zipfile.ZipFile(folder / "out.zip") as archive:
+            names = [one for one in archive.namelist() if "/voices/" in one]
+            assert built.voices == len(names) == (voices is not None)
+            if voices:
+                assert built.base.endswith("-voices") and archive.read(names[0]) == sound
+                assert "Ada Fenn" in archive.read(f"{built.base}/bag-info.txt").decode()
+                rows = list(csv.DictReader(io.StringIO(archive.read(f"{built.base}/data/register/voices.csv").decode())))
+                assert [row["sha256"] for row in rows if row["path"]] == [digest]
+
+
+def test_voices_without_a_name_are_refused(tmp_path, capsys):
+    from logbook.cli import main
+
+    assert main(["handover", str(tmp_path / "out.zip"), "--voices", " "]) == 2
+    assert "who asked" in capsys.readouterr().err
+
+
+def test_the_package_of_a_job_carries_the_schemas_of_its_json(tmp_path):
+    from handing import new_folder, note
+
+    from logbook import store
+    from logbook.paper.handing_over import hand_over
+    from logbook.worker import Bench, work_once
+
+    with new_folder(tmp_path / "job") as folder:
+        store.receive(folder, note(text="Straight four on run two, eighteen by twelve, stapled every two, taped."))
+        work_once(folder, Bench(None))
+        from datetime import UTC, datetime
+
+        made = hand_over(folder, tmp_path / "out.zip", "en", datetime.now(UTC))
+    with zipfile.ZipFile(tmp_path / "out.zip") as archive:
+        carried = {Path(name).name for name in archive.namelist() if "/data/schemas/" in name}
+    assert {"as-built.json", "leak-records.json", "day.json", "piece.json", "note.json"} <= carried and made.built.pieces == 1

@@ -19,6 +19,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--folder", default="uploads", metavar="DIR", help="the job folder (default ./uploads)")
     parser.add_argument("--language", choices=("en", "es"), help="without it the job's first language")
     parser.add_argument("--sign", metavar="KEY", help="sign with the firm's private Ed25519 key (PEM)")
+    parser.add_argument("--voices", metavar="WORDS", help="carry the crew's recordings too, for the firm's own archive: say who asked them and when")
     parser.add_argument("--new-key", metavar="NAME", help="make a key pair NAME.pem (keep it) and NAME.pub.pem (give it away), and stop")
     parser.add_argument("--json", action="store_true", help="print one JSON document on standard output")
 
@@ -32,6 +33,9 @@ def run(args: argparse.Namespace) -> int:
         return _new_key(Path(args.new_key))
     if not args.out:
         return _refused(Mistake("handover.no-place", ""))
+    voices = None if args.voices is None else " ".join(args.voices.split())
+    if voices == "":
+        return _refused(Mistake("handover.voices-unasked", "--voices"))
     from logbook import store
     from logbook.paper.handing_over import hand_over
 
@@ -40,7 +44,7 @@ def run(args: argparse.Namespace) -> int:
         return _refused(folder)
     with folder:
         language = args.language or (folder.job.languages[0] if folder.job.languages else "en")
-        done = hand_over(folder, Path(args.out), language, datetime.now(UTC), Path(args.sign) if args.sign else None)
+        done = hand_over(folder, Path(args.out), language, datetime.now(UTC), Path(args.sign) if args.sign else None, voices)
     if isinstance(done, Mistake):
         return _refused(done)
     if args.json:

@@ -58,6 +58,10 @@ PHOTO_COLUMNS = (
     ("taken_at", "string", "When it was taken, by the clock named in taken_from."),
     ("taken_from", "string", "phone or exif; empty: not known."),
 )
+VOICE_COLUMNS = (
+    ("note", "string", "Id of the note."), ("said_by", "string", "Whose voice."), ("said_at", "datetime", "When."),
+    ("path", "string", "Where the recording lies in this package; empty: it is not carried."), ("sha256", "string", "SHA-256 of the recording as it was handed in."),
+)  # fmt: skip
 MISSING_COLUMNS = (
     ("mark", "string", "Mark in the schedule in force."), ("run", "string", "Run in the schedule."),
     ("kind", "string", "Kind in the schedule."), ("size", "string", "Sizes in the schedule."),
@@ -65,8 +69,8 @@ MISSING_COLUMNS = (
 LEAK_COLUMNS = (
     ("run", "string", "Run as said."), ("pressure_in_wg", "number", "Test pressure as said."), ("area_ft2", "number", "Surface as said."),
     ("measured_cfm", "number", "Leakage as said."), ("verdict", "string", "What the rule answers to what was said."), ("says", "string", "The finding."),
-    ("said_by", "string", "Who said it."), ("said_at", "string", "When."), ("instrument", "string", "Not part of a spoken note: fill in from the test sheet."),
-    ("calibrated_on", "string", "Not part of a spoken note."), ("witness", "string", "Not part of a spoken note."), ("note", "string", "Id of the note."),
+    ("said_by", "string", "Who said it."), ("said_at", "string", "When."), ("instrument", "string", "Not part of a spoken note: see leak-records.csv."),
+    ("calibrated_on", "string", "See leak-records.csv."), ("witness", "string", "See leak-records.csv."), ("note", "string", "Id of the note."),
 )  # fmt: skip
 FORMULA = ("=", "+", "-", "@", "\t", "\r")
 

@@ -13,6 +13,7 @@ from jinja2 import Environment, StrictUndefined
 
 from logbook import labels
 from logbook.day import moments
+from logbook.handover import seen
 from logbook.handover.coverage import Coverage
 from logbook.paper import face, typesetting
 from logbook.wording import say
@@ -39,7 +40,7 @@ def cover(closeout: Closeout, built: Built, found: Coverage, flagged: Iterable[M
         [text(f"inside.{name}"), str(number)]
         for name, number in (
             ("pieces", built.pieces), ("notes", built.notes), ("photos", built.photos - built.photos_not_carried),
-            ("photos-not-carried", built.photos_not_carried), ("days", len(closeout.days)), ("journal", built.journal["seq"]),
+            ("photos-not-carried", built.photos_not_carried), ("leak-records", built.leak_records), *([("voices", built.voices)] if closeout.voices else []), ("days", len(closeout.days)), ("journal", built.journal["seq"]),
         )
     ]  # fmt: skip
     days = [
@@ -56,6 +57,7 @@ def cover(closeout: Closeout, built: Built, found: Coverage, flagged: Iterable[M
         "sections": [
             _section(text("section.missing"), lead_missing, [text("column.mark"), text("column.run"), text("column.kind"), text("column.size")], missing, language),
             _section(text("section.open"), lead_open, [text("column.fitting"), text("column.run"), text("column.verdict"), text("column.finding"), text("column.stands")], open_rows, language),
+            _section(text("section.seen"), "", [text("column.what"), text("column.found")], seen.cover_rows(closeout.seen, language), language),
             _section(text("section.inside"), "", [text("column.what"), text("column.number")], inside, language),
             _section(text("section.days"), "", [text("column.day"), text("column.signed")], days, language),
         ],
@@ -63,7 +65,8 @@ def cover(closeout: Closeout, built: Built, found: Coverage, flagged: Iterable[M
         "defer_title": say("report.read-limits", language),
         "check_title": text("check.title"), "check": text("check.short", base=built.base),
         "journal": say("report.journal", language, seq=built.journal["seq"], hash=built.journal["hash"]),
-        "sound": text("sound-not-carried"), "sound_title": text("section.not-carried"),
+        "sound": text("voices-asked", words=closeout.voices) if closeout.voices else text("sound-not-carried"),
+        "sound_title": text("section.voices" if closeout.voices else "section.not-carried"),
     }  # fmt: skip
 
 
@@ -81,7 +84,7 @@ def pdf(told: Mapping, at: str | None) -> bytes:
 def index(told: Mapping, rows: Iterable[Mapping], photos: Mapping[str, list[str]], closeout: Closeout, made: str) -> Iterator[bytes]:
     """The start page, a chunk at a time. Links are relative: it opens from the folder."""
     language = closeout.language
-    names = {name: say(f"handover.link.{name}", language) for name in ("cover", "check", "register", "sheet", "words", "rules", "journal", "report")}
+    names = {name: say(f"handover.link.{name}", language) for name in ("cover", "check", "register", "sheet", "words", "rules", "journal", "report", "leaks", "spot", "walk", "decisions")}
     columns = [say(f"handover.column.{name}", language) for name in ("fitting", "run", "size", "said", "looked", "measured", "open", "photos")]
     verdicts = {name: say(f"report.verdict.{name}", language) for name in ("meets", "departs", "unsaid", "unclear")}
     documents = [(place, place.split("/", 1)[1]) for place, _ in closeout.files if place.startswith("documents/")]

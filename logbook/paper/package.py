@@ -17,7 +17,9 @@ from typing import BinaryIO
 
 from logbook.day import Planned, moments
 from logbook.handover import bag, findings, register, stripping
+from logbook.handover import seen as went
 from logbook.handover.coverage import Coverage, coverage, on_schedule
+from logbook.handover.seen import Seen
 from logbook.handover.workbook import workbook
 from logbook.mistake import Mistake
 from logbook.paper import covers, face
@@ -46,6 +48,8 @@ class Closeout:
     small: Callable[[str], Path | None] = lambda sha256: None
     keep_place: bool = True
     files: Sequence[tuple[str, Path]] = ()
+    seen: Seen = Seen()  # what people went and saw, tested and released
+    voices: str | None = None  # who asked the crew, and when: then the recordings go along, in the firm's own cut
     days: Sequence[Mapping] = ()  # {"date", "signatures": [{"by", "role", "at", "report"}], "pdf": place | None}
 
 
@@ -62,11 +66,13 @@ class Built:
     photos_not_carried: int = 0
     open: int = 0
     missing: int | None = None
+    leak_records: int = 0
+    voices: int = 0
     journal: Mapping = field(default_factory=lambda: {"seq": 0, "hash": "0" * 64, "at": None})
 
 
 def build(out: BinaryIO, closeout: Closeout, spool: Path, sign: Callable[[bytes], bytes] | None = None) -> Built | Mistake:
-    built = Built(f"closeout-{closeout.job['id']}")
+    built = Built(f"closeout-{closeout.job['id']}" + ("-voices" if closeout.voices else ""), leak_records=len(closeout.seen.records))
     laid = _Laid(closeout, spool, built)
     entries = laid.everything()
     about = [
@@ -76,6 +82,7 @@ def build(out: BinaryIO, closeout: Closeout, spool: Path, sign: Callable[[bytes]
         ("Bagging-Date", (built.journal["at"] or "1980-01-01")[:10]),
         ("Journal-Newest-Hash", built.journal["hash"]),
         ("Journal-Rows", str(built.journal["seq"])),
+        *([("Voices", say("handover.voices-asked", closeout.language, words=closeout.voices))] if closeout.voices else ()),
     ]
     readme = "\n\n".join(covers.how_to_check_text(built.base, language) for language in ("en", "es"))
     written = bag.write(out, built.base, entries, about, [bag.Entry("README.txt", readme.encode())], sign)
@@ -95,6 +102,7 @@ class _Laid:
         self.notes: dict[str, dict] = {}  # slim: what a register row needs
         self.flagged: list[dict] = []
         self.tests: list[dict] = []
+        self.named: dict[str, tuple[str | None, str | None]] = {}  # piece -> run, mark
         self.borne: list[tuple[str | None, str | None]] = []
         self.as_handed_in: dict[str, str] = {}
         self.tables: list[dict] = []
@@ -112,6 +120,8 @@ class _Laid:
         found = coverage(closeout.planned, self.borne)
         self.built.missing = None if found.missing is None else len(found.missing)
         photos = self._lines("register/photos.jsonl", self._photos(), carried=False)
+        if closeout.voices:
+            self._lines("register/voices.jsonl", self._voices(), carried=False)
         self._tables(rows, photos, found)
         self._pages(rows, photos, found)
         return [self.entries[place] for place in sorted(self.entries)]
@@ -130,14 +140,17 @@ class _Laid:
                 "id": note["id"], "spoken_at": note["spoken_at"], "spoken_by": note["spoken_by"], "state": note["state"],
                 "photos": [{key: one.get(key) for key in ("sha256", "taken_at", "taken_from", "of", "readable")} for one in note["photos"]],
                 "fittings": [{"position": entry["position"], "piece": entry.get("piece")} for entry in note["fittings"]],
+                "audio": note["digests"]["audio"] if self.closeout.voices else (),
             }  # fmt: skip
             yield note if self.closeout.keep_place else stripping.without_place(note)
 
     def _pieces(self) -> Iterator[Mapping]:
         language = self.closeout.language
         place = self.spool / "pieces.jsonl"
-        with open(place, "wb") as file:
+        with open(place, "wb") as file, open(self.spool / "decisions.jsonl", "wb") as decided:
             for piece in self.closeout.pieces():
+                self.named[piece["id"]] = (piece["run"], piece["mark"])
+                decided.writelines(map(_line, went.decisions(piece, language)))
                 file.write(_line(piece if self.closeout.keep_place else stripping.without_place(piece)))
                 self.built.pieces += 1
                 rows = list(findings.flagged(piece, language))
@@ -163,6 +176,24 @@ class _Laid:
                         "piece": piece, "note": note["id"], "path": place, "original_sha256": photo["sha256"], "copy_sha256": copy, "carried": carried,
                         "why": why, "taken_at": photo["taken_at"] or "", "taken_from": photo["taken_from"] or "",
                     }  # fmt: skip
+
+        for digest in self.closeout.seen.photos():
+            place, copy, carried, why = self._carry({"sha256": digest})
+            self.built.photos += 1
+            self.built.photos_not_carried += not place
+            yield {"piece": "", "note": "", "path": place, "original_sha256": digest, "copy_sha256": copy, "carried": carried, "why": why, "taken_at": "", "taken_from": ""}
+
+    def _voices(self) -> Iterator[Mapping]:
+        """The recordings as they came. One that was erased, or is gone, has no path."""
+        for note in self.notes.values():
+            for digest in note["audio"]:
+                path = self.closeout.original(digest)
+                place = "" if path is None else f"voices/{digest}{path.suffix}"
+                if path is not None:
+                    self.entries[place] = bag.Entry(place, path)
+                    self.as_handed_in[place] = digest
+                    self.built.voices += 1
+                yield {"note": note["id"], "said_by": note["spoken_by"], "said_at": note["spoken_at"], "path": place, "sha256": digest}
 
     def _carry(self, photo: Mapping) -> tuple[str, str, str, str]:
         """(place, digest of the copy, how it is carried, why not)."""
@@ -199,7 +230,9 @@ class _Laid:
         tables = (
             ("as-built", register.COLUMNS, lambda: _read(rows)), ("findings", findings.COLUMNS, lambda: self.flagged),
             ("leak-tests", register.LEAK_COLUMNS, lambda: self.tests), ("missing", register.MISSING_COLUMNS, lambda: missing),
-            ("photos", register.PHOTO_COLUMNS, lambda: _read(photos)),
+            ("photos", register.PHOTO_COLUMNS, lambda: _read(photos)), ("decisions", went.DECISIONS, lambda: _read(self.spool / "decisions.jsonl")),
+            *went.csv_tables(self.closeout.seen, self.named, self.closeout.language),
+            *([("voices", register.VOICE_COLUMNS, lambda: _read(self.spool / "register-voices.jsonl"))] if self.closeout.voices else ()),
         )  # fmt: skip
         for name, columns, read in tables:
             self._file(f"register/{name}.csv", register.csv_lines(columns, read()))
@@ -211,7 +244,8 @@ class _Laid:
         package = {"profile": "tabular-data-package", "name": f"closeout-{self.closeout.job['id']}", "title": say("handover.title", self.closeout.language), "description": say("handover.banner", self.closeout.language), "resources": self.tables}
         self._json("register/datapackage.json", package)
         self._file("register/as-built.json", _as_built(self.closeout.job, rows))
-        order = ("missing", "findings", "as-built", "leak-tests", "photos")
+        self._json("register/leak-records.json", _leak_records(self.closeout))
+        order = ("missing", "findings", "as-built", "decisions", "leak-records", "leak-tests", "spot-checks", "walk-list", "hold-points", "photos")
         by_name = {name: (columns, read) for name, columns, read in tables}
         sheets = [(say(f"handover.table.{name}", self.closeout.language), by_name[name][0], by_name[name][1]()) for name in order]
         self._file("register/as-built.xlsx", [workbook(sheets)])
@@ -241,6 +275,11 @@ class _Laid:
         if not carried:
             del self.entries[place]
         return path
+
+
+def _leak_records(closeout: Closeout) -> dict:
+    rows = [{name: None if value == "" else value for name, value in row.items()} for row in went.leak_records(closeout.seen, closeout.language)]
+    return {"format": "leak-records/1", "job": {"id": closeout.job["id"], "name": closeout.job.get("name", "")}, "records": rows}
 
 
 def _digest(file: BinaryIO) -> str:
