@@ -5,8 +5,21 @@ Works on the contract's JSON shapes, so that a page, a report and a phone print 
 
 from __future__ import annotations
 
+import re
+
 from logbook import facts, measure
 from logbook.wording import has, say
+
+
+# what no page can carry or that turns the words after it around: controls, marks of direction, halves of signs (Unicode 16, Cc, Cf, Cs)
+_NO_SIGN = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ud800-\udfff\ufffe\uffff]")
+
+
+def legible(value: object) -> object:
+    """A stranger's text as a page prints it: signs that are no signs become an empty square, one for one. What is no text stays."""
+    if isinstance(value, str) and _NO_SIGN.search(value):
+        return type(value)(_NO_SIGN.sub("\u25a1", value))
+    return value
 
 
 def name(fact_name: str, language: str) -> str:

@@ -105,3 +105,27 @@ def from_json(doc: dict | None) -> Transcript | None:
         doubt=Doubt(**doc["doubt"]),
         unheard=tuple(Unheard(u["second"], u["until"], u["why"]) for u in doc["unheard"]),
     )  # fmt: skip
+
+
+def misfit(transcript: Transcript) -> str | None:
+    """What of a transcript that came from outside does not fit its shape; None where all of it does."""
+    if not isinstance(transcript.text, str) or not isinstance(transcript.language, (str, type(None))):
+        return "text, language"
+    for word in transcript.words:
+        places = (word.start, word.end)
+        if not isinstance(word.words, str) or any(type(place) is not int for place in places) or not 0 <= word.start <= word.end <= len(transcript.text):
+            return "words: start, end"
+        if not all(_is_number(one) for one in (word.second, word.until, word.heard, *(a.heard for a in word.alternatives))):
+            return "words: second, until, heard"
+        if not all(isinstance(a.words, str) for a in word.alternatives):
+            return "words: alternatives"
+    doubt = transcript.doubt
+    if not all(_is_number(one) for one in (doubt.no_speech, doubt.mean_log_probability, doubt.compression)):
+        return "doubt"
+    if not all(_is_number(gap.second) and _is_number(gap.until) and isinstance(gap.why, str) for gap in transcript.unheard):
+        return "unheard"
+    return None
+
+
+def _is_number(value: object) -> bool:
+    return type(value) in (int, float) and abs(value) < 1e9

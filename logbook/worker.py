@@ -26,6 +26,7 @@ from logbook.transcript import Transcript, Unheard
 
 AT_ONCE = 4  # notes heard together; alone and together give the same words
 PAUSE = 0.25  # seconds between two looks where nothing waited
+LOOK_FOR = 8.0  # seconds of one round given to photos, so that a pile of hard ones keeps no words waiting
 LOOK_AGAIN = 60.0  # seconds after which pieces that wait for photos are looked at again
 
 
@@ -67,22 +68,27 @@ def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None
         return Done()
     now = (now or datetime.now(UTC)).astimezone(folder.job.timezone()).replace(microsecond=0)
     lease.lapse(folder, bench.clock)
-    photos = look_at_photos(folder, now)
+    photos = look_at_photos(folder, now, bench.clock)
     notes = read_typed(folder, now) + hear_waiting(folder, bench, now)
     store.catch_up(folder, bench.reckoner, again=again)
     return Done(notes, photos)
 
 
-def look_at_photos(folder: store.JobFolder, now: datetime, most: int = 20) -> int:
+def look_at_photos(folder: store.JobFolder, now: datetime, clock: lease.Clock, most: int = 20) -> int:
+    """Look at photos that nobody looked at yet, for `LOOK_FOR` seconds; the number of those that were."""
+    until, looked = clock.seconds() + LOOK_FOR, 0
     waiting = list(folder.db.execute(
         "SELECT f.sha256 FROM files f LEFT JOIN pictures i ON i.sha256 = f.sha256 "
         "WHERE f.what = 'picture' AND f.erased_at IS NULL AND i.sha256 IS NULL LIMIT ?", [most]
     ))
     for (sha256,) in waiting:
+        if clock.seconds() > until:
+            break
+        looked += 1
         path = store.original(folder, sha256)
         gone = Mistake("store.file-missing", sha256, {"name": sha256[:16]})
         answering.seen(folder, sha256, gone if path is None else pictures.look_and_shrink(path), now)
-    return len(waiting)
+    return looked
 
 
 def read_typed(folder: store.JobFolder, now: datetime) -> int:
@@ -148,14 +154,22 @@ def _answer(folder, hold, one: Recorded, words: Transcript | Mistake, now: datet
 
 
 def _decoded(folder: store.JobFolder, hold: lease.Hold) -> Recorded | Mistake:
-    """The note's sound: several parts follow one another, and a part that is torn or silent is told, never passed over."""
+    """The note's sound: several parts follow one another, and a part that is torn or silent is told, never passed over.
+
+    A note is heard for half an hour, in however many parts it comes; what is beyond is kept and told as unheard.
+    """
     parts = list(
         folder.db.execute("SELECT sha256 FROM parts WHERE note = ? AND what = 'sound' ORDER BY place", [hold.note])
     )
     good, torn, second, first_problem = [], [], 0.0, None
     for (sha256,) in parts:
         path = store.original(folder, sha256)
-        one = _gone(folder, sha256) if path is None else sound.decode(path)
+        if path is None:
+            one = _gone(folder, sha256)
+        elif second >= sound.MAX_SECONDS:
+            one = Mistake("hearing.too-long", sha256, {"name": sha256[:16], "minutes": sound.MAX_SECONDS // 60})
+        else:
+            one = sound.decode(path, max_seconds=sound.MAX_SECONDS - second)
         if isinstance(one, Mistake):
             torn.append(round(second, 2))
             first_problem = first_problem or one

@@ -289,3 +289,19 @@ def relisted(files: dict) -> None:
     tags = {name: content for name, content in files.items() if not name.startswith(("data/", "tagmanifest", "bag-signature"))}
     for algorithm in ("sha256", "sha512"):
         files[f"tagmanifest-{algorithm}.txt"] = "".join(f"{hashlib.new(algorithm, content).hexdigest()}  {name}\n" for name, content in sorted(tags.items())).encode()
+
+
+def test_a_file_without_a_name_and_an_end_record_that_lies_are_problems_and_no_crash(made, tmp_path):
+    """Finds of the fuzzer: an empty name in the directory, and offsets that would lie before the file."""
+    whole = made[0].read_bytes()
+    name = whole.index(b"PK\x01\x02")
+    length = struct.unpack_from("<H", whole, name + 28)[0]
+    nameless = bytearray(whole)
+    struct.pack_into("<H", nameless, name + 28, 0)
+    nameless[name + 46 : name + 46 + length] = b""
+    size, at = struct.unpack_from("<II", nameless, len(nameless) - 10)
+    struct.pack_into("<II", nameless, len(nameless) - 10, size - length, at)
+    for number, harmed in enumerate((bytes(nameless), whole[5000:])):
+        path = tmp_path / f"{number}.zip"
+        path.write_bytes(harmed)
+        assert verify(path).status in (NOT_WHOLE, NOT_A_PACKAGE)

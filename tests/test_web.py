@@ -309,3 +309,15 @@ def test_the_authority_vouches_for_this_name_and_private_addresses_alone(tmp_pat
     renewed, same = x509.load_pem_x509_certificates(again.read_bytes())
     assert same.fingerprint(leaf.signature_hash_algorithm) == before, "phones trust the authority once"
     assert renewed.serial_number != leaf.serial_number
+
+
+def test_a_day_is_signed_once_and_stands_in_the_day(desk):
+    desk.hand_in()
+    act = str(uuid.uuid4())
+    first = desk.by_key("lead", "POST", "/days/2026-10-14/signatures", json={"id": act, "words": "seen"})
+    assert first.status_code == 201, first.text
+    assert desk.by_key("lead", "POST", "/days/2026-10-14/signatures", json={"id": act, "words": "seen"}).status_code == 200
+    assert desk.by_key("installer", "POST", "/days/2026-10-14/signatures", json={"id": str(uuid.uuid4())}).status_code == 403
+    assert desk.by_key("lead", "POST", "/days/2026-13-40/signatures", json={"id": str(uuid.uuid4())}).status_code == 422
+    told = desk.by_key("lead", "GET", "/days/2026-10-14").json
+    assert "seen" in str(told), told.keys()

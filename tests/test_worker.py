@@ -162,3 +162,30 @@ def test_a_server_on_the_network_without_https_is_refused(tmp_path, capsys):
     assert main(["serve", "--folder", str(tmp_path / "job"), "--host", "0.0.0.0"]) == 2
     assert "--tls" in capsys.readouterr().err
     assert not (tmp_path / "job").exists()
+
+
+def test_a_note_in_many_long_parts_is_heard_for_half_an_hour_in_all(folder, monkeypatch):
+    """Twenty parts of half an hour each would be ten hours of samples in the worker's memory."""
+    monkeypatch.setattr(worker.sound, "MAX_SECONDS", 3)
+    id = hand_in(folder, tone(500, 2.0), tone(501, 2.0), tone(502, 2.0))
+    (hold,) = worker.lease.take(folder, "one", worker.lease.clock())
+    recorded = worker._decoded(folder, hold)
+    assert (recorded.sound.seconds, recorded.sound.whole_seconds, recorded.torn) == (3.0, 4.0, (3.0,))
+    assert hold.note == id
+
+
+def test_a_pile_of_hard_photos_keeps_no_words_waiting(folder, monkeypatch):
+    """A round looks at photos for `LOOK_FOR` seconds and goes on to the words; the next round looks at the rest."""
+    from handing import picture
+
+    photos = tuple(Part(picture(number)) for number in range(3))
+    came = Incoming(str(uuid.uuid4()), datetime(2026, 10, 14, 15, tzinfo=UTC), "rosa", "rosa", text=SAID, photos=photos)
+    assert not isinstance(store.receive(folder, came), Mistake)
+    seconds = iter(range(0, 1000, 5))
+    one = bench()
+    one.clock = worker.lease.Clock("boot", lambda: float(next(seconds)))
+    monkeypatch.setattr(worker.pictures, "look_and_shrink", lambda path: Mistake("photos.unreadable", "", {"came": "x"}))
+    assert worker.look_at_photos(folder, came.spoken_at, one.clock) == 1
+    assert worker.look_at_photos(folder, came.spoken_at, one.clock) == 1
+    assert worker.look_at_photos(folder, came.spoken_at, one.clock) == 1
+    assert worker.look_at_photos(folder, came.spoken_at, one.clock) == 0

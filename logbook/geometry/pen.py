@@ -10,6 +10,8 @@ from collections.abc import Iterable, Sequence
 from html import escape
 from math import hypot
 
+from logbook.labels import legible
+
 Point = tuple[float, float]
 
 FACE = "Atkinson Hyperlegible Next"
@@ -53,7 +55,7 @@ def words(x: float, y: float, text: str, anchor: str = "middle", size: float = T
     weight = ' font-weight="700"' if bold else ""
     return (
         f'<text x="{n(x)}" y="{n(y)}" text-anchor="{anchor}" font-size="{n(size)}"{weight} fill="{colour}">'
-        f"{escape(text, quote=False)}</text>"
+        f"{escape(legible(text), quote=False)}</text>"
     )
 
 
@@ -108,7 +110,7 @@ def framed(parts: Iterable[str], width: float, height: float, title: str, told: 
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {n(width)} {n(height)}" width="{n(width)}" height="{n(height)}" role="img" '
         f'aria-labelledby="{tag}-t {tag}-d" font-family="{FACE}, sans-serif">'
-        f'<title id="{tag}-t">{escape(title, quote=False)}</title><desc id="{tag}-d">{escape(told, quote=False)}</desc>'
+        f'<title id="{tag}-t">{escape(legible(title), quote=False)}</title><desc id="{tag}-d">{escape(legible(told), quote=False)}</desc>'
         f'{"".join(parts)}</svg>'
     )
 

@@ -37,8 +37,8 @@ class Archive:
     def __init__(self, path: Path):
         self.size = path.stat().st_size
         self._zip = zipfile.ZipFile(path)
-        self._entries = [info for info in self._zip.infolist() if not info.is_dir()]
-        self._folders = [info for info in self._zip.infolist() if info.is_dir()]
+        self._entries = [info for info in self._zip.infolist() if not info.filename.endswith("/")]
+        self._folders = [info for info in self._zip.infolist() if info.filename.endswith("/")]  # `is_dir` falls over an empty name
         self._by_name = {info.filename: info for info in self._entries}
         self._refused = {info.filename for info in self._entries if self._bomb(info)} if len(self._entries) <= MOST_FILES else set(self._by_name)
 

@@ -72,7 +72,7 @@ LEAK_COLUMNS = (
     ("said_by", "string", "Who said it."), ("said_at", "string", "When."), ("instrument", "string", "Not part of a spoken note: see leak-records.csv."),
     ("calibrated_on", "string", "See leak-records.csv."), ("witness", "string", "See leak-records.csv."), ("note", "string", "Id of the note."),
 )  # fmt: skip
-FORMULA = ("=", "+", "-", "@", "\t", "\r")
+FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "\uff1d", "\uff0b", "\uff0d", "\uff20")  # the last four are wide forms
 
 
 def row(piece: Mapping, notes: Mapping[str, Mapping], planned: bool | None, language: str) -> dict:
@@ -137,9 +137,10 @@ def _decision(one: Mapping) -> str:
 def plain(value: object) -> object:
     """A cell that no spreadsheet takes for a formula: an apostrophe goes before what starts like one.
 
-    Numbers stay numbers. The list of signs is that of OWASP's page on CSV injection, from memory.
+    Numbers stay numbers. The list of signs is that of OWASP's page on CSV injection, from memory; some programs
+    strip blanks before they look, and take wide forms for the narrow ones.
     """
-    return f"'{value}" if isinstance(value, str) and value.startswith(FORMULA) else value
+    return f"'{value}" if isinstance(value, str) and value.lstrip(" \u00a0\u200b\ufeff").startswith(FORMULA) else value
 
 
 def csv_lines(columns: Sequence[tuple[str, str, str]], rows: Iterable[Mapping]) -> Iterator[bytes]:

@@ -14,7 +14,7 @@ from pathlib import Path
 
 from logbook.decoding.sound import Sound
 from logbook.mistake import Mistake
-from logbook.transcript import Doubt, Transcript, Unheard, Word, from_json
+from logbook.transcript import Doubt, Transcript, Unheard, Word, from_json, misfit
 
 
 def make(folder: Path | str | None) -> Scripted | Mistake:
@@ -44,8 +44,12 @@ class Scripted:
     def _document(self, file: Path, sound: Sound, language: str | None) -> Transcript | Mistake:
         try:
             doc = json.loads(file.read_text(encoding="utf-8"))
-            return from_json(doc.get("transcript", doc))
-        except (ValueError, KeyError, TypeError, AttributeError) as error:
+            read = from_json(doc.get("transcript", doc))
+            wrong = "null" if read is None else misfit(read)
+            if wrong is None:
+                return read
+            return Mistake("hearing.bad-prepared", str(file), {"file": file.name, "came": wrong})
+        except (ValueError, KeyError, TypeError, AttributeError, RecursionError) as error:
             came = f"{type(error).__name__}: {error}"
             return Mistake("hearing.bad-prepared", str(file), {"file": file.name, "came": came})
 

@@ -128,5 +128,5 @@ def how_to_check(base: str, language: str) -> Iterator[bytes]:
 
 
 def _template(name: str):
-    environment = Environment(autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True)
+    environment = Environment(autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True, finalize=labels.legible)
     return environment.from_string((files(__package__) / name).read_text(encoding="utf-8"))

@@ -16,6 +16,7 @@ from importlib.resources import files
 
 from jinja2 import Environment, StrictUndefined
 
+from logbook import labels
 from logbook.paper import face, typesetting
 
 
@@ -40,7 +41,7 @@ def pdf(document: Mapping, copies: Mapping[str, bytes]) -> bytes:
 
 
 def html(document: Mapping, copies: Mapping[str, bytes]) -> bytes:
-    environment = Environment(autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True)
+    environment = Environment(autoescape=True, undefined=StrictUndefined, trim_blocks=True, lstrip_blocks=True, finalize=labels.legible)
     template = environment.from_string((files(__package__) / "day.html").read_text(encoding="utf-8"))
     faces = {name: _data("font/ttf", (face.folder() / name).read_bytes()) for name in face.FILES}
     shots = {sha256: _data("image/jpeg", copies[sha256]) for sha256 in _photos(document) if sha256 in copies}

@@ -41,6 +41,7 @@ def create_app(settings) -> Flask:
         SEND_FILE_MAX_AGE_DEFAULT=3600,
     )
     app.json.sort_keys = False
+    app.url_map.merge_slashes = False  # no redirect, which would repeat the host that the request named
     app.extensions["settings"] = settings
     CSRFProtect(app)
     opened.install(app)

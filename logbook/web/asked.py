@@ -18,11 +18,16 @@ def body(whole: tuple[str, ...] = ()) -> dict | Mistake:
         read = request.form.to_dict()
         read.pop("csrf_token", None)
     else:
-        read = request.get_json(silent=True)
+        try:
+            read = request.get_json(silent=True)
+        except RecursionError:  # brackets in brackets
+            read = None
         if not isinstance(read, dict):
             return Mistake("pages.bad-body")
-    at = read.get("at") or None
-    if at is not None:
+    at = read.get("at")
+    if at in (None, ""):
+        at = None
+    else:
         at = intake.moment(at, "at")
         if isinstance(at, Mistake):
             return at

@@ -17,6 +17,7 @@ VERDICTS_FIRST = ("departs", "unclear", "unsaid", "meets")
 
 def install(app: Flask) -> None:
     app.context_processor(_pencils)
+    app.jinja_env.finalize = labels.legible
 
 
 def _pencils() -> dict:

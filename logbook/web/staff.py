@@ -78,6 +78,8 @@ def qr(text: str) -> str:
 @screen.post("/devices/<device>/cut-off")
 def cut_off(device: str):
     folder = opened.folder()
+    if device not in {one.id for one in people.devices(folder.db)}:
+        return answers.refuse(Mistake("pages.no-such-person"))
     with store.writing(folder) as db:
         if people.cut_off(db, device, opened.now()):
             store.journal.write(db, "cut-off", {"device": device, "by": g.person.id}, None)

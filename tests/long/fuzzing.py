@@ -85,7 +85,7 @@ def heard(data: bytes) -> None:
         came = transcript.from_json(doc)
     except (KeyError, TypeError, ValueError, AttributeError):
         return
-    if came is not None and isinstance(came.text, str):
+    if came is not None and transcript.misfit(came) is None:
         reading.read(came.text, transcript=came)
 
 
