@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import product
 
@@ -22,12 +22,16 @@ TWELVE = Fraction(12)  # a slope is told as so many inches in twelve
 
 @dataclass(frozen=True)
 class Slope:
-    """One sloped side: how far it moves and over what length, as far as the words tell."""
+    """One sloped side: how far it moves and over what length, as far as the words tell.
+
+    `whole` False: a length back was said of no side, so that the change may lie on one side or on both.
+    """
 
     side: str | None
     way: str | None
     by: Fraction
     back: Fraction | None
+    whole: bool = True
 
 
 def changes(inlet, outlet) -> tuple[tuple[Fraction, Fraction], ...]:
@@ -58,7 +62,7 @@ def _amounts(use: Use) -> tuple[list[Slope], list[Fraction]] | str:
     for move in blank:
         if len(left) != 1 or len(blank) > 1:
             return "by-unsaid"
-        slopes.append(Slope(move.side, move.way, left.pop(), move.back))
+        slopes.append(Slope(move.side, move.way, left.pop(), move.back, whole=move.side is not None))
     return slopes, left
 
 
@@ -77,7 +81,9 @@ def transition_slope(piece: Piece, around: Around) -> Outcome | None:
     taper = use.said("taper_length") if needs_back and stated is None else None
     longest = use.said("length") if needs_back and stated is None and taper is None else None
     slopes, unnamed = _flat_side_known(use, slopes, unnamed)
-    judged = [_judged(use, slope, stated, taper, longest) for slope in slopes]
+    judged = [
+        _judged(use, slope, stated, taper, longest) if slope.whole else _split(use, slope.by, None, slope.back, None) for slope in slopes
+    ]
     judged += [_split(use, amount, stated, taper, longest) for amount in unnamed]
     if not judged and stated is not None:
         judged = [_stated_alone(use, stated)]
@@ -99,10 +105,11 @@ def _tolerance(use: Use) -> dict[str, Fraction]:
 
 def _flat_side_known(use: Use, slopes: list[Slope], unnamed: list[Fraction]) -> tuple[list[Slope], list[Fraction]]:
     """A side that stays flat gives the whole change to the side across from it."""
-    if len(unnamed) != 1 or slopes or not use.peek("level_sides"):
+    split = [slope for slope in slopes if not slope.whole]
+    if len(unnamed) + len(split) != 1 or len(slopes) > len(split) or not use.peek("level_sides"):
         return slopes, unnamed
     use.said("level_sides")
-    return [Slope(None, None, unnamed[0], None)], []
+    return [replace(slope, whole=True) for slope in split] or [Slope(None, None, unnamed[0], None)], []
 
 
 def _needed(use: Use, by: Fraction) -> tuple[Fraction, Fraction]:
@@ -181,6 +188,10 @@ TRANSITION_SLOPE = Rule(
         Example("Transition five, twenty by fourteen to twenty by eleven, top down three, back fifteen.", "departs", "too-steep"),
         Example("Transition five, twenty by fourteen to twenty by eleven, top down three.", "unsaid", "back-unsaid"),
         Example("Transition five, twenty by fourteen to twenty by eleven, slope two in twelve.", "meets", "within"),
+        Example("Transition five, twenty by fourteen to twenty by eleven, back twelve.", "unsaid", "side-unsaid"),
+        Example("Transition five, twenty by fourteen to twenty by eleven, back eighteen.", "meets", "within-either-way"),
+        Example("Transition five, twenty by fourteen to twenty by eleven, back eight.", "departs", "too-steep-either-way"),
+        Example("Transition five, twenty by fourteen to twenty by eleven, bottom flat, back twelve.", "departs", "too-steep"),
         Example("Transición cinco, veinte por catorce a veinte por once, arriba baja tres, atrás dieciocho.", "meets", "within", language="es"),
     ),
 )
