@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from logbook.findings import Example, Outcome, Rule, Source
 from logbook.piece import Piece
 from logbook.rules.using import Use
@@ -52,10 +54,23 @@ FASTENED = Rule(
 )
 
 
-def staple_spacing(piece: Piece, around: Around) -> Outcome | None:
+def _done_or_departs(piece: Piece, around: Around, act: str, names: tuple[str, ...], judge: Callable[[Use], Outcome | None]):
+    """A rule about how an act was done is due where the act was said. Where nobody said the act but somebody said of
+    this piece how it was done (hearing often loses the ending of a word), it is due only if that departs."""
     use = Use(piece, around)
-    if not use.said("stapled"):
+    if use.said(act):
+        return judge(use)
+    if piece.value(act) is False or not any(use.peek(name) is not None for name in names):
         return None
+    found = judge(use)
+    return found if found is not None and found.verdict == "departs" else None
+
+
+def staple_spacing(piece: Piece, around: Around) -> Outcome | None:
+    return _done_or_departs(piece, around, "stapled", ("staple_spacing",), _staple_spacing)
+
+
+def _staple_spacing(use: Use) -> Outcome | None:
     limit, spacing = use.limit("staple_spacing"), use.known("staple_spacing")
     if spacing is None:
         return use.unsaid("unsaid", "staple_spacing", limit=limit)
@@ -78,6 +93,7 @@ STAPLE_SPACING = Rule(
         Example("Straight four, stapled every two inches.", "meets", "close-enough"),
         Example("Straight four, stapled every two and a quarter inches.", "departs", "too-far-apart"),
         Example("Straight four, stapled every three.", "departs", "too-far-apart"),
+        Example("Straight four, staple every three, taped.", "departs", "too-far-apart"),
         Example("Straight four, stapled about every two inches.", "unclear", "hedged-at-the-limit"),
         Example("Straight four, stapled.", "unsaid", "unsaid"),
         Example("Tramo recto cuatro, engrapado cada dos pulgadas.", "meets", "close-enough", language="es"),
@@ -86,9 +102,10 @@ STAPLE_SPACING = Rule(
 
 
 def staple_leg(piece: Piece, around: Around) -> Outcome | None:
-    use = Use(piece, around)
-    if not use.said("stapled"):
-        return None
+    return _done_or_departs(piece, around, "stapled", ("staple_leg",), _staple_leg)
+
+
+def _staple_leg(use: Use) -> Outcome | None:
     leg, board = use.known("staple_leg"), use.known("board_thickness")
     thick = board is not None and board > 1
     limit = use.limit("staple_leg_thick") if thick else use.limit("staple_leg")
@@ -123,9 +140,10 @@ STAPLE_LEG = Rule(
 
 
 def staple_clinch(piece: Piece, around: Around) -> Outcome | None:
-    use = Use(piece, around)
-    if not use.said("stapled"):
-        return None
+    return _done_or_departs(piece, around, "stapled", ("staple_clinch",), _staple_clinch)
+
+
+def _staple_clinch(use: Use) -> Outcome | None:
     limit, clinch = use.limit("staple_clinch"), use.known("staple_clinch")
     if clinch is None:
         return use.unsaid("unsaid", "staple_clinch", limit=limit)
@@ -152,9 +170,10 @@ STAPLE_CLINCH = Rule(
 
 
 def cross_tabs(piece: Piece, around: Around) -> Outcome | None:
-    use = Use(piece, around)
-    if not use.said("cross_tabs"):
-        return None
+    return _done_or_departs(piece, around, "cross_tabs", ("cross_tab_length", "cross_tab_spacing"), _cross_tabs)
+
+
+def _cross_tabs(use: Use) -> Outcome | None:
     least, most = use.limit("cross_tab_length"), use.limit("cross_tab_spacing")
     length, spacing = use.known("cross_tab_length"), use.known("cross_tab_spacing")
     reckoned = {"least_length_in": least, "most_spacing_in": most}
