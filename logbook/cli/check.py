@@ -25,10 +25,16 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--language", choices=LANGUAGES, help="of the words and of the answer; without it the language is found")
     parser.add_argument("--json", action="store_true", help="print one JSON document")
     parser.add_argument("--engine", default="whisper", help="for sound: whisper, or scripted (prepared transcripts)")
+    parser.add_argument("--again", metavar="DAY", help="what today's rule book says of a day's pieces beside what is kept; changes nothing")
+    parser.add_argument("--folder", default="uploads", metavar="DIR", help="the job folder of --again (default ./uploads)")
     parser.add_argument("--prepared", type=Path, metavar="DIR", help="folder of prepared transcripts")
 
 
 def run(args: argparse.Namespace) -> int:
+    if args.again is not None:
+        from logbook.cli import again
+
+        return again.run(args)
     from logbook import job as jobs
 
     job = jobs.DEFAULT if args.job is None else jobs.load(args.job)

@@ -48,21 +48,23 @@ def reckon(
     new_id: Callable[[], str] = random_id,
     rules: Sequence[Rule] | None = None,
     without_photos: bool = False,
+    judged_by: Mapping[str, Job] = MappingProxyType({}),
 ) -> Book:
     """The log as all notes and decisions make it.
 
     `notes` and `decisions`: those that are new or changed since `previous`, or all of them (what is known already is
     passed over). `ids` are `Book.ids` of an earlier run, so that pieces keep their ids. Times are aware.
+    `judged_by`: pieces that another job than `job` judges, because a day they are of was signed under it.
     """
     if rules is None:
         from logbook.rules import RULES as rules  # the book is long: imported when somebody judges
     if previous is None:
-        work = Reckoning(Log(job), Kept(had=dict(ids or {})), job, rules, new_id, without_photos)
+        work = Reckoning(Log(job), Kept(had=dict(ids or {})), job, rules, new_id, without_photos, judged_by)
         for entry, had in (ids or {}).items():
             for piece_id in had:
                 work.kept.members[piece_id] = (*work.kept.members.get(piece_id, ()), entry)
     else:
-        work = Reckoning(previous.log.copy(job), previous.kept.copy(), job, rules, new_id, without_photos)
+        work = Reckoning(previous.log.copy(job), previous.kept.copy(), job, rules, new_id, without_photos, judged_by)
     for one in happenings(notes, decisions, work.log.notes, work.log.decisions, now):
         work.take_in(one)
     if previous is not None and previous.job is not job and previous.job != job:

@@ -37,6 +37,7 @@ class Reckoning:
     rules: Sequence[Rule]
     new_id: Callable[[], str]
     without_photos: bool = False
+    judged_by: Mapping[str, Job] = field(default_factory=dict)  # pieces of signed days: the job that judges them
     changed: set[str] = field(default_factory=set)
     changed_notes: set[str] = field(default_factory=set)
 
@@ -100,7 +101,8 @@ class Reckoning:
 
     def piece(self, one: Joined, now: datetime) -> Piece:
         unclear = ("second-piece",) if self.log.twins(one.founder) else _two_marks(one)
-        made = joined.piece_of(one, self.kept.id_of[one.founder], self.job, now, unclear)
+        piece_id = self.kept.id_of[one.founder]
+        made = joined.piece_of(one, piece_id, self.judged_by.get(piece_id, self.job), now, unclear)
         return replace(made, checked_without_photos=True) if self.without_photos else made
 
     # --- ids that stay
@@ -177,7 +179,7 @@ class Reckoning:
             others = {other for piece_id in sharing for other in self.kept.sharing[piece_id]} & kept.pieces.keys()
             site = runs.site(self.job, self._in_order(group | others), shown=sharing | others)
             for piece_id in group & (near | fresh.keys()):
-                around = site.around(kept.pieces[piece_id])
+                around = site.around(kept.pieces[piece_id], self.judged_by.get(piece_id))
                 if piece_id in fresh or around != kept.around.get(piece_id):
                     kept.around[piece_id] = around
                     self._find(piece_id, before.get(piece_id, kept.pieces[piece_id]), cause)

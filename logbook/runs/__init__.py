@@ -76,13 +76,15 @@ class Site:
     photos: Mapping[tuple[str, object], tuple[tuple[int, str | None, str, str], ...]] = field(repr=False)
     # (what, value) -> (place of the piece, its mark, note, digest)
 
-    def around(self, piece: Piece) -> Around:
-        day = None if piece.made_at is None else self.job.day_of(piece.made_at)
-        plan = self.job.revision(day)
+    def around(self, piece: Piece, job: Job | None = None) -> Around:
+        """`job`: where another than the site's judges this piece."""
+        job = self.job if job is None else job
+        day = None if piece.made_at is None else job.day_of(piece.made_at)
+        plan = job.revision(day)
         row, links, nearest = (None, (None, None), ()) if plan is None else plan.place(piece.mark, piece.run)
-        of_run = self.job.run(piece.run)
+        of_run = job.run(piece.run)
         return Around(
-            job=self.job,
+            job=job,
             row=row,
             revision=None if plan is None else plan.name,
             scheduled=plan is not None,
@@ -92,7 +94,7 @@ class Site:
             joined_by=self.closed_to.get(_key(piece.run, piece.mark), ()),
             run_done=of_run is not None and of_run.done,
             air_end_asked=_air_end_unsaid(piece) and self.asks_air_end.get(bare_run(piece.run or ""), piece.id) != piece.id,
-            elsewhere=tuple(self._elsewhere(piece)),
+            elsewhere=tuple(self._elsewhere(piece, job)),
         )
 
     def _neighbours(self, piece: Piece, links: tuple[Row | None, Row | None]) -> tuple[Neighbour, ...]:
@@ -110,7 +112,7 @@ class Site:
             found[other.id] = Neighbour(other.mark or mark, side, inlet, outlet, leaves_by(other))
         return tuple(found.values())
 
-    def _elsewhere(self, piece: Piece) -> Iterable[Elsewhere]:
+    def _elsewhere(self, piece: Piece, job: Job) -> Iterable[Elsewhere]:
         mine = self.places.get(piece.id, len(self.places))
         for held in piece.photos if self.photos else ():
             for how, keys in prints(held):
@@ -118,16 +120,16 @@ class Site:
                     (mark, digest)
                     for key in keys
                     for place, mark, note, digest in self.photos.get(key, ())
-                    if place < mine and note not in piece.notes and (how != "alike" or self._alike(held, key, digest))
+                    if place < mine and note not in piece.notes and (how != "alike" or self._alike(held, key, digest, job))
                 ]
                 if others:
                     mark, digest = others[0]
                     yield Elsewhere(held.number, how, mark, held.photo.sha256, digest)
                     break
 
-    def _alike(self, held: PiecePhoto, key: tuple[str, object], digest: str) -> bool:
+    def _alike(self, held: PiecePhoto, key: tuple[str, object], digest: str, job: Job) -> bool:
         mine, other = _picture_print(held.photo.seen), self.photos[("print", digest)][0][3]
-        return (mine ^ int(other, 16)).bit_count() <= min(self.job.limit("photo_likeness"), MOST_UNLIKE)
+        return (mine ^ int(other, 16)).bit_count() <= min(job.limit("photo_likeness"), MOST_UNLIKE)
 
 
 def site(job: Job, pieces: Iterable[Piece], shown: Container[str | None] | None = None) -> Site:

@@ -15,7 +15,7 @@ from logbook import facts, intake
 from logbook.joining.values import read_value
 from logbook.mistake import Mistake
 from logbook.note import step
-from logbook.store import journal
+from logbook.store import books, journal
 from logbook.store.folder import JobFolder, answers, room, writing
 from logbook.store.receiving import touch
 
@@ -207,13 +207,14 @@ def sign(
     report: str | None = None,
     at: datetime | None = None,
 ) -> Act | Mistake:
-    """A day's signature: who, in which role, over which report (its SHA-256)."""
+    """A day's signature: who, in which role, over which report (its SHA-256). The day keeps the rule book it stands under."""
     if report is not None and not intake.is_digest(report):
         return Mistake("intake.digest", "report", {"came": intake.shown(report)})
     if len(words) > intake.TEXT_SIGNS:
         return Mistake("intake.text-too-long", "words", {"limit": intake.TEXT_SIGNS, "came": len(words)})
     content = {"role": role, "words": words, "report": report}
-    return _do(folder, id, "signed", by, at, content, day=day.isoformat())
+    keep = lambda db, moment: books.keep(db, folder, day.isoformat(), moment.isoformat())  # noqa: E731
+    return _do(folder, id, "signed", by, at, content, day=day.isoformat(), then=keep)
 
 
 def acts_of(db, column: str, value: str, *wanted: str) -> list[dict]:

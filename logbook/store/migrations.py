@@ -117,3 +117,9 @@ def find_what_stands_open(db: Database) -> None:
     db.execute("CREATE INDEX acts_of_the_job ON acts (act, seq) WHERE act IN ('released', 'held_again')")
     db.execute("CREATE INDEX notes_of_leads ON notes (answers) WHERE as_lead = 1")
     db.execute("CREATE INDEX pieces_gone ON pieces (gone) WHERE gone = 1")
+
+
+@migrations()
+def keep_the_books_of_signed_days(db: Database) -> None:
+    db.execute("CREATE TABLE books (digest TEXT PRIMARY KEY, files TEXT NOT NULL, at TEXT NOT NULL) STRICT")
+    db.execute("CREATE TABLE signed_under (day TEXT PRIMARY KEY, book TEXT NOT NULL REFERENCES books(digest)) STRICT")

@@ -18,10 +18,12 @@ from datetime import UTC, datetime
 
 from logbook import pipeline
 from logbook.facts import bare_mark
+from logbook.job import Job
 from logbook.joining import current
 from logbook.piece import decision_from_json
 from logbook.pipeline import Book
-from logbook.store import journal, search
+from logbook.rules import book_digest
+from logbook.store import books, journal, search
 from logbook.store.acts import act_document
 from logbook.store.folder import JobFolder, writing
 from logbook.store.records import notes, packed
@@ -35,6 +37,7 @@ class Reckoner:
     revision: int = 0
     acts: int = 0
     token: str = ""
+    digested: tuple[Job, str] | None = None  # the job last asked for, and the digest of the book under it
     lock: threading.Lock = field(default_factory=threading.Lock)
 
 
@@ -42,21 +45,35 @@ def catch_up(folder: JobFolder, reckoner: Reckoner, now: datetime | None = None,
     """Reckon what changed and write it. False: nothing had changed. `again`: time passed, look at what waits for photos."""
     now = (now or datetime.now(UTC)).astimezone(folder.job.timezone())
     with reckoner.lock, _alone(folder):
-        revision, reckoned, token = _about(folder)
+        revision, reckoned, token, judged_by = _about(folder)
         known = reckoner.book is not None and reckoner.token == token
-        if revision == reckoned and not again and (not known or reckoner.book.job == folder.job) and reckoned:
+        if revision == reckoned and not again and reckoned and _same_book(folder, reckoner, known, judged_by):
             return False
         if not known:
             reckoner.book, reckoner.revision, reckoner.acts = None, -1, 0
         fresh = list(notes(folder, "n.revision > ? AND n.answered_at IS NOT NULL", [reckoner.revision]))
         decided, last = _decisions(folder, reckoner.acts)
         book = pipeline.reckon(
-            fresh, decided, folder.job, now, reckoner.book, ids=None if reckoner.book is not None else _ids(folder)
+            fresh, decided, folder.job, now, reckoner.book, ids=None if reckoner.book is not None else _ids(folder),
+            judged_by=books.of_pieces(folder),
         )
         reckoner.token = secrets.token_hex(8)
-        _write(folder, book, revision, reckoner.token, now, last)
+        _write(folder, book, revision, reckoner.token, now, last, _digest(reckoner, book.job))
         reckoner.book, reckoner.revision, reckoner.acts = book, revision, last
     return True
+
+
+def _same_book(folder: JobFolder, reckoner: Reckoner, known: bool, judged_by: str | None) -> bool:
+    """Whether the job file says what it said when the log was judged, by this process or by one before it."""
+    if known:
+        return reckoner.book.job == folder.job
+    return judged_by is None or _digest(reckoner, folder.job) == judged_by
+
+
+def _digest(reckoner: Reckoner, job: Job) -> str:
+    if reckoner.digested is None or reckoner.digested[0] is not job:
+        reckoner.digested = (job, book_digest(job))
+    return reckoner.digested[1]
 
 
 @contextmanager
@@ -69,9 +86,9 @@ def _alone(folder: JobFolder) -> Iterator[None]:
         os.close(handle)
 
 
-def _about(folder: JobFolder) -> tuple[int, int, str]:
+def _about(folder: JobFolder) -> tuple[int, int, str, str | None]:
     about = dict(folder.db.execute("SELECT key, value FROM about"))
-    return int(about["revision"]), int(about["reckoned"]), about.get("reckoner", "")
+    return int(about["revision"]), int(about["reckoned"]), about.get("reckoner", ""), about.get("book")
 
 
 def _decisions(folder: JobFolder, after: int):
@@ -90,7 +107,7 @@ def _ids(folder: JobFolder) -> dict[tuple[str, int], tuple[str, ...]]:
     return ids
 
 
-def _write(folder: JobFolder, book: Book, revision: int, token: str, now: datetime, acts: int) -> None:
+def _write(folder: JobFolder, book: Book, revision: int, token: str, now: datetime, acts: int, digest: str) -> None:
     at = now.isoformat(timespec="seconds")
     touched = set(book.changed_notes)
     for piece_id in book.changed:
@@ -103,7 +120,7 @@ def _write(folder: JobFolder, book: Book, revision: int, token: str, now: dateti
         for note_id in sorted(touched):
             _entries(db, book, note_id)
             _note(db, book, note_id)
-        for key, value in (("reckoned", str(revision)), ("reckoned_acts", str(acts)), ("reckoner", token)):
+        for key, value in (("reckoned", str(revision)), ("reckoned_acts", str(acts)), ("reckoner", token), ("book", digest)):
             db.execute("INSERT INTO about VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET value = excluded.value", [key, value])
         if book.changed:
             told = {one: [f.edition for f in book.findings.get(one, ())] for one in sorted(book.changed)}
