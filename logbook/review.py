@@ -19,6 +19,7 @@ from logbook.piece import Decision, Looked, Piece, decision_from_json, decision_
 
 DECISIONS = ("rework", "repair", "concession", "scrap", "heard_wrong", "looked", "asked")
 WAYS_TO_LOOK = ("seen", "felt", "measured", "photo")
+STAYS_OPEN = ("rework", "repair", "asked")  # somebody has to do something, and by a day
 STANDS = ("open", "in hand", "settled", "closed")
 # A concession on these is the engineer's or the authority's, never the shop's own: it needs their name and document.
 GRANTED_ELSEWHERE = (
@@ -29,8 +30,8 @@ GRANTED_ELSEWHERE_FOR = {"metal-fastening": "damper_sleeve"}  # only for this ki
 LONGEST_REASON = 2000
 
 __all__ = [
-    "DECISIONS", "STANDS", "WAYS_TO_LOOK", "Decision", "Looked", "Row", "decide", "decide_all", "decision_from_json",
-    "decision_to_json", "stands",
+    "DECISIONS", "STANDS", "STAYS_OPEN", "WAYS_TO_LOOK", "Decision", "Looked", "Row", "decide", "decide_all",
+    "decision_from_json", "decision_to_json", "stands", "wants",
 ]  # fmt: skip
 
 
@@ -111,6 +112,20 @@ def _while_flagged(decision: Decision, looked_meets: Collection[str], told_after
         case "looked":
             return "settled" if decision.id in looked_meets else "open"
     return "open"  # heard_wrong that answers as before
+
+
+def wants(finding: Finding, where: str | None, decisions: Sequence[Decision]) -> dict | None:
+    """What the lead wants done about a finding that is not closed: the contract's members of his newest decision on it.
+
+    `where` is what `stands` answered, `decisions` those of this rule, oldest first.
+    """
+    newest = decisions[-1] if decisions else None
+    if newest is None or newest.decision not in STAYS_OPEN or where not in ("open", "in hand"):
+        return None
+    if newest.edition != finding.edition and where == "open":
+        return None  # made on other words
+    told = decision_to_json(newest)
+    return {name: told[name] for name in ("decision", "by", "at", "reason", "owner", "due") if name in told}
 
 
 def decide(

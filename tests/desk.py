@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
-from logbook import store
+from logbook import store, worker
+from logbook.hearing import scripted
 from logbook.store import people
 from logbook.web import create_app
 
@@ -89,3 +90,23 @@ def token(client, path: str) -> str:
     """The CSRF token of a form on a page."""
     page = client.get(path, headers=PAGE)
     return re.search(r'name="csrf_token" value="([^"]+)"', page.text).group(1)
+
+
+def work(desk) -> None:
+    """Everything that waits is read and judged, as the worker of the server does."""
+    folder = desk.folder()
+    bench = worker.Bench(lambda: scripted.make(None))
+    with folder:
+        while any(worker.work_once(folder, bench)):
+            pass
+
+
+def piece_of(desk, mark: str) -> str:
+    with desk.folder() as folder:
+        return folder.db.execute("SELECT id FROM pieces WHERE mark = ? AND gone = 0", [mark]).fetchone()[0]
+
+
+def finding(desk, mark: str, rule: str) -> dict:
+    with desk.folder() as folder:
+        found = store.piece_document(folder, piece_of(desk, mark), "en")["findings"]
+    return next(one for one in found if one["rule"] == rule)

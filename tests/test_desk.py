@@ -9,9 +9,8 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from desk import NAMES, PAGE, open_desk
-from logbook import store, worker
-from logbook.hearing import scripted
+from desk import NAMES, PAGE, finding, open_desk, piece_of, work
+from logbook import store
 from logbook.wording import say
 
 GOOD = "stapled every two, taped with 181A-P, rubbed down"
@@ -30,26 +29,6 @@ def desk(tmp_path):
         assert made.hand_in(text=text, spoken_at=f"2026-10-14T08:{number:02}:00-05:00").status_code == 201
     work(made)
     return made
-
-
-def work(desk) -> None:
-    """Everything that waits is read and judged, as the worker of the server does."""
-    folder = desk.folder()
-    bench = worker.Bench(lambda: scripted.make(None))
-    with folder:
-        while any(worker.work_once(folder, bench)):
-            pass
-
-
-def piece_of(desk, mark: str) -> str:
-    with desk.folder() as folder:
-        return folder.db.execute("SELECT id FROM pieces WHERE mark = ? AND gone = 0", [mark]).fetchone()[0]
-
-
-def finding(desk, mark: str, rule: str) -> dict:
-    with desk.folder() as folder:
-        found = store.piece_document(folder, piece_of(desk, mark), "en")["findings"]
-    return next(one for one in found if one["rule"] == rule)
 
 
 def pick(desk, mark: str, rule: str) -> str:
@@ -88,7 +67,7 @@ def tomorrow() -> str:
 
 def rows(page: str) -> list[str]:
     """What stands on the list, in its order: "mark rule"."""
-    return re.findall(r'<a href="/desk/[^/"]+/([\w-]+)"><b>[^<]*?(\w+)</b>', page)
+    return re.findall(r'<a href="/desk/[^/"]+/([\w-]+)(?:\?[^"]*)?"><b>[^<]*?(\w+)</b>', page)
 
 
 def test_the_list_shows_what_stands_open_the_most_serious_first(lead):
@@ -222,6 +201,33 @@ def test_the_lead_says_what_he_found_and_the_difference_is_a_finding(desk, lead)
     page = lead.page(f"/desk/{piece}/looked-agrees")
     assert re.search(r'<th scope="row">Staples every</th><td>2 in\.</td><td><b>3 in\.</b>', page)
     assert ("looked-agrees", "10") in rows(lead.page("/desk"))
+
+
+def test_what_the_lead_wants_reaches_the_installer(desk, lead):
+    lead.settle("7", "staple-spacing", "asked", reason="How many did you count?", owner=desk.ids["installer"], due=tomorrow())
+    work(desk)
+    note = desk.by_key("installer", "GET", f"/pieces/{piece_of(desk, '7')}").json["notes"][0]
+    [found] = [f for f in desk.by_key("installer", "GET", f"/notes/{note}").json["fittings"][0]["findings"] if "wants" in f]
+    assert (found["rule"], found["wants"]["reason"], found["wants"]["due"]) == ("staple-spacing", "How many did you count?", tomorrow())
+    for path in (f"/entry/{note}", "/questions?date=2026-10-14"):
+        assert "How many did you count?" in desk.browser("installer").get(path, headers=PAGE).text, path
+
+
+def test_words_that_changed_meanwhile_are_decided_anew(desk, lead):
+    edition = finding(desk, "7", "staple-spacing")["edition"]
+    desk.hand_in(text="Fitting seven on run two, staples every four.", spoken_at="2026-10-14T12:00:00-05:00")
+    work(desk)
+    refused = lead.settle("7", "staple-spacing", "concession", reason="Low pressure.", edition=edition)
+    assert refused.status_code == 422 and say("review.other-edition.cure", "en") in refused.text
+    assert finding(desk, "7", "staple-spacing")["edition"] in refused.text and "Low pressure." in refused.text
+    assert finding(desk, "7", "staple-spacing")["stands"] == "open"
+
+
+def test_the_run_that_was_chosen_goes_along_to_the_next_one(desk, lead):
+    first = lead.client.get("/desk/next?run=2", headers=PAGE).headers["Location"]
+    assert first == f"/desk/{piece_of(desk, '7')}/staple-spacing?run=2"
+    answer = lead.settle("7", "staple-spacing", "concession", reason="Low pressure.", run="2")
+    assert answer.headers["Location"].startswith(f"/desk/{piece_of(desk, '8')}/staple-spacing?run=2")
 
 
 def test_only_a_lead_settles_and_others_read(desk):

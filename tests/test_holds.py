@@ -9,14 +9,13 @@ from datetime import date
 
 import pytest
 
-from desk import NAMES, PAGE, open_desk
+from desk import NAMES, PAGE, finding, open_desk, piece_of, work
 from logbook import holds, store
 from logbook import job as jobs
 from logbook.job import Hold, canonical
 from logbook.store import holding, proving
 from logbook.wording import say
 from logbook.worklist import Item
-from test_desk import finding, piece_of, work
 
 TODAY = date(2026, 10, 14)
 JOB = """

@@ -89,6 +89,30 @@ def test_what_the_lead_found_against_what_was_said(case):
     assert [f.stands or "none" for f in found] == ([case["stands"]] if "stands" in case else [])
 
 
+WANTS = [
+    ("asked", "open", {"decision": "asked", "reason": "Show me the tape."}),
+    ("rework", "in hand", {"decision": "rework", "reason": "Show me the tape."}),
+    ("concession", "settled", None),
+]
+
+
+@pytest.mark.parametrize(("decision", "stands", "wants"), WANTS)
+def test_what_the_lead_wants_stands_in_the_finding_that_the_builder_sees(decision, stands, wants):
+    case = PIECE | {"decisions": [{"on": "a", "rule": "staple-spacing", "decision": decision, "at": "09:00", "reason": "Show me the tape.", "owner": "ana", "due": "2026-10-13"}]}
+    [finding] = [f for f in laid(case).book.findings_of("a", 0) if f.rule == "staple-spacing"]
+    assert finding.stands == stands
+    assert finding.wants == (None if wants is None else wants | {"by": "rosa", "at": when("09:00").isoformat(), "owner": "ana", "due": "2026-10-13"})
+
+
+def test_what_the_lead_wanted_of_other_words_is_wanted_no_more():
+    case = PIECE | {
+        "notes": [*PIECE["notes"], {"id": "b", "by": "ana", "at": "10:00", "says": "Fitting seven on run two, staples every four."}],
+        "decisions": [{"on": "a", "rule": "staple-spacing", "decision": "asked", "at": "09:00"}],
+    }
+    [finding] = [f for f in laid(case).book.findings_of("a", 0) if f.rule == "staple-spacing"]
+    assert (finding.stands, finding.wants) == ("open", None)
+
+
 def test_a_decision_is_kept_with_the_piece_it_was_made_on():
     case = next(c for c in STANDING if c["name"].startswith("rework that meets"))
     log = laid(case)

@@ -138,6 +138,7 @@ class Finding:
     stands: str | None = None  # open, in hand, settled, closed; only in the log
     changed_after_answer: bool = False
     earlier: tuple[Mapping[str, object], ...] = ()
+    wants: Mapping[str, object] | None = None  # what the lead wants done about it, while it is not closed
 
 
 def shows(outcome: Outcome, weight: str, silent: str) -> str:

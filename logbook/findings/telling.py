@@ -114,6 +114,8 @@ def to_json(finding: Finding, language: str, *, log: bool = False) -> dict[str, 
         doc["stands"] = finding.stands
     if finding.earlier:
         doc["earlier"] = [dict(row) for row in finding.earlier]
+    if finding.wants is not None:
+        doc["wants"] = dict(finding.wants)
     return doc
 
 
@@ -139,4 +141,5 @@ def from_json(doc: Mapping[str, object]) -> Finding:
         stands=doc.get("stands"),
         changed_after_answer=doc.get("changed_after_answer", False),
         earlier=tuple(doc.get("earlier", ())),
+        wants=doc.get("wants"),
     )

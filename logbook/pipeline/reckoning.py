@@ -21,7 +21,7 @@ from logbook.piece import Decision, Piece
 from logbook.pipeline.book import Kept
 from logbook.pipeline.changing import how_ended
 from logbook.pipeline.happenings import Happening
-from logbook.review import Row, stands
+from logbook.review import Row, stands, wants
 from logbook.said import Fact
 
 WIDEST_GROUP = 300  # pieces without a run are no run: above this many they are not neighbours of each other
@@ -234,6 +234,7 @@ class Reckoning:
                 row.verdict in ("departs", "unclear") and row.ended == "corrected_after_answer" for row in counted
             ),
             earlier=tuple(row.to_json() for row, _ in rows),
+            wants=wants(finding, where, decisions),
         )
 
     def _meets(self, finding: Finding, piece: Piece, look: Decision) -> bool:

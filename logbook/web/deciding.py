@@ -6,22 +6,19 @@ from collections.abc import Mapping
 
 from flask import g, request
 
-from logbook import store
+from logbook import review, store
 from logbook.intake import Part
 from logbook.mistake import Mistake
 from logbook.web import opened, pressing
 
-DECISIONS = ("rework", "repair", "concession", "scrap", "heard_wrong", "looked", "asked")
 ALIKE = ("rework", "repair", "concession", "scrap", "asked")  # may be the same for several findings at once
-STAYS_OPEN = ("rework", "repair", "asked")  # somebody ends it, by a day
-HOW = ("seen", "felt", "measured", "photo")
 
 
 def body(fields: Mapping[str, str]) -> dict | Mistake:
     """The body of one decision; a file that came along is kept first and named by its SHA-256."""
     made = {name: fields.get(name) or None for name in ("id", "rule", "edition", "decision", "reason", "granted_by")}
     made |= {"corrected": None, "looked": None, "document": None}
-    if made["decision"] in STAYS_OPEN:
+    if made["decision"] in review.STAYS_OPEN:
         made |= {name: fields[name] for name in ("owner", "due") if fields.get(name)}
     file = request.files.get("document")
     if file and file.filename:
@@ -45,7 +42,7 @@ def body(fields: Mapping[str, str]) -> dict | Mistake:
 
 def unowned(made: Mapping) -> Mistake | None:
     """At the desk, what stays open has an owner and a day; why, if either is missing."""
-    if made["decision"] not in STAYS_OPEN:
+    if made["decision"] not in review.STAYS_OPEN:
         return None
     missing = next((name for name in ("owner", "due") if not made.get(name)), None)
     return None if missing is None else Mistake(f"desk.no-{missing}", missing)

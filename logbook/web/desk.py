@@ -114,8 +114,9 @@ def _kept(done) -> bool:
 @screen.get("/desk/next")
 def first():
     """The most serious one that nobody is at."""
-    found = worklist.after(_ordered(), "", "", _today())
-    return redirect(url_for("desk.page") if found is None else url_for("desk.item", piece=found.piece, rule=found.rule))
+    run = request.args.get("run") or None
+    found = worklist.after(_ordered(run), "", "", _today())
+    return redirect(url_for("desk.page", run=run) if found is None else url_for("desk.item", piece=found.piece, rule=found.rule, run=run))
 
 
 @screen.get("/desk/<piece>/<rule>")
@@ -129,20 +130,21 @@ def _item(piece: str, rule: str, told: tuple[Mistake, ...] = (), status: int = 2
     finding = None if found is None else next((one for one in found["findings"] if one["rule"] == rule), None)
     if finding is None:
         return answers.refuse(Mistake("pages.no-such-piece" if found is None else "desk.no-such-finding", "", {"rule": rule}))
-    today, ordered = _today(), _ordered()
+    run = request.values.get("run") or None
+    today, ordered = _today(), _ordered(run)
     looks = store.looks_of(folder, found)
     notes = [store.note_document(folder, one, language) for one in dict.fromkeys((*found["notes"], *looks))]
     kind = next((fact["value"] for fact in found["facts"] if fact["name"] == "kind"), None)
     row = _row(found, notes)
     about = _about(finding)
     return render_template(
-        "desk-item.html", piece=found, finding=finding, notes=[one for one in notes if not one.get("as_lead")],
+        "desk-item.html", run=run, piece=found, finding=finding, notes=[one for one in notes if not one.get("as_lead")],
         looks=[one for one in notes if one.get("as_lead")], behind=_behind(found, finding, notes),
         names=people.names(folder.db), row=row, drawn=draw(found["facts"], language).told,
         drawn_row="" if row is None else draw_row(row, language).told, numbers=_numbers(finding),
         history=history(found, notes, rule), beside=beside(found, notes, rule), about=about,
         about_was=next((fact["value"] for fact in found["facts"] if fact["name"] == about), None), press=pressing.field,
-        decisions=deciding.DECISIONS, hows=deciding.HOW, elsewhere=review.granted_elsewhere(rule, kind),
+        decisions=review.DECISIONS, hows=review.WAYS_TO_LOOK, elsewhere=review.granted_elsewhere(rule, kind),
         said_found=_said_found(found), others=[one for one in found["findings"] if one["rule"] != rule and one.get("stands") == "open"],
         here=next((number for number, one in enumerate(ordered, 1) if (one.piece, one.rule) == (piece, rule)), None),
         of=len(ordered), following=worklist.after(ordered, piece, rule, today), before=worklist.before(ordered, piece, rule),
@@ -228,7 +230,8 @@ def settle(piece: str, rule: str):
         wrong = Mistake("desk.one-by-one", "decision", {"expected": ", ".join(deciding.ALIKE)})
     if wrong is not None:
         return _item(piece, rule, (wrong,), 422)
-    ordered = _ordered()  # as it was before this one is gone from it
+    run = fields.get("run") or None
+    ordered = _ordered(run)  # as it was before this one is gone from it
     bodies = [(piece, made), *_each(made, [f"{piece} {one}" for one in also])]
     done = store.decide_together(opened.folder(), bodies, g.person.id)
     if not _kept(done):
@@ -237,8 +240,8 @@ def settle(piece: str, rule: str):
     left = [one for one in ordered if one.piece != piece or one.rule == rule or (one.rule not in with_it and made["decision"] != "scrap")]
     following = worklist.after(left, piece, rule, _today())
     if following is None:
-        return redirect(url_for("desk.page", done=len(done)), 303)
-    return redirect(url_for("desk.item", piece=following.piece, rule=following.rule, done=f"{piece} {rule}"), 303)
+        return redirect(url_for("desk.page", run=run, done=len(done)), 303)
+    return redirect(url_for("desk.item", piece=following.piece, rule=following.rule, run=run, done=f"{piece} {rule}"), 303)
 
 
 @screen.get("/pieces/<piece>/planned.svg")

@@ -76,7 +76,7 @@ def _browser() -> str:
 
 
 def _home(role: str) -> str:
-    return url_for("handing.page") if role == "installer" else url_for("days.newest") if role != "keeper" else url_for("staff.page")
+    return url_for("handing.page") if role == "installer" else url_for("desk.page") if role == "lead" else url_for("days.newest") if role != "keeper" else url_for("staff.page")
 
 
 @screen.post("/leave")

@@ -70,14 +70,14 @@ def questions():
         total += len(found)
         wanting += [note for note in found if _needs_a_word(note)]
     if answers.wants_page():
-        return render_template("questions.html", notes=wanting, total=total, date=today)
+        return render_template("questions.html", notes=wanting, total=total, date=today, names=people.names(folder.db))
     return places.told({"notes": wanting, "total": total, "date": today.isoformat()})
 
 
 def _needs_a_word(note: dict) -> bool:
-    """It asks something, or departs, or could not be heard."""
+    """It asks something, or departs, or the lead wants something done, or it could not be heard."""
     return bool(note["questions"]) or note["state"] == "unheard" or any(
-        finding["shows"] == "flag" and finding.get("stands") == "open"
+        (finding["shows"] == "flag" and finding.get("stands") == "open") or finding.get("wants")
         for fitting in note["fittings"]
         for finding in fitting.get("findings", ())
     )

@@ -186,6 +186,7 @@ def finding() -> dict:
         "stands": {"enum": [*review.STANDS, None]},
         "changed_after_answer": {"const": True},
         "earlier": many(row, minItems=1),
+        "wants": of({"decision": {"enum": list(review.STAYS_OPEN)}, "by": TEXT, "at": TIME, "reason": maybe(TEXT)}, {"owner": TEXT, "due": DAY}),
     }
     shown = [
         {"if": {"properties": {"verdict": {"const": "meets"}}}, "then": {"properties": {"shows": {"const": "file"}}}},

@@ -78,6 +78,7 @@ export function verdict(name, count = null) {
 
 export const findings = (note) => note.fittings.flatMap((fitting) => fitting.findings || []);
 const unsettled = (f) => [undefined, null, "open"].includes(f.stands);
+export const wanted = (note) => findings(note).filter((f) => f.wants && ["open", "in hand"].includes(f.stands)); // what the lead wants done
 export const open = (note) => findings(note).filter((f) => f.shows === "flag" && f.verdict === "departs" && unsettled(f));
 
 export function asks(note) {
@@ -106,7 +107,7 @@ export function sorted(note, fitting) {
   return { off, rest: told.filter((f) => !off.includes(f) && !covered(f)) };
 }
 
-export const needsWord = (note) => note.state === "unheard" || asksOf(note).length > 0 || open(note).length > 0;
+export const needsWord = (note) => note.state === "unheard" || asksOf(note).length > 0 || open(note).length > 0 || wanted(note).length > 0;
 
 export function tally(note) {
   // What bothers somebody, counted; "good as said" only where nothing does.

@@ -1,8 +1,8 @@
 // My notes by day, and the one list for the break: what still needs a word, a piece once.
 import * as box from "./outbox.js";
 import { $, clock, dayName, today } from "./page.js";
-import { answerTo, showQuestion } from "./told.js";
-import { asksOf, heading, make, needsWord, open, say, tally, verdict } from "./answer.js";
+import { answerTo, showQuestion, showWanted } from "./told.js";
+import { asksOf, heading, make, needsWord, open, say, tally, verdict, wanted } from "./answer.js";
 
 const title = (note) => note.fittings.map((f) => heading(f.facts)).join("; ") || say(note.shift ? "phone.shift" : `facts.state.${note.state}`);
 
@@ -45,6 +45,7 @@ export async function showBreak() {
   $("break").replaceChildren(make("p", { class: "big" }, say("phone.break-count", { wanting: list.length, total: mine.length })), ...list.map(({ id, at, note }) => make("section", { class: "sheet" },
     make("h2", {}, make("a", { href: `#note/${id}` }, `${clock(at)} ${title(note)}`)),
     note.problem ? make("div", {}, make("p", { class: "error" }, note.problem.why), make("p", {}, note.problem.cure), make("button", { type: "button", onclick: () => answerTo(note) }, say("phone.say-again"))) : null,
+    wanted(note).map(showWanted),
     open(note).map((f) => make("div", { class: "finding departs" }, make("p", {}, verdict("departs")), make("p", {}, f.says), f.do ? make("p", {}, make("b", {}, say("phone.do")), ` ${f.do}`) : null)),
     asksOf(note).map((one) => showQuestion(note, one)))));
 }

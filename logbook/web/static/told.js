@@ -5,7 +5,7 @@ import { newDraft, photoOf } from "./making.js";
 import { place } from "./pictures.js";
 import { act, fetchNote, send, showQueue } from "./sending.js";
 import { quickAnswers, showFact } from "./setting-right.js";
-import { aloud, asks, heading, label, make, number, say, sorted, text, verdict } from "./answer.js";
+import { aloud, asks, heading, label, make, number, say, sorted, text, verdict, wanted } from "./answer.js";
 
 function big(facts) {
   // The numbers that matter with the piece in hand.
@@ -127,10 +127,17 @@ export async function showNote(id) {
   root.dataset.answer = here ? (here.state === "refused" ? "refused" : "queued") : note ? (note.reckoning ? "judging" : note.state) : "waiting";
 }
 
+export function showWanted(f) {
+  // What the lead decided that somebody still has to do, in his words.
+  const { decision, reason, due } = f.wants;
+  return make("div", { class: "told" }, make("p", {}, make("b", {}, say("phone.lead-wants", { what: say(`facts.decision.${decision}`) }))), make("p", {}, f.says), reason ? make("p", {}, `“${reason}”`) : null, due ? make("p", { class: "hint" }, say("phone.by-day", { day: due })) : null);
+}
+
 function answered(note, drawings) {
   const title = note.fittings.map((f) => heading(f.facts)).join("; ") || say(note.shift ? "phone.shift" : `facts.state.${note.state}`);
   const parts = [make("h1", { tabindex: "-1" }, title), make("p", { class: "meta" }, `${clock(note.spoken_at)} · ${say(`facts.state.${note.state}`)}`)];
   if (note.problem) parts.push(make("div", { class: "told" }, make("p", { class: "error" }, note.problem.why), make("p", {}, note.problem.cure)));
+  parts.push(wanted(note).map(showWanted));
   parts.push(note.fittings.map((fitting) => showFitting(note, fitting, drawings[fitting.position], note.fittings.length > 1)));
   if (note.text) parts.push(make("h2", {}, say("phone.words")), make("blockquote", { class: "words", lang: note.language || known.language }, note.text));
   if (note.photos_to_come.length) parts.push(make("p", { class: "hint" }, say("phone.originals-to-come", { count: note.photos_to_come.length })));

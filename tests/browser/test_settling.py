@@ -156,6 +156,20 @@ def test_the_sound_is_played_from_the_second_of_the_words(spoken, visit):
     page.wait_for_function("second => document.querySelector('audio[data-note]').currentTime > second - 0.6", arg=second)
 
 
+def test_what_the_lead_asks_stands_on_the_phone_of_the_builder(flagged, visit):
+    with flagged.folder() as folder:
+        item = store.waiting(folder)[0]
+        note = store.piece_document(folder, item.piece, "en")["notes"][0]
+        body = {"id": str(uuid.uuid4()), "rule": item.rule, "edition": item.edition, "decision": "asked", "reason": "How many did you count?"}
+        assert isinstance(store.decide(folder, item.piece, body, flagged.ids["lead"]), store.Act)
+        work(folder)
+    page = visit("installer")
+    page.goto("/phone")
+    page.wait_for_selector("html[data-state=ready]", state="attached")
+    page.goto(f"/phone#note/{note}")
+    page.wait_for_selector("text=How many did you count?")
+
+
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_axe_finds_nothing_at_the_desk(flagged, visit, language):
     page = visit("lead", language)
