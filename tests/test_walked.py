@@ -242,3 +242,20 @@ def test_a_script_signs_what_the_log_holds_now(desk):
 
 def test_a_day_without_notes_cannot_be_signed(desk):
     assert desk.by_key("lead", "POST", "/days/2026-01-02/signatures", json={"id": an_id()}).status_code in (404, 422)
+
+
+def test_the_desk_and_the_day_tell_the_spot_check(desk):
+    page = desk.by_key("lead", "GET", "/desk", headers=PAGE).text
+    with desk.folder() as folder:
+        told = walked.spot_summary(folder, DAY)
+    assert told["looked"] and told["off"] and f"So far {told['off']} of {told['looked']} pieces" in page
+    assert "Spot check:" in desk.by_key("contractor", "GET", "/day/2026-10-14", headers=PAGE).text
+
+
+def test_short_pieces_stand_in_the_areas_of_whole_ones(desk):
+    from logbook.walk import areas
+
+    with desk.folder() as folder:
+        plan = folder.job.revision(None)
+        short, whole = (areas.areas(plan, found) for found in (walked.short_pieces(folder), list(store.each_piece(folder, "en"))))
+    assert [(one.key, [piece["id"] for piece in one.pieces]) for one in short] == [(one.key, [piece["id"] for piece in one.pieces]) for one in whole]

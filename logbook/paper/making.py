@@ -91,12 +91,6 @@ def sign_day(folder: store.JobFolder, day: str, languages: Sequence[str], now: d
         return act
 
 
-def content_now(folder: store.JobFolder, day: str, language: str) -> str | None:
-    """What a signature would stand for now; None where the log has nothing of that day."""
-    found = gather(folder, day, language)
-    return None if isinstance(found, Mistake) else content_of(found)
-
-
 def _written(folder: store.JobFolder, day: str, days: dict[str, Day], now: datetime) -> Made:
     place = folder.path / "reports"
     files = {kind: place / f"day-{day}.{kind}" for kind in KINDS}

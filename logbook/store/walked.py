@@ -124,7 +124,28 @@ def newest_looks(folder: JobFolder) -> dict[str, dict]:
     return {one["piece"]: one for one in looks(folder)}
 
 
+def spot_summary(folder: JobFolder, day: date) -> dict[str, int]:
+    """In numbers, for the desk: pieces drawn from a day, drawn pieces of the whole job that wait for a look, pieces
+    looked at, and how many of those had something otherwise than said."""
+    drawn, seen = draws(folder), newest_looks(folder)
+    every = {piece for one in drawn for piece in one["drawn"]}
+    told = lots.against(len(every), seen.values())
+    return {"today": sum(len(one["drawn"]) for one in drawn if one["day"] == day.isoformat()), "waiting": len(every - seen.keys()), "looked": told.pieces, "off": told.off}
+
+
 # --- the walk list
+
+
+def short_pieces(folder: JobFolder) -> list[dict]:
+    """Every piece in what decides its area: id, run, mark, kind and place; no document is read."""
+    found = folder.db.execute(
+        "SELECT p.id, p.run, p.mark, p.kind, coalesce(o.places, '') FROM pieces p LEFT JOIN sought_of o ON o.what = 'piece' AND o.id = p.id "
+        "WHERE p.gone = 0 ORDER BY p.run, p.bare_mark, p.id"
+    )
+    return [
+        {"id": id, "run": run, "mark": mark, "facts": [{"name": name, "value": value} for name, value in (("kind", kind), ("mark", mark), ("place", place)) if value]}
+        for id, run, mark, kind, place in found
+    ]
 
 
 @answers

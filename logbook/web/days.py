@@ -7,6 +7,7 @@ import json
 from flask import Blueprint, g, jsonify, make_response, redirect, render_template, url_for
 
 from logbook import store
+from logbook.day import content_of, must_know
 from logbook.mistake import Mistake
 from logbook.paper import making
 from logbook.store import people
@@ -29,9 +30,11 @@ def page(date: str):
     if isinstance(found, Mistake):
         return answers.refuse(found)
     folder = opened.folder()
+    told = making.gather(folder, date, g.language)
+    told = None if isinstance(told, Mistake) else told
     return render_template(
-        "day.html", date=date, day=found, names=people.names(folder.db), days=store.days(folder),
-        content=making.content_now(folder, date, g.language) if guard.may("days.sign") else None, **_sorted(found),
+        "day.html", date=date, day=found, seen=must_know(told, g.language)["seen"] if told else [], names=people.names(folder.db), days=store.days(folder),
+        content=content_of(told) if told and guard.may("days.sign") else None, **_sorted(found),
     )  # fmt: skip
 
 

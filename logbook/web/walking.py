@@ -24,12 +24,11 @@ def page():
     """The spot check of a day, said against found, and all areas."""
     folder = opened.folder()
     day = opened.day_of(request.args.get("date", "")) or _newest_day(folder)
-    drawn = walked.draws(folder)
-    looks = walked.newest_looks(folder)
+    drawn, looks, given = walked.draws(folder), walked.newest_looks(folder), walked.walk_answers(folder)
     held = [_pieced(folder, draw, looks) for draw in drawn if draw["day"] == day.isoformat()]
     return render_template(
         "walk.html", date=day.isoformat(), draws=held, names=people.names(folder.db), count=lots.A_DRAW, most=lots.MOST,
-        against=_against(drawn, looks), areas=[_area_told(one, walked.walk_answers(folder)) for one in _areas(folder)],
+        against=_against(drawn, looks), areas=[_area_told(one, given) for one in _areas(folder)],
     )  # fmt: skip
 
 
@@ -160,7 +159,8 @@ def _photos(field: str) -> list[str] | Mistake:
 
 
 def _areas(folder) -> list[areas.Area]:
-    return areas.areas(folder.job.revision(None), list(store.each_piece(folder, g.language)))
+    """With pieces in short: the whole document is read of one area alone."""
+    return areas.areas(folder.job.revision(None), walked.short_pieces(folder))
 
 
 def _area(key: str) -> areas.Area | None:
@@ -242,6 +242,7 @@ def release():
     looks = walked.newest_looks(folder)
     off = {piece for piece, look in looks.items() if any(one["answer"] == "otherwise" for one in look["found"])}
     seen = {piece for piece, look in looks.items() if any(one["answer"] != "not_seen" for one in look["found"])}
+    area.pieces = [one for piece in area.pieces if (one := store.piece_document(folder, piece["id"], g.language))]
     sheet = releases.sheet(area, walked.walk_answers(folder), seen, off)
     records = [one | {"told": leaks.told(one)} for one in leaks.standing(walked.leak_records(folder)) if _names(one["section"], area)]
     return render_template(
