@@ -96,4 +96,8 @@ form.addEventListener("submit", async (event) => {
   told.textContent = `${said.error} ${said.cure}`;
 });
 
-if (canRecord()) speak.hidden = false;
+speak.hidden = false;
+if (!canRecord()) {
+  press.hidden = true;
+  hint.textContent = words.none;
+}

@@ -1,6 +1,6 @@
 // My notes by day, and the one list for the break: what still needs a word, a piece once.
 import * as box from "./outbox.js";
-import { $, clock, dayName, today } from "./page.js";
+import { $, clock, dayName, redraw, today } from "./page.js";
 import { answerTo, showQuestion, showWanted } from "./told.js";
 import { asksOf, heading, make, needsWord, open, say, tally, verdict, wanted } from "./answer.js";
 
@@ -23,7 +23,7 @@ function showRow({ id, at, note, here }) {
 export async function showMine() {
   const list = await rows();
   const days = [...new Set(list.map((one) => (one.at || "").slice(0, 10)))];
-  $("mine").replaceChildren(...(list.length ? days.flatMap((day) => [make("h2", {}, day === today() ? say("phone.today") : dayName(day)), ...list.filter((one) => (one.at || "").slice(0, 10) === day).map(showRow)]) : [make("p", { class: "empty" }, say("phone.mine-empty"))]));
+  redraw($("mine"), list, () => (list.length ? days.flatMap((day) => [make("h2", {}, day === today() ? say("phone.today") : dayName(day)), ...list.filter((one) => (one.at || "").slice(0, 10) === day).map(showRow)]) : [make("p", { class: "empty" }, say("phone.mine-empty"))]));
 }
 
 export async function wanting() {
@@ -42,10 +42,10 @@ export async function wanting() {
 
 export async function showBreak() {
   const { mine, list } = await wanting();
-  $("break").replaceChildren(make("p", { class: "big" }, say("phone.break-count", { wanting: list.length, total: mine.length })), ...list.map(({ id, at, note }) => make("section", { class: "sheet" },
+  redraw($("break"), [list, mine.length], () => [make("p", { class: "big" }, say("phone.break-count", { wanting: list.length, total: mine.length })), ...list.map(({ id, at, note }) => make("section", { class: "sheet" },
     make("h2", {}, make("a", { href: `#note/${id}` }, `${clock(at)} ${title(note)}`)),
     note.problem ? make("div", {}, make("p", { class: "error" }, note.problem.why), make("p", {}, note.problem.cure), make("button", { type: "button", onclick: () => answerTo(note) }, say("phone.say-again"))) : null,
     wanted(note).map(showWanted),
     open(note).map((f) => make("div", { class: "finding departs" }, make("p", {}, verdict("departs")), make("p", {}, f.says), f.do ? make("p", {}, make("b", {}, say("phone.do")), ` ${f.do}`) : null)),
-    asksOf(note).map((one) => showQuestion(note, one)))));
+    asksOf(note).map((one) => showQuestion(note, one))))]);
 }

@@ -32,6 +32,17 @@ export async function speakLanguage(next) {
   await keep("language", next);
 }
 
+const drawnFrom = new WeakMap();
+export function redraw(element, from, parts) {
+  // New content only where what it is made from is new: a fold stays open, and the keyboard stays where it is.
+  const print = JSON.stringify([known.language, from]);
+  if (drawnFrom.get(element) === print) return;
+  drawnFrom.set(element, print);
+  const here = element.contains(document.activeElement);
+  element.replaceChildren(...parts());
+  if (here) (element.querySelector("h1") || element.closest("section").querySelector("h1")).focus();
+}
+
 export function changed(note = null) {
   // Something that the screens show is not as it was.
   document.dispatchEvent(new CustomEvent("changed", { detail: note }));

@@ -1,6 +1,6 @@
 // One note as it was understood: the drawing and big numbers, what is off, at most two questions, and the rest.
 import * as box from "./outbox.js";
-import { $, changed, clock, known, local, root } from "./page.js";
+import { $, changed, clock, known, local, redraw, root } from "./page.js";
 import { newDraft, photoOf } from "./making.js";
 import { place } from "./pictures.js";
 import { act, fetchNote, send, showQueue } from "./sending.js";
@@ -117,14 +117,18 @@ export async function showNote(id) {
   const presses = queue.filter((one) => one.what !== "note" && (one.note === id || (one.url || "").includes(id)));
   const note = kept && kept.note;
   if (note && kept.language && kept.language !== known.language) fetchNote(id); // the sentences come in the language of now
+  redraw($("note"), [id, kept, here, presses.map(({ seq, state }) => [seq, state]), known.plan.say], () => drawn(note, kept, here, presses));
+  root.dataset.answer = here ? (here.state === "refused" ? "refused" : "queued") : note ? (note.reckoning ? "judging" : note.state) : "waiting";
+}
+
+function drawn(note, kept, here, presses) {
   const parts = [];
   if (here) parts.push(...stillHere(here));
   else if (!note || ["waiting", "hearing"].includes(note.state)) parts.push(make("h1", { tabindex: "-1" }, say("phone.handed-in")), make("p", { class: "big" }, say("phone.handed-in-told")));
   else parts.push(...answered(note, kept.drawings || {}));
   const refused = presses.find((one) => one.state === "refused");
   if (presses.length) parts.splice(2, 0, make("p", { class: "told", role: "status" }, refused && refused.said ? `${refused.said.error} ${refused.said.cure}` : say("phone.press-kept")));
-  $("note").replaceChildren(...parts.flat().filter(Boolean), next());
-  root.dataset.answer = here ? (here.state === "refused" ? "refused" : "queued") : note ? (note.reckoning ? "judging" : note.state) : "waiting";
+  return [...parts.flat().filter(Boolean), next()];
 }
 
 export function showWanted(f) {
