@@ -7,6 +7,8 @@ the cover against ISO 19005-2 and ISO 14289-1, sha256sum the lists.
 import csv
 import io
 import json
+import re
+import shutil
 import subprocess
 import zipfile
 from dataclasses import replace
@@ -75,6 +77,49 @@ def test_the_outside_validator_of_tables_can_say_no(unpacked, tmp_path):
     assert not Package(str(folder / "datapackage.json")).validate().valid
 
 
+def commands(folder: Path, language: str = "en") -> list[str]:
+    """What the page on checking tells to type."""
+    from html import unescape
+
+    text = (folder / "data" / "how-to-check.html").read_text(encoding="utf-8")
+    return [unescape(one) for one in re.findall("<code>(.*?)</code>", text.split(f'<section lang="{language}">')[1].split("</section>")[0])]
+
+
+def test_the_page_on_checking_tells_commands_that_work(unpacked):
+    """Those of Linux, typed as they stand there; Mac's and Windows' tools are not here to try."""
+    typed = {one.split()[0] + ("-tags" if "tagmanifest" in one else ""): one for one in commands(unpacked)}
+
+    def answer(command: str) -> tuple[int, str]:
+        done = subprocess.run(["sh", "-c", command], cwd=unpacked, capture_output=True, text=True)
+        return done.returncode, done.stdout.strip()
+
+    assert answer(typed["sha256sum"]) == (0, "") and answer(typed["sha256sum-tags"]) == (0, "")
+    oxum = next(line for line in (unpacked / "bag-info.txt").read_text().splitlines() if line.startswith("Payload-Oxum"))
+    assert answer(typed["find"]) == (0, oxum.rsplit(".", 1)[1])
+    printed = json.loads((unpacked / "data" / "days" / f"day-{paper_days.DATE}.json").read_text())["reports"][0]["journal"]["hash"]
+    assert answer(typed["grep"].replace("HASH", printed)) == (0, "1")
+    assert answer(typed["grep"].replace("HASH", "0" * 63 + "1")) == (1, "0")
+    assert commands(unpacked, "es") and [one.split()[0] for one in commands(unpacked, "es")] == [one.split()[0] for one in commands(unpacked)]
+
+
+@pytest.mark.skipif(not (shutil.which("openssl") and shutil.which("jq")), reason="checks the signature with openssl and jq")
+def test_the_signature_is_checked_with_common_tools(tmp_path):
+    private, public = signing.new_key()
+    (tmp_path / "firm.pem").write_bytes(private)
+    (tmp_path / "spool").mkdir()
+    with open(tmp_path / "out.zip", "wb") as file:
+        built = build(file, paper_days.closeout(tmp_path), tmp_path / "spool", signing.signer(tmp_path / "firm.pem"))
+    with zipfile.ZipFile(tmp_path / "out.zip") as archive:
+        archive.extractall(tmp_path)
+    bag = tmp_path / built.base
+    (bag / "firm.pub.pem").write_bytes(public)
+    typed = [one for one in commands(bag) if one.startswith(("jq", "openssl"))]
+    told = [subprocess.run(["sh", "-c", one], cwd=bag, capture_output=True, text=True) for one in typed]
+    assert "Signature Verified Successfully" in told[-1].stdout, told[-1].stderr
+    (bag / "tagmanifest-sha256.txt").write_bytes((bag / "tagmanifest-sha256.txt").read_bytes() + b" ")
+    assert subprocess.run(["sh", "-c", typed[-1]], cwd=bag, capture_output=True).returncode != 0
+
+
 @pytest.mark.parametrize("manifest", ["manifest-sha256.txt", "tagmanifest-sha256.txt"])
 def test_common_tools_can_check_it(unpacked, manifest):
     told = subprocess.run(["sha256sum", "-c", manifest, "--quiet"], cwd=unpacked, capture_output=True, text=True)
@@ -131,8 +176,6 @@ def test_missing_rows_come_from_the_whole_schedule(unpacked):
 def test_the_start_page_opens_from_the_folder(unpacked):
     page_text = (unpacked / "data" / "index.html").read_text(encoding="utf-8")
     assert "http://" not in page_text and "https://" not in page_text and "<script" not in page_text
-    import re
-
     for link in re.findall(r'href="([^"#]+)"', page_text):
         assert (unpacked / "data" / link).is_file(), link
     assert page_text.index("have not been logged") < page_text.index("As-built register")

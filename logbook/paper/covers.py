@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from logbook.paper.package import Built, Closeout
 
 MOST_ON_COVER = 40  # lines of a list on the cover; the register has them all
-CHECK_STEPS = ("unpack", "folder", "command", "answer", "windows", "more", "journal", "signed")
+CHECK_STEPS = ("unpack", "folder", "command", "answer", "windows", "tags", "count", "journal", "signed", "spot", "ours")
 
 
 def cover(closeout: Closeout, built: Built, found: Coverage, flagged: Iterable[Mapping]) -> dict:
@@ -118,13 +118,18 @@ def how_to_check(base: str, language: str) -> Iterator[bytes]:
     other = "es" if language == "en" else "en"
     parts = []
     for one in (language, other):
-        steps = "".join(f"<li>{escape(say(f'handover.check.{step}', one, base=base))}</li>" for step in CHECK_STEPS)
+        steps = "".join(f"<li>{_commands(say(f'handover.check.{step}', one, base=base))}</li>" for step in CHECK_STEPS)
         parts.append(
             f'<section lang="{one}"><h1>{escape(say("handover.check.title", one))}</h1><p>{escape(say("handover.check.lead", one))}</p><ol>{steps}</ol>'
             f"<p>{escape(say('handover.check.limits', one))}</p></section>"
         )
-    style = "@font-face{font-family:Face;src:url(face/AtkinsonHyperlegibleNext-Regular.ttf)}body{font:17px/1.5 Face,sans-serif;max-width:44rem;margin:2rem auto;padding:0 1rem;color:#1b2733}li{margin:.5rem 0}"
+    style = "@font-face{font-family:Face;src:url(face/AtkinsonHyperlegibleNext-Regular.ttf)}body{font:17px/1.5 Face,sans-serif;max-width:44rem;margin:2rem auto;padding:0 1rem;color:#1b2733}li{margin:.6rem 0}code{font:.92em/1.4 ui-monospace,Consolas,monospace;background:#f4f1ea;padding:.1em .3em;overflow-wrap:anywhere}"
     yield f'<!doctype html><html lang="{language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>{escape(say("handover.check.title", language))}</title><style>{style}</style><main>{"".join(parts)}</main></html>'.encode()
+
+
+def _commands(text: str) -> str:
+    """What stands between backticks is typed as it stands."""
+    return "".join(f"<code>{escape(part, quote=False)}</code>" if at % 2 else escape(part, quote=False) for at, part in enumerate(text.split("`")))
 
 
 def _template(name: str):
