@@ -209,6 +209,8 @@ def _says_no(item: Item) -> bool:
 
 def _not_that(items, place: int, done: list[Item]) -> bool:
     """ "forty-two, not forty": what stands behind "not" is the withdrawn one."""
+    if items[place].concept == "NUM" and items[place].value.value == 1 and not items[place].value.digits:
+        return False  # "not one side of it"
     if len(done) < 2 or done[-1].concept != "NOT" or done[-1].took_back:
         return False
     behind = done[-3:-1] if len(done) >= 3 else done[-2:-1]

@@ -8,10 +8,8 @@ from dataclasses import dataclass, replace
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
+from logbook.reading.marks import MARK, SAID_OTHERWISE, mark_text
 
-MARK = (
-    "(?: LETTER (?:DASH)? NUM | K_TEE (?:DASH)? NUM | NUM DASH NUM | NUM LETTER (?!NUM) | NUM | LETTER (?=SEP|$|ON|BE|RUN|AND) )"
-)
 NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
 STOPS = "STOP QUERY"
 _NAMED = "(?:FITTING|NUMBER|COMMA FILLER COMMA|FILLER|COMMA NUMBER|COMMA FITTING|HEDGE|DET|THIS){0,3}"
@@ -62,28 +60,10 @@ _SOUNDS = {"to": (2, "two"), "too": (2, "two"), "for": (4, "four"), "free": (3, 
            "sex": (6, "six"), "tree": (3, "three"), "fore": (4, "four")}  # fmt: skip
 
 
-def mark_text(row: Row, first: int, last: int, language: Language) -> str | None:
-    """A mark as spoken: "T four" is T4, "B dash twelve" B-12, "seven" 7."""
-    parts = []
-    for at in range(first, last):
-        item = row.items[at]
-        words = row.text[item.start : item.end]
-        if item.concept == "DASH":
-            parts.append("-")
-        elif item.concept == "NUM":
-            if item.value.value.denominator != 1 or item.value.value < 0 or item.value.value > 9999:
-                return None
-            if parts and parts[-1] != "-" and "-" in row.text[row.items[at - 1].end : item.start]:
-                parts.append("-")
-            parts.append(str(int(item.value.value)))
-        else:
-            parts.append(language.letters.get(words.lower(), words.upper()[:1]))
-    return "".join(parts)
-
-
 def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     made: list[Mention] = []
     used: set[int] = set()
+    pointed: set[int] = set()  # pieces only pointed at: "collar seven into elbow four"
 
     def add(mention: Mention):
         if used.isdisjoint(range(mention.first, mention.last)):
@@ -96,7 +76,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, batch=batch))
     for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>NUM (?:COMMA NUM)* (?:COMMA)? AND (?:NUMBER|FITTING)? NUM) (?!BY|LONG)"):
         ats = [at for at in range(*match.span("list")) if row.items[at].concept == "NUM"]
-        if (_plural(row, match.start("k")) or _counts_up(row, ats)) and not taken.intersection(ats):
+        acted = match.start() > 0 and row.items[match.start() - 1].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[match.start("k")].concept.startswith("K_")
+        acted = acted or row.items[min(match.end(), len(row.items) - 1)].concept == "BOTH" or [item.concept for item in row.items[match.end() : match.end() + 2]] == ["COMMA", "BOTH"]
+        if (_plural(row, match.start("k")) or _counts_up(row, ats) or acted) and not taken.intersection(ats):
             add(_mention(row, match, batch=tuple((str(int(row.items[at].value.value)), (at, at + 1)) for at in ats)))
     for match in row.find("(?:^|(?<=SEP)) (?:FILLER|DET){0,3} (?P<list>NUM (?:COMMA NUM)* (?:COMMA)? AND NUM) (?=FILLER? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT))"):
         ats = [at for at in range(*match.span("list")) if row.items[at].concept == "NUM"]
@@ -107,6 +89,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         " (?!BY (?!DET)|WIDE|LONG|HIGH|FITTING (?:COMMA)? NUM|STAPLES|WASHERS|TABS|BOARD)"
     )
     for match in row.find(kind_mark):
+        if _leads_to(row, match.start("k")):
+            pointed.update(range(match.start("k"), match.end()))
+            continue
         if not _angle_not_mark(row, match) and not _just_one(row, match) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
@@ -115,7 +100,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN))"):
-        if not taken.intersection(range(*match.span("m"))):
+        one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
+        if not one and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
         if not taken.intersection(range(*match.span("m"))):
@@ -152,17 +138,33 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         marked = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
         used.difference_update(range(match.start(), match.end()))
         add(replace(marked, kind=None, kind_at=None, corrects=False))
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) (?:FILLER){0,2} (?P<m>NUM|LETTER NUM) COMMA? (?=(?:FILL|COMMA)* (?:SAME_THING|SAME_SIZE))"):
+        if not taken.intersection(range(*match.span("m"))):
+            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+    for pattern, fits in SAID_OTHERWISE:
+        for match in row.find(pattern):
+            if taken.intersection(range(*match.span("m"))) or any(m.mark is not None and not _apart(row, m, match) for m in made) or (fits is not None and not fits(row, match)):
+                continue
+            if not _angle_not_mark(row, match):
+                add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER){0,2} (?P<m>NUM|LETTER NUM) COMMA (?=FILL{0,2} KIND)"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
-        if not _reference(row, match.start("k"), taken):
+        if match.start("k") not in pointed and not _reference(row, match.start("k"), taken):
             add(_mention(row, match))
     made.sort(key=lambda m: m.first)
-    return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT")]  # "not fitting 12, fitting 13"
+    return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.words(m.first - 1, m.first).lower() in _NOT_THAT)]  # "not fitting 12, fitting 13"
 
 
+def _apart(row: Row, mention: Mention, match) -> bool:
+    """Whether a sentence ends between a piece named before and this place."""
+    first, last = sorted((mention.first, match.start("m")))
+    return any(item.concept in ("STOP", "QUERY") for item in row.items[first:last])
+
+
+_NOT_THAT = frozenset(("not", "isn't", "wasn't", "aren't", "no es", "no"))
 _KIND_OF_WORD = {"branch": "branch", "joint": "straight", "ramal": "branch"}
 _MADE = frozenset("did made built finished hice hicimos terminé armé".split())
 
@@ -187,7 +189,8 @@ def _mention(row: Row, match, mark=None, batch=()) -> Mention:
             first = back
             break
     another = any(item.concept == "ANOTHER" for item in row.items[max(0, first - 2) : match.end()])
-    amends = "on" in groups and match.start("on") >= 0 and row.items[match.start("on")].concept == "CORRECTION_ON"
+    amends = mark is not None and _returns_to(row, first)
+    amends = amends or "on" in groups and match.start("on") >= 0 and row.items[match.start("on")].concept == "CORRECTION_ON"
     before = [item.concept for item in row.items[max(0, first - 3) : first]]
     corrects = "FIX" in before or (before[-2:] == ["NO", "COMMA"]) or before[-1:] == ["NO"]
     # "correction, fitting nine": the words right before it take back what was said of that fitting earlier
@@ -195,6 +198,17 @@ def _mention(row: Row, match, mark=None, batch=()) -> Mention:
         amends = True
     mark_at = match.span("m") if mark is not None else None
     return Mention(first, match.end(), kind, kind_at, mark, mark_at, another, amends, corrects, batch)
+
+
+def _returns_to(row: Row, first: int) -> bool:
+    """ "Correction on wye nine", "back to tee two", "oh, and cap nine": words on a piece that was spoken of before."""
+    at = first - 1
+    while at >= 0 and row.items[at].concept in ("DET", "ON", "OF", "FITTING", "NUMBER", "COMMA", "AND"):
+        at -= 1
+    if at >= 0 and row.items[at].concept == "CORRECTION_ON":
+        return True
+    said = row.text[row.items[max(0, first - 4)].start : row.items[first].start].lower().replace(",", "").split()
+    return said[-2:] in (["back", "to"], ["oh", "and"]) and (at < 2 or any(row.items[k].concept in ("STOP", "QUERY", "FILLER") for k in range(max(0, at - 3), at)))
 
 
 def _range(row: Row, match):
@@ -236,7 +250,7 @@ def _angle_not_mark(row: Row, match) -> bool:
     "Elbow ninety on run two" stays an angle: nearly every elbow is one, and few jobs reach number 90.
     """
     first, last = match.span("m")
-    if last - first != 1 or row.items[first].concept != "NUM":
+    if last - first != 1 or row.items[first].concept != "NUM" or match.re.groupindex.get("k") is None:
         return False
     kind = row.items[match.start("k")].concept
     value = row.items[first].value.value
@@ -250,6 +264,19 @@ def _numbered(row: Row, at: int) -> bool:
     while at > 0 and row.items[at - 1].concept in ("COMMA", "BE", "DET", "FILLER", "THIS", "IT"):
         at -= 1
     return at > 0 and row.items[at - 1].concept in ("NUM", "LETTER")
+
+
+def _leads_to(row: Row, at: int) -> bool:
+    """ "collar seven into elbow four", "lets into straight 14": the other piece, not the one spoken of."""
+    behind = at - 1
+    while behind >= 0 and row.items[behind].concept in ("DET", "SIDE", "OF", "SIDE_WORD"):
+        behind -= 1
+    if behind < 1:
+        return False
+    said = row.words(behind, behind + 1).lower()
+    return said in ("into", "onto", "in to", "on to the side of", "let into", "en el", "dentro del") and any(
+        row.items[k].concept.startswith("K_") or row.items[k].concept == "FITTING" for k in range(max(0, behind - 8), behind)
+    )
 
 
 def _reference(row: Row, at: int, taken: set[int]) -> bool:

@@ -12,7 +12,7 @@ from logbook.reading.stance import Clause
 _ACTS = {
     "STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped",
     "MARK181": "taped", "RUBBED": "rubbed_down", "RUB": "rubbed_down", "VANES": "vanes", "TABS": "cross_tabs", "SEATED": "panel_seated",
-    "TRIMMED": "trimmed", "TRIM": "trimmed", "WIPED": "surface_clean", "WIPE": "surface_clean", "TIE_RODS": "reinforced", "PREHEATED": "preheated",
+    "BENT": "tabs_bent", "CLINCHED": "tabs_bent", "TRIMMED": "trimmed", "TRIM": "trimmed", "WIPED": "surface_clean", "WIPE": "surface_clean", "TIE_RODS": "reinforced", "PREHEATED": "preheated",
 }  # fmt: skip
 _GONE = frozenset(("came off", "torn off", "gone", "arrancado", "arrancada"))
 _REST = frozenset("other others rest remaining otros otras demás resto".split())
@@ -53,6 +53,8 @@ def _act_before(row: Row, at: int) -> int | None:
     stops = 0
     for back in range(at - 1, max(-1, at - _LOOK_BACK), -1):
         concept = row.items[back].concept
+        if concept == "CLINCHED" and not any(row.items[k].concept == "TABS" for k in range(max(0, back - 4), back)):
+            return None
         if concept in _ACTS:
             return back
         stops += concept == "STOP"
@@ -76,6 +78,20 @@ def but_not(row: Row, why: dict[int, str], cut: tuple[Clause, ...]) -> list[Clai
     return made
 
 
+def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
+    """ "Cap nine isn't taped. Eight is.": the act denied of the one is done on the other."""
+    made: list[Claim] = []
+    for place, clause in enumerate(cut[1:], 1):
+        items = row.items[clause.first : clause.last]
+        if row.is_blank(clause.first) or [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER")] != ["NUM", "BE"]:
+            continue
+        before = cut[place - 1]
+        acts = [at for at in range(before.first, before.last) if row.items[at].concept in _ACTS]
+        if acts and any(row.items[at].concept in ("NOT", "NOT_DONE") for at in range(before.first, acts[0])):
+            made.append(claim(row, _ACTS[row.items[acts[0]].concept], True, clause.last - 2, clause.last, hedged=False))
+    return made
+
+
 def _own_again(row: Row, clause: Clause) -> bool:
     return row.items[clause.first].concept == "BUT"
 
@@ -87,7 +103,9 @@ def _only_small(row: Row, clause: Clause, not_at: int) -> bool:
             continue
         if item.concept in ("FITTING", "NUMBER", "NUM", "GENERIC") and at < not_at:
             continue
-        if row.words(at, at + 1).lower() in ("mine", "ours", "any", "them", "there", "mío", "mía", "that", "ninguna", "actually", "though"):
+        if item.concept in ("IN_PLACE", "MOVE_IN") and at < not_at:  # "this one went in without"
+            continue
+        if row.words(at, at + 1).lower() in ("went", "comes", "goes", "mine", "ours", "any", "them", "there", "mío", "mía", "that", "ninguna", "actually", "though"):
             continue
         return False
     return True
@@ -145,8 +163,15 @@ def _listed(found: Found):
                 yield found.claim(f"sides_{_ACTS[item.concept]}", len(sides), group="w", hedged=False)
 
 
+def _known(found: Found):
+    """ "know tape": no word of the trade; what is said stands in doubt."""
+    if found.row.words(found.at("s"), found.at("s") + 1).lower() == "know":
+        yield found.claim(_ACTS[found.item("a").concept], True, group="w", hedged=True)
+
+
 _ACT_LIST = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
 FRAMES = (
+    Frame("(?P<w>(?P<s>WORD) (?P<a>VANES|TAPE|STAPLES|TABS|TIE_RODS))", _known),
     Frame(f"(?P<w>(?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD? (?:FILL){{0,2}} {_ACT_LIST})", _rest),
     Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD?)", _rest),
     Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<sides>SIDE (?:(?:COMMA|AND){{1,2}} DET? SIDE)+))", _listed),

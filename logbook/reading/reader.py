@@ -6,7 +6,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import condition, drafts, ends, entries, moves, partly, places, sizes, staples, supports, tapes
+from logbook.reading import answers, condition, drafts, ends, entries, moves, partly, places, sizes, staples, supports, tapes
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -33,9 +33,11 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     taken_back, saying_so = withdraws(whole, language, text)
     phrase_at = {at for said in phrases_said(found, job, code) for at, item in enumerate(items) if item.first < said.last and item.last > said.first}
     row = whole.blanked(saying_so | phrase_at)
-    not_own = stances(row, language)
+    cut = clauses(row)
+    answered, spent = answers.answers(row, cut)
+    row = row.blanked(spent)
+    not_own = {at: why for at, why in stances(row, language).items() if at not in spent}
     own = row.blanked(not_own)
-    cut = clauses(own)
     left = undone(own, cut)
     undone_at = partly.undoings(row, own, cut)
     left_out = partly.sides_left_out(own, cut)
@@ -44,7 +46,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut)]
+    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut)]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.FRAMES[:2], stated, taken)
@@ -60,6 +62,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += scratched(row)
     firsts = [clause.first for clause in cut]
     claims = [_marked(row, cut, firsts, one) for one in claims]
+    claims += _of_both(row, named, claims)
 
     base = Reading(code, source, text, withdraws=taken_back)
     if taken_back is not None and taken_back.what == "this":
@@ -99,9 +102,28 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
             both_at = cut[place].first + both
     follows = [item.concept for item in row.items[one.last : one.last + 3]]
     hedged = hedged or ("DOUBT" in follows and "KIND" not in follows) or (follows[:1] == ["HEDGE"] and _trailing_hedge(row, one.last))
-    if one.name in _UNHEDGED or one.pending:
+    hedged = hedged or (one.value is True and _sounds_like_no(row, one.first))
+    if one.name in _UNHEDGED or (one.pending and not one.hedged):
         hedged = False
     return replace(one, corrects=one.corrects or corrects, hedged=hedged, both_at=both_at)
+
+
+def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
+    """ "Hung elbow 4 and tee 5": the act right before the first is of the second too."""
+    made: list[Claim] = []
+    for one, other in zip(named, named[1:]):
+        between = [item.concept for item in row.items[one.last : other.first]] + [row.items[other.first].concept]
+        if one.mark is None or other.mark is None or between[:1] != ["AND"] or len(between) > 2:
+            continue
+        acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in ("stage", "stapled", "taped", "rubbed_down")]
+        made += [replace(c, first=other.last - 1, last=other.last, uses=()) for c in acts]
+    return made
+
+
+def _sounds_like_no(row: Row, first: int) -> bool:
+    """ "new vanes", "know tape": the ears write so what may have been "no vanes", "no tape"."""
+    said = row.words(max(0, first - 2), first).lower().split() if first else []
+    return said[-1:] in (["new"], ["know"]) and said[-2:-1] not in (["put"], ["i"], ["you"], ["we"], ["ran"], ["installed"], ["the"], ["some"], ["used"], ["laid"])
 
 
 def _trailing_hedge(row: Row, at: int) -> bool:
@@ -166,11 +188,12 @@ def _copy(made, regions, done, copied) -> None:
                 continue
         if source is None or source < 0:
             continue
-        for one, _ in done[source]:
+        rows = [(one, source) for one, _ in done[source]] + [(one, first) for one, first in made[source].carried if one.name not in {own.name for own, _ in done[source]}]
+        for one, first_source in rows:
             wanted = copy.names is None or one.name in copy.names
             if wanted and one.name not in own and one.name in BY_NAME and one.name not in ("mark", "run", "stage", "joined_to"):
                 carried = replace(one, also=(*one.also, (copy.start, copy.end)), opens=(), took_back=())
-                made[place].carried.append((carried, source))
+                made[place].carried.append((carried, first_source))
 
 
 def _entries(row: Row, made, done, job) -> tuple[Entry, ...]:

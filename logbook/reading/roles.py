@@ -124,19 +124,26 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
             return rest + [c for c in repaired if c.value is False]
         if not (repaired and any(c.name in ("(method)",) for c in methods)):
             return rest
-    anchor = repaired[0] if repaired else (methods[0] if methods else (damage[0] if damage else None))
+    fixed = [c for c in repaired if c.value is True]
+    anchor = fixed[0] if fixed else (methods[0] if methods else (damage[0] if damage else None))
     extra: list[Claim] = list(repaired[:1])
     method = None
-    for one in sorted((c for c in rest if c.name in ("taped", "closure") and c.value is not False), key=lambda c: c.first):
-        near = anchor is not None and -2 <= one.first - anchor.first <= 9 and (repaired or is_repair or methods)
-        if near and (repaired or is_repair):
-            way = "mastic" if one.value == "mastic" else "tape"
-            if method is None or way == "mastic":
-                method = replace(one, name="repair_method", value=way, weak=False)
-            if not is_repair and one.name in ("taped", "closure"):
-                rest.remove(one)
-            elif is_repair and one.name == "closure" and way == "mastic":
-                rest.remove(one)
+    tapes = sorted((c for c in rest if c.name in ("taped", "closure") and c.value is not False), key=lambda c: c.first)
+    again = damage and not fixed and not methods and _tapes_it(row, tapes, damage[0]) and any(_own_object(row, c) for c in tapes[1:])
+    if again:  # "a tear, taped it, and taped the seams": the first tape is the mend's
+        anchor = damage[0]
+        extra = [replace(tapes[0], name="damage_repaired", value=True, weak=False), *extra[:0]]
+    for one in tapes:
+        near = anchor is not None and -2 <= one.first - anchor.first <= 9 and (fixed or is_repair or methods or (again and one is tapes[0]))
+        if not near or not (fixed or is_repair or again) or (_own_object(row, one) and not is_repair):
+            continue
+        way = "mastic" if one.value == "mastic" else "tape"
+        if method is None or way == "mastic":
+            method = replace(one, name="repair_method", value=way, weak=False)
+        if not is_repair and one.name in ("taped", "closure"):
+            rest.remove(one)
+        elif is_repair and one.name == "closure" and way == "mastic":
+            rest.remove(one)
     said = row.text[repaired[0].start : repaired[0].end].lower() if repaired else ""
     if method is None and ("tap" in said.split("patch")[0] and ("tape" in said or "cinta" in said)):
         method = replace(repaired[0], name="repair_method", value="tape")
@@ -155,6 +162,24 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         first = extra[0]
         draft.kind = Claim("kind", "repair", first.first, first.last, first.start, first.end)
     return rest + extra + (widths if damage or is_repair else [])
+
+
+def _own_object(row: Row, one: Claim) -> bool:
+    """Whether tape is said of the seams, the sides or the rest, so that it cannot be the mend's."""
+    first, last = one.first, one.last
+    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY", "COMMA", "AND") and one.first - first < 4:
+        first -= 1
+    while last < len(row.items) and row.items[last].concept not in ("STOP", "QUERY", "COMMA", "AND") and last - one.last < 5:
+        last += 1
+    near = row.items[first:last]
+    said = row.text[row.items[first].start : row.items[last - 1].end].lower().split()
+    whole = any(item.concept in ("JOINT", "SIDES_ALL", "AROUND", "STAPLED", "STAPLES") or (item.concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM") for k, item in enumerate(near, first))
+    return whole or bool({"rest", "otherwise", "seams", "seam", "resto", "costuras", "everything", "demás"} & set(said))
+
+
+def _tapes_it(row: Row, tapes: list[Claim], damage: Claim) -> bool:
+    """ "a tear in the facing, taped it": right behind the damage, of nothing else."""
+    return bool(tapes) and 0 < tapes[0].first - damage.last <= 4 and not _own_object(row, tapes[0]) and tapes[0].name == "taped"
 
 
 def weak(claims: list[Claim], draft: Draft) -> list[Claim]:

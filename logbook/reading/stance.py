@@ -91,6 +91,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return OTHER, clause.first, True
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(items, lead):
         return OTHER, clause.first, True
+    if "NOT_LOGGED" in concepts:
+        return OTHER, clause.first + concepts.index("NOT_LOGGED"), True
     if "NOT" in concepts and not _named_next(row, clause):
         at = concepts.index("NOT")
         if concepts[at + 1 : at + 2] == ["DET"] and concepts[at + 2 : at + 3] in (["NUM"], ["GENERIC"], ["FITTING"]) and len(concepts) > at + 3:

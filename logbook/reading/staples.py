@@ -71,13 +71,24 @@ def _sides(found: Found):
     if number.denominator != 1 or not 0 <= number <= 4:
         return
     acts = {item.concept for item in found.items("acts")}
+    nouns = {"STAPLES": "stapled", "TAPE": "taped"}
+    for noun in acts & set(nouns):  # "staples on three sides" says stapled too
+        yield found.claim(nouns[noun], True, group="w", weak=True)
     if "STAPLED" in acts or "STAPLES" in acts:
         yield found.claim("sides_stapled", int(number), group="w", uses=("n",))
     if acts & {"TAPED", "TAPE", "CLOSURE", "MARK181"}:
         yield found.claim("sides_taped", int(number), group="w", uses=("n",))
 
 
-_COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:SIDE_WORD)"
+def _counted(found: Found):
+    """ "taped all four", "stapled just two": sides without the word."""
+    said = found.row.words(found.at("o"), found.at("n")).lower().split()
+    count = found.item("n").value.value
+    if (said[:1] in (["all"], ["por"]) and count == 4) or (said[0] in ("just", "only", "nomás", "solo", "sólo", "solamente") and count <= 3):
+        yield from _sides(found)
+
+
+_COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:OF DET)? (?:SIDE_WORD)"
 _ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
 
 FRAMES = (
@@ -97,7 +108,9 @@ FRAMES = (
     Frame("STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
     Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
-    Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
+    Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,4}} {_ACTS})", _sides),
+    Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,3}} (?P<acts>TAPE|STAPLES))", _sides),
+    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
     Frame(f"(?P<w>{_COUNT} (?:OF|ON|WITH) (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),
     Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|AROUND){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT){{0,3}} {_COUNT})", _sides),

@@ -14,6 +14,17 @@ def _stage(value: str):
     return lambda found: [found.claim("stage", value, group="w")]
 
 
+def _hung(found: Found):
+    """Not where something else is what hangs: "with its own damper hung on it"."""
+    at = found.at("w")
+    near = [item.concept for item in found.row.items[max(0, at - 4) : at]]
+    cut = max((k for k, c in enumerate(near) if c in ("COMMA", "STOP", "AND")), default=-1)
+    behind = found.row.text[found.row.items[at].end :].lower().split()[:2]
+    if "ACCESSORY" in near[cut + 1 :] or ("ACCESSORY" in near and behind == ["on", "it"]):
+        return
+    yield found.claim("stage", "hung", group="w")
+
+
 def _number(name: str, signed=False):
     def build(found: Found):
         item = found.item("n")
@@ -47,7 +58,7 @@ FRAMES = (
     Frame("(?P<w>(?:HUNG)? (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _flag("accessory_supported")),
     Frame("(?P<w>ON_DUCT)", _flag("accessory_supported", False)),
     Frame("(?P<w>TIE_RODS)", _flag("reinforced")),
-    Frame("(?P<w>HUNG) (?! (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _stage("hung")),
+    Frame("(?P<w>HUNG) (?! (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _hung),
     Frame("(?P<w>ON_BENCH)", _stage("made")),
     Frame("(?P<w>(?P<n>CFM))", _number("airflow")),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),

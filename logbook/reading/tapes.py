@@ -55,6 +55,15 @@ def _temperature(found: Found):
         yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit)
 
 
+def _by_now(found: Found):
+    """ "It was twenty-five degrees, now it's seventy": the present one counts."""
+    item, first = found.item("n"), found.at("n")
+    said = found.row.words(found.at("f"), found.at("f") + 1).lower().split()
+    warm = any(i.concept in ("DEG", "TEMP_F") for i in found.row.items[max(0, first - 14) : first])
+    if said[-1:] in (["now"], ["ahora"], ["ya"]) and warm and 20 <= item.value.value <= 130:
+        yield found.claim("surface_temperature", item.value.value, group="w", uses=("n",), corrects=True)
+
+
 _TEMPS = "(?:DEG|TEMP_F)"
 _LAYS = frozenset("put ran laid used using applied threw slapped puse pusimos lleva llevan tiene tienen usé use usamos eché puesta".split())
 _BESIDE = ("STAPLES", "STAPLED", "RUBBED", "RUB", "MARK181", "CLOSURE", "LEN", "FRAC", "WIDE", "WITH", "SEALED", "C_MASTIC", "REPAIRED", "METHOD", "DAMAGE")
@@ -117,5 +126,6 @@ FRAMES = (
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
     Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
+    Frame("(?P<f>FILLER) (?:IT|BE|COMMA|UP|TO|HEDGE|TEMP){0,4} (?P<w>(?P<n>NUM|DEG|TEMP_F))", _by_now),
     Frame("(?P<w>(?P<n>TEMP_F))", _temperature),
 )

@@ -19,6 +19,7 @@ DENIED = {
     "TIE_RODS": ("reinforced", False), "CUT_LENGTH": ("cut_to_length", False), "DAMAGE": ("facing_damage", "none"),
     "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
 }  # fmt: skip
+_LEFT_UNDONE = ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TIE_RODS")
 _HANGING = ("HANG", "HUNG")
 _SILENT = ("TIGHT", "SHIPLAP", "BUTT", "C_MASTIC", "CLOSURE", "HUNG", "ON_BENCH", "TIED", "MARK181", "SEATED", "HANG")
 _BESIDE = ("TIED", "C_MASTIC", "SEALED", "CUT_TO", "SCREWS", "CLOSURE")
@@ -103,6 +104,9 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
         concept = row.items[at].concept
         if base and seen_act and (concept in _PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF"):
             return at - 1 if row.items[at - 1].concept == "AND" else at
+        runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in _PAST
+        if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH", "STAPLED", "TAPED"):
+            return at
         seen_act = seen_act or concept in DENIED or concept in _HANGING
     for following in cut[place + 1 : place + 12]:
         first = row.items[following.first].concept
@@ -185,13 +189,23 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
             made.append(claim(row, *DENIED[_live(row, at + 1)], at, at + 2))
             at += 2
             continue
-        if concept == "EXCEPT" and not any(_live(row, k) in ("SAME_AS", "SAME_THING") for k in range(clause.first, at)):
+        if concept in ("EXCEPT", "ALL_BUT") and not any(_live(row, k) in ("SAME_AS", "SAME_THING") for k in range(clause.first, at)):
             noun = at + 1
             while noun < clause.last and _live(row, noun) in ("DET", "OF", "FILLER"):
                 noun += 1
-            if noun < clause.last and _live(row, noun) in ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT"):
+            if noun < clause.last and _live(row, noun) in _LEFT_UNDONE:
                 made.append(claim(row, *DENIED[_live(row, noun)], at, noun + 1))
                 at = noun + 1
+                continue
+        if concept == "BUT" and at == clause.first and clause.last - at <= 3 and _live(row, clause.last - 1) in _LEFT_UNDONE and clause.last - at > 1:
+            if clause.last - at == 2 or _live(row, at + 1) == "DET":  # "all set but the tape"
+                made.append(claim(row, *DENIED[_live(row, clause.last - 1)], at, clause.last))
+                break
+        if concept == "NOT_FORGET":
+            act = next((k for k in range(at + 1, min(at + 4, clause.last)) if _live(row, k) in DENIED and DENIED[_live(row, k)][1] is False), None)
+            if act is not None:
+                made.append(claim(row, DENIED[_live(row, act)][0], True, at, act + 1))
+                at = act + 1
                 continue
         if concept in ("NOT", "NO", "NOT_DONE"):
             found = _denied(row, clause, at)
@@ -248,12 +262,36 @@ def _flip(row: Row, clause: Clause) -> Claim | None:
     return claim(row, "(flip)", None, clause.first + at, clause.last)
 
 
+_WIDE = frozenset(("nobody", "no one", "noone", "nobody's", "nobody has", "no one has", "neither of us", "none of us", "neither one of us", "nadie"))
+_DOUBTING = ("doubt", "think", "believe", "say", "swear", "dudo", "creo", "pienso")
+
+
+def _twice(row: Row, clause: Clause, begin: int) -> Claim | None:
+    """ "It isn't that it's not rubbed": two denials are none."""
+    if begin + 2 >= clause.last or row.words(begin + 1, begin + 2).lower().split()[0] not in ("that", "like", "as", "because", "que"):
+        return None
+    second = next((k for k in range(begin + 2, min(begin + 6, clause.last)) if _live(row, k) == "NOT"), None)
+    act = None if second is None else next((k for k in range(second + 1, min(second + 4, clause.last)) if _live(row, k) in DENIED), None)
+    if act is None or DENIED[_live(row, act)][1] is not False:
+        return None
+    return claim(row, DENIED[_live(row, act)][0], True, begin, act + 1, hedged=False)
+
+
 def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
+    twice = _twice(row, clause, begin)
+    if twice is not None:
+        return [twice]
     made: list[Claim] = []
     at, steps = begin + 1, 0
     start = begin
-    while at < clause.last and steps < 6:
+    said = row.words(begin, begin + 1).lower()
+    doubts = said.split()[-1] in _DOUBTING or said.split()[-2:] in (["doubt", "that"], ["think", "that"], ["dudo", "que"], ["creo", "que"], ["pienso", "que"])
+    wide = said in _WIDE or doubts
+    while at < clause.last and steps < (12 if wide else 6):
         concept = _live(row, at)
+        if concept == "TROUBLE" and at - begin <= 2:
+            made.append(claim(row, "(nothing)", None, begin, at + 2 if at + 1 < clause.last and _live(row, at + 1) == "WITH" else at + 1))
+            break
         if concept in DENIED:
             bent = next((k for k in range(at + 1, min(at + 4, clause.last)) if _live(row, k) in ("BENT", "CLINCHED")), None)
             if concept == "TABS" and bent is not None:
@@ -266,7 +304,10 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             if concept == "SCRIM" and at + 1 < clause.last and _live(row, at + 1) == "SHOWS":
                 at += 1
             last = at + 1
-            made.append(claim(row, name, value, start, last))
+            if _is_the_trouble(row, clause, begin, at):
+                made.append(claim(row, "(nothing)", None, begin, last))
+                break
+            made.append(claim(row, name, value, start, last, **({"hedged": True} if doubts else {})))
             if at + 1 < clause.last and _live(row, at + 1) == "OR":
                 at, steps = at + 2, 0
                 continue
@@ -274,11 +315,29 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
                 at, steps = at + 2, 0
                 continue
             break
-        measured = concept in ("SIZE", "LEN", "NUM") and row.items[begin].concept == "NOT"
+        one = concept == "NUM" and row.words(at, at + 1).lower() in ("one", "un", "una")
+        measured = concept in ("SIZE", "LEN", "NUM") and row.items[begin].concept == "NOT" and not one
         if concept in _SILENT or measured:
             made.append(claim(row, "(nothing)", None, begin, at + 1))
             break
-        if concept not in _PASSES:
+        part_of_it = concept in ("JOINT", "SIDE_WORD", "SIDE", "END") or one
+        if concept not in _PASSES and not wide and not (part_of_it and _act_follows(row, clause, at)):
             break
         at, steps = at + 1, steps + 1
     return made
+
+
+def _act_follows(row: Row, clause: Clause, at: int) -> bool:
+    """ "no corner of it is stapled": behind the part of it comes the act."""
+    for k in range(at + 1, min(at + 5, clause.last)):
+        if _live(row, k) in _PAST:
+            return True
+        if _live(row, k) not in _PASSES and _live(row, k) not in ("SIDE_WORD", "JOINT"):
+            return False
+    return False
+
+
+def _is_the_trouble(row: Row, clause: Clause, begin: int, at: int) -> bool:
+    """ "It's not the tape that's the problem": what is denied is not the tape."""
+    behind = row.text[row.items[at].end : row.items[clause.last - 1].end].lower().split()
+    return row.items[begin].concept == "NOT" and _live(row, begin + 1) == "DET" and behind[:1] in (["that's"], ["that"], ["which"], ["i'm"])

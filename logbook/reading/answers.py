@@ -1,0 +1,60 @@
+"""Questions that the speaker answers himself: "Taped? Yep. Rubbed? Nah.", "did I tape it? Yes I did"."""
+
+from __future__ import annotations
+
+from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+from logbook.reading.undone import DENIED
+
+_YES = frozenset("yes yep yeah yup sure absolutely affirmative done did aye correct right sí si claro seguro simón".split())
+_NO = frozenset("no nope nah negative not nay".split())
+_ASKED = ("FILLER", "DET", "IT", "I", "QUESTION", "BE", "ON", "IN", "HAVE", "AND", "ALL", "IN_PLACE", "ASKS", "COMMA", "THIS", "WITH", "DOWN", "YET")
+_MOST = 8  # items of a question that is his own
+
+
+def answers(row: Row, cut: tuple[Clause, ...]) -> tuple[list[Claim], set[int]]:
+    """What question and answer state together, and the items they take up."""
+    made: list[Claim] = []
+    spent: set[int] = set()
+    for place, clause in enumerate(cut[:-1]):
+        if clause.last >= len(row.items) or row.items[clause.last].concept != "QUERY" or clause.last - clause.first > _MOST:
+            continue
+        acts = [at for at in range(clause.first, clause.last) if row.items[at].concept in DENIED or row.items[at].concept == "C_MASTIC"]
+        others = [at for at in range(clause.first, clause.last) if at not in acts and row.items[at].concept not in _ASKED]
+        reply = cut[place + 1]
+        yes = _reply(row, reply)
+        if len(acts) != 1 or others or yes is None or _asks_another(row, clause):
+            continue
+        at = acts[0]
+        end = reply.last if reply.last - reply.first <= 4 else reply.first + 1
+        if row.items[at].concept == "C_MASTIC":
+            if yes:
+                made.append(claim(row, "closure", "mastic", at, at + 1, hedged=False))
+        else:
+            name, value = DENIED[row.items[at].concept]
+            later = not yes and "YET" in [item.concept for item in row.items[reply.first : reply.last]]
+            opens = (Open("piece", name, row.items[at].start, row.items[end - 1].end),) if later else ()
+            if value is False:
+                made.append(claim(row, name, yes, at, end, hedged=False, opens=opens, pending=later))
+            elif not yes:
+                made.append(claim(row, name, value, at, end, hedged=False))
+        spent.update(range(clause.first, clause.last + 1), range(reply.first, end))
+    return made, spent
+
+
+def _reply(row: Row, clause: Clause) -> bool | None:
+    words = row.text[row.items[clause.first].start : row.items[clause.last - 1].end].lower().replace(",", "").replace(".", "").split()
+    if not words:
+        return None
+    if words[0] in _YES or words[:2] in (["you", "bet"], ["of", "course"]):
+        return True
+    if words[0] in _NO or words[:2] == ["todavía", "no"]:
+        return False
+    return None
+
+
+def _asks_another(row: Row, clause: Clause) -> bool:
+    """ "Did you tape it?" is asked of somebody else, who may be the one that answers."""
+    words = row.text[row.items[clause.first].start : row.items[clause.last - 1].end].lower().split()
+    return any(word in ("you", "he", "they", "she", "anybody", "anyone", "somebody", "we", "él", "ellos", "tú", "ustedes") for word in words)

@@ -1,0 +1,59 @@
+"""How a mark is spelled, and the ways of naming a piece that are not "straight nine": "put up nine", "call it P nine"."""
+
+from __future__ import annotations
+
+from logbook.languages.language import Language
+from logbook.reading.grammar import Row
+
+MARK = (
+    "(?: LETTER (?:DASH)? NUM | K_TEE (?:DASH)? NUM | NUM DASH NUM | NUM LETTER (?!NUM) | NUM | LETTER (?=SEP|$|ON|BE|RUN|AND) )"
+)
+
+
+def mark_text(row: Row, first: int, last: int, language: Language) -> str | None:
+    """A mark as spoken: "T four" is T4, "B dash twelve" B-12, "seven" 7."""
+    parts = []
+    for at in range(first, last):
+        item = row.items[at]
+        words = row.text[item.start : item.end]
+        if item.concept == "DASH":
+            parts.append("-")
+        elif item.concept == "NUM":
+            if item.value.value.denominator != 1 or item.value.value < 0 or item.value.value > 9999:
+                return None
+            if parts and parts[-1] != "-" and "-" in row.text[row.items[at - 1].end : item.start]:
+                parts.append("-")
+            parts.append(str(int(item.value.value)))
+        else:
+            parts.append(language.letters.get(words.lower(), words.upper()[:1]))
+    return "".join(parts)
+
+
+def _says(*words: str):
+    """The words of group `f` end in one of these."""
+
+    def fits(row: Row, match) -> bool:
+        said = row.words(*match.span("f")).lower()
+        return any(said == word or said.endswith(" " + word) for word in words)
+
+    return fits
+
+
+def _no_length(row: Row, match) -> bool:
+    """Behind a kind and a comma a bare number is its mark, unless it could be a turn or a measure of it."""
+    kind = row.items[match.start("k")].concept
+    value = row.items[match.start("m")].value if row.items[match.start("m")].concept == "NUM" else None
+    return kind not in ("K_COLLAR", "K_OFFSET", "K_HANGER", "K_REPAIR") and not (kind in ("K_ELBOW", "K_WYE") and value is not None and value.value in (90, 45, 30, 60, 22))
+
+
+_WORKED = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
+                "call it", "calling it", "back on", "now on", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
+
+# pattern with the mark in group m, and what else must hold; tried in order where a sentence names no piece otherwise
+SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
+    (f"(?P<k>K_REPAIR) (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON)", None),
+    (f"(?:HUNG|HANG|SEALED|REPAIRED|REDID) (?:FILLER|UP|DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON|TIED|FILLER)", None),
+    (f"(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
+    (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$))", _WORKED),
+    (f"(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|AND){{0,2}} (?P<m>LETTER DASH? NUM|NUM DASH NUM|NUM) (?=FILLER (?:COMMA|STOP)|BE FILLER)", None),
+)
