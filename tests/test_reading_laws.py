@@ -79,6 +79,8 @@ def test_reading_a_facts_own_words_gives_the_same_value(case):
     for entry in read(case.text, language=case.language).fittings:
         for fact in entry.facts:
             alone = fact.name in ALONE and not fact.also and not fact.read_as and fact.from_fitting is None and fact.via == "typed"
+            if fact.said_unit is not None and not any(u in fact.words for u in ("mm", "millim", "milím", "milim", "cm", "centi", "foot", "feet", "ft", "pie", "met", "'")):
+                continue  # the unit was said with another measure
             if not alone or fact.start == fact.end or fact.withdrawn or " " not in fact.words:
                 continue
             again = [f for e in read(fact.words, language=case.language).fittings for f in e.facts if f.name == fact.name]

@@ -25,6 +25,7 @@ class Misheard:
     before: tuple[str, ...] = ()
     after: tuple[str, ...] = ()
     near: int = 2
+    lost_ending: bool = False  # an act that lost its "-d": only behind a piece that was named, and never as an order or a plan
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ LENGTHS = ("NUM", "LEN", "FRAC")
 MEASURES = (*LENGTHS, "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "SIZE", "RATIO")
 _LABELS = {"WIDE": 0, "HIGH": 1}
 _LUMBER = {(2, 4), (2, 6), (1, 4), (1, 2)}  # a "two by four" is lumber, no duct is that small
-_BETWEEN_FIX = ("COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE")
+_BETWEEN_FIX = ("LONG", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE")
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +29,7 @@ class Size:
 
 def compose(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return _corrected(_of_the_building(_sized(_counted(_split_decimals(items, text)), text), text))
+    return _corrected(_of_the_building(_one_unit(_sized(_counted(_small_words(_split_decimals(items, text), text)), text)), text))
 
 
 def _split_decimals(items, text: str):
@@ -46,6 +46,55 @@ def _split_decimals(items, text: str):
         else:
             done.append(item)
     return tuple(done)
+
+
+_SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"),
+           "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")}  # fmt: skip
+_SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1)}
+_MOVED = ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT", "MOVE", "DOWN", "UP", "IN")
+
+
+def _small_words(items, text: str):
+    """Numbers that stand in small words: "every for", "drops for, back 18", "comes into", "every foot", "ninety three piece", "one nineteen"."""
+    done: list[Item] = []
+    for place, item in enumerate(items):
+        said = text[item.start : item.end].lower()
+        before, ahead = _concept(items, place - 1), _concept(items, place + 1)
+        ends = ahead in ("COMMA", "STOP", "AND", "BACK", "TAPED", "APART", "", "BOTH") or (ahead == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in ("inches", "inch", "pulgadas"))
+        if said in _SOUNDS and ends and (before == "EVERY" or (before in _MOVED and _moves_a_side(items, place))):
+            value, meant = _SOUNDS[said]
+            item = replace(item, concept="NUM", value=_plain(value), read_as=meant)
+        elif said == "into" and ahead in ("COMMA", "STOP", "BACK", "") and before in ("MOVE", "MOVE_IN") and _moves_a_side(items, place):
+            done.append(replace(item, concept="IN", end=item.start + 2))
+            item = replace(item, concept="NUM", value=_plain(2), start=item.start + 2, read_as="two")
+        elif before == "EVERY" and item.concept in ("WORD", "ROUND") and said in _SINGLE_UNIT:
+            item = replace(item, concept="LEN", value=Measure("LEN", _SINGLE_UNIT[said], "ft" if said in ("foot", "pie") else "in", 0, False, Fraction(1)))
+        elif item.concept == "NUM" and ahead in ("FITTING", "PIECE_COUNT") and item.value.value in (92, 93, 94, 95, 96, 97) and " " in said:
+            first, _, last = said.rpartition(" ")
+            done.append(replace(item, end=item.start + len(first), value=_plain(90)))
+            item = replace(item, start=item.end - len(last), value=_plain(int(item.value.value) % 10))
+        elif item.concept == "THIS" and before == "IF" and said == "that" and ahead in ("COMMA", "STOP", "") and done:
+            item = replace(done.pop(), concept="HEDGE", end=item.end, last=item.last)
+        elif _in_a_pair(items, place, text) and done:
+            first = done.pop()
+            item = replace(item, start=first.start, first=first.first, value=_plain(int(first.value.value) * 100 + int(item.value.value)))
+        done.append(item)
+    return tuple(done)
+
+
+def _moves_a_side(items, place: int) -> bool:
+    return any(_concept(items, k) == "SIDE" for k in range(place - 5, place))
+
+
+def _in_a_pair(items, place: int, text: str) -> bool:
+    """ "elbow one nineteen": a number over a hundred said in two, right behind the kind."""
+    item, before = items[place], items[place - 1] if place else None
+    if item.concept != "NUM" or before is None or before.concept != "NUM" or item.value.digits or before.value.digits:
+        return False
+    named = _concept(items, place - 2)
+    ends = _concept(items, place + 1) in ("COMMA", "STOP", "ON", "RUN", "BE", "", "AND")
+    fits = 1 <= before.value.value <= 9 and 10 <= item.value.value <= 99 and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60))
+    return fits and ends and (named.startswith("K_") or named in ("FITTING", "NUMBER")) and " " not in text[before.start : before.end]
 
 
 def _counted(items):
@@ -117,6 +166,33 @@ def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
     return _item(items, at, end, Size(pair, second.value.unit or first.value.unit, long, long_start)), end
 
 
+_METRIC = {"mm": 75, "cm": 13}  # a bare number from here on is of this unit, where the note speaks it
+
+
+def _one_unit(items):
+    """ "600 by 250 to 450 by 250 millimetres, 900 long": a unit said once holds for the bare sizes and lengths of the note."""
+    spoken = {item.value.unit for item in items if item.concept in ("SIZE", "LEN") and getattr(item.value, "unit", None) in _METRIC}
+    if len(spoken) != 1:
+        return items
+    unit = next(iter(spoken))
+    factor, least = measure.UNITS[unit], _METRIC[unit]
+    if unit == "mm" and any(item.concept == "SIZE" and item.value.unit is None and max(item.value.pair) < least for item in items):
+        return items  # inches and millimetres side by side
+    done: list[Item] = []
+    for place, item in enumerate(items):
+        if item.concept == "SIZE" and item.value.unit is None and min(item.value.pair) >= least:
+            item = replace(item, value=replace(item.value, pair=tuple(side * factor for side in item.value.pair), unit=unit))
+        elif item.concept == "NUM" and item.value.value >= least and _measures_length(items, place):
+            item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))
+        done.append(item)
+    return tuple(done)
+
+
+def _measures_length(items, place: int) -> bool:
+    before = [_concept(items, place - k) for k in (1, 2)]
+    return _concept(items, place + 1) in ("LONG", "BACK") or any(c in ("BACK", "LENGTH", "CUT_TO", "LONG", "THROAT", "OFFSETS") for c in before) or before[0] in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "IN")
+
+
 def _of_the_building(items, text: str):
     """ "a ceiling tile 24 by 24", "the 36 by 80 door": measures of what is no duct."""
     done = list(items)
@@ -172,15 +248,37 @@ def _corrected(items):
             before = None if done[-1].concept == "NOT" else _taken_back_by(item, done)
             if before is not None:
                 first = done[before]
+                long = [kept for kept in done[before + 1 :] if kept.concept == "LONG"]
                 del done[before:]
-                item = _replacing(item, first)
+                done.append(_replacing(item, first))
+                done.extend(long[:1] if _concept(items, place + 1) != "LONG" else ())
+                continue
             elif _not_that(items, place, done):
                 first = next(i for i in range(len(done) - 1, -1, -1) if done[i].concept == item.concept)
                 del done[first + 1 :]
                 done[first] = replace(done[first], took_back=(*done[first].took_back, item))
                 continue
+        elif done and any(item.concept in pair for pair in _OPPOSITES):
+            before = _opposite_before(item, done)
+            if before is not None:
+                first = done[before]
+                del done[before:]
+                item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
         done.append(item)
     return tuple(done)
+
+
+_OPPOSITES = (("FEMALE", "MALE"), ("INSIDE", "OUTSIDE"))
+
+
+def _opposite_before(item: Item, done: list[Item]) -> int | None:
+    """ "by the male, no, the female": the other of a pair, with a word that takes it back between."""
+    at, fixed = len(done) - 1, False
+    while at >= 0 and len(done) - at <= 6 and (done[at].concept in _BETWEEN_FIX or done[at].concept in ("BY", "TO", "ON", "END", "IT", "THIS")):
+        fixed = fixed or done[at].concept == "FIX" or (done[at].concept == "NO" and _says_no(done[at]) and at > 0 and done[at - 1].concept in ("COMMA", "STOP"))
+        at -= 1
+    mates = next(pair for pair in _OPPOSITES if item.concept in pair)
+    return at if at >= 0 and fixed and done[at].concept in mates else None
 
 
 def _replacing(item: Item, first: Item) -> Item:

@@ -47,6 +47,6 @@ FRAMES = (
     Frame("(?P<w>REPAIRED)", _repaired),
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
-    Frame("(?P<w>GAP (?:FILL|OF|ON){0,3} (?P<n>LEN|FRAC)) (?!APART)", _gap),
+    Frame("(?P<w>GAP (?:FILL|OF|ON|COMMA){0,4} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _gap),
     Frame("(?<!NOT)(?<!BENT)(?P<w>(?:JOINT FILL{0,2})? TIGHT) (?!(?:FILL)? TABS)", _tight),
 )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.reading.claims import Found, Frame
+from logbook.reading.claims import Found, Frame, taken_back
 
 _LEFT_RIGHT = ("left", "right")
 
@@ -11,12 +11,16 @@ def _end(found: Found) -> str:
     return "female" if found.item("end").concept == "FEMALE" else "male"
 
 
+def _other_end(found: Found):
+    return taken_back((found.item("end"),), lambda back: "female" if back.concept == "FEMALE" else "male")
+
+
 def _made_from(found: Found):
-    yield found.claim("made_from", _end(found), group="w")
+    yield found.claim("made_from", _end(found), group="w", took_back=_other_end(found))
 
 
 def _leaves(found: Found):
-    yield found.claim("air_leaves_by", _end(found), group="w")
+    yield found.claim("air_leaves_by", _end(found), group="w", took_back=_other_end(found))
 
 
 def _edge(name):
@@ -32,7 +36,17 @@ def _edge(name):
 
 def _groove(found: Found):
     inside = found.item("to").concept in ("INSIDE", "IN")
-    yield found.claim("groove_step", "inside" if inside else "outside", group="w")
+    backs = taken_back((found.item("to"),), lambda back: "inside" if back.concept == "INSIDE" else "outside")
+    yield found.claim("groove_step", "inside" if inside else "outside", group="w", took_back=backs)
+
+
+_LOOKS = frozenset("mira faces facing points pointing looks looking da apunta ve turned queda".split())
+
+
+def _edge_looks(found: Found):
+    """ "the shiplap faces out": which way the recut edge looks is which way its step does."""
+    if found.row.words(found.at("to"), found.at("to") + 1).lower().split()[0] in _LOOKS:
+        yield from _groove(found)
 
 
 def _seated(value: bool):
@@ -53,6 +67,7 @@ FRAMES = (
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} SHIPLAP)", _edge("shiplap_sides")),
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} BUTT)", _edge("butt_sides")),
     Frame("(?P<w>GROOVE (?:FILL|OF|ON|TO|WORD|GROOVE|SHIPLAP|MOVE|WITH|COMMA|END|THROUGH|SIDE_WORD){0,5} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
+    Frame("(?P<w>SHIPLAP (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE))", _edge_looks),
     Frame("(?P<w>PANEL (?:FILL|AND|COMMA|I|WORD){0,3} SEATED)", _seated(True)),
     Frame("(?P<w>SEATED (?:DET|FILL){0,2} PANEL)", _seated(True)),
 )

@@ -24,9 +24,25 @@ def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
     claims = [c for c in claims if not c.kinds or value is None or value in c.kinds]
     claims = roles.mended(row, claims, draft)
     claims = partly.reconciled(roles.weak(claims, draft))
-    claims = _moves(claims)
+    claims = _moves(_shifts(claims, value))
     head = [c for c in (draft.kind, draft.mark) if c is not None]
     return _last_word(row, head + claims, draft)
+
+
+def _shifts(claims: list[Claim], kind: str | None) -> list[Claim]:
+    """On an offset "rises five inches in twenty-eight" is the shift and its length: no side of it moves alone."""
+    if kind != "offset" or any(c.name == "offset_by" for c in claims):
+        return claims
+    done: list[Claim] = []
+    for one in claims:
+        lone = one.value[0] if one.name == "side_moves" and len(one.value) == 1 else None
+        if lone is None or lone.side is not None or lone.by is None:
+            done.append(one)
+            continue
+        done.append(replace(one, name="offset_by", value=lone.by, took_back=()))
+        if lone.back is not None and not any(c.name == "length" for c in claims):
+            done.append(replace(one, name="length", value=lone.back, took_back=()))
+    return done
 
 
 def _moves(claims: list[Claim]) -> list[Claim]:
@@ -117,7 +133,7 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
         elif old.value == one.value:
             opened = (*old.opens, *one.opens)
             kept[before] = replace(old, hedged=old.hedged and one.hedged, opens=opened)
-        elif one.corrects or one.name == "place" or (old.part == "undone" and one.value is True):
+        elif one.corrects or _redone(row, old, one) or one.name == "place" or (old.part == "undone" and one.value is True):
             kept[before] = replace(one, took_back=(*old.took_back, TakenBack(old.value, old.start, old.end), *one.took_back))
         elif one.name == "closure" and "mastic" in (old.value, one.value):
             kept.append(one)
@@ -147,6 +163,14 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
             kept.remove(one)
             draft.withdrawn.append(TakenBack(one.value, one.start, one.end, one.name))
     return [(one, id(one) in conflicts) for one in kept] + [(one, False) for one in opens]
+
+
+def _redone(row: Row, old: Claim, one: Claim) -> bool:
+    """ "stapled at three, pulled those, did it again at two": what was done the second time counts."""
+    between = row.items[old.last : one.first]
+    undone = any(item.concept in ("UNDONE", "REDID") for item in between)
+    said = set(row.text[row.items[old.last - 1].end : row.items[one.last - 1].end].lower().replace(",", " ").split())
+    return (undone or {"did", "again"} <= said) and one.name not in ("kind", "mark", "run")
 
 
 def carry(made: list[Draft], done: list[list[tuple]], row: Row) -> None:

@@ -70,7 +70,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             used.update(range(mention.first, mention.last))
             made.append(mention)
 
-    for match in row.find("(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?P<a>NUM) (?:TO|THROUGH|THRU) (?P<b>NUM) (?!BY|LONG)"):
+    for match in row.find("(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? (?P<a>NUM) (?:TO|THROUGH|THRU) DET? (?P<b>NUM) (?!BY|LONG)"):
         batch = _range(row, match)
         if batch:
             add(_mention(row, match, batch=batch))
@@ -104,9 +104,10 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if not one and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
-        if not taken.intersection(range(*match.span("m"))):
+        counts = row.words(match.start("m") - 1, match.start("m")).lower().split()[-1] in ("just", "only", "nomás", "solo", "sólo")  # "taped just two"
+        if not counts and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|SIZE)"):
+    for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT|GENERIC) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|SIZE)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
         if kind is not None and not taken.intersection(range(*match.span("m"))):
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
@@ -122,6 +123,11 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             made = [m for m in made if not (marked and m.kind is None and m.mark_at == match.span("m"))]
             used.difference_update(range(match.start(), match.end()))
             add(replace(named, kind=kind, kind_at=match.span("k")))
+    for match in row.find("(?:^|(?<=STOP)) FILLER{0,2} (?P<t>LETTER) (?P<m>NUM) (?=(?:COMMA|ON|RUN|NUM){0,3} (?:INLET|SIZE|FILL|COMMA|OF|BY|NUM){1,8} (?:BRANCH_WORD|OUTLET))"):
+        letter = row.items[match.start("t")]
+        if row.words(*match.span("t")).lower() == "t" and letter.end == row.items[match.start("m")].start:  # "T30, trunk …, branch …" is "tee thirty"
+            named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
+            add(replace(named, kind="tee", kind_at=match.span("t")))
     for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
@@ -165,7 +171,7 @@ def _apart(row: Row, mention: Mention, match) -> bool:
 
 
 _NOT_THAT = frozenset(("not", "isn't", "wasn't", "aren't", "no es", "no"))
-_KIND_OF_WORD = {"branch": "branch", "joint": "straight", "ramal": "branch"}
+_KIND_OF_WORD = {"ducto": "straight", "conducto": "straight", "branch": "branch", "joint": "straight", "ramal": "branch"}
 _MADE = frozenset("did made built finished hice hicimos terminé armé".split())
 
 
@@ -200,6 +206,12 @@ def _mention(row: Row, match, mark=None, batch=()) -> Mention:
     return Mention(first, match.end(), kind, kind_at, mark, mark_at, another, amends, corrects, batch)
 
 
+def _oh_and(row: Row, first: int) -> bool:
+    """ "Oh, and cap nine": an afterthought on another piece."""
+    said = row.text[row.items[max(0, first - 2)].start :].lower().replace(",", "").replace(".", "").split()[:4]
+    return "oh" in said and said[said.index("oh") + 1 : said.index("oh") + 2] == ["and"]
+
+
 def _returns_to(row: Row, first: int) -> bool:
     """ "Correction on wye nine", "back to tee two", "oh, and cap nine": words on a piece that was spoken of before."""
     at = first - 1
@@ -208,7 +220,9 @@ def _returns_to(row: Row, first: int) -> bool:
     if at >= 0 and row.items[at].concept == "CORRECTION_ON":
         return True
     said = row.text[row.items[max(0, first - 4)].start : row.items[first].start].lower().replace(",", "").split()
-    return said[-2:] in (["back", "to"], ["oh", "and"]) and (at < 2 or any(row.items[k].concept in ("STOP", "QUERY", "FILLER") for k in range(max(0, at - 3), at)))
+    if first > 0 and _oh_and(row, first):
+        return True
+    return said[-2:] in (["back", "to"],) and (at < 2 or any(row.items[k].concept in ("STOP", "QUERY", "FILLER") for k in range(max(0, at - 3), at)))
 
 
 def _range(row: Row, match):

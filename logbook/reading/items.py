@@ -123,6 +123,10 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
     if _is_letter(found, at):
         return _make(found, "LETTER", token.low, at, at + 1)
     named = _phrase(found, at, lexicon)
+    if named is not None and named.last - named.first == 2:  # "cada uno y cuarto": the number goes on behind the phrase
+        number = measures.read(found, named.last - 1, lexicon.language, lexicon.units)
+        if number is not None and number.end > named.last and number.raw.denominator != 1:
+            named = _phrase(found[: at + 1], at, lexicon) or named
     measured = measures.read(found, at, lexicon.language, lexicon.units)
     if measured is not None and (named is None or named.last <= max(measured.end, at + 1)):
         return _make(found, measured.sort, measured, at, measured.end)
@@ -131,6 +135,8 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
         return heard
     if named is not None:
         return named
+    if token.sort == "sign" and token.low == "/" and token.gap:
+        return _make(found, "COMMA", token.low, at, at + 1)
     if token.sort == "sign":
         return _make(found, _SIGNS.get(token.low, "SIGN"), token.low, at, at + 1)
     near = _fuzzy(token.low, lexicon.language.code) if len(token.low) >= FUZZY_LETTERS else None
@@ -219,8 +225,9 @@ def _settle(rough: list[Item], found, lexicon: Book) -> tuple[Item, ...]:
             continue
         row = next((row for row in item.value if _fits(row, settled, rough, place)), None)
         if row is not None:
-            value = "mastic" if row.concept == "C_MASTIC" else row.concept[2:].lower() if row.concept.startswith("K_") else None
-            settled.append(replace(item, concept=row.concept, value=value, read_as=row.meant))
+            value = "mastic" if row.concept == "C_MASTIC" else row.concept[2:].lower() if row.concept[:2] in ("K_", "D_") else None
+            concept = "DAMAGE" if row.concept.startswith("D_") else row.concept
+            settled.append(replace(item, concept=concept, value=value, read_as=row.meant))
             continue
         at = item.first
         while at < item.last:
@@ -235,7 +242,23 @@ def _settle(rough: list[Item], found, lexicon: Book) -> tuple[Item, ...]:
     return tuple(settled)
 
 
+_ORDERS = ("TO", "WILL", "GOING_TO", "PENDING", "NEED", "REMIND", "NOT", "NOT_DONE", "FORGOT", "IF", "QUESTION", "LATER", "SAYS", "NOT_FORGET")
+
+
+def _is_an_act(settled) -> bool:
+    """Whether a lost "-d" may be put back: a piece was named before, and nothing right before makes it an order or a plan."""
+    named = any(item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER") for item in settled)
+    for item in reversed(settled[-6:]):
+        if item.concept in ("COMMA", "STOP", "STAPLED", "TAPED"):
+            break
+        if item.concept in _ORDERS or item.concept in ("I", "OTHER"):
+            return False
+    return named
+
+
 def _fits(row: Misheard, settled, rough, place: int) -> bool:
+    if row.lost_ending and not _is_an_act(settled):
+        return False
     if not row.before and not row.after:
         return True
     behind = tuple(item.concept for item in settled[-row.near :])

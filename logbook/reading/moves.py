@@ -15,7 +15,8 @@ _DIRECTION = {
 _BACK = (
     "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
     "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) FILL? BACK"
-    "| IN (?:FILL|OF){0,2} (?P<back3>NUMB) (?!DEGREE))"
+    "| IN (?:FILL|OF){0,2} (?P<back3>NUMB) (?!DEGREE)"
+    "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND))"
 )
 _SIDES = "(?P<side>SIDE(?:AND DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"
 
@@ -27,7 +28,7 @@ def _way(side: str | None, direction: str | None) -> str | None:
 
 
 def _move(found: Found):
-    by, back = found.item("by"), next((i for g in ("back", "back2", "back3") if (i := found.item(g))), None)
+    by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4") if (i := found.item(g))), None)
     direction = next((_DIRECTION[i.concept] for i in found.items("dir") if i.concept in _DIRECTION), None)
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)
     if by is not None and by.value.value > 60:
@@ -41,7 +42,7 @@ def _move(found: Found):
     backs += taken_back((back,) if back else (), lambda item: tuple(Move(m.side, m.by, item.value.value, m.way) for m in moves))
     after = [item.concept for item in found.row.items[found.match.end("w") - 1 : found.match.end("w") + 2]]
     fills = back is not None and bool({"EACH", "BOTH"} & set(after))
-    yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "side"), said_unit=unit, took_back=backs)
+    yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "side"), said_unit=unit, took_back=backs)
 
 
 def _back(found: Found):
@@ -96,7 +97,7 @@ FRAMES = (
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
     # a side, a way, how far, over what length
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER))?"
-          f"(?:(?:ON|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? {_BACK}?)", _move),
+          f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN|OUT|DOWN|UP) {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),

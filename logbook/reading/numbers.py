@@ -84,6 +84,11 @@ def _below_hundred(tokens, at, numbers) -> tuple[int | None, int]:
         return numbers.teens[word], at + 1
     if word in numbers.ones:
         return numbers.ones[word], at + 1
+    if word.endswith("s") and at and tokens[at - 1].bare in ("by", "x"):  # "two ten by tens"
+        for single in (word[:-1], word[:-2]):
+            value = numbers.teens.get(single) or numbers.ones.get(single) or numbers.tens.get(single)
+            if value is not None:
+                return value, at + 1
     return None, at
 
 
@@ -118,6 +123,8 @@ def fraction(tokens: tuple[Token, ...], at: int, language: Language) -> Number |
     if token.sort == "number":
         if token.low.isdigit() and _sign(tokens, at + 1, "/") and at + 2 < len(tokens) and tokens[at + 2].low.isdigit():
             under = int(tokens[at + 2].low)
+            if (tokens[at + 1].gap or tokens[at + 2].gap) and not (under in (2, 4, 8, 16, 32) and int(token.low) < under and not _sign_of_size(tokens, at + 3)):
+                return None  # "14x8 / 30": the stroke parts two things
             return Number(Fraction(int(token.low), under), at + 3, True, False) if under else None
         if token.low.isdigit() and _is(tokens, at + 1, numbers.parts):
             return Number(Fraction(int(token.low), numbers.parts[tokens[at + 1].bare]), at + 2, True, False)
@@ -161,6 +168,8 @@ def with_fraction(tokens, number: Number, language: Language) -> Number | None:
     at = number.end
     if _is(tokens, at, language.numbers.joins):
         part = fraction(tokens, at + 1, language)
+        if part is None and not number.digits and _is(tokens, at + 1, ("cuarto", "quarter", "eighth", "octavo")):  # "uno y cuarto"
+            part = Number(Fraction(1, language.numbers.parts[tokens[at + 1].bare]), at + 2, False, False)
     else:
         part = fraction(tokens, at, language)
         if part is not None and not part.digits and tokens[at].bare in language.numbers.halves:
@@ -170,6 +179,10 @@ def with_fraction(tokens, number: Number, language: Language) -> Number | None:
     if part is None or part.value >= 1:
         return None
     return Number(number.value + part.value, part.end, number.digits, False)
+
+
+def _sign_of_size(tokens, at: int) -> bool:
+    return at < len(tokens) and tokens[at].low in ("x", "×", "by", "por", '"')
 
 
 def _is(tokens, at: int, words) -> bool:

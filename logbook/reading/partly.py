@@ -33,13 +33,23 @@ def undoings(row: Row, own: Row, cut: tuple[Clause, ...]) -> list[tuple[Claim, i
         gone = item.concept == "MISSING" and row.words(at, at + 1).lower() in _GONE
         if item.concept != "UNDONE" and not peels and not gone:
             continue
-        act = None if _off_something(row, at) else _act_before(row, at)
+        act = None if _off_something(row, at) or _done_again(row, at) else _act_before(row, at)
         if act is None or own.is_blank(act) or ((peels or gone) and row.items[act].concept not in ("TAPE", "STAPLES", "CLOSURE")):
             continue
         name = _ACTS[row.items[act].concept]
         near = act if all(row.items[k].concept not in ("COMMA", "STOP") for k in range(act, at)) else at
         made.append((claim(row, name, False, near, at + 1, corrects=True, part="undone", hedged=False), at))
     return made
+
+
+def _done_again(row: Row, at: int) -> bool:
+    """ "pulled that, did it again at two": it holds again."""
+    for item in row.items[at + 1 : at + 6]:
+        if item.concept in ("STOP", "QUERY"):
+            return False
+        if item.concept == "REDID":
+            return True
+    return False
 
 
 def _off_something(row: Row, at: int) -> bool:

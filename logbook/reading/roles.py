@@ -129,7 +129,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     extra: list[Claim] = list(repaired[:1])
     method = None
     tapes = sorted((c for c in rest if c.name in ("taped", "closure") and c.value is not False), key=lambda c: c.first)
-    again = damage and not fixed and not methods and _tapes_it(row, tapes, damage[0]) and any(_own_object(row, c) for c in tapes[1:])
+    again = damage and not fixed and not methods and _tapes_it(row, tapes, damage[0]) and any(_own_object(row, c) or _later(row, damage[0], c) for c in tapes[1:])
     if again:  # "a tear, taped it, and taped the seams": the first tape is the mend's
         anchor = damage[0]
         extra = [replace(tapes[0], name="damage_repaired", value=True, weak=False), *extra[:0]]
@@ -177,9 +177,14 @@ def _own_object(row: Row, one: Claim) -> bool:
     return whole or bool({"rest", "otherwise", "seams", "seam", "resto", "costuras", "everything", "demás"} & set(said))
 
 
+def _later(row: Row, damage: Claim, one: Claim) -> bool:
+    """Whether a sentence ends between the damage and this tape."""
+    return any(item.concept in ("STOP", "QUERY") for item in row.items[damage.last : one.first])
+
+
 def _tapes_it(row: Row, tapes: list[Claim], damage: Claim) -> bool:
     """ "a tear in the facing, taped it": right behind the damage, of nothing else."""
-    return bool(tapes) and 0 < tapes[0].first - damage.last <= 4 and not _own_object(row, tapes[0]) and tapes[0].name == "taped"
+    return bool(tapes) and 0 < tapes[0].first - damage.last <= 4 and not _own_object(row, tapes[0]) and tapes[0].name == "taped" and not _later(row, damage, tapes[0])
 
 
 def weak(claims: list[Claim], draft: Draft) -> list[Claim]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from logbook.reading.claims import Claim, Found, Frame, TakenBack, claim, taken_back, unit_of
 
+_MOST_SIDE = 192  # inches; two boards end to end. A bare number above it is no side of a duct of rigid board
 ANGLES = (90, 45, 30, 60, 22, 15)
 
 
@@ -24,6 +25,8 @@ def sizes(row, taken: set[int]) -> list[Claim]:
 def _size(found: Found, at: int, role: str):
     row, item = found.row, found.row.items[at]
     size = item.value
+    if size.unit is None and max(size.pair) > _MOST_SIDE:
+        return  # numbers that ran together or a unit left unsaid: in doubt, so it is not said
     backs = tuple(
         TakenBack(b.value.pair if b.concept == "SIZE" else (b.value.value,), b.start, b.end) for b in item.took_back
     )
@@ -39,7 +42,7 @@ def _size(found: Found, at: int, role: str):
 
 
 _SIZE_FRAMES = (
-    Frame("(?:BRANCH_WORD|LEG) (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} (?P<size>SIZE)", "branch_size"),
+    Frame("(?:BRANCH_WORD|LEG) (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} NUM? (?P<size>SIZE)", "branch_size"),
     Frame("(?:WITH|HAVE|AND) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH|LEG)", "branch_size"),
     Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD|LEG) (?!(?:FILL|OF){0,2} (?:SIZE|NUM))", "branch_size"),
     Frame("(?:K_BRANCH) (?:BE|OF|FILL|HAVE){1,3} (?P<size>SIZE)", "branch_named"),
@@ -100,7 +103,7 @@ def _pieces(found: Found):
 
 
 FRAMES = (
-    Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF)", _pieces),
+    Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF|WITH|AND|VANES)", _pieces),
     Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} NUM? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),

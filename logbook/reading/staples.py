@@ -29,7 +29,7 @@ def _owner(found: Found) -> str | None:
 
 def _spacing(found: Found):
     item = found.item("n")
-    name = _owner(found)
+    name = _OWNERS[found.item("o").concept] if found.item("o") is not None else _owner(found)
     if name is None:
         return
     value = item.value.value
@@ -105,6 +105,8 @@ FRAMES = (
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
     Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),
+    Frame("(?<=REDID) (?:FILL)? (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),
+    Frame("(?P<o>SCREWS|TABS|K_HANGER) (?:FILL|OF|WITH|COMMA){0,2} (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
     Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
@@ -117,8 +119,9 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
-    Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC){0,4} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
+    Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),
+    Frame("(?P<w>EVERY (?:STAPLE|STAPLES) BE? (?:IN|IN_PLACE|FILLER))", _flag("stapled")),
     Frame("(?:NUMB) (?:APART|EVERY) (?P<w>STAPLES)", _flag("stapled")),
     Frame("(?P<w>(?:WITH|THROUGH|ON)? DET? FLAP)", _flag("staple_flap")),
     Frame("(?P<w>TABS) (?! (?:FILL|AND){0,3} (?:BENT|CLINCHED|TIGHT))", lambda found: [found.claim("cross_tabs", True, group="w")]),

@@ -25,6 +25,15 @@ def _hung(found: Found):
     yield found.claim("stage", "hung", group="w")
 
 
+def _raised(found: Found):
+    """ "lo subí ayer": up it went, where "subí tres" is a side that moves."""
+    at = found.at("w")
+    behind = [item.concept for item in found.row.items[at + 1 : at + 4]]
+    if found.row.words(at, at + 1).lower().split()[-1] in ("subí", "subimos") and not {"LEN", "FRAC"} & set(behind) and behind[:1] != ["NUM"]:
+        if not (behind[:1] == ["DET"] and "SIDE" in behind):
+            yield found.claim("stage", "hung", group="w")
+
+
 def _number(name: str, signed=False):
     def build(found: Found):
         item = found.item("n")
@@ -64,7 +73,8 @@ FRAMES = (
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
     Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
-    Frame("LEAK_TEST (?:FILL|RUN|NUM|ON|OF|COMMA|STOP){0,6} (?P<w>(?P<n>LEN|FRAC))", _pressure),
+    Frame("(?P<w>MOVE_UP) (?=(?:FILL|LATER|COMMA|STOP|AND|ON|WORD|TIED|$))", _raised),
+    Frame("LEAK_TEST (?:FILL|RUN|NUM|ON|OF|COMMA|STOP|TO|THRU){0,6} (?P<w>(?P<n>LEN|FRAC))", _pressure),
     Frame("(?:LEAK_TEST|CFM) (?:FILL|COMMA|ON|OF|IN|WORD){0,4} (?P<w>(?P<n>LEN|FRAC)) (?=(?:OVER|COMMA|ON|IN|FILL|OF|NUM|SIZE){0,5} FT2)", _pressure),
     Frame("FT2 (?:FILL|COMMA|OF|GENERIC|WORD){0,4} ON (?P<w>(?P<n>LEN|FRAC))", _pressure),
     Frame("(?P<w>(?P<n>FT2))", _number("(leak_area)")),

@@ -49,7 +49,13 @@ def scratched(row: Row) -> list[Claim]:
     made: list[Claim] = []
     for match in row.find("(?P<w>SCRATCH (?:DET|THIS|FILL){0,2} (?P<n>LENGTH|LONG|SIZE_WORD|OUTLET|INLET|TAPE|TAPED|STAPLES|STAPLED|VANES|EVERY|RUN|BACK|NUMBER|SLOPE|RUBBED|SERVICE)) (?!NUM|LEN|SIZE)"):
         made.append(claim(row, "(scratch)", _NAMES[row.items[match.start("n")].concept], *match.span("w")))
+    for match in row.find("(?P<w>FIX) (?=STOP|$)"):
+        if _word(row, row.items[match.start("w")]) in _TAKES_BACK:
+            made.append(claim(row, "(scratch)", (), *match.span("w")))
     return made
+
+
+_TAKES_BACK = frozenset(("i take that back", "scratch that", "strike that", "borra eso", "bórralo", "olvida eso"))  # with nothing said instead
 
 
 def _says(row: Row, at: int) -> bool:

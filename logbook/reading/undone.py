@@ -105,7 +105,7 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
         if base and seen_act and (concept in _PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF"):
             return at - 1 if row.items[at - 1].concept == "AND" else at
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in _PAST
-        if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH", "STAPLED", "TAPED"):
+        if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH"):
             return at
         seen_act = seen_act or concept in DENIED or concept in _HANGING
     for following in cut[place + 1 : place + 12]:
@@ -160,7 +160,7 @@ def _is_strong(row: Row, begin: int) -> bool:
 
 def _start_of(row: Row, clause: Clause, begin: int) -> int:
     """The whole clause, unless something else was stated before the words that tell the pending work."""
-    stated = (*_PAST, "SIZE", "STAPLES", "EVERY", "VANES", "MARK181", "LEN", "FLAP")
+    stated = (*_PAST, "SIZE", "STAPLES", "EVERY", "VANES", "MARK181", "LEN", "FLAP", "DAMAGE")
     first = clause.first
     for at in range(begin - 1, clause.first - 1, -1):
         if row.items[at].concept in stated and row.items[begin].concept in ("NOT_DONE", "NOT", "NO", "PENDING", "WILL", "LATER"):
@@ -316,11 +316,11 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
                 continue
             break
         one = concept == "NUM" and row.words(at, at + 1).lower() in ("one", "un", "una")
-        measured = concept in ("SIZE", "LEN", "NUM") and row.items[begin].concept == "NOT" and not one
+        measured = concept in ("SIZE", "LEN", "NUM") and row.items[begin].concept == "NOT" and not one and not wide
         if concept in _SILENT or measured:
             made.append(claim(row, "(nothing)", None, begin, at + 1))
             break
-        part_of_it = concept in ("JOINT", "SIDE_WORD", "SIDE", "END") or one
+        part_of_it = concept in ("JOINT", "SIDE_WORD", "SIDE", "END", "ONE_SIDE") or one
         if concept not in _PASSES and not wide and not (part_of_it and _act_follows(row, clause, at)):
             break
         at, steps = at + 1, steps + 1
@@ -340,4 +340,6 @@ def _act_follows(row: Row, clause: Clause, at: int) -> bool:
 def _is_the_trouble(row: Row, clause: Clause, begin: int, at: int) -> bool:
     """ "It's not the tape that's the problem": what is denied is not the tape."""
     behind = row.text[row.items[at].end : row.items[clause.last - 1].end].lower().split()
+    if row.items[at].concept == "TAPE_IT" and behind[:1] == ["'s"]:
+        behind = ["that's"]
     return row.items[begin].concept == "NOT" and _live(row, begin + 1) == "DET" and behind[:1] in (["that's"], ["that"], ["which"], ["i'm"])
