@@ -57,5 +57,5 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
     (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$))", _WORKED),
     (f"(?P<f>MOVE_UP) DET (?P<m>{MARK}) (?=SEP|$|AND|TIED|FILLER|LATER)", _says("subí", "subimos", "lo subí", "la subí")),
-    (f"(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|AND){{0,2}} (?P<m>LETTER DASH? NUM|NUM DASH NUM|NUM) (?=FILLER (?:COMMA|STOP)|BE FILLER)", None),
+    ("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|AND){0,2} (?P<m>LETTER DASH? NUM|NUM DASH NUM|NUM) (?=FILLER (?:COMMA|STOP)|BE FILLER)", None),
 )
