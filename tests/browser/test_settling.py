@@ -170,6 +170,26 @@ def test_what_the_lead_asks_stands_on_the_phone_of_the_builder(flagged, visit):
     page.wait_for_selector("text=How many did you count?")
 
 
+def test_a_lead_says_on_his_phone_what_he_found_and_an_installer_has_no_such_press(flagged, visit):
+    page = visit("lead")
+    page.goto("/phone")
+    page.wait_for_selector("html[data-shelf=ready]", state="attached")
+    page.check("[name=mode][value=look]")
+    page.click("#typing summary")
+    page.fill("#text", "Straight one on run two, staples every two.")
+    page.click("#hand-in")
+    page.wait_for_selector("html[data-answer]", state="attached")
+    assert page.is_checked("[name=mode][value=look]"), "who walks and looks goes on looking"
+    with flagged.folder() as folder:
+        work(folder)
+        [item] = [one for one in store.waiting(folder) if one.rule == "looked-agrees"]
+        assert (item.mark, item.verdict) == ("1", "departs")
+    page = visit("installer")
+    page.goto("/phone")
+    page.wait_for_selector("html[data-shelf=ready]", state="attached")
+    assert page.locator("[name=mode]").count() == 3
+
+
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_axe_finds_nothing_at_the_desk(flagged, visit, language):
     page = visit("lead", language)

@@ -247,6 +247,7 @@ export async function handIn() {
   const fields = {
     id: draft.note, spoken_at: draft.began || local(), language: "", answers: draft.answers || "", mark: own.mark, run: own.run, kind: own.kind,
     text: parts.length ? "" : own.text, spoken_by: (document.querySelector("input[name=voice]:checked") || {}).value || "",
+    as_lead: draft.mode === "look" ? "yes" : "",
   };
   try {
     if (later) for (const photo of await box.photosOf(draft.note)) await box.keepPhoto({ ...photo, small: await smallCopy(new Blob([photo.bytes], { type: photo.kind })) });
@@ -254,6 +255,6 @@ export async function handIn() {
   } catch {
     return noRoom();
   }
-  await newDraft();
+  await newDraft(draft.mode === "look" ? { mode: "look" } : {}); // who walks and looks goes on looking
   return fields.id;
 }

@@ -39,8 +39,9 @@ function showPlan() {
   $("kind").replaceChildren(make("option", { value: "" }), ...Object.keys(known.plan.say).map((one) => make("option", { value: one }, kind(one))));
   $("kind").value = chosen;
   $("piece").replaceChildren(make("option", { value: "" }, rows.length ? "" : say("phone.no-schedule")), ...rows.map((row, at) => make("option", { value: at }, [kind(row.kind), row.mark, row.run ? say("phone.run", { run: row.run }) : ""].filter(Boolean).join(" "))));
+  const modes = ["fitting", "several", "shift", ...(known.me && known.me.role === "lead" ? ["look"] : [])]; // a lead may look at another's piece
   const pick = (one) => { draft.mode = one; toSay(); };
-  $("modes").replaceChildren(make("legend", { class: "aside" }, say("phone.mode")), ...["fitting", "several", "shift"].map((one) => make("label", {}, make("input", { type: "radio", name: "mode", value: one, checked: one === mode, onchange: () => pick(one) }), say(`phone.mode-${one}`))));
+  $("modes").replaceChildren(make("legend", { class: "aside" }, say("phone.mode")), ...modes.map((one) => make("label", {}, make("input", { type: "radio", name: "mode", value: one, checked: one === mode, onchange: () => pick(one) }), say(`phone.mode-${one}`))));
 }
 
 async function fetchPlan() {
