@@ -255,12 +255,12 @@ def test_openapi_names_every_route_of_the_interface_and_no_other(desk):
         for method in each
         if method != "parameters"
     }
-    pages = ("log.page", "entry.page", "piece.page", "piece.paper", "handing.page", "days.page", "days.newest")
+    pages = ("log.page", "entry.page", "piece.page", "piece.paper", "handing.page", "days.page", "days.newest", "holding.page")
     served = {
         (re.sub(r"<[^>]+>", "*", rule.rule), method)
         for rule in desk.app.url_map.iter_rules()
         for method in rule.methods - {"HEAD", "OPTIONS"}
-        if rule.endpoint.split(".")[0] in ("handing", "log", "entry", "piece", "days", "health") and rule.endpoint not in pages
+        if rule.endpoint.split(".")[0] in ("handing", "log", "entry", "piece", "days", "holding", "health") and rule.endpoint not in pages
     } | {("/me", "GET")}
     assert described == served - {("/openapi.json", "GET")}
 

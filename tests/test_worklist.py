@@ -10,8 +10,10 @@ from hypothesis import strategies as st
 from log_cases import cases
 
 from logbook import job as jobs
-from logbook import limits, worklist
+from logbook import limits, pipeline, worklist
 from logbook.history import beside, history
+from logbook.rules import RULES
+from logbook.wording import has
 from logbook.worklist import LEVELS, WAITING, Item
 
 TODAY = date(2026, 10, 14)
@@ -74,6 +76,19 @@ def test_next_leads_through_everything_that_nobody_is_at_and_to_nothing_else(ite
 def test_the_order_does_not_depend_on_the_order_in_which_it_was_read(job):
     every = [item(row | {"name": f"{number} {row['name']}"}) for number, case in enumerate(CASES) for row in case["items"]]
     assert worklist.in_order(every, job, TODAY) == worklist.in_order(every[::-1], job, TODAY)
+
+
+def test_every_number_that_a_rule_reckons_has_a_label_at_the_desk():
+    found = {
+        name
+        for rule in RULES
+        for example in rule.examples
+        for fitting in pipeline.check(example.words, language=example.language)["fittings"]
+        for finding in fitting["findings"]
+        for name, value in finding["reckoned"].items()
+        if isinstance(value, int | float)
+    }
+    assert len(found) > 20 and {name for name in found if not has(f"desk.reckoned.{name}")} == set()
 
 
 # --- history, and before and after

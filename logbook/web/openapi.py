@@ -137,6 +137,13 @@ def _paths() -> dict:
         "/pieces/{piece}": {"get": {"summary": "The joined piece", "parameters": [piece], "responses": {"200": _json(_ref("piece"), "the piece"), **_refs("401", "404")}}},
         "/pieces/{piece}/drawing.svg": {"get": {"summary": "The piece as it was said, drawn", "parameters": [piece], "responses": {"200": {"description": "the drawing", "content": {"image/svg+xml": {}}}, **_refs("401", "404")}}},
         "/pieces/{piece}/decisions": {"post": _act("Settle a flagged finding", _decision_body(), _ref("decision")) | {"parameters": [piece]}},
+        "/holds/{hold}": {
+            "post": _act(
+                "Release a hold point, or hold it again; words are needed where something stands open behind it",
+                {"type": "object", "required": ["id"], "properties": {"id": _UUID, "words": {"type": "string", "maxLength": 2000}, "witness": {"type": "string", "maxLength": 200}, "again": {"type": "boolean"}, "at": _TIME}},
+                _ref("act"),
+            ) | {"parameters": [_in_path("hold", {"type": "string"})]}
+        },
         "/days/{date}": {"get": {"summary": "Everything of one day", "parameters": [_in_path("date", {"type": "string", "format": "date"})], "responses": {"200": _json({"type": "object", "required": ["notes", "pieces", "decisions"]}, "the day"), **_refs("401", "403", "422")}}},
         "/days/{date}/signatures": {
             "post": _act(
@@ -162,6 +169,7 @@ def _decision_body() -> dict:
             "reason": _NULL_TEXT, "corrected": {"anyOf": [fact, {"type": "null"}]},
             "looked": {"anyOf": [{"type": "object", "required": ["how", "facts"], "properties": {"how": {"enum": ["seen", "felt", "measured", "photo"]}, "facts": {"type": "array", "items": fact}}}, {"type": "null"}]},
             "granted_by": _NULL_TEXT, "document": {"anyOf": [_DIGEST, {"type": "null"}]}, "at": _TIME,
+            "owner": {"type": "string", "description": "who ends what stays open"}, "due": {"type": "string", "format": "date"},
         },
     }  # fmt: skip
 
