@@ -207,9 +207,11 @@ def check_password(db: Database, name: str, password: str) -> Person | None:
     """The person whose name and password these are; None for every other case, at the same pace."""
     row = _one(db, "select * from people where folded = ? and left_at is null", (folded(name),))
     kept = row["password"] if row and row["password"] else _NOBODY
+    if len(password) > LONGEST_PASSWORD:  # nobody has such a one; the hasher is asked all the same, for the pace
+        kept, password = _NOBODY, password[:LONGEST_PASSWORD]
     try:
-        PasswordHasher().verify(kept, password[:LONGEST_PASSWORD])
-    except (VerificationError, InvalidHashError):
+        PasswordHasher().verify(kept, password)
+    except (VerificationError, InvalidHashError, UnicodeEncodeError):
         return None
     return _person(row) if row and row["password"] else None
 
@@ -254,6 +256,13 @@ def cut_off(db: Database, device_id: str, now: datetime) -> bool:
         "update devices set cut_off_at = ? where id = ? and cut_off_at is null", (_text(now), device_id)
     )
     return changed.rowcount == 1
+
+
+def end_sessions(db: Database, person_id: str, now: datetime) -> None:
+    """Signs every browser of a person out: a new password ends what somebody else may have opened with the old one."""
+    db.execute(
+        "update devices set cut_off_at = ? where person = ? and kind = 'browser' and cut_off_at is null", (_text(now), person_id)
+    )
 
 
 def devices(db: Database, person_id: str | None = None) -> list[Device]:
@@ -324,9 +333,15 @@ def use_invitation(db: Database, code: str, purpose: str, now: datetime) -> dict
 # --- attempts
 
 
-def note_attempt(db: Database, name: str, place: str, worked: bool, now: datetime) -> None:
-    """A try to get in; what was typed as a name is kept as a digest (people type passwords there)."""
-    db["attempts"].insert({"name": _digest(folded(name)), "place": place, "at": _text(now), "worked": int(worked)})
+def note_attempt(db: Database, name: str, place: str, worked: bool, now: datetime) -> int:
+    """A try to get in, and its number; what was typed as a name is kept as a digest (people type passwords there)."""
+    row = {"name": _digest(folded(name)), "place": place, "at": _text(now), "worked": int(worked)}
+    return db["attempts"].insert(row).last_pk
+
+
+def attempt_worked(db: Database, attempt: int) -> None:
+    """The try was written down as failed before the password was looked at; it was right."""
+    db.execute("update attempts set worked = 1 where id = ?", (attempt,))
 
 
 def must_wait(db: Database, name: str, place: str, now: datetime) -> int:

@@ -30,17 +30,22 @@ def enter_form():
 
 @screen.post("/enter")
 def enter():
-    """Name and password. Wrong name and wrong password answer the same, at the same pace; five failures wait."""
+    """Name and password. Wrong name and wrong password answer the same, at the same pace; five failures wait.
+
+    The try is written down as failed before the password is looked at, so that many at once get no more than five.
+    """
     folder, now = opened.folder(), opened.now()
-    name, password = request.form.get("name", "")[:200], request.form.get("password", "")
-    seconds = people.must_wait(folder.db, name, request.remote_addr or "", now)
+    name, password, place = request.form.get("name", "")[:200], request.form.get("password", ""), request.remote_addr or ""
+    with store.writing(folder) as db:
+        seconds = people.must_wait(db, name, place, now)
+        attempt = None if seconds else people.note_attempt(db, name, place, False, now)
     if seconds:
         return _again(Mistake("pages.wait", "name", {"seconds": seconds, "minutes": -(-seconds // 60)}))
     person = people.check_password(folder.db, name, password)
     with store.writing(folder) as db:
-        people.note_attempt(db, name, request.remote_addr or "", person is not None, now)
         people.forget_attempts(db, now)
         if person is not None:
+            people.attempt_worked(db, attempt)
             device, token = people.give_device(db, person.id, "browser", _browser(), now)
             store.journal.write(db, "signed-in", {"person": person.id, "device": device.id}, None)
     if person is None:
@@ -178,6 +183,7 @@ def _chosen(code: str, purpose: str):
         person, refused = _taken_up(db, code, purpose, now)
         if refused is None:
             people.keep_password(db, person.id, hashed)
+            people.end_sessions(db, person.id, now)
             device, token = people.give_device(db, person.id, "browser", _browser(), now)
             store.journal.write(db, "password-set", {"person": person.id, "device": device.id}, None)
     if refused is not None:
