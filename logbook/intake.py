@@ -232,10 +232,13 @@ def is_id(text: str) -> bool:
         return False
 
 
+_MOMENT = re.compile(r"\d{4}-\d\d-\d\d[Tt ]\d\d:\d\d(:\d\d([.,]\d{1,9})?)?([Zz]|[+-]\d\d:\d\d)")
+
+
 def moment(text: str, name: str) -> datetime | Mistake:
-    """An ISO 8601 time with its offset."""
+    """An ISO 8601 time with its offset, as RFC 3339 writes it (seconds may be left out)."""
     try:
-        read = datetime.fromisoformat(text)
+        read = datetime.fromisoformat(text.upper()) if _MOMENT.fullmatch(text) else None
     except (TypeError, ValueError):
         read = None
     if read is None or read.tzinfo is None or not 2000 <= read.year <= 2200:

@@ -201,9 +201,9 @@ def _outside(served) -> set[str]:
 
 @pytest.mark.parametrize("case", named(cases("http", "request")))
 def test_a_request_that_lies_is_refused_or_let_go(site, then_good, case):
-    served, _, counts = site
+    served, good, counts = site
     counts["tried"] += 1
-    sent = case["send"].replace("{host}", served.host).replace("{key}", served.keys["lead"]).replace("\n", "\r\n")
+    sent = case["send"].replace("{note}", good[0] if good else "none").replace("{host}", served.host).replace("{key}", served.keys["lead"]).replace("\n", "\r\n")
     sent = sent.replace("{many}", case.get("of", "").replace("\n", "\r\n") * case.get("repeat", 1))
     with served.line() as line:
         line.sendall(sent.encode("utf-8"))

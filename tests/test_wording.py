@@ -62,3 +62,20 @@ def test_every_value_of_a_choice_has_a_word():
                 for language in wording.LANGUAGES:
                     table = "kind" if row.name == "kind" else "value"
                     assert wording.has(f"facts.{table}.{value}", language), (row.name, value)
+
+
+def test_every_mistake_that_the_code_can_answer_has_its_sentences():
+    """A key written in the code without its text would be a failure of the server instead of an answer."""
+    import ast
+    from pathlib import Path
+
+    import logbook
+    from logbook.wording import has
+
+    keys = set()
+    for path in sorted(Path(logbook.__file__).parent.rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and getattr(node.func, "id", None) == "Mistake" and node.args and isinstance(node.args[0], ast.Constant):
+                keys.add((node.args[0].value, path.name))
+    assert len(keys) > 100
+    assert [(key, file, language) for key, file in sorted(keys) for language in ("en", "es") if not has(f"{key}.error", language)] == []

@@ -25,7 +25,7 @@ def body(whole: tuple[str, ...] = ()) -> dict | Mistake:
         if not isinstance(read, dict):
             return Mistake("pages.bad-body")
     at = read.get("at")
-    if at in (None, ""):
+    if at is None or (at == "" and is_form()):
         at = None
     else:
         at = intake.moment(at, "at")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from flask import Blueprint, g, render_template, request
 
-from logbook import store
+from logbook import intake, store
 from logbook.mistake import Mistake
 from logbook.note import STATES
 from logbook.store import people
@@ -52,7 +52,9 @@ def _filters(asked) -> store.Filters | Mistake:
         return Mistake("pages.bad-state", "state", {"states": ", ".join(STATES)})
     if given["date"] and opened.day_of(given["date"]) is None:
         return Mistake("pages.bad-date", "date", {"came": given["date"][:20]})
-    flagged = {"yes": True, "no": False}.get(asked.get("flagged", ""))
+    flagged = {"": None, "yes": True, "no": False}.get(asked.get("flagged", ""), "?")
+    if flagged == "?":
+        return Mistake("pages.bad-state", "flagged", {"states": "yes, no"})
     if not guard.sees_all() and given["speaker"] not in guard.voices():
         given["speaker"] = g.person.id
     return store.Filters(**given, flagged=flagged)
@@ -61,8 +63,10 @@ def _filters(asked) -> store.Filters | Mistake:
 @screen.get("/questions")
 def questions():
     """The list for the break: notes of this device that still need a word, oldest first."""
-    folder = opened.folder()
-    today = opened.day_of(request.args.get("date", "")) or opened.local_now().date()
+    folder, asked = opened.folder(), request.args.get("date")
+    today = opened.local_now().date() if asked is None else opened.day_of(asked)
+    if today is None:
+        return answers.refuse(Mistake("pages.bad-date", "date", {"came": intake.shown(asked)}))
     wanting, total = [], 0
     for voice in guard.voices():
         filters = store.Filters(date=today.isoformat(), speaker=voice)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from logbook import facts, measure
+from logbook import facts, intake, measure
 from logbook.mistake import Mistake
 
 LONGEST_TEXT = 80
@@ -40,7 +40,7 @@ def value(fields: Mapping[str, str]):
     """The JSON value of the pressed fields (`name` tells the fact), or the Mistake that tells what does not fit."""
     row = facts.BY_NAME.get(fields.get("name", ""))
     if row is None:
-        return Mistake("intake.no-such-fact", "name", {"came": str(fields.get("name"))[:40]})
+        return Mistake("joining.no-such-fact", "name", {"name": intake.shown(fields.get("name"))})
     typed = fields.get("value", "").strip()
     match row.shape:
         case "flag":
