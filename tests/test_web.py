@@ -255,12 +255,12 @@ def test_openapi_names_every_route_of_the_interface_and_no_other(desk):
         for method in each
         if method != "parameters"
     }
-    pages = ("log.page", "entry.page", "piece.page", "piece.paper", "handing.page", "days.page", "days.newest", "holding.page")
+    pages = ("log.page", "entry.page", "piece.page", "piece.paper", "handing.page", "days.page", "days.newest", "holding.page", "walking.page", "walking.look_page", "walking.walk_list", "walking.release", "walking.photo")
     served = {
         (re.sub(r"<[^>]+>", "*", rule.rule), method)
         for rule in desk.app.url_map.iter_rules()
         for method in rule.methods - {"HEAD", "OPTIONS"}
-        if rule.endpoint.split(".")[0] in ("handing", "log", "entry", "piece", "days", "holding", "health") and rule.endpoint not in pages
+        if rule.endpoint.split(".")[0] in ("handing", "log", "entry", "piece", "days", "holding", "walking", "leaking", "health") and rule.endpoint not in pages
     } | {("/me", "GET")}
     assert described == served - {("/openapi.json", "GET")}
 
@@ -279,6 +279,10 @@ def test_answers_have_the_described_shape(desk):
         ("/pieces/{piece}", "get", desk.by_key("lead", "GET", "/pieces/none")),
         ("/me", "get", desk.by_key("lead", "GET", "/me")),
         ("/me", "get", desk.browser().get("/me")),
+        ("/leaks", "get", desk.by_key("contractor", "GET", "/leaks")),
+        ("/leaks", "post", desk.by_key("lead", "POST", "/leaks", json={"id": str(uuid.uuid4()), "section": "run 2", "pressure": 1, "area": 360, "measured": 18, "instrument": "orifice tube", "tested_on": "2026-10-14", "tested_by": "Ada Fenn"})),
+        ("/leaks", "post", desk.by_key("lead", "POST", "/leaks", json={"id": str(uuid.uuid4())})),
+        ("/walk/draws", "post", desk.by_key("lead", "POST", "/walk/draws", json={"id": str(uuid.uuid4()), "day": "2026-01-01", "count": 3})),
         ("/health", "get", desk.browser().get("/health")),
         ("/ready", "get", desk.browser().get("/ready")),
     ]

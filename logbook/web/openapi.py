@@ -6,6 +6,7 @@ from functools import cache
 
 from logbook import __version__, facts
 from logbook.note import STATES
+from logbook.walk import lots, rounds
 
 _UUID = {"type": "string", "format": "uuid"}
 _TIME = {"type": "string", "format": "date-time", "description": "ISO 8601 with offset"}
@@ -152,9 +153,31 @@ def _paths() -> dict:
                 _ref("act"),
             ) | {"parameters": [_in_path("date", {"type": "string", "format": "date"})]}
         },
+        **_walk_paths(piece),
         "/me": {"get": {"summary": "Who is signed in, and a fresh CSRF token", "responses": {"200": _json(_ref("me"), "this device's person"), **_refs("401")}}},
         "/health": {"get": {"summary": "The server runs", "security": [], "responses": {"200": _json({"type": "object", "required": ["alive"]}, "alive")}}},
         "/ready": {"get": {"summary": "The server can take notes", "security": [], "responses": {"200": _json({"type": "object", "required": ["ready"]}, "ready"), **_refs("507")}}},
+    }  # fmt: skip
+
+
+def _walk_paths(piece: dict) -> dict:
+    """What people go and see: spot checks, the walk list, leak tests. The same addresses answer browsers with pages."""
+    text, number = {"type": "string"}, {"anyOf": [{"type": "number"}, {"type": "string", "description": "as the trade writes it"}]}
+    day = {"type": "string", "format": "date"}
+    found = {"type": "object", "required": ["name", "answer"], "properties": {"name": text, "answer": {"enum": list(lots.ANSWERS)}, "value": {"description": "needed for otherwise, but not of a yes or no"}, "words": text}}
+    record = {
+        "id": _UUID, "section": text, "pressure": number, "area": number, "measured": number, "leakage_class": number, "instrument": text, "serial": text,
+        "tested_on": day, "calibrated_on": day, "calibrated_until": day, "tested_by": text, "witness": text, "words": text, "instead_of": _UUID, "at": _TIME,
+    }  # fmt: skip
+    needed = ["id", "section", "pressure", "area", "measured", "instrument", "tested_on", "tested_by"]
+    return {
+        "/walk/draws": {"post": _act("Draw a few pieces of a day that are good as said; the seed stands in the answer", {"type": "object", "required": ["id", "day", "count"], "properties": {"id": _UUID, "day": day, "count": {"type": "integer", "minimum": 1, "maximum": lots.MOST}, "at": _TIME}}, _ref("act"))},
+        "/walk/look/{piece}": {"post": _act("What was found of a drawn piece, against what was said; every fact has an answer", {"type": "object", "required": ["id", "how", "found"], "properties": {"id": _UUID, "how": {"enum": list(lots.WAYS)}, "words": text, "found": {"type": "array", "items": found}, "at": _TIME}}, _ref("act")) | {"parameters": [piece]}},
+        "/walk/list": {"post": _act("Answer one question of the walk list in one area", {"type": "object", "required": ["id", "area", "question", "answer"], "properties": {"id": _UUID, "area": {"type": "string", "description": "area:NAME, place:NAME, run:NAME or nowhere:"}, "question": {"enum": list(rounds.IDS)}, "answer": {"enum": list(rounds.ANSWERS)}, "words": {"type": "string", "description": "needed for a no"}, "at": _TIME}}, _ref("act"))},
+        "/leaks": {
+            "get": {"summary": "Leak-test records with their allowable and what they prove", "responses": {"200": _json({"type": "object", "required": ["records"], "properties": {"records": {"type": "array", "items": {"type": "object"}}}}, "the records, oldest first"), **_refs("401", "403")}},
+            "post": _act("Keep a leak test, or set one right", {"type": "object", "required": needed, "properties": record}, {"type": "object", "required": ["id", "by", "at", "allowed_cfm", "verdict", "why"]}),
+        },
     }  # fmt: skip
 
 
