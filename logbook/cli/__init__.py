@@ -16,7 +16,7 @@ from logbook import __version__
 from logbook.mistake import BAD, Broken
 
 VERBS = (
-    "demo", "serve", "work", "take", "log", "hear", "read", "check", "layout", "rules", "day", "handover", "verify",
+    "demo", "serve", "work", "take", "log", "hear", "read", "check", "layout", "rules", "tags", "day", "handover", "verify",
     "backup", "restore", "doctor", "people",
 )  # fmt: skip
 

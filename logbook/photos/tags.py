@@ -1,4 +1,4 @@
-"""Tags: what stands in the code on a fitting, and the sheet they are cut from.
+"""Tags: what stands in the code on a fitting, and which of them a schedule asks for.
 
 The text is `duct-tag:1:JOB:MARK`, JOB the job's eight letters and MARK percent-encoded. A tag identifies a piece;
 it is too small to measure anything by.
@@ -6,7 +6,7 @@ it is too small to measure anything by.
 
 from __future__ import annotations
 
-import html
+import io
 from collections.abc import Iterable
 from dataclasses import dataclass
 from urllib.parse import quote, unquote
@@ -14,10 +14,10 @@ from urllib.parse import quote, unquote
 import segno
 
 from logbook.facts import bare_mark
-from logbook.wording import say
+from logbook.schedule import Row, bare_run
 
 EDITION = "duct-tag:1"
-INCHES = 2  # side of the printed code, quiet margin included
+INCHES = 2  # side of the printed code, quiet margin included (tags.typ prints it so)
 
 
 @dataclass(frozen=True)
@@ -45,27 +45,25 @@ def names(words: Iterable[str], job: str, mark: str) -> bool:
 
 
 def code_svg(job: str, mark: str) -> str:
-    """The code alone, two inches square, as SVG. Error correction Q: a quarter of it may be dirt or glue."""
-    code = segno.make(text(job, mark), error="q", micro=False)
-    return code.svg_inline(scale=1, border=4, omitsize=True, svgclass="code", lineclass=None)
+    """The code alone as SVG, its quiet margin in it. Error correction Q: a quarter of it may be dirt or glue."""
+    out = io.BytesIO()
+    segno.make(text(job, mark), error="q", micro=False).save(out, kind="svg", border=4, omitsize=True, xmldecl=False, light="#fff")
+    return out.getvalue().decode()
 
 
-def sheet(job: str, rows: Iterable[tuple[str, str | None]], language: str) -> str:
-    """A page to print: one tag a (mark, run), large letters over its code, between cut lines."""
-    cells = []
-    for mark, run in rows:
-        of_run = f"<p>{html.escape(say('photos.tags.run', language, run=run))}</p>" if run else ""
-        name = html.escape(say("photos.tags.alt", language, mark=mark))
-        cells.append(
-            f'<li><h2>{html.escape(mark)}</h2>{of_run}<div role="img" aria-label="{name}">{code_svg(job, mark)}</div></li>'
-        )
-    title, cut = (html.escape(say(f"photos.tags.{key}", language)) for key in ("title", "cut"))
-    style = (
-        "@page{margin:.5in}body{font-family:sans-serif;margin:0}ul{display:flex;flex-wrap:wrap;padding:0;margin:0;list-style:none}"
-        f"li{{border:1px dashed #555;width:2.3in;padding:.1in 0;text-align:center;break-inside:avoid}}h2{{font-size:40pt;margin:0}}"
-        f"p{{margin:0}}.code{{width:{INCHES}in;height:{INCHES}in}}"
-    )
-    return (
-        f'<!doctype html><html lang="{language}"><head><meta charset="utf-8"><title>{title}</title><style>{style}</style></head>'
-        f"<body><h1>{title}</h1><p>{cut}</p><ul>{''.join(cells)}</ul></body></html>"
-    )
+def of_schedule(rows: Iterable[Row], run: str | None = None, marks: Iterable[str] = ()) -> list[tuple[str, str | None]]:
+    """(mark, run) of the rows in the schedule's order: of one run, or of the marks named, or of all."""
+    wanted = {bare_mark(mark) for mark in marks}
+    return [
+        (row.mark, row.run)
+        for row in rows
+        if (run is None or bare_run(row.run or "") == bare_run(run)) and (not wanted or bare_mark(row.mark) in wanted)
+    ]
+
+
+def said_twice(wanted: Iterable[tuple[str, str | None]]) -> tuple[str, ...]:
+    """Marks that stand on more than one run: their tags carry the same code, so the run must be said."""
+    runs: dict[str, set[str]] = {}
+    for mark, run in wanted:
+        runs.setdefault(mark, set()).add(bare_run(run or ""))
+    return tuple(mark for mark, on in runs.items() if len(on) > 1)

@@ -13,10 +13,10 @@ from flask_wtf import CSRFProtect
 
 from logbook.web import (
     answers, cutting, days, desk, doors, entry, forgetting, guard, handing, health, holding, leaking, lineup, log, opened, paper, pencil, phone, piece,
-    rules, run, searching, secrecy, staff, tongue, walking,
+    rules, run, searching, secrecy, staff, tagging, tongue, walking,
 )  # fmt: skip
 
-SCREENS = (handing, log, entry, piece, desk, holding, days, paper, lineup, run, cutting, walking, leaking, rules, searching, staff, forgetting, doors, phone, health)
+SCREENS = (handing, log, entry, piece, desk, holding, days, paper, lineup, run, cutting, tagging, walking, leaking, rules, searching, staff, forgetting, doors, phone, health)
 
 
 def create_app(settings) -> Flask:

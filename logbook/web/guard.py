@@ -98,6 +98,8 @@ MAY: Mapping[str, frozenset[str]] = {
     "leaking.page": DESK,
     "leaking.record": LEAD,
     "searching.page": SIGNED_IN,
+    "tagging.page": DESK,
+    "tagging.sheet": DESK,
     "cutting.page": SIGNED_IN,
     "cutting.drawing": SIGNED_IN,
     "cutting.paper": SIGNED_IN,
