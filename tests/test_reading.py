@@ -31,7 +31,7 @@ def holds(case) -> None:
             if isinstance(value, Said) and name not in ("kind", "mark", "run"):
                 fact = entry.fact(name)
                 assert fact.hedged == value.hedged, f"{name} hedged"
-        wanted = [[*item.split(), None][:2] for item in fitting.get("open", "").split("&") if item.strip()]
+        wanted = [[None if word == "-" else word for word in (*item.split(), None)][:2] for item in fitting.get("open", "").split("&") if item.strip()]
         got = [[item.about, item.denies] for item in entry.open_items]
         assert len(got) == len(wanted), got
         for about, denies in wanted:

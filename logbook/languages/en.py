@@ -51,7 +51,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("NO", "no|without|without any|zero|none|nope no|don't have any|doesn't have any|didn't put any|didn't have a|doesn't have a|there's no|there is no|there are no|there was no|have no|has no|had no|left off the|skipped the|forgot the|not any|without a|lacks|with no|got no|isn't any|ain't no|didn't use any"),
     ("YET", "yet|just yet|so far"),
     ("PENDING", "still have to|still need to|still needs|still need|still gotta|still got to|still has to|have to|has to|need to|needs to|needs|gotta|got to|have got to|still needs to be|needs to be|still waiting on|waiting on|waiting for|waiting to|left to do is|still missing|remains to be|left to|remains to|all that's left is|all i have left is|what's left is|still to|to be done is|i owe it|still want|still wants|wants"),
-    ("NEED", "we need|i need|need|we want|we'll need|i want|gonna need|will need"),
+    ("NEED", "need any|we need|i need|need|we want|we'll need|i want|gonna need|will need"),
     ("TIMES", "times"),
     ("WHEN", "when"),
     ("REMIND", "don't forget|dont forget|do not forget|remember to|remember|make sure|be sure to|be sure|remind me|remind him|remind them|somebody needs to|someone needs to|somebody has to|someone should|somebody check|someone check|you guys need to|you need to|you have to|you gotta|you should|please|let's not forget|note to self|never forget|always"),

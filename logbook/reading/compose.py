@@ -200,7 +200,7 @@ def _of_the_building(items, text: str):
         if item.concept != "BUILDING":
             continue
         at = place + 1
-        while _concept(items, at) in ("BE", "DET", "HEDGE", "OF") and at - place < 4:
+        while _concept(items, at) in ("BE", "DET", "HEDGE", "OF", "ON") and at - place < 4:
             at += 1
         if _concept(items, at) in ("SIZE", "LEN") and _concept(items, at + 1) not in _OWN_NOUNS:
             done[at] = replace(done[at], concept="COUNT")

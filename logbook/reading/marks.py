@@ -46,6 +46,12 @@ def _no_length(row: Row, match) -> bool:
     return kind not in ("K_COLLAR", "K_OFFSET", "K_HANGER", "K_REPAIR") and not (kind in ("K_ELBOW", "K_WYE") and value is not None and value.value in (90, 45, 30, 60, 22))
 
 
+def _done_here(row: Row, match) -> bool:
+    """ "nine here, …", "B dash nine is finished": not "four guys, …"."""
+    at = match.start("n") if match.start("n") >= 0 else match.start("n2")
+    return row.words(at, at + 1).lower() in ("here", "now", "done", "finished", "is done", "completely", "all done", "aquí", "lista", "listo", "terminada", "terminado")
+
+
 _WORKED = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
                 "call it", "calling it", "back on", "now on", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
 
@@ -57,5 +63,5 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     ("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){0,3} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
     (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$))", _WORKED),
     (f"(?P<f>MOVE_UP) DET (?P<m>{MARK}) (?=SEP|$|AND|TIED|FILLER|LATER)", _says("subí", "subimos", "lo subí", "la subí")),
-    ("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|AND){0,2} (?P<m>LETTER DASH? NUM|NUM DASH NUM|NUM) (?=FILLER (?:COMMA|STOP)|BE FILLER)", None),
+    ("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|AND){0,2} (?P<m>LETTER DASH? NUM|NUM DASH NUM|NUM) (?=(?P<n>FILLER) (?:COMMA|STOP)|BE (?P<n2>FILLER))", _done_here),
 )

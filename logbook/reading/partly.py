@@ -142,13 +142,50 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             noun = at + 1
             while noun < clause.last and row.items[noun].concept in ("DET", "ON", "OF", "FILLER", "FROM"):
                 noun += 1
-            if noun >= clause.last or row.items[noun].concept not in _ON_A_SIDE:
+            acts = [k for k in range(clause.first, at) if row.items[k].concept in ("STAPLED", "TAPED", "RUBBED", "SHOWS") and not row.is_blank(k)]
+            if noun >= clause.last or row.items[noun].concept in _ACTS or any(row.items[k].concept in ("NO", "NOT", "NOT_DONE", "PENDING") for k in range(at + 1, clause.last)):
                 continue
-            acts = [k for k in range(clause.first, at) if row.items[k].concept in ("STAPLED", "TAPED", "RUBBED") and not row.is_blank(k)]
+            if row.items[noun].concept not in _ON_A_SIDE and (not acts or at - acts[-1] > 2):
+                continue
             copied = any(row.items[k].concept in ("SAME_AS", "SAME_THING", "SAME_SIZE") for k in range(clause.first, at))
             behind = any(row.items[k].concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE") for k in range(noun, clause.last))
             if not copied and not behind:
-                made += [claim(row, _ACTS[row.items[k].concept], False, k, noun + 1, part="side", hedged=False) for k in acts]
+                names = {**_ACTS, "SHOWS": "scrim_shows"}
+                made += [claim(row, names[row.items[k].concept], False, k, noun + 1, part="side", hedged=False) for k in acts]
+    return made
+
+
+_HALF = frozenset("half partly partially mostly hardly barely scarcely almost nearly halfway partway semi medio media casi apenas parcialmente".split())
+_HALF_BEHIND = frozenset("halfway partway mostly half a medias mitad parcialmente".split()) - {"a"}
+
+
+def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
+    """ "half taped", "taped halfway around", "only taped the top", "staples are missing": not all of it is done."""
+    made: list[Claim] = []
+    for clause in cut:
+        concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
+        for at in range(clause.first, clause.last):
+            item = row.items[at]
+            if row.is_blank(at):
+                continue
+            if item.concept == "MISSING" and row.words(at, at + 1).lower() in ("missing", "faltante"):
+                near = [k for k in range(max(clause.first, at - 3), min(clause.last, at + 3)) if row.items[k].concept in ("TAPE", "STAPLES", "VANES", "TABS")]
+                if near and "NO" not in concepts:
+                    made.append(claim(row, _ACTS[row.items[near[0]].concept], False, min(near[0], at), max(near[0], at) + 1, part="side", hedged=False))
+            sides = {side for i in row.items[clause.first : clause.last] if i.concept == "SIDE" for side in i.value}
+            listed = "ONLY" in concepts and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts)
+            if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and sides != {"left", "right"}:
+                name = _ACTS[item.concept]
+                made.append(claim(row, f"sides_{name}", len(sides), at, at + 1, hedged=False))
+                if item.concept in ("STAPLES", "TAPE"):
+                    made.append(claim(row, name, True, at, at + 1, hedged=False, weak=True))
+                continue
+            if item.concept not in ("STAPLED", "TAPED", "RUBBED"):
+                continue
+            before = row.words(at - 1, at).lower().split()[-1] if at > clause.first else ""
+            behind = row.words(at + 1, at + 2).lower().split()[0] if at + 1 < clause.last and row.items[at + 1].concept != "LEN" else ""
+            if before in _HALF or behind in _HALF_BEHIND or (listed and item.concept == "RUBBED"):
+                made.append(claim(row, _ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
 
 
@@ -191,7 +228,7 @@ FRAMES = (
 def reconciled(claims: list[Claim]) -> list[Claim]:
     """An act denied of one side and done on the others: with a count of sides it is done on that many, without one it is not done."""
     done = list(claims)
-    for name in ("stapled", "taped", "rubbed_down"):
+    for name in ("stapled", "taped", "rubbed_down", "scrim_shows"):
         sides = [c for c in done if c.name == name and c.part == "side" and not c.pending]
         if not sides:
             continue

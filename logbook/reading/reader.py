@@ -22,7 +22,7 @@ from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
 _SENTENCE = 60  # items; further back in a sentence without an end nothing reaches
 _UNHEDGED = ("kind", "mark", "run", "place", "service", "joined_to", "stage", "closure_mark")
-_BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO", "THIS", "ON", "TO", "THINK", "I", "HAVE", "SIDE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "SIZE_WORD")
+_BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO", "THIS", "ON", "TO", "THINK", "I", "HAVE", "LEFT_OUT", "SIDE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "SIZE_WORD")
 
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
@@ -40,7 +40,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     own = row.blanked(not_own)
     left = undone(own, cut)
     undone_at = partly.undoings(row, own, cut)
-    left_out = partly.sides_left_out(own, cut)
+    left_out = [*partly.sides_left_out(own, cut), *partly.half_done(own, cut)]
     stated = own.blanked(left.blank | left.plans | {at for _, at in undone_at})
     headed = own.blanked(left.plans)
 
@@ -143,7 +143,7 @@ def _corrects(row: Row, first: int) -> bool:
             return True  # "it wasn't taped, so I taped it"
         if concept not in _BEFORE_FIX:
             return False
-        if concept == "NO" and at > 0 and row.items[at - 1].concept == "COMMA" and row.items[at].end - row.items[at].start == 2:
+        if concept == "NO" and at > 0 and row.items[at - 1].concept in ("COMMA", "STOP") and (row.items[at - 1].concept == "COMMA" or row.items[at + 1].concept == "COMMA") and row.items[at].end - row.items[at].start == 2:
             return True
         at, steps = at - 1, steps + 1
     return False

@@ -98,6 +98,9 @@ def _angle(found: Found):
 
 def _pieces(found: Found):
     value = found.item("n").value.value
+    named = found.row.words(found.at("p"), found.at("p") + 1).lower()
+    if found.item("p").concept == "FITTING" and not named.startswith(("piece", "pieza", "part")):
+        return  # "eight fittings"
     if 2 <= value <= 9 and value.denominator == 1:
         yield found.claim("elbow_pieces", int(value), group="w", uses=("n",), kinds=("elbow",))
 

@@ -19,6 +19,7 @@ DENIED = {
     "TIE_RODS": ("reinforced", False), "CUT_LENGTH": ("cut_to_length", False), "DAMAGE": ("facing_damage", "none"),
     "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
 }  # fmt: skip
+_ELSEWHERE = frozenset("truck box order backorder van shop trailer gangbox ground camión caja camino pedido bodega".split())  # parts that lie there are not in
 _LEFT_UNDONE = ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TIE_RODS")
 _HANGING = ("HANG", "HUNG")
 _SILENT = ("TIGHT", "SHIPLAP", "BUTT", "C_MASTIC", "CLOSURE", "HUNG", "ON_BENCH", "TIED", "MARK181", "SEATED", "HANG")
@@ -78,6 +79,8 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
     """Where work still to do begins to be told in this clause."""
     concepts = [_live(row, at) for at in range(clause.first, clause.last)]
     for at, concept in enumerate(concepts):
+        if concept in ("PENDING", "NEED") and at and concepts[at - 1] == "NOT":
+            return None
         if concept in ("PENDING", "NOT_DONE", "WILL", "NEED"):
             return clause.first + at
         if concept == "GOING_TO" and "NOT" in concepts[:at]:
@@ -213,6 +216,13 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
             if found:
                 at = found[-1].last
                 continue
+        if concept == "VANES":
+            away = [row.words(k, k + 1).lower().split()[-1] for k in range(at + 1, min(at + 6, clause.last))]
+            if any(word in _ELSEWHERE for word in away) and not {"IN_PLACE", "PENDING"} & {_live(row, k) for k in range(at + 1, clause.last)}:
+                end = next(k for k in range(at + 1, min(at + 6, clause.last)) if row.words(k, k + 1).lower().split()[-1] in _ELSEWHERE) + 1
+                made.append(claim(row, "vanes", False, at, end))
+                at = end
+                continue
         if concept == "LEFT_OUT":
             noun = next((k for k in range(at + 1, min(at + 4, clause.last)) if _live(row, k) in ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")), None)
             out = noun is not None and (row.words(at, at + 1).lower().split()[-1] in ("out", "off") or (noun + 1 < clause.last and _live(row, noun + 1) in ("OUT", "MISSING", "OFF")))
@@ -224,6 +234,8 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
         if concept in ("VANES", "FLAP", "SCRIM", "TAPE", "TABS", "PANEL", "TAPED") and at + 1 < clause.last:
             behind = [_live(row, at + k) if at + k < clause.last else "" for k in (1, 2, 3)]
             step = next((k for k, c in enumerate(behind) if c in ("NOT", "MISSING", "OUT", "NO")), None)
+            if step is not None and row.words(at + 1 + step, at + 2 + step).lower() in _WIDE:
+                step = None  # "all taped, nobody had to tell me"
             if step is not None and all(c in ("BE", "FILLER", "DET", "THIS", "ON", "IT") for c in behind[:step]):
                 neg = behind[step]
                 follows = behind[step + 1] if step + 1 < 3 else ""
@@ -289,6 +301,9 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     wide = said in _WIDE or doubts
     while at < clause.last and steps < (12 if wide else 6):
         concept = _live(row, at)
+        if concept in ("NEED", "PENDING") and at == begin + 1:  # "didn't need any tabs": says nothing of them
+            made.append(claim(row, "(nothing)", None, begin, clause.last))
+            break
         if concept == "TROUBLE" and at - begin <= 2:
             made.append(claim(row, "(nothing)", None, begin, at + 2 if at + 1 < clause.last and _live(row, at + 1) == "WITH" else at + 1))
             break
