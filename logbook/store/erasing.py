@@ -31,6 +31,7 @@ from logbook.wording import say
 
 MARK = "sweep"  # stands in `about` from the erasure until its bytes are gone
 ROW = "erased"
+MOST_NAMED = 20  # files or notes on one line
 
 _VOICE = (
     "SELECT DISTINCT f.sha256, f.bytes FROM files f JOIN parts p ON p.sha256 = f.sha256 JOIN notes n ON n.id = p.note "
@@ -84,11 +85,11 @@ def told(stands: Standing, job, language: str) -> tuple[list[str], list[str]]:
     name = person.name or person.id
 
     def line(key: str, files: tuple[str, ...] = (), **values) -> str:
-        return say(f"erasing.{key}", language, id=person.id, name=name, files=", ".join(files), count=len(files), **values)
+        return say(f"erasing.{key}", language, id=person.id, name=name, files=", ".join(files[:MOST_NAMED]) + (", …" if len(files) > MOST_NAMED else ""), count=len(files), **values)
 
     goes = [line("goes-name"), line("goes-doors")]
     if stands.sounds:
-        goes.append(line("goes-sounds", stands.sounds, size=f"{stands.sound_bytes / 1e6:.1f}"))
+        goes.append(line("goes-sounds", stands.sounds, size=f"{stands.sound_bytes / 1e6:.2f}"))
     if stands.reports:
         goes.append(line("goes-reports", stands.reports))
     stays = [line("stays-work")] + ([] if job.voice.goes_with_the_name else [line("stays-sounds")])

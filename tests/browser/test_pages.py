@@ -13,7 +13,7 @@ AXE = (Path(__file__).parent / "axe.min.js").read_text()
 PAGES = {
     "installer": ("/", "/log", "/questions", "/rules", "/layout?kind=transition&large=20x14&small=20x11&flat=bottom"),
     "lead": ("/day/2026-10-14", "/people", "/search?q=straight", "/walk", "/leaks", "/job"),
-    "keeper": ("/people",),
+    "keeper": ("/people", "/people/installer-1/forget"),
     None: ("/enter", "/pair", "/trust"),
 }
 CASES = [(role, path) for role, paths in PAGES.items() for path in paths]
