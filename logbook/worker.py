@@ -8,14 +8,17 @@ Results are fenced by the attempt of the hold (`lease.py`); no transaction is op
 
 from __future__ import annotations
 
+import logging
 import threading
+import time
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import NamedTuple
 
-from logbook import lease, reading, store
+from logbook import lease, reading, running, store
 from logbook.decoding import pictures, sound
 from logbook.hearing.engine import Engine
 from logbook.mistake import Broken, Mistake
@@ -38,11 +41,12 @@ class Bench:
     name: str = field(default_factory=lease.worker_name)
     clock: lease.Clock = field(default_factory=lease.clock)
     reckoner: store.Reckoner = field(default_factory=store.Reckoner)
+    holds: list[lease.Hold] = field(default_factory=list)  # what it hears now
 
 
 def work(path: Path, bench: Bench, stop: threading.Event) -> None:
-    """Until `stop`: what is being heard then is put back by its lease ending."""
-    looked = bench.clock.seconds()
+    """Until `stop`: the round that runs is finished first."""
+    looked, low = bench.clock.seconds(), False
     while not stop.is_set():
         folder = store.open_folder(path)
         if isinstance(folder, Mistake):
@@ -50,9 +54,20 @@ def work(path: Path, bench: Bench, stop: threading.Event) -> None:
         with folder:
             again = bench.clock.seconds() - looked > LOOK_AGAIN
             looked = bench.clock.seconds() if again else looked
+            if low is room_for_derived(folder):
+                low = not low
+                running.tell("too-little-room" if low else "room-again", logging.WARNING)
             done = work_once(folder, bench, again=again)
         if not any(done):
             stop.wait(PAUSE)
+
+
+def put_back(path: Path, bench: Bench) -> None:
+    """What is being heard waits again, as if it had never been taken: for a worker that may not finish."""
+    folder = store.open_folder(path)
+    if not isinstance(folder, Mistake):
+        with folder, suppress(Broken):  # a locked log: the next worker sees that this one is gone
+            lease.give_back(folder, bench.holds)
 
 
 class Done(NamedTuple):
@@ -116,6 +131,7 @@ def hear_waiting(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
             holds.append(hold)
     if not holds:
         return 0
+    bench.holds, began = holds, time.monotonic()
     with _beating(folder, bench, holds):
         recorded = [(hold, _decoded(folder, hold)) for hold in holds]
         whole = [(hold, one) for hold, one in recorded if not isinstance(one, Mistake)]
@@ -127,6 +143,8 @@ def hear_waiting(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
             transcripts = ears.hear([one.sound for _, one in whole], languages=languages)
             for (hold, one), words in zip(whole, transcripts, strict=True):
                 _answer(folder, hold, one, words, now)
+    bench.holds = []
+    running.tell("heard", notes=len(holds), seconds=round(sum(one.sound.seconds for _, one in whole), 1), ms=round(1000 * (time.monotonic() - began)))
     return len(holds)
 
 

@@ -18,7 +18,7 @@ SPINE = (
     "languages", "reading", "note", "geometry", "air", "photos", "piece", "joining", "runs", "findings", "rules",
     "review", "worklist", "holds", "history", "walk", "lineup", "chain", "day", "handover", "pipeline",
 )  # fmt: skip
-EDGES = ("decoding", "hearing", "store", "paper", "web", "cli", "lease", "worker", "settings", "demo")
+EDGES = ("decoding", "hearing", "store", "paper", "web", "cli", "lease", "worker", "running", "settings", "demo")
 ONLY_IN = {
     "torch": ("hearing",),
     "whisper": ("hearing",),

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import errno
+import logging
 import os
 import signal
 import subprocess
 import sys
 import threading
 from pathlib import Path
+
+WORKER_FINISHES, WORKER_PUTS_BACK = 30, 10  # seconds; together with open requests a stop takes less than a minute
 
 
 def configure(parser) -> None:
@@ -48,6 +51,7 @@ def _refused(mistake) -> int:
 
 def serve(args) -> int:
     """Serves until it is told to stop; the worker is a process of its own and is started again when it ends."""
+    from logbook import __version__, running
     from logbook.mistake import OK, Mistake
     from logbook.settings import Settings, state_of
     from logbook.web import authority, create_app, first_link
@@ -76,30 +80,41 @@ def serve(args) -> int:
         if error.errno not in (errno.EADDRINUSE, errno.EADDRNOTAVAIL, errno.EACCES):
             raise
         return _refused(Mistake("store.no-port", "--port", {"host": args.host, "port": args.port, "why": os.strerror(error.errno).lower()}))
+    running.begin("server")
     stop = threading.Event()
     worker = threading.Thread(target=_keep_a_worker, args=(args, stop), daemon=True)
-    worker.start()
-    signal.signal(signal.SIGTERM, lambda *_: (_ for _ in ()).throw(KeyboardInterrupt))
-    print(say("store.serve.ready", "en", folder=args.folder, address=settings.address), flush=True)
-    link = first_link(settings)
-    if link:
-        print(say("store.serve.first", "en", link=link), flush=True)
+    signal.signal(signal.SIGTERM, _stop)
     try:
+        worker.start()
+        running.tell("starts", version=__version__, pid=os.getpid(), secure=secure)
+        print(say("store.serve.ready", "en", folder=args.folder, address=settings.address), flush=True)
+        link = first_link(settings)
+        if link:  # on standard output alone: it is a key, and no key stands in the log
+            print(say("store.serve.first", "en", link=link), flush=True)
         server.run()
     except KeyboardInterrupt:
         pass
     finally:
-        print(say("store.serve.stopping", "en"), file=sys.stderr)
+        if sys.stderr.isatty():
+            print(say("store.serve.stopping", "en"), file=sys.stderr)
+        running.tell("stopping")
         stop.set()
         if relay:
             relay.stop()
         server.close()
         worker.join()
+        running.tell("stops")
     return OK
 
 
+def _stop(*_) -> None:
+    """Asked to stop: the requests that run are answered, then this ends; asking again changes nothing."""
+    signal.signal(signal.SIGTERM, signal.SIG_IGN)
+    raise KeyboardInterrupt
+
+
 def _keep_a_worker(args, stop: threading.Event) -> None:
-    from logbook.wording import say
+    from logbook import running
 
     command = [sys.executable, "-m", "logbook", "work", "--folder", str(args.folder), "--engine", args.engine, "--beside"]
     command += ["--prepared", str(args.prepared)] if args.prepared else []
@@ -108,8 +123,20 @@ def _keep_a_worker(args, stop: threading.Event) -> None:
         while process.poll() is None and not stop.wait(0.2):
             pass
         if process.poll() is None:
-            process.terminate()
-            process.wait()
+            _end(process)
             return
-        print(say("store.serve.worker-ended", "en", code=process.returncode), file=sys.stderr)
+        running.tell("worker-ended", logging.WARNING, code=process.returncode)
         stop.wait(2.0)
+
+
+def _end(process: subprocess.Popen) -> None:
+    """Asks the worker to finish what it hears; then to put it back; then ends it."""
+    for wait in (WORKER_FINISHES, WORKER_PUTS_BACK):
+        process.terminate()
+        try:
+            process.wait(wait)
+            return
+        except subprocess.TimeoutExpired:
+            continue
+    process.kill()
+    process.wait()

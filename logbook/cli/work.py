@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import logging
 import os
 import signal
 import sys
 import threading
 from functools import cache
 from pathlib import Path
+
+from logbook import __version__
 
 
 def configure(parser) -> None:
@@ -19,8 +22,8 @@ def configure(parser) -> None:
 
 
 def run(args) -> int:
-    from logbook import store, worker
-    from logbook.mistake import BAD, OK, Mistake
+    from logbook import running, store, worker
+    from logbook.mistake import BAD, OK, Broken, Mistake
     from logbook.wording import say
 
     folder = store.open_folder(args.folder)
@@ -30,20 +33,41 @@ def run(args) -> int:
         return BAD
     bench = worker.Bench(ears(args.engine, args.prepared))
     with folder:
-        print(say("store.work.ready", "en", engine=args.engine), file=sys.stderr)
+        if args.once or sys.stderr.isatty():
+            print(say("store.work.ready", "en", engine=args.engine), file=sys.stderr)
         if args.once:
             answered = 0
             while any(done := worker.work_once(folder, bench)):
                 answered += done.notes
             print(say("store.work.heard", "en", count=answered), file=sys.stderr)
             return OK
+    running.begin("worker")
+    running.tell("starts", version=__version__, pid=os.getpid(), engine=args.engine)
     stop = threading.Event()
     for each in (signal.SIGTERM, signal.SIGINT):
-        signal.signal(each, lambda *_: stop.set())
+        signal.signal(each, lambda *_: _asked_to_stop(args.folder, bench, stop))
     if args.beside:
         threading.Thread(target=_end_with_the_server, daemon=True).start()
-    worker.work(args.folder, bench, stop)
+    try:
+        worker.work(args.folder, bench, stop)
+    except Broken as broken:
+        running.tell("cannot-go-on", logging.ERROR, key=broken.mistake.key)
+        raise
+    running.tell("stops")
     return OK
+
+
+def _asked_to_stop(folder: Path, bench, stop: threading.Event) -> None:
+    """Once: finish what is being heard. Twice: put it back as if it had never been taken, and end now."""
+    from logbook import running, worker
+
+    if not stop.is_set():
+        stop.set()
+        running.tell("stopping", notes=len(bench.holds))
+        return
+    worker.put_back(folder, bench)
+    running.tell("stops", notes=len(bench.holds))
+    os._exit(0)
 
 
 def _end_with_the_server() -> None:

@@ -36,7 +36,7 @@ class Scripted:
         stem = Path(sound.name).stem
         for name in filter(None, (sound.sha256, stem)):
             for kind, read in ((".json", self._document), (".txt", self._text)):
-                if (file := self.folder / f"{name}{kind}").is_file():
+                if (file := self.folder / f"{name}{kind}").exists():  # a pipe too: then it waits for its words
                     return read(file, sound, language)
         values = {"name": sound.name, "folder": str(self.folder), "sha256": sound.sha256, "stem": stem}
         return Mistake("hearing.no-prepared", sound.name, values)

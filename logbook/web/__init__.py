@@ -13,7 +13,7 @@ from flask_wtf import CSRFProtect
 
 from logbook.web import (
     answers, cutting, days, desk, doors, entry, forgetting, guard, handing, health, holding, leaking, lineup, log, opened, paper, pencil, phone, piece,
-    rules, run, searching, secrecy, staff, tagging, tongue, walking,
+    rules, run, searching, secrecy, staff, tagging, told, tongue, walking,
 )  # fmt: skip
 
 SCREENS = (handing, log, entry, piece, desk, holding, days, paper, lineup, run, cutting, tagging, walking, leaking, rules, searching, staff, forgetting, doors, phone, health)
@@ -44,6 +44,7 @@ def create_app(settings) -> Flask:
     app.url_map.merge_slashes = False  # no redirect, which would repeat the host that the request named
     app.extensions["settings"] = settings
     CSRFProtect(app)
+    told.install(app)
     opened.install(app)
     tongue.install(app)
     guard.install(app)

@@ -72,5 +72,5 @@ def _of_the_standard(error: HTTPException):
 
 
 def _fell_over(error: Exception):
-    logging.getLogger("logbook.web").exception("request failed: %s %s", request.method, request.endpoint)
+    logging.getLogger("logbook").error("request-failed", exc_info=error, extra={"numbers": {"route": request.endpoint}})
     return refuse(Mistake("pages.fell-over"), 500)
