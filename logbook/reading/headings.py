@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
-from logbook.reading.marks import MARK, SAID_OTHERWISE, mark_text
+from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text
 
 NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
 STOPS = "STOP QUERY"
@@ -112,7 +112,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if kind is not None and not taken.intersection(range(*match.span("m"))):
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
             add(replace(named, kind=kind, kind_at=match.span("k")))
-    for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=STOP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD) (?=SEP|$|(?:ON|OF) RUN|AND|WITH|OFF|FROM|DET? INLET)"):
+    for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=SEP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD) (?=SEP|$|(?:ON|OF) RUN|AND|WITH|OFF|FROM|DET? INLET)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower().split()[0])
         said = [item.concept for item in row.items[match.start() : match.end()]]
         if kind is None or row.is_blank(match.start("k")) or (match.start("f") == match.end("f") and match.start("m") < 0 and "BE" not in said):
@@ -123,7 +123,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             made = [m for m in made if not (marked and m.kind is None and m.mark_at == match.span("m"))]
             used.difference_update(range(match.start(), match.end()))
             add(replace(named, kind=kind, kind_at=match.span("k")))
-    for match in row.find("(?:^|(?<=STOP)) FILLER{0,2} (?P<t>LETTER) (?P<m>NUM) (?=(?:COMMA|ON|RUN|NUM){0,3} (?:INLET|SIZE|FILL|COMMA|OF|BY|NUM){1,8} (?:BRANCH_WORD|OUTLET))"):
+    for match in row.find(f"{START} (?P<t>LETTER) (?P<m>NUM) (?=(?:COMMA|ON|RUN|NUM){{0,3}} (?:INLET|SIZE|FILL|COMMA|OF|BY|NUM){{1,8}} (?:BRANCH_WORD|OUTLET))"):
         letter = row.items[match.start("t")]
         if row.words(*match.span("t")).lower() == "t" and letter.end == row.items[match.start("m")].start:  # "T30, trunk …, branch …" is "tee thirty"
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
@@ -153,7 +153,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
                 continue
             if not _angle_not_mark(row, match):
                 add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER){0,2} (?P<m>NUM|LETTER NUM) COMMA (?=FILL{0,2} KIND)"):
+    for match in row.find(f"{START} (?P<m>NUM|LETTER NUM) COMMA (?=FILL{{0,2}} KIND)"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"

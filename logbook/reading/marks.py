@@ -29,6 +29,9 @@ def mark_text(row: Row, first: int, last: int, language: Language) -> str | None
     return "".join(parts)
 
 
+START = "(?:^|(?<=STOP)|(?<=QUERY)) (?:(?:FILLER|AND) COMMA?){0,3}"  # of a sentence, past "okay so,"
+
+
 def _says(*words: str):
     """The words of group `f` end in one of these."""
 
@@ -60,8 +63,8 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"(?P<k>K_REPAIR) (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON)", None),
     (f"REPAIRED (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"(?:HUNG|HANG|SEALED|REPAIRED|REDID) (?:FILLER|UP|DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON|TIED|FILLER)", None),
-    ("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){0,3} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
+    (f"{START} (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
     (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$))", _WORKED),
     (f"(?P<f>MOVE_UP) DET (?P<m>{MARK}) (?=SEP|$|AND|TIED|FILLER|LATER)", _says("subí", "subimos", "lo subí", "la subí")),
-    ("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|AND){0,2} (?P<m>LETTER DASH? NUM|NUM DASH NUM|NUM) (?=(?P<n>FILLER) (?:COMMA|STOP)|BE (?P<n2>FILLER))", _done_here),
+    (f"{START} (?P<m>LETTER DASH? NUM|NUM DASH NUM|NUM) (?=(?P<n>FILLER) (?:COMMA|STOP)|BE (?P<n2>FILLER))", _done_here),
 )

@@ -100,8 +100,12 @@ def angles(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
 
 
 def _warm(row: Row, at: int) -> bool:
-    near = [item.concept for item in row.items[max(0, at - 4) : at + 4]]
-    return "TEMP" in near
+    first, last = at, at + 1
+    while first > max(0, at - 4) and row.items[first - 1].concept not in ("STOP", "QUERY"):
+        first -= 1
+    while last < min(len(row.items), at + 4) and row.items[last].concept not in ("STOP", "QUERY"):
+        last += 1
+    return any(item.concept == "TEMP" for item in row.items[first:last])
 
 
 def _names_elbow(row: Row, at: int) -> bool:
