@@ -111,6 +111,26 @@ def test_a_concession_nobody_on_site_may_grant_is_refused_without_the_paper_and_
     assert finding(desk, "9", "closure-listed")["stands"] == "settled"
 
 
+def test_what_was_heard_wrong_is_set_right_and_the_first_words_stay(desk, lead):
+    assert lead.settle("7", "staple-spacing", "heard_wrong", name="staple_spacing", value="2").status_code == 303
+    work(desk)
+    found = finding(desk, "7", "staple-spacing")
+    assert (found["verdict"], found["stands"]) == ("meets", "settled")
+    with desk.folder() as folder:
+        [fact] = [one for one in store.piece_document(folder, piece_of(desk, "7"), "en")["facts"] if one["name"] == "staple_spacing"]
+    assert (fact["value"], fact["via"], [was["value"] for was in fact["was"]]) == (2, "lead", [3])
+
+
+def test_a_look_needs_how_and_what_and_settles_where_it_meets(desk, lead):
+    refused = lead.settle("7", "staple-spacing", "looked", name="staple_spacing", value="2")
+    assert refused.status_code == 422 and say("review.no-way-to-look.cure", "en") in refused.text
+    for mark, value, stands in (("7", "2", "settled"), ("8", "3", "open")):
+        assert lead.settle(mark, "staple-spacing", "looked", name="staple_spacing", value=value, how="measured").status_code == 303
+        work(desk)
+        assert finding(desk, mark, "staple-spacing")["stands"] == stands
+    assert re.search(r"<td>3 in\.</td><td><b>2 in\.</b>", lead.page(f"/desk/{piece_of(desk, '7')}/staple-spacing"))
+
+
 def test_what_stays_open_needs_somebody_and_a_day(desk, lead):
     for missing in ("owner", "due"):
         fields = {"owner": desk.ids["installer"], "due": tomorrow()} | {missing: ""}
@@ -123,6 +143,7 @@ def test_several_for_the_same_reason_are_all_kept_or_none(desk, lead):
     both = [pick(desk, "7", "staple-spacing"), pick(desk, "8", "staple-spacing")]
     refused = lead.several([*both, pick(desk, "9", "closure-listed")], "concession", reason="Low pressure.")
     assert refused.status_code == 422 and refused.text.count(" checked") >= 3 and "Low pressure." in refused.text
+    assert "9 closure-listed: " in refused.text, "it says which one was refused"
     with desk.folder() as folder:
         assert folder.db.execute("SELECT count(*) FROM acts WHERE act = 'decided'").fetchone()[0] == 0
     assert lead.several(both, "concession", reason="Low pressure.").headers["Location"] == "/desk?done=2"

@@ -48,8 +48,13 @@ def _list(run: str | None, start: str, told: tuple[Mistake, ...] = (), status: i
         begin=begin, more=len(ordered) > begin + A_PAGE, a_page=A_PAGE, run=run, runs=_runs(every),
         lost=store.lost_notes(folder) if not begin else [], points=holding.hold_points(folder), spot=walked.spot_summary(folder, today), names=people.names(folder.db), today=today,
         tomorrow=today + timedelta(days=1), owners=_owners(), decisions=deciding.ALIKE, pressed=request.form,
-        picked=set(request.form.getlist("pick")), wrong=[answers.sentences(one, g.language) for one in told],
+        picked=set(request.form.getlist("pick")), wrong=[(_of_which(one), *answers.sentences(one, g.language)) for one in told],
     ), status  # fmt: skip
+
+
+def _of_which(mistake: Mistake) -> str:
+    """Mark and rule of the finding that was refused, where several were asked for at once."""
+    return mistake.where if mistake.key.startswith("review.") else ""
 
 
 def _counts(ordered, today: date) -> list[tuple[str, int]]:

@@ -6,6 +6,7 @@ import re
 import uuid
 
 import pytest
+from desk import NAMES, PASSWORD
 from test_pages import problems
 
 from logbook import demo, store, worker
@@ -132,6 +133,24 @@ def test_several_are_ticked_by_thumb_and_kept_together(flagged, visit):
     page.click("main form.several button.press")
     page.wait_for_url("**/desk?done=4")
     assert stood(flagged) == {"concession": 4}
+
+
+def test_the_desk_works_without_javascript(flagged, site, chrome):
+    context = chrome.new_context(base_url=site[0], viewport={"width": 390, "height": 844}, java_script_enabled=False)
+    page = context.new_page()
+    page.goto("/enter")
+    page.fill("[name=name]", NAMES["lead"])
+    page.fill("[name=password]", PASSWORD)
+    page.click("main button.press")
+    page.goto("/desk/next")
+    assert not page.is_visible(".keys") and not page.is_visible("[name=owner]")
+    page.check("[name=decision][value=rework]")
+    assert page.is_visible("[name=owner]"), "what the decision needs comes up"
+    was = page.url
+    page.click("#decide button.press")
+    assert page.url != was and "/desk/" in page.url
+    context.close()
+    assert stood(flagged) == {"rework": 1}
 
 
 @pytest.fixture
