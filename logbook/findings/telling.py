@@ -67,7 +67,7 @@ def _values(finding: Finding, language: str) -> dict[str, object]:
     values = {name: _shown(value, language) for name, value in (dict(finding.reckoned) | dict(finding.tells)).items()}
     stated = "" if finding.stated is None else say(f"rules.stated.{finding.stated}", language)
     fact = Spelled(labels.name(finding.asks, language) if finding.asks in facts.BY_NAME else "")
-    return {"fact": fact, **values, "as_stated": stated}
+    return {"fact": fact, "revision": "–", **values, "as_stated": stated}
 
 
 def _shown(value: object, language: str) -> object:

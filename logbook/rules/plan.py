@@ -26,16 +26,17 @@ def as_planned(piece: Piece, around: Around) -> Outcome | None:
     mark, row = use.said("mark"), around.row
     if not around.scheduled or mark is None:
         return None
+    revision = {"revision": around.revision}
     if row is None:
         near = around.nearest
         evidence = tuple(f"schedule {around.revision}: {one}" for one in near)
-        told = {"mark": mark, "one": near[0] if near else "", "other": near[-1] if near else ""}
+        told = revision | {"mark": mark, "one": near[0] if near else "", "other": near[-1] if near else ""}
         return use.unclear("not-on-schedule", "mark", evidence=evidence, tells=told, text=None if near else "schedule-empty")
     tolerance = {"length": use.limit("size_tolerance")}
-    kept = {"tolerance": tolerance, "evidence": (_row_text(row, around),), "tells": {"mark": row.mark}}
+    kept = {"tolerance": tolerance, "evidence": (_row_text(row, around),), "tells": revision | {"mark": row.mark}}
     kind = use.said("kind")
     if kind is not None and row.kind is not None and row.kind not in _family(kind):
-        told = {"said": Word(f"kind-{kind}"), "planned": Word(f"kind-{row.kind}"), "mark": row.mark}
+        told = revision | {"said": Word(f"kind-{kind}"), "planned": Word(f"kind-{row.kind}"), "mark": row.mark}
         return use.departs("other-kind", **kept | {"tells": told})
     planned = _planned(row)
     said = {name: use.said(name) for name, _ in SIZES}
@@ -44,11 +45,11 @@ def as_planned(piece: Piece, around: Around) -> Outcome | None:
     wrong = [name for name in compared if not same_size(said[name], planned[name], within)]
     round_off = use.said("collar_diameter") is not None and row.diameter is not None
     if round_off and abs(piece.value("collar_diameter") - row.diameter) > within:
-        told = {"size": Told("collar_diameter", piece.value("collar_diameter")), "mark": row.mark}
+        told = revision | {"size": Told("collar_diameter", piece.value("collar_diameter")), "mark": row.mark}
         return use.departs("other-size", **kept | {"tells": told | {"planned": Told("collar_diameter", row.diameter)}})
     if wrong:
         name = wrong[0]
-        told = {"mark": row.mark, "size": Told(name, said[name]), "planned": Told(name, planned[name])}
+        told = revision | {"mark": row.mark, "size": Told(name, said[name]), "planned": Told(name, planned[name])}
         for _, other in meant({name: said[name]}):
             if len(wrong) == 1 and same_size(other, planned[name], within):
                 heard = {"value": Told(name, said[name]), "other": Told(name, other)}
