@@ -19,8 +19,8 @@ from logbook.geometry.cut_sheet import CutSheet
 from logbook.mistake import Mistake
 
 SLOPE = (Fraction(2), Fraction(12))
-SCHEDULE = """mark,run,order,kind,inlet,outlet,branch,flat side,length
-3,2,1,transition,20x14,20x11,,bottom,
+SCHEDULE = """mark,run,order,kind,inlet,outlet,branch,flat side,length,drawing
+3,2,1,transition,20x14,20x11,,bottom,,M-7
 4,2,2,transition,20x11,20x14,,bottom,
 5,2,3,branch,20x14,,8x6,,
 6,2,4,straight,20x14,,,,36
@@ -85,7 +85,7 @@ def test_the_drawing_and_the_print_are_of_the_same_address(bench, kind):
 
 def test_a_scheduled_mark_brings_its_sizes_and_its_name_to_the_print(bench):
     page = bench.get("/layout?mark=3&run=2", headers=PAGE).text
-    assert "transition 3, 20 x 14 – 20 x 11" in page and "revision B" in page and "mark 3, run 2" in page
+    assert "transition 3, 20 x 14 – 20 x 11" in page and "revision B" in page and "mark 3, run 2" in page and "Drawing M-7." in page
     pdf = bench.get("/layout/sheet.pdf?mark=3&run=2")
     assert pdf.status_code == 200 and pdf.mimetype == "application/pdf"
     told = subprocess.run(["pdftotext", "-", "-"], input=pdf.get_data(), capture_output=True, check=True).stdout.decode()

@@ -1,6 +1,7 @@
 """The pages people read say what the code does: verbs, rules and the two lines of the README."""
 
 import re
+import sys
 from pathlib import Path
 
 import pytest
@@ -10,6 +11,9 @@ from logbook.findings.telling import source_says
 from logbook.wording import say
 
 HERE = Path(__file__).parent.parent
+sys.path.insert(0, str(HERE / "tests" / "making"))
+import write_checklist  # noqa: E402
+
 README = (HERE / "README.md").read_text(encoding="utf-8")
 
 
@@ -28,6 +32,10 @@ def test_the_table_of_rules_is_the_rule_book():
         [f"`{rule.id}`", say(f"rules.{rule.id}.holds", "en"), rule.weight, rule.silent, source_says(rule.source, "en")] for rule in rules.RULES
     ]
     assert table("rules") == expected
+
+
+def test_the_page_of_the_check_list_is_that_of_the_code():
+    assert (HERE / "docs" / "checklist.md").read_text(encoding="utf-8") == write_checklist.written()
 
 
 @pytest.mark.parametrize("line", ["demo line", "test line"])

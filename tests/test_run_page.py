@@ -16,7 +16,7 @@ def desk(tmp_path_factory):
     folder = made.settings.folder
     (folder / "schedule.csv").write_text(SCHEDULE)
     job = (folder / "job.toml").read_text()
-    (folder / "job.toml").write_text(job + '\n[[schedule]]\nfile = "schedule.csv"\nrevision = "B"\n')
+    (folder / "job.toml").write_text(job + '\n[[schedule]]\nfile = "schedule.csv"\nrevision = "B"\n[runs.2]\nsystem = "AH-9"\n')
     for minute, text in enumerate(("Straight 1 on run two, eighteen by twelve, taped.", "Straight 2 on run two, eighteen by ten, taped to one.")):
         assert made.hand_in(text=text, spoken_at=f"2026-10-14T10:{minute:02}:00-05:00").status_code == 201
     with made.folder() as opened:
@@ -27,7 +27,7 @@ def desk(tmp_path_factory):
 def test_the_page_names_the_odd_joint_and_what_is_missing(desk):
     page = desk.browser("lead").get("/run?run=2", headers=PAGE)
     assert page.status_code == 200
-    assert "revision B" in page.text and "Logged: 2. Not logged yet: 1. Joints that do not mate as said: 1." in page.text
+    assert "System AH-9" in page.text and "revision B" in page.text and "Logged: 2. Not logged yet: 1. Joints that do not mate as said: 1." in page.text
     assert "sizes do not mate" in page.text and page.text.count('href="/fitting/') == 2
 
 

@@ -20,16 +20,19 @@ def page():
     found = _line()
     if isinstance(found, Mistake):
         return answers.refuse(found)
-    rows = []
+    told = []
     for at, stop in enumerate(found.stops):
         joint = run_drawing.joint_words(found, at - 1, g.language) if at else ""
-        rows.append({"stop": stop, "lines": run_drawing.words(stop, g.language), "joint": joint, "odd": at > 0 and found.joints[at - 1].state in run_drawing.ODD})
+        told.append({"stop": stop, "lines": run_drawing.words(stop, g.language), "joint": joint, "odd": at > 0 and found.joints[at - 1].state in run_drawing.ODD})
     every = [one for stop in found.stops for one in (stop, *stop.beside)]
     logged = sum(one.logged for one in every)
     job = opened.folder().job
+    rows = [] if job.revision() is None else job.revision().by_run.get(bare_run(found.run), ())
+    of_run = job.run(found.run)
+    systems = dict.fromkeys(one for one in (of_run and of_run.system, *(row.system for row in rows)) if one)
     return render_template(
-        "run.html", line=found, rows=rows, revision=job.revision(), name=labels.kind,
-        told=run_drawing.told(found, g.language), absent=len(every) - logged, logged=logged, cut=asked.KINDS,
+        "run.html", line=found, rows=told, systems=", ".join(systems), revision=job.revision(), name=labels.kind,
+        in_words=run_drawing.told(found, g.language), absent=len(every) - logged, logged=logged, cut=asked.KINDS,
     )  # fmt: skip
 
 
