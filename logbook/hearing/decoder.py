@@ -17,6 +17,7 @@ import torch.nn.functional as F
 from torch import Tensor
 
 KEPT = 5  # candidates of a step that are kept for alternatives
+KEPT_OF_GROUP = 3  # and of each group of tokens that are asked for by name, however unlikely
 
 
 @dataclass(frozen=True)
@@ -91,11 +92,13 @@ class Decoder:
         barred: Tensor,
         barred_first: Tensor,
         favour=None,
+        groups: Sequence[Tensor] = (),
     ) -> list[Hypothesis]:
         """The most likely tokens after each prompt, at most `limits[i]` of them.
 
         `barred` (vocabulary) is added to the logits of every step, `barred_first` to the first. `favour`, when
         given, is called with the tokens so far of one item and gives (token ids, bonus) to add to its logits.
+        The likeliest tokens of each of the `groups` are kept among the candidates of a step.
         """
         items, longest = len(prompts), max(map(len, prompts))
         pads = torch.tensor([longest - len(prompt) for prompt in prompts])
@@ -122,15 +125,14 @@ class Decoder:
                     wanted, bonus = favour([step[0] for step in found[item]])
                     scores[row, wanted] += bonus
             chosen = scores.argmax(-1)
-            top = logs.topk(KEPT)
+            top = _candidates(logs, groups)
             going = []
             for row, item in enumerate(live):
                 token = int(chosen[row])
                 if token == end:
                     ended[item] = True
                     continue
-                best = tuple(zip(top.indices[row].tolist(), top.values[row].tolist(), strict=True))
-                found[item].append((token, float(logs[row, token]), best))
+                found[item].append((token, float(logs[row, token]), top[row]))
                 if len(found[item]) < limits[item]:
                     going.append(row)
             if not going or count == room - 1:
@@ -149,6 +151,50 @@ class Decoder:
             Hypothesis(tuple(s[0] for s in steps), tuple(s[1] for s in steps), tuple(s[2] for s in steps), over)
             for steps, over in zip(found, ended, strict=True)
         ]
+
+    def beam(
+        self, prompt: Sequence[int], memory: Memory, limit: int, *, width: int, end: int, barred: Tensor, barred_first: Tensor, groups=()
+    ) -> Hypothesis:
+        """The text of the best mean log probability among `width` kept side by side. `memory` is of one item."""
+        longest = len(prompt)
+        room = min(limit, self.context - longest)
+        cache = _Cache(len(self.blocks), 1, self.heads, longest + room, self.embedding.dtype)
+        seen = torch.ones(longest, longest, dtype=torch.bool).tril()[None, None]
+        state, _ = self._forward(torch.tensor([list(prompt)]), torch.arange(longest)[None], memory, cache, seen)
+        logits = self._logits(state[:, -1])
+        live: list[tuple[float, tuple]] = [(0.0, ())]  # (sum of log probabilities, steps as in `greedy`)
+        over: list[tuple[float, tuple, bool]] = []
+        for count in range(room):
+            logs = (logits + barred + (barred_first if count == 0 else 0.0)).log_softmax(-1)
+            best = logs.topk(width + 1)
+            told = _candidates(logs, groups)
+            ways = [
+                (total + log, row, token)
+                for row, (total, _) in enumerate(live)
+                for token, log in zip(best.indices[row].tolist(), best.values[row].tolist(), strict=True)
+            ]
+            going = []
+            for total, row, token in sorted(ways, reverse=True):
+                steps = live[row][1]
+                if token == end:
+                    over.append((total / (len(steps) + 1), steps, True))
+                elif len(going) < width:
+                    going.append((total, row, (*steps, (token, float(logs[row, token]), told[row]))))
+                if len(going) == width:
+                    break
+            live = [(total, steps) for total, _, steps in going]
+            if len(over) >= width or count == room - 1:
+                break
+            rows = torch.tensor([row for _, row, _ in going])
+            cache.keep(rows)
+            if count == 0:
+                memory = memory.of([0] * width)
+            tokens = torch.tensor([[steps[-1][0]] for _, steps in live])
+            state, _ = self._forward(tokens, torch.full_like(tokens, longest + count), memory, cache, None)
+            logits = self._logits(state[:, -1])
+        over = over or [(total / len(steps), steps, False) for total, steps in live]
+        _, steps, ended = max(over, key=lambda one: one[0])
+        return Hypothesis(tuple(s[0] for s in steps), tuple(s[1] for s in steps), tuple(s[2] for s in steps), ended)
 
     def follow(self, texts: Sequence[Sequence[int]], memory: Memory) -> tuple[Tensor, Tensor]:
         """Teacher-forced: log probabilities (B, L, vocabulary) and the watched heads' scores (B, heads, L, T)."""
@@ -190,6 +236,17 @@ class Decoder:
         weight, scale = self.packed
         rows = state.reshape(-1, state.shape[-1]).bfloat16()
         return torch._weight_int8pack_mm(rows, weight, scale).float().view(*state.shape[:-1], -1)
+
+
+def _candidates(logs: Tensor, groups: Sequence[Tensor]) -> list[tuple[tuple[int, float], ...]]:
+    """For each row the likeliest tokens, and the likeliest of each group, as (token, log probability)."""
+    top = logs.topk(KEPT)
+    rows = [dict(zip(some, values, strict=True)) for some, values in zip(top.indices.tolist(), top.values.tolist(), strict=True)]
+    for group in groups:
+        best = logs[:, group].topk(min(KEPT_OF_GROUP, len(group)))
+        for row, (places, values) in enumerate(zip(best.indices, best.values, strict=True)):
+            rows[row].update(zip(group[places].tolist(), values.tolist(), strict=True))
+    return [tuple(row.items()) for row in rows]
 
 
 def packed(weight: Tensor) -> tuple[Tensor, Tensor] | None:

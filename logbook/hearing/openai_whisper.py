@@ -21,7 +21,7 @@ from logbook.decoding.sound import RATE, Sound
 from logbook.hearing import alignment, doubt, prompt, weights, windows
 from logbook.hearing.decoder import Decoder, Hypothesis, Memory, bfloat16_is_fast
 from logbook.hearing.windows import Window
-from logbook.hearing.words import words_of
+from logbook.hearing.words import groups, words_of
 from logbook.mistake import Mistake
 from logbook.transcript import Doubt, Transcript, Unheard, Word
 
@@ -64,6 +64,8 @@ class Whisper:
         self.tokenizers = {code: get_tokenizer(True, language=code, task="transcribe") for code in LANGUAGES}
         self.language_tokens = [self.tokenizers["en"].to_language_token(code) for code in LANGUAGES]
         self.barred, self.barred_first = self._barred()
+        self.groups = [torch.tensor(sorted({token for one in some for token in one})) for some in
+                       zip(*(groups(tokenizer) for tokenizer in self.tokenizers.values()), strict=True)]  # fmt: skip
         self.prompts = {code: self._prompt(code) for code in LANGUAGES}
         self.settings = {
             "length_step_seconds": windows.STEP,
@@ -151,12 +153,18 @@ class Whisper:
                 return replace(one, again=True)
         return None
 
-    def _decoded(self, some, memory: Memory, prompts, languages: Sequence[str], no_speech: Sequence[float]) -> list[Heard]:
+    def _decoded(
+        self, some, memory: Memory, prompts, languages: Sequence[str], no_speech: Sequence[float], beams: int = 1
+    ) -> list[Heard]:
         limits = [int(TOKENS_A_SECOND * window.seconds) + TOKENS_AT_LEAST for window in some]
         end = self.tokenizers["en"].eot
-        hypotheses = self.decoder.greedy(
-            prompts, memory, limits, end=end, barred=self.barred, barred_first=self.barred_first
-        )
+        means = {"end": end, "barred": self.barred, "barred_first": self.barred_first, "groups": self.groups}
+        if beams == 1:
+            hypotheses = self.decoder.greedy(prompts, memory, limits, **means)
+        else:
+            hypotheses = [
+                self.decoder.beam(prompts[i], memory.of([i]), limits[i], width=beams, **means) for i in range(len(some))
+            ]
         timed = {}
         for code in set(languages):  # the start sequence differs by language
             items = [i for i, c in enumerate(languages) if c == code and hypotheses[i].tokens]

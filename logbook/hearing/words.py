@@ -10,8 +10,11 @@ from logbook.hearing.decoder import Hypothesis
 from logbook.transcript import Alternative, Word
 
 HEARD_AT_LEAST = 0.05  # an alternative less likely than this is no alternative
-ALTERNATIVES = 3
+TURNS_AT_LEAST = 0.02  # but a number in a number's place, or a word that turns an act ("now", "not"), counts from here
+ALTERNATIVES = 4
 WORD = re.compile(r"\w")
+NUMBER = re.compile(r" \d{1,2}")
+TURNING = {"en": ("not", "now", "no", "new", "know", "don't"), "es": ("no", "ya", "sí", "si", "así", "ni", "falta")}
 
 
 def words_of(tokenizer, found: Hypothesis, timed: Timed, start: float) -> tuple[Word, ...]:
@@ -54,12 +57,30 @@ def _alternatives(tokenizer, found: Hypothesis, bearing: list[int], parts, text:
     if len(bearing) != 1:
         return ()
     (n,) = bearing
+    own = tokenizer.decode([found.tokens[n]])
     tail = "".join(piece for piece, a, _ in parts if a > n)
     others = []
     for token, log in found.candidates[n]:
         said = tokenizer.decode([token])
-        if token == found.tokens[n] or math.exp(log) < HEARD_AT_LEAST or not said.startswith(" ") or not WORD.search(said):
+        if token == found.tokens[n] or not said.startswith(" ") or not WORD.search(said):
+            continue
+        if math.exp(log) < (TURNS_AT_LEAST if _turns(own, said) else HEARD_AT_LEAST):
             continue
         if said.strip().casefold() != text.casefold().strip(".,;:!?"):
             others.append(Alternative(said.strip() + tail, round(math.exp(log), 3)))
-    return tuple(others[:ALTERNATIVES])
+    return tuple(sorted(others, key=lambda one: -one.heard)[:ALTERNATIVES])
+
+
+def _turns(own: str, other: str) -> bool:
+    """Whether the two differ in what matters most: another number, or a word that turns the meaning of an act."""
+    if NUMBER.fullmatch(own):
+        return bool(NUMBER.fullmatch(other))
+    words = {one.strip().casefold() for one in (own, other)}
+    return any(len(words & set(turning)) > 0 for turning in TURNING.values())
+
+
+def groups(tokenizer) -> tuple[list[int], list[int]]:
+    """Token ids of the numbers to 99, and of the words that turn an act, in the tokenizer's own language."""
+    numbers = [ids[0] for n in range(1, 100) if len(ids := tokenizer.encode(f" {n}")) == 1]
+    turning = [ids[0] for word in TURNING[tokenizer.language] if len(ids := tokenizer.encode(f" {word}")) == 1]
+    return numbers, turning
