@@ -1,6 +1,6 @@
 """A hearing worker: decodes, hears, reads and judges what waits in a job folder, one engine loaded once.
 
-    work_once(folder, bench, now) -> Done     one round: photos, typed words, sound, pieces
+    work_once(folder, bench, now) -> Done     one round: photos, typed words, sound, pieces; a second hearing when idle
     work(path, bench, stop)                                       rounds until `stop` is set
 
 Results are fenced by the attempt of the hold (`lease.py`); no transaction is open while hearing.
@@ -8,6 +8,7 @@ Results are fenced by the attempt of the hold (`lease.py`); no transaction is op
 
 from __future__ import annotations
 
+import json
 import logging
 import threading
 import time
@@ -20,16 +21,18 @@ from typing import NamedTuple
 
 from logbook import lease, reading, running, store
 from logbook.decoding import pictures, sound
+from logbook.hearing import second
 from logbook.hearing.engine import Engine
 from logbook.mistake import Broken, Mistake
 from logbook.store import answering
 from logbook.store.files import erased_at
 from logbook.store.folder import room_for_derived
-from logbook.transcript import Transcript, Unheard
+from logbook.transcript import Transcript, Unheard, from_json
 
 AT_ONCE = 4  # notes heard together; alone and together give the same words
 PAUSE = 0.25  # seconds between two looks where nothing waited
 LOOK_FOR = 8.0  # seconds of one round given to photos, so that a pile of hard ones keeps no words waiting
+SECOND_TRIES = 2  # second hearings of one note that may bring the worker down
 LOOK_AGAIN = 60.0  # seconds after which pieces that wait for photos are looked at again
 
 
@@ -42,6 +45,7 @@ class Bench:
     clock: lease.Clock = field(default_factory=lease.clock)
     reckoner: store.Reckoner = field(default_factory=store.Reckoner)
     holds: list[lease.Hold] = field(default_factory=list)  # what it hears now
+    again: Callable[[], Engine] | None = None  # hears doubtful notes once more when nothing else waits; None: nobody does
 
 
 def work(path: Path, bench: Bench, stop: threading.Event) -> None:
@@ -75,6 +79,7 @@ class Done(NamedTuple):
 
     notes: int = 0  # that got an answer
     photos: int = 0  # that were looked at
+    again: int = 0  # that were heard a second time
 
 
 def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None, *, again: bool = False) -> Done:
@@ -85,8 +90,9 @@ def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None
     lease.lapse(folder, bench.clock)
     photos = look_at_photos(folder, now, bench.clock)
     notes = read_typed(folder, now) + hear_waiting(folder, bench, now)
+    heard_again = 0 if notes or bench.again is None else hear_again(folder, bench.again, now)
     store.catch_up(folder, bench.reckoner, again=again)
-    return Done(notes, photos)
+    return Done(notes, photos, heard_again)
 
 
 def look_at_photos(folder: store.JobFolder, now: datetime, clock: lease.Clock, most: int = 20) -> int:
@@ -133,7 +139,7 @@ def hear_waiting(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
         return 0
     bench.holds, began = holds, time.monotonic()
     with _beating(folder, bench, holds):
-        recorded = [(hold, _decoded(folder, hold)) for hold in holds]
+        recorded = [(hold, _decoded(folder, hold.note)) for hold in holds]
         whole = [(hold, one) for hold, one in recorded if not isinstance(one, Mistake)]
         for hold, problem in recorded:
             if isinstance(problem, Mistake):
@@ -160,40 +166,69 @@ def _answer(folder, hold, one: Recorded, words: Transcript | Mistake, now: datet
     if isinstance(words, Mistake):
         answering.unheard(folder, hold, words, now)
         return
-    lost = tuple(Unheard(second, second, "torn") for second in one.torn)
-    words = replace(words, unheard=tuple(sorted((*words.unheard, *lost), key=lambda gap: gap.second)))
+    words = _with_torn(words, one)
     if not words.words:
         why = next((gap.why for gap in words.unheard if gap.why != "torn"), "no_speech")
         problem = Mistake(f"hearing.not-heard.{why}", hold.note, {"seconds": round(one.sound.seconds)})
         answering.unheard(folder, hold, problem, now, words)
     else:
         read = reading.read(words.text, language=_language(folder, hold), transcript=words, job=folder.job)
-        answering.heard(folder, hold, words, read, now)
+        answering.heard(folder, hold, words, read, now, doubtful=second.is_doubtful(words))
 
 
-def _decoded(folder: store.JobFolder, hold: lease.Hold) -> Recorded | Mistake:
+def hear_again(folder: store.JobFolder, ears: Callable[[], Engine], now: datetime) -> int:
+    """One doubtful note, the oldest first. The better hearing stands, both are kept; a new note never waits for more than one."""
+    wanted = folder.db.execute(
+        "SELECT s.note, s.words, n.language, w.transcript FROM second_hearings s JOIN notes n ON n.id = s.note "
+        "JOIN words w ON w.id = s.words WHERE s.ended_at IS NULL AND s.tries < ? AND w.current = 1 AND w.transcript IS NOT NULL "
+        "ORDER BY s.words LIMIT 1", [SECOND_TRIES],
+    ).fetchone()
+    if wanted is None:
+        return 0
+    note, number, language, document = wanted
+    with store.writing(folder) as db:
+        db.execute("UPDATE second_hearings SET tries = tries + 1 WHERE note = ?", [note])
+    one = _decoded(folder, note)
+    words = None if isinstance(one, Mistake) else ears().hear_again(one.sound, language=language)
+    words = None if isinstance(words, Mistake) else words
+    first = from_json(json.loads(document))
+    read = None
+    if words is not None:
+        words = _with_torn(words, one)
+        if second.is_better(words, first):
+            read = reading.read(words.text, language=language, transcript=words, job=folder.job)
+    answering.heard_again(folder, note, number, words, read, now)
+    return 1
+
+
+def _with_torn(words: Transcript, one: Recorded) -> Transcript:
+    lost = tuple(Unheard(at, at, "torn") for at in one.torn)
+    return replace(words, unheard=tuple(sorted((*words.unheard, *lost), key=lambda gap: gap.second)))
+
+
+def _decoded(folder: store.JobFolder, note: str) -> Recorded | Mistake:
     """The note's sound: several parts follow one another, and a part that is torn or silent is told, never passed over.
 
     A note is heard for half an hour, in however many parts it comes; what is beyond is kept and told as unheard.
     """
     parts = list(
-        folder.db.execute("SELECT sha256 FROM parts WHERE note = ? AND what = 'sound' ORDER BY place", [hold.note])
+        folder.db.execute("SELECT sha256 FROM parts WHERE note = ? AND what = 'sound' ORDER BY place", [note])
     )
-    good, torn, second, first_problem = [], [], 0.0, None
+    good, torn, seconds, first_problem = [], [], 0.0, None
     for (sha256,) in parts:
         path = store.original(folder, sha256)
         if path is None:
             one = _gone(folder, sha256)
-        elif second >= sound.MAX_SECONDS:
+        elif seconds >= sound.MAX_SECONDS:
             one = Mistake("hearing.too-long", sha256, {"name": sha256[:16], "minutes": sound.MAX_SECONDS // 60})
         else:
-            one = sound.decode(path, max_seconds=sound.MAX_SECONDS - second)
+            one = sound.decode(path, max_seconds=sound.MAX_SECONDS - seconds)
         if isinstance(one, Mistake):
-            torn.append(round(second, 2))
+            torn.append(round(seconds, 2))
             first_problem = first_problem or one
         else:
             good.append(one)
-            second += one.seconds
+            seconds += one.seconds
     return Recorded(sound.joined(good), tuple(torn)) if good else first_problem
 
 

@@ -23,6 +23,10 @@ def configure(parser) -> None:
     parser.add_argument("--behind-proxy", action="store_true", help="a proxy in front of this server speaks HTTPS")
     parser.add_argument("--engine", default="whisper", choices=("whisper", "scripted"))
     parser.add_argument("--prepared", type=Path, help="folder of prepared transcripts (engine scripted)")
+    parser.add_argument(
+        "--second", default="base", choices=("base", "small", "medium", "none"),
+        help="weights that hear a doubtful note once more when nothing waits (default base, by slower means)",
+    )  # fmt: skip
 
 
 def run(args) -> int:
@@ -117,6 +121,7 @@ def _keep_a_worker(args, stop: threading.Event) -> None:
     from logbook import running
 
     command = [sys.executable, "-m", "logbook", "work", "--folder", str(args.folder), "--engine", args.engine, "--beside"]
+    command += ["--second", args.second]
     command += ["--prepared", str(args.prepared)] if args.prepared else []
     while not stop.is_set():
         process = subprocess.Popen(command, stdin=subprocess.PIPE, stdout=sys.stderr)

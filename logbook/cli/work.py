@@ -17,6 +17,10 @@ def configure(parser) -> None:
     parser.add_argument("--folder", type=Path, default=Path("uploads"), help="the job folder (default ./uploads)")
     parser.add_argument("--engine", default="whisper", choices=("whisper", "scripted"))
     parser.add_argument("--prepared", type=Path, help="folder of prepared transcripts (engine scripted)")
+    parser.add_argument(
+        "--second", default="base", choices=("base", "small", "medium", "none"),
+        help="weights that hear a doubtful note once more when nothing waits; base listens by slower means (default), none: nobody does",
+    )  # fmt: skip
     parser.add_argument("--beside", action="store_true", help="stop when standard input ends: a server that is killed takes its worker along")
     parser.add_argument("--once", action="store_true", help="stop when nothing waits any more")
 
@@ -31,7 +35,8 @@ def run(args) -> int:
         for part in ("error", "cure"):
             print(say(f"{folder.key}.{part}", "en", **folder.values), file=sys.stderr)
         return BAD
-    bench = worker.Bench(ears(args.engine, args.prepared))
+    first = ears(args.engine, args.prepared)
+    bench = worker.Bench(first, again=second_ears(args.second, args.engine, first))
     with folder:
         if args.once or sys.stderr.isatty():
             print(say("store.work.ready", "en", engine=args.engine), file=sys.stderr)
@@ -76,6 +81,28 @@ def _end_with_the_server() -> None:
     while os.read(0, 4096):  # not through sys.stdin: its lock would be asked for again when this process ends
         pass
     os._exit(0)
+
+
+def second_ears(weights: str, name: str, first):
+    """Who hears doubtful notes again: larger weights where they are asked for and can be had, else the first ears."""
+    if weights == "none":
+        return None
+    if weights == "base" or name != "whisper":
+        return first
+
+    @cache
+    def load():
+        from logbook.hearing import engine
+        from logbook.mistake import Mistake
+        from logbook.wording import say
+
+        made = engine.make(name, weights=weights)
+        if isinstance(made, Mistake):
+            print(say(f"{made.key}.error", "en", **made.values), file=sys.stderr)
+            return first()
+        return made
+
+    return load
 
 
 def ears(name: str, prepared: Path | None):

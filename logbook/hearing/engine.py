@@ -26,6 +26,9 @@ class Engine(Protocol):
     def hear(self, sounds: Sequence[Sound], *, languages: Sequence[str | None]) -> list[Transcript | Mistake]:
         """One transcript a sound, in order; a Mistake only where this engine can never hear that sound."""
 
+    def hear_again(self, sound: Sound, *, language: str | None) -> Transcript | Mistake | None:
+        """The same sound by other, slower means; None where this engine has no others."""
+
 
 def make(name: str, folder: Path | None = None, *, weights: str = "base", threads: int | None = None) -> Engine | Mistake:
     """The engine of that name, loaded. `folder` holds prepared transcripts (scripted only); `threads` None: all."""

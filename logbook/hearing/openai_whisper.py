@@ -27,6 +27,7 @@ from logbook.transcript import Doubt, Transcript, Unheard, Word
 
 LANGUAGES = ("en", "es")
 BATCH = 8
+BEAMS = 4  # texts side by side where a doubtful note is heard again
 TOKENS_A_SECOND, TOKENS_AT_LEAST = 7, 16  # a faster text is a runaway
 PROMPT_ROOM = 200  # tokens of the prompt at most
 
@@ -114,6 +115,23 @@ class Whisper:
             self._transcript(sound, found[i], [(cut[i][n], heard[i, n]) for n in range(len(cut[i]))])
             for i, sound in enumerate(sounds)
         ]
+
+    @torch.inference_mode()
+    def hear_again(self, sound: Sound, *, language: str | None) -> Transcript:
+        """Slower: all 30 seconds for the encoder, and several texts kept side by side."""
+        cut = windows.cut(sound.samples)
+        memories = [self.decoder.memory(self._encode([window], windows.WHOLE)) for window in cut]
+        steps = [self.decoder.first_step(self.tokenizers["en"].sot, memory)[0] for memory in memories]
+        language = language or self._language(steps)
+        parts = []
+        for window, memory, logs in zip(cut, memories, steps, strict=True):
+            no_speech = float(logs.exp()[self.tokenizers["en"].no_speech])
+            (one,) = self._decoded([window], memory, [self.prompts[language]], [language], [no_speech], BEAMS)
+            if no_speech >= doubt.NO_SPEECH:
+                one = replace(one, text="", words=(), why="no_speech")
+            parts.append((window, one))
+        heard = self._transcript(sound, language, parts)
+        return replace(heard, settings=heard.settings | {"beams": BEAMS, "length_step_seconds": windows.WHOLE})
 
     # --- steps
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 
 from logbook.decoding.sound import Sound
@@ -31,6 +32,12 @@ class Scripted:
 
     def hear(self, sounds: Sequence[Sound], *, languages: Sequence[str | None]) -> list[Transcript | Mistake]:
         return [self._one(sound, language) for sound, language in zip(sounds, languages, strict=True)]
+
+    def hear_again(self, sound: Sound, *, language: str | None) -> Transcript | Mistake | None:
+        """What is prepared as `STEM.again.json` or `.txt`, or nothing."""
+        again = replace(sound, name=f"{Path(sound.name).stem}.again.prepared", sha256=f"{sound.sha256}.again")
+        found = self._one(again, language)
+        return None if isinstance(found, Mistake) and found.key == "hearing.no-prepared" else found
 
     def _one(self, sound: Sound, language: str | None) -> Transcript | Mistake:
         stem = Path(sound.name).stem

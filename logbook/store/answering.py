@@ -19,20 +19,59 @@ from logbook.transcript import Transcript
 READER = "1"  # rises when a new reader reads old words anew
 
 
-def heard(folder: JobFolder, hold: Hold, words: Transcript, reading: Reading, now: datetime) -> bool:
-    """A hearing and its reading. False: this attempt is no longer current, and nothing was written."""
+def heard(
+    folder: JobFolder, hold: Hold, words: Transcript, reading: Reading, now: datetime, *, doubtful: bool = False
+) -> bool:
+    """A hearing and its reading; a doubtful one is to be heard again when there is time.
+
+    False: this attempt is no longer current, and nothing was written.
+    """
     with writing(folder) as db:
         if not _ends(db, hold, "answered", None, now):
             return False
-        document = json.dumps(transcript.to_json(words), ensure_ascii=False)
-        row = [hold.note, words.text, document, words.language, now.isoformat()]
-        db.execute("UPDATE words SET current = 0 WHERE note = ?", [hold.note])
-        number = db.execute(
-            "INSERT INTO words (note, source, text, transcript, language, at, current) VALUES (?, 'heard', ?, ?, ?, ?, 1)", row
-        ).lastrowid
+        number, told = _hearing(db, hold.note, words, now)
         _reading(db, hold.note, number, reading, now)
-        journal.write(db, "heard", {"note": hold.note, "attempt": hold.attempt}, heard_told(words.text, document), now)
+        db.execute("DELETE FROM second_hearings WHERE note = ?", [hold.note])
+        if doubtful:
+            db.execute("INSERT INTO second_hearings (note, words) VALUES (?, ?)", [hold.note, number])
+        journal.write(db, "heard", {"note": hold.note, "attempt": hold.attempt}, told, now)
     return True
+
+
+def heard_again(
+    folder: JobFolder, note_id: str, first: int, words: Transcript | None, reading: Reading | None, now: datetime
+) -> bool:
+    """A second hearing of the words numbered `first`: with a reading it takes their place, without one it lies beside them.
+
+    The words stay where somebody typed, pressed, confirmed or took back anything meanwhile. True: they were replaced.
+    """
+    with writing(folder) as db:
+        untouched = db.execute(
+            "SELECT 1 FROM words w JOIN notes n ON n.id = w.note WHERE w.id = ? AND w.current = 1 AND n.state = 'answered' "
+            "AND n.withdrawn_at IS NULL AND NOT EXISTS (SELECT 1 FROM acts a WHERE a.note = n.id)", [first],
+        ).fetchone()
+        replaces = bool(untouched) and reading is not None
+        kept = "second" if replaces else "first"
+        db.execute("UPDATE second_hearings SET ended_at = ?, kept = ? WHERE note = ?", [now.isoformat(), kept, note_id])
+        if words is not None and words.text:
+            number, told = _hearing(db, note_id, words, now, current=replaces)
+            if replaces:
+                _reading(db, note_id, number, reading, now)
+                touch(db, note_id)
+            journal.write(db, "heard", {"note": note_id, "kept": kept}, told, now)
+    return replaces
+
+
+def _hearing(db, note_id: str, words: Transcript, now: datetime, *, current: bool = True) -> tuple[int, dict]:
+    """A row of heard words, and what the journal digests of it."""
+    document = json.dumps(transcript.to_json(words), ensure_ascii=False)
+    if current:
+        db.execute("UPDATE words SET current = 0 WHERE note = ?", [note_id])
+    row = [note_id, words.text, document, words.language, now.isoformat(), int(current)]
+    number = db.execute(
+        "INSERT INTO words (note, source, text, transcript, language, at, current) VALUES (?, 'heard', ?, ?, ?, ?, ?)", row
+    ).lastrowid
+    return number, heard_told(words.text, document)
 
 
 def heard_told(text: str, document: str) -> dict:

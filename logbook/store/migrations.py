@@ -123,3 +123,13 @@ def find_what_stands_open(db: Database) -> None:
 def keep_the_books_of_signed_days(db: Database) -> None:
     db.execute("CREATE TABLE books (digest TEXT PRIMARY KEY, files TEXT NOT NULL, at TEXT NOT NULL) STRICT")
     db.execute("CREATE TABLE signed_under (day TEXT PRIMARY KEY, book TEXT NOT NULL REFERENCES books(digest)) STRICT")
+
+
+@migrations()
+def hear_again_what_was_doubtful(db: Database) -> None:
+    """Notes whose hearing was doubtful: `words` is that hearing, `kept` which of the two stands (first, second)."""
+    db.execute(
+        "CREATE TABLE second_hearings (note TEXT PRIMARY KEY REFERENCES notes(id), words INTEGER NOT NULL REFERENCES words(id), "
+        "tries INTEGER NOT NULL DEFAULT 0, ended_at TEXT, kept TEXT) STRICT"
+    )
+    db.execute("CREATE INDEX second_hearings_wanted ON second_hearings (words) WHERE ended_at IS NULL")

@@ -1,0 +1,36 @@
+"""When a recording is worth a second hearing, and which of two hearings is the better one.
+
+One number tells a good hearing from a bad one: the mean log probability of its words, each word as likely as its
+least likely token, and a stretch that gave no words counted as unlikely words. On 140 spoken notes the word error
+rose with it from 0.05 (-0.1) over 0.17 (-0.3) to 0.6 (below -0.7).
+"""
+
+from __future__ import annotations
+
+import math
+
+from logbook.transcript import Transcript
+
+DOUBTFUL = -0.4  # below it a third of the notes, and two thirds of the wrong words
+AHEAD = 0.05  # a second hearing replaces the first when it is this much better
+FEWEST = 0.8  # of the first hearing's words: leaving out what is hard to hear makes no better hearing
+LEAST = 0.01  # a word is never less likely than this
+LOST = ("noise", "repetition", "echo")  # why a stretch with sound gave no words
+LOST_WORDS, LOST_AT = 2.0, 0.05  # words a second of such a stretch, and how likely each
+
+
+def score(heard: Transcript) -> float:
+    """Mean log probability of the words; 0 is certain."""
+    logs = [math.log(max(LEAST, word.heard)) for word in heard.words]
+    lost = LOST_WORDS * sum(gap.until - gap.second for gap in heard.unheard if gap.why in LOST)
+    count = len(logs) + lost
+    return (sum(logs) + lost * math.log(LOST_AT)) / count if count else math.log(LEAST)
+
+
+def is_doubtful(heard: Transcript) -> bool:
+    return score(heard) < DOUBTFUL
+
+
+def is_better(second: Transcript, first: Transcript) -> bool:
+    """Whether the second hearing of a recording takes the place of the first."""
+    return len(second.words) >= FEWEST * len(first.words) and score(second) > score(first) + AHEAD
