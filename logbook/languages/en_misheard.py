@@ -7,6 +7,7 @@ from logbook.languages.language import Misheard
 # What base Whisper writes for trade speech (from synthetic notes), with the neighbours that leave one reading.
 _COUNTED = ("EVERY", "ON NUM", "ON LEN", "NUM SIDE_WORD", "SIDES_ALL", "BOTH JOINT", "BOTH", "SIDE COMMA", "SIDE STOP", "ALL NUM", "ALL SIDE_WORD", "DOWN BOTH", "DOWN JOINT", "LEN APART", "NUM APART")
 MISHEARD = (
+    Misheard("staple", "staples", "STAPLES", before=("LEN", "FRAC"), near=1),
     # the ending of an act is lost between consonants: "staple every two", "wipe it down"; the commonest of all
     Misheard("staple", "stapled", "STAPLED", after=(*_COUNTED, "AND TAPED", "COMMA TAPED", "AND MISHEARD", "AND RUBBED", "THROUGH"), near=1, lost_ending=True),
     Misheard("stapled off", "stapled off", "STAPLED", lost_ending=True),
@@ -65,7 +66,6 @@ MISHEARD = (
     Misheard("tape 10", "taped and", "TAPED", after=("RUBBED",), near=1),
     Misheard("tape ten", "taped and", "TAPED", after=("RUBBED",), near=1),
     Misheard("tape 10", "taped and", "TAPED", after=("COMMA RUBBED",), near=2),
-    Misheard("staple", "stapled", "STAPLED", after=("AND TAPED",), near=2),
     Misheard("tight in and taped to", "tied in and taped to", "TIED"),
     Misheard("tight in and tape to", "tied in and taped to", "TIED"),
     Misheard("tied in and tape to", "tied in and taped to", "TIED"),
