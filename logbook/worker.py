@@ -189,9 +189,9 @@ def hear_again(folder: store.JobFolder, ears: Callable[[], Engine], now: datetim
     with store.writing(folder) as db:
         db.execute("UPDATE second_hearings SET tries = tries + 1 WHERE note = ?", [note])
     one = _decoded(folder, note)
-    words = None if isinstance(one, Mistake) else ears().hear_again(one.sound, language=language)
-    words = None if isinstance(words, Mistake) else words
     first = from_json(json.loads(document))
+    words = None if isinstance(one, Mistake) else ears().hear_again(one.sound, language=language or first.language)
+    words = None if isinstance(words, Mistake) else words
     read = None
     if words is not None:
         words = _with_torn(words, one)

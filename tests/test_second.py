@@ -138,7 +138,7 @@ def test_a_second_hearing_that_breaks_the_worker_is_tried_twice_and_the_note_sta
 def test_the_installer_sees_that_his_words_changed(tmp_path, language, words):
     desk = open_desk(tmp_path)
     note = desk.hand_in(audio=[tone(300)]).json["id"]
-    ears = Ears(said(FAINT, 0.5), replace(said(CLEAR, 0.9), settings={"beams": 4}))
+    ears = Ears(said(FAINT, 0.5), replace(said(CLEAR, 0.9), settings={"second": True}))
     rosa = desk.browser("installer")
 
     def page() -> str:

@@ -64,12 +64,12 @@ def _words(names: list[str], args) -> list:
     if not sounds:
         return given
     from logbook.decoding.sound import decode
-    from logbook.hearing import engine
+    from logbook.hearing import engine, second
 
     ears = engine.make(args.engine, args.prepared)
     decoded = {place: ears if isinstance(ears, Mistake) else decode(names[place]) for place in sounds}
     good = [place for place in sounds if not isinstance(decoded[place], Mistake)]
-    heard = ears.hear([decoded[place] for place in good], languages=[args.language] * len(good)) if good else []
+    heard = second.hear_twice(ears, [decoded[place] for place in good], [args.language] * len(good)) if good else []
     for place, mistake in decoded.items():
         given[place] = mistake
     for place, one in zip(good, heard):

@@ -25,7 +25,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     from logbook.decoding.sound import decode
-    from logbook.hearing import engine
+    from logbook.hearing import engine, second
 
     ears = engine.make(args.engine, args.prepared, weights=args.weights)
     if isinstance(ears, Mistake):
@@ -33,7 +33,7 @@ def run(args: argparse.Namespace) -> int:
     documents, worst = [], OK
     for name in args.audio:
         sound = decode(name)
-        heard = sound if isinstance(sound, Mistake) else ears.hear([sound], languages=[args.language])[0]
+        heard = sound if isinstance(sound, Mistake) else second.hear_twice(ears, [sound], [args.language])[0]
         document = {"input": name, **_document(heard, args.language)}
         worst = max(worst, BAD if "error" in document else OK)
         documents.append(document)

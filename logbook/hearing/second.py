@@ -8,8 +8,15 @@ rose with it from 0.05 (-0.1) over 0.17 (-0.3) to 0.6 (below -0.7).
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
+from logbook.mistake import Mistake
 from logbook.transcript import Transcript
+
+if TYPE_CHECKING:
+    from logbook.decoding.sound import Sound
+    from logbook.hearing.engine import Engine
 
 DOUBTFUL = -0.4  # below it a third of the notes, and two thirds of the wrong words
 AHEAD = 0.05  # a second hearing replaces the first when it is this much better
@@ -34,3 +41,14 @@ def is_doubtful(heard: Transcript) -> bool:
 def is_better(second: Transcript, first: Transcript) -> bool:
     """Whether the second hearing of a recording takes the place of the first."""
     return len(second.words) >= FEWEST * len(first.words) and score(second) > score(first) + AHEAD
+
+
+def hear_twice(ears: Engine, sounds: Sequence[Sound], languages: Sequence[str | None]) -> list[Transcript | Mistake]:
+    """Every sound heard, the doubtful ones twice; the better hearing of each. For those who wait anyway."""
+    found = list(ears.hear(sounds, languages=languages))
+    for place, (heard, sound, language) in enumerate(zip(found, sounds, languages, strict=True)):
+        if isinstance(heard, Transcript) and heard.words and is_doubtful(heard):
+            again = ears.hear_again(sound, language=language or heard.language)
+            if isinstance(again, Transcript) and is_better(again, heard):
+                found[place] = again
+    return found
