@@ -169,7 +169,7 @@ def test_a_note_in_many_long_parts_is_heard_for_half_an_hour_in_all(folder, monk
     monkeypatch.setattr(worker.sound, "MAX_SECONDS", 3)
     id = hand_in(folder, tone(500, 2.0), tone(501, 2.0), tone(502, 2.0))
     (hold,) = worker.lease.take(folder, "one", worker.lease.clock())
-    recorded = worker._decoded(folder, hold)
+    recorded = worker._decoded(folder, hold.note)
     assert (recorded.sound.seconds, recorded.sound.whole_seconds, recorded.torn) == (3.0, 4.0, (3.0,))
     assert hold.note == id
 
