@@ -172,6 +172,7 @@ def test_a_note_is_spoken_and_handed_in_by_keyboard_alone(site, visit):
             break
     assert {"camera", "album"} <= set(reached), "photos are reached on the way"
     page.keyboard.press("Enter")
+    page.wait_for_selector("html[data-state=queued]", state="attached")
     page.wait_for_selector('#queue[data-waiting="0"]')
     page.wait_for_selector("#screen-note:not([hidden])")
     assert page.evaluate("() => document.activeElement.tagName") == "H1", "the new screen is where the keyboard is"
