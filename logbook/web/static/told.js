@@ -27,7 +27,7 @@ export function showQuestion(note, { position, finding, fitting }) {
     make("div", { class: "stack" }, make("button", { type: "button", class: "quiet", onclick: () => answerTo(note) }, say("phone.answer-by-voice"), make("span", { class: "aside" }, ` ${finding.do || finding.says}`))));
 }
 
-function addPhoto(note) {
+function addPhoto(note, kind = "press") {
   // A photo for a note that is in already; it goes the way everything goes, with or without signal.
   const added = async (event) => {
     const files = [...event.target.files];
@@ -37,7 +37,7 @@ function addPhoto(note) {
     send();
     changed(note.id);
   };
-  return [make("div", { class: "stack" }, make("label", { class: "press" }, say("phone.take-photo"), make("input", { class: "aside", type: "file", accept: "image/*", capture: "environment", onchange: added })))];
+  return [make("div", { class: "stack" }, make("label", { class: kind }, say("phone.add-photo"), make("input", { class: "aside", type: "file", accept: "image/*", capture: "environment", onchange: added })))];
 }
 
 function showFinding(f) {
@@ -92,6 +92,7 @@ function showActs(note) {
     note.heard_right ? make("p", { class: "stands" }, say("phone.right-done")) : make("button", { type: "button", onclick: () => act(`/notes/${note.id}/right`, { text: note.text }) }, say("phone.right")),
     note.heard_right ? null : make("p", { class: "hint" }, say("phone.right-hint")),
     make("button", { type: "button", class: "quiet", onclick: () => answerTo(note) }, say("phone.say-more")),
+    addPhoto(note, "press quiet"),
     showAloud(note),
     make("details", {}, make("summary", {}, say("phone.take-back")), make("p", {}, say("phone.take-back-told")), make("button", { type: "button", class: "quiet", onclick: () => act(`/notes/${note.id}/withdraw`) }, say("phone.take-back-press"))))];
 }
