@@ -10,11 +10,9 @@ import pytest
 from handing import picture
 
 AXE = (Path(__file__).parent / "axe.min.js").read_text()
-PAGES = {
-    "installer": ("/", "/log", "/questions", "/rules", "/layout?kind=transition&large=20x14&small=20x11&flat=bottom"),
-    "lead": ("/day/2026-10-14", "/people", "/search?q=straight", "/walk", "/leaks", "/job"),
-    "keeper": ("/people", "/people/installer-1/forget"),
-    None: ("/enter", "/pair", "/trust"),
+PAGES = {  # every page as it stands is opened by test_every_page.py; these are pages with something in them
+    "installer": ("/layout?kind=transition&large=20x14&small=20x11&flat=bottom",),
+    "lead": ("/search?q=straight",),
 }
 CASES = [(role, path) for role, paths in PAGES.items() for path in paths]
 
