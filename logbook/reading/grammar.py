@@ -62,6 +62,7 @@ def compiled(pattern: str) -> re.Pattern[str]:
     return re.compile(_NAME.sub(letters, pattern).replace(" ", "").replace("\n", ""))
 
 
+@cache
 def code(concept: str) -> str:
     codes = _codes()
     return codes.get(concept, codes["WORD"])

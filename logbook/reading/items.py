@@ -37,10 +37,10 @@ class Item:
 
 @dataclass(frozen=True)
 class Book:
-    """A language's lexicon, laid out for looking up by first word."""
+    """A language's lexicon, laid out for looking up word by word (phrases) or by first word. Nobody writes into it."""
 
     language: Language
-    phrases: Mapping[str, tuple[tuple[tuple[str, ...], str, object], ...]]
+    phrases: Mapping[str, object]  # word -> further words, and under "" the concept and value of what ends there
     units: measures.Units
     misheard: Mapping[str, tuple[tuple[tuple[str, ...], Misheard], ...]]
     fuzzy: Mapping[str, str]
@@ -51,13 +51,15 @@ class Book:
 def book(code: str) -> Book:
     """The lexicon of a language. In Spanish, trade English stands behind it (people mix)."""
     language = LANGUAGES[code]
-    phrases: dict[str, list] = {}
+    phrases: dict = {}
     known: set[str] = set()
     for concept, value, spelled in _entries(language):
         for phrase in spelled.split("|"):
-            words = tuple(token.low for token in tokens(phrase))
-            phrases.setdefault(words[0], []).append((words, concept, value))
-            known.update(words)
+            path = phrases
+            for token in tokens(phrase):
+                path = path.setdefault(token.low, {})
+                known.add(token.low)
+            path.setdefault(_END, (concept, value))
     units: dict[str, list] = {}
     for unit, spelled in language.units:
         for phrase in spelled.split("|"):
@@ -70,7 +72,7 @@ def book(code: str) -> Book:
     longest = lambda rows: tuple(sorted(rows, key=lambda row: -len(row[0])))  # noqa: E731
     return Book(
         language=language,
-        phrases={word: longest(rows) for word, rows in phrases.items()},
+        phrases=phrases,
         units={word: longest(rows) for word, rows in units.items()},
         misheard={word: longest(rows) for word, rows in misheard.items()},
         fuzzy=dict(language.fuzzy),
@@ -170,23 +172,34 @@ def _make(found, concept, value, first, last, read_as=None) -> Item:
     return Item(concept, value, found[first].start, found[last - 1].end, first, last, read_as)
 
 
+_END = ""  # key of what a path of words stands for; no token is empty
+
+
 def _phrase(found, at: int, lexicon: Book) -> Item | None:
-    token = found[at]
-    best = None
-    for word in (token.low, token.bare) if token.bare != token.low else (token.low,):
-        for words, concept, value in lexicon.phrases.get(word, ()):
-            if best is not None and len(words) <= best[0]:
-                break
-            if all(at + k < len(found) and w in (found[at + k].low, found[at + k].bare) for k, w in enumerate(words)):
-                best = (len(words), concept, value)
-                break
+    best = _longest(lexicon.phrases, found, at, 0)
     if best is None:
         return None
-    item = _make(found, best[1], best[2], at, at + best[0])
-    several = best[1] == "SIDE" and len(best[2]) > 1
-    if best[0] > 1 and found[at].low in _ARTICLES and not several:  # an article belongs to the phrase, not to its words
+    count, concept, value = best
+    item = _make(found, concept, value, at, at + count)
+    several = concept == "SIDE" and len(value) > 1
+    if count > 1 and found[at].low in _ARTICLES and not several:  # an article belongs to the phrase, not to its words
         return replace(item, start=found[at + 1].start)
     return item
+
+
+def _longest(path, found, at: int, count: int):
+    """The longest phrase along the words from here: (tokens, concept, value). A word with its accents goes before one without."""
+    ended = path.get(_END)
+    best = None if ended is None else (count, *ended)
+    if at >= len(found):
+        return best
+    token = found[at]
+    for word in (token.low,) if token.low == token.bare else (token.low, token.bare):
+        further = path.get(word)
+        deeper = None if further is None else _longest(further, found, at + 1, count + 1)
+        if deeper is not None and (best is None or deeper[0] > best[0]):
+            best = deeper
+    return best
 
 
 _ARTICLES = frozenset("the a an el la los las un una lo le les".split())
