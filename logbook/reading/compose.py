@@ -29,7 +29,7 @@ class Size:
 
 def compose(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return _corrected(_of_the_building(_one_unit(_sized(_counted(_small_words(_split_decimals(items, text), text)), text)), text))
+    return _corrected(_of_the_building(_one_unit(_sized(_counted(_named_kinds(_small_words(_split_decimals(items, text), text), text)), text)), text))
 
 
 def _split_decimals(items, text: str):
@@ -95,6 +95,22 @@ def _in_a_pair(items, place: int, text: str) -> bool:
     ends = _concept(items, place + 1) in ("COMMA", "STOP", "ON", "RUN", "BE", "", "AND")
     fits = 1 <= before.value.value <= 9 and 10 <= item.value.value <= 99 and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60))
     return fits and ends and (named.startswith("K_") or named in ("FITTING", "NUMBER")) and " " not in text[before.start : before.end]
+
+
+_SEVERAL = {
+    "straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "codos": "elbow",
+    "tapas": "end_cap", "reducciones": "transition", "tramos": "straight",
+}  # fmt: skip
+
+
+def _named_kinds(items, text: str):
+    """ "twelve and thirteen, both straights": a plural that counts nothing names the kind."""
+    done = list(items)
+    for place, item in enumerate(items):
+        kind = _SEVERAL.get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
+        if kind is not None and _concept(items, place - 1) in ("BOTH", "ALL", "THIS"):
+            done[place] = replace(item, concept="K_" + kind.upper(), value=kind)
+    return tuple(done)
 
 
 def _counted(items):

@@ -64,6 +64,9 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
         now.another = now.another or mention.another
         if kind is not None:
             if now.kind is None:
+                both = mention.kind_at[0] > 0 and row.items[mention.kind_at[0] - 1].concept in ("BOTH", "ALL")
+                for mate in made[-2:] if both else ():  # "number 12 and number 13, both straights"
+                    mate.kind = mate.kind or kind
                 for mate in made:
                     if mate is now or mate.begin == now.begin and mate.kind is None:  # a batch is of one kind
                         mate.kind = kind

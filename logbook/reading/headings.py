@@ -74,7 +74,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         batch = _range(row, match)
         if batch:
             add(_mention(row, match, batch=batch))
-    for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>NUM (?:COMMA NUM)* (?:COMMA)? AND (?:NUMBER|FITTING)? NUM) (?!BY|LONG)"):
+    for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>NUM (?:COMMA NUM)* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? NUM) (?!BY|LONG)"):
         ats = [at for at in range(*match.span("list")) if row.items[at].concept == "NUM"]
         acted = match.start() > 0 and row.items[match.start() - 1].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[match.start("k")].concept.startswith("K_")
         acted = acted or row.items[min(match.end(), len(row.items) - 1)].concept == "BOTH" or [item.concept for item in row.items[match.end() : match.end() + 2]] == ["COMMA", "BOTH"]
@@ -101,7 +101,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
-        if not one and not taken.intersection(range(*match.span("m"))):
+        if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
         counts = row.words(match.start("m") - 1, match.start("m")).lower().split()[-1] in ("just", "only", "nomás", "solo", "sólo")  # "taped just two"
@@ -238,6 +238,18 @@ def _counts_pieces(row: Row, at: int) -> bool:
     before = row.items[at - 1] if at else None
     hyphen = before is not None and before.concept == "NUM" and "-" in row.text[before.end : row.items[at].start]
     return hyphen or (before is not None and before.concept == "NUM" and row.words(at, at + 1).lower().startswith(("piece", "pieza")))
+
+
+def _counts_on(row: Row, at: int) -> bool:
+    """ "four sides stapled, four taped": the second four counts sides too."""
+    if row.items[at].concept != "NUM" or row.items[at].value.value > 4 or at + 1 >= len(row.items) or row.items[at + 1].concept not in ("STAPLED", "TAPED", "RUBBED"):
+        return False
+    for k in range(at - 1, max(0, at - 8), -1):
+        if row.items[k].concept in ("STOP", "QUERY"):
+            return False
+        if row.items[k].concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM":
+            return True
+    return False
 
 
 def _counts_up(row: Row, ats: list[int]) -> bool:

@@ -125,6 +125,8 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
     if _is_letter(found, at):
         return _make(found, "LETTER", token.low, at, at + 1)
     named = _phrase(found, at, lexicon)
+    if named is not None and named.concept == "NUMBER" and found[at].low == "no" and not _number_follows(found, named.last, lexicon):
+        named = _phrase(found[: at + 1], at, lexicon)  # "No." that ends a sentence is no number
     if named is not None and named.last - named.first == 2:  # "cada uno y cuarto": the number goes on behind the phrase
         number = measures.read(found, named.last - 1, lexicon.language, lexicon.units)
         if number is not None and number.end > named.last and number.raw.denominator != 1:
@@ -148,6 +150,10 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
         concept = "DAMAGE" if concept.startswith("D_") else concept
         return _make(found, concept, kind, at, at + 1, meant)
     return _make(found, "LETTER" if len(token.low) == 1 else "WORD", token.low, at, at + 1)
+
+
+def _number_follows(found, at: int, lexicon: Book) -> bool:
+    return at < len(found) and (measures.read(found, at, lexicon.language, lexicon.units) is not None or _is_letter(found, at))
 
 
 def _is_letter(found, at: int) -> bool:

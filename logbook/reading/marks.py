@@ -55,7 +55,13 @@ def _done_here(row: Row, match) -> bool:
     return row.words(at, at + 1).lower() in ("here", "now", "done", "finished", "is done", "completely", "all done", "aquí", "lista", "listo", "terminada", "terminado")
 
 
-_WORKED = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
+def _worked(row: Row, match) -> bool:
+    """ "working on twelve", "terminé la nueve"; "a forty-five" is a thing, no number."""
+    article = row.words(*match.span("d")).lower() if match.start("d") >= 0 else ""
+    return article not in ("a", "an", "un", "una") and _LEADS(row, match)
+
+
+_LEADS = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
                 "call it", "calling it", "back on", "now on", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
 
 # pattern with the mark in group m, and what else must hold; tried in order where a sentence names no piece otherwise
@@ -64,7 +70,7 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"REPAIRED (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"(?:HUNG|HANG|SEALED|REPAIRED|REDID) (?:FILLER|UP|DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON|TIED|FILLER)", None),
     (f"{START} (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
-    (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$))", _WORKED),
+    (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<d>DET)? (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$))", _worked),
     (f"(?P<f>MOVE_UP) DET (?P<m>{MARK}) (?=SEP|$|AND|TIED|FILLER|LATER)", _says("subí", "subimos", "lo subí", "la subí")),
     (f"{START} (?P<m>LETTER DASH? NUM|NUM DASH NUM|NUM) (?=(?P<n>FILLER) (?:COMMA|STOP)|BE (?P<n2>FILLER))", _done_here),
 )

@@ -184,6 +184,8 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 continue
             before = row.words(at - 1, at).lower().split()[-1] if at > clause.first else ""
             behind = row.words(at + 1, at + 2).lower().split()[0] if at + 1 < clause.last and row.items[at + 1].concept != "LEN" else ""
+            if before in ("todo", "toda", "all") and at - 1 > clause.first:  # "casi todo encintado"
+                before = row.words(at - 2, at - 1).lower().split()[-1]
             if before in _HALF or behind in _HALF_BEHIND or (listed and item.concept == "RUBBED"):
                 made.append(claim(row, _ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made

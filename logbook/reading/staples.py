@@ -118,6 +118,8 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
+    Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED) (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),
+    Frame("(?P<w>UNSTAPLED)", _flag("stapled", False)),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),

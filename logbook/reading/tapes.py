@@ -110,6 +110,7 @@ FRAMES = (
     # closures
     Frame("(?P<m>MARK181)", _mark),
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
+    Frame("(?P<w>UNTAPED)", _flag("taped", False)),
     Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),

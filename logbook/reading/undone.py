@@ -290,6 +290,8 @@ def _twice(row: Row, clause: Clause, begin: int) -> Claim | None:
 
 
 def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
+    if begin + 1 < clause.last and row.words(begin + 1, begin + 2).lower().split()[0] in ("just", "only", "simply", "sólo", "solo", "nomás"):
+        return []  # "not just stapled, taped too"
     twice = _twice(row, clause, begin)
     if twice is not None:
         return [twice]

@@ -1,13 +1,19 @@
-"""How long reading takes: a note of 60, 600 and 6,000 words, median of several; prints, asserts nothing.
+"""How long reading and judging take: a note of 60, 600 and 6,000 words, median of several; prints, asserts nothing.
 
     python tests/bench/reading.py
+
+Processor time of this process, so that other work on the machine does not count.
 """
 
 from __future__ import annotations
 
 import statistics
 import time
+from datetime import UTC, datetime
 
+from logbook import job as jobs
+from logbook.note import Note
+from logbook.pipeline import reckon
 from logbook.reading import read
 
 NOTE = (
@@ -17,19 +23,30 @@ NOTE = (
 )
 
 
+def judged(text: str):
+    at = datetime.now(UTC)
+    note = Note("said", jobs.DEFAULT.id, "", "", at, at, at, "answered", reading=read(text))
+    return reckon([note], (), jobs.DEFAULT, at, without_photos=True)
+
+
+def median_of(work, text: str, rounds: int) -> float:
+    took = []
+    for _ in range(rounds):
+        begin = time.process_time()
+        work(text)
+        took.append(time.process_time() - begin)
+    return statistics.median(took) * 1000
+
+
 def main() -> None:
-    read(NOTE.format(n=1))  # builds the lexicon and the patterns once
+    judged(NOTE.format(n=1))  # builds the lexicon, the patterns and the rules once
     base = None
     for times in (1, 10, 100):
         text = "".join(NOTE.format(n=n + 1) for n in range(times))
-        rounds = []
-        for _ in range(max(3, 60 // times)):
-            begin = time.perf_counter()
-            read(text)
-            rounds.append(time.perf_counter() - begin)
-        median = statistics.median(rounds) * 1000
-        base = base or median
-        print(f"{len(text.split()):6} words  {median:8.2f} ms  {median / base:7.1f} times the short note")
+        rounds = max(3, 60 // times)
+        alone, both = median_of(read, text, rounds), median_of(judged, text, rounds)
+        base = base or both
+        print(f"{len(text.split()):6} words  read {alone:8.2f} ms  read and judged {both:8.2f} ms  {both / base:7.1f} times the short note")
 
 
 if __name__ == "__main__":
