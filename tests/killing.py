@@ -14,6 +14,7 @@ import random
 import select
 import signal
 import socket
+import sqlite3
 import subprocess
 import sys
 import threading
@@ -25,6 +26,7 @@ from pathlib import Path
 from handing import picture, tone
 
 from logbook import store
+from logbook.mistake import Mistake
 from logbook.store import people
 
 HERE = Path(__file__).parent
@@ -61,6 +63,7 @@ class Site:
     unexpected: list = field(default_factory=list)
     kills: dict[str, int] = field(default_factory=lambda: {"server": 0, "worker": 0, "both": 0})
     repeats: int = 0
+    heard_then: int = 0  # kills at a moment when a worker held notes that it was hearing
     marks: int = 0
     left_alone: list[int] = field(default_factory=list)  # workers whose server was killed; they end by themselves
     sending: threading.Event = field(default_factory=threading.Event)
@@ -192,15 +195,23 @@ def post(site: Site, sent: Sent) -> tuple[int | None, bytes]:
         connection.close()
 
 
-def run(site: Site, kills: int, phones: int = 2) -> None:
-    """Kill `kills` times under load, then let the server finish what is on its way and stop it politely."""
+def run(site: Site, kills: int, phones: int = 2, while_hearing: bool = False) -> None:
+    """Kill `kills` times under load, then let the server finish what is on its way and stop it politely.
+
+    `while_hearing`: each kill waits, for ten seconds at most, until a worker holds notes, and then for a moment of its own.
+    """
     over, server = threading.Event(), start(site)
     threads = [threading.Thread(target=phone, args=(site, random.Random(site.rng.random()), over)) for _ in range(phones)]
     for each in threads:
         each.start()
     try:
         for _ in range(kills):
-            wait(server, site.rng.random() * (2.5 if site.rng.random() < 0.25 else 0.15))  # now and then a worker gets to hear
+            if while_hearing:
+                until_hearing(site, server)
+                wait(server, site.rng.random() * 0.6)
+                site.heard_then += hearing_now(site) > 0
+            else:
+                wait(server, site.rng.random() * (2.5 if site.rng.random() < 0.25 else 0.15))  # now and then a worker gets to hear
             if site.rng.random() < 0.6:  # in the middle of a hand-in, where a receipt may be lost on its way
                 site.sending.clear()
                 site.sending.wait(1.0)
@@ -224,6 +235,22 @@ def run(site: Site, kills: int, phones: int = 2) -> None:
         server.stdout.close()
 
 
+def hearing_now(site: Site) -> int:
+    """How many notes a worker holds, read beside everybody else."""
+    log = sqlite3.connect(f"file:{site.job / 'log.db'}?mode=ro", uri=True, timeout=5)
+    try:
+        return log.execute("SELECT count(*) FROM notes WHERE state = 'hearing'").fetchone()[0]
+    finally:
+        log.close()
+
+
+def until_hearing(site: Site, server: subprocess.Popen) -> None:
+    left = 200
+    while left and not hearing_now(site):
+        wait(server, 0.05)
+        left -= 1
+
+
 def wait(server: subprocess.Popen, seconds: float) -> None:
     try:
         server.wait(seconds)
@@ -239,6 +266,17 @@ def finish(site: Site) -> None:
     assert main(["work", "--once", "--folder", str(site.job), "--engine", "scripted", "--prepared", str(site.prepared)]) == 0
 
 
+def hear_given_up_again(site: Site) -> int:
+    """A note whose worker was killed three times over it is kept and told as unheard; one press hears it again."""
+    with store.open_folder(site.job) as folder:
+        unheard = [note for (note,) in folder.db.execute("SELECT id FROM notes WHERE state = 'unheard'")]
+        for note in unheard:
+            assert not isinstance(store.hear_again(folder, str(uuid.uuid4()), note, "installer-1"), Mistake)
+    if unheard:
+        finish(site)
+    return len(unheard)
+
+
 def check(site: Site) -> dict:
     """Every acknowledged note is there, whole, once, heard once; what was not acknowledged is there whole or not at all."""
     from logbook.store import doctoring, files
@@ -246,6 +284,7 @@ def check(site: Site) -> dict:
     with store.open_folder(site.job) as folder:
         under_kills = folder.db.execute("SELECT count(*) FROM journal WHERE act IN ('heard', 'read')").fetchone()[0]
     finish(site)
+    asked_again = hear_given_up_again(site)
     examined = doctoring.examine(site.job)
     assert examined.problems == [], examined.problems
     assert site.unexpected == []
@@ -270,5 +309,5 @@ def check(site: Site) -> dict:
         assert marks == {(site.acknowledged | site.given_up)[id].mark for id in there}
     return {
         "acknowledged": len(site.acknowledged), "lost": len(lost), "answered under kills": under_kills, "sent again": site.repeats, "given up": len(site.given_up),
-        "kept without a receipt": len(set(there) - site.acknowledged.keys()), "kills": dict(site.kills), "parts removed": sum(values.get("count", 0) for key, values in examined.mended if key == "store.doctor.parts"),
+        "kept without a receipt": len(set(there) - site.acknowledged.keys()), "kills": dict(site.kills), "kills while notes were held": site.heard_then, "unheard after three kills and heard again": asked_again, "parts removed": sum(values.get("count", 0) for key, values in examined.mended if key == "store.doctor.parts"),
     }  # fmt: skip

@@ -347,11 +347,12 @@ def attempt_worked(db: Database, attempt: int) -> None:
 def must_wait(db: Database, name: str, place: str, now: datetime) -> int:
     """Seconds until the next try counts; 0 while there were few failures. Known and unknown names alike.
 
-    Success starts a name anew, never a place: one good account must not buy guesses at the others.
+    Success starts a name anew, never a place: one good account must not buy guesses at the others. What was written
+    down by a clock that stood ahead and was set back since neither shuts anybody out nor opens the door to guessing.
     """
     since = _text(now - WINDOW)
     name = _digest(folded(name))
-    worked = _one(db, "select max(at) as at from attempts where name = ? and worked = 1", (name,))["at"]
+    worked = _one(db, "select max(at) as at from attempts where name = ? and worked = 1 and at <= ?", (name, _text(now)))["at"]
     return max(
         _wait(db, "name", name, max(since, worked or ""), TRIES_OF_A_NAME, now),
         _wait(db, "place", place, since, TRIES_OF_A_PLACE, now),
@@ -361,13 +362,14 @@ def must_wait(db: Database, name: str, place: str, now: datetime) -> int:
 def _wait(db: Database, column: str, value: str, since: str, most: int, now: datetime) -> int:
     rows = list(
         db.query(
-            f"select at from attempts where {column} = ? and worked = 0 and at > ? order by at desc limit ?",
-            (value, since, most),
+            f"select at from attempts where {column} = ? and worked = 0 and at > ? and at <= ? order by at desc limit ?",
+            (value, since, _text(now + WINDOW), most),
         )
     )
     if len(rows) < most:
         return 0
-    return 1 + int((datetime.fromisoformat(rows[-1]["at"]) + WINDOW - now).total_seconds())
+    left = datetime.fromisoformat(rows[-1]["at"]) + WINDOW - now
+    return 1 + int(min(left, WINDOW).total_seconds())
 
 
 def forget_attempts_of(db: Database, name: str) -> None:

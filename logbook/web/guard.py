@@ -7,6 +7,7 @@ here, from the note or piece in the address, before a screen is asked.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 
 from flask import Flask, current_app, g, redirect, request, session, url_for
 
@@ -159,8 +160,8 @@ def _recognise() -> bool:
         return False
     g.person, g.device = found
     tongue.of_person(g.person.language)
-    if people.is_stale(g.device, now):
-        with store.writing(folder) as db:
+    if people.is_stale(g.device, now):  # when it was last used is worth no refusal: a log that is locked or read-only can be read
+        with suppress(Broken), store.writing(folder) as db:
             people.seen(db, g.device.id, now)
     return by_key
 
