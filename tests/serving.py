@@ -53,8 +53,8 @@ class Served:
     def host(self) -> str:
         return f"localhost:{self.port}"
 
-    def start(self) -> Served:
-        command = [sys.executable, "-m", "logbook", "serve", "--folder", self.job, "--port", str(self.port), "--tls", "--name", "localhost", "--engine", "scripted", "--prepared", self.prepared]
+    def start(self, engine: str = "scripted") -> Served:
+        command = [sys.executable, "-m", "logbook", "serve", "--folder", self.job, "--port", str(self.port), "--tls", "--name", "localhost", "--engine", engine, "--prepared", self.prepared]
         more = {"PYTHONPATH": str(HERE.parent), "PYTHONUNBUFFERED": "1", "XDG_STATE_HOME": str(self.home / "state")}
         with open(self.log, "ab") as log:
             self.process = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=log, env=os.environ | more)

@@ -20,6 +20,7 @@ CONNECTIONS = 1000  # open at once, stalled ones too
 SILENT_SECONDS = 120  # a connection on which nothing moves for this long is let go
 FILES = 4096  # handles of this process: three for each phone behind the relay
 THREADS = 8
+A_BITE = 65_536  # bytes taken from a connection at a time: a recording of megabytes comes in fewer turns
 
 
 class _Refusal(ErrorTask):
@@ -50,7 +51,7 @@ def listen(app, host: str, port: int, upload_limit: int, *, behind_proxy: bool =
     server = create_server(
         app, host=host, port=port, threads=THREADS, ident=None, max_request_header_size=HEAD_BYTES,
         max_request_body_size=upload_limit + 1_000_000,  # the application tells who is over its own bar in words
-        connection_limit=CONNECTIONS, asyncore_use_poll=True, channel_timeout=SILENT_SECONDS, cleanup_interval=10,
+        connection_limit=CONNECTIONS, recv_bytes=A_BITE, asyncore_use_poll=True, channel_timeout=SILENT_SECONDS, cleanup_interval=10,
         clear_untrusted_proxy_headers=True, **proxy,
     )  # fmt: skip
     for each in server.map.values() if isinstance(server, MultiSocketServer) else (server,):
