@@ -188,7 +188,9 @@ def test_rework_is_closed_by_a_new_note_and_the_page_shows_before_and_after(desk
     page = lead.page(path)
     assert re.search(r'<th scope="row">Staples every</th><td>3 in\.</td><td><b>2 in\.</b></td>', page)
     assert say("desk.nothing-after", "en") not in page
-    assert ("staple-spacing", "7") not in rows(lead.page("/desk"))
+    listed = lead.page("/desk")
+    assert ("staple-spacing", "7") not in rows(listed)
+    assert f'{path}#beside' in listed, "what a note closed can be looked at, before and after"
 
 
 def test_a_decision_is_followed_by_another_and_both_stay(desk, lead):

@@ -133,3 +133,8 @@ def hear_again_what_was_doubtful(db: Database) -> None:
         "tries INTEGER NOT NULL DEFAULT 0, ended_at TEXT, kept TEXT) STRICT"
     )
     db.execute("CREATE INDEX second_hearings_wanted ON second_hearings (words) WHERE ended_at IS NULL")
+
+
+@migrations()
+def find_what_was_closed(db: Database) -> None:
+    db.execute("CREATE INDEX findings_closed ON findings (stands) WHERE current = 1 AND stands = 'closed'")

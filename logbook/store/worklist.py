@@ -130,3 +130,18 @@ def finding_says(folder: JobFolder, items: Sequence[Item], language: str) -> dic
         if row is not None:
             found[item.piece, item.rule] = says(unpacked(row[0]), language)
     return found
+
+
+def closed_lately(folder: JobFolder, limit: int = 10) -> list[Item]:
+    """What a later note closed after a rework or repair, the newest first: nobody has seen before and after yet."""
+    found = folder.db.execute(
+        "SELECT f.piece, f.rule, f.edition, f.verdict, f.stands, p.run, p.mark, p.kind, max(a.seq), a.content, a.done_by, a.at FROM findings f "
+        "JOIN pieces p ON p.id = f.piece AND p.gone = 0 JOIN acts a ON a.piece = f.piece AND a.act = 'decided' "
+        "AND json_extract(a.content, '$.rule') = f.rule AND json_extract(a.content, '$.decision') IN ('rework', 'repair') "
+        "WHERE f.current = 1 AND f.stands = 'closed' GROUP BY f.id ORDER BY f.id DESC LIMIT ?",
+        [limit],
+    )
+    return [
+        Item(piece, rule, edition, verdict, stands, run, mark, kind, **_told(json.loads(content) | {"by": by, "at": at}))
+        for piece, rule, edition, verdict, stands, run, mark, kind, _, content, by, at in found
+    ]

@@ -46,7 +46,7 @@ def _list(run: str | None, start: str, told: tuple[Mistake, ...] = (), status: i
     return render_template(
         "desk.html", says=store.finding_says(folder, shown, g.language), groups=worklist.groups(shown, folder.job, today), ordered=ordered, counts=_counts(ordered, today),
         begin=begin, more=len(ordered) > begin + A_PAGE, a_page=A_PAGE, run=run, runs=_runs(every),
-        lost=store.lost_notes(folder) if not begin else [], points=holding.hold_points(folder), spot=walked.spot_summary(folder, today), names=people.names(folder.db), today=today,
+        lost=store.lost_notes(folder) if not begin else [], points=holding.hold_points(folder), closed=store.closed_lately(folder) if not begin else [], spot=walked.spot_summary(folder, today), names=people.names(folder.db), today=today,
         tomorrow=today + timedelta(days=1), owners=_owners(), decisions=deciding.ALIKE, pressed=request.form,
         picked=set(request.form.getlist("pick")), wrong=[(_of_which(one), *answers.sentences(one, g.language)) for one in told],
     ), status  # fmt: skip
