@@ -30,7 +30,7 @@ def run(args: argparse.Namespace) -> int:
         return _refused(folder)
     with folder:
         languages = _languages(args.language, folder.job.languages)
-        day = args.date or next((one["date"] for one in store.days(folder)), None)
+        day = args.date or store.newest_day(folder)
         if day is None or not _is_date(day):
             return _refused(Mistake("report.no-notes" if day is None else "report.bad-date", "", {"came": day}))
         made = make_day(folder, day, languages, datetime.now(UTC))

@@ -131,13 +131,17 @@ def gather(folder: store.JobFolder, day: str, language: str) -> Day | Mistake:
     if isinstance(found, Mistake):
         return found
     if not found["notes"]:
-        newest = store.days(folder)
-        return Mistake("report.no-day", day, {"date": day, "newest": newest[0]["date"] if newest else "–"})
+        return Mistake("report.no-day", day, {"date": day, "newest": store.newest_day(folder) or "–"})
+    return told_of(folder, day, language, found)
+
+
+def told_of(folder: store.JobFolder, day: str, language: str, found: dict) -> Day:
+    """The day of its documents, which a page has at hand already. The whole job's marks are read only where a schedule asks for them."""
     known = people.names(folder.db)
     job: Job = folder.job
     planned = planned_rows(job, date.fromisoformat(day), language)
     about = {"id": job.id, "name": job.name, "place": job.place, "roles": dict(job.roles)}
-    logged = tuple((one["run"], one["mark"]) for one in store.logged(folder))
+    logged = () if planned is None else tuple((one["run"], one["mark"]) for one in store.logged(folder))
     told = named(found, known)
     went = named(walked.of_day(folder, date.fromisoformat(day)), known)
     ids = {name: id for id, name in known.items()}

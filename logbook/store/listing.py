@@ -65,11 +65,16 @@ def _where(filters: Filters) -> tuple[list[str], list]:
     return where, values
 
 
-def days(folder: JobFolder) -> list[dict]:
-    """The job's days with notes, newest first."""
+def newest_day(folder: JobFolder) -> str | None:
+    """The newest of the job's days with notes, or None where there are none yet."""
+    return folder.db.execute("SELECT max(day) FROM notes").fetchone()[0]
+
+
+def days(folder: JobFolder, most: int = -1) -> list[dict]:
+    """The job's days with notes, newest first; `most`: no more than so many, and no row of an older day is read."""
     found = folder.db.execute(
         "SELECT day, count(*), total(flagged), total(state IN ('waiting', 'hearing')), total(state = 'unheard') "
-        "FROM notes GROUP BY day ORDER BY day DESC"
+        "FROM notes GROUP BY day ORDER BY day DESC LIMIT ?", [most]
     )
     return [
         {"date": day, "notes": count, "flagged": int(flagged), "waiting": int(waiting), "unheard": int(unheard)}

@@ -120,6 +120,12 @@ def find_what_stands_open(db: Database) -> None:
 
 
 @migrations()
+def find_runs_and_marks_in_any_case(db: Database) -> None:
+    db.execute("CREATE INDEX pieces_run_any_case ON pieces (run COLLATE NOCASE)")
+    db.execute("CREATE INDEX pieces_mark_any_case ON pieces (bare_mark COLLATE NOCASE)")
+
+
+@migrations()
 def keep_the_books_of_signed_days(db: Database) -> None:
     db.execute("CREATE TABLE books (digest TEXT PRIMARY KEY, files TEXT NOT NULL, at TEXT NOT NULL) STRICT")
     db.execute("CREATE TABLE signed_under (day TEXT PRIMARY KEY, book TEXT NOT NULL REFERENCES books(digest)) STRICT")

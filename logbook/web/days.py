@@ -20,8 +20,7 @@ screen = Blueprint("days", __name__)
 @screen.get("/day")
 def newest():
     """The newest day with notes, else today."""
-    listed = store.days(opened.folder())
-    return redirect(url_for("days.page", date=listed[0]["date"] if listed else opened.local_now().date().isoformat()))
+    return redirect(url_for("days.page", date=store.newest_day(opened.folder()) or opened.local_now().date().isoformat()))
 
 
 @screen.get("/day/<date>")
@@ -30,10 +29,9 @@ def page(date: str):
     if isinstance(found, Mistake):
         return answers.refuse(found)
     folder = opened.folder()
-    told = making.gather(folder, date, g.language)
-    told = None if isinstance(told, Mistake) else told
+    told = making.told_of(folder, date, g.language, found) if found["notes"] else None
     return render_template(
-        "day.html", date=date, day=found, seen=must_know(told, g.language)["seen"] if told else [], names=people.names(folder.db), days=store.days(folder),
+        "day.html", date=date, day=found, seen=must_know(told, g.language)["seen"] if told else [], names=people.names(folder.db), days=store.days(folder, 14),
         content=content_of(told) if told and guard.may("days.sign") else None, **_sorted(found),
     )  # fmt: skip
 

@@ -27,7 +27,6 @@ def page():
     names = people.names(folder.db)
     return render_template(
         "log.html", notes=found["notes"], next=found["next"], asked=request.args, names=names, states=STATES,
-        days=store.days(folder) if guard.sees_all() else [],
     )  # fmt: skip
 
 

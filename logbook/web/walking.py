@@ -33,8 +33,8 @@ def page():
 
 
 def _newest_day(folder):
-    listed = store.days(folder)
-    return opened.day_of(listed[0]["date"]) if listed else opened.local_now().date()
+    newest = store.newest_day(folder)
+    return opened.day_of(newest) if newest else opened.local_now().date()
 
 
 def _pieced(folder, draw: dict, looks: Mapping[str, dict]) -> dict:
