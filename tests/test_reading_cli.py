@@ -64,8 +64,25 @@ def test_a_dash_reads_standard_input(capsys, monkeypatch):
 def test_explain_shows_every_fact_under_its_words(capsys, files):
     _, out, _ = read(capsys, "--explain", files / "good.txt")
     lines = out.splitlines()
-    under = next(line for line in lines if "[18, 12]" in line)
+    under = next(line for line in lines if "Inlet: 18 by 12" in line)
     assert lines[0] == GOOD and under.index("^") == GOOD.index("18 by 12") and under.count("^") == len("18 by 12")
+
+
+def test_explain_tells_what_was_taken_back_and_what_came_from_another_fitting(capsys, tmp_path):
+    text = "Straight 9, 20 by 16, no, make that 20 by 14. Straight 10, same size. Taped? Not yet."
+    (tmp_path / "n.txt").write_text(text, encoding="utf-8")
+    out = read(capsys, "--explain", tmp_path / "n.txt")[1]
+    assert "1 Inlet taken back" in out and "2 Inlet: 20 by 14 in., as of fitting 1 of this note" in out
+    assert "2 Closed with tape: no" in out and "a question" not in out
+
+
+def test_explain_of_a_long_note_keeps_every_mark_under_its_words(capsys, tmp_path):
+    text = "Straight 9, taped.  \n\n" + "It rained all day and nobody came. " * 6 + "Elbow 12, vanes in."
+    (tmp_path / "n.txt").write_text(text, encoding="utf-8")
+    lines = read(capsys, "--explain", tmp_path / "n.txt")[1].splitlines()
+    above = next(line for line in lines if "Elbow 12" in line)
+    under = next(line for line in lines if "Mark: 12" in line)
+    assert above[under.index("^") : under.rindex("^") + 1] == "12"
 
 
 def test_explain_tells_what_was_left_alone_and_why(capsys, tmp_path):

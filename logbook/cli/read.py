@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 import json
 import sys
-import textwrap
 from pathlib import Path
 
 from logbook.mistake import BAD, OK, Mistake
@@ -90,33 +89,59 @@ def _show(reading, explain: bool) -> None:
 
 def _explain(reading, language: str) -> None:
     """The note line by line, under each line what its words became."""
-    from logbook.reading.explain import left_alone
-
-    notes: list[tuple[int, int, str]] = []
-    for entry in reading.fittings:
-        for fact in entry.facts:
-            if fact.from_fitting is None:
-                notes.append((fact.start, fact.end, f"{entry.position + 1} {_name(fact.name, language)}: {_value(fact, language)}"))
-            for back in fact.withdrawn:
-                notes.append((back.start, back.end, say("reading.taken-back", language, name=_name(fact.name, language))))
-        for back in entry.withdrawn:
-            notes.append((back.start, back.end, say("reading.taken-back", language, name=_name(back.name, language))))
-        for item in entry.open_items:
-            notes.append((item.start, item.end, say("reading.open", language, words=item.text)))
-    notes += [(f.start, f.end, f"{say('reading.shift', language)} {_name(f.name, language)}: {_value(f, language)}") for f in reading.shift or ()]
-    if reading.withdraws is not None:
-        notes.append((reading.withdraws.start, reading.withdraws.end, say("reading.withdraws", language, words=reading.withdraws.words)))
-    notes += [(one.start, one.end, say(f"reading.left.{one.why}", language)) for one in left_alone(reading)]
-    at = 0
-    for line in textwrap.wrap(reading.text, WIDE) or [""]:
-        at = max(at, reading.text.find(line.split(" ")[0], at))
-        print(line)
-        for start, end, told in sorted(notes):
-            if at <= start < at + len(line) + 1:
-                print(" " * (start - at) + "^" * max(1, min(end - start, len(line) - (start - at))) + " " + told)
-        at += len(line)
+    notes = sorted(_told(reading, language))
+    for at, line in _lines(reading.text):
+        print(line.rstrip())
+        for start, end, told in notes:
+            if at <= start < at + len(line) or (start < at < end and not line.isspace()):
+                first = max(start - at, 0)
+                print(" " * first + "^" * max(1, min(end - at, len(line)) - first) + " " + told)
     if not notes:
         print(say(reading.reason or "reading.nothing-said", language))
+
+
+def _told(reading, language: str):
+    """(start, end, what is told of these words) of every fact, what it replaced, what is still to do and what was left alone."""
+    from logbook.reading.explain import left_alone
+
+    for entry in reading.fittings:
+        number = entry.position + 1
+        for fact in entry.facts:
+            label = f"{number} {_name(fact.name, language)}: {_value(fact, language)}"
+            if fact.from_fitting is None:
+                yield fact.start, fact.end, label
+                for also in fact.also:
+                    yield also.start, also.end, say("reading.with", language, name=f"{number} {_name(fact.name, language)}")
+            for also in fact.also if fact.from_fitting is not None else ():
+                yield also.start, also.end, say("reading.from", language, label=label, number=fact.from_fitting + 1)
+            for back in fact.withdrawn:
+                yield back.start, back.end, say("reading.taken-back", language, name=f"{number} {_name(fact.name, language)}")
+        for back in entry.withdrawn:
+            yield back.start, back.end, say("reading.taken-back", language, name=f"{number} {_name(back.name, language)}")
+        for item in entry.open_items:
+            yield item.start, item.end, say("reading.open", language, words=item.text)
+        if entry.same_as is not None:
+            yield entry.same_as.start, entry.same_as.end, say("reading.same-as", language, number=number, mark=entry.same_as.mark)
+    for fact in reading.shift or ():
+        yield fact.start, fact.end, f"{say('reading.shift', language)} {_name(fact.name, language)}: {_value(fact, language)}"
+    if reading.withdraws is not None:
+        yield reading.withdraws.start, reading.withdraws.end, say("reading.withdraws", language, words=reading.withdraws.words)
+    for one in left_alone(reading):
+        yield one.start, one.end, say(f"reading.left.{one.why}", language)
+
+
+def _lines(text: str):
+    """(offset, line) of a text, its own lines cut at a blank where they are wider than the page; no character is lost."""
+    at = 0
+    for own in text.splitlines() or [""]:
+        begin = 0
+        while len(own) - begin > WIDE:
+            cut = own.rfind(" ", begin + 1, begin + WIDE)
+            cut = begin + WIDE if cut <= begin else cut + 1
+            yield at + begin, own[begin:cut]
+            begin = cut
+        yield at + begin, own[begin:]
+        at = text.find(own, at) + len(own) + 1
 
 
 def _name(name: str, language: str) -> str:
@@ -124,9 +149,10 @@ def _name(name: str, language: str) -> str:
 
 
 def _value(fact, language: str) -> str:
-    from logbook.facts import to_json
+    from logbook import labels
+    from logbook.facts import exact_to_json, to_json
 
-    value = json.dumps(to_json(fact.name, fact.value), ensure_ascii=False)
+    value = labels.value(fact.name, to_json(fact.name, fact.value), exact_to_json(fact.name, fact.value), language)
     marks = [say(f"reading.mark.{key}", language) for key, there in (("hedged", fact.hedged), ("conflict", fact.conflict)) if there]
     marks += [say("reading.mark.read-as", language, words=fact.read_as)] if fact.read_as else []
     return value + (f" ({', '.join(marks)})" if marks else "")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from logbook.reading.answers import answers
 from logbook.reading.compose import MEASURES, compose
 from logbook.reading.grammar import Row
 from logbook.reading.items import book, itemise
@@ -28,11 +29,15 @@ def left_alone(reading: Reading) -> tuple[LeftAlone, ...]:
     lexicon = book(reading.language)
     items = compose(itemise(tokens(reading.text), lexicon), reading.text)
     row = Row.of(reading.text, items)
-    why = stances(row, lexicon.language)
+    _, answered = answers(row, clauses(row))
+    row = row.blanked(answered)
+    why = {at: reason for at, reason in stances(row, lexicon.language).items() if at not in answered}
     own = row.blanked(why)
     why = {**dict.fromkeys(undone(own, clauses(own)).plans, "plan"), **why}
     spans = [(f.start, f.end) for f in _facts(reading)] + [(s.start, s.end) for f in _facts(reading) for s in (*f.also, *f.withdrawn)]
     spans += [(e.start, e.end) for entry in reading.fittings for e in entry.withdrawn]
+    spans += [(e.same_as.start, e.same_as.end) for e in reading.fittings if e.same_as is not None]
+    spans += [(reading.withdraws.start, reading.withdraws.end)] if reading.withdraws is not None else []
     spans += [(o.start, o.end) for entry in reading.fittings for o in entry.open_items]
     found: list[LeftAlone] = []
     for at, item in enumerate(items):
