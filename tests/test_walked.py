@@ -259,3 +259,29 @@ def test_short_pieces_stand_in_the_areas_of_whole_ones(desk):
         plan = folder.job.revision(None)
         short, whole = (areas.areas(plan, found) for found in (walked.short_pieces(folder), list(store.each_piece(folder, "en"))))
     assert [(one.key, [piece["id"] for piece in one.pieces]) for one in short] == [(one.key, [piece["id"] for piece in one.pieces]) for one in whole]
+
+
+def test_the_package_is_written_by_a_press_and_taken_by_the_contractor(desk):
+    from logbook.handover.verify import WHOLE, verify
+
+    assert desk.by_key("contractor", "POST", "/closeout", json={}).status_code == 403
+    page = desk.by_key("contractor", "GET", "/closeout", headers=PAGE).text
+    assert "No package has been written yet" in page and "Write a new package" not in page
+    assert desk.by_key("lead", "POST", "/closeout", json={"language": "en"}).status_code == 202
+    desk.app.extensions["closing"].thread.join(60)
+    taken = desk.by_key("contractor", "GET", "/package")
+    out = desk.settings.folder.parent / "taken.zip"
+    out.write_bytes(taken.data)
+    told = verify(out)
+    assert (told.status, told.problems) == (WHOLE, [])
+    from hashlib import sha256
+
+    assert sha256(taken.data).hexdigest() in desk.by_key("contractor", "GET", "/closeout", headers=PAGE).text
+
+
+def test_a_package_that_could_not_be_written_says_why(desk, tmp_path):
+    from logbook.web import closing
+
+    desk_of = closing.Desk()
+    closing._write(desk_of, tmp_path / "no-job", tmp_path / "out.zip", "en", __import__("datetime").datetime.now())
+    assert desk_of.problem.key == "store.no-folder"

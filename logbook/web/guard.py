@@ -96,6 +96,8 @@ MAY: Mapping[str, frozenset[str]] = {
     "walking.answer": LEAD,
     "walking.release": DESK,
     "walking.photo": DESK,
+    "closing.page": DESK,
+    "closing.write": OFFICE,
     "leaking.page": DESK,
     "leaking.record": LEAD,
     "searching.page": SIGNED_IN,

@@ -28,7 +28,7 @@ def problems(page) -> list[str]:
 @pytest.mark.parametrize("language", ["en", "es"])
 def test_axe_finds_nothing(visit, role, path, language):
     page = visit(role, language)
-    page.goto(path)
+    assert page.goto(path).ok, "a refusal is no page"
     assert problems(page) == []
     assert page.get_attribute("html", "lang") == language
     for width in (320, 390, 1280):
@@ -64,7 +64,7 @@ def test_the_walk_of_a_drawn_piece_has_nothing_for_axe(site, visit, language):
         lot = walked.draw_spot(folder, str(uuid.uuid4()), datetime(2026, 10, 14, tzinfo=UTC).date(), desk.ids["lead"])
     page = visit("lead", language)
     for path in ("/walk?date=2026-10-14", f"/walk/look/{lot.document['drawn'][0]}", "/walk/list?area=run:2", "/walk/release?area=run:2"):
-        page.goto(path)
+        assert page.goto(path).ok, path
         assert problems(page) == [], path
         for width in (320, 390, 1280):
             page.set_viewport_size({"width": width, "height": 844})
