@@ -19,6 +19,7 @@ from functools import cached_property, lru_cache
 from typing import NamedTuple
 
 from rapidfuzz import process
+from rapidfuzz.distance import Levenshtein
 
 from logbook import facts, measure
 from logbook.mistake import Mistake
@@ -59,6 +60,8 @@ class Place(NamedTuple):
     row: Row | None
     links: tuple[Row | None, Row | None]
     nearest: tuple[str, ...]
+    meant: str | None = None  # where there is no row: the only mark that this one may be a mishearing of
+    on_run: str | None = None  # where there is no row on the run that was said: the only run that has this mark
 
 
 @dataclass(frozen=True)
@@ -92,13 +95,35 @@ class Revision:
     def _look_up(self, mark: str | None, run: str | None) -> Place:
         row = None if mark is None else self.row(mark, run)
         if row is None:
-            return Place(None, (None, None), () if mark is None else self.nearest(mark))
+            return Place(None, (None, None), *(((), None) if mark is None else (self.nearest(mark), self.meant(mark, run), self._only_run(mark, run))))
         return Place(row, (None, None) if row.run is None else self.links.get((bare_run(row.run), row.line), (None, None)), ())
 
     def nearest(self, mark: str, how_many: int = 2) -> tuple[str, ...]:
         """The marks of the schedule that are spelled most alike."""
         found = process.extract(facts.bare_mark(mark), list(self.by_mark), limit=how_many)
         return tuple(self.by_mark[bare][0].mark for bare, _, _ in found)
+
+
+    def _only_run(self, mark: str, run: str | None) -> str | None:
+        runs = {row.run for row in self.by_mark.get(facts.bare_mark(mark), ())}
+        return next(iter(runs)) if run is not None and len(runs) == 1 else None
+
+    def meant(self, mark: str, run: str | None) -> str | None:
+        """The only mark, of that run where it is planned, that is one letter or digit away or sounds alike; None: none or several."""
+        bare = facts.bare_mark(mark)
+        rows = self.by_run.get(bare_run(run or ""), ()) or self.rows
+        found = {facts.bare_mark(row.mark): row.mark for row in rows}
+        near = [shown for other, shown in found.items() if other != bare and (Levenshtein.distance(bare, other, score_cutoff=1) <= 1 or _sounds_alike(bare, other))]
+        return near[0] if len(near) == 1 else None
+
+
+def _sounds_alike(one: str, other: str) -> bool:
+    """Fourteen and forty: the same letters around a number that ears take for the other."""
+    parts = [re.fullmatch(r"(\D*)(\d+)(\D*)", mark) for mark in (one, other)]
+    if None in parts or parts[0].group(1, 3) != parts[1].group(1, 3):
+        return False
+    low, high = sorted(int(part.group(2)) for part in parts)
+    return 13 <= low <= 19 and high == (low - 10) * 10
 
 
 def bare_run(run: str) -> str:

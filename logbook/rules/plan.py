@@ -29,6 +29,12 @@ def as_planned(piece: Piece, around: Around) -> Outcome | None:
     revision = {"revision": around.revision}
     if row is None:
         near = around.nearest
+        if around.on_run is not None:
+            told = {"mark": mark, "said_run": str(piece.run), "planned_run": around.on_run}
+            return use.unclear("other-run", "run", evidence=(f"schedule {around.revision}: {mark} run {around.on_run}",), tells=told)
+        if around.meant is not None:
+            told = {"mark": mark, "one": around.meant}
+            return use.unclear("maybe-another-mark", "mark", evidence=(f"schedule {around.revision}: {around.meant}",), tells=told)
         evidence = tuple(f"schedule {around.revision}: {one}" for one in near)
         told = revision | {"mark": mark, "one": near[0] if near else "", "other": near[-1] if near else ""}
         return use.unclear("not-on-schedule", "mark", evidence=evidence, tells=told, text=None if near else "schedule-empty")
@@ -92,6 +98,8 @@ AS_PLANNED = Rule(
         Example("Elbow twelve on run two, twelve by eight.", "departs", "other-size", job=A_SCHEDULE),
         Example("Tee twelve on run two, twelve by ten.", "departs", "other-kind", job=A_SCHEDULE),
         Example("Elbow ninety-nine on run two, twelve by ten.", "unclear", "not-on-schedule", job=A_SCHEDULE),
+        Example("Elbow twelve on run four, twelve by ten.", "unclear", "other-run", job=A_SCHEDULE),
+        Example("Elbow twenty-two on run two, twelve by ten.", "unclear", "maybe-another-mark", job=A_SCHEDULE),
     ),
 )
 

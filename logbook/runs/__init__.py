@@ -57,6 +57,8 @@ class Around:
     scheduled: bool = False  # a schedule was in force
     nearest: tuple[str, ...] = ()  # the two marks spelled most alike, where the mark is not on the schedule
     before: tuple[Neighbour, ...] = ()  # neighbours that were logged before this piece
+    meant: str | None = None  # the only mark of the schedule that a mark without a row may be a mishearing of
+    on_run: str | None = None  # the only run of the schedule that has this mark, where another run was said
     next_mark: str | None = None  # by the schedule's order
     joined_by: tuple[str, ...] = ()  # marks of the pieces that were said closed to this one
     run_done: bool = False
@@ -81,7 +83,7 @@ class Site:
         job = self.job if job is None else job
         day = None if piece.made_at is None else job.day_of(piece.made_at)
         plan = job.revision(day)
-        row, links, nearest = (None, (None, None), ()) if plan is None else plan.place(piece.mark, piece.run)
+        row, links, nearest, meant, on_run = (None, (None, None), (), None, None) if plan is None else plan.place(piece.mark, piece.run)
         of_run = job.run(piece.run)
         return Around(
             job=job,
@@ -89,6 +91,8 @@ class Site:
             revision=None if plan is None else plan.name,
             scheduled=plan is not None,
             nearest=nearest,
+            meant=meant,
+            on_run=on_run,
             before=self._neighbours(piece, links),
             next_mark=None if links[1] is None else links[1].mark,
             joined_by=self.closed_to.get(_key(piece.run, piece.mark), ()),
