@@ -49,21 +49,25 @@ class Line:
 
 def lines(plan: Revision | None, logged: Iterable[Mapping]) -> list[Line]:
     """Every row of the schedule and every piece of the log, once; runs in counting order."""
-    loose = list(logged)
+    by_mark: dict[str, list[Mapping]] = {}
+    every = list(logged)
+    for one in every:
+        by_mark.setdefault(bare_mark(one["mark"] or ""), []).append(one)
     runs: dict[str, tuple[str | None, list[Slot]]] = {}
+    taken: set[str] = set()
 
     def of(run: str | None) -> list[Slot]:
         return runs.setdefault(bare_run(run or ""), (run, []))[1]
 
     for row in _ordered(plan):
-        borne = [one for one in loose if bare_mark(one["mark"] or "") == bare_mark(row.mark) and bare_run(one["run"] or "") in ("", bare_run(row.run or ""))]
-        borne.sort(key=lambda one: one["run"] is None)
-        for one in borne[:1] or [None]:
-            of(row.run).append(Slot(row, one, state_of(one)))
-            if one is not None:
-                loose.remove(one)
-    for one in loose:
-        of(one["run"]).append(Slot(None, one, state_of(one)))
+        borne = [one for one in by_mark.get(bare_mark(row.mark), ()) if one["id"] not in taken and bare_run(one["run"] or "") in ("", bare_run(row.run or ""))]
+        one = min(borne, key=lambda each: each["run"] is None, default=None)
+        of(row.run).append(Slot(row, one, state_of(one)))
+        if one is not None:
+            taken.add(one["id"])
+    for one in every:
+        if one["id"] not in taken:
+            of(one["run"]).append(Slot(None, one, state_of(one)))
     return [Line(run, tuple(slots)) for _, (run, slots) in sorted(runs.items(), key=lambda item: (not item[0], _counted(item[0])))]
 
 
