@@ -47,7 +47,7 @@ def page():
         "closeout.html", total=total, planned=folder.job.revision(None) is not None, held=[one.hold.name for one in holding.hold_points(folder) if not one.release],
         spot=walked.spot_summary(folder, opened.local_now().date()), busy=desk.busy(), since=desk.since, languages_of=folder.job.languages or LANGUAGES,
         problem=answers.sentences(desk.problem, g.language) if desk.problem and not desk.busy() else None, newest=made[0] if made else None,
-        size=made[0].stat().st_size / 1e6 if made else 0, handed=_handed(folder),
+        size=made[0].stat().st_size / 1e6 if made else 0, digest=_digest(made[0]) if made else None, handed=_handed(folder),
     )  # fmt: skip
 
 
@@ -81,4 +81,18 @@ def _write(desk: Desk, path: Path, out: Path, language: str, now: datetime) -> N
         return
     with folder:
         done = hand_over(folder, out, language, now)
-    desk.problem = done if isinstance(done, Mistake) else None
+    if isinstance(done, Mistake):
+        desk.problem = done
+    else:
+        _beside(out).write_text(f"{done.sha256}  {out.name}\n", encoding="utf-8")
+
+
+def _beside(package: Path) -> Path:
+    """Where the digest of a package stands, in the form that `sha256sum -c` reads."""
+    return package.with_name(f"{package.name}.sha256")
+
+
+def _digest(package: Path) -> str | None:
+    """Reading a whole package again would take as long as writing it; one written elsewhere has its digest in the journal."""
+    beside = _beside(package)
+    return beside.read_text(encoding="utf-8").partition(" ")[0] if beside.is_file() else None
