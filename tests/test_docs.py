@@ -38,6 +38,14 @@ def test_the_page_of_the_check_list_is_that_of_the_code():
     assert (HERE / "docs" / "checklist.md").read_text(encoding="utf-8") == write_checklist.written()
 
 
+def test_the_page_of_tags_holds_every_row_that_is_measured():
+    sys.path.insert(0, str(HERE / "tests" / "bench"))
+    import tags
+
+    told = [line.strip("| ").split(" | ")[0] for line in (HERE / "docs" / "tags.md").read_text(encoding="utf-8").splitlines() if line.startswith("| ")]
+    assert told[1:] == [name for name, *_ in tags.ROWS]
+
+
 @pytest.mark.parametrize("line", ["demo line", "test line"])
 def test_each_line_stands_once_and_is_one_line(line):
     block = README.split(f"<!-- {line} -->")[1].split("```")[1].strip().splitlines()

@@ -54,3 +54,20 @@ def test_another_run_is_refused_with_a_cure(desk, run):
 
 def test_an_installer_sees_only_his_own_notes_and_so_no_run(desk):
     assert desk.by_key("installer", "GET", "/run?run=2").status_code == 403
+
+
+def test_the_day_report_draws_the_run_and_names_its_odd_joint(desk, tmp_path):
+    """In both languages, as HTML and as a PDF whose drawing says the same in words."""
+    import subprocess
+    from datetime import UTC, datetime
+
+    from logbook.paper.making import make_day
+
+    with desk.folder() as folder:
+        made = make_day(folder, "2026-10-14", ("en", "es"), datetime.now(UTC))
+    english, spanish = (report["runs"] for report in made.document["reports"])
+    assert [plot["title"] for plot in english["plots"]] == ["Run 2, as said"] and len(english["odd"]) == len(spanish["odd"]) == 1
+    assert "18 × 12 meets 18 × 10" in english["odd"][0] and "topa con" in spanish["odd"][0]
+    assert english["plots"][0]["svg"] in made.files["html"].read_text()
+    told = subprocess.run(["pdftotext", "-layout", made.files["pdf"], "-"], capture_output=True, check=True, text=True).stdout
+    assert "sizes do not mate" in told and "las medidas no casan" in told

@@ -20,6 +20,8 @@ from logbook.day import moments, seen
 from logbook.day.changed import changes
 from logbook.facts import bare_mark
 from logbook.geometry.plot import Mark, plot
+from logbook.geometry.run_drawing import ODD, Line, joint_words, pages
+from logbook.geometry.run_drawing import draw as draw_run
 from logbook.day.sheet import DASH, fact, photos_of, sheet_of, size_text, standing, verdicts, words
 from logbook.walk import leaks
 from logbook.wording import say
@@ -27,6 +29,7 @@ from logbook.wording import say
 FORMAT = "day-report/1"
 PLOT_ROWS = 24  # a plot stays on one page
 # rule, the value and the limit in `reckoned`, unit
+RUN_STOPS = 12  # pieces of a run in one drawing: two of them stand beside each other on a page
 PLOTS = (
     ("transition-slope", "slope_in_12", "limit_in_12", "in-12"),
     ("staple-spacing", "spacing_in", "limit_in", "in"),
@@ -70,6 +73,7 @@ class Day:
     looks: Sequence[Mapping] = ()
     answers: Sequence[Mapping] = ()  # of the walk list, given on this day
     records: Sequence[Mapping] = ()  # leak tests with an instrument, kept on this day
+    lines: Sequence[Line] = ()  # the runs that were worked on, each with all its pieces
 
     def fittings(self) -> list[Mapping]:
         """Everything with a kind or a mark, by run and mark; leak tests stand apart."""
@@ -279,6 +283,21 @@ def limits(day: Day, language: str) -> dict:
     return {"title": say("report.limits", language), "plots": plots, "nothing": say("report.no-limits", language)}
 
 
+def runs_drawn(day: Day, language: str) -> dict:
+    """Every run of the day as it was said so far, cut where it is too long for a page, with the joints that do not mate in words."""
+    plots, odd = [], []
+    for line in day.lines:
+        parts = pages(line, RUN_STOPS)
+        for at, part in enumerate(parts):
+            drawn = draw_run(part, language, f"run-{language}-{len(plots)}")
+            title = drawn.title if len(parts) == 1 else say("report.run-part", language, title=drawn.title, part=at + 1, parts=len(parts))
+            plots.append({"rule": "run-sizes", "svg": drawn.svg, "title": title, "told": drawn.told, "width": drawn.width, "height": round(drawn.height, 1)})
+        odd += [
+            say("report.run-odd", language, run=line.run, says=joint_words(line, at, language)) for at, joint in enumerate(line.joints) if joint.state in ODD
+        ]
+    return {"title": say("report.runs-drawn", language), "plots": plots, "odd": odd, "nothing": say("report.no-runs", language)}
+
+
 def not_said(day: Day, language: str) -> dict:
     rows = [
         {"what": labels.fitting(piece["facts"], language), "run": piece["run"] or DASH,
@@ -329,6 +348,7 @@ SECTIONS: tuple[tuple[str, Callable[[Day, str], dict]], ...] = (
     ("leak_tests", leak_tests),
     ("leak_records", seen.leak_records),
     ("walk_list", seen.walk_list),
+    ("runs", runs_drawn),
     ("limits", limits),
     ("not_said", not_said),
     ("cautions", cautions),

@@ -22,8 +22,10 @@ from logbook import labels, measure, store
 from logbook.day import Day, Planned, content_of, document
 from logbook.job import Job
 from logbook.mistake import Mistake
+from logbook.geometry.run_drawing import Line
 from logbook.paper import reports
-from logbook.schedule import Row
+from logbook.runs import line
+from logbook.schedule import Row, bare_run
 from logbook.store import people, walked
 from logbook.wording import LANGUAGES
 
@@ -145,7 +147,15 @@ def told_of(folder: store.JobFolder, day: str, language: str, found: dict) -> Da
     told = named(found, known)
     went = named(walked.of_day(folder, date.fromisoformat(day)), known)
     ids = {name: id for id, name in known.items()}
-    return Day(day, about, told["notes"], told["pieces"], told["signatures"], found["journal"], planned, logged, ids, **went)
+    lines = _runs(folder, found["pieces"], date.fromisoformat(day))
+    return Day(day, about, told["notes"], told["pieces"], told["signatures"], found["journal"], planned, logged, ids, lines=lines, **went)
+
+
+def _runs(folder: store.JobFolder, pieces: Sequence[dict], day: date) -> tuple[Line, ...]:
+    """The runs of these pieces, each whole, as the schedule of that day orders it; one piece alone is no run."""
+    named = {bare_run(piece["run"]): piece["run"] for piece in pieces if piece["run"]}
+    lines = (line.lay_out(folder.job, store.run_pieces(folder, run), run, day) for _, run in sorted(named.items(), key=lambda one: (len(one[0]), one[0])))
+    return tuple(one for one in lines if len(one.stops) > 1)
 
 
 def named(value, known: dict[str, str], key: str = ""):

@@ -30,6 +30,7 @@ def pdf(document: Mapping, copies: Mapping[str, bytes]) -> bytes:
             *(sheet["drawing"] for sheet in report["fittings"]["sheets"]),
             *(sheet["drawing"] for sheet in report["leak_tests"]["sheets"]),
             *report["limits"]["plots"],
+            *report["runs"]["plots"],
         )
     ]
     used = _photos(document)

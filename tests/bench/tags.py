@@ -137,7 +137,7 @@ ROWS = (
     ("shaken, 150 px wide", [2, 4, 6, 8, 10, 14, 18], lambda n: {"side": 150, "smear": n}, lambda n: f"smear of {n} px"),
     ("dark and noisy, 150 px wide", [0.5, 0.3, 0.2, 0.1, 0.07, 0.05, 0.03], lambda f: {"side": 150, "light": f, "noise": 6.0}, lambda f: f"{f:.0%} of the light"),
     ("half of it in shade, 150 px wide", [0.3, 0.5, 0.7, 0.8, 0.9, 0.95], lambda f: {"side": 150, "shade": f}, lambda f: f"{f:.0%} darker"),
-    ("dirt or glue on it, 150 px wide", [0.03, 0.06, 0.09, 0.12, 0.16, 0.2, 0.25], lambda f: {"side": 150, "dirt": f}, lambda f: f"{f:.0%} of it covered"),
+    ("dirt or glue on it, 150 px wide", [0.005, 0.01, 0.02, 0.03, 0.06, 0.1], lambda f: {"side": 150, "dirt": f}, lambda f: f"{f:.1%} of it covered in spots"),
     ("sent by a messenger (JPEG 40), straight", [200, 150, 120, 100, 80, 70, 60, 50], lambda s: {"side": s, "quality": 40}, lambda s: f"{s} px wide"),
     ("slanted 45°, out of focus 1 px, a third of the light", [300, 200, 150, 120, 100, 80, 60], lambda s: {"side": s, "slant": 45, "blur": 1, "light": 0.3}, lambda s: f"{s} px wide, about {feet(s):.0f} ft away"),
 )  # fmt: skip
