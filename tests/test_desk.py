@@ -232,7 +232,9 @@ def test_what_the_lead_wants_reaches_the_installer(desk, lead):
     note = desk.by_key("installer", "GET", f"/pieces/{piece_of(desk, '7')}").json["notes"][0]
     [found] = [f for f in desk.by_key("installer", "GET", f"/notes/{note}").json["fittings"][0]["findings"] if "wants" in f]
     assert (found["rule"], found["wants"]["reason"], found["wants"]["due"]) == ("staple-spacing", "How many did you count?", tomorrow())
-    for path in (f"/entry/{note}", "/questions?date=2026-10-14"):
+    told = desk.by_key("installer", "GET", "/questions?date=2026-10-20").json
+    assert [one["id"] for one in told["earlier"]] == [note] and told["notes"] == [], "the next days too, until it is answered"
+    for path in (f"/entry/{note}", "/questions?date=2026-10-14", "/questions?date=2026-10-20"):
         assert "How many did you count?" in desk.browser("installer").get(path, headers=PAGE).text, path
 
 

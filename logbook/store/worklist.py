@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from datetime import date, datetime
 
 from logbook.findings import says
+from logbook.review import STAYS_OPEN
 from logbook.store.folder import JobFolder
 from logbook.store.records import unpacked
 from logbook.worklist import Item
@@ -145,3 +146,18 @@ def closed_lately(folder: JobFolder, limit: int = 10) -> list[Item]:
         Item(piece, rule, edition, verdict, stands, run, mark, kind, **_told(json.loads(content) | {"by": by, "at": at}))
         for piece, rule, edition, verdict, stands, run, mark, kind, _, content, by, at in found
     ]
+
+
+def wanted_notes(folder: JobFolder, voices: Sequence[str], limit: int = 50) -> list[str]:
+    """Of each piece about which the lead wants something done: the newest note that one of these people spoke, oldest first."""
+    pieces = list(dict.fromkeys(item.piece for item in waiting(folder) if item.decision in STAYS_OPEN))
+    newest: dict[str, tuple[int, str]] = {}
+    for at in range(0, len(pieces), 400):
+        some = pieces[at : at + 400]
+        found = folder.db.execute(
+            f"SELECT e.piece, n.seq, n.id FROM entries e JOIN notes n ON n.id = e.note WHERE e.current = 1 AND n.as_lead = 0 "
+            f"AND n.withdrawn_at IS NULL AND e.piece IN ({','.join('?' * len(some))}) AND n.spoken_by IN ({','.join('?' * len(voices))}) ORDER BY n.seq",
+            [*some, *voices],
+        )
+        newest |= {piece: (seq, note) for piece, seq, note in found}
+    return [note for _, note in sorted(set(newest.values()))][:limit]

@@ -61,7 +61,10 @@ def _filters(asked) -> store.Filters | Mistake:
 
 @screen.get("/questions")
 def questions():
-    """The list for the break: notes of this device that still need a word, oldest first."""
+    """The list for the break: notes of this device that still need a word, oldest first.
+
+    `earlier` are notes of other days about which the lead wants something done.
+    """
     folder, asked = opened.folder(), request.args.get("date")
     today = opened.local_now().date() if asked is None else opened.day_of(asked)
     if today is None:
@@ -72,9 +75,11 @@ def questions():
         found = store.notes_since(folder, None, MOST, filters, g.language)["notes"]
         total += len(found)
         wanting += [note for note in found if _needs_a_word(note)]
+    today_ids = {note["id"] for note in wanting}
+    earlier = [store.note_document(folder, one, g.language) for one in store.wanted_notes(folder, tuple(guard.voices())) if one not in today_ids]
     if answers.wants_page():
-        return render_template("questions.html", notes=wanting, total=total, date=today, names=people.names(folder.db))
-    return places.told({"notes": wanting, "total": total, "date": today.isoformat()})
+        return render_template("questions.html", notes=wanting, earlier=earlier, total=total, date=today, names=people.names(folder.db))
+    return places.told({"notes": wanting, "earlier": earlier, "total": total, "date": today.isoformat()})
 
 
 def _needs_a_word(note: dict) -> bool:

@@ -134,7 +134,7 @@ def _paths() -> dict:
                 _ref("act"),
             ) | {"parameters": [note]}
         },
-        "/questions": {"get": {"summary": "Notes of a day that still need a word", "parameters": [_in_query("date", {"type": "string", "format": "date"})], "responses": {"200": _json({"type": "object", "required": ["notes", "total", "date"], "properties": {"notes": {"type": "array", "items": _ref("note")}, "total": {"type": "integer"}, "date": {"type": "string", "format": "date"}}}, "the list"), **_refs("401", "403", "422")}}},
+        "/questions": {"get": {"summary": "Notes of a day that still need a word", "parameters": [_in_query("date", {"type": "string", "format": "date"})], "responses": {"200": _json({"type": "object", "required": ["notes", "total", "date"], "properties": {"notes": {"type": "array", "items": _ref("note")}, "earlier": {"type": "array", "items": _ref("note"), "description": "of other days, about which the lead wants something done"}, "total": {"type": "integer"}, "date": {"type": "string", "format": "date"}}}, "the list"), **_refs("401", "403", "422")}}},
         "/pieces/{piece}": {"get": {"summary": "The joined piece", "parameters": [piece], "responses": {"200": _json(_ref("piece"), "the piece"), **_refs("401", "404")}}},
         "/pieces/{piece}/drawing.svg": {"get": {"summary": "The piece as it was said, drawn", "parameters": [piece], "responses": {"200": {"description": "the drawing", "content": {"image/svg+xml": {}}}, **_refs("401", "404")}}},
         "/pieces/{piece}/decisions": {"post": _act("Settle a flagged finding", _decision_body(), _ref("decision")) | {"parameters": [piece]}},

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 import uuid
+from datetime import UTC, datetime, timedelta
 
 import pytest
 from desk import NAMES, PASSWORD
@@ -186,7 +187,9 @@ def test_what_the_lead_asks_stands_on_the_phone_of_the_builder(flagged, visit):
     page.goto("/phone")
     page.wait_for_selector("html[data-state=ready]", state="attached")
     page.goto(f"/phone#note/{note}")
-    page.wait_for_selector("text=How many did you count?")
+    page.wait_for_selector("#note >> text=How many did you count?")
+    page.goto("/phone#break")  # the note is of another day: it stands on the list all the same
+    page.wait_for_selector("#break >> text=How many did you count?")
 
 
 def test_a_lead_says_on_his_phone_what_he_found_and_an_installer_has_no_such_press(flagged, visit):
@@ -197,7 +200,7 @@ def test_a_lead_says_on_his_phone_what_he_found_and_an_installer_has_no_such_pre
     page.click("#typing summary")
     page.fill("#text", "Straight one on run two, staples every two.")
     page.click("#hand-in")
-    page.wait_for_selector("html[data-answer]", state="attached")
+    page.wait_for_selector("html[data-answer=waiting]", state="attached")  # in the log, not heard yet
     assert page.is_checked("[name=mode][value=look]"), "who walks and looks goes on looking"
     with flagged.folder() as folder:
         work(folder)
@@ -213,9 +216,20 @@ def test_a_lead_says_on_his_phone_what_he_found_and_an_installer_has_no_such_pre
 def test_axe_finds_nothing_at_the_desk(flagged, visit, language):
     page = visit("lead", language)
     with flagged.folder() as folder:
-        piece = store.waiting(folder)[0].piece
+        reworked, piece = (one.piece for one in store.waiting(folder)[:2])
+        finding = next(one for one in store.piece_document(folder, reworked, "en")["findings"] if one["rule"] == "staple-spacing")
+        body = {"id": str(uuid.uuid4()), "rule": "staple-spacing", "edition": finding["edition"], "decision": "rework", "reason": "Again."}
+        assert isinstance(store.decide(folder, reworked, body, flagged.ids["lead"]), store.Act)
+        mark = store.piece_document(folder, reworked, "en")["mark"]
+        later = (datetime.now(UTC) + timedelta(seconds=5)).isoformat(timespec="seconds")
+        flagged.hand_in(text=f"Fitting {mark} on run two, staples every two.", spoken_at=later)
+        flagged.hand_in("lead", text=f"Fitting {mark} on run two, staples every three.", spoken_at=later, as_lead="yes")
+        work(folder)
         with store.writing(folder) as db:
             people.speak(db, flagged.ids["lead"], language)
+    page.goto(f"/desk/{reworked}/staple-spacing")
+    page.wait_for_selector("#beside")
+    assert page.locator(".compare").count() == 2 and problems(page) == []
     for path in ("/desk", f"/desk/{piece}/staple-spacing", f"/look/{piece}", "/holds"):
         page.goto(path)
         page.wait_for_load_state("networkidle")

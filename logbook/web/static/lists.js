@@ -27,8 +27,10 @@ export async function showMine() {
 }
 
 export async function wanting() {
-  // {mine, list}: today's notes, and those that need a word; of two notes about one piece the later speaks for it.
-  const mine = (await box.all("answers")).filter((one) => one.note && !one.note.withdrawn_at && (one.at || "").slice(0, 10) === today()).sort((a, b) => (a.at < b.at ? 1 : -1));
+  // {mine, list}: today's notes and older ones of which the lead wants something, and those of them that need a word; of
+  // two notes about one piece the later speaks for it.
+  const kept = (await box.all("answers")).filter((one) => one.note && !one.note.withdrawn_at).sort((a, b) => (a.at < b.at ? 1 : -1));
+  const mine = kept.filter((one) => (one.at || "").slice(0, 10) === today() || wanted(one.note).length);
   const seen = new Set();
   const list = mine.filter(({ note }) => {
     if (!needsWord(note)) return false;
