@@ -8,7 +8,7 @@ from logbook import intake, store
 from logbook.geometry.drawing import draw
 from logbook.mistake import Mistake
 from logbook.store import people
-from logbook.web import answers, asked, deciding, opened, places, secrecy
+from logbook.web import answers, asked, deciding, guard, opened, places, secrecy
 
 screen = Blueprint("piece", __name__)
 
@@ -68,6 +68,9 @@ def paper(sha256: str):
     if path is None:
         return answers.refuse(Mistake("pages.no-such-file"))
     kind = store.media_type(folder, sha256) or "application/octet-stream"
-    answer = send_file(path, mimetype=kind, as_attachment=True, download_name=f"document-{sha256[:8]}")
+    given = path if guard.sees_places() or not kind.startswith("image/") else places.copy(path)
+    if given is None:  # a picture whose camera data cannot be cut out
+        return answers.refuse(Mistake("pages.not-for-you"))
+    answer = send_file(given, mimetype=kind, as_attachment=True, download_name=f"document-{sha256[:8]}")
     answer.headers["Content-Security-Policy"] = secrecy.FILE_POLICY
     return answer
