@@ -158,6 +158,25 @@ def test_the_log_of_an_older_version_is_searched_too(tmp_path):
         assert search.search(folder, "cornflower").total == 1
 
 
+def test_a_piece_is_found_by_the_area_of_its_row_in_the_schedule(tmp_path):
+    with new_folder(tmp_path / "job") as folder:
+        job = folder.path / "job.toml"
+        job.write_text(job.read_text(encoding="utf-8") + '\n[[schedule]]\nfile = "rows.csv"\n', encoding="utf-8")
+        (folder.path / "rows.csv").write_text("mark,run,kind,inlet,area\n4,2,straight,18x12,Boiler room\n", encoding="utf-8")
+    with store.open_folder(tmp_path / "job") as folder:
+        store.receive(folder, note(text="Straight four on run two, eighteen by twelve."))
+        work_once(folder, Bench(None))
+        assert [hit.what for hit in search.search(folder, "boiler").hits] == ["piece"]
+        assert walked_areas(folder) == ["area:Boiler room"]
+
+
+def walked_areas(folder) -> list[str]:
+    from logbook.store import walked
+    from logbook.walk import areas
+
+    return [one.key for one in areas.areas(folder.job.revision(None), walked.short_pieces(folder))]
+
+
 def test_an_installer_finds_only_what_his_device_said(desk):
     from logbook.store import people
 

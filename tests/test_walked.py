@@ -108,6 +108,7 @@ def test_the_desk_tells_said_against_found(desk):
     link = re.search(r'href="(/walk/look/[^"]+)"', page).group(1)
     piece = link.rsplit("/", 1)[1]
     form = client.get(link, headers=PAGE).text
+    assert 'name="of-kind-value"><option value=""></option>' in form and 'name="of-inlet_size-one"' in form, "nothing is chosen beforehand"
     fields = {"csrf_token": re.search(r'name="csrf_token" value="([^"]+)"', form).group(1), "id": an_id(), "how": "seen"}
     for one in answers_of(desk, piece, off=("staple_spacing",)):
         fields |= {f"answer-{one['name']}": one["answer"], f"words-{one['name']}": one["words"]}

@@ -135,7 +135,8 @@ def _piece(db, book: Book, piece_id: str, at: str) -> None:
         search.drop_piece(db, piece_id)
         return
     found = book.findings[piece_id]
-    search.keep_piece(db, piece, found)
+    plan = book.job.revision(None)
+    search.keep_piece(db, piece, found, plan.row(piece.mark, piece.run) if plan and piece.mark else None)
     whole = {"piece": piece, "findings": found, "decisions": book.decisions.get(piece_id, ())}
     flagged = sum(one.shows == "flag" for one in found)
     standing = sum(one.stands in ("open", "in hand") for one in found)

@@ -21,6 +21,7 @@ from logbook import labels
 from logbook.facts import bare_mark
 from logbook.findings import Finding
 from logbook.piece import Piece
+from logbook.schedule import Row
 from logbook.store.folder import JobFolder
 from logbook.wording import LANGUAGES, has, say
 
@@ -72,19 +73,23 @@ def lay_the_search(db: Database) -> None:
         db.execute(statement)
 
 
-def keep_piece(db: Database, piece: Piece, findings: Sequence[Finding]) -> None:
-    """What a piece can be found by, in the open transaction."""
+def keep_piece(db: Database, piece: Piece, findings: Sequence[Finding], planned: Row | None = None) -> None:
+    """What a piece can be found by, in the open transaction. `planned` is its row of the schedule when it was reckoned."""
     kind, mark, run = piece.value("kind"), piece.mark or "", piece.run or ""
     marks = " ".join(dict.fromkeys(part for part in (mark, bare_mark(mark), *(piece.value("joined_to") or ())) if part))
     runs = " ".join(say("search.run", language, run=run) for language in LANGUAGES) if run else ""
     off = [one.rule for one in findings if one.verdict != "meets" and one.shows != "file"]
-    said = [labels.kind(kind, language) for language in LANGUAGES]
+    said = [*(labels.kind(kind, language) for language in LANGUAGES), *_where(planned)]
     said += [word for rule in off for word in (rule, *(say(f"rules.{rule}.name", one) for one in LANGUAGES if has(f"rules.{rule}.name", one)))]
     row = ["piece", piece.id, marks, runs, str(piece.value("place") or ""), " · ".join(part for part in said if part)]
     db.execute(
         "INSERT INTO sought_of (what, id, marks, runs, places, words) VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT (what, id) DO UPDATE "
         "SET marks = excluded.marks, runs = excluded.runs, places = excluded.places, words = excluded.words", row,
     )  # fmt: skip
+
+
+def _where(row: Row | None) -> tuple[str, ...]:
+    return () if row is None else tuple(dict.fromkeys(one for one in (row.area, row.system, row.drawing) if one))
 
 
 def drop_piece(db: Database, piece_id: str) -> None:

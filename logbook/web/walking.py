@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 import uuid
 from collections.abc import Mapping
 
 from flask import Blueprint, g, jsonify, make_response, redirect, render_template, request, send_file, url_for
+from markupsafe import Markup
 
 from logbook import facts, intake, labels, store
 from logbook.day import moments
@@ -92,10 +94,16 @@ def _look_form(piece_id: str, refused: Mistake | None = None, status: int = 200)
         return answers.refuse(Mistake("pages.no-such-piece"))
     before = walked.looks(folder, piece_id)
     page = render_template(
-        "look.html", piece=found, sayings=lots.sayings(found), ways=lots.WAYS, choices=lots.ANSWERS, before=before, press=pressing.field, shape=lambda name: facts.BY_NAME[name].shape, names=people.names(folder.db),
+        "look.html", piece=found, sayings=lots.sayings(found), ways=lots.WAYS, choices=lots.ANSWERS, before=before, press=pressing.field, own=_own_fields, shape=lambda name: facts.BY_NAME[name].shape, names=people.names(folder.db),
         told=look_told, posted=request.form, refused=refused and _sentences(refused), fresh=request.form.get("id") or str(uuid.uuid4()),
     )  # fmt: skip
     return make_response(page, status)
+
+
+def _own_fields(form: Markup, name: str) -> Markup:
+    """The press form of a fact with fields of its own among the others of the page; nothing is filled or chosen beforehand."""
+    own = str(form).replace(' name="', f' name="of-{name}-').replace(" required", "")
+    return Markup(re.sub(r'(<select[^>]*>)(?!<option value="">)', r'\1<option value=""></option>', own))
 
 
 def _sentences(mistake: Mistake) -> tuple[str, str]:
