@@ -7,7 +7,7 @@ import uuid
 import pytest
 
 from desk import NAMES, open_desk
-from logbook.web import guard
+from logbook.web import guard, secrecy
 from logbook.web.guard import MAY, NOBODY
 
 WHO = (NOBODY, *NAMES)
@@ -52,12 +52,25 @@ def test_every_route_against_every_role(desk, note, who):
         headers = {"Accept": "application/json"}
         if who != NOBODY:
             headers["Authorization"] = f"Bearer {desk.keys[who]}"
-        status = client.open(path, method=method, headers=headers).status_code
+        answer = client.open(path, method=method, headers=headers)
+        status = answer.status_code
+        lacking = [name for name, value in secrecy.HEADERS.items() if answer.headers.get(name) != value]
+        if lacking or answer.headers.get("Content-Security-Policy") not in (secrecy.POLICY, secrecy.FILE_POLICY):
+            wrong.append((endpoint, method, who, "headers", lacking))
         expected = 401 if who == NOBODY else 403
         refused = status == expected and endpoint not in ("doors.first_form", "doors.password_form")
         if refused == (who in MAY[endpoint]) or status >= 500:
             wrong.append((endpoint, method, who, status))
     assert not wrong
+
+
+def test_other_methods_ask_the_same_guard(desk, note):
+    """HEAD and OPTIONS of a route answer nobody more than GET does."""
+    for endpoint, method, path in routes(desk.app):
+        if NOBODY in MAY[endpoint] or method != "GET":
+            continue
+        for other in ("HEAD", "OPTIONS"):
+            assert desk.app.test_client().open(path, method=other, headers={"Accept": "application/json"}).status_code == 401, (other, path)
 
 
 def test_the_table_gives_nobody_more_than_pages_without_data():
