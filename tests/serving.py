@@ -25,7 +25,7 @@ from logbook.web import authority
 HERE = Path(__file__).parent
 NAMES = {"installer": "Rosa Quint", "other": "Ivo Lark", "lead": "Ada Fenn", "contractor": "Moss Pike", "keeper": "Una Vale"}
 SAID = "Straight seven on run two, eighteen by twelve, stapled every two, taped with 181A-P, rubbed down."
-PATIENCE = 120  # seconds until a test gives up waiting for the worker
+PATIENCE = 480  # seconds until a test gives up waiting for the worker
 
 
 @dataclass

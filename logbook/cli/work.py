@@ -52,7 +52,6 @@ def run(args) -> int:
     for each in (signal.SIGTERM, signal.SIGINT):
         signal.signal(each, lambda *_: _asked_to_stop(args.folder, bench, stop))
     if args.beside:
-        os.nice(5)  # a note that is handed in goes before one that is heard
         threading.Thread(target=_end_with_the_server, daemon=True).start()
     try:
         worker.work(args.folder, bench, stop)
