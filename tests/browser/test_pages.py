@@ -63,7 +63,7 @@ def test_the_walk_of_a_drawn_piece_has_nothing_for_axe(site, visit, language):
         work_once(folder, Bench(None))
         lot = walked.draw_spot(folder, str(uuid.uuid4()), datetime(2026, 10, 14, tzinfo=UTC).date(), desk.ids["lead"])
     page = visit("lead", language)
-    for path in ("/walk?date=2026-10-14", f"/walk/look/{lot.document['drawn'][0]}", "/walk/list?area=run:2", "/walk/release?area=run:2"):
+    for path in ("/walk?date=2026-10-14", f"/walk/look/{lot.document['drawn'][0]}", "/walk/list?area=run:2", "/walk/release?area=run:2", "/run?run=2"):
         assert page.goto(path).ok, path
         assert problems(page) == [], path
         for width in (320, 390, 1280):
