@@ -100,12 +100,16 @@ def test_a_day_keeps_the_book_of_its_first_signature(desk):
 
 
 def test_the_schedule_that_held_is_kept_with_the_signature(desk):
-    (desk.settings.folder / "schedule.csv").write_text("mark,run,kind,inlet\n1,2,straight,18x12\n")
+    """Wherever in the folder it lies, and whatever else lies there."""
+    (desk.settings.folder / "plans").mkdir()
+    plan = desk.settings.folder / "plans" / "schedule.csv"
+    plan.write_text("mark,run,kind,inlet\n1,2,straight,18x12\n")
+    (desk.settings.folder / "other.csv").write_bytes(b"\xff\xfe no text")
     file = desk.settings.folder / "job.toml"
-    file.write_text(file.read_text() + '\n[[schedule]]\nfile = "schedule.csv"\nrevision = "A"\n')
+    file.write_text(file.read_text() + '\n[[schedule]]\nfile = "plans/schedule.csv"\nrevision = "A"\n')
     reckon(desk)
     sign(desk)
-    (desk.settings.folder / "schedule.csv").write_text("mark,run,kind,inlet\n1,2,straight,20x12\n")
+    plan.write_text("mark,run,kind,inlet\n1,2,straight,20x12\n")
     reckon(desk)
     with desk.folder() as folder:
         (piece,) = store.each_piece(folder, "en")

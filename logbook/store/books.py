@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import json
 import tempfile
+import tomllib
 from collections.abc import Mapping
 from functools import lru_cache
 from pathlib import Path
@@ -32,8 +33,11 @@ def keep(db, folder: JobFolder, day: str, at: str) -> str:
 
 
 def _files(place: Path) -> dict[str, str]:
-    """The job file and the schedules beside it, as they read."""
-    return {file.name: file.read_text(encoding="utf-8") for file in (place / jobs.FILE, *sorted(place.glob("*.csv"))) if file.is_file()}
+    """The job file and the schedules that it names, as they read."""
+    text = (place / jobs.FILE).read_text(encoding="utf-8")
+    named = tomllib.loads(text).get("schedule", [])
+    schedules = [block["file"] for block in (named if isinstance(named, list) else [named])]
+    return {jobs.FILE: text} | {name: (place / name).read_text(encoding="utf-8") for name in schedules}
 
 
 def of_days(folder: JobFolder) -> dict[str, str]:
@@ -69,7 +73,8 @@ def _job(folder: JobFolder, digest: str) -> Job:
 def _read(digest: str, files: str) -> Job:
     with tempfile.TemporaryDirectory() as place:
         for name, text in json.loads(files).items():
-            (Path(place) / Path(name).name).write_text(text, encoding="utf-8")
+            (Path(place) / name).parent.mkdir(parents=True, exist_ok=True)
+            (Path(place) / name).write_text(text, encoding="utf-8")
         found = jobs.load(Path(place))
     if not isinstance(found, Job):
         raise ValueError(f"the job file kept with {digest[:12]} does not read any more")

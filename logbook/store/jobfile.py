@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import tomllib
 from functools import lru_cache
 from pathlib import Path
 from zoneinfo import available_timezones
@@ -18,15 +19,28 @@ def read_job(file: Path) -> job.Job | Mistake:
 
 
 def _changed(file: Path) -> tuple:
-    """Tells two states of the job file and the schedules in its folder apart."""
-    states = []
-    for each in (file, *sorted(file.parent.glob("*.csv"))):
-        try:
-            now = each.stat()
-            states.append((each.name, now.st_mtime_ns, now.st_size))
-        except OSError:
-            continue
-    return tuple(states)
+    """Tells two states of the job file and the schedules that it names apart."""
+    head = _state(file)
+    return head, *(_state(file.parent / name) for name in _named(file, head))
+
+
+def _state(file: Path) -> tuple[int, int] | None:
+    try:
+        now = file.stat()
+    except (OSError, ValueError):
+        return None
+    return now.st_mtime_ns, now.st_size
+
+
+@lru_cache(maxsize=8)
+def _named(file: Path, state: tuple | None) -> tuple[str, ...]:
+    """The schedules that a job file names, wherever they lie; none where it does not read."""
+    try:
+        blocks = tomllib.loads(file.read_text(encoding="utf-8")).get("schedule", [])
+    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError):
+        return ()
+    found = (block.get("file") for block in (blocks if isinstance(blocks, list) else [blocks]) if isinstance(block, dict))
+    return tuple(name for name in found if isinstance(name, str))
 
 
 @lru_cache(maxsize=8)
