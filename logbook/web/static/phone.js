@@ -103,6 +103,7 @@ function listen() {
     const note = await handIn();
     if (!note) return;
     await showQueue();
+    delete root.dataset.answer; // that was of another note
     root.dataset.state = "queued";
     location.hash = `#note/${note}`;
     send();
