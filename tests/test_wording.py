@@ -79,3 +79,13 @@ def test_every_mistake_that_the_code_can_answer_has_its_sentences():
                 keys.add((node.args[0].value, path.name))
     assert len(keys) > 100
     assert [(key, file, language) for key, file in sorted(keys) for language in ("en", "es") if not has(f"{key}.error", language)] == []
+
+
+def test_the_page_calls_a_run_what_the_reader_hears():
+    """A word that the page teaches must be the word that is read: "tramo" is a run to one and a section to another."""
+    from logbook import reading
+
+    for language, said in (("en", "Straight 28, {run}, 18 by 12."), ("es", "Pieza recta 28, {run}, 18 por 12.")):
+        read = reading.read(said.format(run=wording.say("phone.run", language, run="2")), language=language)
+        (entry,) = read.fittings
+        assert (entry.fact("mark").value, entry.fact("run").value) == ("28", "2")
