@@ -12,6 +12,7 @@ import re
 import signal
 import socket
 import sqlite3
+import ssl
 import subprocess
 import sys
 import threading
@@ -19,6 +20,7 @@ import time
 import uuid
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -100,14 +102,22 @@ class Site:
     keys: dict[str, str]
     ids: dict[str, str]
     server: subprocess.Popen
+    tls: bool = False
 
     @property
     def job(self) -> Path:
         return self.home / "job"
 
+    @property
+    def authority(self) -> Path:
+        """The certificate that phones trust, as the server keeps it."""
+        return next((self.home / "state").rglob("authority.crt"))
+
     def ask(self, method: str, path: str, who: str | None = None, body: bytes | None = None, headers: dict | None = None):
         own = {"Accept": "application/json"} | ({"Authorization": f"Bearer {self.keys[who]}"} if who else {}) | (headers or {})
-        connection = http.client.HTTPConnection("127.0.0.1", self.port, timeout=60)
+        own_authority = ssl.create_default_context(cafile=self.authority) if self.tls else None
+        kind = partial(http.client.HTTPSConnection, context=own_authority) if self.tls else http.client.HTTPConnection
+        connection = kind("localhost" if self.tls else "127.0.0.1", self.port, timeout=60)
         connection.request(method, path, body, own)
         answer = connection.getresponse()
         data = answer.read()
@@ -147,6 +157,15 @@ def environment(home: Path) -> dict:
 
 @pytest.fixture
 def site(tmp_path):
+    yield from serving(tmp_path)
+
+
+@pytest.fixture
+def site_with_tls(tmp_path):
+    yield from serving(tmp_path, "--tls", "--name", "localhost")
+
+
+def serving(tmp_path, *more):
     (tmp_path / "prepared").mkdir()
     keys, ids, hashed = {}, {}, people.hashed(PASSWORD)
     with store.open_folder(tmp_path / "job", create=True) as folder, store.writing(folder) as db:
@@ -158,11 +177,11 @@ def site(tmp_path):
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
-    command = [sys.executable, "-m", "logbook", "serve", "--folder", tmp_path / "job", "--port", str(port), "--engine", "scripted", "--prepared", tmp_path / "prepared"]
+    command = [sys.executable, "-m", "logbook", "serve", "--folder", tmp_path / "job", "--port", str(port), "--engine", "scripted", "--prepared", tmp_path / "prepared", *more]
     with open(tmp_path / "log.jsonl", "wb") as log:
         server = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=log, env=environment(tmp_path))
     assert server.stdout.readline(), (tmp_path / "log.jsonl").read_text()
-    yield Site(tmp_path, port, keys, ids, server)
+    yield Site(tmp_path, port, keys, ids, server, bool(more))
     if server.poll() is None:
         server.kill()
         server.wait()
@@ -277,8 +296,10 @@ def test_a_worker_that_is_asked_twice_puts_its_note_back_as_if_never_taken(tmp_p
         assert store.note_document(folder, id, "en")["state"] == "answered"
 
 
-def test_a_note_that_is_being_received_is_answered_before_the_server_ends(site):
+@pytest.mark.parametrize("kind", ["site", "site_with_tls"])
+def test_a_note_that_is_being_received_is_answered_before_the_server_ends(request, kind):
     """The log is locked while the note comes, so that the server is asked to stop in the middle of it."""
+    site = request.getfixturevalue(kind)
     assert site.ask("GET", "/me", "installer")[0].status == 200  # writes when this key was last used, before the lock
     lock = sqlite3.connect(site.job / "log.db", isolation_level=None)
     lock.execute("BEGIN IMMEDIATE")

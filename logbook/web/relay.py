@@ -15,6 +15,7 @@ from pathlib import Path
 
 HANDSHAKE_SECONDS = 10
 IDLE_SECONDS = 300  # a connection on which nothing moves either way for this long is let go
+SETTLE_SECONDS, QUIET_SECONDS = 2.0, 0.2  # a stop waits until nothing moves any more, and no longer
 A_BITE = 65536
 MOST, MOST_OF_ONE = 600, 200  # connections open at once, and of one address: a whole crew behind one router, and no more
 
@@ -24,6 +25,7 @@ class Relay:
 
     def __init__(self, certificate: Path, key: Path, host: str, port: int, inner_port: int):
         self.host, self.port, self.inner_port = host, port, inner_port
+        self._moved: set[_Moved] = set()  # of the connections that are open
         self.peers: dict[int, str] = {}  # port the relay comes from -> address of the phone
         self._tls = ssl.SSLContext(ssl.PROTOCOL_TLS_SERVER)
         self._tls.minimum_version = ssl.TLSVersion.TLSv1_2
@@ -50,8 +52,18 @@ class Relay:
         return self
 
     def stop(self) -> None:
-        self._loop.call_soon_threadsafe(self._server.close)
+        """Takes nobody in any more; answers that the server has given already are still carried to their phones."""
+        with contextlib.suppress(TimeoutError):
+            asyncio.run_coroutine_threadsafe(self._settle(), self._loop).result(2 * SETTLE_SECONDS)
         self._end_loop()
+
+    async def _settle(self) -> None:
+        self._server.close()
+        now = asyncio.get_running_loop().time
+        end = now() + SETTLE_SECONDS
+        await asyncio.sleep(QUIET_SECONDS)
+        while now() < end and any(now() - one.at < QUIET_SECONDS for one in self._moved):
+            await asyncio.sleep(QUIET_SECONDS / 4)
 
     def _end_loop(self) -> None:
         self._loop.call_soon_threadsafe(self._loop.stop)
@@ -83,6 +95,7 @@ class Relay:
         port = inner_writer.get_extra_info("sockname")[1]
         self.peers[port] = peer
         moved = _Moved()
+        self._moved.add(moved)
         up = asyncio.create_task(_pump(reader, inner_writer, moved))
         down = asyncio.create_task(_pump(inner_reader, writer, moved))
         try:
@@ -90,6 +103,7 @@ class Relay:
         finally:
             up.cancel()
             del self.peers[port]
+            self._moved.discard(moved)
             for each in (inner_writer, writer):
                 with contextlib.suppress(OSError, ssl.SSLError, RuntimeError):
                     each.close()
