@@ -270,7 +270,7 @@ def _corrected(items):
                 done.extend(long[:1] if _concept(items, place + 1) != "LONG" else ())
                 continue
             elif _not_that(items, place, done):
-                first = next(i for i in range(len(done) - 1, -1, -1) if done[i].concept == item.concept)
+                first = next(i for i in range(len(done) - 1, -1, -1) if done[i].concept == item.concept or {done[i].concept, item.concept} <= set(LENGTHS))
                 del done[first + 1 :]
                 done[first] = replace(done[first], took_back=(*done[first].took_back, item))
                 continue
