@@ -24,6 +24,7 @@ MISHEARD = (
     Misheard("tair", "tear", "D_TEAR", after=("ON FACING", "IN FACING", "DAMAGE_PLACE"), near=1),
     Misheard("deer", "tear", "D_TEAR", after=("IN FACING", "DAMAGE_PLACE"), near=1),
     Misheard("puncher", "puncture", "D_PUNCTURE", after=("ON SIDE", "IN FACING", "ON FACING", "DAMAGE_PLACE"), near=1),
+    Misheard("hatched it", "patched it", "REPAIRED", after=("WITH",), near=1),
     Misheard("fitching", "fitting", "FITTING"),
     Misheard("fitten", "fitting", "FITTING", after=("NUM",), near=1),
     Misheard("tyrods", "tie rods", "TIE_RODS"),

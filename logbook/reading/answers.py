@@ -18,7 +18,7 @@ def answers(row: Row, cut: tuple[Clause, ...]) -> tuple[list[Claim], set[int]]:
     made: list[Claim] = []
     spent: set[int] = set()
     for place, clause in enumerate(cut[:-1]):
-        if clause.last >= len(row.items) or row.items[clause.last].concept != "QUERY" or clause.last - clause.first > _MOST:
+        if clause.last >= len(row.items) or clause.last - clause.first > _MOST or not _is_asked(row, clause, cut[place + 1]):
             continue
         acts = [at for at in range(clause.first, clause.last) if row.items[at].concept in DENIED or row.items[at].concept == "C_MASTIC"]
         others = [at for at in range(clause.first, clause.last) if at not in acts and row.items[at].concept not in _ASKED]
@@ -41,6 +41,18 @@ def answers(row: Row, cut: tuple[Clause, ...]) -> tuple[list[Claim], set[int]]:
                 made.append(claim(row, name, value, at, end, hedged=False))
         spent.update(range(clause.first, clause.last + 1), range(reply.first, end))
     return made, spent
+
+
+def _is_asked(row: Row, clause: Clause, reply: Clause) -> bool:
+    """A question, or a list that is ticked off: "taped: no", "stapled, yes." """
+    sign = row.items[clause.last]
+    if sign.concept == "QUERY":
+        return True
+    alone = reply.last - reply.first == 1 and (reply.last >= len(row.items) or row.items[reply.last].concept in ("STOP", "COMMA"))
+    if sign.concept != "COMMA" or not alone:
+        return False
+    ticked = row.text[sign.start : sign.end] in (":", "-", "–", "—", "=")
+    return ticked or reply.last >= len(row.items) or row.items[reply.last].concept == "STOP"
 
 
 def _reply(row: Row, clause: Clause) -> bool | None:

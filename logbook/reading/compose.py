@@ -14,7 +14,7 @@ LENGTHS = ("NUM", "LEN", "FRAC")
 MEASURES = (*LENGTHS, "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "SIZE", "RATIO")
 _LABELS = {"WIDE": 0, "HIGH": 1}
 _LUMBER = {(2, 4), (2, 6), (1, 4), (1, 2)}  # a "two by four" is lumber, no duct is that small
-_BETWEEN_FIX = ("LONG", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE")
+_BETWEEN_FIX = ("LONG", "APART", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE")
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,11 +75,32 @@ def _small_words(items, text: str):
             item = replace(item, start=item.end - len(last), value=_plain(int(item.value.value) % 10))
         elif item.concept == "THIS" and before == "IF" and said == "that" and ahead in ("COMMA", "STOP", "") and done:
             item = replace(done.pop(), concept="HEDGE", end=item.end, last=item.last)
+        elif item.concept == "NUM" and item.value.value == 0 and ahead in ("VANES", "STAPLES", "TAPE", "TABS", "GAP", "DAMAGE", "FLAP"):
+            item = replace(item, concept="NO", value=None)
+        elif item.concept in LENGTHS and done and _ends_a_range(items, place, text):
+            while done[-1].concept in ("TO", "OR", "COMMA", "THRU"):
+                done.pop()
+            low = done.pop()
+            done.append(replace(low, concept="HEDGE", value=None))  # "every two to three": the wider one, and in doubt
+            if low.value.value > item.value.value:
+                item = replace(item, value=replace(item.value, value=low.value.value))
         elif _in_a_pair(items, place, text) and done:
             first = done.pop()
             item = replace(item, start=first.start, first=first.first, value=_plain(int(first.value.value) * 100 + int(item.value.value)))
         done.append(item)
     return tuple(done)
+
+
+def _ends_a_range(items, place: int, text: str) -> bool:
+    """ "every two to three", "2-3 inches apart" """
+    first = place - 1
+    while first >= 0 and items[first].concept in ("TO", "OR", "THRU") and place - first <= 1:
+        first -= 1
+    if first < 0 or items[first].concept not in LENGTHS:
+        return False
+    between = text[items[first].end : items[place].start]
+    joined = first == place - 2 or between.strip() in ("-", "–")
+    return joined and (_concept(items, first - 1) == "EVERY" or _concept(items, place + 1) == "APART")
 
 
 def _moves_a_side(items, place: int) -> bool:
@@ -264,10 +285,10 @@ def _corrected(items):
             before = None if done[-1].concept == "NOT" else _taken_back_by(item, done)
             if before is not None:
                 first = done[before]
-                long = [kept for kept in done[before + 1 :] if kept.concept == "LONG"]
+                long = [kept for kept in done[before + 1 :] if kept.concept in ("LONG", "APART")]
                 del done[before:]
                 done.append(_replacing(item, first))
-                done.extend(long[:1] if _concept(items, place + 1) != "LONG" else ())
+                done.extend(long[:1] if _concept(items, place + 1) not in ("LONG", "APART") else ())
                 continue
             elif _not_that(items, place, done):
                 first = next(i for i in range(len(done) - 1, -1, -1) if done[i].concept == item.concept or {done[i].concept, item.concept} <= set(LENGTHS))

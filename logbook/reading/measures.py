@@ -98,7 +98,12 @@ def _length(tokens, number, unit, end, language: Language, units: Units) -> Meas
             if below.value < most and (under == wanted or (loose and (unit == "ft" or below.value >= 10))):
                 value += below.value * measure.UNITS[wanted]
                 end = after if under == wanted else below.end
+                if loose and unit == "ft" and end + 1 < len(tokens) and tokens[end].low == "in" and tokens[end + 1].bare in _BESIDE_INCHES:
+                    end += 1  # "4 ft 2 in long"
     return Measure("LEN", value, unit, end, number.digits, last)
+
+
+_BESIDE_INCHES = frozenset("long overall wide high tall deep back de largo".split())
 
 
 def _by_follows(tokens, at, language: Language) -> bool:
@@ -136,7 +141,7 @@ def unit_at(tokens, at: int, units: Units) -> tuple[str | None, int]:
     if at >= len(tokens):
         return None, at
     for words, unit in units.get(tokens[at].low, ()) or units.get(tokens[at].bare, ()):
-        if all(at + k < len(tokens) and word in (tokens[at + k].low, tokens[at + k].bare) for k, word in enumerate(words)):
+        if all(at + k < len(tokens) and not (word.isdigit() and tokens[at + k].gap) and word in (tokens[at + k].low, tokens[at + k].bare) for k, word in enumerate(words)):
             end = at + len(words)
             if words[-1] in ("in", "ft", "lb", "lbs") and end < len(tokens) and tokens[end].low == "." and _goes_on(tokens, end):
                 end += 1

@@ -126,7 +126,8 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     if not damage and not is_repair:
         if repaired and any(c.value is False for c in repaired):
             return rest + [c for c in repaired if c.value is False]
-        if not (repaired and any(c.name in ("(method)",) for c in methods)):
+        patched = [c for c in repaired if any(word in (c.read_as or row.text[c.start : c.end]).lower() for word in _PATCHED)]
+        if not (repaired and methods) and not patched and not any(c.value in ("plug", "replaced") for c in methods):
             return rest
     fixed = [c for c in repaired if c.value is True]
     anchor = fixed[0] if fixed else (methods[0] if methods else (damage[0] if damage else None))
@@ -166,6 +167,9 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         first = extra[0]
         draft.kind = Claim("kind", "repair", first.first, first.last, first.start, first.end)
     return rest + extra + (widths if damage or is_repair else [])
+
+
+_PATCHED = ("patch", "mend", "repair", "parch", "remend", "repar")  # a mend, though the ears lost what was damaged
 
 
 def _own_object(row: Row, one: Claim) -> bool:
