@@ -198,18 +198,20 @@ def post(site: Site, sent: Sent) -> tuple[int | None, bytes]:
 def run(site: Site, kills: int, phones: int = 2, while_hearing: bool = False) -> None:
     """Kill `kills` times under load, then let the server finish what is on its way and stop it politely.
 
-    `while_hearing`: each kill waits, for ten seconds at most, until a worker holds notes, and then for a moment of its own.
+    `while_hearing`: each kill waits, for half a minute at most, until a worker holds notes, and then for a moment of its own.
     """
     over, server = threading.Event(), start(site)
     threads = [threading.Thread(target=phone, args=(site, random.Random(site.rng.random()), over)) for _ in range(phones)]
     for each in threads:
         each.start()
     try:
-        for _ in range(kills):
+        for number in range(kills):
             if while_hearing:
-                until_hearing(site, server)
+                until(site, server, hearing_now)
                 wait(server, site.rng.random() * 0.6)
                 site.heard_then += hearing_now(site) > 0
+            elif number == kills // 2:
+                until(site, server, answered_now)  # on a machine that is busy with other things too, a worker gets to answer once
             else:
                 wait(server, site.rng.random() * (2.5 if site.rng.random() < 0.25 else 0.15))  # now and then a worker gets to hear
             if site.rng.random() < 0.6:  # in the middle of a hand-in, where a receipt may be lost on its way
@@ -236,17 +238,28 @@ def run(site: Site, kills: int, phones: int = 2, while_hearing: bool = False) ->
 
 
 def hearing_now(site: Site) -> int:
-    """How many notes a worker holds, read beside everybody else."""
+    """How many notes a worker holds."""
+    return _counted(site, "SELECT count(*) FROM notes WHERE state = 'hearing'")
+
+
+def answered_now(site: Site) -> int:
+    """How many answers were written."""
+    return _counted(site, "SELECT count(*) FROM journal WHERE act IN ('heard', 'read')")
+
+
+def _counted(site: Site, sql: str) -> int:
+    """Read beside everybody else."""
     log = sqlite3.connect(f"file:{site.job / 'log.db'}?mode=ro", uri=True, timeout=5)
     try:
-        return log.execute("SELECT count(*) FROM notes WHERE state = 'hearing'").fetchone()[0]
+        return log.execute(sql).fetchone()[0]
     finally:
         log.close()
 
 
-def until_hearing(site: Site, server: subprocess.Popen) -> None:
-    left = 200
-    while left and not hearing_now(site):
+def until(site: Site, server: subprocess.Popen, counted) -> None:
+    """Until `counted(site)` is not 0, for half a minute at most."""
+    left = 600
+    while left and not counted(site):
         wait(server, 0.05)
         left -= 1
 
