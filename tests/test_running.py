@@ -9,6 +9,7 @@ import json
 import logging
 import os
 import re
+import shutil
 import signal
 import socket
 import sqlite3
@@ -327,3 +328,45 @@ def test_ready_says_no_when_notes_cannot_be_kept(site):
     assert site.ask("GET", "/health")[0].status == 200, "alive, though it can take nothing"
     (site.job / "job.toml").write_text(kept)
     assert site.ask("GET", "/ready")[0].status == 200
+
+
+def test_a_copy_made_while_phones_hand_in_brings_a_destroyed_job_back(site):
+    """The real server, the real verbs: whatever was acknowledged before the copy began is there, whole, after the job is gone."""
+    over, acknowledged = threading.Event(), []
+
+    def phone(number: int) -> None:
+        while not over.is_set():
+            answer, body = site.hand_in(audio=tone(200 + number * 1000 + len(acknowledged)), photo=[picture(len(acknowledged))])
+            if answer.status == 201:
+                acknowledged.append(json.loads(body))
+
+    phones = [threading.Thread(target=phone, args=(number,)) for number in range(2)]
+    for each in phones:
+        each.start()
+
+    def verb(*words) -> subprocess.CompletedProcess:
+        return subprocess.run([sys.executable, "-m", "logbook", *words], env=environment(site.home), capture_output=True, text=True, check=False)
+
+    known = []
+    try:
+        for count in (3, 8):
+            wait_for(lambda: len(acknowledged) >= count, "hand-ins")
+            known = list(acknowledged)
+            assert verb("backup", site.home / "copy", "--folder", site.job).returncode == 0
+    finally:
+        over.set()
+        for each in phones:
+            each.join()
+    site.server.kill()
+    site.server.wait()
+    shutil.rmtree(site.job)
+    done = verb("restore", site.home / "copy", "--folder", site.home / "back")
+    assert done.returncode == 0, done.stderr
+    assert verb("doctor", "--folder", site.home / "back").returncode == 0
+    with store.open_folder(site.home / "back") as folder:
+        for receipt in known:
+            doc = store.note_document(folder, receipt["id"], "en")
+            assert doc["digests"] == receipt["digests"] and doc["received_at"] == receipt["received_at"]
+            for sha256 in (*receipt["digests"]["audio"], *receipt["digests"]["photos"]):
+                assert hashlib.sha256(store.original(folder, sha256).read_bytes()).hexdigest() == sha256
+        assert people.by_name(folder.db, NAMES["keeper"]) is not None
