@@ -24,7 +24,7 @@ def spot_check(day: Day, language: str) -> dict:
         what = labels.fitting(pieces[piece]["facts"], language) if piece in pieces else piece
         run = pieces[piece]["run"] if piece in pieces else None
         look = looks.get(piece)
-        rows.append({"piece": piece, "what": what, "run": run or "–", "looked": look is not None, **_look(look, day.date, language)})
+        rows.append({"piece": piece, "what": what, "run": say("report.run", language, run=run) if run else say("report.run-unsaid", language), "looked": look is not None, **_look(look, day.date, language)})
     told = lots.against(len(drawn), looks.values())
     line = ""
     if drawn:
