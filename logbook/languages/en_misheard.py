@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from logbook.languages.language import Misheard
 
-# What base Whisper writes for trade speech (from synthetic notes), with the neighbours that leave one reading.
+# What base Whisper writes for trade speech, with the neighbours that leave one reading. Counted with tests/bench/mishearings.py over 375 English
+# sentences (ten synthetic voices, seven sites, seeds 1 and 3): "tape" for "taped" 12 times of 40, "staple" for "stapled" 8 of 40, "tee" as "T" 4,
+# "squeegee" 3, "in center" 3, the others once or twice; what was written once and could be another word of the trade stays out. Numbers and polarity never.
 _COUNTED = ("EVERY", "ON NUM", "ON LEN", "NUM SIDE_WORD", "SIDES_ALL", "BOTH JOINT", "BOTH", "SIDE COMMA", "SIDE STOP", "ALL NUM", "ALL SIDE_WORD", "DOWN BOTH", "DOWN JOINT", "LEN APART", "NUM APART")
 MISHEARD = (
     Misheard("staple", "staples", "STAPLES", before=("LEN", "FRAC"), near=1),
@@ -25,6 +27,14 @@ MISHEARD = (
     Misheard("deer", "tear", "D_TEAR", after=("IN FACING", "DAMAGE_PLACE"), near=1),
     Misheard("puncher", "puncture", "D_PUNCTURE", after=("ON SIDE", "IN FACING", "ON FACING", "DAMAGE_PLACE"), near=1),
     Misheard("hatched it", "patched it", "REPAIRED", after=("WITH",), near=1),
+    Misheard("in center", "on center", "APART", before=("LEN", "NUM"), near=1),
+    Misheard("brushed", "crushed", "D_CRUSHED", before=("JOINT",), after=("COMMA METHOD", "COMMA REPAIRED"), near=2),
+    Misheard("hitting", "fitting", "FITTING", after=("NUM",), near=1),
+    Misheard("up and tight in", "up and tied in", "HUNG"),
+    Misheard("measure", "measured", "LAID", after=("FROM",), near=1, lost_ending=True),
+    Misheard("lay it out", "laid it out", "LAID", after=("FROM",), near=1, lost_ending=True),
+    Misheard("increase", "increaser", "K_TRANSITION", after=("NUM COMMA", "SIZE", "NUM RUN", "NUM ON"), near=1),
+    Misheard("staple it off", "stapled it off", "STAPLED", after=("COMMA NUM", "COMMA LEN", "EVERY"), near=1, lost_ending=True),
     Misheard("fitching", "fitting", "FITTING"),
     Misheard("fitten", "fitting", "FITTING", after=("NUM",), near=1),
     Misheard("tyrods", "tie rods", "TIE_RODS"),

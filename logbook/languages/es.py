@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from logbook.languages import en
-from logbook.languages.language import Language, Misheard, Numbers
+from logbook.languages.es_misheard import MISHEARD
+from logbook.languages.language import Language, Numbers
 
 # English words of the trade that Spanish speakers keep; everyday English stays out ("me", "once", "no" are Spanish).
 _TRADE = (
@@ -303,36 +304,6 @@ NUMBERS = Numbers(
     point=("punto", "point"),
     zero_between=("oh",),
 )  # fmt: skip
-
-MISHEARD = (
-    Misheard("en grapada", "engrapada", "STAPLED"),
-    Misheard("en grapado", "engrapado", "STAPLED"),
-    Misheard("en cintada", "encintada", "TAPED"),
-    Misheard("en cintado", "encintado", "TAPED"),
-    Misheard("grabada", "grapada", "STAPLED", after=("EVERY", "AND TAPED"), before=("TAPED",)),
-    Misheard("grabado", "grapado", "STAPLED", after=("EVERY", "AND TAPED"), before=("TAPED",)),
-    Misheard("grabadas", "grapadas", "STAPLED", after=("EVERY", "AND TAPED"), before=("TAPED",)),
-    Misheard("gripado", "grapado", "STAPLED"),
-    Misheard("gripada", "grapada", "STAPLED"),
-    Misheard("alta", "falta", "PENDING", after=("TAPE", "STAPLES"), near=1),
-    Misheard("salta", "falta", "PENDING", after=("TAPE", "STAPLES"), near=1),
-    Misheard("falda", "falta", "PENDING", after=("TAPE", "STAPLES"), near=1),
-    Misheard("uvas", "grapas", "STAPLES", after=("EVERY",), near=1),
-    Misheard("grabas", "grapas", "STAPLES", after=("EVERY",), near=1),
-    Misheard("teic", "teip", "TAPE"),
-    Misheard("embra", "hembra", "FEMALE"),
-    Misheard("sembra", "hembra", "FEMALE"),
-    Misheard("ship lap", "shiplap", "SHIPLAP"),
-    Misheard("mastica", "mastique", "C_MASTIC", before=("SEALED", "WITH"), near=1),
-    Misheard("más tique", "mastique", "C_MASTIC"),
-    Misheard("más tic", "mastic", "C_MASTIC"),
-    Misheard("coro", "codo", "K_ELBOW", after=("NUM", "NUMBER"), near=1),
-    Misheard("todo", "codo", "K_ELBOW", after=("NUM COMMA", "NUM STOP", "NUM ON", "NUMBER"), near=1),
-    Misheard("colar in", "collarín", "K_COLLAR"),
-    Misheard("calladita", "tallada", "RUBBED", before=("TAPED", "AND"), near=2),
-    Misheard("callada", "tallada", "RUBBED", before=("TAPED", "AND"), near=2),
-    Misheard("callado", "tallado", "RUBBED", before=("TAPED", "AND"), near=2),
-)
 
 TELLING = frozenset(
     "el la los las de del en por con una pulgada pulgadas cada lado codo cinta grapas engrapada engrapado encintado encintada"
