@@ -73,6 +73,8 @@ def _asked_here(rule: Rule, fact: Fact) -> bool:
 
 def _hedges(rule: Rule, piece: Piece, around: Around, used: list[Fact], outcome: Outcome) -> Outcome:
     hedged = [fact for fact in used if fact.hedged]
+    if not hedged:
+        return outcome
     for fact in hedged:
         worth = worth_of(fact, around.job)
         for other in variants(fact, around.job):

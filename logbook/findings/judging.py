@@ -84,7 +84,11 @@ def edition(rule: str, limit, tolerance, outcome: Outcome, piece: Piece) -> str:
         for word in piece.assumed
         if (word.name, word.via) == (lean.name, lean.via)
     )
-    return _digest(rule, json.dumps([limit, tolerance]), used, stood, outcome.evidence)
+    bounds = UNBOUND if limit is None and tolerance is None else json.dumps([limit, tolerance])
+    return _digest(rule, bounds, used, stood, outcome.evidence)
+
+
+UNBOUND = "[null, null]"
 
 
 @lru_cache(maxsize=16384)  # most pieces of a job say the same of staples and tape, and every piece is judged often
