@@ -10,7 +10,7 @@ from flask import Blueprint, g, redirect, render_template, request, url_for
 from logbook import store
 from logbook.mistake import Mistake
 from logbook.store import people
-from logbook.web import answers, opened
+from logbook.web import answers, authority as local_authority, opened
 
 screen = Blueprint("staff", __name__)
 
@@ -62,7 +62,7 @@ def pair(person: str):
     link = f"{address}/password/{code}" if purpose == "password" else f"{address}/pair#{code}"
     return render_template(
         "pairing.html", whose=whose, code=code if purpose == "pair" else None, link=link, picture=qr(link),
-        address=address, until=opened.now().astimezone(folder.job.timezone()) + people.INVITATION_LASTS[purpose],
+        address=address, trust=qr(f"{address}/trust") if opened.settings().secure and local_authority.path(opened.settings().state) else None, until=opened.now().astimezone(folder.job.timezone()) + people.INVITATION_LASTS[purpose],
     )  # fmt: skip
 
 
