@@ -58,6 +58,8 @@ def _done_here(row: Row, match) -> bool:
 def _worked(row: Row, match) -> bool:
     """ "working on twelve", "terminé la nueve"; "a forty-five" is a thing, no number."""
     article = row.words(*match.span("d")).lower() if match.start("d") >= 0 else ""
+    if row.words(*match.span("f")).lower() in ("on", "for", "got", "doing", "en", "para") and match.start() > 0 and row.items[match.start() - 1].concept not in ("STOP", "QUERY"):
+        return False  # "fixed the truck for nine hundred"
     return article not in ("a", "an", "un", "una") and _LEADS(row, match)
 
 
