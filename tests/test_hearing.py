@@ -9,7 +9,7 @@ import pytest
 
 from logbook.decoding import sound
 from logbook.decoding.sound import RATE, Sound
-from logbook.hearing import doubt, engine, prompt, scripted, windows
+from logbook.hearing import doubt, engine, prompt, scripted, second, windows
 from logbook.mistake import Mistake
 from logbook.transcript import Transcript, Unheard, Word, from_json, to_json
 
@@ -217,3 +217,12 @@ def test_a_long_recording_is_heard_around_its_noise(ears, clips, together):
     assert [w for w in heard.words if w.second < length] and [w for w in heard.words if w.second > length + 38]
     assert sum(stretch.until - stretch.second for stretch in heard.unheard) > 10
     assert all(heard.text[w.start : w.end] == w.words for w in heard.words)
+
+
+def test_two_people_at_once_block_nothing_and_leave_the_doubt_to_see(ears, clips, together):
+    """A note with another voice over it: words or none, but never surer than the note alone."""
+    first, other = [n for n, row in enumerate(CLIPS) if row["condition"] == "clean" and row["language"] == "en"][:2]
+    size = min(clips[first].samples.size, clips[other].samples.size)
+    (both,) = ears.hear([a_sound(clips[first].samples[:size] + clips[other].samples[:size])], languages=["en"])
+    assert second.score(both) < second.score(together[first])
+    assert both.words or both.unheard
