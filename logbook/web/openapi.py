@@ -10,6 +10,7 @@ from logbook.walk import lots, rounds
 
 _UUID = {"type": "string", "format": "uuid"}
 _TIME = {"type": "string", "format": "date-time", "description": "ISO 8601 with offset"}
+_AT = {"anyOf": [_TIME, {"type": "null"}]}
 _DIGEST = {"type": "string", "pattern": "^[0-9a-f]{64}$"}
 _NULL_TEXT = {"type": ["string", "null"]}
 REFUSALS = {
@@ -77,7 +78,7 @@ def _note_form() -> dict:
 def _paths() -> dict:
     note, piece = _in_path("note", _UUID), _in_path("piece", {"type": "string"})
     digest = _in_path("sha256", _DIGEST)
-    plain_act = {"type": "object", "required": ["id"], "properties": {"id": _UUID, "at": _TIME}}
+    plain_act = {"type": "object", "required": ["id"], "properties": {"id": _UUID, "at": _AT}}
     return {
         "/notes": {
             "post": {
@@ -94,7 +95,7 @@ def _paths() -> dict:
                 "parameters": [
                     _in_query("since", {"type": "string"}, "the `next` of the answer before"),
                     _in_query("limit", {"type": "integer", "minimum": 1, "maximum": 200}),
-                    _in_query("date", {"type": "string", "format": "date"}),
+                    _in_query("date", {"anyOf": [{"type": "string", "format": "date"}, {"type": "string", "maxLength": 0}]}, "empty: every day"),
                     _in_query("run", {"type": "string"}),
                     _in_query("mark", {"type": "string"}),
                     _in_query("speaker", {"type": "string"}),
@@ -120,17 +121,17 @@ def _paths() -> dict:
         "/notes/{note}/corrections": {
             "post": _act(
                 "Set one fact right; what was heard stays beside it",
-                {"type": "object", "required": ["id", "position", "name", "value"], "properties": {"id": _UUID, "position": {"type": "integer", "minimum": 0}, "name": {"enum": [row.name for row in facts.FACTS]}, "value": {}, "at": _TIME}},
+                {"type": "object", "required": ["id", "position", "name", "value"], "properties": {"id": _UUID, "position": {"type": "integer", "minimum": 0}, "name": {"enum": [row.name for row in facts.FACTS]}, "value": {}, "at": _AT}},
                 _ref("act"),
             ) | {"parameters": [note]}
         },
-        "/notes/{note}/right": {"post": _act("What was heard is what was said", {"type": "object", "required": ["id"], "properties": {"id": _UUID, "text": {"type": "string", "description": "the words that were shown; only these are confirmed"}, "at": _TIME}}, _ref("act")) | {"parameters": [note]}},
+        "/notes/{note}/right": {"post": _act("What was heard is what was said", {"type": "object", "required": ["id"], "properties": {"id": _UUID, "text": {"type": "string", "description": "the words that were shown; only these are confirmed"}, "at": _AT}}, _ref("act")) | {"parameters": [note]}},
         "/notes/{note}/withdraw": {"post": _act("Take the note back", plain_act, _ref("act")) | {"parameters": [note]}},
         "/notes/{note}/hear-again": {"post": _act("Hear the sound again", plain_act, _ref("act")) | {"parameters": [note]}},
         "/notes/{note}/words": {
             "post": _act(
                 "Type the words of a note that could not be heard",
-                {"type": "object", "required": ["id", "text"], "properties": {"id": _UUID, "text": {"type": "string", "maxLength": 20000}, "language": {"enum": ["en", "es"]}, "at": _TIME}},
+                {"type": "object", "required": ["id", "text"], "properties": {"id": _UUID, "text": {"type": "string", "maxLength": 20000}, "language": {"enum": ["en", "es"]}, "at": _AT}},
                 _ref("act"),
             ) | {"parameters": [note]}
         },
@@ -141,7 +142,7 @@ def _paths() -> dict:
         "/holds/{hold}": {
             "post": _act(
                 "Release a hold point, or hold it again; words are needed where something stands open behind it",
-                {"type": "object", "required": ["id"], "properties": {"id": _UUID, "words": {"type": "string", "maxLength": 2000}, "witness": {"type": "string", "maxLength": 200}, "again": {"type": "boolean"}, "at": _TIME}},
+                {"type": "object", "required": ["id"], "properties": {"id": _UUID, "words": {"type": "string", "maxLength": 2000}, "witness": {"type": "string", "maxLength": 200}, "again": {"type": "boolean"}, "at": _AT}},
                 _ref("act"),
             ) | {"parameters": [_in_path("hold", {"type": "string"})]}
         },
@@ -149,7 +150,7 @@ def _paths() -> dict:
         "/days/{date}/signatures": {
             "post": _act(
                 "Sign a day",
-                {"type": "object", "required": ["id"], "properties": {"id": _UUID, "words": {"type": "string"}, "report": {"anyOf": [_DIGEST, {"type": "null"}]}, "at": _TIME}},
+                {"type": "object", "required": ["id"], "properties": {"id": _UUID, "words": {"type": "string"}, "report": {"anyOf": [_DIGEST, {"type": "null"}]}, "at": _AT}},
                 _ref("act"),
             ) | {"parameters": [_in_path("date", {"type": "string", "format": "date"})]}
         },
@@ -167,13 +168,13 @@ def _walk_paths(piece: dict) -> dict:
     found = {"type": "object", "required": ["name", "answer"], "properties": {"name": text, "answer": {"enum": list(lots.ANSWERS)}, "value": {"description": "needed for otherwise, but not of a yes or no"}, "words": text}}
     record = {
         "id": _UUID, "section": text, "pressure": number, "area": number, "measured": number, "leakage_class": number, "instrument": text, "serial": text,
-        "tested_on": day, "calibrated_on": day, "calibrated_until": day, "tested_by": text, "witness": text, "words": text, "instead_of": _UUID, "at": _TIME,
+        "tested_on": day, "calibrated_on": day, "calibrated_until": day, "tested_by": text, "witness": text, "words": text, "instead_of": _UUID, "at": _AT,
     }  # fmt: skip
     needed = ["id", "section", "pressure", "area", "measured", "instrument", "tested_on", "tested_by"]
     return {
-        "/walk/draws": {"post": _act("Draw a few pieces of a day that are good as said; the seed stands in the answer", {"type": "object", "required": ["id", "day", "count"], "properties": {"id": _UUID, "day": day, "count": {"type": "integer", "minimum": 1, "maximum": lots.MOST}, "at": _TIME}}, _ref("act"))},
-        "/walk/look/{piece}": {"post": _act("What was found of a drawn piece, against what was said; every fact has an answer", {"type": "object", "required": ["id", "how", "found"], "properties": {"id": _UUID, "how": {"enum": list(lots.WAYS)}, "words": text, "found": {"type": "array", "items": found}, "at": _TIME}}, _ref("act")) | {"parameters": [piece]}},
-        "/walk/list": {"post": _act("Answer one question of the walk list in one area", {"type": "object", "required": ["id", "area", "question", "answer"], "properties": {"id": _UUID, "area": {"type": "string", "description": "area:NAME, place:NAME, run:NAME or nowhere:"}, "question": {"enum": list(rounds.IDS)}, "answer": {"enum": list(rounds.ANSWERS)}, "words": {"type": "string", "description": "needed for a no"}, "at": _TIME}}, _ref("act"))},
+        "/walk/draws": {"post": _act("Draw a few pieces of a day that are good as said; the seed stands in the answer", {"type": "object", "required": ["id", "day", "count"], "properties": {"id": _UUID, "day": day, "count": {"type": "integer", "minimum": 1, "maximum": lots.MOST}, "at": _AT}}, _ref("act"))},
+        "/walk/look/{piece}": {"post": _act("What was found of a drawn piece, against what was said; every fact has an answer", {"type": "object", "required": ["id", "how", "found"], "properties": {"id": _UUID, "how": {"enum": list(lots.WAYS)}, "words": text, "found": {"type": "array", "items": found}, "at": _AT}}, _ref("act")) | {"parameters": [piece]}},
+        "/walk/list": {"post": _act("Answer one question of the walk list in one area", {"type": "object", "required": ["id", "area", "question", "answer"], "properties": {"id": _UUID, "area": {"type": "string", "description": "area:NAME, place:NAME, run:NAME or nowhere:"}, "question": {"enum": list(rounds.IDS)}, "answer": {"enum": list(rounds.ANSWERS)}, "words": {"type": "string", "description": "needed for a no"}, "at": _AT}}, _ref("act"))},
         "/leaks": {
             "get": {"summary": "Leak-test records with their allowable and what they prove", "responses": {"200": _json({"type": "object", "required": ["records"], "properties": {"records": {"type": "array", "items": {"type": "object"}}}}, "the records, oldest first"), **_refs("401", "403")}},
             "post": _act("Keep a leak test, or set one right", {"type": "object", "required": needed, "properties": record}, {"type": "object", "required": ["id", "by", "at", "allowed_cfm", "verdict", "why"]}),
@@ -191,7 +192,7 @@ def _decision_body() -> dict:
             "decision": {"enum": ["rework", "repair", "concession", "scrap", "heard_wrong", "looked", "asked"]},
             "reason": _NULL_TEXT, "corrected": {"anyOf": [fact, {"type": "null"}]},
             "looked": {"anyOf": [{"type": "object", "required": ["how", "facts"], "properties": {"how": {"enum": ["seen", "felt", "measured", "photo"]}, "facts": {"type": "array", "items": fact}}}, {"type": "null"}]},
-            "granted_by": _NULL_TEXT, "document": {"anyOf": [_DIGEST, {"type": "null"}]}, "at": _TIME,
+            "granted_by": _NULL_TEXT, "document": {"anyOf": [_DIGEST, {"type": "null"}]}, "at": _AT,
             "owner": {"type": "string", "description": "who ends what stays open"}, "due": {"type": "string", "format": "date"},
         },
     }  # fmt: skip
