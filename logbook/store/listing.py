@@ -151,13 +151,21 @@ def documents(folder: JobFolder) -> list[dict]:
     return [dict(zip(("sha256", "kind", "bytes", "received_at"), row, strict=True)) for row in found]
 
 
+# each with an index of its own, so that the findings that ask for nothing are not read
+_COUNTED = {
+    "open": "stands IN ('open', 'in hand') AND stands = 'open'", "in-hand": "stands IN ('open', 'in hand') AND stands = 'in hand'",
+    "asked": "shows = 'ask' AND verdict IN ('unsaid', 'unclear')", "settled": "stands IN ('settled', 'closed')",
+}  # fmt: skip
+
+
 def lineup(folder: JobFolder) -> list[dict]:
     """Every piece with a kind or a mark in short, with how many of its findings stand where; leak tests are none."""
-    names = ("id", "run", "mark", "kind", "open", "in-hand", "asked", "settled")
+    counts: dict[str, dict[str, int]] = {}
+    for name, of in _COUNTED.items():
+        for piece, count in folder.db.execute(f"SELECT piece, count(*) FROM findings WHERE current = 1 AND {of} GROUP BY piece"):
+            counts.setdefault(piece, dict.fromkeys(_COUNTED, 0))[name] = count
     found = folder.db.execute(
-        "SELECT p.id, p.run, p.mark, p.kind, total(f.stands = 'open'), total(f.stands = 'in hand'), "
-        "total(f.shows = 'ask' AND f.verdict IN ('unsaid', 'unclear')), total(f.stands IN ('settled', 'closed')) "
-        "FROM pieces p LEFT JOIN findings f ON f.piece = p.id AND f.current = 1 "
-        "WHERE p.gone = 0 AND (p.kind IS NOT NULL OR p.mark IS NOT NULL) GROUP BY p.id ORDER BY p.run, length(p.bare_mark), p.bare_mark, p.id"
+        "SELECT id, run, mark, kind FROM pieces WHERE gone = 0 AND (kind IS NOT NULL OR mark IS NOT NULL) ORDER BY run, length(bare_mark), bare_mark, id"
     )
-    return [dict(zip(names, row, strict=True)) for row in found]
+    none = dict.fromkeys(_COUNTED, 0)
+    return [{"id": id, "run": run, "mark": mark, "kind": kind} | counts.get(id, none) for id, run, mark, kind in found]

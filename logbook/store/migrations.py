@@ -144,3 +144,9 @@ def hear_again_what_was_doubtful(db: Database) -> None:
 @migrations()
 def find_what_was_closed(db: Database) -> None:
     db.execute("CREATE INDEX findings_closed ON findings (stands) WHERE current = 1 AND stands = 'closed'")
+
+
+@migrations()
+def count_where_findings_stand(db: Database) -> None:
+    db.execute("CREATE INDEX findings_asked ON findings (piece) WHERE current = 1 AND shows = 'ask' AND verdict IN ('unsaid', 'unclear')")
+    db.execute("CREATE INDEX findings_settled ON findings (piece) WHERE current = 1 AND stands IN ('settled', 'closed')")
