@@ -98,7 +98,9 @@ def correct(note: str):
     body = asked.body(whole=("position",))
     if isinstance(body, Mistake):
         return answers.refuse(body)
-    value = pressing.value(body) if asked.is_form() else body.get("value")
+    if not asked.is_form() and "value" not in body:
+        return answers.refuse(Mistake("pages.bad-body", "value"))  # left out is not "I did not say that"
+    value = pressing.value(body) if asked.is_form() else body["value"]
     if isinstance(value, Mistake):
         return answers.refuse(value)
     act = store.correct(
