@@ -45,6 +45,7 @@ def type_note(page, text: str) -> None:
 def told(page, desk, text: str = STRAIGHT) -> dict:
     """A typed note, handed in and answered; the page shows the answer."""
     type_note(page, text)
+    page.evaluate("() => { document.documentElement.dataset.state = ''; }")  # that it is queued is told anew
     hand_in(page)
     page.wait_for_selector('#queue[data-waiting="0"]')
     answered(desk)
@@ -106,8 +107,7 @@ def test_a_fact_is_set_right_or_was_not_said_and_what_was_heard_stays(site, visi
     assert value(after, "outlet_size") == [18, 10.5]
     (fact,) = [fact for fact in after["fittings"][0]["facts"] if fact["name"] == "outlet_size"]
     assert fact["was"][0]["value"] == [18, 10]
-    page.wait_for_function("() => document.getElementById('note').innerText.includes('10-1/2')")
-    page.click("#note summary >> text=What was understood")
+    page.wait_for_function("() => document.getElementById('note').innerText.includes('10-1/2')")  # the fold stays open
     page.click("button.fact >> text=Rubbed down")
     press(page, "#note form button >> text=I did not say that")
     after = pressed(page, site[1], note["id"])

@@ -34,12 +34,14 @@ export async function speakLanguage(next) {
 
 const drawnFrom = new WeakMap();
 export function redraw(element, from, parts) {
-  // New content only where what it is made from is new: a fold stays open, and the keyboard stays where it is.
+  // New content only where what it is made from is new, so that the keyboard stays where it is; a fold that was open stays open.
   const print = JSON.stringify([known.language, from]);
   if (drawnFrom.get(element) === print) return;
   drawnFrom.set(element, print);
   const here = element.contains(document.activeElement);
+  const unfolded = new Set([...element.querySelectorAll("details[open] > summary")].map((one) => one.textContent));
   element.replaceChildren(...parts());
+  for (const one of element.querySelectorAll("details > summary")) if (unfolded.has(one.textContent)) one.parentElement.open = true;
   if (here) (element.querySelector("h1") || element.closest("section").querySelector("h1")).focus();
 }
 
