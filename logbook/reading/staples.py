@@ -47,7 +47,8 @@ def _flag(name: str, value: bool = True):
 
 def _leg(found: Found):
     item = found.item("n")
-    if item.value.value <= 1.5:
+    a_part = found.row.words(found.at("n"), found.at("n") + 2).lower().startswith(("half the", "half of"))  # "half the staples went through"
+    if item.value.value <= 1.5 and not a_part:
         yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
@@ -115,7 +116,7 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
     Frame(f"(?P<w>{_COUNT} (?:OF|ON|WITH) (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),
     Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|AROUND){{0,3}} {_COUNT})", _sides),
-    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT){{0,3}} {_COUNT})", _sides),
+    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT|ONLY){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
     Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED) (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),

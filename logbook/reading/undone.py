@@ -105,7 +105,7 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
     seen_act = False
     for at in range(begin + 1, end):
         concept = row.items[at].concept
-        if base and seen_act and (concept in _PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF"):
+        if base and seen_act and (concept in _PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF", "OR"):
             return at - 1 if row.items[at - 1].concept == "AND" else at
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in _PAST
         if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH"):
