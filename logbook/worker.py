@@ -195,8 +195,7 @@ def hear_again(folder: store.JobFolder, ears: Callable[[], Engine], now: datetim
     read = None
     if words is not None:
         words = _with_torn(words, one)
-        if second.is_better(words, first):
-            read = reading.read(words.text, language=language, transcript=words, job=folder.job)
+        read = second.taking_the_place(words, first, language, folder.job)
     answering.heard_again(folder, note, number, words, read, now)
     return 1
 

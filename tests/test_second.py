@@ -73,6 +73,21 @@ def test_the_better_of_two_hearings(first, again, better):
     assert second.is_better(again, first) is better
 
 
+@pytest.mark.parametrize(
+    ("first", "again", "stands"),
+    [
+        (FAINT, CLEAR, "second"),
+        ("Straight four, stapled every three.", "Straight four, stapled every two, taped.", "first"),  # a departure would go
+        ("Pieza 24, recta, engrapada y con cinta en los cuatro lados.", "Pieza 24, recta, engrapada y concinta en los cuatro lados.", "first"),
+        ("Straight four, not taped yet.", "Straight four, now taped yes.", "first"),
+        ("Straight four, stapled.", "Straight four, stapled and taped.", "second"),
+    ],
+)
+def test_a_better_hearing_stands_only_where_nothing_that_was_heard_is_lost(first, again, stands):
+    found = second.taking_the_place(said(again, 0.9), said(first, 0.5), "es" if first.startswith("Pieza") else "en")
+    assert (found is not None) is (stands == "second")
+
+
 # --- in the log
 
 

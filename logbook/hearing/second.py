@@ -12,11 +12,14 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from logbook.mistake import Mistake
+from logbook.reading import read
+from logbook.said import Reading
 from logbook.transcript import Transcript
 
 if TYPE_CHECKING:
     from logbook.decoding.sound import Sound
     from logbook.hearing.engine import Engine
+    from logbook.job import Job
 
 DOUBTFUL = -0.4  # below it a third of the notes, and two thirds of the wrong words
 AHEAD = 0.05  # a second hearing replaces the first when it is this much better
@@ -39,8 +42,30 @@ def is_doubtful(heard: Transcript) -> bool:
 
 
 def is_better(second: Transcript, first: Transcript) -> bool:
-    """Whether the second hearing of a recording takes the place of the first."""
+    """Whether the second hearing of a recording sounds better than the first."""
     return len(second.words) >= FEWEST * len(first.words) and score(second) > score(first) + AHEAD
+
+
+def says_no_less(second: Reading, first: Reading) -> bool:
+    """Whether every fact and every open item of the first stands in the second, with the same value.
+
+    Else a departure that was heard once could go, or a good piece lose an act: the first stands, with its doubts, and asks.
+    """
+
+    def told(reading: Reading) -> set:
+        return {(one.position, fact.name, fact.value) for one in reading.fittings for fact in one.facts} | {
+            (one.position, "(open)", item.about, item.denies) for one in reading.fittings for item in one.open_items
+        }
+
+    return told(first) <= told(second)
+
+
+def taking_the_place(second: Transcript, first: Transcript, language: str | None, job: Job | None = None) -> Reading | None:
+    """What a second hearing says, where it takes the place of the first; None: the first stands."""
+    if not is_better(second, first):
+        return None
+    before, after = (read(one.text, language=language, transcript=one, job=job) for one in (first, second))
+    return after if says_no_less(after, before) else None
 
 
 def hear_twice(ears: Engine, sounds: Sequence[Sound], languages: Sequence[str | None]) -> list[Transcript | Mistake]:
@@ -49,6 +74,6 @@ def hear_twice(ears: Engine, sounds: Sequence[Sound], languages: Sequence[str | 
     for place, (heard, sound, language) in enumerate(zip(found, sounds, languages, strict=True)):
         if isinstance(heard, Transcript) and heard.words and is_doubtful(heard):
             again = ears.hear_again(sound, language=language or heard.language)
-            if isinstance(again, Transcript) and is_better(again, heard):
+            if isinstance(again, Transcript) and taking_the_place(again, heard, language):
                 found[place] = again
     return found

@@ -9,6 +9,7 @@ MISHEARD = (
     Misheard("en grapado", "engrapado", "STAPLED"),
     Misheard("en cintada", "encintada", "TAPED"),
     Misheard("en cintado", "encintado", "TAPED"),
+    Misheard("concinta", "con cinta", "TAPED"),
     Misheard("grabada", "grapada", "STAPLED", after=("EVERY", "AND TAPED"), before=("TAPED",)),
     Misheard("grabado", "grapado", "STAPLED", after=("EVERY", "AND TAPED"), before=("TAPED",)),
     Misheard("grabadas", "grapadas", "STAPLED", after=("EVERY", "AND TAPED"), before=("TAPED",)),
