@@ -78,7 +78,7 @@ def test_the_better_of_two_hearings(first, again, better):
     [
         (FAINT, CLEAR, "second"),
         ("Straight four, stapled every three.", "Straight four, stapled every two, taped.", "first"),  # a departure would go
-        ("Pieza 24, recta, engrapada y con cinta en los cuatro lados.", "Pieza 24, recta, engrapada y concinta en los cuatro lados.", "first"),
+        ("Pieza 24, recta, engrapada y con cinta en los cuatro lados.", "Pieza 24, recta, engrapada y consinda en los cuatro lados.", "first"),
         ("Straight four, not taped yet.", "Straight four, now taped yes.", "first"),
         ("Straight four, stapled.", "Straight four, stapled and taped.", "second"),
     ],
