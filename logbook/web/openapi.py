@@ -121,7 +121,7 @@ def _paths() -> dict:
         "/notes/{note}/corrections": {
             "post": _act(
                 "Set one fact right; what was heard stays beside it",
-                {"type": "object", "required": ["id", "position", "name", "value"], "properties": {"id": _UUID, "position": {"type": "integer", "minimum": 0}, "name": {"enum": [row.name for row in facts.FACTS]}, "value": {}, "at": _AT}},
+                {"type": "object", "required": ["id", "name", "value"], "properties": {"id": _UUID, "position": {"type": "integer", "minimum": 0, "default": 0}, "name": {"enum": [row.name for row in facts.FACTS]}, "value": {}, "at": _AT}},
                 _ref("act"),
             ) | {"parameters": [note]}
         },
