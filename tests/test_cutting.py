@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 import subprocess
-from fractions import Fraction
 from xml.etree import ElementTree
 
 import pytest
@@ -12,13 +11,13 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from desk import PAGE, open_desk
-from logbook import schedule
+from logbook import limits, schedule
 from logbook.cli import main
 from logbook.geometry import asked, cut_sheet
 from logbook.geometry.cut_sheet import CutSheet
 from logbook.mistake import Mistake
 
-SLOPE = (Fraction(2), Fraction(12))
+LIMIT = limits.DEFAULTS.__getitem__
 SCHEDULE = """mark,run,order,kind,inlet,outlet,branch,flat side,length,drawing
 3,2,1,transition,20x14,20x11,,bottom,,M-7
 4,2,2,transition,20x11,20x14,,bottom,
@@ -154,7 +153,7 @@ def test_the_slope_is_the_job_s(tmp_path):
 def test_the_row_of_each_kind_becomes_fields_that_lay_out():
     rows, wrong = schedule.read(SCHEDULE, "s")
     assert not wrong
-    laid = [asked.lay_out(fields["kind"], fields, SLOPE) for fields in map(asked.of_row, rows) if fields]
+    laid = [asked.lay_out(fields["kind"], fields, LIMIT) for fields in map(asked.of_row, rows) if fields]
     assert len(laid) == 5 and all(isinstance(one, CutSheet) for one in laid)
 
 
@@ -169,7 +168,7 @@ TEXTS = st.one_of(
 def test_whatever_is_typed_is_a_sheet_or_a_mistake_with_its_words(kind, typed):
     from logbook.geometry.cut_text import refusal
 
-    found = asked.lay_out(kind, typed, SLOPE)
+    found = asked.lay_out(kind, typed, LIMIT)
     if isinstance(found, Mistake):
         for language in ("en", "es"):
             assert all(part and "{" not in part for part in refusal(found, language))

@@ -25,6 +25,7 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--branch", metavar="WxH", help="branch opening of a tee or branch")
     parser.add_argument("--flat", default="", help="sides that stay flat: bottom,left")
     parser.add_argument("--set-back", metavar="IN", help="set-back to use, where it is longer than needed")
+    parser.add_argument("--air", choices=("narrows", "widens"), default="narrows", help="whether a transition narrows or widens along the air")
     parser.add_argument("--by", metavar="IN", help="shift of an offset")
     parser.add_argument("--over", metavar="IN", help="length between the bends of an offset")
     parser.add_argument("--axis", choices=("width", "height"), default="width", help="the way an offset shifts")
@@ -79,7 +80,7 @@ def _sheet(args):
     if isinstance(job, tuple):
         return job[0]
     given = {name: str(getattr(args, name)) for name in asked.FIELDS[args.kind] if getattr(args, name) is not None}
-    return asked.lay_out(args.kind, given, job.limit("slope"))
+    return asked.lay_out(args.kind, given, job.limit)
 
 
 def _flag(field: str) -> str:

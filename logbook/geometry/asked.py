@@ -1,6 +1,6 @@
 """What a cut sheet is asked for: the fields of each kind as somebody writes them, and the sheet or what is wrong.
 
-    lay_out(kind, given, slope) -> CutSheet | Mistake        `given`: field name -> text, as typed on a page or a line
+    lay_out(kind, given, limit) -> CutSheet | Mistake        `given`: field name -> text, as typed on a page or a line
     of_row(row) -> fields of a row of the schedule, or None where the kind has no cut sheet
 
 Sizes are width by height inside, "20x14", "12-1/2 by 10", "500x350 mm"; lengths "24", "12-1/2", "300 mm". A `Mistake`
@@ -9,19 +9,19 @@ names the field in `where`, so that a page can put it beside the field and a com
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from fractions import Fraction
 
 from logbook import measure, schedule
 from logbook.facts import SIDES
-from logbook.geometry import elbow, offset, take_off, transition
+from logbook.geometry import elbow, offset, seams, take_off, transition
 from logbook.geometry.cut_sheet import CutSheet
 from logbook.mistake import Mistake
 from logbook.schedule import Row
 
 # The fields of each kind in the order they are asked; those in NEEDED can't be left empty.
 FIELDS: Mapping[str, tuple[str, ...]] = {
-    "transition": ("large", "small", "flat", "set_back", "board", "method"),
+    "transition": ("large", "small", "flat", "set_back", "air", "board", "method"),
     "offset": ("size", "by", "over", "axis", "board"),
     "elbow": ("size", "turn", "pieces", "throat", "board", "method"),
     "tee": ("size", "branch", "at", "entry", "board"),
@@ -34,16 +34,16 @@ NEEDED: Mapping[str, tuple[str, ...]] = {
     "tee": ("size", "branch"), "branch": ("size", "branch"), "end_cap": ("size",), "straight": ("size", "length"),
 }  # fmt: skip
 KINDS = tuple(FIELDS)
-CHOICES: Mapping[str, tuple[str, ...]] = {"axis": ("width", "height"), "entry": ("45", "square"), "method": ("section", "board")}
+CHOICES: Mapping[str, tuple[str, ...]] = {"axis": ("width", "height"), "entry": ("45", "square"), "method": ("section", "board"), "air": ("narrows", "widens")}
 MOST_PIECES = 12
 PIECES = ("2", "3", "4", "5")  # offered for an elbow; more can be asked for
 BOARDS = ("1", "1-1/2", "2")
-DEFAULTS: Mapping[str, str] = {"board": "1", "method": "section", "axis": "width", "turn": "90", "pieces": "2", "throat": "0", "at": "12", "entry": "45"}
+DEFAULTS: Mapping[str, str] = {"board": "1", "method": "section", "axis": "width", "air": "narrows", "turn": "90", "pieces": "2", "throat": "0", "at": "12", "entry": "45"}
 SIZES, LENGTHS = ("large", "small", "size", "branch"), ("set_back", "by", "over", "turn", "throat", "at", "length", "board")
 
 
-def lay_out(kind: str, given: Mapping[str, str], slope: tuple[Fraction, Fraction]) -> CutSheet | Mistake:
-    """The cut sheet, or the first thing that was given wrongly. `slope` is rise and run that the job allows."""
+def lay_out(kind: str, given: Mapping[str, str], limit: Callable[[str], object]) -> CutSheet | Mistake:
+    """The cut sheet, or the first thing that was given wrongly. `limit` is `Job.limit`: its slope, its seams, its end."""
     if kind not in FIELDS:
         return Mistake("layout.bad-kind", "kind", {"came": kind[:40], "kinds": ", ".join(KINDS)})
     text = dict(DEFAULTS) | {name: value.strip() for name, value in given.items() if value and value.strip()}
@@ -55,24 +55,27 @@ def lay_out(kind: str, given: Mapping[str, str], slope: tuple[Fraction, Fraction
         values[name] = _value(name, text.get(name))
         if isinstance(values[name], Mistake):
             return values[name]
-    size, board = values.get("size"), values["board"]
+    size, board, closed = values.get("size"), values["board"], seams.of(limit)
     match kind:
         case "transition":
-            limit = Fraction(slope[0]) / Fraction(slope[1])
+            rise, run = limit("slope")
             return transition.lay_out(
-                transition.Wanted(values["large"], values["small"], values["flat"] or (), limit, board, values["method"], values["set_back"])
-            )
+                transition.Wanted(
+                    values["large"], values["small"], values["flat"] or (), Fraction(rise) / Fraction(run), board, values["method"],
+                    values["set_back"], seams=closed, widens=values["air"] == "widens",
+                )
+            )  # fmt: skip
         case "offset":
-            return offset.lay_out(size, values["by"], values["over"], values["axis"], board)
+            return offset.lay_out(size, values["by"], values["over"], values["axis"], board, closed=closed)
         case "elbow" if values["method"] == "board":
-            return elbow.radius(size, values["turn"], values["throat"], board)
+            return elbow.radius(size, values["turn"], values["throat"], board, closed=closed)
         case "elbow":
-            return elbow.mitred(size, values["turn"], values["pieces"], values["throat"], board)
+            return elbow.mitred(size, values["turn"], values["pieces"], values["throat"], board, closed=closed)
         case "tee" | "branch":
-            return take_off.branch(kind, size, values["branch"], values["at"], values["entry"], board)
+            return take_off.branch(kind, size, values["branch"], values["at"], values["entry"], board, closed=closed)
         case "end_cap":
-            return take_off.end_cap(size, board)
-    return take_off.straight(size, values["length"], board)
+            return take_off.end_cap(size, board, closed)
+    return take_off.straight(size, values["length"], board, closed)
 
 
 def _value(name: str, text: str | None):
@@ -103,9 +106,12 @@ def of_row(row: Row) -> dict[str, str] | None:
         ends = [size for size in (row.inlet, row.outlet) if size is not None]
         ends.sort(key=lambda size: size[0] * size[1], reverse=True)
         found = dict(zip(("large", "small"), ends))
+        widens = len(ends) == 2 and ends[0] == row.outlet != row.inlet
     else:
         found = {"size": row.inlet, "branch": row.branch if row.kind in ("tee", "branch") else None}
     fields = {"kind": row.kind} | {name: _written(size) for name, size in found.items() if size is not None}
+    if row.kind == "transition" and widens:
+        fields["air"] = "widens"
     if row.flat_side and row.kind == "transition":
         fields["flat"] = row.flat_side
     if row.length is not None and row.kind in ("straight", "offset"):

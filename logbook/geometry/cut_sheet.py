@@ -9,10 +9,18 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
-from math import ceil
-
+from logbook.geometry.seams import Closing
 from logbook.geometry.stock import Stock
 from logbook.measure import in_json
+
+
+@dataclass(frozen=True)
+class Stroke:
+    """A line on a panel: `cut` (a knife follows it) or `radius` (lettered with its own length)."""
+
+    look: str
+    start: tuple[Fraction, Fraction]
+    end: tuple[Fraction, Fraction]
 
 
 @dataclass(frozen=True)
@@ -23,6 +31,7 @@ class Panel:
     outline: tuple[tuple[Fraction, Fraction], ...]
     edges: tuple[str, str] = ("fold", "fold")
     inner: tuple[tuple[Fraction, Fraction], ...] = ()  # an opening cut into it, or the core that stands on it
+    strokes: tuple[Stroke, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -49,14 +58,7 @@ class CutSheet:
     steps: tuple[Step, ...]
     panels: tuple[Panel, ...]
     stock: Stock
-    seam: Fraction  # inches of seam to staple and tape
-    staples: int
-    tape: Fraction
-
-
-def closing(seam: Fraction, spacing: Fraction) -> tuple[int, Fraction]:
-    """Staples for a seam at a spacing (one more than the gaps) and whole inches of tape, an inch over at each of four ends."""
-    return int(seam / spacing) + 1, Fraction(ceil(seam + 4))
+    closing: Closing
 
 
 def to_json(sheet: CutSheet) -> dict:
@@ -72,6 +74,7 @@ def to_json(sheet: CutSheet) -> dict:
         "panels": [
             {"name": p.name, "edges": list(p.edges)}
             | {key: [[in_json(x), in_json(y)] for x, y in points] for key, points in (("outline", p.outline), ("inner", p.inner))}
+            | {"strokes": [{"look": s.look, "points": [[in_json(x), in_json(y)] for x, y in (s.start, s.end)]} for s in p.strokes]}
             for p in sheet.panels
         ],
         "stock": {
@@ -81,7 +84,8 @@ def to_json(sheet: CutSheet) -> dict:
             "area": in_json(sheet.stock.area),
             "waste": in_json(sheet.stock.waste),
         },
-        "seam": in_json(sheet.seam),
-        "staples": sheet.staples,
-        "tape": in_json(sheet.tape),
+        "seam": in_json(sheet.closing.seam),
+        "staples": sheet.closing.staples,
+        "cross_tabs": sheet.closing.tabs,
+        "tape": in_json(sheet.closing.tape),
     }

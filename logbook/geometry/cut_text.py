@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from logbook.facts import SIDES
-from logbook.geometry.cut_drawing import lettered
+from logbook.geometry.cut_panel import lettered
 from logbook.geometry.cut_sheet import CutSheet
 from logbook.measure import decimal
 from logbook.mistake import Mistake
@@ -53,14 +53,16 @@ def _word(key: str, value, language: str) -> object:
 def stock_line(sheet: CutSheet, language: str) -> str:
     stock = sheet.stock
     wide, long = map(lettered, stock.sheet)
-    told = {"wide": wide, "long": long, "area": decimal(stock.area / SQUARE_FOOT, 1), "waste": decimal(stock.waste / SQUARE_FOOT, 1)}
+    told = {"wide": wide, "long": long, "pieces": stock.pieces, "area": decimal(stock.area / SQUARE_FOOT, 1), "waste": decimal(stock.waste / SQUARE_FOOT, 1)}
     if stock.blank is None:
         return say("layout.stock-flat", language, **told)
-    return say("layout.stock-line", language, blank=lettered(stock.blank), pieces=stock.pieces, **told)
+    return say("layout.stock-line", language, blank=lettered(stock.blank), **told)
 
 
 def closing_line(sheet: CutSheet, language: str) -> str:
-    return say("layout.closing-line", language, seam=lettered(sheet.seam), staples=sheet.staples, tape=lettered(sheet.tape))
+    closed = sheet.closing
+    key = "layout.closing-tabs" if closed.tabs else "layout.closing-line"
+    return say(key, language, seam=lettered(closed.seam), staples=closed.staples, tabs=closed.tabs, tape=lettered(closed.tape))
 
 
 def cautions(language: str) -> list[str]:

@@ -10,9 +10,9 @@ from __future__ import annotations
 from fractions import Fraction
 from math import cos, radians, sin
 
-from logbook.geometry import stock
+from logbook.geometry import seams, stock
 from logbook.geometry.angles import across, arc, near, slant
-from logbook.geometry.cut_sheet import CutSheet, Panel, Size, Step, closing
+from logbook.geometry.cut_sheet import CutSheet, Panel, Size, Step, Stroke
 from logbook.measure import printed
 from logbook.mistake import Mistake
 
@@ -27,7 +27,7 @@ def mitred(
     throat: Fraction,
     thickness: Fraction,
     stub: Fraction = stock.STUB,
-    spacing: Fraction = Fraction(2),
+    closed: seams.Seams = seams.USUAL,
 ) -> CutSheet | Mistake:
     """`size` (width in the plane of the turn, height); `throat` inches on the inside between first and last joint's bend centre, 0 for two pieces."""
     board = stock.board(thickness)
@@ -35,6 +35,8 @@ def mitred(
         return board
     if not 0 < turn <= 90 or pieces < 2:
         return Mistake("layout.turn", "turn", {"turn": printed(turn), "pieces": pieces})
+    if pieces > 2 and throat <= 0:
+        return Mistake("layout.needs-throat", "throat", {"pieces": pieces})
     width, height = size
     joint = turn / (pieces - 1)
     mitre = joint / 2
@@ -51,22 +53,37 @@ def mitred(
     refused = stock.too_long(length, "size")
     if refused:
         return refused
-    seam = (pieces - 1) * (2 * slant(width, step) + 2 * height)
-    staples, tape = closing(seam, spacing)
+    marks = _marks(stub, step, short, pieces)
+    section = Panel(
+        "section-cheek", ((zero, zero), (length, zero), (length, width), (zero, width)),
+        strokes=tuple(Stroke("cut", (on_near, zero), (on_far, width)) for on_near, on_far in marks),
+    )  # fmt: skip
     vanes = joint >= VANES_FROM
     sizes = [Size("joint-turn", joint, "°"), Size("mitre", mitre, "°"), Size("mitre-step", step)]
     if pieces > 2:
         sizes += [Size("gore-throat", short), Size("gore-heel", long)]
-    steps = [Step("lay-from", {"end": "female"}), Step("mitre-first", {"stub": stub, "far": stub + step, "angle": mitre})]
-    if pieces > 2:
-        steps.append(Step("gores", {"count": pieces - 2, "short": short, "long": long}))
-    steps += [Step("turn-middle"), Step("cut-facing-first")]
+    steps = [Step("lay-from", {"end": closed.made_from}), Step("mitre-first", {"stub": stub, "far": stub + step, "angle": mitre})]
+    steps += [Step("mitre-next", {"near": on_near, "far": on_far}) for on_near, on_far in marks[1:]]
+    steps += [Step("square-off", {"length": length}), Step("cut-facing-first"), Step("turn-second")]
     steps += [Step("vanes")] if vanes else []
-    steps += [Step("tabs-at-mitre"), Step("close", {"spacing": spacing})]
+    steps += [Step("tabs-at-mitre", {"length": closed.cross_tab_length, "spacing": closed.cross_tab_spacing}), Step("close-tabs")]
     return CutSheet(
         "elbow", "section", {"size": size, "turn": turn, "pieces": pieces, "thickness": thickness},
-        tuple(sizes), tuple(steps), tuple(panels), stock.stock(width, height, length, board), seam, staples, tape,
+        tuple(sizes), tuple(steps), (section, *panels), stock.stock(width, height, length, board),
+        closed.tabbed((pieces - 1) * [slant(width, step), slant(width, step), height, height]),
     )  # fmt: skip
+
+
+def _marks(stub: Fraction, step: Fraction, short: Fraction, pieces: int) -> list[tuple[Fraction, Fraction]]:
+    """Where each mitre crosses the near and the far face of the section, from the end it is laid out from.
+
+    Neighbouring mitres lean opposite ways: the middle pieces lie head to foot and none of the board between is lost.
+    """
+    marks, long = [(stub, stub + step)], short + 2 * step
+    for n in range(pieces - 2):
+        on_near, on_far = marks[-1]
+        marks.append((on_near + long, on_far + short) if n % 2 == 0 else (on_near + short, on_far + long))
+    return marks
 
 
 def radius(
@@ -75,7 +92,7 @@ def radius(
     throat: Fraction,
     thickness: Fraction,
     stub: Fraction = stock.STUB,
-    spacing: Fraction = Fraction(2),
+    closed: seams.Seams = seams.USUAL,
 ) -> CutSheet | Mistake:
     """A radius elbow from flat board: two cheeks, a throat and a heel panel. `throat` is the inside radius."""
     board = stock.board(thickness)
@@ -85,10 +102,7 @@ def radius(
         return Mistake("layout.turn", "turn", {"turn": printed(turn), "pieces": 1})
     width, height = size
     heel = throat + width
-    if heel + stub > stock.SHEET_WIDTH:
-        return Mistake("layout.larger-than-a-sheet", "size", {"needed": printed(heel + stub), "sheet": printed(stock.SHEET_WIDTH)})
-    ring = [_on_ring(throat, turn, n) for n in range(RING_STEPS + 1)]
-    ring += [_on_ring(heel, turn, n) for n in range(RING_STEPS, -1, -1)]
+    cheek = _cheek(throat, heel, turn, stub)
     inner, outer = arc(throat, turn), arc(heel, turn)
     zero = Fraction(0)
 
@@ -96,9 +110,11 @@ def radius(
         long = length + 2 * stub
         return Panel(name, ((zero, zero), (long, zero), (long, height), (zero, height)), ("butt", "butt"))
 
-    seam = 2 * (inner + outer + 4 * stub)
-    staples, tape = closing(seam, spacing)
-    sheets = stock.stock(width, height, outer + 2 * stub, board)
+    wide, tall = (max(corner[way] for corner in cheek.outline) for way in (0, 1))
+    parts = [(wide, tall), (wide, tall), (inner + 2 * stub, height), (outer + 2 * stub, height)]
+    refused = stock.no_sheet_for(parts, "size")
+    if refused:
+        return refused
     return CutSheet(
         "elbow", "board", {"size": size, "turn": turn, "throat": throat, "thickness": thickness},
         (
@@ -107,13 +123,29 @@ def radius(
         ),
         (
             Step("cheeks", {"throat": throat, "heel": heel, "stub": stub}), Step("kerf", {"throat": inner, "heel": outer}),
-            Step("cut-facing-first"), Step("close", {"spacing": spacing}),
+            Step("inside-lines"), Step("cut-facing-first"), Step("cheek-flap", {"flap": board.flap}), Step("close", {"spacing": closed.staple_spacing}),
         ),
-        (Panel("cheek", tuple(ring), ("shiplap", "shiplap")), wrapper("throat", inner), wrapper("heel", outer)),
-        sheets, seam, staples, tape,
+        (cheek, wrapper("throat", inner), wrapper("heel", outer)),
+        stock.flat(parts), closed.flapped(2 * (inner + outer + 4 * stub)),
     )  # fmt: skip
 
 
-def _on_ring(at: Fraction, turn: Fraction, n: int) -> tuple[Fraction, Fraction]:
-    angle = radians(float(turn)) * n / RING_STEPS
-    return near(float(at) * sin(angle)), near(float(at) * cos(angle))
+def _cheek(throat: Fraction, heel: Fraction, turn: Fraction, stub: Fraction) -> Panel:
+    """The ring between the two radii with a straight stub at each end; its low corner at nought."""
+
+    def on_ring(at: Fraction, share: Fraction, ahead: Fraction = Fraction(0)) -> tuple[Fraction, Fraction]:
+        angle = radians(float(turn * share))
+        return near(float(at) * sin(angle) + float(ahead) * cos(angle)), near(float(at) * cos(angle) - float(ahead) * sin(angle))
+
+    ways = [Fraction(n, RING_STEPS) for n in range(RING_STEPS + 1)]
+    ring = [on_ring(throat, Fraction(0), -stub), *(on_ring(throat, way) for way in ways), on_ring(throat, Fraction(1), stub)]
+    ring += [on_ring(heel, Fraction(1), stub), *(on_ring(heel, way) for way in reversed(ways)), on_ring(heel, Fraction(0), -stub)]
+    left, low = (min(corner[way] for corner in ring) for way in (0, 1))
+    left, low = min(left, Fraction(0)), min(low, Fraction(0))  # the centre of the turn is drawn too
+
+    def moved(corner):
+        return corner[0] - left, corner[1] - low
+
+    centre = moved((Fraction(0), Fraction(0)))
+    radii = tuple(Stroke("radius", centre, moved(on_ring(at, share))) for at, share in ((throat, Fraction(3, 4)), (heel, Fraction(1, 4))))
+    return Panel("cheek", tuple(map(moved, ring)), ("shiplap", "shiplap"), strokes=radii)

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from logbook.geometry import stock
+from logbook.geometry import seams, stock
 from logbook.geometry.angles import across, slant, slope_angle
-from logbook.geometry.cut_sheet import CutSheet, Panel, Size, Step, closing
+from logbook.geometry.cut_sheet import CutSheet, Panel, Size, Step, Stroke
 from logbook.measure import printed
 from logbook.mistake import Mistake
 
@@ -22,7 +22,7 @@ def lay_out(
     axis: str,
     thickness: Fraction,
     stub: Fraction = stock.STUB,
-    spacing: Fraction = Fraction(2),
+    closed: seams.Seams = seams.USUAL,
 ) -> CutSheet | Mistake:
     """`by` inches sideways (axis "width") or up and down ("height") over `over` inches between the bends."""
     board = stock.board(thickness)
@@ -41,11 +41,14 @@ def lay_out(
         return refused
     width = size[1] if axis == "width" else size[0]
     zero = Fraction(0)
+    second = stub + middle  # where the second mitre meets the near face
+    section = Panel(
+        "section-cheek", ((zero, zero), (length, zero), (length, depth), (zero, depth)),
+        strokes=tuple(Stroke("cut", (at, zero), (at + step, depth)) for at in (stub, second)),
+    )  # fmt: skip
     cheek_end = Panel("end-cheek", ((zero, zero), (stub, zero), (stub + step, depth), (zero, depth)), ("fold", "fold"))
     cheek_middle = Panel("middle-cheek", ((zero, zero), (middle, zero), (middle + step, depth), (step, depth)), ("fold", "fold"))
     near_side = Panel("middle-face", ((zero, zero), (middle, zero), (middle, width), (zero, width)))
-    seam = 2 * (2 * slant(depth, step) + 2 * width)
-    staples, tape = closing(seam, spacing)
     return CutSheet(
         kind="offset",
         method="section",
@@ -58,17 +61,16 @@ def lay_out(
             Size("overall", 2 * stub + step + over),
         ),
         steps=(
-            Step("lay-from", {"end": "female"}),
+            Step("lay-from", {"end": closed.made_from}),
             Step("mitre-first", {"stub": stub, "far": stub + step, "angle": mitre}),
-            Step("mitre-second", {"middle": middle, "angle": mitre}),
-            Step("turn-middle"),
+            Step("mitre-next", {"near": second, "far": second + step}),
+            Step("square-off", {"length": length}),
             Step("cut-facing-first"),
-            Step("tabs-at-mitre"),
-            Step("close", {"spacing": spacing}),
+            Step("turn-second"),
+            Step("tabs-at-mitre", {"length": closed.cross_tab_length, "spacing": closed.cross_tab_spacing}),
+            Step("close-tabs"),
         ),
-        panels=(cheek_end, cheek_middle, near_side),
+        panels=(section, cheek_end, cheek_middle, near_side),
         stock=stock.stock(*size, length, board),
-        seam=seam,
-        staples=staples,
-        tape=tape,
+        closing=closed.tabbed(2 * [slant(depth, step), slant(depth, step), width, width]),
     )

@@ -8,6 +8,7 @@ female ends are cut (same sheet); 46 is used, the shorter.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
@@ -101,3 +102,42 @@ def _part(whole: Fraction, pieces: int, of: Board) -> Fraction:
     if pieces == 1:
         return whole
     return (whole + (pieces - 1) * (of.side_joint + of.flap - of.fold)) / pieces
+
+
+def no_sheet_for(parts: Sequence[tuple[Fraction, Fraction]], where: str) -> Mistake | None:
+    """Why one of the flat parts can't come out of one sheet, or None where each can."""
+    for part in parts:
+        for needed, most in ((min(part), SHEET_WIDTH), (max(part), SHEET_LENGTHS[-1])):
+            if needed > most:
+                return Mistake("layout.larger-than-a-sheet", where, {"needed": printed(needed), "sheet": printed(most)})
+    return None
+
+
+def flat(parts: Sequence[tuple[Fraction, Fraction]]) -> Stock:
+    """Sheets for flat parts (length, width) laid on shelves across sheets of the length that wastes least.
+
+    The longest first, each on the first shelf with room: what a person does with a tape, and never fewer sheets than it takes.
+    """
+    area = sum((long * wide for long, wide in parts), Fraction(0))
+    counted = [(_sheets(parts, length), length) for length in SHEET_LENGTHS if max(map(max, parts)) <= length]
+    count, length = min(counted, key=lambda one: one[0] * one[1])
+    return Stock(None, (SHEET_WIDTH, length), count, area, count * SHEET_WIDTH * length - area)
+
+
+def _sheets(parts: Sequence[tuple[Fraction, Fraction]], length: Fraction) -> int:
+    """How many sheets of 48 in. by `length` the parts take, along the sheet; `used` is what each shelf's strip has taken."""
+    shelves: list[list[Fraction]] = []  # [width of the strip, length used]
+    for long, wide in sorted(((max(part), min(part)) for part in parts), key=lambda part: (-part[1], -part[0])):
+        shelf = next((one for one in shelves if wide <= one[0] and one[1] + long <= length), None)
+        if shelf is None:
+            shelves.append([wide, long])
+        else:
+            shelf[1] += long
+    sheets: list[Fraction] = []
+    for wide, _ in shelves:
+        place = next((n for n, used in enumerate(sheets) if used + wide <= SHEET_WIDTH), None)
+        if place is None:
+            sheets.append(wide)
+        else:
+            sheets[place] += wide
+    return len(sheets)

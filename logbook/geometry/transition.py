@@ -6,7 +6,7 @@ the finished opening is larger by the same share of the drop. *From flat board*:
 slant length and nothing is trimmed. With two axes four flat faces close only over one common set-back; the trim
 is then that of the steeper face. Plain trigonometry; the limit of the slope is the job's own.
 
-Everything is laid out from the larger end: a section can only be made smaller.
+A section can only be made smaller: the larger end stays as it is, and the marks are measured from the other.
 """
 
 from __future__ import annotations
@@ -15,9 +15,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from logbook.geometry import stock
+from logbook.geometry import seams, stock
 from logbook.geometry.angles import near, short_by, slant, slope_angle
-from logbook.geometry.cut_sheet import CutSheet, Panel, Size, Step, closing
+from logbook.geometry.cut_sheet import CutSheet, Panel, Size, Step, Stroke
 from logbook.measure import printed
 from logbook.mistake import Mistake
 
@@ -37,7 +37,8 @@ class Wanted:
     method: str
     set_back: Fraction | None = None
     stub: Fraction = stock.STUB
-    spacing: Fraction = Fraction(2)
+    seams: seams.Seams = seams.USUAL
+    widens: bool = False  # along the air: then the smaller end is where the air comes in
 
 
 def moves(wanted: Wanted) -> Mapping[str, Fraction] | Mistake:
@@ -91,8 +92,6 @@ def _sheet(wanted, board, moved, back, trim):
         sizes += [Size("trim", trim), Size("finished-width", finished[0]), Size("finished-height", finished[1])]
     sizes.append(Size("overall", wanted.stub + reach))
     panels = tuple(_panel(side, wanted, moved, back, reach) for side in ("top", "bottom", "left", "right"))
-    seam = _seam(moved, back) + 2 * sum(finished)
-    staples, tape = closing(seam, wanted.spacing)
     length = wanted.stub + (back if wanted.method == "section" else max(slant(back, by) for by in moved.values()))
     return CutSheet(
         kind="transition",
@@ -102,9 +101,7 @@ def _sheet(wanted, board, moved, back, trim):
         steps=tuple(_steps(wanted, moved, back, trim)),
         panels=panels,
         stock=stock.stock(*wanted.large, length, board),
-        seam=seam,
-        staples=staples,
-        tape=tape,
+        closing=wanted.seams.flapped(_seam(moved, back) + 2 * sum(finished)),
     )
 
 
@@ -128,17 +125,30 @@ def _panel(side: str, wanted, moved, back, reach) -> Panel:
         outline.remove((stub, Fraction(0)))
     if up == width:
         outline.remove((stub, width))
-    edge = "butt" if lifted else "shiplap" if low in moved or high in moved else "fold"
-    return Panel(side, tuple(outline), (edge, edge))
+    across = (Stroke("cut", (stub, Fraction(0)), (stub, width)),) if lifted else ()
+    return Panel(side, tuple(outline), tuple(_edge(side, neighbour, moved) for neighbour in (low, high)), strokes=across)
+
+
+def _edge(side: str, neighbour: str, moved) -> str:
+    """How a panel meets its neighbour: a corner that no side moves at stays folded. The panel that is laid in is the
+    butt one; where both axes move, top and bottom are, so that no panel is both."""
+    if side not in moved and neighbour not in moved:
+        return "fold"
+    return "butt" if side in laid_in(moved) else "shiplap"
+
+
+def laid_in(moved) -> tuple[str, str]:
+    """The pair of panels that drop into the others' shiplap."""
+    return ("left", "right") if {AXIS[side] for side in moved} == {0} else ("top", "bottom")
 
 
 def _steps(wanted, moved, back, trim):
-    yield Step("lay-from", {"end": "female"})
+    yield Step("cut-end", {"end": wanted.seams.other_end if wanted.widens else wanted.seams.made_from})
     yield Step("stub-line", {"stub": wanted.stub})
     for side, by in moved.items():
         neighbours = ("left", "right") if AXIS[side] == 1 else ("top", "bottom")
         yield Step("marks", {"side": side, "one": neighbours[0], "other": neighbours[1], "back": back, "by": by})
-    yield Step("cut-facing-first")
+    yield Step("facing-flap")
     if wanted.method == "section":
         for side, by in moved.items():
             yield Step("free-panel", {"side": side, "back": back})
@@ -146,6 +156,8 @@ def _steps(wanted, moved, back, trim):
     else:
         for side, by in moved.items():
             yield Step("make-panel", {"side": side, "slant": slant(back, by)})
-    yield Step("shiplap")
+        yield Step("inside-lines")
+    one, other = ("top", "bottom") if laid_in(moved) == ("left", "right") else ("left", "right")
+    yield Step("shiplap", {"one": one, "other": other})
     yield Step("drop-in")
-    yield Step("close", {"spacing": wanted.spacing})
+    yield Step("close", {"spacing": wanted.seams.staple_spacing})

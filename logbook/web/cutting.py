@@ -16,7 +16,7 @@ from logbook.mistake import Mistake
 from logbook.web import answers, opened, secrecy
 
 screen = Blueprint("cutting", __name__)
-NAMES = ("large", "small", "size", "branch", "flat", "set_back", "by", "over", "axis", "turn", "pieces", "throat", "at", "entry", "length", "board", "method")
+NAMES = ("large", "small", "size", "branch", "flat", "set_back", "air", "by", "over", "axis", "turn", "pieces", "throat", "at", "entry", "length", "board", "method")
 
 
 @screen.get("/layout")
@@ -91,7 +91,7 @@ def _is_asked(given: dict) -> bool:
 def _sheet(given: dict, row, job: jobs.Job) -> CutSheet | Mistake:
     if isinstance(row, Mistake):
         return row
-    return asked.lay_out(given.get("kind", ""), _filled(given, job), job.limit("slope"))
+    return asked.lay_out(given.get("kind", ""), _filled(given, job), job.limit)
 
 
 def _filled(given: dict, job: jobs.Job) -> dict:
