@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages import en
+from logbook.languages import en, es_verbs
 from logbook.languages.es_misheard import MISHEARD
 from logbook.languages.language import Language, Numbers
 
@@ -144,7 +144,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("NOT_LOGGED", "no registres|no registren|no anotes|no anoten|no cuentes|no cuenten|no apuntes|sin contar"),
     ("UNDONE", "se está despegando|se despega|está despegada|está despegado|se despegó|quedó parada|está parada|está levantada|se levantó|se está levantando|quedó suelta|está suelta|la arranqué|lo arranqué|la arrancamos|lo arrancamos|se despegó la cinta|la quité|lo quité|la quitamos|lo quitamos|las quité|las quitamos|los quité|se la quité|se la quitamos|le quité la cinta|le quitamos la cinta|le arranqué la cinta|se cayó|se cayeron|no pegó|no pega|se soltó|se soltaron|se zafó|se zafaron|la tuve que quitar|lo tuve que quitar|tuve que quitarla|tuve que quitarlo|tuvimos que quitarla|tuvimos que quitarlo|hubo que quitarla|le quité las grapas|le quitamos las grapas|le quité las aletas|le quitamos las aletas|las saqué|las sacamos"),
     ("BENT", "dobladas|bien dobladas|doblados|bien apretadas|aplastadas|dobladas y apretadas|bien dobladas y apretadas|bent|todas dobladas|dobladas bien apretadas|bien aplastadas|remachadas"),
-    ("TAPED", "encintado|encintada|encintados|encintadas|encinté|encintamos|taped|tapeado|tapeada|teipeado|teipeada|teipeé|tapeadas|lo encinté|la encinté|le encinté|teipiado|teipiada|le puse cinta|le puse teip|le pusimos cinta|le pusimos teip|tapeamos|teipeamos|se encintó|tapeados|tapeé|tapié|lo encintamos|la encintamos|encintó|teipado|teipada|le puse la cinta|con cinta puesta|las encinté|los encinté|le puse el teip|taipeado|taipeada|tapiado|tapiada|le pusimos la cinta"),
+    ("TAPED", "encintado|encintada|encintados|encintadas|encinté|encintamos|taped|tapeado|tapeada|teipeado|teipeada|teipeé|tapeadas|lo encinté|la encinté|le encinté|teipiado|teipiada|tapeamos|teipeamos|se encintó|tapeados|tapeé|tapié|lo encintamos|la encintamos|encintó|teipado|teipada|con cinta puesta|las encinté|los encinté|taipeado|taipeada|tapiado|tapiada"),
     ("TAPE_IT", "encinto|encintar|encintarla|encintarlo|encintarlos|teipear|tapear|teipearla|teipearlo|ponerle cinta|poner cinta|poner la cinta|poner el teip|ponerle teip|ponerle la cinta|ponerle el teip|encintarle|tapearla|tapearlo"),
     ("TAPE", "cinta|teip|tape|la cinta|el teip|cintas|taip|el tape|teipe|cinta foil|cinta de aluminio"),
     ("RUBBED", "tallado|tallada|frotado|frotada|talladas|tallados|frotadas|frotados|tallé|froté|la tallé|lo tallé|bien tallado|bien tallada|bien frotado|bien frotada|restregado|restregada|rub down|rubbed down|rubbed|sobado|sobada|la froté|lo froté|tallamos|frotamos|alisado|alisada|planchado|planchada|bien planchado|bien planchada|la sobé|raspado|raspada|la tallamos|lo tallamos|la frotamos|bien restregada|bien restregado|restregué|sobada bien|bien sobada|bien sobado|la restregué|bruñido|bruñida|presionado|presionada|rubdown|pulida|bien presionada|bien presionado|la alisé|talló|frotó|la planché|rob down|pasada con la espátula|le pasé la espátula|pasé la espátula|le pasé el squeegee"),
@@ -192,6 +192,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("BUILDING", "loseta|losetas|plafón de techo|placa de techo|tablaroca|tabla roca|triplay|puerta|puertas|ventana|ventanas|lámpara|lámparas|luminaria|viga|vigas|columna de acero|tubo|tubos de agua|tubería|charola|escalera de mano|andamio|mesa|carrito|camión|tarima|hueco en la pared|hueco del muro|hueco en el muro|boquete|domo|marco de la puerta|madera|polín|polines|barrote|escotilla|retazo|sobrante de panel|celular|foto"),
     ("ONE_SIDE", "un lado|un solo lado|de un lado|de un solo lado|nomás un lado"),
     ("TRADE_NOISE", "cinta de medir|cinta métrica|engrapadora|grapadora|almorzar|lonche|comida|radio|cajas de grapas|rollos de cinta|se acabó la cinta|se acabaron las grapas|más cinta|más grapas|rollo de cinta|caja de grapas|derecho a|ahorita vengo"),
+    *es_verbs.sayings(),
+    *es_verbs.forms(),
     *(row for row in en.CONCEPTS if row[0] in _TRADE),
 )  # fmt: skip
 
@@ -322,6 +324,7 @@ NAMES = frozenset(
 LANGUAGE = Language(
     code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
+    accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

@@ -64,3 +64,5 @@ class Language:
     names: frozenset[str]  # first names, to tell who did something
     letters: Mapping[str, str] = field(default_factory=dict)  # how a letter of a mark is said
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
+    accents_fall: bool = False  # people and ears leave accents out
+    accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

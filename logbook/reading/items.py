@@ -60,6 +60,8 @@ def book(code: str) -> Book:
                 path = path.setdefault(token.low, {})
                 known.add(token.low)
             path.setdefault(_END, (concept, value))
+    if language.accents_fall:
+        _without_accents(phrases, language)
     units: dict[str, list] = {}
     for unit, spelled in language.units:
         for phrase in spelled.split("|"):
@@ -78,6 +80,19 @@ def book(code: str) -> Book:
         fuzzy=dict(language.fuzzy),
         known=frozenset(known) | language.telling,
     )
+
+
+def _without_accents(phrases: dict, language: Language) -> None:
+    """Every phrase once more as hands and ears write it, without accents, where that spelling means nothing else."""
+    for concept, value, spelled in _entries(language):
+        for phrase in spelled.split("|"):
+            words = tokens(phrase)
+            if all(token.low == token.bare for token in words) or (len(words) == 1 and words[0].bare in language.accents_kept):
+                continue
+            path = phrases
+            for token in words:
+                path = path.setdefault(token.bare, {})
+            path.setdefault(_END, (concept, value))
 
 
 def _entries(language: Language):
