@@ -9,6 +9,7 @@ from fractions import Fraction
 from logbook import measure
 from logbook.reading.items import Item
 from logbook.reading.measures import Measure
+from logbook.reading.small_words import meant_by_neighbours
 
 LENGTHS = ("NUM", "LEN", "FRAC")
 MEASURES = (*LENGTHS, "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "SIZE", "RATIO")
@@ -29,7 +30,7 @@ class Size:
 
 def compose(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return _corrected(_of_the_building(_one_unit(_sized(_counted(_named_kinds(_small_words(_split_decimals(items, text), text), text)), text)), text))
+    return _corrected(_of_the_building(_one_unit(_sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(items, text), text), text), text)), text)), text))
 
 
 def _split_decimals(items, text: str):

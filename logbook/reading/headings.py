@@ -86,7 +86,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, batch=tuple((str(int(row.items[at].value.value)), (at, at + 1)) for at in ats)))
     kind_mark = (
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
-        " (?!BY (?!DET)|WIDE|LONG|HIGH|FITTING (?:COMMA)? NUM|STAPLES|WASHERS|TABS|BOARD)"
+        " (?!BY (?!DET)|WIDE|LONG|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
     )
     for match in row.find(kind_mark):
         if _leads_to(row, match.start("k")):

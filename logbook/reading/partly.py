@@ -34,12 +34,33 @@ def undoings(row: Row, own: Row, cut: tuple[Clause, ...]) -> list[tuple[Claim, i
         if item.concept != "UNDONE" and not peels and not gone:
             continue
         act = None if _off_something(row, at) or _done_again(row, at) else _act_before(row, at)
+        if act is None and item.concept == "UNDONE" and not own.is_blank(at) and not _done_again(row, at):
+            of = _named_in(row, at)
+            if of is not None:
+                made.append((claim(row, of[0], False, at, of[1], corrects=True, part="undone", hedged=False), at))
+                continue
         if act is None or own.is_blank(act) or ((peels or gone) and row.items[act].concept not in ("TAPE", "STAPLES", "CLOSURE")):
             continue
         name = _ACTS[row.items[act].concept]
         near = act if all(row.items[k].concept not in ("COMMA", "STOP") for k in range(act, at)) else at
         made.append((claim(row, name, False, near, at + 1, corrects=True, part="undone", hedged=False), at))
     return made
+
+
+_NOUNS = {"cinta": "taped", "teip": "taped", "tape": "taped", "grapas": "stapled", "aletas": "vanes"}
+
+
+def _named_in(row: Row, at: int) -> tuple[str, int] | None:
+    """ "Le quité la cinta", "se le cayó el teip": the act is named by the words that undo it, or right behind them."""
+    last = row.words(at, at + 1).lower().split()[-1]
+    noun = at + 2 if at + 1 < len(row.items) and row.items[at + 1].concept == "DET" else at + 1
+    if last in _NOUNS:
+        if row.words(noun, noun + 1).lower().startswith(("vieja", "mala", "sobrante")) if noun < len(row.items) else False:
+            return None
+        return _NOUNS[last], at + 1
+    if noun < len(row.items) and row.items[noun].concept in ("TAPE", "STAPLES", "VANES") and row.words(at, at + 1).lower().startswith(("se le", "se les", "se está", "se esta", "se cay")):
+        return _ACTS[row.items[noun].concept], noun + 1
+    return None
 
 
 def _done_again(row: Row, at: int) -> bool:
@@ -155,7 +176,7 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     return made
 
 
-_HALF = frozenset("half partly partially mostly hardly barely scarcely almost nearly halfway partway semi medio media casi apenas parcialmente".split())
+_HALF = frozenset("half partly partially mostly hardly barely scarcely almost nearly halfway partway semi medio media casi mero apenas parcialmente".split())
 _HALF_BEHIND = frozenset("halfway partway mostly half a medias mitad parcialmente".split()) - {"a"}
 
 
@@ -168,6 +189,10 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             item = row.items[at]
             if row.is_blank(at):
                 continue
+            if item.concept == "PARTLY" and not any(c in _ACTS and c not in ("TAPE", "STAPLES", "VANES") for c in concepts):
+                near = [k for k in range(max(clause.first, at - 4), min(clause.last, at + 3)) if row.items[k].concept in ("TAPE", "STAPLES")]
+                if near:
+                    made.append(claim(row, _ACTS[row.items[near[0]].concept], False, min(near[0], at), max(near[0], at) + 1, part="side", hedged=False))
             if item.concept == "MISSING" and row.words(at, at + 1).lower() in ("missing", "faltante"):
                 near = [k for k in range(max(clause.first, at - 3), min(clause.last, at + 3)) if row.items[k].concept in ("TAPE", "STAPLES", "VANES", "TABS")]
                 if near and "NO" not in concepts:
@@ -182,11 +207,15 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 continue
             if item.concept not in ("STAPLED", "TAPED", "RUBBED"):
                 continue
-            before = row.words(at - 1, at).lower().split()[-1] if at > clause.first else ""
+            near = at - 1
+            while near > clause.first and (row.items[near].concept in ("BE", "IT") or row.words(near, near + 1).lower() in ("esta", "lo", "la", "le")):
+                near -= 1
+            before = row.words(near, near + 1).lower().split()[-1] if near >= clause.first else ""
             behind = row.words(at + 1, at + 2).lower().split()[0] if at + 1 < clause.last and row.items[at + 1].concept != "LEN" else ""
             if before in ("todo", "toda", "all") and at - 1 > clause.first:  # "casi todo encintado"
                 before = row.words(at - 2, at - 1).lower().split()[-1]
-            if before in _HALF or behind in _HALF_BEHIND or (listed and item.concept == "RUBBED"):
+            parts = [row.items[k].concept for k in range(max(clause.first, at - 3), min(clause.last, at + 3))]
+            if "PARTLY" in parts or before in _HALF or behind in _HALF_BEHIND or (listed and item.concept == "RUBBED"):
                 made.append(claim(row, _ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
 

@@ -76,7 +76,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return QUESTION, clause.first, True
     if "IF" in concepts:
         at = concepts.index("IF")
-        return CONDITION, clause.first + (0 if at <= 3 else at), True
+        named = any(concepts[k + 1] == "NUM" for k in range(at - 1) if concepts[k].startswith("K_") or concepts[k] == "FITTING")
+        return CONDITION, clause.first + (0 if at <= 3 and not named else at), True
     if "DOUBT" in concepts:
         return QUESTION, clause.first + concepts.index("DOUBT"), False
     if "SHOULD_HAVE" in concepts and clause.last < len(row.items) and row.items[clause.last].concept == "BUT":

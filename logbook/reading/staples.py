@@ -45,6 +45,16 @@ def _flag(name: str, value: bool = True):
     return lambda found: [found.claim(name, value, group="w")]
 
 
+_PUT = frozenset("puse pusimos puso pusieron metí meti metimos eché eche echamos di dimos tiene tienen trae traen lleva llevan con están estan está esta quedaron van puestas sus".split())
+
+
+def _bears(found: Found):
+    """ "Le metí grapas", "ya trae grapas", "las grapas ya están": of the piece, not of the box."""
+    words = found.row.words(found.at("b"), found.at("b") + 1).lower().split()
+    if not _PUT.isdisjoint(words):
+        yield found.claim("stapled", True, group="w", weak=True)
+
+
 def _leg(found: Found):
     item = found.item("n")
     a_part = found.row.words(found.at("n"), found.at("n") + 2).lower().startswith(("half the", "half of"))  # "half the staples went through"
@@ -125,6 +135,9 @@ FRAMES = (
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),
     Frame("(?P<w>EVERY (?:STAPLE|STAPLES) BE? (?:IN|IN_PLACE|FILLER))", _flag("stapled")),
+    Frame("(?P<b>HAVE|WITH|BE) (?:FILL){0,2} (?P<w>STAPLES) (?!NUM|OF LEN|COUNTED)", _bears),
+    Frame("(?P<w>STAPLES) (?:FILL){0,3} (?P<b>BE|IN_PLACE) (?=SEP|$|FILLER|IN_PLACE|AND)", _bears),
+    Frame("(?P<b>BE) (?:FILL){0,2} IN_PLACE (?:FILL){0,2} (?P<w>STAPLES)", _bears),
     Frame("(?:NUMB) (?:APART|EVERY) (?P<w>STAPLES)", _flag("stapled")),
     Frame("(?P<w>(?:WITH|THROUGH|ON)? DET? FLAP)", _flag("staple_flap")),
     Frame("(?P<w>TABS) (?! (?:FILL|AND){0,3} (?:BENT|CLINCHED|TIGHT))", lambda found: [found.claim("cross_tabs", True, group="w")]),

@@ -65,7 +65,7 @@ def _by_now(found: Found):
 
 
 _TEMPS = "(?:DEG|TEMP_F)"
-_LAYS = frozenset("put ran laid used using applied threw slapped puse pusimos puso pusieron lleva llevan tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos corrí corri trae traen puesta".split())
+_LAYS = frozenset("put ran laid used using applied threw slapped puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos corrí corri puesta".split())
 _BESIDE = ("STAPLES", "STAPLED", "RUBBED", "RUB", "MARK181", "CLOSURE", "LEN", "FRAC", "WIDE", "WITH", "SEALED", "C_MASTIC", "REPAIRED", "METHOD", "DAMAGE")
 _THEN = (*_BESIDE, "ON", "AROUND", "IN_PLACE", "SIDES_ALL", "SIDE", "BOTH", "ALL")
 _PASSED = ("COMMA", "AND", "DET", "OF", "BE", "FILLER", "HEDGE", "NUM", "IT", "AROUND", "OVER", "WIPED", "TRIMMED", "SIDE", "SIDE_WORD")

@@ -83,6 +83,8 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
             return None
         if concept in ("PENDING", "NOT_DONE", "WILL", "NEED"):
             return clause.first + at
+        if concept in _TO_DO and _is_soon(row, clause, clause.first + at):
+            return clause.first + at
         if concept == "GOING_TO" and "NOT" in concepts[:at]:
             return clause.first + concepts.index("NOT")
     if "LATER" in concepts and not any(c in _PAST for c in concepts[: concepts.index("LATER")]):
@@ -92,6 +94,16 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
             if word in concepts:
                 return clause.first + concepts.index(word)
     return None
+
+
+_TO_DO = ("TAPE_IT", "STAPLE", "RUB")
+_SOON = frozenset("ahorita orita horita luego después despues rato ratito mero mañana enseguida lunes martes miércoles miercoles jueves viernes sábado sabado noche tarde".split())
+
+
+def _is_soon(row: Row, clause: Clause, at: int) -> bool:
+    """ "Ahorita lo encinto": the present of a verb beside a time that comes is a plan."""
+    said = row.words(at, at + 1).lower().split()[-1]
+    return said.endswith("o") and "ar" not in said[-4:] and not _SOON.isdisjoint(row.words(clause.first, clause.last).lower().split())
 
 
 def _live(row: Row, at: int) -> str:
@@ -131,6 +143,13 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
         if nouns:
             first, acts = nouns[-1], [nouns[-1]]
             start, begin = row.items[first].start, first
+    if not any(at >= begin for at in acts) and row.items[begin].concept in ("PENDING", "NOT_DONE"):
+        noun = begin - 1  # "la cinta falta", "the tape, not yet"
+        while noun > clause.first and row.items[noun].concept in ("BE", "FILLER", "DET", "HAVE", "YET"):
+            noun -= 1
+        if noun >= clause.first and row.items[noun].concept in ("VANES", "TAPE", "STAPLES", "TABS", "FLAP") and _live(row, noun):
+            first, acts = noun, [noun]
+            start, begin = row.items[noun].start, noun
     acts = [at for at in acts if at >= begin or row.items[begin].concept in ("PENDING", "LATER")]
     strong = row.items[begin].concept in ("PENDING", "NOT_DONE")
     made: list[Claim] = []
@@ -188,7 +207,11 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
             return [flip]
     while at < clause.last:
         concept = _live(row, at)
-        if concept == "FORGOT" and at + 1 < clause.last and _live(row, at + 1) in ("RUB", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TAPE", "RUBBED", "STAPLED"):
+        if concept == "FORGOT" and at + 2 < clause.last and _live(row, at + 1) == "DET" and _live(row, at + 2) in ("TAPE", "STAPLES", "VANES", "TABS"):
+            made.append(claim(row, *DENIED[_live(row, at + 2)], at, at + 3))
+            at += 3
+            continue
+        if concept == "FORGOT" and at + 1 < clause.last and _live(row, at + 1) in ("RUB", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TAPE", "RUBBED", "STAPLED", "STAPLES", "VANES", "TABS"):
             made.append(claim(row, *DENIED[_live(row, at + 1)], at, at + 2))
             at += 2
             continue
