@@ -223,7 +223,7 @@ def _longest(path, found, at: int, count: int):
     return best
 
 
-_ARTICLES = frozenset("the a an el la los las un una lo le les".split())
+_ARTICLES = frozenset("the a an el la los las un una lo".split())
 
 
 def _misheard(found, at: int, lexicon: Book) -> Item | None:
