@@ -217,7 +217,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
 )
 
 KINDS = (
-    ("straight", "straight|straight piece|straight section|straight duct|straight joint|straight run|section|sections|straights|straight sections|full section|straights|strait|duct section|straight pieces|stick|straight length|joint of duct|section of duct|piece of straight"),
+    ("straight", "straight|straight piece|straight section|straight duct|straight joint|section|sections|straights|straight sections|full section|straights|strait|duct section|straight pieces|stick|straight length|joint of duct|section of duct|piece of straight"),
     ("transition", "transition|reducer|increaser|transitions|reducers|reducing piece|transition piece|transition fitting|reducing transition|taper piece|reduction|reducing fitting|enlarger|increasers"),
     ("offset", "offset|offsets fitting|off set|offset fitting|offset piece|s offset|jog piece|dogleg"),
     ("elbow", "elbow|ell|elbows|square elbow|radius elbow|l bow|mitered elbow|vaned elbow|elle|ells|square throat elbow|elbow fitting"),
@@ -318,7 +318,7 @@ NUMBERS = Numbers(
     joins=("and", "n", "&"),
     articles=("a", "an"),
     point=("point",),
-    zero_between=("oh", "o"),
+    zero_between=("oh", "zero", "aught", "ought", "o"),
 )  # fmt: skip
 
 TELLING = frozenset(
@@ -338,7 +338,10 @@ NAMES = frozenset(
 
 LETTERS = {"ay": "A", "bee": "B", "see": "C", "cee": "C", "dee": "D", "ef": "F", "gee": "G", "aitch": "H", "jay": "J",
            "kay": "K", "el": "L", "em": "M", "en": "N", "pee": "P", "cue": "Q", "ar": "R", "ess": "S", "tee": "T", "vee": "V",
-           "alpha": "A", "bravo": "B", "charlie": "C", "delta": "D"}  # fmt: skip
+           "alpha": "A", "bravo": "B", "charlie": "C", "delta": "D", "echo": "E", "foxtrot": "F", "golf": "G", "hotel": "H",
+           "india": "I", "juliet": "J", "kilo": "K", "lima": "L", "mike": "M", "november": "N", "oscar": "O", "papa": "P", "quebec": "Q",
+           "romeo": "R", "sierra": "S", "tango": "T", "uniform": "U", "victor": "V", "whiskey": "W", "yankee": "Y", "zulu": "Z",
+           "bea": "B", "be": "B", "ex": "X", "double-u": "W", "why": "Y", "zee": "Z", "eff": "F"}  # fmt: skip
 
 FUZZY = (
     ("transition", "K_TRANSITION"), ("reducer", "K_TRANSITION"), ("straight", "K_STRAIGHT"), ("offset", "K_OFFSET"),

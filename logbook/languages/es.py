@@ -305,7 +305,7 @@ NUMBERS = Numbers(
     joins=("y", "and", "con"),
     articles=("un", "una", "a", "an"),
     point=("punto", "point"),
-    zero_between=("oh",),
+    zero_between=("oh", "cero"),
 )  # fmt: skip
 
 TELLING = frozenset(
@@ -322,10 +322,14 @@ NAMES = frozenset(
     " gerardo guillermo hugo iván ivan julio leo marcos maría maria rosa ana mike joe tony toño".split()
 )
 
+# names of letters; "de", "a" and "y" are letters only before a dash
+LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H", "jota": "J", "ka": "K", "ele": "L", "eme": "M", "ene": "N",
+           "pe": "P", "cu": "Q", "erre": "R", "ese": "S", "te": "T", "uve": "V", "ve": "V", "equis": "X", "zeta": "Z", "a": "A", "e": "E"}  # fmt: skip
+
 LANGUAGE = Language(
     code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()),
+    letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

@@ -5,9 +5,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from types import MappingProxyType
 
 from logbook import measure
 from logbook.reading.items import Item
+from logbook.reading.mark_shapes import marked
 from logbook.reading.measures import Measure
 from logbook.reading.small_words import meant_by_neighbours
 
@@ -28,9 +30,9 @@ class Size:
     long_start: int | None = None
 
 
-def compose(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
+def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({})) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return _corrected(_of_the_building(_one_unit(_sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(items, text), text), text), text)), text)), text))
+    return _corrected(_of_the_building(_one_unit(_sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(marked(items, text, letters), text), text), text), text)), text)), text))
 
 
 def _split_decimals(items, text: str):
@@ -113,15 +115,24 @@ def _in_a_pair(items, place: int, text: str) -> bool:
     item, before = items[place], items[place - 1] if place else None
     if item.concept != "NUM" or before is None or before.concept != "NUM" or item.value.digits or before.value.digits:
         return False
-    named = _concept(items, place - 2)
-    ends = _concept(items, place + 1) in ("COMMA", "STOP", "ON", "RUN", "BE", "", "AND")
-    fits = 1 <= before.value.value <= 9 and 10 <= item.value.value <= 99 and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60))
-    return fits and ends and (named.startswith("K_") or named in ("FITTING", "NUMBER")) and " " not in text[before.start : before.end]
+    named, ahead = _concept(items, place - 2), _concept(items, place + 1)
+    fits = 1 <= before.value.value <= 9 and 10 <= item.value.value <= 99 and " " not in text[before.start : before.end]
+    if not fits or text[before.end : item.start] != " ":
+        return False
+    kind = named.startswith("K_") or named in ("FITTING", "NUMBER")
+    if kind and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60)):
+        return ahead in _ENDS_A_MARK or ahead.startswith("K_") or (ahead == "NUM" and _concept(items, place + 2) == "BY")
+    opens = named in ("", "STOP", "QUERY") or (named in _BEFORE_A_MARK and place - 2 >= 0)
+    return opens and (ahead in ("BE", "AND", "ON", "HAVE", "NOT", "WITH", "YET", "") or (ahead in ("COMMA", "STOP") and (named in _BEFORE_A_MARK or _concept(items, place + 2).startswith("K_"))))
+
+
+_ENDS_A_MARK = ("COMMA", "STOP", "ON", "RUN", "BE", "", "AND", "STAPLED", "TAPED", "RUBBED", "HUNG", "WITH", "HAVE", "NOT", "NO", "TIED", "FILLER", "PENDING", "NOT_DONE", "SERVICE", "WIPED", "VANES")
+_BEFORE_A_MARK = ("HUNG", "HANG", "STAPLED", "TAPED", "RUBBED", "SEALED", "REDID", "REPAIRED", "TAPE_IT", "FILLER", "BE", "ON", "TIED", "WITH")
 
 
 _SEVERAL = {
     "straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "codos": "elbow",
-    "tapas": "end_cap", "reducciones": "transition", "tramos": "straight",
+    "tapas": "end_cap", "reducciones": "transition", "tramos": "straight", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting",
 }  # fmt: skip
 
 
@@ -132,8 +143,10 @@ def _named_kinds(items, text: str):
         if item.concept == "K_TEE" and text[item.start : item.end].lower() == "te" and _concept(items, place + 1) in ("WORD", "SEE", "SHOWS", "LEAVES", "MOVE", "MOVE_IN", "MOVE_OUT"):
             done[place] = replace(item, concept="WORD", value=None)  # "te ves bien": the pronoun
         kind = _SEVERAL.get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
-        if kind is not None and _concept(items, place - 1) in ("BOTH", "ALL", "THIS"):
-            done[place] = replace(item, concept="K_" + kind.upper(), value=kind)
+        numbered = _concept(items, place + 1) in ("NUM", "MARKED", "NUMBER") and _concept(items, place - 1) != "NUM"
+        listed = _concept(items, place - 1) in ("COMMA", "BE") and any(_concept(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
+        if kind is not None and (numbered or listed or _concept(items, place - 1) in ("BOTH", "ALL", "THIS")):
+            done[place] = replace(item, concept="K_" + kind.upper(), value=kind) if kind != "fitting" else replace(item, concept="FITTING", value=None)
     return tuple(done)
 
 

@@ -18,7 +18,7 @@ VOID = "VOID"  # an item whose words state nothing of this speaker's own work
 _BUILT_IN = (
     VOID, "NUM", "LEN", "FRAC", "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "COUNT", "SIZE", "RATIO", "MARK181", "WORD",
     "LETTER", "SIGN", "STOP", "QUERY", "COMMA", "ASKS", "SIDE", "SERVICE", "CLOSURE", "C_MASTIC", "DAMAGE", "METHOD",
-    "PLACE_NOUN", "MISHEARD",
+    "PLACE_NOUN", "MISHEARD", "MARKED",
 )  # fmt: skip
 CLASSES = {
     "NUMB": ("NUM", "LEN", "FRAC"),

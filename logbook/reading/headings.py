@@ -34,17 +34,25 @@ class Mention:
 def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
     """ "run two", "run C", and "run to" where nothing but a number can stand."""
     made: list[Claim] = []
-    for match in row.find(f"(?:ON|OF)? (?P<w>RUN (?:NUMBER|HEDGE)? (?P<m>{MARK}|LETTER))"):
+    for match in row.find(f"(?:ON|OF)? (?P<w>RUN (?:NUMBER|HEDGE|BE)? (?P<m>{MARK}|LETTER))"):
         first, last = match.span("m")
         if taken.intersection(range(first, last)):
             continue
         value = mark_text(row, first, last, language)
         if value is None:
             continue
+        if "NOT" in [item.concept for item in row.items[max(0, match.start() - 1) : match.start("w")]]:  # "run two, not run three"
+            taken.update(range(match.start("w"), match.end("w")))
+            continue
         taken.update(range(match.start("w"), match.end("w")))
         backs = row.items[last - 1].took_back
         one = claim(row, "run", value, match.start("w"), match.end("w"))
         made.append(replace(one, took_back=tuple(TakenBack(str(b.value.value), b.start, b.end) for b in backs if b.concept == "NUM")))
+    for match in row.find("(?P<w>(?P<o>WORD|ANOTHER|FILLER) RUN) (?!NUM|NUMBER|LETTER|MARKED)"):
+        number = _ORDINALS.get(row.words(match.start("o"), match.end("o")).lower().split()[-1])
+        if number is not None and not taken.intersection(range(*match.span("w"))):
+            taken.update(range(*match.span("w")))
+            made.append(claim(row, "run", str(number), *match.span("w")))
     for match in row.find("(?P<w>RUN (?P<to>TO|OF|ON|WORD)) (?=COMMA|STOP|KIND|SIZE|$|FITTING|FILLER)"):
         word = row.items[match.start("to")]
         number = _SOUNDS.get(row.text[word.start : word.end].lower())
@@ -60,6 +68,9 @@ _SOUNDS = {"to": (2, "two"), "too": (2, "two"), "for": (4, "four"), "free": (3, 
            "sex": (6, "six"), "tree": (3, "three"), "fore": (4, "four")}  # fmt: skip
 
 
+_ORDINALS = {word: at for row in ("first second third fourth fifth sixth", "primera segunda tercera cuarta quinta sexta", "primer segundo tercer cuarto quinto sexto") for at, word in enumerate(row.split(), 1)}
+
+
 def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     made: list[Mention] = []
     used: set[int] = set()
@@ -70,20 +81,28 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             used.update(range(mention.first, mention.last))
             made.append(mention)
 
-    for match in row.find("(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? (?P<a>NUM) (?:TO|THROUGH|THRU) DET? (?P<b>NUM) (?!BY|LONG)"):
+    for match in row.find("(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? (?P<a>NUM|MARKED) (?:TO|THROUGH|THRU) DET? (?P<b>NUM|MARKED) (?!BY|LONG)"):
         batch = _range(row, match)
         if batch:
             add(_mention(row, match, batch=batch))
-    for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>NUM (?:COMMA NUM)* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? NUM) (?!BY|LONG)"):
-        ats = [at for at in range(*match.span("list")) if row.items[at].concept == "NUM"]
+    for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>ONE_M (?:COMMA ONE_M)* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? ONE_M) (?!BY|LONG)".replace("ONE_M", "(?:NUM|MARKED)")):
+        ats = _marks_in(row, match, "list")
         acted = match.start() > 0 and row.items[match.start() - 1].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[match.start("k")].concept.startswith("K_")
         acted = acted or row.items[min(match.end(), len(row.items) - 1)].concept == "BOTH" or [item.concept for item in row.items[match.end() : match.end() + 2]] == ["COMMA", "BOTH"]
         if (_plural(row, match.start("k")) or _counts_up(row, ats) or acted) and not taken.intersection(ats):
-            add(_mention(row, match, batch=tuple((str(int(row.items[at].value.value)), (at, at + 1)) for at in ats)))
-    for match in row.find("(?:^|(?<=SEP)) (?:FILLER|DET){0,3} (?P<list>NUM (?:COMMA NUM)* (?:COMMA)? AND NUM) (?=FILLER? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT))"):
-        ats = [at for at in range(*match.span("list")) if row.items[at].concept == "NUM"]
+            add(_mention(row, match, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
+    for match in row.find("(?:^|(?<=SEP)) (?:FILLER|DET){0,3} (?P<list>ONE_M (?:COMMA ONE_M)* (?:COMMA)? AND ONE_M) (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT|BOTH))".replace("ONE_M", "(?:NUM|MARKED)")):
+        ats = _marks_in(row, match, "list")
         if not taken.intersection(ats):
-            add(_mention(row, match, batch=tuple((str(int(row.items[at].value.value)), (at, at + 1)) for at in ats)))
+            add(_mention(row, match, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
+    for match in row.find("(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){0,3} (?P<a>NUM|MARKED) (?:TO|THROUGH|THRU) DET? (?P<b>NUM|MARKED) (?=COMMA? (?:FILL|BOTH){0,2} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))"):
+        batch = _range(row, match)
+        if batch and not taken.intersection(range(*match.span("a"))):
+            add(_mention(row, match, batch=batch))
+    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET){0,2} (?P<list>ONE_M (?:COMMA ONE_M)* (?:COMMA)? AND DET? ONE_M) (?=SEP|$|FILLER|ON RUN)".replace("ONE_M", "(?:NUM|MARKED)")):
+        ats = _marks_in(row, match, "list")
+        if not taken.intersection(ats):
+            add(_mention(row, match, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
     kind_mark = (
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
         " (?!BY (?!DET)|WIDE|LONG|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
@@ -94,25 +113,32 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             continue
         if not _angle_not_mark(row, match) and not _just_one(row, match) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"(?:{START}|(?<=RUN NUM)|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?:FITTING|NUMBER){{0,2}} (?P<m>MARKED|NUM) (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH|FILLER)"):
+        if not taken.intersection(range(*match.span("m"))) and _mark_before_kind(row, match):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
         if not taken.intersection(range(*match.span("m"))) and not _counts_pieces(row, match.start("f")):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN))"):
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
         if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED)|LATER|WITH|ON RUN|EVERY)"):
+    for match in row.find("(?P<f>(?:I|HAVE|HAVING|FILLER){1,3}) (?P<m>MARKED|NUM) (?=(?:STAPLED|TAPED|RUBBED|HUNG) (?:SEP|$|AND))"):
+        big = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
+        if big and not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|TRIMMED|WIPED|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>MARKED|NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED|HUNG)|LATER|WITH|ON RUN|EVERY|DOWN|UP|YET|FILLER (?:SEP|$)|BUT)"):
         counts = row.words(match.start("m") - 1, match.start("m")).lower().split()[-1] in ("just", "only", "nomás", "solo", "sólo")  # "taped just two"
         if not counts and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT|GENERIC) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|SIZE)"):
+    for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT|GENERIC) (?:COMMA? NUMBER)? (?P<m>{MARK}) (?!BY|WIDE|SIZE)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
         if kind is not None and not taken.intersection(range(*match.span("m"))):
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
             add(replace(named, kind=kind, kind_at=match.span("k")))
-    for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=SEP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD) (?=SEP|$|(?:ON|OF) RUN|AND|WITH|OFF|FROM|DET? INLET)"):
+    for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=SEP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD|GENERIC) (?=SEP|$|(?:ON|OF)? RUN|AND|WITH|OFF|FROM|DET? INLET)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower().split()[0])
         said = [item.concept for item in row.items[match.start() : match.end()]]
         if kind is None or row.is_blank(match.start("k")) or (match.start("f") == match.end("f") and match.start("m") < 0 and "BE" not in said):
@@ -123,19 +149,18 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             made = [m for m in made if not (marked and m.kind is None and m.mark_at == match.span("m"))]
             used.difference_update(range(match.start(), match.end()))
             add(replace(named, kind=kind, kind_at=match.span("k")))
-    for match in row.find(f"{START} (?P<t>LETTER) (?P<m>NUM) (?=(?:COMMA|ON|RUN|NUM){{0,3}} (?:INLET|SIZE|FILL|COMMA|OF|BY|NUM){{1,8}} (?:BRANCH_WORD|OUTLET))"):
-        letter = row.items[match.start("t")]
-        if row.words(*match.span("t")).lower() == "t" and letter.end == row.items[match.start("m")].start:  # "T30, trunk …, branch …" is "tee thirty"
-            named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
-            add(replace(named, kind="tee", kind_at=match.span("t")))
-    for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
+    for match in row.find(f"{START} (?P<m>MARKED) (?=(?:COMMA|ON|RUN|NUM){{0,3}} (?:INLET|SIZE|FILL|COMMA|OF|BY|NUM){{1,8}} (?:BRANCH_WORD|OUTLET))"):
+        if row.items[match.start("m")].value[:1] == "T" and row.items[match.start("m")].value[1:].isdigit():  # "T30, trunk …, branch …" is "tee thirty"
+            named = _mention(row, match, mark=row.items[match.start("m")].value[1:])
+            add(replace(named, kind="tee", kind_at=match.span("m")))
+    for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>MARKED|NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
-    for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND){1,3}) (?P<m>NUM) (?=SEP|$)"):
+    for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND){1,3}) (?P<m>MARKED|NUM) (?=SEP|$)"):
         said = row.words(*match.span("f")).lower().split()
         if not taken.intersection(range(*match.span("m"))) and _MADE.intersection(said):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:LAID (?P<m>NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>NUM) (?=SEP|$))"):
+    for match in row.find("(?:LAID (?P<m>MARKED|NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>MARKED|NUM) (?=SEP|$))"):
         group = "m" if match.start("m") >= 0 else "m2"
         named = any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where
         if not named and not taken.intersection(range(*match.span(group))):
@@ -144,7 +169,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         marked = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
         used.difference_update(range(match.start(), match.end()))
         add(replace(marked, kind=None, kind_at=None, corrects=False))
-    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) (?:FILLER){0,2} (?P<m>NUM|LETTER NUM) COMMA? (?=(?:FILL|COMMA)* (?:SAME_THING|SAME_SIZE))"):
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) (?:FILLER){0,2} (?P<m>MARKED|NUM|LETTER NUM) COMMA? (?=(?:FILL|COMMA)* (?:SAME_THING|SAME_SIZE))"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for pattern, fits in SAID_OTHERWISE:
@@ -153,7 +178,10 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
                 continue
             if not _angle_not_mark(row, match):
                 add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"{START} (?P<m>NUM|LETTER NUM) COMMA (?=FILL{{0,2}} KIND)"):
+    for match in row.find(f"(?:{START}|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?P<m>MARKED|NUM|LETTER NUM) COMMA (?=FILL{{0,2}} KIND|FILL{{0,2}} (?:ACT|HUNG|NO|NOT|NOT_DONE|VANES|TIED|RUN|ON RUN)|NUM (?:DEG)? COMMA)"):
+        ahead = row.items[match.end()]
+        if ahead.concept == "NUM" and ahead.value.value not in (90, 45):
+            continue
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
@@ -171,7 +199,7 @@ def _apart(row: Row, mention: Mention, match) -> bool:
 
 
 _NOT_THAT = frozenset(("not", "isn't", "wasn't", "aren't", "no es", "no"))
-_KIND_OF_WORD = {"ducto": "straight", "conducto": "straight", "branch": "branch", "joint": "straight", "ramal": "branch"}
+_KIND_OF_WORD = {"duct": "straight", "rama": "branch", "ducto": "straight", "conducto": "straight", "branch": "branch", "joint": "straight", "ramal": "branch"}
 _MADE = frozenset("did made built finished hice hicimos terminé armé".split())
 
 
@@ -226,11 +254,42 @@ def _returns_to(row: Row, first: int) -> bool:
 
 
 def _range(row: Row, match):
-    a, b = (row.items[match.start(g)].value.value for g in ("a", "b"))
-    if a.denominator != 1 or b.denominator != 1 or not a < b <= a + 40 or not _plural(row, match.start("k")):
+    """ "sections one through six", "B-12 through B-14": every mark between, where both begin alike."""
+    said = [row.items[match.start(group)] for group in ("a", "b")]
+    if said[0].concept != said[1].concept or ("k" in match.re.groupindex and not _plural(row, match.start("k"))):
+        return ()
+    before = ""
+    if said[0].concept == "MARKED":
+        cut = [item.value.rstrip("0123456789") for item in said]
+        if cut[0] != cut[1] or any(item.value == cut[0] for item in said):
+            return ()
+        before = cut[0]
+        a, b = (int(item.value[len(before) :]) for item in said)
+    else:
+        a, b = (item.value.value for item in said)
+        if a.denominator != 1 or b.denominator != 1:
+            return ()
+    if not a < b <= a + 40:
         return ()
     span = (match.start("a"), match.end("b"))
-    return tuple((str(n), span) for n in range(int(a), int(b) + 1))
+    return tuple((f"{before}{n}", span) for n in range(int(a), int(b) + 1))
+
+
+def _marks_in(row: Row, match, group: str) -> list[int]:
+    return [at for at in range(*match.span(group)) if row.items[at].concept in ("NUM", "MARKED")]
+
+
+def _mark_before_kind(row: Row, match) -> bool:
+    """ "103 straight, run 4", "T4 tee": a mark, where "one elbow", "four elbows", "ninety elbow", "ten collar" are none."""
+    item = row.items[match.start("m")]
+    if item.concept == "MARKED":
+        return True
+    kind, value = row.items[match.start("k")].concept, item.value.value
+    named = [i.concept for i in row.items[match.start() : match.start("m")]]
+    if "FITTING" in named or "NUMBER" in named:
+        return True
+    angle = kind in ("K_ELBOW", "K_WYE", "K_OFFSET") and value in (90, 45, 30, 60, 22, 15)
+    return value > 1 and value.denominator == 1 and not angle and kind not in ("K_COLLAR", "K_HANGER", "K_REPAIR", "K_REGISTER") and not _plural(row, match.start("k"))
 
 
 def _counts_pieces(row: Row, at: int) -> bool:
@@ -254,6 +313,8 @@ def _counts_on(row: Row, at: int) -> bool:
 
 def _counts_up(row: Row, ats: list[int]) -> bool:
     """ "fitting 12, 13 and 14": three or more, each the next."""
+    if any(row.items[at].concept != "NUM" for at in ats):
+        return True
     values = [row.items[at].value.value for at in ats]
     return len(values) > 2 and all(b == a + 1 for a, b in zip(values, values[1:]))
 

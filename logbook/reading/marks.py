@@ -6,12 +6,14 @@ from logbook.languages.language import Language
 from logbook.reading.grammar import Row
 
 MARK = (
-    "(?: LETTER (?:DASH)? NUM | K_TEE (?:DASH)? NUM | NUM DASH NUM | NUM LETTER (?!NUM) | NUM | LETTER (?=SEP|$|ON|BE|RUN|AND) )"
+    "(?: MARKED | LETTER (?:DASH)? NUM | K_TEE (?:DASH)? NUM | NUM DASH NUM | NUM LETTER (?!NUM) | NUM | LETTER (?=SEP|$|ON|BE|RUN|AND) )"
 )
 
 
 def mark_text(row: Row, first: int, last: int, language: Language) -> str | None:
     """A mark as spoken: "T four" is T4, "B dash twelve" B-12, "seven" 7."""
+    if last - first == 1 and row.items[first].concept == "MARKED":
+        return row.items[first].value
     parts = []
     for at in range(first, last):
         item = row.items[at]
@@ -64,15 +66,15 @@ def _worked(row: Row, match) -> bool:
 
 
 _LEADS = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
-                "call it", "calling it", "back on", "now on", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
+                "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "that's", "here's", "it's", "call it", "calling it", "back on", "now on", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
 
 # pattern with the mark in group m, and what else must hold; tried in order where a sentence names no piece otherwise
 SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"(?P<k>K_REPAIR) (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON)", None),
     (f"REPAIRED (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"(?:HUNG|HANG|SEALED|REPAIRED|REDID) (?:FILLER|UP|DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON|TIED|FILLER)", None),
-    (f"{START} (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
-    (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<d>DET)? (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$))", _worked),
+    (f"{START} (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>MARKED|NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
+    (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<d>DET)? (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$)|BE FILLER)", _worked),
     (f"(?P<f>MOVE_UP) DET (?P<m>{MARK}) (?=SEP|$|AND|TIED|FILLER|LATER)", _says("subí", "subimos", "lo subí", "la subí")),
-    (f"{START} (?P<m>LETTER DASH? NUM|NUM DASH NUM|NUM) (?=(?P<n>FILLER) (?:COMMA|STOP)|BE (?P<n2>FILLER))", _done_here),
+    (f"{START} (?P<m>MARKED|LETTER DASH? NUM|NUM DASH NUM|NUM) (?=(?P<n>FILLER) (?:COMMA|STOP)|BE (?P<n2>FILLER))", _done_here),
 )

@@ -55,7 +55,7 @@ def _cardinal(tokens, at, language: Language) -> Number | None:
         value, end = 1, at
     if value is None:
         return None
-    if 1 <= value <= 9 and _is(tokens, end, numbers.zero_between):  # one oh five
+    if 1 <= value <= 99 and tokens[at].sort == "word" and _is(tokens, end, numbers.zero_between) and not _is(tokens, end, numbers.joins):  # one oh five
         unit, after = _below_hundred(tokens, end + 1, numbers)
         if unit is not None and unit <= 9:
             return Number(Fraction(value * 100 + unit), after, False, True)

@@ -114,6 +114,13 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     made: list[Claim] = []
     for place, clause in enumerate(cut[1:], 1):
         items = row.items[clause.first : clause.last]
+        head = [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER", "DET") and not item.concept.startswith("K_")]
+        if not row.is_blank(clause.first) and head in (["NUM", "NOT"], ["NUM", "BE", "NOT"], ["MARKED", "NOT"], ["MARKED", "BE", "NOT"], ["NUM", "NO"], ["MARKED", "NO"]) and items[-1].concept in ("NOT", "NO"):
+            before = cut[place - 1]
+            acts = [at for at in range(before.first, before.last) if row.items[at].concept in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES") and not row.is_blank(at)]
+            if acts and not any(row.items[at].concept in ("NOT", "NO", "NOT_DONE", "PENDING") for at in range(before.first, before.last)):
+                made.append(claim(row, _ACTS[row.items[acts[-1]].concept], False, clause.last - 1, clause.last, hedged=False))  # "four is taped, five isn't"
+            continue
         if row.is_blank(clause.first) or [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER")] != ["NUM", "BE"]:
             continue
         before = cut[place - 1]

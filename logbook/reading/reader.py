@@ -28,7 +28,7 @@ _BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     lexicon = book(code)
     language = lexicon.language
-    items = compose(itemise(found, lexicon), text)
+    items = compose(itemise(found, lexicon), text, language.letters)
     whole = Row.of(text, items)
     taken_back, saying_so = withdraws(whole, language, text)
     phrase_at = {at for said in phrases_said(found, job, code) for at, item in enumerate(items) if item.first < said.last and item.last > said.first}
@@ -115,9 +115,23 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
         between = [item.concept for item in row.items[one.last : other.first]] + [row.items[other.first].concept]
         if one.mark is None or other.mark is None or between[:1] != ["AND"] or len(between) > 2:
             continue
+        said = row.words(after, after + 1).lower().split() if (after := _past_run(row, other.last)) < len(row.items) else []
+        if row.items[min(after, len(row.items) - 1)].concept == "BE" and said[-1:] and said[-1] in _PLURAL:  # "straight 4 and elbow 5 on run two are taped"
+            stop = next((k for k in range(after, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+            stop = min([stop, *(m.first for m in named if m.first >= after)])
+            made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < stop and c.name in ("stage", "stapled", "taped", "rubbed_down", "run")]
         acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in ("stage", "stapled", "taped", "rubbed_down")]
         made += [replace(c, first=other.last - 1, last=other.last, uses=()) for c in acts]
     return made
+
+
+_PLURAL = frozenset("are were están estan quedaron van fueron".split())
+
+
+def _past_run(row: Row, at: int) -> int:
+    """Past "on run two" behind a piece."""
+    concepts = [item.concept for item in row.items[at : at + 3]]
+    return at + 3 if concepts[:2] == ["ON", "RUN"] else at + 2 if concepts[:1] == ["RUN"] else at
 
 
 def _sounds_like_no(row: Row, first: int) -> bool:

@@ -18,6 +18,8 @@ def meant_by_neighbours(items, text: str):
         said = text[item.start : item.end].lower()
         if item.concept == "BY" and said == "por" and ahead in _TO_DO:
             done[place] = replace(item, concept="PENDING")  # "está por encintar"
+        elif item.concept == "LEVEL" and said in ("straight on", "recto en", "recta en") and ahead in ("RUN", "WORD", "ANOTHER"):
+            done[place] = replace(item, concept="K_STRAIGHT", value="straight")
         elif item.concept in ("PARTLY", "FRAC") and ahead in _TO_DO:
             done[place] = replace(item, concept="PENDING")  # "a medio encintar"
         elif item.concept == "NEGATIVE" and said in _MINUS and past_article in _LEFT_OUT:

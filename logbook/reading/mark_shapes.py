@@ -1,0 +1,174 @@
+"""A piece's mark as one item, whatever its shape: X100, D4-100, B-12, SA-3, 14A, 3-2, "B dash twelve", "ell fourteen A", "P as in papa twelve".
+
+A bare number is not made a mark here: only the words around it tell whether it is one (`headings`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from logbook.reading.items import Item
+
+_HEADS = ("FITTING", "NUMBER", "RUN")
+_ROOMS = ("ROOM", "NOT_MARK", "BUILDING", "PLACE_NOUN")
+_MACHINES = frozenset("AHU RTU VAV FCU EF MERV HVAC UL AC FD PVC OSHA ISO RFI CO PO EI AP MM CFM PSI".split())  # what they number is no fitting
+_BEHIND_A = ("COMMA", "STOP", "QUERY", "", "ON", "RUN", "BE", "HAVE", "STAPLED", "TAPED", "RUBBED", "HUNG", "NOT", "NO", "SIZE", "WITH", "TIED", "SERVICE")
+_ANGLES = (90, 45, 30, 60, 22, 15)
+
+
+def marked(items: tuple[Item, ...], text: str, letters: Mapping[str, str]) -> tuple[Item, ...]:
+    done: list[Item] = []
+    at = 0
+    while at < len(items):
+        found = _mark_at(items, at, text, letters)
+        if found is None:
+            done.append(items[at])
+            at += 1
+            continue
+        value, end = found
+        if value is None:  # "straights 4-6": a range
+            first, last = items[at], items[at + 1]
+            done += [first, Item("THRU", None, first.end, last.start, first.last, last.first), last]
+        else:
+            machine = not _head_before(items, at) and value.split("-")[0].rstrip("0123456789") in _MACHINES
+            concept = "COUNT" if machine or _concept(items, at - 1) in _ROOMS else "MARKED"
+            done.append(Item(concept, value, items[at].start, items[end - 1].end, items[at].first, items[end - 1].last))
+        at = end
+    return tuple(done)
+
+
+def _mark_at(items, at: int, text: str, letters) -> tuple[str | None, int] | None:
+    spelled = _spelled(items, at, text, letters)
+    if spelled is not None:
+        return spelled
+    parts: list[str] = []
+    letter = _letter(items, at, text, letters)
+    if letter is not None:
+        parts.append(letter)
+    elif _whole(items[at]):
+        parts.append(str(int(items[at].value.value)))
+    else:
+        return None
+    place = at + 1
+    while place < len(items):
+        tight = text[items[place - 1].end : items[place].start]
+        dash = tight in ("-", "‐", "‑")
+        if items[place].concept == "DASH" and not parts[-1] == "-":
+            follows = place + 1 < len(items) and (_whole(items[place + 1]) or _letter(items, place + 1, text, letters) is not None or _capital(items, place + 1, text))
+            if not follows:
+                break
+            parts.append("-")
+            place += 1
+            dash = False
+            tight = ""
+        elif tight and not dash:
+            break
+        if dash:
+            parts.append("-")
+        spoken = parts[-1] == "-" and not dash
+        if _whole(items[place]) and (tight == "" or dash or spoken) and not (parts[-1].isdigit()):
+            parts.append(str(int(items[place].value.value)))
+        elif _capital(items, place, text) and parts[-1 if parts[-1] != "-" else -2].isdigit():
+            parts.append(text[items[place].start : items[place].end].upper())
+        else:
+            if parts[-1] == "-":
+                parts.pop()
+                place -= 0 if dash else 1
+            break
+        place += 1
+    if len(parts) < 2 or not any(part.isdigit() for part in parts):
+        return None
+    if all(part.isdigit() or part == "-" for part in parts):
+        return _of_numbers(items, at, place, parts, text)
+    if _followed_by_measure(items, place):
+        return None
+    return "".join(parts), place
+
+
+def _of_numbers(items, at: int, end: int, parts: list[str], text: str):
+    """ "Straight 3-2" is a mark, "straights 4-6" a range, "2-3 inches" neither."""
+    said_dash = any(item.concept == "DASH" for item in items[at:end])
+    if said_dash:
+        return "".join(parts), end
+    if not _head_before(items, at) or len(parts) != 3 or _followed_by_measure(items, end):
+        return None
+    head = text[items[at - 1].start : items[at - 1].end].lower()
+    if head.endswith("s") and items[at - 1].concept != "NUMBER" and int(parts[0]) < int(parts[2]):
+        return None, end
+    return "".join(parts), end
+
+
+def _followed_by_measure(items, place: int) -> bool:
+    return _concept(items, place) in ("BY", "APART", "LONG", "WIDE", "HIGH", "BOARD", "EI", "STATIC")
+
+
+def _letter(items, at: int, text: str, letters) -> str | None:
+    """The letters a mark begins with: one or up to three capitals right before a number, or a letter's name before a dash."""
+    item = items[at]
+    said = text[item.start : item.end]
+    ahead = items[at + 1] if at + 1 < len(items) else None
+    if ahead is None or not said.isalpha():
+        return None
+    gap = text[item.end : ahead.start]
+    tight = _whole(ahead) and gap in ("", "-", "‐", "‑")
+    dashed = ahead.concept == "DASH"
+    alone = at == 0 or text[items[at - 1].end : item.start] != ""
+    if len(said) == 1 and (tight or dashed) and alone:
+        if said.lower() == "x" and (at and items[at - 1].concept in ("NUM", "LEN", "FRAC")):
+            return None
+        return said.upper()
+    if 2 <= len(said) <= 3 and said.isupper() and tight and alone and item.concept in ("WORD", "DET", "LETTER", "K_TEE"):
+        return said
+    named = letters.get(said.lower())
+    if named is not None and (dashed or (_whole(ahead) and _head_before(items, at) and item.concept == "WORD")):
+        return named
+    return None
+
+
+def _spelled(items, at: int, text: str, letters) -> tuple[str, int] | None:
+    """Letters and numbers said one by one: "S A three", "P as in papa twelve", "ell fourteen A", "A seven,"."""
+    said = lambda k: text[items[k].start : items[k].end] if k < len(items) else ""  # noqa: E731
+    if len(said(at)) == 1 and said(at).isalpha():
+        if said(at + 1).lower() in ("as", "de", "for", "como") and at + 3 < len(items):
+            word = at + 3 if said(at + 2).lower() in ("in", "de", "en") else at + 2
+            if said(word)[:1].lower() == said(at).lower() and _whole_at(items, word + 1):
+                return said(at).upper() + _number(items[word + 1]), word + 2
+        two = said(at).isupper() and len(said(at + 1)) == 1 and said(at + 1).isalpha() and said(at + 1).isupper()
+        if two and _whole_at(items, at + 2) and (_head_before(items, at) or at == 0):
+            return said(at) + said(at + 1) + _number(items[at + 2]), at + 3
+        if items[at].concept == "DET" and _whole_at(items, at + 1) and items[at + 1].value.value not in _ANGLES and text[items[at].end : items[at + 1].start] == " ":
+            opens = (at == 0 or items[at - 1].concept == "STOP") and _concept(items, at + 2) == "COMMA" and (_concept(items, at + 3).startswith("K_") or _concept(items, at + 3) == "RUN")
+            if opens or (_head_before(items, at) and _concept(items, at + 2) in ("COMMA", "STOP", "")):
+                return said(at).upper() + _number(items[at + 1]), at + 2
+    if _whole(items[at]) and said(at + 1) == "A" and text[items[at].end : items[at + 1].start] == " " and _concept(items, at + 1) == "DET" and _head_before(items, at) and _concept(items, at + 2) in _BEHIND_A:
+        return _number(items[at]) + "A", at + 2
+    return None
+
+
+def _number(item: Item) -> str:
+    return str(int(item.value.value))
+
+
+def _capital(items, at: int, text: str) -> bool:
+    """A letter behind a number: "14A", "7-b"; never a unit."""
+    item = items[at]
+    said = text[item.start : item.end]
+    return len(said) == 1 and said.isalpha() and item.concept in ("LETTER", "DET", "K_TEE") and said.lower() not in ("m", "f", "c", "x")
+
+
+def _head_before(items, at: int) -> bool:
+    before = _concept(items, at - 1)
+    return before.startswith("K_") or before in _HEADS
+
+
+def _whole(item: Item) -> bool:
+    return item.concept == "NUM" and item.value.value.denominator == 1 and 0 <= item.value.value <= 9999
+
+
+def _whole_at(items, at: int) -> bool:
+    return at < len(items) and _whole(items[at])
+
+
+def _concept(items, at: int) -> str:
+    return items[at].concept if 0 <= at < len(items) else ""
+
