@@ -9,7 +9,7 @@ from datetime import date
 import pytest
 from jsonschema import Draft202012Validator
 
-from desk import open_desk
+from desk import PAGE, open_desk
 from logbook import rules, store
 from logbook.cli import main
 from logbook.store import Reckoner, catch_up
@@ -156,6 +156,34 @@ def test_a_standing_word_that_came_later_stands_only_in_today_s_book(desk, capsy
     (piece,) = json.loads(capsys.readouterr().out)["pieces"]
     row = next(row for row in piece["findings"] if row["rule"] == "air-leaves-by")
     assert (row["kept"]["verdict"], row["today"]["verdict"], row["same"]) == ("unsaid", "meets", False)
+
+
+@pytest.mark.parametrize("who", ["lead", "contractor"])
+def test_the_page_shows_then_and_now_with_what_became_otherwise_first(desk, who):
+    desk.hand_in(text="Elbow 9 on run two, ten by ten, turning vanes in, taped.", spoken_at=f"{DAY}T11:00:00-05:00")
+    with desk.folder() as folder:
+        work_once(folder, Bench(None))
+    sign(desk)
+    limit(desk, "staple_spacing = 1")
+    reckon(desk)
+    reader = desk.browser(who)
+    assert f"/day/{DAY}/again" in reader.get(f"/day/{DAY}", headers=PAGE).text
+    before = everything(desk)
+    page = reader.get(f"/day/{DAY}/again", headers=PAGE).text.split("<main")[1]
+    assert everything(desk) == before, "a page that compares writes nothing"
+    assert "This day is signed" in page and "1 times, in 1 pieces" in page
+    changed, alike = page.split("Pieces of which both books say the same: 1")
+    assert "Straight section 1" in changed and "elbow 9" in alike.lower() and "elbow 9" not in changed.lower()
+    first_row = changed.split("<tbody>")[1].split("</tr>")[0]
+    then, now = first_row.split("<td")[2:4]
+    assert "Staple spacing" in first_row and "meets" in then and "2 in." in then and "departs" in now and "1 in." in now and "For the lead." in now
+
+
+def test_the_page_of_a_day_without_notes_or_of_no_day_says_so(desk):
+    lead = desk.browser("lead")
+    assert "no note of 2026-01-01" in lead.get("/day/2026-01-01/again", headers=PAGE).text
+    assert lead.get("/day/soon/again", headers=PAGE).status_code in (400, 422)
+    assert desk.browser("installer").get(f"/day/{DAY}/again", headers=PAGE).status_code == 403
 
 
 @pytest.mark.parametrize(

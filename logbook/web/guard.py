@@ -83,6 +83,7 @@ MAY: Mapping[str, frozenset[str]] = {
     "days.newest": DESK,
     "days.page": DESK,
     "days.document": DESK,
+    "compared.page": DESK,
     "days.sign": frozenset({"lead", "contractor"}),
     "paper.report": DESK,
     "paper.package": DESK,
