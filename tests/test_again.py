@@ -10,9 +10,11 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from desk import PAGE, open_desk
+from handing import picture
 from logbook import rules, store
 from logbook.cli import main
 from logbook.store import Reckoner, catch_up
+from logbook.store.again import again
 from logbook.worker import Bench, work_once
 
 DAY, LATER = "2026-10-14", "2026-10-15"
@@ -156,6 +158,20 @@ def test_a_standing_word_that_came_later_stands_only_in_today_s_book(desk, capsy
     (piece,) = json.loads(capsys.readouterr().out)["pieces"]
     row = next(row for row in piece["findings"] if row["rule"] == "air-leaves-by")
     assert (row["kept"]["verdict"], row["today"]["verdict"], row["same"]) == ("unsaid", "meets", False)
+
+
+def test_what_a_piece_leans_on_is_looked_at_on_other_runs_and_days_too(desk):
+    """A photo of another run's piece, a neighbour of another day: both books find the same of them."""
+    one = picture(3)
+    desk.hand_in(text="Straight 5 on run three, eighteen by twelve, taped.", photo=[one], spoken_at=f"{DAY}T12:00:00-05:00")
+    desk.hand_in(text="Straight 2 on run two, twenty by twelve, taped, joined to 1.", photo=[one], spoken_at=f"{LATER}T12:00:00-05:00")
+    with desk.folder() as folder:
+        work_once(folder, Bench(None))
+        reckon(desk)
+        (told,) = again(folder, LATER, "en")["pieces"]
+    rows = {row["rule"]: row for row in told["findings"]}
+    assert rows["photo-reused"]["today"]["verdict"] == "departs" and rows["run-sizes"]["today"]["verdict"] == "departs"
+    assert [row for row in rows.values() if not row["same"]] == []
 
 
 @pytest.mark.parametrize("who", ["lead", "contractor"])

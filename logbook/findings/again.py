@@ -20,12 +20,18 @@ def side_by_side(kept: Sequence[Finding], today: Sequence[Finding], language: st
     return [
         {
             "rule": rule,
-            "same": rule in left and rule in right and all(getattr(left[rule], name) == getattr(right[rule], name) for name in SAME),
+            "same": rule in left and rule in right and all(_bare(left[rule], name) == _bare(right[rule], name) for name in SAME),
             "kept": _told(left.get(rule), language),
             "today": _told(right.get(rule), language),
         }
         for rule in order
     ]
+
+
+def _bare(finding: Finding, name: str) -> object:
+    """A limit of several numbers comes back from the log as a tuple and fresh from a rule as a list."""
+    value = getattr(finding, name)
+    return tuple(value) if isinstance(value, list) else value
 
 
 def _told(finding: Finding | None, language: str) -> dict | None:

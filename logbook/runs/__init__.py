@@ -213,9 +213,13 @@ def in_order(job: Job, pieces: Iterable[Piece], run: str, day=None) -> tuple[Pie
 
 def prints(held: PiecePhoto) -> tuple[tuple[str, tuple[tuple[str, object], ...]], ...]:
     """What a photo is looked up by, the surest first."""
-    seen = held.photo.seen
+    return prints_of(held.photo.sha256, held.photo.seen)
+
+
+def prints_of(sha256: str, seen: Mapping[str, object]) -> tuple[tuple[str, tuple[tuple[str, object], ...]], ...]:
+    """The same of a picture by its digest and what was measured of it."""
     moment = (seen["camera"], str(seen["captured"])[:19]) if seen.get("camera") and seen.get("captured") else None
-    return _prints(held.photo.sha256, seen.get("pixels") or None, moment, _picture_print(seen))
+    return _prints(sha256, seen.get("pixels") or None, moment, _picture_print(seen))
 
 
 @lru_cache(maxsize=65536)  # the same photos are laid out again with every note of their run
