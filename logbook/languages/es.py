@@ -73,7 +73,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("HEDGE", "como|como de|más o menos|aproximadamente|casi|alrededor de|cerca de|unas|unos|como a|como unas|como unos|por ahí de|aprox|about|un poco más de|poco más de|poquito más de|cosa de"),
     ("THINK", "creo|creo que|me parece|me parece que|quizá|quizás|tal vez|a lo mejor|yo creo|yo creo que|supongo|supongo que|parece|parece que|pienso que|según yo|si mal no recuerdo|ha de ser|debe medir|probablemente|casi seguro|estoy casi seguro que"),
     # lo que se hizo antes de un acto no dice nada del acto
-    ("FILLER", "antes de encintar|antes de la cinta|antes de poner la cinta|antes de poner cinta|antes de poner el teip|antes del teip|antes de engrapar|listo para la cinta|lista para la cinta"),
+    ("FILLER", "antes de encintar|antes de la cinta|antes de poner la cinta|antes de poner cinta|antes de poner el teip|antes del teip|antes de engrapar|listo para la cinta|lista para la cinta|acabé|acabamos|ya acabé|fíjate|mire"),
     ("FILLER", "bueno|pues|este eh|eh|ok|okay|sí|así|bien|ya|aquí|ahí|entonces|también|muy|todo bien|listo|lista|terminado|terminada|hice|hicimos|acabo de|acabamos|terminé|terminamos|ahora|hoy|quedando|acá|mira|mire|oye|que|ahorita|otra vez|con mi|muy bien|hecho|hecha|armé|armamos|armado|armada|completo|completa|completamente|perfectamente|ya la|ya lo|para"),
     ("FITTING", "pieza|fitting|piezas|fittings|parte|la pieza"),
     ("NUMBER", "número|numero|núm|no.|#|marca|marcada|marcado|etiqueta|la número|el número|numerada|number"),
@@ -199,14 +199,14 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
 )  # fmt: skip
 
 KINDS = (
-    ("straight", "recto|pieza recta|tramo recto|tramo|sección|secciones|ducto recto|conducto recto|straight|tramos|rectos|recta|tramos rectos|piezas rectas|sección recta|tubo recto|ducto derecho"),
-    ("transition", "transición|reducción|reductor|reducer|transition|ampliación|transiciones|reducciones|pieza de reducción|pieza de transición|aumento|reductora|cono"),
+    ("straight", "pieza derecha|derecha pieza|rectito|tramo derecho|recto|pieza recta|tramo recto|tramo|sección|secciones|ducto recto|conducto recto|straight|tramos|rectos|recta|tramos rectos|piezas rectas|sección recta|tubo recto|ducto derecho"),
+    ("transition", "redu|reduccioncita|transición|reducción|reductor|reducer|transition|ampliación|transiciones|reducciones|pieza de reducción|pieza de transición|aumento|reductora|cono"),
     ("offset", "offset|desvío|pieza de desvío|desfase|desplazamiento pieza|ese|quiebre|compensación"),
     ("elbow", "codo|codos|elbow|el codo|codo cuadrado|codo de radio|codo recto|codito"),
     ("tee", "te|tee|la te|una te|ti|pieza te|tés"),
     ("branch", "derivación|toma|tap|take off|takeoff|derivaciones|injerto|silleta|toma lateral|entronque|ramificación|take-off"),
-    ("wye", "ye|pantalón|i griega|wye|pantalones|y griega|pieza y|bifurcación|pantaleta|horqueta"),
-    ("end_cap", "tapa|tapón|end cap|tapa final|tapas|tapa ciega|cap|tapa de extremo|tapa terminal"),
+    ("wye", "yee|ye|pantalón|i griega|wye|pantalones|y griega|pieza y|bifurcación|pantaleta|horqueta"),
+    ("end_cap", "tapadera|tapita|taponcito|tapa|tapón|end cap|tapa final|tapas|tapa ciega|cap|tapa de extremo|tapa terminal"),
     ("collar", "collarín|collar|boca redonda|collarines|spin in|collar redondo|boot|start collar|bota|salida redonda|cuello|cuello redondo"),
     ("access_door", "puerta de acceso|compuerta de acceso|puerta de registro|access door|puerta de inspección|registro de acceso|puertita de acceso|puertas de acceso"),
     ("register", "rejilla|abertura para rejilla|register|boca de rejilla|difusor|hueco para la rejilla|registro|abertura de rejilla|abertura para la rejilla|grille|boquilla|marco de rejilla|rejillas"),

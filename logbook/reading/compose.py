@@ -122,6 +122,8 @@ def _in_a_pair(items, place: int, text: str) -> bool:
     kind = named.startswith("K_") or named in ("FITTING", "NUMBER")
     if kind and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60)):
         return ahead in _ENDS_A_MARK or ahead.startswith("K_") or (ahead == "NUM" and _concept(items, place + 2) == "BY")
+    if named in ("AND", "COMMA") and ahead in _ENDS_A_MARK and _concept(items, place - 3) == _concept(items, place - 4) == "NUM":
+        return True  # "straights one twelve and one thirteen"
     opens = named in ("", "STOP", "QUERY") or (named in _BEFORE_A_MARK and place - 2 >= 0)
     return opens and (ahead in ("BE", "AND", "ON", "HAVE", "NOT", "WITH", "YET", "") or (ahead in ("COMMA", "STOP") and (named in _BEFORE_A_MARK or _concept(items, place + 2).startswith("K_"))))
 

@@ -85,13 +85,13 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         batch = _range(row, match)
         if batch:
             add(_mention(row, match, batch=batch))
-    for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>ONE_M (?:COMMA ONE_M)* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? ONE_M) (?!BY|LONG)".replace("ONE_M", "(?:NUM|MARKED)")):
+    for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>ONE_M (?:COMMA? DET? ONE_M)* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? ONE_M) (?!BY|LONG)".replace("ONE_M", "(?:NUM|MARKED)")):
         ats = _marks_in(row, match, "list")
         acted = match.start() > 0 and row.items[match.start() - 1].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[match.start("k")].concept.startswith("K_")
         acted = acted or row.items[min(match.end(), len(row.items) - 1)].concept == "BOTH" or [item.concept for item in row.items[match.end() : match.end() + 2]] == ["COMMA", "BOTH"]
         if (_plural(row, match.start("k")) or _counts_up(row, ats) or acted) and not taken.intersection(ats):
             add(_mention(row, match, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
-    for match in row.find("(?:^|(?<=SEP)) (?:FILLER|DET){0,3} (?P<list>ONE_M (?:COMMA ONE_M)* (?:COMMA)? AND ONE_M) (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT|BOTH))".replace("ONE_M", "(?:NUM|MARKED)")):
+    for match in row.find("(?:^|(?<=SEP)) (?:FILLER|DET){0,3} (?P<list>ONE_M (?:COMMA DET? ONE_M)* (?:COMMA)? AND DET? ONE_M) (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT|BOTH))".replace("ONE_M", "(?:NUM|MARKED)")):
         ats = _marks_in(row, match, "list")
         if not taken.intersection(ats):
             add(_mention(row, match, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
@@ -125,20 +125,29 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
         if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"{START} ON DET? (?P<m>MARKED|NUM) (?=PENDING|NO|NOT|HAVE|NOT_DONE|BE|FILLER (?:HAVE|PENDING)|UNDONE|FORGOT)"):
+        if not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:(?<=SEP)|(?<=AND)) (?:DET|AND)* (?P<m>MARKED|NUM) (?P<f>FILLER) (?=SEP|$)"):
+        if row.words(*match.span("f")).lower() in _TOO and not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?P<f>(?:I|HAVE|HAVING|FILLER){1,3}) (?P<m>MARKED|NUM) (?=(?:STAPLED|TAPED|RUBBED|HUNG) (?:SEP|$|AND))"):
         big = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
         if big and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|TRIMMED|WIPED|I) (?:FILLER|UP|FITTING|NUMBER)? (?P<m>MARKED|NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED|HUNG)|LATER|WITH|ON RUN|EVERY|DOWN|UP|YET|FILLER (?:SEP|$)|BUT)"):
+    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|TRIMMED|WIPED|I) (?P<d>FILLER|UP|FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED|HUNG)|LATER|WITH|ON RUN|EVERY|DOWN|UP|YET|FILLER (?:SEP|$)|BUT)"):
         counts = row.words(match.start("m") - 1, match.start("m")).lower().split()[-1] in ("just", "only", "nomás", "solo", "sólo")  # "taped just two"
+        counts = counts or (match.start("d") >= 0 and row.items[match.start("d")].concept == "DET" and row.words(*match.span("d")).lower() not in ("el", "la") and row.items[match.start("m")].concept == "NUM")
         if not counts and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT|GENERIC) (?:COMMA? NUMBER)? (?P<m>{MARK}) (?!BY|WIDE|SIZE)"):
+    for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT|GENERIC) (?:COMMA? NUMBER)? (?P<m>{MARK}) (?!BY|WIDE)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
+        if match.end() < len(row.items) and row.items[match.end()].concept == "SIZE" and row.items[match.start("k")].concept != "GENERIC":
+            continue
         if kind is not None and not taken.intersection(range(*match.span("m"))):
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
             add(replace(named, kind=kind, kind_at=match.span("k")))
-    for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=SEP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD|GENERIC) (?=SEP|$|(?:ON|OF)? RUN|AND|WITH|OFF|FROM|DET? INLET)"):
+    for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=SEP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD|GENERIC) (?=SEP|$|(?:ON|OF)? RUN|AND|WITH|OFF|FROM|DET? INLET|STAPLED|TAPED)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower().split()[0])
         said = [item.concept for item in row.items[match.start() : match.end()]]
         if kind is None or row.is_blank(match.start("k")) or (match.start("f") == match.end("f") and match.start("m") < 0 and "BE" not in said):
@@ -198,6 +207,7 @@ def _apart(row: Row, mention: Mention, match) -> bool:
     return any(item.concept in ("STOP", "QUERY") for item in row.items[first:last])
 
 
+_TOO = frozenset(("también", "tambien", "too", "also", "as well"))
 _NOT_THAT = frozenset(("not", "isn't", "wasn't", "aren't", "no es", "no"))
 _KIND_OF_WORD = {"duct": "straight", "rama": "branch", "ducto": "straight", "conducto": "straight", "branch": "branch", "joint": "straight", "ramal": "branch"}
 _MADE = frozenset("did made built finished hice hicimos terminé armé".split())

@@ -51,6 +51,11 @@ def _no_length(row: Row, match) -> bool:
     return kind not in ("K_COLLAR", "K_OFFSET", "K_HANGER", "K_REPAIR") and not (kind in ("K_ELBOW", "K_WYE") and value is not None and value.value in (90, 45, 30, 60, 22))
 
 
+def _pointed(row: Row, match) -> bool:
+    """ "Un codo, el cuatro": the one of that number; "a ninety" is a thing."""
+    return row.words(*match.span("d")).lower() in ("el", "la", "the")
+
+
 def _done_here(row: Row, match) -> bool:
     """ "nine here, …", "B dash nine is finished": not "four guys, …"."""
     at = match.start("n") if match.start("n") >= 0 else match.start("n2")
@@ -66,7 +71,7 @@ def _worked(row: Row, match) -> bool:
 
 
 _LEADS = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
-                "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "that's", "here's", "it's", "call it", "calling it", "back on", "now on", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
+                "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "that's", "here's", "it's", "call it", "calling it", "back on", "now on", "acabé", "acabe", "acabamos", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
 
 # pattern with the mark in group m, and what else must hold; tried in order where a sentence names no piece otherwise
 SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
@@ -74,6 +79,8 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"REPAIRED (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"(?:HUNG|HANG|SEALED|REPAIRED|REDID) (?:FILLER|UP|DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON|TIED|FILLER)", None),
     (f"{START} (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>MARKED|NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
+    (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?P<k>KIND) (?:OF? (?:NUM|DEG|SIZE))? COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|FILL{{0,2}} (?:STAPLED|TAPED)|SIZE|RUN|ON RUN)", _pointed),
+    (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?:NUM|DEG) COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|SIZE|RUN|ON RUN)", _pointed),
     (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<d>DET)? (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$)|BE FILLER)", _worked),
     (f"(?P<f>MOVE_UP) DET (?P<m>{MARK}) (?=SEP|$|AND|TIED|FILLER|LATER)", _says("subí", "subimos", "lo subí", "la subí")),
     (f"{START} (?P<m>MARKED|LETTER DASH? NUM|NUM DASH NUM|NUM) (?=(?P<n>FILLER) (?:COMMA|STOP)|BE (?P<n2>FILLER))", _done_here),

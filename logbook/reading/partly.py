@@ -115,12 +115,13 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     for place, clause in enumerate(cut[1:], 1):
         items = row.items[clause.first : clause.last]
         head = [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER", "DET") and not item.concept.startswith("K_")]
-        if not row.is_blank(clause.first) and head in (["NUM", "NOT"], ["NUM", "BE", "NOT"], ["MARKED", "NOT"], ["MARKED", "BE", "NOT"], ["NUM", "NO"], ["MARKED", "NO"]) and items[-1].concept in ("NOT", "NO"):
-            before = cut[place - 1]
-            acts = [at for at in range(before.first, before.last) if row.items[at].concept in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES") and not row.is_blank(at)]
-            if acts and not any(row.items[at].concept in ("NOT", "NO", "NOT_DONE", "PENDING") for at in range(before.first, before.last)):
-                made.append(claim(row, _ACTS[row.items[acts[-1]].concept], False, clause.last - 1, clause.last, hedged=False))  # "four is taped, five isn't"
-            continue
+        if not row.is_blank(clause.first) and head[:1] in (["NUM"], ["MARKED"]):
+            denies = head[1:] in (["NOT"], ["BE", "NOT"], ["NO"]) and items[-1].concept in ("NOT", "NO")
+            too = len(head) == 1 and row.words(clause.last - 1, clause.last).lower() in _TOO
+            act = _last_done(row, cut, place) if denies or too else None
+            if act is not None:
+                made.append(claim(row, _ACTS[row.items[act].concept], too, clause.last - 1, clause.last, hedged=False))  # "four is taped, five too, six isn't"
+                continue
         if row.is_blank(clause.first) or [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER")] != ["NUM", "BE"]:
             continue
         before = cut[place - 1]
@@ -128,6 +129,23 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
         if acts and any(row.items[at].concept in ("NOT", "NOT_DONE") for at in range(before.first, acts[0])):
             made.append(claim(row, _ACTS[row.items[acts[0]].concept], True, clause.last - 2, clause.last, hedged=False))
     return made
+
+
+_TOO = ("también", "tambien", "too", "also", "as well")
+
+
+def _last_done(row: Row, cut: tuple[Clause, ...], place: int) -> int | None:
+    """The act done in the clause before, past clauses that only say "five too"."""
+    for clause in reversed(cut[max(0, place - 4) : place]):
+        concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
+        if any(c in ("NOT", "NO", "NOT_DONE", "PENDING") for c in concepts) or row.is_blank(clause.first):
+            return None
+        acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES")]
+        if acts:
+            return acts[-1]
+        if len(concepts) > 4:
+            return None
+    return None
 
 
 def _own_again(row: Row, clause: Clause) -> bool:

@@ -22,11 +22,34 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")
         elif item.concept in ("PARTLY", "FRAC") and ahead in _TO_DO:
             done[place] = replace(item, concept="PENDING")  # "a medio encintar"
+        elif item.concept in ("K_STRAIGHT", "BRANCH_WORD") and said in ("tramo", "ramal", "el ramal") and ahead in ("NUM", "MARKED") and _is_a_run(done, place):
+            done[place] = replace(item, concept="RUN", value=None)
+        elif item.concept == "ON" and said == "al" and ahead == "NUM" and _concept(done, place - 1) == "NUM" and {_concept(done, place - 2), _concept(done, place - 3)} & {"FROM", "OF"}:
+            done[place] = replace(item, concept="THRU")  # "del cuatro al seis"
+        elif item.concept == "SIDE" and said in ("derecho", "derecha") and ahead == "NUM" and _concept(items, place + 2) != "BY" and (place == 0 or _concept(done, place - 1) in ("STOP", "FITTING")):
+            done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "derecho ocho, doce por diez"
         elif item.concept == "NEGATIVE" and said in _MINUS and past_article in _LEFT_OUT:
             done[place] = replace(item, concept="EXCEPT")
         elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and said in _WRITES and _wished(items, place, text):
             done[place] = replace(item, concept="WORD", value=None)  # "que lo encinte Juan"
     return tuple(done)
+
+
+def _is_a_run(items, place: int) -> bool:
+    """ "Codo cuatro, tramo dos", "en el tramo dos", "tramo dos, codo cuatro": a stretch of the run; alone it is a piece."""
+    if _concept(items, place + 2) == "BY":
+        return False
+    before = [_concept(items, place - k) for k in (1, 2, 3, 4)]
+    led = before[0] in ("ON", "FROM", "OF") or (before[0] == "DET" and before[1] in ("ON", "OF"))
+    near = before[1:3] if before[0] in ("COMMA", "DET") else before[:2]
+    named = near[:1] in (["NUM"], ["MARKED"]) and (near[1].startswith("K_") or near[1] in ("FITTING", "NUMBER")) and near[1] not in ("K_TEE", "K_BRANCH", "K_WYE")
+    if items[place].concept == "BRANCH_WORD":
+        return named
+    ahead = [_concept(items, place + k) for k in (2, 3, 4)]
+    ahead = ahead[1:] if ahead[0] == "COMMA" else ahead
+    ahead = ahead[1:] if ahead[0] in ("DET", "NUMBER") else ahead
+    opens = before[0] in ("", "STOP", "FILLER") and (ahead[0].startswith("K_") or ahead[0] == "FITTING")
+    return led or named or opens
 
 
 def _wished(items, place: int, text: str) -> bool:
