@@ -46,6 +46,36 @@ class Numbers:
 
 
 @dataclass(frozen=True)
+class Turns:
+    """Words that take an act back, in part or whole, or set it right again. Regular expressions over the lower-case words of a clause.
+
+    `faults` and `unhappened` carry the facts they can be wrong with; none: whichever was named last.
+    """
+
+    beside: frozenset[str] = frozenset()
+    nouns: tuple[tuple[str, str], ...] = ()
+    faults: tuple[tuple[str, tuple[str, ...]], ...] = ()
+    unhappened: tuple[tuple[str, tuple[str, ...]], ...] = ()
+    missed: tuple[str, ...] = ()
+    ran_short: tuple[str, ...] = ()
+    extents: tuple[str, ...] = ()
+    fractions: tuple[str, ...] = ()
+    degrees: tuple[str, ...] = ()
+    excepts: tuple[str, ...] = ()
+    sides_only: tuple[str, ...] = ()
+    closes: tuple[str, ...] = ()
+    mended: tuple[str, ...] = ()
+    thought: tuple[str, ...] = ()
+    said_so: tuple[str, ...] = ()
+    affirms: tuple[str, ...] = ()
+    denies: tuple[str, ...] = ()
+    leads: str = ""
+    tells: tuple[str, ...] = ()
+    waiting: tuple[tuple[str, str], ...] = ()
+    waits: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
 class Language:
     code: str
     concepts: tuple[tuple[str, str], ...]  # (concept, "phrase|phrase|…")
@@ -63,6 +93,7 @@ class Language:
     telling: frozenset[str]  # words that tell this language from the others
     names: frozenset[str]  # first names, to tell who did something
     letters: Mapping[str, str] = field(default_factory=dict)  # how a letter of a mark is said
+    turns: Turns = Turns()
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

@@ -76,6 +76,13 @@ def _small_words(items, text: str):
             first, _, last = said.rpartition(" ")
             done.append(replace(item, end=item.start + len(first), value=_plain(90)))
             item = replace(item, start=item.end - len(last), value=_plain(int(item.value.value) % 10))
+        elif item.concept == "WORD" and said == "know" and ahead in ("VANES", "STAPLES", "TAPE", "TABS", "FLAP", "TIE_RODS") and before not in ("I", "NOT", "TO", "OTHER", "WILL", "QUESTION", "WORD"):
+            item = replace(item, concept="NO", value=None, read_as="no")  # nothing else can stand there; what it denies stays in doubt
+        elif item.concept == "BUTT" and said == "but" and any(_concept(items, k) in ("ALL", "TAPED", "STAPLED", "RUBBED") for k in range(place - 4, place)):
+            item = replace(item, concept="EXCEPT", read_as=None)  # "everything's taped but the bottom"
+        elif item.concept == "FIX" and said == "not that" and ahead in ("IT", "THIS", "DET", "I") and _concept(items, place + 2) in ("NOT", "NOT_DONE", "NO"):
+            done.append(replace(item, concept="NOT", end=item.start + 3))  # "it's not that it isn't taped"
+            item = replace(item, concept="THIS", start=item.end - 4)
         elif item.concept == "THIS" and before == "IF" and said == "that" and ahead in ("COMMA", "STOP", "") and done:
             item = replace(done.pop(), concept="HEDGE", end=item.end, last=item.last)
         elif item.concept == "NUM" and item.value.value == 0 and ahead in ("VANES", "STAPLES", "TAPE", "TABS", "GAP", "DAMAGE", "FLAP"):
@@ -252,7 +259,7 @@ def _of_the_building(items, text: str):
     """ "a ceiling tile 24 by 24", "the 36 by 80 door": measures of what is no duct."""
     done = list(items)
     for place, item in enumerate(items):
-        if item.concept != "BUILDING":
+        if item.concept != "BUILDING" and not (_concept(items, place - 1) == "SIZE" and text[item.start : item.end].lower() in _STOCK):
             continue
         at = place + 1
         while _concept(items, at) in ("BE", "DET", "HEDGE", "OF", "ON") and at - place < 4:
@@ -265,6 +272,7 @@ def _of_the_building(items, text: str):
     return tuple(done)
 
 
+_STOCK = ("scrap", "scraps", "sheet", "sheets", "blank", "retal", "retazo", "lámina", "hoja")  # "a six by six scrap"
 _OWN_NOUNS = ("GAP", "TAPE", "STAPLES", "BOARD", "BACK", "THROAT", "OFFSETS", "K_COLLAR", "ROUND")
 
 

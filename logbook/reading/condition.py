@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from logbook.reading.claims import Found, Frame, Open, unit_of
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, Found, Frame, Open, claim, unit_of
+from logbook.reading.fell_short import patterns
+from logbook.reading.grammar import Row
 
 
 def _tight(found: Found):
@@ -21,6 +24,49 @@ def _open_corner(found: Found):
     """ "the corner's open half an inch" """
     if found.row.words(found.at("o"), found.at("o") + 1).lower() in ("open", "opened", "abierta", "abierto") and found.item("n").value.value <= 12:
         yield found.claim("gap", found.item("n").value.value, group="w", uses=("n",), said_unit=unit_of(found.item("n")))
+
+
+def _opened(found: Found):
+    """ "opened up half an inch" """
+    if found.row.words(found.at("o"), found.at("n")).lower().startswith(("opened", "gapped", "spread")) and found.item("n").value.value <= 2:
+        yield found.claim("gap", found.item("n").value.value, group="w", uses=("n",), said_unit=unit_of(found.item("n")))
+
+
+def _stands_open(found: Found):
+    """ "joint's open on the left" """
+    if found.row.words(found.at("o"), found.at("o") + 1).lower() in ("open", "gapped", "gapping", "abierta"):
+        yield from _some_gap(found)
+
+
+def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
+    """ "gap, half inch, closed it up, tight now": it was, and is no more."""
+    gaps = [c for c in claims if (c.name == "gap" and c.value > 0) or (c.name == "(open)" and any(row.items[k].concept == "GAP" for k in range(c.first, c.last)))]
+    done = list(claims)
+    for one in gaps:  # "tight, except the corner gaps": it is not tight
+        if one.name == "(open)":
+            done = [c for c in done if not (c.name == "gap" and c.value == 0 and 0 <= one.first - c.last <= 12 and not _another_piece(row, c.last, one.first))]
+    for one in gaps:
+        last, stops = one.last, 0
+        while last < len(row.items) and stops < 2:
+            if _another_piece(row, last, last + 1):
+                break
+            stops += row.items[last].concept in ("STOP", "QUERY")
+            last += 1
+        if last == one.last:
+            continue
+        behind = row.text[row.items[one.last - 1].end : row.items[last - 1].end].lower().replace("’", "'")
+        match = next((m for pattern, _ in patterns(language.code, "closes") if (m := pattern.search(behind))), None)
+        if match is None:
+            continue
+        at = next(k for k in range(one.last, last) if row.items[k].end > row.items[one.last - 1].end + match.start())
+        if one.name == "(open)":
+            done.remove(one)
+        done.append(claim(row, "gap", Fraction(0), at, at + 1, corrects=True, hedged=False))
+    return done
+
+
+def _another_piece(row: Row, first: int, last: int) -> bool:
+    return any(item.concept.startswith("K_") or item.concept == "FITTING" for item in row.items[first:last])
 
 
 def _some_gap(found: Found):
@@ -59,8 +105,13 @@ FRAMES = (
     Frame("(?P<w>REPAIRED)", _repaired),
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
+    Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT) (?:FILL|ON|OF){0,4} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG)", _gap),
+    Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?!END|SIDE)", _open_corner),
+    Frame("(?P<w>(?P<o>WORD|MOVE_OUT) UP? (?P<n>LEN|FRAC)) (?!BACK|ON SIDE|STAPLES|TAPE)", _opened),
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),
     Frame("(?P<w>(?:HAVE|BE) (?:DET|HEDGE|FILLER|WORD){0,3} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND){0,6} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC)|THROUGH)(?<!(?:TIGHT))", _some_gap),
+    Frame("(?P<w>(?:SEE|JOINT|(?:(?<=COMMA)|(?<=STOP)|(?<=BUT)) (?:DET|WORD|HEDGE){1,2}) (?:DET|FILLER){0,2} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND){0,6} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC))", _some_gap),
+    Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD)) (?!(?:FILL|ON|OF){0,2} (?:LEN|FRAC))", _stands_open),
     Frame("(?P<w>GAP (?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT){0,6} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _gap),
     Frame("(?<!NOT)(?<!BENT)(?P<w>(?:JOINT FILL{0,2})? TIGHT) (?!(?:FILL)? TABS)", _tight),
 )

@@ -22,11 +22,24 @@ def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
     kind = draft.kind
     value = kind.value if kind else None
     claims = [c for c in claims if not c.kinds or value is None or value in c.kinds]
+    claims = _of_a_collar(claims) if value == "collar" else claims
     claims = roles.mended(row, claims, draft)
     claims = partly.reconciled(roles.weak(claims, draft))
     claims = _moves(_shifts(claims, value))
     head = [c for c in (draft.kind, draft.mark) if c is not None]
     return _last_word(row, head + claims, draft)
+
+
+def _of_a_collar(claims: list[Claim]) -> list[Claim]:
+    """The tabs of a collar are its own metal ones, that are bent: it has no tabs of tape."""
+    done: list[Claim] = []
+    for one in claims:
+        if one.name == "cross_tabs" and (one.value is False or one.weak):
+            opens = tuple(replace(item, denies="tabs_bent") if item.denies == "cross_tabs" else item for item in one.opens)
+            one = replace(one, name="tabs_bent", opens=opens)
+        if one.name not in ("cross_tabs", "cross_tab_length", "cross_tab_spacing"):
+            done.append(one)
+    return done
 
 
 def _shifts(claims: list[Claim], kind: str | None) -> list[Claim]:
@@ -135,6 +148,9 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
             kept[before] = replace(old, hedged=old.hedged and one.hedged, opens=opened)
         elif one.corrects or _redone(row, old, one) or one.name == "place" or (old.part == "undone" and one.value is True):
             kept[before] = replace(one, took_back=(*old.took_back, TakenBack(old.value, old.start, old.end), *one.took_back))
+        elif one.name in _SPACED and _elsewhere(row, old, one):  # "every two on top and every three on the bottom": the wider one counts
+            wide, other = (one, old) if one.value > old.value else (old, one)
+            kept[before] = replace(wide, also=(*wide.also, (other.start, other.end)), hedged=wide.hedged or other.hedged)
         elif one.name == "closure" and "mastic" in (old.value, one.value):
             kept.append(one)
         elif one.pending or (old.pending and one.value is False):
@@ -165,12 +181,27 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
     return [(one, id(one) in conflicts) for one in kept] + [(one, False) for one in opens]
 
 
+_SPACED = ("staple_spacing", "cross_tab_spacing", "screw_spacing")
+_OF_A_PART = ("SIDE", "OTHER_SIDE", "BACK", "SIDE_WORD", "END", "JOINT", "EXCEPT", "THROUGH")
+
+
+def _elsewhere(row: Row, old: Claim, one: Claim) -> bool:
+    """Whether two measures of one thing are of two parts of the piece."""
+    near = row.items[old.last : min(len(row.items), one.last + 3)]
+    said = set(row.text[row.items[old.last - 1].end : row.items[one.last - 1].end].lower().replace(",", " ").split())
+    return any(item.concept in _OF_A_PART for item in near) or bool({"some", "few", "couple", "rest", "others", "half", "most"} & said)
+
+
+_SINCE = frozenset("so then now finally after since later again ahora luego después entonces".split())  # "it wasn't taped, so I taped it"
+
+
 def _redone(row: Row, old: Claim, one: Claim) -> bool:
     """ "stapled at three, pulled those, did it again at two": what was done the second time counts."""
     between = row.items[old.last : one.first]
     undone = any(item.concept in ("UNDONE", "REDID") for item in between)
     said = set(row.text[row.items[old.last - 1].end : row.items[one.last - 1].end].lower().replace(",", " ").split())
-    return (undone or {"did", "again"} <= said) and one.name not in ("kind", "mark", "run")
+    since = said & _SINCE if old.value is False and one.value is True and not old.pending else ()
+    return bool(undone or {"did", "again"} <= said or since) and one.name not in ("kind", "mark", "run")
 
 
 def carry(made: list[Draft], done: list[list[tuple]], row: Row) -> None:

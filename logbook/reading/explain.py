@@ -10,6 +10,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.items import book, itemise
 from logbook.reading.stance import clauses, stances
 from logbook.reading.tokens import tokens
+from logbook.reading.turned import supposed
 from logbook.reading.undone import undone
 from logbook.said import Reading
 
@@ -32,6 +33,7 @@ def left_alone(reading: Reading) -> tuple[LeftAlone, ...]:
     _, answered = answers(row, clauses(row))
     row = row.blanked(answered)
     why = {at: reason for at, reason in stances(row, lexicon.language).items() if at not in answered}
+    why |= {at: "condition" for at in supposed(row, clauses(row), lexicon.language)[0] if at not in why and at not in answered}
     own = row.blanked(why)
     why = {**dict.fromkeys(undone(own, clauses(own)).plans, "plan"), **why}
     spans = [(f.start, f.end) for f in _facts(reading)] + [(s.start, s.end) for f in _facts(reading) for s in (*f.also, *f.withdrawn)]

@@ -33,6 +33,11 @@ def undoings(row: Row, own: Row, cut: tuple[Clause, ...]) -> list[tuple[Claim, i
         gone = item.concept == "MISSING" and row.words(at, at + 1).lower() in _GONE
         if item.concept != "UNDONE" and not peels and not gone:
             continue
+        if item.concept == "UNDONE" and not own.is_blank(at) and not _off_something(row, at):
+            noun = next((name for word, name in _OF_THE_PHRASE.items() if word in row.words(at, at + 1).lower()), None)
+            if noun is not None and not _done_again(row, at):
+                made.append((claim(row, noun, False, at, at + 1, corrects=True, part="undone", hedged=False), at))
+                continue
         act = None if _off_something(row, at) or _done_again(row, at) else _act_before(row, at)
         if act is None and item.concept == "UNDONE" and not own.is_blank(at) and not _done_again(row, at):
             of = _named_in(row, at)
@@ -61,6 +66,7 @@ def _named_in(row: Row, at: int) -> tuple[str, int] | None:
     if noun < len(row.items) and row.items[noun].concept in ("TAPE", "STAPLES", "VANES") and row.words(at, at + 1).lower().startswith(("se le", "se les", "se está", "se esta", "se cay")):
         return _ACTS[row.items[noun].concept], noun + 1
     return None
+_OF_THE_PHRASE = {"vane": "vanes", "staple": "stapled", "tape": "taped"}  # "pulled the vanes out": the act is named in it
 
 
 def _done_again(row: Row, at: int) -> bool:
@@ -230,6 +236,8 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 if item.concept in ("STAPLES", "TAPE"):
                     made.append(claim(row, name, True, at, at + 1, hedged=False, weak=True))
                 continue
+            if listed and item.concept == "SHOWS":  # "scrim only shows on top"
+                made.append(claim(row, "scrim_shows", False, at, at + 1, part="side", hedged=False))
             if item.concept not in ("STAPLED", "TAPED", "RUBBED"):
                 continue
             near = at - 1
@@ -240,7 +248,8 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             if before in ("todo", "toda", "all") and at - 1 > clause.first:  # "casi todo encintado"
                 before = row.words(at - 2, at - 1).lower().split()[-1]
             parts = [row.items[k].concept for k in range(max(clause.first, at - 3), min(clause.last, at + 3))]
-            if "PARTLY" in parts or before in _HALF or behind in _HALF_BEHIND or (listed and item.concept == "RUBBED"):
+            spaced = at + 2 < clause.last and row.items[at + 2].concept in ("ON", "EVERY", "THROUGH")  # "stapled half on two"
+            if "PARTLY" in parts or before in _HALF or (behind in _HALF_BEHIND and not spaced) or (listed and item.concept == "RUBBED"):
                 made.append(claim(row, _ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
 
@@ -266,17 +275,35 @@ def _listed(found: Found):
                 yield found.claim(f"sides_{_ACTS[item.concept]}", len(sides), group="w", hedged=False)
 
 
-def _known(found: Found):
-    """ "know tape": no word of the trade; what is said stands in doubt."""
-    if found.row.words(found.at("s"), found.at("s") + 1).lower() == "know":
-        yield found.claim(_ACTS[found.item("a").concept], True, group="w", hedged=True)
+def _one_side(found: Found):
+    """ "Stapled one side", "tape on one side only"; "one side and then the other" are two."""
+    ahead = [item.concept for item in found.row.items[found.last : found.last + 5]]
+    if "OTHER_SIDE" in ahead or "ANOTHER" in ahead or "OTHER" in ahead or found.row.items[found.at("o") - 1].concept == "EXCEPT":
+        return
+    for item in found.items("acts"):
+        name = _ACTS[item.concept]
+        if item.concept in ("STAPLES", "TAPE"):
+            yield found.claim(name, True, group="w", weak=True)
+        if name in ("stapled", "taped"):
+            yield found.claim(f"sides_{name}", 1, group="w", hedged=False)
+
+
+def _of_four(found: Found):
+    """ "three of the four sides" """
+    number = found.item("n").value.value
+    if number.denominator == 1 and 1 <= number <= 4:
+        for item in found.items("acts"):
+            yield found.claim(f"sides_{_ACTS[item.concept]}", int(number), group="w", uses=("n",), hedged=False)
 
 
 _ACT_LIST = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
 FRAMES = (
-    Frame("(?P<w>(?P<s>WORD) (?P<a>VANES|TAPE|STAPLES|TABS|TIE_RODS))", _known),
     Frame(f"(?P<w>(?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD? (?:FILL){{0,2}} {_ACT_LIST})", _rest),
     Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD?)", _rest),
+    Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<n>NUM) OF DET? NUM SIDE_WORD)", _of_four),
+    Frame(f"(?P<w>(?P<n>NUM) OF DET? NUM SIDE_WORD (?:FILL){{0,2}} {_ACT_LIST})", _of_four),
+    Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF|ONLY){{0,2}} (?P<o>ONE_SIDE))", _one_side),
+    Frame("(?P<w>(?P<acts>STAPLES|TAPE) (?:FILL|ON|ONLY){0,2} (?P<o>ONE_SIDE))", _one_side),
     Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<sides>SIDE (?:(?:COMMA|AND){{1,2}} DET? SIDE)+))", _listed),
 )
 
@@ -284,9 +311,12 @@ FRAMES = (
 def reconciled(claims: list[Claim]) -> list[Claim]:
     """An act denied of one side and done on the others: with a count of sides it is done on that many, without one it is not done."""
     done = list(claims)
-    for name in ("stapled", "taped", "rubbed_down", "scrim_shows"):
+    for name in dict.fromkeys(("stapled", "taped", "rubbed_down", "scrim_shows", *(c.name for c in claims if c.part == "side"))):
         sides = [c for c in done if c.name == name and c.part == "side" and not c.pending]
         if not sides:
+            continue
+        if any(c.name == name and c.value is True and c.corrects and c.first > max(s.first for s in sides) for c in done):
+            done = [c for c in done if c not in sides]  # "vanes were missing, found them and put them in"
             continue
         counted = [c for c in done if c.name == f"sides_{name}" and c.value < 4]
         if counted:

@@ -6,7 +6,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import answers, condition, drafts, ends, entries, moves, partly, places, sizes, staples, supports, tapes
+from logbook.reading import answers, condition, drafts, ends, entries, fell_short, moves, partly, places, sizes, staples, supports, tapes, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -17,11 +17,12 @@ from logbook.reading.sameness import copies, mirrored
 from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
-from logbook.reading.undone import undone
+from logbook.reading.undone import DENIED, undone
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
 _SENTENCE = 60  # items; further back in a sentence without an end nothing reaches
 _UNHEDGED = ("kind", "mark", "run", "place", "service", "joined_to", "stage", "closure_mark")
+_ACT_FACTS = frozenset(name for name, _ in DENIED.values())
 _BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO", "THIS", "ON", "TO", "THINK", "I", "HAVE", "LEFT_OUT", "SIDE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "SIZE_WORD")
 
 
@@ -37,16 +38,21 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     answered, spent = answers.answers(row, cut)
     row = row.blanked(spent)
     not_own = {at: why for at, why in stances(row, language).items() if at not in spent}
+    supposed, doubted = turned.supposed(row, cut, language)
+    not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
     own = row.blanked(not_own)
-    left = undone(own, cut)
-    undone_at = partly.undoings(row, own, cut)
-    left_out = [*partly.sides_left_out(own, cut), *partly.half_done(own, cut)]
-    stated = own.blanked(left.blank | left.plans | {at for _, at in undone_at})
+    short, short_at = fell_short.shortfalls(row, own, cut, language)
+    waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut, language)
+    short, short_at = [*short, *waiting], short_at | waiting_at
+    left = undone(own.blanked(short_at), cut)
+    undone_at = partly.undoings(row, own.blanked(short_at), cut)
+    left_out = [*partly.sides_left_out(own, cut), *partly.half_done(own.blanked(short_at), cut)]
+    stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
     headed = own.blanked(left.plans)
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut)]
+    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *turned.turned(row, not_own, cut, language)]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.FRAMES[:2], stated, taken)
@@ -59,8 +65,10 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += sizes.sizes(stated, taken)
     claims += places.places(stated)
     claims += mirrored(stated, claims)
+    claims = condition.closed_again(row, claims, language)
     claims += scratched(row)
     firsts = [clause.first for clause in cut]
+    claims = [replace(one, hedged=True) if one.first in doubted and one.name in _ACT_FACTS else one for one in claims]
     claims = [_marked(row, cut, firsts, one) for one in claims]
     claims += _of_both(row, named, claims)
 
@@ -93,6 +101,7 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
     hedged, both_at = one.hedged, -1
     if clause is not None:
         before = [row.items[k].concept for k in range(max(clause.first, one.first - _SENTENCE), one.first)]
+        place_of = place
         hedged = hedged or "THINK" in before or "THINK" in [row.items[k].concept for k in range(one.last, min(clause.last, one.last + 1))]
         while place > 0 and cut[place - 1].sentence == clause.sentence and one.first - cut[place - 1].first <= _SENTENCE:
             place -= 1
@@ -100,12 +109,21 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
         both = max((k for k, item in enumerate(lead) if item.concept == "BOTH"), default=None)
         if both is not None and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:]):
             both_at = cut[place].first + both
+        hedged = hedged or (one.last >= clause.last - 1 or one.name in _ACT_FACTS) and _doubt_behind(row, cut, place_of, one.name in _ACT_FACTS)
     follows = [item.concept for item in row.items[one.last : one.last + 3]]
     hedged = hedged or ("DOUBT" in follows and "KIND" not in follows) or (follows[:1] == ["HEDGE"] and _trailing_hedge(row, one.last))
-    hedged = hedged or (one.value is True and _sounds_like_no(row, one.first))
+    hedged = hedged or (one.value is True and _sounds_like_no(row, one.first)) or (one.value is False and any(item.concept == "NO" and item.read_as for item in row.items[one.first : one.last]))
     if one.name in _UNHEDGED or (one.pending and not one.hedged):
         hedged = False
     return replace(one, corrects=one.corrects or corrects, hedged=hedged, both_at=both_at)
+
+
+def _doubt_behind(row: Row, cut, place: int, act: bool) -> bool:
+    """ "taped, I think", "every two, give or take": a clause that only doubts the one before it."""
+    if place + 1 >= len(cut) or cut[place + 1].sentence > cut[place].sentence + 1:
+        return False
+    concepts = [item.concept for item in row.items[cut[place + 1].first : cut[place + 1].last]]
+    return bool({"THINK", "DOUBT", "" if act else "HEDGE"} & set(concepts)) and set(concepts) <= {"THINK", "HEDGE", "DOUBT", "FILLER", "I", "THIS", "OR", "BUT", "NOT", "DET"}
 
 
 def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:

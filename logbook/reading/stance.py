@@ -32,7 +32,7 @@ def clauses(row: Row) -> tuple[Clause, ...]:
             if at > start:
                 made.append(Clause(start, at, sentence))
             start = at if item.concept == "BUT" else at + 1
-            if item.concept in _ENDS:
+            if item.concept in _ENDS and (at == 0 or row.items[at - 1].concept not in _ENDS):  # "..." ends one sentence
                 sentence += 1
     if start < len(row.items):
         made.append(Clause(start, len(row.items), sentence))
@@ -141,10 +141,10 @@ def _lead(items) -> int:
 
 def _asked(row: Row, cut):
     sentence = 0
-    for item in row.items:
+    for at, item in enumerate(row.items):
         if item.concept == "QUERY":
             yield sentence
-        if item.concept in _ENDS:
+        if item.concept in _ENDS and (at == 0 or row.items[at - 1].concept not in _ENDS):
             sentence += 1
 
 

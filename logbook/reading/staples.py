@@ -41,6 +41,25 @@ def _spacing(found: Found):
     yield found.claim(name, value, group="w", uses=("n",), said_unit=unit_of(item), took_back=backs)
 
 
+_ELSEWHERE = frozenset("some few couple rest others other half most several one back top bottom left right side sides end ends underside corner corners algunas resto otras lado".split())
+
+
+def _other_spacing(found: Found):
+    """ "stapled every two, the back side on three", "… a few went three": a second spacing of the same staples."""
+    item, at = found.item("n"), found.at("n")
+    said = found.row.words(found.at("s"), found.at("s") + 1).lower().split()
+    if not 1 <= item.value.value <= 12 or (found.row.items[found.at("s")].concept == "WORD" and said[-1] not in _ELSEWHERE):
+        return
+    for k in range(found.first - 1, max(-1, at - _LOOK_BACK), -1):
+        concept = found.row.items[k].concept
+        if concept in ("STOP", "QUERY", "TABS", "SCREWS", "SIZE", "TAPED", "TAPE") or concept.startswith(("K_", "MOVE_")):
+            return
+        spaced = concept == "EVERY" or (concept in ("ON", "THROUGH") and found.row.items[k + 1].concept in ("NUM", "LEN", "ON")) or concept == "APART"
+        if spaced:
+            yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+            return
+
+
 def _flag(name: str, value: bool = True):
     return lambda found: [found.claim(name, value, group="w")]
 
@@ -104,9 +123,9 @@ _ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLE
 
 FRAMES = (
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
-    Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL){0,2} TABS)", _flag("tabs_bent")),
+    Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _length("cross_tab_length", most=48)),
-    Frame("TABS (?:FILL|OF|COMMA|ON){0,4} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY)", _length("cross_tab_length", most=48)),
+    Frame("TABS (?:FILL|OF|COMMA|ON){0,4} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _length("cross_tab_length", most=48)),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|FILL)? STAPLES)", _leg),
@@ -130,6 +149,9 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
     Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED) (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),
+    Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
+    Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT)", _other_spacing),
+    Frame("COMMA (?:FILL|AND){0,2} (?P<w>(?P<n>NUMB)) ON DET? (?P<s>SIDE|BACK|OTHER_SIDE|END|SIDE_WORD|WORD)", _other_spacing),
     Frame("(?P<w>UNSTAPLED)", _flag("stapled", False)),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),

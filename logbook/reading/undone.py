@@ -138,7 +138,7 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
     first = _start_of(row, clause, begin)
     start, stop = row.items[first].start, row.items[end - 1].end
     acts = [at for at in range(first, end) if row.items[at].concept in DENIED or row.items[at].concept in _HANGING or row.items[at].concept in _BESIDE]
-    if row.items[begin].concept in ("NOT", "NO") and not any(at >= begin for at in acts):
+    if row.items[begin].concept in ("NOT", "NO", "NOT_DONE") and not any(at >= begin for at in acts):
         nouns = [at for at in range(clause.first, begin) if row.items[at].concept in ("VANES", "TAPE", "STAPLES", "TABS", "PANEL", "FLAP")]
         if nouns:
             first, acts = nouns[-1], [nouns[-1]]
@@ -254,7 +254,7 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                 made.append(claim(row, *DENIED[_live(row, noun)], at, ends))
                 at = ends
                 continue
-        if concept in ("VANES", "FLAP", "SCRIM", "TAPE", "TABS", "PANEL", "TAPED") and at + 1 < clause.last:
+        if concept in ("VANES", "FLAP", "SCRIM", "TAPE", "TABS", "PANEL", "TAPED", "RUBBED", "STAPLES") and at + 1 < clause.last:
             behind = [_live(row, at + k) if at + k < clause.last else "" for k in (1, 2, 3)]
             step = next((k for k, c in enumerate(behind) if c in ("NOT", "MISSING", "OUT", "NO")), None)
             if step is not None and row.words(at + 1 + step, at + 2 + step).lower() in _WIDE:
@@ -263,6 +263,11 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                 neg = behind[step]
                 follows = behind[step + 1] if step + 1 < 3 else ""
                 name = DENIED["SEATED"] if concept == "PANEL" else DENIED[concept]
+                needless = at + 2 + step < clause.last and row.words(at + 2 + step, at + 3 + step).lower().split()[0] in _NEEDED
+                if needless:
+                    made.append(claim(row, "(nothing)", None, at, at + 3 + step))
+                    at += 3 + step
+                    continue
                 if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
                     neg == "NOT" and follows not in ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP")
                 ) or (neg == "NO" and concept == "VANES" and not follows):
@@ -297,6 +302,7 @@ def _flip(row: Row, clause: Clause) -> Claim | None:
     return claim(row, "(flip)", None, clause.first + at, clause.last)
 
 
+_NEEDED = ("required", "needed", "necessary", "requerida", "necesaria", "necesarias", "requeridas")
 _WIDE = frozenset(("nobody", "no one", "noone", "nobody's", "nobody has", "no one has", "neither of us", "none of us", "neither one of us", "nadie"))
 _DOUBTING = ("doubt", "think", "believe", "say", "swear", "dudo", "creo", "pienso")
 
@@ -360,6 +366,10 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             break
         one = concept == "NUM" and row.words(at, at + 1).lower() in ("one", "un", "una")
         measured = concept in ("SIZE", "LEN", "NUM") and row.items[begin].concept == "NOT" and not one and not wide
+        if concept == "TIGHT" and row.items[begin].concept == "NOT" and not any(_live(row, k) in ("TABS", "BENT", "STAPLES", "TAPE") for k in range(clause.first, at)):
+            start_at, end_at = row.items[clause.first].start, row.items[at].end
+            made.append(claim(row, "(open)", None, begin, at + 1, opens=(Open("piece", None, start_at, end_at),), hedged=False))
+            break
         if concept in _SILENT or measured:
             made.append(claim(row, "(nothing)", None, begin, at + 1))
             break

@@ -1,0 +1,121 @@
+"""English words that take an act back, in part or whole, or set it right again, without naming it a second time."""
+
+from __future__ import annotations
+
+from logbook.languages.language import Turns
+
+_SOME = (
+    r"(?:(?:just |only |about |maybe |like )?(?:one|two|three|four|five|a couple|couple|a few|few|some|several|half|most|a bunch|a lot|another|the last one|the last two|the others?|both)"
+    r"(?: of (?:them|'em|those|these|it|the|my))?)"
+)
+_SPOT = (
+    r"(?:corners?|edges?|ends?|spots?|places?|sections?|stretch|strip|seams?|joints?|sides?|back|front|bottom|top|left|right|underside|rest|tail|lap|overlap|middle|"
+    r"(?:half |quarter )?(?:foot|feet|inch|inches)|piece|part|last (?:bit|foot|inch|two|few)|others?|ones)"
+)
+
+ENGLISH_TURNS = Turns(
+    # words that may stand beside a fault when it is the work that is at fault: nothing else may
+    beside=frozenset(
+        "the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
+        " little bit just pretty real really on at in to up by under over behind around right only maybe about like one one's got has have had gets get i we i've we've"
+        " my its and but though although except for two three four five couple few some several half most bunch lot another last first others other corner corners corner's"
+        " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
+        " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
+        " tape tape's tapes staple staples vane vanes tab tabs tab's panel well so now today again from where was which who all way down off out also even"
+        " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're".split()
+    ),
+    nouns=(
+        (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling", "stapled"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
+    ),
+    # what may be wrong with the work; the acts it can be wrong with
+    faults=(
+        (r"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|(?:com(?:ing|e|es)|came) (?:up|unstuck|unglued)|bare|uncovered|exposed|open|puckered (?:up|open)", ("taped", "cross_tabs")),
+        (r"popp(?:ed|ing)(?: (?:out|loose|off|up))?|pulled (?:out|through|loose|off)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
+        (r"loose|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud|short", ()),
+        (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
+    ),
+    # the same, said as something that did not happen
+    unhappened=(
+        (r"(?:didn't|did not|don't|won't|wouldn't|doesn't) (?:quite |really |all )?fit", ("vanes", "panel_seated")),
+        (r"(?:didn't|did not|don't|doesn't|won't|wouldn't|isn't|aren't|ain't|wasn't|weren't|never|not|can't get (?:it|them|that) to) (?:really |quite |all |even |going to |gonna )?"
+         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|stay|staying|lay|lie|laying|lying|close|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
+    ),
+    missed=(
+        r"(?:missed|skipped|left off|left out|left|passed over|forgot|(?:couldn't|could not|can't|cannot|wasn't able to|didn't|did not|no way to|never|hard to|unable to|too tight to) (?:really |quite |even )?(?:reach|get(?: at| to| into| under| behind| around| up to| in to| in)?|do|see|finish|tape|staple|rub|bend|make))"
+        rf" (?:(?:it|that|them|the tape|tape|a staple|staples|my hand|the gun|the stapler) )?(?:(?:all the way |all )?(?:under|behind|around|on|at|to|in|into|up|over|along|down|back) )*(?:the |a |an |my |that |this |one |its |about )*(?:{_SOME}|(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*{_SPOT}|there|in there|under there|back there|all of (?:it|them))\b",
+    ),
+    ran_short=(
+        rf"{_SPOT} (?:that |where )?(?:i|we) (?:missed|skipped|couldn't (?:reach|get|do)|can't (?:reach|get|do)|didn't (?:reach|get|do))",
+        r"(?:ran|came up|came out|come up|fell|was|were|is|are|'s|we're|i'm|i was|it's|went) (?:(?:a|an|one|two|about|half|couple|few) )*(?:foot|feet|inch|inches|little|bit|hair) short",
+        r"(?:ran|came up|came out|come up|fell) short (?:on|by|at|in|around|near)",
+        r"^(?:but |and |just )*short (?:one|two|three|a|an|half|couple|on|by)\b",
+        r"(?:ran|run|running) out(?: of (?:tape|staples|it|them))? (?:on|at|before|halfway|half way|partway|by|along|around|near|just|with|about)\b|^(?:but |and then )(?:i |we )?(?:ran|run) out",
+        r"(?:one|two|couple|few|foot|feet|inch|inches) (?:too )?short|(?:one|two|couple|few) (?:staples?|vanes?|tabs?) (?:too )?short",
+    ),
+    # how far an act went that did not go all the way; read behind the act
+    extents=(
+        r"(?:most|some|part|half|parts|bits|a little|a bit|a third|two thirds|three quarters|one half) of (?:it|them|the|that|'em)\b",
+        r"(?:most of|part of|half of|some of|halfway|half way|partway|part way|part|half)(?: of)?(?: the)? way\b|halfway|partway",
+        r"(?:what|whatever|where|wherever|everything|all|anywhere|every place|everywhere|the parts|as (?:much|far|good|many|well) as|best) (?:that )?(?:i|we) (?:could|can)\b",
+        r"(?:until|till|'til|before) (?:i|we|the \w+) (?:ran|run) out|(?:in|here and there|a few|a couple(?: of)?) (?:spots|places)|here and there|spots here and there",
+        r"(?:just|only|at) (?:on |at )?the (?:corners|ends|edges)(?: only)?\b|(?:the )?(?:corners|ends|edges) only|only (?:the |at the |on the )?(?:corners|ends|edges)",
+        r"temporar(?:ily|y)|just to hold (?:it|them|her)(?: together)?|enough to hold (?:it|them)|but not (?:all|the whole)|and nowhere else|and nothing else|(?:and |, )?left the (?:rest|others?)",
+    ),
+    # of four sides; behind an act that has no count of its own
+    sides_only=(r"(?:over |down |only |just |tight |all around |around )*on (?:just |only )?(?:one|two|three)(?: of the four| of the sides)? ?sides?",),
+    # a gap that was closed again
+    closes=(
+        r"(?:closed|pulled|drew|squeezed|snugged|worked|pushed|shoved|got|brought|tapped|knocked) (?:it|that|them|the gap|the joint)(?: back| right| all)? ?(?:up|shut|tight|closed|together|out|up tight|in tight)?(?: now)?(?! with)|closed (?:up )?(?:now|tight)",
+        r"(?:it's |is |all |nice and |good and )?(?:tight|closed|snug|gone) now|now (?:it's|it is|that's) (?:all |nice and |good and )?(?:tight|closed|snug|gone)|(?:it's|it is) (?:all |nice and |good and )?(?:tight|closed up|gone)(?: now)?",
+    ),
+    # how little of it, said before the act
+    fractions=(
+        r"(?:half|most|some|part|parts|bits|less than half|more than half|three quarters|two thirds|a third|a quarter|one third|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent)(?: of)? (?:the|it|'em|them|my|that|those|its)(?:'s|s)?",
+    ),
+    degrees=(
+        r"(?:a few|a couple(?: of)?|some|tacked|little) (?:little |small )*(?:pieces|bits|dabs|strips|spots) of",
+        r"(?:just |only )?(?:started|began)|(?:in the middle of|halfway through|half way through|partway through|part way through)",
+        r"(?:half|partly|partially|three quarters|two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
+    ),
+    excepts=(
+        rf"(?:except|except for|but for|bar|save|save for|minus|short of|other than|apart from|aside from|all but|everything but|but)(?: for)?(?: maybe| just| on| at| in| where)*(?: the| a| an| that| my| one)*"
+        rf" (?:(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*{_SPOT}|{_SOME})\b",
+    ),
+    # a fault that was set right
+    mended=(
+        r"went back(?: and|,| to| over)?|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
+        r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
+        r"bent (?:it|them|those|that|'em|both) (?:back )?(?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
+        r"(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)",
+    ),
+    thought=(
+        r"(?:i |we )?(?:thought|figured|could've sworn|could have sworn|would've sworn|would have sworn|swore|would've bet|was sure|said|told (?:you|them|him|everybody)|had it down as|called it|assumed)\b",
+    ),
+    said_so=(r"(?:it|they|there|this one|mine|i|we|these|that one|she|everything|that)(?: actually| just)?",),
+    affirms=(
+        r"(?:{who} )?(?:is|are|did|does|do|has|have|'s|'re)(?: (?:it|them))?(?: (?:now|though|already|in|on|there|in there|on there|all|done|today|too|after all|anyway|just now|alright|all right|indeed))*",
+        r"(?:it's|they're|that's|it is|they are|now it's|now they're|i've|we've)(?: (?:all|already|both|now|still))?(?: (?:in|on|there|in there|on there|done|now|in place|got (?:it|them)|done it|did it))+(?: (?:now|already|today|just now))?",
+    ),
+    denies=(
+        r"(?:{who} )?(?:isn't|aren't|wasn't|weren't|didn't|doesn't|don't|hasn't|haven't|ain't|is not|are not|was not|did not|does not|do not|has not|have not|never did|never was|'s not|'re not)"
+        r"(?: (?:really|quite|now|actually|in|on|there|done|at all|any|one|it|them|have (?:any|one|it|them)|get (?:any|one|it|them|done)|got (?:any|one)|do (?:it|that)|be|all the way|though|after all))*",
+        r"(?:it's|they're|it is|they are) not(?: (?:really|quite|now|actually|in|on|there|done|at all|though|all the way))*",
+        r"not (?:really|quite|exactly|at all|all the way|all of it|everywhere)|(?:it |they |that one |this one )?(?:went|got put|goes|came|got) (?:together|in|up|out|on)? ?without(?: (?:it|them|any|one))?|without(?: (?:any|it|them))?",
+    ),
+    leads=r"(?:but |found (?:it|them|some|one) |and |so |well |oh |wait |yes |yeah |yep |no |nope |nah |actually |now |then |though |sorry |it turns out |turns out |in fact |you know |except |only |just )*",
+    # work that waits: {act} is one of `waiting`
+    waiting=(
+        (r"tape|taping", "taped"), (r"staples|stapling", "stapled"), (r"vanes", "vanes"), (r"rub(?:bing)?(?: it)?(?: down| out)?|rubdown", "rubbed_down"), (r"(?:cross )?tabs", "cross_tabs"),
+    ),
+    waits=(
+        r"(?:the |my )?(?:{act})(?:'s| is| are| will| gets| get)?(?: just| still)?(?: be| come| comes| coming| go| goes| going)?(?: in| on)? (?:next|later|later on|to come|to follow|to go on|to go in|after lunch|after break|afterwards?|tomorrow|yet to come|still to come|in the morning|this afternoon|last)(?: on| in)?(?: yet)?",
+        r"(?:the |my )?(?:{act})(?: is|'s| are)? (?:all|the only thing|the last thing) (?:that's |that is |i have |i've got |we have )?left(?: to do)?",
+        r"(?:the )?only things? (?:that's |that is |i have |i've got )?(?:left|missing|lacking)(?: to do)?(?: is| are|'s) (?:the )?(?:{act})|(?:all|only thing) it (?:lacks|needs|wants)(?: is|'s)? (?:the )?(?:{act})",
+        r"(?:i |we |i'm |we're )?(?:left|leaving|saved|saving|holding|save|kept) (?:the )?(?:{act}) (?:for|until|till) (?:later|last|tomorrow|after|the|monday|lunch|this|\w+ shift).*",
+        r"(?:the )?(?:{act}) (?:can wait|has to wait|will have to wait|waits|is waiting)\b.*",
+    ),
+    tells=(
+        r"(?:i'm |i am )?not saying",
+        r"(?:don't|do not|no need to|no reason to|quit|stop|nobody (?:has|have|needs|need|had) to|(?:you|they|he) (?:don't|didn't|do not) (?:have|need|got) to|don't you) (?:keep )?(?:be )?(?:tell|ask|remind|nag|warn)(?:ing)?\b(?: me| us| about)*",
+    ),
+)

@@ -1,0 +1,242 @@
+"""What falls short of an act that was said to be done: "taped, but the corner's peeling", "stapled, missed a couple on the back".
+
+A shortfall takes the whole act back, unless it was set right again ("went back and got them"). It is one only where nothing
+stands beside it but the work itself: "my ladder is loose" is none.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+
+_ACTS = {
+    "STAPLED": "stapled", "STAPLES": "stapled", "TAPED": "taped", "TAPE": "taped", "CLOSURE": "taped", "MARK181": "taped", "RUBBED": "rubbed_down", "VANES": "vanes",
+    "TABS": "cross_tabs", "STAPLE": "stapled", "TIGHT": "gap", "SEATED": "panel_seated", "BENT": "tabs_bent", "CLINCHED": "tabs_bent", "TRIMMED": "trimmed", "WIPED": "surface_clean", "SHOWS": "scrim_shows",
+}  # fmt: skip
+_VERBS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "SHOWS", "BENT", "CLINCHED")
+_LOOK_BACK = 24  # items
+_WORDS = re.compile(r"[\w']+")
+_NOT = re.compile(r"(?<![\w'])(?:no|not|none|nothing|never|nobody|without|neither|hardly|\w+n't|ni|ninguna?|sin|nada|nunca)(?![\w'])")
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A stretch of a clause between its "and"s, with its words in lower case."""
+
+    first: int
+    last: int
+    sentence: int
+    words: str
+
+
+@cache
+def patterns(code: str, member: str) -> tuple[tuple[re.Pattern[str], tuple[str, ...]], ...]:
+    """The patterns of one row of a language's turns, with the facts they are of."""
+    rows = getattr(LANGUAGES[code].turns, member)
+    pairs = (row if isinstance(row, tuple) else (row, ()) for row in rows)
+    return tuple((re.compile(rf"(?<![\w'])(?:{pattern})(?![\w'])"), names if isinstance(names, tuple) else (names,)) for pattern, names in pairs)
+
+
+def parts(row: Row, cut: tuple[Clause, ...]) -> tuple[Part, ...]:
+    made: list[Part] = []
+    for clause in cut:
+        first = clause.first
+        for at in range(clause.first, clause.last + 1):
+            excepted = at < clause.last and row.items[at].concept == "EXCEPT"
+            if at == clause.last or ((excepted or _joins(row, at, clause.last)) and at > first):
+                if at > first:
+                    made.append(Part(first, at, clause.sentence, row.words(first, at).lower().replace("’", "'")))
+                first = at if excepted else at + 1
+    return tuple(made)
+
+
+def _joins(row: Row, at: int, last: int) -> bool:
+    """ "and", "so", "then", and the "but" of "all but I couldn't reach the back": words a new thought begins behind."""
+    if row.items[at].concept == "ALL_BUT":
+        return at + 1 < last and row.items[at + 1].concept == "I"
+    return row.items[at].concept == "AND" or row.words(at, at + 1).lower() in ("so", "then", "so i")
+
+
+def shortfalls(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> tuple[list[Claim], set[int]]:
+    """The acts that are taken back, and the items that say so."""
+    made: list[Claim] = []
+    spent: set[int] = set()
+    if language.turns.beside:
+        cut_up = parts(row, cut)
+        for place, part in enumerate(cut_up):
+            if own.is_blank(part.first):
+                continue
+            for one, used in _short(row, own, cut_up, place, language):
+                made.append(one)
+                spent.update(used)
+    return made, spent
+
+
+def waits(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> tuple[list[Claim], set[int]]:
+    """ "tape to follow", "the only thing left is the tape": work still to do, told without a verb."""
+    made: list[Claim] = []
+    spent: set[int] = set()
+    for part in parts(row, cut) if language.turns.waits else ():
+        if own.is_blank(part.first):
+            continue
+        words = _without_leads(part.words, language)
+        for pattern, name in _waiting(language.code):
+            if pattern.fullmatch(words):
+                start, end = row.items[part.first].start, row.items[part.last - 1].end
+                made.append(claim(row, name, False, part.first, part.last, opens=(Open("piece", name, start, end),), pending=True, hedged=False))
+                spent.update(range(part.first, part.last))
+                break
+    return made, spent
+
+
+@cache
+def _waiting(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
+    turns = LANGUAGES[code].turns
+    return tuple((re.compile(pattern.replace("{act}", act)), name) for pattern in turns.waits for act, name in turns.waiting)
+
+
+def _short(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+    part = cut_up[place]
+    wrong = _wrong_with(part, language)
+    if wrong is not None:
+        noun, names, every = wrong
+        acts = _acts_before(row, own, part, cut_up, place, names, every) if noun is None else ()
+        mended = _is_mended(cut_up, place, language)
+        used = range(part.first, part.last)
+        if mended and not acts and noun is None:
+            yield claim(row, "(nothing)", None, part.first, part.last), used
+        for at in acts:
+            if mended:
+                continue
+            yield _fallen(row, at, part), used if row.items[at].concept != "TIGHT" else {*used, at}
+        if noun is not None and (not names or noun in names or noun == "cross_tabs"):
+            yield claim(row, noun, mended, part.first, part.last, part="" if mended else "side", corrects=mended, weak=mended, hedged=False), used
+        return
+    for at in range(part.first, part.last):
+        concept = row.items[at].concept
+        if concept == "TIGHT" and _measured(row, part):
+            continue
+        if concept not in _ACTS or own.is_blank(at):
+            continue
+        reach = _goes_short(row, part, at, language)
+        if reach is None:
+            continue
+        if concept != "TIGHT":
+            yield claim(row, _ACTS[concept], False, *reach, part="side", hedged=False), range(0)
+            continue
+        yield _fallen(row, at, part), range(at, at + 1)
+
+
+def _fallen(row: Row, at: int, part: Part) -> Claim:
+    """The act denied; a joint that is tight only in part is left open."""
+    if row.items[at].concept == "TIGHT":
+        start, end = row.items[part.first].start, row.items[part.last - 1].end
+        return claim(row, "(open)", None, part.first, part.last, opens=(Open("piece", None, start, end),), hedged=False)
+    first, last = (at, at + 1) if part.first <= at < part.last else (part.first, part.last)
+    return claim(row, _ACTS[row.items[at].concept], False, first, last, part="side", hedged=False)
+
+
+def _wrong_with(part: Part, language: Language) -> tuple[str | None, tuple[str, ...], bool] | None:
+    """(the noun that is at fault, the facts it can be wrong with, whether all acts before fall short with it)."""
+    code = language.code
+    for member in ("unhappened", "faults", "missed", "ran_short", "excepts"):
+        for pattern, names in patterns(code, member):
+            match = pattern.search(part.words)
+            if match is None:
+                continue
+            before, behind = part.words[: match.start()], part.words[match.end() :]
+            if member == "faults" and _NOT.search(before):
+                continue
+            if member == "excepts" and before.strip():
+                continue
+            if not language.turns.beside.issuperset(_WORDS.findall(before + behind)):
+                continue
+            noun = next((name for words, (name,) in patterns(code, "nouns") if words.search(part.words)), None)
+            return noun if member != "excepts" else None, names, member not in ("unhappened", "faults")
+    return None
+
+
+def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tuple[str, ...], every: bool) -> tuple[int, ...]:
+    """The act the fault is of: the one named last that it can be wrong with, in this sentence or the one before."""
+    stops = 0
+    for at in range(part.last - 1, max(-1, part.first - _LOOK_BACK), -1):
+        concept = row.items[at].concept
+        stops += concept in ("STOP", "QUERY")
+        if stops > 1 or (at < part.first and (concept.startswith("K_") or concept in ("FITTING", "NUMBER"))):
+            return ()
+        if concept not in _ACTS or own.is_blank(at) or (concept == "TIGHT" and at >= part.first):
+            continue
+        if not every and not names and concept in ("WIPED", "TRIMMED", "SHOWS", "TIGHT"):
+            continue
+        if names and _ACTS[concept] not in names and not (concept == "TIGHT" and "taped" in names):
+            continue
+        if concept == "TIGHT" and _measured(row, part):
+            return ()
+        if not every:
+            return (at,)
+        home = next(one for one in cut_up if one.first <= at < one.last)
+        listed = [k for k in range(home.first, home.last) if row.items[k].concept in _VERBS and not own.is_blank(k)]
+        joined = place - 1
+        while joined > 0 and cut_up[joined].first > home.first:
+            joined -= 1
+        mate = cut_up[joined - 1] if joined > 0 else None
+        if mate is not None and mate.last + 1 == home.first and row.items[mate.last].concept == "AND":  # "stapled and taped, missed the back"
+            listed += [k for k in range(mate.first, mate.last) if row.items[k].concept in _VERBS and not own.is_blank(k)]
+        return tuple(dict.fromkeys([at, *listed]))
+    return ()
+
+
+def _measured(row: Row, part: Part) -> bool:
+    """ "tight except for a quarter inch": the gap has its size."""
+    return any(row.items[at].concept in ("LEN", "FRAC") for at in range(part.first, part.last))
+
+
+def _is_mended(cut_up, place: int, language: Language) -> bool:
+    """ "… went back and got them": in the words right behind, up to the end of the next sentence."""
+    for part in cut_up[place + 1 : place + 4]:
+        if part.sentence > cut_up[place].sentence + 1:
+            return False
+        if any(pattern.match(_without_leads(part.words, language)) for pattern, _ in patterns(language.code, "mended")):
+            return True
+    return False
+
+
+@cache
+def _leads(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].turns.leads + r"(?:i |we |i've |we've |just |had to |so i |so we )*")
+
+
+def _without_leads(words: str, language: Language) -> str:
+    return words[_leads(language.code).match(words).end() :]
+
+
+def _goes_short(row: Row, part: Part, at: int, language: Language) -> tuple[int, int] | None:
+    """ "taped what I could reach", "most of it is taped": how far the act itself goes; the items that say so, with it."""
+    start = row.items[part.first].start
+    before = part.words[: row.items[at].start - start].strip()
+    behind = part.words[row.items[at].end - start :].strip()
+    for pattern, _ in patterns(language.code, "extents"):
+        match = pattern.search(behind)
+        if match is not None and language.turns.beside.issuperset(_WORDS.findall(behind[: match.start()])):
+            return at, _item_to(row, part, row.items[at].end + part.words[row.items[at].end - start :].index(behind) + match.end())
+    if row.items[at].concept in ("BENT", "CLINCHED", "TABS", "TIGHT", "VANES") and any(pattern.match(behind) for pattern, _ in patterns(language.code, "sides_only")):
+        return at, part.last
+    for member, most in (("fractions", 4), ("degrees", 0)):
+        for pattern, _ in patterns(language.code, member):
+            for match in pattern.finditer(before):
+                rest = _WORDS.findall(before[match.end() :])
+                if len(rest) <= most and language.turns.beside.issuperset(rest) and not _NOT.search(before[: match.start()]):
+                    return next(k for k in range(part.first, at + 1) if row.items[k].end > start + match.start()), at + 1
+    return None
+
+
+def _item_to(row: Row, part: Part, end: int) -> int:
+    return next((k for k in range(part.first, part.last) if row.items[k].start >= end), part.last)

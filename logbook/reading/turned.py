@@ -1,0 +1,118 @@
+"""What turns the words right before it without naming them again: "thought it was taped but it isn't", "it wasn't, it is now"."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim
+from logbook.reading.fell_short import _WORDS, patterns
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+from logbook.reading.undone import DENIED
+
+_LOOK_BACK = 4  # clauses
+_DENYING = ("NOT", "NO", "NOT_DONE", "PENDING", "NEED", "FORGOT", "MISSING", "LEFT_OUT", "UNTAPED", "UNSTAPLED", "EXCEPT", "WILL", "NOT_FORGET")
+
+
+@cache
+def _elliptic(code: str, member: str) -> tuple[re.Pattern[str], ...]:
+    turns = LANGUAGES[code].turns
+    who = "|".join(turns.said_so)
+    return tuple(re.compile(rf"{turns.leads}(?:{pattern.replace('{who}', f'(?:{who})')})") for pattern in getattr(turns, member))
+
+
+def _says(words: str, language: Language, member: str) -> bool:
+    return any(pattern.fullmatch(words) for pattern in _elliptic(language.code, member))
+
+
+def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Language) -> list[Claim]:
+    """The acts that a clause without an act of its own affirms or denies."""
+    made: list[Claim] = []
+    if not language.turns.affirms:
+        return made
+    for place, clause in enumerate(cut):
+        if place == 0 or clause.last - clause.first > 9 or any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
+            continue
+        words = _words(row, clause)
+        yes = _says(words, language, "affirms")
+        mended = not yes and _sets_right(words, language)
+        no = not yes and not mended and _says(words, language, "denies")
+        if not (yes or no or mended):
+            continue
+        for act in _before(row, why, cut, place, yes or mended, language):
+            name, value = DENIED[row.items[act].concept]
+            if value is False:
+                made.append(claim(row, name, not no, clause.first, clause.last, corrects=True, hedged=False))
+            elif no:
+                made.append(claim(row, name, value, clause.first, clause.last, corrects=True, hedged=False))
+    return made
+
+
+def _words(row: Row, clause: Clause) -> str:
+    said = row.words(clause.first, clause.last).lower().replace("’", "'")
+    return " ".join(re.findall(r"[\w'’-]+", said)).replace(" 's", "'s")
+
+
+def _sets_right(words: str, language: Language) -> bool:
+    rest = words[re.match(rf"{language.turns.leads}(?:i |we |then |found them and |found it and )*", words).end() :]
+    told = False
+    while (match := next((m for pattern, _ in patterns(language.code, "mended") if (m := pattern.match(rest))), None)) is not None:
+        told, rest = True, rest[match.end() :].removeprefix(",").strip().removeprefix("and ")
+    return told and language.turns.beside.issuperset(_WORDS.findall(rest))
+
+
+def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, language: Language) -> list[int]:
+    """The acts named last, of this sentence or the one right before."""
+    for back in range(place - 1, max(-1, place - 1 - _LOOK_BACK), -1):
+        before = cut[back]
+        if before.sentence < cut[place].sentence - 1:
+            return []
+        acts = [at for at in range(before.first, before.last) if row.items[at].concept in DENIED]
+        if not acts:
+            if any(row.items[at].concept.startswith("K_") for at in range(before.first, before.last)):
+                return []
+            continue
+        concepts = [row.items[at].concept for at in range(before.first, before.last)]
+        supposed = thinks(row, before, language) or why.get(acts[0]) in ("condition", "drawing", "other")
+        denied = any(concept in _DENYING for concept in concepts)
+        if affirms:
+            return acts if denied or supposed else []
+        if before.sentence < cut[place].sentence and (not supposed or why.get(acts[0]) == "other"):
+            return []
+        return acts if not denied or supposed else []
+    return []
+
+
+def thinks(row: Row, clause: Clause, language: Language) -> bool:
+    """ "I thought it was taped": what he took for so, until he says what is."""
+    words = _words(row, clause)
+    rest = words[re.match(language.turns.leads, words).end() :] if language.turns.leads else words
+    return any(pattern.match(rest) for pattern, _ in patterns(language.code, "thought"))
+
+
+def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set[int], set[int]]:
+    """Items that state nothing: what he is told not to be told, and what he thought where he says next what is; and items that stand in doubt."""
+    nothing: set[int] = set()
+    doubted: set[int] = set()
+    if not language.turns.tells:
+        return nothing, doubted
+    for place, clause in enumerate(cut):
+        said = row.words(clause.first, clause.last).lower().replace("’", "'")
+        told = next((match for pattern, _ in patterns(language.code, "tells") if (match := pattern.search(said))), None)
+        if told is not None:
+            at = row.items[clause.first].start + told.start()
+            nothing.update(k for k in range(clause.first, clause.last) if row.items[k].end > at)
+        elif thinks(row, clause, language):
+            said_before = re.search(r"\b(?:said|told|called)\b", said) is not None
+            settles = any(_says(_words(row, later), language, member) for later in cut[place + 1 : place + 3] if later.sentence <= clause.sentence + 1 for member in ("affirms", "denies"))
+            named = {row.items[k].concept for k in range(clause.first, clause.last) if row.items[k].concept in DENIED}
+            facts = {DENIED[concept][0] for concept in named}
+            again = any(DENIED[row.items[k].concept][0] in facts for later in cut[place + 1 : place + 3] if later.sentence == clause.sentence for k in range(later.first, later.last) if row.items[k].concept in DENIED)
+            if settles or (again and not said_before):
+                nothing.update(k for k in range(clause.first, clause.last) if row.items[k].concept in DENIED)
+            elif not said_before:
+                doubted.update(range(clause.first, clause.last))
+    return nothing, doubted
