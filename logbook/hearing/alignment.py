@@ -52,8 +52,7 @@ def _timed(logs: Tensor, scores: Tensor, head: int, text: Sequence[int], seconds
     # the row before a token is the step that chose it
     path = _path(-weights.mean(0)[head - 1 : head + count].numpy())
     seconds_of = tuple(float(first) / FRAMES_A_SECOND for first in path)
-    chosen = logs[head - 1 : head - 1 + count].gather(1, torch.tensor(list(text))[:, None])[:, 0]
-    return Timed(seconds_of, tuple(chosen.tolist()))
+    return Timed(seconds_of, tuple(logs[head - 1 : head - 1 + count].tolist()))
 
 
 def _median(x: Tensor) -> Tensor:

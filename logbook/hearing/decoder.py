@@ -41,21 +41,27 @@ class Memory:
     layers: tuple[tuple[Tensor, Tensor], ...]
 
     def of(self, items: Sequence[int]) -> Memory:
-        index = torch.tensor(list(items))
+        """Of these items, in this order. Neighbours are looked at where they lie: a copy of eight notes is 150 MB."""
+        items = list(items)
+        neighbours = items == list(range(items[0], items[0] + len(items)))
+        index = slice(items[0], items[0] + len(items)) if neighbours else torch.tensor(items)
         return Memory(tuple((k[index], v[index]) for k, v in self.layers))
 
 
 class Decoder:
-    """The text half of a Whisper model. Pure: no call changes anything but its own cache."""
+    """The text half of a Whisper model, which it takes over. Pure: no call changes anything but its own cache."""
 
     def __init__(self, model):
         side = model.decoder
         self.heads = model.dims.n_text_head
         self.context = model.dims.n_text_ctx
-        self.embedding = side.token_embedding.weight
+        self.embedding, self.dtype = side.token_embedding.weight, side.token_embedding.weight.dtype
         self.positions = side.positional_embedding
         self.norm = side.ln
         self.packed = packed(self.embedding)
+        if self.packed is not None and torch.equal(self.embedding.half().float(), self.embedding):
+            self.embedding = self.embedding.half()  # as they were released: only looked up, half the room
+            side.token_embedding = None
         self.blocks = list(side.blocks)
         self.fused = []  # query, key and value of one input in one product: fewer, larger steps
         for block in self.blocks:
@@ -63,6 +69,7 @@ class Decoder:
             weight = torch.cat([own.query.weight, own.key.weight, own.value.weight])
             bias = torch.cat([own.query.bias, torch.zeros_like(own.query.bias), own.value.bias])
             self.fused.append((weight, bias))
+            own.query = own.key = own.value = None
         self.watched = {}  # layer -> heads whose attention follows the sound
         for layer, head in model.alignment_heads.indices().T.tolist():
             self.watched.setdefault(layer, []).append(head)
@@ -109,7 +116,7 @@ class Decoder:
         seen = torch.ones(longest, longest, dtype=torch.bool).tril()[None] & real[:, None]
         seen = seen | torch.eye(longest, dtype=torch.bool)[None]  # a padded place sees itself, else NaN
         room = min(max(limits), self.context - longest)
-        cache = _Cache(len(self.blocks), items, self.heads, longest + room, self.embedding.dtype)
+        cache = _Cache(len(self.blocks), items, self.heads, longest + room, self.dtype)
         state, _ = self._forward(tokens, positions, memory, cache, seen[:, None])
         logits = self._logits(state[:, -1])
         keys = torch.cat([real, torch.ones(items, room, dtype=torch.bool)], 1)[:, None, None]
@@ -158,7 +165,7 @@ class Decoder:
         """The text of the best mean log probability among `width` kept side by side. `memory` is of one item."""
         longest = len(prompt)
         room = min(limit, self.context - longest)
-        cache = _Cache(len(self.blocks), 1, self.heads, longest + room, self.embedding.dtype)
+        cache = _Cache(len(self.blocks), 1, self.heads, longest + room, self.dtype)
         seen = torch.ones(longest, longest, dtype=torch.bool).tril()[None, None]
         state, _ = self._forward(torch.tensor([list(prompt)]), torch.arange(longest)[None], memory, cache, seen)
         logits = self._logits(state[:, -1])
@@ -196,14 +203,19 @@ class Decoder:
         _, steps, ended = max(over, key=lambda one: one[0])
         return Hypothesis(tuple(s[0] for s in steps), tuple(s[1] for s in steps), tuple(s[2] for s in steps), ended)
 
-    def follow(self, texts: Sequence[Sequence[int]], memory: Memory) -> tuple[Tensor, Tensor]:
-        """Teacher-forced: log probabilities (B, L, vocabulary) and the watched heads' scores (B, heads, L, T)."""
+    def follow(self, texts: Sequence[Sequence[int]], memory: Memory) -> tuple[list[Tensor], Tensor]:
+        """Teacher-forced: of each text its tokens' log probabilities but the first's (L - 1), and the watched heads'
+        scores (B, heads, longest L, T)."""
         longest = max(map(len, texts))
         tokens = torch.tensor([list(text) + [0] * (longest - len(text)) for text in texts])
         positions = torch.arange(longest).expand(len(texts), -1)
         seen = torch.ones(longest, longest, dtype=torch.bool).tril()[None, None]  # padding is on the right: unseen
         state, watched = self._forward(tokens, positions, memory, None, seen, watch=True)
-        return self._logits(state).log_softmax(-1), torch.cat(watched, 1)
+        logs = []
+        for row, text in zip(state, texts, strict=True):  # one by one: of four texts the whole vocabulary is 170 MB
+            said = torch.tensor(list(text[1:]))[:, None]
+            logs.append(self._logits(row[: len(text) - 1]).log_softmax(-1).gather(1, said)[:, 0])
+        return logs, torch.cat(watched, 1)
 
     # --- the forward pass
 
@@ -211,7 +223,7 @@ class Decoder:
         return x.view(*x.shape[:2], self.heads, -1).transpose(1, 2)
 
     def _forward(self, tokens, positions, memory, cache, seen, watch=False):
-        x = F.embedding(tokens, self.embedding) + self.positions[positions]
+        x = F.embedding(tokens, self.embedding).to(self.dtype) + self.positions[positions]
         watched = []
         for layer, block in enumerate(self.blocks):
             q, k, v = (self._split(part) for part in F.linear(block.attn_ln(x), *self.fused[layer]).chunk(3, -1))

@@ -81,37 +81,28 @@ class Whisper:
     @torch.inference_mode()
     def hear(self, sounds: Sequence[Sound], *, languages: Sequence[str | None]) -> list[Transcript]:
         cut = [windows.cut(sound.samples) for sound in sounds]
-        places = [(item, n) for item, some in enumerate(cut) for n in range(len(some))]
-        by_length: dict[int, list] = defaultdict(list)
-        for item, n in places:
-            by_length[cut[item][n].fed].append((item, n))
-        spoken: dict[int, dict] = defaultdict(dict)  # item -> window number -> (memory, first log probabilities)
-        for fed, some in by_length.items():
-            for first in range(0, len(some), BATCH):
-                group = some[first : first + BATCH]
-                memory = self.decoder.memory(self._encode([cut[i][n] for i, n in group], fed))
-                logs = self.decoder.first_step(self.tokenizers["en"].sot, memory)
-                for row, (item, n) in enumerate(group):
-                    spoken[item][n] = (memory.of([row]), logs[row])
-        found = [given or self._language([spoken[i][n][1] for n in sorted(spoken[i])]) for i, given in enumerate(languages)]
+        by_length: dict[int, list[tuple[int, int]]] = defaultdict(list)  # (sound, window) of one length for the encoder
+        for item, some in enumerate(cut):
+            for n, window in enumerate(some):
+                by_length[window.fed].append((item, n))
+        groups = [(fed, some[at : at + BATCH]) for fed, some in by_length.items() for at in range(0, len(some), BATCH)]
+        found = list(languages)
+        steps: dict[tuple[int, int], torch.Tensor] = {}  # log probabilities of each window's first step
         heard: dict[tuple[int, int], Heard] = {}
-        for fed, some in by_length.items():
-            todo = []
-            for item, n in some:
-                no_speech = float(spoken[item][n][1].exp()[self.tokenizers["en"].no_speech])
-                if no_speech >= doubt.NO_SPEECH:
-                    silence = doubt.Measures(no_speech, 0.0, 0.0, True)
-                    heard[item, n] = Heard("", (), Doubt(round(no_speech, 4), 0.0, 0.0), "no_speech", silence)
-                else:
-                    todo.append((item, n, no_speech))
-            for first in range(0, len(todo), BATCH):
-                group = todo[first : first + BATCH]
-                memory = _joined([spoken[i][n][0] for i, n, _ in group])
-                some_heard = self._words(
-                    [cut[i][n] for i, n, _ in group], memory, [found[i] for i, _, _ in group], [p for _, _, p in group]
-                )
-                for (item, n, _), one in zip(group, some_heard, strict=True):
-                    heard[item, n] = one
+        late = []  # groups with a window of a sound whose language is not known before its last window
+        for fed, group in groups:
+            encoded = self._encode([cut[i][n] for i, n in group], fed)
+            memory = self.decoder.memory(encoded)
+            steps |= zip(group, self.decoder.first_step(self.tokenizers["en"].sot, memory), strict=True)
+            for i in {i for i, _ in group if not found[i]}:
+                if all((i, n) in steps for n in range(len(cut[i]))):
+                    found[i] = self._language([steps[i, n] for n in range(len(cut[i]))])
+            if all(found[i] for i, _ in group):
+                heard |= self._group(group, cut, memory, steps, found)
+            else:
+                late.append((group, encoded))  # a twelfth of its memory
+        for group, encoded in late:
+            heard |= self._group(group, cut, self.decoder.memory(encoded), steps, found)
         return [
             self._transcript(sound, found[i], [(cut[i][n], heard[i, n]) for n in range(len(cut[i]))])
             for i, sound in enumerate(sounds)
@@ -175,6 +166,25 @@ class Whisper:
             speech = 1.0 - logs[self.tokenizers["en"].no_speech].exp()
             total += speech * logs[self.language_tokens].log_softmax(-1)
         return LANGUAGES[int(total.argmax())]
+
+    def _group(self, group, cut, memory: Memory, steps, found: Sequence[str]) -> dict[tuple[int, int], Heard]:
+        """Windows of one length, (sound, window), heard or found silent."""
+        heard, spoken = {}, []
+        for row, place in enumerate(group):
+            no_speech = float(steps[place].exp()[self.tokenizers["en"].no_speech])
+            if no_speech >= doubt.NO_SPEECH:
+                silence = doubt.Measures(no_speech, 0.0, 0.0, True)
+                heard[place] = Heard("", (), Doubt(round(no_speech, 4), 0.0, 0.0), "no_speech", silence)
+            else:
+                spoken.append((row, place, no_speech))
+        if spoken:
+            places = [place for _, place, _ in spoken]
+            some = self._words(
+                [cut[i][n] for i, n in places], memory.of([row for row, _, _ in spoken]), [found[i] for i, _ in places],
+                [no_speech for _, _, no_speech in spoken],
+            )  # fmt: skip
+            heard |= zip(places, some, strict=True)
+        return heard
 
     def _words(self, some, memory: Memory, languages: Sequence[str], no_speech: Sequence[float]) -> list[Heard]:
         prompts = [self.prompts[code] for code in languages]
@@ -285,11 +295,6 @@ def _mel(samples: np.ndarray, fed: int) -> torch.Tensor:
     padded = np.zeros(fed * RATE, np.float32)
     padded[: samples.size] = samples[: padded.size]
     return whisper.log_mel_spectrogram(padded)
-
-
-def _joined(memories: Sequence[Memory]) -> Memory:
-    layers = zip(*(memory.layers for memory in memories), strict=True)
-    return Memory(tuple((torch.cat([k for k, _ in some]), torch.cat([v for _, v in some])) for some in layers))
 
 
 def _add(unheard: list[Unheard], one: Unheard) -> None:
