@@ -21,7 +21,7 @@ ENGLISH_TURNS = Turns(
         " my its and but though although except for two three four five couple few some several half most bunch lot another last first others other corner corners corner's"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
         " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
-        " tape tape's tapes staple staples vane vanes tab tabs tab's panel well so now today again from where was which who all way down off out also even"
+        " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's well so now today again from where was which who all way down off out also even"
         " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're".split()
     ),
     nouns=(
@@ -34,8 +34,22 @@ ENGLISH_TURNS = Turns(
         (r"loose|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud|short", ()),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
     ),
+    # tabs that stand where they should lie
+    standing=(
+        r"(?:tabs?|ones|rest|others?|them|few|couple|two|three|four|one|some) (?:of (?:the|them|those) ?(?:tabs?)? ?)?(?:is |are |'re |'s |were |was )?(?:still |just |all |left )*(?:standing|straight(?: out| up)?|up|upright|out|sticking (?:up|out)|not down|not over)",
+        r"left (?:the )?(?:others?|rest|other ones|two|three|four|a few|a couple|some)(?: of them)?(?: standing| up| straight| alone| off)?",
+    ),
+    tabs_short=(
+        r"(?:all but|only|just|a few|few|some|half|most|a couple|couple|one|two|three|four|five|six|ten)(?: \w+)?(?: of)?(?: the| my| those| them)?(?: \w+)? tabs?|tabs? (?:on|at) (?:the )?(?:one|two|three|top|bottom|left|right|back|front)",
+        r"tabs? (?:is |are |were |was )?(?:\w+ )?(?:except|minus|but|short of|save|bar)\b",
+    ),
+    tabs_done=(
+        r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
+        r"(?:bent|folded|laid|flattened|turned|hammered|pounded|knocked|crimped|pushed|pressed|beat)(?: (?:over|down|in|all|every|each|of|the|my|its|single|last|one|eight|ten|twelve))* tabs?(?: (?:over|down|in|flat|tight|back|all|around))*",
+    ),
     # the same, said as something that did not happen
     unhappened=(
+        (r"rocks?|rocking|hangs up|hung up|binds|binding|cocked|teeters|(?:doesn't|didn't|won't|wouldn't|don't) (?:go|sit|drop|lay|lie) (?:down|flat|in|right)?", ("panel_seated",)),
         (r"(?:didn't|did not|don't|won't|wouldn't|doesn't) (?:quite |really |all )?fit", ("vanes", "panel_seated")),
         (r"(?:didn't|did not|don't|doesn't|won't|wouldn't|isn't|aren't|ain't|wasn't|weren't|never|not|can't get (?:it|them|that) to) (?:really |quite |all |even |going to |gonna )?"
          r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|stay|staying|lay|lie|laying|lying|close|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
@@ -88,6 +102,9 @@ ENGLISH_TURNS = Turns(
         r"bent (?:it|them|those|that|'em|both) (?:back )?(?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
         r"(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)",
     ),
+    bare=(
+        r"(?:none|nothing|not (?:a|one) (?:strip|piece|inch|stitch|scrap|lick|bit|single one)(?: of it)?(?: left)?)(?: of it)?(?: left)? on (?:it|this one|that one|there|here|any of it)(?: now| yet| at all)?|(?:it's|this one's|it is|this one is|that one's|is)? ?(?:still )?(?:bare|naked)(?: as \\w+)?",
+    ),
     thought=(
         r"(?:i |we )?(?:thought|figured|could've sworn|could have sworn|would've sworn|would have sworn|swore|would've bet|was sure|said|told (?:you|them|him|everybody)|had it down as|called it|assumed)\b",
     ),
@@ -113,6 +130,20 @@ ENGLISH_TURNS = Turns(
         r"(?:the )?only things? (?:that's |that is |i have |i've got )?(?:left|missing|lacking)(?: to do)?(?: is| are|'s) (?:the )?(?:{act})|(?:all|only thing) it (?:lacks|needs|wants)(?: is|'s)? (?:the )?(?:{act})",
         r"(?:i |we |i'm |we're )?(?:left|leaving|saved|saving|holding|save|kept) (?:the )?(?:{act}) (?:for|until|till) (?:later|last|tomorrow|after|the|monday|lunch|this|\w+ shift).*",
         r"(?:the )?(?:{act}) (?:can wait|has to wait|will have to wait|waits|is waiting)\b.*",
+    ),
+    # what a move had to do with
+    room=(
+        r"(?:only|just|all) (?:had|have|got|get|gave|left)|had (?:only|just)|all (?:the )?(?:room|space|length) (?:that )?(?:i|we|there)|(?:gave|let|left|allowed) (?:me|us)(?: have)?(?: just| only)?|all (?:that )?(?:i|we) (?:could get|got|had|have)|"
+        r"(?:only )?(?:had |got )?(?:room|space) for|(?:inside of|within|inside|in just|in only)(?: just| only)? \w+|to do it in|to work with|for it$|to make it in|(?:does|did|do) it in",
+    ),
+    # what he was after and did not get or use
+    wishes=(
+        r"(?:i|we) (?:was|were) (?:after|hoping for|shooting for|looking for|going for|aiming for|thinking of|thinking about|gonna use|going to use|planning on)",
+        r"(?:i|we)(?:'d|'d have| had)? (?:wanted|would've liked|would have liked|liked|meant to use|planned on|thought about|considered|figured on|thought of)\b",
+        r"(?:i|we) (?:had|brought|pulled|got) [\w ]+? (?:out for|in mind|in hand|lined up|ready for)\b|(?:was|were) going to (?:use|go with|put|be)\b|(?:almost|nearly) (?:used|went with|put)\b",
+    ),
+    mends=(
+        r"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*tape (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
     ),
     tells=(
         r"(?:i'm |i am )?not saying",

@@ -53,6 +53,7 @@ def _split_decimals(items, text: str):
 
 _SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"),
            "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")}  # fmt: skip
+_IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6}  # "stapled on twos"
 _SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1)}
 _MOVED = ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT", "MOVE", "DOWN", "UP", "IN")
 
@@ -76,6 +77,10 @@ def _small_words(items, text: str):
             first, _, last = said.rpartition(" ")
             done.append(replace(item, end=item.start + len(first), value=_plain(90)))
             item = replace(item, start=item.end - len(last), value=_plain(int(item.value.value) % 10))
+        elif item.concept == "LETTER" and said == "s" and before == "NUM" and done and items[place - 1].end == item.start:
+            continue  # "stapled on 3s"
+        elif item.concept == "WORD" and said in _IN_TWOS and before == "ON":
+            item = replace(item, concept="NUM", value=_plain(_IN_TWOS[said]))
         elif item.concept == "WORD" and said == "know" and ahead in ("VANES", "STAPLES", "TAPE", "TABS", "FLAP", "TIE_RODS") and before not in ("I", "NOT", "TO", "OTHER", "WILL", "QUESTION", "WORD"):
             item = replace(item, concept="NO", value=None, read_as="no")  # nothing else can stand there; what it denies stays in doubt
         elif item.concept == "BUTT" and said == "but" and any(_concept(items, k) in ("ALL", "TAPED", "STAPLED", "RUBBED") for k in range(place - 4, place)):

@@ -11,6 +11,12 @@ from logbook.reading.grammar import Row
 
 
 def _tight(found: Found):
+    """Not where it is the tabs that are tight."""
+    for item in reversed(found.row.items[max(0, found.first - 6) : found.first]):
+        if item.concept in ("TABS", "TAB_WORD"):
+            return
+        if item.concept in ("COMMA", "STOP", "BUT"):
+            break
     yield found.claim("gap", Fraction(0), group="w")
 
 

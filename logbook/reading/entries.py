@@ -36,7 +36,7 @@ def _of_a_collar(claims: list[Claim]) -> list[Claim]:
     for one in claims:
         if one.name == "cross_tabs" and (one.value is False or one.weak):
             opens = tuple(replace(item, denies="tabs_bent") if item.denies == "cross_tabs" else item for item in one.opens)
-            one = replace(one, name="tabs_bent", opens=opens)
+            one = replace(one, name="tabs_bent", opens=opens, weak=False)
         if one.name not in ("cross_tabs", "cross_tab_length", "cross_tab_spacing"):
             done.append(one)
     return done

@@ -186,7 +186,7 @@ def _is_letter(found, at: int) -> bool:
 
 _BEFORE_LETTER = frozenset("run corrida linea fitting pieza number numero tag mark straight elbow transition".split())
 _SIGNS = {".": "STOP", "!": "STOP", "?": "QUERY", ",": "COMMA", ";": "COMMA", ":": "COMMA", "—": "COMMA", "–": "COMMA",
-          "-": "COMMA", "…": "COMMA", "#": "NUMBER", "&": "AND", "¿": "ASKS", "+": "AND", "\n": "STOP"}  # fmt: skip
+          "-": "COMMA", "…": "COMMA", "#": "NUMBER", "&": "AND", "@": "ON", "¿": "ASKS", "+": "AND", "\n": "STOP"}  # fmt: skip
 
 
 def _make(found, concept, value, first, last, read_as=None) -> Item:

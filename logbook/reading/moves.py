@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 from logbook.facts import Move
-from logbook.reading.claims import Found, Frame, taken_back, unit_of
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, Found, Frame, claim, taken_back, unit_of
+from logbook.reading.fell_short import patterns
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
 
 _WAY = {
     ("top", "down"): "in", ("top", "up"): "out", ("bottom", "up"): "in", ("bottom", "down"): "out",
@@ -68,6 +72,13 @@ def _slope(found: Found):
         yield found.claim("stated_slope", (rise, run), group="w", uses=("rise", "run", "ratio"))
 
 
+def _laid_slope(found: Found):
+    """ "I laid it out at two in twelve", "cut at three in twelve": no side of its own moves so."""
+    near = [item.concept for item in found.row.items[max(0, found.first - 5) : found.first]]
+    if "SIDE" not in near and found.item("rise").value.value < 12:
+        yield from _slope(found)
+
+
 def _slope_misheard(found: Found):
     """ "to in twelve" is "two in twelve": before "in twelve" nothing else can stand."""
     run = found.item("run").value.value
@@ -81,6 +92,30 @@ def _taper(found: Found):
     yield found.claim("taper_length", item.value.value, group="w", uses=("by",), said_unit=unit_of(item))
 
 
+_FEWEST = 6  # inches; less room than that is said of something else
+
+
+def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken: set[int]) -> list[Claim]:
+    """ "only had fifteen inches for it", "the wall gave me eighteen": the length that the move before had."""
+    made: list[Claim] = []
+    for place, clause in enumerate(cut):
+        if own.is_blank(clause.first):
+            continue
+        lead = cut[place - 1] if place and cut[place - 1].sentence == clause.sentence else clause
+        if any(own.is_blank(at) for at in range(lead.first, lead.last)):
+            lead = clause
+        said = row.words(lead.first, clause.last).lower().replace("’", "'")
+        if not any(pattern.search(said) for pattern, _ in patterns(language.code, "room")):
+            continue
+        lengths = [at for at in range(clause.first, clause.last) if row.items[at].concept in ("NUM", "LEN") and at not in taken and row.items[at].value.value >= _FEWEST]
+        before = row.items[max(0, clause.first - 30) : clause.first + 8]
+        if len(lengths) == 1 and any(item.concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE") for item in before):
+            at = lengths[0]
+            taken.add(at)
+            made.append(claim(row, "side_moves", (Move(None, None, row.items[at].value.value, None),), at, at + 1, uses=(at,), corrects=False, said_unit=unit_of(row.items[at])))
+    return made
+
+
 FRAMES = (
     Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:AND DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
@@ -90,6 +125,7 @@ FRAMES = (
     Frame("(?P<w>(?P<ratio>RATIO)) (?P<slope2>SLOPE)?", _slope),
     Frame("(?P<w>(?P<rise>NUM|LEN) (?:IN|TO|ON|AND) (?P<run>NUM)) (?:ON|FILL|OF){0,2} (?P<slope2>SLOPE)", _slope),
     Frame("(?:(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) (?:IN|ON) (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
+    Frame("(?:LAID|CUT_TO|CUT_LENGTH|MOVE IT|MOVE|ON|OUT|OFF|FROM) (?:FILL|ON){0,2} (?P<w>(?P<rise>NUM) (?:IN|TO) (?P<run>NUM)) (?!BACK|BY)", _laid_slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
     Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),
     Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD){0,2} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER){0,3} (?P<by>NUMB))", _taper),

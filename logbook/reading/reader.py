@@ -6,7 +6,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import answers, condition, drafts, ends, entries, fell_short, moves, partly, places, sizes, staples, supports, tapes, turned
+from logbook.reading import answers, condition, drafts, ends, entries, fell_short, moves, partly, places, sizes, staples, supports, tabs, tapes, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -52,7 +52,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *turned.turned(row, not_own, cut, language)]
+    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *tabs.tabs_said(row, own.blanked(short_at), cut, language), *turned.turned(row, not_own, cut, language)]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.FRAMES[:2], stated, taken)
@@ -64,6 +64,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         claims += run(frames, stated, taken)
     claims += sizes.sizes(stated, taken)
     claims += places.places(stated)
+    claims += moves.room(row, stated, cut, language, taken)
     claims += mirrored(stated, claims)
     claims = condition.closed_again(row, claims, language)
     claims += scratched(row)

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
+from functools import cache
 
+from logbook.languages import LANGUAGES
 from logbook.reading.claims import Claim
 from logbook.reading.drafts import Draft, claim_plain
+from logbook.reading.fell_short import patterns
 from logbook.reading.grammar import Row
 
 BRANCHED = ("tee", "branch", "wye")
@@ -118,6 +122,7 @@ def _names_elbow(row: Row, at: int) -> bool:
 def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     """Tape and mastic on a mend are how it was mended, not how the piece was closed."""
     damage = [c for c in claims if c.name == "facing_damage" and c.value != "none"]
+    claims = _taped_over(row, claims, damage, draft.kind is not None and draft.kind.value == "repair")
     repaired = [c for c in claims if c.name == "damage_repaired"]
     methods = [c for c in claims if c.name == "(method)"]
     is_repair = draft.kind is not None and draft.kind.value == "repair"
@@ -133,6 +138,8 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     anchor = fixed[0] if fixed else (methods[0] if methods else (damage[0] if damage else None))
     extra: list[Claim] = list(repaired[:1])
     method = None
+    if any(c.name == "repair_method" for c in rest):  # "tape on it" said how; other tape is the piece's own
+        return [*rest, *repaired[:1], *(widths if damage or is_repair else [])]
     tapes = sorted((c for c in rest if c.name in ("taped", "closure") and c.value is not False), key=lambda c: c.first)
     again = damage and not fixed and not methods and _tapes_it(row, tapes, damage[0]) and any(_own_object(row, c) or _later(row, damage[0], c) for c in tapes[1:])
     if again:  # "a tear, taped it, and taped the seams": the first tape is the mend's
@@ -167,6 +174,38 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         first = extra[0]
         draft.kind = Claim("kind", "repair", first.first, first.last, first.start, first.end)
     return rest + extra + (widths if damage or is_repair else [])
+
+
+def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repair: bool) -> list[Claim]:
+    """ "a three inch gash in it. Stuck tape on it": tape on the damage, with nothing between that it could be of instead."""
+    for one in damage:
+        last, stops = one.last, 0
+        while last < len(row.items) and stops < 2 and last - one.last < 24:
+            concept = row.items[last].concept
+            if concept in ("STAPLED", "STAPLES", "RUBBED", "K_STRAIGHT", "JOINT", "SIDES_ALL", "EVERY", "FITTING"):
+                break
+            stops += concept in ("STOP", "QUERY")
+            last += 1
+        behind = row.text[one.end : row.items[last - 1].end].lower().replace("’", "'") if last > one.last else ""
+        match = next((m for pattern in _mends() if (m := pattern.search(behind))), None)
+        if match is None:
+            continue
+        start, end = one.end + match.start(), one.end + match.end()
+        first = next(k for k in range(one.last, last) if row.items[k].end > start)
+        until = next((k for k in range(first, last) if row.items[k].start >= end), last)
+        rest = [c for c in claims if not (c.name in ("taped", "damage_repaired", "(method)", "closure") and c.start < end and c.end > start and c.value is not False)]
+        if any(c.name == "damage_repaired" for c in rest):
+            continue
+        if kind_is_repair:
+            rest = list(claims)
+        spread = claim_plain(row, "damage_repaired", True, first, until)
+        return [*rest, spread, replace(spread, name="repair_method", value="tape")]
+    return claims
+
+
+@cache
+def _mends() -> tuple[re.Pattern[str], ...]:
+    return tuple(pattern for code in LANGUAGES for pattern, _ in patterns(code, "mends"))
 
 
 _PATCHED = ("patch", "mend", "repair", "parch", "remend", "repar")  # a mend, though the ears lost what was damaged

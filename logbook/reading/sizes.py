@@ -66,6 +66,13 @@ def _length_of(name, group="w", kinds=(), least=0, most=10**6):
     return build
 
 
+def _lone_length(found: Found):
+    """ "Straight ten, eight by eight, thirty-six inches": of a straight a lone measure behind its size."""
+    item = found.item("n")
+    if item.value.value >= 8 and not item.took_back:
+        yield found.claim("length", item.value.value, group="w", said_unit=unit_of(item), kinds=("straight",), weak=True)
+
+
 def _cut_to(found: Found):
     item = found.item("n")
     backs = taken_back((item,), lambda back: back.value.value)
@@ -124,6 +131,8 @@ FRAMES = (
     Frame("(?P<w>LENGTH (?:FILL|OF|HEDGE|COMMA|ON){0,3} (?P<n>NUMB))", _length_of("length")),
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),
     Frame("(?P<w>(?P<n>LEN)) K_STRAIGHT", _length_of("length", least=6)),
+    Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND)", _lone_length),
+    Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
     Frame("(?P<w>(?P<n>NUMB) FILL? THROAT)", _length_of("throat_radius")),
     Frame("(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _length_of("throat_radius")),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", most=40)),

@@ -76,6 +76,10 @@ def _bears(found: Found):
 
 def _leg(found: Found):
     item = found.item("n")
+    if "BE" in [i.concept for i in found.row.items[found.first : found.at("n")]] and item.value.value >= 1:  # "staples are about an inch and a half": how far apart
+        yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item), hedged=True)
+        yield found.claim("stapled", True, group="w", weak=True, hedged=False)
+        return
     a_part = found.row.words(found.at("n"), found.at("n") + 2).lower().startswith(("half the", "half of"))  # "half the staples went through"
     if item.value.value <= 1.5 and not a_part:
         yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
@@ -154,7 +158,7 @@ FRAMES = (
     Frame("COMMA (?:FILL|AND){0,2} (?P<w>(?P<n>NUMB)) ON DET? (?P<s>SIDE|BACK|OTHER_SIDE|END|SIDE_WORD|WORD)", _other_spacing),
     Frame("(?P<w>UNSTAPLED)", _flag("stapled", False)),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
-    Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
+    Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE|MOVE|TAKES|SEATED|RUN|WORD){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),
     Frame("(?P<w>EVERY (?:STAPLE|STAPLES) BE? (?:IN|IN_PLACE|FILLER))", _flag("stapled")),
     Frame("(?P<b>HAVE|WITH|BE) (?:FILL){0,2} (?P<w>STAPLES) (?!NUM|OF LEN|COUNTED)", _bears),

@@ -120,6 +120,8 @@ FRAMES = (
     Frame("(?P<w>WIPED (?:AND WIPED)?)", _flag("surface_clean")),
     Frame("(?P<w>DIRTY)", _flag("surface_clean", False)),
     Frame("(?P<w>PREHEATED)", _flag("preheated")),
+    Frame("(?P<w>COLD_ON)", _flag("preheated", False)),
+    Frame("(?<!NOT)(?P<w>COLD_ON)", _flag("taped", weak=True)),
     Frame("(?P<w>TRIMMED) (?!(?:FILL){0,2} (?:TO|NUM))", _flag("trimmed")),
     Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF|TEMP|COMMA|IN){{0,4}} (?P<n>{_TEMPS}))", _temperature),
     Frame(f"(?P<w>(?P<n>{_TEMPS})) (?=(?:FILL|OF|IN|ON){{0,2}} (?P<air>AIR_TEMP))", _temperature),

@@ -39,10 +39,11 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
         words = _words(row, clause)
         yes = _says(words, language, "affirms")
         mended = not yes and _sets_right(words, language)
-        no = not yes and not mended and _says(words, language, "denies")
+        bare = not yes and not mended and _says(words, language, "bare")
+        no = bare or not yes and not mended and _says(words, language, "denies")
         if not (yes or no or mended):
             continue
-        for act in _before(row, why, cut, place, yes or mended, language):
+        for act in _before(row, why, cut, place, yes or mended, language) if not bare else _material(row, cut, place):
             name, value = DENIED[row.items[act].concept]
             if value is False:
                 made.append(claim(row, name, not no, clause.first, clause.last, corrects=True, hedged=False))
@@ -86,11 +87,26 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
     return []
 
 
+def _material(row: Row, cut, place: int) -> list[int]:
+    """The tape or the staples spoken of right before "none on this one"."""
+    for back in range(place - 1, max(-1, place - 4), -1):
+        acts = [at for at in range(cut[back].first, cut[back].last) if row.items[at].concept in ("TAPE", "TAPED", "STAPLES", "VANES", "UNDONE")]
+        if any(row.items[at].concept == "UNDONE" for at in acts):
+            continue
+        if acts:
+            return acts[-1:]
+    return []
+
+
 def thinks(row: Row, clause: Clause, language: Language) -> bool:
     """ "I thought it was taped": what he took for so, until he says what is."""
     words = _words(row, clause)
     rest = words[re.match(language.turns.leads, words).end() :] if language.turns.leads else words
     return any(pattern.match(rest) for pattern, _ in patterns(language.code, "thought"))
+
+
+def _without(said: str, language: Language) -> str:
+    return said[re.match(language.turns.leads, said).end() :]
 
 
 def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set[int], set[int]]:
@@ -102,7 +118,10 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
     for place, clause in enumerate(cut):
         said = row.words(clause.first, clause.last).lower().replace("’", "'")
         told = next((match for pattern, _ in patterns(language.code, "tells") if (match := pattern.search(said))), None)
-        if told is not None:
+        wished = told is None and any(pattern.match(_without(said, language)) for pattern, _ in patterns(language.code, "wishes"))
+        if wished:
+            nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept not in ("FITTING",))
+        elif told is not None:
             at = row.items[clause.first].start + told.start()
             nothing.update(k for k in range(clause.first, clause.last) if row.items[k].end > at)
         elif thinks(row, clause, language):

@@ -346,6 +346,12 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             if concept == "TABS" and bent is not None:
                 made.append(claim(row, "tabs_bent", False, start, bent + 1))
                 break
+            if concept == "SHOWS" and row.words(at, at + 1).lower() in _TURNED_UP and not any(row.items[k].concept == "SCRIM" for k in range(max(0, begin - 8), min(len(row.items), at + 4))):
+                made.append(claim(row, "(nothing)", None, begin, at + 1))  # "the delivery never showed"
+                break
+            if concept == "TAPE" and _is_used_up(row, clause, begin, at):
+                made.append(claim(row, "(nothing)", None, begin, at + 1))  # "no foil tape left, used cloth tape"
+                break
             name, value = DENIED[concept]
             if value is not False and row.items[begin].concept != "NO":
                 made.append(claim(row, "(nothing)", None, begin, at + 1))
@@ -378,6 +384,19 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             break
         at, steps = at + 1, steps + 1
     return made
+
+
+_TURNED_UP = ("showed", "showed up", "show", "show up", "shows up", "shown")
+
+
+def _is_used_up(row: Row, clause: Clause, begin: int, at: int) -> bool:
+    """Whether a material was at an end or not at hand, which says nothing of the act: another was used, or none was needed any more."""
+    behind = row.words(at + 1, at + 2).lower() if at + 1 < clause.last else ""
+    if row.items[at].concept == "TAPE" and behind.split()[:1] in (["left"], ["on"], ["in"]) and row.words(at + 1, min(at + 4, clause.last)).lower().startswith(("left", "on the truck", "on hand", "in the box", "on the job", "in the truck", "on site")):
+        return True
+    others = [item.concept for item in row.items[at + 1 : at + 14]]
+    stop = next((k for k, c in enumerate(others) if c == "STOP"), len(others))
+    return any(c in ("CLOSURE", "C_MASTIC", "MARK181", "SEALED") for c in others[:stop])
 
 
 def _act_follows(row: Row, clause: Clause, at: int) -> bool:

@@ -1,0 +1,45 @@
+"""The metal tabs of a collar: bent down tight, all of them, or some left standing."""
+
+from __future__ import annotations
+
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim
+from logbook.reading.fell_short import _NOT, parts, patterns
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+
+_LOOK_BACK = 20  # items
+
+
+def tabs_said(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:
+    """What is said of a collar's tabs in any words; of other pieces these claims are dropped."""
+    made: list[Claim] = []
+    if not language.turns.tabs_done:
+        return made
+    for part in parts(row, cut):
+        if own.is_blank(part.first):
+            continue
+        named = any(row.items[at].concept in ("TABS", "TAB_WORD") for at in range(part.first, part.last))
+        stands = _found(part.words, language, "standing")
+        if not named and not (stands and _named_before(row, part.first)):
+            continue
+        if _NOT.search(part.words):
+            continue  # a denial: read as every denial is
+        short = stands or _found(part.words, language, "tabs_short")
+        if short or _found(part.words, language, "tabs_done"):
+            made.append(claim(row, "tabs_bent", not short, part.first, part.last, kinds=("collar",), part="side" if short else "", **({"hedged": False} if short else {})))
+    return made
+
+
+def _found(words: str, language: Language, member: str) -> bool:
+    return any(pattern.search(words) for pattern, _ in patterns(language.code, member))
+
+
+def _named_before(row: Row, first: int) -> bool:
+    """Whether the tabs were spoken of shortly before, of this piece."""
+    for at in range(first - 1, max(-1, first - _LOOK_BACK), -1):
+        if row.items[at].concept in ("TABS", "TAB_WORD"):
+            return True
+        if row.items[at].concept.startswith("K_"):
+            return False
+    return False
