@@ -13,10 +13,10 @@ from flask_wtf import CSRFProtect
 
 from logbook.web import (
     answers, closing, compared, cutting, days, desk, doors, entry, forgetting, guard, handing, health, holding, leaking, lineup, log, opened, paper, pencil, phone, piece,
-    rules, run, searching, secrecy, staff, tagging, told, tongue, walking,
+    rules, run, searching, secrecy, sheets, staff, tagging, told, tongue, walking,
 )  # fmt: skip
 
-SCREENS = (handing, log, entry, piece, desk, holding, days, compared, paper, lineup, run, cutting, tagging, walking, leaking, closing, rules, searching, staff, forgetting, doors, phone, health)
+SCREENS = (handing, log, entry, piece, desk, holding, days, compared, paper, lineup, run, cutting, tagging, walking, leaking, closing, rules, searching, staff, forgetting, doors, phone, sheets, health)
 
 
 def create_app(settings) -> Flask:

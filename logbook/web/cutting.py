@@ -29,7 +29,7 @@ def page():
     answer = render_template(
         "cutting.html", kinds=asked.KINDS, kind=given.get("kind"), fields=asked.FIELDS.get(given.get("kind"), ()), given=_filled(given, job),
         needed=asked.NEEDED.get(given.get("kind"), ()), choices=asked.CHOICES | {"pieces": asked.PIECES, "board": asked.BOARDS}, sizes=asked.SIZES,
-        marks=_marks(job), row=row if not isinstance(row, Mistake) else None, revision=job.revision(), asks=_asks(given), sheet=told,
+        marks=_marks(job), row=row if not isinstance(row, Mistake) else None, revision=job.revision(_today()), asks=_asks(given), sheet=told,
         slope=[measure.printed(side) for side in job.limit("slope")], wrong=wrong and (wrong.where, cut_text.refusal(wrong, g.language)),
     )  # fmt: skip
     return (answer, 422) if wrong else answer
@@ -72,7 +72,7 @@ def _given():
     mark, run = request.args.get("mark", "").strip()[:80], request.args.get("run", "").strip()[:80] or None
     if not mark:
         return fields, None
-    row = opened.folder().job.row(mark, run)
+    row = opened.folder().job.row(mark, run, _today())
     if row is None:
         return fields, Mistake("layout.not-planned", "mark", {"came": mark})
     planned = asked.of_row(row)
@@ -91,6 +91,11 @@ def _is_asked(given: dict) -> bool:
 def _sheet(given: dict, row, job: jobs.Job) -> CutSheet | Mistake:
     if isinstance(row, Mistake):
         return row
+    return laid_out(given, job)
+
+
+def laid_out(given: dict, job: jobs.Job) -> CutSheet | Mistake:
+    """The sheet of fields, with this job's defaults for what they leave open and this job's limits."""
     return asked.lay_out(given.get("kind", ""), _filled(given, job), job.limit)
 
 
@@ -106,9 +111,14 @@ def _asks(given: dict) -> dict:
     return given | run
 
 
+def _today():
+    """The schedule in force today holds, not one that is only announced."""
+    return opened.local_now().date()
+
+
 def _marks(job: jobs.Job) -> list:
     """The rows of the schedule in force that a cut sheet can be drawn of."""
-    plan = job.revision()
+    plan = job.revision(_today())
     return [] if plan is None else [row for row in plan.rows if row.kind in asked.FIELDS]
 
 

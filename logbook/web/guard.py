@@ -50,6 +50,7 @@ MAY: Mapping[str, frozenset[str]] = {
     "phone.manifest": EVERYBODY,
     "phone.words": EVERYBODY,
     "phone.plan": CREW,
+    "sheets.kept": CREW,
     "handing.page": CREW,
     "handing.hand_in": CREW,
     "handing.photo": CREW,

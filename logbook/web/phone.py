@@ -12,7 +12,7 @@ from importlib.resources import files
 from flask import Blueprint, Response, g, jsonify, render_template, request
 
 from logbook import facts
-from logbook.web import opened
+from logbook.web import opened, sheets
 from logbook.wording import LANGUAGES, texts
 
 screen = Blueprint("phone", __name__)
@@ -20,7 +20,7 @@ screen = Blueprint("phone", __name__)
 KEPT = (
     "/phone", "/manifest.webmanifest", "/static/logbook.css", "/static/phone.css", "/static/sign.svg",
     *(f"/static/{part}.js" for part in (
-        "phone", "page", "outbox", "making", "pictures", "recorder", "sending", "told", "setting-right", "lists", "answer",
+        "phone", "page", "outbox", "making", "pictures", "recorder", "sending", "told", "setting-right", "lists", "answer", "sheets",
         "qr/decode", "qr/index",  # a library, loaded with the first photo
     )),
     "/static/face/atkinson-hyperlegible-next-latin-400-normal.woff2",
@@ -104,10 +104,10 @@ def _words(language: str) -> str:
 
 @screen.get("/phone/plan")
 def plan():
-    """The schedule in force and what each kind must say: `{"rows": [{mark, run, kind}], "say": {kind: [facts]}}`."""
+    """The schedule in force, what each kind must say, and the token of its cut sheets: `{"rows": [{mark, run, kind}], "say": {kind: [facts]}, "sheets"}`."""
     revision = opened.folder().job.revision(opened.local_now().date())
     rows = [] if revision is None else [{"mark": row.mark, "run": row.run, "kind": row.kind} for row in revision.rows]
-    return jsonify(rows=rows, say={kind: to_say(kind) for kind in facts.KINDS}, shapes=_shapes())
+    return jsonify(rows=rows, say={kind: to_say(kind) for kind in facts.KINDS}, shapes=_shapes(), sheets=sheets.token(opened.folder().job))
 
 
 def to_say(kind: str) -> list[str]:

@@ -5,9 +5,10 @@ import { addPhotos, draft, fromRow, handIn, letGo, newDraft, presses, showDraft,
 import { refresh, send, sender, showQueue } from "./sending.js";
 import { showNote } from "./told.js";
 import { showBreak, showMine, wanting } from "./lists.js";
+import { fetchSheets, find, rowOf, showCut } from "./sheets.js";
 import { asks, heading, kind, make, say } from "./answer.js";
 
-const SCREENS = { speak: showAnswering, mine: showMine, break: showBreak, note: showNote };
+const SCREENS = { speak: showAnswering, mine: showMine, break: showBreak, cut: showCut, note: showNote };
 
 // --- who, and what to tap
 
@@ -30,6 +31,7 @@ async function signOut() {
   await fetch("/leave", { method: "POST", body }).catch(() => null);
   await box.clear("answers");
   for (const one of ["me", "cursor", "voice"]) await box.remove("kept", one);
+  if ("caches" in window) await caches.delete("logbook-made"); // pages that the worker kept with this person's name
   location.reload();
 }
 
@@ -50,12 +52,21 @@ async function fetchPlan() {
   known.plan = await answer.json();
   await box.keep("plan", known.plan);
   showPlan();
+  await fetchSheets();
+  await linkToCut();
+}
+
+async function linkToCut() {
+  // Beside what is pressed: the way to its cut sheet, where this phone keeps one.
+  const at = await rowOf({ mark: $("mark").value, run: $("run").value });
+  $("cut-link").hidden = at === null;
+  if (at !== null) $("cut-link").firstElementChild.href = `#cut/${at}`;
 }
 
 // --- screens
 
 async function show() {
-  const [name, id] = (location.hash.slice(1) || "speak").split("/");
+  const [name, id] = (location.hash.slice(1) || "speak").split("/"); // id: of a note, or the number of a cut sheet
   const screen = name in SCREENS ? name : "speak";
   for (const one of Object.keys(SCREENS)) $(`screen-${one}`).hidden = one !== screen;
   document.querySelectorAll("#nav a").forEach((link) => (link.hash === `#${screen}` ? link.setAttribute("aria-current", "page") : link.removeAttribute("aria-current")));
@@ -95,6 +106,7 @@ async function changeLanguage() {
   await showQueue();
   await draw();
   refresh();
+  fetchSheets().then(draw);
 }
 
 function listen() {
@@ -113,8 +125,10 @@ function listen() {
   }
   $("later").addEventListener("change", () => box.keep("later", $("later").checked));
   $("text").addEventListener("input", () => { $("hand-in").disabled = !$("text").value.trim() && !$("parts").children.length; });
-  for (const field of ["kind", "mark", "run"]) $(field).addEventListener("change", () => toSay());
-  $("piece").addEventListener("change", () => { if (known.plan.rows[$("piece").value]) fromRow(known.plan.rows[$("piece").value]); });
+  for (const field of ["kind", "mark", "run"]) $(field).addEventListener("change", () => { toSay(); linkToCut(); });
+  $("piece").addEventListener("change", () => { if (known.plan.rows[$("piece").value]) fromRow(known.plan.rows[$("piece").value]); linkToCut(); });
+  $("cut-find").addEventListener("input", find);
+  for (const way of ["online", "offline"]) addEventListener(way, () => draw());
   $("tongue").addEventListener("click", changeLanguage);
   $("send-now").addEventListener("click", () => send(true));
   document.addEventListener("changed", quietly);
