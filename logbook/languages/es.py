@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from logbook.languages import en, es_verbs
 from logbook.languages.es_misheard import MISHEARD
+from logbook.languages.es_turns import SPANISH_TURNS
 from logbook.languages.language import Language, Numbers
 
 # English words of the trade that Spanish speakers keep; everyday English stays out ("me", "once", "no" are Spanish).
@@ -144,7 +145,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("NOT_LOGGED", "no registres|no registren|no anotes|no anoten|no cuentes|no cuenten|no apuntes|sin contar"),
     ("PARTLY", "a medias|a la mitad|por la mitad|a medio camino|parcialmente|en partes|por partes|a medio hacer"),
     ("UNDONE", "se está despegando|se despega|está despegada|está despegado|se despegó|quedó parada|está parada|está levantada|se levantó|se está levantando|quedó suelta|está suelta|la arranqué|lo arranqué|la arrancamos|lo arrancamos|se despegó la cinta|la quité|lo quité|la quitamos|lo quitamos|las quité|las quitamos|los quité|se la quité|se la quitamos|le quité la cinta|le quitamos la cinta|le arranqué la cinta|se cayó|se cayeron|no pegó|no pega|se soltó|se soltaron|se zafó|se zafaron|la tuve que quitar|lo tuve que quitar|tuve que quitarla|tuve que quitarlo|tuvimos que quitarla|tuvimos que quitarlo|hubo que quitarla|le quité las grapas|le quitamos las grapas|le quité las aletas|le quitamos las aletas|las saqué|las sacamos|le arranqué el teip|le quité el teip|le quité el tape|le quitamos el teip|se le despegó|se le está despegando|se le cayó|se le está cayendo|se está cayendo|se le soltó|se le levantó|se le está levantando|se le zafó|se me despegó|se me cayó|se me levantó|se me soltó|se está levantando|se anda despegando|quedó despegada|está floja|quedó floja"),
-    ("BENT", "dobladas|bien dobladas|doblados|bien apretadas|aplastadas|dobladas y apretadas|bien dobladas y apretadas|bent|todas dobladas|dobladas bien apretadas|bien aplastadas|remachadas"),
+    ("BENT", "dobladas|bien dobladas|doblados|bien apretadas|aplastadas|dobladas y apretadas|bien dobladas y apretadas|bent|todas dobladas|dobladas bien apretadas|bien aplastadas|remachadas|le doblé|les doblé|le volteé|le di vuelta a|les di vuelta a|dobladitas|bien dobladitas|aplastados|bien aplastados|bien doblados|se doblaron|se voltearon|volteadas"),
     ("TAPED", "encintado|encintada|encintados|encintadas|encinté|encintamos|taped|tapeado|tapeada|teipeado|teipeada|teipeé|tapeadas|lo encinté|la encinté|le encinté|teipiado|teipiada|tapeamos|teipeamos|se encintó|tapeados|tapeé|tapié|lo encintamos|la encintamos|encintó|teipado|teipada|con cinta puesta|las encinté|los encinté|taipeado|taipeada|tapiado|tapiada"),
     ("TAPE_IT", "encinto|encintar|encintarla|encintarlo|encintarlos|teipear|tapear|teipearla|teipearlo|ponerle cinta|poner cinta|poner la cinta|poner el teip|ponerle teip|ponerle la cinta|ponerle el teip|encintarle|tapearla|tapearlo"),
     ("TAPE", "cinta|teip|tape|la cinta|el teip|cintas|taip|el tape|teipe|cinta foil|cinta de aluminio"),
@@ -329,7 +330,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()),
+    turns=SPANISH_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

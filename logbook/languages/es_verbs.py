@@ -14,9 +14,10 @@ VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "WIPED", "WIPE") for stem in ("limpi", "desempolv")),
     *((stem, "PREHEATED", None) for stem in ("precalent", "calent")),
     *((stem, "HUNG", "HANG") for stem in ("colg", "mont", "instal")),
+    *((stem, "BENT", None) for stem in ("dobl", "volte", "aplast")),
     *((stem, "REPAIRED", None) for stem in ("repar", "parch", "arregl", "remend")),
 )
-_NOT_MADE = frozenset(("tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "arreglo", "reparo", "tapado", "tallo", "sobo", "sobe", "mont", "monte"))
+_NOT_MADE = frozenset(("tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "arreglo", "reparo", "tapado", "doble", "aplastado", "aplastada", "tallo", "sobo", "sobe", "mont", "monte"))
 _THEM = ("", "lo", "la", "los", "las", "le", "les", "se", "selo", "sela")
 
 

@@ -27,6 +27,14 @@ _WORDS = re.compile(r"[\w']+")
 _NOT = re.compile(r"(?<![\w'])(?:no|not|none|nothing|never|nobody|without|neither|hardly|\w+n't|ni|ninguna?|sin|nada|nunca)(?![\w'])")
 
 
+_BARE = str.maketrans("áéíóúü’", "aeiouu'")
+
+
+def plain(words: str) -> str:
+    """Lower case without the accents of Spanish, letter for letter: hands and ears leave them out."""
+    return words.lower().translate(_BARE)
+
+
 @dataclass(frozen=True, slots=True)
 class Part:
     """A stretch of a clause between its "and"s, with its words in lower case."""
@@ -48,14 +56,30 @@ def patterns(code: str, member: str) -> tuple[tuple[re.Pattern[str], tuple[str, 
 def parts(row: Row, cut: tuple[Clause, ...]) -> tuple[Part, ...]:
     made: list[Part] = []
     for clause in cut:
-        first = clause.first
-        for at in range(clause.first, clause.last + 1):
+        first = begin = _past_heading(row, clause)
+        for at in range(begin, clause.last + 1):
             excepted = at < clause.last and row.items[at].concept == "EXCEPT"
             if at == clause.last or ((excepted or _joins(row, at, clause.last)) and at > first):
                 if at > first:
-                    made.append(Part(first, at, clause.sentence, row.words(first, at).lower().replace("’", "'")))
+                    made.append(Part(first, at, clause.sentence, plain(row.words(first, at))))
                 first = at if excepted else at + 1
     return tuple(made)
+
+
+def _past_heading(row: Row, clause: Clause) -> int:
+    """Past "collarín nueve de ocho pulgadas" where the words run on without a comma."""
+    at, named = clause.first, False
+    while at < clause.last:
+        concept, before = row.items[at].concept, row.items[at - 1].concept if at else ""
+        heads = concept.startswith("K_") or concept in ("FITTING", "NUMBER", "RUN", "MARKED", "SIZE", "ROUND", "LONG", "SERVICE")
+        marks = concept == "NUM" and (before.startswith("K_") or before in ("FITTING", "NUMBER", "RUN"))
+        sizes = concept in ("LEN", "NUM") and named and before == "OF"
+        joins = named and concept in ("OF", "ON") and at + 1 < clause.last and row.items[at + 1].concept in ("LEN", "NUM", "SIZE", "RUN")
+        if not (heads or marks or sizes or joins or (not named and concept in ("DET", "FILLER"))):
+            break
+        named = named or heads
+        at += 1
+    return at if named and at < clause.last else clause.first
 
 
 def _joins(row: Row, at: int, last: int) -> bool:

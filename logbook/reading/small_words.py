@@ -6,12 +6,15 @@ from dataclasses import replace
 
 _TO_DO = ("TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG")
 _LEFT_OUT = ("SIDE", "OTHER_SIDE", "ONE_SIDE", "TAPE", "STAPLES", "VANES", "TABS", "TAPE_IT", "STAPLE", "RUB", "JOINT", "SIDE_WORD")
+_OF_METAL = ("lengüeta", "lengueta", "lengüetas", "lenguetas", "pestaña", "ceja", "tab")
+_COUNTED_OFF = ("BENT", "CLINCHED", "TABS", "VANES", "STAPLED", "TAPED", "RUBBED", "SIDE", "ALL", "STAPLES", "SIDE_WORD", "SIDES_ALL")
 _MINUS = ("menos", "minus")
 _WRITES = frozenset("encinte engrape grape talle frote limpie".split())  # behind "que" it is what somebody ought to do
 
 
 def meant_by_neighbours(items, text: str):
     done = list(items)
+    collar = any(item.concept == "K_COLLAR" for item in items)
     for place, item in enumerate(items):
         ahead = _concept(items, place + 1)
         past_article = _concept(items, place + 2) if ahead in ("DET", "FILLER", "ON") else ahead
@@ -22,13 +25,15 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")
         elif item.concept in ("PARTLY", "FRAC") and ahead in _TO_DO:
             done[place] = replace(item, concept="PENDING")  # "a medio encintar"
+        elif collar and item.concept == "FLAP" and said.split()[-1] in _OF_METAL:
+            done[place] = replace(item, concept="TABS")  # the tabs of a collar, not a flap of the facing
         elif item.concept in ("K_STRAIGHT", "BRANCH_WORD") and said in ("tramo", "ramal", "el ramal") and ahead in ("NUM", "MARKED") and _is_a_run(done, place):
             done[place] = replace(item, concept="RUN", value=None)
         elif item.concept == "ON" and said == "al" and ahead == "NUM" and _concept(done, place - 1) == "NUM" and {_concept(done, place - 2), _concept(done, place - 3)} & {"FROM", "OF"}:
             done[place] = replace(item, concept="THRU")  # "del cuatro al seis"
         elif item.concept == "SIDE" and said in ("derecho", "derecha") and ahead == "NUM" and _concept(items, place + 2) != "BY" and (place == 0 or _concept(done, place - 1) in ("STOP", "FITTING")):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "derecho ocho, doce por diez"
-        elif item.concept == "NEGATIVE" and said in _MINUS and past_article in _LEFT_OUT:
+        elif item.concept == "NEGATIVE" and said in _MINUS and (past_article in _LEFT_OUT or (past_article == "NUM" and _concept(done, place - 1) in _COUNTED_OFF)):
             done[place] = replace(item, concept="EXCEPT")
         elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and said in _WRITES and _wished(items, place, text):
             done[place] = replace(item, concept="WORD", value=None)  # "que lo encinte Juan"

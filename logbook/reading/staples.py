@@ -94,6 +94,11 @@ def _length(name, most=10**6, least=0):
     return build
 
 
+def _tab_length(found: Found):
+    if not any(item.concept == "K_COLLAR" for item in found.row.items):  # a collar's tabs are its own, and are counted
+        yield from _length("cross_tab_length", most=48)(found)
+
+
 def _clinch(found: Found):
     outward = found.item("to").concept in ("OUT", "OUTSIDE")
     yield found.claim("staple_clinch", "outward" if outward else "inward", group="w")
@@ -128,8 +133,8 @@ _ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLE
 FRAMES = (
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
-    Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _length("cross_tab_length", most=48)),
-    Frame("TABS (?:FILL|OF|COMMA|ON){0,4} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _length("cross_tab_length", most=48)),
+    Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
+    Frame("TABS (?:FILL|OF|COMMA|ON){0,4} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _tab_length),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|FILL)? STAPLES)", _leg),

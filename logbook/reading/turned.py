@@ -8,7 +8,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import _WORDS, patterns
+from logbook.reading.fell_short import _WORDS, patterns, plain
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
 from logbook.reading.undone import DENIED
@@ -53,7 +53,7 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
 
 
 def _words(row: Row, clause: Clause) -> str:
-    said = row.words(clause.first, clause.last).lower().replace("’", "'")
+    said = plain(row.words(clause.first, clause.last))
     return " ".join(re.findall(r"[\w'’-]+", said)).replace(" 's", "'s")
 
 
@@ -116,7 +116,7 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
     if not language.turns.tells:
         return nothing, doubted
     for place, clause in enumerate(cut):
-        said = row.words(clause.first, clause.last).lower().replace("’", "'")
+        said = plain(row.words(clause.first, clause.last))
         told = next((match for pattern, _ in patterns(language.code, "tells") if (match := pattern.search(said))), None)
         wished = told is None and any(pattern.match(_without(said, language)) for pattern, _ in patterns(language.code, "wishes"))
         if wished:

@@ -1,0 +1,90 @@
+"""Spanish words that take an act back, in part or whole, or set it right again, without naming it a second time.
+
+Written without accents: the words they are read against lose theirs. Not reviewed by a native speaker.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.language import Turns
+
+_SOME = r"(?:(?:nomas |solo |como |solamente |nada mas )?(?:un|una|uno|dos|tres|cuatro|cinco|un par|unos?|unas|unos cuantos|unas cuantas|algunos|algunas|varios|varias|la mitad|un pedazo|un pedacito|un cacho|un cachito|un tramo|otro|otra|el ultimo|la ultima|los ultimos|las ultimas|el resto|la mayoria|los demas|las demas|los otros|las otras)(?: de (?:ellos|ellas|los|las))?)"
+_SPOT = (
+    r"(?:esquinas?|esquinitas?|orillas?|puntas?|lados?|partes?|caras?|costados?|pedazos?|pedacitos?|cachos?|cachitos?|tramos?|juntas?|costuras?|uniones|union|arriba|abajo|atras|adelante|enfrente|izquierda|derecha|izquierdo|derecho|"
+    r"fondo|techo|piso|resto|traslape|medio|centro|pulgadas?|pies?|ultimas?|ultimos?|otras?|otros?|aletas?|grapas?|lenguetas?|pestanas?|pestañas?|tabs?)"
+)
+
+SPANISH_TURNS = Turns(
+    beside=frozenset(
+        "el la los las un una unos unas lo le les se me nos te su sus mi es esta está estan están son fue quedo quedaron anda andan va van hay tiene trae ya todavia aun"
+        " poco poquito poca medio bien muy nada mas mas nomas solo solamente casi como que de del en por con al a y pero aunque para atras adelante arriba abajo otra otro otras otros"
+        " dos tres cuatro cinco par unas unos cuantas cuantos algunas algunos varias varios mitad ultimo ultima ultimos ultimas primera primer mayoria resto demas"
+        " esquina esquinas esquinita orilla orillas punta puntas lado lados parte partes cara caras costado costados pedazo pedacito cacho cachito tramo junta juntas costura costuras union uniones"
+        " izquierda derecha izquierdo derecho fondo techo piso traslape centro pulgada pulgadas pie pies extremo extremos"
+        " cinta teip tape cintas grapa grapas aleta aletas lengueta lenguetas pestaña pestañas tab tabs panel tapa ahi alla aqui entonces luego hoy desde donde cual cada una"
+        " siento veo creo parece".split()
+    ),
+    nouns=((r"cintas?|teip|tape|taip", "taped"), (r"grapas?|estaples", "stapled"), (r"aletas?|venas?|vanes", "vanes"), (r"lenguetas?|pestañas?|tabs?|tiritas", "cross_tabs"), (r"panel", "panel_seated")),
+    faults=(
+        (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|arrugad[oa]s?|con burbujas|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
+        (r"botad[oa]s?|se (?:le )?bot(?:o|aron)|saltad[oa]s?|se (?:le )?salt(?:o|aron)|zafad[oa]s?|se (?:le )?zaf(?:o|aron)|salid[oa]s?|se (?:le )?salieron|se (?:le )?salio|arrancad[oa]s?", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
+        (r"floj[oa]s?|suelt[oa]s?|se (?:le |me |nos )?(?:esta |anda )?(?:cay\w+|soltando|solto|soltaron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|rot[oa]s?|quebrad[oa]s?|sin asentar|sin doblar|sin apretar|sin tallar", ()),
+        (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
+    ),
+    unhappened=(
+        (r"no (?:me |le |nos |se )?(?:qued[ao]n?|cup\w+|cabe\w*|entra\w*|entro|entraron|encaja\w*|encajo)(?: bien)?", ("vanes", "panel_seated")),
+        (r"no (?:me |le |nos |se )?(?:queria |quieren? |quiso )?(?:peg(?:a|an|o|aron|ar)|agarr(?:a|an|o|aron|ar)|prend(?:e|en|io|ieron)|aguant(?:a|an|o|aron)|qued(?:a|an|o|aron) (?:bien )?(?:pegad|firme|fij)\w*|entr(?:a|an|o|aron)|asient(?:a|an)|asent(?:o|aron))(?: bien| parej\w)?", ()),
+    ),
+    missed=(
+        rf"(?:se me (?:paso|pasaron|fue|fueron|olvido|olvidaron)|me salte|no (?:le |lo |la )?(?:alcance(?: a)?|llegue(?: a)?|pude|alcanzo|alcanzamos|pudimos)(?: (?:llegar|encintar|engrapar|tallar|cubrir|doblar|meter|tapar|grapar|poner|alcanzar|hacer)\w*)?(?: a| hasta)?|me brinque|deje (?:sin|de)|(?:deje|dejamos) (?:fuera)?)"
+        rf" (?:(?:por|en|de|del|al|a|hasta|toda|todo) )*(?:el |la |los |las |un |una |su |ese |esa )*(?:{_SOME}|(?:ultim[oa]s? |otr[oa]s? |mer[oa] |mism[oa] )*{_SPOT}|ahi|alla)\b",
+    ),
+    ran_short=(
+        r"se (?:me |nos )?(?:acabo|termino|acabaron|terminaron)(?: (?:la|el|las)(?: \w+)?)? (?:antes|a la mitad|a medio|en|por|llegando|como|faltando)\b",
+        r"no (?:me |nos )?alcanzo(?: la cinta| el teip| la)? (?:para|en|a|por)\b",
+    ),
+    extents=(
+        r"(?:(?:nomas|solo|solamente|nada mas|como) )?(?:un|una|dos|tres|cuatro|unas|algunas|la mitad|varias|unas cuantas)(?: de)?(?: las| los)? (?:lenguetas?|pestañas?|tabs|aletas|grapas)",
+        r"(?:la )?(?:mitad|mayor parte|mayoria)\b|(?:una |la otra )?(?:mitad|parte)(?: nomas| nada mas)?$|en parte|por partes|a medias|hasta (?:la mitad|el medio|donde)",
+        r"(?:hasta )?(?:donde|lo que|todo lo que|adonde|lo mas que) (?:pude|pudimos|alcance|alcanzamos|se pudo|se alcanzo|llegue|alcanzo)",
+        r"(?:nomas|solo|solamente|nada mas) (?:en |de )?(?:las |la |los )?(?:esquinas?|orillas?|puntas?|extremos?)(?: nomas)?|(?:las|en las|por las) (?:esquinas|puntas|orillas) nomas",
+        r"(?:de )?mientras|provisional(?:mente)?|nomas (?:para|pa) que (?:aguante|agarre|no se caiga)|por mientras|temporal(?:mente)?|(?:y )?(?:lo demas|el resto|las demas|los demas|las otras|los otros|otras|otros) no\b|(?:aqui y alla|en partes|a ratos)",
+    ),
+    sides_only=(r"(?:nomas |solo |solamente )?(?:de|por|en) (?:solo |nomas )?(?:un|una|dos|tres) (?:lados?|caras?)",),
+    closes=(r"(?:lo|la|le) (?:cerre|apreté|aprete|junte|pegue|empuje)(?: bien| todo)?|ya (?:esta |quedo )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa])",),
+    fractions=(
+        r"(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
+    ),
+    degrees=(
+        r"(?:unos|unas|unas cuantas|unos cuantos|algunos|un pedazo|unos pedazos|pedacitos|tramos|puros tramos)(?: pedazos| pedacitos)? de",
+        r"(?:apenas )?(?:empece|empezamos|comence|voy empezando|apenas empece)(?: a)?|(?:voy|ando|vamos|estoy) (?:a la mitad|a medias|en)|a mitad de|a media",
+        r"(?:medio|media|casi|apenas|mal|a medias|parcialmente|no del todo|no todo|no todas|mas o menos)",
+    ),
+    excepts=(
+        rf"(?:menos|excepto|salvo|a excepcion de|quitando|faltando|nomas falto|fuera de|pero no|sin contar)(?: por| en| de)?(?: el| la| los| las| un| una| ese| esa)*"
+        rf" (?:(?:ultim[oa]s? |otr[oa]s? |de |mism[oa] )*{_SPOT}|{_SOME})\b",
+    ),
+    mended=(
+        r"(?:ya )?(?:lo|la|los|las|le|se lo|se la) (?:volvi a|arregle|acomode|pegue|apreté|aprete|repase|cambie|puse|presione|doble|asente|compuse|corregi|hice otra vez|hice de nuevo|termine|complete|baje|clave)\b.*|volvi a (?:pegar|poner|engrapar|grapar|encintar|tallar|doblar|hacer)\w*.*|"
+        r"(?:le )?(?:puse|meti|eche|di) (?:otr[oa]s?|mas|nuev[oa]s?|una nueva|unas nuevas)\b.*|ya (?:esta|estan|quedo|quedaron)(?: todo| todas| bien)? (?:bien|list[oa]s?|arreglad[oa]s?|firmes?|pegad[oa]s?|apretad[oa]s?|parej[oa]s?|complet[oa]s?|doblad[oa]s?)|regrese (?:y|a)\b.*|ya (?:lo|la|las|los) (?:arregle|pegue|acomode|doble|puse|complete|termine|aprete)",
+    ),
+    thought=(r"(?:yo )?(?:pense|crei|creia|pensaba|segun yo|juraba|jure|dije|le dije|les dije|habia dicho|supuse|pensabamos|creiamos)\b",),
+    said_so=(r"(?:es[oae]|est[oae]|ell[oa]s?|el|la|ya|el mio|la mia|los mios|las mias|el nuestro|la nuestra|este|esta)",),
+    affirms=(
+        r"(?:{who} )?(?:ya )?si(?: (?:esta|estan|quedo|quedaron|lo esta|lo estan|las? (?:tiene|trae|lleva)|los? (?:tiene|trae|lleva)|la tiene|las tiene|las trae|las lleva|la lleva|la trae|tiene|trae|lleva|va|van))?(?: (?:ya|bien|ahora|tod[oa]s?))*",
+        r"(?:{who} )?ya (?:esta|estan|quedo|quedaron|la tiene|las tiene|lo tiene|las trae|la trae|las puse|la puse|lo puse|se la puse|se las puse|se lo puse|lo hice|la hice|va|van)(?: (?:ya|ahora|bien|list[oa]s?|hech[oa]s?))*",
+    ),
+    denies=(
+        r"(?:{who} )?(?:pero )?(?:no|tampoco)(?: (?:lo )?(?:esta|estan|quedo|quedaron|va|van|es|era|fue)| (?:la|las|lo|los) (?:tiene|tienen|trae|lleva|puse|hice)| tiene| trae| lleva| hay| es cierto| es verdad| del todo| todavia| aun| completamente)*(?: (?:todavia|aun|nada|ningun[oa]?|del todo|bien|complet[oa]))*",
+        r"(?:{who} )?(?:todavia|aun) no(?: (?:esta|estan|lo esta|la tiene|las tiene))?|(?:va|quedo|se fue|esta) sin (?:nada|ell[oa]s?)",
+    ),
+    leads=r"(?:pero |y |que |bueno |pues |ah |ay |espera |si |no |ahora |ya |luego |entonces |perdon |en realidad |la verdad |resulta que |nomas |solo |nada mas |aunque )*",
+    waiting=((r"cinta|teip|encintado|encintada", "taped"), (r"grapas|engrapado|grapa", "stapled"), (r"aletas", "vanes"), (r"tallada|tallado|frotada", "rubbed_down"), (r"tabs|pestañas|tiras", "cross_tabs")),
+    waits=(
+        r"(?:la |el |las |lo de la |lo del |lo de las )?(?:{act}) (?:va |van |viene |vienen |es |queda |quedan |se queda |para |sera |seria )?(?:al rato|despues|luego|mañana|para mañana|al ultimo|pendientes?|para al rato|para despues|para luego|mas tarde|otro dia|el lunes|para el lunes|al final|en la tarde|hasta mañana)(?: nomas)?",
+        r"(?:lo unico|lo que|nada mas lo que|nomas lo que|ya lo unico) (?:que )?(?:me |nos |le )?(?:falta|queda)(?: (?:es|son|por hacer))*(?: la| el| las)? (?:{act})",
+        r"(?:deje|dejamos|dejo|dejare) (?:la |el |las )?(?:{act}) (?:para|hasta)\b.*",
+        r"(?:a )?(?:la |las |el )?(?:{act}) (?:todavia|aun) no(?: (?:va|esta|estan|van))?",
+        r"(?:espero|esperando|estamos esperando|estoy esperando) (?:la |el |las |mas )?(?:{act})(?: .*)?",
+    ),
+    tells=(r"no (?:digo|estoy diciendo) que", r"no me (?:digan|digas|preguntes|pregunten|recuerdes)(?: si| que| de)?|que no (?:te|les) digan"),
+)
