@@ -33,7 +33,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("OVER", "a lo largo de|en un largo de|en una distancia de|over|sobre un largo de|en un tramo de"),
     ("BACK", "atrás|back|set back|hacia atrás|para atrás|de retroceso|retroceso|retroceso de|setback|retirado|de atrás|la línea atrás|la raya atrás|con retroceso de|pa trás|pa atrás|pa' atrás"),
     ("THROUGH", "a través|a través de|por el|through"),
-    ("TIGHT", "sin huecos|sin hueco|apretado|apretada|bien pegado|bien pegada|justo|justa|ajustado|ajustada|bien cerrado|bien cerrada|sin abertura|sin aberturas|sin luz|bien ajustada|bien ajustado|cerrada sin huecos|bien apretada|bien apretado|parejo|bien justa|no se ve luz|tight"),
+    ("TIGHT", "sin huecos|sin hueco|apretado|apretada|bien pegado|bien pegada|justo|justa|ajustado|ajustada|bien cerrado|bien cerrada|sin abertura|sin aberturas|sin luz|bien ajustada|bien ajustado|cerrada sin huecos|bien apretada|bien apretado|bien justa|no se ve luz|tight"),
     ("AROUND", "alrededor|todo alrededor|por todo alrededor|todo el derredor"),
     ("ALL", "todo|toda|todos|todas"),
     ("EACH", "cada uno|cada una"),
@@ -101,7 +101,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DEGREE", "grado|grados|°"),
     ("ROUND", "redondo|redonda|diámetro|de diámetro"),
     ("SIDE_WORD", "lado|lados|cara|costado|caras|parte de"),
-    ("LEVEL", "plano|plana|parejo|pareja|nivelado|nivelada|recta por|queda plano|queda plana|sigue recto|sigue recta|se queda plano|se queda recto|queda recto|queda recta|derecho por|derecha por|derecho de|plana de|plano de|flat|no se mueve|sin pendiente|queda igual|a nivel|se mantiene plano|se mantiene recto|parejo por|se queda parejo|liso|recto por|sigue derecho|queda derecho|queda parejo|queda parejo|se queda plana|se queda derecho|no baja|queda nivelado"),
+    ("LEVEL", "plano|plana|parejo|pareja|nivelado|nivelada|recta por|queda plano|queda plana|sigue recto|sigue recta|se queda plano|se queda recto|queda recto|queda recta|derecho por|derecha por|derecho de|plana de|plano de|flat|no se mueve|sin pendiente|queda igual|a nivel|se mantiene plano|se mantiene recto|parejo por|se queda parejo|liso|recto por|sigue derecho|queda derecho|queda parejo|queda parejo|se queda plana|se queda derecho|no baja|queda nivelado|va recta|va recto|va derecho|va derecha|va parejo|va pareja|va plano|va plana|va a nivel|queda pareja|quedó recto|quedó recta|quedó parejo|quedó pareja|quedó plano|quedó plana|quedó derecho|parejito|parejita|se queda igual|sin mover|no la moví|no lo moví|sigue igual|sigue parejo|sigue pareja|no se movió|sin caída"),
     ("FLAT", "plano|plana"),
     ("MOVE", "mueve|jala|va|se va|inclina|corta|se inclina|tiene una pendiente de|viene"),
     ("MOVE_DOWN", "baja|bajan|bajó|cae|se baja|bajada de|bajando|desciende|la bajé|lo bajé|bajé|bajamos|le bajé|le bajamos"),
@@ -118,13 +118,13 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DOWNSTREAM", "corriente abajo|río abajo|downstream"),
     ("SHIPLAP", "rebaje|rebajes|con rebaje|shiplap|rebajado|rebajada|traslape|ship lap|orilla rebajada|el rebaje"),
     ("BUTT", "a tope|tope|de tope|butt|borde recto|orilla recta|al tope"),
-    ("GROOVE", "ranura|escalón|el escalón|la ranura|escalon|escalón bajo|escalon bajo|groove|ranuras|el escalón bajo|step|la parte baja del rebaje|lado bajo del rebaje|el lado bajo|lado bajo|el paso bajo|escalón del rebaje|el escalón del rebaje"),
+    ("GROOVE", "ranura|escalón|el escalón|la ranura|escalon|escalón bajo|escalon bajo|groove|ranuras|el escalón bajo|step|la parte baja del rebaje|lado bajo del rebaje|el lado bajo|lado bajo|el paso bajo|escalón del rebaje|el escalón del rebaje|la parte baja|parte baja|escaloncito|el escaloncito|escalonsito|el filo bajo"),
     ("INSIDE", "mira adentro|mira hacia adentro|mira para adentro|da hacia adentro|ve hacia adentro|apunta adentro|queda hacia adentro|adentro|hacia adentro|por dentro|hacia el interior|mirando adentro|para adentro|por adentro|al interior|pa dentro|del lado de adentro|mirando hacia adentro|inside|hacia dentro|al lado de adentro|adentro del ducto|dentro del ducto"),
     ("OUTSIDE", "afuera|hacia afuera|mira afuera|mira hacia afuera|mira para afuera|da hacia afuera|ve hacia afuera|apunta afuera|queda hacia afuera|por fuera|hacia el exterior|para afuera|por afuera|al exterior|mirando afuera|outside|del lado de afuera|mirando hacia afuera|hacia fuera"),
     ("PANEL", "panel|el panel|tapa suelta|la tapa suelta|panel suelto|la tapa de arriba|panel de arriba|el panel suelto"),
     ("SEATED", "asienta|asentado|asentó|sentó|sienta|cayó|encaja|encajó|entró en|cabe|bien asentado|quedó asentado|asienta bien|cae|entró bien|se asienta|asentada|asentó bien|quedó sentado|sentado|encajó bien|se asentó|cayó en su lugar|embona|embonó|queda asentado|bien sentado|encajado|encajada|se sentó"),
-    ("CUT_TO", "cortado a|cortada a|corté a|cortamos a|lo corté a|la corté a|recortado a|recortada a|lo cortamos a|la cortamos a|se cortó a|cortado en|la recorté a|lo recorté a|recorté a|cortada en|lo corte a|la corte a|cortarlo a|acortado a|acortada a|la acorté a|lo acorté a|cortados a|cut to|lo dejé en|la dejé en"),
-    ("CUT_LENGTH", "cortado a la medida|cortada a la medida|cortado a medida|cortada a medida|lo acorté|la acorté|acortado|acortada|lo corté|la corté|recortado|recortada|recorté la punta|volví a cortar la punta|recorté el extremo|volví a cortar el extremo|volví a cortar el rebaje|cortado al largo|cortada al largo|cut to length|le corté|rehice el rebaje|rehíce el rebaje"),
+    ("CUT_TO", "cortado a|cortada a|corté a|cortamos a|lo corté a|la corté a|recortado a|recortada a|lo cortamos a|la cortamos a|se cortó a|cortado en|la recorté a|lo recorté a|recorté a|cortada en|lo corte a|la corte a|cortarlo a|acortado a|acortada a|la acorté a|lo acorté a|cortados a|cut to|lo dejé en|la dejé en|lo moché a|la moché a|mochado a|mochada a|lo mochamos a|la mochamos a|moché a|lo dejé a|la dejé a|lo corté de|la corté de|cortado de|cortada de|lo recorté de|la recorté de|quedó cortado a|cortadito a"),
+    ("CUT_LENGTH", "cortado a la medida|cortada a la medida|cortado a medida|cortada a medida|lo acorté|la acorté|acortado|acortada|lo corté|la corté|recortado|recortada|recorté la punta|volví a cortar la punta|recorté el extremo|volví a cortar el extremo|volví a cortar el rebaje|cortado al largo|cortada al largo|cut to length|le corté|rehice el rebaje|rehíce el rebaje|corté la pieza|corté el tramo|corté el ducto|corté el recto|cortamos la pieza|cortamos el tramo|corté la recta|corté la sección|lo moché|la moché"),
     ("FULL_LENGTH", "largo completo|entero|entera|tramo completo|sin cortar"),
     ("STAPLE", "engrapo|grapo|grapar|engrapar|grapearla|engraparla|engraparlo|graparla|graparlo|engraparlos"),
     ("STAPLED", "grapado|grapada|engrapado|engrapada|grapados|grapadas|engrapados|engrapadas|engrapé|grapé|engrapamos|grapamos|engrape|lo engrapé|la engrapé|le engrapé|stapled|la grapé|lo grapé|engrapadas todas|estapleado|estapleada|grapeado|grapeada|grapeé|lo grapamos|la grapamos|la engrapamos|lo engrapamos|se engrapó|se grapó|estapliado|estapliada|engrapó|las engrapé|los engrapé|estapleé|le di con la engrapadora|le di con la grapadora|le dimos con la engrapadora|le dimos con la grapadora|le metí la engrapadora"),
@@ -136,10 +136,10 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WITH", "con|usando|a base de|with|con la|con el|con puro|con pura"),
     ("SEALED", "sellado|sellada|sellado con|sellada con|selladas con|sellados con|cerrado con|cerrada con|cubierto con|sellé con|sellamos con|lo sellé con|la sellé con|cerrado|cerrada|sellados|selladas|sellamos|sellé|lo sellé|la sellé|lo cerré con|la cerré con"),
     ("FLAP", "flap|solapa|ceja|lengüeta|el flap|la solapa|aleta de engrapar|pestaña de engrapar|la ceja|la pestaña para engrapar|flaps|la lengüeta|solapas|pestaña del papel"),
-    ("CLINCHED", "dobladas|doblada|remachadas|clinchadas|abiertas|volteadas|dobladas las puntas|clinched|que doblan|que abren|doblan|abren|puntas dobladas|con las puntas"),
-    ("LEG", "pata|patas|de pata|pierna"),
+    ("CLINCHED", "dobladas|doblada|remachadas|clinchadas|abiertas|volteadas|dobladas las puntas|clinched|que doblan|que abren|doblan|abren|puntas dobladas|con las puntas|clinchada|clinchado|clinchados|remachada|remachado|remachados|volteadas las patas"),
+    ("LEG", "pata|patas|de pata|pierna|puntas|las puntas|la pata|las patas|con la pata|con las patas|patitas|las patitas"),
     ("CROWN", "corona|calibre"),
-    ("EVERY", "cada|a cada|separadas|espaciadas|separación de|con separación de|a una separación de|espaciado de|every|separadas a|espaciadas a|separados|espaciados|puestas cada|una cada|uno cada|van cada"),
+    ("EVERY", "cada|a cada|separadas|espaciadas|separación de|con separación de|a una separación de|espaciado de|every|separadas a|espaciadas a|separados|espaciados|puestas cada|una cada|uno cada|van cada|c/|a cada|de a cada|cada una de"),
     ("APART", "entre centros|de separación|de centro a centro|entre grapas|apart|al centro|entre una y otra|de espacio|a centros|on center|entre grapa y grapa|centro a centro"),
     ("TABS", "pestañas|pestañas de cinta|tiras de cinta|tiras cruzadas|cross tabs|tabs|cross-tabs|tiritas|cintas cruzadas|tiras|pestañas cruzadas|crosstabs|tabs de cinta|lengüetas"),
     ("NOT_LOGGED", "no registres|no registren|no anotes|no anoten|no cuentes|no cuenten|no apuntes|sin contar"),
@@ -195,6 +195,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("ONE_SIDE", "un lado|un solo lado|de un lado|de un solo lado|nomás un lado"),
     ("TRADE_NOISE", "cinta de medir|cinta métrica|engrapadora|grapadora|almorzar|lonche|comida|radio|cajas de grapas|rollos de cinta|se acabó la cinta|se acabaron las grapas|más cinta|más grapas|rollo de cinta|caja de grapas|derecho a|ahorita vengo"),
     *es_verbs.sayings(),
+    *es_verbs.looking(),
+    ("NO_DAMAGE", es_verbs.UNHARMED),
     *es_verbs.forms(),
     *(row for row in en.CONCEPTS if row[0] in _TRADE),
 )  # fmt: skip
@@ -235,6 +237,7 @@ SERVICES = (
 )
 
 CLOSURES = (
+    *es_verbs.tapes(),
     ("tape_pressure", "cinta de presión|cinta sensible a la presión|cinta a presión|pressure tape|teip de presión|teip a presión|cinta sensible a presión|tape de presión|cinta adhesiva de presión|cinta sensitiva a la presión"),
     ("tape_heat", "cinta de calor|cinta térmica|cinta de planchar|heat tape|teip de calor|cinta termoactivada|cinta activada por calor|cinta que se plancha|cinta de plancha|cinta activada con calor|tape de calor|cinta al calor|cinta termosellable"),
     ("mastic", "mastique|mástique|mastic|masilla|malla y mastique|mastique y malla|mastique con malla|tela y mastique|mastique y tela|malla con mastique|mástic|tela de vidrio y mastique|fibra de vidrio y mastique|tela con mastique|mastique con tela|mastique y tela de vidrio|mastique con tela de vidrio|malla de vidrio y mastique|mastique y fibra|mastik"),
@@ -242,6 +245,7 @@ CLOSURES = (
 )
 
 DAMAGES = (
+    *es_verbs.befallings(),
     ("tear", "rotura|rasgadura|rasgado|rasgada|desgarre|desgarro|roto|rota|rasgón|rajada|rajado|se rasgó|se rompió|rajadura|roturas|cortada en el foil|corte en el foil|rompimiento|rasguño|se rajó|rasgaduras"),
     ("puncture", "agujero|hoyo|perforación|perforado|perforada|hoyos|agujeros|ponchado|ponchada|picadura|pinchazo|punzada|hoyito|se perforó|agujerito|ponchadura"),
     ("crushed", "aplastado|aplastada|golpeado|golpeada|abollado|abollada|hundido|hundida|se aplastó|magullado|magullada|abolladura|lo pisaron|la pisaron|machucado|machucada|golpe|apachurrado|apachurrada|se golpeó"),
@@ -304,7 +308,7 @@ NUMBERS = Numbers(
            "dieciseisavos": 16, "tercio": 3, "tercios": 3, "half": 2, "quarter": 4, "quarters": 4, "eighth": 8, "eighths": 8,
            "treintaidosavos": 32, "treintaidosavo": 32, "decimos": 10, "decimo": 10},
     joins=("y", "and", "con"),
-    articles=("un", "una", "a", "an"),
+    articles=("un", "una", "an"),
     point=("punto", "point"),
     zero_between=("oh", "cero"),
 )  # fmt: skip

@@ -15,7 +15,7 @@ VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "PREHEATED", None) for stem in ("precalent", "calent")),
     *((stem, "HUNG", "HANG") for stem in ("colg", "mont", "instal")),
     *((stem, "BENT", None) for stem in ("dobl", "volte", "aplast")),
-    *((stem, "REPAIRED", None) for stem in ("repar", "parch", "arregl", "remend")),
+    *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend")),
 )
 _NOT_MADE = frozenset(("tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "arreglo", "reparo", "tapado", "doble", "aplastado", "aplastada", "tallo", "sobo", "sobe", "mont", "monte"))
 _THEM = ("", "lo", "la", "los", "las", "le", "les", "se", "selo", "sela")
@@ -63,3 +63,57 @@ _PRESSED = ("le pasé la espátula", "le pasé la cuña", "le pasé la paleta", 
 
 def sayings() -> tuple[tuple[str, str], ...]:
     return (("WIPED", "|".join(_DUST)), ("RUBBED", "|".join(_PRESSED)), *trimmings())
+
+
+# what befell the facing, as a verb: "se mojó", "se nos mojó", "lo pisaron"
+_BEFALLS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("wet", ("moj", "empap", "ensop")),
+    ("tear", ("rasg", "raj", "desgarr", "rasp", "troz")),
+    ("puncture", ("ponch", "perfor", "agujer", "pinch")),
+    ("crushed", ("golpe", "apachurr", "machuc", "aboll", "aplast", "magull", "sumi")),
+)
+_BEFELL: tuple[tuple[str, str], ...] = (
+    ("wet", "le cayó agua|le cayó agua encima|le entró agua|le llovió|se le metió el agua|le cayó la lluvia|agarró agua|agarró humedad|le escurrió agua|le goteó agua|amaneció mojado|amaneció mojada|llegó mojado|llegó mojada|mojadito|mojadita|chorreando|empapado de agua|está húmedo|está húmeda|quedó húmedo|quedó húmeda|con humedad"),
+    ("tear", "se le rompió el foil|se le rompió el papel|se rompió el foil|se rompió el papel|rajón|rajadita|rasgada|rasgadita|rajada|rotura|rotito|un rompido|cortadita|una cortada|tajo|se trozó"),
+    ("puncture", "piquete|ponchón|ponchadura|hoyo|hoyito|hoyote|boquete en el foil|un piquetito|le hicieron un hoyo|le picaron|lo picaron|la picaron"),
+    ("crushed", "sumido|sumida|le pisaron la esquina|le pisaron|lo pisaron|la pisaron|golpes|golpecito|un trancazo|chipote|le dieron un golpe|le pegaron|lo aplastaron|la aplastaron|aplastadito|hundimiento|le cayó algo encima"),
+)
+UNHARMED = (
+    "no se mojó|no está mojado|no está mojada|nunca se mojó|no se ha mojado|no le cayó agua|no está roto|no está rota|no está rasgado|no está golpeado|no está golpeada|no tiene golpes|no tiene ningún golpe|no trae golpes|no tiene roturas"
+    "|no trae roturas|no tiene hoyos|no trae hoyos|no trae daños|ni un rasguño|sin un rasguño|el foil está bueno|el foil está sano|foil bueno|foil sano|no le pasó nada|todo sano|sin golpes ni roturas|ni golpes ni roturas|no se golpeó|no se rompió|no se rasgó|nada roto|nada dañado|sin ningún golpe|sin hoyos|ningún hoyo|ningún golpe|ninguna rasgada"
+)
+
+
+def befallings() -> tuple[tuple[str, str], ...]:
+    rows = []
+    for damage, stems in _BEFALLS:
+        said = [f"se {whom}{stem}ó" for stem in stems for whom in ("", "me ", "nos ", "le ")]
+        said += [f"{whom} {stem}aron" for stem in stems for whom in ("lo", "la", "le", "nos lo", "nos la", "me lo", "me la")]
+        said += [f"{whom} {stem}ó" for stem in stems if damage == "wet" for whom in ("lo", "la")]
+        rows.append((damage, "|".join(said)))
+    return (*rows, *_BEFELL)
+
+
+_TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape")
+_UNLISTED = (
+    "gris", "de tela", "de tela gris", "plateada", "plateado", "plateada de tela", "plateado de tela", "de ducto", "común", "ordinaria", "de la común", "de la gris", "de la ordinaria", "de aislar", "canela", "masking", "adhesiva gris", "industrial",
+    "de empaque", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "café", "de trapo", "de la de tela", "cualquiera", "de la barata",
+)
+_PRESSURE = ("de presión", "a presión", "de la de presión", "sensible a la presión", "sensitiva a la presión", "de contacto", "adhesiva de presión")
+_HEAT = ("de calor", "de plancha", "de planchar", "térmica", "al calor", "de la de calor", "activada por calor", "activada con calor", "termoactivada", "de la de plancha")
+
+
+def tapes() -> tuple[tuple[str, str], ...]:
+    rows = (("tape_pressure", _PRESSURE), ("tape_heat", _HEAT), ("other_tape", _UNLISTED))
+    return (*((closure, "|".join(f"{noun} {sort}" for noun in _TAPES for sort in sorts)) for closure, sorts in rows), ("other_tape", "de la gris|de la plateada|de la ferretería"))
+
+
+_TURNED = ("mira", "da", "ve", "apunta", "queda", "quedó", "me quedó", "nos quedó", "mirando", "viendo", "apuntando", "quedando")
+_WAYS = (
+    ("INSIDE", ("para adentro", "hacia adentro", "pa dentro", "pa' dentro", "pa adentro", "adentro", "por dentro", "por adentro", "al interior", "hacia el interior", "hacia dentro", "para dentro", "del lado de adentro", "al lado de adentro", "para el interior")),
+    ("OUTSIDE", ("para afuera", "hacia afuera", "pa fuera", "pa' fuera", "pa afuera", "afuera", "por fuera", "por afuera", "al exterior", "hacia el exterior", "hacia fuera", "para fuera", "del lado de afuera", "al lado de afuera", "para el exterior")),
+)
+
+
+def looking() -> tuple[tuple[str, str], ...]:
+    return tuple((concept, "|".join(f"{verb} {way}" for verb in _TURNED for way in ways)) for concept, ways in _WAYS)

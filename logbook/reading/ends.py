@@ -40,7 +40,7 @@ def _groove(found: Found):
     yield found.claim("groove_step", "inside" if inside else "outside", group="w", took_back=backs)
 
 
-_LOOKS = frozenset("mira faces facing points pointing looks looking da apunta ve turned queda".split())
+_LOOKS = frozenset("mira faces facing points pointing looks looking da apunta ve turned queda quedó quedo quedando apuntando mirando viendo para pa pa' hacia por al adentro afuera me nos".split())
 
 
 def _edge_looks(found: Found):
@@ -61,13 +61,17 @@ FRAMES = (
     Frame("(?P<w>MADE_FROM DET? (?P<end>ENDING) END?)", _made_from),
     Frame("(?P<w>AIR (?:FILL|WILL|I){0,2} (?:LEAVES|MOVE_OUT|MOVE|OUT){1,2} (?:OUT|BY|THROUGH|FROM|OF|ON|TO|DET|OFF|FILL){0,4} (?P<end>ENDING) END?)", _leaves),
     Frame("(?<!AIR)(?P<w>(?:LEAVES) (?:OUT|BY|THROUGH|FROM|OF|ON|DET){0,4} (?P<end>ENDING) END?)", _leaves),
+    Frame("(?P<w>(?:LEAVES|MOVE_OUT|OUT) AIR (?:BY|THROUGH|ON|OF|FROM|DET){1,3} (?P<end>ENDING) END?)", _leaves),
+    Frame("(?P<w>(?:BY|ON|FROM|THROUGH) DET? (?P<end>ENDING) END? (?:FILL){0,2} (?:LEAVES|MOVE_OUT) AIR?)", _leaves),
+    Frame("(?P<w>AIR BE (?:BY|THROUGH) DET? (?P<end>ENDING) END?)", _leaves),
+    Frame("(?P<w>(?P<end>ENDING) BE OUTLET OF AIR)", _leaves),
     Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|ON|SIDE_WORD){0,2} (?:DOWNSTREAM|OUTLET))", _leaves),
     Frame(f"(?P<w>SHIPLAP (?:END|FILL|ON|ALL){{0,3}} {_SIDES})", _edge("shiplap_sides")),
     Frame(f"(?P<w>BUTT (?:END|FILL|ON|ALL){{0,3}} {_SIDES})", _edge("butt_sides")),
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} SHIPLAP)", _edge("shiplap_sides")),
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} BUTT)", _edge("butt_sides")),
     Frame("(?P<w>GROOVE (?:FILL|OF|ON|TO|WORD|GROOVE|SHIPLAP|MOVE|WITH|COMMA|END|THROUGH|SIDE_WORD){0,5} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
-    Frame("(?P<w>SHIPLAP (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE))", _edge_looks),
+    Frame("(?P<w>SHIPLAP (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _edge_looks),
     Frame("(?P<w>PANEL (?:FILL|AND|COMMA|I|WORD){0,3} SEATED)", _seated(True)),
     Frame("(?P<w>SEATED (?:DET|FILL){0,2} PANEL)", _seated(True)),
 )

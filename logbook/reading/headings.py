@@ -105,7 +105,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
     kind_mark = (
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
-        " (?!BY (?!DET)|WIDE|LONG|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
+        " (?!BY (?!DET)|WIDE|LONG (?!OF? (?:NUM|LEN))|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
     )
     for match in row.find(kind_mark):
         if _leads_to(row, match.start("k")):
@@ -126,6 +126,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"{START} ON DET? (?P<m>MARKED|NUM) (?=PENDING|NO|NOT|HAVE|NOT_DONE|BE|FILLER (?:HAVE|PENDING)|UNDONE|FORGOT)"):
+        if not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"{START} (?:ON|FROM) (?:DET|GENERIC){{0,2}} (?P<m>MARKED|NUM) (?=(?:FILL|MOVE_OUT|LEAVES|HAVE|WORD|NO|COMMA){{1,3}} DET? (?:DAMAGE|GAP))"):
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|(?<=AND)) (?:DET|AND)* (?P<m>MARKED|NUM) (?P<f>FILLER) (?=SEP|$)"):

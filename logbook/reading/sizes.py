@@ -73,6 +73,13 @@ def _lone_length(found: Found):
         yield found.claim("length", item.value.value, group="w", said_unit=unit_of(item), kinds=("straight",), weak=True)
 
 
+def _measures(found: Found):
+    """ "mide cuarenta y dos pulgadas" """
+    said = found.row.words(found.at("m"), found.at("m") + 1).lower().split()[-1]
+    if said in ("mide", "miden") and found.item("n").value.value >= 12:
+        yield from _length_of("length", "n", kinds=("straight",))(found)
+
+
 def _cut_to(found: Found):
     item = found.item("n")
     backs = taken_back((item,), lambda back: back.value.value)
@@ -127,7 +134,11 @@ FRAMES = (
     Frame("(?P<w>K_OFFSET (?:OF|BY|FILL){1,2} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
     Frame("(?P<w>K_OFFSET (?P<n>LEN)) (?!BY|LONG)", _length_of("offset_by", most=72)),
     Frame("(?P<w>(?P<n>LEN) (?:K_OFFSET|OFFSETS))", _length_of("offset_by", most=72)),
-    Frame("(?P<w>(?P<n>NUMB) HEDGE? LONG)", _length_of("length")),
+    Frame("(?<=KIND NUM) (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUMB)) (?!BY|LONG)", _length_of("length", least=4)),
+    Frame("(?P<w>(?P<n>NUMB) HEDGE? LONG) (?!(?<=KIND NUM LONG) OF? (?:NUM|LEN))", _length_of("length")),
+    Frame("(?:^|(?<=SEP)|(?<=SIZE)|(?<=AND)) (?:FILL|OF)? (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUM)) (?=SEP|$|AND|STAPLED|TAPED)", _length_of("length", least=4)),
+    Frame("(?P<w>(?P<m>BE|TAKES) (?P<n>LEN)) (?!WIDE|HIGH|BY|APART|TABS|STAPLES|LEG|GAP|BOARD|THROAT|ROUND|BACK|ON)", _measures),
+    Frame("K_STRAIGHT (?:NUM|MARKED) (?:COMMA? RUN NUM)? (?:COMMA|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|CUT_LENGTH)", _lone_length),
     Frame("(?P<w>LENGTH (?:FILL|OF|HEDGE|COMMA|ON){0,3} (?P<n>NUMB))", _length_of("length")),
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),
     Frame("(?P<w>(?P<n>LEN)) K_STRAIGHT", _length_of("length", least=6)),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-_TO_DO = ("TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG")
+_TO_DO = ("REPAIR_IT", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG")
 _LEFT_OUT = ("SIDE", "OTHER_SIDE", "ONE_SIDE", "TAPE", "STAPLES", "VANES", "TABS", "TAPE_IT", "STAPLE", "RUB", "JOINT", "SIDE_WORD")
 _OF_METAL = ("lengüeta", "lengueta", "lengüetas", "lenguetas", "pestaña", "ceja", "tab")
 _COUNTED_OFF = ("BENT", "CLINCHED", "TABS", "VANES", "STAPLED", "TAPED", "RUBBED", "SIDE", "ALL", "STAPLES", "SIDE_WORD", "SIDES_ALL")
@@ -21,6 +21,8 @@ def meant_by_neighbours(items, text: str):
         said = text[item.start : item.end].lower()
         if item.concept == "BY" and said == "por" and ahead in _TO_DO:
             done[place] = replace(item, concept="PENDING")  # "está por encintar"
+        elif item.concept == "DRAWING" and said == "plano" and text[max(0, item.start - 3) : item.start].lower() not in ("el ", "un ") and {_concept(items, place - 1), past_article} & {"SIDE"}:
+            done[place] = replace(item, concept="LEVEL")  # "abajo plano"
         elif item.concept == "LEVEL" and said in ("straight on", "recto en", "recta en") and ahead in ("RUN", "WORD", "ANOTHER"):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")
         elif item.concept in ("PARTLY", "FRAC") and ahead in _TO_DO:
@@ -33,7 +35,7 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="THRU")  # "del cuatro al seis"
         elif item.concept == "SIDE" and said in ("derecho", "derecha") and ahead == "NUM" and _concept(items, place + 2) != "BY" and (place == 0 or _concept(done, place - 1) in ("STOP", "FITTING")):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "derecho ocho, doce por diez"
-        elif item.concept == "NEGATIVE" and said in _MINUS and (past_article in _LEFT_OUT or (past_article == "NUM" and _concept(done, place - 1) in _COUNTED_OFF)):
+        elif item.concept == "NEGATIVE" and said in _MINUS and (past_article in _LEFT_OUT or ((past_article == "NUM" or _concept(items, place + 2) in ("", "COMMA", "STOP", "TABS") and ahead == "DET") and _concept(done, place - 1) in _COUNTED_OFF)):
             done[place] = replace(item, concept="EXCEPT")
         elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and said in _WRITES and _wished(items, place, text):
             done[place] = replace(item, concept="WORD", value=None)  # "que lo encinte Juan"

@@ -60,6 +60,12 @@ def _other_spacing(found: Found):
             return
 
 
+def _at_spacing(found: Found):
+    """ "Engrapado a dos pulgadas", "grapas a dos": how far apart, where nothing was cut to it."""
+    if found.row.words(found.at("a"), found.at("a") + 1).lower() == "a" and found.item("n").value.value <= 6:
+        yield from _spacing(found)
+
+
 def _flag(name: str, value: bool = True):
     return lambda found: [found.claim(name, value, group="w")]
 
@@ -144,11 +150,13 @@ FRAMES = (
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
     Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),
+    Frame("(?:STAPLED|STAPLES) (?:FILL|OF){0,2} (?P<w>(?P<a>TO) (?P<n>LEN|FRAC|NUM)) (?!BY|BACK|SIDE_WORD|KIND)", _at_spacing),
     Frame("(?<=REDID) (?:FILL)? (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("(?P<o>SCREWS|TABS|K_HANGER) (?:FILL|OF|WITH|COMMA){0,2} (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
     Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
+    Frame("(?:STAPLED|STAPLES) (?:FILL|COMMA|WITH|AND|EVERY|LEN|NUM){0,5} (?P<w>LEG (?:FILL|CLINCHED|MOVE_OUT){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,4}} {_ACTS})", _sides),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,3}} (?P<acts>TAPE|STAPLES))", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
@@ -164,6 +172,7 @@ FRAMES = (
     Frame("(?P<w>UNSTAPLED)", _flag("stapled", False)),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE|MOVE|TAKES|SEATED|RUN|WORD){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
+    Frame("(?P<w>STAPLES) (?=(?:FILL){0,2} TO (?:LEN|FRAC|NUM) (?:SEP|$|AND|APART))", lambda found: found.row.words(found.last, found.last + 3).lower().split()[:1] in (["a"], ["quedaron"], ["van"]) and [found.claim("stapled", True, group="w")] or []),
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),
     Frame("(?P<w>EVERY (?:STAPLE|STAPLES) BE? (?:IN|IN_PLACE|FILLER))", _flag("stapled")),
     Frame("(?P<b>HAVE|WITH|BE) (?:FILL){0,2} (?P<w>STAPLES) (?!NUM|OF LEN|COUNTED)", _bears),

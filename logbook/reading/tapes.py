@@ -17,6 +17,12 @@ def _mark(found: Found):
     value = found.item("m").value
     yield found.claim("closure_mark", value, group="m")
     yield found.claim("closure", CLOSURE_OF[value], group="m")
+    at = found.at("m") - 1
+    while at > 0 and found.row.items[at].concept in ("DET", "TAPE", "FILLER", "OF"):
+        at -= 1
+    laid = at >= 0 and (_lays(found.row, at) or found.row.words(at, at + 1).lower() in ("con", "con la", "usando"))
+    if laid and value[-1:] in "PH":
+        yield found.claim("taped", True, group="m", weak=True)
 
 
 def _closure(found: Found):
