@@ -74,19 +74,21 @@ class Drawing:
     height: float
 
 
-def draw(found: Sequence[Mapping], language: str, tag: str = "", planned: bool = False) -> Drawing:
+def draw(found: Sequence[Mapping], language: str, tag: str = "", planned: bool = False, below: Sequence[str] = ()) -> Drawing:
     """`tag` keeps the ids of several drawings of one page apart; without it they follow from the content.
 
-    `planned`: the facts are a row of the schedule, and the picture says so instead of "as said".
+    `planned`: the facts are a row of the schedule, and the picture says so instead of "as said". `below`: lines
+    under the picture that also end its description.
     """
     said = spoken(found, language, planned)
     kind = said.value("kind")
     parts, height = DRAWN[kind](said)
     title = labels.fitting(list(found), language)
-    told = _told(said, found, kind, title)
-    note = pen.words(WIDE, height + 10, said.say("note"), "end", 11, pen.SOFT)
+    told = " ".join([_told(said, found, kind, title), *below])
+    lines = [pen.words(WIDE, height + 10 + 15 * at, line, "end", 11, pen.SOFT) for at, line in enumerate([*below, said.say("note")])]
+    height += 15 * len(below)
     tag = tag or "drawn-" + sha256(f"{title}\n{told}".encode()).hexdigest()[:10]
-    svg = pen.framed([*parts, note], WIDE, height + 16, title, told, tag)
+    svg = pen.framed([*parts, *lines], WIDE, height + 16, title, told, tag)
     return Drawing(svg, title, told, WIDE, height + 16)
 
 

@@ -146,7 +146,7 @@ def _item(piece: str, rule: str, told: tuple[Mistake, ...] = (), status: int = 2
         "desk-item.html", run=run, piece=found, finding=finding, notes=[one for one in notes if not one.get("as_lead")],
         looks=[one for one in notes if one.get("as_lead")], behind=_behind(found, finding, notes),
         names=people.names(folder.db), row=row, drawn=draw(found["facts"], language).told,
-        drawn_row="" if row is None else draw_row(row, language).told, numbers=_numbers(finding),
+        drawn_row="" if row is None else draw_row(row, language, folder.job.limit("slope")).told, numbers=_numbers(finding),
         history=history(found, notes, rule), beside=beside(found, notes, rule), about=about,
         about_was=next((fact["value"] for fact in found["facts"] if fact["name"] == about), None), press=pressing.field,
         decisions=review.DECISIONS, hows=review.WAYS_TO_LOOK, elsewhere=review.granted_elsewhere(rule, kind),
@@ -258,7 +258,7 @@ def planned(piece: str):
     row = _row(found, [one for one in [store.note_document(opened.folder(), found["notes"][0], g.language)] if one])
     if row is None:
         return answers.refuse(Mistake("pages.no-such-file"))
-    answer = Response(draw_row(row, g.language).svg, mimetype="image/svg+xml")
+    answer = Response(draw_row(row, g.language, opened.folder().job.limit("slope")).svg, mimetype="image/svg+xml")
     answer.headers["Content-Security-Policy"] = secrecy.FILE_POLICY
     return answer
 

@@ -37,6 +37,6 @@ def planned():
     row = plan.row(request.args.get("mark", ""), request.args.get("run") or None) if plan else None
     if row is None:
         return answers.refuse(Mistake("pages.no-such-piece"))
-    answer = Response(draw_row(row, g.language).svg, mimetype="image/svg+xml")
+    answer = Response(draw_row(row, g.language, opened.folder().job.limit("slope")).svg, mimetype="image/svg+xml")
     answer.headers["Content-Security-Policy"] = secrecy.FILE_POLICY
     return answer
