@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
-from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text
+from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text, told_before
 
 NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
 STOPS = "STOP QUERY"
@@ -123,6 +123,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
+        one = one or _an_angle(row, match)
         if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"{START} ON DET? (?P<m>MARKED|NUM) (?=PENDING|NO|NOT|HAVE|NOT_DONE|BE|FILLER (?:HAVE|PENDING)|UNDONE|FORGOT)"):
@@ -168,7 +169,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>MARKED|NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
-    for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND){1,3}) (?P<m>MARKED|NUM) (?=SEP|$)"):
+    for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND|ONLY){1,4}) (?P<m>MARKED|NUM) (?=SEP|$)"):
         said = row.words(*match.span("f")).lower().split()
         if not taken.intersection(range(*match.span("m"))) and _MADE.intersection(said):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
@@ -200,8 +201,41 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"{lead} (?P<k>KIND)"):
         if match.start("k") not in pointed and not _reference(row, match.start("k"), taken):
             add(_mention(row, match))
+    for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? BE (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):
+        if row.words(*match.span("f")).lower() in _MINE and not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    if not any(m.mark is not None or m.batch for m in made):
+        made += _drawn(row, taken, language)
+    made = [m for m in made if not _of_others(row, m, language)]
     made.sort(key=lambda m: m.first)
     return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.words(m.first - 1, m.first).lower() in _NOT_THAT)]  # "not fitting 12, fitting 13"
+
+
+def _drawn(row: Row, taken: set[int], language: Language) -> list[Mention]:
+    """ "Plans show sixteen as twelve by ten, the one I made is …": what is drawn states nothing, but the number is this piece's."""
+    for at, item in enumerate(row.items):
+        if item.concept in ("NUM", "MARKED") and at > 1 and at not in taken and at + 1 < len(row.items) and row.words(at + 1, at + 2).lower() in ("as", "at", "como", "de"):
+            before = [one.concept for one in row.items[max(0, at - 4) : at]]
+            mine = re.search(r"\b(?:i|we|mine|ours|mía|mío|hice|hicimos|yo)\b", row.text[item.end :].lower()) is not None
+            value = mark_text(row, at, at + 1, language)
+            if "DRAWING" in before and before[-1] in ("SHOWS", "SAYS", "HAVE", "FITTING", "NUMBER", "DET", "DRAWING") and mine and value is not None:
+                return [Mention(at, at + 1, mark=value, mark_at=(at, at + 1))]
+    return []
+
+
+_MINE = frozenset(("mine", "ours", "mío", "mía", "mio", "mia", "nuestro", "nuestra"))
+
+
+def _of_others(row: Row, mention: Mention, language: Language) -> bool:
+    """ "Straight thirty isn't ours", "eight was Mike's": a piece that is named as not his."""
+    if mention.mark is None:
+        return False
+    ahead = row.items[mention.last : mention.last + 3]
+    said = [row.text[item.start : item.end].lower() for item in ahead]
+    denied = [k for k, item in enumerate(ahead) if item.concept == "NOT"]
+    if denied and any(word in _MINE for word in said[denied[0] + 1 : denied[0] + 2]):
+        return True
+    return [item.concept for item in ahead[:2]] == ["BE", "WORD"] and said[1] in language.names and row.text[ahead[1].end :].startswith(("'s", "’s"))
 
 
 def _apart(row: Row, mention: Mention, match) -> bool:
@@ -237,6 +271,7 @@ def _mention(row: Row, match, mark=None, batch=()) -> Mention:
             break
     another = any(item.concept == "ANOTHER" for item in row.items[max(0, first - 2) : match.end()])
     amends = mark is not None and _returns_to(row, first)
+    amends = amends or mark is not None and at is not None and told_before(row, at + 1, match.start("m"))
     amends = amends or "on" in groups and match.start("on") >= 0 and row.items[match.start("on")].concept == "CORRECTION_ON"
     before = [item.concept for item in row.items[max(0, first - 3) : first]]
     corrects = "FIX" in before or (before[-2:] == ["NO", "COMMA"]) or before[-1:] == ["NO"]
@@ -356,7 +391,33 @@ def _angle_not_mark(row: Row, match) -> bool:
     value = row.items[first].value.value
     if value == 45 and [item.concept for item in row.items[last : last + 3]] == ["ON", "RUN", "NUM"] and not _numbered(row, match.start("k")):
         return False
+    if kind in ("K_ELBOW", "K_WYE") and value in (90, 45) and _turns_otherwise(row, first):
+        return False
     return kind in ("K_ELBOW", "K_WYE") and value in (90, 45) or kind == "K_OFFSET" and row.items[first].concept == "LEN"
+
+
+def _an_angle(row: Row, match) -> bool:
+    """ "The forty-five on run six is elbow twelve", "that ninety is number seventeen": a word for the thing, which is named behind."""
+    at = match.start("m")
+    if row.items[at].concept != "NUM" or row.items[at].value.value not in (90, 45) or at == 0 or row.items[at - 1].concept not in ("DET", "THIS"):
+        return False
+    ahead = [item.concept for item in row.items[at + 1 : at + 12]]
+    named = next((k for k, c in enumerate(ahead) if c == "BE"), None)
+    rest = [c for c in ahead[named + 1 : named + 3] if c != "DET"] if named is not None else []
+    return bool(rest) and (rest[0] in ("NUMBER", "FITTING") or rest[0].startswith("K_") or rest[0] == "MARKED")
+
+
+def _turns_otherwise(row: Row, at: int) -> bool:
+    """ "Elbow forty-five, that's its number, it's a ninety": another turn is told right behind, so this is its mark."""
+    value = row.items[at].value.value
+    for k in range(at + 1, min(at + 11, len(row.items))):
+        item = row.items[k]
+        if item.concept in ("FIX", "NO", "NOT", "OR", "STOP", "AND") or item.concept.startswith("K_"):
+            return False
+        angle = item.concept in ("NUM", "DEG") and item.value.value in (90, 45) and item.value.value != value
+        if angle and (item.concept == "NUM" and row.items[k - 1].concept in ("DET", "COMMA") or "NUMBER" in [i.concept for i in row.items[at:k]]):
+            return True
+    return False
 
 
 def _numbered(row: Row, at: int) -> bool:

@@ -180,7 +180,8 @@ def _is_letter(found, at: int) -> bool:
     ahead = found[at + 1] if at + 1 < len(found) else None
     after_number = behind is not None and behind.sort == "number" and token.gap == "" and token.low not in ("m", "f", "c")
     before_number = ahead is not None and ahead.sort == "number" and ahead.gap in ("", "-")
-    named = behind is not None and token.text.isupper() and behind.bare in _BEFORE_LETTER
+    says_i = token.text == "I" and ahead is not None and ahead.sort == "word"  # "the elbow I sent in"
+    named = behind is not None and token.text.isupper() and behind.bare in _BEFORE_LETTER and not says_i
     return after_number or before_number or named
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
 
@@ -73,8 +75,37 @@ def _worked(row: Row, match) -> bool:
 _LEADS = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
                 "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "that's", "here's", "it's", "call it", "calling it", "back on", "now on", "acabé", "acabe", "acabamos", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
 
+_THINGS = "(?:PANEL|VANES|TAPE|FACING|FLAP|SIDE|TABS|GROOVE|SCRIM|SHIPLAP|JOINT|BOARD|STAPLES|THROAT)"
+_TOLD = re.compile(r"(?:^|.* )(?:(?:i|we) (?:sent|called|gave|told|said|logged|turned|reported|had|put|did)|que (?:mand|dij|report|anot|pas|di|puse|mandamos)\w*)(?: .*)? (?:as|was|is|under|number|como|era|es|el|la|fue)(?: the| number| el| la| número)?")
+
+
+def told_before(row: Row, first: int, mark_at: int) -> bool:
+    """ "The elbow I sent in as thirty", "el codo que dije que era el treinta": words on a piece that was told of earlier."""
+    return first < mark_at and _TOLD.fullmatch(row.words(first, mark_at).lower()) is not None
+
+
+def _told(row: Row, match) -> bool:
+    return told_before(row, match.start("k") + 1, match.start("m"))
+
+
+def _of_a_thing(row: Row, match) -> bool:
+    """ "the panel on eighteen": not "staples on two", "tape on four of them"."""
+    item = row.items[match.start("m")]
+    return item.concept == "MARKED" or item.value.value > (12 if "STAPLES" in [row.items[match.start()].concept] else 4)
+
+
+def _of_a_thing_named(row: Row, match) -> bool:
+    return row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value > 4
+
+
 # pattern with the mark in group m, and what else must hold; tried in order where a sentence names no piece otherwise
 SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
+    ("(?P<k>KIND) (?:[^STOP QUERY COMMA]){2,7} (?P<m>MARKED|NUM) (?=SEP|BE|$)", _told),
+    (f"{_THINGS} (?:ON|OF|IN) DET? (?P<m>MARKED|NUM) (?=BE|NOT|HAVE|MOVES|MOVE|SEATED|DAMAGE|NO|RUBBED|STAPLED|TAPED|FILLER|SHOWS)", _of_a_thing),
+    (f"{START} (?:ON|IN) DET? (?P<m>MARKED|NUM) (?=DET? {_THINGS})", _of_a_thing_named),
+    (f"{START} (?P<m>MARKED|NUM) (?:COMMA|BE|FILLER|QUESTION){{0,2}} (?=SAME_AS|SAME_THING)", None),
+    (f"{START} (?P<m>MARKED) (?=COMMA|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|HAVE|NO|NOT)", None),
+    (f"{START} (?P<m>MARKED|NUM) SIGN (?=KIND|SIZE)", None),
     (f"(?P<k>K_REPAIR) (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON)", None),
     (f"REPAIRED DET? DAMAGE (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"REPAIRED (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),

@@ -51,7 +51,8 @@ def _cardinal(tokens, at, language: Language) -> Number | None:
             value, end = value + more, after
     if value is None and tokens[at].bare in numbers.articles and _is(tokens, at + 1, numbers.scales):
         value, end = 1, at + 1
-    if value is None and tokens[at].bare in numbers.scales and tokens[at].bare == "mil":
+    hundred = value is None and tokens[at].bare == "hundred" and not (at and tokens[at - 1].bare in ("couple", "few", "several", "of", "and")) and "hundred" in numbers.scales
+    if value is None and tokens[at].bare in numbers.scales and (tokens[at].bare == "mil" or hundred):
         value, end = 1, at
     if value is None:
         return None

@@ -59,6 +59,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     named = mentions(headed, taken, language)
     taken.update(at for m in named if m.mark_at for at in range(*m.mark_at))
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
+    stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})
     stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
     for frames in (ends.FRAMES, moves.FRAMES[2:], staples.FRAMES[:10], tapes.FRAMES[:7], supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES[10:], tapes.FRAMES[7:]):
         claims += run(frames, stated, taken)
@@ -88,6 +89,11 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     entries.carry(made, done, row)
     fittings = _entries(row, made, done, job)
     return replace(base, fittings=fittings, reason=None if fittings or taken_back else _why(not_own, left))
+
+
+def _tells_where(row: Row, at: int) -> bool:
+    """ "the top of eighteen comes down": the piece between a thing and what is said of it."""
+    return at > 1 and row.items[at - 1].concept in ("OF", "ON", "IN") and row.items[at - 2].concept in ("SIDE", "PANEL", "STAPLES", "TAPE", "VANES", "GROOVE", "SHIPLAP")
 
 
 def _why(not_own, left) -> str:

@@ -116,6 +116,8 @@ def _names_elbow(row: Row, at: int) -> bool:
     before = [row.items[k].concept for k in range(max(0, at - 2), at)]
     if not before or before[-1] in ("STOP", "QUERY"):
         return True
+    if before[-1] == "THIS":  # "that ninety over by the door"
+        return True
     return any(c in ("DET", "PIECE_COUNT", "FITTING", "SIZE", "COMMA", "BE", "ANOTHER") for c in before)
 
 

@@ -75,7 +75,7 @@ FRAMES = (
     Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
     Frame("(?P<w>MOVE_UP) (?=(?:FILL|LATER|COMMA|STOP|AND|ON|WORD|TIED|$))", _raised),
     Frame("LEAK_TEST (?:FILL|RUN|NUM|ON|OF|COMMA|STOP|TO|THRU){0,6} (?P<w>(?P<n>LEN|FRAC))", _pressure),
-    Frame("LEAK_TEST (?:[^STOP QUERY]){0,9} (?P<w>(?P<a>TO|ON) (?P<n>LEN|FRAC)) (?!LONG|BY|WIDE)", _pressure),
+    Frame("LEAK_TEST (?:[^STOP QUERY]){0,9} (?P<w>(?:TO|ON) (?P<n>LEN|FRAC)) (?!LONG|BY|WIDE)", _pressure),
     Frame("(?:LEAK_TEST|CFM) (?:FILL|COMMA|ON|OF|IN|WORD){0,4} (?P<w>(?P<n>LEN|FRAC)) (?=(?:OVER|COMMA|ON|IN|FILL|OF|NUM|SIZE){0,5} FT2)", _pressure),
     Frame("FT2 (?:FILL|COMMA|OF|GENERIC|WORD){0,4} ON (?P<w>(?P<n>LEN|FRAC))", _pressure),
     Frame("(?P<w>(?P<n>FT2))", _number("(leak_area)")),
