@@ -145,6 +145,21 @@ ENGLISH_TURNS = Turns(
     mends=(
         r"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*tape (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
     ),
+    # words about an act that say it was not done
+    hollow=(
+        r"(?:i'd|i would|we'd|i'll) be (?:lying|fibbing|kidding|a liar|making it up) (?:if|to say)(?: i| we)?(?: said| told you| say| claimed)?",
+        r"(?:i |we )?(?:can't|cannot|couldn't|won't|wouldn't) (?:say|claim|swear|tell you) (?:that )?(?:i|we|it's|it is|they're|it was|it got)\b", r"(?:i )?wish (?:i could|i can|we could) (?:say|tell you)",
+        r"(?:it'd|it would|would|'d) (?:be|look|make|work|hold|pass)\b.*\b(?:if|with) (?:there (?:were|was)|it had|it was|i had|it's got|it got|we had|somebody had|someone had)",
+    ),
+    # what he said before and now says otherwise
+    formerly=(r"(?:i|we)(?:'d| had)? (?:said|told (?:you|them|him)|gave (?:you|them)|called (?:it|that|it in|in)|sent (?:it )?in|put (?:it )?down|wrote (?:it )?down|had it (?:down )?as|reported)\b", r"not (?:the|what) [\w ]*(?:i|we) (?:called in|said|told you|sent in|gave you)"),
+    earlier=r"(?:from|i did|i made|i sent(?: in)?|i told you about|i called in|we did) (?:this morning|earlier(?: today)?|before|yesterday|last night|the other day|monday|tuesday|wednesday|thursday|friday|last week|before lunch|first thing|in the morning|an hour ago|a while ago|the morning|last time|this afternoon)",
+    takes_back=(
+        ("last", r"{verb} (?:the |that |my |what |everything |all (?:the |that )?)*(?:(?:last|previous|latest) )?(?:note|one|message|recording|thing|entry|bit|memo|stuff)? ?(?:that )?i(?:'ve)? just (?:gave|sent|said|told|recorded|made|left|did|put in|handed in|given|talked about)(?: you| in| them)?"),
+        ("last", r"{verb} (?:out )?(?:the |that |my )(?:very )?(?:last|previous|latest) (?:note|one|message|recording|thing|entry|bit|memo)(?: i (?:sent|gave you|said|made|recorded|did|left))?(?: out| back| down| off)?"),
+        ("mark", r"{verb} (?:the |that |my )(?:note|entry|one|recording|message|memo)(?: i (?:sent|gave you|made|left))? (?:on|about|for|of|with) "),
+        ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
+    ),
     tells=(
         r"(?:i'm |i am )?not saying",
         r"(?:don't|do not|no need to|no reason to|quit|stop|nobody (?:has|have|needs|need|had) to|(?:you|they|he) (?:don't|didn't|do not) (?:have|need|got) to|don't you) (?:keep )?(?:be )?(?:tell|ask|remind|nag|warn)(?:ing)?\b(?: me| us| about)*",

@@ -77,6 +77,10 @@ class Turns:
     room: tuple[str, ...] = ()
     wishes: tuple[str, ...] = ()
     mends: tuple[str, ...] = ()
+    hollow: tuple[str, ...] = ()
+    formerly: tuple[str, ...] = ()
+    earlier: str = ""
+    takes_back: tuple[tuple[str, str], ...] = ()
     tells: tuple[str, ...] = ()
     waiting: tuple[tuple[str, str], ...] = ()
     waits: tuple[str, ...] = ()

@@ -61,7 +61,7 @@ def _reply(row: Row, clause: Clause) -> bool | None:
         return None
     if words[0] in _YES or words[:2] in (["you", "bet"], ["of", "course"]):
         return True
-    if words[0] in _NO or words[:2] == ["todavía", "no"]:
+    if words[0] in _NO or words[:2] in (["left", "them"], ["left", "it"], ["skipped", "them"], ["skipped", "it"], ["forgot", "them"], ["forgot", "it"], ["never", "did"], ["didn't"], ["haven't"], ["las", "dejé"]) or words in (["none"], ["skipped"], ["forgot"]) or words[:2] == ["todavía", "no"]:
         return False
     return None
 

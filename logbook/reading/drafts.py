@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_right
 from collections import Counter
 from dataclasses import dataclass, field, replace
+from functools import cache
 
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention
@@ -84,16 +88,39 @@ def region_of(regions: Regions, item: int) -> int:
     return max(0, bisect_right(regions, (item, len(regions) + 1)) - 1)
 
 
+_NOW = re.compile(r"^(?:'s| is| are| has| got)?(?: been| its| it)?(?: \w+){1,3} (?:now|finally|after all|since then)\b")
+
+
+@cache
+def _earlier() -> re.Pattern[str]:
+    return re.compile(r"^,? ?(?:that |the one |the )?(?:" + "|".join(language.turns.earlier for language in LANGUAGES.values() if language.turns.earlier) + ")")
+
+
 def _amended(row: Row, mention: Mention, first: bool) -> bool:
     """ "and fitting fifteen, that should have been …": a mark alone, and then a word that sets it right."""
+    behind = row.text[row.items[mention.last - 1].end : row.items[mention.last - 1].end + 60].lower().replace("’", "'")
+    if _earlier().match(behind):  # "that elbow from this morning, I put the vanes in"
+        return True
     if mention.mark is None or mention.kind is not None:
         return False
+    if not first and _NOW.match(behind):  # "and twelve's taped now"
+        return True
     for item in row.items[mention.last : mention.last + 5]:
         if item.concept == "SHOULD_HAVE" or (item.concept == "FIX" and not first):
             return True
         if item.concept not in ("COMMA", "THIS", "BE", "FILLER", "IT", "NO", "NOT"):
             return False
     return False
+
+
+def disowned(row: Row, found: list[Mention], language: Language) -> list[Mention]:
+    """ "Straight thirty isn't ours, we only did thirty-one": no piece of this speaker's."""
+    kept = [one for one in found if not _NOT_MINE.match(row.text[row.items[one.last - 1].end : row.items[one.last - 1].end + 40].lower().replace("’", "'"))]
+    gone = [one for one in found if one not in kept]
+    return [replace(one, kind=gone[0].kind, kind_at=gone[0].kind_at) if gone and one.kind is None and one.mark is not None and one.first > gone[0].last and one is kept[0] else one for one in kept]
+
+
+_NOT_MINE = re.compile(r"^(?:'s| is| was)? ?(?:isn't|wasn't|is not|was not|not|ain't) (?:ours|mine|our|my|one of (?:ours|mine)|(?:a )?(?:piece|fitting) of (?:ours|mine))\b")
 
 
 def _is_new(now: Draft, mention: Mention, row: Row) -> bool:

@@ -201,7 +201,7 @@ def _redone(row: Row, old: Claim, one: Claim) -> bool:
     undone = any(item.concept in ("UNDONE", "REDID") for item in between)
     said = set(row.text[row.items[old.last - 1].end : row.items[one.last - 1].end].lower().replace(",", " ").split())
     since = said & _SINCE if old.value is False and one.value is True and not old.pending else ()
-    return bool(undone or {"did", "again"} <= said or since) and one.name not in ("kind", "mark", "run")
+    return bool(undone or {"did", "again"} <= said or since or (one.value is False and "again" in said)) and one.name not in ("kind", "mark", "run")
 
 
 def carry(made: list[Draft], done: list[list[tuple]], row: Row) -> None:

@@ -50,6 +50,9 @@ def _move(found: Found):
 
 
 def _back(found: Found):
+    said = found.row.text[max(0, found.row.items[found.first].start - 8) : found.row.items[found.first].end + 3].lower()
+    if any(words in said for words in ("went back", "go back", "going back", "gone back", "come back", "came back", "got back")) and "back to" in said:
+        return  # "went back to twelve": a piece
     back = found.item("back") or found.item("back2")
     move = (Move(None, None, back.value.value, None),)
     backs = taken_back((back,), lambda item: (Move(None, None, item.value.value, None),))

@@ -33,6 +33,8 @@ def undoings(row: Row, own: Row, cut: tuple[Clause, ...]) -> list[tuple[Claim, i
         gone = item.concept == "MISSING" and row.words(at, at + 1).lower() in _GONE
         if item.concept != "UNDONE" and not peels and not gone:
             continue
+        if item.concept == "UNDONE" and not own.is_blank(at):
+            made += [(claim(row, "(nothing)", None, k, k + 1), k) for k in _reason(row, at)]
         if item.concept == "UNDONE" and not own.is_blank(at) and not _off_something(row, at):
             noun = next((name for word, name in _OF_THE_PHRASE.items() if word in row.words(at, at + 1).lower()), None)
             if noun is not None and not _done_again(row, at):
@@ -69,6 +71,16 @@ def _named_in(row: Row, at: int) -> tuple[str, int] | None:
 _OF_THE_PHRASE = {"vane": "vanes", "staple": "stapled", "tape": "taped"}  # "pulled the vanes out": the act is named in it
 
 
+def _reason(row: Row, at: int) -> range:
+    """ "pulled them since the flap had ripped": why he did, which says nothing of the piece as it is."""
+    if row.words(at + 1, at + 2).lower().split()[0] not in ("since", "because", "cause", "cuz", "porque") if at + 1 < len(row.items) else True:
+        return range(0)
+    last = at + 1
+    while last < len(row.items) and row.items[last].concept not in ("COMMA", "STOP", "BUT"):
+        last += 1
+    return range(at + 1, last)
+
+
 def _done_again(row: Row, at: int) -> bool:
     """ "pulled that, did it again at two": it holds again."""
     for item in row.items[at + 1 : at + 6]:
@@ -95,7 +107,8 @@ def _act_before(row: Row, at: int) -> int | None:
         if concept in _ACTS:
             return back
         stops += concept == "STOP"
-        if stops > 1 or concept not in _BEFORE_UNDONE:
+        passing = concept in ("DAY", "SHIFT") or row.words(back, back + 1).lower() in ("yesterday", "overnight", "last night", "last week", "monday", "friday", "ayer", "anoche")
+        if stops > 1 or (concept not in _BEFORE_UNDONE and not passing):
             return None
     return None
 

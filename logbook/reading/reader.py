@@ -41,6 +41,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     supposed, doubted = turned.supposed(row, cut, language)
     not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
     own = row.blanked(not_own)
+    turned_to, turned_at, of_piece = turned.turned(row, not_own, cut, language)
+    own = own.blanked(turned_at)
     short, short_at = fell_short.shortfalls(row, own, cut, language)
     waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut, language)
     short, short_at = [*short, *waiting], short_at | waiting_at
@@ -48,15 +50,15 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     undone_at = partly.undoings(row, own.blanked(short_at), cut)
     left_out = [*partly.sides_left_out(own, cut), *partly.half_done(own.blanked(short_at), cut)]
     stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
-    headed = own.blanked(left.plans)
+    headed = row.blanked({at for at in not_own if at not in of_piece} | (turned_at - of_piece)).blanked(left.plans)
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *tabs.tabs_said(row, own.blanked(short_at), cut, language), *turned.turned(row, not_own, cut, language)]
+    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *tabs.tabs_said(row, own.blanked(short_at), cut, language), *turned_to]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.FRAMES[:2], stated, taken)
-    named = mentions(headed, taken, language)
+    named = drafts.disowned(row, mentions(headed, taken, language), language)
     taken.update(at for m in named if m.mark_at for at in range(*m.mark_at))
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import re
+from functools import cache
+
+from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
@@ -14,11 +18,15 @@ _NAMES = {
     "STAPLED": ("stapled",), "VANES": ("vanes",), "EVERY": ("staple_spacing",), "RUN": ("run",), "BACK": ("side_moves",), "NUMBER": ("mark",),
     "SLOPE": ("stated_slope", "taper_length"), "RUBBED": ("rubbed_down",), "SERVICE": ("service",),
 }  # fmt: skip
+_LEAD = re.compile(r"(?:(?:okay|ok|hey|oh|and|so|well|uh|please|no|wait|actually|sorry|just|you can|go ahead and|let's|can you|could you|we can|i want to|i need to)[, ]+)*")
 _SAYS = ("scratch", "strike", "scrap", "borra", "olvida", "forget")
 
 
 def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None, set[int]]:
     """What this note takes back of the log, and the items that say so."""
+    said = _in_words(row, language)
+    if said is not None:
+        return said
     for match in row.find("(?P<s>SCRATCH|FIX) (?:FILL|THIS|OF|ON|ALL|THINK){0,3} (?P<t>LAST_ONE)"):
         if _says(row, match.start("s")):
             return _made("last", None, row, match.start(), match.end()), _sentence(row, match.start())
@@ -42,6 +50,45 @@ def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None
         at = row.items.index(only[0])
         return _made("last", None, row, at, at + 1), set(range(len(row.items)))
     return None, set()
+
+
+_VERB = (
+    r"(?:drop|lose|kill|toss|trash|dump|scrap|scratch|erase|delete|ignore|forget(?: about)?|throw (?:out|away)|disregard|never mind|nevermind|cancel|pull|strike|void|take (?:out|back|off)|take|wipe|skip|discard|remove|"
+    r"don't (?:use|count|keep|log|save|send|file)|do not (?:use|count|keep|log|save|send))"
+)
+
+
+@cache
+def _patterns(code: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
+    return tuple((what, re.compile(rf"(?<![\w'])(?:{pattern.replace('{verb}', _VERB)})")) for what, pattern in LANGUAGES[code].turns.takes_back)
+
+
+def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None:
+    """ "drop the note I just gave you", "pull the note on straight nine", "scratch that whole note": a sentence of its own."""
+    firsts = [at for at in range(len(row.items)) if at == 0 or row.items[at - 1].concept in ("STOP", "QUERY", "COMMA")]
+    for first in firsts:
+        last = first
+        while last < len(row.items) and row.items[last].concept not in ("STOP", "QUERY"):
+            last += 1
+        if last == first:
+            continue
+        words = row.words(first, last).lower().replace("’", "'")
+        lead = _LEAD.match(words).end()
+        for what, pattern in _patterns(language.code):
+            match = pattern.match(words, lead)
+            if match is None:
+                continue
+            start = row.items[first].start
+            until = next((k for k in range(first, last) if row.items[k].start >= start + match.end()), last)
+            if what != "mark":
+                if until < last and row.items[until].concept not in ("COMMA", "STOP", "AND", "FILLER", "BUT", "I"):
+                    continue
+                before = any(item.concept in ("SIZE", "TAPED", "STAPLED", "FITTING") or item.concept.startswith("K_") for item in row.items[:first])
+                return _made("last" if what == "this" and not before else what, None, row, first, until), _sentence(row, first)
+            named = next(row.find(f"(?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK})", until, last), None)
+            if named is not None and named.start() == until and (mark := mark_text(row, *named.span("m"), language)) is not None:
+                return _made("mark", mark, row, first, named.end()), _sentence(row, first)
+    return None
 
 
 def scratched(row: Row) -> list[Claim]:

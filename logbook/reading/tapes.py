@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 from logbook.reading.claims import Found, Frame, unit_of
@@ -25,8 +26,16 @@ def _mark(found: Found):
         yield found.claim("taped", True, group="m", weak=True)
 
 
+_NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez de|en lugar de)(?: the| any| that| using| some| la| el)*$")
+_NOT_IT = re.compile(r"^ ?(?:stuff |tape )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)")
+
+
 def _closure(found: Found):
     item = found.item("c")
+    before = found.row.text[max(0, item.start - 40) : item.start].lower().rstrip()
+    behind = found.row.text[item.end : item.end + 40].lower().replace("’", "'")
+    if _NOT_USED.search(before) or _NOT_IT.match(behind):
+        return  # "used 181A-P instead of mastic"
     yield found.claim("closure", item.value, group="c")
     if item.concept == "CLOSURE":
         yield found.claim("taped", True, group="c", weak=True)

@@ -8,6 +8,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
+from logbook.reading.compose import MEASURES
 from logbook.reading.fell_short import _WORDS, patterns, plain
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
@@ -28,12 +29,19 @@ def _says(words: str, language: Language, member: str) -> bool:
     return any(pattern.fullmatch(words) for pattern in _elliptic(language.code, member))
 
 
-def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Language) -> list[Claim]:
-    """The acts that a clause without an act of its own affirms or denies."""
+def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Language) -> tuple[list[Claim], set[int], set[int]]:
+    """The acts that a clause without an act of its own affirms or denies; the items that say so, and those of others' words that are of this piece."""
     made: list[Claim] = []
+    spent: set[int] = set()
+    named: set[int] = set()
     if not language.turns.affirms:
-        return made
+        return made, spent, named
     for place, clause in enumerate(cut):
+        hollow = _hollow(row, clause, language)
+        if hollow:
+            made += hollow
+            spent.update(range(clause.first, clause.last))
+            continue
         if place == 0 or clause.last - clause.first > 9 or any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
             continue
         words = _words(row, clause)
@@ -44,12 +52,36 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
         if not (yes or no or mended):
             continue
         for act in _before(row, why, cut, place, yes or mended, language) if not bare else _material(row, cut, place):
-            name, value = DENIED[row.items[act].concept]
+            name, value = DENIED.get(row.items[act].concept, ("taped", False))
+            if not mended:
+                spent.update(range(clause.first, clause.last))
+            between = row.words(act, clause.last).lower()
+            if why.get(act) in ("other", "drawing") and not re.search(r"\b(?:mine|ours|this one|these|mío|mía)\b", between):
+                named.update(_heading_of(row, cut, act))
             if value is False:
                 made.append(claim(row, name, not no, clause.first, clause.last, corrects=True, hedged=False))
             elif no:
                 made.append(claim(row, name, value, clause.first, clause.last, corrects=True, hedged=False))
-    return made
+    return made, spent, named
+
+
+def _heading_of(row: Row, cut, act: int) -> list[int]:
+    """The items of the clause in which the act stands, that name its piece."""
+    clause = next(one for one in cut if one.first <= act < one.last)
+    return [k for k in range(clause.first, act) if row.items[k].concept.startswith("K_") or row.items[k].concept in ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED")]
+
+
+def _hollow(row: Row, clause: Clause, language: Language) -> list[Claim]:
+    """ "I'd be lying if I said it's taped", "it'd be a good cap if there were tape on it": it is not."""
+    said = plain(row.words(clause.first, clause.last))
+    match = next((m for pattern, _ in patterns(language.code, "hollow") if (m := pattern.search(said))), None)
+    if match is None:
+        return []
+    end = row.items[clause.first].start + match.end()
+    acts = [at for at in range(clause.first, clause.last) if row.items[at].start >= end - 1 and row.items[at].concept in DENIED and DENIED[row.items[at].concept][1] is False]
+    if any(row.items[at].concept in ("NOT", "NO", "NOT_DONE") for at in range(clause.first, clause.last) if row.items[at].start >= end):
+        return []
+    return [claim(row, DENIED[row.items[at].concept][0], False, clause.first, at + 1, corrects=True, hedged=False) for at in acts]
 
 
 def _words(row: Row, clause: Clause) -> str:
@@ -81,7 +113,7 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
         denied = any(concept in _DENYING for concept in concepts)
         if affirms:
             return acts if denied or supposed else []
-        if before.sentence < cut[place].sentence and (not supposed or why.get(acts[0]) == "other"):
+        if before.sentence < cut[place].sentence and not supposed:
             return []
         return acts if not denied or supposed else []
     return []
@@ -109,6 +141,21 @@ def _without(said: str, language: Language) -> str:
     return said[re.match(language.turns.leads, said).end() :]
 
 
+def _formerly(row: Row, cut, place: int, language: Language) -> bool:
+    """ "It's fourteen by ten. I'd said twelve by ten": the value that no longer holds, where the one that does stands beside it."""
+    clause = cut[place]
+    said = plain(row.words(clause.first, clause.last))
+    if not any(pattern.search(said) for pattern, _ in patterns(language.code, "formerly")):
+        return False
+    sorts = {_sort(row.items[k]) for k in range(clause.first, clause.last)} - {None}
+    beside = [cut[k] for k in (place - 1, place + 1) if 0 <= k < len(cut) and abs(cut[k].sentence - clause.sentence) <= 1]
+    return bool(sorts) and any(sorts & {_sort(row.items[k]) for k in range(one.first, one.last)} for one in beside)
+
+
+def _sort(item) -> str | None:
+    return "LEN" if item.concept in ("NUM", "LEN", "FRAC") else item.concept if item.concept in MEASURES else None
+
+
 def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set[int], set[int]]:
     """Items that state nothing: what he is told not to be told, and what he thought where he says next what is; and items that stand in doubt."""
     nothing: set[int] = set()
@@ -119,7 +166,10 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
         said = plain(row.words(clause.first, clause.last))
         told = next((match for pattern, _ in patterns(language.code, "tells") if (match := pattern.search(said))), None)
         wished = told is None and any(pattern.match(_without(said, language)) for pattern, _ in patterns(language.code, "wishes"))
-        if wished:
+        former = told is None and not wished and _formerly(row, cut, place, language)
+        if former:
+            nothing.update(k for k in range(clause.first, clause.last) if row.items[k].concept in MEASURES or row.items[k].concept in ("EVERY", "APART"))
+        elif wished:
             nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept not in ("FITTING",))
         elif told is not None:
             at = row.items[clause.first].start + told.start()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -205,6 +206,9 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
         flip = _flip(row, clause)
         if flip is not None:
             return [flip]
+    over = _none_without(row, clause)
+    if over:
+        return over
     while at < clause.last:
         concept = _live(row, at)
         if concept == "FORGOT" and at + 2 < clause.last and _live(row, at + 1) == "DET" and _live(row, at + 2) in ("TAPE", "STAPLES", "VANES", "TABS"):
@@ -278,6 +282,36 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                     continue
         at += 1
     return made
+
+
+_NONE_THAT = re.compile(
+    r"(?:\bno|\bnot (?:an?|one)|\bnothing|n't (?:an?|find an?|a single|one|any)|\bnever find an?|\bno hay)\b.*?\b(?:that|which|i|we|it|que)?(?:'s| is| are)? ?(?:isn't|not|aren't|didn't|haven't|don't|doesn't|ain't|hasn't|without|un(?=taped|stapled)|no)\b"
+    r"|\bno \w+ (?:left )?un(?=taped|stapled)|\b(?:not|n't) without\b"
+)
+
+
+def _none_without(row: Row, clause: Clause) -> list[Claim]:
+    """ "there's no joint on it that isn't taped", "not a seam I didn't rub": two denials, one of them of the part, are none."""
+    if row.is_blank(clause.first):
+        return []
+    start = row.items[clause.first].start
+    said = row.words(clause.first, clause.last).lower().replace("’", "'")
+    match = _NONE_THAT.search(said)
+    if match is None:
+        return []
+    end = start + match.end()
+    act = next((k for k in range(clause.first, clause.last) if (row.items[k].end > end) and _live(row, k) in _TWICE_DENIED), None)
+    between = row.text[end : row.items[act].start].lower().split() if act is not None else []
+    if act is None or len(between) > 3 or _live(row, clause.first) in ("FIX",):
+        return []
+    name = DENIED.get(_live(row, act), _TWICE_DENIED.get(_live(row, act)))[0]
+    return [claim(row, name, True, clause.first, act + 1, hedged=False)]
+
+
+_TWICE_DENIED = {
+    **{concept: DENIED[concept] for concept in ("STAPLED", "STAPLE", "STAPLES", "TAPED", "TAPE", "TAPE_IT", "RUBBED", "RUB", "VANES", "TRIMMED", "WIPED", "REPAIRED", "BENT")},
+    "UNTAPED": ("taped", False), "UNSTAPLED": ("stapled", False),
+}  # fmt: skip
 
 
 def _of_one_side(row: Row, clause: Clause, one: Claim) -> bool:
