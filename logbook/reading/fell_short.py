@@ -53,6 +53,13 @@ def patterns(code: str, member: str) -> tuple[tuple[re.Pattern[str], tuple[str, 
     return tuple((re.compile(rf"(?<![\w'])(?:{pattern})(?![\w'])"), names if isinstance(names, tuple) else (names,)) for pattern, names in pairs)
 
 
+@cache
+def trigger(code: str, *members: str) -> re.Pattern[str]:
+    """One pattern that finds whatever any of these rows of a language's turns could find: most words are none of them."""
+    found = [pattern.pattern for member in members for pattern, _ in patterns(code, member)]
+    return re.compile("|".join(found) or r"(?!)")
+
+
 def parts(row: Row, cut: tuple[Clause, ...]) -> tuple[Part, ...]:
     made: list[Part] = []
     for clause in cut:
@@ -89,12 +96,11 @@ def _joins(row: Row, at: int, last: int) -> bool:
     return row.items[at].concept == "AND" or row.words(at, at + 1).lower() in ("so", "then", "so i")
 
 
-def shortfalls(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> tuple[list[Claim], set[int]]:
+def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
     """The acts that are taken back, and the items that say so."""
     made: list[Claim] = []
     spent: set[int] = set()
     if language.turns.beside:
-        cut_up = parts(row, cut)
         for place, part in enumerate(cut_up):
             if own.is_blank(part.first):
                 continue
@@ -104,12 +110,12 @@ def shortfalls(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) 
     return made, spent
 
 
-def waits(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> tuple[list[Claim], set[int]]:
+def waits(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
     """ "tape to follow", "the only thing left is the tape": work still to do, told without a verb."""
     made: list[Claim] = []
     spent: set[int] = set()
-    for part in parts(row, cut) if language.turns.waits else ():
-        if own.is_blank(part.first):
+    for part in cut_up if language.turns.waits else ():
+        if own.is_blank(part.first) or not any(item.concept in _WAITING for item in row.items[part.first : part.last]):
             continue
         words = _without_leads(part.words, language)
         for pattern, name in _waiting(language.code):
@@ -119,6 +125,9 @@ def waits(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> tu
                 spent.update(range(part.first, part.last))
                 break
     return made, spent
+
+
+_WAITING = ("TAPE", "TAPED", "STAPLES", "STAPLE", "STAPLED", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT", "WORD")
 
 
 @cache
@@ -168,10 +177,15 @@ def _fallen(row: Row, at: int, part: Part) -> Claim:
     return claim(row, _ACTS[row.items[at].concept], False, first, last, part="side", hedged=False)
 
 
+_WRONG = ("unhappened", "faults", "missed", "ran_short", "excepts")
+
+
 def _wrong_with(part: Part, language: Language) -> tuple[str | None, tuple[str, ...], bool] | None:
     """(the noun that is at fault, the facts it can be wrong with, whether all acts before fall short with it)."""
     code = language.code
-    for member in ("unhappened", "faults", "missed", "ran_short", "excepts"):
+    if not trigger(code, *_WRONG).search(part.words):
+        return None
+    for member in _WRONG:
         for pattern, names in patterns(code, member):
             match = pattern.search(part.words)
             if match is None:

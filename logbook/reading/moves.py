@@ -101,6 +101,8 @@ _FEWEST = 6  # inches; less room than that is said of something else
 def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken: set[int]) -> list[Claim]:
     """ "only had fifteen inches for it", "the wall gave me eighteen": the length that the move before had."""
     made: list[Claim] = []
+    if not any(item.concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE") for item in row.items):
+        return made
     for place, clause in enumerate(cut):
         if own.is_blank(clause.first):
             continue

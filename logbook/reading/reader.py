@@ -43,8 +43,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     own = row.blanked(not_own)
     turned_to, turned_at, of_piece = turned.turned(row, not_own, cut, language)
     own = own.blanked(turned_at)
-    short, short_at = fell_short.shortfalls(row, own, cut, language)
-    waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut, language)
+    cut_up = fell_short.parts(row, cut)
+    short, short_at = fell_short.shortfalls(row, own, cut_up, language)
+    waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut_up, language)
     short, short_at = [*short, *waiting], short_at | waiting_at
     left = undone(own.blanked(short_at), cut)
     undone_at = partly.undoings(row, own.blanked(short_at), cut)
@@ -54,7 +55,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *tabs.tabs_said(row, own.blanked(short_at), cut, language), *turned_to]
+    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.FRAMES[:2], stated, taken)

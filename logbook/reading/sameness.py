@@ -31,7 +31,7 @@ class Copy:
 
 def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
     made: list[Copy] = []
-    pattern = f"(?P<w>SAME_AS (?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK}) (?:(?:ON|OF)? (?P<r>RUN NUMBER? (?P<rm>{MARK})))? COMMA? (?P<x>EXCEPT)?)"
+    pattern = f"(?P<w>SAME_AS (?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK}) (?:(?:ON|OF)? (?P<r>RUN NUMBER? (?P<rm>{MARK})))? COMMA? (?P<x>EXCEPT|ONLY)?)"
     for match in row.find(pattern):
         last = match.end("w")
         while row.items[last - 1].concept == "COMMA":

@@ -4,19 +4,20 @@ from __future__ import annotations
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import _NOT, parts, patterns
+from logbook.reading.fell_short import _NOT, Part, patterns
 from logbook.reading.grammar import Row
-from logbook.reading.stance import Clause
 
 _LOOK_BACK = 20  # items
 
 
-def tabs_said(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:
+def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> list[Claim]:
     """What is said of a collar's tabs in any words; of other pieces these claims are dropped."""
     made: list[Claim] = []
     if not language.turns.tabs_done:
         return made
-    for part in parts(row, cut):
+    if not any(item.concept in ("TABS", "TAB_WORD") for item in row.items):
+        return made
+    for part in cut_up:
         if own.is_blank(part.first):
             continue
         named = any(row.items[at].concept in ("TABS", "TAB_WORD") for at in range(part.first, part.last))

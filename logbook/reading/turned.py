@@ -9,7 +9,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.compose import MEASURES
-from logbook.reading.fell_short import _WORDS, patterns, plain
+from logbook.reading.fell_short import _WORDS, patterns, plain, trigger
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
 from logbook.reading.undone import DENIED
@@ -74,6 +74,8 @@ def _heading_of(row: Row, cut, act: int) -> list[int]:
 def _hollow(row: Row, clause: Clause, language: Language) -> list[Claim]:
     """ "I'd be lying if I said it's taped", "it'd be a good cap if there were tape on it": it is not."""
     said = plain(row.words(clause.first, clause.last))
+    if not any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
+        return []
     match = next((m for pattern, _ in patterns(language.code, "hollow") if (m := pattern.search(said))), None)
     if match is None:
         return []
@@ -164,6 +166,8 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
         return nothing, doubted
     for place, clause in enumerate(cut):
         said = plain(row.words(clause.first, clause.last))
+        if not trigger(language.code, "tells", "wishes", "formerly", "thought").search(said):
+            continue
         told = next((match for pattern, _ in patterns(language.code, "tells") if (match := pattern.search(said))), None)
         wished = told is None and any(pattern.match(_without(said, language)) for pattern, _ in patterns(language.code, "wishes"))
         former = told is None and not wished and _formerly(row, cut, place, language)
