@@ -1,35 +1,46 @@
 """Notes and decisions in the order of their times, and the pieces they add up to.
 
-A note that comes late is put in its place: what was spoken after it is taken off, the note is laid in, and the rest
-is laid on again. Every laid event remembers what it changed, so taking off costs as much as it had done; a log of
-thousands of notes is never joined anew for one more. `Log` is the one thing here that changes while it works; the
-pipeline copies it before it starts and shows only frozen records.
+A note that comes late, or an old one that is pressed right, is laid at its own place; after it only those events are
+laid anew that saw another value because of it (`versions.py`): notes of the same piece, mark or run, answers to it,
+decisions on it. A log of thousands of notes is never joined anew for one more. `Log` is the one thing here that
+changes while it works; the pipeline copies it before it starts and shows only frozen records.
 """
 
 from __future__ import annotations
 
-from bisect import bisect_left, insort
+from bisect import insort
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from datetime import datetime
+from heapq import heappop, heappush
 
 from logbook import facts, limits
 from logbook.job import Job
 from logbook.joining import copying, current, joined
 from logbook.joining.adding import Saying
 from logbook.joining.joined import Joined, Key
+from logbook.joining.versions import Versions
 from logbook.joining.whose import Asks, Before, Begins, same_run, whose
 from logbook.note import Note
 from logbook.piece import Assumed, Decision
 from logbook.said import Entry
 
-_ABSENT = object()
 When = tuple[datetime, int, str]  # time, notes before decisions, id
+TABLES = (
+    "pieces",  # founder -> Joined
+    "placed",  # entry -> founder of its piece, or Asks
+    "by_mark", "by_run",  # bare mark or run -> founders
+    "last_run",  # (speaker, day) -> run
+    "shifts",  # (speaker, day) -> (note id, facts)
+    "spoken_of",  # (speaker, day) -> ((note, founder), …)
+    "decided",  # decision -> founder
+    "words",  # note -> nothing: who answers a note looks at its words
+)  # fmt: skip
 
 
 @dataclass
 class Log:
-    """What was laid so far. The dictionaries of the second half are undone event by event."""
+    """What was laid so far."""
 
     job: Job
     notes: dict[str, Note] = field(default_factory=dict)
@@ -37,92 +48,98 @@ class Log:
     spoken: dict[str, list[When]] = field(default_factory=dict)  # speaker -> his notes in order
     takes_back: set[str] = field(default_factory=set)  # speakers who ever said "scrap that"
     back: dict[str, dict] = field(default_factory=dict)  # what voice took back: note -> {by: positions or None}
-    order: list[When] = field(default_factory=list)
-    undo: list[list[tuple[str, object, object]]] = field(default_factory=list)
-    touched: set[Key] = field(default_factory=set)
+    doubted: set[str] = field(default_factory=set)  # decisions whose piece may be another by now: `doubt` them
     touched_notes: set[str] = field(default_factory=set)
-
-    pieces: dict[Key, Joined] = field(default_factory=dict)
-    placed: dict[Key, Key | Asks] = field(default_factory=dict)
-    by_mark: dict[str, tuple[Key, ...]] = field(default_factory=dict)
-    by_run: dict[str, tuple[Key, ...]] = field(default_factory=dict)
-    last_run: dict[str, tuple] = field(default_factory=dict)  # speaker -> (run, day)
-    shifts: dict[str, tuple] = field(default_factory=dict)  # speaker -> (note id, facts, day)
-    spoken_of: dict[tuple, tuple] = field(default_factory=dict)  # (speaker, day) -> ((note, piece key), …)
-    decided: dict[str, Key] = field(default_factory=dict)  # decision -> piece
+    values: Versions = field(default_factory=lambda: Versions({table: {} for table in TABLES}))
 
     def copy(self, job: Job) -> Log:
         """A log that can go on without changing this one."""
-        fresh = {name: type(value)(value) for name, value in vars(self).items() if name != "job"}
+        fresh = {name: type(value)(value) for name, value in vars(self).items() if name not in ("job", "values")}
         spoken = {speaker: list(whens) for speaker, whens in self.spoken.items()}
-        return Log(job, **fresh | {"spoken": spoken, "touched": set(), "touched_notes": set()})
+        return type(self)(job, **fresh | {"spoken": spoken, "touched_notes": set(), "values": self.values.copy()})
 
-    # --- changes that can be taken off again
+    # --- as it stands after everything that was laid
 
-    def _put(self, table: str, key, value) -> None:
-        rows = getattr(self, table)
-        self.undo[-1].append((table, key, rows.get(key, _ABSENT)))
-        self._set(table, key, value)
+    @property
+    def pieces(self) -> dict[Key, Joined]:
+        return self.values.tables["pieces"]
 
-    def _set(self, table: str, key, value) -> None:
-        rows = getattr(self, table)
-        if table == "pieces":
-            self.touched.add(key)
-        if value is _ABSENT:
-            rows.pop(key, None)
-        else:
-            rows[key] = value
+    @property
+    def placed(self) -> dict[Key, Key | Asks]:
+        return self.values.tables["placed"]
+
+    @property
+    def by_run(self) -> dict[str, tuple[Key, ...]]:
+        return self.values.tables["by_run"]
+
+    def take_touched(self) -> tuple[set[Key], set[str]]:
+        """The pieces that are not as they were since this was last asked, and the notes that were laid."""
+        found = {key for table, key in self.values.changed if table == "pieces"}, self.touched_notes
+        self.values.changed, self.touched_notes = set(), set()
+        return found
+
+    # --- laying
 
     def _put_piece(self, piece: Joined) -> None:
         """Keeps the piece, and the lists of its mark and run when they changed."""
-        before = self.pieces.get(piece.founder)
-        self._put("pieces", piece.founder, piece)
+        before = self.values.get("pieces", piece.founder)
+        self.values.put("pieces", piece.founder, piece)
         for table, of in (("by_mark", _bare_mark_of), ("by_run", _bare_run_of)):
             old, new = of(before), of(piece)
             if old == new:
                 continue
             if old is not None:
-                self._put(table, old, tuple(key for key in getattr(self, table)[old] if key != piece.founder))
+                self.values.put(table, old, tuple(key for key in self.values.get(table, old, ()) if key != piece.founder))
             if new is not None:
-                self._put(table, new, (*getattr(self, table).get(new, ()), piece.founder))
-
-    # --- laying and taking off
+                self.values.put(table, new, (*self.values.get(table, new, ()), piece.founder))
 
     def change(self, notes: Iterable[Note], decisions: Iterable[Decision], piece_of: Callable[[Decision], Key | None]) -> None:
-        """Lays new and changed notes and decisions in the order of their times.
+        """Lays new and changed notes and decisions, each at its time, and what they concern after it.
 
-        `piece_of` tells the piece of a decision while the log stands at its time.
+        `piece_of` tells the piece of a decision while the log stands at its time: it asks `place_of`.
         """
         new_notes, new_decisions = list(notes), list(decisions)
-        whens = [when_of(d) for d in new_decisions]
+        now = {*map(when_of, new_notes), *map(when_of, new_decisions)}
+        before = {when_of(old) for note in new_notes if (old := self.notes.get(note.id)) is not None}
+        before |= {when_of(self.decisions[one.id]) for one in new_decisions if one.id in self.decisions}
         for note in new_notes:
             old = self.notes.get(note.id)
-            own = self.spoken.setdefault(note.spoken_by, [])
             if old is not None:
-                whens.append(when_of(old))
                 self.spoken[old.spoken_by].remove(when_of(old))
-            whens.append(when_of(note))
-            insort(own, when_of(note))
+            insort(self.spoken.setdefault(note.spoken_by, []), when_of(note))
             if note.reading is not None and note.reading.withdraws is not None:
                 self.takes_back.add(note.spoken_by)
-        for decision in new_decisions:
-            if decision.id in self.decisions:
-                whens.append(when_of(self.decisions[decision.id]))
-        whens += self._taken_back({note.id: note for note in new_notes})
-        if not whens:
+        now |= set(self._taken_back({note.id: note for note in new_notes}))
+        if not now:
             return
-        later = self._take_off(min(whens))
-        gone = {note.id for note in new_notes} | {decision.id for decision in new_decisions}
+        first = min(now | before)
         self.notes.update((note.id, note) for note in new_notes)
         self.decisions.update((decision.id, decision) for decision in new_decisions)
-        again = [when for when in later if when[2] not in gone]
-        for when in sorted([*again, *map(when_of, new_notes), *map(when_of, new_decisions)]):
-            self.order.append(when)
-            self.undo.append([])
-            if when[1]:
-                self._lay_decision(self.decisions[when[2]], piece_of)
-            else:
-                self._lay_note(self.notes[when[2]])
+        for note in new_notes:
+            now.update(self.values.seen_by("words", note.id, first))
+        doubted = {when for decision in self.doubted if (when := when_of(self.decisions[decision])) > first}
+        self.doubted -= {when[2] for when in doubted}
+        self._lay_in_order(now | before | doubted, before - now, piece_of)
+
+    def doubt(self, decisions: Iterable[Decision]) -> None:
+        """Looks at these again when something before them changes: the piece they were made on goes by another id."""
+        self.doubted |= {decision.id for decision in decisions if decision.id in self.decisions}
+
+    def _lay_in_order(self, whens: Iterable[When], gone: set[When], piece_of) -> None:
+        waits = sorted(whens)
+        known = set(waits)
+        while waits:
+            when = heappop(waits)
+            self.values.begin(when)
+            if when not in gone:
+                if when[1]:
+                    self._lay_decision(self.decisions[when[2]], piece_of)
+                else:
+                    self._lay_note(self.notes[when[2]])
+            for later in self.values.end():
+                if later not in known:
+                    known.add(later)
+                    heappush(waits, later)
 
     def _taken_back(self, new: dict[str, Note]) -> list[When]:
         """Looks again at what each speaker took back by voice; the times of the notes for which that changed."""
@@ -136,15 +153,6 @@ class Log:
                     self.back[note.id] = back.get(note.id, {})
         return changed
 
-    def _take_off(self, since: When) -> list[When]:
-        place = bisect_left(self.order, since)
-        later = self.order[place:]
-        for _ in later:
-            self.order.pop()
-            for table, key, old in reversed(self.undo.pop()):
-                self._set(table, key, old)
-        return later
-
     # --- one note
 
     def standing(self, note: Note) -> tuple[Entry, ...]:
@@ -157,9 +165,16 @@ class Log:
 
     def shift_words(self, speaker: str, day, run: str | None) -> tuple[Assumed, ...]:
         """What this speaker's shift note lets stand on a run that day."""
-        note, said, of_day = self.shifts.get(speaker, (None, (), None))
-        if of_day != day:
-            return ()
+        return self._lent(self.values.get("shifts", (speaker, day), (None, ())), run)
+
+    def words_lent_to(self, note: Note) -> tuple[Assumed, ...]:
+        """What the shift note before this note lets stand for an entry of it that joined nothing."""
+        day = self.job.day_of(note.spoken_at)
+        return self._lent(self.values.after("shifts", (note.spoken_by, day), when_of(note), (None, ())), None)
+
+    @staticmethod
+    def _lent(shift: tuple, run: str | None) -> tuple[Assumed, ...]:
+        note, said = shift
         return tuple(
             Assumed(fact.name, fact.value, "shift", note)
             for fact in said
@@ -179,9 +194,9 @@ class Log:
     def _lay_shift(self, note: Note, day) -> None:
         if None in self.back.get(note.id, {}).values():
             return
-        self._put("shifts", note.spoken_by, (note.id, note.reading.shift, day))
+        self.values.put("shifts", (note.spoken_by, day), (note.id, note.reading.shift))
         runs = [fact.value for fact in note.reading.shift if fact.name == "run"]
-        self._put("last_run", note.spoken_by, (runs[-1] if runs else None, day))
+        self.values.put("last_run", (note.spoken_by, day), runs[-1] if runs else None)
 
     def _lay_entry(self, note: Note, entry: Entry, shown, day) -> None:
         key = (note.id, entry.position)
@@ -190,41 +205,52 @@ class Log:
         meant = whose(entry, note, before)
         run = entry.fact("run")
         if run is not None and not note.as_lead:
-            self._put("last_run", note.spoken_by, (run.value, day))
+            self.values.put("last_run", (note.spoken_by, day), run.value)
         if isinstance(meant, Asks) or (note.as_lead and isinstance(meant, Begins)):
-            self._put("placed", key, meant if isinstance(meant, Asks) else Asks(("no-piece",)))
+            self.values.put("placed", key, meant if isinstance(meant, Asks) else Asks(("no-piece",)))
+            self.values.get("shifts", (note.spoken_by, day))  # what it is asked leans on the shift's words
             return
         if note.as_lead:
-            self._put("placed", key, meant.piece)
-            self._put_piece(joined.looked_at(self.pieces[meant.piece], entry, note))
+            self.values.put("placed", key, meant.piece)
+            self._put_piece(joined.looked_at(self._piece(meant.piece), entry, note))
             return
-        piece = Joined(key, meant.run, note.spoken_at) if isinstance(meant, Begins) else self.pieces[meant.piece]
+        piece = Joined(key, meant.run, note.spoken_at) if isinstance(meant, Begins) else self._piece(meant.piece)
         shift = self.shift_words(note.spoken_by, day, meant.run or piece.run)
         saying = Saying(note.id, note.spoken_by, note.spoken_at, replaces=entry.amends or note.answers is not None)
         piece = joined.add(piece, key, entry, saying, meant.run, shift)
         self._put_piece(joined.with_photos(piece, note, shown, entry.position))
-        self._put("placed", key, piece.founder)
+        self.values.put("placed", key, piece.founder)
         own = (note.spoken_by, day)
-        self._put("spoken_of", own, (*self.spoken_of.get(own, ()), (note.id, piece.founder)))
+        self.values.put("spoken_of", own, (*self.values.get("spoken_of", own, ()), (note.id, piece.founder)))
+
+    def _piece(self, key: Key) -> Joined:
+        return self.values.get("pieces", key)
+
+    def place_of(self, entry: Key) -> Key | Asks | None:
+        """Where an entry stands at the event that is laid."""
+        return self.values.get("placed", entry)
 
     def _before(self, note: Note, entry: Entry, day) -> Before:
-        run, of_day = self.last_run.get(note.spoken_by, (None, None))
+        if note.answers is not None:
+            self.values.get("words", note.answers)
         answered = self.notes.get(note.answers) if note.answers is not None else None
-        keys = [] if answered is None else [self.placed.get((answered.id, e.position)) for e in current.entries(answered)]
+        keys = [] if answered is None else [self.place_of((answered.id, e.position)) for e in current.entries(answered)]
         of_answered = dict.fromkeys(key for key in keys if isinstance(key, tuple))
         mark = entry.fact("mark")
+        # looked at only where it tells the piece: what is looked at has to be laid anew when it changes
+        spoken_of = self.values.get("spoken_of", (note.spoken_by, day), ()) if mark is None and entry.amends else ()
         return Before(
             of_mark=self.of_mark(None if mark is None else mark.value),
-            last_run=run if of_day == day else None,
-            of_answered=[self.pieces[key] for key in of_answered],
-            spoken_of_today=[(of, self.pieces[key]) for of, key in self.spoken_of.get((note.spoken_by, day), ())],
+            last_run=self.values.get("last_run", (note.spoken_by, day)),
+            of_answered=[self._piece(key) for key in of_answered],
+            spoken_of_today=[(of, self._piece(key)) for of, key in spoken_of],
         )
 
     def of_mark(self, mark: str | None) -> list[Joined]:
         """The pieces with this mark that were not scrapped."""
         if mark is None:
             return []
-        pieces = [self.pieces[key] for key in self.by_mark.get(facts.bare_mark(mark), ())]
+        pieces = [self._piece(key) for key in self.values.get("by_mark", facts.bare_mark(mark), ())]
         return [piece for piece in pieces if not piece.scrapped]
 
     def _source(self, entry: Entry, before: Before):
@@ -245,9 +271,10 @@ class Log:
 
     def _lay_decision(self, decision: Decision, piece_of) -> None:
         key = piece_of(decision)
-        if key is not None and key in self.pieces:
-            self._put("decided", decision.id, key)
-            self._put_piece(joined.decided(self.pieces[key], decision))
+        piece = None if key is None else self._piece(key)
+        if piece is not None:
+            self.values.put("decided", decision.id, key)
+            self._put_piece(joined.decided(piece, decision))
 
     # --- what others need to know
 

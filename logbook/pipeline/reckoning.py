@@ -54,7 +54,7 @@ class Reckoning:
     def key_of_decision(self, decision: Decision) -> Key | None:
         """The piece a decision was made on, as the log stands while it is laid."""
         for entry in self.kept.members.get(self.now_called(decision.piece), ()):
-            place = self.log.placed.get(entry)
+            place = self.log.place_of(entry)
             if isinstance(place, tuple):
                 return place
         return None
@@ -73,8 +73,7 @@ class Reckoning:
     # --- after a happening
 
     def _settle(self, cause: Happening, decided: set[str]) -> None:
-        touched, notes = self.log.touched, self.log.touched_notes
-        self.log.touched, self.log.touched_notes = set(), set()
+        touched, notes = self.log.take_touched()
         marks = {piece.mark for key in touched if (piece := self._was(key)) is not None}
         gone = self._name(touched)
         marks |= {self.log.pieces[key].mark for key in touched if key in self.log.pieces}
@@ -126,7 +125,9 @@ class Reckoning:
                 kept.id_of[key], kept.key_of[piece_id] = piece_id, key
                 self._come_back(piece_id)
             piece_id = kept.id_of[key]
-            kept.members[piece_id] = piece.entries
+            if kept.members.get(piece_id) != piece.entries:
+                kept.members[piece_id] = piece.entries
+                self.log.doubt(kept.decisions.get(piece_id, ()))
             for entry in piece.entries:
                 kept.ids[entry] = piece_id
                 if piece_id not in kept.had.get(entry, ()):
@@ -140,6 +141,7 @@ class Reckoning:
             both = self.kept.decisions[target]
             self.kept.decisions[piece_id] = tuple(d for d in both if d.piece == piece_id)
             self.kept.decisions[target] = tuple(d for d in both if d.piece != piece_id)
+            self.log.doubt(both)
 
     def _retire(self, piece_id: str) -> Piece | None:
         """A piece that is no more: its notes were taken back, or joined another, which then carries its decisions."""
@@ -151,6 +153,7 @@ class Reckoning:
             if piece_id in kept.decisions:
                 both = (*kept.decisions.get(target, ()), *kept.decisions.pop(piece_id))
                 kept.decisions[target] = tuple(sorted(both, key=lambda d: d.at))
+                self.log.doubt(both)
         old = kept.pieces.pop(piece_id, None)
         if old is not None:
             self._index_photos(old, None)
@@ -321,8 +324,7 @@ class Reckoning:
                 key = (note_id, entry.position)
                 place = self.log.placed.get(key)
                 if isinstance(place, Asks):
-                    words = self.log.shift_words(note.spoken_by, self.job.day_of(note.spoken_at), None)
-                    alone = lone(entry, note, words)
+                    alone = lone(entry, note, self.log.words_lent_to(note))
                     piece = joined.piece_of(alone, None, self.job, note.received_at, place.why)
                     piece = replace(piece, checked_without_photos=True) if self.without_photos else piece
                     found = judge(piece, runs.site(self.job, ()).around(piece), self.rules)
