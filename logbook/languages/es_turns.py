@@ -39,6 +39,7 @@ SPANISH_TURNS = Turns(
         rf" (?:(?:por|en|de|del|al|a|hasta|toda|todo) )*(?:el |la |los |las |un |una |su |ese |esa )*(?:{_SOME}|(?:ultim[oa]s? |otr[oa]s? |mer[oa] |mism[oa] )*{_SPOT}|ahi|alla)\b",
     ),
     ran_short=(
+        r"(?:todavia )?(?:le |me |nos )?falt(?:a|o|an|aron) (?:como )?(?:un|una|dos|tres|medio|media|unas|unos)(?: pedacito| pedazo| cachito)?(?: pedazo| pedacito| cacho| cachito| lado| esquina| orilla| tramo| parte| pulgada| pulgadas| pie| pies)(?: de atras| de arriba| de abajo| nomas)?$",
         r"se (?:me |nos )?(?:acabo|termino|acabaron|terminaron)(?: (?:la|el|las)(?: \w+)?)? (?:antes|a la mitad|a medio|en|por|llegando|como|faltando)\b",
         r"no (?:me |nos )?alcanzo(?: la cinta| el teip| la)? (?:para|en|a|por)\b",
     ),
@@ -74,7 +75,7 @@ SPANISH_TURNS = Turns(
         r"(?:{who} )?ya (?:esta|estan|quedo|quedaron|la tiene|las tiene|lo tiene|las trae|la trae|las puse|la puse|lo puse|se la puse|se las puse|se lo puse|lo hice|la hice|va|van)(?: (?:ya|ahora|bien|list[oa]s?|hech[oa]s?))*",
     ),
     denies=(
-        r"(?:{who} )?(?:pero )?(?:no|tampoco)(?: (?:lo )?(?:esta|estan|quedo|quedaron|va|van|es|era|fue)| (?:la|las|lo|los) (?:tiene|tienen|trae|lleva|puse|hice)| tiene| trae| lleva| hay| es cierto| es verdad| del todo| todavia| aun| completamente)*(?: (?:todavia|aun|nada|ningun[oa]?|del todo|bien|complet[oa]))*",
+        r"(?:{who} )?(?:pero )?(?:no|tampoco)(?: (?:lo )?(?:esta|estan|quedo|quedaron|va|van|era|fue)| (?:la|las|lo|los) (?:tiene|tienen|trae|lleva|puse|hice)| tiene| trae| lleva| hay| es cierto| es verdad| del todo| todavia| aun| completamente)+(?: (?:todavia|aun|nada|ningun[oa]?|del todo|bien|complet[oa]))*|{who} (?:no|tampoco)",
         r"(?:{who} )?(?:todavia|aun) no(?: (?:esta|estan|lo esta|la tiene|las tiene))?|(?:va|quedo|se fue|esta) sin (?:nada|ell[oa]s?)",
     ),
     leads=r"(?:pero |y |que |bueno |pues |ah |ay |espera |si |no |ahora |ya |luego |entonces |perdon |en realidad |la verdad |resulta que |nomas |solo |nada mas |aunque )*",

@@ -17,7 +17,8 @@ VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "BENT", None) for stem in ("dobl", "volte", "aplast")),
     *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend")),
 )
-_NOT_MADE = frozenset(("tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "arreglo", "reparo", "tapado", "doble", "aplastado", "aplastada", "tallo", "sobo", "sobe", "mont", "monte"))
+_NOT_MADE = frozenset(("tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "arreglo", "reparo", "tapado", "doble", "aplastado", "aplastada", "sobe", "mont", "monte"))
+_AT_LAST = ("volví a", "lo volví a", "la volví a", "los volví a", "las volví a", "volvimos a", "lo volvimos a", "la volvimos a", "acabo de", "lo acabo de", "la acabo de", "acabamos de", "lo acabamos de", "la acabamos de", "acabé de", "lo acabé de", "la acabé de", "terminé de", "lo terminé de", "la terminé de", "terminamos de", "lo terminamos de", "la terminamos de", "alcancé a", "lo alcancé a", "la alcancé a")
 _THEM = ("", "lo", "la", "los", "las", "le", "les", "se", "selo", "sela")
 
 
@@ -35,6 +36,7 @@ def forms() -> tuple[tuple[str, str], ...]:
         rows.setdefault(done, []).extend(form for form in past if form not in _NOT_MADE)
         if to_do is not None:
             rows.setdefault(to_do, []).extend(f"{stem}ar{them}" for them in _THEM)
+            rows[done].extend(f"{at_last} {stem}ar{them}" for at_last in _AT_LAST for them in _THEM[:7])
             rows[to_do].extend(form for form in (f"{stem}o", f"{stem}amos al rato", f"{stem}aremos", f"{stem}aré", f"{stem}are") if form not in _NOT_MADE)
     return tuple((concept, "|".join(dict.fromkeys(words))) for concept, words in rows.items())
 
@@ -117,3 +119,8 @@ _WAYS = (
 
 def looking() -> tuple[tuple[str, str], ...]:
     return tuple((concept, "|".join(f"{verb} {way}" for verb in _TURNED for way in ways)) for concept, ways in _WAYS)
+
+
+def present() -> frozenset[str]:
+    """ "encinto", "tallo": what is done at other times; "encintó" without its accent only behind "se"."""
+    return frozenset(f"{stem}o" for stem, _, _ in VERBS)

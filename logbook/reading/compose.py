@@ -17,7 +17,7 @@ LENGTHS = ("NUM", "LEN", "FRAC")
 MEASURES = (*LENGTHS, "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "SIZE", "RATIO")
 _LABELS = {"WIDE": 0, "HIGH": 1}
 _LUMBER = {(2, 4), (2, 6), (1, 4), (1, 2)}  # a "two by four" is lumber, no duct is that small
-_BETWEEN_FIX = ("LONG", "APART", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE")
+_BETWEEN_FIX = ("LONG", "APART", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE", "OF")
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +32,7 @@ class Size:
 
 def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({})) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return _corrected(_of_the_building(_one_unit(_sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(marked(items, text, letters), text), text), text), text)), text)), text))
+    return _corrected(_of_the_building(_one_unit(_sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(marked(items, text, letters), text), text), text), text)), text)), text), text)
 
 
 def _split_decimals(items, text: str):
@@ -308,12 +308,16 @@ def _item(items, first: int, end: int, value) -> Item:
     return Item("SIZE", value, items[first].start, items[end - 1].end, items[first].first, items[end - 1].last, read_as, back)
 
 
-def _corrected(items):
+def _corrected(items, text: str = ""):
     """A measure, a word that takes it back, a measure of the same sort: the second counts and remembers the first."""
     done: list[Item] = []
     for place, item in enumerate(items):
         if item.concept in MEASURES and done:
-            before = None if done[-1].concept == "NOT" else _taken_back_by(item, done)
+            contrast = len(done) > 2 and done[-1].concept == "OF" and done[-2].concept == "NOT"  # "de catorce por diez, no de doce"
+            if contrast:
+                done.pop()
+            spanish = not contrast and done[-1].concept == "NOT" and len(done) > 1 and text[done[-1].start : done[-1].end].lower() == "no" and done[-2].concept == "SIZE"  # "doce por diez no catorce por diez"
+            before = None if done[-1].concept == "NOT" and not spanish else _taken_back_by(item, done)
             if before is not None:
                 first = done[before]
                 long = [kept for kept in done[before + 1 :] if kept.concept in ("LONG", "APART")]

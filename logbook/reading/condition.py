@@ -130,7 +130,7 @@ FRAMES = (
     Frame("(?P<w>NO_DAMAGE)", _none),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|WIDE|LONG){0,2} DAMAGE)", _width),
     Frame("DAMAGE (?:FILL|COMMA|IN|ON|FITTING|NUM|DET|FACING|OF|WORD|SIDE|JOINT|DAMAGE_PLACE|SIDE_WORD){0,5} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?!BOARD|TAPE)", _width),
-    Frame("(?<!TAPE)(?P<d>DAMAGE)", _damage),
+    Frame("(?<!TAPE)(?P<d>DAMAGE) (?!TAPE)", _damage),
     Frame("(?P<w>REPAIRED)", _repaired),
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),

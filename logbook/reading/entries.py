@@ -77,6 +77,9 @@ def _moves(claims: list[Claim]) -> list[Claim]:
         if len(joined) == 1 and joined[0].side is None and joined[0].by is None:
             back = joined[0].back
             lacking = [i for i, m in enumerate(moves) if m.back is None]
+            if one.fills and lacking:  # "…, los dos en dieciocho"
+                moves = [replace(m, back=back) if m.back is None else m for m in moves]
+                continue
             if one.corrects and moves:
                 backs.append(TakenBack((moves[-1],), base.start if len(moves) == 1 else one.start, base.end if len(moves) == 1 else one.end))
                 moves[-1] = replace(moves[-1], back=back)

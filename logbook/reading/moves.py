@@ -20,7 +20,7 @@ _BACK = (
     "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
     "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) FILL? BACK"
     "| IN (?:FILL|OF){0,2} (?P<back3>NUMB) (?!DEGREE)"
-    "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND))"
+    "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED))"
 )
 _SIDES = "(?P<side>SIDE(?:AND DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"
 
@@ -57,6 +57,13 @@ def _back(found: Found):
     move = (Move(None, None, back.value.value, None),)
     backs = taken_back((back,), lambda item: (Move(None, None, item.value.value, None),))
     yield found.claim("side_moves", move, uses=("back", "back2"), said_unit=unit_of(back), took_back=backs)
+
+
+def _both_back(found: Found):
+    """ "…, los dos en dieciocho": the length of every move before."""
+    if any(item.concept == "SIDE" for item in found.row.items[max(0, found.first - 14) : found.first]):
+        back = found.item("back")
+        yield found.claim("side_moves", (Move(None, None, back.value.value, None),), uses=("back",), said_unit=unit_of(back), fills=True)
 
 
 def _level(found: Found):
@@ -130,16 +137,17 @@ FRAMES = (
     Frame("(?P<w>(?P<ratio>RATIO)) (?P<slope2>SLOPE)?", _slope),
     Frame("(?P<w>(?P<rise>NUM|LEN) (?:IN|TO|ON|AND) (?P<run>NUM)) (?:ON|FILL|OF){0,2} (?P<slope2>SLOPE)", _slope),
     Frame("(?:(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) (?:IN|ON) (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
-    Frame("(?:LAID|CUT_TO|CUT_LENGTH|MOVE IT|MOVE|ON|OUT|OFF|FROM) (?:FILL|ON){0,2} (?P<w>(?P<rise>NUM) (?:IN|TO) (?P<run>NUM)) (?!BACK|BY)", _laid_slope),
+    Frame("(?:LAID|CUT_TO|CUT_LENGTH|MOVE IT|MOVE|ON|OUT|OFF|FROM|BE TO) (?:FILL|ON|TO){0,2} (?P<w>(?P<rise>NUM) (?:IN|TO|ON) (?P<run>NUM)) (?!BACK|BY)", _laid_slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
     Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),
     Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD){0,2} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER){0,3} (?P<by>NUMB))", _taper),
     Frame("(?P<w>SLOPE (?:FILL|OF){0,3} (?P<by>NUMB) LONG)", _taper),
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
     # a side, a way, how far, over what length
-    Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER))?"
+    Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN|OUT|DOWN|UP) {_BACK}?)", _move),
+    Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} (?:FILL){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:ON|FROM|OF|IN|OFF){{0,1}} DET? {_SIDES} {_BACK}?)", _move),
@@ -147,5 +155,6 @@ FRAMES = (
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
     Frame("BACK (?:FILL|OF|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
+    Frame("BOTH (?:FILL)? ON (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
     Frame("(?P<back2>NUMB) (?:FILL)? BACK (?!NUM)", _back),
 )

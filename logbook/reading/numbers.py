@@ -127,7 +127,7 @@ def fraction(tokens: tuple[Token, ...], at: int, language: Language) -> Number |
             if (tokens[at + 1].gap or tokens[at + 2].gap) and not (under in (2, 4, 8, 16, 32) and int(token.low) < under and not _sign_of_size(tokens, at + 3)):
                 return None  # "14x8 / 30": the stroke parts two things
             return Number(Fraction(int(token.low), under), at + 3, True, False) if under else None
-        if token.low.isdigit() and _is(tokens, at + 1, numbers.parts):
+        if token.low.isdigit() and _is(tokens, at + 1, numbers.parts) and not (token.low != "1" and tokens[at + 1].bare in numbers.halves):
             return Number(Fraction(int(token.low), numbers.parts[tokens[at + 1].bare]), at + 2, True, False)
         return None
     if token.sort != "word":

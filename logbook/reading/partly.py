@@ -41,6 +41,9 @@ def undoings(row: Row, own: Row, cut: tuple[Clause, ...]) -> list[tuple[Claim, i
                 made.append((claim(row, noun, False, at, at + 1, corrects=True, part="undone", hedged=False), at))
                 continue
         act = None if _off_something(row, at) or _done_again(row, at) else _act_before(row, at)
+        if peels and at + 1 < len(row.items) and row.items[at + 1].concept == "TAPE" and not own.is_blank(at):
+            made.append((claim(row, "taped", False, at, at + 2, corrects=True, part="undone", hedged=False), at))
+            continue
         if act is None and item.concept == "UNDONE" and not own.is_blank(at) and not _done_again(row, at):
             of = _named_in(row, at)
             if of is not None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_right
 from dataclasses import replace
 
@@ -120,6 +121,7 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
         if both is not None and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:]):
             both_at = cut[place].first + both
         hedged = hedged or (one.last >= clause.last - 1 or one.name in _ACT_FACTS) and _doubt_behind(row, cut, place_of, one.name in _ACT_FACTS)
+    corrects = corrects or (one.value is True and _already(row, one.first))
     follows = [item.concept for item in row.items[one.last : one.last + 3]]
     hedged = hedged or ("DOUBT" in follows and "KIND" not in follows) or (follows[:1] == ["HEDGE"] and _trailing_hedge(row, one.last))
     hedged = hedged or (one.value is True and _sounds_like_no(row, one.first)) or (one.value is False and any(item.concept == "NO" and item.read_as for item in row.items[one.first : one.last]))
@@ -160,6 +162,11 @@ def _past_run(row: Row, at: int) -> int:
     """Past "on run two" behind a piece."""
     concepts = [item.concept for item in row.items[at : at + 3]]
     return at + 3 if concepts[:2] == ["ON", "RUN"] else at + 2 if concepts[:1] == ["RUN"] else at
+
+
+def _already(row: Row, first: int) -> bool:
+    """ "no estaba encintado, ya lo encinté": what is done by now takes the place of what was not."""
+    return re.search(r"\bya(?: (?:lo|la|los|las|le|se|se lo|se la|est[áa]|qued[óo]|le puse|le puse la))?$", row.text[: row.items[first].start].lower().rstrip()) is not None
 
 
 def _sounds_like_no(row: Row, first: int) -> bool:

@@ -123,11 +123,11 @@ def _pieces(found: Found):
 
 FRAMES = (
     Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF|WITH|AND|VANES|STAPLED|TAPED|SIZE|RUN)", _pieces),
-    Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART|IN NUM)", _cut_to),
+    Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART|IN NUM|ON NUM)", _cut_to),
     Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} NUM? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
     Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
-    Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD|NUM IN NUM|RATIO)", _cut),
+    Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD|NUM IN NUM|NUM ON NUM|RATIO)", _cut),
     # the offset before the length, which may follow it
     Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON) (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?)", _offset),
     Frame("(?P<w>OFFSETS (?:FILL|OF|BY|HEDGE|TO|DET|SIDE){0,3} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),

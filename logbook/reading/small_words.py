@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 _TO_DO = ("REPAIR_IT", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG")
@@ -9,6 +10,7 @@ _LEFT_OUT = ("SIDE", "OTHER_SIDE", "ONE_SIDE", "TAPE", "STAPLES", "VANES", "TABS
 _OF_METAL = ("lengüeta", "lengueta", "lengüetas", "lenguetas", "pestaña", "ceja", "tab")
 _COUNTED_OFF = ("BENT", "CLINCHED", "TABS", "VANES", "STAPLED", "TAPED", "RUBBED", "SIDE", "ALL", "STAPLES", "SIDE_WORD", "SIDES_ALL")
 _MINUS = ("menos", "minus")
+_SOMEDAY = ("termine de", "acabe de", "vuelva a", "alcance a")
 _WRITES = frozenset("encinte engrape grape talle frote limpie".split())  # behind "que" it is what somebody ought to do
 
 
@@ -29,15 +31,25 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="PENDING")  # "a medio encintar"
         elif collar and item.concept == "FLAP" and said.split()[-1] in _OF_METAL:
             done[place] = replace(item, concept="TABS")  # the tabs of a collar, not a flap of the facing
+        elif item.concept == "K_END_CAP" and said == "tapa" and ahead in ("MOVE_DOWN", "MOVE_UP") and any(one.concept in ("K_TRANSITION", "K_OFFSET") for one in done[:place]):
+            done[place] = replace(item, concept="SIDE", value=("top",))  # "la tapa baja tres"
+        elif item.concept == "HAVE" and said.split()[-1] in ("metí", "meti", "metimos") and ahead in ("NUM", "LEN", "FRAC"):
+            done[place] = replace(item, concept="MOVE_IN")
+        elif item.concept == "SIDE" and said in ("derecho", "recto") and place and done[place - 1].concept == "SIDE" and done[place - 1].value in (("top",), ("bottom",)):
+            done[place] = replace(item, concept="LEVEL", value=None)  # "abajo derecho"
+        elif item.concept == "SLOPE" and ahead in _TO_DO:
+            done[place] = replace(item, concept="PENDING")
         elif item.concept in ("K_STRAIGHT", "BRANCH_WORD") and said in ("tramo", "ramal", "el ramal") and ahead in ("NUM", "MARKED") and _is_a_run(done, place):
             done[place] = replace(item, concept="RUN", value=None)
         elif item.concept == "ON" and said == "al" and ahead == "NUM" and _concept(done, place - 1) == "NUM" and {_concept(done, place - 2), _concept(done, place - 3)} & {"FROM", "OF"}:
             done[place] = replace(item, concept="THRU")  # "del cuatro al seis"
         elif item.concept == "SIDE" and said in ("derecho", "derecha") and ahead == "NUM" and _concept(items, place + 2) != "BY" and (place == 0 or _concept(done, place - 1) in ("STOP", "FITTING")):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "derecho ocho, doce por diez"
+        elif item.concept == "IF" and said == "si" and _is_yes(done, items, place):
+            done[place] = replace(item, concept="FILLER")  # "recto 9 si lo encinte": yes, without its accent
         elif item.concept == "NEGATIVE" and said in _MINUS and (past_article in _LEFT_OUT or ((past_article == "NUM" or _concept(items, place + 2) in ("", "COMMA", "STOP", "TABS") and ahead == "DET") and _concept(done, place - 1) in _COUNTED_OFF)):
             done[place] = replace(item, concept="EXCEPT")
-        elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and said in _WRITES and _wished(items, place, text):
+        elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and (said in _WRITES or said.startswith(_SOMEDAY)) and _wished(items, place, text):
             done[place] = replace(item, concept="WORD", value=None)  # "que lo encinte Juan"
     return tuple(done)
 
@@ -59,9 +71,20 @@ def _is_a_run(items, place: int) -> bool:
     return led or named or opens
 
 
+def _is_yes(done, items, place: int) -> bool:
+    """ "Sí" without its accent: right behind the piece or "creo que", with an act behind it that ends the sentence."""
+    before = [_concept(done, place - k) for k in (1, 2)]
+    if not (before[0] == "THINK" or (before[0] in ("NUM", "MARKED") and (before[1].startswith("K_") or before[1] in ("FITTING", "NUMBER")))):
+        return False
+    ahead = [_concept(items, place + k) for k in range(1, 6)]
+    ends = next((k for k, concept in enumerate(ahead) if concept in ("", "STOP")), None)
+    return ends is not None and any(concept in ("STAPLED", "TAPED", "RUBBED", "TAPE", "STAPLES", "SCRIM", "VANES") for concept in ahead[:ends])
+
+
 def _wished(items, place: int, text: str) -> bool:
-    behind = [text[item.start : item.end].lower() for item in items[max(0, place - 4) : place]]
-    return "que" in behind or "para que" in behind
+    behind = " ".join(text[item.start : item.end].lower() for item in items[max(0, place - 4) : place])
+    sure = re.search(r"\b(?:claro|creo|seguro|digo|dije|juro|parece|pienso|sé|se|es)(?: de)? que\b", behind)
+    return sure is None and re.search(r"\b(?:que|cuando|hasta|antes|cuanto|quien)\b", behind) is not None
 
 
 def _concept(items, at: int) -> str:

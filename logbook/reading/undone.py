@@ -118,6 +118,8 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
     seen_act = False
     for at in range(begin + 1, end):
         concept = row.items[at].concept
+        if base and row.words(at, at + 1).lower() == "ya" and any(row.items[k].concept in _PAST for k in range(at + 1, min(at + 4, end))):  # "le faltaba una esquina y ya la encinté"
+            return at - 1 if row.items[at - 1].concept == "AND" else at
         if base and seen_act and (concept in _PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF", "OR"):
             return at - 1 if row.items[at - 1].concept == "AND" else at
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in _PAST
@@ -341,8 +343,29 @@ _WIDE = frozenset(("nobody", "no one", "noone", "nobody's", "nobody has", "no on
 _DOUBTING = ("doubt", "think", "believe", "say", "swear", "dudo", "creo", "pienso")
 
 
+_NONE = re.compile(r"(?:no (?:hay|deje|dejo|dejamos|me quedo|nos quedo|quedo|queda|existe|tiene|encuentras?)|nunca (?:lo |la |le )?(?:dejo|deje)|nada|ningun[oa]?|ni un[oa]?|nadie)\b")
+
+
+def _none_is_not(row: Row, clause: Clause, begin: int) -> Claim | None:
+    """ "no hay junta que no esté encintada", "nada quedó sin encintar": none that is not is all."""
+    first = row.text[row.items[begin].start : row.items[clause.last - 1].end].lower().translate(_BARE)
+    if _NONE.match(first) is None:
+        return None
+    second = next((k for k in range(begin + 1, min(begin + 8, clause.last)) if _live(row, k) in ("NOT", "NO") and not row.words(k, k + 1).lower().startswith("ni")), None)
+    act = None if second is None else next((k for k in range(second + 1, min(second + 5, clause.last)) if _live(row, k) in DENIED), None)
+    if act is None or DENIED[_live(row, act)][1] is not False or any(_live(row, k) in (*DENIED, "AND", "OR") for k in range(begin + 1, second)):
+        return None
+    return claim(row, DENIED[_live(row, act)][0], True, begin, act + 1, hedged=False)
+
+
+_BARE = str.maketrans("áéíóúü", "aeiouu")
+
+
 def _twice(row: Row, clause: Clause, begin: int) -> Claim | None:
     """ "It isn't that it's not rubbed": two denials are none."""
+    around = _none_is_not(row, clause, begin)
+    if around is not None:
+        return around
     if begin + 2 >= clause.last or row.words(begin + 1, begin + 2).lower().split()[0] not in ("that", "like", "as", "because", "que"):
         return None
     second = next((k for k in range(begin + 2, min(begin + 6, clause.last)) if _live(row, k) == "NOT"), None)
