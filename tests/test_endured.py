@@ -16,6 +16,7 @@ import uuid
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
+import disks
 import pytest
 from desk import note_form, open_desk
 from handing import new_folder, note, picture, tone
@@ -142,17 +143,13 @@ def test_a_clock_that_was_ahead_shuts_nobody_out_and_opens_no_door_to_guessing(t
 
 @pytest.fixture
 def small_disk(tmp_path):
-    place = tmp_path / "disk"
-    place.mkdir()
-    if os.geteuid() or subprocess.run(["mount", "-t", "tmpfs", "-o", "size=112m", "tmpfs", str(place)], capture_output=True).returncode:
-        pytest.skip("needs a user who may mount a small disk")
-    yield place
-    subprocess.run(["umount", "-l", str(place)], check=True)
+    with disks.mounted(tmp_path / "disk", 112) as disk:
+        yield disk
 
 
 def test_a_disk_that_fills_up_is_told_before_a_body_is_read_and_every_acknowledged_note_stays(small_disk):
     """Below 100 MB: 507 with a cure, to notes and to acts; reading goes on; with room again the same note is taken."""
-    desk = open_desk(small_disk)
+    desk = open_desk(small_disk.path)
     kept, refused = [], None
     for number in range(30):
         form = note_form(photo=[picture(number) + bytes(2_000_000)])
@@ -166,7 +163,7 @@ def test_a_disk_that_fills_up_is_told_before_a_body_is_read_and_every_acknowledg
     assert desk.app.test_client().get("/ready").status_code == 507
     assert desk.by_key("installer", "POST", f"/notes/{kept[0]}/right", json={"id": str(uuid.uuid4())}).status_code == 507
     assert [desk.by_key("installer", "GET", f"/notes/{id}").status_code for id in kept] == [200] * len(kept)
-    subprocess.run(["mount", "-o", "remount,size=160m", str(small_disk)], check=True)
+    small_disk.mount_anew("size=160m")
     again = note_form(id=refused["id"], photo=[picture(40)])
     assert desk.by_key("installer", "POST", "/notes", data=again).status_code == 201
     assert doctoring.examine(desk.settings.folder).problems == []

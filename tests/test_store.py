@@ -12,6 +12,7 @@ import uuid
 from datetime import date
 from pathlib import Path
 
+import disks
 import pytest
 from handing import SAID, SPOKEN, new_folder, note, picture, tone
 
@@ -265,17 +266,12 @@ def test_an_error_inside_a_transaction_takes_all_of_it_back(folder):
 
 @pytest.fixture
 def disk(tmp_path):
-    """A disk of 3 MB, and a way to mount it anew; unmounted at the end."""
-    place = tmp_path / "disk"
-    place.mkdir()
-    if os.geteuid() or subprocess.run(["mount", "-t", "tmpfs", "-o", "size=3m", "tmpfs", str(place)], capture_output=True).returncode:
-        pytest.skip("needs a user who may mount a small disk")
-    yield place
-    subprocess.run(["umount", "-l", str(place)], check=True)
+    with disks.mounted(tmp_path / "disk", 3) as made:
+        yield made
 
 
 def test_a_full_disk_refuses_keeps_what_was_acknowledged_and_takes_the_note_when_there_is_room(disk):
-    with new_folder(disk / "job", floors=store.Floors(0, 0)) as folder:
+    with new_folder(disk.path / "job", floors=store.Floors(0, 0)) as folder:
         kept, refused = [], None
         for number in range(60):
             sent = note(audio=(tone(200 + number, 4.0),))
@@ -288,27 +284,27 @@ def test_a_full_disk_refuses_keeps_what_was_acknowledged_and_takes_the_note_when
         assert parts_left(folder) == []
         for got in kept:
             assert files.file_digest(store.original(folder, got.digests["audio"][0])) == got.digests["audio"][0]
-        subprocess.run(["mount", "-o", "remount,size=20m", str(disk)], check=True)
+        disk.mount_anew("size=20m")
         assert store.receive(folder, sent).repeated is False
         assert count(folder, "notes") == len(kept) + 1
 
 
 def test_a_disk_that_is_full_for_the_log_alone_refuses_too(disk):
     """The bytes still fit; the row does not."""
-    with new_folder(disk / "job", floors=store.Floors(0, 0)) as folder:
-        (disk / "ballast").write_bytes(bytes(shutil.disk_usage(disk).free - 12_000))
+    with new_folder(disk.path / "job", floors=store.Floors(0, 0)) as folder:
+        (disk.path / "ballast").write_bytes(bytes(shutil.disk_usage(disk.path).free - 12_000))
         got = store.receive(folder, note(text=SAID * 200))
         assert got.key == "store.disk-full"
-        (disk / "ballast").unlink()
+        (disk.path / "ballast").unlink()
         assert count(folder, "notes") == 0
 
 
 def test_a_read_only_disk_can_be_read_and_takes_nothing(disk):
-    with new_folder(disk / "job", floors=store.Floors(0, 0)) as folder:
+    with new_folder(disk.path / "job", floors=store.Floors(0, 0)) as folder:
         sent = note(text=SAID)
         store.receive(folder, sent)
-    subprocess.run(["mount", "-o", "remount,ro", str(disk)], check=True)
-    with store.open_folder(disk / "job") as folder:
+    disk.mount_anew("ro")
+    with store.open_folder(disk.path / "job") as folder:
         assert folder.read_only
         assert store.note_document(folder, sent.id, "en")["id"] == sent.id
         assert store.receive(folder, note()).key == "store.read-only"

@@ -3,15 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING
 
 from logbook import labels, measure
 from logbook.day import moments
+from logbook.day.one_day import Day
 from logbook.walk import leaks, lots
 from logbook.wording import has, say
-
-if TYPE_CHECKING:
-    from logbook.day import Day
 
 
 def spot_check(day: Day, language: str) -> dict:
