@@ -52,16 +52,16 @@ ENGLISH_TURNS = Turns(
         (r"rocks?|rocking|hangs up|hung up|binds|binding|cocked|teeters|(?:doesn't|didn't|won't|wouldn't|don't) (?:go|sit|drop|lay|lie) (?:down|flat|in|right)?", ("panel_seated",)),
         (r"(?:didn't|did not|don't|won't|wouldn't|doesn't) (?:quite |really |all )?fit", ("vanes", "panel_seated")),
         (r"(?:didn't|did not|don't|doesn't|won't|wouldn't|isn't|aren't|ain't|wasn't|weren't|never|not|can't get (?:it|them|that) to) (?:really |quite |all |even |going to |gonna )?"
-         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|stay|staying|lay|lie|laying|lying|close|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
+         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|clinch|bend|stay|staying|lay|lie|laying|lying|close|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
     ),
     missed=(
-        r"(?:missed|skipped|left off|left out|left|passed over|forgot|(?:couldn't|could not|can't|cannot|wasn't able to|didn't|did not|no way to|never|hard to|unable to|too tight to) (?:really |quite |even )?(?:reach|get(?: at| to| into| under| behind| around| up to| in to| in)?|do|see|finish|tape|staple|rub|bend|make))"
+        r"(?:missed|skipped|left off|left out|left(?= (?:the|a|an|one|two|three|about|some|half|most|that|my|out|off|a couple)\b)|passed over|forgot|(?:couldn't|could not|can't|cannot|wasn't able to|didn't|did not|no way to|never|hard to|unable to|too tight to) (?:really |quite |even )?(?:reach|get(?: at| to| into| under| behind| around| up to| in to| in)?|do|see|finish|tape|staple|rub|bend|make))"
         rf" (?:(?:it|that|them|the tape|tape|a staple|staples|my hand|the gun|the stapler) )?(?:(?:all the way |all )?(?:under|behind|around|on|at|to|in|into|up|over|along|down|back) )*(?:the |a |an |my |that |this |one |its |about )*(?:{_SOME}|(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*{_SPOT}|there|in there|under there|back there|all of (?:it|them))\b",
     ),
     ran_short=(
         rf"{_SPOT} (?:that |where )?(?:i|we) (?:missed|skipped|couldn't (?:reach|get|do)|can't (?:reach|get|do)|didn't (?:reach|get|do))",
-        r"(?:ran|came up|came out|come up|fell|was|were|is|are|'s|we're|i'm|i was|it's|went) (?:(?:a|an|one|two|about|half|couple|few) )*(?:foot|feet|inch|inches|little|bit|hair) short",
-        r"(?:ran|came up|came out|come up|fell) short (?:on|by|at|in|around|near)",
+        r"(?:ran|came up|come up|fell|was|were|is|are|'s|we're|i'm|i was|it's|went) (?:(?:a|an|one|two|about|half|couple|few) )*(?:foot|feet|inch|inches|little|bit|hair) short",
+        r"(?:ran|came up|come up|fell) short (?:on|by|at|in|around|near)",
         r"^(?:but |and |just )*short (?:one|two|three|a|an|half|couple|on|by)\b",
         r"(?:ran|run|running) out(?: of (?:tape|staples|it|them))? (?:on|at|before|halfway|half way|partway|by|along|around|near|just|with|about)\b|^(?:but |and then )(?:i |we )?(?:ran|run) out",
         r"(?:one|two|couple|few|foot|feet|inch|inches) (?:too )?short|(?:one|two|couple|few) (?:staples?|vanes?|tabs?) (?:too )?short",
@@ -106,7 +106,7 @@ ENGLISH_TURNS = Turns(
         r"(?:none|nothing|not (?:a|one) (?:strip|piece|inch|stitch|scrap|lick|bit|single one)(?: of it)?(?: left)?)(?: of it)?(?: left)? on (?:it|this one|that one|there|here|any of it)(?: now| yet| at all)?|(?:it's|this one's|it is|this one is|that one's|is)? ?(?:still )?(?:bare|naked)(?: as \\w+)?",
     ),
     thought=(
-        r"(?:i |we )?(?:thought|figured|could've sworn|could have sworn|would've sworn|would have sworn|swore|would've bet|was sure|said|told (?:you|them|him|everybody)|had it down as|called it|assumed)\b",
+        r"(?:i |we )?(?:thought(?! (?:i'd|i would|you should) (?:tell|let|say|mention|know))|figured(?! (?:i'd|i would) (?:tell|let|say))|could've sworn|could have sworn|would've sworn|would have sworn|swore|would've bet|was sure|said|told (?:you|them|him|everybody)|had it down as|called it|assumed)\b",
     ),
     said_so=(r"(?:it|they|there|this one|mine|i|we|these|that one|she|everything|that)(?: actually| just)?",),
     affirms=(
@@ -143,6 +143,7 @@ ENGLISH_TURNS = Turns(
         r"(?:i|we) (?:had|brought|pulled|got) [\w ]+? (?:out for|in mind|in hand|lined up|ready for)\b|(?:was|were) going to (?:use|go with|put|be)\b|(?:almost|nearly) (?:used|went with|put)\b",
     ),
     mends=(
+        r"(?:(?:put|stuck|threw|slapped|got|smeared|brushed|used) )?(?:some |a little |more )*(?:mastic|mud)(?: and (?:glass )?(?:fabric|mesh|scrim))? (?:on|over|across|into) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)|(?:glass )?(?:fabric|mesh) and mastic (?:on|over) (?:it|that)",
         r"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*tape (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
     ),
     # words about an act that say it was not done

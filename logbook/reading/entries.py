@@ -167,7 +167,7 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
         elif one.name in ("kind", "mark"):
             continue
         elif one.name == "stage":
-            kept[before] = one if one.value == "hung" else old
+            kept[before] = replace(one, took_back=(TakenBack(old.value, old.start, old.end),)) if one.corrects else one if one.value == "hung" else old
         else:
             kept.append(one)
             conflicts.update((id(old), id(one)))

@@ -210,7 +210,7 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
         stops += concept in ("STOP", "QUERY")
         if stops > 1 or (at < part.first and (concept.startswith("K_") or concept in ("FITTING", "NUMBER"))):
             return ()
-        if concept not in _ACTS or own.is_blank(at) or (concept == "TIGHT" and at >= part.first):
+        if concept not in _ACTS or own.is_blank(at) or (at >= part.first and concept in ("TIGHT", "BENT", "CLINCHED")):
             continue
         if not every and not names and concept in ("WIPED", "TRIMMED", "SHOWS", "TIGHT"):
             continue

@@ -201,7 +201,7 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         if kind_is_repair:
             rest = list(claims)
         spread = claim_plain(row, "damage_repaired", True, first, until)
-        return [*rest, spread, replace(spread, name="repair_method", value="tape")]
+        return [*rest, spread, replace(spread, name="repair_method", value="mastic" if re.search(r"mastic|mud|mastique", match.group()) else "tape")]
     return claims
 
 

@@ -5,6 +5,7 @@ Answers which items of a row are not the speaker's own work, each with the reaso
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from logbook.languages.language import Language
@@ -88,7 +89,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2
         return DRAWING, clause.first + (0 if ends or not before else at), False
-    if head == "OTHER" and not _and_i(items, lead):
+    if head == "OTHER" and not _and_i(items, lead) and not _harmed(row, clause, items):
         return OTHER, clause.first, True
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(items, lead):
         return OTHER, clause.first, True
@@ -103,6 +104,16 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         if concept == "BY" and who < len(items) and (concepts[who] == "OTHER" or items[who].value in language.names):
             return OTHER, clause.first, False
     return None, 0, False
+
+
+_HARM = re.compile(r"\b(?:stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through|pisó|pisaron|rompió|rasgó)\b")
+
+
+def _harmed(row: Row, clause: Clause, items) -> bool:
+    """ "the plumber stepped on it": what another did to this piece is how it is."""
+    if not any(item.concept in ("IT", "FITTING", "FACING", "BOARD", "JOINT") or item.concept.startswith("K_") for item in items):
+        return False
+    return _HARM.search(row.words(clause.first, clause.last).lower()) is not None
 
 
 def _named_next(row: Row, clause: Clause) -> bool:

@@ -17,6 +17,8 @@ def _stage(value: str):
 def _hung(found: Found):
     """Not where something else is what hangs: "with its own damper hung on it"."""
     at = found.at("w")
+    if found.row.words(at, at + 1).lower() == "hanging" and at + 1 < len(found.row.items) and found.row.items[at + 1].concept in ("OUT", "OFF", "FROM", "DOWN", "OVER", "BY"):
+        return  # "insulation hanging out of the cut"
     near = [item.concept for item in found.row.items[max(0, at - 4) : at]]
     cut = max((k for k, c in enumerate(near) if c in ("COMMA", "STOP", "AND")), default=-1)
     behind = found.row.text[found.row.items[at].end :].lower().split()[:2]
@@ -69,6 +71,7 @@ FRAMES = (
     Frame("(?P<w>TIE_RODS)", _flag("reinforced")),
     Frame("(?P<w>HUNG) (?! (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _hung),
     Frame("(?P<w>ON_BENCH)", _stage("made")),
+    Frame("HUNG (?:FILL|IT|COMMA|AND|BUT|ANOTHER){0,3} (?P<w>DOWN_AGAIN)", lambda found: [found.claim("stage", "made", group="w", corrects=True)]),
     Frame("(?P<w>(?P<n>CFM))", _number("airflow")),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),

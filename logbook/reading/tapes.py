@@ -79,6 +79,12 @@ def _by_now(found: Found):
         yield found.claim("surface_temperature", item.value.value, group="w", uses=("n",), corrects=True)
 
 
+def _dirty(found: Found):
+    """ "wiped it, still a little dusty": what it is now counts."""
+    said = found.row.words(max(0, found.first - 1), found.last).lower()
+    yield found.claim("surface_clean", False, group="w", corrects="still" in said)
+
+
 _TEMPS = "(?:DEG|TEMP_F)"
 _LAYS = frozenset("put ran laid used using applied threw slapped puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos corrí corri puesta".split())
 _BESIDE = ("STAPLES", "STAPLED", "RUBBED", "RUB", "MARK181", "CLOSURE", "LEN", "FRAC", "WIDE", "WITH", "SEALED", "C_MASTIC", "REPAIRED", "METHOD", "DAMAGE")
@@ -133,7 +139,7 @@ FRAMES = (
     Frame("(?P<w>(?:SEE|SHOWS) (?:DET){0,1} SCRIM)", _flag("scrim_shows")),
     # the surface
     Frame("(?P<w>WIPED (?:AND WIPED)?)", _flag("surface_clean")),
-    Frame("(?P<w>DIRTY)", _flag("surface_clean", False)),
+    Frame("(?P<w>DIRTY)", _dirty),
     Frame("(?P<w>PREHEATED)", _flag("preheated")),
     Frame("(?P<w>COLD_ON)", _flag("preheated", False)),
     Frame("(?<!NOT)(?P<w>COLD_ON)", _flag("taped", weak=True)),

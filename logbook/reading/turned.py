@@ -107,6 +107,8 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
             return []
         acts = [at for at in range(before.first, before.last) if row.items[at].concept in DENIED]
         if not acts:
+            if before.last - before.first > 3 and not thinks(row, before, language) and before.first not in why:
+                return []
             if any(row.items[at].concept.startswith("K_") for at in range(before.first, before.last)):
                 return []
             continue

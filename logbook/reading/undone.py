@@ -406,6 +406,10 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             if concept == "SHOWS" and row.words(at, at + 1).lower() in _TURNED_UP and not any(row.items[k].concept == "SCRIM" for k in range(max(0, begin - 8), min(len(row.items), at + 4))):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "the delivery never showed"
                 break
+            lost = row.words(at + 1, at + 2).lower().split()[-1] if at + 1 < clause.last else ""
+            if lost in ("missing", "loose", "out", "short", "peeling", "lifting", "suelta", "faltante", "skipped", "missed"):
+                made.append(claim(row, "(nothing)", None, begin, at + 2))  # "not one staple missing"
+                break
             if concept == "TAPE" and _is_used_up(row, clause, begin, at):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "no foil tape left, used cloth tape"
                 break
