@@ -175,7 +175,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:LAID (?P<m>MARKED|NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>MARKED|NUM) (?=SEP|$))"):
         group = "m" if match.start("m") >= 0 else "m2"
-        named = any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where
+        moves = row.items[match.start()].concept == "SIDE" and any(item.concept in ("NUM", "LEN", "FRAC") for item in row.items[max(0, match.start() - 3) : match.start()])  # "four on the left in twenty"
+        named = moves or any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where
         if not named and not taken.intersection(range(*match.span(group))):
             add(replace(_mention(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))
     for match in row.find(f"(?P<n>{NOT_THE_ONE}) (?:[^{STOPS}]){{0,8}} (?:COMMA|STOP) FILLER? (?:THIS|BE|IT){{1,2}} (?:NUMBER|FITTING)? (?P<m>{MARK}) (?=SEP|$)"):

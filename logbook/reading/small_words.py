@@ -31,7 +31,7 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="PENDING")  # "a medio encintar"
         elif collar and item.concept == "FLAP" and said.split()[-1] in _OF_METAL:
             done[place] = replace(item, concept="TABS")  # the tabs of a collar, not a flap of the facing
-        elif item.concept == "K_END_CAP" and said == "tapa" and ahead in ("MOVE_DOWN", "MOVE_UP") and any(one.concept in ("K_TRANSITION", "K_OFFSET") for one in done[:place]):
+        elif item.concept == "K_END_CAP" and said == "tapa" and ahead in ("MOVE_DOWN", "MOVE_UP") and _concept(items, place + 2) in ("NUM", "LEN", "FRAC"):
             done[place] = replace(item, concept="SIDE", value=("top",))  # "la tapa baja tres"
         elif item.concept == "HAVE" and said.split()[-1] in ("metí", "meti", "metimos") and ahead in ("NUM", "LEN", "FRAC"):
             done[place] = replace(item, concept="MOVE_IN")
