@@ -7,9 +7,10 @@ CLOCK_BOOTTIME, which no clock setting moves and which goes on while a machine s
 
 from __future__ import annotations
 
+import json
 import os
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -83,8 +84,10 @@ def lapse(folder: JobFolder, now: Clock) -> list[str]:
     return over
 
 
-def take(folder: JobFolder, worker: str, now: Clock, count: int = 1, seconds: float = SECONDS) -> list[Hold]:
-    """Hold up to `count` notes that wait to be heard, oldest first.
+def take(
+    folder: JobFolder, worker: str, now: Clock, count: int = 1, seconds: float = SECONDS, but_not: Collection[str] = ()
+) -> list[Hold]:
+    """Hold up to `count` notes that wait to be heard, oldest first; none of `but_not`.
 
     A note whose hold ended without a result before is held alone: if hearing it brings the worker down, it
     brings nobody else's note down with it.
@@ -93,8 +96,8 @@ def take(folder: JobFolder, worker: str, now: Clock, count: int = 1, seconds: fl
         waiting = list(
             db.execute(
                 "SELECT id, attempt, tries FROM notes WHERE state = 'waiting' AND wants = 'hearing' "
-                "AND withdrawn_at IS NULL ORDER BY tries, seq LIMIT ?",
-                [count],
+                "AND withdrawn_at IS NULL AND id NOT IN (SELECT value FROM json_each(?)) ORDER BY tries, seq LIMIT ?",
+                [json.dumps(sorted(but_not)), count],
             )
         )
         if waiting and waiting[0][2]:

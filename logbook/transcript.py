@@ -1,7 +1,8 @@
 """A transcript: the engine's words as they came, each with its seconds and its probability.
 
 `text` is the words joined as they came, stripped at both ends, never normalised; `start` and `end` count
-code points of `text`, end exclusive. `heard` of a word is its lowest token probability, 0 to 1.
+code points of `text`, end exclusive. `heard` of a word is its lowest token probability, 0 to 1, and low for a
+word in which the recording ends.
 """
 
 from __future__ import annotations
@@ -40,7 +41,7 @@ class Doubt:
 class Unheard:
     second: float
     until: float
-    why: str  # noise no_speech repetition echo
+    why: str  # noise no_speech repetition echo language torn too_long cut_off; the last three of one moment or to the end
 
 
 @dataclass(frozen=True)

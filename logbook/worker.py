@@ -3,7 +3,8 @@
     work_once(folder, bench, now) -> Done     one round: photos, typed words, sound, pieces; a second hearing when idle
     work(path, bench, stop)                                       rounds until `stop` is set
 
-Results are fenced by the attempt of the hold (`lease.py`); no transaction is open while hearing.
+Results are fenced by the attempt of the hold (`lease.py`); no transaction is open while hearing. A recording longer
+than a minute is heard a stretch a round, after the short notes that wait, so that a forgotten microphone holds nobody up.
 """
 
 from __future__ import annotations
@@ -21,7 +22,7 @@ from typing import NamedTuple
 
 from logbook import lease, reading, running, store
 from logbook.decoding import pictures, sound
-from logbook.hearing import second
+from logbook.hearing import second, stretches
 from logbook.hearing.engine import Engine
 from logbook.mistake import Broken, Mistake
 from logbook.store import answering
@@ -30,10 +31,30 @@ from logbook.store.folder import room_for_derived
 from logbook.transcript import Transcript, Unheard, from_json
 
 AT_ONCE = 4  # notes heard together; alone and together give the same words
+WINDOWS = 2  # of a long recording, heard in one round
 PAUSE = 0.25  # seconds between two looks where nothing waited
 LOOK_FOR = 8.0  # seconds of one round given to photos, so that a pile of hard ones keeps no words waiting
 SECOND_TRIES = 2  # second hearings of one note that may bring the worker down
 LOOK_AGAIN = 60.0  # seconds after which pieces that wait for photos are looked at again
+
+
+@dataclass(frozen=True)
+class Recorded:
+    """The sound of a note; `torn` are the seconds at which a part of it could not be used."""
+
+    sound: sound.Sound
+    torn: tuple[float, ...] = ()
+
+
+@dataclass
+class Long:
+    """A long recording that is being heard: what is still to hear of it, what was heard, and the seconds that took."""
+
+    hold: lease.Hold
+    one: Recorded
+    left: list[tuple[float, sound.Sound]]
+    heard: list[tuple[float, Transcript]] = field(default_factory=list)
+    spent: float = 0.0
 
 
 @dataclass
@@ -45,6 +66,8 @@ class Bench:
     clock: lease.Clock = field(default_factory=lease.clock)
     reckoner: store.Reckoner = field(default_factory=store.Reckoner)
     holds: list[lease.Hold] = field(default_factory=list)  # what it hears now
+    long: Long | None = None  # the one long recording that it hears between the others
+    put_off: set[str] = field(default_factory=set)  # other long ones: their turn comes after it
     again: Callable[[], Engine] | None = None  # hears doubtful notes once more when nothing else waits; None: nobody does
 
 
@@ -64,6 +87,7 @@ def work(path: Path, bench: Bench, stop: threading.Event) -> None:
             done = work_once(folder, bench, again=again)
         if not any(done):
             stop.wait(PAUSE)
+    put_back(path, bench)  # a long recording of which a part is still to hear
 
 
 def put_back(path: Path, bench: Bench) -> None:
@@ -80,6 +104,7 @@ class Done(NamedTuple):
     notes: int = 0  # that got an answer
     photos: int = 0  # that were looked at
     again: int = 0  # that were heard a second time
+    stretches: int = 0  # of long recordings that were heard
 
 
 def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None, *, again: bool = False) -> Done:
@@ -87,12 +112,16 @@ def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None
     if folder.read_only or not room_for_derived(folder):
         return Done()
     now = (now or datetime.now(UTC)).astimezone(folder.job.timezone()).replace(microsecond=0)
+    _still_held(folder, bench)
     lease.lapse(folder, bench.clock)
     photos = look_at_photos(folder, now, bench.clock)
     notes = read_typed(folder, now) + hear_waiting(folder, bench, now)
-    heard_again = 0 if notes or bench.again is None else hear_again(folder, bench.again, now)
+    if notes and bench.long is not None:
+        store.catch_up(folder, bench.reckoner, again=again)  # nobody's answer waits for the stretch that comes now
+    heard = hear_on(folder, bench, now)
+    heard_again = 0 if notes or heard or bench.again is None else hear_again(folder, bench.again, now)
     store.catch_up(folder, bench.reckoner, again=again)
-    return Done(notes, photos, heard_again)
+    return Done(notes, photos, heard_again, heard)
 
 
 def look_at_photos(folder: store.JobFolder, now: datetime, clock: lease.Clock, most: int = 20) -> int:
@@ -124,12 +153,18 @@ def read_typed(folder: store.JobFolder, now: datetime) -> int:
 
 
 def hear_waiting(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
-    """Hear up to `AT_ONCE` notes. Broken: the ears cannot be loaded; no note was taken up and none is given up."""
-    if not folder.db.execute("SELECT 1 FROM notes WHERE state = 'waiting' AND wants = 'hearing' AND withdrawn_at IS NULL").fetchone():
+    """Hear up to `AT_ONCE` notes; of the long recordings among them one is begun (`bench.long`), others are put off.
+
+    Broken: the ears cannot be loaded; no note was taken up and none is given up.
+    """
+    if bench.long is None:
+        bench.put_off.clear()
+    waiting = [note for (note,) in folder.db.execute("SELECT id FROM notes WHERE state = 'waiting' AND wants = 'hearing' AND withdrawn_at IS NULL")]
+    if bench.put_off.issuperset(waiting):
         return 0
     ears = bench.ears()
     holds = []
-    for hold in lease.take(folder, bench.name, bench.clock, AT_ONCE):
+    for hold in lease.take(folder, bench.name, bench.clock, AT_ONCE, but_not=bench.put_off):
         if hold.tries > lease.TRIES:
             lease.give_back(folder, [hold])
             answering.gave_up(folder, hold.note, Mistake("store.gave-up", hold.note, {"tries": lease.TRIES}), now)
@@ -137,29 +172,66 @@ def hear_waiting(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
             holds.append(hold)
     if not holds:
         return 0
-    bench.holds, began = holds, time.monotonic()
-    with _beating(folder, bench, holds):
-        recorded = [(hold, _decoded(folder, hold.note)) for hold in holds]
-        whole = [(hold, one) for hold, one in recorded if not isinstance(one, Mistake)]
-        for hold, problem in recorded:
-            if isinstance(problem, Mistake):
-                answering.unheard(folder, hold, problem, now)
+    began, answered, seconds = time.monotonic(), len(holds), 0.0
+    held = [bench.long.hold] if bench.long else []
+    bench.holds = [*holds, *held]
+    with _beating(folder, bench, bench.holds):
+        whole = []
+        for hold in holds:
+            one = _decoded(folder, hold.note)
+            if isinstance(one, Mistake):
+                answering.unheard(folder, hold, one, now)
+            elif one.sound.seconds <= stretches.LONG or not ears.in_stretches:
+                whole.append((hold, one))
+            else:
+                answered -= 1
+                if bench.long is None:
+                    bench.long = Long(hold, one, stretches.parts(one.sound))
+                else:
+                    bench.put_off.add(hold.note)
+                    lease.give_back(folder, [hold])
         if whole:
             languages = [_language(folder, hold) for hold, _ in whole]
             transcripts = ears.hear([one.sound for _, one in whole], languages=languages)
             for (hold, one), words in zip(whole, transcripts, strict=True):
                 _answer(folder, hold, one, words, now)
-    bench.holds = []
-    running.tell("heard", notes=len(holds), seconds=round(sum(one.sound.seconds for _, one in whole), 1), ms=round(1000 * (time.monotonic() - began)))
-    return len(holds)
+            seconds = sum(one.sound.seconds for _, one in whole)
+    bench.holds = [bench.long.hold] if bench.long else []
+    if answered:
+        running.tell("heard", notes=answered, seconds=round(seconds, 1), ms=round(1000 * (time.monotonic() - began)))
+    return answered
 
 
-@dataclass(frozen=True)
-class Recorded:
-    """The sound of a note; `torn` are the seconds at which a part of it could not be used."""
+def hear_on(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
+    """The next stretch of the long recording, and its answer after the last; 1, or 0 where there is none."""
+    going = bench.long
+    if going is None:
+        return 0
+    began = time.monotonic()
+    some, going.left = going.left[:WINDOWS], going.left[WINDOWS:]
+    spoken = _language(folder, going.hold) or stretches.language(going.heard)
+    with _beating(folder, bench, [going.hold]):
+        found = bench.ears().hear([part for _, part in some], languages=[spoken] * len(some))
+        going.heard += [(start, words) for (start, _), words in zip(some, found, strict=True)]
+        going.spent += time.monotonic() - began
+        if not going.left:
+            _answer(folder, going.hold, going.one, stretches.joined(going.one.sound, going.heard), now)
+    if not going.left:
+        bench.long, bench.holds = None, []
+        running.tell("heard", notes=1, seconds=round(going.one.sound.seconds, 1), ms=round(1000 * going.spent))
+    return 1
 
-    sound: sound.Sound
-    torn: tuple[float, ...] = ()
+
+def _still_held(folder: store.JobFolder, bench: Bench) -> None:
+    """Hold the long recording on; let go of it where somebody else has it by now, or it was taken back."""
+    if bench.long is None:
+        return
+    hold = bench.long.hold
+    lease.renew(folder, [hold], bench.clock)
+    found = folder.db.execute("SELECT withdrawn_at FROM notes WHERE id = ? AND attempt = ? AND state = 'hearing'", [hold.note, hold.attempt]).fetchone()
+    if found is None or found[0] is not None:
+        lease.give_back(folder, [hold])
+        bench.long, bench.holds = None, []
 
 
 def _answer(folder, hold, one: Recorded, words: Transcript | Mistake, now: datetime) -> None:
@@ -173,7 +245,8 @@ def _answer(folder, hold, one: Recorded, words: Transcript | Mistake, now: datet
         answering.unheard(folder, hold, problem, now, words)
     else:
         read = reading.read(words.text, language=_language(folder, hold), transcript=words, job=folder.job)
-        answering.heard(folder, hold, words, read, now, doubtful=second.is_doubtful(words))
+        doubtful = one.sound.seconds <= stretches.LONG and second.is_doubtful(words)  # a long one would hold up the notes that come
+        answering.heard(folder, hold, words, read, now, doubtful=doubtful)
 
 
 def hear_again(folder: store.JobFolder, ears: Callable[[], Engine], now: datetime) -> int:

@@ -1,8 +1,21 @@
-"""Shared by every test: one way to run hypothesis."""
+"""Shared by every test: one way to run hypothesis, and one pair of real ears."""
 
+import pytest
 from hypothesis import HealthCheck, settings
 
 settings.register_profile(
     "logbook", derandomize=True, max_examples=50, deadline=None, suppress_health_check=[HealthCheck.too_slow]
 )
 settings.load_profile("logbook")
+
+
+@pytest.fixture(scope="session")
+def ears():
+    """Whisper itself, loaded once for every test that hears with it."""
+    pytest.importorskip("whisper")
+    from logbook.hearing import engine
+    from logbook.mistake import Mistake
+
+    made = engine.make("whisper")
+    assert not isinstance(made, Mistake), made
+    return made

@@ -10,7 +10,6 @@ import pytest
 from logbook.decoding import sound
 from logbook.decoding.sound import RATE, Sound
 from logbook.hearing import doubt, engine, prompt, scripted, second, windows
-from logbook.mistake import Mistake
 from logbook.transcript import Transcript, Unheard, Word, from_json, to_json
 
 HERE = Path(__file__).parent / "cases" / "hearing"
@@ -134,14 +133,6 @@ def test_an_engine_that_cannot_be_made_is_told(name, key):
 
 
 # --- Whisper itself: one model for all
-
-
-@pytest.fixture(scope="module")
-def ears():
-    pytest.importorskip("whisper")
-    made = engine.make("whisper")
-    assert not isinstance(made, Mistake), made
-    return made
 
 
 @pytest.fixture(scope="module")

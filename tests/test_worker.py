@@ -189,3 +189,74 @@ def test_a_pile_of_hard_photos_keeps_no_words_waiting(folder, monkeypatch):
     assert worker.look_at_photos(folder, came.spoken_at, one.clock) == 1
     assert worker.look_at_photos(folder, came.spoken_at, one.clock) == 1
     assert worker.look_at_photos(folder, came.spoken_at, one.clock) == 0
+
+
+class SlowEars(Ears):
+    """Hears a long sound in stretches, as the real ears do, and tells the order in which it was asked."""
+
+    in_stretches = True
+
+    def __init__(self, meanwhile=None):
+        super().__init__()
+        self.asked, self.meanwhile = [], meanwhile
+
+    def hear(self, sounds, *, languages):
+        self.asked.append([round(sound.seconds) for sound in sounds])
+        if self.meanwhile and sum(self.asked[-1]) > 30:
+            self.meanwhile()
+        first = len([one for one in self.asked if max(one) > 5]) == 1
+        return [scripted.spread(SAID if sound.seconds < 5 or (first and n == 0) else "", sound.seconds, "en") for n, sound in enumerate(sounds)]
+
+
+def long_tone(hertz: int, seconds: int) -> bytes:
+    """As `tone`: the same second over and over."""
+    one = tone(hertz)
+    return one[:40] + struct.pack("<I", 32_000 * seconds) + one[44:] * seconds
+
+
+def test_a_forgotten_recording_holds_nobody_up(folder):
+    """A long recording is heard a stretch a round; whoever hands in meanwhile waits for that stretch and no longer."""
+    came = []
+
+    def meanwhile():
+        came.append(hand_in(folder, tone(500 + len(came))))
+
+    ears = SlowEars(meanwhile)
+    long = hand_in(folder, long_tone(300, 200))
+    desk = worker.Bench(lambda: ears)
+    states = []
+    for _ in range(12):
+        worker.work_once(folder, desk)
+        states.append([store.note_document(folder, note, "en")["state"] for note in came])
+    assert all(state == "answered" for round_ in states for state in round_[:-1])  # all but the one that came in this very round
+    doc = store.note_document(folder, long, "en")
+    assert doc["state"] == "answered" and doc["text"] == SAID and desk.holds == [] and desk.long is None
+    assert sum(sum(asked) for asked in ears.asked if sum(asked) > 1) == pytest.approx(200, abs=4)
+    assert max(sum(asked) for asked in ears.asked) <= 59
+
+
+def test_several_long_recordings_come_one_after_another_and_none_is_lost(folder):
+    ears, desk = SlowEars(), None
+    notes = [hand_in(folder, long_tone(300 + n, 70)) for n in range(3)] + [hand_in(folder, tone(500))]
+    desk = worker.Bench(lambda: ears)
+    worker.work_once(folder, desk)
+    assert [store.note_document(folder, note, "en")["state"] for note in notes] == ["hearing", "waiting", "waiting", "answered"]
+    while any(worker.work_once(folder, desk)):
+        pass
+    assert [store.note_document(folder, note, "en")["state"] for note in notes] == ["answered", "unheard", "unheard", "answered"]  # as these ears hear
+    assert folder.db.execute("SELECT max(tries) FROM notes").fetchone()[0] == 1
+
+
+def test_a_long_recording_goes_on_with_the_next_worker_and_one_taken_back_is_let_go(folder):
+    note = hand_in(folder, long_tone(300, 150))
+    desk = worker.Bench(lambda: SlowEars())
+    worker.work_once(folder, desk)
+    assert desk.long is not None and desk.holds == [desk.long.hold]
+    worker.put_back(folder.path, desk)
+    assert folder.db.execute("SELECT state, tries FROM notes").fetchone() == ("waiting", 0)
+    worker.work_once(folder, desk)  # it is no longer held: the first worker lets go of what it had, and begins anew
+    assert desk.long.hold.attempt == 2
+    with store.writing(folder) as db:
+        db.execute("UPDATE notes SET withdrawn_at = '2026-10-14T12:00:00+00:00' WHERE id = ?", [note])
+    worker.work_once(folder, desk)
+    assert desk.long is None and desk.holds == []

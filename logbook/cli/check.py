@@ -172,7 +172,7 @@ def _show(document: dict, language: str | None) -> None:
     _paragraph(f"“{document['text']}”", "  ")
     for stretch in document.get("transcript", {}).get("unheard", ()):
         why = say(f"hearing.why.{stretch['why']}", tongue)
-        _paragraph(say("hearing.show.unheard", tongue, second=stretch["second"], until=stretch["until"], why=why), "  ")
+        _paragraph(say("hearing.show.unheard" if stretch["until"] > stretch["second"] else "hearing.show.at", tongue, second=stretch["second"], until=stretch["until"], why=why), "  ")
     if "reason" in document and has(document["reason"], tongue):
         _paragraph(say(document["reason"], tongue), "  ")
     if not document["fittings"]:

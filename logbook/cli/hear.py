@@ -75,4 +75,4 @@ def _show(document: dict) -> None:
         print("  " + say("hearing.show.faint", TONGUE, words=", ".join(faint)))
     for stretch in document["unheard"]:
         why = say(f"hearing.why.{stretch['why']}", TONGUE)
-        print("  " + say("hearing.show.unheard", TONGUE, second=stretch["second"], until=stretch["until"], why=why))
+        print("  " + say("hearing.show.unheard" if stretch["until"] > stretch["second"] else "hearing.show.at", TONGUE, second=stretch["second"], until=stretch["until"], why=why))

@@ -22,6 +22,7 @@ NAMES = ("whisper", "scripted")
 
 class Engine(Protocol):
     name: str
+    in_stretches: bool  # whether a long sound may be handed over in parts; prepared words are those of the whole
 
     def hear(self, sounds: Sequence[Sound], *, languages: Sequence[str | None]) -> list[Transcript | Mistake]:
         """One transcript a sound, in order; a Mistake only where this engine can never hear that sound."""

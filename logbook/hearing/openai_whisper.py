@@ -10,6 +10,7 @@ import os
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 import numpy as np
 import torch
@@ -21,7 +22,7 @@ from logbook.decoding.sound import RATE, Sound
 from logbook.hearing import alignment, doubt, prompt, second, weights, windows
 from logbook.hearing.decoder import Decoder, Hypothesis, Memory, bfloat16_is_fast
 from logbook.hearing.windows import Window
-from logbook.hearing.words import groups, words_of
+from logbook.hearing.words import groups, half_heard, words_of
 from logbook.mistake import Mistake
 from logbook.transcript import Doubt, Transcript, Unheard, Word
 
@@ -31,6 +32,13 @@ BEAMS = 4  # texts side by side where a doubtful note is heard again
 SLOWER = 1.12  # and how much slower it is played then
 TOKENS_A_SECOND, TOKENS_AT_LEAST = 7, 16  # a faster text is a runaway
 PROMPT_ROOM = 200  # tokens of the prompt at most
+
+
+class First(NamedTuple):
+    """What one step without any prompt says: probability of no speech; share of `LANGUAGES` among all that Whisper knows."""
+
+    no_speech: float
+    known: float
 
 
 @dataclass(frozen=True)
@@ -54,6 +62,7 @@ class Whisper:
     """The engine with its model loaded. `hear` is a pure function of the sounds."""
 
     name = "openai-whisper"
+    in_stretches = True
 
     def __init__(self, found: weights.Weights, threads: int | None = None):
         torch.set_num_threads(threads or os.cpu_count() or 1)
@@ -65,6 +74,7 @@ class Whisper:
         self.decoder = Decoder(model)
         self.tokenizers = {code: get_tokenizer(True, language=code, task="transcribe") for code in LANGUAGES}
         self.language_tokens = [self.tokenizers["en"].to_language_token(code) for code in LANGUAGES]
+        self.all_languages = list(self.tokenizers["en"].all_language_tokens)
         self.barred, self.barred_first = self._barred()
         self.groups = [torch.tensor(sorted({token for one in some for token in one})) for some in
                        zip(*(groups(tokenizer) for tokenizer in self.tokenizers.values()), strict=True)]  # fmt: skip
@@ -125,9 +135,9 @@ class Whisper:
         language = language or self._language(steps)
         parts = []
         for window, memory, logs in zip(cut, memories, steps, strict=True):
-            no_speech = float(logs.exp()[self.tokenizers["en"].no_speech])
-            (one,) = self._decoded([window], memory, [self.prompts[language]], [language], [no_speech], BEAMS)
-            if no_speech >= doubt.NO_SPEECH:
+            first = self._first(logs)
+            (one,) = self._decoded([window], memory, [self.prompts[language]], [language], [first], BEAMS)
+            if first.no_speech >= doubt.NO_SPEECH:
                 one = replace(one, text="", words=(), why="no_speech")
             parts.append((window, one))
         heard = self._transcript(sound, language, parts)
@@ -171,41 +181,46 @@ class Whisper:
         """Windows of one length, (sound, window), heard or found silent."""
         heard, spoken = {}, []
         for row, place in enumerate(group):
-            no_speech = float(steps[place].exp()[self.tokenizers["en"].no_speech])
-            if no_speech >= doubt.NO_SPEECH:
-                silence = doubt.Measures(no_speech, 0.0, 0.0, True)
-                heard[place] = Heard("", (), Doubt(round(no_speech, 4), 0.0, 0.0), "no_speech", silence)
+            first = self._first(steps[place])
+            if first.no_speech >= doubt.NO_SPEECH:
+                silence = doubt.Measures(first.no_speech, 0.0, 0.0, True)
+                heard[place] = Heard("", (), Doubt(round(first.no_speech, 4), 0.0, 0.0), "no_speech", silence)
             else:
-                spoken.append((row, place, no_speech))
+                spoken.append((row, place, first))
         if spoken:
             places = [place for _, place, _ in spoken]
             some = self._words(
                 [cut[i][n] for i, n in places], memory.of([row for row, _, _ in spoken]), [found[i] for i, _ in places],
-                [no_speech for _, _, no_speech in spoken],
+                [first for _, _, first in spoken],
             )  # fmt: skip
             heard |= zip(places, some, strict=True)
         return heard
 
-    def _words(self, some, memory: Memory, languages: Sequence[str], no_speech: Sequence[float]) -> list[Heard]:
+    def _first(self, logs: torch.Tensor) -> First:
+        """What the one step without prompt says, of its log probabilities (vocabulary)."""
+        spoken = logs[self.all_languages].logsumexp(-1)
+        return First(float(logs[self.tokenizers["en"].no_speech].exp()), float((logs[self.language_tokens].logsumexp(-1) - spoken).exp()))
+
+    def _words(self, some, memory: Memory, languages: Sequence[str], firsts: Sequence[First]) -> list[Heard]:
         prompts = [self.prompts[code] for code in languages]
-        heard = self._decoded(some, memory, prompts, languages, no_speech)
+        heard = self._decoded(some, memory, prompts, languages, firsts)
         return [
-            self._again(window, language, p) or one if doubt.may_hear_again(one.why, p) else one
-            for window, one, language, p in zip(some, heard, languages, no_speech, strict=True)
+            self._again(window, language, first) or one if doubt.may_hear_again(one.why, first.no_speech) else one
+            for window, one, language, first in zip(some, heard, languages, firsts, strict=True)
         ]
 
-    def _again(self, window: Window, language: str, no_speech: float) -> Heard | None:
+    def _again(self, window: Window, language: str, first: First) -> Heard | None:
         """A stumbled hearing once more: all 30 seconds for the encoder, with the prompt and then without it."""
         memory = self.decoder.memory(self._encode([window], windows.WHOLE))
         bare = [*self.tokenizers[language].sot_sequence, self.tokenizers[language].no_timestamps]
         for before in (self.prompts[language], bare):
-            (one,) = self._decoded([window], memory, [before], [language], [no_speech])
+            (one,) = self._decoded([window], memory, [before], [language], [first])
             if doubt.stands_again(one.why, one.measures):
                 return replace(one, again=True)
         return None
 
     def _decoded(
-        self, some, memory: Memory, prompts, languages: Sequence[str], no_speech: Sequence[float], beams: int = 1
+        self, some, memory: Memory, prompts, languages: Sequence[str], firsts: Sequence[First], beams: int = 1
     ) -> list[Heard]:
         limits = [int(TOKENS_A_SECOND * window.seconds) + TOKENS_AT_LEAST for window in some]
         end = self.tokenizers["en"].eot
@@ -226,14 +241,14 @@ class Whisper:
             for i, one in zip(items, alignment.times(self.decoder, memory.of(items), head, texts, lengths, end), strict=True):
                 timed[i] = one
         return [
-            self._heard(window, hypotheses[i], timed.get(i), languages[i], no_speech[i]) for i, window in enumerate(some)
+            self._heard(window, hypotheses[i], timed.get(i), languages[i], firsts[i]) for i, window in enumerate(some)
         ]
 
-    def _heard(self, window: Window, found: Hypothesis, timed, language: str, no_speech: float) -> Heard:
+    def _heard(self, window: Window, found: Hypothesis, timed, language: str, first: First) -> Heard:
         text = self.tokenizers[language].decode(list(found.tokens)).strip()
         plain = sum(timed.logs) / len(timed.logs) if timed else 0.0
-        measures = doubt.Measures(no_speech, found.mean_log, plain, found.ended)
-        told = Doubt(round(no_speech, 4), round(found.mean_log, 4), round(doubt.compression(text), 4))
+        measures = doubt.Measures(first.no_speech, found.mean_log, plain, found.ended, window.seconds, first.known)
+        told = Doubt(round(first.no_speech, 4), round(found.mean_log, 4), round(doubt.compression(text), 4))
         why = doubt.why_unheard(text, language, measures)
         if why:
             return Heard("", (), told, why, measures)
@@ -243,12 +258,15 @@ class Whisper:
         text, words, unheard = "", [], []
         for window, heard in parts:
             if heard.why:
-                _add(unheard, Unheard(round(window.start, 2), round(window.start + window.seconds, 2), heard.why))
+                unheard.append(Unheard(round(window.start, 2), round(window.start + window.seconds, 2), heard.why))
                 continue
             text = f"{text} {heard.text}" if text else heard.text
             offset = len(text) - len(heard.text)
             words += [replace(word, start=word.start + offset, end=word.end + offset) for word in heard.words]
-        unheard = windows.with_pauses(unheard, words, sound.seconds)
+        unheard = windows.run_together(windows.with_pauses(unheard, words, sound.seconds))
+        if words and windows.stops_short(sound.samples):
+            unheard.append(Unheard(round(sound.seconds, 2), round(sound.seconds, 2), "cut_off"))
+            words[-1] = half_heard(words[-1])
         if sound.whole_seconds > sound.seconds + 1.0:
             unheard.append(Unheard(round(sound.seconds, 2), round(sound.whole_seconds, 2), "too_long"))
         spoken = [heard.doubt for _, heard in parts if not heard.why] or [heard.doubt for _, heard in parts]
@@ -295,10 +313,3 @@ def _mel(samples: np.ndarray, fed: int) -> torch.Tensor:
     padded = np.zeros(fed * RATE, np.float32)
     padded[: samples.size] = samples[: padded.size]
     return whisper.log_mel_spectrogram(padded)
-
-
-def _add(unheard: list[Unheard], one: Unheard) -> None:
-    """Stretches that follow each other for the same reason become one."""
-    if unheard and unheard[-1].why == one.why and unheard[-1].until == one.second:
-        one = Unheard(unheard.pop().second, one.until, one.why)
-    unheard.append(one)

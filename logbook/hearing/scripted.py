@@ -26,6 +26,7 @@ def make(folder: Path | str | None) -> Scripted | Mistake:
 
 class Scripted:
     name = "scripted"
+    in_stretches = False
 
     def __init__(self, folder: Path):
         self.folder = folder

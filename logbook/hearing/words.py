@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import re
+from dataclasses import replace
 
 from logbook.hearing.alignment import Timed
 from logbook.hearing.decoder import Hypothesis
@@ -12,6 +13,7 @@ from logbook.transcript import Alternative, Word
 HEARD_AT_LEAST = 0.05  # an alternative less likely than this is no alternative
 TURNS_AT_LEAST = 0.02  # but a number in a number's place, or a word that turns an act ("now", "not"), counts from here
 ALTERNATIVES = 4
+HALF_HEARD = 0.3  # of a word in which the recording ends, at most: "twenty" may have been twenty-four, below every doubt limit
 WORD = re.compile(r"\w")
 NUMBER = re.compile(r" \d{1,2}")
 TURNING = {"en": ("not", "now", "no", "new", "know", "don't"), "es": ("no", "ya", "sí", "si", "así", "ni", "falta")}
@@ -50,6 +52,11 @@ def words_of(tokenizer, found: Hypothesis, timed: Timed, start: float) -> tuple[
         )
         offset += len(text) + 1
     return tuple(made)
+
+
+def half_heard(word: Word) -> Word:
+    """The last word of a recording that ends while somebody speaks."""
+    return replace(word, heard=min(word.heard, HALF_HEARD))
 
 
 def _alternatives(tokenizer, found: Hypothesis, bearing: list[int], parts, text: str) -> tuple[Alternative, ...]:

@@ -14,7 +14,7 @@ from logbook.note import Correction, Note, Photo
 from logbook.said import Earlier, Entry, Fact, Muffled
 
 TAG = "duct-tag:1:"
-_LOST = ("noise", "repetition", "echo", "torn", "too_long")  # why a stretch gave no words; a pause is none
+_LOST = ("noise", "repetition", "echo", "language", "torn", "too_long", "cut_off")  # why a stretch gave no words; a pause is none
 
 
 def entries(note: Note) -> tuple[Entry, ...]:
