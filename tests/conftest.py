@@ -1,8 +1,11 @@
 """Shared by every test: one way to run hypothesis, and one pair of real ears."""
 
+import os
+
 import pytest
 from hypothesis import HealthCheck, settings
 
+os.environ.setdefault("OMP_WAIT_POLICY", "PASSIVE")  # before torch: threads that spin on a busy machine take minutes for seconds
 settings.register_profile(
     "logbook", derandomize=True, max_examples=50, deadline=None, suppress_health_check=[HealthCheck.too_slow]
 )
