@@ -27,7 +27,8 @@ def unsafe(name: str) -> bool:
     parts = name.split("/")
     return (
         name.startswith(("/", "~")) or "\\" in name or ":" in parts[0] or any(part in ("", ".", "..") for part in parts)
-        or any(unicodedata.category(sign) in ("Cc", "Cf", "Cs", "Zl", "Zp") for sign in name)
+        # plain letters are the common case, and a package has thousands of names
+        or not (name.isascii() and name.isprintable()) and any(unicodedata.category(sign) in ("Cc", "Cf", "Cs", "Zl", "Zp") for sign in name)
     )  # fmt: skip
 
 

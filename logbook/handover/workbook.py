@@ -1,75 +1,53 @@
 """The register for people who live in spreadsheets: XLSX with the same bytes every time.
 
-openpyxl stamps the hour into its files; the parts are packed again with one fixed time, in the order of their names.
+XlsxWriter packs the parts with one fixed time; rows go to the disk as they come, so that a long register takes no more
+memory than a short one.
 """
 
 from __future__ import annotations
 
 import io
-import zipfile
 from collections.abc import Iterable, Mapping, Sequence
-from datetime import datetime
-from tempfile import SpooledTemporaryFile
+from datetime import UTC, datetime
 
-from openpyxl import Workbook
-from openpyxl.cell import WriteOnlyCell
-from openpyxl.styles import Alignment, Font, PatternFill
-from openpyxl.utils import get_column_letter
+import xlsxwriter
 
-from logbook.handover.bag import FIXED_TIME
 from logbook.handover.register import plain
 
-HEAD = Font(bold=True, color="FFFFFF")
-DARK = PatternFill("solid", fgColor="1B2733")
 LONGEST = 32_767  # characters of a cell
+NARROW, WIDE = 12, 30  # of a column, in characters
 _ILLEGAL = {code: "\u25a1" for code in (*range(0, 9), 11, 12, *range(14, 32), 0xFFFE, 0xFFFF)}  # XML 1.0 cannot carry them
+# text stays text: nothing in it is taken for a formula, a number or an address
+AS_TEXT = {"constant_memory": True, "strings_to_formulas": False, "strings_to_numbers": False, "strings_to_urls": False}
 
 
 def workbook(sheets: Sequence[tuple[str, Sequence[tuple[str, str, str]], Iterable[Mapping]]]) -> bytes:
-    """`sheets`: (title, columns, rows). Text stays text: nothing in it is taken for a formula."""
-    book = Workbook(write_only=True)
-    for title, columns, rows in sheets:
-        page = book.create_sheet(title[:31])
-        page.freeze_panes = "D2"
-        for at, (name, _, _) in enumerate(columns, 1):
-            page.column_dimensions[get_column_letter(at)].width = min(max(len(name) + 2, 12), 30)
-        head = []
-        for name, _, _ in columns:
-            cell = WriteOnlyCell(page, name)
-            cell.font, cell.fill, cell.alignment = HEAD, DARK, Alignment(wrap_text=True, vertical="top")
-            head.append(cell)
-        page.append(head)
-        for row in rows:
-            page.append([_cell(row[name]) for name, _, _ in columns])
-    book.properties.creator = "fitting-logbook"
-    book.properties.created = book.properties.modified = datetime(1980, 1, 1)
-    with SpooledTemporaryFile(1 << 24) as raw:
-        book.save(raw)
-        return _same_time(raw)
-
-
-def _cell(value: object) -> object:
-    """Neutralised text is never taken for a formula by the writer either; an empty cell is left out."""
-    if not isinstance(value, str):
-        return value
-    return str(plain(value)).translate(_ILLEGAL)[:LONGEST] or None
-
-
-def _same_time(raw) -> bytes:
+    """`sheets`: (title, columns, rows)."""
     out = io.BytesIO()
-    with zipfile.ZipFile(raw) as made, zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as again:
-        for name in sorted(made.namelist()):
-            content = made.read(name)
-            if name == "docProps/core.xml":
-                content = _modified(content)
-            info = zipfile.ZipInfo(name, FIXED_TIME)
-            info.compress_type = zipfile.ZIP_DEFLATED
-            again.writestr(info, content)
+    book = xlsxwriter.Workbook(out, AS_TEXT)
+    book.set_properties({"author": "fitting-logbook", "created": datetime(1980, 1, 1, tzinfo=UTC)})
+    head = book.add_format({"bold": True, "font_color": "#FFFFFF", "bg_color": "#1B2733", "text_wrap": True, "valign": "top"})
+    for title, columns, rows in sheets:
+        page = book.add_worksheet(title[:31])
+        page.freeze_panes("D2")
+        for at, (name, _, _) in enumerate(columns):
+            page.set_column(at, at, min(max(len(name) + 2, NARROW), WIDE))
+            page.write_string(0, at, name, head)
+        for line, row in enumerate(rows, 1):
+            for at, (name, _, _) in enumerate(columns):
+                _write(page, line, at, row[name])
+    book.close()
     return out.getvalue()
 
 
-def _modified(core: bytes) -> bytes:
-    """Saving stamps the hour once more; put the fixed one back."""
-    start, end = b'<dcterms:modified xsi:type="dcterms:W3CDTF">', b"</dcterms:modified>"
-    head, found, rest = core.partition(start)
-    return head + start + b"1980-01-01T00:00:00Z" + end + rest.partition(end)[2] if found else core
+def _write(page, line: int, at: int, value: object) -> None:
+    """An empty cell is left out; neutralised text is written as text."""
+    match value:
+        case bool():
+            page.write_boolean(line, at, value)
+        case int() | float():
+            page.write_number(line, at, value)
+        case str():
+            text = str(plain(value)).translate(_ILLEGAL)[:LONGEST]
+            if text:
+                page.write_string(line, at, text)
