@@ -28,7 +28,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DOWN", "down|downward"),
     ("UP", "up|upward"),
     ("OVER", "over|across|along|in a run of|over a run of|over a length of|in a length of|within"),
-    ("BACK", "back|set back|setback|setback is|set back is|setback of|set back of|set it back|line's back|line back|runs back|goes back"),
+    ("BACK", "back|bk|set back|setback|setback is|set back is|setback of|set back of|set it back|line's back|line back|runs back|goes back"),
     ("THROUGH", "through|thru"),
     ("TIGHT", "tight|snug|butted up tight|tight fit|no daylight|closed up tight"),
     ("AROUND", "around|all around|all the way around|around it"),
@@ -94,7 +94,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WIDE", "wide|width|in width"),
     ("HIGH", "high|deep|tall|height|depth|in depth|in height|in the depth"),
     ("SQUARE", "square"),
-    ("LONG", "long|in length|long overall|overall length|overall|end to end|lengthwise|total length|long total"),
+    ("LONG", "long|lng|in length|long overall|overall length|overall|end to end|lengthwise|total length|long total"),
     ("LENGTH", "length|the length|overall length|total length|length is|length's|the tape says|tape says|tape measure says|tape measure reads|the tape reads|tape reads|the tape read"),
     ("SLOPE", "slope|pitch|taper|slope is|tapers|tapered|slopes|slope's|sloped part|the slope|pitched|sloping|tapering|slope part|angle part|angled part|incline"),
     ("TAKES", "takes|takes up|took|uses|runs|eats up|is over|lasts|takes about"),
@@ -110,7 +110,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("MOVE", "comes|come|goes|go|moves|move|coming|going|steps|pulls|pull|kicks|pushes|slants|brings|brought|bring|brought the|bring the|sloped|slopes|cut|tapers|taper|tapered|slope|steps in|came|went|angles|angled|slanted|kicked|pulled|moved|pushed|sucks|dropped|we took|took|pinches|tucks|turns|runs"),
     ("MOVE_DOWN", "drops|drop|drops down|comes down|come down|came down|goes down|go down|going down|dropped|dropping|lowers|slopes down|falls|coming down|dips|tapers down|dropped down|moves down|steps down|brought down|slants down|sloped down|pulled down|brings down|went down"),
     ("MOVE_UP", "rises|raises|comes up|come up|came up|goes up|go up|going up|lifts|rise|raised|slopes up|coming up|climbs|tapers up|moves up|steps up|kicks up|brought up|slants up|went up"),
-    ("MOVE_IN", "comes in|come in|came in|goes in|go in|going in|moves in|move in|pulls in|steps in|tapers in|coming in|narrows|pinches in|slants in|closes in|tucks in|kicks in|brought in|sloped in|reduces|squeezes in|taper in|slopes in|went in|moved in|gets smaller by|loses|shrinks|pulled in|brings in|turns in"),
+    ("MOVE_IN", "gives up|gave up|comes in|come in|came in|goes in|go in|going in|moves in|move in|pulls in|steps in|tapers in|coming in|narrows|pinches in|slants in|closes in|tucks in|kicks in|brought in|sloped in|reduces|squeezes in|taper in|slopes in|went in|moved in|gets smaller by|loses|shrinks|pulled in|brings in|turns in"),
     ("MOVE_OUT", "comes out|come out|goes out|go out|going out|moves out|move out|flares|flares out|opens|opens up|opens out|widens|widens out|kicks out|steps out|tapers out|coming out|spreads|bumps out|flare out|slopes out|expands|pushes out|went out|grows|gains|moved out|gets bigger by|turns out|slants out"),
     ("OFF", "off the|off of the|out of the|from the"),
     # ends and edges
@@ -135,8 +135,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("FULL_LENGTH", "full length|uncut|full section|full joint|full stick"),
     # staples
     ("STAPLE", "staple|staple it|stapling|staple them|staple it up|staple this one|staple that one"),
-    ("STAPLED", "stapled|is stapled|stapled it|stapled up|stapled down|stapled off|stapled it off|got stapled|stapled good|got it stapled|stapled through|ran the stapler around|ran the stapler all the way around|ran the stapler around it|ran the stapler all the way around it|shot staples|shot it with staples|stitched it|stitched it up|got my staples in|got the staples in|put the staples in|put staples in it|hit it with the stapler|stapled her up|stapled her|stapled 'em|gave it staples|zipped it with staples|stapled together|restapled|re-stapled|restapled it|re-stapled it|stapled tight|stapled it tight|stapled down tight|stapled up tight"),
-    ("STAPLES", "staples|the staples"),
+    ("STAPLED", "stapled|stpld|stapld|is stapled|stapled it|stapled up|stapled down|stapled off|stapled it off|got stapled|stapled good|got it stapled|stapled through|ran the stapler around|ran the stapler all the way around|ran the stapler around it|ran the stapler all the way around it|shot staples|shot it with staples|stitched it|stitched it up|got my staples in|got the staples in|put the staples in|put staples in it|hit it with the stapler|stapled her up|stapled her|stapled 'em|gave it staples|zipped it with staples|stapled together|restapled|re-stapled|restapled it|re-stapled it|stapled tight|stapled it tight|stapled down tight|stapled up tight"),
+    ("STAPLES", "staples|stpls|stpl|stp|the staples"),
     ("TURNING", "turning"),
     ("VANES", "vanes|turning vanes|vane|turning vane|the vanes|vanes are|double wall vanes|single wall vanes|vane rail|vane rails|vane set"),
     ("IN_PLACE", "installed|in place|fitted|are in|is in|in there|in it|put in|set|went in"),
@@ -159,7 +159,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("UNDONE", "pulled that|pulled those|pulled that out|pulled those out|tore that out|took that out|took those out|yanked them|yanked it|yanked those|yanked that|sticking up|sticking out|standing up|sticks up|popped up|standing proud|bent back up|came back up|hanging loose|flapping|lifting at|lifting on|curling up|curled up|lifting|is lifting|tore it off|tore it back off|tore them off|tore that off|tore it all off|tore all of it off|ripped it off|ripped it back off|ripped it all off|ripped that off|pulled it off|pulled it back off|pulled them off|pulled it all off|pulled that off|pulled it loose|peeled it off|peeled it back off|peeled off|peeled right off|peeled back off|took it off|took it back off|took it all off|took that off|took them off|took them back off|took them back out|took them out|took it back out|took it out|pulled them out|pulled them back out|pulled it out|pulled it back out|tore it out|tore them out|ripped it out|ripped them out|stripped it off|stripped it back off|cut it off|cut it back off|cut it back out|came back off|came undone|came loose|came unstuck|let go|popped off|popped loose|popped out|fell off|fell out|fell apart|lifted off|lifted right off|came right off|came off|came off again|came out again|has come off|undid it|undid that|pulled the tape off|tore the tape off|took the tape off|ripped the tape off|peeled the tape off|pulled the tape back off|took the tape back off|took the staples out|took the staples back out|pulled the staples out|pulled the staples|pulled the staples back out|took the vanes out|took the vanes back out|pulled the vanes|pulled the vanes out|pulled the vanes back out|didn't stick|didn't hold|wouldn't stick|won't stick|isn't sticking|not sticking|doesn't stick|wouldn't hold|won't hold|did not stick|had to tear it off|had to pull it off|had to take it off|had to rip it off|had to peel it off|had to pull them out|had to take them out|had to take them back out|had to pull them back out|had to cut it off|made us tear it off|made me tear it off|made us pull it off|made me pull it off|made us take it off|made me take it off|had us tear it off|had me tear it off|had us pull it off|had me pull it off|i pulled them|then pulled them|pulled 'em|pulled 'em out|pulled 'em off|pulled them all"),
     ("BENT", "bent|bent over|folded|bent tight|folded over|bent down|folded tight|bent back|bent flat|turned over|bent in|pounded flat|hammered flat|folded back|bend|crimped tight|bent all the way|folded over nice and tight|bent down nice and tight|bent over tight|folded over tight|folded down tight|bent down tight|bent nice and tight|bent good and tight|bent over nice and tight"),
     # tape
-    ("TAPED", "taped|is taped|taped it|taped up|taped off|taped over|taped it up|done taping|finished taping|taping done|taping's done|taping is done|taped good|taped down|taped it off|got taped|got it taped|closed with tape|sealed with tape|taped shut|taped her up|taped her|taped 'em|taped her off|re-taped it up|put the tape on it|got the tape on it|got tape on it|retaped|re-taped|retaped it|re-taped it|taped up tight|taped it up tight|taped her up tight|taped it tight|taped tight|taped down tight"),
+    ("TAPED", "taped|tpd|is taped|taped it|taped up|taped off|taped over|taped it up|done taping|finished taping|taping done|taping's done|taping is done|taped good|taped down|taped it off|got taped|got it taped|closed with tape|sealed with tape|taped shut|taped her up|taped her|taped 'em|taped her off|re-taped it up|put the tape on it|got the tape on it|got tape on it|retaped|re-taped|retaped it|re-taped it|taped up tight|taped it up tight|taped her up tight|taped it tight|taped tight|taped down tight"),
     ("TAPE", "tape|tape's|tapes|taping|tape job|foil tape"),
     ("TAPE_IT", "tape it|tape them|tape this|tape that|tape it up|tape this one|tape that one"),
     ("RUBBED", "rubbed down|rubbed it down|rubbed|rubbed out|rubbed it|rubbed in|rubbed it out|rubbed it in|rubbed good|burnished|burnished down|squeegeed|squeegeed down|squeegeed it|rubbed them down|rubbed the tape down|rubbed tape down|rubbed it down good|rubdown|rubbed down hard|rub down|rubbed it all down|rubbed all of it down|rubbed everything down|rubbed the tape|rubbed hard|rubbed it down hard|rubbed that down|rubbed on|pressed it down|rubbed 'em down|rubbed down the tape|rubbing|gave it a good rub|gave it a rub|gave it a good rubbing|gave it a rubbing|hit it with the squeegee|ran the squeegee over it|worked it down|rubbed her down|rubbed 'em|gave the tape a good rub|went over it with the squeegee"),
@@ -290,7 +290,7 @@ WHOLE_PLACES = (
 )
 
 UNITS = (
-    ("in", "inch|inches|\"|''|”|in.|inchs|inche|ins|''"),
+    ("in", "in|inch|inches|\"|''|”|in.|inchs|inche|ins|''"),
     ("ft", "foot|feet|ft|ft.|'|’|footer"),
     ("mm", "mm|millimeter|millimeters|millimetre|millimetres|mil|mils|millis"),
     ("cm", "cm|centimeter|centimeters|centimetre|centimetres|centi"),
@@ -326,7 +326,8 @@ NUMBERS = Numbers(
 
 TELLING = frozenset(
     "the and on is in to by of it with run down straight elbow stapled taped rubbed every long back side sides comes"
-    " fitting twelve two inches inch one four six eight ten twenty no not for that this was we have still from top".split()
+    " fitting twelve two inches inch one four six eight ten twenty no not for that this was we have still from top"
+    " str strt trans stpl stpls stpld tpd rubd lng oc bk".split()
 )
 
 NAMES = frozenset(

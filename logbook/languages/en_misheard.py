@@ -8,7 +8,25 @@ from logbook.languages.language import Misheard
 # sentences (ten synthetic voices, seven sites, seeds 1 and 3): "tape" for "taped" 12 times of 40, "staple" for "stapled" 8 of 40, "tee" as "T" 4,
 # "squeegee" 3, "in center" 3, the others once or twice; what was written once and could be another word of the trade stays out. Numbers and polarity never.
 _COUNTED = ("EVERY", "ON NUM", "ON LEN", "NUM SIDE_WORD", "SIDES_ALL", "BOTH JOINT", "BOTH", "SIDE COMMA", "SIDE STOP", "ALL NUM", "ALL SIDE_WORD", "DOWN BOTH", "DOWN JOINT", "LEN APART", "NUM APART")
+_NUMBERED = ("NUM", "MARKED", "NUMBER", "SIZE")
 MISHEARD = (
+    # thumbs: what hands in gloves type for a kind, right before its number
+    Misheard("str", "straight", "K_STRAIGHT", after=_NUMBERED, near=1),
+    Misheard("strt", "straight", "K_STRAIGHT", after=_NUMBERED, near=1),
+    Misheard("trans", "transition", "K_TRANSITION", after=_NUMBERED, near=1),
+    Misheard("tran", "transition", "K_TRANSITION", after=_NUMBERED, near=1),
+    Misheard("rdcr", "reducer", "K_TRANSITION"),
+    Misheard("el", "elbow", "K_ELBOW", after=("NUM", "MARKED"), near=1),
+    Misheard("elb", "elbow", "K_ELBOW", after=_NUMBERED, near=1),
+    Misheard("ofst", "offset", "K_OFFSET"),
+    Misheard("offst", "offset", "K_OFFSET"),
+    Misheard("plen", "plenum", "K_PLENUM", after=_NUMBERED, near=1),
+    Misheard("col", "collar", "K_COLLAR", after=("NUM", "MARKED"), near=1),
+    Misheard("rubd", "rubbed", "RUBBED"),
+    Misheard("rbd", "rubbed", "RUBBED"),
+    Misheard("rubd dn", "rubbed down", "RUBBED"),
+    Misheard("trimd", "trimmed", "TRIMMED"),
+    Misheard("pcs", "piece", "PIECE_COUNT", before=("NUM",), near=1),
     Misheard("staple", "staples", "STAPLES", before=("LEN", "FRAC"), near=1),
     # the ending of an act is lost between consonants: "staple every two", "wipe it down"; the commonest of all
     Misheard("staple", "stapled", "STAPLED", after=(*_COUNTED, "AND TAPED", "COMMA TAPED", "AND MISHEARD", "AND RUBBED", "THROUGH"), near=1, lost_ending=True),

@@ -318,6 +318,8 @@ def _corrected(items, text: str = ""):
                 done.pop()
             spanish = not contrast and done[-1].concept == "NOT" and len(done) > 1 and text[done[-1].start : done[-1].end].lower() == "no" and done[-2].concept == "SIZE"  # "doce por diez no catorce por diez"
             before = None if done[-1].concept == "NOT" and not spanish else _taken_back_by(item, done)
+            if before is None and done[-1].concept != "NOT":
+                before = _said_again(items, place, done)
             if before is not None:
                 first = done[before]
                 long = [kept for kept in done[before + 1 :] if kept.concept in ("LONG", "APART")]
@@ -330,6 +332,11 @@ def _corrected(items, text: str = ""):
                 del done[first + 1 :]
                 done[first] = replace(done[first], took_back=(*done[first].took_back, item))
                 continue
+        elif item.concept == "LETTER" and done and (first := _mark_before(items, place, done, text)) is not None:
+            old, start = done[first], done[-1].start if done[-1].concept == "DET" else item.start
+            del done[first:]
+            value = f"181A-{text[item.start : item.end].upper()}"
+            item = replace(item, concept="MARK181", value=value, start=start, read_as=value, took_back=(*old.took_back, replace(old, took_back=())))
         elif done and any(item.concept in pair for pair in _OPPOSITES):
             before = _opposite_before(item, done)
             if before is not None:
@@ -338,6 +345,17 @@ def _corrected(items, text: str = ""):
                 item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
         done.append(item)
     return tuple(done)
+
+
+def _mark_before(items, place: int, done: list[Item], text: str) -> int | None:
+    """ "181A-H, no wait, read it again, A-P": the end of the print alone, behind a word that takes the whole print back."""
+    if text[items[place].start : items[place].end].upper() not in ("P", "H", "M") or _concept(items, place + 1) not in ("COMMA", "STOP", "QUERY", ""):
+        return None
+    at, fixed = len(done) - 1, False
+    while at >= 0 and len(done) - at <= _FURTHEST and (done[at].concept in _LOOSE or done[at].concept in _BETWEEN_FIX or done[at].concept == "DASH"):
+        fixed = fixed or done[at].concept == "FIX" or (done[at].concept == "NO" and _says_no(done[at]))
+        at -= 1
+    return at if at >= 0 and fixed and done[at].concept == "MARK181" else None
 
 
 _OPPOSITES = (("FEMALE", "MALE"), ("INSIDE", "OUTSIDE"))
@@ -358,6 +376,44 @@ def _replacing(item: Item, first: Item) -> Item:
         pair = (first.value.pair[0], item.value.value)
         item = Item("SIZE", Size(pair, first.value.unit, None), first.start, item.end, first.first, item.last, item.read_as)
     return replace(item, took_back=(*first.took_back, replace(first, took_back=())))
+
+
+_LOOSE = ("WORD", "GENERIC", "SIDE_WORD", "ON", "OF", "I", "IT", "THIS", "LAID", "QUESTION", "SEE", "HAVE", "HAVING", "SAYS", "REDID", "TO", "FIX", "WILL", "ANOTHER", "TRADE_NOISE", "BE", "DET", "COMMA", "FILLER")
+_REPEATED = ("BACK", "EVERY", "ON", "LENGTH", "SIZE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "OFFSETS", "IN", "BY")
+_ENDS_SO = ("COMMA", "STOP", "QUERY", "AND", "", "LONG", "APART", "BACK", "STAPLED", "TAPED", "RUBBED")
+_FURTHEST = 14  # items
+
+
+def _said_again(items, place: int, done: list[Item]) -> int | None:
+    """ "back twenty-four, uh, no, I measured that again, back sixteen", "a forty-five, wait what am I saying, it's a ninety": words of no trade between."""
+    if _concept(items, place + 1) not in _ENDS_SO or _just_one(items[place]):
+        return None
+    item, at = items[place], len(done) - 1
+    label = done[at].concept if done and done[at].concept in _REPEATED else None
+    at -= label is not None
+    fixed = loose = False
+    while at >= 0 and len(done) - at <= _FURTHEST:
+        concept = done[at].concept
+        if _just_one(done[at]) and not fixed:
+            at -= 1
+            continue
+        if concept in MEASURES or (concept not in _BETWEEN_FIX and (fixed or concept not in _LOOSE)):
+            break
+        bare = concept == "NO" and _says_no(done[at]) and at > 0 and done[at - 1].concept in ("COMMA", "STOP", "FILLER") and done[min(at + 1, len(done) - 1)].concept in ("COMMA", "FIX")
+        fixed = fixed or concept == "FIX" or bare
+        loose = loose or concept in ("WORD", "LAID", "QUESTION", "REDID")
+        at -= 1
+    if at < 1 or not fixed or not loose and label is None:
+        return None
+    if label is not None and done[at - 1].concept != label or done[at].concept == "NUM" and done[at - 1].concept.startswith("K_"):
+        return None
+    same = done[at].concept == item.concept or {done[at].concept, item.concept} <= set(LENGTHS)
+    return at if same else None
+
+
+def _just_one(item: Item) -> bool:
+    """ "The wrong one": no number."""
+    return item.concept == "NUM" and item.value.value == 1 and not item.value.digits
 
 
 def _taken_back_by(item: Item, done: list[Item]) -> int | None:

@@ -24,6 +24,7 @@ CLASSES = {
     "NUMB": ("NUM", "LEN", "FRAC"),
     "FILL": ("DET", "IT", "BE", "HEDGE", "THINK", "FILLER", "THIS", "HAVE", "ALL", "EACH"),
     "SEP": ("COMMA", "STOP", "QUERY"),
+    "ME": ("I",),  # a name of one letter is none to a pattern
     "KIND": KIND_CONCEPTS,
     "DIRECTION": ("DOWN", "UP", "IN", "OUT", "MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT"),
     "MOVES": ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT"),

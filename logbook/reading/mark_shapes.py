@@ -26,7 +26,10 @@ def marked(items: tuple[Item, ...], text: str, letters: Mapping[str, str]) -> tu
             at += 1
             continue
         value, end = found
-        if value is None:  # "straights 4-6": a range
+        if value is not None and _is_a_run(done, value, items, at, text):  # "str 81 r2 14x10"
+            number = items[end - 1]
+            done += [Item("RUN", None, items[at].start, number.start, items[at].first, number.first), number]
+        elif value is None:  # "straights 4-6": a range
             first, last = items[at], items[at + 1]
             done += [first, Item("THRU", None, first.end, last.start, first.last, last.first), last]
         else:
@@ -83,6 +86,15 @@ def _mark_at(items, at: int, text: str, letters) -> tuple[str | None, int] | Non
     if _followed_by_measure(items, place):
         return None
     return "".join(parts), place
+
+
+def _is_a_run(done, value: str, items, at: int, text: str) -> bool:
+    """ "str 81 r2": a small r behind a piece that has its mark already is its run; a great one could be a revision."""
+    if value[:1] != "R" or text[items[at].start] != "r" or not value[1:].isdigit() or items[at].concept not in ("LETTER", "WORD") or len(done) < 2:
+        return False
+    behind = done[-2] if done[-1].concept == "COMMA" else done[-1]
+    before = done[-3:-1] if done[-1].concept == "COMMA" else done[-2:-1]
+    return behind.concept in ("NUM", "MARKED") and bool(before) and (before[0].concept.startswith("K_") or before[0].concept in ("FITTING", "NUMBER", "MISHEARD") or text[before[0].start : before[0].end].islower())
 
 
 def _of_numbers(items, at: int, end: int, parts: list[str], text: str):

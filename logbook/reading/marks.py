@@ -46,7 +46,7 @@ def _says(*words: str):
     return fits
 
 
-def _no_length(row: Row, match) -> bool:
+def no_length(row: Row, match) -> bool:
     """Behind a kind and a comma a bare number is its mark, unless it could be a turn or a measure of it."""
     kind = row.items[match.start("k")].concept
     value = row.items[match.start("m")].value if row.items[match.start("m")].concept == "NUM" else None
@@ -110,7 +110,7 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"REPAIRED DET? DAMAGE (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"REPAIRED (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"(?:HUNG|HANG|SEALED|REPAIRED|REDID) (?:FILLER|UP|DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON|TIED|FILLER)", None),
-    (f"{START} (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>MARKED|NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", _no_length),
+    (f"{START} (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>MARKED|NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", no_length),
     (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?P<k>KIND) (?:OF? (?:NUM|DEG|SIZE))? COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|FILL{{0,2}} (?:STAPLED|TAPED)|SIZE|RUN|ON RUN)", _pointed),
     (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?:NUM|DEG) COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|SIZE|RUN|ON RUN)", _pointed),
     (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<d>DET)? (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$)|BE FILLER)", _worked),

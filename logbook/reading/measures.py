@@ -161,11 +161,14 @@ def _is_in_word(tokens, number, end: int) -> bool:
     if not number.digits:
         return True
     if end >= len(tokens):
-        return False
+        return tokens[end - 1].gap != ""
     after = tokens[end]
-    return after.sort == "number" or after.bare in _AFTER_IN_WORD
+    if after.sort == "number" or after.bare in _AFTER_IN_WORD:
+        return True
+    return tokens[end - 1].gap != "" and after.bare not in _BEHIND_INCHES  # "2in taped", "46 in long"; "4 in, back 18" moves in
 
 
+_BEHIND_INCHES = frozenset("oc o.c. centers center apart long wide high tall deep x by board thick round dia diameter spacing staples washers".split())
 _AFTER_IN_WORD = frozenset(
     "the a an on from at here there it this that my our and twelve six one two three four five eight ten eighteen twenty"
     " twentyfour run fitting fifteen sixteen thirty el la los las un una".split()

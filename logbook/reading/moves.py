@@ -20,6 +20,7 @@ _BACK = (
     "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
     "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) FILL? BACK"
     "| IN (?:FILL|OF){0,2} (?P<back3>NUMB) (?!DEGREE)"
+    "| AND? IT? TAKES (?:FILL){0,2} (?P<back5>NUMB)"
     "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED))"
 )
 _SIDES = "(?P<side>SIDE(?:AND DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"
@@ -32,7 +33,7 @@ def _way(side: str | None, direction: str | None) -> str | None:
 
 
 def _move(found: Found):
-    by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4") if (i := found.item(g))), None)
+    by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4", "back5") if (i := found.item(g))), None)
     direction = next((_DIRECTION[i.concept] for i in found.items("dir") if i.concept in _DIRECTION), None)
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)
     if by is not None and by.value.value > 60:
@@ -46,7 +47,7 @@ def _move(found: Found):
     backs += taken_back((back,) if back else (), lambda item: tuple(Move(m.side, m.by, item.value.value, m.way) for m in moves))
     after = [item.concept for item in found.row.items[found.match.end("w") - 1 : found.match.end("w") + 2]]
     fills = back is not None and bool({"EACH", "BOTH"} & set(after))
-    yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "side"), said_unit=unit, took_back=backs)
+    yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "back5", "side"), said_unit=unit, took_back=backs)
 
 
 def _back(found: Found):
@@ -56,7 +57,8 @@ def _back(found: Found):
     back = found.item("back") or found.item("back2")
     move = (Move(None, None, back.value.value, None),)
     backs = taken_back((back,), lambda item: (Move(None, None, item.value.value, None),))
-    yield found.claim("side_moves", move, uses=("back", "back2"), said_unit=unit_of(back), took_back=backs)
+    both = found.row.items[max(0, found.first - 1)].concept in ("BOTH", "EACH")  # "left in two, right in two, both back twelve"
+    yield found.claim("side_moves", move, uses=("back", "back2"), said_unit=unit_of(back), took_back=backs, fills=both)
 
 
 def _both_back(found: Found):
@@ -136,7 +138,7 @@ FRAMES = (
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<ratio>RATIO))", _slope),
     Frame("(?P<w>(?P<ratio>RATIO)) (?P<slope2>SLOPE)?", _slope),
     Frame("(?P<w>(?P<rise>NUM|LEN) (?:IN|TO|ON|AND) (?P<run>NUM)) (?:ON|FILL|OF){0,2} (?P<slope2>SLOPE)", _slope),
-    Frame("(?:(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) (?:IN|ON) (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
+    Frame("(?:^|(?<=COMMA)|(?<=STOP)|(?<=HAVE)) (?P<w>(?P<rise>NUM) (?:IN|ON) (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
     Frame("(?:LAID|CUT_TO|CUT_LENGTH|MOVE IT|MOVE|ON|OUT|OFF|FROM|BE TO) (?:FILL|ON|TO){0,2} (?P<w>(?P<rise>NUM) (?:IN|TO|ON) (?P<run>NUM)) (?!BACK|BY)", _laid_slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
     Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),

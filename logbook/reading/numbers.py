@@ -60,6 +60,11 @@ def _cardinal(tokens, at, language: Language) -> Number | None:
         unit, after = _below_hundred(tokens, end + 1, numbers)
         if unit is not None and unit <= 9:
             return Number(Fraction(value * 100 + unit), after, False, True)
+    if 1 <= value <= 9 and numbers.zero_between and end < len(tokens) and tokens[end].gap == "-":  # "one-ten", "two-oh-four", "one-twenty-one"; a slope is "two-twelve"
+        below, after = _below_hundred(tokens, end, numbers)
+        sloped = _is(tokens, after, _SLOPES) or any(tokens[k].bare in _SLOPES for k in range(max(0, at - 2), at))
+        if below is not None and below >= 10 and not sloped and not _is(tokens, after, numbers.parts):
+            return Number(Fraction(value * 100 + below), after, False, True)
     while _is(tokens, end, numbers.scales):
         value, end = value * numbers.scales[tokens[end].bare], end + 1
         skip = end + 1 if _is(tokens, end, numbers.joins) else end
@@ -70,6 +75,9 @@ def _cardinal(tokens, at, language: Language) -> Number | None:
         if more is not None and not _is(tokens, after, numbers.parts):
             value, end = value + more, after
     return Number(Fraction(value), end, False, True)
+
+
+_SLOPES = ("pitch", "slope", "taper")
 
 
 def _below_hundred(tokens, at, numbers) -> tuple[int | None, int]:

@@ -7,7 +7,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import answers, condition, drafts, ends, entries, fell_short, moves, partly, places, sizes, staples, supports, tabs, tapes, turned
+from logbook.reading import answers, bare_marks, condition, drafts, ends, entries, fell_short, moves, partly, places, sizes, staples, supports, tabs, tapes, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -84,6 +84,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     if is_shift(row, named, claims):
         facts = shift_claims(row, claims)
         return replace(base, shift=tuple(_fact(one, row, False) for one in facts))
+    named = _with_a_mark(row, headed, not_own, named, claims, taken, language)
     made, regions = drafts.drafts(row, named)
     _leaks(row, stated, made, regions)
     drafts.share_out(made, regions, claims)
@@ -98,6 +99,16 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 def _tells_where(row: Row, at: int) -> bool:
     """ "the top of eighteen comes down": the piece between a thing and what is said of it."""
     return at > 1 and row.items[at - 1].concept in ("OF", "ON", "IN") and row.items[at - 2].concept in ("SIDE", "PANEL", "STAPLES", "TAPE", "VANES", "GROOVE", "SHIPLAP")
+
+
+def _with_a_mark(row: Row, headed: Row, not_own, named, claims: list[Claim], taken: set[int], language):
+    """The pieces named, and where none has a mark the one that a number elsewhere gives."""
+    if any(m.mark is not None or m.batch for m in named) or not (named or claims):
+        return named
+    used = taken | {at for one in claims for at in one.uses}
+    kind = next((m.kind for m in named if m.kind is not None), None)
+    late = bare_marks.bare_mark(headed, used, language) or bare_marks.mark_asked_after(row, not_own, used, language, kind)
+    return named if late is None else sorted([*named, late], key=lambda m: m.first)
 
 
 def _why(not_own, left) -> str:
@@ -118,7 +129,7 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
             place -= 1
         lead = row.items[cut[place].first : one.first]
         both = max((k for k, item in enumerate(lead) if item.concept == "BOTH"), default=None)
-        if both is not None and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:]):
+        if both is not None and not (one.name == "side_moves" and one.fills) and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:]):
             both_at = cut[place].first + both
         hedged = hedged or (one.last >= clause.last - 1 or one.name in _ACT_FACTS) and _doubt_behind(row, cut, place_of, one.name in _ACT_FACTS)
     corrects = corrects or (one.value is True and _already(row, one.first))

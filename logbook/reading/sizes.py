@@ -101,6 +101,22 @@ def _offset(found: Found):
         yield found.claim("length", over.value.value, group="l", uses=("over",), said_unit=unit_of(over))
 
 
+def _bare_offset(found: Found):
+    """ "Offset nine, five over in thirty": of an offset the way over and its length."""
+    item, over = found.item("n"), found.item("over")
+    if item.value.value > 72 or over.value.value <= item.value.value:
+        return
+    yield found.claim("offset_by", item.value.value, group="w", uses=("n",), said_unit=unit_of(item), kinds=("offset",), took_back=taken_back((item,), lambda back: back.value.value))
+    yield found.claim("length", over.value.value, group="l", uses=("over",), said_unit=unit_of(over), kinds=("offset",))
+
+
+def _lone_diameter(found: Found):
+    """ "Collar three. Eight inch. Tabs bent.": of a collar a lone measure is its width."""
+    item = found.item("n")
+    if 3 <= item.value.value <= 36:
+        yield found.claim("collar_diameter", item.value.value, group="w", said_unit=unit_of(item), kinds=("collar",), weak=True, took_back=taken_back((item,), lambda back: back.value.value))
+
+
 def _angle(found: Found):
     item = found.item("n")
     value = item.value.value
@@ -129,7 +145,8 @@ FRAMES = (
     Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
     Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD|NUM IN NUM|NUM ON NUM|RATIO)", _cut),
     # the offset before the length, which may follow it
-    Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON) (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?)", _offset),
+    Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON){1,2} (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?)", _offset),
+    Frame("(?P<w>(?P<n>NUMB) OVER) (?:IN|ON)? (?:FILL|OF){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
     Frame("(?P<w>OFFSETS (?:FILL|OF|BY|HEDGE|TO|DET|SIDE){0,3} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
     Frame("(?P<w>K_OFFSET (?:OF|BY|FILL){1,2} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
     Frame("(?P<w>K_OFFSET (?P<n>LEN)) (?!BY|LONG)", _length_of("offset_by", most=72)),
@@ -146,11 +163,12 @@ FRAMES = (
     Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
     Frame("(?P<w>(?P<n>NUMB) FILL? THROAT)", _length_of("throat_radius")),
-    Frame("(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _length_of("throat_radius")),
+    Frame("(?<!SQUARE)(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _length_of("throat_radius")),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", most=40)),
     Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND)", _length_of("collar_diameter", most=40)),
     Frame("(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB))", _length_of("collar_diameter", most=40)),
     Frame("K_COLLAR (?:OF|COMMA|FILL|NUM|NUMBER){1,4} (?P<w>(?P<n>LEN)) (?!WIDE|LONG|SCREWS|APART)", _length_of("collar_diameter", "n", most=40)),
+    Frame("(?:^|(?<=SEP)) (?:FILL){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|NUMBER|TABS)", _lone_diameter),
     Frame("(?P<n>DEG)", _angle),
     Frame("(?<!RUN)(?<!NUMBER)(?<!EVERY)(?P<n>NUM) (?!BY|LONG|BACK|BOARD|TEMP)", _angle),
 )

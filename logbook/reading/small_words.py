@@ -11,6 +11,8 @@ _OF_METAL = ("lengüeta", "lengueta", "lengüetas", "lenguetas", "pestaña", "ce
 _COUNTED_OFF = ("BENT", "CLINCHED", "TABS", "VANES", "STAPLED", "TAPED", "RUBBED", "SIDE", "ALL", "STAPLES", "SIDE_WORD", "SIDES_ALL")
 _MINUS = ("menos", "minus")
 _SOMEDAY = ("termine de", "acabe de", "vuelva a", "alcance a")
+_SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
+_ACTS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "STAPLES", "TAPE", "SEALED", "HUNG", "MISHEARD")
 _WRITES = frozenset("encinte engrape grape talle frote limpie".split())  # behind "que" it is what somebody ought to do
 
 
@@ -21,7 +23,15 @@ def meant_by_neighbours(items, text: str):
         ahead = _concept(items, place + 1)
         past_article = _concept(items, place + 2) if ahead in ("DET", "FILLER", "ON") else ahead
         said = text[item.start : item.end].lower()
-        if item.concept == "BY" and said == "por" and ahead in _TO_DO:
+        if item.concept == "TRADE_NOISE" and said in ("hang on", "hold on a second") and ahead == "COMMA" and _concept(items, place - 1) in ("COMMA", "STOP"):
+            done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
+        elif item.concept == "LETTER" and said in _SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and _concept(items, place + 2) in ("NUM", "LEN"):
+            done[place] = replace(item, concept="SIDE", value=(_SIDE_LETTERS[said],))  # "L in 4 back 24"
+        elif item.concept == "LETTER" and said == "n" and ahead in _ACTS and _concept(items, place - 1) not in ("NUMBER", "RUN", "FITTING"):
+            done[place] = replace(item, concept="AND", value=None)  # "stapled n taped"
+        elif item.concept == "COMMA" and said in ("-", "–", "->") and text[item.start - 1 : item.start] == text[item.end : item.end + 1] == " " and _concept(items, place - 2) == _concept(items, place + 2) == "BY":
+            done[place] = replace(item, concept="TO", value=None)  # "14x10 - 10x10"
+        elif item.concept == "BY" and said == "por" and ahead in _TO_DO:
             done[place] = replace(item, concept="PENDING")  # "está por encintar"
         elif item.concept == "DRAWING" and said == "plano" and text[max(0, item.start - 3) : item.start].lower() not in ("el ", "un ") and {_concept(items, place - 1), past_article} & {"SIDE"}:
             done[place] = replace(item, concept="LEVEL")  # "abajo plano"

@@ -89,9 +89,9 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2
         return DRAWING, clause.first + (0 if ends or not before else at), False
-    if head == "OTHER" and not _and_i(items, lead) and not _harmed(row, clause, items):
+    if head == "OTHER" and not _and_i(row, items, lead) and not _harmed(row, clause, items):
         return OTHER, clause.first, True
-    if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(items, lead):
+    if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(row, items, lead):
         return OTHER, clause.first, True
     if "NOT_LOGGED" in concepts:
         return OTHER, clause.first + concepts.index("NOT_LOGGED"), True
@@ -175,6 +175,8 @@ def _vocative(row: Row, clause: Clause, lead: int) -> bool:
     return clause.last - clause.first - lead <= 1
 
 
-def _and_i(items, lead: int) -> bool:
+def _and_i(row: Row, items, lead: int) -> bool:
     rest = [item.concept for item in items[lead + 1 : lead + 3]]
+    if rest == ["AND", "FILLER"]:  # "Ray and I did"
+        return row.text[items[lead + 2].start : items[lead + 2].end].lower().startswith(("i ", "yo "))
     return rest[:2] == ["AND", "I"] or rest[:1] == ["COMMA"]

@@ -41,6 +41,12 @@ def _spacing(found: Found):
     yield found.claim(name, value, group="w", uses=("n",), said_unit=unit_of(item), took_back=backs)
 
 
+def _between(found: Found):
+    """ "Three inches between staples on nine", "tres pulgadas entre grapas" """
+    if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("between", "entre"):
+        yield from _spacing(found)
+
+
 _ELSEWHERE = frozenset("some few couple rest others other half most several one back top bottom left right side sides end ends underside corner corners algunas resto otras lado".split())
 
 
@@ -85,6 +91,10 @@ def _leg(found: Found):
     if "BE" in [i.concept for i in found.row.items[found.first : found.at("n")]] and item.value.value >= 1:  # "staples are about an inch and a half": how far apart
         yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item), hedged=True)
         yield found.claim("stapled", True, group="w", weak=True, hedged=False)
+        return
+    if found.row.items[found.first].concept == "STAPLES" and not item.value.unit == "ft" and 1.5 < item.value.value <= 12:  # "staples 50mm": no leg is so long
+        yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+        yield found.claim("stapled", True, group="w", weak=True)
         return
     a_part = found.row.words(found.at("n"), found.at("n") + 2).lower().startswith(("half the", "half of"))  # "half the staples went through"
     if item.value.value <= 1.5 and not a_part:
@@ -149,6 +159,7 @@ FRAMES = (
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?)", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
+    Frame("(?P<w>(?P<n>NUMB) (?P<b>WORD) (?:DET|THIS|EACH)? (?P<o>STAPLES|STAPLE|SCREWS|TABS))", _between),
     Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("(?:STAPLED|STAPLES) (?:FILL|OF){0,2} (?P<w>(?P<a>TO) (?P<n>LEN|FRAC|NUM)) (?!BY|BACK|SIDE_WORD|KIND)", _at_spacing),
     Frame("(?<=REDID) (?:FILL)? (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
-from logbook.reading.claims import Found, Frame, unit_of
+from logbook.reading.claims import Found, Frame, taken_back, unit_of
 from logbook.reading.closure_marks import CLOSURE_OF
 from logbook.reading.measures import nominal_board
 
@@ -16,8 +16,8 @@ def _flag(name: str, value: bool = True, **more):
 
 def _mark(found: Found):
     value = found.item("m").value
-    yield found.claim("closure_mark", value, group="m")
-    yield found.claim("closure", CLOSURE_OF[value], group="m")
+    yield found.claim("closure_mark", value, group="m", took_back=taken_back(found.items("m"), lambda back: back.value))
+    yield found.claim("closure", CLOSURE_OF[value], group="m", took_back=taken_back(found.items("m"), lambda back: CLOSURE_OF[back.value]))
     at = found.at("m") - 1
     while at > 0 and found.row.items[at].concept in ("DET", "TAPE", "FILLER", "OF"):
         at -= 1

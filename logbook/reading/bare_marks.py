@@ -1,0 +1,145 @@
+"""Marks that are only a number somewhere in the words: "fifty-six fell off the lift", "half a roll on fifty-three", "is twelve meant to get vanes?".
+
+Looked for last, in a note that named no piece otherwise, among the numbers nothing else needed. A mark that is not
+found is asked for; one made up is believed: so every way of speaking has its own row, and two different numbers found by one row name none.
+"""
+
+from __future__ import annotations
+
+import re
+
+from logbook.languages.language import Language
+from logbook.reading.grammar import Row
+from logbook.reading.headings import Mention
+from logbook.reading.marks import MARK, START, mark_text, no_length
+
+_M = f"(?P<m>{MARK})"
+_ENDS = "(?=SEP|$|BE|HAVE|BUT|AND|NOT|NOT_DONE|KIND|SIZE|ME|WITH|OR|FILLER)"
+_PART = "(?:VANES|DAMAGE|DAMAGE_PLACE|REPAIRED|STAPLES|TAPE|TAPES|FACING|PANEL|BOARD|GAP|JOINT|FLAP|SIDE|SIDES_ALL|SIDE_WORD|END|GROOVE|C_MASTIC|CLOSURE|TABS|APART|SCRIM|THROAT|K_REPAIR)"
+_LEAST = 10  # below it "cut four", "on two" count or measure more often than they name
+
+
+def _said(*words: str):
+    """The words of group `f` end in one of these."""
+    ends = tuple(f" {word}" for word in words)
+
+    def fits(row: Row, match) -> bool:
+        return f" {row.words(*match.span('f')).lower()}".replace("’", "'").endswith(ends)
+
+    return fits
+
+
+def _named(row: Row, match) -> bool:
+    """Whether the number is too great, or too marked, to count things."""
+    item = row.items[match.start("m")]
+    return item.concept == "MARKED" or match.end("m") - match.start("m") > 1 or (item.concept == "NUM" and item.value.value >= _LEAST)
+
+
+def _big(*words: str):
+    fits = _said(*words)
+    return lambda row, match: _named(row, match) and fits(row, match)
+
+
+_WORK = ("picked up", "carried", "started", "grabbed", "did", "doing", "built", "made", "rubbing down", "rubbing", "taping", "stapling", "brought", "moved", "opened", "opened up", "closed", "closed up",
+         "folded", "folded up", "redid", "finished", "finishing", "building", "making", "checked", "checking", "measured", "marked", "laid out", "fixed", "looking at", "looked at", "dropped", "banged", "hit", "we're at", "at", "handed me",
+         "terminé", "hice", "armé", "levanté", "cargué", "empecé", "revisé", "moví")  # fmt: skip
+_HAPPENS = ("fell", "came", "went", "took", "turned", "ended", "started", "sat", "gave", "looks", "needed", "fit", "lost", "picked", "failed", "passed", "caught", "slipped", "tipped", "blew", "got", "sits", "stands", "fights", "fought", "turned out", "wanted", "runs",
+            "se cayó", "quedó", "salió", "llevó")  # fmt: skip
+
+# pattern with the mark in group m, and what else must hold; the first row that finds a number names the piece
+SAID_BARE: tuple[tuple[str, object], ...] = (
+    (f"NOT {_M} (?:COMMA|BUT) FILLER{{0,2}} (?P<m2>{MARK}) (?=SEP|$|HUNG|TAPED|STAPLED|RUBBED|BE|HAVE)", None),  # "not sixty-six, sixty-seven"
+    (f"{START} {_M} (?=(?P<n>WORD|MOVE|MOVE_IN|MOVE_OUT|MOVE_DOWN|TAKES|FILLER|UNDONE|DAMAGE|END|PENDING|SEATED))", lambda row, match: _named(row, match) and _happens(row, match)),
+    (f"{START} {_M} (?=(?:BE|QUESTION|FILLER|DET){{1,3}} SAME_AS)", None),
+    (f"(?P<k>KIND) COMMA {_M} (?=COMMA|STOP|$)", lambda row, match: _no_measure(row, match)),
+    (f"{START} {_M} ME (?=WORD|FILLER|STAPLED|TAPED|RUBBED|LAID|REDID|CUT_TO|HUNG)", None),
+    (f"(?P<f>WORD|GENERIC) COMMA NUMBER? {_M} (?=COMMA)", _said("mine", "ours", "mío", "mía", "one")),
+    (f"(?P<f>(?:FILLER|WORD|ME|ON|UP|DOWN|DET|BE|MOVE|LAID|SEALED|REDID|CUT_TO|MOVE_UP|RUBBED|TAPED|DAMAGE|AND){{1,4}}) {_M} (?=COMMA|STOP|$|FILLER|TRADE_NOISE|UP|DOWN|KIND|AND|WITH|WORD (?:COMMA|STOP|AND))", _big(*_WORK)),
+    (f"(?P<f>BE (?:DET|HEDGE|FILLER){{0,2}} OF|ON|OF|BE OF) DET? {_M} COMMA (?=(?:FILL){{0,2}} (?:KIND|SIZE))", _big("on", "for", "en")),  # "that's for seventy-six, straight"
+    (f"{_PART} (?:FILL|TIGHT|IN_PLACE|WORD){{0,2}} (?P<f>ON|OF|IN) DET? {_M} {_ENDS}", _said("on", "of", "in", "for", "de", "en")),
+    (f"(?<!BE)(?P<f>ON) DET? {_M} {_ENDS}", _big("on", "en")),
+    (f"(?:(?<=SEP)|(?<=BUT)|(?<=AND)|(?<=WORD)|(?<=SAYS)|(?<=THINK)|(?<=IT)) FILLER? {_M} (?=BE (?!NUM|DEG|LEN|BY|SIZE)|HAVE (?!NUM|LEN|SIZE)|NOT|PENDING|MISSING)", _named),
+    (f"(?:(?<=SIZE COMMA)|(?<=DEG COMMA)) {_M} (?=COMMA|STOP|$)", lambda row, match: _named(row, match) and any(item.concept == "K_ELBOW" for item in row.items)),
+)
+
+
+def _happens(row: Row, match) -> bool:
+    return re.match(rf"(?:{'|'.join(_HAPPENS)})\b", row.words(match.start("n"), min(len(row.items), match.start("n") + 2)).lower()) is not None
+
+
+def _no_measure(row: Row, match) -> bool:
+    """ "Collar, one-thirty-one, six inch": too great for its width."""
+    item = row.items[match.start("m")]
+    return no_length(row, match) or item.concept == "MARKED" or (item.concept == "NUM" and item.value.value > 96)
+
+
+def bare_mark(row: Row, used: set[int], language: Language) -> Mention | None:
+    """The one piece a note speaks of without naming it as one, or None; `used` are the items that state something already."""
+    for pattern, fits in SAID_BARE:
+        found: dict[str, tuple[int, int]] = {}
+        for match in row.find(pattern):
+            group = "m2" if "m2" in match.re.groupindex else "m"
+            span = match.span(group)
+            if used.intersection(range(*span)) or (fits is not None and not fits(row, match)) or _turn(row, span):
+                continue
+            mark = mark_text(row, *span, language)
+            if mark is not None:
+                found.setdefault(mark, span)
+        if len(found) == 1:
+            mark, span = next(iter(found.items()))
+            return Mention(span[0], span[1], mark=mark, mark_at=span)
+        if found:
+            return None
+    return None
+
+
+def _turn(row: Row, span: tuple[int, int]) -> bool:
+    """ "A ninety", "it's a forty-five": a turn where an elbow or nothing is named."""
+    item = row.items[span[0]]
+    if span[1] - span[0] > 1 or item.concept != "NUM" or item.value.value not in (90, 45):
+        return False
+    return not any(other.concept == "NUM" and other.value.value in (90, 45) for other in row.items if other is not item)
+
+
+_KIND_AND_MARK = f"(?P<k>KIND) (?:NUMBER|FITTING|FILLER|COMMA BRANCH_WORD){{0,2}} {_M} (?!BY|LONG)"
+_DRAWN_AS = f"(?:HAVE|WORD|SAYS|DRAWING) {_M} (?=(?:ON|WORD|DET|BE){{1,2}} SIZE)"  # "the drawing's got seventeen at fourteen by ten"
+_STATED = ("question", "condition", "drawing", "other")
+_BACK_TO_IT = frozenset("it it's it'd its they they're them one that that's so mine lo la le los ésa ese".split())
+
+
+def mark_asked_after(row: Row, why: dict[int, str], used: set[int], language: Language, kind: str | None) -> Mention | None:
+    """The piece that only a question, a condition, a drawing or another man's words name, where the speaker goes on with "it": "did anybody tape straight
+    twenty-eight? I stapled it". `kind` is what the note calls its piece itself."""
+    away = [at for at, reason in why.items() if reason in _STATED or (reason == "reminder" and _no_order(row, at, why))]
+    if not away:
+        return None
+    own_after = [at for at in range(min(away) + 1, len(row.items)) if at not in why and row.items[at].concept not in ("STOP", "COMMA", "QUERY")]
+    others = any(why.get(at) == "other" for at in away)
+    if not own_after or (others and _BACK_TO_IT.isdisjoint(row.text[row.items[own_after[0]].start :].lower().replace("’", "'").replace(",", " ").replace(".", " ").split()[:14])):
+        return None
+    theirs = row.blanked({at for at, item in enumerate(row.items) if at not in away and item.concept not in ("STOP", "COMMA", "QUERY")})
+    found: dict[str, Mention] = {}
+    for match in theirs.find(_KIND_AND_MARK):
+        span, named = match.span("m"), row.items[match.start("k")].value
+        mark = mark_text(row, *span, language)
+        if mark is not None and not used.intersection(range(*span)) and not _turn(row, span) and kind in (None, named):
+            found.setdefault(mark, Mention(match.start("k"), match.end("m"), kind=named, kind_at=(match.start("k"), match.start("k") + 1), mark=mark, mark_at=span))
+    for match in theirs.find(_DRAWN_AS):
+        mark = mark_text(row, *match.span("m"), language)
+        if mark is not None and _named(row, match) and not used.intersection(range(*match.span("m"))):
+            found.setdefault(mark, Mention(*match.span("m"), mark=mark, mark_at=match.span("m")))
+    if not found:
+        return bare_mark(theirs, used, language)
+    return next(iter(found.values())) if len(found) == 1 else None
+
+
+def _no_order(row: Row, at: int, why: dict[int, str]) -> bool:
+    """ "Remember that hole in twelve?", "the stuff everybody's always grabbing": nobody is told to do anything."""
+    first = at
+    while first > 0 and why.get(first - 1) == "reminder":
+        first -= 1
+    last = at
+    while last < len(row.items) - 1 and row.items[last].concept not in ("STOP", "QUERY"):
+        last += 1
+    said = row.words(first, first + 1).lower()
+    return said == "always" or (said == "remember" and row.items[last].concept == "QUERY")
