@@ -129,7 +129,7 @@ def _letter(items, at: int, text: str, letters) -> str | None:
         if said.lower() == "x" and (at and items[at - 1].concept in ("NUM", "LEN", "FRAC")):
             return None
         return said.upper()
-    if 2 <= len(said) <= 3 and said.isupper() and tight and alone and item.concept in ("WORD", "DET", "LETTER", "K_TEE"):
+    if 2 <= len(said) <= 3 and said.isupper() and tight and alone and (item.concept in ("WORD", "DET", "LETTER", "K_TEE") or item.read_as is not None):
         return said
     named = letters.get(said.lower())
     if named is not None and (dashed or (_whole(ahead) and _head_before(items, at) and item.concept == "WORD")):
