@@ -146,7 +146,7 @@ _BEFORE_A_MARK = ("HUNG", "HANG", "STAPLED", "TAPED", "RUBBED", "SEALED", "REDID
 
 _SEVERAL = {
     "straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "codos": "elbow",
-    "tapas": "end_cap", "reducciones": "transition", "tramos": "straight", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting",
+    "tapas": "end_cap", "reducciones": "transition", "tramos": "straight", "rectos": "straight", "rectas": "straight", "transiciones": "transition", "collarines": "collar", "derivaciones": "branch", "tes": "tee", "rejillas": "register", "piezas": "fitting", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting",
 }  # fmt: skip
 
 
@@ -157,7 +157,8 @@ def _named_kinds(items, text: str):
         if item.concept == "K_TEE" and text[item.start : item.end].lower() == "te" and _concept(items, place + 1) in ("WORD", "SEE", "SHOWS", "LEAVES", "MOVE", "MOVE_IN", "MOVE_OUT"):
             done[place] = replace(item, concept="WORD", value=None)  # "te ves bien": the pronoun
         kind = _SEVERAL.get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
-        numbered = _concept(items, place + 1) in ("NUM", "MARKED", "NUMBER") and _concept(items, place - 1) != "NUM"
+        step = next((k for k in range(place + 1, place + 4) if _concept(items, k) not in ("FROM", "OF", "DET")), place + 1)
+        numbered = _concept(items, step) in ("NUM", "MARKED", "NUMBER") and _concept(items, step + 1) not in ("BY", "LEN") and _concept(items, place - 1) != "NUM"
         listed = _concept(items, place - 1) in ("COMMA", "BE") and any(_concept(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
         if kind is not None and (numbered or listed or _concept(items, place - 1) in ("BOTH", "ALL", "THIS")):
             done[place] = replace(item, concept="K_" + kind.upper(), value=kind) if kind != "fitting" else replace(item, concept="FITTING", value=None)

@@ -121,7 +121,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN))"):
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
         one = one or _an_angle(row, match)
         if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
@@ -405,7 +405,8 @@ def _an_angle(row: Row, match) -> bool:
     ahead = [item.concept for item in row.items[at + 1 : at + 12]]
     named = next((k for k, c in enumerate(ahead) if c == "BE"), None)
     rest = [c for c in ahead[named + 1 : named + 3] if c != "DET"] if named is not None else []
-    return bool(rest) and (rest[0] in ("NUMBER", "FITTING") or rest[0].startswith("K_") or rest[0] == "MARKED")
+    heavy = row.words(at - 1, at).lower() in ("the", "that", "this") and ahead[:1] == ["BE"] and ahead[1:2] not in (["STAPLED"], ["TAPED"], ["RUBBED"], ["HUNG"], ["FILLER"], ["NOT"], ["BOTH"])
+    return heavy or bool(rest) and (rest[0] in ("NUMBER", "FITTING") or rest[0].startswith("K_") or rest[0] == "MARKED")
 
 
 def _turns_otherwise(row: Row, at: int) -> bool:

@@ -73,7 +73,7 @@ def _worked(row: Row, match) -> bool:
 
 
 _LEADS = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
-                "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "that's", "here's", "it's", "call it", "calling it", "back on", "now on", "acabé", "acabe", "acabamos", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
+                "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "that's", "here's", "call it", "calling it", "back on", "now on", "acabé", "acabe", "acabamos", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
 
 _THINGS = "(?:PANEL|VANES|TAPE|FACING|FLAP|SIDE|TABS|GROOVE|SCRIM|SHIPLAP|JOINT|BOARD|STAPLES|THROAT)"
 _TOLD = re.compile(r"(?:^|.* )(?:(?:i|we) (?:sent|called|gave|told|said|logged|turned|reported|had|put|did)|que (?:mand|dij|report|anot|pas|di|puse|mandamos)\w*)(?: .*)? (?:as|was|is|under|number|como|era|es|el|la|fue)(?: the| number| el| la| número)?")

@@ -55,6 +55,10 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="THRU")  # "del cuatro al seis"
         elif item.concept == "SIDE" and said in ("derecho", "derecha") and ahead == "NUM" and _concept(items, place + 2) != "BY" and (place == 0 or _concept(done, place - 1) in ("STOP", "FITTING")):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "derecho ocho, doce por diez"
+        elif item.concept in ("HUNG", "WIPED", "PREHEATED", "REPAIRED", "DAMAGE") and _of_another_thing(items, place, text):
+            done[place] = replace(item, concept="WORD", value=None)  # "colgué la chamarra", "se golpeó la cabeza"
+        elif item.concept in ("K_ELBOW", "K_COLLAR") and _of_the_body(items, place, text):
+            done[place] = replace(item, concept="WORD", value=None)  # "me duele el codo", "mi bota"
         elif item.concept == "IF" and said == "si" and _is_yes(done, items, place):
             done[place] = replace(item, concept="FILLER")  # "recto 9 si lo encinte": yes, without its accent
         elif item.concept == "NEGATIVE" and said in _MINUS and (past_article in _LEFT_OUT or ((past_article == "NUM" or _concept(items, place + 2) in ("", "COMMA", "STOP", "TABS") and ahead == "DET") and _concept(done, place - 1) in _COUNTED_OFF)):
@@ -79,6 +83,29 @@ def _is_a_run(items, place: int) -> bool:
     ahead = ahead[1:] if ahead[0] in ("DET", "NUMBER") else ahead
     opens = before[0] in ("", "STOP", "FILLER") and (ahead[0].startswith("K_") or ahead[0] == "FITTING")
     return led or named or opens
+
+
+_OTHER_THINGS = ("WORD", "BUILDING", "TRADE_NOISE", "ROOM", "COUNTED")
+_OURS = frozenset("zona área area fibra lana superficie rejilla ranura foil papel traslape".split())
+
+
+def _of_another_thing(items, place: int, text: str) -> bool:
+    """A verb of ours with another thing behind it: "instalé la lámpara", "calenté el lonche"."""
+    said = text[items[place].start : items[place].end].lower().split()
+    verb = said[-1].endswith(("é", "ó", "amos", "aron", "ue", "ie", "le", "te")) or said[0] == "se"
+    if not verb or len(said) > (2 if said[0] == "se" else 1) or place + 2 >= len(items) or items[place + 1].concept not in ("DET", "ON"):
+        return False
+    if text[items[place + 1].start : items[place + 1].end].lower() not in ("el", "la", "los", "las", "un", "una", "mi", "mis", "su", "al", "unos", "unas"):
+        return False
+    noun = items[place + 2]
+    return noun.concept in _OTHER_THINGS and text[noun.start : noun.end].lower() not in _OURS
+
+
+def _of_the_body(items, place: int, text: str) -> bool:
+    if _concept(items, place + 1) in ("NUM", "NUMBER", "MARKED", "LETTER"):
+        return False
+    before = text[max(0, items[place].start - 30) : items[place].start].lower()
+    return re.search(r"(?:\bm(?:e|i) (?:\w+ (?:en |con )?(?:el |la |mi )?)?|\bsuela de (?:mi |la )|\btu |\bmis )$", before) is not None and re.search(r"\bme (?:falta|quedó|faltan|toca|salió)\b", before) is None
 
 
 def _is_yes(done, items, place: int) -> bool:
