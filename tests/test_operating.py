@@ -14,12 +14,13 @@ from importlib import import_module
 from pathlib import Path
 
 import pytest
+from desk import open_desk
 
 from logbook import cli, running
 from logbook.settings import UPLOAD_LIMIT
 from logbook.store import people
 from logbook.store.folder import Floors
-from logbook.web import guard
+from logbook.web import guard, phone, sheets
 
 HERE = Path(__file__).parent.parent
 DOCS = {name: (HERE / "docs" / f"{name}.md").read_text(encoding="utf-8") for name in ("privacy", "operating", "threats")}
@@ -118,6 +119,16 @@ def test_the_room_a_job_takes_is_reckoned_from_the_figures_above_it(first, days)
     reckoned = (notes * (SOUND + PHOTO + LOG + SMALL) + days * REPORT) / 1e9
     assert abs(float(folder.split()[0]) - reckoned) <= max(0.05, 0.5 if reckoned >= 10 else 0)
     assert abs(float(copied.split()[0]) - 2 * reckoned) <= (0.5 if reckoned >= 5 else 0.06) + 0.3
+
+
+def test_what_a_phone_keeps_is_as_heavy_as_told(tmp_path):
+    told = DOCS["operating"].split("## What a phone keeps")[1].split("\n## ")[0]
+    client = open_desk(tmp_path).app.test_client()
+    weights = {path: len(client.get(path).data) for path in phone.KEPT}
+    whole, tags = (int(number) for number in re.findall(r"(\d+) kB", told)[:2])
+    assert abs(sum(weights.values()) / 1000 - whole) <= 10 and abs(sum(size for path, size in weights.items() if "/qr/" in path) / 1000 - tags) <= 2
+    worker = (HERE / "logbook" / "web" / "static" / "worker.js").read_text()
+    assert f"at most {sheets.MOST} that differ" in told and f"the last {int(re.search(r'MOST_MADE = (.+?);', worker).group(1)) // 2} that were made" in told
 
 
 def test_who_hears_and_who_sees_places_is_what_the_guard_says():
