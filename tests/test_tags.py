@@ -115,7 +115,7 @@ def test_the_page_offers_each_run_and_prints_it(tmp_path):
     print_ = desk.by_key("lead", "GET", "/tags/sheet.pdf?run=4&language=es")
     assert print_.mimetype == "application/pdf"
     told = subprocess.run(["pdftotext", "-", "-"], input=print_.get_data(), capture_output=True, check=True).stdout.decode()
-    assert "Corrida 4" in told and "1 etiquetas" in told
+    assert "Línea 4" in told and "1 etiquetas" in told
     assert desk.by_key("lead", "GET", "/tags/sheet.pdf?run=9").status_code == 404
     assert desk.by_key("installer", "GET", "/tags").status_code == 403
 

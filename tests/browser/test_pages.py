@@ -115,3 +115,16 @@ def test_the_words_on_the_big_press_stand_inside_its_shape(visit, path, language
         return words.width > 50 && words.left >= box.left + cut && words.right <= box.right - cut;
     }""")
     assert inside
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+@pytest.mark.parametrize("who", ["installer", "lead", "contractor"])
+def test_the_head_of_a_page_takes_two_rows_on_a_phone_and_every_page_is_in_reach(site, visit, who, language):
+    page = visit(who, language)
+    page.goto("/rules")
+    rows = page.evaluate("() => [...document.querySelectorAll('.top .whose, .top nav > ul a, .top summary')].map((one) => Math.round(one.getBoundingClientRect().top + one.getBoundingClientRect().height / 2))")
+    assert len({row for row in rows}) == 2, rows
+    page.click(".top summary")
+    shown = page.locator(".top nav a:visible").count()
+    page.set_viewport_size({"width": 1280, "height": 844})
+    assert page.locator(".top nav a:visible").count() == shown >= 5
