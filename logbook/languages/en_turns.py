@@ -22,7 +22,7 @@ ENGLISH_TURNS = Turns(
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
         " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
         " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's well so now today again from where was which who all way down off out also even"
-        " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're".split()
+        " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're thank thanks you okay ok alright sorry well yeah yes oh".split()
     ),
     nouns=(
         (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling", "stapled"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
@@ -30,9 +30,11 @@ ENGLISH_TURNS = Turns(
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
         (r"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|(?:com(?:ing|e|es)|came) (?:up|unstuck|unglued)|bare|uncovered|exposed|open|puckered (?:up|open)", ("taped", "cross_tabs")),
+        (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
+        (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
         (r"popp(?:ed|ing)(?: (?:out|loose|off|up))?|pulled (?:out|through|loose|off)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
-        (r"loose|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud|short", ()),
-        (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
+        (r"loose(?! panel| piece| sheet| glass| insulation)|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud|short", ()),
+        (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
     # tabs that stand where they should lie
     standing=(
@@ -59,7 +61,7 @@ ENGLISH_TURNS = Turns(
         rf" (?:(?:it|that|them|the tape|tape|a staple|staples|my hand|the gun|the stapler) )?(?:(?:all the way |all )?(?:under|behind|around|on|at|to|in|into|up|over|along|down|back) )*(?:the |a |an |my |that |this |one |its |about )*(?:{_SOME}|(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*{_SPOT}|there|in there|under there|back there|all of (?:it|them))\b",
     ),
     ran_short=(
-        rf"{_SPOT} (?:that |where )?(?:i|we) (?:missed|skipped|couldn't (?:reach|get|do)|can't (?:reach|get|do)|didn't (?:reach|get|do))",
+        rf"{_SPOT}(?: (?:about|maybe|like|on|at|the|a|an|long|or so|in|of|back|bottom|top|left|right|foot|feet|inch|inches|two|three|six|side|corner))*? (?:that |where |which )?(?:i|we) (?:missed|skipped|(?:just |really )?(?:couldn't|can't|didn't|could not) (?:quite |even )?(?:reach|get(?: to| at| into| under| it)?|do|tape|staple|see))",
         r"(?:ran|came up|come up|fell|was|were|is|are|'s|we're|i'm|i was|it's|went) (?:(?:a|an|one|two|about|half|couple|few) )*(?:foot|feet|inch|inches|little|bit|hair) short",
         r"(?:ran|came up|come up|fell) short (?:on|by|at|in|around|near)",
         r"^(?:but |and |just )*short (?:one|two|three|a|an|half|couple|on|by)\b",
@@ -70,9 +72,10 @@ ENGLISH_TURNS = Turns(
     extents=(
         r"(?:most|some|part|half|parts|bits|a little|a bit|a third|two thirds|three quarters|one half) of (?:it|them|the|that|'em)\b",
         r"(?:most of|part of|half of|some of|halfway|half way|partway|part way|part|half)(?: of)?(?: the)? way\b|halfway|partway",
-        r"(?:what|whatever|where|wherever|everything|all|anywhere|every place|everywhere|the parts|as (?:much|far|good|many|well) as|best) (?:that )?(?:i|we) (?:could|can)\b",
+        r"(?:what|whatever|where|wherever|everything|all|anywhere|every place|everywhere|the parts|as (?:much|far|good|many|well) as|as best|the best|best) (?:that )?(?:i|we) (?:could|can)\b",
         r"(?:until|till|'til|before) (?:i|we|the \w+) (?:ran|run) out|(?:in|here and there|a few|a couple(?: of)?) (?:spots|places)|here and there|spots here and there",
         r"(?:just|only|at) (?:on |at )?the (?:corners|ends|edges)(?: only)?\b|(?:the )?(?:corners|ends|edges) only|only (?:the |at the |on the )?(?:corners|ends|edges)",
+        r"^(?:it |them |that )?(?:some|a little|a bit|a little bit)(?= ?$)",
         r"temporar(?:ily|y)|just to hold (?:it|them|her)(?: together)?|enough to hold (?:it|them)|but not (?:all|the whole)|and nowhere else|and nothing else|(?:and |, )?left the (?:rest|others?)",
     ),
     # of four sides; behind an act that has no count of its own
@@ -92,8 +95,10 @@ ENGLISH_TURNS = Turns(
         r"(?:half|partly|partially|three quarters|two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
     ),
     excepts=(
-        rf"(?:except|except for|but for|bar|save|save for|minus|short of|other than|apart from|aside from|all but|everything but|but)(?: for)?(?: maybe| just| on| at| in| where)*(?: the| a| an| that| my| one)*"
-        rf" (?:(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*{_SPOT}|{_SOME})\b",
+        rf"(?:but )?not (?:on |at |so much )?(?:the|my|that)(?: (?:whole|very|far|back|bottom|top|left|right|inside|outside|lower|upper|other|last|tight))* (?:{_SPOT}|back|cheeks?)$",
+        r"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it)(?:'s| is| was)?(?: \w+)? (?:but|except)(?: for)?|except|except for|but for|all but|but|minus|bar)(?: maybe| just| about| like| the| a| last)* (?:\w+|\d+) (?:inch|inches|foot|feet)",
+        rf"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it) (?:but|except)|except|except for|but for|bar|save|save for|minus|short of|other than|apart from|aside from|all but|everything but|but)(?: for)?(?: maybe| just| on| at| in| where)*(?: the| a| an| that| my| one)*"
+        rf" (?:(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*(?:{_SPOT}|cheeks?)|{_SOME})\b",
     ),
     # a fault that was set right
     mended=(

@@ -65,7 +65,7 @@ def parts(row: Row, cut: tuple[Clause, ...]) -> tuple[Part, ...]:
     for clause in cut:
         first = begin = _past_heading(row, clause)
         for at in range(begin, clause.last + 1):
-            excepted = at < clause.last and row.items[at].concept == "EXCEPT"
+            excepted = at < clause.last and (row.items[at].concept == "EXCEPT" or (row.items[at].concept == "ALL_BUT" and not _joins(row, at, clause.last)))
             if at == clause.last or ((excepted or _joins(row, at, clause.last)) and at > first):
                 if at > first:
                     made.append(Part(first, at, clause.sentence, plain(row.words(first, at))))
@@ -137,10 +137,15 @@ def _waiting(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
 
 
 def _short(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
-    part = cut_up[place]
-    wrong = _wrong_with(part, language)
+    found = list(_faults(row, own, cut_up, place, language))
+    yield from found or _extents(row, own, cut_up[place], language)
+
+
+def _faults(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+    """What is wrong with an act, or with the thing it left."""
+    wrong = _wrong_with(row, cut_up[place], language)
     if wrong is not None:
-        noun, names, every = wrong
+        noun, names, every, part = wrong
         acts = _acts_before(row, own, part, cut_up, place, names, every) if noun is None else ()
         mended = _is_mended(cut_up, place, language)
         used = range(part.first, part.last)
@@ -150,9 +155,13 @@ def _short(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterat
             if mended:
                 continue
             yield _fallen(row, at, part), used if row.items[at].concept != "TIGHT" else {*used, at}
-        if noun is not None and (not names or noun in names or noun == "cross_tabs"):
+        if noun is not None and (not names or noun in names or (noun == "cross_tabs" and "tabs_bent" in names)):
             yield claim(row, noun, mended, part.first, part.last, part="" if mended else "side", corrects=mended, weak=mended, hedged=False), used
-        return
+
+
+def _extents(row: Row, own: Row, part: Part, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+    """How far the acts of these words go."""
+    until = part.first
     for at in range(part.first, part.last):
         concept = row.items[at].concept
         if concept == "TIGHT" and _measured(row, part):
@@ -160,8 +169,9 @@ def _short(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterat
         if concept not in _ACTS or own.is_blank(at):
             continue
         reach = _goes_short(row, part, at, language)
-        if reach is None:
+        if reach is None or reach[0] < until:
             continue
+        until = reach[1]
         if concept != "TIGHT":
             yield claim(row, _ACTS[concept], False, *reach, part="side", hedged=False), range(0)
             continue
@@ -180,8 +190,8 @@ def _fallen(row: Row, at: int, part: Part) -> Claim:
 _WRONG = ("unhappened", "faults", "missed", "ran_short", "excepts")
 
 
-def _wrong_with(part: Part, language: Language) -> tuple[str | None, tuple[str, ...], bool] | None:
-    """(the noun that is at fault, the facts it can be wrong with, whether all acts before fall short with it)."""
+def _wrong_with(row: Row, part: Part, language: Language) -> tuple[str | None, tuple[str, ...], bool, Part] | None:
+    """(the noun that is at fault, the facts it can be wrong with, whether all acts before fall short with it, the words that say so)."""
     code = language.code
     if not trigger(code, *_WRONG).search(part.words):
         return None
@@ -195,11 +205,37 @@ def _wrong_with(part: Part, language: Language) -> tuple[str | None, tuple[str, 
                 continue
             if member == "excepts" and before.strip():
                 continue
-            if not language.turns.beside.issuperset(_WORDS.findall(before + behind)):
+            mine = part if language.turns.beside.issuperset(_WORDS.findall(before + behind)) else _own_words(row, part, match.span(), language)
+            if mine is None or (member == "excepts" and mine.last < part.last):
                 continue
-            noun = next((name for words, (name,) in patterns(code, "nouns") if words.search(part.words)), None)
-            return noun if member != "excepts" else None, names, member not in ("unhappened", "faults")
+            noun = next((name for words, (name,) in patterns(code, "nouns") if words.search(mine.words)), None)
+            return noun if member != "excepts" else None, names, member not in ("unhappened", "faults"), mine
     return None
+
+
+_BOUNDS = frozenset((*_ACTS, "NUM", "SIZE", "EVERY", "APART", "GAP", "DEG", "SERVICE", "FLAP", "REPAIRED", "C_MASTIC", "HUNG", "MARKED", "SIDES_ALL"))
+
+
+def _measures(row: Row, at: int) -> bool:
+    """The "two" of "every two" and of "straight two" is no word of the fault."""
+    before = row.items[at - 1].concept if at else ""
+    return row.items[at].concept in ("NUM", "LEN", "FRAC") and (before in ("EVERY", "ON", "BY", "RUN", "NUMBER", "FITTING", "OF") or before.startswith("K_"))
+
+
+def _own_words(row: Row, part: Part, span: tuple[int, int], language: Language) -> Part | None:
+    """The words of the fault where text runs on without a comma: up to the act or the measure on either side; None where other things stand beside it."""
+    start = row.items[part.first].start
+    first = next(k for k in range(part.first, part.last) if row.items[k].end > start + span[0])
+    last = next((k for k in range(first, part.last) if row.items[k].start >= start + span[1]), part.last)
+    edges = part.words[row.items[first].start - start : span[0]] + " " + part.words[span[1] : row.items[last - 1].end - start]
+    if not language.turns.beside.issuperset(_WORDS.findall(edges)):
+        return None
+    while first > part.first and not _measures(row, first - 1) and language.turns.beside.issuperset(_WORDS.findall(plain(row.words(first - 1, first)))):
+        first -= 1
+    while last < part.last and language.turns.beside.issuperset(_WORDS.findall(plain(row.words(last, last + 1)))):
+        last += 1
+    bounded = (first == part.first or row.items[first - 1].concept in _BOUNDS or row.items[first - 1].concept.startswith("K_")) and (last == part.last or row.items[last].concept in _BOUNDS)
+    return Part(first, last, part.sentence, plain(row.words(first, last))) if bounded else None
 
 
 def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tuple[str, ...], every: bool) -> tuple[int, ...]:
@@ -221,7 +257,7 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
         if not every:
             return (at,)
         home = next(one for one in cut_up if one.first <= at < one.last)
-        listed = [k for k in range(home.first, home.last) if row.items[k].concept in _VERBS and not own.is_blank(k)]
+        listed = [k for k in range(home.first, at + 1) if row.items[k].concept in _VERBS and not own.is_blank(k)]
         joined = place - 1
         while joined > 0 and cut_up[joined].first > home.first:
             joined -= 1

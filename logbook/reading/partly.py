@@ -318,6 +318,7 @@ FRAMES = (
     Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD?)", _rest),
     Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<n>NUM) OF DET? NUM SIDE_WORD)", _of_four),
     Frame(f"(?P<w>(?P<n>NUM) OF DET? NUM SIDE_WORD (?:FILL){{0,2}} {_ACT_LIST})", _of_four),
+    Frame(f"(?P<w>{_ACT_LIST} IT? (?:STOP|COMMA|BUT|FILLER){{1,4}} (?:ONLY|FILLER)? (?P<n>NUM) SIDE_WORD (?:OF|ON)? IT?) (?=SEP|$)", _of_four),
     Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF|ONLY){{0,2}} (?P<o>ONE_SIDE))", _one_side),
     Frame("(?P<w>(?P<acts>STAPLES|TAPE) (?:FILL|ON|ONLY){0,2} (?P<o>ONE_SIDE))", _one_side),
     Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<sides>SIDE (?:(?:COMMA|AND){{1,2}} DET? SIDE)+))", _listed),
