@@ -108,6 +108,7 @@ ENGLISH_TURNS = Turns(
         r"(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)",
     ),
     bare=(
+        r"(?:but |and )?none (?:in|on) (?:number )?(?:\d+|(?:(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|oh|\w+teen|\w+ty)[- ]?)+)",
         r"(?:none|nothing|not (?:a|one) (?:strip|piece|inch|stitch|scrap|lick|bit|single one)(?: of it)?(?: left)?)(?: of it)?(?: left)? on (?:it|this one|that one|there|here|any of it)(?: now| yet| at all)?|(?:it's|this one's|it is|this one is|that one's|is)? ?(?:still )?(?:bare|naked)(?: as \\w+)?",
     ),
     thought=(

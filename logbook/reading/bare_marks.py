@@ -15,7 +15,7 @@ from logbook.reading.marks import MARK, START, mark_text, no_length
 
 _M = f"(?P<m>{MARK})"
 _ENDS = "(?=SEP|$|BE|HAVE|BUT|AND|NOT|NOT_DONE|KIND|SIZE|ME|WITH|OR|FILLER)"
-_PART = "(?:VANES|DAMAGE|DAMAGE_PLACE|REPAIRED|STAPLES|TAPE|TAPES|FACING|PANEL|BOARD|GAP|JOINT|FLAP|SIDE|SIDES_ALL|SIDE_WORD|END|GROOVE|C_MASTIC|CLOSURE|TABS|APART|SCRIM|THROAT|K_REPAIR)"
+_PART = "(?:VANES|NO|DAMAGE|DAMAGE_PLACE|REPAIRED|STAPLES|TAPE|TAPES|FACING|PANEL|BOARD|GAP|JOINT|FLAP|SIDE|SIDES_ALL|SIDE_WORD|END|GROOVE|C_MASTIC|CLOSURE|TABS|APART|SCRIM|THROAT|K_REPAIR)"
 _LEAST = 10  # below it "cut four", "on two" count or measure more often than they name
 
 
@@ -46,6 +46,8 @@ _WORK = ("picked up", "carried", "started", "grabbed", "did", "doing", "built", 
 _HAPPENS = ("fell", "came", "went", "took", "turned", "ended", "started", "sat", "gave", "looks", "needed", "fit", "lost", "picked", "failed", "passed", "caught", "slipped", "tipped", "blew", "got", "sits", "stands", "fights", "fought", "turned out", "wanted", "runs",
             "se cayó", "quedó", "salió", "llevó")  # fmt: skip
 
+_PART_OF = f"{_PART} (?:FILL|TIGHT|IN_PLACE|WORD){{0,2}} (?P<f>ON|OF|IN) DET? {_M} {_ENDS}"
+
 # pattern with the mark in group m, and what else must hold; the first row that finds a number names the piece
 SAID_BARE: tuple[tuple[str, object], ...] = (
     (f"NOT {_M} (?:COMMA|BUT) FILLER{{0,2}} (?P<m2>{MARK}) (?=SEP|$|HUNG|TAPED|STAPLED|RUBBED|BE|HAVE)", None),  # "not sixty-six, sixty-seven"
@@ -56,7 +58,7 @@ SAID_BARE: tuple[tuple[str, object], ...] = (
     (f"(?P<f>WORD|GENERIC) COMMA NUMBER? {_M} (?=COMMA)", _said("mine", "ours", "mío", "mía", "one")),
     (f"(?P<f>(?:FILLER|WORD|ME|ON|UP|DOWN|DET|BE|MOVE|LAID|SEALED|REDID|CUT_TO|MOVE_UP|RUBBED|TAPED|DAMAGE|AND){{1,4}}) {_M} (?=COMMA|STOP|$|FILLER|TRADE_NOISE|UP|DOWN|KIND|AND|WITH|WORD (?:COMMA|STOP|AND))", _big(*_WORK)),
     (f"(?P<f>BE (?:DET|HEDGE|FILLER){{0,2}} OF|ON|OF|BE OF) DET? {_M} COMMA (?=(?:FILL){{0,2}} (?:KIND|SIZE))", _big("on", "for", "en")),  # "that's for seventy-six, straight"
-    (f"{_PART} (?:FILL|TIGHT|IN_PLACE|WORD){{0,2}} (?P<f>ON|OF|IN) DET? {_M} {_ENDS}", _said("on", "of", "in", "for", "de", "en")),
+    (_PART_OF, _said("on", "of", "in", "for", "de", "en")),
     (f"(?<!BE)(?P<f>ON) DET? {_M} {_ENDS}", _big("on", "en")),
     (f"(?:(?<=SEP)|(?<=BUT)|(?<=AND)|(?<=WORD)|(?<=SAYS)|(?<=THINK)|(?<=IT)) FILLER? {_M} (?=BE (?!NUM|DEG|LEN|BY|SIZE)|HAVE (?!NUM|LEN|SIZE)|NOT|PENDING|MISSING)", _named),
     (f"(?:(?<=SIZE COMMA)|(?<=DEG COMMA)) {_M} (?=COMMA|STOP|$)", lambda row, match: _named(row, match) and any(item.concept == "K_ELBOW" for item in row.items)),
@@ -73,10 +75,12 @@ def _no_measure(row: Row, match) -> bool:
     return no_length(row, match) or item.concept == "MARKED" or (item.concept == "NUM" and item.value.value > 96)
 
 
-def bare_mark(row: Row, used: set[int], language: Language) -> Mention | None:
-    """The one piece a note speaks of without naming it as one, or None; `used` are the items that state something already."""
+def bare_marks(row: Row, used: set[int], language: Language) -> list[Mention]:
+    """The piece a note speaks of without naming it as one; several only where each has its own part ("vanes in 54, none in 55").
+
+    `used` are the items that state something already."""
     for pattern, fits in SAID_BARE:
-        found: dict[str, tuple[int, int]] = {}
+        found: dict[str, Mention] = {}
         for match in row.find(pattern):
             group = "m2" if "m2" in match.re.groupindex else "m"
             span = match.span(group)
@@ -84,13 +88,17 @@ def bare_mark(row: Row, used: set[int], language: Language) -> Mention | None:
                 continue
             mark = mark_text(row, *span, language)
             if mark is not None:
-                found.setdefault(mark, span)
-        if len(found) == 1:
-            mark, span = next(iter(found.items()))
-            return Mention(span[0], span[1], mark=mark, mark_at=span)
+                found.setdefault(mark, Mention(match.start() if pattern is _PART_OF else span[0], span[1], mark=mark, mark_at=span))
+        if len(found) == 1 or (pattern is _PART_OF and _in_one_breath(row, list(found.values()))):
+            return list(found.values())
         if found:
-            return None
-    return None
+            return []
+    return []
+
+
+def _in_one_breath(row: Row, found: list[Mention]) -> bool:
+    """ "Vanes in 54, vanes in 55, none in 56": one list, each right behind the other."""
+    return len(found) > 1 and all(two.first - one.last <= 2 and row.items[one.last].concept in ("COMMA", "AND", "BUT") for one, two in zip(found, found[1:]))
 
 
 def _turn(row: Row, span: tuple[int, int]) -> bool:
@@ -107,16 +115,16 @@ _STATED = ("question", "condition", "drawing", "other")
 _BACK_TO_IT = frozenset("it it's it'd its they they're them one that that's so mine lo la le los ésa ese".split())
 
 
-def mark_asked_after(row: Row, why: dict[int, str], used: set[int], language: Language, kind: str | None) -> Mention | None:
+def mark_asked_after(row: Row, why: dict[int, str], used: set[int], language: Language, kind: str | None) -> list[Mention]:
     """The piece that only a question, a condition, a drawing or another man's words name, where the speaker goes on with "it": "did anybody tape straight
     twenty-eight? I stapled it". `kind` is what the note calls its piece itself."""
     away = [at for at, reason in why.items() if reason in _STATED or (reason == "reminder" and _no_order(row, at, why))]
     if not away:
-        return None
+        return []
     own_after = [at for at in range(min(away) + 1, len(row.items)) if at not in why and row.items[at].concept not in ("STOP", "COMMA", "QUERY")]
     others = any(why.get(at) == "other" for at in away)
     if not own_after or (others and _BACK_TO_IT.isdisjoint(row.text[row.items[own_after[0]].start :].lower().replace("’", "'").replace(",", " ").replace(".", " ").split()[:14])):
-        return None
+        return []
     theirs = row.blanked({at for at, item in enumerate(row.items) if at not in away and item.concept not in ("STOP", "COMMA", "QUERY")})
     found: dict[str, Mention] = {}
     for match in theirs.find(_KIND_AND_MARK):
@@ -129,8 +137,8 @@ def mark_asked_after(row: Row, why: dict[int, str], used: set[int], language: La
         if mark is not None and _named(row, match) and not used.intersection(range(*match.span("m"))):
             found.setdefault(mark, Mention(*match.span("m"), mark=mark, mark_at=match.span("m")))
     if not found:
-        return bare_mark(theirs, used, language)
-    return next(iter(found.values())) if len(found) == 1 else None
+        return bare_marks(theirs, used, language)
+    return list(found.values()) if len(found) == 1 else []
 
 
 def _no_order(row: Row, at: int, why: dict[int, str]) -> bool:

@@ -10,6 +10,7 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
+from logbook.reading.batches import plural
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention
@@ -58,12 +59,20 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
                 made[-1].mark = claim(row, "mark", mark, start, end)
             continue
         kind, mark = _kind_claim(row, mention), _mark_claim(row, mention)
+        if kind is not None and mark is None and (bare := _without_kind(row, made, mention)):
+            for place in bare:  # "…, straights, ten by ten": what is said of several at the end is of each
+                made[place].kind = kind
+                regions.append((_sentence_start(row, mention.first), place))
+            continue
         if _is_new(now, mention, row):
             again = next((k for k, draft in enumerate(made) if mark is not None and draft.mark is not None and draft.mark.value == mark.value), None)
             if again is not None and (kind is None or made[again].kind is None or made[again].kind.value == kind.value):
                 regions.append((mention.first, again))  # spoken of again
                 continue
             now = begin(mention.first)
+        elif mark is not None and now.mark is not None and now.mark.value == mark.value and any(mate.begin == now.begin for mate in made if mate is not now):
+            regions.append((mention.first, made.index(now)))  # the last of a batch, now alone
+            continue
         now.amends = now.amends or mention.amends or _amended(row, mention, first=now is made[0])
         now.another = now.another or mention.another
         if kind is not None:
@@ -82,6 +91,21 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
             elif mention.corrects and now.mark.value != mark.value:
                 now.mark = replace(mark, took_back=(TakenBack(now.mark.value, now.mark.start, now.mark.end),))
     return made, regions
+
+
+def _without_kind(row: Row, made: list[Draft], mention: Mention) -> list[int]:
+    """The pieces so far that have a mark and no kind, where a plural at the start of a sentence tells the kind of several."""
+    several = [place for place, draft in enumerate(made) if draft.mark is not None and draft.kind is None]
+    start = _sentence_start(row, mention.first)
+    opens = start == 0 or row.items[start - 1].concept in ("STOP", "QUERY")
+    return several if len(several) > 1 and opens and plural(row, mention.kind_at[0]) and not any(draft.kind is not None for draft in made) else []
+
+
+def _sentence_start(row: Row, at: int) -> int:
+    """Back over what only leads to a kind: "all ninety", "twelve by ten"."""
+    while at > 0 and row.items[at - 1].concept in ("ALL", "BOTH", "NUM", "DEG", "DET", "SIZE", "COMMA", "FILLER", "BE", "IT"):
+        at -= 1
+    return at
 
 
 def region_of(regions: Regions, item: int) -> int:

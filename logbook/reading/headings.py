@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, TakenBack, claim
+from logbook.reading.batches import batches, plural
 from logbook.reading.grammar import Row
 from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text, told_before
 
@@ -81,28 +82,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             used.update(range(mention.first, mention.last))
             made.append(mention)
 
-    for match in row.find("(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? (?P<a>NUM|MARKED) (?:TO|THROUGH|THRU) DET? (?P<b>NUM|MARKED) (?!BY|LONG)"):
-        batch = _range(row, match)
-        if batch:
-            add(_mention(row, match, batch=batch))
-    for match in row.find("(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>ONE_M (?:COMMA? DET? ONE_M)* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? ONE_M) (?!BY|LONG)".replace("ONE_M", "(?:NUM|MARKED)")):
-        ats = _marks_in(row, match, "list")
-        acted = match.start() > 0 and row.items[match.start() - 1].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[match.start("k")].concept.startswith("K_")
-        acted = acted or row.items[min(match.end(), len(row.items) - 1)].concept == "BOTH" or [item.concept for item in row.items[match.end() : match.end() + 2]] == ["COMMA", "BOTH"]
-        if (_plural(row, match.start("k")) or _counts_up(row, ats) or acted) and not taken.intersection(ats):
-            add(_mention(row, match, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
-    for match in row.find("(?:^|(?<=SEP)) (?:FILLER|DET){0,3} (?P<list>ONE_M (?:COMMA DET? ONE_M)* (?:COMMA)? AND DET? ONE_M) (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT|BOTH))".replace("ONE_M", "(?:NUM|MARKED)")):
-        ats = _marks_in(row, match, "list")
-        if not taken.intersection(ats):
-            add(_mention(row, match, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
-    for match in row.find("(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){0,3} (?P<a>NUM|MARKED) (?:TO|THROUGH|THRU) DET? (?P<b>NUM|MARKED) (?=COMMA? (?:FILL|BOTH){0,2} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))"):
-        batch = _range(row, match)
-        if batch and not taken.intersection(range(*match.span("a"))):
-            add(_mention(row, match, batch=batch))
-    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET){0,2} (?P<list>ONE_M (?:COMMA ONE_M)* (?:COMMA)? AND DET? ONE_M) (?=SEP|$|FILLER|ON RUN)".replace("ONE_M", "(?:NUM|MARKED)")):
-        ats = _marks_in(row, match, "list")
-        if not taken.intersection(ats):
-            add(_mention(row, match, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
+    for match, marks in batches(row, taken, language):
+        add(_mention(row, match, batch=marks))
     kind_mark = (
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
         " (?!BY (?!DET)|WIDE|LONG (?!OF? (?:NUM|LEN))|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
@@ -125,6 +106,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
         one = one or _an_angle(row, match)
         if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:EXCEPT (?:ON|DET){0,2}|(?:(?<=SEP)|^) BE) (?P<m>MARKED|NUM) (?=BE (?:STAPLED|TAPED|RUBBED|NOT|HUNG)|NOT|HAVE (?:NO|NOT)|NOT_DONE)"):
+        if not taken.intersection(range(*match.span("m"))) and not _an_angle(row, match):  # "…, except 151 isn't rubbed", "that's 46 that's taped"
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"{START} ON DET? (?P<m>MARKED|NUM) (?=PENDING|NO|NOT|HAVE|NOT_DONE|BE|FILLER (?:HAVE|PENDING)|UNDONE|FORGOT)"):
         if not taken.intersection(range(*match.span("m"))):
@@ -302,32 +286,6 @@ def _returns_to(row: Row, first: int) -> bool:
     return said[-2:] in (["back", "to"],) and (at < 2 or any(row.items[k].concept in ("STOP", "QUERY", "FILLER") for k in range(max(0, at - 3), at)))
 
 
-def _range(row: Row, match):
-    """ "sections one through six", "B-12 through B-14": every mark between, where both begin alike."""
-    said = [row.items[match.start(group)] for group in ("a", "b")]
-    if said[0].concept != said[1].concept or ("k" in match.re.groupindex and not _plural(row, match.start("k"))):
-        return ()
-    before = ""
-    if said[0].concept == "MARKED":
-        cut = [item.value.rstrip("0123456789") for item in said]
-        if cut[0] != cut[1] or any(item.value == cut[0] for item in said):
-            return ()
-        before = cut[0]
-        a, b = (int(item.value[len(before) :]) for item in said)
-    else:
-        a, b = (item.value.value for item in said)
-        if a.denominator != 1 or b.denominator != 1:
-            return ()
-    if not a < b <= a + 40:
-        return ()
-    span = (match.start("a"), match.end("b"))
-    return tuple((f"{before}{n}", span) for n in range(int(a), int(b) + 1))
-
-
-def _marks_in(row: Row, match, group: str) -> list[int]:
-    return [at for at in range(*match.span(group)) if row.items[at].concept in ("NUM", "MARKED")]
-
-
 def _mark_before_kind(row: Row, match) -> bool:
     """ "103 straight, run 4", "T4 tee": a mark, where "one elbow", "four elbows", "ninety elbow", "ten collar" are none."""
     item = row.items[match.start("m")]
@@ -338,7 +296,7 @@ def _mark_before_kind(row: Row, match) -> bool:
     if "FITTING" in named or "NUMBER" in named:
         return True
     angle = kind in ("K_ELBOW", "K_WYE", "K_OFFSET") and value in (90, 45, 30, 60, 22, 15)
-    return value > 1 and value.denominator == 1 and not angle and kind not in ("K_COLLAR", "K_HANGER", "K_REPAIR", "K_REGISTER") and not _plural(row, match.start("k"))
+    return value > 1 and value.denominator == 1 and not angle and kind not in ("K_COLLAR", "K_HANGER", "K_REPAIR", "K_REGISTER") and not plural(row, match.start("k"))
 
 
 def _counts_pieces(row: Row, at: int) -> bool:
@@ -358,19 +316,6 @@ def _counts_on(row: Row, at: int) -> bool:
         if row.items[k].concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM":
             return True
     return False
-
-
-def _counts_up(row: Row, ats: list[int]) -> bool:
-    """ "fitting 12, 13 and 14": three or more, each the next."""
-    if any(row.items[at].concept != "NUM" for at in ats):
-        return True
-    values = [row.items[at].value.value for at in ats]
-    return len(values) > 2 and all(b == a + 1 for a, b in zip(values, values[1:]))
-
-
-def _plural(row: Row, at: int) -> bool:
-    item = row.items[at]
-    return re.search(r"s\b", row.text[item.start : item.end].lower()) is not None
 
 
 def _just_one(row: Row, match) -> bool:

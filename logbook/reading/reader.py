@@ -77,6 +77,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in _ACT_FACTS else one for one in claims]
     claims = [_marked(row, cut, firsts, one) for one in claims]
     claims += _of_both(row, named, claims)
+    claims = _excepted(row, named, claims)
 
     base = Reading(code, source, text, withdraws=taken_back)
     if taken_back is not None and taken_back.what == "this":
@@ -84,7 +85,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     if is_shift(row, named, claims):
         facts = shift_claims(row, claims)
         return replace(base, shift=tuple(_fact(one, row, False) for one in facts))
-    named = _with_a_mark(row, headed, not_own, named, claims, taken, language)
+    named = _with_a_mark(row, row.blanked(not_own).blanked(left.plans), not_own, named, claims, taken, language)
     made, regions = drafts.drafts(row, named)
     _leaks(row, stated, made, regions)
     drafts.share_out(made, regions, claims)
@@ -107,8 +108,8 @@ def _with_a_mark(row: Row, headed: Row, not_own, named, claims: list[Claim], tak
         return named
     used = taken | {at for one in claims for at in one.uses}
     kind = next((m.kind for m in named if m.kind is not None), None)
-    late = bare_marks.bare_mark(headed, used, language) or bare_marks.mark_asked_after(row, not_own, used, language, kind)
-    return named if late is None else sorted([*named, late], key=lambda m: m.first)
+    late = bare_marks.bare_marks(headed, used, language) or bare_marks.mark_asked_after(row, not_own, used, language, kind)
+    return sorted([*named, *late], key=lambda m: m.first)
 
 
 def _why(not_own, left) -> str:
@@ -163,6 +164,17 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
             made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < stop and c.name in ("stage", "stapled", "taped", "rubbed_down", "run")]
         acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in ("stage", "stapled", "taped", "rubbed_down")]
         made += [replace(c, first=other.last - 1, last=other.last, uses=()) for c in acts]
+    return made
+
+
+def _excepted(row: Row, named, claims: list[Claim]) -> list[Claim]:
+    """ "All are rubbed, except 5 isn't": what is said of the exception counts for it."""
+    made = claims
+    for one in named:
+        if one.mark is None or "EXCEPT" not in [item.concept for item in row.items[max(0, one.first - 1) : one.mark_at[0]]]:
+            continue
+        until = next((k for k in range(one.last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+        made = [replace(c, corrects=True) if one.last <= c.first < until else c for c in made]
     return made
 
 

@@ -1,0 +1,97 @@
+"""Several pieces named at once: "sections one through six", "fifteen, sixteen and seventeen are taped", "everything on 150 through 152", "86 87 88 straights"."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from logbook.languages.language import Language
+from logbook.reading.grammar import Row
+from logbook.reading.marks import mark_text
+
+Marks = tuple[tuple[str, tuple[int, int]], ...]  # each with the items that say it
+
+_M = "(?:NUM|MARKED)"
+_LIST = f"(?P<list>{_M} (?:COMMA DET? {_M})* (?:COMMA)? AND DET? {_M})"
+_RANGE = f"(?P<a>{_M}) (?:TO|THROUGH|THRU) DET? (?P<b>{_M})"
+
+
+def _told_of_several(row: Row, match, ats: list[int]) -> bool:
+    """Whether the words around a kind with a list are of several pieces: "straights 4 and 5", "hung elbow 4 and 5", "elbow 4 and 5, both"."""
+    before, at = match.start() - 1, match.start("k")
+    acted = before >= 0 and row.items[before].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[at].concept.startswith("K_")
+    behind = [item.concept for item in row.items[match.end() : match.end() + 2]]
+    return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind == ["COMMA", "BOTH"]
+
+
+def _next_to_each_other(row: Row, match, ats: list[int]) -> bool:
+    """ "86 87 88 straights": each the next, of a kind in the plural."""
+    values = [row.items[at].value.value for at in ats if row.items[at].concept == "NUM"]
+    return len(values) == len(ats) and all(b == a + 1 for a, b in zip(values, values[1:])) and plural(row, match.start("k"))
+
+
+def _of_all(row: Row, match, ats: list[int]) -> bool:
+    """ "Everything on 150 through 152", "I'm on four and five": of pieces, not of floors or streets."""
+    return row.words(*match.span("f")).lower() in ("on", "of", "at", "for", "en", "para", "de")
+
+
+# pattern with the marks in group `list` or from `a` to `b`, and what else must hold
+SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
+    (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
+    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>{_M} (?:COMMA? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
+    (f"(?:^|(?<=SEP)) (?:FILLER|DET){{0,3}} {_LIST} (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT|BOTH))", None),
+    (f"(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){{0,3}} {_RANGE} (?=COMMA? (?:FILL|BOTH){{0,2}} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))", None),
+    (f"(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET){{0,2}} {_LIST} (?=SEP|$|FILLER|ON RUN)", None),
+    (f"(?:^|(?<=SEP)) (?:FILLER|DET){{0,3}} (?P<list>{_M} (?:COMMA? {_M})+) COMMA? (?P<k>KIND) (?=SIZE|COMMA|STOP|$|ALL|STAPLED|TAPED|BE)", _next_to_each_other),
+    (f"(?:ALL_THAT|ALL|BOTH|FITTING|I|^|(?<=SEP)) (?:FILLER|DET|WORD){{0,2}} (?P<f>ON|OF) DET? {_RANGE} (?=BE|HAVE|COMMA|STOP|FILLER|STAPLED|TAPED|HUNG|RUBBED|$)", _of_all),
+    (f"(?:(?<=SEP)|^|(?<=AND)) (?:FILLER|ME|BE){{0,2}} (?P<f>ON) DET? {_LIST} (?=COMMA? (?:BOTH|ALL|EACH)|COMMA (?:SIZE|KIND))", _of_all),
+)
+
+
+def batches(row: Row, taken: set[int], language: Language) -> Iterator[tuple[re.Match[str], Marks]]:
+    """Every place where several pieces are named, with their marks."""
+    for pattern, fits in SAID_OF_SEVERAL:
+        for match in row.find(pattern):
+            if "list" in match.re.groupindex:
+                ats = [at for at in range(*match.span("list")) if row.items[at].concept in ("NUM", "MARKED")]
+                if (fits is None or fits(row, match, ats)) and not taken.intersection(ats):
+                    yield match, tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)
+            elif not taken.intersection(range(*match.span("a"))) and (fits is None or fits(row, match, [])):
+                marks = _between(row, match)
+                if marks:
+                    yield match, marks
+
+
+def _between(row: Row, match) -> Marks:
+    """ "sections one through six", "B-12 through B-14": every mark between, where both begin alike."""
+    said = [row.items[match.start(group)] for group in ("a", "b")]
+    if said[0].concept != said[1].concept or ("k" in match.re.groupindex and not plural(row, match.start("k"))):
+        return ()
+    before = ""
+    if said[0].concept == "MARKED":
+        cut = [item.value.rstrip("0123456789") for item in said]
+        if cut[0] != cut[1] or any(item.value == cut[0] for item in said):
+            return ()
+        before = cut[0]
+        a, b = (int(item.value[len(before) :]) for item in said)
+    else:
+        a, b = (item.value.value for item in said)
+        if a.denominator != 1 or b.denominator != 1:
+            return ()
+    if not a < b <= a + 40:
+        return ()
+    span = (match.start("a"), match.end("b"))
+    return tuple((f"{before}{n}", span) for n in range(int(a), int(b) + 1))
+
+
+def _counts_up(row: Row, ats: list[int]) -> bool:
+    """ "fitting 12, 13 and 14": three or more, each the next."""
+    if any(row.items[at].concept != "NUM" for at in ats):
+        return True
+    values = [row.items[at].value.value for at in ats]
+    return len(values) > 2 and all(b == a + 1 for a, b in zip(values, values[1:]))
+
+
+def plural(row: Row, at: int) -> bool:
+    item = row.items[at]
+    return re.search(r"s\b", row.text[item.start : item.end].lower()) is not None
