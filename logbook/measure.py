@@ -47,7 +47,7 @@ def printed(value: Fraction) -> str:
 def decimal(value: Fraction, places: int = 2) -> str:
     """A decimal without trailing zeros: 2.67, 2.4, 2."""
     text = f"{float(round(value, places)):.{places}f}"
-    return text.rstrip("0").rstrip(".")
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def parse(text: str) -> Fraction | None:

@@ -1,12 +1,14 @@
 """The air side against published tables and worked examples; each check names where its numbers stand."""
 
 from fractions import Fraction
+from html import unescape
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from logbook import air
+from logbook import air, limits
+from logbook.wording import say
 
 SIZES = st.tuples(*[st.integers(4, 96).map(Fraction)] * 2)
 
@@ -84,3 +86,57 @@ def test_twice_the_duct_is_twice_the_equivalent(size, times):
     larger = tuple(side * times for side in size)
     assert air.equivalent_diameter(larger) == pytest.approx(times * air.equivalent_diameter(size))
     assert air.area(larger) == times**2 * air.area(size)
+
+
+# --- a row of the schedule
+
+
+def row(line: str):
+    from logbook import schedule
+
+    rows, wrong = schedule.read("mark,run,kind,inlet,outlet,length,airflow,pressure class\n" + line, "s")
+    assert not wrong
+    return rows[0]
+
+
+LIMIT = limits.DEFAULTS.__getitem__
+
+
+def test_a_planned_straight_tells_its_air():
+    """By hand: 24 x 12 in. are 2 ft²; 1200 cfm make 600 fpm and (600/4005)² = 0.0224; 120 in. of it are 2 x 36/12 x 10 = 60 ft²,
+    and class 6 at 0.5 in. w.g. lets 6 x 0.5^0.65 x 60/100 = 2.29 cfm go."""
+    found = air.side(row("1,2,straight,24x12,,120,1200,0.5"), LIMIT)
+    (end,) = found.ends
+    assert (end.area, end.velocity, end.ratio) == (2, 600, 2) and end.pressure == pytest.approx(0.0224, abs=1e-4) and end.round == pytest.approx(18.3, abs=0.05)
+    assert found.surface == pytest.approx(60) and found.leak == pytest.approx(2.29, abs=0.01) and not (found.fast or found.flat)
+
+
+@pytest.mark.parametrize(
+    ("line", "fast", "flat"),
+    [
+        ("1,2,transition,24x12,12x12,,2400,", False, False),  # 2400 fpm in the smaller end: at the limit is within it
+        ("1,2,transition,24x12,12x12,,2401,", True, False),
+        ("1,2,straight,40x10,,46,,", False, False),
+        ("1,2,straight,41x10,,46,,", False, True),
+        ("1,2,branch,20x12,,,,", False, False),
+    ],
+)
+def test_rows_beyond_the_job_s_limits(line, fast, flat):
+    found = air.side(row(line), LIMIT)
+    assert (found.fast, found.flat) == (fast, flat)
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_the_job_page_and_the_cut_sheet_tell_the_air(tmp_path, language):
+    from desk import PAGE, open_desk
+
+    made = open_desk(tmp_path)
+    folder = made.settings.folder
+    (folder / "s.csv").write_text("mark,run,kind,inlet,length,airflow,pressure class\n1,2,straight,24x12,40,1200,0.5\n2,2,straight,12x12,40,2500,\n3,2,straight,12x12,40,,\n")
+    (folder / "job.toml").write_text((folder / "job.toml").read_text() + '\n[[schedule]]\nfile = "s.csv"\nrevision = "A"\n')
+    lead = made.browser("lead")
+    page = lead.get(f"/job?language={language}", headers=PAGE).text
+    assert say("air.beyond", language, count=1, fpm="2400", ratio="4") in unescape(page) and say("air.no-flow", language, count=1) in page
+    sheet = unescape(lead.get(f"/layout?mark=1&run=2&language={language}", headers=PAGE).text)
+    assert "600 fpm" in sheet and "0.022" in sheet and say("air.source", language) in sheet
+    assert say("air.fast", language, limit="2400") in unescape(lead.get(f"/layout?mark=2&run=2&language={language}", headers=PAGE).text)

@@ -9,11 +9,12 @@ from __future__ import annotations
 from flask import Blueprint, Response, g, render_template, request
 
 from logbook import job as jobs
-from logbook import measure
+from logbook import air, measure
 from logbook.geometry import asked, cut_drawing, cut_text
 from logbook.geometry.cut_sheet import CutSheet
 from logbook.mistake import Mistake
 from logbook.web import answers, opened, secrecy
+from logbook.wording import say
 
 screen = Blueprint("cutting", __name__)
 NAMES = ("large", "small", "size", "branch", "flat", "set_back", "air", "by", "over", "axis", "turn", "pieces", "throat", "at", "entry", "length", "board", "method")
@@ -30,7 +31,7 @@ def page():
         "cutting.html", kinds=asked.KINDS, kind=given.get("kind"), fields=asked.FIELDS.get(given.get("kind"), ()), given=_filled(given, job),
         needed=asked.NEEDED.get(given.get("kind"), ()), choices=asked.CHOICES | {"pieces": asked.PIECES, "board": asked.BOARDS}, sizes=asked.SIZES,
         marks=_marks(job), row=row if not isinstance(row, Mistake) else None, revision=job.revision(_today()), asks=_asks(given), sheet=told,
-        slope=[measure.printed(side) for side in job.limit("slope")], wrong=wrong and (wrong.where, cut_text.refusal(wrong, g.language)),
+        air=_air(row, job), slope=[measure.printed(side) for side in job.limit("slope")], wrong=wrong and (wrong.where, cut_text.refusal(wrong, g.language)),
     )  # fmt: skip
     return (answer, 422) if wrong else answer
 
@@ -120,6 +121,26 @@ def _marks(job: jobs.Job) -> list:
     """The rows of the schedule in force that a cut sheet can be drawn of."""
     plan = job.revision(_today())
     return [] if plan is None else [row for row in plan.rows if row.kind in asked.FIELDS]
+
+
+def _air(row, job: jobs.Job) -> list[str]:
+    """What the row means for the air, in lines; empty where the sizes are somebody's own."""
+    return [] if row is None or isinstance(row, Mistake) else air_lines(air.side(row, job.limit), job, g.language)
+
+
+def air_lines(found: air.AirSide, job: jobs.Job, language: str) -> list[str]:
+    lines = []
+    for end in found.ends:
+        told = {"end": say(f"air.{end.name}", language), "size": " x ".join(map(measure.printed, end.size)), "area": measure.decimal(end.area, 2), "round": f"{end.round:.1f}"}
+        if end.velocity is None:
+            lines.append(say("air.end-no-flow", language, **told))
+        else:
+            lines.append(say("air.end", language, fpm=f"{float(end.velocity):.0f}", pressure=f"{end.pressure:.3f}", **told))
+    if found.leak is not None:
+        lines.append(say("air.leak", language, cfm=f"{found.leak:.1f}", surface=f"{found.surface:.1f}", leakage_class=measure.decimal(job.limit("leakage_class"), 0)))
+    lines += [say("air.fast", language, limit=measure.decimal(job.limit("velocity"), 0))] if found.fast else []
+    lines += [say("air.flat", language, limit=measure.decimal(job.limit("aspect_ratio"), 1))] if found.flat else []
+    return lines
 
 
 def _told(sheet: CutSheet, mark: str) -> dict:

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from flask import Blueprint, Response, g, render_template, request
 
-from logbook import labels, lineup, measure, store
+from logbook import air, labels, lineup, measure, store
 from logbook.geometry.planned import draw_row
 from logbook.mistake import Mistake
 from logbook.web import answers, opened, secrecy
+from logbook.web.cutting import air_lines
 
 screen = Blueprint("lineup", __name__)
 SHOWN = 120  # fittings whose rows are drawn without asking for one run
@@ -21,7 +22,17 @@ def page():
     wanted = request.args.get("run")
     shown = [line for line in every if (line.run or "") == wanted] if wanted is not None else every if sum(len(line.slots) for line in every) <= SHOWN else []
     total = {name: sum(line.counts[name] for line in every) for name in ("planned", "unplanned", *lineup.STATES)}
-    return render_template("job.html", lines=every, shown=shown, total=total, planned=plan is not None, revision=plan, states=lineup.STATES, size=_size, wanted=wanted)
+    return render_template("job.html", lines=every, shown=shown, total=total, planned=plan is not None, revision=plan, states=lineup.STATES, size=_size, wanted=wanted, **_air(plan, folder.job))
+
+
+def _air(plan, job) -> dict:
+    """The rows of the schedule that are faster or flatter than the job's limits, and how many say no airflow."""
+    sides = [(row, air.side(row, job.limit)) for row in (() if plan is None else plan.rows)]
+    return {
+        "beyond": [(row, air_lines(found, job, g.language)) for row, found in sides if found.fast or found.flat],
+        "no_flow": sum(row.airflow is None and bool(found.ends) for row, found in sides),
+        "air_limits": {"fpm": measure.decimal(job.limit("velocity"), 0), "ratio": measure.decimal(job.limit("aspect_ratio"), 1)},
+    }
 
 
 def _size(row) -> str:
