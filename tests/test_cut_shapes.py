@@ -254,3 +254,10 @@ def test_the_numbers_worked_by_hand(kind, given, numbers):
     found = {size.name: float(size.value) for size in lay_out(kind, **given).sizes}
     for name, value in numbers.items():
         assert found[name] == pytest.approx(value, abs=0.002), name
+
+
+def test_a_change_too_long_for_a_section_tells_what_both_sides_would_take():
+    """By hand: 8 in. on one side need 48 + 4 in., on both 24 + 4; 18 in. need 108 + 4 and 54 + 4."""
+    told = [cut_text.refusal(lay_out("transition", large="20x14", small="20x6", flat="bottom"), "en"), cut_text.refusal(lay_out("transition", large="20x24", small="20x6", flat="bottom"), "en")]
+    assert "52 in." in told[0][0] and "then it needs 28 in." in told[0][1]
+    assert "112 in." in told[1][0] and "still need 58 in." in told[1][0]

@@ -29,6 +29,11 @@ def test_what_is_wrong_is_refused_with_its_line_and_a_word_that_helps(case):
     assert case["helps"] in " ".join(say(f"{mistake.key}.{part}", "en", **mistake.values) for part in ("error", "cure"))
 
 
+def test_a_zone_that_is_none_is_answered_with_the_nearest():
+    (mistake,) = job.parse(HEAD.replace("America/Chicago", "America/Chicgo"))
+    assert (mistake.where, mistake.values["nearest"]) == ("job.toml:3", "America/Chicago")
+
+
 def test_every_mistake_is_told_at_once():
     found = job.parse(HEAD + 'languges = ["en"]\n[limits]\nstaple_spacng = 2\n[weights]\ntaped = "maybe"\n')
     assert [mistake.where for mistake in found] == ["job.toml:4", "job.toml:6", "job.toml:8"]

@@ -58,6 +58,15 @@ def too_long(length: Fraction, where: str) -> Mistake | None:
     return Mistake("layout.longer-than-a-section", where, {"needed": printed(length), "usable": printed(SECTION_USABLE)})
 
 
+def too_long_on_one_side(length: Fraction, shared: Fraction, where: str) -> Mistake | None:
+    """The same of a transition: where both sides of an axis could share the move, what that would take is told too."""
+    refused = too_long(length, where)
+    if refused is None or shared == length:
+        return refused
+    key = "layout.one-side-too-long" if shared <= SECTION_USABLE else "layout.both-sides-too-long"
+    return Mistake(key, where, {**refused.values, "shared": printed(shared)})
+
+
 def blank(width: Fraction, height: Fraction, of: Board) -> Fraction:
     """Length of the blank, in inches, that folds to an inside size of width by height."""
     return 2 * (width + height) + of.add_on

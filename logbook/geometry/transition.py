@@ -69,11 +69,17 @@ def lay_out(wanted: Wanted) -> CutSheet | Mistake:
     back = wanted.set_back or needed
     if back < needed:
         return Mistake("layout.set-back-too-short", "set_back", {"back": printed(back), "needed": printed(needed)})
-    refused = stock.too_long(back + wanted.stub, "back") if wanted.method == "section" else None
+    shared = max(back if wanted.set_back else Fraction(0), _needed_by_both(wanted) / wanted.slope)
+    refused = stock.too_long_on_one_side(back + wanted.stub, shared + wanted.stub, "set_back") if wanted.method == "section" else None
     if refused:
         return refused
     trim = max(short_by(by, back) for by in moved.values()) if wanted.method == "section" else Fraction(0)
     return _sheet(wanted, board, moved, back, trim)
+
+
+def _needed_by_both(wanted: Wanted) -> Fraction:
+    """The largest move of a side where both sides of every axis share its change."""
+    return max(large - small for large, small in zip(wanted.large, wanted.small, strict=True)) / 2
 
 
 def _sheet(wanted, board, moved, back, trim):

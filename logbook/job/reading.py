@@ -8,10 +8,11 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
 from types import MappingProxyType
+from zoneinfo import available_timezones
 
 from rapidfuzz import process
 
-from logbook import facts, limits, schedule
+from logbook import facts, limits, measure, schedule
 from logbook.job import FILE, GROOVES, Hold, Job, Phrase, PhotoPolicy, Reinforced, Run, VoicePolicy, single
 from logbook.job.lines import of_keys
 from logbook.mistake import Mistake
@@ -135,10 +136,29 @@ def _limits(reader, path, came, folder):
             reader.unknown(here, limits.BY_NAME)
             continue
         row = limits.BY_NAME[name]
-        found[name] = (
-            reader.choice(here, value, row.values) if row.shape == "choice" else reader.one(here, value, *single.SHAPES[row.shape])
-        )
+        if row.shape == "choice":
+            found[name] = reader.choice(here, value, row.values)
+        elif row.shape == "number" and row.unit is not None:
+            found[name] = _in_unit(reader, here, value, row)
+        else:
+            found[name] = reader.one(here, value, *single.SHAPES[row.shape])
     return MappingProxyType(found)
+
+
+def _in_unit(reader: _Reader, path: tuple[object, ...], came: object, row: limits.Limit) -> object:
+    """A bare number, which is in the limit's own unit: "50 C" beside °F is refused with the unit that was expected."""
+    value = single.positive(came)
+    if value is not single.WRONG:
+        return value
+    return reader.refuse(path, "wrong-number", came=single.shown(came), unit=row.unit, expected=measure.decimal(row.default))
+
+
+def _zone(reader: _Reader, path: tuple[object, ...], came: object, folder) -> object:
+    value = single.zone(came)
+    if value is not single.WRONG:
+        return value
+    nearest = process.extractOne(single.shown(came), sorted(available_timezones()), score_cutoff=60)
+    return reader.refuse(path, "wrong-zone", came=single.shown(came), nearest=nearest[0] if nearest else "America/Chicago")
 
 
 def _by_rule(words: tuple[str, ...]) -> Callable:
@@ -335,7 +355,7 @@ TOP: dict[str, Callable] = {
     "id": _plain(single.job_id, '"qmvtkrha"'),
     "name": _plain(single.text, '"name"'),
     "place": _plain(single.text, '"address"'),
-    "zone": _plain(single.zone, '"America/Chicago"'),
+    "zone": _zone,
     "day_starts": _plain(single.clock, '"05:00"'),
     "languages": _languages,
     "groove": lambda reader, path, came, folder: reader.choice(path, came, GROOVES),
