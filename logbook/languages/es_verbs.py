@@ -12,7 +12,7 @@ VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "TAPED", "TAPE_IT") for stem in ("encint", "teip", "teipe", "teipi", "tape", "tapi", "taipe", "taipi")),
     *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan")),
     *((stem, "WIPED", "WIPE") for stem in ("limpi", "desempolv")),
-    *((stem, "PREHEATED", None) for stem in ("precalent", "calent")),
+    *((stem, "PREHEATED", "HEAT_IT") for stem in ("precalent", "calent")),
     *((stem, "HUNG", "HANG") for stem in ("colg", "mont", "instal")),
     *((stem, "BENT", None) for stem in ("dobl", "volte", "aplast")),
     *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend")),
@@ -124,3 +124,15 @@ def looking() -> tuple[tuple[str, str], ...]:
 def present() -> frozenset[str]:
     """ "encinto", "tallo": what is done at other times; "encintó" without its accent only behind "se"."""
     return frozenset(f"{stem}o" for stem, _, _ in VERBS)
+
+
+_JOINED = ("unido", "unida", "conectado", "conectada", "amarrado", "amarrada", "empatado", "empatada", "enganchado", "enganchada", "ensamblado", "ensamblada", "embonado", "embonada", "acoplado", "acoplada", "junto", "junta")
+_JOINS = ("uní", "conecté", "junté", "empaté", "enganché", "ensamblé", "acoplé", "amarré", "unimos", "conectamos", "juntamos", "empatamos", "ensamblamos", "pegamos", "pegué")
+_WITH_WHAT = ("a", "al", "a la", "a el", "con", "con el", "con la", "a la pieza", "con la pieza", "a la número", "con la número", "al número", "con el número")
+
+
+def joinings() -> tuple[tuple[str, str], ...]:
+    said = [f"{word} {to}" for word in _JOINED for to in _WITH_WHAT]
+    said += [f"{word} {to}" for word in ("pegado", "pegada") for to in _WITH_WHAT if to.startswith("a")]
+    said += [f"{it} {verb} {to}" for it in ("lo", "la", "se") for verb in _JOINS for to in _WITH_WHAT if not (verb.startswith("peg") and to.startswith("con"))]
+    return (("TIED", "|".join(said)),)

@@ -160,7 +160,7 @@ def _named_kinds(items, text: str):
         of_a_size = _concept(items, place - 2) == "BY" or (_concept(items, place - 1) in ("STOP", "") and _concept(items, place + 1) == "COMMA")  # "both ten by ten straights", "Straights, ten by ten"
         in_a_row = _concept(items, place - 1) == _concept(items, place - 2) == "NUM" and items[place - 1].value.value == items[place - 2].value.value + 1  # "86 87 88 straights"
         turned = _concept(items, place - 1) == "NUM" and items[place - 1].value.value in (90, 45) and item.concept == "COUNTED" and kind == "elbow"
-        step = next((k for k in range(place + 1, place + 4) if _concept(items, k) not in ("FROM", "OF", "DET")), place + 1)
+        step = next((k for k in range(place + 1, place + 4) if _concept(items, k) not in ("FROM", "OF", "DET", "OFF")), place + 1)
         numbered = _concept(items, step) in ("NUM", "MARKED", "NUMBER") and _concept(items, step + 1) not in ("BY", "LEN") and _concept(items, place - 1) != "NUM"
         listed = _concept(items, place - 1) in ("COMMA", "BE") and any(_concept(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
         if kind is not None and (numbered or listed or of_a_size or in_a_row or turned or _concept(items, place - 1) in ("BOTH", "ALL", "THIS")):

@@ -86,7 +86,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         add(_mention(row, match, batch=marks))
     kind_mark = (
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
-        " (?!BY (?!DET)|WIDE|LONG (?!OF? (?:NUM|LEN))|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
+        " (?!BY (?!DET)|WIDE|LONG (?!OF? (?:NUM|LEN))|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD (?!OF)) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
     )
     for match in row.find(kind_mark):
         if _leads_to(row, match.start("k")):
@@ -102,7 +102,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER))"):
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
         one = one or _an_angle(row, match)
         if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
@@ -167,7 +167,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         marked = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
         used.difference_update(range(match.start(), match.end()))
         add(replace(marked, kind=None, kind_at=None, corrects=False))
-    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) (?:FILLER){0,2} (?P<m>MARKED|NUM|LETTER NUM) COMMA? (?=(?:FILL|COMMA)* (?:SAME_THING|SAME_SIZE))"):
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) (?:FILLER|DET){0,2} (?P<m>MARKED|NUM|LETTER NUM) COMMA? (?=(?:FILL|COMMA)* (?:SAME_THING|SAME_SIZE))"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for pattern, fits in SAID_OTHERWISE:
@@ -186,7 +186,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"{lead} (?P<k>KIND)"):
         if match.start("k") not in pointed and not _reference(row, match.start("k"), taken):
             add(_mention(row, match))
-    for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? BE (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):
+    for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? (?:BE|COMMA) (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):
         if row.words(*match.span("f")).lower() in _MINE and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     if not any(m.mark is not None or m.batch for m in made):
@@ -199,7 +199,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
 def _drawn(row: Row, taken: set[int], language: Language) -> list[Mention]:
     """ "Plans show sixteen as twelve by ten, the one I made is …": what is drawn states nothing, but the number is this piece's."""
     for at, item in enumerate(row.items):
-        if item.concept in ("NUM", "MARKED") and at > 1 and at not in taken and at + 1 < len(row.items) and row.words(at + 1, at + 2).lower() in ("as", "at", "como", "de"):
+        if item.concept in ("NUM", "MARKED") and at > 1 and at not in taken and at + 1 < len(row.items) and row.words(at + 1, at + 2).lower() in ("as", "at", "como", "de", "es", "is", "va", "lleva"):
             before = [one.concept for one in row.items[max(0, at - 4) : at]]
             mine = re.search(r"\b(?:i|we|mine|ours|mía|mío|hice|hicimos|yo)\b", row.text[item.end :].lower()) is not None
             value = mark_text(row, at, at + 1, language)

@@ -53,11 +53,6 @@ def no_length(row: Row, match) -> bool:
     return kind not in ("K_COLLAR", "K_OFFSET", "K_HANGER", "K_REPAIR") and not (kind in ("K_ELBOW", "K_WYE") and value is not None and value.value in (90, 45, 30, 60, 22))
 
 
-def _pointed(row: Row, match) -> bool:
-    """ "Un codo, el cuatro": the one of that number; "a ninety" is a thing."""
-    return row.words(*match.span("d")).lower() in ("el", "la", "the")
-
-
 def _done_here(row: Row, match) -> bool:
     """ "nine here, …", "B dash nine is finished": not "four guys, …"."""
     at = match.start("n") if match.start("n") >= 0 else match.start("n2")
@@ -74,6 +69,11 @@ def _worked(row: Row, match) -> bool:
 
 _LEADS = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
                 "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "that's", "here's", "call it", "calling it", "back on", "now on", "acabé", "acabe", "acabamos", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
+
+def _pointed(row: Row, match) -> bool:
+    """ "Un codo, el cuatro": the one of that number; "a ninety" is a thing."""
+    return row.words(*match.span("d")).lower() in ("el", "la", "the")
+
 
 _THINGS = "(?:PANEL|VANES|TAPE|FACING|FLAP|SIDE|TABS|GROOVE|SCRIM|SHIPLAP|JOINT|BOARD|STAPLES|THROAT)"
 _TOLD = re.compile(r"(?:^|.* )(?:(?:i|we) (?:sent|called|gave|told|said|logged|turned|reported|had|put|did)|que (?:mand|dij|report|anot|pas|di|puse|mandamos)\w*)(?: .*)? (?:as|was|is|under|number|como|era|es|el|la|fue)(?: the| number| el| la| número)?")
@@ -103,7 +103,9 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     ("(?P<k>KIND) (?:[^STOP QUERY COMMA]){2,7} (?P<m>MARKED|NUM) (?=SEP|BE|$)", _told),
     (f"{_THINGS} (?:ON|OF|IN) DET? (?P<m>MARKED|NUM) (?=BE|NOT|HAVE|MOVES|MOVE|SEATED|DAMAGE|NO|RUBBED|STAPLED|TAPED|FILLER|SHOWS)", _of_a_thing),
     (f"{START} (?:ON|IN) DET? (?P<m>MARKED|NUM) (?=DET? {_THINGS})", _of_a_thing_named),
-    (f"{START} (?P<m>MARKED|NUM) (?:COMMA|BE|FILLER|QUESTION){{0,2}} (?=SAME_AS|SAME_THING)", None),
+    ("(?:COMMA|STOP) (?:FILLER)? BE (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=SEP|$)", _pointed),
+    (f"{START} (?:FILLER|AND|ANOTHER){{1,2}} BE? (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA)", _pointed),
+    (f"{START} DET? (?P<m>MARKED|NUM) (?:COMMA|BE|FILLER|QUESTION){{0,2}} (?=SAME_AS|SAME_THING)", None),
     (f"{START} (?P<m>MARKED) (?=COMMA|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|HAVE|NO|NOT)", None),
     (f"{START} (?P<m>MARKED|NUM) SIGN (?=KIND|SIZE)", None),
     (f"(?P<k>K_REPAIR) (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON)", None),

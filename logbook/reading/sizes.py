@@ -162,7 +162,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN)) K_STRAIGHT", _length_of("length", least=6)),
     Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
-    Frame("(?P<w>(?P<n>NUMB) FILL? THROAT)", _length_of("throat_radius")),
+    Frame("(?P<w>(?P<n>NUMB) FILL? THROAT) (?!OF NUMB|NUMB)", _length_of("throat_radius")),
     Frame("(?<!SQUARE)(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _length_of("throat_radius")),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", most=40)),
     Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND)", _length_of("collar_diameter", most=40)),

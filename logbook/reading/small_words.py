@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-_TO_DO = ("REPAIR_IT", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG")
+_TO_DO = ("REPAIR_IT", "HEAT_IT", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG")
 _LEFT_OUT = ("SIDE", "OTHER_SIDE", "ONE_SIDE", "TAPE", "STAPLES", "VANES", "TABS", "TAPE_IT", "STAPLE", "RUB", "JOINT", "SIDE_WORD")
 _OF_METAL = ("lengüeta", "lengueta", "lengüetas", "lenguetas", "pestaña", "ceja", "tab")
 _COUNTED_OFF = ("BENT", "CLINCHED", "TABS", "VANES", "STAPLED", "TAPED", "RUBBED", "SIDE", "ALL", "STAPLES", "SIDE_WORD", "SIDES_ALL")
@@ -55,6 +55,10 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="THRU")  # "del cuatro al seis"
         elif item.concept == "SIDE" and said in ("derecho", "derecha") and ahead == "NUM" and _concept(items, place + 2) != "BY" and (place == 0 or _concept(done, place - 1) in ("STOP", "FITTING")):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "derecho ocho, doce por diez"
+        elif item.concept == "HUNG" and said.startswith(("instal", "mont")) and past_article in ("VANES", "TIE_RODS", "SCREWS", "TABS", "ACCESSORY", "K_HANGER"):
+            done[place] = replace(item, concept="FILLER")  # "ya le instalé las aletas"
+        elif item.concept == "SIDE" and said == "arriba" and ahead == "AND" and _concept(items, place + 2) == "TIED":
+            done[place] = replace(item, concept="HUNG", value=None)
         elif item.concept in ("HUNG", "WIPED", "PREHEATED", "REPAIRED", "DAMAGE") and _of_another_thing(items, place, text):
             done[place] = replace(item, concept="WORD", value=None)  # "colgué la chamarra", "se golpeó la cabeza"
         elif item.concept in ("K_ELBOW", "K_COLLAR") and _of_the_body(items, place, text):

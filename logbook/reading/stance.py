@@ -93,6 +93,11 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return OTHER, clause.first, True
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(row, items, lead):
         return OTHER, clause.first, True
+    at = lead + 1 if head.startswith("K_") or head in ("FITTING", "GENERIC") else lead
+    if concepts[at : at + 1] == ["OF"] and at + 1 < len(items) and items[at + 1].value in language.names:
+        return OTHER, clause.first, True  # "el codo de Chuy", "el de Juan"
+    if head == "SAYS" and lead + 1 < len(items) and (items[lead + 1].concept == "OTHER" or items[lead + 1].value in language.names):
+        return OTHER, clause.first, True  # "dice Beto que …"
     if "NOT_LOGGED" in concepts:
         return OTHER, clause.first + concepts.index("NOT_LOGGED"), True
     if "NOT" in concepts and not _named_next(row, clause):
@@ -128,7 +133,7 @@ def _this_one(row: Row, items, lead: int) -> bool:
 
 def _mine(row: Row, items, lead: int) -> bool:
     """ "the one on the drawing has vanes, mine doesn't" """
-    return lead < len(items) and row.text[items[lead].start : items[lead].end].lower() in ("mine", "ours", "mío", "mía", "el mío", "la mía")
+    return lead < len(items) and row.text[items[lead].start : items[lead].end].lower() in ("mine", "ours", "mío", "mía", "mio", "mia", "el mío", "la mía")
 
 
 def _so_then(row: Row, items, lead: int) -> bool:

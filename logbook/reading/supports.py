@@ -31,7 +31,7 @@ def _raised(found: Found):
     """ "lo subí ayer": up it went, where "subí tres" is a side that moves."""
     at = found.at("w")
     behind = [item.concept for item in found.row.items[at + 1 : at + 4]]
-    if found.row.words(at, at + 1).lower().split()[-1] in ("subí", "subimos") and not {"LEN", "FRAC"} & set(behind) and behind[:1] != ["NUM"]:
+    if found.row.words(at, at + 1).lower().split()[-1] in ("subí", "subimos", "subi") and not {"LEN", "FRAC"} & set(behind) and behind[:1] != ["NUM"]:
         if not (behind[:1] == ["DET"] and "SIDE" in behind):
             yield found.claim("stage", "hung", group="w")
 

@@ -18,7 +18,7 @@ DENIED = {
     "TRIMMED": ("trimmed", False), "TRIM": ("trimmed", False), "WIPED": ("surface_clean", False), "WIPE": ("surface_clean", False),
     "PREHEATED": ("preheated", False), "SEATED": ("panel_seated", False), "REPAIRED": ("damage_repaired", False),
     "TIE_RODS": ("reinforced", False), "CUT_LENGTH": ("cut_to_length", False), "DAMAGE": ("facing_damage", "none"),
-    "REPAIR_IT": ("damage_repaired", False), "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
+    "REPAIR_IT": ("damage_repaired", False), "HEAT_IT": ("preheated", False), "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
 }  # fmt: skip
 _ELSEWHERE = frozenset("truck box order backorder van shop trailer gangbox ground camión caja camino pedido bodega".split())  # parts that lie there are not in
 _LEFT_UNDONE = ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TIE_RODS")
@@ -246,9 +246,9 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                 at = found[-1].last
                 continue
         if concept == "VANES":
-            away = [row.words(k, k + 1).lower().split()[-1] for k in range(at + 1, min(at + 6, clause.last))]
+            away = [row.words(k, k + 1).lower().split()[-1] if row.items[k].concept != "BE" else "" for k in range(at + 1, min(at + 6, clause.last))]
             if any(word in _ELSEWHERE for word in away) and not {"IN_PLACE", "PENDING"} & {_live(row, k) for k in range(at + 1, clause.last)}:
-                end = next(k for k in range(at + 1, min(at + 6, clause.last)) if row.words(k, k + 1).lower().split()[-1] in _ELSEWHERE) + 1
+                end = next(k for k in range(at + 1, min(at + 6, clause.last)) if row.items[k].concept != "BE" and row.words(k, k + 1).lower().split()[-1] in _ELSEWHERE) + 1
                 made.append(claim(row, "vanes", False, at, end))
                 at = end
                 continue
