@@ -9,7 +9,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.batches import batches, plural
 from logbook.reading.grammar import Row
-from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text, told_before
+from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text, told_before, told_then
 
 NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
 STOPS = "STOP QUERY"
@@ -256,7 +256,7 @@ def _mention(row: Row, match, mark=None, batch=()) -> Mention:
             break
     another = any(item.concept == "ANOTHER" for item in row.items[max(0, first - 2) : match.end()])
     amends = mark is not None and _returns_to(row, first)
-    amends = amends or mark is not None and at is not None and told_before(row, at + 1, match.start("m"))
+    amends = amends or mark is not None and at is not None and (told_before(row, at + 1, match.start("m")) or told_then(row, match.end("m")))
     amends = amends or "on" in groups and match.start("on") >= 0 and row.items[match.start("on")].concept == "CORRECTION_ON"
     before = [item.concept for item in row.items[max(0, first - 3) : first]]
     corrects = "FIX" in before or (before[-2:] == ["NO", "COMMA"]) or before[-1:] == ["NO"]

@@ -84,6 +84,21 @@ def told_before(row: Row, first: int, mark_at: int) -> bool:
     return first < mark_at and _TOLD.fullmatch(row.words(first, mark_at).lower()) is not None
 
 
+_TOLD_THEN = re.compile(
+    r"[ ,]*(?:(?:that |which )?(?:i|we) (?:sent|called|gave|told|said|logged|turned|reported|talked)\b.*?\b(?:earlier|before|already|this morning|ago|yesterday)\b|from (?:this morning|earlier|before|yesterday)\b"
+    r"|(?:el |la )?que (?:ya )?(?:te |les |le )?(?:dij|mand|report|anot|pas|di)\w* (?:antes|hace rato|hace ratito|ayer|ahorita|en la mañana)\b|de (?:hace rato|en la mañana|ayer)\b)"
+)
+
+
+def told_then(row: Row, last: int) -> bool:
+    """ "Straight 12 that I called in earlier is 20 by 8, not 18 by 8": told of before, and set right now."""
+    stop = next((k for k in range(last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    if last >= stop or _TOLD_THEN.match(row.text[row.items[last - 1].end : row.items[stop - 1].end].lower()) is None:
+        return False
+    concepts = [item.concept for item in row.items[last:stop]]
+    return bool({"FIX", "SHOULD_HAVE"} & set(concepts)) or any(item.took_back for item in row.items[last:stop])
+
+
 def _told(row: Row, match) -> bool:
     return told_before(row, match.start("k") + 1, match.start("m"))
 
