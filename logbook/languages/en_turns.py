@@ -22,7 +22,7 @@ ENGLISH_TURNS = Turns(
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
         " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
         " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's well so now today again from where was which who all way down off out also even"
-        " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're thank thanks you okay ok alright sorry well yeah yes oh".split()
+        " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're set sets thank thanks you okay ok alright sorry well yeah yes oh".split()
     ),
     nouns=(
         (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling", "stapled"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
@@ -66,7 +66,7 @@ ENGLISH_TURNS = Turns(
         r"(?:ran|came up|come up|fell) short (?:on|by|at|in|around|near)",
         r"^(?:but |and |just )*short (?:one|two|three|a|an|half|couple|on|by)\b",
         r"(?:ran|run|running) out(?: of (?:tape|staples|it|them))? (?:on|at|before|halfway|half way|partway|by|along|around|near|just|with|about)\b|^(?:but |and then )(?:i |we )?(?:ran|run) out",
-        r"(?:one|two|couple|few|foot|feet|inch|inches) (?:too )?short|(?:one|two|couple|few) (?:staples?|vanes?|tabs?) (?:too )?short",
+        r"(?:one|two|couple|few|foot|feet|inch|inches) (?:too )?short|(?:one|two|couple|few) (?:sets? of |of )?(?:staples?|vanes?|tabs?) (?:too )?short",
     ),
     # how far an act went that did not go all the way; read behind the act
     extents=(
@@ -120,7 +120,7 @@ ENGLISH_TURNS = Turns(
         r"(?:it's|they're|that's|it is|they are|now it's|now they're|i've|we've)(?: (?:all|already|both|now|still))?(?: (?:in|on|there|in there|on there|done|now|in place|got (?:it|them)|done it|did it))+(?: (?:now|already|today|just now))?",
     ),
     denies=(
-        r"(?:{who} )?(?:isn't|aren't|wasn't|weren't|didn't|doesn't|don't|hasn't|haven't|ain't|is not|are not|was not|did not|does not|do not|has not|have not|never did|never was|'s not|'re not)"
+        r"(?:{who} )?(?:isn't|aren't|wasn't|weren't|didn't|doesn't|don't|hasn't been|haven't been|hasn't|haven't|ain't|is not|are not|was not|did not|does not|do not|has not|have not|never did|never was|'s not|'re not)"
         r"(?: (?:really|quite|now|actually|in|on|there|done|at all|any|one|it|them|have (?:any|one|it|them)|get (?:any|one|it|them|done)|got (?:any|one)|do (?:it|that)|be|all the way|though|after all))*",
         r"(?:it's|they're|it is|they are) not(?: (?:really|quite|now|actually|in|on|there|done|at all|though|all the way))*",
         r"not (?:really|quite|exactly|at all|all the way|all of it|everywhere)|(?:it |they |that one |this one )?(?:went|got put|goes|came|got) (?:together|in|up|out|on)? ?without(?: (?:it|them|any|one))?|without(?: (?:any|it|them))?",

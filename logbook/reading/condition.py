@@ -11,7 +11,13 @@ from logbook.reading.grammar import Row
 
 
 def _tight(found: Found):
-    """Not where it is the tabs that are tight."""
+    """Not where it is the tabs that are tight, or the room to work in."""
+    behind = found.row.text[found.row.items[found.last - 1].end : found.row.items[found.last - 1].end + 24].lower().split()
+    if behind and behind[0].strip(",.") in ("against", "spot", "squeeze", "quarters", "space", "up", "back", "to") and (behind[0] not in ("up", "back", "to") or behind[1:2] in (["against"], ["there"], ["in"], ["reach"], ["get"], ["the"])):
+        return
+    said = found.row.words(max(0, found.first - 2), found.first).lower() if found.first else ""
+    if said.endswith((" was", " a")) and (behind[:1] == ["but"] or found.row.words(found.first, found.last).lower().endswith("fit")):
+        return
     for item in reversed(found.row.items[max(0, found.first - 6) : found.first]):
         if item.concept in ("TABS", "TAB_WORD"):
             return
@@ -22,7 +28,10 @@ def _tight(found: Found):
 
 def _gap(found: Found):
     item = found.item("n")
-    if item.value.value <= 12:
+    spaced = any(i.concept in ("STAPLES", "STAPLED", "TABS", "SCREWS") for i in found.row.items[max(0, found.first - 5) : found.first])
+    if spaced and found.row.text[found.row.items[found.last - 1].end :].lower().lstrip().startswith("between"):
+        yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+    elif item.value.value <= 12:
         yield found.claim("gap", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 

@@ -90,6 +90,8 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
                 now.mark = mark
             elif mention.corrects and now.mark.value != mark.value:
                 now.mark = replace(mark, took_back=(TakenBack(now.mark.value, now.mark.start, now.mark.end),))
+    if made[0].mark is None and _LAST_ONE.match(row.text.lower()):
+        made[0].amends = True  # "on that last one the staples are every three, not two"
     return made, regions
 
 
@@ -106,6 +108,9 @@ def _sentence_start(row: Row, at: int) -> int:
     while at > 0 and row.items[at - 1].concept in ("ALL", "BOTH", "NUM", "DEG", "DET", "SIZE", "COMMA", "FILLER", "BE", "IT"):
         at -= 1
     return at
+
+
+_LAST_ONE = re.compile(r"^(?:\W*(?:okay|ok|hey|so|and|oh|wait|uh|actually)\W+)*(?:on |correction on )?(?:that|the|my) last (?:one|fitting|piece) (?:i (?:did|sent|made|told you about)|the|is|has|it's|isn't|got|was|should)\b")
 
 
 def region_of(regions: Regions, item: int) -> int:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 
 from logbook.languages import LANGUAGES
@@ -105,9 +105,26 @@ def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language)
             if own.is_blank(part.first):
                 continue
             for one, used in _short(row, own, cut_up, place, language):
-                made.append(one)
+                made.append(_to_finish(row, cut_up, place, one))
                 spent.update(used)
     return made, spent
+
+
+_FINISHES = re.compile(
+    r"(?:i'll|i will|we'll|we will|gonna|i'm gonna|going to|i'm going to|i have to|i need to|need to|gotta|have to|still have to|still need to|tengo que|voy a|luego)\b[\w' ]*?"
+    r"\b(?:finish|get|do|catch|grab|hit|redo|fix|termino|acabo|terminar|acabar)\b(?: (?:it|them|that|those|up|off|the rest|the others?|the last \w+|lo|las|los))"
+)
+
+
+def _to_finish(row: Row, cut_up, place: int, one: Claim) -> Claim:
+    """ "… a third of the staples in, I'll finish them tomorrow": the rest is work still to do."""
+    if one.value is not False or one.name.startswith("("):
+        return one
+    for part in cut_up[place + 1 : place + 3]:
+        if part.sentence <= cut_up[place].sentence + 1 and (match := _FINISHES.match(part.words)) is not None:
+            start = row.items[part.first].start
+            return replace(one, opens=(Open("piece", one.name, start, row.items[part.last - 1].end),)) if match else one
+    return one
 
 
 def waits(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:

@@ -38,6 +38,9 @@ def _move(found: Found):
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)
     if by is not None and by.value.value > 60:
         return
+    lead = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
+    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and {"IN", "DOWN", "UP", "OUT", "MOVE_IN", "MOVE_DOWN"} & set(lead) and {"NUM", "LEN", "FRAC"} & set(lead):
+        return  # "six inches in on the right in two feet": the side belongs to what stands before it
     moves = tuple(
         Move(side, by and by.value.value, back and back.value.value, _way(side, direction)) for side in sides
     )
@@ -146,6 +149,7 @@ FRAMES = (
     Frame("(?P<w>SLOPE (?:FILL|OF){0,3} (?P<by>NUMB) LONG)", _taper),
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
     # a side, a way, how far, over what length
+    Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN|OUT|DOWN|UP) {_BACK}?)", _move),

@@ -137,7 +137,7 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
     follows = [item.concept for item in row.items[one.last : one.last + 3]]
     hedged = hedged or ("DOUBT" in follows and "KIND" not in follows) or (follows[:1] == ["HEDGE"] and _trailing_hedge(row, one.last))
     hedged = hedged or (one.value is True and _sounds_like_no(row, one.first)) or (one.value is False and any(item.concept == "NO" and item.read_as for item in row.items[one.first : one.last]))
-    if one.name in _UNHEDGED or (one.pending and not one.hedged):
+    if one.name in _UNHEDGED or (one.pending and not one.hedged) or (one.part == "side" and not one.hedged):
         hedged = False
     return replace(one, corrects=one.corrects or corrects, hedged=hedged, both_at=both_at)
 

@@ -184,7 +184,7 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         last, stops = one.last, 0
         while last < len(row.items) and stops < 2 and last - one.last < 24:
             concept = row.items[last].concept
-            if concept in ("STAPLED", "STAPLES", "RUBBED", "K_STRAIGHT", "JOINT", "SIDES_ALL", "EVERY", "FITTING"):
+            if concept in ("STAPLED", "STAPLES", "RUBBED", "K_STRAIGHT", "JOINT", "SIDES_ALL", "EVERY"):
                 break
             stops += concept in ("STOP", "QUERY")
             last += 1

@@ -180,6 +180,7 @@ FRAMES = (
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
     Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT)", _other_spacing),
     Frame("COMMA (?:FILL|AND){0,2} (?P<w>(?P<n>NUMB)) ON DET? (?P<s>SIDE|BACK|OTHER_SIDE|END|SIDE_WORD|WORD)", _other_spacing),
+    Frame("STAPLES OUT? (?:FILL)? (?P<w>TO (?:HEDGE)? (?P<n>NUM|LEN)) (?=SEP|$|TO|AND|APART)", _spacing),
     Frame("(?P<w>UNSTAPLED)", _flag("stapled", False)),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE|MOVE|TAKES|SEATED|RUN|WORD){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),

@@ -103,6 +103,9 @@ def _laid(found: Found):
         behind -= 1
     while ahead < len(row.items) and ahead - at <= 4 and row.items[ahead].concept in ("COMMA", "AND", "DET", "OF", "BE", "FILLER", "HEDGE", "IT"):
         ahead += 1
+    if row.words(max(0, at - 2), at).lower().endswith(("got its", "has its", "have their", "got their", "has all its", "got all its")):
+        yield found.claim("taped", True, group="w", weak=True)
+        return
     before = behind >= 0 and at - behind <= 4 and (row.items[behind].concept in (*_BESIDE, "NUM") or _lays(row, behind))
     after = ahead < len(row.items) and ahead - at <= 4 and row.items[ahead].concept in _THEN
     if (before and not row.is_blank(behind)) or (after and not row.is_blank(ahead)):
@@ -127,7 +130,7 @@ FRAMES = (
     # widths
     Frame("(?P<w>(?P<n>LEN)) (?:FILL|WIDE|HIGH){0,1} TAPES", _width),
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
-    Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
+    Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
     Frame("TAPES (?:TAPES|OF|COMMA){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER)", _width),
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$)", _width),
@@ -139,6 +142,7 @@ FRAMES = (
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
     Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),
+    Frame("(?P<w>DET? SCRIM (?:FILL|HAVE){0,2} MOVE_UP)", _flag("scrim_shows")),
     Frame("(?P<w>(?:SEE|SHOWS) (?:DET){0,1} SCRIM)", _flag("scrim_shows")),
     # the surface
     Frame("(?P<w>WIPED (?:AND WIPED)?)", _flag("surface_clean")),

@@ -389,6 +389,8 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     wide = said in _WIDE or doubts
     while at < clause.last and steps < (12 if wide else 6):
         concept = _live(row, at)
+        if not wide and row.words(at, at + 1).lower() in ("so", "then", "so i", "por eso", "entonces"):
+            break  # "no heat gun so I just taped it"
         if wide and (concept in ("NO", "FORGOT", "NOT_DONE") or row.words(at, at + 1).lower().startswith(("forg", "skip", "miss", "olvid"))):
             made.append(claim(row, "(nothing)", None, begin, clause.last))  # "don't think I forgot the staples"
             break
