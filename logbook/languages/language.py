@@ -87,6 +87,29 @@ class Turns:
 
 
 @dataclass(frozen=True)
+class Afar:
+    """Words that tell of an act or a part whose noun stands in other words: regular expressions over the lower-case words of a part of a clause.
+
+    `none`, `riddles` and `attributed` are the whole part, the others are found in it. `{noun}` is what `nouns` find.
+    """
+
+    leads: str = ""
+    none: tuple[str, ...] = ()
+    riddles: tuple[str, ...] = ()
+    idle: tuple[str, ...] = ()
+    almost: tuple[str, ...] = ()
+    ongoing: tuple[str, ...] = ()
+    nobody: tuple[str, ...] = ()
+    never_without: tuple[str, ...] = ()
+    nor_this: tuple[str, ...] = ()
+    clefts: tuple[str, ...] = ()
+    attributed: tuple[str, ...] = ()
+    others_own: tuple[str, ...] = ()
+    faulty: frozenset[str] = frozenset()  # before a noun: it is not the noun that there was none of, but the fault
+    own_instead: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
 class Language:
     code: str
     concepts: tuple[tuple[str, str], ...]  # (concept, "phrase|phrase|…")
@@ -105,6 +128,7 @@ class Language:
     names: frozenset[str]  # first names, to tell who did something
     letters: Mapping[str, str] = field(default_factory=dict)  # how a letter of a mark is said
     turns: Turns = Turns()
+    afar: Afar = Afar()
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

@@ -7,7 +7,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import answers, bare_marks, condition, drafts, ends, entries, fell_short, moves, partly, places, sizes, staples, supports, tabs, tapes, turned
+from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, moves, partly, places, sizes, staples, supports, tabs, tapes, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -38,13 +38,16 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     cut = clauses(row)
     answered, spent = answers.answers(row, cut)
     row = row.blanked(spent)
-    not_own = {at: why for at, why in stances(row, language).items() if at not in spent}
+    cut_up = fell_short.parts(row, cut)
+    away = afar.afar(row, cut_up, language)
+    spent |= away.spent
+    row = row.blanked(away.spent)
+    not_own = {at: why for at, why in {**stances(row, language), **away.not_own}.items() if at not in spent}
     supposed, doubted = turned.supposed(row, cut, language)
     not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
     own = row.blanked(not_own)
     turned_to, turned_at, of_piece = turned.turned(row, not_own, cut, language)
     own = own.blanked(turned_at)
-    cut_up = fell_short.parts(row, cut)
     short, short_at = fell_short.shortfalls(row, own, cut_up, language)
     waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut_up, language)
     short, short_at = [*short, *waiting], short_at | waiting_at
@@ -56,7 +59,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
+    claims: list[Claim] = [*answered, *away.claims, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.FRAMES[:2], stated, taken)

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import cache
 
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
@@ -73,7 +74,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     if asked and (head in ("QUESTION", "ASKS") or "QUESTION" in concepts or not _is_tag(row, clause)):
         at = concepts.index("QUESTION") if "QUESTION" in concepts else 0
         return QUESTION, clause.first + at, True
-    if head == "QUESTION" and not _relative(items, lead):
+    if head == "QUESTION" and not _tells_what(row.words(clause.first, clause.last), language):
         return QUESTION, clause.first, True
     if "IF" in concepts:
         at = concepts.index("IF")
@@ -170,9 +171,14 @@ def _is_tag(row: Row, clause: Clause) -> bool:
     return follows
 
 
-def _relative(items, lead: int) -> bool:
-    """ "which" and "how" inside a sentence ask nothing; as its first word they do."""
-    return False
+def _tells_what(words: str, language: Language) -> bool:
+    """ "What I actually built is eighteen by twelve" asks nothing."""
+    return any(pattern.match(words.lower().replace("’", "'")) for pattern in _clefts(language.afar.clefts))
+
+
+@cache
+def _clefts(patterns: tuple[str, ...]) -> tuple[re.Pattern[str], ...]:
+    return tuple(re.compile(pattern) for pattern in patterns)
 
 
 def _vocative(row: Row, clause: Clause, lead: int) -> bool:

@@ -1,0 +1,200 @@
+"""What is denied or affirmed away from its noun: "turning vanes were specified; none went in", "what's missing? Staples".
+
+Read before anything else of a clause is, since the noun by itself would state what its clause denies.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim
+from logbook.reading.fell_short import Part, plain
+from logbook.reading.grammar import Row
+from logbook.reading.undone import DENIED
+
+_PARTS_OF_IT = ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")
+_NAMING = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")
+_BACK = 5  # parts of clauses
+_SENTENCES = 2
+_ANSWERS = ("DET", "FILLER", "IT", "BE")
+
+
+@dataclass
+class Afar:
+    claims: list[Claim] = field(default_factory=list)
+    spent: set[int] = field(default_factory=set)  # items that these words have used up
+    not_own: dict[int, str] = field(default_factory=dict)  # items that state nothing, and why
+
+
+def afar(row: Row, cut_up: tuple[Part, ...], language: Language) -> Afar:
+    found = Afar()
+    if not language.afar.none or not _any(language.code).search(plain(row.text)):
+        return found
+    for place, part in enumerate(cut_up):
+        if row.is_blank(part.first):
+            continue
+        words = _bare(part.words, language)
+        for look in (_riddle, _none, _double, _idle, _ongoing, _cleft, _attributed):
+            if look(row, cut_up, place, words, language, found):
+                break
+    return found
+
+
+@cache
+def _compiled(code: str, member: str) -> tuple[re.Pattern[str], ...]:
+    names = "|".join(sorted(LANGUAGES[code].names))
+    return tuple(re.compile(pattern.replace("{name}", rf"\b(?:{names})")) for pattern in getattr(LANGUAGES[code].afar, member))
+
+
+@cache
+def _any(code: str) -> re.Pattern[str]:
+    """One pattern that finds whatever any of them could: most notes have none."""
+    members = ("none", "riddles", "idle", "almost", "ongoing", "nobody", "never_without", "clefts", "attributed")
+    return re.compile("|".join(pattern.pattern for member in members for pattern in _compiled(code, member)).replace("$", ""))
+
+
+def _bare(words: str, language: Language) -> str:
+    words = " ".join(re.findall(r"[\w'-]+", words)).replace(" 's", "'s")
+    return words[re.match(language.afar.leads, words).end() :]
+
+
+def _whole(words: str, language: Language, member: str) -> bool:
+    return any(pattern.fullmatch(words) for pattern in _compiled(language.code, member))
+
+
+def _riddle(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
+    """ "Guess what's not in it. Vanes." """
+    if place + 1 >= len(cut_up) or not _whole(words, language, "riddles"):
+        return False
+    reply = cut_up[place + 1]
+    nouns = [at for at in range(reply.first, reply.last) if row.items[at].concept in _PARTS_OF_IT]
+    if len(nouns) != 1 or any(row.items[at].concept not in _ANSWERS for at in range(reply.first, reply.last) if at not in nouns):
+        return False
+    found.claims.append(claim(row, *DENIED[row.items[nouns[0]].concept], nouns[0], nouns[0] + 1, corrects=True, hedged=False))
+    found.spent.update(range(cut_up[place].first, cut_up[place].last), range(reply.first, reply.last))
+    return True
+
+
+def _none(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
+    """ "… none were installed", "so I left them out": of the part named last."""
+    part = cut_up[place]
+    if any(row.items[at].concept in DENIED for at in range(part.first, part.last)) or not _whole(words, language, "none"):
+        return False
+    noun, moved_on = _noun_before(row, cut_up, place, words)
+    if noun is None or row.words(max(0, noun - 1), noun).lower().split()[-1:] and row.words(max(0, noun - 1), noun).lower().split()[-1] in language.afar.faulty:
+        return False
+    if _replaced(row, cut_up, place, noun, language):
+        return False
+    found.claims.append(claim(row, *DENIED[row.items[noun].concept], part.first, part.last, corrects=True, hedged=False))
+    found.spent.update(range(part.first, part.last))
+    if not moved_on and noun not in found.spent:
+        found.spent.add(noun)
+    return True
+
+
+def _noun_before(row: Row, cut_up, place: int, words: str) -> tuple[int | None, bool]:
+    """The part of a fitting named last, and whether another piece was begun since."""
+    moved_on = False
+    for back in range(place - 1, max(-1, place - 1 - _BACK), -1):
+        before = cut_up[back]
+        if before.sentence < cut_up[place].sentence - _SENTENCES:
+            break
+        for at in range(cut_up[back + 1].first - 1, before.first - 1, -1):
+            concept = row.items[at].concept
+            if concept in _PARTS_OF_IT:
+                fits = concept == "TAPE" if re.search(r"\bit\b(?! (?:went|goes|got|was|is|came|did|does))", words) and not re.search(r"\b(?:on|in) it\b", words) else True
+                return (at, moved_on) if fits else (None, moved_on)
+            moved_on = moved_on or concept.startswith("K_") or concept == "FITTING"
+    return None, moved_on
+
+
+def _replaced(row: Row, cut_up, place: int, noun: int, language: Language) -> bool:
+    """ "… never came, so I made my own": there are some after all, or mastic in its place."""
+    for part in cut_up[place + 1 : place + 4]:
+        if part.sentence > cut_up[place].sentence + 1:
+            return False
+        if any(pattern.search(part.words) for pattern in _compiled(language.code, "own_instead")):
+            return True
+        if row.items[noun].concept == "TAPE" and any(row.items[at].concept in ("CLOSURE", "C_MASTIC", "MARK181", "TAPED") for at in range(part.first, part.last)):
+            return True
+    return False
+
+
+def _double(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
+    """ "Nobody can tell me it isn't stapled", "never have I left an elbow without vanes, and I'm not starting now"."""
+    part = cut_up[place]
+    acts = [at for at in range(part.first, part.last) if row.items[at].concept in DENIED and DENIED[row.items[at].concept][1] is False]
+    if not acts:
+        return False
+    told = any(pattern.match(words) for pattern in _compiled(language.code, "nobody"))
+    never = not told and any(pattern.search(words) for pattern in _compiled(language.code, "never_without"))
+    if not told and not never:
+        return False
+    this_too = told or any(any(pattern.search(_bare(later.words, language)) for pattern in _compiled(language.code, "nor_this")) for later in cut_up[place + 1 : place + 3])
+    if this_too:
+        found.claims.append(claim(row, DENIED[row.items[acts[0]].concept][0], True, acts[0], acts[0] + 1, corrects=True, hedged=False))
+    _spend(row, part.first, acts[0] + 1, found)
+    if never:
+        found.spent.update(range(part.first, part.last))
+    return True
+
+
+def _spend(row: Row, first: int, last: int, found: Afar) -> None:
+    found.spent.update(at for at in range(first, last) if row.items[at].concept not in _NAMING and not row.items[at].concept.startswith("K_"))
+
+
+def _idle(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
+    """ "no knowledge of staples in …", "because who needs vanes": says nothing of them."""
+    part = cut_up[place]
+    for member in ("idle", "almost"):
+        match = next((m for pattern in _compiled(language.code, member) if (m := pattern.search(part.words))), None)
+        if match is None:
+            continue
+        start = row.items[part.first].start + match.start()
+        later = [at for at in range(part.first, part.last) if row.items[at].end > start]
+        found.spent.update(at for at in later if member == "almost" or row.items[at].concept not in _NAMING and not row.items[at].concept.startswith("K_"))
+        return True
+    return False
+
+
+def _ongoing(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
+    """ "My partner's rubbing it down right now": it is not done yet."""
+    part = cut_up[place]
+    match = next((m for pattern in _compiled(language.code, "ongoing") if (m := pattern.search(part.words))), None)
+    if match is None:
+        return False
+    end = row.items[part.first].start + match.end()
+    for at in range(part.first, part.last):
+        if row.items[at].start < end <= row.items[at].end:
+            found.not_own[at] = "plan"
+    return True
+
+
+def _cleft(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
+    """ "What I did was tape it" is an act."""
+    part = cut_up[place]
+    match = next((m for pattern in _compiled(language.code, "clefts") if (m := pattern.match(words))), None)
+    act = next((at for at in range(part.first, part.last) if row.items[at].concept in ("TAPE_IT", "STAPLE", "RUB")), None)
+    if match is None or act is None or words[match.end() :].strip() and row.words(act, act + 1).lower() not in words[match.end() :].strip()[: len(row.words(act, act + 1)) + 5]:
+        return False
+    acts = [act, *(later.first for later in cut_up[place + 1 : place + 3] if later.sentence == part.sentence and row.items[later.first].concept in ("TAPE_IT", "STAPLE", "RUB"))]
+    for act in acts:
+        found.claims.append(claim(row, DENIED[row.items[act].concept][0], True, act, act + 1, hedged=False))
+        found.spent.add(act)
+    found.spent.update(range(part.first, acts[0] + 1))
+    return True
+
+
+def _attributed(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
+    """ "Low step goes inside, they told me": the words before it are theirs."""
+    if place == 0 or cut_up[place - 1].sentence != cut_up[place].sentence or not _whole(words, language, "attributed"):
+        return False
+    begin = place - 1
+    while begin > 0 and row.items[cut_up[begin].first - 1].concept == "AND":  # "stapled and taped, so they say"
+        begin -= 1
+    found.not_own.update({at: "other" for at in range(cut_up[begin].first, cut_up[place - 1].last) if row.items[at].concept not in _NAMING and not row.items[at].concept.startswith("K_")})
+    return True
