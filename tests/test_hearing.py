@@ -9,7 +9,7 @@ import pytest
 
 from logbook.decoding import sound
 from logbook.decoding.sound import RATE, Sound
-from logbook.hearing import doubt, engine, prompt, scripted, second, windows
+from logbook.hearing import cleaning, doubt, engine, prompt, scripted, second, windows
 from logbook.transcript import Transcript, Unheard, Word, from_json, to_json
 
 HERE = Path(__file__).parent / "cases" / "hearing"
@@ -72,7 +72,7 @@ MEASURED = doubt.Measures(no_speech=0.2, mean_log=-0.3, plain=-0.9, ended=True)
         ("turn it, turn it, turn it, turn it", {}, "repetition"),
         ("Fitting 97 on run 88, transition", {"plain": -6.0}, "echo"),
         ("Top down 3, back 41.", {"plain": -2.1}, "echo"),
-        ("Stapled every 2 inches, 181A-P tape, rubbed down", {"plain": -5.0}, "echo"),
+        ("Stapled and taped, 3 inch 181A-P tape", {"plain": -5.0}, "echo"),
         ("Puedo hacer un poco de la línea,", {"plain": -2.7, "mean_log": -2.1}, "noise"),
         # words of the prompt that somebody really said are likely without it too
         ("Shiplap on the sides, butt edge top and bottom, low step to the inside.", {"plain": -1.0}, None),
@@ -91,6 +91,40 @@ def test_words_or_noise_made_into_words(text, changes, why):
 def test_a_prompt_is_an_echo_of_itself_and_holds_the_numbers_no_job_has(language):
     assert prompt.echoes(prompt.PROMPTS[language], language)
     assert all(re.search(rf"\b{number}\b", prompt.PROMPTS[language]) for number in prompt.PROMPT_NUMBERS)
+
+
+def voice(seconds: float = 4.0) -> np.ndarray:
+    """What comes and goes as syllables do, four a second, with pauses between."""
+    t = np.arange(round(seconds * RATE)) / RATE
+    return (np.sin(2 * np.pi * 700 * t) * np.maximum(0, np.sin(2 * np.pi * 4 * t))).astype(np.float32)
+
+
+def level(samples: np.ndarray) -> float:
+    return float(np.sqrt((samples.astype(np.float64) ** 2).mean()))
+
+
+def test_steady_noise_under_a_voice_gets_quieter_and_the_voice_stays():
+    said = voice()
+    noise = 0.05 * np.random.default_rng(2).standard_normal(said.size).astype(np.float32)
+    came, now = said + noise, cleaning.cleaned(said + noise)
+    assert now.shape == came.shape and now.dtype == np.float32
+    pauses = np.abs(said) == 0
+    assert cleaning.QUIETEST - 0.05 < level(now[pauses]) / level(came[pauses]) < 0.7
+    assert level(now[~pauses]) / level(came[~pauses]) > 0.95
+
+
+@pytest.mark.parametrize("size", [0, 1, 500, 15_999, 16_000, 20_000])
+def test_a_clean_voice_of_any_length_comes_back_as_it_came(size):
+    said = voice()[:size]
+    assert np.allclose(cleaning.cleaned(said), said, atol=1e-5)
+
+
+def test_noise_without_a_voice_is_left_as_noise():
+    """Made quieter it would be less like noise, and Whisper's own test of silence weaker."""
+    some = noises()
+    for name in ("an empty room", "white", "pink", "hum", "engine"):
+        noise = some[name].astype(np.float32)
+        assert np.array_equal(cleaning.cleaned(noise), noise), name
 
 
 def test_the_path_in_numpy_is_the_path_of_the_released_warping():

@@ -20,6 +20,7 @@ from whisper.tokenizer import get_tokenizer
 
 from logbook.decoding.sound import RATE, Sound
 from logbook.hearing import alignment, doubt, prompt, second, weights, windows
+from logbook.hearing.cleaning import cleaned
 from logbook.hearing.decoder import Decoder, Hypothesis, Memory, bfloat16_is_fast
 from logbook.hearing.windows import Window
 from logbook.hearing.words import groups, half_heard, words_of
@@ -82,6 +83,7 @@ class Whisper:
         self.settings = {
             "length_step_seconds": windows.STEP,
             "prompt": True,
+            "cleaned": True,
             "beams": 1,
             "no_speech_limit": doubt.NO_SPEECH,
             "encoder": str(self.numbers).removeprefix("torch."),
@@ -162,7 +164,7 @@ class Whisper:
     def _encode(self, some: Sequence[Window], fed: int) -> torch.Tensor:
         """(B, 50 * fed, D): the encoder on exactly `fed` seconds, the note's own length and not Whisper's 30."""
         side = self.model.encoder
-        mel = torch.stack([_mel(window.samples, fed) for window in some]).to(self.numbers)
+        mel = torch.stack([_mel(cleaned(window.samples), fed) for window in some]).to(self.numbers)
         x = F.gelu(side.conv2(F.gelu(side.conv1(mel)))).transpose(1, 2)
         x = (x + side.positional_embedding[: x.shape[1]]).to(self.numbers)
         for block in side.blocks:

@@ -11,16 +11,18 @@ import re
 
 PROMPTS = {
     "en": (
-        "Fitting 97 on run 88, transition, 19 by 13 to 13 by 13, top down 3, back 41, flat on the bottom. "
-        "Made from the female end, shiplap on the sides, butt edge top and bottom, low step inside. "
-        "Stapled every 2 inches, 181A-P tape, rubbed down, scrim not showing. "
-        "Ninety degree elbow with turning vanes, tee, wye, collar, end cap, plenum, mastic, cross tabs."
+        "Straight section, 19 by 13, 41 inches long, stapled and taped, scrim showing. "
+        "Fitting 97 on run 88, transition, 19 by 13 to 13 by 13, top drops 3 inches, back 41, flat on the bottom, "
+        "made from the female end, shiplap on the sides, butt edge top and bottom, low step inside, panel seated. "
+        "Stapled every 2 inches, stapled and taped, 3 inch 181A-P tape, wiped it first, rubbed it down, "
+        "scrim doesn't show, no gaps, hung it, tied in and taped. Ninety degree elbow with turning vanes, tee, "
+        "branch, wye, offset, reducer, round collar, tabs bent tight, end cap, plenum, mastic, no flap, cross tabs, trimmed."
     ),
     "es": (
-        "Pieza 97 de la línea 88, transición, 19 por 13 a 13 por 13, arriba baja 3, atrás 41, recta por abajo. "
-        "Hecha del lado hembra, rebaje a los lados, canto recto arriba y abajo. "
-        "Grapada cada 2 pulgadas, cinta 181A-P, bien frotada. "
-        "Codo de noventa con aletas, derivación, collarín, tapa, ducto, macho, masilla, lámina."
+        "Pieza 97 de la línea 88, transición, 19 por 13 a 13 por 13, arriba baja 3 pulgadas, atrás 41 pulgadas, "
+        "recta por abajo. Hecha del lado hembra, rebaje a los lados, canto recto arriba y abajo. "
+        "Grapada cada 2 pulgadas, encintada y bien frotada, cinta de 3 pulgadas, 181A-P, falta la cinta de un lado, "
+        "sin daños. Codo de noventa con aletas, derivación, collarín, tapa, ducto, macho, masilla, lámina."
     ),
 }
 PROMPT_NUMBERS = ("97", "88", "41")
