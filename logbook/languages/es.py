@@ -60,7 +60,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("NOT_FORGET", "no se me olvidó|no olvidé|no se nos olvidó|no se me olvidaron|no le falta|no le faltan|ya no le falta|ya no le faltan|ya no falta|ya no faltan|no me falta|ya no me falta|no me faltan|ya no me faltan"),
     ("TROUBLE", "problema|problemas|duda de|dudas de|bronca|broncas|queja|quejas"),
     ("IF", "si|a menos que|en caso de|si fuera|habría|hubiera|sería|podría|cuando esté|hasta que esté|ojalá|ojalá que|ojalá y|quién sabe si|quien sabe si|a ver si|hay que ver si|hay que checar si|hay que revisar si|vamos a ver si|para ver si|dile a|dígale a|díganle a|dile que|por si"),
-    ("DRAWING", "plano|planos|dibujo|dibujos|especificación|especificaciones|diseño|según el plano|debería|debe ser|debería ser|se supone|debe llevar|debe ir|el plano|la especificación|debería llevar|deben ir"),
+    ("DRAWING", "plano|planos|dibujo|dibujos|especificación|especificaciones|diseño|según el plano|debería|debe ser|debería ser|se supone|debe llevar|debe ir|el plano|la especificación|debería llevar|deben ir|sé que van|sé que va|se que van|se que va|debían ir|tenían que ir|deberían ir|deben llevar|deberían llevar"),
     ("SAYS", "dice|dijo|pide|marca|pidió|quiere|quieren|dijeron|muestra|indica"),
     ("OTHER", "él|ella|ellos|ellas|alguien|el otro turno|el electricista|el plomero|el mayordomo|el ayudante|el inspector|la inspectora|el ingeniero|los otros|la otra cuadrilla|el otro equipo|la otra gente|el compañero|el capataz|el de la noche|los de la noche|los de la noche|el encargado|el supervisor|la otra crew|el otro crew|mi hermano|mi primo|mi compadre|mi hijo|mi ayudante"),
     ("QUESTION", "quién|qué|cuándo|dónde|cómo|cuánto|cuántos|cuántas|cuál|por qué|quien tiene|cuánta"),

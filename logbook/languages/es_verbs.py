@@ -18,7 +18,7 @@ VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend")),
 )
 _NOT_MADE = frozenset(("tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "arreglo", "reparo", "tapado", "doble", "aplastado", "aplastada", "sobe", "mont", "monte"))
-_AT_LAST = ("volví a", "lo volví a", "la volví a", "los volví a", "las volví a", "volvimos a", "lo volvimos a", "la volvimos a", "acabo de", "lo acabo de", "la acabo de", "acabamos de", "lo acabamos de", "la acabamos de", "acabé de", "lo acabé de", "la acabé de", "terminé de", "lo terminé de", "la terminé de", "terminamos de", "lo terminamos de", "la terminamos de", "alcancé a", "lo alcancé a", "la alcancé a")
+_AT_LAST = ("volví a", "volvimos a", "acabo de", "acabamos de", "acabé de", "terminé de", "terminamos de", "alcancé a")
 _THEM = ("", "lo", "la", "los", "las", "le", "les", "se", "selo", "sela")
 
 
@@ -36,7 +36,7 @@ def forms() -> tuple[tuple[str, str], ...]:
         rows.setdefault(done, []).extend(form for form in past if form not in _NOT_MADE)
         if to_do is not None:
             rows.setdefault(to_do, []).extend(f"{stem}ar{them}" for them in _THEM)
-            rows[done].extend(f"{at_last} {stem}ar{them}" for at_last in _AT_LAST for them in _THEM[:7])
+            rows[done].extend(f"{at_last} {stem}ar{them}" for at_last in _AT_LAST for them in _THEM[:6])
             rows[to_do].extend(form for form in (f"{stem}o", f"{stem}amos al rato", f"{stem}aremos", f"{stem}aré", f"{stem}are") if form not in _NOT_MADE)
     return tuple((concept, "|".join(dict.fromkeys(words))) for concept, words in rows.items())
 
@@ -126,13 +126,15 @@ def present() -> frozenset[str]:
     return frozenset(f"{stem}o" for stem, _, _ in VERBS)
 
 
-_JOINED = ("unido", "unida", "conectado", "conectada", "amarrado", "amarrada", "empatado", "empatada", "enganchado", "enganchada", "ensamblado", "ensamblada", "embonado", "embonada", "acoplado", "acoplada", "junto", "junta")
+_JOINED = tuple(f"{word}{ending}" for word in (
+    "unid", "conectad", "amarrad", "empatad", "enganchad", "ensamblad", "embonad", "acoplad", "junt",
+) for ending in ("o", "a", "os", "as"))
 _JOINS = ("uní", "conecté", "junté", "empaté", "enganché", "ensamblé", "acoplé", "amarré", "unimos", "conectamos", "juntamos", "empatamos", "ensamblamos", "pegamos", "pegué")
 _WITH_WHAT = ("a", "al", "a la", "a el", "con", "con el", "con la", "a la pieza", "con la pieza", "a la número", "con la número", "al número", "con el número")
 
 
 def joinings() -> tuple[tuple[str, str], ...]:
     said = [f"{word} {to}" for word in _JOINED for to in _WITH_WHAT]
-    said += [f"{word} {to}" for word in ("pegado", "pegada") for to in _WITH_WHAT if to.startswith("a")]
+    said += [f"{word} {to}" for word in ("pegado", "pegada", "pegados", "pegadas") for to in _WITH_WHAT if to.startswith("a")]
     said += [f"{it} {verb} {to}" for it in ("lo", "la", "se") for verb in _JOINS for to in _WITH_WHAT if not (verb.startswith("peg") and to.startswith("con"))]
     return (("TIED", "|".join(said)),)

@@ -120,6 +120,7 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"{START} (?:ON|IN) DET? (?P<m>MARKED|NUM) (?=DET? {_THINGS})", _of_a_thing_named),
     ("(?:COMMA|STOP) (?:FILLER)? BE (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=SEP|$)", _pointed),
     (f"{START} (?:FILLER|AND|ANOTHER){{1,2}} BE? (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA)", _pointed),
+    (f"{START} (?P<d>DET) (?P<m>MARKED|NUM) (?=OF SIZE)", _pointed),
     (f"{START} DET? (?P<m>MARKED|NUM) (?:COMMA|BE|FILLER|QUESTION){{0,2}} (?=SAME_AS|SAME_THING)", None),
     (f"{START} (?P<m>MARKED) (?=COMMA|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|HAVE|NO|NOT)", None),
     (f"{START} (?P<m>MARKED|NUM) SIGN (?=KIND|SIZE)", None),

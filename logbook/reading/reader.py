@@ -192,7 +192,7 @@ def _past_run(row: Row, at: int) -> int:
 
 def _already(row: Row, first: int) -> bool:
     """ "no estaba encintado, ya lo encinté": what is done by now takes the place of what was not."""
-    return re.search(r"\bya(?: (?:lo|la|los|las|le|se|se lo|se la|est[áa]|qued[óo]|le puse|le puse la))?$", row.text[: row.items[first].start].lower().rstrip()) is not None
+    return re.search(r"\bya(?: (?:lo|la|los|las|le|se|se lo|se la|est[áa]|qued[óo]|le puse|le puse la))?$", row.text[max(0, row.items[first].start - 24) : row.items[first].start].lower().rstrip()) is not None
 
 
 def _sounds_like_no(row: Row, first: int) -> bool:

@@ -131,7 +131,7 @@ def _pieces(found: Found):
     named = found.row.words(found.at("p"), found.at("p") + 1).lower()
     if found.item("p").concept == "FITTING" and not named.startswith(("piece", "pieza", "part")):
         return  # "eight fittings"
-    if not any(item.concept in ("K_ELBOW", "DEG", "K_WYE") or (item.concept == "NUM" and item.value.value in ANGLES) for item in found.row.items):
+    if not any(item.concept in ("K_ELBOW", "DEG", "K_WYE") or (item.concept == "NUM" and item.value.value in ANGLES) for item in found.row.items[max(0, found.first - 40) : found.last + 20]):
         return  # "quedan ocho piezas"
     if 2 <= value <= 9 and value.denominator == 1:
         yield found.claim("elbow_pieces", int(value), group="w", uses=("n",), kinds=("elbow",))

@@ -45,7 +45,7 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="SIDE", value=("top",))  # "la tapa baja tres"
         elif item.concept == "HAVE" and said.split()[-1] in ("metí", "meti", "metimos") and ahead in ("NUM", "LEN", "FRAC"):
             done[place] = replace(item, concept="MOVE_IN")
-        elif item.concept == "SIDE" and said in ("derecho", "recto") and place and done[place - 1].concept == "SIDE" and done[place - 1].value in (("top",), ("bottom",)):
+        elif item.concept == "SIDE" and said in ("derecho", "recto", "derecha") and place and done[place - 1].concept == "SIDE" and done[place - 1].value in (("top",), ("bottom",), ("left",)):
             done[place] = replace(item, concept="LEVEL", value=None)  # "abajo derecho"
         elif item.concept == "SLOPE" and ahead in _TO_DO:
             done[place] = replace(item, concept="PENDING")

@@ -111,7 +111,7 @@ def _length(name, most=10**6, least=0):
 
 
 def _tab_length(found: Found):
-    if not any(item.concept == "K_COLLAR" for item in found.row.items):  # a collar's tabs are its own, and are counted
+    if not any(item.concept == "K_COLLAR" for item in found.row.items[max(0, found.first - 60) : found.last]):  # a collar's tabs are its own, and are counted
         yield from _length("cross_tab_length", most=48)(found)
 
 
@@ -167,7 +167,7 @@ FRAMES = (
     Frame("STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
     Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
-    Frame("(?:STAPLED|STAPLES) (?:FILL|COMMA|WITH|AND|EVERY|LEN|NUM){0,5} (?P<w>LEG (?:FILL|CLINCHED|MOVE_OUT){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
+    Frame("(?:STAPLED|STAPLES) (?:FILL|COMMA|WITH|AND|EVERY|LEN|NUM|OF|FRAC){0,7} (?P<w>LEG (?:FILL|CLINCHED|MOVE_OUT){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,4}} {_ACTS})", _sides),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,3}} (?P<acts>TAPE|STAPLES))", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
