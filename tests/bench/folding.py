@@ -13,7 +13,7 @@ UNOS = {w: n for n, w in enumerate(
     " dieciocho diecinueve veinte veintiuno veintidós veintitrés veinticuatro veinticinco veintiséis veintisiete"
     " veintiocho veintinueve".split())}  # fmt: skip
 DIECES = {w: 10 * n for n, w in enumerate("x x x treinta cuarenta cincuenta sesenta setenta ochenta noventa".split()) if n > 2}
-SAME = {"inches": "inch", "pulgadas": "pulgada", "okay": "ok", "degrees": "degree", "colour": "color"}
+SAME = {"mister": "mr", "inches": "inch", "pulgadas": "pulgada", "okay": "ok", "degrees": "degree", "colour": "color"}
 
 
 def fold(text: str, language: str) -> list[str]:

@@ -1,4 +1,4 @@
-"""Every page on a long log: python tests/bench/pages.py [notes …]   (prints, asserts nothing)
+"""Every page on a long log: python tests/bench/pages.py [notes …] [--keep FILE]   (prints, asserts nothing)
 
 A real log of a thousand typed notes (five a piece, forty notes a day, one piece in fifty with a fault that stands open) is
 handed in, read and judged as ever; a longer one is that log over again, row for row, with other ids, marks, runs and years.
@@ -6,6 +6,8 @@ Each page is asked for forty times as the lead, of other days, notes and pieces 
 network. Prints milliseconds of the processor (median, 95 of a hundred) of each page and how the median grew from the shortest log.
 """
 
+import argparse
+import json
 import re
 import statistics
 import sys
@@ -132,12 +134,20 @@ def measured(times: int) -> dict[str, tuple[float, float]]:
 
 
 def main() -> None:
+    parser = argparse.ArgumentParser()
+    parser.add_argument("notes", type=int, nargs="*", default=[1_000, 10_000, 100_000])
+    parser.add_argument("--keep", type=Path)
+    given = parser.parse_args()
     first: dict[str, tuple[float, float]] = {}
-    for count in [int(word) for word in sys.argv[1:]] or [1_000, 10_000, 100_000]:
+    kept = {}
+    for count in given.notes:
         found = measured(max(count // BASE, 1))
+        kept[count] = {page: [round(middle, 1), round(high, 1)] for page, (middle, high) in found.items()}
         first = first or found
         for page, (middle, high) in sorted(found.items(), key=lambda row: -row[1][1]):
             print(f"  {page:34} median {middle:7.1f} ms   95 of 100 {high:7.1f} ms   {middle / first.get(page, (middle,))[0]:5.2f} times")
+    if given.keep:
+        given.keep.write_text(json.dumps(kept, indent=1) + "\n", encoding="utf-8")
 
 
 if __name__ == "__main__":
