@@ -1,15 +1,17 @@
 """The fittings of a job, run by run in the schedule's order: planned, logged, settled, missing.
 
-    lines(plan, logged) -> list[Line]
+    lines(plan, logged, counted) -> list[Line]
 
 `logged` are short rows of the log: id, run, mark, kind and how many findings stand open, in hand, asked, settled.
+`counted` are (run, state, how many) of pieces that no row of the schedule can be and that are not listed: of a long log.
 Nothing here says that a fitting is good: the best it can be is logged, with nothing open.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from functools import cached_property
 
 from logbook.facts import bare_mark
 from logbook.schedule import Revision, Row, bare_run
@@ -36,19 +38,28 @@ class Slot:
 
 @dataclass(frozen=True)
 class Line:
-    """One run; `run` None gathers what nobody gave a run."""
+    """One run; `run` None gathers what nobody gave a run. `more`: pieces by state that are counted and not listed."""
 
     run: str | None
     slots: tuple[Slot, ...]
+    more: Mapping[str, int] = field(default_factory=dict)
+
+    @cached_property
+    def counts(self) -> dict[str, int]:
+        told = dict.fromkeys(("planned", "unplanned", *STATES), 0) | self.more | {"unplanned": sum(self.more.values())}
+        for one in self.slots:
+            told["unplanned" if one.row is None else "planned"] += 1
+            told[one.state] += 1
+        return told
 
     @property
-    def counts(self) -> dict[str, int]:
-        told = {"planned": sum(one.row is not None for one in self.slots), "unplanned": sum(one.row is None for one in self.slots)}
-        return told | {state: sum(one.state == state for one in self.slots) for state in STATES}
+    def size(self) -> int:
+        return len(self.slots) + sum(self.more.values())
 
 
-def lines(plan: Revision | None, logged: Iterable[Mapping]) -> list[Line]:
+def lines(plan: Revision | None, logged: Iterable[Mapping], counted: Iterable[tuple[str | None, str, int]] = ()) -> list[Line]:
     """Every row of the schedule and every piece of the log, once; runs in counting order."""
+    more: dict[str, dict[str, int]] = {}
     by_mark: dict[str, list[Mapping]] = {}
     every = list(logged)
     for one in every:
@@ -68,7 +79,16 @@ def lines(plan: Revision | None, logged: Iterable[Mapping]) -> list[Line]:
     for one in every:
         if one["id"] not in taken:
             of(one["run"]).append(Slot(None, one, state_of(one)))
-    return [Line(run, tuple(slots)) for _, (run, slots) in sorted(runs.items(), key=lambda item: (not item[0], _counted(item[0])))]
+    for run, state, count in counted:
+        of(run)
+        states = more.setdefault(bare_run(run or ""), {})
+        states[state] = states.get(state, 0) + count
+    return [Line(run, tuple(slots), more.get(bare, {})) for bare, (run, slots) in sorted(runs.items(), key=lambda item: (not item[0], _counted(item[0])))]
+
+
+def planned_marks(plan: Revision | None) -> set[str]:
+    """The bare marks of the schedule: pieces that bear one may be its rows."""
+    return {bare_mark(row.mark) for row in plan.rows} if plan else set()
 
 
 def _ordered(plan: Revision | None) -> list[Row]:

@@ -31,7 +31,7 @@ from logbook.store.folder import room_for_derived
 from logbook.transcript import Transcript, Unheard, from_json
 
 AT_ONCE = 4  # notes heard together; alone and together give the same words
-WINDOWS = 2  # of a long recording, heard in one round
+WINDOWS = 1  # of a long recording, heard in one round
 PAUSE = 0.25  # seconds between two looks where nothing waited
 LOOK_FOR = 8.0  # seconds of one round given to photos, so that a pile of hard ones keeps no words waiting
 SECOND_TRIES = 2  # second hearings of one note that may bring the worker down
@@ -66,6 +66,7 @@ class Bench:
     clock: lease.Clock = field(default_factory=lease.clock)
     reckoner: store.Reckoner = field(default_factory=store.Reckoner)
     holds: list[lease.Hold] = field(default_factory=list)  # what it hears now
+    full: bool = False  # as many notes were taken up as are heard at once: more may wait, and a long recording waits for them
     long: Long | None = None  # the one long recording that it hears between the others
     put_off: set[str] = field(default_factory=set)  # other long ones: their turn comes after it
     again: Callable[[], Engine] | None = None  # hears doubtful notes once more when nothing else waits; None: nobody does
@@ -118,7 +119,7 @@ def work_once(folder: store.JobFolder, bench: Bench, now: datetime | None = None
     notes = read_typed(folder, now) + hear_waiting(folder, bench, now)
     if notes and bench.long is not None:
         store.catch_up(folder, bench.reckoner, again=again)  # nobody's answer waits for the stretch that comes now
-    heard = hear_on(folder, bench, now)
+    heard = 0 if notes and bench.full else hear_on(folder, bench, now)
     heard_again = 0 if notes or heard or bench.again is None else hear_again(folder, bench.again, now)
     store.catch_up(folder, bench.reckoner, again=again)
     return Done(notes, photos, heard_again, heard)
@@ -161,10 +162,13 @@ def hear_waiting(folder: store.JobFolder, bench: Bench, now: datetime) -> int:
         bench.put_off.clear()
     waiting = [note for (note,) in folder.db.execute("SELECT id FROM notes WHERE state = 'waiting' AND wants = 'hearing' AND withdrawn_at IS NULL")]
     if bench.put_off.issuperset(waiting):
+        bench.full = False
         return 0
     ears = bench.ears()
     holds = []
-    for hold in lease.take(folder, bench.name, bench.clock, AT_ONCE, but_not=bench.put_off):
+    taken = lease.take(folder, bench.name, bench.clock, AT_ONCE, but_not=bench.put_off)
+    bench.full = len(taken) == AT_ONCE
+    for hold in taken:
         if hold.tries > lease.TRIES:
             lease.give_back(folder, [hold])
             answering.gave_up(folder, hold.note, Mistake("store.gave-up", hold.note, {"tries": lease.TRIES}), now)

@@ -174,7 +174,7 @@ def walked_areas(folder) -> list[str]:
     from logbook.store import walked
     from logbook.walk import areas
 
-    return [one.key for one in areas.areas(folder.job.revision(None), walked.short_pieces(folder))]
+    return [one.key for one in areas.areas(folder.job.revision(None), *walked.short_pieces(folder))]
 
 
 def test_an_installer_finds_only_what_his_device_said(desk):

@@ -258,8 +258,32 @@ def test_short_pieces_stand_in_the_areas_of_whole_ones(desk):
 
     with desk.folder() as folder:
         plan = folder.job.revision(None)
-        short, whole = (areas.areas(plan, found) for found in (walked.short_pieces(folder), list(store.each_piece(folder, "en"))))
+        short, whole = (areas.areas(plan, found) for found in (walked.short_pieces(folder)[0], list(store.each_piece(folder, "en"))))
     assert [(one.key, [piece["id"] for piece in one.pieces]) for one in short] == [(one.key, [piece["id"] for piece in one.pieces]) for one in whole]
+
+
+@pytest.mark.parametrize("planned", [False, True])
+def test_of_a_long_log_pieces_are_counted_as_they_would_be_listed(desk, planned):
+    """The pages of the job and of its areas read no piece that they do not name."""
+    from logbook import lineup, schedule
+    from logbook.walk import areas
+
+    with desk.folder() as folder:
+        every, counted = store.lineup(folder)
+        rows = tuple(schedule.Row(mark=one["mark"], line=at, run=one["run"], kind=one["kind"], area="Level 2" if at else None) for at, one in enumerate(every[1:4]) if one["mark"])
+        plan = schedule.revision("r1", None, rows) if planned else None
+        marks = lineup.planned_marks(plan)
+        listed = lineup.lines(plan, every)
+        assert counted == [] and len(every) > 3
+        some, rest = store.lineup(folder, marks, most=0)
+        assert [(line.run, line.counts, line.size) for line in lineup.lines(plan, some, rest)] == [(line.run, line.counts, line.size) for line in listed]
+        assert sum(count for *_, count in rest) + len(some) == len(every) and rest
+        for wanted in [line.run for line in listed]:
+            found = lineup.lines(plan, *store.lineup(folder, marks, wanted or "", 0))
+            assert [line.slots for line in found if line.run == wanted] == [line.slots for line in listed if line.run == wanted]
+        whole = areas.areas(plan, *walked.short_pieces(folder))
+        short = areas.areas(plan, *walked.short_pieces(folder, marks, 0))
+        assert [(one.key, len(one.pieces) + one.more, areas.missing(one)) for one in short] == [(one.key, len(one.pieces), areas.missing(one)) for one in whole]
 
 
 def test_the_package_is_written_by_a_press_and_taken_by_the_contractor(desk):

@@ -44,7 +44,7 @@ SHA-256, never rewritten), `derived/`, `reports/`, `documents/`.
         "signatures": [...], "journal": {"seq", "hash"}}      notes and decisions of that job's day, and every
         piece they touch
     days(folder, most=-1) -> [{"date", "notes", "flagged", "waiting", "unheard"}], newest first; newest_day(folder)
-    lineup(folder) -> short rows of all fittings with how many findings stand where
+    lineup(folder, marks, run, most) -> short rows of fittings with how many findings stand where; the rest of a long log counted by run
     open_findings(folder, limit, cursor) -> pieces whose flagged findings stand open, oldest first
     walked.draw_spot, keep_look, answer_walk, record_leak, keep_photo      what people went and saw (see walked.py)
     search.search(folder, asked, only=None, voices=None, start=0) -> Found      notes, pieces and acts by their words

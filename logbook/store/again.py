@@ -18,6 +18,7 @@ from logbook.schedule import bare_run
 from logbook.store import books
 from logbook.store.folder import JobFolder
 from logbook.store.records import unpacked
+from logbook.store.shelf import runs_spelled
 
 AT_ONCE = 500  # ids in one question
 
@@ -68,7 +69,7 @@ def _kept(folder: JobFolder, ids: Collection[str]) -> dict[str, tuple[Piece, Seq
 def _of_runs(folder: JobFolder, wanted: Collection[str | None]) -> set[str]:
     """The pieces of these runs: neighbours are of one run, and the end that air leaves by is asked once a run."""
     bare = {bare_run(run or "") for run in wanted}
-    spelled = [run for (run,) in folder.db.execute("SELECT DISTINCT run FROM pieces WHERE gone = 0") if bare_run(run or "") in bare]
+    spelled = [run for run in (None, *runs_spelled(folder)) if bare_run(run or "") in bare]
     return {
         piece for run in spelled for (piece,) in folder.db.execute("SELECT id FROM pieces WHERE gone = 0 AND run IS ?", [run])
     }

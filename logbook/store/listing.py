@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import json
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
 from logbook.facts import bare_mark
+from logbook.schedule import bare_run
 from logbook.store import journal
 from logbook.store.acts import acts_of
 from logbook.store.folder import JobFolder
 from logbook.store.records import notes
-from logbook.store.shelf import being_reckoned, note_documents, piece_document
+from logbook.store.shelf import being_reckoned, note_documents, piece_document, runs_spelled
 
 
 @dataclass(frozen=True)
@@ -158,14 +161,37 @@ _COUNTED = {
 }  # fmt: skip
 
 
-def lineup(folder: JobFolder) -> list[dict]:
-    """Every piece with a kind or a mark in short, with how many of its findings stand where; leak tests are none."""
+# pieces that a job's page names, and whose place in their run is their mark's
+_NAMED = "p.gone = 0 AND (p.kind IS NOT NULL OR p.mark IS NOT NULL)"
+_ONE_BY_ONE = "(p.bare_mark IN (SELECT value FROM json_each(:marks)) OR coalesce(p.run, '') IN (SELECT value FROM json_each(:runs)))"
+
+
+def lineup(folder: JobFolder, marks: Collection[str] = (), run: str | None = None, most: int = -1) -> tuple[list[dict], list[tuple]]:
+    """Pieces with a kind or a mark in short, with how many of their findings stand where; leak tests are none.
+
+    Where there are more than `most`, only those with one of these bare marks or of this run are given one by one;
+    the others are counted: (run, what somebody has to do first, how many).
+    """
+    if most < 0 or folder.db.execute(f"SELECT count(*) FROM (SELECT 1 FROM pieces p WHERE {_NAMED} LIMIT ?)", [most + 1]).fetchone()[0] <= most:
+        return _one_by_one(folder, "1", {}), []
+    spelled = [] if run is None else [name for name in ("", *runs_spelled(folder)) if bare_run(name) == bare_run(run)]
+    of = {"marks": json.dumps(sorted(marks)), "runs": json.dumps(spelled)}
+    ranked = " UNION ALL ".join(f"SELECT piece, {rank} AS rank FROM findings WHERE current = 1 AND {one}" for rank, one in enumerate(_COUNTED.values()))
+    counted = folder.db.execute(
+        f"SELECT p.run, s.rank, count(*) FROM pieces p LEFT JOIN (SELECT piece, min(rank) AS rank FROM ({ranked}) GROUP BY piece) s ON s.piece = p.id "
+        f"WHERE {_NAMED} AND NOT coalesce({_ONE_BY_ONE}, 0) GROUP BY p.run, s.rank", of
+    )
+    states = [*_COUNTED, "logged"]
+    return _one_by_one(folder, _ONE_BY_ONE, of), [(run, states[-1 if rank is None else rank], count) for run, rank, count in counted]
+
+
+def _one_by_one(folder: JobFolder, which: str, of: dict) -> list[dict]:
     counts: dict[str, dict[str, int]] = {}
-    for name, of in _COUNTED.items():
-        for piece, count in folder.db.execute(f"SELECT piece, count(*) FROM findings WHERE current = 1 AND {of} GROUP BY piece"):
+    for name, stands in _COUNTED.items():
+        for piece, count in folder.db.execute(f"SELECT piece, count(*) FROM findings WHERE current = 1 AND {stands} GROUP BY piece"):
             counts.setdefault(piece, dict.fromkeys(_COUNTED, 0))[name] = count
     found = folder.db.execute(
-        "SELECT id, run, mark, kind FROM pieces WHERE gone = 0 AND (kind IS NOT NULL OR mark IS NOT NULL) ORDER BY run, length(bare_mark), bare_mark, id"
+        f"SELECT p.id, p.run, p.mark, p.kind FROM pieces p WHERE {_NAMED} AND {which} ORDER BY p.run, length(p.bare_mark), p.bare_mark, p.id", of
     )
     none = dict.fromkeys(_COUNTED, 0)
     return [{"id": id, "run": run, "mark": mark, "kind": kind} | counts.get(id, none) for id, run, mark, kind in found]

@@ -150,3 +150,8 @@ def find_what_was_closed(db: Database) -> None:
 def count_where_findings_stand(db: Database) -> None:
     db.execute("CREATE INDEX findings_asked ON findings (piece) WHERE current = 1 AND shows = 'ask' AND verdict IN ('unsaid', 'unclear')")
     db.execute("CREATE INDEX findings_settled ON findings (piece) WHERE current = 1 AND stands IN ('settled', 'closed')")
+
+
+@migrations()
+def count_pieces_by_run(db: Database) -> None:
+    db.execute("CREATE INDEX pieces_in_short ON pieces (run, bare_mark, id, mark, kind) WHERE gone = 0")

@@ -127,9 +127,18 @@ def piece_document(folder: JobFolder, piece_id: str, language: str) -> dict | No
     return None if found is None else _document(sheet_to_json(Sheet(*found), language))
 
 
+def runs_spelled(folder: JobFolder) -> list[str]:
+    """Every run's name as pieces bear it, also those that are gone: from name to name through the index, not piece by piece."""
+    found = folder.db.execute(
+        "WITH RECURSIVE named (run) AS (SELECT min(run) FROM pieces WHERE run IS NOT NULL UNION ALL "
+        "SELECT (SELECT min(run) FROM pieces WHERE run > named.run) FROM named WHERE named.run IS NOT NULL) SELECT run FROM named WHERE run IS NOT NULL"
+    )
+    return [run for (run,) in found]
+
+
 def run_pieces(folder: JobFolder, run: str) -> list[Piece]:
     """The pieces of a run, however its name is written, in the order they were made."""
-    named = [name for (name,) in folder.db.execute("SELECT DISTINCT run FROM pieces WHERE gone = 0 AND run IS NOT NULL") if bare_run(name) == bare_run(run)]
+    named = [name for name in runs_spelled(folder) if bare_run(name) == bare_run(run)]
     rows = folder.db.execute(f"SELECT document FROM pieces WHERE gone = 0 AND run IN ({','.join('?' * len(named))})", named)
     found = [unpacked(document)["piece"] for (document,) in rows]
     return sorted(found, key=lambda piece: (piece.made_at is not None, piece.made_at, piece.id))

@@ -11,9 +11,10 @@ Lists are in the order of the log. An act is never changed; a later one on the s
 
 from __future__ import annotations
 
+import json
 import secrets
 import uuid
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from datetime import UTC, date, datetime
 
 from sqlite_utils import Database, Migrations
@@ -136,16 +137,28 @@ def spot_summary(folder: JobFolder, day: date) -> dict[str, int]:
 # --- the walk list
 
 
-def short_pieces(folder: JobFolder) -> list[dict]:
-    """Every piece in what decides its area: id, run, mark, kind and place; no document is read."""
-    found = folder.db.execute(
-        "SELECT p.id, p.run, p.mark, p.kind, coalesce(o.places, '') FROM pieces p LEFT JOIN sought_of o ON o.what = 'piece' AND o.id = p.id "
-        "WHERE p.gone = 0 ORDER BY p.run, p.bare_mark, p.id"
-    )
-    return [
-        {"id": id, "run": run, "mark": mark, "facts": [{"name": name, "value": value} for name, value in (("kind", kind), ("mark", mark), ("place", place)) if value]}
-        for id, run, mark, kind, place in found
+def short_pieces(folder: JobFolder, marks: Collection[str] = (), most: int = -1) -> tuple[list[dict], list[tuple]]:
+    """Every piece in what decides its area: id, run, mark, kind and place; no document is read.
+
+    Of more than `most` only those with one of these bare marks are given one by one; the others with a kind or a mark
+    are counted: (run, place, how many).
+    """
+    long = most >= 0 and folder.db.execute("SELECT count(*) FROM (SELECT 1 FROM pieces WHERE gone = 0 LIMIT ?)", [most + 1]).fetchone()[0] > most
+    borne = "p.bare_mark IN (SELECT value FROM json_each(?))" if long else "?"
+    of = [json.dumps(sorted(marks)) if long else 1]
+    place = "coalesce((SELECT o.places FROM sought_of o WHERE o.what = 'piece' AND o.id = p.id), '')"
+    listed = folder.db.execute(f"SELECT p.id, p.run, p.mark, p.kind, {place} FROM pieces p WHERE p.gone = 0 AND {borne} ORDER BY p.run, p.bare_mark, p.id", of)
+    pieces = [
+        {"id": id, "run": run, "mark": mark, "facts": [{"name": name, "value": value} for name, value in (("kind", kind), ("mark", mark), ("place", told)) if value]}
+        for id, run, mark, kind, told in listed
     ]
+    if not long:
+        return pieces, []
+    counted = folder.db.execute(
+        f"SELECT p.run, {place} AS told, count(*) FROM pieces p WHERE p.gone = 0 AND (p.kind IS NOT NULL OR p.mark IS NOT NULL) "
+        f"AND NOT coalesce({borne}, 0) GROUP BY p.run, told", of
+    )
+    return pieces, list(counted)
 
 
 @answers

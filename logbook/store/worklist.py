@@ -136,10 +136,11 @@ def finding_says(folder: JobFolder, items: Sequence[Item], language: str) -> dic
 def closed_lately(folder: JobFolder, limit: int = 10) -> list[Item]:
     """What a later note closed after a rework or repair, the newest first: nobody has seen before and after yet."""
     found = folder.db.execute(
-        "SELECT f.piece, f.rule, f.edition, f.verdict, f.stands, p.run, p.mark, p.kind, max(a.seq), a.content, a.done_by, a.at FROM findings f "
-        "JOIN pieces p ON p.id = f.piece AND p.gone = 0 JOIN acts a ON a.piece = f.piece AND a.act = 'decided' "
-        "AND json_extract(a.content, '$.rule') = f.rule AND json_extract(a.content, '$.decision') IN ('rework', 'repair') "
-        "WHERE f.current = 1 AND f.stands = 'closed' GROUP BY f.id ORDER BY f.id DESC LIMIT ?",
+        # from the decisions: there are far fewer of them than of findings that closed without one
+        "SELECT f.piece, f.rule, f.edition, f.verdict, f.stands, p.run, p.mark, p.kind, max(a.seq), a.content, a.done_by, a.at FROM acts a "
+        "CROSS JOIN findings f ON f.piece = a.piece AND f.rule = json_extract(a.content, '$.rule') AND f.current = 1 AND f.stands = 'closed' "
+        "CROSS JOIN pieces p ON p.id = f.piece AND p.gone = 0 "
+        "WHERE a.act = 'decided' AND json_extract(a.content, '$.decision') IN ('rework', 'repair') GROUP BY f.id ORDER BY f.id DESC LIMIT ?",
         [limit],
     )
     return [

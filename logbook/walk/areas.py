@@ -24,6 +24,7 @@ class Area:
     name: str
     rows: list[Row] = field(default_factory=list)
     pieces: list[Mapping] = field(default_factory=list)
+    more: int = 0  # pieces of a long log that are counted and not listed: no row of the schedule can be theirs
 
     @property
     def runs(self) -> list[str]:
@@ -31,8 +32,11 @@ class Area:
         return list({bare_mark(run): run for run in found if run}.values())
 
 
-def areas(plan: Revision | None, pieces: Iterable[Mapping]) -> list[Area]:
-    """All areas by name; those of the schedule first. Leak tests are no pieces of an area."""
+def areas(plan: Revision | None, pieces: Iterable[Mapping], counted: Iterable[tuple[str | None, str, int]] = ()) -> list[Area]:
+    """All areas by name; those of the schedule first. Leak tests are no pieces of an area.
+
+    `counted`: (run, place, how many) of further pieces whose marks are not in the schedule.
+    """
     found: dict[str, Area] = {}
 
     def at(what: str, name: str) -> Area:
@@ -44,6 +48,8 @@ def areas(plan: Revision | None, pieces: Iterable[Mapping]) -> list[Area]:
     for piece in pieces:
         if any(one["name"] in ("kind", "mark") for one in piece["facts"]):
             at(*_of_piece(piece, plan)).pieces.append(piece)
+    for run, place, count in counted:
+        at(*((PLACE, place) if place else (RUN, run) if run else (NOWHERE, ""))).more += count
     order = (AREA, PLACE, RUN, NOWHERE)
     return sorted(found.values(), key=lambda area: (order.index(area.what), _counted(area.name)))
 

@@ -19,6 +19,7 @@ from logbook.wording import LANGUAGES
 
 screen = Blueprint("closing", __name__)
 SHOWN = 10  # packages of the past
+LISTED = 2_000  # fittings beyond which those that the schedule does not name are counted by run
 
 
 @dataclass
@@ -40,11 +41,12 @@ def _desk() -> Desk:
 @screen.get("/closeout")
 def page():
     folder, desk = opened.folder(), _desk()
-    lines = lineup.lines(folder.job.revision(None), store.lineup(folder))
+    plan = folder.job.revision(None)
+    lines = lineup.lines(plan, *store.lineup(folder, lineup.planned_marks(plan), most=LISTED))
     total = {name: sum(line.counts[name] for line in lines) for name in ("planned", "missing", "open", "in-hand", "asked")}
     made = sorted((folder.path / "reports").glob("*.zip"), key=lambda path: path.stat().st_mtime, reverse=True)
     return render_template(
-        "closeout.html", total=total, planned=folder.job.revision(None) is not None, held=[one.hold.name for one in holding.hold_points(folder) if not one.release],
+        "closeout.html", total=total, planned=plan is not None, held=[one.hold.name for one in holding.hold_points(folder) if not one.release],
         spot=walked.spot_summary(folder, opened.local_now().date()), busy=desk.busy(), since=desk.since, languages_of=folder.job.languages or LANGUAGES,
         problem=answers.sentences(desk.problem, g.language) if desk.problem and not desk.busy() else None, newest=made[0] if made else None,
         size=made[0].stat().st_size / 1e6 if made else 0, digest=_digest(made[0]) if made else None, handed=_handed(folder),

@@ -18,9 +18,9 @@ SHOWN = 120  # fittings whose rows are drawn without asking for one run
 def page():
     folder = opened.folder()
     plan = folder.job.revision(None)
-    every = lineup.lines(plan, store.lineup(folder))
     wanted = request.args.get("run")
-    shown = [line for line in every if (line.run or "") == wanted] if wanted is not None else every if sum(len(line.slots) for line in every) <= SHOWN else []
+    every = lineup.lines(plan, *store.lineup(folder, lineup.planned_marks(plan), wanted, SHOWN))
+    shown = [line for line in every if (line.run or "") == wanted] if wanted is not None else every if sum(line.size for line in every) <= SHOWN else []
     total = {name: sum(line.counts[name] for line in every) for name in ("planned", "unplanned", *lineup.STATES)}
     return render_template("job.html", lines=every, shown=shown, total=total, planned=plan is not None, revision=plan, states=lineup.STATES, size=_size, wanted=wanted, **_air(plan, folder.job))
 

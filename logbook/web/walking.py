@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from flask import Blueprint, g, jsonify, make_response, redirect, render_template, request, send_file, url_for
 from markupsafe import Markup
 
-from logbook import facts, intake, labels, store
+from logbook import facts, intake, labels, lineup, store
 from logbook.day import moments
 from logbook.intake import Part
 from logbook.mistake import Mistake
@@ -19,6 +19,7 @@ from logbook.walk import areas, leaks, lots, releases, rounds
 from logbook.web import answers, asked, opened, pressing
 
 screen = Blueprint("walking", __name__)
+LISTED = 120  # pieces beyond which those that the schedule does not name are counted by area
 
 
 @screen.get("/walk")
@@ -30,7 +31,7 @@ def page():
     held = [_pieced(folder, draw, looks) for draw in drawn if draw["day"] == day.isoformat()]
     return render_template(
         "walk.html", date=day.isoformat(), draws=held, names=people.names(folder.db), count=lots.A_DRAW, most=lots.MOST,
-        against=_against(drawn, looks), areas=[_area_told(one, given) for one in _areas(folder)],
+        against=_against(drawn, looks), areas=[_area_told(one, given) for one in _areas(folder, LISTED)],
     )  # fmt: skip
 
 
@@ -166,9 +167,10 @@ def _photos(field: str) -> list[str] | Mistake:
 # --- areas
 
 
-def _areas(folder) -> list[areas.Area]:
-    """With pieces in short: the whole document is read of one area alone."""
-    return areas.areas(folder.job.revision(None), walked.short_pieces(folder))
+def _areas(folder, most: int = -1) -> list[areas.Area]:
+    """With pieces in short: the whole document is read of one area alone. Of more than `most` some are only counted."""
+    plan = folder.job.revision(None)
+    return areas.areas(plan, *walked.short_pieces(folder, lineup.planned_marks(plan), most))
 
 
 def _area(key: str) -> areas.Area | None:
@@ -177,7 +179,7 @@ def _area(key: str) -> areas.Area | None:
 
 def _area_told(area: areas.Area, acts: list[dict]) -> dict:
     return {
-        "key": area.key, "what": area.what, "name": area.name, "pieces": len(area.pieces), "missing": len(areas.missing(area)), "planned": bool(area.rows),
+        "key": area.key, "what": area.what, "name": area.name, "pieces": len(area.pieces) + area.more, "missing": len(areas.missing(area)), "planned": bool(area.rows),
         "counts": rounds.counts(rounds.standing(area.key, acts)),
     }  # fmt: skip
 
