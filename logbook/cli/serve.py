@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import errno
+import gc
 import logging
 import os
 import signal
@@ -71,6 +72,8 @@ def serve(args) -> int:
     scheme = "https" if secure else "http"
     settings = Settings(args.folder.resolve(), state, f"{scheme}://{name}:{args.port}", secure)
     app, relay = create_app(settings), None
+    gc.collect()
+    gc.freeze()  # what lives as long as the server is not gone through for rubbish again: 50 ms now and then in the middle of a page
     try:
         if args.tls:
             chain, key = authority.ensure(settings.state, tuple(dict.fromkeys((name, "localhost", "127.0.0.1", *addresses()))))

@@ -158,16 +158,16 @@ def _runs(folder: store.JobFolder, pieces: Sequence[dict], day: date) -> tuple[L
     return tuple(one for one in lines if len(one.stops) > 1)
 
 
+_PEOPLE = frozenset(("by", "spoken_by", "handed_in_by"))
+
+
 def named(value, known: dict[str, str], key: str = ""):
     """The same documents with the names of people in place of their ids."""
-    match value:
-        case dict():
-            return {name: named(one, known, name) for name, one in value.items()}
-        case list():
-            return [named(one, known, key) for one in value]
-        case str() if key in ("by", "spoken_by", "handed_in_by"):
-            return known.get(value, value)
-    return value
+    if isinstance(value, str):
+        return known.get(value, value) if key in _PEOPLE else value
+    if isinstance(value, dict):
+        return {name: named(one, known, name) if name in _PEOPLE or isinstance(one, dict | list) else one for name, one in value.items()}
+    return [named(one, known, key) for one in value] if isinstance(value, list) else value
 
 
 def planned_rows(job: Job, day: date | None, language: str) -> tuple[Planned, ...] | None:

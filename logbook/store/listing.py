@@ -186,12 +186,14 @@ def lineup(folder: JobFolder, marks: Collection[str] = (), run: str | None = Non
 
 
 def _one_by_one(folder: JobFolder, which: str, of: dict) -> list[dict]:
+    found = list(folder.db.execute(
+        f"SELECT p.id, p.run, p.mark, p.kind FROM pieces p WHERE {_NAMED} AND {which} ORDER BY p.run, length(p.bare_mark), p.bare_mark, p.id", of
+    ))
+    some = "AND piece IN (SELECT value FROM json_each(:ids))" if of else ""
+    ids = {"ids": json.dumps([id for id, *_ in found])} if of else {}
     counts: dict[str, dict[str, int]] = {}
     for name, stands in _COUNTED.items():
-        for piece, count in folder.db.execute(f"SELECT piece, count(*) FROM findings WHERE current = 1 AND {stands} GROUP BY piece"):
+        for piece, count in folder.db.execute(f"SELECT piece, count(*) FROM findings WHERE current = 1 AND {stands} {some} GROUP BY piece", ids):
             counts.setdefault(piece, dict.fromkeys(_COUNTED, 0))[name] = count
-    found = folder.db.execute(
-        f"SELECT p.id, p.run, p.mark, p.kind FROM pieces p WHERE {_NAMED} AND {which} ORDER BY p.run, length(p.bare_mark), p.bare_mark, p.id", of
-    )
     none = dict.fromkeys(_COUNTED, 0)
     return [{"id": id, "run": run, "mark": mark, "kind": kind} | counts.get(id, none) for id, run, mark, kind in found]

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import MISSING, fields, is_dataclass
 from datetime import date, datetime
 from fractions import Fraction
+from functools import cache
 from types import MappingProxyType
 
 from logbook import facts, said, transcript
@@ -63,14 +64,20 @@ def _default(each, part: object) -> bool:
     return each.default_factory is not MISSING and part == each.default_factory()
 
 
+@cache
+def _named(record: type) -> frozenset[str]:
+    return frozenset(each.name for each in fields(record))
+
+
 def unpack(doc: object) -> object:
+    """What `pack` packed. Every page reads what is kept through here."""
     if isinstance(doc, list):
-        return tuple(unpack(one) for one in doc)
+        return tuple([unpack(one) if isinstance(one, list | dict) else one for one in doc])
     if not isinstance(doc, dict):
         return doc
     match doc.get(IS):
         case None:
-            return MappingProxyType({key: unpack(one) for key, one in doc.items()})
+            return MappingProxyType({key: unpack(one) if isinstance(one, list | dict) else one for key, one in doc.items()})
         case "Fraction":
             return Fraction(doc["value"])
         case "datetime":
@@ -79,8 +86,8 @@ def unpack(doc: object) -> object:
             return date.fromisoformat(doc["value"])
         case kind:
             record = RECORDS[kind]
-            known = {each.name for each in fields(record)}
-            return record(**{key: unpack(one) for key, one in doc.items() if key in known})
+            known = _named(record)
+            return record(**{key: unpack(one) if isinstance(one, list | dict) else one for key, one in doc.items() if key in known})
 
 
 def packed(value: object) -> str:

@@ -152,9 +152,10 @@ def search(
         own = f"SELECT id FROM notes WHERE spoken_by IN ({marks}) OR handed_in_by IN ({marks})"
         where.append(f"((o.what = 'note' AND o.id IN ({own})) OR (o.what = 'piece' AND o.id IN (SELECT piece FROM entries WHERE current = 1 AND note IN ({own}))))")
         values += [*voices] * 4
-    joined = f"FROM sought JOIN sought_of o ON o.row = sought.rowid WHERE {' AND '.join(where)}"
+    told = "JOIN sought_of o ON o.row = sought.rowid" if len(where) > 1 else ""  # whose words they are is asked of what is shown alone
+    joined = f"FROM sought {told} WHERE {' AND '.join(where)}"
     total = folder.db.execute(f"SELECT count(*) {joined}", values).fetchone()[0]
-    best = f"SELECT o.row, bm25(sought, {_WEIGHTS}) AS far {joined} ORDER BY far, o.row DESC LIMIT ? OFFSET ?"
+    best = f"SELECT sought.rowid, bm25(sought, {_WEIGHTS}) AS far {joined} ORDER BY far, sought.rowid DESC LIMIT ? OFFSET ?"
     rows = [row for row, _ in folder.db.execute(best, [*values, limit, start])]
     held = ",".join("?" * len(rows))
     shown = folder.db.execute(

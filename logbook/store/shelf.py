@@ -69,11 +69,16 @@ def shelf(folder: JobFolder, note_ids: list[str]) -> Shelf:
     return Shelf(pieces, findings, entries, asked, questions, SimpleNamespace(back=MappingProxyType(back)))
 
 
+_PLAIN = (str, int, float, bool, type(None))
+
+
 def _document(value):
     """A document as JSON knows it: limits and numbers kept with a finding come back frozen."""
-    if isinstance(value, Mapping):
-        return {key: _document(one) for key, one in value.items()}
-    return [_document(one) for one in value] if isinstance(value, list | tuple) else value
+    if type(value) in _PLAIN:
+        return value
+    if isinstance(value, dict | Mapping):
+        return {key: one if type(one) in _PLAIN else _document(one) for key, one in value.items()}
+    return [one if type(one) in _PLAIN else _document(one) for one in value] if isinstance(value, list | tuple) else value
 
 
 def note_document(folder: JobFolder, note_id: str, language: str) -> dict | None:

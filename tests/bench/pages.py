@@ -7,6 +7,7 @@ network. Prints milliseconds of the processor (median, 95 of a hundred) of each 
 """
 
 import argparse
+import gc
 import json
 import re
 import statistics
@@ -114,6 +115,8 @@ def measured(times: int) -> dict[str, tuple[float, float]]:
             step = max(notes // ASKED, 1)
             seen = list(folder.db.execute("SELECT n.seq, n.id, n.day, e.piece, p.run, p.mark FROM notes n JOIN entries e ON e.note = n.id JOIN pieces p ON p.id = e.piece WHERE n.seq % ? = 0", [step]))
         print(f"{notes} notes, {pieces} pieces, {standing} standing open, {size / 1e6:.0f} MB, grown in {time.perf_counter() - begun:.0f} s")
+        gc.collect()
+        gc.freeze()  # as the server does
         client, key, times_of = desk.app.test_client(), {"Authorization": f"Bearer {desk.keys['lead']}"} | PAGE, {}
         for page in PAGES:
             spent = []
