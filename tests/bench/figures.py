@@ -94,7 +94,7 @@ def measured(part: str, given) -> dict:
         return speed(given.clips, given.notes)
     if part == "accuracy":
         return accuracy(given.clips, given.every)
-    return pages() if part == "pages" else _kept(f"{part}.py")
+    return pages() if part == "pages" else _kept(f"{part}.py")  # people, waiting, cold
 
 
 # --- the page, from what is kept
