@@ -81,6 +81,14 @@ ENGLISH_TURNS = Turns(
     # of four sides; behind an act that has no count of its own
     sides_only=(r"(?:over |down |only |just |tight |all around |around )*on (?:just |only )?(?:one|two|three)(?: of the four| of the sides)? ?sides?",),
     # a gap that was closed again
+    anew=(
+        r"\b(?:threw|tossed|scrapped|binned|trashed|junked|pitched|chucked|dumped)\b.{0,24}\b(?:out|it|that|them)\b.{0,40}\b(?:built|made|cut|did|folded|started|laid out)\b.{0,20}\b(?:fresh|new|another|over)\b",
+    ),
+    records=(
+        r"\b(?:regarding|about|as for|on|re)\b.{0,40}\b(?:recorded|logged|noted|reported|sent in|called in|turned in|entered|spoke of|told (?:you|him|her|them)(?: of| about)?|talked about)\b.{0,12}\b(?:this morning|earlier|before|yesterday|last (?:night|week)|today|a while (?:ago|back)|monday|tuesday|wednesday|thursday|friday|saturday)",
+        r"\b(?:entry|note|report|recording|message|log|record)\b.{0,40}\b(?:for|on|about|of)\b.{0,40}\b(?:overstated|understated|(?:is|was|are|were) (?:wrong|off|a mistake|mistaken|not right|incorrect)|isn't right|wasn't right|(?:had|has|got) (?:it|that|the \w+) wrong|needs? (?:fixing|correcting|changing)|should (?:say|read|have said|have read))\b",
+        r"\bi (?:said|told \w+|reported|logged|called in|sent in|put down|wrote down)\b.{0,40}\b(?:but )?(?:i was wrong|that's wrong|that was wrong|my mistake|i was off|i misspoke|i had it wrong)\b",
+    ),
     closes=(
         r"(?:closed|pulled|drew|squeezed|snugged|worked|pushed|shoved|got|brought|tapped|knocked) (?:it|that|them|the gap|the joint)(?: back| right| all)? ?(?:up|shut|tight|closed|together|out|up tight|in tight)?(?: now)?(?! with)|closed (?:up )?(?:now|tight)",
         r"(?:it's |is |all |nice and |good and )?(?:tight|closed|snug|gone) now|now (?:it's|it is|that's) (?:all |nice and |good and )?(?:tight|closed|snug|gone)|(?:it's|it is) (?:all |nice and |good and )?(?:tight|closed up|gone)(?: now)?",

@@ -67,6 +67,8 @@ class Turns:
     excepts: tuple[str, ...] = ()
     sides_only: tuple[str, ...] = ()
     closes: tuple[str, ...] = ()
+    anew: tuple[str, ...] = ()
+    records: tuple[str, ...] = ()
     mended: tuple[str, ...] = ()
     bare: tuple[str, ...] = ()
     thought: tuple[str, ...] = ()

@@ -8,6 +8,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, Open, claim, unit_of
 from logbook.reading.fell_short import patterns
 from logbook.reading.grammar import Row
+from logbook.reading.other_things import of_something_else
 
 
 def _tight(found: Found):
@@ -90,29 +91,8 @@ def _some_gap(found: Found):
     yield found.claim("(open)", None, group="w", opens=(Open("piece", None, row.items[first].start, row.items[last - 1].end),))
 
 
-_NO_BOARD = frozenset(
-    "floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall walls street ladder lift grass mud road parking weather lot shoes socks phone radio"
-    " piso losa troca camioneta camión botas guantes manos mano suelo techo calle pared".split()
-)  # what may be wet or torn and is no duct
-
-
-def _of_something_else(found: Found) -> bool:
-    row, at = found.row, found.at("d")
-    first = at
-    while first > 0 and row.items[first - 1].concept not in ("COMMA", "STOP", "BUT", "QUERY", "AND"):
-        first -= 1
-    last = at + 1
-    while last < len(row.items) and row.items[last].concept in ("DET", "WORD") and last - at < 4:
-        last += 1
-    subject = row.text[row.items[first].start : row.items[at].start].lower().replace("'", " ").split()
-    object_ = row.text[row.items[at].end : row.items[last - 1].end].lower().split()
-    if any(item.concept in ("K_STRAIGHT", "FITTING", "BOARD", "FACING", "IT", "PANEL") or item.concept.startswith("K_") for item in row.items[first:at]):
-        return False
-    return bool(_NO_BOARD & set(subject)) or (object_[:1] in (["my"], ["his"], ["mi"]) and bool(_NO_BOARD & set(object_)))
-
-
 def _damage(found: Found):
-    if _of_something_else(found):
+    if of_something_else(found.row, found.at("d")):
         return
     yield found.claim("facing_damage", found.item("d").value, group="d")
 

@@ -6,10 +6,11 @@ import re
 from dataclasses import dataclass, replace
 
 from logbook.languages.language import Language
-from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.batches import batches, plural
+from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
 from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text, told_before, told_then
+from logbook.reading.other_things import of_a_machine
 
 NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
 STOPS = "STOP QUERY"
@@ -184,7 +185,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
-        if match.start("k") not in pointed and not _reference(row, match.start("k"), taken):
+        if match.start("k") not in pointed and not _reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):
             add(_mention(row, match))
     for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? (?:BE|COMMA) (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):
         if row.words(*match.span("f")).lower() in _MINE and not taken.intersection(range(*match.span("m"))):

@@ -7,7 +7,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, moves, partly, places, sizes, staples, supports, tabs, tapes, turned
+from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, moves, other_things, partly, places, sizes, staples, supports, tabs, tapes, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -74,7 +74,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += places.places(stated)
     claims += moves.room(row, stated, cut, language, taken)
     claims += mirrored(stated, claims)
-    claims = condition.closed_again(row, claims, language)
+    claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
     claims += scratched(row)
     firsts = [clause.first for clause in cut]
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in _ACT_FACTS else one for one in claims]
@@ -89,6 +89,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         facts = shift_claims(row, claims)
         return replace(base, shift=tuple(_fact(one, row, False) for one in facts))
     named = _with_a_mark(row, row.blanked(not_own).blanked(left.plans), not_own, named, claims, taken, language)
+    named = going_back.told_of_before(row, named, language)
     made, regions = drafts.drafts(row, named)
     _leaks(row, stated, made, regions)
     drafts.share_out(made, regions, claims)

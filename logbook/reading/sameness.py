@@ -43,8 +43,15 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
         taken.update(range(match.start(), last))
         made.append(Copy(match.start(), last, row.items[match.start()].start, row.items[last - 1].end,
                          mark_text(row, *match.span("m"), language), run, None, until, match.start("x") >= 0))  # fmt: skip
+    for match in row.find(f"(?P<w>SAME_SIZE (?P<as>WORD) (?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK})) (?=SEP|$|AND|BUT)"):
+        if row.words(*match.span("as")).lower() in ("as", "que"):  # "same size as twenty-one"
+            taken.update(range(*match.span("w")))
+            first, last = match.span("w")
+            made.append(Copy(first, last, row.items[first].start, row.items[last - 1].end, mark_text(row, *match.span("m"), language), None, SIZES, last, False))
     for match in row.find("SAME_SIZE"):
         at = match.start()
+        if at in taken:
+            continue
         made.append(Copy(at, at + 1, row.items[at].start, row.items[at].end, None, None, SIZES, at, False))
     for match in row.find("(?P<s>SAME_THING) (?!(?:FILL|ON)* OTHER_SIDE)"):
         at = match.start()

@@ -19,6 +19,8 @@ _NAMES = {
     "SLOPE": ("stated_slope", "taper_length"), "RUBBED": ("rubbed_down",), "SERVICE": ("service",),
 }  # fmt: skip
 _LEAD = re.compile(r"(?:(?:okay|ok|hey|oh|and|so|well|uh|please|no|wait|actually|sorry|just|you can|go ahead and|let's|can you|could you|we can|i want to|i need to)[, ]+)*")
+_CLEARS = ("wipe", "clear", "kill", "remove", "pull", "take out", "drop")
+_NOTES = ("note", "recording", "message", "entry")
 _SAYS = ("scratch", "strike", "scrap", "borra", "olvida", "forget")
 
 
@@ -33,6 +35,14 @@ def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None
     for match in row.find(f"(?P<s>SCRATCH) (?:FILL|THIS|OF|ON){{0,3}} (?:FITTING|NUMBER|KIND){{1,2}} (?:NUMBER)? (?P<m>{MARK})"):
         mark = mark_text(row, *match.span("m"), language)
         if mark is not None:
+            return _made("mark", mark, row, match.start(), match.end()), _sentence(row, match.start())
+    for match in row.find("(?P<s>WIPE|SCRATCH|MOVE|WORD) (?:FILL|THIS|OFF|OUT){0,2} (?P<t>LAST_ONE)"):
+        if _word(row, row.items[match.start("s")]) in _CLEARS and any(word in row.words(*match.span("t")).lower() for word in _NOTES):  # "wipe that last note"
+            return _made("last", None, row, match.start(), match.end()), _sentence(row, match.start())
+    for match in row.find(f"(?P<s>SCRATCH) (?P<m>{MARK}) (?=COMMA|STOP|$)"):
+        mark = mark_text(row, *match.span("m"), language)
+        rest = row.text[row.items[match.start()].start :].lower()
+        if mark is not None and any(word in rest for word in _NOTES) and not any(item.concept in ("FIX", "SIZE") for item in row.items[match.end() :]):  # "forget forty-nine, don't keep that note"
             return _made("mark", mark, row, match.start(), match.end()), _sentence(row, match.start())
     for match in row.find("(?P<s>SCRATCH) (?:FILL|THIS|OF|ON|ALL){0,2} (?P<t>ALL_THAT|IT|THIS|$) | (?P<s2>SCRATCH) (?P<t2>THIS|IT|ALL_THAT)"):
         if match.end() < len(row.items) and row.items[match.end()].concept not in ("COMMA", "STOP", "I", "FILLER", "QUERY", "AND"):

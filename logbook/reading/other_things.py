@@ -1,0 +1,85 @@
+"""Words of the trade said of other things than a duct: a torn glove, a dented truck, "is water wet", the wye on a compressor."""
+
+from __future__ import annotations
+
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim
+from logbook.reading.fell_short import patterns
+from logbook.reading.grammar import Row
+
+_NO_DUCT = frozenset(
+    "floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall walls street ladder lift grass mud road parking weather lot shoes socks phone radio"
+    " water coffee thumb finger fingers knuckle knuckles knee back shoulder head toe arm leg foot tire tires sock coat hat hood sleeve van car cart windshield fender bumper bucket bag lunch cooler"
+    " hose laptop tablet glasses goggles vest belt toolbag bench table drill gun tool knife drywall sheetrock tile glass door window concrete lumber plywood pipe pipes conduit cord lawn yard house"
+    " team game giants cowboys dodgers"
+    " piso losa troca camioneta camión botas guantes manos mano suelo techo calle pared agua café dedo rodilla llanta pantalón camisa gorra lentes vidrio puerta ventana".split()
+)  # what may be wet or torn and is no duct
+_DUCT = ("FITTING", "BOARD", "FACING", "IT", "PANEL", "DAMAGE_PLACE", "JOINT", "FLAP", "GENERIC", "MARKED")
+_CUTS = ("COMMA", "STOP", "BUT", "QUERY", "AND")
+_BETWEEN = ("DET", "WORD", "IN", "ON", "OF", "THROUGH", "BUILDING", "FILLER", "THIS")
+_OWNS = frozenset("my his her your their our mi su tu the a el la un una".split())
+_MACHINES = frozenset("compressor hose airline generator scaffold plumbing plumber drain sprinkler truck compresor manguera generador".split())
+
+
+def of_something_else(row: Row, at: int) -> bool:
+    """Whether the damage at this item is of what is no duct, told of before it in its clause or right behind it."""
+    first = at
+    while first > 0 and row.items[first - 1].concept not in _CUTS:
+        first -= 1
+    if any(item.concept in _DUCT or item.concept.startswith("K_") for item in row.items[first:at]):
+        return _we_crushed_it(row, first, at)
+    last = at + 1
+    while last < len(row.items) and row.items[last].concept in _BETWEEN and last - at < 6:
+        last += 1
+    subject = row.text[row.items[first].start : row.items[at].start].lower().replace("'", " ").replace("’", " ").split()
+    behind = row.text[row.items[at].end : row.items[last - 1].end].lower().split()
+    if last + 1 < len(row.items) and row.items[last].concept.startswith("K_") and of_a_machine(row, last):
+        return True  # "ripped my pants"
+    followed = last < len(row.items) and row.items[last].concept in ("FACING", "BOARD", "PANEL", "FLAP", "SIDE", "JOINT", "IT")
+    told = not followed and bool(_NO_DUCT & set(behind)) and (behind[0] in _OWNS or behind[0] in ("in", "on", "through", "en"))
+    return bool(_NO_DUCT & set(subject)) or told or _we_crushed_it(row, first, at)
+
+
+def _we_crushed_it(row: Row, first: int, at: int) -> bool:
+    """ "We crushed it today": good work, where no piece was spoken of yet."""
+    said = row.text[row.items[first].start : row.items[min(at + 1, len(row.items) - 1)].end].lower()
+    if at + 1 >= len(row.items) or row.items[at + 1].concept != "IT" and " it" not in row.words(at, at + 1).lower():
+        return False
+    boasts = said.removeprefix("man ").startswith(("we crush", "we're crush", "we are crush", "we smash", "i crush", "i'm crush", "crushing it", "crushed it", "they crush", "we've been crush"))
+    named = any(item.concept.startswith("K_") or item.concept in ("FITTING", "MARKED", "NUM") for item in row.items[:at])
+    return boasts and not named
+
+
+def of_a_machine(row: Row, at: int) -> bool:
+    """Whether a kind is a part of something else: "the wye on the compressor", "my pants"."""
+    first, last = at, at + 1
+    while first > 0 and row.items[first - 1].concept not in ("COMMA", "STOP", "QUERY") and at - first < 8:
+        first -= 1
+    while last < len(row.items) and row.items[last].concept not in ("COMMA", "STOP", "QUERY") and last - at < 8:
+        last += 1
+    said = row.words(first, last).lower().replace("'", " ").split()
+    name = row.words(at, at + 1).lower()
+    worn = name in ("pants", "boot", "boots") and row.text[: row.items[at].start].lower().split()[-1:] in (["my"], ["his"], ["her"], ["your"], ["our"])
+    return worn or bool(_MACHINES & set(said))
+
+
+def made_anew(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
+    """ "It was wet yesterday. Threw it out and built a fresh one": the damage is replaced, though no word of mending was said."""
+    made = list(claims)
+    if any(c.name == "damage_repaired" or c.name == "(method)" for c in claims):
+        return made
+    for one in claims:
+        if one.name != "facing_damage" or one.value == "none":
+            continue
+        last, stops = one.last, 0
+        while last < len(row.items) and stops < 2 and not row.items[last].concept.startswith("K_"):
+            stops += row.items[last].concept in ("STOP", "QUERY")
+            last += 1
+        behind = row.text[one.end : row.items[last - 1].end].lower() if last > one.last else ""
+        match = next((m for pattern, _ in patterns(language.code, "anew") if (m := pattern.search(behind))), None)
+        if match is not None:
+            first = next(k for k in range(one.last, last) if row.items[k].end > one.end + match.start())
+            until = next((k for k in range(first + 1, last) if row.items[k].start >= one.end + match.end()), last)
+            made.append(claim(row, "damage_repaired", True, first, until, hedged=False))
+            made.append(claim(row, "(method)", "replaced", first, until, hedged=False))
+    return made
