@@ -103,6 +103,7 @@ ENGLISH_TURNS = Turns(
         r"(?:half|partly|partially|three quarters|two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
     ),
     excepts=(
+        rf"(?:but |and )*(?:the |my |that )?(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last )*(?:top and bottom|bottom and top|{_SPOT}|cheeks?)(?:'s)?(?: side| panel| edge)? ?(?:isn't|aren't|is not|are not|not|ain't|hasn't been|haven't been|wasn't|weren't|is still not|still isn't)(?: yet| done| either| though| so good)?$",
         rf"(?:but )?not (?:on |at |so much )?(?:the|my|that)(?: (?:whole|very|far|back|bottom|top|left|right|inside|outside|lower|upper|other|last|tight))* (?:{_SPOT}|back|cheeks?)$",
         r"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it)(?:'s| is| was)?(?: \w+)? (?:but|except)(?: for)?|except|except for|but for|all but|but|minus|bar)(?: maybe| just| about| like| the| a| last)* (?:\w+|\d+) (?:inch|inches|foot|feet)",
         rf"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it) (?:but|except)|except|except for|but for|bar|save|save for|minus|short of|other than|apart from|aside from|all but|everything but|but)(?: for)?(?: maybe| just| on| at| in| where)*(?: the| a| an| that| my| one)*"

@@ -125,6 +125,8 @@ def _sides(found: Found):
     number = 4 if count is None else count.value.value
     if number.denominator != 1 or not 0 <= number <= 4:
         return
+    if found.first > 0 and found.at("n") is not None and found.at("n") <= found.first + 2 and found.row.items[found.first - 1].concept in ("STAPLED", "TAPED") and found.at("acts") > found.at("n"):
+        return  # "stapled 3 sides taped 3 sides": the count is of the act before it
     acts = {item.concept for item in found.items("acts")}
     nouns = {"STAPLES": "stapled", "TAPE": "taped"}
     for noun in acts & set(nouns):  # "staples on three sides" says stapled too
@@ -185,6 +187,8 @@ FRAMES = (
     Frame("(?P<w>STAPLED)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE|MOVE|TAKES|SEATED|RUN|WORD){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL){0,2} TO (?:LEN|FRAC|NUM) (?:SEP|$|AND|APART))", lambda found: found.row.words(found.last, found.last + 3).lower().split()[:1] in (["a"], ["quedaron"], ["van"]) and [found.claim("stapled", True, group="w")] or []),
+    Frame("(?P<w>STAPLES) (?=IN (?:SEP|$)|(?:ALL)? (?:DOWN|UP|OVER) (?:BOTH|SIDE|SIDES_ALL|ALL|DET))" , _flag("stapled")),
+    Frame("(?P<w>REDID DET? STAPLES)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),
     Frame("(?P<w>EVERY (?:STAPLE|STAPLES) BE? (?:IN|IN_PLACE|FILLER))", _flag("stapled")),
     Frame("(?P<b>HAVE|WITH|BE) (?:FILL){0,2} (?P<w>STAPLES) (?!NUM|OF LEN|COUNTED)", _bears),

@@ -112,6 +112,13 @@ def _laid(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
 
 
+def _went_on(found: Found):
+    """ "the tape went on good", "tape's back on" """
+    behind = found.row.text[found.row.items[found.match.end("w") - 1].end :].lower().split()[:1]
+    if not behind or behind[0].strip(".,;!?") in ("", "good", "fine", "easy", "great", "nice", "smooth", "clean", "and", "now", "there", "again", "well", "okay", "ok", "perfect"):
+        yield found.claim("taped", True, group="w", weak=True)
+
+
 def _lays(row, at: int) -> bool:
     return not _LAYS.isdisjoint(row.words(at, at + 1).lower().split())
 
@@ -140,6 +147,8 @@ FRAMES = (
     Frame("(?P<w>UNTAPED)", _flag("taped", False)),
     Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
+    Frame("(?P<w>TAPE (?:BE|FILL|BACK|MOVE){1,3} ON) (?=SEP|$|FILLER|WORD|AND)", _went_on),
+    Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
     Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),
     Frame("(?P<w>DET? SCRIM (?:FILL|HAVE){0,2} MOVE_UP)", _flag("scrim_shows")),

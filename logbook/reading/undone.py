@@ -225,7 +225,7 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
             noun = at + 1
             while noun < clause.last and _live(row, noun) in ("DET", "OF", "FILLER"):
                 noun += 1
-            if noun < clause.last and _live(row, noun) in _LEFT_UNDONE:
+            if noun < clause.last and _live(row, noun) in (*_LEFT_UNDONE, "TAPED", "STAPLED"):
                 made.append(claim(row, *DENIED[_live(row, noun)], at, noun + 1))
                 at = noun + 1
                 continue
