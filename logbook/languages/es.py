@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages import en, es_verbs
+from logbook.languages import en, es_verbs, es_voices
 from logbook.languages.es_misheard import MISHEARD
 from logbook.languages.es_turns import SPANISH_TURNS
 from logbook.languages.language import Language, Numbers
@@ -14,6 +14,7 @@ _TRADE = (
 )  # fmt: skip
 
 CONCEPTS: tuple[tuple[str, str], ...] = (
+    *es_voices.CONCEPTS,
     ("DET", "el|los|las|la|un|una|unos|unas|su|mi|este|esta|ese|esa|lo|le|les|se|me|nos|estas|estos|sus|mis|pura|puras|puros|puro"),
     ("IT", "lo mismo que lo|ésta|éste|eso"),
     ("BE", "es|está|esta bien|están|son|era|fue|quedó|quedaron|quedo|queda|va|van|estaba|estaban|viene|vienen|ya está|ya esta|ya quedó|ya quedo|fueron|sería|ha sido|mide|tiene que ver|iba|hay"),
@@ -204,6 +205,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
 )  # fmt: skip
 
 KINDS = (
+    *es_voices.KINDS,
     ("straight", "pieza derecha|derecha pieza|rectito|tramo derecho|recto|pieza recta|tramo recto|tramo|sección|secciones|ducto recto|conducto recto|straight|tramos|rectos|recta|tramos rectos|piezas rectas|sección recta|tubo recto|ducto derecho"),
     ("transition", "redu|reduccioncita|transición|reducción|reductor|reducer|transition|ampliación|transiciones|reducciones|pieza de reducción|pieza de transición|aumento|reductora|cono"),
     ("offset", "offset|desvío|pieza de desvío|desfase|desplazamiento pieza|ese|quiebre|compensación"),
@@ -223,6 +225,7 @@ KINDS = (
 )
 
 SIDES = (
+    *es_voices.SIDES,
     ("top", "arriba|la parte de arriba|tapa de arriba|lado de arriba|parte superior|superior|cara de arriba|la de arriba|por arriba|el lado de arriba|de arriba|la tapa de arriba|cara superior|lado superior|top|la parte superior|el lado superior|el techo|el de arriba"),
     ("bottom", "abajo|la parte de abajo|lado de abajo|parte inferior|inferior|fondo|el fondo|por abajo|el lado de abajo|de abajo|cara de abajo|cara inferior|lado inferior|bottom|la parte inferior|el lado inferior|el piso|el de abajo"),
     ("left", "izquierdo|izquierda|lado izquierdo|la izquierda|cara izquierda|por la izquierda|costado izquierdo|del lado izquierdo|a la izquierda"),
@@ -239,6 +242,7 @@ SERVICES = (
 )
 
 CLOSURES = (
+    *es_voices.CLOSURES,
     *es_verbs.tapes(),
     ("tape_pressure", "cinta de presión|cinta sensible a la presión|cinta a presión|pressure tape|teip de presión|teip a presión|cinta sensible a presión|tape de presión|cinta adhesiva de presión|cinta sensitiva a la presión"),
     ("tape_heat", "cinta de calor|cinta térmica|cinta de planchar|heat tape|teip de calor|cinta termoactivada|cinta activada por calor|cinta que se plancha|cinta de plancha|cinta activada con calor|tape de calor|cinta al calor|cinta termosellable"),

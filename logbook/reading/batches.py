@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
+from logbook.reading.items import Item
 from logbook.reading.marks import mark_text
 
 Marks = tuple[tuple[str, tuple[int, int]], ...]  # each with the items that say it
@@ -64,23 +65,29 @@ def batches(row: Row, taken: set[int], language: Language) -> Iterator[tuple[re.
 
 def _between(row: Row, match) -> Marks:
     """ "sections one through six", "B-12 through B-14": every mark between, where both begin alike."""
-    said = [row.items[match.start(group)] for group in ("a", "b")]
-    if said[0].concept != said[1].concept or ("k" in match.re.groupindex and not plural(row, match.start("k"))):
+    low, high = (row.items[match.start(group)] for group in ("a", "b"))
+    if "k" in match.re.groupindex and not plural(row, match.start("k")):
+        return ()
+    return up_to(low, high, (match.start("a"), match.end("b")))
+
+
+def up_to(low: Item, high: Item, span: tuple[int, int]) -> Marks:
+    """Every mark from the first to the last, where both begin alike and they are no more than forty apart."""
+    if low.concept != high.concept:
         return ()
     before = ""
-    if said[0].concept == "MARKED":
-        cut = [item.value.rstrip("0123456789") for item in said]
-        if cut[0] != cut[1] or any(item.value == cut[0] for item in said):
+    if low.concept == "MARKED":
+        cut = [item.value.rstrip("0123456789") for item in (low, high)]
+        if cut[0] != cut[1] or any(item.value == cut[0] for item in (low, high)):
             return ()
         before = cut[0]
-        a, b = (int(item.value[len(before) :]) for item in said)
+        a, b = (int(item.value[len(before) :]) for item in (low, high))
     else:
-        a, b = (item.value.value for item in said)
+        a, b = low.value.value, high.value.value
         if a.denominator != 1 or b.denominator != 1:
             return ()
     if not a < b <= a + 40:
         return ()
-    span = (match.start("a"), match.end("b"))
     return tuple((f"{before}{n}", span) for n in range(int(a), int(b) + 1))
 
 

@@ -163,9 +163,19 @@ def _named_kinds(items, text: str):
         step = next((k for k in range(place + 1, place + 4) if _concept(items, k) not in ("FROM", "OF", "DET", "OFF")), place + 1)
         numbered = _concept(items, step) in ("NUM", "MARKED", "NUMBER") and _concept(items, step + 1) not in ("BY", "LEN") and _concept(items, place - 1) != "NUM"
         listed = _concept(items, place - 1) in ("COMMA", "BE") and any(_concept(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
-        if kind is not None and (numbered or listed or of_a_size or in_a_row or turned or _concept(items, place - 1) in ("BOTH", "ALL", "THIS")):
+        if kind is not None and (numbered or listed or of_a_size or in_a_row or turned or _concept(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):
             done[place] = replace(item, concept="K_" + kind.upper(), value=kind) if kind != "fitting" else replace(item, concept="FITTING", value=None)
     return tuple(done)
+
+
+def _of_marks(items, place: int, text: str) -> bool:
+    """ "Las dos son rectas", "…, puras rectas", "tres rectas, la 260, la 261 y la 262", "dos codos gemelos, el 3 y el 4": the kind of pieces that are named."""
+    before = [_concept(items, place - k) for k in (1, 2)]
+    if before == ["BE", "BOTH"] or text[items[place - 1].start : items[place - 1].end].lower() in ("puras", "puros") and place > 0:
+        return True
+    ahead = [_concept(items, place + k) for k in (1, 2, 3, 4)]
+    ahead = ahead[1:] if ahead[0] in ("WORD", "FILLER") else ahead
+    return before[0] in ("NUM", "COUNT") and ahead[:3] in (["COMMA", "DET", "NUM"], ["COMMA", "DET", "MARKED"])
 
 
 def _counted(items):

@@ -47,9 +47,11 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
     for mention in found:
         now = made[regions[-1][1]]
         if mention.batch:
-            if now.kind or now.mark:
-                begin(mention.first)
             kind = _kind_claim(row, mention)
+            if kind is None and now.kind is not None and now.mark is None and _same_sentence(row, now.kind.last, mention.first):
+                kind = now.kind  # "two elbows, twelve and thirteen"
+            elif now.kind or now.mark:
+                begin(mention.first)
             first = True
             for mark, (start, end) in mention.batch:
                 if not first:
@@ -111,6 +113,10 @@ def _sentence_start(row: Row, at: int) -> int:
 
 
 _LAST_ONE = re.compile(r"^(?:\W*(?:okay|ok|hey|so|and|oh|wait|uh|actually)\W+)*(?:on |correction on )?(?:that|the|my) last (?:one|fitting|piece) (?:i (?:did|sent|made|told you about)|the|is|has|it's|isn't|got|was|should)\b")
+
+
+def _same_sentence(row: Row, first: int, last: int) -> bool:
+    return first <= last and not any(item.concept in ("STOP", "QUERY") for item in row.items[first:last])
 
 
 def region_of(regions: Regions, item: int) -> int:

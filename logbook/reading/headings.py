@@ -6,7 +6,8 @@ import re
 from dataclasses import dataclass, replace
 
 from logbook.languages.language import Language
-from logbook.reading.batches import batches, plural
+from logbook.reading import article_marks
+from logbook.reading.batches import batches, plural, up_to
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
 from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text, told_before, told_then
@@ -85,6 +86,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
 
     for match, marks in batches(row, taken, language):
         add(_mention(row, match, batch=marks))
+    if language.code == "es":
+        for mention in _several(row, taken | used, language):
+            add(mention)
     kind_mark = (
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
         " (?!BY (?!DET)|WIDE|LONG (?!OF? (?:NUM|LEN))|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD (?!OF)) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
@@ -190,11 +194,42 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? (?:BE|COMMA) (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):
         if row.words(*match.span("f")).lower() in _MINE and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    if language.code == "es":
+        _pointed_at(row, taken, made, add, language)
     if not any(m.mark is not None or m.batch for m in made):
         made += _drawn(row, taken, language)
     made = [m for m in made if not _of_others(row, m, language)]
     made.sort(key=lambda m: m.first)
     return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.words(m.first - 1, m.first).lower() in _NOT_THAT)]  # "not fitting 12, fitting 13"
+
+
+def _several(row: Row, taken: set[int], language: Language) -> list[Mention]:
+    """ "De la tres a la siete", "la 260, la 261 y la 262": batches that articles name."""
+    made = []
+    for a, b in article_marks.ranges(row, taken):
+        if batch := up_to(row.items[a], row.items[b], (a, b + 1)):
+            made.append(Mention(a, b + 1, batch=batch))
+    for ats in article_marks.listed(row, taken):
+        made.append(Mention(ats[0], ats[-1] + 1, batch=tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)))
+    return made
+
+
+def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: Language) -> None:
+    """ "Se me mojó la siete": the first of a sentence that names no piece otherwise, and one that takes its place."""
+    for first, last in article_marks.pointed_at(row, taken):
+        mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first))
+        here = [m for m in made if (m.mark is not None or m.batch) and not _parted(row, m.first, first)]
+        if not here or (mention.corrects and all(m.last <= first for m in here)):
+            add(mention)
+
+
+def _takes_its_place(row: Row, first: int) -> bool:
+    before = [item.concept for item in row.items[max(0, first - 4) : first] if item.concept not in ("DET", "BE", "FILLER")]
+    return "FIX" in before or before[-2:] == ["NO", "COMMA"] or before[-2:] == ["NOT", "COMMA"]
+
+
+def _parted(row: Row, first: int, last: int) -> bool:
+    return any(item.concept in ("STOP", "QUERY") for item in row.items[min(first, last) : max(first, last)])
 
 
 def _drawn(row: Row, taken: set[int], language: Language) -> list[Mention]:
@@ -323,6 +358,8 @@ def _just_one(row: Row, match) -> bool:
     """ "it's a straight one", "the straight one": a word for the thing, where "straight one" alone is number 1."""
     at = match.start("k")
     said = row.words(*match.span("m")).lower()
+    if said == "uno" and at > 0 and row.words(at - 1, at).lower().split()[-1] in ("el", "la", "del", "al"):
+        return False  # "la recta uno"
     return said in ("one", "uno", "una") and at > 0 and row.items[at - 1].concept in ("DET", "ANOTHER", "SIZE", "LEN")
 
 

@@ -1,0 +1,109 @@
+"""Marks behind a Spanish article: "la veintidós es reducción", "se me mojó la siete", "el cuatro y el cinco".
+
+In Spanish a singular article before a bare number points at the piece of that number, wherever it stands in the
+sentence; plural articles name several. Dates, hours, shares and turns are told apart by the words around them.
+"""
+
+from __future__ import annotations
+
+import re
+
+from logbook.reading.grammar import Row
+
+_ONE = re.compile(r"(?:^|[^\w])(?:la|el|al|del)(?: número| numero)?$")
+_SEVERAL = re.compile(r"(?:^|[^\w])(?:las|los)$")
+# what only tells where, when or with what the piece is compared
+_AWAY = re.compile(
+    r"\b(?:junto|lado|arriba|debajo|abajo|encima|después|despues|antes|cerca|atrás|atras|adelante|frente|enfrente|como|hasta|entre|contra|hacia|rumbo|viene|sigue|siguen|mañana|mismo|misma|igual|piso|cuarto|nivel|pegad[oa]|iba"
+    r"|(?:más|mas|menos|mejor|peor|tan) \w+ que|necesito|dame|pásame|pasame|tráeme|traeme|falta|faltan|van)(?: (?:a|de|con|que))? (?:la|el)$|\b(?:junto|lado|arriba|debajo|abajo|encima|después|despues|antes|cerca|atrás|atras|adelante|enfrente)(?: a| de)?(?:l| el| la)$"
+)
+_MONTHS = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre".split()
+_BEHIND = "(?!BY|LONG|WIDE|HIGH|APART|BOARD|EI|COUNTED|COUNT|DEGREE|SIGN|DASH|PIECE_COUNT|(?<=AND) OF)"
+_TURNS = (90, 45, 30, 60)
+_CLASSES = (475, 800, 1400)  # of the board, never of a piece beside it
+_SPACED = ("STAPLES", "STAPLED", "EVERY", "SCREWS", "WASHERS")
+
+
+def pointed_at(row: Row, taken: set[int]) -> list[tuple[int, int]]:
+    """(first, last) items of numbers that a singular article points at, in the order they are said."""
+    return [match.span("m") for match in row.find(f"(?P<m>MARKED|NUM) {_BEHIND}") if match.start("m") not in taken and _is_pointed(row, match.start("m"))]
+
+
+def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
+    """The items of every list of such numbers: "la 260, la 261 y la 262", "las 86, 87 y 88", "las 86 87 y 88"."""
+    made = []
+    for match in row.find(f"(?:MARKED|NUM) (?:COMMA? AND? (?:DET)? (?:MARKED|NUM))+ {_BEHIND}"):
+        ats = [at for at in range(*match.span()) if row.items[at].concept in ("NUM", "MARKED")]
+        before = row.text[: row.items[ats[0]].start].lower().rstrip()
+        if _SEVERAL.search(before) is not None:
+            joint = next((k for k, at in enumerate(ats[1:], 1) if any(row.items[j].concept == "AND" for j in range(ats[k - 1], at))), 0)
+            ats = [] if before.endswith(("a las", "a los", "entre las", "entre los", "de las", "desde las")) else ats[: joint + 1]
+        else:
+            ats = ats[: next((k for k, at in enumerate(ats) if not _is_pointed(row, at)), len(ats))]
+        values = [_number(row, at) for at in ats]
+        if len(ats) > 1 and None not in values and len(set(values)) == len(values) and taken.isdisjoint(ats):
+            made.append(tuple(ats))
+    return made
+
+
+def ranges(row: Row, taken: set[int]) -> list[tuple[int, int]]:
+    """ "de la tres a la siete", "desde el dos hasta el seis": the items of the first and the last number."""
+    made = []
+    for match in row.find("(?P<a>NUM|MARKED) (?:THRU|TO|ON|TO DET|THRU DET) (?P<b>NUM|MARKED) (?!BY|LONG|APART|COUNTED)"):
+        a, b = match.start("a"), match.start("b")
+        before = row.text[: row.items[a].start].lower().rstrip()
+        led = re.search(r"(?:^|[^\w])(?:de la|del|desde la|desde el|de el)$", before) is not None
+        to = re.search(r"(?:^|[^\w])(?:la|el|al)$", row.text[: row.items[b].start].lower().rstrip()) is not None
+        if led and to and taken.isdisjoint((a, b)):
+            made.append((a, b))
+    return made
+
+
+def _number(row: Row, at: int) -> int | None:
+    item = row.items[at]
+    if item.concept == "MARKED":
+        return item.value
+    value = item.value.value
+    return int(value) if value.denominator == 1 and 0 < value <= 9999 else None
+
+
+def _is_pointed(row: Row, at: int) -> bool:
+    item = row.items[at]
+    before = row.text[: item.start].lower().rstrip()
+    article = _ONE.search(before)
+    if article is None or _AWAY.search(before) is not None:
+        return False
+    if item.concept == "MARKED":
+        return True
+    value = _number(row, at)
+    said = row.text[item.start : item.end].lower()
+    if value is None or said in ("un", "una") or value in _CLASSES or _is_date(row, at):
+        return False
+    if re.search(r"\b(?:m[aá]rca|ll[aá]ma|h[aá]bla)\w* (?:al|la|el)$", before):
+        return False  # a telephone
+    if value in _TURNS and not _turns_nothing(row, at):
+        return False
+    owner = row.items[at - 1].concept if at else ""
+    behind = row.items[at - 2].concept if at > 1 else ""
+    if before.endswith("al") and (said in ("cien", "100") or {owner, behind} & set(_SPACED)):
+        return False  # "quedó al cien", "engrapada al dos"
+    ahead = row.text[item.end :].lower()
+    if re.match(r",? (?:sigue|siguen|viene|vienen|va) *(?:[.,;]|$|mañana|después|despues|luego|ahorita|orita)", ahead):
+        return False  # "el diez sigue": what comes next
+    return not (before.endswith("del") and (behind in (*_SPACED, "WORD") or owner in (*_SPACED, "WORD")))  # "tornillos del diez", "cable del doce"
+
+
+def _is_date(row: Row, at: int) -> bool:
+    ahead = row.text[row.items[at].end :].lower().split()[:2]
+    return ahead[:1] == ["de"] and ahead[1:] != [] and ahead[1].strip(".,") in _MONTHS or ahead[:1] == ["%"]
+
+
+def _turns_nothing(row: Row, at: int) -> bool:
+    """Whether no elbow or wye is spoken of in this sentence, so that a ninety can be a mark."""
+    first, last = at, at
+    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
+        first -= 1
+    while last < len(row.items) and row.items[last].concept not in ("STOP", "QUERY"):
+        last += 1
+    kinds = [item.concept for item in row.items[first:last] if item.concept.startswith("K_")]
+    return bool(kinds) and not {"K_ELBOW", "K_WYE", "K_OFFSET"} & set(kinds)
