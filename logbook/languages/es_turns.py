@@ -89,7 +89,6 @@ SPANISH_TURNS = Turns(
     ),
     mends=(
         r"(?:nom[aá]s |s[oó]lo |nada m[aá]s |ah[ií] )?(?:le|se le) (?:puse|puso|pusimos|ech[eé]|echamos|met[ií]|pegu[eé]|di|unt[eé]) (?:un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )?(?:cinta|tape|teip|mastique)(?: con malla| y malla)?(?: encima| arriba| por encima| ah[ií])*",
-        r"(?:lo|la|se lo|se la) (?:tap[eé]|parch[eé]|cubr[ií]|arregl[eé]|remend[eé]) (?:nom[aá]s )?con (?:un pedazo de |un parche de |un poco de |la |el )?(?:cinta|tape|teip|mastique)(?: con malla| y malla)?",
     ),
     earlier=r"que (?:le |te |les )?(?:dije|mand[eé]|report[eé]|anot[eé]|pas[eé]|di|hice|hicimos|grab[eé]|platiqu[eé]) (?:en la mañana|hace rato|hace ratito|ayer|antes|temprano|al rato|antier|el otro d[ií]a|la otra vez|antes del lonche|hace una hora)|de (?:hace rato|hace ratito|la mañana|ayer|antes|antier)\b",
     takes_back=(

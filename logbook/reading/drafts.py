@@ -30,6 +30,7 @@ class Draft:
     withdrawn: list[TakenBack] = field(default_factory=list)
     carried: list[tuple[Claim, int]] = field(default_factory=list)  # claim, position it came from
     leak: bool = False
+    pointed: bool = False  # its mark is only a number behind an article
 
 
 Regions = list[tuple[int, int]]  # from this item on the words are of this draft
@@ -89,7 +90,7 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
                 now.kind = replace(kind, took_back=(TakenBack(now.kind.value, now.kind.start, now.kind.end),))
         if mark is not None:
             if now.mark is None:
-                now.mark = mark
+                now.mark, now.pointed = mark, mention.pointed
             elif mention.corrects and now.mark.value != mark.value:
                 now.mark = replace(mark, took_back=(TakenBack(now.mark.value, now.mark.start, now.mark.end),))
     if made[0].mark is None and _LAST_ONE.match(row.text.lower()):

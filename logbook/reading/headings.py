@@ -32,6 +32,7 @@ class Mention:
     amends: bool = False
     corrects: bool = False
     batch: tuple[tuple[str, tuple[int, int]], ...] = ()
+    pointed: bool = False  # a bare number behind an article: a piece only where something is said of it
 
 
 def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
@@ -217,7 +218,7 @@ def _several(row: Row, taken: set[int], language: Language) -> list[Mention]:
 def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: Language) -> None:
     """ "Se me mojó la siete": the first of a sentence that names no piece otherwise, and one that takes its place."""
     for first, last in article_marks.pointed_at(row, taken):
-        mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first))
+        mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first), pointed=True)
         here = [m for m in made if (m.mark is not None or m.batch) and not _parted(row, m.first, first)]
         if not here or (mention.corrects and all(m.last <= first for m in here)):
             add(mention)

@@ -66,7 +66,8 @@ def _with_unit(tokens, at, number, language, units: Units) -> Measure | None:
     if unit == "deg":
         return Measure("DEG", number.value, "°", end, number.digits, number.value)
     if unit in ("degF", "degC"):
-        if not number.digits and end == number.end + 1 and len(tokens[end - 1].low) == 1:
+        every = end < len(tokens) and tokens[end].low == "/" and tokens[end - 1].gap != ""  # "12x12 c/2": "cada", no degrees
+        if every or not number.digits and end == number.end + 1 and len(tokens[end - 1].low) == 1:
             return Measure("NUM", number.value, None, number.end, number.digits, number.value)
         value = number.value if unit == "degF" else number.value * Fraction(9, 5) + 32
         return Measure("TEMP_F", value, "°F" if unit == "degF" else "°C", end, number.digits, number.value)

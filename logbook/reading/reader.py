@@ -304,6 +304,8 @@ def _entries(row: Row, made, done, job) -> tuple[Entry, ...]:
 def _worth(own, opens, draft) -> bool:
     """An entry that says nothing but where and on which run ("all good on run two") is none."""
     names = {one.name for one, *_ in own}
+    if draft.pointed and draft.kind is None:  # "nos vemos el quince"
+        names -= {"mark"}
     if draft.mark is None and draft.kind is None and any(one.name == "stage" and one.value == "made" for one, *_ in own):
         names = names - {"stage"}
     return bool(opens or draft.same_as or draft.withdrawn or names - {"run", "place", "service"})
