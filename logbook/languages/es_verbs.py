@@ -134,7 +134,7 @@ _WITH_WHAT = ("a", "al", "a la", "a el", "con", "con el", "con la", "a la pieza"
 
 
 def joinings() -> tuple[tuple[str, str], ...]:
-    said = [f"{word} {to}" for word in _JOINED for to in _WITH_WHAT]
+    said = [f"{word} {to}" for word in _JOINED for to in _WITH_WHAT if not (word.startswith("junt") and to.startswith("a"))]  # "junto a la diez": beside it
     said += [f"{word} {to}" for word in ("pegado", "pegada", "pegados", "pegadas") for to in _WITH_WHAT if to.startswith("a")]
     said += [f"{it} {verb} {to}" for it in ("lo", "la", "se") for verb in _JOINS for to in _WITH_WHAT if not (verb.startswith("peg") and to.startswith("con"))]
     return (("TIED", "|".join(said)),)
