@@ -12,7 +12,14 @@ from reading_cases import CASES, FILES, facts_read, load
 
 from logbook import measure
 from logbook.facts import Move
-from logbook.reading import read
+from logbook.reading import condition, ends, moves, read, sizes, staples, supports, tapes
+from logbook.reading.bare_marks import SAID_BARE
+from logbook.reading.batches import SAID_OF_SEVERAL
+from logbook.reading.compose import compose
+from logbook.reading.grammar import Row, compiled, needed
+from logbook.reading.items import book, itemise
+from logbook.reading.marks import SAID_OTHERWISE
+from logbook.reading.tokens import tokens
 
 LAW = settings(derandomize=True, max_examples=50, deadline=None)
 wholes = st.integers(4, 96)
@@ -112,3 +119,15 @@ def test_reading_never_raises_and_every_fact_keeps_its_words(text, language):
             assert text[fact.start : fact.end] == fact.words
         for item in entry.open_items:
             assert text[item.start : item.end] == item.text
+
+
+def test_what_a_pattern_needs_stands_in_every_row_it_matches():
+    """Rows without it are not searched: so nothing may match there."""
+    frames = [frame.pattern for part in (condition, ends, moves, sizes, staples, supports, tapes) for frame in part.FRAMES]
+    patterns = [*frames, *(pattern for table in (SAID_BARE, SAID_OF_SEVERAL, SAID_OTHERWISE) for pattern, _ in table)]
+    for case in SENTENCES[::9]:
+        lexicon = book(case.language)
+        row = Row.of(case.text, compose(itemise(tokens(case.text), lexicon), case.text, lexicon.language.letters))
+        for pattern in patterns:
+            if set(needed(pattern)) - set(row.string):
+                assert compiled(pattern).search(row.string) is None, pattern

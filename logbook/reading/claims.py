@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from logbook.reading.grammar import Row
 from logbook.reading.items import Item
@@ -103,19 +103,11 @@ class Frame:
 
 def claim(row: Row, name: str, value, first: int, last: int, **more) -> Claim:
     items = row.items[first:last]
-    read_as = _read_as(row, first, last)
-    hedged = any(item.concept in HEDGES for item in items)
-    made = Claim(name, value, first, last, items[0].start, items[-1].end, hedged=hedged, read_as=read_as)
-    made = _take_in_hedge(row, made)
-    return replace(made, **more)
-
-
-def _take_in_hedge(row: Row, made: Claim) -> Claim:
-    """A hedge right before the words belongs to them ("about two inches apart")."""
-    before = made.first - 1
-    if before >= 0 and row.items[before].concept == "HEDGE" and row.string[before] != row.string[made.first]:
-        return replace(made, hedged=True, first=before, start=row.items[before].start)
-    return made
+    said = {"first": first, "last": last, "start": items[0].start, "end": items[-1].end, "read_as": _read_as(row, first, last), "hedged": any(item.concept in HEDGES for item in items)}
+    before = first - 1
+    if before >= 0 and row.items[before].concept == "HEDGE" and row.string[before] != row.string[first]:  # "about two inches apart"
+        said |= {"hedged": True, "first": before, "start": row.items[before].start}
+    return Claim(name, value, **(said | more))
 
 
 def _read_as(row: Row, first: int, last: int) -> str | None:

@@ -63,6 +63,37 @@ def compiled(pattern: str) -> re.Pattern[str]:
     return re.compile(_NAME.sub(letters, pattern).replace(" ", "").replace("\n", ""))
 
 
+_PIECES = re.compile(r"\(\?P<\w+>|\(\?:|\(\?[=!<]=?!?|\(|\)[?*+]?(?:\{\d*,?\d*\})?|\||\[[^\]]*\][?*+]?(?:\{\d*,?\d*\})?|[A-Z][A-Z0-9_]+[?*+]?(?:\{\d*,?\d*\})?|[\^$.]")
+
+
+@cache
+def needed(pattern: str) -> str:
+    """Concepts, as letters of a row, without which the pattern matches nowhere; a row that lacks one is not searched."""
+    codes = _codes()
+    levels: list[tuple[set[str], bool]] = [(set(), False)]  # what each open group needs, and whether it has a choice or looks around
+    for match in _PIECES.finditer(pattern.replace(" ", "").replace("\n", "")):
+        piece = match.group()
+        if piece[0] == "(":
+            levels.append((set(), not (piece == "(" or piece == "(?:" or piece.startswith("(?P<"))))
+        elif piece[0] == ")":
+            inner, choice = levels.pop()
+            if not choice and not _may_lack(piece):
+                levels[-1][0].update(inner)
+        elif piece == "|":
+            levels[-1] = (levels[-1][0], True)
+        elif piece[0].isalpha():
+            name = re.match(r"[A-Z0-9_]+", piece)[0]
+            if name in codes and name not in CLASSES and not _may_lack(piece):
+                levels[-1][0].add(codes[name])
+    needs, choice = levels[0]
+    return "" if choice else "".join(sorted(needs))
+
+
+def _may_lack(piece: str) -> bool:
+    """Whether what stands before may be there no time at all."""
+    return piece[-1:] in "?*" or "{0" in piece
+
+
 @cache
 def code(concept: str) -> str:
     codes = _codes()
@@ -83,8 +114,13 @@ class Row:
         return cls(text, items, "".join(void if at in blank else code(item.concept) for at, item in enumerate(items)))
 
     def blanked(self, blank) -> Row:
-        void = code(VOID)
-        return Row(self.text, self.items, "".join(void if at in blank else c for at, c in enumerate(self.string)))
+        if not blank:
+            return self
+        void, letters = code(VOID), list(self.string)
+        for at in blank:
+            if at < len(letters):
+                letters[at] = void
+        return Row(self.text, self.items, "".join(letters))
 
     def recoded(self, places: dict[int, str]) -> Row:
         """The row where the items at these places count as another concept."""
@@ -97,6 +133,9 @@ class Row:
 
     def find(self, pattern: str, first: int = 0, last: int | None = None):
         """Matches from left to right; one match never starts inside another."""
+        for letter in needed(pattern):
+            if letter not in self.string:
+                return ()
         return compiled(pattern).finditer(self.string, first, len(self.string) if last is None else last)
 
     def words(self, first: int, last: int) -> str:

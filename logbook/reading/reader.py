@@ -143,7 +143,9 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
     hedged = hedged or (one.value is True and _sounds_like_no(row, one.first)) or (one.value is False and any(item.concept == "NO" and item.read_as for item in row.items[one.first : one.last]))
     if one.name in _UNHEDGED or (one.pending and not one.hedged) or (one.part == "side" and not one.hedged):
         hedged = False
-    return replace(one, corrects=one.corrects or corrects, hedged=hedged, both_at=both_at)
+    corrects = one.corrects or corrects
+    same = (corrects, hedged, both_at) == (one.corrects, one.hedged, one.both_at)
+    return one if same else replace(one, corrects=corrects, hedged=hedged, both_at=both_at)
 
 
 def _doubt_behind(row: Row, cut, place: int, act: bool) -> bool:
