@@ -21,7 +21,7 @@ ENGLISH_TURNS = Turns(
         " my its and but though although except for two three four five couple few some several half most bunch lot another last first others other corner corners corner's"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
         " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
-        " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's well so now today again from where was which who all way down off out also even"
+        " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's shiplap groove well so now today again from where was which who all way down off out also even"
         " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're set sets thank thanks you okay ok alright sorry well yeah yes oh".split()
     ),
     nouns=(
@@ -51,10 +51,11 @@ ENGLISH_TURNS = Turns(
     ),
     # the same, said as something that did not happen
     unhappened=(
+        (r"none(?: of (?:them|it|those|'em|the (?:tabs|staples|tape|vanes)))?(?: is| are| were| was|'s|'re)? (?:actually |really |all that |even )?(?:tight|flat|down|holding|sticking|stuck|through|flush|snug|seated|biting|catching)", ()),
         (r"rocks?|rocking|hangs up|hung up|binds|binding|cocked|teeters|(?:doesn't|didn't|won't|wouldn't|don't) (?:go|sit|drop|lay|lie) (?:down|flat|in|right)?", ("panel_seated",)),
         (r"(?:didn't|did not|don't|won't|wouldn't|doesn't) (?:quite |really |all )?fit", ("vanes", "panel_seated")),
-        (r"(?:didn't|did not|don't|doesn't|won't|wouldn't|isn't|aren't|ain't|wasn't|weren't|never|not|can't get (?:it|them|that) to) (?:really |quite |all |even |going to |gonna )?"
-         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|clinch|bend|stay|staying|lay|lie|laying|lying|close|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
+        (r"(?:didn't|did not|don't|doesn't|won't|wouldn't|isn't|aren't|ain't|wasn't|weren't|never|not|refuses to|refused to|fails to|failed to|can't get (?:it|them|that) to) (?:really |quite |all |even |going to |gonna )?"
+         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|sit|drop in|clinch|bend|stay|staying|lay|lie|laying|lying|close|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
     ),
     missed=(
         r"(?:missed|skipped|left off|left out|left(?= (?:the|a|an|one|two|three|about|some|half|most|that|my|out|off|a couple)\b)|passed over|forgot|(?:couldn't|could not|can't|cannot|wasn't able to|didn't|did not|no way to|never|hard to|unable to|too tight to) (?:really |quite |even )?(?:reach|get(?: at| to| into| under| behind| around| up to| in to| in)?|do|see|finish|tape|staple|rub|bend|make))"
@@ -113,6 +114,7 @@ ENGLISH_TURNS = Turns(
     mended=(
         r"went back(?: and|,| to| over)?|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
         r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
+        r"(?:(?:thought better of it|changed my mind|came back|turned around|had second thoughts)(?: and|,)? )?(?:taped|stapled|bent|rubbed|folded|did|got|finished|caught|added|filled in) (?:up )?(?:the (?:rest|others?|other (?:one|half|two|three|four|side|ones|end|corner|six)|remaining \w+|missing ones?))\b|"
         r"bent (?:it|them|those|that|'em|both) (?:back )?(?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
         r"(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)",
     ),
@@ -121,7 +123,7 @@ ENGLISH_TURNS = Turns(
         r"(?:none|nothing|not (?:a|one) (?:strip|piece|inch|stitch|scrap|lick|bit|single one)(?: of it)?(?: left)?)(?: of it)?(?: left)? on (?:it|this one|that one|there|here|any of it)(?: now| yet| at all)?|(?:it's|this one's|it is|this one is|that one's|is)? ?(?:still )?(?:bare|naked)(?: as \\w+)?",
     ),
     thought=(
-        r"(?:i |we )?(?:thought(?! (?:i'd|i would|you should) (?:tell|let|say|mention|know))|figured(?! (?:i'd|i would) (?:tell|let|say))|could've sworn|could have sworn|would've sworn|would have sworn|swore|would've bet|was sure|said|told (?:you|them|him|everybody)|had it down as|called it|assumed)\b",
+        r"i (?:want|wanted|wanna|'d like|would like|would love)(?: to)? say\b", r"(?:i |we )?(?:thought(?! (?:i'd|i would|you should) (?:tell|let|say|mention|know))|figured(?! (?:i'd|i would) (?:tell|let|say))|could've sworn|could have sworn|would've sworn|would have sworn|swore|would've bet|was sure|said|told (?:you|them|him|everybody)|had it down as|called it|assumed)\b",
     ),
     said_so=(r"(?:it|they|there|this one|mine|i|we|these|that one|she|everything|that)(?: actually| just)?",),
     affirms=(
@@ -134,7 +136,7 @@ ENGLISH_TURNS = Turns(
         r"(?:it's|they're|it is|they are) not(?: (?:really|quite|now|actually|in|on|there|done|at all|though|all the way))*",
         r"not (?:really|quite|exactly|at all|all the way|all of it|everywhere)|(?:it |they |that one |this one )?(?:went|got put|goes|came|got) (?:together|in|up|out|on)? ?without(?: (?:it|them|any|one))?|without(?: (?:any|it|them))?",
     ),
-    leads=r"(?:but |found (?:it|them|some|one) |and |so |well |oh |wait |yes |yeah |yep |no |nope |nah |actually |now |then |though |sorry |it turns out |turns out |in fact |you know |except |only |just )*",
+    leads=r"(?:(?:i'm|i am|we're) (?:looking|standing|staring) (?:right )?(?:at|by|next to|in front of) (?:it|this one)(?: right now| now)? and |i (?:checked|looked|went and looked|looked at it|just looked|just checked)(?: it)? and |but |found (?:it|them|some|one) |and |so |well |oh |wait |yes |yeah |yep |no |nope |nah |actually |now |then |though |sorry |it turns out |turns out |in fact |you know |except |only |just )*",
     # work that waits: {act} is one of `waiting`
     waiting=(
         (r"tape|taping", "taped"), (r"staples|stapling", "stapled"), (r"vanes", "vanes"), (r"rub(?:bing)?(?: it)?(?: down| out)?|rubdown", "rubbed_down"), (r"(?:cross )?tabs", "cross_tabs"),
@@ -144,6 +146,7 @@ ENGLISH_TURNS = Turns(
         r"(?:the |my )?(?:{act})(?: is|'s| are)? (?:all|the only thing|the last thing) (?:that's |that is |i have |i've got |we have )?left(?: to do)?",
         r"(?:the )?only things? (?:that's |that is |i have |i've got )?(?:left|missing|lacking)(?: to do)?(?: is| are|'s) (?:the )?(?:{act})|(?:all|only thing) it (?:lacks|needs|wants)(?: is|'s)? (?:the )?(?:{act})",
         r"(?:i |we |i'm |we're )?(?:left|leaving|saved|saving|holding|save|kept) (?:the )?(?:{act}) (?:for|until|till) (?:later|last|tomorrow|after|the|monday|lunch|this|\w+ shift).*",
+        r"(?:the |my )?(?:{act}) (?:i|we)(?:'m|'re|'ve| had to| have to| will)? ?(?:left|leaving|saved|saving|put off|putting off|kept|pushed|bumped|leave|save|never got to|didn't get to|didn't get around to|ran out of (?:time|day) for)\b(?! (?:the|a|on|in place|alone))(?: (?:for|until|till|to|it|that|undone|off)\b.*)?",
         r"(?:the )?(?:{act}) (?:can wait|has to wait|will have to wait|waits|is waiting)\b.*",
     ),
     # what a move had to do with

@@ -106,7 +106,6 @@ class Afar:
     nor_this: tuple[str, ...] = ()
     clefts: tuple[str, ...] = ()
     attributed: tuple[str, ...] = ()
-    others_own: tuple[str, ...] = ()
     faulty: frozenset[str] = frozenset()  # before a noun: it is not the noun that there was none of, but the fault
     own_instead: tuple[str, ...] = ()
 

@@ -9,6 +9,7 @@ from logbook.reading.undone import DENIED
 
 _YES = frozenset("yes yep yeah yup sure absolutely affirmative done did aye correct right sí si claro seguro simón".split())
 _NO = frozenset("no nope nah negative not nay".split())
+_I_DID = (["i", "did"], ["we", "did"], ["i", "have"], ["it", "is"], ["they", "are"], ["it", "was"], ["i", "sure", "did"], ["it", "sure", "is"])
 _ASKED = ("FILLER", "DET", "IT", "I", "QUESTION", "BE", "ON", "IN", "HAVE", "AND", "ALL", "IN_PLACE", "ASKS", "COMMA", "THIS", "WITH", "DOWN", "YET")
 _MOST = 8  # items of a question that is his own
 
@@ -59,9 +60,9 @@ def _reply(row: Row, clause: Clause) -> bool | None:
     words = row.text[row.items[clause.first].start : row.items[clause.last - 1].end].lower().replace(",", "").replace(".", "").split()
     if not words:
         return None
-    if words[0] in _YES or words[:2] in (["you", "bet"], ["of", "course"]):
+    if words[0] in _YES or words[:2] in (["you", "bet"], ["of", "course"]) or words in _I_DID:
         return True
-    if words[0] in _NO or words[:2] in (["left", "them"], ["left", "it"], ["skipped", "them"], ["skipped", "it"], ["forgot", "them"], ["forgot", "it"], ["never", "did"], ["didn't"], ["haven't"], ["las", "dejé"]) or words in (["none"], ["skipped"], ["forgot"]) or words[:2] == ["todavía", "no"]:
+    if words[0] in _NO or words[:2] in (["left", "them"], ["left", "it"], ["skipped", "them"], ["skipped", "it"], ["forgot", "them"], ["forgot", "it"], ["never", "did"], ["didn't"], ["haven't"], ["las", "dejé"], ["i", "didn't"], ["i", "haven't"], ["we", "didn't"], ["it", "isn't"], ["they", "aren't"]) or words in (["none"], ["skipped"], ["forgot"]) or words[:2] == ["todavía", "no"]:
         return False
     return None
 

@@ -155,7 +155,7 @@ def _waiting(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
 
 def _short(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     found = list(_faults(row, own, cut_up, place, language))
-    yield from found or _extents(row, own, cut_up[place], language)
+    yield from found or (() if is_mended(cut_up, place, language) else _extents(row, own, cut_up[place], language))
 
 
 def _faults(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
@@ -164,7 +164,7 @@ def _faults(row: Row, own: Row, cut_up, place: int, language: Language) -> Itera
     if wrong is not None:
         noun, names, every, part = wrong
         acts = _acts_before(row, own, part, cut_up, place, names, every) if noun is None else ()
-        mended = _is_mended(cut_up, place, language)
+        mended = is_mended(cut_up, place, language)
         used = range(part.first, part.last)
         if mended and not acts and noun is None:
             yield claim(row, "(nothing)", None, part.first, part.last), used
@@ -290,7 +290,7 @@ def _measured(row: Row, part: Part) -> bool:
     return any(row.items[at].concept in ("LEN", "FRAC") for at in range(part.first, part.last))
 
 
-def _is_mended(cut_up, place: int, language: Language) -> bool:
+def is_mended(cut_up, place: int, language: Language) -> bool:
     """ "… went back and got them": in the words right behind, up to the end of the next sentence."""
     for part in cut_up[place + 1 : place + 4]:
         if part.sentence > cut_up[place].sentence + 1:

@@ -110,7 +110,9 @@ def _act_before(row: Row, at: int) -> int | None:
         if concept in _ACTS:
             return back
         stops += concept == "STOP"
-        passing = concept in ("DAY", "SHIFT") or row.words(back, back + 1).lower() in ("yesterday", "overnight", "last night", "last week", "monday", "friday", "ayer", "anoche")
+        if (concept.startswith("K_") or concept == "FITTING") and back > 0 and row.items[back - 1].concept in _ACTS:  # "stapled straight nine, then pulled every one"
+            return back - 1
+        passing = concept in ("DAY", "SHIFT") or row.words(back, back + 1).lower() in ("yesterday", "overnight", "last night", "last week", "monday", "friday", "by", "lunch", "noon", "by noon", "morning", "by morning", "ayer", "anoche")
         if stops > 1 or (concept not in _BEFORE_UNDONE and not passing):
             return None
     return None

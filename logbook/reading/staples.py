@@ -120,6 +120,16 @@ def _clinch(found: Found):
     yield found.claim("staple_clinch", "outward" if outward else "inward", group="w")
 
 
+_LEGS_GO = frozenset("folding folded fold folds curling curled curl pointing point going go goes facing face bending bend laying lay lie lying turning turn turned flaring hooked hooking headed heading came come rolled rolling spread".split())
+
+
+def _legs_go(found: Found):
+    """ "the staple legs are folding in": which way they are clinched."""
+    way = found.at("o") if "o" in found.match.re.groupindex else found.at("to")
+    if found.row.words(way, way + 1).lower().split()[0] in _LEGS_GO:
+        yield from _clinch(found)
+
+
 def _sides(found: Found):
     count = found.item("n")
     number = 4 if count is None else count.value.value
@@ -170,7 +180,11 @@ FRAMES = (
     Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
     Frame("(?:STAPLED|STAPLES) (?:FILL|COMMA|WITH|AND|EVERY|LEN|NUM|OF|FRAC){0,7} (?P<w>LEG (?:FILL|CLINCHED|MOVE_OUT){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
+    Frame("(?:STAPLE|STAPLES) (?P<w>LEG (?:FILL|I|WORD){0,3} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|LEVEL|SHOWS|DAMAGE|UNDONE|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
+    Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL){0,2} (?P<to>OUTSIDE|INSIDE))", _legs_go),
+    Frame("(?P<w>LEG (?:ON|OF) DET? STAPLES (?:FILL|WORD){0,2} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,4}} {_ACTS})", _sides),
+    Frame(f"(?P<w>SIDE_WORD (?:FILL){{0,2}} {_ACTS} COMMA (?P<n>NUM)) (?=SEP|$)", _sides),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,3}} (?P<acts>TAPE|STAPLES))", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
     Frame(f"(?P<w>{_COUNT} (?:OF|ON|WITH) (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import _NOT, Part, patterns
+from logbook.reading.fell_short import _NOT, Part, is_mended, patterns
 from logbook.reading.grammar import Row
 
 _LOOK_BACK = 20  # items
@@ -17,7 +17,7 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
         return made
     if not any(item.concept in ("TABS", "TAB_WORD") for item in row.items):
         return made
-    for part in cut_up:
+    for place, part in enumerate(cut_up):
         if own.is_blank(part.first):
             continue
         named = any(row.items[at].concept in ("TABS", "TAB_WORD") for at in range(part.first, part.last))
@@ -27,6 +27,9 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
         if _NOT.search(part.words):
             continue  # a denial: read as every denial is
         short = stands or _found(part.words, language, "tabs_short")
+        if short and is_mended(cut_up, place, language):  # "bent half the tabs, came back and bent the rest"
+            made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",), corrects=True, hedged=False))
+            continue
         if short or _found(part.words, language, "tabs_done"):
             made.append(claim(row, "tabs_bent", not short, part.first, part.last, kinds=("collar",), part="side" if short else "", **({"hedged": False} if short else {})))
     return made

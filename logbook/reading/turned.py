@@ -14,7 +14,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
 from logbook.reading.undone import DENIED
 
-_LOOK_BACK = 4  # clauses
+_LOOK_BACK = 8  # clauses
 _DENYING = ("NOT", "NO", "NOT_DONE", "PENDING", "NEED", "FORGOT", "MISSING", "LEFT_OUT", "UNTAPED", "UNSTAPLED", "EXCEPT", "WILL", "NOT_FORGET")
 
 
@@ -109,7 +109,7 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
         if not acts:
             if before.last - before.first > 3 and not thinks(row, before, language) and before.first not in why:
                 return []
-            if any(row.items[at].concept.startswith("K_") for at in range(before.first, before.last)):
+            if any(row.items[at].concept.startswith("K_") for at in range(before.first, before.last)) and not _is_mine(row, cut, back):
                 return []
             continue
         concepts = [row.items[at].concept for at in range(before.first, before.last)]
@@ -121,6 +121,11 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
             return []
         return acts if not denied or supposed else []
     return []
+
+
+def _is_mine(row: Row, cut, place: int) -> bool:
+    """ "His elbow has vanes. Mine, elbow 4, ninety, doesn't": the piece named between is the one it is denied of."""
+    return place > 0 and cut[place - 1].sentence == cut[place].sentence and row.words(cut[place - 1].first, cut[place - 1].last).lower() in ("mine", "ours", "but mine", "and mine", "this one", "el mío", "la mía")
 
 
 def _material(row: Row, cut, place: int) -> list[int]:

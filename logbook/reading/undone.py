@@ -180,7 +180,7 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
 def _is_strong(row: Row, begin: int) -> bool:
     item = row.items[begin]
     words = row.text[item.start : item.end].lower()
-    return "still" in words or "left" in words or "waiting" in words or "falt" in words or "pendiente" in words or item.concept == "NOT_DONE"
+    return "still" in words or "left" in words or "waiting" in words or "pending" in words or "falt" in words or "pendiente" in words or item.concept == "NOT_DONE"
 
 
 def _start_of(row: Row, clause: Clause, begin: int) -> int:
