@@ -223,7 +223,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
 KINDS = (
     ("straight", "straight|straight piece|straight section|straight duct|straight joint|section|sections|straights|straight sections|full section|straights|strait|duct section|straight pieces|stick|straight length|joint of duct|section of duct|piece of straight"),
     ("transition", "transition|reducer|increaser|transitions|reducers|reducing piece|transition piece|transition fitting|reducing transition|taper piece|reduction|reducing fitting|enlarger|increasers"),
-    ("offset", "offset|offsets fitting|off set|offset fitting|offset piece|s offset|jog piece|dogleg"),
+    ("offset", "jog|offset|offsets fitting|off set|offset fitting|offset piece|s offset|jog piece|dogleg"),
     ("elbow", "elbow|ell|elbows|square elbow|radius elbow|l bow|mitered elbow|vaned elbow|elle|ells|square throat elbow|elbow fitting"),
     ("tee", "tee|tees|t fitting|bullhead|bullhead tee|tee fitting|a t|straight tee"),
     ("branch", "branch take-off|take-off|takeoff|take off|tap|saddle|branch fitting|tap-in|saddle tap|taps|takeoffs|take-offs|saddle take-off|branch tap|shoe tap|straight tap|boot tap|branch takeoff|clinch tap"),
@@ -231,7 +231,7 @@ KINDS = (
     ("end_cap", "end cap|endcap|dead end|cap|end caps|end-cap|caps|and cap|in cap|blank end|end capped|dead-end"),
     ("collar", "collar|collars|boot|start collar|starting collar|spin-in|spin in|round take-off|round takeoff|drop|spin collar|round collar|takeoff collar|spin-in collar|starter collar|register boot|spinin|round tap|round take off|start-collar|spin ins|spin-ins"),
     ("access_door", "access door|access panel|access doors|door in the duct|inspection door|clean out door"),
-    ("register", "register|grille|register opening|grille opening|register flange|grill|diffuser opening|opening for a register|opening for a grille|register hole|flange for a register|flange for the register|grill opening|flange for a grille|grille flange|opening for the register|opening for the grille|diffuser|cut in a register|registers|register box"),
+    ("register", "register boot|register|grille|register opening|grille opening|register flange|grill|diffuser opening|opening for a register|opening for a grille|register hole|flange for a register|flange for the register|grill opening|flange for a grille|grille flange|opening for the register|opening for the grille|diffuser|cut in a register|registers|register box"),
     ("equipment_connection", "equipment connection|connection to the air handler|connection to the unit|unit connection|connection to the furnace|air handler connection|tie-in to the unit|tie in to the unit|connection at the unit|connection at the air handler|equipment tie-in|connected to the air handler|connected to the unit|connection to the fan coil|connection to the equipment|connection to the rooftop unit|hookup to the unit|metal connection|rooftop unit connection|fan coil connection|connection to the fan|connection to the ahu|ahu connection|furnace connection|tie-in at the unit|hookup to the air handler|tie-in to the air handler|connection at the furnace|connection to the rtu|rtu connection|equipment hookup"),
     ("damper_sleeve", "damper sleeve|fire damper sleeve|fire damper|sleeve for the fire damper|fire damper's sleeve|smoke damper sleeve|damper sleeves|sleeve at the fire wall"),
     ("plenum", "plenum|plenum box|box plenum|supply plenum|return plenum|plenums|mixing box|plenum piece|box"),

@@ -131,16 +131,16 @@ def _in_a_pair(items, place: int, text: str) -> bool:
     fits = 1 <= before.value.value <= 9 and 10 <= item.value.value <= 99 and " " not in text[before.start : before.end]
     if not fits or text[before.end : item.start] != " ":
         return False
-    kind = named.startswith("K_") or named in ("FITTING", "NUMBER")
+    kind = named.startswith("K_") or named in ("FITTING", "NUMBER") or (named == "COUNTED" and text[items[place - 2].start : items[place - 2].end].lower() in _SEVERAL)
     if kind and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60)):
         return ahead in _ENDS_A_MARK or ahead.startswith("K_") or (ahead == "NUM" and _concept(items, place + 2) == "BY")
-    if named in ("AND", "COMMA") and ahead in _ENDS_A_MARK and _concept(items, place - 3) == _concept(items, place - 4) == "NUM":
+    if named in ("AND", "COMMA", "THROUGH", "THRU", "TO") and ahead in _ENDS_A_MARK and _concept(items, place - 3) == _concept(items, place - 4) == "NUM":
         return True  # "straights one twelve and one thirteen"
     opens = named in ("", "STOP", "QUERY") or (named in _BEFORE_A_MARK and place - 2 >= 0)
     return opens and (ahead in ("BE", "AND", "ON", "HAVE", "NOT", "WITH", "YET", "") or (ahead in ("COMMA", "STOP") and (named in _BEFORE_A_MARK or _concept(items, place + 2).startswith("K_"))))
 
 
-_ENDS_A_MARK = ("COMMA", "STOP", "ON", "RUN", "BE", "", "AND", "STAPLED", "TAPED", "RUBBED", "HUNG", "WITH", "HAVE", "NOT", "NO", "TIED", "FILLER", "PENDING", "NOT_DONE", "SERVICE", "WIPED", "VANES")
+_ENDS_A_MARK = ("THROUGH", "THRU", "COMMA", "STOP", "ON", "RUN", "BE", "", "AND", "STAPLED", "TAPED", "RUBBED", "HUNG", "WITH", "HAVE", "NOT", "NO", "TIED", "FILLER", "PENDING", "NOT_DONE", "SERVICE", "WIPED", "VANES")
 _BEFORE_A_MARK = ("HUNG", "HANG", "STAPLED", "TAPED", "RUBBED", "SEALED", "REDID", "REPAIRED", "TAPE_IT", "FILLER", "BE", "ON", "TIED", "WITH")
 
 
@@ -162,6 +162,7 @@ def _named_kinds(items, text: str):
         turned = _concept(items, place - 1) == "NUM" and items[place - 1].value.value in (90, 45) and item.concept == "COUNTED" and kind == "elbow"
         step = next((k for k in range(place + 1, place + 4) if _concept(items, k) not in ("FROM", "OF", "DET", "OFF")), place + 1)
         numbered = _concept(items, step) in ("NUM", "MARKED", "NUMBER") and _concept(items, step + 1) not in ("BY", "LEN") and _concept(items, place - 1) != "NUM"
+        numbered = numbered or (_concept(items, place + 1) == "COMMA" and _concept(items, place + 2) in ("NUM", "MARKED") and _concept(items, place + 3) in ("AND", "COMMA") and _concept(items, place + 4) in ("NUM", "MARKED"))
         listed = _concept(items, place - 1) in ("COMMA", "BE") and any(_concept(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
         if kind is not None and (numbered or listed or of_a_size or in_a_row or turned or _concept(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):
             done[place] = replace(item, concept="K_" + kind.upper(), value=kind) if kind != "fitting" else replace(item, concept="FITTING", value=None)

@@ -108,7 +108,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER))"):
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
         one = one or _an_angle(row, match)
         if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):

@@ -102,6 +102,10 @@ def _of_numbers(items, at: int, end: int, parts: list[str], text: str):
     said_dash = any(item.concept == "DASH" for item in items[at:end])
     if said_dash:
         return "".join(parts), end
+    counted = _concept(items, at - 1) == "COUNTED" and text[items[at - 1].start : items[at - 1].end].lower().endswith("s")
+    opens = _concept(items, at - 1) in ("", "STOP") and _concept(items, end) == "BE" and text[items[end].start : items[end].end].lower() in ("are", "están", "estan", "son")
+    if len(parts) == 3 and (counted or opens) and int(parts[0]) < int(parts[2]) and not _followed_by_measure(items, end):
+        return None, end
     if not _head_before(items, at) or len(parts) != 3 or _followed_by_measure(items, end):
         return None
     head = text[items[at - 1].start : items[at - 1].end].lower()

@@ -68,7 +68,7 @@ def _worked(row: Row, match) -> bool:
 
 
 _LEADS = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
-                "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "that's", "here's", "call it", "calling it", "back on", "now on", "acabé", "acabe", "acabamos", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
+                "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "this one's", "this one is", "this here is", "here is", "got", "i've got", "we've got", "that's", "here's", "call it", "calling it", "back on", "now on", "acabé", "acabe", "acabamos", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
 
 def _pointed(row: Row, match) -> bool:
     """ "Un codo, el cuatro": the one of that number; "a ninety" is a thing."""
@@ -118,6 +118,9 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     ("(?P<k>KIND) (?:[^STOP QUERY COMMA]){2,7} (?P<m>MARKED|NUM) (?=SEP|BE|$)", _told),
     (f"{_THINGS} (?:ON|OF|IN) DET? (?P<m>MARKED|NUM) (?=BE|NOT|HAVE|MOVES|MOVE|SEATED|DAMAGE|NO|RUBBED|STAPLED|TAPED|FILLER|SHOWS)", _of_a_thing),
     (f"{START} (?:ON|IN) DET? (?P<m>MARKED|NUM) (?=DET? {_THINGS})", _of_a_thing_named),
+    (f"{START} (?P<f>WORD OF) (?P<m>MARKED|NUM) (?=COMMA)", _says("as for")),
+    (f"{START} (?P<m>MARKED|NUM) (?P<f>MOVE_UP) (?!NUM|LEN|FRAC)", _says("went up")),
+    (f"{START} (?:I|FILLER)? (?P<f>FILLER) (?:DET|FITTING|NUMBER|KIND)* (?P<m>MARKED|NUM) UP", _says("put", "we put", "i put")),
     ("(?:COMMA|STOP) (?:FILLER)? BE (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=SEP|$)", _pointed),
     (f"{START} (?:FILLER|AND|ANOTHER){{1,2}} BE? (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA)", _pointed),
     (f"{START} (?P<d>DET) (?P<m>MARKED|NUM) (?=OF SIZE)", _pointed),
@@ -131,7 +134,7 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"{START} (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>MARKED|NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", no_length),
     (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?P<k>KIND) (?:OF? (?:NUM|DEG|SIZE))? COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|FILL{{0,2}} (?:STAPLED|TAPED)|SIZE|RUN|ON RUN)", _pointed),
     (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?:NUM|DEG) COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|SIZE|RUN|ON RUN)", _pointed),
-    (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN){{1,4}}) (?P<d>DET)? (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$)|BE FILLER)", _worked),
+    (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN|IT|HAVE){{1,4}}) (?P<d>DET)? (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$)|BE FILLER)", _worked),
     (f"(?P<f>MOVE_UP) DET (?P<m>{MARK}) (?=SEP|$|AND|TIED|FILLER|LATER)", _says("subí", "subimos", "lo subí", "la subí")),
     (f"{START} (?P<m>MARKED|LETTER DASH? NUM|NUM DASH NUM|NUM) (?=(?P<n>FILLER) (?:COMMA|STOP)|BE (?P<n2>FILLER))", _done_here),
 )

@@ -27,6 +27,13 @@ def _hung(found: Found):
     yield found.claim("stage", "hung", group="w")
 
 
+def _put_up(found: Found):
+    """ "put 7 up today", "7 went up" """
+    said = found.row.words(found.at("f"), found.at("f") + 1).lower()
+    if said.split()[-1] == "put" or (said == "went up" and found.first and found.row.items[found.first - 1].concept in ("NUM", "MARKED", "IT", "THIS")):
+        yield found.claim("stage", "hung", group="w")
+
+
 def _raised(found: Found):
     """ "lo subí ayer": up it went, where "subí tres" is a side that moves."""
     at = found.at("w")
@@ -76,6 +83,8 @@ FRAMES = (
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
     Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
+    Frame("(?P<w>(?P<f>FILLER) (?:DET|FITTING|NUMBER|KIND|IT){0,3} (?:NUM|MARKED|IT) UP) (?!NUM|LEN|TO)", _put_up),
+    Frame("(?P<w>(?P<f>MOVE_UP)) (?=SEP|$|FILLER|LATER|AND|ON RUN)", _put_up),
     Frame("(?P<w>MOVE_UP) (?=(?:FILL|LATER|COMMA|STOP|AND|ON|WORD|TIED|$))", _raised),
     Frame("LEAK_TEST (?:FILL|RUN|NUM|ON|OF|COMMA|STOP|TO|THRU){0,6} (?P<w>(?P<n>LEN|FRAC))", _pressure),
     Frame("LEAK_TEST (?:[^STOP QUERY]){0,9} (?P<w>(?:TO|ON) (?P<n>LEN|FRAC)) (?!LONG|BY|WIDE)", _pressure),

@@ -261,9 +261,10 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                 at = ends
                 continue
         if concept in ("VANES", "FLAP", "SCRIM", "TAPE", "TABS", "PANEL", "TAPED", "RUBBED", "STAPLES") and at + 1 < clause.last:
-            behind = [_live(row, at + k) if at + k < clause.last else "" for k in (1, 2, 3)]
+            past = _past_piece(row, clause, at) - at
+            behind = [_live(row, at + past + k) if at + past + k < clause.last else "" for k in (1, 2, 3)]
             step = next((k for k, c in enumerate(behind) if c in ("NOT", "MISSING", "OUT", "NO")), None)
-            if step is not None and row.words(at + 1 + step, at + 2 + step).lower() in _WIDE:
+            if step is not None and row.words(at + past + 1 + step, at + past + 2 + step).lower() in _WIDE:
                 step = None  # "all taped, nobody had to tell me"
             if step is not None and all(c in ("BE", "FILLER", "DET", "THIS", "ON", "IT") for c in behind[:step]):
                 neg = behind[step]
@@ -277,7 +278,7 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                 if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
                     neg == "NOT" and follows not in ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP")
                 ) or (neg == "NO" and concept == "VANES" and not follows):
-                    last = at + 1 + step + 1
+                    last = at + past + 1 + step + 1
                     last = last + 1 if last < clause.last and _live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") else last
                     made.append(claim(row, name[0], name[1], at, last))
                     at = last
@@ -314,6 +315,17 @@ _TWICE_DENIED = {
     **{concept: DENIED[concept] for concept in ("STAPLED", "STAPLE", "STAPLES", "TAPED", "TAPE", "TAPE_IT", "RUBBED", "RUB", "VANES", "TRIMMED", "WIPED", "REPAIRED", "BENT")},
     "UNTAPED": ("taped", False), "UNSTAPLED": ("stapled", False),
 }  # fmt: skip
+
+
+def _past_piece(row: Row, clause: Clause, at: int) -> int:
+    """Past "for seven" in "the vanes for seven aren't in"."""
+    k = at + 1
+    if k >= clause.last or _live(row, k) not in ("OF", "ON", "IN"):
+        return at
+    k += 1
+    while k < clause.last and (_live(row, k) in ("DET", "FITTING", "NUMBER") or _live(row, k).startswith("K_")):
+        k += 1
+    return k if k < clause.last and _live(row, k) in ("NUM", "MARKED") else at
 
 
 def _of_one_side(row: Row, clause: Clause, one: Claim) -> bool:
