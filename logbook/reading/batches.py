@@ -39,9 +39,10 @@ def _of_all(row: Row, match, ats: list[int]) -> bool:
 # pattern with the marks in group `list` or from `a` to `b`, and what else must hold
 SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
-    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>{_M} (?:COMMA? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
+    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET){{0,3}} {_LIST} (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT|BOTH))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){{0,3}} {_RANGE} (?=COMMA? (?:FILL|BOTH){{0,2}} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))", None),
+    (f"(?:^|(?<=SEP)) (?:FILLER|I){{1,3}} {_LIST} (?=FILLER{{0,2}} COMMA (?:BOTH|ALL|FILL){{0,2}} (?:KIND|STAPLED|TAPED))", None),
     (f"(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET){{0,2}} {_LIST} (?=SEP|$|FILLER|ON RUN)", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET){{0,3}} (?P<list>{_M} (?:COMMA? {_M})+) COMMA? (?P<k>KIND) (?=SIZE|COMMA|STOP|$|ALL|STAPLED|TAPED|BE)", _next_to_each_other),
     (f"(?:ALL_THAT|ALL|BOTH|FITTING|I|^|(?<=SEP)) (?:FILLER|DET|WORD){{0,2}} (?P<f>ON|OF) DET? {_RANGE} (?=BE|HAVE|COMMA|STOP|FILLER|STAPLED|TAPED|HUNG|RUBBED|$)", _of_all),

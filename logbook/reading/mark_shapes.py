@@ -64,12 +64,12 @@ def _mark_at(items, at: int, text: str, letters) -> tuple[str | None, int] | Non
             place += 1
             dash = False
             tight = ""
-        elif tight and not dash:
+        elif tight and not dash and not (place == at + 1 and letter is not None and len(text[items[at].start : items[at].end]) > 1 and _head_before(items, at)):
             break
         if dash:
             parts.append("-")
         spoken = parts[-1] == "-" and not dash
-        if _whole(items[place]) and (tight == "" or dash or spoken) and not (parts[-1].isdigit()):
+        if _whole(items[place]) and (tight == "" or dash or spoken or place == at + 1) and not (parts[-1].isdigit()):
             parts.append(str(int(items[place].value.value)))
         elif _capital(items, place, text) and parts[-1 if parts[-1] != "-" else -2].isdigit():
             parts.append(text[items[place].start : items[place].end].upper())
