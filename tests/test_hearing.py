@@ -77,6 +77,14 @@ MEASURED = doubt.Measures(no_speech=0.2, mean_log=-0.3, plain=-0.9, ended=True)
         # words of the prompt that somebody really said are likely without it too
         ("Shiplap on the sides, butt edge top and bottom, low step to the inside.", {"plain": -1.0}, None),
         ("Fitting 41 on run 6, tee.", {"plain": -1.3}, None),
+        # other people's talk across a hall
+        ("Fitting up, slid, and then into last round of practice in the valley.", {"plain": -1.25, "mean_log": -1.12, "no_speech": 0.34, "seconds": 26.0}, "noise"),
+        ("The doctor has left the field and came back with another tip.", {"plain": -0.7, "mean_log": -0.75, "no_speech": 0.48, "seconds": 26.0}, "noise"),
+        ("Codáctrica, recta, la bloria, por el río.", {"plain": -1.75, "mean_log": -1.38, "no_speech": 0.33, "seconds": 12.8}, "noise"),
+        # German heard as English; a short answer, of whose language nothing is known; English that Whisper takes for Polish and hears well
+        ("Good morning, I have yesterday made the light 12 x 20.", {"mean_log": -0.9, "known": 0.001, "seconds": 12.0}, "language"),
+        ("Two inches.", {"mean_log": -0.6, "known": 0.001, "seconds": 1.4}, None),
+        ("Fitting four, stapled every two, taped.", {"mean_log": -0.2, "known": 0.01, "seconds": 8.0}, None),
         # faint speech at 8 dB
         ("fitting four, taped", {"plain": -1.9, "mean_log": -0.9, "no_speech": 0.53}, None),
     ],

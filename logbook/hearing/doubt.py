@@ -20,6 +20,7 @@ UNLIKELY_NO_SPEECH = 0.4  # with this much doubt of speech an unlikely text is n
 # Other people's talk across a hall becomes long texts of the prompt's words: 48 windows of 16 s and more gave 0.75 to
 # 1.8 below, where they did not repeat themselves. No clip of a note that long is there; short faint ones are.
 FAR_SECONDS, FAR, FAR_NO_SPEECH = 15.0, -0.7, 0.25
+HOPELESS = -1.2  # and the ends of such talk, of any length; 140 notes at least -0.99, with nine words of ten wrong
 # Share of English and Spanish among the languages that Whisper knows: 220 spoken notes at least 0.14 (the worst of
 # them espeak-ng's Spanish by telephone), German, French, Polish, Portuguese, Italian, Vietnamese 0.0007 to 0.07.
 # Of two words it says nothing ("dos pulgadas" is Hungarian, "con cinta" Thai).
@@ -70,7 +71,7 @@ def why_unheard(text: str, language: str, found: Measures) -> str | None:
         return "language" if is_foreign(found) else "repetition"
     if found.plain < ECHO_PLAIN and prompt.echoes(text, language):
         return "echo"
-    if found.plain < PLAIN or (found.mean_log < UNLIKELY and (found.no_speech > UNLIKELY_NO_SPEECH or not found.ended)):
+    if found.plain < PLAIN or found.mean_log < HOPELESS or (found.mean_log < UNLIKELY and (found.no_speech > UNLIKELY_NO_SPEECH or not found.ended)):
         return "noise"
     if found.seconds >= FAR_SECONDS and (found.mean_log < UNLIKELY or (found.mean_log < FAR and found.no_speech > FAR_NO_SPEECH)):
         return "noise"
