@@ -10,7 +10,7 @@ import re
 
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention
+from logbook.reading.headings import Mention, angle_not_mark, of_others
 from logbook.reading.marks import MARK, START, mark_text, no_length
 
 _M = f"(?P<m>{MARK})"
@@ -56,7 +56,7 @@ SAID_BARE: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND) COMMA {_M} (?=COMMA|STOP|$)", lambda row, match: _no_measure(row, match)),
     (f"{START} {_M} ME (?=WORD|FILLER|STAPLED|TAPED|RUBBED|LAID|REDID|CUT_TO|HUNG)", None),
     (f"(?P<f>WORD|GENERIC) COMMA NUMBER? {_M} (?=COMMA)", _said("mine", "ours", "mío", "mía", "one")),
-    (f"(?P<f>(?:FILLER|WORD|ME|ON|UP|DOWN|DET|BE|MOVE|LAID|SEALED|REDID|CUT_TO|MOVE_UP|RUBBED|TAPED|DAMAGE|AND){{1,4}}) {_M} (?=COMMA|STOP|$|FILLER|TRADE_NOISE|UP|DOWN|KIND|AND|WITH|WORD (?:COMMA|STOP|AND))", _big(*_WORK)),
+    (f"(?P<f>(?:FILLER|WORD|ME|ON|UP|DOWN|DET|BE|MOVE|LAID|SEALED|REDID|CUT_TO|MOVE_UP|RUBBED|TAPED|TAPE|STAPLE|DAMAGE|AND){{1,4}}) {_M} (?=COMMA|STOP|$|FILLER|TRADE_NOISE|UP|DOWN|KIND|AND|WITH|WORD (?:COMMA|STOP|AND))", _big(*_WORK)),
     (f"(?P<f>BE (?:DET|HEDGE|FILLER){{0,2}} OF|ON|OF|BE OF) DET? {_M} COMMA (?=(?:FILL){{0,2}} (?:KIND|SIZE))", _big("on", "for", "en")),  # "that's for seventy-six, straight"
     (_PART_OF, _said("on", "of", "in", "for", "de", "en")),
     (f"(?<!BE)(?P<f>ON) DET? {_M} {_ENDS}", _big("on", "en")),
@@ -79,6 +79,9 @@ def bare_marks(row: Row, used: set[int], language: Language) -> list[Mention]:
     """The piece a note speaks of without naming it as one; several only where each has its own part ("vanes in 54, none in 55").
 
     `used` are the items that state something already."""
+    kinded = {m.mark: m for match in row.find(f"(?:^|(?<=SEP)|(?<=FILLER)) DET? {_KIND_AND_MARK}") if (m := _of_a_kind(row, match, used, language))}
+    if len(kinded) == 1:
+        return list(kinded.values())
     for pattern, fits in SAID_BARE:
         found: dict[str, Mention] = {}
         for match in row.find(pattern):
@@ -94,6 +97,15 @@ def bare_marks(row: Row, used: set[int], language: Language) -> list[Mention]:
         if found:
             return []
     return []
+
+
+def _of_a_kind(row: Row, match, used: set[int], language: Language) -> Mention | None:
+    span, at = match.span("m"), match.start("k")
+    mark = mark_text(row, *span, language)
+    if mark is None or used.intersection(range(*span)) or _turn(row, span) or angle_not_mark(row, match):
+        return None
+    made = Mention(at, match.end("m"), kind=row.items[at].value, kind_at=(at, at + 1), mark=mark, mark_at=span)
+    return None if of_others(row, made, language) else made
 
 
 def _in_one_breath(row: Row, found: list[Mention]) -> bool:
@@ -128,10 +140,9 @@ def mark_asked_after(row: Row, why: dict[int, str], used: set[int], language: La
     theirs = row.blanked({at for at, item in enumerate(row.items) if at not in away and item.concept not in ("STOP", "COMMA", "QUERY")})
     found: dict[str, Mention] = {}
     for match in theirs.find(_KIND_AND_MARK):
-        span, named = match.span("m"), row.items[match.start("k")].value
-        mark = mark_text(row, *span, language)
-        if mark is not None and not used.intersection(range(*span)) and not _turn(row, span) and kind in (None, named):
-            found.setdefault(mark, Mention(match.start("k"), match.end("m"), kind=named, kind_at=(match.start("k"), match.start("k") + 1), mark=mark, mark_at=span))
+        one = _of_a_kind(row, match, used, language)
+        if one is not None and kind in (None, one.kind):
+            found.setdefault(one.mark, one)
     for match in theirs.find(_DRAWN_AS):
         mark = mark_text(row, *match.span("m"), language)
         if mark is not None and _named(row, match) and not used.intersection(range(*match.span("m"))):

@@ -157,14 +157,16 @@ def _named_kinds(items, text: str):
         if item.concept == "K_TEE" and text[item.start : item.end].lower() == "te" and _concept(items, place + 1) in ("WORD", "SEE", "SHOWS", "LEAVES", "MOVE", "MOVE_IN", "MOVE_OUT"):
             done[place] = replace(item, concept="WORD", value=None)  # "te ves bien": the pronoun
         kind = _SEVERAL.get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
+        if kind is None:
+            continue
         of_a_size = _concept(items, place - 2) == "BY" or (_concept(items, place - 1) in ("STOP", "") and _concept(items, place + 1) == "COMMA")  # "both ten by ten straights", "Straights, ten by ten"
         in_a_row = _concept(items, place - 1) == _concept(items, place - 2) == "NUM" and items[place - 1].value.value == items[place - 2].value.value + 1  # "86 87 88 straights"
-        turned = _concept(items, place - 1) == "NUM" and items[place - 1].value.value in (90, 45) and item.concept == "COUNTED" and kind == "elbow"
+        turned = _concept(items, place - 1) == "NUM" and items[place - 1].value.value in (90, 45) and kind == "elbow"
         step = next((k for k in range(place + 1, place + 4) if _concept(items, k) not in ("FROM", "OF", "DET", "OFF")), place + 1)
         numbered = _concept(items, step) in ("NUM", "MARKED", "NUMBER") and _concept(items, step + 1) not in ("BY", "LEN") and _concept(items, place - 1) != "NUM"
         numbered = numbered or (_concept(items, place + 1) == "COMMA" and _concept(items, place + 2) in ("NUM", "MARKED") and _concept(items, place + 3) in ("AND", "COMMA") and _concept(items, place + 4) in ("NUM", "MARKED"))
         listed = _concept(items, place - 1) in ("COMMA", "BE") and any(_concept(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
-        if kind is not None and (numbered or listed or of_a_size or in_a_row or turned or _concept(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):
+        if (numbered or listed or of_a_size or in_a_row or turned or _concept(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):
             done[place] = replace(item, concept="K_" + kind.upper(), value=kind) if kind != "fitting" else replace(item, concept="FITTING", value=None)
     return tuple(done)
 

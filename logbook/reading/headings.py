@@ -98,7 +98,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if _leads_to(row, match.start("k")):
             pointed.update(range(match.start("k"), match.end()))
             continue
-        if not _angle_not_mark(row, match) and not _just_one(row, match) and not taken.intersection(range(*match.span("m"))):
+        if not angle_not_mark(row, match) and not _just_one(row, match) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:{START}|(?<=RUN NUM)|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?:FITTING|NUMBER){{0,2}} (?P<m>MARKED|NUM) (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH|FILLER)"):
         if not taken.intersection(range(*match.span("m"))) and _mark_before_kind(row, match):
@@ -180,7 +180,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         for match in row.find(pattern):
             if taken.intersection(range(*match.span("m"))) or any(m.mark is not None and not _apart(row, m, match) for m in made) or (fits is not None and not fits(row, match)):
                 continue
-            if not _angle_not_mark(row, match):
+            if not angle_not_mark(row, match):
                 add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:{START}|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?P<m>MARKED|NUM|LETTER NUM) COMMA (?=FILL{{0,2}} KIND|FILL{{0,2}} (?:ACT|HUNG|NO|NOT|NOT_DONE|VANES|TIED|RUN|ON RUN)|NUM (?:DEG)? COMMA)"):
         ahead = row.items[match.end()]
@@ -199,7 +199,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         _pointed_at(row, taken, made, add, language)
     if not any(m.mark is not None or m.batch for m in made):
         made += _drawn(row, taken, language)
-    made = [m for m in made if not _of_others(row, m, language)]
+    made = [m for m in made if not of_others(row, m, language)]
     made.sort(key=lambda m: m.first)
     return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.words(m.first - 1, m.first).lower() in _NOT_THAT)]  # "not fitting 12, fitting 13"
 
@@ -248,7 +248,7 @@ def _drawn(row: Row, taken: set[int], language: Language) -> list[Mention]:
 _MINE = frozenset(("mine", "ours", "mío", "mía", "mio", "mia", "nuestro", "nuestra"))
 
 
-def _of_others(row: Row, mention: Mention, language: Language) -> bool:
+def of_others(row: Row, mention: Mention, language: Language) -> bool:
     """ "Straight thirty isn't ours", "eight was Mike's": a piece that is named as not his."""
     if mention.mark is None:
         return False
@@ -364,7 +364,7 @@ def _just_one(row: Row, match) -> bool:
     return said in ("one", "uno", "una") and at > 0 and row.items[at - 1].concept in ("DET", "ANOTHER", "SIZE", "LEN")
 
 
-def _angle_not_mark(row: Row, match) -> bool:
+def angle_not_mark(row: Row, match) -> bool:
     """ "elbow ninety": 90 and 45 behind an elbow are its angle; "elbow 45 on run 5" is number 45, as "elbow 44 on run 5" is 44.
 
     "Elbow ninety on run two" stays an angle: nearly every elbow is one, and few jobs reach number 90.

@@ -88,7 +88,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     if is_shift(row, named, claims):
         facts = shift_claims(row, claims)
         return replace(base, shift=tuple(_fact(one, row, False) for one in facts))
-    named = _with_a_mark(row, row.blanked(not_own).blanked(left.plans), not_own, named, claims, taken, language)
+    named = _with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
     named = going_back.told_of_before(row, named, language)
     made, regions = drafts.drafts(row, named)
     _leaks(row, stated, made, regions)

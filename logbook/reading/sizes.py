@@ -138,7 +138,7 @@ def _pieces(found: Found):
 
 
 FRAMES = (
-    Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF|WITH|AND|VANES|STAPLED|TAPED|SIZE|RUN)", _pieces),
+    Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF|WITH|AND|VANES|STAPLED|TAPED|SIZE|RUN|ME FILL)", _pieces),
     Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART|IN NUM|ON NUM)", _cut_to),
     Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} NUM? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
@@ -163,6 +163,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN)) K_STRAIGHT", _length_of("length", least=6)),
     Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
+    Frame("SIZE (?P<w>(?P<n>NUM)) (?=STAPLED|TAPED)", _lone_length),  # in text that runs on
     Frame("(?P<w>(?P<n>NUMB) FILL? THROAT) (?!OF NUMB|NUMB)", _length_of("throat_radius")),
     Frame("(?<!SQUARE)(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _length_of("throat_radius")),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", most=40)),

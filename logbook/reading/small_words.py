@@ -25,6 +25,8 @@ def meant_by_neighbours(items, text: str):
         said = text[item.start : item.end].lower()
         if item.concept == "TRADE_NOISE" and said in ("hang on", "hold on a second") and ahead == "COMMA" and _concept(items, place - 1) in ("COMMA", "STOP"):
             done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
+        elif item.concept == "K_STRAIGHT" and said == "straight" and _concept(items, place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND") and (_moves_before(items, place) or len(items) == 2):
+            done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
         elif item.concept == "LETTER" and said in _SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and _concept(items, place + 2) in ("NUM", "LEN"):
             done[place] = replace(item, concept="SIDE", value=(_SIDE_LETTERS[said],))  # "L in 4 back 24"
         elif item.concept == "LETTER" and said == "n" and ahead in _ACTS and _concept(items, place - 1) not in ("NUMBER", "RUN", "FITTING"):
@@ -70,6 +72,12 @@ def meant_by_neighbours(items, text: str):
         elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and (said in _WRITES or said.startswith(_SOMEDAY)) and _wished(items, place, text):
             done[place] = replace(item, concept="WORD", value=None)  # "que lo encinte Juan"
     return tuple(done)
+
+
+def _moves_before(items, place: int) -> bool:
+    """Whether another side of the same piece moves shortly before."""
+    near = [_concept(items, k) for k in range(max(0, place - 14), place - 1)]
+    return "SIDE" in near and bool({"IN", "OUT", "BACK", "DOWN", "UP", "MOVE_IN", "MOVE_OUT", "MOVE_DOWN", "MOVE_UP"} & set(near))
 
 
 def _is_a_run(items, place: int) -> bool:

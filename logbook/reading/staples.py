@@ -101,6 +101,15 @@ def _leg(found: Found):
         yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _lie_at(found: Found):
+    """ "Staples are around two inches", "staples are good at two inches": how far apart, in doubt where it is about so."""
+    item = found.item("n")
+    if 1 <= item.value.value <= 12 and "BE" in [i.concept for i in found.row.items[found.first : found.at("g")]]:
+        near = found.item("g").concept == "AROUND"
+        yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item), hedged=near)
+        yield found.claim("stapled", True, group="w", weak=True, hedged=False)
+
+
 def _length(name, most=10**6, least=0):
     def build(found: Found):
         item = found.item("n")
@@ -155,6 +164,15 @@ def _counted(found: Found):
         yield from _sides(found)
 
 
+def _of_the_sides(found: Found):
+    """ "Three sides of the cap are pretty. All four are stapled": sides, where sides were spoken of and no other pieces."""
+    before = found.row.items[max(0, found.first - 25) : found.first]
+    sided = any(item.concept in ("SIDE_WORD", "SIDES_ALL") for item in before)
+    counts = any(item.concept in ("K_END_CAP", "K_PLENUM") for item in found.row.items) and sum(item.concept.startswith("K_") for item in found.row.items) == 1
+    if sided and counts and found.item("n").value.value in (2, 3, 4):
+        yield from _sides(found)
+
+
 _COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:OF DET)? (?:SIDE_WORD)"
 _ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
 
@@ -168,6 +186,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|FILL)? STAPLES)", _leg),
     Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN)", _leg),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
+    Frame("(?P<w>STAPLES (?:FILL|HEDGE|WORD){1,3} (?P<g>AROUND|ON) (?P<n>LEN)) (?!LEG|SIDE|SIDE_WORD|BACK|TABS)", _lie_at),
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?)", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
@@ -187,6 +206,8 @@ FRAMES = (
     Frame(f"(?P<w>SIDE_WORD (?:FILL){{0,2}} {_ACTS} COMMA (?P<n>NUM)) (?=SEP|$)", _sides),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,3}} (?P<acts>TAPE|STAPLES))", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
+    Frame(f"(?P<w>ALL DET? (?P<n>NUM) (?:BE)? {_ACTS}) (?=SEP|$)", _of_the_sides),
+    Frame("(?P<w>SIDE_WORD (?:BE)? (?P<acts>STAPLED|TAPED) (?:COMMA|ON|ALL){0,2} (?P<n>NUM)) (?=SEP|$)", _sides),
     Frame(f"(?P<w>{_COUNT} (?:OF|ON|WITH) (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),
     Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|AROUND){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT|ONLY){{0,3}} {_COUNT})", _sides),
