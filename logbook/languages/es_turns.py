@@ -25,7 +25,7 @@ SPANISH_TURNS = Turns(
     ),
     nouns=((r"cintas?|teip|tape|taip", "taped"), (r"grapas?|estaples", "stapled"), (r"aletas?|venas?|vanes", "vanes"), (r"lenguetas?|pestañas?|tabs?|tiritas", "cross_tabs"), (r"panel", "panel_seated")),
     faults=(
-        (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|arrugad[oa]s?|con burbujas|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
+        (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|sobrepuest[oa]s?|arrugad[oa]s?|con burbujas|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
         (r"botad[oa]s?|se (?:le )?bot(?:o|aron)|saltad[oa]s?|se (?:le )?salt(?:o|aron)|zafad[oa]s?|se (?:le )?zaf(?:o|aron)|salid[oa]s?|se (?:le )?salieron|se (?:le )?salio|arrancad[oa]s?", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
         (r"floj[oa]s?|suelt[oa]s?|se (?:le |me |nos )?(?:esta |anda )?(?:cay\w+|soltando|solto|soltaron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|rot[oa]s?|quebrad[oa]s?|sin asentar|sin doblar|sin apretar", ()),
         (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
@@ -35,10 +35,12 @@ SPANISH_TURNS = Turns(
         (r"no (?:me |le |nos |se )?(?:queria |quieren? |quiso )?(?:peg(?:a|an|o|aron|ar)|agarr(?:a|an|o|aron|ar)|prend(?:e|en|io|ieron)|aguant(?:a|an|o|aron)|qued(?:a|an|o|aron) (?:bien )?(?:pegad|firme|fij)\w*|entr(?:a|an|o|aron)|asient(?:a|an)|asent(?:o|aron))(?: bien| parej\w)?", ()),
     ),
     missed=(
+        rf"(?:la|el|lo|las|los) (?:de )?(?:la |el )?{_SPOT}(?: de (?:arriba|abajo|atras))? no (?:la |lo |le |las |los )?(?:alcance|alcanzo|pude|llegue|encinte|engrape|talle|hice|toque|grape)\b",
         rf"(?:se me (?:paso|pasaron|fue|fueron|olvido|olvidaron)|me salte|no (?:le |lo |la )?(?:alcance(?: a)?|llegue(?: a)?|pude|alcanzo|alcanzamos|pudimos)(?: (?:llegar|encintar|engrapar|tallar|cubrir|doblar|meter|tapar|grapar|poner|alcanzar|hacer)\w*)?(?: a| hasta)?|me brinque|deje (?:sin|de)|(?:deje|dejamos) (?:fuera)?)"
         rf" (?:(?:por|en|de|del|al|a|hasta|toda|todo) )*(?:el |la |los |las |un |una |su |ese |esa )*(?:{_SOME}|(?:ultim[oa]s? |otr[oa]s? |mer[oa] |mism[oa] )*{_SPOT}|ahi|alla)\b",
     ),
     ran_short=(
+        r"(?:ya casi )?(?:todavia )?(?:le |me |nos )?falt(?:a|o|an|aron) (?:nomas |solo |nada mas )?(?:la|el|las|los)(?: ultim[oa]s?| otr[oa]s?| pura| mer[oa])? (?:esquinas?|orillas?|puntas?|lados?|partes?|juntas?|costuras?|pedazos?|pedacitos?|tramos?|de (?:arriba|abajo|atras))(?: de (?:atras|arriba|abajo|la izquierda|la derecha|un lado))?$",
         r"(?:todavia )?(?:le |me |nos )?falt(?:a|o|an|aron) (?:como )?(?:un|una|dos|tres|medio|media|unas|unos)(?: pedacito| pedazo| cachito)?(?: pedazo| pedacito| cacho| cachito| lado| esquina| orilla| tramo| parte| pulgada| pulgadas| pie| pies)(?: de atras| de arriba| de abajo| nomas)?$",
         r"se (?:me |nos )?(?:acabo|termino|acabaron|terminaron)(?: (?:la|el|las)(?: \w+)?)? (?:antes|a la mitad|a medio|en|por|llegando|como|faltando)\b",
         r"no (?:me |nos )?alcanzo(?: la cinta| el teip| la)? (?:para|en|a|por)\b",
@@ -53,7 +55,7 @@ SPANISH_TURNS = Turns(
     sides_only=(r"(?:nomas |solo |solamente )?(?:de|por|en) (?:solo |nomas )?(?:un|una|dos|tres) (?:lados?|caras?)",),
     closes=(r"(?:lo|la|le) (?:cerre|apreté|aprete|junte|pegue|empuje)(?: bien| todo)?|ya (?:esta |quedo )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa])",),
     fractions=(
-        r"(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
+        r"(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|casi todo|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
     ),
     degrees=(
         r"(?:unos|unas|unas cuantas|unos cuantos|algunos|un pedazo|unos pedazos|pedacitos|tramos|puros tramos)(?: pedazos| pedacitos)? de",

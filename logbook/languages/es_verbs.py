@@ -9,7 +9,7 @@ from __future__ import annotations
 # stem of a verb in -ar, concept when done, concept when it is to be done (None: not told apart)
 VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "STAPLED", "STAPLE") for stem in ("engrap", "grap", "grape", "engrape", "estaple", "estapl", "estapli", "grapi", "abroch")),
-    *((stem, "TAPED", "TAPE_IT") for stem in ("encint", "teip", "teipe", "teipi", "tape", "tapi", "taipe", "taipi")),
+    *((stem, "TAPED", "TAPE_IT") for stem in ("encint", "cint", "teip", "teipe", "teipi", "tape", "tapi", "taipe", "taipi")),
     *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan")),
     *((stem, "WIPED", "WIPE") for stem in ("limpi", "desempolv")),
     *((stem, "PREHEATED", "HEAT_IT") for stem in ("precalent", "calent")),
@@ -17,7 +17,7 @@ VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "BENT", None) for stem in ("dobl", "volte", "aplast")),
     *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend")),
 )
-_NOT_MADE = frozenset(("tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "arreglo", "reparo", "tapado", "doble", "aplastado", "aplastada", "sobe", "mont", "monte"))
+_NOT_MADE = frozenset(("cinto", "cinte", "tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "arreglo", "reparo", "tapado", "doble", "aplastado", "aplastada", "sobe", "mont", "monte"))
 _AT_LAST = ("volví a", "volvimos a", "acabo de", "acabamos de", "acabé de", "terminé de", "terminamos de", "alcancé a")
 _THEM = ("", "lo", "la", "los", "las", "le", "les", "se", "selo", "sela")
 
@@ -127,7 +127,7 @@ def present() -> frozenset[str]:
 
 
 _JOINED = tuple(f"{word}{ending}" for word in (
-    "unid", "conectad", "amarrad", "empatad", "enganchad", "ensamblad", "embonad", "acoplad", "junt",
+    "unid", "conectad", "amarrad", "empatad", "enganchad", "ensamblad", "embonad", "acoplad",
 ) for ending in ("o", "a", "os", "as"))
 _JOINS = ("uní", "conecté", "junté", "empaté", "enganché", "ensamblé", "acoplé", "amarré", "unimos", "conectamos", "juntamos", "empatamos", "ensamblamos", "pegamos", "pegué")
 _WITH_WHAT = ("a", "al", "a la", "a el", "con", "con el", "con la", "a la pieza", "con la pieza", "a la número", "con la número", "al número", "con el número")

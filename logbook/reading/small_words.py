@@ -65,12 +65,16 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="WORD", value=None)  # "colgué la chamarra", "se golpeó la cabeza"
         elif item.concept in ("K_ELBOW", "K_COLLAR") and _of_the_body(items, place, text):
             done[place] = replace(item, concept="WORD", value=None)  # "me duele el codo", "mi bota"
+        elif item.concept == "MOVE_OUT" and said in ("salió", "salio") and past_article == "SCRIM":
+            done[place] = replace(item, concept="SHOWS")
         elif item.concept == "IF" and said == "si" and _is_yes(done, items, place):
             done[place] = replace(item, concept="FILLER")  # "recto 9 si lo encinte": yes, without its accent
         elif item.concept == "NEGATIVE" and said in _MINUS and (past_article in _LEFT_OUT or ((past_article == "NUM" or _concept(items, place + 2) in ("", "COMMA", "STOP", "TABS") and ahead == "DET") and _concept(done, place - 1) in _COUNTED_OFF)):
             done[place] = replace(item, concept="EXCEPT")
         elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and (said in _WRITES or said.startswith(_SOMEDAY)) and _wished(items, place, text):
-            done[place] = replace(item, concept="WORD", value=None)  # "que lo encinte Juan"
+            lacks = re.search(r"falta que (?:lo |la |le |se )?(?:lo |la )?$", text[max(0, item.start - 22) : item.start].lower()) is not None
+            to_do = {"STAPLED": "STAPLE", "TAPED": "TAPE_IT", "RUBBED": "RUB", "WIPED": "WIPE"}[item.concept]
+            done[place] = replace(item, concept=to_do if lacks else "WORD", value=None)  # "que lo encinte Juan"
     return tuple(done)
 
 

@@ -86,7 +86,7 @@ def _dirty(found: Found):
 
 
 _TEMPS = "(?:DEG|TEMP_F)"
-_LAYS = frozenset("put ran laid used using applied threw slapped puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos corrí corri puesta".split())
+_LAYS = frozenset("put ran laid used using applied threw slapped puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos corrí corri zampé zampe zampamos aventé avente aventamos puesta".split())
 _BESIDE = ("STAPLES", "STAPLED", "RUBBED", "RUB", "MARK181", "CLOSURE", "LEN", "FRAC", "WIDE", "WITH", "SEALED", "C_MASTIC", "REPAIRED", "METHOD", "DAMAGE")
 _THEN = (*_BESIDE, "ON", "AROUND", "IN_PLACE", "SIDES_ALL", "SIDE", "BOTH", "ALL")
 _PASSED = ("COMMA", "AND", "DET", "OF", "BE", "FILLER", "HEDGE", "NUM", "IT", "AROUND", "OVER", "WIPED", "TRIMMED", "SIDE", "SIDE_WORD")
@@ -116,6 +116,16 @@ def _went_on(found: Found):
     """ "the tape went on good", "tape's back on" """
     behind = found.row.text[found.row.items[found.match.end("w") - 1].end :].lower().split()[:1]
     if not behind or behind[0].strip(".,;!?") in ("", "good", "fine", "easy", "great", "nice", "smooth", "clean", "and", "now", "there", "again", "well", "okay", "ok", "perfect"):
+        yield found.claim("taped", True, group="w", weak=True)
+
+
+_DONE = frozenset("ya quedó quedo está esta lista listo ok okay puesta puesto hecha pegada bien".split())
+
+
+def _is_on(found: Found):
+    """ "la cinta ya quedó", "cinta lista": it is on, where nothing else was said of it."""
+    said = found.row.words(found.at("f"), found.last).lower().split()
+    if _DONE.issuperset(said):
         yield found.claim("taped", True, group="w", weak=True)
 
 
@@ -149,6 +159,7 @@ FRAMES = (
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
     Frame("(?P<w>TAPE (?:BE|FILL|BACK|MOVE){1,3} ON) (?=SEP|$|FILLER|WORD|AND)", _went_on),
     Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
+    Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", _is_on),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
     Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),
     Frame("(?P<w>DET? SCRIM (?:FILL|HAVE){0,2} MOVE_UP)", _flag("scrim_shows")),

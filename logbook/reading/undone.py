@@ -146,7 +146,8 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
         if nouns:
             first, acts = nouns[-1], [nouns[-1]]
             start, begin = row.items[first].start, first
-    if not any(at >= begin for at in acts) and row.items[begin].concept in ("PENDING", "NOT_DONE"):
+    clitic = row.items[begin].concept == "WILL" and begin > clause.first and row.items[begin - 1].concept == "DET"  # "la cinta se la pongo mañana"
+    if not any(at >= begin for at in acts) and (row.items[begin].concept in ("PENDING", "NOT_DONE") or clitic):
         noun = begin - 1  # "la cinta falta", "the tape, not yet"
         while noun > clause.first and row.items[noun].concept in ("BE", "FILLER", "DET", "HAVE", "YET"):
             noun -= 1
@@ -276,7 +277,7 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                     at += 3 + step
                     continue
                 if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
-                    neg == "NOT" and follows not in ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP")
+                    neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP")
                 ) or (neg == "NO" and concept == "VANES" and not follows):
                     last = at + past + 1 + step + 1
                     last = last + 1 if last < clause.last and _live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") else last
