@@ -31,6 +31,7 @@ ENGLISH_TURNS = Turns(
     faults=(
         (r"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|(?:com(?:ing|e|es)|came) (?:up|unstuck|unglued)|bare|uncovered|exposed|open|puckered (?:up|open)", ("taped", "cross_tabs")),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
+        (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
         (r"popp(?:ed|ing)(?: (?:out|loose|off|up))?|pulled (?:out|through|loose|off)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
         (r"loose(?! panel| piece| sheet| glass| insulation)|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud|short", ()),
@@ -66,7 +67,7 @@ ENGLISH_TURNS = Turns(
         r"(?:ran|came up|come up|fell|was|were|is|are|'s|we're|i'm|i was|it's|went) (?:(?:a|an|one|two|about|half|couple|few) )*(?:foot|feet|inch|inches|little|bit|hair) short",
         r"(?:ran|came up|come up|fell) short (?:on|by|at|in|around|near)",
         r"^(?:but |and |just )*short (?:one|two|three|a|an|half|couple|on|by)\b",
-        r"(?:ran|run|running) out(?: of (?:tape|staples|it|them))? (?:on|at|before|halfway|half way|partway|by|along|around|near|just|with|about)\b|^(?:but |and then )(?:i |we )?(?:ran|run) out",
+        r"(?:ran|run|running) out(?: of (?:tape|staples|it|them))? before the (?:end|bottom|top|back|last|corner)|(?:ran|run|running) out(?: of (?:tape|staples|it|them))? (?:on|at|before|halfway|half way|partway|by|along|around|near|just|with|about)\b|^(?:but |and then )(?:i |we )?(?:ran|run) out$",
         r"(?:one|two|couple|few|foot|feet|inch|inches) (?:too )?short|(?:one|two|couple|few) (?:sets? of |of )?(?:staples?|vanes?|tabs?) (?:too )?short",
     ),
     # how far an act went that did not go all the way; read behind the act
@@ -103,6 +104,21 @@ ENGLISH_TURNS = Turns(
         r"(?:just |only )?(?:started|began)|(?:in the middle of|halfway through|half way through|partway through|part way through)",
         r"(?:half|partly|partially|three quarters|two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
     ),
+    # the same, as a thought of its own behind the act
+    alone=(
+        r"^(?:but |well |or |and |just |only |at least )*(?:most|some|part|half|parts|bits|nearly all|almost all|not quite all|not all|just about all|about half|maybe half|nearly|almost) of (?:it|them|that|'em)(?: anyway| anyways| at least| so far| though)?$",
+        r"^(?:but |well |or |and )*(?:mostly|partly|partially|partway|part way|halfway|half way|for the most part|in spots|in places|not (?:completely|entirely|fully|quite|all the way(?: around| down| in)?|everywhere|all around|perfect))(?: anyway| though| at least)?$",
+        r"^(?:but |well |or |and |at least |just )*(?:as (?:far|much|good|best|well) as|where|wherever|what|whatever|everything|best) (?:i|we) (?:could|can)(?: reach| get| do)?(?: at| to| into)?(?: it| there)?(?: anyway)?$",
+        rf"^(?:but |well |and )*(?:just|only)(?: on| at)?(?: the)? (?:{_SPOT}|top and bottom)(?: side| half| part)?(?: though| so far)?$",
+        r"^(?:but |well |and )*(?:it's|they're|i'm|we're|that's|it is|they are|it isn't|i am) (?:not |still not )?(?:quite |all )?(?:finished|done|complete|all done|finished up)(?: yet| with it| though)?$(?<!it's done)(?<!it's finished)(?<!they're done)(?<!i'm done)(?<!we're done)(?<!that's done)(?<!it is done)(?<!all done)(?<!complete)",
+        r"^(?:but |well |and |only |just )*(?:one|two|three) (?:sides?|of the sides|of the four)(?: of it| anyway| so far)*$",
+        rf"^give or take(?: the| a)? {_SPOT}$",
+    ),
+    left_to_do=(
+        rf"^(?:but |and |though |just |only )*(?:the |that |one )?(?:whole |back |bottom |top |left |right |other |last )*{_SPOT}(?: still| yet)?(?: needs it| needs doing| needs (?:some|more)| to go| to do| left to do| to be done| has to be done| needs to be done)(?: yet| still| tomorrow| later)?$",
+        rf"^(?:but |and |i |we |still |i've |we've |i'm |just |only )*(?:got|have|had|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta go back for|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* {_SPOT}(?: to (?:do|go|finish)| left(?: to do)?| yet| later| tomorrow)*$",
+        rf"^(?:but |and |then )*(?:i'll|i will|we'll|gonna|i'm gonna|i'm going to) (?:get|do|finish|catch|hit|go back for|come back for|come back and get|go back and get)(?: the| that| my)?(?: whole| back| bottom| top| left| right| other| last)* {_SPOT}(?: later| tomorrow| after lunch| after| in a bit| when .*)?$",
+    ),
     excepts=(
         rf"(?:but |and )*(?:the |my |that )?(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last )*(?:top and bottom|bottom and top|{_SPOT}|cheeks?)(?:'s)?(?: side| panel| edge)? ?(?:isn't|aren't|is not|are not|not|ain't|hasn't been|haven't been|wasn't|weren't|is still not|still isn't)(?: yet| done| either| though| so good)?$",
         rf"(?:but )?not (?:on |at |so much )?(?:the|my|that)(?: (?:whole|very|far|back|bottom|top|left|right|inside|outside|lower|upper|other|last|tight))* (?:{_SPOT}|back|cheeks?)$",
@@ -116,7 +132,7 @@ ENGLISH_TURNS = Turns(
         r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
         r"(?:(?:thought better of it|changed my mind|came back|turned around|had second thoughts)(?: and|,)? )?(?:taped|stapled|bent|rubbed|folded|did|got|finished|caught|added|filled in) (?:up )?(?:the (?:rest|others?|other (?:one|half|two|three|four|side|ones|end|corner|six)|remaining \w+|missing ones?))\b|"
         r"bent (?:it|them|those|that|'em|both) (?:back )?(?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
-        r"(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)",
+        r"(?:it's |they're |it is |they are |that's |everything's )?(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|set) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)",
     ),
     bare=(
         r"(?:but |and )?none (?:in|on) (?:number )?(?:\d+|(?:(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|oh|\w+teen|\w+ty)[- ]?)+)",

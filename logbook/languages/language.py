@@ -64,6 +64,8 @@ class Turns:
     extents: tuple[str, ...] = ()
     fractions: tuple[str, ...] = ()
     degrees: tuple[str, ...] = ()
+    alone: tuple[str, ...] = ()
+    left_to_do: tuple[str, ...] = ()
     excepts: tuple[str, ...] = ()
     sides_only: tuple[str, ...] = ()
     closes: tuple[str, ...] = ()

@@ -102,7 +102,7 @@ def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language)
     spent: set[int] = set()
     if language.turns.beside:
         for place, part in enumerate(cut_up):
-            if own.is_blank(part.first):
+            if own.is_blank(part.first) and not _stands_alone(row, part, language):
                 continue
             for one, used in _short(row, own, cut_up, place, language):
                 made.append(_to_finish(row, cut_up, place, one))
@@ -125,6 +125,12 @@ def _to_finish(row: Row, cut_up, place: int, one: Claim) -> Claim:
             start = row.items[part.first].start
             return replace(one, opens=(Open("piece", one.name, start, row.items[part.last - 1].end),)) if match else one
     return one
+
+
+def _stands_alone(row: Row, part: Part, language: Language) -> bool:
+    """ "…, where I could": no question, though it begins like one."""
+    asked = part.last < len(row.items) and row.items[part.last].concept == "QUERY"
+    return not asked and trigger(language.code, "alone").search(part.words) is not None
 
 
 def waits(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
@@ -159,21 +165,29 @@ def _short(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterat
 
 
 def _faults(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
-    """What is wrong with an act, or with the thing it left."""
-    wrong = _wrong_with(row, cut_up[place], language)
-    if wrong is not None:
-        noun, names, every, part = wrong
-        acts = _acts_before(row, own, part, cut_up, place, names, every) if noun is None else ()
-        mended = is_mended(cut_up, place, language)
-        used = range(part.first, part.last)
-        if mended and not acts and noun is None:
-            yield claim(row, "(nothing)", None, part.first, part.last), used
-        for at in acts:
-            if mended:
-                continue
-            yield _fallen(row, at, part), used if row.items[at].concept != "TIGHT" else {*used, at}
-        if noun is not None and (not names or noun in names or (noun == "cross_tabs" and "tabs_bent" in names)):
-            yield claim(row, noun, mended, part.first, part.last, part="" if mended else "side", corrects=mended, weak=mended, hedged=False), used
+    """What is wrong with an act, or with the thing it left: the first reading of the words that an act was said for."""
+    for wrong in _wrongs(row, cut_up[place], language):
+        found = list(_fault(row, own, cut_up, place, wrong, language))
+        if found:
+            yield from found
+            return
+
+
+def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+    noun, names, part = wrong.noun, wrong.names, wrong.part
+    acts = _acts_before(row, own, part, cut_up, place, names, wrong.every) if noun is None else ()
+    mended = is_mended(cut_up, place, language)
+    used = range(part.first, part.last if wrong.how != "alone" else part.first)
+    if mended and not acts and noun is None:
+        yield claim(row, "(nothing)", None, part.first, part.last), used
+    for at in acts if not mended else ():
+        fallen = _fallen(row, at, part)
+        if wrong.how == "left_to_do":
+            start, end = row.items[part.first].start, row.items[part.last - 1].end
+            fallen = replace(fallen, opens=(Open("piece", _ACTS[row.items[at].concept], start, end),))
+        yield fallen, used if row.items[at].concept != "TIGHT" else {*used, at}
+    if noun is not None and (not names or noun in names or (noun == "cross_tabs" and "tabs_bent" in names)):
+        yield claim(row, noun, mended, part.first, part.last, part="" if mended else "side", corrects=mended, weak=mended, hedged=False), used
 
 
 def _extents(row: Row, own: Row, part: Part, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
@@ -204,30 +218,40 @@ def _fallen(row: Row, at: int, part: Part) -> Claim:
     return claim(row, _ACTS[row.items[at].concept], False, first, last, part="side", hedged=False)
 
 
-_WRONG = ("unhappened", "faults", "missed", "ran_short", "excepts")
+_WRONG = ("alone", "left_to_do", "unhappened", "faults", "missed", "ran_short", "excepts")
 
 
-def _wrong_with(row: Row, part: Part, language: Language) -> tuple[str | None, tuple[str, ...], bool, Part] | None:
-    """(the noun that is at fault, the facts it can be wrong with, whether all acts before fall short with it, the words that say so)."""
+@dataclass(frozen=True, slots=True)
+class Wrong:
+    """One reading of words as a fault: the noun at fault, the facts it can be of (none: any), whether all acts before fall short with it."""
+
+    noun: str | None
+    names: tuple[str, ...]
+    every: bool
+    part: Part
+    how: str
+
+
+def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
     code = language.code
     if not trigger(code, *_WRONG).search(part.words):
-        return None
+        return
     for member in _WRONG:
         for pattern, names in patterns(code, member):
             match = pattern.search(part.words)
             if match is None:
                 continue
-            before, behind = part.words[: match.start()], part.words[match.end() :]
-            if member == "faults" and _NOT.search(before):
+            if member in ("alone", "left_to_do"):
+                yield Wrong(None, names, True, part, member)
                 continue
-            if member == "excepts" and before.strip():
+            before, behind = part.words[: match.start()], part.words[match.end() :]
+            if (member == "faults" and _NOT.search(before)) or (member == "excepts" and before.strip()):
                 continue
             mine = part if language.turns.beside.issuperset(_WORDS.findall(before + behind)) else _own_words(row, part, match.span(), language)
             if mine is None or (member == "excepts" and mine.last < part.last):
                 continue
             noun = next((name for words, (name,) in patterns(code, "nouns") if words.search(mine.words)), None)
-            return noun if member != "excepts" else None, names, member not in ("unhappened", "faults"), mine
-    return None
+            yield Wrong(noun if member != "excepts" else None, names, member not in ("unhappened", "faults"), mine, member)
 
 
 _BOUNDS = frozenset((*_ACTS, "NUM", "SIZE", "EVERY", "APART", "GAP", "DEG", "SERVICE", "FLAP", "REPAIRED", "C_MASTIC", "HUNG", "MARKED", "SIDES_ALL"))
@@ -288,6 +312,12 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
 def _measured(row: Row, part: Part) -> bool:
     """ "tight except for a quarter inch": the gap has its size."""
     return any(row.items[at].concept in ("LEN", "FRAC") for at in range(part.first, part.last))
+
+
+def set_right(cut_up: tuple[Part, ...], at: int, language: Language) -> bool:
+    """Whether what the words at this item say was wrong is right by now."""
+    place = next((k for k, part in enumerate(cut_up) if part.first <= at < part.last), None)
+    return place is not None and bool(language.turns.mended) and is_mended(cut_up, place, language)
 
 
 def is_mended(cut_up, place: int, language: Language) -> bool:

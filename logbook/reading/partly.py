@@ -311,7 +311,8 @@ def _of_four(found: Found):
     number = found.item("n").value.value
     if number.denominator == 1 and 1 <= number <= 4:
         for item in found.items("acts"):
-            yield found.claim(f"sides_{_ACTS[item.concept]}", int(number), group="w", uses=("n",), hedged=False)
+            if item.concept in ("STAPLED", "TAPED"):
+                yield found.claim(f"sides_{_ACTS[item.concept]}", int(number), group="w", uses=("n",), hedged=False)
 
 
 _ACT_LIST = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"

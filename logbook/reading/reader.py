@@ -52,7 +52,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut_up, language)
     short, short_at = [*short, *waiting], short_at | waiting_at
     left = undone(own.blanked(short_at), cut)
-    undone_at = partly.undoings(row, own.blanked(short_at), cut)
+    undone_at = [
+        (replace(one, name="(nothing)") if fell_short.set_right(cut_up, at, language) else one, at) for one, at in partly.undoings(row, own.blanked(short_at), cut)
+    ]
     left_out = [*partly.sides_left_out(own, cut), *partly.half_done(own.blanked(short_at), cut)]
     stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
     headed = row.blanked({at for at in not_own if at not in of_piece} | (turned_at - of_piece)).blanked(left.plans)
@@ -63,7 +65,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.FRAMES[:2], stated, taken)
-    named = drafts.disowned(row, mentions(headed, taken, language), language)
+    named = [one for one in drafts.disowned(row, mentions(headed, taken, language), language) if one.kind is not None or one.mark_at is None or one.mark_at[0] not in short_at]
     taken.update(at for m in named if m.mark_at for at in range(*m.mark_at))
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})
@@ -153,7 +155,8 @@ def _doubt_behind(row: Row, cut, place: int, act: bool) -> bool:
     if place + 1 >= len(cut) or cut[place + 1].sentence > cut[place].sentence + 1:
         return False
     concepts = [item.concept for item in row.items[cut[place + 1].first : cut[place + 1].last]]
-    return bool({"THINK", "DOUBT", "" if act else "HEDGE"} & set(concepts)) and set(concepts) <= {"THINK", "HEDGE", "DOUBT", "FILLER", "I", "THIS", "OR", "BUT", "NOT", "DET"}
+    loosely = row.words(cut[place + 1].first, cut[place + 1].last).lower() in ("more or less", "kind of", "sort of", "kinda", "pretty much", "more or less anyway", "más o menos")
+    return bool({"THINK", "DOUBT", "HEDGE" if loosely or not act else ""} & set(concepts)) and set(concepts) <= {"THINK", "HEDGE", "DOUBT", "FILLER", "I", "THIS", "OR", "BUT", "NOT", "DET"}
 
 
 def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
