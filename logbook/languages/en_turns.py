@@ -29,12 +29,13 @@ ENGLISH_TURNS = Turns(
     ),
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
-        (r"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|(?:com(?:ing|e|es)|came) (?:up|unstuck|unglued)|bare|uncovered|exposed|open|puckered (?:up|open)", ("taped", "cross_tabs")),
+        (r"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|(?:com(?:ing|e|es)|came) (?:up|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
         (r"popp(?:ed|ing)(?: (?:out|loose|off|up))?|pulled (?:out|through|loose|off)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
-        (r"loose(?! panel| piece| sheet| glass| insulation)|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud|short", ()),
+        (r"loose(?! panel| piece| sheet| glass| insulation)|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud", ()),
+        (r"(?:corners?|seams?|joints?|sides?|back|top|bottom|left|right|spots?|underside|edges?)(?:'s| is| are)?(?: still| a little| kinda| kind of| wide)* open", ("taped", "cross_tabs")),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
     # tabs that stand where they should lie

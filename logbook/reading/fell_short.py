@@ -279,6 +279,9 @@ def _own_words(row: Row, part: Part, span: tuple[int, int], language: Language) 
     return Part(first, last, part.sentence, plain(row.words(first, last))) if bounded else None
 
 
+_OTHERWISE = ("LEVEL", "FLAT", "SHIPLAP", "BUTT", "BRANCH_WORD", "GROOVE", "MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "FEMALE", "MALE", "GAP", "DAMAGE")
+
+
 def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tuple[str, ...], every: bool) -> tuple[int, ...]:
     """The act the fault is of: the one named last that it can be wrong with, in this sentence or the one before."""
     stops = 0
@@ -287,6 +290,8 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
         stops += concept in ("STOP", "QUERY")
         if stops > 1 or (at < part.first and (concept.startswith("K_") or concept in ("FITTING", "NUMBER"))):
             return ()
+        if every and at < part.first and concept in _OTHERWISE:
+            return ()  # "top's flat, bottom isn't": of that, not of the tape
         if concept not in _ACTS or own.is_blank(at) or (at >= part.first and concept in ("TIGHT", "BENT", "CLINCHED")):
             continue
         if not every and not names and concept in ("WIPED", "TRIMMED", "SHOWS", "TIGHT"):
