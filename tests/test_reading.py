@@ -64,11 +64,11 @@ def test_there_are_enough_sentences():
 def taken_back():
     """Every act with everything that takes it back; words of sides stay with what has sides."""
     data = tomllib.loads((CASES / "taken_back.toml").read_text(encoding="utf-8"))
-    for act, (name, said) in data["acts"].items():
+    for act, (name, lead) in data["acts"].items():
         sided = name in ("stapled", "taped", "rubbed_down")
         for words in (*data["words"]["all"], *data["words"].get(act.rstrip("2"), ())):
             if sided or not any(side in words for side in ("bottom", "top", "sides", "foot", "back")):
-                yield name, f"{said}, {words}." if len(words) % 2 else f"{said}. {words[0].upper()}{words[1:]}."
+                yield name, f"{lead}, {words}." if len(words) % 2 else f"{lead}. {words[0].upper()}{words[1:]}."
 
 
 def test_an_act_is_never_whole_where_the_words_behind_take_it_back():

@@ -29,7 +29,7 @@ ENGLISH_TURNS = Turns(
     ),
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
-        (r"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|(?:com(?:ing|e|es)|came) (?:up|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
+        (r"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
