@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 
 from logbook.languages.language import Language
+from logbook.reading import article_marks
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention, angle_not_mark, of_others
 from logbook.reading.marks import MARK, START, mark_text, no_length
@@ -147,6 +148,9 @@ def mark_asked_after(row: Row, why: dict[int, str], used: set[int], language: La
         mark = mark_text(row, *match.span("m"), language)
         if mark is not None and _named(row, match) and not used.intersection(range(*match.span("m"))):
             found.setdefault(mark, Mention(*match.span("m"), mark=mark, mark_at=match.span("m")))
+    for span in article_marks.pointed_at(theirs, used) if language.code == "es" and not found else ():
+        if not theirs.is_blank(span[0]) and (mark := mark_text(row, *span, language)) is not None:
+            found.setdefault(mark, Mention(*span, mark=mark, mark_at=span))
     if not found:
         return bare_marks(theirs, used, language)
     return list(found.values()) if len(found) == 1 else []

@@ -360,8 +360,22 @@ def _corrected(items, text: str = ""):
                 first = done[before]
                 del done[before:]
                 item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
+        elif item.concept == "SIDE" and len(done) > 2 and (before := _other_side_before(item, done)) is not None:
+            first = done[before]
+            del done[before:]
+            item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
         done.append(item)
     return tuple(done)
+
+
+def _other_side_before(item: Item, done: list[Item]) -> int | None:
+    """ "Entra por la izquierda, no, por la derecha, cuatro": the way a side moves stands before the side that was wrong."""
+    at, fixed = len(done) - 1, False
+    while at >= 0 and len(done) - at <= 6 and (done[at].concept in _BETWEEN_FIX or done[at].concept in ("BY", "TO", "ON")):
+        fixed = fixed or done[at].concept == "FIX" or (done[at].concept in ("NO", "NOT") and _says_no(done[at]) and at > 0 and done[at - 1].concept in ("COMMA", "STOP"))
+        at -= 1
+    moves = at > 0 and fixed and done[at].concept == "SIDE" and done[at - 1].concept in _MOVED
+    return at if moves and len(done[at].value) == len(item.value) == 1 and done[at].value != item.value else None
 
 
 def _mark_before(items, place: int, done: list[Item], text: str) -> int | None:
@@ -370,7 +384,7 @@ def _mark_before(items, place: int, done: list[Item], text: str) -> int | None:
         return None
     at, fixed = len(done) - 1, False
     while at >= 0 and len(done) - at <= _FURTHEST and (done[at].concept in _LOOSE or done[at].concept in _BETWEEN_FIX or done[at].concept == "DASH"):
-        fixed = fixed or done[at].concept == "FIX" or (done[at].concept == "NO" and _says_no(done[at]))
+        fixed = fixed or done[at].concept == "FIX" or (done[at].concept in ("NO", "NOT") and _says_no(done[at]))
         at -= 1
     return at if at >= 0 and fixed and done[at].concept == "MARK181" else None
 

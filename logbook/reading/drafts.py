@@ -208,7 +208,21 @@ def claim_plain(row: Row, name: str, value, first: int, last: int) -> Claim:
     return replace(claim(row, name, value, first, last), hedged=False, first=first, start=row.items[first].start)
 
 
-def share_out(made: list[Draft], regions: Regions, claims: list[Claim]) -> None:
+_WHICH = {"first": 0, "second": 1, "third": 2, "fourth": 3, "last": -1, "primero": 0, "primera": 0, "segundo": 1, "segunda": 1, "tercero": 2, "tercera": 2, "cuarta": 3, "último": -1, "última": -1, "ultimo": -1, "ultima": -1}
+_THE_ONE = re.compile(rf"\b(?:the|el|la|al) ({'|'.join(_WHICH)})\b(?: one)?(?! (?:pulgada|pie|inch|foot|hand|mano|vez|time|lado|side|\d))")
+
+
+def _of_the_one(row: Row, one: Claim, mates: list[int]) -> list[int]:
+    """ "… the first with vanes and the second without", "a la última no le alcanzó el tape": of that one of the batch only."""
+    start = one.first
+    while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY"):
+        start -= 1
+    told = list(_THE_ONE.finditer(row.text[row.items[start].start : one.end].lower()))
+    which = _WHICH[told[-1].group(1)] if told else 0
+    return [mates[which]] if told and which < len(mates) else mates
+
+
+def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim]) -> None:
     """Every claim to the entry whose stretch of words it stands in; "both of them" to all so far."""
     batches = Counter(begin for begin, _ in regions)
     for one in sorted(claims, key=lambda c: (c.first, c.last)):
@@ -220,5 +234,5 @@ def share_out(made: list[Draft], regions: Regions, claims: list[Claim]) -> None:
             mates = [index for other, index in regions[max(0, at - batches[begin]) : at + 1] if other == begin]
         else:
             mates = [holder]
-        for place in mates:
+        for place in _of_the_one(row, one, mates) if len(mates) > 1 else mates:
             made[place].claims.append(one)

@@ -166,6 +166,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:LAID (?P<m>MARKED|NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>MARKED|NUM) (?=SEP|$))"):
         group = "m" if match.start("m") >= 0 else "m2"
         moves = row.items[match.start()].concept == "SIDE" and any(item.concept in ("NUM", "LEN", "FRAC") for item in row.items[max(0, match.start() - 3) : match.start()])  # "four on the left in twenty"
+        moves = moves or group == "m2" and row.items[match.start()].concept == "TAPED" and any(item.concept == "SIDE_WORD" for item in row.items[max(0, match.start() - 16) : match.start()])  # "encintada de tres"
         named = moves or any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where
         if not named and not taken.intersection(range(*match.span(group))):
             add(replace(_mention(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))
@@ -218,6 +219,9 @@ def _several(row: Row, taken: set[int], language: Language) -> list[Mention]:
 def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: Language) -> None:
     """ "Se me mojó la siete": the first of a sentence that names no piece otherwise, and one that takes its place."""
     for first, last in article_marks.pointed_at(row, taken):
+        if [item.concept for item in row.items[first - 3 : first]][1:] == ["BE", "DET"] and row.items[first - 3].concept in ("TAPED", "STAPLED", "RUBBED", "HUNG") and first > 3:
+            add(Mention(first - 3, last, mark=mark_text(row, first, last, language), mark_at=(first, last), pointed=True))  # "la encintada es la cuarenta y siete"
+            continue
         mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first), pointed=True)
         here = [m for m in made if (m.mark is not None or m.batch) and not _parted(row, m.first, first)]
         if not here or (mention.corrects and all(m.last <= first for m in here)):

@@ -60,7 +60,8 @@ def _back(found: Found):
     back = found.item("back") or found.item("back2")
     move = (Move(None, None, back.value.value, None),)
     backs = taken_back((back,), lambda item: (Move(None, None, item.value.value, None),))
-    both = found.row.items[max(0, found.first - 1)].concept in ("BOTH", "EACH")  # "left in two, right in two, both back twelve"
+    lead = found.first - 2 if found.first > 1 and found.row.items[found.first - 1].concept in ("WITH", "HAVE") else found.first - 1  # "las dos con back de doce"
+    both = found.row.items[max(0, lead)].concept in ("BOTH", "EACH")  # "left in two, right in two, both back twelve"
     yield found.claim("side_moves", move, uses=("back", "back2"), said_unit=unit_of(back), took_back=backs, fills=both)
 
 
@@ -153,6 +154,7 @@ FRAMES = (
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN|OUT|DOWN|UP) {_BACK}?)", _move),
+    Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} COMMA (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} (?:FILL){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),

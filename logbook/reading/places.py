@@ -88,4 +88,9 @@ def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
         if marks:
             taken.update(range(*match.span("w")))
             made.append(claim(row, "joined_to", tuple(marks), *match.span("w"), uses=tuple(range(*match.span("w")))))
+    for match in row.find("(?:TAPED|STAPLED|HUNG) (?P<w>WITH DET? (?P<m>MARKED|NUM)) (?=SEP|$|AND (?!NUM))"):  # "colgada y encintada con la veintidós"
+        pointed = row.words(match.start("w"), match.start("m")).lower().split()[-1:] in (["la"], ["el"])
+        if pointed and match.start("m") not in taken and (value := mark_text(row, *match.span("m"), language)) is not None:
+            taken.update(range(*match.span("w")))
+            made.append(claim(row, "joined_to", (value,), *match.span("w"), uses=tuple(range(*match.span("w")))))
     return made

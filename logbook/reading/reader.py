@@ -94,7 +94,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     named = going_back.told_of_before(row, named, language)
     made, regions = drafts.drafts(row, named)
     _leaks(row, stated, made, regions)
-    drafts.share_out(made, regions, claims)
+    drafts.share_out(row, made, regions, claims)
     _phrases(found, job, code, items, made, regions)
     done = [entries.settle(row, draft, text) for draft in made]
     _copy(made, regions, done, copied)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from logbook.reading.claims import Claim, Found, Frame, TakenBack, claim, taken_back, unit_of
 
 _MOST_SIDE = 192  # inches; two boards end to end. A bare number above it is no side of a duct of rigid board
@@ -18,8 +20,19 @@ def sizes(row, taken: set[int]) -> list[Claim]:
             if at in taken:
                 continue
             taken.add(at)
+            if frame.build == "size" and _was_to_be(row, at):
+                continue
             made.extend(_size(found, at, frame.build))
     return made
+
+
+_TO_BE = re.compile(r"\b(?:iba|iban|era para|tenía que ser|debía ser|querían|pedían)(?: a ser)? (?:de |una de |uno de )?$")
+
+
+def _was_to_be(row, at: int) -> bool:
+    """ "Iba de veintidós por diez y yo la hice de veintidós por doce": what it was to be, where another size says what it is."""
+    said = row.text[max(0, row.items[at].start - 24) : row.items[at].start].lower()
+    return _TO_BE.search(said) is not None and any(item.concept == "SIZE" for item in row.items[at + 1 :])
 
 
 def _size(found: Found, at: int, role: str):
@@ -140,12 +153,13 @@ def _pieces(found: Found):
 FRAMES = (
     Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF|WITH|AND|VANES|STAPLED|TAPED|SIZE|RUN|ME FILL)", _pieces),
     Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART|IN NUM|ON NUM)", _cut_to),
-    Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} NUM? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
+    Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} (?:MARKED|NUM LETTER?)? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
     Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
     Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD|NUM IN NUM|NUM ON NUM|RATIO)", _cut),
     # the offset before the length, which may follow it
     Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON){1,2} (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?)", _offset),
+    Frame("(?:(?<=STOP)|(?<=COMMA)) (?P<w>(?P<n>NUMB)) ON (?P<l>(?P<over>NUMB)) (?=SEP|$)", _bare_offset),
     Frame("(?P<w>(?P<n>NUMB) OVER) (?:IN|ON)? (?:FILL|OF){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
     Frame("K_OFFSET (?:NUM|MARKED) (?:COMMA? SIZE)? COMMA? (?P<w>MOVE (?:FILL|BY|OVER){0,2} (?P<n>NUMB)) (?:IN|OVER|ON) (?P<l>(?P<over>NUMB))", _offset),
     Frame("(?P<w>OFFSETS (?:FILL|OF|BY|HEDGE|TO|DET|SIDE){0,3} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
@@ -154,7 +168,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN) (?:K_OFFSET|OFFSETS))", _length_of("offset_by", most=72)),
     Frame("(?<=KIND NUM) (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUMB)) (?!BY|LONG)", _length_of("length", least=4)),
     Frame("(?P<w>(?P<n>NUMB) HEDGE? LONG) (?!(?<=KIND NUM LONG) OF? (?:NUM|LEN))", _length_of("length")),
-    Frame("(?:^|(?<=SEP)|(?<=SIZE)|(?<=AND)) (?:FILL|OF)? (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUM)) (?=SEP|$|AND|STAPLED|TAPED)", _length_of("length", least=4)),
+    Frame("(?:^|(?<=SEP)|(?<=SIZE)|(?<=AND)) (?:FILL|OF)? (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUM)) (?=SEP|$|AND|STAPLED|TAPED|HAVE|STAPLES|WITH)", _length_of("length", least=4)),
     Frame("(?P<w>(?P<m>BE|TAKES) (?P<n>LEN)) (?!WIDE|HIGH|BY|APART|TABS|STAPLES|LEG|GAP|BOARD|THROAT|ROUND|BACK|ON)", _measures),
     Frame("K_STRAIGHT (?:NUM|MARKED) (?:COMMA? RUN NUM)? (?:COMMA|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|CUT_LENGTH)", _lone_length),
     Frame("TAPE SAYS (?P<w>(?P<n>NUMB)) (?!BY|BACK|APART)", _length_of("length", least=4, kinds=("straight",))),
@@ -169,6 +183,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", most=40)),
     Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND)", _length_of("collar_diameter", most=40)),
     Frame("(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB))", _length_of("collar_diameter", most=40)),
+    Frame("K_COLLAR OF (?P<w>(?P<n>NUM)) (?=SEP|$|WITH|AND)", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("K_COLLAR (?:OF|COMMA|FILL|NUM|NUMBER){1,4} (?P<w>(?P<n>LEN)) (?!WIDE|LONG|SCREWS|APART)", _length_of("collar_diameter", "n", most=40)),
     Frame("(?:^|(?<=SEP)) (?:FILL){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|NUMBER|TABS)", _lone_diameter),
     Frame("(?P<n>DEG)", _angle),

@@ -99,6 +99,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return OTHER, clause.first, True  # "el codo de Chuy", "el de Juan"
     if head == "SAYS" and lead + 1 < len(items) and (items[lead + 1].concept == "OTHER" or items[lead + 1].value in language.names):
         return OTHER, clause.first, True  # "dice Beto que …"
+    if _ANOTHERS.search(row.words(clause.first, clause.last).lower()):
+        return OTHER, clause.first, True  # "la siete la dejó otro", "el Güero dejó su codo sin aletas"
     if "NOT_LOGGED" in concepts:
         return OTHER, clause.first + concepts.index("NOT_LOGGED"), True
     if "NOT" in concepts and not _named_next(row, clause):
@@ -112,6 +114,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     return None, 0, False
 
 
+_ANOTHERS = re.compile(r"\b(?:la|lo|las|los) (?:dejó|dejaron|hizo|hicieron|armó|armaron|montó|sacó|puso|empezó) (?:otro|otra|otros|alguien|el otro|los otros|los de|el de|mi compañero|el turno)\b|\b(?:dejó|hizo|armó|sacó|montó|entregó) su (?:codo|recta|recto|tramo|tapa|reducción|transición|te|collarín|offset|pieza|parte)\b")
 _HARM = re.compile(r"\b(?:stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through|pisó|pisaron|rompió|rasgó)\b")
 
 

@@ -190,7 +190,7 @@ FRAMES = (
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?)", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
-    Frame("(?P<w>(?P<n>NUMB) (?P<b>WORD) (?:DET|THIS|EACH)? (?P<o>STAPLES|STAPLE|SCREWS|TABS))", _between),
+    Frame("(?P<w>(?P<n>NUMB) (?P<b>WORD) (?:DET|THIS|EACH)? (?P<o>STAPLES|STAPLE|SCREWS|TABS|K_HANGER))", _between),
     Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("(?:STAPLED|STAPLES) (?:FILL|OF){0,2} (?P<w>(?P<a>TO) (?P<n>LEN|FRAC|NUM)) (?!BY|BACK|SIDE_WORD|KIND)", _at_spacing),
     Frame("(?<=REDID) (?:FILL)? (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),
@@ -204,6 +204,7 @@ FRAMES = (
     Frame("(?:STAPLE|STAPLES) (?P<w>LEG (?:FILL|I|WORD){0,3} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|LEVEL|SHOWS|DAMAGE|UNDONE|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
     Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL){0,2} (?P<to>OUTSIDE|INSIDE))", _legs_go),
     Frame("(?P<w>LEG (?:ON|OF) DET? STAPLES (?:FILL|WORD){0,2} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
+    Frame("(?<!SIDE_WORD)(?P<w>(?P<acts>STAPLES|TAPE) (?P<n>NUM) SIDE_WORD) (?=COMMA|AND|STOP|$|TAPE NUM|STAPLES NUM)", _sides),  # "grapa 4 lados tape 4 lados"
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,4}} {_ACTS})", _sides),
     Frame(f"(?P<w>SIDE_WORD (?:FILL){{0,2}} {_ACTS} COMMA (?P<n>NUM)) (?=SEP|$)", _sides),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,3}} (?P<acts>TAPE|STAPLES))", _sides),
@@ -216,6 +217,7 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
     Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED) (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),
+    Frame("NUM SIDE_WORD (?:[^STOP QUERY]){0,14} (?P<w>(?P<acts>STAPLED|TAPED) OF (?P<n>NUM)) (?=SEP|$)", _sides),  # "grapada de tres lados y encintada de tres"
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
     Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT)", _other_spacing),
     Frame("COMMA (?:FILL|AND){0,2} (?P<w>(?P<n>NUMB)) ON DET? (?P<s>SIDE|BACK|OTHER_SIDE|END|SIDE_WORD|WORD)", _other_spacing),

@@ -148,7 +148,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN)) (?:FILL|WIDE|HIGH){0,1} TAPES", _width),
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
     Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
-    Frame("TAPES (?:TAPES|OF|COMMA){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES)", _width),
+    Frame("TAPES (?:TAPES|OF|COMMA){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER)", _width),
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$)", _width),
     # closures

@@ -15,6 +15,7 @@ from logbook.reading.stance import Clause
 from logbook.reading.undone import DENIED
 
 _LOOK_BACK = 8  # clauses
+_SIZES_ONLY = (*MEASURES, "OF", "TO", "DET", "LONG", "AND", "ON", "RUN")
 _DENYING = ("NOT", "NO", "NOT_DONE", "PENDING", "NEED", "FORGOT", "MISSING", "LEFT_OUT", "UNTAPED", "UNSTAPLED", "EXCEPT", "WILL", "NOT_FORGET")
 
 
@@ -58,6 +59,8 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             between = row.words(act, clause.last).lower()
             if why.get(act) in ("other", "drawing") and not re.search(r"\b(?:mine|ours|this one|these|mío|mía)\b", between):
                 named.update(_heading_of(row, cut, act))
+            elif why.get(act) == "other":  # "he left his elbow without vanes but mine, eight, has them": what mine is, his tells
+                named.update(at for at in _heading_of(row, cut, act) if row.items[at].concept.startswith("K_"))
             if value is False:
                 made.append(claim(row, name, not no, clause.first, clause.last, corrects=True, hedged=False))
             elif no:
@@ -107,6 +110,8 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
             return []
         acts = [at for at in range(before.first, before.last) if row.items[at].concept in DENIED]
         if not acts:
+            if all(row.items[at].concept in _SIZES_ONLY for at in range(before.first, before.last)):
+                continue  # "…, de doce por diez a noventa grados, sí las trae"
             if before.last - before.first > 3 and not thinks(row, before, language) and before.first not in why:
                 return []
             if any(row.items[at].concept.startswith("K_") for at in range(before.first, before.last)) and not _is_mine(row, cut, back):
