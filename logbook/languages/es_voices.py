@@ -29,6 +29,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("FACING", "facing|el facing|forro|el forro|foil|el foil"),
     ("CLINCHED", "con la pata volteada|con las patas volteadas|con la pata doblada|con las patas dobladas|la pata volteada|las patas volteadas|la pata doblada|las patas dobladas|con la puntita volteada|con las puntas volteadas"),
     ("APART", "entre grapa y grapa|entre colgador y colgador|entre soporte y soporte|entre colgante y colgante|entre pestaña y pestaña|entre tornillo y tornillo|entre una grapa y otra|entre cada grapa"),
+    ("WORD", "no les falta ninguna|no le falta ninguna|no le falta ninguno|no les falta nada|no le falta nada|no les falta|no les faltan"),
+    ("NO", "s/"),
     ("PREHEATED", "precalentar la superficie primero"),
 )
 

@@ -82,7 +82,10 @@ def _riddle(row: Row, cut_up, place: int, words: str, language: Language, found:
 def _none(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
     """ "… none were installed", "so I left them out": of the part named last."""
     part = cut_up[place]
-    if any(row.items[at].concept in DENIED for at in range(part.first, part.last)) or not _whole(words, language, "none"):
+    named = [at for at in range(part.first, part.last) if row.items[at].concept in DENIED]
+    if len(named) == 1 and _none_of_this(row, part, named[0], language, found):
+        return True
+    if named or not _whole(words, language, "none"):
         return False
     noun, moved_on = _noun_before(row, cut_up, place, words)
     if noun is None or row.words(max(0, noun - 1), noun).lower().split()[-1:] and row.words(max(0, noun - 1), noun).lower().split()[-1] in language.afar.faulty:
@@ -93,6 +96,19 @@ def _none(row: Row, cut_up, place: int, words: str, language: Language, found: A
     found.spent.update(range(part.first, part.last))
     if not moved_on and noun not in found.spent:
         found.spent.add(noun)
+    return True
+
+
+def _none_of_this(row: Row, part: Part, noun: int, language: Language, found: Afar) -> bool:
+    """ "The vanes nobody brought", "las aletas nadie las trajo": the part itself stands first."""
+    first = next(at for at in range(part.first, part.last) if row.items[at].concept not in ("DET", "FILLER", "AND", "BUT", "COMMA"))
+    if first != noun or row.items[noun].concept not in _PARTS_OF_IT or noun + 1 >= part.last:
+        return False
+    rest = part.words[row.items[noun].end - row.items[part.first].start :].strip()
+    if not rest.startswith(("nobody", "no one", "nadie")) or not _whole(rest, language, "none"):
+        return False
+    found.claims.append(claim(row, *DENIED[row.items[noun].concept], noun, part.last, corrects=True, hedged=False))
+    found.spent.update(range(part.first, part.last))
     return True
 
 

@@ -49,7 +49,7 @@ def _is_asked(row: Row, clause: Clause, reply: Clause) -> bool:
     sign = row.items[clause.last]
     if sign.concept == "QUERY":
         return True
-    alone = reply.last - reply.first == 1 and (reply.last >= len(row.items) or row.items[reply.last].concept in ("STOP", "COMMA"))
+    alone = reply.last - reply.first == 1 and len(row.words(reply.first, reply.last).split()) < 3 and (reply.last >= len(row.items) or row.items[reply.last].concept in ("STOP", "COMMA"))
     if sign.concept != "COMMA" or not alone:
         return False
     ticked = row.text[sign.start : sign.end] in (":", "-", "–", "—", "=")

@@ -53,6 +53,7 @@ def _split_decimals(items, text: str):
 
 _SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"),
            "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")}  # fmt: skip
+_CUT_NOUNS = {"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None}
 _IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6}  # "stapled on twos"
 _SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1)}
 _MOVED = ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT", "MOVE", "DOWN", "UP", "IN")
@@ -90,6 +91,11 @@ def _small_words(items, text: str):
             item = replace(item, concept="THIS", start=item.end - 4)
         elif item.concept == "THIS" and before == "IF" and said == "that" and ahead in ("COMMA", "STOP", "") and done:
             item = replace(done.pop(), concept="HEDGE", end=item.end, last=item.last)
+        elif item.concept == "CUT_LENGTH" and ahead in ("NUM", "MARKED") and said.split()[-1] in _CUT_NOUNS:  # "corté la recta nueve a treinta": its number, no length
+            noun = item.end - len(said.split()[-1])
+            done.append(replace(item, end=noun - 1))
+            kind = _CUT_NOUNS[said.split()[-1]]
+            item = replace(item, start=noun, concept="K_STRAIGHT" if kind else "FITTING", value=kind)
         elif item.concept == "NUM" and item.value.value == 0 and ahead in ("VANES", "STAPLES", "TAPE", "TABS", "GAP", "DAMAGE", "FLAP"):
             item = replace(item, concept="NO", value=None)
         elif item.concept in LENGTHS and done and _ends_a_range(items, place, text):
@@ -331,7 +337,7 @@ def _corrected(items, text: str = ""):
     for place, item in enumerate(items):
         if item.concept in MEASURES and done:
             contrast = len(done) > 2 and done[-1].concept == "OF" and done[-2].concept == "NOT"  # "de catorce por diez, no de doce"
-            if contrast:
+            if contrast or _not_the(item, done, text):
                 done.pop()
             spanish = not contrast and done[-1].concept == "NOT" and len(done) > 1 and text[done[-1].start : done[-1].end].lower() == "no" and done[-2].concept == "SIZE"  # "doce por diez no catorce por diez"
             before = None if done[-1].concept == "NOT" and not spanish else _taken_back_by(item, done)
@@ -462,6 +468,13 @@ def _taken_back_by(item: Item, done: list[Item]) -> int | None:
 
 def _says_no(item: Item) -> bool:
     return item.end - item.start == 2  # the bare word "no", not "without" or "there's no"
+
+
+def _not_the(item: Item, done: list[Item], text: str) -> bool:
+    """ "La ocho, no la nueve": behind "no la" stands the other one; "la ocho, no, la nueve" sets it right."""
+    if item.concept != "NUM" or len(done) < 4 or [one.concept for one in done[-2:]] != ["NOT", "DET"] or done[-3].concept != "COMMA" or done[-4].concept != "NUM":
+        return False
+    return text[done[-2].start : done[-1].end].lower() in ("no la", "no el")
 
 
 def _not_that(items, place: int, done: list[Item]) -> bool:

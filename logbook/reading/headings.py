@@ -202,7 +202,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         made += _drawn(row, taken, language)
     made = [m for m in made if not of_others(row, m, language)]
     made.sort(key=lambda m: m.first)
-    return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.words(m.first - 1, m.first).lower() in _NOT_THAT)]  # "not fitting 12, fitting 13"
+    return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.items[m.first].concept not in _DONE and row.words(m.first - 1, m.first).lower() in _NOT_THAT)]  # "not fitting 12, fitting 13"
 
 
 def _several(row: Row, taken: set[int], language: Language) -> list[Mention]:
@@ -249,6 +249,7 @@ def _drawn(row: Row, taken: set[int], language: Language) -> list[Mention]:
     return []
 
 
+_DONE = ("STAPLED", "TAPED", "RUBBED", "HUNG", "TRIMMED", "WIPED")  # "no encinté la nueve" is of nine
 _MINE = frozenset(("mine", "ours", "mío", "mía", "mio", "mia", "nuestro", "nuestra"))
 
 

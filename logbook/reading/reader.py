@@ -7,7 +7,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, moves, other_things, partly, places, sizes, staples, supports, tabs, tapes, turned
+from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, moves, one_left_out, other_things, partly, places, sizes, staples, supports, tabs, tapes, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -39,6 +39,11 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     answered, spent = answers.answers(row, cut)
     row = row.blanked(spent)
     cut_up = fell_short.parts(row, cut)
+    but_one = one_left_out.places(row)
+    if but_one:
+        marks = {mark for one in mentions(row, set(), language) for mark, _ in one.batch}
+        but_one = one_left_out.of_these(row, but_one, marks, language)
+        cut_up = one_left_out.without(cut_up, but_one)
     away = afar.afar(row, cut_up, language)
     spent |= away.spent
     row = row.blanked(away.spent)
@@ -55,7 +60,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     undone_at = [
         (replace(one, name="(nothing)") if fell_short.set_right(cut_up, at, language) else one, at) for one, at in partly.undoings(row, own.blanked(short_at), cut)
     ]
-    left_out = [*partly.sides_left_out(own, cut), *partly.half_done(own.blanked(short_at), cut)]
+    left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in but_one}), cut), *partly.half_done(own.blanked(short_at), cut)]
     stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
     headed = row.blanked({at for at in not_own if at not in of_piece} | (turned_at - of_piece)).blanked(left.plans)
 
@@ -83,6 +88,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims = [_marked(row, cut, firsts, one) for one in claims]
     claims += _of_both(row, named, claims)
     claims = _excepted(row, named, claims)
+    if but_one:
+        named, claims = one_left_out.excepted(row, but_one, named, claims, language)
 
     base = Reading(code, source, text, withdraws=taken_back)
     if taken_back is not None and taken_back.what == "this":

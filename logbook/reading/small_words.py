@@ -33,6 +33,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="AND", value=None)  # "stapled n taped"
         elif item.concept == "COMMA" and said in ("-", "–", "->") and text[item.start - 1 : item.start] == text[item.end : item.end + 1] == " " and _concept(items, place - 2) == _concept(items, place + 2) == "BY":
             done[place] = replace(item, concept="TO", value=None)  # "14x10 - 10x10"
+        elif item.concept == "EVERY" and said == "c/" and ahead not in ("NUM", "LEN", "FRAC"):
+            done[place] = replace(item, concept="WITH", value=None)  # "c/tape"
         elif item.concept == "BY" and said == "por" and ahead in _TO_DO:
             done[place] = replace(item, concept="PENDING")  # "está por encintar"
         elif item.concept == "DRAWING" and said == "plano" and text[max(0, item.start - 3) : item.start].lower() not in ("el ", "un ") and {_concept(items, place - 1), past_article} & {"SIDE"}:

@@ -1,0 +1,50 @@
+"""One of a batch that an act leaves out: "three through seven are taped except five", "de la tres a la siete, menos la cinco"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim
+from logbook.reading.fell_short import Part
+from logbook.reading.grammar import Row
+from logbook.reading.headings import Mention
+from logbook.reading.marks import mark_text
+
+_LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT) (?:ON|OF|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM) (?=SEP|$)"
+_ACTS = ("stapled", "taped", "rubbed_down")
+
+
+def places(row: Row) -> tuple[tuple[int, int, int], ...]:
+    """(first, place of the number, last) of every exception that could be of one piece."""
+    return tuple((match.start(), match.start("m"), match.end()) for match in row.find(_LEFT_OUT) if row.words(match.start(), match.start() + 1).lower() != "minus")
+
+
+def of_these(row: Row, found, marks: set[str], language: Language):
+    """Those whose number is one of these marks: "all sides except two" is none."""
+    return tuple((first, at, last) for first, at, last in found if mark_text(row, at, at + 1, language) in marks)
+
+
+def without(cut_up: tuple[Part, ...], found) -> tuple[Part, ...]:
+    """The parts that are no such exception: what it leaves out is no shortfall of all."""
+    return tuple(part for part in cut_up if not any(first <= part.first < last for first, _, last in found))
+
+
+def excepted(row: Row, found, named: list[Mention], claims: list[Claim], language: Language) -> tuple[list[Mention], list[Claim]]:
+    """With a mention of the one left out, and its acts denied: those told last before it, in its sentence."""
+    marks = {mark for one in named for mark, _ in one.batch}
+    for first, at, last in found:
+        mark = mark_text(row, at, at + 1, language)
+        if mark not in marks:
+            continue
+        acts: list[Claim] = []
+        for one in sorted((c for c in claims if c.name in _ACTS and c.value is True and c.last <= first), key=lambda c: -c.first):
+            between = row.items[one.last : acts[-1].first if acts else first]
+            if any(item.concept in ("STOP", "QUERY") for item in between) or (acts and any(item.concept not in ("AND", "COMMA", "BE", "FILLER") for item in between)):
+                break
+            acts.append(one)
+        if acts:
+            named = sorted([*(m for m in named if m.mark_at != (at, at + 1)), Mention(first, last, mark=mark, mark_at=(at, at + 1))], key=lambda m: m.first)
+            start, end = row.items[first].start, row.items[last - 1].end
+            claims = claims + [replace(c, value=False, first=first, last=last, start=start, end=end, uses=(), took_back=(), corrects=True, both_at=-1) for c in acts]
+    return named, claims
