@@ -40,6 +40,10 @@ ENGLISH_AFAR = Afar(
     almost=(
         r"\b(?:was|were|am|'m)(?: just)? (?:about|going|fixing|gonna|ready)(?: to)? (?:say|tell you|write|log|put down|call in)\b|\b(?:almost|nearly) (?:said|logged|told you|wrote|called in)\b",
     ),
+    # the whole of it: as done as something that never is
+    similes=(r"(?:and |it's |they're )?(?:about|just) as (?:on|in|taped|stapled|done|sealed|closed|finished|rubbed|tight|solid|stuck) as (?:my|a|an|the|your|his|her) .+",),
+    # yes and no over the radio, right before the noun
+    radio=((r"(?:that's a |that is a |it's a )?negative(?: on)?(?: the| any)?", False), (r"(?:that's (?:an? )?|it's an? )?affirm(?:ative)?(?: on)?(?: the)?", True)),
     # somebody is at it: it is not done
     ongoing=(
         r"(?:\b(?:i'm|we're|he's|she's|they're|somebody's)|\b(?:my|our|the) (?!next|last|only|thing|one|tape|first)\w+(?:'s| is)|{name}(?:'s| is))(?: (?:just|still|busy|out there|over there|in there|back there|up there|right now))* (?:rubbing|taping|stapling)\b(?! (?:is|was|done|looks))",

@@ -47,6 +47,7 @@ ENGLISH_TURNS = Turns(
         r"(?:all but|only|just|a few|few|some|half|most|a couple|couple|one|two|three|four|five|six|ten)(?: \w+)?(?: of)?(?: the| my| those| them)?(?: \w+)? tabs?|tabs? (?:on|at) (?:the )?(?:one|two|three|top|bottom|left|right|back|front)",
         r"tabs? (?:is |are |were |was )?(?:\w+ )?(?:except|minus|but|short of|save|bar)\b",
     ),
+    tabs_all=(r"(?:all|every one|each one)(?: \w+)?(?: of (?:them|'em))?(?: are| is|'re|'s)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice))*",),
     tabs_done=(
         r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
         r"(?:bent|folded|laid|flattened|turned|hammered|pounded|knocked|crimped|pushed|pressed|beat)(?: (?:over|down|in|all|every|each|of|the|my|its|single|last|one|eight|ten|twelve))* tabs?(?: (?:over|down|in|flat|tight|back|all|around))*",
@@ -183,6 +184,7 @@ ENGLISH_TURNS = Turns(
     ),
     # words about an act that say it was not done
     hollow=(
+        r"\bif (?:i|we)(?:'d| had)(?: ever| really| actually)?(?= .*\b(?:i'd|we'd|i would|you'd) (?:say|tell|have (?:said|told)|let you know|know|be (?:done|home|finished|gone)))",
         r"(?:i'd|i would|we'd|i'll) be (?:lying|fibbing|kidding|a liar|making it up) (?:if|to say)(?: i| we)?(?: said| told you| say| claimed)?",
         r"(?:i |we )?(?:can't|cannot|couldn't|won't|wouldn't) (?:say|claim|swear|tell you) (?:that )?(?:i|we|it's|it is|they're|it was|it got)\b", r"(?:i )?wish (?:i could|i can|we could) (?:say|tell you)",
         r"(?:it'd|it would|would|'d) (?:be|look|make|work|hold|pass)\b.*\b(?:if|with) (?:there (?:were|was)|it had|it was|i had|it's got|it got|we had|somebody had|someone had)",

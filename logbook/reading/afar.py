@@ -28,6 +28,7 @@ class Afar:
     claims: list[Claim] = field(default_factory=list)
     spent: set[int] = field(default_factory=set)  # items that these words have used up
     not_own: dict[int, str] = field(default_factory=dict)  # items that state nothing, and why
+    doubted: set[int] = field(default_factory=set)
 
 
 def afar(row: Row, cut_up: tuple[Part, ...], language: Language) -> Afar:
@@ -38,7 +39,7 @@ def afar(row: Row, cut_up: tuple[Part, ...], language: Language) -> Afar:
         if row.is_blank(part.first):
             continue
         words = _bare(part.words, language)
-        for look in (_riddle, _none, _double, _idle, _ongoing, _cleft, _attributed):
+        for look in (_riddle, _none, _radio, _simile, _double, _idle, _ongoing, _cleft, _attributed):
             if look(row, cut_up, place, words, language, found):
                 break
     return found
@@ -53,8 +54,9 @@ def _compiled(code: str, member: str) -> tuple[re.Pattern[str], ...]:
 @cache
 def _any(code: str) -> re.Pattern[str]:
     """One pattern that finds whatever any of them could: most notes have none."""
-    members = ("none", "riddles", "idle", "almost", "ongoing", "nobody", "never_without", "clefts", "attributed")
-    return re.compile("|".join(pattern.pattern for member in members for pattern in _compiled(code, member)).replace("$", ""))
+    members = ("none", "riddles", "idle", "almost", "similes", "ongoing", "nobody", "never_without", "clefts", "attributed")
+    radio = [words for words, _ in LANGUAGES[code].afar.radio]
+    return re.compile("|".join([*(pattern.pattern for member in members for pattern in _compiled(code, member)), *radio]).replace("$", ""))
 
 
 def _bare(words: str, language: Language) -> str:
@@ -140,6 +142,33 @@ def _replaced(row: Row, cut_up, place: int, noun: int, language: Language) -> bo
     return False
 
 
+def _radio(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
+    """ "Negative staples, affirmative tape." """
+    part = cut_up[place]
+    act = next((at for at in range(part.first, part.last) if row.items[at].concept in DENIED), None)
+    before = row.words(part.first, act).lower().strip() if act is not None and act > part.first else ""
+    said = next((yes for pattern, yes in language.afar.radio if re.fullmatch(pattern, before)), None)
+    if said is None or DENIED[row.items[act].concept][1] is not False:
+        return False
+    found.claims.append(claim(row, DENIED[row.items[act].concept][0], said, part.first, act + 1, hedged=False))
+    found.spent.update(range(part.first, act + 1))
+    return True
+
+
+def _simile(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
+    """ "Tape's on tee nine. About as on as my diet.": the act is in doubt."""
+    if place == 0 or not _whole(words, language, "similes"):
+        return False
+    part = cut_up[place]
+    for before in (cut_up[place - 1], cut_up[max(0, place - 2)]):
+        acts = [at for at in range(before.first, before.last) if row.items[at].concept in DENIED]
+        if acts:
+            found.doubted.update(range(before.first, acts[-1] + 1))
+            break
+    found.spent.update(range(part.first, min(part.last + 1, len(row.items))))
+    return True
+
+
 def _double(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
     """ "Nobody can tell me it isn't stapled", "never have I left an elbow without vanes, and I'm not starting now"."""
     part = cut_up[place]
@@ -212,5 +241,5 @@ def _attributed(row: Row, cut_up, place: int, words: str, language: Language, fo
     begin = place - 1
     while begin > 0 and row.items[cut_up[begin].first - 1].concept == "AND":  # "stapled and taped, so they say"
         begin -= 1
-    found.not_own.update({at: "other" for at in range(cut_up[begin].first, cut_up[place - 1].last) if row.items[at].concept not in _NAMING and not row.items[at].concept.startswith("K_")})
+    found.not_own.update({at: "other" for at in range(cut_up[begin].first, cut_up[place - 1].last) if row.items[at].concept not in (*_NAMING, "GROOVE") and not row.items[at].concept.startswith("K_")})
     return True

@@ -72,6 +72,8 @@ FRAMES = (
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} BUTT)", _edge("butt_sides")),
     Frame("(?P<w>GROOVE (?:FILL|OF|ON|TO|WORD|GROOVE|SHIPLAP|MOVE|WITH|COMMA|END|THROUGH|SIDE_WORD){0,5} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
     Frame("GROOVE (?:NOT|WORD|FILL|MOVE|SIDE_WORD){1,4} (?:OUTSIDE|INSIDE|OUT|IN) COMMA (?:IT|FILL|WORD|MOVE){0,3} (?P<w>(?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
+    Frame("GROOVE (?:ON|OF) (?:KIND|NUM|FITTING|DET){1,3} (?:NOT|WORD|FILL|MOVE){1,3} (?:OUTSIDE|INSIDE|OUT|IN) COMMA (?:(?:ME|WORD|FILL){1,3} COMMA)? (?:IT|FILL|WORD|MOVE){0,3} (?P<w>(?P<to>INSIDE|OUTSIDE|IN|OUT)) (?=SEP|$)", _groove),
+    Frame("(?P<w>GROOVE (?:VOID|COMMA|AND|BUT|ME|FILL){1,14} (?:FILL|WORD|MOVE){0,2} IT (?P<to>INSIDE|OUTSIDE))", _groove),
     Frame("(?P<w>SHIPLAP (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _edge_looks),
     Frame("(?P<w>PANEL (?:FILL|AND|COMMA|I|WORD){0,3} SEATED)", _seated(True)),
     Frame("(?P<w>SEATED (?:DET|FILL){0,2} PANEL)", _seated(True)),

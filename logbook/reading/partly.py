@@ -105,6 +105,8 @@ def _act_before(row: Row, at: int) -> int | None:
     stops = 0
     for back in range(at - 1, max(-1, at - _LOOK_BACK), -1):
         concept = row.items[back].concept
+        if row.is_blank(back):
+            continue
         if concept == "CLINCHED" and not any(row.items[k].concept == "TABS" for k in range(max(0, back - 4), back)):
             return None
         if concept in _ACTS:
@@ -112,6 +114,8 @@ def _act_before(row: Row, at: int) -> int | None:
         stops += concept == "STOP"
         if (concept.startswith("K_") or concept == "FITTING") and back > 0 and row.items[back - 1].concept in _ACTS:  # "stapled straight nine, then pulled every one"
             return back - 1
+        if concept.startswith("K_") and back > 1 and row.items[back - 1].concept in ("ON", "IN") and row.items[back - 2].concept in _ACTS:  # "tape's on tee nine. It's falling off"
+            return back - 2
         passing = concept in ("DAY", "SHIFT") or row.words(back, back + 1).lower() in ("yesterday", "overnight", "last night", "last week", "monday", "friday", "by", "lunch", "noon", "by noon", "morning", "by morning", "ayer", "anoche")
         if stops > 1 or (concept not in _BEFORE_UNDONE and not passing):
             return None

@@ -49,10 +49,12 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     row = row.blanked(away.spent)
     not_own = {at: why for at, why in {**stances(row, language), **away.not_own}.items() if at not in spent}
     supposed, doubted = turned.supposed(row, cut, language)
+    doubted |= away.doubted
     not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
     own = row.blanked(not_own)
     turned_to, turned_at, of_piece = turned.turned(row, not_own, cut, language)
     own = own.blanked(turned_at)
+    of_piece = of_piece | set(away.not_own)
     short, short_at = fell_short.shortfalls(row, own, cut_up, language)
     waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut_up, language)
     short, short_at = [*short, *waiting], short_at | waiting_at

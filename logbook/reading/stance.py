@@ -76,6 +76,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return QUESTION, clause.first + at, True
     if head == "QUESTION" and not _tells_what(row.words(clause.first, clause.last), language):
         return QUESTION, clause.first, True
+    if head == "WORD" and row.text[items[lead].start : items[lead].end].lower() == "you" and concepts[lead + 1 : lead + 2] and concepts[lead + 1] in ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE"):
+        return REMINDER, clause.first, True  # "you staple it every two, you tape it": how it is done
     if "IF" in concepts:
         at = concepts.index("IF")
         named = any(concepts[k + 1] == "NUM" for k in range(at - 1) if concepts[k].startswith("K_") or concepts[k] == "FITTING")

@@ -22,6 +22,9 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
             continue
         named = any(row.items[at].concept in ("TABS", "TAB_WORD") for at in range(part.first, part.last))
         stands = _found(part.words, language, "standing")
+        if not named and any(pattern.fullmatch(part.words) for pattern, _ in patterns(language.code, "tabs_all")) and _named_before(row, part.first):
+            made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",)))  # "twelve tabs, all twelve bent"
+            continue
         if not named and not (stands and _named_before(row, part.first)):
             continue
         if _NOT.search(part.words):

@@ -27,13 +27,13 @@ def _mark(found: Found):
 
 
 _NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez de|en lugar de)(?: the| any| that| using| some| la| el)*$")
-_NOT_IT = re.compile(r"^ ?(?:stuff |tape )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)")
+_NOT_IT = re.compile(r"^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)")
 
 
 def _closure(found: Found):
     item = found.item("c")
     before = found.row.text[max(0, item.start - 40) : item.start].lower().rstrip()
-    behind = found.row.text[item.end : item.end + 40].lower().replace("’", "'")
+    behind = found.row.text[item.end : item.end + 60].lower().replace("’", "'")
     if _NOT_USED.search(before) or _NOT_IT.match(behind):
         return  # "used 181A-P instead of mastic"
     yield found.claim("closure", item.value, group="c")
@@ -68,6 +68,18 @@ def _temperature(found: Found):
     unit = "°C" if item.value.unit == "°C" else None
     if -40 <= item.value.value <= 600:
         yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit)
+
+
+_READS = frozenset("read reads showed shows registered measured said says".split())
+
+
+def _read_off(found: Found):
+    """ "The board was in the cold room and it read forty-four": of what is cold or warm, on a thermometer."""
+    row, at = found.row, found.at("o")
+    of_board = any(item.concept in ("TEMP", "BOARD", "FACING", "AIR_TEMP") for item in row.items[max(0, at - 14) : at])
+    warmth = any(item.concept in ("TEMP", "DEG", "TEMP_F") for item in row.items[max(0, at - 14) : at])
+    if of_board and warmth and row.words(at, at + 1).lower() in _READS and 20 <= found.item("n").value.value <= 200:
+        yield from _temperature(found)
 
 
 def _by_now(found: Found):
@@ -177,6 +189,7 @@ FRAMES = (
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF){0,3} (?P<n>NUM)) (?!NUM|SIZE|BY|CFM)", _temperature),
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
+    Frame("IT (?P<o>WORD|SAYS|SHOWS) (?:HEDGE|DET){0,2} (?P<w>(?P<n>NUM)) (?=SEP|$|AND|BUT|WHEN)", _read_off),
     Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
     Frame("(?P<f>FILLER) (?:IT|BE|COMMA|UP|TO|HEDGE|TEMP){0,4} (?P<w>(?P<n>NUM|DEG|TEMP_F))", _by_now),
     Frame("(?P<w>(?P<n>TEMP_F))", _temperature),

@@ -41,7 +41,7 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
         hollow = _hollow(row, clause, language)
         if hollow:
             made += hollow
-            spent.update(range(clause.first, clause.last))
+            spent.update(at for at in range(hollow[0].first, clause.last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in ("NUM", "FITTING", "NUMBER", "MARKED"))
             continue
         if place == 0 or clause.last - clause.first > 9 or any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
             continue
@@ -50,8 +50,8 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
         mended = not yes and _sets_right(words, language)
         bare = not yes and not mended and _says(words, language, "bare")
         no = bare or not yes and not mended and _says(words, language, "denies")
-        if not (yes or no or mended):
-            continue
+        if not (yes or no or mended) or (clause.last < len(row.items) and row.items[clause.last].concept == "QUERY"):
+            continue  # "got it?" asks
         for act in _before(row, why, cut, place, yes or mended, language) if not bare else _material(row, cut, place):
             name, value = DENIED.get(row.items[act].concept, ("taped", False))
             if not mended:
@@ -86,7 +86,8 @@ def _hollow(row: Row, clause: Clause, language: Language) -> list[Claim]:
     acts = [at for at in range(clause.first, clause.last) if row.items[at].start >= end - 1 and row.items[at].concept in DENIED and DENIED[row.items[at].concept][1] is False]
     if any(row.items[at].concept in ("NOT", "NO", "NOT_DONE") for at in range(clause.first, clause.last) if row.items[at].start >= end):
         return []
-    return [claim(row, DENIED[row.items[at].concept][0], False, clause.first, at + 1, corrects=True, hedged=False) for at in acts]
+    begin = next(k for k in range(clause.first, clause.last) if row.items[k].end > row.items[clause.first].start + match.start())
+    return [claim(row, DENIED[row.items[at].concept][0], False, min(begin, at), at + 1, corrects=True, hedged=False) for at in acts]
 
 
 def _words(row: Row, clause: Clause) -> str:

@@ -174,8 +174,14 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
         names.add((name, about))
         made.append(claim(row, name, value, first, end, opens=(Open(about, denies, start, stop),), pending=True, hedged=False))
     if not made and strong and _is_strong(row, begin):
-        made.append(claim(row, "(open)", None, first, end, opens=(Open("other", None, start, stop),), pending=True, hedged=False))
+        made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if _OF_THE_PIECE.search(row.text[start:stop].lower()) else "other", None, start, stop),), pending=True, hedged=False))
     return made
+
+
+_OF_THE_PIECE = re.compile(
+    r"\b(?:fill|close|seal|plug|tighten|caulk|redo|mend|square)\b(?: up| in| off| out)* (?:that|it|them|this|those|the (?:gap|corner|joint|seam|hole|rest|other|last|tear))\b"
+    r"|\bother (?:one|two|three|side|sides|half|end|ends|corner|corners)(?: is| are|'s)?(?: still)? pending"
+)  # what is pending is work on this piece, though no act of ours is named
 
 
 def _is_strong(row: Row, begin: int) -> bool:
@@ -414,6 +420,9 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             made.append(claim(row, "(nothing)", None, begin, at + 2 if at + 1 < clause.last and _live(row, at + 1) == "WITH" else at + 1))
             break
         if concept in DENIED:
+            if concept == "BENT" and not any(item.concept in ("TABS", "TAB_WORD", "K_COLLAR") for item in row.items):
+                made.append(claim(row, "(nothing)", None, begin, at + 1))  # "nothing's folded yet": the blanks, no tabs
+                break
             bent = next((k for k in range(at + 1, min(at + 4, clause.last)) if _live(row, k) in ("BENT", "CLINCHED")), None)
             if concept == "TABS" and bent is not None:
                 made.append(claim(row, "tabs_bent", False, start, bent + 1))
