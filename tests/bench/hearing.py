@@ -92,7 +92,7 @@ def command(rows, sounds, folder):
         for language in sorted({row["language"] for row in rows}):
             files = [str(folder / row["file"]) for row in rows if row["language"] == language]
             subprocess.run(
-                [Path(sys.executable).with_name("whisper") if Path(sys.executable).with_name("whisper").exists() else "whisper", *files, "--model", str(weights.find().path), "--language", language, "--word_timestamps", "True", "--threads", str(THREADS), "--fp16", "False", "--output_dir", place, "--output_format", "json", "--verbose", "False"],
+                [sys.executable, "-m", "whisper", *files, "--model", str(weights.find().path), "--language", language, "--word_timestamps", "True", "--threads", str(THREADS), "--fp16", "False", "--output_dir", place, "--output_format", "json", "--verbose", "False"],
                 check=True, capture_output=True,
             )  # fmt: skip
         spent = time.perf_counter() - begun
