@@ -209,7 +209,7 @@ def claim_plain(row: Row, name: str, value, first: int, last: int) -> Claim:
 
 
 _WHICH = {"first": 0, "second": 1, "third": 2, "fourth": 3, "last": -1, "primero": 0, "primera": 0, "segundo": 1, "segunda": 1, "tercero": 2, "tercera": 2, "cuarta": 3, "último": -1, "última": -1, "ultimo": -1, "ultima": -1}
-_THE_ONE = re.compile(rf"\b(?:the|el|la|al) ({'|'.join(_WHICH)})\b(?: one)?(?! (?:pulgada|pie|inch|foot|hand|mano|vez|time|lado|side|\d))")
+_THE_ONE = re.compile(rf"\b(?:the|el|la|al) ({'|'.join(_WHICH)})\b(?: one)?(?! (?:de|del|of|pulgada|pie|inch|foot|hand|mano|vez|time|lado|side|thing|\d))")
 
 
 def _of_the_one(row: Row, one: Claim, mates: list[int]) -> list[int]:
