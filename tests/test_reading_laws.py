@@ -102,8 +102,9 @@ AFTER = (" Thank you.", " Okay.", " That's it for now.", " It's hot in here, I n
 
 
 @LAW
-@given(st.sampled_from([c for c in SENTENCES if c.language == "en" and c.fittings and not c.withdraws and "same_as" not in c.fittings[0] and "should be" not in c.text]), st.sampled_from(BEFORE), st.sampled_from(AFTER))
+@given(st.sampled_from([c for c in SENTENCES if c.language == "en" and c.text[-1] in ".?!" and c.fittings and not c.withdraws and "same_as" not in c.fittings[0] and "should be" not in c.text]), st.sampled_from(BEFORE), st.sampled_from(AFTER))
 def test_chatter_around_a_sentence_changes_no_fact(case, before, after):
+    """Sentences that end: where text runs on, chatter behind it cannot be told from it."""
     assert facts_read(read(before + case.text + after, language="en")) == facts_read(read(case.text, language="en"))
 
 
