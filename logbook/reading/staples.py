@@ -225,7 +225,7 @@ FRAMES = (
     Frame("(?P<w>UNSTAPLED)", _flag("stapled", False)),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE|MOVE|TAKES|SEATED|RUN|WORD){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
-    Frame("(?P<w>STAPLES) (?=(?:FILL){0,2} TO (?:LEN|FRAC|NUM) (?:SEP|$|AND|APART))", lambda found: found.row.words(found.last, found.last + 3).lower().split()[:1] in (["a"], ["quedaron"], ["van"]) and [found.claim("stapled", True, group="w")] or []),
+    Frame("(?P<w>STAPLES) (?=(?:FILL){0,2} TO (?:LEN|FRAC|NUM) (?:SEP|$|AND|APART))", lambda found: found.row.words(found.last, min(found.last + 3, len(found.row.items))).lower().split()[:1] in (["a"], ["quedaron"], ["van"]) and [found.claim("stapled", True, group="w")] or []),
     Frame("(?P<w>STAPLES) (?=IN (?:SEP|$)|(?:ALL)? (?:DOWN|UP|OVER) (?:BOTH|SIDE|SIDES_ALL|ALL|DET))" , _flag("stapled")),
     Frame("(?P<w>REDID DET? STAPLES)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),
