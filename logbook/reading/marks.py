@@ -59,10 +59,17 @@ def _done_here(row: Row, match) -> bool:
     return row.words(at, at + 1).lower() in ("here", "now", "done", "finished", "is done", "completely", "all done", "aquí", "lista", "listo", "terminada", "terminado")
 
 
+def _opens(row: Row, at: int) -> bool:
+    """Whether a sentence begins here, past "okay so,"."""
+    while at > 0 and row.items[at - 1].concept in ("FILLER", "COMMA", "AND"):
+        at -= 1
+    return at == 0 or row.items[at - 1].concept in ("STOP", "QUERY")
+
+
 def _worked(row: Row, match) -> bool:
     """ "working on twelve", "terminé la nueve"; "a forty-five" is a thing, no number."""
     article = row.words(*match.span("d")).lower() if match.start("d") >= 0 else ""
-    if row.words(*match.span("f")).lower() in ("on", "for", "got", "doing", "en", "para") and match.start() > 0 and row.items[match.start() - 1].concept not in ("STOP", "QUERY"):
+    if row.words(*match.span("f")).lower() in ("on", "for", "got", "doing", "en", "para") and not _opens(row, match.start()):
         return False  # "fixed the truck for nine hundred"
     return article not in ("a", "an", "un", "una") and _LEADS(row, match)
 
