@@ -121,9 +121,9 @@ def test_steady_noise_under_a_voice_gets_quieter_and_the_voice_stays():
     assert level(now[~pauses]) / level(came[~pauses]) > 0.95
 
 
-@pytest.mark.parametrize("size", [0, 1, 500, 15_999, 16_000, 20_000])
+@pytest.mark.parametrize("size", [0, 1, 500, 63_999, 64_000, 70_000])
 def test_a_clean_voice_of_any_length_comes_back_as_it_came(size):
-    said = voice()[:size]
+    said = voice(5.0)[:size]
     assert np.allclose(cleaning.cleaned(said), said, atol=1e-5)
 
 

@@ -11,7 +11,7 @@ from __future__ import annotations
 import numpy as np
 
 FRAME, HOP = 512, 128  # samples: 32 and 8 ms at 16 kHz
-SHORTEST = 16_000  # samples: in less than a second there may be no pause to hear the noise in
+SHORTEST = 64_000  # samples: in less than four seconds there is hardly a pause to hear the noise in, and notes were lost
 QUIET = 0.15  # the share of moments that is taken for noise
 TAKEN = 1.5  # times the noise's power
 QUIETEST = 0.4  # of the amplitude that is left at least

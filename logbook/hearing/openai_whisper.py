@@ -28,6 +28,8 @@ from logbook.mistake import Mistake
 from logbook.transcript import Doubt, Transcript, Unheard, Word
 
 LANGUAGES = ("en", "es")
+# What Whisper also takes a short or muffled note for; English notes hardly ever come near these
+TAKEN_FOR = {"en": ("en",), "es": ("es", "la", "it", "pt", "ca", "gl")}
 BATCH = 8
 BEAMS = 4  # texts side by side where a doubtful note is heard again
 SLOWER = 1.12  # and how much slower it is played then
@@ -75,6 +77,7 @@ class Whisper:
         self.decoder = Decoder(model)
         self.tokenizers = {code: get_tokenizer(True, language=code, task="transcribe") for code in LANGUAGES}
         self.language_tokens = [self.tokenizers["en"].to_language_token(code) for code in LANGUAGES]
+        self.taken_for = [[self.tokenizers["en"].to_language_token(one) for one in TAKEN_FOR[code]] for code in LANGUAGES]
         self.all_languages = list(self.tokenizers["en"].all_language_tokens)
         self.barred, self.barred_first = self._barred()
         self.groups = [torch.tensor(sorted({token for one in some for token in one})) for some in
@@ -176,7 +179,7 @@ class Whisper:
         total = torch.zeros(len(LANGUAGES))
         for logs in steps:
             speech = 1.0 - logs[self.tokenizers["en"].no_speech].exp()
-            total += speech * logs[self.language_tokens].log_softmax(-1)
+            total += speech * torch.stack([logs[some].logsumexp(-1) for some in self.taken_for]).log_softmax(-1)
         return LANGUAGES[int(total.argmax())]
 
     def _group(self, group, cut, memory: Memory, steps, found: Sequence[str]) -> dict[tuple[int, int], Heard]:
