@@ -66,7 +66,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("QUESTION", "did you|did we|did he|did they|did anybody|did anyone|did somebody|do we|do you|do i|is it|is that|is the|is there|is this|are we|are you|are they|are there|are those|can you|can we|can i|could you|could we|should we|should i|should it|who|who's|what|what's|where|where's|when did|when do|when are|when is|how|how's|how many|how much|why|which one|which|has anybody|has anyone|have you|have we|was it|was that|were those|will it|would you|am i|does it|does anyone|does this|does the|is anybody|any idea|anybody know|do they"),
     ("DOUBT", "or was it|or is it|or maybe|not sure if|not sure|or something|don't quote me|i forget|can't remember|i'd have to check|or were they"),
     # corrections
-    ("FIX", "make that|make it|no make that|no make it|scratch that|strike that|i mean|i meant|correction|no wait|wait no|wait|hold on|no sorry|sorry|sorry no|sorry i meant|rather|or rather|actually|actually no|no actually|no i mean|my bad|oops|i take that back|let me correct that|let me fix that|let me change that|excuse me|no no|no hold on|i misspoke|no it's|no that's|no its|no thats|well no|that's wrong|check that|no i'm wrong|i'm wrong|i lied|not that|change that|change that to|change it to|no scratch that|wait scratch that|wait make that|no not that|my mistake|should say|say again|no let me see|uh no|nope|no no no|er|pardon|pardon me|no correction"),
+    ("FIX", "i measured wrong|i measured it wrong|i read it wrong|i read that wrong|i counted wrong|i had it wrong|i had that wrong|make that|make it|no make that|no make it|scratch that|strike that|i mean|i meant|correction|no wait|wait no|wait|hold on|no sorry|sorry|sorry no|sorry i meant|rather|or rather|actually|actually no|no actually|no i mean|my bad|oops|i take that back|let me correct that|let me fix that|let me change that|excuse me|no no|no hold on|i misspoke|no it's|no that's|no its|no thats|well no|that's wrong|check that|no i'm wrong|i'm wrong|i lied|not that|change that|change that to|change it to|no scratch that|wait scratch that|wait make that|no not that|my mistake|should say|say again|no let me see|uh no|nope|no no no|er|pardon|pardon me|no correction"),
     ("CORRECTION_ON", "correction on|correction for|correction to|corrections on|correcting|to correct|fix on|change on|change for|update on|i need to correct|need to correct|i have to correct|need to fix what i said on|on that earlier one"),
     ("SHOULD_HAVE", "should have been|should've been|was actually|is actually|were actually|should of been|are actually|i said wrong|was supposed to say|that was wrong"),
     ("SCRATCH", "toss|lose|trash|dump|drop that|scratch|scrap|strike|delete|forget|disregard|ignore|erase|cancel|throw out|take back|forget about"),
@@ -149,7 +149,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("CLINCHED", "clinched|clinch|clinching|bent|flared|turned|crimped|legs flared|legs turned|legs bent|clinches"),
     ("LEG", "leg|legs|leg length"),
     ("CROWN", "crown|crowns|gauge|ga"),
-    ("EVERY", "every|spaced|spacing of|spacing is|at every|spaced at|spaced every|spacing|one every|pitch of|spacing was|on every|spaced out every|centers of|set every|spaced about"),
+    ("EVERY", "every|c/|spaced|spacing of|spacing is|at every|spaced at|spaced every|spacing|one every|pitch of|spacing was|on every|spaced out every|centers of|set every|spaced about"),
     ("APART", "apart|on center|on centers|o.c.|oc|on-center|center to center|centers|inch centers|in between|spacing|spaces|o/c|o c"),
     ("TABS", "tabs|cross tabs|cross-tabs|crosstabs|cross tab|tape tabs|tabs of tape|cross straps|crosstab|cross taps"),
     ("TAB_WORD", "tab"),
@@ -243,8 +243,8 @@ KINDS = (
 SIDES = (
     ("top", "top|upper|the top|top side|up top|top panel|top's|tops"),
     ("bottom", "bottom|lower|the bottom|bottom side|bottom panel|bottom's|underside|floor side"),
-    ("left", "left|left hand|left-hand|left side|left hand side|left-hand side|left panel|left cheek|left's"),
-    ("right", "right|right hand|right-hand|right side|right hand side|right-hand side|right panel|right cheek|right's"),
+    ("left", "left|lt|left hand|left-hand|left side|left hand side|left-hand side|left panel|left cheek|left's"),
+    ("right", "right|rt|right hand|right-hand|right side|right hand side|right-hand side|right panel|right cheek|right's"),
     ("left right", "both sides|each side|either side|both cheeks|left and right|right and left|both the sides|left and right sides|both side|both left and right"),
     ("top bottom", "top and bottom|bottom and top|top and the bottom|both top and bottom|top & bottom|the top and the bottom|the top and bottom"),
     ("top bottom left right", "all four sides in|all sides in"),

@@ -14,6 +14,8 @@ MISHEARD = (
     Misheard("str", "straight", "K_STRAIGHT", after=_NUMBERED, near=1),
     Misheard("strt", "straight", "K_STRAIGHT", after=_NUMBERED, near=1),
     Misheard("trans", "transition", "K_TRANSITION", after=_NUMBERED, near=1),
+    Misheard("trn", "transition", "K_TRANSITION", after=_NUMBERED, near=1),
+    Misheard("st", "straight", "K_STRAIGHT", after=("NUM SIZE", "NUM COMMA", "NUM NUM", "NUM MARKED"), near=1),
     Misheard("tran", "transition", "K_TRANSITION", after=_NUMBERED, near=1),
     Misheard("rdcr", "reducer", "K_TRANSITION"),
     Misheard("el", "elbow", "K_ELBOW", after=("NUM", "MARKED"), near=1),

@@ -42,7 +42,7 @@ def _big(*words: str):
 
 
 _WORK = ("picked up", "carried", "started", "grabbed", "did", "doing", "built", "made", "rubbing down", "rubbing", "taping", "stapling", "brought", "moved", "opened", "opened up", "closed", "closed up",
-         "folded", "folded up", "redid", "finished", "finishing", "building", "making", "checked", "checking", "measured", "marked", "laid out", "fixed", "looking at", "looked at", "dropped", "banged", "hit", "we're at", "at", "handed me",
+         "folded", "folded up", "redid", "finished", "finishing", "building", "making", "checked", "checking", "measured", "marked", "laid out", "fixed", "looking at", "looked at", "dropped", "banged", "hit", "we're at", "over at", "handed me", "done with", "finished with", "through with", "that makes", "you about", "word on", "story on", "wrapped up", "wrapped", "one i'm on is", "i'm on is", "going on", "moving to", "moved to", "over to", "up to", "deal with", "tackled", "starting",
          "terminé", "hice", "armé", "levanté", "cargué", "empecé", "revisé", "moví")  # fmt: skip
 _HAPPENS = ("fell", "came", "went", "took", "turned", "ended", "started", "sat", "gave", "looks", "needed", "fit", "lost", "picked", "failed", "passed", "caught", "slipped", "tipped", "blew", "got", "sits", "stands", "fights", "fought", "turned out", "wanted", "runs",
             "se cayó", "quedó", "salió", "llevó")  # fmt: skip
@@ -53,11 +53,13 @@ _PART_OF = f"{_PART} (?:FILL|TIGHT|IN_PLACE|WORD){{0,2}} (?P<f>ON|OF|IN) DET? {_
 SAID_BARE: tuple[tuple[str, object], ...] = (
     (f"NOT {_M} (?:COMMA|BUT) FILLER{{0,2}} (?P<m2>{MARK}) (?=SEP|$|HUNG|TAPED|STAPLED|RUBBED|BE|HAVE)", None),  # "not sixty-six, sixty-seven"
     (f"{START} {_M} (?=(?P<n>WORD|MOVE|MOVE_IN|MOVE_OUT|MOVE_DOWN|TAKES|FILLER|UNDONE|DAMAGE|END|PENDING|SEATED))", lambda row, match: _named(row, match) and _happens(row, match)),
+    (f"{START} {_M} (?:COMMA|STOP|QUERY) (?:(?:FILLER|TRADE_NOISE|SEE|WORD){{1,3}} (?:COMMA|STOP))? (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "Twenty-eight? Straight, …", "twenty-six, let's see, straight"
+    (f"(?:^|(?<=SEP)) (?:HAVE|FILLER) {_M} (?=SEALED|STAPLED|TAPED|HUNG|RUBBED)", _named),  # "got thirty-nine closed up"
     (f"{START} {_M} (?=(?:BE|QUESTION|FILLER|DET){{1,3}} SAME_AS)", None),
     (f"(?P<k>KIND) COMMA {_M} (?=COMMA|STOP|$)", lambda row, match: _no_measure(row, match)),
     (f"{START} {_M} ME (?=WORD|FILLER|STAPLED|TAPED|RUBBED|LAID|REDID|CUT_TO|HUNG)", None),
     (f"(?P<f>WORD|GENERIC) COMMA NUMBER? {_M} (?=COMMA)", _said("mine", "ours", "mío", "mía", "one")),
-    (f"(?P<f>(?:FILLER|WORD|ME|ON|UP|DOWN|DET|BE|MOVE|LAID|SEALED|REDID|CUT_TO|MOVE_UP|RUBBED|TAPED|TAPE|STAPLE|DAMAGE|AND){{1,4}}) {_M} (?=COMMA|STOP|$|FILLER|TRADE_NOISE|UP|DOWN|KIND|AND|WITH|WORD (?:COMMA|STOP|AND))", _big(*_WORK)),
+    (f"(?P<f>(?:FILLER|WORD|WITH|HEDGE|THIS|OVER|OUT|OF|IT|GENERIC|ANOTHER|TO|ME|ON|UP|DOWN|DET|BE|MOVE|LAID|SEALED|REDID|CUT_TO|MOVE_UP|RUBBED|TAPED|TAPE|STAPLE|DAMAGE|AND){{1,4}}) {_M} (?=COMMA|STOP|$|FILLER|TRADE_NOISE|UP|DOWN|KIND|AND|WITH|WORD (?:COMMA|STOP|AND))", _big(*_WORK)),
     (f"(?P<f>BE (?:DET|HEDGE|FILLER){{0,2}} OF|ON|OF|BE OF) DET? {_M} COMMA (?=(?:FILL){{0,2}} (?:KIND|SIZE))", _big("on", "for", "en")),  # "that's for seventy-six, straight"
     (_PART_OF, _said("on", "of", "in", "for", "de", "en")),
     (f"(?<!BE)(?P<f>ON) DET? {_M} {_ENDS}", _big("on", "en")),

@@ -44,7 +44,8 @@ SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){{0,3}} {_RANGE} (?=COMMA? (?:FILL|BOTH){{0,2}} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|I){{1,3}} {_LIST} (?=FILLER{{0,2}} COMMA (?:BOTH|ALL|FILL){{0,2}} (?:KIND|STAPLED|TAPED))", None),
     (f"(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET){{0,2}} {_LIST} (?=SEP|$|FILLER|ON RUN)", None),
-    (f"(?:^|(?<=SEP)) (?:FILLER|DET){{0,3}} (?P<list>{_M} (?:COMMA? {_M})+) COMMA? (?P<k>KIND) (?=SIZE|COMMA|STOP|$|ALL|STAPLED|TAPED|BE)", _next_to_each_other),
+    (f"{_LIST} (?=(?:FILLER|COMMA){{0,3}} (?:BOTH|ALL) (?:FILL|SIZE){{0,2}} (?P<k>KIND))", lambda row, match, ats: plural(row, match.start("k"))),
+    (f"(?P<list>{_M} (?:COMMA? {_M})+) COMMA? SIZE? (?P<k>KIND) (?=SIZE|COMMA|STOP|$|ALL|STAPLED|TAPED|BE)", _next_to_each_other),
     (f"(?:ALL_THAT|ALL|BOTH|FITTING|I|^|(?<=SEP)) (?:FILLER|DET|WORD){{0,2}} (?P<f>ON|OF) DET? {_RANGE} (?=BE|HAVE|COMMA|STOP|FILLER|STAPLED|TAPED|HUNG|RUBBED|$)", _of_all),
     (f"(?:(?<=SEP)|^|(?<=AND)) (?:FILLER|ME|BE){{0,2}} (?P<f>ON) DET? {_LIST} (?=COMMA? (?:BOTH|ALL|EACH)|COMMA (?:SIZE|KIND))", _of_all),
 )

@@ -49,7 +49,8 @@ def _shifts(claims: list[Claim], kind: str | None) -> list[Claim]:
     done: list[Claim] = []
     for one in claims:
         lone = one.value[0] if one.name == "side_moves" and len(one.value) == 1 else None
-        if lone is None or lone.side is not None or lone.by is None:
+        sideways = lone is not None and (lone.side is None or lone.side in ("left", "right") and lone.way is None)  # "jogs left six inches over three feet"
+        if lone is None or not sideways or lone.by is None:
             done.append(one)
             continue
         done.append(replace(one, name="offset_by", value=lone.by, took_back=()))

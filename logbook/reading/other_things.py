@@ -16,7 +16,7 @@ _NO_DUCT = frozenset(
 )  # what may be wet or torn and is no duct
 _DUCT = ("FITTING", "BOARD", "FACING", "IT", "PANEL", "DAMAGE_PLACE", "JOINT", "FLAP", "GENERIC", "MARKED")
 _CUTS = ("COMMA", "STOP", "BUT", "QUERY", "AND")
-_BETWEEN = ("DET", "WORD", "IN", "ON", "OF", "THROUGH", "BUILDING", "FILLER", "THIS")
+_BETWEEN = ("DET", "WORD", "IN", "ON", "OF", "THROUGH", "BUILDING", "FILLER", "THIS", "COUNTED", "GENERIC", "PLACE_NOUN")
 _OWNS = frozenset("my his her your their our mi su tu the a el la un una".split())
 _MACHINES = frozenset("compressor hose airline generator scaffold plumbing plumber drain sprinkler truck compresor manguera generador".split())
 
@@ -36,7 +36,7 @@ def of_something_else(row: Row, at: int) -> bool:
     if last + 1 < len(row.items) and row.items[last].concept.startswith("K_") and of_a_machine(row, last):
         return True  # "ripped my pants"
     followed = last < len(row.items) and row.items[last].concept in ("FACING", "BOARD", "PANEL", "FLAP", "SIDE", "JOINT", "IT")
-    told = not followed and bool(_NO_DUCT & set(behind)) and (behind[0] in _OWNS or behind[0] in ("in", "on", "through", "en"))
+    told = not followed and bool(_NO_DUCT & set(behind)) and (behind[0] in _OWNS or behind[0] in ("in", "on", "through", "en") or behind[0] in _NO_DUCT)
     return bool(_NO_DUCT & set(subject)) or told or _we_crushed_it(row, first, at)
 
 
