@@ -140,4 +140,4 @@ class Row:
 
     def words(self, first: int, last: int) -> str:
         """The text of items first to last - 1."""
-        return self.text[self.items[first].start : self.items[last - 1].end]
+        return self.text[self.items[first].start : self.items[min(last, len(self.items)) - 1].end]
