@@ -145,6 +145,7 @@ ENGLISH_TURNS = Turns(
     ),
     said_so=(r"(?:it|they|there|this one|mine|i|we|these|that one|she|everything|that)(?: actually| just)?",),
     affirms=(
+        r"(?:and )?now (?:it|the panel|she) (?:sits|seats|fits|drops in|drops right in|goes in|lies flat|lays flat)(?: (?:good|fine|nice|right|flat|tight|in|down|all the way))*",
         r"(?:{who} )?(?:is|are|did|does|do|has|have|'s|'re)(?: (?:it|them))?(?: (?:now|though|already|in|on|there|in there|on there|all|done|today|too|after all|anyway|just now|alright|all right|indeed))*",
         r"(?:it's|they're|that's|it is|they are|now it's|now they're|i've|we've)(?: (?:all|already|both|now|still))?(?: (?:in|on|there|in there|on there|done|now|in place|got (?:it|them)|done it|did it))+(?: (?:now|already|today|just now))?",
     ),
@@ -154,6 +155,8 @@ ENGLISH_TURNS = Turns(
         r"(?:it's|they're|it is|they are) not(?: (?:really|quite|now|actually|in|on|there|done|at all|though|all the way))*",
         r"not (?:really|quite|exactly|at all|all the way|all of it|everywhere)|(?:it |they |that one |this one )?(?:went|got put|goes|came|got) (?:together|in|up|out|on)? ?without(?: (?:it|them|any|one))?|without(?: (?:any|it|them))?",
     ),
+    out_again=(r"(?:took|pulled|yanked|ripped|popped|take|pull|taking|pulling) (?:it|them|'em|those|that|all of (?:it|them)|both)(?: back| right| all| straight)* (?:out|off|down)(?: again| after| later| of there)*",),
+    in_after_all=(r"(?:put|got|installed|slid|set|stuck) (?:it|them|'em|those|both|some|the things) (?:back |right )?(?:in|on)(?: after all| now| anyway| later| too)?",),
     leads=r"(?:(?:i'm|i am|we're) (?:looking|standing|staring) (?:right )?(?:at|by|next to|in front of) (?:it|this one)(?: right now| now)? and |i (?:checked|looked|went and looked|looked at it|just looked|just checked)(?: it)? and |but |found (?:it|them|some|one) |and |so |well |oh |wait |yes |yeah |yep |no |nope |nah |actually |now |then |though |sorry |it turns out |turns out |in fact |you know |except |only |just )*",
     # work that waits: {act} is one of `waiting`
     waiting=(

@@ -78,6 +78,8 @@ class Turns:
     said_so: tuple[str, ...] = ()
     affirms: tuple[str, ...] = ()
     denies: tuple[str, ...] = ()
+    out_again: tuple[str, ...] = ()  # at the end of a clause: what was in was taken out
+    in_after_all: tuple[str, ...] = ()  # at the end of a clause: what was forgotten was put in
     leads: str = ""
     room: tuple[str, ...] = ()
     wishes: tuple[str, ...] = ()

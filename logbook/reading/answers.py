@@ -7,7 +7,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
 from logbook.reading.undone import DENIED
 
-_YES = frozenset("yes yep yeah yup sure absolutely affirmative done did aye correct right sí si claro seguro simón".split())
+_YES = frozenset("check checked ticked listo lista yes yep yeah yup sure absolutely affirmative done did aye correct right sí si claro seguro simón".split())
 _NO = frozenset("no nope nah negative not nay".split())
 _I_DID = (["i", "did"], ["we", "did"], ["i", "have"], ["it", "is"], ["they", "are"], ["it", "was"], ["i", "sure", "did"], ["it", "sure", "is"])
 _ASKED = ("FILLER", "DET", "IT", "I", "QUESTION", "BE", "ON", "IN", "HAVE", "AND", "ALL", "IN_PLACE", "ASKS", "COMMA", "THIS", "WITH", "DOWN", "YET")

@@ -239,9 +239,14 @@ def _corrects(row: Row, first: int) -> bool:
     return False
 
 
+_DRIPS = ("leaked", "leaks", "leaking")
+
+
 def _leaks(row: Row, stated: Row, made, regions) -> None:
     """A leak test is an entry of its own, without a kind."""
+    read = any(item.concept == "CFM" for item in row.items)
     tests = [at for at, item in enumerate(row.items) if item.concept == "LEAK_TEST" and stated.string[at] == row.string[at]]
+    tests = [at for at in tests if read or row.words(at, at + 1).lower() not in _DRIPS]  # "the roof leaked but this one stayed dry"
     if not tests:
         return
     at = tests[0]

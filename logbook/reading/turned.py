@@ -30,6 +30,15 @@ def _says(words: str, language: Language, member: str) -> bool:
     return any(pattern.fullmatch(words) for pattern in _elliptic(language.code, member))
 
 
+@cache
+def _at_the_end(code: str, member: str) -> re.Pattern[str]:
+    return re.compile(rf"(?<![\w'])(?:{'|'.join(getattr(LANGUAGES[code].turns, member)) or '(?!)'})$")
+
+
+def _ends(words: str, language: Language, member: str) -> bool:
+    return _at_the_end(language.code, member).search(words) is not None
+
+
 def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Language) -> tuple[list[Claim], set[int], set[int]]:
     """The acts that a clause without an act of its own affirms or denies; the items that say so, and those of others' words that are of this piece."""
     made: list[Claim] = []
@@ -43,13 +52,14 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             made += hollow
             spent.update(at for at in range(hollow[0].first, clause.last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in ("NUM", "FITTING", "NUMBER", "MARKED"))
             continue
-        if place == 0 or clause.last - clause.first > 9 or any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
+        if place == 0 or clause.last - clause.first > 12 or any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
             continue
         words = _words(row, clause)
         yes = _says(words, language, "affirms")
         mended = not yes and _sets_right(words, language)
+        yes = yes or _ends(words, language, "in_after_all")
         bare = not yes and not mended and _says(words, language, "bare")
-        no = bare or not yes and not mended and _says(words, language, "denies")
+        no = bare or not yes and not mended and (_says(words, language, "denies") or _ends(words, language, "out_again"))
         if not (yes or no or mended) or (clause.last < len(row.items) and row.items[clause.last].concept == "QUERY"):
             continue  # "got it?" asks
         for act in _before(row, why, cut, place, yes or mended, language) if not bare else _material(row, cut, place):
@@ -96,7 +106,7 @@ def _words(row: Row, clause: Clause) -> str:
 
 
 def _sets_right(words: str, language: Language) -> bool:
-    rest = words[re.match(rf"{language.turns.leads}(?:i |we |then |found them and |found it and )*", words).end() :]
+    rest = words[re.match(rf"{language.turns.leads}(?:i |we |then |at first |back |found them and |found it and |(?:opened|cut|pulled|took|busted|popped) (?:it|her|that one|the \w+) (?:back |all )?(?:up|open|apart|down)(?: again)? )*(?:and )?(?:i |we )?", words).end() :]
     told = False
     while (match := next((m for pattern, _ in patterns(language.code, "mended") if (m := pattern.match(rest))), None)) is not None:
         told, rest = True, rest[match.end() :].removeprefix(",").strip().removeprefix("and ")

@@ -82,6 +82,8 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
     for at, concept in enumerate(concepts):
         if concept in ("PENDING", "NEED") and at and concepts[at - 1] == "NOT":
             return None
+        if concept == "NEED" and at and (concepts[at - 1] == "NO" or row.words(clause.first + at - 1, clause.first + at).lower().replace("’", "'").endswith("n't")):
+            return None  # "no need for vanes", "so it doesn't need any"
         if concept in ("PENDING", "NOT_DONE", "WILL", "NEED"):
             return clause.first + at
         if concept in _TO_DO and _is_soon(row, clause, clause.first + at):
@@ -296,7 +298,7 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
 
 _NONE_THAT = re.compile(
     r"(?:\bno|\bnot (?:an?|one)|\bnothing|n't (?:an?|find an?|a single|one|any)|\bnever find an?|\bno hay)\b.*?\b(?:that|which|i|we|it|que)?(?:'s| is| are)? ?(?:isn't|not|aren't|didn't|haven't|don't|doesn't|ain't|hasn't|without|un(?=taped|stapled)|no)\b"
-    r"|\bno \w+ (?:left )?un(?=taped|stapled)|\b(?:not|n't) without\b"
+    r"|\b(?:nothing|none|not one|not a|not an|no)\b.*?\bun(?=taped|stapled)|\bno \w+ (?:left )?un(?=taped|stapled)|\b(?:not|n't) without\b"
 )
 
 
@@ -432,7 +434,8 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
                 break
             lost = row.words(at + 1, at + 2).lower().split()[-1] if at + 1 < clause.last else ""
             if lost in ("missing", "loose", "out", "short", "peeling", "lifting", "suelta", "faltante", "skipped", "missed"):
-                made.append(claim(row, "(nothing)", None, begin, at + 2))  # "not one staple missing"
+                whole = concept in ("STAPLES", "STAPLE", "VANES", "TABS") and lost in ("missing", "skipped", "missed")
+                made.append(claim(row, DENIED[concept][0] if whole else "(nothing)", True if whole else None, begin, at + 2))  # "not one staple missing"
                 break
             if concept == "TAPE" and _is_used_up(row, clause, begin, at):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "no foil tape left, used cloth tape"
