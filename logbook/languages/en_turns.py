@@ -48,6 +48,8 @@ ENGLISH_TURNS = Turns(
         r"tabs? (?:is |are |were |was )?(?:\w+ )?(?:except|minus|but|short of|save|bar)\b",
     ),
     tabs_all=(r"(?:all|every one|each one)(?: \w+)?(?: of (?:them|'em))?(?: are| is|'re|'s)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice))*",),
+    # those that a denial is told of, behind them
+    tabs_left=(r"tabs? (?:that |which )?(?:i|we) (?:couldn't|could not|can't|didn't|never|haven't) (?:get |got |quite |even )*(?:bent|bend|down|over|folded|fold|to bend|to lay down|to lie down)",),
     tabs_done=(
         r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
         r"(?:bent|folded|laid|flattened|turned|hammered|pounded|knocked|crimped|pushed|pressed|beat)(?: (?:over|down|in|all|every|each|of|the|my|its|single|last|one|eight|ten|twelve))* tabs?(?: (?:over|down|in|flat|tight|back|all|around))*",
@@ -104,7 +106,7 @@ ENGLISH_TURNS = Turns(
     degrees=(
         r"(?:a few|a couple(?: of)?|some|tacked|little) (?:little |small )*(?:pieces|bits|dabs|strips|spots) of",
         r"(?:just |only )?(?:started|began)|(?:in the middle of|halfway through|half way through|partway through|part way through)",
-        r"(?:half|partly|partially|three quarters|two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
+        r"(?:(?<!and a )half|partly|partially|three quarters|two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
     ),
     # the same, as a thought of its own behind the act
     alone=(

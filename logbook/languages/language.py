@@ -58,6 +58,7 @@ class Turns:
     standing: tuple[str, ...] = ()
     tabs_short: tuple[str, ...] = ()
     tabs_done: tuple[str, ...] = ()
+    tabs_left: tuple[str, ...] = ()
     tabs_all: tuple[str, ...] = ()
     unhappened: tuple[tuple[str, tuple[str, ...]], ...] = ()
     missed: tuple[str, ...] = ()

@@ -77,7 +77,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})
     stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
-    for frames in (ends.FRAMES, moves.FRAMES[2:], staples.FRAMES[:10], tapes.FRAMES[:7], supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES[10:], tapes.FRAMES[7:]):
+    for frames in (ends.FRAMES, moves.FRAMES[2:], staples.FRAMES[:11], tapes.FRAMES[:7], supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES[11:], tapes.FRAMES[7:]):
         claims += run(frames, stated, taken)
     claims += sizes.sizes(stated, taken)
     claims += places.places(stated)

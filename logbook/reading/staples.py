@@ -176,7 +176,15 @@ def _of_the_sides(found: Found):
 _COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:OF DET)? (?:SIDE_WORD)"
 _ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
 
+def _hangers_apart(found: Found):
+    """ "hanger spacing on run five is four feet" """
+    item = found.item("n")
+    if 12 <= item.value.value <= _SPACING_MOST["hanger_spacing"]:
+        yield found.claim("hanger_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
 FRAMES = (
+    Frame("K_HANGER EVERY (?:ON|OF|RUN|NUM|DET|GENERIC|COMMA){0,5} BE (?P<w>(?P<n>LEN)) (?!BY)", _hangers_apart),
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),

@@ -27,9 +27,10 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
             continue
         if not named and not (stands and _named_before(row, part.first)):
             continue
-        if _NOT.search(part.words):
+        left = _found(part.words, language, "tabs_left")  # "a couple of the tabs I couldn't get bent"
+        if _NOT.search(part.words) and not left:
             continue  # a denial: read as every denial is
-        short = stands or _found(part.words, language, "tabs_short")
+        short = left or stands or _found(part.words, language, "tabs_short")
         if short and is_mended(cut_up, place, language):  # "bent half the tabs, came back and bent the rest"
             made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",), corrects=True, hedged=False))
             continue

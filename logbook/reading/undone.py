@@ -169,8 +169,8 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
         else:
             (name, value), about = DENIED[concept], "piece"
             denies = name
-            if value is not False:
-                continue
+            if value is not False or (concept == "SHOWS" and row.words(at, at + 1).lower().endswith("up") and not any(row.items[k].concept == "SCRIM" for k in range(max(0, at - 8), at))):
+                continue  # "if the lift shows up"
         if (name, about) in names:
             continue
         names.add((name, about))
@@ -285,7 +285,7 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
                     at += 3 + step
                     continue
                 if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
-                    neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP")
+                    neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER
                 ) or (neg == "NO" and concept == "VANES" and not follows):
                     last = at + past + 1 + step + 1
                     last = last + 1 if last < clause.last and _live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") else last
@@ -296,6 +296,8 @@ def _denials(row: Row, clause: Clause) -> list[Claim]:
     return made
 
 
+# a denial between two acts is of the one behind it: "rubbed down didn't trim it"
+_OF_ANOTHER = ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP", "STAPLE", "TAPE_IT", "RUB", "TRIM", "TRIMMED", "WIPE", "WIPED", "HEAT_IT", "REPAIR_IT")
 _NONE_THAT = re.compile(
     r"(?:\bno|\bnot (?:an?|one)|\bnothing|n't (?:an?|find an?|a single|one|any)|\bnever find an?|\bno hay)\b.*?\b(?:that|which|i|we|it|que)?(?:'s| is| are)? ?(?:isn't|not|aren't|didn't|haven't|don't|doesn't|ain't|hasn't|without|un(?=taped|stapled)|no)\b"
     r"|\b(?:nothing|none|not one|not a|not an|no)\b.*?\bun(?=taped|stapled)|\bno \w+ (?:left )?un(?=taped|stapled)|\b(?:not|n't) without\b"
