@@ -12,9 +12,9 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
+from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import Row
-from logbook.reading.undone import DENIED
 
 _PARTS_OF_IT = ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")
 _NAMING = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")

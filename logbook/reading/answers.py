@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
-from logbook.reading.undone import DENIED
 
 _YES = frozenset("check checked ticked listo lista yes yep yeah yup sure absolutely affirmative done did aye correct right sí si claro seguro simón".split())
 _NO = frozenset("no nope nah negative not nay".split())

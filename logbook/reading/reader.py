@@ -10,6 +10,7 @@ from logbook.facts import BY_NAME
 from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, moves, one_left_out, other_things, partly, places, sizes, staples, supports, tabs, tapes, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
+from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions, runs
 from logbook.reading.items import book, itemise, kind_concept
@@ -18,7 +19,7 @@ from logbook.reading.sameness import copies, mirrored
 from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
-from logbook.reading.undone import DENIED, undone
+from logbook.reading.undone import undone
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
 _SENTENCE = 60  # items; further back in a sentence without an end nothing reaches

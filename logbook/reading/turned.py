@@ -9,10 +9,10 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.compose import MEASURES
+from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import _WORDS, patterns, plain, trigger
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
-from logbook.reading.undone import DENIED
 
 _LOOK_BACK = 8  # clauses
 _SIZES_ONLY = (*MEASURES, "OF", "TO", "DET", "LONG", "AND", "ON", "RUN")

@@ -1,0 +1,332 @@
+"""Denials: "no vanes", "couldn't staple the back", and two denials that are none ("not a seam I didn't tape")."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+
+from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+
+# concept -> (fact, value when denied)
+DENIED = {
+    "STAPLED": ("stapled", False), "STAPLE": ("stapled", False), "STAPLES": ("stapled", False), "TAPED": ("taped", False),
+    "TAPE": ("taped", False), "TAPE_IT": ("taped", False), "RUBBED": ("rubbed_down", False), "RUB": ("rubbed_down", False), "VANES": ("vanes", False),
+    "FLAP": ("staple_flap", False), "TABS": ("cross_tabs", False), "SCRIM": ("scrim_shows", False), "SHOWS": ("scrim_shows", False),
+    "TRIMMED": ("trimmed", False), "TRIM": ("trimmed", False), "WIPED": ("surface_clean", False), "WIPE": ("surface_clean", False),
+    "PREHEATED": ("preheated", False), "SEATED": ("panel_seated", False), "REPAIRED": ("damage_repaired", False),
+    "TIE_RODS": ("reinforced", False), "CUT_LENGTH": ("cut_to_length", False), "DAMAGE": ("facing_damage", "none"),
+    "REPAIR_IT": ("damage_repaired", False), "HEAT_IT": ("preheated", False), "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
+}  # fmt: skip
+_ELSEWHERE = frozenset("truck box order backorder van shop trailer gangbox ground camión caja camino pedido bodega".split())  # parts that lie there are not in
+_LEFT_UNDONE = ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TIE_RODS")
+_SILENT = ("TIGHT", "SHIPLAP", "BUTT", "C_MASTIC", "CLOSURE", "HUNG", "ON_BENCH", "TIED", "MARK181", "SEATED", "HANG")
+_PASSES = (
+    "DET", "IT", "BE", "HEDGE", "THINK", "FILLER", "THIS", "HAVE", "HAVING", "ALL", "EACH", "WORD", "ON", "OF", "IN_PLACE", "GENERIC", "YET", "I",
+    "TURNING", "BOTH", "TO", "IT", "WITH", "ANOTHER", "GOING_TO", "MOVE", "FITTING", "TAKES", "AROUND", "UP",
+)  # fmt: skip
+PAST = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "HUNG")
+
+
+def live(row: Row, at: int) -> str:
+    """The concept of an item, or nothing where its words are used up."""
+    return "" if row.is_blank(at) else row.items[at].concept
+
+
+def denials(row: Row, clause: Clause) -> list[Claim]:
+    """The denials of one clause, each a claim on the fact that it denies."""
+    made: list[Claim] = []
+    at = clause.first
+    if row.items[clause.first].concept == "FIX" or (clause.first > 1 and row.items[clause.first - 2].concept == "FIX"):
+        flip = _flip(row, clause)
+        if flip is not None:
+            return [flip]
+    over = _none_without(row, clause)
+    if over:
+        return over
+    while at < clause.last:
+        concept = live(row, at)
+        if concept == "FORGOT" and at + 2 < clause.last and live(row, at + 1) == "DET" and live(row, at + 2) in ("TAPE", "STAPLES", "VANES", "TABS"):
+            made.append(claim(row, *DENIED[live(row, at + 2)], at, at + 3))
+            at += 3
+            continue
+        if concept == "FORGOT" and at + 1 < clause.last and live(row, at + 1) in ("RUB", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TAPE", "RUBBED", "STAPLED", "STAPLES", "VANES", "TABS"):
+            made.append(claim(row, *DENIED[live(row, at + 1)], at, at + 2))
+            at += 2
+            continue
+        if concept in ("EXCEPT", "ALL_BUT") and not any(live(row, k) in ("SAME_AS", "SAME_THING") for k in range(clause.first, at)):
+            noun = at + 1
+            while noun < clause.last and live(row, noun) in ("DET", "OF", "FILLER"):
+                noun += 1
+            if noun < clause.last and live(row, noun) in (*_LEFT_UNDONE, "TAPED", "STAPLED"):
+                made.append(claim(row, *DENIED[live(row, noun)], at, noun + 1))
+                at = noun + 1
+                continue
+        if concept == "BUT" and at == clause.first and clause.last - at <= 3 and live(row, clause.last - 1) in _LEFT_UNDONE and clause.last - at > 1:
+            if clause.last - at == 2 or live(row, at + 1) == "DET":  # "all set but the tape"
+                made.append(claim(row, *DENIED[live(row, clause.last - 1)], at, clause.last))
+                break
+        if concept == "NOT_FORGET":
+            act = next((k for k in range(at + 1, min(at + 4, clause.last)) if live(row, k) in DENIED and DENIED[live(row, k)][1] is False), None)
+            if act is not None:
+                made.append(claim(row, DENIED[live(row, act)][0], True, at, act + 1))
+                at = act + 1
+                continue
+        if concept in ("NOT", "NO", "NOT_DONE"):
+            found = _denied(row, clause, at)
+            made.extend(found)
+            if found:
+                at = found[-1].last
+                continue
+        if concept == "VANES":
+            away = [row.words(k, k + 1).lower().split()[-1] if row.items[k].concept != "BE" else "" for k in range(at + 1, min(at + 6, clause.last))]
+            if any(word in _ELSEWHERE for word in away) and not {"IN_PLACE", "PENDING"} & {live(row, k) for k in range(at + 1, clause.last)}:
+                end = next(k for k in range(at + 1, min(at + 6, clause.last)) if row.items[k].concept != "BE" and row.words(k, k + 1).lower().split()[-1] in _ELSEWHERE) + 1
+                made.append(claim(row, "vanes", False, at, end))
+                at = end
+                continue
+        if concept == "LEFT_OUT":
+            noun = next((k for k in range(at + 1, min(at + 4, clause.last)) if live(row, k) in ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")), None)
+            out = noun is not None and (row.words(at, at + 1).lower().split()[-1] in ("out", "off") or (noun + 1 < clause.last and live(row, noun + 1) in ("OUT", "MISSING", "OFF")))
+            if out:
+                ends = noun + 1 if live(row, noun + 1 if noun + 1 < clause.last else noun) not in ("OUT", "MISSING", "OFF") else noun + 2
+                made.append(claim(row, *DENIED[live(row, noun)], at, ends))
+                at = ends
+                continue
+        if concept in ("VANES", "FLAP", "SCRIM", "TAPE", "TABS", "PANEL", "TAPED", "RUBBED", "STAPLES") and at + 1 < clause.last:
+            past = _past_piece(row, clause, at) - at
+            behind = [live(row, at + past + k) if at + past + k < clause.last else "" for k in (1, 2, 3)]
+            step = next((k for k, c in enumerate(behind) if c in ("NOT", "MISSING", "OUT", "NO")), None)
+            if step is not None and row.words(at + past + 1 + step, at + past + 2 + step).lower() in _WIDE:
+                step = None  # "all taped, nobody had to tell me"
+            if step is not None and all(c in ("BE", "FILLER", "DET", "THIS", "ON", "IT") for c in behind[:step]):
+                neg = behind[step]
+                follows = behind[step + 1] if step + 1 < 3 else ""
+                name = DENIED["SEATED"] if concept == "PANEL" else DENIED[concept]
+                needless = at + 2 + step < clause.last and row.words(at + 2 + step, at + 3 + step).lower().split()[0] in _NEEDED
+                if needless:
+                    made.append(claim(row, "(nothing)", None, at, at + 3 + step))
+                    at += 3 + step
+                    continue
+                if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
+                    neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER
+                ) or (neg == "NO" and concept == "VANES" and not follows):
+                    last = at + past + 1 + step + 1
+                    last = last + 1 if last < clause.last and live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") else last
+                    made.append(claim(row, name[0], name[1], at, last))
+                    at = last
+                    continue
+        at += 1
+    return made
+
+
+# a denial between two acts is of the one behind it: "rubbed down didn't trim it"
+_OF_ANOTHER = ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP", "STAPLE", "TAPE_IT", "RUB", "TRIM", "TRIMMED", "WIPE", "WIPED", "HEAT_IT", "REPAIR_IT")
+_NONE_THAT = re.compile(
+    r"(?:\bno|\bnot (?:an?|one)|\bnothing|n't (?:an?|find an?|a single|one|any)|\bnever find an?|\bno hay)\b.*?\b(?:that|which|i|we|it|que)?(?:'s| is| are)? ?(?:isn't|not|aren't|didn't|haven't|don't|doesn't|ain't|hasn't|without|un(?=taped|stapled)|no)\b"
+    r"|\b(?:nothing|none|not one|not a|not an|no)\b.*?\bun(?=taped|stapled)|\bno \w+ (?:left )?un(?=taped|stapled)|\b(?:not|n't) without\b"
+)
+
+
+def _none_without(row: Row, clause: Clause) -> list[Claim]:
+    """ "there's no joint on it that isn't taped", "not a seam I didn't rub": two denials, one of them of the part, are none."""
+    if row.is_blank(clause.first):
+        return []
+    start = row.items[clause.first].start
+    said = row.words(clause.first, clause.last).lower().replace("’", "'")
+    match = _NONE_THAT.search(said)
+    if match is None:
+        return []
+    end = start + match.end()
+    act = next((k for k in range(clause.first, clause.last) if (row.items[k].end > end) and live(row, k) in _TWICE_DENIED), None)
+    between = row.text[end : row.items[act].start].lower().split() if act is not None else []
+    if act is None or len(between) > 3 or live(row, clause.first) in ("FIX",):
+        return []
+    name = DENIED.get(live(row, act), _TWICE_DENIED.get(live(row, act)))[0]
+    return [claim(row, name, True, clause.first, act + 1, hedged=False)]
+
+
+_TWICE_DENIED = {
+    **{concept: DENIED[concept] for concept in ("STAPLED", "STAPLE", "STAPLES", "TAPED", "TAPE", "TAPE_IT", "RUBBED", "RUB", "VANES", "TRIMMED", "WIPED", "REPAIRED", "BENT")},
+    "UNTAPED": ("taped", False), "UNSTAPLED": ("stapled", False),
+}  # fmt: skip
+
+
+def _past_piece(row: Row, clause: Clause, at: int) -> int:
+    """Past "for seven" in "the vanes for seven aren't in"."""
+    k = at + 1
+    if k >= clause.last or live(row, k) not in ("OF", "ON", "IN"):
+        return at
+    k += 1
+    while k < clause.last and (live(row, k) in ("DET", "FITTING", "NUMBER") or live(row, k).startswith("K_")):
+        k += 1
+    return k if k < clause.last and live(row, k) in ("NUM", "MARKED") else at
+
+
+def of_one_side(row: Row, clause: Clause, one: Claim) -> bool:
+    """ "couldn't staple the back", "the top isn't taped": of one side only."""
+    for at in range(max(clause.first, one.first - 4), min(clause.last, one.last + 4)):
+        item = row.items[at]
+        if item.concept == "OTHER_SIDE" or (item.concept == "SIDE" and len(item.value) == 1) or (item.concept == "BACK" and at > 0 and row.items[at - 1].concept == "DET"):
+            return one.name in ("stapled", "taped", "rubbed_down")
+    return False
+
+
+def _flip(row: Row, clause: Clause) -> Claim | None:
+    """ "no wait, they're not in": what was said last is denied, without being named again."""
+    concepts = [live(row, at) for at in range(clause.first, clause.last)]
+    at = next((at for at, concept in enumerate(concepts) if concept in ("NOT", "MISSING")), None)
+    if at is None:
+        return None
+    rest = [c for c in concepts[at + 1 :] if c not in ("IN", "IN_PLACE", "FILLER", "ON", "YET")]
+    before = [c for c in concepts[:at] if c not in ("FIX", "BE", "IT", "OTHER", "FILLER", "THIS", "DET", "NO", "I", "WORD")]
+    if rest or before:
+        return None
+    return claim(row, "(flip)", None, clause.first + at, clause.last)
+
+
+_NEEDED = ("required", "needed", "necessary", "requerida", "necesaria", "necesarias", "requeridas")
+_WIDE = frozenset(("nobody", "no one", "noone", "nobody's", "nobody has", "no one has", "neither of us", "none of us", "neither one of us", "nadie"))
+_DOUBTING = ("doubt", "think", "believe", "say", "swear", "dudo", "creo", "pienso")
+
+
+_NONE = re.compile(r"(?:no (?:hay|deje|dejo|dejamos|me quedo|nos quedo|quedo|queda|existe|tiene|encuentras?)|nunca (?:lo |la |le )?(?:dejo|deje)|nada|ningun[oa]?|ni un[oa]?|nadie)\b")
+
+
+def _none_is_not(row: Row, clause: Clause, begin: int) -> Claim | None:
+    """ "no hay junta que no esté encintada", "nada quedó sin encintar": none that is not is all."""
+    first = row.text[row.items[begin].start : row.items[clause.last - 1].end].lower().translate(_BARE)
+    if _NONE.match(first) is None:
+        return None
+    second = next((k for k in range(begin + 1, min(begin + 8, clause.last)) if live(row, k) in ("NOT", "NO") and not row.words(k, k + 1).lower().startswith("ni")), None)
+    act = None if second is None else next((k for k in range(second + 1, min(second + 5, clause.last)) if live(row, k) in DENIED), None)
+    if act is None or DENIED[live(row, act)][1] is not False or any(live(row, k) in (*DENIED, "AND", "OR") for k in range(begin + 1, second)):
+        return None
+    return claim(row, DENIED[live(row, act)][0], True, begin, act + 1, hedged=False)
+
+
+_BARE = str.maketrans("áéíóúü", "aeiouu")
+
+
+def _twice(row: Row, clause: Clause, begin: int) -> Claim | None:
+    """ "It isn't that it's not rubbed": two denials are none."""
+    around = _none_is_not(row, clause, begin)
+    if around is not None:
+        return around
+    if begin + 2 >= clause.last or row.words(begin + 1, begin + 2).lower().split()[0] not in ("that", "like", "as", "because", "que"):
+        return None
+    second = next((k for k in range(begin + 2, min(begin + 6, clause.last)) if live(row, k) == "NOT"), None)
+    act = None if second is None else next((k for k in range(second + 1, min(second + 4, clause.last)) if live(row, k) in DENIED), None)
+    if act is None or DENIED[live(row, act)][1] is not False:
+        return None
+    return claim(row, DENIED[live(row, act)][0], True, begin, act + 1, hedged=False)
+
+
+def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
+    if begin + 1 < clause.last and row.words(begin + 1, begin + 2).lower().split()[0] in ("just", "only", "simply", "sólo", "solo", "nomás"):
+        return []  # "not just stapled, taped too"
+    twice = _twice(row, clause, begin)
+    if twice is not None:
+        return [twice]
+    made: list[Claim] = []
+    at, steps = begin + 1, 0
+    start = begin
+    said = row.words(begin, begin + 1).lower()
+    doubts = said.split()[-1] in _DOUBTING or said.split()[-2:] in (["doubt", "that"], ["think", "that"], ["dudo", "que"], ["creo", "que"], ["pienso", "que"])
+    wide = said in _WIDE or doubts
+    while at < clause.last and steps < (12 if wide else 6):
+        concept = live(row, at)
+        if not wide and row.words(at, at + 1).lower() in ("so", "then", "so i", "por eso", "entonces"):
+            break  # "no heat gun so I just taped it"
+        if wide and (concept in ("NO", "FORGOT", "NOT_DONE") or row.words(at, at + 1).lower().startswith(("forg", "skip", "miss", "olvid"))):
+            made.append(claim(row, "(nothing)", None, begin, clause.last))  # "don't think I forgot the staples"
+            break
+        if concept in ("NEED", "PENDING") and at == begin + 1:  # "didn't need any tabs": says nothing of them
+            made.append(claim(row, "(nothing)", None, begin, clause.last))
+            break
+        if concept == "TROUBLE" and at - begin <= 2:
+            made.append(claim(row, "(nothing)", None, begin, at + 2 if at + 1 < clause.last and live(row, at + 1) == "WITH" else at + 1))
+            break
+        if concept in DENIED:
+            if concept == "BENT" and not any(item.concept in ("TABS", "TAB_WORD", "K_COLLAR") for item in row.items):
+                made.append(claim(row, "(nothing)", None, begin, at + 1))  # "nothing's folded yet": the blanks, no tabs
+                break
+            bent = next((k for k in range(at + 1, min(at + 4, clause.last)) if live(row, k) in ("BENT", "CLINCHED")), None)
+            if concept == "TABS" and bent is not None:
+                made.append(claim(row, "tabs_bent", False, start, bent + 1))
+                break
+            if concept == "SHOWS" and row.words(at, at + 1).lower() in _TURNED_UP and not any(row.items[k].concept == "SCRIM" for k in range(max(0, begin - 8), min(len(row.items), at + 4))):
+                made.append(claim(row, "(nothing)", None, begin, at + 1))  # "the delivery never showed"
+                break
+            lost = row.words(at + 1, at + 2).lower().split()[-1] if at + 1 < clause.last else ""
+            if lost in ("missing", "loose", "out", "short", "peeling", "lifting", "suelta", "faltante", "skipped", "missed"):
+                whole = concept in ("STAPLES", "STAPLE", "VANES", "TABS") and lost in ("missing", "skipped", "missed")
+                made.append(claim(row, DENIED[concept][0] if whole else "(nothing)", True if whole else None, begin, at + 2))  # "not one staple missing"
+                break
+            if concept == "TAPE" and _is_used_up(row, clause, begin, at):
+                made.append(claim(row, "(nothing)", None, begin, at + 1))  # "no foil tape left, used cloth tape"
+                break
+            name, value = DENIED[concept]
+            if value is not False and row.items[begin].concept != "NO":
+                made.append(claim(row, "(nothing)", None, begin, at + 1))
+                break
+            if concept == "SCRIM" and at + 1 < clause.last and live(row, at + 1) == "SHOWS":
+                at += 1
+            last = at + 1
+            if _is_the_trouble(row, clause, begin, at):
+                made.append(claim(row, "(nothing)", None, begin, last))
+                break
+            made.append(claim(row, name, value, start, last, **({"hedged": True} if doubts else {})))
+            if at + 1 < clause.last and live(row, at + 1) == "OR":
+                at, steps = at + 2, 0
+                continue
+            if at + 2 < clause.last and live(row, at + 1) == "AND" and row.items[begin].concept != "NO" and live(row, at + 2) in PAST:
+                at, steps = at + 2, 0
+                continue
+            break
+        one = concept == "NUM" and row.words(at, at + 1).lower() in ("one", "un", "una")
+        measured = concept in ("SIZE", "LEN", "NUM") and row.items[begin].concept == "NOT" and not one and not wide
+        if concept == "TIGHT" and row.items[begin].concept == "NOT" and not any(live(row, k) in ("TABS", "BENT", "STAPLES", "TAPE") for k in range(clause.first, at)):
+            start_at, end_at = row.items[clause.first].start, row.items[at].end
+            made.append(claim(row, "(open)", None, begin, at + 1, opens=(Open("piece", None, start_at, end_at),), hedged=False))
+            break
+        if concept in _SILENT or measured:
+            made.append(claim(row, "(nothing)", None, begin, at + 1))
+            break
+        part_of_it = concept in ("JOINT", "SIDE_WORD", "SIDE", "END", "ONE_SIDE") or one
+        if concept not in _PASSES and not wide and not (part_of_it and _act_follows(row, clause, at)):
+            break
+        at, steps = at + 1, steps + 1
+    return made
+
+
+_TURNED_UP = ("showed", "showed up", "show", "show up", "shows up", "shown")
+
+
+def _is_used_up(row: Row, clause: Clause, begin: int, at: int) -> bool:
+    """Whether a material was at an end or not at hand, which says nothing of the act: another was used, or none was needed any more."""
+    behind = row.words(at + 1, at + 2).lower() if at + 1 < clause.last else ""
+    if row.items[at].concept == "TAPE" and behind.split()[:1] in (["left"], ["on"], ["in"]) and row.words(at + 1, min(at + 4, clause.last)).lower().startswith(("left", "on the truck", "on hand", "in the box", "on the job", "in the truck", "on site")):
+        return True
+    others = [item.concept for item in row.items[at + 1 : at + 14]]
+    stop = next((k for k, c in enumerate(others) if c == "STOP"), len(others))
+    return any(c in ("CLOSURE", "C_MASTIC", "MARK181", "SEALED") for c in others[:stop])
+
+
+def _act_follows(row: Row, clause: Clause, at: int) -> bool:
+    """ "no corner of it is stapled": behind the part of it comes the act."""
+    for k in range(at + 1, min(at + 5, clause.last)):
+        if live(row, k) in PAST:
+            return True
+        if live(row, k) not in _PASSES and live(row, k) not in ("SIDE_WORD", "JOINT"):
+            return False
+    return False
+
+
+def _is_the_trouble(row: Row, clause: Clause, begin: int, at: int) -> bool:
+    """ "It's not the tape that's the problem": what is denied is not the tape."""
+    behind = row.text[row.items[at].end : row.items[clause.last - 1].end].lower().split()
+    if row.items[at].concept == "TAPE_IT" and behind[:1] == ["'s"]:
+        behind = ["that's"]
+    return row.items[begin].concept == "NOT" and live(row, begin + 1) == "DET" and behind[:1] in (["that's"], ["that"], ["which"], ["i'm"])
