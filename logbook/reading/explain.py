@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from logbook.reading.answers import answers
-from logbook.reading.compose import MEASURES, compose
+from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
 from logbook.reading.items import book, itemise
+from logbook.reading.size_pairs import MEASURES
 from logbook.reading.stance import clauses, stances
 from logbook.reading.tokens import tokens
 from logbook.reading.turned import supposed

@@ -35,6 +35,11 @@ class Item:
     took_back: tuple[Item, ...] = ()  # what a correction right here replaced
 
 
+def concept_at(items, at: int) -> str:
+    """The concept of the item at a place, or nothing before the first and behind the last."""
+    return items[at].concept if 0 <= at < len(items) else ""
+
+
 @dataclass(frozen=True)
 class Book:
     """A language's lexicon, laid out for looking up word by word (phrases) or by first word. Nobody writes into it."""

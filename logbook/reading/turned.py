@@ -8,10 +8,10 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.compose import MEASURES
 from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import _WORDS, patterns, plain, trigger
 from logbook.reading.grammar import Row
+from logbook.reading.size_pairs import MEASURES
 from logbook.reading.stance import Clause
 
 _LOOK_BACK = 8  # clauses

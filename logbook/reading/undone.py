@@ -1,4 +1,4 @@
-"""What was not done: work still to do ("still have to tape it"), which is an open item too, with the denials beside it."""
+"""Work still to do ("still have to tape it"), which is an open item too, and the denials beside it."""
 
 from __future__ import annotations
 

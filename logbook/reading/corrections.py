@@ -1,0 +1,170 @@
+"""What is set right where it stands ("20 by 16, no, 20 by 14"): measures, sides, ends of a print, opposites."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.reading.items import Item, concept_at
+from logbook.reading.size_pairs import LENGTHS, MEASURES, Size
+
+_BETWEEN_FIX = ("LONG", "APART", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE", "OF")
+MOVED = ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT", "MOVE", "DOWN", "UP", "IN")
+
+
+def corrected(items, text: str = ""):
+    """A measure, a word that takes it back, a measure of the same sort: the second counts and remembers the first."""
+    done: list[Item] = []
+    for place, item in enumerate(items):
+        if item.concept in MEASURES and done:
+            contrast = len(done) > 2 and done[-1].concept == "OF" and done[-2].concept == "NOT"  # "de catorce por diez, no de doce"
+            if contrast or _not_the(item, done, text):
+                done.pop()
+            spanish = not contrast and done[-1].concept == "NOT" and len(done) > 1 and text[done[-1].start : done[-1].end].lower() == "no" and done[-2].concept == "SIZE"  # "doce por diez no catorce por diez"
+            before = None if done[-1].concept == "NOT" and not spanish else _taken_back_by(item, done)
+            if before is None and done[-1].concept != "NOT":
+                before = _said_again(items, place, done)
+            if before is not None:
+                first = done[before]
+                long = [kept for kept in done[before + 1 :] if kept.concept in ("LONG", "APART")]
+                del done[before:]
+                done.append(_replacing(item, first))
+                done.extend(long[:1] if concept_at(items, place + 1) not in ("LONG", "APART") else ())
+                continue
+            elif _not_that(items, place, done):
+                first = next(i for i in range(len(done) - 1, -1, -1) if done[i].concept == item.concept or {done[i].concept, item.concept} <= set(LENGTHS))
+                del done[first + 1 :]
+                done[first] = replace(done[first], took_back=(*done[first].took_back, item))
+                continue
+        elif item.concept == "LETTER" and done and (first := _mark_before(items, place, done, text)) is not None:
+            old, start = done[first], done[-1].start if done[-1].concept == "DET" else item.start
+            del done[first:]
+            value = f"181A-{text[item.start : item.end].upper()}"
+            item = replace(item, concept="MARK181", value=value, start=start, read_as=value, took_back=(*old.took_back, replace(old, took_back=())))
+        elif done and any(item.concept in pair for pair in _OPPOSITES):
+            before = _opposite_before(item, done)
+            if before is not None:
+                first = done[before]
+                del done[before:]
+                item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
+        elif item.concept == "SIDE" and len(done) > 2 and (before := _other_side_before(item, done)) is not None:
+            first = done[before]
+            del done[before:]
+            item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
+        done.append(item)
+    return tuple(done)
+
+
+def _other_side_before(item: Item, done: list[Item]) -> int | None:
+    """ "Entra por la izquierda, no, por la derecha, cuatro": the way a side moves stands before the side that was wrong."""
+    at, fixed = len(done) - 1, False
+    while at >= 0 and len(done) - at <= 6 and (done[at].concept in _BETWEEN_FIX or done[at].concept in ("BY", "TO", "ON")):
+        fixed = fixed or done[at].concept == "FIX" or (done[at].concept in ("NO", "NOT") and _says_no(done[at]) and at > 0 and done[at - 1].concept in ("COMMA", "STOP"))
+        at -= 1
+    moves = at > 0 and fixed and done[at].concept == "SIDE" and done[at - 1].concept in MOVED
+    return at if moves and len(done[at].value) == len(item.value) == 1 and done[at].value != item.value else None
+
+
+def _mark_before(items, place: int, done: list[Item], text: str) -> int | None:
+    """ "181A-H, no wait, read it again, A-P": the end of the print alone, behind a word that takes the whole print back."""
+    if text[items[place].start : items[place].end].upper() not in ("P", "H", "M") or concept_at(items, place + 1) not in ("COMMA", "STOP", "QUERY", ""):
+        return None
+    at, fixed = len(done) - 1, False
+    while at >= 0 and len(done) - at <= _FURTHEST and (done[at].concept in _LOOSE or done[at].concept in _BETWEEN_FIX or done[at].concept == "DASH"):
+        fixed = fixed or done[at].concept == "FIX" or (done[at].concept in ("NO", "NOT") and _says_no(done[at]))
+        at -= 1
+    return at if at >= 0 and fixed and done[at].concept == "MARK181" else None
+
+
+_OPPOSITES = (("FEMALE", "MALE"), ("INSIDE", "OUTSIDE"))
+
+
+def _opposite_before(item: Item, done: list[Item]) -> int | None:
+    """ "by the male, no, the female": the other of a pair, with a word that takes it back between."""
+    at, fixed = len(done) - 1, False
+    while at >= 0 and len(done) - at <= 6 and (done[at].concept in _BETWEEN_FIX or done[at].concept in ("BY", "TO", "ON", "END", "IT", "THIS")):
+        fixed = fixed or done[at].concept == "FIX" or (done[at].concept == "NO" and _says_no(done[at]) and at > 0 and done[at - 1].concept in ("COMMA", "STOP"))
+        at -= 1
+    mates = next(pair for pair in _OPPOSITES if item.concept in pair)
+    return at if at >= 0 and fixed and done[at].concept in mates else None
+
+
+def _replacing(item: Item, first: Item) -> Item:
+    if first.concept == "SIZE" and item.concept in LENGTHS:  # "eighteen by twelve, no, fourteen"
+        pair = (first.value.pair[0], item.value.value)
+        item = Item("SIZE", Size(pair, first.value.unit, None), first.start, item.end, first.first, item.last, item.read_as)
+    return replace(item, took_back=(*first.took_back, replace(first, took_back=())))
+
+
+_LOOSE = ("WORD", "GENERIC", "SIDE_WORD", "ON", "OF", "I", "IT", "THIS", "LAID", "QUESTION", "SEE", "HAVE", "HAVING", "SAYS", "REDID", "TO", "FIX", "WILL", "ANOTHER", "TRADE_NOISE", "BE", "DET", "COMMA", "FILLER")
+_REPEATED = ("BACK", "EVERY", "ON", "LENGTH", "SIZE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "OFFSETS", "IN", "BY")
+_ENDS_SO = ("COMMA", "STOP", "QUERY", "AND", "", "LONG", "APART", "BACK", "STAPLED", "TAPED", "RUBBED")
+_FURTHEST = 14  # items
+
+
+def _said_again(items, place: int, done: list[Item]) -> int | None:
+    """ "back twenty-four, uh, no, I measured that again, back sixteen", "a forty-five, wait what am I saying, it's a ninety": words of no trade between."""
+    if concept_at(items, place + 1) not in _ENDS_SO or _just_one(items[place]):
+        return None
+    item, at = items[place], len(done) - 1
+    label = done[at].concept if done and done[at].concept in _REPEATED else None
+    at -= label is not None
+    fixed = loose = False
+    while at >= 0 and len(done) - at <= _FURTHEST:
+        concept = done[at].concept
+        if _just_one(done[at]) and not fixed:
+            at -= 1
+            continue
+        if concept in MEASURES or (concept not in _BETWEEN_FIX and (fixed or concept not in _LOOSE)):
+            break
+        bare = concept == "NO" and _says_no(done[at]) and at > 0 and done[at - 1].concept in ("COMMA", "STOP", "FILLER") and done[min(at + 1, len(done) - 1)].concept in ("COMMA", "FIX")
+        fixed = fixed or concept == "FIX" or bare
+        loose = loose or concept in ("WORD", "LAID", "QUESTION", "REDID")
+        at -= 1
+    if at < 1 or not fixed or not loose and label is None:
+        return None
+    if label is not None and done[at - 1].concept != label or done[at].concept == "NUM" and done[at - 1].concept.startswith("K_"):
+        return None
+    same = done[at].concept == item.concept or {done[at].concept, item.concept} <= set(LENGTHS)
+    return at if same else None
+
+
+def _just_one(item: Item) -> bool:
+    """ "The wrong one": no number."""
+    return item.concept == "NUM" and item.value.value == 1 and not item.value.digits
+
+
+def _taken_back_by(item: Item, done: list[Item]) -> int | None:
+    at, fixed, no = len(done) - 1, False, False
+    while at >= 0 and len(done) - at <= 7 and done[at].concept in _BETWEEN_FIX:
+        fixed = fixed or done[at].concept == "FIX"
+        no = no or (done[at].concept in ("NO", "NOT") and _says_no(done[at]))
+        at -= 1
+    if at < 0 or not (fixed or no):
+        return None
+    same = done[at].concept == item.concept or {done[at].concept, item.concept} <= set(LENGTHS)
+    partial = done[at].concept == "SIZE" and item.concept == "NUM" and len(done) - at <= 4
+    return at if same or partial else None
+
+
+def _says_no(item: Item) -> bool:
+    return item.end - item.start == 2  # the bare word "no", not "without" or "there's no"
+
+
+def _not_the(item: Item, done: list[Item], text: str) -> bool:
+    """ "La ocho, no la nueve": behind "no la" stands the other one; "la ocho, no, la nueve" sets it right."""
+    if item.concept != "NUM" or len(done) < 4 or [one.concept for one in done[-2:]] != ["NOT", "DET"] or done[-3].concept != "COMMA" or done[-4].concept != "NUM":
+        return False
+    return text[done[-2].start : done[-1].end].lower() in ("no la", "no el")
+
+
+def _not_that(items, place: int, done: list[Item]) -> bool:
+    """ "forty-two, not forty": what stands behind "not" is the withdrawn one."""
+    if items[place].concept == "NUM" and items[place].value.value == 1 and not items[place].value.digits:
+        return False  # "not one side of it"
+    if len(done) < 2 or done[-1].concept != "NOT" or done[-1].took_back:
+        return False
+    behind = done[-3:-1] if len(done) >= 3 else done[-2:-1]
+    last = behind[-1]
+    if last.concept == "COMMA" and len(behind) > 1:
+        last = behind[-2]
+    return last.concept == items[place].concept or {last.concept, items[place].concept} <= set(LENGTHS)
