@@ -11,8 +11,9 @@ import re
 from logbook.languages.language import Language
 from logbook.reading import article_marks
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention, angle_not_mark, of_others
+from logbook.reading.headings import Mention, of_others
 from logbook.reading.marks import MARK, START, mark_text, no_length
+from logbook.reading.no_marks import angle_not_mark
 
 _M = f"(?P<m>{MARK})"
 _ENDS = "(?=SEP|$|BE|HAVE|BUT|AND|NOT|NOT_DONE|KIND|SIZE|ME|WITH|OR|FILLER)"

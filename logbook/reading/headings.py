@@ -1,4 +1,4 @@
-"""Which fitting is spoken of: kinds and marks as they are named, batches, and runs."""
+"""Which fitting is spoken of: kinds and marks as they are named, and batches."""
 
 from __future__ import annotations
 
@@ -7,10 +7,26 @@ from dataclasses import dataclass, replace
 
 from logbook.languages.language import Language
 from logbook.reading import article_marks
-from logbook.reading.batches import batches, plural, up_to
-from logbook.reading.claims import Claim, TakenBack, claim
+from logbook.reading.batches import batches, up_to
 from logbook.reading.grammar import Row
-from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text, told_before, told_then
+from logbook.reading.marks import (
+    MARK,
+    SAID_OTHERWISE,
+    START,
+    mark_text,
+    told_before,
+    told_then,
+)
+from logbook.reading.no_marks import (
+    an_angle,
+    angle_not_mark,
+    counts_on,
+    counts_pieces,
+    just_one,
+    leads_to,
+    mark_before_kind,
+    reference,
+)
 from logbook.reading.other_things import of_a_machine
 
 NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
@@ -35,47 +51,8 @@ class Mention:
     pointed: bool = False  # a bare number behind an article: a piece only where something is said of it
 
 
-def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
-    """ "run two", "run C", and "run to" where nothing but a number can stand."""
-    made: list[Claim] = []
-    for match in row.find(f"(?:ON|OF)? (?P<w>RUN (?:NUMBER|HEDGE|BE)? (?P<m>{MARK}|LETTER))"):
-        first, last = match.span("m")
-        if taken.intersection(range(first, last)):
-            continue
-        value = mark_text(row, first, last, language)
-        if value is None:
-            continue
-        if "NOT" in [item.concept for item in row.items[max(0, match.start() - 1) : match.start("w")]]:  # "run two, not run three"
-            taken.update(range(match.start("w"), match.end("w")))
-            continue
-        taken.update(range(match.start("w"), match.end("w")))
-        backs = row.items[last - 1].took_back
-        one = claim(row, "run", value, match.start("w"), match.end("w"))
-        made.append(replace(one, took_back=tuple(TakenBack(str(b.value.value), b.start, b.end) for b in backs if b.concept == "NUM")))
-    for match in row.find("(?P<w>(?P<o>WORD|ANOTHER|FILLER) RUN) (?!NUM|NUMBER|LETTER|MARKED)"):
-        number = _ORDINALS.get(row.words(match.start("o"), match.end("o")).lower().split()[-1])
-        if number is not None and not taken.intersection(range(*match.span("w"))):
-            taken.update(range(*match.span("w")))
-            made.append(claim(row, "run", str(number), *match.span("w")))
-    for match in row.find("(?P<w>RUN (?P<to>TO|OF|ON|WORD)) (?=COMMA|STOP|KIND|SIZE|$|FITTING|FILLER)"):
-        word = row.items[match.start("to")]
-        number = _SOUNDS.get(row.text[word.start : word.end].lower())
-        if number is None or match.start("to") in taken:
-            continue
-        taken.update(range(*match.span("w")))
-        one = claim(row, "run", str(number[0]), *match.span("w"))
-        made.append(replace(one, read_as=f"{row.text[row.items[match.start('w')].start:row.items[match.start('w')].end]} {number[1]}"))
-    return made
-
-
-_SOUNDS = {"to": (2, "two"), "too": (2, "two"), "for": (4, "four"), "free": (3, "three"), "ate": (8, "eight"), "won": (1, "one"),
-           "sex": (6, "six"), "tree": (3, "three"), "fore": (4, "four")}  # fmt: skip
-
-
-_ORDINALS = {word: at for row in ("first second third fourth fifth sixth", "primera segunda tercera cuarta quinta sexta", "primer segundo tercer cuarto quinto sexto") for at, word in enumerate(row.split(), 1)}
-
-
 def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
+    """Every place of a note where a fitting is named, in spoken order."""
     made: list[Mention] = []
     used: set[int] = set()
     pointed: set[int] = set()  # pieces only pointed at: "collar seven into elbow four"
@@ -95,26 +72,26 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         " (?!BY (?!DET)|WIDE|LONG (?!OF? (?:NUM|LEN))|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD (?!OF)) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
     )
     for match in row.find(kind_mark):
-        if _leads_to(row, match.start("k")):
+        if leads_to(row, match.start("k")):
             pointed.update(range(match.start("k"), match.end()))
             continue
-        if not angle_not_mark(row, match) and not _just_one(row, match) and not taken.intersection(range(*match.span("m"))):
+        if not angle_not_mark(row, match) and not just_one(row, match) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:{START}|(?<=RUN NUM)|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?:FITTING|NUMBER){{0,2}} (?P<m>MARKED|NUM) (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH|FILLER)"):
-        if not taken.intersection(range(*match.span("m"))) and _mark_before_kind(row, match):
+        if not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
-        if not taken.intersection(range(*match.span("m"))) and not _counts_pieces(row, match.start("f")):
+        if not taken.intersection(range(*match.span("m"))) and not counts_pieces(row, match.start("f")):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
-        one = one or _an_angle(row, match)
-        if not one and not _counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
+        one = one or an_angle(row, match)
+        if not one and not counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:EXCEPT (?:ON|DET){0,2}|(?:(?<=SEP)|^) BE) (?P<m>MARKED|NUM) (?=BE (?:STAPLED|TAPED|RUBBED|NOT|HUNG)|NOT|HAVE (?:NO|NOT)|NOT_DONE)"):
-        if not taken.intersection(range(*match.span("m"))) and not _an_angle(row, match):  # "…, except 151 isn't rubbed", "that's 46 that's taped"
+        if not taken.intersection(range(*match.span("m"))) and not an_angle(row, match):  # "…, except 151 isn't rubbed", "that's 46 that's taped"
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"{START} ON DET? (?P<m>MARKED|NUM) (?=PENDING|NO|NOT|HAVE|NOT_DONE|BE|FILLER (?:HAVE|PENDING)|UNDONE|FORGOT)"):
         if not taken.intersection(range(*match.span("m"))):
@@ -191,7 +168,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
-        if match.start("k") not in pointed and not _reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):
+        if match.start("k") not in pointed and not reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):
             add(_mention(row, match))
     for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? (?:BE|COMMA) (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):
         if row.words(*match.span("f")).lower() in _MINE and not taken.intersection(range(*match.span("m"))):
@@ -326,112 +303,3 @@ def _returns_to(row: Row, first: int) -> bool:
     if first > 0 and _oh_and(row, first):
         return True
     return said[-2:] in (["back", "to"],) and (at < 2 or any(row.items[k].concept in ("STOP", "QUERY", "FILLER") for k in range(max(0, at - 3), at)))
-
-
-def _mark_before_kind(row: Row, match) -> bool:
-    """ "103 straight, run 4", "T4 tee": a mark, where "one elbow", "four elbows", "ninety elbow", "ten collar" are none."""
-    item = row.items[match.start("m")]
-    if item.concept == "MARKED":
-        return True
-    kind, value = row.items[match.start("k")].concept, item.value.value
-    named = [i.concept for i in row.items[match.start() : match.start("m")]]
-    if "FITTING" in named or "NUMBER" in named:
-        return True
-    angle = kind in ("K_ELBOW", "K_WYE", "K_OFFSET") and value in (90, 45, 30, 60, 22, 15)
-    return value > 1 and value.denominator == 1 and not angle and kind not in ("K_COLLAR", "K_HANGER", "K_REPAIR", "K_REGISTER") and not plural(row, match.start("k"))
-
-
-def _counts_pieces(row: Row, at: int) -> bool:
-    """ "three-piece ninety": the pieces of an elbow, not a piece with a mark."""
-    before = row.items[at - 1] if at else None
-    hyphen = before is not None and before.concept == "NUM" and "-" in row.text[before.end : row.items[at].start]
-    return hyphen or (before is not None and before.concept == "NUM" and row.words(at, at + 1).lower().startswith(("piece", "pieza")))
-
-
-def _counts_on(row: Row, at: int) -> bool:
-    """ "four sides stapled, four taped": the second four counts sides too."""
-    if row.items[at].concept != "NUM" or row.items[at].value.value > 4 or at + 1 >= len(row.items) or row.items[at + 1].concept not in ("STAPLED", "TAPED", "RUBBED"):
-        return False
-    for k in range(at - 1, max(0, at - 8), -1):
-        if row.items[k].concept in ("STOP", "QUERY"):
-            return False
-        if row.items[k].concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM":
-            return True
-    return False
-
-
-def _just_one(row: Row, match) -> bool:
-    """ "it's a straight one", "the straight one": a word for the thing, where "straight one" alone is number 1."""
-    at = match.start("k")
-    said = row.words(*match.span("m")).lower()
-    if said == "uno" and at > 0 and row.words(at - 1, at).lower().split()[-1] in ("el", "la", "del", "al"):
-        return False  # "la recta uno"
-    return said in ("one", "uno", "una") and at > 0 and row.items[at - 1].concept in ("DET", "ANOTHER", "SIZE", "LEN")
-
-
-def angle_not_mark(row: Row, match) -> bool:
-    """ "elbow ninety": 90 and 45 behind an elbow are its angle; "elbow 45 on run 5" is number 45, as "elbow 44 on run 5" is 44.
-
-    "Elbow ninety on run two" stays an angle: nearly every elbow is one, and few jobs reach number 90.
-    """
-    first, last = match.span("m")
-    if last - first != 1 or row.items[first].concept != "NUM" or match.re.groupindex.get("k") is None:
-        return False
-    kind = row.items[match.start("k")].concept
-    value = row.items[first].value.value
-    if value == 45 and [item.concept for item in row.items[last : last + 3]] == ["ON", "RUN", "NUM"] and not _numbered(row, match.start("k")):
-        return False
-    if kind in ("K_ELBOW", "K_WYE") and value in (90, 45) and _turns_otherwise(row, first):
-        return False
-    return kind in ("K_ELBOW", "K_WYE") and value in (90, 45) or kind == "K_OFFSET" and row.items[first].concept == "LEN"
-
-
-def _an_angle(row: Row, match) -> bool:
-    """ "The forty-five on run six is elbow twelve", "that ninety is number seventeen": a word for the thing, which is named behind."""
-    at = match.start("m")
-    if row.items[at].concept != "NUM" or row.items[at].value.value not in (90, 45) or at == 0 or row.items[at - 1].concept not in ("DET", "THIS"):
-        return False
-    ahead = [item.concept for item in row.items[at + 1 : at + 12]]
-    named = next((k for k, c in enumerate(ahead) if c == "BE"), None)
-    rest = [c for c in ahead[named + 1 : named + 3] if c != "DET"] if named is not None else []
-    heavy = row.words(at - 1, at).lower() in ("the", "that", "this") and ahead[:1] == ["BE"] and ahead[1:2] not in (["STAPLED"], ["TAPED"], ["RUBBED"], ["HUNG"], ["FILLER"], ["NOT"], ["BOTH"])
-    return heavy or bool(rest) and (rest[0] in ("NUMBER", "FITTING") or rest[0].startswith("K_") or rest[0] == "MARKED")
-
-
-def _turns_otherwise(row: Row, at: int) -> bool:
-    """ "Elbow forty-five, that's its number, it's a ninety": another turn is told right behind, so this is its mark."""
-    value = row.items[at].value.value
-    for k in range(at + 1, min(at + 11, len(row.items))):
-        item = row.items[k]
-        if item.concept in ("FIX", "NO", "NOT", "OR", "STOP", "AND") or item.concept.startswith("K_"):
-            return False
-        angle = item.concept in ("NUM", "DEG") and item.value.value in (90, 45) and item.value.value != value
-        if angle and (item.concept == "NUM" and row.items[k - 1].concept in ("DET", "COMMA") or "NUMBER" in [i.concept for i in row.items[at:k]]):
-            return True
-    return False
-
-
-def _numbered(row: Row, at: int) -> bool:
-    """Whether the piece has its number already right before: "fitting 7, elbow 45 on run 5"."""
-    while at > 0 and row.items[at - 1].concept in ("COMMA", "BE", "DET", "FILLER", "THIS", "IT"):
-        at -= 1
-    return at > 0 and row.items[at - 1].concept in ("NUM", "LETTER")
-
-
-def _leads_to(row: Row, at: int) -> bool:
-    """ "collar seven into elbow four", "lets into straight 14": the other piece, not the one spoken of."""
-    behind = at - 1
-    while behind >= 0 and row.items[behind].concept in ("DET", "SIDE", "OF", "SIDE_WORD"):
-        behind -= 1
-    if behind < 1:
-        return False
-    said = row.words(behind, behind + 1).lower()
-    return said in ("into", "onto", "in to", "on to the side of", "let into", "en el", "dentro del") and any(
-        row.items[k].concept.startswith("K_") or row.items[k].concept == "FITTING" for k in range(max(0, behind - 8), behind)
-    )
-
-
-def _reference(row: Row, at: int, taken: set[int]) -> bool:
-    """A kind that is only pointed at: "into the tee", "off the main elbow"."""
-    before = [row.items[k].concept for k in range(max(0, at - 2), at) if k not in taken]
-    return any(c in ("TIED", "FROM", "OFF", "BY", "FT2") for c in before) or before[-1:] == ["TO"] or before == ["TO", "DET"]

@@ -5,8 +5,8 @@ from __future__ import annotations
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
-from logbook.reading.headings import MARK, mark_text
 from logbook.reading.items import WHOLE
+from logbook.reading.marks import MARK, mark_text
 
 _KEPT = frozenset("above over under underneath below behind outside inside beside near by beneath sobre arriba debajo encima detrás bajo junto".split())
 _LED = frozenset("in at on to up down en al".split())

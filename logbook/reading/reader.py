@@ -12,9 +12,10 @@ from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
-from logbook.reading.headings import mentions, runs
+from logbook.reading.headings import mentions
 from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.phrases import phrases_said
+from logbook.reading.runs import runs
 from logbook.reading.sameness import copies, mirrored
 from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances

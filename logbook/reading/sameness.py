@@ -8,7 +8,7 @@ from logbook.facts import Move
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
-from logbook.reading.headings import MARK, mark_text
+from logbook.reading.marks import MARK, mark_text
 
 SIZES = ("inlet_size", "outlet_size", "branch_size")
 _OPPOSITE = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}

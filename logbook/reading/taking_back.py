@@ -9,7 +9,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
-from logbook.reading.headings import MARK, mark_text
+from logbook.reading.marks import MARK, mark_text
 from logbook.said import Withdraws
 
 _NAMES = {

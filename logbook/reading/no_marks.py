@@ -1,0 +1,115 @@
+"""Numbers and kinds that name no piece: an elbow's angle, a count of sides, a piece that is only pointed at."""
+
+from __future__ import annotations
+
+from logbook.reading.batches import plural
+from logbook.reading.grammar import Row
+
+
+def mark_before_kind(row: Row, match) -> bool:
+    """ "103 straight, run 4", "T4 tee": a mark, where "one elbow", "four elbows", "ninety elbow", "ten collar" are none."""
+    item = row.items[match.start("m")]
+    if item.concept == "MARKED":
+        return True
+    kind, value = row.items[match.start("k")].concept, item.value.value
+    named = [i.concept for i in row.items[match.start() : match.start("m")]]
+    if "FITTING" in named or "NUMBER" in named:
+        return True
+    angle = kind in ("K_ELBOW", "K_WYE", "K_OFFSET") and value in (90, 45, 30, 60, 22, 15)
+    return value > 1 and value.denominator == 1 and not angle and kind not in ("K_COLLAR", "K_HANGER", "K_REPAIR", "K_REGISTER") and not plural(row, match.start("k"))
+
+
+def counts_pieces(row: Row, at: int) -> bool:
+    """ "three-piece ninety": the pieces of an elbow, not a piece with a mark."""
+    before = row.items[at - 1] if at else None
+    hyphen = before is not None and before.concept == "NUM" and "-" in row.text[before.end : row.items[at].start]
+    return hyphen or (before is not None and before.concept == "NUM" and row.words(at, at + 1).lower().startswith(("piece", "pieza")))
+
+
+def counts_on(row: Row, at: int) -> bool:
+    """ "four sides stapled, four taped": the second four counts sides too."""
+    if row.items[at].concept != "NUM" or row.items[at].value.value > 4 or at + 1 >= len(row.items) or row.items[at + 1].concept not in ("STAPLED", "TAPED", "RUBBED"):
+        return False
+    for k in range(at - 1, max(0, at - 8), -1):
+        if row.items[k].concept in ("STOP", "QUERY"):
+            return False
+        if row.items[k].concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM":
+            return True
+    return False
+
+
+def just_one(row: Row, match) -> bool:
+    """ "it's a straight one", "the straight one": a word for the thing, where "straight one" alone is number 1."""
+    at = match.start("k")
+    said = row.words(*match.span("m")).lower()
+    if said == "uno" and at > 0 and row.words(at - 1, at).lower().split()[-1] in ("el", "la", "del", "al"):
+        return False  # "la recta uno"
+    return said in ("one", "uno", "una") and at > 0 and row.items[at - 1].concept in ("DET", "ANOTHER", "SIZE", "LEN")
+
+
+def angle_not_mark(row: Row, match) -> bool:
+    """ "elbow ninety": 90 and 45 behind an elbow are its angle; "elbow 45 on run 5" is number 45, as "elbow 44 on run 5" is 44.
+
+    "Elbow ninety on run two" stays an angle: nearly every elbow is one, and few jobs reach number 90.
+    """
+    first, last = match.span("m")
+    if last - first != 1 or row.items[first].concept != "NUM" or match.re.groupindex.get("k") is None:
+        return False
+    kind = row.items[match.start("k")].concept
+    value = row.items[first].value.value
+    if value == 45 and [item.concept for item in row.items[last : last + 3]] == ["ON", "RUN", "NUM"] and not _numbered(row, match.start("k")):
+        return False
+    if kind in ("K_ELBOW", "K_WYE") and value in (90, 45) and _turns_otherwise(row, first):
+        return False
+    return kind in ("K_ELBOW", "K_WYE") and value in (90, 45) or kind == "K_OFFSET" and row.items[first].concept == "LEN"
+
+
+def an_angle(row: Row, match) -> bool:
+    """ "The forty-five on run six is elbow twelve", "that ninety is number seventeen": a word for the thing, which is named behind."""
+    at = match.start("m")
+    if row.items[at].concept != "NUM" or row.items[at].value.value not in (90, 45) or at == 0 or row.items[at - 1].concept not in ("DET", "THIS"):
+        return False
+    ahead = [item.concept for item in row.items[at + 1 : at + 12]]
+    named = next((k for k, c in enumerate(ahead) if c == "BE"), None)
+    rest = [c for c in ahead[named + 1 : named + 3] if c != "DET"] if named is not None else []
+    heavy = row.words(at - 1, at).lower() in ("the", "that", "this") and ahead[:1] == ["BE"] and ahead[1:2] not in (["STAPLED"], ["TAPED"], ["RUBBED"], ["HUNG"], ["FILLER"], ["NOT"], ["BOTH"])
+    return heavy or bool(rest) and (rest[0] in ("NUMBER", "FITTING") or rest[0].startswith("K_") or rest[0] == "MARKED")
+
+
+def _turns_otherwise(row: Row, at: int) -> bool:
+    """ "Elbow forty-five, that's its number, it's a ninety": another turn is told right behind, so this is its mark."""
+    value = row.items[at].value.value
+    for k in range(at + 1, min(at + 11, len(row.items))):
+        item = row.items[k]
+        if item.concept in ("FIX", "NO", "NOT", "OR", "STOP", "AND") or item.concept.startswith("K_"):
+            return False
+        angle = item.concept in ("NUM", "DEG") and item.value.value in (90, 45) and item.value.value != value
+        if angle and (item.concept == "NUM" and row.items[k - 1].concept in ("DET", "COMMA") or "NUMBER" in [i.concept for i in row.items[at:k]]):
+            return True
+    return False
+
+
+def _numbered(row: Row, at: int) -> bool:
+    """Whether the piece has its number already right before: "fitting 7, elbow 45 on run 5"."""
+    while at > 0 and row.items[at - 1].concept in ("COMMA", "BE", "DET", "FILLER", "THIS", "IT"):
+        at -= 1
+    return at > 0 and row.items[at - 1].concept in ("NUM", "LETTER")
+
+
+def leads_to(row: Row, at: int) -> bool:
+    """ "collar seven into elbow four", "lets into straight 14": the other piece, not the one spoken of."""
+    behind = at - 1
+    while behind >= 0 and row.items[behind].concept in ("DET", "SIDE", "OF", "SIDE_WORD"):
+        behind -= 1
+    if behind < 1:
+        return False
+    said = row.words(behind, behind + 1).lower()
+    return said in ("into", "onto", "in to", "on to the side of", "let into", "en el", "dentro del") and any(
+        row.items[k].concept.startswith("K_") or row.items[k].concept == "FITTING" for k in range(max(0, behind - 8), behind)
+    )
+
+
+def reference(row: Row, at: int, taken: set[int]) -> bool:
+    """A kind that is only pointed at: "into the tee", "off the main elbow"."""
+    before = [row.items[k].concept for k in range(max(0, at - 2), at) if k not in taken]
+    return any(c in ("TIED", "FROM", "OFF", "BY", "FT2") for c in before) or before[-1:] == ["TO"] or before == ["TO", "DET"]

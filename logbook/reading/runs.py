@@ -1,0 +1,50 @@
+"""Which run is spoken of: "run two", "run C", "the second run"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, TakenBack, claim
+from logbook.reading.grammar import Row
+from logbook.reading.marks import MARK, mark_text
+
+
+def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
+    """ "run two", "run C", and "run to" where nothing but a number can stand."""
+    made: list[Claim] = []
+    for match in row.find(f"(?:ON|OF)? (?P<w>RUN (?:NUMBER|HEDGE|BE)? (?P<m>{MARK}|LETTER))"):
+        first, last = match.span("m")
+        if taken.intersection(range(first, last)):
+            continue
+        value = mark_text(row, first, last, language)
+        if value is None:
+            continue
+        if "NOT" in [item.concept for item in row.items[max(0, match.start() - 1) : match.start("w")]]:  # "run two, not run three"
+            taken.update(range(match.start("w"), match.end("w")))
+            continue
+        taken.update(range(match.start("w"), match.end("w")))
+        backs = row.items[last - 1].took_back
+        one = claim(row, "run", value, match.start("w"), match.end("w"))
+        made.append(replace(one, took_back=tuple(TakenBack(str(b.value.value), b.start, b.end) for b in backs if b.concept == "NUM")))
+    for match in row.find("(?P<w>(?P<o>WORD|ANOTHER|FILLER) RUN) (?!NUM|NUMBER|LETTER|MARKED)"):
+        number = _ORDINALS.get(row.words(match.start("o"), match.end("o")).lower().split()[-1])
+        if number is not None and not taken.intersection(range(*match.span("w"))):
+            taken.update(range(*match.span("w")))
+            made.append(claim(row, "run", str(number), *match.span("w")))
+    for match in row.find("(?P<w>RUN (?P<to>TO|OF|ON|WORD)) (?=COMMA|STOP|KIND|SIZE|$|FITTING|FILLER)"):
+        word = row.items[match.start("to")]
+        number = _SOUNDS.get(row.text[word.start : word.end].lower())
+        if number is None or match.start("to") in taken:
+            continue
+        taken.update(range(*match.span("w")))
+        one = claim(row, "run", str(number[0]), *match.span("w"))
+        made.append(replace(one, read_as=f"{row.text[row.items[match.start('w')].start:row.items[match.start('w')].end]} {number[1]}"))
+    return made
+
+
+_SOUNDS = {"to": (2, "two"), "too": (2, "two"), "for": (4, "four"), "free": (3, "three"), "ate": (8, "eight"), "won": (1, "one"),
+           "sex": (6, "six"), "tree": (3, "three"), "fore": (4, "four")}  # fmt: skip
+
+
+_ORDINALS = {word: at for row in ("first second third fourth fifth sixth", "primera segunda tercera cuarta quinta sexta", "primer segundo tercer cuarto quinto sexto") for at, word in enumerate(row.split(), 1)}
