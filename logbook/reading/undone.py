@@ -12,7 +12,6 @@ from logbook.reading.stance import Clause
 
 _HANGING = ("HANG", "HUNG")
 _BESIDE = ("TIED", "C_MASTIC", "SEALED", "CUT_TO", "SCREWS", "CLOSURE")
-_STRONG = 5  # letters of "still": a bare "have to" about nothing of ours is no open item
 
 
 @dataclass(frozen=True)
