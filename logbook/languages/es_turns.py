@@ -35,6 +35,7 @@ SPANISH_TURNS = Turns(
         (r"no (?:me |le |nos |se )?(?:queria |quieren? |quiso )?(?:peg(?:a|an|o|aron|ar)|agarr(?:a|an|o|aron|ar)|prend(?:e|en|io|ieron)|aguant(?:a|an|o|aron)|qued(?:a|an|o|aron) (?:bien )?(?:pegad|firme|fij)\w*|entr(?:a|an|o|aron)|asient(?:a|an)|asent(?:o|aron))(?: bien| parej\w)?", ()),
     ),
     missed=(
+        rf"(?:por|en|de|del|al|a) (?:(?:la|el|las|los|un|una|parte|lado) |de )*{_SPOT}(?: de (?:(?:la|el|los|las) )?(?:arriba|abajo|atras|adelante|derecha|izquierda|lado))? (?:todavia |aun |ya )?no$",
         rf"(?:la|el|lo|las|los) (?:de )?(?:la |el )?{_SPOT}(?: de (?:arriba|abajo|atras))? no (?:la |lo |le |las |los )?(?:alcance|alcanzo|pude|llegue|encinte|engrape|talle|hice|toque|grape)\b",
         rf"(?:se me (?:paso|pasaron|fue|fueron|olvido|olvidaron)|me salte|no (?:le |lo |la )?(?:alcance(?: a)?|llegue(?: a)?|pude|alcanzo|alcanzamos|pudimos)(?: (?:llegar|encintar|engrapar|tallar|cubrir|doblar|meter|tapar|grapar|poner|alcanzar|hacer)\w*)?(?: a| hasta)?|me brinque|deje (?:sin|de)|(?:deje|dejamos) (?:fuera)?)"
         rf" (?:(?:por|en|de|del|al|a|hasta|toda|todo) )*(?:el |la |los |las |un |una |su |ese |esa )*(?:{_SOME}|(?:ultim[oa]s? |otr[oa]s? |mer[oa] |mism[oa] )*{_SPOT}|ahi|alla)\b",
@@ -96,6 +97,7 @@ SPANISH_TURNS = Turns(
     ),
     earlier=r"que (?:le |te |les )?(?:dije|mand[eé]|report[eé]|anot[eé]|pas[eé]|di|hice|hicimos|grab[eé]|platiqu[eé]) (?:en la mañana|hace rato|hace ratito|ayer|antes|temprano|al rato|antier|el otro d[ií]a|la otra vez|antes del lonche|hace una hora)|de (?:hace rato|hace ratito|la mañana|ayer|antes|antier)\b",
     takes_back=(
+        ("last", r"(?:no |(?<=no ))(?:me |nos |te )?(?:apuntes|apunten|anotes|anoten|registres|registren|guardes|guarden|cuentes|cuenten|tomes en cuenta|tomen en cuenta) (?:lo último|lo ultimo|la última(?: nota)?|la ultima(?: nota)?|la nota anterior|lo anterior|el último mensaje|eso último)"),
         ("last", r"(?:copia |cancela |borra |bórrame |quita |olvida |ignora |elimina |tira )?(?:lo último|la última(?: nota)?|la nota anterior|el último mensaje) y (?:bórralo|bórrala|bórrenlo|bórrenla|borralo|borrala|cancélalo|cancelalo|quítalo|quitalo|olvídalo|olvidalo|elimínalo|eliminalo)"),
         ("last", r"(?:borra|bórrame|borren|olvida|olvídate de|cancela|ignora|elimina|quita|tira|descarta) (?:lo|la nota|el mensaje|la grabación) que (?:acabo de|te acabo de|les acabo de) (?:decir|mandar|grabar|decirte|mandarte)"),
         ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula) (?:la|esa) (?:nota|grabación|entrada) (?:de la |del |de el |de |sobre la |sobre el )"),

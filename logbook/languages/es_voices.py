@@ -11,7 +11,15 @@ _AGAIN = ("la corté de nuevo", "lo corté de nuevo", "la corté otra vez", "lo 
 _BRING = ("tráeme", "tráiganme", "tráenos", "tráete", "mándame", "mándenme", "mándanos", "consígueme", "consíganme", "pásame", "pásenme", "súbeme", "súbanme", "bájame", "alcánzame", "apártame")
 _SCOLDED = ("me regañaron por", "me regañó por", "nos regañaron por", "me llamaron la atención por", "me gritaron por", "se quejaron por", "se quejaron de que", "me reclamaron por", "me reclamaron que", "me regañan por", "nos regañan por")
 
+# what is climbed, carried up or hung that is no duct
+_CLIMBED = ("la escalera", "las escaleras", "a la escalera", "al andamio", "el andamio", "la herramienta", "las herramientas", "el material", "la caja", "las cajas", "el board", "los rollos", "al techo", "la lámina")
+_HUNG_UP = ("el teléfono", "el celular", "la llamada", "el radio", "la herramienta", "la chamarra", "mi chamarra", "el casco", "la bolsa", "la extensión", "la lámpara", "las lámparas", "la luz")
+_ELSEWHERE = "|".join([f"{verb} {thing}" for verb in ("subí", "subimos", "me subí", "nos subimos", "bajé", "bajamos") for thing in _CLIMBED] + [f"{verb} {thing}" for verb in ("colgué", "colgamos") for thing in _HUNG_UP])
+
 CONCEPTS: tuple[tuple[str, str], ...] = (
+    ("TRADE_NOISE", _ELSEWHERE),
+    ("SHIFT", "hoy traemos|hoy traigo|hoy usamos|hoy uso|hoy llevamos|hoy vamos a usar|hoy vamos con|hoy tenemos|hoy nos toca|hoy toca|hoy andamos con|hoy trabajamos con|el día de hoy"),
+    ("FLAP", "aleta para engrapar|aletas para engrapar|aleta para grapar|aletas para grapar|pestaña para engrapar|pestaña para grapar|solapa para engrapar|solapa para grapar|ceja para engrapar|ceja para grapar|lengüeta para engrapar|la aleta de engrapar|aletas de engrapar|aleta de grapar"),
     ("FIX", "|".join(_MEASURED)),
     ("REDID", "|".join(_AGAIN)),
     ("REMIND", "|".join(_BRING)),

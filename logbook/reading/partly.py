@@ -206,6 +206,12 @@ def _act_of_others(row: Row, why: dict[int, str], cut, place: int) -> int | None
     return None
 
 
+def not_after_all(own: Row) -> list[Claim]:
+    """ "Encintado no perdón todavía no": said and taken back in one breath, without a comma."""
+    found = own.find("(?P<act>STAPLED|TAPED|RUBBED) FIX (?:NOT_DONE|YET NOT|NOT YET|NOT) (?=SEP|$)")
+    return [claim(own, _ACTS[own.items[m.start("act")].concept], False, m.start() + 1, m.end(), corrects=True, hedged=False) for m in found]
+
+
 def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     """ "Taped all but the top", "stapled every side except the back": not all of it is done."""
     made: list[Claim] = []

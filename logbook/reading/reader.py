@@ -70,7 +70,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *away.claims, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
+    claims: list[Claim] = [*answered, *away.claims, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.FRAMES[:2], stated, taken)
@@ -175,14 +175,18 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
     made: list[Claim] = []
     for one, other in zip(named, named[1:]):
         between = [item.concept for item in row.items[one.last : other.first]] + [row.items[other.first].concept]
-        if one.mark is None or other.mark is None or between[:1] != ["AND"] or len(between) > 2:
+        if one.mark is None or other.mark is None or between[:1] != ["AND"] or len([c for c in between if c != "DET"]) > 2:
             continue
         said = row.words(after, after + 1).lower().split() if (after := _past_run(row, other.last)) < len(row.items) else []
         if row.items[min(after, len(row.items) - 1)].concept == "BE" and said[-1:] and said[-1] in _PLURAL:  # "straight 4 and elbow 5 on run two are taped"
             stop = next((k for k in range(after, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
             stop = min([stop, *(m.first for m in named if m.first >= after)])
-            made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < stop and c.name in ("stage", "stapled", "taped", "rubbed_down", "run")]
-        acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in ("stage", "stapled", "taped", "rubbed_down")]
+            made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < stop and c.name in (*_ACTS_OF_BOTH, "run")]
+        elif row.items[min(after, len(row.items) - 1)].concept == "COMMA":  # "la recta 4 y la recta 5, engrapadas": a form that is said only of several
+            stop = next((k for k in range(after + 1, len(row.items)) if row.items[k].concept in ("STOP", "QUERY", "BUT", "EXCEPT")), len(row.items))
+            stop = min([stop, *(m.first for m in named if m.first >= after)])
+            made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if after < c.first < stop and c.name in _ACTS_OF_BOTH and row.words(c.first, c.last).lower().endswith(("adas", "ados"))]
+        acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in _ACTS_OF_BOTH]
         made += [replace(c, first=other.last - 1, last=other.last, uses=()) for c in acts]
     return made
 
@@ -198,6 +202,7 @@ def _excepted(row: Row, named, claims: list[Claim]) -> list[Claim]:
     return made
 
 
+_ACTS_OF_BOTH = ("stage", "stapled", "taped", "rubbed_down")
 _PLURAL = frozenset("are were están estan quedaron van fueron".split())
 
 

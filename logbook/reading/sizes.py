@@ -145,6 +145,15 @@ def _angle(found: Found):
             yield found.claim("(angle)", value, uses=(), took_back=taken_back((item,), lambda back: back.value.value))
 
 
+def _cut_the_piece(found: Found):
+    """ "Corté la ochenta y cinco a veintiocho pulgadas": the piece's number between the cut and its length."""
+    if found.row.words(found.at("cut"), found.at("cut") + 1).lower() in _CUT_WORDS and found.item("n").value.value >= 4:
+        yield from _cut_to(found)
+
+
+_CUT_WORDS = frozenset("corté corte cortamos recorté recorte recortamos acorté acorte acortamos".split())
+
+
 def _pieces(found: Found):
     value = found.item("n").value.value
     named = found.row.words(found.at("p"), found.at("p") + 1).lower()
@@ -162,6 +171,7 @@ FRAMES = (
     Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} (?:MARKED|NUM LETTER?)? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
     Frame("(?:^|(?<=SEP)|(?<=I)) (?P<cut>MOVE) (?:DET|FITTING|K_STRAIGHT|NUMBER){0,3} (?:NUM|MARKED)? TO (?P<n>LEN) (?!BY|APART)", _cut_down),
+    Frame("(?P<cut>WORD) (?:DET|KIND|FITTING|NUMBER){1,3} (?:NUM|MARKED) TO (?P<n>NUMB) (?!BY|APART|K_HANGER)", _cut_the_piece),
     Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
     Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD|NUM IN NUM|NUM ON NUM|RATIO)", _cut),
     # the offset before the length, which may follow it

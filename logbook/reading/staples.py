@@ -160,7 +160,8 @@ def _counted(found: Found):
     """ "taped all four", "stapled just two": sides without the word."""
     said = found.row.words(found.at("o"), found.at("n")).lower().split()
     count = found.item("n").value.value
-    if (said[:1] in (["all"], ["por"]) and count == 4) or (said[0] in ("just", "only", "nomás", "solo", "sólo", "solamente") and count <= 3):
+    few = said[0] in ("just", "only", "nomás", "nomas", "solo", "sólo", "solamente", "nada") and count <= 3
+    if (said[:1] in (["all"], ["por"]) and count == 4) or (few and said[-1] != "on"):  # "only on two": how far apart
         yield from _sides(found)
 
 
@@ -216,7 +217,7 @@ FRAMES = (
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,4}} {_ACTS})", _sides),
     Frame(f"(?P<w>SIDE_WORD (?:FILL){{0,2}} {_ACTS} COMMA (?P<n>NUM)) (?=SEP|$)", _sides),
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,3}} (?P<acts>TAPE|STAPLES))", _sides),
-    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
+    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:ON|OF|BY)? (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
     Frame(f"(?P<w>ALL DET? (?P<n>NUM) (?:BE)? {_ACTS}) (?=SEP|$)", _of_the_sides),
     Frame("(?P<w>SIDE_WORD (?:BE)? (?P<acts>STAPLED|TAPED) (?:COMMA|ON|ALL){0,2} (?P<n>NUM)) (?=SEP|$)", _sides),
     Frame(f"(?P<w>{_COUNT} (?:OF|ON|WITH) (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),

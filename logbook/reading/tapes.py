@@ -27,7 +27,7 @@ def _mark(found: Found):
 
 
 _NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez de|en lugar de)(?: the| any| that| using| some| la| el)*$")
-_NOT_IT = re.compile(r"^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)")
+_NOT_IT = re.compile(r"^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)|^,? (?:yo )?(?:ya )?no (?:le |se le )?(?:llev|trae|traj|traí|tien|tuv|hay|hub|había|puse|puso|pusimos|pusieron|eché|echamos|usé|usamos|ocup|us[oó]\b)")
 
 
 def _closure(found: Found):
@@ -162,6 +162,7 @@ FRAMES = (
     Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
     Frame("TAPES (?:TAPES|OF|COMMA){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER)", _width),
+    Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$)", _width),
     # closures
     Frame("(?P<m>MARK181)", _mark),
