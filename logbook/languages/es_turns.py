@@ -10,7 +10,7 @@ from logbook.languages.language import Turns
 _SOME = r"(?:(?:nomas |solo |como |solamente |nada mas )?(?:un|una|uno|dos|tres|cuatro|cinco|un par|unos?|unas|unos cuantos|unas cuantas|algunos|algunas|varios|varias|la mitad|un pedazo|un pedacito|un cacho|un cachito|un tramo|otro|otra|el ultimo|la ultima|los ultimos|las ultimas|el resto|la mayoria|los demas|las demas|los otros|las otras)(?: de (?:ellos|ellas|los|las))?)"
 _SPOT = (
     r"(?:esquinas?|esquinitas?|orillas?|puntas?|lados?|partes?|caras?|costados?|pedazos?|pedacitos?|cachos?|cachitos?|tramos?|juntas?|costuras?|uniones|union|arriba|abajo|atras|adelante|enfrente|izquierda|derecha|izquierdo|derecho|"
-    r"fondo|techo|piso|resto|traslape|medio|centro|pulgadas?|pies?|ultimas?|ultimos?|otras?|otros?|aletas?|grapas?|lenguetas?|pestanas?|pestañas?|tabs?)"
+    r"fondo|techo|piso|ramal|ramales|rama|hembra|macho|resto|traslape|medio|centro|pulgadas?|pies?|ultimas?|ultimos?|otras?|otros?|aletas?|grapas?|lenguetas?|pestanas?|pestañas?|tabs?)"
 )
 
 SPANISH_TURNS = Turns(

@@ -18,6 +18,8 @@ _ELSEWHERE = "|".join([f"{verb} {thing}" for verb in ("subí", "subimos", "me su
 
 CONCEPTS: tuple[tuple[str, str], ...] = (
     ("TRADE_NOISE", _ELSEWHERE),
+    ("NOT_DONE", "las dejé fuera|los dejé fuera|la dejé fuera|lo dejé fuera|las dejamos fuera|las dejé afuera|las dejamos afuera"),
+    ("GAP", "una luz de|luz de"),
     ("SHIFT", "hoy traemos|hoy traigo|hoy usamos|hoy uso|hoy llevamos|hoy vamos a usar|hoy vamos con|hoy tenemos|hoy nos toca|hoy toca|hoy andamos con|hoy trabajamos con|el día de hoy"),
     ("FLAP", "aleta para engrapar|aletas para engrapar|aleta para grapar|aletas para grapar|pestaña para engrapar|pestaña para grapar|solapa para engrapar|solapa para grapar|ceja para engrapar|ceja para grapar|lengüeta para engrapar|la aleta de engrapar|aletas de engrapar|aleta de grapar"),
     ("FIX", "|".join(_MEASURED)),

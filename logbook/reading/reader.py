@@ -66,7 +66,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     ]
     left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in but_one}), cut), *partly.half_done(own.blanked(short_at), cut)]
     stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
-    headed = row.blanked({at for at in not_own if at not in of_piece} | (turned_at - of_piece)).blanked(left.plans)
+    headed = row.blanked({at for at in not_own if at not in of_piece} | (turned_at - of_piece)).blanked(left.plans | staples.side_counts(row))
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.reading.claims import Found, Frame, taken_back, unit_of
+from logbook.reading.grammar import Row
 
 _OWNERS = {
     "STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "TABS": "cross_tab_spacing",
@@ -45,6 +46,17 @@ def _between(found: Found):
     """ "Three inches between staples on nine", "tres pulgadas entre grapas" """
     if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("between", "entre"):
         yield from _spacing(found)
+
+
+def _lies_between(found: Found):
+    """ "La distancia entre grapas es de cuatro" """
+    if "grapa" in found.row.words(found.at("b"), found.at("b") + 1).lower() and 1 <= found.item("n").value.value <= 12:
+        yield from _spacing(found)
+
+
+def side_counts(row: Row) -> set[int]:
+    """The "tres" of "engrapé tres lados y encinté tres": a count of sides, and no piece's number."""
+    return {m.start("n") for m in row.find("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?:STAPLED|TAPED) ONLY? (?P<n>NUM) (?=SEP|$)")}
 
 
 _ELSEWHERE = frozenset("some few couple rest others other half most several one back top bottom left right side sides end ends underside corner corners algunas resto otras lado".split())
@@ -226,7 +238,11 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
     Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED) (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),
-    Frame("NUM SIDE_WORD (?:[^STOP QUERY]){0,14} (?P<w>(?P<acts>STAPLED|TAPED) OF (?P<n>NUM)) (?=SEP|$)", _sides),  # "grapada de tres lados y encintada de tres"
+    Frame("NUM SIDE_WORD (?:[^STOP QUERY]){0,14} (?P<w>(?P<acts>STAPLED|TAPED) OF DET? (?P<n>NUM)) (?=SEP|$)", _sides),  # "grapada de tres lados y encintada de tres"
+    Frame("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?P<w>(?P<acts>STAPLED|TAPED) ONLY? (?P<n>NUM)) (?=SEP|$)", _sides),  # "engrapé tres lados y encinté tres"
+    Frame("(?:STAPLED|TAPED) (?:FILL|ON|OF){0,3} NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} ONLY (?P<w>(?P<n>NUM) (?P<acts>STAPLED|TAPED)) (?=SEP|$)", _sides),
+    Frame("(?P<w>(?P<b>APART) BE OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
+    Frame("K_HANGER (?:FILL){0,2} (?P<w>TO (?P<n>LEN)) (?=SEP|$|AND|APART)", _spacing),
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
     Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT)", _other_spacing),
     Frame("COMMA (?:FILL|AND){0,2} (?P<w>(?P<n>NUMB)) ON DET? (?P<s>SIDE|BACK|OTHER_SIDE|END|SIDE_WORD|WORD)", _other_spacing),

@@ -167,6 +167,7 @@ FRAMES = (
     # closures
     Frame("(?P<m>MARK181)", _mark),
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
+    Frame("(?P<w>NOT IT? SEALED (?:FILL|BRANCH_WORD|JOINT|SIDE|END){0,3} NOT?) (?=SEP|$|AND)", _flag("taped", False)),  # "no sellé el ramal"
     Frame("(?P<w>UNTAPED)", _flag("taped", False)),
     Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
