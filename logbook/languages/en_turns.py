@@ -34,7 +34,7 @@ ENGLISH_TURNS = Turns(
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
         (r"popp(?:ed|ing)(?: (?:out|loose|off|up))?|pulled (?:out|through|loose|off)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
-        (r"loose(?! panel| piece| sheet| glass| insulation)|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud", ()),
+        (r"loose(?! panel| piece| sheet| glass| insulation)|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well|about|around|roughly|almost|nearly|like|just|every|exactly|right at|closer|a (?:little|bit|hair) (?:over|under|more|less|past|wide)|\d))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud", ()),
         (r"(?:corners?|seams?|joints?|sides?|back|top|bottom|left|right|spots?|underside|edges?)(?:'s| is| are)?(?: still| a little| kinda| kind of| wide)* open", ("taped", "cross_tabs")),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
@@ -45,6 +45,7 @@ ENGLISH_TURNS = Turns(
     ),
     tabs_short=(
         r"(?:all but|only|just|a few|few|some|half|most|a couple|couple|one|two|three|four|five|six|ten)(?: \w+)?(?: of)?(?: the| my| those| them)?(?: \w+)? tabs?|tabs? (?:on|at) (?:the )?(?:one|two|three|top|bottom|left|right|back|front)",
+        r"tabs? (?:that )?(?:i|we) (?:(?:just|really|still) )*(?:couldn't|can't|could not|didn't|never could|never) (?:\w+ )?(?:get|bend|fold|reach|turn|flatten|lay|get to)\b",
         r"tabs? (?:is |are |were |was )?(?:\w+ )?(?:except|minus|but|short of|save|bar)\b",
     ),
     tabs_all=(r"(?:all|every one|each one)(?: \w+)?(?: of (?:them|'em))?(?: are| is|'re|'s)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice))*",),
@@ -101,7 +102,7 @@ ENGLISH_TURNS = Turns(
     ),
     # how little of it, said before the act
     fractions=(
-        r"(?:half|most|some|part|parts|bits|less than half|more than half|three quarters|two thirds|a third|a quarter|one third|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent)(?: of)? (?:the|it|'em|them|my|that|those|its)(?:'s|s)?",
+        r"(?<!and a )(?<!and )(?:half|most|some|part|parts|bits|less than half|more than half|three quarters|two thirds|a third|a quarter|one third|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent)(?: of)? (?:the|it|'em|them|my|that|those|its)(?:'s|s)?",
     ),
     degrees=(
         r"(?:a few|a couple(?: of)?|some|tacked|little) (?:little |small )*(?:pieces|bits|dabs|strips|spots) of",
@@ -110,6 +111,7 @@ ENGLISH_TURNS = Turns(
     ),
     # the same, as a thought of its own behind the act
     alone=(
+        rf"^(?:except|all but|every side but|all sides but|but|bar|save)(?: for)? (?:the|that|my) (?:last |back |far |other |whole )?(?:one|{_SPOT}) (?:by|against|up against|at|under|behind|near|next to|towards?|facing|along|over|above|below|where|on|in|that's|that is|i|we) .{{2,40}}$",
         r"^(?:but |well |or |and |just |only |at least )*(?:most|some|part|half|parts|bits|nearly all|almost all|not quite all|not all|just about all|about half|maybe half|nearly|almost) of (?:it|them|that|'em)(?: anyway| anyways| at least| so far| though)?$",
         r"^(?:but |well |or |and )*(?:mostly|partly|partially|partway|part way|halfway|half way|for the most part|in spots|in places|not (?:completely|entirely|fully|quite|all the way(?: around| down| in)?|everywhere|all around|perfect))(?: anyway| though| at least)?$",
         r"^(?:but |well |or |and |at least |just )*(?:as (?:far|much|good|best|well) as|where|wherever|what|whatever|everything|best) (?:i|we) (?:could|can)(?: reach| get| do)?(?: at| to| into)?(?: it| there)?(?: anyway)?$",
@@ -119,6 +121,7 @@ ENGLISH_TURNS = Turns(
         rf"^give or take(?: the| a)? {_SPOT}$",
     ),
     left_to_do=(
+        rf"^(?:but |and |i |we |still |just |only )*(?:got|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* {_SPOT} (?:when|once|as soon as|after|if) .*$",
         rf"^(?:but |and |though |just |only )*(?:the |that |one )?(?:whole |back |bottom |top |left |right |other |last )*{_SPOT}(?: still| yet)?(?: needs it| needs doing| needs (?:some|more)| to go| to do| left to do| to be done| has to be done| needs to be done)(?: yet| still| tomorrow| later)?$",
         rf"^(?:but |and |i |we |still |i've |we've |i'm |just |only )*(?:got|have|had|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta go back for|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* {_SPOT}(?: to (?:do|go|finish)| left(?: to do)?| yet| later| tomorrow)*$",
         rf"^(?:but |and |then )*(?:i'll|i will|we'll|gonna|i'm gonna|i'm going to) (?:get|do|finish|catch|hit|go back for|come back for|come back and get|go back and get)(?: the| that| my)?(?: whole| back| bottom| top| left| right| other| last)* {_SPOT}(?: later| tomorrow| after lunch| after| in a bit| when .*)?$",
@@ -179,6 +182,7 @@ ENGLISH_TURNS = Turns(
     ),
     # what he was after and did not get or use
     wishes=(
+        r"(?:the|that) (?:one|stuff|tape|piece|roll|junk) (?:before (?:it|this|that|this one|that one)|that was on (?:it|there)(?: before| first)?|i had on (?:it|there)(?: before| first)?) (?:was|had)\b.*\b(?:tore|pulled|ripped|took|peeled|threw|tossed|scrapped|trashed)\b.*",
         r"(?:i|we) (?:was|were) (?:after|hoping for|shooting for|looking for|going for|aiming for|thinking of|thinking about|gonna use|going to use|planning on)",
         r"(?:i|we)(?:'d|'d have| had)? (?:wanted|would've liked|would have liked|liked|meant to use|planned on|thought about|considered|figured on|thought of)\b",
         r"(?:i|we) (?:had|brought|pulled|got) [\w ]+? (?:out for|in mind|in hand|lined up|ready for)\b|(?:was|were) going to (?:use|go with|put|be)\b|(?:almost|nearly) (?:used|went with|put)\b",

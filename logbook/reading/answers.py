@@ -53,7 +53,17 @@ def _is_asked(row: Row, clause: Clause, reply: Clause) -> bool:
     if sign.concept != "COMMA" or not alone:
         return False
     ticked = row.text[sign.start : sign.end] in (":", "-", "–", "—", "=")
+    if reply.last < len(row.items) and row.items[reply.last].concept == "COMMA":
+        return ticked or _is_ticked_off(row, clause, reply)
     return ticked or reply.last >= len(row.items) or row.items[reply.last].concept == "STOP"
+
+
+def _is_ticked_off(row: Row, clause: Clause, reply: Clause) -> bool:
+    """ "Rubbed, no, the squeegee walked off": a sentence that begins with the one act, and a reason behind the answer that is no other act put in its place."""
+    if clause.last - clause.first != 1 or (clause.first > 0 and row.items[clause.first - 1].concept not in ("STOP", "QUERY")):
+        return False
+    stop = next((k for k in range(reply.last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    return not any(item.concept in DENIED or item.concept in ("CLOSURE", "C_MASTIC", "MARK181", "I", "NUM", "LEN") for item in row.items[reply.last : stop])
 
 
 def _reply(row: Row, clause: Clause) -> bool | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 from logbook.languages.language import Language
@@ -34,6 +35,12 @@ def _gap(found: Found):
         yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
     elif item.value.value <= 12:
         yield found.claim("gap", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
+def _gap_after(found: Found):
+    """ "tight except the one corner, call it a sixteenth": the size of the gap stands behind the corner that has it."""
+    if found.item("n").value.value <= 2:
+        yield found.claim("gap", found.item("n").value.value, group="w", uses=("n",), said_unit=unit_of(found.item("n")), corrects=True)
 
 
 def _open_corner(found: Found):
@@ -85,9 +92,14 @@ def _another_piece(row: Row, first: int, last: int) -> bool:
     return any(item.concept.startswith("K_") or item.concept == "FITTING" for item in row.items[first:last])
 
 
+_OF_MINE = re.compile(r"\W*(?:in|between|of) (?:my|his|her|their|your) (?:own )?(?:\w+ )?(?:tooth|teeth|smile|schedule|day|week|knowledge|memory|fingers|toes|pants|shirt|gloves?)\b")
+
+
 def _some_gap(found: Found):
     """A gap without its size: no length was said, but it is not closed either."""
     row, first, last = found.row, found.first, found.last
+    if _OF_MINE.match(row.text[row.items[last - 1].end :].lower()):
+        return
     yield found.claim("(open)", None, group="w", opens=(Open("piece", None, row.items[first].start, row.items[last - 1].end),))
 
 
@@ -125,6 +137,7 @@ FRAMES = (
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
     Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT) (?:FILL|ON|OF){0,4} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG)", _gap),
+    Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD|EXCEPT (?=BUT)){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT|ONLY) (?:FILL|ON|OF|IN|ONLY|NUM (?=JOINT|SIDE_WORD|SIDE|END)){0,4} (?:JOINT|SIDE|SIDE_WORD|END|WORD) (?:FILL|WORD|ME|IN|ON|UP|SEE|COMMA|NUMBER|JOINT|SIDE|FITTING|BACK|THROUGH|QUESTION|SHOWS|BUILDING|MOVES|MOVE|PLACE_NOUN|IN_PLACE){0,12} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG|APART|BACK)", _gap_after),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?!END|SIDE)", _open_corner),
     Frame("(?P<w>(?P<o>WORD|MOVE_OUT) UP? (?P<n>LEN|FRAC)) (?!BACK|ON SIDE|STAPLES|TAPE)", _opened),
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),

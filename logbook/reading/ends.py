@@ -56,6 +56,12 @@ def _seated(value: bool):
 _SIDES = "(?P<side>(?:SIDE|SIDE_WORD)(?:(?:COMMA|AND){1,2} (?:ON)? DET? (?:SIDE|SIDE_WORD)(?!(?:FILL)? (?:BUTT|SHIPLAP)))*)"
 _TWO = "(?P<side>SIDE (?:(?:COMMA|AND){1,2} DET? SIDE)* | (?:DET|BOTH|ALL)? SIDE_WORD)"
 
+def _sits_by_now(found: Found):
+    """ "the panel wouldn't sit, I shaved it and now it sits" """
+    if found.row.words(found.at("f"), found.at("f") + 1).lower() == "now":
+        yield found.claim("panel_seated", True, group="w", corrects=True)
+
+
 FRAMES = (
     Frame("(?P<w>LAID (?:FILL|GENERIC|FITTING|KIND|OUT|LENGTH|AND|LAID|NUMBER|NUM){0,4} (?:FROM|OFF|ON|OF|TO|IN|BY){1,2} DET? (?P<end>ENDING) END?)", _made_from),
     Frame("(?P<w>MADE_FROM DET? (?P<end>ENDING) END?)", _made_from),
@@ -76,5 +82,6 @@ FRAMES = (
     Frame("(?P<w>GROOVE (?:VOID|COMMA|AND|BUT|ME|FILL){1,14} (?:FILL|WORD|MOVE){0,2} IT (?P<to>INSIDE|OUTSIDE))", _groove),
     Frame("(?P<w>SHIPLAP (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _edge_looks),
     Frame("(?P<w>PANEL (?:FILL|AND|COMMA|I|WORD){0,3} SEATED)", _seated(True)),
+    Frame("(?:PANEL|VOID) (?:FILL|AND|COMMA|ME|VOID|NOT|WORD|STOP|TRIMMED|END|ON|SEATED){2,14} (?P<f>FILLER) (?P<w>IT SEATED)", _sits_by_now),
     Frame("(?P<w>SEATED (?:DET|FILL){0,2} PANEL)", _seated(True)),
 )

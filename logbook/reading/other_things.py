@@ -11,7 +11,7 @@ _NO_DUCT = frozenset(
     "floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall walls street ladder lift grass mud road parking weather lot shoes socks phone radio"
     " water coffee thumb finger fingers knuckle knuckles knee back shoulder head toe arm leg foot tire tires sock coat hat hood sleeve van car cart windshield fender bumper bucket bag lunch cooler"
     " hose laptop tablet glasses goggles vest belt toolbag bench table drill gun tool knife drywall sheetrock tile glass door window concrete lumber plywood pipe pipes conduit cord lawn yard house"
-    " team game giants cowboys dodgers"
+    " heart pride feelings soul ego brain nose ear ears eye eyes tooth teeth rib ribs hip wrist ankle elbows pants pocket pockets jeans dog team game giants cowboys dodgers"
     " piso losa troca camioneta camión botas guantes manos mano suelo techo calle pared agua café dedo rodilla llanta pantalón camisa gorra lentes vidrio puerta ventana".split()
 )  # what may be wet or torn and is no duct
 _DUCT = ("FITTING", "BOARD", "FACING", "IT", "PANEL", "DAMAGE_PLACE", "JOINT", "FLAP", "GENERIC", "MARKED")
@@ -59,6 +59,8 @@ def of_a_machine(row: Row, at: int) -> bool:
         last += 1
     said = row.words(first, last).lower().replace("'", " ").split()
     name = row.words(at, at + 1).lower()
+    if name == "straight" and row.words(at, at + 2).lower() == "straight up" and at + 2 < len(row.items) and row.items[at + 2].concept == "COMMA":
+        return True  # "straight up, nobody has run anything": a way to say that it is so
     worn = name in ("pants", "boot", "boots") and row.text[: row.items[at].start].lower().split()[-1:] in (["my"], ["his"], ["her"], ["your"], ["our"])
     return worn or bool(_MACHINES & set(said))
 

@@ -5,9 +5,11 @@ Each would otherwise leave a true fact that a person on site knows to be false.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from logbook.reading.claims import Claim, Found, Frame, claim
 from logbook.reading.grammar import Row
-from logbook.reading.stance import Clause
+from logbook.reading.stance import Clause, would
 
 _ACTS = {
     "STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped",
@@ -201,6 +203,8 @@ def _act_of_others(row: Row, why: dict[int, str], cut, place: int) -> int | None
         if cut[before].sentence != cut[place].sentence:
             return None
         acts = [at for at in range(cut[before].first, cut[before].last) if row.items[at].concept in _ACTS]
+        if acts and would(row, cut[before]):
+            return None
         if acts:
             return acts[0] if why.get(acts[0]) in ("condition", "drawing", "other") else None
     return None
@@ -353,7 +357,7 @@ def reconciled(claims: list[Claim]) -> list[Claim]:
             continue
         counted = [c for c in done if c.name == f"sides_{name}" and c.value < 4]
         if counted:
-            done = [c for c in done if c not in sides]
+            done = [replace(c, name="(open)", value=None) if c in sides else c for c in done if c not in sides or c.opens]
             if not any(c.name == name for c in done):
                 one = counted[0]
                 done.append(Claim(name, True, one.first, one.last, one.start, one.end))

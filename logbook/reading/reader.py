@@ -213,7 +213,9 @@ def _past_run(row: Row, at: int) -> int:
 
 
 def _already(row: Row, first: int) -> bool:
-    """ "no estaba encintado, ya lo encinté": what is done by now takes the place of what was not."""
+    """ "no estaba encintado, ya lo encinté", "and now it sits": what is done by now takes the place of what was not."""
+    if re.search(r"\bnow (?:it|she|the panel|that|it's)$", row.text[max(0, row.items[first].start - 16) : row.items[first].start].lower().rstrip()):
+        return True
     return re.search(r"\bya(?: (?:lo|la|los|las|le|se|se lo|se la|est[áa]|qued[óo]|le puse|le puse la))?$", row.text[max(0, row.items[first].start - 24) : row.items[first].start].lower().rstrip()) is not None
 
 

@@ -25,6 +25,14 @@ class Clause:
     sentence: int
 
 
+_WOULD = re.compile(r"(?:and |but |well |so )?if (?:i|we|they) (?:had|could get|got) (?:the|a|an|some|any|more|enough|that|those|another|two|my|our|long|longer|real|good|proper)\b.*\b(?:could|would|i'd|we'd)\b")
+
+
+def would(row: Row, clause: Clause) -> bool:
+    """ "If we had the long ones we could staple it", and behind it "but we don't": what is denied is the thing he would need, not the act."""
+    return _WOULD.match(row.words(clause.first, clause.last).lower().replace("’", "'")) is not None
+
+
 def clauses(row: Row) -> tuple[Clause, ...]:
     """Stretches between commas, stops and "but"."""
     made: list[Clause] = []

@@ -19,6 +19,9 @@ def _hung(found: Found):
     at = found.at("w")
     if found.row.words(at, at + 1).lower() == "hanging" and at + 1 < len(found.row.items) and found.row.items[at + 1].concept in ("OUT", "OFF", "FROM", "DOWN", "OVER", "BY"):
         return  # "insulation hanging out of the cut"
+    things = [item.concept for item in found.row.items[at + 1 : at + 3]]
+    if found.row.words(at, at + 1).lower() == "hanging" and (things[:1] == ["BUILDING"] or things[:2] == ["DET", "BUILDING"]):
+        return  # "I was on the lift hanging lights"
     near = [item.concept for item in found.row.items[max(0, at - 4) : at]]
     cut = max((k for k, c in enumerate(near) if c in ("COMMA", "STOP", "AND")), default=-1)
     behind = found.row.text[found.row.items[at].end :].lower().split()[:2]

@@ -131,6 +131,12 @@ def _went_on(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
 
 
+def _laid_on(found: Found):
+    """ "181A-P went on at forty-two degrees" """
+    if found.row.words(found.at("v"), found.at("v") + 1).lower() == "went":
+        yield found.claim("taped", True, group="w", weak=True)
+
+
 _DONE = frozenset("ya quedó quedo está esta lista listo ok okay puesta puesto hecha pegada bien".split())
 
 
@@ -172,6 +178,7 @@ FRAMES = (
     Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
     Frame("(?P<w>TAPE (?:BE|FILL|BACK|MOVE){1,3} ON) (?=SEP|$|FILLER|WORD|AND)", _went_on),
+    Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=(?:ON|FILL|HEDGE|TEMP){0,3} (?:DEG|TEMP_F|LEN|SEP|$))", _laid_on),
     Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
     Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", _is_on),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),

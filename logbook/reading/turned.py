@@ -12,7 +12,7 @@ from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import _WORDS, patterns, plain, trigger
 from logbook.reading.grammar import Row
 from logbook.reading.size_pairs import MEASURES
-from logbook.reading.stance import Clause
+from logbook.reading.stance import Clause, would
 
 _LOOK_BACK = 8  # clauses
 _SIZES_ONLY = (*MEASURES, "OF", "TO", "DET", "LONG", "AND", "ON", "RUN")
@@ -64,6 +64,8 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             continue  # "got it?" asks
         for act in _before(row, why, cut, place, yes or mended, language) if not bare else _material(row, cut, place):
             name, value = DENIED.get(row.items[act].concept, ("taped", False))
+            if no and would(row, next(one for one in cut if one.first <= act < one.last)):
+                continue
             if not mended:
                 spent.update(range(clause.first, clause.last))
             between = row.words(act, clause.last).lower()

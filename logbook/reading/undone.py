@@ -135,6 +135,7 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
             first, acts = noun, [noun]
             start, begin = row.items[noun].start, noun
     acts = [at for at in acts if at >= begin or row.items[begin].concept in ("PENDING", "LATER")]
+    acts = [at for at in acts if not (at > begin and row.is_blank(at) and row.items[at].concept == "SHOWS")]  # "… if the lift shows up"
     strong = row.items[begin].concept in ("PENDING", "NOT_DONE")
     made: list[Claim] = []
     names: set[str] = set()
