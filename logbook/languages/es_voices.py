@@ -15,8 +15,16 @@ _SCOLDED = ("me regañaron por", "me regañó por", "nos regañaron por", "me ll
 _CLIMBED = ("la escalera", "las escaleras", "a la escalera", "al andamio", "el andamio", "la herramienta", "las herramientas", "el material", "la caja", "las cajas", "el board", "los rollos", "al techo", "la lámina")
 _HUNG_UP = ("el teléfono", "el celular", "la llamada", "el radio", "la herramienta", "la chamarra", "mi chamarra", "el casco", "la bolsa", "la extensión", "la lámpara", "las lámparas", "la luz")
 _ELSEWHERE = "|".join([f"{verb} {thing}" for verb in ("subí", "subimos", "me subí", "nos subimos", "bajé", "bajamos") for thing in _CLIMBED] + [f"{verb} {thing}" for verb in ("colgué", "colgamos") for thing in _HUNG_UP])
+# an act taken off again, by its thing: "quité las aletas"
+_TAKEN_OFF = "|".join(f"{verb} {thing}" for verb in ("quité", "quitamos", "saqué", "sacamos", "arranqué", "arrancamos") for thing in ("la cinta", "el teip", "el tape", "las grapas", "las aletas"))
 
 CONCEPTS: tuple[tuple[str, str], ...] = (
+    ("UNDONE", _TAKEN_OFF),
+    ("VANES", "no quité las aletas|no quitamos las aletas|no saqué las aletas|no sacamos las aletas"),
+    ("STAPLES", "no quité las grapas|no quitamos las grapas|no saqué las grapas"),
+    ("TAPE", "no quité la cinta|no quitamos la cinta|no quité el teip|no arranqué la cinta"),
+    ("DIRTY", "tenía polvo|tiene polvo|traía polvo|trae polvo|había polvo|tenía grasa|tiene grasa|tenía tierra|lleno de polvo"),
+    ("WIPED", "no tenía polvo|no tiene polvo|no traía polvo|no había polvo|no tenía grasa|no tiene grasa"),
     ("TRADE_NOISE", _ELSEWHERE),
     ("NOT_DONE", "las dejé fuera|los dejé fuera|la dejé fuera|lo dejé fuera|las dejamos fuera|las dejé afuera|las dejamos afuera"),
     ("GAP", "una luz de|luz de"),

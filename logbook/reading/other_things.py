@@ -65,6 +65,13 @@ def of_a_machine(row: Row, at: int) -> bool:
     return worn or bool(_MACHINES & set(said))
 
 
+def a_lack(row: Row) -> bool:
+    """ "No hay cinta": nothing else said, and no piece named: the crew has run out, no joint is open."""
+    concepts = [item.concept for item in row.items if item.concept not in ("STOP", "COMMA", "FILLER", "DET")]
+    first = next((at for at, item in enumerate(row.items) if item.concept == "NO"), None)
+    return concepts in (["NO", "TAPE"], ["NO", "STAPLES"], ["NO", "VANES"]) and row.words(first, first + 1).lower() == "no hay"
+
+
 def made_anew(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
     """ "It was wet yesterday. Threw it out and built a fresh one": the damage is replaced, though no word of mending was said."""
     made = list(claims)

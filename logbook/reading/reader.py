@@ -98,6 +98,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     base = Reading(code, source, text, withdraws=taken_back)
     if taken_back is not None and taken_back.what == "this":
         return base
+    if other_things.a_lack(row):
+        return replace(base, reason="reading.nothing-said")
     if is_shift(row, named, claims):
         facts = shift_claims(row, claims)
         return replace(base, shift=tuple(_fact(one, row, False) for one in facts))

@@ -55,8 +55,10 @@ def _lies_between(found: Found):
 
 
 def side_counts(row: Row) -> set[int]:
-    """The "tres" of "engrapé tres lados y encinté tres": a count of sides, and no piece's number."""
-    return {m.start("n") for m in row.find("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?:STAPLED|TAPED) ONLY? (?P<n>NUM) (?=SEP|$)")}
+    """The "tres" of "engrapé tres lados y encinté tres", the "uno" of "tres lados encintados y uno no": counts of sides, and no piece's number."""
+    counted = row.find("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?:STAPLED|TAPED) ONLY? (?P<n>NUM) (?=SEP|$)")
+    left = row.find("NUM SIDE_WORD (?:BE)? (?:STAPLED|TAPED) (?:AND|COMMA|BUT){1,2} (?P<n>NUM) NOT (?=SEP|$)")
+    return {m.start("n") for found in (counted, left) for m in found}
 
 
 _ELSEWHERE = frozenset("some few couple rest others other half most several one back top bottom left right side sides end ends underside corner corners algunas resto otras lado".split())
@@ -242,7 +244,7 @@ FRAMES = (
     Frame("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?P<w>(?P<acts>STAPLED|TAPED) ONLY? (?P<n>NUM)) (?=SEP|$)", _sides),  # "engrapé tres lados y encinté tres"
     Frame("(?:STAPLED|TAPED) (?:FILL|ON|OF){0,3} NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} ONLY (?P<w>(?P<n>NUM) (?P<acts>STAPLED|TAPED)) (?=SEP|$)", _sides),
     Frame("(?P<w>(?P<b>APART) BE OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
-    Frame("K_HANGER (?:FILL){0,2} (?P<w>TO (?P<n>LEN)) (?=SEP|$|AND|APART)", _spacing),
+    Frame("(?P<o>K_HANGER) (?:FILL){0,2} (?P<w>TO (?P<n>LEN)) (?=SEP|$|AND|APART)", _spacing),
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
     Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT)", _other_spacing),
     Frame("COMMA (?:FILL|AND){0,2} (?P<w>(?P<n>NUMB)) ON DET? (?P<s>SIDE|BACK|OTHER_SIDE|END|SIDE_WORD|WORD)", _other_spacing),

@@ -26,7 +26,7 @@ def _mark(found: Found):
         yield found.claim("taped", True, group="m", weak=True)
 
 
-_NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez de|en lugar de)(?: the| any| that| using| some| la| el)*$")
+_NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez de|en lugar de|no (?:lo |la |le )?(?:sell|cerr)(?:é|e|amos) con)(?: the| any| that| using| some| la| el)*$")
 _NOT_IT = re.compile(r"^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)|^,? (?:yo )?(?:ya )?no (?:le |se le )?(?:llev|trae|traj|traí|tien|tuv|hay|hub|había|puse|puso|pusimos|pusieron|eché|echamos|usé|usamos|ocup|us[oó]\b)")
 
 
