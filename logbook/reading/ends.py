@@ -40,6 +40,13 @@ def _groove(found: Found):
     yield found.claim("groove_step", "inside" if inside else "outside", group="w", took_back=backs)
 
 
+def _went(found: Found):
+    """ "The groove step could have gone in or out. It went out." """
+    row, first = found.row, found.first
+    if any(item.concept == "GROOVE" for item in row.items[first : first + 3]) and row.words(found.at("to"), found.at("to") + 1).lower() in ("went out", "went in", "goes out", "goes in"):
+        yield found.claim("groove_step", "inside" if found.item("to").concept == "MOVE_IN" else "outside", group="w")
+
+
 _LOOKS = frozenset("mira faces facing points pointing looks looking da apunta ve turned queda quedó quedo quedando apuntando mirando viendo para pa pa' hacia por al adentro afuera me nos".split())
 
 
@@ -79,6 +86,7 @@ FRAMES = (
     Frame("(?P<w>GROOVE (?:FILL|OF|ON|TO|WORD|GROOVE|SHIPLAP|MOVE|WITH|COMMA|END|THROUGH|SIDE_WORD){0,5} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
     Frame("GROOVE (?:NOT|WORD|FILL|MOVE|SIDE_WORD){1,4} (?:OUTSIDE|INSIDE|OUT|IN) COMMA (?:IT|FILL|WORD|MOVE){0,3} (?P<w>(?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
     Frame("GROOVE (?:ON|OF) (?:KIND|NUM|FITTING|DET){1,3} (?:NOT|WORD|FILL|MOVE){1,3} (?:OUTSIDE|INSIDE|OUT|IN) COMMA (?:(?:ME|WORD|FILL){1,3} COMMA)? (?:IT|FILL|WORD|MOVE){0,3} (?P<w>(?P<to>INSIDE|OUTSIDE|IN|OUT)) (?=SEP|$)", _groove),
+    Frame("(?P<w>VOID{2,10} STOP IT (?P<to>MOVE_OUT|MOVE_IN)) (?=SEP|$)", _went),
     Frame("(?P<w>GROOVE (?:VOID|COMMA|AND|BUT|ME|FILL){1,14} (?:FILL|WORD|MOVE){0,2} IT (?P<to>INSIDE|OUTSIDE))", _groove),
     Frame("(?P<w>SHIPLAP (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _edge_looks),
     Frame("(?P<w>PANEL (?:FILL|AND|COMMA|I|WORD){0,3} SEATED)", _seated(True)),

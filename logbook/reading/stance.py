@@ -55,6 +55,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
     cut = clauses(row)
     asked = {row_sentence for row_sentence in _asked(row, cut)}
     carried: tuple[int, str] | None = None  # (sentence, stance) that goes on until somebody else speaks
+    drawn = -1  # the sentence that told last what is asked for
     for clause in cut:
         if carried is not None and carried[0] != clause.sentence:
             carried = None
@@ -66,12 +67,23 @@ def stances(row: Row, language: Language) -> dict[int, str]:
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
             continue
+        if drawn == clause.sentence and _wanted_everywhere(row, clause):
+            found.update(dict.fromkeys(range(clause.first, clause.last), DRAWING))
+            continue
         stance, begin, goes_on = _stance(row, clause, items, lead, head, clause.sentence in asked, language)
         if stance is not None:
             found.update(dict.fromkeys(range(begin, clause.last), stance))
+            drawn = clause.sentence if stance == DRAWING else drawn
             if goes_on:
                 carried = (clause.sentence, stance)
     return found
+
+
+def _wanted_everywhere(row: Row, clause: Clause) -> bool:
+    """ "The spec calls for staples every two, tape and vanes in every ninety": the list goes on, and tells of no piece."""
+    concepts = {item.concept for item in row.items[clause.first : clause.last]}
+    everywhere = re.search(r"\b(?:in|on|at) (?:every|each|all(?: of)? the)\b", row.words(clause.first, clause.last).lower())
+    return everywhere is not None and not concepts & {"STAPLED", "TAPED", "RUBBED", "I", "IN_PLACE", "BUT"}
 
 
 def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, language):

@@ -56,6 +56,25 @@ def _number(name: str, signed=False):
     return build
 
 
+def _reads_now(found: Found):
+    """ "Last week it read thirty cfm, we resealed, today it's eighteen": what a leak test reads by now."""
+    row = found.row
+    if any(item.concept == "LEAK_TEST" for item in row.items[: found.first]) and row.words(found.at("f"), found.at("f") + 1).lower() in ("today", "now", "this morning"):
+        yield found.claim("airflow", found.item("n").value.value, group="w", uses=("n",), corrects=True)
+
+
+def _hangers_now(found: Found):
+    """ "Hangers were at six feet, I moved them all to four", "… couldn't hit the joists so they're at six": the feet are said once."""
+    row, item = found.row, found.item("n")
+    word = row.words(found.at("o"), found.at("o") + 1).lower()
+    feet = [one for one in row.items[found.first : found.at("o") + 1] if one.concept == "LEN" and getattr(one.value, "unit", None) == "ft"]
+    if word not in ("moved", "they're", "are") or not feet:
+        return
+    value = item.value.value * 12 if item.concept == "NUM" else item.value.value
+    if 12 <= value <= 144:
+        yield found.claim("hanger_spacing", value, group="w", uses=("n",), said_unit="ft", corrects=True, hedged=False)
+
+
 def _pressure(found: Found):
     item = found.item("n")
     value = item.value.value if item.concept != "LEN" else item.value.raw
@@ -82,6 +101,8 @@ FRAMES = (
     Frame("(?P<w>HUNG) (?! (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _hung),
     Frame("(?P<w>ON_BENCH)", _stage("made")),
     Frame("HUNG (?:FILL|IT|COMMA|AND|BUT|ANOTHER){0,3} (?P<w>DOWN_AGAIN)", lambda found: [found.claim("stage", "made", group="w", corrects=True)]),
+    Frame("CFM (?:ME|WORD|FILL|COMMA|SEALED|REPAIRED|TAPED|AND|BUT|REDID|STOP|IT|UP|JOINT){1,12} (?P<f>FILLER|LATER) (?:IT|BE|WORD|COMMA|ON){1,3} (?P<w>(?P<n>NUM|CFM)) (?=STOP|$|COMMA)", _reads_now),
+    Frame("K_HANGER [^STOP QUERY]{1,24} (?P<o>MOVE|BE) (?:BOTH|IT)? (?:TO|ON) (?P<w>(?P<n>NUM|LEN)) (?=STOP|$)", _hangers_now),
     Frame("(?P<w>(?P<n>CFM))", _number("airflow")),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
