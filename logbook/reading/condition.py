@@ -110,8 +110,13 @@ def _damage(found: Found):
     yield found.claim("facing_damage", found.item("d").value, group="d", weak=told)
 
 
+_SEVERAL = frozenset("holes tears rips punctures hoyos agujeros rasgaduras roturas rasgones".split())
+
+
 def _width(found: Found):
     item = found.item("n")
+    if item.concept == "NUM" and found.row.words(found.last - 1, found.last).lower() in _SEVERAL:
+        return  # "nine holes": how many, not how wide
     yield found.claim("damage_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
