@@ -30,7 +30,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("GAP", "una luz de|luz de"),
     ("GAP", "|".join(f"{noun} {said}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cerró", "no cerró bien", "no me cerró", "no quedó cerrada"))),
     ("GAP", "|".join(f"{said} {noun}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cerró", "no cerró bien", "no me cerró", "quedó abierta", "dejé abierta"))),
-    ("SHIFT", "hoy traemos|hoy traigo|hoy usamos|hoy uso|hoy llevamos|hoy vamos a usar|hoy vamos con|hoy tenemos|hoy nos toca|hoy toca|hoy andamos con|hoy trabajamos con|el día de hoy"),
+    ("SHIFT", "hoy traemos|hoy traigo|hoy usamos|hoy uso|hoy llevamos|hoy vamos a usar|hoy vamos con|hoy andamos con|hoy trabajamos con|el día de hoy"),
     ("FLAP", "aleta para engrapar|aletas para engrapar|aleta para grapar|aletas para grapar|pestaña para engrapar|pestaña para grapar|solapa para engrapar|solapa para grapar|ceja para engrapar|ceja para grapar|lengüeta para engrapar|la aleta de engrapar|aletas de engrapar|aleta de grapar"),
     ("FIX", "|".join(_MEASURED)),
     ("REDID", "|".join(_AGAIN)),
