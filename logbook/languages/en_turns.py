@@ -50,7 +50,8 @@ ENGLISH_TURNS = Turns(
     ),
     tabs_all=(r"(?:all|every one|each one)(?: \w+)?(?: of (?:them|'em))?(?: are| is|'re|'s)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice))*",),
     # those that a denial is told of, behind them
-    tabs_left=(r"tabs? (?:that |which )?(?:i|we) (?:couldn't|could not|can't|didn't|never|haven't) (?:get |got |quite |even )*(?:bent|bend|down|over|folded|fold|to bend|to lay down|to lie down)",),
+    tabs_left=(r"tabs? (?:that |which )?(?:i|we) (?:couldn't|could not|can't|didn't|never|haven't) (?:get |got |quite |even )*(?:bent|bend|down|over|folded|fold|to bend|to lay down|to lie down)",
+        r"(?:couple|few|some|one|two|three|half|most|several|bunch)(?: of)?(?: the| my| those)? tabs? (?:still )?(?:didn't|wouldn't|won't|don't|doesn't|aren't|isn't|weren't|ain't)\b",),
     tabs_done=(
         r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
         r"(?:bent|folded|laid|flattened|turned|hammered|pounded|knocked|crimped|pushed|pressed|beat)(?: (?:over|down|in|all|every|each|of|the|my|its|single|last|one|eight|ten|twelve))* tabs?(?: (?:over|down|in|flat|tight|back|all|around))*",

@@ -42,6 +42,11 @@ _IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6}  # "stapl
 _SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1)}
 
 
+def _spaces(items, place: int) -> bool:
+    """Whether a bare number behind "stapled" is how far apart: small, and the piece was named before."""
+    return items[place].value.value <= 4 and any(one.concept.startswith("K_") for one in items[:place])
+
+
 def _small_words(items, text: str):
     """Numbers that stand in small words: "every for", "drops for, back 18", "comes into", "every foot", "ninety three piece", "one nineteen"."""
     done: list[Item] = []
@@ -65,6 +70,16 @@ def _small_words(items, text: str):
             continue  # "stapled on 3s"
         elif item.concept == "WORD" and said in _IN_TWOS and before == "ON":
             item = replace(item, concept="NUM", value=_plain(_IN_TWOS[said]))
+        elif item.concept == "WORD" and said in _IN_TWOS and before == "STAPLED":
+            item = replace(item, concept="LEN", value=_plain(_IN_TWOS[said]))
+        elif item.concept == "NUM" and before == "STAPLED" and ahead in ("COMMA", "STOP", "", "AND", "TAPED") and _spaces(items, place):
+            item = replace(item, concept="LEN")  # "stapled two, taped, rubbed"
+        elif item.concept == "WORD" and said in ("st", "stp") and ahead in ("LEN", "EVERY") and before in ("COMMA", "STOP", "DASH", "WORD", "AND"):
+            item = replace(item, concept="STAPLED", read_as="stapled")  # a thumb's word
+        elif item.concept == "WORD" and said == "lost" and ahead == "FLAP":
+            item = replace(item, concept="NO", value=None)
+        elif item.concept == "HUNG" and said.startswith("hanging") and any(concept_at(items, k) == "LATER" for k in range(place + 1, place + 4)):
+            item = replace(item, concept="HANG")
         elif item.concept == "WORD" and said == "know" and ahead in ("VANES", "STAPLES", "TAPE", "TABS", "FLAP", "TIE_RODS") and before not in ("I", "NOT", "TO", "OTHER", "WILL", "QUESTION", "WORD"):
             item = replace(item, concept="NO", value=None, read_as="no")  # nothing else can stand there; what it denies stays in doubt
         elif item.concept == "BUTT" and said == "but" and any(concept_at(items, k) in ("ALL", "TAPED", "STAPLED", "RUBBED") for k in range(place - 4, place)):

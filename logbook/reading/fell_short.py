@@ -330,6 +330,8 @@ def is_mended(cut_up, place: int, language: Language) -> bool:
     for part in cut_up[place + 1 : place + 4]:
         if part.sentence > cut_up[place].sentence + 1:
             return False
+        if "tab" in cut_up[place].words and part.words.startswith(("taped", "stapled")) and "rest" not in part.words and "other" not in part.words:
+            continue  # "a couple of the tabs didn't bend. Taped it.": tape bends none
         if any(pattern.match(_without_leads(part.words, language)) for pattern, _ in patterns(language.code, "mended")):
             return True
     return False

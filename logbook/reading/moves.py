@@ -95,6 +95,12 @@ def _laid_slope(found: Found):
         yield from _slope(found)
 
 
+def _slope_in_a_foot(found: Found):
+    """ "three in twelve on the right side" """
+    if found.item("run").value.value == 12:
+        yield from _slope(found)
+
+
 def _slope_misheard(found: Found):
     """ "to in twelve" is "two in twelve": before "in twelve" nothing else can stand."""
     run = found.item("run").value.value
@@ -143,6 +149,7 @@ FRAMES = (
     Frame("(?P<w>(?P<ratio>RATIO)) (?P<slope2>SLOPE)?", _slope),
     Frame("(?P<w>(?P<rise>NUM|LEN) (?:IN|TO|ON|AND) (?P<run>NUM)) (?:ON|FILL|OF){0,2} (?P<slope2>SLOPE)", _slope),
     Frame("(?:^|(?<=COMMA)|(?<=STOP)|(?<=HAVE)) (?P<w>(?P<rise>NUM) (?:IN|ON) (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
+    Frame("(?:^|(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=ON DET? SIDE (?:COMMA|STOP|AND|$))", _slope_in_a_foot),
     Frame("(?:LAID|CUT_TO|CUT_LENGTH|MOVE IT|MOVE|ON|OUT|OFF|FROM|BE TO) (?:FILL|ON|TO){0,2} (?P<w>(?P<rise>NUM) (?:IN|TO|ON) (?P<run>NUM)) (?!BACK|BY)", _laid_slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
     Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),

@@ -147,6 +147,12 @@ def _is_on(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
 
 
+def _put_on(found: Found):
+    """ "I put the 181A-P on" """
+    if found.row.items[found.first].concept != "FILLER" or found.row.words(found.first, found.first + 1).lower().endswith("put"):
+        yield found.claim("taped", True, group="w", weak=True)
+
+
 def _lays(row, at: int) -> bool:
     return not _LAYS.isdisjoint(row.words(at, at + 1).lower().split())
 
@@ -179,6 +185,7 @@ FRAMES = (
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
     Frame("(?P<w>TAPE (?:BE|FILL|BACK|MOVE){1,3} ON) (?=SEP|$|FILLER|WORD|AND)", _went_on),
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=(?:ON|FILL|HEDGE|TEMP){0,3} (?:DEG|TEMP_F|LEN|SEP|$))", _laid_on),
+    Frame("(?:FILLER|I|WHEN) DET? (?P<w>MARK181 ON) (?=SEP|$|AND)", _put_on),
     Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
     Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", _is_on),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
