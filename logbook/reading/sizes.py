@@ -55,6 +55,7 @@ def _size(found: Found, at: int, role: str):
 
 
 _SIZE_FRAMES = (
+    Frame("(?:BRANCH_WORD|K_BRANCH) (?:NUM|MARKED|FITTING|NUMBER)? COMMA? (?P<size>SIZE) (?=COMMA? FROM (?:OF|DET){0,2} SIZE INLET)", "branch_size"),
     Frame("(?:BRANCH_WORD|LEG) (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} NUM? (?P<size>SIZE)", "branch_size"),
     Frame("(?:WITH|HAVE|AND) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH|LEG)", "branch_size"),
     Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD|LEG) (?!(?:FILL|OF){0,2} (?:SIZE|NUM))", "branch_size"),
