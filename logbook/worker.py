@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import json
 import logging
+import signal
 import threading
 import time
 from collections.abc import Callable
@@ -333,6 +334,7 @@ class _beating:
         self.thread.join()
 
     def _beat(self) -> None:
+        signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGTERM, signal.SIGINT})  # they wake the one who hears, or he would not see them
         while not self.over.wait(lease.BEAT):
             folder = store.open_folder(self.path)
             if not isinstance(folder, Mistake):

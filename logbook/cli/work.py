@@ -32,6 +32,10 @@ def run(args) -> int:
 
     folder = store.open_folder(args.folder)
     if isinstance(folder, Mistake):
+        if args.beside:  # its lines are the server's log, where every line is JSON; the server says the words itself
+            running.begin("worker")
+            running.tell("cannot-go-on", logging.ERROR, key=folder.key)
+            return BAD
         for part in ("error", "cure"):
             print(say(f"{folder.key}.{part}", "en", **folder.values), file=sys.stderr)
         return BAD
