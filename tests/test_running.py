@@ -272,6 +272,16 @@ def _open(pipe: Path) -> int | None:
         return None
 
 
+def test_a_worker_beside_the_server_that_cannot_begin_says_so_in_a_line_of_the_log(tmp_path):
+    store.open_folder(tmp_path / "job", create=True).close()
+    (tmp_path / "job" / "job.toml").write_text('name = "quokka" = [')
+    command = [sys.executable, "-m", "logbook", "work", "--folder", tmp_path / "job", "--engine", "scripted", "--prepared", tmp_path, "--beside"]
+    ended = subprocess.run(command, env=environment(tmp_path), capture_output=True, text=True, check=False)
+    assert ended.returncode == 2
+    (line,) = [json.loads(line) for line in ended.stderr.splitlines()]
+    assert (line["part"], line["level"], line["event"]) == ("worker", "error", "cannot-go-on") and "quokka" not in ended.stderr
+
+
 def test_a_worker_that_is_asked_twice_puts_its_note_back_as_if_never_taken(tmp_path):
     (tmp_path / "prepared").mkdir()
     pipe = tmp_path / "prepared" / f"{hashlib.sha256(tone(440)).hexdigest()}.txt"
@@ -281,6 +291,8 @@ def test_a_worker_that_is_asked_twice_puts_its_note_back_as_if_never_taken(tmp_p
     command = [sys.executable, "-m", "logbook", "work", "--folder", tmp_path / "job", "--engine", "scripted", "--prepared", tmp_path / "prepared"]
     worker = subprocess.Popen(command, stderr=subprocess.PIPE, env=environment(tmp_path))
     words = wait_for(lambda: _open(pipe), "the worker at the pipe")
+    deaf = [1 << (signal.SIGTERM - 1) & int(re.search(r"SigBlk:\s*(\w+)", task.read_text())[1], 16) for task in Path(f"/proc/{worker.pid}/task").glob("*/status") if task.parent.name != str(worker.pid)]
+    assert deaf and all(deaf)  # whoever does not hear does not take the signal away from the one who does
     worker.send_signal(signal.SIGTERM)
     events = iter(lambda: json.loads(worker.stderr.readline())["event"], "stopping")
     assert list(events) == ["starts"]

@@ -12,6 +12,8 @@ from pathlib import Path
 
 from logbook import __version__
 
+ASKED = (signal.SIGTERM, signal.SIGINT)  # to stop
+
 
 def configure(parser) -> None:
     parser.add_argument("--folder", type=Path, default=Path("uploads"), help="the job folder (default ./uploads)")
@@ -26,9 +28,11 @@ def configure(parser) -> None:
 
 
 def run(args) -> int:
+    signal.pthread_sigmask(signal.SIG_BLOCK, ASKED)  # threads that libraries begin inherit it: a stop is for the thread that hears
     from logbook import running, store, worker
     from logbook.mistake import BAD, OK, Broken, Mistake
     from logbook.wording import say
+    signal.pthread_sigmask(signal.SIG_UNBLOCK, ASKED)
 
     folder = store.open_folder(args.folder)
     if isinstance(folder, Mistake):
@@ -53,7 +57,7 @@ def run(args) -> int:
     running.begin("worker")
     running.tell("starts", version=__version__, pid=os.getpid(), engine=args.engine)
     stop = threading.Event()
-    for each in (signal.SIGTERM, signal.SIGINT):
+    for each in ASKED:
         signal.signal(each, lambda *_: _asked_to_stop(args.folder, bench, stop))
     if args.beside:
         threading.Thread(target=_end_with_the_server, daemon=True).start()
@@ -82,6 +86,7 @@ def _asked_to_stop(folder: Path, bench, stop: threading.Event) -> None:
 def _end_with_the_server() -> None:
     """Standard input ends when the server is gone. At once, in the middle of anything: what is written is written whole,
     and the next worker sees that the holder of a note is dead. Waiting here would let workers pile up behind one lock."""
+    signal.pthread_sigmask(signal.SIG_BLOCK, ASKED)
     while os.read(0, 4096):  # not through sys.stdin: its lock would be asked for again when this process ends
         pass
     os._exit(0)
