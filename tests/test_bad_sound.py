@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 import html
-import io
 import json
 import sys
-import wave
 from pathlib import Path
 
 import numpy as np
@@ -26,14 +24,6 @@ CASES = Path(__file__).parent / "cases" / "hearing"
 CLIPS = {row["name"]: sound.decode(CASES / "bad" / row["file"]) for row in json.loads((CASES / "bad" / "clips.json").read_text("utf-8"))}
 FOREIGN = [name for name in CLIPS if name.startswith("in ")]
 SHAPE = {"kind": "transition", "inlet_size": (24, 12), "outlet_size": (18, 12)}
-
-
-def as_wav(samples: np.ndarray) -> bytes:
-    out = io.BytesIO()
-    with wave.open(out, "wb") as file:
-        file.setparams((1, 2, RATE, 0, "NONE", ""))
-        file.writeframes((np.clip(samples, -1, 1) * 32767).astype(np.int16).tobytes())
-    return out.getvalue()
 
 
 def facts(heard) -> dict:
@@ -108,7 +98,7 @@ def test_a_forgotten_microphone_is_heard_in_stretches_as_it_is_in_one_go(ears):
 @pytest.mark.parametrize(("language", "words"), [("en", "no word was heard: sound without speech"), ("es", "no se oyó ninguna palabra: sonido sin voz")])
 def test_the_page_says_what_was_not_heard_and_why(tmp_path, ears, language, words):
     desk = open_desk(tmp_path)
-    note = desk.hand_in(audio=[as_wav(forgotten(np.zeros(60 * RATE)))]).json["id"]
+    note = desk.hand_in(audio=[bad_sound.as_wav(forgotten(np.zeros(60 * RATE)))]).json["id"]
     with desk.folder() as folder:
         bench = worker.Bench(lambda: ears)
         while any(worker.work_once(folder, bench)):

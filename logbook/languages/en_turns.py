@@ -134,6 +134,10 @@ ENGLISH_TURNS = Turns(
         rf"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it) (?:but|except)|except|except for|but for|bar|save|save for|minus|short of|other than|apart from|aside from|all but|everything but|but)(?: for)?(?: maybe| just| on| at| in| where)*(?: the| a| an| that| my| one)*"
         rf" (?:(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*(?:{_SPOT}|cheeks?)|{_SOME})\b",
     ),
+    on_the_way=r"(?:i |we |then |at first |back |found them and |found it and |(?:opened|cut|pulled|took|busted|popped) (?:it|her|that one|the \w+) (?:back |all )?(?:up|open|apart|down)(?: again)? )*(?:and )?(?:i |we )?",
+    no_tab=("taped", "stapled"),
+    tab_word="tab",
+    the_rest=("rest", "other"),
     # a fault that was set right
     mended=(
         r"went back(?: and|,| to| over)?|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"

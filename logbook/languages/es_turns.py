@@ -67,6 +67,10 @@ SPANISH_TURNS = Turns(
         rf"(?:menos|excepto|salvo|a excepcion de|quitando|faltando|nomas falto|fuera de|pero no|sin contar)(?: por| en| de)?(?: el| la| los| las| un| una| ese| esa)*"
         rf" (?:(?:ultim[oa]s? |otr[oa]s? |de |mism[oa] )*{_SPOT}|{_SOME})\b",
     ),
+    on_the_way=r"(?:pero |y |ya |luego |despues )*",
+    no_tab=("encint", "la encint", "lo encint", "grap", "la grap", "la engrap"),
+    tab_word="lengueta",
+    the_rest=("demas", "otra", "falta"),
     mended=(
         r"(?:ya )?(?:lo|la|los|las|le|se lo|se la) (?:volvi a|arregle|acomode|pegue|apreté|aprete|repase|cambie|puse|presione|doble|asente|compuse|corregi|hice otra vez|hice de nuevo|termine|complete|baje|clave)\b.*|volvi a (?:pegar|poner|engrapar|grapar|encintar|tallar|doblar|hacer)\w*.*|"
         r"(?:le )?(?:puse|meti|eche|di) (?:otr[oa]s?|mas|nuev[oa]s?|una nueva|unas nuevas)\b.*|ya (?:esta|estan|quedo|quedaron)(?: todo| todas| bien)? (?:bien|list[oa]s?|arreglad[oa]s?|firmes?|pegad[oa]s?|apretad[oa]s?|parej[oa]s?|complet[oa]s?|doblad[oa]s?)|regrese (?:y|a)\b.*|ya (?:lo|la|las|los) (?:arregle|pegue|acomode|doble|puse|complete|termine|aprete)",

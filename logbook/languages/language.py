@@ -74,6 +74,10 @@ class Turns:
     anew: tuple[str, ...] = ()
     records: tuple[str, ...] = ()
     mended: tuple[str, ...] = ()
+    on_the_way: str = ""  # what may be told before the mending: "I opened it up again and ..."
+    no_tab: tuple[str, ...] = ()  # how work begins that bends no tab
+    tab_word: str = ""
+    the_rest: tuple[str, ...] = ()
     bare: tuple[str, ...] = ()
     thought: tuple[str, ...] = ()
     said_so: tuple[str, ...] = ()

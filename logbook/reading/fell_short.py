@@ -325,12 +325,19 @@ def set_right(cut_up: tuple[Part, ...], at: int, language: Language) -> bool:
     return place is not None and bool(language.turns.mended) and is_mended(cut_up, place, language)
 
 
+def _bends_no_tab(fault: Part, after: Part, language: Language) -> bool:
+    turns = language.turns
+    if not turns.tab_word or turns.tab_word not in fault.words or not after.words.startswith(turns.no_tab):
+        return False
+    return not any(word in after.words for word in turns.the_rest)
+
+
 def is_mended(cut_up, place: int, language: Language) -> bool:
     """ "… went back and got them": in the words right behind, up to the end of the next sentence."""
     for part in cut_up[place + 1 : place + 4]:
         if part.sentence > cut_up[place].sentence + 1:
             return False
-        if "tab" in cut_up[place].words and part.words.startswith(("taped", "stapled")) and "rest" not in part.words and "other" not in part.words:
+        if _bends_no_tab(cut_up[place], part, language):
             continue  # "a couple of the tabs didn't bend. Taped it.": tape bends none
         if any(pattern.match(_without_leads(part.words, language)) for pattern, _ in patterns(language.code, "mended")):
             return True

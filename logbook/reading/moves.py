@@ -140,9 +140,11 @@ def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken:
     return made
 
 
-FRAMES = (
+LEVEL_FRAMES = (
     Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:AND DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
+)
+FRAMES = (
     # slopes
     Frame("(?P<w>(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|WITH|IN){0,3} (?P<rise>NUMB) (?:IN|TO|AND|OVER|ON|OUT|OF|BY){1,2} (?P<run>NUMB)) (?!SLOPE)", _slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<ratio>RATIO))", _slope),

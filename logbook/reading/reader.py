@@ -73,13 +73,13 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims: list[Claim] = [*answered, *away.claims, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
-    claims += run(moves.FRAMES[:2], stated, taken)
+    claims += run(moves.LEVEL_FRAMES, stated, taken)
     named = [one for one in drafts.disowned(row, mentions(headed, taken, language), language) if one.kind is not None or one.mark_at is None or one.mark_at[0] not in short_at]
     taken.update(at for m in named if m.mark_at for at in range(*m.mark_at))
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})
     stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
-    for frames in (ends.FRAMES, moves.FRAMES[2:], staples.FRAMES[:11], tapes.FRAMES[:7], supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES[11:], tapes.FRAMES[7:]):
+    for frames in (ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
         claims += run(frames, stated, taken)
     claims += sizes.sizes(stated, taken)
     claims += places.places(stated)

@@ -198,7 +198,7 @@ def _hangers_apart(found: Found):
         yield found.claim("hanger_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
-FRAMES = (
+SPACING_FRAMES = (
     Frame("K_HANGER EVERY (?:ON|OF|RUN|NUM|DET|GENERIC|COMMA){0,5} BE (?P<w>(?P<n>LEN)) (?!BY)", _hangers_apart),
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
@@ -210,6 +210,8 @@ FRAMES = (
     Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD)", _leg),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
     Frame("(?P<w>STAPLES (?:FILL|HEDGE|WORD){1,3} (?P<g>AROUND|ON) (?P<n>LEN)) (?!LEG|SIDE|SIDE_WORD|BACK|TABS)", _lie_at),
+)
+FRAMES = (
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?)", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),

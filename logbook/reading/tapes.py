@@ -156,7 +156,7 @@ def _put_on(found: Found):
 def _lays(row, at: int) -> bool:
     return not _LAYS.isdisjoint(row.words(at, at + 1).lower().split())
 
-FRAMES = (
+BOARD_FRAMES = (
     # the board before the tape: "inch board", "475 board"
     Frame("(?P<w>(?P<n>NUM) (?:FILL)? (?:EI|BOARD) (?:BOARD|EI)?)", _class),
     Frame("(?P<w>(?P<n>NUM) (?P<n2>NUM) (?:EI|BOARD) (?:BOARD|EI)?)", _class),
@@ -165,6 +165,8 @@ FRAMES = (
     Frame("(?P<w>(?:BOARD|PANEL) OF (?P<n>NUM)) (?=SEP|$)", _board),
     Frame("(?P<w>(?:BOARD|PANEL) (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
     Frame("(?:BOARD|EI) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
+)
+FRAMES = (
     Frame("BOARD (?:FILL|COMMA){0,2} (?P<w>(?P<n>NUM) (?P<n2>NUM) EI?)", _class),
     Frame("BOARD (?:FILL|OF|COMMA|LEN){1,4} (?P<w>(?P<n>NUM) EI?)", _class),
     Frame("(?P<w>(?P<n>NUM)) (?=COMMA? LEN BOARD)", _class),

@@ -108,7 +108,7 @@ def _words(row: Row, clause: Clause) -> str:
 
 
 def _sets_right(words: str, language: Language) -> bool:
-    rest = words[re.match(rf"{language.turns.leads}(?:i |we |then |at first |back |found them and |found it and |(?:opened|cut|pulled|took|busted|popped) (?:it|her|that one|the \w+) (?:back |all )?(?:up|open|apart|down)(?: again)? )*(?:and )?(?:i |we )?", words).end() :]
+    rest = words[re.match(f"{language.turns.leads}{language.turns.on_the_way}", words).end() :]
     told = False
     while (match := next((m for pattern, _ in patterns(language.code, "mended") if (m := pattern.match(rest))), None)) is not None:
         told, rest = True, rest[match.end() :].removeprefix(",").strip().removeprefix("and ")

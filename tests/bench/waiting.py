@@ -13,14 +13,12 @@ Asserts nothing.
 from __future__ import annotations
 
 import argparse
-import io
 import json
 import resource
 import sys
 import tempfile
 import time
 import uuid
-import wave
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -41,14 +39,6 @@ CASES = HERE.parent / "cases" / "hearing"
 SHORT = [(CASES / f"{n:02}.ogg").read_bytes() for n in (5, 20, 29, 35, 0)]  # about ten seconds each
 
 
-def as_wav(samples: np.ndarray) -> bytes:
-    out = io.BytesIO()
-    with wave.open(out, "wb") as file:
-        file.setparams((1, 2, RATE, 0, "NONE", ""))
-        file.writeframes((np.clip(samples, -1, 1) * 32767).astype(np.int16).tobytes())
-    return out.getvalue()
-
-
 def forgotten(minutes: float) -> bytes:
     """A note of 11 s, then everything else that a microphone hears, each for about half a minute."""
     hall = sound.decode(CASES / "bad" / "across-a-hall.ogg").samples
@@ -57,7 +47,7 @@ def forgotten(minutes: float) -> bytes:
         kind = ("engine", "talk", "empty room", "music", "hammering")[n % 5]
         parts.append(hall if kind == "talk" else bad_sound.noise(kind, 30, n, 0.1))
         n += 1
-    return as_wav(np.concatenate(parts)[: int(minutes * 60 * RATE)])
+    return bad_sound.as_wav(np.concatenate(parts)[: int(minutes * 60 * RATE)])
 
 
 class Site:

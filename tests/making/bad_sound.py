@@ -4,6 +4,7 @@
     cut_off(speech, share)       a recording that stops in mid-word
     clipped(speech, seconds, r)  stretches far too loud
     across_a_hall(speech, r)     somebody else, far away: echoes, no highs
+    as_wav(samples)              the bytes of a file, as a phone hands it in
     noise(kind, seconds, seed)   what a site and an empty room sound like, without a word
 
 Samples are floats at 16 kHz, -1 to 1. Everything is seeded.
@@ -11,10 +12,21 @@ Samples are floats at 16 kHz, -1 to 1. Everything is seeded.
 
 from __future__ import annotations
 
+import io
+import wave
+
 import numpy as np
 
 RATE = 16_000
 KINDS = ("empty room", "pink", "hum", "hammering", "engine", "saw", "compressor", "wind", "music", "clicks")
+
+
+def as_wav(samples: np.ndarray) -> bytes:
+    out = io.BytesIO()
+    with wave.open(out, "wb") as file:
+        file.setparams((1, 2, RATE, 0, "NONE", ""))
+        file.writeframes((np.clip(samples, -1, 1) * 32767).astype(np.int16).tobytes())
+    return out.getvalue()
 
 
 def whispered(speech: np.ndarray, seed: int, order: int = 18) -> np.ndarray:
