@@ -3,6 +3,7 @@
 import hashlib
 import json
 import os
+import socket
 import subprocess
 import sys
 import tomllib
@@ -69,6 +70,25 @@ def test_again_changes_nothing(scripted, tmp_path):
     first = json.loads(scripted.stdout)
     again = json.loads(_run(Path(first["folder"]), "--engine", "scripted").stdout)
     assert {**again, "seconds": 0} == {**first, "seconds": 0}
+
+
+def test_what_is_handed_in_to_the_served_demonstration_finds_a_worker(scripted):
+    folder = json.loads(scripted.stdout)["folder"]
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = str(free.getsockname()[1])
+    command = [sys.executable, "-m", "logbook", "demo", "--engine", "scripted", "--folder", folder, "--port", port]
+    served = subprocess.Popen(command, stderr=subprocess.PIPE, stdout=subprocess.DEVNULL, text=True, env={**os.environ, "PYTHONPATH": str(HERE.parent)})
+    try:
+        seen = []
+        for line in served.stderr:
+            seen.append(json.loads(line))
+            if seen[-1]["part"] == "worker" or seen[-1]["level"] in ("error", "critical"):
+                break
+        assert (seen[-1]["part"], seen[-1]["event"]) == ("worker", "starts"), seen
+    finally:
+        served.terminate()
+        served.communicate()
 
 
 def test_another_job_s_folder_is_not_touched(tmp_path):

@@ -8,7 +8,7 @@ from __future__ import annotations
 import json
 import sys
 import time
-from argparse import Namespace
+from argparse import ArgumentParser
 from pathlib import Path
 
 
@@ -44,7 +44,10 @@ def run(args) -> int:
     from logbook.cli import serve
 
     prepared = demo.PREPARED if args.engine == "scripted" else None
-    return serve.run(Namespace(folder=args.folder, host="127.0.0.1", port=args.port, name=None, tls=False, behind_proxy=False, engine=args.engine, prepared=prepared))
+    parser = ArgumentParser()
+    serve.configure(parser)  # so that no option of the server can be missing
+    told = ["--folder", str(args.folder), "--port", str(args.port), "--engine", args.engine]
+    return serve.run(parser.parse_args([*told, *(("--prepared", str(prepared)) if prepared else ())]))
 
 
 def _build(folder, args, started: float):
