@@ -82,6 +82,8 @@ def test_what_is_handed_in_to_the_served_demonstration_finds_a_worker(scripted):
     try:
         seen = []
         for line in served.stderr:
+            if not line.startswith("{"):
+                continue  # how far the building is
             seen.append(json.loads(line))
             if seen[-1]["part"] == "worker" or seen[-1]["level"] in ("error", "critical"):
                 break
