@@ -133,6 +133,7 @@ class Reading:
     shift: tuple[Fact, ...] | None = None
     withdraws: Withdraws | None = None
     reason: str | None = None  # why nothing was read, a wording key under `reading.`
+    unread: tuple[Span, ...] = ()  # what tells of the work and became no fact
 
 
 # --- to and from JSON; a member that says nothing is absent
@@ -297,7 +298,7 @@ def reading_to_json(reading: Reading) -> dict:
         "fittings": [entry_to_json(entry) for entry in reading.fittings],
         "shift": shift,
         "withdraws": withdraws_to_json(reading.withdraws),
-    } | _without({"reason": reading.reason})
+    } | _without({"reason": reading.reason, "unread": [span_to_json(span) for span in reading.unread]})
 
 
 def reading_from_json(doc: dict) -> Reading:
@@ -309,4 +310,5 @@ def reading_from_json(doc: dict) -> Reading:
         shift=None if doc["shift"] is None else tuple(fact_from_json(fact) for fact in doc["shift"]["facts"]),
         withdraws=withdraws_from_json(doc["withdraws"]),
         reason=doc.get("reason"),
+        unread=tuple(span_from_json(span) for span in doc.get("unread", ())),
     )

@@ -83,6 +83,8 @@ def _show(reading, explain: bool) -> None:
             print(f"  {_name(fact.name, language)}: {_value(fact, language)}  «{fact.words}»")
     if reading.withdraws is not None:
         print(say("reading.withdraws", language, words=reading.withdraws.words))
+    for one in reading.unread:
+        print(say("reading.unread-words", language, words=one.words))
     if not reading.fittings and reading.shift is None and reading.withdraws is None:
         print(say(reading.reason or "reading.nothing-said", language))
 
@@ -126,6 +128,8 @@ def _told(reading, language: str):
         yield fact.start, fact.end, f"{say('reading.shift', language)} {_name(fact.name, language)}: {_value(fact, language)}"
     if reading.withdraws is not None:
         yield reading.withdraws.start, reading.withdraws.end, say("reading.withdraws", language, words=reading.withdraws.words)
+    for one in reading.unread:
+        yield one.start, one.end, say("reading.unread", language)
     for one in left_alone(reading):
         yield one.start, one.end, say(f"reading.left.{one.why}", language)
 

@@ -101,6 +101,8 @@ def answer_to_json(told: Answer, language: str) -> dict:
         doc["copies"] = [{"sha256": small, "copy_of": original} for small, original in note.copies]
     if read is not None and read.reason is not None:
         doc["reason"] = read.reason
+    if read is not None and read.unread:
+        doc["unread"] = [said.span_to_json(span) for span in read.unread]
     return doc | dict(told.acts)
 
 
@@ -192,7 +194,7 @@ def check_document(note: Note, book: Book, language: str) -> dict:
         "shift": rest["shift"],
         "withdraws": rest["withdraws"],
     }
-    return doc | ({"reason": rest["reason"]} if "reason" in rest else {})
+    return doc | {name: rest[name] for name in ("reason", "unread") if name in rest}
 
 
 def photo_document(photo: Photo) -> dict:

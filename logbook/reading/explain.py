@@ -13,6 +13,7 @@ from logbook.reading.stance import clauses, stances
 from logbook.reading.tokens import tokens
 from logbook.reading.turned import supposed
 from logbook.reading.undone import undone
+from logbook.reading.unread import read_places
 from logbook.said import Reading
 
 
@@ -37,11 +38,8 @@ def left_alone(reading: Reading) -> tuple[LeftAlone, ...]:
     why |= {at: "condition" for at in supposed(row, clauses(row), lexicon.language)[0] if at not in why and at not in answered}
     own = row.blanked(why)
     why = {**dict.fromkeys(undone(own, clauses(own)).plans, "plan"), **why}
-    spans = [(f.start, f.end) for f in _facts(reading)] + [(s.start, s.end) for f in _facts(reading) for s in (*f.also, *f.withdrawn)]
-    spans += [(e.start, e.end) for entry in reading.fittings for e in entry.withdrawn]
-    spans += [(e.same_as.start, e.same_as.end) for e in reading.fittings if e.same_as is not None]
+    spans = read_places(reading.shift or (), reading.fittings)
     spans += [(reading.withdraws.start, reading.withdraws.end)] if reading.withdraws is not None else []
-    spans += [(o.start, o.end) for entry in reading.fittings for o in entry.open_items]
     found: list[LeftAlone] = []
     for at, item in enumerate(items):
         if at in why:
@@ -53,8 +51,3 @@ def left_alone(reading: Reading) -> tuple[LeftAlone, ...]:
             found.append(LeftAlone(item.start, item.end, "number"))
     return tuple(found)
 
-
-def _facts(reading: Reading):
-    for entry in reading.fittings:
-        yield from entry.facts
-    yield from reading.shift or ()

@@ -21,6 +21,7 @@ from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.undone import undone
+from logbook.reading.unread import read_places, unread
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
 _SENTENCE = 60  # items; further back in a sentence without an end nothing reaches
@@ -100,9 +101,10 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         return base
     if other_things.a_lack(row):
         return replace(base, reason="reading.nothing-said")
+    told = spent | phrase_at | saying_so | set(not_own) | left.plans | {at for one in copied for at in range(one.first, one.last)}
     if is_shift(row, named, claims):
-        facts = shift_claims(row, claims)
-        return replace(base, shift=tuple(_fact(one, row, False) for one in facts))
+        facts = tuple(_fact(one, row, False) for one in shift_claims(row, claims))
+        return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told))
     named = _with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
     named = going_back.told_of_before(row, named, language)
     made, regions = drafts.drafts(row, named)
@@ -113,7 +115,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     _copy(made, regions, done, copied)
     entries.carry(made, done, row)
     fittings = _entries(row, made, done, job)
-    return replace(base, fittings=fittings, reason=None if fittings or taken_back else _why(not_own, left))
+    reason = None if fittings or taken_back else _why(not_own, left)
+    return replace(base, fittings=fittings, reason=reason, unread=unread(whole, cut, read_places((), fittings), told))
 
 
 def _tells_where(row: Row, at: int) -> bool:

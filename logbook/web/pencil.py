@@ -67,7 +67,7 @@ def moment(iso: str | None, language: str) -> str:
 
 
 def segments(note: dict) -> list[dict]:
-    """The text in pieces, each with the facts and open items that its characters state.
+    """The text in pieces, each with the facts and open items that its characters state, or that they were not understood.
 
     Offsets count code points, as Python does. A fact carried from another fitting is marked where it was said.
     """
@@ -83,9 +83,14 @@ def segments(note: dict) -> list[dict]:
     for fact in (note["shift"] or {}).get("facts", ()):
         if fact["start"] is not None:
             spans.append((fact["start"], fact["end"], {"fact": fact, "position": "shift"}))
-    cuts = sorted({0, len(text), *(cut for start, end, _ in spans for cut in (start, end))})
+    unread = [(one["start"], one["end"]) for one in note.get("unread", ())]
+    cuts = sorted({0, len(text), *(cut for start, end, *_ in (*spans, *unread) for cut in (start, end))})
     return [
-        {"text": text[one:two], "said": [own for start, end, own in spans if start <= one and two <= end]}
+        {
+            "text": text[one:two],
+            "said": [own for start, end, own in spans if start <= one and two <= end],
+            "unread": any(start <= one and two <= end for start, end in unread),
+        }
         for one, two in zip(cuts, cuts[1:])
     ]
 

@@ -81,6 +81,16 @@ def pressed(page, desk, note: str) -> dict:
         return store.note_document(folder, note, "en")
 
 
+def test_words_that_nobody_checked_stand_on_the_answer(site, visit):
+    page = visit()
+    ready(page)
+    told(page, site[1], f"{STRAIGHT} The tape has a mind of its own behind the beam.")
+    assert page.locator("[data-unread]").inner_text().splitlines()[0] == "Not understood: “The tape has a mind of its own behind the beam”"
+    page.click("#note >> text=The next one")
+    told(page, site[1])
+    assert page.locator("[data-unread]").count() == 0
+
+
 def test_one_tap_answers_what_was_not_said(site, visit):
     page = visit()
     ready(page)

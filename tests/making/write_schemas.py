@@ -22,6 +22,10 @@ SHA256 = {"type": "string", "pattern": "^[0-9a-f]{64}$"}
 SHARE = {"type": "number", "minimum": 0, "maximum": 1}
 LANGUAGE = {"enum": ["en", "es"]}
 FRACTION = {"type": "string", "pattern": r"^-?\d+(/[1-9]\d*)?$"}
+UNREAD = {
+    "type": "array", "description": "Words that tell of the work and became no fact: not understood, and nothing was checked against them.",
+    "items": {"$ref": "fact.json#/$defs/span"}, "minItems": 1,
+}  # fmt: skip
 
 
 def maybe(schema):
@@ -237,7 +241,7 @@ def note_schema() -> dict:
     optional = {
         "reason": TEXT, "as_lead": {"const": True}, "corrections": many(press), "confirmed": many(TEXT), "heard_right": {"const": True},
         "withdrawn_at": TIME, "sound_erased_at": TIME, "taken_back_by": many(taken_back, minItems=1), "reckoning": {"const": True},
-        "copies": many(of({"sha256": SHA256, "copy_of": SHA256}), minItems=1),
+        "copies": many(of({"sha256": SHA256, "copy_of": SHA256}), minItems=1), "unread": UNREAD,
     }  # fmt: skip
     unheard = {"if": {"properties": {"state": {"const": "unheard"}}}, "then": {"properties": {"problem": {"type": "object"}}}}
     return of(required, optional, told="GET /notes/ID.") | {"allOf": [unheard]}
@@ -299,11 +303,11 @@ def input_too(schema: dict, **more: dict) -> dict:
 def schemas() -> dict[str, dict]:
     """File name -> schema."""
     shared = {"transcript": ref("transcript.json")}
-    read = of(READ | {"fittings": many(entry()), "shift": SHIFT, "withdraws": WITHDRAWS}, shared | {"reason": TEXT})
+    read = of(READ | {"fittings": many(entry()), "shift": SHIFT, "withdraws": WITHDRAWS}, shared | {"reason": TEXT, "unread": UNREAD})
     checked = entry(assumed=ASSUMED, findings=FINDINGS)
     check = of(
         READ | {"questions": QUESTIONS, "fittings": many(checked), "shift": SHIFT, "withdraws": WITHDRAWS},
-        shared | {"reason": TEXT},
+        shared | {"reason": TEXT, "unread": UNREAD},
     )
     digests = of({"audio": many(SHA256), "photos": many(SHA256), "text": maybe(SHA256)})
     error = of({"error": {"type": "string", "minLength": 1}, "cure": {"type": "string", "minLength": 1}})

@@ -116,6 +116,8 @@ export function tally(note) {
   return counted.length || !findings(note).length ? counted : [["meets", null]];
 }
 
+export const quoted = (note) => note.unread.map((one) => `“${one.words}”`).join("; "); // words that nobody checked
+
 export function aloud(note) {
   // What the phone reads out on request: what was understood, what is off, what is asked.
   const lines = [];
@@ -126,6 +128,7 @@ export function aloud(note) {
     if (rest.length) lines.push(`${say("phone.rest", { count: rest.length })}.`);
   }
   if (note.problem) lines.push(note.problem.why, note.problem.cure);
+  if (note.unread) lines.push(say("phone.unread"), `${quoted(note)}.`, say("phone.unread-told"));
   if (!findings(note).some((f) => f.verdict !== "meets")) lines.push(say("phone.nothing-off"));
   return lines.filter(Boolean).join(" ");
 }

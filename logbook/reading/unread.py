@@ -1,0 +1,60 @@
+"""What tells of the work and became no fact. It is shown as not understood, so that nobody takes a silence for "read and fine".
+
+Chatter is left out: a stretch counts only where it names a thing, an act or a measure of the trade, or denies something.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Iterable
+
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+from logbook.said import Entry, Fact, Span
+
+_DENYING = frozenset("NOT NO NOT_DONE MISSING FORGOT LEFT_OUT PENDING".split())
+_OF_THE_TRADE = frozenset(
+    "TAPE TAPED TAPE_IT STAPLES STAPLED STAPLE RUB RUBBED TRIM TRIMMED WIPE WIPED VANES GAP JOINT FACING BOARD SCRIM TABS FLAP PANEL SEATED GROOVE"
+    " SHIPLAP BUTT TIGHT HANGER C_MASTIC CLOSURE DAMAGE REPAIR_IT TIE_RODS SIDE LEN FRAC DEG TEMP_F INWG CFM LB".split()
+)
+
+
+def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int]) -> tuple[Span, ...]:
+    """The stretches of the clauses `cut` that stand in none of the places `read` of the text and in none of the items `told`."""
+    known = set(told)
+    starts, ends = [item.start for item in row.items], [item.end for item in row.items]
+    for start, end in read:
+        known.update(range(bisect_right(ends, start), bisect_left(starts, end)))
+    found: list[Span] = []
+    for clause in cut:
+        at = clause.first
+        while at < clause.last:
+            last = at
+            while last < clause.last and last not in known:
+                last += 1
+            if last > at and _tells(row, at, last, whole=last - at == clause.last - clause.first):
+                start, end = row.items[at].start, row.items[last - 1].end
+                found.append(Span(row.text[start:end], start, end))
+            at = last + 1
+    return tuple(found)
+
+
+def _tells(row: Row, first: int, last: int, whole: bool) -> bool:
+    """A whole clause about the work, or any stretch that denies something of it."""
+    concepts = {item.concept for item in row.items[first:last]}
+    denies, of_the_trade = bool(concepts & _DENYING), bool(concepts & _OF_THE_TRADE)
+    if whole:
+        return (of_the_trade and last - first > 1) or (denies and last - first > 2)
+    return denies and of_the_trade
+
+
+def read_places(facts: Iterable[Fact], entries: Iterable[Entry]) -> list[tuple[int, int]]:
+    """Where the words of facts, of what they replaced, of open work and of "the same as" stand."""
+    places: list[tuple[int, int]] = []
+    for fact in facts:
+        places += [(one.start, one.end) for one in (fact, *fact.also, *fact.withdrawn) if one.start is not None]
+    for entry in entries:
+        places += read_places(entry.facts, ())
+        places += [(one.start, one.end) for one in (*entry.withdrawn, *entry.open_items) if one.start is not None]
+        places += [(entry.same_as.start, entry.same_as.end)] if entry.same_as is not None else []
+    return places
