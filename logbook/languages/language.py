@@ -123,6 +123,17 @@ class Afar:
 
 
 @dataclass(frozen=True)
+class Forms:
+    """Words of forms and tags: `tags` bear a piece's number, `tells` stand between a tag and it; `alone` and `before_measure` are what thumbs write."""
+
+    tags: frozenset[str] = frozenset()
+    tells: frozenset[str] = frozenset()
+    alone: tuple[tuple[str, frozenset[str]], ...] = ()  # (concept, words) that are a sentence by themselves
+    before_measure: tuple[tuple[str, frozenset[str]], ...] = ()
+    first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
+
+
+@dataclass(frozen=True)
 class Language:
     code: str
     concepts: tuple[tuple[str, str], ...]  # (concept, "phrase|phrase|…")
@@ -142,6 +153,7 @@ class Language:
     letters: Mapping[str, str] = field(default_factory=dict)  # how a letter of a mark is said
     turns: Turns = Turns()
     afar: Afar = Afar()
+    forms: Forms = Forms()
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

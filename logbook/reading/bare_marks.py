@@ -18,6 +18,7 @@ from logbook.reading.no_marks import angle_not_mark
 _M = f"(?P<m>{MARK})"
 _ENDS = "(?=SEP|$|BE|HAVE|BUT|AND|NOT|NOT_DONE|KIND|SIZE|ME|WITH|OR|FILLER)"
 _PART = "(?:VANES|NO|DAMAGE|DAMAGE_PLACE|REPAIRED|STAPLES|TAPE|TAPES|FACING|PANEL|BOARD|GAP|JOINT|FLAP|SIDE|SIDES_ALL|SIDE_WORD|END|GROOVE|C_MASTIC|CLOSURE|TABS|APART|SCRIM|THROAT|K_REPAIR)"
+_MEASURES = "NUM|LEN|FRAC|SIZE|MARKED|DEG|TEMP_F|COUNT|COUNTED"
 _LEAST = 10  # below it "cut four", "on two" count or measure more often than they name
 
 
@@ -35,6 +36,12 @@ def _named(row: Row, match) -> bool:
     """Whether the number is too great, or too marked, to count things."""
     item = row.items[match.start("m")]
     return item.concept == "MARKED" or match.end("m") - match.start("m") > 1 or (item.concept == "NUM" and item.value.value >= _LEAST)
+
+
+def _lettered(row: Row, match) -> bool:
+    """ "Collar for the office, C nine, six inch": a letter and a number between two stops."""
+    first = row.items[match.start("m")]
+    return match.end("m") - match.start("m") > 1 and first.concept == "LETTER" and row.text[first.start : first.end].isupper()
 
 
 def _big(*words: str):
@@ -55,6 +62,15 @@ SAID_BARE: tuple[tuple[str, object], ...] = (
     (f"NOT {_M} (?:COMMA|BUT) FILLER{{0,2}} (?P<m2>{MARK}) (?=SEP|$|HUNG|TAPED|STAPLED|RUBBED|BE|HAVE)", None),  # "not sixty-six, sixty-seven"
     (f"{START} {_M} (?=(?P<n>WORD|MOVE|MOVE_IN|MOVE_OUT|MOVE_DOWN|TAKES|FILLER|UNDONE|DAMAGE|END|PENDING|SEATED))", lambda row, match: _named(row, match) and _happens(row, match)),
     (f"{START} {_M} (?:COMMA|STOP|QUERY) (?:(?:FILLER|TRADE_NOISE|SEE|WORD){{1,3}} (?:COMMA|STOP))? (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "Twenty-eight? Straight, …", "twenty-six, let's see, straight"
+    (f"{START} {_M} (?:COMMA|STOP) (?:(?!{_MEASURES}|KIND|ACT)[^STOP QUERY]){{1,9}} STOP (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "So forty-eight, that was a bear. Straight, …"
+    (f"{START} {_M} COMMA? (?:(?P<f>FILLER) (?=SEP|$)|(?=SAME_THING))", lambda row, match: match.start("f") < 0 or _big("again", "otra vez", "de nuevo")(row, match)),
+    (f"{START} (?P<f>WORD|MOVE|CUT_TO) DET? (?:KIND|FITTING|NUMBER)? {_M} (?=FILLER? (?:TO|ON|ON_BENCH|UP|DOWN|OVER) (?:DET|ON_BENCH|BUILDING|PLACE_NOUN))", _named),  # "carried eighteen back to the bench"
+    (f"{START} {_M} (?=KIND (?:NUM|DEG|SIZE|VANES|LEN))", lambda row, match: _named(row, match) and not _turn(row, match.span("m"))),
+    (f"(?:STAPLED|STAPLES|TAPED|TAPE|RUBBED|MARK181|CLOSURE) (?:EVERY|ON|AROUND|FILLER|FILL)* (?:NUM|LEN)? ON DET? {_M} (?=SEP|$|KIND|SIZE|FILLER|SHIPLAP|AND|WITH)", _named),  # "stapled every two on thirty-nine"
+    (f"(?:(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) NUMBER? {_M} (?=COMMA|STOP|$)", _named),
+    (f"(?:(?<=SEP)) {_M} (?=SEP|$)", _lettered),
+    (f"(?P<f>OF|UP|ON|FILLER|WITH) {_M} ON NUM (?=COMMA|STOP)", _big("for", "up", "with", "done", "finished", "doing", "para")),  # "that's it for twelve on two"
+    (f"(?:STAPLED|TAPED|RUBBED|HUNG) {_M} (?=WITH|FILLER|AND|BUT|SEP|$)", _named),
     (f"(?:^|(?<=SEP)) (?:HAVE|FILLER) {_M} (?=SEALED|STAPLED|TAPED|HUNG|RUBBED)", _named),  # "got thirty-nine closed up"
     (f"{START} {_M} (?=(?:BE|QUESTION|FILLER|DET){{1,3}} SAME_AS)", None),
     (f"(?P<k>KIND) COMMA {_M} (?=COMMA|STOP|$)", lambda row, match: _no_measure(row, match)),

@@ -6,17 +6,19 @@ from dataclasses import replace
 from fractions import Fraction
 from types import MappingProxyType
 
+from logbook.languages.language import Forms
 from logbook.reading.corrections import MOVED, corrected
 from logbook.reading.items import Item, concept_at
+from logbook.reading.labels import labelled
 from logbook.reading.mark_shapes import marked
 from logbook.reading.measures import Measure
 from logbook.reading.size_pairs import LENGTHS, of_the_building, one_unit, sized
 from logbook.reading.small_words import meant_by_neighbours
 
 
-def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({})) -> tuple[Item, ...]:
+def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), forms: Forms = Forms()) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return corrected(of_the_building(one_unit(sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(marked(items, text, letters), text), text), text), text)), text)), text), text)
+    return corrected(of_the_building(one_unit(sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(labelled(marked(items, text, letters), text, forms), text), text), text), text)), text)), text), text)
 
 
 def _split_decimals(items, text: str):

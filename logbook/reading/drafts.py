@@ -179,7 +179,13 @@ def _is_new(now: Draft, mention: Mention, row: Row) -> bool:
 
 def _apposed(row: Row, now: Draft, mention: Mention) -> bool:
     """ "straight collar", "pants wye": two kinds side by side are one thing; the later names it."""
+    between = [item.concept for item in row.items[now.kind.last : mention.kind_at[0]]]
+    if now.kind.value in _LET_IN and "IN" in between and len(between) <= 5 and not {"STOP", "COMMA"} & set(between):
+        return True  # "register opening cut in straight nine"
     return now.kind.last >= mention.first - 1
+
+
+_LET_IN = ("access_door", "register")
 
 
 def _starts_sentence(row: Row, mention: Mention) -> bool:

@@ -30,7 +30,7 @@ def left_alone(reading: Reading) -> tuple[LeftAlone, ...]:
     if reading.language is None:
         return ()
     lexicon = book(reading.language)
-    items = compose(itemise(tokens(reading.text), lexicon), reading.text)
+    items = compose(itemise(tokens(reading.text), lexicon), reading.text, lexicon.language.letters, lexicon.language.forms)
     row = Row.of(reading.text, items)
     _, answered = answers(row, clauses(row))
     row = row.blanked(answered)

@@ -5,7 +5,9 @@ A bare number is not made a mark here: only the words around it tell whether it 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
+from dataclasses import replace
 
 from logbook.reading.items import Item
 
@@ -13,6 +15,7 @@ _HEADS = ("FITTING", "NUMBER", "RUN")
 _ROOMS = ("ROOM", "NOT_MARK", "BUILDING", "PLACE_NOUN")
 _MACHINES = frozenset("AHU RTU VAV FCU EF MERV HVAC UL AC FD PVC OSHA ISO RFI CO PO EI AP MM CFM PSI".split())  # what they number is no fitting
 _BEHIND_A = ("COMMA", "STOP", "QUERY", "", "ON", "RUN", "BE", "HAVE", "STAPLED", "TAPED", "RUBBED", "HUNG", "NOT", "NO", "SIZE", "WITH", "TIED", "SERVICE")
+_HEAT = re.compile(r"\d{1,3}[CFM]")
 _ANGLES = (90, 45, 30, 60, 22, 15)
 
 
@@ -20,6 +23,14 @@ def marked(items: tuple[Item, ...], text: str, letters: Mapping[str, str]) -> tu
     done: list[Item] = []
     at = 0
     while at < len(items):
+        if items[at].concept in ("TEMP_F", "LEN") and _HEAT.fullmatch(text[items[at].start : items[at].end]) and _head_before(items, at):
+            done.append(replace(items[at], concept="MARKED", value=text[items[at].start : items[at].end]))  # "mark 3C": no degrees
+            at += 1
+            continue
+        if items[at].concept == "DET" and text[items[at].start : items[at].end] == "A" and _concept(items, at - 1).startswith("K_") and _concept(items, at + 1) in _BEHIND_A:
+            done.append(replace(items[at], concept="LETTER"))  # "Cap A, eight by eight. Cap B, …"
+            at += 1
+            continue
         found = _mark_at(items, at, text, letters)
         if found is None:
             done.append(items[at])
@@ -35,9 +46,15 @@ def marked(items: tuple[Item, ...], text: str, letters: Mapping[str, str]) -> tu
         else:
             machine = not _head_before(items, at) and value.split("-")[0].rstrip("0123456789") in _MACHINES
             concept = "COUNT" if machine or _concept(items, at - 1) in _ROOMS else "MARKED"
+            if concept == "COUNT" and done and done[-1].concept == "BUILDING" and _has_a_door(items):
+                done[-1], concept = replace(done[-1], concept="NUMBER"), "MARKED"  # "that's door D1"
             done.append(Item(concept, value, items[at].start, items[end - 1].end, items[at].first, items[end - 1].last))
         at = end
     return tuple(done)
+
+
+def _has_a_door(items) -> bool:
+    return any(item.concept == "K_ACCESS_DOOR" for item in items)
 
 
 def _mark_at(items, at: int, text: str, letters) -> tuple[str | None, int] | None:
@@ -70,7 +87,7 @@ def _mark_at(items, at: int, text: str, letters) -> tuple[str | None, int] | Non
             parts.append("-")
         spoken = parts[-1] == "-" and not dash
         if _whole(items[place]) and (tight == "" or dash or spoken or place == at + 1) and not (parts[-1].isdigit()):
-            parts.append(str(int(items[place].value.value)))
+            parts.append(_figures(items[place], text))
         elif _capital(items, place, text) and parts[-1 if parts[-1] != "-" else -2].isdigit():
             parts.append(text[items[place].start : items[place].end].upper())
         else:
@@ -95,6 +112,12 @@ def _is_a_run(done, value: str, items, at: int, text: str) -> bool:
     behind = done[-2] if done[-1].concept == "COMMA" else done[-1]
     before = done[-3:-1] if done[-1].concept == "COMMA" else done[-2:-1]
     return behind.concept in ("NUM", "MARKED") and bool(before) and (before[0].concept.startswith("K_") or before[0].concept in ("FITTING", "NUMBER", "MISHEARD") or text[before[0].start : before[0].end].islower())
+
+
+def _figures(item: Item, text: str) -> str:
+    """The figures as they are written: "R-3-07" keeps its nought."""
+    said = text[item.start : item.end]
+    return said if said.isdigit() else _number(item)
 
 
 def _of_numbers(items, at: int, end: int, parts: list[str], text: str):

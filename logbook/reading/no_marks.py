@@ -67,6 +67,8 @@ def angle_not_mark(row: Row, match) -> bool:
 def an_angle(row: Row, match) -> bool:
     """ "The forty-five on run six is elbow twelve", "that ninety is number seventeen": a word for the thing, which is named behind."""
     at = match.start("m")
+    if _on_a_run(row, at):
+        return True
     if row.items[at].concept != "NUM" or row.items[at].value.value not in (90, 45) or at == 0 or row.items[at - 1].concept not in ("DET", "THIS"):
         return False
     ahead = [item.concept for item in row.items[at + 1 : at + 12]]
@@ -74,6 +76,15 @@ def an_angle(row: Row, match) -> bool:
     rest = [c for c in ahead[named + 1 : named + 3] if c != "DET"] if named is not None else []
     heavy = row.words(at - 1, at).lower() in ("the", "that", "this") and ahead[:1] == ["BE"] and ahead[1:2] not in (["STAPLED"], ["TAPED"], ["RUBBED"], ["HUNG"], ["FILLER"], ["NOT"], ["BOTH"])
     return heavy or bool(rest) and (rest[0] in ("NUMBER", "FITTING") or rest[0].startswith("K_") or rest[0] == "MARKED")
+
+
+def _on_a_run(row: Row, at: int) -> bool:
+    """ "Ninety on run three, seventeen, ten by eight": a turn, where a number behind its run names the piece."""
+    item, ahead = row.items[at], [one.concept for one in row.items[at + 1 : at + 8]]
+    if item.concept != "NUM" or item.value.value not in (90, 45) or ahead[:2] != ["ON", "RUN"] or "COMMA" not in ahead[2:5]:
+        return False
+    rest = [c for c in ahead[ahead.index("COMMA") + 1 :] if c not in ("NUMBER", "FITTING")]
+    return rest[:1] in (["NUM"], ["MARKED"]) and rest[1:2] in (["COMMA"], ["STOP"], [])
 
 
 def _turns_otherwise(row: Row, at: int) -> bool:
@@ -104,9 +115,14 @@ def leads_to(row: Row, at: int) -> bool:
     if behind < 1:
         return False
     said = row.words(behind, behind + 1).lower()
+    if row.items[behind].concept == "IN" and any(row.items[k].concept in _LET_IN for k in range(max(0, behind - 9), behind)):  # "the door in straight nine …, that's D2"
+        return any(item.concept == "MARKED" for k, item in enumerate(row.items) if k != at + 1)
     return said in ("into", "onto", "in to", "on to the side of", "let into", "en el", "dentro del") and any(
         row.items[k].concept.startswith("K_") or row.items[k].concept == "FITTING" for k in range(max(0, behind - 8), behind)
     )
+
+
+_LET_IN = ("K_ACCESS_DOOR", "K_REGISTER")
 
 
 def reference(row: Row, at: int, taken: set[int]) -> bool:

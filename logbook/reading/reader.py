@@ -33,7 +33,7 @@ _BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     lexicon = book(code)
     language = lexicon.language
-    items = compose(itemise(found, lexicon), text, language.letters)
+    items = compose(itemise(found, lexicon), text, language.letters, language.forms)
     whole = Row.of(text, items)
     taken_back, saying_so = withdraws(whole, language, text)
     phrase_at = {at for said in phrases_said(found, job, code) for at, item in enumerate(items) if item.first < said.last and item.last > said.first}

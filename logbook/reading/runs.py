@@ -27,6 +27,11 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
         backs = row.items[last - 1].took_back
         one = claim(row, "run", value, match.start("w"), match.end("w"))
         made.append(replace(one, took_back=tuple(TakenBack(str(b.value.value), b.start, b.end) for b in backs if b.concept == "NUM")))
+    for match in row.find("(?P<f>OF|UP|ON|FILLER|WITH) (?P<m>MARKED|NUM) (?P<w>ON (?P<r>NUM)) (?=COMMA|STOP)"):  # "that's it for twelve on two": the piece and its run
+        named = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
+        if named and row.words(*match.span("f")).lower().split()[-1] in _CLOSES_WITH and not taken.intersection(range(*match.span("w"))):
+            taken.update(range(*match.span("w")))
+            made.append(claim(row, "run", mark_text(row, *match.span("r"), language), *match.span("w")))
     for match in row.find("(?P<w>(?P<o>WORD|ANOTHER|FILLER) RUN) (?!NUM|NUMBER|LETTER|MARKED)"):
         number = _ORDINALS.get(row.words(match.start("o"), match.end("o")).lower().split()[-1])
         if number is not None and not taken.intersection(range(*match.span("w"))):
@@ -43,6 +48,7 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
     return made
 
 
+_CLOSES_WITH = frozenset("for up with para con".split())
 _SOUNDS = {"to": (2, "two"), "too": (2, "two"), "for": (4, "four"), "free": (3, "three"), "ate": (8, "eight"), "won": (1, "one"),
            "sex": (6, "six"), "tree": (3, "three"), "fore": (4, "four")}  # fmt: skip
 

@@ -108,7 +108,10 @@ def _measures_length(items, place: int) -> bool:
 def of_the_building(items, text: str):
     """ "a ceiling tile 24 by 24", "the 36 by 80 door": measures of what is no duct."""
     done = list(items)
+    hatched = any(item.concept == "K_ACCESS_DOOR" for item in items)
     for place, item in enumerate(items):
+        if hatched and concept_at(items, place - 1) == "SIZE" and max(items[place - 1].value.pair) <= _MOST_DOOR:
+            continue  # "access door, twelve by twelve hatch"
         if item.concept != "BUILDING" and not (concept_at(items, place - 1) == "SIZE" and text[item.start : item.end].lower() in _STOCK):
             continue
         at = place + 1
@@ -122,6 +125,7 @@ def of_the_building(items, text: str):
     return tuple(done)
 
 
+_MOST_DOOR = 36  # inches; no hatch in a duct is wider
 _STOCK = ("scrap", "scraps", "sheet", "sheets", "blank", "retal", "retazo", "lámina", "hoja")  # "a six by six scrap"
 _OWN_NOUNS = ("GAP", "TAPE", "STAPLES", "BOARD", "BACK", "THROAT", "OFFSETS", "K_COLLAR", "ROUND")
 

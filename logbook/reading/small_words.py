@@ -27,6 +27,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
         elif item.concept == "K_STRAIGHT" and said == "straight" and _concept(items, place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND") and (_moves_before(items, place) or len(items) == 2):
             done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
+        elif item.concept == "BACK" and said == "back" and ahead == "TO" and _concept(items, place + 2) in ("DET", "ON_BENCH", "BUILDING", "WORD") and _concept(items, place - 1) in ("NUM", "MARKED", "IT"):
+            done[place] = replace(item, concept="FILLER")  # "brought nine back to the bench"
         elif item.concept == "LETTER" and said in _SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and _concept(items, place + 2) in ("NUM", "LEN"):
             done[place] = replace(item, concept="SIDE", value=(_SIDE_LETTERS[said],))  # "L in 4 back 24"
         elif item.concept == "LETTER" and said == "n" and ahead in _ACTS and _concept(items, place - 1) not in ("NUMBER", "RUN", "FITTING"):

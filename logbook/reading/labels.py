@@ -1,0 +1,84 @@
+"""Labels before a value: "MARK: 15", "the tag reads R-3-07", "mark's sixty-six", "L 40", "in: 18x12"; and what stands for a whole label ("Tp.", "Rb.").
+
+The words between a label and its value say nothing: without them "tag says fifteen" is "tag fifteen".
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.languages.language import Forms
+from logbook.reading.items import Item, concept_at
+
+_LABELS = (
+    "NUMBER", "FITTING", "RUN", "LENGTH", "LONG", "SIZE_WORD", "INLET", "OUTLET", "BRANCH_WORD", "STAPLES", "STAPLED", "TAPE", "TAPED", "SEALED", "CLOSING", "BOARD", "STATIC", "THROAT",
+    "K_TEE", "K_ELBOW", "K_STRAIGHT", "K_TRANSITION", "K_OFFSET", "K_WYE", "K_BRANCH", "K_COLLAR", "K_END_CAP", "K_PLENUM", "ROUND", "EVERY", "APART", "LEG", "IN", "OUT", "OFFSETS", "AIRFLOW", "GAP",
+)  # fmt: skip
+_VALUES = ("NUM", "LEN", "FRAC", "MARKED", "LETTER", "MARK181", "CLOSURE", "C_MASTIC", "CFM", "INWG", "DEG", "TEMP_F", "FT2")
+_COLONS = (":", "=")
+_NAMES = ("NUM", "MARKED", "LETTER")
+_OPENS = ("", "STOP", "QUERY", "COMMA")
+_MARKS_NOTHING = ("BY", "SIDE_WORD", "WIDE", "HIGH", "APART", "COUNTED", "LONG")
+
+
+def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...]:
+    """The items without what only joins a label to its value."""
+    done: list[Item] = []
+    at = 0
+    while at < len(items):
+        item = items[at]
+        joint = _joint(items, at, text, forms)
+        if joint is not None:
+            done.append(replace(item, concept="NUMBER", value=None))
+            at = joint
+            continue
+        if _is_colon(item, text) and concept_at(done, len(done) - 1) in _LABELS and concept_at(items, at + 1) in _VALUES:
+            if done[-1].concept in ("IN", "OUT"):
+                done[-1] = replace(done[-1], concept="INLET" if done[-1].concept == "IN" else "OUTLET", value=None)
+            at += 1
+            continue
+        done.append(_short(items, at, text, forms))
+        at += 1
+    return tuple(done)
+
+
+def _is_colon(item: Item, text: str) -> bool:
+    return text[item.start : item.end] in _COLONS
+
+
+def _joint(items, at: int, text: str, forms: Forms) -> int | None:
+    """Where the number begins behind "the tag reads", "mark's", "its number is"; None where no label tells one."""
+    said = text[items[at].start : items[at].end].lower().replace("’", "'")
+    word, _, rest = said.partition("'")
+    if word not in forms.tags or (rest and rest != "s"):
+        return None
+    step = at + 1
+    while step < len(items) and step - at < 6 and text[items[step].start : items[step].end].lower().replace("’", "'") in forms.tells:
+        step += 1
+    told = step > at + 1 or bool(rest)
+    if not told or concept_at(items, step) not in _NAMES or concept_at(items, step + 1) in _MARKS_NOTHING or concept_at(items, step) == concept_at(items, step + 1) == "NUM":
+        return None
+    return step
+
+
+def _short(items, at: int, text: str, forms: Forms) -> Item:
+    """ "Tp. Rb.": a thumb's word that is a sentence of its own, or stands before its measure."""
+    item = items[at]
+    said = text[item.start : item.end].lower()
+    if item.concept not in ("WORD", "LETTER", "STAPLE", "RUB", "TAPE", "FROM"):
+        return item
+    before, ahead = concept_at(items, at - 1), concept_at(items, at + 1)
+    for concept, words in forms.alone:
+        if said in words and at and before in _OPENS and ahead in ("STOP", "COMMA", ""):
+            return _meant(item, concept)
+    for concept, words in forms.first:
+        if said in words and before in ("", "STOP") and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in ("COMMA", "STOP", "NUM", "RUN"):
+            return _meant(item, concept)
+    for concept, words in forms.before_measure:
+        if said in words and before in _OPENS and ahead in ("NUM", "LEN", "FRAC"):
+            return _meant(item, concept)
+    return item
+
+
+def _meant(item: Item, concept: str) -> Item:
+    return replace(item, concept=concept, value=concept[2:].lower() if concept.startswith("K_") else None)
