@@ -10,6 +10,11 @@ from logbook.languages.language import Misheard
 _COUNTED = ("EVERY", "ON NUM", "ON LEN", "NUM SIDE_WORD", "SIDES_ALL", "BOTH JOINT", "BOTH", "SIDE COMMA", "SIDE STOP", "ALL NUM", "ALL SIDE_WORD", "DOWN BOTH", "DOWN JOINT", "LEN APART", "NUM APART")
 _NUMBERED = ("NUM", "MARKED", "NUMBER", "SIZE")
 MISHEARD = (
+    # everyday names, which only what stands behind them tells from a seam, a side that moves or a strap
+    Misheard("joints", "straights", "K_STRAIGHT", after=("NUM THROUGH", "NUM THRU", "NUM TO", "NUM AND", "NUM COMMA", "MARKED"), plain=True),
+    Misheard("joint", "straight", "K_STRAIGHT", after=("NUM COMMA", "NUM RUN", "NUM BE", "NUM STAPLED", "NUM TAPED", "NUM ON", "NUM STOP", "NUM HAVE", "MARKED COMMA", "NUMBER"), plain=True),
+    Misheard("boots", "collars", "K_COLLAR", before=("NUM", "BOTH"), after=("NUM", "NUMBER", "MARKED"), near=1, plain=True),
+    Misheard("straps", "hangers", "K_HANGER", after=("EVERY", "ON LEN", "BE LEN", "LEN APART", "ON NUM", "SPACED"), plain=True),
     # thumbs: what hands in gloves type for a kind, right before its number
     Misheard("str", "straight", "K_STRAIGHT", after=_NUMBERED, near=1),
     Misheard("strt", "straight", "K_STRAIGHT", after=_NUMBERED, near=1),

@@ -25,6 +25,7 @@ class Misheard:
     before: tuple[str, ...] = ()
     after: tuple[str, ...] = ()
     near: int = 2
+    plain: bool = False  # an everyday name and no mishearing: "joints four and five"
     lost_ending: bool = False  # an act that lost its "-d": only behind a piece that was named, and never as an order or a plan
 
 
@@ -130,6 +131,7 @@ class Forms:
     tells: frozenset[str] = frozenset()
     alone: tuple[tuple[str, frozenset[str]], ...] = ()  # (concept, words) that are a sentence by themselves
     before_measure: tuple[tuple[str, frozenset[str]], ...] = ()
+    turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
 
 

@@ -40,6 +40,7 @@ def _of_all(row: Row, match, ats: list[int]) -> bool:
 SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
+    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET){{0,3}} {_LIST} (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT|BOTH))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){{0,3}} {_RANGE} (?=COMMA? (?:FILL|BOTH){{0,2}} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|I){{1,3}} {_LIST} (?=FILLER{{0,2}} COMMA (?:BOTH|ALL|FILL){{0,2}} (?:KIND|STAPLED|TAPED))", None),

@@ -141,7 +141,7 @@ def _in_a_pair(items, place: int, text: str) -> bool:
     fits = 1 <= before.value.value <= 9 and 10 <= item.value.value <= 99 and " " not in text[before.start : before.end]
     if not fits or text[before.end : item.start] != " ":
         return False
-    kind = named.startswith("K_") or named in ("FITTING", "NUMBER") or (named == "COUNTED" and text[items[place - 2].start : items[place - 2].end].lower() in _SEVERAL)
+    kind = named.startswith("K_") or named in ("FITTING", "NUMBER") or (named == "COUNTED" and text[items[place - 2].start : items[place - 2].end].lower() in SEVERAL)
     if kind and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60)):
         return ahead in _ENDS_A_MARK or ahead.startswith("K_") or (ahead == "NUM" and concept_at(items, place + 2) == "BY")
     if named in ("AND", "COMMA", "THROUGH", "THRU", "TO") and ahead in _ENDS_A_MARK and concept_at(items, place - 3) == concept_at(items, place - 4) == "NUM":
@@ -154,7 +154,7 @@ _ENDS_A_MARK = ("THROUGH", "THRU", "COMMA", "STOP", "ON", "RUN", "BE", "", "AND"
 _BEFORE_A_MARK = ("HUNG", "HANG", "STAPLED", "TAPED", "RUBBED", "SEALED", "REDID", "REPAIRED", "TAPE_IT", "FILLER", "BE", "ON", "TIED", "WITH")
 
 
-_SEVERAL = {
+SEVERAL = {
     "straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "codos": "elbow",
     "tapas": "end_cap", "reducciones": "transition", "tramos": "straight", "rectos": "straight", "rectas": "straight", "transiciones": "transition", "collarines": "collar", "derivaciones": "branch", "tes": "tee", "rejillas": "register", "piezas": "fitting", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting",
 }  # fmt: skip
@@ -166,7 +166,7 @@ def _named_kinds(items, text: str):
     for place, item in enumerate(items):
         if item.concept == "K_TEE" and text[item.start : item.end].lower() == "te" and concept_at(items, place + 1) in ("WORD", "SEE", "SHOWS", "LEAVES", "MOVE", "MOVE_IN", "MOVE_OUT"):
             done[place] = replace(item, concept="WORD", value=None)  # "te ves bien": the pronoun
-        kind = _SEVERAL.get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
+        kind = SEVERAL.get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
         if kind is None:
             continue
         of_a_size = concept_at(items, place - 2) == "BY" or (concept_at(items, place - 1) in ("STOP", "") and concept_at(items, place + 1) == "COMMA")  # "both ten by ten straights", "Straights, ten by ten"

@@ -14,6 +14,7 @@ from logbook.reading.batches import plural
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention
+from logbook.reading.listed import kept_for
 
 
 @dataclass
@@ -45,13 +46,17 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
         regions.append((item, len(made) - 1))
         return made[-1]
 
-    for mention in found:
+    heads: dict[int, int] = {}  # place of a list's first mention -> item where its pieces begin
+    for at, mention in enumerate(found):
         now = made[regions[-1][1]]
+        if mention.listed >= 0:
+            begin(heads[mention.listed])
+            now = made[-1]
         if mention.batch:
             kind = _kind_claim(row, mention)
             if kind is None and now.kind is not None and now.mark is None and _same_sentence(row, now.kind.last, mention.first):
                 kind = now.kind  # "two elbows, twelve and thirteen"
-            elif now.kind or now.mark:
+            elif (now.kind or now.mark) and not (kind is not None and now.mark is None and now.kind is not None and now.kind.value == kind.value and _same_sentence(row, now.kind.last, mention.first)):
                 begin(mention.first)
             first = True
             for mark, (start, end) in mention.batch:
@@ -67,15 +72,19 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
                 made[place].kind = kind
                 regions.append((_sentence_start(row, mention.first), place))
             continue
-        if _is_new(now, mention, row):
+        if mention.listed < 0 and mark is not None and (own := _on_its_own_run(row, now, mention)) is not None:
+            now = begin(own)
+        elif mention.listed < 0 and _is_new(now, mention, row):
             again = next((k for k, draft in enumerate(made) if mark is not None and draft.mark is not None and draft.mark.value == mark.value), None)
             if again is not None and (kind is None or made[again].kind is None or made[again].kind.value == kind.value):
                 regions.append((mention.first, again))  # spoken of again
                 continue
             now = begin(mention.first)
-        elif mark is not None and now.mark is not None and now.mark.value == mark.value and any(mate.begin == now.begin for mate in made if mate is not now):
+        elif mention.listed < 0 and mark is not None and now.mark is not None and now.mark.value == mark.value and any(mate.begin == now.begin for mate in made if mate is not now):
             regions.append((mention.first, made.index(now)))  # the last of a batch, now alone
             continue
+        if mention.listed == -2:
+            heads[at] = now.begin
         now.amends = now.amends or mention.amends or _amended(row, mention, first=now is made[0])
         now.another = now.another or mention.another
         if kind is not None:
@@ -83,7 +92,7 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
                 both = mention.kind_at[0] > 0 and row.items[mention.kind_at[0] - 1].concept in ("BOTH", "ALL")
                 for mate in made[-2:] if both else ():  # "number 12 and number 13, both straights"
                     mate.kind = mate.kind or kind
-                for mate in made:
+                for mate in made if mention.listed < 0 else [now]:
                     if mate is now or mate.begin == now.begin and mate.kind is None:  # a batch is of one kind
                         mate.kind = kind
             elif mention.corrects and now.kind.value != kind.value:
@@ -177,6 +186,16 @@ def _is_new(now: Draft, mention: Mention, row: Row) -> bool:
     return False
 
 
+def _on_its_own_run(row: Row, now: Draft, mention: Mention) -> int | None:
+    """ "Run one straight one, run two straight one": where the words of the second begin, though its number is the same."""
+    if now.mark is None or now.mark.value != mention.mark or now.kind is None or mention.kind != now.kind.value:
+        return None
+    runs = [at for at in range(max(0, now.begin - 3), mention.mark_at[0]) if row.items[at].concept == "RUN"]
+    if len(runs) < 2 or not now.mark.last <= runs[-1] or row.words(runs[0], runs[0] + 2) == row.words(runs[-1], runs[-1] + 2):
+        return None
+    return runs[-1]
+
+
 def _apposed(row: Row, now: Draft, mention: Mention) -> bool:
     """ "straight collar", "pants wye": two kinds side by side are one thing; the later names it."""
     between = [item.concept for item in row.items[now.kind.last : mention.kind_at[0]]]
@@ -228,17 +247,21 @@ def _of_the_one(row: Row, one: Claim, mates: list[int]) -> list[int]:
     return [mates[which]] if told and which < len(mates) else mates
 
 
-def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim]) -> None:
+def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim], directed: dict[int, str]) -> None:
     """Every claim to the entry whose stretch of words it stands in; "both of them" to all so far."""
     batches = Counter(begin for begin, _ in regions)
     for one in sorted(claims, key=lambda c: (c.first, c.last)):
         at = region_of(regions, one.last - 1 if one.pending else one.first)  # "still need to tape 22" names its own
         begin, holder = regions[at]
-        if one.both_at >= begin:
+        if one.first in directed and (place := next((k for k, draft in enumerate(made) if draft.mark is not None and draft.mark.value == directed[one.first]), None)) is not None:
+            mates = [place]
+        elif one.both_at >= begin and batches[begin] == 1:
             mates = sorted({index for _, index in regions[: at + 1]})
         elif batches[begin] > 1:
             mates = [index for other, index in regions[max(0, at - batches[begin]) : at + 1] if other == begin]
         else:
             mates = [holder]
         for place in _of_the_one(row, one, mates) if len(mates) > 1 else mates:
+            if len(mates) > 1 and made[place].kind is not None and not kept_for(made[place].kind.value, one.name):
+                continue
             made[place].claims.append(one)

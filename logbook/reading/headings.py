@@ -48,6 +48,7 @@ class Mention:
     amends: bool = False
     corrects: bool = False
     batch: tuple[tuple[str, tuple[int, int]], ...] = ()
+    listed: int = -1  # place of the first of its list among the mentions, or -2 where it is the first
     pointed: bool = False  # a bare number behind an article: a piece only where something is said of it
 
 
@@ -79,6 +80,10 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:{START}|(?<=RUN NUM)|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?:FITTING|NUMBER){{0,2}} (?P<m>MARKED|NUM) (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH|FILLER)"):
         if not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:COMMA|STOP|AND|ANOTHER) (?:COMMA|AND|ANOTHER|FILLER)* (?P<m>MARKED|NUM) DET? (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH)"):  # "…, then ten straight, and eleven a cap"
+        lead = [item.concept for item in row.items[match.start() : match.start("m")]]
+        if {"AND", "ANOTHER"} & set(lead) and not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
         if not taken.intersection(range(*match.span("m"))) and not counts_pieces(row, match.start("f")):
@@ -118,7 +123,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if kind is not None and not taken.intersection(range(*match.span("m"))):
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
             add(replace(named, kind=kind, kind_at=match.span("k")))
-    for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=SEP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD|GENERIC) (?=SEP|$|(?:ON|OF)? RUN|AND|WITH|OFF|FROM|DET? INLET|STAPLED|TAPED)"):
+    for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=SEP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD|GENERIC) (?=SEP|$|(?:ON|OF)? RUN|AND|WITH|OFF|FROM|SIZE (?:OFF|FROM)|DET? INLET|STAPLED|TAPED)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower().split()[0])
         said = [item.concept for item in row.items[match.start() : match.end()]]
         if kind is None or row.is_blank(match.start("k")) or (match.start("f") == match.end("f") and match.start("m") < 0 and "BE" not in said):
@@ -154,6 +159,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) (?:FILLER|DET){0,2} (?P<m>MARKED|NUM|LETTER NUM) COMMA? (?=(?:FILL|COMMA)* (?:SAME_THING|SAME_SIZE))"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:DET|WORD|GENERIC|NUM|ANOTHER|OTHER_SIDE|AND|FILLER){1,5} COMMA (?P<m>MARKED|NUM) COMMA (?=FILL{0,2} SAME_THING)"):  # "the other one, thirty-one, same thing"
+        if not taken.intersection(range(*match.span("m"))):
+            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for pattern, fits in SAID_OTHERWISE:
         for match in row.find(pattern):
             if taken.intersection(range(*match.span("m"))) or any(m.mark is not None and not _apart(row, m, match) for m in made) or (fits is not None and not fits(row, match)):
@@ -166,6 +174,10 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             continue
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("COMMA? AND (?P<m>NUM) (?=ANOTHER TO|TRADE_NOISE|ON|WORD|FILLER)"):  # "thirty, and thirty-one right behind it"
+        before = [m for m in made if m.mark is not None and m.last <= match.start() + 1]
+        if before and before[-1].mark.isdigit() and row.items[match.start("m")].value.value == int(before[-1].mark) + 1 and not taken.intersection(range(*match.span("m"))):
+            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
         if match.start("k") not in pointed and not reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):
@@ -268,7 +280,7 @@ def _mention(row: Row, match, mark=None, batch=()) -> Mention:
         while row.items[first].concept in ("COMMA", "AND") and first < match.end() - 1:
             first += 1
     for back in range(first - 1, max(-1, first - 7), -1):
-        if row.items[back].concept in ("STOP", "QUERY"):
+        if row.items[back].concept in ("STOP", "QUERY", "NUM", "MARKED", "SIZE", "STAPLED", "TAPED", "RUBBED"):
             break
         if row.items[back].concept == "ANOTHER" and mark is not None:
             first = back

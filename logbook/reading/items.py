@@ -149,7 +149,7 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
         named = _phrase(found[: at + 1], at, lexicon)  # "No." that ends a sentence is no number
     if named is not None and named.last - named.first == 2:  # "cada uno y cuarto": the number goes on behind the phrase
         number = measures.read(found, named.last - 1, lexicon.language, lexicon.units)
-        if number is not None and number.end > named.last and number.raw.denominator != 1:
+        if number is not None and number.end > named.last and (number.raw.denominator != 1 or number.unit is not None):
             named = _phrase(found[: at + 1], at, lexicon) or named
     measured = measures.read(found, at, lexicon.language, lexicon.units)
     if measured is not None and (named is None or named.last <= max(measured.end, at + 1)):
@@ -267,7 +267,7 @@ def _settle(rough: list[Item], found, lexicon: Book) -> tuple[Item, ...]:
         if row is not None:
             value = "mastic" if row.concept == "C_MASTIC" else row.concept[2:].lower() if row.concept[:2] in ("K_", "D_") else None
             concept = "DAMAGE" if row.concept.startswith("D_") else row.concept
-            settled.append(replace(item, concept=concept, value=value, read_as=row.meant))
+            settled.append(replace(item, concept=concept, value=value, read_as=None if row.plain else row.meant))
             continue
         at = item.first
         while at < item.last:

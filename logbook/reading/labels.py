@@ -6,9 +6,11 @@ The words between a label and its value say nothing: without them "tag says fift
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 
 from logbook.languages.language import Forms
 from logbook.reading.items import Item, concept_at
+from logbook.reading.measures import Measure
 
 _LABELS = (
     "NUMBER", "FITTING", "RUN", "LENGTH", "LONG", "SIZE_WORD", "INLET", "OUTLET", "BRANCH_WORD", "STAPLES", "STAPLED", "TAPE", "TAPED", "SEALED", "CLOSING", "BOARD", "STATIC", "THROAT",
@@ -18,6 +20,7 @@ _VALUES = ("NUM", "LEN", "FRAC", "MARKED", "LETTER", "MARK181", "CLOSURE", "C_MA
 _COLONS = (":", "=")
 _NAMES = ("NUM", "MARKED", "LETTER")
 _OPENS = ("", "STOP", "QUERY", "COMMA")
+_BEHIND_A_NAME = ("COMMA", "STOP", "NUM", "RUN", "BE", "AND", "THROUGH", "THRU", "TO", "ON")
 _MARKS_NOTHING = ("BY", "SIDE_WORD", "WIDE", "HIGH", "APART", "COUNTED", "LONG")
 
 
@@ -36,6 +39,11 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
             if done[-1].concept in ("IN", "OUT"):
                 done[-1] = replace(done[-1], concept="INLET" if done[-1].concept == "IN" else "OUTLET", value=None)
             at += 1
+            continue
+        turn = _turns(items, at, text, forms)
+        if turn is not None:
+            done += turn[0]
+            at = turn[1]
             continue
         done.append(_short(items, at, text, forms))
         at += 1
@@ -61,18 +69,31 @@ def _joint(items, at: int, text: str, forms: Forms) -> int | None:
     return step
 
 
+def _turns(items, at: int, text: str, forms: Forms) -> tuple[tuple[Item, Item], int] | None:
+    """ "Two nineties, seven and eight": elbows, and how far they turn."""
+    for end in (at + 2, at + 1):
+        if end > len(items) or items[at].concept not in ("NUM", "WORD"):
+            continue
+        value = forms.turns.get(text[items[at].start : items[end - 1].end].lower().replace("’", "'"))
+        if value is not None:
+            item = replace(items[at], end=items[end - 1].end, last=items[end - 1].last)
+            number = Measure("NUM", Fraction(value), None, 0, True, Fraction(value))
+            return (replace(item, concept="NUM", value=number), replace(item, concept="K_ELBOW", value="elbow")), end
+    return None
+
+
 def _short(items, at: int, text: str, forms: Forms) -> Item:
     """ "Tp. Rb.": a thumb's word that is a sentence of its own, or stands before its measure."""
     item = items[at]
     said = text[item.start : item.end].lower()
-    if item.concept not in ("WORD", "LETTER", "STAPLE", "RUB", "TAPE", "FROM"):
+    if item.concept not in ("WORD", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR"):
         return item
     before, ahead = concept_at(items, at - 1), concept_at(items, at + 1)
     for concept, words in forms.alone:
         if said in words and at and before in _OPENS and ahead in ("STOP", "COMMA", ""):
             return _meant(item, concept)
     for concept, words in forms.first:
-        if said in words and before in ("", "STOP") and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in ("COMMA", "STOP", "NUM", "RUN"):
+        if said in words and before in ("", "STOP") and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in _BEHIND_A_NAME and concept_at(items, at + 3) not in ("BACK", "SIDE", "OVER", "IN"):
             return _meant(item, concept)
     for concept, words in forms.before_measure:
         if said in words and before in _OPENS and ahead in ("NUM", "LEN", "FRAC"):

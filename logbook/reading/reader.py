@@ -7,7 +7,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, moves, one_left_out, other_things, partly, places, sizes, staples, supports, tabs, tapes, turned
+from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, one_left_out, other_things, partly, places, sizes, staples, supports, tabs, tapes, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.denials import DENIED
@@ -107,9 +107,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told))
     named = _with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
     named = going_back.told_of_before(row, named, language)
-    made, regions = drafts.drafts(row, named)
+    made, regions = drafts.drafts(row, listed.together(row, listed.kinds_ahead(row, named)))
     _leaks(row, stated, made, regions)
-    drafts.share_out(row, made, regions, claims)
+    drafts.share_out(row, made, regions, claims, listed.directed(row, {one.mark for one in named if one.mark is not None}, language))
     _phrases(found, job, code, items, made, regions)
     done = [entries.settle(row, draft, text) for draft in made]
     _copy(made, regions, done, copied)
@@ -151,9 +151,11 @@ def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
         while place > 0 and cut[place - 1].sentence == clause.sentence and one.first - cut[place - 1].first <= _SENTENCE:
             place -= 1
         lead = row.items[cut[place].first : one.first]
-        both = max((k for k, item in enumerate(lead) if item.concept == "BOTH"), default=None)
+        both = max((k for k, item in enumerate(lead) if item.concept in ("BOTH", "EACH") or item.concept == "ALL" and listed.all_of_them(row, cut[place].first + k)), default=None)
         if both is not None and not (one.name == "side_moves" and one.fills) and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:]):
             both_at = cut[place].first + both
+        if both_at < 0 and one.name != "side_moves" and (behind := listed.each_behind(row, clause, one)) is not None:
+            both_at = behind
         hedged = hedged or (one.last >= clause.last - 1 or one.name in _ACT_FACTS) and _doubt_behind(row, cut, place_of, one.name in _ACT_FACTS)
     corrects = corrects or (one.value is True and _already(row, one.first))
     follows = [item.concept for item in row.items[one.last : one.last + 3]]

@@ -134,6 +134,8 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         if repaired and any(c.value is False for c in repaired):
             return rest + [c for c in repaired if c.value is False]
         patched = [c for c in repaired if any(word in (c.read_as or row.text[c.start : c.end]).lower() for word in _PATCHED)]
+        if draft.kind is not None and draft.kind.value == "end_cap" and not patched and not (repaired and methods):
+            return rest  # "a plug on the dead leg, cap nine": what closes it
         if not (repaired and methods) and not patched and not any(c.value in ("plug", "replaced") for c in methods):
             return rest
     fixed = [c for c in repaired if c.value is True]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from logbook.reading.compose import SEVERAL
 from logbook.reading.claims import Claim, Found, Frame, TakenBack, claim, taken_back, unit_of
 
 _MOST_SIDE = 192  # inches; two boards end to end. A bare number above it is no side of a duct of rigid board
@@ -133,6 +134,9 @@ def _bare_offset(found: Found):
 def _lone_diameter(found: Found):
     """ "Collar three. Eight inch. Tabs bent.": of a collar a lone measure is its width."""
     item = found.item("n")
+    led = found.first and found.row.items[found.first - 1].concept not in ("COMMA", "STOP", "QUERY")
+    if led and not any(one.concept == "K_COLLAR" or one.concept == "COUNTED" and SEVERAL.get(found.row.text[one.start : one.end].lower()) == "collar" for one in found.row.items):
+        return
     if 3 <= item.value.value <= 36:
         yield found.claim("collar_diameter", item.value.value, group="w", said_unit=unit_of(item), kinds=("collar",), weak=True, took_back=taken_back((item,), lambda back: back.value.value))
 
@@ -205,7 +209,7 @@ FRAMES = (
     Frame("(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB))", _length_of("collar_diameter", most=40)),
     Frame("K_COLLAR (?:NUM|MARKED)? OF (?P<w>(?P<n>NUM)) (?=SEP|$|WITH|AND)", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("K_COLLAR (?:OF|COMMA|FILL|NUM|NUMBER){1,4} (?P<w>(?P<n>LEN)) (?!WIDE|LONG|SCREWS|APART)", _length_of("collar_diameter", "n", most=40)),
-    Frame("(?:^|(?<=SEP)) (?:FILL){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|NUMBER|TABS)", _lone_diameter),
+    Frame("(?:^|(?<=SEP)|(?<=BE)|(?<=BOTH)) (?:FILL){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|NUMBER|TABS)", _lone_diameter),
     Frame("(?P<n>DEG)", _angle),
     Frame("(?<!RUN)(?<!NUMBER)(?<!EVERY)(?P<n>NUM) (?!BY|LONG|BACK|BOARD|TEMP)", _angle),
 )

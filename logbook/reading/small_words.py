@@ -29,6 +29,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
         elif item.concept == "BACK" and said == "back" and ahead == "TO" and _concept(items, place + 2) in ("DET", "ON_BENCH", "BUILDING", "WORD") and _concept(items, place - 1) in ("NUM", "MARKED", "IT"):
             done[place] = replace(item, concept="FILLER")  # "brought nine back to the bench"
+        elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
+            done[place] = replace(item, concept="IT")  # "she weighs sixty pounds": the piece
         elif item.concept == "LETTER" and said in _SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and _concept(items, place + 2) in ("NUM", "LEN"):
             done[place] = replace(item, concept="SIDE", value=(_SIDE_LETTERS[said],))  # "L in 4 back 24"
         elif item.concept == "LETTER" and said == "n" and ahead in _ACTS and _concept(items, place - 1) not in ("NUMBER", "RUN", "FITTING"):
@@ -105,6 +107,7 @@ def _is_a_run(items, place: int) -> bool:
     return led or named or opens
 
 
+_OF_A_THING = ("WEIGHS", "MOVE", "MOVE_IN", "MOVE_UP", "MOVE_DOWN", "MOVE_OUT", "TAKES", "SEATED", "BE", "LEAVES", "END")
 _OTHER_THINGS = ("WORD", "BUILDING", "TRADE_NOISE", "ROOM", "COUNTED")
 _OURS = frozenset("zona área area fibra lana superficie rejilla ranura foil papel traslape".split())
 

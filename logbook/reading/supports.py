@@ -22,6 +22,8 @@ def _hung(found: Found):
     things = [item.concept for item in found.row.items[at + 1 : at + 3]]
     if found.row.words(at, at + 1).lower() == "hanging" and (things[:1] == ["BUILDING"] or things[:2] == ["DET", "BUILDING"]):
         return  # "I was on the lift hanging lights"
+    if "ACCESSORY" in (things[:1] + things[1:2] if things[:1] == ["DET"] else things[:1]):
+        return  # "hung the damper on its own straps"
     near = [item.concept for item in found.row.items[max(0, at - 4) : at]]
     cut = max((k for k, c in enumerate(near) if c in ("COMMA", "STOP", "AND")), default=-1)
     behind = found.row.text[found.row.items[at].end :].lower().split()[:2]

@@ -1,0 +1,115 @@
+"""Several pieces named one after another, each with its own kind: "straight four, elbow five, both ten by eight"; what is said behind them is of each.
+
+And what is said of one of several by its number: "eight by six for three, six by six for four".
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim
+from logbook.reading.compose import SEVERAL
+from logbook.reading.grammar import Row
+from logbook.reading.headings import Mention
+from logbook.reading.marks import mark_text
+from logbook.reading.stance import Clause
+
+_BETWEEN = ("COMMA", "AND", "DET", "FILLER", "ANOTHER", "STOP")
+_OF_EACH = ("BOTH", "ALL", "EACH")
+_SPECIAL = {  # facts that one kind alone has: in a list of several kinds they are of that one
+    "vanes": ("elbow",), "turn_angle": ("elbow", "wye"), "(angle)": ("elbow", "wye"), "elbow_pieces": ("elbow",), "tabs_bent": ("collar",), "collar_diameter": ("collar",),
+    "branch_size": ("tee", "branch", "wye"), "(branch_size)": ("tee", "branch", "wye"), "offset_by": ("offset",), "side_moves": ("transition", "offset"),
+}  # fmt: skip
+
+
+def together(row: Row, named: list[Mention]) -> list[Mention]:
+    """The mentions, those of one list joined: each begins where the first of them does."""
+    done = list(named)
+    at = 0
+    while at < len(done):
+        end = at
+        while end + 1 < len(done) and _next_in_list(row, done[end], done[end + 1]):
+            end += 1
+        if end > at and _said_of_each(row, done[end]):
+            for place in range(at, end + 1):
+                done[place] = replace(done[place], listed=at if place > at else -2)
+        at = end + 1
+    return done
+
+
+def _next_in_list(row: Row, one: Mention, other: Mention) -> bool:
+    if one.mark is None or other.mark is None or one.batch or other.batch or one.kind is None or other.amends:
+        return False
+    between = [item.concept for item in row.items[one.last : _named_at(row, other)]]
+    return all(concept in _BETWEEN for concept in between) and between.count("STOP") <= 0 + (between == ["STOP"])
+
+
+def _named_at(row: Row, one: Mention) -> int:
+    return one.kind_at[0] if one.kind_at else one.mark_at[0]
+
+
+def _said_of_each(row: Row, last: Mention) -> bool:
+    """Whether what comes behind the last is said in the plural, up to the end of its sentence."""
+    for at in range(last.last, len(row.items)):
+        item = row.items[at]
+        if item.concept in ("STOP", "QUERY"):
+            return False
+        if item.concept in _OF_EACH:
+            behind = row.items[at + 1].concept if at + 1 < len(row.items) else ""
+            if item.concept != "ALL" or behind not in ("AROUND", "SIDE_WORD", "SIDES_ALL", "NUM", "OVER", "DET"):
+                return True
+        if item.concept.startswith("K_") and at > last.last:
+            return False
+    return False
+
+
+def kept_for(kind: str | None, name: str) -> bool:
+    """Whether a fact said of a list is of this kind at all."""
+    return kind is None or name not in _SPECIAL or kind in _SPECIAL[name]
+
+
+def directed(row: Row, marks: set[str], language: Language) -> dict[int, str]:
+    """Item of a measure -> the mark of the piece it is said for."""
+    if len(marks) < 2:
+        return {}
+    found: dict[int, str] = {}
+    for match in row.find("(?P<c>SIZE|LEN) (?:ON|OF) (?:DET|NUMBER|KIND|FITTING){0,2} (?P<m>MARKED|NUM) (?=SEP|$|AND)"):
+        mark = mark_text(row, *match.span("m"), language)
+        if mark in marks:
+            found[match.start("c")] = mark
+    return found
+
+
+def kinds_ahead(row: Row, named: list[Mention]) -> list[Mention]:
+    """ "Two boots done. Fifteen is a six inch. Sixteen …": the kind that a count tells ahead is of those that follow."""
+    done = list(named)
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|DET|I|HAVE|COMMA){0,3} (?P<n>NUM|COUNT) (?:NUM|DEG)? (?P<k>COUNTED|KIND) (?:FILLER|HUNG|LATER|ON RUN NUM){0,3} (?=STOP|COMMA)"):
+        at = match.start("k")
+        kind = row.items[at].value if row.items[at].concept.startswith("K_") else SEVERAL.get(row.words(at, at + 1).lower())
+        left = min(_MOST_AHEAD, int(row.items[match.start("n")].value.value))
+        for place, one in enumerate(done):
+            if left and one.mark is not None and one.first > at and one.kind is None and not one.batch and kind not in (None, "fitting"):
+                done[place] = replace(one, kind=kind, kind_at=(at, at + 1))
+                left -= 1
+            elif one.first > at and one.kind is not None and one.kind != kind:
+                break
+    return done
+
+
+_MOST_AHEAD = 12
+
+
+def all_of_them(row: Row, at: int) -> bool:
+    """ "…, all ten by ten, all stapled": of the pieces, where "all four sides", "all around" and "it's all taped" are of one."""
+    before, behind = (row.items[at - 1].concept if at else ""), row.items[at + 1].concept if at + 1 < len(row.items) else ""
+    return before == "COMMA" and behind in ("SIZE", "STAPLED", "TAPED", "LEN", "OF")
+
+
+def each_behind(row: Row, clause: Clause, one: Claim) -> int | None:
+    """ "Taped both", "ten by ten each", "ten by eight the pair": said behind, and nothing between."""
+    at = one.last
+    while at < clause.last and row.items[at].concept in ("DET", "OF", "ON", "FILLER", "IN", "IT"):
+        at += 1
+    ends = at + 1 >= len(row.items) or row.items[at + 1].concept in ("COMMA", "STOP", "AND", "QUERY", "STAPLED", "TAPED", "RUBBED")
+    return at if at < clause.last and row.items[at].concept in ("BOTH", "EACH") and ends else None
