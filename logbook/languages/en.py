@@ -5,6 +5,7 @@ from __future__ import annotations
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_forms import ENGLISH_FORMS
 from logbook.languages.en_misheard import MISHEARD
+from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_turns import ENGLISH_TURNS
 from logbook.languages.language import Language, Numbers
 
@@ -360,5 +361,5 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD,
 )  # fmt: skip

@@ -10,6 +10,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from logbook.languages.told import Told
+
 
 @dataclass(frozen=True)
 class Misheard:
@@ -156,6 +158,7 @@ class Language:
     turns: Turns = Turns()
     afar: Afar = Afar()
     forms: Forms = Forms()
+    told: Told = Told()
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

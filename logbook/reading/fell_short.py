@@ -93,6 +93,8 @@ def _joins(row: Row, at: int, last: int) -> bool:
     """ "and", "so", "then", and the "but" of "all but I couldn't reach the back": words a new thought begins behind."""
     if row.items[at].concept == "ALL_BUT":
         return at + 1 < last and row.items[at + 1].concept == "I"
+    if at + 1 < last and row.words(at, at + 2).lower().startswith("so much"):
+        return False
     return row.items[at].concept == "AND" or row.words(at, at + 1).lower() in ("so", "then", "so i")
 
 

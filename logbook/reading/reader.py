@@ -15,6 +15,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
 from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.phrases import phrases_said
+from logbook.reading.retold import retold
 from logbook.reading.runs import runs
 from logbook.reading.sameness import copies, mirrored
 from logbook.reading.shift import is_shift, shift_claims
@@ -47,6 +48,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         marks = {mark for one in mentions(row, set(), language) for mark, _ in one.batch}
         but_one = one_left_out.of_these(row, but_one, marks, language)
         cut_up = one_left_out.without(cut_up, but_one)
+    first = retold(row, cut_up, language)
+    spent |= first.spent
+    row = row.blanked(first.spent)
     away = afar.afar(row, cut_up, language)
     spent |= away.spent
     row = row.blanked(away.spent)
@@ -57,7 +61,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     own = row.blanked(not_own)
     turned_to, turned_at, of_piece = turned.turned(row, not_own, cut, language)
     own = own.blanked(turned_at)
-    of_piece = of_piece | set(away.not_own)
+    of_piece = of_piece | set(away.not_own) | first.of_piece
     short, short_at = fell_short.shortfalls(row, own, cut_up, language)
     waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut_up, language)
     short, short_at = [*short, *waiting], short_at | waiting_at
@@ -71,7 +75,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *away.claims, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
+    claims: list[Claim] = [*answered, *first.claims, *away.claims, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.LEVEL_FRAMES, stated, taken)
@@ -105,6 +109,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     if is_shift(row, named, claims):
         facts = tuple(_fact(one, row, False) for one in shift_claims(row, claims))
         return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told))
+    named = _named_by_others(row, named, claims, taken, language)
     named = _with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
     named = going_back.told_of_before(row, named, language)
     made, regions = drafts.drafts(row, listed.together(row, listed.kinds_ahead(row, named)))
@@ -132,6 +137,15 @@ def _with_a_mark(row: Row, headed: Row, not_own, named, claims: list[Claim], tak
     kind = next((m.kind for m in named if m.kind is not None), None)
     late = bare_marks.bare_marks(headed, used, language) or bare_marks.mark_asked_after(row, not_own, used, language, kind)
     return sorted([*named, *late], key=lambda m: m.first)
+
+
+def _named_by_others(row: Row, named, claims: list[Claim], taken: set[int], language):
+    """ "Drawing calls for vanes in elbow nine. What I built is hollow": the one piece named is the one he goes on about, though another's words named it."""
+    said = [one.first for one in claims if not one.name.startswith("(") and one.name not in ("place", "service", "run")]
+    if not said or any(m.kind is not None or m.mark is not None or m.batch for m in named):
+        return named
+    late = [m for m in mentions(row, taken, language) if m.mark is not None and not m.batch]
+    return [*named, *late[:1]] if len({m.mark for m in late}) == 1 else named
 
 
 def _why(not_own, left) -> str:

@@ -101,6 +101,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     if "IF" in concepts:
         at = concepts.index("IF")
         named = any(concepts[k + 1] == "NUM" for k in range(at - 1) if concepts[k].startswith("K_") or concepts[k] == "FITTING")
+        if at <= 1 and _only_since(row, clause):
+            return CONDITION, clause.first, False
         return CONDITION, clause.first + (0 if at <= 3 and not named else at), True
     if "DOUBT" in concepts:
         return QUESTION, clause.first + concepts.index("DOUBT"), False
@@ -138,6 +140,14 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
 
 _ANOTHERS = re.compile(r"\b(?:la|lo|las|los) (?:dejó|dejaron|hizo|hicieron|armó|armaron|montó|sacó|puso|empezó) (?:otro|otra|otros|alguien|el otro|los otros|los de|el de|mi compañero|el turno)\b|\b(?:dejó|hizo|armó|sacó|montó|entregó) su (?:codo|recta|recto|tramo|tapa|reducción|transición|te|collarín|offset|pieza|parte)\b")
 _HARM = re.compile(r"\b(?:stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through|pisó|pisaron|rompió|rasgó)\b")
+
+
+_SINCE = re.compile(r"(?:\w+ )?unless (?:somebody|someone|anybody|one of|a|the \w+|they|he|i'm|i am|my eyes|you|it)\b.*\b(?:since|after|overnight|behind my back|blind|mistaken|dreaming|going|lying|lie|crazy|wrong|losing|moved|fell|peeled|pulled|took)\b")
+
+
+def _only_since(row: Row, clause: Clause) -> bool:
+    """ "Unless somebody's peeled it since, cap nine is taped": only what came after could make it otherwise."""
+    return _SINCE.match(row.words(clause.first, clause.last).lower().replace("’", "'")) is not None
 
 
 def _harmed(row: Row, clause: Clause, items) -> bool:

@@ -1,0 +1,41 @@
+"""English words for work that goes away again ("undid the staples", "it let go overnight") and for work that is put back."""
+
+from __future__ import annotations
+
+from logbook.languages.told import CameOff
+
+_V = (
+    r"(?:pull(?:ed|ing)?|t(?:ore|ear|earing|orn)|stripp?(?:ed|ing)?|ripp?(?:ed|ing)?|peel(?:ed|ing)?|took|take|taking|taken|yank(?:ed|ing)?|pr(?:ied|y|ying)|cut(?:ting)?|scrap(?:ed|ing)|knock(?:ed)?|popp?(?:ed|ing)?|dug|dig|pick(?:ed|ing)?"
+    r"|fish(?:ed)?|lift(?:ed)?|slit|slic(?:ed|ing)|shook|shak(?:en|ing)|beat|snipp(?:ed)?|clipp?(?:ed)?|hack(?:ed)?|work(?:ed)?|wrench(?:ed)?|unhook(?:ed)?|drilled|pluck(?:ed)?|blew|burst|sprung|spring|tweez(?:ed))"
+)
+_SELF = r"(?:und(?:id|o|oing|one)|remov(?:ed|ing)|unpick(?:ed|ing)|unstapl(?:ed|ing)|untap(?:ed|ing)|unstuck|unfasten(?:ed)?|unzipp(?:ed)|pulled|yanked|stripped|popped|plucked)"
+_OFF = r"(?:right |straight |all |back |clean |clear |completely |mostly )*(?:off|out|loose|away|free|apart|open)(?: again| of there)*"
+_MODS = r"(?:(?:the|my|all|of|those|that|these|every|each|single|last|whole|damn|every one of|all of|both|its|our|what|same|old|rusty|first|bad|crooked|wrong|loose|torn|previous|his|their|bent|original|existing|half-inch|wrinkled|dirty|wet|cheap|short|long) )*"
+_NOT_OF = r"(?! (?:the|my|a|his|our) (?!top|bottom|left|right|side|sides|back|whole|seam|seams|joint|joints|facing|board|duct|piece|corner|corners|elbow|straight|cap|tee|flap|other|first|second)\w+)"
+_IT = r"(?:every one|every last one|every single one|every bit|each one|the lot|the whole lot|the whole thing|the whole row|the works|all|it all|them all|it|them|'em|that|those|everything|both|the whole mess|that mess)(?: of (?:it|them|those|'em|that))?"
+
+ENGLISH_CAME_OFF = CameOff(
+    taken=(
+        rf"{_V} {_MODS}<n> (?:back )?{_OFF}", rf"{_V} {_OFF} {_MODS}<n>", rf"{_SELF} {_MODS}<n>",
+        rf"(?:has|have|had|needed|got|getting|getting) {_MODS}<n> (?:pulled|torn|taken|ripped|peeled|stripped|cut|removed)(?: {_OFF})?",
+        rf"(?:unbent|straightened|unfolded|flattened out|bent (?:back )?(?:out|up)) {_MODS}<n>(?: (?:all|back|up|out|straight|again))*",
+    ),
+    taken_it=(
+        rf"{_V} {_IT} (?:right |all |back |straight |clean )*(?:off|out|loose|away|apart)(?: again)?{_NOT_OF}", rf"{_SELF} {_IT}(?: again| back| right)*(?: out| off)?", rf"{_V} (?:right |all |back )*(?:off|out) {_IT}",
+        rf"(?:peel|pull|strip|take|tear|rip|cut) {_IT} (?:all |right |back )*(?:off|out)(?: again)?",
+    ),
+    fell=(
+        r"<n>(?! (?:that|which) (?:came|fell) with)(?: (?!not|never|didn't|won't|<)[\w'#]+){0,9}? (?:let go|letting go|lets go|fell off|fell out|fell down|came off|came loose|came away|came undone|came unstuck|dropped off|dropped out|peeled off|peeled away|peeled back|popped off|popped out|popped loose|blew off|slid off|gave out|gave up|gave way|released|unstuck itself|walked off|flew off|washed off|melted off|quit sticking|lost its grip|didn't last|is on the floor|is lying on the floor|on the floor now|is in the (?:bin|trash|dumpster|garbage)|went in the (?:bin|trash|dumpster|garbage)|has gone|is gone|are gone|got (?:ripped|torn|pulled|peeled|knocked|stripped) (?:off|out|loose)|(?:was|were|has been|have been) (?:ripped|torn|pulled|peeled|stripped|taken) (?:off|out)|came back (?:off|out))(?: again| already| overnight| by morning)?",
+    ),
+    facts=((r"(?:straighten|unbent|unfold)", "tabs_bent"),),
+    worn=r"(?<![\w'])(?:old|rusty|bad|crooked|wrong|loose|torn|previous|his|their|first|extra|spare|original|existing|wrinkled|dirty|cheap|bent|short|few|couple|two|three|some|one|half|several)(?![\w'])",
+    back_on=(
+        r"(?:put|shot|ran|laid|stuck|drove|set|slid|slapped|threw|fired|gave|added|installed|used|went with|went on with|rolled|pressed|tacked|hit)(?: [\w'#]+){0,3}? (?:new|fresh|another|more|others|good|ones|longer|shorter|better|it back|them back|'em back|that back|back (?:in|on)|<n>)(?![\w'])",
+        r"(?:went|goes|go|popped|slid|came) (?:right |straight |all )*back (?:in|on|up)", r"(?:redid|redone|redo|did|done) (?:it|them|that|the lot|all of (?:it|them)|everything)?(?: all)?(?: over| again| from scratch| right)*", r"re-?(?:stapled|taped|rubbed|bent|did|done|installed|set)\b", r"(?:started|began) (?:all )?(?:over|again|fresh|from scratch)",
+        r"(?:new|fresh) (?:ones|<n>|roll|strip|tape)(?: (?:is|are|went))?(?: back| right)* (?:in|on|there)", r"bent (?:them|'em|it|those) (?:all )?(?:back )?(?:down|over|in)", r"<[db]>",
+    ),
+    lies=r"^(?:(?:and|now|so) )*(?:it's|they're|it is|they are|all|every|the lot|most|lying|laying|sitting|hanging|what's left)\b.*\b(?:floor|ground|trash|bin|dumpster|garbage|slab|deck)\b",
+    not_again=r"(?<![\w'])(?:not|never|no|\w+n't|yet|still|without|nobody|tomorrow|later|going|will|i'll|need|needs|have to|gonna|gotta|to|should)(?![\w'])",
+    unsettled=r"(?<![\w'])(?:if|would|might|could|will|won't|never|not|no|nobody|\w+n't|before|until|till|unless|so|or|can|may|going|almost|nearly|tried|to|when|once|think|says|said|try|trying)(?![\w'])",
+    looks=r"(?<![\w'])(?:off|out|loose|away|apart|undid|undo|undone|remov\w+|un\w+ed|unbent|straightened|let go|pulled|stripped|yanked|plucked|popped|gone|floor|trash|bin|dumpster|gave|released|open|free|back|walked|quit|grip|last)(?![\w'])",
+)

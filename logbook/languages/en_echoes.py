@@ -1,0 +1,44 @@
+"""English words that answer for an act named before them: "and I did", "it isn't", "Nope.", "in my dreams"."""
+
+from __future__ import annotations
+
+from logbook.languages.told import Echoes
+
+_SURE = r"(?: (?:sure|sure as hell|damn well|certainly|most certainly|really|still|just|actually|finally|already|now|absolutely|definitely|honestly|plainly|simply|straight up|sure enough))*"
+_IT = r"(?:i|we|it|they|she|this one|that one|this|that|mine|ours|these|those|this thing|the thing|every one|all of (?:it|them)|nothing|the piece)"
+_TRAIL = (
+    r"(?: (?:it|them|that|so|one|some|any|now|today|tonight|already|in|on|up|there|here|all|every one|every last one|too|though|anyway|in fact|indeed|either|yet|at all|myself|ourselves|then|right|still|done|of course|obviously|really"
+    r"|after all|alright|all right|in there|on there|right now|as we speak|as well|by hand|every bit|ok|okay|thank you|for the record|sir|believe me|trust me|honest|again|for once|this time|before you ask|at last|like it or not|and then some|in place|where they belong|where it belongs|like they should be|nice|good|solid|tight))*"
+)
+_YES_AUX = r"(?:is|are|was|were|does|do|did|has|have|had|am|got (?:it|them|some|one|'em))"
+_NO_AUX = r"(?:isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|is not|are not|was not|were not|does not|do not|did not|has not|have not|had not|never (?:did|was|were|has|have|got|had|is|are)|hasn't been|haven't been|'s not|'re not)"
+
+ENGLISH_ECHOES = Echoes(
+    leads=r"(?:(?:and|but|wait|hang on|hold on|hold up|scratch that|strike that|correction|well|oh|so|then|yes|yeah|yep|no|nope|nah|sure|actually|now|today|tonight|as of now|by now|right now|this morning|honestly|in fact|fact is|truth is|turns out|sorry|ok|okay|guess what|you know what|of course|because|cause|since|as it happens|lo and behold|sure enough|only|except|though|still|look|listen|hey|there) )*",
+    yes=(
+        rf"{_IT}{_SURE} {_YES_AUX}{_TRAIL}",
+        rf"(?:it|she|that|this)'s(?: (?:in|on|there|here|got (?:it|them|some|one|'em|all of them)|all|every bit of it|now|very much))+{_TRAIL}|(?:they|those|these)'re(?: (?:in|on|there|all|every one|now|right))+{_TRAIL}|(?:i|we)'ve{_TRAIL}|it's got (?:it|them|some|one|'em)",
+        rf"(?:did|does|has|is|have){_TRAIL}",
+    ),
+    no=(
+        rf"{_IT}{_SURE} {_NO_AUX}{_TRAIL}",
+        rf"(?:it|she|that|this)'s not{_TRAIL}|(?:they|those|these)'re not{_TRAIL}|{_NO_AUX}{_TRAIL}",
+        rf"{_IT} can't say (?:so|that|as much)",
+    ),
+    by_doing=r"^(?:i|we|did|didn't|have|haven't|never did|did not|have not)\b",
+    to_a_question=(
+        (r"(?:no|nope|nah|negative|not?|never|no (?:sir|ma'am|siree|way|such luck|chance|sirree|boss|i didn't)|hell no|heck no|god no|afraid not|not (?:me|yet|today|a chance|on your life|likely|really|at all|exactly|hardly|even close|a one|one|a thing|for all the tea in china)|i wish|in (?:my|your) dreams|dream on|fat chance|as if|yeah right|when pigs fly|don't make me laugh|you wish|you're joking|no dice|nothing|none|zip|zero|zilch|nada|not an? (?:inch|strip|stitch|shred|scrap|piece|bit|lick|single one|sliver|one)(?: of it)?|guess again|think again|not since .*|don't be silly|you must be joking|what for|forget it|i forgot|forgot|skipped (?:it|them)|left (?:it|them) (?:off|out)|didn't happen|nobody home|sadly no|'fraid not|not by me|too bad|ran out)", False),
+        (r"(?:yes|yep|yeah|yup|sure|sure thing|you bet|you bet your .*|absolutely|affirmative|affirm|correct|of course|of course (?:it is|i did|they are|it does|it has)|naturally|roger|roger that|check|aye|indeed|damn right|damn straight|you know it|what do you think|and how|every (?:inch|bit|last one|one|single one|seam|joint|square inch|last inch|last bit|edge|corner|side)(?: of (?:it|them|the way))?|(?:from )?(?:top|end|front|head) to (?:bottom|end|back|toe)|all of (?:it|them)|all the way(?: around| round)?|twice|on all four sides|all four(?: sides)?|one hundred percent|a hundred percent|hundred percent|with my own (?:two )?hands|yes (?:sir|ma'am|indeed|i did|it is|they are)|yessir|also yes|yes again|yes too|sure (?:is|did|does|are)|uh huh|mm hmm|done|oh yes|hell yes|heck yes|good as gold|does a bear .*|is the pope .*)", True),
+    ),
+    between=(
+        r"(?:that|this|which|that one) (?:is|was|wasn't|isn't|'s|were) .*|that's .*|which .*", r"(?:they|it|he|she|i|we|somebody)(?:'d| had| have| has)? (?:\w+)(?: (?:in|up|back|over|later|yesterday|today|this morning|and looked|and checked|to look|again|there|out))*", r"i (?:go|say|said|goes|tell him|told him|tell them|answer|answered|shout back|looked|checked|went and looked|just looked|double checked|say to him|says)(?: \w+){0,2}",
+        r"he (?:goes|says|said|asks|asked|shouts)(?: me)?", r"(?:does|is|did|has|are|do|have|was) (?:it|they|i|we|she|this one)", r"me", r"what do you think", r"you ask|you may ask|you wonder|you might wonder|you'll ask|before you ask", r"(?:ask|asked) (?:me|him|away)(?: again)?", r"(?:go|come) (?:and )?(?:look|see)", r"(?:look|think) again", r"wait|hold on|hang on|oh|well|right|so|now",
+    ),
+    lacking=(r"(?:with ?out|missing|lacks?|lacking|bare of|short of|shy of|free of) (?:any |its |the |a |my |some )*<[nbd]>", r"<u>"),
+    wanted=r"(?<![\w'])(?:should|supposed|need|needs|want|wants|meant|required|ought|have to|has to|gonna|going|will|could|would|can|may|might|must)(?![\w'])",
+    others=r"^(?:(?:and|but|so|well|then|now) )*(?:he|she|they|the other \w+|second shift|first shift|night shift|day shift|the (?:crew|guys|boys|fellas) (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|before))(?![\w'])",
+    their=r"^(?:he|she|they)(?![\w'])",
+    asked_and_told=r"^(?:(?:so|hey|well|now) )?(?:did|have|had|has|is|are|was|were|does|do|got) (?:i|we|it|#|they|the|any|there|a|this|that) ?.* (?P<told>no|nope|nah|no sir|no i didn't|i did not|i didn't|it isn't|it is not|they aren't|negative|yes|yep|yeah|yup|yes sir|i did|it is|they are|you bet|yes i did|sure did|of course)$",
+    of_another=r"(?<![\w'])(?:you|your|anybody|anyone|somebody|he|they|she)(?![\w'])",
+    looks=r"(?<![\w'])(?:is|are|was|were|does|do|did|has|have|had|am|isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|not|never|it's|they're|she's|that's|we've|i've)(?![\w'])|\?",
+)

@@ -1,0 +1,67 @@
+"""The shape of words that take an act back, answer for it or weigh it: patterns over sketches (`logbook.reading.sketch`)."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Weighed:
+    """Words an act stands under, as patterns over sketches (`logbook.reading.sketch`): what is denied, and how often."""
+
+    undone_names: tuple[tuple[str, str], ...] = ()  # words that say of themselves that an act is not done, and its fact
+    lacking: tuple[str, ...] = ()
+    denied: tuple[str, ...] = ()
+    not_a_bit: tuple[str, ...] = ()
+    nots: str = ""
+    holds_back: str = ""
+    in_general: str = ""
+    concord: str = ""  # "never put no tape on": two denials that are one
+
+    @property
+    def undone(self) -> frozenset[str]:
+        return frozenset(word for word, _ in self.undone_names)
+
+
+@dataclass(frozen=True)
+class Echoes:
+    """Words that say yes or no of an act named before them, as whole sketches (`logbook.reading.sketch`) behind their leads."""
+
+    leads: str = ""
+    yes: tuple[str, ...] = ()
+    no: tuple[str, ...] = ()
+    by_doing: str = ""  # he speaks of what he did: "I did", "didn't"
+    to_a_question: tuple[tuple[str, bool], ...] = ()
+    between: tuple[str, ...] = ()  # what may stand between the act and the echo
+    lacking: tuple[str, ...] = ()  # in what is asked or told: the act is missing there
+    wanted: str = ""  # in a question: whether it should be, not whether it is
+    others: str = ""  # how what others did begins
+    their: str = ""  # an echo of theirs
+    asked_and_told: str = ""
+    of_another: str = ""  # a question that another may be asked, and answer in a word
+    looks: str = ""  # a word without which nothing of this is there
+
+
+@dataclass(frozen=True)
+class CameOff:
+    """How work goes away again, and comes back. Patterns over sketches."""
+
+    taken: tuple[str, ...] = ()  # with the act in them
+    taken_it: tuple[str, ...] = ()  # of the act named before
+    fell: tuple[str, ...] = ()
+    facts: tuple[tuple[str, str], ...] = ()  # words that tell which act "them" is of
+    worn: str = ""  # before the noun: what came off was to be replaced
+    back_on: tuple[str, ...] = ()
+    lies: str = ""  # where it lies now
+    not_again: str = ""
+    unsettled: str = ""
+    looks: str = ""
+
+
+@dataclass(frozen=True)
+class Told:
+    """All of them, of one language; a language without them leaves them empty."""
+
+    weighed: Weighed = Weighed()
+    echoes: Echoes = Echoes()
+    came_off: CameOff = CameOff()

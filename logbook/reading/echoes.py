@@ -1,0 +1,174 @@
+"""Words that answer for an act named before them: "meant to tape it and I did", "Vanes in elbow nine? In my dreams", "he says it isn't but it is".
+
+The act stands in a clause that states nothing by itself (a question, a plan, another's words, yesterday), or that states the
+contrary; the echo is a clause without an act of its own.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim
+from logbook.reading.denials import DENIED
+from logbook.reading.grammar import Row
+from logbook.reading.sketch import Sketch
+
+_BACK = 7  # parts
+_FAULTS = {"GAP": "gap", "DAMAGE": "facing_damage"}
+_NAMING = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "SIZE", "LEN", "EVERY", "GENERIC")
+
+
+@dataclass
+class Echoed:
+    claims: list[Claim] = field(default_factory=list)
+    spent: set[int] = field(default_factory=set)
+    of_piece: set[int] = field(default_factory=set)  # items of a question or of others' words that name this piece
+
+
+@cache
+def _whole(code: str, member: str) -> tuple[re.Pattern[str], ...]:
+    return tuple(re.compile(row if isinstance(row, str) else row[0]) for row in getattr(LANGUAGES[code].told.echoes, member))
+
+
+@cache
+def _one(code: str, member: str) -> re.Pattern[str]:
+    return re.compile(getattr(LANGUAGES[code].told.echoes, member) or "(?!)")
+
+
+def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
+    found = Echoed()
+    code = language.code
+    if not language.told.echoes.yes or not _one(code, "looks").search(row.text.lower()):
+        return found
+    for place, one in enumerate(drawn):
+        if row.is_blank(one.first):
+            continue
+        if one.acts:
+            _in_one_breath(row, one, language, found)
+            continue
+        words = one.words[_one(code, "leads").match(one.words + " ").end() :].strip(" ") if one.words else ""
+        said = _says(one.words, words, code)
+        asked_back = one.last < len(row.items) and row.items[one.last].concept == "QUERY"
+        before = None if asked_back else _before(row, drawn, place, language)
+        if before is None or any(row.items[at].concept.startswith("K_") or row.items[at].concept == "FITTING" for at in range(drawn[before].last, one.first)):
+            continue  # "straight nine is taped. Straight ten isn't"
+        asked = _is_asked(row, drawn[before])
+        if asked and len(one.words.split()) == 1 and _one(code, "of_another").search(drawn[before].words):
+            continue
+        if asked and said is None:
+            said = _answer(one.words, code)
+        told = said
+        if asked and said is None and _spaced(row, one, drawn[before]):
+            told = True
+        if told is None:
+            continue
+        _settle(row, drawn, before, place, told, said is not None, asked, words, language, found)
+    return found
+
+
+def _says(whole: str, words: str, code: str) -> bool | None:
+    for member, value in (("no", False), ("yes", True)):
+        if any(pattern.fullmatch(words) for pattern in _whole(code, member)):
+            return value
+    return None
+
+
+def _answer(words: str, code: str) -> bool | None:
+    for (_, value), pattern in zip(LANGUAGES[code].told.echoes.to_a_question, _whole(code, "to_a_question")):
+        if pattern.fullmatch(words):
+            return value
+    return None
+
+
+def _is_asked(row: Row, one: Sketch) -> bool:
+    end = one.last
+    while end < len(row.items) and row.items[end].concept not in ("STOP", "QUERY"):
+        end += 1
+    return end < len(row.items) and row.items[end].concept == "QUERY"
+
+
+def _spaced(row: Row, reply: Sketch, asked: Sketch) -> bool:
+    """ "Did you staple it? Every two." """
+    concepts = [item.concept for item in row.items[reply.first : reply.first + 2]]
+    return any(name == "stapled" for _, name in asked.acts) and concepts[:1] == ["EVERY"]
+
+
+def _before(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language) -> int | None:
+    """The part with the act that is answered for."""
+    for back in range(place - 1, max(-1, place - 1 - _BACK), -1):
+        one = drawn[back]
+        if one.sentence < drawn[place].sentence - 3 or row.is_blank(one.first) and not one.acts:
+            return None
+        if one.acts or any(row.items[at].concept in _FAULTS for at in range(one.first, one.last)):
+            return back if one.sentence >= drawn[place].sentence - (3 if _is_asked(row, one) else 1) else None
+        words = one.words[_one(language.code, "leads").match(one.words + " ").end() :].strip()
+        if not words or len(words.split()) == 1 or any(pattern.fullmatch(words) for pattern in _whole(language.code, "between")) or _says(one.words, words, language.code) is not None or _answer(one.words, language.code) is not None:
+            continue
+        return None
+    return None
+
+
+def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked: bool, words: str, language: Language, found: Echoed) -> None:
+    act, one, code = drawn[before], drawn[place], language.code
+    if asked and not _one(code, "by_doing").search(words) and _one(code, "wanted").search(act.words.split("<")[0]):
+        found.spent.update(range(one.first, one.last))  # "should it have tape? Sure": whether it has, he does not say yet
+        return
+    named = _naming(row, act)
+    faults = [at for at in range(act.first, act.last) if row.items[at].concept in _FAULTS]
+    if not act.acts:
+        if asked and not told and faults:
+            found.claims.append(claim(row, *DENIED[row.items[faults[0]].concept], faults[0], faults[0] + 1, hedged=False))
+            found.of_piece |= named
+            found.spent.add(faults[0])
+        return
+    if _one(code, "their").search(words) and _one(code, "others").search(act.words):
+        found.spent.update(range(one.first, one.last))  # "they'll tell you they taped it. They didn't": who did, is not said
+        return
+    lacking = any(pattern.search(act.words) for pattern in _whole(code, "lacking"))
+    if _one(code, "by_doing").search(words):
+        lacking = lacking or any(pattern.search(act.words) for pattern in _left(code))
+    elif not asked and re.search(r" (?:in|on|there|got)\b", words):
+        lacking = False
+    value = told is not lacking
+    names = dict.fromkeys(name for _, name in act.acts)
+    for name in names:
+        at = next(item for item, its in act.acts if its == name)
+        first, last = (one.first, one.last) if spends else (at, at + 1)
+        found.claims.append(claim(row, name, value, first, last, corrects=True, hedged=False))
+    found.of_piece |= named
+    found.spent.update(at for at in range(act.first, act.last) if at not in named and row.items[at].concept not in _NAMING)
+    if spends:
+        found.spent.update(range(one.first, one.last))
+
+
+@cache
+def _left(code: str) -> tuple[re.Pattern[str], ...]:
+    return tuple(re.compile(rf"(?<![\w'])(?:{row})(?![\w'])") for row in LANGUAGES[code].weighed.lacking)
+
+
+def _naming(row: Row, one: Sketch) -> set[int]:
+    """What names a piece in the sentence of these words."""
+    first, last = one.first, one.last
+    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
+        first -= 1
+    while last < len(row.items) and row.items[last].concept not in ("STOP", "QUERY"):
+        last += 1
+    return {at for at in range(first, last) if row.items[at].concept.startswith("K_") or row.items[at].concept in ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN")}
+
+
+def _in_one_breath(row: Row, one: Sketch, language: Language, found: Echoed) -> None:
+    """ "did i tape cap nine no sir": question and answer without a sign between them."""
+    match = _one(language.code, "asked_and_told").match(one.words)
+    if match is None or len(one.acts) != 1:
+        return
+    at, name = one.acts[0]
+    yes = _says("", match.group("told"), language.code)
+    yes = _answer(match.group("told"), language.code) if yes is None else yes
+    if yes is None:
+        return
+    found.claims.append(claim(row, name, yes, at, at + 1, hedged=False))
+    found.spent.update(k for k in range(one.first, one.last) if row.items[k].concept not in _NAMING and not row.items[k].concept.startswith("K_"))

@@ -1,0 +1,22 @@
+"""The acts that words around them deny, answer for or undo, before anything else of a note is read; what these words use up nobody reads again."""
+
+from __future__ import annotations
+
+from logbook.languages.language import Language
+from logbook.reading.came_off import came_off
+from logbook.reading.echoes import Echoed, echoes
+from logbook.reading.fell_short import Part
+from logbook.reading.grammar import Row
+from logbook.reading.sketch import sketches
+from logbook.reading.weighed import weighed
+
+
+def retold(row: Row, cut_up: tuple[Part, ...], language: Language) -> Echoed:
+    found = Echoed()
+    if language.told.echoes.yes:
+        for look in (weighed, echoes, came_off):
+            one = look(row.blanked(found.spent), sketches(row.blanked(found.spent), cut_up, language), language)
+            found.claims += one.claims
+            found.spent |= one.spent
+            found.of_piece |= getattr(one, "of_piece", set())
+    return found

@@ -1,0 +1,80 @@
+"""The words of a part of a clause with its acts and pieces as signs, so that one pattern reads every act.
+
+"I didn't leave the tape off straight nine" becomes "i didn't leave the <n> off #": `<n>` is what an act is done with, `<d>` the act
+as done, `<b>` the act as something to do, `<u>` a word that says by itself that it is not done, `#` a piece.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from logbook.languages.language import Language
+from logbook.reading.denials import DENIED
+from logbook.reading.fell_short import Part, plain
+from logbook.reading.grammar import Row
+
+_DONE = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "PREHEATED", "REPAIRED", "BENT", "SEATED", "REINFORCED")
+_TO_DO = ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE", "REPAIR_IT", "HEAT_IT")
+_NOUNS = ("TAPE", "STAPLES", "VANES", "TABS", "TIE_RODS")
+SIGNS = {**dict.fromkeys(_DONE, "<d>"), **dict.fromkeys(_TO_DO, "<b>"), **dict.fromkeys(_NOUNS, "<n>"), "UNTAPED": "<u>", "UNSTAPLED": "<u>"}
+_OF_UN = {"UNTAPED": "taped", "UNSTAPLED": "stapled"}
+
+
+@dataclass(frozen=True, slots=True)
+class Sketch:
+    first: int
+    last: int  # items first to last - 1
+    sentence: int
+    words: str
+    places: tuple[tuple[int, int], ...]  # (where in the words, item)
+    acts: tuple[tuple[int, str], ...]  # (item, fact)
+
+    def item(self, at: int) -> int:
+        """The item whose sign or words stand at this place of the words."""
+        found = self.first
+        for start, item in self.places:
+            if start > at:
+                break
+            found = item
+        return found
+
+    def acts_in(self, start: int, end: int) -> list[tuple[int, str]]:
+        first, last = self.item(start), self.item(max(start, end - 1))
+        return [(item, name) for item, name in self.acts if first <= item <= last]
+
+
+def sketches(row: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[Sketch, ...]:
+    return tuple(_sketch(row, part, language) for part in cut_up)
+
+
+def _sketch(row: Row, part: Part, language: Language) -> Sketch:
+    words, length, places, acts = [], 0, [], []
+    at = part.first
+    while at < part.last:
+        item = row.items[at]
+        said = plain(row.text[item.start : item.end])
+        sign, width = SIGNS.get(item.concept), 1
+        if row.is_blank(at):
+            said = "_"
+        elif item.concept == "WORD" and said in language.told.weighed.undone:
+            acts.append((at, dict(language.told.weighed.undone_names)[said]))
+            said = "<u>"
+        elif sign is not None:
+            acts.append((at, _OF_UN.get(item.concept) or DENIED[item.concept][0]))
+            said = sign + (" 's" if said.endswith("'s") else "")
+        elif item.concept.startswith("K_") or item.concept == "FITTING":
+            width = _named(row, at, part.last)
+            said = "#" if width > 1 or item.concept.startswith("K_") else said
+        places.append((length, at))
+        words.append(said)
+        length += len(said) + 1
+        at += width
+    return Sketch(part.first, part.last, part.sentence, " ".join(words), tuple(places), tuple(acts))
+
+
+def _named(row: Row, at: int, last: int) -> int:
+    """How many items name the piece: "straight", "number", "nine"."""
+    end = at + 1
+    while end < last and end < at + 3 and row.items[end].concept in ("NUMBER", "FITTING", "DASH"):
+        end += 1
+    return end - at + 1 if end < last and row.items[end].concept in ("NUM", "MARKED", "LETTER") else 1
