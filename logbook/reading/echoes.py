@@ -147,7 +147,7 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
 
 @cache
 def _left(code: str) -> tuple[re.Pattern[str], ...]:
-    return tuple(re.compile(rf"(?<![\w'])(?:{row})(?![\w'])") for row in LANGUAGES[code].weighed.lacking)
+    return tuple(re.compile(rf"(?<![\w'])(?:{row})(?![\w'])") for row in LANGUAGES[code].told.weighed.lacking)
 
 
 def _naming(row: Row, one: Sketch) -> set[int]:
