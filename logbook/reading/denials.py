@@ -19,7 +19,10 @@ DENIED = {
     "TIE_RODS": ("reinforced", False), "CUT_LENGTH": ("cut_to_length", False), "DAMAGE": ("facing_damage", "none"),
     "REPAIR_IT": ("damage_repaired", False), "HEAT_IT": ("preheated", False), "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
 }  # fmt: skip
-_ELSEWHERE = frozenset("truck box order backorder van shop trailer gangbox ground camión caja camino pedido bodega".split())  # parts that lie there are not in
+_ELSEWHERE = frozenset(
+    "truck box order backorder van shop trailer gangbox ground crate bin cart toolbox toolbag bag bench floor pallet camión camioneta troca troque carro caja camino pedido bodega bolsa banco suelo piso tarima".split()
+)  # parts that lie there are not in
+_IN_THE_PIECE = frozenset("rail rails turn bend heel throat cheek cheeks way run place inside middle center corner codo vuelta curva riel rieles talón garganta lugar sitio medio centro esquina".split())
 _LEFT_UNDONE = ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TIE_RODS")
 _SILENT = ("TIGHT", "SHIPLAP", "BUTT", "C_MASTIC", "CLOSURE", "HUNG", "ON_BENCH", "TIED", "MARK181", "SEATED", "HANG")
 _PASSES = (
@@ -86,6 +89,11 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
                 made.append(claim(row, "vanes", False, at, end))
                 at = end
                 continue
+            unknown = _where_nobody_knows(row, clause, at)
+            if unknown:  # in the piece or not: it is asked for
+                made.append(claim(row, "(nothing)", None, at, unknown))
+                at = unknown
+                continue
         if concept == "LEFT_OUT":
             noun = next((k for k in range(at + 1, min(at + 4, clause.last)) if live(row, k) in ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")), None)
             out = noun is not None and (row.words(at, at + 1).lower().split()[-1] in ("out", "off") or (noun + 1 < clause.last and live(row, noun + 1) in ("OUT", "MISSING", "OFF")))
@@ -119,6 +127,26 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
                     continue
         at += 1
     return made
+
+
+_ANY_THING = ("WORD", "BUILDING", "ROOM", "COUNTED", "OTHER", "PLACE_NOUN")
+
+
+def _where_nobody_knows(row: Row, clause, vanes: int) -> int:
+    """ "The vanes are by the ladder", "los álabes los tengo en la mochila": past the place; 0 where it is of the piece, or there is none."""
+    at = vanes + 1
+    while at < clause.last and (row.items[at].concept in ("BE", "FILLER", "HAVE", "DET", "OVER") or (at == vanes + 1 and row.items[at].concept == "WORD")):
+        at += 1
+    where = live(row, at) if at + 1 < clause.last else None
+    where = "IN" if where == "IN_PLACE" and row.items[at + 1].concept == "DET" else where  # "are in my locker"
+    if where not in ("ON", "IN", "WITH", "BY", "BESIDE"):
+        return 0
+    first = at + 2 if row.items[at + 1].concept == "DET" else at + 1
+    last = first
+    while last < clause.last and row.items[last].concept in _ANY_THING:
+        last += 1
+    named = row.items[first - 1].concept == "DET" or row.items[first].concept == "OTHER" if last > first else False
+    return last if named and not _IN_THE_PIECE.intersection(row.words(first, last).lower().split()) else 0
 
 
 # a denial between two acts is of the one behind it: "rubbed down didn't trim it"

@@ -96,7 +96,7 @@ def _is_a_run(items, place: int) -> bool:
         return False
     before = [_concept(items, place - k) for k in (1, 2, 3, 4)]
     led = before[0] in ("ON", "FROM", "OF") and _concept(items, place + 2) not in ("PENDING", "HAVE", "MISSING") or (before[0] == "DET" and before[1] in ("ON", "OF"))
-    near = before[1:3] if before[0] in ("COMMA", "DET") else before[:2]
+    near = before[1:3] if before[0] in ("COMMA", "DET", "FROM") else before[:2]
     named = near[:1] in (["NUM"], ["MARKED"]) and (near[1].startswith("K_") or near[1] in ("FITTING", "NUMBER")) and near[1] not in ("K_TEE", "K_BRANCH", "K_WYE")
     if items[place].concept == "BRANCH_WORD":
         return named
