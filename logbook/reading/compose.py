@@ -40,6 +40,7 @@ def _split_decimals(items, text: str):
 _SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"),
            "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")}  # fmt: skip
 _CUT_NOUNS = {"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None}
+_ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
 _IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6}  # "stapled on twos"
 _SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1)}
 
@@ -70,6 +71,12 @@ def _small_words(items, text: str):
             item = replace(item, start=item.end - len(last), value=_plain(int(item.value.value) % 10))
         elif item.concept == "LETTER" and said == "s" and before == "NUM" and done and items[place - 1].end == item.start:
             continue  # "stapled on 3s"
+        elif said == "left out" and ahead in LENGTHS and concept_at(items, place + 2) in _ENDS_A_MOVE and any(one.concept == "SIDE" for one in items):
+            done.append(replace(item, concept="SIDE", value=("left",), end=item.start + 4))  # "left out two, right out two"
+            item = replace(item, concept="OUT", value=None, start=item.end - 3)
+        elif said == "right by" and before == "DET" and ahead in LENGTHS:
+            done.append(replace(item, concept="SIDE", value=("right",), end=item.start + 5))  # "flares on the right by two"
+            item = replace(item, concept="BY", value=None, start=item.end - 2)
         elif item.concept == "WORD" and said in _IN_TWOS and before == "ON":
             item = replace(item, concept="NUM", value=_plain(_IN_TWOS[said]))
         elif item.concept == "WORD" and said in _IN_TWOS and before == "STAPLED":
@@ -199,6 +206,7 @@ def _counted(items):
             step = place + 2 if concept_at(items, place + 1) in ("FILLER", "OF") else place + 1
             other = concept_at(items, step) == "COUNTED" or concept_at(items, place - 1) == "ROOM"
             other = other or any(concept_at(items, k) == "NOT_MARK" for k in range(place - 3, place))
+            other = other or (concept_at(items, place + 1) == "SCREWS" and concept_at(items, place - 1) == "NUMBER" and items[place - 1].end - items[place - 1].start == 1)  # "#10 screws": how thick they are
             item = replace(item, concept="COUNT") if other else item
         done.append(item)
     return tuple(done)

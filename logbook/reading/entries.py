@@ -15,13 +15,14 @@ def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
     """The facts of one entry as claims: roles of sizes, angles and mending settled, corrections done."""
     claims = [c for c in draft.claims if c.name != "(nothing)"]
     kind = draft.kind
+    said = kind.value if kind else None
     claims = roles.roles(claims, kind, draft)
     kind = draft.kind
     claims = roles.leak(claims, draft)
     claims = roles.angles(row, claims, draft)
     kind = draft.kind
     value = kind.value if kind else None
-    claims = [c for c in claims if not c.kinds or value is None or value in c.kinds]
+    claims = [c for c in claims if not c.kinds or value is None or value in c.kinds or said in c.kinds]  # an offset that changes size is a transition, and shifts still
     claims = _of_a_collar(claims) if value == "collar" else claims
     claims = roles.mended(row, claims, draft)
     claims = partly.reconciled(roles.weak(claims, draft))

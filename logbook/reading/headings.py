@@ -85,12 +85,12 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         lead = [item.concept for item in row.items[match.start() : match.start("m")]]
         if {"AND", "ANOTHER"} & set(lead) and not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD)"):
+    for match in row.find(f"(?P<on>CORRECTION_ON)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD|IN NUM)"):
         if not taken.intersection(range(*match.span("m"))) and not counts_pieces(row, match.start("f")):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER))"):
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER|QUESTION))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
         one = one or an_angle(row, match)
         if not one and not counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
@@ -145,8 +145,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         said = row.words(*match.span("f")).lower().split()
         if not taken.intersection(range(*match.span("m"))) and _MADE.intersection(said):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:LAID (?P<m>MARKED|NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>MARKED|NUM) (?=SEP|$))"):
-        group = "m" if match.start("m") >= 0 else "m2"
+    for match in row.find("(?:LAID (?P<m>MARKED|NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>MARKED|NUM) (?=SEP|$)|(?:SLOPE|THROAT|JOINT|GAP|GROOVE|TABS|SHIPLAP) (?:ON|IN) (?P<m3>MARKED|NUM) (?=BE|TAKES|RUN|HAVE|MOVE|MOVES|NOT|NO|WORD|SEATED))"):
+        group = next(name for name in ("m", "m2", "m3") if match.start(name) >= 0)
         moves = row.items[match.start()].concept == "SIDE" and any(item.concept in ("NUM", "LEN", "FRAC") for item in row.items[max(0, match.start() - 3) : match.start()])  # "four on the left in twenty"
         moves = moves or group == "m2" and row.items[match.start()].concept == "TAPED" and any(item.concept == "SIDE_WORD" for item in row.items[max(0, match.start() - 16) : match.start()])  # "encintada de tres"
         named = moves or any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where

@@ -17,10 +17,10 @@ _DIRECTION = {
     "MOVE_OUT": "out", "FROM": "in", "OFF": "in",
 }  # fmt: skip
 _BACK = (
-    "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
-    "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) FILL? BACK"
-    "| IN (?:FILL|OF){0,2} (?P<back3>NUMB) (?!DEGREE)"
-    "| AND? IT? TAKES (?:FILL){0,2} (?P<back5>NUMB)"
+    "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD|ONLY){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
+    "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) (?:FILL){0,3} BACK"
+    "| IN (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB) (?!DEGREE)"
+    "| (?:COMMA|AND)? (?:I|IT)? TAKES (?:FILL|ME|ONLY){0,2} (?P<back5>NUMB)"
     "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED))"
 )
 _SIDES = "(?P<side>SIDE(?:AND DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"
@@ -95,6 +95,13 @@ def _laid_slope(found: Found):
         yield from _slope(found)
 
 
+def _slope_of_twelve(found: Found):
+    """ "two in twelve it is", "the lines are four in twelve": no side of its own moves so, and nothing else is told in twelves."""
+    near = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
+    if found.item("run").value.value == 12 and not {"SIDE", "OFFSETS", "OVER", "MOVE", "GAP", "DAMAGE", "EVERY", *_DIRECTION} & set(near):
+        yield from _slope(found)
+
+
 def _slope_in_a_foot(found: Found):
     """ "three in twelve on the right side" """
     if found.item("run").value.value == 12:
@@ -140,9 +147,31 @@ def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken:
     return made
 
 
+def sided(row: Row, claims: list[Claim]) -> list[Claim]:
+    """ "top's the one that travels, in two": a move without a side of its own is of the side named last in its sentence, unless that one stays."""
+    level = {at for one in claims if one.name == "level_sides" for at in one.uses}
+    moved = {at for one in claims if one.name == "side_moves" and one.value[0].side is not None for at in range(one.first, one.last)}
+    return [_of_side_before(row, one, level, moved) if one.name == "side_moves" and len(one.value) == 1 and one.value[0].side is None and one.value[0].by is not None else one for one in claims]
+
+
+def _of_side_before(row: Row, one: Claim, level: set[int], moved: set[int]) -> Claim:
+    move = one.value[0]
+    for at in range(one.first - 1, max(-1, one.first - _SIDE_BEFORE), -1):
+        item = row.items[at]
+        if item.concept in ("STOP", "QUERY", "ONE_SIDE", "OTHER_SIDE", "SIZE", "BOTH", "BACK", "BUT", "EXCEPT") or at in level or at in moved:
+            break
+        if item.concept == "SIDE" and not row.is_blank(at):
+            said = next((_DIRECTION[i.concept] for i in row.items[one.first : one.last] if i.concept in _DIRECTION), None)
+            moves = tuple(Move(side, move.by, move.back, _way(side, said)) for side in item.value)
+            return claim(row, "side_moves", moves, at, one.last, uses=(*one.uses, at), said_unit=one.said_unit, fills=one.fills, took_back=one.took_back)
+    return one
+
+
+_SIDE_BEFORE = 9  # items
 LEVEL_FRAMES = (
     Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:AND DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
+    Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|MOVE){0,2} K_STRAIGHT (?=SEP|$|AND|BUT)", _level),
 )
 FRAMES = (
     # slopes
@@ -153,19 +182,23 @@ FRAMES = (
     Frame("(?:^|(?<=COMMA)|(?<=STOP)|(?<=HAVE)) (?P<w>(?P<rise>NUM) (?:IN|ON) (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
     Frame("(?:^|(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=ON DET? SIDE (?:COMMA|STOP|AND|$))", _slope_in_a_foot),
     Frame("(?:LAID|CUT_TO|CUT_LENGTH|MOVE IT|MOVE|ON|OUT|OFF|FROM|BE TO) (?:FILL|ON|TO){0,2} (?P<w>(?P<rise>NUM) (?:IN|TO|ON) (?P<run>NUM)) (?!BACK|BY)", _laid_slope),
+    Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|WITH|IN|WORD|NUMBER|LAID){1,4} (?P<w>(?P<rise>NUM|FRAC) (?:IN|ON|TO) (?P<run>NUM))", _slope),
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
     Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),
-    Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD){0,2} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER){0,3} (?P<by>NUMB))", _taper),
-    Frame("(?P<w>SLOPE (?:FILL|OF){0,3} (?P<by>NUMB) LONG)", _taper),
+    Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD|ON|OF|FITTING|NUMBER|KIND|NUM|MARKED|COMMA|RUN){0,6} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER|ONLY|ME){0,3} (?P<by>NUMB)) (?!BY)", _taper),
+    Frame("(?P<w>SLOPE (?:FILL|ON|OF|FITTING|NUMBER|KIND|NUM|MARKED|COMMA){0,5} RUN (?:FILL|ONLY){0,2} (?P<by>LEN))", _taper),
+    Frame("(?P<w>SLOPE (?:FILL|OF|ONLY|ON|NUM|KIND){0,4} (?P<by>NUMB) LONG)", _taper),
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
     # a side, a way, how far, over what length
     Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? {_BACK}?)", _move),
+    Frame(f"(?P<w>{_SIDES} (?:FILL|ONLY){{0,2}} (?:WORD|OFFSETS|TAKES) (?P<dir>DIRECTION) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN|OUT|DOWN|UP) {_BACK}?)", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} COMMA (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} (?:FILL){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
-    Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) {_BACK})", _move),
+    Frame(f"(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:ON|FROM|OF|OFF) DET? {_SIDES} (?:BY|FILL|ONLY){{0,3}} (?P<by>NUMB) {_BACK}?)", _move),
+    Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA|BY){{0,3}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:ON|FROM|OF|IN|OFF){{0,1}} DET? {_SIDES} {_BACK}?)", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
@@ -173,5 +206,6 @@ FRAMES = (
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
     Frame("BACK (?:FILL|OF|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
     Frame("BOTH (?:FILL)? ON (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
-    Frame("(?P<back2>NUMB) (?:FILL)? BACK (?!NUM)", _back),
+    Frame("(?P<back2>NUMB) (?:FILL){0,3} BACK (?!NUM)", _back),
+    Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", _slope_of_twelve),
 )

@@ -89,6 +89,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += sizes.sizes(stated, taken)
     claims += places.places(stated)
     claims += moves.room(row, stated, cut, language, taken)
+    claims = moves.sided(stated, claims)
     claims += mirrored(stated, claims)
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
     claims += scratched(row)

@@ -102,7 +102,7 @@ def one_unit(items):
 
 def _measures_length(items, place: int) -> bool:
     before = [concept_at(items, place - k) for k in (1, 2)]
-    return concept_at(items, place + 1) in ("LONG", "BACK") or any(c in ("BACK", "LENGTH", "CUT_TO", "LONG", "THROAT", "OFFSETS") for c in before) or before[0] in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "IN")
+    return concept_at(items, place + 1) in ("LONG", "BACK") or any(c in ("BACK", "LENGTH", "CUT_TO", "LONG", "THROAT", "OFFSETS") for c in before) or before[0] in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "IN", "OVER", "EVERY", "TAKES", "SCREWS") or concept_at(items, place + 1) == "APART"
 
 
 def of_the_building(items, text: str):
