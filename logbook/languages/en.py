@@ -5,9 +5,21 @@ from __future__ import annotations
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_forms import ENGLISH_FORMS
 from logbook.languages.en_misheard import MISHEARD
+from logbook.languages.en_states import ENGLISH_STATES
 from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_turns import ENGLISH_TURNS
 from logbook.languages.language import Language, Numbers
+
+_SKINS = ("facing", "foil", "skin", "jacket", "vapor barrier")
+
+
+def _products(*words: str) -> str:
+    """Every way to say one of each, in order, parted by blanks."""
+    made = [""]
+    for some in words:
+        made = [f"{before} {word}".strip() for before in made for word in some.split("|")]
+    return "|".join(made)
+
 
 CONCEPTS: tuple[tuple[str, str], ...] = (
     # small words that patterns look at
@@ -133,7 +145,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("PANEL", "panel|the panel|freed panel|loose panel|top panel|dropped panel|panel's|cut panel|the flap panel|bottom panel|side panel|the freed panel"),
     ("SEATED", "seated|seats|dropped in|drops in|dropped right in|sits|sits in|sits good|sitting|fits|fits in|sat down|sits flush|seats good|dropped into|drops into|dropped down in|sits down in|dropped in and sits|seats in|seating|drops right in|set in|sits right|sat right in|fell in|fell right in|laid in|lays in|sits down|sits nice|sat in|fit|fit in|laid right in|fits nice|sets|set down in|sits tight|settled in|landed|lies in|drop in|resting in|rests in|rests on|sits on|dropped down into|sits well|sits flat|sits nice and flat|drops in good|seats well|seats flat|seated good|seated flat|dropped right into the shiplap|dropped right in the shiplap|dropped into the shiplap|dropped in the shiplap|drops into the shiplap|sits right in|dropped right down in|sat down good|sat down flat|sits down good|sits down flat|dropped down and sits|sit|sit down|sit right|sit flat|seat|sit in"),
     # cutting
-    ("CUT_TO", "cut to|cut it to|cut down to|cut it down to|cut this one to|shortened to|shortened it to|shortened|cut it at|cut at|trimmed to|trimmed it to|cut short to|cut it back to|cut back to|shorten it to|cut off at|cut it off at|cut to length at|shortened it|shortened this one|shortened this one to|cut this one down to|cut this to|cut this down to|chopped to|chopped it to|chopped it down to|cut one to|cut the section to|cut that one to|trimmed down to|whacked it to|cut a section to|cut a straight to"),
+    ("CUT_TO", "" + _products("cut|sliced|chopped|lopped|sawed|sawed off|whacked|trimmed|hacked|docked|shortened", "it|this one|that one|her|this|that|the end|one", "to|back to|down to|off to|off at|short to") + "|" + _products("sliced|chopped|lopped|sawed|whacked|hacked|docked", "to|back to|down to|off to|off at|short to") + "|cut to|cut it to|cut down to|cut it down to|cut this one to|shortened to|shortened it to|shortened|cut it at|cut at|trimmed to|trimmed it to|cut short to|cut it back to|cut back to|shorten it to|cut off at|cut it off at|cut to length at|shortened it|shortened this one|shortened this one to|cut this one down to|cut this to|cut this down to|chopped to|chopped it to|chopped it down to|cut one to|cut the section to|cut that one to|trimmed down to|whacked it to|cut a section to|cut a straight to"),
     ("CUT_LENGTH", "cut to length|cut to fit|shortened it|shortened|cut down|cut it down|cut short|recut the end|re-cut the end|recut the shiplap|re-cut the shiplap|cut it short|field cut|cut to size|recut the|re-cut the|recut its end|cut it to length|cut this one to length|recut end|re cut the end|re cut the shiplap|recut|re-cut|cut it to fit|was cut short|had to shorten"),
     ("FULL_LENGTH", "full length|uncut|full section|full joint|full stick"),
     # staples
@@ -181,11 +193,11 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("GAP", "gap|gaps|open joint|opening at the joint|daylight|opening at the seam"),
     ("JOINT", "joint|joints|seam|seams|the joint|corner|corners"),
     ("NO_DAMAGE", "no tears|no damage|no rips|no holes|no punctures|no tears or holes|facing intact|facing's intact|facing is intact|undamaged|no tear|no rip|facing's good|facing is good|facing looks good|facing's fine|facing is fine|no dings|facing not torn|facing isn't torn|no tears or punctures|no damage to the facing|facing good|no facing damage|nothing torn|no tears in it|no rips or tears|no holes or tears|facing's in good shape|facing is in good shape|no punctures or tears|no damage anywhere|no tears no holes|board's good|no tears or rips"),
-    ("FACING", "facing|the facing|foil|the foil|jacket|board facing"),
+    ("FACING", "facing|the facing|foil|the foil|skin|the skin|vapor barrier|jacket|board facing"),
     ("REPAIRED", "fixed|patched|repaired|mended|tape over it|tape over that|tape over the plug|tape over the patch|tape over the hole|taped over the plug|taped over the hole|taped over the patch|taped over that|taped over the tear|mended it|mended with|patched it|fixed it|repaired it|patched up|fixed up|patched it up|fixed it up|patched over|covered it|put a patch|patch|fixed that|patched that|covered|taped over it|taped it over|fixed them|patched them|sealed it up|put tape over it|repaired that|is fixed|is patched|is repaired|got patched|got fixed|patching|fixing|fixed with|patched with"),
     ("DAMAGE_PLACE", "in the facing|in the foil|in the board|on the facing"),
     # supports
-    ("TIE_RODS", "tie rods|tie rod|reinforced|reinforcing|reinforcement|channels|channel reinforcement|rods in|reinforced it|stiffeners|reinforcing channels|tie-rods|tierods|reinforced with tie rods|reinforced with channels|reinforced with channel"),
+    ("TIE_RODS", "tie rods|the channel|the channels|channel iron|steel channel|the rods|rods and channels|rod and channel|tie rod|reinforced|reinforcing|reinforcement|channels|channel reinforcement|rods in|reinforced it|stiffeners|reinforcing channels|tie-rods|tierods|reinforced with tie rods|reinforced with channels|reinforced with channel"),
     ("SCREWS", "screws|screw|fasteners|screwed|screws are|number ten screws|sheet metal screws"),
     ("WASHERS", "washers|washer|square washers|plated washers"),
     ("ON_ITS_OWN", "on its own|its own straps|its own hangers|own hangers|own straps|on its own straps|on its own hangers|independently|by itself|supported separately|own support|own supports|hung separately|supported on its own|on its own support|its own support|its own supports|separate hangers|hangs on its own|hung on its own|hung it on its own|supported by itself|separate straps|separately|on its own rods|its own rods|hung independently|on separate hangers|supported independently"),
@@ -219,7 +231,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("BUILDING", "ceiling tile|ceiling tiles|ceiling grid|tile|tiles|drywall|sheetrock|plywood|door|doors|doorway|doorframe|window|windows|light|lights|light fixture|light fixtures|troffer|beam|beams|joist|joists|stud|studs|steel|girder|column|pipe|pipes|conduit|sprinkler pipe|sprinkler main|cable tray|tray|ladder|scaffold|table|bench top|workbench|cart|truck|pallet|crate|tarp|lift|scissor lift|platform|toolbox|knife|straightedge|square tool|t-square|tape measure|hatch|skylight|louver|chase opening|hole in the wall|hole in the floor|hole in the deck|sleeve in the wall|wall opening|floor opening|roof opening|curb|roof curb|bulkhead|soffit|shaft opening|strut|unistrut|angle iron|board stock|scrap|scrap piece|offcut|offcuts|lumber|two by four|blocking|insulation batt|batt|blanket|foam|screen|monitor|tablet|phone|photo|picture|drawing board|whiteboard|elevator door|garage door|fire door|scraps|scrap pieces|offcut pieces|shim|shims|sheet of board|a sheet|sheet stock|full sheet|whole sheet|the sheet|a hole in the wall|a hole in the floor|a hole in the deck|a hole in the roof|a hole in the ceiling|a hole in the slab|a hole in the drywall|hole in the roof|hole in the ceiling"),
     ("ONE_SIDE", "one side|one side only|on one side|only one side|just one side|the one side"),
     ("EAR", "heard"),
-    ("TRADE_NOISE", "i couldn't close up|couldn't close up|couldn't get closed|can't close up|down the fairway|put the tee in the ground|rubbing tool|rub tool|rubbing stick|tee in the ground|tee it up|tee off|teed off|tee time|tee box|transition from day shift|transition from night shift|transition from days|transition from nights|transition to night shift|transition to day shift|transition between shifts|shift transition|mastic bucket|mastic bucket's|bucket of mastic|mastic brush|mastic pail|pail of mastic|can of mastic|mastic tub|tub of mastic|mastic gun|mastic can|is water wet|we crushed it|crushed it today|killed it today"),
+    ("TRADE_NOISE", "somebody's boot|somebodys boot|someone's boot|his boot|guy's boot|boot heel|boot print|boot went|my boot went|boot slipped|i couldn't close up|couldn't close up|couldn't get closed|can't close up|down the fairway|put the tee in the ground|rubbing tool|rub tool|rubbing stick|tee in the ground|tee it up|tee off|teed off|tee time|tee box|transition from day shift|transition from night shift|transition from days|transition from nights|transition to night shift|transition to day shift|transition between shifts|shift transition|mastic bucket|mastic bucket's|bucket of mastic|mastic brush|mastic pail|pail of mastic|can of mastic|mastic tub|tub of mastic|mastic gun|mastic can|is water wet|we crushed it|crushed it today|killed it today"),
     ("TRADE_NOISE", "cut a hole|cut the hole|cut my hole|cut out a hole|cut out the hole|cut in a hole|hole for|holes for|a hole for|hole cut for|hole is cut|screw hole|screw holes|bolt holes|drilled a hole|drill holes|hole saw|core hole|round hole|square hole|hole to fit|hole where|man hole|no hole cut|supply house|supply store|supply truck|return trip|tape measure|tape gun|staple gun|stapler|tape measures|lunch|coffee|radio|ran out of tape|out of tape|out of staples|boxes of staples|box of staples|rolls of tape|roll of tape|some tape|more tape|more staples|wrong tape|hang on|hang tight|sit tight|hold on a second|hung up on|left my tape|left my|right now|right by|right next|right there|right above|right behind|right before|right after|right at|right up|right where|all right|that's right|is right|right on|staple guns|tape in the truck|red tape|caution tape|masking tape|hit my elbow|banged my elbow|bumped my elbow|hurt my elbow|my elbow is killing|my elbow hurts|my elbow's killing|my elbow is sore|my elbow's sore|tennis elbow|skinned my elbow|cracked my elbow|elbow grease|elbow room|elbow to elbow|bad elbow|smacked my elbow|bruised my elbow|my shoulder|crushing it|killing it|nailing it|dusty in here|dirty in here|it's dusty in here|dusty up here|dusty out here|dusty down here|dirty up here|dusty room|dirty job|dusty job|put a boot through|put his boot through|put a foot through|boot through|a boot through"),
 )
 
@@ -267,11 +279,11 @@ CLOSURES = (
 )
 
 DAMAGES = (
-    ("tear", "tear|torn|ripped|rip|tore the facing|tore a|tears|rips|slit|slice in the facing|ripped facing|split in the facing|cut in the facing|tear in the facing|gash|torn facing|tore the foil|ripped the facing|ripped the foil|rip in the facing|gouge"),
+    ("tear", "tear|torn|ripped|rip|tore the facing|tore a|tears|rips|slit|slice in the facing|ripped facing|split in the facing|cut in the facing|tear in the facing|gash|torn facing|tore the foil|ripped the facing|ripped the foil|rip in the facing|gouge|" + _products("tore|ripped|slit|split|sliced|slashed|nicked|scored|gashed|snagged|gouged|opened|opened up|tore up|ripped up|tore into|cut into|tore open|slit open|peeled open", "the|its|my|some", "|".join(_SKINS)) + "|" + _products("split|slit|slice|slash|nick|gash|rip|tear|cut|snag|scratch|gouge|run", "in|down|across|along|through", "the|its", "|".join(_SKINS))),
     ("puncture", "hole|holes|puncture|punctured|hole in the facing|poked a hole|punched a hole|poked through|hole in the foil|punctures|puncture in the facing|poked|hole in the board|put a hole|stabbed through|screwdriver hole|poke hole|hole poked|got a hole|has a hole|a hole"),
     ("crushed", "crushed|crush|dented|smashed|caved in|stepped on|squashed|crunched|dinged|busted corner|broken corner|corner is busted|mashed|busted|dent|got stepped on|cracked board|broke the board|bashed"),
     ("wet", "water got on the board|water got on it|water got in it|water dripped on it|sat in water|sat in a puddle|water ran on it|rain got on it|rain got to it|rain got in it|dripped on|wet|soaked|water damaged|got rained on|rained on|waterlogged|damp|soaking wet|got wet|water damage|wet through|moisture in it|soggy"),
-    ("delaminated", "delaminated|delaminating|peeling|facing came loose|facing is loose|facing's loose|facing coming off|facing came off|facing lifted|facing pulled away|facing is peeling|facing peeled|facing peeled off|ballooning|facing is coming off|facing lifting|facing came off the board|facing's coming off|facing pulled off|delamination|facing bubbled|facing separated|facing let go"),
+    ("delaminated", "delaminated|delaminating|peeling|facing came loose|facing is loose|facing's loose|facing coming off|facing came off|facing lifted|facing pulled away|facing is peeling|facing peeled|facing peeled off|ballooning|facing is coming off|facing lifting|facing came off the board|facing's coming off|facing pulled off|delamination|facing bubbled|facing separated|facing let go|" + _products("|".join(_SKINS), "is|was|started|'s", "peeling|lifting|bubbling|letting go|coming loose|coming away|coming off|separating|loose|ballooning|blistered|blistering") + "|" + _products("|".join(_SKINS), "peeled|lifted|bubbled|blistered|separated|let loose|came away|came loose|pulled loose|pulled away|let go") + "|blistered|blistering|separated from the glass|came unglued"),
 )
 
 METHODS = (
@@ -361,5 +373,5 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, states=ENGLISH_STATES,
 )  # fmt: skip

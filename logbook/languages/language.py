@@ -138,6 +138,24 @@ class Forms:
 
 
 @dataclass(frozen=True)
+class State:
+    """How a thing was left, in words that name no act: "the tabs are flopping", "the hole's still there".
+
+    `words` are found in a part of a clause, lower case, with no denial right before them; one of the concepts `things` stands in the same part, or
+    (`apart`) shortly before it. The words are used up; with `uses` the thing is too, so that its name alone states nothing.
+    """
+
+    fact: str
+    value: object
+    words: tuple[str, ...]
+    things: tuple[str, ...] = ()
+    kinds: tuple[str, ...] = ()
+    apart: bool = False
+    uses: bool = False
+    pending: bool = False  # work still to do: an open item too
+
+
+@dataclass(frozen=True)
 class Language:
     code: str
     concepts: tuple[tuple[str, str], ...]  # (concept, "phrase|phrase|…")
@@ -159,6 +177,7 @@ class Language:
     afar: Afar = Afar()
     forms: Forms = Forms()
     told: Told = Told()
+    states: tuple[State, ...] = ()
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

@@ -7,7 +7,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, one_left_out, other_things, partly, places, sizes, staples, supports, tabs, tapes, turned
+from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, one_left_out, other_things, partly, places, sizes, staples, states, supports, tabs, tapes, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.denials import DENIED
@@ -62,6 +62,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     turned_to, turned_at, of_piece = turned.turned(row, not_own, cut, language)
     own = own.blanked(turned_at)
     of_piece = of_piece | set(away.not_own) | first.of_piece
+    left_so, left_so_at = states.told(own, cut_up, language)
+    row, own = row.blanked({at for at in left_so_at if items[at].concept == "K_HANGER"}), own.blanked(left_so_at)
     short, short_at = fell_short.shortfalls(row, own, cut_up, language)
     waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut_up, language)
     short, short_at = [*short, *waiting], short_at | waiting_at
@@ -75,7 +77,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *first.claims, *away.claims, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
+    claims: list[Claim] = [*answered, *first.claims, *away.claims, *left_so, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.LEVEL_FRAMES, stated, taken)

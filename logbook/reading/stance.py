@@ -139,7 +139,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
 
 
 _ANOTHERS = re.compile(r"\b(?:la|lo|las|los) (?:dejó|dejaron|hizo|hicieron|armó|armaron|montó|sacó|puso|empezó) (?:otro|otra|otros|alguien|el otro|los otros|los de|el de|mi compañero|el turno)\b|\b(?:dejó|hizo|armó|sacó|montó|entregó) su (?:codo|recta|recto|tramo|tapa|reducción|transición|te|collarín|offset|pieza|parte)\b")
-_HARM = re.compile(r"\b(?:stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through|pisó|pisaron|rompió|rasgó)\b")
+_HARM = re.compile(r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran)(?: right| clean| straight)? (?:through|thru)|slipped and|went into|drove into|leaned on|hit it|stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through|pisó|pisaron|rompió|rasgó)\b")
 
 
 _SINCE = re.compile(r"(?:\w+ )?unless (?:somebody|someone|anybody|one of|a|the \w+|they|he|i'm|i am|my eyes|you|it)\b.*\b(?:since|after|overnight|behind my back|blind|mistaken|dreaming|going|lying|lie|crazy|wrong|losing|moved|fell|peeled|pulled|took)\b")
@@ -152,7 +152,7 @@ def _only_since(row: Row, clause: Clause) -> bool:
 
 def _harmed(row: Row, clause: Clause, items) -> bool:
     """ "the plumber stepped on it": what another did to this piece is how it is."""
-    if not any(item.concept in ("IT", "FITTING", "FACING", "BOARD", "JOINT") or item.concept.startswith("K_") for item in items):
+    if not any(item.concept in ("IT", "FITTING", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL") or item.concept.startswith("K_") for item in items):
         return False
     return _HARM.search(row.words(clause.first, clause.last).lower()) is not None
 

@@ -1,0 +1,59 @@
+"""English words for how a thing was left: metal tabs, vanes, damage, panels, what hangs on a duct, stiffening, insulation at a cut."""
+
+from __future__ import annotations
+
+from logbook.languages.language import State
+
+_NOT = r"(?:(?:did|do|does|has|have|had|is|are|was|were|would|wo|could|ca|ai)n't|didnt|dont|doesnt|wont|wouldnt|couldnt|cant|isnt|aren't|can't|won't|not|never|couldn't|refuses? to|refused to|fail(?:s|ed) to)"
+_NOT_DO = r"(?:(?:did|do|does|would|wo|could|ca)n't|didnt|dont|wont|couldnt|cant|can't|won't|never|couldn't)"
+_SOFT = r"(?: (?:even|really|quite|just|ever|yet|get|got|gotten|getting|to|all|be|been|the|it|them|that|a|any|around|want|wanna|me|no))*"
+_AWAY = r"(?:in|on|at|under|back (?:in|at|on)|over (?:in|at)|out (?:in|on)|down (?:in|at)) (?:the |my |a |his |our |their |somebody's )?(?:\w+ )?(?:truck|trucks|van|box|boxes|shop|gang ?box|job box|trailer|office|supply house|warehouse|yard|cart|pallet|crate|tailgate|connex|container|loading dock|floor|ground|bag)"
+_LEFT = (
+    r"(?:left|leaving|leave|leavin|let) (?:it|that|them|her|those|this)(?: (?:go|be|alone|ride|as is|as it is|as it was|how it is|like that|like it is|that way|for now|there|open|just|just like that|the way it is|the way it was))*$",
+    r"(?:left|leaving) (?:it|that|them) (?:be|alone|as is|like that)",
+)
+_GLASS = r"(?:insulation|glass|fiber ?glass|fibers?|fluff|fuzz|wool|batting|material)"
+_EXTRA = r"(?:extra|excess|spare|loose|leftover|left over|ragged|fuzzy|surplus|raw|hanging|overhanging|unwanted)"
+_STRUCTURE = r"(?:structure|deck|joists?|steel|beams?|slab|bar joists?|building|unistrut|strut|framing|purlins?|red iron|rafters?|trusses|truss|ceiling)"
+_HOLDERS = r"(?:hangers?|straps?|supports?|rods?|brackets?|trapezes?|chains?|cables?)"
+_STIFF = r"(?:tie[- ]?rods?|rods?|channels?|stiffeners?|stiffening|reinforcement|reinforcing|reinforcements?|bracing|braces)"
+_CARRIES = r"(?:duct|ductwork|board|duct ?board|plenum|panel|section|fitting|box|side|straight|elbow|transition)"
+
+ENGLISH_STATES: tuple[State, ...] = (
+    # turning vanes
+    State("vanes", False, (_AWAY, rf"(?:back ?ordered|on back ?order|on order|{_NOT_DO}{_SOFT} (?:come|came|show|showed|shown|arrive|arrived|ship|shipped|here|make it|made it|in stock|go in|gone in|went in)|no[- ]shows?)",
+        r"(?:\w+ )?(?:w/o|w/out|sans|less|minus|lacking|missing|lacks|hasn't any|(?:ran|run|running|fresh|was|were|am|are|'m) (?:clean |all )?out of|short on|no more|never (?:got|had|put|bought|brought|saw|received) (?:any|the|its|my)|couldn't (?:get|find) (?:any|the)|(?:did|do)n't have (?:any|the)) (?:\w+ )?(?:vanes?|vane rails?|blades)"), ("VANES",), ("elbow",), uses=True),
+    State("vanes", False, (r"(?:haven't|hasn't|havent|hasnt|have not|has not)(?: \w+){0,2} (?:come|shown|arrived|shipped|gone in|showed)(?: in| up)?",), ("VANES",), ("elbow",), uses=True, pending=True),
+    State("vanes", False, (r"vane-?less|un-?vaned|non-?vaned|vane-free", r"(?:plain|bare|empty|hollow|naked|open) (?:on the )?inside", r"(?:went in|goes in|is|it's|came out|built it|made it|left it|went up|went together) (?:bare|empty|hollow|naked)(?: inside)?",
+        r"(?:nothing|not a thing|zip|nada)(?: at all)?(?: \w+)?(?: (?:in|inside)(?: of)?(?: it| there| the \w+)?)? (?:to|that|that'll|that will|for) (?:turns?|turning|guides?|guiding|steers?|steering|directs?|swings?)", r"(?:there's |there is |has |got |with )?nothing (?:at all )?(?:in the|inside the) (?:heel|cheeks?|turn|elbow|throat)"), (), ("elbow",)),
+    # the panel that was freed
+    State("panel_seated", False, (rf"catch(?:es|ing)? on|caught on|hang(?:s|ing) up|hung up|binds?|binding|bows?|bowed|rocks?|rocking|teeters?|wobbles?|wobbly|cocked|crooked|proud|rides? (?:up|high)|sticks? (?:up|out)|stands? (?:\w+ ){{0,3}}?(?:proud|off|up|high)|pops? (?:back )?(?:up|out)|springs? (?:back|up|out)|too (?:wide|long|tight|big|fat|snug) (?:for|to)",
+        rf"{_NOT}{_SOFT} (?:go|sit|drop|seat|seated|bed|bedded|settle|settled|lay|lie|fall|home|flush|flat|down|in all the way|fit|nest)(?: (?:home|in|down|flat|flush|right|all the way))*"), ("PANEL",)),
+    State("panel_seated", False, (rf"(?:it |which |that )?{_NOT}{_SOFT} (?:bedded|seated|seat|sit down|sit flat|go home|drop home|drop in|settle)",), ("PANEL",), apart=True),
+    State("panel_seated", True, (r"like it grew there|like it (?:belongs|belonged|was born)(?: there| in there)?|bedded(?: (?:down|in|good|nice))?|nest(?:s|ed)(?: in| down)?|(?:is |sits |sat |sitting |lies |lays |went |goes |dropped |drops |it's |that's )(?:in |down |right |all the way |dead |nice and )*(?:home|flush)|(?:down |right |back |snug |tight |home )*into (?:the |its |that )?(?:new |fresh |recut |re-cut )?(?:shiplap|groove|rabbet|step|seat|slot)",), ("PANEL",)),
+    # damage left as it was
+    State("damage_repaired", False, (*_LEFT, rf"(?:did|do|done|doing|about) (?:nothing|not a thing|squat|jack)(?: about| to| with| for| on)?(?: it| that)?|nothing(?:'s| was| is| got| has)?(?: been)? done(?: about| to| with| for| on)?(?: it| that)?",
+        rf"{_NOT_DO}{_SOFT} (?:touch|touched|bother|bothered|fix|fixed|patch|patched|repair|repaired|mend|mended|deal|dealt|mess|messed|do anything|done anything|do a thing|cover|covered|plug|plugged|replace|replaced|address|addressed)(?: with)?(?: it| that| them)?",
+        r"un-?(?:repaired|patched|fixed|mended|treated|touched|sealed|covered)", r"(?:hung|sent|ran|used|put|shipped|installed|closed) it (?:up )?(?:anyway|like that|as is|regardless|just the same)|(?:as is|as-is|like that)$|liv(?:e|ing|ed) with it|kept (?:on )?going|walked (?:away|on)|looked the other way|will have to do",
+        r"(?:no|without a|with no) (?:patch|repair|fix|mend|bandaid|band-aid)(?: on it| over it| yet| at all)?", r"nobody(?:'s| has)? (?:fixed|patched|touched|mended|repaired)"), ("DAMAGE",), apart=True),
+    State("damage_repaired", False, (r"(?:haven't|hasn't|havent|hasnt|have not|has not)" + _SOFT + r" (?:touched|bothered|dealt|messed|done anything|done a thing|covered|plugged|replaced|addressed)(?: with)?(?: it| that| them)?",), ("DAMAGE",), apart=True, pending=True),
+    State("damage_repaired", False, (r"(?:is |'s |are |it's )?(?:still|yet) (?:\w+ )?(?:there|showing|open|wide open|in it|visible|in the (?:facing|foil|board|skin))",), ("DAMAGE",)),
+    State("facing_damage", "puncture", (r"(?:boot|boots|foot|knee|elbow|hand|finger|ladder|fork|forks|forklift|screw|screwdriver|screw gun|drill|bit|knife|blade|pipe|conduit|strut|stud|rod|bolt|strap|nail|hammer|wrench|tool|pole|stick|corner of (?:the|a) \w+)(?: \w+){0,2}? (?:went|gone|poked|came|punched|pushed|stabbed|jabbed|drove|ran|broke|busted|got|slipped|tore)(?: (?:right|clean|straight|clear|all the way|its way))? (?:through|thru|into)",
+        r"(?:poked|stabbed|jabbed|punched|put|drove|ran|shoved|stuck|jammed|kicked|rammed|pushed) (?:a|my|his|the|somebody's|their) (?:boot|foot|knee|elbow|hand|finger|thumb|ladder|fork|screwdriver|screw|drill|bit|knife|pipe|conduit|strut|stud|rod|bolt|nail|hammer|wrench|tool|pole|stick)(?: (?:right|clean|straight|clear))? (?:through|thru)"), ()),
+    State("facing_damage", "none", (r"(?:not|nary|ain't) (?:a|one|a single) (?:tear|rip|hole|nick|scratch|mark|puncture|ding)(?: or (?:a )?\w+)?(?: anywhere| on it| in it)?",), ()),
+    # what hangs on a duct
+    State("accessory_supported", False, (rf"un-?supported|un-?hung|{_NOT}{_SOFT} (?:support|supported|hang|hung|strap|strapped|rod|rodded|brace|braced|hold up)(?! (?:it |that )?(?:on|off|from) (?:the |my )?(?:board|duct))(?: \w+)?(?: up)?(?: on its own| separately| independently| by itself)?",
+        rf"(?:no|without(?: a| any)?|w/o(?: a| any)?|nothing but|minus)(?: \w+)? {_HOLDERS}(?: (?:of (?:its|their) own|on it|for it|under it|at all|yet))*", rf"(?:needs?|wants?|waiting (?:on|for)|lacks|missing) (?:its|their|a|some|the) (?:own )?{_HOLDERS}",
+        rf"(?:carried|held(?: up)?|supported|holding|hanging|hung|riding|rides|sits|sitting|hangs|resting|rests|bolted|mounted|screwed|setting|perched|bears|bearing|weight(?:'s| is)?)(?: right| straight| just| only| up| down| all| in| solely| nothing)* (?:by|from|on|off|off of|from|to|with)(?: nothing)?(?: but| only| just)? (?:the |this |my |our )?(?:duct ?)?{_CARRIES}\b",
+        rf"{_CARRIES}(?:'s| is| has| does)? (?:the only thing |all that's |all |what's )?(?:holding|carrying|supporting|taking|holds|carries|takes|bearing|doing)(?: (?:it|the|all|that|up|up all|all of))*(?: (?:weight|load|holding|work))?", r"nothing(?:'s| is)?(?: \w+)? (?:holding|supporting|under|carrying|above)(?: it)?"), ("ACCESSORY", "LB", "WEIGHS"), apart=True, kinds=()),
+    State("accessory_supported", True, (rf"(?:rodded|strapped|hung|supported|braced|trapezed|chained|hangs|tied off|suspended)(?: (?:it|up|off|back|right|separately|straight|solid))* (?:to|from|off|off of|up to|on|with|by) (?:the |its |a |two |four )?(?:own )?(?:{_STRUCTURE}|{_HOLDERS})\b", rf"(?:has|got|with|on|gave it|put it on|hung on|hangs on) (?:its|their) own {_HOLDERS}"), ("ACCESSORY", "LB", "WEIGHS"), apart=True),
+    # stiffening
+    State("reinforced", False, (r"un-?(?:reinforced|braced|stiffened)|nothing(?:'s| is| was)?(?: \w+)? (?:stiffening|bracing|reinforcing)(?: it)?",)),
+    State("reinforced", False, (rf"(?:forgot|forgotten|skipped|left out|left off|missing|never put(?: in)?|{_NOT}{_SOFT} (?:put|install|add|fit|run|use|have|need)|no|without|w/o|ran out of|out of|minus)(?: \w+){{0,2}}? {_STIFF}",
+        rf"{_STIFF}(?: (?:for|on|in) \w+(?: \w+)?)?(?:'s)?(?: \w+){{0,2}}? (?:left out|left off|skipped|missing|forgotten|{_NOT}{_SOFT} (?:go in|went in|in|put in|come|came|there|installed|on|fitted)|{_AWAY}|on order|back ?ordered)"), ("TIE_RODS",), uses=True),
+    # extra insulation at a cut
+    State("trimmed", False, (rf"(?:left|leaving|there's|there is|there was|still has|still have|still got|still|it's got|has got|got|has|all) (?:\w+ ){{0,3}}?{_EXTRA}(?: \w+)? {_GLASS}(?!(?:'s| is| was)?(?: all)? (?:off|trimmed|cut|shaved|gone|out|sliced|removed|came off|pulled))(?:(?:'s| is| was)? (?:hanging|sticking|bunched|poking|balled|wadded|dangling|piled))?", rf"{_NOT}{_SOFT} (?:trim|trimmed|shave|shaved|slice|sliced|cut|pare|pared|clean|cleaned|scrape|scraped|peel|peeled|pull|pulled|take|took|remove|removed|touch)(?: \w+){{0,3}}? (?:{_EXTRA} )?{_GLASS}",
+        rf"{_GLASS}(?:'s| is| was| at the cut| in the cut)* (?:still )?(?:hanging|sticking|bunched|poking|balled|wadded|puffing|puffed|in the way|left|in there|overhanging|untrimmed|dangling|bulging|piled)", r"un-?trimmed"), ("K_TRANSITION", "SLOPE", "TRIM", "TRIMMED"), apart=True),
+    State("trimmed", False, (rf"(?:left|leaving|there's|there is|there was|still has|still have|still got|still) (?:\w+ ){{0,3}}?{_EXTRA}(?: \w+)? {_GLASS}(?!(?:'s| is| was)?(?: all)? (?:off|trimmed|cut|shaved|gone|out|sliced|removed|came off|pulled))(?:(?:'s| is| was)? (?:hanging|sticking|bunched|poking|balled|wadded|dangling|piled))?", rf"{_GLASS}(?:'s| is| was| at the cut| in the cut)* (?:still )?(?:hanging|bunched|balled|wadded|overhanging|untrimmed|dangling|piled)")),
+    State("trimmed", True, (rf"(?:sliced|shaved|cut|trimmed|peeled|pared|cleaned|scraped|pulled|took|knocked|whacked|lopped|carved|skived|removed|got rid of|plucked|ripped|buzzed|nipped|got)(?: (?:off|out|away|back|down|up|all|of))*(?: (?:the|that|my|any|of))* {_EXTRA}(?: \w+)? {_GLASS}(?: (?:off|out|away|back|down))?", rf"{_EXTRA}(?: \w+)? {_GLASS}(?:'s| is| was)? (?:all )?(?:gone|off|out|trimmed|cut|shaved|sliced|removed|cleaned)(?: (?:off|out|away|back|up))?")),
+)

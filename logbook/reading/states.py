@@ -1,0 +1,88 @@
+"""How things were left, told without an act: "vanes are still in the truck", "the hole's still there", "the duct is holding it".
+
+Read before the frames, since the thing's name alone would state what these words deny. What was set right again states nothing here.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language, State
+from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.fell_short import Part, is_mended, plain
+from logbook.reading.grammar import Row
+from logbook.reading.other_things import of_something_else
+
+_BACK = 30  # items
+_SENTENCES = 1
+_NAMING = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN", "FRAC", "LB", "DET", "COMMA")
+_DENIAL = re.compile(r"(?:\b(?:not|no|never|nothing|nobody|without|no longer|stopped|quit|hardly|ni|nada|nunca|sin)|n't)(?: (?:\w+ )?)$")
+
+
+def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
+    """What the words tell, and the items they have used up."""
+    made: list[Claim] = []
+    spent: set[int] = set()
+    if not language.states or not _any(language.code).search(plain(own.text)):
+        return made, spent
+    for place, part in enumerate(cut_up):
+        if own.is_blank(part.first):
+            continue
+        said: set[str] = set()
+        for state, pattern in _compiled(language.code):
+            match = pattern.search(part.words)
+            if match is None or state.fact in said or _DENIAL.search(part.words[: match.start()]):
+                continue
+            thing = _thing(own, cut_up, place, state)
+            if thing is None and state.apart and "DAMAGE" in state.things:  # "his ladder went through it and I left it like that"
+                thing = next((one.first for one in made if one.name == "facing_damage" and one.value != "none" and part.first - one.first < _BACK), None)
+            if state.things and thing is None or (state.value is False and is_mended(cut_up, place, language)):
+                continue
+            first, last = _items(own, part, match.span())
+            if any(own.is_blank(at) for at in range(first, last)):
+                continue
+            said.add(state.fact)
+            opens = (Open("piece", state.fact, own.items[first].start, own.items[last - 1].end),) if state.pending else ()
+            made.append(claim(own, state.fact, state.value, first, last, kinds=state.kinds, opens=opens, pending=state.pending))
+            spent.update(at for at in range(first, last) if own.items[at].concept not in _NAMING and not (own.items[at].concept.startswith("K_") and own.items[at].concept != "K_HANGER"))
+            if state.uses:
+                spent.update(at for at in {thing, *range(part.first, part.last)} if at is not None and own.items[at].concept in state.things)
+    return made, spent
+
+
+@cache
+def _compiled(code: str) -> tuple[tuple[State, re.Pattern[str]], ...]:
+    return tuple((state, re.compile(rf"(?<![\w'])(?:{'|'.join(state.words)})(?![\w'])")) for state in LANGUAGES[code].states)
+
+
+@cache
+def _any(code: str) -> re.Pattern[str]:
+    """One pattern that finds whatever any of them could: most notes have none."""
+    return re.compile("|".join(pattern.pattern for _, pattern in _compiled(code)).replace("$", ""))
+
+
+def _items(row: Row, part: Part, span: tuple[int, int]) -> tuple[int, int]:
+    start = row.items[part.first].start
+    first = next(at for at in range(part.first, part.last) if row.items[at].end > start + span[0])
+    last = next((at for at in range(first + 1, part.last) if row.items[at].start >= start + span[1]), part.last)
+    return first, last
+
+
+def _thing(row: Row, cut_up: tuple[Part, ...], place: int, state: State) -> int | None:
+    """The thing that is so: named in these words, or shortly before where it may be."""
+    part = cut_up[place]
+    here = next((at for at in range(part.first, part.last) if _is(row, at, state)), None)
+    if here is not None or not state.apart:
+        return here
+    first = part.first
+    for before in reversed(cut_up[:place]):
+        if before.sentence < part.sentence - _SENTENCES:
+            break
+        first = before.first
+    return next((at for at in range(part.first - 1, max(first, part.first - _BACK) - 1, -1) if _is(row, at, state)), None)
+
+
+def _is(row: Row, at: int, state: State) -> bool:
+    return row.items[at].concept in state.things and not row.is_blank(at) and not (row.items[at].concept == "DAMAGE" and of_something_else(row, at))
