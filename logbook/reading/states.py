@@ -45,7 +45,7 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
                 continue
             said.add(state.fact)
             opens = (Open("piece", state.fact, own.items[first].start, own.items[last - 1].end),) if state.pending else ()
-            made.append(claim(own, state.fact, state.value, first, last, kinds=state.kinds, opens=opens, pending=state.pending))
+            made.append(claim(own, state.fact, state.value, first, last, kinds=state.kinds, opens=opens, pending=state.pending, hedged=False))
             spent.update(at for at in range(first, last) if own.items[at].concept not in _NAMING and not (own.items[at].concept.startswith("K_") and own.items[at].concept != "K_HANGER"))
             if state.uses:
                 spent.update(at for at in {thing, *range(part.first, part.last)} if at is not None and own.items[at].concept in state.things)
