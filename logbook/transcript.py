@@ -15,6 +15,7 @@ from dataclasses import dataclass, field
 class Alternative:
     words: str
     heard: float
+    over: int = 1  # how many words it stands for: "24" over the two words "20 4"
 
 
 @dataclass(frozen=True)
@@ -74,7 +75,7 @@ def to_json(transcript: Transcript | None) -> dict | None:
                 "second": word.second,
                 "until": word.until,
                 "heard": word.heard,
-                "alternatives": [{"words": a.words, "heard": a.heard} for a in word.alternatives],
+                "alternatives": [{"words": a.words, "heard": a.heard} | ({"over": a.over} if a.over > 1 else {}) for a in word.alternatives],
             }
             for word in transcript.words
         ],
@@ -99,7 +100,7 @@ def from_json(doc: dict | None) -> Transcript | None:
         words=tuple(
             Word(
                 w["words"], w["start"], w["end"], w["second"], w["until"], w["heard"],
-                tuple(Alternative(a["words"], a["heard"]) for a in w["alternatives"]),
+                tuple(Alternative(a["words"], a["heard"], a.get("over", 1)) for a in w["alternatives"]),
             )
             for w in doc["words"]
         ),
@@ -118,7 +119,7 @@ def misfit(transcript: Transcript) -> str | None:
             return "words: start, end"
         if not all(_is_number(one) for one in (word.second, word.until, word.heard, *(a.heard for a in word.alternatives))):
             return "words: second, until, heard"
-        if not all(isinstance(a.words, str) for a in word.alternatives):
+        if not all(isinstance(a.words, str) and type(a.over) is int and a.over > 0 for a in word.alternatives):
             return "words: alternatives"
     doubt = transcript.doubt
     if not all(_is_number(one) for one in (doubt.no_speech, doubt.mean_log_probability, doubt.compression)):

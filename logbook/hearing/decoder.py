@@ -10,14 +10,16 @@ Shapes: B items, T encoder frames, L tokens, H heads of width 64, D = 64 H.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import torch
 import torch.nn.functional as F
 from torch import Tensor
 
+from logbook.hearing.branches import Branches, Kept
+
 KEPT = 5  # candidates of a step that are kept for alternatives
-KEPT_OF_GROUP = 3  # and of each group of tokens that are asked for by name, however unlikely
+KEPT_OF_GROUP = 6  # and of each group of tokens that are asked for by name, however unlikely
 
 
 @dataclass(frozen=True)
@@ -28,6 +30,7 @@ class Hypothesis:
     logs: tuple[float, ...]
     candidates: tuple[tuple[tuple[int, float], ...], ...]
     ended: bool  # False: stopped by the limit, as runaways are
+    kept: Kept | None = field(default=None, compare=False, repr=False)
 
     @property
     def mean_log(self) -> float:
@@ -123,6 +126,7 @@ class Decoder:
 
         found: list[list] = [[] for _ in range(items)]  # (token, log probability, candidates)
         ended = [False] * items
+        kept: list[Kept | None] = [None] * items
         live = list(range(items))
         for count in range(room):
             scores = logits + barred + (barred_first if count == 0 else 0.0)
@@ -138,11 +142,13 @@ class Decoder:
                 token = int(chosen[row])
                 if token == end:
                     ended[item] = True
-                    continue
-                found[item].append((token, float(logs[row, token]), top[row]))
-                if len(found[item]) < limits[item]:
-                    going.append(row)
-            if not going or count == room - 1:
+                else:
+                    found[item].append((token, float(logs[row, token]), top[row]))
+                    if len(found[item]) < limits[item] and count < room - 1:
+                        going.append(row)
+                        continue
+                kept[item] = cache.row(row, int(pads[row]), longest)
+            if not going:
                 break
             if len(going) < len(live):
                 index = torch.tensor(going)
@@ -155,8 +161,8 @@ class Decoder:
             )  # fmt: skip
             logits = self._logits(state[:, -1])
         return [
-            Hypothesis(tuple(s[0] for s in steps), tuple(s[1] for s in steps), tuple(s[2] for s in steps), over)
-            for steps, over in zip(found, ended, strict=True)
+            Hypothesis(tuple(s[0] for s in steps), tuple(s[1] for s in steps), tuple(s[2] for s in steps), over, left)
+            for steps, over, left in zip(found, ended, kept, strict=True)
         ]
 
     def beam(
@@ -216,6 +222,21 @@ class Decoder:
             said = torch.tensor(list(text[1:]))[:, None]
             logs.append(self._logits(row[: len(text) - 1]).log_softmax(-1).gather(1, said)[:, 0])
         return logs, torch.cat(watched, 1)
+
+    def keep(self, prompt: Sequence[int], text: Sequence[int], memory: Memory) -> Kept:
+        """What `text` after `prompt` leaves in the cache, read in one go from its beginning. `memory` is of one item."""
+        tokens = [*prompt, *text]
+        cache = _Cache(len(self.blocks), 1, self.heads, len(tokens), self.dtype)
+        seen = torch.ones(len(tokens), len(tokens), dtype=torch.bool).tril()[None, None]
+        self._forward(torch.tensor([tokens]), torch.arange(len(tokens))[None], memory, cache, seen)
+        return cache.row(0, 0, len(prompt))
+
+    def branch(self, branches: Branches, memory: Memory, nodes: Sequence[tuple[int, tuple[int, ...]]], barred: Tensor) -> Tensor:
+        """Log probabilities (R, vocabulary) after the last token of each node: (place in the text where it branches off,
+        its tokens, of which all but the last went in before). `memory` is of one item."""
+        positions, seen = branches.seen(nodes)
+        state, _ = self._forward(torch.tensor([[tokens[-1] for _, tokens in nodes]]), positions, memory, branches, seen)
+        return (self._logits(state[0]) + barred).log_softmax(-1)
 
     # --- the forward pass
 
@@ -292,6 +313,11 @@ class _Cache:
         self.keys[layer][:, :, start:end] = k
         self.values[layer][:, :, start:end] = v
         return self.keys[layer][:, :, :end], self.values[layer][:, :, :end]
+
+    def row(self, row: int, pad: int, prompt: int) -> Kept:
+        """One item's own copy: the block it stands in goes on without it."""
+        keys, values = ([part[row : row + 1, :, :end].clone() for part, end in zip(some, self.filled, strict=True)] for some in (self.keys, self.values))
+        return Kept(tuple(keys), tuple(values), pad, prompt)
 
     def keep(self, rows: Tensor) -> None:
         self.keys = [k[rows] for k in self.keys]

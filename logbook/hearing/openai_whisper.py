@@ -19,11 +19,19 @@ import whisper
 from whisper.tokenizer import get_tokenizer
 
 from logbook.decoding.sound import RATE, Sound
-from logbook.hearing import alignment, doubt, prompt, second, weights, windows
+from logbook.hearing import (
+    alignment,
+    doubt,
+    numbers_again,
+    prompt,
+    second,
+    weights,
+    windows,
+)
 from logbook.hearing.cleaning import cleaned
 from logbook.hearing.decoder import Decoder, Hypothesis, Memory, bfloat16_is_fast
 from logbook.hearing.windows import Window
-from logbook.hearing.words import groups, half_heard, words_of
+from logbook.hearing.words import groups, half_heard, spoken, words_of
 from logbook.mistake import Mistake
 from logbook.transcript import Doubt, Transcript, Unheard, Word
 
@@ -83,6 +91,7 @@ class Whisper:
         self.groups = [torch.tensor(sorted({token for one in some for token in one})) for some in
                        zip(*(groups(tokenizer) for tokenizer in self.tokenizers.values()), strict=True)]  # fmt: skip
         self.prompts = {code: self._prompt(code) for code in LANGUAGES}
+        self.grammars = {code: numbers_again.grammar(self.tokenizers[code], code) for code in LANGUAGES}
         self.settings = {
             "length_step_seconds": windows.STEP,
             "prompt": True,
@@ -234,7 +243,8 @@ class Whisper:
             hypotheses = self.decoder.greedy(prompts, memory, limits, **means)
         else:
             hypotheses = [
-                self.decoder.beam(prompts[i], memory.of([i]), limits[i], width=beams, **means) for i in range(len(some))
+                self._kept(self.decoder.beam(prompts[i], memory.of([i]), limits[i], width=beams, **means), prompts[i], memory.of([i]))
+                for i in range(len(some))
             ]
         timed = {}
         for code in set(languages):  # the start sequence differs by language
@@ -246,10 +256,13 @@ class Whisper:
             for i, one in zip(items, alignment.times(self.decoder, memory.of(items), head, texts, lengths, end), strict=True):
                 timed[i] = one
         return [
-            self._heard(window, hypotheses[i], timed.get(i), languages[i], firsts[i]) for i, window in enumerate(some)
+            self._heard(window, hypotheses[i], timed.get(i), languages[i], firsts[i], memory.of([i])) for i, window in enumerate(some)
         ]
 
-    def _heard(self, window: Window, found: Hypothesis, timed, language: str, first: First) -> Heard:
+    def _kept(self, found: Hypothesis, before: Sequence[int], memory: Memory) -> Hypothesis:
+        return replace(found, kept=self.decoder.keep(before, found.tokens, memory))
+
+    def _heard(self, window: Window, found: Hypothesis, timed, language: str, first: First, memory: Memory) -> Heard:
         text = self.tokenizers[language].decode(list(found.tokens)).strip()
         plain = sum(timed.logs) / len(timed.logs) if timed else 0.0
         measures = doubt.Measures(first.no_speech, found.mean_log, plain, found.ended, window.seconds, first.known)
@@ -257,7 +270,9 @@ class Whisper:
         why = doubt.why_unheard(text, language, measures)
         if why:
             return Heard("", (), told, why, measures)
-        return Heard(text, words_of(self.tokenizers[language], found, timed, window.start), told, None, measures)
+        said = spoken(self.tokenizers[language], found.tokens)
+        numbers = numbers_again.again(self.decoder, found, memory, said, self.grammars[language], self.barred)
+        return Heard(text, words_of(self.tokenizers[language], found, timed, window.start, said, numbers), told, None, measures)
 
     def _transcript(self, sound: Sound, language: str, parts: Sequence[tuple[Window, Heard]]) -> Transcript:
         text, words, unheard = "", [], []

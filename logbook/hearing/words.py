@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 
 from logbook.hearing.alignment import Timed
 from logbook.hearing.decoder import Hypothesis
+from logbook.languages import LANGUAGES
 from logbook.transcript import Alternative, Word
 
 HEARD_AT_LEAST = 0.05  # an alternative less likely than this is no alternative
@@ -16,17 +18,33 @@ ALTERNATIVES = 4
 HALF_HEARD = 0.3  # of a word in which the recording ends, at most: "twenty" may have been twenty-four, below every doubt limit
 WORD = re.compile(r"\w")
 NUMBER = re.compile(r" \d{1,2}")
+FIGURES = re.compile(r"\d+(?:[-/.x×]\d+)*(?:th|cm|-?inch)?")
+NO_NUMBERS = ("un", "una")  # written where "a" is meant
 TURNING = {"en": ("not", "now", "no", "new", "know", "don't"), "es": ("no", "ya", "sí", "si", "así", "ni", "falta")}
 
 
-def words_of(tokenizer, found: Hypothesis, timed: Timed, start: float) -> tuple[Word, ...]:
-    """Words of one window that begins at `start` seconds; offsets count in the window's stripped text.
+@dataclass(frozen=True)
+class Spoken:
+    """What stands between two blanks: its text, its pieces as (text, first token, after the last), and the tokens that
+    carry letters or digits."""
 
-    `heard` is the lowest probability of the tokens that carry letters or digits; a doubtful comma does not
-    make its word doubtful.
-    """
-    pieces, groups = tokenizer.split_tokens_on_unicode(list(found.tokens))
-    words: list[list[tuple[str, int, int]]] = []  # (text, first token, after the last token) of each piece
+    text: str
+    parts: tuple[tuple[str, int, int], ...]
+    bearing: tuple[int, ...]
+
+    @property
+    def first(self) -> int:
+        return self.parts[0][1]
+
+    @property
+    def after(self) -> int:
+        return self.parts[-1][2]
+
+
+def spoken(tokenizer, tokens: Sequence[int]) -> list[Spoken]:
+    """The words of a text, in order."""
+    pieces, groups = tokenizer.split_tokens_on_unicode(list(tokens))
+    words: list[list[tuple[str, int, int]]] = []
     at = 0
     for piece, group in zip(pieces, groups, strict=True):
         part = (piece, at, at + len(group))
@@ -35,23 +53,49 @@ def words_of(tokenizer, found: Hypothesis, timed: Timed, start: float) -> tuple[
             words[-1].append(part)
         else:
             words.append([part])
-    made, offset = [], 0
+    found = []
     for parts in words:
         text = "".join(piece for piece, _, _ in parts).strip()
-        if not text:
-            continue
-        first, after = parts[0][1], parts[-1][2]
-        bearing = [n for piece, a, b in parts if WORD.search(piece) for n in range(a, b)] or list(range(first, after))
-        heard = math.exp(min(found.logs[n] for n in bearing))
-        second, until = start + timed.seconds[first], start + timed.seconds[after]
+        if text:
+            bearing = [n for piece, a, b in parts if WORD.search(piece) for n in range(a, b)] or list(range(parts[0][1], parts[-1][2]))
+            found.append(Spoken(text, tuple(parts), tuple(bearing)))
+    return found
+
+
+def words_of(
+    tokenizer, found: Hypothesis, timed: Timed, start: float, said: Sequence[Spoken], numbers: Mapping[int, tuple[Alternative, ...]]
+) -> tuple[Word, ...]:
+    """Words of one window that begins at `start` seconds; offsets count in the window's stripped text.
+
+    `heard` is the lowest probability of the tokens that carry letters or digits; a doubtful comma does not
+    make its word doubtful. `numbers` are other numbers that were weighed in the place of some words.
+    """
+    made, offset = [], 0
+    for n, one in enumerate(said):
+        heard = math.exp(min(found.logs[token] for token in one.bearing))
+        second, until = start + timed.seconds[one.first], start + timed.seconds[one.after]
         made.append(
             Word(
-                text, offset, offset + len(text), round(second, 2), round(max(until, second), 2), round(heard, 3),
-                _alternatives(tokenizer, found, bearing, parts, text),
+                one.text, offset, offset + len(one.text), round(second, 2), round(max(until, second), 2), round(heard, 3),
+                _alternatives(tokenizer, found, one, numbers.get(n)),
             )  # fmt: skip
         )
-        offset += len(text) + 1
+        offset += len(one.text) + 1
     return tuple(made)
+
+
+def number(word: str, language: str) -> str | None:
+    """The figures that a word is written with or stands for ("seven" and "7" are the same number); None: it is no number."""
+    bare = word.strip(" .,;:!?").casefold()
+    if FIGURES.fullmatch(bare):
+        return bare
+    names, total = LANGUAGES[language].numbers, 0
+    for part in bare.split("-"):
+        worth = None if part in NO_NUMBERS else names.tens.get(part, names.teens.get(part, names.ones.get(part)))
+        if worth is None:
+            return None
+        total += worth
+    return str(total)
 
 
 def half_heard(word: Word) -> Word:
@@ -59,21 +103,22 @@ def half_heard(word: Word) -> Word:
     return replace(word, heard=min(word.heard, HALF_HEARD))
 
 
-def _alternatives(tokenizer, found: Hypothesis, bearing: list[int], parts, text: str) -> tuple[Alternative, ...]:
-    """Other whole words that the decoder weighed where this one-token word stands."""
-    if len(bearing) != 1:
-        return ()
-    (n,) = bearing
-    own = tokenizer.decode([found.tokens[n]])
-    tail = "".join(piece for piece, a, _ in parts if a > n)
-    others = []
-    for token, log in found.candidates[n]:
+def _alternatives(tokenizer, found: Hypothesis, word: Spoken, numbers: tuple[Alternative, ...] | None) -> tuple[Alternative, ...]:
+    """Other whole words that the decoder weighed where this one-token word stands; other numbers are those of `numbers`
+    where these were weighed with what follows."""
+    others = list(numbers or ())
+    (n,) = word.bearing if len(word.bearing) == 1 else (None,)
+    own = "" if n is None else tokenizer.decode([found.tokens[n]])
+    tail = "".join(piece for piece, a, _ in word.parts if n is not None and a > n)
+    for token, log in () if n is None else found.candidates[n]:
         said = tokenizer.decode([token])
         if token == found.tokens[n] or not said.startswith(" ") or not WORD.search(said):
             continue
+        if numbers is not None and number(said, tokenizer.language) is not None:
+            continue
         if math.exp(log) < (TURNS_AT_LEAST if _turns(own, said) else HEARD_AT_LEAST):
             continue
-        if said.strip().casefold() != text.casefold().strip(".,;:!?"):
+        if said.strip().casefold() != word.text.casefold().strip(".,;:!?"):
             others.append(Alternative(said.strip() + tail, round(math.exp(log), 3)))
     return tuple(sorted(others, key=lambda one: -one.heard)[:ALTERNATIVES])
 

@@ -36,17 +36,18 @@ def with_alternatives(reading: Reading, transcript: Transcript, read_again: Call
     """Other values a fact would have, had the ears written a word's alternative."""
     others: dict[tuple[int, str], list[object]] = {}
     tried = 0
-    for word in transcript.words:
+    for at, word in enumerate(transcript.words):
         for alternative in word.alternatives:
             if tried >= _MOST:
                 break
             tried += 1
-            text = transcript.text[: word.start] + _like(word, alternative.words) + transcript.text[word.end :]
+            last = transcript.words[min(at + alternative.over, len(transcript.words)) - 1]
+            text = transcript.text[: word.start] + _like(last, alternative.words) + transcript.text[last.end :]
             again = read_again(text)
-            reading = with_maybe_open(reading, word, again, word.end + len(text) - len(transcript.text))
+            reading = with_maybe_open(reading, word, again, last.end + len(text) - len(transcript.text))
             for place, entry in enumerate(reading.fittings):
                 for fact in entry.facts:
-                    near = fact.start is not None and fact.start <= word.end + 1 and fact.end >= word.start - 1
+                    near = fact.start is not None and fact.start <= last.end + 1 and fact.end >= word.start - 1
                     if not near or place >= len(again.fittings):
                         continue
                     other = again.fittings[place].fact(fact.name)
