@@ -128,6 +128,18 @@ class TestDoubt:
         assert size.value == (20, 14)
         assert size.alternatives == ((20, 40),)
 
+    @pytest.mark.parametrize("over, others", [(2, ((20, 40),)), (3, ((20, 40),))])
+    def test_another_number_may_stand_for_several_words(self, over, others):
+        """"20 by 10 4 taped": "40" in place of "10 4", and of what follows as far as it reaches."""
+        said = [("Straight", 0.9), ("12,", 0.8), ("20", 0.9), ("by", 0.9), ("10", 0.6), ("4,", 0.5), ("taped.", 0.9)][: 5 + over - 1]
+        text, words = " ".join(word for word, _ in said), []
+        for n, (word, heard) in enumerate(said):
+            start = len(" ".join(w for w, _ in said[:n])) + (n > 0)
+            offered = (transcript.Alternative("40", 0.3, over),) if word == "10" else ()
+            words.append(transcript.Word(word, start, start + len(word), n, n + 0.5, heard, offered))
+        size = read(text, transcript=transcript.Transcript("scripted", "none", {}, "en", text, tuple(words), transcript.Doubt(0, 0, 1))).fittings[0].fact("inlet_size")
+        assert (size.value, size.alternatives) == ((20, 10), others)
+
     def test_now_and_not_are_doubted_like_a_number(self):
         taped = read(self.TEXT, transcript=self.heard({"now": ["not"]})).fittings[0].fact("taped")
         assert (taped.value, taped.heard, taped.alternatives) == (True, 0.3, (False,))

@@ -19,15 +19,7 @@ import whisper
 from whisper.tokenizer import get_tokenizer
 
 from logbook.decoding.sound import RATE, Sound
-from logbook.hearing import (
-    alignment,
-    doubt,
-    numbers_again,
-    prompt,
-    second,
-    weights,
-    windows,
-)
+from logbook.hearing import alignment, doubt, numbers_again, prompt, second, weights, windows
 from logbook.hearing.cleaning import cleaned
 from logbook.hearing.decoder import Decoder, Hypothesis, Memory, bfloat16_is_fast
 from logbook.hearing.windows import Window

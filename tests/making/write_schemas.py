@@ -202,7 +202,7 @@ def finding() -> dict:
 def transcript() -> dict:
     word = of({
         "words": TEXT, "start": WHOLE, "end": WHOLE, "second": NUMBER, "until": NUMBER, "heard": SHARE,
-        "alternatives": many(of({"words": TEXT, "heard": SHARE})),
+        "alternatives": many(of({"words": TEXT, "heard": SHARE}, {"over": {"type": "integer", "minimum": 2}})),
     })  # fmt: skip
     doubt = of({"no_speech": SHARE, "mean_log_probability": NUMBER, "compression": NUMBER})
     unheard = of({"second": NUMBER, "until": NUMBER, "why": TEXT})
