@@ -4,7 +4,28 @@ from __future__ import annotations
 
 from logbook.languages.language import Forms
 
+_TOOL = r"(?:squeegee|rubbing (?:stick|tool|block)|rub (?:stick|tool|block)|plastic (?:card|squeegee)|spreader)"
+_STUFF = r"(?:(?:foil |pressure |aluminum )?tape|181 ?a ?-? ?p|a ?-? ?p tape)"
+_OVER = r"(?:down|around|along|over|across|up and down|up|on|onto|through|into|all)"
+_WHERE = r"(?:it|them|all|every|each|both|the|its|this one|that one|four|all four|straight|elbow|tee|cap)"
+_SKIN = r"(?:foil|facing|jacket|board|skin|surface|outside)"
+
 ENGLISH_FORMS = Forms(
+    acts=(
+        ("rubbed_down", True, rf"(?:ran|took|worked|pushed|dragged|pulled|laid|used|put|hit|went|leaned|bore|pressed|gave|smoothed|ironed|flattened|beat|pounded|stroked|bearing down|worn out)\b(?: \S+){{0,8}}? (?:the |my |a |our )?{_TOOL}(?: (?:over|on|down|across|along|to) {_WHERE}.*| hard| good|$)"),
+        ("rubbed_down", True, rf"{_TOOL}(?:'s| has| is)? (?:been )?(?:over|down|across) (?:it|all|every|the whole|both|each).*"),
+        ("scrim_shows", True, r"(?:can|could|i|you) see (?:every|all the|each|the|any) (?:\S+ )?(?:threads?|lines?|squares?|bits?|strands?|cross|weave|pattern)(?: of (?:the )?(?:scrim|weave|facing|pattern|glass))?(?: (?:through|in) .*)?"),
+        ("stapled", True, rf"(?:ran|shot|put|drove|fired|punched|popped|laid|set|sank|threw|stuck|got) (?:the |my |some |in |plenty of )*(?:\S+ inch )?staples? {_OVER} {_WHERE}"),
+        ("taped", True, rf"(?:ran|put|laid|stuck|rolled|pulled|wrapped|slapped|pressed|stretched|threw|used|got) (?:the |my |some |good |that |a strip of )*{_STUFF} {_OVER} {_WHERE}(?! (?:tear|hole|rip|gash|cut|spot|patch|puncture|slit|bench|table|truck|floor|cart|shelf|lift|roll|list|scissor|ladder))"),
+        ("taped", True, rf"{_STUFF}(?:'s| is| went)?(?: on)? (?:all )?(?:the way )?(?:a)?round(?: it)?"),
+        ("staple_clinch", "outward", r"(?:staples?|legs?|ones|they)\b.*\b(?:kick|flare|spread|point|turn|fold|bend|curl|splay|open|face|clinch|head|go|lay|lie|bent|roll)(?:e?s|ed|ing|ned)?(?: over| back| up| flat)? (?:to the |toward the |towards the |on the )?(?:outside|outwards?)"),
+        ("staple_clinch", "outward", r"(?:staple )?legs? (?:kick|flare|spread|point|turn|fold|bend|curl|splay|open|bent|roll)(?:e?s|ed|ing)?(?: over| back)? out"),
+        ("staple_clinch", "inward", r"(?:staples?|legs?|ones|they)\b.*\b(?:kick|flare|spread|point|turn|fold|bend|curl|splay|face|clinch|head|bent|roll)(?:e?s|ed|ing|ned)?(?: over| back| up| flat)? (?:to the |toward the |towards the |on the )?(?:inside|inwards?)"),
+        ("staple_clinch", "outward", r"outward(?:s|ly)? (?:clinch(?:ed|ing)?|flar(?:ed|ing)|bent|turned)|clinch(?:ed|es|ing)? outwards?"),
+        ("facing_damage", "none", rf"(?:not an?|not one|no|isn't an?|ain't an?|without an?|nary an?|not even an?|wasn't an?)(?: single)? (?:scratch|mark|nick|ding|dent|scuff|blemish|wrinkle|pinhole|flaw|tear|rip)(?:es|s)? (?:on|in|to|anywhere on) (?:the |its |it's )?(?:{_SKIN}|it)"),
+        ("surface_clean", True, rf"{_SKIN}(?:'s| is| was| are)?(?: on .{{2,24}})?(?: is| was| looks| looked)? (?:nice and |good and |bone |all |real |perfectly )?(?:clean|dry)(?: as .*| and dry| and clean|$)"),
+        ("panel_seated", True, r"panel\b.*\b(?:fell|dropped|went|slid|slipped|popped|snapped) (?:right |straight |clean |down |back )*in(?:to)? (?:the |its |that )?(?:new |fresh |re-?cut )?(?:shiplap|groove|rabbet|step)"),
+    ),
     tags=frozenset(("tag", "mark", "number", "label", "sticker", "tagged", "marked", "labeled", "labelled", "stenciled", "numbered", "stamp", "num", "no.")),
     tells=frozenset(("is", "was", "says", "said", "reads", "read", "shows", "on it", "on", "it", "'s", "as", "being", "would be", "should be", "there", "here", "number", "its", "it's", "this one")),
     alone=(

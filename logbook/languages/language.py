@@ -133,6 +133,7 @@ class Forms:
     tells: frozenset[str] = frozenset()
     alone: tuple[tuple[str, frozenset[str]], ...] = ()  # (concept, words) that are a sentence by themselves
     before_measure: tuple[tuple[str, frozenset[str]], ...] = ()
+    acts: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression over the words of a part of a clause)
     turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
 

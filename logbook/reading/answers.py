@@ -24,6 +24,8 @@ def answers(row: Row, cut: tuple[Clause, ...]) -> tuple[list[Claim], set[int]]:
         acts = [at for at in range(clause.first, clause.last) if row.items[at].concept in DENIED or row.items[at].concept == "C_MASTIC"]
         others = [at for at in range(clause.first, clause.last) if at not in acts and row.items[at].concept not in _ASKED]
         reply = cut[place + 1]
+        if row.items[reply.first].concept in ("NO_DAMAGE", "DAMAGE"):
+            continue  # "foil's clean, no rips"
         yes = _reply(row, reply)
         if len(acts) != 1 or others or yes is None or _asks_another(row, clause):
             continue

@@ -7,6 +7,7 @@ from fractions import Fraction
 from types import MappingProxyType
 
 from logbook.languages.language import Forms
+from logbook.reading.act_lists import act_lists
 from logbook.reading.corrections import MOVED, corrected
 from logbook.reading.items import Item, concept_at
 from logbook.reading.labels import labelled
@@ -18,7 +19,7 @@ from logbook.reading.small_words import meant_by_neighbours
 
 def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), forms: Forms = Forms()) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return corrected(of_the_building(one_unit(sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(labelled(marked(items, text, letters), text, forms), text), text), text), text)), text)), text), text)
+    return corrected(of_the_building(one_unit(sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(act_lists(labelled(marked(items, text, letters), text, forms)), text), text), text), text)), text)), text), text)
 
 
 def _split_decimals(items, text: str):
@@ -116,6 +117,13 @@ def _small_words(items, text: str):
             done.append(replace(low, concept="HEDGE", value=None))  # "every two to three": the wider one, and in doubt
             if low.value.value > item.value.value:
                 item = replace(item, value=replace(item.value, value=low.value.value))
+        elif item.concept == "LEN" and item.value.unit == "mm" and _hundreds(items, place, text) and done:
+            first = done.pop()
+            millimetres = int(first.value.value) * 100 + int(item.value.raw)
+            item = replace(item, start=first.start, first=first.first, value=replace(item.value, value=item.value.value * millimetres / item.value.raw, raw=Fraction(millimetres)))
+        elif _digit_by_digit(items, place, text) and done:
+            first = done.pop()
+            item = replace(item, start=first.start, first=first.first, value=_plain(int(first.value.value) * 10 + int(item.value.value)))
         elif _in_a_pair(items, place, text) and done:
             first = done.pop()
             item = replace(item, start=first.start, first=first.first, value=_plain(int(first.value.value) * 100 + int(item.value.value)))
@@ -137,6 +145,25 @@ def _ends_a_range(items, place: int, text: str) -> bool:
 
 def _moves_a_side(items, place: int) -> bool:
     return any(concept_at(items, k) == "SIDE" for k in range(place - 5, place))
+
+
+def _hundreds(items, place: int, text: str) -> bool:
+    """ "two fifty millimetre": hundreds and tens said as two numbers."""
+    before, item = items[place - 1] if place else None, items[place]
+    if before is None or before.concept != "NUM" or before.value.digits or item.value.digits or text[before.end : item.start] != " ":
+        return False
+    named = concept_at(items, place - 2)
+    return 1 <= before.value.value <= 9 and 10 <= item.value.raw <= 99 and not named.startswith("K_") and named not in ("NUMBER", "FITTING", "RUN", "EVERY")
+
+
+def _digit_by_digit(items, place: int, text: str) -> bool:
+    """ "straight two two": a mark said figure by figure."""
+    before, item = items[place - 1] if place else None, items[place]
+    if item.concept != "NUM" or before is None or before.concept != "NUM" or item.value.digits or before.value.digits or text[before.end : item.start] != " ":
+        return False
+    kind = concept_at(items, place - 2)
+    named = kind.startswith("K_") or kind in ("FITTING", "NUMBER")
+    return named and 1 <= before.value.value <= 9 and 0 <= item.value.value <= 9 and concept_at(items, place + 1) in ("COMMA", "STOP", "", "RUN", "ON", "BE", "HAVE")
 
 
 def _in_a_pair(items, place: int, text: str) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from logbook import measure
 from logbook.reading.items import Item, concept_at
 from logbook.reading.size_pairs import LENGTHS, MEASURES, Size
 
@@ -92,6 +93,8 @@ def _replacing(item: Item, first: Item) -> Item:
     if first.concept == "SIZE" and item.concept in LENGTHS:  # "eighteen by twelve, no, fourteen"
         pair = (first.value.pair[0], item.value.value)
         item = Item("SIZE", Size(pair, first.value.unit, None), first.start, item.end, first.first, item.last, item.read_as)
+    if first.concept == "LEN" and item.concept in ("NUM", "FRAC") and first.value.unit in measure.UNITS:  # "forty inches, or rather forty-two"
+        item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * measure.UNITS[first.value.unit], unit=first.value.unit))
     return replace(item, took_back=(*first.took_back, replace(first, took_back=())))
 
 

@@ -40,6 +40,9 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
                 done[-1] = replace(done[-1], concept="INLET" if done[-1].concept == "IN" else "OUTLET", value=None)
             at += 1
             continue
+        if _is_colon(item, text) and any(one.concept == "PENDING" for one in done[-3:]):
+            at += 1  # "left to do: staples, tape"
+            continue
         turn = _turns(items, at, text, forms)
         if turn is not None:
             done += turn[0]

@@ -7,7 +7,7 @@ from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, one_left_out, other_things, partly, places, sizes, staples, states, supports, tabs, tapes, turned
+from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, one_left_out, other_things, partly, places, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.denials import DENIED
@@ -92,6 +92,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += places.places(stated)
     claims += moves.room(row, stated, cut, language, taken)
     claims = moves.sided(stated, claims)
+    claims += told_acts.told(row, stated, cut_up, language)
     claims += mirrored(stated, claims)
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
     claims += scratched(row)
@@ -279,6 +280,8 @@ def _leaks(row: Row, stated: Row, made, regions) -> None:
     """A leak test is an entry of its own, without a kind."""
     read = any(item.concept == "CFM" for item in row.items)
     tests = [at for at, item in enumerate(row.items) if item.concept == "LEAK_TEST" and stated.string[at] == row.string[at]]
+    if not tests and read and any(item.concept == "FT2" for item in row.items):  # so much air through so much duct is a test for leaks, whatever it is called
+        tests = [at for at, item in enumerate(row.items) if item.concept in ("CFM", "FT2", "INWG") and stated.string[at] == row.string[at]][:1]
     tests = [at for at in tests if read or row.words(at, at + 1).lower() not in _DRIPS]  # "the roof leaked but this one stayed dry"
     if not tests:
         return

@@ -6,11 +6,12 @@ from dataclasses import dataclass, replace
 
 from logbook.facts import Move
 from logbook.languages.language import Language
-from logbook.reading.claims import Claim
+from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
 from logbook.reading.marks import MARK, mark_text
 
 SIZES = ("inlet_size", "outlet_size", "branch_size")
+_NOUNS = {"TAPE": "taped", "STAPLES": "stapled", "TAPED": "taped", "STAPLED": "stapled"}
 _OPPOSITE = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
 
 
@@ -55,6 +56,8 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
         made.append(Copy(at, at + 1, row.items[at].start, row.items[at].end, None, None, SIZES, at, False))
     for match in row.find("(?P<s>SAME_THING) (?!(?:FILL|ON)* OTHER_SIDE)"):
         at = match.start()
+        if any(row.items[k].concept in _NOUNS for k in range(max(0, at - 2), at)) and row.items[at - 1].concept in (*_NOUNS, "BE", "DET", "FILLER"):
+            continue  # "staples all four sides, tape the same"
         until = at
         while until < len(row.items) and row.items[until].concept not in ("STOP", "QUERY"):
             until += 1
@@ -66,6 +69,12 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
 def mirrored(row: Row, claims: list[Claim]) -> list[Claim]:
     """ "left side in four, back eighteen, same thing on the other side": the opposite side moves alike."""
     made: list[Claim] = []
+    for match in row.find("(?P<w>(?P<n>TAPE|STAPLES|TAPED|STAPLED) (?:BE|DET|FILLER)? SAME_THING) (?=SEP|$|AND)"):
+        act = _NOUNS[row.items[match.start("n")].concept]
+        told = [c for c in claims if c.last <= match.start() and c.name in ("sides_stapled", "sides_taped") and not any(item.concept in ("STOP", "QUERY") for item in row.items[c.last : match.start()])]
+        made.append(claim(row, act, True, *match.span("w"), weak=True))
+        if told and told[-1].name != f"sides_{act}":
+            made.append(claim(row, f"sides_{act}", told[-1].value, *match.span("w")))
     for match in row.find("SAME_THING (?:FILL|ON)* OTHER_SIDE"):
         before = [c for c in claims if c.name == "side_moves" and c.last <= match.start() and match.start() - c.last <= 12]
         if before and len(before[-1].value) == 1 and before[-1].value[0].side in _OPPOSITE:

@@ -94,6 +94,8 @@ def one_unit(items):
     for place, item in enumerate(items):
         if item.concept == "SIZE" and item.value.unit is None and min(item.value.pair) >= least:
             item = replace(item, value=replace(item.value, pair=tuple(side * factor for side in item.value.pair), unit=unit))
+        elif item.concept == "NUM" and unit == "mm" and concept_at(items, place - 1) == "EVERY" and 25 <= item.value.value < least:
+            item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))  # "every fifty"
         elif item.concept == "NUM" and item.value.value >= least and _measures_length(items, place):
             item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))
         done.append(item)
@@ -102,7 +104,7 @@ def one_unit(items):
 
 def _measures_length(items, place: int) -> bool:
     before = [concept_at(items, place - k) for k in (1, 2)]
-    return concept_at(items, place + 1) in ("LONG", "BACK") or any(c in ("BACK", "LENGTH", "CUT_TO", "LONG", "THROAT", "OFFSETS") for c in before) or before[0] in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "IN", "OVER", "EVERY", "TAKES", "SCREWS") or concept_at(items, place + 1) == "APART"
+    return concept_at(items, place + 1) in ("LONG", "BACK", "WIDE") or any(c in ("BACK", "LENGTH", "CUT_TO", "LONG", "THROAT", "OFFSETS") for c in before) or before[0] in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "IN", "OVER", "EVERY", "TAKES", "SCREWS") or concept_at(items, place + 1) == "APART"
 
 
 def of_the_building(items, text: str):

@@ -200,7 +200,7 @@ FRAMES = (
     Frame("TAPE SAYS (?P<w>(?P<n>NUMB)) (?!BY|BACK|APART)", _length_of("length", least=4, kinds=("straight",))),
     Frame("(?P<w>LENGTH (?:FILL|OF|HEDGE|COMMA|ON){0,3} (?P<n>NUMB))", _length_of("length")),
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),
-    Frame("(?P<w>(?P<n>LEN)) K_STRAIGHT", _length_of("length", least=6)),
+    Frame("(?P<w>(?P<n>LEN)) OF? K_STRAIGHT (?!BY)", _length_of("length", least=6)),
     Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
     Frame("SIZE (?P<w>(?P<n>NUM)) (?=STAPLED|TAPED)", _lone_length),  # in text that runs on

@@ -29,6 +29,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
         elif item.concept == "BACK" and said == "back" and ahead == "TO" and _concept(items, place + 2) in ("DET", "ON_BENCH", "BUILDING", "WORD") and _concept(items, place - 1) in ("NUM", "MARKED", "IT"):
             done[place] = replace(item, concept="FILLER")  # "brought nine back to the bench"
+        elif item.concept == "OTHER" and said == "they" and _of_the_parts(items, place):
+            done[place] = replace(item, concept="IT")  # "the staples are half-inch and they flare outward"
         elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
             done[place] = replace(item, concept="IT")  # "she weighs sixty pounds": the piece
         elif item.concept == "LETTER" and said in _SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and _concept(items, place + 2) in ("NUM", "LEN"):
@@ -105,6 +107,14 @@ def _is_a_run(items, place: int) -> bool:
     ahead = ahead[1:] if ahead[0] in ("DET", "NUMBER") else ahead
     opens = before[0] in ("", "STOP", "FILLER") and (ahead[0].startswith("K_") or ahead[0] == "FITTING")
     return led or named or opens
+
+
+def _of_the_parts(items, place: int) -> bool:
+    """Whether "they" are the staples, tabs or vanes named right before: they go some way, or they are somehow."""
+    near = [_concept(items, k) for k in range(max(0, place - 10), place)]
+    near = near[max((k for k, concept in enumerate(near) if concept in ("STOP", "QUERY")), default=-1) + 1 :]
+    goes = {_concept(items, place + 1), _concept(items, place + 2)} & {"OUT", "OUTSIDE", "INSIDE", "CLINCHED", "MOVE_OUT", "OFFSETS"}
+    return bool(goes) and bool({"STAPLES", "LEG", "TABS"} & set(near)) and "I" not in near
 
 
 _OF_A_THING = ("WEIGHS", "MOVE", "MOVE_IN", "MOVE_UP", "MOVE_DOWN", "MOVE_OUT", "TAKES", "SEATED", "BE", "LEAVES", "END")

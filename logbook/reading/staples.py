@@ -46,6 +46,8 @@ def _between(found: Found):
     """ "Three inches between staples on nine", "tres pulgadas entre grapas" """
     if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("between", "entre"):
         yield from _spacing(found)
+        if _OWNERS[found.item("o").concept] == "staple_spacing":
+            yield found.claim("stapled", True, group="w", weak=True)
 
 
 def _lies_between(found: Found):
@@ -113,6 +115,12 @@ def _leg(found: Found):
     a_part = found.row.words(found.at("n"), found.at("n") + 2).lower().startswith(("half the", "half of"))  # "half the staples went through"
     if item.value.value <= 1.5 and not a_part:
         yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
+def _half_inch_ones(found: Found):
+    """ "the staples on straight nine are the half-inch ones": their legs."""
+    if found.item("n").value.value < 1:
+        yield found.claim("staple_leg", found.item("n").value.value, group="w", uses=("n",), said_unit=unit_of(found.item("n")))
 
 
 def _lie_at(found: Found):
@@ -206,13 +214,15 @@ SPACING_FRAMES = (
     Frame("TABS (?:FILL|OF|COMMA|ON){0,4} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _tab_length),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
-    Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|FILL)? STAPLES)", _leg),
+    Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|OUTSIDE|FILL){0,2} STAPLES)", _leg),
     Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD)", _leg),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
+    Frame("STAPLES (?:ON|IN|OF) (?:KIND|FITTING|NUMBER|NUM|MARKED|DET|IT){1,4} (?P<w>BE DET? (?P<n>LEN|FRAC) GENERIC?) (?=SEP|$|AND)", _half_inch_ones),
+    Frame("STAPLES (?P<w>BE DET (?P<n>LEN|FRAC) GENERIC) (?=SEP|$|AND)", _half_inch_ones),
     Frame("(?P<w>STAPLES (?:FILL|HEDGE|WORD){1,3} (?P<g>AROUND|ON) (?P<n>LEN)) (?!LEG|SIDE|SIDE_WORD|BACK|TABS)", _lie_at),
 )
 FRAMES = (
-    Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?)", _spacing),
+    Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?) (?!OF (?:IT|DET|THIS|JOINT|EACH|BOTH))", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) (?P<b>WORD) (?:DET|THIS|EACH)? (?P<o>STAPLES|STAPLE|SCREWS|TABS|K_HANGER))", _between),
@@ -258,6 +268,7 @@ FRAMES = (
     Frame("(?P<w>STAPLES) (?=(?:FILL){0,2} TO (?:LEN|FRAC|NUM) (?:SEP|$|AND|APART))", lambda found: found.row.words(found.last, min(found.last + 3, len(found.row.items))).lower().split()[:1] in (["a"], ["quedaron"], ["van"]) and [found.claim("stapled", True, group="w")] or []),
     Frame("(?P<w>STAPLES) (?=IN (?:SEP|$)|(?:ALL)? (?:DOWN|UP|OVER) (?:BOTH|SIDE|SIDES_ALL|ALL|DET))" , _flag("stapled")),
     Frame("(?P<w>REDID DET? STAPLES)", _flag("stapled")),
+    Frame("(?P<w>STAPLES) (?P<f>BE (?:FILLER|IN_PLACE|TIGHT|ALL){0,2} (?:FILLER|IN_PLACE|TIGHT)) (?=SEP|$)", lambda found: [found.claim("stapled", True, group="w", weak=True)]),
     Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),
     Frame("(?P<w>EVERY (?:STAPLE|STAPLES) BE? (?:IN|IN_PLACE|FILLER))", _flag("stapled")),
     Frame("(?P<b>HAVE|WITH|BE) (?:FILL){0,2} (?P<w>STAPLES) (?!NUM|OF LEN|COUNTED)", _bears),

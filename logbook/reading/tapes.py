@@ -70,6 +70,12 @@ def _temperature(found: Found):
         yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit)
 
 
+def _it_was(found: Found):
+    """ "It was sixty-eight on the facing when the tape went on", "it was sixty-five in there"."""
+    if 20 <= found.item("n").value.value <= 130 and found.item("n").value.value.denominator == 1:
+        yield from _temperature(found)
+
+
 _READS = frozenset("read reads showed shows registered measured said says".split())
 
 
@@ -174,7 +180,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN)) (?:FILL|WIDE|HIGH){0,1} TAPES", _width),
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
     Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
-    Frame("TAPES (?:TAPES|OF|COMMA){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
+    Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER)", _width),
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$)", _width),
@@ -187,6 +193,7 @@ FRAMES = (
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
     Frame("(?P<w>TAPE (?:BE|FILL|BACK|MOVE){1,3} ON) (?=SEP|$|FILLER|WORD|AND)", _went_on),
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=(?:ON|FILL|HEDGE|TEMP){0,3} (?:DEG|TEMP_F|LEN|SEP|$))", _laid_on),
+    Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=DET? (?:KIND|FITTING|NUMBER|NUM|MARKED|IT|THIS))", _laid_on),
     Frame("(?:FILLER|I|WHEN) DET? (?P<w>MARK181 ON) (?=SEP|$|AND)", _put_on),
     Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
     Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", _is_on),
@@ -207,6 +214,8 @@ FRAMES = (
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF){0,3} (?P<n>NUM)) (?!NUM|SIZE|BY|CFM)", _temperature),
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
+    Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),
+    Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|FILL|TAKES|MOVE|ON|OF|RUN|IN|THROUGH){{1,7}} (?P<n>{_TEMPS}))", _temperature),
     Frame("IT (?P<o>WORD|SAYS|SHOWS) (?:HEDGE|DET){0,2} (?P<w>(?P<n>NUM)) (?=SEP|$|AND|BUT|WHEN)", _read_off),
     Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
     Frame("(?P<f>FILLER) (?:IT|BE|COMMA|UP|TO|HEDGE|TEMP){0,4} (?P<w>(?P<n>NUM|DEG|TEMP_F))", _by_now),

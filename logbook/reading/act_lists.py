@@ -1,0 +1,86 @@
+"""Work told in nouns: "Staples, tape, rub. Done.", "vanes, staples at two, 181A-P": a list of acts is what was done, where nothing around it asks for them."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.reading.items import Item
+
+_DONE = {"STAPLES": "STAPLED", "STAPLE": "STAPLED", "TAPE": "TAPED", "RUB": "RUBBED"}
+_ACTS = (*_DONE, "STAPLED", "TAPED", "RUBBED", "VANES", "MARK181", "CLOSURE", "C_MASTIC", "TRIMMED", "WIPED")
+_SMALL = ("DET", "FILLER", "ALL", "HEDGE", "ON", "EVERY", "NUM", "LEN", "FRAC", "APART", "OF", "AROUND", "LEG", "EACH", "SIDE_WORD", "WIDE", "IN", "IN_PLACE", "IT", "DOWN", "SIDES_ALL")
+_ENDS = ("STOP", "QUERY")
+# what makes a list one of things to get, to do or to ask for
+_ASKED_FOR = (
+    "PENDING", "NEED", "NO", "NOT_DONE", "WILL", "LATER", "MISSING", "REMIND", "FORGOT", "IF", "QUESTION", "OTHER", "LEFT_OUT", "NOT_LOGGED", "OUT", "COUNTED", "COUNT", "GOING_TO", "SAYS", "DRAWING", "OR", "EXCEPT",
+    "TROUBLE", "TRADE_NOISE", "NEGATIVE", "ALL_BUT", "PLANNED",
+)  # fmt: skip
+
+
+def act_lists(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """The items, the nouns of such a list turned to what was done."""
+    done = list(items)
+    start = 0
+    for at in range(len(items) + 1):
+        if at < len(items) and items[at].concept not in _ENDS:
+            continue
+        asked = at < len(items) and items[at].concept == "QUERY"
+        if not asked and any(item.concept in _DONE for item in items[start:at]):
+            for place in _listed(items, start, at):
+                done[place] = replace(items[place], concept=_DONE[items[place].concept], value=None)
+        start = at + 1
+    return tuple(done)
+
+
+def _listed(items, first: int, last: int) -> list[int]:
+    """The nouns of a list of acts in one sentence that may be read as done."""
+    parts: list[tuple[int, int]] = []
+    begin = first
+    for at in range(first, last + 1):
+        if at == last or items[at].concept in ("COMMA", "AND"):
+            if at > begin:
+                parts.append((begin, at))
+            begin = at + 1
+    run: list[tuple[int, int]] = []
+    best: list[tuple[int, int]] = []
+    for part in parts:
+        if _is_an_act(items, *part):
+            run.append(part)
+        else:
+            best, run = max(best, run, key=len), []
+    best = max(best, run, key=len)
+    nouns = [at for a, b in best for at in range(a, b) if items[at].concept in _DONE and not _is_measured(items, a, at, b)]
+    if len(best) < 2 or not nouns or _is_asked_for(items, first, best[0][0], last):
+        return []
+    return nouns
+
+
+def _is_an_act(items, first: int, last: int) -> bool:
+    said = [item.concept for item in items[first:last]]
+    return sum(concept in _ACTS for concept in said) == 1 and all(concept in _ACTS or concept in _SMALL for concept in said)
+
+
+def _is_measured(items, first: int, at: int, last: int) -> bool:
+    """ "half-inch staples every two", "tape of three inches": what it is told of is the stuff, and the pattern of it says what was done."""
+    if items[at].concept != "TAPE" and at + 1 < last and items[at + 1].concept in ("OF", "LEN", "FRAC"):
+        return True
+    spans = items[first:at] if items[at].concept != "TAPE" else items[first:last]
+    return any(item.concept in ("LEN", "FRAC", "NUM") for item in spans)
+
+
+def _is_asked_for(items, first: int, begin: int, last: int) -> bool:
+    """Whether the sentence, or the end of the one before it, wants these things instead of telling of them; "nothing left to do: staples, tape" does not."""
+    if any(item.concept in (*_ASKED_FOR, "NOT") for item in items[first:last]):
+        return True
+    lead = [item for item in items[first:begin] if item.concept not in ("COMMA", "AND")]
+    if any(item.concept in ("WORD", "I", "THIS") for item in lead):
+        return True  # "bring me staples, tape, …", "I've got staples, tape, …"
+    before: list[str] = []
+    at = first - 2 if first else -1
+    while at >= 0 and items[at].concept not in _ENDS:
+        before.append(items[at].concept)
+        at -= 1
+    if first and items[first - 1].concept == "QUERY":
+        return True
+    wants = any(concept in ("PENDING", "NEED", "MISSING", "FORGOT", "REMIND", "QUESTION", "IF") for concept in before)
+    return wants != ("NOT" in before or "NO" in before)
