@@ -5,6 +5,7 @@ from __future__ import annotations
 from logbook.languages import en, es_verbs, es_voices
 from logbook.languages.es_afar import SPANISH_AFAR
 from logbook.languages.es_misheard import MISHEARD
+from logbook.languages.es_whole_turns import SPANISH_WHOLE_TURNS
 from logbook.languages.es_turns import SPANISH_TURNS
 from logbook.languages.language import Language, Numbers
 
@@ -18,7 +19,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     *es_voices.CONCEPTS,
     ("DET", "el|los|las|la|un|una|unos|unas|su|mi|este|esta|ese|esa|lo|le|les|se|me|nos|estas|estos|sus|mis|pura|puras|puros|puro"),
     ("IT", "lo mismo que lo|ésta|éste|eso"),
-    ("BE", "es|está|esta bien|están|son|era|fue|quedó|quedaron|quedo|queda|va|van|estaba|estaban|viene|vienen|ya está|ya esta|ya quedó|ya quedo|fueron|sería|ha sido|mide|tiene que ver|iba|hay"),
+    ("BE", "es|anda|andan|andaba|andaban|está|esta bien|están|son|era|fue|quedó|quedaron|quedo|queda|va|van|estaba|estaban|viene|vienen|ya está|ya esta|ya quedó|ya quedo|fueron|sería|ha sido|mide|tiene que ver|iba|hay"),
     ("HAVE", "le pegué|le pegamos|le corrí|le corrimos|ya trae|ya tiene|ya lleva|se le echó|se le metió|se le metieron|le echamos|metimos|le metimos|le dimos|me puse|eché|echamos|pusieron|tiene|tienen|trae|lleva|llevan|traen|lleva sus|tengo|tenemos|tenía|le puse|le pusimos|puse|pusimos|se le puso|le metí|le metimos|ponemos|usé|usamos|use|le echamos|le eché|le di|le dimos|le eche|le meti|se le pusieron|le zampé|le zampamos|le planté|le aventé|le aventamos"),
     ("AND", "y|e|más|y luego|además|y también|and"),
     ("OR", "o|u"),
@@ -58,7 +59,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("YET", "todavía|aún"),
     ("PENDING", "falta|faltan|todavía falta|le falta|le faltan|aún falta|me falta|nos falta|todavía le falta|todavía faltan|queda por|queda pendiente|pendiente|tengo que|tenemos que|hay que|falta por|todavía me falta|todavía hay que|todavía tengo que|faltó|faltaron|le faltó|sigue pendiente|está pendiente|por hacer|me faltó|aún le falta|nos faltó|está pendiente de|quedó pendiente|faltando|todavía nos falta|todavía le faltan|nada más falta|sólo falta|nomás falta|solo falta|ya casi termino de|casi termino de|ya casi acabo de|casi acabo de|ya mero termino de|ya mero acabo de|me falta terminar de|falta terminar de|sigue sin|me quedó pendiente|se quedó pendiente|quedaron pendientes|quedan pendientes|ya nomás falta|ya nomás me falta|nomás me falta|ya nada más falta|ya nada más me falta|nada más me falta|sólo me falta|ya sólo falta|ya sólo me falta|nomás le falta|nomás le faltan|nada más le falta|nada más le faltan|ya nomás le falta|sólo le falta|sólo le faltan|me faltan|nos faltan|todavía me faltan|me hace falta|hace falta|le hace falta|todavía le hace falta|estoy esperando para|a falta de|queda para mañana|quedó para mañana|se queda para mañana|queda para el lunes|queda para al rato|queda para después|lo dejo para mañana|la dejo para mañana|lo dejé para mañana|la dejé para mañana|lo dejamos para mañana|queda para otro día|faltaba|faltaban|le faltaba|le faltaban|me faltaba|me faltaban|nos faltaba|ya no falta mucho|no falta mucho|ya mero|todavía le faltaba"),
     ("NEED", "necesitamos|necesito|necesita|queremos|ocupamos|ocupo"),
-    ("REMIND", "no olvides|no olviden|recuerda|recuerden|acuérdate|acuérdense|no se te olvide|no se les olvide|asegúrate|asegúrense|hay que acordarse|que no se olvide|por favor|alguien tiene que|tienes que|tienen que|no se olviden"),
+    ("REMIND", "no olvides|ocupo que|ocupamos que|necesito que|necesitamos que|hace falta que me|hace falta que nos|urge que|no olviden|recuerda|recuerden|acuérdate|acuérdense|no se te olvide|no se les olvide|asegúrate|asegúrense|hay que acordarse|que no se olvide|por favor|alguien tiene que|tienes que|tienen que|no se olviden"),
     ("NOT_FORGET", "no se me olvidó|no olvidé|no se nos olvidó|no se me olvidaron|no le falta|no le faltan|ya no le falta|ya no le faltan|ya no falta|ya no faltan|no me falta|ya no me falta|no me faltan|ya no me faltan"),
     ("TROUBLE", "problema|problemas|duda de|dudas de|bronca|broncas|queja|quejas"),
     ("IF", "si|a menos que|en caso de|si fuera|habría|hubiera|sería|podría|cuando esté|hasta que esté|ojalá|ojalá que|ojalá y|quién sabe si|quien sabe si|a ver si|hay que ver si|hay que checar si|hay que revisar si|vamos a ver si|para ver si|dile a|dígale a|díganle a|dile que|por si"),
@@ -77,7 +78,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("THINK", "creo|creo que|me parece|me parece que|quizá|quizás|tal vez|a lo mejor|yo creo|yo creo que|supongo|supongo que|parece|parece que|pienso que|según yo|si mal no recuerdo|ha de ser|debe medir|probablemente|casi seguro|estoy casi seguro que|yo digo que|si no me equivoco|ha de estar|han de estar|deben de estar|debe de estar|si mal no me acuerdo|hasta donde sé|hasta donde me acuerdo|yo diría que|diría que|se me hace que|se me figura que"),
     # lo que se hizo antes de un acto no dice nada del acto
     ("FILLER", "antes de encintar|antes de la cinta|antes de poner la cinta|antes de poner cinta|antes de poner el teip|antes del teip|antes de engrapar|listo para la cinta|lista para la cinta|acabé|acabamos|ya acabé|fíjate|mire"),
-    ("FILLER", "bueno|pues|este eh|eh|ok|okay|sí|así|bien|ya|aquí|ahí|entonces|también|muy|todo bien|listo|lista|terminado|terminada|hice|hicimos|acabo de|acabamos|terminé|terminamos|ahora|hoy|quedando|acá|mira|mire|oye|que|ahorita|otra vez|con mi|muy bien|hecho|hecha|armé|armamos|armado|armada|completo|completa|completamente|perfectamente|ya la|ya lo|para"),
+    ("FILLER", "no tiene pendiente nada|ya no tiene pendiente nada|no tiene nada pendiente|ya no tiene nada pendiente|no tiene pendientes|ya no tiene pendientes|nada pendiente|sin pendientes|no queda nada pendiente|ya no queda nada pendiente|no quedó nada pendiente|no dejé nada pendiente|ningún pendiente|no hay pendientes|no hay nada pendiente|ya no hay pendientes|sin nada pendiente|bueno|pues|este eh|eh|ok|okay|sí|así|bien|ya|aquí|ahí|entonces|también|muy|todo bien|listo|lista|terminado|terminada|hice|hicimos|acabo de|acabamos|terminé|terminamos|ahora|hoy|quedando|acá|mira|mire|oye|que|ahorita|otra vez|con mi|muy bien|hecho|hecha|armé|armamos|armado|armada|completo|completa|completamente|perfectamente|ya la|ya lo|para"),
     ("FITTING", "pieza|fitting|piezas|fittings|parte|la pieza"),
     ("NUMBER", "número|numero|núm|no.|#|marca|marcada|marcado|etiqueta|la número|el número|numerada|number"),
     ("NOT_MARK", "número de teléfono|teléfono|cuarto número|número de parte"),
@@ -115,8 +116,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("FEMALE", "hembra|lado hembra|punta hembra|extremo hembra|la hembra|female|el lado hembra|el extremo hembra|el hembra|la punta hembra"),
     ("MALE", "macho|lado macho|punta macho|extremo macho|el macho|male|el lado macho|el extremo macho|la punta macho"),
     ("END", "extremo|punta|final|extremos|orilla"),
-    ("AIR", "aire|el aire|flujo"),
-    ("LEAVES", "sale|sale por|sale del|sale de|va saliendo por|se va por|saliendo por|sale por el|sale por la"),
+    ("AIR", "aire|el aire|flujo|air|the air"),
+    ("LEAVES", "leaves|leaves by|leaves from|leaves through|leaves out|se sale por|escapa por|avienta por|tira por|sale hacia|sale por|sale del|sale de|va saliendo por|se va por|saliendo por|sale por el|sale por la"),
     ("DOWNSTREAM", "corriente abajo|río abajo|downstream"),
     ("SHIPLAP", "rebaje|rebajes|con rebaje|shiplap|rebajado|rebajada|traslape|ship lap|orilla rebajada|el rebaje"),
     ("BUTT", "a tope|tope|de tope|butt|borde recto|orilla recta|al tope"),
@@ -137,14 +138,14 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("MISSING", "faltante|se quedaron fuera|fuera|cortado|arrancado"),
     ("WITH", "con|usando|a base de|with|con la|con el|con puro|con pura|con todo y"),
     ("SEALED", "sellado|sellada|sellado con|sellada con|selladas con|sellados con|cerrado con|cerrada con|cubierto con|sellé con|sellamos con|lo sellé con|la sellé con|cerrado|cerrada|sellados|selladas|sellamos|sellé|lo sellé|la sellé|lo cerré con|la cerré con"),
-    ("FLAP", "flap|solapa|ceja|lengüeta|el flap|la solapa|aleta de engrapar|pestaña de engrapar|la ceja|la pestaña para engrapar|flaps|la lengüeta|solapas|pestaña del papel"),
+    ("FLAP", "flap|solapa|ceja|pestaña|la pestaña|lengüeta|el flap|la solapa|aleta de engrapar|pestaña de engrapar|la ceja|la pestaña para engrapar|flaps|la lengüeta|solapas|pestaña del papel"),
     ("CLINCHED", "dobladas|doblada|remachadas|clinchadas|abiertas|volteadas|dobladas las puntas|clinched|que doblan|que abren|doblan|abren|puntas dobladas|con las puntas|clinchada|clinchado|clinchados|remachada|remachado|remachados|volteadas las patas"),
     ("LEG", "pata|patas|de pata|pierna|puntas|las puntas|la pata|las patas|con la pata|con las patas|patitas|las patitas"),
     ("CROWN", "corona|calibre"),
     ("EVERY", "cada|a cada|separadas|espaciadas|separación de|con separación de|a una separación de|espaciado de|every|separadas a|espaciadas a|separados|espaciados|puestas cada|una cada|uno cada|van cada|c/|a cada|de a cada|cada una de"),
-    ("APART", "entre centros|de separación|de centro a centro|entre grapas|apart|al centro|entre una y otra|de espacio|a centros|on center|entre grapa y grapa|centro a centro"),
+    ("APART", "entre centros|uno de otro|una de otra|uno del otro|una de la otra|uno de el otro|entre sí|entre uno y otro|entre una y la otra|de distancia|de distancia entre sí|de grapa a grapa|de colgador a colgador|de soporte a soporte|de colgante a colgante|de tornillo a tornillo|de una a otra|de uno a otro|de separación|de centro a centro|entre grapas|apart|al centro|entre una y otra|de espacio|a centros|on center|entre grapa y grapa|centro a centro"),
     ("TABS", "pestañas|pestañas de cinta|tiras de cinta|tiras cruzadas|cross tabs|tabs|cross-tabs|tiritas|cintas cruzadas|tiras|pestañas cruzadas|crosstabs|tabs de cinta|lengüetas"),
-    ("NOT_LOGGED", "no registres|no registren|no anotes|no anoten|no cuentes|no cuenten|no apuntes|sin contar"),
+    ("NOT_LOGGED", "no me apuntes|no me anotes|no me registres|no me cuentes|no me apunten|no me anoten|no me la apuntes|no me lo apuntes|no me pongas|no apunten|no la apuntes|no lo apuntes|no la anotes|no lo anotes|no registres|no registren|no anotes|no anoten|no cuentes|no cuenten|no apuntes|sin contar"),
     ("PARTLY", "a medias|a la mitad|por la mitad|a medio camino|parcialmente|en partes|por partes|a medio hacer"),
     ("UNDONE", "se está despegando|se despega|está despegada|está despegado|se despegó|quedó parada|está parada|está levantada|se levantó|se está levantando|quedó suelta|está suelta|la arranqué|lo arranqué|la arrancamos|lo arrancamos|se despegó la cinta|la quité|lo quité|la quitamos|lo quitamos|las quité|las quitamos|los quité|se la quité|se la quitamos|le quité la cinta|le quitamos la cinta|le arranqué la cinta|se cayó|se cayeron|no pegó|no pega|se soltó|se soltaron|se zafó|se zafaron|la tuve que quitar|lo tuve que quitar|tuve que quitarla|tuve que quitarlo|tuvimos que quitarla|tuvimos que quitarlo|hubo que quitarla|le quité las grapas|le quitamos las grapas|le quité las aletas|le quitamos las aletas|las saqué|las sacamos|le arranqué el teip|le quité el teip|le quité el tape|le quitamos el teip|se le despegó|se le está despegando|se le cayó|se le está cayendo|se está cayendo|se le soltó|se le levantó|se le está levantando|se le zafó|se me despegó|se me cayó|se me levantó|se me soltó|se está levantando|se anda despegando|quedó despegada|está floja|quedó floja|se la quitaron|se lo quitaron|la quitaron|lo quitaron|le quitaron la cinta|le quitaron el teip|le quitaron las grapas|le arrancaron la cinta|la arrancaron|le saqué las grapas|saqué las grapas|le sacamos las grapas|le saqué las aletas|le sacaron las grapas|le quitaron las aletas|amaneció despegada|amaneció despegado|amaneció suelta|se le quitó|se la arranqué|se la arrancaron"),
     ("BENT", "dobladas|bien dobladas|doblados|bien apretadas|aplastadas|dobladas y apretadas|bien dobladas y apretadas|bent|todas dobladas|dobladas bien apretadas|bien aplastadas|remachadas|le doblé|les doblé|le volteé|le di vuelta a|les di vuelta a|dobladitas|bien dobladitas|aplastados|bien aplastados|bien doblados|se doblaron|se voltearon|volteadas"),
@@ -159,7 +160,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WIPED", "limpié la superficie|limpié|limpiamos|limpia y seca|limpio y seco|limpiada|limpiado|superficie limpia|seca y limpia|limpiado y seco|la limpié|lo limpié|le limpié|limpio|limpia|le pasé un trapo|limpiamos la superficie|sin polvo|limpié el polvo|limpia la superficie|le quité el polvo|limpiada y seca|bien limpia|bien limpio|la limpiamos|la superficie limpia|la superficie está limpia|limpié bien|seco y limpio|pasé un trapo|limpié primero|limpias|sin polvo ni grasa|le limpié el polvo|sequé|lo limpiamos|limpió|superficie limpia y seca|limpié el foil|la superficie estaba limpia|estaba limpia|estaba limpio|la superficie quedó limpia|la superficie bien limpia"),
     ("WIPE", "limpiar|limpiarla|limpiarlo|limpiar la superficie"),
     ("DIRTY", "sucia|sucio|con polvo|polvosa|grasosa|polvoso|llena de polvo|empolvada"),
-    ("PREHEATED", "precalenté|precalentado|precalentada|calenté|calentamos|lo calenté|la calenté|calentado|calentada|precalentamos|calenté la superficie|le di calor|calenté primero|calentamos la superficie|con la plancha primero|la precalenté|lo precalenté|calentamos primero|se precalentó|calenté el foil|le di calor primero|la calentamos|lo calentamos|calenté con la plancha|le dimos calor"),
+    ("PREHEATED", "preheated|precalenté|precalentado|precalentada|calenté|calentamos|lo calenté|la calenté|calentado|calentada|precalentamos|calenté la superficie|le di calor|calenté primero|calentamos la superficie|con la plancha primero|la precalenté|lo precalenté|calentamos primero|se precalentó|calenté el foil|le di calor primero|la calentamos|lo calentamos|calenté con la plancha|le dimos calor"),
     ("TRIMMED", "recorté la fibra|recortada la fibra|quité el sobrante|quité la fibra|recorté el sobrante|recorté la fibra que sobraba|quité la fibra que sobraba|corté el sobrante|quité el aislante sobrante|recorté el aislante|quité el exceso|recortado el sobrante|recorté el exceso|quité lo que sobraba|recorté lo que sobraba|recortado el exceso|recortamos el sobrante|quitamos el sobrante|quité la fibra sobrante|recorté la fibra sobrante|recortada la fibra sobrante|corté la fibra que sobraba|limpié la fibra sobrante|fibra recortada|recortado el aislante|sobrante recortado|recorté el aislante sobrante|corté el aislante sobrante|quité el aislamiento sobrante|recorté el aislamiento|quité el aislamiento que sobraba|fibra sobrante recortada|quité el aislante que sobraba|recorté el aislante que sobraba|recortamos la fibra|quitamos la fibra sobrante|corté lo que sobraba|sobrante quitado|le quité el sobrante|le quité la fibra sobrante|le recorté la fibra sobrante|le recorté el sobrante|exceso recortado|quité el exceso de fibra|recorté el exceso de fibra"),
     ("TRIM", "recortar|recortarle|recortar la fibra|quitar el sobrante|recortar el sobrante|recortar el aislante"),
     ("GAP", "hueco|huecos|abertura de|espacio de|separación en|rendija|rendijas|gap|gaps|abertura en|abertura|aberturas|espacio en la junta"),
@@ -179,7 +180,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("STATIC", "estática|presión estática|presión|static|la presión|de presión"),
     ("NEGATIVE", "negativa|menos|negativo"),
     ("AIRFLOW", "flujo de aire|caudal|volumen|pasan"),
-    ("AIR_TEMP", "temperatura del aire|aire de suministro|aire adentro del ducto|aire del ducto|el aire está a|el aire va a|el aire adentro|temperatura dentro del ducto|dentro del ducto|el aire dentro"),
+    ("AIR_TEMP", "temperatura del aire|aire de adentro|el aire de adentro|aire interior|el aire interior|el aire por dentro|aire por dentro|el aire que pasa|aire que pasa|el aire que corre|el aire anda a|aire de suministro|aire adentro del ducto|aire del ducto|el aire está a|el aire va a|el aire adentro|temperatura dentro del ducto|dentro del ducto|el aire dentro"),
     ("TEMP", "temperatura|hace|estamos a|hacía|superficie|afuera|la superficie está a|aquí adentro|ambiente|hay|estaba a"),
     ("LEAK_TEST", "prueba de fuga|prueba de fugas|prueba de hermeticidad|probamos fugas|prueba de presión|fuga de|fugas|leak test|prueba de estanqueidad|fuga|la prueba de fuga|fugó"),
     ("HUNG", "colgado|colgada|colgados|colgadas|colgué|colgamos|ya está arriba|quedó arriba|está arriba|ya va arriba|ya está en su lugar|ya quedó en su lugar|la colgué|lo colgué|instalado|instalada|montado|montada|ya arriba|hung|la colgamos|lo colgamos|instaladas todas|ya colgada|ya colgado|la instalé|lo instalé|puesta arriba|la subimos|lo subimos|la subí|lo subí|ya está colgada|ya está colgado|está colgado|está colgada|quedó colgada|quedó colgado"),
@@ -208,20 +209,20 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
 KINDS = (
     *es_voices.KINDS,
     ("straight", "pieza derecha|derecha pieza|rectito|tramo derecho|recto|pieza recta|tramo recto|tramo|sección|secciones|ducto recto|conducto recto|straight|tramos|rectos|recta|tramos rectos|piezas rectas|sección recta|tubo recto|ducto derecho"),
-    ("transition", "redu|reduccioncita|transición|reducción|reductor|reducer|transition|ampliación|transiciones|reducciones|pieza de reducción|pieza de transición|aumento|reductora|cono"),
+    ("transition", "red.|redn.|reducc.|trans.|transic.|redu|reduccioncita|transición|reducción|reductor|reducer|transition|ampliación|transiciones|reducciones|pieza de reducción|pieza de transición|aumento|reductora|cono"),
     ("offset", "offset|desvío|pieza de desvío|desfase|desplazamiento pieza|ese|quiebre|compensación"),
-    ("elbow", "codo|codos|elbow|el codo|codo cuadrado|codo de radio|codo recto|codito"),
+    ("elbow", "codo|codos|elbow|ell|el codo|codo cuadrado|codo de radio|codo recto|codito"),
     ("tee", "te|tee|la te|una te|ti|pieza te|tés"),
     ("branch", "derivación|toma|tap|take off|takeoff|derivaciones|injerto|silleta|toma lateral|entronque|ramificación|take-off"),
     ("wye", "yee|ye|pantalón|i griega|wye|pantalones|y griega|pieza y|bifurcación|pantaleta|horqueta"),
-    ("end_cap", "tapadera|tapita|taponcito|tapa|tapón|end cap|tapa final|tapas|tapa ciega|cap|tapa de extremo|tapa terminal"),
+    ("end_cap", "tap.|tapadera|tapita|taponcito|tapa|tapón|end cap|tapa final|tapas|tapa ciega|cap|tapa de extremo|tapa terminal"),
     ("collar", "collarín|collar|boca redonda|collarines|spin in|collar redondo|boot|start collar|bota|salida redonda|cuello|cuello redondo"),
     ("access_door", "puerta de acceso|compuerta de acceso|puerta de registro|access door|puerta de inspección|registro de acceso|puertita de acceso|puertas de acceso"),
     ("register", "rejilla|abertura para rejilla|register|boca de rejilla|difusor|hueco para la rejilla|registro|abertura de rejilla|abertura para la rejilla|grille|boquilla|marco de rejilla|rejillas"),
     ("equipment_connection", "conexión al equipo|conexión a la manejadora|conexión a la máquina|conexión a la unidad|conexión con la manejadora|conexión con el equipo|conexión del equipo|unión al equipo|conexión al aire acondicionado|conexión con la unidad|conexión a la manejadora de aire"),
-    ("damper_sleeve", "manga de compuerta|manga del damper|manga de la compuerta|manga cortafuego|funda de compuerta|damper sleeve|manga de damper|compuerta cortafuego|manga de compuerta cortafuego|manga para compuerta|funda de la compuerta|manga del damper contra fuego|compuerta contra fuego|camisa de compuerta|camisa del damper"),
-    ("plenum", "pleno|plenum|caja plenum|cajón|plénum|caja de plenum|caja de distribución|caja pleno"),
-    ("hanger", "colgantes|soportes|colgadores|hangers|colgaderas|colgante|los colgantes|los soportes|soportería"),
+    ("damper_sleeve", "sleeve del damper|sleeve de damper|sleeve de la compuerta|sleeve de compuerta|sleeve|fire damper sleeve|manga de compuerta|manga del damper|manga de la compuerta|manga cortafuego|funda de compuerta|damper sleeve|manga de damper|compuerta cortafuego|manga de compuerta cortafuego|manga para compuerta|funda de la compuerta|manga del damper contra fuego|compuerta contra fuego|camisa de compuerta|camisa del damper"),
+    ("plenum", "plen.|caja de aire|pleno|plenum|caja plenum|cajón|plénum|caja de plenum|caja de distribución|caja pleno"),
+    ("hanger", "trapecios|trapecio|trapeze|trapezes|cuelgues|abrazaderas|flejes|straps|colgantes|soportes|colgadores|hangers|colgaderas|colgante|los colgantes|los soportes|soportería"),
     ("repair", "reparación|repair|remiendo|reparaciones"),
 )
 
@@ -229,8 +230,8 @@ SIDES = (
     *es_voices.SIDES,
     ("top", "arriba|la parte de arriba|tapa de arriba|lado de arriba|parte superior|superior|cara de arriba|la de arriba|por arriba|el lado de arriba|de arriba|la tapa de arriba|cara superior|lado superior|top|la parte superior|el lado superior|el techo|el de arriba"),
     ("bottom", "abajo|la parte de abajo|lado de abajo|parte inferior|inferior|fondo|el fondo|por abajo|el lado de abajo|de abajo|cara de abajo|cara inferior|lado inferior|bottom|la parte inferior|el lado inferior|el piso|el de abajo"),
-    ("left", "izquierdo|izquierda|lado izquierdo|la izquierda|cara izquierda|por la izquierda|costado izquierdo|del lado izquierdo|a la izquierda"),
-    ("right", "derecho|derecha|lado derecho|la derecha|cara derecha|por la derecha|costado derecho|del lado derecho|a la derecha"),
+    ("left", "left|left side|izquierdo|izquierda|lado izquierdo|la izquierda|cara izquierda|por la izquierda|costado izquierdo|del lado izquierdo|a la izquierda"),
+    ("right", "right|right side|derecho|derecha|lado derecho|la derecha|cara derecha|por la derecha|costado derecho|del lado derecho|a la derecha"),
     ("left right", "los dos lados|ambos lados|cada lado|los lados|a los lados|por los dos lados|por ambos lados|los costados|en los lados|de los dos lados|de ambos lados|ambos costados|en ambos lados|en los dos lados|izquierda y derecha|izquierdo y derecho|los dos costados"),
     ("top bottom", "arriba y abajo|abajo y arriba|por arriba y por abajo|por arriba y abajo|arriba y por abajo"),
 )
@@ -253,11 +254,11 @@ CLOSURES = (
 
 DAMAGES = (
     *es_verbs.befallings(),
-    ("tear", "rotura|rasgadura|rasgado|rasgada|desgarre|desgarro|roto|rota|rasgón|rajada|rajado|se rasgó|se rompió|rajadura|roturas|cortada en el foil|corte en el foil|rompimiento|rasguño|se rajó|rasgaduras"),
-    ("puncture", "agujero|hoyo|perforación|perforado|perforada|hoyos|agujeros|ponchado|ponchada|picadura|pinchazo|punzada|hoyito|se perforó|agujerito|ponchadura"),
-    ("crushed", "aplastado|aplastada|golpeado|golpeada|abollado|abollada|hundido|hundida|se aplastó|magullado|magullada|abolladura|lo pisaron|la pisaron|machucado|machucada|golpe|apachurrado|apachurrada|se golpeó"),
-    ("wet", "mojado|mojada|húmedo|húmeda|se mojó|mojaron|empapado|empapada|humedad|mojados|mojadas"),
-    ("delaminated", "despegado|despegada|delaminado|delaminada|se despegó|foil despegado|foil suelto|desprendido|desprendida|se desprendió|despegándose"),
+    ("tear", "tear|torn|rip|ripped|rotura|rasgadura|rasgado|rasgada|desgarre|desgarro|roto|rota|rasgón|rajada|rajado|se rasgó|se rompió|rajadura|roturas|cortada en el foil|corte en el foil|rompimiento|rasguño|se rajó|rasgaduras"),
+    ("puncture", "puncture|punctured|hole|agujero|hoyo|perforación|perforado|perforada|hoyos|agujeros|ponchado|ponchada|picadura|pinchazo|punzada|hoyito|se perforó|agujerito|ponchadura"),
+    ("crushed", "crushed|dent|dented|smashed|le di un golpe|le dimos un golpe|aplastado|aplastada|golpeado|golpeada|abollado|abollada|hundido|hundida|se aplastó|magullado|magullada|abolladura|lo pisaron|la pisaron|machucado|machucada|golpe|apachurrado|apachurrada|se golpeó"),
+    ("wet", "wet|soaked|mojado|mojada|húmedo|húmeda|se mojó|mojaron|empapado|empapada|humedad|mojados|mojadas"),
+    ("delaminated", "delaminated|delamination|delaminación|despegado|despegada|delaminado|delaminada|se despegó|foil despegado|foil suelto|desprendido|desprendida|se desprendió|despegándose"),
 )
 
 METHODS = (
@@ -270,7 +271,7 @@ PLACES = (
     "pasillo", "cuarto", "cuartos", "techo", "piso", "azotea", "sótano", "oficina", "oficinas", "cocina", "baño", "baños", "ala",
     "sala", "lobby", "vestíbulo", "corredor", "bodega", "almacén", "entrada principal", "cuarto de máquinas", "gimnasio",
     "cafetería", "salón", "escalera", "escaleras", "estacionamiento", "recepción", "elevador", "planta baja", "nivel", "ático",
-    "muro", "muro cortafuego", "pared", "laboratorio", "plafón", "cielo", "edificio",
+    "muro", "clóset", "closet", "lavandería", "garage", "garaje", "mezzanine", "comedor", "andén", "recámara", "terraza", "tapanco", "muro cortafuego", "pared", "laboratorio", "plafón", "cielo", "edificio",
 )
 WHOLE_PLACES = (
     "a la intemperie", "afuera del edificio", "fuera del edificio", "enterrado", "enterrada", "bajo tierra", "bajo la losa",
@@ -341,7 +342,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    turns=SPANISH_TURNS, afar=SPANISH_AFAR, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()) | es_verbs.present(),
+    turns=SPANISH_TURNS, afar=SPANISH_AFAR, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

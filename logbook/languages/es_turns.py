@@ -25,7 +25,7 @@ SPANISH_TURNS = Turns(
     ),
     nouns=((r"cintas?|teip|tape|taip", "taped"), (r"grapas?|estaples", "stapled"), (r"aletas?|venas?|vanes", "vanes"), (r"lenguetas?|pestañas?|tabs?|tiritas", "cross_tabs"), (r"panel", "panel_seated")),
     faults=(
-        (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|sobrepuest[oa]s?|arrugad[oa]s?|con burbujas|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
+        (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|arrugad[oa]s?|con burbujas|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
         (r"botad[oa]s?|se (?:le )?bot(?:o|aron)|saltad[oa]s?|se (?:le )?salt(?:o|aron)|zafad[oa]s?|se (?:le )?zaf(?:o|aron)|salid[oa]s?|se (?:le )?salieron|se (?:le )?salio|arrancad[oa]s?", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
         (r"floj[oa]s?|suelt[oa]s?|se (?:le |me |nos )?(?:esta |anda )?(?:cay\w+|soltando|solto|soltaron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|rot[oa]s?|quebrad[oa]s?|sin asentar|sin doblar|sin apretar", ()),
         (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
@@ -97,7 +97,8 @@ SPANISH_TURNS = Turns(
         r"(?:espero|esperando|estamos esperando|estoy esperando) (?:la |el |las |mas )?(?:{act})(?: .*)?",
     ),
     mends=(
-        r"(?:nom[aá]s |s[oó]lo |nada m[aá]s |ah[ií] )?(?:le|se le) (?:puse|puso|pusimos|ech[eé]|echamos|met[ií]|pegu[eé]|di|unt[eé]) (?:un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )?(?:cinta|tape|teip|mastique)(?: con malla| y malla)?(?: encima| arriba| por encima| ah[ií])*",
+        r"(?:(?:lo|la|los|las|le|ya|ahí|se lo|se la|nom[aá]s|despu[eé]s|luego|y) )*(?:pegu[eé]|pegamos|peg[oó]|cerr[eé]|sell[eé]|sellamos|compuse|compusimos|asegur[eé]|forr[eé])(?: el hoyo| la rotura| todo| bien| ahí)*,? con (?:puro |pura |un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )*(?:cinta|tape|teip|mastique|mastic|m[aá]stic|mástique|fabric|tela|malla)",
+        r"(?:nom[aá]s |s[oó]lo |nada m[aá]s |ah[ií] )?(?:le|se le) (?:puse|puso|pusimos|ech[eé]|echamos|met[ií]|pegu[eé]|di|unt[eé]) (?:un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )?(?:cinta|tape|teip|mastique|m[aá]stic|mastic|(?:tela|malla|fabric)(?: de (?:fibra|vidrio|fibra de vidrio))?)(?: (?:con|y) (?:malla|tela|mastique|m[aá]stic|mastic|fabric))?(?: encima| arriba| por encima| ah[ií])*",
     ),
     earlier=r"que (?:le |te |les )?(?:dije|mand[eé]|report[eé]|anot[eé]|pas[eé]|di|hice|hicimos|grab[eé]|platiqu[eé]) (?:en la mañana|hace rato|hace ratito|ayer|antes|temprano|al rato|antier|el otro d[ií]a|la otra vez|antes del lonche|hace una hora)|de (?:hace rato|hace ratito|la mañana|ayer|antes|antier)\b",
     takes_back=(

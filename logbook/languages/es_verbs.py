@@ -15,9 +15,9 @@ VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "PREHEATED", "HEAT_IT") for stem in ("precalent", "calent")),
     *((stem, "HUNG", "HANG") for stem in ("colg", "mont", "instal")),
     *((stem, "BENT", None) for stem in ("dobl", "volte", "aplast")),
-    *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend")),
+    *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend", "resan")),
 )
-_NOT_MADE = frozenset(("cinto", "cinte", "tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "arreglo", "reparo", "tapado", "doble", "aplastado", "aplastada", "sobe", "mont", "monte"))
+_NOT_MADE = frozenset(("cinto", "cinte", "tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "tapado", "doble", "aplastado", "aplastada", "sobe", "mont", "monte"))
 _AT_LAST = ("volví a", "volvimos a", "acabo de", "acabamos de", "acabé de", "terminé de", "terminamos de", "alcancé a")
 _THEM = ("", "lo", "la", "los", "las", "le", "les", "se", "selo", "sela")
 
@@ -63,8 +63,30 @@ _PRESSED = ("le pasé la espátula", "le pasé la cuña", "le pasé la paleta", 
             "le hice el rub down", "pasada con la espátula", "con su tallada", "bien presionada", "bien presionado", "presionada", "presionado", "la presioné", "lo presioné", "bien aplastada la cinta", "le di con la uña", "apreté la cinta", "la apreté con la espátula")
 
 
+_STRIPS = ("tabs", "tiras", "tiritas", "pestañas", "cintas", "pedazos", "parches", "tabs de tape", "tabs de cinta", "tabs de teip", "tiras de tape", "tiras de cinta", "tiras de teip", "tiritas de cinta", "tiritas de tape", "pestañas de cinta", "pestañas de tape", "pedazos de cinta", "pedazos de tape")
+_ACROSS = ("cruzados", "cruzadas", "atravesados", "atravesadas", "en cruz", "de través", "al través", "transversales", "a lo ancho", "atravesaditas", "cruzaditas", "encontradas")
+
+
+def strips() -> tuple[tuple[str, str], ...]:
+    """Tabs of tape across a joint: "tiras de tape atravesadas", "tabs cruzados"."""
+    return (("TABS", "|".join(f"{strip} {across}" for strip in _STRIPS for across in _ACROSS) + "|tabs de tape|tabs de teip|cross tabs de tape|cross tabs de cinta|tiras de tape|tiras de teip"),)
+
+
+# nothing befell it
+_NO_HARM = tuple(f"{no} {harm}" for no in ("cero", "sin", "ningún", "ni un", "ni un solo", "nada de") for harm in ("daño", "daños", "golpe", "golpes", "rasguño", "rasguños", "hoyos", "roturas", "rasgaduras", "raspones", "desperfectos", "daño en el foil"))
+# who else is on a site, and "la otra cuadrilla" they are of
+_PEOPLE = ("compa", "chalán", "chalan", "ayudante", "compañero", "plomero", "eléctrico", "electricista", "pintor", "inspector", "mayordomo", "capataz", "supervisor", "encargado", "ingeniero", "fierrero", "tablaroquero", "muchacho", "chavo", "aprendiz", "helper", "foreman", "vecino", "güero", "nuevo", "maestro")
+_WHOSE = ("el {}", "un {}", "mi {}", "el otro {}", "al {}", "a mi {}", "a un {}", "los {}s", "unos {}s", "a los {}s")
+
+
+def people() -> tuple[tuple[str, str], ...]:
+    who = [said.format(one) for one in _PEOPLE for said in _WHOSE if not (one == "nuevo" and "el" not in said)]
+    crews = ("la otra cuadrilla", "la cuadrilla de al lado", "la cuadrilla de arriba", "la cuadrilla de abajo", "la otra gente", "los de la otra cuadrilla", "los de la noche", "los del otro turno", "los del turno de noche", "los de la mañana", "los del otro piso", "la otra pareja", "los otros muchachos", "los otros")
+    return (("OTHER", "|".join((*who, *crews))),)
+
+
 def sayings() -> tuple[tuple[str, str], ...]:
-    return (("WIPED", "|".join(_DUST)), ("RUBBED", "|".join(_PRESSED)), *trimmings())
+    return (("WIPED", "|".join(_DUST)), ("RUBBED", "|".join(_PRESSED)), ("NO_DAMAGE", "|".join(_NO_HARM)), *strips(), *people(), *trimmings())
 
 
 # what befell the facing, as a verb: "se mojó", "se nos mojó", "lo pisaron"

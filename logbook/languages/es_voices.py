@@ -28,8 +28,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("TRADE_NOISE", _ELSEWHERE),
     ("NOT_DONE", "las dejé fuera|los dejé fuera|la dejé fuera|lo dejé fuera|las dejamos fuera|las dejé afuera|las dejamos afuera"),
     ("GAP", "una luz de|luz de"),
-    ("GAP", "|".join(f"{noun} {said}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cerró", "no cerró bien", "no me cerró", "no quedó cerrada"))),
-    ("GAP", "|".join(f"{said} {noun}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cerró", "no cerró bien", "no me cerró", "quedó abierta", "dejé abierta"))),
+    ("GAP", "|".join(f"{noun} {said}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cerró", "no cerró bien", "no me cerró", "no me cerró bien", "no nos cerró", "no le cerró", "no quiso cerrar", "no quedó cerrada", "no quedó bien cerrada", "no juntó", "no juntó bien", "no pegó", "no me juntó"))),
+    ("GAP", "|".join(f"{said} {noun}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cerró", "no cerró bien", "no me cerró", "no nos cerró", "no le cerró", "no quiso cerrar", "no juntó", "no me juntó", "quedó abierta", "me quedó abierta", "dejé abierta"))),
     ("SHIFT", "hoy traemos|hoy traigo|hoy usamos|hoy uso|hoy llevamos|hoy vamos a usar|hoy vamos con|hoy andamos con|hoy trabajamos con|el día de hoy"),
     ("FLAP", "aleta para engrapar|aletas para engrapar|aleta para grapar|aletas para grapar|pestaña para engrapar|pestaña para grapar|solapa para engrapar|solapa para grapar|ceja para engrapar|ceja para grapar|lengüeta para engrapar|la aleta de engrapar|aletas de engrapar|aleta de grapar"),
     ("FIX", "|".join(_MEASURED)),
@@ -49,11 +49,13 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("FACING", "facing|el facing|forro|el forro|foil|el foil"),
     ("CLINCHED", "con la pata volteada|con las patas volteadas|con la pata doblada|con las patas dobladas|la pata volteada|las patas volteadas|la pata doblada|las patas dobladas|con la puntita volteada|con las puntas volteadas"),
     ("APART", "entre grapa y grapa|entre colgador y colgador|entre soporte y soporte|entre colgante y colgante|entre pestaña y pestaña|entre tornillo y tornillo|entre una grapa y otra|entre cada grapa"),
+    ("WORD", "no hallé|no encontré"),
     ("WORD", "no les falta ninguna|no le falta ninguna|no le falta ninguno|no les falta nada|no le falta nada|no les falta|no les faltan"),
     ("NO", "s/"),
     ("PREHEATED", "precalentar la superficie primero"),
 )
 
+# "caja" is a plenum only beside its number: see `compose`
 KINDS: tuple[tuple[str, str], ...] = (
     ("straight", "rcta|rct|rcto|recta tipo|tmo"),
     ("transition", "rduccion|rdccion|reducc|trnsicion|trans|transi|reduc"),

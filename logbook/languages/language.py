@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from logbook.languages.told import Told
+from logbook.languages.turns_of_words import WholeTurns
 
 
 @dataclass(frozen=True)
@@ -177,6 +178,7 @@ class Language:
     turns: Turns = Turns()
     afar: Afar = Afar()
     forms: Forms = Forms()
+    whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
     states: tuple[State, ...] = ()
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows

@@ -22,6 +22,7 @@ from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.undone import undone
+from logbook.reading.whole_turns import whole_turns, whose
 from logbook.reading.unread import read_places, unread
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
@@ -58,12 +59,15 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     supposed, doubted = turned.supposed(row, cut, language)
     doubted |= away.doubted
     not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
+    not_own |= {at: why for at, why in whose(row, cut, language).items() if at not in not_own and at not in spent}
     own = row.blanked(not_own)
     turned_to, turned_at, of_piece = turned.turned(row, not_own, cut, language)
     own = own.blanked(turned_at)
     of_piece = of_piece | set(away.not_own) | first.of_piece
     left_so, left_so_at = states.told(own, cut_up, language)
     row, own = row.blanked({at for at in left_so_at if items[at].concept == "K_HANGER"}), own.blanked(left_so_at)
+    in_turns, in_turns_at = whole_turns(row, own, language)
+    own = own.blanked(in_turns_at)
     short, short_at = fell_short.shortfalls(row, own, cut_up, language)
     waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut_up, language)
     short, short_at = [*short, *waiting], short_at | waiting_at
@@ -78,6 +82,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     taken: set[int] = set()
     copied = copies(headed, taken, language)
     claims: list[Claim] = [*answered, *first.claims, *away.claims, *left_so, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
+    claims += in_turns
     claims += runs(headed, taken, language)
     claims += places.joins(stated, taken, language)
     claims += run(moves.LEVEL_FRAMES, stated, taken)

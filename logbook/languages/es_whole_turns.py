@@ -1,0 +1,179 @@
+"""Turns of Spanish that say an act was or was not done wherever its noun stands: "tabs no le puse", "me brinqué la engrapada".
+
+Written without accents: the words they are read against lose theirs. `{acts}` stands for one noun of `NOUNS` or a list of
+them. Not reviewed by a native speaker.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.turns_of_words import Turn, WholeTurns
+
+# a thing of the trade, and the fact that it was put on
+NOUNS: tuple[tuple[str, str], ...] = (
+    ("cross_tabs", r"(?:cross )?tabs(?: cruzad[oa]s| de (?:cinta|tape|teip))?|tiras (?:cruzadas|atravesadas)(?: de (?:cinta|tape|teip))?|tiras de (?:cinta|tape|teip)|tiritas|pestañas(?: de (?:cinta|tape|teip)| cruzadas)|cintas cruzadas"),
+    ("taped", r"cintas?(?! (?:metrica|de medir))|cintita|teips?|tape|taip|teipe|taping"),
+    ("stapled", r"grapas?|grapitas|staples?|estaples?|grapadas?|estapleada"),
+    ("vanes", r"(?:turning )?vanes?|aletas?(?: (?:de giro|guia|direccionales))?|alabes?|venas|guias(?: de(?:l)? (?:aire|giro|flujo))?|paletas(?: (?:direccionales|guia|de giro))?|deflectores|aspas"),
+    ("staple_flap", r"flaps?|solapas?|ceja|pestañas? (?:para|de) (?:en)?grapar|aletas? (?:para|de) (?:en)?grapar"),
+)
+# the act as a thing: "la engrapada", "el tallado", "un trapazo"
+DEEDS: tuple[tuple[str, str], ...] = (
+    ("stapled", r"engrapad[oa]|engrapadita|grapeado|grapeada|estapleado"),
+    ("taped", r"encintad[oa]|encintadita|teipeado|teipeada|tapeado|tapeada"),
+    ("rubbed_down", r"tallad[oa]s?|talladita|tallon|frotad[oa]|frotadita|restregad[oa]|sobada|alisad[oa]|bruñid[oa]|rubbing|rub|rub[ -]?down|planchada|planchado|squeegee|espatula|rodillo|cuña|la tarjeta|la plancha|pasada con la espatula"),
+    ("surface_clean", r"trapo|trapito|trapazo|trapeada|franela|estopa|limpiada|limpiadita|limpieza|limpiado|sacudida"),
+    ("preheated", r"precalentad[oa]|precalentamiento|precalenton|calentada|calentadita|calenton|pistola de calor|heat ?gun|preheat|calor"),
+    ("trimmed", r"recortada|recorte|rebajada|trim|trimeada"),
+    ("tabs_bent", r"doblez de las (?:lenguetas|pestañas)|doblada de (?:las )?(?:lenguetas|tabs|pestañas)"),
+)
+
+_CL = r"(?:(?:se|le|les|la|lo|las|los|me|nos|te) )*"
+_SOFT = r"(?:(?:la verdad|la neta|pues|de plano|ahi si|esta vez|aqui|todavia|aun|ya|la mera verdad|si|eso|esos?|esas?|ahora|hoy|en est[ea]|a est[ea],?) )*"
+_PUT = (
+    r"(?:puse|pusimos|puso|pusieron|meti|metimos|metio|metieron|eche|echamos|echo|echaron|di|dimos|dio|dieron|hice|hicimos|hizo|hicieron|pase|pasamos|paso|pasaron|aplique|aplicamos|aplicaron|coloque|colocamos|coloco|instale|instalamos|instalo"
+    r"|monte|montamos|agregue|agregamos|plante|plantamos|zampe|zampamos|avente|aventamos|clave|clavamos|dispare|disparamos|tire|tiramos|corri|corrimos|use|usamos|ocupe|ocupamos|gaste|gastamos|alcance a (?:poner|meter|dar|hacer|pasar|echar)\w*|pude (?:poner|meter|dar|hacer|pasar|echar)\w*)"
+)
+_HAS = r"(?:trae|traen|traia|traian|trajo|tiene|tienen|tenia|tuvo|lleva|llevan|llevo|llevaba|hay|hubo|habia|va|van|fue|fueron|existe|existen|entro|entraron|cupieron|llego|llegaron|toco)"
+_PP = r"(?:puesto|metido|echado|dado|hecho|pasado|aplicado|colocado|instalado|montado|tocado|empezado|usado|pegado)"
+_NONE = r"(?:,? (?:ningun[oa]s?|nadit[ao]|nada|ni un[oa]s?(?: sol[oa])?|para nada|nunca|jamas|tampoco|todavia|aun|a est[ea]|a es[ea]|ahi|alli|en est[ea]|yo creo))*"
+_ENDS = r"(?= *(?:$|[,;:.]|y\b|e\b|ni\b|pero\b|porque\b|por ?que\b|pues\b|que\b|ya que\b|asi que\b|de la\b|del\b|a(?:l| la| el| est[ea])\b|en\b|est[ea]\b|el\b|la\b|es de\b|por\b))"
+_ALONE = r"(?= *(?:$|[,;:.]|y\b|e\b|pero\b|porque\b|por ?que\b|ya que\b|asi que\b))"
+_SKIPPED = r"(?:brinque|brincamos|brinco|salte|saltamos|salto|comi|comimos|ahorre|ahorramos|perdone|omiti|omitimos|vole|volamos|evite|evitamos|deje fuera|deje afuera|dejamos fuera|deje de lado|pase por alto|pasamos por alto)"
+_SLIPPED = r"(?:fue|fueron|paso|pasaron|olvido|olvidaron|chispo|barrio|escapo)"
+_LEFT = r"(?:deje|dejamos|dejo|dejaron|quedo|quedaron|quede|quedamos|queda|quedan|esta|estan|anda|andan|sigue|siguen|va|van|fue|fueron)"
+_TO_DO = r"(?:hacer|hacerle|poner|ponerle|meter|meterle|echar|echarle|dar|darle|aplicar|pasar|pasarle|hecho)"
+_UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otro dia|la tarde|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|cuando \w+|otro rato)"
+
+_DENIED = (
+    # "tabs no le puse", "las paletas no se las metí", "guías no trae ninguna", "precalentado no hubo"
+    rf"{{acts}},? {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_PUT}(?! (?:yo|mal|chuec|de mas|al reves|donde|como))\b{{other}}{_NONE}",
+    rf"{{acts}},? {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_HAS}\b{_NONE}{_ALONE}",
+    rf"{{acts}},? {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_HAS}(?: ningun[oa]s?| ni un[oa]s?(?: sol[oa])?| nada){{other}}",
+    rf"{{acts}},? {_SOFT}nadie {_CL}{_PUT}",
+    # "grapa ni una", "de vanes nada", "cinta: cero"
+    rf"{{acts}},?:? (?:pues |ahi |la verdad )?(?:nada|nadita|ni (?:un[oa]s?(?: sol[oa])?|media|medio|madres|de chiste|hablar|pensarlo|señas|rastro|rastros|tantit[oa])|cero|nones|nel|ningun[oa]s?|tampoco){_ENDS}",
+    rf"(?:ni|cero|nada de) {{acts}},?(?: {_CL}(?:{_PUT}|{_HAS}))",
+    rf"ni (?:un|una|un solo|una sola|media|medio) {{acts}}(?: {_CL}(?:{_PUT}|{_HAS}))?",
+    rf"\bno {_CL}(?:{_PUT}|{_HAS}|{_SKIPPED}) ni (?:un[oa]? |un[oa]? sol[oa] |el |la |las |los )?{{acts}}",
+    r"(?:cero|nada de) {acts}(?! de | y medi)",
+    # "me brinqué la engrapada", "las staples me las ahorré", "se me fue el tallado"
+    rf"(?<!no )(?:me|nos) (?:l[oa]s? )?{_SKIPPED} {{acts}}",
+    r"(?<!no )\b(?:omiti|omitimos|deje fuera|dejamos fuera|pase por alto|pasamos por alto|deje de lado) {acts}",
+    rf"{{acts}},? (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?{_SKIPPED}",
+    r"{acts},? (?:la|lo|las|los) (?:omiti|omitimos|deje fuera|dejamos fuera|deje de lado|perdone|pase por alto|saque otra vez)",
+    rf"{{acts}},? se (?:me|nos|le) {_SLIPPED}{_ENDS}",
+    rf"(?<!no )se (?:me|nos|le) {_SLIPPED} (?:hacer |dar |poner |meter |pasar |hacerle |darle |ponerle |meterle |pasarle )?{{acts}}(?! (?:a |al )(?:suelo|piso))",
+    # "el tallado lo dejé sin hacer", "las vanes se quedaron en la troca"
+    rf"{{acts}},? {_CL}{_LEFT} sin {_TO_DO}",
+    rf"(?:deje|dejamos|quedo|quedaron|dejo) sin {_TO_DO} {{acts}}",
+    rf"(?:sin|ni) {_TO_DO}(?: (?:el|la|los|las|su|sus))? {{acts}}",
+    rf"{{acts}},? {_CL}(?:quede|quedamos|quedo|quedaron|deje|dejamos|olvide|dejo) (?:ahi |alla )?(?:en|arriba de|dentro de|adentro de) (?:el |la |mi |una |un )?(?:trocka|troca|camion|camioneta|caja|bolsa|pickup|gangbox|bodega|taller|casa|shop|van|carro|banco|piso de abajo|otro piso|bote|tienda|almacen)",
+    r"(?:sin rastro de|pelon de|pelona de|pelones de|encuerad[oa] de|huerfan[oa] de|ayun[oa] de|limpi[oa] de|se fue sin|se quedo sin|quedo sin|va sin|anda sin|esta sin|salio sin|lo deje sin|la deje sin|le hace falta toda(?: la)?) {acts}(?! (?:tallar|frotar|doblar|apretar|pegar|recortar|planchar|alisar|sobar|asentar|de mas|en|por))",
+)
+_STILL_TO_DO = (
+    rf"{{acts}},? {_SOFT}(?:no|nunca|tampoco) {_CL}(?:he|ha|hemos|han) {_PP}{_NONE}",
+    rf"{{acts}},? {_CL}{_LEFT} (?:pendientes?|por {_TO_DO}|para {_UNTIL}){_NONE}",
+    rf"{{acts}},?:? (?:todavia no|aun no|hasta {_UNTIL}|pendientes?){_ENDS}",
+    rf"(?:todavia|aun) no {_CL}(?:he|hemos|ha) {_PP} {{acts}}",
+    rf"no {_CL}(?:he|hemos) {_PP} {{acts}}",
+    rf"(?:deje|dejamos|quedo|quedaron) (?:pendientes?|para {_UNTIL}) {{acts}}",
+)
+_DONE = (
+    rf"{{acts}},? (?:ya|si|ahi si|esas si|esos si|eso si|tambien|todas?|todos?) {_CL}(?:{_PUT}|{_HAS})",
+    rf"(?<!no )(?<!ni )(?:si|ya|tambien) {_CL}(?:{_PUT}|{_HAS}) {{acts}}",
+    rf"no (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{_SKIPPED}|{_SLIPPED}) {{acts}}",
+    rf"(?:{_PUT}) {{acts}} que (?:le |me |nos |todavia |aun )*(?:falt(?:aba|aban|o|aron)|tenia pendiente|estaba pendiente|habia quedado pendiente|quedaba)",
+    rf"{{acts}},? no (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{_SKIPPED}|{_SLIPPED}){_ENDS}",
+)
+# a row of things that the piece has: "trae sus aletas y sus grapas", "le puse grapa y tape", "con grapas y cinta"
+_BEARS = (
+    r"(?<!no )(?<!ni )(?<!nunca )(?<!se )(?:le |les |ya |lo |la |se le )*(?:trae|lleva|tiene|puse|pusimos|meti|metimos|eche|echamos|di|dimos|va con|quedo con|cerre con|cerrad[oa] con|cerrad[oa] a puro|cerrad[oa] a pura) {acts}(?! (?:de|que|en (?:un|dos|tres|solo)|nomas|solo|mal|suelt|floj|despeg|levant|a medias|hasta|por (?:un|dos|tres|fuera)|encima|arriba|ahi|provisional|para))",
+)
+_TOO = (rf"{{acts}},? (?:tambien|igual(?:mente)?){_ENDS}",)
+_OWN_WORDS = (  # the thing alone between two commas: "grapas cada 2, tape."
+    r"{acts}(?: (?:bien|ok|listos?|listas?|tambien|si|puest[oa]s?|encima|complet[oa]s?|alrededor))?(?= *(?:$|[,;.]))",
+)
+
+_LEG = r"(?:las? |los? |con las? |su |sus )?(?:patas?|patitas?|puntas?|puntitas?|piernas?|piernitas?|uñas?|colas?)(?: de (?:las? |cada )?(?:grapas?|staples?))?"
+_GO = (
+    r"(?:(?:(?:se )?(?:me |le |les |nos )?(?:doblaron|doblo|cerraron|cerro|voltearon|volteo|fueron|fue|metieron|metio|abrieron|abrio|clavaron|clavo|remacharon|quedaron|quedo|doblan|dobla|cierran|cierra|voltean|abren|abre|van|va|miran|mira|apuntan|apunta|jalan|jala|ven|ve|dan|da|salen|sale|estan|esta|entran|entra|apuntando)"
+    r"|dobladas?|doblando|volteadas?|cerradas?|abiertas?|remachadas?|viendo|mirando|apuntando|jalando|clavadas?|bien|todas|las|les|le|doble|doblamos|voltee|cerre|abri) )*"
+)
+_TO_IN = r"(?:para|hacia|pa|por|al|a|del lado de|rumbo a|en direccion a)?(?:'|’)? ?(?:el |la )?(?:lado de )?(?:a ?dentro|dentro|interior)(?: del? (?:ducto|panel|conducto|caja|tubo|flujo))?"
+_TO_OUT = r"(?:para|hacia|pa|por|al|a|del lado de|rumbo a|en direccion a)?(?:'|’)? ?(?:el |la )?(?:lado de )?(?:a ?fuera|fuera|exterior)(?: del? (?:ducto|panel|conducto|caja|tubo|flujo))?"
+_STEP = r"(?:escalon(?:cito)?(?: (?:bajo|de abajo|del rebaje|del shiplap))*|low step|lado bajo|parte baja|paso bajo|filo bajo|step)(?: (?:del|de la|de el) (?:rebaje|shiplap|ranura|panel|traslape))?"
+_LOOKS = r"(?: (?:me|nos|se|le|lo|la|que|y|ya|quedo|queda|deje|dejamos|puse|puso|mira|mirando|ve|viendo|da|dando|apunta|apuntando|va|esta|volteado|recortado|cortado|corte|recorte|cayo|todo|rehecho|dejo|hice|quedando))*"
+
+_OVER = r"(?:polvo|polvito|polvadera|tierra|mugre|grasa|aceite|humedad|agua|rocio|pelusa|suciedad|aserrin|yeso|cochambre|sudor)"
+_SKIN = r"(?:superficie|foil|forro|facing|papel|aluminio|cara|panel|junta|fibra)"
+_SOILED = r"(?:humed[oa]s?|mojad[oa]s?|suci[oa]s?|polvos[oa]s?|polvorient[oa]s?|empolvad[oa]s?|grasos[oa]s?|aceitos[oa]s?|enlodad[oa]s?|terros[oa]s?|llen[oa]s? de \w+|sudad[oa]s?|mugros[oa]s?|con polvo|con grasa|con tierra|sin limpiar|sin secar|sin sacudir|sin desempolvar|sin pasarle (?:el |un )?trapo|sin trapear)"
+_STUCK = r"(?:encint|teipe|tape|pegu?|puse|sell|cerr|cubr|avent|plant)\w*"
+_REST = r"(?:(?:el |la |lo |su |del |al )?(?:sobrante|exceso|fibra|insulation|aislante|aislamiento|lana|pelusa|pedazo|material|board)(?: (?:que (?:le )?(?:sobra|sobraba|sobro|queda|quedaba|salia|cuelga|colgaba)|sobrante|de mas|extra|de sobra))+|(?:el |su )?(?:sobrante|exceso|excedente)(?: de (?:la |el )?(?:fibra|insulation|aislante|aislamiento|lana))?|lo que (?:sobra|sobraba|sobro)|(?:la |el )?(?:fibra|insulation|aislante|aislamiento|lana)(?! de vidrio))(?: (?:en|de|del) (?:el |la )?(?:corte|orilla|canto|punta))*"
+_CUT_AWAY = r"(?:recort|quit|cort|rebaj|rasur|emparej|trime|trim|saqu|limpi)(?:e|amos|o|aron)"
+_TABS = r"(?:lenguetas?|tabs?|pestañas?|orejas?|orejitas?|dientes?|dedos|uñas|patitas)"
+
+_FACTS: tuple[Turn, ...] = (
+    Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?)\b", rf"{_LEG} {_GO}{_TO_IN}\b", (("staple_clinch", "inward"),), beside=r"grap|staple|estapl"),
+    Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?)\b", rf"{_LEG} {_GO}{_TO_OUT}\b", (("staple_clinch", "outward"),), beside=r"grap|staple|estapl"),
+    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_IN}\b", (("staple_clinch", "inward"),)),
+    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_OUT}\b", (("staple_clinch", "outward"),)),
+    Turn(r"\b(?:escalon|step|lado bajo|parte baja|paso bajo|filo bajo)", rf"{_STEP},?{_LOOKS} {_TO_IN}\b", (("groove_step", "inside"),)),
+    Turn(r"\b(?:escalon|step|lado bajo|parte baja|paso bajo|filo bajo)", rf"{_STEP},?{_LOOKS} {_TO_OUT}\b", (("groove_step", "outside"),)),
+    # taped over dust
+    Turn(rf"\b{_OVER}\b", rf"\b(?:encima|arriba|sobre|por encima) (?:del?|de la|la|el|todo el|toda la|puro|pura)? ?{_OVER}\b", (("surface_clean", False),)),
+    Turn(rf"\b{_OVER}\b", rf"\b(?:asi )?(?:con|entre) (?:el |la |todo y |todo el |toda la |puro |pura )?{_OVER}(?: y todo| encima| y)?\b", (("surface_clean", False),), unless=r"\b(?:sin|no|quit|limpi|sacud|sopl)"),
+    Turn(rf"\b{_SKIN}\b", rf"\b{_SKIN} (?:(?:me|le|se|que|estaba|esta|andaba|anda|venia|seguia|sigue|quedo|tenia|traia|todavia|aun|medio|media|algo|muy|bien|toda|todo|tantito|un poco|poquito) )*{_SOILED}", (("surface_clean", False),), beside=rf"\b{_STUCK}", unless=r"\b(?:no esta|no estaba|sequ|limpi(?:e|amos|ad)|empapad|se mojo|se me mojo)"),
+    Turn(r"\b(?:limpi|sacud|trap|sec|desempolv|sopl)", r"(?:sin|ni(?: siquiera)?) (?:haber(?:l[oa])? )?(?:limpi|sacud|trape|sec|desempolv|sopl)(?:arl[oa]s?|arle|irl[oa]|irle|ir|ar|ad[oa]|e|ido)(?: (?:la|el|lo|primero|antes|bien|ni nada))*(?: (?:superficie|foil|polvo|forro|cara|papel))?", (("surface_clean", False),), unless=r"no (?:\w+ ){0,3}sin"),
+    # what was left at the cut
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:(?:ahi|alli|asi|no|la|lo|le|se|me|todavia|ya|todo|toda) )*(?:(?<!no )deje|dejamos|quedo|sigue ahi|esta ahi|dejo)\b(?: (?:ahi|alli|puest[oa]|asi|sin \w+))*", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*dej"),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:le |se le |ahi le |les )?(?:deje|dejamos|quedo) (?:ahi |alli |puest[oa] |tod[oa] )*{_REST}", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*(?:dej|qued)|\bsin (?!recort|quit|cort|rebaj|limpi)"),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY} {_REST}", (("trimmed", False),)),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY}\b", (("trimmed", False),)),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\bsin (?:recort|quit|cort|rebaj|rasur|emparej|trime)ar(?:le|l[oa])? {_REST}", (("trimmed", False),)),
+    Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"(?<!no )(?<!sin )\b(?:le |ya |se le |la |lo )*{_CUT_AWAY} {_REST}", (("trimmed", True),), unless=r"\b(?:no|sin|ni) (?:le |se |la |lo |les )*(?:recort|quit|cort|rebaj)"),
+    Turn(r"\btrim\b", r"\btrim (?:ok|listo|hecho|done|bien|si)\b", (("trimmed", True),)),
+    # the tabs of a collar
+    Turn(rf"\b{_TABS}\b", rf"\b{_TABS} (?:(?:se|me|le|nos|no|que|y|quedaron|quedo|estan|esta|siguen|andan|deje|todavia|sin) )*(?:parad[oa]s?|levantad[oa]s?|sin (?:doblar|voltear|apretar|aplastar|cerrar)|suelt[oa]s|al aire|derech[oa]s)", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin", unless=r"\b(?:ningun[oa]?|no hay|no quedo|sin ninguna)\b"),
+    Turn(rf"\b{_TABS}\b", rf"\b{_TABS} no {_CL}(?:doble|doblamos|doblaron|voltee|aprete|dobla|doblan|cerre|quedaron|aplaste|alcance a doblar|pude doblar)\b", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
+    Turn(rf"\b{_TABS}\b", rf"\bno {_CL}(?:doble|doblamos|voltee|aprete|aplaste|cerre|alcance a doblar|pude doblar) (?:todas |todos |bien )*(?:las |los )?{_TABS}", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
+    # a tape that carries no listing
+    Turn(r"\b(?:cinta|tape|teip)\b", r"(?:cinta|tape|teip)(?: que (?:use|usamos|traigo|traemos|le puse|puse|lleva|trae|tiene|habia|me dieron))?,? (?:no|ni|nunca|tampoco) (?:me |se |le )?(?:es|era|dice|decia|trae|traia|tiene|lleva|viene|venia|muestra|marca)(?: (?:la|una|de las?|ningun[oa]?|ni|con|el|impreso|impresa|de))* (?:listad[oa]s?|181\S*|marcad[oa]s?|ul|aprobad[oa]s?|certificad[oa]s?|marca|sello|numero|letrero|letras?|impresion|buenas?)\b", (("closure", "other_tape"), ("taped", True))),
+    Turn(r"\b(?:listar|listad|gener|marca|corriente|pirata|chafa)", r"(?:cinta|tape|teip)(?: es)?(?: de (?:la|el|un[oa]))? (?:generic[oa]|sin (?:marca|listar|sello|listado|letras?)|corriente|pirata|chafa|no listad[oa])", (("closure", "other_tape"), ("taped", True)), unless=r"\bno (?:es|use|le puse|era)"),
+    # laid on, not pressed
+    Turn(r"\b(?:sobrepuest|encimad|presentad)", r"(?:cinta|tape|teip)(?: (?:la|lo|me|se|nos|quedo|queda|deje|esta|va|nomas|solo|nada mas|apenas|como|quedo))* (?:sobrepuest[oa]|encimad[oa]|presentad[oa])(?: nomas| nada mas)?", (("rubbed_down", False), ("taped", True))),
+    # wiped or not before it was taped: it was taped
+    Turn(r"\bantes de ", r"antes de (?:encintar|tapear|teipear|taipear|sellar|cerrar)(?:l[oa]s?|le)\b", (("taped", True),), beside=r"\b(?:ni|no|sin|nunca|si|le|lo|la|bien)\b[^.]*(?:trap|limpi|sacud|polvo|calent|sec[oaeé]|sequ|sopl|franela|estopa)", unless=r"\b(?:falta|faltan|hay que|tengo que|tenemos que|voy a|vamos a|recuerd|acuerd|siempre|primero hay|deben|tienen que|se debe|olvid|si )"),
+    Turn(r"\ba (?:la )?medida\b", r"\b(?:corte|cortamos|recorte|recortamos|moche|mochamos|acorte)\b(?: \w+){0,6}? a (?:la |su )?medida\b", (("cut_to_length", True),), unless=r"\bno (?:lo |la )?(?:cort|recort|moch)"),
+    Turn(r"\bni l[oa]", r"\bni (?:siquiera )?l[oa]s? (?:corte|empece|hice|arme|toque|comence|cortamos|hicimos)\b", ()),
+    # the facing let go of the board
+    Turn(r"\b(?:foil|papel|forro|aluminio|facing|barrera)\b", r"(?:foil|papel|forro|aluminio|facing|barrera)(?: (?:ya|que|medio|todo|como que))* se (?:me |le |nos |esta |anda )*(?:despeg|desprend|separ|delamin|pel)\w+(?: (?:de|del) (?:la |el )?(?:fibra|board|panel|tablero|aislante|lana))?", (("facing_damage", "delaminated"),)),
+    Turn(r"\b(?:foil|papel|forro|aluminio|facing|barrera)\b", r"se (?:me |le |nos |esta |anda )*(?:despeg|desprend|separ|delamin|pel)\w+ (?:el |la )?(?:foil|papel|forro|aluminio|facing|barrera)", (("facing_damage", "delaminated"),)),
+    # the tape is there, where it is told that it was not pressed
+    Turn(r"\b(?:tall|froto|frote|frota|planch|restreg|alis|sob|bruñ|presion)", rf"\b(?:no|nunca|tampoco|ni) {_CL}(?:talle|tallamos|frote|frotamos|planche|planchamos|restregue|alise|sobe|bruñi|presione|repase|repasamos)(?: (?:bien|todavia))? (?:la |el |su )(?:cinta|tape|teip)", (("rubbed_down", False), ("taped", True))),
+)
+
+# whose words these are: plans and other pieces, to the end of their sentence
+_PLANS = (
+    r"(?:el|mi|nuestro) plan (?:es|era|sigue|para)\b.*|la (?:idea|intencion|meta) (?:es|era)\b.*|(?:se|lo) (?:planea|tiene pensado|tenemos pensado|tengo pensado)\b.*|(?:planeamos|planeo|pensamos|pienso|queremos|quiero|tenemos pensado|tengo pensado|esperamos) (?:hacer|armar|cortar|empezar|encintar|engrapar|terminar|montar|colgar|subir|ponerle|ponerl[oa]s|dejar|meter)\b.*",
+    r"(?:mañana|pasado mañana|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|la (?:otra|proxima|siguiente) semana|manana)(?: ya| si| temprano| en la mañana| a primera hora| nos| me| le| les| dios mediante| vamos a| voy a)* (?:cambi[ao]|us[ao]|usam|empez|empie|arranc|segu|sig[uo]|trabaj|toc|vien|lleg|tra[ie]|comenz|arm[ao]|cort[ao]|mov|pas[ao]|entr|(?:usar|cambiar|empezar|seguir|trabajar|arrancar|armar|cortar)\\b)\w*.*",
+    r"(?:ocupo|necesito|ocupamos|necesitamos|hace falta|quiero|urge|me urge|me urgen|urgen) (?:que (?:me|nos|le|les|alguien)?|(?:como )?(?:un|dos|tres|cuatro|cinco|mas|otr[oa]s?|unos|unas) (?:mas )?(?:rollos?|cajas?|paquetes?|botes?|cubetas?|cartuchos?)).*",
+)
+_OTHERS = (
+    r"(?:la|el|las|los|esa|ese) (?:pieza |otra |otro |recta |tramo |codo |tapa )?(?:de al lado|de junto|de enseguida|vecin[oa]|que (?:hicieron|hizo|armaron|armo|dejaron|dejo|montaron|monto|sacaron|puso|pusieron|trajeron) (?:los|las|el|la|otr\w+|ell[oa]s|mi|don|ayer)).*",
+)
+
+SPANISH_WHOLE_TURNS = WholeTurns(
+    cue=r"\b(?:no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
+    nouns=NOUNS,
+    deeds=DEEDS,
+    before=r"(?:(?:el|la|los|las|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",
+    denied=_DENIED,
+    open=_STILL_TO_DO,
+    done=_DONE,
+    bears=(*_BEARS, *_TOO),
+    alone=_OWN_WORDS,
+    facts=_FACTS,
+    plans=_PLANS,
+    others=_OTHERS,
+    unless=r"\b(?:no es que|no digo que|no crean que|no creas que|nadie (?:diga|puede decir|va a decir|le puede)|no vayan a (?:decir|creer)|no hay (?:\w+ ){0,3}que|no dej[eo]\w*|por si)\b",
+)

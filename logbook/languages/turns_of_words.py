@@ -1,0 +1,38 @@
+"""The shape of whole turns of words: an act and what is said of it, wherever its noun stands."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Turn:
+    """A whole turn of words and the facts it states: `cue` is looked for first, `beside` must and `unless` must not stand in its sentence."""
+
+    cue: str
+    words: str
+    states: tuple[tuple[str, object], ...]
+    beside: str = ""
+    unless: str = ""
+
+
+@dataclass(frozen=True)
+class WholeTurns:
+    """Words that say of a thing or an act that it was done or was not, wherever its noun stands: regular expressions over a sentence in lower case.
+
+    `{acts}` is one of `nouns` or `deeds` (an act as a thing) or a list of them, with `before` before each.
+    """
+
+    cue: str = ""
+    nouns: tuple[tuple[str, str], ...] = ()
+    deeds: tuple[tuple[str, str], ...] = ()
+    before: str = ""
+    denied: tuple[str, ...] = ()
+    open: tuple[str, ...] = ()  # not done, and work still to do
+    done: tuple[str, ...] = ()
+    bears: tuple[str, ...] = ()  # done where nothing else is said of it
+    alone: tuple[str, ...] = ()  # the same, a noun between commas
+    facts: tuple[Turn, ...] = ()
+    plans: tuple[str, ...] = ()  # from the start of a clause: states nothing
+    others: tuple[str, ...] = ()
+    unless: str = ""  # before it in its sentence: says nothing

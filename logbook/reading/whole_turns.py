@@ -1,0 +1,234 @@
+"""Whole turns of words that say what was done and what was not, wherever the noun stands: "tabs no le puse", "me brinqué la engrapada".
+
+The words of a sentence are read as they stand, so that neither the order of the noun and its verb nor the small words
+between them matter. What is planned, and what is told of another's piece, states nothing to the end of its sentence.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.fell_short import plain
+from logbook.reading.grammar import Row
+
+_STATES_NOTHING = frozenset(("PENDING", "NEED", "REMIND", "FORGOT", "NOT_DONE", "LATER", "WILL", "QUESTION", "IF", "DRAWING", "SHIFT", "MISSING", "UNDONE", "COUNTED", "NOT_LOGGED"))
+_NAMES_A_PIECE = ("FITTING", "NUMBER", "MARKED", "SIZE")
+_MENDS = ("DAMAGE", "REPAIRED", "GAP")
+_HEADS = ("NUM", "MARKED", "NUMBER", "FITTING", "SIZE", "RUN", "LETTER")
+_NOT = re.compile(r"\b(?:no|ni|nunca|tampoco|sin|nadie|jamas|dudo|falt\w+)\b[^,;:]{0,24}$")
+_YET = re.compile(r"\b(?:todavia|aun)\b")
+
+
+@dataclass(frozen=True, slots=True)
+class _Sentence:
+    """The words of a sentence without their accents, and the items they are of."""
+
+    first: int
+    last: int
+    begin: int  # place of its first character in the text
+    words: str
+
+    def items(self, row: Row, start: int, end: int) -> tuple[int, int]:
+        first = next(k for k in range(self.first, self.last) if row.items[k].end > self.begin + start)
+        last = next((k for k in range(first, self.last) if row.items[k].start >= self.begin + end), self.last)
+        return first, last
+
+
+def _sentences(row: Row) -> Iterator[_Sentence]:
+    first = 0
+    for at in range(len(row.items) + 1):
+        if at == len(row.items) or row.items[at].concept in ("STOP", "QUERY"):
+            if at > first:
+                begin = row.items[first].start
+                yield _Sentence(first, at, begin, plain(row.text[begin : row.items[at - 1].end]))
+            first = at + 1
+
+
+@cache
+def _nouns(code: str) -> re.Pattern[str]:
+    told = LANGUAGES[code].whole_turns
+    return re.compile("|".join(rf"\b(?P<n{place}>(?:{words}))\b" for place, (_, words) in enumerate((*told.nouns, *told.deeds))))
+
+
+@dataclass(frozen=True, slots=True)
+class _Patterns:
+    """The patterns of one row: what stands behind the nouns, and the whole of those that lead to them with what they begin with."""
+
+    behind: re.Pattern[str]
+    ahead: tuple[tuple[re.Pattern[str], re.Pattern[str]], ...]
+
+
+@cache
+def _topic(code: str, alone: bool = False) -> re.Pattern[str]:
+    """A noun, or a list of them, that stands before what is said of it."""
+    one = _one(code)
+    if alone:
+        return re.compile(rf"(?:^|(?<=[,;:] ))(?P<acts>{one}(?: (?:y|e|mas|con) {one})*)")
+    listed = rf"(?:(?<=[,;:] )|^){one}(?: (?:y|e|ni|o) {one})+"  # "chequé la cinta y el tallado lo dejé": not of the tape
+    return re.compile(rf"(?P<acts>{listed}|{one}(?: (?:ni|o|u|ni tampoco) {one})*)")
+
+
+@cache
+def _one(code: str) -> str:
+    told = LANGUAGES[code].whole_turns
+    nouns, deeds = ("|".join(words for _, words in rows) for rows in (told.nouns, told.deeds))
+    return rf"(?:{told.before}\b(?:{nouns})\b|(?:(?:(?<=[,;:] )|(?<=\by )|(?<=pero )|^)|\b(?:el|la|su|un|una|lo del|lo de la|lo de el) )(?:{deeds})\b)"
+
+
+@cache
+def _compiled(code: str, member: str) -> _Patterns:
+    told, one = LANGUAGES[code].whole_turns, _one(code)
+    nouns = "|".join(words for _, words in told.nouns)
+    listed = rf"(?P<acts>{one}(?:(?:,? (?:y|e|ni|o|u|y tambien|ni tampoco|mas) |, ){one})*)"
+    behind, ahead = [], []
+    for pattern in getattr(told, member):
+        before, _, after = pattern.replace("{other}", rf"(?! {told.before}\b(?:{nouns})\b)").partition("{acts}")
+        if before:
+            ahead.append((re.compile(before), re.compile(before + listed + after)))
+        else:
+            behind.append(after)
+    return _Patterns(re.compile("|".join(behind) or "(?!)"), tuple(ahead))
+
+
+def _found(sentence: _Sentence, code: str, member: str) -> Iterator[tuple[tuple[int, int], str]]:
+    """Where one of these patterns stands, and the nouns that it is of."""
+    patterns = _compiled(code, member)
+    for topic in _topic(code).finditer(sentence.words):
+        if (match := patterns.behind.match(sentence.words, topic.end())) is not None:
+            yield (topic.start(), match.end()), topic.group("acts")
+    for begins, whole in patterns.ahead:
+        if begins.search(sentence.words) is not None:
+            for match in whole.finditer(sentence.words):
+                yield match.span(), match.group("acts")
+
+
+@cache
+def _turns(code: str):
+    return tuple((re.compile(turn.cue), re.compile(turn.words), turn.states, turn.beside and re.compile(turn.beside), turn.unless and re.compile(turn.unless)) for turn in LANGUAGES[code].whole_turns.facts)
+
+
+@cache
+def _whose(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
+    told = LANGUAGES[code].whole_turns
+    return (*((re.compile(words), "plan") for words in told.plans), *((re.compile(words), "other") for words in told.others))
+
+
+def whose(row: Row, cut, language: Language) -> dict[int, str]:
+    """Item -> why it states nothing: "el plan es …", "la de al lado, …", to the end of the sentence."""
+    found: dict[int, str] = {}
+    if not language.whole_turns.plans:
+        return found
+    leads = re.compile(r"(?:(?:y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*")
+    carried: tuple[int, str] | None = None
+    for clause in cut:
+        said = plain(row.words(clause.first, clause.last))
+        if carried is not None and (carried[0] != clause.sentence or re.match(r"(?:pero |y )?(?:la mia|el mio|yo|nosotros|la nuestra|esta si|este si)\b", said)):
+            carried = None
+        if carried is None:
+            said = said[leads.match(said).end() :]
+            why = next((why for words, why in _whose(language.code) if words.match(said)), None)
+            carried = None if why is None else (clause.sentence, why)
+        if carried is not None:
+            found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
+    return found
+
+
+def whole_turns(row: Row, own: Row, language: Language) -> tuple[list[Claim], set[int]]:
+    """The claims that whole turns of words make, and the items that these have used up."""
+    made: list[Claim] = []
+    spent: set[int] = set()
+    if not language.whole_turns.nouns:
+        return made, spent
+    for sentence in _sentences(row):
+        taken: list[tuple[int, int]] = []
+        _states(row, own, sentence, language, made, spent, taken)
+        if _nouns(language.code).search(sentence.words) is None:
+            continue
+        if _cue(language.code).search(sentence.words) is not None:
+            for member, value, opens in (("done", True, False), ("open", False, True), ("denied", False, False)):
+                for span, nouns in _found(sentence, language.code, member):
+                    _acts(row, own, sentence, span, nouns, value, opens, language, made, spent, taken)
+        _bears(row, own, sentence, language, made, taken)
+    return made, spent
+
+
+@cache
+def _cue(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].whole_turns.cue)
+
+
+def _free(own: Row, sentence: _Sentence, span: tuple[int, int], row: Row, taken) -> tuple[int, int] | None:
+    """The items of these words, where they are the speaker's own and no other turn has read them."""
+    if any(span[0] < end and start < span[1] for start, end in taken):
+        return None
+    first, last = sentence.items(row, *span)
+    return None if any(own.is_blank(at) for at in range(first, last)) else (first, last)
+
+
+def _excused(sentence: _Sentence, start: int, language: Language) -> bool:
+    """ "no es que la cinta no se la pusiera": what stands before it takes it back."""
+    before = re.split(r"[,;:]", sentence.words[:start])[-1]
+    return re.search(language.whole_turns.unless, before) is not None
+
+
+def _acts(row: Row, own: Row, sentence: _Sentence, span: tuple[int, int], nouns: str, value: bool, opens: bool, language: Language, made, spent, taken) -> None:
+    items = _free(own, sentence, span, row, taken)
+    if items is None or _excused(sentence, span[0], language):
+        return
+    names = _named(nouns, language)
+    opens = opens or value is False and _YET.search(sentence.words[span[0] : span[1] + 9]) is not None
+    taken.append(span)
+    first, last = items
+    for name in names:
+        pending = (Open("piece", name, row.items[first].start, row.items[last - 1].end),) if opens else ()
+        made.append(claim(row, name, value, first, last, hedged=False, opens=pending, pending=opens))
+    spent.update(at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in _HEADS)
+
+
+def _named(words: str, language: Language) -> list[str]:
+    told = language.whole_turns
+    names = [name for name, _ in (*told.nouns, *told.deeds)]
+    return list(dict.fromkeys(names[int(match.lastgroup[1:])] for match in _nouns(language.code).finditer(words)))
+
+
+def _bears(row: Row, own: Row, sentence: _Sentence, language: Language, made: list[Claim], taken) -> None:
+    """ "trae sus aletas y sus grapas", "grapas cada 2, tape.": weakly, so that whatever else is said of it goes before."""
+    concepts = {item.concept for item in row.items[sentence.first : sentence.last]}
+    named = any(item.concept.startswith("K_") or item.concept in _NAMES_A_PIECE for item in row.items)
+    for (start, end), nouns in (*_found(sentence, language.code, "bears"), *(_alone(sentence, language.code) if named and not concepts & _STATES_NOTHING else ())):
+        begin = sentence.words.index(nouns, start)
+        items = _free(own, sentence, (begin, begin + len(nouns)), row, taken)
+        if items is None or _NOT.search(sentence.words[:start]) or _NOT.search(sentence.words[:begin]):
+            continue
+        for name in _named(nouns, language):
+            mends = name == "taped" and any(c in concepts for c in _MENDS)
+            if name in ("stapled", "taped", "vanes") and not mends:
+                made.append(claim(row, name, True, *items, weak=True, hedged=False))
+
+
+def _alone(sentence: _Sentence, code: str) -> Iterator[tuple[tuple[int, int], str]]:
+    for topic in _topic(code, alone=True).finditer(sentence.words):
+        if (match := _compiled(code, "alone").behind.match(sentence.words, topic.end())) is not None:
+            yield (topic.start(), match.end()), topic.group("acts")
+
+
+def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: list[Claim], spent: set[int], taken) -> None:
+    for cue, words, states, beside, unless in _turns(language.code):
+        if cue.search(sentence.words) is None or (beside and beside.search(plain(row.text)) is None):
+            continue
+        for match in words.finditer(sentence.words):
+            items = _free(own, sentence, match.span(), row, taken)
+            clause = re.split(r"[,;:]", sentence.words[: match.start()])[-1] + match.group()
+            if items is None or (unless and unless.search(clause)):
+                continue
+            taken.append(match.span())
+            for name, value in states:
+                made.append(claim(row, name, value, *items, hedged=False, weak=name == "taped"))
+            if not states or states[0][0] not in ("closure",):
+                spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_HEADS, "TAPED", "STAPLED"))
