@@ -275,3 +275,15 @@ def test_a_note_that_nobody_could_place_is_on_the_list(desk, lead):
 @pytest.mark.parametrize("path", ["/desk/none/taped", "/look/none", "/pieces/none/planned.svg"])
 def test_what_is_not_there_is_told(lead, path):
     assert lead.client.get(path, headers=PAGE).status_code == 404
+
+
+def test_one_check_alone_is_settled_for_all_that_it_flagged(desk, lead):
+    page = lead.page("/desk")
+    assert 'href="/desk?rule=staple-spacing">Staple spacing: 2</a>' in page
+    page = lead.page("/desk?rule=staple-spacing")
+    picks = re.findall(r'name="pick" value="([^"]+)"', page)
+    assert len(picks) == 2 and all(" staple-spacing " in one for one in picks)
+    done = lead.several(picks, "asked", **{"of-rule": "staple-spacing", "owner": desk.ids["installer"], "due": "2099-01-02", "reason": "add staples"})
+    assert (done.status_code, done.location) == (303, "/desk?rule=staple-spacing&done=2")
+    refused = lead.several([], "asked", **{"of-rule": "staple-spacing"})
+    assert refused.status_code == 422 and 'aria-current="true">Staple spacing: 2</a>' in refused.text, "what was chosen stays"

@@ -5,6 +5,7 @@ The sentences are our own; there is no outside corpus of notes that a reader can
 
 from __future__ import annotations
 
+import uuid
 from pathlib import Path
 
 import pytest
@@ -46,3 +47,20 @@ def test_the_page_of_the_entry_marks_and_names_it(tmp_path):
     assert [one["words"] for one in desk.by_key("lead", "GET", f"/notes/{note}").json["unread"]] == [LINES[1][1]]
     page = desk.browser("lead").get(f"/entry/{note}", headers=PAGE).text
     assert f'<span class="said unread">{LINES[1][1]}</span>' in page and f"<q>{LINES[1][1]}</q>" in page
+
+
+def test_the_day_and_its_report_list_it_and_the_desk_counts_it_until_it_is_taken_back(tmp_path):
+    desk = open_desk(tmp_path)
+    note = desk.hand_in(text=LINES[1][0]).json["id"]
+    desk.hand_in(text="Straight 5, 12 by 8, stapled every two, taped, rubbed down.")
+    work(desk)
+    lead, day = desk.browser("lead"), "2026-10-14"
+    (row,) = desk.by_key("lead", "GET", f"/day/{day}/report.json").json["reports"][0]["not_understood"]["rows"]
+    assert row == {"note": note, "what": "straight section 4", "says": [LINES[1][1]], "line": "Rosa Quint, 15:00"}
+    page = lead.get(f"/day/{day}", headers=PAGE).text
+    assert f'<a href="/entry/{note}">straight section 4 Rosa Quint, 15:00</a> <q>{LINES[1][1]}</q>' in page.split('id="not-understood"')[1]
+    told = f'<a href="/day/{day}#not-understood">Said and not understood, Wednesday, October 14, 2026: 1</a>'
+    assert told in lead.get("/desk", headers=PAGE).text
+    assert desk.by_key("installer", "POST", f"/notes/{note}/withdraw", json={"id": str(uuid.uuid4())}).status_code in (200, 201)
+    work(desk)
+    assert told not in lead.get("/desk", headers=PAGE).text and 'id="not-understood"' not in lead.get(f"/day/{day}", headers=PAGE).text

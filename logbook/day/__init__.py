@@ -17,12 +17,12 @@ from logbook.day.content import content_of
 from logbook.day.drawn import limits, runs_drawn
 from logbook.day.figures import must_know, register
 from logbook.day.frame import cautions, heading, journal, signed
-from logbook.day.lists import missing_list, not_heard, not_said, open_list, shift_words
+from logbook.day.lists import missing_list, not_heard, not_said, not_understood, open_list, shift_words
 from logbook.day.one_day import Day, Planned, missing
 from logbook.day.sheet import sheet_of
 from logbook.wording import say
 
-__all__ = ["SECTIONS", "Day", "Planned", "content_of", "document", "missing", "must_know", "report"]
+__all__ = ["SECTIONS", "Day", "Planned", "content_of", "document", "missing", "must_know", "not_understood", "report"]
 
 FORMAT = "day-report/1"
 
@@ -73,6 +73,7 @@ SECTIONS: tuple[tuple[str, Callable[[Day, str], dict]], ...] = (
     ("open", open_list),
     ("missing", missing_list),
     ("not_heard", not_heard),
+    ("not_understood", not_understood),
     ("shift", shift_words),
     ("register", register),
     ("spot_check", seen.spot_check),

@@ -44,6 +44,17 @@ def not_heard(day: Day, language: str) -> dict:
     return {"title": say("report.not-heard", language), "rows": rows}
 
 
+def not_understood(day: Day, language: str) -> dict:
+    """Words that tell of the work and became no fact, by note: no finding speaks of them."""
+    rows = [
+        {"note": note["id"], "what": "; ".join(labels.fitting(one["facts"], language) for one in note["fittings"]) or (say("report.shift", language) if note.get("shift") else ""), "says": [one["words"] for one in note["unread"]],
+         "line": say("report.said-at", language, name=note["spoken_by"], at=moments.on_day(note["spoken_at"], day.date, language))}
+        for note in day.notes
+        if note.get("unread") and not note.get("withdrawn_at")
+    ]  # fmt: skip
+    return {"title": say("report.not-understood", language), "told": say("report.not-understood-told", language), "rows": rows}
+
+
 def shift_words(day: Day, language: str) -> dict:
     """Start-of-shift notes: their words and what they let stand for the pieces."""
     rows = [

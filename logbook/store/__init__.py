@@ -43,7 +43,7 @@ SHA-256, never rewritten), `derived/`, `reports/`, `documents/`.
     day_documents(folder, date, language) -> {"notes": [...], "pieces": [...], "decisions": [...],
         "signatures": [...], "journal": {"seq", "hash"}}      notes and decisions of that job's day, and every
         piece they touch
-    days(folder, most=-1) -> [{"date", "notes", "flagged", "waiting", "unheard"}], newest first; newest_day(folder)
+    days(folder, most=-1) -> [{"date", "notes", "flagged", "waiting", "unheard"}], newest first; newest_day(folder); not_understood_on(folder, day)
     lineup(folder, marks, run, most) -> short rows of fittings with how many findings stand where; the rest of a long log counted by run
     open_findings(folder, limit, cursor) -> pieces whose flagged findings stand open, oldest first
     walked.draw_spot, keep_look, answer_walk, record_leak, keep_photo      what people went and saw (see walked.py)
@@ -66,7 +66,7 @@ from logbook.store.acts import (
 from logbook.store.deciding import decide, decide_together
 from logbook.store.files import media_type, original, thumbnail
 from logbook.store.folder import Floors, JobFolder, open_folder, room, writing
-from logbook.store.listing import Filters, day_documents, days, documents, lineup, logged, newest_day, notes_since, open_findings
+from logbook.store.listing import Filters, day_documents, days, documents, lineup, logged, newest_day, not_understood_on, notes_since, open_findings
 from logbook.store.receiving import add_document, add_photo, receive
 from logbook.store.reckoned import Reckoner, catch_up
 from logbook.store.shelf import each_note, each_piece, note_document, piece_document, run_pieces
@@ -76,7 +76,7 @@ __all__ = [
     "Act", "Filters", "Floors", "JobFolder", "Reckoner", "add_document", "add_photo", "catch_up", "closed_lately", "confirm",
     "confirmations_of", "correct", "corrections_of", "day_documents", "days", "decide", "decide_together", "documents",
     "each_note", "each_piece", "finding_says", "hear_again", "journal", "last_reasons", "lineup", "logged", "looks_of",
-    "lost_notes", "media_type", "newest_day", "note_document", "notes_since", "open_findings", "open_folder", "original", "pending",
+    "lost_notes", "media_type", "newest_day", "not_understood_on", "note_document", "notes_since", "open_findings", "open_folder", "original", "pending",
     "piece_document", "receive", "room", "run_pieces", "search", "sign", "signatures_of", "thumbnail", "type_words", "waiting",
     "walked", "wanted_notes", "withdraw", "writing",
 ]  # fmt: skip

@@ -73,6 +73,14 @@ def newest_day(folder: JobFolder) -> str | None:
     return folder.db.execute("SELECT max(day) FROM notes").fetchone()[0]
 
 
+def not_understood_on(folder: JobFolder, day: str) -> int:
+    """How many notes of a day hold words that tell of the work and became no fact."""
+    return folder.db.execute(
+        "SELECT count(*) FROM notes n JOIN readings r ON r.note = n.id AND r.current = 1 "
+        "WHERE n.day = ? AND n.withdrawn_at IS NULL AND json_type(r.reading, '$.unread') = 'array'", [day]
+    ).fetchone()[0]
+
+
 def days(folder: JobFolder, most: int = -1) -> list[dict]:
     """The job's days with notes, newest first; `most`: no more than so many, and no row of an older day is read."""
     found = folder.db.execute(

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Callable
 
 from flask import Blueprint, g, jsonify, make_response, redirect, render_template, url_for
 
 from logbook import store
-from logbook.day import content_of, must_know
+from logbook.day import content_of, must_know, not_understood
 from logbook.mistake import Mistake
 from logbook.paper import making
 from logbook.store import people
@@ -31,20 +32,32 @@ def page(date: str):
     folder = opened.folder()
     told = making.told_of(folder, date, g.language, found) if found["notes"] else None
     return render_template(
-        "day.html", date=date, day=found, seen=must_know(told, g.language)["seen"] if told else [], names=people.names(folder.db), days=store.days(folder, 14),
+        "day.html", date=date, day=found, seen=must_know(told, g.language)["seen"] if told else [], not_understood=not_understood(told, g.language) if told else {"rows": []}, names=people.names(folder.db), days=store.days(folder, 14),
         content=content_of(told) if told and guard.may("days.sign") else None, **_sorted(found),
     )  # fmt: skip
 
 
 def _sorted(found: dict) -> dict:
-    """The day's findings, by what somebody has to do: [(piece, finding)] lists."""
-    pairs = [(piece, finding) for piece in found["pieces"] for finding in piece["findings"]]
+    """The day's findings, by what somebody has to do, each list by piece."""
     return {
-        "open_findings": [p for p in pairs if p[1]["shows"] == "flag" and p[1].get("stands") in ("open", "in hand")],
-        "settled_findings": [p for p in pairs if p[1].get("stands") in ("settled", "closed")],
-        "asked_findings": [p for p in pairs if p[1]["shows"] == "ask"],
-        "counted_findings": [p for p in pairs if p[1]["shows"] == "count"],
+        "open_findings": _by_piece(found, lambda one: one["shows"] == "flag" and one.get("stands") in ("open", "in hand")),
+        "settled_findings": _by_piece(found, lambda one: one.get("stands") in ("settled", "closed")),
+        "asked_findings": _by_piece(found, lambda one: one["shows"] == "ask"),
+        "counted_findings": _by_piece(found, lambda one: one["shows"] == "count"),
     }
+
+
+def _by_piece(found: dict, wanted: Callable[[dict], bool]) -> list[tuple[dict, list[tuple[list[str], dict]], int]]:
+    """[(piece, [(rules, finding)], how many findings)]: what several rules say in the same words stands once."""
+    listed = []
+    for piece in found["pieces"]:
+        mine = [one for one in piece["findings"] if wanted(one)]
+        alike: dict[tuple, list[dict]] = {}
+        for one in mine:
+            alike.setdefault((one["verdict"], one["says"], one.get("stands")), []).append(one)
+        if mine:
+            listed.append((piece, [([one["rule"] for one in some], some[0]) for some in alike.values()], len(mine)))
+    return listed
 
 
 def _documents(date: str) -> dict | Mistake:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import uuid
+from collections import Counter
 from datetime import date, datetime, timedelta
 from fractions import Fraction
 
@@ -34,19 +35,22 @@ def _ordered(run: str | None = None) -> tuple[worklist.Item, ...]:
 
 @screen.get("/desk")
 def page():
-    return _list(request.args.get("run") or None, request.args.get("from", ""))
+    return _list(request.args.get("run") or None, request.args.get("rule") or None, request.args.get("from", ""))
 
 
-def _list(run: str | None, start: str, told: tuple[Mistake, ...] = (), status: int = 200):
-    """A page of the worklist; after a refusal with what was pressed, so that nothing has to be pressed twice."""
+def _list(run: str | None, rule: str | None, start: str, told: tuple[Mistake, ...] = (), status: int = 200):
+    """A page of the worklist, of one run or of one rule; after a refusal with what was pressed, so that nothing has to
+    be pressed twice. Of one rule as many stand on a page as may be settled at once."""
     folder, today, every = opened.folder(), _today(), _ordered()
-    ordered = [item for item in every if not run or (item.run or "").casefold() == run.casefold()]
-    begin = int(start) if start.isdecimal() else 0
-    shown = ordered[begin : begin + A_PAGE]
+    of_run = [item for item in every if not run or (item.run or "").casefold() == run.casefold()]
+    ordered = [item for item in of_run if not rule or item.rule == rule]
+    begin, a_page = int(start) if start.isdecimal() else 0, MOST_AT_ONCE if rule else A_PAGE
+    shown = ordered[begin : begin + a_page]
+    newest = store.newest_day(folder)
     return render_template(
         "desk.html", says=store.finding_says(folder, shown, g.language), groups=worklist.groups(shown, folder.job, today), ordered=ordered, counts=_counts(ordered, today),
-        begin=begin, more=len(ordered) > begin + A_PAGE, a_page=A_PAGE, run=run, runs=_runs(every),
-        lost=store.lost_notes(folder) if not begin else [], points=holding.hold_points(folder), closed=store.closed_lately(folder) if not begin else [], spot=walked.spot_summary(folder, today), names=people.names(folder.db), today=today,
+        begin=begin, more=len(ordered) > begin + a_page, a_page=a_page, run=run, runs=_runs(every), rule=rule, rules=_rules(of_run),
+        lost=store.lost_notes(folder) if not begin else [], newest=newest, not_understood=store.not_understood_on(folder, newest) if newest else 0, points=holding.hold_points(folder), closed=store.closed_lately(folder) if not begin else [], spot=walked.spot_summary(folder, today), names=people.names(folder.db), today=today,
         tomorrow=today + timedelta(days=1), owners=_owners(), decisions=deciding.ALIKE, pressed=request.form,
         picked=set(request.form.getlist("pick")), wrong=[(_of_which(one), *answers.sentences(one, g.language)) for one in told],
     ), status  # fmt: skip
@@ -67,6 +71,11 @@ def _runs(ordered) -> list[str]:
     return list(found)
 
 
+def _rules(ordered) -> list[tuple[str, int]]:
+    """Rules that several findings wait of, the most frequent first."""
+    return [(rule, count) for rule, count in Counter(item.rule for item in ordered).most_common() if count > 1]
+
+
 def _owners() -> dict[str, str | None]:
     """Who may be asked to end something: everybody who speaks or decides on this job."""
     found = people.everybody(opened.folder().db)
@@ -80,15 +89,15 @@ def settle_several():
     if isinstance(fields, Mistake):
         return answers.refuse(fields)
     picked = request.form.getlist("pick")[:MOST_AT_ONCE]
-    run = fields.get("run") or None
+    run, rule = fields.get("run") or None, request.form.get("of-rule") or None
     made = deciding.body(fields)
     wrong = made if isinstance(made, Mistake) else _unfit(made, picked)
     if wrong is not None:
-        return _list(run, "", (wrong,), 422)
+        return _list(run, rule, "", (wrong,), 422)
     done = store.decide_together(opened.folder(), _each(made, picked), g.person.id)
     if not _kept(done):
-        return _list(run, "", done if isinstance(done, tuple) else (done,), 422)
-    return redirect(url_for("desk.page", run=run, done=len(done)), 303)
+        return _list(run, rule, "", done if isinstance(done, tuple) else (done,), 422)
+    return redirect(url_for("desk.page", run=run, rule=rule, done=len(done)), 303)
 
 
 def _unfit(made: dict, picked: list[str]) -> Mistake | None:

@@ -136,6 +136,19 @@ def test_several_are_ticked_by_thumb_and_kept_together(flagged, visit):
     assert stood(flagged) == {"concession": 4}
 
 
+def test_all_of_one_check_are_ticked_by_one_press_and_off_again_by_the_next(flagged, visit):
+    page = visit("lead", width=390)
+    page.goto("/desk")
+    page.click("summary >> text=Only one check")
+    page.locator("details .chip").first.click()
+    page.wait_for_url("**/desk?rule=*")
+    boxes = page.locator("[name=pick]")
+    page.click("#tick-all")
+    assert boxes.count() > 1 and all(box.is_checked() for box in boxes.all())
+    page.click("#tick-all")
+    assert not any(box.is_checked() for box in boxes.all())
+
+
 def test_the_desk_works_without_javascript(flagged, site, chrome):
     context = chrome.new_context(base_url=site[0], viewport={"width": 390, "height": 844}, java_script_enabled=False)
     page = context.new_page()

@@ -25,6 +25,16 @@ for (const link of document.querySelectorAll("a[data-second]")) {
   });
 }
 
+const all = document.getElementById("tick-all");
+if (all) {
+  all.hidden = false;
+  all.addEventListener("click", () => {
+    const boxes = [...document.querySelectorAll(".work input[name=pick]")];
+    const ticked = boxes.some((one) => !one.checked); // the same press again takes them all off
+    boxes.forEach((one) => { one.checked = ticked; });
+  });
+}
+
 const keys = document.querySelector(".keys");
 const button = document.getElementById("keys-switch");
 
