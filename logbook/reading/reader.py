@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import re
-from bisect import bisect_right
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
 from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, one_left_out, other_things, partly, places, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
-from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
+from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, marked
 from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.phrases import phrases_said
 from logbook.reading.retold import retold
@@ -26,10 +25,6 @@ from logbook.reading.whole_turns import whole_turns, whose
 from logbook.reading.unread import read_places, unread
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
-_SENTENCE = 60  # items; further back in a sentence without an end nothing reaches
-_UNHEDGED = ("kind", "mark", "run", "place", "service", "joined_to", "stage", "closure_mark")
-_ACT_FACTS = frozenset(name for name, _ in DENIED.values())
-_BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO", "THIS", "ON", "TO", "THINK", "I", "HAVE", "LEFT_OUT", "SIDE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "SIZE_WORD")
 
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
@@ -102,8 +97,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
     claims += scratched(row)
     firsts = [clause.first for clause in cut]
-    claims = [replace(one, hedged=True) if one.first in doubted and one.name in _ACT_FACTS else one for one in claims]
-    claims = [_marked(row, cut, firsts, one) for one in claims]
+    claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
+    claims = [marked(row, cut, firsts, one) for one in claims]
     claims += _of_both(row, named, claims)
     claims = _excepted(row, named, claims)
     if but_one:
@@ -161,45 +156,6 @@ def _why(not_own, left) -> str:
     return "reading.not-own-work" if not_own or left.plans else "reading.nothing-said"
 
 
-def _marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
-    """The claim with what its clause does to it: a correction before it, a doubt, "both of them"."""
-    corrects = _corrects(row, one.first)
-    place = bisect_right(firsts, one.first) - 1
-    clause = cut[place] if place >= 0 and one.first < cut[place].last else None
-    hedged, both_at = one.hedged, -1
-    if clause is not None:
-        before = [row.items[k].concept for k in range(max(clause.first, one.first - _SENTENCE), one.first)]
-        place_of = place
-        hedged = hedged or "THINK" in before or "THINK" in [row.items[k].concept for k in range(one.last, min(clause.last, one.last + 1))]
-        while place > 0 and cut[place - 1].sentence == clause.sentence and one.first - cut[place - 1].first <= _SENTENCE:
-            place -= 1
-        lead = row.items[cut[place].first : one.first]
-        both = max((k for k, item in enumerate(lead) if item.concept in ("BOTH", "EACH") or item.concept == "ALL" and listed.all_of_them(row, cut[place].first + k)), default=None)
-        if both is not None and not (one.name == "side_moves" and one.fills) and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:]):
-            both_at = cut[place].first + both
-        if both_at < 0 and one.name != "side_moves" and (behind := listed.each_behind(row, clause, one)) is not None:
-            both_at = behind
-        hedged = hedged or (one.last >= clause.last - 1 or one.name in _ACT_FACTS) and _doubt_behind(row, cut, place_of, one.name in _ACT_FACTS)
-    corrects = corrects or (one.value is True and _already(row, one.first))
-    follows = [item.concept for item in row.items[one.last : one.last + 3]]
-    hedged = hedged or ("DOUBT" in follows and "KIND" not in follows) or (follows[:1] == ["HEDGE"] and _trailing_hedge(row, one.last))
-    hedged = hedged or (one.value is True and _sounds_like_no(row, one.first)) or (one.value is False and any(item.concept == "NO" and item.read_as for item in row.items[one.first : one.last]))
-    if one.name in _UNHEDGED or (one.pending and not one.hedged) or (one.part == "side" and not one.hedged):
-        hedged = False
-    corrects = one.corrects or corrects
-    same = (corrects, hedged, both_at) == (one.corrects, one.hedged, one.both_at)
-    return one if same else replace(one, corrects=corrects, hedged=hedged, both_at=both_at)
-
-
-def _doubt_behind(row: Row, cut, place: int, act: bool) -> bool:
-    """ "taped, I think", "every two, give or take": a clause that only doubts the one before it."""
-    if place + 1 >= len(cut) or cut[place + 1].sentence > cut[place].sentence + 1:
-        return False
-    concepts = [item.concept for item in row.items[cut[place + 1].first : cut[place + 1].last]]
-    loosely = row.words(cut[place + 1].first, cut[place + 1].last).lower() in ("more or less", "kind of", "sort of", "kinda", "pretty much", "more or less anyway", "más o menos")
-    return bool({"THINK", "DOUBT", "HEDGE" if loosely or not act else ""} & set(concepts)) and set(concepts) <= {"THINK", "HEDGE", "DOUBT", "FILLER", "I", "THIS", "OR", "BUT", "NOT", "DET"}
-
-
 def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
     """ "Hung elbow 4 and tee 5": the act right before the first is of the second too."""
     made: list[Claim] = []
@@ -240,42 +196,6 @@ def _past_run(row: Row, at: int) -> int:
     """Past "on run two" behind a piece."""
     concepts = [item.concept for item in row.items[at : at + 3]]
     return at + 3 if concepts[:2] == ["ON", "RUN"] else at + 2 if concepts[:1] == ["RUN"] else at
-
-
-def _already(row: Row, first: int) -> bool:
-    """ "no estaba encintado, ya lo encinté", "and now it sits": what is done by now takes the place of what was not."""
-    if re.search(r"\bnow (?:it|she|the panel|that|it's)$", row.text[max(0, row.items[first].start - 16) : row.items[first].start].lower().rstrip()):
-        return True
-    return re.search(r"\bya(?: (?:lo|la|los|las|le|se|se lo|se la|est[áa]|qued[óo]|le puse|le puse la))?$", row.text[max(0, row.items[first].start - 24) : row.items[first].start].lower().rstrip()) is not None
-
-
-def _sounds_like_no(row: Row, first: int) -> bool:
-    """ "new vanes", "know tape": the ears write so what may have been "no vanes", "no tape"."""
-    said = row.words(max(0, first - 2), first).lower().split() if first else []
-    return said[-1:] in (["new"], ["know"]) and said[-2:-1] not in (["put"], ["i"], ["you"], ["we"], ["ran"], ["installed"], ["the"], ["some"], ["used"], ["laid"])
-
-
-def _trailing_hedge(row: Row, at: int) -> bool:
-    """ "eighteen or so", "twenty more or less": a hedge with nothing to hedge behind it."""
-    return at + 1 >= len(row.items) or row.items[at + 1].concept in ("COMMA", "STOP", "AND", "QUERY")
-
-
-def _corrects(row: Row, first: int) -> bool:
-    at, steps = first - 1, 0
-    while at >= 0 and steps < 6:
-        concept = row.items[at].concept
-        if concept in ("FIX", "SHOULD_HAVE"):
-            return True
-        if concept == "NOT" and row.items[at].end - row.items[at].start == 2 and row.items[at + 1].concept == "COMMA":
-            return True
-        if concept == "FILLER" and row.items[at + 1].concept == "I" and row.text[row.items[at].start : row.items[at].end].lower() in ("so", "then"):
-            return True  # "it wasn't taped, so I taped it"
-        if concept not in _BEFORE_FIX:
-            return False
-        if concept == "NO" and at > 0 and row.items[at - 1].concept in ("COMMA", "STOP") and (row.items[at - 1].concept == "COMMA" or row.items[at + 1].concept == "COMMA") and row.items[at].end - row.items[at].start == 2:
-            return True
-        at, steps = at - 1, steps + 1
-    return False
 
 
 _DRIPS = ("leaked", "leaks", "leaking")
@@ -386,7 +306,7 @@ def _fact(one: Claim, row: Row, conflict: bool, source: int | None = None) -> Fa
         words=row.text[one.start : one.end],
         start=one.start,
         end=one.end,
-        hedged=one.hedged and one.name not in _UNHEDGED,
+        hedged=one.hedged and one.name not in UNHEDGED,
         via=one.via,
         said_unit=one.said_unit,
         also=tuple(Span(row.text[start:end], start, end) for start, end in one.also),
