@@ -11,6 +11,17 @@ _WHERE = r"(?:it|them|all|every|each|both|the|its|this one|that one|four|all fou
 _SKIN = r"(?:foil|facing|jacket|board|skin|surface|outside)"
 
 ENGLISH_FORMS = Forms(
+    as_drawn=(
+        r"\b(?:that's|that is|so that's|it's|this is|which is) (?:exactly |just |precisely )?(?:what|how|the way|the size) (?:i|we) (?:\w+ )?(?:built|made|did|cut|got|have|have here|put together|ran|used|went with|laid out)\b",
+        r"\b(?:that's|that is|which is) (?:exactly |just |precisely )?(?:what|how) (?:it|this|this one|she) (?:is|came out|measures)\b",
+        r"\b(?:i|we) (?:built|made|did|cut) (?:it |mine |this one )?(?:just |exactly )?(?:like that|that way|to (?:it|that|the print|the drawing|the plan)|so|that size|the same)(?: size)?\b",
+    ),
+    planned=(
+        r"(?:build|make|knock out|bang out|crank out|whip up|start|start on|begin|cut|put together|fab|fab up|lay out|fabricate|get started on|get going on|tackle|fold up)\b(?! (?:it|that|them)(?:self)? (?:tight|off|flush|up))",
+        r"do (?:the |number |piece |fitting )*(?:\S+ ){1,3}as (?:a|an)\b",
+    ),
+    aside=("no", "nope", "nah", "wait", "hold on", "oops", "sorry", "hang on", "no wait", "actually", "scratch that"),
+    unsaid=(("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b"),),
     acts=(
         ("rubbed_down", True, rf"(?:ran|took|worked|pushed|dragged|pulled|laid|used|put|hit|went|leaned|bore|pressed|gave|smoothed|ironed|flattened|beat|pounded|stroked|bearing down|worn out)\b(?: \S+){{0,8}}? (?:the |my |a |our )?{_TOOL}(?: (?:over|on|down|across|along|to) {_WHERE}.*| hard| good|$)"),
         ("rubbed_down", True, rf"{_TOOL}(?:'s| has| is)? (?:been )?(?:over|down|across) (?:it|all|every|the whole|both|each).*"),

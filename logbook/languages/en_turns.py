@@ -205,11 +205,12 @@ ENGLISH_TURNS = Turns(
     ),
     # what he said before and now says otherwise
     formerly=(r"(?:i|we)(?:'d| had)? (?:said|told (?:you|them|him)|gave (?:you|them)|called (?:it|that|it in|in)|sent (?:it )?in|put (?:it )?down|wrote (?:it )?down|had it (?:down )?as|reported)\b", r"not (?:the|what) [\w ]*(?:i|we) (?:called in|said|told you|sent in|gave you)"),
-    earlier=r"(?:from|i did|i made|i sent(?: in)?|i told you about|i called in|we did) (?:this morning|earlier(?: today)?|before|yesterday|last night|the other day|monday|tuesday|wednesday|thursday|friday|last week|before lunch|first thing|in the morning|an hour ago|a while ago|the morning|last time|this afternoon)",
+    earlier=r"(?:from|i did|i made|i sent(?: in)?|i told you about|i called in|we did|i logged|i reported|i recorded|i turned in|i gave you|i talked about|i built|we logged|we built|i spoke of) (?:this morning|earlier(?: today)?|before|yesterday|last night|the other day|monday|tuesday|wednesday|thursday|friday|last week|before lunch|first thing|in the morning|an hour ago|a while ago|the morning|last time|this afternoon)",
     takes_back=(
         ("last", r"{verb} (?:the |that |my |what |everything |all (?:the |that )?)*(?:(?:last|previous|latest) )?(?:note|one|message|recording|thing|entry|bit|memo|stuff)? ?(?:that )?i(?:'ve)? just (?:gave|sent|said|told|recorded|made|left|did|put in|handed in|given|talked about)(?: you| in| them)?"),
         ("last", r"{verb} (?:out )?(?:the |that |my )(?:very )?(?:last|previous|latest) (?:note|one|message|recording|thing|entry|bit|memo)(?: i (?:sent|gave you|said|made|recorded|did|left))?(?: out| back| down| off)?"),
         ("mark", r"{verb} (?:the |that |my )(?:note|entry|one|recording|message|memo)(?: i (?:sent|gave you|made|left))? (?:on|about|for|of|with) "),
+        ("mark", r"{verb} (?:what|whatever|everything|anything|all|the stuff|that stuff|all that) (?:that )?i(?:'d| had|'ve)? (?:just )?(?:said|told (?:you|them|him)|sent|gave you|logged|called in|reported|put down|recorded|wrote)(?: in)?(?: earlier| before)? (?:on|about|for|of|regarding) "),
         ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
     ),
     tells=(

@@ -134,6 +134,10 @@ class Forms:
     tells: frozenset[str] = frozenset()
     alone: tuple[tuple[str, frozenset[str]], ...] = ()  # (concept, words) that are a sentence by themselves
     before_measure: tuple[tuple[str, frozenset[str]], ...] = ()
+    as_drawn: tuple[str, ...] = ()  # what is drawn is what was made; regular expressions
+    planned: tuple[str, ...] = ()  # work that has not begun, behind the word of a plan: no piece is there yet
+    aside: tuple[str, ...] = ()  # a clause that only takes back what is said before it, by the words it begins with
+    unsaid: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression) that takes this value back
     acts: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression over the words of a part of a clause)
     turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number

@@ -41,6 +41,8 @@ def _named(row: Row, match) -> bool:
 def _lettered(row: Row, match) -> bool:
     """ "Collar for the office, C nine, six inch": a letter and a number between two stops."""
     first = row.items[match.start("m")]
+    if first.concept == "MARKED":
+        return first.value[:1].isalpha()
     return match.end("m") - match.start("m") > 1 and first.concept == "LETTER" and row.text[first.start : first.end].isupper()
 
 

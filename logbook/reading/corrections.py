@@ -16,6 +16,9 @@ def corrected(items, text: str = ""):
     """A measure, a word that takes it back, a measure of the same sort: the second counts and remembers the first."""
     done: list[Item] = []
     for place, item in enumerate(items):
+        if item.concept == "NUM" and concept_at(items, place + 1) == "BE" and concept_at(items, place + 2) in ("SIZE", "LEN") and concept_at(done, len(done) - 1) in ("COMMA", "FIX", "STOP"):
+            done.append(item)  # "hold on, one's ten by twelve": the piece
+            continue
         if item.concept in MEASURES and done:
             contrast = len(done) > 2 and done[-1].concept == "OF" and done[-2].concept == "NOT"  # "de catorce por diez, no de doce"
             if contrast or _not_the(item, done, text):

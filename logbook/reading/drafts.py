@@ -48,6 +48,8 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
 
     heads: dict[int, int] = {}  # place of a list's first mention -> item where its pieces begin
     for at, mention in enumerate(found):
+        if mention.corrects and mention.mark is not None and mention.kind is None and _spoken_of(row, made, mention):
+            mention = replace(mention, corrects=False)  # "hold on, nine's ten by twelve": a piece named before
         now = made[regions[-1][1]]
         if mention.listed >= 0:
             begin(heads[mention.listed])
@@ -194,6 +196,11 @@ def _on_its_own_run(row: Row, now: Draft, mention: Mention) -> int | None:
     if len(runs) < 2 or not now.mark.last <= runs[-1] or row.words(runs[0], runs[0] + 2) == row.words(runs[-1], runs[-1] + 2):
         return None
     return runs[-1]
+
+
+def _spoken_of(row: Row, made: list[Draft], mention: Mention) -> bool:
+    known = any(draft.mark is not None and draft.mark.value == mention.mark for draft in made)
+    return known and mention.last < len(row.items) and row.items[mention.last].concept in ("BE", "HAVE")
 
 
 def _apposed(row: Row, now: Draft, mention: Mention) -> bool:

@@ -107,6 +107,10 @@ def _moves(claims: list[Claim]) -> list[Claim]:
                     continue
                 if old == move:
                     continue
+            if one.corrects and moves and len(joined) == 1 and moves[-1].back is None and moves[-1].by == move.by and _ACROSS.get(moves[-1].side) == move.side:
+                backs.append(TakenBack((moves[-1],), base.start, base.end))
+                moves[-1] = move  # "left in three, no …, right in three"
+                continue
             if one.corrects and move.side is None and moves:
                 old = moves[-1]
                 moves[-1] = Move(old.side, move.by, move.back if move.back is not None else old.back, move.way or old.way)
@@ -128,6 +132,9 @@ def _moves(claims: list[Claim]) -> list[Claim]:
             done.append(merged)
             put = True
     return done
+
+
+_ACROSS = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
 
 
 def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:

@@ -183,6 +183,8 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     if mended and not acts and noun is None:
         yield claim(row, "(nothing)", None, part.first, part.last), used
     for at in acts if not mended else ():
+        if row.items[at].concept == "SEATED" and not any(item.concept in ("PANEL", "SHIPLAP", "GROOVE", "FLAP", "K_TRANSITION", "CUT_LENGTH", "CUT_TO") for item in row.items):
+            continue  # "it wouldn't fit so I made two": the piece
         fallen = _fallen(row, at, part)
         if wrong.how == "left_to_do":
             start, end = row.items[part.first].start, row.items[part.last - 1].end

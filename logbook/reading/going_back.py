@@ -14,7 +14,25 @@ _MOST = 400  # characters of a sentence looked at
 
 def told_of_before(row: Row, named: list[Mention], language: Language) -> list[Mention]:
     """The pieces, those amended that a sentence says were recorded before."""
-    return [replace(one, amends=True) if one.mark is not None and not one.amends and _speaks_of_a_record(row, one, language) else one for one in named]
+    return [replace(one, amends=True) if one.mark is not None and not one.amends and (_speaks_of_a_record(row, one, language) or _set_right(row, one, named, language)) else one for one in named]
+
+
+def _set_right(row: Row, one: Mention, named: list[Mention], language: Language) -> bool:
+    """ "Thirty-seven again. I said fourteen by ten, …", "about that straight nine, correction, …": the one piece of a note that begins by setting it right."""
+    if one is not next((m for m in named if m.mark is not None), None) or any(m.mark is not None and m.mark != one.mark for m in named) or one.first > _EARLY:
+        return False
+    ahead = row.items[one.last : one.last + 3]
+    corrects = [item.concept for item in ahead[:2]] == ["COMMA", "FIX"] and row.words(one.last + 1, one.last + 2).lower() in _CORRECTION
+    again = bool(ahead) and row.words(one.last, one.last + 1).lower() in _AGAIN
+    stop = next((k for k in range(one.last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    behind = row.text[row.items[one.last - 1].end : row.items[min(len(row.items), stop + 14) - 1].end].lower().replace("’", "'")
+    formerly = any(pattern.match(behind.lstrip(" .,")) or again and pattern.search(behind) for pattern, _ in patterns(language.code, "formerly"))
+    return corrects or again and formerly
+
+
+_EARLY = 6  # items
+_CORRECTION = frozenset(("correction", "my mistake", "i had it wrong", "i was wrong", "corrección", "correccion"))
+_AGAIN = frozenset(("again", "otra vez", "de nuevo"))
 
 
 def _speaks_of_a_record(row: Row, one: Mention, language: Language) -> bool:

@@ -42,7 +42,7 @@ def marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
     hedged = hedged or (one.value is True and _sounds_like_no(row, one.first)) or (one.value is False and any(item.concept == "NO" and item.read_as for item in row.items[one.first : one.last]))
     if one.name in UNHEDGED or (one.pending and not one.hedged) or (one.part == "side" and not one.hedged):
         hedged = False
-    corrects = one.corrects or corrects
+    corrects = one.corrects or corrects or _corrects_behind(row, one)
     same = (corrects, hedged, both_at) == (one.corrects, one.hedged, one.both_at)
     return one if same else replace(one, corrects=corrects, hedged=hedged, both_at=both_at)
 
@@ -54,6 +54,40 @@ def _doubt_behind(row: Row, cut, place: int, act: bool) -> bool:
     concepts = [item.concept for item in row.items[cut[place + 1].first : cut[place + 1].last]]
     loosely = row.words(cut[place + 1].first, cut[place + 1].last).lower() in ("more or less", "kind of", "sort of", "kinda", "pretty much", "more or less anyway", "más o menos")
     return bool({"THINK", "DOUBT", "HEDGE" if loosely or not act else ""} & set(concepts)) and set(concepts) <= {"THINK", "HEDGE", "DOUBT", "FILLER", "I", "THIS", "OR", "BUT", "NOT", "DET"}
+
+
+_OF_THE_WORK = ("NUM", "LEN", "FRAC", "SIZE", "STAPLED", "TAPED", "RUBBED", "VANES", "MARKED", "DEG", "MARK181", "CLOSURE", "SIDE", "STAPLES", "TAPE", "NOT_DONE", "PENDING", "DAMAGE", "GAP")
+
+
+def _clause_start(row: Row, at: int) -> int:
+    while at > 0 and row.items[at - 1].concept not in ("COMMA", "STOP", "QUERY"):
+        at -= 1
+    return at
+
+
+def _behind_an_aside(row: Row, first: int) -> bool:
+    """ "Left in three, no I'm looking at it backwards, right in three": a clause of no work between, that begins by taking back."""
+    at = first - 1
+    if at < 1 or row.items[first - 1].concept not in ("COMMA", "STOP"):
+        return False
+    begin = at
+    while begin > 0 and row.items[begin - 1].concept not in ("COMMA", "STOP", "QUERY"):
+        begin -= 1
+    aside = row.items[begin:at]
+    takes_back = bool(aside) and (aside[0].concept == "FIX" or aside[0].concept == "NO" and aside[0].end - aside[0].start == 2)
+    return takes_back and len(aside) > 1 and not any(item.concept in _OF_THE_WORK or item.concept.startswith("K_") for item in aside)
+
+
+def _corrects_behind(row: Row, one: Claim) -> bool:
+    """ "Every two, I misspoke.": the word of correction stands behind what is said again."""
+    at = one.last
+    if at < len(row.items) and row.items[at].concept == "COMMA":
+        at += 1
+    ends = at + 1 >= len(row.items) or row.items[at + 1].concept in ("STOP", "QUERY")
+    return at < len(row.items) and row.items[at].concept == "FIX" and ends and at > one.last and row.words(at, at + 1).lower() in _MY_FAULT
+
+
+_MY_FAULT = frozenset(("i misspoke", "my mistake", "my bad", "sorry", "i gave it wrong", "i said it wrong", "i had it wrong", "i had that wrong", "i told you wrong", "i lied"))
 
 
 def _already(row: Row, first: int) -> bool:
@@ -84,8 +118,11 @@ def _corrects(row: Row, first: int) -> bool:
             return True
         if concept == "FILLER" and row.items[at + 1].concept == "I" and row.text[row.items[at].start : row.items[at].end].lower() in ("so", "then"):
             return True  # "it wasn't taped, so I taped it"
+        if concept in ("NUM", "MARKED") and (row.items[at + 1].concept in ("BE", "HAVE") or at and row.items[at - 1].concept.startswith("K_")) or concept.startswith("K_") and row.items[at + 1].concept in ("NUM", "MARKED"):
+            at, steps = at - 1, steps + 1  # "hold on, nine's ten by twelve"
+            continue
         if concept not in _BEFORE_FIX:
-            return False
+            return _behind_an_aside(row, _clause_start(row, first))
         if concept == "NO" and at > 0 and row.items[at - 1].concept in ("COMMA", "STOP") and (row.items[at - 1].concept == "COMMA" or row.items[at + 1].concept == "COMMA") and row.items[at].end - row.items[at].start == 2:
             return True
         at, steps = at - 1, steps + 1

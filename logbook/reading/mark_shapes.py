@@ -179,6 +179,8 @@ def _spelled(items, at: int, text: str, letters) -> tuple[str, int] | None:
             opens = (at == 0 or items[at - 1].concept == "STOP") and _concept(items, at + 2) == "COMMA" and (_concept(items, at + 3).startswith("K_") or _concept(items, at + 3) == "RUN")
             if opens or (_head_before(items, at) and _concept(items, at + 2) in ("COMMA", "STOP", "")):
                 return said(at).upper() + _number(items[at + 1]), at + 2
+    if _whole(items[at]) and len(said(at + 1)) == 1 and said(at + 1) in "BCDEFGH" and text[items[at].end : items[at + 1].start] == " " and (at == 0 or _concept(items, at - 1) == "STOP" or _head_before(items, at)) and _concept(items, at + 2) in (*_BEHIND_A, "SAME_THING", "SAME_AS"):
+        return _number(items[at]) + said(at + 1), at + 2
     if _whole(items[at]) and said(at + 1) == "A" and text[items[at].end : items[at + 1].start] == " " and _concept(items, at + 1) in ("DET", "TO") and _head_before(items, at) and _concept(items, at + 2) in _BEHIND_A:
         return _number(items[at]) + "A", at + 2
     return None

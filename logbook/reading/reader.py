@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
@@ -66,7 +65,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     short, short_at = fell_short.shortfalls(row, own, cut_up, language)
     waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut_up, language)
     short, short_at = [*short, *waiting], short_at | waiting_at
-    left = undone(own.blanked(short_at), cut)
+    left = undone(own.blanked(short_at), cut, language)
     undone_at = [
         (replace(one, name="(nothing)") if fell_short.set_right(cut_up, at, language) else one, at) for one, at in partly.undoings(row, own.blanked(short_at), cut)
     ]
@@ -95,6 +94,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += told_acts.told(row, stated, cut_up, language)
     claims += mirrored(stated, claims)
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
+    claims = told_acts.unsaid(row, claims, language)
     claims += scratched(row)
     firsts = [clause.first for clause in cut]
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]

@@ -84,8 +84,15 @@ def _length_of(name, group="w", kinds=(), least=0, most=10**6):
 def _lone_length(found: Found):
     """ "Straight ten, eight by eight, thirty-six inches": of a straight a lone measure behind its size."""
     item = found.item("n")
-    if item.value.value >= 8 and not item.took_back:
+    if item.value.value >= 8 and all(back.concept == "LEN" and back.value.value >= 8 for back in item.took_back):
         yield found.claim("length", item.value.value, group="w", said_unit=unit_of(item), kinds=("straight",), weak=True)
+
+
+def _should_be(found: Found):
+    """ "I told you thirty long, should've been thirty-six": of what was told wrong right before."""
+    before = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
+    if {"LONG", "LENGTH"} & set(before):
+        yield from _length_of("length", "w", least=4)(found)
 
 
 def _measures(found: Found):
@@ -197,6 +204,8 @@ FRAMES = (
     Frame("(?:^|(?<=SEP)|(?<=SIZE)|(?<=AND)) (?:FILL|OF)? (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUM)) (?=SEP|$|AND|STAPLED|TAPED|HAVE|STAPLES|WITH)", _length_of("length", least=4)),
     Frame("(?P<w>(?P<m>BE|TAKES) (?P<n>LEN)) (?!WIDE|HIGH|BY|APART|TABS|STAPLES|LEG|GAP|BOARD|THROAT|ROUND|BACK|ON)", _measures),
     Frame("K_STRAIGHT (?:NUM|MARKED) (?:COMMA? RUN NUM)? (?:COMMA|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|CUT_LENGTH)", _lone_length),
+    Frame("SHOULD_HAVE (?P<w>(?P<n>NUM|LEN)) (?=SEP|$)", _should_be),
+    Frame("K_STRAIGHT (?:NUM|MARKED) BE (?P<w>(?P<n>LEN)) (?=SEP|$|AND|STAPLED|TAPED)", _lone_length),
     Frame("TAPE SAYS (?P<w>(?P<n>NUMB)) (?!BY|BACK|APART)", _length_of("length", least=4, kinds=("straight",))),
     Frame("(?P<w>LENGTH (?:FILL|OF|HEDGE|COMMA|ON){0,3} (?P<n>NUMB))", _length_of("length")),
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),

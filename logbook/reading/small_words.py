@@ -29,6 +29,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
         elif item.concept == "BACK" and said == "back" and ahead == "TO" and _concept(items, place + 2) in ("DET", "ON_BENCH", "BUILDING", "WORD") and _concept(items, place - 1) in ("NUM", "MARKED", "IT"):
             done[place] = replace(item, concept="FILLER")  # "brought nine back to the bench"
+        elif item.concept == "WILL" and said in ("going back to", "coming back to") and _concept(items, place - 1) in ("", "STOP", "FILLER") and _names_only(items, place + 1):
+            done[place] = replace(item, concept="CORRECTION_ON", value=None)  # "going back to straight nine, I told you …"
         elif item.concept == "OTHER" and said == "they" and _of_the_parts(items, place):
             done[place] = replace(item, concept="IT")  # "the staples are half-inch and they flare outward"
         elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
@@ -107,6 +109,14 @@ def _is_a_run(items, place: int) -> bool:
     ahead = ahead[1:] if ahead[0] in ("DET", "NUMBER") else ahead
     opens = before[0] in ("", "STOP", "FILLER") and (ahead[0].startswith("K_") or ahead[0] == "FITTING")
     return led or named or opens
+
+
+def _names_only(items, at: int) -> bool:
+    """Whether a piece is named here, and nothing behind it in its clause."""
+    end = at
+    while _concept(items, end) in ("DET", "FITTING", "NUMBER") or _concept(items, end).startswith("K_"):
+        end += 1
+    return _concept(items, end) in ("NUM", "MARKED") and _concept(items, end + 1) in ("COMMA", "STOP")
 
 
 def _of_the_parts(items, place: int) -> bool:

@@ -108,13 +108,13 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return QUESTION, clause.first + concepts.index("DOUBT"), False
     if "SHOULD_HAVE" in concepts and clause.last < len(row.items) and row.items[clause.last].concept == "BUT":
         return DRAWING, clause.first + concepts.index("SHOULD_HAVE"), False
-    if "DRAWING" in concepts:
+    if "DRAWING" in concepts and not _built_so(row, clause, language):
         at = concepts.index("DRAWING")
         depicted = at > 1 and "ON" in concepts[at - 2 : at] and any(c.startswith("K_") for c in concepts[max(0, at - 3) : at])  # "the elbow on the drawing"
         before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2
         return DRAWING, clause.first + (0 if ends or not before else at), False
-    if head == "OTHER" and not _and_i(row, items, lead) and not _harmed(row, clause, items):
+    if head == "OTHER" and not _called_to(row, clause, lead) and not _and_i(row, items, lead) and not _harmed(row, clause, items):
         return OTHER, clause.first, True
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(row, items, lead):
         return OTHER, clause.first, True
@@ -219,6 +219,26 @@ def _clefts(patterns: tuple[str, ...]) -> tuple[re.Pattern[str], ...]:
 def _vocative(row: Row, clause: Clause, lead: int) -> bool:
     """ "Mike, come here": a name with nothing behind it in its clause."""
     return clause.last - clause.first - lead <= 1
+
+
+def _built_so(row: Row, clause: Clause, language: Language) -> bool:
+    """ "Drawing calls for ten by ten and that's what I built": what is drawn is what was made."""
+    last = clause.last
+    while last < len(row.items) and row.items[last].concept not in _ENDS:
+        last += 1
+    if sum(item.concept == "SIZE" for item in row.items[clause.first : last]) > 1:
+        return False  # "the plans show twelve by ten, my tape says fourteen by ten and that's what I built"
+    said = row.words(clause.first, last).lower().replace("’", "'")
+    return any(pattern.search(said) for pattern in _clefts(language.forms.as_drawn))
+
+
+def _called_to(row: Row, clause: Clause, lead: int) -> bool:
+    """ "Boss, straight nine is done": he is spoken to, with no article and nothing behind in his clause."""
+    at = clause.first + lead
+    return at + 1 == clause.last and at + 1 < len(row.items) and row.items[at + 1].concept == "COMMA" and " " not in row.words(at, at + 1) and row.words(at, at + 1).lower() not in _SOMEBODY
+
+
+_SOMEBODY = frozenset("he she they somebody someone electrician plumber inspector engineer helper apprentice él ella ellos alguien".split())
 
 
 def _and_i(row: Row, items, lead: int) -> bool:

@@ -217,6 +217,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|OUTSIDE|FILL){0,2} STAPLES)", _leg),
     Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD)", _leg),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
+    Frame("(?P<w>LEG BE (?P<n>LEN|FRAC)) (?!APART|BY)", _leg),
     Frame("STAPLES (?:ON|IN|OF) (?:KIND|FITTING|NUMBER|NUM|MARKED|DET|IT){1,4} (?P<w>BE DET? (?P<n>LEN|FRAC) GENERIC?) (?=SEP|$|AND)", _half_inch_ones),
     Frame("STAPLES (?P<w>BE DET (?P<n>LEN|FRAC) GENERIC) (?=SEP|$|AND)", _half_inch_ones),
     Frame("(?P<w>STAPLES (?:FILL|HEDGE|WORD){1,3} (?P<g>AROUND|ON) (?P<n>LEN)) (?!LEG|SIDE|SIDE_WORD|BACK|TABS)", _lie_at),

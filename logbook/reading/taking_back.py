@@ -20,7 +20,7 @@ _NAMES = {
 }  # fmt: skip
 _LEAD = re.compile(r"(?:(?:okay|ok|hey|oh|and|so|well|uh|please|no|wait|actually|sorry|just|you can|go ahead and|let's|can you|could you|we can|i want to|i need to)[, ]+)*")
 _CLEARS = ("wipe", "clear", "kill", "remove", "pull", "take out", "drop")
-_NOTES = ("note", "recording", "message", "entry")
+_NOTES = ("note", "recording", "message", "entry", "one", "memo", "nota", "mensaje", "audio", "grabación", "grabacion")
 _SAYS = ("scratch", "strike", "scrap", "borra", "olvida", "forget")
 
 
@@ -37,21 +37,21 @@ def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None
         if mark is not None:
             return _made("mark", mark, row, match.start(), match.end()), _sentence(row, match.start())
     for match in row.find("(?P<s>WIPE|SCRATCH|MOVE|WORD) (?:FILL|THIS|OFF|OUT){0,2} (?P<t>LAST_ONE)"):
-        if _word(row, row.items[match.start("s")]) in _CLEARS and any(word in row.words(*match.span("t")).lower() for word in _NOTES):  # "wipe that last note"
+        if _word(row, row.items[match.start("s")]) in _CLEARS and any(word in row.words(*match.span("t")).lower() for word in _NOTES[:4]):  # "wipe that last note"
             return _made("last", None, row, match.start(), match.end()), _sentence(row, match.start())
     for match in row.find(f"(?P<s>SCRATCH) (?P<m>{MARK}) (?=COMMA|STOP|$)"):
         mark = mark_text(row, *match.span("m"), language)
         rest = row.text[row.items[match.start()].start :].lower()
-        if mark is not None and any(word in rest for word in _NOTES) and not any(item.concept in ("FIX", "SIZE") for item in row.items[match.end() :]):  # "forget forty-nine, don't keep that note"
+        if mark is not None and any(word in rest for word in _NOTES[:4]) and not any(item.concept in ("FIX", "SIZE") for item in row.items[match.end() :]):  # "forget forty-nine, don't keep that note"
             return _made("mark", mark, row, match.start(), match.end()), _sentence(row, match.start())
     for match in row.find("(?P<s>SCRATCH) (?:FILL|THIS|OF|ON|ALL){0,2} (?P<t>ALL_THAT|IT|THIS|$) | (?P<s2>SCRATCH) (?P<t2>THIS|IT|ALL_THAT)"):
-        if match.end() < len(row.items) and row.items[match.end()].concept not in ("COMMA", "STOP", "I", "FILLER", "QUERY", "AND"):
+        if match.end() < len(row.items) and row.items[match.end()].concept not in ("COMMA", "STOP", "I", "FILLER", "QUERY", "AND", "BE"):
             continue
         nxt = [item.concept for item in row.items[match.end() : match.end() + 4]]
         if "FIX" in nxt or any(c in ("SIZE", "NUM", "LEN") for c in nxt):
             continue
         before = any(item.concept in ("SIZE", "TAPED", "STAPLED", "FITTING") or item.concept.startswith("K_") for item in row.items[: match.start()])
-        what = "this" if before else "last"
+        what = "this" if before or _names_this(row.words(match.start(), match.end())) else "last"
         return _made(what, None, row, match.start(), match.end()), _sentence(row, match.start())
     only = [item for item in row.items if item.concept not in ("STOP", "COMMA", "FILLER")]
     if only and only[0].concept == "FIX" and _word(row, only[0]).startswith(_SAYS) and not any(
@@ -91,14 +91,24 @@ def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None
             start = row.items[first].start
             until = next((k for k in range(first, last) if row.items[k].start >= start + match.end()), last)
             if what != "mark":
-                if until < last and row.items[until].concept not in ("COMMA", "STOP", "AND", "FILLER", "BUT", "I"):
+                if until < last and row.items[until].concept not in ("COMMA", "STOP", "AND", "FILLER", "BUT", "I", "BE"):
                     continue
                 before = any(item.concept in ("SIZE", "TAPED", "STAPLED", "FITTING") or item.concept.startswith("K_") for item in row.items[:first])
-                return _made("last" if what == "this" and not before else what, None, row, first, until), _sentence(row, first)
+                this = _names_this(row.words(first, until))
+                return _made("last" if what == "this" and not before and not this else what, None, row, first, until), _sentence(row, first)
             named = next(row.find(f"(?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK})", until, last), None)
             if named is not None and named.start() == until and (mark := mark_text(row, *named.span("m"), language)) is not None:
                 return _made("mark", mark, row, first, named.end()), _sentence(row, first)
     return None
+
+
+def _names_this(words: str) -> bool:
+    """ "Ignore this note": the one that says so, where "scratch that" is of the one before."""
+    said = words.lower().split()
+    return any(one in _THIS and two in _NOTES for one, two in zip(said, said[1:]))
+
+
+_THIS = ("this", "esta", "este")
 
 
 def scratched(row: Row) -> list[Claim]:

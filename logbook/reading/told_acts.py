@@ -42,3 +42,19 @@ def told(row: Row, stated: Row, cut_up: tuple[Part, ...], language: Language) ->
                 continue
             made.append(claim(row, name, value, first, last, weak=value is True, hedged=False))
     return made
+
+
+def unsaid(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
+    """ "The board was wet I guess. No, it's fine, it was dry": without what such words take back."""
+    done = list(claims)
+    for name, value, pattern in language.forms.unsaid:
+        for one in [c for c in done if c.name == name and c.value == value]:
+            last, stops = one.last, 0
+            while last < len(row.items) and stops < 2:
+                stops += row.items[last].concept in ("STOP", "QUERY")
+                last += 1
+            behind = row.text[one.end : row.items[last - 1].end].lower().replace("’", "'") if last > one.last else ""
+            if re.search(pattern, behind) is not None:
+                done.remove(one)
+                done = [c for c in done if c.name not in ("damage_repaired", "(method)", "repair_method")] if name == "facing_damage" else done
+    return done

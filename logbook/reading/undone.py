@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
+from functools import cache
 
+from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED, PAST, denials, live, of_one_side
 from logbook.reading.grammar import Row
@@ -21,7 +23,22 @@ class Undone:
     plans: frozenset[int]  # items that are plans of something else
 
 
-def undone(row: Row, cut: tuple[Clause, ...]) -> Undone:
+@cache
+def _not_begun(patterns: tuple[str, ...]) -> re.Pattern[str]:
+    return re.compile("|".join(patterns) or r"(?!)")
+
+
+def _is_planned(row: Row, clause: Clause, begin: int, language: Language) -> bool:
+    """ "Tomorrow I'll knock out elbows five and six", "I was gonna make it a tee": of a piece that is not there."""
+    at = begin
+    if row.items[at].concept == "LATER":
+        at = next((k for k in range(begin, clause.last) if row.items[k].concept in ("WILL", "GOING_TO")), begin)
+    if row.items[at].concept not in ("WILL", "GOING_TO") or at + 1 >= clause.last:
+        return False
+    return _not_begun(language.forms.planned).match(row.words(at + 1, clause.last).lower()) is not None
+
+
+def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
     """The work still to do and the denials of a note, with the items that their words have used up."""
     claims: list[Claim] = []
     blank: set[int] = set()
@@ -32,6 +49,9 @@ def undone(row: Row, cut: tuple[Clause, ...]) -> Undone:
             continue
         begin = _pending_at(row, clause)
         if begin is None:
+            continue
+        if _is_planned(row, clause, begin, language):
+            plans.update(range(begin, clause.last))
             continue
         end = _pending_end(row, cut, place, begin)
         made = _pending(row, clause, begin, end)
@@ -110,6 +130,8 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
         first = row.items[following.first].concept
         second = row.items[min(following.first + 1, following.last - 1)].concept
         listing = first in ("STAPLE", "TAPE", "TAPE_IT", "RUB", "TRIM", "HANG", "WIPE") or (first in ("AND", "OR") and second in ("STAPLE", "TAPE", "TAPE_IT", "RUB", "TRIM", "HANG", "WIPE"))
+        if first == "TAPE" and (second in ("BE", "HAVE", "ON", "IN_PLACE", "MOVE", "FILLER") or row.words(following.first, following.first + 1).lower().replace("’", "'").endswith("'s")):
+            listing = False  # "…, tape's already on it"
         listing = listing or (row.items[begin].concept == "NOT_DONE" and first == "OR")
         if following.sentence != clause.sentence or not listing:
             break
