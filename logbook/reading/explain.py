@@ -37,7 +37,7 @@ def left_alone(reading: Reading) -> tuple[LeftAlone, ...]:
     why = {at: reason for at, reason in stances(row, lexicon.language).items() if at not in answered}
     why |= {at: "condition" for at in supposed(row, clauses(row), lexicon.language)[0] if at not in why and at not in answered}
     own = row.blanked(why)
-    why = {**dict.fromkeys(undone(own, clauses(own)).plans, "plan"), **why}
+    why = {**dict.fromkeys(undone(own, clauses(own), lexicon.language).plans, "plan"), **why}
     spans = read_places(reading.shift or (), reading.fittings)
     spans += [(reading.withdraws.start, reading.withdraws.end)] if reading.withdraws is not None else []
     found: list[LeftAlone] = []
