@@ -58,9 +58,18 @@ TAPED = Rule(
 )
 
 
+def _of_the_tape(piece: Piece, outcome: Outcome | None) -> Outcome | None:
+    """Where nobody said that it is taped, how the tape is or went on is due only if that departs: there is tape that was told of."""
+    if closed(piece) or (outcome is not None and outcome.verdict == "departs" and piece.value("taped") is not False):
+        return outcome
+    return None
+
+
 def closure_listed(piece: Piece, around: Around) -> Outcome | None:
-    if not closed(piece):
-        return None
+    return _of_the_tape(piece, _closure_listed(piece, around))
+
+
+def _closure_listed(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
     use.said("taped")
     closure = use.known("closure")
@@ -158,8 +167,12 @@ TAPE_WIDTH = Rule(
 
 
 def tape_cold(piece: Piece, around: Around) -> Outcome | None:
+    return _of_the_tape(piece, _tape_cold(piece, around))
+
+
+def _tape_cold(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
-    if not closed(piece) or use.known("closure") != "tape_pressure":
+    if use.known("closure") != "tape_pressure":
         return None
     limit, temperature = use.limit("cold"), use.known("surface_temperature")
     if temperature is None:
@@ -190,6 +203,7 @@ TAPE_COLD = Rule(
         Example("Straight four, taped with 181A-P at forty degrees, preheated.", "meets", "preheated"),
         Example("Straight four, taped with 181A-P at forty degrees, not preheated.", "departs", "cold"),
         Example("Straight four, taped with 181A-P at forty degrees.", "unsaid", "preheat-unsaid"),
+        Example("Straight four, stapled, 181A-P at forty degrees, not preheated.", "departs", "cold"),
     ),
 )
 
@@ -197,7 +211,8 @@ TAPE_COLD = Rule(
 def rubbed_down(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
     closure = use.known("closure")
-    tape = closure == "tape_pressure" or (closure is None and use.peek("taped") is True)
+    told = use.peek("taped") is True or use.peek("rubbed_down") is False or use.peek("scrim_shows") is False
+    tape = closure == "tape_pressure" or (closure is None and told)
     if not tape or use.peek("taped") is False:
         return None
     rubbed, scrim = use.said("rubbed_down"), use.said("scrim_shows")
@@ -224,13 +239,16 @@ RUBBED_DOWN = Rule(
         Example("Straight four, taped, not rubbed down yet.", "departs", "not-rubbed"),
         Example("Straight four, taped with 181A-P.", "unsaid", "unsaid"),
         Example("Straight four, closed with mastic.", None),
+        Example("Straight four, stapled, not rubbed down yet.", "departs", "not-rubbed"),
     ),
 )
 
 
 def surface_clean(piece: Piece, around: Around) -> Outcome | None:
-    if not closed(piece):
-        return None
+    return _of_the_tape(piece, _surface_clean(piece, around))
+
+
+def _surface_clean(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
     match use.said("surface_clean"):
         case True:
@@ -252,6 +270,8 @@ SURFACE_CLEAN = Rule(
     examples=(
         Example("Straight four, wiped clean and taped.", "meets", "clean"),
         Example("Straight four, taped.", "unsaid", "unsaid"),
+        Example("Straight four, stapled, the facing is dusty.", "departs", "not-clean"),
+        Example("Straight four, stapled, wiped clean.", None),
     ),
 )
 
