@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en_acts import ENGLISH_ACTS
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_forms import ENGLISH_FORMS
 from logbook.languages.en_misheard import MISHEARD
@@ -377,5 +378,5 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, states=ENGLISH_STATES,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, states=ENGLISH_STATES, acts=ENGLISH_ACTS,
 )  # fmt: skip

@@ -11,7 +11,7 @@ ENGLISH_WEIGHED = Weighed(
     undone_names=(
         ("unrubbed", "rubbed_down"), ("unburnished", "rubbed_down"), ("untrimmed", "trimmed"), ("unbent", "tabs_bent"), ("unfolded", "tabs_bent"), ("unwiped", "surface_clean"), ("uncleaned", "surface_clean"),
         ("unpatched", "damage_repaired"), ("unrepaired", "damage_repaired"), ("unmended", "damage_repaired"), ("unfixed", "damage_repaired"), ("vaneless", "vanes"), ("stapleless", "stapled"), ("unsecured", "stapled"),
-        ("unheated", "preheated"), ("unwarmed", "preheated"), ("unvaned", "vanes"), ("unfastened", "stapled"), ("unsealed", "taped"),
+        ("unwarmed", "preheated"), ("unvaned", "vanes"), ("unfastened", "stapled"), ("unsealed", "taped"),
     ),
     # the act is not done; each holds the act itself
     lacking=(

@@ -162,6 +162,34 @@ class State:
 
 
 @dataclass(frozen=True)
+class ActWords:
+    """The forms in which an act is named, and the frames that say of any of them that it was done, was not, is still to do, or how far it went.
+
+    `forms` has a row an act: (fact, noun, verb, -ing, participle), each a regular expression; in the frames `{noun}`, `{verb}`, `{doing}` and `{done}`
+    stand for them, so that one frame is read for every act. Frames are read over the lower-case words of a clause.
+    """
+
+    forms: tuple[tuple[str, str, str, str, str], ...] = ()
+    hints: str = ""  # a clause with none of these words is not looked at
+    undone: tuple[str, ...] = ()  # it was not done
+    partly: tuple[str, ...] = ()  # it was done in part
+    to_do: tuple[str, ...] = ()  # it is still to do
+    lists: str = ""  # a clause that opens a list of what is still to do: "to do:"
+    of_one: tuple[tuple[str, bool, str], ...] = ()  # (fact, value, words) of one act alone
+    needless: str = ""  # right behind: it was not needed, which says nothing
+    waits_for: str = ""  # before "before I could tape it": it had to wait, which says nothing
+    a_side: str = "(?!)"  # the clause is of one side of the piece
+    unlisted: tuple[str, ...] = ()  # tape without a listing
+    asks: tuple[tuple[str, str, str], ...] = ()  # (words of a question, fact, sort of the answer: length, count, degrees, way)
+    says_no: tuple[str, ...] = ()  # the whole of an answer
+    says_yes: tuple[str, ...] = ()
+    sides: tuple[tuple[int, bool, str], ...] = ()  # (how many sides, whether sides must have been spoken of before, words); group `minus`: so many less
+    numbers: tuple[tuple[str, int], ...] = ()
+    stands_for_act: str = ""  # what stands for an act that was named before: "… did", "… is what it got"
+    denied_side: str = ""  # beside a count of sides: those that were not done
+
+
+@dataclass(frozen=True)
 class Language:
     code: str
     concepts: tuple[tuple[str, str], ...]  # (concept, "phrase|phrase|…")
@@ -185,6 +213,7 @@ class Language:
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
     states: tuple[State, ...] = ()
+    acts: ActWords = ActWords()
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

@@ -1,49 +1,135 @@
-"""Questions that the speaker answers himself: "Taped? Yep. Rubbed? Nah.", "did I tape it? Yes I did"."""
+"""Questions that the speaker answers himself: "Taped? Yep. Rubbed? Nah.", "did I tape it? Yes I did", "how long are the tabs? Four inches"."""
 
 from __future__ import annotations
 
-from logbook.reading.claims import Claim, Open, claim
+import re
+from dataclasses import dataclass, field
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, Open, claim, unit_of
 from logbook.reading.denials import DENIED
+from logbook.reading.fell_short import plain
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
 
 _YES = frozenset("check checked ticked listo lista yes yep yeah yup sure absolutely affirmative done did aye correct right sí si claro seguro simón".split())
 _NO = frozenset("no nope nah negative not nay".split())
 _I_DID = (["i", "did"], ["we", "did"], ["i", "have"], ["it", "is"], ["they", "are"], ["it", "was"], ["i", "sure", "did"], ["it", "sure", "is"])
-_ASKED = ("FILLER", "DET", "IT", "I", "QUESTION", "BE", "ON", "IN", "HAVE", "AND", "ALL", "IN_PLACE", "ASKS", "COMMA", "THIS", "WITH", "DOWN", "YET")
-_MOST = 8  # items of a question that is his own
+_ASKED = (
+    "FILLER", "DET", "IT", "I", "QUESTION", "BE", "ON", "IN", "HAVE", "AND", "ALL", "IN_PLACE", "ASKS", "COMMA", "THIS", "WITH", "DOWN", "YET", "OF", "THROUGH", "UNDER", "INSIDE",
+    "OUTSIDE", "UP", "OUT", "OFF", "FACING", "BOARD", "JOINT", "END", "SIDE_WORD", "AROUND", "OVER", "HAVING",
+)  # fmt: skip
+_MOST = 8  # items of a question that is his own, besides those that name the piece
+_MEASURES = {"length": ("NUM", "LEN", "FRAC"), "count": ("NUM",), "degrees": ("NUM", "DEG", "TEMP_F"), "way": ("IN", "OUT", "INSIDE", "OUTSIDE")}
+_LEADS_IN = ("FILLER", "DET", "HEDGE", "THINK", "IT", "BE", "EVERY", "ON", "ONLY", "THIS", "ALL", "COMMA", "TO", "CLINCHED", "COLD_ON", "TEMP")
+_SAYS_TOO = {"staple_spacing": "stapled", "staple_leg": "stapled", "staple_clinch": "stapled", "sides_stapled": "stapled", "sides_taped": "taped", "cross_tab_length": "cross_tabs", "cross_tab_spacing": "cross_tabs"}
 
 
-def answers(row: Row, cut: tuple[Clause, ...]) -> tuple[list[Claim], set[int]]:
-    """What question and answer state together, and the items they take up."""
-    made: list[Claim] = []
-    spent: set[int] = set()
+@dataclass
+class Answers:
+    claims: list[Claim] = field(default_factory=list)
+    spent: set[int] = field(default_factory=set)  # items that question and answer take up
+    names: set[int] = field(default_factory=set)  # items of a question that name the piece: they are his own
+
+
+def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:
+    """What question and answer state together."""
+    found = Answers()
     for place, clause in enumerate(cut[:-1]):
-        if clause.last >= len(row.items) or clause.last - clause.first > _MOST or not _is_asked(row, clause, cut[place + 1]):
+        if clause.last >= len(row.items) or not _is_asked(row, clause, cut[place + 1]):
             continue
-        acts = [at for at in range(clause.first, clause.last) if row.items[at].concept in DENIED or row.items[at].concept == "C_MASTIC"]
-        others = [at for at in range(clause.first, clause.last) if at not in acts and row.items[at].concept not in _ASKED]
-        reply = cut[place + 1]
-        if row.items[reply.first].concept in ("NO_DAMAGE", "DAMAGE"):
+        if row.items[cut[place + 1].first].concept in ("NO_DAMAGE", "DAMAGE"):
             continue  # "foil's clean, no rips"
-        yes = _reply(row, reply)
-        if len(acts) != 1 or others or yes is None or _asks_another(row, clause):
+        names = _names(row, clause) if row.items[clause.last].concept == "QUERY" else set()
+        if clause.last - clause.first - len(names) > _MOST or _asks_another(row, clause):
             continue
-        at = acts[0]
-        end = reply.last if reply.last - reply.first <= 4 else reply.first + 1
-        if row.items[at].concept == "C_MASTIC":
-            if yes:
-                made.append(claim(row, "closure", "mastic", at, at + 1, hedged=False))
-        else:
-            name, value = DENIED[row.items[at].concept]
-            later = not yes and "YET" in [item.concept for item in row.items[reply.first : reply.last]]
-            opens = (Open("piece", name, row.items[at].start, row.items[end - 1].end),) if later else ()
-            if value is False:
-                made.append(claim(row, name, yes, at, end, hedged=False, opens=opens, pending=later))
-            elif not yes:
-                made.append(claim(row, name, value, at, end, hedged=False))
-        spent.update(range(clause.first, clause.last + 1), range(reply.first, end))
-    return made, spent
+        if _measured(row, clause, cut[place + 1], language, names, found):
+            continue
+        _acted(row, clause, cut[place + 1], language, names, found)
+    return found
+
+
+def _acted(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> None:
+    """ "Did I staple tee six? No sir." """
+    acts = [at for at in range(clause.first, clause.last) if at not in names and (row.items[at].concept in DENIED or row.items[at].concept == "C_MASTIC")]
+    others = [at for at in range(clause.first, clause.last) if at not in acts and at not in names and row.items[at].concept not in _ASKED]
+    yes = _reply(row, reply, language)
+    if not acts or len({DENIED.get(row.items[at].concept) for at in acts}) != 1 or others or yes is None:
+        return
+    at = acts[-1] if "SHOWS" in [row.items[k].concept for k in acts] else acts[0]
+    end = reply.last if reply.last - reply.first <= 4 else reply.first + 1
+    if row.items[at].concept == "C_MASTIC":
+        if yes:
+            found.claims.append(claim(row, "closure", "mastic", at, at + 1, hedged=False))
+    else:
+        name, value = DENIED[row.items[at].concept]
+        later = not yes and "YET" in [item.concept for item in row.items[reply.first : reply.last]]
+        opens = (Open("piece", name, row.items[at].start, row.items[end - 1].end),) if later else ()
+        if value is False:
+            found.claims.append(claim(row, name, yes, at, end, hedged=False, opens=opens, pending=later))
+        elif not yes:
+            found.claims.append(claim(row, name, value, at, end, hedged=False))
+    found.names.update(names)
+    found.spent.update(k for k in range(clause.first, clause.last + 1) if k not in names)
+    found.spent.update(range(reply.first, end))
+
+
+def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> bool:
+    """ "Which way do the staples clinch on branch ten? Inward", "how many sides did I tape? Three"."""
+    if row.items[clause.last].concept != "QUERY" or not language.acts.asks:
+        return False
+    said = plain(row.words(clause.first, clause.last))
+    asked = next(((name, sort) for pattern, name, sort in _asks(language.code) if pattern.match(said)), None)
+    if asked is None:
+        return False
+    name, sort = asked
+    if name == "(listed)":
+        if _reply(row, reply, language) is not False:
+            return False
+        one = claim(row, "closure", "other_tape", clause.first, reply.last, hedged=False)
+        end = reply.last
+    else:
+        at = reply.first
+        while at < reply.last and row.items[at].concept in _LEADS_IN:
+            at += 1
+        if at >= reply.last or row.items[at].concept not in _MEASURES[sort]:
+            return False
+        item, end = row.items[at], at + 1
+        value = ("outward" if item.concept in ("OUT", "OUTSIDE") else "inward") if sort == "way" else item.value.value
+        if sort == "count":
+            if value.denominator != 1 or not 0 <= value <= 4:
+                return False
+            value = int(value)
+        unit = unit_of(item) if sort == "length" else "°C" if getattr(item.value, "unit", None) == "°C" else None
+        hedged = any(row.items[k].concept in ("HEDGE", "THINK") for k in range(reply.first, reply.last))
+        one = claim(row, name, value, at, at + 1, uses=(at,), said_unit=unit, hedged=hedged)
+        too = _SAYS_TOO.get(name)
+        if too is not None and value != 0:
+            found.claims.append(claim(row, too, True, at, at + 1, weak=True, hedged=False))
+    found.claims.append(one)
+    found.names.update(names)
+    found.spent.update(k for k in range(clause.first, clause.last + 1) if k not in names)
+    found.spent.update(range(reply.first, end))
+    return True
+
+
+def _names(row: Row, clause: Clause) -> set[int]:
+    """The items of a question that name the piece: "… on tee six", "… for straight eleven on run five"."""
+    named: set[int] = set()
+    for at in range(clause.first, clause.last):
+        concept, before = row.items[at].concept, row.items[at - 1].concept if at > clause.first else ""
+        if concept.startswith("K_") or concept in ("FITTING", "NUMBER", "MARKED", "RUN", "BRANCH_WORD"):
+            named.add(at)
+        elif concept in ("NUM", "LETTER") and at - 1 in named | ({at - 1} if before == "ON" else set()):
+            named.add(at)
+    return named
+
+
+@cache
+def _asks(code: str) -> tuple[tuple[re.Pattern[str], str, str], ...]:
+    return tuple((re.compile(words), name, sort) for words, name, sort in LANGUAGES[code].acts.asks)
 
 
 def _is_asked(row: Row, clause: Clause, reply: Clause) -> bool:
@@ -68,14 +154,19 @@ def _is_ticked_off(row: Row, clause: Clause, reply: Clause) -> bool:
     return not any(item.concept in DENIED or item.concept in ("CLOSURE", "C_MASTIC", "MARK181", "I", "NUM", "LEN") for item in row.items[reply.last : stop])
 
 
-def _reply(row: Row, clause: Clause) -> bool | None:
-    words = row.text[row.items[clause.first].start : row.items[clause.last - 1].end].lower().replace(",", "").replace(".", "").split()
+def _reply(row: Row, clause: Clause, language: Language) -> bool | None:
+    said = row.text[row.items[clause.first].start : row.items[clause.last - 1].end].lower().replace(",", "").replace(".", "")
+    words = said.split()
     if not words:
         return None
     if words[0] in _YES or words[:2] in (["you", "bet"], ["of", "course"]) or words in _I_DID:
         return True
     if words[0] in _NO or words[:2] in (["left", "them"], ["left", "it"], ["skipped", "them"], ["skipped", "it"], ["forgot", "them"], ["forgot", "it"], ["never", "did"], ["didn't"], ["haven't"], ["las", "dejé"], ["i", "didn't"], ["i", "haven't"], ["we", "didn't"], ["it", "isn't"], ["they", "aren't"]) or words in (["none"], ["skipped"], ["forgot"]) or words[:2] == ["todavía", "no"]:
         return False
+    whole = " ".join(words).replace("’", "'")
+    for value, patterns in ((False, language.acts.says_no), (True, language.acts.says_yes)):
+        if any(re.fullmatch(pattern, whole) for pattern in patterns):
+            return value
     return None
 
 

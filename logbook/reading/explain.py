@@ -32,8 +32,9 @@ def left_alone(reading: Reading) -> tuple[LeftAlone, ...]:
     lexicon = book(reading.language)
     items = compose(itemise(tokens(reading.text), lexicon), reading.text, lexicon.language.letters, lexicon.language.forms)
     row = Row.of(reading.text, items)
-    _, answered = answers(row, clauses(row))
-    row = row.blanked(answered)
+    told = answers(row, clauses(row), lexicon.language)
+    answered = told.spent | told.names
+    row = row.blanked(told.spent)
     why = {at: reason for at, reason in stances(row, lexicon.language).items() if at not in answered}
     why |= {at: "condition" for at in supposed(row, clauses(row), lexicon.language)[0] if at not in why and at not in answered}
     own = row.blanked(why)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, one_left_out, other_things, partly, places, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -34,8 +34,10 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     taken_back, saying_so = withdraws(whole, language, text)
     phrase_at = {at for said in phrases_said(found, job, code) for at, item in enumerate(items) if item.first < said.last and item.last > said.first}
     row = whole.blanked(saying_so | phrase_at)
+    row = row.recoded(side_counts.recodes(row))
     cut = clauses(row)
-    answered, spent = answers.answers(row, cut)
+    told = answers.answers(row, cut, language)
+    answered, spent = told.claims, told.spent
     row = row.blanked(spent)
     cut_up = fell_short.parts(row, cut)
     but_one = one_left_out.places(row)
@@ -49,7 +51,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     away = afar.afar(row, cut_up, language)
     spent |= away.spent
     row = row.blanked(away.spent)
-    not_own = {at: why for at, why in {**stances(row, language), **away.not_own}.items() if at not in spent}
+    not_own = {at: why for at, why in {**stances(row, language), **away.not_own}.items() if at not in spent and at not in told.names}
     supposed, doubted = turned.supposed(row, cut, language)
     doubted |= away.doubted
     not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
@@ -62,16 +64,15 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     row, own = row.blanked({at for at in left_so_at if items[at].concept == "K_HANGER"}), own.blanked(left_so_at)
     in_turns, in_turns_at = whole_turns(row, own, language)
     own = own.blanked(in_turns_at)
-    short, short_at = fell_short.shortfalls(row, own, cut_up, language)
-    waiting, waiting_at = fell_short.waits(row, own.blanked(short_at), cut_up, language)
-    short, short_at = [*short, *waiting], short_at | waiting_at
+    short, short_at = not_happened.short_of_done(row, own, not_own, cut, cut_up, language)
     left = undone(own.blanked(short_at), cut, language)
     undone_at = [
         (replace(one, name="(nothing)") if fell_short.set_right(cut_up, at, language) else one, at) for one, at in partly.undoings(row, own.blanked(short_at), cut)
     ]
     left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in but_one}), cut), *partly.half_done(own.blanked(short_at), cut)]
+    sided, sided_at = side_counts.counts(row, own.blanked(left.plans), cut_up, language)
     stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
-    headed = row.blanked({at for at in not_own if at not in of_piece} | (turned_at - of_piece)).blanked(left.plans | staples.side_counts(row))
+    headed = row.blanked({at for at in not_own if at not in of_piece} | (turned_at - of_piece)).blanked(left.plans | staples.side_counts(row) | sided_at)
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
@@ -89,6 +90,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         claims += run(frames, stated, taken)
     claims += sizes.sizes(stated, taken)
     claims += places.places(stated)
+    claims += side_counts.beside(sided, claims, row)
     claims += moves.room(row, stated, cut, language, taken)
     claims = moves.sided(stated, claims)
     claims += told_acts.told(row, stated, cut_up, language)

@@ -20,8 +20,8 @@ def _owner(found: Found) -> str | None:
         concept = items[at].concept
         if concept in _OWNERS:
             return _OWNERS[concept]
-        if concept.startswith("K_") and concept != "K_HANGER":
-            break
+        if concept.startswith("K_") and concept != "K_HANGER" and items[at - 1].concept not in ("ON", "OF", "IN"):
+            break  # but not where it only tells where the thing is: "how long are the tabs on tee six? Four. Every eight"
     for at in range(found.last, min(len(items), found.last + 3)):
         if items[at].concept in _OWNERS:
             return _OWNERS[items[at].concept]

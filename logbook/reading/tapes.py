@@ -139,7 +139,7 @@ def _went_on(found: Found):
 
 def _laid_on(found: Found):
     """ "181A-P went on at forty-two degrees" """
-    if found.row.words(found.at("v"), found.at("v") + 1).lower() == "went":
+    if found.row.words(found.at("v"), found.at("v") + 1).lower() in ("went", "went down"):
         yield found.claim("taped", True, group="w", weak=True)
 
 
@@ -192,6 +192,7 @@ FRAMES = (
     Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
     Frame("(?P<w>TAPE (?:BE|FILL|BACK|MOVE){1,3} ON) (?=SEP|$|FILLER|WORD|AND)", _went_on),
+    Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE_DOWN))", _laid_on),
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=(?:ON|FILL|HEDGE|TEMP){0,3} (?:DEG|TEMP_F|LEN|SEP|$))", _laid_on),
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=DET? (?:KIND|FITTING|NUMBER|NUM|MARKED|IT|THIS))", _laid_on),
     Frame("(?:FILLER|I|WHEN) DET? (?P<w>MARK181 ON) (?=SEP|$|AND)", _put_on),

@@ -1,0 +1,135 @@
+"""The forms in which English names an act, and the frames that deny, half do or put off any of them: "stapling got skipped", "before I could trim it"."""
+
+from __future__ import annotations
+
+from logbook.languages.language import ActWords
+
+_GLASS = (
+    r"(?:(?:extra|excess|surplus|left-?over|overhanging|protruding|loose|spare|ragged|stray)(?: bit of| piece of| strip of| fuzzy| pink| yellow)? (?:insulation|fiber ?glass|glass|fib(?:er|re)s?|fluff|fuzz|wool|stuffing|material)"
+    r"|(?:the )?(?:extra|excess|surplus)(?= (?:insulation |glass )?(?:at|on|where|inside|by) (?:the|my|that) cut))"
+)
+_WHO = r"(?:i|we|he|she|they|anybody|anyone|anybody else|my \w+|the \w+)"
+_OF_4 = r"(?: (?:out )?(?:of|in)(?: the| its| all| his| my)?(?: four| 4)| ?/ ?4)?(?: of (?:the|its|my))?(?: (?:whole|long|short|flat|full|outside|main))?"
+_ELSE = r"(?:the |its )?(?:other|remaining)"
+_PART = r"(?:cut|end|side|seam|edge|half|joint|corner|panel|cheek|face|part)"
+_GONE = (
+    r"(?:skipped|omitted|missed(?! (?:the|a|it|my|one|two|some))|forgotten|forgot|left out|left off|left undone|overlooked|neglected|bypassed|passed over|let slide|not done|never done|undone|ignored|blown off|dropped|a no-go|nonexistent|none|nil|zero)"
+)
+_COULD = r"(?:could|can|got to|get to|got a chance to|had a chance to|got the chance to|had the chance to|had time to|got around to|was able to|were able to|managed to|finished|got done|got started|started|got any|ever got to|even got to)"
+_SKIPS = (
+    r"(?:let (?:slide|go)|skipped|skip|passed on|forgot|left out|left off|left undone|missed|blew off|omitted|never got to|didn't get to|didn't do|didn't bother with|never bothered with|never did|gave up on|bailed on|ditched|ignored|overlooked|neglected|had no time for|didn't have time for)"
+)
+_FAILS = (
+    r"(?:forgot(?: all about)?|neglected|failed|omitted|didn't think|never thought|didn't bother|never bothered|never managed|didn't manage|wasn't able|weren't able|had no time|had no way|had no chance|never got (?:time|a chance|the chance|around)|never remembered|didn't remember|"
+    r"didn't have time|didn't have a chance|didn't get (?:time|a chance|the chance|around)|never took the time|didn't take the time|couldn't be bothered|too lazy|no time|too rushed)"
+)
+
+ENGLISH_ACTS = ActWords(
+    forms=(
+        ("stapled", r"(?:staples?|stapling|stitching)", r"(?:re-?staple|staple|shoot (?:it|them|the flap|that flap|staples|a staple|any staples)|run the stapler|put (?:the |any |a |some )?staples?)", r"(?:stapling|shooting (?:it|the flap|staples))", r"(?:stapled|stitched)"),
+        ("taped", r"(?:tape|taping)", r"(?:re-?tape|tape(?! (?:measure|gun))|(?:lay|put|run|get) (?:the |any |some |my )?tape)", r"(?:taping)", r"(?:taped)"),
+        ("rubbed_down", r"(?:rubbing(?: down| it down| out)?|rub-?downs?|rub downs?|rub|burnish(?:ing)?|squeegee(?:ing)?)", r"(?:rub|burnish|squeegee|run the squeegee|get the squeegee|press it down|press down the tape)", r"(?:rubbing|burnishing|squeegeeing)", r"(?:rubbed|burnished|squeegeed)"),
+        ("surface_clean", r"(?:wip(?:e|ing)(?: down| off)?|wipe-?down|cleaning|dusting)", r"(?:wipe|dust|clean (?:it|off|the (?:facing|board|foil|surface|dust|joint|seam|face))|blow (?:it|the (?:dust|facing)) off|get the dust off)", r"(?:wiping|dusting|cleaning (?:it|the (?:facing|board|foil|surface|joint|seam)))", r"(?:wiped|dusted|cleaned)"),
+        ("preheated", r"(?:pre-?heat(?:ing)?|warm(?:ing)?-?up|warming|ironing)", r"(?:pre-?heat|warm|heat|iron)", r"(?:pre-?heating|warming|heating|ironing)", r"(?:pre-?heated|warmed|heated|ironed)"),
+        ("trimmed", r"(?:trimming|trim)", rf"(?:trim|shave|(?:cut|slice|pull|clean|knock|take|carve|scrape) (?:away |off |out |back )?(?:all )?(?:of )?(?:the |that |any |my )?{_GLASS}|remove (?:the |that |any )?{_GLASS})", rf"(?:trimming|shaving|(?:cutting|pulling|removing)(?: away| off| out)? (?:the |that |any )?{_GLASS})", r"(?:trimmed|shaved)"),
+        ("cross_tabs", r"(?:(?:cross[- ]?)tabs?|tabs)", r"(?:(?:put|cut|make|add|lay) (?:on |in |the |any |some |my )*(?:cross[- ]?)?tabs?)", r"(?:(?:putting|cutting|making|adding) (?:on |in |the |any )*(?:cross[- ]?)?tabs?)", r"(?:tabbed)"),
+    ),  # fmt: skip
+    hints=(
+        r"skip|omit|miss|forg|lef|leav|overlook|neglect|bypass|slide|let go|undone|n't|\bno[tn]?\b|none|never|nil|zero|\bnobody|without|before|\bun[a-z-]+ed|\bnon|only|just|half|list|agenda|owe|due|short|lack|want|wait|need|has to|have to|got to|gotta|"
+        r"next|follow|yet|still|shift|'ll|will|going|gonna|should|can|could|supposed|meant|extra|excess|surplus|over|loose|spare|ragged|stray|protrud|iron|torch|heat|cold|scrim|weave|pattern|dust|dirt|grit|grease|oil|mud|grim|film|powder|soot|spray|"
+        r"flap|tab|nothing|fail|bother|time|chance|remember|lazy|rush|one|most|some|part|stay|stick|poke|hang|gone|to[- ]?do|open|punch|remain|outstand|pending|unfinish|incomplete|tomorrow|frost|dew|wet|moist|damp|condens"
+    ),
+    undone=(
+        rf"(?:the |my |any |that |all )*{{noun}}(?: (?:it|them|down|inside|out|up|off|part|step|job|work|of it|the \w+))*(?: (?:also|just|all|then|simply))?(?:(?: is| was| were| are| got| gets|'s| ended up| had been| has been))* (?:just |all |plain |also )?{_GONE}(?! (?:on|at) (?:the|one|two|a couple))\b",
+        r"{noun}(?: (?:down|it|inside|part|step))*(?: just| simply)? (?:never|didn't|did not|hasn't|has not|haven't|don't|doesn't) (?:ever |even |actually )?(?:happen(?:ed)?|took place|take place|get done|got done|gotten done|occur(?:red)?)\b",
+        rf"(?:the |my |any )?{{noun}}(?: down| part| step)? (?:i|we|he|they)(?:'ll admit i| had to| just| kinda| kind of| plain| went and| sort of)* {_SKIPS}\b",
+        r"(?:no|zero|nil|minus|sans|not any|skipped(?: out)?(?: on)?|skip|forgot(?: all)?(?: about)?|passed on|blew off|bailed on|left out|never did|did no|did zero|didn't do|didn't get to|omitted|never got to|got no|had no|hasn't had(?: any)?|haven't done|gave it no|no sign of|didn't bother with|let slide)(?: the| a| any| all the| that| my)? {doing}\b",
+        r"without (?:so much as |even |ever |any |first )?(?:a )?{doing}\b",
+        rf"before {_WHO}(?: ever| even| really)? {_COULD} (?:\w+ )?(?:{{verb}}|{{doing}}|{{noun}})\b",
+        r"(?<![\w'])(?:un|non)-?(?!stapled|taped){done}\b(?! (?:space|building|room|area|shop|garage|basement|attic|warehouse|side of|floor|house))",
+        rf"{_FAILS} (?:back )?(?:to )?(?:even |really |ever )?{{verb}}\b",
+        rf"{_FAILS} {{doing}}\b",
+        r"(?:meant|supposed|told|asked|going|fixing|wanted) to {verb}\b[^.;]*\b(?:didn't|never|did not|without doing|hasn't|forgot|went home|left early|and nobody|no one|couldn't|ran out of)\b",
+        r"never (?:had|seen|saw|gotten|got|felt) (?:a |any |so much as a |the )?{noun}\b",
+        r"(?:left|leaving|put|sent|built|closed|went|goes)(?: it| that| them| the \w+)?(?: up| out| together)? (?:un|non)-?(?!stapled|taped){done}\b",
+    ),
+    partly=(
+        rf"{{done}} (?:just |only |up |down )*(?:the )?(?:one|first|near|top|left|right|long|short|front|bottom|outside|inside) {_PART}(?: of [\w -]+?)? (?:and|but) (?:not|left|missed|skipped|never (?:got|did)|didn't (?:get|do)|forgot) (?:the |that )?(?:other|others|second|far|back|bottom|rest|last|opposite|top|short|long|inside|outside)\b",
+        r"half (?:of )?[\w· -]{1,40}?(?:is|was|got|'s|are) {done} and (?:the )?(?:other )?half (?:ain't|isn't|is not|wasn't|aren't|not|didn't|don't|hasn't)",
+        r"(?:only|just) (?:got |put |shot |had )*(?:about |maybe )?(?:a handful|a couple|a few|a dozen|one or two|two or three|three or four|half a dozen) (?:of )?{noun}\b",
+        r"{done} (?:about |maybe |roughly |only )*(?:half|part|most|a third|two thirds|three quarters|a quarter|some) of (?:it|them|the \w+)\b",
+    ),
+    to_do=(
+        r"(?:hasn't|haven't|has not|have not) (?:had|seen|gotten|got|felt) (?:a |any |so much as a |the )?{noun}\b",
+        r"(?:the |my )?{noun}(?: (?:down|it|them|inside|the \w+|off|up|out))*(?: (?:is|are|'s|stays|goes))* (?:still |all )?(?:on (?:my|the|our|tomorrow's|his) (?:to-?do |punch |punch-?|to do )?list|on the agenda|on deck|still (?:to come|to do|ahead|pending|waiting|left|open)|left to do|next up|up next|to come|to follow|not (?:done )?yet|for tomorrow|tomorrow's (?:job|work|problem)|a job for (?:tomorrow|later|monday))\b",
+        rf"(?:(?:second|night|day|next|third|first|other|late|swing) shift|{_WHO}|somebody|someone)(?:'ll|'s going to|'s gonna| will| has to| have to| needs to| need to| gotta| got to| is gonna| is going to| still has to| still needs to| still have to| should| can| is supposed to)+(?: (?:finish|do|come back and|go back and|get|come|go|still|also|start|handle|take care of))* (?:the |up |on )?(?:{{doing}}|{{verb}}|{{noun}})\b",
+        r"(?:still |yet )?owes?(?: it| them| you| me| us| the \w+)? (?:a |the |its |some |another )?(?:good |full |real |proper |hard )?{noun}\b",
+        r"(?:still |yet )?(?:due|short|lacking|wanting|awaiting|waiting on|waiting for|in need of|needs|needing|could use|wants) (?:for )?(?:a |its |the |some )?(?:good |full |real |proper |hard )?{doing}\b",
+    ),
+    lists=r"(?:still |what's |the |things |stuff )*(?:to[- ]?do|left to do|left|open items?|punch list|remaining|outstanding|not done(?: yet)?|undone|pending|unfinished|yet to do|incomplete)(?: list| on it| on this one| still| yet| is| are)?",
+    of_one=(
+        ("trimmed", False, rf"(?:left|leaving|leave)(?: all)?(?: of)? (?:the |that |some |a little |a bit of |my )?{_GLASS}"),
+        ("trimmed", False, rf"{_GLASS}(?: [\w'-]+){{0,9}}? (?:(?:is|was|are|'s|got|i|we) )*(?:left (?:on|in|there|hanging|inside|at|behind|alone)|still (?:in|on|there|hanging|inside|sticking|at)|stays|stayed|(?:hanging|sticking|poking) (?:out|off|over|in|at|there)|(?:never|wasn't|weren't|isn't|aren't|not|didn't get|never got|haven't|hasn't been|didn't)(?: \w+)? (?:removed?|trim(?:med)?|cut|shaved?|taken|took|take|pull(?:ed)?|clean(?:ed)?|touch(?:ed)?|bother(?:ed)?))\b"),
+        ("trimmed", False, rf"(?:never|didn't|did not|haven't|couldn't|can't) (?:\w+ )?(?:cut|shave|shaved|remove|removed|pull|pulled|clean|cleaned|knock|take|took|taken|dig|dug|slice|sliced|touch|touched|get)(?: away| off| out| back| up| at)* (?:the |that |any |all the )?{_GLASS}"),
+        ("trimmed", False, rf"(?:there's|there is|got|has|have|still|some|with)(?: (?:still|some|a bit of|a lot of|the|a little|all the|all that))* {_GLASS}(?: (?:still|left|in|on|at|inside|there|where|hanging|sticking|by))"),
+        ("trimmed", True, rf"(?:cut|shaved|trimmed|pulled|took|cleaned|removed|sliced|knocked|dug|scraped|carved)(?: (?:away|off|out|back|up|all))* (?:the |that |my |all the |all that )?{_GLASS}"),
+        ("trimmed", True, rf"{_GLASS}(?: (?:at|on|inside|by) (?:the|my|that) \w+)?(?: (?:is|was|are|'s|all|got|has been))* (?:trimmed|removed|cut (?:off|away|out|back)|shaved(?: off| away)?|gone|cleaned (?:out|up|off)|pulled(?: out)?|taken (?:off|out)|sliced off)\b"),
+        ("preheated", False, r"no (?:heat|iron|torch)(?: at all)? (?:on|to|went on|touched|put to) (?:it|the (?:board|facing|foil|joint|seam|surface)|this one)"),
+        ("preheated", False, r"(?:no|without (?:an?|the|any)) (?:iron|torch|heat gun|heater)(?: and|,|/| or)* (?:no |an? |any )?(?:iron|torch|heat gun|heater|heat|nothing)"),
+        ("preheated", False, r"(?:not|never|nobody|no one|nothing(?: was| got)?|wasn't|weren't|nor) (?:been |even |ever |pre)?(?:warmed|heated|ironed)\b(?! (?:enough|all the way))"),
+        ("preheated", False, r"(?:stone|ice|dead) cold(?: facing| board| surface)?(?: no heat)?$"),
+        ("scrim_shows", False, r"(?:can't|cannot|can not|couldn't|could not|cant|couldnt|don't|didn't|never could|never|hard to|barely) (?:really |even |quite |hardly )?(?:see|make out|read|find|feel|tell|get|pick out|raise)(?: (?:any|the|a bit of|much of the|much|that))* (?:scrim|weave|pattern|threads)(?! (?:number|code))"),
+        ("scrim_shows", False, r"(?:the |that )?(?:scrim|weave(?: of the scrim)?|(?:scrim |facing )?pattern)(?:'s| is| stays| stayed| was| remains| keeps| looks)* (?:still )?(?:hidden|invisible|covered|buried|lost|not (?:there|visible|showing|through|coming)|hiding|gone|smooth(?:ed)? over|out of sight|nowhere to be seen|nowhere|blind)"),
+        ("scrim_shows", False, r"(?:no|zero|not any|without any|not a bit of|hardly any|no sign of(?: the| any)?) (?:scrim|weave)(?: (?:pattern|lines?|showing|shows?|visible|through|at all|coming through|in sight|yet|there|under|to be seen))*$"),
+        ("scrim_shows", False, r"(?:scrim|weave)(?: pattern)? (?:won't|wouldn't|will not|refuses to|refused to|never|fails to|failed to|doesn't|didn't|does not|did not|isn't|wasn't|hasn't|ain't) (?:want to )?(?:come|came|show|showed|shown|showing|print|read|pop|appear|telegraph|coming|raise|rise)\b"),
+        ("surface_clean", False, r"(?:tap(?:e|ed|ing)|stuck|stuck it|laid|put|went|slapped|right|down|181a-?p|mastic)(?: (?:it|the tape|tape|with [\w -]{2,12}?|right|straight|on|down|directly))* (?:over|on top of|on|onto|to|across) (?:all )?(?:the |that |some |a (?:film|layer|coat) of |all that |a )?(?:dirty |wet |fine |drywall |concrete |metal |sheetrock |loose |light |greasy |muddy )*(?:dust|saw-?dust|dirt|grit|grease|oil|mud|grime|film|frost|dew|condensation|moisture|damp|powder|overspray|soot|dusty|dirty|greasy|oily|grimy|muddy|wet)\b(?! (?:free|cover))"),
+        ("surface_clean", False, r"(?:dust|saw-?dust|dirt|grit|grease|oil|mud|grime|powder|soot|overspray)(?: \w+){0,4} (?:on|all over|over|under) (?:it|everything|the (?:facing|board|foil|joint|seam|surface|tape|face|jacket))\b[^.;]*\b(?:tape|taped|taping|stuck|closed)\b(?! (?:off|up the room))"),
+        ("surface_clean", False, r"(?:facing|foil|board|surface|joint|seam|face|jacket)(?:'s| is| was| were| stayed| had)*(?: still| a bit| a little| kind of| kinda| pretty| all| real| too| never| some)* (?:grimy|gritty|dusty|dirty|greasy|oily|filthy|sooty|muddy|dust on it|dirt on it|grease on it|oil on it)\b"),
+        ("surface_clean", False, r"(?:didn't|did not|never|couldn't|not|nobody|wasn't|weren't|forgot to|no time to|hasn't been) (?:\w+ )?(?:wipe|wiped|dust|dusted|clean|cleaned)(?: (?:it|the|off|down|any of it|anything)){0,2}"),
+        ("staple_flap", False, r"flap-?less|(?:knifed|cut|sliced|trimmed|tore|ripped|hacked|lopped|shaved) (?:the |my |that |its |off the )*(?:stapling |staple )?flap(?: (?:right |clean )?(?:off|away))?|without (?:a|any|the) (?:stapling |staple )?flap|(?:in place of|instead of|in lieu of|where there's no) (?:the |a )?flap"),
+        ("cross_tabs", False, r"tab-?less|(?:no|without(?: any)?|never (?:made|put|cut|did)(?: any)?|didn't (?:make|put|cut|do)(?: any| on any)?|zero|skipped(?: the)?|omitted(?: the)?|put no|made no|used no|forgot(?: the)?) (?:cross[- ]?)?tabs\b(?! (?:needed|required|necessary|bent|down|up|standing|left|loose|over))"),
+        ("stapled", False, r"(?:nothing|not a thing|not one)(?: \w+)? (?:shot|stapled|punched|driven|put) (?:through|in|into) (?:it|the flap|there)|stapled (?:nothing|none of it|nowhere)|(?:no|zero|without|not one|not a) (?:single )?staples? (?:in|on|to|holding|through|at all|anywhere|put|went)\b"),
+    ),
+    needless=r"^(?: (?:was|were|is|are|isn't|wasn't))?(?: \w+)? ?(?:needed|required|necessary|called for|to do|problem|problems|trouble|issues?|short|missing|left (?:on|in) (?:the|my))\b",
+    waits_for=r"\b(?:had to|have to|needed to|need to|wait(?:ed|ing)?|first|dry|dried|until)\b",
+    a_side=r"\b(?:fourth|last|third|other|one|wall|back|far|near|top|bottom|left|right|single|\w+) sides?\b",
+    unlisted=(
+        r"(?:un-?listed|un-?marked|un-?rated|un-?labell?ed|no-?name|no name|off-?brand|general purpose|un-?branded|non-?listed|non-?ul|bargain|home center|blank)(?: \w+){0,2} (?:tape|roll|foil|stuff|kind|junk)\b|(?:tape|roll|foil|stuff)(?:'s| is| was)? (?:un-?listed|un-?marked|un-?rated|un-?labell?ed|no-?name|off-?brand|blank)\b",
+        r"(?:no|not(?! on)|isn't|ain't|wasn't|without|aren't|doesn't|didn't|don't|couldn't|never|zero|nor|lacks|missing|has none of the)(?: \w+){0,4}? (?:ul(?:[- ](?:listed|listing|mark|label|number|stamp|rating|rated|anything|tag|sticker))?|listing|listed(?! (?:on|in|at))|181(?! ?a? ?-? ?[phm]\b)(?: \w+)?|rated for|rating)\b",
+        r"(?:mark|print|printing|stamp|number|listing|label)s? (?:on|of|for) (?:the |that |my )?(?:tape|roll|backing)(?:'s| is| was| are)? (?:gone|missing|blank|none|not there|worn off|unreadable)|(?:backing|liner|roll|tape)(?: on (?:the|that) roll)?(?:'s| is| was) (?:blank|bare|unmarked|plain)\b",
+        r"181 ?b\b",
+        r"(?:search|look|check|hunt|turn|read)(?:ed)? .{0,40}\b(?:ul|181|listing)\b.{0,25}\b(?:came up empty|found (?:nothing|none)|nothing|no luck|not there|couldn't find)\b",
+    ),
+    asks=(
+        (r"(?=.*\b(?:stapl|fastened|shot))(?=.*how many (?:of the |of its )?sides)", "sides_stapled", "count"),
+        (r"(?=.*\btap(?:e|ed|ing)\b)(?=.*how many (?:of the |of its )?sides)", "sides_taped", "count"),
+        (r"(?=.*\bsides\b)(?=.*\b(?:stapled|stapling|staples)\b)(?!.*\b(?:did|do|is|are|was|were|have)\b)", "sides_stapled", "count"),
+        (r"(?=.*\bsides\b)(?=.*\b(?:taped|taping|tape)\b)(?!.*\b(?:did|do|is|are|was|were|have)\b)", "sides_taped", "count"),
+        (r"(?=.*\btabs?\b)(?=.*\b(?:how (?:far apart|close|often|many inches)|spacing|spaced|apart|centers|on center)\b)", "cross_tab_spacing", "length"),
+        (r"(?=.*\btabs?\b)(?=.*\b(?:how long|length|long|how big)\b)", "cross_tab_length", "length"),
+        (r"(?=.*\bstapl)(?=.*\b(?:how long|leg|legs|length|what size)\b)", "staple_leg", "length"),
+        (r"(?=.*\bstapl)(?=.*\b(?:how far apart|how close|how often|spacing|spaced|apart|pitch|centers|on center|how many inches|every what)\b)", "staple_spacing", "length"),
+        (r"(?=.*\b(?:tape|roll|181\w*)\b)(?=.*\b(?:how wide|width|wide)\b)", "tape_width", "length"),
+        (r"(?=.*\b(?:temp|temperature|degrees|how (?:cold|warm|hot)|thermometer)\b)(?!.*\b(?:inside|in) the duct\b)", "surface_temperature", "degrees"),
+        (r"(?=.*\b(?:clinch|clinched|legs|staples)\b)(?=.*\b(?:which way|what way|which direction|inward or outward|in or out|point|curl|fold)\b)", "staple_clinch", "way"),
+        (r"(?=.*\b(?:mark|ul|listed|listing|label|181|stamp|number)\b)(?=.*\b(?:tape|roll|backing|foil)\b)", "(listed)", "yes"),
+    ),
+    says_no=(
+        r"(?:no|nope|nah|negative|never|none|not|nay|neither)(?: sir| ma'am| boss| chief| way| dice| joy| luck| time| chance| idea)?(?: (?:not|i|it|we|they) .*)?",
+        r"(?:(?:i|we|it|they|he|she|there|that|this one|the \w+)(?:'d| just| sure| plain| really)? )?(?:didn't|did not|don't|do not|doesn't|does not|isn't|is not|wasn't|was not|aren't|are not|haven't|have not|hasn't|ain't|couldn't|can't|never (?:did|was|got|have|happened|got to it|got around)|won't|forgot|skipped|missed|left|ran out|passed|blew (?:it|that) off)(?: \w+){0,4}",
+        r"(?:i |we )?(?:let (?:it|that) slide|plumb forgot|clean forgot|forgot all about it|skipped (?:it|them|'em|that)|forgot (?:it|them|'em|to)|missed (?:it|them)|there isn't one|there aren't any|there's none)(?: .*)?",
+    ),
+    says_yes=(
+        r"(?:(?:i|we|it|they|he|she|this one) )(?:sure |really |just )?(?:did|do|does|is|are|was|were|have|has)(?: (?:now|all of it|all of them|every bit|all around|too|it|that))*",
+    ),
+    sides=(
+        *((four - less, False, rf"(?:all |the |its )*(?:{word}|{four}) sides? (?:minus|less|but|except|short|all but)(?: for)?(?: the)? (?P<minus>one|two|1|2)") for four, word in ((4, "four"),) for less in (0,)),
+        *((n, False, rf"(?:{words}){_OF_4}(?: sides?|(?<=4) ?sides?)") for n, words in ((1, "one|1|a single|a lone|single"), (2, "two|2|a pair of|a couple|a couple of|couple of|both"), (3, "three|3"), (4, "four|4|all"))),
+        *((n, False, rf"(?:{words})(?: (?:out )?of(?: the| its)? (?:four|4)| ?/ ?4)") for n, words in ((1, "one|1"), (2, "two|2"), (3, "three|3"), (4, "four|4"))),
+        *((n, False, rf"sides? (?:stapled|taped|staples|tape|stapling|taping|done)[: =]*(?:{words})") for n, words in ((1, "one|1"), (2, "two|2"), (3, "three|3"), (4, "four|4"))),
+        *((n, True, rf"{_ELSE} (?:{words})") for n, words in ((1, "one|1|side"), (2, "two|2|pair"), (3, "three|3"))),
+    ),
+    numbers=(("one", 1), ("two", 2), ("1", 1), ("2", 2)),
+    stands_for_act=r"\b(?:did|done|do|have|has|had|got|get|is what|are|is|was|were|only|just)\b",
+    denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|\w+n't)(?![\w'])",
+)  # fmt: skip

@@ -1,0 +1,176 @@
+"""Acts told by their names and not by a sentence of their own: "stapling got skipped", "before I could trim it", "a rubdown is on my list".
+
+One frame is read for every act: the forms of an act and the frames are data of the language (`ActWords`).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.denials import DENIED
+from logbook.reading.fell_short import _NOT, Part, is_mended, plain, shortfalls, waits
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+
+_FORMS = ("noun", "verb", "doing", "done")
+_NAMES_IT = ("FITTING", "NUMBER", "MARKED", "RUN")
+_THEIRS = re.compile(r"\b(?:his|her|hers|their|theirs)\b")
+_CLOSING = ("TAPE", "TAPED", "MARK181", "CLOSURE", "C_MASTIC", "MOVE", "MOVE_DOWN", "ON", "DOWN")  # "tape went down over dust": it did go down
+_BY_SIDES = ("stapled", "taped", "rubbed_down")
+_ONLY_ACTS = ("DET", "AND", "COMMA", "FILLER", "IT", "DOWN", "ALL", "BE", "STILL", "WORD")
+
+
+def short_of_done(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...], cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
+    """All that is told of acts that were not done, or not all the way, without a sentence of their own."""
+    short, short_at = shortfalls(row, own, cut_up, language)
+    waiting, waiting_at = waits(row, own.blanked(short_at), cut_up, language)
+    named, named_at = told_by_name(row.blanked(short_at | waiting_at), own, why, cut, cut_up, language)
+    return [*short, *waiting, *named], short_at | waiting_at | named_at
+
+
+def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...], cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
+    """What is said so of every act, and the items that say it."""
+    made: list[Claim] = []
+    spent: set[int] = set()
+    if not language.acts.forms:
+        return made, spent
+    for place, clause in enumerate(cut):
+        first = next((at for at in range(clause.first, clause.last) if not row.is_blank(at)), None)
+        reason = why.get(clause.last - 1)
+        if first is None or reason in ("question", "condition", "reminder", "drawing"):
+            continue
+        said = plain(row.words(clause.first, clause.last))
+        if not _hints(language.code).search(said):
+            continue
+        for one, used in _said(row, cut, place, said, reason == "other", cut_up, language):
+            if spent.isdisjoint(used):
+                made.append(one)
+                spent.update(used)
+    unmarked, unmarked_at = _unlisted(row, own, cut, language)
+    return [*made, *unmarked], spent | unmarked_at
+
+
+def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, language: Language) -> Iterator[tuple[Claim, set[int]]]:
+    clause = cut[place]
+    if theirs and _THEIRS.search(said):
+        return
+    listed = re.fullmatch(language.acts.lists, said) if language.acts.lists else None
+    if listed is not None and clause.last < len(row.items) and row.text[row.items[clause.last].start : row.items[clause.last].end] in (":", "-", "–", "—", "="):
+        yield from _listed(row, cut, place)
+        return
+    for how, pattern in _frames(language.code):
+        for match in pattern.finditer(said):
+            name = _act(match, language)
+            if name is None or _NOT.search(" ".join(said[: match.start()].split()[-4:])) or re.match(language.acts.needless, said[match.end() :]):
+                continue
+            if how == "undone" and match.group().startswith("before") and re.search(language.acts.waits_for, said[: match.start()]):
+                continue
+            first, last = _items(row, clause, match)
+            used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM")}
+            if how == "to_do":
+                start, end = row.items[first].start, row.items[last - 1].end
+                yield claim(row, name, False, first, last, opens=(Open("piece", name, start, end),), pending=True, hedged=False), used
+            elif not _mended(row, cut_up, first, language):
+                yield claim(row, name, False, first, last, part="side" if how == "partly" or (name in _BY_SIDES and re.search(language.acts.a_side, said)) else "", hedged=False), used
+    if theirs:
+        return
+    for name, value, pattern in _of_one(language.code):
+        match = pattern.search(said)
+        if match is None or (value and _NOT.search(said[: match.start()])) or (not value and _NOT.search(" ".join(said[: match.start()].split()[-3:]))):
+            continue
+        if re.match(language.acts.needless, said[match.end() :]):
+            continue
+        first, last = _items(row, clause, match)
+        if not value and _mended(row, cut_up, first, language):
+            continue
+        used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name == "surface_clean" else ()))}
+        yield claim(row, name, value, first, last, hedged=False), used
+
+
+def _listed(row: Row, cut, place: int) -> Iterator[tuple[Claim, set[int]]]:
+    """ "To do: tape, rub": each act of the list is still to do."""
+    first = cut[place].first
+    for clause in cut[place + 1 : place + 5]:
+        acts = [at for at in range(clause.first, clause.last) if row.items[at].concept in DENIED and DENIED[row.items[at].concept][1] is False]
+        if clause.sentence != cut[place].sentence or not acts or any(row.items[at].concept not in _ONLY_ACTS for at in range(clause.first, clause.last) if at not in acts):
+            return
+        start, end = row.items[first].start, row.items[clause.last - 1].end
+        for at in acts:
+            name = DENIED[row.items[at].concept][0]
+            yield claim(row, name, False, at, at + 1, opens=(Open("piece", name, start, end),), pending=True, hedged=False), {at}
+
+
+def _mended(row: Row, cut_up, first: int, language: Language) -> bool:
+    place = next((k for k, part in enumerate(cut_up) if part.first <= first < part.last), None)
+    return place is not None and is_mended(cut_up, place, language)
+
+
+def _items(row: Row, clause: Clause, match: re.Match[str]) -> tuple[int, int]:
+    """The items that the match is in, first to last - 1."""
+    start = row.items[clause.first].start
+    first = next(at for at in range(clause.first, clause.last) if row.items[at].end > start + match.start())
+    last = next((at for at in range(first + 1, clause.last) if row.items[at].start >= start + match.end()), clause.last)
+    return first, last
+
+
+def _act(match: re.Match[str], language: Language) -> str | None:
+    for form in _FORMS:
+        if form in match.re.groupindex and match.group(form) is not None:
+            return next((name for name, pattern in _forms(language.code, form) if pattern.fullmatch(match.group(form))), None)
+    return None
+
+
+@cache
+def _forms(code: str, form: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
+    at = _FORMS.index(form) + 1
+    return tuple((row[0], re.compile(row[at])) for row in LANGUAGES[code].acts.forms)
+
+
+@cache
+def _frames(code: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
+    acts = LANGUAGES[code].acts
+    said = {form: f"(?P<{form}>{'|'.join(row[at] for row in acts.forms)})" for at, form in enumerate(_FORMS, 1)}
+    made = []
+    for how in ("to_do", "partly", "undone"):
+        for frame in getattr(acts, how):
+            for form, words in said.items():
+                frame = frame.replace("{" + form + "}", words)
+            made.append((how, re.compile(rf"(?<![\w'])(?:{frame})")))
+    return tuple(made)
+
+
+@cache
+def _of_one(code: str) -> tuple[tuple[str, bool, re.Pattern[str]], ...]:
+    return tuple((name, value, re.compile(rf"(?<![\w'])(?:{words})")) for name, value, words in LANGUAGES[code].acts.of_one)
+
+
+@cache
+def _hints(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].acts.hints)
+
+
+def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> tuple[list[Claim], set[int]]:
+    """ "no UL mark on it", "some off-brand roll": tape without a listing; where a mark that is one was said, that one counts."""
+    made: list[Claim] = []
+    spent: set[int] = set()
+    for clause in cut:
+        if own.is_blank(clause.first) and own.is_blank(clause.last - 1):
+            continue
+        said = plain(row.words(clause.first, clause.last))
+        match = next((m for pattern in _no_listing(language.code) if (m := pattern.search(said)) is not None), None)
+        if match is None:
+            continue
+        first, last = _items(row, clause, match)
+        made.append(claim(row, "closure", "other_tape", first, last, hedged=False))
+        spent.update(at for at in range(first, last) if row.items[at].concept not in ("TAPE", "TAPED", "I", "MARK181"))
+    return made, spent
+
+
+@cache
+def _no_listing(code: str) -> tuple[re.Pattern[str], ...]:
+    return tuple(re.compile(rf"(?<![\w'])(?:{words})") for words in LANGUAGES[code].acts.unlisted)

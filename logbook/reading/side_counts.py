@@ -1,0 +1,119 @@
+"""On how many sides an act was done, wherever in its sentence the count stands: "three sides got their tape", "two sides is what it got".
+
+A count is of the act in its own words, else of the act last named in the sentence; a count that is denied counts nothing.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim
+from logbook.reading.fell_short import Part
+from logbook.reading.grammar import Row
+
+_ACTS = {"STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped", "MARK181": "taped"}
+_OF_THE_SHAPE = ("LEVEL", "FLAT", "SHIPLAP", "BUTT", "MOVE_IN", "MOVE_OUT", "MOVE_DOWN", "MOVE_UP", "FEMALE", "MALE", "LEN", "SIDE")
+
+
+def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
+    """The counts, and the items that are numbers of sides and no piece's."""
+    made: list[Claim] = []
+    spent: set[int] = set()
+    if not language.acts.sides or not any(item.concept in ("SIDE_WORD", "ONE_SIDE", "SIDES_ALL") for item in row.items):
+        return made, spent
+    before: list[str] = []
+    done: dict[str, int] = {}
+    sentence, sided = -1, -9
+    for place, part in enumerate(cut_up):
+        if part.sentence != sentence:
+            sentence, before, done = part.sentence, [], {}
+        if own.is_blank(part.first) and own.is_blank(part.last - 1):
+            continue
+        here = list(dict.fromkeys(_ACTS[row.items[at].concept] for at in range(part.first, part.last) if row.items[at].concept in _ACTS and not own.is_blank(at)))
+        found = _count(part.words, language, sided >= place - 2)
+        sided = place if re.search(language.acts.a_side, part.words) else sided
+        if found is not None and not _shape(row, part, bool(here)):
+            number, more, match = found
+            sided = place
+            first, last = _items(row, part, match)
+            spent.update(at for at in range(first, last) if row.items[at].concept in ("NUM", "FRAC", "LEN"))
+            acts = _nearest(row, part, first, last) or before[-1:] or _next(row, cut_up, place)
+            said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None
+            if acts and said and not _denied(part.words, match, language):
+                corrects = match.groupdict().get("minus") is not None
+                for act in acts:
+                    had = done.get(act, 0) if more else 0  # "two sides had staples on Friday, the other two have them now"
+                    made = [c for c in made if not (had and c.name == f"sides_{act}")]
+                    made.append(claim(row, f"sides_{act}", min(4, number + had), first, last, hedged=False, corrects=corrects or bool(had)))
+                    done[act] = number
+                made += [claim(row, act, True, first, last, hedged=False, weak=True) for act in acts if number]
+        before += here
+    return made, spent
+
+
+def beside(made: list[Claim], claims: list[Claim], row: Row) -> list[Claim]:
+    """Those that no other reading of the same sentence has found."""
+    kept = []
+    for one in made:
+        name = one.name if one.name.startswith("sides_") else f"sides_{one.name}"
+        same = [c for c in claims if c.name == name and not any(item.concept in ("STOP", "QUERY") for item in row.items[min(c.first, one.first) : max(c.first, one.first)])]
+        if not same or one.corrects:
+            kept.append(one)
+    return kept
+
+
+def _nearest(row: Row, part: Part, first: int, last: int) -> list[str]:
+    """Where text runs on without a comma, the act that stands nearest to the count."""
+    acts = [at for at in range(part.first, part.last) if row.items[at].concept in _ACTS]
+    return [_ACTS[row.items[min(acts, key=lambda at: min(abs(at - first), abs(at - last + 1)))].concept]] if acts else []
+
+
+def _count(words: str, language: Language, sided: bool) -> tuple[int, bool, re.Match[str]] | None:
+    for number, only_after, pattern in _patterns(language.code):
+        match = pattern.search(words) if sided or not only_after else None
+        if match is not None:
+            less = match.groupdict().get("minus")
+            return (number if less is None else number - dict(language.acts.numbers)[less]), only_after, match
+    return None
+
+
+def _shape(row: Row, part: Part, act: bool) -> bool:
+    concepts = [item.concept for item in row.items[part.first : part.last]]
+    return any(c in (_OF_THE_SHAPE[:8] if act else _OF_THE_SHAPE) for c in concepts) or "DAMAGE" in concepts
+
+
+def _denied(words: str, match: re.Match[str], language: Language) -> bool:
+    rest = f"{words[: match.start()]} {words[match.end() :]}"
+    return re.search(language.acts.denied_side, rest) is not None
+
+
+def _next(row: Row, cut_up: tuple[Part, ...], place: int) -> list[str]:
+    """ "Two sides, that's all I stapled" """
+    for part in cut_up[place + 1 : place + 2]:
+        if part.sentence == cut_up[place].sentence:
+            return [_ACTS[row.items[at].concept] for at in range(part.first, part.last) if row.items[at].concept in _ACTS][:1]
+    return []
+
+
+def _items(row: Row, part: Part, match: re.Match[str]) -> tuple[int, int]:
+    start = row.items[part.first].start
+    first = next(at for at in range(part.first, part.last) if row.items[at].end > start + match.start())
+    return first, next((at for at in range(first + 1, part.last) if row.items[at].start >= start + match.end()), part.last)
+
+
+@cache
+def _patterns(code: str) -> tuple[tuple[int, bool, re.Pattern[str]], ...]:
+    return tuple((number, after, re.compile(rf"(?<![\w'/-])(?:{words})(?![\w'])")) for number, after, words in LANGUAGES[code].acts.sides)
+
+
+def recodes(row: Row) -> dict[int, str]:
+    """The "of the four" of "three of the four sides", which counts nothing, and the "3" of "sides taped 3", which is no distance: item -> the concept it then is."""
+    found = {match.start("n"): "COUNT" for match in row.find("SIDE_WORD BE? (?:STAPLED|TAPED|STAPLES|TAPE) (?P<n>NUM|LEN|FRAC) (?=SEP|$)")}
+    for match in row.find("NUM (?P<w>(?P<of>OUT? OF|FROM|NO|OFF) (?:DET|ALL|IT){0,2} (?P<all>NUM)) SIDE_WORD"):
+        number = row.items[match.start("all")].value.value
+        if number == 4 and row.words(*match.span("of")).lower() in ("of", "out of", "out of the", "off of"):
+            found.update(dict.fromkeys(range(*match.span("w")), "FILLER"))
+    return found
