@@ -16,15 +16,23 @@ _NO_AUX = r"(?:isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|h
 ENGLISH_ECHOES = Echoes(
     leads=r"(?:(?:and|but|wait|hang on|hold on|hold up|scratch that|strike that|correction|well|oh|so|then|yes|yeah|yep|no|nope|nah|sure|actually|now|today|tonight|as of now|by now|right now|this morning|honestly|in fact|fact is|truth is|turns out|sorry|ok|okay|guess what|you know what|of course|because|cause|since|as it happens|lo and behold|sure enough|only|except|though|still|look|listen|hey|there) )*",
     yes=(
+        r"(?:i|we|so i) (?:left|kept|let) (?:them|it|'em|those|all of them) (?:in|on|be|there|alone|right there|right where (?:they|it) (?:are|is)|where (?:they|it) (?:are|is))(?: though| anyway)?",
+        r"(?:you|i|we|anybody|anyone) (?:can|could|do|did)(?: (?:see|find|feel|spot) (?:it|them|one|plenty))?(?: there| plain| clear| anywhere)*|(?:i|we) (?:see|saw|found) (?:it|them|plenty)(?: there| myself| with my own eyes)*",
         rf"{_IT}{_SURE} {_YES_AUX}{_TRAIL}",
         rf"(?:it|she|that|this)'s(?: (?:in|on|there|here|got (?:it|them|some|one|'em|all of them)|all|every bit of it|now|very much))+{_TRAIL}|(?:they|those|these)'re(?: (?:in|on|there|all|every one|now|right))+{_TRAIL}|(?:i|we)'ve{_TRAIL}|it's got (?:it|them|some|one|'em)",
         rf"(?:did|does|has|is|have){_TRAIL}",
     ),
     no=(
+        r"(?:you|i|we|nobody) (?:can't|cannot|couldn't|don't|didn't|can not|do not|never) (?:see|find|feel|spot)(?: (?:it|any|one|them|a thing|none|a trace|a sign|a bit of it|that))*(?: there| on mine| anywhere| at all| myself)*|(?:you|we|i) (?:can't|cannot|couldn't)|nobody can",
         rf"{_IT}{_SURE} {_NO_AUX}{_TRAIL}",
         rf"(?:it|she|that|this)'s not{_TRAIL}|(?:they|those|these)'re not{_TRAIL}|{_NO_AUX}{_TRAIL}",
         rf"{_IT} can't say (?:so|that|as much)",
     ),
+    belies=(
+        r"(?:that|this|it|which|the \w+|the \w+ \w+|he|she|they|somebody|whoever \w+ (?:it|that)|those \w+)(?:'s|'re| is| are| was| were| has it| have it| got it| had it| wasn't| isn't)? (?:a |an |all |just |flat |dead |plain |only |simply |outright |complete |completely |total |being |pure |big |fat |wasn't |not )*(?:lie|lies|lying|wrong|true|untrue|false|mistaken|baloney|bologna|nonsense|bull|bs|rubbish|garbage|so|incorrect|off|mistake|error|rumou?r|out of date|old news|making (?:it|that) up|full of it|dreaming|blind|confused|honest|kidding|a joke|not how it is)(?: (?:of me|about that|there|on that|on that one|about it|again|though|as usual|too|by the way))*",
+        r"(?:don't|do not|never) (?:believe|buy|trust) (?:it|him|that|them|her|a word(?: of it)?|that one)", r"not (?:true|so|the case|the truth)(?: at all)?", r"that is a lie|that's a lie|lies|baloney|nonsense|bull|wrong",
+    ),
+    bears_out=(r"(?:and )?(?:that|he|she|they|it|the \w+)(?:'s|'re| is| are| was| were) (?:dead |absolutely |exactly |quite |too )*(?:right|correct|true|not wrong|not lying|not mistaken|spot on)(?: (?:about that|there|on that|too|for once))*",),
     by_doing=r"^(?:i|we|did|didn't|have|haven't|never did|did not|have not)\b",
     to_a_question=(
         (r"(?:no|nope|nah|negative|not?|never|no (?:sir|ma'am|siree|way|such luck|chance|sirree|boss|i didn't)|hell no|heck no|god no|afraid not|not (?:me|yet|today|a chance|on your life|likely|really|at all|exactly|hardly|even close|a one|one|a thing|for all the tea in china)|i wish|in (?:my|your) dreams|dream on|fat chance|as if|yeah right|when pigs fly|don't make me laugh|you wish|you're joking|no dice|nothing|none|zip|zero|zilch|nada|not an? (?:inch|strip|stitch|shred|scrap|piece|bit|lick|single one|sliver|one)(?: of it)?|guess again|think again|not since .*|don't be silly|you must be joking|what for|forget it|i forgot|forgot|skipped (?:it|them)|left (?:it|them) (?:off|out)|didn't happen|nobody home|sadly no|'fraid not|not by me|too bad|ran out)", False),
@@ -36,9 +44,13 @@ ENGLISH_ECHOES = Echoes(
     ),
     lacking=(r"(?:with ?out|missing|lacks?|lacking|bare of|short of|shy of|free of) (?:any |its |the |a |my |some )*<[nbd]>", r"<u>"),
     wanted=r"(?<![\w'])(?:should|supposed|need|needs|want|wants|meant|required|ought|have to|has to|gonna|going|will|could|would|can|may|might|must)(?![\w'])",
+    in_place=r" (?:in|on|there|got|has|have)\b",
+    of_sight=r"(?<![\w'])(?:see|saw|feel|find|spot|found)(?![\w'])",
+    my_own=r"^(?:mine|ours|this one|this)(?![\w'])",
+    slips=r"(?<![\w'])(?:forg\w+|skip\w*|miss\w*|neglect\w*|overlook\w*)(?![\w'])",
     others=r"^(?:(?:and|but|so|well|then|now) )*(?:he|she|they|the other \w+|second shift|first shift|night shift|day shift|the (?:crew|guys|boys|fellas) (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|before))(?![\w'])",
     their=r"^(?:he|she|they)(?![\w'])",
     asked_and_told=r"^(?:(?:so|hey|well|now) )?(?:did|have|had|has|is|are|was|were|does|do|got) (?:i|we|it|#|they|the|any|there|a|this|that) ?.* (?P<told>no|nope|nah|no sir|no i didn't|i did not|i didn't|it isn't|it is not|they aren't|negative|yes|yep|yeah|yup|yes sir|i did|it is|they are|you bet|yes i did|sure did|of course)$",
     of_another=r"(?<![\w'])(?:you|your|anybody|anyone|somebody|he|they|she)(?![\w'])",
-    looks=r"(?<![\w'])(?:is|are|was|were|does|do|did|has|have|had|am|isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|not|never|it's|they're|she's|that's|we've|i've)(?![\w'])|\?",
+    looks=r"(?<![\w'])(?:is|are|was|were|does|do|did|has|have|had|am|isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|not|never|it's|they're|she's|that's|we've|i've|can|can't|see|left|kept|let)(?![\w'])|\?",
 )

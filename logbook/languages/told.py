@@ -31,10 +31,16 @@ class Echoes:
     yes: tuple[str, ...] = ()
     no: tuple[str, ...] = ()
     by_doing: str = ""  # he speaks of what he did: "I did", "didn't"
+    belies: tuple[str, ...] = ()  # what was told before is not so
+    bears_out: tuple[str, ...] = ()
     to_a_question: tuple[tuple[str, bool], ...] = ()
     between: tuple[str, ...] = ()  # what may stand between the act and the echo
     lacking: tuple[str, ...] = ()  # in what is asked or told: the act is missing there
     wanted: str = ""  # in a question: whether it should be, not whether it is
+    in_place: str = ""  # an echo that says where it is: it is there, however he was asked
+    of_sight: str = ""  # an echo of what can be seen
+    my_own: str = ""  # an echo of his own piece, behind another's
+    slips: str = ""  # verbs behind which "but I did" says that it is done after all
     others: str = ""  # how what others did begins
     their: str = ""  # an echo of theirs
     asked_and_told: str = ""
@@ -59,9 +65,18 @@ class CameOff:
 
 
 @dataclass(frozen=True)
+class Voices:
+    """How a clause begins that tells another's words or another's work; `mine` begins the speaker's own again."""
+
+    others: tuple[str, ...] = ()
+    mine: str = ""
+
+
+@dataclass(frozen=True)
 class Told:
     """All of them, of one language; a language without them leaves them empty."""
 
     weighed: Weighed = Weighed()
     echoes: Echoes = Echoes()
     came_off: CameOff = CameOff()
+    voices: Voices = Voices()

@@ -50,10 +50,10 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
         if one.acts:
             _in_one_breath(row, one, language, found)
             continue
-        words = one.words[_one(code, "leads").match(one.words + " ").end() :].strip(" ") if one.words else ""
+        words = _bare(one.words, code)
         said = _says(one.words, words, code)
         asked_back = one.last < len(row.items) and row.items[one.last].concept == "QUERY"
-        before = None if asked_back else _before(row, drawn, place, language)
+        before = None if asked_back else _before(row, drawn, place, _one(code, "of_sight").search(words) is not None, language)
         if before is None or any(row.items[at].concept.startswith("K_") or row.items[at].concept == "FITTING" for at in range(drawn[before].last, one.first)):
             continue  # "straight nine is taped. Straight ten isn't"
         asked = _is_asked(row, drawn[before])
@@ -62,12 +62,21 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
         if asked and said is None:
             said = _answer(one.words, code)
         told = said
+        if said is None and not asked and drawn[before].acts and (borne := _borne_out(words, code)) is not None:
+            told = borne == _as_told(drawn[before], code)
+            _settle(row, drawn, before, place, told, True, False, "", language, found, as_it_is=True)
+            continue
         if asked and said is None and _spaced(row, one, drawn[before]):
             told = True
         if told is None:
             continue
         _settle(row, drawn, before, place, told, said is not None, asked, words, language, found)
     return found
+
+
+def _bare(words: str, code: str) -> str:
+    words = words.replace(" 's", "'s")
+    return words[_one(code, "leads").match(words + " ").end() :].strip()
 
 
 def _says(whole: str, words: str, code: str) -> bool | None:
@@ -84,6 +93,22 @@ def _answer(words: str, code: str) -> bool | None:
     return None
 
 
+def _borne_out(words: str, code: str) -> bool | None:
+    """Whether what was told is borne out ("he's right") or belied ("that's a lie")."""
+    for member, value in (("belies", False), ("bears_out", True)):
+        if any(pattern.fullmatch(words) for pattern in _whole(code, member)):
+            return value
+    return None
+
+
+def _as_told(one: Sketch, code: str) -> bool:
+    """Whether these words tell of the act as done."""
+    if any(pattern.search(one.words) for pattern in (*_left(code), *_whole(code, "lacking"))):
+        return False
+    before = one.words.split("<")[0]
+    return len(re.findall(LANGUAGES[code].told.weighed.nots, before)) % 2 == 0
+
+
 def _is_asked(row: Row, one: Sketch) -> bool:
     end = one.last
     while end < len(row.items) and row.items[end].concept not in ("STOP", "QUERY"):
@@ -97,24 +122,27 @@ def _spaced(row: Row, reply: Sketch, asked: Sketch) -> bool:
     return any(name == "stapled" for _, name in asked.acts) and concepts[:1] == ["EVERY"]
 
 
-def _before(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language) -> int | None:
-    """The part with the act that is answered for."""
+def _before(row: Row, drawn: tuple[Sketch, ...], place: int, seen: bool, language: Language) -> int | None:
+    """The part with the act that is answered for; what is seen or not is the scrim, or what is broken."""
     for back in range(place - 1, max(-1, place - 1 - _BACK), -1):
         one = drawn[back]
         if one.sentence < drawn[place].sentence - 3 or row.is_blank(one.first) and not one.acts:
             return None
+        if seen and one.acts and not any(name == "scrim_shows" for _, name in one.acts):
+            continue
         if one.acts or any(row.items[at].concept in _FAULTS for at in range(one.first, one.last)):
             return back if one.sentence >= drawn[place].sentence - (3 if _is_asked(row, one) else 1) else None
-        words = one.words[_one(language.code, "leads").match(one.words + " ").end() :].strip()
+        words = _bare(one.words, language.code)
         if not words or len(words.split()) == 1 or any(pattern.fullmatch(words) for pattern in _whole(language.code, "between")) or _says(one.words, words, language.code) is not None or _answer(one.words, language.code) is not None:
             continue
         return None
     return None
 
 
-def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked: bool, words: str, language: Language, found: Echoed) -> None:
+def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked: bool, words: str, language: Language, found: Echoed, as_it_is: bool = False) -> None:
     act, one, code = drawn[before], drawn[place], language.code
-    if asked and not _one(code, "by_doing").search(words) and _one(code, "wanted").search(act.words.split("<")[0]):
+    again = any(one.last < len(row.items) and row.items[one.last].concept == "QUERY" for one in drawn[before + 1 : place])
+    if asked and not again and not _one(code, "by_doing").search(words) and _one(code, "wanted").search(act.words.split("<")[0]):
         found.spent.update(range(one.first, one.last))  # "should it have tape? Sure": whether it has, he does not say yet
         return
     named = _naming(row, act)
@@ -130,19 +158,28 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
         return
     lacking = any(pattern.search(act.words) for pattern in _whole(code, "lacking"))
     if _one(code, "by_doing").search(words):
-        lacking = lacking or any(pattern.search(act.words) for pattern in _left(code))
-    elif not asked and re.search(r" (?:in|on|there|got)\b", words):
+        left = any(pattern.search(act.words) for pattern in _left(code))
+        lacking = lacking or left and not (told and _one(code, "slips").search(act.words))  # "almost forgot to rub it but I did"
+    elif _one(code, "in_place").search(words) or _one(code, "my_own").search(words):
         lacking = False
-    value = told is not lacking
-    names = dict.fromkeys(name for _, name in act.acts)
-    for name in names:
-        at = next(item for item, its in act.acts if its == name)
+    value = told if as_it_is else told is not lacking
+    acts = [one for one in act.acts if one[1] == "scrim_shows"] or [*_joined(row, drawn, before), *act.acts]
+    for name in dict.fromkeys(name for _, name in acts):
+        at = next(item for item, its in acts if its == name)
         first, last = (one.first, one.last) if spends else (at, at + 1)
         found.claims.append(claim(row, name, value, first, last, corrects=True, hedged=False))
     found.of_piece |= named
-    found.spent.update(at for at in range(act.first, act.last) if at not in named and row.items[at].concept not in _NAMING)
+    found.spent.update(at for at in range(acts[0][0] if acts[0][0] < act.first else act.first, act.last) if at not in named and row.items[at].concept not in _NAMING)
     if spends:
         found.spent.update(range(one.first, one.last))
+
+
+def _joined(row: Row, drawn: tuple[Sketch, ...], before: int) -> tuple[tuple[int, str], ...]:
+    """The act before "and": "stapled and taped, I didn't"."""
+    mate = drawn[before - 1] if before else None
+    if mate is None or mate.last + 1 != drawn[before].first or row.items[mate.last].concept != "AND" or len(drawn[before].words.split()) > 2:
+        return ()
+    return mate.acts
 
 
 @cache

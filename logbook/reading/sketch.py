@@ -15,7 +15,7 @@ from logbook.reading.grammar import Row
 
 _DONE = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "PREHEATED", "REPAIRED", "BENT", "SEATED", "REINFORCED")
 _TO_DO = ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE", "REPAIR_IT", "HEAT_IT")
-_NOUNS = ("TAPE", "STAPLES", "VANES", "TABS", "TIE_RODS")
+_NOUNS = ("TAPE", "STAPLES", "VANES", "TABS", "TIE_RODS", "SCRIM")
 SIGNS = {**dict.fromkeys(_DONE, "<d>"), **dict.fromkeys(_TO_DO, "<b>"), **dict.fromkeys(_NOUNS, "<n>"), "UNTAPED": "<u>", "UNSTAPLED": "<u>"}
 _OF_UN = {"UNTAPED": "taped", "UNSTAPLED": "stapled"}
 

@@ -9,6 +9,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
+from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
 
@@ -62,7 +63,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
         items = row.items[clause.first : clause.last]
         lead = _lead(items)
         head = items[lead].concept if lead < len(items) else ""
-        if carried is not None and (items[0].concept == "BUT" or head == "I" or _mine(row, items, lead) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and _so_then(row, items, lead))):
+        if carried is not None and (items[0].concept == "BUT" or head == "I" or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and _so_then(row, items, lead))):
             carried = None
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
@@ -114,6 +115,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2
         return DRAWING, clause.first + (0 if ends or not before else at), False
+    if _voices(language.code) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items))) and _others_voice(row, clause, language):
+        return OTHER, clause.first, True
     if head == "OTHER" and not _called_to(row, clause, lead) and not _and_i(row, items, lead) and not _harmed(row, clause, items):
         return OTHER, clause.first, True
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(row, items, lead):
@@ -142,6 +145,18 @@ _ANOTHERS = re.compile(r"\b(?:la|lo|las|los) (?:dejó|dejaron|hizo|hicieron|arm�
 _HARM = re.compile(r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran)(?: right| clean| straight)? (?:through|thru)|slipped and|went into|drove into|leaned on|hit it|stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through|pisó|pisaron|rompió|rasgó)\b")
 
 
+@cache
+def _voices(code: str) -> re.Pattern[str] | None:
+    others = LANGUAGES[code].told.voices.others
+    return re.compile("|".join(others)) if others else None
+
+
+def _others_voice(row: Row, clause: Clause, language: Language) -> bool:
+    """ "The inspector thinks …", "the fellow upstairs taped …": another's words, or another's work."""
+    said = row.words(clause.first, clause.last).lower().replace("’", "'")
+    return _voices(language.code).match(said) is not None and _HARM.search(said) is None
+
+
 _SINCE = re.compile(r"(?:\w+ )?unless (?:somebody|someone|anybody|one of|a|the \w+|they|he|i'm|i am|my eyes|you|it)\b.*\b(?:since|after|overnight|behind my back|blind|mistaken|dreaming|going|lying|lie|crazy|wrong|losing|moved|fell|peeled|pulled|took)\b")
 
 
@@ -165,6 +180,11 @@ def _named_next(row: Row, clause: Clause) -> bool:
 
 def _this_one(row: Row, items, lead: int) -> bool:
     return row.text[items[lead].start : items[lead].end].lower().startswith("this")
+
+
+def _is_mine(row: Row, clause: Clause, language: Language) -> bool:
+    mine = language.told.voices.mine
+    return bool(mine) and re.match(mine, row.words(clause.first, clause.last).lower()) is not None
 
 
 def _mine(row: Row, items, lead: int) -> bool:

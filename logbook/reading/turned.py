@@ -52,7 +52,7 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             made += hollow
             spent.update(at for at in range(hollow[0].first, clause.last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in ("NUM", "FITTING", "NUMBER", "MARKED"))
             continue
-        if place == 0 or clause.last - clause.first > 12 or any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
+        if place == 0 or row.is_blank(clause.first) or clause.last - clause.first > 12 or any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
             continue
         words = _words(row, clause)
         yes = _says(words, language, "affirms")

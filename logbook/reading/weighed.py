@@ -53,8 +53,9 @@ def _counted(row: Row, one: Sketch, of_any: bool, language: Language, found: Afa
             if match is None:
                 continue
             acts = one.acts_in(match.start(), match.end())
+            acts = acts[-1:] if match.group().endswith("<u>") else acts
             before = one.words[: match.start()]
-            if len(acts) != 1 or of_any or "<" in before or _word(code, "holds_back").search(before):
+            if len(acts) != 1 or of_any or "<" in before and not _of_the_same(one, acts[0], before) or _word(code, "holds_back").search(before):
                 continue
             denials = list(_word(code, "nots").finditer(before))
             nots = len(denials)
@@ -68,6 +69,11 @@ def _counted(row: Row, one: Sketch, of_any: bool, language: Language, found: Afa
             _spend(row, one, at, found)
             return True
     return False
+
+
+def _of_the_same(one: Sketch, act: tuple[int, str], before: str) -> bool:
+    """ "The tabs are unbent": the noun is of the word that denies."""
+    return {name for item, name in one.acts if item < act[0]} <= {act[1], "cross_tabs" if act[1] == "tabs_bent" else act[1], "taped" if act[1] == "rubbed_down" else act[1]} and not re.search("<[dbu]>", before)
 
 
 def _new_to_others(row: Row, at: int) -> bool:
