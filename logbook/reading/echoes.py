@@ -167,7 +167,8 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     for name in dict.fromkeys(name for _, name in acts):
         at = next(item for item, its in acts if its == name)
         first, last = (one.first, one.last) if spends else (at, at + 1)
-        found.claims.append(claim(row, name, value, first, last, corrects=True, hedged=False))
+        also = ((row.items[at].start, row.items[at].end),) if spends else ()
+        found.claims.append(claim(row, name, value, first, last, corrects=True, hedged=False, also=also))
     found.of_piece |= named
     found.spent.update(at for at in range(acts[0][0] if acts[0][0] < act.first else act.first, act.last) if at not in named and row.items[at].concept not in _NAMING)
     if spends:

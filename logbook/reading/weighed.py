@@ -65,7 +65,7 @@ def _counted(row: Row, one: Sketch, of_any: bool, language: Language, found: Afa
                 continue
             at, name = acts[0]
             first = one.item(denials[0].start() if denials else match.start())
-            found.claims.append(claim(row, name, nots % 2 == 1, min(first, at), at + 1, hedged=False, corrects=False))
+            found.claims.append(claim(row, name, nots % 2 == 1, min(first, at), max(at, one.item(match.end() - 1)) + 1, hedged=False))
             _spend(row, one, at, found)
             return True
     return False
