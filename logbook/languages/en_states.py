@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from logbook.languages.language import State
 
 _NOT = r"(?:(?:did|do|does|has|have|had|is|are|was|were|would|wo|could|ca|ai)n't|didnt|dont|doesnt|wont|wouldnt|couldnt|cant|isnt|aren't|can't|won't|not|never|couldn't|refuses? to|refused to|fail(?:s|ed) to)"
@@ -41,6 +43,8 @@ ENGLISH_STATES: tuple[State, ...] = (
     State("facing_damage", "puncture", (r"(?:boot|boots|foot|knee|elbow|hand|finger|ladder|fork|forks|forklift|screw|screwdriver|screw gun|drill|bit|knife|blade|pipe|conduit|strut|stud|rod|bolt|strap|nail|hammer|wrench|tool|pole|stick|corner of (?:the|a) \w+)(?: \w+){0,2}? (?:went|gone|poked|came|punched|pushed|stabbed|jabbed|drove|ran|broke|busted|got|slipped|tore)(?: (?:right|clean|straight|clear|all the way|its way))? (?:through|thru|into)",
         r"(?:poked|stabbed|jabbed|punched|put|drove|ran|shoved|stuck|jammed|kicked|rammed|pushed) (?:a|my|his|the|somebody's|their) (?:boot|foot|knee|elbow|hand|finger|thumb|ladder|fork|screwdriver|screw|drill|bit|knife|pipe|conduit|strut|stud|rod|bolt|nail|hammer|wrench|tool|pole|stick)(?: (?:right|clean|straight|clear))? (?:through|thru)"), ()),
     State("facing_damage", "none", (r"(?:not|nary|ain't) (?:a|one|a single) (?:tear|rip|hole|nick|scratch|mark|puncture|ding)(?: or (?:a )?\w+)?(?: anywhere| on it| in it)?",), ()),
+    # a joint nothing goes into
+    State("gap", Fraction(0), (r"(?:can't|cannot|couldn't|can not|cant|couldnt) (?:even )?(?:get|slide|fit|slip|stick|push|poke|put|see)(?: so much as)? (?:a|my|your|any|the) (?:\w+ )?(?:card|dime|nickel|penny|paper|knife|blade|razor|fingernail|thumbnail|light|daylight)(?: \w+)? (?:in|into|through|between|inside)(?: (?:it|there|that|the (?:joint|seam|corner|lap)))?", r"no (?:opening|light|space|room|crack|gap)s? (?:at all )?(?:anywhere|to speak of|whatsoever)(?: (?:at|in|around|on) the (?:joint|seam|lap|corner)s?)?")),
     # what hangs on a duct
     State("accessory_supported", False, (rf"un-?supported|un-?hung|{_NOT}{_SOFT} (?:support|supported|hang|hung|strap|strapped|rod|rodded|brace|braced|hold up)(?! (?:it |that )?(?:on|off|from) (?:the |my )?(?:board|duct))(?: \w+)?(?: up)?(?: on its own| separately| independently| by itself)?",
         rf"(?:no|without(?: a| any)?|w/o(?: a| any)?|nothing but|minus)(?: \w+)? {_HOLDERS}(?: (?:of (?:its|their) own|on it|for it|under it|at all|yet))*", rf"(?:needs?|wants?|waiting (?:on|for)|lacks|missing) (?:its|their|a|some|the) (?:own )?{_HOLDERS}",

@@ -63,7 +63,7 @@ def _stands_open(found: Found):
 
 def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
     """ "gap, half inch, closed it up, tight now": it was, and is no more."""
-    gaps = [c for c in claims if (c.name == "gap" and c.value > 0) or (c.name == "(open)" and any(row.items[k].concept == "GAP" for k in range(c.first, c.last)))]
+    gaps = [c for c in claims if (c.name == "gap" and c.value > 0) or (c.name == "(open)" and any(row.items[k].concept in ("GAP", "PARTED") for k in range(c.first, c.last)))]
     done = list(claims)
     for one in gaps:  # "tight, except the corner gaps": it is not tight
         if one.name == "(open)":
@@ -142,7 +142,8 @@ FRAMES = (
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
     Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT) (?:FILL|ON|OF){0,4} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG)", _gap),
-    Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD|EXCEPT (?=BUT)){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT|ONLY) (?:FILL|ON|OF|IN|ONLY|NUM (?=JOINT|SIDE_WORD|SIDE|END)){0,4} (?:JOINT|SIDE|SIDE_WORD|END|WORD) (?:FILL|WORD|ME|IN|ON|UP|SEE|COMMA|NUMBER|JOINT|SIDE|FITTING|BACK|THROUGH|QUESTION|SHOWS|BUILDING|MOVES|MOVE|PLACE_NOUN|IN_PLACE){0,12} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG|APART|BACK)", _gap_after),
+    Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD|EXCEPT (?=BUT)){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT|ONLY) (?:FILL|ON|OF|IN|ONLY|NUM (?=JOINT|SIDE_WORD|SIDE|END)){0,4} (?:JOINT|SIDE|SIDE_WORD|END|WORD) (?:FILL|WORD|ME|IN|ON|UP|SEE|COMMA|NUMBER|JOINT|SIDE|FITTING|BACK|THROUGH|QUESTION|SHOWS|BUILDING|MOVES|MOVE|PLACE_NOUN|IN_PLACE|PARTED){0,12} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG|APART|BACK)", _gap_after),
+    Frame("(?P<w>(?P<n>LEN|FRAC) (?:OF WORD)? SHOWS) (?=ON|IN|SEP|$|BACK|OVER)", _gap),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?!END|SIDE)", _open_corner),
     Frame("(?P<w>(?P<o>WORD|MOVE_OUT) UP? (?P<n>LEN|FRAC)) (?!BACK|ON SIDE|STAPLES|TAPE)", _opened),
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),

@@ -92,7 +92,7 @@ def _length(tokens, number, unit, end, language: Language, units: Units) -> Meas
     if unit in ("ft", "m"):
         step = end + 1 if end < len(tokens) and tokens[end].bare in language.numbers.joins else end
         below = numbers.mixed(tokens, step, language)
-        if below is not None:
+        if below is not None and not (step == end and below.value == 1 and below.end < len(tokens) and tokens[below.end].bare in _EACH_OTHER):
             under, after = unit_at(tokens, below.end, units)
             wanted, most = ("in", 12) if unit == "ft" else ("cm", 100)
             loose = under is None and below.whole and step == end and not _by_follows(tokens, below.end, language)
@@ -104,6 +104,7 @@ def _length(tokens, number, unit, end, language: Language, units: Units) -> Meas
     return Measure("LEN", value, unit, end, number.digits, last)
 
 
+_EACH_OTHER = frozenset(("de", "del", "from"))  # "a seis pies uno de otro"
 _BESIDE_INCHES = frozenset("long overall wide high tall deep back de largo".split())
 
 

@@ -37,6 +37,9 @@ def whole(tokens: tuple[Token, ...], at: int, language: Language) -> Number | No
         return Number(value, at + 1, True, value.denominator == 1)
     if token.sort != "word":
         return None
+    if token.bare in language.numbers.point and (not at or tokens[at - 1].bare not in _SOME_POINT):  # "static point four"
+        part = _after_point(tokens, Number(Fraction(0), at, False, True), language)
+        return part if part.end > at else None
     said = _cardinal(tokens, at, language)
     return said and _after_point(tokens, said, language)
 
@@ -77,6 +80,7 @@ def _cardinal(tokens, at, language: Language) -> Number | None:
     return Number(Fraction(value), end, False, True)
 
 
+_SOME_POINT = frozenset("this that the some one starting end high low at any each every no a my un el ese este".split())
 _SLOPES = ("pitch", "slope", "taper")
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading import afar, anchored, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -93,6 +93,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += side_counts.beside(sided, claims, row)
     claims += moves.room(row, stated, cut, language, taken)
     claims = moves.sided(stated, claims)
+    claims = anchored.anchored(stated, claims, taken)
     claims += told_acts.told(row, stated, cut_up, language)
     claims += mirrored(stated, claims)
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
