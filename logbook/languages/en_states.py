@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from logbook.languages.language import State
+from logbook.languages.language import Ends, State
 
 _NOT = r"(?:(?:did|do|does|has|have|had|is|are|was|were|would|wo|could|ca|ai)n't|didnt|dont|doesnt|wont|wouldnt|couldnt|cant|isnt|aren't|can't|won't|not|never|couldn't|refuses? to|refused to|fail(?:s|ed) to)"
 _NOT_DO = r"(?:(?:did|do|does|would|wo|could|ca)n't|didnt|dont|wont|couldnt|cant|can't|won't|never|couldn't)"
@@ -14,7 +14,8 @@ _LEFT = (
     r"(?:left|leaving|leave|leavin|let) (?:it|that|them|her|those|this)(?: (?:go|be|alone|ride|as is|as it is|as it was|how it is|like that|like it is|that way|for now|there|open|just|just like that|the way it is|the way it was))*$",
     r"(?:left|leaving) (?:it|that|them) (?:be|alone|as is|like that)",
 )
-_GLASS = r"(?:insulation|glass|fiber ?glass|fibers?|fluff|fuzz|wool|batting|material)"
+_GLASS = r"(?:insulation|board|stuff|meat|glass|fiber ?glass|fibers?|fluff|fuzz|wool|batting|material)"
+_WASTE = r"(?:waste|scrap|offcuts?|trimmings|leftovers)"
 _EXTRA = r"(?:extra|excess|spare|loose|leftover|left over|ragged|fuzzy|surplus|raw|hanging|overhanging|unwanted)"
 _STRUCTURE = r"(?:structure|deck|joists?|steel|beams?|slab|bar joists?|building|unistrut|strut|framing|purlins?|red iron|rafters?|trusses|truss|ceiling)"
 _HOLDERS = r"(?:hangers?|straps?|supports?|rods?|brackets?|trapezes?|chains?|cables?)"
@@ -24,7 +25,7 @@ _CARRIES = r"(?:duct|ductwork|board|duct ?board|plenum|panel|section|fitting|box
 ENGLISH_STATES: tuple[State, ...] = (
     # turning vanes
     State("vanes", False, (_AWAY, rf"(?:back ?ordered|on back ?order|on order|{_NOT_DO}{_SOFT} (?:come|came|show|showed|shown|arrive|arrived|ship|shipped|here|make it|made it|in stock|go in|gone in|went in)|no[- ]shows?)",
-        r"(?:\w+ )?(?:w/o|w/out|sans|less|minus|lacking|missing|lacks|hasn't any|(?:ran|run|running|fresh|was|were|am|are|'m) (?:clean |all )?out of|short on|no more|never (?:got|had|put|bought|brought|saw|received) (?:any|the|its|my)|couldn't (?:get|find) (?:any|the)|(?:did|do)n't have (?:any|the)) (?:\w+ )?(?:vanes?|vane rails?|blades)"), ("VANES",), ("elbow",), uses=True),
+        r"(?:w/o|w/out|sans|less|minus|lacking|missing|lacks|hasn't any|(?:ran|run|running|fresh|was|were|am|are|'m) (?:clean |all )?out of|short on|no more|never (?:got|had|put|bought|brought|saw|received) (?:any|the|its|my)|couldn't (?:get|find) (?:any|the)|(?:did|do)n't have (?:any|the)) (?:\w+ )?(?:vanes?|vane rails?|blades)"), ("VANES",), ("elbow",), uses=True),
     State("vanes", False, (r"(?:haven't|hasn't|havent|hasnt|have not|has not)(?: \w+){0,2} (?:come|shown|arrived|shipped|gone in|showed)(?: in| up)?",), ("VANES",), ("elbow",), uses=True, pending=True),
     State("vanes", False, (r"vane-?less|un-?vaned|non-?vaned|vane-free", r"(?:plain|bare|empty|hollow|naked|open) (?:on the )?inside", r"(?:went in|goes in|is|it's|came out|built it|made it|left it|went up|went together) (?:bare|empty|hollow|naked)(?: inside)?",
         r"(?:nothing|not a thing|zip|nada)(?: at all)?(?: \w+)?(?: (?:in|inside)(?: of)?(?: it| there| the \w+)?)? (?:to|that|that'll|that will|for) (?:turns?|turning|guides?|guiding|steers?|steering|directs?|swings?)", r"(?:there's |there is |has |got |with )?nothing (?:at all )?(?:in the|inside the) (?:heel|cheeks?|turn|elbow|throat)"), (), ("elbow",)),
@@ -59,5 +60,16 @@ ENGLISH_STATES: tuple[State, ...] = (
     State("trimmed", False, (rf"(?:left|leaving|there's|there is|there was|still has|still have|still got|still|it's got|has got|got|has|all) (?:\w+ ){{0,3}}?{_EXTRA}(?: \w+)? {_GLASS}(?!(?:'s| is| was)?(?: all)? (?:off|trimmed|cut|shaved|gone|out|sliced|removed|came off|pulled))(?:(?:'s| is| was)? (?:hanging|sticking|bunched|poking|balled|wadded|dangling|piled))?", rf"{_NOT}{_SOFT} (?:trim|trimmed|shave|shaved|slice|sliced|cut|pare|pared|clean|cleaned|scrape|scraped|peel|peeled|pull|pulled|take|took|remove|removed|touch)(?: \w+){{0,3}}? (?:{_EXTRA} )?{_GLASS}",
         rf"{_GLASS}(?:'s| is| was| at the cut| in the cut)* (?:still )?(?:hanging|sticking|bunched|poking|balled|wadded|puffing|puffed|in the way|left|in there|overhanging|untrimmed|dangling|bulging|piled)", r"un-?trimmed"), ("K_TRANSITION", "SLOPE", "TRIM", "TRIMMED"), apart=True),
     State("trimmed", False, (rf"(?:left|leaving|there's|there is|there was|still has|still have|still got|still) (?:\w+ ){{0,3}}?{_EXTRA}(?: \w+)? {_GLASS}(?!(?:'s| is| was)?(?: all)? (?:off|trimmed|cut|shaved|gone|out|sliced|removed|came off|pulled))(?:(?:'s| is| was)? (?:hanging|sticking|bunched|poking|balled|wadded|dangling|piled))?", rf"{_GLASS}(?:'s| is| was| at the cut| in the cut)* (?:still )?(?:hanging|bunched|balled|wadded|overhanging|untrimmed|dangling|piled)")),
+    State("trimmed", False, (rf"{_WASTE}(?: (?:at|in|behind|on|from) the (?:cut|slope|taper|groove))?(?:'s| is| was| are)? (?:still )?(?:in there|there|hanging|left|in it|on it|inside|in the way)", r"no trim(?:ming)? (?:done|at|on|on it|work)|without trimming|(?:skipped|forgot) the trim(?:ming)?|(?:skipped|forgot) to trim(?: it)?")),
     State("trimmed", True, (rf"(?:sliced|shaved|cut|trimmed|peeled|pared|cleaned|scraped|pulled|took|knocked|whacked|lopped|carved|skived|removed|got rid of|plucked|ripped|buzzed|nipped|got)(?: (?:off|out|away|back|down|up|all|of))*(?: (?:the|that|my|any|of))* {_EXTRA}(?: \w+)? {_GLASS}(?: (?:off|out|away|back|down))?", rf"{_EXTRA}(?: \w+)? {_GLASS}(?:'s| is| was)? (?:all )?(?:gone|off|out|trimmed|cut|shaved|sliced|removed|cleaned)(?: (?:off|out|away|back|up))?")),
+)
+
+ENGLISH_ENDS = Ends(
+    layout=r"(?:laid|lay(?:ed|ing)? ?out|layout|measured?|measuring|measurements?|marks?|marked|marking|lines?|struck|strike|scribed?|snapped|start(?:ed|ing)?|pulled|hooked|worked|working|referenced?|dimensions?|dimensioned|datum|squared|figured|built|made|rule|ruler|my tape|tape measure|zero(?:ed)?|burned)",
+    leads=r"(?:from|off|of|at|on|to|by|was|is|it's|=|with|:|,|end)(?: (?:the|my|its|that|this|wrong|other))*$",
+    from_there=r"(?:where|what|which|that's|it's).* (?:from|off|off of)$|(?:from|off|off of) (?:there|it|that)$|(?:used|using|took) (?:it|that)(?: instead)?$",
+    enters=r"(?:enters?|entering|com(?:es|ing) in|goes in|going in|in by|catches|catching|caught|receives?|receiving|takes the air|inlet|intake|upstream|hits|blow(?:s|ing)? in(?:to)?|faces the (?:fan|unit|air)|gets the air|toward the (?:fan|unit)|in)",
+    leaves=r"(?:leav(?:es|ing)|exits?|exiting|out|discharg(?:e|es|ing)|downstream|lets? (?:it|the air) (?:out|go)|dumps?|dumping|outlet|outgoing|away)",
+    air=r"(?:air|airflow|flow|flows|flowing|wind|discharge|discharges|downstream|upstream|outlet|inlet|intake|exhausts?|blow(?:s|ing)?|enters?|exits?)",
+    acts=r"(?:tap(?:e|ed|ing)(?<!my tape)|stapl\w+|rubb\w+|trimm\w+|hung|hang\w*|mastic)",
 )

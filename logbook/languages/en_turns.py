@@ -40,6 +40,8 @@ ENGLISH_TURNS = Turns(
     ),
     # tabs that stand where they should lie
     standing=(
+        r"tabs?(?: \w+)?(?: is| are| was| were|'re|'s)?(?: still| just| all| kind of| kinda| a little| pretty| real)* (?:flop\w*|flap\w*|wiggl\w*|wobbl\w*|rattl\w*|loose|sprung|springy|springing|slack|lazy|wavy|unbent|straight|stick(?:s|ing)?(?: straight| right)? (?:up|out)|stand(?:s|ing)?(?: straight| tall)?(?: up| out)?|pok(?:e|es|ing) (?:up|out)|half[- ]?(?:way )?(?:bent|down|over)|proud|up in the air|not down|not bent|waving|in the breeze)",
+        r"(?:loose|floppy|wobbly|unbent|straight|wiggly) tabs?",
         r"(?:tabs?|ones|rest|others?|them|few|couple|two|three|four|one|some) (?:of (?:the|them|those) ?(?:tabs?)? ?)?(?:is |are |'re |'s |were |was )?(?:still |just |all |left )*(?:standing|straight(?: out| up)?|up|upright|out|sticking (?:up|out)|not down|not over)",
         r"left (?:the )?(?:others?|rest|other ones|two|three|four|a few|a couple|some)(?: of them)?(?: standing| up| straight| alone| off)?",
     ),
@@ -53,6 +55,8 @@ ENGLISH_TURNS = Turns(
     tabs_left=(r"tabs? (?:that |which )?(?:i|we) (?:couldn't|could not|can't|didn't|never|haven't) (?:get |got |quite |even )*(?:bent|bend|down|over|folded|fold|to bend|to lay down|to lie down)",
         r"(?:couple|few|some|one|two|three|half|most|several|bunch)(?: of)?(?: the| my| those)? tabs? (?:still )?(?:didn't|wouldn't|won't|don't|doesn't|aren't|isn't|weren't|ain't)\b",),
     tabs_done=(
+        r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| both| every one| now)* (?:hug(?:ging|ged|s)?|snug(?:ged)?|tight|flat|flush|cinched|clamped|mashed|locked|pinched|knocked|beat)(?: (?:down|over|up|in|tight|flat|to|on|onto|against|inside|the|board|duct|inside of))*",
+        r"(?:cinched|clamped|mashed|locked|pinched|snugged)(?: (?:down|over|in|all|every|each|of|the|my|its|single|last|one))* tabs?(?: (?:down|over|in|flat|tight|back|all|around))*",
         r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
         r"(?:bent|folded|laid|flattened|turned|hammered|pounded|knocked|crimped|pushed|pressed|beat)(?: (?:over|down|in|all|every|each|of|the|my|its|single|last|one|eight|ten|twelve))* tabs?(?: (?:over|down|in|flat|tight|back|all|around))*",
     ),
@@ -193,9 +197,15 @@ ENGLISH_TURNS = Turns(
         r"(?:i|we) (?:had|brought|pulled|got) [\w ]+? (?:out for|in mind|in hand|lined up|ready for)\b|(?:was|were) going to (?:use|go with|put|be)\b|(?:almost|nearly) (?:used|went with|put)\b",
     ),
     mends=(
+        r"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of (?:\w+ )?tape(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",
+        r"(?:taped|patched|covered|closed|sealed|bridged|fixed|mended|repaired|dressed|doctored|stuck)(?: (?:it|that|them|this|her))?(?: (?:up|over|shut|back|down|right))* (?:with|w/|w|using) (?:some |a |the |more )?(?:\w+ )?tape",
+        r"taped (?:(?:it|that|this|them) )?(?:right )?over(?: (?:it|that|this|them))?(?! (?:the )?(?:seam|joint|staples|whole|all))",
+        r"(?:smeared|slathered|brushed|buttered|painted|smoothed|troweled|globbed|put|daubed|dabbed|spread|worked|slopped|gooped|rolled|laid|got|packed)(?: (?:some|a little|a bit of|more|a coat of|a dab of|a gob of))* mastic(?: and (?:glass )?(?:fabric|mesh))? (?:on|over|across|into|around|in) (?:it|that|them|the (?:\w+ )?(?:spot|place|area|tear|hole|gash|rip|cut|slit|gouge|split|puncture|damage|patch|corner|bubble|blister|peel)s?)",
+        r"(?:mastic'd|masticked|masticed|mastic'ed|mudded|buttered) (?:it|that|this|over it|right over)|(?:mastic|mud) (?:over|on|across) (?:it|that|the (?:\w+ )?(?:spot|place|area|tear|hole|gash|rip|slit|gouge|split|puncture)s?)",
         r"(?:(?:put|stuck|threw|slapped|got|smeared|brushed|used) )?(?:some |a little |more )*(?:mastic|mud)(?: and (?:glass )?(?:fabric|mesh|scrim))? (?:on|over|across|into) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)|(?:glass )?(?:fabric|mesh) and mastic (?:on|over) (?:it|that)",
         r"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*tape (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
     ),
+    tapes_it=(r"^[^.!?]{0,60}?\b(?:taped|tape) (?:it|that|this|them)(?: (?:over|up|shut|back|down|closed|good|real good))*(?! (?:all|around|off|on|both|four|every|and stap|tight|every))",),
     # words about an act that say it was not done
     hollow=(
         r"\bif (?:i|we)(?:'d| had)(?: ever| really| actually)?(?= .*\b(?:i'd|we'd|i would|you'd) (?:say|tell|have (?:said|told)|let you know|know|be (?:done|home|finished|gone)))",

@@ -93,6 +93,7 @@ class Turns:
     room: tuple[str, ...] = ()
     wishes: tuple[str, ...] = ()
     mends: tuple[str, ...] = ()
+    tapes_it: tuple[str, ...] = ()  # the same, where only "it" tells that the damage is meant
     hollow: tuple[str, ...] = ()
     formerly: tuple[str, ...] = ()
     earlier: str = ""
@@ -141,6 +142,19 @@ class Forms:
     acts: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression over the words of a part of a clause)
     turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
+
+
+@dataclass(frozen=True)
+class Ends:
+    """Words beside "female" and "male" that tell what is said of the end: regular expressions over lower-case words."""
+
+    layout: str = ""  # lines were laid out from it
+    leads: str = ""  # right before the end where it is laid out from
+    from_there: str = ""  # the next words, where the end was named before
+    enters: str = ""  # the air comes in by it
+    leaves: str = ""
+    air: str = ""
+    acts: str = ""  # other work, that begins at an end too
 
 
 @dataclass(frozen=True)
@@ -214,6 +228,7 @@ class Language:
     told: Told = Told()
     states: tuple[State, ...] = ()
     acts: ActWords = ActWords()
+    ends: Ends = Ends()
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

@@ -17,6 +17,8 @@ def _tight(found: Found):
     behind = found.row.text[found.row.items[found.last - 1].end : found.row.items[found.last - 1].end + 24].lower().split()
     if behind and behind[0].strip(",.") in ("against", "spot", "squeeze", "quarters", "space", "up", "back", "to") and (behind[0] not in ("up", "back", "to") or behind[1:2] in (["against"], ["there"], ["in"], ["reach"], ["get"], ["the"])):
         return
+    if behind[:2] in (["i", "know"], ["i", "know."], ["little"]) or _turns_tight(found):
+        return
     said = found.row.words(max(0, found.first - 2), found.first).lower() if found.first else ""
     if said.endswith((" was", " a")) and (behind[:1] == ["but"] or found.row.words(found.first, found.last).lower().endswith("fit")):
         return
@@ -26,6 +28,16 @@ def _tight(found: Found):
         if item.concept in ("COMMA", "STOP", "BUT"):
             break
     yield found.claim("gap", Fraction(0), group="w")
+
+
+def _turns_tight(found: Found) -> bool:
+    """ "a two inch radius, it's a tight little thing": the turn is, not the joint."""
+    for item in reversed(found.row.items[max(0, found.first - 16) : found.first]):
+        if item.concept in ("STOP", "QUERY", "JOINT"):
+            return False
+        if item.concept == "THROAT":
+            return True
+    return False
 
 
 def _gap(found: Found):
@@ -143,6 +155,8 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
     Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT) (?:FILL|ON|OF){0,4} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG)", _gap),
     Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD|EXCEPT (?=BUT)){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT|ONLY) (?:FILL|ON|OF|IN|ONLY|NUM (?=JOINT|SIDE_WORD|SIDE|END)){0,4} (?:JOINT|SIDE|SIDE_WORD|END|WORD) (?:FILL|WORD|ME|IN|ON|UP|SEE|COMMA|NUMBER|JOINT|SIDE|FITTING|BACK|THROUGH|QUESTION|SHOWS|BUILDING|MOVES|MOVE|PLACE_NOUN|IN_PLACE|PARTED){0,12} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG|APART|BACK)", _gap_after),
+    Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:FILL|SHOWS|ON|IN|OF|LEFT_OUT|SIDE){1,4} (?:JOINT|END))", _gap),
+    Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=(?:FILL|ON|IN){1,3} (?:JOINT|END))", _gap),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:OF WORD)? SHOWS) (?=ON|IN|SEP|$|BACK|OVER)", _gap),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?!END|SIDE)", _open_corner),
     Frame("(?P<w>(?P<o>WORD|MOVE_OUT) UP? (?P<n>LEN|FRAC)) (?!BACK|ON SIDE|STAPLES|TAPE)", _opened),

@@ -2,7 +2,12 @@
 
 from __future__ import annotations
 
-from logbook.reading.claims import Found, Frame, taken_back
+import re
+
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, Found, Frame, claim, taken_back
+from logbook.reading.fell_short import Part
+from logbook.reading.grammar import Row
 
 _LEFT_RIGHT = ("left", "right")
 
@@ -67,6 +72,76 @@ def _sits_by_now(found: Found):
     """ "the panel wouldn't sit, I shaved it and now it sits" """
     if found.row.words(found.at("f"), found.at("f") + 1).lower() == "now":
         yield found.claim("panel_seated", True, group="w", corrects=True)
+
+
+def by_words(row: Row, claims: list[Claim], cut_up: tuple[Part, ...], language: Language) -> list[Claim]:
+    """What is said of an end that no frame took: "marks came off the male edge", "the female catches the air now"."""
+    if not language.ends.air or not any(item.concept in ("FEMALE", "MALE") for item in row.items):
+        return []
+    made: list[Claim] = []
+    told = [one for one in claims if one.name in ("made_from", "air_leaves_by")]
+    for place, part in enumerate(cut_up):
+        ats = [at for at in range(part.first, part.last) if row.items[at].concept in ("FEMALE", "MALE") and not row.is_blank(at) and not any(one.first <= at < one.last for one in told)]
+        if not ats or any(row.items[k].concept in ("NOT", "NO", "SHIPLAP", "BUTT") for k in range(max(part.first, ats[0] - 3), ats[0])):
+            continue
+        name, value = _said_of(row, cut_up, place, ats, language)
+        earlier = max((one for one in [*told, *made] if one.last <= part.first), key=lambda one: one.first, default=None)
+        if name is None and earlier is not None and _says_nothing_else(row, part):  # "… by the female. Male. Yes, male."
+            value = "female" if row.items[ats[-1]].concept == "FEMALE" else "male"
+            made.append(claim(row, earlier.name, value, ats[-1], ats[-1] + 1, corrects=True))
+        elif name is not None and not any(one.name == name for one in [*told, *made]):
+            made.append(claim(row, name, value, part.first, part.last))
+    return made
+
+
+def _says_nothing_else(row: Row, part: Part) -> bool:
+    return all(item.concept in ("FEMALE", "MALE", "DET", "END", "FILLER", "FIX", "NO", "IT", "BE") for item in row.items[part.first : part.last])
+
+
+def _said_of(row: Row, cut_up, place: int, ats: list[int], language: Language) -> tuple[str | None, str]:
+    words, part, said = language.ends, cut_up[place], "female" if row.items[ats[-1]].concept == "FEMALE" else "male"
+    start = row.items[part.first].start
+    before = part.words[: row.items[ats[-1]].start - start].strip()
+    behind = part.words[row.items[ats[-1]].end - start :]
+    near = [cut_up[k] for k in (place - 1, place + 1) if 0 <= k < len(cut_up) and cut_up[k].sentence == part.sentence and not any(row.items[at].concept in ("FEMALE", "MALE") for at in range(cut_up[k].first, cut_up[k].last))]
+    for told in ([part], near[:1]):
+        text = " ".join(one.words for one in told)
+        if _find(words.air, text) and not _find(words.acts, text):
+            if len(ats) == 2 and any(row.items[k].concept in ("TO", "THRU", "THROUGH") for k in range(*ats)):
+                return "air_leaves_by", said
+            way = _nearest_way(words, text, before, behind) if told == [part] else _way_of(words, text)
+            if way is not None:
+                return "air_leaves_by", said if way == "leaves" else "male" if said == "female" else "female"
+    if len(ats) > 1:
+        return None, ""
+    if _find(words.layout, part.words) and not _find(words.acts, part.words) and _ends_with(words.leads, before):
+        return "made_from", said
+    if place and cut_up[place - 1].sentence == part.sentence and part.last - part.first <= 3 and _find(words.layout, cut_up[place - 1].words) and not before.strip("the ") and cut_up[place - 1].last - cut_up[place - 1].first <= 3:
+        return "made_from", said  # "Layout: male end"
+    if place + 1 < len(cut_up) and cut_up[place + 1].sentence == part.sentence and _find(words.layout, cut_up[place + 1].words) and re.search(words.from_there, cut_up[place + 1].words):
+        return "made_from", said  # "I only had the male end free, so that's where I struck my lines from"
+    return None, ""
+
+
+def _find(pattern: str, text: str) -> re.Match | None:
+    return re.search(rf"(?<![\w'])(?:{pattern})(?![\w'])", text)
+
+
+def _ends_with(pattern: str, text: str) -> bool:
+    return re.search(rf"(?<![\w'])(?:{pattern})", text) is not None
+
+
+def _way_of(words, text: str) -> str | None:
+    return "leaves" if _find(words.leaves, text) else "enters" if _find(words.enters, text) else None
+
+
+def _nearest_way(words, text: str, before: str, behind: str) -> str | None:
+    """Which way the air goes by the verb nearest to the end."""
+    found = []
+    for way in ("leaves", "enters"):
+        pattern = rf"(?<![\w'])(?:{getattr(words, way)})(?![\w'])"
+        found += [(len(before) - m.end(), way) for m in re.finditer(pattern, before)] + [(m.start(), way) for m in re.finditer(pattern, behind)]
+    return min(found)[1] if found else None
 
 
 FRAMES = (

@@ -81,6 +81,14 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"(?:{START}|(?<=RUN NUM)|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?:FITTING|NUMBER){{0,2}} (?P<m>MARKED|NUM) (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH|FILLER)"):
         if not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"(?:ON|IN|OF|FROM|WITH|FILLER|{START}) (?:DET)? (?P<k>NUM) NUMBER? (?P<m>{MARK}) (?=SEP|$|BE|HAVE|NO|WITH|RUN|ON RUN|SIZE)"):
+        if row.items[match.start("k")].value.value in (90, 45) and row.text[row.items[match.start("k")].end : row.items[match.start("m")].start].strip(" #").lower() in ("", "number", "no.") and not taken.intersection(range(*match.span("m"))):
+            named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
+            add(replace(named, first=match.start("k"), kind="elbow", kind_at=match.span("k")))  # "no vanes in ninety 33"
+    for match in row.find(f"(?:ON|IN|OF|TO) (?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?=SEP|$|BE|HAVE|AND)"):
+        kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
+        if kind is not None and not taken.intersection(range(*match.span("m"))):
+            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("k"), kind=kind, kind_at=match.span("k")))
     for match in row.find("(?:COMMA|STOP|AND|ANOTHER) (?:COMMA|AND|ANOTHER|FILLER)* (?P<m>MARKED|NUM) DET? (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH)"):  # "…, then ten straight, and eleven a cap"
         lead = [item.concept for item in row.items[match.start() : match.start("m")]]
         if {"AND", "ANOTHER"} & set(lead) and not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):

@@ -95,6 +95,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims = moves.sided(stated, claims)
     claims = anchored.anchored(stated, claims, taken)
     claims += told_acts.told(row, stated, cut_up, language)
+    claims += ends.by_words(stated, claims, cut_up, language)
     claims += mirrored(stated, claims)
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
     claims = told_acts.unsaid(row, claims, language)

@@ -86,7 +86,8 @@ def angles(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         if at in spent:
             continue
         degrees = item.concept == "DEG"
-        temperature = degrees and (one.value not in (90, 45, 30, 60, 22) or _warm(row, at))
+        turn = any(row.items[k].concept in ("K_ELBOW", "K_WYE") for k in (at - 1, at + 1) if 0 <= k < len(row.items))  # "seventy-five degree elbow"
+        temperature = degrees and not turn and (one.value not in (90, 45, 30, 60, 22) or _warm(row, at))
         if kind in ("elbow", "wye") and not temperature:
             if not seen or one.corrects:
                 done.append(replace(one, name="turn_angle"))
@@ -143,6 +144,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     extra: list[Claim] = list(repaired[:1])
     method = None
     if any(c.name == "repair_method" for c in rest):  # "tape on it" said how; other tape is the piece's own
+        _only_a_mend(draft, damage, repaired, [c for c in rest if c.name not in ("facing_damage", "repair_method")])
         return [*rest, *repaired[:1], *(widths if damage or is_repair else [])]
     tapes = sorted((c for c in rest if c.name in ("taped", "closure") and c.value is not False), key=lambda c: c.first)
     again = damage and not fixed and not methods and _tapes_it(row, tapes, damage[0]) and any(_own_object(row, c) or _later(row, damage[0], c) for c in tapes[1:])
@@ -174,10 +176,15 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         if is_repair and not any(c.name == "damage_repaired" for c in extra) and damage:
             pass
     others = [c for c in rest if c.name not in ("facing_damage",)]
-    if draft.kind is None and damage and any(c.value is True for c in extra) and not [c for c in others if c.name not in ("run", "place", "mark", "closure_mark", "service")]:
-        first = extra[0]
-        draft.kind = Claim("kind", "repair", first.first, first.last, first.start, first.end)
+    _only_a_mend(draft, damage, extra, others)
     return rest + extra + (widths if damage or is_repair else [])
+
+
+def _only_a_mend(draft: Draft, damage: list[Claim], mends: list[Claim], others: list[Claim]) -> None:
+    """A note of mended damage and nothing else is of a repair."""
+    if draft.kind is None and damage and any(c.value is True for c in mends) and not [c for c in others if c.name not in ("run", "place", "mark", "closure_mark", "service")]:
+        first = mends[0]
+        draft.kind = Claim("kind", "repair", first.first, first.last, first.start, first.end)
 
 
 def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repair: bool) -> list[Claim]:
@@ -186,12 +193,14 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         last, stops = one.last, 0
         while last < len(row.items) and stops < 2 and last - one.last < 24:
             concept = row.items[last].concept
-            if concept in ("STAPLED", "STAPLES", "RUBBED", "K_STRAIGHT", "JOINT", "SIDES_ALL", "EVERY"):
+            if concept in ("STAPLED", "STAPLES", "RUBBED", "JOINT", "SIDES_ALL", "EVERY") or (stops and concept == "K_STRAIGHT"):
                 break
             stops += concept in ("STOP", "QUERY")
             last += 1
         behind = row.text[one.end : row.items[last - 1].end].lower().replace("’", "'") if last > one.last else ""
         match = next((m for pattern in _mends() if (m := pattern.search(behind))), None)
+        if match is None and one.value in _TAPED_OVER:  # "a rip in the facing, taped it and moved on"
+            match = next((m for pattern in _tapes_it_alone() if (m := pattern.search(behind))), None)
         if match is None:
             continue
         start, end = one.end + match.start(), one.end + match.end()
@@ -205,6 +214,14 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         spread = claim_plain(row, "damage_repaired", True, first, until)
         return [*rest, spread, replace(spread, name="repair_method", value="mastic" if re.search(r"mastic|mud|mastique", match.group()) else "tape")]
     return claims
+
+
+_TAPED_OVER = ("tear", "puncture")
+
+
+@cache
+def _tapes_it_alone() -> tuple[re.Pattern[str], ...]:
+    return tuple(pattern for code in LANGUAGES for pattern, _ in patterns(code, "tapes_it"))
 
 
 @cache

@@ -86,6 +86,12 @@ def _pressure(found: Found):
         yield found.claim("static_pressure", value, group="w", uses=("n",), said_unit=unit)
 
 
+def _moved(found: Found):
+    """ "airflow twelve hundred": cubic feet a minute, where no unit was said."""
+    if found.item("n").value.value >= 100:
+        yield from _number("airflow")(found)
+
+
 def _service(found: Found):
     yield found.claim("service", found.item("s").value, group="s")
 
@@ -106,6 +112,8 @@ FRAMES = (
     Frame("CFM (?:ME|WORD|FILL|COMMA|SEALED|REPAIRED|TAPED|AND|BUT|REDID|STOP|IT|UP|JOINT){1,12} (?P<f>FILLER|LATER) (?:IT|BE|WORD|COMMA|ON){1,3} (?P<w>(?P<n>NUM|CFM)) (?=STOP|$|COMMA)", _reads_now),
     Frame("K_HANGER [^STOP QUERY]{1,24} (?P<o>MOVE|BE) (?:BOTH|IT)? (?:TO|ON) (?P<w>(?P<n>NUM|LEN)) (?=STOP|$)", _hangers_now),
     Frame("(?P<w>(?P<n>CFM))", _number("airflow")),
+    Frame("(?P<w>(?:AIR|AIRFLOW) (?:FILL|OF|ON|COMMA){0,3} (?P<n>NUM)) (?=SEP|$|AND)", _moved),
+    Frame("(?P<w>(?P<neg>NEGATIVE) (?P<n>LEN)) (?=ON|IN|SEP|$)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
     Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),

@@ -57,6 +57,8 @@ def metal_closure(piece: Piece, around: Around) -> Outcome | None:
     more = {"limit": limit, "reckoned": {"pressure": abs(pressure), "limit": limit}}
     if abs(pressure) < limit:
         return use.meets("low-pressure", stated_by="static_pressure", **more)
+    if closure is None and use.said("taped") is True:  # "taped it": tape of some kind, and none of them is for this pressure
+        return use.departs("tape", stated_by="static_pressure", **more)
     if closure is None:
         return use.unsaid("closure-unsaid", "closure", **more)
     if closure == "mastic":
