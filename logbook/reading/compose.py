@@ -136,7 +136,7 @@ def _ends_a_range(items, place: int, text: str) -> bool:
     first = place - 1
     while first >= 0 and items[first].concept in ("TO", "OR", "THRU") and place - first <= 1:
         first -= 1
-    if first < 0 or items[first].concept not in LENGTHS:
+    if first < 0 or items[first].concept not in LENGTHS or concept_at(items, first - 1) == "BY":
         return False
     between = text[items[first].end : items[place].start]
     joined = first == place - 2 or between.strip() in ("-", "–")
