@@ -237,6 +237,7 @@ SIDES = (
 )
 
 SERVICES = (
+    ("exhaust", es_verbs.hoods()),
     ("supply", "suministro|inyección|de suministro|impulsión|supply|de inyección"),
     ("return", "retorno|de retorno|return|regreso"),
     ("exhaust", "extracción|de extracción|extracción de la cocina|extracción de cocina|extracción de la campana|extracción de la campana de la cocina|exhaust|escape|de escape"),
@@ -322,6 +323,8 @@ NUMBERS = Numbers(
 )  # fmt: skip
 
 TELLING = frozenset(
+    "grapas grapa aletas plano plana baja sube entra abertura hueco junta costura esquina daños cero polvo lengüetas pestañas tira tiras mástic mastique presión listo lista puse metí quedó trae lleva tiene aquí allá muy más ni nada"
+    " recorté sobrante fibra aislante retorno suministro extracción techo cocina azotea tornillos arandelas rondanas colgadores soportes pies pie puerta rejilla manga collarín pleno codos tramos rectas tapas toda todo todos cuatro"
     "el la los las de del en por con una pulgada pulgadas cada lado codo cinta grapas engrapada engrapado encintado encintada"
     " pieza recto recta largo dos tres cuatro cinco seis siete ocho nueve diez doce catorce veinte treinta que está y sin"
     " corrida línea reducción transición tapa no falta todavía tallado tallada baja sube entra arriba abajo izquierdo derecho"

@@ -79,6 +79,15 @@ _PEOPLE = ("compa", "chalán", "chalan", "ayudante", "compañero", "plomero", "e
 _WHOSE = ("el {}", "un {}", "mi {}", "el otro {}", "al {}", "a mi {}", "a un {}", "los {}s", "unos {}s", "a los {}s")
 
 
+_DRAWN_OFF = ("extracción", "exhaust", "extractor", "escape", "ducto de extracción", "extracción de aire", "campana", "línea de extracción", "la extracción", "el exhaust", "el extractor", "salida de humos")
+_HOODS = ("de la cocina", "de cocina", "de la campana", "de campana", "de la campana de la cocina", "de la campana de cocina", "del laboratorio", "de humos", "de la parrilla y la cocina", "de cocina industrial")
+
+
+def hoods() -> str:
+    """Exhaust that comes from a hood: "el exhaust de la cocina"."""
+    return "|".join(f"{drawn} {hood}" for drawn in _DRAWN_OFF for hood in _HOODS)
+
+
 def people() -> tuple[tuple[str, str], ...]:
     who = [said.format(one) for one in _PEOPLE for said in _WHOSE if not (one == "nuevo" and "el" not in said)]
     crews = ("la otra cuadrilla", "la cuadrilla de al lado", "la cuadrilla de arriba", "la cuadrilla de abajo", "la otra gente", "los de la otra cuadrilla", "los de la noche", "los del otro turno", "los del turno de noche", "los de la mañana", "los del otro piso", "la otra pareja", "los otros muchachos", "los otros")

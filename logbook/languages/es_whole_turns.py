@@ -14,6 +14,7 @@ NOUNS: tuple[tuple[str, str], ...] = (
     ("taped", r"cintas?(?! (?:metrica|de medir))|cintita|teips?|tape|taip|teipe|taping"),
     ("stapled", r"grapas?|grapitas|staples?|estaples?|grapadas?|estapleada"),
     ("vanes", r"(?:turning )?vanes?|aletas?(?: (?:de giro|guia|direccionales))?|alabes?|venas|guias(?: de(?:l)? (?:aire|giro|flujo))?|paletas(?: (?:direccionales|guia|de giro))?|deflectores|aspas"),
+    ("(mastic)", r"masti(?:que|c)s?|mastik"),  # beside the others: it closes, but is no tape
     ("staple_flap", r"flaps?|solapas?|ceja|pestañas? (?:para|de) (?:en)?grapar|aletas? (?:para|de) (?:en)?grapar"),
 )
 # the act as a thing: "la engrapada", "el tallado", "un trapazo"
@@ -139,6 +140,15 @@ _FACTS: tuple[Turn, ...] = (
     # a tape that carries no listing
     Turn(r"\b(?:cinta|tape|teip)\b", r"(?:cinta|tape|teip)(?: que (?:use|usamos|traigo|traemos|le puse|puse|lleva|trae|tiene|habia|me dieron))?,? (?:no|ni|nunca|tampoco) (?:me |se |le )?(?:es|era|dice|decia|trae|traia|tiene|lleva|viene|venia|muestra|marca)(?: (?:la|una|de las?|ningun[oa]?|ni|con|el|impreso|impresa|de))* (?:listad[oa]s?|181\S*|marcad[oa]s?|ul|aprobad[oa]s?|certificad[oa]s?|marca|sello|numero|letrero|letras?|impresion|buenas?)\b", (("closure", "other_tape"), ("taped", True))),
     Turn(r"\b(?:listar|listad|gener|marca|corriente|pirata|chafa)", r"(?:cinta|tape|teip)(?: es)?(?: de (?:la|el|un[oa]))? (?:generic[oa]|sin (?:marca|listar|sello|listado|letras?)|corriente|pirata|chafa|no listad[oa])", (("closure", "other_tape"), ("taped", True)), unless=r"\bno (?:es|use|le puse|era)"),
+    # sides counted
+    Turn(r"\b(?:costuras|lados|caras|uniones|juntas|orillas)\b", r"(?:de las? |las |los |de los )?(?:cuatro|4) (?:costuras|lados|caras|uniones|juntas|orillas)(?: (?:nomas|solo|nada mas|apenas|le|les|encinte|tape|teipe))* (?P<n>tres|dos|una?|uno|[123])(?: (?:llevan?|tienen?|traen?|van|quedaron|con|la|le|estan|puse|de))* (?:cintas?|tape|teip|encintad\w+)", (("sides_taped", "n"),)),
+    Turn(r"\b(?:costuras|lados|caras|uniones|juntas|orillas)\b", r"(?:de las? |las |los |de los )?(?:cuatro|4) (?:costuras|lados|caras|uniones|juntas|orillas)(?: (?:nomas|solo|nada mas|apenas|le|les))* (?P<n>tres|dos|una?|uno|[123])(?: (?:llevan?|tienen?|traen?|van|quedaron|con|la|le|estan|puse|de))* (?:grapas?|staples?|engrapad\w+|grapad\w+)", (("sides_stapled", "n"),)),
+    Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\b(?:engrap|grap|staple)\w* (?:de |por |en )?l[oa]s (?P<n>cuatro|4)(?= *(?:$|[,;:.]| y ))", (("sides_stapled", "n"),)),
+    Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\b(?:encint|tape|teipe)\w* (?:de |por |en )?l[oa]s (?P<n>cuatro|4)(?= *(?:$|[,;:.]| y ))", (("sides_taped", "n"),)),
+    Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\bl[oa]s (?P<n>cuatro|4)(?: lados| caras)? (?:engrap|grap|staple)ad[oa]s", (("sides_stapled", "n"), ("stapled", True)), one=True),
+    Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\bl[oa]s (?P<n>cuatro|4)(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s", (("sides_taped", "n"), ("taped", True)), one=True),
+    Turn(r"(?:grapad|encintad|tapead|teipead)[oa]s", r"(?<=[,;] )(?:y |pero )?(?:nomas |solo |nada mas )?(?P<n>tres|dos|un[oa]?|[123])(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s?", (("sides_taped", "n"), ("taped", True)), beside=r"\bl[oa]s (?:cuatro|4|tres|3)(?: lados)? \w+ad[oa]s", one=True),
+    Turn(r"(?:grapad|encintad|tapead|teipead)[oa]s", r"(?<=[,;] )(?:y |pero )?(?:nomas |solo |nada mas )?(?P<n>tres|dos|un[oa]?|[123])(?: lados| caras)? (?:engrap|grap|staple)ad[oa]s?", (("sides_stapled", "n"), ("stapled", True)), beside=r"\bl[oa]s (?:cuatro|4|tres|3)(?: lados)? \w+ad[oa]s", one=True),
     # laid on, not pressed
     Turn(r"\b(?:sobrepuest|encimad|presentad)", r"(?:cinta|tape|teip)(?: (?:la|lo|me|se|nos|quedo|queda|deje|esta|va|nomas|solo|nada mas|apenas|como|quedo))* (?:sobrepuest[oa]|encimad[oa]|presentad[oa])(?: nomas| nada mas)?", (("rubbed_down", False), ("taped", True))),
     # wiped or not before it was taped: it was taped

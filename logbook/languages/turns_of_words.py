@@ -7,13 +7,17 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class Turn:
-    """A whole turn of words and the facts it states: `cue` is looked for first, `beside` must and `unless` must not stand in its sentence."""
+    """A whole turn of words and the facts it states: `cue` is looked for first, `beside` must and `unless` must not stand in its sentence.
+
+    A value `n` is the number that the group `n` names.
+    """
 
     cue: str
     words: str
     states: tuple[tuple[str, object], ...]
     beside: str = ""
     unless: str = ""
+    one: bool = False  # only where the note names one piece
 
 
 @dataclass(frozen=True)

@@ -198,7 +198,7 @@ def _named_kinds(items, text: str):
     """ "twelve and thirteen, both straights": a plural that counts nothing names the kind."""
     done = list(items)
     for place, item in enumerate(items):
-        if item.concept == "K_TEE" and text[item.start : item.end].lower() == "te" and concept_at(items, place + 1) in ("WORD", "SEE", "SHOWS", "LEAVES", "MOVE", "MOVE_IN", "MOVE_OUT"):
+        if item.concept == "K_TEE" and text[item.start : item.end].lower() == "te" and concept_at(items, place + 1) in ("WORD", "FIX", "SEE", "SHOWS", "LEAVES", "MOVE", "MOVE_IN", "MOVE_OUT"):
             done[place] = replace(item, concept="WORD", value=None)  # "te ves bien": the pronoun
         kind = SEVERAL.get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
         if kind is None:

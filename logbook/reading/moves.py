@@ -72,6 +72,15 @@ def _both_back(found: Found):
         yield found.claim("side_moves", (Move(None, None, back.value.value, None),), uses=("back",), said_unit=unit_of(back), fills=True)
 
 
+_DROPS = frozenset("bajada subida entrada pendiente caída caida rampa inclinación".split())
+
+
+def _run_of_it(found: Found):
+    """ "El top baja cuatro y la corrida de bajada es de dieciocho" """
+    if found.row.words(found.at("s"), found.at("s") + 1).lower().split()[0] in _DROPS:
+        yield from _back(found)
+
+
 def _level(found: Found):
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value)
     yield found.claim("level_sides", sides, uses=("side",))
@@ -206,6 +215,9 @@ FRAMES = (
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
     Frame("BACK (?:FILL|OF|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
     Frame("BOTH (?:FILL)? ON (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
+    Frame("BOTH (?:FILL)? WITH (?:DET)? BACK (?:FILL|OF){0,2} (?P<back>NUMB)", _both_back),  # "los dos con retroceso de doce"
+    Frame("BACK (?:FILL|OF|ON|IN){0,2} BOTH (?:SIDE_WORD|SIDE)? (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _both_back),  # "el retroceso de los dos es de doce"
+    Frame("(?:RUN|LENGTH) OF (?P<s>SLOPE|MOVE_DOWN|WORD) (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _run_of_it),
     Frame("(?P<back2>NUMB) (?:FILL){0,3} BACK (?!NUM)", _back),
     Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", _slope_of_twelve),
 )

@@ -277,6 +277,8 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 near -= 1
             before = row.words(near, near + 1).lower().split()[-1] if near >= clause.first else ""
             behind = row.words(at + 1, at + 2).lower().split()[0] if at + 1 < clause.last and row.items[at + 1].concept != "LEN" else ""
+            if row.words(max(clause.first, near - 1), near + 1).lower().endswith(("así mero", "asi mero")):
+                before = ""  # "así mero lo encinté": just as it was
             if before in ("todo", "toda", "all") and at - 1 > clause.first:  # "casi todo encintado"
                 before = row.words(at - 2, at - 1).lower().split()[-1]
             parts = [row.items[k].concept for k in range(max(clause.first, at - 3), min(clause.last, at + 3))]

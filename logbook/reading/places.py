@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
@@ -71,6 +73,14 @@ def _whole(row: Row, at: int) -> int:
     return at + 1
 
 
+_TIES = re.compile(r"\b(?:amarrad|unid|pegad|colgad|conectad|empatad|juntad|montad|colgu|colgam|arriba|enganchad|embonad|ensamblad|acoplad)")
+
+
+def _tied(row: Row, at: int) -> bool:
+    """Whether the piece was tied in the same breath: "a la veintiuno" is then another piece."""
+    return _TIES.search(row.words(max(0, at - 12), at + 1).lower()) is not None
+
+
 def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
     """ "tied in and taped to six", "tied into seventeen and nineteen" """
     made: list[Claim] = []
@@ -88,8 +98,10 @@ def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
         if marks:
             taken.update(range(*match.span("w")))
             made.append(claim(row, "joined_to", tuple(marks), *match.span("w"), uses=tuple(range(*match.span("w")))))
-    for match in row.find("(?:TAPED|STAPLED|HUNG) (?P<w>WITH DET? (?P<m>MARKED|NUM)) (?=SEP|$|AND (?!NUM))"):  # "colgada y encintada con la veintidós"
-        pointed = row.words(match.start("w"), match.start("m")).lower().split()[-1:] in (["la"], ["el"])
+    for match in row.find("(?:TAPED|STAPLED|HUNG) (?P<w>(?:WITH|TO|THRU|ON) DET? (?:KIND|FITTING|NUMBER)? (?P<m>MARKED|NUM)) (?=SEP|$|AND (?!NUM))"):  # "colgada y encintada con la veintidós", "amarrado y encintado al noventa"
+        said = row.words(match.start("w"), match.start("m")).lower().split()
+        to = row.items[match.start("w")].concept == "WITH" or row.text[: row.items[match.start("m")].start].lower().rstrip().endswith((" a la", " al", " a el")) and _tied(row, match.start())
+        pointed = to and said[-1:] in (["la"], ["el"], ["al"]) or to and row.items[match.start("m") - 1].concept in ("FITTING", "NUMBER")
         if pointed and match.start("m") not in taken and (value := mark_text(row, *match.span("m"), language)) is not None:
             taken.update(range(*match.span("w")))
             made.append(claim(row, "joined_to", (value,), *match.span("w"), uses=tuple(range(*match.span("w")))))

@@ -152,7 +152,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         anchor = damage[0]
         extra = [replace(tapes[0], name="damage_repaired", value=True, weak=False), *extra[:0]]
     for one in tapes:
-        near = anchor is not None and -2 <= one.first - anchor.first <= 9 and (fixed or is_repair or methods or (again and one is tapes[0]))
+        near = anchor is not None and (-2 <= one.first - anchor.first <= 9 or _with_it(row, anchor, one)) and (fixed or is_repair or methods or (again and one is tapes[0]))
         if not near or not (fixed or is_repair or again) or (_own_object(row, one) and not is_repair):
             continue
         way = "mastic" if one.value == "mastic" else "tape"
@@ -227,6 +227,11 @@ def _tapes_it_alone() -> tuple[re.Pattern[str], ...]:
 @cache
 def _mends() -> tuple[re.Pattern[str], ...]:
     return tuple(pattern for code in LANGUAGES for pattern, _ in patterns(code, "mends"))
+
+
+def _with_it(row: Row, anchor: Claim, one: Claim) -> bool:
+    """ "Reparé un piquete en el foil de la recta treinta con tape": told in one breath, with what it was mended."""
+    return 0 < one.first - anchor.last <= 20 and row.items[one.first - 1].concept == "WITH" and not any(item.concept in ("COMMA", "STOP", "AND", "QUERY") for item in row.items[anchor.last : one.first])
 
 
 _PATCHED = ("patch", "mend", "repair", "parch", "remend", "repar")  # a mend, though the ears lost what was damaged

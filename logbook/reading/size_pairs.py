@@ -83,7 +83,8 @@ _METRIC = {"mm": 75, "cm": 13}  # a bare number from here on is of this unit, wh
 
 def one_unit(items):
     """ "600 by 250 to 450 by 250 millimetres, 900 long": a unit said once holds for the bare sizes and lengths of the note."""
-    spoken = {item.value.unit for item in items if item.concept in ("SIZE", "LEN") and getattr(item.value, "unit", None) in _METRIC}
+    of_length = [item for place, item in enumerate(items) if item.concept == "SIZE" or item.concept == "LEN" and concept_at(items, place - 1) not in ("EVERY", "GAP") and concept_at(items, place + 1) not in ("APART", "GAP")]
+    spoken = {item.value.unit for item in of_length if getattr(item.value, "unit", None) in _METRIC}  # staples every six centimetres say nothing of the duct
     if len(spoken) != 1:
         return items
     unit = next(iter(spoken))

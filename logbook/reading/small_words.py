@@ -35,6 +35,14 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="IT")  # "the staples are half-inch and they flare outward"
         elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
             done[place] = replace(item, concept="IT")  # "she weighs sixty pounds": the piece
+        elif item.concept == "K_STRAIGHT" and said in ("recta", "recto") and _concept(done, place - 2 if _concept(done, place - 1) == "BE" else place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND", "BUT", "BE", "STAPLED", "TAPED"):
+            done[place] = replace(item, concept="LEVEL", value=None)  # "la izquierda recta"
+        elif item.concept == "SIDE" and said in ("derecha", "derecho") and _concept(done, place - 1) == "SIDE" and done[place - 1].value == ("right",) and ahead in ("COMMA", "STOP", "", "AND"):
+            done[place] = replace(item, concept="LEVEL", value=None)  # "la derecha derecha"
+        elif item.concept == "COUNTED" and said == "caja" and _a_box(done, items, place):
+            done[place] = replace(item, concept="K_PLENUM", value="plenum")
+        elif item.concept == "K_TEE" and said == "te" and not _a_tee(done, items, place, text):
+            done[place] = replace(item, concept="WORD", value=None)  # "luego te digo": the pronoun
         elif item.concept == "LETTER" and said in _SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and _concept(items, place + 2) in ("NUM", "LEN"):
             done[place] = replace(item, concept="SIDE", value=(_SIDE_LETTERS[said],))  # "L in 4 back 24"
         elif item.concept == "LETTER" and said == "n" and ahead in _ACTS and _concept(items, place - 1) not in ("NUMBER", "RUN", "FITTING"):
@@ -88,6 +96,27 @@ def meant_by_neighbours(items, text: str):
     return tuple(done)
 
 
+def _a_box(done, items, place: int) -> bool:
+    """ "Caja 8, 20x20", "la caja once de veinte por catorce": a plenum by its number, where "dos cajas", "caja de grapas" are none."""
+    numbered = place + 2 if _concept(items, place + 1) in ("NUMBER", "COMMA") else place + 1
+    if _concept(items, numbered) not in ("NUM", "MARKED") or _concept(done, place - 1) in ("NUM", "LEN", "COUNT"):
+        return False
+    behind = [_concept(items, numbered + k) for k in (1, 2)]
+    if _concept(items, place + 1) == "COMMA":
+        return _concept(items, numbered) == "MARKED"
+    return behind[0] in ("", "COMMA", "STOP", "SIZE", "BE", "ON", "RUN", "NOT", "NO", "HAVE", "STAPLED", "TAPED", "HUNG", "GAP", "PENDING", "NOT_DONE") or behind[0] == "OF" and behind[1] in ("SIZE", "NUM") or behind[1:] == ["BY"]
+
+
+def _a_tee(done, items, place: int, text: str) -> bool:
+    """Whether "te" is the fitting: behind an article or a count, or named by its number or its size."""
+    if text[items[place].start : items[place].end] == "TE" or _concept(items, place + 1) in ("NUM", "MARKED", "NUMBER", "SIZE", "DASH", "LETTER"):
+        return True
+    before = text[max(0, items[place].start - 8) : items[place].start].lower().split()
+    if before[-1:] and before[-1] in ("la", "una", "el", "un", "otra", "esta", "esa", "misma", "de", "es", "son"):
+        return True
+    return _concept(items, place + 1) in ("COMMA", "STOP", "", "OF", "ON", "RUN", "WITH") and _concept(done, place - 1) in ("", "STOP", "COMMA", "AND", "NUM", "MARKED")
+
+
 def _moves_before(items, place: int) -> bool:
     """Whether another side of the same piece moves shortly before."""
     near = [_concept(items, k) for k in range(max(0, place - 14), place - 1)]
@@ -99,6 +128,8 @@ def _is_a_run(items, place: int) -> bool:
     if _concept(items, place + 2) == "BY":
         return False
     before = [_concept(items, place - k) for k in (1, 2, 3, 4)]
+    if before[0] in ("DET", "ON") and _concept(items, place + 2) == "OF" and _concept(items, place + 3) in ("SIZE", "NUM") and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "MARKED") for k, item in enumerate(items) if k != place):
+        return False  # "en el tramo siete de diez por ocho": no other piece is named
     led = before[0] in ("ON", "FROM", "OF") and _concept(items, place + 2) not in ("PENDING", "HAVE", "MISSING") or (before[0] == "DET" and before[1] in ("ON", "OF"))
     near = before[1:3] if before[0] in ("COMMA", "DET", "FROM") else before[:2]
     named = near[:1] in (["NUM"], ["MARKED"]) and (near[1].startswith("K_") or near[1] in ("FITTING", "NUMBER")) and near[1] not in ("K_TEE", "K_BRANCH", "K_WYE")

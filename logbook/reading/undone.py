@@ -57,7 +57,7 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
         made = _pending(row, clause, begin, end)
         if made:
             claims.extend(made)
-            blank.update(range(made[0].first, end))
+            blank.update(at for at in range(made[0].first, end) if not _its_size(row, at))
             skip_to = end
         else:
             plans.update(range(begin, clause.last))
@@ -99,6 +99,11 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
             if word in concepts:
                 return clause.first + concepts.index(word)
     return None
+
+
+def _its_size(row: Row, at: int) -> bool:
+    """ "Me falta encintar la tapa dos de ocho por ocho": the size of the piece, no work still to do."""
+    return row.items[at].concept == "SIZE" and any(row.items[k].concept.startswith("K_") for k in range(max(0, at - 4), at))
 
 
 _TO_DO = ("TAPE_IT", "STAPLE", "RUB")

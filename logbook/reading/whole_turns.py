@@ -22,6 +22,7 @@ _NAMES_A_PIECE = ("FITTING", "NUMBER", "MARKED", "SIZE")
 _MENDS = ("DAMAGE", "REPAIRED", "GAP")
 _HEADS = ("NUM", "MARKED", "NUMBER", "FITTING", "SIZE", "RUN", "LETTER")
 _NOT = re.compile(r"\b(?:no|ni|nunca|tampoco|sin|nadie|jamas|dudo|falt\w+)\b[^,;:]{0,24}$")
+_COUNTS = {"un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cuatro": 4, "1": 1, "2": 2, "3": 3, "4": 4}
 _YET = re.compile(r"\b(?:todavia|aun)\b")
 
 
@@ -70,7 +71,7 @@ def _topic(code: str, alone: bool = False) -> re.Pattern[str]:
     one = _one(code)
     if alone:
         return re.compile(rf"(?:^|(?<=[,;:] ))(?P<acts>{one}(?: (?:y|e|mas|con) {one})*)")
-    listed = rf"(?:(?<=[,;:] )|^){one}(?: (?:y|e|ni|o) {one})+"  # "chequé la cinta y el tallado lo dejé": not of the tape
+    listed = rf"(?:(?<=[,;:] )|(?<=, y )|^){one}(?: (?:y|e|ni|o) {one})+"  # "chequé la cinta y el tallado lo dejé": not of the tape
     return re.compile(rf"(?P<acts>{listed}|{one}(?: (?:ni|o|u|ni tampoco) {one})*)")
 
 
@@ -110,7 +111,7 @@ def _found(sentence: _Sentence, code: str, member: str) -> Iterator[tuple[tuple[
 
 @cache
 def _turns(code: str):
-    return tuple((re.compile(turn.cue), re.compile(turn.words), turn.states, turn.beside and re.compile(turn.beside), turn.unless and re.compile(turn.unless)) for turn in LANGUAGES[code].whole_turns.facts)
+    return tuple((re.compile(turn.cue), re.compile(turn.words), turn.states, turn.beside and re.compile(turn.beside), turn.unless and re.compile(turn.unless), turn.one) for turn in LANGUAGES[code].whole_turns.facts)
 
 
 @cache
@@ -185,7 +186,7 @@ def _acts(row: Row, own: Row, sentence: _Sentence, span: tuple[int, int], nouns:
     opens = opens or value is False and _YET.search(sentence.words[span[0] : span[1] + 9]) is not None
     taken.append(span)
     first, last = items
-    for name in names:
+    for name in (one for one in names if not one.startswith("(")):
         pending = (Open("piece", name, row.items[first].start, row.items[last - 1].end),) if opens else ()
         made.append(claim(row, name, value, first, last, hedged=False, opens=pending, pending=opens))
     spent.update(at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in _HEADS)
@@ -219,7 +220,7 @@ def _alone(sentence: _Sentence, code: str) -> Iterator[tuple[tuple[int, int], st
 
 
 def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: list[Claim], spent: set[int], taken) -> None:
-    for cue, words, states, beside, unless in _turns(language.code):
+    for cue, words, states, beside, unless, one in _turns(language.code):
         if cue.search(sentence.words) is None or (beside and beside.search(plain(row.text)) is None):
             continue
         for match in words.finditer(sentence.words):
@@ -227,8 +228,12 @@ def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: l
             clause = re.split(r"[,;:]", sentence.words[: match.start()])[-1] + match.group()
             if items is None or (unless and unless.search(clause)):
                 continue
+            if one and sum(item.concept.startswith("K_") for item in row.items) != 1:
+                continue
             taken.append(match.span())
             for name, value in states:
-                made.append(claim(row, name, value, *items, hedged=False, weak=name == "taped"))
-            if not states or states[0][0] not in ("closure",):
-                spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_HEADS, "TAPED", "STAPLED"))
+                value = _COUNTS[match.group("n")] if value == "n" else value
+                made.append(claim(row, name, value, *items, hedged=False, weak=name in ("taped", "stapled")))
+            counted = [at for at in range(*items) if row.items[at].concept in ("NUM", "DET", "BOTH")] if "n" in words.groupindex else ()
+            spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_HEADS, "TAPED", "STAPLED"))
+            spent.update(counted)

@@ -53,7 +53,7 @@ def metal_closure(piece: Piece, around: Around) -> Outcome | None:
     pressure, limit = use.known("static_pressure"), use.limit("metal_tape_pressure")
     if pressure is None:
         return None
-    closure = use.known("closure")
+    closure = use.known("closure") or ("tape" if use.known("taped") else None)
     more = {"limit": limit, "reckoned": {"pressure": abs(pressure), "limit": limit}}
     if abs(pressure) < limit:
         return use.meets("low-pressure", stated_by="static_pressure", **more)
