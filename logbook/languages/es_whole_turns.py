@@ -45,9 +45,17 @@ _LEFT = r"(?:deje|dejamos|dejo|dejaron|quedo|quedaron|quede|quedamos|queda|queda
 _TO_DO = r"(?:hacer|hacerle|poner|ponerle|meter|meterle|echar|echarle|dar|darle|aplicar|pasar|pasarle|hecho)"
 _UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otro dia|la tarde|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|cuando \w+|otro rato)"
 
+_COULD = r"(?:alcance|alcanzamos|pude|pudimos|llegue|llegamos|logre|logramos|quise|hubo chance de|me dio tiempo de|dio tiempo de|nos dio tiempo de)"
+_DO = r"(?:hacer|poner|meter|echar|dar|aplicar|pasar|usar|instalar|colocar)(?:le|les|la|lo|las|los|sela|selo|selas|selos)?"
 _DENIED = (
+    # "no le pasé trapo", "no le alcancé a dar su tallada"
+    rf"\b(?:no|nunca|jamas|tampoco|ni) {_CL}{_PUT} (?:ningun[oa]?s? |ni un[oa]? |un[oa]? |la |el )?{{any}}",
+    rf"\b(?:no|nunca|jamas|tampoco|ni) {_CL}(?:{_COULD} )(?:a )?{_DO} (?:la |el |un |una |su )?{{any}}",
+    r"(?:(?<=, )|(?<=; )|(?<=\. )|^)no {deeds}",
+    r"(?<!nada )\bsin (?:la |el |su |ningun |ninguna |usar |nada de )?{deeds}",
     # "tabs no le puse", "las paletas no se las metí", "guías no trae ninguna", "precalentado no hubo"
-    rf"{{acts}},? {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_PUT}(?! (?:yo|mal|chuec|de mas|al reves|donde|como))\b{{other}}{_NONE}",
+    rf"{{acts}} {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_PUT}(?! (?:yo|mal|chuec|de mas|al reves|donde|como))\b{{other}}{_NONE}",
+    rf"{{acts}}, {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_PUT}{_NONE}{_ALONE}",
     rf"{{acts}},? {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_HAS}\b{_NONE}{_ALONE}",
     rf"{{acts}},? {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_HAS}(?: ningun[oa]s?| ni un[oa]s?(?: sol[oa])?| nada){{other}}",
     rf"{{acts}},? {_SOFT}nadie {_CL}{_PUT}",
@@ -72,6 +80,7 @@ _DENIED = (
     r"(?:sin rastro de|pelon de|pelona de|pelones de|encuerad[oa] de|huerfan[oa] de|ayun[oa] de|limpi[oa] de|se fue sin|se quedo sin|quedo sin|va sin|anda sin|esta sin|salio sin|lo deje sin|la deje sin|le hace falta toda(?: la)?) {acts}(?! (?:tallar|frotar|doblar|apretar|pegar|recortar|planchar|alisar|sobar|asentar|de mas|en|por))",
 )
 _STILL_TO_DO = (
+    rf"{{acts}},? {_CL}(?:hago|hacemos|doy|damos|pongo|ponemos|meto|metemos|echo|echamos|dejo|dejamos|hare|pondre|paso|pasamos|vemos|termino|voy a hacer|voy a poner|voy a dar|voy a meter|va|van|toca)(?: ya| pues| nomas| mejor)* (?:ahorita|orita|para )?{_UNTIL}",
     rf"{{acts}},? {_SOFT}(?:no|nunca|tampoco) {_CL}(?:he|ha|hemos|han) {_PP}{_NONE}",
     rf"{{acts}},? {_CL}{_LEFT} (?:pendientes?|por {_TO_DO}|para {_UNTIL}){_NONE}",
     rf"{{acts}},?:? (?:todavia no|aun no|hasta {_UNTIL}|pendientes?){_ENDS}",
@@ -80,6 +89,7 @@ _STILL_TO_DO = (
     rf"(?:deje|dejamos|quedo|quedaron) (?:pendientes?|para {_UNTIL}) {{acts}}",
 )
 _DONE = (
+    rf"{{acts}},? (?:ya )?(?:me |nos |le |se )?(?:quedo|quedaron|esta|estan|salio)(?: ya)?(?: (?:bien|list[oa]s?|hech[oa]s?|al (?:puro )?(?:cien|centavo|tiro)|perfect[oa]s?|complet[oa]s?|de lujo|chido)|(?<=ya quedo)|(?<=ya quedaron)|(?<=ya esta)|(?<=ya estan)){_ALONE}",
     rf"{{acts}},? (?:ya|si|ahi si|esas si|esos si|eso si|tambien|todas?|todos?) {_CL}(?:{_PUT}|{_HAS})",
     rf"(?<!no )(?<!ni )(?:si|ya|tambien) {_CL}(?:{_PUT}|{_HAS}) {{acts}}",
     rf"no (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{_SKIPPED}|{_SLIPPED}) {{acts}}",
@@ -88,6 +98,7 @@ _DONE = (
 )
 # a row of things that the piece has: "trae sus aletas y sus grapas", "le puse grapa y tape", "con grapas y cinta"
 _BEARS = (
+    r"(?:^|(?<=[,;:] ))(?:y |ya )?(?:va |quedo |queda |cerrad[oa] |sellad[oa] )?con {acts}(?= *(?:$|[,;:.]| y (?:sin|todo|ya|bien|frot|tall)| pero | bien| cada))",
     r"(?<!no )(?<!ni )(?<!nunca )(?<!se )(?:le |les |ya |lo |la |se le )*(?:trae|lleva|tiene|puse|pusimos|meti|metimos|eche|echamos|di|dimos|va con|quedo con|cerre con|cerrad[oa] con|cerrad[oa] a puro|cerrad[oa] a pura) {acts}(?! (?:de|que|en (?:un|dos|tres|solo)|nomas|solo|mal|suelt|floj|despeg|levant|a medias|hasta|por (?:un|dos|tres|fuera)|encima|arriba|ahi|provisional|para))",
 )
 _TOO = (rf"{{acts}},? (?:tambien|igual(?:mente)?){_ENDS}",)
@@ -95,7 +106,7 @@ _OWN_WORDS = (  # the thing alone between two commas: "grapas cada 2, tape."
     r"{acts}(?: (?:bien|ok|listos?|listas?|tambien|si|puest[oa]s?|encima|complet[oa]s?|alrededor))?(?= *(?:$|[,;.]))",
 )
 
-_LEG = r"(?:las? |los? |con las? |su |sus )?(?:patas?|patitas?|puntas?|puntitas?|piernas?|piernitas?|uñas?|colas?)(?: de (?:las? |cada )?(?:grapas?|staples?))?"
+_LEG = r"(?:las? |los? |con las? |su |sus )?(?:patas?|patitas?|puntas?|puntitas?|piernas?|piernitas?|uñas?|colas?|clinche?|remache|doblez)(?: de (?:las? |cada )?(?:grapas?|staples?))?"
 _GO = (
     r"(?:(?:(?:se )?(?:me |le |les |nos )?(?:doblaron|doblo|cerraron|cerro|voltearon|volteo|fueron|fue|metieron|metio|abrieron|abrio|clavaron|clavo|remacharon|quedaron|quedo|doblan|dobla|cierran|cierra|voltean|abren|abre|van|va|miran|mira|apuntan|apunta|jalan|jala|ven|ve|dan|da|salen|sale|estan|esta|entran|entra|apuntando)"
     r"|dobladas?|doblando|volteadas?|cerradas?|abiertas?|remachadas?|viendo|mirando|apuntando|jalando|clavadas?|bien|todas|las|les|le|doble|doblamos|voltee|cerre|abri) )*"
@@ -114,8 +125,8 @@ _CUT_AWAY = r"(?:recort|quit|cort|rebaj|rasur|emparej|trime|trim|saqu|limpi)(?:e
 _TABS = r"(?:lenguetas?|tabs?|pestañas?|orejas?|orejitas?|dientes?|dedos|uñas|patitas)"
 
 _FACTS: tuple[Turn, ...] = (
-    Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?)\b", rf"{_LEG} {_GO}{_TO_IN}\b", (("staple_clinch", "inward"),), beside=r"grap|staple|estapl"),
-    Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?)\b", rf"{_LEG} {_GO}{_TO_OUT}\b", (("staple_clinch", "outward"),), beside=r"grap|staple|estapl"),
+    Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?|clinche?|remache|doblez)\b", rf"{_LEG} {_GO}{_TO_IN}\b", (("staple_clinch", "inward"),), beside=r"grap|staple|estapl"),
+    Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?|clinche?|remache|doblez)\b", rf"{_LEG} {_GO}{_TO_OUT}\b", (("staple_clinch", "outward"),), beside=r"grap|staple|estapl"),
     Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_IN}\b", (("staple_clinch", "inward"),)),
     Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_OUT}\b", (("staple_clinch", "outward"),)),
     Turn(r"\b(?:escalon|step|lado bajo|parte baja|paso bajo|filo bajo)", rf"{_STEP},?{_LOOKS} {_TO_IN}\b", (("groove_step", "inside"),)),
@@ -125,6 +136,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(rf"\b{_OVER}\b", rf"\b(?:asi )?(?:con|entre) (?:el |la |todo y |todo el |toda la |puro |pura )?{_OVER}(?: y todo| encima| y)?\b", (("surface_clean", False),), unless=r"\b(?:sin|no|quit|limpi|sacud|sopl)"),
     Turn(rf"\b{_SKIN}\b", rf"\b{_SKIN} (?:(?:me|le|se|que|estaba|esta|andaba|anda|venia|seguia|sigue|quedo|tenia|traia|todavia|aun|medio|media|algo|muy|bien|toda|todo|tantito|un poco|poquito) )*{_SOILED}", (("surface_clean", False),), beside=rf"\b{_STUCK}", unless=r"\b(?:no esta|no estaba|sequ|limpi(?:e|amos|ad)|empapad|se mojo|se me mojo)"),
     Turn(r"\b(?:limpi|sacud|trap|sec|desempolv|sopl)", r"(?:sin|ni(?: siquiera)?) (?:haber(?:l[oa])? )?(?:limpi|sacud|trape|sec|desempolv|sopl)(?:arl[oa]s?|arle|irl[oa]|irle|ir|ar|ad[oa]|e|ido)(?: (?:la|el|lo|primero|antes|bien|ni nada))*(?: (?:superficie|foil|polvo|forro|cara|papel))?", (("surface_clean", False),), unless=r"no (?:\w+ ){0,3}sin"),
+    Turn(rf"\b{_SKIN}\b", rf"{_STUCK} (?:asi |toda |todo |medio |bien )*{_SOILED} (?:la |el |toda la |todo el )?{_SKIN}", (("surface_clean", False), ("taped", True))),
     # what was left at the cut
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:(?:ahi|alli|asi|no|la|lo|le|se|me|todavia|ya|todo|toda) )*(?:(?<!no )deje|dejamos|quedo|sigue ahi|esta ahi|dejo)\b(?: (?:ahi|alli|puest[oa]|asi|sin \w+))*", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*dej"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:le |se le |ahi le |les )?(?:deje|dejamos|quedo) (?:ahi |alli |puest[oa] |tod[oa] )*{_REST}", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*(?:dej|qued)|\bsin (?!recort|quit|cort|rebaj|limpi)"),
@@ -132,11 +144,15 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY}\b", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\bsin (?:recort|quit|cort|rebaj|rasur|emparej|trime)ar(?:le|l[oa])? {_REST}", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"(?<!no )(?<!sin )\b(?:le |ya |se le |la |lo )*{_CUT_AWAY} {_REST}", (("trimmed", True),), unless=r"\b(?:no|sin|ni) (?:le |se |la |lo |les )*(?:recort|quit|cort|rebaj)"),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:ya |si |tambien )*(?:(?:se |le |me )*(?:la|lo) ){_CUT_AWAY}\b", (("trimmed", True),), unless=r"\b(?:no|ni|nunca|tampoco|sin)\b"),
+    Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"\bno (?:le )?dej(?:e|amos|o) (?:nada de )?{_REST}", (("trimmed", True),)),
     Turn(r"\btrim\b", r"\btrim (?:ok|listo|hecho|done|bien|si)\b", (("trimmed", True),)),
     # the tabs of a collar
     Turn(rf"\b{_TABS}\b", rf"\b{_TABS} (?:(?:se|me|le|nos|no|que|y|quedaron|quedo|estan|esta|siguen|andan|deje|todavia|sin) )*(?:parad[oa]s?|levantad[oa]s?|sin (?:doblar|voltear|apretar|aplastar|cerrar)|suelt[oa]s|al aire|derech[oa]s)", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin", unless=r"\b(?:ningun[oa]?|no hay|no quedo|sin ninguna)\b"),
     Turn(rf"\b{_TABS}\b", rf"\b{_TABS} no {_CL}(?:doble|doblamos|doblaron|voltee|aprete|dobla|doblan|cerre|quedaron|aplaste|alcance a doblar|pude doblar)\b", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
     Turn(rf"\b{_TABS}\b", rf"\bno {_CL}(?:doble|doblamos|voltee|aprete|aplaste|cerre|alcance a doblar|pude doblar) (?:todas |todos |bien )*(?:las |los )?{_TABS}", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
+    Turn(r"\b(?:orej(?:it)?as|dientes|dedos)\b", r"\b(?:orej(?:it)?as|dientes|dedos) (?:(?:todas|todos|bien|se|me|le|ya|quedaron|estan|las|los|del collar) )*(?:doblad[oa]s|volteadas|aplastad[oa]s|apretad[oa]s|cerrad[oa]s)", (("tabs_bent", True),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin", unless=r"\b(?:no|sin|ni|falt\w*|mal|medio|casi|nomas|solo|una?|dos|tres|algunas?|menos|excepto|otras)\b"),
+    Turn(r"\b(?:grapas|staples)\b", r"\b(?:grapas|staples) (?:son|eran|van|miden|me quedaron|quedaron)\b", (("stapled", True),), unless=r"\b(?:no|ni|sin|falt\w*|cajas?|camion|troca)\b"),
     # a tape that carries no listing
     Turn(r"\b(?:cinta|tape|teip)\b", r"(?:cinta|tape|teip)(?: que (?:use|usamos|traigo|traemos|le puse|puse|lleva|trae|tiene|habia|me dieron))?,? (?:no|ni|nunca|tampoco) (?:me |se |le )?(?:es|era|dice|decia|trae|traia|tiene|lleva|viene|venia|muestra|marca)(?: (?:la|una|de las?|ningun[oa]?|ni|con|el|impreso|impresa|de))* (?:listad[oa]s?|181\S*|marcad[oa]s?|ul|aprobad[oa]s?|certificad[oa]s?|marca|sello|numero|letrero|letras?|impresion|buenas?)\b", (("closure", "other_tape"), ("taped", True))),
     Turn(r"\b(?:listar|listad|gener|marca|corriente|pirata|chafa)", r"(?:cinta|tape|teip)(?: es)?(?: de (?:la|el|un[oa]))? (?:generic[oa]|sin (?:marca|listar|sello|listado|letras?)|corriente|pirata|chafa|no listad[oa])", (("closure", "other_tape"), ("taped", True)), unless=r"\bno (?:es|use|le puse|era)"),
@@ -149,6 +165,11 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\bl[oa]s (?P<n>cuatro|4)(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s", (("sides_taped", "n"), ("taped", True)), one=True),
     Turn(r"(?:grapad|encintad|tapead|teipead)[oa]s", r"(?<=[,;] )(?:y |pero )?(?:nomas |solo |nada mas )?(?P<n>tres|dos|un[oa]?|[123])(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s?", (("sides_taped", "n"), ("taped", True)), beside=r"\bl[oa]s (?:cuatro|4|tres|3)(?: lados)? \w+ad[oa]s", one=True),
     Turn(r"(?:grapad|encintad|tapead|teipead)[oa]s", r"(?<=[,;] )(?:y |pero )?(?:nomas |solo |nada mas )?(?P<n>tres|dos|un[oa]?|[123])(?: lados| caras)? (?:engrap|grap|staple)ad[oa]s?", (("sides_stapled", "n"), ("stapled", True)), beside=r"\bl[oa]s (?:cuatro|4|tres|3)(?: lados)? \w+ad[oa]s", one=True),
+    Turn(r"\bgrapas? ", r"(?<=[,;] )(?:y |pero )?(?:la |las )?(?:grapas?|staples) (?:nomas |solo |nada mas )?en (?P<n>dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_stapled", "n"), ("stapled", True)), beside=r"\b(?:cuatro|tres|4|3) (?:lados|caras)", one=True),
+    Turn(r"\b(?:cinta|tape|teip) ", r"(?<=[,;] )(?:y |pero )?(?:la |el )?(?:cinta|tape|teip) (?:nomas |solo |nada mas )?en (?P<n>dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_taped", "n"), ("taped", True)), beside=r"\b(?:cuatro|tres|4|3) (?:lados|caras)", one=True),
+    # which way the air goes
+    Turn(r"\bhembra\b", r"\b(?:de|desde|por) (?:la |el )?(?:lado )?hembra (?:a|al|hacia|para|y (?:sale|se va|se sale|escapa|avienta) (?:por|al|hacia)) (?:el |la |lado )*macho", (("air_leaves_by", "male"),), beside=r"\b(?:aire|air|flujo)\b", unless=r"\bno (?:va|sale|es)\b"),
+    Turn(r"\bmacho\b", r"\b(?:de|desde|del|por) (?:el |la )?(?:lado )?macho (?:a|al|hacia|para|y (?:sale|se va|se sale|escapa|avienta) (?:por|al|hacia)) (?:el |la |lado )*hembra", (("air_leaves_by", "female"),), beside=r"\b(?:aire|air|flujo)\b", unless=r"\bno (?:va|sale|es)\b"),
     # laid on, not pressed
     Turn(r"\b(?:sobrepuest|encimad|presentad)", r"(?:cinta|tape|teip)(?: (?:la|lo|me|se|nos|quedo|queda|deje|esta|va|nomas|solo|nada mas|apenas|como|quedo))* (?:sobrepuest[oa]|encimad[oa]|presentad[oa])(?: nomas| nada mas)?", (("rubbed_down", False), ("taped", True))),
     # wiped or not before it was taped: it was taped
@@ -173,7 +194,7 @@ _OTHERS = (
 )
 
 SPANISH_WHOLE_TURNS = WholeTurns(
-    cue=r"\b(?:no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
+    cue=r"\b(?:no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
     nouns=NOUNS,
     deeds=DEEDS,
     before=r"(?:(?:el|la|los|las|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",

@@ -81,7 +81,7 @@ def _mark_at(items, at: int, text: str, letters) -> tuple[str | None, int] | Non
             place += 1
             dash = False
             tight = ""
-        elif tight and not dash and not (place == at + 1 and letter is not None and len(text[items[at].start : items[at].end]) > 1 and _head_before(items, at)):
+        elif tight and not dash and not (place == at + 1 and letter is not None and (len(text[items[at].start : items[at].end]) > 1 and _head_before(items, at) or "equis" in letters and tight == " ")):
             break
         if dash:
             parts.append("-")
@@ -158,10 +158,27 @@ def _letter(items, at: int, text: str, letters) -> str | None:
         return said.upper()
     if 2 <= len(said) <= 3 and said.isupper() and tight and alone and (item.concept in ("WORD", "DET", "LETTER", "K_TEE") or item.read_as is not None):
         return said
+    if "equis" in letters and _whole(ahead) and gap == " " and _pointed_letters(items, at, text, said, letters):
+        return letters.get(said.lower(), said.upper()) if not said.isupper() and len(said) > 1 else said.upper()
     named = letters.get(said.lower())
     if named is not None and (dashed or (_whole(ahead) and _head_before(items, at) and item.concept == "WORD")):
         return named
     return None
+
+
+_POINTS = frozenset("el la del al marca número numero etiqueta".split())
+_WORDS_TOO = frozenset("de a e ese te ve u o y".split())  # names of letters that are words
+
+
+def _pointed_letters(items, at: int, text: str, said: str, letters) -> bool:
+    """ "el E dos", "marca D siete", "la EQ uno", "la be dos", ", PL uno,": letters that an article or two commas point at, before a number in words."""
+    before = text[max(0, items[at].start - 10) : items[at].start].lower().split()
+    points = bool(before) and before[-1] in _POINTS
+    behind = _concept(items, at + 2)
+    if said.isupper() and len(said) <= 3 and said not in _MACHINES:
+        return behind not in ("BY", "LONG", "COUNTED") and (points or (_concept(items, at - 1) in ("COMMA", "NUMBER") or _concept(items, at - 1).startswith("K_")) and behind in ("COMMA", "STOP", ""))
+    spelled = said.lower() in letters and said.lower() not in _WORDS_TOO or len(said) == 1 and said.lower() not in "aeouyx"
+    return spelled and points and behind in ("COMMA", "STOP", "", "BE", "ON", "RUN", "OF", "STAPLED", "TAPED", "NOT", "HAVE", "SIZE")
 
 
 def _spelled(items, at: int, text: str, letters) -> tuple[str, int] | None:

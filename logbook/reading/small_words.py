@@ -39,6 +39,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "la izquierda recta"
         elif item.concept == "SIDE" and said in ("derecha", "derecho") and _concept(done, place - 1) == "SIDE" and done[place - 1].value == ("right",) and ahead in ("COMMA", "STOP", "", "AND"):
             done[place] = replace(item, concept="LEVEL", value=None)  # "la derecha derecha"
+        elif item.concept == "SAYS" and said == "marca" and (ahead == "MARKED" or ahead == "NUM" and _concept(done, place - 1) in ("COMMA", "STOP", "")) and _concept(done, place - 1) != "DRAWING":
+            done[place] = replace(item, concept="NUMBER")  # "…, marca E dos"
         elif item.concept == "COUNTED" and said == "caja" and _a_box(done, items, place):
             done[place] = replace(item, concept="K_PLENUM", value="plenum")
         elif item.concept == "K_TEE" and said == "te" and not _a_tee(done, items, place, text):

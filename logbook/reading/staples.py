@@ -257,7 +257,7 @@ FRAMES = (
     Frame("NUM SIDE_WORD (?:[^STOP QUERY]){0,14} (?P<w>(?P<acts>STAPLED|TAPED) OF DET? (?P<n>NUM)) (?=SEP|$)", _sides),  # "grapada de tres lados y encintada de tres"
     Frame("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?P<w>(?P<acts>STAPLED|TAPED) ONLY? (?P<n>NUM)) (?=SEP|$)", _sides),  # "engrapé tres lados y encinté tres"
     Frame("(?:STAPLED|TAPED) (?:FILL|ON|OF){0,3} NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} ONLY (?P<w>(?P<n>NUM) (?P<acts>STAPLED|TAPED)) (?=SEP|$)", _sides),
-    Frame("(?P<w>(?P<b>APART) (?:BE|HAVE|WORD|LAID|TAKES|FILL|COMMA){1,2} OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
+    Frame("(?P<w>(?P<b>APART) (?:BE|HAVE|WORD|LAID|TAKES|FILL){0,2} OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
     Frame("(?P<o>K_HANGER) (?:FILL){0,2} (?P<w>TO (?P<n>LEN)) (?=SEP|$|AND|APART)", _spacing),
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
     Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT)", _other_spacing),

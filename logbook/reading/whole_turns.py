@@ -20,6 +20,7 @@ from logbook.reading.grammar import Row
 _STATES_NOTHING = frozenset(("PENDING", "NEED", "REMIND", "FORGOT", "NOT_DONE", "LATER", "WILL", "QUESTION", "IF", "DRAWING", "SHIFT", "MISSING", "UNDONE", "COUNTED", "NOT_LOGGED"))
 _NAMES_A_PIECE = ("FITTING", "NUMBER", "MARKED", "SIZE")
 _MENDS = ("DAMAGE", "REPAIRED", "GAP")
+_DEEDS = ("TAPED", "STAPLED", "RUBBED", "PREHEATED", "WIPED")
 _HEADS = ("NUM", "MARKED", "NUMBER", "FITTING", "SIZE", "RUN", "LETTER")
 _NOT = re.compile(r"\b(?:no|ni|nunca|tampoco|sin|nadie|jamas|dudo|falt\w+)\b[^,;:]{0,24}$")
 _COUNTS = {"un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cuatro": 4, "1": 1, "2": 2, "3": 3, "4": 4}
@@ -76,6 +77,11 @@ def _topic(code: str, alone: bool = False) -> re.Pattern[str]:
 
 
 @cache
+def _deed(code: str) -> re.Pattern[str]:
+    return re.compile("|".join(words for _, words in LANGUAGES[code].whole_turns.deeds))
+
+
+@cache
 def _one(code: str) -> str:
     told = LANGUAGES[code].whole_turns
     nouns, deeds = ("|".join(words for _, words in rows) for rows in (told.nouns, told.deeds))
@@ -87,11 +93,16 @@ def _compiled(code: str, member: str) -> _Patterns:
     told, one = LANGUAGES[code].whole_turns, _one(code)
     nouns = "|".join(words for _, words in told.nouns)
     listed = rf"(?P<acts>{one}(?:(?:,? (?:y|e|ni|o|u|y tambien|ni tampoco|mas) |, ){one})*)"
+    deeds = "|".join(words for _, words in told.deeds)
+    anything = rf"(?P<acts>{told.before}\b(?:{nouns}|{deeds})\b(?:(?: (?:y|e|ni|o|ni tampoco) ){told.before}\b(?:{nouns}|{deeds})\b)*)"
+    of_deeds = rf"(?P<acts>\b(?:{deeds})\b)"
     behind, ahead = [], []
     for pattern in getattr(told, member):
-        before, _, after = pattern.replace("{other}", rf"(?! {told.before}\b(?:{nouns})\b)").partition("{acts}")
+        pattern = pattern.replace("{other}", rf"(?! {told.before}\b(?:{nouns}|{deeds})\b)")
+        place = next(one for one in ("{acts}", "{any}", "{deeds}") if one in pattern)
+        before, _, after = pattern.partition(place)
         if before:
-            ahead.append((re.compile(before), re.compile(before + listed + after)))
+            ahead.append((re.compile(before), re.compile(before + {"{acts}": listed, "{any}": anything, "{deeds}": of_deeds}[place] + after)))
         else:
             behind.append(after)
     return _Patterns(re.compile("|".join(behind) or "(?!)"), tuple(ahead))
@@ -101,6 +112,8 @@ def _found(sentence: _Sentence, code: str, member: str) -> Iterator[tuple[tuple[
     """Where one of these patterns stands, and the nouns that it is of."""
     patterns = _compiled(code, member)
     for topic in _topic(code).finditer(sentence.words):
+        if sentence.words[topic.end() : topic.end() + 1] == "," and _deed(code).fullmatch(topic.group("acts")):
+            continue  # "encintada, no le pasé trapo": done, and not spoken of further
         if (match := patterns.behind.match(sentence.words, topic.end())) is not None:
             yield (topic.start(), match.end()), topic.group("acts")
     for begins, whole in patterns.ahead:
@@ -156,6 +169,7 @@ def whole_turns(row: Row, own: Row, language: Language) -> tuple[list[Claim], se
                 for span, nouns in _found(sentence, language.code, member):
                     _acts(row, own, sentence, span, nouns, value, opens, language, made, spent, taken)
         _bears(row, own, sentence, language, made, taken)
+        _unsettled(row, own, sentence, language, spent, taken)
     return made, spent
 
 
@@ -213,6 +227,14 @@ def _bears(row: Row, own: Row, sentence: _Sentence, language: Language, made: li
                 made.append(claim(row, name, True, *items, weak=True, hedged=False))
 
 
+def _unsettled(row: Row, own: Row, sentence: _Sentence, language: Language, spent: set[int], taken) -> None:
+    """ "El encintado lo hago ..." : the act as a thing, of which nothing was said that is understood, is not done for its name."""
+    for match in re.finditer(rf"\b(?:el|lo del|del) (?:{'|'.join(words for _, words in language.whole_turns.deeds)})\b", sentence.words):
+        items = _free(own, sentence, match.span(), row, taken)
+        if items is not None:
+            spent.update(at for at in range(*items) if row.items[at].concept in _DEEDS and row.items[at].start >= sentence.begin + match.start())
+
+
 def _alone(sentence: _Sentence, code: str) -> Iterator[tuple[tuple[int, int], str]]:
     for topic in _topic(code, alone=True).finditer(sentence.words):
         if (match := _compiled(code, "alone").behind.match(sentence.words, topic.end())) is not None:
@@ -230,10 +252,14 @@ def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: l
                 continue
             if one and sum(item.concept.startswith("K_") for item in row.items) != 1:
                 continue
-            taken.append(match.span())
+            weakly = "n" not in words.groupindex and all(name in ("taped", "stapled") for name, _ in states) and bool(states)
+            if not weakly:
+                taken.append(match.span())
             for name, value in states:
                 value = _COUNTS[match.group("n")] if value == "n" else value
                 made.append(claim(row, name, value, *items, hedged=False, weak=name in ("taped", "stapled")))
+            if weakly:
+                continue
             counted = [at for at in range(*items) if row.items[at].concept in ("NUM", "DET", "BOTH")] if "n" in words.groupindex else ()
             spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_HEADS, "TAPED", "STAPLED"))
             spent.update(counted)
