@@ -311,3 +311,28 @@ def test_a_package_that_could_not_be_written_says_why(desk, tmp_path):
     desk_of = closing.Desk()
     closing._write(desk_of, tmp_path / "no-job", tmp_path / "out.zip", "en", __import__("datetime").datetime.now())
     assert desk_of.problem.key == "store.no-folder"
+
+
+@pytest.mark.parametrize("planned", [True, False])
+def test_one_area_read_by_itself_holds_what_it_holds_among_all(tmp_path, planned):
+    from logbook import lineup, schedule
+    from logbook.walk import areas
+
+    said = (
+        "Straight {} on run two, 18 by 12.", "Straight {} on run bravo, 18 by 12.", "Straight {} on run Bravo, 18 by 12, in the kitchen.", "Straight {}, 18 by 12, in the Kitchen.",
+        "Straight {}, 18 by 12.", "Straight {} on run two, 18 by 12, in the hall.",
+    )  # fmt: skip
+    desk = open_desk(tmp_path)
+    for mark in range(1, 19):
+        assert desk.hand_in(text=said[mark % len(said)].format(mark)).status_code == 201
+    with desk.folder() as folder:
+        work_once(folder, Bench(None))
+        rows = tuple(schedule.Row(mark=str(mark), line=mark, run="2" if mark < 4 else None, kind="straight", area="Hall" if mark % 2 else None) for mark in (1, 2, 3, 8, 40))
+        plan = schedule.revision("r1", None, rows) if planned else None
+        every = areas.areas(plan, *walked.short_pieces(folder, lineup.planned_marks(plan)))
+        assert {one.what for one in every} >= {areas.PLACE, areas.RUN, areas.NOWHERE} | ({areas.AREA} if planned else set())
+        for one in every:
+            near = walked.pieces_in(folder, one.what, one.name, {row.mark for row in one.rows})
+            alone = next(each for each in areas.areas(plan, near) if each.key.casefold() == one.key.casefold())
+            assert (alone.rows, sorted(p["id"] for p in alone.pieces)) == (one.rows, sorted(p["id"] for p in one.pieces)), one.key
+            assert len(near) < 18

@@ -27,8 +27,8 @@ from logbook.store.acts import Act, _do, act_document
 from logbook.store.deciding import decide
 from logbook.store.folder import JobFolder, answers, room, writing
 from logbook.store.listing import day_documents
-from logbook.store.shelf import piece_document
-from logbook.walk import leaks, lots, rounds
+from logbook.store.shelf import piece_document, runs_spelled, whole_piece
+from logbook.walk import areas, leaks, lots, rounds
 
 migrations = Migrations("walked")
 DRAWN, LOOKED, WALKED, LEAK = "spot_drawn", "spot_looked", "walk_answered", "leak_tested"
@@ -38,6 +38,11 @@ MOST_PHOTOS = 4  # of one answer
 @migrations()
 def find_acts_by_kind(db: Database) -> None:
     db.execute("CREATE INDEX acts_kind ON acts (act, seq)")
+
+
+@migrations()
+def find_pieces_by_place(db: Database) -> None:
+    db.execute("CREATE INDEX sought_places ON sought_of (places, id) WHERE what = 'piece' AND places <> ''")
 
 
 def _of_kind(folder: JobFolder, act: str, where: str = "", values: Sequence = ()) -> list[dict]:
@@ -137,6 +142,46 @@ def spot_summary(folder: JobFolder, day: date) -> dict[str, int]:
 # --- the walk list
 
 
+def pieces_in(folder: JobFolder, what: str, name: str, marks: Collection[str] = ()) -> list[dict]:
+    """Of the pieces, in short, those that may stand in one area (`what` and `name` as `areas` has them): the ones with
+    one of these bare marks, and the ones of its run or place, however that is written. No other row is read."""
+    borne = "p.bare_mark IN (SELECT value FROM json_each(?))"
+    if what == areas.PLACE:
+        also = "p.id IN (SELECT o.id FROM sought_of o WHERE o.what = 'piece' AND o.places <> '' AND o.places IN (SELECT value FROM json_each(?)))"
+        spelled = [one for one in _places(folder) if areas.same_name(one, name)]
+    elif what == areas.RUN:
+        also, spelled = "p.run IN (SELECT value FROM json_each(?))", [one for one in runs_spelled(folder) if areas.same_name(one, name)]
+    else:
+        also, spelled = f"(p.run IS NULL AND ? = '[{json.dumps(areas.NOWHERE)}]')", [what]
+    found = {id: (id, *rest) for where, given in ((borne, sorted(marks)), (also, spelled)) for id, *rest in folder.db.execute(f"{_IN_SHORT} AND {where}", [json.dumps(given)])}
+    return [_short(*row) for row in sorted(found.values(), key=lambda row: (row[1] or "", row[2] or "", row[0]))]
+
+
+def _places(folder: JobFolder) -> list[str]:
+    return [one for (one,) in folder.db.execute("SELECT DISTINCT places FROM sought_of WHERE what = 'piece' AND places <> ''")]
+
+
+_PLACE = "coalesce((SELECT o.places FROM sought_of o WHERE o.what = 'piece' AND o.id = p.id), '')"
+_IN_SHORT = f"SELECT p.id, p.run, p.mark, p.kind, {_PLACE} AS told FROM pieces p WHERE p.gone = 0"
+
+
+def _short(id: str, run: str | None, mark: str | None, kind: str | None, told: str) -> dict:
+    return {"id": id, "run": run, "mark": mark, "facts": [{"name": name, "value": value} for name, value in (("kind", kind), ("mark", mark), ("place", told)) if value]}
+
+
+def for_release(folder: JobFolder, ids: Iterable[str]) -> list[dict]:
+    """What a release sheet asks of each piece, in this order: id, run, facts, where its findings stand, whether a lead looked."""
+    found = []
+    for id in ids:
+        whole = whole_piece(folder, id)
+        if whole is not None:
+            piece, findings, _ = whole
+            facts = [{"name": fact.name, "value": fact.value} for fact in piece.facts]
+            told = [{"rule": one.rule, "verdict": one.verdict, "stands": one.stands} for one in findings]
+            found.append({"id": id, "run": piece.run, "mark": piece.mark, "facts": facts, "findings": told, "looked": piece.looked})
+    return found
+
+
 def short_pieces(folder: JobFolder, marks: Collection[str] = (), most: int = -1) -> tuple[list[dict], list[tuple]]:
     """Every piece in what decides its area: id, run, mark, kind and place; no document is read.
 
@@ -146,16 +191,11 @@ def short_pieces(folder: JobFolder, marks: Collection[str] = (), most: int = -1)
     long = most >= 0 and folder.db.execute("SELECT count(*) FROM (SELECT 1 FROM pieces WHERE gone = 0 LIMIT ?)", [most + 1]).fetchone()[0] > most
     borne = "p.bare_mark IN (SELECT value FROM json_each(?))" if long else "?"
     of = [json.dumps(sorted(marks)) if long else 1]
-    place = "coalesce((SELECT o.places FROM sought_of o WHERE o.what = 'piece' AND o.id = p.id), '')"
-    listed = folder.db.execute(f"SELECT p.id, p.run, p.mark, p.kind, {place} FROM pieces p WHERE p.gone = 0 AND {borne} ORDER BY p.run, p.bare_mark, p.id", of)
-    pieces = [
-        {"id": id, "run": run, "mark": mark, "facts": [{"name": name, "value": value} for name, value in (("kind", kind), ("mark", mark), ("place", told)) if value]}
-        for id, run, mark, kind, told in listed
-    ]
+    pieces = [_short(*row) for row in folder.db.execute(f"{_IN_SHORT} AND {borne} ORDER BY p.run, p.bare_mark, p.id", of)]
     if not long:
         return pieces, []
     counted = folder.db.execute(
-        f"SELECT p.run, {place} AS told, count(*) FROM pieces p WHERE p.gone = 0 AND (p.kind IS NOT NULL OR p.mark IS NOT NULL) "
+        f"SELECT p.run, {_PLACE} AS told, count(*) FROM pieces p WHERE p.gone = 0 AND (p.kind IS NOT NULL OR p.mark IS NOT NULL) "
         f"AND NOT coalesce({borne}, 0) GROUP BY p.run, told", of
     )
     return pieces, list(counted)

@@ -40,7 +40,7 @@ def areas(plan: Revision | None, pieces: Iterable[Mapping], counted: Iterable[tu
     found: dict[str, Area] = {}
 
     def at(what: str, name: str) -> Area:
-        key = f"{what}:{' '.join(name.split())}"
+        key = f"{what}:{_key(name)}"
         return found.setdefault(key.casefold(), Area(key, what, name))
 
     for row in plan.rows if plan else ():
@@ -52,6 +52,15 @@ def areas(plan: Revision | None, pieces: Iterable[Mapping], counted: Iterable[tu
         at(*((PLACE, place) if place else (RUN, run) if run else (NOWHERE, ""))).more += count
     order = (AREA, PLACE, RUN, NOWHERE)
     return sorted(found.values(), key=lambda area: (order.index(area.what), _counted(area.name)))
+
+
+def same_name(one: str, other: str) -> bool:
+    """Whether two spellings make the same area."""
+    return _key(one).casefold() == _key(other).casefold()
+
+
+def _key(name: str) -> str:
+    return " ".join(name.split())
 
 
 def missing(area: Area) -> list[Row]:

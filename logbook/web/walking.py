@@ -11,6 +11,7 @@ from markupsafe import Markup
 
 from logbook import facts, intake, labels, lineup, store
 from logbook.day import moments
+from logbook.facts import bare_mark
 from logbook.intake import Part
 from logbook.mistake import Mistake
 from logbook.rules.checklist import CHECKLIST
@@ -168,13 +169,18 @@ def _photos(field: str) -> list[str] | Mistake:
 
 
 def _areas(folder, most: int = -1) -> list[areas.Area]:
-    """With pieces in short: the whole document is read of one area alone. Of more than `most` some are only counted."""
+    """With pieces in short. Of more than `most` some are only counted."""
     plan = folder.job.revision(None)
     return areas.areas(plan, *walked.short_pieces(folder, lineup.planned_marks(plan), most))
 
 
 def _area(key: str) -> areas.Area | None:
-    return next((one for one in _areas(opened.folder()) if one.key.casefold() == key.casefold()), None)
+    """One area with all its pieces in short; no other piece is read."""
+    folder, (what, _, name) = opened.folder(), key.partition(":")
+    plan = folder.job.revision(None)
+    rows = [row for row in plan.rows if areas.same_name(row.area or "", name)] if plan and what.casefold() == areas.AREA else []
+    pieces = walked.pieces_in(folder, what.casefold(), name, {bare_mark(row.mark) for row in rows})
+    return next((one for one in areas.areas(plan, pieces) if one.key.casefold() == key.casefold()), None)
 
 
 def _area_told(area: areas.Area, acts: list[dict]) -> dict:
@@ -252,7 +258,7 @@ def release():
     looks = walked.newest_looks(folder)
     off = {piece for piece, look in looks.items() if any(one["answer"] == "otherwise" for one in look["found"])}
     seen = {piece for piece, look in looks.items() if any(one["answer"] != "not_seen" for one in look["found"])}
-    area.pieces = [one for piece in area.pieces if (one := store.piece_document(folder, piece["id"], g.language))]
+    area.pieces = walked.for_release(folder, [piece["id"] for piece in area.pieces])
     sheet = releases.sheet(area, walked.walk_answers(folder), seen, off)
     records = [one | {"told": leaks.told(one)} for one in leaks.standing(walked.leak_records(folder)) if _names(one["section"], area)]
     return render_template(

@@ -39,7 +39,7 @@ OTHER = re.compile(r"\b([0-9a-f]{8})(?=-[0-9a-f]{4}-4)|\bT(1[01]\d\d)\b|\b(81\d)
 PAGES = (
     "/", "/log", "/log?from={seq}", "/log?flagged=yes", "/log?run={run}", "/log?mark={mark}", "/notes?since={seq}", "/entry/{note}", "/notes/{note}",
     "/fitting/{piece}", "/pieces/{piece}", "/pieces/{piece}/drawing.svg", "/day", "/day/{day}", "/questions?date={day}", "/desk", "/desk?run={run}",
-    "/desk/next", "/run?run={run}", "/job", "/job?run={run}", "/search?q=flap+{mark}", "/search?q=scrim", "/walk", "/walk/list", "/walk/release",
+    "/desk/next", "/run?run={run}", "/job", "/job?run={run}", "/search?q=flap+{mark}", "/search?q=scrim", "/walk", "/walk/list?area=run:{run}", "/walk/release?area=run:{run}",
     "/holds", "/leaks", "/rules", "/layout", "/people", "/phone", "/ready",
 )  # fmt: skip
 
