@@ -35,6 +35,7 @@ ENGLISH_FORMS = Forms(
         ("staple_clinch", "outward", r"outward(?:s|ly)? (?:clinch(?:ed|ing)?|flar(?:ed|ing)|bent|turned)|clinch(?:ed|es|ing)? outwards?"),
         ("facing_damage", "none", rf"(?:not an?|not one|no|isn't an?|ain't an?|without an?|nary an?|not even an?|wasn't an?)(?: single)? (?:scratch|mark|nick|ding|dent|scuff|blemish|wrinkle|pinhole|flaw|tear|rip)(?:es|s)? (?:on|in|to|anywhere on) (?:the |its |it's )?(?:{_SKIN}|it)"),
         ("surface_clean", True, rf"{_SKIN}(?:'s| is| was| are)?(?: on .{{2,24}})?(?: is| was| looks| looked)? (?:nice and |good and |bone |all |real |perfectly )?(?:clean|dry)(?: as .*| and dry| and clean|$)"),
+        ("surface_clean", True, r"^(?:nice and |good and |all )?clean(?:,? and dry)?$"),
         ("panel_seated", True, r"panel\b.*\b(?:fell|dropped|went|slid|slipped|popped|snapped) (?:right |straight |clean |down |back )*in(?:to)? (?:the |its |that )?(?:new |fresh |re-?cut )?(?:shiplap|groove|rabbet|step)"),
     ),
     tags=frozenset(("tag", "mark", "number", "label", "sticker", "tagged", "marked", "labeled", "labelled", "stenciled", "numbered", "stamp", "num", "no.")),

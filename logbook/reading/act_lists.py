@@ -8,7 +8,7 @@ from logbook.reading.items import Item
 
 _DONE = {"STAPLES": "STAPLED", "STAPLE": "STAPLED", "TAPE": "TAPED", "RUB": "RUBBED"}
 _ACTS = (*_DONE, "STAPLED", "TAPED", "RUBBED", "VANES", "MARK181", "CLOSURE", "C_MASTIC", "TRIMMED", "WIPED")
-_SMALL = ("DET", "FILLER", "ALL", "HEDGE", "ON", "EVERY", "NUM", "LEN", "FRAC", "APART", "OF", "AROUND", "LEG", "EACH", "SIDE_WORD", "WIDE", "IN", "IN_PLACE", "IT", "DOWN", "SIDES_ALL")
+_SMALL = ("DET", "FILLER", "ALL", "HEDGE", "ON", "EVERY", "NUM", "LEN", "FRAC", "APART", "OF", "AROUND", "LEG", "EACH", "SIDE_WORD", "WIDE", "ANOTHER", "IN", "IN_PLACE", "IT", "DOWN", "SIDES_ALL")
 _ENDS = ("STOP", "QUERY")
 # what makes a list one of things to get, to do or to ask for
 _ASKED_FOR = (
@@ -46,10 +46,12 @@ def _listed(items, first: int, last: int) -> list[int]:
     for part in parts:
         if _is_an_act(items, *part):
             run.append(part)
+        elif _tells_of_one(items, *part):
+            best, run = max(best, run, key=len), [part]
         else:
             best, run = max(best, run, key=len), []
     best = max(best, run, key=len)
-    nouns = [at for a, b in best for at in range(a, b) if items[at].concept in _DONE and not _is_measured(items, a, at, b)]
+    nouns = [at for a, b in best if _is_an_act(items, a, b) for at in range(a, b) if items[at].concept in _DONE and not _is_measured(items, a, at, b)]
     if len(best) < 2 or not nouns or _is_asked_for(items, first, best[0][0], last):
         return []
     return nouns
@@ -58,6 +60,12 @@ def _listed(items, first: int, last: int) -> list[int]:
 def _is_an_act(items, first: int, last: int) -> bool:
     said = [item.concept for item in items[first:last]]
     return sum(concept in _ACTS for concept in said) == 1 and all(concept in _ACTS or concept in _SMALL for concept in said)
+
+
+def _tells_of_one(items, first: int, last: int) -> bool:
+    """ "Zipped it up with staples on two-inch centers, then tape": an act that is told in full, before those told by their nouns."""
+    said = [item.concept for item in items[first:last]]
+    return bool({"STAPLED", "TAPED"} & set(said)) or "STAPLES" in said and bool({"EVERY", "APART"} & set(said))
 
 
 def _is_measured(items, first: int, at: int, last: int) -> bool:

@@ -36,14 +36,26 @@ def _of_all(row: Row, match, ats: list[int]) -> bool:
     return row.words(*match.span("f")).lower() in ("on", "of", "at", "for", "en", "para", "de")
 
 
+_WORKED = frozenset("did made built finished done doing through with up hice hicimos terminé armé acabé".split())
+
+
+def _worked_on(row: Row, match, ats: list[int]) -> bool:
+    """ "Did 73 and 74 together": pieces, where "used two and three" counts."""
+    return row.words(*match.span("f")).lower().split()[-1] in _WORKED
+
+
 # pattern with the marks in group `list` or from `a` to `b`, and what else must hold
 SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k"))),
+    (f"(?P<k>KIND) (?:FILLER|THIS|TIMES|DET|ON|RUN|NUM|WORD|LATER|HUNG|COUNTED){{0,5}} COMMA {_LIST} (?=SEP|$)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET){{0,3}} {_LIST} (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT|BOTH))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){{0,3}} {_RANGE} (?=COMMA? (?:FILL|BOTH){{0,2}} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|I){{1,3}} {_LIST} (?=FILLER{{0,2}} COMMA (?:BOTH|ALL|FILL){{0,2}} (?:KIND|STAPLED|TAPED))", None),
+    (f"(?:^|(?<=SEP)) (?P<f>(?:FILLER|I|AND|ANOTHER){{1,4}}) {_LIST} (?=(?:WORD|FILLER|LATER|ON RUN NUM){{0,3}} (?:SEP|$))", _worked_on),
+    (f"(?:^|(?<=SEP)) (?:FILLER|DET|AND){{0,3}} {_LIST} (?=COMMA? (?:FILL|BE|ONLY){{0,2}} (?:SAME_THING|SAME_AS))", None),
+    (f"(?P<k>KIND) COMMA {_RANGE} (?=COMMA|BE|STOP|$)", None),
     (f"(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET){{0,2}} {_LIST} (?=SEP|$|FILLER|ON RUN)", None),
     (f"{_LIST} (?=(?:FILLER|COMMA){{0,3}} (?:BOTH|ALL) (?:FILL|SIZE){{0,2}} (?P<k>KIND))", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<list>{_M} (?:COMMA? {_M})+) COMMA? SIZE? (?P<k>KIND) (?=SIZE|COMMA|STOP|$|ALL|STAPLED|TAPED|BE)", _next_to_each_other),

@@ -19,7 +19,7 @@ from logbook.reading.small_words import meant_by_neighbours
 
 def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), forms: Forms = Forms()) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return corrected(of_the_building(one_unit(sized(_counted(_named_kinds(_small_words(_split_decimals(meant_by_neighbours(act_lists(labelled(marked(items, text, letters), text, forms)), text), text), text), text)), text)), text), text)
+    return corrected(of_the_building(one_unit(sized(_counted(_named_kinds(_small_words(_split_decimals(act_lists(meant_by_neighbours(labelled(marked(items, text, letters), text, forms), text)), text), text), text)), text)), text), text)
 
 
 def _split_decimals(items, text: str):
@@ -210,9 +210,13 @@ def _named_kinds(items, text: str):
         numbered = concept_at(items, step) in ("NUM", "MARKED", "NUMBER") and concept_at(items, step + 1) not in ("BY", "LEN") and concept_at(items, place - 1) != "NUM"
         numbered = numbered or (concept_at(items, place + 1) == "COMMA" and concept_at(items, place + 2) in ("NUM", "MARKED") and concept_at(items, place + 3) in ("AND", "COMMA") and concept_at(items, place + 4) in ("NUM", "MARKED"))
         listed = concept_at(items, place - 1) in ("COMMA", "BE") and any(concept_at(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
-        if (numbered or listed or of_a_size or in_a_row or turned or concept_at(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):
+        told = concept_at(items, place - 1) in ("NUM", "COUNT") and any([concept_at(items, k + n) for n in (1, 2)] in (["NUM", "COMMA"], ["NUM", "AND"], ["MARKED", "COMMA"], ["MARKED", "AND"]) for k in range(place + 1, place + 6) if concept_at(items, k) == "COMMA" and all(concept_at(items, j) in _ON_THE_WAY for j in range(place + 1, k)))  # "three straights this time: 21, 22 and 23"
+        if (told or numbered or listed or of_a_size or in_a_row or turned or concept_at(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):
             done[place] = replace(item, concept="K_" + kind.upper(), value=kind) if kind != "fitting" else replace(item, concept="FITTING", value=None)
     return tuple(done)
+
+
+_ON_THE_WAY = ("FILLER", "THIS", "TIMES", "DET", "ON", "RUN", "NUM", "WORD", "LATER", "HUNG")
 
 
 def _of_marks(items, place: int, text: str) -> bool:

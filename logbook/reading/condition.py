@@ -132,6 +132,12 @@ def _width(found: Found):
     yield found.claim("damage_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _small_width(found: Found):
+    """ "A tear in the foil on the plenum, mark two, maybe a quarter inch": of the tear, where it could be no piece's length."""
+    if found.item("n").value.value <= 6:
+        yield from _width(found)
+
+
 def _none(found: Found):
     yield found.claim("facing_damage", "none", group="w")
 
@@ -148,6 +154,7 @@ FRAMES = (
     Frame("(?P<w>TURNING? VANES (?:FILL){0,2} (?:IN|IN_PLACE)|TURNING? VANES)", lambda found: [found.claim("vanes", True, group="w")]),
     Frame("(?P<w>NO_DAMAGE)", _none),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|WIDE|LONG){0,2} DAMAGE)", _width),
+    Frame("DAMAGE (?:IN|ON|OF) (?:DET|FACING|BOARD|DAMAGE_PLACE|ON|IN|OF|SIDE){0,4} (?:KIND|NUMBER|FITTING) (?:COMMA? NUMBER)? (?:NUM|MARKED)? COMMA (?:FILL){0,2} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND|OVER)?) (?=COMMA|STOP|$|AND|WITH)", _small_width),
     Frame("DAMAGE (?:FILL|COMMA|IN|ON|FITTING|NUM|DET|FACING|OF|WORD|SIDE|JOINT|DAMAGE_PLACE|SIDE_WORD){0,5} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?!BOARD|TAPE)", _width),
     Frame("(?<!TAPE)(?P<d>DAMAGE) (?!TAPE)", _damage),
     Frame("(?P<w>REPAIRED)", _repaired),

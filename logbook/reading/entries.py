@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from logbook.facts import ORDER, Move
+from logbook.facts import BY_NAME, ORDER, Move
 from logbook.reading import partly, roles
 from logbook.reading.claims import Claim, TakenBack
-from logbook.reading.drafts import Draft
+from logbook.reading.drafts import Draft, Regions, region_of
 from logbook.reading.grammar import Row
 
 
@@ -214,6 +214,31 @@ def _redone(row: Row, old: Claim, one: Claim) -> bool:
     said = set(row.text[row.items[old.last - 1].end : row.items[one.last - 1].end].lower().replace(",", " ").split())
     since = said & _SINCE if old.value is False and one.value is True and not old.pending else ()
     return bool(undone or {"did", "again"} <= said or since or (one.value is False and "again" in said)) and one.name not in ("kind", "mark", "run")
+
+
+def copy_over(made: list[Draft], regions: Regions, done: list[list[tuple]], copied) -> None:
+    """ "Same as six", "same thing": the facts of the piece meant, to the piece that says so, or to all of its batch."""
+    for said in copied:
+        holder = regions[region_of(regions, said.first)][1]
+        mates = [place for place, draft in enumerate(made) if draft.begin == made[holder].begin]
+        source = min(mates) - 1
+        if said.mark is not None:
+            source = next((k for k, draft in enumerate(made) if k not in mates and draft.mark is not None and draft.mark.value == said.mark), None)
+        for place in mates:
+            own = {one.name for one, _ in done[place]}
+            if source is None:
+                names = tuple(dict.fromkeys(one.name for one, _ in done[place] if said.last <= one.first < said.until and said.excepts))
+                made[place].same_as = (said, names)
+            elif source >= 0:
+                _copied(made, done, said, place, source, own)
+
+
+def _copied(made: list[Draft], done: list[list[tuple]], said, place: int, source: int, own: set[str]) -> None:
+    theirs = {one.name for one, _ in done[source]}
+    for one, first in [(one, source) for one, _ in done[source]] + [(one, first) for one, first in made[source].carried if one.name not in theirs]:
+        wanted = said.names is None or one.name in said.names
+        if wanted and one.name not in own and one.name in BY_NAME and one.name not in ("mark", "run", "stage", "joined_to"):
+            made[place].carried.append((replace(one, also=(*one.also, (said.start, said.end)), opens=(), took_back=()), first))
 
 
 def carry(made: list[Draft], done: list[list[tuple]], row: Row) -> None:

@@ -170,6 +170,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:DET|WORD|GENERIC|NUM|ANOTHER|OTHER_SIDE|AND|FILLER){1,5} COMMA (?P<m>MARKED|NUM) COMMA (?=FILL{0,2} SAME_THING)"):  # "the other one, thirty-one, same thing"
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+    for match in row.find(f"(?:{START}|(?<=STOP)) (?:ANOTHER|AND|FILLER){{0,3}} (?P<m>MARKED|NUM) (?:WORD|FILLER)? (?P<c>COMMA) (?=DET? (?:KIND|SIZE|SERVICE|STAPLED|TAPED|VANES|HUNG))"):
+        if row.words(*match.span("c")) == ":" and not taken.intersection(range(*match.span("m"))):  # "73 first: straight, … Then 74: elbow, …"
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for pattern, fits in SAID_OTHERWISE:
         for match in row.find(pattern):
             if taken.intersection(range(*match.span("m"))) or any(m.mark is not None and not _apart(row, m, match) for m in made) or (fits is not None and not fits(row, match)):

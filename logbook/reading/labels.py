@@ -89,6 +89,8 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
     """ "Tp. Rb.": a thumb's word that is a sentence of its own, or stands before its measure."""
     item = items[at]
     said = text[item.start : item.end].lower()
+    if item.concept == "K_STRAIGHT" and item.read_as is not None and len(said) == 2 and concept_at(items, at + 1) == "NUM" and items[at + 1].value.value <= 12 and any(one.concept.startswith("K_") for one in items[:at]):
+        return replace(item, concept="STAPLED", value=None)  # "elb 16 / 12x10 / st 2"
     if item.concept not in ("WORD", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR"):
         return item
     before, ahead = concept_at(items, at - 1), concept_at(items, at + 1)
@@ -98,8 +100,9 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
     for concept, words in forms.first:
         if said in words and before in ("", "STOP") and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in _BEHIND_A_NAME and concept_at(items, at + 3) not in ("BACK", "SIDE", "OVER", "IN"):
             return _meant(item, concept)
+    past = concept_at(items, at + 2) if ahead == "ON" or ahead == "COMMA" and at + 1 < len(items) and _is_colon(items[at + 1], text) else ahead
     for concept, words in forms.before_measure:
-        if said in words and before in _OPENS and ahead in ("NUM", "LEN", "FRAC"):
+        if said in words and (before in _OPENS or before in ("SIZE", "NUM", "LEN", "RATIO")) and past in ("NUM", "LEN", "FRAC"):
             return _meant(item, concept)
     return item
 

@@ -31,7 +31,7 @@ def together(row: Row, named: list[Mention]) -> list[Mention]:
         end = at
         while end + 1 < len(done) and _next_in_list(row, done[end], done[end + 1]):
             end += 1
-        if end > at and _said_of_each(row, done[end]):
+        if end > at and (_said_of_each(row, done[end]) or _told_ahead(row, done[at])):
             for place in range(at, end + 1):
                 done[place] = replace(done[place], listed=at if place > at else -2)
         at = end + 1
@@ -62,6 +62,19 @@ def _said_of_each(row: Row, last: Mention) -> bool:
         if item.concept.startswith("K_") and at > last.last:
             return False
     return False
+
+
+def _told_ahead(row: Row, first: Mention) -> bool:
+    """ "Everything on run six is stapled and taped: straight one, elbow three": said of all, and then which."""
+    at = first.first
+    while at > 0 and row.items[at - 1].concept in ("DET", "FILLER"):
+        at -= 1
+    if at == 0 or row.text[row.items[at - 1].start : row.items[at - 1].end] != ":" and row.items[at - 1].concept != "COMMA":
+        return False
+    begin = at - 1
+    while begin > 0 and row.items[begin - 1].concept not in ("STOP", "QUERY"):
+        begin -= 1
+    return any(item.concept in ("ALL_THAT", "BOTH") for item in row.items[begin : at - 1])
 
 
 def kept_for(kind: str | None, name: str) -> bool:

@@ -126,7 +126,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     drafts.share_out(row, made, regions, claims, listed.directed(row, {one.mark for one in named if one.mark is not None}, language))
     _phrases(found, job, code, items, made, regions)
     done = [entries.settle(row, draft, text) for draft in made]
-    _copy(made, regions, done, copied)
+    entries.copy_over(made, regions, done, copied)
     entries.carry(made, done, row)
     fittings = _entries(row, made, done, job)
     reason = None if fittings or taken_back else _why(not_own, left)
@@ -234,27 +234,6 @@ def _phrases(found, job, code, items, made, regions) -> None:
         holder = regions[drafts.region_of(regions, first)][1]
         for name, value in said.facts:
             made[holder].claims.append(Claim(name, value, first, first + 1, said.start, said.end, via="phrase"))
-
-
-def _copy(made, regions, done, copied) -> None:
-    for copy in copied:
-        place = regions[drafts.region_of(regions, copy.first)][1]
-        own = {one.name for one, _ in done[place]}
-        source = place - 1
-        if copy.mark is not None:
-            source = next((k for k, draft in enumerate(made) if k != place and draft.mark is not None and draft.mark.value == copy.mark), None)
-            if source is None:
-                names = tuple(dict.fromkeys(one.name for one, _ in done[place] if copy.last <= one.first < copy.until and copy.excepts))
-                made[place].same_as = (copy, names)
-                continue
-        if source is None or source < 0:
-            continue
-        rows = [(one, source) for one, _ in done[source]] + [(one, first) for one, first in made[source].carried if one.name not in {own.name for own, _ in done[source]}]
-        for one, first_source in rows:
-            wanted = copy.names is None or one.name in copy.names
-            if wanted and one.name not in own and one.name in BY_NAME and one.name not in ("mark", "run", "stage", "joined_to"):
-                carried = replace(one, also=(*one.also, (copy.start, copy.end)), opens=(), took_back=())
-                made[place].carried.append((carried, first_source))
 
 
 def _entries(row: Row, made, done, job) -> tuple[Entry, ...]:

@@ -22,11 +22,16 @@ def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
     have: dict[str, Claim] = {}
     done: list[Claim] = []
     last_role = None
+    trunk = value == "branch" and any(c.name == "(trunk_size)" for c in claims) and sum(c.name in ("(size)", "(trunk_size)", "(branch_size)", "(branch_named)") for c in claims) > 1
     for one in claims:
         if not one.name.startswith("(") or not one.name.strip("()").endswith(("size", "named")):
             done.append(one)
             continue
         role = one.name.strip("()")
+        if role == "trunk_size":
+            role = "inlet_size" if trunk else "size"
+        elif trunk and role in ("size", "branch_named"):
+            role = "branch_size"  # "eight by eight out of the side of the sixteen by ten"
         if role == "branch_named":
             role = "branch_size" if "inlet_size" in have else "size"
         if one.corrects and last_role is not None and role in ("size", "to_size"):

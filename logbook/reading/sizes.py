@@ -65,6 +65,7 @@ _SIZE_FRAMES = (
     Frame("INLET (?:FILL|OF|ON|COMMA|SIZE_WORD|END){0,3} (?P<size>SIZE)", "inlet_size"),
     Frame("(?P<size>SIZE) (?:ON)? DET? (?:OUTLET)", "outlet_size"),
     Frame("(?P<size>SIZE) (?:ON)? DET? (?:INLET)", "inlet_size"),
+    Frame("(?:FROM|OFF|BRANCH_WORD|OUT|MOVE_OUT) (?:DET|SIDE|SIDE_WORD|OTHER_SIDE|OF|FROM|WORD|OUT){0,5} (?P<size>SIZE)", "trunk_size"),
     Frame("TO (?:FILL|HEDGE|DET|SIZE_WORD|OUTLET){0,2} (?P<size>SIZE)", "to_size"),
     Frame("(?P<size>SIZE)", "size"),
 )
@@ -111,6 +112,9 @@ def _cut_to(found: Found):
 
 def _cut_down(found: Found):
     """ "cut straight twelve down to thirty inches" """
+    item = found.item("n")
+    if item.concept != "LEN" and (item.value.value < 8 or not any(one.concept == "K_STRAIGHT" for one in found.row.items[found.first : found.last])):
+        return
     if found.row.words(found.at("cut"), found.at("cut") + 1).lower() == "cut":
         yield from _cut_to(found)
 
@@ -182,7 +186,7 @@ FRAMES = (
     Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART|IN NUM|ON NUM)", _cut_to),
     Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} (?:MARKED|NUM LETTER?)? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
-    Frame("(?:^|(?<=SEP)|(?<=I)) (?P<cut>MOVE) (?:DET|FITTING|K_STRAIGHT|NUMBER){0,3} (?:NUM|MARKED)? TO (?P<n>LEN) (?!BY|APART)", _cut_down),
+    Frame("(?:^|(?<=SEP)|(?<=I)) (?P<cut>MOVE) (?:DET|FITTING|K_STRAIGHT|NUMBER){0,3} (?:NUM|MARKED)? TO (?P<n>NUMB) (?!BY|APART)", _cut_down),
     Frame("(?P<cut>WORD) (?:DET|KIND|FITTING|NUMBER){1,3} (?:NUM|MARKED) TO (?P<n>NUMB) (?!BY|APART|K_HANGER)", _cut_the_piece),
     Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
     Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD|NUM IN NUM|NUM ON NUM|RATIO)", _cut),

@@ -33,6 +33,12 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="CORRECTION_ON", value=None)  # "going back to straight nine, I told you …"
         elif item.concept == "OTHER" and said == "they" and _of_the_parts(items, place):
             done[place] = replace(item, concept="IT")  # "the staples are half-inch and they flare outward"
+        elif item.concept == "HEDGE" and said == "like" and _concept(items, place - 1) == "COMMA" and ahead in ("NUM", "MARKED") and _concept(items, place + 2) in ("BUT", "EXCEPT", "ONLY", "COMMA", "STOP", ""):
+            done[place] = replace(item, concept="SAME_AS", value=None)  # "straight 89, like 88 but thirty long"
+        elif item.concept == "BRANCH_WORD" and said.endswith(" off") and ahead == "DET" and _concept(items, place + 2) in ("NUM", "LEN") and any(one.concept == "K_BRANCH" for one in items[:place]):
+            done[place] = replace(item, concept="FROM")  # "takeoff nine comes off the sixteen by ten"
+        elif item.concept == "OTHER" and said in ("she's", "she’s") and (ahead in ("DET", "SIZE", "NUM", "LEN", "DEG", "TIGHT", "VANES", "IN_PLACE", "UP", "FILLER", "ON_BENCH", "HAVE", "NOT", "NO") or ahead.startswith("K_")):
+            done[place] = replace(item, concept="BE")  # "she's a plain straight"
         elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
             done[place] = replace(item, concept="IT")  # "she weighs sixty pounds": the piece
         elif item.concept == "K_STRAIGHT" and said in ("recta", "recto") and _concept(done, place - 2 if _concept(done, place - 1) == "BE" else place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND", "BUT", "BE", "STAPLED", "TAPED"):

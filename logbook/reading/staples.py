@@ -247,6 +247,7 @@ FRAMES = (
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,3}} (?P<acts>TAPE|STAPLES))", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:ON|OF|BY)? (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
     Frame(f"(?P<w>ALL DET? (?P<n>NUM) (?:BE)? {_ACTS}) (?=SEP|$)", _of_the_sides),
+    Frame("(?P<w>ALL DET? (?P<n>NUM) (?:HAVE|BE) (?P<acts>TAPE|STAPLES)) (?=SEP|$|AND)", _of_the_sides),
     Frame("(?P<w>SIDE_WORD (?:BE)? (?P<acts>STAPLED|TAPED) (?:COMMA|ON|ALL){0,2} (?P<n>NUM)) (?=SEP|$)", _sides),
     Frame(f"(?P<w>{_COUNT} (?:OF|ON|WITH) (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),
     Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|AROUND){{0,3}} {_COUNT})", _sides),

@@ -181,7 +181,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
     Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
     Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
-    Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER)", _width),
+    Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER|RUBBED)", _width),
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$)", _width),
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL|ON|DET|OF){0,4} COUNTED OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "181A-H, rollo de dos y media"
@@ -219,7 +219,7 @@ FRAMES = (
     Frame(f"(?P<w>(?P<n>{_TEMPS}) (?P<air>AIR))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
     Frame(f"(?P<w>(?P<air>AIR) (?:IN|IT|IN_PLACE|FILL|NOT|WORD|OF|ON|GENERIC|TO|MOVE){{1,7}} (?P<n>{_TEMPS}))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
-    Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
+    Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
     Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),
     Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|FILL|TAKES|MOVE|ON|OF|RUN|IN|THROUGH){{1,7}} (?P<n>{_TEMPS}))", _temperature),
     Frame("IT (?P<o>WORD|SAYS|SHOWS) (?:HEDGE|DET){0,2} (?P<w>(?P<n>NUM)) (?=SEP|$|AND|BUT|WHEN)", _read_off),
