@@ -81,7 +81,8 @@ def _is_asked_for(items, first: int, begin: int, last: int) -> bool:
     if any(item.concept in (*_ASKED_FOR, "NOT") for item in items[first:last]):
         return True
     lead = [item for item in items[first:begin] if item.concept not in ("COMMA", "AND")]
-    if any(item.concept in ("WORD", "I", "THIS") for item in lead):
+    told = any(item.concept in ("STAPLED", "TAPED") for item in items[begin:last])
+    if not told and any(item.concept in ("WORD", "I", "THIS") for item in lead):
         return True  # "bring me staples, tape, …", "I've got staples, tape, …"
     before: list[str] = []
     at = first - 2 if first else -1

@@ -208,7 +208,7 @@ def _named_kinds(items, text: str):
         turned = concept_at(items, place - 1) == "NUM" and items[place - 1].value.value in (90, 45) and kind == "elbow"
         step = next((k for k in range(place + 1, place + 4) if concept_at(items, k) not in ("FROM", "OF", "DET", "OFF")), place + 1)
         numbered = concept_at(items, step) in ("NUM", "MARKED", "NUMBER") and concept_at(items, step + 1) not in ("BY", "LEN") and concept_at(items, place - 1) != "NUM"
-        numbered = numbered or (concept_at(items, place + 1) == "COMMA" and concept_at(items, place + 2) in ("NUM", "MARKED") and concept_at(items, place + 3) in ("AND", "COMMA") and concept_at(items, place + 4) in ("NUM", "MARKED"))
+        numbered = numbered or (concept_at(items, place + 1) == "COMMA" and concept_at(items, place + 2) in ("NUM", "MARKED") and concept_at(items, place + 3) in ("AND", "COMMA", "TO", "THRU", "THROUGH") and concept_at(items, place + 4) in ("NUM", "MARKED"))
         listed = concept_at(items, place - 1) in ("COMMA", "BE") and any(concept_at(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
         told = concept_at(items, place - 1) in ("NUM", "COUNT") and any([concept_at(items, k + n) for n in (1, 2)] in (["NUM", "COMMA"], ["NUM", "AND"], ["MARKED", "COMMA"], ["MARKED", "AND"]) for k in range(place + 1, place + 6) if concept_at(items, k) == "COMMA" and all(concept_at(items, j) in _ON_THE_WAY for j in range(place + 1, k)))  # "three straights this time: 21, 22 and 23"
         if (told or numbered or listed or of_a_size or in_a_row or turned or concept_at(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):

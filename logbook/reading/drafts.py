@@ -257,7 +257,10 @@ def _of_the_one(row: Row, one: Claim, mates: list[int]) -> list[int]:
 def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim], directed: dict[int, str]) -> None:
     """Every claim to the entry whose stretch of words it stands in; "both of them" to all so far."""
     batches = Counter(begin for begin, _ in regions)
+    marks_at = {at for draft in made if draft.mark is not None for at in range(draft.mark.first, draft.mark.last)} if len(made) > 1 else set()
     for one in sorted(claims, key=lambda c: (c.first, c.last)):
+        if one.name == "(angle)" and one.last - 1 in marks_at:
+            continue  # "90 and 91, the same": their numbers
         at = region_of(regions, one.last - 1 if one.pending else one.first)  # "still need to tape 22" names its own
         begin, holder = regions[at]
         if one.first in directed and (place := next((k for k, draft in enumerate(made) if draft.mark is not None and draft.mark.value == directed[one.first]), None)) is not None:

@@ -236,6 +236,8 @@ def _mends() -> tuple[re.Pattern[str], ...]:
 
 def _with_it(row: Row, anchor: Claim, one: Claim) -> bool:
     """ "Reparé un piquete en el foil de la recta treinta con tape": told in one breath, with what it was mended."""
+    if one.value == "mastic" and row.items[one.first - 1].concept == "WITH":  # "… about an inch wide, with fabric and mastic"
+        return 0 < one.first - anchor.last <= 16 and not any(item.concept in ("STAPLED", "STAPLES", "TAPED", "STOP") for item in row.items[anchor.last : one.first])
     return 0 < one.first - anchor.last <= 20 and row.items[one.first - 1].concept == "WITH" and not any(item.concept in ("COMMA", "STOP", "AND", "QUERY") for item in row.items[anchor.last : one.first])
 
 
