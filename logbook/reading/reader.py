@@ -12,6 +12,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, marked
 from logbook.reading.items import book, itemise, kind_concept
+from logbook.reading.lone_spacing import lone_spacings
 from logbook.reading.phrases import phrases_said
 from logbook.reading.retold import retold
 from logbook.reading.runs import runs
@@ -90,6 +91,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     for frames in (ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
         claims += run(frames, stated, taken)
     claims += sizes.sizes(stated, taken)
+    claims += lone_spacings(stated, taken)
     claims += places.places(stated)
     claims += side_counts.beside(sided, claims, row)
     claims += moves.room(row, stated, cut, language, taken)

@@ -47,6 +47,12 @@ def _width(found: Found):
         yield found.claim("tape_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _width_of_tape(found: Found):
+    """ "stapled, three inch tape, rubbed": the act told by its stuff alone, with how wide it is."""
+    if found.row.words(found.at("t"), found.at("t") + 1).lower() == "tape":
+        yield from _width(found)
+
+
 def _board(found: Found):
     item = found.item("n")
     value = nominal_board(item.value)
@@ -178,6 +184,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>NUM)) (?=COMMA? LEN BOARD)", _class),
     # widths
     Frame("(?P<w>(?P<n>LEN)) (?:FILL|WIDE|HIGH){0,1} TAPES", _width),
+    Frame("(?P<w>(?P<n>LEN)) (?P<t>TAPED) (?=SEP|$|AND)", _width_of_tape),
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
     Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
     Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),

@@ -1,0 +1,72 @@
+"""How far apart staples are where no word says "every": "stapled four sides two inch", "I spaced them out three inches", "staples landed at four".
+
+A length that stands alone behind staples, with no other thing of the trade between, can only be their distance.
+"""
+
+from __future__ import annotations
+
+from logbook.reading.claims import Claim, claim, taken_back, unit_of
+from logbook.reading.grammar import Row
+
+_STAPLES = ("STAPLED", "STAPLES", "STAPLE")
+_BETWEEN = frozenset(
+    "DET IT BE HEDGE THINK FILLER THIS HAVE ALL EACH WORD ON IN OUT AROUND IN_PLACE GENERIC SIDE_WORD SIDES_ALL NUM EVERY APART SEATED TIGHT MOVE"
+    " COMMA THROUGH FLAP TO TURNING GOING_TO BOTH BACK DOWN UP STAPLES STAPLED".split()
+)  # what may stand between staples and their distance; a count of sides is a NUM
+_BEHIND = frozenset("LEG LONG WIDE HIGH BACK BY BOARD GAP TAPE CLOSURE MARK181 TABS THROAT ROUND SCREWS WASHERS K_HANGER OVER DAMAGE SIDE SIDE_WORD STAPLES STAPLE TAPED DEG".split())
+_FARTHEST = 7  # items
+_LIKELY = 6  # inches; behind a comma more is rather something else
+_LEAST, _MOST = 1, 12  # inches: less is a leg, more is no spacing of staples
+
+
+def lone_spacings(row: Row, taken: set[int]) -> list[Claim]:
+    """Weak claims: they stand where nothing else says how far apart the staples are."""
+    made: list[Claim] = []
+    for at, item in enumerate(row.items):
+        if item.concept in _STAPLES and not row.is_blank(at):
+            length = _behind(row, at, taken)
+            made += _spacing(row, at, length, at) if length is not None else []
+        if item.concept == "EVERY" and at + 1 < len(row.items) and not row.is_blank(at):
+            made += _spaced(row, at, taken)
+    return made
+
+
+def _behind(row: Row, at: int, taken: set[int]) -> int | None:
+    """The item of a lone length behind staples. "Sides stapled 4" counts sides; "three inch tape" is wide; "collar 4, stapled, eight inch" is the collar's."""
+    if at and row.items[at - 1].concept == "SIDE_WORD":
+        return None
+    for place in range(at + 1, min(at + 1 + _FARTHEST, len(row.items))):
+        item = row.items[place]
+        said = place not in taken and not row.is_blank(place)
+        led = row.items[place - 1].concept in ("ON", "SEATED")
+        if said and (item.concept == "LEN" or (led and item.concept in ("NUM", "FRAC"))) and _LEAST <= item.value.value <= _MOST:
+            follows = row.items[place + 1].concept if place + 1 < len(row.items) else ""
+            far = item.value.value > _LIKELY and row.items[place - 1].concept == "COMMA"
+            return None if far or follows in _BEHIND else place
+        if item.concept not in _BETWEEN or (item.concept == "NUM" and row.items[min(place + 1, len(row.items) - 1)].concept not in ("SIDE_WORD", "COMMA")):
+            return None
+        if item.concept == "COMMA" and (place + 1 >= len(row.items) or row.items[place + 1].concept not in ("LEN", "HEDGE", "AROUND", "ON")):
+            return None
+    return None
+
+
+def _spaced(row: Row, at: int, taken: set[int]) -> list[Claim]:
+    """ "Two inch staple spacing", "two inch spacing on the staples": the length before the word."""
+    first = at - 1
+    while first >= 0 and row.items[first].concept in ("STAPLES", "STAPLE", "STAPLED", "HEDGE") and at - first < 3:
+        first -= 1
+    staples = {item.concept for item in row.items[max(0, first) : at + 4]} & set(_STAPLES)
+    if first < 0 or not staples or first in taken or row.is_blank(first):
+        return []
+    item = row.items[first]
+    if item.concept in ("LEN", "NUM", "FRAC") and _LEAST <= item.value.value <= _MOST:
+        noun = next(k for k in range(max(0, first), at + 4) if row.items[k].concept in _STAPLES)
+        return _spacing(row, noun, first, min(first, noun))
+    return []
+
+
+def _spacing(row: Row, noun: int, length: int, first: int) -> list[Claim]:
+    item = row.items[length]
+    backs = taken_back((item,), lambda back: back.value.value)
+    said = [claim(row, "staple_spacing", item.value.value, length, length + 1, uses=(length,), said_unit=unit_of(item), took_back=backs, weak=True)]
+    return [*said, claim(row, "stapled", True, noun, noun + 1, weak=True)]
