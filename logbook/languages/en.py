@@ -144,10 +144,10 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DOWNSTREAM", "downstream|is downstream|on the downstream|on the leaving end|on the discharge end|is the leaving end|is the discharge|on the downstream end|facing downstream|leaving"),
     ("SHIPLAP", "shiplap|shiplapped|ship-lap|shiplap edge|shiplap edges|shiplaps|shiplap on|shiplaps on"),
     ("BUTT", "butt|butt edge|butt edges|butted|square edge|butt joint|butt joints|butts|butt cut"),
-    ("GROOVE", "groove|grooves|step|steps|low step|rabbet|low side of the step|low side|groove step|the low step of the groove|low step of the shiplap|low step of the groove|low part|low step's|step's|groove's|new shiplap|recut shiplap|the rabbet"),
-    ("INSIDE", "inside|to the inside|on the inside|faces inside|facing inside|faces in|facing in|inside the duct|towards the inside|toward the inside|inboard|in toward the duct|faces the inside|facing the inside|inside of the duct|faces the air|to the air side|to the airside|points in|goes inside|turned in|pointing in|air side|looking in|looking inside"),
-    ("OUTSIDE", "to the outside|on the outside|faces outside|facing outside|faces out|facing out|toward the outside|towards the outside|outboard|outside|faces the outside|facing the outside|points out|pointing out|goes outside|turned out|looking out"),
-    ("PANEL", "panel|the panel|freed panel|loose panel|top panel|dropped panel|panel's|cut panel|the flap panel|bottom panel|side panel|the freed panel"),
+    ("GROOVE", "low side of the lap|low side of the groove|low half of the lap|low half|low lip|low edge of the lap|low part of the lap|low part of the shiplap|step of the lap|groove|grooves|step|steps|low step|rabbet|low side of the step|low side|groove step|the low step of the groove|low step of the shiplap|low step of the groove|low part|low step's|step's|groove's|new shiplap|recut shiplap|the rabbet"),
+    ("INSIDE", "toward the air|towards the air|to the air|at the air|into the air stream|toward the airstream|on the air side|to the air stream|glass side|on the glass side|to the glass side|facing the air stream|inside|to the inside|on the inside|faces inside|facing inside|faces in|facing in|inside the duct|towards the inside|toward the inside|inboard|in toward the duct|faces the inside|facing the inside|inside of the duct|faces the air|to the air side|to the airside|points in|goes inside|turned in|pointing in|air side|looking in|looking inside"),
+    ("OUTSIDE", "facing side|on the facing side|to the facing side|foil side|on the foil side|to the foil side|toward the facing|toward the foil|skin side|on the skin side|room side|toward the room|toward me|jacket side|to the outside|on the outside|faces outside|facing outside|faces out|facing out|toward the outside|towards the outside|outboard|outside|faces the outside|facing the outside|points out|pointing out|goes outside|turned out|looking out"),
+    ("PANEL", "freed side|freed piece|freed sheet|dropped side|dropped piece|loose side|cut side|the freed side|panel|the panel|freed panel|loose panel|top panel|dropped panel|panel's|cut panel|the flap panel|bottom panel|side panel|the freed panel"),
     ("SEATED", "seated|seats|dropped in|drops in|dropped right in|sits|sits in|sits good|sitting|fits|fits in|sat down|sits flush|seats good|dropped into|drops into|dropped down in|sits down in|dropped in and sits|seats in|seating|drops right in|set in|sits right|sat right in|fell in|fell right in|laid in|lays in|sits down|sits nice|sat in|fit|fit in|laid right in|fits nice|sets|set down in|sits tight|settled in|landed|lies in|drop in|resting in|rests in|rests on|sits on|dropped down into|sits well|sits flat|sits nice and flat|drops in good|seats well|seats flat|seated good|seated flat|dropped right into the shiplap|dropped right in the shiplap|dropped into the shiplap|dropped in the shiplap|drops into the shiplap|sits right in|dropped right down in|sat down good|sat down flat|sits down good|sits down flat|dropped down and sits|sit|sit down|sit right|sit flat|seat|sit in"),
     # cutting
     ("CUT_TO", "" + _products("cut|sliced|chopped|lopped|sawed|sawed off|whacked|trimmed|hacked|docked|shortened", "it|this one|that one|her|this|that|the end|one", "to|back to|down to|off to|off at|short to") + "|" + _products("sliced|chopped|lopped|sawed|whacked|hacked|docked", "to|back to|down to|off to|off at|short to") + "|cut to|cut it to|cut down to|cut it down to|cut this one to|shortened to|shortened it to|shortened|cut it at|cut at|trimmed to|trimmed it to|cut short to|cut it back to|cut back to|shorten it to|cut off at|cut it off at|cut to length at|shortened it|shortened this one|shortened this one to|cut this one down to|cut this to|cut this down to|chopped to|chopped it to|chopped it down to|cut one to|cut the section to|cut that one to|trimmed down to|whacked it to|cut a section to|cut a straight to"),
@@ -158,7 +158,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("STAPLED", "stapled|stpld|stapld|is stapled|stapled it|stapled up|stapled down|stapled off|stapled it off|got stapled|stapled good|got it stapled|stapled through|ran the stapler around|ran the stapler all the way around|ran the stapler around it|ran the stapler all the way around it|shot staples|shot it with staples|stitched it|stitched it up|got my staples in|got the staples in|put the staples in|put staples in it|hit it with the stapler|stapled her up|stapled her|stapled 'em|gave it staples|zipped it with staples|stapled together|restapled|re-stapled|restapled it|re-stapled it|stapled tight|stapled it tight|stapled down tight|stapled up tight|stapling done|stapling's done|done stapling|finished stapling|got the stapling done|stapling is done|all stapled"),
     ("STAPLES", "staples|stpls|stpl|stp|the staples"),
     ("TURNING", "turning"),
-    ("VANES", "vanes|turning vanes|vane|turning vane|the vanes|vanes are|double wall vanes|single wall vanes|vane rail|vane rails|vane set"),
+    ("VANES", "turning blades|turning blade|turning fins|air turns|vanes|turning vanes|vane|turning vane|the vanes|vanes are|double wall vanes|single wall vanes|vane rail|vane rails|vane set"),
     ("IN_PLACE", "installed|in place|fitted|are in|is in|in there|in it|put in|set|went in"),
     ("MISSING", "missing|left out|out|gone|cut off|cut away|not in|torn off|came off|wasn't there"),
     ("WITH", "with|using|used|and used|on with"),
@@ -210,7 +210,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DOWN_AGAIN", "took it back down|took it down|had to take it down|had to take it back down|pulled it back down|brought it back down|took it down again|came back down|took them back down"),
     ("ON_DUCT", "hanging off the duct|hanging on the duct|sitting on the duct|hangs on the duct|hung off the duct|hung on the duct|supported by the duct|hangs off the duct|resting on the duct|rides on the duct|is on the duct|supported off the duct|not hung on its own|isn't hung on its own|not on its own|not supported on its own|riding on the duct|just riding on the duct|sitting right on the duct|isn't on its own|not hanging on its own|not supported separately"),
     ("WEIGHS", "weighs|weight|weighs about|weighs in at"),
-    ("ACCESSORY", "damper|coil|heater|fan|accessory|accessories|unit heater|duct heater|motor|actuator|humidifier|silencer|vav|vav box"),
+    ("ACCESSORY", "filter rack|filter box|filter bank|uv light|smoke detector|duct detector|reheat coil|reheat|booster fan|inline fan|in-line fan|sound attenuator|sound trap|attenuator|flow station|electric heater|dehumidifier|damper motor|mixing valve|damper|coil|heater|fan|accessory|accessories|unit heater|duct heater|motor|actuator|humidifier|silencer|vav|vav box"),
     # board and air
     ("BOARD", "board|duct board|ductboard|glass board|fiberglass board|fiberboard|bored"),
     ("EI", "ei|e.i.|rating|e i|class|rigidity"),
@@ -273,8 +273,8 @@ SIDES = (
 SERVICES = (
     ("supply", "supply|supply air|supply side|supply duct|supply main|the supply"),
     ("return", "return|return air|return side|return duct|the return|return main|return line"),
-    ("exhaust", "exhaust|exhaust duct|exhaust side|fume exhaust|toilet exhaust|kitchen exhaust|exhaust air"),
-    ("outside", "outside air|fresh air|outdoor air|oa|make-up air|makeup air|outside air intake|make up air|ventilation air"),
+    ("exhaust", "grease duct|grease exhaust|grease line|grease run|hood exhaust|kitchen hood exhaust|range exhaust|fume duct|fume hood exhaust|lab exhaust|dishwasher exhaust|fryer exhaust|cooking exhaust|exhaust off the hood|exhaust|exhaust duct|exhaust side|fume exhaust|toilet exhaust|kitchen exhaust|exhaust air"),
+    ("outside", "on the outside air intake|on the outside air|on the outside air side|outdoor air intake|oa intake|fresh air intake|outside air|fresh air|outdoor air|oa|make-up air|makeup air|outside air intake|make up air|ventilation air"),
 )
 
 CLOSURES = (
@@ -307,8 +307,17 @@ PLACES = (
     "auditorium", "library", "waiting area", "column line", "storeroom", "wall", "stairs", "mezzanine", "courtyard",
 )
 WHOLE_PLACES = (
+    "in the weather", "exposed to the weather", "to the weather", "in the open air", "in the ground", "in a trench", "in the trench", "in the dirt", "below the slab", "beneath the slab",
+    "underneath the slab", "below the floor slab", "under the floor slab", "in the concrete", "into the concrete", "in the concrete deck", "into the concrete deck", "in the pour", "into the slab", "encased in concrete", "cast in concrete",
+    "set in concrete", "poured in concrete", "in the topping slab", "in the footing", "fan room", "fan rooms", "equipment room", "equipment rooms", "mechanical equipment room", "outside on the wall", "up on the roof", "on top of the roof", "on the rooftop", "out on the roof",
     "outdoors", "outside the building", "underground", "below grade", "buried", "under the slab", "in the slab",
     "inside the slab", "buried under the slab", "buried in the slab", "in concrete", "kitchen hood", "range hood", "fume hood",
+)
+
+_MANY = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty)"
+STOREYS = (
+    rf"{_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)[- ](?:tall |high |supply |return |air )?(?:riser|shaft|stack)"
+    rf"|(?:riser|shaft|stack)(?:'s| that| which| it)*(?: \w+){{0,2}}? (?:climbs|climbing|goes|going|runs|running|serves|rises|rising|passes|covers|spans|through|of|up|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over))"
 )
 
 UNITS = (
@@ -380,5 +389,5 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, storeys=STOREYS, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS,
 )  # fmt: skip

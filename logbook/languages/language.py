@@ -229,6 +229,7 @@ class Language:
     states: tuple[State, ...] = ()
     acts: ActWords = ActWords()
     ends: Ends = Ends()
+    storeys: str = ""  # a riser, and how many storeys it passes: a regular expression over lower-case words
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

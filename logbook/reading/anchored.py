@@ -35,6 +35,7 @@ ANCHORS = (
     Anchor("hanger_spacing", ("K_HANGER",), ("LEN",), 12, 160),
     Anchor("gap", ("GAP", "PARTED"), ("LEN", "FRAC"), 0, 4),
     Anchor("damage_width", ("DAMAGE",), ("LEN", "FRAC"), 0, 36, bare_before=("WIDE",)),
+    Anchor("static_pressure", ("LEAK_TEST",), ("LEN", "FRAC"), 0, 10),
     Anchor("air_temperature", ("AIR_TEMP",), ("DEG", "TEMP_F"), -40, 1000),
 )
 _THINGS = frozenset(thing for anchor in ANCHORS for thing in anchor.things) | {"STAPLES", "TABS", "LEG", "SLOPE", "STATIC", "AIRFLOW", "CLOSURE", "MARK181"}
@@ -109,7 +110,7 @@ def _fits(row: Row, at: int, anchor: Anchor) -> bool:
     before = row.items[at - 1].concept if at else ""
     if item.concept not in anchor.sorts and ahead not in anchor.bare_before:
         return False
-    if ahead in _NOT_BEHIND or before in _NOT_BEFORE or before.startswith("K_"):
+    if (ahead in _NOT_BEHIND and (anchor.name, ahead) != ("hanger_spacing", "FROM")) or before in _NOT_BEFORE or (item.concept == "NUM" and before.startswith("K_")):
         return False
     if item.concept == "NUM" and ahead not in ("COMMA", "STOP", "AND", "", "WORD", "ON", "OF", "IN", "SQUARE", "WHEN", "APART", *anchor.bare_before):
         return False

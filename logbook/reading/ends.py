@@ -6,7 +6,7 @@ import re
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back
-from logbook.reading.fell_short import Part
+from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import Row
 
 _LEFT_RIGHT = ("left", "right")
@@ -99,7 +99,7 @@ def _says_nothing_else(row: Row, part: Part) -> bool:
 
 
 def _said_of(row: Row, cut_up, place: int, ats: list[int], language: Language) -> tuple[str | None, str]:
-    words, part, said = language.ends, cut_up[place], "female" if row.items[ats[-1]].concept == "FEMALE" else "male"
+    words, part, said = language.ends, _with_its_heading(row, cut_up[place]), "female" if row.items[ats[-1]].concept == "FEMALE" else "male"
     start = row.items[part.first].start
     before = part.words[: row.items[ats[-1]].start - start].strip()
     behind = part.words[row.items[ats[-1]].end - start :]
@@ -121,6 +121,14 @@ def _said_of(row: Row, cut_up, place: int, ats: list[int], language: Language) -
     if place + 1 < len(cut_up) and cut_up[place + 1].sentence == part.sentence and _find(words.layout, cut_up[place + 1].words) and re.search(words.from_there, cut_up[place + 1].words):
         return "made_from", said  # "I only had the male end free, so that's where I struck my lines from"
     return None, ""
+
+
+def _with_its_heading(row: Row, part: Part) -> Part:
+    """ "Laid elbow 61 out from the male end": the words before the piece belong to it."""
+    first = part.first
+    while first > 0 and row.items[first - 1].concept not in ("COMMA", "STOP", "QUERY", "AND", "BUT"):
+        first -= 1
+    return part if first == part.first else Part(first, part.last, part.sentence, plain(row.words(first, part.last)))
 
 
 def _find(pattern: str, text: str) -> re.Match | None:

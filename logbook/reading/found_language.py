@@ -20,6 +20,12 @@ def found(tokens: tuple[Token, ...]) -> str | None:
     best = max(scores, key=lambda code: (scores[code], code == "en"))
     if scores[best] >= _LEAST * len(words) or (scores[best] and len(words) <= 6):
         return best
-    known = {code: sum(1 for w in words if w in book(code).known or bare(w) in book(code).known) for code in LANGUAGES}
+    known = {code: sum(1 for w in words if w in book(code).known or bare(w) in book(code).known or _counts(w, code)) for code in LANGUAGES}
     best = max(known, key=lambda code: (known[code], scores[code], code == "en"))
     return best if known[best] >= _KNOWN * len(words) else None
+
+
+def _counts(word: str, code: str) -> bool:
+    """Whether a word is a number or a unit of the language."""
+    numbers = LANGUAGES[code].numbers
+    return any(bare(word) in words for words in (numbers.ones, numbers.teens, numbers.tens, numbers.hundreds, numbers.scales, numbers.parts)) or word in book(code).units

@@ -20,7 +20,7 @@ _BACK = (
     "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD|ONLY){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
     "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) (?:FILL){0,3} BACK"
     "| IN (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB) (?!DEGREE)"
-    "| (?:COMMA|AND)? (?:I|IT)? TAKES (?:FILL|ME|ONLY){0,2} (?P<back5>NUMB)"
+    "| (?:COMMA|AND)? (?:ME|IT)? TAKES (?:FILL|ME|ONLY){0,2} (?P<back5>NUMB)"
     "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED))"
 )
 _SIDES = "(?P<side>SIDE(?:AND DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"

@@ -16,9 +16,9 @@ _STOPS = ("COMMA", "STOP", "QUERY", "KIND", "SIZE", "TAPED", "STAPLED", "RUBBED"
 _MOST = 6
 
 
-def places(row: Row) -> list[Claim]:
-    made: list[Claim] = []
-    done = -1
+def places(row: Row, language: Language) -> list[Claim]:
+    made = _risers(row, language)
+    done = max((one.last - 1 for one in made), default=-1)
     for at, item in enumerate(row.items):
         room = item.concept == "ROOM" and at + 1 < len(row.items) and row.items[at + 1].concept == "COUNT"
         if not (item.concept == "PLACE_NOUN" or room) or at <= done or row.is_blank(at):
@@ -54,6 +54,18 @@ def places(row: Row) -> list[Claim]:
         made.append(one)
         done = last
     return made
+
+
+def _risers(row: Row, language: Language) -> list[Claim]:
+    """ "part of a riser that climbs three stories": how many it passes belongs to the place."""
+    if not language.storeys or not any(item.concept == "PLACE_NOUN" for item in row.items):
+        return []
+    match = re.search(rf"\b(?:{language.storeys})", row.text.lower())
+    if match is None:
+        return []
+    first = next(at for at, item in enumerate(row.items) if item.end > match.start())
+    last = next((at for at in range(first + 1, len(row.items)) if row.items[at].start >= match.end()), len(row.items))
+    return [claim(row, "place", row.words(first, last), first, last, hedged=False)] if not any(row.is_blank(at) for at in range(first, last)) else []
 
 
 def _leads_there(row: Row, at: int) -> bool:

@@ -92,7 +92,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         claims += run(frames, stated, taken)
     claims += sizes.sizes(stated, taken)
     claims += lone_spacings(stated, taken)
-    claims += places.places(stated)
+    claims += places.places(stated, language)
     claims += side_counts.beside(sided, claims, row)
     claims += moves.room(row, stated, cut, language, taken)
     claims = moves.sided(stated, claims)

@@ -105,6 +105,8 @@ def one_unit(items):
 
 def _measures_length(items, place: int) -> bool:
     before = [concept_at(items, place - k) for k in (1, 2)]
+    if concept_at(items, place + 1) in ("NUM", "MARKED", "NUMBER"):
+        return False  # "in ninety 33": an elbow and its number
     return concept_at(items, place + 1) in ("LONG", "BACK", "WIDE") or any(c in ("BACK", "LENGTH", "CUT_TO", "LONG", "THROAT", "OFFSETS") for c in before) or before[0] in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "IN", "OVER", "EVERY", "TAKES", "SCREWS") or concept_at(items, place + 1) == "APART"
 
 

@@ -123,6 +123,12 @@ def _cut(found: Found):
     yield found.claim("cut_to_length", True)
 
 
+def _cut_there(found: Found):
+    """ "cut section 32 to length" """
+    if found.row.words(found.at("cut"), found.at("cut") + 1).lower() == "cut":
+        yield found.claim("cut_to_length", True, group="cut")
+
+
 def _offset(found: Found):
     item, over = found.item("n"), found.item("over")
     if item.value.value > 72:
@@ -189,6 +195,7 @@ FRAMES = (
     Frame("(?:^|(?<=SEP)|(?<=I)) (?P<cut>MOVE) (?:DET|FITTING|K_STRAIGHT|NUMBER){0,3} (?:NUM|MARKED)? TO (?P<n>NUMB) (?!BY|APART)", _cut_down),
     Frame("(?P<cut>WORD) (?:DET|KIND|FITTING|NUMBER){1,3} (?:NUM|MARKED) TO (?P<n>NUMB) (?!BY|APART|K_HANGER)", _cut_the_piece),
     Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
+    Frame("(?P<cut>MOVE) (?:DET|FITTING|KIND|NUMBER){1,3} (?:NUM|MARKED) TO LENGTH", _cut_there),
     Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD|NUM IN NUM|NUM ON NUM|RATIO)", _cut),
     # the offset before the length, which may follow it
     Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON){1,2} (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?)", _offset),

@@ -35,7 +35,7 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             match = pattern.search(part.words)
             if match is None or state.fact in said or _DENIAL.search(part.words[: match.start()]):
                 continue
-            thing = _thing(own, cut_up, place, state)
+            thing = _thing(own, part, state)
             if thing is None and state.apart and "DAMAGE" in state.things:  # "his ladder went through it and I left it like that"
                 thing = next((one.first for one in made if one.name == "facing_damage" and one.value != "none" and part.first - one.first < _BACK), None)
             if state.things and thing is None or (state.value is False and is_mended(cut_up, place, language)):
@@ -70,18 +70,16 @@ def _items(row: Row, part: Part, span: tuple[int, int]) -> tuple[int, int]:
     return first, last
 
 
-def _thing(row: Row, cut_up: tuple[Part, ...], place: int, state: State) -> int | None:
+def _thing(row: Row, part: Part, state: State) -> int | None:
     """The thing that is so: named in these words, or shortly before where it may be."""
-    part = cut_up[place]
     here = next((at for at in range(part.first, part.last) if _is(row, at, state)), None)
     if here is not None or not state.apart:
         return here
-    first = part.first
-    for before in reversed(cut_up[:place]):
-        if before.sentence < part.sentence - _SENTENCES:
-            break
-        first = before.first
-    return next((at for at in range(part.first - 1, max(first, part.first - _BACK) - 1, -1) if _is(row, at, state)), None)
+    first, stops = part.first, 0
+    while first > max(0, part.first - _BACK) and stops <= _SENTENCES:
+        first -= 1
+        stops += row.items[first].concept in ("STOP", "QUERY")
+    return next((at for at in range(part.first - 1, first - 1, -1) if _is(row, at, state)), None)
 
 
 def _is(row: Row, at: int, state: State) -> bool:

@@ -224,7 +224,7 @@ FRAMES = (
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF){0,3} (?P<n>NUM)) (?!NUM|SIZE|BY|CFM)", _temperature),
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF|TO|MOVE|MOVE_UP|WORD|UP){1,4} (?P<n>NUM)) (?=SEP|$)", lambda found: [] if found.item("n").value.value < 60 else _temperature(found)),
     Frame(f"(?P<w>(?P<n>{_TEMPS}) (?P<air>AIR))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
-    Frame(f"(?P<w>(?P<air>AIR) (?:IN|IT|IN_PLACE|FILL|NOT|WORD|OF|ON|GENERIC|TO|MOVE){{1,7}} (?P<n>{_TEMPS}))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
+    Frame(f"(?P<w>(?P<air>AIR) (?:IN|IT|IN_PLACE|FILL|NOT|COUNTED|WORD|OF|ON|GENERIC|TO|MOVE){{1,7}} (?P<n>{_TEMPS}))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
     Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),

@@ -18,8 +18,8 @@ from logbook.runs import Around
 # Words of a place (as kept: without their "on" or "in", so that "roof" alone is on it) -> why duct board may not stand there; exhaust alone is not enough, it must come from a hood.
 # Places from the US guide specification UFGS 15566A 2.10.2; equipment rooms stand there too and only count.
 PLACES: tuple[tuple[str, str, str], ...] = (
-    (r"outdoors?\b|outside the building|on (?:top of )?the roof\b|\bintemperie\b|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
-    (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|in concrete|enterrad[oa]|bajo tierra|en (?:el )?concreto|bajo la losa", "buried", "must"),
+    (r"outdoors?\b|\bweather\b|\b(?:rain|snow)\b|open air|outside on the wall|rooftop|outside the building|on (?:top of )?the roof\b|\bintemperie\b|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
+    (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|concrete|in(?:to)? the (?:slab|pour|ground|dirt|trench|footing|topping)|in a trench|(?:below|beneath|under|underneath) the (?:\w+ )?slab|enterrad[oa]|bajo tierra|en (?:el )?concreto|bajo la losa", "buried", "must"),
     (r"\bfan room\b|mechanical room|equipment room|cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
 )  # fmt: skip
 HOODS = re.compile(r"kitchen|\bhood\b|grease|fume|\blab\b|laborator|cocina|campana|humo|vapores", re.I)
@@ -32,6 +32,9 @@ def allowed_there(piece: Piece, around: Around) -> Outcome | None:
     if run is not None and run.storeys is not None and run.storeys > use.limit("riser_storeys"):
         reckoned = {"storeys": run.storeys, "limit": use.limit("riser_storeys")}
         return use.departs("riser", reckoned=reckoned, limit=use.limit("riser_storeys"), source=RISER)
+    storeys = None if place is None else _storeys(place)
+    if storeys is not None and storeys > use.limit("riser_storeys"):
+        return use.departs("riser", reckoned={"storeys": storeys, "limit": use.limit("riser_storeys")}, limit=use.limit("riser_storeys"), source=RISER)
     said = piece.fact("service")
     words = " ".join(text for text in (place, None if said is None else said.words) if text)
     if service == "exhaust" and HOODS.search(words):
@@ -42,6 +45,17 @@ def allowed_there(piece: Piece, around: Around) -> Outcome | None:
         if place is not None and re.search(pattern, place, re.I):
             return use.departs("not-permitted", tells={"where": Word(f"place-{name}")}, weight=weight)
     return None
+
+
+_COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10, "eleven": 11, "twelve": 12, "fifteen": 15, "twenty": 20,
+           "dos": 2, "tres": 3, "cuatro": 4, "cinco": 5, "seis": 6, "siete": 7, "ocho": 8, "nueve": 9, "diez": 10, "doce": 12}  # fmt: skip
+_RISES = re.compile(rf"\b({'|'.join(_COUNTS)}|\d+)[- ](?:stor(?:y|ies|eys?)|floors?|levels?|pisos|plantas|niveles)\b", re.I)
+
+
+def _storeys(place: str) -> int | None:
+    """How many storeys the riser passes, from the words of a place that say so."""
+    match = _RISES.search(place) if re.search(r"riser|shaft|stack|montante|bajante|columna", place, re.I) else None
+    return None if match is None else _COUNTS.get(match.group(1).lower()) or int(match.group(1))
 
 
 RISER = Source("BD-14", "a", "nfpa-90a")
