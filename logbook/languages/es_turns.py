@@ -27,7 +27,7 @@ SPANISH_TURNS = Turns(
     faults=(
         (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|arrugad[oa]s?|con burbujas|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
         (r"botad[oa]s?|se (?:le )?bot(?:o|aron)|saltad[oa]s?|se (?:le )?salt(?:o|aron)|zafad[oa]s?|se (?:le )?zaf(?:o|aron)|salid[oa]s?|se (?:le )?salieron|se (?:le )?salio|arrancad[oa]s?", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
-        (r"floj[oa]s?|suelt[oa]s?|se (?:le |me |nos )?(?:esta |anda )?(?:cay\w+|soltando|solto|soltaron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|rot[oa]s?|quebrad[oa]s?|sin asentar|sin doblar|sin apretar", ()),
+        (r"floj[oa]s?|(?<!panel )(?<!tapa )(?<!pieza )suelt[oa]s?|se (?:le |me |nos )?(?:esta |anda )?(?:cay\w+|soltando|solto|soltaron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|rot[oa]s?|quebrad[oa]s?|sin asentar|sin doblar|sin apretar", ()),
         (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
     ),
     unhappened=(
@@ -97,11 +97,14 @@ SPANISH_TURNS = Turns(
         r"(?:espero|esperando|estamos esperando|estoy esperando) (?:la |el |las |mas )?(?:{act})(?: .*)?",
     ),
     mends=(
+        r"(?:tapad[oa]|cubiert[oa]|resanad[oa]|pegad[oa]|forrad[oa]) con (?:un pedazo de |un parche de |puro |pura |la |el )*(?:cinta|tape|teip|mastique|mastic|m[aá]stic)",
         r"(?:(?:lo|la|los|las|le|ya|ahí|se lo|se la|nom[aá]s|despu[eé]s|luego|y) )*(?:pegu[eé]|pegamos|peg[oó]|cerr[eé]|sell[eé]|sellamos|compuse|compusimos|asegur[eé]|forr[eé])(?: el hoyo| la rotura| todo| bien| ahí)*,? con (?:puro |pura |un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )*(?:cinta|tape|teip|mastique|mastic|m[aá]stic|mástique|fabric|tela|malla)",
         r"(?:nom[aá]s |s[oó]lo |nada m[aá]s |ah[ií] )?(?:le|se le) (?:puse|puso|pusimos|ech[eé]|echamos|met[ií]|pegu[eé]|di|unt[eé]) (?:un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )?(?:cinta|tape|teip|mastique|m[aá]stic|mastic|(?:tela|malla|fabric)(?: de (?:fibra|vidrio|fibra de vidrio))?)(?: (?:con|y) (?:malla|tela|mastique|m[aá]stic|mastic|fabric))?(?: encima| arriba| por encima| ah[ií])*",
     ),
     earlier=r"que (?:le |te |les )?(?:dije|mand[eé]|report[eé]|anot[eé]|pas[eé]|di|hice|hicimos|grab[eé]|platiqu[eé]) (?:en la mañana|hace rato|hace ratito|ayer|antes|temprano|al rato|antier|el otro d[ií]a|la otra vez|antes del lonche|hace una hora)|de (?:hace rato|hace ratito|la mañana|ayer|antes|antier)\b",
     takes_back=(
+        ("last", r"(?:eso|lo|esa nota) (?:último|ultimo|anterior|de ahorita|de hace rato)? ?(?:que (?:dije|mandé|grabé) )?no (?:lo|la|me lo|me la) (?:apuntes|apunten|anotes|anoten|registres|registren|cuentes|guardes|tomes en cuenta)"),
+        ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula|tacha) (?:eso|lo|todo lo) (?:que (?:te )?(?:dije|mandé|anoté) )?(?:de la |del |de el |sobre la |sobre el )"),
         ("last", r"(?:no |(?<=no ))(?:me |nos |te )?(?:apuntes|apunten|anotes|anoten|registres|registren|guardes|guarden|cuentes|cuenten|tomes en cuenta|tomen en cuenta) (?:lo último|lo ultimo|la última(?: nota)?|la ultima(?: nota)?|la nota anterior|lo anterior|el último mensaje|eso último)"),
         ("last", r"(?:copia |cancela |borra |bórrame |quita |olvida |ignora |elimina |tira )?(?:lo último|la última(?: nota)?|la nota anterior|el último mensaje) y (?:bórralo|bórrala|bórrenlo|bórrenla|borralo|borrala|cancélalo|cancelalo|quítalo|quitalo|olvídalo|olvidalo|elimínalo|eliminalo)"),
         ("last", r"(?:borra|bórrame|borren|olvida|olvídate de|cancela|ignora|elimina|quita|tira|descarta) (?:lo|la nota|el mensaje|la grabación) que (?:acabo de|te acabo de|les acabo de) (?:decir|mandar|grabar|decirte|mandarte)"),

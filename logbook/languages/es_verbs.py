@@ -130,7 +130,7 @@ def befallings() -> tuple[tuple[str, str], ...]:
 _TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape")
 _UNLISTED = (
     "gris", "de tela", "de tela gris", "plateada", "plateado", "plateada de tela", "plateado de tela", "de ducto", "común", "ordinaria", "de la común", "de la gris", "de la ordinaria", "de aislar", "canela", "masking", "adhesiva gris", "industrial",
-    "de empaque", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "café", "de trapo", "de la de tela", "cualquiera", "de la barata",
+    "de empaque", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "de los plomeros", "de plomería", "de los eléctricos", "de pintores", "de empacar", "de embalaje", "de paquetería", "de la tienda", "normal", "genérica", "de la genérica", "pirata", "café", "de trapo", "de la de tela", "cualquiera", "de la barata",
 )
 _PRESSURE = ("de presión", "a presión", "de la de presión", "sensible a la presión", "sensitiva a la presión", "de contacto", "adhesiva de presión")
 _HEAT = ("de calor", "de plancha", "de planchar", "térmica", "al calor", "de la de calor", "activada por calor", "activada con calor", "termoactivada", "de la de plancha")

@@ -27,7 +27,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WIPED", "no tenía polvo|no tiene polvo|no traía polvo|no había polvo|no tenía grasa|no tiene grasa"),
     ("TRADE_NOISE", _ELSEWHERE),
     ("NOT_DONE", "las dejé fuera|los dejé fuera|la dejé fuera|lo dejé fuera|las dejamos fuera|las dejé afuera|las dejamos afuera"),
-    ("GAP", "una luz de|luz de|le quedó luz|quedó luz|se ve luz|le entra luz|se cuela luz|se mira luz|dejó luz|tiene luz|le quedó una luz"),
+    ("GAP", "se le ve una ranura|se ve una ranura|quedó una ranura|le quedó una ranura|hay una ranura|tiene una ranura|grieta|una grieta|rendijita|huequito|hueco chico|aberturita|separación de la junta|no empató|no empató bien|no embonó|no embonó bien|no ensambló|no ensambló bien|no empataron|una luz de|luz de|le quedó luz|quedó luz|se ve luz|le entra luz|se cuela luz|se mira luz|dejó luz|tiene luz|le quedó una luz"),
     ("GAP", "|".join(f"{noun} {said}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cerró", "no cerró bien", "no me cerró", "no me cerró bien", "no nos cerró", "no le cerró", "no quiso cerrar", "no quedó cerrada", "no quedó bien cerrada", "no juntó", "no juntó bien", "no pegó", "no me juntó"))),
     ("GAP", "|".join(f"{said} {noun}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cerró", "no cerró bien", "no me cerró", "no nos cerró", "no le cerró", "no quiso cerrar", "no juntó", "no me juntó", "quedó abierta", "me quedó abierta", "dejé abierta"))),
     ("SHIFT", "hoy traemos|hoy traigo|hoy usamos|hoy uso|hoy llevamos|hoy vamos a usar|hoy vamos con|hoy andamos con|hoy trabajamos con|el día de hoy"),

@@ -48,6 +48,7 @@ _UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otr
 _COULD = r"(?:alcance|alcanzamos|pude|pudimos|llegue|llegamos|logre|logramos|quise|hubo chance de|me dio tiempo de|dio tiempo de|nos dio tiempo de)"
 _DO = r"(?:hacer|poner|meter|echar|dar|aplicar|pasar|usar|instalar|colocar)(?:le|les|la|lo|las|los|sela|selo|selas|selos)?"
 _DENIED = (
+    rf"{{acts}},? (?:andamos|ando|estamos|quedo|quedamos|va|esta) en (?:ceros?|blanco)",
     # "no le pasé trapo", "no le alcancé a dar su tallada"
     rf"\b(?:no|nunca|jamas|tampoco|ni) {_CL}{_PUT} (?:ningun[oa]?s? |ni un[oa]? |un[oa]? |la |el )?{{any}}",
     rf"\b(?:no|nunca|jamas|tampoco|ni) {_CL}(?:{_COULD} )(?:a )?{_DO} (?:la |el |un |una |su )?{{any}}",
@@ -80,6 +81,9 @@ _DENIED = (
     r"(?:sin rastro de|pelon de|pelona de|pelones de|encuerad[oa] de|huerfan[oa] de|ayun[oa] de|limpi[oa] de|se fue sin|se quedo sin|quedo sin|va sin|anda sin|esta sin|salio sin|lo deje sin|la deje sin|le hace falta toda(?: la)?) {acts}(?! (?:tallar|frotar|doblar|apretar|pegar|recortar|planchar|alisar|sobar|asentar|de mas|en|por))",
 )
 _STILL_TO_DO = (
+    rf"{{acts}},? {_CL}(?:debo|debemos|quede a deber|quedamos a deber)\b",
+    r"(?:quede|quedamos|quedo) (?:a deber|debiendo)(?:le|les)? {acts}",
+    r"(?:le |les )?(?:debo|debemos) {acts}",
     rf"{{acts}},? {_CL}(?:hago|hacemos|doy|damos|pongo|ponemos|meto|metemos|echo|echamos|dejo|dejamos|hare|pondre|paso|pasamos|vemos|termino|voy a hacer|voy a poner|voy a dar|voy a meter|va|van|toca)(?: ya| pues| nomas| mejor)* (?:ahorita|orita|para )?{_UNTIL}",
     rf"{{acts}},? {_SOFT}(?:no|nunca|tampoco) {_CL}(?:he|ha|hemos|han) {_PP}{_NONE}",
     rf"{{acts}},? {_CL}{_LEFT} (?:pendientes?|por {_TO_DO}|para {_UNTIL}){_NONE}",
@@ -98,6 +102,7 @@ _DONE = (
 )
 # a row of things that the piece has: "trae sus aletas y sus grapas", "le puse grapa y tape", "con grapas y cinta"
 _BEARS = (
+    r"\b(?:a |con |va |es |lleva )*pur[oa]s? {acts}(?= *(?:$|[,;:.]| y | sin))",
     r"(?:^|(?<=[,;:] ))(?:y |ya )?(?:va |quedo |queda |cerrad[oa] |sellad[oa] )?con {acts}(?= *(?:$|[,;:.]| y (?:sin|todo|ya|bien|frot|tall)| pero | bien| cada))",
     r"(?<!no )(?<!ni )(?<!nunca )(?<!se )(?:le |les |ya |lo |la |se le )*(?:trae|lleva|tiene|puse|pusimos|meti|metimos|eche|echamos|di|dimos|va con|quedo con|cerre con|cerrad[oa] con|cerrad[oa] a puro|cerrad[oa] a pura) {acts}(?! (?:de|que|en (?:un|dos|tres|solo)|nomas|solo|mal|suelt|floj|despeg|levant|a medias|hasta|por (?:un|dos|tres|fuera)|encima|arriba|ahi|provisional|para))",
 )
@@ -170,6 +175,13 @@ _FACTS: tuple[Turn, ...] = (
     # which way the air goes
     Turn(r"\bhembra\b", r"\b(?:de|desde|por) (?:la |el )?(?:lado )?hembra (?:a|al|hacia|para|y (?:sale|se va|se sale|escapa|avienta) (?:por|al|hacia)) (?:el |la |lado )*macho", (("air_leaves_by", "male"),), beside=r"\b(?:aire|air|flujo)\b", unless=r"\bno (?:va|sale|es)\b"),
     Turn(r"\bmacho\b", r"\b(?:de|desde|del|por) (?:el |la )?(?:lado )?macho (?:a|al|hacia|para|y (?:sale|se va|se sale|escapa|avienta) (?:por|al|hacia)) (?:el |la |lado )*hembra", (("air_leaves_by", "female"),), beside=r"\b(?:aire|air|flujo)\b", unless=r"\bno (?:va|sale|es)\b"),
+    Turn(r"\bde l[oa]s (?:cuatro|4)\b", r"\b(?P<n>tres|dos|un[oa]?|[123]) de l[oa]s (?:cuatro|4) (?:lados|caras|costuras|orillas|uniones|juntas)(?: (?:si|ya|nomas|solo|se|les|le|llevan?|traen?|tienen?|van|con|quedaron|quedo|estan|puse|meti))* (?:grapas?|staples|engrapad\w+|grapad\w+)", (("sides_stapled", "n"), ("stapled", True))),
+    Turn(r"\bde l[oa]s (?:cuatro|4)\b", r"\b(?P<n>tres|dos|un[oa]?|[123]) de l[oa]s (?:cuatro|4) (?:lados|caras|costuras|orillas|uniones|juntas)(?: (?:si|ya|nomas|solo|se|les|le|llevan?|traen?|tienen?|van|con|quedaron|quedo|estan|puse|meti))* (?:cinta|tape|teip|encintad\w+)", (("sides_taped", "n"), ("taped", True))),
+    # nothing in an elbow
+    Turn(r"\b(?:dentro|adentro)\b", r"(?:por|de) (?:dentro|adentro) (?:ya )?(?:no (?:le )?(?:tiene|lleva|trae|hay|puse|meti) nada|(?:va|esta|quedo|anda|quede) (?:hueco|pelon|vacio|solo|libre|sin nada))|(?:va|esta|quedo|anda) (?:hueco|vacio|pelon) (?:por|de) (?:dentro|adentro)", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b"),
+    Turn(r"\bno l[oae]\b", r"\bno (?:la|lo|le) (?:aprete|apretamos|presione|presionamos|asente|asentamos|aplaste|repase|planche|alise)\b", (("rubbed_down", False),), beside=r"\b(?:cinta|tape|teip|encint)", unless=r"\b(?:lenguetas?|tabs?|pestañas?|panel|tornill\w*|orej\w+)\b"),
+    # left as it is
+    Turn(r"\b(?:asi|igual|como esta)\b", r"\b(?:ahi |alli )?(?:(?:la|lo|se) )*(?:deje|dejamos|quedo|dejo) (?:ahi )?(?:asi|igual|como (?:esta|estaba))\b", (("damage_repaired", False),), beside=r"\b(?:hoyo|rotur|rasg|raj|agujer|pique|ponch|golpe|aplast|despeg|abollad|sumid|hole|tear|puncture|rompi)", unless=r"\b(?:no lo|no la|cinta|tape|teip|parch|arregl|repar|grap)\w*"),
     # laid on, not pressed
     Turn(r"\b(?:sobrepuest|encimad|presentad)", r"(?:cinta|tape|teip)(?: (?:la|lo|me|se|nos|quedo|queda|deje|esta|va|nomas|solo|nada mas|apenas|como|quedo))* (?:sobrepuest[oa]|encimad[oa]|presentad[oa])(?: nomas| nada mas)?", (("rubbed_down", False), ("taped", True))),
     # wiped or not before it was taped: it was taped
@@ -194,7 +206,7 @@ _OTHERS = (
 )
 
 SPANISH_WHOLE_TURNS = WholeTurns(
-    cue=r"\b(?:no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
+    cue=r"\b(?:no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
     nouns=NOUNS,
     deeds=DEEDS,
     before=r"(?:(?:el|la|los|las|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",

@@ -222,10 +222,20 @@ def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: L
         if [item.concept for item in row.items[first - 3 : first]][1:] == ["BE", "DET"] and row.items[first - 3].concept in ("TAPED", "STAPLED", "RUBBED", "HUNG") and first > 3:
             add(Mention(first - 3, last, mark=mark_text(row, first, last, language), mark_at=(first, last), pointed=True))  # "la encintada es la cuarenta y siete"
             continue
-        mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first), pointed=True)
+        mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first), pointed=True, amends=_set_right(row, first, last))
         here = [m for m in made if (m.mark is not None or m.batch) and not _parted(row, m.first, first)]
         if not here or (mention.corrects and all(m.last <= first for m in here)):
             add(mention)
+
+
+_WRONG_BEFORE = re.compile(r"(?:^|[.!?] )\W*(?:(?:oye|perd[oó]n|ah|ay|espera|disculpa|no),? )*(?:me equivoqu[eé]|la regu[eé]|dije mal|anot[eé] mal|te di mal|les di mal|est[aá] mal|estaba mal|hay (?:un )?error|corrijo|rectifico)(?: lo)?(?: (?:en|con|de|sobre|la medida de|las medidas de|el tamaño de))* (?:la|el|al|del)$")
+_SAID_BEFORE = re.compile(r"^,? que (?:te |les |le |ya )*(?:dij|mand|anot|report|pas|puse|di)\w*\b[^.]*?,? (?:es|era|son|va|no es|no era)\b")
+
+
+def _set_right(row: Row, first: int, last: int) -> bool:
+    """ "Me equivoqué en la 50, …", "la 50 que te dije de doce por diez es …": a piece that was told of before, and is set right."""
+    before, behind = row.text[: row.items[first].start].lower().rstrip(), row.text[row.items[last - 1].end :].lower()
+    return _WRONG_BEFORE.search(before) is not None or _SAID_BEFORE.match(behind) is not None
 
 
 def _takes_its_place(row: Row, first: int) -> bool:

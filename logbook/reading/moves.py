@@ -198,10 +198,11 @@ FRAMES = (
     Frame("(?P<w>SLOPE (?:FILL|ON|OF|FITTING|NUMBER|KIND|NUM|MARKED|COMMA){0,5} RUN (?:FILL|ONLY){0,2} (?P<by>LEN))", _taper),
     Frame("(?P<w>SLOPE (?:FILL|OF|ONLY|ON|NUM|KIND){0,4} (?P<by>NUMB) LONG)", _taper),
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
+    Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
     Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
-          f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? {_BACK}?)", _move),
+          f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? (?:EACH(?=ON NUMB))? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|ONLY){{0,2}} (?:WORD|OFFSETS|TAKES) (?P<dir>DIRECTION) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN|OUT|DOWN|UP) {_BACK}?)", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} COMMA (?P<by>NUMB) {_BACK})", _move),
@@ -217,6 +218,7 @@ FRAMES = (
     Frame("BOTH (?:FILL)? ON (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
     Frame("BOTH (?:FILL)? WITH (?:DET)? BACK (?:FILL|OF){0,2} (?P<back>NUMB)", _both_back),  # "los dos con retroceso de doce"
     Frame("BACK (?:FILL|OF|ON|IN){0,2} BOTH (?:SIDE_WORD|SIDE)? (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _both_back),  # "el retroceso de los dos es de doce"
+    Frame("MOVES (?:FILL)? NUMB COMMA? (?:AND|WITH)? DET? RUN OF (?P<back>NUM|LEN)", _back),  # "sube cuatro, corrida de dieciocho"
     Frame("(?:RUN|LENGTH) OF (?P<s>SLOPE|MOVE_DOWN|WORD) (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _run_of_it),
     Frame("(?P<back2>NUMB) (?:FILL){0,3} BACK (?!NUM)", _back),
     Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", _slope_of_twelve),

@@ -45,6 +45,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "la izquierda recta"
         elif item.concept == "SIDE" and said in ("derecha", "derecho") and _concept(done, place - 1) == "SIDE" and done[place - 1].value == ("right",) and ahead in ("COMMA", "STOP", "", "AND"):
             done[place] = replace(item, concept="LEVEL", value=None)  # "la derecha derecha"
+        elif item.concept == "PENDING" and said == "pendiente" and _a_slope(items, place + 2 if ahead == "COMMA" else place + 1):
+            done[place] = replace(item, concept="SLOPE")  # "pendiente tres en doce"
         elif item.concept == "SAYS" and said == "marca" and (ahead == "MARKED" or ahead == "NUM" and _concept(done, place - 1) in ("COMMA", "STOP", "")) and _concept(done, place - 1) != "DRAWING":
             done[place] = replace(item, concept="NUMBER")  # "…, marca E dos"
         elif item.concept == "COUNTED" and said == "caja" and _a_box(done, items, place):
@@ -102,6 +104,10 @@ def meant_by_neighbours(items, text: str):
             to_do = {"STAPLED": "STAPLE", "TAPED": "TAPE_IT", "RUBBED": "RUB", "WIPED": "WIPE"}[item.concept]
             done[place] = replace(item, concept=to_do if lacks else "WORD", value=None)  # "que lo encinte Juan"
     return tuple(done)
+
+
+def _a_slope(items, at: int) -> bool:
+    return _concept(items, at) == "RATIO" or _concept(items, at) == "NUM" and _concept(items, at + 1) in ("ON", "TO", "BY", "IN") and _concept(items, at + 2) == "NUM" and items[at].value.value < items[at + 2].value.value
 
 
 def _a_box(done, items, place: int) -> bool:

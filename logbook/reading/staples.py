@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from logbook.reading.claims import Found, Frame, taken_back, unit_of
 from logbook.reading.grammar import Row
 
@@ -36,7 +38,7 @@ def _spacing(found: Found):
     value = item.value.value
     if name == "hanger_spacing" and item.concept == "NUM" and value < 12:
         return
-    if value > _SPACING_MOST[name] or value <= 0:
+    if value > _SPACING_MOST[name] or value <= 0 or name == "staple_spacing" and value < Fraction(1, 2):
         return
     backs = taken_back((item,), lambda back: back.value.value)
     yield found.claim(name, value, group="w", uses=("n",), said_unit=unit_of(item), took_back=backs)
@@ -218,6 +220,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD)", _leg),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
     Frame("(?P<w>LEG BE (?P<n>LEN|FRAC)) (?!APART|BY)", _leg),
+    Frame("(?P<w>STAPLES WORD OF (?P<n>FRAC)) (?!APART|CROWN|BOARD)", _leg),
     Frame("(?P<w>STAPLES FILLER (?:DET)? (?:HAVE|WORD) (?:BE|FILL){1,2} OF? (?P<n>FRAC)) (?!APART|CROWN|BOARD)", _leg),  # "la grapa que traigo es de tres octavos"
     Frame("STAPLES (?:ON|IN|OF) (?:KIND|FITTING|NUMBER|NUM|MARKED|DET|IT){1,4} (?P<w>BE DET? (?P<n>LEN|FRAC) GENERIC?) (?=SEP|$|AND)", _half_inch_ones),
     Frame("STAPLES (?P<w>BE DET (?P<n>LEN|FRAC) GENERIC) (?=SEP|$|AND)", _half_inch_ones),
@@ -227,6 +230,7 @@ FRAMES = (
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?) (?!OF (?:IT|DET|THIS|JOINT|EACH|BOTH))", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
+    Frame("(?P<w>EVERY COMMA HEDGE TO? (?P<n>LEN))", _spacing),  # "muy separadas, como a cuatro pulgadas"
     Frame("(?P<w>(?P<n>NUMB) (?P<b>WORD) (?:DET|THIS|EACH)? (?P<o>STAPLES|STAPLE|SCREWS|TABS|K_HANGER))", _between),
     Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("(?:STAPLED|STAPLES) (?:FILL|OF){0,2} (?P<w>(?P<a>TO) (?P<n>LEN|FRAC|NUM)) (?!BY|BACK|SIDE_WORD|KIND)", _at_spacing),

@@ -191,6 +191,7 @@ FRAMES = (
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER|RUBBED)", _width),
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$)", _width),
+    Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL|ON|DET|OF){0,4} COUNTED OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "181A-H, rollo de dos y media"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL){0,3} OF DET OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "cinta de la de tres"
     # closures
