@@ -48,7 +48,7 @@ _UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otr
 _COULD = r"(?:alcance|alcanzamos|pude|pudimos|llegue|llegamos|logre|logramos|quise|hubo chance de|me dio tiempo de|dio tiempo de|nos dio tiempo de)"
 _DO = r"(?:hacer|poner|meter|echar|dar|aplicar|pasar|usar|instalar|colocar)(?:le|les|la|lo|las|los|sela|selo|selas|selos)?"
 _DENIED = (
-    rf"{{acts}},? (?:andamos|ando|estamos|quedo|quedamos|va|esta) en (?:ceros?|blanco)",
+    r"{acts},? (?:andamos|ando|estamos|quedo|quedamos|va|esta) en (?:ceros?|blanco)",
     # "no le pasé trapo", "no le alcancé a dar su tallada"
     rf"\b(?:no|nunca|jamas|tampoco|ni) {_CL}{_PUT} (?:ningun[oa]?s? |ni un[oa]? |un[oa]? |la |el )?{{any}}",
     rf"\b(?:no|nunca|jamas|tampoco|ni) {_CL}(?:{_COULD} )(?:a )?{_DO} (?:la |el |un |una |su )?{{any}}",
