@@ -98,6 +98,7 @@ ENGLISH_ACTS = ActWords(
         r"(?:no|not(?! on)|isn't|ain't|wasn't|without|aren't|doesn't|didn't|don't|couldn't|never|zero|nor|lacks|missing|has none of the)(?: \w+){0,4}? (?:ul(?:[- ](?:listed|listing|mark|label|number|stamp|rating|rated|anything|tag|sticker))?|listing|listed(?! (?:on|in|at))|181(?! ?a? ?-? ?[phm]\b)(?: \w+)?|rated for|rating)\b",
         r"(?:mark|print|printing|stamp|number|listing|label)s? (?:on|of|for) (?:the |that |my )?(?:tape|roll|backing)(?:'s| is| was| are)? (?:gone|missing|blank|none|not there|worn off|unreadable)|(?:backing|liner|roll|tape)(?: on (?:the|that) roll)?(?:'s| is| was) (?:blank|bare|unmarked|plain)\b",
         r"181 ?b\b",
+        r"(?:just |plain |the |some |gray |silver )*cloth$",
         r"(?:search|look|check|hunt|turn|read)(?:ed)? .{0,40}\b(?:ul|181|listing)\b.{0,25}\b(?:came up empty|found (?:nothing|none)|nothing|no luck|not there|couldn't find)\b",
     ),
     asks=(

@@ -275,7 +275,8 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             near = at - 1
             while near > clause.first and (row.items[near].concept in ("BE", "IT") or row.words(near, near + 1).lower() in ("esta", "lo", "la", "le")):
                 near -= 1
-            before = row.words(near, near + 1).lower().split()[-1] if near >= clause.first else ""
+            measure = near >= clause.first and row.items[near].concept in ("NUM", "LEN", "FRAC") and len(row.words(near, near + 1).split()) > 1  # "every two and a half taped"
+            before = row.words(near, near + 1).lower().split()[-1] if near >= clause.first and not measure else ""
             behind = row.words(at + 1, at + 2).lower().split()[0] if at + 1 < clause.last and row.items[at + 1].concept != "LEN" else ""
             if row.words(max(clause.first, near - 1), near + 1).lower().endswith(("así mero", "asi mero")):
                 before = ""  # "así mero lo encinté": just as it was

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading import afar, anchored, answers, bare_marks, condition, drafts, ends, entries, fell_short, going_back, how_big, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -88,7 +88,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})
     stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
-    for frames in (ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
+    for frames in (how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
         claims += run(frames, stated, taken)
     claims += sizes.sizes(stated, taken)
     claims += lone_spacings(stated, taken)

@@ -1,0 +1,99 @@
+"""How long, how wide and how far apart the things of a joint are, where the measure stands apart from its thing: "the tabs … they're eight long", "the two-inch stuff".
+
+Read before the piece's own length and offsets, which would take such a measure for theirs.
+"""
+
+from __future__ import annotations
+
+from logbook.reading.claims import Found, Frame, unit_of
+
+_ROLLS = frozenset("stuff roll rolls kind across width wide".split())
+_NEAR = 12  # items between a roll and its tape
+
+
+def _length(name: str, most):
+    def build(found: Found):
+        item = found.item("n")
+        if 0 < item.value.value <= most and not (name.startswith("cross_tab") and (_of_a_collar(found) or _another_between(found))):
+            yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+    return build
+
+
+def _another_between(found: Found) -> bool:
+    """Whether another piece is named between the tabs and the measure, which is then its own: "…, tabs bent, straight four, ten long"."""
+    items = found.row.items[found.first : found.at("n")]
+    return any(item.concept.startswith("K_") and items[at - 1].concept not in ("ON", "OF", "IN") for at, item in enumerate(items))
+
+
+def _of_a_collar(found: Found) -> bool:
+    """A collar's tabs are its own, and are counted."""
+    return any(item.concept == "K_COLLAR" for item in found.row.items[max(0, found.first - 60) : found.last])
+
+
+def _width(found: Found):
+    if 1 <= found.item("n").value.value <= 6:
+        yield from _length("tape_width", 6)(found)
+
+
+def _roll(found: Found):
+    """ "the two-inch stuff", "a two and a half inch roll": where tape is spoken of in the sentence."""
+    if not _ROLLS.isdisjoint(found.row.words(found.at("o"), found.at("o") + 1).lower().split()) and _tape_near(found):
+        yield from _width(found)
+
+
+def _tape_near(found: Found) -> bool:
+    for step in (-1, 1):
+        at = found.first if step < 0 else found.last - 1
+        while 0 <= at + step < len(found.row.items) and abs(at + step - found.first) <= _NEAR:
+            at += step
+            concept = found.row.items[at].concept
+            if concept in ("STOP", "QUERY"):
+                break
+            if concept in ("TAPE", "TAPED", "CLOSURE", "MARK181") and not found.row.is_blank(at):
+                return True
+    return False
+
+
+def _they_are(found: Found):
+    if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("they're", "they are", "each", "all", "was", "were", "are", "is"):
+        yield from _length("cross_tab_length", 48)(found)
+
+
+def _both(found: Found):
+    """ "cross tabs 8 x 18 o.c." """
+    if _of_a_collar(found):
+        return
+    long, apart = found.item("z").value.pair
+    yield found.claim("cross_tab_length", long, group="w", uses=("z",))
+    yield found.claim("cross_tab_spacing", apart, group="w", uses=("z",))
+
+
+def _one_in_each(found: Found):
+    """ "a staple a foot" """
+    if found.row.words(found.at("n"), found.at("n") + 1).lower().startswith(("a ", "per ", "every ", "each ")):
+        yield from _length("staple_spacing", 24)(found)
+        yield found.claim("stapled", True, group="s", weak=True, hedged=False)
+
+
+def _clinch(found: Found):
+    if found.row.words(found.at("c"), found.at("c") + 1) in (":", "=", "-", "–", "/"):
+        outward = found.item("to").concept in ("OUT", "OUTSIDE")
+        yield found.claim("staple_clinch", "outward" if outward else "inward", group="w")
+
+
+FRAMES = (
+    Frame("(?:TAPE|CLOSURE|MARK181) (?:FILL|I|WORD|ONLY|COMMA|ON|ME|HAVING|FILLER){0,7} (?P<w>(?P<n>NUMB) (?:FILL)? WIDE)", _width),
+    Frame("(?P<w>(?P<n>NUMB) (?P<o>WORD|COUNTED|OVER)) (?!NUMB)", _roll),
+    Frame("(?:TAPE|CLOSURE|MARK181) BE DET (?P<w>(?P<n>NUMB)) (?=SEP|$)", _width),
+    Frame("(?P<w>LEG (?:FILL|ON|OF|STAPLES|ONLY|SIZE_WORD|WORD){0,6} (?P<n>FRAC|LEN)) (?!STAPLES|APART|BOARD|BACK|TAPE)", _length("staple_leg", 1.5)),
+    Frame("TABS (?:[^STOP QUERY SIZE SIDE]){0,10} (?P<w>(?P<n>NUMB) LONG) (?!KIND)", _length("cross_tab_length", 48)),
+    Frame("TABS (?:[^STOP QUERY]){0,14} STOP (?P<b>BE|EACH|ALL) (?:FILL){0,2} (?P<w>(?P<n>NUMB) LONG)", _they_are),
+    Frame("TABS (?:[^STOP QUERY SIZE]){0,6} COMMA (?:BUT)? (?P<b>BE) (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB)) (?=COMMA|STOP|$)", _they_are),
+    Frame("TABS (?:FILL|WORD|MOVE|MOVE_OUT|EVERY){0,2} OUT? TO (?P<w>(?P<n>LEN))", _length("cross_tab_spacing", 48)),
+    Frame("TABS (?:FILL|COMMA){0,2} (?P<w>(?P<z>SIZE)) APART", _both),
+    Frame("TABS (?:FILL|OF){0,2} (?:LEN|NUM) LONG? ON (?P<w>(?P<n>LEN|NUM)) (?!SIDE|SIDE_WORD)", _length("cross_tab_spacing", 48)),
+    Frame("(?:STAPLE|STAPLES|STAPLED) SLOPE (?:BE|OF|COMMA)? (?P<w>(?P<n>NUMB))", _length("staple_spacing", 24)),
+    Frame("(?P<s>STAPLE) (?P<w>(?P<n>LEN)) (?!STAPLES)", _one_in_each),
+    Frame("(?P<w>CLINCHED (?P<c>COMMA) (?P<to>IN|OUT|INSIDE|OUTSIDE)) (?=SEP|$)", _clinch),
+)
