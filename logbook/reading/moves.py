@@ -72,6 +72,14 @@ def _both_back(found: Found):
         yield found.claim("side_moves", (Move(None, None, back.value.value, None),), uses=("back",), said_unit=unit_of(back), fills=True)
 
 
+def _back_behind(found: Found):
+    """ "lado derecho entra dos, lado izquierdo entra dos, en seis pulgadas": the length, a pause behind the moves."""
+    before = [item.concept for item in found.row.items[max(0, found.first - 2) : found.first]]
+    if found.row.words(found.first + 1, found.first + 2).lower() == "en" and before[:1] and before[0] in _DIRECTION and before[1] in ("NUM", "LEN", "FRAC"):
+        back = found.item("back")
+        yield found.claim("side_moves", (Move(None, None, back.value.value, None),), uses=("back",), said_unit=unit_of(back), fills=True)
+
+
 _DROPS = frozenset("bajada subida entrada pendiente caída caida rampa inclinación".split())
 
 
@@ -216,6 +224,7 @@ FRAMES = (
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
     Frame("BACK (?:FILL|OF|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
     Frame("BOTH (?:FILL)? ON (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
+    Frame("COMMA ON (?P<back>NUMB) (?=SEP|$)", _back_behind),
     Frame("BOTH (?:FILL)? WITH (?:DET)? BACK (?:FILL|OF){0,2} (?P<back>NUMB)", _both_back),  # "los dos con retroceso de doce"
     Frame("BACK (?:FILL|OF|ON|IN){0,2} BOTH (?:SIDE_WORD|SIDE)? (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _both_back),  # "el retroceso de los dos es de doce"
     Frame("MOVES (?:FILL)? NUMB COMMA? (?:AND|WITH)? DET? RUN OF (?P<back>NUM|LEN)", _back),  # "sube cuatro, corrida de dieciocho"
