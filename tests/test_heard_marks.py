@@ -36,7 +36,7 @@ def planned(job, text):
 def test_a_mark_near_to_one_that_is_planned_is_a_question(job, said, case, words):
     finding, mark = planned(job, said)
     assert (finding["case"], finding["verdict"]) == (case, "meets" if case == "as-planned" else "unclear")
-    assert words in finding["says"]
+    assert words in finding["says"] and "revision B" in finding["says"]
 
 
 @pytest.mark.parametrize("said", ["Tee, T-7 on run two, 12 by 10.", "Straight 40 on run four, 12 by 10."])

@@ -30,10 +30,10 @@ def as_planned(piece: Piece, around: Around) -> Outcome | None:
     if row is None:
         near = around.nearest
         if around.on_run is not None:
-            told = {"mark": mark, "said_run": str(piece.run), "planned_run": around.on_run}
+            told = revision | {"mark": mark, "said_run": str(piece.run), "planned_run": around.on_run}
             return use.unclear("other-run", "run", evidence=(f"schedule {around.revision}: {mark} run {around.on_run}",), tells=told)
         if around.meant is not None:
-            told = {"mark": mark, "one": around.meant}
+            told = revision | {"mark": mark, "one": around.meant}
             return use.unclear("maybe-another-mark", "mark", evidence=(f"schedule {around.revision}: {around.meant}",), tells=told)
         evidence = tuple(f"schedule {around.revision}: {one}" for one in near)
         told = revision | {"mark": mark, "one": near[0] if near else "", "other": near[-1] if near else ""}

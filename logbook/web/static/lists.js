@@ -1,6 +1,6 @@
 // My notes by day, and the one list for the break: what still needs a word, a piece once.
 import * as box from "./outbox.js";
-import { $, clock, dayName, redraw, today } from "./page.js";
+import { $, clock, dayName, local, redraw, today } from "./page.js";
 import { answerTo, showQuestion, showWanted } from "./told.js";
 import { asksOf, heading, make, needsWord, open, say, tally, verdict, wanted } from "./answer.js";
 
@@ -30,7 +30,7 @@ export async function wanting() {
   // {mine, list}: today's notes and older ones of which the lead wants something, and those of them that need a word; of
   // two notes about one piece the later speaks for it.
   const kept = (await box.all("answers")).filter((one) => one.note && !one.note.withdrawn_at).sort((a, b) => (a.at < b.at ? 1 : -1));
-  const mine = kept.filter((one) => (one.at || "").slice(0, 10) === today() || wanted(one.note).length);
+  const mine = kept.filter((one) => (one.at && local(new Date(one.at)).slice(0, 10) === today()) || wanted(one.note).length);
   const seen = new Set();
   const list = mine.filter(({ note }) => {
     if (!needsWord(note)) return false;

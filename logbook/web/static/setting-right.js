@@ -93,9 +93,10 @@ export function quickAnswers(note, position, finding, facts) {
   const { shape, choices } = shapeOf(name);
   const set = (value) => () => act(`/notes/${note.id}/corrections`, { position, name, value });
   const fact = facts.find((one) => one.name === name);
+  const doubted = fact && ["heard-faintly", "maybe-misheard"].includes(finding.case);
   const holder = make("div", { class: "stack" });
-  const typed = make("button", { type: "button", class: "quiet", onclick: () => { holder.replaceChildren(form(note, position, name, fact && fact.value, () => holder.replaceChildren(typed))); holder.querySelector("input, select").focus(); } }, say(fact ? "phone.no-set-right" : "phone.type-it"));
-  if (fact && ["heard-faintly", "maybe-misheard"].includes(finding.case)) {
+  const typed = make("button", { type: "button", class: "quiet", onclick: () => { holder.replaceChildren(form(note, position, name, fact && fact.value, () => holder.replaceChildren(typed))); holder.querySelector("input, select").focus(); } }, say(fact ? (doubted ? "phone.no-set-right" : "phone.set-it-right") : "phone.type-it"));
+  if (doubted) {
     holder.append(typed);
     return [make("div", { class: "stack" }, make("button", { type: "button", onclick: set(fact.value) }, say("phone.yes-said", { value: text(fact) }))), holder];
   }
