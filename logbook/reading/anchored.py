@@ -35,6 +35,7 @@ ANCHORS = (
     Anchor("hanger_spacing", ("K_HANGER",), ("LEN",), 12, 160),
     Anchor("gap", ("GAP", "PARTED"), ("LEN", "FRAC"), 0, 4),
     Anchor("damage_width", ("DAMAGE",), ("LEN", "FRAC"), 0, 36, bare_before=("WIDE",)),
+    Anchor("static_pressure", ("STATIC",), ("LEN", "FRAC", "INWG"), 0, 20),
     Anchor("static_pressure", ("LEAK_TEST",), ("LEN", "FRAC"), 0, 10),
     Anchor("air_temperature", ("AIR_TEMP",), ("DEG", "TEMP_F"), -40, 1000),
 )
@@ -116,6 +117,8 @@ def _fits(row: Row, at: int, anchor: Anchor) -> bool:
         return False
     if item.concept == "FRAC" and item.value.value == Fraction(1, 2) and ahead in ("IT", "I", "OF", "DET", "THIS"):
         return False  # "half of it", "the other half I …"
+    if anchor.name == "static_pressure" and any(one.concept == "NEGATIVE" for one in row.items[max(0, at - 3) : at]):
+        return False
     if not _THAN.isdisjoint(row.words(max(0, at - 2), at).lower().split()[-2:] if at else ()):
         return False
     return anchor.least <= item.value.value <= anchor.most

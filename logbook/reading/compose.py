@@ -78,7 +78,7 @@ def _small_words(items, text: str):
         elif said == "right by" and before == "DET" and ahead in LENGTHS:
             done.append(replace(item, concept="SIDE", value=("right",), end=item.start + 5))  # "flares on the right by two"
             item = replace(item, concept="BY", value=None, start=item.end - 2)
-        elif item.concept in ("NO", "EXCEPT") and said == "minus" and ahead in ("NUM", "LEN", "FRAC", "INWG") and {concept_at(items, place + k) for k in (2, 3, 4)} & {"STATIC"}:
+        elif item.concept in ("NO", "EXCEPT") and said == "minus" and ahead in ("NUM", "LEN", "FRAC", "INWG") and "STATIC" in {concept_at(items, place + k) for k in (-3, -2, -1, 2, 3, 4)}:
             item = replace(item, concept="NEGATIVE", value=None)
         elif item.concept == "WORD" and said in _IN_TWOS and before == "ON":
             item = replace(item, concept="NUM", value=_plain(_IN_TWOS[said]))

@@ -12,6 +12,17 @@ from logbook.reading.grammar import Row
 from logbook.reading.other_things import of_something_else
 
 
+_HELD = frozenset("fastened secured glued pinned riveted solid perfect plumb lined aligned mounted attached locked bolted welded spaced centered straight happy great beautiful clean square correct right factory".split())
+
+
+def _vanes(found: Found):
+    """Not where they are something these words do not know: "vanes are MIA"."""
+    row, at = found.row, found.last
+    if at + 1 < len(row.items) and row.items[at].concept == "BE" and row.items[at + 1].concept == "WORD" and row.words(at + 1, at + 2).lower() not in _HELD:
+        return
+    yield found.claim("vanes", True, group="w")
+
+
 def _tight(found: Found):
     """Not where it is the tabs that are tight, or the room to work in."""
     behind = found.row.text[found.row.items[found.last - 1].end : found.row.items[found.last - 1].end + 24].lower().split()
@@ -151,7 +162,7 @@ def _method(found: Found):
 
 
 FRAMES = (
-    Frame("(?P<w>TURNING? VANES (?:FILL){0,2} (?:IN|IN_PLACE)|TURNING? VANES)", lambda found: [found.claim("vanes", True, group="w")]),
+    Frame("(?P<w>TURNING? VANES (?:FILL){0,2} (?:IN|IN_PLACE)|TURNING? VANES)", _vanes),
     Frame("(?P<w>NO_DAMAGE)", _none),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|WIDE|LONG){0,2} DAMAGE)", _width),
     Frame("DAMAGE (?:IN|ON|OF) (?:DET|FACING|BOARD|DAMAGE_PLACE|ON|IN|OF|SIDE){0,4} (?:KIND|NUMBER|FITTING) (?:COMMA? NUMBER)? (?:NUM|MARKED)? COMMA (?:FILL){0,2} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND|OVER)?) (?=COMMA|STOP|$|AND|WITH)", _small_width),

@@ -229,6 +229,8 @@ FRAMES = (
     Frame("BACK (?:FILL|OF|ON|IN){0,2} BOTH (?:SIDE_WORD|SIDE)? (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _both_back),  # "el retroceso de los dos es de doce"
     Frame("MOVES (?:FILL)? NUMB COMMA? (?:AND|WITH)? DET? RUN OF (?P<back>NUM|LEN)", _back),  # "sube cuatro, corrida de dieciocho"
     Frame("(?:RUN|LENGTH) OF (?P<s>SLOPE|MOVE_DOWN|WORD) (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _run_of_it),
-    Frame("(?P<back2>NUMB) (?:FILL){0,3} BACK (?!NUM)", _back),
+    Frame("(?P<back2>NUMB) (?:FILL|OF){0,3} BACK (?!NUM)", _back),
+    Frame("BACK COMMA (?P<back>NUMB) (?=SEP|$)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower().startswith("set") else ()),
     Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", _slope_of_twelve),
+    Frame("(?<=SEP) (?:FILL|LAID|ON){0,3} (?P<w>(?P<rise>NUM|FRAC) OVER (?P<run>NUM)) (?=SEP|$)", lambda found: _slope_of_twelve(found) if any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),
 )

@@ -21,8 +21,13 @@ _OWNS = frozenset("my his her your their our mi su tu the a el la un una".split(
 _MACHINES = frozenset("compressor hose airline generator scaffold plumbing plumber drain sprinkler truck compresor manguera generador".split())
 
 
+_OF_A_DUCT = frozenset(("facing", "foil", "jacket"))
+
+
 def of_something_else(row: Row, at: int) -> bool:
     """Whether the damage at this item is of what is no duct, told of before it in its clause or right behind it."""
+    if _OF_A_DUCT & set(row.words(at, at + 1).lower().replace("'", " ").split()):
+        return False  # "the foil's coming off the glass"
     first = at
     while first > 0 and row.items[first - 1].concept not in _CUTS:
         first -= 1
