@@ -6,6 +6,7 @@ from logbook.languages.en_acts import ENGLISH_ACTS
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_forms import ENGLISH_FORMS
 from logbook.languages.en_misheard import MISHEARD
+from logbook.languages.en_plans import ENGLISH_PLANS
 from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES
 from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_turns import ENGLISH_TURNS
@@ -389,5 +390,5 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, storeys=STOREYS, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, storeys=STOREYS, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS, whole_turns=ENGLISH_PLANS,
 )  # fmt: skip

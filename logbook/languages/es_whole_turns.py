@@ -218,5 +218,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     facts=_FACTS,
     plans=_PLANS,
     others=_OTHERS,
+    leads=r"(?:(?:y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*",
+    own_again=r"(?:pero |y )?(?:la mia|el mio|yo|nosotros|la nuestra|esta si|este si)\b",
     unless=r"\b(?:no es que|no digo que|no crean que|no creas que|nadie (?:diga|puede decir|va a decir|le puede)|no vayan a (?:decir|creer)|no hay (?:\w+ ){0,3}que|no dej[eo]\w*|por si)\b",
 )

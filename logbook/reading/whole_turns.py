@@ -130,7 +130,14 @@ def _turns(code: str):
 @cache
 def _whose(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
     told = LANGUAGES[code].whole_turns
-    return (*((re.compile(words), "plan") for words in told.plans), *((re.compile(words), "other") for words in told.others))
+    why = (("plan", told.plans), ("other", told.others), ("reminder", told.orders))
+    return tuple((re.compile(words), reason) for reason, written in why for words in written)
+
+
+@cache
+def _around(code: str) -> tuple[re.Pattern[str], re.Pattern[str]]:
+    told = LANGUAGES[code].whole_turns
+    return re.compile(told.leads), re.compile(told.own_again)
 
 
 def whose(row: Row, cut, language: Language) -> dict[int, str]:
@@ -138,11 +145,11 @@ def whose(row: Row, cut, language: Language) -> dict[int, str]:
     found: dict[int, str] = {}
     if not language.whole_turns.plans:
         return found
-    leads = re.compile(r"(?:(?:y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*")
+    leads, own_again = _around(language.code)
     carried: tuple[int, str] | None = None
     for clause in cut:
         said = plain(row.words(clause.first, clause.last))
-        if carried is not None and (carried[0] != clause.sentence or re.match(r"(?:pero |y )?(?:la mia|el mio|yo|nosotros|la nuestra|esta si|este si)\b", said)):
+        if carried is not None and (carried[0] != clause.sentence or own_again.match(said)):
             carried = None
         if carried is None:
             said = said[leads.match(said).end() :]

@@ -1,0 +1,21 @@
+"""English sentences that tell what will be built or how it is to be done, and so nothing of any piece: regular expressions over the start of a clause."""
+
+from __future__ import annotations
+
+from logbook.languages.turns_of_words import WholeTurns
+
+_WHEN = r"(?:(?:tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturday|first thing|next week|next|in the morning|after lunch|after break|later),? )?"
+_LATER = r"(?:tomorrow|tonight|later|in the morning|after lunch|after break|next week|monday)"
+
+ENGLISH_PLANS = WholeTurns(
+    plans=(
+        _WHEN + r"(?:i'll|i will|i'm going to|i'm gonna|i am going to|gonna|going to|we'll|we will|we're going to|we're gonna) (?:just |also |then |probably )?(?:build|make|knock out|put together|whip up|whip out|fab|fabricate|bang out|crank out)\b(?! sure)",
+        r"(?:go )?(?:put|stick|throw|slap) (?:the |some |those |that |more )?(?:tape|vanes|staples|mastic|tabs|cross tabs)\b(?:(?!\b(?:and|so|i'm|i'll|we|i)\b).)*\b" + _LATER + "$",
+    ),
+    orders=(
+        r"before you (?:close|cover|hang|leave|start|build|wrap|button|finish|seal|head)\b(?!.*\b(?:i|we)\b)",
+        r"what (?:happens|would happen|if) (?:i|we|you|somebody|a guy)\b",
+    ),
+    leads=r"(?:(?:and|but|so|well|ok|okay|hey|oh|now|then|listen|look|alright|all right),? )*",
+    own_again=r"(?:but |and |so )?(?:mine|ours|i|we|this one|it's|it is|that one's|that one is)\b",
+)
