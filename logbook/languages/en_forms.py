@@ -20,7 +20,7 @@ ENGLISH_FORMS = Forms(
         r"(?:build|make|knock out|bang out|crank out|whip up|start|start on|begin|cut|put together|fab|fab up|lay out|fabricate|get started on|get going on|tackle|fold up)\b(?! (?:it|that|them)(?:self)? (?:tight|off|flush|up))",
         r"do (?:the |number |piece |fitting )*(?:\S+ ){1,3}as (?:a|an)\b",
     ),
-    aside=("no", "nope", "nah", "wait", "hold on", "oops", "sorry", "hang on", "no wait", "actually", "scratch that"),
+    not_begun=frozenset(("built", "started", "begun", "made", "touched", "gotten", "cut")),
     unsaid=(("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b"),),
     acts=(
         ("rubbed_down", True, rf"(?:ran|took|worked|pushed|dragged|pulled|laid|used|put|hit|went|leaned|bore|pressed|gave|smoothed|ironed|flattened|beat|pounded|stroked|bearing down|worn out)\b(?: \S+){{0,8}}? (?:the |my |a |our )?{_TOOL}(?: (?:over|on|down|across|along|to) {_WHERE}.*| hard| good|$)"),

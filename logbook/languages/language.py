@@ -137,7 +137,7 @@ class Forms:
     before_measure: tuple[tuple[str, frozenset[str]], ...] = ()
     as_drawn: tuple[str, ...] = ()  # what is drawn is what was made; regular expressions
     planned: tuple[str, ...] = ()  # work that has not begun, behind the word of a plan: no piece is there yet
-    aside: tuple[str, ...] = ()  # a clause that only takes back what is said before it, by the words it begins with
+    not_begun: frozenset[str] = frozenset()  # behind "haven't": there is no piece yet
     unsaid: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression) that takes this value back
     acts: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression over the words of a part of a clause)
     turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"

@@ -21,6 +21,9 @@ def act_lists(items: tuple[Item, ...]) -> tuple[Item, ...]:
     """The items, the nouns of such a list turned to what was done."""
     done = list(items)
     start = 0
+    for at, item in enumerate(items):  # "St 2". Tape. Rub.": one act a sentence
+        if item.concept in _DONE and _is_alone(items, at) and any(_concept(done, k) in ("STAPLED", "TAPED", "RUBBED", "MARK181") for k in range(max(0, at - 3), at)):
+            done[at] = replace(item, concept=_DONE[item.concept], value=None)
     for at in range(len(items) + 1):
         if at < len(items) and items[at].concept not in _ENDS:
             continue
@@ -30,6 +33,14 @@ def act_lists(items: tuple[Item, ...]) -> tuple[Item, ...]:
                 done[place] = replace(items[place], concept=_DONE[items[place].concept], value=None)
         start = at + 1
     return tuple(done)
+
+
+def _is_alone(items, at: int) -> bool:
+    return _concept(items, at - 1) == "STOP" and _concept(items, at + 1) in ("STOP", "") and _concept(items, at - 2) not in (*_ASKED_FOR, "NOT", "SEE", "HAVE")
+
+
+def _concept(items, at: int) -> str:
+    return items[at].concept if 0 <= at < len(items) else ""
 
 
 def _listed(items, first: int, last: int) -> list[int]:
@@ -92,4 +103,4 @@ def _is_asked_for(items, first: int, begin: int, last: int) -> bool:
     if first and items[first - 1].concept == "QUERY":
         return True
     wants = any(concept in ("PENDING", "NEED", "MISSING", "FORGOT", "REMIND", "QUESTION", "IF") for concept in before)
-    return wants != ("NOT" in before or "NO" in before)
+    return wants and not ("NOT" in before or "NO" in before)

@@ -211,7 +211,7 @@ def _named_kinds(items, text: str):
         step = next((k for k in range(place + 1, place + 4) if concept_at(items, k) not in ("FROM", "OF", "DET", "OFF")), place + 1)
         numbered = concept_at(items, step) in ("NUM", "MARKED", "NUMBER") and concept_at(items, step + 1) not in ("BY", "LEN") and concept_at(items, place - 1) != "NUM"
         numbered = numbered or (concept_at(items, place + 1) == "COMMA" and concept_at(items, place + 2) in ("NUM", "MARKED") and concept_at(items, place + 3) in ("AND", "COMMA", "TO", "THRU", "THROUGH") and concept_at(items, place + 4) in ("NUM", "MARKED"))
-        listed = concept_at(items, place - 1) in ("COMMA", "BE") and any(concept_at(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
+        listed = (concept_at(items, place - 1) in ("COMMA", "BE") or concept_at(items, place - 1) == "FILLER" and text[items[place - 1].start : items[place - 1].end].lower().split()[0] in ("are", "is", "son")) and any(concept_at(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
         told = concept_at(items, place - 1) in ("NUM", "COUNT") and any([concept_at(items, k + n) for n in (1, 2)] in (["NUM", "COMMA"], ["NUM", "AND"], ["MARKED", "COMMA"], ["MARKED", "AND"]) for k in range(place + 1, place + 6) if concept_at(items, k) == "COMMA" and all(concept_at(items, j) in _ON_THE_WAY for j in range(place + 1, k)))  # "three straights this time: 21, 22 and 23"
         if (told or numbered or listed or of_a_size or in_a_row or turned or concept_at(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):
             done[place] = replace(item, concept="K_" + kind.upper(), value=kind) if kind != "fitting" else replace(item, concept="FITTING", value=None)
@@ -238,6 +238,8 @@ def _counted(items):
         if item.concept == "NUM":
             step = place + 2 if concept_at(items, place + 1) in ("FILLER", "OF") else place + 1
             other = concept_at(items, step) == "COUNTED" or concept_at(items, place - 1) == "ROOM"
+            if other and concept_at(items, place + 1) == "FILLER" and concept_at(items, place - 1) in ("THROUGH", "THRU", "AND", "TO") and concept_at(items, place - 2) in ("NUM", "MARKED"):
+                other = False  # "fittings forty through forty-two are all elbows"
             other = other or any(concept_at(items, k) == "NOT_MARK" for k in range(place - 3, place))
             other = other or (concept_at(items, place + 1) == "SCREWS" and concept_at(items, place - 1) == "NUMBER" and items[place - 1].end - items[place - 1].start == 1)  # "#10 screws": how thick they are
             item = replace(item, concept="COUNT") if other else item

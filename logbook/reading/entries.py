@@ -23,12 +23,25 @@ def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
     kind = draft.kind
     value = kind.value if kind else None
     claims = [c for c in claims if not c.kinds or value is None or value in c.kinds or said in c.kinds]  # an offset that changes size is a transition, and shifts still
+    claims = _by_their_spacing(claims, draft) if value in _STAPLED_KINDS else claims
     claims = _of_a_collar(claims) if value == "collar" else claims
     claims = roles.mended(row, claims, draft)
     claims = partly.reconciled(roles.weak(claims, draft))
     claims = _moves(_shifts(claims, value))
     head = [c for c in (draft.kind, draft.mark) if c is not None]
     return _last_word(row, head + claims, draft)
+
+
+_STAPLED_KINDS = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum")
+
+
+def _by_their_spacing(claims: list[Claim], draft: Draft) -> list[Claim]:
+    """ "Three-eighths staples, spaced two": staples so far apart are in it."""
+    spaced = next((c for c in claims if c.name == "staple_spacing"), None)
+    described = any(c.name in ("staple_leg", "staple_clinch") for c in claims)
+    if spaced is None or not described or draft.amends or any(c.name in ("stapled", "sides_stapled") for c in claims):
+        return claims
+    return [*claims, replace(spaced, name="stapled", value=True, weak=True, took_back=(), said_unit=None, hedged=False)]
 
 
 def _of_a_collar(claims: list[Claim]) -> list[Claim]:

@@ -26,8 +26,11 @@ def _set_right(row: Row, one: Mention, named: list[Mention], language: Language)
     again = bool(ahead) and row.words(one.last, one.last + 1).lower() in _AGAIN
     stop = next((k for k in range(one.last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
     behind = row.text[row.items[one.last - 1].end : row.items[min(len(row.items), stop + 14) - 1].end].lower().replace("’", "'")
-    formerly = any(pattern.match(behind.lstrip(" .,")) or again and pattern.search(behind) for pattern, _ in patterns(language.code, "formerly"))
-    return corrects or again and formerly
+    told = behind.lstrip(" .,")
+    formerly = any(pattern.match(told) or again and pattern.search(behind) for pattern, _ in patterns(language.code, "formerly"))
+    wrong = again and stop + 1 < len(row.items) and row.items[stop + 1].concept == "FIX"
+    about = one.first > 0 and row.items[one.first - 1].concept in ("HEDGE", "OF", "ON", "THIS") or row.items[one.first].concept in ("HEDGE", "OF", "ON", "THIS")
+    return corrects or formerly and (again or about) or wrong
 
 
 _EARLY = 6  # items

@@ -99,7 +99,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER|QUESTION))"):
-        one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY")
+        one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY") and [item.concept for item in row.items[match.start("m") - 2 : match.start("m")]] != ["FIX", "COMMA"]
         one = one or an_angle(row, match)
         if not one and not counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
@@ -172,6 +172,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find(f"(?:{START}|(?<=STOP)) (?:ANOTHER|AND|FILLER){{0,3}} (?P<m>MARKED|NUM) (?:WORD|FILLER)? (?P<c>COMMA) (?=DET? (?:KIND|SIZE|SERVICE|STAPLED|TAPED|VANES|HUNG))"):
         if row.words(*match.span("c")) == ":" and not taken.intersection(range(*match.span("m"))):  # "73 first: straight, … Then 74: elbow, …"
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"(?:^|(?<=STOP)) DET (?P<k>KIND) (?:TRADE_NOISE|ANOTHER|TO|IT|ON|WORD|FILLER|THIS|PLACE_NOUN|DET){{1,6}} COMMA (?P<m>{MARK}) COMMA (?=BE|SIZE|FILL)"):
+        if not taken.intersection(range(*match.span("m"))):  # "the tap right next to it, fourteen, is …"
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for pattern, fits in SAID_OTHERWISE:
         for match in row.find(pattern):

@@ -26,6 +26,8 @@ def marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
     if clause is not None:
         before = [row.items[k].concept for k in range(max(clause.first, one.first - _SENTENCE), one.first)]
         place_of = place
+        if "THINK" in before and "WHEN" in before[before.index("THINK") :] and one.name in ACT_FACTS:
+            before = []  # "pretty sure it was sixty degrees when I taped it": the warmth is in doubt
         hedged = hedged or "THINK" in before or "THINK" in [row.items[k].concept for k in range(one.last, min(clause.last, one.last + 1))]
         while place > 0 and cut[place - 1].sentence == clause.sentence and one.first - cut[place - 1].first <= _SENTENCE:
             place -= 1

@@ -168,6 +168,8 @@ def _is_in_word(tokens, number, end: int) -> bool:
     if end >= len(tokens):
         return tokens[end - 1].gap != ""
     after = tokens[end]
+    if after.low in ("/", "|"):
+        return False  # "STAPLES: 2 in / TAPE: …"
     if after.sort == "number" or after.bare in _AFTER_IN_WORD:
         return True
     return tokens[end - 1].gap != "" and after.bare not in _BEHIND_INCHES  # "2in taped", "46 in long"; "4 in, back 18" moves in

@@ -23,6 +23,7 @@ def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
     done: list[Claim] = []
     last_role = None
     trunk = value == "branch" and any(c.name == "(trunk_size)" for c in claims) and sum(c.name in ("(size)", "(trunk_size)", "(branch_size)", "(branch_named)") for c in claims) > 1
+    trunk = trunk or value == "branch" and any(c.name == "(same_trunk)" for c in claims)
     for one in claims:
         if not one.name.startswith("(") or not one.name.strip("()").endswith(("size", "named")):
             done.append(one)
@@ -124,7 +125,7 @@ def _names_elbow(row: Row, at: int) -> bool:
         return True
     if before[-1] == "THIS":  # "that ninety over by the door"
         return True
-    return any(c in ("DET", "PIECE_COUNT", "FITTING", "SIZE", "COMMA", "BE", "ANOTHER") for c in before)
+    return any(c in ("DET", "THROAT", "PIECE_COUNT", "FITTING", "SIZE", "COMMA", "BE", "ANOTHER") for c in before)
 
 
 def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
@@ -135,6 +136,9 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     methods = [c for c in claims if c.name == "(method)"]
     is_repair = draft.kind is not None and draft.kind.value == "repair"
     rest = [c for c in claims if c.name not in ("(method)", "damage_repaired", "damage_width")]
+    over = next((c for c in repaired if is_repair and c.value is True and "tape" in row.text[c.start : c.end].lower()), None)
+    if over is not None and not any(c.name == "taped" for c in rest):
+        rest.append(replace(over, name="taped"))  # tape on a repair closes it
     widths = [c for c in claims if c.name == "damage_width"]
     if not damage and not is_repair:
         if repaired and any(c.value is False for c in repaired):
@@ -213,6 +217,8 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         until = next((k for k in range(first, last) if row.items[k].start >= end), last)
         rest = [c for c in claims if not (c.name in ("taped", "damage_repaired", "(method)", "closure") and c.start < end and c.end > start and c.value is not False)]
         if any(c.name == "damage_repaired" for c in rest):
+            if not any(c.name == "repair_method" for c in rest):  # "… put a patch of tape over it and it's fixed"
+                return [*claims, replace(claim_plain(row, "repair_method", True, first, until), value="mastic" if re.search(r"mastic|mud|mastique", match.group()) else "tape")]
             continue
         if kind_is_repair:
             rest = list(claims)

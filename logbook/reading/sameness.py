@@ -54,6 +54,10 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
         if at in taken:
             continue
         made.append(Copy(at, at + 1, row.items[at].start, row.items[at].end, None, None, SIZES, at, False))
+    for match in row.find("(?:FROM|OFF) DET? (?P<w>(?P<s>WORD) INLET)"):  # "off the same trunk"
+        if row.words(*match.span("s")).lower() in ("same", "mismo", "misma"):
+            first, last = match.span("w")
+            made.append(Copy(first, last, row.items[first].start, row.items[last - 1].end, None, None, ("inlet_size",), last, False))
     for match in row.find("(?P<s>SAME_THING) (?!(?:FILL|ON)* OTHER_SIDE)"):
         at = match.start()
         if any(row.items[k].concept in _NOUNS for k in range(max(0, at - 2), at)) and row.items[at - 1].concept in (*_NOUNS, "BE", "DET", "FILLER"):
@@ -61,6 +65,9 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
         until = at
         while until < len(row.items) and row.items[until].concept not in ("STOP", "QUERY"):
             until += 1
+        if row.items[at + 1].concept == "INLET" if at + 1 < len(row.items) else False:  # "off the same trunk"
+            made.append(Copy(at, at + 2, row.items[at].start, row.items[at + 1].end, None, None, ("inlet_size",), at + 2, False))
+            continue
         excepts = any(row.items[k].concept == "EXCEPT" for k in range(at, until))
         made.append(Copy(at, at + 1, row.items[at].start, row.items[at].end, None, None, None, until, excepts))
     return made

@@ -23,6 +23,8 @@ def is_shift(row: Row, mentions: list[Mention], claims: list[Claim]) -> bool:
     acts = {c.name for c in claims if not c.weak} & {"taped", "stapled", "rubbed_down", "inlet_size", "side_moves", "(size)", "vanes", "(to_size)", "stage"}
     if any(c.value is False and c.name in ("stapled", "taped", "rubbed_down", "vanes") for c in claims):
         return False  # what is not done is not done on a piece
+    if method == {"run"} and any(item.concept in ("WILL", "PENDING") for item in row.items):
+        return False  # "Monday we'll hang run four": a plan
     if opened:
         return bool(method) and not acts & {"(size)", "side_moves", "vanes", "taped", "(to_size)", "rubbed_down"}
     return len(method) >= 3 and not acts and bool(names & {"board_thickness"})

@@ -58,7 +58,8 @@ def _size(found: Found, at: int, role: str):
 _SIZE_FRAMES = (
     Frame("(?:BRANCH_WORD|K_BRANCH) (?:NUM|MARKED|FITTING|NUMBER)? COMMA? (?P<size>SIZE) (?=COMMA? FROM (?:OF|DET){0,2} SIZE INLET)", "branch_size"),
     Frame("(?:BRANCH_WORD|LEG) (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} NUM? (?P<size>SIZE)", "branch_size"),
-    Frame("(?:WITH|HAVE|AND) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH|LEG)", "branch_size"),
+    Frame("(?:WITH|HAVE|AND|COMMA) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH|LEG) (?!NUM|MARKED|NUMBER|COMMA NUM COMMA)", "branch_size"),
+    Frame("(?P<size>SIZE) ON DET? (?P<after>BRANCH_WORD|LEG)", "branch_size"),
     Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD|LEG) (?!(?:FILL|OF){0,2} (?:SIZE|NUM))", "branch_size"),
     Frame("(?:K_BRANCH) (?:BE|OF|FILL|HAVE){1,3} (?P<size>SIZE)", "branch_named"),
     Frame("OUTLET (?:FILL|OF|ON|COMMA|SIZE_WORD|END|TO){0,3} (?P<size>SIZE)", "outlet_size"),
@@ -87,6 +88,18 @@ def _lone_length(found: Found):
     item = found.item("n")
     if item.value.value >= 8 and all(back.concept == "LEN" and back.value.value >= 8 for back in item.took_back):
         yield found.claim("length", item.value.value, group="w", said_unit=unit_of(item), kinds=("straight",), weak=True)
+
+
+def _same_trunk(found: Found):
+    """ "Eight by six off the same trunk": the size is the branch's."""
+    if found.row.words(found.at("s"), found.at("s") + 1).lower().split()[-1] in ("same", "mismo", "misma"):
+        yield found.claim("(same_trunk)", None, group="w")
+
+
+def _throat(found: Found):
+    """ "A radius ninety" is a turn, no radius."""
+    if not (found.item("n").concept == "NUM" and found.item("n").value.value in (90, 45)):
+        yield from _length_of("throat_radius")(found)
 
 
 def _should_be(found: Found):
@@ -188,7 +201,7 @@ def _pieces(found: Found):
 
 
 FRAMES = (
-    Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF|WITH|AND|VANES|STAPLED|TAPED|SIZE|RUN|ME FILL)", _pieces),
+    Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF|WITH|AND|VANES|STAPLED|TAPED|SIZE|RUN|ME FILL|FILLER|ME|NO|LEFT_OUT)", _pieces),
     Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART|IN NUM|ON NUM)", _cut_to),
     Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} (?:MARKED|NUM LETTER?)? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
@@ -215,23 +228,26 @@ FRAMES = (
     Frame("(?:^|(?<=SEP)|(?<=SIZE)|(?<=AND)) (?:FILL|OF)? (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUM)) (?=SEP|$|AND|STAPLED|TAPED|HAVE|STAPLES|WITH)", _length_of("length", least=4)),
     Frame("(?P<w>(?P<m>BE|TAKES) (?P<n>LEN)) (?!WIDE|HIGH|BY|APART|TABS|STAPLES|LEG|GAP|BOARD|THROAT|ROUND|BACK|ON)", _measures),
     Frame("K_STRAIGHT (?:NUM|MARKED) (?:COMMA? RUN NUM)? (?:COMMA|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|CUT_LENGTH)", _lone_length),
+    Frame("(?:CUT_LENGTH|CUT_TO) [^STOP QUERY]{0,16} COMMA (?:AND|IT|FILLER){0,2} BE (?P<w>(?P<n>NUMB)) (?=SEP|$)", _length_of("length", least=6)),
+    Frame("(?:SAME_AS|SAME_THING) [^STOP QUERY]{0,8} (?:ONLY|EXCEPT|BUT) (?:IT|BE|FILLER|DET){0,3} (?P<w>(?P<n>LEN) LONG?) (?=SEP|$)", _length_of("length", least=8)),
+    Frame("(?P<w>(?:FROM|OFF) DET? (?P<s>WORD|SAME_THING) INLET) (?!SIZE|NUM)", _same_trunk),
     Frame("SHOULD_HAVE (?P<w>(?P<n>NUM|LEN)) (?=SEP|$)", _should_be),
     Frame("K_STRAIGHT (?:NUM|MARKED) BE (?P<w>(?P<n>LEN)) (?=SEP|$|AND|STAPLED|TAPED)", _lone_length),
     Frame("TAPE SAYS (?P<w>(?P<n>NUMB)) (?!BY|BACK|APART)", _length_of("length", least=4, kinds=("straight",))),
     Frame("(?P<w>LENGTH (?:FILL|OF|HEDGE|COMMA|ON){0,3} (?P<n>NUMB))", _length_of("length")),
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),
     Frame("(?P<w>(?P<n>LEN)) OF? K_STRAIGHT (?!BY)", _length_of("length", least=6)),
-    Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND)", _lone_length),
+    Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND|EACH)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
     Frame("SIZE (?P<w>(?P<n>NUM)) (?=STAPLED|TAPED)", _lone_length),  # in text that runs on
     Frame("(?P<w>(?P<n>NUMB) FILL? THROAT) (?!OF NUMB|NUMB)", _length_of("throat_radius")),
-    Frame("(?<!SQUARE)(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _length_of("throat_radius")),
-    Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", most=40)),
+    Frame("(?<!SQUARE)(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _throat),
+    Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND) (?!WASHERS)", _length_of("collar_diameter", most=40)),
     Frame("(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB))", _length_of("collar_diameter", most=40)),
     Frame("K_COLLAR (?:NUM|MARKED)? OF (?P<w>(?P<n>NUM)) (?=SEP|$|WITH|AND)", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("K_COLLAR (?:OF|COMMA|FILL|NUM|NUMBER){1,4} (?P<w>(?P<n>LEN)) (?!WIDE|LONG|SCREWS|APART)", _length_of("collar_diameter", "n", most=40)),
-    Frame("(?:^|(?<=SEP)|(?<=BE)|(?<=BOTH)) (?:FILL){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|NUMBER|TABS)", _lone_diameter),
+    Frame("(?:^|(?<=SEP)|(?<=BE)|(?<=BOTH)|(?<=FILLER)) (?:FILL){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|NUMBER|TABS)", _lone_diameter),
     Frame("(?P<n>DEG)", _angle),
     Frame("(?<!RUN)(?<!NUMBER)(?<!EVERY)(?P<n>NUM) (?!BY|LONG|BACK|BOARD|TEMP)", _angle),
 )

@@ -35,6 +35,12 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="CORRECTION_ON", value=None)  # "going back to straight nine, I told you …"
         elif item.concept == "OTHER" and said == "they" and _of_the_parts(items, place):
             done[place] = replace(item, concept="IT")  # "the staples are half-inch and they flare outward"
+        elif item.concept == "OTHER" and said.endswith((" shift", " crew")) and ahead == "FILLER" and text[items[place + 1].start : items[place + 1].end].lower() == "here":
+            done[place] = replace(item, concept="SHIFT")  # "night shift here": who speaks
+        elif item.concept == "TIED" and said in _ENDS_IN_TO and past_article in ("END", "JOINT", "FLAP", "SIDE", "SIDE_WORD", "FACING"):
+            done[place] = replace(item, concept=_ENDS_IN_TO[said])  # "stapled to the edge"
+        elif item.concept == "NOT_MARK" and said == "box number" and _concept(items, place - 1) in ("", "STOP") and ahead == "NUM" and _concept(items, place + 2) in ("COMMA", "BE", "STOP"):
+            done[place] = replace(item, concept="K_PLENUM", value="plenum")  # "box number six, twenty-four by twenty-four"
         elif item.concept == "HEDGE" and said == "like" and _concept(items, place - 1) == "COMMA" and ahead in ("NUM", "MARKED") and _concept(items, place + 2) in ("BUT", "EXCEPT", "ONLY", "COMMA", "STOP", ""):
             done[place] = replace(item, concept="SAME_AS", value=None)  # "straight 89, like 88 but thirty long"
         elif item.concept == "BRANCH_WORD" and said.endswith(" off") and ahead == "DET" and _concept(items, place + 2) in ("NUM", "LEN") and any(one.concept == "K_BRANCH" for one in items[:place]):
@@ -174,6 +180,7 @@ def _of_the_parts(items, place: int) -> bool:
     return bool(goes) and bool({"STAPLES", "LEG", "TABS"} & set(near)) and "I" not in near
 
 
+_ENDS_IN_TO = {"stapled to": "STAPLED", "taped to": "TAPED", "stapled up to": "STAPLED", "taped up to": "TAPED"}
 _OF_A_THING = ("WEIGHS", "MOVE", "MOVE_IN", "MOVE_UP", "MOVE_DOWN", "MOVE_OUT", "TAKES", "SEATED", "BE", "LEAVES", "END")
 _OTHER_THINGS = ("WORD", "BUILDING", "TRADE_NOISE", "ROOM", "COUNTED")
 _OURS = frozenset("zona área area fibra lana superficie rejilla ranura foil papel traslape".split())

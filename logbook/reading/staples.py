@@ -119,6 +119,14 @@ def _leg(found: Found):
         yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _lone_spacing(found: Found):
+    """ "I just stapled it, two inch", "two inch stapling": how far apart, where it can be nothing else of a staple."""
+    item = found.item("n")
+    if 1 <= item.value.value <= 6 and getattr(item.value, "unit", None) != "ft":
+        yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+        yield found.claim("stapled", True, group="w", weak=True)
+
+
 def _half_inch_ones(found: Found):
     """ "the staples on straight nine are the half-inch ones": their legs."""
     if found.item("n").value.value < 1:
@@ -168,7 +176,7 @@ def _sides(found: Found):
     number = 4 if count is None else count.value.value
     if number.denominator != 1 or not 0 <= number <= 4:
         return
-    if found.first > 0 and found.at("n") is not None and found.at("n") <= found.first + 2 and found.row.items[found.first - 1].concept in ("STAPLED", "TAPED") and found.at("acts") > found.at("n"):
+    if found.first > 0 and found.at("n") is not None and found.at("n") <= found.first + 2 and found.row.items[found.first - 1].concept in ("STAPLED", "TAPED") and found.at("acts") > found.at("n") and not (found.first > 1 and found.row.items[found.first - 2].concept == "SIDE_WORD"):
         return  # "stapled 3 sides taped 3 sides": the count is of the act before it
     acts = {item.concept for item in found.items("acts")}
     nouns = {"STAPLES": "stapled", "TAPE": "taped"}
@@ -178,6 +186,13 @@ def _sides(found: Found):
         yield found.claim("sides_stapled", int(number), group="w", uses=("n",))
     if acts & {"TAPED", "TAPE", "CLOSURE", "MARK181"}:
         yield found.claim("sides_taped", int(number), group="w", uses=("n",))
+
+
+def _every_side(found: Found):
+    """ "Staples on all four sides", where no count stands by itself."""
+    noun = "stapled" if found.item("acts").concept == "STAPLES" else "taped"
+    yield found.claim(noun, True, group="w", weak=True)
+    yield found.claim(f"sides_{noun}", 4, group="w")
 
 
 def _counted(found: Found):
@@ -213,6 +228,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
+    Frame("TABS [^STOP QUERY]{0,10} COMMA (?P<w>(?P<n>LEN) (?:EACH|LONG))", _tab_length),
     Frame("TABS (?:FILL|OF|COMMA|ON){0,4} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _tab_length),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
@@ -222,8 +238,8 @@ SPACING_FRAMES = (
     Frame("(?P<w>LEG BE (?P<n>LEN|FRAC)) (?!APART|BY)", _leg),
     Frame("(?P<w>STAPLES WORD OF (?P<n>FRAC)) (?!APART|CROWN|BOARD)", _leg),
     Frame("(?P<w>STAPLES FILLER (?:DET)? (?:HAVE|WORD) (?:BE|FILL){1,2} OF? (?P<n>FRAC)) (?!APART|CROWN|BOARD)", _leg),  # "la grapa que traigo es de tres octavos"
-    Frame("STAPLES (?:ON|IN|OF) (?:KIND|FITTING|NUMBER|NUM|MARKED|DET|IT){1,4} (?P<w>BE DET? (?P<n>LEN|FRAC) GENERIC?) (?=SEP|$|AND)", _half_inch_ones),
-    Frame("STAPLES (?P<w>BE DET (?P<n>LEN|FRAC) GENERIC) (?=SEP|$|AND)", _half_inch_ones),
+    Frame("STAPLES (?:ON|IN|OF) (?:KIND|FITTING|NUMBER|NUM|MARKED|DET|IT){1,4} (?P<w>BE DET? (?P<n>LEN|FRAC) (?:GENERIC|WORD)?) (?=SEP|$|AND)", _half_inch_ones),
+    Frame("STAPLES (?P<w>BE DET (?P<n>LEN|FRAC) (?:GENERIC|WORD)) (?=SEP|$|AND)", _half_inch_ones),
     Frame("(?P<w>STAPLES (?:FILL|HEDGE|WORD){1,3} (?P<g>AROUND|ON) (?P<n>LEN)) (?!LEG|SIDE|SIDE_WORD|BACK|TABS)", _lie_at),
 )
 FRAMES = (
@@ -258,6 +274,7 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT|ONLY){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
+    Frame("(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF){0,3} SIDES_ALL)", _every_side),
     Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED) (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),
     Frame("NUM SIDE_WORD (?:[^STOP QUERY]){0,14} (?P<w>(?P<acts>STAPLED|TAPED) OF DET? (?P<n>NUM)) (?=SEP|$)", _sides),  # "grapada de tres lados y encintada de tres"
     Frame("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?P<w>(?P<acts>STAPLED|TAPED) ONLY? (?P<n>NUM)) (?=SEP|$)", _sides),  # "engrapé tres lados y encinté tres"
@@ -268,6 +285,8 @@ FRAMES = (
     Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT)", _other_spacing),
     Frame("COMMA (?:FILL|AND){0,2} (?P<w>(?P<n>NUMB)) ON DET? (?P<s>SIDE|BACK|OTHER_SIDE|END|SIDE_WORD|WORD)", _other_spacing),
     Frame("STAPLES OUT? (?:FILL)? (?P<w>TO (?:HEDGE)? (?P<n>NUM|LEN)) (?=SEP|$|TO|AND|APART)", _spacing),
+    Frame("(?:STAPLE|STAPLES|STAPLED) [^STOP QUERY TAPE TAPED SIZE EVERY APART TABS SCREWS]{0,10} COMMA (?P<w>(?P<n>LEN)) (?=ALL? AROUND|SEP|$)", _lone_spacing),
+    Frame("(?P<w>(?P<n>LEN) STAPLE) (?=SEP|$)", _lone_spacing),
     Frame("(?P<w>UNSTAPLED)", _flag("stapled", False)),
     Frame("(?P<w>STAPLED)", _flag("stapled")),
     Frame("(?P<w>STAPLES (?:MOVE_IN|THROUGH DET? FLAP))", _flag("stapled")),

@@ -149,7 +149,7 @@ def _laid_on(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
 
 
-_DONE = frozenset("ya quedó quedo está esta lista listo ok okay puesta puesto hecha pegada bien".split())
+_DONE = frozenset("good done on all set finished complete solid tight perfect great fine is are ya quedó quedo está esta lista listo ok okay puesta puesto hecha pegada bien".split())
 
 
 def _is_on(found: Found):
@@ -187,7 +187,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN)) (?P<t>TAPED) (?=SEP|$|AND)", _width_of_tape),
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
     Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
-    Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
+    Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER|WORD){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER|RUBBED)", _width),
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$)", _width),
@@ -228,7 +228,7 @@ FRAMES = (
     Frame(f"(?P<w>(?P<air>AIR) (?:IN|IT|IN_PLACE|FILL|NOT|COUNTED|WORD|OF|ON|GENERIC|TO|MOVE){{1,7}} (?P<n>{_TEMPS}))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
-    Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),
+    Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|DAMAGE_PLACE|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),
     Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|FILL|TAKES|MOVE|ON|OF|RUN|IN|THROUGH){{1,7}} (?P<n>{_TEMPS}))", _temperature),
     Frame("IT (?P<o>WORD|SAYS|SHOWS) (?:HEDGE|DET){0,2} (?P<w>(?P<n>NUM)) (?=SEP|$|AND|BUT|WHEN)", _read_off),
     Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),

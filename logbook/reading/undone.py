@@ -53,7 +53,13 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
         if _is_planned(row, clause, begin, language):
             plans.update(range(begin, clause.last))
             continue
-        end = _pending_end(row, cut, place, begin)
+        if row.items[begin].concept == "NOT_DONE" and language.forms.not_begun and row.words(begin + 1, begin + 2).lower().split()[:1] and row.words(begin + 1, begin + 2).lower().split()[0] in language.forms.not_begun:
+            plans.update(range(begin, clause.last))
+            continue
+        later = next((k for k in range(begin + 2, clause.last) if row.items[k].concept in ("WILL", "GOING_TO") and _is_planned(row, clause, k, language)), None)
+        if later is not None:
+            plans.update(range(later, clause.last))
+        end = min(_pending_end(row, cut, place, begin), later or len(row.items))
         made = _pending(row, clause, begin, end)
         if made:
             claims.extend(made)
