@@ -137,8 +137,9 @@ def gather(folder: store.JobFolder, day: str, language: str) -> Day | Mistake:
     return told_of(folder, day, language, found)
 
 
-def told_of(folder: store.JobFolder, day: str, language: str, found: dict) -> Day:
-    """The day of its documents, which a page has at hand already. The whole job's marks are read only where a schedule asks for them."""
+def told_of(folder: store.JobFolder, day: str, language: str, found: dict, drawn: bool = True) -> Day:
+    """The day of its documents, which a page has at hand already. The whole job's marks are read only where a schedule asks for them,
+    the runs' other pieces only where the runs are `drawn`."""
     known = people.names(folder.db)
     job: Job = folder.job
     planned = planned_rows(job, date.fromisoformat(day), language)
@@ -147,7 +148,7 @@ def told_of(folder: store.JobFolder, day: str, language: str, found: dict) -> Da
     told = named(found, known)
     went = named(walked.of_day(folder, date.fromisoformat(day)), known)
     ids = {name: id for id, name in known.items()}
-    lines = _runs(folder, found["pieces"], date.fromisoformat(day))
+    lines = _runs(folder, found["pieces"], date.fromisoformat(day)) if drawn else ()
     return Day(day, about, told["notes"], told["pieces"], told["signatures"], found["journal"], planned, logged, ids, lines=lines, **went)
 
 
