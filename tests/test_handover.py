@@ -66,7 +66,7 @@ def test_an_outside_validator_accepts_the_bag(unpacked):
 def test_an_outside_validator_accepts_the_tables(unpacked):
     report = Package(str(unpacked / "data" / "register" / "datapackage.json")).validate()
     assert report.valid, report.flatten(["type", "note"])
-    assert len(report.tasks) == 10
+    assert len(report.tasks) == 11
 
 
 def test_the_outside_validator_of_tables_can_say_no(unpacked, tmp_path):

@@ -5,7 +5,11 @@ The sentences are our own; there is no outside corpus of notes that a reader can
 
 from __future__ import annotations
 
+import csv
+import io
 import uuid
+import zipfile
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -14,6 +18,7 @@ from hypothesis import strategies as st
 
 from desk import PAGE, open_desk, work
 from logbook import said
+from logbook.paper.handing_over import hand_over
 from logbook.reading import read
 
 CASES = Path(__file__).parent / "cases" / "reading" / "unread.txt"
@@ -64,3 +69,17 @@ def test_the_day_and_its_report_list_it_and_the_desk_counts_it_until_it_is_taken
     assert desk.by_key("installer", "POST", f"/notes/{note}/withdraw", json={"id": str(uuid.uuid4())}).status_code in (200, 201)
     work(desk)
     assert told not in lead.get("/desk", headers=PAGE).text and 'id="not-understood"' not in lead.get(f"/day/{day}", headers=PAGE).text
+
+
+def test_the_package_has_a_table_of_it_and_the_cover_a_count(tmp_path):
+    desk = open_desk(tmp_path)
+    note = desk.hand_in(text=LINES[1][0]).json["id"]
+    desk.hand_in(text="Straight 5, 12 by 8, stapled every two, taped, rubbed down.")
+    work(desk)
+    with desk.folder() as folder:
+        made = hand_over(folder, tmp_path / "out.zip", "en", datetime.now(UTC))
+    with zipfile.ZipFile(made.path) as archive:
+        table, start = (archive.read(f"{made.built.base}/data/{name}").decode() for name in ("register/not-understood.csv", "index.html"))
+    (row,) = csv.DictReader(io.StringIO(table))
+    assert (row["note"], row["said_by"], row["words"], len(row["pieces"].split())) == (note, "Rosa Quint", LINES[1][1], 1)
+    assert '<th scope="row">notes with words that became no fact</th><td>1</td>' in start and 'href="register/not-understood.csv"' in start

@@ -62,6 +62,10 @@ VOICE_COLUMNS = (
     ("note", "string", "Id of the note."), ("said_by", "string", "Whose voice."), ("said_at", "datetime", "When."),
     ("path", "string", "Where the recording lies in this package; empty: it is not carried."), ("sha256", "string", "SHA-256 of the recording as it was handed in."),
 )  # fmt: skip
+UNREAD_COLUMNS = (
+    ("note", "string", "Id of the note in notes/notes.jsonl."), ("said_by", "string", "Who said it."), ("said_at", "datetime", "When."),
+    ("pieces", "string", "Ids of the pieces of the note; empty: it told of none."), ("words", "string", "Words that tell of the work and became no fact: nothing was checked against them."),
+)  # fmt: skip
 MISSING_COLUMNS = (
     ("mark", "string", "Mark in the schedule in force."), ("run", "string", "Run in the schedule."),
     ("kind", "string", "Kind in the schedule."), ("size", "string", "Sizes in the schedule."),
@@ -112,6 +116,14 @@ def leak_row(piece: Mapping, notes: Mapping[str, Mapping]) -> dict:
         "said_by": note.get("spoken_by", ""), "said_at": note.get("spoken_at", ""), "instrument": "", "calibrated_on": "", "witness": "",
         "note": note.get("id", ""),
     }  # fmt: skip
+
+
+def unread_rows(note: Mapping) -> list[dict]:
+    """Each stretch of a note that tells of the work and became no fact; of a note that was taken back none."""
+    if note.get("withdrawn_at"):
+        return []
+    pieces = " ".join(dict.fromkeys(entry["piece"] for entry in note["fittings"] if entry.get("piece")))
+    return [{"note": note["id"], "said_by": note["spoken_by"], "said_at": note["spoken_at"], "pieces": pieces, "words": one["words"]} for one in note.get("unread", ())]
 
 
 def headline(piece: Mapping, language: str) -> str:

@@ -39,7 +39,7 @@ def cover(closeout: Closeout, built: Built, found: Coverage, flagged: Iterable[M
     inside = [
         [text(f"inside.{name}"), str(number)]
         for name, number in (
-            ("pieces", built.pieces), ("notes", built.notes), ("photos", built.photos - built.photos_not_carried),
+            ("pieces", built.pieces), ("notes", built.notes), ("not-understood", built.not_understood), ("photos", built.photos - built.photos_not_carried),
             ("photos-not-carried", built.photos_not_carried), ("leak-records", built.leak_records), *([("voices", built.voices)] if closeout.voices else []), ("days", len(closeout.days)), ("journal", built.journal["seq"]),
         )
     ]  # fmt: skip
@@ -84,7 +84,7 @@ def pdf(told: Mapping, at: str | None) -> bytes:
 def index(told: Mapping, rows: Iterable[Mapping], photos: Mapping[str, list[str]], closeout: Closeout, made: str) -> Iterator[bytes]:
     """The start page, a chunk at a time. Links are relative: it opens from the folder."""
     language = closeout.language
-    names = {name: say(f"handover.link.{name}", language) for name in ("cover", "check", "register", "sheet", "words", "rules", "journal", "report", "leaks", "spot", "walk", "decisions")}
+    names = {name: say(f"handover.link.{name}", language) for name in ("cover", "check", "register", "sheet", "words", "rules", "journal", "report", "leaks", "spot", "walk", "decisions", "not-understood")}
     columns = [say(f"handover.column.{name}", language) for name in ("fitting", "run", "size", "said", "looked", "measured", "open", "photos")]
     verdicts = {name: say(f"report.verdict.{name}", language) for name in ("meets", "departs", "unsaid", "unclear")}
     documents = [(place, place.split("/", 1)[1]) for place, _ in closeout.files if place.startswith("documents/")]

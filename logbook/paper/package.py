@@ -62,6 +62,7 @@ class Built:
     bytes: int = 0
     pieces: int = 0
     notes: int = 0
+    not_understood: int = 0  # notes with words that tell of the work and became no fact
     photos: int = 0
     photos_not_carried: int = 0
     open: int = 0
@@ -102,6 +103,7 @@ class _Laid:
         self.notes: dict[str, dict] = {}  # slim: what a register row needs
         self.flagged: list[dict] = []
         self.tests: list[dict] = []
+        self.unread: list[dict] = []
         self.named: dict[str, tuple[str | None, str | None]] = {}  # piece -> run, mark
         self.borne: list[tuple[str | None, str | None]] = []
         self.as_handed_in: dict[str, str] = {}
@@ -136,6 +138,9 @@ class _Laid:
     def _notes(self) -> Iterator[Mapping]:
         for note in self.closeout.notes():
             self.built.notes += 1
+            unread = register.unread_rows(note)
+            self.unread += unread
+            self.built.not_understood += bool(unread)
             self.notes[note["id"]] = {
                 "id": note["id"], "spoken_at": note["spoken_at"], "spoken_by": note["spoken_by"], "state": note["state"],
                 "photos": [{key: one.get(key) for key in ("sha256", "taken_at", "taken_from", "of", "readable")} for one in note["photos"]],
@@ -229,7 +234,7 @@ class _Laid:
         self.flagged = findings.open_first(self.flagged)
         tables = (
             ("as-built", register.COLUMNS, lambda: _read(rows)), ("findings", findings.COLUMNS, lambda: self.flagged),
-            ("leak-tests", register.LEAK_COLUMNS, lambda: self.tests), ("missing", register.MISSING_COLUMNS, lambda: missing),
+            ("leak-tests", register.LEAK_COLUMNS, lambda: self.tests), ("missing", register.MISSING_COLUMNS, lambda: missing), ("not-understood", register.UNREAD_COLUMNS, lambda: self.unread),
             ("photos", register.PHOTO_COLUMNS, lambda: _read(photos)), ("decisions", went.DECISIONS, lambda: _read(self.spool / "decisions.jsonl")),
             *went.csv_tables(self.closeout.seen, self.named, self.closeout.language),
             *([("voices", register.VOICE_COLUMNS, lambda: _read(self.spool / "register-voices.jsonl"))] if self.closeout.voices else ()),
@@ -245,7 +250,7 @@ class _Laid:
         self._json("register/datapackage.json", package)
         self._file("register/as-built.json", _as_built(self.closeout.job, rows))
         self._json("register/leak-records.json", _leak_records(self.closeout))
-        order = ("missing", "findings", "as-built", "decisions", "leak-records", "leak-tests", "spot-checks", "walk-list", "hold-points", "photos")
+        order = ("missing", "findings", "not-understood", "as-built", "decisions", "leak-records", "leak-tests", "spot-checks", "walk-list", "hold-points", "photos")
         by_name = {name: (columns, read) for name, columns, read in tables}
         sheets = [(say(f"handover.table.{name}", self.closeout.language), by_name[name][0], by_name[name][1]()) for name in order]
         self._file("register/as-built.xlsx", [workbook(sheets)])
