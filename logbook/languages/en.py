@@ -38,7 +38,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("AND", "and|plus|&|also|as well as"),
     ("OR", "or|nor"),
     ("BUT", "but|although|though|however|except that"),
-    ("TO", "to|down to|going to a|going down to|goes to|goes down to|going up to|up to|into a|reducing to|reduces to|reduced to|reducing down to|dropping to|drops to|necks down to|necking down to|opening to|opens up to|opening up to|increasing to|changing to|changes to|onto|->|tapering to|tapers to|tapers down to|tapering down to|transitioning to|and goes to|then to"),
+    ("TO", "to|>|=>|down to|going to a|going down to|goes to|goes down to|going up to|up to|into a|reducing to|reduces to|reduced to|reducing down to|dropping to|drops to|necks down to|necking down to|opening to|opens up to|opening up to|increasing to|changing to|changes to|onto|->|tapering to|tapers to|tapers down to|tapering down to|transitioning to|and goes to|then to"),
     ("GOING_TO", "going to"),
     ("FROM", "from|off|off of|out of|from the"),
     ("BY", "by|x|×|bye"),
@@ -244,7 +244,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
 
 KINDS = (
     ("straight", "straight|straight piece|straight section|straight duct|straight joint|section|sections|straights|straight sections|full section|straights|strait|duct section|straight pieces|stick|straight length|just a joint|just one joint|a plain joint|plain joint|just a straight|just a plain joint|joint of duct|section of duct|piece of straight"),
-    ("transition", "transition|reducer|increaser|transitions|reducers|reducing piece|transition piece|transition fitting|reducing transition|taper piece|reduction|reducing fitting|enlarger|increasers"),
+    ("transition", "transition|trn|trns|reducer|increaser|transitions|reducers|reducing piece|transition piece|transition fitting|reducing transition|taper piece|reduction|reducing fitting|enlarger|increasers"),
     ("offset", "jog|offset|offsets fitting|off set|offset fitting|offset piece|s offset|jog piece|dogleg"),
     ("elbow", "elbow|ell|elbows|square elbow|radius elbow|l bow|mitered elbow|vaned elbow|elle|ells|square throat elbow|elbow fitting"),
     ("tee", "tee|tees|t fitting|bullhead|bullhead tee|tee fitting|a t|straight tee"),

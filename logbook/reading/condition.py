@@ -19,7 +19,9 @@ def _vanes(found: Found):
     """Not where they are something these words do not know: "vanes are MIA"."""
     row, at = found.row, found.last
     if at + 1 < len(row.items) and row.items[at].concept == "BE" and row.items[at + 1].concept == "WORD" and row.words(at + 1, at + 2).lower() not in _HELD:
-        return
+        behind = row.words(at + 1, min(at + 16, len(row.items))).lower().split()
+        if not {"own", "propias"} & set(behind):  # "vanes were ordered, they never came, so I bent my own"
+            return
     yield found.claim("vanes", True, group="w")
 
 
@@ -34,7 +36,7 @@ def _tight(found: Found):
     if said.endswith((" was", " a")) and (behind[:1] == ["but"] or found.row.words(found.first, found.last).lower().endswith("fit")):
         return
     for item in reversed(found.row.items[max(0, found.first - 6) : found.first]):
-        if item.concept in ("TABS", "TAB_WORD"):
+        if item.concept in ("TABS", "TAB_WORD", "VANES", "STAPLES"):
             return
         if item.concept in ("COMMA", "STOP", "BUT"):
             break
