@@ -10,7 +10,7 @@ import re
 
 from logbook.reading.grammar import Row
 
-_ONE = re.compile(r"(?:^|[^\w])(?:la|el|al|del)(?: número| numero)?$")
+_ONE = re.compile(r"(?:^|[^\w])(?:(?:la|el|al|del)(?: número| numero)?|(?:la|el|al) (?:ducto|conducto|pieza))$")
 _SEVERAL = re.compile(r"(?:^|[^\w])(?:las|los)$")
 # what only tells where, when or with what the piece is compared
 _AWAY = re.compile(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from fractions import Fraction
 from types import MappingProxyType
@@ -19,7 +20,20 @@ from logbook.reading.small_words import meant_by_neighbours
 
 def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), forms: Forms = Forms()) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return corrected(of_the_building(one_unit(sized(_counted(_named_kinds(_small_words(_split_decimals(act_lists(meant_by_neighbours(labelled(marked(items, text, letters), text, forms), text)), text), text), text)), text)), text), text)
+    return corrected(_of_another_size(of_the_building(one_unit(sized(_counted(_named_kinds(_small_words(_split_decimals(act_lists(meant_by_neighbours(labelled(marked(items, text, letters), text, forms), text)), text), text), text)), text)), text), text), text)
+
+
+def _of_another_size(items, text: str):
+    """ "no era de doce por diez, es de doce por catorce": what it is not is no size of it."""
+    done = list(items)
+    for place, item in enumerate(items):
+        ahead = [concept_at(items, place + k) for k in (1, 2, 3, 4)]
+        if item.concept == "SIZE" and ahead[0] == "COMMA" and "SIZE" in ahead and set(ahead[1 : ahead.index("SIZE")]) <= {"BE", "OF", "FILLER", "BUT"} and _NOT_OF.search(text[max(0, item.start - 16) : item.start].lower()):
+            done[place] = replace(item, concept="COUNT")
+    return tuple(done)
+
+
+_NOT_OF = re.compile(r"\bno (?:es|era|son|eran|mide|medía|va)(?: de)? $")
 
 
 def _split_decimals(items, text: str):

@@ -17,6 +17,9 @@ def found(tokens: tuple[Token, ...]) -> str | None:
     if not words:
         return None
     scores = {code: sum(1 for w in words if w in lang.telling or bare(w) in lang.telling and code == "es") for code, lang in LANGUAGES.items()}
+    if all(scores.values()):  # trade English stands in Spanish notes too: where both are told, the words of one alone decide
+        alone = {code: sum(1 for w in words if (w in lang.telling or bare(w) in lang.telling and code == "es") and not any(w in book(other).known for other in LANGUAGES if other != code)) for code, lang in LANGUAGES.items()}
+        scores = alone if any(alone.values()) and max(alone.values()) != min(alone.values()) else scores
     best = max(scores, key=lambda code: (scores[code], code == "en"))
     if scores[best] >= _LEAST * len(words) or (scores[best] and len(words) <= 6):
         return best

@@ -39,6 +39,8 @@ def _move(found: Found):
     if by is not None and by.value.value > 60:
         return
     lead = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
+    if lead[-1:] == ["DET"] and "COMMA" in lead:
+        lead = lead[len(lead) - lead[::-1].index("COMMA") :]  # "entra dos, el top baja dos": the side begins its own
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and {"IN", "DOWN", "UP", "OUT", "MOVE_IN", "MOVE_DOWN"} & set(lead) and {"NUM", "LEN", "FRAC"} & set(lead):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
     moves = tuple(

@@ -22,6 +22,7 @@ def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
     have: dict[str, Claim] = {}
     done: list[Claim] = []
     last_role = None
+    trunk_later = value in BRANCHED and any(one.name == "(inlet_size)" for one in claims)
     trunk = value == "branch" and any(c.name == "(trunk_size)" for c in claims) and sum(c.name in ("(size)", "(trunk_size)", "(branch_size)", "(branch_named)") for c in claims) > 1
     trunk = trunk or value == "branch" and any(c.name == "(same_trunk)" for c in claims)
     for one in claims:
@@ -40,7 +41,9 @@ def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
         elif role == "to_size":
             role = "outlet_size" if "inlet_size" in have and value not in BRANCHED else ("branch_size" if value in BRANCHED and "inlet_size" in have else "inlet_size")
         elif role == "size":
-            if "inlet_size" not in have:
+            if "inlet_size" not in have and trunk_later and "branch_size" not in have:
+                role = "branch_size"  # "un take-off de ocho por ocho sobre el troncal de veinte por diez"
+            elif "inlet_size" not in have:
                 role = "inlet_size"
             elif value in BRANCHED:
                 role = "branch_size"

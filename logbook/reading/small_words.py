@@ -55,6 +55,10 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "la derecha derecha"
         elif item.concept == "PENDING" and said == "pendiente" and _a_slope(items, place + 2 if ahead == "COMMA" else place + 1):
             done[place] = replace(item, concept="SLOPE")  # "pendiente tres en doce"
+        elif item.concept == "REPAIRED" and said in ("parche", "remiendo", "parchado") and _concept(done, place - 1) in ("", "STOP", "DET") and ahead == "ON" and (place < 2 or _concept(done, place - 2) in ("", "STOP")):
+            done[place] = replace(item, concept="K_REPAIR", value="repair")  # "Parche en el dieciocho: …"
+        elif item.concept == "CUT_LENGTH" and said == "le corté" and ahead == "DET" and text[items[place + 2].start : items[place + 2].end].lower() in _BITS if place + 2 < len(items) else False:
+            done[place] = replace(item, concept="WORD", value=None)  # "le corté el pedazo": cut out, not to length
         elif item.concept == "SAYS" and said == "marca" and (ahead == "MARKED" or ahead == "NUM" and _concept(done, place - 1) in ("COMMA", "STOP", "")) and _concept(done, place - 1) != "DRAWING":
             done[place] = replace(item, concept="NUMBER")  # "…, marca E dos"
         elif item.concept == "COUNTED" and said == "caja" and _a_box(done, items, place):
@@ -114,6 +118,9 @@ def meant_by_neighbours(items, text: str):
     return tuple(done)
 
 
+_BITS = frozenset("pedazo pedacito cacho cachito parte esquina orilla trozo lo".split())
+
+
 def _a_slope(items, at: int) -> bool:
     return _concept(items, at) == "RATIO" or _concept(items, at) == "NUM" and _concept(items, at + 1) in ("ON", "TO", "BY", "IN") and _concept(items, at + 2) == "NUM" and items[at].value.value < items[at + 2].value.value
 
@@ -150,7 +157,8 @@ def _is_a_run(items, place: int) -> bool:
     if _concept(items, place + 2) == "BY":
         return False
     before = [_concept(items, place - k) for k in (1, 2, 3, 4)]
-    if before[0] in ("DET", "ON") and _concept(items, place + 2) == "OF" and _concept(items, place + 3) in ("SIZE", "NUM") and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "MARKED") for k, item in enumerate(items) if k != place):
+    others = (k for k, item in enumerate(items) if k != place and (item.concept.startswith("K_") or item.concept in ("FITTING", "MARKED", "NUMBER") or item.concept == "NUM" and k > 0 and k != place + 1 and items[k - 1].concept == "DET"))
+    if before[0] in ("DET", "ON", "FROM") and items[place].concept == "K_STRAIGHT" and next(others, None) is None and any(item.concept in (*_ACTS, "SIZE", "AIR", "FLAP", "DAMAGE", "GAP") for item in items):
         return False  # "en el tramo siete de diez por ocho": no other piece is named
     led = before[0] in ("ON", "FROM", "OF") and _concept(items, place + 2) not in ("PENDING", "HAVE", "MISSING") or (before[0] == "DET" and before[1] in ("ON", "OF"))
     near = before[1:3] if before[0] in ("COMMA", "DET", "FROM") else before[:2]
