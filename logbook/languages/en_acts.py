@@ -17,7 +17,7 @@ _GONE = (
 )
 _COULD = r"(?:could|can|got to|get to|got a chance to|had a chance to|got the chance to|had the chance to|had time to|got around to|was able to|were able to|managed to|finished|got done|got started|started|got any|ever got to|even got to)"
 _SKIPS = (
-    r"(?:let (?:slide|go)|skipped|skip|passed on|forgot|left out|left off|left undone|missed|blew off|omitted|never got to|didn't get to|didn't do|didn't bother with|never bothered with|never did|gave up on|bailed on|ditched|ignored|overlooked|neglected|had no time for|didn't have time for)"
+    r"(?:skipped (?:right |clean )?(?:over|past)|let (?:slide|go)|skipped|skip|passed on|forgot|left out|left off|left undone|missed|blew off|omitted|never got to|didn't get to|didn't do|didn't bother with|never bothered with|never did|gave up on|bailed on|ditched|ignored|overlooked|neglected|had no time for|didn't have time for)"
 )
 _FAILS = (
     r"(?:forgot(?: all about)?|neglected|failed|omitted|didn't think|never thought|didn't bother|never bothered|never managed|didn't manage|wasn't able|weren't able|had no time|had no way|had no chance|never got (?:time|a chance|the chance|around)|never remembered|didn't remember|"
@@ -34,16 +34,18 @@ ENGLISH_ACTS = ActWords(
         ("trimmed", r"(?:trimming|trim)", rf"(?:trim|shave|(?:cut|slice|pull|clean|knock|take|carve|scrape) (?:away |off |out |back )?(?:all )?(?:of )?(?:the |that |any |my )?{_GLASS}|remove (?:the |that |any )?{_GLASS})", rf"(?:trimming|shaving|(?:cutting|pulling|removing)(?: away| off| out)? (?:the |that |any )?{_GLASS})", r"(?:trimmed|shaved)"),
         ("cross_tabs", r"(?:(?:cross[- ]?)tabs?|tabs)", r"(?:(?:put|cut|make|add|lay) (?:on |in |the |any |some |my )*(?:cross[- ]?)?tabs?)", r"(?:(?:putting|cutting|making|adding) (?:on |in |the |any )*(?:cross[- ]?)?tabs?)", r"(?:tabbed)"),
     ),  # fmt: skip
+    looks=r"out of|short o[nf]|jam|dead|died|quit|broke|bust|empty|gone|froze|dry|leak|stole|missing|all it|all this|all she|fell|came|peel|drop|let go|blew|just the|only the|most of|half of|part of|some of|still|wrong|bad tape|kind of",
     hints=(
-        r"skip|omit|miss|forg|lef|leav|overlook|neglect|bypass|slide|let go|undone|n't|\bno[tn]?\b|none|never|nil|zero|\bnobody|without|before|\bun[a-z-]+ed|\bnon|only|just|half|list|agenda|owe|due|short|lack|want|wait|need|has to|have to|got to|gotta|"
+        r"slip|got by|got past|wayside|through the|skip|omit|miss|forg|lef|leav|overlook|neglect|bypass|slide|let go|undone|n't|\bno[tn]?\b|none|never|nil|zero|\bnobody|without|before|\bun[a-z-]+ed|\bnon|only|just|half|list|agenda|owe|due|short|lack|want|wait|need|has to|have to|got to|gotta|"
         r"next|follow|yet|still|shift|'ll|will|going|gonna|should|can|could|supposed|meant|extra|excess|surplus|over|loose|spare|ragged|stray|protrud|iron|torch|heat|cold|scrim|weave|pattern|dust|dirt|grit|grease|oil|mud|grim|film|powder|soot|spray|"
         r"flap|tab|nothing|fail|bother|time|chance|remember|lazy|rush|one|most|some|part|stay|stick|poke|hang|gone|to[- ]?do|open|punch|remain|outstand|pending|unfinish|incomplete|tomorrow|frost|dew|wet|moist|damp|condens"
     ),
     undone=(
         rf"(?:the |my |any |that |all )*{{noun}}(?: (?:it|them|down|inside|out|up|off|part|step|job|work|of it|the \w+))*(?: (?:also|just|all|then|simply))?(?:(?: is| was| were| are| got| gets|'s| ended up| had been| has been))* (?:just |all |plain |also )?{_GONE}(?! (?:on|at) (?:the|one|two|a couple))\b",
         r"{noun}(?: (?:down|it|inside|part|step))*(?: just| simply)? (?:never|didn't|did not|hasn't|has not|haven't|don't|doesn't) (?:ever |even |actually )?(?:happen(?:ed)?|took place|take place|get done|got done|gotten done|occur(?:red)?)\b",
+        r"{noun}(?: (?:down|it|inside|part|step))*(?: just| completely| totally| clean)? (?:slipped (?:my|our) minds?|got (?:by|past|away from) (?:me|us)|fell through the cracks|went by the (?:wayside|board)|fell by the wayside)\b",
         rf"(?:the |my |any )?{{noun}}(?: down| part| step)? (?:i|we|he|they)(?:'ll admit i| had to| just| kinda| kind of| plain| went and| sort of)* {_SKIPS}\b",
-        r"(?:no|zero|nil|minus|sans|not any|skipped(?: out)?(?: on)?|skip|forgot(?: all)?(?: about)?|passed on|blew off|bailed on|left out|never did|did no|did zero|didn't do|didn't get to|omitted|never got to|got no|had no|hasn't had(?: any)?|haven't done|gave it no|no sign of|didn't bother with|let slide)(?: the| a| any| all the| that| my)? {doing}\b",
+        r"(?:no|zero|nil|minus|sans|not any|skipped(?: right| clean)?(?: out| over| past)?(?: on)?|skip|forgot(?: all)?(?: about)?|passed on|blew off|bailed on|left out|never did|did no|did zero|didn't do|didn't get to|omitted|never got to|got no|had no|hasn't had(?: any)?|haven't done|gave it no|no sign of|didn't bother with|let slide)(?: the| a| any| all the| that| my)? {doing}\b",
         r"without (?:so much as |even |ever |any |first )?(?:a )?{doing}\b",
         rf"before {_WHO}(?: ever| even| really)? {_COULD} (?:\w+ )?(?:{{verb}}|{{doing}}|{{noun}})\b",
         r"(?<![\w'])(?:un|non)-?(?!stapled|taped){done}\b(?! (?:space|building|room|area|shop|garage|basement|attic|warehouse|side of|floor|house))",
@@ -61,7 +63,7 @@ ENGLISH_ACTS = ActWords(
     ),
     to_do=(
         r"(?:hasn't|haven't|has not|have not) (?:had|seen|gotten|got|felt) (?:a |any |so much as a |the )?{noun}\b",
-        r"(?:the |my )?{noun}(?: (?:down|it|them|inside|the \w+|off|up|out))*(?: (?:is|are|'s|stays|goes))* (?:still |all )?(?:on (?:my|the|our|tomorrow's|his) (?:to-?do |punch |punch-?|to do )?list|on the agenda|on deck|still (?:to come|to do|ahead|pending|waiting|left|open)|left to do|next up|up next|to come|to follow|not (?:done )?yet|for tomorrow|tomorrow's (?:job|work|problem)|a job for (?:tomorrow|later|monday))\b",
+        r"(?:the |my )?{noun}(?: (?:down|it|them|inside|the \w+|off|up|out))*(?:'s| is| are| stays| goes| will be)*(?: still| all)? (?:on (?:my|the|our|tomorrow's|his) (?:to-?do |punch |punch-?|to do )?list|on the agenda|on deck|still (?:to come|to do|ahead|pending|waiting|left|open)|left to do|next up|up next|to come|to follow|not (?:done )?yet|for tomorrow|tomorrow's (?:job|work|problem)|a job for (?:tomorrow|later|monday))\b",
         rf"(?:(?:second|night|day|next|third|first|other|late|swing) shift|{_WHO}|somebody|someone)(?:'ll|'s going to|'s gonna| will| has to| have to| needs to| need to| gotta| got to| is gonna| is going to| still has to| still needs to| still have to| should| can| is supposed to)+(?: (?:finish|do|come back and|go back and|get|come|go|still|also|start|handle|take care of))* (?:the |up |on )?(?:{{doing}}|{{verb}}|{{noun}})\b",
         r"(?:still |yet )?owes?(?: it| them| you| me| us| the \w+)? (?:a |the |its |some |another )?(?:good |full |real |proper |hard )?{noun}\b",
         r"(?:still |yet )?(?:due|short|lacking|wanting|awaiting|waiting on|waiting for|in need of|needs|needing|could use|wants) (?:for )?(?:a |its |the |some )?(?:good |full |real |proper |hard )?{doing}\b",
@@ -86,10 +88,30 @@ ENGLISH_ACTS = ActWords(
         ("surface_clean", False, r"(?:dust|saw-?dust|dirt|grit|grease|oil|mud|grime|powder|soot|overspray)(?: \w+){0,4} (?:on|all over|over|under) (?:it|everything|the (?:facing|board|foil|joint|seam|surface|tape|face|jacket))\b[^.;]*\b(?:tape|taped|taping|stuck|closed)\b(?! (?:off|up the room))"),
         ("surface_clean", False, r"(?:facing|foil|board|surface|joint|seam|face|jacket)(?:'s| is| was| were| stayed| had)*(?: still| a bit| a little| kind of| kinda| pretty| all| real| too| never| some)* (?:grimy|gritty|dusty|dirty|greasy|oily|filthy|sooty|muddy|dust on it|dirt on it|grease on it|oil on it)\b"),
         ("surface_clean", False, r"(?:didn't|did not|never|couldn't|not|nobody|wasn't|weren't|forgot to|no time to|hasn't been) (?:\w+ )?(?:wipe|wiped|dust|dusted|clean|cleaned)(?: (?:it|the|off|down|any of it|anything)){0,2}"),
-        ("staple_flap", False, r"flap-?less|(?:knifed|cut|sliced|trimmed|tore|ripped|hacked|lopped|shaved) (?:the |my |that |its |off the )*(?:stapling |staple )?flap(?: (?:right |clean )?(?:off|away))?|without (?:a|any|the) (?:stapling |staple )?flap|(?:in place of|instead of|in lieu of|where there's no) (?:the |a )?flap"),
+        ("staple_flap", False, r"flap-?less|flap(?:'s| is| was| got| had been| came| has been)+ (?:cut|sliced|torn|ripped|trimmed|hacked|knifed|chopped|lopped)(?: clean| right)?(?: off| away)|(?:knifed|cut|sliced|trimmed|tore|ripped|hacked|lopped|shaved) (?:the |my |that |its |off the )*(?:stapling |staple )?flap(?: (?:right |clean )?(?:off|away))?|without (?:a|any|the) (?:stapling |staple )?flap|(?:in place of|instead of|in lieu of|where there's no) (?:the |a )?flap"),
         ("cross_tabs", False, r"tab-?less|(?:no|without(?: any)?|never (?:made|put|cut|did)(?: any)?|didn't (?:make|put|cut|do)(?: any| on any)?|zero|skipped(?: the)?|omitted(?: the)?|put no|made no|used no|forgot(?: the)?) (?:cross[- ]?)?tabs\b(?! (?:needed|required|necessary|bent|down|up|standing|left|loose|over))"),
+        ("stapled", False, r"flap(?:'s)?(?: is| was)?(?: never| didn't| hasn't| wasn't| isn't| not| never did)(?: got| get| been| even| yet)* (?:shot|stapled|stitched|fastened|caught)\b"),
+        ("taped", False, r"(?:nothing(?:'s| is| was)?) (?:sealing|closing|covering) (?:it|them|this one|the (?:joint|seam|corner)s?)|(?:not|never|isn't|wasn't) (?:closed|sealed)(?: up)? with (?:anything|any \w+)|no tape(?: and|,|/| or|)(?: no| nor)? mastic|neither tape nor mastic|no mastic(?: and|,|/| or)(?: no| nor)? tape"),
+        ("taped", False, r"tape(?:'s| is| was)? (?:still|left|locked|back|sitting|stuck)(?: (?:out|up|down|over|back|locked|sitting))* (?:in|on|at) (?:the|my|his|our) (?:truck|van|trailer|shop|box|gang ?box|office|other \w+|lift|floor below)"),
+        ("taped", False, r"(?:left|leaving) (?:the |all the |my )?tape (?:off|out)(?: of| on)?\b"),
+        ("preheated", False, r"(?:skipped|no|without|forgot|didn't (?:have|bring|use|grab)|had no|never (?:used|had|grabbed)|left)(?: the| an?| my| any)? (?:iron|torch|heat ?gun|heater)\b(?! tape)"),
+        ("preheated", False, r"(?:taped|stuck|laid|put|went on|slapped)(?: it| them| the tape| the 181a-?p| 181a-?p| tape| on)*(?: on)? (?:stone |ice |dead |plain )?cold\b(?! (?:day|morning|side|room|weather|air|facing|board))"),
+        ("trimmed", False, r"(?:left|leaving) (?:the |all the |that )?(?:extra|excess|surplus|overhang|leftover) (?:on|in|there|hanging|alone|at the cut)\b(?! the (?:truck|van|box|shop|cart))"),
         ("stapled", False, r"(?:nothing|not a thing|not one)(?: \w+)? (?:shot|stapled|punched|driven|put) (?:through|in|into) (?:it|the flap|there)|stapled (?:nothing|none of it|nowhere)|(?:no|zero|without|not one|not a) (?:single )?staples? (?:in|on|to|holding|through|at all|anywhere|put|went)\b"),
     ),
+    of_sentence=(
+        ("stapled", False, r"(?:stapler|staple gun|gun|compressor|hose|air|magazine|staples|stapling)\b[^.;]*?\b(?:jam(?:med|s)?|dead|died|quit|broke(?:n)?|busted|empty|out|gone|down|froze|ran dry|leak(?:ed|ing)|stolen|missing)\b[^.;]*?\b(?:(?:just|only) (?:taped|tape)|tape only|tape alone|taped only|(?:tape|mastic)'s all|(?:tape|mastic) is all|(?:there's|there are|there is|it's got|it has|got) (?:none|no|not)|there (?:aren't|isn't|ain't) (?:any|one|a one|none)|went (?:together |up |out )?without)"),
+        ("stapled", False, r"(?:out of|short on|short of) staples\b[^.;]*?\b(?:(?:just|only) taped|tape only|there (?:aren't|isn't|ain't) (?:any|one|none)|there's none|it's got none|it has none|(?:this one|it)(?:'s| is)? (?:bare|without)|went (?:together |up |out )?without)"),
+        ("taped", False, r"(?:out of|short on|short of) tape\b[^.;]*?\b(?:(?:it|this one|she|that one)(?:'s| is| went| got)? (?:\w+ )?(?:bare|naked|without|open|dry)|there (?:isn't|ain't|aren't) (?:any|none)|there's none|it's got none|(?:just|only) stapled)"),
+        ("taped", False, r"(?:tape|roll|tape gun)(?:'s| is| was)? (?:busted|broke(?:n)?|gone|dead|missing|stolen|empty|froze)[^.;]*?\b(?:(?:just|only) stapled|stapled only|that's all it got|went (?:together |up |out )?without|there (?:isn't|ain't|aren't) any)"),
+        ("taped", False, r"\b(?:stapled|staples)\b[^.;]*?\b(?:that's|that is|which is) all (?:it|this one|she|that one) (?:got|has|gets|have)\b[^.;]*?\btape"),
+        ("taped", False, r"\btape\b[^.;]*?\b(?:fell|came|peeled|dropped|let go|blew)\b[^.;]*?\b(?:off|loose|go)\b[^.;]*?\b(?:got none|has none|none (?:now|on it|left)|bare|nothing on it|it's off|tossed it|threw it (?:out|away))"),
+        ("taped", False, r"(?:just|only) the (?:corners?|ends?|edges?|middle) (?:have|has|got|had) (?:any )?tape\b"),
+        ("taped", False, r"(?:most|half|part|some) of (?:it|straight|the)[\w· -]{0,30} (?:has|have|got|is under) tape\b"),
+        ("trimmed", False, r"\b(?:trim|insulation|glass|fiberglass)\b[^.;]*?\b(?:it's|that's|they're|it is) (?:all |just |all just )?still (?:in|on|there|hanging)\b"),
+        ("closure", "other_tape", r"(?:wrong|bad|other|some kind of|kind of) tape\b.{0,80}\b(?:cloth|masking|duct|painters?|painter's|electrical|packing|vinyl)\b"),
+    ),
+    yet=r"\byet\b(?! another)",
     needless=r"^(?: (?:was|were|is|are|isn't|wasn't))?(?: \w+)? ?(?:needed|required|necessary|called for|to do|problem|problems|trouble|issues?|short|missing|left (?:on|in) (?:the|my))\b",
     waits_for=r"\b(?:had to|have to|needed to|need to|wait(?:ed|ing)?|first|dry|dried|until)\b",
     a_side=r"\b(?:fourth|last|third|other|one|wall|back|far|near|top|bottom|left|right|single|\w+) sides?\b",
@@ -97,6 +119,7 @@ ENGLISH_ACTS = ActWords(
         r"(?:un-?listed|un-?marked|un-?rated|un-?labell?ed|no-?name|no name|off-?brand|general purpose|un-?branded|non-?listed|non-?ul|bargain|home center|blank)(?: \w+){0,2} (?:tape|roll|foil|stuff|kind|junk)\b|(?:tape|roll|foil|stuff)(?:'s| is| was)? (?:un-?listed|un-?marked|un-?rated|un-?labell?ed|no-?name|off-?brand|blank)\b",
         r"(?:no|not(?! on)|isn't|ain't|wasn't|without|aren't|doesn't|didn't|don't|couldn't|never|zero|nor|lacks|missing|has none of the)(?: \w+){0,4}? (?:ul(?:[- ](?:listed|listing|mark|label|number|stamp|rating|rated|anything|tag|sticker))?|listing|listed(?! (?:on|in|at))|181(?! ?a? ?-? ?[phm]\b)(?: \w+)?|rated for|rating)\b",
         r"(?:mark|print|printing|stamp|number|listing|label)s? (?:on|of|for) (?:the |that |my )?(?:tape|roll|backing)(?:'s| is| was| are)? (?:gone|missing|blank|none|not there|worn off|unreadable)|(?:backing|liner|roll|tape)(?: on (?:the|that) roll)?(?:'s| is| was) (?:blank|bare|unmarked|plain)\b",
+        r"(?:tape|roll|foil|stuff)\b[^.;]*\b(?:no|without(?: any)?|doesn't have(?: any| a)?|hasn't got(?: any| a)?|with no|ain't got(?: no| any)?) (?:\w+ )?(?:mark(?:ing)?s?|stamps?|print(?:ing)?|labels?|listings?)\b(?! left)",
         r"181 ?b\b",
         r"(?:just |plain |the |some |gray |silver )*cloth$",
         r"(?:search|look|check|hunt|turn|read)(?:ed)? .{0,40}\b(?:ul|181|listing)\b.{0,25}\b(?:came up empty|found (?:nothing|none)|nothing|no luck|not there|couldn't find)\b",

@@ -184,12 +184,15 @@ class ActWords:
     """
 
     forms: tuple[tuple[str, str, str, str, str], ...] = ()
+    looks: str = "(?!)"  # a sentence without one of these words has nothing of `of_sentence`
     hints: str = ""  # a clause with none of these words is not looked at
     undone: tuple[str, ...] = ()  # it was not done
     partly: tuple[str, ...] = ()  # it was done in part
     to_do: tuple[str, ...] = ()  # it is still to do
     lists: str = ""  # a clause that opens a list of what is still to do: "to do:"
-    of_one: tuple[tuple[str, bool, str], ...] = ()  # (fact, value, words) of one act alone
+    of_one: tuple[tuple[str, object, str], ...] = ()  # (fact, value, words) of one act alone
+    of_sentence: tuple[tuple[str, object, str], ...] = ()  # the same, over the words of a whole sentence: what ails and what came of it
+    yet: str = "(?!)"  # in the clause: what is not done is still to do
     needless: str = ""  # right behind: it was not needed, which says nothing
     waits_for: str = ""  # before "before I could tape it": it had to wait, which says nothing
     a_side: str = "(?!)"  # the clause is of one side of the piece

@@ -76,6 +76,15 @@ def _one_in_each(found: Found):
         yield found.claim("stapled", True, group="s", weak=True, hedged=False)
 
 
+_POINTING = ("turned in", "facing in", "faces in", "points in", "pointing in", "turned out", "facing out", "faces out", "points out", "pointing out", "inward", "outward")
+
+
+def _points(found: Found):
+    """ "the staples turned in on me" """
+    if found.row.words(found.at("to"), found.at("to") + 1).lower() in _POINTING:
+        yield found.claim("staple_clinch", "outward" if found.item("to").concept == "OUTSIDE" else "inward", group="w")
+
+
 def _clinch(found: Found):
     if found.row.words(found.at("c"), found.at("c") + 1) in (":", "=", "-", "–", "/"):
         outward = found.item("to").concept in ("OUT", "OUTSIDE")
@@ -86,6 +95,9 @@ FRAMES = (
     Frame("(?:TAPE|CLOSURE|MARK181) (?:FILL|I|WORD|ONLY|COMMA|ON|ME|HAVING|FILLER){0,7} (?P<w>(?P<n>NUMB) (?:FILL)? WIDE)", _width),
     Frame("(?P<w>(?P<n>NUMB) (?P<o>WORD|COUNTED|OVER)) (?!NUMB)", _roll),
     Frame("(?:TAPE|CLOSURE|MARK181) BE DET (?P<w>(?P<n>NUMB)) (?=SEP|$)", _width),
+    Frame("(?:TAPE|CLOSURE|MARK181) TAPE? SIZE_WORD (?:HEDGE|FILLER|ONLY)? (?P<w>(?P<n>NUMB)) (?!BY|SIDE_WORD)", _width),
+    Frame("(?:TAPE|CLOSURE|MARK181) COMMA (?:I|ONLY|FILLER|HAVE|WORD|WITH|ALL|HAVING){1,5} DET (?P<w>(?P<n>LEN)) (?=SEP|$)", _width),
+    Frame("(?P<w>STAPLES (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE))", _points),
     Frame("(?P<w>LEG (?:FILL|ON|OF|STAPLES|ONLY|SIZE_WORD|WORD){0,6} (?P<n>FRAC|LEN)) (?!STAPLES|APART|BOARD|BACK|TAPE)", _length("staple_leg", 1.5)),
     Frame("TABS (?:[^STOP QUERY SIZE SIDE]){0,10} (?P<w>(?P<n>NUMB) LONG) (?!KIND)", _length("cross_tab_length", 48)),
     Frame("TABS (?:[^STOP QUERY]){0,14} STOP (?P<b>BE|EACH|ALL) (?:FILL){0,2} (?P<w>(?P<n>NUMB) LONG)", _they_are),

@@ -20,7 +20,7 @@ from logbook.reading.stance import Clause
 _FORMS = ("noun", "verb", "doing", "done")
 _NAMES_IT = ("FITTING", "NUMBER", "MARKED", "RUN")
 _THEIRS = re.compile(r"\b(?:his|her|hers|their|theirs)\b")
-_CLOSING = ("TAPE", "TAPED", "MARK181", "CLOSURE", "C_MASTIC", "MOVE", "MOVE_DOWN", "ON", "DOWN")  # "tape went down over dust": it did go down
+_CLOSING = ("TAPE", "TAPED", "MARK181", "CLOSURE", "C_MASTIC", "COLD_ON", "MOVE", "MOVE_DOWN", "ON", "DOWN")  # "tape went down over dust": it did go down
 _BY_SIDES = ("stapled", "taped", "rubbed_down")
 _ONLY_ACTS = ("DET", "AND", "COMMA", "FILLER", "IT", "DOWN", "ALL", "BE", "STILL", "WORD")
 
@@ -51,6 +51,10 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
             if spent.isdisjoint(used):
                 made.append(one)
                 spent.update(used)
+    for one, used in _of_sentences(row, why, cut, language):
+        if spent.isdisjoint(used):
+            made.append(one)
+            spent.update(used)
     unmarked, unmarked_at = _unlisted(row, own, cut, language)
     return [*made, *unmarked], spent | unmarked_at
 
@@ -88,8 +92,10 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, language: 
         first, last = _items(row, clause, match)
         if not value and _mended(row, cut_up, first, language):
             continue
-        used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name == "surface_clean" else ()))}
-        yield claim(row, name, value, first, last, hedged=False), used
+        used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("surface_clean", "preheated") else ()))}
+        yet = value is False and re.search(language.acts.yet, said) is not None  # "no tape or mastic on it yet": still to do
+        opens = (Open("piece", name, row.items[clause.first].start, row.items[clause.last - 1].end),) if yet else ()
+        yield claim(row, name, value, first, last, opens=opens, pending=yet, hedged=False), used
 
 
 def _listed(row: Row, cut, place: int) -> Iterator[tuple[Claim, set[int]]]:
@@ -145,8 +151,36 @@ def _frames(code: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
 
 
 @cache
-def _of_one(code: str) -> tuple[tuple[str, bool, re.Pattern[str]], ...]:
+def _of_one(code: str) -> tuple[tuple[str, object, re.Pattern[str]], ...]:
     return tuple((name, value, re.compile(rf"(?<![\w'])(?:{words})")) for name, value, words in LANGUAGES[code].acts.of_one)
+
+
+def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Iterator[tuple[Claim, set[int]]]:
+    """ "The gun jammed, so it's tape only": what ails, and what came of it, in one sentence."""
+    for place, clause in enumerate(cut):
+        if place and cut[place - 1].sentence == clause.sentence:
+            continue
+        last = next((one.last for one in reversed(cut) if one.sentence == clause.sentence), clause.last)
+        said = plain(row.words(clause.first, last))
+        if row.is_blank(clause.first) and row.is_blank(last - 1) or not _looks(language.code).search(said) or set(why.get(at) for at in range(clause.first, last)) & {"question", "condition", "reminder", "drawing"}:
+            continue
+        whole = Clause(clause.first, last, clause.sentence)
+        for name, value, pattern in _of_a_sentence(language.code):
+            match = pattern.search(said)
+            if match is not None:
+                first, end = _items(row, whole, match)
+                used = {at for at in range(first, end) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("stapled", "closure") else ()), *(("STAPLED", "STAPLES", "EVERY") if name == "taped" else ()))}
+                yield claim(row, name, value, first, end, hedged=False), used
+
+
+@cache
+def _of_a_sentence(code: str) -> tuple[tuple[str, object, re.Pattern[str]], ...]:
+    return tuple((name, value, re.compile(rf"(?<![\w'])(?:{words})")) for name, value, words in LANGUAGES[code].acts.of_sentence)
+
+
+@cache
+def _looks(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].acts.looks)
 
 
 @cache

@@ -94,6 +94,25 @@ def _read_off(found: Found):
         yield from _temperature(found)
 
 
+_WARMING = re.compile(r"\b(?:pre-?heat\w*|warm\w*|heat(?:ed|ing|er| gun)?|iron(?:ed|ing)?|cold|chilly|freez\w+|thermometer|torch)\b")
+
+
+def _cold(found: Found):
+    """ "it was only thirty-nine out there, and I skipped the preheat": a bare number beside words of cold and of warming."""
+    row, at = found.row, found.at("n")
+    first, last = at, at
+    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
+        first -= 1
+    while last < len(row.items) - 1 and row.items[last + 1].concept not in ("STOP", "QUERY"):
+        last += 1
+    before = row.items[at - 1].concept
+    lead = row.items[at - 2].concept if at > 1 else ""
+    if before == "ON" and lead in ("STAPLED", "STAPLES", "EVERY", "TABS") or row.items[at].value.unit is not None:
+        return
+    if 15 <= found.item("n").value.value <= 60 and _WARMING.search(row.words(first, last + 1).lower()):
+        yield from _temperature(found)
+
+
 def _by_now(found: Found):
     """ "It was twenty-five degrees, now it's seventy": the present one counts."""
     item, first = found.item("n"), found.at("n")
@@ -232,6 +251,7 @@ FRAMES = (
     Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|FILL|TAKES|MOVE|ON|OF|RUN|IN|THROUGH){{1,7}} (?P<n>{_TEMPS}))", _temperature),
     Frame("IT (?P<o>WORD|SAYS|SHOWS) (?:HEDGE|DET){0,2} (?P<w>(?P<n>NUM)) (?=SEP|$|AND|BUT|WHEN)", _read_off),
     Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
+    Frame("(?:BE|ON|ONLY|HEDGE|FILLER|COMMA (?=NUM (?:OUT|TEMP))) (?P<w>(?P<n>NUM)) (?=OUT|TEMP|SEP|$|AND|BUT|NO|WITH|VOID|FILLER|WORD|OUTSIDE)", _cold),
     Frame("(?P<f>FILLER) (?:IT|BE|COMMA|UP|TO|HEDGE|TEMP){0,4} (?P<w>(?P<n>NUM|DEG|TEMP_F))", _by_now),
     Frame("(?P<w>(?P<n>TEMP_F))", _temperature),
 )
