@@ -16,6 +16,7 @@ _NO_AUX = r"(?:isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|h
 ENGLISH_ECHOES = Echoes(
     leads=r"(?:(?:and|but|wait|hang on|hold on|hold up|scratch that|strike that|correction|well|oh|so|then|yes|yeah|yep|no|nope|nah|sure|actually|now|today|tonight|as of now|by now|right now|this morning|honestly|in fact|fact is|truth is|turns out|sorry|ok|okay|guess what|you know what|of course|because|cause|since|as it happens|lo and behold|sure enough|only|except|though|still|look|listen|hey|there) )*",
     yes=(
+        r"(?:i |we |so i |then i )?(?:(?:found|borrowed|dug up|got|grabbed|bought|made|cut|bent|scrounged) (?:some|a set|a pair|a few|one|them|more|a roll|a box)(?: \w+){0,3} and )?(?:put|got|slid|set|stuck|slipped|shot|popped|ran|fitted|installed) (?:them|'em|those|some|a set|a pair|all of them|the lot) (?:back |right |all |straight )*(?:in|on|there)(?: anyway| after all| now| instead| too| myself| later)*",
         r"(?:i|we|so i) (?:left|kept|let) (?:them|it|'em|those|all of them) (?:in|on|be|there|alone|right there|right where (?:they|it) (?:are|is)|where (?:they|it) (?:are|is))(?: though| anyway)?",
         r"(?:you|i|we|anybody|anyone) (?:can|could|do|did)(?: (?:see|find|feel|spot) (?:it|them|one|plenty))?(?: there| plain| clear| anywhere)*|(?:i|we) (?:see|saw|found) (?:it|them|plenty)(?: there| myself| with my own eyes)*",
         rf"{_IT}{_SURE} {_YES_AUX}{_TRAIL}",
@@ -23,6 +24,8 @@ ENGLISH_ECHOES = Echoes(
         rf"(?:did|does|has|is|have){_TRAIL}",
     ),
     no=(
+        r"(?:i |we |went back |went and looked |looked |checked |pulled it apart |opened it up )*(?:and |and then )*(?:i |we )?(?:found|saw|see|find|counted|(?:there )?(?:was|were|is|are)|there's|got|it had|it has|had) (?:nothing|none|no such thing|not a (?:one|thing|single one)|zero|zip|bare (?:board|foil|facing|flap|seam)|an? (?:empty|bare) (?:flap|seam|joint))(?: of (?:them|it|the kind))?(?: (?:done|there|left))*(?: (?:in|on|under|along|at|where|there|inside)(?: [\w']+){0,4})?",
+        r"(?:didn't|doesn't|don't|hasn't|haven't|never|it didn't|it never|it hasn't|it doesn't)(?: (?:even|ever|really))* (?:get|got|have|had|see|seen|saw|use|used|take|took|need) (?:so much as |even )*(?:an?|one|any|the first) (?:inch|foot|strip|stitch|shred|scrap|piece|bit|lick|yard|single one|one|stick|hair)(?: of (?:it|that|them|those))?",
         r"(?:you|i|we|nobody) (?:can't|cannot|couldn't|don't|didn't|can not|do not|never) (?:see|find|feel|spot)(?: (?:it|any|one|them|a thing|none|a trace|a sign|a bit of it|that))*(?: there| on mine| anywhere| at all| myself)*|(?:you|we|i) (?:can't|cannot|couldn't)|nobody can",
         rf"{_IT}{_SURE} {_NO_AUX}{_TRAIL}",
         rf"(?:it|she|that|this)'s not{_TRAIL}|(?:they|those|these)'re not{_TRAIL}|{_NO_AUX}{_TRAIL}",
@@ -32,6 +35,8 @@ ENGLISH_ECHOES = Echoes(
         r"(?:that|this|it|which|the \w+|the \w+ \w+|he|she|they|somebody|whoever \w+ (?:it|that)|those \w+)(?:'s|'re| is| are| was| were| has it| have it| got it| had it| wasn't| isn't)? (?:a |an |all |just |flat |dead |plain |only |simply |outright |complete |completely |total |being |pure |big |fat |wasn't |not )*(?:lie|lies|lying|wrong|true|untrue|false|mistaken|baloney|bologna|nonsense|bull|bs|rubbish|garbage|so|incorrect|off|mistake|error|rumou?r|out of date|old news|making (?:it|that) up|full of it|dreaming|blind|confused|honest|kidding|a joke|not how it is)(?: (?:of me|about that|there|on that|on that one|about it|again|though|as usual|too|by the way))*",
         r"(?:don't|do not|never) (?:believe|buy|trust) (?:it|him|that|them|her|a word(?: of it)?|that one)", r"not (?:true|so|the case|the truth)(?: at all)?", r"that is a lie|that's a lie|lies|baloney|nonsense|bull|wrong",
     ),
+    absurd=r"(?:then )?(?:i'm|i am|my name's|my name is|you can call me|call me|i'll eat|i'd eat|pigs|hell|the moon|i was born) (?:the pope|a monkey|a monkey's uncle|a dutchman|a ballerina|the queen|the king|president|the president|santa|santa claus|my (?:hat|boots|tool belt)|fly|fly too|froze over|yesterday|made of cheese|elvis|not \w+|a fool|a liar|blind|a plumber|\w+ \w+)",
+    whether=r"(?<![\w'])(?:whether|wonders? if|wondering if|want to know if|wants to know if|ask if|asks if|asked if|ask me if|asks me if|asked me if|in case anyone (?:asks|wonders|cares))(?![\w'])",
     bears_out=(r"(?:and )?(?:that|he|she|they|it|the \w+)(?:'s|'re| is| are| was| were) (?:dead |absolutely |exactly |quite |too )*(?:right|correct|true|not wrong|not lying|not mistaken|spot on)(?: (?:about that|there|on that|too|for once))*",),
     by_doing=r"^(?:i|we|did|didn't|have|haven't|never did|did not|have not)\b",
     to_a_question=(
@@ -39,18 +44,20 @@ ENGLISH_ECHOES = Echoes(
         (r"(?:yes|yep|yeah|yup|sure|sure thing|you bet|you bet your .*|absolutely|affirmative|affirm|correct|of course|of course (?:it is|i did|they are|it does|it has)|naturally|roger|roger that|check|aye|indeed|damn right|damn straight|you know it|what do you think|and how|every (?:inch|bit|last one|one|single one|seam|joint|square inch|last inch|last bit|edge|corner|side)(?: of (?:it|them|the way))?|(?:from )?(?:top|end|front|head) to (?:bottom|end|back|toe)|all of (?:it|them)|all the way(?: around| round)?|twice|on all four sides|all four(?: sides)?|one hundred percent|a hundred percent|hundred percent|with my own (?:two )?hands|yes (?:sir|ma'am|indeed|i did|it is|they are)|yessir|also yes|yes again|yes too|sure (?:is|did|does|are)|uh huh|mm hmm|done|oh yes|hell yes|heck yes|good as gold|does a bear .*|is the pope .*)", True),
     ),
     between=(
+        r"(?:then )?(?:i |we )?(?:went|looked|checked|came|walked|peeked|counted|turned|opened|flipped|pulled|lifted)(?: (?:it|in|up|back|over|around|again|inside|under|there|and|looked|checked|to|look|check|closer|the|flap|joint|later|first))*",
+        r"(?:i|we) (?:found|got|borrowed|dug up|came across|scrounged|made|cut|bought|changed my mind|thought better of it)(?: .*)?",
         r"(?:that|this|which|that one) (?:is|was|wasn't|isn't|'s|were) .*|that's .*|which .*", r"(?:they|it|he|she|i|we|somebody)(?:'d| had| have| has)? (?:\w+)(?: (?:in|up|back|over|later|yesterday|today|this morning|and looked|and checked|to look|again|there|out))*", r"i (?:go|say|said|goes|tell him|told him|tell them|answer|answered|shout back|looked|checked|went and looked|just looked|double checked|say to him|says)(?: \w+){0,2}",
         r"he (?:goes|says|said|asks|asked|shouts)(?: me)?", r"(?:does|is|did|has|are|do|have|was) (?:it|they|i|we|she|this one)", r"me", r"what do you think", r"you ask|you may ask|you wonder|you might wonder|you'll ask|before you ask", r"(?:ask|asked) (?:me|him|away)(?: again)?", r"(?:go|come) (?:and )?(?:look|see)", r"(?:look|think) again", r"wait|hold on|hang on|oh|well|right|so|now",
     ),
     lacking=(r"(?:with ?out|missing|lacks?|lacking|bare of|short of|shy of|free of) (?:any |its |the |a |my |some )*<[nbd]>", r"<u>"),
     wanted=r"(?<![\w'])(?:should|supposed|need|needs|want|wants|meant|required|ought|have to|has to|gonna|going|will|could|would|can|may|might|must)(?![\w'])",
     in_place=r" (?:in|on|there|got|has|have)\b",
-    of_sight=r"(?<![\w'])(?:see|saw|feel|find|spot|found)(?![\w'])",
+    of_sight=r"(?<![\w'])(?:see|feel|find|spot)(?![\w'])",
     my_own=r"^(?:mine|ours|this one|this)(?![\w'])",
     slips=r"(?<![\w'])(?:forg\w+|skip\w*|miss\w*|neglect\w*|overlook\w*)(?![\w'])",
     others=r"^(?:(?:and|but|so|well|then|now) )*(?:he|she|they|the other \w+|second shift|first shift|night shift|day shift|the (?:crew|guys|boys|fellas) (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|before))(?![\w'])",
     their=r"^(?:he|she|they)(?![\w'])",
     asked_and_told=r"^(?:(?:so|hey|well|now) )?(?:did|have|had|has|is|are|was|were|does|do|got) (?:i|we|it|#|they|the|any|there|a|this|that) ?.* (?P<told>no|nope|nah|no sir|no i didn't|i did not|i didn't|it isn't|it is not|they aren't|negative|yes|yep|yeah|yup|yes sir|i did|it is|they are|you bet|yes i did|sure did|of course)$",
     of_another=r"(?<![\w'])(?:you|your|anybody|anyone|somebody|he|they|she)(?![\w'])",
-    looks=r"(?<![\w'])(?:is|are|was|were|does|do|did|has|have|had|am|isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|not|never|it's|they're|she's|that's|we've|i've|can|can't|see|left|kept|let)(?![\w'])|\?",
+    looks=r"(?<![\w'])(?:is|are|was|were|does|do|did|has|have|had|am|isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|not|never|it's|they're|she's|that's|we've|i've|can|can't|see|left|kept|let|nothing|none|put|got|slid|found|no|nope)(?![\w'])|\?",
 )

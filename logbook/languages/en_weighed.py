@@ -7,6 +7,15 @@ from logbook.languages.told import Weighed
 _MEASURE = r"(?:inch|foot|strip|stitch|shred|scrap|piece|bit|lick|sliver|scratch|trace|speck|whiff|hint|sign|drop|dab|yard|roll|ounce|square inch|single one|thing|set|pair|row|line|length|wrap|one)"
 _ANY = r"(?:so much as |even |a single |any sign of |any kind of |(?:a|an|any|the|its|one|my|your|some|those|that|all|of|on|to|in|with|from|doing|putting|getting|a lick of|" + rf"(?:a|an|one|any|single|damn|lousy|solitary)(?: \w+)? {_MEASURE}(?: worth)? of" + r") )*"
 
+_WHEN = (
+    r"(?:tomorrow|tonight|later(?: on)?|next(?: week| up)?|last|soon|in the morning|this afternoon|after (?:lunch|break|dinner|the \w+|i|we|hours)|monday|tuesday|wednesday|thursday|friday|saturday|sunday|come \w+day|first thing|before (?:we|i|you|they|it)|when (?:i|we|it|they|the)|once (?:i|we|it|they|the)|at (?:noon|\w+ o'clock|the end)|by (?:friday|monday|tomorrow|noon|tonight)"
+    r"|on (?:monday|tuesday|wednesday|thursday|friday)|in a (?:bit|minute|while|few)|this evening|the day after|any day now|next shift|on the next (?:trip|truck|shift|visit))"
+)
+_THINGS = (
+    r"(?:floors?|bench|van|truck|shop|hands?|thumbs?|fingers?|gloves?|boots?|glasses|goggles|lunch ?box|box|boxes|phone|hose|ladder|table|tools?|toolbox|knife|knives|eyes?|neck|knees?|ankle|wrist|foreman|boss|super|guy|pants|jacket|sleeve|hat|hard hat|cords?|handle|sign|poster|note|drawings?|plans?|papers?|receipt|tickets?|carton|bags?"
+    r"|bumper|seat|mirror|windshield|plastic|poly|tarps?|carpet|stairs|kitchen|bandage|coffee|lunch|nails?|nose|face|hair|head|dog|windows|walls)(?! (?:is|are|was|were|has|had|got|'s|broke|fell|ran|went|walked|needs|side|end|seam|joint|edge|of (?:it|#)))"
+)
+
 ENGLISH_WEIGHED = Weighed(
     undone_names=(
         ("unrubbed", "rubbed_down"), ("unburnished", "rubbed_down"), ("untrimmed", "trimmed"), ("unbent", "tabs_bent"), ("unfolded", "tabs_bent"), ("unwiped", "surface_clean"), ("uncleaned", "surface_clean"),
@@ -29,15 +38,51 @@ ENGLISH_WEIGHED = Weighed(
     ),
     # one denial by itself, with the act, that nothing else reads
     not_a_bit=(
+        r"(?:fresh air|thin air|daylight|air|nothing|a hole|an? (?:empty|blank) (?:spot|space|slot)|empty space|bare board|open space) (?:where|in place of|instead of) (?:the |its |any |my |her )?<n>",
+        r"it's (?:only |just )?(?:the )?<[nbd]> (?:that |which |what )?(?:isn't|aren't|wasn't|weren't|is missing|are missing|'s missing|is lacking|didn't (?:get|happen)|never (?:got|happened)|i (?:skipped|forgot|didn't|never|left)|it's missing|it lacks)",
         rf"(?:without|not|never(?: \w+){{0,2}}|nary|no|\w+n't(?: [\w']+){{0,3}}) (?:so much as |even |as much as )*(?:a|an|one|any)? ?(?:\w+ )?{_MEASURE}(?: worth)?(?: of)? (?:the |any |that )?<n>",
         r"<n> (?:is |'s |are |was )?(?:a myth|a rumou?r|a fairy tale|a legend|a dream|conspicuous by (?:its|their) absence|nowhere (?:to be (?:seen|found)|in sight)|absent|nonexistent|non-existent|history|a no show)\b",
         r"not (?:one|a) <n>|not (?:one|a) single <n>",
         r"(?:zero|nil|zilch|nada|zip|bugger all|diddly) (?:in the way of |on the |for )?<n>",
         r"ain't no <[nbd]>|never (?:no|any) <[nbd]>",
     ),
+    barely=(
+        r"(?:hardly|barely|scarcely|almost|nearly|all but|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
+        r"not what (?:you'd|you would|i'd|i would|anybody'd|most people would) call (?:properly |really |well )?<[db]>",
+        r"(?:nearly|almost|halfway|partway|part way|half way|most of the way|about|not|not quite) (?:done|finished|through|there)(?: with)? (?:the |my )?<[bdn]>",
+        r"(?:in the middle of|in the midst of|midway through|partway through|halfway through|half through|working on|just starting on|just started on|started on|starting on) (?:the |my |with the |on the )?(?:<[bd]>|taping|stapling|rubbing)(?= it| them| down|$)",
+        r"<n> (?:is |'s |are |was )?(?:only |just )?(?:on|around|along|down|over|across) (?:about |maybe |just |only )?(?:most|half|some|part|parts|three quarters|two thirds|a third|one third|a quarter|one quarter|the first half|a bit|bits) of\b",
+        r"(?:most|half|some|part|parts|three quarters|two thirds|a third|a quarter|ninety percent|half the length) of (?:the |this |that )?#(?: (?:is|has|got|'s|has got|was))* (?:the |its )?<[dn]>",
+    ),
+    to_come=(
+        rf"(?:gets?|getting|goes|is due|is slated|slated|is scheduled|scheduled|is booked|due|is to|is getting|will get|'ll get|sees|receives|will be|'ll be|to be|is being|comes?) (?:to be |to get |its |her |the |be |for |up for |a |some |being |on the list for )*<[ndb]>(?: [\w'#]+){{0,5}}? {_WHEN}",
+        rf"^(?:and |but |so )*{_WHEN} (?:[\w']+ )?(?:#|it|this one|that one|she|i|we|i'll|we'll|they|the \w+) ?(?:gets?|goes|is due|will get|will be|'ll be|'ll|will|is to be|is getting|sees|receives)? (?:its |her |the |be |a |some |to |being )*<[ndb]>",
+        rf"<[nb]> (?:is |'s |are |will be |comes |goes |happens |starts |waits till |waits until |waits for |is due |is set for |is slated for |is scheduled for |is down for |is for )+{_WHEN}",
+    ),
+    supply=(
+        rf"<n>(?: for (?:it|#|that one|this one))? (?:is |are |'s |will |'ll )?(?:come|comes|coming|arrives?|arriving|shows? up|showing up|gets? here|due|on order|on the way|on backorder|backordered|lands?|ships?|be here|here)(?: in)?(?: [\w']+){{0,2}}? {_WHEN}",
+        r"<n>(?: for (?:it|#|that one|this one))? (?:is|are|'s) (?:still )?(?:on order|on the way|on backorder|backordered|in the mail|at the supply house|in transit|on a truck somewhere|sold out|out of stock)",
+    ),
+    unreal=(r"(?:would've|would have|woulda|'d have|'d've|i'd have|we'd have|i'd of|could've|could have|coulda) (?!called|said|sworn)(?:\w+ )?<d>",),
+    has_it=(
+        r"(?:has|have|got|wears|carries|sports|is wearing|has got|'s got|kept) (?:all |every one of |both )*(?:its|her|their|his|all) (?:own |full )?<n>", r"(?:complete|fitted out|fitted|finished|all done) with (?:its |the |her )?<n>",
+    ),
+    ticked=(
+        (r"(?:the |any |and |but )*<[nbd]>(?: (?:is|are|was|that's|gets|got))?(?: a| an| big| definite| hard| also)* (?:yes|yep|yeah|yup|check|affirmative|aye|done|ok|okay|si|tick|sure)", True),
+        (r"(?:the |any |and |but )*<[nbd]>(?: (?:is|are|was|that's|gets|got))?(?: a| an| big| definite| hard| also)* (?:no|nope|nah|negative|nay|nil|none|zero|never|not|not yet|not so much|not a chance|unfortunately not)", False),
+        (r"(?:and |but |it's |that's )*(?:a )?(?:yes|yep|check|affirmative|aye)(?: a| big)* (?:on|to|for) (?:the )?<[nbd]>", True), (r"(?:and |but |it's |that's )*(?:a )?(?:no|nope|nah|negative|nay)(?: a| big)* (?:on|to|for) (?:the )?<[nbd]>", False),
+    ),
+    tools=(
+        (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|tasted|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:tape gun|roll|roll of <n>|strip of <n>|<n> roll)", "taped"),
+        (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|tasted|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:squeegee|rubbing stick|rubbing tool|rub|rubdown|<[bd]>)", "rubbed_down"),
+        (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|tasted|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:stapler|staple gun|staple|single staple|gun)", "stapled"),
+        (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:rag|wet rag|wipe|cloth)", "surface_clean"),
+    ),
+    other_things=(rf"<[db]> (?:up |off |out |down |over )*(?:the |my |our |his |her |a |an |their |some )+{_THINGS}",),
     nots=r"(?<![\w'])(?:not|never|no|nobody|no one|neither|nor|hardly|cannot|none|nothing|nowhere|rarely|seldom|anything but|far from|nowhere near|\w+n't|isnt|arent|wasnt|werent|didnt|dont|doesnt|havent|hasnt)(?![\w'])(?! longer (?:than|wider))",
     # before the act: what follows is no statement of it
     holds_back=r"(?<![\w'])(?:will|won't|'ll|i'll|we'll|gonna|should|shouldn't|if|unless|whether|going to|about to|meant to|wanted to|tempted|planning|plan|supposed to|thought|because|since|so that|who|why|he|she|they|his|her|their|you|your|let's|think|doubt|sure|mind|afraid|ask|asked|asking|problem|trouble|time|until|till|only|just|much|many|reason|excuse|the one|the ones|when|while|though|although|after|before|but|or|as|call)(?![\w'])|^(?:please )?(?:don't|never|do not) ",
     in_general=r"(?<![\w'])(?:an?|any|every|another) (?:[\w-]+ )?#",  # no piece of his but any of its kind
+    past=r"(?<![\w'])(?:was|were|had|been|should|would|could|might|if|when|unless|before|after|until)(?![\w'])",
     concord=r"(?:n't|never|nobody|no one|ain't)(?: [\w']+){0,4} (?:no|none)$",
 )

@@ -13,9 +13,18 @@ class Weighed:
     lacking: tuple[str, ...] = ()
     denied: tuple[str, ...] = ()
     not_a_bit: tuple[str, ...] = ()
+    barely: tuple[str, ...] = ()  # an act that is not all of it done
+    to_come: tuple[str, ...] = ()  # the act is yet to come: it is not done, and open
+    supply: tuple[str, ...] = ()  # what it is done with is yet to come; of parts that is a denial, of a material it says nothing
+    unreal: tuple[str, ...] = ()  # what would have been
+    has_it: tuple[str, ...] = ()
+    ticked: tuple[tuple[str, bool], ...] = ()  # the whole sketch: "<n> yes"
+    tools: tuple[tuple[str, str], ...] = ()  # "never saw a roll", and the fact
+    other_things: tuple[str, ...] = ()  # an act on what is no duct
     nots: str = ""
     holds_back: str = ""
     in_general: str = ""
+    past: str = ""  # before what was to come and has come or not by now
     concord: str = ""  # "never put no tape on": two denials that are one
 
     @property
@@ -32,6 +41,8 @@ class Echoes:
     no: tuple[str, ...] = ()
     by_doing: str = ""  # he speaks of what he did: "I did", "didn't"
     belies: tuple[str, ...] = ()  # what was told before is not so
+    absurd: str = ""  # "if there is none, I'm the pope"
+    whether: str = ""  # a question inside a sentence
     bears_out: tuple[str, ...] = ()
     to_a_question: tuple[tuple[str, bool], ...] = ()
     between: tuple[str, ...] = ()  # what may stand between the act and the echo

@@ -54,10 +54,14 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
         said = _says(one.words, words, code)
         asked_back = one.last < len(row.items) and row.items[one.last].concept == "QUERY"
         before = None if asked_back else _before(row, drawn, place, _one(code, "of_sight").search(words) is not None, language)
-        if before is None or any(row.items[at].concept.startswith("K_") or row.items[at].concept == "FITTING" for at in range(drawn[before].last, one.first)):
+        if before is None or _of_another_piece(row, drawn[before], one):
             continue  # "straight nine is taped. Straight ten isn't"
-        asked = _is_asked(row, drawn[before])
-        if asked and len(one.words.split()) == 1 and _one(code, "of_another").search(drawn[before].words):
+        whether = _one(code, "whether").search(drawn[before].words) is not None
+        asked = whether or _is_asked(row, drawn[before])
+        if _one(code, "absurd").fullmatch(words) and drawn[before].words.startswith("if ") and drawn[before].sentence == one.sentence:
+            _settle(row, drawn, before, place, not _as_told(drawn[before], code), True, False, "", language, found, as_it_is=True)
+            continue
+        if asked and not whether and len(one.words.split()) == 1 and _one(code, "of_another").search(drawn[before].words):
             continue
         if asked and said is None:
             said = _answer(one.words, code)
@@ -74,9 +78,15 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
     return found
 
 
+def _of_another_piece(row: Row, act: Sketch, one: Sketch) -> bool:
+    """Whether a piece is named between the act and the echo, and one before: "a roll costs sixty, and straight ten didn't get an inch of it" names its first."""
+    named = [at for at in range(one.last) if row.items[at].concept.startswith("K_") or row.items[at].concept == "FITTING"]
+    return bool(named) and named[-1] >= act.last and named[0] < act.last
+
+
 def _bare(words: str, code: str) -> str:
     words = words.replace(" 's", "'s")
-    return words[_one(code, "leads").match(words + " ").end() :].strip()
+    return words[_one(code, "leads").match(words + " ").end() :].strip().removeprefix("# ")
 
 
 def _says(whole: str, words: str, code: str) -> bool | None:
@@ -131,7 +141,8 @@ def _before(row: Row, drawn: tuple[Sketch, ...], place: int, seen: bool, languag
         if seen and one.acts and not any(name == "scrim_shows" for _, name in one.acts):
             continue
         if one.acts or any(row.items[at].concept in _FAULTS for at in range(one.first, one.last)):
-            return back if one.sentence >= drawn[place].sentence - (3 if _is_asked(row, one) else 1) else None
+            chained = any(_says(later.words, _bare(later.words, language.code), language.code) is not None for later in drawn[back + 1 : place])
+            return back if one.sentence >= drawn[place].sentence - (3 if chained or _is_asked(row, one) else 1) else None
         words = _bare(one.words, language.code)
         if not words or len(words.split()) == 1 or any(pattern.fullmatch(words) for pattern in _whole(language.code, "between")) or _says(one.words, words, language.code) is not None or _answer(one.words, language.code) is not None:
             continue
@@ -166,13 +177,14 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     acts = [one for one in act.acts if one[1] == "scrim_shows"] or [*_joined(row, drawn, before), *act.acts]
     for name in dict.fromkeys(name for _, name in acts):
         at = next(item for item, its in acts if its == name)
-        first, last = (one.first, one.last) if spends else (at, at + 1)
+        begin = next((k for k in range(one.first, one.last) if k not in _naming(row, one)), one.first)
+        first, last = (begin, one.last) if spends else (at, at + 1)
         also = ((row.items[at].start, row.items[at].end),) if spends else ()
         found.claims.append(claim(row, name, value, first, last, corrects=True, hedged=False, also=also))
     found.of_piece |= named
     found.spent.update(at for at in range(acts[0][0] if acts[0][0] < act.first else act.first, act.last) if at not in named and row.items[at].concept not in _NAMING)
     if spends:
-        found.spent.update(range(one.first, one.last))
+        found.spent.update(set(range(one.first, one.last)) - _naming(row, one))
 
 
 def _joined(row: Row, drawn: tuple[Sketch, ...], before: int) -> tuple[tuple[int, str], ...]:

@@ -9,7 +9,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.afar import Afar
 from logbook.reading.afar import _compiled as patterns
-from logbook.reading.claims import claim
+from logbook.reading.claims import Open, claim
 from logbook.reading.grammar import Row
 from logbook.reading.sketch import Sketch
 
@@ -32,9 +32,122 @@ def weighed(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
     if not language.told.weighed.lacking:
         return found
     for place, one in enumerate(drawn):
-        if one.acts and not (_counted(row, one, _of_any(drawn, place, language), language, found) or _not_a_bit(row, one, language, found)):
+        asked = one.last < len(row.items) and row.items[one.last].concept == "QUERY"
+        if asked or not one.acts:
+            if not asked:
+                _by_tool(row, one, language, found)
             continue
+        for look in (_elsewhere, _ticked, _yet_to_come, _half_done, _by_tool):
+            if look(row, one, language, found):
+                break
+        else:
+            if not (_counted(row, one, _of_any(drawn, place, language), language, found) or _not_a_bit(row, one, language, found)):
+                _unreal(row, drawn, place, language, found) or _has_it(row, one, language, found)
     return found
+
+
+def _first(one: Sketch, language: Language, member: str) -> tuple[re.Match[str], list[tuple[int, str]]] | None:
+    """The first pattern of a row that finds words with an act in them."""
+    for pattern in found_by(language.code, member):
+        match = pattern.search(one.words)
+        if match is not None and (acts := one.acts_in(match.start(), match.end())):
+            return match, acts
+    return None
+
+
+def _elsewhere(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
+    """ "Cleaned the floor", "taped my thumb": an act, but of no duct."""
+    told = _first(one, language, "other_things")
+    if told is None:
+        return False
+    found.spent.update(range(one.item(told[0].start()), one.item(told[0].end() - 1) + 1))
+    return True
+
+
+def _ticked(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
+    """ "Tape yes, staples yes, rubbing no." """
+    for pattern, yes in language.told.weighed.ticked:
+        if len(one.acts) == 1 and re.fullmatch(pattern, one.words):
+            found.claims.append(claim(row, one.acts[0][1], yes, one.first, one.last, hedged=False))
+            found.spent.update(range(one.first, one.last))
+            return True
+    return False
+
+
+def _yet_to_come(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
+    """ "Straight nine gets taped after lunch", "the vanes come Monday"."""
+    for member in ("to_come", "supply"):
+        told = _first(one, language, member)
+        if told is None or len({name for _, name in told[1]}) != 1:
+            continue
+        match, acts = told
+        before = one.words[: match.start()]
+        if _word(language.code, "nots").search(before) or _word(language.code, "past").search(before) or "<d>" in before:
+            continue
+        at, name = acts[0]
+        first, last = one.item(match.start()), one.item(match.end() - 1) + 1
+        if member == "to_come" or name in ("vanes", "cross_tabs", "reinforced"):
+            opens = (Open("piece", name, row.items[first].start, row.items[last - 1].end),)
+            found.claims.append(claim(row, name, False, first, last, hedged=False, opens=opens, pending=True))
+        found.spent.update(k for k in range(first, last) if k not in _naming(row, one))
+        return True
+    return False
+
+
+def _half_done(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
+    """ "Nearly finished rubbing", "hardly what you'd call taped", "tape's on most of it"."""
+    told = _first(one, language, "barely")
+    if told is None or len({name for _, name in told[1]}) != 1 or _word(language.code, "holds_back").search(one.words[: told[0].start()]):
+        return False
+    match, acts = told
+    found.claims.append(claim(row, acts[0][1], False, one.item(match.start()), one.item(match.end() - 1) + 1, part="side", hedged=False))
+    found.spent.update(k for k in range(one.item(match.start()), one.item(match.end() - 1) + 1) if k not in _naming(row, one))
+    return True
+
+
+def _by_tool(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
+    """ "Never saw a roll": the act is told by what it is done with."""
+    for pattern, name in language.told.weighed.tools:
+        match = re.search(rf"(?<![\w'])(?:{pattern})(?![\w'])", one.words)
+        if match is not None and not any(row.items[at].concept in ("SIDE", "SIDE_WORD", "OTHER_SIDE", "ONE_SIDE", "BACK") for at in range(one.first, one.last)):
+            first, last = one.item(match.start()), one.item(match.end() - 1) + 1
+            found.claims.append(claim(row, name, False, first, last, hedged=False))
+            found.spent.update(range(first, last))
+            return True
+    return False
+
+
+def _unreal(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language, found: Afar) -> bool:
+    """ "I'd have warmed it first if I had a gun": he did not, unless he says behind it that he did."""
+    one = drawn[place]
+    told = _first(one, language, "unreal")
+    if told is None or _word(language.code, "nots").search(one.words[: told[0].start()]) or "if" in one.words[: told[0].start()].split():
+        return False
+    match, acts = told
+    for at, name in acts:
+        found.claims.append(claim(row, name, False, one.item(match.start()), at + 1, hedged=False))
+    found.spent.update(k for k in range(one.first, one.last) if k not in _naming(row, one))
+    return True
+
+
+def _has_it(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
+    """ "Has its staples": it is stapled; the noun alone would not say so."""
+    told = _first(one, language, "has_it")
+    if told is None or len(told[1]) != 1 or told[1][0][1] != "stapled":
+        return False
+    match, ((at, name),) = told
+    around = one.words[: match.start()], one.words[match.end() :]
+    if _word(language.code, "holds_back").search(around[0].replace("sure ", "")) or any(_word(language.code, "nots").search(words) for words in around) or re.search(r"(?<![\w'])(?:missing|out|off|loose|coming|later|tomorrow|to go)(?![\w'])", around[1]):
+        return False
+    found.claims.append(claim(row, name, True, one.item(match.start()), at + 1, hedged=False))
+    return True
+
+
+def _naming(row: Row, one: Sketch) -> set[int]:
+    return {at for at in range(one.first, one.last) if row.items[at].concept in _NAMES or row.items[at].concept.startswith("K_")}
+
+
+_NAMES = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")
 
 
 def _of_any(drawn: tuple[Sketch, ...], place: int, language: Language) -> bool:
@@ -55,7 +168,7 @@ def _counted(row: Row, one: Sketch, of_any: bool, language: Language, found: Afa
             acts = one.acts_in(match.start(), match.end())
             acts = acts[-1:] if match.group().endswith("<u>") else acts
             before = one.words[: match.start()]
-            if len(acts) != 1 or of_any or "<" in before and not _of_the_same(one, acts[0], before) or _word(code, "holds_back").search(before):
+            if len(acts) != 1 or of_any or "<" in before and not _of_the_same(one, acts[0], before) or _word(code, "holds_back").search(before.replace("anything but", "far from")):
                 continue
             denials = list(_word(code, "nots").finditer(before))
             nots = len(denials)
@@ -97,5 +210,4 @@ def _not_a_bit(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
 
 def _spend(row: Row, one: Sketch, until: int, found: Afar) -> None:
     """Everything up to the act but what names a piece or measures something."""
-    naming = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")
-    found.spent.update(at for at in range(one.first, min(one.last, until + 2)) if row.items[at].concept not in naming and not row.items[at].concept.startswith("K_"))
+    found.spent.update(at for at in range(one.first, min(one.last, until + 2)) if row.items[at].concept not in _NAMES and not row.items[at].concept.startswith("K_"))
