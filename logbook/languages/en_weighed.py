@@ -47,7 +47,7 @@ ENGLISH_WEIGHED = Weighed(
         r"ain't no <[nbd]>|never (?:no|any) <[nbd]>",
     ),
     barely=(
-        r"(?:hardly|barely|scarcely|almost|nearly|all but|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
+        r"(?:hardly|barely|scarcely|almost|nearly|all but|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|(?<!a )half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
         r"not what (?:you'd|you would|i'd|i would|anybody'd|most people would) call (?:properly |really |well )?<[db]>",
         r"(?:nearly|almost|halfway|partway|part way|half way|most of the way|about|not|not quite) (?:done|finished|through|there)(?: with)? (?:the |my )?<[bdn]>",
         r"(?:in the middle of|in the midst of|midway through|partway through|halfway through|half through|working on|just starting on|just started on|started on|starting on) (?:the |my |with the |on the )?(?:<[bd]>|taping|stapling|rubbing)(?= it| them| down|$)",

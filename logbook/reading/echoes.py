@@ -167,6 +167,8 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     if _one(code, "their").search(words) and _one(code, "others").search(act.words):
         found.spent.update(range(one.first, one.last))  # "they'll tell you they taped it. They didn't": who did, is not said
         return
+    if not told and act.words.split("<")[0].split()[-1:] and act.words.split("<")[0].split()[-1] in language.afar.faulty:
+        return  # "checked for loose vanes, there are none"
     lacking = any(pattern.search(act.words) for pattern in _whole(code, "lacking"))
     if _one(code, "by_doing").search(words):
         left = any(pattern.search(act.words) for pattern in _left(code))
