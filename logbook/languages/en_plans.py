@@ -10,10 +10,12 @@ _LATER = r"(?:tomorrow|tonight|later|in the morning|after lunch|after break|next
 ENGLISH_PLANS = WholeTurns(
     plans=(
         _WHEN + r"(?:i'll|i will|i'm going to|i'm gonna|i am going to|gonna|going to|we'll|we will|we're going to|we're gonna) (?:just |also |then |probably )?(?:build|make|knock out|put together|whip up|whip out|fab|fabricate|bang out|crank out)\b(?! sure)",
+        r"(?:i'm|i am|we're|we are) (?:doing|building|making|starting|starting on)\b(?:(?!\b(?:and|so|but)\b).)*\b" + _LATER + "$",
         r"(?:go )?(?:put|stick|throw|slap) (?:the |some |those |that |more )?(?:tape|vanes|staples|mastic|tabs|cross tabs)\b(?:(?!\b(?:and|so|i'm|i'll|we|i)\b).)*\b" + _LATER + "$",
     ),
     orders=(
         r"before you (?:close|cover|hang|leave|start|build|wrap|button|finish|seal|head)\b(?!.*\b(?:i|we)\b)",
+        r"(?:(?:we|i|you|they) )?(?:still )?(?:need|needs|got|gotta|have|want) ?(?:to )?(?:order|buy|pick up|fetch|send for|send out for)\b",
         r"what (?:happens|would happen|if) (?:i|we|you|somebody|a guy)\b",
     ),
     leads=r"(?:(?:and|but|so|well|ok|okay|hey|oh|now|then|listen|look|alright|all right),? )*",

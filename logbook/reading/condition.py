@@ -36,7 +36,7 @@ def _tight(found: Found):
     if said.endswith((" was", " a")) and (behind[:1] == ["but"] or found.row.words(found.first, found.last).lower().endswith("fit")):
         return
     for item in reversed(found.row.items[max(0, found.first - 6) : found.first]):
-        if item.concept in ("TABS", "TAB_WORD", "VANES", "STAPLES"):
+        if item.concept in ("TABS", "TAB_WORD", "VANES", "STAPLES", "SCREWS"):  # "vanes are in and screwed tight"
             return
         if item.concept in ("COMMA", "STOP", "BUT"):
             break

@@ -277,6 +277,9 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             made.append(claim(row, "(nothing)", None, begin, at + 2 if at + 1 < clause.last and live(row, at + 1) == "WITH" else at + 1))
             break
         if concept in DENIED:
+            if at + 1 < clause.last and live(row, at + 1) == "TROUBLE":
+                made.append(claim(row, "(nothing)", None, begin, at + 2))  # "no tape trouble"
+                break
             if concept == "BENT" and not any(item.concept in ("TABS", "TAB_WORD", "K_COLLAR") for item in row.items):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "nothing's folded yet": the blanks, no tabs
                 break

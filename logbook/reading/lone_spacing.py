@@ -11,7 +11,7 @@ from logbook.reading.grammar import Row
 _STAPLES = ("STAPLED", "STAPLES", "STAPLE")
 _BETWEEN = frozenset(
     "DET IT BE HEDGE THINK FILLER THIS HAVE ALL EACH WORD ON IN OUT AROUND IN_PLACE GENERIC SIDE_WORD SIDES_ALL NUM EVERY APART SEATED TIGHT MOVE"
-    " COMMA THROUGH FLAP TO TURNING GOING_TO BOTH BACK DOWN UP STAPLES STAPLED".split()
+    " COMMA THROUGH FLAP TO LEG TURNING GOING_TO BOTH BACK DOWN UP STAPLES STAPLED".split()
 )  # what may stand between staples and their distance; a count of sides is a NUM
 _BEHIND = frozenset("LEG LONG WIDE HIGH BACK BY BOARD GAP TAPE CLOSURE MARK181 TABS THROAT ROUND SCREWS WASHERS K_HANGER OVER DAMAGE SIDE SIDE_WORD STAPLES STAPLE TAPED DEG".split())
 _FARTHEST = 7  # items
@@ -43,6 +43,8 @@ def _behind(row: Row, at: int, taken: set[int]) -> int | None:
             follows = row.items[place + 1].concept if place + 1 < len(row.items) else ""
             far = item.value.value > _LIKELY and row.items[place - 1].concept == "COMMA"
             return None if far or follows in _BEHIND else place
+        if item.concept == "FRAC" and item.value.value < _LEAST and row.items[min(place + 1, len(row.items) - 1)].concept == "LEG":
+            continue
         if item.concept not in _BETWEEN or (item.concept == "NUM" and row.items[min(place + 1, len(row.items) - 1)].concept not in ("SIDE_WORD", "COMMA")):
             return None
         if item.concept == "COMMA" and (place + 1 >= len(row.items) or row.items[place + 1].concept not in ("LEN", "HEDGE", "AROUND", "ON")):

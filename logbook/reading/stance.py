@@ -117,7 +117,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return DRAWING, clause.first + (0 if ends or not before else at), False
     if _voices(language.code) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items))) and _others_voice(row, clause, language):
         return OTHER, clause.first, True
-    if head == "OTHER" and not _called_to(row, clause, lead) and not _and_i(row, items, lead) and not _harmed(row, clause, items):
+    if head == "OTHER" and not _called_to(row, clause, lead) and not _and_i(row, items, lead) and not _harmed(row, clause, items) and not _the_things(row, clause, items, lead):
         return OTHER, clause.first, True
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(row, items, lead):
         return OTHER, clause.first, True
@@ -163,6 +163,19 @@ _SINCE = re.compile(r"(?:\w+ )?unless (?:somebody|someone|anybody|one of|a|the \
 def _only_since(row: Row, clause: Clause) -> bool:
     """ "Unless somebody's peeled it since, cap nine is taped": only what came after could make it otherwise."""
     return _SINCE.match(row.words(clause.first, clause.last).lower().replace("’", "'")) is not None
+
+
+_THINGS = ("STAPLES", "TABS", "SCREWS", "LEG")
+
+
+def _the_things(row: Row, clause: Clause, items, lead: int) -> bool:
+    """ "I stretched the staples, they came out three apart": they are the staples, not people."""
+    if row.text[items[lead].start : items[lead].end].lower() not in ("they", "they're", "they've"):
+        return False
+    before = [item.concept for item in row.items[max(0, clause.first - 7) : clause.first]]
+    if any(item.concept in ("NOT", "NO", "NOT_DONE") for item in items):
+        return False  # "the tabs, they never came"
+    return any(concept in _THINGS for concept in before) and not any(concept in ("STOP", "QUERY", "OTHER") for concept in before)
 
 
 def _harmed(row: Row, clause: Clause, items) -> bool:

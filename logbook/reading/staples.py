@@ -114,6 +114,10 @@ def _leg(found: Found):
         yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
         yield found.claim("stapled", True, group="w", weak=True)
         return
+    if found.last < len(found.row.items) and found.row.words(found.last, found.last + 1).lower() in ("between", "entre"):  # "staples, an inch and a half between them"
+        yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+        yield found.claim("stapled", True, group="w", weak=True)
+        return
     a_part = found.row.words(found.at("n"), found.at("n") + 2).lower().startswith(("half the", "half of"))  # "half the staples went through"
     if item.value.value <= 1.5 and not a_part:
         yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
@@ -159,6 +163,12 @@ def _tab_length(found: Found):
 def _clinch(found: Found):
     outward = found.item("to").concept in ("OUT", "OUTSIDE")
     yield found.claim("staple_clinch", "outward" if outward else "inward", group="w")
+
+
+def _clinched(found: Found):
+    """ "stapled outward": which way the legs go; "stapled in" says nothing of it."""
+    if found.row.words(found.at("to"), found.at("to") + 1).lower() in ("outward", "outwards", "inward", "inwards"):
+        yield from _clinch(found)
 
 
 _LEGS_GO = frozenset("folding folded fold folds curling curled curl pointing point going go goes facing face bending bend laying lay lie lying turning turn turned flaring hooked hooking headed heading came come rolled rolling spread".split())
@@ -257,6 +267,9 @@ FRAMES = (
     Frame("STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
     Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
+    Frame("STAPLED (?P<w>(?P<to>OUT|IN)) (?=ON|EVERY|SEP|$|LEN|AND|WITH)", _clinched),
+    Frame("LEG (?:FILL|WORD|MOVE|MOVE_IN|K_STRAIGHT|IN|AND){0,7} (?P<w>(?P<o>WORD) (?P<to>INSIDE|OUTSIDE))", _legs_go),
+    Frame("STAPLES (?:ME|HAVE|ONLY|FILL){0,4} (?P<w>MOVE (?P<n>LEN|FRAC) HIGH)", _length("staple_leg", most=Fraction(3, 2))),
     Frame("(?:STAPLED|STAPLES) (?:FILL|COMMA|WITH|AND|EVERY|LEN|NUM|OF|FRAC){0,7} (?P<w>LEG (?:FILL|CLINCHED|MOVE_OUT){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?:STAPLE|STAPLES) (?P<w>LEG (?:FILL|I|WORD){0,3} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|LEVEL|SHOWS|DAMAGE|UNDONE|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
     Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL){0,2} (?P<to>OUTSIDE|INSIDE))", _legs_go),
