@@ -26,6 +26,8 @@ def lone_spacings(row: Row, taken: set[int]) -> list[Claim]:
         if item.concept in _STAPLES and not row.is_blank(at):
             length = _behind(row, at, taken)
             made += _spacing(row, at, length, at) if length is not None else []
+        if item.concept == "APART" and not row.is_blank(at):
+            made += _stand_apart(row, at)
         if item.concept == "EVERY" and at + 1 < len(row.items) and not row.is_blank(at):
             made += _spaced(row, at, taken)
     return made
@@ -50,6 +52,16 @@ def _behind(row: Row, at: int, taken: set[int]) -> int | None:
         if item.concept == "COMMA" and (place + 1 >= len(row.items) or row.items[place + 1].concept not in ("LEN", "HEDGE", "AROUND", "ON")):
             return None
     return None
+
+
+def _stand_apart(row: Row, at: int) -> list[Claim]:
+    """ "the staples, they came out three apart": staples that stand apart are in."""
+    first = max(0, at - _FARTHEST - 2)
+    concepts = [item.concept for item in row.items[first:at]]
+    if "STAPLES" not in concepts or {"STOP", "QUERY", "NOT", "NO", "WILL", "GOING_TO", "PENDING", "SAYS", "DRAWING"} & set(concepts):
+        return []
+    noun = first + len(concepts) - 1 - concepts[::-1].index("STAPLES")
+    return [claim(row, "stapled", True, noun, noun + 1, weak=True)] if not row.is_blank(noun) else []
 
 
 def _spaced(row: Row, at: int, taken: set[int]) -> list[Claim]:
