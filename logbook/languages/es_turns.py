@@ -35,6 +35,7 @@ SPANISH_TURNS = Turns(
         (r"no (?:me |le |nos |se )?(?:queria |quieren? |quiso )?(?:peg(?:a|an|o|aron|ar)|agarr(?:a|an|o|aron|ar)|prend(?:e|en|io|ieron)|aguant(?:a|an|o|aron)|qued(?:a|an|o|aron) (?:bien )?(?:pegad|firme|fij)\w*|entr(?:a|an|o|aron)|asient(?:a|an)|asent(?:o|aron))(?: bien| parej\w)?", ()),
     ),
     missed=(
+        rf"(?:por|en|de) (?:el |la |los |las )?{_SPOT}(?: de (?:arriba|abajo|atras|adelante))? (?:ya |todavia )?no (?:la |lo |le |se |me )*(?:alcance|alcanzo|alcanzamos|pude|pudimos|llegue|llego|pudo|cupo|dio|dejo)\b",
         rf"(?:por|en|de|del|al|a) (?:(?:la|el|las|los|un|una|parte|lado) |de )*{_SPOT}(?: de (?:(?:la|el|los|las) )?(?:arriba|abajo|atras|adelante|derecha|izquierda|lado))? (?:todavia |aun |ya )?no$",
         rf"(?:la|el|lo|las|los) (?:de )?(?:la |el )?{_SPOT}(?: de (?:arriba|abajo|atras))? no (?:la |lo |le |las |los )?(?:alcance|alcanzo|pude|llegue|encinte|engrape|talle|hice|toque|grape)\b",
         rf"(?:se me (?:paso|pasaron|fue|fueron|olvido|olvidaron)|me salte|no (?:le |lo |la )?(?:alcance(?: a)?|llegue(?: a)?|pude|alcanzo|alcanzamos|pudimos)(?: (?:llegar|encintar|engrapar|tallar|cubrir|doblar|meter|tapar|grapar|poner|alcanzar|hacer)\w*)?(?: a| hasta)?|me brinque|deje (?:sin|de)|(?:deje|dejamos) (?:fuera)?)"
@@ -47,6 +48,7 @@ SPANISH_TURNS = Turns(
         r"no (?:me |nos )?alcanzo(?: la cinta| el teip| la)? (?:para|en|a|por)\b",
     ),
     extents=(
+        r"por encimita|a la ligera|de pasad(?:it)?a|tantito|poquito|no mucho|no muy bien|no tan bien|no del todo|a como (?:pude|se pudo)|mas o menos|medio nomas",
         r"(?:(?:nomas|solo|solamente|nada mas|como) )?(?:un|una|dos|tres|cuatro|unas|algunas|la mitad|varias|unas cuantas)(?: de)?(?: las| los)? (?:lenguetas?|pestañas?|tabs|aletas|grapas)",
         r"(?:la )?(?:mitad|mayor parte|mayoria)\b|(?:una |la otra )?(?:mitad|parte)(?: nomas| nada mas)?$|en parte|por partes|a medias|hasta (?:la mitad|el medio|donde)",
         r"(?:hasta )?(?:donde|lo que|todo lo que|adonde|lo mas que) (?:pude|pudimos|alcance|alcanzamos|se pudo|se alcanzo|llegue|alcanzo)",
@@ -87,7 +89,7 @@ SPANISH_TURNS = Turns(
         r"(?:{who} )?(?:pero )?(?:no|tampoco)(?: (?:lo )?(?:esta|estan|quedo|quedaron|va|van|era|fue)| (?:la|las|lo|los) (?:tiene|tienen|trae|lleva|puse|hice)| tiene| trae| lleva| hay| es cierto| es verdad| del todo| todavia| aun| completamente)+(?: (?:todavia|aun|nada|ningun[oa]?|del todo|bien|complet[oa]))*|{who} (?:no|tampoco)",
         r"(?:{who} )?(?:todavia|aun) no(?: (?:esta|estan|lo esta|la tiene|las tiene))?|(?:va|quedo|se fue|esta) sin (?:nada|ell[oa]s?)",
     ),
-    leads=r"(?:pero |y |que |bueno |pues |ah |ay |espera |si |no |ahora |ya |luego |entonces |perdon |en realidad |la verdad |resulta que |nomas |solo |nada mas |aunque )*",
+    leads=r"(?:pero |y |hoy |ahorita |que |bueno |pues |ah |ay |espera |si |no |ahora |ya |luego |entonces |perdon |en realidad |la verdad |resulta que |nomas |solo |nada mas |aunque )*",
     waiting=((r"cinta|teip|encintado|encintada", "taped"), (r"grapas|engrapado|grapa", "stapled"), (r"aletas", "vanes"), (r"tallada|tallado|frotada", "rubbed_down"), (r"tabs|pestañas|tiras", "cross_tabs")),
     waits=(
         r"(?:la |el |las |lo de la |lo del |lo de las )?(?:{act}) (?:va |van |viene |vienen |es |queda |quedan |se queda |para |sera |seria )?(?:al rato|despues|luego|mañana|para mañana|al ultimo|pendientes?|para al rato|para despues|para luego|mas tarde|otro dia|el lunes|para el lunes|al final|en la tarde|hasta mañana)(?: nomas)?",

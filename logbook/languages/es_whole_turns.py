@@ -48,6 +48,7 @@ _UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otr
 _COULD = r"(?:alcance|alcanzamos|pude|pudimos|llegue|llegamos|logre|logramos|quise|hubo chance de|me dio tiempo de|dio tiempo de|nos dio tiempo de)"
 _DO = r"(?:hacer|poner|meter|echar|dar|aplicar|pasar|usar|instalar|colocar)(?:le|les|la|lo|las|los|sela|selo|selas|selos)?"
 _DENIED = (
+    r"{acts} ?[✗✘❌☒]",
     r"{acts},? (?:andamos|ando|estamos|quedo|quedamos|va|esta) en (?:ceros?|blanco)",
     # "no le pasé trapo", "no le alcancé a dar su tallada"
     rf"\b(?:no|nunca|jamas|tampoco|ni) {_CL}{_PUT} (?:ningun[oa]?s? |ni un[oa]? |un[oa]? |la |el )?{{any}}",
@@ -67,12 +68,12 @@ _DENIED = (
     rf"\bno {_CL}(?:{_PUT}|{_HAS}|{_SKIPPED}) ni (?:un[oa]? |un[oa]? sol[oa] |el |la |las |los )?{{acts}}",
     r"(?:cero|nada de) {acts}(?! de | y medi)",
     # "me brinqué la engrapada", "las staples me las ahorré", "se me fue el tallado"
-    rf"(?<!no )(?:me|nos) (?:l[oa]s? )?{_SKIPPED} {{acts}}",
-    r"(?<!no )\b(?:omiti|omitimos|deje fuera|dejamos fuera|pase por alto|pasamos por alto|deje de lado) {acts}",
+    rf"(?<!\bno )(?:me|nos) (?:l[oa]s? )?{_SKIPPED} {{acts}}",
+    r"(?<!\bno )\b(?:omiti|omitimos|deje fuera|dejamos fuera|pase por alto|pasamos por alto|deje de lado) {acts}",
     rf"{{acts}},? (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?{_SKIPPED}",
     r"{acts},? (?:la|lo|las|los) (?:omiti|omitimos|deje fuera|dejamos fuera|deje de lado|perdone|pase por alto|saque otra vez)",
     rf"{{acts}},? se (?:me|nos|le) {_SLIPPED}{_ENDS}",
-    rf"(?<!no )se (?:me|nos|le) {_SLIPPED} (?:hacer |dar |poner |meter |pasar |hacerle |darle |ponerle |meterle |pasarle )?{{acts}}(?! (?:a |al )(?:suelo|piso))",
+    rf"(?<!\bno )se (?:me|nos|le) {_SLIPPED} (?:hacer |dar |poner |meter |pasar |hacerle |darle |ponerle |meterle |pasarle )?{{acts}}(?! (?:a |al )(?:suelo|piso))",
     # "el tallado lo dejé sin hacer", "las vanes se quedaron en la troca"
     rf"{{acts}},? {_CL}{_LEFT} sin {_TO_DO}",
     rf"(?:deje|dejamos|quedo|quedaron|dejo) sin {_TO_DO} {{acts}}",
@@ -81,6 +82,8 @@ _DENIED = (
     r"(?:sin rastro de|pelon de|pelona de|pelones de|encuerad[oa] de|huerfan[oa] de|ayun[oa] de|limpi[oa] de|se fue sin|se quedo sin|quedo sin|va sin|anda sin|esta sin|salio sin|lo deje sin|la deje sin|le hace falta toda(?: la)?) {acts}(?! (?:tallar|frotar|doblar|apretar|pegar|recortar|planchar|alisar|sobar|asentar|de mas|en|por))",
 )
 _STILL_TO_DO = (
+    rf"{{acts}},? (?:(?:ya|estan|esta|van|vienen|quedaron|andan) )*(?:pedid[oa]s?|encargad[oa]s?|ordenad[oa]s?|en camino|de camino|por llegar)\b",
+    rf"{{acts}},? {_SOFT}no {_CL}(?:llegan?|han llegado|ha llegado|aparecen?|han traido|han surtido)\b",
     rf"{{acts}},? {_CL}(?:debo|debemos|quede a deber|quedamos a deber)\b",
     r"(?:quede|quedamos|quedo) (?:a deber|debiendo)(?:le|les)? {acts}",
     r"(?:le |les )?(?:debo|debemos) {acts}",
@@ -89,14 +92,18 @@ _STILL_TO_DO = (
     rf"{{acts}},? {_CL}{_LEFT} (?:pendientes?|por {_TO_DO}|para {_UNTIL}){_NONE}",
     rf"{{acts}},?:? (?:todavia no|aun no|hasta {_UNTIL}|pendientes?){_ENDS}",
     rf"(?:todavia|aun) no {_CL}(?:he|hemos|ha) {_PP} {{acts}}",
-    rf"no {_CL}(?:he|hemos) {_PP} {{acts}}",
+    rf"\bno {_CL}(?:he|hemos) {_PP} {{acts}}",
     rf"(?:deje|dejamos|quedo|quedaron) (?:pendientes?|para {_UNTIL}) {{acts}}",
 )
 _DONE = (
+    r"{acts} ?[✓✔✅☑]",
+    r"\bno (?:le|les|me|nos) falt(?:a|an|o|aron)(?: nada| ningun[oa])?,? (?:ni )?{acts}",
+    r"\bno hay (?:ningun[oa] |ni un[oa] )?{acts} que no",
+    rf"{{acts}},? no se {_CL}(?:despega|cae|suelta|levanta|mueve|zafa|sale|quita|afloja|pela)n?\b(?: (?:ni|por|para|con)\b[^,.;]*)?",
     rf"{{acts}},? (?:ya )?(?:me |nos |le |se )?(?:quedo|quedaron|esta|estan|salio)(?: ya)?(?: (?:bien|list[oa]s?|hech[oa]s?|al (?:puro )?(?:cien|centavo|tiro)|perfect[oa]s?|complet[oa]s?|de lujo|chido)|(?<=ya quedo)|(?<=ya quedaron)|(?<=ya esta)|(?<=ya estan)){_ALONE}",
     rf"{{acts}},? (?:ya|si|ahi si|esas si|esos si|eso si|tambien|todas?|todos?) {_CL}(?:{_PUT}|{_HAS})",
-    rf"(?<!no )(?<!ni )(?:si|ya|tambien) {_CL}(?:{_PUT}|{_HAS}) {{acts}}",
-    rf"no (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{_SKIPPED}|{_SLIPPED}) {{acts}}",
+    rf"(?<!\bno )(?<!ni )(?:si|ya|tambien) {_CL}(?:{_PUT}|{_HAS}) {{acts}}",
+    rf"\bno (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{_SKIPPED}|{_SLIPPED}) {{acts}}",
     rf"(?:{_PUT}) {{acts}} que (?:le |me |nos |todavia |aun )*(?:falt(?:aba|aban|o|aron)|tenia pendiente|estaba pendiente|habia quedado pendiente|quedaba)",
     rf"{{acts}},? no (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{_SKIPPED}|{_SLIPPED}){_ENDS}",
 )
@@ -104,7 +111,7 @@ _DONE = (
 _BEARS = (
     r"\b(?:a |con |va |es |lleva )*pur[oa]s? {acts}(?= *(?:$|[,;:.]| y | sin))",
     r"(?:^|(?<=[,;:] ))(?:y |ya )?(?:va |quedo |queda |cerrad[oa] |sellad[oa] )?con {acts}(?= *(?:$|[,;:.]| y (?:sin|todo|ya|bien|frot|tall)| pero | bien| cada))",
-    r"(?<!no )(?<!ni )(?<!nunca )(?<!se )(?:le |les |ya |lo |la |se le )*(?:trae|lleva|tiene|puse|pusimos|meti|metimos|eche|echamos|di|dimos|va con|quedo con|cerre con|cerrad[oa] con|cerrad[oa] a puro|cerrad[oa] a pura) {acts}(?! (?:de|que|en (?:un|dos|tres|solo)|nomas|solo|mal|suelt|floj|despeg|levant|a medias|hasta|por (?:un|dos|tres|fuera)|encima|arriba|ahi|provisional|para))",
+    r"(?<!\bno )(?<!ni )(?<!nunca )(?<!se )(?:le |les |ya |lo |la |se le )*(?:trae|lleva|tiene|puse|pusimos|meti|metimos|eche|echamos|di|dimos|va con|quedo con|cerre con|cerrad[oa] con|cerrad[oa] a puro|cerrad[oa] a pura) {acts}(?! (?:de|que|en (?:un|dos|tres|solo)|nomas|solo|mal|suelt|floj|despeg|levant|a medias|hasta|por (?:un|dos|tres|fuera)|encima|arriba|ahi|provisional|para))",
 )
 _TOO = (rf"{{acts}},? (?:tambien|igual(?:mente)?){_ENDS}",)
 _OWN_WORDS = (  # the thing alone between two commas: "grapas cada 2, tape."
@@ -143,12 +150,12 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:limpi|sacud|trap|sec|desempolv|sopl)", r"(?:sin|ni(?: siquiera)?) (?:haber(?:l[oa])? )?(?:limpi|sacud|trape|sec|desempolv|sopl)(?:arl[oa]s?|arle|irl[oa]|irle|ir|ar|ad[oa]|e|ido)(?: (?:la|el|lo|primero|antes|bien|ni nada))*(?: (?:superficie|foil|polvo|forro|cara|papel))?", (("surface_clean", False),), unless=r"no (?:\w+ ){0,3}sin"),
     Turn(rf"\b{_SKIN}\b", rf"{_STUCK} (?:asi |toda |todo |medio |bien )*{_SOILED} (?:la |el |toda la |todo el )?{_SKIN}", (("surface_clean", False), ("taped", True))),
     # what was left at the cut
-    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:(?:ahi|alli|asi|no|la|lo|le|se|me|todavia|ya|todo|toda) )*(?:(?<!no )deje|dejamos|quedo|sigue ahi|esta ahi|dejo)\b(?: (?:ahi|alli|puest[oa]|asi|sin \w+))*", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*dej"),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:(?:ahi|alli|asi|no|la|lo|le|se|me|todavia|ya|todo|toda) )*(?:(?<!\bno )deje|dejamos|quedo|sigue ahi|esta ahi|dejo)\b(?: (?:ahi|alli|puest[oa]|asi|sin \w+))*", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*dej"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:le |se le |ahi le |les )?(?:deje|dejamos|quedo) (?:ahi |alli |puest[oa] |tod[oa] )*{_REST}", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*(?:dej|qued)|\bsin (?!recort|quit|cort|rebaj|limpi)"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY} {_REST}", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY}\b", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\bsin (?:recort|quit|cort|rebaj|rasur|emparej|trime)ar(?:le|l[oa])? {_REST}", (("trimmed", False),)),
-    Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"(?<!no )(?<!sin )\b(?:le |ya |se le |la |lo )*{_CUT_AWAY} {_REST}", (("trimmed", True),), unless=r"\b(?:no|sin|ni) (?:le |se |la |lo |les )*(?:recort|quit|cort|rebaj)"),
+    Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"(?<!\bno )(?<!sin )\b(?:le |ya |se le |la |lo )*{_CUT_AWAY} {_REST}", (("trimmed", True),), unless=r"\b(?:no|sin|ni) (?:le |se |la |lo |les )*(?:recort|quit|cort|rebaj)"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:ya |si |tambien )*(?:(?:se |le |me )*(?:la|lo) ){_CUT_AWAY}\b", (("trimmed", True),), unless=r"\b(?:no|ni|nunca|tampoco|sin)\b"),
     Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"\bno (?:le )?dej(?:e|amos|o) (?:nada de )?{_REST}", (("trimmed", True),)),
     Turn(r"\btrim\b", r"\btrim (?:ok|listo|hecho|done|bien|si)\b", (("trimmed", True),)),
@@ -201,12 +208,16 @@ _PLANS = (
     r"(?:mañana|pasado mañana|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|la (?:otra|proxima|siguiente) semana|manana)(?: ya| si| temprano| en la mañana| a primera hora| nos| me| le| les| dios mediante| vamos a| voy a)* (?:cambi[ao]|us[ao]|usam|empez|empie|arranc|segu|sig[uo]|trabaj|toc|vien|lleg|tra[ie]|comenz|arm[ao]|cort[ao]|mov|pas[ao]|entr|(?:usar|cambiar|empezar|seguir|trabajar|arrancar|armar|cortar)\\b)\w*.*",
     r"(?:ocupo|necesito|ocupamos|necesitamos|hace falta|quiero|urge|me urge|me urgen|urgen) (?:que (?:me|nos|le|les|alguien)?|(?:como )?(?:un|dos|tres|cuatro|cinco|mas|otr[oa]s?|unos|unas) (?:mas )?(?:rollos?|cajas?|paquetes?|botes?|cubetas?|cartuchos?)).*",
 )
+_ASKED = r"(?:pide|piden|pedia|pidio|marca|marcaba|quiere|quieren|queria|ordena|manda|(?:plano|dibujo|spec|especificacion|diseño)(?: \w+)? (?:lleva|llevaba|trae|dice|decia))"
+_ASKED_NOT = (rf"{_ASKED} {{acts}},? (?:y|pero|mas) (?:yo |la verdad |ahi )*(?:no|nunca) {_CL}{_PUT}",)
+_ASKED_DONE = (rf"{_ASKED} {{acts}},? (?:y|pero|asi que) (?:yo |ya |si |tambien )*{_CL}{_PUT}{_ALONE}",)
 _OTHERS = (
+    r"(?:ya )?(?:la|lo|las|los|le) \w+(?:aron|ieron|io|o) (?:los de|los del|el de|la de|los otros|el otro|mi (?:compañero|compa|ayudante|primo|hermano)|el (?:compa|chalan|ayudante)|la otra cuadrilla|otra gente|otros)\b.*",
     r"(?:la|el|las|los|esa|ese) (?:pieza |otra |otro |recta |tramo |codo |tapa )?(?:de al lado|de junto|de enseguida|vecin[oa]|que (?:hicieron|hizo|armaron|armo|dejaron|dejo|montaron|monto|sacaron|puso|pusieron|trajeron) (?:los|las|el|la|otr\w+|ell[oa]s|mi|don|ayer)).*",
 )
 
 SPANISH_WHOLE_TURNS = WholeTurns(
-    cue=r"\b(?:no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
+    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
     nouns=NOUNS,
     deeds=DEEDS,
     before=r"(?:(?:el|la|los|las|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",
@@ -215,6 +226,10 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     done=_DONE,
     bears=(*_BEARS, *_TOO),
     alone=_OWN_WORDS,
+    asked_not=_ASKED_NOT,
+    asked_done=_ASKED_DONE,
+    instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
+    faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
     facts=_FACTS,
     plans=_PLANS,
     others=_OTHERS,

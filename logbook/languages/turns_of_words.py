@@ -36,6 +36,10 @@ class WholeTurns:
     done: tuple[str, ...] = ()
     bears: tuple[str, ...] = ()  # done where nothing else is said of it
     alone: tuple[str, ...] = ()  # the same, a noun between commas
+    asked_not: tuple[str, ...] = ()  # what a drawing or another asks for, and he did or did not do
+    asked_done: tuple[str, ...] = ()
+    instead: str = ""  # before a noun: it was not used, and nothing is said of it
+    faulty: str = ""  # behind a noun: it is the fault that there is none of
     facts: tuple[Turn, ...] = ()
     plans: tuple[str, ...] = ()  # from the start of a clause: states nothing
     others: tuple[str, ...] = ()

@@ -219,7 +219,7 @@ _WIDE = frozenset(("nobody", "no one", "noone", "nobody's", "nobody has", "no on
 _DOUBTING = ("doubt", "think", "believe", "say", "swear", "dudo", "creo", "pienso")
 
 
-_NONE = re.compile(r"(?:no (?:hay|deje|dejo|dejamos|me quedo|nos quedo|quedo|queda|existe|tiene|encuentras?)|nunca (?:lo |la |le )?(?:dejo|deje)|nada|ningun[oa]?|ni un[oa]?|nadie)\b")
+_NONE = re.compile(r"(?:no (?:la |lo |las |los |le |me |se )*(?:hay|deje|dejo|dejamos|me quedo|nos quedo|quedo|queda|existe|tiene|encuentras?)|nunca (?:lo |la |le )?(?:dejo|deje)|nada|ningun[oa]?|ni un[oa]?|nadie)\b")
 
 
 def _none_is_not(row: Row, clause: Clause, begin: int) -> Claim | None:
@@ -291,7 +291,7 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "the delivery never showed"
                 break
             lost = row.words(at + 1, at + 2).lower().split()[-1] if at + 1 < clause.last else ""
-            if lost in ("missing", "loose", "out", "short", "peeling", "lifting", "suelta", "faltante", "skipped", "missed"):
+            if lost in ("missing", "loose", "out", "short", "peeling", "lifting", "suelta", "chueca", "chuecas", "suelto", "sueltas", "floja", "flojas", "despegada", "levantada", "botada", "salida", "parada", "rota", "rotas", "mal", "torcida", "faltante", "skipped", "missed"):
                 whole = concept in ("STAPLES", "STAPLE", "VANES", "TABS") and lost in ("missing", "skipped", "missed")
                 made.append(claim(row, DENIED[concept][0] if whole else "(nothing)", True if whole else None, begin, at + 2))  # "not one staple missing"
                 break

@@ -254,6 +254,19 @@ def _of_the_one(row: Row, one: Claim, mates: list[int]) -> list[int]:
     return [mates[which]] if told and which < len(mates) else mates
 
 
+_OF_TWO = re.compile(r"^(?:y |and |pero |but )?(?:the|el|la|al|a la) (first|second|third|primer[oa]|segund[oa]|tercer[oa])(?: one)?\b")
+
+
+def _of_these(row: Row, one: Claim, made: list[Draft], holder: int) -> int:
+    """ "Recta 4 y recta 5, la primera encintada, la segunda no": of the piece named first."""
+    start = one.first
+    while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY", "COMMA"):
+        start -= 1
+    told = _OF_TWO.match(row.text[row.items[start].start : row.items[one.last - 1].end].lower())
+    marked = [place for place, draft in enumerate(made) if draft.mark is not None]
+    return marked[_WHICH[told.group(1)]] if told and len(marked) > _WHICH[told.group(1)] and len(marked) > 1 else holder
+
+
 def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim], directed: dict[int, str]) -> None:
     """Every claim to the entry whose stretch of words it stands in; "both of them" to all so far."""
     batches = Counter(begin for begin, _ in regions)
@@ -270,7 +283,7 @@ def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim]
         elif batches[begin] > 1:
             mates = [index for other, index in regions[max(0, at - batches[begin]) : at + 1] if other == begin]
         else:
-            mates = [holder]
+            mates = [_of_these(row, one, made, holder)]
         for place in _of_the_one(row, one, mates) if len(mates) > 1 else mates:
             if len(mates) > 1 and made[place].kind is not None and not kept_for(made[place].kind.value, one.name):
                 continue

@@ -94,6 +94,7 @@ def _compiled(code: str, member: str) -> _Patterns:
     nouns = "|".join(words for _, words in told.nouns)
     listed = rf"(?P<acts>{one}(?:(?:,? (?:y|e|ni|o|u|y tambien|ni tampoco|mas) |, ){one})*)"
     deeds = "|".join(words for _, words in told.deeds)
+    faulty = rf"(?! (?:{told.faulty}))" if member == "denied" else ""
     anything = rf"(?P<acts>{told.before}\b(?:{nouns}|{deeds})\b(?:(?: (?:y|e|ni|o|ni tampoco) ){told.before}\b(?:{nouns}|{deeds})\b)*)"
     of_deeds = rf"(?P<acts>\b(?:{deeds})\b)"
     behind, ahead = [], []
@@ -102,7 +103,7 @@ def _compiled(code: str, member: str) -> _Patterns:
         place = next(one for one in ("{acts}", "{any}", "{deeds}") if one in pattern)
         before, _, after = pattern.partition(place)
         if before:
-            ahead.append((re.compile(before), re.compile(before + {"{acts}": listed, "{any}": anything, "{deeds}": of_deeds}[place] + after)))
+            ahead.append((re.compile(before), re.compile(before + {"{acts}": listed, "{any}": anything, "{deeds}": of_deeds}[place] + faulty + after)))
         else:
             behind.append(after)
     return _Patterns(re.compile("|".join(behind) or "(?!)"), tuple(ahead))
@@ -160,8 +161,8 @@ def whose(row: Row, cut, language: Language) -> dict[int, str]:
     return found
 
 
-def whole_turns(row: Row, own: Row, language: Language) -> tuple[list[Claim], set[int]]:
-    """The claims that whole turns of words make, and the items that these have used up."""
+def whole_turns(row: Row, own: Row, asked: Row, language: Language) -> tuple[list[Claim], set[int]]:
+    """The claims that whole turns of words make, and the items that these have used up. `asked` is `own` with what drawings and others ask for."""
     made: list[Claim] = []
     spent: set[int] = set()
     if not language.whole_turns.nouns:
@@ -175,6 +176,10 @@ def whole_turns(row: Row, own: Row, language: Language) -> tuple[list[Claim], se
             for member, value, opens in (("done", True, False), ("open", False, True), ("denied", False, False)):
                 for span, nouns in _found(sentence, language.code, member):
                     _acts(row, own, sentence, span, nouns, value, opens, language, made, spent, taken)
+            for member, value in (("asked_not", False), ("asked_done", True)):
+                for span, nouns in _found(sentence, language.code, member):
+                    _acts(row, asked, sentence, span, nouns, value, False, language, made, spent, taken)
+        _instead(row, own, sentence, language, spent, taken)
         _bears(row, own, sentence, language, made, taken)
         _unsettled(row, own, sentence, language, spent, taken)
     return made, spent
@@ -221,10 +226,13 @@ def _named(words: str, language: Language) -> list[str]:
 
 def _bears(row: Row, own: Row, sentence: _Sentence, language: Language, made: list[Claim], taken) -> None:
     """ "trae sus aletas y sus grapas", "grapas cada 2, tape.": weakly, so that whatever else is said of it goes before."""
-    concepts = {item.concept for item in row.items[sentence.first : sentence.last]}
     named = any(item.concept.startswith("K_") or item.concept in _NAMES_A_PIECE for item in row.items)
-    for (start, end), nouns in (*_found(sentence, language.code, "bears"), *(_alone(sentence, language.code) if named and not concepts & _STATES_NOTHING else ())):
+    for (start, end), nouns in (*_found(sentence, language.code, "bears"), *(_alone(sentence, language.code) if named else ())):
         begin = sentence.words.index(nouns, start)
+        until = re.search(r"[,;]|$", sentence.words[end:]).start() + end
+        concepts = {item.concept for item in row.items[sentence.first : sentence.items(row, begin, max(until, begin + 1))[1]]}
+        if start == begin and concepts & _STATES_NOTHING:
+            continue
         items = _free(own, sentence, (begin, begin + len(nouns)), row, taken)
         if items is None or _NOT.search(sentence.words[:start]) or _NOT.search(sentence.words[:begin]):
             continue
@@ -232,6 +240,15 @@ def _bears(row: Row, own: Row, sentence: _Sentence, language: Language, made: li
             mends = name == "taped" and any(c in concepts for c in _MENDS)
             if name in ("stapled", "taped", "vanes") and not mends:
                 made.append(claim(row, name, True, *items, weak=True, hedged=False))
+
+
+def _instead(row: Row, own: Row, sentence: _Sentence, language: Language, spent: set[int], taken) -> None:
+    """ "En lugar de aletas le hice garganta": the thing that was not used states nothing."""
+    for match in re.finditer(language.whole_turns.instead, sentence.words):
+        topic = _topic(language.code).match(sentence.words, match.end())
+        if topic is not None and (items := _free(own, sentence, (match.start(), topic.end()), row, taken)) is not None:
+            taken.append((match.start(), topic.end()))
+            spent.update(range(*items))
 
 
 def _unsettled(row: Row, own: Row, sentence: _Sentence, language: Language, spent: set[int], taken) -> None:
