@@ -82,7 +82,7 @@ _DENIED = (
     r"(?:sin rastro de|pelon de|pelona de|pelones de|encuerad[oa] de|huerfan[oa] de|ayun[oa] de|limpi[oa] de|se fue sin|se quedo sin|quedo sin|va sin|anda sin|esta sin|salio sin|lo deje sin|la deje sin|le hace falta toda(?: la)?) {acts}(?! (?:tallar|frotar|doblar|apretar|pegar|recortar|planchar|alisar|sobar|asentar|de mas|en|por))",
 )
 _STILL_TO_DO = (
-    rf"{{acts}},? (?:(?:ya|estan|esta|van|vienen|quedaron|andan) )*(?:pedid[oa]s?|encargad[oa]s?|ordenad[oa]s?|en camino|de camino|por llegar)\b",
+    r"{acts},? (?:(?:ya|estan|esta|van|vienen|quedaron|andan) )*(?:pedid[oa]s?|encargad[oa]s?|ordenad[oa]s?|en camino|de camino|por llegar)\b",
     rf"{{acts}},? {_SOFT}no {_CL}(?:llegan?|han llegado|ha llegado|aparecen?|han traido|han surtido)\b",
     rf"{{acts}},? {_CL}(?:debo|debemos|quede a deber|quedamos a deber)\b",
     r"(?:quede|quedamos|quedo) (?:a deber|debiendo)(?:le|les)? {acts}",
