@@ -16,6 +16,7 @@ _LABELS = (
     "NUMBER", "FITTING", "RUN", "LENGTH", "LONG", "SIZE_WORD", "INLET", "OUTLET", "BRANCH_WORD", "STAPLES", "STAPLED", "TAPE", "TAPED", "SEALED", "CLOSING", "BOARD", "STATIC", "THROAT",
     "K_TEE", "K_ELBOW", "K_STRAIGHT", "K_TRANSITION", "K_OFFSET", "K_WYE", "K_BRANCH", "K_COLLAR", "K_END_CAP", "K_PLENUM", "ROUND", "EVERY", "APART", "LEG", "IN", "OUT", "OFFSETS", "AIRFLOW", "GAP",
 )  # fmt: skip
+_LOOKED_AT = frozenset(("NUMBER", "WORD", "NUM", "COMMA", "SIGN", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "FITTING", "LAID"))
 _VALUES = ("NUM", "LEN", "FRAC", "MARKED", "LETTER", "MARK181", "CLOSURE", "C_MASTIC", "CFM", "INWG", "DEG", "TEMP_F", "FT2")
 _COLONS = (":", "=")
 _NAMES = ("NUM", "MARKED", "LETTER")
@@ -30,6 +31,10 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
     at = 0
     while at < len(items):
         item = items[at]
+        if item.concept not in _LOOKED_AT and not (item.concept == "K_STRAIGHT" and item.read_as is not None):
+            done.append(item)
+            at += 1
+            continue
         joint = _joint(items, at, text, forms)
         if joint is not None:
             done.append(replace(item, concept="NUMBER", value=None))
@@ -59,6 +64,8 @@ def _is_colon(item: Item, text: str) -> bool:
 
 def _joint(items, at: int, text: str, forms: Forms) -> int | None:
     """Where the number begins behind "the tag reads", "mark's", "its number is"; None where no label tells one."""
+    if items[at].concept in ("NUM", "COMMA"):
+        return None
     said = text[items[at].start : items[at].end].lower().replace("’", "'")
     word, _, rest = said.partition("'")
     if word not in forms.tags or (rest and rest != "s"):
@@ -74,6 +81,8 @@ def _joint(items, at: int, text: str, forms: Forms) -> int | None:
 
 def _turns(items, at: int, text: str, forms: Forms) -> tuple[tuple[Item, Item], int] | None:
     """ "Two nineties, seven and eight": elbows, and how far they turn."""
+    if items[at].concept == "NUM" and (items[at].value.value not in (90, 45, 40) or concept_at(items, at + 1) not in ("WORD", "LETTER")):
+        return None
     for end in (at + 2, at + 1):
         if end > len(items) or items[at].concept not in ("NUM", "WORD"):
             continue
