@@ -48,7 +48,8 @@ def _worked_on(row: Row, match, ats: list[int]) -> bool:
 SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
-    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k"))),
+    (r"(?P<k>KIND) NUMBER? (?P<list>LETTER (?:COMMA LETTER)* COMMA? AND LETTER) (?=SEP|$|BE|ON|RUN|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
+    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND) (?:FILLER|THIS|TIMES|DET|ON|RUN|NUM|WORD|LATER|HUNG|COUNTED){{0,5}} COMMA {_LIST} (?=SEP|$)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET){{0,3}} {_LIST} (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HUNG|STAPLED|TAPED|NOT|BOTH))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){{0,3}} {_RANGE} (?=COMMA? (?:FILL|BOTH){{0,2}} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))", None),
@@ -69,7 +70,7 @@ def batches(row: Row, taken: set[int], language: Language) -> Iterator[tuple[re.
     for pattern, fits in SAID_OF_SEVERAL:
         for match in row.find(pattern):
             if "list" in match.re.groupindex:
-                ats = [at for at in range(*match.span("list")) if row.items[at].concept in ("NUM", "MARKED")]
+                ats = [at for at in range(*match.span("list")) if row.items[at].concept in ("NUM", "MARKED", "LETTER")]
                 if (fits is None or fits(row, match, ats)) and not taken.intersection(ats):
                     yield match, tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)
             elif not taken.intersection(range(*match.span("a"))) and (fits is None or fits(row, match, [])):

@@ -20,11 +20,15 @@ def corrected(items, text: str = ""):
             done.append(item)  # "hold on, one's ten by twelve": the piece
             continue
         if item.concept in MEASURES and done:
+            if len(done) > 2 and done[-1].concept == "OF" and text[done[-2].start : done[-2].end].lower() == "instead":
+                done[-2] = replace(done[-2], concept="NOT")  # "ten by twelve instead of ten by ten"
             contrast = len(done) > 2 and done[-1].concept == "OF" and done[-2].concept == "NOT"  # "de catorce por diez, no de doce"
             if contrast or _not_the(item, done, text):
                 done.pop()
             spanish = not contrast and done[-1].concept == "NOT" and len(done) > 1 and text[done[-1].start : done[-1].end].lower() == "no" and done[-2].concept == "SIZE"  # "doce por diez no catorce por diez"
             before = None if done[-1].concept == "NOT" and not spanish else _taken_back_by(item, done)
+            if before is None and (said := _sorry(items, place, done)) is not None:
+                before = said
             if before is None and done[-1].concept != "NOT":
                 before = _said_again(items, place, done)
             if before is not None:
@@ -132,6 +136,18 @@ def _said_again(items, place: int, done: list[Item]) -> int | None:
         return None
     same = done[at].concept == item.concept or {done[at].concept, item.concept} <= set(LENGTHS)
     return at if same else None
+
+
+def _sorry(items, place: int, done: list[Item]) -> int | None:
+    """ "Forty long. Forty-two, sorry.": the word of correction stands behind the second."""
+    behind = [concept_at(items, place + k) for k in (1, 2, 3)]
+    if behind[:2] != ["COMMA", "FIX"] or behind[2] not in ("STOP", "") or items[place].concept not in (*LENGTHS, "SIZE"):
+        return None
+    at = len(done) - 1
+    while at >= 0 and len(done) - at <= 4 and done[at].concept in ("STOP", "COMMA", "LONG", "APART"):
+        at -= 1
+    same = at >= 0 and (done[at].concept == items[place].concept or {done[at].concept, items[place].concept} <= set(LENGTHS))
+    return at if same and at < len(done) - 1 else None
 
 
 def _just_one(item: Item) -> bool:

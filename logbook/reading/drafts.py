@@ -56,6 +56,12 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
             now = made[-1]
         if mention.batch:
             kind = _kind_claim(row, mention)
+            known = {draft.mark.value: place for place, draft in enumerate(made) if draft.mark is not None}
+            if all(mark in known for mark, _ in mention.batch):  # "ten and eleven are straights": spoken of again
+                for mark, _ in mention.batch:
+                    made[known[mark]].kind = made[known[mark]].kind or kind
+                    regions.append((mention.first, known[mark]))
+                continue
             if kind is None and now.kind is not None and now.mark is None and _same_sentence(row, now.kind.last, mention.first):
                 kind = now.kind  # "two elbows, twelve and thirteen"
             elif (now.kind or now.mark) and not (kind is not None and now.mark is None and now.kind is not None and now.kind.value == kind.value and _same_sentence(row, now.kind.last, mention.first)):
@@ -80,6 +86,7 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
             again = next((k for k, draft in enumerate(made) if mark is not None and draft.mark is not None and draft.mark.value == mark.value), None)
             if again is not None and (kind is None or made[again].kind is None or made[again].kind.value == kind.value):
                 regions.append((mention.first, again))  # spoken of again
+                made[again].kind = made[again].kind or kind
                 continue
             now = begin(mention.first)
         elif mention.listed < 0 and mark is not None and now.mark is not None and now.mark.value == mark.value and any(mate.begin == now.begin for mate in made if mate is not now):
@@ -94,8 +101,9 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
                 both = mention.kind_at[0] > 0 and row.items[mention.kind_at[0] - 1].concept in ("BOTH", "ALL")
                 for mate in made[-2:] if both else ():  # "number 12 and number 13, both straights"
                     mate.kind = mate.kind or kind
-                for mate in made if mention.listed < 0 else [now]:
-                    if mate is now or mate.begin == now.begin and mate.kind is None:  # a batch is of one kind
+                here = {place for start, place in regions if start == regions[-1][0]}
+                for place, mate in enumerate(made):
+                    if mate is now or mention.listed < 0 and mate.begin == now.begin and mate.kind is None and place in here:  # a batch is of one kind
                         mate.kind = kind
             elif mention.corrects and now.kind.value != kind.value:
                 now.kind = replace(kind, took_back=(TakenBack(now.kind.value, now.kind.start, now.kind.end),))

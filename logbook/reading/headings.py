@@ -188,7 +188,10 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             continue
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("COMMA? AND (?P<m>NUM) (?=ANOTHER TO|TRADE_NOISE|ON|WORD|FILLER)"):  # "thirty, and thirty-one right behind it"
+    for match in row.find(f"{START} DET? (?P<f>ANOTHER|WORD|FILLER) (?:GENERIC|KIND)? BE NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP)"):  # "second one's 21, …"
+        if row.words(*match.span("f")).lower().split()[0] in _ORDINALS and not taken.intersection(range(*match.span("m"))):
+            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+    for match in row.find("COMMA? AND (?:DET WORD)? (?P<m>NUM) (?=ANOTHER TO|TRADE_NOISE|ON|WORD|FILLER|COMMA)"):  # "thirty, and thirty-one right behind it"
         before = [m for m in made if m.mark is not None and m.last <= match.start() + 1]
         if before and before[-1].mark.isdigit() and row.items[match.start("m")].value.value == int(before[-1].mark) + 1 and not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
@@ -262,6 +265,7 @@ def _drawn(row: Row, taken: set[int], language: Language) -> list[Mention]:
     return []
 
 
+_ORDINALS = frozenset("first second third fourth fifth last other next primera segunda tercera primero segundo tercero otra otro".split())
 _DONE = ("STAPLED", "TAPED", "RUBBED", "HUNG", "TRIMMED", "WIPED")  # "no encinté la nueve" is of nine
 _MINE = frozenset(("mine", "ours", "mío", "mía", "mio", "mia", "nuestro", "nuestra"))
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.language import Language
+from logbook.reading.batches import plural
 from logbook.reading.claims import Claim
 from logbook.reading.compose import SEVERAL
 from logbook.reading.grammar import Row
@@ -31,7 +32,8 @@ def together(row: Row, named: list[Mention]) -> list[Mention]:
         end = at
         while end + 1 < len(done) and _next_in_list(row, done[end], done[end + 1]):
             end += 1
-        if end > at and (_said_of_each(row, done[end]) or _told_ahead(row, done[at])):
+        twins = end == at + 1 and done[end].kind is None and any(item.concept == "AND" for item in row.items[done[at].last : _named_at(row, done[end])])  # "straight 23 and its twin 24"
+        if end > at and (twins or _said_of_each(row, done[end]) or _told_ahead(row, done[at])):
             for place in range(at, end + 1):
                 done[place] = replace(done[place], listed=at if place > at else -2)
         at = end + 1
@@ -42,6 +44,8 @@ def _next_in_list(row: Row, one: Mention, other: Mention) -> bool:
     if one.mark is None or other.mark is None or one.batch or other.batch or one.kind is None or other.amends:
         return False
     between = [item.concept for item in row.items[one.last : _named_at(row, other)]]
+    if other.kind is None and between[-3:] == ["AND", "DET", "WORD"]:
+        between = between[:-2]
     return all(concept in _BETWEEN for concept in between) and between.count("STOP") <= 0 + (between == ["STOP"])
 
 
@@ -116,6 +120,14 @@ _MOST_AHEAD = 12
 def all_of_them(row: Row, at: int) -> bool:
     """ "…, all ten by ten, all stapled": of the pieces, where "all four sides", "all around" and "it's all taped" are of one."""
     before, behind = (row.items[at - 1].concept if at else ""), row.items[at + 1].concept if at + 1 < len(row.items) else ""
+    first = at
+    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
+        first -= 1
+    kinds = [k for k in range(first, at) if row.items[k].concept.startswith("K_")]
+    if len(kinds) == 1 and not plural(row, kinds[0]):
+        return False  # "tee five, twelve by ten, all stapled": of this one
+    if before in ("STOP", "QUERY"):
+        return behind in ("SIZE", "LEN")
     return before == "COMMA" and behind in ("SIZE", "STAPLED", "TAPED", "LEN", "OF")
 
 

@@ -180,6 +180,8 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
             stop = min([stop, *(m.first for m in named if m.first >= after)])
             made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if after < c.first < stop and c.name in _ACTS_OF_BOTH and row.words(c.first, c.last).lower().endswith(("adas", "ados"))]
         acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in _ACTS_OF_BOTH]
+        if acts and acts[0].first > 1 and row.items[acts[0].first - 1].concept in ("AND", "COMMA"):  # "stapled and taped straight 38 and elbow 39"
+            acts += [c for c in claims if c.last == acts[0].first - 1 and c.name in _ACTS_OF_BOTH]
         made += [replace(c, first=other.last - 1, last=other.last, uses=()) for c in acts]
     return made
 

@@ -23,7 +23,7 @@ def meant_by_neighbours(items, text: str):
         ahead = _concept(items, place + 1)
         past_article = _concept(items, place + 2) if ahead in ("DET", "FILLER", "ON") else ahead
         said = text[item.start : item.end].lower()
-        if item.concept == "TRADE_NOISE" and said in ("hang on", "hold on a second") and ahead == "COMMA" and _concept(items, place - 1) in ("COMMA", "STOP"):
+        if item.concept == "TRADE_NOISE" and said in ("hang on", "hold on a second") and ahead in ("COMMA", "STOP") and _concept(items, place - 1) in ("COMMA", "STOP"):
             done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
         elif item.concept == "K_STRAIGHT" and said == "straight" and _concept(items, place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND") and (_moves_before(items, place) or len(items) == 2):
             done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
@@ -41,7 +41,7 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept=_ENDS_IN_TO[said])  # "stapled to the edge"
         elif item.concept == "NOT_MARK" and said == "box number" and _concept(items, place - 1) in ("", "STOP") and ahead == "NUM" and _concept(items, place + 2) in ("COMMA", "BE", "STOP"):
             done[place] = replace(item, concept="K_PLENUM", value="plenum")  # "box number six, twenty-four by twenty-four"
-        elif item.concept == "HEDGE" and said == "like" and _concept(items, place - 1) == "COMMA" and ahead in ("NUM", "MARKED") and _concept(items, place + 2) in ("BUT", "EXCEPT", "ONLY", "COMMA", "STOP", ""):
+        elif item.concept == "HEDGE" and said == "like" and _concept(items, place - 1) in ("COMMA", "BE") and ahead in ("NUM", "MARKED") and _concept(items, place + 2) in ("BUT", "EXCEPT", "ONLY", "COMMA", "STOP", ""):
             done[place] = replace(item, concept="SAME_AS", value=None)  # "straight 89, like 88 but thirty long"
         elif item.concept == "BRANCH_WORD" and said.endswith(" off") and ahead == "DET" and _concept(items, place + 2) in ("NUM", "LEN") and any(one.concept == "K_BRANCH" for one in items[:place]):
             done[place] = replace(item, concept="FROM")  # "takeoff nine comes off the sixteen by ten"

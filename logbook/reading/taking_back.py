@@ -105,7 +105,7 @@ def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None
 def _names_this(words: str) -> bool:
     """ "Ignore this note": the one that says so, where "scratch that" is of the one before."""
     said = words.lower().split()
-    return any(one in _THIS and two in _NOTES for one, two in zip(said, said[1:]))
+    return said[-1:] == ["this"] or any(one in _THIS and two in _NOTES for one, two in zip(said, said[1:]))
 
 
 _THIS = ("this", "esta", "este")
