@@ -205,7 +205,7 @@ ENGLISH_TURNS = Turns(
         r"(?:(?:put|stuck|threw|slapped|got|smeared|brushed|used) )?(?:some |a little |more )*(?:mastic|mud)(?: and (?:glass )?(?:fabric|mesh|scrim))? (?:on|over|across|into) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)|(?:glass )?(?:fabric|mesh) and mastic (?:on|over) (?:it|that)",
         r"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*tape (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
     ),
-    tapes_it=(r"^[^.!?]{0,60}?\b(?:taped|tape) (?:it|that|this|them)(?: (?:over|up|shut|back|down|closed|good|real good))*(?! (?:all|around|off|on|both|four|every|and stap|tight|every))",),
+    tapes_it=(r"^(?: (?:in|inch|inches|long|wide|across|on|the|top|bottom|side|left|right|[\d/½¼¾\"-]+))*,? (?:and |then |just |got |i )*taped(?: up| over)?\W*$", r"^[^.!?]{0,60}?\b(?:taped|tape) (?:it|that|this|them)(?: (?:over|up|shut|back|down|closed|good|real good))*(?! (?:all|around|off|on|both|four|every|and stap|tight|every))",),
     # words about an act that say it was not done
     hollow=(
         r"\bif (?:i|we)(?:'d| had)(?: ever| really| actually)?(?= .*\b(?:i'd|we'd|i would|you'd) (?:say|tell|have (?:said|told)|let you know|know|be (?:done|home|finished|gone)))",

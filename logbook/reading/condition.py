@@ -17,8 +17,8 @@ _HELD = frozenset("fastened secured glued pinned riveted solid perfect plumb lin
 
 def _vanes(found: Found):
     """Not where they are something these words do not know: "vanes are MIA"."""
-    row, at = found.row, found.last
-    if at + 1 < len(row.items) and row.items[at].concept == "BE" and row.items[at + 1].concept == "WORD" and row.words(at + 1, at + 2).lower() not in _HELD:
+    row, at = found.row, found.last - 1 if found.row.words(found.last - 1, found.last).lower().endswith(" are") else found.last
+    if at + 1 < len(row.items) and row.items[at].concept in ("BE", "VANES") and row.items[at + 1].concept == "WORD" and row.words(at + 1, at + 2).lower() not in _HELD:
         behind = row.words(at + 1, min(at + 16, len(row.items))).lower().split()
         if not {"own", "propias"} & set(behind):  # "vanes were ordered, they never came, so I bent my own"
             return

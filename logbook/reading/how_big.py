@@ -31,7 +31,15 @@ def _of_a_collar(found: Found) -> bool:
     return any(item.concept == "K_COLLAR" for item in found.row.items[max(0, found.first - 60) : found.last])
 
 
+def _of_damage(found: Found) -> bool:
+    """ "a gouge an inch and a half across, got a strip of tape" """
+    near = [item.concept for item in found.row.items[max(0, found.at("n") - 8) : found.at("n")] if item.concept in ("DAMAGE", "TAPE", "CLOSURE", "MARK181", "STOP")]
+    return near[-1:] == ["DAMAGE"]
+
+
 def _width(found: Found):
+    if _of_damage(found):
+        return
     if 1 <= found.item("n").value.value <= 6:
         yield from _length("tape_width", 6)(found)
 

@@ -56,6 +56,7 @@ def read(tokens: tuple[Token, ...], at: int, language: Language, units: Units) -
 
 def _with_unit(tokens, at, number, language, units: Units) -> Measure | None:
     unit, end = unit_at(tokens, _past_of_an(tokens, number, language, units), units)
+    unit, end = (None, number.end) if unit == "of water" else (unit, end)
     if unit is None and number.value == 1 and tokens[at].bare in ("un", "una"):
         return None  # an article, not a number
     if unit is None or (unit == "in" and _is_in_word(tokens, number, end)):
@@ -89,6 +90,9 @@ def _length(tokens, number, unit, end, language: Language, units: Units) -> Meas
             else:
                 value, last = value + part * measure.UNITS[unit], more.value
                 end = after if again == unit else more.end
+            tail, past = unit_at(tokens, end, units)
+            if unit == "in" and tail in ("of water", "inwg"):  # "an inch and a quarter water column"
+                return Measure("INWG", value, "inwg", past, number.digits, last)
             return Measure("LEN", value, unit, end, number.digits, last)
     if unit in ("ft", "m"):
         step = end + 1 if end < len(tokens) and tokens[end].bare in language.numbers.joins else end

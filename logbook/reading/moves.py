@@ -20,6 +20,7 @@ _BACK = (
     "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD|ONLY){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
     "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) (?:FILL){0,3} BACK"
     "| IN (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB) (?!DEGREE)"
+    "| COMMA IN (?:FILL|OF|ONLY){0,2} (?P<back6>LEN) (?=SEP|$|AND|OF)"
     "| (?:COMMA|AND)? (?:ME|IT)? TAKES (?:FILL|ME|ONLY){0,2} (?P<back5>NUMB)"
     "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED))"
 )
@@ -33,7 +34,7 @@ def _way(side: str | None, direction: str | None) -> str | None:
 
 
 def _move(found: Found):
-    by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4", "back5") if (i := found.item(g))), None)
+    by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4", "back5", "back6") if (i := found.item(g))), None)
     direction = next((_DIRECTION[i.concept] for i in found.items("dir") if i.concept in _DIRECTION), None)
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)
     if by is not None and by.value.value > 60:
@@ -43,6 +44,8 @@ def _move(found: Found):
         lead = lead[len(lead) - lead[::-1].index("COMMA") :]  # "entra dos, el top baja dos": the side begins its own
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and {"IN", "DOWN", "UP", "OUT", "MOVE_IN", "MOVE_DOWN"} & set(lead) and {"NUM", "LEN", "FRAC"} & set(lead):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
+    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and by is not None and by.concept == "LEN" and [i.concept for i in found.items("dir")] == ["IN"]:
+        return  # "widening four each side in a foot": over what length, not how far
     moves = tuple(
         Move(side, by and by.value.value, back and back.value.value, _way(side, direction)) for side in sides
     )
@@ -52,7 +55,7 @@ def _move(found: Found):
     backs += taken_back((back,) if back else (), lambda item: tuple(Move(m.side, m.by, item.value.value, m.way) for m in moves))
     after = [item.concept for item in found.row.items[found.match.end("w") - 1 : found.match.end("w") + 2]]
     fills = back is not None and bool({"EACH", "BOTH"} & set(after))
-    yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "back5", "side"), said_unit=unit, took_back=backs)
+    yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "back5", "back6", "side"), said_unit=unit, took_back=backs)
 
 
 def _back(found: Found):

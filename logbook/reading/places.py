@@ -93,6 +93,12 @@ def _tied(row: Row, at: int) -> bool:
     return _TIES.search(row.words(max(0, at - 12), at + 1).lower()) is not None
 
 
+def of_the_joined(row: Row) -> set[int]:
+    """ "tied into 27, which is a twelve by eight": the size is the other piece's; its own note says it."""
+    found = row.find(f"(?:TIED|HUNG|TO|TAPED|STAPLED) (?:DET|FITTING|NUMBER|KIND){{0,3}} {MARK} COMMA? (?P<f>FILLER|THIS BE?) (?:FILLER|DET|HEDGE){{0,2}} (?P<s>SIZE) (?!TO)")
+    return {match.start("s") for match in found if row.words(match.start("f"), match.start("f") + 1).lower().split()[0] in ("which", "that's", "that")}
+
+
 def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
     """ "tied in and taped to six", "tied into seventeen and nineteen" """
     made: list[Claim] = []

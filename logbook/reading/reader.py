@@ -81,6 +81,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims: list[Claim] = [*answered, *first.claims, *away.claims, *left_so, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += in_turns
     claims += runs(headed, taken, language)
+    stated = stated.blanked(places.of_the_joined(stated))
     claims += places.joins(stated, taken, language)
     claims += run(moves.LEVEL_FRAMES, stated, taken)
     named = [one for one in drafts.disowned(row, mentions(headed, taken, language), language) if one.kind is not None or one.mark_at is None or one.mark_at[0] not in short_at]

@@ -95,7 +95,7 @@ def angles(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         if at in spent:
             continue
         degrees = item.concept == "DEG"
-        turn = any(row.items[k].concept in ("K_ELBOW", "K_WYE") for k in (at - 1, at + 1) if 0 <= k < len(row.items))  # "seventy-five degree elbow"
+        turn = any(row.items[k].concept in ("K_ELBOW", "K_WYE") for k in (at - 1, at + 1) if 0 <= k < len(row.items)) or row.words(at, at + 1).lower().endswith("degree")  # "seventy-five degree elbow"
         temperature = degrees and not turn and (one.value not in (90, 45, 30, 60, 22) or _warm(row, at))
         if kind in ("elbow", "wye") and not temperature:
             if not seen or one.corrects:
