@@ -283,7 +283,9 @@ def test_one_check_alone_is_settled_for_all_that_it_flagged(desk, lead):
     page = lead.page("/desk?rule=staple-spacing")
     picks = re.findall(r'name="pick" value="([^"]+)"', page)
     assert len(picks) == 2 and all(" staple-spacing " in one for one in picks)
-    done = lead.several(picks, "asked", **{"of-rule": "staple-spacing", "owner": desk.ids["installer"], "due": "2099-01-02", "reason": "add staples"})
+    done = lead.several(picks, "asked", **{"of-rule": "staple-spacing", "owner": "who-built", "due": "2099-01-02", "reason": "add staples"})
     assert (done.status_code, done.location) == (303, "/desk?rule=staple-spacing&done=2")
+    with desk.folder() as folder:
+        assert {one.owner for one in store.waiting(folder) if one.rule == "staple-spacing"} == {desk.ids["installer"]}
     refused = lead.several([], "asked", **{"of-rule": "staple-spacing"})
     assert refused.status_code == 422 and 'aria-current="true">Staple spacing: 2</a>' in refused.text, "what was chosen stays"

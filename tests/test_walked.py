@@ -303,6 +303,9 @@ def test_the_package_is_written_by_a_press_and_taken_by_the_contractor(desk):
 
     page = desk.by_key("contractor", "GET", "/closeout", headers=PAGE).text
     assert page.count(sha256(taken.data).hexdigest()) == 2, "beside the package, and as the journal keeps it"
+    assert "The log has grown since" not in page
+    desk.hand_in(text="Straight ninety on run nine, 18 by 12.")
+    assert "The log has grown since" in desk.by_key("contractor", "GET", "/closeout", headers=PAGE).text
 
 
 def test_a_package_that_could_not_be_written_says_why(desk, tmp_path):
@@ -319,12 +322,12 @@ def test_one_area_read_by_itself_holds_what_it_holds_among_all(tmp_path, planned
     from logbook.walk import areas
 
     said = (
-        "Straight {} on run two, 18 by 12.", "Straight {} on run bravo, 18 by 12.", "Straight {} on run Bravo, 18 by 12, in the kitchen.", "Straight {}, 18 by 12, in the Kitchen.",
-        "Straight {}, 18 by 12.", "Straight {} on run two, 18 by 12, in the hall.",
+        "Straight {} on run two, 18 by 12.", "Straight {}, 18 by 12.", "Straight {} on run bravo, 18 by 12.", "Straight {} on run Bravo, 18 by 12, in the kitchen.",
+        "Straight {}, 18 by 12, in the Kitchen.", "Straight {} on run two, 18 by 12, in the hall.",
     )  # fmt: skip
     desk = open_desk(tmp_path)
     for mark in range(1, 19):
-        assert desk.hand_in(text=said[mark % len(said)].format(mark)).status_code == 201
+        assert desk.hand_in(text=said[mark % len(said)].format(mark), spoken_at=f"2026-10-14T08:{mark:02}:00-05:00").status_code == 201
     with desk.folder() as folder:
         work_once(folder, Bench(None))
         rows = tuple(schedule.Row(mark=str(mark), line=mark, run="2" if mark < 4 else None, kind="straight", area="Hall" if mark % 2 else None) for mark in (1, 2, 3, 8, 40))

@@ -70,10 +70,10 @@ from logbook.store.listing import Filters, day_documents, days, documents, lineu
 from logbook.store.receiving import add_document, add_photo, receive
 from logbook.store.reckoned import Reckoner, catch_up
 from logbook.store.shelf import each_note, each_piece, note_document, piece_document, run_pieces
-from logbook.store.worklist import closed_lately, finding_says, last_reasons, looks_of, lost_notes, pending, waiting, wanted_notes
+from logbook.store.worklist import builder_of, closed_lately, finding_says, last_reasons, looks_of, lost_notes, pending, waiting, wanted_notes
 
 __all__ = [
-    "Act", "Filters", "Floors", "JobFolder", "Reckoner", "add_document", "add_photo", "catch_up", "closed_lately", "confirm",
+    "Act", "Filters", "Floors", "JobFolder", "Reckoner", "add_document", "add_photo", "builder_of", "catch_up", "closed_lately", "confirm",
     "confirmations_of", "correct", "corrections_of", "day_documents", "days", "decide", "decide_together", "documents",
     "each_note", "each_piece", "finding_says", "hear_again", "journal", "last_reasons", "lineup", "logged", "looks_of",
     "lost_notes", "media_type", "newest_day", "not_understood_on", "note_document", "notes_since", "open_findings", "open_folder", "original", "pending",

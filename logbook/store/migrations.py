@@ -155,3 +155,8 @@ def count_where_findings_stand(db: Database) -> None:
 @migrations()
 def count_pieces_by_run(db: Database) -> None:
     db.execute("CREATE INDEX pieces_in_short ON pieces (run, bare_mark, id, mark, kind) WHERE gone = 0")
+
+
+@migrations()
+def find_packages(db: Database) -> None:
+    db.execute("CREATE INDEX journal_handed_over ON journal (seq) WHERE act = 'handed_over'")

@@ -90,6 +90,14 @@ def lost_notes(folder: JobFolder, limit: int = 20) -> list[dict]:
     return [dict(zip(("id", "spoken_by", "spoken_at", "state"), row, strict=True)) for row in found]
 
 
+def builder_of(folder: JobFolder, piece: str) -> str | None:
+    """Who spoke the newest note of a piece, leads who only looked left out."""
+    found = folder.db.execute(
+        "SELECT n.spoken_by FROM entries e JOIN notes n ON n.id = e.note WHERE e.piece = ? AND e.current = 1 AND n.as_lead = 0 AND n.withdrawn_at IS NULL ORDER BY n.seq DESC LIMIT 1", [piece]
+    ).fetchone()
+    return None if found is None else found[0]
+
+
 def last_reasons(folder: JobFolder, by: str, rule: str, limit: int = 5) -> list[dict]:
     """The newest decisions with a reason that this person made of a rule, each pair of decision and reason once."""
     found = folder.db.execute("SELECT content FROM acts WHERE act = 'decided' AND done_by = ? ORDER BY seq DESC LIMIT 200", [by])

@@ -49,7 +49,7 @@ def page():
         "closeout.html", total=total, planned=plan is not None, held=[one.hold.name for one in holding.hold_points(folder) if not one.release],
         spot=walked.spot_summary(folder, opened.local_now().date()), busy=desk.busy(), since=desk.since, languages_of=folder.job.languages or LANGUAGES,
         problem=answers.sentences(desk.problem, g.language) if desk.problem and not desk.busy() else None, newest=made[0] if made else None,
-        size=made[0].stat().st_size / 1e6 if made else 0, digest=_digest(made[0]) if made else None, handed=_handed(folder),
+        size=made[0].stat().st_size / 1e6 if made else 0, digest=_digest(made[0]) if made else None, handed=_handed(folder), grown=_grown(folder),
     )  # fmt: skip
 
 
@@ -58,6 +58,11 @@ def _handed(folder) -> list[dict]:
     found = folder.db.execute("SELECT at, ids FROM journal WHERE act = 'handed_over' ORDER BY seq DESC LIMIT ?", [SHOWN])
     zone = folder.job.timezone()
     return [{"at": datetime.fromisoformat(at).astimezone(zone).isoformat(), "sha256": json.loads(ids)["package"]} for at, ids in found]
+
+
+def _grown(folder) -> bool:
+    """Whether anything was said, pressed or decided since the newest package was written."""
+    return folder.db.execute("SELECT (SELECT max(seq) FROM journal) > (SELECT max(seq) FROM journal WHERE act = 'handed_over')").fetchone()[0] == 1
 
 
 @screen.post("/closeout")

@@ -20,6 +20,7 @@ from logbook.web import answers, asked, deciding, guard, opened, pressing, secre
 screen = Blueprint("desk", __name__)
 A_PAGE = 40
 MOST_AT_ONCE = 100
+WHO_BUILT = "who-built"  # as the owner of several: of each fitting the one who spoke its newest note
 NAMES = uuid.UUID("7a9d0b52-30f5-4b0e-9b67-3f5a1c6e8d24")  # the space of ids of several decisions of one press
 
 
@@ -51,7 +52,7 @@ def _list(run: str | None, rule: str | None, start: str, told: tuple[Mistake, ..
         "desk.html", says=store.finding_says(folder, shown, g.language), groups=worklist.groups(shown, folder.job, today), ordered=ordered, counts=_counts(ordered, today),
         begin=begin, more=len(ordered) > begin + a_page, a_page=a_page, run=run, runs=_runs(every), rule=rule, rules=_rules(of_run),
         lost=store.lost_notes(folder) if not begin else [], newest=newest, not_understood=store.not_understood_on(folder, newest) if newest else 0, points=holding.hold_points(folder), closed=store.closed_lately(folder) if not begin else [], spot=walked.spot_summary(folder, today), names=people.names(folder.db), today=today,
-        tomorrow=today + timedelta(days=1), owners=_owners(), decisions=deciding.ALIKE, pressed=request.form,
+        tomorrow=today + timedelta(days=1), owners=_owners(), who_built=WHO_BUILT, decisions=deciding.ALIKE, pressed=request.form,
         picked=set(request.form.getlist("pick")), wrong=[(_of_which(one), *answers.sentences(one, g.language)) for one in told],
     ), status  # fmt: skip
 
@@ -94,7 +95,11 @@ def settle_several():
     wrong = made if isinstance(made, Mistake) else _unfit(made, picked)
     if wrong is not None:
         return _list(run, rule, "", (wrong,), 422)
-    done = store.decide_together(opened.folder(), _each(made, picked), g.person.id)
+    bodies = _each(made, picked)
+    wrong = next((one for _, body in bodies if (one := deciding.unowned(body)) is not None), None)
+    if wrong is not None:
+        return _list(run, rule, "", (wrong,), 422)
+    done = store.decide_together(opened.folder(), bodies, g.person.id)
     if not _kept(done):
         return _list(run, rule, "", done if isinstance(done, tuple) else (done,), 422)
     return redirect(url_for("desk.page", run=run, rule=rule, done=len(done)), 303)
@@ -114,7 +119,8 @@ def _each(made: dict, picked: list[str]) -> list[tuple[str, dict]]:
     for pick in picked:
         piece, rule, edition = (pick.split(" ") + ["", "", ""])[:3]
         own = str(uuid.uuid5(NAMES, f"{made['id']} {piece} {rule}"))
-        bodies.append((piece, made | {"id": own, "rule": rule, "edition": edition}))
+        named = {"owner": store.builder_of(opened.folder(), piece)} if made.get("owner") == WHO_BUILT else {}
+        bodies.append((piece, made | named | {"id": own, "rule": rule, "edition": edition}))
     return bodies
 
 

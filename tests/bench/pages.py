@@ -40,7 +40,7 @@ PAGES = (
     "/", "/log", "/log?from={seq}", "/log?flagged=yes", "/log?run={run}", "/log?mark={mark}", "/notes?since={seq}", "/entry/{note}", "/notes/{note}",
     "/fitting/{piece}", "/pieces/{piece}", "/pieces/{piece}/drawing.svg", "/day", "/day/{day}", "/questions?date={day}", "/desk", "/desk?run={run}",
     "/desk/next", "/run?run={run}", "/job", "/job?run={run}", "/search?q=flap+{mark}", "/search?q=scrim", "/walk", "/walk/list?area=run:{run}", "/walk/release?area=run:{run}",
-    "/holds", "/leaks", "/rules", "/layout", "/people", "/phone", "/ready",
+    "/holds", "/leaks", "/rules", "/layout", "/people", "/phone", "/ready", "/closeout",
 )  # fmt: skip
 
 
