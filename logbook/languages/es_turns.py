@@ -48,7 +48,7 @@ SPANISH_TURNS = Turns(
         r"no (?:me |nos )?alcanzo(?: la cinta| el teip| la)? (?:para|en|a|por)\b",
     ),
     extents=(
-        r"por encimita|a la ligera|de pasad(?:it)?a|tantito|poquito|no mucho|no muy bien|no tan bien|no del todo|a como (?:pude|se pudo)|mas o menos|medio nomas",
+        r"por encimita|a la ligera|de pasad(?:it)?a|tantito|poquito|no mucho|no muy bien|no tan bien|no del todo|a como (?:pude|se pudo)|medio nomas",
         r"(?:(?:nomas|solo|solamente|nada mas|como) )?(?:un|una|dos|tres|cuatro|unas|algunas|la mitad|varias|unas cuantas)(?: de)?(?: las| los)? (?:lenguetas?|pestañas?|tabs|aletas|grapas)",
         r"(?:la )?(?:mitad|mayor parte|mayoria)\b|(?:una |la otra )?(?:mitad|parte)(?: nomas| nada mas)?$|en parte|por partes|a medias|hasta (?:la mitad|el medio|donde)",
         r"(?:hasta )?(?:donde|lo que|todo lo que|adonde|lo mas que) (?:pude|pudimos|alcance|alcanzamos|se pudo|se alcanzo|llegue|alcanzo)",

@@ -16,14 +16,14 @@ ROUND_ABOUT = ("straight", "end_cap", "plenum", "elbow", "tee", "wye")
 
 def taped(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
-    if use.said("taped") is False:
+    if use.said("taped") is False and piece.value("closure") != "mastic":  # "no tape, mastic": closed by the other
         return use.departs("not-taped")
     if _partly(piece):
         use.said("sides_taped")
         return use.departs("partly", reckoned={"sides": Fraction(piece.value("sides_taped"))})
     if piece.value("taped"):
         return use.meets("closed")
-    if closed(piece):
+    if closed(piece) or piece.value("closure") == "mastic":
         use.said("closure")
         use.said("repair_method")
         return use.meets("closed", text="mastic")
@@ -51,6 +51,7 @@ TAPED = Rule(
     examples=(
         Example("Straight four, eighteen by twelve, stapled and taped.", "meets", "closed"),
         Example("Straight four, eighteen by twelve, closed with mastic.", "meets", "closed"),
+        Example("Straight four, eighteen by twelve, no tape, closed with mastic.", "meets", "closed"),
         Example("Straight four, eighteen by twelve, stapled, not taped yet.", "departs", "not-taped"),
         Example("Straight four, eighteen by twelve, stapled, taped three sides.", "departs", "partly"),
         Example("Straight four, eighteen by twelve, stapled.", "unsaid", "unsaid"),
