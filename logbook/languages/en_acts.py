@@ -59,7 +59,7 @@ ENGLISH_ACTS = ActWords(
         rf"{{done}} (?:just |only |up |down )*(?:the )?(?:one|first|near|top|left|right|long|short|front|bottom|outside|inside) {_PART}(?: of [\w -]+?)? (?:and|but) (?:not|left|missed|skipped|never (?:got|did)|didn't (?:get|do)|forgot) (?:the |that )?(?:other|others|second|far|back|bottom|rest|last|opposite|top|short|long|inside|outside)\b",
         r"half (?:of )?[\w· -]{1,40}?(?:is|was|got|'s|are) {done} and (?:the )?(?:other )?half (?:ain't|isn't|is not|wasn't|aren't|not|didn't|don't|hasn't)",
         r"(?:only|just) (?:got |put |shot |had )*(?:about |maybe )?(?:a handful|a couple|a few|a dozen|one or two|two or three|three or four|half a dozen) (?:of )?{noun}\b",
-        r"{done} (?:about |maybe |roughly |only )*(?:half|part|most|a third|two thirds|three quarters|a quarter|some) of (?:it|them|the \w+)\b",
+        r"{done} (?:about |maybe |roughly |only )*(?:half|part|most|a third|two thirds|three quarters|a quarter|some) of (?:it|them|this one|that one|the \w+|(?:straight|transition|reducer|offset|elbow|ninety|tee|wye|branch|plenum|end cap|cap|collar|section|number|fitting)s?)\b",
     ),
     to_do=(
         r"(?:hasn't|haven't|has not|have not) (?:had|seen|gotten|got|felt) (?:a |any |so much as a |the )?{noun}\b",

@@ -295,6 +295,9 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
                 whole = concept in ("STAPLES", "STAPLE", "VANES", "TABS") and lost in ("missing", "skipped", "missed")
                 made.append(claim(row, DENIED[concept][0] if whole else "(nothing)", True if whole else None, begin, at + 2))  # "not one staple missing"
                 break
+            if lost in ("enough",):
+                made.append(claim(row, "(nothing)", None, begin, at + 2))  # "didn't have tape enough to go closer"
+                break
             if lost in _NEEDED and concept != "VANES":
                 made.append(claim(row, "(nothing)", None, begin, at + 2))  # "no stapling needed"
                 break

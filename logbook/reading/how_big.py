@@ -109,7 +109,7 @@ FRAMES = (
     Frame("(?P<w>LEG (?:FILL|ON|OF|STAPLES|ONLY|SIZE_WORD|WORD){0,6} (?P<n>FRAC|LEN)) (?!STAPLES|APART|BOARD|BACK|TAPE)", _length("staple_leg", 1.5)),
     Frame("TABS (?:[^STOP QUERY SIZE SIDE]){0,10} (?P<w>(?P<n>NUMB) LONG) (?!KIND)", _length("cross_tab_length", 48)),
     Frame("TABS (?:[^STOP QUERY]){0,14} STOP (?P<b>BE|EACH|ALL) (?:FILL){0,2} (?P<w>(?P<n>NUMB) LONG)", _they_are),
-    Frame("TABS (?:[^STOP QUERY SIZE]){0,6} COMMA (?:BUT)? (?P<b>BE) (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB)) (?=COMMA|STOP|$)", _they_are),
+    Frame("TABS (?:[^STOP QUERY SIZE]){0,6} COMMA (?:BUT)? (?:ON? NUM)? (?P<b>BE) (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB)) (?=COMMA|STOP|$)", _they_are),
     Frame("TABS (?:FILL|WORD|MOVE|MOVE_OUT|EVERY){0,2} OUT? TO (?P<w>(?P<n>LEN))", _length("cross_tab_spacing", 48)),
     Frame("TABS (?:FILL|COMMA){0,2} (?P<w>(?P<z>SIZE)) APART", _both),
     Frame("TABS (?:FILL|OF){0,2} (?:LEN|NUM) LONG? ON (?P<w>(?P<n>LEN|NUM)) (?!SIDE|SIDE_WORD)", _length("cross_tab_spacing", 48)),

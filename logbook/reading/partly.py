@@ -144,13 +144,18 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     made: list[Claim] = []
     for place, clause in enumerate(cut[1:], 1):
         items = row.items[clause.first : clause.last]
-        head = [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER", "DET") and not item.concept.startswith("K_")]
+        head = [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER", "DET", "ON", "OF", "IN", "I", "IT") and not item.concept.startswith("K_")]
+        if not row.is_blank(clause.first) and head[:2] == ["NUM", "EVERY"]:  # "forty-one stapled every two, forty-two every three"
+            act = _last_done(row, cut, place)
+            if act is not None and row.items[act].concept == "STAPLED":
+                made.append(claim(row, "stapled", True, clause.last - 1, clause.last, hedged=False, weak=True))
+                continue
         if not row.is_blank(clause.first) and head[:1] in (["NUM"], ["MARKED"]):
             denies = head[1:] in (["NOT"], ["BE", "NOT"], ["NO"]) and items[-1].concept in ("NOT", "NO")
             too = len(head) == 1 and row.words(clause.last - 1, clause.last).lower() in _TOO
             act = _last_done(row, cut, place) if denies or too else None
             if act is not None:
-                made.append(claim(row, _ACTS[row.items[act].concept], too, clause.last - 1, clause.last, hedged=False))  # "four is taped, five too, six isn't"
+                made.append(claim(row, _DONE_TOO.get(row.items[act].concept) or _ACTS[row.items[act].concept], too, clause.last - 1, clause.last, hedged=False))  # "four is taped, five too, six isn't"
                 continue
         if row.is_blank(clause.first) or [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER")] != ["NUM", "BE"]:
             continue
@@ -161,6 +166,7 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     return made
 
 
+_DONE_TOO = {"SHOWS": "scrim_shows"}
 _TOO = ("también", "tambien", "too", "also", "as well")
 
 
@@ -170,7 +176,7 @@ def _last_done(row: Row, cut: tuple[Clause, ...], place: int) -> int | None:
         concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
         if any(c in ("NOT", "NO", "NOT_DONE", "PENDING") for c in concepts) or row.is_blank(clause.first):
             return None
-        acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES")]
+        acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES", "WIPED", "PREHEATED", "SHOWS")]
         if acts:
             return acts[-1]
         if len(concepts) > 4:

@@ -73,7 +73,9 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             continue
         stance, begin, goes_on = _stance(row, clause, items, lead, head, clause.sentence in asked, language)
         if stance is not None:
-            found.update(dict.fromkeys(range(begin, clause.last), stance))
+            mine = _then_i(items, lead) if stance == OTHER and begin == clause.first else None
+            found.update(dict.fromkeys(range(begin, clause.last if mine is None else clause.first + mine), stance))
+            goes_on = goes_on and mine is None
             drawn = clause.sentence if stance == DRAWING else drawn
             if goes_on:
                 carried = (clause.sentence, stance)
@@ -215,6 +217,11 @@ def _introduces(row: Row, items, lead: int) -> bool:
     """ "this is Dave on run four": he says who speaks, not who worked."""
     said = row.text[items[0].start : items[lead].start].lower()
     return any(word in said for word in ("this is", "it's", "soy", "habla", "aquí"))
+
+
+def _then_i(items, lead: int) -> int | None:
+    """ "The kid grabbed the wrong tape and I …": from there on it is the speaker's own again."""
+    return next((at for at in range(lead + 3, len(items) - 1) if items[at].concept in ("AND", "BUT") and items[at + 1].concept == "I"), None)
 
 
 def _lead(items) -> int:

@@ -16,6 +16,8 @@ def _flag(name: str, value: bool = True, **more):
 
 def _mark(found: Found):
     value = found.item("m").value
+    if _NOT_IT.match(found.row.text[found.item("m").end : found.item("m").end + 60].lower().replace("’", "'")):
+        return  # "the 181A-P was locked in the trailer"
     yield found.claim("closure_mark", value, group="m", took_back=taken_back(found.items("m"), lambda back: back.value))
     yield found.claim("closure", CLOSURE_OF[value], group="m", took_back=taken_back(found.items("m"), lambda back: CLOSURE_OF[back.value]))
     at = found.at("m") - 1
@@ -27,7 +29,7 @@ def _mark(found: Found):
 
 
 _NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez de|en lugar de|no (?:lo |la |le )?(?:sell|cerr)(?:é|e|amos) con)(?: the| any| that| using| some| la| el)*$")
-_NOT_IT = re.compile(r"^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)|^,? (?:yo )?(?:ya )?no (?:le |se le )?(?:llev|trae|traj|traí|tien|tuv|hay|hub|había|puse|puso|pusimos|pusieron|eché|echamos|usé|usamos|ocup|us[oó]\b)")
+_NOT_IT = re.compile(r"^ ?(?:stuff |tape |roll )?(?:was|is|'s) (?:still |all )?(?:locked|left|stuck|buried|gone|in the|at the|on the truck|back (?:in|at))|^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)|^,? (?:yo )?(?:ya )?no (?:le |se le )?(?:llev|trae|traj|traí|tien|tuv|hay|hub|había|puse|puso|pusimos|pusieron|eché|echamos|usé|usamos|ocup|us[oó]\b)")
 
 
 def _closure(found: Found):
