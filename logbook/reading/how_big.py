@@ -100,11 +100,11 @@ def _clinch(found: Found):
 
 
 FRAMES = (
-    Frame("(?:TAPE|CLOSURE|MARK181) (?:FILL|I|WORD|ONLY|COMMA|ON|ME|HAVING|FILLER){0,7} (?P<w>(?P<n>NUMB) (?:FILL)? WIDE)", _width),
+    Frame("(?:TAPE|CLOSURE|MARK181) (?:FILL|ME|WORD|ONLY|COMMA|ON|HAVING){0,7} (?P<w>(?P<n>NUMB) (?:FILL)? WIDE)", _width),
     Frame("(?P<w>(?P<n>NUMB) (?P<o>WORD|COUNTED|OVER)) (?!NUMB)", _roll),
     Frame("(?:TAPE|CLOSURE|MARK181) BE DET (?P<w>(?P<n>NUMB)) (?=SEP|$)", _width),
     Frame("(?:TAPE|CLOSURE|MARK181) TAPE? SIZE_WORD (?:HEDGE|FILLER|ONLY)? (?P<w>(?P<n>NUMB)) (?!BY|SIDE_WORD)", _width),
-    Frame("(?:TAPE|CLOSURE|MARK181) COMMA (?:I|ONLY|FILLER|HAVE|WORD|WITH|ALL|HAVING){1,5} DET (?P<w>(?P<n>LEN)) (?=SEP|$)", _width),
+    Frame("(?:TAPE|CLOSURE|MARK181) COMMA (?:ME|ONLY|FILLER|HAVE|WORD|WITH|ALL|HAVING){1,5} DET (?P<w>(?P<n>LEN)) (?=SEP|$)", _width),
     Frame("(?P<w>STAPLES (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE))", _points),
     Frame("(?P<w>LEG (?:FILL|ON|OF|STAPLES|ONLY|SIZE_WORD|WORD){0,6} (?P<n>FRAC|LEN)) (?!STAPLES|APART|BOARD|BACK|TAPE)", _length("staple_leg", 1.5)),
     Frame("TABS (?:[^STOP QUERY SIZE SIDE]){0,10} (?P<w>(?P<n>NUMB) LONG) (?!KIND)", _length("cross_tab_length", 48)),

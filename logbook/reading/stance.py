@@ -221,7 +221,9 @@ def _introduces(row: Row, items, lead: int) -> bool:
 
 def _then_i(items, lead: int) -> int | None:
     """ "The kid grabbed the wrong tape and I …": from there on it is the speaker's own again."""
-    return next((at for at in range(lead + 3, len(items) - 1) if items[at].concept in ("AND", "BUT") and items[at + 1].concept == "I"), None)
+    mine = next((at for at in range(lead + 3, len(items) - 1) if items[at].concept in ("AND", "BUT") and items[at + 1].concept == "I"), None)
+    theirs = mine is not None and any(item.concept in _OWN_ACTS for item in items[lead:mine])  # "my brother stapled six and I taped it": of whose piece?
+    return None if theirs else mine
 
 
 def _lead(items) -> int:
