@@ -21,7 +21,7 @@ ENGLISH_FORMS = Forms(
         r"do (?:the |number |piece |fitting )*(?:\S+ ){1,3}as (?:a|an)\b",
     ),
     not_begun=frozenset(("built", "started", "begun", "made", "touched", "gotten", "cut")),
-    unsaid=(("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b"),),
+    unsaid=(("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:bone |perfectly )?dry (?:board|panel|facing)\b"),),
     acts=(
         ("rubbed_down", True, rf"(?:ran|took|worked|pushed|dragged|pulled|laid|used|put|hit|went|leaned|bore|pressed|gave|smoothed|ironed|flattened|beat|pounded|stroked|bearing down|worn out)\b(?: \S+){{0,8}}? (?:the |my |a |our )?{_TOOL}(?: (?:over|on|down|across|along|to) {_WHERE}.*| hard| good|$)"),
         ("rubbed_down", True, rf"{_TOOL}(?:'s| has| is)? (?:been )?(?:over|down|across) (?:it|all|every|the whole|both|each).*"),
@@ -32,6 +32,8 @@ ENGLISH_FORMS = Forms(
         ("staple_clinch", "outward", r"(?:staples?|legs?|ones|they)\b.*\b(?:kick|flare|spread|point|turn|fold|bend|curl|splay|open|face|clinch|head|go|lay|lie|bent|roll)(?:e?s|ed|ing|ned)?(?: over| back| up| flat)? (?:to the |toward the |towards the |on the )?(?:outside|outwards?)"),
         ("staple_clinch", "outward", r"(?:staple )?legs? (?:kick|flare|spread|point|turn|fold|bend|curl|splay|open|bent|roll)(?:e?s|ed|ing)?(?: over| back)? out"),
         ("staple_clinch", "inward", r"(?:staples?|legs?|ones|they)\b.*\b(?:kick|flare|spread|point|turn|fold|bend|curl|splay|face|clinch|head|bent|roll)(?:e?s|ed|ing|ned)?(?: over| back| up| flat)? (?:to the |toward the |towards the |on the )?(?:inside|inwards?)"),
+        ("staple_clinch", "inward", r"(?:staples?|staple legs) (?:are |is )?(?:point|turn|bend|curl|fold|bent|clinch|hook)(?:s|ed|ing)? (?:over |back )?in$"),
+        ("staple_clinch", "outward", r"(?:staples?|staple legs) (?:are |is )?(?:point|turn|bend|curl|fold|bent|clinch|hook)(?:s|ed|ing)? (?:over |back )?out$"),
         ("staple_clinch", "outward", r"outward(?:s|ly)? (?:clinch(?:ed|ing)?|flar(?:ed|ing)|bent|turned)|clinch(?:ed|es|ing)? outwards?"),
         ("facing_damage", "none", rf"(?:not an?|not one|no|isn't an?|ain't an?|without an?|nary an?|not even an?|wasn't an?)(?: single)? (?:scratch|mark|nick|ding|dent|scuff|blemish|wrinkle|pinhole|flaw|tear|rip)(?:es|s)? (?:on|in|to|anywhere on) (?:the |its |it's )?(?:{_SKIN}|it)"),
         ("surface_clean", True, rf"{_SKIN}(?:'s| is| was| are)?(?: on .{{2,24}})?(?: is| was| looks| looked)? (?:nice and |good and |bone |all |real |perfectly )?(?:clean|dry)(?: as .*| and dry| and clean|$)"),

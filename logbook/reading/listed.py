@@ -59,6 +59,8 @@ def _said_of_each(row: Row, last: Mention) -> bool:
         item = row.items[at]
         if item.concept in ("STOP", "QUERY"):
             return False
+        if item.concept in ("STAPLED", "TAPED", "RUBBED") and row.words(at - 1, at) == "," and row.words(at, at + 1).lower().startswith("all "):
+            return True
         if item.concept in _OF_EACH:
             behind = row.items[at + 1].concept if at + 1 < len(row.items) else ""
             if item.concept != "ALL" or behind not in ("AROUND", "SIDE_WORD", "SIDES_ALL", "NUM", "OVER", "DET"):

@@ -308,7 +308,7 @@ FRAMES = (
     Frame("(?P<w>STAPLES) (?=IN (?:SEP|$)|(?:ALL)? (?:DOWN|UP|OVER) (?:BOTH|SIDE|SIDES_ALL|ALL|DET))" , _flag("stapled")),
     Frame("(?P<w>REDID DET? STAPLES)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?P<f>BE (?:FILLER|IN_PLACE|TIGHT|ALL){0,2} (?:FILLER|IN_PLACE|TIGHT)) (?=SEP|$)", lambda found: [found.claim("stapled", True, group="w", weak=True)]),
-    Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE|TAPED|RUBBED))", _flag("stapled")),
+    Frame("(?P<w>STAPLES) (?=EVERY|ON|IN_PLACE|AND (?:TAPE (?!BE? (?:ON|IN) DET? (?:WORD|BUILDING|ROOM|PLACE_NOUN)|BE? ON_BENCH)|TAPED|RUBBED))", _flag("stapled")),
     Frame("(?P<w>EVERY (?:STAPLE|STAPLES) BE? (?:IN|IN_PLACE|FILLER))", _flag("stapled")),
     Frame("(?P<b>HAVE|WITH|BE) (?:FILL){0,2} (?P<w>STAPLES) (?!NUM|OF LEN|COUNTED)", _bears),
     Frame("(?P<w>STAPLES) (?:FILL){0,3} (?P<b>BE|IN_PLACE) (?=SEP|$|FILLER|IN_PLACE|AND)", _bears),

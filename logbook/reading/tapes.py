@@ -143,6 +143,11 @@ def _laid(found: Found):
     "Grabbed the tape" and a lone "tape" say nothing was closed.
     """
     row, at = found.row, found.at("w")
+    stop = next((k for k in range(at + 1, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    if any(item.concept == "YET" for item in row.items[at + 1 : stop]) and any(item.concept in ("NO", "NOT", "NOT_DONE") for item in row.items[at + 1 : stop]):
+        return  # "staples, tape, rub: none of it done yet"
+    if [item.concept for item in row.items[at + 1 : at + 3]] == ["TO", "OTHER"]:
+        return  # "I ran the tape to the guys upstairs"
     behind, ahead = at - 1, at + 1
     while behind >= 0 and at - behind <= 4 and row.items[behind].concept in _PASSED and row.items[behind].value is None and not _lays(row, behind):
         behind -= 1
