@@ -173,6 +173,7 @@ class State:
     apart: bool = False
     uses: bool = False
     pending: bool = False  # work still to do: an open item too
+    cues: tuple[str, ...] = ()  # letters without which none of the words is there
 
 
 @dataclass(frozen=True)

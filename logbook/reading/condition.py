@@ -30,7 +30,7 @@ def _tight(found: Found):
     behind = found.row.text[found.row.items[found.last - 1].end : found.row.items[found.last - 1].end + 24].lower().split()
     if behind and behind[0].strip(",.") in ("against", "spot", "squeeze", "quarters", "space", "up", "back", "to") and (behind[0] not in ("up", "back", "to") or behind[1:2] in (["against"], ["there"], ["in"], ["reach"], ["get"], ["the"])):
         return
-    if behind[:2] in (["i", "know"], ["i", "know."], ["little"]) or _turns_tight(found):
+    if behind[:2] in (["i", "know"], ["i", "know."], ["little"]) or _turns_tight(found) or (found.row.words(found.first, found.last).lower().endswith("fit") and behind[:1] in (["in"], ["up"], ["between"], ["around"], ["there"])):
         return
     said = found.row.words(max(0, found.first - 2), found.first).lower() if found.first else ""
     if said.endswith((" was", " a")) and (behind[:1] == ["but"] or found.row.words(found.first, found.last).lower().endswith("fit")):

@@ -25,13 +25,14 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
     """What the words tell, and the items they have used up."""
     made: list[Claim] = []
     spent: set[int] = set()
-    if not language.states or not _any(language.code).search(plain(own.text)):
+    rows = _likely(own, language) if language.states else ()
+    if not rows:
         return made, spent
     for place, part in enumerate(cut_up):
         if own.is_blank(part.first):
             continue
         said: set[str] = set()
-        for state, pattern in _compiled(language.code):
+        for state, pattern in rows:
             match = pattern.search(part.words)
             if match is None or state.fact in said or _DENIAL.search(part.words[: match.start()]):
                 continue
@@ -58,9 +59,20 @@ def _compiled(code: str) -> tuple[tuple[State, re.Pattern[str]], ...]:
 
 
 @cache
-def _any(code: str) -> re.Pattern[str]:
-    """One pattern that finds whatever any of them could: most notes have none."""
-    return re.compile("|".join(pattern.pattern for _, pattern in _compiled(code)).replace("$", ""))
+def _anywhere(code: str) -> tuple[re.Pattern[str], ...]:
+    """The same patterns for a whole text, where the end of a part is none."""
+    return tuple(re.compile(pattern.pattern.replace("$", "")) for _, pattern in _compiled(code))
+
+
+def _likely(row: Row, language: Language) -> list[tuple[State, re.Pattern[str]]]:
+    """The states whose thing is spoken of and whose words are somewhere: of most notes none."""
+    concepts, said = {item.concept for item in row.items}, plain(row.text)
+    found = []
+    for (state, pattern), anywhere in zip(_compiled(language.code), _anywhere(language.code), strict=True):
+        named = concepts.intersection(state.things) or not state.things or "DAMAGE" in state.things
+        if named and (not state.cues or any(cue in said for cue in state.cues)) and anywhere.search(said):
+            found.append((state, pattern))
+    return found
 
 
 def _items(row: Row, part: Part, span: tuple[int, int]) -> tuple[int, int]:
