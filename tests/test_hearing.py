@@ -39,6 +39,13 @@ def test_a_long_sound_is_cut_where_it_is_quiet_and_nothing_is_lost():
     assert max(window.seconds for window in cut) <= windows.LONGEST
 
 
+@pytest.mark.parametrize("seconds, groups", [([], []), ([4] * 9, [8, 1]), ([4, 4, 60, 60], [3, 1]), ([200, 4, 4], [1, 2])])
+def test_so_many_are_heard_side_by_side(seconds, groups):
+    found = list(windows.side_by_side(range(len(seconds)), seconds, 8, 100))
+    assert [len(group) for group in found] == groups
+    assert [one for group in found for one in group] == list(range(len(seconds)))
+
+
 def word(second, until):
     return Word("tape", 0, 4, second, until, 0.9)
 

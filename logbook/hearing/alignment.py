@@ -14,7 +14,8 @@ import numpy as np
 import torch
 from torch import Tensor
 
-from logbook.hearing.decoder import Decoder, Memory
+from logbook.hearing.decoder import Decoder
+from logbook.hearing.memory import Memory
 
 GROUP = 4  # notes of one pass: 16 at once need 2.6 GB
 FRAMES_A_SECOND = 50
@@ -33,14 +34,15 @@ def times(
     decoder: Decoder, memory: Memory, head: Sequence[int], texts: Sequence[Sequence[int]], lengths: Sequence[float], end: int
 ) -> list[Timed]:  # fmt: skip
     """For each text (token ids) of `lengths[i]` seconds; `head` is the start sequence that comes before it."""
-    timed: list[Timed] = []
-    for first in range(0, len(texts), GROUP):
-        some = list(range(first, min(first + GROUP, len(texts))))
+    found: dict[int, Timed] = {}
+    frames = memory.frames
+    alike = [[i for i in range(len(texts)) if frames[i] == length] for length in dict.fromkeys(frames)]
+    for some in (some[at : at + GROUP] for some in alike for at in range(0, len(some), GROUP)):
         forced = [[*head, *texts[i], end] for i in some]
         logs, scores = decoder.follow(forced, memory.of(some))
         for row, item in enumerate(some):
-            timed.append(_timed(logs[row], scores[row], len(head), texts[item], lengths[item]))
-    return timed
+            found[item] = _timed(logs[row], scores[row], len(head), texts[item], lengths[item])
+    return [found[i] for i in range(len(texts))]
 
 
 def _timed(logs: Tensor, scores: Tensor, head: int, text: Sequence[int], seconds: float) -> Timed:

@@ -4,7 +4,7 @@ openai-whisper's own decoder knows no padding, so prompts of different length ca
 prompts are padded on the left, each item counts its own positions, and padded keys are masked. After the
 prompt one token at a time goes in: several tokens after a cache are silently wrong in the released modules.
 
-Shapes: B items, T encoder frames, L tokens, H heads of width 64, D = 64 H.
+Shapes: B items of any length, T encoder frames, L tokens, H heads of width 64, D = 64 H.
 """
 
 from __future__ import annotations
@@ -17,6 +17,7 @@ import torch.nn.functional as F
 from torch import Tensor
 
 from logbook.hearing.branches import Branches, Kept
+from logbook.hearing.memory import Memory
 
 KEPT = 5  # candidates of a step that are kept for alternatives
 KEPT_OF_GROUP = 6  # and of each group of tokens that are asked for by name, however unlikely
@@ -35,20 +36,6 @@ class Hypothesis:
     @property
     def mean_log(self) -> float:
         return sum(self.logs) / len(self.logs) if self.logs else 0.0
-
-
-@dataclass(frozen=True)
-class Memory:
-    """What the decoder looks up of the encoder's output: keys and values of each layer, (B, H, T, 64)."""
-
-    layers: tuple[tuple[Tensor, Tensor], ...]
-
-    def of(self, items: Sequence[int]) -> Memory:
-        """Of these items, in this order. Neighbours are looked at where they lie: a copy of eight notes is 150 MB."""
-        items = list(items)
-        neighbours = items == list(range(items[0], items[0] + len(items)))
-        index = slice(items[0], items[0] + len(items)) if neighbours else torch.tensor(items)
-        return Memory(tuple((k[index], v[index]) for k, v in self.layers))
 
 
 class Decoder:
@@ -83,11 +70,11 @@ class Decoder:
         for block in self.blocks:
             cross = block.cross_attn
             layers.append((self._split(cross.key(encoded)), self._split(cross.value(encoded))))
-        return Memory(tuple(layers))
+        return Memory((tuple(layers),))
 
     def first_step(self, token: int, memory: Memory) -> Tensor:
         """Log probabilities (B, vocabulary) after the single `token`, without any prompt."""
-        items = memory.layers[0][0].shape[0]
+        items = len(memory.frames)
         tokens = torch.full((items, 1), token)
         state, _ = self._forward(tokens, torch.zeros_like(tokens), memory, None, None)
         return self._logits(state[:, -1]).log_softmax(-1)
@@ -253,11 +240,9 @@ class Decoder:
             attended = F.scaled_dot_product_attention(q, k, v, attn_mask=seen)
             x = x + block.attn.out(attended.transpose(1, 2).flatten(2))
             q = self._split(block.cross_attn.query(block.cross_attn_ln(x)))
-            k, v = memory.layers[layer]
             if watch and layer in self.watched:
-                heads = self.watched[layer]
-                watched.append(q[:, heads] @ k[:, heads].transpose(-1, -2) * q.shape[-1] ** -0.5)
-            attended = F.scaled_dot_product_attention(q, k, v)
+                watched.append(memory.scores(layer, q, self.watched[layer]))
+            attended = memory.attended(layer, q)
             x = x + block.cross_attn.out(attended.transpose(1, 2).flatten(2))
             x = x + block.mlp(block.mlp_ln(x))
         return self.norm(x), watched

@@ -19,7 +19,8 @@ from dataclasses import dataclass
 from torch import Tensor
 
 from logbook.hearing.branches import Branches
-from logbook.hearing.decoder import Decoder, Hypothesis, Memory
+from logbook.hearing.decoder import Decoder, Hypothesis
+from logbook.hearing.memory import Memory
 from logbook.hearing.words import Spoken, number
 from logbook.transcript import Alternative
 

@@ -7,7 +7,6 @@ This is the only module of the package that joins torch and the released openai-
 from __future__ import annotations
 
 import os
-from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import NamedTuple
@@ -21,7 +20,8 @@ from whisper.tokenizer import get_tokenizer
 from logbook.decoding.sound import RATE, Sound
 from logbook.hearing import alignment, doubt, numbers_again, prompt, second, weights, windows
 from logbook.hearing.cleaning import cleaned
-from logbook.hearing.decoder import Decoder, Hypothesis, Memory, bfloat16_is_fast
+from logbook.hearing.decoder import Decoder, Hypothesis, bfloat16_is_fast
+from logbook.hearing.memory import Memory, joined
 from logbook.hearing.windows import Window
 from logbook.hearing.words import groups, half_heard, spoken, words_of
 from logbook.mistake import Mistake
@@ -30,7 +30,7 @@ from logbook.transcript import Doubt, Transcript, Unheard, Word
 LANGUAGES = ("en", "es")
 # What Whisper also takes a short or muffled note for; English notes hardly ever come near these
 TAKEN_FOR = {"en": ("en",), "es": ("es", "la", "it", "pt", "ca", "gl")}
-BATCH = 8
+BATCH, BATCH_SECONDS = 8, 96  # windows that are heard side by side, and what the encoder gets of them all: 1.2 MB a second
 BEAMS = 4  # texts side by side where a doubtful note is heard again
 SLOWER = 1.12  # and how much slower it is played then
 TOKENS_A_SECOND, TOKENS_AT_LEAST = 7, 16  # a faster text is a runaway
@@ -97,18 +97,14 @@ class Whisper:
     @torch.inference_mode()
     def hear(self, sounds: Sequence[Sound], *, languages: Sequence[str | None]) -> list[Transcript]:
         cut = [windows.cut(sound.samples) for sound in sounds]
-        by_length: dict[int, list[tuple[int, int]]] = defaultdict(list)  # (sound, window) of one length for the encoder
-        for item, some in enumerate(cut):
-            for n, window in enumerate(some):
-                by_length[window.fed].append((item, n))
-        groups = [(fed, some[at : at + BATCH]) for fed, some in by_length.items() for at in range(0, len(some), BATCH)]
+        every = sorted(((i, n) for i, some in enumerate(cut) for n in range(len(some))), key=lambda at: cut[at[0]][at[1]].fed)
         found = list(languages)
         steps: dict[tuple[int, int], torch.Tensor] = {}  # log probabilities of each window's first step
         heard: dict[tuple[int, int], Heard] = {}
         late = []  # groups with a window of a sound whose language is not known before its last window
-        for fed, group in groups:
-            encoded = self._encode([cut[i][n] for i, n in group], fed)
-            memory = self.decoder.memory(encoded)
+        for group in windows.side_by_side(every, [cut[i][n].fed for i, n in every], BATCH, BATCH_SECONDS):
+            encoded = self._encoded([cut[i][n] for i, n in group])
+            memory = self._memory(encoded)
             steps |= zip(group, self.decoder.first_step(self.tokenizers["en"].sot, memory), strict=True)
             for i in {i for i, _ in group if not found[i]}:
                 if all((i, n) in steps for n in range(len(cut[i]))):
@@ -118,7 +114,7 @@ class Whisper:
             else:
                 late.append((group, encoded))  # a twelfth of its memory
         for group, encoded in late:
-            heard |= self._group(group, cut, self.decoder.memory(encoded), steps, found)
+            heard |= self._group(group, cut, self._memory(encoded), steps, found)
         return [
             self._transcript(sound, found[i], [(cut[i][n], heard[i, n]) for n in range(len(cut[i]))])
             for i, sound in enumerate(sounds)
@@ -165,6 +161,13 @@ class Whisper:
 
     # --- steps
 
+    def _encoded(self, some: Sequence[Window]) -> list[torch.Tensor]:
+        """The encoder's output of windows in order of their length, those of one length in one tensor."""
+        return [self._encode([one for one in some if one.fed == fed], fed) for fed in dict.fromkeys(one.fed for one in some)]
+
+    def _memory(self, encoded: Sequence[torch.Tensor]) -> Memory:
+        return joined([self.decoder.memory(one) for one in encoded])
+
     def _encode(self, some: Sequence[Window], fed: int) -> torch.Tensor:
         """(B, 50 * fed, D): the encoder on exactly `fed` seconds, the note's own length and not Whisper's 30."""
         side = self.model.encoder
@@ -184,7 +187,7 @@ class Whisper:
         return LANGUAGES[int(total.argmax())]
 
     def _group(self, group, cut, memory: Memory, steps, found: Sequence[str]) -> dict[tuple[int, int], Heard]:
-        """Windows of one length, (sound, window), heard or found silent."""
+        """Windows in order of their length, (sound, window), heard or found silent."""
         heard, spoken = {}, []
         for row, place in enumerate(group):
             first = self._first(steps[place])

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -44,6 +44,19 @@ def cut(samples: np.ndarray) -> list[Window]:
         found.append(Window(at / RATE, samples[at:end]))
         at = end
     return [*found, Window(at / RATE, samples[at:])]
+
+
+def side_by_side(every: Sequence, seconds: Sequence[float], most: int, most_seconds: float) -> Iterator[list]:
+    """Neighbours of `every`, at most so many and of at most so many `seconds` in all; a long one stands alone."""
+    group, total = [], 0.0
+    for one, length in zip(every, seconds, strict=True):
+        if group and (len(group) == most or total + length > most_seconds):
+            yield group
+            group, total = [], 0.0
+        group.append(one)
+        total += length
+    if group:
+        yield group
 
 
 def _quietest(samples: np.ndarray) -> int:
