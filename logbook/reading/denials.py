@@ -338,7 +338,7 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     return made
 
 
-_TURNED_UP = ("showed", "showed up", "show", "show up", "shows up", "shown")
+_TURNED_UP = ("showed", "showed up", "show", "show up", "shows up", "shown", "popped", "came up", "came through")
 
 
 def _is_used_up(row: Row, clause: Clause, begin: int, at: int) -> bool:
