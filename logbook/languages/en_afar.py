@@ -25,6 +25,7 @@ ENGLISH_AFAR = Afar(
     ),
     # the whole of it; the noun alone stands behind
     riddles=(
+        r"(?:all|everything|the only thing|only thing|the one thing|one thing|what) (?:it|she|that one|this one|he|#)?(?:'s| is| was)? ?(?:missing|lacking|short of|wanting|without|lacks|wants)(?: is| are)?",
         r"(?:(?:guess|know|you know|do you know|wanna know|want to know|ask me|take a guess|bet you know|i'll tell you|you can guess|here's) )*(?:what(?:'s| is| are)?|(?:the )?(?:one|only) thing(?:'s)?(?: that's| that)?)"
         r" (?:(?:it|this one|she|i|that|we|this|that one|is|are|still|just) )*(?:not (?:in|on)|missing|absent|isn't (?:in|on)|aren't (?:in|on)|ain't (?:in|on|got)|doesn't have|didn't get|never got|won't find|lacks|lacking|left out|left off|forgot|skipped|don't have|does not have|didn't put (?:in|on)|hasn't got|went without)"
         r"(?: in| on| from)*(?: (?:it|this one|there|here|any of it|mine))*(?: is| was| are)?",

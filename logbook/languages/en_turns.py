@@ -224,7 +224,7 @@ ENGLISH_TURNS = Turns(
         ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
     ),
     tells=(
-        r"(?:i'm |i am )?not saying",
+        r"(?:i'm |i am )?not saying", r"(?:don't|do not|never|please don't|better not) (?:write|put|record|hear|read|mark|take|spell|mistake|log|note)(?: (?:it|that|me|this|down|as|up|for|in))* (?=not|no|un)",
         r"(?:don't|do not|no need to|no reason to|quit|stop|nobody (?:has|have|needs|need|had) to|(?:you|they|he) (?:don't|didn't|do not) (?:have|need|got) to|don't you) (?:keep )?(?:be )?(?:tell|ask|remind|nag|warn)(?:ing)?\b(?: me| us| about)*",
     ),
 )

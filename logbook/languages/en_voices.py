@@ -19,6 +19,7 @@ ENGLISH_VOICES = Voices(
     others=(
         rf"{_ANY}(?:word|the word|talk|gossip|rumou?r|the rumou?r|story|the story|legend)(?: is| has it| goes| was|'s| on site is)\b",
         rf"{_ANY}(?:they're|they are|people are|folks are|he's|she's|everybody's|everyone's) (?:all )?(?:telling|saying|claiming|swearing|spreading|going around|convinced)\b",
+        rf"{_ANY}(?!i\b|we\b|it\b|tape\b|gun\b|laser\b|thermometer\b|that\b|this\b|which\b|one\b|rule\b|ruler\b|foil\b|board\b|facing\b|like\b|as\b|you\b|me\b|mine\b|what\b|who\b|nobody\b|print\b|i'd\b|never\b|not\b|just\b|also\b|reading\b|mark\b|tag\b|label\b|number\b|caliper\b|sticker\b|stamp\b|wrapper\b|roll\b|carton\b|gauge\b|meter\b|stencil\b|air\b|box\b|crew\b|it's\b|chalk\b|marker\b|writing\b|top\b|bottom\b|side\b|end\b|level\b|scale\b|job\b|section\b|dial\b|page\b|fitting\b|elbow\b|straight\b|cap\b|tee\b|collar\b|note\b)[a-z]+ (?:says|said|swears|swore|claims|claimed|reckons|insists|tells me|told me)\b(?! (?:on the|to me on))",
         rf"{_ANY}(?:i hear|i heard|i'm told|i was told|i've been told|so i'm told)\b",
         rf"{_ANY}(?:they|he|she|people|folks|everybody|everyone|somebody|someone|some people|the others) (?:all )?{_SAYS}\b",
         rf"{_ANY}(?:the|a|an|my|our|his|their|your|some|that|this|another|one of the|those|these)(?: (?!i\b|we\b)[\w'-]+){{0,2}}? {_PEOPLE}(?:'s)?{_OF_A_PLACE} ?{_SAYS}\b",

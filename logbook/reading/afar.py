@@ -73,6 +73,8 @@ def _riddle(row: Row, cut_up, place: int, words: str, language: Language, found:
     if place + 1 >= len(cut_up) or not _whole(words, language, "riddles"):
         return False
     reply = cut_up[place + 1]
+    if place + 2 < len(cut_up) and all(row.items[at].concept == "FILLER" for at in range(reply.first, reply.last)):
+        reply = cut_up[place + 2]  # "all it's missing is, you know, the tape"
     nouns = [at for at in range(reply.first, reply.last) if row.items[at].concept in _PARTS_OF_IT]
     if len(nouns) != 1 or any(row.items[at].concept not in _ANSWERS for at in range(reply.first, reply.last) if at not in nouns):
         return False

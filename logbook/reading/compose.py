@@ -120,7 +120,7 @@ def _small_words(items, text: str):
             done.append(replace(item, end=noun - 1))
             kind = _CUT_NOUNS[said.split()[-1]]
             item = replace(item, start=noun, concept="K_STRAIGHT" if kind else "FITTING", value=kind)
-        elif item.concept == "OTHER" and said.replace("’", "'") == "she's" and ahead in ("STAPLED", "TAPED", "RUBBED", "HUNG", "TIGHT") and before in ("COMMA", "STOP", "NUM", "MARKED", "SIZE"):
+        elif item.concept == "OTHER" and said.replace("’", "'") == "she's" and ahead in ("STAPLED", "TAPED", "RUBBED", "HUNG", "TIGHT") and before in ("COMMA", "BUT", "AND", "STOP", "NUM", "MARKED", "SIZE"):
             item = replace(item, concept="BE")  # the piece: "straight nine, she's stapled"
         elif item.concept == "FILLER" and ahead == "NEED" and said.replace("’", "'").endswith("n't"):  # "so it doesn't need vanes"
             item = replace(item, concept="NOT")

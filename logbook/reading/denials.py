@@ -305,7 +305,7 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "no foil tape left, used cloth tape"
                 break
             name, value = DENIED[concept]
-            if value is not False and row.items[begin].concept != "NO":
+            if value is not False and row.items[begin].concept != "NO" and not (concept == "GAP" and at == begin + 2 and live(row, begin + 1) == "DET"):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))
                 break
             if concept == "SCRIM" and at + 1 < clause.last and live(row, at + 1) == "SHOWS":

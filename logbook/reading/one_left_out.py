@@ -12,7 +12,7 @@ from logbook.reading.headings import Mention
 from logbook.reading.marks import mark_text
 
 _LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT) (?:ON|OF|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM) (?=SEP|$)"
-_ACTS = ("stapled", "taped", "rubbed_down")
+_ACTS = ("stapled", "taped", "rubbed_down", "vanes", "trimmed", "surface_clean", "tabs_bent", "cross_tabs", "preheated", "reinforced")
 
 
 def places(row: Row) -> tuple[tuple[int, int, int], ...]:

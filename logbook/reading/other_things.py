@@ -8,7 +8,7 @@ from logbook.reading.fell_short import patterns
 from logbook.reading.grammar import Row
 
 _NO_DUCT = frozenset(
-    "floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall walls street ladder lift grass mud road parking weather lot shoes socks phone radio"
+    "nails nail lips lip heels heel skin floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall walls street ladder lift grass mud road parking weather lot shoes socks phone radio"
     " water coffee thumb finger fingers knuckle knuckles knee back shoulder head toe arm leg foot tire tires sock coat hat hood sleeve van car cart windshield fender bumper bucket bag lunch cooler"
     " hose laptop tablet glasses goggles vest belt toolbag bench table drill gun tool knife drywall sheetrock tile glass door window concrete lumber plywood pipe pipes conduit cord lawn yard house"
     " heart pride feelings soul ego brain nose ear ears eye eyes tooth teeth rib ribs hip wrist ankle elbows pants pocket pockets jeans dog team game giants cowboys dodgers"

@@ -58,7 +58,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
     carried: tuple[int, str] | None = None  # (sentence, stance) that goes on until somebody else speaks
     drawn = -1  # the sentence that told last what is asked for
     for clause in cut:
-        if carried is not None and carried[0] != clause.sentence:
+        if carried is not None and (carried[0] != clause.sentence or row.text[row.items[clause.first - 1].start] == ";"):
             carried = None
         items = row.items[clause.first : clause.last]
         lead = _lead(items)
@@ -156,7 +156,8 @@ def _voices(code: str) -> re.Pattern[str] | None:
 def _others_voice(row: Row, clause: Clause, language: Language) -> bool:
     """ "The inspector thinks …", "the fellow upstairs taped …": another's words, or another's work."""
     said = row.words(clause.first, clause.last).lower().replace("’", "'")
-    return _voices(language.code).match(said) is not None and _HARM.search(said) is None
+    side = any(item.concept == "SIDE" for item in row.items[clause.first : clause.last])  # "the fellow on the lift dropped the top six"
+    return _voices(language.code).match(said) is not None and (side or _HARM.search(said) is None)
 
 
 _SINCE = re.compile(r"(?:\w+ )?unless (?:somebody|someone|anybody|one of|a|the \w+|they|he|i'm|i am|my eyes|you|it)\b.*\b(?:since|after|overnight|behind my back|blind|mistaken|dreaming|going|lying|lie|crazy|wrong|losing|moved|fell|peeled|pulled|took)\b")
