@@ -64,6 +64,7 @@ def test_the_day_and_its_report_list_it_and_the_desk_counts_it_until_it_is_taken
     assert row == {"note": note, "what": "straight section 4", "says": [LINES[1][1]], "line": "Rosa Quint, 15:00"}
     page = lead.get(f"/day/{day}", headers=PAGE).text
     assert f'<a href="/entry/{note}">straight section 4 Rosa Quint, 15:00</a> <q>{LINES[1][1]}</q>' in page.split('id="not-understood"')[1]
+    assert page.count("some words not understood") == lead.get("/log", headers=PAGE).text.count("some words not understood") == 1
     told = f'<a href="/day/{day}#not-understood">Said and not understood, Wednesday, October 14, 2026: 1</a>'
     assert told in lead.get("/desk", headers=PAGE).text
     assert desk.by_key("installer", "POST", f"/notes/{note}/withdraw", json={"id": str(uuid.uuid4())}).status_code in (200, 201)

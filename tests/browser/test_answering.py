@@ -86,7 +86,11 @@ def test_words_that_nobody_checked_stand_on_the_answer(site, visit):
     ready(page)
     told(page, site[1], f"{STRAIGHT} The tape has a mind of its own behind the beam.")
     assert page.locator("[data-unread]").inner_text().splitlines()[0] == "Not understood: “The tape has a mind of its own behind the beam”"
-    page.click("#note >> text=The next one")
+    page.goto("/phone#mine")
+    row = page.locator("#mine .note-row").first
+    row.wait_for()
+    assert "some words not understood" in row.inner_text() and "good as said" not in row.inner_text()
+    page.goto("/phone#speak")
     told(page, site[1])
     assert page.locator("[data-unread]").count() == 0
 

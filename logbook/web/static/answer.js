@@ -110,10 +110,10 @@ export function sorted(note, fitting) {
 export const needsWord = (note) => note.state === "unheard" || asksOf(note).length > 0 || open(note).length > 0 || wanted(note).length > 0;
 
 export function tally(note) {
-  // What bothers somebody, counted; "good as said" only where nothing does.
+  // What bothers somebody, counted; "good as said" only where nothing does and every word of the work was understood.
   const told = findings(note).filter((f) => f.shows !== "file" && f.verdict !== "meets");
   const counted = ["departs", "unclear", "unsaid"].map((name) => [name, told.filter((f) => f.verdict === name).length]).filter(([, count]) => count);
-  return counted.length || !findings(note).length ? counted : [["meets", null]];
+  return counted.length || note.unread || !findings(note).length ? counted : [["meets", null]];
 }
 
 export const quoted = (note) => note.unread.map((one) => `“${one.words}”`).join("; "); // words that nobody checked
@@ -129,6 +129,6 @@ export function aloud(note) {
   }
   if (note.problem) lines.push(note.problem.why, note.problem.cure);
   if (note.unread) lines.push(say("phone.unread"), `${quoted(note)}.`, say("phone.unread-told"));
-  if (!findings(note).some((f) => f.verdict !== "meets")) lines.push(say("phone.nothing-off"));
+  if (!note.unread && !findings(note).some((f) => f.verdict !== "meets")) lines.push(say("phone.nothing-off"));
   return lines.filter(Boolean).join(" ");
 }

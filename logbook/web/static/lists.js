@@ -17,7 +17,7 @@ async function rows() {
 function showRow({ id, at, note, here }) {
   const told = note ? title(note) : say(here ? (here.state === "refused" ? "phone.refused" : "phone.on-phone") : "phone.handed-in");
   return make("div", { class: "note-row" }, make("a", { href: `#note/${id}` }, `${clock(at)} ${told}`),
-    note ? make("span", { class: "tally" }, note.withdrawn_at ? say("phone.taken-back-short") : tally(note).map(([name, count]) => verdict(name, count))) : null);
+    note ? make("span", { class: "tally" }, note.withdrawn_at ? say("phone.taken-back-short") : tally(note).map(([name, count]) => verdict(name, count)), note.unread && !note.withdrawn_at ? make("span", {}, say("phone.unread-short")) : null) : null);
 }
 
 export async function showMine() {

@@ -63,7 +63,7 @@ function showTicks(note, fitting) {
 function showFitting(note, fitting, drawing, several) {
   const { off, rest } = sorted(note, fitting);
   const questions = asks(note).filter((one) => one.position === fitting.position);
-  const silent = note.reckoning ? say("phone.being-judged") : !off.length && !questions.length && !rest.length ? say("phone.nothing-off") : null;
+  const silent = note.reckoning ? say("phone.being-judged") : !off.length && !questions.length && !rest.length && !note.unread ? say("phone.nothing-off") : null;
   return make("section", { class: "sheet" }, several ? make("h2", {}, heading(fitting.facts)) : null,
     drawing ? make("img", { class: "drawing", src: URL.createObjectURL(new Blob([drawing], { type: "image/svg+xml" })), alt: say("phone.drawing-alt", { what: heading(fitting.facts) }) }) : null,
     big(fitting.facts), silent ? make("p", { role: "status" }, silent) : null,
