@@ -8,7 +8,7 @@ from logbook import measure
 from logbook.reading.items import Item, concept_at
 from logbook.reading.size_pairs import LENGTHS, MEASURES, Size
 
-_BETWEEN_FIX = ("LONG", "APART", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE", "OF")
+_BETWEEN_FIX = ("BUT", "LONG", "APART", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE", "OF")
 MOVED = ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT", "MOVE", "DOWN", "UP", "IN")
 
 
