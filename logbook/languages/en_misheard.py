@@ -94,7 +94,7 @@ MISHEARD = (
     Misheard("stapler", "stapled", "STAPLED", after=("EVERY",), near=1),
     Misheard("stabled", "stapled", "STAPLED"),
     Misheard("stapel", "stapled", "STAPLED", after=("EVERY", "AND TAPED", "TAPED")),
-    Misheard("tape", "taped", "TAPED", before=("STAPLED",), after=("AND RUBBED", "COMMA RUBBED", "AND RUB"), near=2),
+    Misheard("tape", "taped", "TAPED", after=("AND RUBBED", "COMMA RUBBED", "AND RUB"), near=2),
     Misheard("take", "taped", "TAPED", after=("AND RUBBED",), near=2),
     Misheard("tap", "taped", "TAPED", after=("AND RUBBED",), near=2),
     Misheard("tapes", "taped", "TAPED", after=("AND RUBBED",), near=2),
