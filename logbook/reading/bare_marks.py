@@ -94,7 +94,7 @@ def _happens(row: Row, match) -> bool:
 def _no_measure(row: Row, match) -> bool:
     """ "Collar, one-thirty-one, six inch": too great for its width."""
     item = row.items[match.start("m")]
-    return no_length(row, match) or item.concept == "MARKED" or (item.concept == "NUM" and item.value.value > 96)
+    return no_length(row, match) or item.concept == "MARKED" or (item.concept == "NUM" and item.value.value > 40)
 
 
 def bare_marks(row: Row, used: set[int], language: Language) -> list[Mention]:

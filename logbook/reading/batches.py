@@ -56,6 +56,7 @@ SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?:^|(?<=SEP)) (?:FILLER|I){{1,3}} {_LIST} (?=FILLER{{0,2}} COMMA (?:BOTH|ALL|FILL){{0,2}} (?:KIND|STAPLED|TAPED))", None),
     (f"(?:^|(?<=SEP)) (?P<f>(?:FILLER|I|AND|ANOTHER){{1,4}}) {_LIST} (?=(?:WORD|FILLER|LATER|ON RUN NUM){{0,3}} (?:SEP|$))", _worked_on),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|AND){{0,3}} {_LIST} (?=COMMA? (?:FILL|BE|ONLY){{0,2}} (?:SAME_THING|SAME_AS))", None),
+    (f"NUMBER (?P<a>{_M}) (?:TO|THROUGH|THRU) NUMBER (?P<b>{_M}) (?!BY|LONG)", None),
     (f"(?P<k>KIND) COMMA {_RANGE} (?=COMMA|BE|STOP|$)", None),
     (f"(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET){{0,2}} {_LIST} (?=SEP|$|FILLER|ON RUN)", None),
     (f"{_LIST} (?=(?:FILLER|COMMA){{0,3}} (?:BOTH|ALL) (?:FILL|SIZE){{0,2}} (?P<k>KIND))", lambda row, match, ats: plural(row, match.start("k"))),

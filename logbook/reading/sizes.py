@@ -227,7 +227,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>NUMB) HEDGE? LONG) (?!(?<=KIND NUM LONG) OF? (?:NUM|LEN))", _length_of("length")),
     Frame("(?:^|(?<=SEP)|(?<=SIZE)|(?<=AND)) (?:FILL|OF)? (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUM)) (?=SEP|$|AND|STAPLED|TAPED|HAVE|STAPLES|WITH)", _length_of("length", least=4)),
     Frame("(?P<w>(?P<m>BE|TAKES) (?P<n>LEN)) (?!WIDE|HIGH|BY|APART|TABS|STAPLES|LEG|GAP|BOARD|THROAT|ROUND|BACK|ON)", _measures),
-    Frame("K_STRAIGHT (?:NUM|MARKED) (?:COMMA? RUN NUM)? (?:COMMA|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|CUT_LENGTH)", _lone_length),
+    Frame("K_STRAIGHT (?:NUM|MARKED) (?:COMMA? RUN NUM)? (?:COMMA|OF){0,2} HEDGE? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|CUT_LENGTH)", _lone_length),
     Frame("(?:CUT_LENGTH|CUT_TO) [^STOP QUERY]{0,16} COMMA (?:AND|IT|FILLER){0,2} BE (?P<w>(?P<n>NUMB)) (?=SEP|$)", _length_of("length", least=6)),
     Frame("(?:SAME_AS|SAME_THING) [^STOP QUERY]{0,8} (?:ONLY|EXCEPT|BUT) (?:IT|BE|FILLER|DET){0,3} (?P<w>(?P<n>LEN) LONG?) (?=SEP|$)", _length_of("length", least=8)),
     Frame("(?P<w>(?:FROM|OFF) DET? (?P<s>WORD|SAME_THING) INLET) (?!SIZE|NUM)", _same_trunk),
@@ -237,7 +237,7 @@ FRAMES = (
     Frame("(?P<w>LENGTH (?:FILL|OF|HEDGE|COMMA|ON){0,3} (?P<n>NUMB))", _length_of("length")),
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),
     Frame("(?P<w>(?P<n>LEN)) OF? K_STRAIGHT (?!BY)", _length_of("length", least=6)),
-    Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND|EACH)", _lone_length),
+    Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND|EACH|HEDGE)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
     Frame("SIZE (?P<w>(?P<n>NUM)) (?=STAPLED|TAPED)", _lone_length),  # in text that runs on
     Frame("(?P<w>(?P<n>NUMB) FILL? THROAT) (?!OF NUMB|NUMB)", _length_of("throat_radius")),

@@ -43,6 +43,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="K_PLENUM", value="plenum")  # "box number six, twenty-four by twenty-four"
         elif item.concept == "HEDGE" and said == "like" and _concept(items, place - 1) in ("COMMA", "BE") and ahead in ("NUM", "MARKED") and _concept(items, place + 2) in ("BUT", "EXCEPT", "ONLY", "COMMA", "STOP", ""):
             done[place] = replace(item, concept="SAME_AS", value=None)  # "straight 89, like 88 but thirty long"
+        elif item.concept == "QUESTION" and said in ("is the", "is this", "is that") and _concept(items, place - 1) in ("NUM", "MARKED") and _concept(items, place - 2) in ("", "STOP", "FILLER", "NUMBER", "FITTING"):
+            done[place] = replace(item, concept="BE", value=None)  # "fifty-seven is the tee in the closet"
         elif item.concept == "BRANCH_WORD" and said.endswith(" off") and ahead == "DET" and _concept(items, place + 2) in ("NUM", "LEN") and any(one.concept == "K_BRANCH" for one in items[:place]):
             done[place] = replace(item, concept="FROM")  # "takeoff nine comes off the sixteen by ten"
         elif item.concept == "OTHER" and said in ("she's", "she’s") and (ahead in ("DET", "SIZE", "NUM", "LEN", "DEG", "TIGHT", "VANES", "IN_PLACE", "UP", "FILLER", "ON_BENCH", "HAVE", "NOT", "NO") or ahead.startswith("K_")):
