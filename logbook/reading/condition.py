@@ -74,6 +74,18 @@ def _open_corner(found: Found):
         yield found.claim("gap", found.item("n").value.value, group="w", uses=("n",), said_unit=unit_of(found.item("n")))
 
 
+_BETWEEN = ("between", "entre")
+_SPACED = ("STAPLES", "STAPLED", "TABS", "SCREWS", "K_HANGER", "EVERY", "WASHERS", "DAMAGE", "LEG", "TAPE")
+
+
+def _ends_apart(found: Found):
+    """ "a sixteenth apart at the heel", "a quarter inch between the pieces": of the joint, where nothing else is spaced."""
+    if found.at("o") is not None and found.row.words(found.at("o"), found.at("o") + 1).lower() not in _BETWEEN:
+        return
+    if found.item("n").value.value <= 2 and not any(item.concept in _SPACED for item in found.row.items[max(0, found.first - 8) : found.first]):
+        yield found.claim("gap", found.item("n").value.value, group="w", uses=("n",), said_unit=unit_of(found.item("n")))
+
+
 def _opened(found: Found):
     """ "opened up half an inch" """
     if found.row.words(found.at("o"), found.at("n")).lower().startswith(("opened", "gapped", "spread")) and found.item("n").value.value <= 2:
@@ -175,6 +187,8 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
     Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT) (?:FILL|ON|OF){0,4} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG)", _gap),
     Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD|EXCEPT (?=BUT)){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT|ONLY) (?:FILL|ON|OF|IN|ONLY|NUM (?=JOINT|SIDE_WORD|SIDE|END)){0,4} (?:JOINT|SIDE|SIDE_WORD|END|WORD) (?:FILL|WORD|ME|IN|ON|UP|SEE|COMMA|NUMBER|JOINT|SIDE|FITTING|BACK|THROUGH|QUESTION|SHOWS|BUILDING|MOVES|MOVE|PLACE_NOUN|IN_PLACE|PARTED){0,12} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG|APART|BACK)", _gap_after),
+    Frame("(?P<w>(?P<n>LEN|FRAC) APART) (?=(?:FILL|ON|IN){1,3} WORD? (?:THROAT|JOINT|END))", _ends_apart),
+    Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?=DET? (?:NUM (?=FITTING|END|JOINT))? (?:FITTING|END|JOINT))", _ends_apart),
     Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:FILL|SHOWS|ON|IN|OF|LEFT_OUT|SIDE){1,4} (?:JOINT|END))", _gap),
     Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=(?:FILL|ON|IN){1,3} (?:JOINT|END))", _gap),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:OF WORD)? SHOWS) (?=ON|IN|SEP|$|BACK|OVER)", _gap),

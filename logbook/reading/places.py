@@ -11,7 +11,7 @@ from logbook.reading.items import WHOLE
 from logbook.reading.marks import MARK, mark_text
 
 _KEPT = frozenset("above over under underneath below behind outside inside beside near by beneath sobre arriba debajo encima detrás bajo junto".split())
-_LED = frozenset("in at on to up down en al".split())
+_LED = frozenset("in at on to up down across en al".split())
 _STOPS = ("COMMA", "STOP", "QUERY", "KIND", "SIZE", "TAPED", "STAPLED", "RUBBED", "AND", "BUT", "RUN", "FITTING", "STAPLES", "TAPE")
 _MOST = 6
 
