@@ -25,6 +25,8 @@ SPANISH_AFAR = Afar(
         r"(?:(?:adivina|adivinen|sabes|a que no sabes|saben|y sabes) )*(?:que|lo unico que|la unica cosa que) (?:no (?:le puse|trae|lleva|tiene|llego|le meti)|le falta|falto|le falto|me falto|se me olvido)",
     ),
     idle=(
+        r"\b(?:camioneta|troca|camion|proveedor|pedido|bodega|almacen|van|pickup)\b (?:\w+ ){0,2}(?:trae|traia|tiene|traen|viene con|llego con|trajo)\b",
+        r"\bse (?:mojo|inundo|encharco) (?:tod[oa] )?(?:el piso|la obra|el cuarto|el edificio|la calle|el patio|todo)\b",
         r"\b(?:cajas?|paquetes?|bolsas?|pedidos?|rollos?|botes?|cubetas?|kilos?) de (?:las |la |los )?(?:aletas|grapas|cinta|tape|teip|vanes|pestañas|tabs)\b",
         r"\bquien (?:necesita|ocupa|quiere|pide)\b",
         r"\bno (?:se|supe|tengo idea|sabria decir|me acuerdo)(?: nada)? (?:de|si|de si)\b",

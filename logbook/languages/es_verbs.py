@@ -88,6 +88,15 @@ def hoods() -> str:
     return "|".join(f"{drawn} {hood}" for drawn in _DRAWN_OFF for hood in _HOODS)
 
 
+_RULERS = ("el detalle", "la spec", "el spec", "las specs", "los specs", "la norma", "el manual", "el código", "el submittal", "el arquitecto", "el cliente", "el contratista", "la hoja técnica", "la orden", "el fabricante", "la guía del fabricante")
+_RULE = ("pide", "piden", "dice", "dicen", "marca", "marcan", "quiere", "manda", "exige", "exigen", "lleva", "ordena")
+
+
+def asked_for() -> tuple[tuple[str, str], ...]:
+    """What a standard or somebody above asks for: "el detalle pide"."""
+    return (("DRAWING", "|".join(f"{who} {says}" for who in _RULERS for says in _RULE)),)
+
+
 def people() -> tuple[tuple[str, str], ...]:
     who = [said.format(one) for one in _PEOPLE for said in _WHOSE if not (one == "nuevo" and "el" not in said)]
     crews = ("la otra cuadrilla", "la cuadrilla de al lado", "la cuadrilla de arriba", "la cuadrilla de abajo", "la otra gente", "los de la otra cuadrilla", "los de la noche", "los del otro turno", "los del turno de noche", "los de la mañana", "los del otro piso", "la otra pareja", "los otros muchachos", "los otros")
@@ -95,7 +104,7 @@ def people() -> tuple[tuple[str, str], ...]:
 
 
 def sayings() -> tuple[tuple[str, str], ...]:
-    return (("WIPED", "|".join(_DUST)), ("RUBBED", "|".join(_PRESSED)), ("NO_DAMAGE", "|".join(_NO_HARM)), *strips(), *people(), *trimmings())
+    return (("WIPED", "|".join(_DUST)), ("RUBBED", "|".join(_PRESSED)), ("NO_DAMAGE", "|".join(_NO_HARM)), *strips(), *people(), *asked_for(), *trimmings())
 
 
 # what befell the facing, as a verb: "se mojó", "se nos mojó", "lo pisaron"

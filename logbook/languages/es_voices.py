@@ -8,7 +8,7 @@ from __future__ import annotations
 _MEASURED = ("ya la medí y son", "ya lo medí y son", "la medí bien y son", "lo medí bien y son", "la volví a medir y son", "lo volví a medir y son", "volví a medir y son", "ya medí y son", "medí otra vez y son", "ya medido son", "bien medido son",
              "ya la medí y es", "ya lo medí y es", "la volví a medir y es", "lo volví a medir y es")
 _AGAIN = ("la corté de nuevo", "lo corté de nuevo", "la corté otra vez", "lo corté otra vez", "la hice de nuevo", "lo hice de nuevo", "la armé de nuevo", "lo armé de nuevo", "la repetí", "lo repetí")
-_BRING = ("tráeme", "tráiganme", "tráenos", "tráete", "mándame", "mándenme", "mándanos", "consígueme", "consíganme", "pásame", "pásenme", "súbeme", "súbanme", "bájame", "alcánzame", "apártame")
+_BRING = ("traigan", "manden", "consigan", "compren", "pidan", "encarguen", "surtan", "pásenme", "acérquenme", "súbannos", "tráigannos", "tráeme", "tráiganme", "tráenos", "tráete", "mándame", "mándenme", "mándanos", "consígueme", "consíganme", "pásame", "pásenme", "súbeme", "súbanme", "bájame", "alcánzame", "apártame")
 _SCOLDED = ("me regañaron por", "me regañó por", "nos regañaron por", "me llamaron la atención por", "me gritaron por", "se quejaron por", "se quejaron de que", "me reclamaron por", "me reclamaron que", "me regañan por", "nos regañan por")
 
 # what is climbed, carried up or hung that is no duct

@@ -189,6 +189,9 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bno l[oae]\b", r"\bno (?:la|lo|le) (?:aprete|apretamos|presione|presionamos|asente|asentamos|aplaste|repase|planche|alise)\b", (("rubbed_down", False),), beside=r"\b(?:cinta|tape|teip|encint)", unless=r"\b(?:lenguetas?|tabs?|pestañas?|panel|tornill\w*|orej\w+)\b"),
     # left as it is
     Turn(r"\b(?:asi|igual|como esta)\b", r"\b(?:ahi |alli )?(?:(?:la|lo|se) )*(?:deje|dejamos|quedo|dejo) (?:ahi )?(?:asi|igual|como (?:esta|estaba))\b", (("damage_repaired", False),), beside=r"\b(?:hoyo|rotur|rasg|raj|agujer|pique|ponch|golpe|aplast|despeg|abollad|sumid|hole|tear|puncture|rompi)", unless=r"\b(?:no lo|no la|cinta|tape|teip|parch|arregl|repar|grap)\w*"),
+    Turn(r"\bcon (?:cinta|tape|teip)\b", r"\b(?P<n>cuatro|tres|dos|un[oa]?|[1234]) (?:lados |caras )?con (?:cinta|tape|teip)\b", (("sides_taped", "n"), ("taped", True)), beside=r"\b(?:lados|caras)\b", one=True),
+    Turn(r"\bcon (?:grapas?|staples)\b", r"\b(?P<n>cuatro|tres|dos|un[oa]?|[1234]) (?:lados |caras )?con (?:grapas?|staples)\b", (("sides_stapled", "n"), ("stapled", True)), beside=r"\b(?:lados|caras)\b", one=True),
+    Turn(r"\bgrapas? de ", r"(?:(?<=de media)|(?<=octavos)|(?<=de un cuarto)|(?<=de media pulgada)|(?<=dieciseisavos)),? (?:hacia|para|pa) ?a?fuera\b", (("staple_clinch", "outward"),)),
     # laid on, not pressed
     Turn(r"\b(?:sobrepuest|encimad|presentad)", r"(?:cinta|tape|teip)(?: (?:la|lo|me|se|nos|quedo|queda|deje|esta|va|nomas|solo|nada mas|apenas|como|quedo))* (?:sobrepuest[oa]|encimad[oa]|presentad[oa])(?: nomas| nada mas)?", (("rubbed_down", False), ("taped", True))),
     # wiped or not before it was taped: it was taped
@@ -204,6 +207,8 @@ _FACTS: tuple[Turn, ...] = (
 
 # whose words these are: plans and other pieces, to the end of their sentence
 _PLANS = (
+    r"(?:estoy|estamos|ando|andamos|sigo|seguimos) esperando (?:a )?(?:que llegue )?(?:la|el|las|los|al) (?:transicion|recta|recto|codo|tapa|pieza|tee|te|reduccion|pleno|collarin|tramo|inspector|board|panel|lift|elevador)\b.*",
+    r"(?:a las? \w+|al rato|luego|ahorita|hoy) (?:viene|vienen|llega|llegan|va a venir|pasa|pasan) (?:el|la|los|las|a) .*",
     r"(?:el|mi|nuestro) plan (?:es|era|sigue|para)\b.*|la (?:idea|intencion|meta) (?:es|era)\b.*|(?:se|lo) (?:planea|tiene pensado|tenemos pensado|tengo pensado)\b.*|(?:planeamos|planeo|pensamos|pienso|queremos|quiero|tenemos pensado|tengo pensado|esperamos) (?:hacer|armar|cortar|empezar|encintar|engrapar|terminar|montar|colgar|subir|ponerle|ponerl[oa]s|dejar|meter)\b.*",
     r"(?:mañana|pasado mañana|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|la (?:otra|proxima|siguiente) semana|manana)(?: ya| si| temprano| en la mañana| a primera hora| nos| me| le| les| dios mediante| vamos a| voy a)* (?:cambi[ao]|us[ao]|usam|empez|empie|arranc|segu|sig[uo]|trabaj|toc|vien|lleg|tra[ie]|comenz|arm[ao]|cort[ao]|mov|pas[ao]|entr|(?:usar|cambiar|empezar|seguir|trabajar|arrancar|armar|cortar)\\b)\w*.*",
     r"(?:ocupo|necesito|ocupamos|necesitamos|hace falta|quiero|urge|me urge|me urgen|urgen) (?:que (?:me|nos|le|les|alguien)?|(?:como )?(?:un|dos|tres|cuatro|cinco|mas|otr[oa]s?|unos|unas) (?:mas )?(?:rollos?|cajas?|paquetes?|botes?|cubetas?|cartuchos?)).*",
@@ -212,6 +217,8 @@ _ASKED = r"(?:pide|piden|pedia|pidio|marca|marcaba|quiere|quieren|queria|ordena|
 _ASKED_NOT = (rf"{_ASKED} {{acts}},? (?:y|pero|mas) (?:yo |la verdad |ahi )*(?:no|nunca) {_CL}{_PUT}",)
 _ASKED_DONE = (rf"{_ASKED} {{acts}},? (?:y|pero|asi que) (?:yo |ya |si |tambien )*{_CL}{_PUT}{_ALONE}",)
 _OTHERS = (
+    r"(?:cheque|revise|vi|mire|checamos|revisamos|fui a ver|encontre) .*\b(?:de los otros|de la otra (?:cuadrilla|gente)|del otro (?:turno|equipo)|de otr[oa]s?|ajen[oa]s?|de los de)\b.*",
+    r".*\b(?:la|lo) (?:hizo|armo|dejo|saco|monto|hicieron|armaron|engrapo|encinto) (?:{name}|don \w+|mi \w+|los de \w+|el (?:compa|chalan|ayudante|otro|de \w+))\b.*",
     r"(?:ya )?(?:la|lo|las|los|le) \w+(?:aron|ieron|io|o) (?:los de|los del|el de|la de|los otros|el otro|mi (?:compañero|compa|ayudante|primo|hermano)|el (?:compa|chalan|ayudante)|la otra cuadrilla|otra gente|otros)\b.*",
     r"(?:la|el|las|los|esa|ese) (?:pieza |otra |otro |recta |tramo |codo |tapa )?(?:de al lado|de junto|de enseguida|vecin[oa]|que (?:hicieron|hizo|armaron|armo|dejaron|dejo|montaron|monto|sacaron|puso|pusieron|trajeron) (?:los|las|el|la|otr\w+|ell[oa]s|mi|don|ayer)).*",
 )

@@ -290,7 +290,7 @@ def _apart(row: Row, mention: Mention, match) -> bool:
 
 _TOO = frozenset(("también", "tambien", "too", "also", "as well"))
 _NOT_THAT = frozenset(("not", "isn't", "wasn't", "aren't", "no es", "no"))
-_KIND_OF_WORD = {"duct": "straight", "rama": "branch", "ducto": "straight", "conducto": "straight", "branch": "branch", "joint": "straight", "ramal": "branch"}
+_KIND_OF_WORD = {"derivación": "branch", "derivacion": "branch", "duct": "straight", "rama": "branch", "ducto": "straight", "conducto": "straight", "branch": "branch", "joint": "straight", "ramal": "branch"}
 _MADE = frozenset("did made built finished hice hicimos terminé armé".split())
 
 

@@ -119,6 +119,8 @@ def leads_to(row: Row, at: int) -> bool:
     said = row.words(behind, behind + 1).lower()
     if row.items[behind].concept == "IN" and any(row.items[k].concept in _LET_IN for k in range(max(0, behind - 9), behind)):  # "the door in straight nine …, that's D2"
         return any(item.concept == "MARKED" for k, item in enumerate(row.items) if k != at + 1)
+    if said == "en" and any(row.items[k].concept in ("K_REGISTER", "K_ACCESS_DOOR", "K_COLLAR") for k in range(max(0, behind - 10), behind)) and not any(row.items[k].concept in ("STOP", "QUERY") for k in range(max(0, behind - 10), behind)):
+        return True  # "rejilla 28, hueco de catorce por seis en la recta doce"
     return said in ("into", "onto", "in to", "on to the side of", "let into", "en el", "dentro del") and any(
         row.items[k].concept.startswith("K_") or row.items[k].concept == "FITTING" for k in range(max(0, behind - 8), behind)
     )

@@ -132,7 +132,8 @@ def _turns(code: str):
 def _whose(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
     told = LANGUAGES[code].whole_turns
     why = (("plan", told.plans), ("other", told.others), ("reminder", told.orders))
-    return tuple((re.compile(words), reason) for reason, written in why for words in written)
+    names = "|".join(sorted(LANGUAGES[code].names))
+    return tuple((re.compile(words.replace("{name}", f"(?:{names})")), reason) for reason, written in why for words in written)
 
 
 @cache
