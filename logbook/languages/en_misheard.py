@@ -11,6 +11,7 @@ _COUNTED = ("EVERY", "ON NUM", "ON LEN", "NUM SIDE_WORD", "SIDES_ALL", "BOTH JOI
 _NUMBERED = ("NUM", "MARKED", "NUMBER", "SIZE")
 MISHEARD = (
     # everyday names, which only what stands behind them tells from a seam, a side that moves or a strap
+    Misheard("ill", "i'll", "WILL", after=("TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "TAPE", "HANG"), near=1),
     Misheard("joints", "straights", "K_STRAIGHT", after=("NUM THROUGH", "NUM THRU", "NUM TO", "NUM AND", "NUM COMMA", "MARKED"), plain=True),
     Misheard("joint", "straight", "K_STRAIGHT", after=("NUM COMMA", "NUM RUN", "NUM BE", "NUM STAPLED", "NUM TAPED", "NUM ON", "NUM STOP", "NUM HAVE", "MARKED COMMA", "NUMBER"), plain=True),
     Misheard("boots", "collars", "K_COLLAR", before=("NUM", "BOTH"), after=("NUM", "NUMBER", "MARKED"), near=1, plain=True),

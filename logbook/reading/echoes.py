@@ -153,6 +153,8 @@ def _before(row: Row, drawn: tuple[Sketch, ...], place: int, seen: bool, languag
 def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked: bool, words: str, language: Language, found: Echoed, as_it_is: bool = False) -> None:
     act, one, code = drawn[before], drawn[place], language.code
     again = any(one.last < len(row.items) and row.items[one.last].concept == "QUERY" for one in drawn[before + 1 : place])
+    if told and not asked and {name for _, name in act.acts} == {"trimmed"} and not _one(code, "by_doing").search(words):
+        return  # "before I could trim it, so it's all still in there": the insulation is in
     if asked and not again and not _one(code, "by_doing").search(words) and _one(code, "wanted").search(act.words.split("<")[0]):
         found.spent.update(range(one.first, one.last))  # "should it have tape? Sure": whether it has, he does not say yet
         return

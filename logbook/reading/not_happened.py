@@ -21,6 +21,7 @@ _FORMS = ("noun", "verb", "doing", "done")
 _NAMES_IT = ("FITTING", "NUMBER", "MARKED", "RUN")
 _THEIRS = re.compile(r"\b(?:his|her|hers|their|theirs)\b")
 _CLOSING = ("TAPE", "TAPED", "MARK181", "CLOSURE", "C_MASTIC", "COLD_ON", "MOVE", "MOVE_DOWN", "ON", "DOWN")  # "tape went down over dust": it did go down
+_CAN_BE_MENDED = ("stapled", "taped", "rubbed_down", "surface_clean", "preheated", "trimmed")
 _BY_SIDES = ("stapled", "taped", "rubbed_down")
 _ONLY_ACTS = ("DET", "AND", "COMMA", "FILLER", "IT", "DOWN", "ALL", "BE", "STILL", "WORD")
 
@@ -90,7 +91,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, language: 
         if re.match(language.acts.needless, said[match.end() :]):
             continue
         first, last = _items(row, clause, match)
-        if not value and _mended(row, cut_up, first, language):
+        if not value and name in _CAN_BE_MENDED and _mended(row, cut_up, first, language):
             continue
         used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("surface_clean", "preheated") else ()))}
         yet = value is False and re.search(language.acts.yet, said) is not None  # "no tape or mastic on it yet": still to do
