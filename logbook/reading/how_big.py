@@ -93,6 +93,12 @@ def _points(found: Found):
         yield found.claim("staple_clinch", "outward" if found.item("to").concept == "OUTSIDE" else "inward", group="w")
 
 
+def _fold(found: Found):
+    """ "the staples fold in" """
+    if found.row.words(found.at("g"), found.at("g") + 1).lower().startswith(("fold", "curl", "bend", "bent", "hook", "roll", "point", "lay", "lie")):
+        yield found.claim("staple_clinch", "outward" if found.item("to").concept in ("OUT", "OUTSIDE") else "inward", group="w")
+
+
 def _clinch(found: Found):
     if found.row.words(found.at("c"), found.at("c") + 1) in (":", "=", "-", "–", "/"):
         outward = found.item("to").concept in ("OUT", "OUTSIDE")
@@ -106,10 +112,13 @@ FRAMES = (
     Frame("(?:TAPE|CLOSURE|MARK181) TAPE? SIZE_WORD (?:HEDGE|FILLER|ONLY)? (?P<w>(?P<n>NUMB)) (?!BY|SIDE_WORD)", _width),
     Frame("(?:TAPE|CLOSURE|MARK181) COMMA (?:ME|ONLY|FILLER|HAVE|WORD|WITH|ALL|HAVING){1,5} DET (?P<w>(?P<n>LEN)) (?=SEP|$)", _width),
     Frame("(?P<w>STAPLES (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE))", _points),
+    Frame("(?P<w>STAPLES (?:FILL|CLINCHED){0,2} (?P<g>WORD|BENT) (?P<to>IN|OUT|INSIDE|OUTSIDE)) (?=SEP|$|ON|AND|BUT)", _fold),
     Frame("(?P<w>LEG (?:FILL|ON|OF|STAPLES|ONLY|SIZE_WORD|WORD){0,6} (?P<n>FRAC|LEN)) (?!STAPLES|APART|BOARD|BACK|TAPE)", _length("staple_leg", 1.5)),
     Frame("TABS (?:[^STOP QUERY SIZE SIDE]){0,10} (?P<w>(?P<n>NUMB) LONG) (?!KIND)", _length("cross_tab_length", 48)),
     Frame("TABS (?:[^STOP QUERY]){0,14} STOP (?P<b>BE|EACH|ALL) (?:FILL){0,2} (?P<w>(?P<n>NUMB) LONG)", _they_are),
     Frame("TABS (?:[^STOP QUERY SIZE]){0,6} COMMA (?:BUT)? (?:ON? NUM)? (?P<b>BE) (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB)) (?=COMMA|STOP|$)", _they_are),
+    Frame("TABS ONLY (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY)", _length("cross_tab_length", 48)),
+    Frame("(?:NUM|LEN) LONG? TABS ON (?P<w>(?P<n>NUM|LEN)) (?!LONG|SIDE|SIDE_WORD)", _length("cross_tab_spacing", 48)),
     Frame("TABS (?:FILL|WORD|MOVE|MOVE_OUT|EVERY){0,2} OUT? TO (?P<w>(?P<n>LEN))", _length("cross_tab_spacing", 48)),
     Frame("TABS (?:FILL|COMMA){0,2} (?P<w>(?P<z>SIZE)) APART", _both),
     Frame("TABS (?:FILL|OF){0,2} (?:LEN|NUM) LONG? ON (?P<w>(?P<n>LEN|NUM)) (?!SIDE|SIDE_WORD)", _length("cross_tab_spacing", 48)),
