@@ -79,6 +79,7 @@ ENGLISH_WEIGHED = Weighed(
         (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|tasted|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:stapler|staple gun|staple|single staple|gun)", "stapled"),
         (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:rag|wet rag|wipe|cloth)", "surface_clean"),
     ),
+    met=r"(?<![\w'])(?:saw|seen?|met|meet|touch(?:ed)?|felt|feel|known|knew|tasted|near)(?![\w'])",
     other_things=(rf"<[db]> (?:up |off |out |down |over )*(?:the |my |our |his |her |a |an |their |some )+{_THINGS}",),
     nots=r"(?<![\w'])(?:not|never|no|nobody|no one|neither|nor|hardly|cannot|none|nothing|nowhere|rarely|seldom|anything but|far from|nowhere near|\w+n't|isnt|arent|wasnt|werent|didnt|dont|doesnt|havent|hasnt)(?![\w'])(?! longer (?:than|wider))",
     # before the act: what follows is no statement of it

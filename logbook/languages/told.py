@@ -20,6 +20,7 @@ class Weighed:
     has_it: tuple[str, ...] = ()
     ticked: tuple[tuple[str, bool], ...] = ()  # the whole sketch: "<n> yes"
     tools: tuple[tuple[str, str], ...] = ()  # "never saw a roll", and the fact
+    met: str = "(?!)"  # verbs of those
     other_things: tuple[str, ...] = ()  # an act on what is no duct
     nots: str = ""
     holds_back: str = ""

@@ -14,9 +14,13 @@ from logbook.reading.weighed import weighed
 def retold(row: Row, cut_up: tuple[Part, ...], language: Language) -> Echoed:
     found = Echoed()
     if language.told.echoes.yes:
+        drawn = sketches(row, cut_up, language)
         for look in (weighed, echoes, came_off):
-            one = look(row.blanked(found.spent), sketches(row.blanked(found.spent), cut_up, language), language)
+            one = look(row, drawn, language)
             found.claims += one.claims
             found.spent |= one.spent
+            if one.spent:
+                row = row.blanked(one.spent)
+                drawn = sketches(row, cut_up, language)
             found.of_piece |= getattr(one, "of_piece", set())
     return found

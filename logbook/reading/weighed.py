@@ -107,6 +107,8 @@ def _half_done(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
 
 def _by_tool(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     """ "Never saw a roll": the act is told by what it is done with."""
+    if not _word(language.code, "met").search(one.words):
+        return False
     for pattern, name in language.told.weighed.tools:
         match = re.search(rf"(?<![\w'])(?:{pattern})(?![\w'])", one.words)
         if match is not None and not any(row.items[at].concept in ("SIDE", "SIDE_WORD", "OTHER_SIDE", "ONE_SIDE", "BACK") for at in range(one.first, one.last)):
