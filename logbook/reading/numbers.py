@@ -181,6 +181,7 @@ def with_fraction(tokens, number: Number, language: Language) -> Number | None:
     at = number.end
     if _is(tokens, at, language.numbers.joins):
         part = fraction(tokens, at + 1, language)
+        part = part or _as_written_down(tokens, at - 2, at + 1, language)
         if part is None and not number.digits and _is(tokens, at + 1, ("cuarto", "quarter", "eighth", "octavo")):  # "uno y cuarto"
             part = Number(Fraction(1, language.numbers.parts[tokens[at + 1].bare]), at + 2, False, False)
     else:
@@ -192,6 +193,23 @@ def with_fraction(tokens, number: Number, language: Language) -> Number | None:
     if part is None or part.value >= 1:
         return None
     return Number(number.value + part.value, part.end, number.digits, False)
+
+
+_LEADS_TO_A_LENGTH = ("to", "in", "back", "over", "at", "long", "length", "down", "up", "out", "by", "x", "a", "de", "por", "baja", "entra", "atras", "sube")
+
+
+def _as_written_down(tokens, before: int, at: int, language: Language) -> Number | None:
+    """ "and 5-8", "and an 8th": so the ears write five eighths and an eighth. Read only behind "and", and only where the halves of an inch leave one reading."""
+    step = at + 1 if _is(tokens, at, language.numbers.articles) else at
+    if step + 1 >= len(tokens) or not tokens[step].low.isdigit():
+        return None
+    number, behind = int(tokens[step].low), tokens[step + 1]
+    if behind.low in ("th", "ths") and behind.gap == "" and number in (8, 16):
+        return Number(Fraction(1, number), step + 2, True, False)
+    led = before >= 0 and tokens[before].bare in _LEADS_TO_A_LENGTH  # "straights 4 and 5-8" are pieces
+    if led and step == at and behind.gap == "-" and behind.low in ("8", "16") and number % 2 and number < int(behind.low):
+        return Number(Fraction(number, int(behind.low)), step + 2, True, False)
+    return None
 
 
 def _sign_of_size(tokens, at: int) -> bool:
