@@ -159,6 +159,6 @@ ENGLISH_ACTS = ActWords(
         *((n, True, rf"{_ELSE} (?:{words})") for n, words in ((1, "one|1|side"), (2, "two|2|pair"), (3, "three|3"))),
     ),
     numbers=(("one", 1), ("two", 2), ("1", 1), ("2", 2)),
-    stands_for_act=r"\b(?:did|done|do|have|has|had|got|get|is what|are|is|was|were|only|just)\b",
+    stands_for_act=r"^(?:on|around|along|across)\b|\b(?:did|done|do|have|has|had|got|get|is what|are|is|was|were|only|just)\b",
     denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|\w+n't)(?![\w'])",
 )  # fmt: skip

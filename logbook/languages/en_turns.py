@@ -195,6 +195,7 @@ ENGLISH_TURNS = Turns(
         r"(?:i|we) (?:was|were) (?:after|hoping for|shooting for|looking for|going for|aiming for|thinking of|thinking about|gonna use|going to use|planning on)",
         r"(?:i|we)(?:'d|'d have| had)? (?:wanted|would've liked|would have liked|liked|meant to use|planned on|thought about|considered|figured on|thought of)\b",
         r"(?:i|we) (?:had|brought|pulled|got) [\w ]+? (?:out for|in mind|in hand|lined up|ready for)\b|(?:was|were) going to (?:use|go with|put|be)\b|(?:almost|nearly) (?:used|went with|put)\b",
+        r"(?:(?:i|we)(?:'d| had)? )?(?:wanted|meant to have|meant to get|hoped for|hoped to have|hoped to get|asked for|was supposed to have|were supposed to have|was meant to have|aimed for|(?:almost|nearly|darn near|about) (?:had|got|made|put|cut|left|faced|turned|set)) (?:the |that |my |its )?(?:low |shiplap )?(?:step|lip|side of the lap|groove|rabbet)\b",
     ),
     mends=(
         r"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of (?:\w+ )?tape(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",
@@ -208,6 +209,8 @@ ENGLISH_TURNS = Turns(
     tapes_it=(r"^(?: (?:in|inch|inches|long|wide|across|on|the|top|bottom|side|left|right|[\d/½¼¾\"-]+))*,? (?:and |then |just |got |i )*taped(?: up| over)?\W*$", r"^[^.!?]{0,60}?\b(?:taped|tape) (?:it|that|this|them)(?: (?:over|up|shut|back|down|closed|good|real good))*(?! (?:all|around|off|on|both|four|every|and stap|tight|every))",),
     # words about an act that say it was not done
     hollow=(
+        r"\b(?:lie|lied|fib|bluff|kid you|cheat|stretch the truth|tell a tale)(?: to you| to him| to them)? (?:and|by|when i) (?:say|said|saying|tell you|telling you|told you|claim|claiming|claimed|write|put down|swear|mark|log|report)\b",
+        r"\b(?:could|can|might|could've|could have)(?: just| always| easily)? (?:pretend|pretended|make believe|make out|made out|act like|acted like|fool you into thinking)\b",
         r"\bif (?:i|we)(?:'d| had)(?: ever| really| actually)?(?= .*\b(?:i'd|we'd|i would|you'd) (?:say|tell|have (?:said|told)|let you know|know|be (?:done|home|finished|gone)))",
         r"(?:i'd|i would|we'd|i'll) be (?:lying|fibbing|kidding|a liar|making it up) (?:if|to say)(?: i| we)?(?: said| told you| say| claimed)?",
         r"(?:i |we )?(?:can't|cannot|couldn't|won't|wouldn't) (?:say|claim|swear|tell you) (?:that )?(?:i|we|it's|it is|they're|it was|it got)\b", r"(?:i )?wish (?:i could|i can|we could) (?:say|tell you)",

@@ -81,9 +81,14 @@ ENGLISH_WEIGHED = Weighed(
     ),
     met=r"(?<![\w'])(?:saw|seen?|met|meet|touch(?:ed)?|felt|feel|known|knew|tasted|near)(?![\w'])",
     other_things=(rf"<[db]> (?:up |off |out |down |over )*(?:the |my |our |his |her |a |an |their |some )+{_THINGS}",),
-    nots=r"(?<![\w'])(?:not|never|no|nobody|no one|neither|nor|hardly|cannot|none|nothing|nowhere|rarely|seldom|anything but|far from|nowhere near|\w+n't|isnt|arent|wasnt|werent|didnt|dont|doesnt|havent|hasnt)(?![\w'])(?! longer (?:than|wider))",
+    nots=r"(?<![\w'])(?:not|never|no(?! (?:i|we|it|they|that|this|these|those|there|sir|boss|i've|we've|it's|they're)(?![\w']))|nobody|no one|neither|nor|hardly|cannot|none|nothing|nowhere|rarely|seldom|anything but|far from|nowhere near|\w+n't|isnt|arent|wasnt|werent|didnt|dont|doesnt|havent|hasnt)(?![\w'])(?! longer (?:than|wider))",
     # before the act: what follows is no statement of it
-    holds_back=r"(?<![\w'])(?:will|won't|'ll|i'll|we'll|gonna|should|shouldn't|if|unless|whether|going to|about to|meant to|wanted to|tempted|planning|plan|supposed to|thought|because|since|so that|who|why|he|she|they|his|her|their|you|your|let's|think|doubt|sure|mind|afraid|ask|asked|asking|problem|trouble|time|until|till|only|just|much|many|reason|excuse|the one|the ones|when|while|though|although|after|before|but|or|as|call)(?![\w'])|^(?:please )?(?:don't|never|do not) ",
+    holds_back=r"(?<![\w'])(?:will|won't|'ll|i'll|we'll|gonna|should|shouldn't|if|unless|whether|going to|about to|meant to|wanted to|tempted|planning|plan|supposed to|thought|because|since|so that|who|why|he|she|they|his|her|their|you|your|let's|think|doubt|sure|mind|afraid|ask|asked|asking|problem|trouble|time|until|till|only|just|much|many|reason|excuse|the one|the ones|when|while|though|although|after|before|but|or|as|call)(?![\w'])|^(?:please )?(?:don't|never(?! (?:once|yet|have|did|ever have)(?![\w'])| \w+ed )|do not) ",
+    habit=r"(?<![\w'])(?:(?:never|not) once|never yet|never ever|in my life|in all my (?:life|years|days)|in \w+ years)(?![\w'])",
+    no_fault=(
+        r"(?:not (?:a|one)(?: single)?(?: one)?|none|nary an?|not any)(?: of)?(?: the| my| its| those| these| his)* (?:<n>|tabs?)(?: (?:on|of|in|at|around) (?:#(?: \d+)?|it|this one|that one|the collar))?(?: (?:is|are|was|were|'s|got|that's|that are|i|we|still|left|to be|ended up|stayed|came out|stands?|sitting))*"
+        r" (?:loose|standing|up|straight|proud|unbent|unfolded|floppy|sticking (?:up|out)|sticks (?:up|out)|stick (?:up|out)|open|upright|flapping|missing|lifted|lifting)$",
+    ),
     in_general=r"(?<![\w'])(?:an?|any|every|another) (?:[\w-]+ )?#",  # no piece of his but any of its kind
     past=r"(?<![\w'])(?:was|were|had|been|should|would|could|might|if|when|unless|before|after|until)(?![\w'])",
     concord=r"(?:n't|never|nobody|no one|ain't)(?: [\w']+){0,4} (?:no|none)$",

@@ -24,6 +24,8 @@ class Weighed:
     other_things: tuple[str, ...] = ()  # an act on what is no duct
     nots: str = ""
     holds_back: str = ""
+    habit: str = "(?!)"  # how he always worked: of no piece unless it is named
+    no_fault: tuple[str, ...] = ()  # "not one of the tabs is loose": none of them has the fault
     in_general: str = ""
     past: str = ""  # before what was to come and has come or not by now
     concord: str = ""  # "never put no tape on": two denials that are one

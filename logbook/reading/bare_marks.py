@@ -61,7 +61,7 @@ _PART_OF = f"{_PART} (?:FILL|TIGHT|IN_PLACE|WORD){{0,2}} (?P<f>ON|OF|IN) DET? {_
 
 # pattern with the mark in group m, and what else must hold; the first row that finds a number names the piece
 SAID_BARE: tuple[tuple[str, object], ...] = (
-    (f"NOT {_M} (?:COMMA|BUT) FILLER{{0,2}} (?P<m2>{MARK}) (?=SEP|$|HUNG|TAPED|STAPLED|RUBBED|BE|HAVE)", None),  # "not sixty-six, sixty-seven"
+    (f"NOT {_M} (?:COMMA|BUT) FILLER{{0,2}} (?P<m2>{MARK}) (?=SEP|$|HUNG|TAPED|STAPLED|RUBBED|BE|HAVE)", lambda row, match: not _measured(row, match.span("m2"))),  # "not sixty-six, sixty-seven"
     (f"{START} {_M} (?=(?P<n>WORD|MOVE|MOVE_IN|MOVE_OUT|MOVE_DOWN|TAKES|FILLER|UNDONE|DAMAGE|END|PENDING|SEATED))", lambda row, match: _named(row, match) and _happens(row, match)),
     (f"{START} {_M} (?:COMMA|STOP|QUERY) (?:(?:FILLER|TRADE_NOISE|SEE|WORD){{1,3}} (?:COMMA|STOP))? (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "Twenty-eight? Straight, …", "twenty-six, let's see, straight"
     (f"{START} {_M} (?:COMMA|STOP) (?:(?!{_MEASURES}|KIND|ACT)[^STOP QUERY]){{1,9}} STOP (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "So forty-eight, that was a bear. Straight, …"
@@ -91,6 +91,12 @@ def _happens(row: Row, match) -> bool:
     return re.match(rf"(?:{'|'.join(_HAPPENS)})\b", row.words(match.start("n"), min(len(row.items), match.start("n") + 2)).lower()) is not None
 
 
+def _measured(row: Row, span: tuple[int, int]) -> bool:
+    """ "Six foot. Not eight, six": the number of a measure said before."""
+    said = row.words(*span).lower()
+    return any(item.concept == "LEN" and row.text[item.start : item.end].lower().startswith(f"{said} ") for item in row.items[: span[0]])
+
+
 def _no_measure(row: Row, match) -> bool:
     """ "Collar, one-thirty-one, six inch": too great for its width."""
     item = row.items[match.start("m")]
@@ -109,8 +115,8 @@ def bare_marks(row: Row, used: set[int], language: Language) -> list[Mention]:
         for match in row.find(pattern):
             group = "m2" if "m2" in match.re.groupindex else "m"
             span = match.span(group)
-            if used.intersection(range(*span)) or (fits is not None and not fits(row, match)) or _turn(row, span):
-                continue
+            if used.intersection(range(*span)) or (fits is not None and not fits(row, match)) or _turn(row, span) or row.words(*span).lower().startswith("a "):
+                continue  # "a hundred" is how many
             mark = mark_text(row, *span, language)
             if mark is not None:
                 found.setdefault(mark, Mention(match.start() if pattern is _PART_OF else span[0], span[1], mark=mark, mark_at=span))

@@ -152,7 +152,7 @@ def _where_nobody_knows(row: Row, clause, vanes: int) -> int:
 # a denial between two acts is of the one behind it: "rubbed down didn't trim it"
 _OF_ANOTHER = ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP", "STAPLE", "TAPE_IT", "RUB", "TRIM", "TRIMMED", "WIPE", "WIPED", "HEAT_IT", "REPAIR_IT")
 _NONE_THAT = re.compile(
-    r"(?:\bno|\bnot (?:an?|one)|\bnothing|n't (?:an?|find an?|a single|one|any)|\bnever find an?|\bno hay)\b(?:(?!\b(?:so|because|cause|cuz|since|and|but|then|y|pero|porque|por eso|entonces)\b).)*?\b(?:that|which|i|we|it|que)?(?:'s| is| are)? ?(?:isn't|not|aren't|didn't|haven't|don't|doesn't|ain't|hasn't|without|un(?=taped|stapled)|no)\b"
+    r"(?:\bno(?! (?:i|i've|we|we've|it|it's|they|they're|that|that's|this|sir|boss|man)\b)|\bnot (?:an?|one)|\bnothing|n't (?:an?|find an?|a single|one|any)|\bnever find an?|\bno hay)\b(?:(?!\b(?:so|because|cause|cuz|since|and|but|then|y|pero|porque|por eso|entonces)\b).)*?\b(?:that|which|i|we|it|que)?(?:'s| is| are)? ?(?:isn't|not|aren't|didn't|haven't|don't|doesn't|ain't|hasn't|without|un(?=taped|stapled)|no)\b"
     r"|\b(?:nothing|none|not one|not a|not an|no)\b(?:(?!\b(?:so|because|cause|and|but|then)\b).)*?\bun(?=taped|stapled)|\bno \w+ (?:left )?un(?=taped|stapled)|\b(?:not|n't) without\b"
 )
 

@@ -81,7 +81,13 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
 def _of_another_piece(row: Row, act: Sketch, one: Sketch) -> bool:
     """Whether a piece is named between the act and the echo, and one before: "a roll costs sixty, and straight ten didn't get an inch of it" names its first."""
     named = [at for at in range(one.last) if row.items[at].concept.startswith("K_") or row.items[at].concept == "FITTING"]
-    return bool(named) and named[-1] >= act.last and named[0] < act.last
+    return bool(named) and named[-1] >= act.last and named[0] < act.last and _number(row, named[-1]) != _number(row, named[0])
+
+
+def _number(row: Row, at: int) -> object:
+    """The number behind the word for a piece, or its place where there is none: "elbow nine has vanes. No wait. Elbow nine hasn't"."""
+    behind = row.items[at + 1] if at + 1 < len(row.items) else None
+    return behind.value.value if behind is not None and behind.concept == "NUM" else at
 
 
 def _bare(words: str, code: str) -> str:
@@ -142,7 +148,7 @@ def _before(row: Row, drawn: tuple[Sketch, ...], place: int, seen: bool, languag
             continue
         if one.acts or any(row.items[at].concept in _FAULTS for at in range(one.first, one.last)):
             chained = any(_says(later.words, _bare(later.words, language.code), language.code) is not None for later in drawn[back + 1 : place])
-            return back if one.sentence >= drawn[place].sentence - (3 if chained or _is_asked(row, one) else 1) else None
+            return back if one.sentence >= drawn[place].sentence - (3 if chained or _is_asked(row, one) else 2 if place - back > 1 else 1) else None
         words = _bare(one.words, language.code)
         if not words or len(words.split()) == 1 or any(pattern.fullmatch(words) for pattern in _whole(language.code, "between")) or _says(one.words, words, language.code) is not None or _answer(one.words, language.code) is not None:
             continue

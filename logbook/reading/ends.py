@@ -170,6 +170,7 @@ FRAMES = (
     Frame("GROOVE (?:NOT|WORD|FILL|MOVE|SIDE_WORD){1,4} (?:OUTSIDE|INSIDE|OUT|IN) COMMA (?:IT|FILL|WORD|MOVE){0,3} (?P<w>(?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
     Frame("GROOVE (?:ON|OF) (?:KIND|NUM|FITTING|DET){1,3} (?:NOT|WORD|FILL|MOVE){1,3} (?:OUTSIDE|INSIDE|OUT|IN) COMMA (?:(?:ME|WORD|FILL){1,3} COMMA)? (?:IT|FILL|WORD|MOVE){0,3} (?P<w>(?P<to>INSIDE|OUTSIDE|IN|OUT)) (?=SEP|$)", _groove),
     Frame("(?P<w>VOID{2,10} STOP IT (?P<to>MOVE_OUT|MOVE_IN)) (?=SEP|$)", _went),
+    Frame("(?P<w>GROOVE VOID (?:VOID|KIND|NUM|FITTING|COMMA|AND|BUT|ME|FILL|I|WORD|MOVE|IT|STOP){1,12}? (?:(?:HAVE|MOVE|WORD|CUT_TO) IT|BE) FILL? (?P<to>INSIDE|OUTSIDE))", _groove),
     Frame("(?P<w>GROOVE (?:VOID|COMMA|AND|BUT|ME|FILL){1,14} (?:FILL|WORD|MOVE){0,2} IT (?P<to>INSIDE|OUTSIDE))", _groove),
     Frame("(?P<w>SHIPLAP (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _edge_looks),
     Frame("(?P<w>PANEL (?:FILL|AND|COMMA|I|WORD){0,3} SEATED)", _seated(True)),

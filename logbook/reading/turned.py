@@ -179,6 +179,11 @@ def _formerly(row: Row, cut, place: int, language: Language) -> bool:
     return bool(sorts) and any(sorts & {_sort(row.items[k]) for k in range(one.first, one.last)} for one in beside)
 
 
+def _its_number(row: Row, at: int) -> bool:
+    """The number right behind the word for a piece names it, whatever he wished of it."""
+    return at > 0 and row.items[at].concept in ("NUM", "MARKED") and (row.items[at - 1].concept.startswith("K_") or row.items[at - 1].concept in ("FITTING", "NUMBER"))
+
+
 def _sort(item) -> str | None:
     return "LEN" if item.concept in ("NUM", "LEN", "FRAC") else item.concept if item.concept in MEASURES else None
 
@@ -199,7 +204,7 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
         if former:
             nothing.update(k for k in range(clause.first, clause.last) if row.items[k].concept in MEASURES or row.items[k].concept in ("EVERY", "APART"))
         elif wished:
-            nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept not in ("FITTING",))
+            nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept not in ("FITTING", "GROOVE") and not _its_number(row, k))
         elif told is not None:
             at = row.items[clause.first].start + told.start()
             nothing.update(k for k in range(clause.first, clause.last) if row.items[k].end > at)

@@ -37,7 +37,7 @@ def weighed(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
             if not asked:
                 _by_tool(row, one, language, found)
             continue
-        for look in (_elsewhere, _ticked, _yet_to_come, _half_done, _by_tool):
+        for look in (_elsewhere, _without_fault, _ticked, _yet_to_come, _half_done, _by_tool):
             if look(row, one, language, found):
                 break
         else:
@@ -61,6 +61,19 @@ def _elsewhere(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     if told is None:
         return False
     found.spent.update(range(one.item(told[0].start()), one.item(told[0].end() - 1) + 1))
+    return True
+
+
+def _without_fault(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
+    """ "Not one of the tabs is loose": a collar's are bent down then; of anything else, and of how he always works, it states nothing."""
+    told = _first(one, language, "no_fault")
+    habit = told is None and "#" not in one.words and _word(language.code, "habit").search(one.words) is not None
+    if told is None and not habit:
+        return False
+    first, last = (one.item(told[0].start()), one.item(told[0].end() - 1) + 1) if told is not None else (one.first, one.last)
+    if told is not None and told[1][0][1] == "cross_tabs":
+        found.claims.append(claim(row, "tabs_bent", True, first, last, hedged=False, kinds=("collar",)))
+    found.spent.update(at for at in range(first, last) if at not in _naming(row, one))
     return True
 
 
