@@ -311,7 +311,7 @@ WHOLE_PLACES = (
     "in the weather", "exposed to the weather", "to the weather", "in the open air", "in the ground", "in a trench", "in the trench", "in the dirt", "below the slab", "beneath the slab",
     "underneath the slab", "below the floor slab", "under the floor slab", "in the concrete", "into the concrete", "into the dirt", "into the ground", "in the concrete deck", "into the concrete deck", "in the pour", "into the slab", "encased in concrete", "cast in concrete",
     "set in concrete", "poured in concrete", "in the topping slab", "in the footing", "fan room", "fan rooms", "equipment room", "equipment rooms", "mechanical equipment room", "outside on the wall", "up on the roof", "on top of the roof", "on the rooftop", "out on the roof",
-    "outdoors", "outside the building", "underground", "below grade", "buried", "under the slab", "in the slab",
+    "outside along the parapet", "along the parapet", "behind the parapet", "over the parapet", "outside along the wall", "outside on the roof", "outside over the roof", "across the roof", "along the roof", "outside up the wall", "outside under the eave", "outdoors", "outside the building", "underground", "below grade", "buried", "under the slab", "in the slab",
     "inside the slab", "buried under the slab", "buried in the slab", "in concrete", "kitchen hood", "range hood", "fume hood",
 )
 
@@ -319,6 +319,7 @@ _MANY = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fift
 STOREYS = (
     rf"{_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)[- ](?:tall |high |supply |return |air )?(?:riser|shaft|stack)"
     rf"|(?:riser|shaft|stack),?(?:'s| that| which| it)*(?: \w+){{0,2}}? (?:climbs|climbing|goes|going|runs|running|serves|rises|rising|passes|covers|spans|through|of|up|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over))"
+    rf"|(?:climbs|climbing|goes|going|runs|running|rises|rising|shoots|passes|stands|continues)(?: (?:straight|right|clear|on|clean|all the way|vertical|vertically))* (?:up )?(?:through|past)(?: (?:all|the|about))* {_MANY}[- ](?:stories|storeys|floors|levels)(?: (?:in|inside|up) (?:the|a|that) (?:\w+ )?(?:chase|shaft|riser|stairwell|closet|wall))?"
 )
 
 UNITS = (

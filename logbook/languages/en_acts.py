@@ -34,13 +34,14 @@ ENGLISH_ACTS = ActWords(
         ("trimmed", r"(?:trimming|trim)", rf"(?:trim|shave|(?:cut|slice|pull|clean|knock|take|carve|scrape) (?:away |off |out |back )?(?:all )?(?:of )?(?:the |that |any |my )?{_GLASS}|remove (?:the |that |any )?{_GLASS})", rf"(?:trimming|shaving|(?:cutting|pulling|removing)(?: away| off| out)? (?:the |that |any )?{_GLASS})", r"(?:trimmed|shaved)"),
         ("cross_tabs", r"(?:(?:cross[- ]?)tabs?|tabs)", r"(?:(?:put|cut|make|add|lay) (?:on |in |the |any |some |my )*(?:cross[- ]?)?tabs?)", r"(?:(?:putting|cutting|making|adding) (?:on |in |the |any )*(?:cross[- ]?)?tabs?)", r"(?:tabbed)"),
     ),  # fmt: skip
-    looks=r"out of|short o[nf]|jam|dead|died|quit|broke|bust|empty|gone|froze|dry|leak|stole|missing|all it|all this|all she|fell|came|peel|drop|let go|blew|just the|only the|most of|half of|part of|some of|still|wrong|bad tape|kind of",
+    looks=r"out of|short o[nf]|jam|dead|died|quit|broke|bust|empty|gone|froze|dry|leak|stole|missing|all it|all this|all she|didn't shoot|never shot|didn't pin|never pinned|shoot it|pin it|stitch it|tack it|fell|came|peel|drop|let go|blew|just the|only the|most of|half of|part of|some of|still|wrong|bad tape|kind of",
     hints=(
         r"slip|got by|got past|wayside|through the|skip|omit|miss|forg|lef|leav|overlook|neglect|bypass|slide|let go|undone|n't|\bno[tn]?\b|none|never|nil|zero|\bnobody|without|before|\bun[a-z-]+ed|\bnon|only|just|half|list|agenda|owe|due|short|lack|want|wait|need|has to|have to|got to|gotta|"
         r"next|follow|yet|still|shift|'ll|will|going|gonna|should|can|could|supposed|meant|extra|excess|surplus|over|loose|spare|ragged|stray|protrud|iron|torch|heat|cold|scrim|weave|pattern|dust|dirt|grit|grease|oil|mud|grim|film|powder|soot|spray|"
         r"flap|tab|nothing|fail|bother|time|chance|remember|lazy|rush|one|most|some|part|stay|stick|poke|hang|gone|to[- ]?do|open|punch|remain|outstand|pending|unfinish|incomplete|tomorrow|frost|dew|wet|moist|damp|condens"
     ),
     undone=(
+        r"(?:without|with not|with no|not) (?:so much as |even |a |any )*(?:one|single|solitary|lone) (?:single |solitary |lone |lousy )?{noun}\b(?! (?:side|line|row|end))",
         rf"(?:the |my |any |that |all )*{{noun}}(?: (?:it|them|down|inside|out|up|off|part|step|job|work|of it|the \w+))*(?: (?:also|just|all|then|simply))?(?:(?: is| was| were| are| got| gets|'s| ended up| had been| has been))* (?:just |all |plain |also )?{_GONE}(?! (?:on|at) (?:the|one|two|a couple))\b",
         r"{noun}(?: (?:down|it|inside|part|step))*(?: just| simply)? (?:never|didn't|did not|hasn't|has not|haven't|don't|doesn't) (?:ever |even |actually )?(?:happen(?:ed)?|took place|take place|get done|got done|gotten done|occur(?:red)?)\b",
         r"{noun}(?: (?:down|it|inside|part|step))*(?: just| completely| totally| clean)? (?:slipped (?:my|our) minds?|got (?:by|past|away from) (?:me|us)|fell through the cracks|went by the (?:wayside|board)|fell by the wayside)\b",
@@ -104,6 +105,7 @@ ENGLISH_ACTS = ActWords(
         ("stapled", False, r"(?:nothing|not a thing|not one)(?: \w+)? (?:shot|stapled|punched|driven|put) (?:through|in|into) (?:it|the flap|there)|stapled (?:nothing|none of it|nowhere)|(?:no|zero|without|not one|not a) (?:single )?staples? (?:in|on|to|holding|through|at all|anywhere|put|went)\b"),
     ),
     of_sentence=(
+        ("stapled", False, r"\bflap\b[^.;]*?\b(?:didn't|did not|never|haven't|hasn't|wouldn't|couldn't)(?: get to| got to| go and| even| actually| ever)* (?:shoot|shot|pin|pinned|stitch|stitched|tack|tacked|nail|nailed|fasten|fastened|gun|gunned) (?:it|that|her|any of it)\b(?! (?:twice|again|enough|close|every|at|too))"),
         ("stapled", False, r"(?:stapler|staple gun|gun|compressor|hose|air|magazine|staples|stapling)\b[^.;]*?\b(?:jam(?:med|s)?|dead|died|quit|broke(?:n)?|busted|empty|out|gone|down|froze|ran dry|leak(?:ed|ing)|stolen|missing)\b[^.;]*?\b(?:(?:just|only) (?:taped|tape)|tape only|tape alone|taped only|(?:tape|mastic)'s all|(?:tape|mastic) is all|(?:there's|there are|there is|it's got|it has|got) (?:none|no|not)|there (?:aren't|isn't|ain't) (?:any|one|a one|none)|went (?:together |up |out )?without)"),
         ("stapled", False, r"(?:out of|short on|short of) staples\b[^.;]*?\b(?:(?:just|only) taped|tape only|there (?:aren't|isn't|ain't) (?:any|one|none)|there's none|it's got none|it has none|(?:this one|it)(?:'s| is)? (?:bare|without)|went (?:together |up |out )?without)"),
         ("taped", False, r"(?:out of|short on|short of) tape\b[^.;]*?\b(?:(?:it|this one|she|that one)(?:'s| is| went| got)? (?:\w+ )?(?:bare|naked|without|open|dry)|there (?:isn't|ain't|aren't) (?:any|none)|there's none|it's got none|(?:just|only) stapled)"),

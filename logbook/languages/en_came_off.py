@@ -9,7 +9,7 @@ _V = (
     r"|fish(?:ed)?|lift(?:ed)?|slit|slic(?:ed|ing)|shook|shak(?:en|ing)|beat|snipp(?:ed)?|clipp?(?:ed)?|hack(?:ed)?|work(?:ed)?|wrench(?:ed)?|unhook(?:ed)?|drilled|pluck(?:ed)?|blew|burst|sprung|spring|tweez(?:ed))"
 )
 _SELF = r"(?:und(?:id|o|oing|one)|remov(?:ed|ing)|unpick(?:ed|ing)|unstapl(?:ed|ing)|untap(?:ed|ing)|unstuck|unfasten(?:ed)?|unzipp(?:ed)|pulled|yanked|stripped|popped|plucked)"
-_OFF = r"(?:right |straight |all |back |clean |clear |completely |mostly )*(?:off|out|loose|away|free|apart|open)(?: again| of there)*"
+_OFF = r"(?:right |straight |all |back |clean |clear |completely |mostly )*(?:off|out|loose|away|free|apart|open)(?! (?:of )?(?:the|a|that|my|one|another|this)(?: \w+)? (?:rolls?|scraps?|stock|coil|spool|reel|offcuts?)(?![\w']))(?: again| of there)*"
 _MODS = r"(?:(?:the|my|all|of|those|that|these|every|each|single|last|whole|damn|every one of|all of|both|its|our|what|same|old|rusty|first|bad|crooked|wrong|loose|torn|previous|his|their|bent|original|existing|half-inch|wrinkled|dirty|wet|cheap|short|long) )*"
 _NOT_OF = r"(?! (?:the|my|a|his|our) (?!top|bottom|left|right|side|sides|back|whole|seam|seams|joint|joints|facing|board|duct|piece|corner|corners|elbow|straight|cap|tee|flap|other|first|second)\w+)"
 _IT = r"(?:every one|every last one|every single one|every bit|each one|the lot|the whole lot|the whole thing|the whole row|the works|all|it all|them all|it|them|'em|that|those|everything|both|the whole mess|that mess)(?: of (?:it|them|those|'em|that))?"

@@ -206,6 +206,8 @@ ENGLISH_TURNS = Turns(
         r"(?:(?:put|stuck|threw|slapped|got|smeared|brushed|used) )?(?:some |a little |more )*(?:mastic|mud)(?: and (?:glass )?(?:fabric|mesh|scrim))? (?:on|over|across|into) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)|(?:glass )?(?:fabric|mesh) and mastic (?:on|over) (?:it|that)",
         r"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*tape (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
     ),
+    on_damage=(r"[^.;,]{0,24}?(?:taped|taping)(?: (?:up|over|across|shut|closed|back))*(?: (?:the|that|this|my|its|a|both|all|those|them))*(?: (?:little|big|small|long|bad|old|other|one))*",
+               r"[^.;,]{0,24}?\b(?:tape|foil|181a-?p)(?: (?:right|straight|just))? (?:over|on|across|onto|around|round)(?: top of)?(?: (?:the|that|this|my|its|a|both|all|those))*(?: (?:little|big|small|long|bad|old|other|one))*"),
     tapes_it=(r"^(?: (?:in|inch|inches|long|wide|across|on|the|top|bottom|side|left|right|[\d/½¼¾\"-]+))*,? (?:and |then |just |got |i )*taped(?: up| over)?\W*$", r"^[^.!?]{0,60}?\b(?:taped|tape) (?:it|that|this|them)(?: (?:over|up|shut|back|down|closed|good|real good))*(?! (?:all|around|off|on|both|four|every|and stap|tight|every))",),
     # words about an act that say it was not done
     hollow=(

@@ -38,6 +38,8 @@ ENGLISH_WEIGHED = Weighed(
     ),
     # one denial by itself, with the act, that nothing else reads
     not_a_bit=(
+        r"what (?:isn't|is not|ain't|wasn't|hasn't been|didn't get|never got|did not get) (?:in|on|there|done|put on|put in|finished)(?: (?:it|there|yet|(?:on|in|for) [\w'#-]+(?: [\w'#-]+)?))? (?:is|was|are|were) (?:just |only )?(?:the |its |any |my )?<[nb]>",
+        r"what(?:'s| is| was) (?:still )?(?:missing|lacking|absent|not (?:in|on|there|done))(?: yet)?(?: (?:on|from|in|for) [\w'#-]+(?: [\w'#-]+)?)? (?:is|was|are|were) (?:just |only )?(?:the |its |any |my )?<[nb]>",
         r"(?:never|didn't|don't|haven't|not once)(?: have| had| actually| even| ever| once)*(?: i| we)? (?:say|said|claim|claimed|told (?:you|anybody|anyone|him|them)|tell (?:you|anybody|anyone|him|them)|report|reported|log|logged|promise|promised|swear|swore)(?: that| you| anything about)* (?:#|it|they|she|this one|that one|any of it) (?:was|is|were|are|had been|got|has been|has|had)(?: all| been)? <d>",
         r"(?:fresh air|thin air|daylight|air|nothing|a hole|an? (?:empty|blank) (?:spot|space|slot)|empty space|bare board|open space) (?:where|in place of|instead of) (?:the |its |any |my |her )?<n>",
         r"it's (?:only |just )?(?:the )?<[nbd]> (?:that |which |what )?(?:isn't|aren't|wasn't|weren't|is missing|are missing|'s missing|is lacking|didn't (?:get|happen)|never (?:got|happened)|i (?:skipped|forgot|didn't|never|left)|it's missing|it lacks)",

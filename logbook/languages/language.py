@@ -93,6 +93,7 @@ class Turns:
     room: tuple[str, ...] = ()
     wishes: tuple[str, ...] = ()
     mends: tuple[str, ...] = ()
+    on_damage: tuple[str, ...] = ()  # tape, up to the damage that it lies on
     tapes_it: tuple[str, ...] = ()  # the same, where only "it" tells that the damage is meant
     hollow: tuple[str, ...] = ()
     formerly: tuple[str, ...] = ()

@@ -113,7 +113,8 @@ def _slope(found: Found):
 def _laid_slope(found: Found):
     """ "I laid it out at two in twelve", "cut at three in twelve": no side of its own moves so."""
     near = [item.concept for item in found.row.items[max(0, found.first - 5) : found.first]]
-    if "SIDE" not in near and found.item("rise").value.value < 12:
+    own = max((at for at, concept in enumerate(near[:-1]) if concept in ("AND", "COMMA") and near[at + 1] == "I"), default=-1)  # "top drops six and I cut it three in twelve"
+    if "SIDE" not in near[own + 1 :] and found.item("rise").value.value < 12:
         yield from _slope(found)
 
 

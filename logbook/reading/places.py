@@ -58,7 +58,7 @@ def places(row: Row, language: Language) -> list[Claim]:
 
 def _risers(row: Row, language: Language) -> list[Claim]:
     """ "part of a riser that climbs three stories": how many it passes belongs to the place."""
-    if not language.storeys or not any(item.concept == "PLACE_NOUN" for item in row.items):
+    if not language.storeys or not any(item.concept in ("PLACE_NOUN", "COUNTED") for item in row.items):
         return []
     match = re.search(rf"\b(?:{language.storeys})", row.text.lower())
     if match is None:

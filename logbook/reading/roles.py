@@ -134,6 +134,7 @@ def _names_elbow(row: Row, at: int) -> bool:
 def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     """Tape and mastic on a mend are how it was mended, not how the piece was closed."""
     damage = [c for c in claims if c.name == "facing_damage" and c.value != "none"]
+    claims = _tape_on_damage(row, claims, damage)
     claims = _taped_over(row, claims, damage, draft.kind is not None and draft.kind.value == "repair")
     repaired = [c for c in claims if c.name == "damage_repaired"]
     methods = [c for c in claims if c.name == "(method)"]
@@ -197,6 +198,26 @@ def _only_a_mend(draft: Draft, damage: list[Claim], mends: list[Claim], others: 
     if draft.kind is None and damage and any(c.value is True for c in mends) and not [c for c in others if c.name not in ("run", "place", "mark", "closure_mark", "service")]:
         first = mends[0]
         draft.kind = Claim("kind", "repair", first.first, first.last, first.start, first.end)
+
+
+def _tape_on_damage(row: Row, claims: list[Claim], damage: list[Claim]) -> list[Claim]:
+    """ "Ran tape over the dent", "taped the dent": tape whose object is the damage closes no joint."""
+    if not damage or any(c.name in ("damage_repaired", "repair_method") for c in claims):
+        return claims
+    for one in claims:
+        if one.name != "taped" or one.value is not True or one.pending:
+            continue
+        at = next((k for k in range(one.first, min(one.last + 8, len(row.items))) if row.items[k].concept == "DAMAGE" and row.items[k].start >= row.items[one.first].end), None)
+        if at is None or not any(pattern.fullmatch(row.text[one.start : row.items[at].start].lower().replace("’", "'").strip()) for pattern in _on_damage()):
+            continue
+        spread = replace(one, name="damage_repaired", last=max(one.last, at + 1), end=max(one.end, row.items[at].end))
+        return [*(c for c in claims if not (c.name == "taped" and c.value is True and c.first < spread.last and spread.first < c.last)), spread, replace(spread, name="repair_method", value="tape", weak=False)]
+    return claims
+
+
+@cache
+def _on_damage() -> tuple[re.Pattern[str], ...]:
+    return tuple(re.compile(words) for code in LANGUAGES for words in LANGUAGES[code].turns.on_damage)
 
 
 def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repair: bool) -> list[Claim]:

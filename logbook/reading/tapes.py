@@ -78,6 +78,14 @@ def _temperature(found: Found):
         yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit)
 
 
+def _hundreds_warm(found: Found):
+    """ "The air in there is two seventy degrees": two hundred and seventy, as no number of a piece stands behind "is"."""
+    hundreds, rest = found.item("hundreds").value.value, found.item("n").value.value
+    if 1 <= hundreds <= 9 and hundreds.denominator == 1 and 10 <= rest <= 99:
+        unit = "°C" if found.item("n").value.unit == "°C" else None
+        yield found.claim("air_temperature", hundreds * 100 + rest, group="w", uses=("hundreds", "n"), said_unit=unit, corrects=True)
+
+
 def _it_was(found: Found):
     """ "It was sixty-eight on the facing when the tape went on", "it was sixty-five in there"."""
     if 20 <= found.item("n").value.value <= 130 and found.item("n").value.value.denominator == 1:
@@ -252,6 +260,7 @@ FRAMES = (
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF|TO|MOVE|MOVE_UP|WORD|UP){1,4} (?P<n>NUM)) (?=SEP|$)", lambda found: [] if found.item("n").value.value < 60 else _temperature(found)),
     Frame(f"(?P<w>(?P<n>{_TEMPS}) (?P<air>AIR))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
     Frame(f"(?P<w>(?P<air>AIR) (?:IN|IT|IN_PLACE|FILL|NOT|COUNTED|WORD|OF|ON|GENERIC|TO|MOVE){{1,7}} (?P<n>{_TEMPS}))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
+    Frame(f"(?P<w>(?P<air>AIR|AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|RUN|FILL|WORD|OF|ON|IN|IT|THROUGH|MOVE){{1,8}} (?<=BE|ON|MOVE) (?P<hundreds>NUM) (?P<n>{_TEMPS}))", _hundreds_warm),
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
     Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|DAMAGE_PLACE|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),

@@ -217,10 +217,20 @@ def _not_a_bit(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
             continue
         at, name = acts[0]
         nots = len(_word(language.code, "nots").findall(one.words[: match.start()]))
-        found.claims.append(claim(row, name, nots % 2 == 1, min(one.item(match.start()), at), at + 1, hedged=False))
+        first = min(one.item(match.start()), at)
+        later = nots % 2 == 0 and _comes_later(row, at + 1)
+        opens = (Open("piece", name, row.items[first].start, row.items[at].end),) if later else ()
+        found.claims.append(claim(row, name, nots % 2 == 1, first, at + 1, hedged=False, opens=opens, pending=later))
         _spend(row, one, at, found)
         return True
     return False
+
+
+def _comes_later(row: Row, at: int) -> bool:
+    """ "…, that comes after lunch": what was denied right before it is still to be done."""
+    said = [item.concept for item in row.items[at : at + 7]]
+    ends = min((said.index(c) for c in ("STOP", "QUERY") if c in said), default=len(said))
+    return said[:1] in (["COMMA"], ["AND"], ["LATER"], ["BUT"]) and any(c in ("LATER", "WILL", "GOING_TO") for c in said[:ends])
 
 
 def _spend(row: Row, one: Sketch, until: int, found: Afar) -> None:

@@ -18,7 +18,7 @@ from logbook.runs import Around
 # Words of a place (as kept: without their "on" or "in", so that "roof" alone is on it) -> why duct board may not stand there; exhaust alone is not enough, it must come from a hood.
 # Places from the US guide specification UFGS 15566A 2.10.2; equipment rooms stand there too and only count.
 PLACES: tuple[tuple[str, str, str], ...] = (
-    (r"outdoors?\b|\bweather\b|\b(?:rain|snow)\b|open air|outside on the wall|rooftop|outside the building|on (?:top of )?the roof\b|\bintemperie\b|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
+    (r"outdoors?\b|\bweather\b|\b(?:rain|snow)\b|open air|outside on the wall|rooftop|outside the building|\bparapet\b|outside (?:along|on|over|up|under) the|(?:across|along) the roof|on (?:top of )?the roof\b|\bintemperie\b|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
     (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|concrete|in(?:to)? the (?:slab|pour|ground|dirt|trench|footing|topping)|in a trench|(?:below|beneath|under|underneath) the (?:\w+ )?slab|enterrad[oa]|bajo tierra|en (?:el )?concreto|bajo la losa", "buried", "must"),
     (r"\bfan room\b|mechanical room|equipment room|cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
 )  # fmt: skip
@@ -54,7 +54,7 @@ _RISES = re.compile(rf"\b({'|'.join(_COUNTS)}|\d+)[- ](?:stor(?:y|ies|eys?)|floo
 
 def _storeys(place: str) -> int | None:
     """How many storeys the riser passes, from the words of a place that say so."""
-    match = _RISES.search(place) if re.search(r"riser|shaft|stack|montante|bajante|columna", place, re.I) else None
+    match = _RISES.search(place) if re.search(r"riser|shaft|stack|\b(?:through|past)\b|montante|bajante|columna", place, re.I) else None
     return None if match is None else _COUNTS.get(match.group(1).lower()) or int(match.group(1))
 
 
