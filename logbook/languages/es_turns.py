@@ -63,7 +63,7 @@ SPANISH_TURNS = Turns(
     degrees=(
         r"(?:unos|unas|unas cuantas|unos cuantos|algunos|un pedazo|unos pedazos|pedacitos|tramos|puros tramos)(?: pedazos| pedacitos)? de",
         r"(?:apenas )?(?:empece|empezamos|comence|voy empezando|apenas empece)(?: a)?|(?:voy|ando|vamos|estoy) (?:a la mitad|a medias|en)|a mitad de|a media",
-        r"(?:medio|media|casi|apenas|mal|a medias|parcialmente|no del todo|no todo|no todas|mas o menos)",
+        r"(?:(?<!pulgada y )(?<!pulgadas y )(?<!una y )(?<!uno y )(?<!dos y )(?<!tres y )(?<!cuatro y )(?<!1 y )(?<!2 y )(?<!3 y )(?:medio|media)|casi|apenas|mal|a medias|parcialmente|no del todo|no todo|no todas|mas o menos)",
     ),
     excepts=(
         rf"(?:menos|excepto|salvo|a excepcion de|quitando|faltando|nomas falto|fuera de|pero no|sin contar)(?: por| en| de)?(?: el| la| los| las| un| una| ese| esa)*"

@@ -13,9 +13,9 @@ NOUNS: tuple[tuple[str, str], ...] = (
     ("cross_tabs", r"(?:cross )?tabs(?: cruzad[oa]s| de (?:cinta|tape|teip))?|tiras (?:cruzadas|atravesadas)(?: de (?:cinta|tape|teip))?|tiras de (?:cinta|tape|teip)|tiritas|pestañas(?: de (?:cinta|tape|teip)| cruzadas)|cintas cruzadas"),
     ("taped", r"cintas?(?! (?:metrica|de medir))|cintita|teips?|tape|taip|teipe|taping"),
     ("stapled", r"grapas?|grapitas|staples?|estaples?|grapadas?|estapleada"),
-    ("vanes", r"(?:turning )?vanes?|aletas?(?: (?:de giro|guia|direccionales))?|alabes?|venas|guias(?: de(?:l)? (?:aire|giro|flujo))?|paletas(?: (?:direccionales|guia|de giro))?|deflectores|aspas"),
+    ("vanes", r"(?:turning )?vanes?|aletas?(?! (?:de|para) (?:la |las |el )?(?:en)?grap)(?: (?:de giro|guia|direccionales))?|alabes?|venas|guias(?: de(?:l)? (?:aire|giro|flujo))?|paletas(?: (?:direccionales|guia|de giro))?|deflectores|aspas"),
     ("(mastic)", r"masti(?:que|c)s?|mastik"),  # beside the others: it closes, but is no tape
-    ("staple_flap", r"flaps?|solapas?|ceja|pestañas? (?:para|de) (?:en)?grapar|aletas? (?:para|de) (?:en)?grapar"),
+    ("staple_flap", r"flaps?|solapas?|ceja|(?:pestañas?|aletas?|orillas?) (?:para|de) (?:la |las |el )?(?:en)?grap(?:ar|ado|as?|eado)"),
 )
 # the act as a thing: "la engrapada", "el tallado", "un trapazo"
 DEEDS: tuple[tuple[str, str], ...] = (
@@ -136,11 +136,44 @@ _REST = r"(?:(?:el |la |lo |su |del |al )?(?:sobrante|exceso|fibra|insulation|ai
 _CUT_AWAY = r"(?:recort|quit|cort|rebaj|rasur|emparej|trime|trim|saqu|limpi)(?:e|amos|o|aron)"
 _TABS = r"(?:lenguetas?|tabs?|pestañas?|orejas?|orejitas?|dientes?|dedos|uñas|patitas)"
 
+_BUY = r"pedir|encargar|comprar|traer|surtir|ordenar|conseguir|recoger|ir por|ir a traer|mandar traer|mandar pedir"
+_SENT = r"(?: que (?:me |nos |le )*(?:llegaron|llego|trajeron|trajo|mandaron|mando|dieron|dio|habia|traia|traian|traigo|compraron|surtieron|vinieron|vino|tenia|teniamos|hicieron|cortaron|prestaron)(?: (?!no\b)\w+){0,3}?)?"
+_NO_GOOD = r"(?:no (?:me |nos |le )*(?:servian?|sirven?|sirvieron|sirvio|eran?|quedaban?|quedaron|quedo|dieron|cabian?|caben?|entraban?|pegaban?|agarraban?|funcionaban?|venian? bien)|(?:venian?|estaban?|llegaron|llego|salieron|salio|vienen|eran|son) (?:todas |todos |muy |bien )?(?:mal|malas?|malos?|chuec\w+|doblad\w+|rot\w+|chic\w+|grande\w*|cort[oa]s?|larg\w+|equivocad\w+|de otr\w+|del otro|oxidad\w+|defectuos\w+|mojad\w+|sec[oa]s?|vencid\w+))(?: (?!y\b|asi\b|por\b|no\b)\w+){0,4}?"
+_SO_NOT = rf"(?:,|;| y| asi que| por eso| entonces| y por eso)+ (?:yo |mejor |pues |ya )*no {_CL}{_PUT}{_NONE}{_ALONE}"
+_STUFF = (
+    ("vanes", r"(?:aletas?(?! (?:de|para) (?:en)?grap)|vanes?|guias|alabes|paletas|deflectores)"),
+    ("stapled", r"(?:grapas|staples)"),
+    ("taped", r"(?:cinta|tape|teip)"),
+    ("cross_tabs", r"(?:tabs|tiras|tiritas)"),
+)
+
 _FACTS: tuple[Turn, ...] = (
+    # the stuff was no good: not used, or nothing said of it
+    *(Turn(rf"\b{noun}\b", rf"\b{noun}{_SENT} {_NO_GOOD}{_SO_NOT}", ((name, False),)) for name, noun in _STUFF),
+    *(Turn(rf"\b{noun}\b", rf"\b{noun}{_SENT} {_NO_GOOD}(?=,| y | asi que | por eso |$)(?![^.]*\b(?:otr[oa]s?|cambi\w+|nuev[oa]s?|buen[oa]s?)\b)", ()) for _, noun in _STUFF[:2]),
+    # no air, no staples: how it is, not what he did; and what is to be bought
+    Turn(r"\bsin (?:aire|compresor|luz|corriente|manguera|pistola|engrapadora|grapadora|electricidad|plancha|material)\b", r"\bsin (?:el |la )?(?:aire|compresor|luz|corriente|manguera|pistola|engrapadora|grapadora|electricidad|plancha|material) no (?:hay|salen?|se puede|puedo|podemos|entran?|hay como|hay manera)\b(?: (?:poner|meter|de|hacer|echar|engrapar|grapar|encintar|la|las|el|los|grapas?|cinta|tape|teip|staples|que|nada|ni))*", ()),
+    Turn(r"\b(?:pedir|encargar|comprar|traer|surtir|ordenar|conseguir|recoger|ir por)", rf"^(?:oye |ojo |ah |y |nomas |solo |todavia |me |nos |ya )*(?:faltan?|falto|hay que|tengo que|tenemos que|queda|toca|acuerdame de|recuerdame|apunta|urge) (?:que )?(?:{_BUY})\b[^.]*", (), beside=rf"^\W*(?:oye |ojo |ah |y |nomas |solo |todavia |me |nos |ya )*(?:faltan?|falto|hay que|tengo que|tenemos que|queda|toca|acuerdame de|recuerdame|apunta|urge) (?:que )?(?:{_BUY})"),
+    # the one is taped, the other is not
+    *(
+        Turn(r"\b(?:primer|otr|un[oa]|est[ea])", rf"\b(?:el|la|las|los|un[oa]?) (?:primer[oa]?s?|un[oa]|junta|costura|lado|cara|union)(?: (?:junta|costura|lado|cara|union|si|ya|va|esta|quedo|de \w+))* {done},? (?:y |pero )?(?:(?:a|en) )?(?:el|la|las|los) (?:segund[oa]|otr[oa]|ultim[oa]|tercer[oa]?|demas|otr[oa]s)(?: (?:junta|costura|lado|cara|union|todavia|aun|ya|pues))* no\b(?= *(?:$|[,;:.]))", ((name, False),), one=True)
+        for name, done in (("taped", r"(?:encint|teipe|tape)ad[oa]s?"), ("stapled", r"(?:engrap|grap)ad[oa]s?"), ("rubbed_down", r"(?:tall|frot|planch|alis)ad[oa]s?"))
+    ),
+    # the facing not warmed
+    Turn(r"\b(?:calent|calor)", rf"\b(?:no|nunca|tampoco|ni) {_CL}(?:(?:pre)?calente|(?:pre)?calentamos|(?:pre)?calento|di calor a|dimos calor a|alcance a (?:pre)?calentar|pude calentar) ?(?:antes |bien )?(?:la |el |su |l )?(?:cubierta|forro|foil|superficie|papel|cara|aluminio|facing|junta|panel)\b", (("preheated", False),)),
+    Turn(r"\bantes de ", r"antes de (?:(?:poner|meter|pegar|echar|tirar)(?:le)? )?(?:la |el |su )?(?:cinta|tape|teip)\b", (("taped", True),), beside=r"\b(?:ni|no|sin|nunca)\b[^.]*(?:calent|calor)", unless=r"\b(?:falta|faltan|hay que|tengo que|tenemos que|voy a|vamos a|recuerd|acuerd|siempre|deben|tienen que|se debe|olvid|si )"),
+    # tape alone, where there are no staples
+    Turn(r"\b(?:solo|nomas|nada mas|pur[oa]|solamente|unicamente) ", r"(?<=, )(?:y |pero |sino )?(?:que )?(?:solo|nomas|nada mas|solamente|unicamente|pura|puro) (?:la |el |con |pura |puro )?(?:cinta|tape|teip)(?: 181\S*)?(?= *(?:$|[,;]| a lo largo| y ya))", (("taped", True),), beside=r"\b(?:no|ni|sin|cero)\b[^.]{0,40}\b(?:grapas?|staples?)\b", unless=r"\bfalt"),
+    # stuck: the tape, where no joint is named
+    Turn(r"\bbien pegad", r"(?:^|(?<=, ))(?:y |ya )?(?:(?:todo|toda|quedo|queda|muy|esta) )*bien pegad[oa]s?(?= *(?:$|[,;]))", (), beside=r"\b(?:cinta|tape|teip|181\S*)\b"),
     Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?|clinche?|remache|doblez)\b", rf"{_LEG} {_GO}{_TO_IN}\b", (("staple_clinch", "inward"),), beside=r"grap|staple|estapl"),
     Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?|clinche?|remache|doblez)\b", rf"{_LEG} {_GO}{_TO_OUT}\b", (("staple_clinch", "outward"),), beside=r"grap|staple|estapl"),
-    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_IN}\b", (("staple_clinch", "inward"),)),
-    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_OUT}\b", (("staple_clinch", "outward"),)),
+    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_IN}\b", (("staple_clinch", "inward"), ("stapled", True))),
+    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_OUT}\b", (("staple_clinch", "outward"), ("stapled", True))),
+    *(
+        Turn(r"\b(?:grapas?|staples?)\b", rf"\b(?:se |me |nos |le |les )*(?:cerraron|cierran|doblaron|doblan|voltearon|abrieron|abren|metieron|fueron|quedaron) (?:todas )?(?:las |los )(?:grapas?|staples?) {way}\b", (("staple_clinch", value), ("stapled", True)), unless=r"\b(?:no|ni|nunca|sin|si)\b")
+        for way, value in ((_TO_IN, "inward"), (_TO_OUT, "outward"))
+    ),
     Turn(r"\b(?:escalon|step|lado bajo|parte baja|paso bajo|filo bajo)", rf"{_STEP},?{_LOOKS} {_TO_IN}\b", (("groove_step", "inside"),)),
     Turn(r"\b(?:escalon|step|lado bajo|parte baja|paso bajo|filo bajo)", rf"{_STEP},?{_LOOKS} {_TO_OUT}\b", (("groove_step", "outside"),)),
     # taped over dust

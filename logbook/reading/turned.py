@@ -56,7 +56,7 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             continue
         words = _words(row, clause)
         yes = _says(words, language, "affirms")
-        mended = not yes and _sets_right(words, language)
+        mended = not yes and row.items[clause.first].concept not in ("NO", "NOT") and _sets_right(words, language)  # "no le puse": nothing is set right
         yes = yes or _ends(words, language, "in_after_all")
         bare = not yes and not mended and _says(words, language, "bare")
         no = bare or not yes and not mended and (_says(words, language, "denies") or _ends(words, language, "out_again"))

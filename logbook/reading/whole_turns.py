@@ -277,12 +277,12 @@ def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: l
                 continue
             if one and sum(item.concept.startswith("K_") for item in row.items) != 1:
                 continue
-            weakly = "n" not in words.groupindex and all(name in ("taped", "stapled") for name, _ in states) and bool(states)
+            weakly = "n" not in words.groupindex and all(name in ("taped", "stapled") and value is True for name, value in states) and bool(states)
             if not weakly:
                 taken.append(match.span())
             for name, value in states:
                 value = _COUNTS[match.group("n")] if value == "n" else value
-                made.append(claim(row, name, value, *items, hedged=False, weak=name in ("taped", "stapled")))
+                made.append(claim(row, name, value, *items, hedged=False, weak=name in ("taped", "stapled") and value is not False))
             if weakly:
                 continue
             counted = [at for at in range(*items) if row.items[at].concept in ("NUM", "DET", "BOTH")] if "n" in words.groupindex else ()
