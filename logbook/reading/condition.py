@@ -27,6 +27,11 @@ def _vanes(found: Found):
 
 def _tight(found: Found):
     """Not where it is the tabs that are tight, or the room to work in."""
+    last = found.first - 1
+    if last >= 0 and found.row.items[last].concept in ("LAID", "IT", "FILLER"):  # "a loose flap, but I pulled it tight": of the flap
+        before = [item.concept for item in found.row.items[max(0, last - 6) : last]]
+        if "FLAP" in before and not {"STOP", "QUERY", "JOINT"} & set(before[before.index("FLAP") :]):
+            return
     behind = found.row.text[found.row.items[found.last - 1].end : found.row.items[found.last - 1].end + 24].lower().split()
     if behind and behind[0].strip(",.") in ("against", "spot", "squeeze", "quarters", "space", "up", "back", "to") and (behind[0] not in ("up", "back", "to") or behind[1:2] in (["against"], ["there"], ["in"], ["reach"], ["get"], ["the"])):
         return

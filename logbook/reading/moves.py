@@ -215,6 +215,7 @@ FRAMES = (
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
     Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
+    Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA? (?P<by>LEN) IN (?:FILL)? (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _move),  # "all of it off the left, eight inches in thirty-six"
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? (?:EACH(?=ON NUMB))? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|ONLY){{0,2}} (?:WORD|OFFSETS|TAKES) (?P<dir>DIRECTION) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),

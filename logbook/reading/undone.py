@@ -207,7 +207,7 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
 
 
 _OF_THE_PIECE = re.compile(
-    r"\b(?:fill|close|seal|plug|tighten|caulk|redo|mend|square)\b(?: up| in| off| out)* (?:that|it|them|this|those|the (?:gap|corner|joint|seam|hole|rest|other|last|tear))\b"
+    r"\bowe (?:it|her|them|that one|this one) (?:the (?:other|last|rest|far|back)|another|two|one)\b|\b(?:fill|close|seal|plug|tighten|caulk|redo|mend|square)\b(?: up| in| off| out)* (?:that|it|them|this|those|the (?:gap|corner|joint|seam|hole|rest|other|last|tear))\b"
     r"|\b(?:do|doing|finish|finishing|hit|hitting)\b(?: up| off)* (?:it|the (?:far|near|other|back|front|top|bottom|left|right|last|inside|outside|rest)(?: of it)?(?: (?:side|sides|end|ends|half|edge|edges|seam|seams|joint|corner|corners|one))?)\b"
     r"|\bother (?:one|two|three|side|sides|half|end|ends|corner|corners)(?: is| are|'s)?(?: still)? pending"
 )  # what is pending is work on this piece, though no act of ours is named
@@ -228,7 +228,7 @@ def _not_something_yet(row: Row, clause: Clause, begin: int) -> bool:
 def _is_strong(row: Row, begin: int) -> bool:
     item = row.items[begin]
     words = row.text[item.start : item.end].lower()
-    return "still" in words or "left" in words or "waiting" in words or "pending" in words or "falt" in words or "pendiente" in words or item.concept == "NOT_DONE"
+    return "still" in words or "left" in words or "waiting" in words or "pending" in words or "falt" in words or "pendiente" in words or "owe" in words.split() or item.concept == "NOT_DONE"
 
 
 def _start_of(row: Row, clause: Clause, begin: int) -> int:
