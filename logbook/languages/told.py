@@ -39,6 +39,7 @@ class Weighed:
 class Echoes:
     """Words that say yes or no of an act named before them, as whole sketches (`logbook.reading.sketch`) behind their leads."""
 
+    fault_asked: str = ""  # at the end of a question after a fault: "did I leave the tabs loose?"
     leads: str = ""
     yes: tuple[str, ...] = ()
     no: tuple[str, ...] = ()

@@ -177,6 +177,9 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
         return
     if not told and act.words.split("<")[0].split()[-1:] and act.words.split("<")[0].split()[-1] in language.afar.faulty:
         return  # "checked for loose vanes, there are none"
+    if asked and not told and _one(code, "fault_asked").search(act.words):  # "did I leave the vanes loose? Not one": no fault is no act
+        found.spent.update({*range(act.first, act.last), *range(one.first, one.last)} - _naming(row, act))
+        return
     lacking = any(pattern.search(act.words) for pattern in _whole(code, "lacking"))
     if _one(code, "by_doing").search(words):
         left = any(pattern.search(act.words) for pattern in _left(code))
