@@ -83,8 +83,8 @@ SPANISH_TURNS = Turns(
         r"(?:{who} )?(?:ya )?si(?: (?:esta|estan|quedo|quedaron|lo esta|lo estan|las? (?:tiene|trae|lleva)|los? (?:tiene|trae|lleva)|la tiene|las tiene|las trae|las lleva|la lleva|la trae|tiene|trae|lleva|va|van))?(?: (?:ya|bien|ahora|tod[oa]s?))*",
         r"(?:{who} )?ya (?:esta|estan|quedo|quedaron|la tiene|las tiene|lo tiene|las trae|la trae|las puse|la puse|lo puse|se la puse|se las puse|se lo puse|lo hice|la hice|va|van)(?: (?:ya|ahora|bien|list[oa]s?|hech[oa]s?))*",
     ),
-    out_again=(r"(?:las|los|la|lo|se las|se los|se la|se lo) (?:volvi a )?(?:quite|quitamos|saque|sacamos|quitar|sacar|arranque)(?: otra vez| de nuevo| despues)*",),
-    in_after_all=(r"(?:despues |luego |ya |pero |y )*(?:se )?(?:las|los|la|lo) (?:puse|pusimos|meti|metimos|instale|coloque)(?: despues| luego| ya| al final| adentro)*",),
+    out_again=(r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:las|los|la|lo|se las|se los|se la|se lo) (?:volvi a )?(?:quite|quitamos|saque|sacamos|quitar|sacar|arranque)(?: otra vez| de nuevo| despues)*",),
+    in_after_all=(r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:despues |luego |ya |pero |y )*(?:se )?(?:las|los|la|lo) (?:puse|pusimos|meti|metimos|instale|coloque)(?: despues| luego| ya| al final| adentro)*",),
     denies=(
         r"(?:{who} )?(?:pero )?(?:no|tampoco)(?: (?:lo )?(?:esta|estan|quedo|quedaron|va|van|era|fue)| (?:la|las|lo|los) (?:tiene|tienen|trae|lleva|puse|hice)| tiene| trae| lleva| hay| es cierto| es verdad| del todo| todavia| aun| completamente)+(?: (?:todavia|aun|nada|ningun[oa]?|del todo|bien|complet[oa]))*|{who} (?:no|tampoco)",
         r"(?:{who} )?(?:todavia|aun) no(?: (?:esta|estan|lo esta|la tiene|las tiene))?|(?:va|quedo|se fue|esta) sin (?:nada|ell[oa]s?)",

@@ -286,5 +286,5 @@ def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: l
             if weakly:
                 continue
             counted = [at for at in range(*items) if row.items[at].concept in ("NUM", "DET", "BOTH")] if "n" in words.groupindex else ()
-            spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_HEADS, "TAPED", "STAPLED"))
+            spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_HEADS, *(() if any(value is False for _, value in states) else ("TAPED", "STAPLED"))))
             spent.update(counted)
