@@ -57,7 +57,7 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "la derecha derecha"
         elif item.concept == "PENDING" and said == "pendiente" and _a_slope(items, place + 2 if ahead == "COMMA" else place + 1):
             done[place] = replace(item, concept="SLOPE")  # "pendiente tres en doce"
-        elif item.concept == "REPAIRED" and said in ("parche", "remiendo", "parchado", "reparación", "reparacion") and _concept(done, place - 1) in ("", "STOP", "DET") and ahead == "ON" and (place < 2 or _concept(done, place - 2) in ("", "STOP")):
+        elif item.concept == "REPAIRED" and (said in ("parche", "remiendo", "parchado") or said in ("reparación", "reparacion") and any(one.concept == "REPAIRED" for one in items[place + 1 :])) and _concept(done, place - 1) in ("", "STOP", "DET") and ahead == "ON" and (place < 2 or _concept(done, place - 2) in ("", "STOP")):
             done[place] = replace(item, concept="K_REPAIR", value="repair")  # "Parche en el dieciocho: …"
         elif item.concept == "CUT_LENGTH" and said == "le corté" and ahead == "DET" and text[items[place + 2].start : items[place + 2].end].lower() in _BITS if place + 2 < len(items) else False:
             done[place] = replace(item, concept="WORD", value=None)  # "le corté el pedazo": cut out, not to length
