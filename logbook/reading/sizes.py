@@ -215,6 +215,7 @@ FRAMES = (
     Frame("(?:(?<=STOP)|(?<=COMMA)|(?<=K_OFFSET NUM)) (?:FILL|MOVE|WORD){0,2} (?P<w>(?P<n>NUMB)) (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<l>(?P<over>NUMB) LONG?) (?=SEP|$|AND|MALE|FEMALE|ME)", _bare_offset),
     Frame("(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>OVER HEDGE? (?P<n>NUMB)) (?:IN|ON|BACK|OVER) (?:FILL|OF|ONLY){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
     Frame("(?P<w>(?P<n>NUMB) OFFSETS) (?:SEP|AND|FILL|IN|ON|OVER){0,3} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
+    Frame("(?P<w>(?P<n>NUMB) OVER) (?:AND|COMMA){1,2} (?P<l>(?P<over>NUMB) OF? (?:LONG|LENGTH))", _bare_offset),
     Frame("(?P<w>(?P<n>NUMB) OVER) (?:IN|ON)? (?:FILL|OF){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
     Frame("K_OFFSET (?:NUM|MARKED) (?:COMMA? SIZE)? COMMA? (?P<w>MOVE (?:FILL|BY|OVER){0,2} (?P<n>NUMB)) (?:IN|OVER|ON) (?P<l>(?P<over>NUMB))", _offset),
     Frame("(?P<w>OFFSETS (?:FILL|OF|BY|HEDGE|TO|DET|SIDE){0,3} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
