@@ -156,7 +156,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:pedir|encargar|comprar|traer|surtir|ordenar|conseguir|recoger|ir por)", rf"^(?:oye |ojo |ah |y |nomas |solo |todavia |me |nos |ya )*(?:faltan?|falto|hay que|tengo que|tenemos que|queda|toca|acuerdame de|recuerdame|apunta|urge) (?:que )?(?:{_BUY})\b[^.]*", (), beside=rf"^\W*(?:oye |ojo |ah |y |nomas |solo |todavia |me |nos |ya )*(?:faltan?|falto|hay que|tengo que|tenemos que|queda|toca|acuerdame de|recuerdame|apunta|urge) (?:que )?(?:{_BUY})"),
     # the one is taped, the other is not
     *(
-        Turn(r"\b(?:primer|otr|un[oa]|est[ea])", rf"\b(?:el|la|las|los|un[oa]?) (?:primer[oa]?s?|un[oa]|junta|costura|lado|cara|union)(?: (?:junta|costura|lado|cara|union|si|ya|va|esta|quedo|de \w+))* {done},? (?:y |pero )?(?:(?:a|en) )?(?:el|la|las|los) (?:segund[oa]|otr[oa]|ultim[oa]|tercer[oa]?|demas|otr[oa]s)(?: (?:junta|costura|lado|cara|union|todavia|aun|ya|pues))* no\b(?= *(?:$|[,;:.]))", ((name, False),), one=True)
+        Turn(r"\b(?:primer|otr|un[oa]|est[ea])", rf"\b(?:(?:el|la|las|los|un[oa]?) )?(?:primer[oa]?s?|un[oa]|junta|costura|lado|cara|union)(?: (?:junta|costura|lado|cara|union|si|ya|va|esta|quedo|de \w+))* {done},? (?:y |pero )?(?:(?:a|en) )?(?:el|la|las|los) (?:segund[oa]|otr[oa]|ultim[oa]|tercer[oa]?|demas|otr[oa]s)(?: (?:junta|costura|lado|cara|union|todavia|aun|ya|pues))* no\b(?= *(?:$|[,;:.]))", ((name, False),), one=True)
         for name, done in (("taped", r"(?:encint|teipe|tape)ad[oa]s?"), ("stapled", r"(?:engrap|grap)ad[oa]s?"), ("rubbed_down", r"(?:tall|frot|planch|alis)ad[oa]s?"))
     ),
     # the facing not warmed
@@ -257,7 +257,7 @@ _OTHERS = (
 )
 
 SPANISH_WHOLE_TURNS = WholeTurns(
-    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
+    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:pedid|encargad|ordenad|camino|llegar|pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
     nouns=NOUNS,
     deeds=DEEDS,
     before=r"(?:(?:el|la|los|las|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",
