@@ -196,3 +196,9 @@ class TestExplaining:
 def test_a_back_for_two_sides_fills_both_only_when_it_says_so():
     moves = read("Transition 2, left in 3, right in 3, back 18 on both.").fittings[0].fact("side_moves").value
     assert moves == (Move("left", Fraction(3), Fraction(18), "in"), Move("right", Fraction(3), Fraction(18), "in"))
+
+
+def test_pieces_joined_by_a_hyphen_are_no_fraction_and_a_length_is():
+    marks = [entry.fact("mark").value for entry in read("Straights 4 and 5-8, taped.", language="en").fittings]
+    assert marks[:2] == ["4", "5"]
+    assert read("Straight 4, cut to 44 and 5-8.", language="en").fittings[0].fact("length").value == Fraction(357, 8)
