@@ -153,8 +153,13 @@ def _as_its_row(piece: Piece, around: Around) -> bool:
     return all(mine is None or mine == planned for mine, planned in same)
 
 
+def _told_of(outcome: Outcome, around: Around) -> Outcome | None:
+    """Without a schedule nobody waits for these answers: only what departs is told."""
+    return outcome if around.scheduled or outcome.verdict == "departs" else None
+
+
 def velocity(piece: Piece, around: Around) -> Outcome | None:
-    if not around.scheduled or _as_its_row(piece, around):
+    if _as_its_row(piece, around):
         return None
     use = Use(piece, around)
     flow, evidence = use.said("airflow"), ()
@@ -163,7 +168,7 @@ def velocity(piece: Piece, around: Around) -> Outcome | None:
     sizes = _sizes(use)
     if not flow or not sizes:
         return None
-    return _velocity(use, flow, sizes, evidence=evidence)
+    return _told_of(_velocity(use, flow, sizes, evidence=evidence), around)
 
 
 def _velocity(use: Use, flow: Fraction, sizes: list, **more) -> Outcome:
@@ -182,16 +187,19 @@ VELOCITY = Rule(
     limits=("velocity",),
     source=Source("BD-07", "a", "ah116-scope"),
     judge=velocity,
-    examples=(Example("Straight four, twelve by eight, four hundred cfm.", None),),
+    examples=(
+        Example("Straight four, twelve by eight, four hundred cfm.", None),
+        Example("Straight four, twelve by eight, two thousand cfm.", "departs", "too-fast"),
+    ),
 )
 
 
 def aspect_ratio(piece: Piece, around: Around) -> Outcome | None:
-    if not around.scheduled or _as_its_row(piece, around):
+    if _as_its_row(piece, around):
         return None
     use = Use(piece, around)
     sizes = _sizes(use)
-    return _aspect(use, sizes) if sizes else None
+    return _told_of(_aspect(use, sizes), around) if sizes else None
 
 
 def _aspect(use: Use, sizes: list, **more) -> Outcome:
@@ -210,7 +218,10 @@ ASPECT_RATIO = Rule(
     limits=("aspect_ratio",),
     source=Source("AS-11", "a", "usbr-hvac"),
     judge=aspect_ratio,
-    examples=(Example("Straight four, forty by eight.", None),),
+    examples=(
+        Example("Straight four, thirty-two by eight.", None),
+        Example("Straight four, forty by eight.", "departs", "too-flat"),
+    ),
 )
 
 
