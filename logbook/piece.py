@@ -9,7 +9,7 @@ from functools import cached_property
 
 from logbook import facts as names
 from logbook.note import Photo
-from logbook.said import Fact, Muffled, OpenItem
+from logbook.said import Fact, Muffled, OpenItem, Unread
 
 
 @dataclass(frozen=True)
@@ -56,6 +56,7 @@ class Piece:
     assumed: tuple[Assumed, ...] = ()
     open_items: tuple[OpenItem, ...] = ()
     muffled: tuple[Muffled, ...] = ()  # stretches of its notes that nobody could make out
+    unread: tuple[Unread, ...] = ()  # words of its notes that nobody understood, until what they may tell of is said again
     photos: tuple[PiecePhoto, ...] = ()
     photos_without_piece: int = 0  # photos of its notes that nobody tied to a piece yet
     photos_to_come: int = 0

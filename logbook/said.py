@@ -87,6 +87,17 @@ class Muffled:
 
 
 @dataclass(frozen=True)
+class Unread:
+    """Words that tell of the work and became no fact; `about` are the facts that they may tell of, none where nobody can say."""
+
+    words: str
+    start: int
+    end: int
+    about: tuple[str, ...] = ()
+    note: str | None = None
+
+
+@dataclass(frozen=True)
 class SameAs:
     mark: str
     run: str | None
@@ -117,6 +128,7 @@ class Entry:
     amends: bool = False
     same_as: SameAs | None = None
     muffled: tuple[Muffled, ...] = ()
+    unread: tuple[Unread, ...] = ()  # those of the reading's that tell of this fitting, and of what
 
     def fact(self, name: str) -> Fact | None:
         return next((fact for fact in self.facts if fact.name == name), None)
@@ -133,7 +145,7 @@ class Reading:
     shift: tuple[Fact, ...] | None = None
     withdraws: Withdraws | None = None
     reason: str | None = None  # why nothing was read, a wording key under `reading.`
-    unread: tuple[Span, ...] = ()  # what tells of the work and became no fact
+    unread: tuple[Unread, ...] = ()  # what tells of the work and became no fact
 
 
 # --- to and from JSON; a member that says nothing is absent
@@ -149,6 +161,14 @@ def span_to_json(span: Span) -> dict:
 
 def span_from_json(doc: dict) -> Span:
     return Span(doc["words"], doc["start"], doc["end"], doc.get("note"))
+
+
+def unread_to_json(one: Unread) -> dict:
+    return {"words": one.words, "start": one.start, "end": one.end} | _without({"about": list(one.about), "note": one.note})
+
+
+def unread_from_json(doc: dict) -> Unread:
+    return Unread(doc["words"], doc["start"], doc["end"], tuple(doc.get("about", ())), doc.get("note"))
 
 
 def earlier_to_json(name: str, earlier: Earlier) -> dict:
@@ -262,6 +282,7 @@ def entry_to_json(entry: Entry) -> dict:
             "amends": entry.amends,
             "same_as": None if entry.same_as is None else same_as_to_json(entry.same_as),
             "muffled": [muffled_to_json(one) for one in entry.muffled],
+            "unread": [unread_to_json(one) for one in entry.unread],
         }
     )
 
@@ -275,6 +296,7 @@ def entry_from_json(doc: dict) -> Entry:
         amends=doc.get("amends", False),
         same_as=same_as_from_json(doc["same_as"]) if "same_as" in doc else None,
         muffled=tuple(muffled_from_json(one) for one in doc.get("muffled", ())),
+        unread=tuple(unread_from_json(one) for one in doc.get("unread", ())),
     )
 
 
@@ -298,7 +320,7 @@ def reading_to_json(reading: Reading) -> dict:
         "fittings": [entry_to_json(entry) for entry in reading.fittings],
         "shift": shift,
         "withdraws": withdraws_to_json(reading.withdraws),
-    } | _without({"reason": reading.reason, "unread": [span_to_json(span) for span in reading.unread]})
+    } | _without({"reason": reading.reason, "unread": [unread_to_json(one) for one in reading.unread]})
 
 
 def reading_from_json(doc: dict) -> Reading:
@@ -310,5 +332,5 @@ def reading_from_json(doc: dict) -> Reading:
         shift=None if doc["shift"] is None else tuple(fact_from_json(fact) for fact in doc["shift"]["facts"]),
         withdraws=withdraws_from_json(doc["withdraws"]),
         reason=doc.get("reason"),
-        unread=tuple(span_from_json(span) for span in doc.get("unread", ())),
+        unread=tuple(unread_from_json(one) for one in doc.get("unread", ())),
     )

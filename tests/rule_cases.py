@@ -23,7 +23,7 @@ SENTENCES = {
     "sizes-agree": {"one-move"},
     "transition-slope": {"square-step", "said-within", "said-too-steep"},
 }
-SHARED = {"in-conflict", "maybe-misheard", "heard-faintly", "hedged", "hedged-at-the-limit"}
+SHARED = {"in-conflict", "maybe-misheard", "heard-faintly", "hedged", "hedged-at-the-limit", "not-understood"}
 
 
 def cases(rule: Rule) -> set[str]:

@@ -10,7 +10,7 @@ import pytest
 from logbook import facts
 from logbook.joining.whose import Asks
 
-CASES = list(cases("joining", "runs_and_marks", "adding_up", "correcting"))
+CASES = list(cases("joining", "runs_and_marks", "adding_up", "correcting", "not_understood"))
 
 
 @pytest.mark.parametrize("case", CASES, ids=[case["name"] for case in CASES])

@@ -11,7 +11,7 @@ from hashlib import sha256
 import rfc8785
 
 from logbook import facts, limits
-from logbook.findings import Finding, Outcome, Rule, doubt, shows
+from logbook.findings import Finding, Outcome, Rule, doubt, not_followed, shows
 from logbook.job import Job, canonical
 from logbook.piece import Piece
 from logbook.runs import Around
@@ -37,7 +37,7 @@ def _concerned(rule: Rule, kind: str | None, leak_test: bool) -> bool:
 
 def finding(rule: Rule, piece: Piece, around: Around) -> Finding | None:
     """What one rule finds, or None where it is not due."""
-    outcome = doubt.answer(rule, piece, around)
+    outcome = not_followed.answer(rule, piece, around.job, doubt.answer(rule, piece, around))
     return None if outcome is None else of_outcome(rule, outcome, piece, around.job)
 
 

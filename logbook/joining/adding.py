@@ -7,13 +7,13 @@ anything said after a rework or repair was decided. Lists add; moves join side b
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 
 from logbook import facts
 from logbook.joining import moves
-from logbook.said import Earlier, Entry, Fact, Muffled, OpenItem
+from logbook.said import Earlier, Entry, Fact, Muffled, OpenItem, Unread
 
 SPOKEN_FREELY = ("place",)  # the speaker's own words for where: two of them are no disagreement
 
@@ -134,3 +134,15 @@ def muffled(old: tuple[Muffled, ...], entry: Entry, note: str) -> tuple[Muffled,
     """What nobody could make out; a suspicion of work left goes with a later true value of the fact it denied."""
     done = {fact.name for fact in entry.facts if fact.value is True}
     return tuple(one for one in old if one.denies not in done) + tuple(replace(one, note=note) for one in entry.muffled)
+
+
+def unread(old: tuple[Unread, ...], entry: Entry, note: str) -> tuple[Unread, ...]:
+    """What nobody understood, until a later note says it in other words: a word about any of what it may tell of."""
+    still = told_again(old, [fact.name for fact in entry.facts])
+    return still + tuple(replace(one, note=note) for one in entry.unread)
+
+
+def told_again(old: tuple[Unread, ...], names: Iterable[str]) -> tuple[Unread, ...]:
+    """Those of `old` that none of the facts `names` answers."""
+    said = set(names)
+    return tuple(one for one in old if not said & set(one.about))

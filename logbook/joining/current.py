@@ -10,6 +10,7 @@ from dataclasses import replace
 from urllib.parse import unquote
 
 from logbook import facts
+from logbook.joining import adding
 from logbook.note import Correction, Note, Photo
 from logbook.said import Earlier, Entry, Fact, Muffled
 
@@ -156,7 +157,8 @@ def _add(entry: Entry, fact: Fact) -> Entry:
 
 
 def _pressed(entry: Entry, press: Correction) -> Entry:
-    """The entry with one fact set right by a press; a press of None says "I did not say that"."""
+    """The entry with one fact set right by a press; a press of None says "I did not say that". It also answers what was not understood of it."""
+    entry = replace(entry, unread=adding.told_again(entry.unread, (press.name,)))
     old = [f for f in entry.facts if f.name == press.name]
     gone = tuple(e for f in old for e in (*f.was, Earlier(f.value, f.words, f.start, f.end)))
     if press.value is None:

@@ -13,7 +13,7 @@ from logbook.joining import adding
 from logbook.joining.adding import Held, Saying
 from logbook.note import Note
 from logbook.piece import Assumed, Decision, Found, Piece, PiecePhoto, looked_fact
-from logbook.said import Entry, Fact, Muffled, OpenItem
+from logbook.said import Entry, Fact, Muffled, OpenItem, Unread
 
 Key = tuple[str, int]  # an entry: (note id, position)
 ONE_FAMILY = ({"tee", "branch", "wye"},)  # kinds that people call by each other's names
@@ -38,6 +38,7 @@ class Joined:
     by_name: Mapping[str, tuple[Held, ...]] = field(default_factory=lambda: MappingProxyType({}))
     open_items: tuple[OpenItem, ...] = ()
     muffled: tuple[Muffled, ...] = ()
+    unread: tuple[Unread, ...] = ()
     shift_words: tuple[Assumed, ...] = ()
     photos: tuple[PiecePhoto, ...] = ()
     loose_photos: tuple[PiecePhoto, ...] = ()
@@ -73,6 +74,7 @@ def add(piece: Joined, key: Key, entry: Entry, saying: Saying, run: str | None, 
         by_name=MappingProxyType(by_name),
         open_items=adding.open_items(piece.open_items, entry, key[0]),
         muffled=adding.muffled(piece.muffled, entry, key[0]),
+        unread=adding.unread(piece.unread, entry, key[0]),
         shift_words=(*piece.shift_words, *(word for word in shift if word.name not in known)),
     )
 
@@ -103,7 +105,7 @@ def decided(piece: Joined, decision: Decision) -> Joined:
         new = Fact(name, value, None, None, None, via="lead")
         saying = Saying(None, old[0].by if old else decision.by, decision.at, replaces=True)
         by_name = dict(piece.by_name) | {name: adding.meet(old, [new], saying, None)}
-        piece = replace(piece, by_name=MappingProxyType(by_name))
+        piece = replace(piece, by_name=MappingProxyType(by_name), unread=adding.told_again(piece.unread, (name,)))
         if name in ("mark", "run"):
             piece = replace(piece, **{name: value})
     if decision.looked is not None:
@@ -176,6 +178,7 @@ def piece_of(piece: Joined, piece_id: str | None, job: Job, now: datetime, uncle
         assumed=assumed(said, piece.shift_words, piece.run, job),
         open_items=piece.open_items,
         muffled=piece.muffled,
+        unread=piece.unread,
         photos=piece.photos or piece.loose_photos,
         photos_without_piece=len(piece.loose_photos),
         photos_to_come=len(piece.coming),

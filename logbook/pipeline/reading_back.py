@@ -66,7 +66,7 @@ def _note(doc: Mapping, photos: tuple[Photo, ...]) -> Note:
             shift=None if doc["shift"] is None else tuple(said.fact_from_json(fact) for fact in doc["shift"]["facts"]),
             withdraws=said.withdraws_from_json(doc["withdraws"]),
             reason=doc.get("reason"),
-            unread=tuple(said.span_from_json(span) for span in doc.get("unread", ())),
+            unread=tuple(said.unread_from_json(one) for one in doc.get("unread", ())),
         )
     return Note(
         id=doc["id"],

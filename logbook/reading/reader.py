@@ -22,7 +22,7 @@ from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.undone import undone
 from logbook.reading.whole_turns import whole_turns, whose
-from logbook.reading.unread import read_places, unread
+from logbook.reading.unread import given, read_places, unread
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
 
@@ -134,7 +134,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     entries.carry(made, done, row)
     fittings = _entries(row, made, done, job)
     reason = None if fittings or taken_back else _why(not_own, left)
-    return replace(base, fittings=fittings, reason=reason, unread=unread(whole, cut, read_places((), fittings), told))
+    not_read = unread(whole, cut, [*read_places((), fittings), *((one.start, one.end) for one in claims)], told)
+    return replace(base, fittings=given(whole, fittings, not_read), reason=reason, unread=not_read)
 
 
 def _tells_where(row: Row, at: int) -> bool:

@@ -7,26 +7,29 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable
+from dataclasses import replace
 
 from logbook.reading.grammar import Row
+from logbook.reading.matters import about
 from logbook.reading.stance import Clause
-from logbook.said import Entry, Fact, Span
+from logbook.said import Entry, Fact, Unread
 
 _DENYING = frozenset("NOT NO NOT_DONE MISSING FORGOT LEFT_OUT PENDING".split())
+_NARROWING = _DENYING | {"BUT", "ONLY", "EXCEPT"}
 _OF_THE_TRADE = frozenset(
     "TAPE TAPED TAPE_IT STAPLES STAPLED STAPLE RUB RUBBED TRIM TRIMMED WIPE WIPED VANES GAP JOINT FACING BOARD SCRIM TABS FLAP PANEL SEATED GROOVE"
     " SHIPLAP BUTT TIGHT HANGER C_MASTIC CLOSURE DAMAGE REPAIR_IT TIE_RODS SIDE LEN FRAC DEG TEMP_F INWG CFM LB".split()
 )
 
 
-def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int]) -> tuple[Span, ...]:
+def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int]) -> tuple[Unread, ...]:
     """The stretches of the clauses `cut` that stand in none of the places `read` of the text and in none of the items `told`."""
     known = set(told)
     starts, ends = [item.start for item in row.items], [item.end for item in row.items]
     for start, end in read:
         known.update(range(bisect_right(ends, start), bisect_left(starts, end)))
-    found: list[Span] = []
-    for clause in cut:
+    found: list[Unread] = []
+    for place, clause in enumerate(cut):
         at = clause.first
         while at < clause.last:
             last = at
@@ -34,7 +37,7 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
                 last += 1
             if last > at and _tells(row, at, last, whole=last - at == clause.last - clause.first):
                 start, end = row.items[at].start, row.items[last - 1].end
-                found.append(Span(row.text[start:end], start, end))
+                found.append(Unread(row.text[start:end], start, end, about(row, at, last, cut[max(0, place - 1)].first)))
             at = last + 1
     return tuple(found)
 
@@ -58,3 +61,21 @@ def read_places(facts: Iterable[Fact], entries: Iterable[Entry]) -> list[tuple[i
         places += [(one.start, one.end) for one in (*entry.withdrawn, *entry.open_items) if one.start is not None]
         places += [(entry.same_as.start, entry.same_as.end)] if entry.same_as is not None else []
     return places
+
+
+def given(row: Row, fittings: tuple[Entry, ...], found: tuple[Unread, ...]) -> tuple[Entry, ...]:
+    """The entries, each with what was not understood from its first words up to those of the next, where it is known what of.
+
+    What the entry states anyway is in doubt only where the words deny or narrow something.
+    """
+    if not fittings or not found:
+        return fittings
+    starts = [min((start for start, _ in read_places((), (entry,))), default=0) for entry in fittings]
+    mine: list[list[Unread]] = [[] for _ in fittings]
+    for one in found:
+        place = max((place for place, start in enumerate(starts) if start <= one.start), default=0)
+        narrows = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end)
+        matters = tuple(name for name in one.about if narrows or fittings[place].fact(name) is None)
+        if matters:
+            mine[place].append(replace(one, about=matters))
+    return tuple(replace(entry, unread=tuple(more)) if more else entry for entry, more in zip(fittings, mine, strict=True))

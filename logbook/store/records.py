@@ -26,7 +26,7 @@ from logbook.store.folder import JobFolder
 RECORDS = {
     kind.__name__: kind
     for kind in (
-        Finding, Lean, Word, Told, Source, Mistake, Photo, Place, Assumed, Piece, PiecePhoto, Found, Decision, Looked, said.Fact, said.OpenItem, said.Muffled, said.Span,
+        Finding, Lean, Word, Told, Source, Mistake, Photo, Place, Assumed, Piece, PiecePhoto, Found, Decision, Looked, said.Fact, said.OpenItem, said.Muffled, said.Unread, said.Span,
         said.Earlier, facts.Move,
     )
 }  # fmt: skip

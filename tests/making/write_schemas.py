@@ -24,7 +24,7 @@ LANGUAGE = {"enum": ["en", "es"]}
 FRACTION = {"type": "string", "pattern": r"^-?\d+(/[1-9]\d*)?$"}
 UNREAD = {
     "type": "array", "description": "Words that tell of the work and became no fact: not understood, and nothing was checked against them.",
-    "items": {"$ref": "fact.json#/$defs/span"}, "minItems": 1,
+    "items": {"$ref": "fact.json#/$defs/unread"}, "minItems": 1,
 }  # fmt: skip
 
 
@@ -128,6 +128,8 @@ def fact_schemas() -> dict:
         {"second": {"type": "number", "minimum": 0}, "maybe": TEXT, "denies": name, "note": TEXT},
         told="Words that stand in no fact because they were heard too faintly; none: a stretch that gave no words.",
     )
+    unread = of({"words": TEXT, "start": WHOLE, "end": WHOLE}, {"about": many(name, minItems=1), "note": TEXT},
+                told="Words that tell of the work and became no fact; `about`: the facts they may tell of.")  # fmt: skip
     same_as = of({
         "mark": TEXT, "run": maybe(TEXT), "names": maybe(many(name)), "except": many(name), "words": TEXT, "start": WHOLE, "end": WHOLE,
     })  # fmt: skip
@@ -146,6 +148,7 @@ def fact_schemas() -> dict:
         "span": span,
         "open_item": item,
         "muffled": muffled,
+        "unread": unread,
         "same_as": same_as,
     }
 
@@ -158,6 +161,7 @@ def entry(**more) -> dict:
         "amends": {"const": True},
         "same_as": ref("fact.json#same_as"),
         "muffled": many(ref("fact.json#muffled"), minItems=1),
+        "unread": many(ref("fact.json#unread"), minItems=1),
     }
     return of(required | more, optional)
 
