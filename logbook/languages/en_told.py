@@ -4,6 +4,15 @@ from logbook.languages.en_came_off import ENGLISH_CAME_OFF
 from logbook.languages.en_echoes import ENGLISH_ECHOES
 from logbook.languages.en_voices import ENGLISH_VOICES
 from logbook.languages.en_weighed import ENGLISH_WEIGHED
-from logbook.languages.told import Told
+from logbook.languages.told import Ticks, Told
 
-ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES)
+ENGLISH_TICKS = Ticks(
+    yes="yes|yep|yup|yeah|y|ok|okay|check|checked|done|good|true|x(?=\\])|\u2713|\u2714|\u2705",
+    no="no check|not checked|not done|nope|none|no|nil|nada|n|ng|false|missing|skipped|forgot|not|\u2717|\u2718|\u274c|(?<=\\[)[ _]?(?=\\])",
+    later="not (?:done )?yet|no,? not yet|tbd|to ?do|pending|later|tomorrow|to come|to follow|open|not started",
+    partly="(?:all but|except|most|half|some|partly|partial|mostly|almost|nearly|three quarters)(?: (?:\\d+|one|two|three|a few|a couple|for one|for two|of (?:it|them)|there|all|done|the last \\w+))?",
+    idle="n ?/ ?a|na|not (?:needed|required)|same|see (?:note|photo|pic|picture)",
+    zero="0|zero",
+    small="(?: (?:down|in|on|up|out|it|clean|visible|all|dry))?",
+)
+ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, ticks=ENGLISH_TICKS)

@@ -6,6 +6,7 @@ from logbook.languages import en, es_verbs, es_voices
 from logbook.languages.es_afar import SPANISH_AFAR
 from logbook.languages.es_misheard import MISHEARD
 from logbook.languages.es_whole_turns import SPANISH_WHOLE_TURNS
+from logbook.languages.es_ticks import SPANISH_TOLD
 from logbook.languages.es_turns import SPANISH_TURNS
 from logbook.languages.language import Language, Numbers
 
@@ -345,7 +346,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    turns=SPANISH_TURNS, afar=SPANISH_AFAR, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()) | es_verbs.present(),
+    turns=SPANISH_TURNS, told=SPANISH_TOLD, afar=SPANISH_AFAR, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

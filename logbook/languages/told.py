@@ -88,6 +88,19 @@ class Voices:
 
 
 @dataclass(frozen=True)
+class Ticks:
+    """What stands behind an act on a list that is ticked off by hand: regular expressions over lower-case letters."""
+
+    yes: str = "(?!)"
+    no: str = "(?!)"
+    later: str = "(?!)"  # not done, and still to do
+    partly: str = "(?!)"  # not all of it; only behind a sign
+    idle: str = "(?!)"  # neither yes nor no: it does not apply
+    zero: str = "(?!)"  # no, behind a sign or at the end of what is said
+    small: str = ""  # between the act and its tick
+
+
+@dataclass(frozen=True)
 class Told:
     """All of them, of one language; a language without them leaves them empty."""
 
@@ -95,3 +108,4 @@ class Told:
     echoes: Echoes = Echoes()
     came_off: CameOff = CameOff()
     voices: Voices = Voices()
+    ticks: Ticks = Ticks()

@@ -20,6 +20,7 @@ from logbook.reading.sameness import copies, mirrored
 from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
+from logbook.reading.ticked_off import ticked_off
 from logbook.reading.undone import undone
 from logbook.reading.whole_turns import whole_turns, whose
 from logbook.reading.unread import given, read_places, unread
@@ -37,8 +38,11 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     row = whole.blanked(saying_so | phrase_at)
     row = row.recoded(side_counts.recodes(row))
     cut = clauses(row)
+    ticks = ticked_off(row, language)
+    row = row.blanked(ticks.spent)
     told = answers.answers(row, cut, language)
-    answered, spent = told.claims, told.spent
+    answered, spent = [*ticks.claims, *told.claims], ticks.spent | told.spent
+    told.names |= ticks.names
     row = row.blanked(spent)
     cut_up = fell_short.parts(row, cut)
     but_one = one_left_out.places(row)

@@ -20,7 +20,7 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
     for place, part in enumerate(cut_up):
         if own.is_blank(part.first):
             continue
-        named = any(row.items[at].concept in ("TABS", "TAB_WORD") for at in range(part.first, part.last))
+        named = any(row.items[at].concept in ("TABS", "TAB_WORD") and not own.is_blank(at) for at in range(part.first, part.last))
         stands = _found(part.words, language, "standing")
         if not named and any(pattern.fullmatch(part.words) for pattern, _ in patterns(language.code, "tabs_all")) and _named_before(row, part.first):
             made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",)))  # "twelve tabs, all twelve bent"

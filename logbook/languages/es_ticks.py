@@ -1,0 +1,16 @@
+"""What stands in Spanish behind an act on a list that is ticked off by hand."""
+
+from __future__ import annotations
+
+from logbook.languages.told import Ticks, Told
+
+SPANISH_TOLD = Told(
+    ticks=Ticks(
+        yes="sí|si|s|ok|listo|lista|listos|listas|hecho|hecha|va|x(?=\\])|\u2713|\u2714|\u2705",
+        no="no|n|nada|ninguno|ninguna|nel|sin|faltó|falto|\u2717|\u2718|\u274c|(?<=\\[)[ _]?(?=\\])",
+        later="todavía no|todavia no|aún no|aun no|no todavía|no todavia|falta|faltan|pendiente|pendientes|mañana|después|despues|por hacer",
+        partly="(?:casi todas?|casi todos?|la mitad|todas menos|todos menos|menos|algunas|algunos)(?: (?:\\d+|una|uno|dos|tres|unas|unos))?",
+        idle="n ?/ ?a|no aplica|no lleva|no llevan",
+        zero="0|cero",
+    )
+)
