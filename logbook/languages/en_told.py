@@ -3,6 +3,7 @@
 from logbook.languages.en_came_off import ENGLISH_CAME_OFF
 from logbook.languages.en_echoes import ENGLISH_ECHOES
 from logbook.languages.en_voices import ENGLISH_VOICES
+from logbook.languages.en_wanted import ENGLISH_WANTED
 from logbook.languages.en_weighed import ENGLISH_WEIGHED
 from logbook.languages.told import Ticks, Told
 
@@ -15,4 +16,4 @@ ENGLISH_TICKS = Ticks(
     zero="0|zero",
     small="(?: (?:down|in|on|up|out|it|clean|visible|all|dry))?",
 )
-ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, ticks=ENGLISH_TICKS)
+ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED)

@@ -101,6 +101,22 @@ class Ticks:
 
 
 @dataclass(frozen=True)
+class Wanted:
+    """Words around a measure that was asked for, drawn or meant, and around what it came out as. Patterns over the lower-case words of a part of a clause."""
+
+    looks: str = ""  # a word without which nothing of this is there
+    wants: tuple[str, ...] = ()
+    never: str = ""  # it was done as it was asked for
+    verb_of: str = ""  # words behind which "run" is a verb
+    runs_on: str = ""  # how the words of what came out begin, where no comma parts them
+    set_against: str = ""  # how the words of what was wanted begin behind what came out
+    agrees: tuple[str, ...] = ()  # the whole of a part: it came out so
+    differs: str = ""  # the whole of a part: it came out otherwise, nobody says how
+    not_yet: str = ""  # in a part: tells of nothing that came out
+    others: str = ""  # how a part begins that tells of another's
+
+
+@dataclass(frozen=True)
 class Told:
     """All of them, of one language; a language without them leaves them empty."""
 
@@ -109,3 +125,4 @@ class Told:
     came_off: CameOff = CameOff()
     voices: Voices = Voices()
     ticks: Ticks = Ticks()
+    wanted: Wanted = Wanted()

@@ -58,6 +58,13 @@ def _move(found: Found):
     yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "back5", "back6", "side"), said_unit=unit, took_back=backs)
 
 
+def _slides(found: Found):
+    """ "left comes over four" of a piece that changes its size: which way, the sizes tell."""
+    concepts = [item.concept for item in found.row.items]
+    if "K_TRANSITION" in concepts and "K_OFFSET" not in concepts:
+        yield from _move(found)
+
+
 def _back(found: Found):
     said = found.row.text[max(0, found.row.items[found.first].start - 8) : found.row.items[found.first].end + 3].lower()
     if any(words in said for words in ("went back", "go back", "going back", "gone back", "come back", "came back", "got back")) and "back to" in said:
@@ -150,7 +157,7 @@ _FEWEST = 6  # inches; less room than that is said of something else
 def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken: set[int]) -> list[Claim]:
     """ "only had fifteen inches for it", "the wall gave me eighteen": the length that the move before had."""
     made: list[Claim] = []
-    if not any(item.concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE") for item in row.items):
+    if not any(_moves_at(row, at) for at in range(len(row.items))):
         return made
     for place, clause in enumerate(cut):
         if own.is_blank(clause.first):
@@ -162,12 +169,19 @@ def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken:
         if not any(pattern.search(said) for pattern, _ in patterns(language.code, "room")):
             continue
         lengths = [at for at in range(clause.first, clause.last) if row.items[at].concept in ("NUM", "LEN") and at not in taken and row.items[at].value.value >= _FEWEST]
-        before = row.items[max(0, clause.first - 30) : clause.first + 8]
-        if len(lengths) == 1 and any(item.concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE") for item in before):
+        if len(lengths) == 1 and any(_moves_at(row, at) for at in range(max(0, clause.first - 30), min(clause.first + 8, lengths[0]))):
             at = lengths[0]
             taken.add(at)
             made.append(claim(row, "side_moves", (Move(None, None, row.items[at].value.value, None),), at, at + 1, uses=(at,), corrects=False, said_unit=unit_of(row.items[at])))
     return made
+
+
+def _moves_at(row: Row, at: int) -> bool:
+    """ "comes in four", "left in four", "left over four" """
+    concept = row.items[at].concept
+    if concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE"):
+        return True
+    return concept in ("IN", "OUT", "UP", "DOWN", "OFFSETS", "OVER") and at > 0 and row.items[at - 1].concept == "SIDE"
 
 
 def sided(row: Row, claims: list[Claim]) -> list[Claim]:
@@ -220,6 +234,7 @@ FRAMES = (
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? (?:EACH(?=ON NUMB))? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|ONLY){{0,2}} (?:WORD|OFFSETS|TAKES) (?P<dir>DIRECTION) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN|OUT|DOWN|UP) {_BACK}?)", _move),
+    Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|ONLY){{0,2}} (?:OFFSETS|OVER) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _slides),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} COMMA (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} (?:FILL){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
     Frame(f"(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:ON|FROM|OF|OFF) DET? {_SIDES} (?:BY|FILL|ONLY){{0,3}} (?P<by>NUMB) {_BACK}?)", _move),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading import afar, anchored, answers, as_wanted, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -50,6 +50,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         marks = {mark for one in mentions(row, set(), language) for mark, _ in one.batch}
         but_one = one_left_out.of_these(row, but_one, marks, language)
         cut_up = one_left_out.without(cut_up, but_one)
+    wanted = as_wanted.as_wanted(row, cut_up, language)
+    spent |= wanted.spent
+    row = row.blanked(wanted.spent)
     first = retold(row, cut_up, language)
     spent |= first.spent
     row = row.blanked(first.spent)
@@ -57,6 +60,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     spent |= away.spent
     row = row.blanked(away.spent)
     not_own = {at: why for at, why in {**stances(row, language), **away.not_own}.items() if at not in spent and at not in told.names}
+    not_own = {at: why for at, why in not_own.items() if at not in wanted.of_piece} | {at: "drawing" for at in wanted.wished}
     supposed, doubted = turned.supposed(row, cut, language)
     doubted |= away.doubted
     not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
@@ -82,7 +86,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *first.claims, *away.claims, *left_so, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
+    claims: list[Claim] = [*answered, *first.claims, *wanted.claims, *away.claims, *left_so, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += in_turns
     claims += runs(headed, taken, language)
     stated = stated.blanked(places.of_the_joined(stated))

@@ -1,0 +1,40 @@
+"""English words around a measure that was asked for, drawn or meant, and around the one it came out as: regular expressions over the lower-case words of a part of a clause."""
+
+from __future__ import annotations
+
+from logbook.languages.told import Wanted
+
+_PAPER = r"(?:spec|specs|specification|code|print|prints|drawing|drawings|detail|details|plan|plans|book|manual|sheet|schedule|standard|list|paper|submittal|blueprint|rule|limit|job|cut sheet|instructions|engineer|foreman|boss|super|inspector|architect|office|shop|lead)"
+_WHO = rf"(?:they|he|she|somebody|(?:the |our |my |that |this )?(?:\w+ )?{_PAPER}(?: book| sheet| people| guy)?)"
+_ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|calls? out|called out|needs?|requires?|required|specif(?:y|ies|ied)|gives?|gave|shows?|showed|has|have|had|allows?|allowed|lists?|drew|draws|puts|likes|limits|told me)"
+
+ENGLISH_WANTED = Wanted(
+    looks=rf"\b(?:{_PAPER}|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|tried|trying|hoping|hoped|target|goal|asked|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
+    wants=(
+        rf"(?<!like )(?<!as )(?<!per )(?<!what )\b{_WHO} (?:\w+ )?{_ASKS}\b",
+        r"\b(?:meant|wanted|intended|planned|tried|trying|hoped|hoping|aimed|aiming|figured on|was going|were going|started out|set out)\b(?! it$)",
+        r"\b(?:shooting|shot|going|aiming|aimed|looking|went|reaching) for\b",
+        r"\b(?:was|were|is|are|it's|they're|'s) (?:meant|supposed|intended|to have been|drawn|specified|called out|shown|detailed|figured|laid out|written|listed|required)\b",
+        r"^(?:was |were |is |are )?(?:meant|supposed|intended|drawn|specified|called out|called for|asked for|shown|detailed|required)\b",
+        r"\b(?:should|shoulda|oughta|ought to|has to|have to|needs to|need to|better|must)(?: really| rightly| all| both)? (?:be|have|get|sit|run|land|measure|go|of|fold|point|butt|close|meet|fit|come|lay|lie|stand|hit)\b",
+        r"\bshould(?:'ve| have) (?:been|had|run|landed|gone|come)\b",
+        rf"\bon (?:the |that |our )?{_PAPER}\b(?! (?:side|end))",
+        rf"\b(?:is|was|were|are|'s) (?:the |our )(?:{_PAPER}|max|maximum|minimum|goal|target|idea|number)\b|\b(?:is|was|were|are|'s) (?:spec'd|what they (?:want|wanted|asked for|drew))\b",
+        r"^(?:the |our )?(?:max|maximum|minimum|limit|target|goal|rule|spec|plan)(?: is| was|'s)?\b",
+        r"\b(?:allowed|specified|called out|required|drawn|spec'd)\b",
+        r"\bi (?:laid|marked) (?:them|it|these|those|that) out (?:at|on|for)\b",
+        r"^(?:i |we |it |they )?needed (?!to\b)",
+    ),
+    never=r"\b(?:like|as|per|to|by|following|matching|meets?|same as|within|what) (?:the |our |that )?(?:spec|print|drawing|plan|detail|code|book|rule)s?\b(?! for)|\bto spec\b",
+    verb_of="mine ours they these those it i we staples screws hangers tabs",
+    set_against=rf"(?:(?:where|though|although|while|versus|against|when|not|instead of) |(?:the |our )?{_PAPER} )",
+    runs_on=r"(?:mine|ours|i|we|they|these|it|what i|on this|this one|got|ended|came|wound|landed)\b",
+    agrees=(
+        r"(?:and |so |well |yes |yep |yeah )*(?:that's|that is|it's|it is|they're|they are|i|we|mine|ours|these|this|it|they|which is|exactly|right|dead|so) ?(?:is |are |was |just |all |exactly |right |dead )*(?:what |where |how )?(?:i |we |it |they |mine )?(?:exactly )?(?:did|got|have|has|is|are|cut|built|set|hit it|hit that|held it|held that|held to it|kept it|kept to it|kept to that|nailed it|made it|came out(?: so| at)?|landed|gave (?:it|them)|put (?:in|on)|went with|ran|used|shot|stuck to it|there|on it|on that|dead on|right on|spot on|on the money)(?: exactly| too| here| on this one| on it| all the way(?: around)?)*",
+        r"(?:and )?(?:dead|right|spot|bang) (?:on|nuts)(?: it| that| the money)?",
+    ),
+    differs=r"(?:but |and |well )*(?:mine|ours|these|they|it|that|this one|i|we) ?(?:'re |'s |are |is |was |were |did |do |does )?(?:not|aren't|isn't|ain't|wasn't|weren't|didn't|don't|doesn't|never)(?: quite| exactly| all| get that| do that| hold that| make it| make that)*",
+    # the part behind it tells of no measure got
+    not_yet=r"\b(?:will|gonna|going to|i'll|we'll|tomorrow|later|if|would|could've|could have|should|supposed|ought|next time|not|never|isn't|wasn't|aren't|don't|didn't|won't|can't|no)\b",
+    others=r"^(?:and |but )*(?:he|she|somebody|someone|the (?:other|new|night|day) \w+|the \w+(?:er|or|ian|man)s?|my \w+(?:er|or)) ",
+)

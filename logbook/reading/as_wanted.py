@@ -1,0 +1,213 @@
+"""A measure that was asked for, drawn or meant, and the one it came out as: "spec says two inches, mine came out closer to three".
+
+What was wanted states nothing of the piece. What stands behind it (or right before it) with a measure of the same sort is what was built, whoever's
+measure it is: the thing is named once, with either of them or before both.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from fractions import Fraction
+from functools import cache
+
+from logbook.facts import Move
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim, unit_of
+from logbook.reading.fell_short import Part, patterns, plain
+from logbook.reading.grammar import Row
+
+_MEASURES = ("NUM", "LEN", "FRAC")
+_NAMES = ("FITTING", "NUMBER", "RUN", "MARKED", "DASH", "LETTER", "BY", "THROUGH", "THRU")
+_STAPLES = ("STAPLES", "STAPLE", "STAPLED")
+_OWNERS = {
+    **dict.fromkeys(_STAPLES, "staples"), "LEG": "staple_leg", "SCREWS": "screw_spacing", "WASHERS": "washer_size", "TABS": "tabs", "K_HANGER": "hanger_spacing", "TAPE": "tape_width",
+    "MARK181": "tape_width", "CLOSURE": "tape_width", "THROAT": "throat_radius", "GAP": "gap", "PARTED": "gap", "TIGHT": "gap", "JOINT": "gap", "BACK": "back", "LONG": "length", "LENGTH": "length",
+}  # fmt: skip
+_MATTERS = frozenset((*_OWNERS, "TAPED", "RUBBED", "SIZE", "VANES", "DAMAGE", "STATIC", "CFM", "LB", "DEG", "TEMP_F", "SLOPE", "BOARD", "SIDE", "SIDES_ALL", "SIDE_WORD", "QUERY"))
+_NAMED_FAR = ("staples", "screw_spacing", "tabs", "hanger_spacing", "washer_size", "throat_radius", "back")  # things that were named before both measures
+_WITHIN = {
+    "staple_spacing": (Fraction(1, 2), 24), "staple_leg": (Fraction(1, 8), Fraction(3, 2)), "screw_spacing": (2, 48), "washer_size": (Fraction(1, 4), 6), "cross_tab_length": (1, 48),
+    "cross_tab_spacing": (1, 48), "hanger_spacing": (12, 240), "tape_width": (Fraction(1, 2), 6), "throat_radius": (0, 72), "gap": (0, 6), "length": (4, 600), "back": (1, 240),
+}  # fmt: skip
+_PLAIN = ("back", "length")  # of a thing that is named beside it, else of the piece
+_SAYS_TOO = {"staple_spacing": "stapled", "cross_tab_length": "cross_tabs", "cross_tab_spacing": "cross_tabs"}
+_LOOK_BACK = 40  # items
+_TAB = 8  # inches a cross tab is long, which tells its length from how far apart; source: the rules' own limit
+
+
+@dataclass
+class AsWanted:
+    claims: list[Claim] = field(default_factory=list)
+    spent: set[int] = field(default_factory=set)
+    wished: set[int] = field(default_factory=set)  # items that tell only what was wanted
+    of_piece: set[int] = field(default_factory=set)
+
+
+def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWanted:
+    found = AsWanted()
+    if not language.told.wanted.looks or not _compiled(language.code, "looks").search(plain(row.text)):
+        return found
+    for place, part in enumerate(cut_up):
+        if found.spent.intersection(range(part.first, part.last)) or row.is_blank(part.first):
+            continue
+        wanted = _wanted(row, part, language)
+        if wanted is None:
+            continue
+        asked = _measures(row, wanted.first, wanted.last, language)
+        thing = _thing(row, cut_up, place, wanted, asked, language) if len(asked) <= 1 else None
+        if thing is None or (not asked and thing != "gap"):
+            continue
+        _settle(row, cut_up, place, wanted, asked, thing, language, found)
+    return found
+
+
+def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing: str, language: Language, found: AsWanted) -> None:
+    for part in _beside(cut_up, place, wanted):
+        got = _measures(row, part.first, part.last, language)
+        words = plain(row.words(part.first, part.last))
+        if not got and asked and part.first > wanted.last and any(one.fullmatch(words) for one in _all(language.code, "agrees")):
+            got = asked
+        if not got and asked and _compiled(language.code, "differs").fullmatch(words):
+            found.spent.update(range(part.first, part.last))
+            break
+        if len(got) != 1 or not _tells(row, part, words, thing, got, language):
+            if got or _MATTERS.intersection(item.concept for item in row.items[part.first : part.last]):
+                break
+            continue
+        name = _name(row, thing, wanted, part, asked, got[0])
+        value = _value(row, name, asked, got[0])
+        low, high = _WITHIN[name]
+        if not low <= value <= high or (name == "gap" and row.items[got[0]].concept == "NUM"):
+            break
+        item, hedged = row.items[got[0]], any(row.items[k].concept in ("HEDGE", "THINK", "AROUND") for k in range(part.first, got[0]))
+        if name == "back":
+            found.claims.append(claim(row, "side_moves", (Move(None, None, value, None),), part.first, part.last, uses=(got[0],), said_unit=unit_of(item), hedged=hedged))
+        else:
+            found.claims.append(claim(row, name, value, part.first, part.last, uses=(got[0],), said_unit=unit_of(row.items[asked[0]]) if asked and value != item.value.value else unit_of(item), hedged=hedged, corrects=True))
+        too = _SAYS_TOO.get(name)
+        if too is not None:
+            found.claims.append(claim(row, too, True, part.first, part.last, weak=True, hedged=False))
+        found.spent.update(k for k in range(part.first, part.last) if not _names(row, k, language) and row.items[k].concept not in ("STAPLED", "TAPED"))
+        found.of_piece.update(k for k in range(wanted.first, wanted.last) if _names(row, k, language))
+        break
+    found.wished.update(k for k in range(wanted.first, wanted.last) if not _names(row, k, language))
+
+
+@cache
+def _compiled(code: str, member: str) -> re.Pattern[str]:
+    return re.compile(getattr(LANGUAGES[code].told.wanted, member) or "(?!)")
+
+
+@cache
+def _all(code: str, member: str) -> tuple[re.Pattern[str], ...]:
+    return tuple(re.compile(words) for words in getattr(LANGUAGES[code].told.wanted, member))
+
+
+def _wanted(row: Row, part: Part, language: Language) -> Part | None:
+    """The words that ask for something; None where they ask for nothing, or tell that it was done so."""
+    if _compiled(language.code, "never").search(part.words):
+        return None
+    match = next((m for one in _all(language.code, "wants") if (m := one.search(part.words))), None)
+    if match is None:
+        return None
+    start = row.items[part.first].start
+    built = any(row.items[k].concept in ("STAPLED", "TAPED", "RUBBED", "SIZE", "VANES") and row.items[k].end <= start + match.start() for k in range(part.first, part.last))
+    if built and not _compiled(language.code, "set_against").search(part.words):
+        return None  # "stapled every two, as drawn"
+    if len({row.items[k].concept for k in range(part.first, part.last)} & {"STAPLED", "TAPED", "RUBBED", "VANES"}) > 1:
+        return None
+    measures = _measures(row, part.first, part.last, language)
+    for k in range(measures[0] + 1, measures[-1]) if measures else ():
+        words = plain(row.words(k, part.last))
+        if row.items[k].start - start >= match.end() and _compiled(language.code, "runs_on").match(words):
+            return Part(part.first, k, part.sentence, plain(row.words(part.first, k)))  # "they want two on the staples I went three"
+        if row.items[k].start - start <= match.start() and _compiled(language.code, "set_against").match(words):
+            return Part(k, part.last, part.sentence, words)  # "the screws on eighteen where the detail says twelve"
+    return None if built else part
+
+
+def _names(row: Row, at: int, language: Language) -> bool:
+    concept = row.items[at].concept
+    before = row.items[at - 1].concept if at else ""
+    if before == "RUN" and at > 1 and plain(row.words(at - 2, at - 1)) in language.told.wanted.verb_of.split():
+        return False  # "mine run three"
+    return concept.startswith("K_") or concept in ("FITTING", "NUMBER", "RUN", "MARKED") or (concept in ("NUM", "LETTER") and (before.startswith("K_") or before in _NAMES))
+
+
+def _measures(row: Row, first: int, last: int, language: Language) -> list[int]:
+    """Measures of a thing: no marks, no counts, no "one" that stands for a thing."""
+    return [at for at in range(first, last) if row.items[at].concept in _MEASURES and not row.is_blank(at) and not _names(row, at, language) and not _counts(row, at)]
+
+
+def _counts(row: Row, at: int) -> bool:
+    item, ahead = row.items[at], row.items[at + 1].concept if at + 1 < len(row.items) else ""
+    one = item.concept == "NUM" and item.value.value == 1 and not item.value.digits
+    by = ahead == "BY" and at + 2 < len(row.items) and row.items[at + 2].concept in _MEASURES
+    return one or by or ahead in ("SIDE_WORD", "COUNTED", "PIECE_COUNT") or ahead.startswith("K_") and item.concept == "NUM"
+
+
+def _beside(cut_up, place: int, wanted: Part) -> Iterator[Part]:
+    """Where what came out may be told: the rest of the words, the next parts, else the one right before."""
+    whole = cut_up[place]
+    if wanted is not whole:
+        yield Part(wanted.last, whole.last, whole.sentence, whole.words) if wanted.last < whole.last else Part(whole.first, wanted.first, whole.sentence, whole.words)
+        return
+    behind = [part for part in cut_up[place + 1 : place + 4] if part.sentence <= whole.sentence + 1]
+    yield from behind
+    if place and cut_up[place - 1].sentence == whole.sentence and not any(part.sentence == whole.sentence for part in behind):
+        yield cut_up[place - 1]
+
+
+def _tells(row: Row, part: Part, words: str, thing: str, got: list[int], language: Language) -> bool:
+    """Whether these words tell of the same thing, as it came out."""
+    concepts = {item.concept for item in row.items[part.first : part.last]}
+    mine = {concept for concept, name in _OWNERS.items() if name == thing or {name, thing} <= {"staples", "staple_leg"} or name == "length" and thing in ("tabs", "staple_leg", "staples")}
+    if (concepts & _MATTERS) - mine - {"QUERY"} or "QUERY" in concepts or row.is_blank(part.first):
+        return False
+    return not (_compiled(language.code, "not_yet").search(words) or _compiled(language.code, "others").match(words) or any(one.search(words) for one in _all(language.code, "wants")[:2]))
+
+
+def _thing(row: Row, cut_up, place: int, part: Part, asked: list[int], language: Language) -> str | None:
+    """What the measure that was asked for is of: the thing nearest to it in its words, else the one named last before them that it can be of."""
+    last = part.last
+    at = asked[0] if asked else part.first
+    near = sorted((_OWNERS[row.items[k].concept] in _PLAIN, abs(k - at), k) for k in range(part.first, last) if row.items[k].concept in _OWNERS)
+    if near and (near[0][0] is False or not any(row.items[k].concept in _STAPLES + ("TABS", "TAPE") for k in range(part.first, last))):
+        return _OWNERS[row.items[near[0][2]].concept]
+    if any(row.items[k].concept in _MATTERS for k in range(part.first, last)):
+        return None
+    whole = cut_up[place]
+    if part is not whole:  # "six feet between hangers versus four on the print"
+        beside = [_OWNERS[row.items[k].concept] for k in range(whole.first, whole.last) if row.items[k].concept in _OWNERS]
+        if len(set(beside)) == 1:
+            return beside[0]
+    for k in range(part.first - 1, max(-1, part.first - _LOOK_BACK), -1):
+        thing = _OWNERS.get(row.items[k].concept)
+        if thing in _NAMED_FAR:
+            return thing
+        if row.items[k].concept == "SIDE" and asked:  # "left in four. The drawing gives it twenty-four, the wall gave me fifteen"
+            told = " ".join(one.words for one in cut_up[place : place + 2])
+            return "back" if any(pattern.search(told) for pattern, _ in patterns(language.code, "room")) else None
+    return None
+
+
+def _name(row: Row, thing: str, wanted: Part, part: Part, asked: list[int], got: int) -> str:
+    near = {row.items[k].concept for one in (wanted, part) for k in range(one.first, one.last)}
+    first = row.items[asked[0]] if asked else None
+    if thing == "staples":
+        return "staple_leg" if first is not None and first.value.value < 1 and not near & {"APART", "EVERY"} else "staple_spacing"
+    if thing == "tabs":
+        spaced = near & {"APART", "EVERY"} and not near & {"LONG", "LENGTH"}
+        return "cross_tab_length" if not spaced and (near & {"LONG", "LENGTH"} or first.value.value == _TAB) else "cross_tab_spacing"
+    return thing
+
+
+def _value(row: Row, name: str, asked: list[int], got: int) -> Fraction:
+    """The measure in inches; feet are said once."""
+    item = row.items[got]
+    unit = getattr(row.items[asked[0]].value, "unit", None) if asked else None
+    feet = item.concept != "LEN" and (unit == "ft" or name == "hanger_spacing" and unit is None) and item.value.value < 12
+    return item.value.value * 12 if feet else item.value.value
