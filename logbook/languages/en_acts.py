@@ -130,6 +130,11 @@ ENGLISH_ACTS = ActWords(
         r"(?<!fabric )(?<!glass )(?<!and )(?:just |plain |the |some |gray |silver )*cloth$",
         r"(?:search|look|check|hunt|turn|read)(?:ed)? .{0,40}\b(?:ul|181|listing)\b.{0,25}\b(?:came up empty|found (?:nothing|none)|nothing|no luck|not there|couldn't find)\b",
     ),
+    of_the_piece=(
+        r"\bowe (?:it|her|them|that one|this one) (?:the (?:other|last|rest|far|back)|another|two|one)\b|\b(?:fill|close|seal|plug|tighten|caulk|redo|mend|square)\b(?: up| in| off| out)* (?:that|it|them|this|those|the (?:gap|corner|joint|seam|hole|rest|other|last|tear))\b"
+        r"|\b(?:do|doing|finish|finishing|hit|hitting)\b(?: up| off)* (?:it|the (?:far|near|other|back|front|top|bottom|left|right|last|inside|outside|rest)(?: of it)?(?: (?:side|sides|end|ends|half|edge|edges|seam|seams|joint|corner|corners|one))?)\b"
+        r"|\bother (?:one|two|three|side|sides|half|end|ends|corner|corners)(?: is| are|'s)?(?: still)? pending"
+    ),
     asks=(
         (r"(?=.*\b(?:stapl|fastened|shot))(?=.*how many (?:of the |of its )?sides)", "sides_stapled", "count"),
         (r"(?=.*\btap(?:e|ed|ing)\b)(?=.*how many (?:of the |of its )?sides)", "sides_taped", "count"),
@@ -161,6 +166,7 @@ ENGLISH_ACTS = ActWords(
         *((n, True, rf"{_ELSE} (?:{words})") for n, words in ((1, "one|1|side"), (2, "two|2|pair"), (3, "three|3"))),
     ),
     numbers=(("one", 1), ("two", 2), ("1", 1), ("2", 2)),
+    of_all=r"of|out of|out of the|off of",
     stands_for_act=r"^(?:on|around|along|across)\b|\b(?:did|done|do|have|has|had|got|get|is what|are|is|was|were|only|just)\b",
     denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|\w+n't)(?![\w'])",
 )  # fmt: skip

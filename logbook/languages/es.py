@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages import en, es_verbs, es_voices
+from logbook.languages.es_acts import SPANISH_ACTS
 from logbook.languages.es_afar import SPANISH_AFAR
 from logbook.languages.es_misheard import MISHEARD
 from logbook.languages.es_whole_turns import SPANISH_WHOLE_TURNS
@@ -104,7 +105,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("PIECE_COUNT", "piezas|gajos|segmentos"),
     ("DEGREE", "grado|grados|°"),
     ("ROUND", "redondo|redonda|diámetro|de diámetro"),
-    ("SIDE_WORD", "lado|lados|cara|costado|caras|parte de"),
+    ("SIDE_WORD", "lado|lados|cara|costado|costados|caras|parte de"),
     ("LEVEL", "plano|plana|parejo|pareja|nivelado|nivelada|recta por|queda plano|queda plana|sigue recto|sigue recta|se queda plano|se queda recto|queda recto|queda recta|derecho por|derecha por|derecho de|plana de|plano de|flat|no se mueve|sin pendiente|queda igual|a nivel|se mantiene plano|se mantiene recto|parejo por|se queda parejo|liso|recto por|sigue derecho|queda derecho|queda parejo|queda parejo|se queda plana|se queda derecho|no baja|queda nivelado|va recta|va recto|va derecho|va derecha|va parejo|va pareja|va plano|va plana|va a nivel|queda pareja|quedó recto|quedó recta|quedó parejo|quedó pareja|quedó plano|quedó plana|quedó derecho|parejito|parejita|se queda igual|sin mover|no la moví|no lo moví|sigue igual|sigue parejo|sigue pareja|no se movió|sin caída"),
     ("FLAT", "plano|plana"),
     ("MOVE", "mueve|jala|va|se va|inclina|corta|se inclina|tiene una pendiente de|viene"),
@@ -346,7 +347,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    turns=SPANISH_TURNS, told=SPANISH_TOLD, afar=SPANISH_AFAR, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()) | es_verbs.present(),
+    turns=SPANISH_TURNS, acts=SPANISH_ACTS, told=SPANISH_TOLD, afar=SPANISH_AFAR, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

@@ -34,7 +34,12 @@ SPANISH_TURNS = Turns(
         (r"no (?:me |le |nos |se )?(?:qued[ao]n?|cup\w+|cabe\w*|entra\w*|entro|entraron|encaja\w*|encajo)(?: bien)?", ("vanes", "panel_seated")),
         (r"no (?:me |le |nos |se )?(?:queria |quieren? |quiso )?(?:peg(?:a|an|o|aron|ar)|agarr(?:a|an|o|aron|ar)|prend(?:e|en|io|ieron)|aguant(?:a|an|o|aron)|qued(?:a|an|o|aron) (?:bien )?(?:pegad|firme|fij)\w*|entr(?:a|an|o|aron)|asient(?:a|an)|asent(?:o|aron))(?: bien| parej\w)?", ()),
     ),
+    # "un lado engrapado, el otro todavía no", "la otra mitad mañana"
+    left_to_do=(
+        rf"^(?!lo (?:demas|otro))(?:(?:y|pero|por|en|a|al|del?|el|la|los|las|lo|un|una|otr[oa]s?|ultim[oa]s?) )*(?:{_SPOT}|otr[oa]s?|demas|resto|mitad)(?: (?:de|del|la|el|lado|parte|y|e|{_SPOT}))* (?:(?:ya|pues|ahi|se|lo|la|los|las|le|me|nos|queda|quedo|quedan|va|van|esta|hasta|para|todavia|aun|deje|dejo|dejamos|hago|pongo|termino|sigue|siguen|toca|ponemos) )*(?:todavia no|aun no|no todavia|pendientes?|mañana|al rato|luego|despues|el lunes|mas tarde|para despues|por hacer|otro dia)$",
+    ),
     missed=(
+        rf"^(?:(?:por|en|a|al|del?|el|la|los|las|lo|un|una|otr[oa]s?|ultim[oa]s?) )*(?:{_SPOT}|otr[oa]s?|demas|resto|mitad)(?: (?:de|del|la|el|lado|parte|y|e|{_SPOT}))*,? (?:(?:ya|pues|ahi|quedo|va|esta|quedaron|van|lleva|tiene|trae) )*(?:no|nada|nadita|nel|cero|ninguna|ni madres|no (?:(?:le|lo|la|las|los|se|les|me|ya|todavia) )*(?:puse|pusimos|hice|hicimos|di|meti|eche|pase|lleva|tiene|trae|alcance|pude|llegue|toque|quedo)|sin nada|pelon\w*|pelad[oa]|encuerad[oa])$",
         rf"(?:por|en|de) (?:el |la |los |las )?{_SPOT}(?: de (?:arriba|abajo|atras|adelante))? (?:ya |todavia )?no (?:la |lo |le |se |me )*(?:alcance|alcanzo|alcanzamos|pude|pudimos|llegue|llego|pudo|cupo|dio|dejo)\b",
         rf"(?:por|en|de|del|al|a) (?:(?:la|el|las|los|un|una|parte|lado) |de )*{_SPOT}(?: de (?:(?:la|el|los|las) )?(?:arriba|abajo|atras|adelante|derecha|izquierda|lado))? (?:todavia |aun |ya )?no$",
         rf"(?:la|el|lo|las|los) (?:de )?(?:la |el )?{_SPOT}(?: de (?:arriba|abajo|atras))? no (?:la |lo |le |las |los )?(?:alcance|alcanzo|pude|llegue|encinte|engrape|talle|hice|toque|grape)\b",

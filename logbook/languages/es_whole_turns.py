@@ -47,6 +47,7 @@ _UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otr
 
 _COULD = r"(?:alcance|alcanzamos|pude|pudimos|llegue|llegamos|logre|logramos|quise|hubo chance de|me dio tiempo de|dio tiempo de|nos dio tiempo de)"
 _DO = r"(?:hacer|poner|meter|echar|dar|aplicar|pasar|usar|instalar|colocar)(?:le|les|la|lo|las|los|sela|selo|selas|selos)?"
+_SINCE = r"(?:(?:ya|luego|despues|ahorita|al rato|al final|por fin|hoy|enseguida|pero|y|yo|mismo|ahi) )+"
 _DENIED = (
     r"{acts} ?[✗✘❌☒]",
     r"{acts},? (?:andamos|ando|estamos|quedo|quedamos|va|esta) en (?:ceros?|blanco)",
@@ -61,6 +62,7 @@ _DENIED = (
     rf"{{acts}},? {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_HAS}\b{_NONE}{_ALONE}",
     rf"{{acts}},? {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_HAS}(?: ningun[oa]s?| ni un[oa]s?(?: sol[oa])?| nada){{other}}",
     rf"{{acts}},? {_SOFT}nadie {_CL}{_PUT}",
+    rf"{{acts}},? ni (?:siquiera )?{_CL}(?:ocupe|ocupamos|preocupe|acorde|acordamos|moleste|toque|tocamos|saque|sacamos|empece|empezamos|abri|vi|pele|hice caso|intente|busque)\b",
     # "grapa ni una", "de vanes nada", "cinta: cero"
     rf"{{acts}},?:? (?:pues |ahi |la verdad )?(?:nada|nadita|ni (?:un[oa]s?(?: sol[oa])?|media|medio|madres|de chiste|hablar|pensarlo|señas|rastro|rastros|tantit[oa])|cero|nones|nel|ningun[oa]s?|tampoco){_ENDS}",
     rf"(?:ni|cero|nada de) {{acts}},?(?: {_CL}(?:{_PUT}|{_HAS}))",
@@ -86,6 +88,8 @@ _STILL_TO_DO = (
     rf"{{acts}},? {_SOFT}no {_CL}(?:llegan?|han llegado|ha llegado|aparecen?|han traido|han surtido)\b",
     rf"{{acts}},? {_CL}(?:debo|debemos|quede a deber|quedamos a deber)\b",
     r"(?:quede|quedamos|quedo) (?:a deber|debiendo)(?:le|les)? {acts}",
+    rf"{{acts}},? {_CL}(?:quede|quedamos|quedo) debiendo(?:le|les)?\b",
+    rf"{{acts}},? ni {_CL}(?:he|hemos|ha|han) (?:ni )?\w+(?:ad[oa]|id[oa]|puesto|hecho|visto|abierto)\b",
     r"(?:le |les )?(?:debo|debemos) {acts}",
     rf"{{acts}},? {_CL}(?:hago|hacemos|doy|damos|pongo|ponemos|meto|metemos|echo|echamos|dejo|dejamos|hare|pondre|paso|pasamos|vemos|termino|voy a hacer|voy a poner|voy a dar|voy a meter|va|van|toca)(?: ya| pues| nomas| mejor)* (?:ahorita|orita|para )?{_UNTIL}",
     rf"{{acts}},? {_SOFT}(?:no|nunca|tampoco) {_CL}(?:he|ha|hemos|han) {_PP}{_NONE}",
@@ -96,6 +100,9 @@ _STILL_TO_DO = (
     rf"(?:deje|dejamos|quedo|quedaron) (?:pendientes?|para {_UNTIL}) {{acts}}",
 )
 _DONE = (
+    # "puro teip le di", "le faltaba cinta y ya se la puse"
+    rf"\bpur[oa]s? {{acts}} (?:fue lo que )?{_CL}{_PUT}\b",
+    rf"(?<!\bno )\b(?:(?:le|les|me|nos) )?(?:falt(?:aba|aban|o|aron)|habia faltado|hacia falta|hacian falta) {{acts}}(?: (?!no\b|ni\b)\w+){{0,3}}?(?:,| y| pero)+ {_SINCE}{_CL}{_PUT}(?: (?:l[oa]s dos|ambas|ambos|todo|tod[oa]s?|bien|ya|hoy|ahorita|complet[oa]))*{_ALONE}",
     r"{acts} ?[✓✔✅☑]",
     r"\bno (?:le|les|me|nos) falt(?:a|an|o|aron)(?: nada| ningun[oa])?,? (?:ni )?{acts}",
     r"\bno hay (?:ningun[oa] |ni un[oa] )?{acts} que no",
@@ -147,7 +154,19 @@ _STUFF = (
     ("cross_tabs", r"(?:tabs|tiras|tiritas)"),
 )
 
+# "se me acabó el teip y así se quedó": the stuff was at an end, and that was that
+_AT_AN_END = r"(?:se (?:me |nos )?(?:acabo|acabaron|termino|terminaron)|(?:me|nos) (?:quede|quedamos) sin|(?:ya )?no (?:me |nos )?(?:hubo|habia|hay|alcanzo|alcanzaron|llego|llegaron|quedaba|quedaban))"
+_LEFT_AT_THAT = r"(?:,| y| asi que| pues| entonces)+ (?:pues |ya |nomas |ni modo,? )*(?:asi|ahi|hasta ahi|asi nomas|asi mero) (?:nomas |mero |pues )*(?:se |lo |la |le |me )*(?:quedo|quede|deje|dejamos|va|fue|cerre|cerramos|colgue|colgamos|subi|subimos|monte|entregue|esta)\b"
+_NOTHING_DONE = r"(?:hecho|armado|empezado|tocado|terminado|avanzado|engrapado|encintado)"
+
 _FACTS: tuple[Turn, ...] = (
+    *(Turn(r"\bas[ií]\b|\bahi\b", rf"\b{_AT_AN_END} (?:ya )?(?:el |la |las |los |mas )?{noun}(?: (?:buen[oa]|que \w+))?{_LEFT_AT_THAT}", ((name, False),), unless=r"\b(?:a la mitad|lados?|esquinas?|antes de|llegando)\b") for name, noun in _STUFF),
+    # instead of staples
+    Turn(r"\b(?:en (?:lugar|vez) de|a falta de) ", r"\b(?:en (?:lugar|vez) de|a falta de) (?:las? |poner(?:le)? )?(?:grapas?|staples?|(?:en)?grapar(?:l[oa])?)\b(?!.*\b(?:tabs|tiras|tiritas|pestañas|tornillos)\b)", (("stapled", False),), unless=r"\b(?:mas|largas|otras) grapas|\bdos\b"),
+    # nothing at all has been done
+    Turn(r"\bnada\b", rf"\b(?:todavia |aun )?(?:no|ni) (?:he|hemos|hay|tengo|tenemos|llevo|llevamos) (?:{_NOTHING_DONE} nada|nada {_NOTHING_DONE})(?: (?:hoy|todavia|aun|aqui|de nada|del run \w+))*", ()),
+    # none was there, why he did not: what stands behind is told anew
+    Turn(r"\bno (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|llegaron|llego)\b", r"\b(?:porque|por ?que|pues|ya que|como|es que) (?:ya |aqui |ahorita |hoy )*no (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|tengo|me dieron|me alcanzaron|llegaron|llego|alcanzaron|alcanzo|trajeron|surtieron)(?: (?:en (?:la|el) \w+|mas|ni una|ninguna|aqui|hoy|ahorita|todavia|nada))*(?= (?:y )?(?:lo |la |va |quedo |esta |ya )*(?:(?:en)?grap|encint|teip|tape|tall|frot|sell|cerr)\w+)", (), beside=r"\b(?:no|sin|ni)\b.*\b(?:porque|por ?que|pues|ya que|como|es que)\b"),
     # the stuff was no good: not used, or nothing said of it
     *(Turn(rf"\b{noun}\b", rf"\b{noun}{_SENT} {_NO_GOOD}{_SO_NOT}", ((name, False),)) for name, noun in _STUFF),
     *(Turn(rf"\b{noun}\b", rf"\b{noun}{_SENT} {_NO_GOOD}(?=,| y | asi que | por eso |$)(?![^.]*\b(?:otr[oa]s?|cambi\w+|nuev[oa]s?|buen[oa]s?)\b)", ()) for _, noun in _STUFF[:2]),
@@ -183,13 +202,14 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:limpi|sacud|trap|sec|desempolv|sopl)", r"(?:sin|ni(?: siquiera)?) (?:haber(?:l[oa])? )?(?:limpi|sacud|trape|sec|desempolv|sopl)(?:arl[oa]s?|arle|irl[oa]|irle|ir|ar|ad[oa]|e|ido)(?: (?:la|el|lo|primero|antes|bien|ni nada))*(?: (?:superficie|foil|polvo|forro|cara|papel))?", (("surface_clean", False),), unless=r"no (?:\w+ ){0,3}sin"),
     Turn(rf"\b{_SKIN}\b", rf"{_STUCK} (?:asi |toda |todo |medio |bien )*{_SOILED} (?:la |el |toda la |todo el )?{_SKIN}", (("surface_clean", False), ("taped", True))),
     # what was left at the cut
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:todavia |aun |sigue |le |se |me )*(?:trae|tiene|lleva|queda|quedo|sobra|cuelga|asoma|anda)(?: (?:con|ahi|todavia|aun|un poco de|tantita|mucha|toda))* (?:(?:la |el |las )?(?:fibra|insulation|aislante|aislamiento|lana|pelusa) (?:sobrad[oa]|sobrante|de mas|extra|colgando|salida|saliendo|suelta|que sobr\w+)|(?:el |un )?(?:sobrante|exceso|excedente))(?: (?:de (?:fibra|aislante|lana)|en|de|del|el|la|corte|orilla|canto))*", (("trimmed", False),), unless=r"\b(?:no|ni|sin|ya no|nada)\b"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:(?:ahi|alli|asi|no|la|lo|le|se|me|todavia|ya|todo|toda) )*(?:(?<!\bno )deje|dejamos|quedo|sigue ahi|esta ahi|dejo)\b(?: (?:ahi|alli|puest[oa]|asi|sin \w+))*", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*dej"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:le |se le |ahi le |les )?(?:deje|dejamos|quedo) (?:ahi |alli |puest[oa] |tod[oa] )*{_REST}", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*(?:dej|qued)|\bsin (?!recort|quit|cort|rebaj|limpi)"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY} {_REST}", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY}\b", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\bsin (?:recort|quit|cort|rebaj|rasur|emparej|trime)ar(?:le|l[oa])? {_REST}", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"(?<!\bno )(?<!sin )\b(?:le |ya |se le |la |lo )*{_CUT_AWAY} {_REST}", (("trimmed", True),), unless=r"\b(?:no|sin|ni) (?:le |se |la |lo |les )*(?:recort|quit|cort|rebaj)"),
-    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:ya |si |tambien )*(?:(?:se |le |me )*(?:la|lo) ){_CUT_AWAY}\b", (("trimmed", True),), unless=r"\b(?:no|ni|nunca|tampoco|sin)\b"),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},?(?: y| pero)? (?:ya |si |tambien |luego |despues |ahorita )*(?:(?:se |le |me )*(?:la|lo) ){_CUT_AWAY}\b", (("trimmed", True),), unless=r"\b(?:no|ni|nunca|tampoco|sin)\b"),
     Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"\bno (?:le )?dej(?:e|amos|o) (?:nada de )?{_REST}", (("trimmed", True),)),
     Turn(r"\btrim\b", r"\btrim (?:ok|listo|hecho|done|bien|si)\b", (("trimmed", True),)),
     # the tabs of a collar
@@ -238,6 +258,21 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:tall|froto|frote|frota|planch|restreg|alis|sob|bruñ|presion)", rf"\b(?:no|nunca|tampoco|ni) {_CL}(?:talle|tallamos|frote|frotamos|planche|planchamos|restregue|alise|sobe|bruñi|presione|repase|repasamos)(?: (?:bien|todavia))? (?:la |el |su )(?:cinta|tape|teip)", (("rubbed_down", False), ("taped", True))),
 )
 
+# right behind a denial: done by now, by the verb of the act or by one that any act is done with
+_VERBS = (
+    ("stapled", rf"(?:(?:en)?grap|grape|estapl|staple)\w*(?:e|amos)\b|{_PUT}"),
+    ("taped", rf"(?:encint|teip|tape|taip|peg)\w*(?:e|amos)\b|{_PUT}"),
+    ("rubbed_down", rf"(?:tall|frot|restreg|planch|alis|sob|bruñ|presion|apret)\w*(?:e|amos)\b|(?:di|dimos|pase|pasamos|hice)(?! (?:cinta|grap))"),
+    ("surface_clean", r"(?:limpi|sacud|desempolv|trape|sec|sequ)\w*(?:e|i|amos|imos)\b|(?:di|dimos|pase|pasamos)"),
+    ("preheated", r"(?:pre)?calent\w*(?:e|amos)\b|(?:di|dimos)(?: su)? (?:calor|su calentada|calentada)"),
+    ("trimmed", rf"{_CUT_AWAY}\b"),
+    ("vanes", rf"{_PUT}"),
+    ("cross_tabs", rf"{_PUT}"),
+    ("tabs_bent", r"(?:dobl|volte|aplast|apret|cerr)\w*(?:e|amos)\b"),
+    ("damage_repaired", r"(?:parch|arregl|repar|tap|resan|remend|compus|cambi)\w*(?:e|amos|imos)\b"),
+)
+_AFTER_ALL = tuple((name, rf"[,;:.]? *{_SINCE}{_CL}(?:{verbs})(?: (?:bien|tod[oa]s?|ya|hoy|ahorita|tambien|yo|las? que faltaban?|por completo))*{_ALONE}") for name, verbs in _VERBS)
+
 # whose words these are: plans and other pieces, to the end of their sentence
 _PLANS = (
     r"(?:estoy|estamos|ando|andamos|sigo|seguimos) esperando (?:a )?(?:que llegue )?(?:la|el|las|los|al) (?:transicion|recta|recto|codo|tapa|pieza|tee|te|reduccion|pleno|collarin|tramo|inspector|board|panel|lift|elevador)\b.*",
@@ -250,6 +285,8 @@ _ASKED = r"(?:pide|piden|pedia|pidio|marca|marcaba|quiere|quieren|queria|ordena|
 _ASKED_NOT = (rf"{_ASKED} {{acts}},? (?:y|pero|mas) (?:yo |la verdad |ahi )*(?:no|nunca) {_CL}{_PUT}",)
 _ASKED_DONE = (rf"{_ASKED} {{acts}},? (?:y|pero|asi que) (?:yo |ya |si |tambien )*{_CL}{_PUT}{_ALONE}",)
 _OTHERS = (
+    r".*\bno (?:es|son|fue|era) (?:mi[oa]s?|nuestr[oa]s?|de nosotros|trabajo mio|cosa mia)\b.*",
+    r"(?:hay que|falta|toca|tienen que|tenemos que|tengo que|me toca|nos toca) \w+r(?:l[eoa]s?)? (?:l[oa]s?|el|todo lo) (?:\w+ ){0,2}que (?:\w+ ){0,1}(?:hizo|hicieron|armo|armaron|dejo|dejaron|monto|montaron|puso|pusieron|saco|sacaron)\b.*",
     r"(?:cheque|revise|vi|mire|checamos|revisamos|fui a ver|encontre) .*\b(?:de los otros|de la otra (?:cuadrilla|gente)|del otro (?:turno|equipo)|de otr[oa]s?|ajen[oa]s?|de los de)\b.*",
     r".*\b(?:la|lo) (?:hizo|armo|dejo|saco|monto|hicieron|armaron|engrapo|encinto) (?:{name}|don \w+|mi \w+|los de \w+|el (?:compa|chalan|ayudante|otro|de \w+))\b.*",
     r"(?:ya )?(?:la|lo|las|los|le) \w+(?:aron|ieron|io|o) (?:los de|los del|el de|la de|los otros|el otro|mi (?:compañero|compa|ayudante|primo|hermano)|el (?:compa|chalan|ayudante)|la otra cuadrilla|otra gente|otros)\b.*",
@@ -257,10 +294,12 @@ _OTHERS = (
 )
 
 SPANISH_WHOLE_TURNS = WholeTurns(
-    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:pedid|encargad|ordenad|camino|llegar|pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
+    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:pur[oa]|falt|hac[ií]an? falta|pedid|encargad|ordenad|camino|llegar|pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
     nouns=NOUNS,
     deeds=DEEDS,
-    before=r"(?:(?:el|la|los|las|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",
+    before=r"(?:(?:el|la|los|las|del|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",
+    before_deeds=r"\b(?:el|la|su|un|una|del|lo del|lo de la|lo de el) ",
+    joins=r" (?:y|e|ni|o|u) ",
     denied=_DENIED,
     open=_STILL_TO_DO,
     done=_DONE,
@@ -271,6 +310,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
     faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
     facts=_FACTS,
+    after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,
     leads=r"(?:(?:y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*",

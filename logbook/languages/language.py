@@ -199,11 +199,13 @@ class ActWords:
     waits_for: str = ""  # before "before I could tape it": it had to wait, which says nothing
     a_side: str = "(?!)"  # the clause is of one side of the piece
     unlisted: tuple[str, ...] = ()  # tape without a listing
+    of_the_piece: str = "(?!)"  # in what is still to do: it is work on this piece, though no act of ours is named
     asks: tuple[tuple[str, str, str], ...] = ()  # (words of a question, fact, sort of the answer: length, count, degrees, way)
     says_no: tuple[str, ...] = ()  # the whole of an answer
     says_yes: tuple[str, ...] = ()
     sides: tuple[tuple[int, bool, str], ...] = ()  # (how many sides, whether sides must have been spoken of before, words); group `minus`: so many less
     numbers: tuple[tuple[str, int], ...] = ()
+    of_all: str = "(?!)"  # between a count and the whole it is of: "three of the four sides"
     stands_for_act: str = ""  # what stands for an act that was named before: "… did", "… is what it got"
     denied_side: str = ""  # beside a count of sides: those that were not done
 

@@ -31,6 +31,8 @@ class WholeTurns:
     nouns: tuple[tuple[str, str], ...] = ()
     deeds: tuple[tuple[str, str], ...] = ()
     before: str = ""
+    before_deeds: str = "(?!)"
+    joins: str = "(?!)"  # between the nouns of a list
     denied: tuple[str, ...] = ()
     open: tuple[str, ...] = ()  # not done, and work still to do
     done: tuple[str, ...] = ()
@@ -47,3 +49,4 @@ class WholeTurns:
     leads: str = ""  # what may stand before a plan
     own_again: str = ""  # from here on it is the speaker's own piece again
     unless: str = ""  # before it in its sentence: says nothing
+    after_all: tuple[tuple[str, str], ...] = ()  # (fact, words) right behind a denial of it: it is done by now

@@ -36,7 +36,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     taken_back, saying_so = withdraws(whole, language, text)
     phrase_at = {at for said in phrases_said(found, job, code) for at, item in enumerate(items) if item.first < said.last and item.last > said.first}
     row = whole.blanked(saying_so | phrase_at)
-    row = row.recoded(side_counts.recodes(row))
+    row = row.recoded(side_counts.recodes(row, language))
     cut = clauses(row)
     ticks = ticked_off(row, language)
     row = row.blanked(ticks.spent)

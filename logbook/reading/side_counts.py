@@ -109,11 +109,17 @@ def _patterns(code: str) -> tuple[tuple[int, bool, re.Pattern[str]], ...]:
     return tuple((number, after, re.compile(rf"(?<![\w'/-])(?:{words})(?![\w'])")) for number, after, words in LANGUAGES[code].acts.sides)
 
 
-def recodes(row: Row) -> dict[int, str]:
+def recodes(row: Row, language: Language) -> dict[int, str]:
     """The "of the four" of "three of the four sides", which counts nothing, and the "3" of "sides taped 3", which is no distance: item -> the concept it then is."""
     found = {match.start("n"): "COUNT" for match in row.find("SIDE_WORD BE? (?:STAPLED|TAPED|STAPLES|TAPE) (?P<n>NUM|LEN|FRAC) (?=SEP|$)")}
     for match in row.find("NUM (?P<w>(?P<of>OUT? OF|FROM|NO|OFF) (?:DET|ALL|IT){0,2} (?P<all>NUM)) SIDE_WORD"):
         number = row.items[match.start("all")].value.value
-        if number == 4 and row.words(*match.span("of")).lower() in ("of", "out of", "out of the", "off of"):
+        if number == 4 and re.fullmatch(language.acts.of_all, row.words(*match.span("of")).lower()) is not None:
             found.update(dict.fromkeys(range(*match.span("w")), "FILLER"))
+            if match.start() > 1 and row.items[match.start() - 1].concept == "ON" and row.items[match.start() - 2].concept in _ACTS:  # "grapas en dos de los cuatro lados": no distance
+                found[match.start()] = "COUNT"
+    for match in row.find("(?P<w>OF DET? (?P<all>NUM)) SIDE_WORD (?:COMMA|FILL|ONLY){0,3} (?:STAPLED|TAPED|HAVE) (?:ON|FILL|ONLY|TAPE|STAPLES|TO|THRU){0,3} (?P<n>NUM|LEN)"):
+        if row.items[match.start("all")].value.value == 4:  # "de los cuatro lados encinté dos"
+            found.update(dict.fromkeys(range(*match.span("w")), "FILLER"))
+            found[match.start("n")] = "COUNT"
     return found

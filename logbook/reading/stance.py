@@ -73,7 +73,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             continue
         stance, begin, goes_on = _stance(row, clause, items, lead, head, clause.sentence in asked, language)
         if stance is not None:
-            mine = _then_i(items, lead) if stance == OTHER and begin == clause.first else None
+            mine = _then_i(items, lead, stance) if begin == clause.first and stance in (OTHER, DRAWING) else None
             found.update(dict.fromkeys(range(begin, clause.last if mine is None else clause.first + mine), stance))
             goes_on = goes_on and mine is None
             drawn = clause.sentence if stance == DRAWING else drawn
@@ -220,10 +220,10 @@ def _introduces(row: Row, items, lead: int) -> bool:
     return any(word in said for word in ("this is", "it's", "soy", "habla", "aquí"))
 
 
-def _then_i(items, lead: int) -> int | None:
-    """ "The kid grabbed the wrong tape and I …": from there on it is the speaker's own again."""
+def _then_i(items, lead: int, stance: str) -> int | None:
+    """ "The kid grabbed the wrong tape and I …", "the drawing says every two and I went every three": from there on it is the speaker's own again."""
     mine = next((at for at in range(lead + 3, len(items) - 1) if items[at].concept in ("AND", "BUT") and items[at + 1].concept == "I"), None)
-    theirs = mine is not None and any(item.concept in _OWN_ACTS for item in items[lead:mine])  # "my brother stapled six and I taped it": of whose piece?
+    theirs = mine is not None and stance == OTHER and any(item.concept in _OWN_ACTS for item in items[lead:mine])  # "my brother stapled six and I taped it": of whose piece?
     return None if theirs else mine
 
 

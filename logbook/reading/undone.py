@@ -6,9 +6,11 @@ import re
 from dataclasses import dataclass, replace
 from functools import cache
 
+from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED, PAST, denials, live, of_one_side
+from logbook.reading.fell_short import plain
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
 
@@ -60,7 +62,7 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
         if later is not None:
             plans.update(range(later, clause.last))
         end = min(_pending_end(row, cut, place, begin), later or len(row.items))
-        made = _pending(row, clause, begin, end)
+        made = _pending(row, clause, begin, end, language)
         if made:
             claims.extend(made)
             blank.update(at for at in range(made[0].first, end) if not _its_size(row, at))
@@ -160,7 +162,7 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
     return end
 
 
-def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
+def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language) -> list[Claim]:
     first = _start_of(row, clause, begin)
     start, stop = row.items[first].start, row.items[end - 1].end
     acts = [at for at in range(first, end) if row.items[at].concept in DENIED or row.items[at].concept in _HANGING or row.items[at].concept in _BESIDE]
@@ -184,6 +186,8 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
     names: set[str] = set()
     for at in acts:
         concept = row.items[at].concept
+        if concept == "TAPE" and _is_rubbed(row, begin, at):
+            continue
         if concept in ("REPAIRED", "REPAIR_IT") and len(acts) > 1 and not any(item.concept == "DAMAGE" for item in row.items):
             continue  # "staple it once the compressor's fixed": nothing of the piece is broken
         if concept in _HANGING:
@@ -201,16 +205,24 @@ def _pending(row: Row, clause: Clause, begin: int, end: int) -> list[Claim]:
         made.append(claim(row, name, value, first, end, opens=(Open(about, denies, start, stop),), pending=True, hedged=False))
     if not made and _not_something_yet(row, clause, begin):
         made.append(claim(row, "(open)", None, first, end, opens=(Open("piece", None, start, stop),), pending=True, hedged=False))
-    if not made and strong and _is_strong(row, begin):
-        made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if _OF_THE_PIECE.search(row.text[start:stop].lower()) else "other", None, start, stop),), pending=True, hedged=False))
+    if not made and row.items[begin].concept in ("PENDING", "NOT_DONE", "WILL", "LATER"):
+        mine = _of_the_piece(language.code).search(plain(row.text[start:stop])) is not None
+        if mine or (strong and _is_strong(row, begin)):
+            made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if mine else "other", None, start, stop),), pending=True, hedged=False))
     return made
 
 
-_OF_THE_PIECE = re.compile(
-    r"\bowe (?:it|her|them|that one|this one) (?:the (?:other|last|rest|far|back)|another|two|one)\b|\b(?:fill|close|seal|plug|tighten|caulk|redo|mend|square)\b(?: up| in| off| out)* (?:that|it|them|this|those|the (?:gap|corner|joint|seam|hole|rest|other|last|tear))\b"
-    r"|\b(?:do|doing|finish|finishing|hit|hitting)\b(?: up| off)* (?:it|the (?:far|near|other|back|front|top|bottom|left|right|last|inside|outside|rest)(?: of it)?(?: (?:side|sides|end|ends|half|edge|edges|seam|seams|joint|corner|corners|one))?)\b"
-    r"|\bother (?:one|two|three|side|sides|half|end|ends|corner|corners)(?: is| are|'s)?(?: still)? pending"
-)  # what is pending is work on this piece, though no act of ours is named
+@cache
+def _of_the_piece(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].acts.of_the_piece)
+
+
+def _is_rubbed(row: Row, begin: int, at: int) -> bool:
+    """ "me quedó pendiente sobarle la cinta": the tape is there, it is still to be rubbed."""
+    back = at - 1
+    while back > begin and row.items[back].concept in ("DET", "FILLER"):
+        back -= 1
+    return back > begin and row.items[back].concept in ("RUB", "RUBBED")
 
 
 _SMALL = ("NOT", "YET", "IT", "BE", "FILLER", "HEDGE", "DET", "THIS", "AND", "BUT", "HAVE", "ALL")

@@ -85,7 +85,7 @@ def _deed(code: str) -> re.Pattern[str]:
 def _one(code: str) -> str:
     told = LANGUAGES[code].whole_turns
     nouns, deeds = ("|".join(words for _, words in rows) for rows in (told.nouns, told.deeds))
-    return rf"(?:{told.before}\b(?:{nouns})\b|(?:(?:(?<=[,;:] )|(?<=\by )|(?<=pero )|^)|\b(?:el|la|su|un|una|lo del|lo de la|lo de el) )(?:{deeds})\b)"
+    return rf"(?:{told.before}\b(?:{nouns})\b|(?:(?:(?<=[,;:] )|(?<=\by )|(?<=pero )|^)|{told.before_deeds})(?:{deeds})\b)"
 
 
 @cache
@@ -113,7 +113,7 @@ def _found(sentence: _Sentence, code: str, member: str) -> Iterator[tuple[tuple[
     """Where one of these patterns stands, and the nouns that it is of."""
     patterns = _compiled(code, member)
     for topic in _topic(code).finditer(sentence.words):
-        if sentence.words[topic.end() : topic.end() + 1] == "," and _deed(code).fullmatch(topic.group("acts")):
+        if sentence.words[topic.end() : topic.end() + 1] == "," and all(_deed(code).fullmatch(act) for act in re.split(LANGUAGES[code].whole_turns.joins, topic.group("acts"))):
             continue  # "encintada, no le pasé trapo": done, and not spoken of further
         if (match := patterns.behind.match(sentence.words, topic.end())) is not None:
             yield (topic.start(), match.end()), topic.group("acts")
@@ -199,6 +199,19 @@ def _free(own: Row, sentence: _Sentence, span: tuple[int, int], row: Row, taken)
     return None if any(own.is_blank(at) for at in range(first, last)) else (first, last)
 
 
+@cache
+def _after_all(code: str) -> dict[str, re.Pattern[str]]:
+    return {name: re.compile(words) for name, words in LANGUAGES[code].whole_turns.after_all}
+
+
+def _done_since(row: Row, last: int, name: str, language: Language) -> int | None:
+    """ "se me había ido sin recortar, ya lo recorté": right behind the denial, or behind its sentence, it is told to be done; the end of those words in the text."""
+    until = row.items[last - 1].end
+    pattern = _after_all(language.code).get(name)
+    match = pattern.match(plain(row.text[until : until + 90])) if pattern is not None else None
+    return None if match is None else until + match.end()
+
+
 def _excused(sentence: _Sentence, start: int, language: Language) -> bool:
     """ "no es que la cinta no se la pusiera": what stands before it takes it back."""
     before = re.split(r"[,;:]", sentence.words[:start])[-1]
@@ -214,6 +227,11 @@ def _acts(row: Row, own: Row, sentence: _Sentence, span: tuple[int, int], nouns:
     taken.append(span)
     first, last = items
     for name in (one for one in names if not one.startswith("(")):
+        until = _done_since(row, last, name, language) if value is False else None
+        if until is not None:
+            last = next((k for k in range(last, len(row.items)) if row.items[k].start >= until), len(row.items))
+            made.append(claim(row, name, True, first, last, hedged=False))
+            continue
         pending = (Open("piece", name, row.items[first].start, row.items[last - 1].end),) if opens else ()
         made.append(claim(row, name, value, first, last, hedged=False, opens=pending, pending=opens))
     spent.update(at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in _HEADS)
@@ -282,6 +300,10 @@ def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: l
                 taken.append(match.span())
             for name, value in states:
                 value = _COUNTS[match.group("n")] if value == "n" else value
+                until = _done_since(row, items[1], name, language) if value is False else None
+                if until is not None:
+                    items = items[0], next((k for k in range(items[1], len(row.items)) if row.items[k].start >= until), len(row.items))
+                    value = True
                 made.append(claim(row, name, value, *items, hedged=False, weak=name in ("taped", "stapled") and value is not False))
             if weakly:
                 continue

@@ -1,0 +1,37 @@
+"""Counts of sides in Spanish, wherever in their sentence they stand: "de los cuatro lados encinté dos", "de cinta lleva tres". Not reviewed by a native speaker."""
+
+from __future__ import annotations
+
+from logbook.languages.language import ActWords
+
+_SIDES = r"(?:lados?|caras?|costados?|costuras?|orillas?|juntas?|uniones|union)"
+_OF_4 = rf"(?: de (?:l[oa]s )?(?:cuatro|4)(?: {_SIDES})?| ?/ ?4)"
+_ALL_4 = rf"(?:de )?(?:l[oa]s )?(?:cuatro|4) {_SIDES}"
+_VERB = r"(?:(?:nomas|solo|nada mas|apenas|le|les|se|ya|yo|si|lo|la) )*(?:(?:en)?grap\w+|encint\w+|teip\w+|tape\w+|llevan?|tienen?|traen?|puse|pusimos|hice|hicimos|cerre|selle|alcance|van|quedaron|cubri|di|dimos|pude)(?: (?:nomas|solo|nada mas|apenas|cinta|grapas?|teip|tape|en|a|por|con))*"
+_PARTS = r"(?:esquina|esquinita|orilla|lado|boca|junta|costura|union|punta|tapa|panel|rebaje|hembra|macho|escalon|ceja|flap|solapa|hueco|abertura|hoyo|rotura|resto|extremo|corte|cuello|empaque|ranura|costado|cara)s?"
+_TELL = r"(?:avis|dec|pregunt|habl|llam|ped|pag|compr|cont|mand|marc|report|coment|enseñ|prest|cobr|deb|ayud|esper|confirm|explic|apunt|anot|escrib|recog|recib|record|entreg)"
+_COUNTS = ((1, r"un(?:[oa])?|1"), (2, "dos|2|un par de"), (3, "tres|3"), (4, "cuatro|4"))
+
+SPANISH_ACTS = ActWords(
+    needless="(?!)",
+    hints="(?!)",
+    # "de los cuatro lados encinté dos", "lleva tres de cuatro lados", "la cinta lleva tres" where sides were spoken of
+    sides=(
+        *((n, False, rf"{_ALL_4},? {_VERB} (?:{words})(?! (?:veces|vueltas|capas|pulgadas|tiras|grapas))") for n, words in _COUNTS),
+        *((n, False, rf"(?:{words}){_OF_4}") for n, words in _COUNTS),
+        *((n, True, rf"(?:lleva|trae|tiene|va en|hay en|le puse en|puse en|nomas|nada mas|solo|en) (?:nomas |nada mas |solo )?(?:{words})(?= *$)") for n, words in _COUNTS),
+    ),
+    numbers=(("una", 1), ("un", 1), ("dos", 2), ("1", 1), ("2", 2)),
+    of_the_piece=(
+        rf"\b(?!{_TELL})\w{{2,}}(?:[aei]r)(?:les?|sel[oa]s?)\b(?! (?:a|al|que|de comer|paso|duro|ganas)\b)"
+        rf"|\b(?!{_TELL})\w{{2,}}[aei]r (?:ese?a? |el |las? |los |una? |otr[oa] |bien |ultim[oa] )+(?:otr[oa] |ultim[oa] )?{_PARTS}\b"
+        rf"|\b(?:cerrar|terminar|acabar|rematar|sellar|ajustar|cuadrar|emparejar|enderezar|corregir|tapar|componer)l[oa]s?\b"
+        rf"|\b(?:mañana|al rato|luego|despues|ahorita) (?:se )?(?:le |l[oa] |se )+\w+[eio]?o (?:el |la |los |las |una? |otr[oa] )+{_PARTS}\b"
+        rf"|\b(?:el|las?|los|otr[oa]s?) {_PARTS} (?:todavia|aun) no (?:se |le |l[oa]s? |he |esta |queda )"
+        r"|^(?:(?:se|me|nos|todo|ya|todavia|aun|asi) )*(?:queda|quedo|esta|sigue|se queda) pendiente$|\b(?:el resto|lo demas|lo otro|el otro lado|la otra (?:mitad|parte|punta|esquina)|un detalle|unos detalles|detallar\w*|el acabado)\b"
+    ),
+    of_all=r"de (?:l[oa]s )?",
+    stands_for_act=r"\b(?:lleva|llevan|trae|traen|tiene|tienen|van|va|quedo|quedaron|puse|pusimos|hice|di|nomas|nada mas|solo|en)\b",
+    denied_side=r"\b(?:no|ni|sin|falt\w+|menos|nada(?! mas)|nunca|tampoco|excepto|salvo|pendientes?|olvid\w+)\b",
+    a_side=rf"\b{_SIDES}\b",
+)
