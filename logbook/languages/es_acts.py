@@ -23,14 +23,15 @@ SPANISH_ACTS = ActWords(
     ),
     numbers=(("una", 1), ("un", 1), ("dos", 2), ("1", 1), ("2", 2)),
     of_the_piece=(
-        rf"\b(?!{_TELL})\w{{2,}}(?:[aei]r)(?:les?|sel[oa]s?)\b(?! (?:a|al|que|de comer|paso|duro|ganas)\b)"
-        rf"|\b(?!{_TELL})\w{{2,}}[aei]r (?:ese?a? |el |las? |los |una? |otr[oa] |bien |ultim[oa] )+(?:otr[oa] |ultim[oa] )?{_PARTS}\b"
+        rf"\b(?<!iba a )(?<!ibamos a )(?!{_TELL})\w{{2,}}(?:[aei]r)(?:les?|sel[oa]s?)\b(?! (?:a|al|que|de comer|paso|duro|ganas)\b)"
+        rf"|\b(?<!iba a )(?<!ibamos a )(?!{_TELL})\w{{2,}}[aei]r (?:ese?a? |el |las? |los |una? |otr[oa] |bien |ultim[oa] )+(?:otr[oa] |ultim[oa] )?{_PARTS}\b"
         rf"|\b(?:cerrar|terminar|acabar|rematar|sellar|ajustar|cuadrar|emparejar|enderezar|corregir|tapar|componer)l[oa]s?\b"
         rf"|\b(?:mañana|al rato|luego|despues|ahorita) (?:se )?(?:le |l[oa] |se )+\w+[eio]?o (?:el |la |los |las |una? |otr[oa] )+{_PARTS}\b"
         rf"|\b(?:el|las?|los|otr[oa]s?) {_PARTS} (?:todavia|aun) no (?:se |le |l[oa]s? |he |esta |queda )"
         r"|^(?:(?:se|me|nos|todo|ya|todavia|aun|asi) )*(?:queda|quedo|esta|sigue|se queda) pendiente$|\b(?:el resto|lo demas|lo otro|el otro lado|la otra (?:mitad|parte|punta|esquina)|un detalle|unos detalles|detallar\w*|el acabado)\b"
     ),
-    of_all=r"de (?:l[oa]s )?",
+    of_any_plan=True,
+    of_all=r"de(?: l[oa]s)?",
     stands_for_act=r"\b(?:lleva|llevan|trae|traen|tiene|tienen|van|va|quedo|quedaron|puse|pusimos|hice|di|nomas|nada mas|solo|en)\b",
     denied_side=r"\b(?:no|ni|sin|falt\w+|menos|nada(?! mas)|nunca|tampoco|excepto|salvo|pendientes?|olvid\w+)\b",
     a_side=rf"\b{_SIDES}\b",

@@ -205,9 +205,10 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
         made.append(claim(row, name, value, first, end, opens=(Open(about, denies, start, stop),), pending=True, hedged=False))
     if not made and _not_something_yet(row, clause, begin):
         made.append(claim(row, "(open)", None, first, end, opens=(Open("piece", None, start, stop),), pending=True, hedged=False))
-    if not made and row.items[begin].concept in ("PENDING", "NOT_DONE", "WILL", "LATER"):
+    sure = strong and _is_strong(row, begin)
+    if not made and (sure or (language.acts.of_any_plan and row.items[begin].concept in ("PENDING", "NOT_DONE", "WILL", "LATER"))):
         mine = _of_the_piece(language.code).search(plain(row.text[start:stop])) is not None
-        if mine or (strong and _is_strong(row, begin)):
+        if mine or sure:
             made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if mine else "other", None, start, stop),), pending=True, hedged=False))
     return made
 
