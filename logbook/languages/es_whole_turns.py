@@ -202,7 +202,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:limpi|sacud|trap|sec|desempolv|sopl)", r"(?:sin|ni(?: siquiera)?) (?:haber(?:l[oa])? )?(?:limpi|sacud|trape|sec|desempolv|sopl)(?:arl[oa]s?|arle|irl[oa]|irle|ir|ar|ad[oa]|e|ido)(?: (?:la|el|lo|primero|antes|bien|ni nada))*(?: (?:superficie|foil|polvo|forro|cara|papel))?", (("surface_clean", False),), unless=r"no (?:\w+ ){0,3}sin"),
     Turn(rf"\b{_SKIN}\b", rf"{_STUCK} (?:asi |toda |todo |medio |bien )*{_SOILED} (?:la |el |toda la |todo el )?{_SKIN}", (("surface_clean", False), ("taped", True))),
     # what was left at the cut
-    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:todavia |aun |sigue |le |se |me )*(?:trae|tiene|lleva|queda|quedo|sobra|cuelga|asoma|anda)(?: (?:con|ahi|todavia|aun|un poco de|tantita|mucha|toda))* (?:(?:la |el |las )?(?:fibra|insulation|aislante|aislamiento|lana|pelusa) (?:sobrad[oa]|sobrante|de mas|extra|colgando|salida|saliendo|suelta|que sobr\w+)|(?:el |un )?(?:sobrante|exceso|excedente))(?: (?:de (?:fibra|aislante|lana)|en|de|del|el|la|corte|orilla|canto))*", (("trimmed", False),), unless=r"\b(?:no|ni|sin|ya no|nada)\b"),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", r"\b(?:todavia |aun |sigue |le |se |me )*(?:trae|tiene|lleva|queda|quedo|sobra|cuelga|asoma|anda)(?: (?:con|ahi|todavia|aun|un poco de|tantita|mucha|toda))* (?:(?:la |el |las )?(?:fibra|insulation|aislante|aislamiento|lana|pelusa) (?:sobrad[oa]|sobrante|de mas|extra|colgando|salida|saliendo|suelta|que sobr\w+)|(?:el |un )?(?:sobrante|exceso|excedente))(?: (?:de (?:fibra|aislante|lana)|en|de|del|el|la|corte|orilla|canto))*", (("trimmed", False),), unless=r"\b(?:no|ni|sin|ya no|nada)\b"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:(?:ahi|alli|asi|no|la|lo|le|se|me|todavia|ya|todo|toda) )*(?:(?<!\bno )deje|dejamos|quedo|sigue ahi|esta ahi|dejo)\b(?: (?:ahi|alli|puest[oa]|asi|sin \w+))*", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*dej"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:le |se le |ahi le |les )?(?:deje|dejamos|quedo) (?:ahi |alli |puest[oa] |tod[oa] )*{_REST}", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*(?:dej|qued)|\bsin (?!recort|quit|cort|rebaj|limpi)"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY} {_REST}", (("trimmed", False),)),
@@ -262,7 +262,7 @@ _FACTS: tuple[Turn, ...] = (
 _VERBS = (
     ("stapled", rf"(?:(?:en)?grap|grape|estapl|staple)\w*(?:e|amos)\b|{_PUT}"),
     ("taped", rf"(?:encint|teip|tape|taip|peg)\w*(?:e|amos)\b|{_PUT}"),
-    ("rubbed_down", rf"(?:tall|frot|restreg|planch|alis|sob|bruñ|presion|apret)\w*(?:e|amos)\b|(?:di|dimos|pase|pasamos|hice)(?! (?:cinta|grap))"),
+    ("rubbed_down", r"(?:tall|frot|restreg|planch|alis|sob|bruñ|presion|apret)\w*(?:e|amos)\b|(?:di|dimos|pase|pasamos|hice)(?! (?:cinta|grap))"),
     ("surface_clean", r"(?:limpi|sacud|desempolv|trape|sec|sequ)\w*(?:e|i|amos|imos)\b|(?:di|dimos|pase|pasamos)"),
     ("preheated", r"(?:pre)?calent\w*(?:e|amos)\b|(?:di|dimos)(?: su)? (?:calor|su calentada|calentada)"),
     ("trimmed", rf"{_CUT_AWAY}\b"),

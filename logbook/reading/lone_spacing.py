@@ -6,7 +6,7 @@ A length that stands alone behind staples, with no other thing of the trade betw
 from __future__ import annotations
 
 from logbook.reading.claims import Claim, claim, taken_back, unit_of
-from logbook.reading.grammar import Row
+from logbook.reading.grammar import Row, code
 
 _STAPLES = ("STAPLED", "STAPLES", "STAPLE")
 _BETWEEN = frozenset(
@@ -39,7 +39,7 @@ def _behind(row: Row, at: int, taken: set[int]) -> int | None:
         return None
     for place in range(at + 1, min(at + 1 + _FARTHEST, len(row.items))):
         item = row.items[place]
-        said = place not in taken and not row.is_blank(place)
+        said = place not in taken and row.string[place] == code(item.concept)  # neither blank nor a count of sides
         led = row.items[place - 1].concept in ("ON", "SEATED")
         if said and (item.concept == "LEN" or (led and item.concept in ("NUM", "FRAC"))) and _LEAST <= item.value.value <= _MOST:
             follows = row.items[place + 1].concept if place + 1 < len(row.items) else ""
