@@ -15,6 +15,7 @@ from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import Row
+from logbook.reading.likely import AnyOf, Likely
 
 _PARTS_OF_IT = ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")
 _NAMING = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")
@@ -46,17 +47,17 @@ def afar(row: Row, cut_up: tuple[Part, ...], language: Language) -> Afar:
 
 
 @cache
-def _compiled(code: str, member: str) -> tuple[re.Pattern[str], ...]:
+def _compiled(code: str, member: str) -> tuple[Likely, ...]:
     names = "|".join(sorted(LANGUAGES[code].names))
-    return tuple(re.compile(pattern.replace("{name}", rf"\b(?:{names})")) for pattern in getattr(LANGUAGES[code].afar, member))
+    return tuple(Likely(pattern.replace("{name}", rf"\b(?:{names})")) for pattern in getattr(LANGUAGES[code].afar, member))
 
 
 @cache
-def _any(code: str) -> re.Pattern[str]:
-    """One pattern that finds whatever any of them could: most notes have none."""
+def _any(code: str) -> AnyOf:
+    """What finds whatever any of them could: most notes have none."""
     members = ("none", "riddles", "idle", "almost", "similes", "ongoing", "nobody", "never_without", "clefts", "attributed")
     radio = [words for words, _ in LANGUAGES[code].afar.radio]
-    return re.compile("|".join([*(pattern.pattern for member in members for pattern in _compiled(code, member)), *radio]).replace("$", ""))
+    return AnyOf(words.replace("$", "") for words in (*(pattern.pattern for member in members for pattern in _compiled(code, member)), *radio))
 
 
 def _bare(words: str, language: Language) -> str:

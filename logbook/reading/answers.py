@@ -12,6 +12,7 @@ from logbook.reading.claims import Claim, Open, claim, unit_of
 from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import plain
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.stance import Clause
 
 _YES = frozenset("check checked ticked listo lista yes yep yeah yup sure absolutely affirmative done did aye correct right sí si claro seguro simón".split())
@@ -128,8 +129,8 @@ def _names(row: Row, clause: Clause) -> set[int]:
 
 
 @cache
-def _asks(code: str) -> tuple[tuple[re.Pattern[str], str, str], ...]:
-    return tuple((re.compile(words), name, sort) for words, name, sort in LANGUAGES[code].acts.asks)
+def _asks(code: str) -> tuple[tuple[Likely, str, str], ...]:
+    return tuple((Likely(words), name, sort) for words, name, sort in LANGUAGES[code].acts.asks)
 
 
 def _is_asked(row: Row, clause: Clause, reply: Clause) -> bool:

@@ -10,6 +10,7 @@ from logbook.languages.language import Language
 from logbook.reading.afar import Afar
 from logbook.reading.claims import claim
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.sketch import Sketch
 
 _BACK = 4  # parts
@@ -18,13 +19,13 @@ _KEPT = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "SIZE", 
 
 
 @cache
-def _patterns(code: str, member: str) -> tuple[re.Pattern[str], ...]:
-    return tuple(re.compile(rf"(?<![\w'])(?:{row})(?![\w'])") for row in getattr(LANGUAGES[code].told.came_off, member))
+def _patterns(code: str, member: str) -> tuple[Likely, ...]:
+    return tuple(Likely(rf"(?<![\w'])(?:{row})(?![\w'])") for row in getattr(LANGUAGES[code].told.came_off, member))
 
 
 @cache
-def _one(code: str, member: str) -> re.Pattern[str]:
-    return re.compile(getattr(LANGUAGES[code].told.came_off, member) or "(?!)")
+def _one(code: str, member: str) -> Likely:
+    return Likely(getattr(LANGUAGES[code].told.came_off, member) or "(?!)")
 
 
 def came_off(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:

@@ -15,6 +15,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.sketch import Sketch
 
 _BACK = 7  # parts
@@ -30,13 +31,13 @@ class Echoed:
 
 
 @cache
-def _whole(code: str, member: str) -> tuple[re.Pattern[str], ...]:
-    return tuple(re.compile(row if isinstance(row, str) else row[0]) for row in getattr(LANGUAGES[code].told.echoes, member))
+def _whole(code: str, member: str) -> tuple[Likely, ...]:
+    return tuple(Likely(row if isinstance(row, str) else row[0]) for row in getattr(LANGUAGES[code].told.echoes, member))
 
 
 @cache
-def _one(code: str, member: str) -> re.Pattern[str]:
-    return re.compile(getattr(LANGUAGES[code].told.echoes, member) or "(?!)")
+def _one(code: str, member: str) -> Likely:
+    return Likely(getattr(LANGUAGES[code].told.echoes, member) or "(?!)")
 
 
 def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
@@ -209,8 +210,8 @@ def _joined(row: Row, drawn: tuple[Sketch, ...], before: int) -> tuple[tuple[int
 
 
 @cache
-def _left(code: str) -> tuple[re.Pattern[str], ...]:
-    return tuple(re.compile(rf"(?<![\w'])(?:{row})(?![\w'])") for row in LANGUAGES[code].told.weighed.lacking)
+def _left(code: str) -> tuple[Likely, ...]:
+    return tuple(Likely(rf"(?<![\w'])(?:{row})(?![\w'])") for row in LANGUAGES[code].told.weighed.lacking)
 
 
 def _naming(row: Row, one: Sketch) -> set[int]:

@@ -15,6 +15,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import Row
+from logbook.reading.likely import AnyOf, Likely
 from logbook.reading.stance import Clause
 
 _ACTS = {
@@ -46,18 +47,17 @@ class Part:
 
 
 @cache
-def patterns(code: str, member: str) -> tuple[tuple[re.Pattern[str], tuple[str, ...]], ...]:
+def patterns(code: str, member: str) -> tuple[tuple[Likely, tuple[str, ...]], ...]:
     """The patterns of one row of a language's turns, with the facts they are of."""
     rows = getattr(LANGUAGES[code].turns, member)
     pairs = (row if isinstance(row, tuple) else (row, ()) for row in rows)
-    return tuple((re.compile(rf"(?<![\w'])(?:{pattern})(?![\w'])"), names if isinstance(names, tuple) else (names,)) for pattern, names in pairs)
+    return tuple((Likely(rf"(?<![\w'])(?:{pattern})(?![\w'])"), names if isinstance(names, tuple) else (names,)) for pattern, names in pairs)
 
 
 @cache
-def trigger(code: str, *members: str) -> re.Pattern[str]:
-    """One pattern that finds whatever any of these rows of a language's turns could find: most words are none of them."""
-    found = [pattern.pattern for member in members for pattern, _ in patterns(code, member)]
-    return re.compile("|".join(found) or r"(?!)")
+def trigger(code: str, *members: str) -> AnyOf:
+    """Whether any of these rows of a language's turns finds something: most words are none of them."""
+    return AnyOf(pattern.pattern for member in members for pattern, _ in patterns(code, member))
 
 
 def parts(row: Row, cut: tuple[Clause, ...]) -> tuple[Part, ...]:
@@ -156,9 +156,9 @@ _WAITING = ("TAPE", "TAPED", "STAPLES", "STAPLE", "STAPLED", "VANES", "TABS", "R
 
 
 @cache
-def _waiting(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
+def _waiting(code: str) -> tuple[tuple[Likely, str], ...]:
     turns = LANGUAGES[code].turns
-    return tuple((re.compile(pattern.replace("{act}", act)), name) for pattern in turns.waits for act, name in turns.waiting)
+    return tuple((Likely(pattern.replace("{act}", act)), name) for pattern in turns.waits for act, name in turns.waiting)
 
 
 def _short(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
@@ -349,7 +349,7 @@ def is_mended(cut_up, place: int, language: Language) -> bool:
 
 
 @cache
-def _leads(code: str) -> re.Pattern[str]:
+def _leads(code: str) -> Likely:
     return re.compile(LANGUAGES[code].turns.leads + r"(?:i |we |i've |we've |just |had to |so i |so we )*")
 
 

@@ -15,6 +15,7 @@ from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import _NOT, Part, is_mended, plain, shortfalls, waits
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.stance import Clause
 
 _FORMS = ("noun", "verb", "doing", "done")
@@ -133,13 +134,13 @@ def _act(match: re.Match[str], language: Language) -> str | None:
 
 
 @cache
-def _forms(code: str, form: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
+def _forms(code: str, form: str) -> tuple[tuple[str, Likely], ...]:
     at = _FORMS.index(form) + 1
-    return tuple((row[0], re.compile(row[at])) for row in LANGUAGES[code].acts.forms)
+    return tuple((row[0], Likely(row[at])) for row in LANGUAGES[code].acts.forms)
 
 
 @cache
-def _frames(code: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
+def _frames(code: str) -> tuple[tuple[str, Likely], ...]:
     acts = LANGUAGES[code].acts
     said = {form: f"(?P<{form}>{'|'.join(row[at] for row in acts.forms)})" for at, form in enumerate(_FORMS, 1)}
     made = []
@@ -147,13 +148,13 @@ def _frames(code: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
         for frame in getattr(acts, how):
             for form, words in said.items():
                 frame = frame.replace("{" + form + "}", words)
-            made.append((how, re.compile(rf"(?<![\w'])(?:{frame})")))
+            made.append((how, Likely(rf"(?<![\w'])(?:{frame})")))
     return tuple(made)
 
 
 @cache
-def _of_one(code: str) -> tuple[tuple[str, object, re.Pattern[str]], ...]:
-    return tuple((name, value, re.compile(rf"(?<![\w'])(?:{words})")) for name, value, words in LANGUAGES[code].acts.of_one)
+def _of_one(code: str) -> tuple[tuple[str, object, Likely], ...]:
+    return tuple((name, value, Likely(rf"(?<![\w'])(?:{words})")) for name, value, words in LANGUAGES[code].acts.of_one)
 
 
 def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Iterator[tuple[Claim, set[int]]]:
@@ -175,18 +176,18 @@ def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Ite
 
 
 @cache
-def _of_a_sentence(code: str) -> tuple[tuple[str, object, re.Pattern[str]], ...]:
-    return tuple((name, value, re.compile(rf"(?<![\w'])(?:{words})")) for name, value, words in LANGUAGES[code].acts.of_sentence)
+def _of_a_sentence(code: str) -> tuple[tuple[str, object, Likely], ...]:
+    return tuple((name, value, Likely(rf"(?<![\w'])(?:{words})")) for name, value, words in LANGUAGES[code].acts.of_sentence)
 
 
 @cache
-def _looks(code: str) -> re.Pattern[str]:
-    return re.compile(LANGUAGES[code].acts.looks)
+def _looks(code: str) -> Likely:
+    return Likely(LANGUAGES[code].acts.looks)
 
 
 @cache
-def _hints(code: str) -> re.Pattern[str]:
-    return re.compile(LANGUAGES[code].acts.hints)
+def _hints(code: str) -> Likely:
+    return Likely(LANGUAGES[code].acts.hints)
 
 
 def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> tuple[list[Claim], set[int]]:
@@ -207,5 +208,5 @@ def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -
 
 
 @cache
-def _no_listing(code: str) -> tuple[re.Pattern[str], ...]:
-    return tuple(re.compile(rf"(?<![\w'])(?:{words})") for words in LANGUAGES[code].acts.unlisted)
+def _no_listing(code: str) -> tuple[Likely, ...]:
+    return tuple(Likely(rf"(?<![\w'])(?:{words})") for words in LANGUAGES[code].acts.unlisted)

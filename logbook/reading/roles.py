@@ -11,6 +11,7 @@ from logbook.reading.claims import Claim
 from logbook.reading.drafts import Draft, claim_plain
 from logbook.reading.fell_short import patterns
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 
 BRANCHED = ("tee", "branch", "wye")
 _CLOSED = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum", "collar", "repair")
@@ -216,8 +217,8 @@ def _tape_on_damage(row: Row, claims: list[Claim], damage: list[Claim]) -> list[
 
 
 @cache
-def _on_damage() -> tuple[re.Pattern[str], ...]:
-    return tuple(re.compile(words) for code in LANGUAGES for words in LANGUAGES[code].turns.on_damage)
+def _on_damage() -> tuple[Likely, ...]:
+    return tuple(Likely(words) for code in LANGUAGES for words in LANGUAGES[code].turns.on_damage)
 
 
 def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repair: bool) -> list[Claim]:
@@ -255,12 +256,12 @@ _TAPED_OVER = ("tear", "puncture")
 
 
 @cache
-def _tapes_it_alone() -> tuple[re.Pattern[str], ...]:
+def _tapes_it_alone() -> tuple[Likely, ...]:
     return tuple(pattern for code in LANGUAGES for pattern, _ in patterns(code, "tapes_it"))
 
 
 @cache
-def _mends() -> tuple[re.Pattern[str], ...]:
+def _mends() -> tuple[Likely, ...]:
     return tuple(pattern for code in LANGUAGES for pattern, _ in patterns(code, "mends"))
 
 

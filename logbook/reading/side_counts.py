@@ -13,6 +13,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.fell_short import Part
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 
 _ACTS = {"STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped", "MARK181": "taped"}
 _OF_THE_SHAPE = ("LEVEL", "FLAT", "SHIPLAP", "BUTT", "MOVE_IN", "MOVE_OUT", "MOVE_DOWN", "MOVE_UP", "FEMALE", "MALE", "LEN", "SIDE")
@@ -105,8 +106,8 @@ def _items(row: Row, part: Part, match: re.Match[str]) -> tuple[int, int]:
 
 
 @cache
-def _patterns(code: str) -> tuple[tuple[int, bool, re.Pattern[str]], ...]:
-    return tuple((number, after, re.compile(rf"(?<![\w'/-])(?:{words})(?![\w'])")) for number, after, words in LANGUAGES[code].acts.sides)
+def _patterns(code: str) -> tuple[tuple[int, bool, Likely], ...]:
+    return tuple((number, after, Likely(rf"(?<![\w'/-])(?:{words})(?![\w'])")) for number, after, words in LANGUAGES[code].acts.sides)
 
 
 def recodes(row: Row, language: Language) -> dict[int, str]:

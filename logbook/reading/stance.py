@@ -12,6 +12,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 
 _LEADING = ("FILLER", "AND", "BUT", "COMMA", "THINK", "FIX", "OR", "THIS", "DET", "HEDGE", "LATER")
 _ENDS = ("STOP", "QUERY")
@@ -148,9 +149,9 @@ _HARM = re.compile(r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipp
 
 
 @cache
-def _voices(code: str) -> re.Pattern[str] | None:
+def _voices(code: str) -> Likely | None:
     others = LANGUAGES[code].told.voices.others
-    return re.compile("|".join(others)) if others else None
+    return Likely("|".join(others)) if others else None
 
 
 def _others_voice(row: Row, clause: Clause, language: Language) -> bool:
@@ -255,8 +256,8 @@ def _tells_what(words: str, language: Language) -> bool:
 
 
 @cache
-def _clefts(patterns: tuple[str, ...]) -> tuple[re.Pattern[str], ...]:
-    return tuple(re.compile(pattern) for pattern in patterns)
+def _clefts(patterns: tuple[str, ...]) -> tuple[Likely, ...]:
+    return tuple(Likely(pattern) for pattern in patterns)
 
 
 def _vocative(row: Row, clause: Clause, lead: int) -> bool:

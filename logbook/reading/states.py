@@ -13,6 +13,7 @@ from logbook.languages.language import Language, State
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.fell_short import Part, is_mended, plain
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.other_things import of_something_else
 
 _BACK = 30  # items
@@ -54,17 +55,17 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
 
 
 @cache
-def _compiled(code: str) -> tuple[tuple[State, re.Pattern[str]], ...]:
-    return tuple((state, re.compile(rf"(?<![\w'])(?:{'|'.join(state.words)})(?![\w'])")) for state in LANGUAGES[code].states)
+def _compiled(code: str) -> tuple[tuple[State, Likely], ...]:
+    return tuple((state, Likely(rf"(?<![\w'])(?:{'|'.join(state.words)})(?![\w'])")) for state in LANGUAGES[code].states)
 
 
 @cache
-def _anywhere(code: str) -> tuple[re.Pattern[str], ...]:
+def _anywhere(code: str) -> tuple[Likely, ...]:
     """The same patterns for a whole text, where the end of a part is none."""
-    return tuple(re.compile(pattern.pattern.replace("$", "")) for _, pattern in _compiled(code))
+    return tuple(Likely(pattern.pattern.replace("$", "")) for _, pattern in _compiled(code))
 
 
-def _likely(row: Row, language: Language) -> list[tuple[State, re.Pattern[str]]]:
+def _likely(row: Row, language: Language) -> list[tuple[State, Likely]]:
     """The states whose thing is spoken of and whose words are somewhere: of most notes none."""
     concepts, said = {item.concept for item in row.items}, plain(row.text)
     found = []

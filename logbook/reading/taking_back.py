@@ -9,6 +9,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.marks import MARK, mark_text
 from logbook.said import Withdraws
 
@@ -69,8 +70,8 @@ _VERB = (
 
 
 @cache
-def _patterns(code: str) -> tuple[tuple[str, re.Pattern[str]], ...]:
-    return tuple((what, re.compile(rf"(?<![\w'])(?:{pattern.replace('{verb}', _VERB)})")) for what, pattern in LANGUAGES[code].turns.takes_back)
+def _patterns(code: str) -> tuple[tuple[str, Likely], ...]:
+    return tuple((what, Likely(rf"(?<![\w'])(?:{pattern.replace('{verb}', _VERB)})")) for what, pattern in LANGUAGES[code].turns.takes_back)
 
 
 def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None:

@@ -10,18 +10,19 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.fell_short import Part
 from logbook.reading.grammar import Row
+from logbook.reading.likely import AnyOf, Likely
 
 _UNDOES = ("NOT", "NO", "NOT_DONE", "PENDING", "NEED", "WILL", "LATER", "FORGOT", "IF", "QUESTION", "REMIND", "LEFT_OUT", "GOING_TO", "DRAWING", "OTHER", "ALL_BUT", "EXCEPT", "MISSING", "HEDGE_NOT")
 
 
 @cache
-def _patterns(code: str) -> tuple[tuple[str, object, re.Pattern[str]], ...]:
-    return tuple((name, value, re.compile(rf"(?<![\w'])(?:{pattern})(?![\w'])")) for name, value, pattern in LANGUAGES[code].forms.acts)
+def _patterns(code: str) -> tuple[tuple[str, object, Likely], ...]:
+    return tuple((name, value, Likely(rf"(?<![\w'])(?:{pattern})(?![\w'])")) for name, value, pattern in LANGUAGES[code].forms.acts)
 
 
 @cache
-def _any(code: str) -> re.Pattern[str]:
-    return re.compile("|".join(pattern.pattern for *_, pattern in _patterns(code)) or r"(?!)")
+def _any(code: str) -> AnyOf:
+    return AnyOf(pattern.pattern for *_, pattern in _patterns(code))
 
 
 def told(row: Row, stated: Row, cut_up: tuple[Part, ...], language: Language) -> list[Claim]:

@@ -11,6 +11,7 @@ from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import _WORDS, patterns, plain, trigger
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.size_pairs import MEASURES
 from logbook.reading.stance import Clause, would
 
@@ -20,10 +21,10 @@ _DENYING = ("NOT", "NO", "NOT_DONE", "PENDING", "NEED", "FORGOT", "MISSING", "LE
 
 
 @cache
-def _elliptic(code: str, member: str) -> tuple[re.Pattern[str], ...]:
+def _elliptic(code: str, member: str) -> tuple[Likely, ...]:
     turns = LANGUAGES[code].turns
     who = "|".join(turns.said_so)
-    return tuple(re.compile(rf"{turns.leads}(?:{pattern.replace('{who}', f'(?:{who})')})") for pattern in getattr(turns, member))
+    return tuple(Likely(rf"{turns.leads}(?:{pattern.replace('{who}', f'(?:{who})')})") for pattern in getattr(turns, member))
 
 
 def _says(words: str, language: Language, member: str) -> bool:
@@ -31,8 +32,8 @@ def _says(words: str, language: Language, member: str) -> bool:
 
 
 @cache
-def _at_the_end(code: str, member: str) -> re.Pattern[str]:
-    return re.compile(rf"(?<![\w'])(?:{'|'.join(getattr(LANGUAGES[code].turns, member)) or '(?!)'})$")
+def _at_the_end(code: str, member: str) -> Likely:
+    return Likely(rf"(?<![\w'])(?:{'|'.join(getattr(LANGUAGES[code].turns, member)) or '(?!)'})$")
 
 
 def _ends(words: str, language: Language, member: str) -> bool:

@@ -12,6 +12,7 @@ from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED, PAST, denials, live, of_one_side
 from logbook.reading.fell_short import plain
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.stance import Clause
 
 _HANGING = ("HANG", "HUNG")
@@ -26,8 +27,8 @@ class Undone:
 
 
 @cache
-def _not_begun(patterns: tuple[str, ...]) -> re.Pattern[str]:
-    return re.compile("|".join(patterns) or r"(?!)")
+def _not_begun(patterns: tuple[str, ...]) -> Likely:
+    return Likely("|".join(patterns) or r"(?!)")
 
 
 def _is_planned(row: Row, clause: Clause, begin: int, language: Language) -> bool:

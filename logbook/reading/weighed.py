@@ -11,19 +11,20 @@ from logbook.reading.afar import Afar
 from logbook.reading.afar import _compiled as patterns
 from logbook.reading.claims import Open, claim
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.sketch import Sketch
 
 
 @cache
-def found_by(code: str, member: str) -> tuple[re.Pattern[str], ...]:
+def found_by(code: str, member: str) -> tuple[Likely, ...]:
     """The patterns of one row of a language's weighing."""
     rows = getattr(LANGUAGES[code].told.weighed, member)
-    return tuple(re.compile(rf"(?<![\w'])(?:{row})(?![\w'])") for row in rows)
+    return tuple(Likely(rf"(?<![\w'])(?:{row})(?![\w'])") for row in rows)
 
 
 @cache
-def _word(code: str, member: str) -> re.Pattern[str]:
-    return re.compile(getattr(LANGUAGES[code].told.weighed, member) or "(?!)")
+def _word(code: str, member: str) -> Likely:
+    return Likely(getattr(LANGUAGES[code].told.weighed, member) or "(?!)")
 
 
 def weighed(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:

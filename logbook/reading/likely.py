@@ -1,0 +1,103 @@
+"""A language's pattern that is searched only where its words can stand.
+
+The patterns of how people talk are long lists of alternatives, and most notes hold none of them. A note is looked
+through for the few letters without which nothing of a pattern can match; only where some are there is the pattern tried.
+The answer is the same, the time is not: on a note of 60 words the patterns took a third of the reading.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from re import _constants as sre
+from re import _parser  # the standard library's own reading of a pattern; it has no public door
+
+_SHORTEST = 3  # letters: shorter ones stand in almost every note
+_MOST = 400
+
+
+class Likely:
+    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried)."""
+
+    __slots__ = ("needs", "pattern", "regex")
+
+    def __init__(self, pattern: str):
+        self.pattern, self.regex = pattern, re.compile(pattern)
+        self.needs = _shortest(_needs(_parser.parse(pattern)))
+
+    def search(self, text: str, at: int = 0) -> re.Match[str] | None:
+        return self.regex.search(text, at) if self._may(text) else None
+
+    def match(self, text: str, at: int = 0) -> re.Match[str] | None:
+        return self.regex.match(text, at) if self._may(text) else None
+
+    def fullmatch(self, text: str) -> re.Match[str] | None:
+        return self.regex.fullmatch(text) if self._may(text) else None
+
+    def finditer(self, text: str):
+        return self.regex.finditer(text) if self._may(text) else iter(())
+
+    def findall(self, text: str) -> list:
+        return self.regex.findall(text) if self._may(text) else []
+
+    def _may(self, text: str) -> bool:
+        if not self.needs:
+            return True
+        for letters in self.needs:
+            if letters in text:
+                return True
+        return False
+
+
+class AnyOf:
+    """Many patterns as one: each is tried only where its own letters stand. `search` finds the first in order that matches."""
+
+    __slots__ = ("parts",)
+
+    def __init__(self, patterns: Iterable[str]):
+        self.parts = tuple((one.needs, one.regex) for one in map(Likely, patterns))
+
+    def search(self, text: str) -> re.Match[str] | None:
+        for needs, regex in self.parts:
+            for letters in needs:
+                if letters in text:
+                    break
+            else:
+                if needs:
+                    continue
+            match = regex.search(text)
+            if match is not None:
+                return match
+        return None
+
+
+def _shortest(needs: frozenset[str] | None) -> tuple[str, ...]:
+    """Without those that hold another of them; none where they are too many to be worth it."""
+    if needs is None:
+        return ()
+    kept = tuple(sorted((one for one in needs if not any(other != one and other in one for other in needs)), key=len))
+    return kept if len(kept) <= _MOST else ()
+
+
+def _needs(parsed) -> frozenset[str] | None:
+    """Letters of which every match holds at least one; None where nothing is sure."""
+    found: list[frozenset[str]] = []
+    letters = ""
+    for kind, value in [*parsed, (None, None)]:
+        if kind is sre.LITERAL:
+            letters += chr(value)
+            continue
+        if len(letters) >= _SHORTEST:
+            found.append(frozenset((letters,)))
+        letters = ""
+        inner = None
+        if kind is sre.BRANCH:
+            each = [_needs(one) for one in value[1]]
+            inner = None if any(one is None for one in each) else frozenset().union(*each)
+        elif kind is sre.SUBPATTERN:
+            inner = _needs(value[-1])
+        elif kind in (sre.MAX_REPEAT, sre.MIN_REPEAT, sre.POSSESSIVE_REPEAT) and value[0] > 0:
+            inner = _needs(value[-1])
+        if inner is not None:
+            found.append(inner)
+    return min(found, key=lambda one: (len(one), -min(map(len, one)))) if found else None

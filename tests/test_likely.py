@@ -1,0 +1,48 @@
+"""A pattern that is tried only where its letters stand answers as the pattern itself, checked against the standard library's `re`."""
+
+import gc
+import re
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from logbook.reading import read
+from logbook.reading.likely import AnyOf, Likely
+
+from reading_cases import CASES, FILES, load
+
+PATTERNS = (
+    r"(?<![\w'])(?:no tape|tape to follow)(?![\w'])", r"(?:still|yet) (?:to|not)", r"(?:tap(?:e|ed))?", r"un(?:taped|stapled)|bare", r"left [\w ]+ open",
+    r"(?:the )?(?:first|last) (?:two|three)$", r"^(?:i |we )*(?:skipped|forgot)", r"ta[px]e", r"(?!taped)tape\w*", r"(?:half )+done", r"a|taped", r"",
+)  # fmt: skip
+WORDS = st.lists(st.sampled_from("no tape taped untaped bare to follow still yet not left it open the first last two i we skipped forgot half done a".split()), max_size=9)
+
+
+@pytest.mark.parametrize("pattern", PATTERNS)
+@given(words=WORDS)
+def test_it_finds_what_re_finds(pattern, words):
+    text, likely = " ".join(words), Likely(pattern)
+    assert likely.findall(text) == re.findall(pattern, text)
+    for how in ("search", "match", "fullmatch"):
+        ours, theirs = getattr(likely, how)(text), getattr(re.compile(pattern), how)(text)
+        assert (ours and ours.span()) == (theirs and theirs.span())
+
+
+@given(words=WORDS)
+def test_the_first_of_many_that_matches_is_found(words):
+    text = " ".join(words)
+    first = next((m for pattern in PATTERNS if (m := re.search(pattern, text))), None)
+    found = AnyOf(PATTERNS).search(text)
+    assert (found and found.span()) == (first and first.span())
+
+
+def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():
+    texts = [case.text for name in FILES for case in load(CASES / f"{name}.txt")]
+    for text in texts:
+        read(text)
+    built = [one for one in gc.get_objects() if type(one) is Likely]
+    assert len(built) > 300 and sum(bool(one.needs) for one in built) > 200
+    lower = [text.lower() for text in texts[::7]]
+    for one in built:
+        assert all(one.search(text) for text in lower if one.regex.search(text)), one.pattern
