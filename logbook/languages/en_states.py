@@ -76,3 +76,13 @@ ENGLISH_ENDS = Ends(
     air=r"(?:air|airflow|flow|flows|flowing|wind|discharge|discharges|downstream|upstream|outlet|inlet|intake|exhausts?|blow(?:s|ing)?|enters?|exits?)",
     acts=r"(?:compressor|air (?:gun|hose|hammer|stapler|nailer|tools?|line|chisel)|tap(?:e|ed|ing)(?<!my tape)|stapl\w+|rubb\w+|trimm\w+|hung|hang\w*|mastic)",
 )
+
+_LINE = r"(?:line|system|main|trunk|riser|loop|run|duct|unit|fan|air handler|supply|return|exhaust|leg|side|branch|whole thing)"
+_RUNS = r"(?:running|run|runs|operating|operates|rated|good|set|designed|pulling|pulls|pushing|pushes|seeing|sees|carrying|carries|holding|holds|making|makes|sitting|sits|up)"
+_ABOUT = r"(?:(?:at|for|to|around|about|only|just|close|up|a|an|like)\b ?)*"
+LINE_RUNS_AT = (
+    rf"\b{_LINE}(?:'s| is| was|'ll be)?(?: there| here)? (?:{_RUNS} {_ABOUT}|(?:at|up to|around) {_ABOUT})$"
+    rf"|\b(?:we're|we are|it's|it is|she's|they're|they) {_RUNS} (?:it )?{_ABOUT}$"
+)
+LINE_IS = r"-? (?:static )?(?:system|pressure class|class)\b"
+LINE_CUE = rf"\b{_LINE}\b|\bclass\b|\b(?:running|seeing|pulling|pushing|carrying|rated|designed|runs)\b"

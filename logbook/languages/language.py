@@ -238,6 +238,9 @@ class Language:
     acts: ActWords = ActWords()
     ends: Ends = Ends()
     storeys: str = ""  # a riser, and how many storeys it passes: a regular expression over lower-case words
+    line_runs_at: str = ""  # right before a length: the line runs at it, which is its pressure; a regular expression
+    line_is: str = ""  # right behind a length: so much the line is made for
+    line_cue: str = ""  # a word without which no line is spoken of
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs

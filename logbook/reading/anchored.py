@@ -115,6 +115,8 @@ def _fits(row: Row, at: int, anchor: Anchor) -> bool:
         return False
     if item.concept == "NUM" and ahead not in ("COMMA", "STOP", "AND", "", "WORD", "ON", "OF", "IN", "SQUARE", "WHEN", "APART", *anchor.bare_before):
         return False
+    if anchor.name == "gap" and ahead in ("FROM", "OFF", "OVER") or (anchor.name == "gap" and before in ("FROM", "OFF")):
+        return False  # "stands two inches off the wall"
     if item.concept == "FRAC" and item.value.value == Fraction(1, 2) and ahead in ("IT", "I", "OF", "DET", "THIS"):
         return False  # "half of it", "the other half I …"
     if anchor.name == "static_pressure" and any(one.concept == "NEGATIVE" for one in row.items[max(0, at - 3) : at]):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 
 from logbook.languages import LANGUAGES
@@ -24,7 +24,7 @@ _ASKED = (
 )  # fmt: skip
 _MOST = 8  # items of a question that is his own, besides those that name the piece
 _MEASURES = {"length": ("NUM", "LEN", "FRAC"), "count": ("NUM",), "degrees": ("NUM", "DEG", "TEMP_F"), "way": ("IN", "OUT", "INSIDE", "OUTSIDE")}
-_LEADS_IN = ("FILLER", "DET", "HEDGE", "THINK", "IT", "BE", "EVERY", "ON", "ONLY", "THIS", "ALL", "COMMA", "TO", "CLINCHED", "COLD_ON", "TEMP")
+_LEADS_IN = ("FILLER", "DET", "HEDGE", "THINK", "IT", "BE", "EVERY", "ON", "ONLY", "THIS", "ALL", "COMMA", "NUMBER", "TO", "CLINCHED", "COLD_ON", "TEMP")
 _SAYS_TOO = {"staple_spacing": "stapled", "staple_leg": "stapled", "staple_clinch": "stapled", "sides_stapled": "stapled", "sides_taped": "taped", "cross_tab_length": "cross_tabs", "cross_tab_spacing": "cross_tabs"}
 
 
@@ -93,11 +93,16 @@ def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names
         end = reply.last
     else:
         at = reply.first
+        end = next((k for k in range(at, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+        reply = replace(reply, last=end)  # "gap? Yeah, three-eighths"
         while at < reply.last and row.items[at].concept in _LEADS_IN:
             at += 1
         if at >= reply.last or row.items[at].concept not in _MEASURES[sort]:
             return False
         item, end = row.items[at], at + 1
+        name = _spaced_before(row, clause) if name == "(spacing)" else name
+        if name is None:
+            return False
         value = ("outward" if item.concept in ("OUT", "OUTSIDE") else "inward") if sort == "way" else item.value.value
         if sort == "count":
             if value.denominator != 1 or not 0 <= value <= 4:
@@ -114,6 +119,14 @@ def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names
     found.spent.update(k for k in range(clause.first, clause.last + 1) if k not in names)
     found.spent.update(range(reply.first, end))
     return True
+
+
+_SPACED = {"STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "SCREWS": "screw_spacing", "TABS": "cross_tab_spacing", "K_HANGER": "hanger_spacing"}
+
+
+def _spaced_before(row: Row, clause: Clause) -> str | None:
+    """ "… stapled. Spacing? Three": of the thing named last that can be spaced."""
+    return next((_SPACED[row.items[k].concept] for k in range(clause.first - 1, -1, -1) if row.items[k].concept in _SPACED), None)
 
 
 def _names(row: Row, clause: Clause) -> set[int]:

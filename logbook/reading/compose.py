@@ -80,6 +80,9 @@ def _small_words(items, text: str):
             item = replace(item, concept="NUM", value=_plain(2), start=item.start + 2, read_as="two")
         elif before == "EVERY" and item.concept in ("WORD", "ROUND") and said in _SINGLE_UNIT:
             item = replace(item, concept="LEN", value=Measure("LEN", _SINGLE_UNIT[said], "ft" if said in ("foot", "pie") else "in", 0, False, Fraction(1)))
+        elif item.concept == "TRADE_NOISE" and said == "tape measures" and ahead in LENGTHS and concept_at(items, place + 2) in ("WIDE", "OVER"):
+            done.append(replace(item, concept="TAPE", end=item.start + 4))  # "the tape measures two and a quarter across"
+            item = replace(item, concept="WORD", start=item.start + 5)
         elif item.concept == "NUM" and ahead in ("FITTING", "PIECE_COUNT") and item.value.value in (92, 93, 94, 95, 96, 97) and " " in said:
             first, _, last = said.rpartition(" ")
             done.append(replace(item, end=item.start + len(first), value=_plain(90)))

@@ -60,11 +60,20 @@ def _turns_tight(found: Found) -> bool:
 
 def _gap(found: Found):
     item = found.item("n")
-    spaced = any(i.concept in ("STAPLES", "STAPLED", "TABS", "SCREWS") for i in found.row.items[max(0, found.first - 5) : found.first])
+    lead = [i.concept for i in found.row.items[max(0, found.first - 5) : found.first]]
+    lead = lead[max((k + 1 for k, concept in enumerate(lead) if concept in ("STOP", "QUERY", "TAPED")), default=0) :]
+    spaced = bool({"STAPLES", "STAPLED", "TABS", "SCREWS"} & set(lead))
     if spaced and found.row.text[found.row.items[found.last - 1].end :].lower().lstrip().startswith("between"):
         yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
     elif item.value.value <= 12:
         yield found.claim("gap", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
+def _opening(found: Found):
+    """ "a three-sixteenths opening": so small a one is at the joint, and not for a branch."""
+    before = [item.concept for item in found.row.items[max(0, found.first - 3) : found.first]]
+    if found.item("n").value.value < 1 and "BRANCH_WORD" not in before:
+        yield from _gap(found)
 
 
 def _gap_after(found: Found):
@@ -87,7 +96,9 @@ def _ends_apart(found: Found):
     """ "a sixteenth apart at the heel", "a quarter inch between the pieces": of the joint, where nothing else is spaced."""
     if found.at("o") is not None and found.row.words(found.at("o"), found.at("o") + 1).lower() not in _BETWEEN:
         return
-    if found.item("n").value.value <= 2 and not any(item.concept in _SPACED for item in found.row.items[max(0, found.first - 8) : found.first]):
+    lead = [item.concept for item in found.row.items[max(0, found.first - 8) : found.first]]
+    lead = lead[max((k + 1 for k, concept in enumerate(lead) if concept in ("STOP", "QUERY")), default=0) :]
+    if found.item("n").value.value <= 2 and not set(_SPACED) & set(lead):
         yield found.claim("gap", found.item("n").value.value, group="w", uses=("n",), said_unit=unit_of(found.item("n")))
 
 
@@ -194,6 +205,11 @@ FRAMES = (
     Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD|EXCEPT (?=BUT)){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT|ONLY) (?:FILL|ON|OF|IN|ONLY|NUM (?=JOINT|SIDE_WORD|SIDE|END)){0,4} (?:JOINT|SIDE|SIDE_WORD|END|WORD) (?:FILL|WORD|ME|IN|ON|UP|SEE|COMMA|NUMBER|JOINT|SIDE|FITTING|BACK|THROUGH|QUESTION|SHOWS|BUILDING|MOVES|MOVE|PLACE_NOUN|IN_PLACE|PARTED){0,12} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG|APART|BACK)", _gap_after),
     Frame("(?P<w>(?P<n>LEN|FRAC) APART) (?=(?:FILL|ON|IN){1,3} WORD? (?:THROAT|JOINT|END))", _ends_apart),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?=DET? (?:NUM (?=FITTING|END|JOINT))? (?:FITTING|END|JOINT))", _ends_apart),
+    Frame("(?:END|JOINT|FITTING|PANEL|BOTH) (?:FILL|SEATED|WORD|MOVE|LAID){0,3} (?P<w>(?P<n>LEN|FRAC) APART)", _ends_apart),
+    Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:ON|IN|BACK)? DET? SIDE? (?:SIDE|JOINT|END|SIDE_WORD)?(?:SEP|$|AND|WITH))", _opening),
+    Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=SEP|$|AND|ON|IN)", _opening),
+    Frame("(?P<w>GAP (?P<n>NUM)) (?=SEP|$)", lambda found: _gap(found) if found.item("n").value.value == 0 else ()),
+    Frame("(?P<w>GAP NO) (?=SEP|$)", lambda found: [found.claim("gap", Fraction(0), group="w")]),
     Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:FILL|SHOWS|ON|IN|OF|LEFT_OUT|SIDE){1,4} (?:JOINT|END))", _gap),
     Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=(?:FILL|ON|IN){1,3} (?:JOINT|END))", _gap),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:OF WORD)? SHOWS) (?=ON|IN|SEP|$|BACK|OVER)", _gap),

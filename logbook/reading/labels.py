@@ -14,7 +14,7 @@ from logbook.reading.measures import Measure
 
 _LABELS = (
     "NUMBER", "FITTING", "RUN", "LENGTH", "LONG", "SIZE_WORD", "INLET", "OUTLET", "BRANCH_WORD", "STAPLES", "STAPLED", "TAPE", "TAPED", "SEALED", "CLOSING", "BOARD", "STATIC", "THROAT",
-    "K_TEE", "K_ELBOW", "K_STRAIGHT", "K_TRANSITION", "K_OFFSET", "K_WYE", "K_BRANCH", "K_COLLAR", "K_END_CAP", "K_PLENUM", "ROUND", "EVERY", "APART", "LEG", "IN", "OUT", "OFFSETS", "AIRFLOW", "GAP",
+    "K_TEE", "K_ELBOW", "K_STRAIGHT", "K_TRANSITION", "K_OFFSET", "K_WYE", "K_BRANCH", "K_COLLAR", "K_END_CAP", "K_PLENUM", "ROUND", "EVERY", "APART", "LEG", "IN", "OUT", "OFFSETS", "AIRFLOW", "GAP", "WIDE", "WASHERS", "SCREWS",
 )  # fmt: skip
 _LOOKED_AT = frozenset(("NUMBER", "WORD", "NUM", "COMMA", "SIGN", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "FITTING", "LAID"))
 _VALUES = ("NUM", "LEN", "FRAC", "MARKED", "LETTER", "MARK181", "CLOSURE", "C_MASTIC", "CFM", "INWG", "DEG", "TEMP_F", "FT2")
@@ -111,7 +111,7 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
             return _meant(item, concept)
     past = concept_at(items, at + 2) if ahead == "ON" or ahead == "COMMA" and at + 1 < len(items) and _is_colon(items[at + 1], text) else ahead
     for concept, words in forms.before_measure:
-        if said in words and (before in _OPENS or before in ("SIZE", "NUM", "LEN", "RATIO")) and past in ("NUM", "LEN", "FRAC"):
+        if said in words and (before in _OPENS or before in ("SIZE", "NUM", "LEN", "RATIO", "TAPE", "CLOSURE", "MARK181")) and past in ("NUM", "LEN", "FRAC"):
             return _meant(item, concept)
     return item
 

@@ -82,5 +82,6 @@ def _spaced(row: Row, at: int, taken: set[int]) -> list[Claim]:
 def _spacing(row: Row, noun: int, length: int, first: int) -> list[Claim]:
     item = row.items[length]
     backs = taken_back((item,), lambda back: back.value.value)
-    said = [claim(row, "staple_spacing", item.value.value, length, length + 1, uses=(length,), said_unit=unit_of(item), took_back=backs, weak=True)]
+    near = {"hedged": True} if row.words(length - 1, length).lower() == "around" else {}  # "stapled around two inches"
+    said = [claim(row, "staple_spacing", item.value.value, length, length + 1, uses=(length,), said_unit=unit_of(item), took_back=backs, weak=True, **near)]
     return [*said, claim(row, "stapled", True, noun, noun + 1, weak=True)]

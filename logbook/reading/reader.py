@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading import afar, anchored, answers, as_wanted, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.grammar import Row
@@ -100,6 +100,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
     for frames in (how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
         claims += run(frames, stated, taken)
+    claims += line_pressure.pressures(row, stated, cut, taken, language)
     claims += sizes.sizes(stated, taken)
     claims += lone_spacings(stated, taken)
     claims += places.places(stated, language)

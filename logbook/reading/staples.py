@@ -45,6 +45,21 @@ def _spacing(found: Found):
     yield found.claim(name, value, group="w", uses=("n",), said_unit=unit_of(item), took_back=backs)
 
 
+def _so_many_in(found: Found):
+    """ "six staples per foot", "three screws in two feet": how many lie on a length."""
+    length, count = found.item("n"), found.item("k").value.value
+    if length.concept == "WORD" and found.row.words(found.at("n"), found.at("n") + 1).lower() not in ("foot", "pie"):
+        return
+    if length.concept == "LEN" and length.value.unit != "ft" or found.item("o") is not None and found.row.words(found.at("o"), found.at("o") + 1).lower().endswith("ed"):
+        return  # "thirty by eighteen screwed every twenty inches"
+    inches = 12 if length.concept == "WORD" else length.value.value
+    name = _OWNERS[found.item("o").concept] if found.item("o") is not None else "staple_spacing"
+    if count.denominator == 1 and 1 <= count <= 24 and inches >= 12:
+        yield found.claim(name, Fraction(inches) / count, group="w", uses=("k", "n"), said_unit="ft")
+        if name == "staple_spacing":
+            yield found.claim("stapled", True, group="w", weak=True)
+
+
 def _between(found: Found):
     """ "Three inches between staples on nine", "tres pulgadas entre grapas" """
     if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("between", "entre"):
@@ -248,6 +263,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
     Frame("TABS [^STOP QUERY]{0,10} COMMA (?P<w>(?P<n>LEN) (?:EACH|LONG))", _tab_length),
     Frame("TABS (?:FILL|OF|COMMA|ON){0,4} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _tab_length),
+    Frame("(?P<o>SCREWS) (?:SEATED|IN|MOVE_IN|FILL){0,3} (?P<w>ON? (?P<n>NUM|LEN)) (?=WITH|WASHERS|AND|SEP|$) (?!WITH? WASHERS (?:SEP|$))", _spacing),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|OUTSIDE|FILL){0,2} STAPLES)", _leg),
@@ -261,6 +277,8 @@ SPACING_FRAMES = (
     Frame("(?P<w>STAPLES (?:FILL|HEDGE|WORD){1,3} (?P<g>AROUND|ON) (?P<n>LEN)) (?!LEG|SIDE|SIDE_WORD|BACK|TABS)", _lie_at),
 )
 FRAMES = (
+    Frame("(?P<k>NUM) (?P<w>(?P<o>STAPLES|STAPLE|SCREWS|TABS) (?:EVERY|OF|TO|IN) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
+    Frame("(?P<w>STAPLED (?P<k>NUM) (?:OF|TO) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?) (?!OF (?:IT|DET|THIS|JOINT|EACH|BOTH))", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),

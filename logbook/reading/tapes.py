@@ -49,6 +49,12 @@ def _width(found: Found):
         yield found.claim("tape_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _of_a_roll(found: Found):
+    """ "taped with the skinny stuff, inch and seven-eighths" """
+    if found.row.words(found.at("o"), found.at("o") + 1).lower() in ("stuff", "roll", "rolls", "kind", "one"):
+        yield from _width(found)
+
+
 def _width_of_tape(found: Found):
     """ "stapled, three inch tape, rubbed": the act told by its stuff alone, with how wide it is."""
     if found.row.words(found.at("t"), found.at("t") + 1).lower() == "tape":
@@ -193,6 +199,12 @@ def _is_on(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
 
 
+def _lay(found: Found):
+    """ "the tape I put on is two inches wide" """
+    if _lays(found.row, found.at("f")):
+        yield found.claim("taped", True, group="w", weak=True)
+
+
 def _put_on(found: Found):
     """ "I put the 181A-P on" """
     if found.row.items[found.first].concept != "FILLER" or found.row.words(found.first, found.first + 1).lower().endswith("put"):
@@ -221,6 +233,9 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN)) (?P<t>TAPED) (?=SEP|$|AND)", _width_of_tape),
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
     Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
+    Frame("TAPES (?:TAPES|FILL){0,2} WIDE (?:OF|BE){0,2} (?P<w>(?P<n>NUMB)) (?!BY)", _width),
+    Frame("(?:TAPED|TAPES) (?:WITH|IN)? DET? (?:WORD|FILLER){0,2} (?P<o>WORD) COMMA DET? (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _of_a_roll),
+    Frame("TAPES (?P<v>WORD) HEDGE? (?P<w>(?P<n>NUMB) (?:WIDE|OVER))", _width),
     Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER|WORD){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER|RUBBED)", _width),
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
@@ -241,6 +256,7 @@ FRAMES = (
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=DET? (?:KIND|FITTING|NUMBER|NUM|MARKED|IT|THIS))", _laid_on),
     Frame("(?:FILLER|I|WHEN) DET? (?P<w>MARK181 ON) (?=SEP|$|AND)", _put_on),
     Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
+    Frame("(?P<w>TAPE THIS? ME (?P<f>FILLER)) (?=BE|TAKES|WORD|ON)", _lay),
     Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", _is_on),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
     Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),

@@ -1,0 +1,56 @@
+"""Static pressure said of the line: "that line's at two inches", "we're running an inch and a quarter there".
+
+A length that the line, the main or the system runs at can only be inches of water.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim, claim
+from logbook.reading.fell_short import plain
+from logbook.reading.grammar import Row
+from logbook.reading.stance import Clause
+
+_MOST = 20  # inches of water
+_NOT_BEHIND = ("BY", "BACK", "BOARD", "TAPE", "CLOSURE", "MARK181", "LEG", "LONG", "STAPLES", "TABS", "WASHERS", "OVER", "WIDE", "HIGH", "THICK", "APART", "FROM", "OFF", "GAP", "DAMAGE", "ROUND", "EVERY", "K_COLLAR", "K_HANGER")
+_LINES = ("K_TRANSITION", "K_OFFSET", "STATIC", "LEAK_TEST")  # lines are drawn on these, or the pressure has its own word
+
+
+@cache
+def _runs_at(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].line_runs_at or "(?!)")
+
+
+@cache
+def _line_is(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].line_is or "(?!)")
+
+
+@cache
+def _cue(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].line_cue or "(?!)")
+
+
+def pressures(row: Row, stated: Row, cut: tuple[Clause, ...], taken: set[int], language: Language) -> list[Claim]:
+    """Claims of static pressure, from lengths that nothing else has taken."""
+    if _cue(language.code).search(plain(row.text)) is None or any(item.concept in _LINES for item in row.items):
+        return []
+    made: list[Claim] = []
+    for clause in cut:
+        for at in range(clause.first + 1, clause.last):
+            item = row.items[at]
+            if item.concept not in ("LEN", "FRAC") or at in taken or stated.is_blank(at) or not 0 < item.value.value <= _MOST or item.value.unit not in (None, "in"):
+                continue
+            ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
+            match = _runs_at(language.code).search(plain(row.text[row.items[clause.first].start : item.start]))
+            is_so = _line_is(language.code).match(plain(row.text[item.end : item.end + 24]))
+            if (match is None and is_so is None) or ahead in _NOT_BEHIND:
+                continue
+            taken.add(at)
+            first = at if match is None else next(k for k in range(clause.first, at + 1) if row.items[k].end > row.items[clause.first].start + match.start())
+            made.append(claim(row, "static_pressure", item.value.value, first, at + 1, uses=(at,)))
+    return made
