@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from logbook import labels
 from logbook.day import moments
 from logbook.day.one_day import Day, missing
 from logbook.day.sheet import DASH, fact, words
+from logbook.findings.not_followed import NOT_UNDERSTOOD
 from logbook.wording import say
 
 
@@ -44,13 +47,19 @@ def not_heard(day: Day, language: str) -> dict:
     return {"title": say("report.not-heard", language), "rows": rows}
 
 
+def unanswered(note: Mapping) -> list[str]:
+    """Words of a note document that nobody understood, told by nobody since and quoted by no finding that a lead has to settle."""
+    listed = {words for fitting in note["fittings"] for one in fitting.get("findings", ()) if one["case"] == NOT_UNDERSTOOD and one.get("stands") for words in one["evidence"]}
+    return [one["words"] for one in note.get("unread", ()) if one.get("stands") != "answered" and one["words"] not in listed]
+
+
 def not_understood(day: Day, language: str) -> dict:
-    """Words that tell of the work and became no fact, by note: no finding speaks of them."""
+    """Words that tell of the work and became no fact, by note, where they stand on no other list."""
     rows = [
-        {"note": note["id"], "what": "; ".join(labels.fitting(one["facts"], language) for one in note["fittings"]) or (say("report.shift", language) if note.get("shift") else ""), "says": [one["words"] for one in note["unread"]],
+        {"note": note["id"], "what": "; ".join(labels.fitting(one["facts"], language) for one in note["fittings"]) or (say("report.shift", language) if note.get("shift") else ""), "says": unanswered(note),
          "line": say("report.said-at", language, name=note["spoken_by"], at=moments.on_day(note["spoken_at"], day.date, language))}
         for note in day.notes
-        if note.get("unread") and not note.get("withdrawn_at")
+        if not note.get("withdrawn_at") and unanswered(note)
     ]  # fmt: skip
     return {"title": say("report.not-understood", language), "told": say("report.not-understood-told", language), "rows": rows}
 

@@ -79,6 +79,7 @@ class Outcome:
     weight: str | None = None  # where it is not the rule's own (advice rows)
     silent: str | None = None  # where it is not the rule's own (depends on the job or the run)
     source: Source | None = None  # where one row of the limit has another source than the rule
+    offers: tuple[str, ...] = ()  # values of the fact it asks for that it names: each is answered by one press
 
 
 @dataclass(frozen=True)
@@ -134,6 +135,7 @@ class Finding:
     stated: str | None = None
     phrase: str | None = None  # the crew phrase that said one of the facts
     defers: bool = False
+    offers: tuple[str, ...] = ()
     printed: tuple[str, str | None] | None = None  # says and do as printed, of a finding read back from a document
     stands: str | None = None  # open, in hand, settled, closed; only in the log
     changed_after_answer: bool = False

@@ -69,6 +69,7 @@ def of_outcome(rule: Rule, outcome: Outcome, piece: Piece, job: Job) -> Finding 
         stated=outcome.stated,
         phrase=_phrase(outcome, piece),
         defers=rule.defers or piece.value("kind") in DEFERS,
+        offers=outcome.offers,
     )
 
 

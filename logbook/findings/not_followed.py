@@ -9,10 +9,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from logbook.findings import Outcome, Rule
+from logbook.findings import Finding, Outcome, Rule
 from logbook.job import Job
 from logbook.piece import Piece
 
+NOT_UNDERSTOOD = "not-understood"
 # A fact and the one rule that asks for it; the other rules that read it have their own matter.
 OWNERS: Mapping[str, str] = MappingProxyType(
     {
@@ -48,12 +49,17 @@ def answer(rule: Rule, piece: Piece, job: Job, outcome: Outcome | None) -> Outco
     """
     if not piece.unread or (outcome is not None and outcome.verdict in ("departs", "unclear")):
         return outcome
-    for one in piece.unread:
-        name = next((name for name in one.about if OWNERS.get(name) == rule.id), None)
-        if name is not None:
-            silence = None if outcome is None or outcome.verdict != "unsaid" else job.silence.get(rule.id) or outcome.silent or rule.silent
-            facts = () if outcome is None else outcome.facts
-            return Outcome(
-                "not-understood", "unclear", facts=facts, asks=name, evidence=(one.words,), tells={"words": one.words}, departs_as_heard=silence == "flag"
-            )
-    return outcome
+    mine = [(one.words, name) for one in piece.unread for name in one.about if OWNERS.get(name) == rule.id]
+    if not mine:
+        return outcome
+    words = tuple(dict.fromkeys(words for words, _ in mine))
+    silence = None if outcome is None or outcome.verdict != "unsaid" else job.silence.get(rule.id) or outcome.silent or rule.silent
+    facts = () if outcome is None else outcome.facts
+    return Outcome(
+        NOT_UNDERSTOOD, "unclear", facts=facts, asks=mine[0][1], evidence=words, tells={"words": '"; "'.join(words)}, departs_as_heard=silence == "flag"
+    )
+
+
+def quotes(finding: Finding, words: str) -> bool:
+    """Whether a finding tells these words as not understood."""
+    return finding.case == NOT_UNDERSTOOD and words in finding.evidence

@@ -108,6 +108,8 @@ def to_json(finding: Finding, language: str, *, log: bool = False) -> dict[str, 
     }
     if finding.evidence:
         doc["evidence"] = list(finding.evidence)
+    if finding.offers:
+        doc["offers"] = list(finding.offers)
     if finding.changed_after_answer:
         doc["changed_after_answer"] = True
     if log or finding.stands is not None:
@@ -137,6 +139,7 @@ def from_json(doc: Mapping[str, object]) -> Finding:
         source=Source("", "", doc["source"]),
         edition=doc["edition"],
         evidence=tuple(doc.get("evidence", ())),
+        offers=tuple(doc.get("offers", ())),
         printed=(doc["says"], doc["do"]),
         stands=doc.get("stands"),
         changed_after_answer=doc.get("changed_after_answer", False),

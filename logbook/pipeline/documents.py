@@ -7,14 +7,14 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from logbook import facts, said, transcript
-from logbook.findings import Finding
+from logbook.findings import Finding, not_followed
 from logbook.findings import to_json as finding_to_json
 from logbook.joining import current
 from logbook.mistake import Mistake
 from logbook.note import Note, Photo
 from logbook.piece import Assumed, Decision, Piece, decision_to_json
 from logbook.pipeline.book import Book
-from logbook.said import Entry
+from logbook.said import Entry, Unread
 from logbook.wording import say
 
 
@@ -38,6 +38,7 @@ class Answer:
     questions: tuple[tuple[int, str], ...]
     problem: Mapping[str, str] | None
     acts: Mapping[str, object]
+    unread: tuple[tuple[Unread, str | None], ...] = ()  # words that nobody understood, each `asked`, `answered` or neither
 
 
 @dataclass(frozen=True)
@@ -58,7 +59,21 @@ def answer(note: Note, book: Book, language: str) -> Answer:
         book.questions.get(note.id, ()),
         problem(note.problem, language),
         _acts(note, book),
+        () if note.reading is None else tuple((one, _followed(note, one, book)) for one in note.reading.unread),
     )
+
+
+def _followed(note: Note, one: Unread, book: Book) -> str | None:
+    """What became of words that nobody understood: a finding quotes them, or somebody told their matter since."""
+    for entry in () if note.as_lead else note.reading.fittings:
+        if not any((each.start, each.end) == (one.start, one.end) for each in entry.unread):
+            continue
+        if any(not_followed.quotes(finding, one.words) for finding in book.findings_of(note.id, entry.position)):
+            return "asked"
+        piece = book.piece_of(note.id, entry.position)
+        if piece is not None and not any((each.note, each.start, each.end) == (note.id, one.start, one.end) for each in piece.unread):
+            return "answered"
+    return None
 
 
 def note_document(note: Note, book: Book, language: str) -> dict:
@@ -101,8 +116,8 @@ def answer_to_json(told: Answer, language: str) -> dict:
         doc["copies"] = [{"sha256": small, "copy_of": original} for small, original in note.copies]
     if read is not None and read.reason is not None:
         doc["reason"] = read.reason
-    if read is not None and read.unread:
-        doc["unread"] = [said.span_to_json(span) for span in read.unread]
+    if told.unread:
+        doc["unread"] = [said.unread_to_json(one) | ({} if stands is None else {"stands": stands}) for one, stands in told.unread]
     return doc | dict(told.acts)
 
 

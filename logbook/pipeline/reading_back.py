@@ -33,6 +33,7 @@ def answer_from_json(doc: Mapping) -> Answer:
         questions=tuple((position, rule) for position, rule in doc["questions"]),
         problem=doc["problem"],
         acts={name: doc[name] for name in ACTS if name in doc},
+        unread=tuple((said.unread_from_json(one), one.get("stands")) for one in doc.get("unread", ())),
     )
 
 

@@ -13,7 +13,7 @@ from datetime import datetime
 from logbook import facts, runs
 from logbook.findings import Finding, Rule, judge, questions
 from logbook.job import Job
-from logbook.joining import joined
+from logbook.joining import adding, joined
 from logbook.joining.joined import Joined, Key
 from logbook.joining.log import Log, lone
 from logbook.joining.whose import Asks
@@ -248,7 +248,7 @@ class Reckoning:
         own = tuple(Fact(name, value, None, None, None, via="lead") for name, value in seen.items())
         rule = [rule for rule in self.rules if rule.id == finding.rule]
         said = tuple(fact for fact in piece.facts if fact.name not in seen)
-        found = judge(replace(piece, facts=said + own), self.kept.around[piece.id], rule)
+        found = judge(replace(piece, facts=said + own, unread=adding.told_again(piece.unread, seen)), self.kept.around[piece.id], rule)
         return all(one.verdict == "meets" for one in found)
 
     def _told_after(self, piece_id: str, decision: Decision) -> bool:

@@ -22,9 +22,9 @@ def mark_said(piece: Piece, around: Around) -> Outcome | None:
         case "second-piece" | "several-pieces" | "no-piece":
             return use.unclear(doubt, "mark", tells={"mark": mark or ""})
         case "other-mark":
-            return use.unclear(doubt, "mark", tells={"one": about[0], "other": about[-1]})
+            return use.unclear(doubt, "mark", offers=tuple(dict.fromkeys((about[0], about[-1]))), tells={"one": about[0], "other": about[-1]})
         case str():
-            return use.unclear("which-run", "run", tells={"mark": mark or "", "runs": piece.mark_unclear})
+            return use.unclear("which-run", "run", offers=piece.mark_unclear, tells={"mark": mark or "", "runs": piece.mark_unclear})
     if mark is None:
         return use.unsaid("unsaid", "mark", silent=bothers)
     return use.meets("said", tells={"mark": mark})

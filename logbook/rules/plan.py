@@ -31,10 +31,10 @@ def as_planned(piece: Piece, around: Around) -> Outcome | None:
         near = around.nearest
         if around.on_run is not None:
             told = revision | {"mark": mark, "said_run": str(piece.run), "planned_run": around.on_run}
-            return use.unclear("other-run", "run", evidence=(f"schedule {around.revision}: {mark} run {around.on_run}",), tells=told)
+            return use.unclear("other-run", "run", offers=(around.on_run,), evidence=(f"schedule {around.revision}: {mark} run {around.on_run}",), tells=told)
         if around.meant is not None:
             told = revision | {"mark": mark, "one": around.meant}
-            return use.unclear("maybe-another-mark", "mark", evidence=(f"schedule {around.revision}: {around.meant}",), tells=told)
+            return use.unclear("maybe-another-mark", "mark", offers=(around.meant,), evidence=(f"schedule {around.revision}: {around.meant}",), tells=told)
         evidence = tuple(f"schedule {around.revision}: {one}" for one in near)
         told = revision | {"mark": mark, "one": near[0] if near else "", "other": near[-1] if near else ""}
         return use.unclear("not-on-schedule", "mark", evidence=evidence, tells=told, text=None if near else "schedule-empty")

@@ -7,6 +7,7 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
+from logbook.day.lists import unanswered
 from logbook.facts import bare_mark
 from logbook.schedule import bare_run
 from logbook.store import journal
@@ -74,11 +75,9 @@ def newest_day(folder: JobFolder) -> str | None:
 
 
 def not_understood_on(folder: JobFolder, day: str) -> int:
-    """How many notes of a day hold words that tell of the work and became no fact."""
-    return folder.db.execute(
-        "SELECT count(*) FROM notes n JOIN readings r ON r.note = n.id AND r.current = 1 "
-        "WHERE n.day = ? AND n.withdrawn_at IS NULL AND json_type(r.reading, '$.unread') = 'array'", [day]
-    ).fetchone()[0]
+    """How many notes of a day hold words that nobody understood and that stand on no other list. Only such notes are read."""
+    where = "n.day = ? AND n.withdrawn_at IS NULL AND n.id IN (SELECT r.note FROM readings r WHERE r.current = 1 AND json_type(r.reading, '$.unread') = 'array')"
+    return sum(1 for doc in note_documents(folder, list(notes(folder, where, [day])), "en") if unanswered(doc))
 
 
 def days(folder: JobFolder, most: int = -1) -> list[dict]:

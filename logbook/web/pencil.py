@@ -43,6 +43,7 @@ def _pencils() -> dict:
         "segments": segments,
         "by_weight": by_weight,
         "tally": tally,
+        "loose": loose,
         "new_id": lambda: str(uuid.uuid4()),
         "piece_of": lambda note, position: next((f for f in note["fittings"] if f["position"] == position), None),
         "finding_of": finding_of,
@@ -107,6 +108,11 @@ def tally(note: dict) -> list[tuple[str, int]]:
     for finding in found:
         counts[finding["verdict"]] += 1
     return [(verdict, count) for verdict, count in counts.items() if count]
+
+
+def loose(note: dict) -> list[dict]:
+    """Words that nobody understood, and that no finding quotes and nobody told since in other words."""
+    return [one for one in note.get("unread", ()) if "stands" not in one]
 
 
 def finding_of(note: dict, position: int, rule: str) -> dict | None:

@@ -95,6 +95,52 @@ def test_words_that_nobody_checked_stand_on_the_answer(site, visit):
     assert page.locator("[data-unread]").count() == 0
 
 
+def test_words_that_a_question_quotes_are_told_once_and_end_with_one_tap(site, visit):
+    page = visit()
+    ready(page)
+    words = "the tape has a mind of its own behind the beam"
+    note = told(page, site[1], f"Straight 4 on run two, 12 by 8, stapled every two, {words}.")
+    assert page.locator("[data-unread]").count() == 0
+    asked = page.locator("#note .ask", has_text=words)
+    assert asked.locator(".question").inner_text() == "Is it taped all around? Say it in other words."
+    press(page, "#note .ask button >> text=Closed with tape: yes")
+    after = pressed(page, site[1], note["id"])
+    assert finding(after, "taped")["verdict"] == "meets"
+    page.wait_for_function("words => !document.querySelector('#note .ask')?.innerText.includes(words)", arg=words)
+    assert page.locator("[data-unread]").count() == 0
+    page.goto("/phone#mine")
+    page.wait_for_selector("#mine .note-row")
+    assert "some words not understood" not in page.inner_text("#mine")
+
+
+def test_of_a_length_the_value_that_was_said_is_one_tap_and_another_a_form(site, visit):
+    page = visit()
+    ready(page)
+    note = told(page, site[1], "Straight 7 on run two, 12 by 8, stapled every two, but the staples wander to three in the corner, taped with 181A-P, rubbed down.")
+    asked = page.locator("#note .ask", has_text="the staples wander to three")
+    assert asked.get_by_role("button").all_inner_texts()[:1] == ["Staples every: 2 in."]
+    asked.get_by_role("button", name="No, set it right").click()
+    asked.locator("form input").fill("3")
+    press(page, "#note .ask form button >> text=Keep this value")
+    after = pressed(page, site[1], note["id"])
+    assert finding(after, "staple-spacing")["verdict"] == "departs" and value(after, "staple_spacing") == 3
+
+
+def test_is_this_twelve_has_a_yes_that_tells_the_mark_and_nothing_else(site, visit):
+    folder = site[1].settings.folder
+    (folder / "schedule.csv").write_text("mark,run,kind,inlet\n12,2,straight,20x14\n40,3,straight,20x14\n")
+    (folder / "job.toml").write_text((folder / "job.toml").read_text() + '\n[[schedule]]\nfile = "schedule.csv"\nrevision = "B"\n')
+    page = visit()
+    ready(page)
+    note = told(page, site[1], "Straight 2 on run two, 20 by 14, stapled every two, taped with 181A-P, rubbed down, air leaves by the female end.")
+    assert "Is this 12?" in page.inner_text("#note .ask >> nth=0")
+    press(page, "#note .ask button >> text=Yes, it is 12")
+    after = pressed(page, site[1], note["id"])
+    assert value(after, "mark") == "12" and finding(after, "as-planned")["verdict"] == "meets"
+    assert "heard_right" not in after and "confirmed" not in after
+    assert finding(after, "photo-there")["verdict"] == "unsaid", "what was not said is still not said"
+
+
 def test_one_tap_answers_what_was_not_said(site, visit):
     page = visit()
     ready(page)

@@ -128,8 +128,8 @@ def fact_schemas() -> dict:
         {"second": {"type": "number", "minimum": 0}, "maybe": TEXT, "denies": name, "note": TEXT},
         told="Words that stand in no fact because they were heard too faintly; none: a stretch that gave no words.",
     )
-    unread = of({"words": TEXT, "start": WHOLE, "end": WHOLE}, {"about": many(name, minItems=1), "note": TEXT},
-                told="Words that tell of the work and became no fact; `about`: the facts they may tell of.")  # fmt: skip
+    unread = of({"words": TEXT, "start": WHOLE, "end": WHOLE}, {"about": many(name, minItems=1), "note": TEXT, "stands": {"enum": ["asked", "answered"]}},
+                told="Words that tell of the work and became no fact; `about`: the facts they may tell of; `stands`: a finding quotes them, or their matter was told since.")  # fmt: skip
     same_as = of({
         "mark": TEXT, "run": maybe(TEXT), "names": maybe(many(name)), "except": many(name), "words": TEXT, "start": WHOLE, "end": WHOLE,
     })  # fmt: skip
@@ -192,6 +192,7 @@ def finding() -> dict:
     optional = {
         "evidence": many(TEXT, minItems=1),
         "stands": {"enum": [*review.STANDS, None]},
+        "offers": many(TEXT, minItems=1),
         "changed_after_answer": {"const": True},
         "earlier": many(row, minItems=1),
         "wants": of({"decision": {"enum": list(review.STAYS_OPEN)}, "by": TEXT, "at": TIME, "reason": maybe(TEXT)}, {"owner": TEXT, "due": DAY}),

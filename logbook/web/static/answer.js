@@ -113,10 +113,12 @@ export function tally(note) {
   // What bothers somebody, counted; "good as said" only where nothing does and every word of the work was understood.
   const told = findings(note).filter((f) => f.shows !== "file" && f.verdict !== "meets");
   const counted = ["departs", "unclear", "unsaid"].map((name) => [name, told.filter((f) => f.verdict === name).length]).filter(([, count]) => count);
-  return counted.length || note.unread || !findings(note).length ? counted : [["meets", null]];
+  return counted.length || loose(note).length || !findings(note).length ? counted : [["meets", null]];
 }
 
-export const quoted = (note) => note.unread.map((one) => `“${one.words}”`).join("; "); // words that nobody checked
+// words that nobody understood, and that no finding quotes and nobody told since in other words
+export const loose = (note) => (note.unread || []).filter((one) => !one.stands);
+export const quoted = (note) => loose(note).map((one) => `“${one.words}”`).join("; ");
 
 export function aloud(note) {
   // What the phone reads out on request: what was understood, what is off, what is asked.
@@ -128,7 +130,7 @@ export function aloud(note) {
     if (rest.length) lines.push(`${say("phone.rest", { count: rest.length })}.`);
   }
   if (note.problem) lines.push(note.problem.why, note.problem.cure);
-  if (note.unread) lines.push(say("phone.unread"), `${quoted(note)}.`, say("phone.unread-told"));
-  if (!note.unread && !findings(note).some((f) => f.verdict !== "meets")) lines.push(say("phone.nothing-off"));
+  if (loose(note).length) lines.push(say("phone.unread"), `${quoted(note)}.`, say("phone.unread-told"));
+  if (!loose(note).length && !findings(note).some((f) => f.verdict !== "meets")) lines.push(say("phone.nothing-off"));
   return lines.filter(Boolean).join(" ");
 }

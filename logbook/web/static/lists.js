@@ -2,7 +2,7 @@
 import * as box from "./outbox.js";
 import { $, clock, dayName, local, redraw, today } from "./page.js";
 import { answerTo, showQuestion, showWanted } from "./told.js";
-import { asksOf, heading, make, needsWord, open, say, tally, verdict, wanted } from "./answer.js";
+import { asksOf, heading, loose, make, needsWord, open, say, tally, verdict, wanted } from "./answer.js";
 
 const title = (note) => note.fittings.map((f) => heading(f.facts)).join("; ") || say(note.shift ? "phone.shift" : `facts.state.${note.state}`);
 
@@ -17,7 +17,7 @@ async function rows() {
 function showRow({ id, at, note, here }) {
   const told = note ? title(note) : say(here ? (here.state === "refused" ? "phone.refused" : "phone.on-phone") : "phone.handed-in");
   return make("div", { class: "note-row" }, make("a", { href: `#note/${id}` }, `${clock(at)} ${told}`),
-    note ? make("span", { class: "tally" }, note.withdrawn_at ? say("phone.taken-back-short") : tally(note).map(([name, count]) => verdict(name, count)), note.unread && !note.withdrawn_at ? make("span", {}, say("phone.unread-short")) : null) : null);
+    note ? make("span", { class: "tally" }, note.withdrawn_at ? say("phone.taken-back-short") : tally(note).map(([name, count]) => verdict(name, count)), loose(note).length && !note.withdrawn_at ? make("span", {}, say("phone.unread-short")) : null) : null);
 }
 
 export async function showMine() {

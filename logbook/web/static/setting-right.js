@@ -87,26 +87,33 @@ export function showFact(note, position, fact) {
 }
 
 export function quickAnswers(note, position, finding, facts) {
-  // What one tap can answer of a question: yes and no, a choice of few, "that is what I said", or a small form.
+  // What one tap can answer of a question: a value that it names, yes and no, a choice of few, "that is what I said", or a
+  // small form. Every press tells this one fact and nothing else.
   const name = finding.asks;
   if (!name || !known.plan.shapes[name]) return [];
   const { shape, choices } = shapeOf(name);
   const set = (value) => () => act(`/notes/${note.id}/corrections`, { position, name, value });
   const fact = facts.find((one) => one.name === name);
   const doubted = fact && ["heard-faintly", "maybe-misheard"].includes(finding.case);
+  const one = (words, value) => make("button", { type: "button", onclick: set(value) }, words);
+  const other = fact ? (doubted || finding.offers || finding.case === "not-understood" ? "phone.no-set-right" : "phone.set-it-right") : choices && choices.length ? "phone.pick-it" : "phone.type-it";
   const holder = make("div", { class: "stack" });
-  const typed = make("button", { type: "button", class: "quiet", onclick: () => { holder.replaceChildren(form(note, position, name, fact && fact.value, () => holder.replaceChildren(typed))); holder.querySelector("input, select").focus(); } }, say(fact ? (doubted ? "phone.no-set-right" : "phone.set-it-right") : "phone.type-it"));
+  const typed = make("button", { type: "button", class: "quiet", onclick: () => { holder.replaceChildren(form(note, position, name, fact && fact.value, () => holder.replaceChildren(typed))); holder.querySelector("input, select").focus(); } }, say(other));
+  if (finding.offers) {
+    holder.append(typed);
+    return [make("div", { class: "stack" }, finding.offers.map((value) => one(say(finding.case === "maybe-another-mark" ? "phone.yes-it-is" : "phone.it-is", { fact: label(name), value: choiceWord(name, value) }), value))), holder];
+  }
   if (doubted) {
     holder.append(typed);
-    return [make("div", { class: "stack" }, make("button", { type: "button", onclick: set(fact.value) }, say("phone.yes-said", { value: text(fact) }))), holder];
+    return [make("div", { class: "stack" }, one(say("phone.yes-said", { value: text(fact) }), fact.value)), holder];
   }
   if (shape === "flag") {
-    const press = (value) => make("button", { type: "button", onclick: set(value) }, `${label(name)}: ${say(value ? "facts.yes" : "facts.no")}`);
+    const press = (value) => one(`${label(name)}: ${say(value ? "facts.yes" : "facts.no")}`, value);
     return [make("div", { class: "two" }, press(true), press(false))];
   }
   if (shape === "choice" && choices.length <= FEW) {
     return [make("div", { class: "two" }, choices.map((value) => make("button", { type: "button", class: "quiet", onclick: set(value) }, choiceWord(name, value))))];
   }
   holder.append(typed);
-  return [holder];
+  return finding.case === "not-understood" && fact ? [make("div", { class: "stack" }, one(say("phone.it-is", { fact: label(name), value: text(fact) }), fact.value)), holder] : [holder];
 }

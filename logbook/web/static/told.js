@@ -5,7 +5,7 @@ import { newDraft, photoOf } from "./making.js";
 import { place } from "./pictures.js";
 import { act, fetchNote, send, showQueue } from "./sending.js";
 import { quickAnswers, showFact } from "./setting-right.js";
-import { aloud, asks, heading, label, make, number, quoted, say, sorted, text, verdict, wanted } from "./answer.js";
+import { aloud, asks, heading, label, loose, make, number, quoted, say, sorted, text, verdict, wanted } from "./answer.js";
 
 function big(facts) {
   // The numbers that matter with the piece in hand.
@@ -63,7 +63,7 @@ function showTicks(note, fitting) {
 function showFitting(note, fitting, drawing, several) {
   const { off, rest } = sorted(note, fitting);
   const questions = asks(note).filter((one) => one.position === fitting.position);
-  const silent = note.reckoning ? say("phone.being-judged") : !off.length && !questions.length && !rest.length && !note.unread ? say("phone.nothing-off") : null;
+  const silent = note.reckoning ? say("phone.being-judged") : !off.length && !questions.length && !rest.length && !loose(note).length ? say("phone.nothing-off") : null;
   return make("section", { class: "sheet" }, several ? make("h2", {}, heading(fitting.facts)) : null,
     drawing ? make("img", { class: "drawing", src: URL.createObjectURL(new Blob([drawing], { type: "image/svg+xml" })), alt: say("phone.drawing-alt", { what: heading(fitting.facts) }) }) : null,
     big(fitting.facts), silent ? make("p", { role: "status" }, silent) : null,
@@ -144,7 +144,7 @@ function answered(note, drawings) {
   if (note.problem) parts.push(make("div", { class: "told" }, make("p", { class: "error" }, note.problem.why), make("p", {}, note.problem.cure)));
   parts.push(wanted(note).map(showWanted));
   parts.push(note.fittings.map((fitting) => showFitting(note, fitting, drawings[fitting.position], note.fittings.length > 1)));
-  if (note.unread) parts.push(make("div", { class: "told", "data-unread": "" }, make("p", {}, make("b", {}, say("phone.unread")), " ", quoted(note)), make("p", { class: "hint" }, say("phone.unread-told"))));
+  if (loose(note).length) parts.push(make("div", { class: "told", "data-unread": "" }, make("p", {}, make("b", {}, say("phone.unread")), " ", quoted(note)), make("p", { class: "hint" }, say("phone.unread-told"))));
   if (note.text) parts.push(make("h2", {}, say("phone.words")), make("blockquote", { class: "words", lang: note.language || known.language }, note.text));
   if (note.photos_to_come.length) parts.push(make("p", { class: "hint" }, say("phone.originals-to-come", { count: note.photos_to_come.length })));
   parts.push(showActs(note));
