@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.told import Told
 from logbook.languages.turns_of_words import WholeTurns
 
@@ -234,6 +235,7 @@ class Language:
     forms: Forms = Forms()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
+    elsewhere: Elsewhere = Elsewhere()
     states: tuple[State, ...] = ()
     acts: ActWords = ActWords()
     ends: Ends = Ends()

@@ -8,6 +8,7 @@ from logbook.facts import BY_NAME
 from logbook.reading import afar, anchored, answers, as_wanted, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
+from logbook.reading.elsewhere import elsewhere
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, marked
@@ -40,7 +41,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     cut = clauses(row)
     ticks = ticked_off(row, language)
     row = row.blanked(ticks.spent)
-    told = answers.answers(row, cut, language)
+    aside = elsewhere(row, cut, language)
+    told = answers.answers(row.blanked(aside), cut, language)
     answered, spent = [*ticks.claims, *told.claims], ticks.spent | told.spent
     told.names |= ticks.names
     row = row.blanked(spent)
@@ -53,10 +55,10 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     wanted = as_wanted.as_wanted(row, cut_up, language)
     spent |= wanted.spent
     row = row.blanked(wanted.spent)
-    first = retold(row, cut_up, language)
+    first = retold(row.blanked(aside), cut_up, language)
     spent |= first.spent
     row = row.blanked(first.spent)
-    away = afar.afar(row, cut_up, language)
+    away = afar.afar(row.blanked(aside), cut_up, language)
     spent |= away.spent
     row = row.blanked(away.spent)
     not_own = {at: why for at, why in {**stances(row, language), **away.not_own}.items() if at not in spent and at not in told.names}
@@ -64,7 +66,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     supposed, doubted = turned.supposed(row, cut, language)
     doubted |= away.doubted
     not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
-    not_own |= {at: why for at, why in whose(row, cut, language).items() if at not in not_own and at not in spent}
+    not_own |= {at: why for at, why in (whose(row, cut, language) | aside).items() if at not in not_own and at not in spent}
     own = row.blanked(not_own)
     turned_to, turned_at, of_piece = turned.turned(row, not_own, cut, language)
     own = own.blanked(turned_at)

@@ -112,7 +112,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return QUESTION, clause.first + concepts.index("DOUBT"), False
     if "SHOULD_HAVE" in concepts and clause.last < len(row.items) and row.items[clause.last].concept == "BUT":
         return DRAWING, clause.first + concepts.index("SHOULD_HAVE"), False
-    if "DRAWING" in concepts and not _built_so(row, clause, language):
+    if "DRAWING" in concepts and not built_so(row, clause, language):
         at = concepts.index("DRAWING")
         depicted = at > 1 and "ON" in concepts[at - 2 : at] and any(c.startswith("K_") for c in concepts[max(0, at - 3) : at])  # "the elbow on the drawing"
         before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
@@ -265,7 +265,7 @@ def _vocative(row: Row, clause: Clause, lead: int) -> bool:
     return clause.last - clause.first - lead <= 1
 
 
-def _built_so(row: Row, clause: Clause, language: Language) -> bool:
+def built_so(row: Row, clause: Clause, language: Language) -> bool:
     """ "Drawing calls for ten by ten and that's what I built": what is drawn is what was made."""
     last = clause.last
     while last < len(row.items) and row.items[last].concept not in _ENDS:

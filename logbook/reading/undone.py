@@ -56,7 +56,7 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
         if _is_planned(row, clause, begin, language):
             plans.update(range(begin, clause.last))
             continue
-        if row.items[begin].concept == "NOT_DONE" and language.forms.not_begun and row.words(begin + 1, begin + 2).lower().split()[:1] and row.words(begin + 1, begin + 2).lower().split()[0] in language.forms.not_begun:
+        if row.items[begin].concept == "NOT_DONE" and begin + 1 < len(row.items) and language.forms.not_begun.intersection(row.words(begin + 1, begin + 2).lower().split()[:1]):
             plans.update(range(begin, clause.last))
             continue
         later = next((k for k in range(begin + 2, clause.last) if row.items[k].concept in ("WILL", "GOING_TO") and _is_planned(row, clause, k, language)), None)

@@ -1,0 +1,34 @@
+"""The shape of words that are of something else than a piece of the speaker's own: stock, paper, another's work, a story, a hope."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+CLAUSE, SENTENCE, ON, BACK, WORDS = "clause", "sentence", "on", "back", "words"
+
+
+@dataclass(frozen=True)
+class Aside:
+    """Words and how far what they say of something else reaches.
+
+    `words` is a regular expression over a clause in lower case; for CLAUSE, SENTENCE and ON it begins the clause (behind `leads`), for BACK and WORDS it
+    stands anywhere in it. CLAUSE: this clause; SENTENCE: to the end of its sentence or to `own_again`; ON: until a piece is named as his own;
+    BACK: the piece named before it in the sentence, with all that was said of it; WORDS: these words alone.
+    """
+
+    cues: frozenset[str]  # one of these words stands in every note that has it
+    words: str
+    reach: str
+    why: str = "other"  # why it states nothing: a stance
+
+
+@dataclass(frozen=True)
+class Elsewhere:
+    """`{who}` and `{name}` in the words of an aside are people and first names."""
+
+    asides: tuple[Aside, ...] = ()
+    leads: str = ""
+    who: str = ""  # people
+    own_again: str = "(?!)"
+    own_piece: str = "(?!)"  # the same, behind a story
+    harms: str = "(?!)"  # what another did to this piece is how it is

@@ -1,0 +1,160 @@
+"""English words that are of something else than a piece of the speaker's own."""
+
+from __future__ import annotations
+
+from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, WORDS, Aside, Elsewhere
+
+
+def _aside(cues: str, words: str, reach: str, why: str = "other") -> Aside:
+    return Aside(frozenset(cues.split()), words, reach, why)
+
+
+_MODS = r"(?:(?!i\b|we\b|it\b|my\b|our\b)[\w'-]+ ){0,2}?"
+_DET = r"(?:(?:the|a|an|that|those|these|this|their|his|her|your|some|all|one of the|other|another|both|two|three|four|couple of) )*"
+_TRADES = (
+    r"(?:flex|alarm|sprinkler|fire|pipe|steam|sheet metal|sheetmetal|drywall|steel|iron|roof|paint|insulation|electrical|controls?|glass|low voltage|cable|concrete|framing|plumbing|tile|carpet|ceiling|demo|gas|elevator|masonry)"
+)
+_PEOPLE = (
+    r"(?:guys?|crews?|gang|boys|fellas|outfit|people|folks|contractors?|team|subs?|plumbers?|electricians?|sparkies|sparky|roofers?|painters?|framers?|carpenters?|drywallers?|pipe ?fitters?|steam ?fitters?|sprinkler ?fitters?|fitters?|welders?|masons?|laborers?"
+    r"|tin knockers?|tinners?|iron ?workers?|insulators?|glaziers?|tilers?|janitors?|inspectors?|engineers?|architects?|owners?|tenants?|landlord|salesman|sales rep|foreman|super|apprentices?|helpers?|journeym[ae]n|night shift|day shift|first shift|second shift|neighbors?)"
+)
+_THINGS = (
+    r"(?:conduits?|pipes?|piping|gas (?:line|pipe|main)|water (?:line|pipe|main)|sprinkler (?:pipe|line|main|head|branch)s?|drain(?:s| lines?)?|cable trays?|spiral|flex(?: duct)?|sheet metal|sheetmetal|galvanized(?: \w+)?|galv|black iron|black pipe|copper|unistrut|condensate line|line ?sets?|sprinklers?|stairs?|railing"
+    r"|trucks?|van|crane|elevator|pallets?|skid|forklift|generator|compressor|gang ?box|job ?box|toolbox|trailer|lunch|traffic|weather|rain|parking|pictures?|photos?|snapshot|video|clip)"
+)
+_DID = (
+    r"(?:is|are|was|were|has|have|had|got|gets|get|ran|run|runs|hung|hangs|put|puts|left|leaves|came|comes|went|goes|sits?|sat|brought|brings|took|gave|did|does|made|makes|built|builds|cut|shot|tore|ripped|bent|drove|used|uses|closed|sealed|stapled|taped|rubbed|strapped|screwed|clamped|bolted|wrapped|hooked|mounted"
+    r"|wrote|walked|started|finished|moved|needs?|showed|shows|dropped|delivered|worked|works|trimmed|patched|painted|zip-tied|tied|poured|framed|plumbed|always|usually|just|already|still|will|'ll|all|supposedly)"
+)
+_STUFF = (
+    r"(?:(?:(?:one|two|three|four|half|quarter|[\d/½¼¾]+)(?: and a (?:half|quarter))?[ -]?(?:inch|in)?|inch and a (?:half|quarter)|foil|cloth|duct|pressure|heat|wide|narrow|cheap|outward|divergent|glass|new|good|fresh|long|short|turning|181 ?a-?[phm]) )*"
+    r"(?:tape|181 ?a-?[phm]|staples?|mastic|vanes?|vane rail|rail|board|duct ?board|fabric|mesh|elbows|straights|nineties|washers?|screws|hangers?|strap|rod|stuff|blades?|glue|cloth|sealant)"
+)
+_PACK = r"(?:box(?:es)?|rolls?|cases?|cartons?|buckets?|pails?|tubes?|bundles?|sheets?|pallets?|skids?|packs?|packages?|bags?|crates?|cans?|gallons?|sleeves|dozen|truckloads?|loads?)"
+_MANY = r"(?:(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|sixty|hundred|\d+|half|couple|few|some|several|more|another|whole|full|dozen|of|the|last|my|our|extra|good|many|no|about) )+"
+_WHEN = r"(?:first (?:thing|up) (?:tomorrow|in the morning|monday|after \w+)|tomorrow(?: morning| afternoon| night)?|tonight|come (?:mon|tues|wednes|thurs|fri|satur|sun)day|come (?:morning|next week)|next (?:week|monday|shift|month)|in the morning|the day after|later this week|after the holiday)"
+_PAPER = (
+    r"(?:sheets?|pages?|details?|plans?|drawings?|dwgs?|prints?|blueprints?|schedules?|revisions?|rfi|submittals?|tickets?|work orders?|cut ?sheets?|cut ?lists?|take-?offs?|layouts?|sketch(?:es)?|specs?|addendum|elevations?|section|note|keynote|markup|redlines?|legend|minutes|log ?book|catalog|brochure|manual|book|screen|model|office)"
+)
+_GIVES = r"(?:shows?|showed|has|had|lists?|listed|gives?|gave|calls|called|says?|said|reads?|wants?|wanted|puts?|draws?|drew|makes?|notes?|specifies|asks|goes with|depicts|carries|tells|marks?|bumps?|changes?|moves?|turns?)"
+_MINE = r"(?:mine|ours|my|our|me|us|i|we)"
+
+ENGLISH_ELSEWHERE = Elsewhere(
+    leads=r"(?:(?:and|but|so|well|ok|okay|hey|oh|now|then|listen|look|alright|all right|yeah|yes|no|because|since|man|great|boss|sure|fyi|btw|by the way|anyway|just so you know|you know|heads up|meanwhile|though|while|wonderful|nope|yep) )*",
+    who=_PEOPLE,
+    own_piece=r"(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:mine|ours|this one|today|here|not (?:here|this time|today|on this one)|now)\b",
+    own_again=r"(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we)|that's (?:what|how) (?:i|we))\b",
+    harms=(
+        r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked)(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut|slashed|bent|soaked|sat in|knocked|got it|got to it|got into it)\b"
+    ),
+    asides=(
+        # paper: what is drawn, listed or asked for
+        _aside(
+            "sheet sheets page pages detail details plan plans drawing drawings dwg print prints blueprint blueprints schedule revision rfi submittal ticket work cut cutsheet cutlist takeoff take layout layouts sketch sketches spec specs addendum elevation section note keynote markup redlines legend minutes log catalog brochure manual book screen model office",
+            rf"(?:(?:the|a|my|our|his|their|that|this|new|old|latest|shop|duct|mechanical|site|building|field|current|contract|updated|foreman's|engineer's|architect's|job|fab|release) )*{_PAPER}(?: (?:no\.? )?(?:[a-z]{{1,2}}-? ?\d+(?:[.-]\d+)?|\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[a-z]|(?:for|of|from|on|in) (?:the )?[\w-]+(?: \w+)?))? ?(?:, )?{_GIVES}\b",
+            SENTENCE,
+            "drawing",
+        ),
+        _aside("paper theory principle according per", r"(?:on paper|in theory|in principle|according to (?:the|my|his|our|their) \w+|(?:as )?per (?:the )?(?:drawings?|plans?|prints?|spec|schedule|sheet))\b(?!.*\b(?:i built|i made|like i built)\b)", SENTENCE, "drawing"),
+        _aside("rfi revision addendum bulletin asi", r"(?:the |that |an? )?(?:rfi|revision|addendum|bulletin|asi|change order)\b(?: \w+)? (?:came|is|says|moved|changed|dropped|bumped|turned)\b", SENTENCE, "drawing"),
+        _aside(
+            "list lists order to-do",
+            rf"(?:(?:the|my|our|his|this|that|here's|here is|new|today's|tomorrow's|monday's) )*(?:(?:cut|shop|punch|shopping|material|materials|wish|buy|job|task|build|pick|stock|parts|fab|work|order) (?:list|order|sheet)|order of work|take-?off|list|inventory|stock count|lineup)(?: (?:for|from|on|of) (?:the )?[\w']+(?: \w+)?)?(?: (?:is|has|says|reads|goes))?$",
+            ON,
+            "plan",
+        ),
+        _aside("build make cut order buy", r"(?:still )?(?:left )?to (?:build|make|cut|order|buy|fab|get|pick up)(?: (?:yet|today|tomorrow|next|this week|for [\w ]+))?$", ON, "plan"),
+        _aside("list", r"(?:next(?: up| one)?|first(?: up| one)?|then|up next|last)(?: thing)? on (?:the|my|our) (?:list|schedule|sheet|board)\b", SENTENCE, "plan"),
+        _aside("tomorrow tonight come next morning later holiday", rf"{_WHEN}(?:'s)?(?:,? (?:the |our |my )?(?:pieces?|work|list|batch|lot|plan|job))? (?:it's|is|are|we've got|we have|i've got|i have|we do|i do|comes?|brings?|will be|means|calls for)\b", SENTENCE, "plan"),
+        _aside("tomorrow's monday's tuesday's wednesday's thursday's friday's week's", r"(?:tomorrow's|monday's|tuesday's|wednesday's|thursday's|friday's|next week's) (?:[\w]+ ){1,2}(?:is|are|will be)\b", SENTENCE, "plan"),
+        _aside("want wanted asked need needed", r"(?:so )?(?:you (?:want(?:ed)?|need(?:ed)?|would like|'d like)|(?:you|they|he|she) (?:asked for|asked me for|(?:is|are) asking for))(?! to know)(?: (?:it|them|that|this|one|us to|me to))?\b(?!.*\b(?:that's|which is) what)", SENTENCE, "drawing"),
+        # stock, orders, prices
+        _aside(
+            "box boxes roll rolls case cases carton cartons bucket buckets pail pails tube tubes bundle bundles sheet sheets pallet pallets skid skids pack packs package packages bag bags crate crates can cans gallon gallons sleeves dozen truckload load loads",
+            rf"\b{_MANY}{_PACK} (?:of )?(?:(?:the|that|this|our|my) )?{_STUFF}(?:,? (?:and|or) (?:(?:the|that|this|our|my|some) )?{_STUFF})?(?! (?:on it|over it|around it|all around))",
+            WORDS,
+        ),
+        _aside(
+            "need order buy get grab fetch bring send pick ship deliver want reorder",
+            rf"(?:(?:we|i|they|you|somebody|someone|can you|could you|can somebody|please|gotta|got to|have to|also|still|go|the shop|the office|the truck) )*(?:need|order|buy|get|grab|fetch|bring|send|pick up|ship|deliver|want|reorder|short)(?:s|ed)?(?: (?:me|us|up|down|over|out|in|to order|to buy|to get|some more))* {_MANY}(?:{_PACK}|more|{_STUFF})\b",
+            SENTENCE,
+            "reminder",
+        ),
+        _aside("low short down", rf"(?:(?:we're|we are|i'm|we|i|they're|running|getting|are|is|am|all|about|almost|nearly) )+(?:low on|short of|short on|down to) (?:(?:the|our|my|that|any|more|{_MANY.strip()}) ?)*(?:{_PACK} of )?{_STUFF}\b(?!.*\bso\b)", CLAUSE, "plan"),
+        _aside(
+            "sent sends came shorted delivered brought promised ordered shipped due expected backordered arrived received bought returned",
+            rf"(?:the |our |my )?(?:supply house|supplier|vendor|warehouse|shop|store|office|truck|driver|van|delivery|distributor|yard)(?: \w+)? (?:sent|sends|shorted|delivered|brought|promised|shipped|dropped off|gave|owes|is out of|is bringing|has|had|came)\b",
+            SENTENCE,
+        ),
+        _aside(
+            "promised ordered due expected backordered shipped delivered arrived order",
+            rf"(?:{_MANY}|the |our |my |those )*(?:[\w-]+ ){{0,2}}?(?:{_STUFF}|tees|caps|collars|transitions|offsets|dampers|fittings|pieces|grilles|registers|diffusers)(?: (?:for|on) (?:run )?[\w-]+(?: \w+)?)? (?:were|was|are|is|have been|got|should've been) (?:promised|ordered|due|expected|backordered|shipped|delivered|on order|supposed to (?:come|be here|get here|arrive))\b",
+            CLAUSE,
+        ),
+        _aside("stock count inventory carton box boxes crate shelf gangbox trailer warehouse", rf"{_MANY}(?:[\w-]+ )?{_STUFF}(?:,? and .*)?(?: (?:all|still|sitting|left|here|are|is|that|in stock|on hand|on the shelf))*(?: (?:in|on) (?:the|our|a|my) (?:carton|box|boxes|crate|shelf|gang ?box|trailer|truck|van|warehouse|shop|stock))?$", SENTENCE),
+        _aside("bucks dollars cents price prices cost costs roll box apiece thousand hundred", rf"(?:(?:the|our|this|that|good|a) )*{_STUFF}(?:'s| is| are| has| have| went| costs?| runs?| comes?| now)*\b.*\b(?:bucks|dollars?|cents|price|prices|a roll|a box|a case|a sheet|apiece|to a box|to the box|per box|per roll|thousand)\b", SENTENCE),
+        _aside("cost costs price prices pay paid charge charges", r"(?:the )?(?:price|cost) of\b|(?:they|the \w+ \w+|supply house) (?:charges?|charged|want|wants) .*\b(?:roll|box|case|sheet)\b", SENTENCE),
+        # what was not used
+        _aside(
+            "trash dumpster garbage bin back truck box carton shelf van drawer scrap floor shop home gangbox",
+            rf"(?:(?:the|that|those|his|their|my|our|this|all|old|wrong|other) )*(?:(?!staples\b|tape\b|its\b|all\b|mastic\b)(?:[\w/½¼-]+ ){{1,3}}(?:tape|staples|stuff|ones|board|mastic|181 ?a-?[phm])|(?:[\w/½¼-]+ ){{0,3}}(?:rolls?|box|boxes|case|stuff|carton|bucket)) (?:i had |they sent |he gave me )?(?:just |all |is |are |was |were |still |got |has |have )*(?:went|goes|go|stayed|stays|tossed|thrown|chucked|dumped|sent|sitting|sits|is|are|landed|ended up|put|lives|belongs|in|back)(?: (?:right|straight|all|back|out|out to|into|still|away|behind))* (?:in|into|on|to|at|back)(?: (?:the|my|a|our|its|his))? (?:trash|dumpster|garbage|bin|truck|box|carton|shelf|van|drawer|scrap|scrap pile|floor|shop|supply house|gang ?box|boss|foreman|store)\b",
+            CLAUSE,
+        ),
+        _aside(
+            "sent gave tossed threw chucked dumped returned handed refused trashed scrapped ditched rejected put binned pitched",
+            rf"(?:(?:i|we|then|just|had to|so|had|have) )*(?:sent|gave|tossed|threw|chucked|dumped|returned|handed|refused|trashed|scrapped|ditched|rejected|binned|pitched|turned down|wouldn't take|wouldn't use)(?: (?:him|her|them|it|back|out|away|over|down|aside|in the trash|all|right))* (?:(?:the|that|those|his|their|her|its|a|an|some|any|all|of|my|our|old|wrong|bad|other|loaner|{_MANY.strip()}) ?)*(?:[\w/½¼-]+ ){{0,3}}?(?:tape|staples|stuff|ones|roll|rolls|box|boxes|board|mastic|181 ?a-?[phm])(?: (?:back|out|away|in the (?:trash|dumpster|bin)|they (?:sent|gave) \w+))*$",
+            CLAUSE,
+        ),
+        # another's piece
+        _aside(
+            "his hers theirs",
+            r"(?:(?:that's|that one's|this one's|it's|which is|is) )?(?:his|hers|theirs)(?: (?:is|was|are|were|has|had|got|have|didn't|wasn't|isn't|came|went|leaves?|ran|runs|looks))\b",
+            SENTENCE,
+        ),
+        _aside("everybody everyone everybody's everyone's somebody's someone's everyone", r"(?:everybody|everyone|somebody|someone|anybody)(?:'s)? else(?:'s)?\b", SENTENCE),
+        _aside("other", r"(?:that|the) other (?:unit|side of the building|building|floor|crew|shift|outfit)(?:'s)?\b(?!.*\b(?:i|we) (?:built|made|did|closed|taped|stapled))", SENTENCE),
+        _aside(
+            "piece pieces work baby job sheet ticket doing handiwork belongs belong mine ours built made taped did theirs his hers not nothing somebody someone shop night day shift crew",
+            r"(?:\b(?:is|was|'s|are|were|that's|it's|that one's|those are|all) (?:{name}|{who}|night shift|day shift|the (?:other|night|day|next) (?:crew|shift|guy|guys|outfit)|the shop|somebody else|someone else)(?:'s|s'|')(?: (?:piece|pieces|work|baby|job|doing|handiwork|one|ones|problem|fitting))?(?= ?$|\b(?! (?:thing|idea|fault|tape|gun)))"
+            r"|\bbelongs? to (?!me\b|us\b|this|the (?:same|run))\w+"
+            r"|\b(?:goes|put it|put that|write it|log it|mark it|count it) (?:on|to|under) (?:{name}(?:'s)?|his|her|their|the other (?:crew|shift)'s|night shift's)(?: (?:sheet|ticket|list|log|name|note|tally|count))?\b"
+            r"|\b(?:was|were|got|is|been) (?:built|made|done|put up|put together|fabbed|assembled)(?: \w+)? by (?!me\b|us\b|hand\b|myself|noon|lunch|then|now|the (?:time|book|end)|\d)(?:the |some |an? )?(?:{name}|{who}|(?:other|night|day) (?:crew|shift|guys?)|somebody|someone|shop|others?)\b"
+            r"|^(?:and |but |so )*(?:that's |it's |which is |that one's |those are |they're |all )?(?:not (?:mine|ours|by (?:me|us)|my (?:work|piece|doing|job|circus|baby|problem)|our (?:work|job|doing|pieces?|problem))|(?:nothing|none) (?:of (?:ours|mine|our \w+)|to do with (?:me|us|our))|somebody else's(?: \w+)?|someone else's(?: \w+)?|theirs|the other (?:crew|outfit|shift|guys?)'s?(?: \w+)?)$"
+            r"|^(?:and |but |so |though )*(?:(?:the|some|that|another|an?) )?(?:{name}|{who}|(?:other|night|day|next) (?:crew|shift|guys?|outfit)|sheet metal shop|shop|somebody else|someone else|he|she|they|others?) (?:did|made|built|put up|put together|fabbed)(?: up)? (?:that one|that|those|it|them|this one|these|all of (?:it|them|that))(?: all| up| ones?| one)?(?: (?:yesterday|this morning|last week|last night))?$"
+            r"|\b(?:i|we) (?:had|have|'ve got|got)(?: got)? nothing to do with (?:it|that|this|those|them|that one)\b|\b(?:i|we) (?:didn't|did not|never) (?:build|make|touch|do|work on) (?:it|that one|this one|any of (?:it|them|those)|those|either)\b|\bnot by (?:me|us)\b)",
+            BACK,
+        ),
+        # other trades, other duct, other things
+        _aside(
+            "guy guys crew crews gang boys fellas outfit people folks contractor contractors team sub subs plumber plumbers electrician electricians sparkies sparky roofer roofers painter painters framer framers carpenter carpenters drywaller drywallers fitter fitters pipefitters steamfitters welder welders mason masons laborers knocker knockers tinners ironworkers insulators glaziers tilers janitor inspector inspectors engineer engineers architect owner owners tenant tenants landlord salesman neighbor neighbors",
+            rf"(?:{_DET}(?:{_TRADES} )?(?:{_PEOPLE})(?: (?:upstairs|downstairs|next door|over there|on \w+|on the \w+|ahead of us|behind us|from \w+))?|(?:our|my) (?:{_TRADES} )?(?:plumbers?|electricians?|roofers?|painters?|framers?)) (?:\w+ly )?(?:{_DID}|never|didn't|don't|doesn't|haven't|hasn't|won't)\b",
+            SENTENCE,
+        ),
+        _aside("watching watched helping helped watch", r".*\b(?:watching|watched|watch|helping|helped) (?:(?:the|those|some|a|my|our) )?(?:{who}|{name})\b", SENTENCE),
+        _aside(
+            "conduit conduits pipe pipes piping gas water sprinkler sprinklers drain drains cable spiral flex metal sheetmetal galvanized galv iron copper unistrut condensate line linesets stairs railing truck trucks van crane elevator pallet pallets skid forklift generator compressor gangbox gang jobbox job toolbox trailer lunch traffic weather rain parking picture pictures photo photos snapshot video clip",
+            rf"{_DET}(?:{_MODS}){_THINGS}(?:(?: \w+){{0,1}}? (?:trunk|riser|main|hangers?|straps?|joints?|sleeves?|elbows?|tees?|collars?|seams?|run|line|boxes|crew|brackets?|clamps?|supports?))?(?: (?:on|over|under|above|below|in|by|from|beside|next to) (?:the |run )?[\w-]+(?: \w+)?)? {_DID}\b",
+            SENTENCE,
+        ),
+        _aside("duct ductwork trunk riser main duct's", r"(?:(?:the|all|that|this|their|existing|old) )*(?:[\d/]+ by [\d/]+ |\w+ by \w+ )?(?:duct|ductwork|trunk|riser|main|plenum|run)(?: (?:on|in|over|under|above|below|by|from) (?:the |run )?[\w-]+(?: \w+)?)? (?:is|was|are|were) (?:all )?(?:sheet metal|sheetmetal|spiral|galvanized|galv|flex|metal|tin|steel|stainless|aluminum|black iron|pvc)\b", SENTENCE),
+        _aside("galvanized spiral galv iron stainless pvc aluminum", r"(?:(?:the|all|that|this|their|existing|old) )*(?:[\d/]+ by [\d/]+ |\w+ by \w+ )?(?:galvanized|galv|spiral|black iron|stainless|pvc|aluminum|sheet metal|metal|tin) (?:trunk|riser|main|duct|plenum|run|elbow|tee|straight|piece)s?\b", SENTENCE),
+        _aside("plumber's plumbers' electrician's electricians' sprinkler fitters' fitter's plumber electrician crew's neighbor unit's", rf"{_DET}(?:{_TRADES} )?(?:{_PEOPLE}|neighbor unit|other unit)(?:'s|s'|') (?!gonna|going|been|coming|not\b|here|there|an?\b|the\b|got|done)", SENTENCE),
+        _aside("gas iron copper steel conduit pipe", rf"{_MANY}(?:foot|feet|ft|lengths?|sticks?|joints?) of (?:gas |water |black |copper |steel |iron |drain |sprinkler )*(?:pipe|conduit|iron|copper|steel|tubing|main|rail)\b", SENTENCE),
+        # stories
+        _aside(
+            "ago back job jobs remember time once used yesterday's years when seen saw story",
+            r"(?:(?:\w+ )?(?:years|months|weeks|jobs) (?:ago|back)|years back|ages ago|back in (?!stock|place|the (?:box|groove)|line)(?:the )?[\w']+|back when|(?:on|at) (?:my|our|the) (?:last|old|previous|other|first) (?:job|site|place|shop|company|project)|(?:my|our|the) (?:last|old|previous|other) (?:job|site|boss|outfit|company)|when (?:i|we) (?:was|were|started)\b|i remember (?:a|the|one|when|this one)|(?:one|this one|there was a|there was this|there was one) time(?: (?:i|we|a|at|on|in)\b)|once upon|i (?:once|used to)\b|we (?:once|used to)\b|i've seen\b|i (?:saw|seen) (?:a|one|some|this)\b|in (?:my|all my) \w+ years|last job\b|(?:we|i) had (?:a|one|this) (?:job|guy|fella|foreman|case)\b)",
+            ON,
+        ),
+        # hopes, dreams, threats, jests
+        _aside("dreamt dreamed dream dreaming nightmare nightmares imagine imagined imagining picture pretend fantasy wish wished", r"(?:(?:i|last night i|last night|all night|had|i had) )*(?:dreamt|dreamed|dream|dreaming|a dream|a nightmare|nightmares?|imagine|imagined|imagining|pretend|wish|wished)\b", SENTENCE, "condition"),
+        _aside("had were should", r"(?:had (?:the|my|our|that|those|a|some|any|they|he|she|it|we|i) (?!to\b)(?:[\w'-]+ )+?(?:come|been|shown|arrived|worked|held|gotten|got|had|sent|brought|made|given|known|gone)\b|were (?:the|my|our|that|those|there|it|they|he|she|we|i) [\w' -]+|should (?:the|my|our|that|those|a|any|they|he|she|anybody|somebody) [\w'-]+ [\w' -]+)", SENTENCE, "condition"),
+        _aside("world body anybody anyone whoever nobody leave leaves", r"(?:in a perfect world|in an ideal world|over my dead body|not on my watch|not in this life|(?:anybody|anyone|whoever|any man|any guy|the next (?:guy|man|one)) (?:who |that )?(?:staples|tapes|rubs|leaves|skips|forgets|builds|hangs|cuts|closes|puts)\b|leave (?:one more|another)\b|one more (?:untaped|unrubbed|loose|bare)\b)", SENTENCE, "condition"),
+        _aside("there's isn't ain't", r"(?:there(?:'s| is| isn't| ain't| was) (?:no|not even an?|even an?|no such thing as an?|not an?) (?:(?:such|even|a) )*(?:straight|elbow|tee|cap|collar|transition|offset|branch|plenum|piece|fitting)\b)", SENTENCE),
+        # teaching, orders to others
+        _aside("told tell showed taught teach teaching show explained showing telling asked lesson preach preached", r"(?:(?:i|we|so|then|just|always|keep|kept|been|had to|gotta|and) )*(?:told|tell|showed|show|taught|teach|teaching|explained to|showing|telling|preach to|preached to|reminded|warned|drill into)(?: it into)? (?!you\b)(?:him|her|them|the (?:kid|kids|new guy|apprentice|helper|boy|boys|crew|guys|young \w+)|my (?:helper|apprentice|partner|kid|son|brother|guy|guys|boys|crew)|{name}|every \w+|all \w+)\b(?! (?:it|it's|that it|this|number|straight|elbow|tee|cap|collar|transition|offset|branch|(?:\w+ )*(?:doesn't|don't|isn't|wasn't|can't|won't))\b)(?!.*\b(?:doesn't|don't|can't)\b)", SENTENCE),
+        _aside("lesson rule advice tip remember", r"(?:(?:the|my|today's|first|here's|a|one|golden|number one) )*(?:lesson|rule|advice|tip)(?: (?:of the day|for today|number one|one|of thumb|for (?:the|my) \w+))?$", SENTENCE),
+        _aside("keep mind wear watch put clinch staple tape rub wipe use cut lay run start hold always never", r"(?:always |never |please |just )?(?:keep|mind|wear|watch|check) (?:your|those|them|the|an eye on|it|all your)\b", SENTENCE, "reminder"),
+        _aside("kid kids apprentice helper asked wanted wondered asks wants boy", r"(?:the|my|our|that) (?:new )?(?:kid|kids|apprentice|helper|new guy|boy|young \w+|rookie|trainee|green ?horn)(?: (?:just|always|keeps?|kept))? (?:asked|asks|asking|wanted to know|wants to know|wondered|wonders)\b", ON),
+    ),
+)

@@ -1,0 +1,119 @@
+"""What is of something else than a piece of the speaker's own: stock, paper, another's piece, another trade, a story, a lesson, a hope.
+
+A fact needs a sign that this speaker made this piece; where the words around it are of something else they state nothing, until he
+comes back to his own.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.elsewhere import BACK, CLAUSE, ON, WORDS
+from logbook.languages.language import Language
+from logbook.reading.grammar import Row
+from logbook.reading.stance import DRAWING, Clause, built_so
+
+_WORD = re.compile(r"[\w'-]+")
+_NAMES = ("NUM", "MARKED", "LETTER")
+
+
+@dataclass(frozen=True, slots=True)
+class _Aside:
+    cues: frozenset[str]
+    words: re.Pattern[str]
+    reach: str
+    why: str
+
+
+@cache
+def _asides(code: str) -> tuple[_Aside, ...]:
+    language = LANGUAGES[code]
+    names = "|".join(sorted(language.names)) or "(?!)"
+    fill = lambda words: words.replace("{name}", f"(?:{names})").replace("{who}", language.elsewhere.who or "(?!)")  # noqa: E731
+    return tuple(_Aside(one.cues, re.compile(fill(one.words)), one.reach, one.why) for one in language.elsewhere.asides)
+
+
+@cache
+def _one(code: str, member: str) -> re.Pattern[str]:
+    return re.compile(getattr(LANGUAGES[code].elsewhere, member) or "(?!)")
+
+
+def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int, str]:
+    """Item -> why it states nothing of a piece of his own."""
+    found: dict[int, str] = {}
+    if not language.elsewhere.asides:
+        return found
+    text = row.text.lower().replace("’", "'")
+    said = frozenset(_WORD.findall(text))
+    looked = [one for one in _asides(language.code) if not said.isdisjoint(one.cues)]
+    if not looked:
+        return found
+    begins = [one for one in looked if one.reach not in (BACK, WORDS)]
+    carried: tuple[str, int, str] | None = None  # (reach, sentence, why)
+    for place, clause in enumerate(cut):
+        words = text[row.items[clause.first].start : row.items[clause.last - 1].end]
+        bare = words[_one(language.code, "leads").match(words).end() :]
+        if carried is not None and _ends(row, clause, carried, bare, place, language):
+            carried = None
+        told = next((one for one in begins if one.words.match(bare)), None) if carried is None or carried[0] != ON else None
+        if told is not None and (_harms(row, clause, words, language) or told.why == DRAWING and built_so(row, clause, language)):
+            told = None
+        if told is not None:
+            carried = (told.reach, clause.sentence, told.why)
+        if carried is not None:
+            found.update(dict.fromkeys(range(clause.first, clause.last), carried[2]))
+            if carried[0] == CLAUSE:
+                carried = None
+        for one in looked:
+            if one.reach in (BACK, WORDS):
+                _apart(row, cut, place, words, one, found)
+    return found
+
+
+def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: Language) -> bool:
+    """Whether he is back at a piece of his own, or the sentence is over."""
+    reach, sentence, _ = carried
+    named = any(row.items[at].concept.startswith("K_") and at + 1 < clause.last and row.items[at + 1].concept in _NAMES for at in range(clause.first, clause.last))
+    if clause.sentence == sentence:
+        return row.items[clause.first].concept == "BUT" and reach != ON or _one(language.code, "own_again").match(bare) is not None and reach != ON or named and _does(row, clause)
+    return reach != ON or _one(language.code, "own_piece").match(bare) is not None or named
+
+
+def _does(row: Row, clause: Clause) -> bool:
+    """ "…, straight nine is taped with the wide one": a piece by its number, and what it is or has."""
+    at = next(at for at in range(clause.first, clause.last) if row.items[at].concept.startswith("K_"))
+    return at - clause.first <= 2 and any(row.items[k].concept in ("BE", "HAVE", "STAPLED", "TAPED") for k in range(at + 2, min(at + 4, clause.last)))
+
+
+def _harms(row: Row, clause: Clause, words: str, language: Language) -> bool:
+    """ "The forklift punctured straight nine": what another did to this piece is how it is."""
+    own = any(row.items[at].concept in ("IT", "FITTING", "FACING", "BOARD", "SIDE", "PANEL") or row.items[at].concept.startswith("K_") for at in range(clause.first, clause.last))
+    return own and _one(language.code, "harms").search(words) is not None
+
+
+def _apart(row: Row, cut, place: int, words: str, one: _Aside, found: dict[int, str]) -> None:
+    clause = cut[place]
+    for match in one.words.finditer(words):
+        begin = row.items[clause.first].start
+        if one.reach == WORDS:
+            found.update({at: one.why for at in range(clause.first, clause.last) if row.items[at].start < begin + match.end() and row.items[at].end > begin + match.start()})
+        else:
+            found.update(dict.fromkeys(range(_piece_before(row, cut, place, begin + match.start()), clause.last), one.why))
+
+
+def _piece_before(row: Row, cut, place: int, until: int) -> int:
+    """Where the piece that these words are of was named: in their sentence, or else in the one before."""
+    clause = cut[place]
+    first = next(one.first for one in cut if one.sentence == clause.sentence)
+    before = next((one.first for one in cut if one.sentence == clause.sentence - 1), first)
+    for start in (first, before) if clause.first == first else (first,):
+        kinds = [at for at in range(start, clause.last) if row.items[at].start < until and row.items[at].concept.startswith("K_")]
+        named = [at for at in kinds if at + 1 < len(row.items) and row.items[at + 1].concept in _NAMES]
+        if len(named) > 1:
+            return named[-1]
+        if named or kinds:
+            return start
+    return first
