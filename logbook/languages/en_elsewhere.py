@@ -59,7 +59,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("rfi revision addendum bulletin asi", r"(?:the |that |an? )?(?:rfi|revision|addendum|bulletin|asi|change order)\b(?: \w+)? (?:came|is|says|moved|changed|dropped|bumped|turned)\b", SENTENCE, "drawing"),
         _aside(
             "list lists order to-do",
-            rf"(?:(?:the|my|our|his|this|that|here's|here is|new|today's|tomorrow's|monday's) )*(?:(?:cut|shop|punch|shopping|material|materials|wish|buy|job|task|build|pick|stock|parts|fab|work|order) (?:list|order|sheet)|order of work|take-?off|list|inventory|stock count|lineup)(?: (?:for|from|on|of) (?:the )?[\w']+(?: \w+)?)?(?: (?:is|has|says|reads|goes))?$",
+            r"(?:(?:the|my|our|his|this|that|here's|here is|new|today's|tomorrow's|monday's) )*(?:(?:cut|shop|punch|shopping|material|materials|wish|buy|job|task|build|pick|stock|parts|fab|work|order) (?:list|order|sheet)|order of work|take-?off|list|inventory|stock count|lineup)(?: (?:for|from|on|of) (?:the )?[\w']+(?: \w+)?)?(?: (?:is|has|says|reads|goes))?$",
             ON,
             "plan",
         ),
@@ -83,7 +83,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("low short down", rf"(?:(?:we're|we are|i'm|we|i|they're|running|getting|are|is|am|all|about|almost|nearly) )+(?:low on|short of|short on|down to) (?:(?:the|our|my|that|any|more|{_MANY.strip()}) ?)*(?:{_PACK} of )?{_STUFF}\b(?!.*\bso\b)", CLAUSE, "plan"),
         _aside(
             "sent sends came shorted delivered brought promised ordered shipped due expected backordered arrived received bought returned",
-            rf"(?:the |our |my )?(?:supply house|supplier|vendor|warehouse|shop|store|office|truck|driver|van|delivery|distributor|yard)(?: \w+)? (?:sent|sends|shorted|delivered|brought|promised|shipped|dropped off|gave|owes|is out of|is bringing|has|had|came)\b",
+            r"(?:the |our |my )?(?:supply house|supplier|vendor|warehouse|shop|store|office|truck|driver|van|delivery|distributor|yard)(?: \w+)? (?:sent|sends|shorted|delivered|brought|promised|shipped|dropped off|gave|owes|is out of|is bringing|has|had|came)\b",
             SENTENCE,
         ),
         _aside(
@@ -97,7 +97,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         # what was not used
         _aside(
             "trash dumpster garbage bin back truck box carton shelf van drawer scrap floor shop home gangbox",
-            rf"(?:(?:the|that|those|his|their|my|our|this|all|old|wrong|other) )*(?:(?!staples\b|tape\b|its\b|all\b|mastic\b)(?:[\w/½¼-]+ ){{1,3}}(?:tape|staples|stuff|ones|board|mastic|181 ?a-?[phm])|(?:[\w/½¼-]+ ){{0,3}}(?:rolls?|box|boxes|case|stuff|carton|bucket)) (?:i had |they sent |he gave me )?(?:just |all |is |are |was |were |still |got |has |have )*(?:went|goes|go|stayed|stays|tossed|thrown|chucked|dumped|sent|sitting|sits|is|are|landed|ended up|put|lives|belongs|in|back)(?: (?:right|straight|all|back|out|out to|into|still|away|behind))* (?:in|into|on|to|at|back)(?: (?:the|my|a|our|its|his))? (?:trash|dumpster|garbage|bin|truck|box|carton|shelf|van|drawer|scrap|scrap pile|floor|shop|supply house|gang ?box|boss|foreman|store)\b",
+            r"(?:(?:the|that|those|his|their|my|our|this|all|old|wrong|other) )*(?:(?!staples\b|tape\b|its\b|all\b|mastic\b)(?:[\w/½¼-]+ ){1,3}(?:tape|staples|stuff|ones|board|mastic|181 ?a-?[phm])|(?:[\w/½¼-]+ ){0,3}(?:rolls?|box|boxes|case|stuff|carton|bucket)) (?:i had |they sent |he gave me )?(?:just |all |is |are |was |were |still |got |has |have )*(?:went|goes|go|stayed|stays|tossed|thrown|chucked|dumped|sent|sitting|sits|is|are|landed|ended up|put|lives|belongs|in|back)(?: (?:right|straight|all|back|out|out to|into|still|away|behind))* (?:in|into|on|to|at|back)(?: (?:the|my|a|our|its|his))? (?:trash|dumpster|garbage|bin|truck|box|carton|shelf|van|drawer|scrap|scrap pile|floor|shop|supply house|gang ?box|boss|foreman|store)\b",
             CLAUSE,
         ),
         _aside(
