@@ -8,6 +8,7 @@ from logbook.languages.es_afar import SPANISH_AFAR
 from logbook.languages.es_misheard import MISHEARD
 from logbook.languages.es_whole_turns import SPANISH_WHOLE_TURNS
 from logbook.languages.es_ticks import SPANISH_TOLD
+from logbook.languages.es_states import SPANISH_STATES
 from logbook.languages.es_turns import SPANISH_TURNS
 from logbook.languages.language import Language, Numbers
 
@@ -29,7 +30,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("TO", "a|hasta|para|baja a|reduce a|termina en|sale a|pasa a|bajando a|reduciendo a|reducida a|abre a|que baja a|va a dar a|to|hacia|que reduce a|y termina en|se reduce a|crece a|aumenta a|sube a|cambia a"),
     ("FROM", "desde|del|a partir de"),
     ("BY", "por|x|×|by"),
-    ("ON", "en|sobre|al"),
+    ("ON", "en|sobre|al|en apenas|en sólo|en solo|en nomás|en nada más|en tan sólo|en tan solo|en escasos|en escasas|en puros|en puras"),
     ("OF", "de"),
     ("IN", "adentro|hacia adentro|para adentro|pa dentro|dentro|pa' dentro|in"),
     ("OUT", "afuera|hacia afuera|para afuera|pa fuera|pa' fuera|out"),
@@ -79,10 +80,10 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("HEDGE", "como|como de|más o menos|aproximadamente|casi|alrededor de|cerca de|unas|unos|como a|como unas|como unos|por ahí de|aprox|about|un poco más de|poco más de|poquito más de|cosa de"),
     ("THINK", "creo|creo que|me parece|me parece que|quizá|quizás|tal vez|a lo mejor|yo creo|yo creo que|supongo|supongo que|parece|parece que|pienso que|según yo|si mal no recuerdo|ha de ser|debe medir|probablemente|casi seguro|estoy casi seguro que|yo digo que|si no me equivoco|ha de estar|han de estar|deben de estar|debe de estar|si mal no me acuerdo|hasta donde sé|hasta donde me acuerdo|yo diría que|diría que|se me hace que|se me figura que"),
     # lo que se hizo antes de un acto no dice nada del acto
-    ("FILLER", "antes de encintar|antes de la cinta|antes de poner la cinta|antes de poner cinta|antes de poner el teip|antes del teip|antes de engrapar|listo para la cinta|lista para la cinta|acabé|acabamos|ya acabé|fíjate|mire"),
+    ("FILLER", "cortos|cortas|largos|largas|chicos|chicas|antes de encintar|antes de la cinta|antes de poner la cinta|antes de poner cinta|antes de poner el teip|antes del teip|antes de engrapar|listo para la cinta|lista para la cinta|acabé|acabamos|ya acabé|fíjate|mire"),
     ("FILLER", "no tiene pendiente nada|ya no tiene pendiente nada|no tiene nada pendiente|ya no tiene nada pendiente|no tiene pendientes|ya no tiene pendientes|nada pendiente|sin pendientes|no queda nada pendiente|ya no queda nada pendiente|no quedó nada pendiente|no dejé nada pendiente|ningún pendiente|no hay pendientes|no hay nada pendiente|ya no hay pendientes|sin nada pendiente|bueno|pues|este eh|eh|ok|okay|sí|así|bien|ya|aquí|ahí|entonces|también|muy|todo bien|listo|lista|terminado|terminada|hice|hicimos|acabo de|acabamos|terminé|terminamos|ahora|hoy|quedando|acá|mira|mire|oye|que|ahorita|otra vez|con mi|muy bien|hecho|hecha|armé|armamos|armado|armada|completo|completa|completamente|perfectamente|ya la|ya lo|para"),
     ("FITTING", "pieza|fitting|piezas|fittings|parte|la pieza"),
-    ("NUMBER", "número|numero|núm|no.|#|marca|marcada|marcado|etiqueta|la número|el número|numerada|number"),
+    ("NUMBER", "mark|número|numero|núm|no.|#|marca|marcada|marcado|etiqueta|la número|el número|numerada|number"),
     ("NOT_MARK", "número de teléfono|teléfono|cuarto número|número de parte"),
     ("RUN", "run|corrida|línea|ramal número|tirada|linea|ron|ran|el ron|la corrida|el run|la línea|ronda"),
     ("DASH", "guion|guión|raya"),
@@ -106,7 +107,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DEGREE", "grado|grados|°"),
     ("ROUND", "redondo|redonda|diámetro|de diámetro"),
     ("SIDE_WORD", "lado|lados|cara|costado|costados|caras|parte de"),
-    ("LEVEL", "plano|plana|parejo|pareja|nivelado|nivelada|recta por|queda plano|queda plana|sigue recto|sigue recta|se queda plano|se queda recto|queda recto|queda recta|derecho por|derecha por|derecho de|plana de|plano de|flat|no se mueve|sin pendiente|queda igual|a nivel|se mantiene plano|se mantiene recto|parejo por|se queda parejo|liso|recto por|sigue derecho|queda derecho|queda parejo|queda parejo|se queda plana|se queda derecho|no baja|queda nivelado|va recta|va recto|va derecho|va derecha|va parejo|va pareja|va plano|va plana|va a nivel|queda pareja|quedó recto|quedó recta|quedó parejo|quedó pareja|quedó plano|quedó plana|quedó derecho|parejito|parejita|se queda igual|sin mover|no la moví|no lo moví|sigue igual|sigue parejo|sigue pareja|no se movió|sin caída"),
+    ("LEVEL", "plano|plana|parejo|pareja|nivelado|nivelada|recta por|queda plano|queda plana|sigue recto|sigue recta|se queda plano|se queda recto|queda recto|queda recta|derecho por|derecha por|derecho de|plana de|plano de|flat|no se mueve|sin pendiente|queda igual|a nivel|se mantiene plano|se mantiene recto|parejo por|se queda parejo|liso|recto por|sigue derecho|queda derecho|queda parejo|queda parejo|se queda plana|se queda derecho|no baja|queda nivelado|va recta|va recto|va derecho|va derecha|va parejo|va pareja|va plano|va plana|va a nivel|queda pareja|quedó recto|quedó recta|quedó parejo|quedó pareja|quedó plano|quedó plana|quedó derecho|parejito|parejita|se queda igual|va derechito|va derechita|queda derechito|queda derechita|derechita|derechito|rectita|planito|planita|va planito|va planita|a plomo|va a plomo|sin mover|no la moví|no lo moví|sigue igual|sigue parejo|sigue pareja|no se movió|sin caída"),
     ("FLAT", "plano|plana"),
     ("MOVE", "mueve|jala|va|se va|inclina|corta|se inclina|tiene una pendiente de|viene"),
     ("MOVE_DOWN", "baja|bajan|bajó|cae|se baja|bajada de|bajando|desciende|la bajé|lo bajé|bajé|bajamos|le bajé|le bajamos"),
@@ -146,7 +147,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("CROWN", "corona|calibre"),
     ("EVERY", "cada|a cada|separadas|espaciadas|separación de|con separación de|a una separación de|espaciado de|every|separadas a|espaciadas a|separados|espaciados|puestas cada|una cada|uno cada|van cada|c/|a cada|de a cada|cada una de"),
     ("APART", "entre centros|de una grapa a la otra|de una grapa a otra|de una a la otra|entre una grapa y la otra|entre una grapa y otra|distancia entre grapas|separación entre grapas|espacio entre grapas|uno de otro|una de otra|uno del otro|una de la otra|uno de el otro|entre sí|entre uno y otro|entre una y la otra|de distancia|de distancia entre sí|de grapa a grapa|de colgador a colgador|de soporte a soporte|de colgante a colgante|de tornillo a tornillo|de una a otra|de uno a otro|de separación|de centro a centro|entre grapas|apart|al centro|entre una y otra|de espacio|a centros|on center|entre grapa y grapa|centro a centro"),
-    ("TABS", "pestañas|pestañas de cinta|tiras de cinta|tiras cruzadas|cross tabs|tabs|cross-tabs|tiritas|cintas cruzadas|tiras|pestañas cruzadas|crosstabs|tabs de cinta|lengüetas"),
+    ("TABS", "pestañas|pestañas de cinta|lengüetas de cinta|lengüetas de tape|lengüetas de teip|orejas de cinta|orejitas de cinta|tiras de cinta|tiras cruzadas|cross tabs|tabs|cross-tabs|tiritas|cintas cruzadas|tiras|pestañas cruzadas|crosstabs|tabs de cinta|lengüetas"),
     ("NOT_LOGGED", "no me apuntes|no me anotes|no me registres|no me cuentes|no me apunten|no me anoten|no me la apuntes|no me lo apuntes|no me pongas|no apunten|no la apuntes|no lo apuntes|no la anotes|no lo anotes|no registres|no registren|no anotes|no anoten|no cuentes|no cuenten|no apuntes|sin contar"),
     ("PARTLY", "a medias|a la mitad|por la mitad|a medio camino|parcialmente|en partes|por partes|a medio hacer"),
     ("UNDONE", "se está despegando|se despega|está despegada|está despegado|se despegó|quedó parada|está parada|está levantada|se levantó|se está levantando|quedó suelta|está suelta|la arranqué|lo arranqué|la arrancamos|lo arrancamos|se despegó la cinta|la quité|lo quité|la quitamos|lo quitamos|las quité|las quitamos|los quité|se la quité|se la quitamos|le quité la cinta|le quitamos la cinta|le arranqué la cinta|se cayó|se cayeron|no pegó|no pega|se soltó|se soltaron|se zafó|se zafaron|la tuve que quitar|lo tuve que quitar|tuve que quitarla|tuve que quitarlo|tuvimos que quitarla|tuvimos que quitarlo|hubo que quitarla|le quité las grapas|le quitamos las grapas|le quité las aletas|le quitamos las aletas|las saqué|las sacamos|le arranqué el teip|le quité el teip|le quité el tape|le quitamos el teip|se le despegó|se le está despegando|se le cayó|se le está cayendo|se está cayendo|se le soltó|se le levantó|se le está levantando|se le zafó|se me despegó|se me cayó|se me levantó|se me soltó|se está levantando|se anda despegando|quedó despegada|está floja|quedó floja|se la quitaron|se lo quitaron|la quitaron|lo quitaron|le quitaron la cinta|le quitaron el teip|le quitaron las grapas|le arrancaron la cinta|la arrancaron|le saqué las grapas|saqué las grapas|le sacamos las grapas|le saqué las aletas|le sacaron las grapas|le quitaron las aletas|amaneció despegada|amaneció despegado|amaneció suelta|se le quitó|se la arranqué|se la arrancaron"),
@@ -347,7 +348,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    turns=SPANISH_TURNS, acts=SPANISH_ACTS, told=SPANISH_TOLD, afar=SPANISH_AFAR, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()) | es_verbs.present(),
+    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

@@ -63,7 +63,7 @@ SPANISH_TURNS = Turns(
     sides_only=(r"(?:nomas |solo |solamente )?(?:de|por|en) (?:solo |nomas )?(?:un|una|dos|tres) (?:lados?|caras?)",),
     closes=(r"(?:lo|la|le) (?:cerre|apreté|aprete|junte|pegue|empuje)(?: bien| todo)?|ya (?:esta |quedo )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa])",),
     fractions=(
-        r"(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|casi todo|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
+        r"(?<!pulgada y )(?<!pulgadas y )(?<!un[oa] y )(?<!dos y )(?<!tres y )(?<!cuatro y )(?<!\d y )(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|casi todo|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
     ),
     degrees=(
         r"(?:unos|unas|unas cuantas|unos cuantos|algunos|un pedazo|unos pedazos|pedacitos|tramos|puros tramos)(?: pedazos| pedacitos)? de",
@@ -79,7 +79,7 @@ SPANISH_TURNS = Turns(
     tab_word="lengueta",
     the_rest=("demas", "otra", "falta"),
     mended=(
-        r"(?:ya )?(?:lo|la|los|las|le|se lo|se la) (?:volvi a|arregle|acomode|pegue|apreté|aprete|repase|cambie|puse|presione|doble|asente|compuse|corregi|hice otra vez|hice de nuevo|termine|complete|baje|clave)\b.*|volvi a (?:pegar|poner|engrapar|grapar|encintar|tallar|doblar|hacer)\w*.*|"
+        r"(?:ya )?(?:lo|la|los|las|le|se lo|se la) (?:volvi a|arregle|acomode|pegue|apreté|aprete|repase|cambie|puse(?<!\ble puse)|presione|doble|asente|compuse|corregi|hice otra vez|hice de nuevo|termine|complete|baje|clave)\b.*|volvi a (?:pegar|poner|engrapar|grapar|encintar|tallar|doblar|hacer)\w*.*|"
         r"(?:le )?(?:puse|meti|eche|di) (?:otr[oa]s?|mas|nuev[oa]s?|una nueva|unas nuevas)\b.*|ya (?:esta|estan|quedo|quedaron)(?: todo| todas| bien)? (?:bien|list[oa]s?|arreglad[oa]s?|firmes?|pegad[oa]s?|apretad[oa]s?|parej[oa]s?|complet[oa]s?|doblad[oa]s?)|regrese (?:y|a)\b.*|ya (?:lo|la|las|los) (?:arregle|pegue|acomode|doble|puse|complete|termine|aprete)",
     ),
     thought=(r"(?:yo )?(?:pense|crei|creia|pensaba|segun yo|juraba|jure|dije|le dije|les dije|habia dicho|supuse|pensabamos|creiamos)\b",),
@@ -104,6 +104,7 @@ SPANISH_TURNS = Turns(
         r"(?:espero|esperando|estamos esperando|estoy esperando) (?:la |el |las |mas )?(?:{act})(?: .*)?",
     ),
     mends=(
+        r"(?:nom[aá]s |s[oó]lo |nada m[aá]s |ah[ií] )?(?:le|se la|se lo|lo|la) (?:di|dimos|cubr[ií]|tap[eé]|cerr[eé]|dej[eé]) con (?:puro |pura |un pedazo de |la |el )*(?:cinta|tape|teip|mastique|m[aá]stic)",
         r"(?:tapad[oa]|cubiert[oa]|resanad[oa]|pegad[oa]|forrad[oa]) con (?:un pedazo de |un parche de |puro |pura |la |el )*(?:cinta|tape|teip|mastique|mastic|m[aá]stic)",
         r"(?:(?:lo|la|los|las|le|ya|ahí|se lo|se la|nom[aá]s|despu[eé]s|luego|y) )*(?:pegu[eé]|pegamos|peg[oó]|cerr[eé]|sell[eé]|sellamos|compuse|compusimos|asegur[eé]|forr[eé])(?: el hoyo| la rotura| todo| bien| ahí)*,? con (?:puro |pura |un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )*(?:cinta|tape|teip|mastique|mastic|m[aá]stic|mástique|fabric|tela|malla)",
         r"(?:nom[aá]s |s[oó]lo |nada m[aá]s |ah[ií] )?(?:le|se le) (?:puse|puso|pusimos|ech[eé]|echamos|met[ií]|pegu[eé]|di|unt[eé]) (?:un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )?(?:cinta|tape|teip|mastique|m[aá]stic|mastic|(?:tela|malla|fabric)(?: de (?:fibra|vidrio|fibra de vidrio))?)(?: (?:con|y) (?:malla|tela|mastique|m[aá]stic|mastic|fabric))?(?: encima| arriba| por encima| ah[ií])*",

@@ -133,7 +133,7 @@ _GO = (
 _TO_IN = r"(?:para|hacia|pa|por|al|a|del lado de|rumbo a|en direccion a)?(?:'|’)? ?(?:el |la )?(?:lado de )?(?:a ?dentro|dentro|interior)(?: del? (?:ducto|panel|conducto|caja|tubo|flujo))?"
 _TO_OUT = r"(?:para|hacia|pa|por|al|a|del lado de|rumbo a|en direccion a)?(?:'|’)? ?(?:el |la )?(?:lado de )?(?:a ?fuera|fuera|exterior)(?: del? (?:ducto|panel|conducto|caja|tubo|flujo))?"
 _STEP = r"(?:escalon(?:cito)?(?: (?:bajo|de abajo|del rebaje|del shiplap))*|low step|lado bajo|parte baja|paso bajo|filo bajo|step)(?: (?:del|de la|de el) (?:rebaje|shiplap|ranura|panel|traslape))?"
-_LOOKS = r"(?: (?:me|nos|se|le|lo|la|que|y|ya|quedo|queda|deje|dejamos|puse|puso|mira|mirando|ve|viendo|da|dando|apunta|apuntando|va|esta|volteado|recortado|cortado|corte|recorte|cayo|todo|rehecho|dejo|hice|quedando))*"
+_LOOKS = r"(?:,? (?:iba a (?:quedar|ir|mirar|salir|dar) (?:(?:para|hacia|pa) )?a?(?:fuera|dentro)|(?:l[oa] )?(?:volvi|volvimos) a (?:cortar|hacer)(?:l[oa])?|me|nos|se|le|lo|la|que|y|ya|quedo|queda|deje|dejamos|puse|puso|mira|mirando|ve|viendo|da|dando|apunta|apuntando|va|esta|volteado|recortado|cortado|corte|recorte|cayo|todo|rehecho|dejo|hice|quedando))*"
 
 _OVER = r"(?:polvo|polvito|polvadera|tierra|mugre|grasa|aceite|humedad|agua|rocio|pelusa|suciedad|aserrin|yeso|cochambre|sudor)"
 _SKIN = r"(?:superficie|foil|forro|facing|papel|aluminio|cara|panel|junta|fibra)"
@@ -180,7 +180,8 @@ _FACTS: tuple[Turn, ...] = (
     ),
     # the facing not warmed
     Turn(r"\b(?:calent|calor)", rf"\b(?:no|nunca|tampoco|ni) {_CL}(?:(?:pre)?calente|(?:pre)?calentamos|(?:pre)?calento|di calor a|dimos calor a|alcance a (?:pre)?calentar|pude calentar) ?(?:antes |bien )?(?:la |el |su |l )?(?:cubierta|forro|foil|superficie|papel|cara|aluminio|facing|junta|panel)\b", (("preheated", False),)),
-    Turn(r"\bantes de ", r"antes de (?:(?:poner|meter|pegar|echar|tirar)(?:le)? )?(?:la |el |su )?(?:cinta|tape|teip)\b", (("taped", True),), beside=r"\b(?:ni|no|sin|nunca)\b[^.]*(?:calent|calor)", unless=r"\b(?:falta|faltan|hay que|tengo que|tenemos que|voy a|vamos a|recuerd|acuerd|siempre|deben|tienen que|se debe|olvid|si )"),
+    Turn(r"\bantes de ", r"antes de (?:(?:poner|meter|pegar|echar|tirar)(?:le|la|lo|selo|sela)? )?(?:la |el |su |encima la )?(?:cinta|tape|teip)\b", (("taped", True),), beside=r"\b(?:ni|no|sin|nunca)\b[^.]*(?:calent|calor)", unless=r"\b(?:falta|faltan|hay que|tengo que|tenemos que|voy a|vamos a|recuerd|acuerd|siempre|deben|tienen que|se debe|olvid|si )"),
+    Turn(r"\bantes de ", r"antes de (?:poner|meter|pegar|echar|tirar)(?:le|la|lo|selo|sela)? (?:la |el |su )?(?:(?:cinta|tape|teip) )?181\S*", (("taped", True),), beside=r"calent|calor", unless=r"\b(?:falta|faltan|hay que|tengo que|tenemos que|voy a|vamos a|recuerd|acuerd|siempre|deben|tienen que|se debe|olvid|si )"),
     # tape alone, where there are no staples
     Turn(r"\b(?:solo|nomas|nada mas|pur[oa]|solamente|unicamente) ", r"(?<=, )(?:y |pero |sino )?(?:que )?(?:solo|nomas|nada mas|solamente|unicamente|pura|puro) (?:la |el |con |pura |puro )?(?:cinta|tape|teip)(?: 181\S*)?(?= *(?:$|[,;]| a lo largo| y ya))", (("taped", True),), beside=r"\b(?:no|ni|sin|cero)\b[^.]{0,40}\b(?:grapas?|staples?)\b", unless=r"\bfalt"),
     # stuck: the tape, where no joint is named
@@ -213,6 +214,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"\bno (?:le )?dej(?:e|amos|o) (?:nada de )?{_REST}", (("trimmed", True),)),
     Turn(r"\btrim\b", r"\btrim (?:ok|listo|hecho|done|bien|si)\b", (("trimmed", True),)),
     # the tabs of a collar
+    Turn(rf"\b{_TABS}\b", rf"\b(?:unas|algunas|varias|una|dos|tres|la mitad de las) {_TABS}\b[^.;]{{0,40}}\b(?:otras|la otra|las demas|las otras|el resto)\b[^.;]{{0,24}}?\b(?:no|parad\w+|sin doblar|suelt\w+|derech\w+|falt\w+|levantad\w+|al aire|ni)\b", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
     Turn(rf"\b{_TABS}\b", rf"\b{_TABS} (?:(?:se|me|le|nos|no|que|y|quedaron|quedo|estan|esta|siguen|andan|deje|todavia|sin) )*(?:parad[oa]s?|levantad[oa]s?|sin (?:doblar|voltear|apretar|aplastar|cerrar)|suelt[oa]s|al aire|derech[oa]s)", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin", unless=r"\b(?:ningun[oa]?|no hay|no quedo|sin ninguna)\b"),
     Turn(rf"\b{_TABS}\b", rf"\b{_TABS} no {_CL}(?:doble|doblamos|doblaron|voltee|aprete|dobla|doblan|cerre|quedaron|aplaste|alcance a doblar|pude doblar)\b", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
     Turn(rf"\b{_TABS}\b", rf"\bno {_CL}(?:doble|doblamos|voltee|aprete|aplaste|cerre|alcance a doblar|pude doblar) (?:todas |todos |bien )*(?:las |los )?{_TABS}", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
@@ -238,13 +240,18 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bde l[oa]s (?:cuatro|4)\b", r"\b(?P<n>tres|dos|un[oa]?|[123]) de l[oa]s (?:cuatro|4) (?:lados|caras|costuras|orillas|uniones|juntas)(?: (?:si|ya|nomas|solo|se|les|le|llevan?|traen?|tienen?|van|con|quedaron|quedo|estan|puse|meti))* (?:grapas?|staples|engrapad\w+|grapad\w+)", (("sides_stapled", "n"), ("stapled", True))),
     Turn(r"\bde l[oa]s (?:cuatro|4)\b", r"\b(?P<n>tres|dos|un[oa]?|[123]) de l[oa]s (?:cuatro|4) (?:lados|caras|costuras|orillas|uniones|juntas)(?: (?:si|ya|nomas|solo|se|les|le|llevan?|traen?|tienen?|van|con|quedaron|quedo|estan|puse|meti))* (?:cinta|tape|teip|encintad\w+)", (("sides_taped", "n"), ("taped", True))),
     # nothing in an elbow
-    Turn(r"\b(?:dentro|adentro)\b", r"(?:por|de) (?:dentro|adentro) (?:ya )?(?:no (?:le )?(?:tiene|lleva|trae|hay|puse|meti) nada|(?:va|esta|quedo|anda|quede) (?:hueco|pelon|vacio|solo|libre|sin nada))|(?:va|esta|quedo|anda) (?:hueco|vacio|pelon) (?:por|de) (?:dentro|adentro)", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b"),
+    Turn(r"\ba?dentro\b", r"(?:por|de) (?:dentro|adentro) (?:ya )?(?:no (?:le )?(?:tiene|lleva|trae|hay|puse|meti) nada|(?:va|esta|quedo|anda|quede) (?:hueco|pelon|vacio|solo|libre|sin nada))|(?:va|esta|quedo|anda) (?:hueco|vacio|pelon) (?:por|de) (?:dentro|adentro)|sin nada (?:por |de |alla |ahi )?a?dentro", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b"),
     Turn(r"\bno l[oae]\b", r"\bno (?:la|lo|le) (?:aprete|apretamos|presione|presionamos|asente|asentamos|aplaste|repase|planche|alise)\b", (("rubbed_down", False),), beside=r"\b(?:cinta|tape|teip|encint)", unless=r"\b(?:lenguetas?|tabs?|pestañas?|panel|tornill\w*|orej\w+)\b"),
     # left as it is
     Turn(r"\b(?:asi|igual|como esta)\b", r"\b(?:ahi |alli )?(?:(?:la|lo|se) )*(?:deje|dejamos|quedo|dejo) (?:ahi )?(?:asi|igual|como (?:esta|estaba))\b", (("damage_repaired", False),), beside=r"\b(?:hoyo|rotur|rasg|raj|agujer|pique|ponch|golpe|aplast|despeg|abollad|sumid|hole|tear|puncture|rompi)", unless=r"\b(?:no lo|no la|cinta|tape|teip|parch|arregl|repar|grap)\w*"),
     Turn(r"\bcon (?:cinta|tape|teip)\b", r"\b(?P<n>cuatro|tres|dos|un[oa]?|[1234]) (?:lados |caras )?con (?:cinta|tape|teip)\b", (("sides_taped", "n"), ("taped", True)), beside=r"\b(?:lados|caras)\b", one=True),
     Turn(r"\bcon (?:grapas?|staples)\b", r"\b(?P<n>cuatro|tres|dos|un[oa]?|[1234]) (?:lados |caras )?con (?:grapas?|staples)\b", (("sides_stapled", "n"), ("stapled", True)), beside=r"\b(?:lados|caras)\b", one=True),
     Turn(r"\bgrapas? de ", r"(?:(?<=de media)|(?<=octavos)|(?<=de un cuarto)|(?<=de media pulgada)|(?<=dieciseisavos)),? (?:hacia|para|pa) ?a?fuera\b", (("staple_clinch", "outward"),)),
+    # not outward but in
+    Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?)\b", rf"{_LEG} no (?:se |me |le |nos )*(?:abrieron|doblaron|voltearon|fueron|quedaron|van|abren|doblan|abrio|doblo|volteo) {_TO_OUT},? (?:y |sino |sino que |pero )*(?:se |me |le )*(?:metieron|metio|fueron|fue|doblaron|cerraron|clavaron|quedaron)(?: {_TO_IN})?", (("staple_clinch", "inward"),), beside=r"grap|staple|estapl"),
+    # without them it won't do, so he put them in
+    *(Turn(r"\bsin \w+ no \w+", rf"\bsin (?:las |la |el |los )?{noun} no (?:me l[oa]s? |se |l[oa] |me )*(?:pasa|pasan|sirve|puede|jala|acepta|aceptan|reciben|queda|aguanta|vale|pega|cierra)(?:[,;]| y)* (?:por eso|asi que|entonces|y|pues|por lo que) (?:ya |yo |si |tambien )*(?:se )?(?:le |l[oa]s? )+{_PUT}(?: (?:las |los |la |el )?\w+)?", ((name, True),)) for name, noun in _STUFF),
+    *(Turn(r"\bsin \w+ no \w+", rf"\bsin (?:las |la |el |los )?{noun} no (?:me l[oa]s? |se |l[oa] |me )*(?:pasa|pasan|sirve|puede|jala|acepta|aceptan|reciben|queda|aguanta|vale|pega|cierra)\b", ()) for _, noun in _STUFF),
     # laid on, not pressed
     Turn(r"\b(?:sobrepuest|encimad|presentad)", r"(?:cinta|tape|teip)(?: (?:la|lo|me|se|nos|quedo|queda|deje|esta|va|nomas|solo|nada mas|apenas|como|quedo))* (?:sobrepuest[oa]|encimad[oa]|presentad[oa])(?: nomas| nada mas)?", (("rubbed_down", False), ("taped", True))),
     # wiped or not before it was taped: it was taped

@@ -219,7 +219,7 @@ FRAMES = (
     Frame("(?P<w>(?:HAVE|BE) (?:DET|HEDGE|FILLER|WORD){0,3} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC)|THROUGH)(?<!(?:TIGHT))", _some_gap),
     Frame("(?P<w>(?:SEE|JOINT|(?:(?<=COMMA)|(?<=STOP)|(?<=BUT)) (?:DET|WORD|HEDGE){1,2}) (?:DET|FILLER){0,2} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC))", _some_gap),
     Frame("(?P<w>GAP (?:BE|FILL|COMMA|SHOWS|DET){1,4} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),  # "no me cerró la unión, está abierta tres octavos"
-    Frame("(?P<w>JOINT FILL? MOVE_OUT (?:FILL|OF|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!BACK|ON SIDE)", _gap),  # "la junta abre un octavo"
+    Frame("(?P<w>JOINT (?:FILL|SIDE){0,3} MOVE_OUT (?:FILL|OF|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!BACK|ON (?:SIDE|NUMB))", _gap),  # "la junta abre un octavo"
     Frame("(?P<w>GAP COMMA (?:SHOWS|SEE|BE|HAVE) (?:FILL|OF|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _gap),
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD)) (?!(?:FILL|ON|OF){0,2} (?:LEN|FRAC))", _stands_open),
     Frame("(?P<w>GAP (?:ON|IN) DET? (?:WORD|JOINT|SIDE|SIDE_WORD|END|BACK|THROAT) (?:FILL){1,3} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _gap),

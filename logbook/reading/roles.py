@@ -14,7 +14,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
 
 BRANCHED = ("tee", "branch", "wye")
-_CLOSED = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum", "collar", "repair")
+_CLOSED = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum", "collar", "equipment_connection", "repair")
 
 
 def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
@@ -227,6 +227,9 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         last, stops = one.last, 0
         while last < len(row.items) and stops < 2 and last - one.last < 24:
             concept = row.items[last].concept
+            if concept == "JOINT" and all(row.items[k].concept in ("DET", "ON", "IN", "OF") for k in range(one.last, last)):
+                last += 1  # "quedó aplastada una esquina y le puse cinta"
+                continue
             if concept in ("STAPLED", "STAPLES", "RUBBED", "JOINT", "SIDES_ALL", "EVERY") or (stops and concept == "K_STRAIGHT"):
                 break
             stops += concept in ("STOP", "QUERY")

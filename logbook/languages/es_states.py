@@ -1,0 +1,35 @@
+"""How things were left, told without an act, in Spanish: damage, panels, what hangs on a duct. Written without accents. Not reviewed by a native speaker."""
+
+from __future__ import annotations
+
+from logbook.languages.language import State
+
+_CL = r"(?:(?:se|le|les|la|lo|las|los|me|nos) )*"
+_NO = r"(?:no|nunca|tampoco|ni)"
+_SKIN = r"(?:cara|foil|forro|papel|facing|aluminio|cubierta|barrera|superficie|piel|pelicula)"
+_THE = r"(?:la |el |un pedazo (?:de la |del |de )|tantito (?:la |el )|poquito (?:la |el ))?"
+_TORE = r"(?:rompio|rompieron|rasgo|rasgaron|rajo|rajaron|abrio|corto|trozo|desgarro|troncho|jalo|arranco)"
+_MENDED = r"(?:tapado|parchado|cambiado|reparado|arreglado|resanado|remendado|reemplazado|sustituido|compuesto|tocado|cerrado|cubierto|sellado)"
+_MENDS = r"(?:tape|tapamos|parche|parchamos|cambie|cambiamos|repare|reparamos|arregle|arreglamos|resane|remende|reemplace|reemplazamos|sustitui|compuse|toque|tocamos)"
+_HOLDERS = r"(?:colgador(?:es)?|soportes?|colgantes?|trapecios?|fajas?|flejes?|cadenas?|varillas?|angulos?|patas?)"
+_CARRIES = r"(?:ductos?|laminas?|board|panel|pieza|recto|tramo|plenum|conducto)"
+
+SPANISH_STATES: tuple[State, ...] = (
+    # damage left as it was
+    State("damage_repaired", False, (rf"(?:todavia |aun )?{_NO} {_CL}(?:he|hemos|ha|han) (?:\w+ )?{_MENDED}", r"(?:todavia|aun) no (?:se )?(?:l[oa]s? )(?:arreglo|tapo|parcho|cambio|reparo|compongo)\b"), ("DAMAGE", "UNDONE"), apart=True, pending=True),
+    State("damage_repaired", False, (rf"{_NO} {_CL}(?:{_MENDS}\b|(?:hice|hicimos|puse|pusimos) (?:nada|ni (?:un )?parche|ningun parche))(?: (?:nada|todavia|aun))*", r"\bsin (?:tapar|parchar|parche|cambiar|reparar|arreglar|resanar|remendar|tocar|componer)(?:l[oa]s?|le)?\b"), ("DAMAGE",), apart=True),
+    State("damage_repaired", False, (r"(?:asi|ahi|tal cual|igual) (?:nomas |mero |mismo |pues )*(?:se |lo |la |le |me )*(?:deje|dejamos|quedo|va|fue|monte|colgue|subi|use|instale|entregue|esta)(?: \w+)?$",), ("DAMAGE",), apart=True),
+    # what befell the facing, by its verb
+    State("facing_damage", "tear", (rf"(?:se|lo|la|le|nos) (?:me |le |nos |la |lo )*{_TORE} {_THE}{_SKIN}", rf"{_SKIN} se (?:me |le |nos )*{_TORE}\b"), (), cues=("romp", "rot", "rasg", "raj", "abri", "cort", "troz", "troncho", "jalo", "arranco")),
+    # the panel that was freed
+    State("panel_seated", False, (r"(?:bailando|baila|bailan|cabecea|cabeceando|se mece|mecedora|jugando|juega|brinca|brincando|levantad[oa]|volando|pandead[oa]|parad[oa]|atorad[oa]|chuec[oa]|salid[oa])\b",), ("PANEL",)),
+    State("panel_seated", False, (rf"{_NO} {_CL}(?:quiso |quiere |alcanza a |acaba de |llega a |termina de )?(?:entra|entro|entrar|cae|cayo|caer|baja|bajo|bajar|asienta|asento|asentar|sienta|sento|sentar|embona|embono|embonar|encaja|encajo|encajar|cabe|cupo|topa|llega|llego|se acomoda|acomodo)\b(?: (?:en|a|hasta) (?:su|el|la) (?:\w+))?",), ("PANEL",), apart=True),
+    # what hangs on a duct
+    State("accessory_supported", False, (
+        rf"(?:cuelga|cuelgan|colgad[oa]|colgando|montad[oa]|sostenid[oa]|cargad[oa]|cargando|apoyad[oa]|agarrad[oa]|recargad[oa]|sujet[oa]|va|queda|descansa|detenid[oa]|atornillad[oa])(?: (?:nomas|solo|directo|directamente|puro|todo|nada mas))* (?:del?|al?|en|sobre|por|con) (?:el |la |puro |pura |mismo |solo |ese )*{_CARRIES}\b",
+        rf"(?:el |la |puro |pura |mismo )+{_CARRIES}(?: (?:es el que|la|lo|los|las|que|solo|nomas))* (?:esta |anda )?(?:carga|cargando|sostiene|sosteniendo|aguanta|aguantando|detiene|deteniendo|agarra)\b",
+        rf"(?:{_NO} {_CL}(?:tiene|trae|lleva|puse|pusimos|hay|di)|sin|falta|le falta|faltan|le faltan|nada de) (?:ningun |sus? |un |una |el |los |las |otros |nada de )*{_HOLDERS}\b(?: (?:propi[oa]s?|aparte|suy[oa]s?|independientes?|encima))*",
+        r"(?:lo|la) (?:carga|sostiene|aguanta|detiene) (?:el |la )(?:puro |pura |mismo |misma )*(?:ducto|lamina|board)",
+    ), ("ACCESSORY", "LB", "WEIGHS"), apart=True),
+    State("accessory_supported", True, (rf"(?:con |tiene |lleva |trae |puse |pusimos )(?:sus? |un |una |unos |los |dos |cuatro )*{_HOLDERS} (?:propi[oa]s?|aparte|suy[oa]s?|independientes?)", r"(?:cuelga|colgad[oa]|colgue|amarrad[oa]|sostenid[oa]|va|sujet[oa])(?: \w+)? (?:de|a|en|desde) (?:la |las |el |los )?(?:losa|viga|vigas|estructura|techo|concreto|polin|polines|acero)\b"), ("ACCESSORY", "LB", "WEIGHS"), apart=True),
+)
