@@ -16,6 +16,7 @@ ENGLISH_AFAR = Afar(
         rf"(?:there|it|this one|she|i|we|mine)(?:'s| is| are| were| was| has| have| had| got|'ve got|'s got) (?:none|no such thing)(?: of {_THEM})?{_TAIL}",
         rf"(?:they|those|that|these|it)(?: just| simply)? (?:never|didn't|did not|haven't|hasn't) (?:ever )?(?:went|go|gone|got|get|gotten|been|make it|made it|came|come|show up|showed up|arrive|arrived|turn up|turned up)(?: (?:put|set|installed|in|on|there))*{_TAIL}",
         rf"(?:i|we) (?:never|didn't|did not|couldn't|don't) (?:ever |actually |really )?(?:put|get|got|install|installed|order|ordered|use|used|receive|received|have|had|shoot|shot|run|ran|add|added|set|fit|bother with|bring|brought) {_THEM}(?: in| on)?{_TAIL}",
+        rf"(?:you|anybody|anyone|nobody|no one)(?: (?:will|won't|'ll|can|can't|will not|would|wouldn't|would never))*(?: not| never| ever)* (?:find|see|spot) {_THEM}{_TAIL}",
         rf"(?:nobody|no one)(?: ever| even)? (?:ordered|brought|sent|gave|bought|shipped|packed|delivered|put|had|bothered with)(?: me| us)? {_THEM}(?: up| over| out| in| on)?{_TAIL}",
         rf"(?:they|he|she|the \w+)(?: never| didn't| did not)(?: ever| even)? (?:ordered?|brought|bring|sent|send|gave|give|bought|buy|shipped|ship|packed|pack|delivered?|suppl(?:y|ied))(?: me| us)? {_THEM}(?: up| over| out)?{_TAIL}",
         rf"(?:(?:i|we) )?(?:just )?(?:left|kept|had to leave|ended up leaving|chose to leave) (?:them|those|these|it|'em) (?:out|off|in the (?:box|truck|bag|van)|on the (?:truck|bench|floor|cart))(?: of (?:it|there|this one))?{_TAIL}",

@@ -16,6 +16,15 @@ _THINGS = (
     r"|bumper|seat|mirror|windshield|plastic|poly|tarps?|carpet|stairs|kitchen|bandage|coffee|lunch|nails?|nose|face|hair|head|dog|windows|walls)(?! (?:is|are|was|were|has|had|got|'s|broke|fell|ran|went|walked|needs|side|end|seam|joint|edge|of (?:it|#)))"
 )
 
+_LYING = r"(?:sitting|lying|laying|leaning|stuck|parked|standing|resting|waiting|piled|stacked|hanging|back|over|out|up|down|right)"
+_PUT_BY = (
+    r"(?:truck|van|shop|gang ?box|job box|tool ?box|tool bag|trailer|office|supply house|warehouse|yard|cart|pallet|crate|tailgate|connex|container|dock|floor|ground|bag|roll|holster|pocket|back pocket|belt|tool belt|pouch|bucket|bench|table|shelf|wall|package|wrapper"
+    r"|wrapping|plastic|carton|case|stack|rack|hook|charger|car|cab|pickup|liner|spool|dispenser|sawhorse|sawhorses|locker|apron|sleeve|lunchbox|stairs|hallway|doorway)"
+)
+_AWAY = rf"(?:(?:in|on|at|by|under|against|beside|next to|behind|inside) (?:(?:the|my|its|a|our|his|her|their|somebody's) )?(?:[\w']+ )?{_PUT_BY}(?![\w'])(?! (?:side|seam|joint|end|edge))|in (?:the|my|its|a|our|his) (?:gang |job |tool )?#|at home|back home)"
+_FOR = r"(?: for (?:it|#|this one|that one|mine|this|here))?"
+_WAS = r"(?: ?(?:'s|is|are|was|were))?"
+
 ENGLISH_WEIGHED = Weighed(
     undone_names=(
         ("unrubbed", "rubbed_down"), ("unburnished", "rubbed_down"), ("untrimmed", "trimmed"), ("unbent", "tabs_bent"), ("unfolded", "tabs_bent"), ("unwiped", "surface_clean"), ("uncleaned", "surface_clean"),
@@ -39,6 +48,13 @@ ENGLISH_WEIGHED = Weighed(
     # one denial by itself, with the act, that nothing else reads
     not_a_bit=(
         r"what (?:isn't|is not|ain't|wasn't|hasn't been|didn't get|never got|did not get) (?:in|on|there|done|put on|put in|finished)(?: (?:it|there|yet|(?:on|in|for) [\w'#-]+(?: [\w'#-]+)?))? (?:is|was|are|were) (?:just |only )?(?:the |its |any |my )?<[nb]>",
+        rf"<n>{_FOR}{_WAS}(?: all| both)* (?:still|just)(?: {_LYING})* {_AWAY}",
+        rf"<n> for (?:it|#|this one|that one|mine|this|here){_WAS}(?: all| both)*(?: {_LYING})* {_AWAY}",
+        rf"<n>{_FOR} (?:(?:never|didn't|hasn't|haven't)(?: ever| even)? (?:left|leave|came? (?:off|out of|up from|down from)|come (?:off|out of)|made it (?:off|out of|in from|over from)|got (?:off|out of)|gotten (?:off|out of)|moved from) (?:the |my |its |his |our )?(?:[\w']+ )?(?:{_PUT_BY}|#)|(?:stayed|stays|remained) (?:home|behind|{_AWAY}))",
+        rf"^(?:(?:and|but|the|its|all|both) )*<n>{_FOR}{_WAS} (?:still |just |all )*(?:sitting|lying|laying|leaning|standing|stacked|piled)(?: right| over)* (?:next to|beside|by|against|under|behind|alongside) (?:it|#|me|the \w+)",
+        r"before (?:i|we|anybody|anyone|it)(?: ever| even| finally| had)* (?:remembered|remembering|thought of|noticed|realized|thought about|missed|hit me about)(?: (?:i|we))?(?: (?:forgot|missed|left out|had|about|the|its|those|my|any))* <n>",
+        r"^(?:and )?(?:then|only then|only after|after that|too late)(?: i| we)? (?:remembered|thought of|noticed|realized|saw|missed)(?: (?:the|its|about|those))* <n>$",
+        rf"(?:not|never|\w+n't|nobody(?:'s| has)?|no one(?:'s| has)?)(?: (?:have|has|even|ever|yet|been|really|quite|so much as))* (?:touch(?:ed)?|got(?:ten)? (?:near|close to|around to)|get (?:near|around to)|start(?:ed)?(?: on| in on)?|begun|been near|gone near|come (?:near|close to)|laid a (?:hand|finger) on|looked at)(?: (?:the|its|any|that|my|putting|doing|laying|running))* <[nb]>(?! (?:since|again|gun|measure|after|a second))",
         r"what(?:'s| is| was) (?:still )?(?:missing|lacking|absent|not (?:in|on|there|done))(?: yet)?(?: (?:on|from|in|for) [\w'#-]+(?: [\w'#-]+)?)? (?:is|was|are|were) (?:just |only )?(?:the |its |any |my )?<[nb]>",
         r"(?:never|didn't|don't|haven't|not once)(?: have| had| actually| even| ever| once)*(?: i| we)? (?:say|said|claim|claimed|told (?:you|anybody|anyone|him|them)|tell (?:you|anybody|anyone|him|them)|report|reported|log|logged|promise|promised|swear|swore)(?: that| you| anything about)* (?:#|it|they|she|this one|that one|any of it) (?:was|is|were|are|had been|got|has been|has|had)(?: all| been)? <d>",
         r"(?:fresh air|thin air|daylight|air|nothing|a hole|an? (?:empty|blank) (?:spot|space|slot)|empty space|bare board|open space) (?:where|in place of|instead of) (?:the |its |any |my |her )?<n>",
@@ -49,6 +65,7 @@ ENGLISH_WEIGHED = Weighed(
         r"(?:zero|nil|zilch|nada|zip|bugger all|diddly) (?:in the way of |on the |for )?<n>",
         r"ain't no <[nbd]>|never (?:no|any) <[nbd]>",
     ),
+    not_yet=r"(?<![\w'])(?:haven't|hasn't|havent|hasnt|yet)(?! (?:a|an|any|so much|no)(?![\w']))(?![\w'])",
     barely=(
         r"(?:hardly|barely|scarcely|almost|nearly|all but|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|(?<!a )half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
         r"not what (?:you'd|you would|i'd|i would|anybody'd|most people would) call (?:properly |really |well )?<[db]>",
@@ -60,7 +77,7 @@ ENGLISH_WEIGHED = Weighed(
     to_come=(
         rf"(?:gets?|getting|goes|is due|is slated|slated|is scheduled|scheduled|is booked|due|is to|is getting|will get|'ll get|sees|receives|will be|'ll be|to be|is being|comes?) (?:to be |to get |its |her |the |be |for |up for |a |some |being |on the list for )*<[ndb]>(?: [\w'#]+){{0,5}}? {_WHEN}",
         rf"^(?:and |but |so )*{_WHEN} (?:[\w']+ )?(?:#|it|this one|that one|she|i|we|i'll|we'll|they|the \w+) ?(?:gets?|goes|is due|will get|will be|'ll be|'ll|will|is to be|is getting|sees|receives)? (?:its |her |the |be |a |some |to |being )*<[ndb]>",
-        rf"<[nb]> (?:is |'s |are |will be |comes |goes |happens |starts |waits till |waits until |waits for |is due |is set for |is slated for |is scheduled for |is down for |is for )+{_WHEN}",
+        rf"<[nb]> (?:is |'s |are |will be |comes |goes |happens |starts |waits till |waits until |waits for |is due |is set for |is slated for |is scheduled for |is down for |is for )+{_WHEN}(?! 's)",
     ),
     supply=(
         rf"<n>(?: for (?:it|#|that one|this one))? (?:is |are |'s |will |'ll )?(?:come|comes|coming|arrives?|arriving|shows? up|showing up|gets? here|due|on order|on the way|on backorder|backordered|lands?|ships?|be here|here)(?: in)?(?: [\w']+){{0,2}}? {_WHEN}",
@@ -75,13 +92,21 @@ ENGLISH_WEIGHED = Weighed(
         (r"(?:the |any |and |but )*<[nbd]>(?: (?:is|are|was|that's|gets|got))?(?: a| an| big| definite| hard| also)* (?:no|nope|nah|negative|nay|nil|none|zero|never|not|not yet|not so much|not a chance|unfortunately not)", False),
         (r"(?:and |but |it's |that's )*(?:a )?(?:yes|yep|check|affirmative|aye)(?: a| big)* (?:on|to|for) (?:the )?<[nbd]>", True), (r"(?:and |but |it's |that's )*(?:a )?(?:no|nope|nah|negative|nay)(?: a| big)* (?:on|to|for) (?:the )?<[nbd]>", False),
     ),
-    tools=(
-        (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|tasted|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:tape gun|roll|roll of <n>|strip of <n>|<n> roll)", "taped"),
-        (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|tasted|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:squeegee|rubbing stick|rubbing tool|rub|rubdown|<[bd]>)", "rubbed_down"),
-        (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|tasted|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:stapler|staple gun|staple|single staple|gun)", "stapled"),
-        (r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) (?:rag|wet rag|wipe|cloth)", "surface_clean"),
+    put_aside=(
+        r"(?:instead of|in place of|rather than|in lieu of|as opposed to)(?: (?:the|any|using|putting|shooting|running|doing|it|in|on|getting))* <[nbd]>(?! (?:every|on|at|by|with|in|an?|two|three|\d+|one|legs?|from|through|flat|down)(?![\w']))",
     ),
-    met=r"(?<![\w'])(?:saw|seen?|met|meet|touch(?:ed)?|felt|feel|known|knew|tasted|near)(?![\w'])",
+    tools=(
+        (r"(?:heat gun|torch|heater|iron)", "preheated"), (r"(?:tape gun|tape roll|roll(?: of (?:<n>|tape))?|strip of <n>|<n> roll)", "taped"), (r"(?:squeegee|rubbing stick|rubbing tool|rub|rubdown|<[bd]>)", "rubbed_down"),
+        (r"(?:stapler|staple gun|stapling gun|staple hammer|staple|single staple|gun)", "stapled"), (r"(?:rag|wet rag|wipe|cloth)", "surface_clean"),
+    ),
+    tool_others=r"(?<![\w'])(?:inch|wide|narrow|other|old|spare|first|last|good|big|small|second|new|cloth|foil|wider|narrower|heat|caulk|tape|glue|foam|nail|screw|grease|spray|paint) ?$",
+    tool_frames=(
+        r"(?:never|hasn't|has not|not once|never once|didn't|no)(?: [\w']+){0,2}? (?:saw|seen|see|met|meet|touched|touch|felt|feel|known|knew|tasted|been near|got near|came near|come near) (?:a|an|the|any|one|so much as a|my) {tool}",
+        rf"(?:left|kept|leaving|keeping|had) (?:the|my) {{tool}} (?:back )?{_AWAY}(?: (?:on|for) (?:this|that|it|#)| this time| the whole time)",
+        rf"{{tool}} (?:(?:never|didn't)(?: ever| even)? (?:left|leave|came? out|come out|made it out|got pulled|got picked up|came off|come off)(?! of (?:staples|ammo|gas))(?: (?:of|the|my|its|a|his|our) (?:[\w']+ )?(?:{_PUT_BY}|#))?|(?:stayed|stays|remained) (?:home|put|holstered|behind|{_AWAY}))(?: (?:on|for) (?:this|that|it|#)(?: one)?)?",
+        r"never (?:took|pulled|got|brought|dragged|unpacked|picked up|grabbed|had) (?:the|my|a) {tool}(?: (?:out|over|up|down|off|here))",
+    ),
+    met=r"(?<![\w'])(?:saw|seen?|met|meet|touch(?:ed)?|felt|feel|known|knew|tasted|near|left|kept|leaving|keeping|stayed|stays|remained|never|had)(?![\w'])",
     other_things=(rf"<[db]> (?:up |off |out |down |over )*(?:the |my |our |his |her |a |an |their |some )+{_THINGS}",),
     nots=r"(?<![\w'])(?:not|never|no(?! (?:i|we|it|they|that|this|these|those|there|sir|boss|i've|we've|it's|they're)(?![\w']))|nobody|no one|neither|nor|hardly|cannot|none|nothing|nowhere|rarely|seldom|anything but|far from|nowhere near|\w+n't|isnt|arent|wasnt|werent|didnt|dont|doesnt|havent|hasnt)(?![\w'])(?! longer (?:than|wider))",
     # before the act: what follows is no statement of it

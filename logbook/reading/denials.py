@@ -168,6 +168,8 @@ def _none_without(row: Row, clause: Clause) -> list[Claim]:
         return []
     end = start + match.end()
     act = next((k for k in range(clause.first, clause.last) if (row.items[k].end > end) and live(row, k) in _TWICE_DENIED), None)
+    if match.group().rsplit(None, 1)[-1] == "no" and any(live(row, k) in _TWICE_DENIED for k in range(clause.first, act or clause.last)):
+        return []  # "no staples no tape"
     between = row.text[end : row.items[act].start].lower().split() if act is not None else []
     if act is None or len(between) > 3 or live(row, clause.first) in ("FIX",):
         return []

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from logbook.languages.language import Language
 from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import Part, plain
-from logbook.reading.grammar import Row
+from logbook.reading.grammar import Row, code
 
 _DONE = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "PREHEATED", "REPAIRED", "BENT", "SEATED", "REINFORCED")
 _TO_DO = ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE", "REPAIR_IT", "HEAT_IT")
@@ -44,16 +44,19 @@ class Sketch:
 
 
 def sketches(row: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[Sketch, ...]:
-    return tuple(_sketch(row, part, language) for part in cut_up)
+    panels = code("PANEL") in row.string
+    return tuple(_sketch(row, part, language, panels) for part in cut_up)
 
 
-def _sketch(row: Row, part: Part, language: Language) -> Sketch:
+def _sketch(row: Row, part: Part, language: Language, panels: bool) -> Sketch:
     words, length, places, acts = [], 0, [], []
     at = part.first
     while at < part.last:
         item = row.items[at]
         said = plain(row.text[item.start : item.end])
         sign, width = SIGNS.get(item.concept), 1
+        if item.concept == "SEATED" and not panels:
+            sign = None  # "the tape is still sitting on the roll"
         if row.is_blank(at):
             said = "_"
         elif item.concept == "WORD" and said in language.told.weighed.undone:

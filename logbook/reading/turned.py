@@ -189,6 +189,15 @@ def _sort(item) -> str | None:
     return "LEN" if item.concept in ("NUM", "LEN", "FRAC") else item.concept if item.concept in MEASURES else None
 
 
+_TAIL = re.compile(r"^.*\b(?:so|but|y|pero|asi que)\b ")
+
+
+def _settled_in_it(said: str, language: Language) -> bool:
+    """ "Figured somebody else was taping it so I never did": what was thought, and what came of it, in one clause."""
+    tail = _TAIL.sub("", said)
+    return tail != said and any(_says(tail, language, member) for member in ("affirms", "denies"))
+
+
 def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set[int], set[int]]:
     """Items that state nothing: what he is told not to be told, and what he thought where he says next what is; and items that stand in doubt."""
     nothing: set[int] = set()
@@ -217,6 +226,6 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
             again = any(DENIED[row.items[k].concept][0] in facts for later in cut[place + 1 : place + 3] if later.sentence == clause.sentence for k in range(later.first, later.last) if row.items[k].concept in DENIED)
             if settles or (again and not said_before):
                 nothing.update(k for k in range(clause.first, clause.last) if row.items[k].concept in DENIED)
-            elif not said_before:
+            elif not said_before and not _settled_in_it(said, language):
                 doubted.update(range(clause.first, clause.last))
     return nothing, doubted

@@ -38,7 +38,7 @@ def weighed(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
             if not asked:
                 _by_tool(row, one, language, found)
             continue
-        for look in (_elsewhere, _without_fault, _ticked, _yet_to_come, _half_done, _by_tool):
+        for look in (_elsewhere, _without_fault, _ticked, _yet_to_come, _half_done, _by_tool, _put_aside):
             if look(row, one, language, found):
                 break
         else:
@@ -123,14 +123,43 @@ def _by_tool(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     """ "Never saw a roll": the act is told by what it is done with."""
     if not _word(language.code, "met").search(one.words):
         return False
-    for pattern, name in language.told.weighed.tools:
-        match = re.search(rf"(?<![\w'])(?:{pattern})(?![\w'])", one.words)
-        if match is not None and not any(row.items[at].concept in ("SIDE", "SIDE_WORD", "OTHER_SIDE", "ONE_SIDE", "BACK") for at in range(one.first, one.last)):
+    for pattern, name in _by_tools(language.code):
+        match = pattern.search(one.words)
+        if match is not None and not _word(language.code, "tool_others").search(one.words[: match.start()]) and not any(row.items[at].concept in _OF_A_SIDE for at in (*range(one.first, one.item(match.start())), *range(one.item(match.end() - 1) + 1, one.last))):
             first, last = one.item(match.start()), one.item(match.end() - 1) + 1
             found.claims.append(claim(row, name, False, first, last, hedged=False))
             found.spent.update(range(first, last))
             return True
     return False
+
+
+_OF_A_SIDE = ("SIDE", "SIDE_WORD", "OTHER_SIDE", "ONE_SIDE", "BACK")
+
+
+@cache
+def _by_tools(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
+    told = LANGUAGES[code].told.weighed
+    return tuple((re.compile(rf"(?<![\w'])(?:{frame.replace('{tool}', tool)})(?![\w'])"), name) for tool, name in told.tools for frame in told.tool_frames)
+
+
+def _put_aside(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
+    """ "Instead of stapling it I gave it tape": the act behind was not done, the other was."""
+    told = _first(one, language, "put_aside")
+    if told is None or len(told[1]) != 1:
+        return False
+    match, ((at, name),) = told
+    others = [other for other in one.acts if other[0] != at]
+    closed_so = any(row.items[k].concept in ("C_MASTIC", "CLOSURE", "MARK181") for k in range(one.first, one.last))
+    if name not in ("stapled", "vanes", "cross_tabs", "reinforced") and (name != "taped" or closed_so or not any(other == "stapled" for _, other in others)):
+        return False
+    first = one.item(match.start())
+    if _word(language.code, "nots").search(one.words[: match.start()]):
+        found.spent.update(item for item in range(one.first, at + 1) if item not in _naming(row, one))  # "I didn't use tape instead of staples": one of them, or both
+        return True
+    found.claims.append(claim(row, name, False, first, at + 1, hedged=False))
+    found.claims += [claim(row, other, True, item, item + 1, weak=True, hedged=False) for item, other in others if row.items[item].concept in ("TAPE", "STAPLES")]
+    found.spent.update(range(first, at + 1))
+    return True
 
 
 def _unreal(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language, found: Afar) -> bool:
@@ -219,10 +248,11 @@ def _not_a_bit(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
         at, name = acts[0]
         nots = len(_word(language.code, "nots").findall(one.words[: match.start()]))
         first = min(one.item(match.start()), at)
-        later = nots % 2 == 0 and _comes_later(row, at + 1)
+        later = nots % 2 == 0 and (_comes_later(row, at + 1) or re.search(language.told.weighed.not_yet, one.words) is not None)
         opens = (Open("piece", name, row.items[first].start, row.items[at].end),) if later else ()
-        found.claims.append(claim(row, name, nots % 2 == 1, first, at + 1, hedged=False, opens=opens, pending=later))
-        _spend(row, one, at, found)
+        last = max(at, one.item(match.end() - 1)) + 1
+        found.claims.append(claim(row, name, nots % 2 == 1, first, last, hedged=False, opens=opens, pending=later))
+        _spend(row, one, max(at, last - 2), found)
         return True
     return False
 
