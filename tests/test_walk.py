@@ -55,6 +55,17 @@ def test_pieces_changed_after_an_answer_are_drawn_first(ids, data):
     assert set(drawn[: len(first)]) == first
 
 
+@given(IDS, st.text(min_size=1), st.data())
+def test_what_was_drawn_before_comes_last_and_what_is_left_keeps_its_lot(ids, seed, data):
+    before = data.draw(st.sets(st.sampled_from(sorted(ids))))
+    first = data.draw(st.sets(st.sampled_from(sorted(ids))))
+    drawn = lots.draw(seed, ids, first, len(ids), before)
+    others = ids - before
+    assert drawn[: len(others)] == lots.draw(seed, others, first, len(ids)), "as if the others alone were in the hat"
+    assert set(drawn[len(others) :]) == before
+    assert lots.draw(seed, ids, first, len(ids), ()) == lots.draw(seed, ids, first, len(ids)), "a first draw is what it was"
+
+
 def test_common_tools_can_draw_again():
     ids = ["a", "b", "c", "d"]
     by_hand = sorted(ids, key=lambda one: sha256(f"5eed:{one}".encode()).hexdigest())

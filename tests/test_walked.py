@@ -65,6 +65,24 @@ def test_two_draws_have_seeds_of_their_own(desk):
     assert drawn(desk)["seed"] != drawn(desk)["seed"]
 
 
+def test_a_second_draw_of_the_day_takes_others_and_can_be_shown_again_too(tmp_path):
+    desk = open_desk(tmp_path)
+    for mark in range(1, 8):
+        desk.hand_in(text=GOOD.format(mark=mark), photo=[picture(mark)])
+    with desk.folder() as folder:
+        work_once(folder, Bench(None))
+    first, second, third = (drawn(desk) for _ in range(3))
+    assert "before" not in first, "the first draw of a day is written as ever"
+    assert not set(first["drawn"]) & set(second["drawn"]) and len(second["drawn"]) == 3
+    assert second["before"] == sorted(first["drawn"]) and third["before"] == sorted({*first["drawn"], *second["drawn"]})
+    left = set(third["among"]) - set(third["before"])
+    assert len(left) == 1 and third["drawn"][0] in left, "the one that nobody drew yet comes first, then the hat is full again"
+    for one in (first, second, third):
+        assert tuple(one["drawn"]) == lots.draw(one["seed"], one["among"], one["first"], 3, one.get("before", ()))
+    page = desk.browser("lead").get("/walk?date=2026-10-14", headers=PAGE).text
+    assert page.count('<span class="mark">drawn before</span>') == 2 and "had taken before came last" in page
+
+
 @pytest.mark.parametrize(("day", "count", "key"), [(date(2026, 1, 1), 3, "walk.nothing-to-draw"), (DAY, 0, "walk.count"), (DAY, 99, "walk.count"), (DAY, "3", "walk.count")])
 def test_a_draw_that_cannot_be_is_refused(desk, day, count, key):
     with desk.folder() as folder:

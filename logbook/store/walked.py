@@ -70,7 +70,8 @@ def candidates(folder: JobFolder, day: date) -> tuple[list[str], list[str]]:
 
 @answers
 def draw_spot(folder: JobFolder, id: str, day: date, by: str, count: int = lots.A_DRAW, at: datetime | None = None) -> Act | Mistake:
-    """A few pieces of the day that are good as said. The same id again answers the same lot."""
+    """A few pieces of the day that are good as said, those first that no draw of this day took yet. The same id again
+    answers the same lot."""
     known = _known(folder, id)
     if known is not None and known["act"] == DRAWN and known["by"] == by and known["day"] == day.isoformat():
         return Act(id, DRAWN, by, datetime.fromisoformat(known["at"]), known, repeated=True)
@@ -79,8 +80,10 @@ def draw_spot(folder: JobFolder, id: str, day: date, by: str, count: int = lots.
     among, first = candidates(folder, day)
     if not among:
         return Mistake("walk.nothing-to-draw", day.isoformat(), {"date": day.isoformat()})
-    seed = secrets.token_hex(16)
-    content = {"format": lots.FORMAT, "seed": seed, "among": sorted(among), "first": sorted(first), "drawn": list(lots.draw(seed, among, first, count))}
+    seed, taken = secrets.token_hex(16), {piece for one in draws(folder, day) for piece in one["drawn"]}
+    before = sorted(taken.intersection(among))
+    content = {"format": lots.FORMAT, "seed": seed, "among": sorted(among), "first": sorted(first), "drawn": list(lots.draw(seed, among, first, count, before))}
+    content |= {"before": before} if before else {}
     return _do(folder, id, DRAWN, by, at, content, day=day.isoformat())
 
 

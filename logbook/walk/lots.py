@@ -1,12 +1,12 @@
 """The spot check: the only measure of a log that reports on itself.
 
-    draw(seed, candidates, first, count) -> ids     the lot: anybody who has the seed can draw it again
+    draw(seed, candidates, first, count, before) -> ids     the lot: anybody who has the seed can draw it again
     sayings(piece) -> tuple[Saying, ...]            what was said of a piece and can be looked at
     as_looked(look, findings)                       what was found, as the lead's looks at the findings
     against(looks) -> Against                       said against found, and what so few looks can prove
 
 The lot of a piece is the SHA-256 of the seed, a colon and its id: common tools reckon it. Pieces whose builder
-changed his words after an answer are drawn first.
+changed his words after an answer are drawn first; those that an earlier draw of the day took come last.
 """
 
 from __future__ import annotations
@@ -43,9 +43,9 @@ def lot(seed: str, piece: str) -> str:
     return sha256(f"{seed}:{piece}".encode()).hexdigest()
 
 
-def draw(seed: str, candidates: Iterable[str], first: Collection[str] = (), count: int = A_DRAW) -> tuple[str, ...]:
-    """The lowest lots; those of `first` come before the others."""
-    ordered = sorted(set(candidates), key=lambda piece: (piece not in first, lot(seed, piece)))
+def draw(seed: str, candidates: Iterable[str], first: Collection[str] = (), count: int = A_DRAW, before: Collection[str] = ()) -> tuple[str, ...]:
+    """The lowest lots; those of `first` come before the others, and those drawn `before` after them all."""
+    ordered = sorted(set(candidates), key=lambda piece: (piece in before, piece not in first, lot(seed, piece)))
     return tuple(ordered[:count])
 
 

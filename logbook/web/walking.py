@@ -47,7 +47,7 @@ def _pieced(folder, draw: dict, looks: Mapping[str, dict]) -> dict:
         piece = store.piece_document(folder, piece_id, g.language)
         look = looks.get(piece_id)
         look = look if look and look["draw"] == draw["id"] else None
-        rows.append({"id": piece_id, "piece": piece, "look": look, "first": piece_id in draw["first"], "told": look and look_told(look)})
+        rows.append({"id": piece_id, "piece": piece, "look": look, "first": piece_id in draw["first"], "before": piece_id in draw.get("before", ()), "told": look and look_told(look)})
     return draw | {"rows": rows}
 
 
