@@ -121,6 +121,31 @@ def test_a_hold_point_says_what_is_open_behind_it(desk):
     assert "before the ceiling closes" in desk.browser("lead").get("/desk", headers=PAGE).text
 
 
+def test_the_press_is_in_reach_however_much_is_open_and_all_of_it_stays_in_reach(desk):
+    for first, last in ((20, 31), (32, 43), (44, 55)):
+        desk.hand_in(text=f"Straight sections {first} through {last} on run two, 18 by 12, stapled every three, taped with 181A-P, rubbed down.")
+    work(desk)
+    page = desk.browser("lead").get("/holds", headers=PAGE).text
+    before_press, after = page.split(say("holds.release", "en"), 1)[0], page.split(say("holds.release-press", "en"), 1)[1].split("</section>", 1)[0]
+    behind = re.compile(r'<li class="departs"><span></span><a href="/desk/([^/]+)/staple-spacing"')
+    assert say("holds.open", "en", count=37) in before_press, "what is released over is told before the press"
+    assert len(behind.findall(before_press)) == 3 and before_press.split("<section", 1)[1].count("<details") == 1, "the most serious ones, in sight"
+    assert say("holds.others", "en", count=34) in after and len(behind.findall(after)) == 34
+    assert len({*behind.findall(before_press), *behind.findall(after)}) == 37, "each once"
+
+
+def test_what_opened_since_a_release_stands_before_what_was_open_then(desk):
+    desk.hand_in(text="Straight sections 20 through 25 on run two, 18 by 12, stapled every three, taped with 181A-P, rubbed down.")
+    work(desk)
+    assert press(desk, "ceiling", words="As agreed.").status_code == 303
+    desk.hand_in(text=OFF.replace("seven", "ninety"), spoken_at="2026-10-14T12:00:00-05:00")
+    work(desk)
+    page = desk.browser("lead").get("/holds", headers=PAGE).text
+    assert page.index(f"/desk/{piece_of(desk, '90')}/") < page.index(say("holds.hold-again", "en"))
+    first = re.search(r'<ul class="work"><li[^>]*><span></span><a href="/desk/([^/]+)/', page).group(1)
+    assert first == piece_of(desk, "90")
+
+
 def test_a_release_over_something_open_needs_a_reason_and_keeps_what_was_open(desk):
     refused = press(desk, "ceiling", witness="the inspector")
     assert refused.status_code == 422 and say("holds.no-words.cure", "en") in refused.text and "the inspector" in refused.text

@@ -9,7 +9,8 @@ from logbook.store import holding, people
 from logbook.web import answers, asked, opened
 
 screen = Blueprint("holding", __name__)
-SHOWN = 30  # open findings of a hold point on its page; the worklist holds the rest
+IN_SIGHT = 3  # of what stands open, the most serious ones, stand before the press: it is in reach of a thumb, and nobody presses blindly
+SHOWN = 100  # open findings of a hold point on its page, unfolded by a press; the worklist holds the rest
 
 
 @screen.get("/holds")
@@ -22,7 +23,7 @@ def _page(wrong: Mistake | None = None, about: str | None = None):
     told = None if wrong is None else answers.sentences(wrong, g.language)
     shown = render_template(
         "holds.html", points=holding.hold_points(folder), names=people.names(folder.db), told=told, about=about,
-        pressed=request.form, shown=SHOWN,
+        pressed=request.form, sight=IN_SIGHT, shown=SHOWN,
     )  # fmt: skip
     return shown, 200 if wrong is None else answers.status_of(wrong)
 
