@@ -13,9 +13,10 @@ from logbook.mistake import Mistake
 from logbook.paper import making
 from logbook.store import people
 from logbook.store.folder import free_bytes, room_for_derived
-from logbook.web import answers, asked, guard, opened, places
+from logbook.web import answers, asked, guard, opened, pencil, places
 
 screen = Blueprint("days", __name__)
+UNFOLDED = 6  # entries of a list that stand open on a phone; a longer one is folded, with its counts in sight
 
 
 @screen.get("/day")
@@ -32,7 +33,7 @@ def page(date: str):
     folder = opened.folder()
     told = making.told_of(folder, date, g.language, found, drawn=False) if found["notes"] else None
     return render_template(
-        "day.html", date=date, day=found, seen=must_know(told, g.language)["seen"] if told else [], not_understood=not_understood(told, g.language) if told else {"rows": []}, names=people.names(folder.db), days=store.days(folder, 14),
+        "day.html", date=date, day=found, seen=must_know(told, g.language)["seen"] if told else [], not_understood=not_understood(told, g.language) if told else {"rows": []}, names=people.names(folder.db), days=store.days(folder, 14), unfolded=UNFOLDED,
         content=content_of(told) if told and guard.may("days.sign") else None, **_sorted(found),
     )  # fmt: skip
 
@@ -47,8 +48,8 @@ def _sorted(found: dict) -> dict:
     }
 
 
-def _by_piece(found: dict, wanted: Callable[[dict], bool]) -> list[tuple[dict, list[tuple[list[str], dict]], int]]:
-    """[(piece, [(rules, finding)], how many findings)]: what several rules say in the same words stands once."""
+def _by_piece(found: dict, wanted: Callable[[dict], bool]) -> list[tuple[dict, list[tuple[list[str], dict]], int, list[tuple[str, int]]]]:
+    """[(piece, [(rules, finding)], how many findings, [(verdict, how many)])]: what several rules say in the same words stands once."""
     listed = []
     for piece in found["pieces"]:
         mine = [one for one in piece["findings"] if wanted(one)]
@@ -56,7 +57,9 @@ def _by_piece(found: dict, wanted: Callable[[dict], bool]) -> list[tuple[dict, l
         for one in mine:
             alike.setdefault((one["verdict"], one["says"], one.get("stands")), []).append(one)
         if mine:
-            listed.append((piece, [([one["rule"] for one in some], some[0]) for some in alike.values()], len(mine)))
+            verdicts = [one["verdict"] for one in mine]
+            counts = [(verdict, verdicts.count(verdict)) for verdict in pencil.VERDICTS_FIRST if verdict in verdicts]
+            listed.append((piece, [([one["rule"] for one in some], some[0]) for some in alike.values()], len(mine), counts))
     return listed
 
 

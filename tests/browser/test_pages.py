@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from desk import work
 from handing import picture
 
 AXE = (Path(__file__).parent / "axe.min.js").read_text()
@@ -91,6 +92,26 @@ def test_every_press_is_large_enough_for_a_glove(visit):
             ".filter(e => e.getBoundingClientRect().height < 64).map(e => e.textContent)"
         )
         assert small == [], path
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_a_folded_day_is_short_on_a_phone_opens_by_a_tap_and_prints_whole(site, visit, language):
+    site[1].hand_in(text="Straight sections 10 through 29 on run two, 18 by 12, stapled every three, taped with 181A-P, rubbed down.")
+    work(site[1])
+    page = visit("lead", language)
+    page.goto("/day/2026-10-14")
+    assert problems(page) == []
+    folds = page.locator("main .fold")
+    assert folds.count() > 20
+    hidden = "all => all.filter((one) => !one.checkVisibility({ contentVisibilityProperty: true, contentVisibilityAuto: true })).length"
+    rows = page.locator(".fold li")
+    count = rows.count()
+    assert rows.evaluate_all(hidden) == count > 20, "folded at first"
+    first = folds.first
+    first.locator("summary").click()
+    assert first.locator("a").first.is_visible()
+    page.emulate_media(media="print")
+    assert rows.evaluate_all(hidden) == 0, "paper has no fold to press"
 
 
 def test_axe_would_find_a_fault(visit):
