@@ -27,7 +27,7 @@ def part(page: str, head: str) -> str:
 
 
 def links(text: str, rule: str) -> list[str]:
-    return re.findall(rf'href="/(?:desk|pieces)/([^/"]+)(?:/{rule}|#r-{rule})"', text)
+    return re.findall(rf'href="/(?:desk|fitting)/([^/"#]+)(?:/{rule}|#r-{rule})"', text)
 
 
 @pytest.mark.parametrize("last", [10 + days.UNFOLDED - 1, 10 + days.UNFOLDED])
