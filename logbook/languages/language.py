@@ -143,6 +143,7 @@ class Forms:
     unsaid: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression) that takes this value back
     acts: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression over the words of a part of a clause)
     turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"
+    in_twos: str = "(?!)"  # numbers that are a spacing behind "on": "on twos"
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
 
 

@@ -121,6 +121,30 @@ class Wanted:
 
 
 @dataclass(frozen=True)
+class Aside:
+    """Words that tell of another day, another man's work, another thing, or of what never was: they state nothing of this piece as it is.
+
+    `words` are read over the sketch of a sentence and the one behind it, from inside the first; without a group `x` all of them say nothing,
+    and groups `y` and `z` are left out too. `act` and `other` name acts of which `states` says whether they are done (`<act>`), and `measure` is a number of the sort of the one
+    wished for; a value `=n` is what the group `n` holds. A sentence without one of the `cues` is not looked at.
+    """
+
+    words: str
+    cues: tuple[str, ...]
+    reach: str = "words"  # "words"; "sentence": to its end or until he speaks of his own again; "before": the sentence before them too
+    states: tuple[tuple[str, object], ...] = ()
+    names: bool = False  # the piece they name is his own
+    unless: str = ""  # in the words they were found in
+
+
+@dataclass(frozen=True)
+class Asides:
+    said: tuple[Aside, ...] = ()
+    own_again: str = "(?!)"  # behind a comma: from here on he speaks of his own piece
+    of_the_kind: str = "(?!)"  # of his own piece, of the kind that theirs is
+
+
+@dataclass(frozen=True)
 class Told:
     """All of them, of one language; a language without them leaves them empty."""
 
@@ -130,3 +154,4 @@ class Told:
     voices: Voices = Voices()
     ticks: Ticks = Ticks()
     wanted: Wanted = Wanted()
+    asides: Asides = Asides()

@@ -77,6 +77,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, language: 
             if how == "undone" and match.group().startswith("before") and re.search(language.acts.waits_for, said[: match.start()]):
                 continue
             first, last = _items(row, clause, match)
+            if any(row.is_blank(at) for at in range(first, last)):
+                continue
             used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM")}
             if how == "to_do":
                 start, end = row.items[first].start, row.items[last - 1].end
@@ -92,6 +94,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, language: 
         if re.match(language.acts.needless, said[match.end() :]):
             continue
         first, last = _items(row, clause, match)
+        if any(row.is_blank(at) for at in range(first, last)):
+            continue
         if not value and name in _CAN_BE_MENDED and _mended(row, cut_up, first, language):
             continue
         used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("surface_clean", "preheated") else ()))}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.elsewhere import elsewhere
@@ -33,7 +33,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     lexicon = book(code)
     language = lexicon.language
     items = compose(itemise(found, lexicon), text, language.letters, language.forms)
-    whole = Row.of(text, items)
+    beside = asides.asides(Row.of(text, items), language)
+    whole = asides.without(text, items, beside)
+    items = whole.items
     taken_back, saying_so = withdraws(whole, language, text)
     phrase_at = {at for said in phrases_said(found, job, code) for at, item in enumerate(items) if item.first < said.last and item.last > said.first}
     row = whole.blanked(saying_so | phrase_at)
@@ -43,7 +45,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     row = row.blanked(ticks.spent)
     aside = elsewhere(row, cut, language)
     told = answers.answers(row.blanked(aside), cut, language)
-    answered, spent = [*ticks.claims, *told.claims], ticks.spent | told.spent
+    answered, spent = [*beside.claims, *ticks.claims, *told.claims], beside.spent | ticks.spent | told.spent
     told.names |= ticks.names
     row = row.blanked(spent)
     cut_up = fell_short.parts(row, cut)
@@ -131,6 +133,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         return replace(base, reason="reading.nothing-said")
     told = spent | phrase_at | saying_so | set(not_own) | left.plans | {at for one in copied for at in range(one.first, one.last)}
     if is_shift(row, named, claims):
+        row = replace(row, text=text)
         facts = tuple(_fact(one, row, False) for one in shift_claims(row, claims))
         return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told))
     named = _named_by_others(row, named, claims, taken, language)
@@ -143,7 +146,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     done = [entries.settle(row, draft, text) for draft in made]
     entries.copy_over(made, regions, done, copied)
     entries.carry(made, done, row)
-    fittings = _entries(row, made, done, job)
+    fittings = _entries(replace(row, text=text), made, done, job)
     reason = None if fittings or taken_back else _why(not_own, left)
     not_read = unread(whole, cut, [*read_places((), fittings), *((one.start, one.end) for one in claims)], told)
     return replace(base, fittings=given(whole, fittings, not_read), reason=reason, unread=not_read)

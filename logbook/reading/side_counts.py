@@ -123,4 +123,7 @@ def recodes(row: Row, language: Language) -> dict[int, str]:
         if row.items[match.start("all")].value.value == 4:  # "de los cuatro lados encinté dos"
             found.update(dict.fromkeys(range(*match.span("w")), "FILLER"))
             found[match.start("n")] = "COUNT"
+    for match in row.find("(?P<on>ON) (?P<n>NUM) (?=SEP|$|AND|BUT|AROUND|ALL|ON|IN)"):  # "stapled on twos"
+        if re.fullmatch(language.forms.in_twos, row.words(*match.span("n")).lower()):
+            found[match.start("on")] = "EVERY"
     return found

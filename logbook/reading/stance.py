@@ -62,6 +62,8 @@ def stances(row: Row, language: Language) -> dict[int, str]:
         if carried is not None and (carried[0] != clause.sentence or row.text[row.items[clause.first - 1].start] == ";"):
             carried = None
         items = row.items[clause.first : clause.last]
+        if row.is_blank(clause.first) and row.is_blank(clause.last - 1):
+            continue  # an aside: it says nothing of whose the rest is
         lead = _lead(items)
         head = items[lead].concept if lead < len(items) else ""
         if carried is not None and (items[0].concept == "BUT" or head == "I" or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and _so_then(row, items, lead))):

@@ -291,7 +291,7 @@ FRAMES = (
     Frame("(?P<w>(?P<a>TO) (?P<n>LEN)) (?=DET? STAPLES)", _at_spacing),
     Frame("TO LEN DET? (?P<w>STAPLES) (?=SEP|$|AND)", lambda found: [found.claim("stapled", True, group="w")] if found.row.words(found.first, found.first + 1).lower() == "a" else []),
     Frame("STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
-    Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
+    Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET|BOTH){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
     Frame("STAPLED (?P<w>(?P<to>OUT|IN)) (?=ON|EVERY|SEP|$|LEN|AND|WITH)", _clinched),
     Frame("LEG (?:FILL|WORD|MOVE|MOVE_IN|K_STRAIGHT|IN|AND){0,7} (?P<w>(?P<o>WORD) (?P<to>INSIDE|OUTSIDE))", _legs_go),
