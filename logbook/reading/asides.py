@@ -22,6 +22,7 @@ from logbook.reading.sketch import Sketch, sketches
 
 _NAMES = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "GROOVE", "LEAK_TEST")
 _THINGS = {"K_HANGER": "K_HANGER", "HANG": "K_HANGER", "HUNG": "K_HANGER", "TABS": "TABS", "STAPLES": "STAPLES", "SCREWS": "SCREWS"}
+_CLAUSE = re.compile(r"[^.?,;]*")
 _AHEAD = 14  # items
 _MEASURES = ("CFM", "LEN", "DEG", "TEMP_F", "INWG", "FT2")
 
@@ -64,7 +65,7 @@ def asides(row: Row, language: Language) -> Told:
     for one, until in _sentences(row, language) if looked_for else ():
         for aside, pattern, unless in looked_for:
             match = pattern.search(one.words)
-            if match is None or one.item(match.start()) >= until or (unless is not None and unless.search(match.group())):
+            if match is None or one.item(match.start()) >= until or (unless is not None and unless.search(match.group() + _CLAUSE.match(one.words, match.end()).group())):
                 continue
             used = _used(row, one, match, aside, until, language)
             if found.spent.isdisjoint(used) or aside.reach == "before":
