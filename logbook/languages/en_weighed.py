@@ -85,6 +85,7 @@ ENGLISH_WEIGHED = Weighed(
     ),
     unreal=(r"(?:would've|would have|woulda|'d have|'d've|i'd have|we'd have|i'd of|could've|could have|coulda) (?!called|said|sworn)(?:\w+ )?<d>",),
     has_it=(
+        r"^(?:(?:#|number|[\w-]+) )?(?:has|have|'s got|got) (?:the |its |good |some )?<n>$",
         r"(?:has|have|got|wears|carries|sports|is wearing|has got|'s got|kept) (?:all |every one of |both )*(?:its|her|their|his|all) (?:own |full )?<n>", r"(?:complete|fitted out|fitted|finished|all done) with (?:its |the |her )?<n>",
     ),
     ticked=(

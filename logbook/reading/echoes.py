@@ -81,7 +81,7 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
 
 def _of_another_piece(row: Row, act: Sketch, one: Sketch) -> bool:
     """Whether a piece is named between the act and the echo, and one before: "a roll costs sixty, and straight ten didn't get an inch of it" names its first."""
-    named = [at for at in range(one.last) if row.items[at].concept.startswith("K_") or row.items[at].concept == "FITTING"]
+    named = [at for at in range(one.last) if row.items[at].concept.startswith("K_") or row.items[at].concept in ("FITTING", "NUMBER")]
     return bool(named) and named[-1] >= act.last and named[0] < act.last and _number(row, named[-1]) != _number(row, named[0])
 
 

@@ -150,9 +150,16 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             if act is not None and row.items[act].concept == "STAPLED":
                 made.append(claim(row, "stapled", True, clause.last - 1, clause.last, hedged=False, weak=True))
                 continue
+        if not row.is_blank(clause.first) and head in _NOT_ON and items[-2].concept in ("ON", "IN", "OF", "MISSING"):  # "vanes in five, none in six"
+            act = _last_done(row, cut, place)
+            if act is not None:
+                at = next(k for k in range(clause.first, clause.last) if row.items[k].concept in ("NO", "NOT", "MISSING"))
+                made.append(claim(row, _ACTS.get(row.items[act].concept, "scrim_shows"), False, at, at + 1, hedged=False))
+                continue
         if not row.is_blank(clause.first) and head[:1] in (["NUM"], ["MARKED"]):
-            denies = head[1:] in (["NOT"], ["BE", "NOT"], ["NO"]) and items[-1].concept in ("NOT", "NO")
-            too = len(head) == 1 and row.words(clause.last - 1, clause.last).lower() in _TOO
+            rest = _past_marks(head)
+            denies = rest in _LACKS and (items[-1].concept in ("NOT", "NO") or rest[-1] == "BE" or row.words(clause.last - 1, clause.last).lower() in ("any", "one"))
+            too = not rest and row.words(clause.last - 1, clause.last).lower() in _TOO
             act = _last_done(row, cut, place) if denies or too else None
             if act is not None:
                 made.append(claim(row, _DONE_TOO.get(row.items[act].concept) or _ACTS[row.items[act].concept], too, clause.last - 1, clause.last, hedged=False))  # "four is taped, five too, six isn't"
@@ -166,6 +173,17 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     return made
 
 
+def _past_marks(head: list[str]) -> list[str]:
+    """What stands behind the numbers of pieces: behind "three and four" in "three and four don't"."""
+    at = 0
+    while at < len(head) and head[at] in ("NUM", "MARKED", "COMMA"):
+        at += 1
+    return head[at:]
+
+
+# "six isn't", "six has none", "six never was", "six didn't get any"
+_LACKS = (["NOT"], ["BE", "NOT"], ["NO"], ["HAVE", "NO"], ["NOT", "BE"], ["NOT", "HAVE"], ["HAVE", "NOT"], ["WORD", "NO"], ["NOT", "WORD", "NO"], ["NOT", "HAVE", "WORD"], ["NOT_DONE"])
+_NOT_ON = tuple([no, mark] for no in ("NO", "NOT", "MISSING") for mark in ("NUM", "MARKED"))
 _DONE_TOO = {"SHOWS": "scrim_shows"}
 _TOO = ("también", "tambien", "too", "also", "as well")
 
@@ -176,7 +194,7 @@ def _last_done(row: Row, cut: tuple[Clause, ...], place: int) -> int | None:
         concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
         if any(c in ("NOT", "NO", "NOT_DONE", "PENDING") for c in concepts) or row.is_blank(clause.first):
             return None
-        acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES", "WIPED", "PREHEATED", "SHOWS")]
+        acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES", "WIPED", "PREHEATED", "SHOWS", "TAPE", "STAPLES")]
         if acts:
             return acts[-1]
         if len(concepts) > 4:

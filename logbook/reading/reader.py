@@ -97,7 +97,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += places.joins(stated, taken, language)
     claims += run(moves.LEVEL_FRAMES, stated, taken)
     named = [one for one in drafts.disowned(row, mentions(headed, taken, language), language) if one.kind is not None or one.mark_at is None or one.mark_at[0] not in short_at]
-    named = contrasts.with_each(stated, named, language)
+    named = contrasts.with_each(row, named, language)
     taken.update(at for m in named if m.mark_at for at in range(*m.mark_at))
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})

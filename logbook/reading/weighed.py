@@ -178,7 +178,7 @@ def _unreal(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language,
 def _has_it(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     """ "Has its staples": it is stapled; the noun alone would not say so."""
     told = _first(one, language, "has_it")
-    if told is None or len(told[1]) != 1 or told[1][0][1] != "stapled":
+    if told is None or len(told[1]) != 1 or told[1][0][1] not in ("stapled", "taped"):
         return False
     match, ((at, name),) = told
     around = one.words[: match.start()], one.words[match.end() :]
