@@ -116,6 +116,8 @@ def leads_to(row: Row, at: int) -> bool:
         behind -= 1
     if behind < 1:
         return False
+    if row.items[behind].concept in _SITS and _sits_on_it(row, behind):
+        return True
     said = row.words(behind, behind + 1).lower()
     if row.items[behind].concept == "IN" and any(row.items[k].concept in _LET_IN for k in range(max(0, behind - 9), behind)):  # "the door in straight nine …, that's D2"
         return any(item.concept == "MARKED" for k, item in enumerate(row.items) if k != at + 1)
@@ -127,6 +129,18 @@ def leads_to(row: Row, at: int) -> bool:
 
 
 _LET_IN = ("K_ACCESS_DOOR", "K_REGISTER")
+_SITS = ("ON", "IN", "OFF", "FROM")
+_ON_OTHERS = ("K_COLLAR", "K_REGISTER", "K_ACCESS_DOOR", "K_BRANCH")  # what sits on another piece
+
+
+def _sits_on_it(row: Row, at: int) -> bool:
+    """ "Collar three, eight inch round, on straight six", "it's on straight six": where a marked piece that sits on others sits."""
+    start = at
+    while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY"):
+        start -= 1
+    if [item.concept for item in row.items[start:at]] == ["IT", "BE"] or row.words(start, at).lower() in ("it's", "that's"):
+        start = 0
+    return any(row.items[k].concept in _ON_OTHERS and row.items[k + 1].concept in ("NUM", "MARKED", "LETTER", "NUMBER", "COMMA") for k in range(start, at - 1))
 
 
 def reference(row: Row, at: int, taken: set[int]) -> bool:
