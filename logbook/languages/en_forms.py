@@ -11,6 +11,7 @@ _WHERE = r"(?:it|them|all|every|each|both|the|its|this one|that one|four|all fou
 _SKIN = r"(?:foil|facing|jacket|board|skin|surface|outside)"
 
 ENGLISH_FORMS = Forms(
+    instead=frozenset(("instead", "instead of")),
     as_drawn=(
         r"\b(?:that's|that is|so that's|it's|this is|which is) (?:exactly |just |precisely )?(?:what|how|the way|the size) (?:i|we) (?:\w+ )?(?:built|made|did|cut|got|have|have here|put together|ran|used|went with|laid out)\b",
         r"\b(?:that's|that is|which is) (?:exactly |just |precisely )?(?:what|how) (?:it|this|this one|she) (?:is|came out|measures)\b",

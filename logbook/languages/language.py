@@ -145,6 +145,7 @@ class Forms:
     turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"
     in_twos: str = "(?!)"  # numbers that are a spacing behind "on": "on twos"
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
+    instead: frozenset[str] = frozenset()  # between what was used and what was not: "tape instead of mastic"
 
 
 @dataclass(frozen=True)

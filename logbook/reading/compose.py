@@ -16,11 +16,16 @@ from logbook.reading.mark_shapes import marked
 from logbook.reading.measures import Measure
 from logbook.reading.size_pairs import LENGTHS, of_the_building, one_unit, sized
 from logbook.reading.small_words import meant_by_neighbours
+from logbook.reading.tape_or_mastic import told_apart
 
 
 def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), forms: Forms = Forms()) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    return corrected(_of_another_size(of_the_building(one_unit(sized(_counted(_named_kinds(_small_words(_split_decimals(act_lists(meant_by_neighbours(labelled(marked(items, text, letters), text, forms), text)), text), text), text)), text)), text), text), text)
+    items = labelled(marked(items, text, letters), text, forms)
+    items = act_lists(told_apart(meant_by_neighbours(items, text), text, forms.instead))
+    items = _counted(_named_kinds(_small_words(_split_decimals(items, text), text), text))
+    items = _of_another_size(of_the_building(one_unit(sized(items, text)), text), text)
+    return corrected(items, text)
 
 
 def _of_another_size(items, text: str):
@@ -92,6 +97,9 @@ def _small_words(items, text: str):
         elif said == "left out" and ahead in LENGTHS and concept_at(items, place + 2) in _ENDS_A_MOVE and any(one.concept == "SIDE" for one in items):
             done.append(replace(item, concept="SIDE", value=("left",), end=item.start + 4))  # "left out two, right out two"
             item = replace(item, concept="OUT", value=None, start=item.end - 3)
+        elif said == "left over" and before in ("OFF", "FROM", "ON", "DET") and ahead in LENGTHS:
+            done.append(replace(item, concept="SIDE", value=("left",), end=item.start + 4))  # "six inches off the left over two feet"
+            item = replace(item, concept="OVER", value=None, start=item.end - 4)
         elif said == "right by" and before == "DET" and ahead in LENGTHS:
             done.append(replace(item, concept="SIDE", value=("right",), end=item.start + 5))  # "flares on the right by two"
             item = replace(item, concept="BY", value=None, start=item.end - 2)

@@ -42,7 +42,7 @@ def _move(found: Found):
     lead = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
     if lead[-1:] == ["DET"] and "COMMA" in lead:
         lead = lead[len(lead) - lead[::-1].index("COMMA") :]  # "entra dos, el top baja dos": the side begins its own
-    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and {"IN", "DOWN", "UP", "OUT", "MOVE_IN", "MOVE_DOWN"} & set(lead) and {"NUM", "LEN", "FRAC"} & set(lead):
+    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and {"IN", "DOWN", "UP", "OUT", "MOVE_IN", "MOVE_DOWN", "OFF", "FROM"} & set(lead) and {"NUM", "LEN", "FRAC"} & set(lead):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and by is not None and by.concept == "LEN" and [i.concept for i in found.items("dir")] == ["IN"]:
         return  # "widening four each side in a foot": over what length, not how far
@@ -229,7 +229,7 @@ FRAMES = (
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
     Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
-    Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA? (?P<by>LEN) IN (?:FILL)? (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _move),  # "all of it off the left, eight inches in thirty-six"
+    Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _move),  # "all of it off the left, eight inches in thirty-six"
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? (?:EACH(?=ON NUMB))? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|ONLY){{0,2}} (?:WORD|OFFSETS|TAKES) (?P<dir>DIRECTION) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),

@@ -100,6 +100,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     named = contrasts.with_each(row, named, language)
     taken.update(at for m in named if m.mark_at for at in range(*m.mark_at))
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
+    stated = stated.recoded(staples.on_a_piece(row, {m.mark for m in named if m.mark is not None}))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})
     stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
     for frames in (how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):

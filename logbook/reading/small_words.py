@@ -47,6 +47,10 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="BE", value=None)  # "fifty-seven is the tee in the closet"
         elif item.concept == "BRANCH_WORD" and said.endswith(" off") and ahead == "DET" and _concept(items, place + 2) in ("NUM", "LEN") and any(one.concept == "K_BRANCH" for one in items[:place]):
             done[place] = replace(item, concept="FROM")  # "takeoff nine comes off the sixteen by ten"
+        elif item.concept in ("BRANCH_WORD", "UNDONE") and said.endswith(" off") and past_article == "SIDE" and _so_far(items, place + 1):
+            done[place] = replace(item, concept="OFF", value=None)  # "it all comes off the left side, six in thirty-six"
+        elif item.concept == "REPAIRED" and said.startswith(("taped over", "tape over")) and not any(one.concept in ("DAMAGE", "K_REPAIR", "GAP", "PARTED", "METHOD") for one in items[:place]):
+            done[place] = replace(item, concept="TAPED", value=None)  # "it was dusty and I taped over it"
         elif item.concept == "OTHER" and said in ("she's", "she’s") and (ahead in ("DET", "SIZE", "NUM", "LEN", "DEG", "TIGHT", "VANES", "IN_PLACE", "UP", "FILLER", "ON_BENCH", "HAVE", "NOT", "NO") or ahead.startswith("K_")):
             done[place] = replace(item, concept="BE")  # "she's a plain straight"
         elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
@@ -121,6 +125,13 @@ def meant_by_neighbours(items, text: str):
 
 
 _BITS = frozenset("pedazo pedacito cacho cachito parte esquina orilla trozo lo".split())
+
+
+def _so_far(items, at: int) -> bool:
+    """Whether a measure stands behind the side that follows: "the left side, six in thirty-six"."""
+    while _concept(items, at) in ("DET", "FILLER", "ON", "SIDE", "SIDE_WORD", "COMMA"):
+        at += 1
+    return _concept(items, at) in ("NUM", "LEN", "FRAC") and _concept(items, at + 1) in ("IN", "OVER")
 
 
 def _a_slope(items, at: int) -> bool:

@@ -45,6 +45,20 @@ def _spacing(found: Found):
     yield found.claim(name, value, group="w", uses=("n",), said_unit=unit_of(item), took_back=backs)
 
 
+def on_a_piece(row: Row, marks: set[str]) -> dict[int, str]:
+    """ "The staples on nine", where straight nine is spoken of, are those of that piece; "staples on two" are two inches apart."""
+    found: dict[int, str] = {}
+    for match in row.find("(?:STAPLED|STAPLES) (?P<o>ON) (?P<n>NUM)"):
+        at = match.start("n")
+        ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
+        if str(row.items[at].value.value) in marks and (row.items[at].value.value > 4 or ahead in _TELLS_OF_THEM):
+            found |= {match.start("o"): "FILLER", at: "FILLER"}
+    return found
+
+
+_TELLS_OF_THEM = ("CLINCHED", "BE", "HAVE", "BENT", "ON", "NOT")
+
+
 def _so_many_in(found: Found):
     """ "six staples per foot", "three screws in two feet": how many lie on a length."""
     length, count = found.item("n"), found.item("k").value.value
