@@ -6,9 +6,6 @@ from logbook.languages.language import State
 
 _CL = r"(?:(?:se|le|les|la|lo|las|los|me|nos) )*"
 _NO = r"(?:no|nunca|tampoco|ni)"
-_SKIN = r"(?:cara|foil|forro|papel|facing|aluminio|cubierta|barrera|superficie|piel|pelicula)"
-_THE = r"(?:la |el |un pedazo (?:de la |del |de )|tantito (?:la |el )|poquito (?:la |el ))?"
-_TORE = r"(?:rompio|rompieron|rasgo|rasgaron|rajo|rajaron|abrio|corto|trozo|desgarro|troncho|jalo|arranco)"
 _MENDED = r"(?:tapado|parchado|cambiado|reparado|arreglado|resanado|remendado|reemplazado|sustituido|compuesto|tocado|cerrado|cubierto|sellado)"
 _MENDS = r"(?:tape|tapamos|parche|parchamos|cambie|cambiamos|repare|reparamos|arregle|arreglamos|resane|remende|reemplace|reemplazamos|sustitui|compuse|toque|tocamos)"
 _HOLDERS = r"(?:colgador(?:es)?|soportes?|colgantes?|trapecios?|fajas?|flejes?|cadenas?|varillas?|angulos?|patas?)"
@@ -19,8 +16,6 @@ SPANISH_STATES: tuple[State, ...] = (
     State("damage_repaired", False, (rf"(?:todavia |aun )?{_NO} {_CL}(?:he|hemos|ha|han) (?:\w+ )?{_MENDED}", r"(?:todavia|aun) no (?:se )?(?:l[oa]s? )(?:arreglo|tapo|parcho|cambio|reparo|compongo)\b"), ("DAMAGE", "UNDONE"), apart=True, pending=True),
     State("damage_repaired", False, (rf"{_NO} {_CL}(?:{_MENDS}\b|(?:hice|hicimos|puse|pusimos) (?:nada|ni (?:un )?parche|ningun parche))(?: (?:nada|todavia|aun))*", r"\bsin (?:tapar|parchar|parche|cambiar|reparar|arreglar|resanar|remendar|tocar|componer)(?:l[oa]s?|le)?\b"), ("DAMAGE",), apart=True),
     State("damage_repaired", False, (r"(?:asi|ahi|tal cual|igual) (?:nomas |mero |mismo |pues )*(?:se |lo |la |le |me )*(?:deje|dejamos|quedo|va|fue|monte|colgue|subi|use|instale|entregue|esta)(?: \w+)?$",), ("DAMAGE",), apart=True),
-    # what befell the facing, by its verb
-    State("facing_damage", "tear", (rf"(?:se|lo|la|le|nos) (?:me |le |nos |la |lo )*{_TORE} {_THE}{_SKIN}", rf"{_SKIN} se (?:me |le |nos )*{_TORE}\b"), (), cues=("romp", "rot", "rasg", "raj", "abri", "cort", "troz", "troncho", "jalo", "arranco")),
     # the panel that was freed
     State("panel_seated", False, (r"(?:bailando|baila|bailan|cabecea|cabeceando|se mece|mecedora|jugando|juega|brinca|brincando|levantad[oa]|volando|pandead[oa]|parad[oa]|atorad[oa]|chuec[oa]|salid[oa])\b",), ("PANEL",)),
     State("panel_seated", False, (rf"{_NO} {_CL}(?:quiso |quiere |alcanza a |acaba de |llega a |termina de )?(?:entra|entro|entrar|cae|cayo|caer|baja|bajo|bajar|asienta|asento|asentar|sienta|sento|sentar|embona|embono|embonar|encaja|encajo|encajar|cabe|cupo|topa|llega|llego|se acomoda|acomodo)\b(?: (?:en|a|hasta) (?:su|el|la) (?:\w+))?",), ("PANEL",), apart=True),

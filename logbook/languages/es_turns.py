@@ -31,7 +31,7 @@ SPANISH_TURNS = Turns(
         (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
     ),
     unhappened=(
-        (r"no (?:me |le |nos |se )?(?:qued[ao]n?|cup\w+|cabe\w*|entra\w*|entro|entraron|encaja\w*|encajo)(?: bien)?", ("vanes", "panel_seated")),
+        (r"no (?:me |le |nos |se )?(?:qued[ao]n?|cup\w+|cabe\w*(?! (?:la |el |mi |las )?(?:mano|manos|brazo|herramienta|pistola|engrapadora|grapadora|rodillo|espatula|dedos?|cabeza|cuerpo|taladro))|entra\w*|entro|entraron|encaja\w*|encajo)(?: bien)?", ("vanes", "panel_seated")),
         (r"no (?:me |le |nos |se )?(?:queria |quieren? |quiso )?(?:peg(?:a|an|o|aron|ar)|agarr(?:a|an|o|aron|ar)|prend(?:e|en|io|ieron)|aguant(?:a|an|o|aron)|qued(?:a|an|o|aron) (?:bien )?(?:pegad|firme|fij)\w*|entr(?:a|an|o|aron)|asient(?:a|an)|asent(?:o|aron))(?: bien| parej\w)?", ()),
     ),
     # "un lado engrapado, el otro todavía no", "la otra mitad mañana"
@@ -82,6 +82,11 @@ SPANISH_TURNS = Turns(
         r"(?:ya )?(?:lo|la|los|las|le|se lo|se la) (?:volvi a|arregle|acomode|pegue|apreté|aprete|repase|cambie|puse(?<!\ble puse)|presione|doble|asente|compuse|corregi|hice otra vez|hice de nuevo|termine|complete|baje|clave)\b.*|volvi a (?:pegar|poner|engrapar|grapar|encintar|tallar|doblar|hacer)\w*.*|"
         r"(?:le )?(?:puse|meti|eche|di) (?:otr[oa]s?|mas|nuev[oa]s?|una nueva|unas nuevas)\b.*|ya (?:esta|estan|quedo|quedaron)(?: todo| todas| bien)? (?:bien|list[oa]s?|arreglad[oa]s?|firmes?|pegad[oa]s?|apretad[oa]s?|parej[oa]s?|complet[oa]s?|doblad[oa]s?)|regrese (?:y|a)\b.*|ya (?:lo|la|las|los) (?:arregle|pegue|acomode|doble|puse|complete|termine|aprete)",
     ),
+    besides=r" (?:y|e|asi que) ",
+    formerly=(r"(?:yo |te |le |les |ya )*(?:dije|habia dicho|anote|reporte|apunte|habia puesto)\b", r"^no (?:a |de a )?cada\b"),
+    # how it was at first, where the words behind tell how it is by now
+    used_to=(r"(?:antes|al principio|primero|de primero|ayer|en la mañana|hace rato|de entrada|cuando llegue|cuando lo agarre) (?:me |le |se |nos |no |ya |la |lo )*(?:tenian?|traian?|estaban?|habian?|quedaban?|iban?|eran?|faltaban?|llevaban?|sobraban?|andaban?|salian?)\b",),
+    by_now=(r"(?:pero |y |ahora |ahorita |ya |hoy |luego |despues |entonces )*(?:ahora|ahorita|ya|hoy|luego|despues)\b",),
     thought=(r"(?:yo )?(?:pense|crei|creia|pensaba|segun yo|juraba|jure|dije|le dije|les dije|habia dicho|supuse|pensabamos|creiamos)\b",),
     said_so=(r"(?:es[oae]|est[oae]|ell[oa]s?|el|la|ya|el mio|la mia|los mios|las mias|el nuestro|la nuestra|este|esta)",),
     affirms=(
@@ -111,6 +116,7 @@ SPANISH_TURNS = Turns(
     ),
     earlier=r"que (?:le |te |les )?(?:dije|mand[eé]|report[eé]|anot[eé]|pas[eé]|di|hice|hicimos|grab[eé]|platiqu[eé]) (?:en la mañana|hace rato|hace ratito|ayer|antes|temprano|al rato|antier|el otro d[ií]a|la otra vez|antes del lonche|hace una hora)|de (?:hace rato|hace ratito|la mañana|ayer|antes|antier)\b",
     takes_back=(
+        ("this", r"esta (?:nota|grabación|grabacion) no (?:cuenta|vale|va|sirve)\b"),
         ("last", r"(?:eso|lo|esa nota) (?:último|ultimo|anterior|de ahorita|de hace rato)? ?(?:que (?:dije|mandé|grabé) )?no (?:lo|la|me lo|me la) (?:apuntes|apunten|anotes|anoten|registres|registren|cuentes|guardes|tomes en cuenta)"),
         ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula|tacha) (?:eso|lo|todo lo) (?:que (?:te )?(?:dije|mandé|anoté) )?(?:de la |del |de el |sobre la |sobre el )"),
         ("last", r"(?:no |(?<=no ))(?:me |nos |te )?(?:apuntes|apunten|anotes|anoten|registres|registren|guardes|guarden|cuentes|cuenten|tomes en cuenta|tomen en cuenta) (?:lo último|lo ultimo|la última(?: nota)?|la ultima(?: nota)?|la nota anterior|lo anterior|el último mensaje|eso último)"),

@@ -114,6 +114,8 @@ _BEFALLS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("puncture", ("ponch", "perfor", "agujer", "pinch")),
     ("crushed", ("golpe", "apachurr", "machuc", "aboll", "aplast", "magull", "sumi")),
 )
+_TORE = ("rompió", "rasgó", "rajó", "abrió", "cortó", "trozó", "desgarró", "tronchó", "jaló", "arrancó")
+_SKINS = ("la cara", "el foil", "el forro", "el papel", "el facing", "el aluminio", "la cubierta", "la barrera", "un pedazo de foil", "un pedazo del foil", "un pedazo de papel", "tantito el foil", "tantito el papel")
 _BEFELL: tuple[tuple[str, str], ...] = (
     ("wet", "le cayó agua|le cayó agua encima|le entró agua|le llovió|se le metió el agua|le cayó la lluvia|agarró agua|agarró humedad|le escurrió agua|le goteó agua|amaneció mojado|amaneció mojada|llegó mojado|llegó mojada|mojadito|mojadita|chorreando|empapado de agua|está húmedo|está húmeda|quedó húmedo|quedó húmeda|con humedad"),
     ("tear", "se le rompió el foil|se le rompió el papel|se rompió el foil|se rompió el papel|rajón|rajadita|rasgada|rasgadita|rajada|rotura|rotito|un rompido|cortadita|una cortada|tajo|se trozó"),
@@ -133,7 +135,8 @@ def befallings() -> tuple[tuple[str, str], ...]:
         said += [f"{whom} {stem}aron" for stem in stems for whom in ("lo", "la", "le", "nos lo", "nos la", "me lo", "me la")]
         said += [f"{whom} {stem}ó" for stem in stems if damage == "wet" for whom in ("lo", "la")]
         rows.append((damage, "|".join(said)))
-    return (*rows, *_BEFELL)
+    tore = [f"se {whom}{verb} {skin}" for verb in _TORE for whom in ("", "me ", "nos ", "le ") for skin in _SKINS]
+    return (*rows, ("tear", "|".join(tore)), *_BEFELL)
 
 
 _TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape")

@@ -11,6 +11,7 @@ _AGAIN = ("la corté de nuevo", "lo corté de nuevo", "la corté otra vez", "lo 
 _BRING = ("traigan", "manden", "consigan", "compren", "pidan", "encarguen", "surtan", "pásenme", "acérquenme", "súbannos", "tráigannos", "tráeme", "tráiganme", "tráenos", "tráete", "mándame", "mándenme", "mándanos", "consígueme", "consíganme", "pásame", "pásenme", "súbeme", "súbanme", "bájame", "alcánzame", "apártame")
 _SCOLDED = ("me regañaron por", "me regañó por", "nos regañaron por", "me llamaron la atención por", "me gritaron por", "se quejaron por", "se quejaron de que", "me reclamaron por", "me reclamaron que", "me regañan por", "nos regañan por")
 
+_TOO_BIG = tuple(f"no {whom}{verb} {thing}" for whom in ("", "me ", "nos ", "le ") for verb in ("cabe", "cabía", "cabia", "cupo", "entra", "entró", "entraba") for thing in ("la mano", "las manos", "el brazo", "la engrapadora", "la grapadora", "la pistola", "el rodillo", "la espátula", "la herramienta", "los dedos"))
 # what is climbed, carried up or hung that is no duct
 _CLIMBED = ("la escalera", "las escaleras", "a la escalera", "al andamio", "el andamio", "la herramienta", "las herramientas", "el material", "la caja", "las cajas", "el board", "los rollos", "al techo", "la lámina")
 _HUNG_UP = ("el teléfono", "el celular", "la llamada", "el radio", "la herramienta", "la chamarra", "mi chamarra", "el casco", "la bolsa", "la extensión", "la lámpara", "las lámparas", "la luz")
@@ -51,6 +52,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("CLINCHED", "con la pata volteada|con las patas volteadas|con la pata doblada|con las patas dobladas|la pata volteada|las patas volteadas|la pata doblada|las patas dobladas|con la puntita volteada|con las puntas volteadas"),
     ("APART", "entre grapa y grapa|entre colgador y colgador|entre soporte y soporte|entre colgante y colgante|entre pestaña y pestaña|entre tornillo y tornillo|entre una grapa y otra|entre cada grapa"),
     ("WORD", "no hallé|no encontré"),
+    ("WORD", "|".join(_TOO_BIG)),
     ("WORD", "no les falta ninguna|no le falta ninguna|no le falta ninguno|no les falta nada|no le falta nada|no les falta|no les faltan"),
     ("NO", "s/"),
     ("PREHEATED", "precalentar la superficie primero"),

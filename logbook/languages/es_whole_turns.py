@@ -165,6 +165,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:en (?:lugar|vez) de|a falta de) ", r"\b(?:en (?:lugar|vez) de|a falta de) (?:las? |poner(?:le)? )?(?:grapas?|staples?|(?:en)?grapar(?:l[oa])?)\b(?!.*\b(?:tabs|tiras|tiritas|pestañas|tornillos)\b)", (("stapled", False),), unless=r"\b(?:mas|largas|otras) grapas|\bdos\b"),
     # nothing at all has been done
     Turn(r"\bnada\b", rf"\b(?:todavia |aun )?(?:no|ni) (?:he|hemos|hay|tengo|tenemos|llevo|llevamos) (?:{_NOTHING_DONE} nada|nada {_NOTHING_DONE})(?: (?:hoy|todavia|aun|aqui|de nada|del run \w+))*", ()),
+    Turn(r"\b(?:porque|por ?que|pues|ya que|es que) ", rf"\b(?:porque|por ?que|pues|ya que|es que) (?:de (?:la |las |los |el )?\w+(?: \w+)? )?(?:ya |aqui |ahorita |hoy )*no (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|tengo|me dieron|me alcanzaron|llegaron|llego|alcanzaron|alcanzo|trajeron|surtieron)(?: (?:mas|de otra|de otras|nada|otra|otras|buena|de la buena))*{_ALONE}", ()),
     # none was there, why he did not: what stands behind is told anew
     Turn(r"\bno (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|llegaron|llego)\b", r"\b(?:porque|por ?que|pues|ya que|como|es que) (?:ya |aqui |ahorita |hoy )*no (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|tengo|me dieron|me alcanzaron|llegaron|llego|alcanzaron|alcanzo|trajeron|surtieron)(?: (?:en (?:la|el) \w+|mas|ni una|ninguna|aqui|hoy|ahorita|todavia|nada))*(?= (?:y )?(?:lo |la |va |quedo |esta |ya )*(?:(?:en)?grap|encint|teip|tape|tall|frot|sell|cerr)\w+)", (), beside=r"\b(?:no|sin|ni)\b.*\b(?:porque|por ?que|pues|ya que|como|es que)\b"),
     # the stuff was no good: not used, or nothing said of it
@@ -252,6 +253,7 @@ _FACTS: tuple[Turn, ...] = (
     # without them it won't do, so he put them in
     *(Turn(r"\bsin \w+ no \w+", rf"\bsin (?:las |la |el |los )?{noun} no (?:me l[oa]s? |se |l[oa] |me )*(?:pasa|pasan|sirve|puede|jala|acepta|aceptan|reciben|queda|aguanta|vale|pega|cierra)(?:[,;]| y)* (?:por eso|asi que|entonces|y|pues|por lo que) (?:ya |yo |si |tambien )*(?:se )?(?:le |l[oa]s? )+{_PUT}(?: (?:las |los |la |el )?\w+)?", ((name, True),)) for name, noun in _STUFF),
     *(Turn(r"\bsin \w+ no \w+", rf"\bsin (?:las |la |el |los )?{noun} no (?:me l[oa]s? |se |l[oa] |me )*(?:pasa|pasan|sirve|puede|jala|acepta|aceptan|reciben|queda|aguanta|vale|pega|cierra)\b", ()) for _, noun in _STUFF),
+    Turn(r"\btod[oa]s\b", r"\btod[oa]s (?:(?:ya|bien|quedaron|estan|van|se) )*(?:doblad|voltead|aplastad|apretad)[oa]s", (("tabs_bent", True),), beside=r"(?:collar|spin|boot|bota|cuello|salida redonda).*(?:lenguet|tabs?|pestañ|orej|dient|dedos)", unless=r"\b(?:no|ni|sin|casi|falt\w*|menos|excepto|mal)\b"),
     # laid on, not pressed
     Turn(r"\b(?:sobrepuest|encimad|presentad)", r"(?:cinta|tape|teip)(?: (?:la|lo|me|se|nos|quedo|queda|deje|esta|va|nomas|solo|nada mas|apenas|como|quedo))* (?:sobrepuest[oa]|encimad[oa]|presentad[oa])(?: nomas| nada mas)?", (("rubbed_down", False), ("taped", True))),
     # wiped or not before it was taped: it was taped

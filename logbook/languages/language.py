@@ -98,6 +98,9 @@ class Turns:
     tapes_it: tuple[str, ...] = ()  # the same, where only "it" tells that the damage is meant
     hollow: tuple[str, ...] = ()
     formerly: tuple[str, ...] = ()
+    besides: str = r" (?:and|so) "  # what is told besides begins
+    used_to: tuple[str, ...] = ()  # how it was; states nothing where `by_now` begins the words behind
+    by_now: tuple[str, ...] = ()
     earlier: str = ""
     takes_back: tuple[tuple[str, str], ...] = ()
     tells: tuple[str, ...] = ()

@@ -83,7 +83,8 @@ def batches(row: Row, taken: set[int], language: Language) -> Iterator[tuple[re.
 def _between(row: Row, match) -> Marks:
     """ "sections one through six", "B-12 through B-14": every mark between, where both begin alike."""
     low, high = (row.items[match.start(group)] for group in ("a", "b"))
-    if "k" in match.re.groupindex and not plural(row, match.start("k")):
+    ranged = match.start() > 0 and row.items[match.start() - 1].concept == "FROM"  # "del recto treinta al treinta y dos"
+    if "k" in match.re.groupindex and not plural(row, match.start("k")) and not ranged:
         return ()
     return up_to(low, high, (match.start("a"), match.end("b")))
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from types import MappingProxyType
 
+from logbook import measure
 from logbook.languages.language import Forms
 from logbook.reading.act_lists import act_lists
 from logbook.reading.corrections import MOVED, corrected
@@ -62,7 +63,7 @@ _SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2,
 _CUT_NOUNS = {"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None}
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
 _IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6}  # "stapled on twos"
-_SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1)}
+_SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1), "metro": measure.UNITS["m"]}
 
 
 def _spaces(items, place: int) -> bool:
@@ -84,7 +85,7 @@ def _small_words(items, text: str):
             done.append(replace(item, concept="IN", end=item.start + 2))
             item = replace(item, concept="NUM", value=_plain(2), start=item.start + 2, read_as="two")
         elif before == "EVERY" and item.concept in ("WORD", "ROUND") and said in _SINGLE_UNIT:
-            item = replace(item, concept="LEN", value=Measure("LEN", _SINGLE_UNIT[said], "ft" if said in ("foot", "pie") else "in", 0, False, Fraction(1)))
+            item = replace(item, concept="LEN", value=Measure("LEN", _SINGLE_UNIT[said], "ft" if said in ("foot", "pie") else "m" if said == "metro" else "in", 0, False, Fraction(1)))
         elif item.concept == "TRADE_NOISE" and said == "tape measures" and ahead in LENGTHS and concept_at(items, place + 2) in ("WIDE", "OVER"):
             done.append(replace(item, concept="TAPE", end=item.start + 4))  # "the tape measures two and a quarter across"
             item = replace(item, concept="WORD", start=item.start + 5)

@@ -100,13 +100,19 @@ def _length(tokens, number, unit, end, language: Language, units: Units) -> Meas
         if below is not None and not (step == end and below.value == 1 and below.end < len(tokens) and tokens[below.end].bare in _EACH_OTHER):
             under, after = unit_at(tokens, below.end, units)
             wanted, most = ("in", 12) if unit == "ft" else ("cm", 100)
-            loose = under is None and not (below.end < len(tokens) and tokens[below.end].bare in ("de", "del") and below.value == 1) and below.whole and step == end and not _by_follows(tokens, below.end, language)
+            loose = under is None and not (below.end < len(tokens) and tokens[below.end].bare in ("de", "del") and below.value == 1) and (below.whole or _lengthwise(tokens, below.end)) and step == end and not _by_follows(tokens, below.end, language)
             if below.value < most and (under == wanted or (loose and (unit == "ft" or below.value >= 10))):
                 value += below.value * measure.UNITS[wanted]
                 end = after if under == wanted else below.end
                 if loose and unit == "ft" and end + 1 < len(tokens) and tokens[end].low == "in" and tokens[end + 1].bare in _BESIDE_INCHES:
                     end += 1  # "4 ft 2 in long"
     return Measure("LEN", value, unit, end, number.digits, last)
+
+
+def _lengthwise(tokens, end: int) -> bool:
+    """ "siete pies once y media de largo": inches, though they are no whole number."""
+    said = [token.bare for token in tokens[end : end + 2]]
+    return said[:1] == ["long"] or said == ["de", "largo"]
 
 
 _EACH_OTHER = frozenset(("de", "del", "from"))  # "a seis pies uno de otro"

@@ -132,7 +132,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         return base
     if other_things.a_lack(row):
         return replace(base, reason="reading.nothing-said")
-    told = spent | phrase_at | saying_so | set(not_own) | left.plans | {at for one in copied for at in range(one.first, one.last)}
+    told = spent | in_turns_at | phrase_at | saying_so | set(not_own) | left.plans | {at for one in copied for at in range(one.first, one.last)}
     if is_shift(row, named, claims):
         row = replace(row, text=text)
         facts = tuple(_fact(one, row, False) for one in shift_claims(row, claims))

@@ -59,6 +59,8 @@ def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
         last_role = role
         done.append(made)
     inlet, outlet = have.get("inlet_size"), have.get("outlet_size")
+    if value in ("tee", "branch") and inlet and outlet and "branch_size" not in have:  # "el tronco de veinte por doce, la salida de diez por diez"
+        return [replace(one, name="branch_size") if one is outlet else one for one in done]
     if inlet and outlet and not _same(inlet.value, outlet.value):
         if value is None:
             draft.kind = Claim("kind", "transition", inlet.first, outlet.last, inlet.start, outlet.end)

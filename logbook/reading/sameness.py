@@ -60,6 +60,8 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
             made.append(Copy(first, last, row.items[first].start, row.items[last - 1].end, None, None, ("inlet_size",), last, False))
     for match in row.find("(?P<s>SAME_THING) (?!(?:FILL|ON)* OTHER_SIDE)"):
         at = match.start()
+        if at and row.items[at - 1].concept == "SIDE" and any(row.items[k].concept.startswith("MOVE") for k in range(max(0, at - 8), at)):
+            continue  # "… derecho igual": of the side
         if any(row.items[k].concept in _NOUNS for k in range(max(0, at - 2), at)) and row.items[at - 1].concept in (*_NOUNS, "BE", "DET", "FILLER"):
             continue  # "staples all four sides, tape the same"
         until = at
@@ -82,11 +84,24 @@ def mirrored(row: Row, claims: list[Claim]) -> list[Claim]:
         made.append(claim(row, act, True, *match.span("w"), weak=True))
         if told and told[-1].name != f"sides_{act}":
             made.append(claim(row, f"sides_{act}", told[-1].value, *match.span("w")))
+    for match in row.find("(?P<s>SIDE) (?:FILL|COMMA){0,2} SAME_THING (?!(?:FILL|ON)* OTHER_SIDE)"):
+        before = _moved_before(claims, match.start())
+        if before is not None and row.items[match.start()].value == (_OPPOSITE[before.value[0].side],):  # "izquierdo entra tres en dieciocho, derecho igual"
+            made.append(_opposite(row, before, match.start(), match.end()))
     for match in row.find("SAME_THING (?:FILL|ON)* OTHER_SIDE"):
-        before = [c for c in claims if c.name == "side_moves" and c.last <= match.start() and match.start() - c.last <= 12]
-        if before and len(before[-1].value) == 1 and before[-1].value[0].side in _OPPOSITE:
-            move = before[-1].value[0]
-            at, end = match.start(), match.end()
-            opposite = Move(_OPPOSITE[move.side], move.by, move.back, move.way)
-            made.append(replace(before[-1], value=(opposite,), first=at, last=end, start=row.items[at].start, end=row.items[end - 1].end, uses=(), took_back=(), read_as=None))
+        before = _moved_before(claims, match.start())
+        if before is not None:
+            made.append(_opposite(row, before, match.start(), match.end()))
     return made
+
+
+def _moved_before(claims: list[Claim], at: int) -> Claim | None:
+    """The one side whose move was told last, shortly before."""
+    before = [c for c in claims if c.name == "side_moves" and c.last <= at and at - c.last <= 12]
+    return before[-1] if before and len(before[-1].value) == 1 and before[-1].value[0].side in _OPPOSITE else None
+
+
+def _opposite(row: Row, before: Claim, at: int, end: int) -> Claim:
+    move = before.value[0]
+    opposite = Move(_OPPOSITE[move.side], move.by, move.back, move.way)
+    return replace(before, value=(opposite,), first=at, last=end, start=row.items[at].start, end=row.items[end - 1].end, uses=(), took_back=(), read_as=None)

@@ -53,6 +53,8 @@ def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
     if concept_at(items, end) == "BY":
         end += 1
         end = next((end + k for k in range(4) if concept_at(items, end + k) not in ("DET", "FILLER", "HEDGE", "COMMA")), end)
+        if concept_at(items, end + 1) == "SIDE_WORD":
+            return None  # "cada dos pulgadas por los cuatro lados"
     elif label is not None:
         while concept_at(items, end) in ("COMMA", "AND"):
             end += 1
@@ -107,6 +109,8 @@ def _measures_length(items, place: int) -> bool:
     before = [concept_at(items, place - k) for k in (1, 2)]
     if concept_at(items, place + 1) in ("NUM", "MARKED", "NUMBER"):
         return False  # "in ninety 33": an elbow and its number
+    if before[0] in ("ON", "IN", "OVER") and before[1] in LENGTHS and concept_at(items, place - 3).startswith("MOVE"):
+        return True  # "el lado izquierdo cierra 100 en 650"
     return concept_at(items, place + 1) in ("LONG", "BACK", "WIDE") or any(c in ("BACK", "LENGTH", "CUT_TO", "LONG", "THROAT", "OFFSETS") for c in before) or before[0] in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "IN", "OVER", "EVERY", "TAKES", "SCREWS") or concept_at(items, place + 1) == "APART"
 
 

@@ -201,7 +201,7 @@ def _pieces(found: Found):
 
 
 FRAMES = (
-    Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|SEP|$|OF|WITH|AND|VANES|STAPLED|TAPED|SIZE|RUN|ME FILL|FILLER|ME|NO|LEFT_OUT)", _pieces),
+    Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|NUMBER|SEP|$|OF|WITH|AND|VANES|STAPLED|TAPED|SIZE|RUN|ME FILL|FILLER|ME|NO|LEFT_OUT)", _pieces),
     Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART|IN NUM|ON NUM)", _cut_to),
     Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} (?:MARKED|NUM LETTER?)? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
@@ -209,7 +209,7 @@ FRAMES = (
     Frame("(?P<cut>WORD) (?:DET|KIND|FITTING|NUMBER){1,3} (?:NUM|MARKED) TO (?P<n>NUMB) (?!BY|APART|K_HANGER)", _cut_the_piece),
     Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
     Frame("(?P<cut>MOVE) (?:DET|FITTING|KIND|NUMBER){1,3} (?:NUM|MARKED) TO LENGTH", _cut_there),
-    Frame("CUT_LENGTH|CUT_TO (?!OUT|DET WORD|NUM IN NUM|NUM ON NUM|RATIO)", _cut),
+    Frame("CUT_LENGTH|CUT_TO (?!OUT|DET (?:WORD|BUILDING|PLACE_NOUN|ROOM)|NUM IN NUM|NUM ON NUM|RATIO)", _cut),
     # the offset before the length, which may follow it
     Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON){1,2} (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?)", _offset),
     Frame("(?:(?<=STOP)|(?<=COMMA)|(?<=K_OFFSET NUM)) (?:FILL|MOVE|WORD){0,2} (?P<w>(?P<n>NUMB)) (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<l>(?P<over>NUMB) LONG?) (?=SEP|$|AND|MALE|FEMALE|ME)", _bare_offset),

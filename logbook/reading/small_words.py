@@ -4,11 +4,16 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from fractions import Fraction
+
+from logbook.reading.measures import Measure
 
 _TO_DO = ("REPAIR_IT", "HEAT_IT", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG")
 _LEFT_OUT = ("SIDE", "OTHER_SIDE", "ONE_SIDE", "TAPE", "STAPLES", "VANES", "TABS", "TAPE_IT", "STAPLE", "RUB", "JOINT", "SIDE_WORD")
 _OF_METAL = ("lengüeta", "lengueta", "lengüetas", "lenguetas", "pestaña", "ceja", "tab")
 _COUNTED_OFF = ("BENT", "CLINCHED", "TABS", "VANES", "STAPLED", "TAPED", "RUBBED", "SIDE", "ALL", "STAPLES", "SIDE_WORD", "SIDES_ALL")
+_SHIFTED = ("corrido", "corrida", "recorrido", "recorrida")
+_TOP_AND_BOTTOM = {"techo": "top", "piso": "bottom"}
 _MINUS = ("menos", "minus")
 _SOMEDAY = ("termine de", "acabe de", "vuelva a", "alcance a")
 _SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
@@ -61,7 +66,7 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "la derecha derecha"
         elif item.concept == "PENDING" and said == "pendiente" and _a_slope(items, place + 2 if ahead == "COMMA" else place + 1):
             done[place] = replace(item, concept="SLOPE")  # "pendiente tres en doce"
-        elif item.concept == "REPAIRED" and (said in ("parche", "remiendo", "parchado") or said in ("reparación", "reparacion") and any(one.concept == "REPAIRED" for one in items[place + 1 :])) and _concept(done, place - 1) in ("", "STOP", "DET") and ahead == "ON" and (place < 2 or _concept(done, place - 2) in ("", "STOP")):
+        elif item.concept == "REPAIRED" and (said in ("parche", "remiendo", "parchado") or said in ("reparación", "reparacion") and any(one.concept == "REPAIRED" or one.concept == "DAMAGE" and any(near.concept.startswith("K_") for near in items[place + 1 : place + 4]) for one in items[place + 1 :])) and _concept(done, place - 1) in ("", "STOP", "DET") and ahead == "ON" and (place < 2 or _concept(done, place - 2) in ("", "STOP")):
             done[place] = replace(item, concept="K_REPAIR", value="repair")  # "Parche en el dieciocho: …"
         elif item.concept == "CUT_LENGTH" and said == "le corté" and ahead == "DET" and text[items[place + 2].start : items[place + 2].end].lower() in _BITS if place + 2 < len(items) else False:
             done[place] = replace(item, concept="WORD", value=None)  # "le corté el pedazo": cut out, not to length
@@ -91,6 +96,18 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="TABS")  # the tabs of a collar, not a flap of the facing
         elif item.concept == "K_END_CAP" and said == "tapa" and ahead in ("MOVE_DOWN", "MOVE_UP") and _concept(items, place + 2) in ("NUM", "LEN", "FRAC"):
             done[place] = replace(item, concept="SIDE", value=("top",))  # "la tapa baja tres"
+        elif item.concept == "NUM" and _concept(done, place - 1) == "OF" and _concept(done, place - 2) in ("TAPE", "MARK181") and 2 <= item.value.value <= 4 and ahead in ("COMMA", "STOP", "AND", "") and any(one.concept == "SHIFT" for one in items[:6]):
+            done[place] = replace(item, concept="LEN")  # "hoy con board de pulgada, cinta de tres"
+        elif item.concept == "WORD" and said in _SHIFTED and any(one.concept == "K_OFFSET" for one in items[:place]):
+            done[place] = replace(item, concept="OFFSETS", value=None)  # "offset tres, corrido de seis en treinta y seis"
+        elif item.concept == "PLACE_NOUN" and said in _TOP_AND_BOTTOM and ahead in ("MOVE_DOWN", "MOVE_UP", "LEVEL", "FLAT") and (ahead in ("LEVEL", "FLAT") or _concept(items, place + 2) in ("NUM", "LEN", "FRAC")):
+            done[place] = replace(item, concept="SIDE", value=(_TOP_AND_BOTTOM[said],))  # "techo baja cuatro en dieciséis"
+        elif item.concept == "MOVE_OUT" and said.split()[-1] in ("abre", "abrió", "abrio") and ahead in ("LEN", "FRAC") and items[place + 1].value.value <= 2 and "JOINT" in {_concept(done, place - k) for k in (1, 2, 3)}:
+            done[place] = replace(item, concept="GAP", value=None)  # "la junta de arriba se abre tres dieciseisavos"
+        elif item.concept == "DET" and said == "una" and _concept(done, place - 1) == "OF" and _concept(done, place - 2) == "BOARD" and ahead in ("COMMA", "STOP", "AND", ""):
+            done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "tablero de una"
+        elif item.concept == "WORD" and said == "pulgada" and _concept(done, place - 1) == "OF" and _concept(done, place - 2) in ("BOARD", "WASHERS", "MARK181", "TAPE"):
+            done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"
         elif item.concept == "HAVE" and said.split()[-1] in ("metí", "meti", "metimos") and ahead in ("NUM", "LEN", "FRAC"):
             done[place] = replace(item, concept="MOVE_IN")
         elif item.concept == "SIDE" and said in ("derecho", "recto", "derecha") and place and done[place - 1].concept == "SIDE" and done[place - 1].value in (("top",), ("bottom",), ("left",)):

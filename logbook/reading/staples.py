@@ -276,7 +276,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
     Frame("TABS [^STOP QUERY]{0,10} COMMA (?P<w>(?P<n>LEN) (?:EACH|LONG))", _tab_length),
-    Frame("TABS (?:FILL|OF|COMMA|ON){0,4} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _tab_length),
+    Frame("TABS (?:FILL|OF|COMMA|ON){0,6} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _tab_length),
     Frame("(?P<o>SCREWS) (?:SEATED|IN|MOVE_IN|FILL){0,3} (?P<w>ON? (?P<n>NUM|LEN)) (?=WITH|WASHERS|AND|SEP|$) (?!WITH? WASHERS (?:SEP|$))", _spacing),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
@@ -296,6 +296,8 @@ FRAMES = (
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?) (?!OF (?:IT|DET|THIS|JOINT|EACH|BOTH))", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
+    Frame("(?:^|(?<=SEP)|(?<=AND)) (?P<a>TO) (?P<w>(?P<n>NUM|LEN) DET? (?P<o>STAPLES|STAPLE)) (?=SEP|$|AND)", _at_spacing),  # "a dos las grapas"
+    Frame("(?P<o>STAPLES|STAPLED) (?:FILL|IN|OUT|INSIDE|OUTSIDE){0,3} STOP (?P<a>TO) (?P<w>(?P<n>LEN)) (?=SEP|$)", _at_spacing),
     Frame("(?P<w>EVERY COMMA HEDGE TO? (?P<n>LEN))", _spacing),  # "muy separadas, como a cuatro pulgadas"
     Frame("(?P<w>(?P<n>NUMB) (?P<b>WORD) (?:DET|THIS|EACH)? (?P<o>STAPLES|STAPLE|SCREWS|TABS|K_HANGER))", _between),
     Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),

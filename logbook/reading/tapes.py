@@ -29,7 +29,7 @@ def _mark(found: Found):
 
 
 _NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez de|en lugar de|no (?:lo |la |le )?(?:sell|cerr)(?:é|e|amos) con)(?: the| any| that| using| some| la| el)*$")
-_NOT_IT = re.compile(r"^ ?(?:stuff |tape |roll )?(?:was|is|'s) (?:still |all )?(?:locked|left|stuck|buried|gone|in the|at the|on the truck|back (?:in|at))|^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)|^,? (?:yo )?(?:ya )?no (?:le |se le )?(?:llev|trae|traj|traí|tien|tuv|hay|hub|había|puse|puso|pusimos|pusieron|eché|echamos|usé|usamos|ocup|us[oó]\b)")
+_NOT_IT = re.compile(r"^ ?(?:stuff |tape |roll )?(?:was|is|'s) (?:still |all )?(?:locked|left|stuck|buried|gone|in the|at the|on the truck|back (?:in|at))|^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)|^,? (?:yo )?(?:ya )?no (?:le |se le )?(?!(?:llev|tra[eí]|tien)\w* (?:(?:el |la |un |ni |su )?(?:n[uú]mero|marca|sello|letr|list|nombre|imp)))(?:llev|trae|traj|traí|tien|tuv|hay|hub|había|puse|puso|pusimos|pusieron|eché|echamos|usé|usamos|ocup|us[oó]\b)")
 
 
 def _closure(found: Found):
@@ -225,6 +225,7 @@ BOARD_FRAMES = (
     Frame("(?:BOARD|EI) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
 )
 FRAMES = (
+    Frame("TAPED WITH DET? OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _width),  # "encintado con la de tres pulgadas"
     Frame("BOARD (?:FILL|COMMA){0,2} (?P<w>(?P<n>NUM) (?P<n2>NUM) EI?)", _class),
     Frame("BOARD (?:FILL|OF|COMMA|LEN){1,4} (?P<w>(?P<n>NUM) EI?)", _class),
     Frame("(?P<w>(?P<n>NUM)) (?=COMMA? LEN BOARD)", _class),
@@ -239,7 +240,7 @@ FRAMES = (
     Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER|WORD){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER|RUBBED)", _width),
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
-    Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$)", _width),
+    Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|AND STAPLES)", _width),
     Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL|ON|DET|OF){0,4} COUNTED OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "181A-H, rollo de dos y media"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL){0,3} OF DET OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "cinta de la de tres"

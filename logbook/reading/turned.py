@@ -180,6 +180,20 @@ def _formerly(row: Row, cut, place: int, language: Language) -> bool:
     return bool(sorts) and any(sorts & {_sort(row.items[k]) for k in range(one.first, one.last)} for one in beside)
 
 
+def _no_more(row: Row, cut, place: int, language: Language) -> bool:
+    """ "Antes tenía lengüetas paradas, ahorita ya están dobladas": how it was, where the words behind tell how it is."""
+    said = plain(row.words(cut[place].first, cut[place].last))
+    if place + 1 >= len(cut) or not any(pattern.match(_without(said, language)) or pattern.match(said) for pattern, _ in patterns(language.code, "used_to")):
+        return False
+    behind = plain(row.words(cut[place + 1].first, cut[place + 1].last))
+    return any(pattern.match(behind) for pattern, _ in patterns(language.code, "by_now"))
+
+
+def _first_of(words: str, language: Language) -> str:
+    """ "pero sí trae y ya está engrapado": what settles it stands before what is told besides."""
+    return re.split(language.turns.besides, words)[0]
+
+
 def _its_number(row: Row, at: int) -> bool:
     """The number right behind the word for a piece names it, whatever he wished of it."""
     return at > 0 and row.items[at].concept in ("NUM", "MARKED") and (row.items[at - 1].concept.startswith("K_") or row.items[at - 1].concept in ("FITTING", "NUMBER"))
@@ -206,12 +220,14 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
         return nothing, doubted
     for place, clause in enumerate(cut):
         said = plain(row.words(clause.first, clause.last))
-        if not trigger(language.code, "tells", "wishes", "formerly", "thought").search(said):
+        if not trigger(language.code, "tells", "wishes", "formerly", "used_to", "thought").search(said):
             continue
         told = next((match for pattern, _ in patterns(language.code, "tells") if (match := pattern.search(said))), None)
         wished = told is None and any(pattern.match(_without(said, language)) for pattern, _ in patterns(language.code, "wishes"))
         former = told is None and not wished and _formerly(row, cut, place, language)
-        if former:
+        if told is None and _no_more(row, cut, place, language):
+            nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept != "FITTING" and not _its_number(row, k))
+        elif former:
             nothing.update(k for k in range(clause.first, clause.last) if row.items[k].concept in MEASURES or row.items[k].concept in ("EVERY", "APART"))
         elif wished:
             nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept not in ("FITTING", "GROOVE") and not _its_number(row, k))
@@ -220,7 +236,7 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
             nothing.update(k for k in range(clause.first, clause.last) if row.items[k].end > at)
         elif thinks(row, clause, language):
             said_before = re.search(r"\b(?:said|told|called)\b", said) is not None
-            settles = any(_says(_words(row, later), language, member) for later in cut[place + 1 : place + 3] if later.sentence <= clause.sentence + 1 for member in ("affirms", "denies"))
+            settles = any(_says(_first_of(_words(row, later), language), language, member) for later in cut[place + 1 : place + 3] if later.sentence <= clause.sentence + 1 for member in ("affirms", "denies"))
             named = {row.items[k].concept for k in range(clause.first, clause.last) if row.items[k].concept in DENIED}
             facts = {DENIED[concept][0] for concept in named}
             again = any(DENIED[row.items[k].concept][0] in facts for later in cut[place + 1 : place + 3] if later.sentence == clause.sentence for k in range(later.first, later.last) if row.items[k].concept in DENIED)
