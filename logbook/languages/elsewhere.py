@@ -31,4 +31,5 @@ class Elsewhere:
     who: str = ""  # people
     own_again: str = "(?!)"
     own_piece: str = "(?!)"  # the same, behind a story
+    unmet: str = "(?!)"  # the sentence behind a condition: what it hung on did not come
     harms: str = "(?!)"  # what another did to this piece is how it is

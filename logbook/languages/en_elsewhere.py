@@ -31,7 +31,7 @@ _STUFF = (
     r"(?:tape|181 ?a-?[phm]|staples?|mastic|vanes?|vane rail|rail|board|duct ?board|fabric|mesh|elbows|straights|nineties|washers?|screws|hangers?|strap|rod|stuff|blades?|glue|cloth|sealant)"
 )
 _PACK = r"(?:box(?:es)?|rolls?|cases?|cartons?|buckets?|pails?|tubes?|bundles?|sheets?|pallets?|skids?|packs?|packages?|bags?|crates?|cans?|gallons?|sleeves|dozen|truckloads?|loads?)"
-_MANY = r"(?:(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|forty|fifty|sixty|hundred|\d+|half|couple|few|some|several|more|another|whole|full|dozen|of|the|last|my|our|extra|good|many|no|about) )+"
+_MANY = r"(?:(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|\d+|half|couple|few|some|several|more|another|whole|full|dozen|of|the|last|my|our|extra|good|many|no|about) )+"
 _WHEN = r"(?:first (?:thing|up) (?:tomorrow|in the morning|monday|after \w+)|tomorrow(?: morning| afternoon| night)?|tonight|come (?:mon|tues|wednes|thurs|fri|satur|sun)day|come (?:morning|next week)|next (?:week|monday|shift|month)|in the morning|the day after|later this week|after the holiday)"
 _PAPER = (
     r"(?:sheets?|pages?|details?|plans?|drawings?|dwgs?|prints?|blueprints?|schedules?|revisions?|rfi|submittals?|tickets?|work orders?|cut ?sheets?|cut ?lists?|take-?offs?|layouts?|sketch(?:es)?|specs?|addendum|elevations?|section|note|keynote|markup|redlines?|legend|minutes|log ?book|catalog|brochure|manual|book|screen|model|office)"
@@ -43,9 +43,10 @@ ENGLISH_ELSEWHERE = Elsewhere(
     leads=r"(?:(?:and|but|so|well|ok|okay|hey|oh|now|then|listen|look|alright|all right|yeah|yes|no|because|since|man|great|boss|sure|fyi|btw|by the way|anyway|just so you know|you know|heads up|meanwhile|though|while|wonderful|nope|yep) )*",
     who=_PEOPLE,
     own_piece=r"(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:mine|ours|this one|today|here|not (?:here|this time|today|on this one)|now)\b",
+    unmet=r"(?:(?:but|and|so|well) )*(?:it|they|he|she|that) (?:didn't|never did|did not|won't|hasn't|haven't)(?: (?:come|show|arrive|happen|though|so))*$",
     own_again=r"(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we)|that's (?:what|how) (?:i|we))\b",
     harms=(
-        r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked)(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut|slashed|bent|soaked|sat in|knocked|got it|got to it|got into it)\b"
+        r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked)(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut (?:it|into|through|a)|slashed|bent|soaked|sat in|knocked|got it|got to it|got into it)\b"
     ),
     asides=(
         # paper: what is drawn, listed or asked for
@@ -80,6 +81,12 @@ ENGLISH_ELSEWHERE = Elsewhere(
             SENTENCE,
             "reminder",
         ),
+        _aside(
+            "box boxes roll rolls case cases carton cartons bucket buckets bundle bundles sheet sheets pallet pallets skid skids pack packs bag bags load loads truckload",
+            rf"(?:{_MANY}|the |our |my |that |this |whole |full )*{_PACK} of (?:(?:the|that|this|our|my) )?{_STUFF}(?: (?:\w+ ){{0,2}}?(?:came|showed|arrived|got|is|are|was|were|sat|left|went|gone|landed|walked|missing|to go|on)\b|$)",
+            SENTENCE,
+        ),
+        _aside("asked ordered requested", rf"(?:(?:i|we) )?(?:asked|ordered|requested|called) (?:for )?(?:(?:the|a|some|more|{_MANY.strip()}) ?)*(?:[\w/½¼-]+ ){{0,3}}?(?:tape|staples|stuff|rolls?|box|boxes|board|mastic|181 ?a-?[phm])$", CLAUSE),
         _aside("low short down", rf"(?:(?:we're|we are|i'm|we|i|they're|running|getting|are|is|am|all|about|almost|nearly) )+(?:low on|short of|short on|down to) (?:(?:the|our|my|that|any|more|{_MANY.strip()}) ?)*(?:{_PACK} of )?{_STUFF}\b(?!.*\bso\b)", CLAUSE, "plan"),
         _aside(
             "sent sends came shorted delivered brought promised ordered shipped due expected backordered arrived received bought returned",
@@ -105,6 +112,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
             rf"(?:(?:i|we|then|just|had to|so|had|have) )*(?:sent|gave|tossed|threw|chucked|dumped|returned|handed|refused|trashed|scrapped|ditched|rejected|binned|pitched|turned down|wouldn't take|wouldn't use)(?: (?:him|her|them|it|back|out|away|over|down|aside|in the trash|all|right))* (?:(?:the|that|those|his|their|her|its|a|an|some|any|all|of|my|our|old|wrong|bad|other|loaner|{_MANY.strip()}) ?)*(?:[\w/½¼-]+ ){{0,3}}?(?:tape|staples|stuff|ones|roll|rolls|box|boxes|board|mastic|181 ?a-?[phm])(?: (?:back|out|away|in the (?:trash|dumpster|bin)|they (?:sent|gave) \w+))*$",
             CLAUSE,
         ),
+        _aside("gun stapler hammer loaner", r"(?:(?:that|this|the|my|his|their) )+(?:(?:loaner|borrowed|old|other|spare|own|rental|shop|regular|usual|new|cheap) )+(?:gun|stapler|hammer|tool|one)s?(?:'s)? (?:always |only )?(?:clinch|point|turn|bend|shoot|drive|set)(?:es|s)\b", CLAUSE),
         # another's piece
         _aside(
             "his hers theirs",
@@ -114,14 +122,16 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("everybody everyone everybody's everyone's somebody's someone's everyone", r"(?:everybody|everyone|somebody|someone|anybody)(?:'s)? else(?:'s)?\b", SENTENCE),
         _aside("other", r"(?:that|the) other (?:unit|side of the building|building|floor|crew|shift|outfit)(?:'s)?\b(?!.*\b(?:i|we) (?:built|made|did|closed|taped|stapled))", SENTENCE),
         _aside(
-            "piece pieces work baby job sheet ticket doing handiwork belongs belong mine ours built made taped did theirs his hers not nothing somebody someone shop night day shift crew",
+            "piece pieces work baby job sheet ticket doing handiwork belongs belong mine ours built made taped did theirs his hers not nothing somebody someone shop night day shift crew wasn't weren't me us preach teach tell drill repeat hammer",
             r"(?:\b(?:is|was|'s|are|were|that's|it's|that one's|those are|all) (?:{name}|{who}|night shift|day shift|the (?:other|night|day|next) (?:crew|shift|guy|guys|outfit)|the shop|somebody else|someone else)(?:'s|s'|')(?: (?:piece|pieces|work|baby|job|doing|handiwork|one|ones|problem|fitting))?(?= ?$|\b(?! (?:thing|idea|fault|tape|gun)))"
             r"|\bbelongs? to (?!me\b|us\b|this|the (?:same|run))\w+"
             r"|\b(?:goes|put it|put that|write it|log it|mark it|count it) (?:on|to|under) (?:{name}(?:'s)?|his|her|their|the other (?:crew|shift)'s|night shift's)(?: (?:sheet|ticket|list|log|name|note|tally|count))?\b"
             r"|\b(?:was|were|got|is|been) (?:built|made|done|put up|put together|fabbed|assembled)(?: \w+)? by (?!me\b|us\b|hand\b|myself|noon|lunch|then|now|the (?:time|book|end)|\d)(?:the |some |an? )?(?:{name}|{who}|(?:other|night|day) (?:crew|shift|guys?)|somebody|someone|shop|others?)\b"
             r"|^(?:and |but |so )*(?:that's |it's |which is |that one's |those are |they're |all )?(?:not (?:mine|ours|by (?:me|us)|my (?:work|piece|doing|job|circus|baby|problem)|our (?:work|job|doing|pieces?|problem))|(?:nothing|none) (?:of (?:ours|mine|our \w+)|to do with (?:me|us|our))|somebody else's(?: \w+)?|someone else's(?: \w+)?|theirs|the other (?:crew|outfit|shift|guys?)'s?(?: \w+)?)$"
             r"|^(?:and |but |so |though )*(?:(?:the|some|that|another|an?) )?(?:{name}|{who}|(?:other|night|day|next) (?:crew|shift|guys?|outfit)|sheet metal shop|shop|somebody else|someone else|he|she|they|others?) (?:did|made|built|put up|put together|fabbed)(?: up)? (?:that one|that|those|it|them|this one|these|all of (?:it|them|that))(?: all| up| ones?| one)?(?: (?:yesterday|this morning|last week|last night))?$"
-            r"|\b(?:i|we) (?:had|have|'ve got|got)(?: got)? nothing to do with (?:it|that|this|those|them|that one)\b|\b(?:i|we) (?:didn't|did not|never) (?:build|make|touch|do|work on) (?:it|that one|this one|any of (?:it|them|those)|those|either)\b|\bnot by (?:me|us)\b)",
+            r"|\b(?:i|we) (?:had|have|'ve got|got)(?: got)? nothing to do with (?:it|that|this|those|them|that one)\b|\b(?:i|we) (?:didn't|did not|never) (?:build|make|touch|do|work on) (?:it|that one|this one|any of (?:it|them|those)|those|either)\b|\bnot by (?:me|us)\b"
+            r"|^(?:it |that )?(?:wasn't|was not|weren't|sure wasn't) (?:me|us)$"
+            r"|^(?:i|we) (?:preach|teach|tell|drill|repeat|hammer)(?: (?:that|this|it|them))*(?: (?:to|into|at))? (?:every|all|each|the|my|any|new)\b(?: [\w']+){1,2}$)",
             BACK,
         ),
         # other trades, other duct, other things
@@ -146,11 +156,17 @@ ENGLISH_ELSEWHERE = Elsewhere(
             r"(?:(?:\w+ )?(?:years|months|weeks|jobs) (?:ago|back)|years back|ages ago|back in (?!stock|place|the (?:box|groove)|line)(?:the )?[\w']+|back when|(?:on|at) (?:my|our|the) (?:last|old|previous|other|first) (?:job|site|place|shop|company|project)|(?:my|our|the) (?:last|old|previous|other) (?:job|site|boss|outfit|company)|when (?:i|we) (?:was|were|started)\b|i remember (?:a|the|one|when|this one)|(?:one|this one|there was a|there was this|there was one) time(?: (?:i|we|a|at|on|in)\b)|once upon|i (?:once|used to)\b|we (?:once|used to)\b|i've seen\b|i (?:saw|seen) (?:a|one|some|this)\b|in (?:my|all my) \w+ years|last job\b|(?:we|i) had (?:a|one|this) (?:job|guy|fella|foreman|case)\b)",
             ON,
         ),
+        _aside("usually normally rule often tend times days habit", r"(?:usually|normally|as a rule|most days|most times|half the time|nine times out of ten|every so often|i tend to|i'm in the habit of|most of the time|(?:on )?a normal day)\b", CLAUSE),
+        _aside("trust like care fan believe", r"(?:i|we) (?:don't|do not|never|wouldn't|won't|can't) (?:trust|like|care for|believe in|go for|hold with|think much of)\b|(?:i'm|i am|we're) (?:not a|no) fan of\b|not a fan of\b", CLAUSE),
+        _aside("you", r"you (?:didn't|never|haven't|forgot|missed|skipped|left)\b", SENTENCE),
         # hopes, dreams, threats, jests
         _aside("dreamt dreamed dream dreaming nightmare nightmares imagine imagined imagining picture pretend fantasy wish wished", r"(?:(?:i|last night i|last night|all night|had|i had) )*(?:dreamt|dreamed|dream|dreaming|a dream|a nightmare|nightmares?|imagine|imagined|imagining|pretend|wish|wished)\b", SENTENCE, "condition"),
         _aside("had were should", r"(?:had (?:the|my|our|that|those|a|some|any|they|he|she|it|we|i) (?!to\b)(?:[\w'-]+ )+?(?:come|been|shown|arrived|worked|held|gotten|got|had|sent|brought|made|given|known|gone)\b|were (?:the|my|our|that|those|there|it|they|he|she|we|i) [\w' -]+|should (?:the|my|our|that|those|a|any|they|he|she|anybody|somebody) [\w'-]+ [\w' -]+)", SENTENCE, "condition"),
         _aside("world body anybody anyone whoever nobody leave leaves", r"(?:in a perfect world|in an ideal world|over my dead body|not on my watch|not in this life|(?:anybody|anyone|whoever|any man|any guy|the next (?:guy|man|one)) (?:who |that )?(?:staples|tapes|rubs|leaves|skips|forgets|builds|hangs|cuts|closes|puts)\b|leave (?:one more|another)\b|one more (?:untaped|unrubbed|loose|bare)\b)", SENTENCE, "condition"),
-        _aside("there's isn't ain't", r"(?:there(?:'s| is| isn't| ain't| was) (?:no|not even an?|even an?|no such thing as an?|not an?) (?:(?:such|even|a) )*(?:straight|elbow|tee|cap|collar|transition|offset|branch|plenum|piece|fitting)\b)", SENTENCE),
+        _aside("there there's", r"(?:there(?:'s| is| isn't| ain't| was) (?:no|not even an?|even an?|no such thing as an?|not an?) (?:(?:such|even|a) )*(?:straight|elbow|tee|cap|collar|transition|offset|branch|plenum|piece|fitting)\b)", SENTENCE),
+        _aside("not nor", r"\b(?:not|nor) (?:so much as |even |one |a single )*an? (?:single )?(?:straight|elbow|ninety|tee|cap|collar|transition|offset|branch|plenum|fitting|piece)\b", WORDS),
+        _aside("haven't didn't never", r"(?:i|we) (?:haven't|didn't|never|have not|did not) (?:yet )?(?:built|made|build|make|closed|close|finished|finish|started|start)(?: so much as)? (?:a thing|anything|a single (?:thing|piece|fitting)|nothing)\b", SENTENCE, "plan"),
+        _aside("roger copy ten-four understood 10-4 four", r"(?:roger|copy|ten[ -]four|10-4|understood|loud and clear)(?: (?:that|on|boss|wilco))*$", ON, "plan"),
         # teaching, orders to others
         _aside("told tell showed taught teach teaching show explained showing telling asked lesson preach preached", r"(?:(?:i|we|so|then|just|always|keep|kept|been|had to|gotta|and) )*(?:told|tell|showed|show|taught|teach|teaching|explained to|showing|telling|preach to|preached to|reminded|warned|drill into)(?: it into)? (?!you\b)(?:him|her|them|the (?:kid|kids|new guy|apprentice|helper|boy|boys|crew|guys|young \w+)|my (?:helper|apprentice|partner|kid|son|brother|guy|guys|boys|crew)|{name}|every \w+|all \w+)\b(?! (?:it|it's|that it|this|number|straight|elbow|tee|cap|collar|transition|offset|branch|(?:\w+ )*(?:doesn't|don't|isn't|wasn't|can't|won't))\b)(?!.*\b(?:doesn't|don't|can't)\b)", SENTENCE),
         _aside("lesson rule advice tip remember", r"(?:(?:the|my|today's|first|here's|a|one|golden|number one) )*(?:lesson|rule|advice|tip)(?: (?:of the day|for today|number one|one|of thumb|for (?:the|my) \w+))?$", SENTENCE),

@@ -89,7 +89,7 @@ MISHEARD = (
     Misheard("tapels", "stapled", "STAPLED", after=("AND TAPED",)),
     Misheard("steeples", "staples", "STAPLES", after=("EVERY", "NUM", "LEN")),
     Misheard("steeple", "stapled", "STAPLED", after=("EVERY", "AND TAPED")),
-    Misheard("stay pulled", "stapled", "STAPLED"),
+    Misheard("stay pulled", "stapled", "STAPLED", lost_ending=True),
     Misheard("stay pled", "stapled", "STAPLED"),
     Misheard("stay bold", "stapled", "STAPLED", after=("EVERY", "TAPED", "AND TAPED")),
     Misheard("stapler", "stapled", "STAPLED", after=("EVERY",), near=1),

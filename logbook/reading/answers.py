@@ -39,7 +39,7 @@ def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:
     """What question and answer state together."""
     found = Answers()
     for place, clause in enumerate(cut[:-1]):
-        if clause.last >= len(row.items) or row.is_blank(clause.first) or not _is_asked(row, clause, cut[place + 1]):
+        if clause.last >= len(row.items) or row.is_blank(clause.first) or row.is_blank(cut[place + 1].first) or not _is_asked(row, clause, cut[place + 1]):
             continue
         if row.items[cut[place + 1].first].concept in ("NO_DAMAGE", "DAMAGE"):
             continue  # "foil's clean, no rips"

@@ -14,8 +14,9 @@ from logbook.languages import LANGUAGES
 from logbook.languages.elsewhere import BACK, CLAUSE, ON, WORDS
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
-from logbook.reading.stance import DRAWING, Clause, built_so
+from logbook.reading.stance import CONDITION, DRAWING, Clause, built_so
 
+_LEAD = re.compile(r"^[\W_]+")
 _WORD = re.compile(r"[\w'-]+")
 _NAMES = ("NUM", "MARKED", "LETTER")
 
@@ -54,8 +55,10 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
     begins = [one for one in looked if one.reach not in (BACK, WORDS)]
     carried: tuple[str, int, str] | None = None  # (reach, sentence, why)
     for place, clause in enumerate(cut):
-        words = text[row.items[clause.first].start : row.items[clause.last - 1].end]
-        bare = words[_one(language.code, "leads").match(words).end() :]
+        begin = row.items[clause.first - 1].end if clause.first else 0
+        words = text[begin : row.items[clause.last - 1].end]
+        bare = _LEAD.sub("", words)
+        bare = bare[_one(language.code, "leads").match(bare).end() :]
         if carried is not None and _ends(row, clause, carried, bare, place, language):
             carried = None
         told = next((one for one in begins if one.words.match(bare)), None) if carried is None or carried[0] != ON else None
@@ -64,21 +67,36 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
         if told is not None:
             carried = (told.reach, clause.sentence, told.why)
         if carried is not None:
+            carried = (carried[0], max(carried[1], clause.sentence) if carried[0] != ON else carried[1], carried[2])
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[2]))
             if carried[0] == CLAUSE:
                 carried = None
         for one in looked:
             if one.reach in (BACK, WORDS):
-                _apart(row, cut, place, words, one, found)
+                _apart(row, cut, place, begin, words, one, found)
     return found
+
+
+def without(row: Row, aside: dict[int, str]) -> Row:
+    """The row with its text blotted out where it is of something else, letter for letter."""
+    if not aside:
+        return row
+    text = list(row.text)
+    for at in aside:
+        text[row.items[at].start : row.items[at].end] = "." * (row.items[at].end - row.items[at].start)
+    return Row("".join(text), row.items, row.string)
 
 
 def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: Language) -> bool:
     """Whether he is back at a piece of his own, or the sentence is over."""
-    reach, sentence, _ = carried
+    reach, sentence, why = carried
     named = any(row.items[at].concept.startswith("K_") and at + 1 < clause.last and row.items[at + 1].concept in _NAMES for at in range(clause.first, clause.last))
+    if clause.sentence == sentence and why == CONDITION:
+        return row.items[clause.first].concept == "BUT"
     if clause.sentence == sentence:
         return row.items[clause.first].concept == "BUT" and reach != ON or _one(language.code, "own_again").match(bare) is not None and reach != ON or named and _does(row, clause)
+    if why == CONDITION and clause.sentence == sentence + 1 and _one(language.code, "unmet").match(bare):
+        return False
     return reach != ON or _one(language.code, "own_piece").match(bare) is not None or named
 
 
@@ -90,14 +108,14 @@ def _does(row: Row, clause: Clause) -> bool:
 
 def _harms(row: Row, clause: Clause, words: str, language: Language) -> bool:
     """ "The forklift punctured straight nine": what another did to this piece is how it is."""
-    own = any(row.items[at].concept in ("IT", "FITTING", "FACING", "BOARD", "SIDE", "PANEL") or row.items[at].concept.startswith("K_") for at in range(clause.first, clause.last))
+    own = any(row.items[at].concept in ("IT", "FITTING", "FACING", "BOARD", "PANEL") or row.items[at].concept.startswith("K_") for at in range(clause.first, clause.last))
     return own and _one(language.code, "harms").search(words) is not None
 
 
-def _apart(row: Row, cut, place: int, words: str, one: _Aside, found: dict[int, str]) -> None:
+def _apart(row: Row, cut, place: int, begin: int, words: str, one: _Aside, found: dict[int, str]) -> None:
     clause = cut[place]
+    begin += len(words) - len(words := _LEAD.sub("", words))
     for match in one.words.finditer(words):
-        begin = row.items[clause.first].start
         if one.reach == WORDS:
             found.update({at: one.why for at in range(clause.first, clause.last) if row.items[at].start < begin + match.end() and row.items[at].end > begin + match.start()})
         else:

@@ -8,7 +8,7 @@ from logbook.facts import BY_NAME
 from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
-from logbook.reading.elsewhere import elsewhere
+from logbook.reading.elsewhere import elsewhere, without
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, marked
@@ -77,7 +77,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     row, own = row.blanked({at for at in left_so_at if items[at].concept == "K_HANGER"}), own.blanked(left_so_at)
     in_turns, in_turns_at = whole_turns(row, own, row.blanked({at for at, why in not_own.items() if why not in ("drawing", "other")} | turned_at), language)
     own = own.blanked(in_turns_at)
-    short, short_at = not_happened.short_of_done(row, own, not_own, cut, cut_up, language)
+    short, short_at = not_happened.short_of_done(row.blanked(aside), own, not_own, cut, cut_up, language)
     left = undone(own.blanked(short_at), cut, language)
     undone_at = [
         (replace(one, name="(nothing)") if fell_short.set_right(cut_up, at, language) else one, at) for one, at in partly.undoings(row, own.blanked(short_at), cut)
@@ -144,7 +144,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     _leaks(row, stated, made, regions)
     drafts.share_out(row, made, regions, claims, listed.directed(row, {one.mark for one in named if one.mark is not None}, language))
     _phrases(found, job, code, items, made, regions)
-    done = [entries.settle(row, draft, text) for draft in made]
+    told_of = without(row, aside)
+    done = [entries.settle(told_of, draft, text) for draft in made]
     entries.copy_over(made, regions, done, copied)
     entries.carry(made, done, row)
     fittings = _entries(replace(row, text=text), made, done, job)

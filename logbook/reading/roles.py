@@ -167,7 +167,8 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     if again:  # "a tear, taped it, and taped the seams": the first tape is the mend's
         anchor = damage[0]
         extra = [replace(tapes[0], name="damage_repaired", value=True, weak=False), *extra[:0]]
-    for one in tapes:
+    beside = [one for one in tapes if anchor is not None and _in_one_sentence(row, anchor, one)] or tapes
+    for one in beside:  # "mended it with mastic. Taped, rubbed": the tape of the next sentence is the piece's own
         near = anchor is not None and (-2 <= one.first - anchor.first <= 9 or _with_it(row, anchor, one)) and (fixed or is_repair or methods or (again and one is tapes[0]))
         if not near or not (fixed or is_repair or again) or (_own_object(row, one) and not is_repair):
             continue
@@ -194,6 +195,11 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     others = [c for c in rest if c.name not in ("facing_damage",)]
     _only_a_mend(draft, damage, extra, others)
     return rest + extra + (widths if damage or is_repair else [])
+
+
+def _in_one_sentence(row: Row, one: Claim, other: Claim) -> bool:
+    first, last = sorted((one.first, other.first))
+    return not any(item.concept in ("STOP", "QUERY") for item in row.items[first:last])
 
 
 def _only_a_mend(draft: Draft, damage: list[Claim], mends: list[Claim], others: list[Claim]) -> None:
