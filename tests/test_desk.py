@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import html
 import io
 import re
 import uuid
@@ -73,6 +74,22 @@ def rows(page: str) -> list[str]:
 def test_the_list_shows_what_stands_open_the_most_serious_first(lead):
     found = [(rule, mark) for rule, mark in rows(lead.page("/desk")) if rule in ("staple-spacing", "closure-listed")]
     assert found == [("closure-listed", "9"), ("staple-spacing", "7"), ("staple-spacing", "8")]
+
+
+def test_every_count_leads_to_its_findings_also_where_they_stand_on_another_page(desk, lead):
+    for first in (20, 32, 44, 56):
+        desk.hand_in(text=f"Straight sections {first} through {first + 11} on run two, 18 by 12, stapled every three, taped with 181A-P.")
+    work(desk)
+    page = lead.page("/desk")
+    tallies = re.findall(r'<a href="([^"]*)#(level-[\w-]+)"><b>(\d+)</b>', page)
+    assert {name for _, name, _ in tallies} >= {"level-departs", "level-unsaid"}
+    elsewhere = [html.unescape(path) for path, _, _ in tallies if path]
+    assert elsewhere, "with so many the last level begins on another page"
+    for path, name, count in tallies:
+        held = lead.page(html.unescape(path)) if path else page
+        section = held.split(f'<h2 id="{name}">', 1)[1].split("<h2", 1)[0]
+        assert rows(section), f"{name}: its first ones are where its count leads"
+        assert not path or len(rows(section)) == min(int(count), 40), "and they begin the page"
 
 
 def test_the_list_of_one_run_holds_that_run_alone(lead):

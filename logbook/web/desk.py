@@ -62,9 +62,10 @@ def _of_which(mistake: Mistake) -> str:
     return mistake.where if mistake.key.startswith("review.") else ""
 
 
-def _counts(ordered, today: date) -> list[tuple[str, int]]:
+def _counts(ordered, today: date) -> list[tuple[str, int, int]]:
+    """(level, how many, place of its first in the list) of every level that has any."""
     found = [worklist.level(item, today) for item in ordered]
-    return [(name, found.count(name)) for name in worklist.LEVELS if name in found]
+    return [(name, found.count(name), found.index(name)) for name in worklist.LEVELS if name in found]
 
 
 def _runs(ordered) -> list[str]:

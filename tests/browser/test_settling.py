@@ -136,6 +136,25 @@ def test_several_are_ticked_by_thumb_and_kept_together(flagged, visit):
     assert stood(flagged) == {"concession": 4}
 
 
+def test_what_is_ticked_is_counted_on_the_press_to_its_decision_which_stays_in_reach(flagged, visit):
+    page = visit("lead", width=390)
+    page.goto("/desk")
+    decide = page.locator(".to-several")
+    boxes = page.locator("[name=pick]")
+    assert boxes.count() > 6 and not decide.is_visible(), "nothing to decide for yet"
+    for number in range(2):
+        boxes.nth(number).check()
+    assert decide.inner_text() == "Decide for what is ticked: 2"
+    box = decide.bounding_box()
+    assert 0 <= box["y"] and box["y"] + box["height"] <= 844 and box["height"] >= 64, "in sight and large enough for a glove, however long the list"
+    assert page.locator("#several").bounding_box()["y"] > 844, "the decision itself is far below"
+    decide.click()
+    page.wait_for_function("document.getElementById('several').getBoundingClientRect().top < innerHeight / 2")
+    page.click("#tick-all")
+    page.click("#tick-all")
+    assert not decide.is_visible()
+
+
 def test_all_of_one_check_are_ticked_by_one_press_and_off_again_by_the_next(flagged, visit):
     page = visit("lead", width=390)
     page.goto("/desk")
@@ -248,6 +267,9 @@ def test_axe_finds_nothing_at_the_desk(flagged, visit, language):
         page.wait_for_load_state("networkidle")
         assert page.get_attribute("html", "lang") == language
         page.evaluate("document.querySelectorAll('details').forEach(one => { one.open = true })")
+        if path == "/desk":
+            page.locator("[name=pick]").first.check()  # the press to the decision comes up
+            assert page.is_visible(".to-several")
         for decision in ("concession", "looked", "rework") if "/desk/" in path and language == "en" else ():  # the fields it brings up
             page.check(f"#decide [value={decision}]")
             assert problems(page) == [], (path, decision)

@@ -25,6 +25,16 @@ for (const link of document.querySelectorAll("a[data-second]")) {
   });
 }
 
+const decide = document.querySelector(".to-several");
+function count() {
+  // How many are ticked stands on the press that leads to their decision, which stays in reach while the list is long.
+  decide.textContent = decide.dataset.told.replace("{count}", document.querySelectorAll(".work input[name=pick]:checked").length);
+}
+if (decide) {
+  count();
+  document.addEventListener("change", (event) => { if (event.target.name === "pick") count(); });
+}
+
 const all = document.getElementById("tick-all");
 if (all) {
   all.hidden = false;
@@ -32,6 +42,7 @@ if (all) {
     const boxes = [...document.querySelectorAll(".work input[name=pick]")];
     const ticked = boxes.some((one) => !one.checked); // the same press again takes them all off
     boxes.forEach((one) => { one.checked = ticked; });
+    count();
   });
 }
 
