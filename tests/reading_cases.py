@@ -46,6 +46,7 @@ FILES = (
     "measures_apart",
     "asides",
     "other_pieces",
+    "marks_told",
 )
 
 

@@ -168,7 +168,7 @@ ENGLISH_ACTS = ActWords(
         *((four - less, False, rf"(?:all |the |its )*(?:{word}|{four}) sides? (?:minus|less|but|except|short|all but)(?: for)?(?: the)? (?P<minus>one|two|1|2)") for four, word in ((4, "four"),) for less in (0,)),
         *((n, False, rf"(?:{words}){_OF_4}(?: sides?|(?<=4) ?sides?)") for n, words in ((1, "one|1|a single|a lone|single"), (2, "two|2|a pair of|a couple|a couple of|couple of|both"), (3, "three|3"), (4, "four|4|all"))),
         *((n, False, rf"(?:{words})(?: (?:out )?of(?: the| its)? (?:four|4)| ?/ ?4)") for n, words in ((1, "one|1"), (2, "two|2"), (3, "three|3"), (4, "four|4"))),
-        *((n, False, rf"sides? (?:stapled|taped|staples|tape|stapling|taping|done)[: =]*(?:{words})") for n, words in ((1, "one|1"), (2, "two|2"), (3, "three|3"), (4, "four|4"))),
+        *((n, False, rf"sides? (?:w/ ?|with )?(?:stapled|taped|staples|tape|stapling|taping|done)[: =]*(?:{words})") for n, words in ((1, "one|1"), (2, "two|2"), (3, "three|3"), (4, "four|4"))),
         *((n, True, rf"(?:{words}) of (?:them|'em|those)") for n, words in ((1, "one|1"), (2, "two|2"), (3, "three|3"))),
         *((n, True, rf"{_ELSE} (?:{words})") for n, words in ((1, "one|1|side"), (2, "two|2|pair"), (3, "three|3"))),
     ),

@@ -50,5 +50,6 @@ ENGLISH_FORMS = Forms(
     before_measure=(("LENGTH", frozenset(("l", "len", "lgth"))), ("STAPLED", frozenset(("st", "stp", "stpl"))), ("OVER", frozenset(("ov",))), ("WIDE", frozenset(("w", "wd", "wid")))),
     in_twos=r"(?:twos|threes|fours|fives|sixes|[2-6]'?s)",
     turns={"nineties": 90, "90s": 90, "90's": 90, "ninetys": 90, "45s": 45, "45's": 45, "forty-fives": 45, "forty fives": 45, "forty fifths": 45},
+    numbered=(("K_EQUIPMENT_CONNECTION", frozenset(("connection",))), ("K_DAMPER_SLEEVE", frozenset(("sleeve",)))),
     first=(("K_COLLAR", frozenset(("drop", "drops"))), ("K_OFFSET", frozenset(("off", "ofs", "offs"))), ("K_STRAIGHT", frozenset(("str", "st", "strt"))), ("K_ELBOW", frozenset(("el", "elb"))), ("K_TRANSITION", frozenset(("trans", "red", "trn"))), ("K_END_CAP", frozenset(("cp",))), ("K_COLLAR", frozenset(("clr", "coll")))),
 )

@@ -147,6 +147,7 @@ class Forms:
     acts: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression over the words of a part of a clause)
     turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"
     in_twos: str = "(?!)"  # numbers that are a spacing behind "on": "on twos"
+    numbered: tuple[tuple[str, frozenset[str]], ...] = ()  # a kind, where a number or a mark stands right behind
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
     instead: frozenset[str] = frozenset()  # between what was used and what was not: "tape instead of mastic"
 

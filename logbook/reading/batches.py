@@ -46,10 +46,12 @@ def _worked_on(row: Row, match, ats: list[int]) -> bool:
 
 # pattern with the marks in group `list` or from `a` to `b`, and what else must hold
 SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
+    (f"(?P<k>KIND|FITTING) NUMBER? (?P<mixed>{_M} (?:(?:COMMA|AND|THRU|THROUGH|TO){{1,2}} DET? {_M})+) (?!BY|LONG|APART|THRU|THROUGH)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
     (r"(?P<k>KIND) NUMBER? (?P<list>LETTER (?:COMMA LETTER)* COMMA? AND LETTER) (?=SEP|$|BE|ON|RUN|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k"))),
+    (f"(?P<k>KIND) COMMA (?P<list>{_M} (?:COMMA? {_M})* COMMA? AND {_M}) (?=SEP|$|BE|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND) (?:FILLER|THIS|TIMES|DET|ON|RUN|NUM|WORD|LATER|HUNG|COUNTED){{0,5}} COMMA {_LIST} (?=SEP|$)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET){{0,3}} {_LIST} (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HAVING|HUNG|STAPLED|TAPED|NOT|BOTH))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){{0,3}} {_RANGE} (?=COMMA? (?:FILL|BOTH){{0,2}} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))", None),
@@ -70,7 +72,11 @@ def batches(row: Row, taken: set[int], language: Language) -> Iterator[tuple[re.
     """Every place where several pieces are named, with their marks."""
     for pattern, fits in SAID_OF_SEVERAL:
         for match in row.find(pattern):
-            if "list" in match.re.groupindex:
+            if "mixed" in match.re.groupindex:
+                marks = _mixed(row, match, language)
+                if marks and fits(row, match, []) and not taken.intersection(range(*match.span("mixed"))):
+                    yield match, marks
+            elif "list" in match.re.groupindex:
                 ats = [at for at in range(*match.span("list")) if row.items[at].concept in ("NUM", "MARKED", "LETTER")]
                 if (fits is None or fits(row, match, ats)) and not taken.intersection(ats):
                     yield match, tuple((mark_text(row, at, at + 1, language), (at, at + 1)) for at in ats)
@@ -78,6 +84,30 @@ def batches(row: Row, taken: set[int], language: Language) -> Iterator[tuple[re.
                 marks = _between(row, match)
                 if marks:
                     yield match, marks
+
+
+def _mixed(row: Row, match, language: Language) -> Marks:
+    """ "4 and 5-8": single numbers and ranges in one list; nothing where it is only the one or the other."""
+    marks: list[tuple[str, tuple[int, int]]] = []
+    ranges, at, last = 0, match.start("mixed"), match.end("mixed")
+    ats = [k for k in range(at, last) if row.items[k].concept in ("NUM", "MARKED")]
+    place = 0
+    while place < len(ats):
+        one = ats[place]
+        between = [item.concept for item in row.items[one + 1 : ats[place + 1]]] if place + 1 < len(ats) else []
+        if between and between[0] in ("THRU", "THROUGH", "TO"):
+            several = up_to(row.items[one], row.items[ats[place + 1]], (one, ats[place + 1] + 1))
+            if not several:
+                return ()
+            marks += several
+            ranges, place = ranges + 1, place + 2
+            continue
+        mark = mark_text(row, one, one + 1, language)
+        if mark is None:
+            return ()
+        marks.append((mark, (one, one + 1)))
+        place += 1
+    return tuple(marks) if ranges and len(ats) > 2 * ranges else ()
 
 
 def _between(row: Row, match) -> Marks:
@@ -119,4 +149,4 @@ def _counts_up(row: Row, ats: list[int]) -> bool:
 
 def plural(row: Row, at: int) -> bool:
     item = row.items[at]
-    return re.search(r"s\b", row.text[item.start : item.end].lower()) is not None
+    return re.search(r"(?<!iu)s\b", row.text[item.start : item.end].lower()) is not None

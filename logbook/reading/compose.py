@@ -205,13 +205,14 @@ def _in_a_pair(items, place: int, text: str) -> bool:
         return False
     kind = named.startswith("K_") or named in ("FITTING", "NUMBER") or (named == "COUNTED" and text[items[place - 2].start : items[place - 2].end].lower() in SEVERAL)
     if kind and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60)):
-        return ahead in _ENDS_A_MARK or ahead.startswith("K_") or (ahead == "NUM" and concept_at(items, place + 2) == "BY")
+        return ahead not in _MEASURED and not (ahead == "NUM" and concept_at(items, place + 2) != "BY")
     if named in ("AND", "COMMA", "THROUGH", "THRU", "TO") and ahead in _ENDS_A_MARK and concept_at(items, place - 3) == concept_at(items, place - 4) == "NUM":
         return True  # "straights one twelve and one thirteen"
     opens = named in ("", "STOP", "QUERY") or (named in _BEFORE_A_MARK and place - 2 >= 0)
     return opens and (ahead in ("BE", "AND", "ON", "HAVE", "NOT", "WITH", "YET", "") or (ahead in ("COMMA", "STOP") and (named in _BEFORE_A_MARK or concept_at(items, place + 2).startswith("K_"))))
 
 
+_MEASURED = ("BY", "LEN", "FRAC", "LONG", "WIDE", "HIGH", "DEG", "ROUND", "APART", "TIMES", "PIECE_COUNT", "THICK", "IN", "OUT", "OVER", "BACK", "SIDE_WORD", "BOARD", "CFM", "DASH", "COUNTED", "STAPLES", "SCREWS", "WASHERS", "TABS")
 _ENDS_A_MARK = ("THROUGH", "THRU", "COMMA", "STOP", "ON", "RUN", "BE", "", "AND", "STAPLED", "TAPED", "RUBBED", "HUNG", "WITH", "HAVE", "NOT", "NO", "TIED", "FILLER", "PENDING", "NOT_DONE", "SERVICE", "WIPED", "VANES")
 _BEFORE_A_MARK = ("HUNG", "HANG", "STAPLED", "TAPED", "RUBBED", "SEALED", "REDID", "REPAIRED", "TAPE_IT", "FILLER", "BE", "ON", "TIED", "WITH")
 
@@ -236,7 +237,7 @@ def _named_kinds(items, text: str):
         turned = concept_at(items, place - 1) == "NUM" and items[place - 1].value.value in (90, 45) and kind == "elbow"
         step = next((k for k in range(place + 1, place + 4) if concept_at(items, k) not in ("FROM", "OF", "DET", "OFF")), place + 1)
         numbered = concept_at(items, step) in ("NUM", "MARKED", "NUMBER") and concept_at(items, step + 1) not in ("BY", "LEN") and concept_at(items, place - 1) != "NUM"
-        numbered = numbered or (concept_at(items, place + 1) == "COMMA" and concept_at(items, place + 2) in ("NUM", "MARKED") and concept_at(items, place + 3) in ("AND", "COMMA", "TO", "THRU", "THROUGH") and concept_at(items, place + 4) in ("NUM", "MARKED"))
+        numbered = numbered or (concept_at(items, place + 1) == "COMMA" and concept_at(items, place + 2) in ("NUM", "MARKED") and (concept_at(items, place + 3) in ("AND", "COMMA", "TO", "THRU", "THROUGH") and concept_at(items, place + 4) in ("NUM", "MARKED") or [concept_at(items, place + k) for k in (3, 4, 5)] == ["NUM", "AND", "NUM"]))
         listed = (concept_at(items, place - 1) in ("COMMA", "BE") or concept_at(items, place - 1) == "FILLER" and text[items[place - 1].start : items[place - 1].end].lower().split()[0] in ("are", "is", "son")) and any(concept_at(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
         told = concept_at(items, place - 1) in ("NUM", "COUNT") and any([concept_at(items, k + n) for n in (1, 2)] in (["NUM", "COMMA"], ["NUM", "AND"], ["MARKED", "COMMA"], ["MARKED", "AND"]) for k in range(place + 1, place + 6) if concept_at(items, k) == "COMMA" and all(concept_at(items, j) in _ON_THE_WAY for j in range(place + 1, k)))  # "three straights this time: 21, 22 and 23"
         if (told or numbered or listed or of_a_size or in_a_row or turned or concept_at(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):

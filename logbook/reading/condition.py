@@ -184,6 +184,12 @@ def _none(found: Found):
 
 
 def _repaired(found: Found):
+    """ "Fixed it"; where fewer were fixed than were counted ("five tears, I fixed four") it is not mended."""
+    row, at = found.row, found.last
+    few = row.items[at].value.value if at < len(row.items) and row.items[at].concept == "NUM" else None
+    if few is not None and any(row.items[k].concept == "DAMAGE" and row.items[k - 1].concept == "NUM" and row.items[k - 1].value.value > few for k in range(max(1, found.first - 14), found.first)):
+        yield found.claim("damage_repaired", False, group="w", hedged=False)
+        return
     yield found.claim("damage_repaired", True, group="w")
 
 

@@ -81,8 +81,21 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
 
 def _of_another_piece(row: Row, act: Sketch, one: Sketch) -> bool:
     """Whether a piece is named between the act and the echo, and one before: "a roll costs sixty, and straight ten didn't get an inch of it" names its first."""
-    named = [at for at in range(one.last) if row.items[at].concept.startswith("K_") or row.items[at].concept in ("FITTING", "NUMBER")]
-    return bool(named) and named[-1] >= act.last and named[0] < act.last and _number(row, named[-1]) != _number(row, named[0])
+    last = next((at for at in range(one.last - 1, act.last - 1, -1) if _names_a_piece(row, at)), None)
+    first = next((at for at in range(act.last) if _names_a_piece(row, at)), None) if last is not None else None
+    return first is not None and _number(row, last) != _number(row, first)
+
+
+def _names_a_piece(row: Row, at: int) -> bool:
+    return row.items[at].concept.startswith("K_") or row.items[at].concept == "FITTING" or _numbered(row, at)
+
+
+def _numbered(row: Row, at: int) -> bool:
+    """ "Number two", where it is not the number of the thing named right before: "the elbow, number two", "mine, number two"."""
+    if row.items[at].concept != "NUMBER":
+        return False
+    before = [item.concept for item in row.items[max(0, at - 2) : at] if item.concept != "COMMA"][-1:]
+    return _number(row, at) != at and not (before and (before[0] == "WORD" or before[0].startswith("K_")))
 
 
 def _number(row: Row, at: int) -> object:

@@ -25,6 +25,7 @@ from logbook.reading.no_marks import (
     just_one,
     leads_to,
     mark_before_kind,
+    no_piece,
     reference,
 )
 from logbook.reading.other_things import of_a_machine
@@ -78,7 +79,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             continue
         if not angle_not_mark(row, match) and not just_one(row, match) and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?:{START}|(?<=RUN NUM)|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?:FITTING|NUMBER){{0,2}} (?P<m>MARKED|NUM) (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH|FILLER)"):
+    for match in row.find(f"(?:{START}|(?<=RUN NUM)|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?:FITTING|NUMBER){{0,2}} (?P<m>MARKED|NUM(?! DET)) DET? (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH|FILLER)"):
         if not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:ON|IN|OF|FROM|WITH|FILLER|{START}) (?:DET)? (?P<k>NUM) NUMBER? (?P<m>{MARK}) (?=SEP|$|BE|HAVE|NO|WITH|RUN|ON RUN|SIZE)"):
@@ -206,7 +207,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         _pointed_at(row, taken, made, add, language)
     if not any(m.mark is not None or m.batch for m in made):
         made += _drawn(row, taken, language)
-    made = [m for m in made if not of_others(row, m, language)]
+    made = [m for m in made if not of_others(row, m, language) and not no_piece(row, m, made)]
     made.sort(key=lambda m: m.first)
     return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.items[m.first].concept not in _DONE and row.words(m.first - 1, m.first).lower() in _NOT_THAT)]  # "not fitting 12, fitting 13"
 

@@ -106,6 +106,9 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
     for concept, words in forms.alone:
         if said in words and at and before in _OPENS and ahead in ("STOP", "COMMA", ""):
             return _meant(item, concept)
+    for concept, words in forms.numbered:
+        if said in words and (ahead == "MARKED" or (ahead, concept_at(items, at + 2)) == ("LETTER", "NUM") or ahead in ("NUM", "NUMBER") and concept_at(items, at + 2) not in _MARKS_NOTHING) and before not in ("NUM", "WORD"):
+            return _meant(item, concept)
     for concept, words in forms.first:
         if said in words and before in ("", "STOP") and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in _BEHIND_A_NAME and concept_at(items, at + 3) not in ("BACK", "SIDE", "OVER", "IN"):
             return _meant(item, concept)

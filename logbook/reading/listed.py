@@ -103,7 +103,7 @@ def directed(row: Row, marks: set[str], language: Language) -> dict[int, str]:
 def kinds_ahead(row: Row, named: list[Mention]) -> list[Mention]:
     """ "Two boots done. Fifteen is a six inch. Sixteen …": the kind that a count tells ahead is of those that follow."""
     done = list(named)
-    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|DET|I|HAVE|COMMA){0,3} (?P<n>NUM|COUNT) (?:NUM|DEG)? (?P<k>COUNTED|KIND) (?:FILLER|HUNG|LATER|ON RUN NUM){0,3} (?=STOP|COMMA)"):
+    for match in row.find(_COUNTED_AHEAD):
         at = match.start("k")
         kind = row.items[at].value if row.items[at].concept.startswith("K_") else SEVERAL.get(row.words(at, at + 1).lower())
         left = min(_MOST_AHEAD, int(row.items[match.start("n")].value.value))
@@ -117,6 +117,23 @@ def kinds_ahead(row: Row, named: list[Mention]) -> list[Mention]:
 
 
 _MOST_AHEAD = 12
+_COUNTED_AHEAD = "(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|DET|I|HAVE|COMMA|HUNG){0,3} (?P<n>NUM|COUNT) (?:NUM|DEG|SIZE)? (?P<k>COUNTED|KIND) (?:FILLER|HUNG|LATER|ON RUN NUM|OFF|OF|DET|FROM|BRANCH_WORD|INLET|K_TEE){0,4} (?=STOP|COMMA)"
+
+
+def told_ahead(row: Row, named: list[Mention], claims: list[Claim]) -> tuple[list[Mention], list[Claim]]:
+    """ "Two straights, both ten by ten. Number three is stapled, number four …": what the counting sentence says of both is of each that follows."""
+    for match in row.find(_COUNTED_AHEAD):
+        end = next((k for k in range(match.end(), len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+        here = [m for m in named if match.start() <= m.first < end]
+        group = [m for m in named if m.first >= end and m.mark is not None and not m.batch][: int(row.items[match.start("n")].value.value)]
+        said_of_all = any(row.items[k].concept in _OF_EACH for k in range(match.end(), end))
+        if len(group) < 2 or not said_of_all or any(m.mark is not None or m.batch for m in here):
+            continue
+        told = [c for c in claims if match.start() <= c.first < end and c.last <= end]
+        told = [replace(c, name="turn_angle") if c.name == "(angle)" else c for c in told]
+        claims = [c for c in claims if not (match.start() <= c.first < end and c.last <= end)] + [replace(c, first=m.last - 1, last=m.last, uses=(), both_at=-1) for m in group for c in told]
+        named = [m for m in named if m not in here]
+    return named, claims
 
 
 def all_of_them(row: Row, at: int) -> bool:

@@ -73,6 +73,8 @@ def _spaced(row: Row, at: int, taken: set[int]) -> list[Claim]:
     if first < 0 or not staples or first in taken or row.is_blank(first):
         return []
     item = row.items[first]
+    if item.concept == "NUM" and item.value.value == 1 and not item.value.digits:
+        return []  # "one staple every hand's width"
     if item.concept in ("LEN", "NUM", "FRAC") and _LEAST <= item.value.value <= _MOST:
         noun = next(k for k in range(max(0, first), at + 4) if row.items[k].concept in _STAPLES)
         return _spacing(row, noun, first, min(first, noun))

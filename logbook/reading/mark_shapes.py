@@ -127,7 +127,8 @@ def _of_numbers(items, at: int, end: int, parts: list[str], text: str):
         return "".join(parts), end
     counted = _concept(items, at - 1) == "COUNTED" and text[items[at - 1].start : items[at - 1].end].lower().endswith("s")
     opens = _concept(items, at - 1) in ("", "STOP") and _concept(items, end) == "BE" and text[items[end].start : items[end].end].lower() in ("are", "están", "estan", "son")
-    if len(parts) == 3 and (counted or opens) and int(parts[0]) < int(parts[2]) and not _followed_by_measure(items, end):
+    after_list = len(parts) == 3 and _concept(items, at - 1) in ("AND", "COMMA") and _in_list_of_several(items, at, text)
+    if len(parts) == 3 and (counted or opens or after_list) and int(parts[0]) < int(parts[2]) and not _followed_by_measure(items, end):
         return None, end
     if not _head_before(items, at) or len(parts) != 3 or _followed_by_measure(items, end):
         return None
@@ -135,6 +136,14 @@ def _of_numbers(items, at: int, end: int, parts: list[str], text: str):
     if head.endswith("s") and items[at - 1].concept != "NUMBER" and int(parts[0]) < int(parts[2]):
         return None, end
     return "".join(parts), end
+
+
+def _in_list_of_several(items, at: int, text: str) -> bool:
+    """ "Straights 4 and 5-8": a range behind other numbers of a kind in the plural."""
+    while at > 0 and _concept(items, at - 1) in ("AND", "COMMA", "NUM"):
+        at -= 1
+    head = _concept(items, at - 1)
+    return at > 0 and (head.startswith("K_") or head in ("COUNTED", "FITTING")) and text[items[at - 1].start : items[at - 1].end].lower().endswith("s")
 
 
 def _followed_by_measure(items, place: int) -> bool:
@@ -156,7 +165,8 @@ def _letter(items, at: int, text: str, letters) -> str | None:
         if said.lower() == "x" and (at and items[at - 1].concept in ("NUM", "LEN", "FRAC")):
             return None
         return said.upper()
-    if 2 <= len(said) <= 3 and said.isupper() and tight and alone and (item.concept in ("WORD", "DET", "LETTER", "K_TEE") or item.read_as is not None):
+    spaced = gap == " " and _whole(ahead) and _concept(items, at - 1) == "NUMBER"  # "mark FD two"
+    if 2 <= len(said) <= 3 and said.isupper() and (tight or spaced) and alone and (item.concept in ("WORD", "DET", "LETTER", "K_TEE") or item.read_as is not None):
         return said
     if "equis" in letters and _whole(ahead) and gap == " " and _pointed_letters(items, at, text, said, letters):
         return letters.get(said.lower(), said.upper()) if not said.isupper() and len(said) > 1 else said.upper()
@@ -192,9 +202,13 @@ def _spelled(items, at: int, text: str, letters) -> tuple[str, int] | None:
         two = said(at).isupper() and len(said(at + 1)) == 1 and said(at + 1).isalpha() and said(at + 1).isupper()
         if two and _whole_at(items, at + 2) and (_head_before(items, at) or at == 0):
             return said(at) + said(at + 1) + _number(items[at + 2]), at + 3
+        small = items[at].concept == "LETTER" and said(at) in "bcdefgh" and _whole_at(items, at + 1) and all(one.concept == "FILLER" for one in items[:at])
+        if small and _concept(items, at + 2) == "DET" and _concept(items, at + 3).startswith("K_"):  # "okay b eight a straight"
+            return said(at).upper() + _number(items[at + 1]), at + 2
         if items[at].concept == "DET" and _whole_at(items, at + 1) and items[at + 1].value.value not in _ANGLES and text[items[at].end : items[at + 1].start] == " ":
             opens = (at == 0 or items[at - 1].concept == "STOP") and _concept(items, at + 2) == "COMMA" and (_concept(items, at + 3).startswith("K_") or _concept(items, at + 3) == "RUN")
-            if opens or (_head_before(items, at) and _concept(items, at + 2) in ("COMMA", "STOP", "")):
+            great = said(at) == "A" and at > 0 and _concept(items, at + 2) not in ("BY", "LONG", "WIDE", "PIECE_COUNT", "DEG", "COUNTED", "K_ELBOW")  # a great letter in the middle of a sentence
+            if opens or (_head_before(items, at) and (great or _concept(items, at + 2) in ("COMMA", "STOP", ""))):
                 return said(at).upper() + _number(items[at + 1]), at + 2
     if _whole(items[at]) and len(said(at + 1)) == 1 and said(at + 1) in "BCDEFGH" and text[items[at].end : items[at + 1].start] == " " and (at == 0 or _concept(items, at - 1) == "STOP" or _head_before(items, at)) and _concept(items, at + 2) in (*_BEHIND_A, "SAME_THING", "SAME_AS"):
         return _number(items[at]) + said(at + 1), at + 2

@@ -38,6 +38,33 @@ def counts_on(row: Row, at: int) -> bool:
     return False
 
 
+_COUNTABLE = ("SIDE_WORD", "DAMAGE", "TABS", "STAPLES", "STAPLE", "SCREWS", "JOINT")
+
+
+def no_piece(row: Row, mention, made) -> bool:
+    """A bare number that a note with a named piece says of it: its turn ("elbow 12 …. Ninety, vanes in"), or how many of what was counted before it."""
+    if mention.mark_at is None or mention.batch or mention.mark_at[1] - mention.mark_at[0] != 1 or row.items[mention.mark_at[0]].concept != "NUM":
+        return False
+    at = mention.mark_at[0]
+    value, before = row.items[at].value.value, row.items[at - 1].concept if at else ""
+    others = [m for m in made if m is not mention and (m.mark is not None or m.batch)]
+    if before in ("FITTING", "NUMBER") or mention.pointed or not others:
+        return False
+    if value in (90, 45) and (mention.kind is None or before == "COMMA" and mention.kind in ("elbow", "wye")):
+        turned = any(item.concept in ("NUM", "DEG") and item.value.value in (90, 45) and k != at and not any(m.mark_at and k in range(*m.mark_at) for m in made) for k, item in enumerate(row.items))
+        return not turned and any(m.kind in ("elbow", "wye") and m.mark not in ("90", "45") for m in others)
+    if mention.kind is not None or before == "DET" or not 0 < value <= 12:
+        return False
+    if value == 1 and at + 1 < len(row.items) and (row.items[at + 1].concept in ("STAPLE", "STAPLES", "SCREWS", "TABS") or row.items[at + 1].read_as == "stapled"):
+        return True  # "one staple every four inches"
+    for k in range(at - 1, max(0, at - 14), -1):
+        if row.items[k].concept in ("STOP", "QUERY"):
+            return False
+        if row.items[k].concept in _COUNTABLE and row.items[k - 1].concept in ("NUM", "COUNT", "ALL"):
+            return True  # "five tears, I fixed four"
+    return False
+
+
 def just_one(row: Row, match) -> bool:
     """ "it's a straight one", "the straight one": a word for the thing, where "straight one" alone is number 1."""
     at = match.start("k")
@@ -119,6 +146,8 @@ def leads_to(row: Row, at: int) -> bool:
     if row.items[behind].concept in _SITS and _sits_on_it(row, behind):
         return True
     said = row.words(behind, behind + 1).lower()
+    if _taken_off(row, at, behind):
+        return True
     if row.items[behind].concept == "IN" and any(row.items[k].concept in _LET_IN for k in range(max(0, behind - 9), behind)):  # "the door in straight nine …, that's D2"
         return any(item.concept == "MARKED" for k, item in enumerate(row.items) if k != at + 1)
     if said == "en" and any(row.items[k].concept in ("K_REGISTER", "K_ACCESS_DOOR", "K_COLLAR") for k in range(max(0, behind - 10), behind)) and not any(row.items[k].concept in ("STOP", "QUERY") for k in range(max(0, behind - 10), behind)):
@@ -126,6 +155,22 @@ def leads_to(row: Row, at: int) -> bool:
     return said in ("into", "onto", "in to", "on to the side of", "let into", "en el", "dentro del") and any(
         row.items[k].concept.startswith("K_") or row.items[k].concept == "FITTING" for k in range(max(0, behind - 8), behind)
     )
+
+
+_TAKEN_OFF = ("K_COLLAR", "K_REGISTER", "K_BRANCH")
+
+
+def _taken_off(row: Row, at: int, behind: int) -> bool:
+    """ "Collar six, six inch, off of straight four": the piece it sits on, where it has its own number in the same sentence."""
+    if row.items[behind].concept not in ("FROM", "OFF", "ON") or row.items[at].concept in _TAKEN_OFF:
+        return False
+    for k in range(behind - 1, max(-1, behind - 12), -1):
+        concept = row.items[k].concept
+        if concept in ("STOP", "QUERY", "AND", "STAPLED", "TAPED") or concept.startswith("K_") and concept not in _TAKEN_OFF:
+            return False
+        if concept in _TAKEN_OFF:
+            return any(item.concept in ("NUM", "MARKED") for item in row.items[k + 1 : min(k + 3, behind)])
+    return False
 
 
 _LET_IN = ("K_ACCESS_DOOR", "K_REGISTER")

@@ -123,6 +123,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, firsts, one) for one in claims]
     claims += _of_both(row, named, claims)
+    named, claims = listed.told_ahead(row, named, claims)
     claims = _excepted(row, named, claims)
     if but_one:
         named, claims = one_left_out.excepted(row, but_one, named, claims, language)

@@ -65,7 +65,7 @@ def _sketch(row: Row, part: Part, language: Language, panels: bool) -> Sketch:
         elif sign is not None:
             acts.append((at, _OF_UN.get(item.concept) or DENIED[item.concept][0]))
             said = sign + (" 's" if said.endswith("'s") else "")
-        elif item.concept.startswith("K_") or item.concept == "FITTING":
+        elif item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER"):
             width = _named(row, at, part.last)
             said = "#" if width > 1 or item.concept.startswith("K_") else said
         places.append((length, at))
