@@ -46,7 +46,7 @@ def _worked_on(row: Row, match, ats: list[int]) -> bool:
 
 # pattern with the marks in group `list` or from `a` to `b`, and what else must hold
 SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
-    (f"(?P<k>KIND|FITTING) NUMBER? (?P<mixed>{_M} (?:(?:COMMA|AND|THRU|THROUGH|TO){{1,2}} DET? {_M})+) (?!BY|LONG|APART|THRU|THROUGH)", lambda row, match, ats: plural(row, match.start("k"))),
+    (f"(?P<k>KIND|FITTING) NUMBER? (?P<mixed>{_M} (?:(?:COMMA|AND|THRU|THROUGH|TO){{1,2}} DET? {_M})+) (?!BY|LONG|APART|THRU|THROUGH|KIND|DEG|SIDE_WORD)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
     (r"(?P<k>KIND) NUMBER? (?P<list>LETTER (?:COMMA LETTER)* COMMA? AND LETTER) (?=SEP|$|BE|ON|RUN|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
@@ -103,7 +103,7 @@ def _mixed(row: Row, match, language: Language) -> Marks:
             ranges, place = ranges + 1, place + 2
             continue
         mark = mark_text(row, one, one + 1, language)
-        if mark is None:
+        if mark is None or mark in ("90", "45"):  # a turn
             return ()
         marks.append((mark, (one, one + 1)))
         place += 1
