@@ -62,7 +62,7 @@ _SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2,
            "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")}  # fmt: skip
 _CUT_NOUNS = {"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None}
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
-_IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6}  # "stapled on twos"
+_IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6, "eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20}  # "stapled on twos"
 _SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1), "metro": measure.UNITS["m"]}
 
 

@@ -25,8 +25,8 @@ def places(row: Row, language: Language) -> list[Claim]:
             continue
         if item.value == WHOLE:
             if at == 0 or row.items[at - 1].concept != "NOT":
-                done = _whole(row, at) - 1
-                made.append(claim(row, "place", row.words(at, done + 1), at, done + 1))
+                done, first = _whole(row, at) - 1, _kept_before(row, at)
+                made.append(claim(row, "place", row.words(first, done + 1), first, done + 1))
             continue
         first = at
         start = None
@@ -54,6 +54,14 @@ def places(row: Row, language: Language) -> list[Claim]:
         made.append(one)
         done = last
     return made
+
+
+def _kept_before(row: Row, at: int) -> int:
+    """ "above the kitchen hood" is not the hood's own duct."""
+    before = at - 1
+    while before >= 0 and row.items[before].concept == "DET":
+        before -= 1
+    return before if before >= 0 and row.words(before, before + 1).lower() in _KEPT else at
 
 
 def _risers(row: Row, language: Language) -> list[Claim]:

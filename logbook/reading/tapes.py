@@ -43,6 +43,12 @@ def _closure(found: Found):
         yield found.claim("taped", True, group="c", weak=True)
 
 
+def _width_of_mark(found: Found):
+    """ "181A-P two and a half, inch board": a bare number right behind the mark of a tape, where it is a width that tape has."""
+    if Fraction(3, 2) <= found.item("n").value.value <= 4:
+        yield from _width(found)
+
+
 def _width(found: Found):
     item = found.item("n")
     if 1 <= item.value.value <= 6:
@@ -239,6 +245,7 @@ FRAMES = (
     Frame("TAPES (?P<v>WORD) HEDGE? (?P<w>(?P<n>NUMB) (?:WIDE|OVER))", _width),
     Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER|WORD){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|IN_PLACE|FILLER|RUBBED)", _width),
+    Frame("MARK181 (?P<w>(?P<n>NUM)) (?=COMMA LEN BOARD|SEP RUBBED|RUBBED|AND RUBBED)", _width_of_mark),
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|AND STAPLES)", _width),
     Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"

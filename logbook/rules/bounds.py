@@ -22,6 +22,8 @@ PLACES: tuple[tuple[str, str, str], ...] = (
     (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|concrete|in(?:to)? the (?:slab|pour|ground|dirt|trench|footing|topping)|in a trench|(?:below|beneath|under|underneath) the (?:\w+ )?slab|enterrad[oa]|bajo tierra|en (?:el )?concreto|bajo la losa", "buried", "must"),
     (r"\bfan room\b|mechanical room|equipment room|cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
 )  # fmt: skip
+# a place that is a hood's own and no other's: "for the kitchen hood"; "above the kitchen hood" is somewhere else
+HOOD_ITSELF = re.compile(r"(?:the )?(?:kitchen|range|fume|grease|exhaust|cooking) (?:exhaust )?hood|(?:la )?campana(?: (?:de|extractora)\b.*)?", re.I)
 HOODS = re.compile(r"kitchen|\bhood\b|grease|fume|\blab\b|laborator|cocina|campana|humo|vapores", re.I)
 
 
@@ -37,7 +39,7 @@ def allowed_there(piece: Piece, around: Around) -> Outcome | None:
         return use.departs("riser", reckoned={"storeys": storeys, "limit": use.limit("riser_storeys")}, limit=use.limit("riser_storeys"), source=RISER)
     said = piece.fact("service")
     words = " ".join(text for text in (place, None if said is None else said.words) if text)
-    if service == "exhaust" and HOODS.search(words):
+    if service == "exhaust" and HOODS.search(words) or service is None and place is not None and HOOD_ITSELF.fullmatch(place):
         return use.departs("not-permitted", tells={"where": Word("place-hood")})
     if service == "outside":
         return use.departs("not-permitted", tells={"where": Word("place-outside-air")}, weight="should")
@@ -72,6 +74,8 @@ ALLOWED_THERE = Rule(
     examples=(
         Example("Straight four, eighteen by twelve, outdoors behind the loading dock.", "departs", "not-permitted"),
         Example("Kitchen exhaust, straight four, eighteen by twelve.", "departs", "not-permitted"),
+        Example("This is for the kitchen hood, straight four, eighteen by twelve.", "departs", "not-permitted"),
+        Example("Straight four, eighteen by twelve, above the kitchen hood.", None),
         Example("Straight four, eighteen by twelve, above the hallway.", None),
     ),
 )
