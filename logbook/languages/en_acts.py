@@ -95,7 +95,7 @@ ENGLISH_ACTS = ActWords(
         ("staple_flap", False, r"flap-?less|flap(?:'s| is| was| got| had been| came| has been)+ (?:cut|sliced|torn|ripped|trimmed|hacked|knifed|chopped|lopped)(?: clean| right)?(?: off| away)|(?:knifed|cut|sliced|trimmed|tore|ripped|hacked|lopped|shaved) (?:the |my |that |its |off the )*(?:stapling |staple )?flap(?: (?:right |clean )?(?:off|away))?|without (?:a|any|the) (?:stapling |staple )?flap|(?:in place of|instead of|in lieu of|where there's no) (?:the |a )?flap"),
         ("cross_tabs", False, r"tab-?less|(?:no|without(?: any)?|never (?:made|put|cut|did)(?: any)?|didn't (?:make|put|cut|do)(?: any| on any)?|zero|skipped(?: the)?|omitted(?: the)?|put no|made no|used no|forgot(?: the)?) (?:cross[- ]?)?tabs\b(?! (?:needed|required|necessary|bent|down|up|standing|left|loose|over))"),
         ("stapled", False, r"flap(?:'s)?(?: is| was)?(?: never| didn't| hasn't| wasn't| isn't| not| never did)(?: got| get| been| even| yet)* (?:shot|stapled|stitched|fastened|caught)\b"),
-        ("taped", False, r"(?:nothing(?:'s| is| was)?) (?:sealing|closing|covering) (?:it|them|this one|the (?:joint|seam|corner)s?)|(?:not|never|isn't|wasn't) (?:closed|sealed)(?: up)? with (?:anything|any \w+)|no tape(?: and|,|/| or|)(?: no| nor)? mastic|neither tape nor mastic|no mastic(?: and|,|/| or)(?: no| nor)? tape"),
+        ("taped", False, r"(?:nothing(?:'s| is| was)?) (?:sealing|closing|covering) (?:it|them|this one|the (?:joint|seam|corner)s?)|(?:not|never|isn't|wasn't) (?:closed|sealed)(?: up)? with (?:anything|any \w+)|no tape(?: and|,|/| or|)(?: no| nor)? mastic|neither tape nor mastic|no mastic(?: and|,|/| or|)(?: no| nor)? tape"),
         ("taped", False, r"tape(?:'s| is| was)? (?:still|left|locked|back|sitting|stuck)(?: (?:out|up|down|over|back|locked|sitting))* (?:in|on|at) (?:the|my|his|our) (?:truck|van|trailer|shop|box|gang ?box|office|other \w+|lift|floor below)"),
         ("taped", False, r"(?:left|leaving) (?:the |all the |my )?tape (?:off|out)(?: of| on)?\b"),
         ("taped", False, r"(?:left|leaving) (?:the |all the |my )?(?:seams?|joints?|corners?)(?: all| wide)? (?:bare|open|naked|uncovered|exposed)\b"),
@@ -175,5 +175,5 @@ ENGLISH_ACTS = ActWords(
     numbers=(("one", 1), ("two", 2), ("1", 1), ("2", 2)),
     of_all=r"of|out of|out of the|off of",
     stands_for_act=r"^(?:on|around|along|across)\b|\b(?:did|done|do|have|has|had|got|get|is what|are|is|was|were|only|just)\b",
-    denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|\w+n't)(?![\w'])",
+    denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|waiting|waits?|\w+n't)(?![\w'])",
 )  # fmt: skip

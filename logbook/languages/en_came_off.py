@@ -16,12 +16,13 @@ _IT = r"(?:every one|every last one|every single one|every bit|each one|the lot|
 
 ENGLISH_CAME_OFF = CameOff(
     taken=(
-        rf"{_V} {_MODS}<n> (?:back )?{_OFF}", rf"{_V} {_OFF} {_MODS}<n>", rf"{_SELF} {_MODS}<n>",
-        rf"(?:has|have|had|needed|got|getting|getting) {_MODS}<n> (?:pulled|torn|taken|ripped|peeled|stripped|cut|removed)(?: {_OFF})?",
-        rf"(?:unbent|straightened|unfolded|flattened out|bent (?:back )?(?:out|up)) {_MODS}<n>(?: (?:all|back|up|out|straight|again))*",
+        rf"{_V} {_MODS}<[nb]> (?:back )?{_OFF}", rf"{_V} {_OFF} {_MODS}<[nb]>", rf"{_SELF} {_MODS}<[nb]>",
+        rf"(?:has|have|had|needed|got|getting|getting) {_MODS}<[nb]> (?:pulled|torn|taken|ripped|peeled|stripped|cut|removed)(?: {_OFF})?",
+        rf"(?:unbent|straightened|unfolded|flattened out|bent (?:back )?(?:out|up)) {_MODS}<[nb]>(?: (?:all|back|up|out|straight|again))*",
     ),
     taken_it=(
         rf"{_V} {_IT} (?:right |all |back |straight |clean )*(?:off|out|loose|away|apart)(?: again)?{_NOT_OF}", rf"{_SELF} {_IT}(?: again| back| right)*(?: out| off)?", rf"{_V} (?:right |all |back )*(?:off|out) {_IT}",
+        r"(?:the |a |that )?(?:whole |entire |damn )*(?:strip|thing|lot|works|row|length|mess|run) (?:of it )?(?:had |has |have |just |all )*(?:let go|peeled(?: off| up| away)?|come off|came off|fell off|fallen off|popped off|dropped off|blown off|lifted off|come loose|came loose)",
         rf"(?:peel|pull|strip|take|tear|rip|cut) {_IT} (?:all |right |back )*(?:off|out)(?: again)?",
     ),
     fell=(
