@@ -27,6 +27,11 @@ _WISHED = (
 ENGLISH_ASIDES = Asides(
     own_again=r" , (?=(?:(?:and|but|so|now|then) )*(?:mine|ours|my|our|i|we|i've|we've|this one|this|it's|it|here|#)(?![\w']))| (?=(?:but|and|so) (?:mine|ours|my|our|i|we|i've|this one)(?![\w']))",
     of_the_kind=r"(?:mine|ours)(?![\w'])",
+    turns=frozenset(
+        "isn't aren't wasn't weren't didn't don't doesn't hasn't haven't hadn't won't wouldn't can't couldn't shouldn't ain't cannot never not nobody neither nor hardly barely scarcely"
+        " isnt arent wasnt werent didnt dont doesnt hasnt havent wont wouldnt cant couldnt shouldnt aint knot would might unless supposedly allegedly".split()
+    ),
+    adds=frozenset("only just merely all wait stop mind regret complain believe".split()),
     said=(
         Aside(r"(?:so |and |because )*(?:there is|there's|there isn't|there ain't|there's not|isn't|ain't) (?:no|even|any|a|an|such thing as|such)(?: a| an)? #(?: \d+)?(?= [.?]|$)", ("there",), reach="before"),
         # --- another day, and what was wished for before what came

@@ -119,5 +119,5 @@ ENGLISH_WEIGHED = Weighed(
     ),
     in_general=r"(?<![\w'])(?:an?|any|every|another) (?:[\w-]+ )?#",  # no piece of his but any of its kind
     past=r"(?<![\w'])(?:was|were|had|been|should|would|could|might|if|when|unless|before|after|until)(?![\w'])",
-    concord=r"(?:n't|never|nobody|no one|ain't)(?: [\w']+){0,4} (?:no|none)$",
+    concord=r"(?:n't|never|nobody|no one|ain't)(?: [\w']+){0,4} (?:no|none)$|(?<![\w'])no [\w-]+(?: [\w-]+)? (?:and |or |nor )?no$",
 )

@@ -142,6 +142,8 @@ class Asides:
     said: tuple[Aside, ...] = ()
     own_again: str = "(?!)"  # behind a comma: from here on he speaks of his own piece
     of_the_kind: str = "(?!)"  # of his own piece, of the kind that theirs is
+    turns: frozenset[str] = frozenset()  # words that turn what stands behind them in their clause; where nobody has read them, that states nothing
+    adds: frozenset[str] = frozenset()  # behind such a word it turns nothing: "isn't only stapled"
 
 
 @dataclass(frozen=True)

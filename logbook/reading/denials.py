@@ -156,6 +156,8 @@ _NONE_THAT = re.compile(
     r"|\b(?:nothing|none|not one|not a|not an|no)\b(?:(?!\b(?:so|because|cause|and|but|then)\b).)*?\bun(?=taped|stapled)|\bno \w+ (?:left )?un(?=taped|stapled)|\b(?:not|n't) without\b"
 )
 
+_TWO_LACKS = re.compile(r"no (?!es\b)\w+(?: (?!que\b)\w+)? no")
+
 
 def _none_without(row: Row, clause: Clause) -> list[Claim]:
     """ "there's no joint on it that isn't taped", "not a seam I didn't rub": two denials, one of them of the part, are none."""
@@ -168,8 +170,8 @@ def _none_without(row: Row, clause: Clause) -> list[Claim]:
         return []
     end = start + match.end()
     act = next((k for k in range(clause.first, clause.last) if (row.items[k].end > end) and live(row, k) in _TWICE_DENIED), None)
-    if match.group().rsplit(None, 1)[-1] == "no" and any(live(row, k) in _TWICE_DENIED for k in range(clause.first, act or clause.last)):
-        return []  # "no staples no tape"
+    if match.group().rsplit(None, 1)[-1] == "no" and (_TWO_LACKS.fullmatch(match.group()) or any(live(row, k) in _TWICE_DENIED for k in range(clause.first, act or clause.last))):
+        return []  # "no staples no tape", "no mastic no tape"
     between = row.text[end : row.items[act].start].lower().split() if act is not None else []
     if act is None or len(between) > 3 or live(row, clause.first) in ("FIX",):
         return []

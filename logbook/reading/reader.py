@@ -22,6 +22,7 @@ from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.ticked_off import ticked_off
+from logbook.reading.turned_unread import without_turned
 from logbook.reading.undone import undone
 from logbook.reading.whole_turns import whole_turns, whose
 from logbook.reading.unread import given, read_places, unread
@@ -128,6 +129,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     if but_one:
         named, claims = one_left_out.excepted(row, but_one, named, claims, language)
 
+    claims = without_turned(row, cut_up, claims, spent | set(not_own), language)
     base = Reading(code, source, text, withdraws=taken_back)
     if taken_back is not None and taken_back.what == "this":
         return base
