@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 import uuid
 
@@ -9,7 +10,7 @@ import pytest
 
 from desk import PAGE, finding, open_desk, piece_of, work
 from logbook.findings.not_followed import OWNERS
-from logbook.reading import matters
+from logbook.reading import matters, read
 from logbook.wording import LANGUAGES, has, say
 from test_desk import Lead
 
@@ -48,12 +49,28 @@ def day(desk) -> tuple[str, list, list]:
     return page, [words for row in report["not_understood"]["rows"] for words in row["says"]], [row["says"] for row in report["open"]["rows"]]
 
 
+MATTERS = sorted({name for *_, names in matters._ROWS for name in names})
+
+
+def question(name: str, language: str) -> str:
+    key = f"rules.{OWNERS[name]}.not-understood.do"
+    return say(key, language) if has(key, language) else ""
+
+
 @pytest.mark.parametrize("language", LANGUAGES)
-@pytest.mark.parametrize("name", sorted({name for *_, names in matters._ROWS for name in names}))
+@pytest.mark.parametrize("name", MATTERS)
 def test_each_matter_has_its_own_question(name, language):
-    rule = OWNERS[name]
-    asks = say(f"rules.{rule}.not-understood.do", language) if has(f"rules.{rule}.not-understood.do", language) else ""
-    assert "?" in asks, f"{rule} asks for {name} by its label alone"
+    assert "?" in question(name, language), f"{OWNERS[name]} asks for {name} by its label alone"
+
+
+@pytest.mark.parametrize(
+    ("name", "language", "words"), [(name, language, words) for name in MATTERS for language in LANGUAGES for words in re.findall(r'"([^"]+)"', question(name, language))]
+)
+def test_the_words_that_a_question_proposes_are_understood(name, language, words):
+    """Nobody is told to say what nobody would follow. A proposal that ends in a gap is said with a number."""
+    said = words if not words.endswith((" every", " of", " cada", " de")) else f"{words} {'three' if language == 'en' else 'tres'} {'inches' if language == 'en' else 'pulgadas'}"
+    reading = read(said.capitalize() + ".", language=language)
+    assert name in {fact.name for entry in reading.fittings for fact in entry.facts} and not reading.unread
 
 
 def test_words_that_a_finding_quotes_stand_nowhere_else_on_the_entry(desk):
@@ -63,7 +80,7 @@ def test_words_that_a_finding_quotes_stand_nowhere_else_on_the_entry(desk):
     page = desk.browser("installer").get(f"/entry/{note}", headers=PAGE).text
     assert f'<span class="said unread">{TAPE}</span>' in page, "marked among his words"
     assert "data-unread" not in page, "no box beside the question"
-    assert f'<p class="says">Said and not understood: &#34;{TAPE}&#34;.</p><p class="question">Is it taped all around? Say it in other words.</p>' in page
+    assert f'<p class="says">Said and not understood: &#34;{TAPE}&#34;.</p><p class="question">Is it taped all around? Say &#34;taped all around&#34;, or what is not.</p>' in page
 
 
 def test_two_sayings_about_one_matter_are_quoted_in_one_question(desk):

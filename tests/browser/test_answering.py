@@ -102,7 +102,7 @@ def test_words_that_a_question_quotes_are_told_once_and_end_with_one_tap(site, v
     note = told(page, site[1], f"Straight 4 on run two, 12 by 8, stapled every two, {words}.")
     assert page.locator("[data-unread]").count() == 0
     asked = page.locator("#note .ask", has_text=words)
-    assert asked.locator(".question").inner_text() == "Is it taped all around? Say it in other words."
+    assert asked.locator(".question").inner_text() == 'Is it taped all around? Say "taped all around", or what is not.'
     press(page, "#note .ask button >> text=Closed with tape: yes")
     after = pressed(page, site[1], note["id"])
     assert finding(after, "taped")["verdict"] == "meets"
@@ -201,6 +201,19 @@ def test_an_answer_by_speech_belongs_to_its_note(site, visit):
     hand_in(page)
     page.wait_for_selector('#queue[data-waiting="0"]')
     assert newest(site[1])["answers"] == note["id"]
+
+
+def test_who_answers_by_voice_has_the_question_that_he_pressed_before_him(site, visit):
+    page = visit()
+    ready(page)
+    note = told(page, site[1], "Straight seven on run two, eighteen by twelve.")
+    page.goto("/phone#break")
+    page.wait_for_selector("#break .ask")
+    questions = page.locator("#break .question").all_inner_texts()
+    assert len(questions) > 2 == len(note["questions"]), "the list for the break asks more than the answer does"
+    page.locator("#break .ask").nth(2).get_by_role("button", name="Answer by voice").click()
+    page.wait_for_selector("#answering:not([hidden])")
+    assert page.locator("#answering .question").all_inner_texts() == [questions[2]]
 
 
 def test_the_list_for_the_break_asks_a_piece_once_and_everything(site, visit):

@@ -6,7 +6,7 @@ import { refresh, send, sender, showQueue } from "./sending.js";
 import { showNote } from "./told.js";
 import { showBreak, showMine, wanting } from "./lists.js";
 import { fetchSheets, find, rowOf, showCut } from "./sheets.js";
-import { asks, heading, kind, make, say } from "./answer.js";
+import { asks, asksOf, heading, kind, make, say } from "./answer.js";
 
 const SCREENS = { speak: showAnswering, mine: showMine, break: showBreak, cut: showCut, note: showNote };
 
@@ -76,10 +76,11 @@ async function show() {
 }
 
 async function showAnswering() {
-  // On the speaking screen: which note this answers, and what it asked.
+  // On the speaking screen: which note this answers, and the question that was pressed, else what the note asked.
   const about = draft && draft.answers && (await box.get("answers", draft.answers));
   $("answering").hidden = !about;
-  if (about && about.note) $("answering").replaceChildren(make("p", {}, say("phone.answering", { what: about.note.fittings.map((f) => heading(f.facts)).join("; ") || about.at.slice(11, 16) })), ...asks(about.note).map(({ finding }) => make("p", { class: "question" }, finding.do || finding.says)), make("button", { type: "button", class: "quiet", onclick: () => newDraft().then(show) }, say("phone.not-an-answer")));
+  const one = about && about.note && draft.asked && asksOf(about.note).find(({ position, finding }) => String([position, finding.rule]) === String(draft.asked));
+  if (about && about.note) $("answering").replaceChildren(make("p", {}, say("phone.answering", { what: about.note.fittings.map((f) => heading(f.facts)).join("; ") || about.at.slice(11, 16) })), ...(one ? [one] : asks(about.note)).map(({ finding }) => make("p", { class: "question" }, finding.do || finding.says)), make("button", { type: "button", class: "quiet", onclick: () => newDraft().then(show) }, say("phone.not-an-answer")));
 }
 
 let showing = false; // one drawing of the screen at a time; what changed meanwhile is drawn after it

@@ -17,14 +17,15 @@ function big(facts) {
   return lines.map((line) => make("p", { class: "big" }, line));
 }
 
-export function answerTo(note) {
-  newDraft({ answers: note.id }).then(() => { location.hash = "#speak"; changed(); });
+export function answerTo(note, asked = null) {
+  // `asked`: the question that was pressed; it alone stands on the screen while he speaks.
+  newDraft({ answers: note.id, asked: asked && [asked.position, asked.finding.rule] }).then(() => { location.hash = "#speak"; changed(); });
 }
 
 export function showQuestion(note, { position, finding, fitting }) {
   return make("div", { class: "ask" }, finding.do ? make("p", { class: "says" }, finding.says) : null, make("p", { class: "question" }, finding.do || finding.says),
     finding.asks === "photo" ? addPhoto(note) : quickAnswers(note, position, finding, fitting.facts),
-    make("div", { class: "stack" }, make("button", { type: "button", class: "quiet", onclick: () => answerTo(note) }, say("phone.answer-by-voice"), make("span", { class: "aside" }, ` ${finding.do || finding.says}`))));
+    make("div", { class: "stack" }, make("button", { type: "button", class: "quiet", onclick: () => answerTo(note, { position, finding }) }, say("phone.answer-by-voice"), make("span", { class: "aside" }, ` ${finding.do || finding.says}`))));
 }
 
 function addPhoto(note, kind = "press") {
