@@ -37,7 +37,11 @@ _PAPER = (
     r"(?:sheets?|pages?|details?|plans?|drawings?|dwgs?|prints?|blueprints?|schedules?|revisions?|rfi|submittals?|tickets?|work orders?|cut ?sheets?|cut ?lists?|take-?offs?|layouts?|sketch(?:es)?|specs?|addendum|elevations?|section|note|keynote|markup|redlines?|legend|minutes|log ?book|catalog|brochure|manual|book|screen|model|office)"
 )
 _GIVES = r"(?:shows?|showed|has|had|lists?|listed|gives?|gave|calls|called|says?|said|reads?|wants?|wanted|puts?|draws?|drew|makes?|notes?|specifies|asks|goes with|depicts|carries|tells|marks?|bumps?|changes?|moves?|turns?)"
-_MINE = r"(?:mine|ours|my|our|me|us|i|we)"
+_KINDS = r"(?:straights?|elbows?|nineties|tees?|caps?|collars?|transitions?|offsets?|branch(?:es)?|plenums?|pieces?|fittings?|number|piece)"
+_BODY = (
+    r"(?:thumbs?|fingers?|hands?|knuckles?|knees?|toes?|foot|feet|legs?|arms?|shoulders?|back|head|nose|ears?|eyes?|face|neck|ribs?|ankle|wrist|shins?|boots?|shoes?|gloves?|pants|jeans|jacket|coat|shirt|sleeve|hat|hard ?hat|glasses|goggles|vest"
+    r"|belt|phone|radio|lunch ?box|lunch|wife|kids?|daughter|dog|truck|van|car|tire|windshield|bumper|mirror|mug|cup|cooler|bag|toolbox|tools?|drill|ladder|pencil|notebook|clipboard|knife|blade)"
+)
 
 ENGLISH_ELSEWHERE = Elsewhere(
     leads=r"(?:(?:and|but|so|well|ok|okay|hey|oh|now|then|listen|look|alright|all right|yeah|yes|no|because|since|man|great|boss|sure|fyi|btw|by the way|anyway|just so you know|you know|heads up|meanwhile|though|while|wonderful|nope|yep) )*",
@@ -46,7 +50,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
     unmet=r"(?:(?:but|and|so|well) )*(?:it|they|he|she|that) (?:didn't|never did|did not|won't|hasn't|haven't)(?: (?:come|show|arrive|happen|though|so))*$",
     own_again=r"(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we)|that's (?:what|how) (?:i|we))\b",
     harms=(
-        r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked)(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut (?:it|into|through|a)|slashed|bent|soaked|sat in|knocked|got it|got to it|got into it)\b"
+        r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked)(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped(?! off)|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut (?:it|into|through|a)|slashed|bent|soaked|sat in|knocked|got it|got to it|got into it)\b"
     ),
     asides=(
         # paper: what is drawn, listed or asked for
@@ -60,7 +64,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("rfi revision addendum bulletin asi", r"(?:the |that |an? )?(?:rfi|revision|addendum|bulletin|asi|change order)\b(?: \w+)? (?:came|is|says|moved|changed|dropped|bumped|turned)\b", SENTENCE, "drawing"),
         _aside(
             "list lists order to-do",
-            r"(?:(?:the|my|our|his|this|that|here's|here is|new|today's|tomorrow's|monday's) )*(?:(?:cut|shop|punch|shopping|material|materials|wish|buy|job|task|build|pick|stock|parts|fab|work|order) (?:list|order|sheet)|order of work|take-?off|list|inventory|stock count|lineup)(?: (?:for|from|on|of) (?:the )?[\w']+(?: \w+)?)?(?: (?:is|has|says|reads|goes))?$",
+            r"(?:(?:the|my|our|his|this|that|here's|here is|new|today's|tomorrow's|monday's) )*(?:(?:cut|shop|punch|shopping|material|materials|wish|buy|job|task|build|pick|stock|parts|fab|work|order|tag|piece) (?:list|order|sheet)|order of work|take-?off|list|inventory|stock count|lineup)(?: (?:for|from|on|of) (?:the )?[\w']+(?: \w+)?)?(?: (?:is|has|says|reads|goes))?$",
             ON,
             "plan",
         ),
@@ -69,6 +73,9 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("tomorrow tonight come next morning later holiday", rf"{_WHEN}(?:'s)?(?:,? (?:the |our |my )?(?:pieces?|work|list|batch|lot|plan|job))? (?:it's|is|are|we've got|we have|i've got|i have|we do|i do|comes?|brings?|will be|means|calls for)\b", SENTENCE, "plan"),
         _aside("tomorrow's monday's tuesday's wednesday's thursday's friday's week's", r"(?:tomorrow's|monday's|tuesday's|wednesday's|thursday's|friday's|next week's) (?:[\w]+ ){1,2}(?:is|are|will be)\b", SENTENCE, "plan"),
         _aside("want wanted asked need needed", r"(?:so )?(?:you (?:want(?:ed)?|need(?:ed)?|would like|'d like)|(?:you|they|he|she) (?:asked for|asked me for|(?:is|are) asking for))(?! to know)(?: (?:it|them|that|this|one|us to|me to))?\b(?!.*\b(?:that's|which is) what)", SENTENCE, "drawing"),
+        _aside("drawing drawings plan plans print prints revision rev schedule changes addendum", r"(?:(?:the|new|latest|revised|updated|changed|current) )+(?:drawings?|plans?|prints?|revisions?|rev(?: \w)?|schedule|changes|addendum)(?: (?:from|for|off) .*)?$", ON, "drawing"),
+        _aside("photo photos picture pictures pic pics shot video", r"(?:(?:i'm|i am|we're|he|she|they|office|i|we) )?(?:supposed|meant|asked|told|need|needed|want|wants|wanted|have|has) (?:me |us )?to (?:get|take|send|snap|shoot) (?:a |some |them )*(?:photo|picture|pic|shot|video)s?\b", SENTENCE, "plan"),
+        _aside("photo picture pic shot snapshot video close-up closeup", rf"(?:(?:this is|that's|it's|here's|just|only) )*(?:a |the |my |that )*(?:photo|picture|pic|shot|snapshot|video|close-?up)(?: (?:here|above|below|i sent))? (?:of|shows|is of|is only of|is just of) (?!(?:the |my |our )?(?:{_KINDS}|it|this|mine|\d+|side|joint|seam|tear|hole|damage|gap))", SENTENCE),
         # stock, orders, prices
         _aside(
             "box boxes roll rolls case cases carton cartons bucket buckets pail pails tube tubes bundle bundles sheet sheets pallet pallets skid skids pack packs package packages bag bags crate crates can cans gallon gallons sleeves dozen truckload load loads",
@@ -104,7 +111,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         # what was not used
         _aside(
             "trash dumpster garbage bin back truck box carton shelf van drawer scrap floor shop home gangbox",
-            r"(?:(?:the|that|those|his|their|my|our|this|all|old|wrong|other) )*(?:(?!staples\b|tape\b|its\b|all\b|mastic\b)(?:[\w/½¼-]+ ){1,3}(?:tape|staples|stuff|ones|board|mastic|181 ?a-?[phm])|(?:[\w/½¼-]+ ){0,3}(?:rolls?|box|boxes|case|stuff|carton|bucket)) (?:i had |they sent |he gave me )?(?:just |all |is |are |was |were |still |got |has |have )*(?:went|goes|go|stayed|stays|tossed|thrown|chucked|dumped|sent|sitting|sits|is|are|landed|ended up|put|lives|belongs|in|back)(?: (?:right|straight|all|back|out|out to|into|still|away|behind))* (?:in|into|on|to|at|back)(?: (?:the|my|a|our|its|his))? (?:trash|dumpster|garbage|bin|truck|box|carton|shelf|van|drawer|scrap|scrap pile|floor|shop|supply house|gang ?box|boss|foreman|store)\b",
+            r"(?:(?:the|that|those|his|their|my|our|this|all|old|wrong|other) )*(?:(?!staples\b|tape\b|its\b|all\b|mastic\b)(?:[\w/½¼-]+ ){1,3}(?:tape|staples|stuff|ones|board|mastic|181 ?a-?[phm])|(?:[\w/½¼-]+ ){0,3}(?:rolls?|box|boxes|case|stuff|carton|bucket)) (?:i had |they sent |he gave me )?(?:just |all |is |are |was |were |still |got |has |have )*(?:went|goes|go|stayed|stays|tossed|thrown|chucked|dumped|sent|sitting|sits|is|are|landed|ended up|put|lives|belongs|in|back)(?: (?:right|straight|all|back|out|out to|into|still|away|behind))* (?:in|into|on|to|at|back)(?: (?:the|my|a|our|its|his))?(?: (?:\w+))? (?:trash|dumpster|garbage|bin|truck|box|carton|shelf|van|drawer|scrap|scrap pile|floor|shop|supply house|gang ?box|boss|foreman|store)\b",
             CLAUSE,
         ),
         _aside(
@@ -113,6 +120,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
             CLAUSE,
         ),
         _aside("gun stapler hammer loaner", r"(?:(?:that|this|the|my|his|their) )+(?:(?:loaner|borrowed|old|other|spare|own|rental|shop|regular|usual|new|cheap) )+(?:gun|stapler|hammer|tool|one)s?(?:'s)? (?:always |only )?(?:clinch|point|turn|bend|shoot|drive|set)(?:es|s)\b", CLAUSE),
+        _aside("dropped delivered shipped brought sent", rf"(?!i\b|we\b)(?:[\w'.]+ ){{1,3}}(?:dropped off|delivered|shipped|sent over|brought over|brought up|brought) (?:(?:the|our|some|more|those|{_MANY.strip()}) ?)+(?:{_PACK} of )?{_STUFF}\b", SENTENCE),
         # another's piece
         _aside(
             "his hers theirs",
@@ -134,10 +142,13 @@ ENGLISH_ELSEWHERE = Elsewhere(
             r"|^(?:i|we) (?:preach|teach|tell|drill|repeat|hammer)(?: (?:that|this|it|them))*(?: (?:to|into|at))? (?:every|all|each|the|my|any|new)\b(?: [\w']+){1,2}$)",
             BACK,
         ),
+        _aside("ask", r"\bask (?:{name}|him|her|them|the (?:other|night|day) \w+)(?: about (?:it|that|them|those|that one))?$", BACK),
+        _aside("monday tuesday wednesday thursday friday tomorrow tomorrow's monday's week", r"\b(?:is|are|that's) (?:an? |for |the )*(?:monday|tuesday|wednesday|thursday|friday|tomorrow|next week)(?:'s)?(?: (?:morning|afternoon))?(?: (?:job|work|piece|one|task))$", BACK, "plan"),
+        _aside("heard hear", r"(?:(?:i|we) )?(?:just )?(?:heard|hear)(?: that| how)?(?! (?:you|me|it|back)\b)\b", SENTENCE),
         # other trades, other duct, other things
         _aside(
             "guy guys crew crews gang boys fellas outfit people folks contractor contractors team sub subs plumber plumbers electrician electricians sparkies sparky roofer roofers painter painters framer framers carpenter carpenters drywaller drywallers fitter fitters pipefitters steamfitters welder welders mason masons laborers knocker knockers tinners ironworkers insulators glaziers tilers janitor inspector inspectors engineer engineers architect owner owners tenant tenants landlord salesman neighbor neighbors",
-            rf"(?:{_DET}(?:{_TRADES} )?(?:{_PEOPLE})(?: (?:upstairs|downstairs|next door|over there|on \w+|on the \w+|ahead of us|behind us|from \w+))?|(?:our|my) (?:{_TRADES} )?(?:plumbers?|electricians?|roofers?|painters?|framers?)) (?:\w+ly )?(?:{_DID}|never|didn't|don't|doesn't|haven't|hasn't|won't)\b",
+            rf"(?:{_DET}(?:{_TRADES} )?(?:{_PEOPLE}|(?!my |our )[\w'-]+ (?:guys|crew|sub|gang|boys|contractor))(?: (?:upstairs|downstairs|next door|over there|on \w+|on the \w+|ahead of us|behind us|from \w+))?|(?:our|my) (?:{_TRADES} )?(?:plumbers?|electricians?|roofers?|painters?|framers?)) (?:\w+ly )?(?:{_DID}|never|didn't|don't|doesn't|haven't|hasn't|won't)\b",
             SENTENCE,
         ),
         _aside("watching watched helping helped watch", r".*\b(?:watching|watched|watch|helping|helped) (?:(?:the|those|some|a|my|our) )?(?:{who}|{name})\b", SENTENCE),
@@ -147,6 +158,8 @@ ENGLISH_ELSEWHERE = Elsewhere(
             SENTENCE,
         ),
         _aside("duct ductwork trunk riser main duct's", r"(?:(?:the|all|that|this|their|existing|old) )*(?:[\d/]+ by [\d/]+ |\w+ by \w+ )?(?:duct|ductwork|trunk|riser|main|plenum|run)(?: (?:on|in|over|under|above|below|by|from) (?:the |run )?[\w-]+(?: \w+)?)? (?:is|was|are|were) (?:all )?(?:sheet metal|sheetmetal|spiral|galvanized|galv|flex|metal|tin|steel|stainless|aluminum|black iron|pvc)\b", SENTENCE),
+        _aside("existing old demoed demo'd", r"(?:(?:the|that|this|their|an?) )*(?:existing|old|original)(?: old)? (?:[\d/]+ (?:by|x) [\d/]+ |\w+ by \w+ )?(?:trunk|riser|main|duct|ductwork|plenum|run|branch|line|return|supply)\b|(?:they|we|i|somebody|demo crew) (?:demoed|demo'd|tore out|ripped out|took down) (?:the|their|that|an?) (?:old|existing)\b", SENTENCE),
+        _aside("they've they", rf"(?:.*\b)?they(?:'ve got| have got| have| got|'re using| use| run) (?:\w+ )?{_THINGS}\b", SENTENCE),
         _aside("galvanized spiral galv iron stainless pvc aluminum", r"(?:(?:the|all|that|this|their|existing|old) )*(?:[\d/]+ by [\d/]+ |\w+ by \w+ )?(?:galvanized|galv|spiral|black iron|stainless|pvc|aluminum|sheet metal|metal|tin) (?:trunk|riser|main|duct|plenum|run|elbow|tee|straight|piece)s?\b", SENTENCE),
         _aside("plumber's plumbers' electrician's electricians' sprinkler fitters' fitter's plumber electrician crew's neighbor unit's", rf"{_DET}(?:{_TRADES} )?(?:{_PEOPLE}|neighbor unit|other unit)(?:'s|s'|') (?!gonna|going|been|coming|not\b|here|there|an?\b|the\b|got|done)", SENTENCE),
         _aside("gas iron copper steel conduit pipe", rf"{_MANY}(?:foot|feet|ft|lengths?|sticks?|joints?) of (?:gas |water |black |copper |steel |iron |drain |sprinkler )*(?:pipe|conduit|iron|copper|steel|tubing|main|rail)\b", SENTENCE),
@@ -167,6 +180,16 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("not nor", r"\b(?:not|nor) (?:so much as |even |one |a single )*an? (?:single )?(?:straight|elbow|ninety|tee|cap|collar|transition|offset|branch|plenum|fitting|piece)\b", WORDS),
         _aside("haven't didn't never", r"(?:i|we) (?:haven't|didn't|never|have not|did not) (?:yet )?(?:built|made|build|make|closed|close|finished|finish|started|start)(?: so much as)? (?:a thing|anything|a single (?:thing|piece|fitting)|nothing)\b", SENTENCE, "plan"),
         _aside("roger copy ten-four understood 10-4 four", r"(?:roger|copy|ten[ -]four|10-4|understood|loud and clear)(?: (?:that|on|boss|wilco))*$", ON, "plan"),
+        _aside("forbid", r"(?:god|heaven|heavens) forbid\b", SENTENCE, "condition"),
+        _aside("trick secret key way thing", r"(?:the|my) (?:trick|secret|key|right way|best way|proper way|whole trick)(?: (?:to|with|of) [\w ]+?)? is\b", SENTENCE),
+        _aside("next", r"next time\b", SENTENCE, "reminder"),
+        _aside("somebody someone anybody please", r"(?:will|would|can|could) (?:somebody|someone|anybody|one of you|you guys)\b|(?:somebody|someone) please\b", SENTENCE, "reminder"),
+        _aside("let tell text call remind", r"(?:let|tell|text|call|remind) (?:{name}|{who}|him|her|them|the (?:other|night|day|next) \w+)\b", SENTENCE, "reminder"),
+        _aside("stapling taping rubbing", r"(?:stapling|taping|rubbing)(?: \w+)? (?:is|ain't|isn't) (?:like|an? |the (?:same|trick|key)|easy|hard|all about|an art|a science)", SENTENCE),
+        _aside("sample practice mock mock-up mockup demo dummy display training show ignore disregard", r"(?:(?:this is|this was|it's|that's|just|only) )*(?:(?:a|the|my|our|some) )?(?:sample|practice|mock-?up|mock up|demo|dummy|display|training)(?: (?:piece|fitting|one|joint|section|elbow|straight|board|panel))?\b|(?:(?:this is|this was|it's|that's|that was) )?(?:just |only )?(?:to show|for show|for practice)\b|(?:ignore|disregard) (?:this|that|it)(?: (?:one|note))?$", ON),
+        # the man, the weather, the day
+        _aside("thumb finger fingers hand knuckle knuckles knee toe foot leg arm shoulder head nose ear eye face neck rib ankle wrist shin", rf"(?:(?:i|he|she|just|then) )*(?:cut|nicked|smashed|sliced|jammed|banged|burned|burnt|pinched|hurt|poked|stuck|stapled|taped|wrapped|skinned|cracked|hit) (?:up )?(?:my|his|her|both my|the kid's) (?:\w+ )?{_BODY}\b", SENTENCE),
+        _aside("boot boots shoe shoes glove gloves pants jeans jacket coat shirt sleeve hat glasses goggles vest belt phone radio lunch lunchbox wife kid's kids' daughter dog windshield bumper mirror mug cup cooler bag toolbox thumb finger hand knee", rf"(?:(?!\b{_KINDS}\b).)*?\b(?:tape|taped|staples?|stapled|mastic|glue|foil)\b(?:(?!\b{_KINDS}\b).)*?\b(?:on|in|to|over|all over|into|onto|around) (?:my|his|her|your|their|the (?:battery|kid's|kids'))(?: \w+)? {_BODY}\b", CLAUSE),
         # teaching, orders to others
         _aside("told tell showed taught teach teaching show explained showing telling asked lesson preach preached", r"(?:(?:i|we|so|then|just|always|keep|kept|been|had to|gotta|and) )*(?:told|tell|showed|show|taught|teach|teaching|explained to|showing|telling|preach to|preached to|reminded|warned|drill into)(?: it into)? (?!you\b)(?:him|her|them|the (?:kid|kids|new guy|apprentice|helper|boy|boys|crew|guys|young \w+)|my (?:helper|apprentice|partner|kid|son|brother|guy|guys|boys|crew)|{name}|every \w+|all \w+)\b(?! (?:it|it's|that it|this|number|straight|elbow|tee|cap|collar|transition|offset|branch|(?:\w+ )*(?:doesn't|don't|isn't|wasn't|can't|won't))\b)(?!.*\b(?:doesn't|don't|can't)\b)", SENTENCE),
         _aside("lesson rule advice tip remember", r"(?:(?:the|my|today's|first|here's|a|one|golden|number one) )*(?:lesson|rule|advice|tip)(?: (?:of the day|for today|number one|one|of thumb|for (?:the|my) \w+))?$", SENTENCE),

@@ -11,10 +11,11 @@ from dataclasses import dataclass
 from functools import cache
 
 from logbook.languages import LANGUAGES
-from logbook.languages.elsewhere import BACK, CLAUSE, ON, WORDS
+from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, WORDS
 from logbook.languages.language import Language
+from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
-from logbook.reading.stance import CONDITION, DRAWING, Clause, built_so
+from logbook.reading.stance import CONDITION, DRAWING, PLAN, Clause, built_so
 
 _LEAD = re.compile(r"^[\W_]+")
 _WORD = re.compile(r"[\w'-]+")
@@ -73,8 +74,29 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
                 carried = None
         for one in looked:
             if one.reach in (BACK, WORDS):
-                _apart(row, cut, place, begin, words, one, found)
+                if _apart(row, cut, place, begin, words, one, found) and one.reach == BACK and carried is None:
+                    carried = (SENTENCE, clause.sentence, one.why)
     return found
+
+
+def signed(row: Row, cut: tuple[Clause, ...], claims: list[Claim]) -> list[Claim]:
+    """Where no piece is named: without what is said of a thing nobody here knows ("the ramp is torn up", "the radio's got tape on it")."""
+    strange = {clause.first: clause.last for clause in cut if _of_a_stranger(row, clause)}
+    return [one for one in claims if not any(first <= one.first < last for first, last in strange.items())]
+
+
+_LEADS = ("DET", "FILLER", "AND", "BUT", "COMMA", "THINK", "HEDGE")
+_STRANGE = ("WORD", "BUILDING", "TRADE_NOISE")
+
+
+def _of_a_stranger(row: Row, clause: Clause) -> bool:
+    at = clause.first
+    while at < clause.last and row.items[at].concept in _LEADS:
+        at += 1
+    names = at
+    while at < clause.last and row.items[at].concept in _STRANGE:
+        at += 1
+    return names < at < clause.last and at - names < 4 and row.items[at].concept in ("BE", "HAVE")
 
 
 def without(row: Row, aside: dict[int, str]) -> Row:
@@ -91,7 +113,7 @@ def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: La
     """Whether he is back at a piece of his own, or the sentence is over."""
     reach, sentence, why = carried
     named = any(row.items[at].concept.startswith("K_") and at + 1 < clause.last and row.items[at + 1].concept in _NAMES for at in range(clause.first, clause.last))
-    if clause.sentence == sentence and why == CONDITION:
+    if clause.sentence == sentence and (why == CONDITION or reach == ON and why in (DRAWING, PLAN)):
         return row.items[clause.first].concept == "BUT"
     if clause.sentence == sentence:
         return row.items[clause.first].concept == "BUT" and reach != ON or _one(language.code, "own_again").match(bare) is not None and reach != ON or named and _does(row, clause)
@@ -112,14 +134,17 @@ def _harms(row: Row, clause: Clause, words: str, language: Language) -> bool:
     return own and _one(language.code, "harms").search(words) is not None
 
 
-def _apart(row: Row, cut, place: int, begin: int, words: str, one: _Aside, found: dict[int, str]) -> None:
-    clause = cut[place]
+def _apart(row: Row, cut, place: int, begin: int, words: str, one: _Aside, found: dict[int, str]) -> bool:
+    """Whether these words stand in the clause; the items they are of are put among those found."""
+    clause, told = cut[place], False
     begin += len(words) - len(words := _LEAD.sub("", words))
     for match in one.words.finditer(words):
         if one.reach == WORDS:
             found.update({at: one.why for at in range(clause.first, clause.last) if row.items[at].start < begin + match.end() and row.items[at].end > begin + match.start()})
         else:
             found.update(dict.fromkeys(range(_piece_before(row, cut, place, begin + match.start()), clause.last), one.why))
+        told = True
+    return told
 
 
 def _piece_before(row: Row, cut, place: int, until: int) -> int:

@@ -8,7 +8,7 @@ from logbook.facts import BY_NAME
 from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
-from logbook.reading.elsewhere import elsewhere, without
+from logbook.reading.elsewhere import elsewhere, signed, without
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, marked
@@ -143,6 +143,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     named = _named_by_others(row, named, claims, taken, language)
     named = _with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
     named = going_back.told_of_before(row, named, language)
+    if not any(m.kind is not None or m.mark is not None or m.batch for m in named) and not any(item.concept in ("LEAK_TEST", "CFM") for item in items):
+        claims = signed(row, cut, claims)
     made, regions = drafts.drafts(row, listed.together(row, listed.kinds_ahead(row, named)))
     _leaks(row, stated, made, regions)
     drafts.share_out(row, made, regions, claims, listed.directed(row, {one.mark for one in named if one.mark is not None}, language))
