@@ -110,6 +110,8 @@ class Wanted:
 
     looks: str = ""  # a word without which nothing of this is there
     wants: tuple[str, ...] = ()
+    rejected: str = ""  # a measure that would not do; it counts only where another is told in its stead
+    instead: str = ""  # how that other is told
     never: str = ""  # it was done as it was asked for
     verb_of: str = ""  # words behind which "run" is a verb
     runs_on: str = ""  # how the words of what came out begin, where no comma parts them

@@ -65,7 +65,10 @@ def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWante
 
 
 def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing: str, language: Language, found: AsWanted) -> None:
+    rejected = not any(one.search(wanted.words) for one in _all(language.code, "wants"))
     for part in _beside(cut_up, place, wanted):
+        if rejected and (part.first < wanted.first or not _compiled(language.code, "instead").search(plain(row.words(part.first, part.last)))):
+            continue
         got = _measures(row, part.first, part.last, language)
         words = plain(row.words(part.first, part.last))
         if not got and asked and part.first > wanted.last and any(one.fullmatch(words) for one in _all(language.code, "agrees")):
@@ -93,7 +96,8 @@ def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing:
         found.spent.update(k for k in range(part.first, part.last) if not _names(row, k, language) and row.items[k].concept not in ("STAPLED", "TAPED"))
         found.of_piece.update(k for k in range(wanted.first, wanted.last) if _names(row, k, language))
         break
-    found.wished.update(k for k in range(wanted.first, wanted.last) if not _names(row, k, language))
+    if not rejected or found.spent:
+        found.wished.update(k for k in range(wanted.first, wanted.last) if not _names(row, k, language))
 
 
 @cache
@@ -112,7 +116,7 @@ def _wanted(row: Row, part: Part, language: Language) -> Part | None:
         return None
     match = next((m for one in _all(language.code, "wants") if (m := one.search(part.words))), None)
     if match is None:
-        return None
+        return part if _compiled(language.code, "rejected").search(part.words) else None
     start = row.items[part.first].start
     built = any(row.items[k].concept in ("STAPLED", "TAPED", "RUBBED", "SIZE", "VANES") and row.items[k].end <= start + match.start() for k in range(part.first, part.last))
     if built and not _compiled(language.code, "set_against").search(part.words):
@@ -200,6 +204,8 @@ def _name(row: Row, thing: str, wanted: Part, part: Part, asked: list[int], got:
     if thing == "staples":
         return "staple_leg" if first is not None and first.value.value < 1 and not near & {"APART", "EVERY"} else "staple_spacing"
     if thing == "tabs":
+        if asked and row.items[asked[0] + 1].concept == "TABS":
+            return "cross_tab_length"  # "six inch tabs came up short"
         spaced = near & {"APART", "EVERY"} and not near & {"LONG", "LENGTH"}
         return "cross_tab_length" if not spaced and (near & {"LONG", "LENGTH"} or first.value.value == _TAB) else "cross_tab_spacing"
     return thing

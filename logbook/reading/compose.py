@@ -63,6 +63,7 @@ _SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2,
 _CUT_NOUNS = {"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None}
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
 _IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6, "eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20}  # "stapled on twos"
+_ALL_OF_IT = ("whole", "full", "entire", "good", "solid")
 _SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1), "metro": measure.UNITS["m"]}
 
 
@@ -89,6 +90,10 @@ def _small_words(items, text: str):
         elif item.concept == "TRADE_NOISE" and said == "tape measures" and ahead in LENGTHS and concept_at(items, place + 2) in ("WIDE", "OVER"):
             done.append(replace(item, concept="TAPE", end=item.start + 4))  # "the tape measures two and a quarter across"
             item = replace(item, concept="WORD", start=item.start + 5)
+        elif item.concept == "WORD" and before == "DET" and ahead in LENGTHS and said in _ALL_OF_IT and concept_at(items, place - 2) in MOVED:
+            item = replace(item, concept="FILLER")  # "comes in the whole eight"
+        elif item.concept == "AROUND" and said == "around" and ahead in ("LEN", "FRAC", "DEG", "TEMP_F"):
+            item = replace(item, concept="HEDGE")  # "around forty inches long"
         elif item.concept == "NUM" and ahead in ("FITTING", "PIECE_COUNT") and item.value.value in (92, 93, 94, 95, 96, 97) and " " in said:
             first, _, last = said.rpartition(" ")
             done.append(replace(item, end=item.start + len(first), value=_plain(90)))

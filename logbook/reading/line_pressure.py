@@ -35,9 +35,21 @@ def _cue(code: str) -> re.Pattern[str]:
     return re.compile(LANGUAGES[code].line_cue or "(?!)")
 
 
+def _held(row: Row, stated: Row, taken: set[int]) -> list[Claim]:
+    """ "It took fifty cfm to hold two inches, four hundred square feet of duct": the one length of a test for leaks."""
+    lengths = [at for at, item in enumerate(row.items) if item.concept in ("LEN", "FRAC") and at not in taken and not stated.is_blank(at)]
+    if len(lengths) != 1 or not 0 < row.items[lengths[0]].value.value <= _MOST or row.items[lengths[0]].value.unit not in (None, "in"):
+        return []
+    taken.add(lengths[0])
+    return [claim(row, "static_pressure", row.items[lengths[0]].value.value, lengths[0], lengths[0] + 1, uses=(lengths[0],))]
+
+
 def pressures(row: Row, stated: Row, cut: tuple[Clause, ...], taken: set[int], language: Language) -> list[Claim]:
     """Claims of static pressure, from lengths that nothing else has taken."""
-    if _cue(language.code).search(plain(row.text)) is None or any(item.concept in _LINES for item in row.items):
+    concepts = {item.concept for item in row.items}
+    if {"CFM", "FT2"} <= concepts and not concepts & {"INWG", "STATIC", "LEAK_TEST"}:
+        return _held(row, stated, taken)
+    if _cue(language.code).search(plain(row.text)) is None or concepts & set(_LINES):
         return []
     made: list[Claim] = []
     for clause in cut:

@@ -145,6 +145,8 @@ def _unit_alone(tokens, at, language: Language, units: Units) -> Measure | None:
     if step == at and numbers.with_fraction(tokens, one, language) is None:
         if end < len(tokens) and tokens[end].bare in ("wide", "ancho") and tokens[end].gap == "-":  # "an inch-wide rip"
             return Measure("LEN", measure.UNITS[unit], unit, end, False, Fraction(1))
+        if end < len(tokens) and tokens[end].bare == "apart":  # "tabs nine inches long, foot apart"
+            return Measure("LEN", measure.UNITS[unit], unit, end, False, Fraction(1))
         if end < len(tokens) and tokens[end].bare in ("board", "panel", "ductboard", "duct"):
             return Measure("LEN", measure.UNITS[unit], unit, end, False, Fraction(1))
         return None

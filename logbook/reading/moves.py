@@ -169,7 +169,7 @@ def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken:
         if not any(pattern.search(said) for pattern, _ in patterns(language.code, "room")):
             continue
         lengths = [at for at in range(clause.first, clause.last) if row.items[at].concept in ("NUM", "LEN") and at not in taken and row.items[at].value.value >= _FEWEST]
-        if len(lengths) == 1 and any(_moves_at(row, at) for at in range(max(0, clause.first - 30), min(clause.first + 8, lengths[0]))):
+        if len(lengths) == 1 and any(_moves_at(row, at) for at in range(max(0, clause.first - 30), clause.last)):
             at = lengths[0]
             taken.add(at)
             made.append(claim(row, "side_moves", (Move(None, None, row.items[at].value.value, None),), at, at + 1, uses=(at,), corrects=False, said_unit=unit_of(row.items[at])))
@@ -205,6 +205,20 @@ def _of_side_before(row: Row, one: Claim, level: set[int], moved: set[int]) -> C
 
 
 _SIDE_BEFORE = 9  # items
+
+
+def _same_way(found: Found):
+    """ "Right comes in six, and the left two": the way is that of the move before it."""
+    for at in range(found.first - 1, max(-1, found.first - 12), -1):
+        concept = found.row.items[at].concept
+        if concept in ("STOP", "QUERY", "SIZE", "LEVEL", "FLAT"):
+            return
+        if concept in _DIRECTION and concept.startswith("MOVE_"):
+            for side in found.item("side").value:
+                yield found.claim("side_moves", (Move(side, found.item("by").value.value, None, _way(side, _DIRECTION[concept])),), group="w", uses=("by", "side"))
+            return
+
+
 LEVEL_FRAMES = (
     Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:AND DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
@@ -225,11 +239,15 @@ FRAMES = (
     Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD|ON|OF|FITTING|NUMBER|KIND|NUM|MARKED|COMMA|RUN){0,6} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER|ONLY|ME){0,3} (?P<by>NUMB)) (?!BY)", _taper),
     Frame("(?P<w>SLOPE (?:FILL|ON|OF|FITTING|NUMBER|KIND|NUM|MARKED|COMMA){0,5} RUN (?:FILL|ONLY){0,2} (?P<by>LEN))", _taper),
     Frame("(?P<w>SLOPE (?:FILL|OF|ONLY|ON|NUM|KIND){0,4} (?P<by>NUMB) LONG)", _taper),
+    Frame("(?P<w>SLOPE (?:WORD|FILLER|HAVE|FILL){1,3} IN (?:FILL|ONLY)? (?P<by>LEN))", _taper),
+    Frame(f"(?P<w>{_SIDES} (?:FILL){{0,2}} (?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) DET? (?P<back3>LEN)) SLOPE", _move),
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
     Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
     Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _move),  # "all of it off the left, eight inches in thirty-six"
+    Frame(f"(?P<w>{_SIDES} BE (?:FILL|NUM|GENERIC|WORD|MOVE|MOVES){{2,5}} COMMA (?:AND|IT|THIS){{0,2}} (?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
+    Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA (?P<by>LEN)) (?=COMMA|STOP|$|AND)", lambda found: _move(found) if any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? (?:EACH(?=ON NUMB))? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|ONLY){{0,2}} (?:WORD|OFFSETS|TAKES) (?P<dir>DIRECTION) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
@@ -244,8 +262,9 @@ FRAMES = (
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
+    Frame("AND DET? (?P<w>(?P<side>SIDE) (?P<by>NUMB)) (?=COMMA|STOP|$|BACK|BOTH)", _same_way),
     Frame("BACK (?:FILL|OF|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
-    Frame("BOTH (?:FILL)? ON (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
+    Frame("BOTH (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
     Frame("COMMA ON (?P<back>NUMB) (?=SEP|$)", _back_behind),
     Frame("BOTH (?:FILL)? WITH (?:DET)? BACK (?:FILL|OF){0,2} (?P<back>NUMB)", _both_back),  # "los dos con retroceso de doce"
     Frame("BACK (?:FILL|OF|ON|IN){0,2} BOTH (?:SIDE_WORD|SIDE)? (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _both_back),  # "el retroceso de los dos es de doce"

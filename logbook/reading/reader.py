@@ -238,7 +238,8 @@ def _leaks(row: Row, stated: Row, made, regions) -> None:
     """A leak test is an entry of its own, without a kind."""
     read = any(item.concept == "CFM" for item in row.items)
     tests = [at for at, item in enumerate(row.items) if item.concept == "LEAK_TEST" and stated.string[at] == row.string[at]]
-    if not tests and read and {"FT2", "INWG"} <= {item.concept for item in row.items}:  # so much air through so much duct is a test for leaks, whatever it is called
+    concepts = {item.concept for item in row.items}
+    if not tests and read and "FT2" in concepts and ("INWG" in concepts or not any(draft.kind for draft in made)):  # so much air through so much duct is a test for leaks, whatever it is called
         tests = [at for at, item in enumerate(row.items) if item.concept in ("CFM", "FT2", "INWG") and stated.string[at] == row.string[at]][:1]
     tests = [at for at in tests if read or row.words(at, at + 1).lower() not in _DRIPS]  # "the roof leaked but this one stayed dry"
     if not tests:

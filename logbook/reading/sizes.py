@@ -56,6 +56,8 @@ def _size(found: Found, at: int, role: str):
 
 
 _SIZE_FRAMES = (
+    Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD) (?=(?:FILL|OF){0,2} SIZE INLET)", "branch_size"),  # "a twelve by six tap off the twenty-four by twelve trunk"
+    Frame("SIZE BRANCH_WORD (?:FILL|OF){0,2} (?P<size>SIZE) INLET (?!(?:FILL|OF){0,2} SIZE)", "inlet_size"),
     Frame("(?:BRANCH_WORD|K_BRANCH) (?:NUM|MARKED|FITTING|NUMBER)? COMMA? (?P<size>SIZE) (?=COMMA? FROM (?:OF|DET){0,2} SIZE INLET)", "branch_size"),
     Frame("(?:BRANCH_WORD|LEG) (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} NUM? (?P<size>SIZE)", "branch_size"),
     Frame("(?:WITH|HAVE|AND|COMMA) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH|LEG) (?!NUM|MARKED|NUMBER|COMMA NUM COMMA)", "branch_size"),
@@ -239,6 +241,7 @@ FRAMES = (
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),
     Frame("(?P<w>(?P<n>LEN)) OF? K_STRAIGHT (?!BY)", _length_of("length", least=6)),
     Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND|EACH|HEDGE)", _lone_length),
+    Frame("SIZE STOP (?P<w>(?P<n>LEN)) (?=STOP|$)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
     Frame("SIZE (?P<w>(?P<n>NUM)) (?=STAPLED|TAPED)", _lone_length),  # in text that runs on
     Frame("(?P<w>(?P<n>NUMB) FILL? THROAT) (?!OF NUMB|NUMB)", _length_of("throat_radius")),

@@ -18,6 +18,8 @@ _SPACING_MOST = {"staple_spacing": 24, "cross_tab_spacing": 36, "screw_spacing":
 def _owner(found: Found) -> str | None:
     """Whose spacing it is: the nearest thing that can be spaced, before it in the sentence, else right behind it."""
     items, string_at = found.row.items, found.first
+    if items[string_at].concept in _OWNERS and string_at != found.at("n"):
+        return _OWNERS[items[string_at].concept]  # "tied in, stapled two"
     for at in range(string_at - 1, max(-1, string_at - _LOOK_BACK), -1):
         concept = items[at].concept
         if concept in _OWNERS:
@@ -28,6 +30,8 @@ def _owner(found: Found) -> str | None:
         if items[at].concept in _OWNERS:
             return _OWNERS[items[at].concept]
     there = {item.concept for item in items}
+    if "K_HANGER" in there and not there & {"STAPLED", "STAPLES", "STAPLE", "TABS", "SCREWS"}:
+        return "hanger_spacing"
     return "screw_spacing" if there & {"SCREWS", "WASHERS"} and not there & {"STAPLED", "STAPLES", "STAPLE"} else "staple_spacing"
 
 
@@ -38,7 +42,9 @@ def _spacing(found: Found):
         return
     value = item.value.value
     if name == "hanger_spacing" and item.concept == "NUM" and value < 12:
-        return
+        if not 3 <= value <= 10 or found.row.items[found.first].concept != "EVERY":
+            return
+        value *= 12  # "ours are every four": of hangers, feet
     if value > _SPACING_MOST[name] or value <= 0 or name == "staple_spacing" and value < Fraction(1, 2):
         return
     backs = taken_back((item,), lambda back: back.value.value)
@@ -270,7 +276,17 @@ def _hangers_apart(found: Found):
         yield found.claim("hanger_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+_SPREAD = frozenset("spread stretched spaced opened pushed strung let moved".split())
+
+
+def _spread_out(found: Found):
+    """ "eight inch ones, but I stretched them out to eighteen inches": how far apart by now."""
+    if found.row.words(found.at("v"), found.at("v") + 1).lower().split()[-1] in _SPREAD:
+        yield from _spacing(found)
+
+
 SPACING_FRAMES = (
+    Frame("(?P<v>WORD|MOVE|LAID|OPENING|EVERY) IT (?:OUT|APART) (?:TO|ON|HEDGE){1,2} (?P<w>(?P<n>LEN)) (?!BY|LONG|BACK)", _spread_out),
     Frame("K_HANGER EVERY (?:ON|OF|RUN|NUM|DET|GENERIC|COMMA){0,5} BE (?P<w>(?P<n>LEN)) (?!BY)", _hangers_apart),
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),

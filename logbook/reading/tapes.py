@@ -251,6 +251,7 @@ FRAMES = (
     Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL|ON|DET|OF){0,4} COUNTED OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "181A-H, rollo de dos y media"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL){0,3} OF DET OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "cinta de la de tres"
+    Frame("MARK181 (?P<w>(?P<n>NUM)) (?=SEP|$)", lambda found: _width(found) if found.item("n").value.value.denominator > 1 else ()),  # "181A-P two and a half"
     # closures
     Frame("(?P<m>MARK181)", _mark),
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
@@ -264,6 +265,7 @@ FRAMES = (
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=DET? (?:KIND|FITTING|NUMBER|NUM|MARKED|IT|THIS))", _laid_on),
     Frame("(?:FILLER|I|WHEN) DET? (?P<w>MARK181 ON) (?=SEP|$|AND)", _put_on),
     Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
+    Frame("(?P<w>TAPE ONLY) (?=SEP|$|AND)", _flag("taped", weak=True)),
     Frame("(?P<w>TAPE THIS? ME (?P<f>FILLER)) (?=BE|TAKES|WORD|ON)", _lay),
     Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", _is_on),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
@@ -283,7 +285,7 @@ FRAMES = (
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF){0,3} (?P<n>NUM)) (?!NUM|SIZE|BY|CFM)", _temperature),
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF|TO|MOVE|MOVE_UP|WORD|UP){1,4} (?P<n>NUM)) (?=SEP|$)", lambda found: [] if found.item("n").value.value < 60 else _temperature(found)),
     Frame(f"(?P<w>(?P<n>{_TEMPS}) (?P<air>AIR))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
-    Frame(f"(?P<w>(?P<air>AIR) (?:IN|IT|IN_PLACE|FILL|NOT|COUNTED|WORD|OF|ON|GENERIC|TO|MOVE){{1,7}} (?P<n>{_TEMPS}))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
+    Frame(f"(?P<w>(?P<air>AIR) (?:IN|IT|IN_PLACE|FILL|NOT|COUNTED|WORD|OF|ON|GENERIC|TO|MOVE|THROUGH|RUN){{1,7}} (?P<n>{_TEMPS}))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
     Frame(f"(?P<w>(?P<air>AIR|AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|RUN|FILL|WORD|OF|ON|IN|IT|THROUGH|MOVE){{1,8}} (?<=BE|ON|MOVE) (?P<hundreds>NUM) (?P<n>{_TEMPS}))", _hundreds_warm),
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
