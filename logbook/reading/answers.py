@@ -152,12 +152,16 @@ def _is_asked(row: Row, clause: Clause, reply: Clause) -> bool:
     if sign.concept == "QUERY":
         return True
     alone = reply.last - reply.first == 1 and len(row.words(reply.first, reply.last).split()) < 3 and (reply.last >= len(row.items) or row.items[reply.last].concept in ("STOP", "COMMA"))
+    alone = alone or _NOT_YET.issuperset(item.concept for item in row.items[reply.first : reply.last]) and reply.last - reply.first <= 3
     if sign.concept != "COMMA" or not alone:
         return False
     ticked = row.text[sign.start : sign.end] in (":", "-", "–", "—", "=")
     if reply.last < len(row.items) and row.items[reply.last].concept == "COMMA":
         return ticked or _is_ticked_off(row, clause, reply)
     return ticked or reply.last >= len(row.items) or row.items[reply.last].concept == "STOP"
+
+
+_NOT_YET = frozenset(("NOT", "NO", "YET", "NOT_DONE", "FILLER"))
 
 
 def _is_ticked_off(row: Row, clause: Clause, reply: Clause) -> bool:

@@ -110,6 +110,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += sizes.sizes(stated, taken)
     claims += lone_spacings(stated, taken)
     claims += places.places(stated, language)
+    claims = side_counts.not_whole(sided, claims, row)
     claims += side_counts.beside(sided, claims, row)
     claims += moves.room(row, stated, cut, language, taken)
     claims = moves.sided(stated, claims)

@@ -6,6 +6,7 @@ A count is of the act in its own words, else of the act last named in the senten
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from functools import cache
 
 from logbook.languages import LANGUAGES
@@ -15,7 +16,7 @@ from logbook.reading.fell_short import Part
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
 
-_ACTS = {"STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped", "MARK181": "taped"}
+_ACTS = {"STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped", "MARK181": "taped", "RUBBED": "rubbed_down", "RUB": "rubbed_down"}
 _OF_THE_SHAPE = ("LEVEL", "FLAT", "SHIPLAP", "BUTT", "MOVE_IN", "MOVE_OUT", "MOVE_DOWN", "MOVE_UP", "FEMALE", "MALE", "LEN", "SIDE")
 
 
@@ -23,7 +24,7 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
     """The counts, and the items that are numbers of sides and no piece's."""
     made: list[Claim] = []
     spent: set[int] = set()
-    if not language.acts.sides or not any(item.concept in ("SIDE_WORD", "ONE_SIDE", "SIDES_ALL") for item in row.items):
+    if not language.acts.sides or not any(item.concept in ("SIDE_WORD", "ONE_SIDE", "SIDES_ALL", "ALL") for item in row.items):
         return made, spent
     before: list[str] = []
     done: dict[str, int] = {}
@@ -48,11 +49,36 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
                 for act in acts:
                     had = done.get(act, 0) if more else 0  # "two sides had staples on Friday, the other two have them now"
                     made = [c for c in made if not (had and c.name == f"sides_{act}")]
-                    made.append(claim(row, f"sides_{act}", min(4, number + had), first, last, hedged=False, corrects=corrects or bool(had)))
+                    made += _of(row, act, min(4, number + had), first, last, corrects=corrects or bool(had))
                     done[act] = number
-                made += [claim(row, act, True, first, last, hedged=False, weak=True) for act in acts if number]
         before += here
+    for act, number, first, last in _the_same_way(row, own):
+        made += _of(row, act, number, first, last, corrects=False)
+        spent.update(range(first, last))
     return made, spent
+
+
+def _of(row: Row, act: str, number: int, first: int, last: int, corrects: bool) -> list[Claim]:
+    """So many sides of an act. Of a rubbing down no count is kept: on fewer than all four it is not done."""
+    if act == "rubbed_down":
+        return [claim(row, act, number == 4, first, last, hedged=False, corrects=number < 4)]
+    made = [claim(row, f"sides_{act}", number, first, last, hedged=False, corrects=corrects)]
+    return made + ([claim(row, act, True, first, last, hedged=False, weak=True)] if number else [])
+
+
+def _the_same_way(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:
+    """ "Staples on all four sides, tape on three", "taped all four, rubbed two": a bare number behind an act, once sides are counted."""
+    for match in row.find("(?P<a>STAPLED|TAPED|RUBBED|STAPLES|TAPE) (?:ON|ONLY|FILLER){0,2} (?P<n>NUM) (?=SEP|$|BUT)"):
+        at, number = match.start("n"), row.items[match.start("n")].value.value
+        if number not in (1, 2, 3, 4) or own.is_blank(match.start("a")):
+            continue
+        start = match.start()
+        while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY"):
+            start -= 1
+        concepts = [item.concept for item in row.items[start : match.start()]]
+        counted = "SIDE_WORD" in concepts or "SIDES_ALL" in concepts or any(one == "ALL" and two == "NUM" for one, two in zip(concepts, concepts[1:]))
+        if counted and {"COMMA", "AND", "BUT"} & set(concepts[-2:]):
+            yield _ACTS[row.items[match.start("a")].concept], int(number), at, at + 1
 
 
 def beside(made: list[Claim], claims: list[Claim], row: Row) -> list[Claim]:
@@ -64,6 +90,16 @@ def beside(made: list[Claim], claims: list[Claim], row: Row) -> list[Claim]:
         if not same or one.corrects:
             kept.append(one)
     return kept
+
+
+def not_whole(made: list[Claim], claims: list[Claim], row: Row) -> list[Claim]:
+    """The claims without the plain "rubbed" beside "two sides": what was rubbed on some sides is not rubbed down."""
+    partly = [one for one in made if one.name == "rubbed_down" and one.value is False]
+
+    def beside_it(one: Claim) -> bool:
+        return any(not any(item.concept in ("STOP", "QUERY", "COMMA") for item in row.items[min(c.first, one.first) : max(c.last, one.last)]) for c in partly)
+
+    return [one for one in claims if not (one.name == "rubbed_down" and one.value is True and partly and beside_it(one))]
 
 
 def _nearest(row: Row, part: Part, first: int, last: int) -> list[str]:

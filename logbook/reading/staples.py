@@ -231,6 +231,9 @@ def _sides(found: Found):
         return
     if found.first > 0 and found.at("n") is not None and found.at("n") <= found.first + 2 and found.row.items[found.first - 1].concept in ("STAPLED", "TAPED") and found.at("acts") > found.at("n") and not (found.first > 1 and found.row.items[found.first - 2].concept == "SIDE_WORD"):
         return  # "stapled 3 sides taped 3 sides": the count is of the act before it
+    ahead = [item.concept for item in found.row.items[found.last : found.last + 2] if item.concept not in ("BE", "FILLER")]
+    if ahead[:1] == ["RUBBED"] and "COMMA" in [item.concept for item in found.row.items[found.first : found.last]]:
+        return  # "taped, two sides rubbed"
     acts = {item.concept for item in found.items("acts")}
     nouns = {"STAPLES": "stapled", "TAPE": "taped"}
     for noun in acts & set(nouns):  # "staples on three sides" says stapled too
