@@ -27,10 +27,12 @@ SPANISH_ACTS = ActWords(
         rf"|\b(?<!iba a )(?<!ibamos a )(?!{_TELL})\w{{2,}}[aei]r (?:ese?a? |el |las? |los |una? |otr[oa] |bien |ultim[oa] )+(?:otr[oa] |ultim[oa] )?{_PARTS}\b"
         rf"|\b(?:cerrar|terminar|acabar|rematar|sellar|ajustar|cuadrar|emparejar|enderezar|corregir|tapar|componer)l[oa]s?\b"
         rf"|\b(?:mañana|al rato|luego|despues|ahorita) (?:se )?(?:le |l[oa] |se )+\w+[eio]?o (?:el |la |los |las |una? |otr[oa] )+{_PARTS}\b"
+        rf"|\blo de \w+(?:[aei]r)(?:l[oa]s?|les?)?\b"
         rf"|^(?:y |pero )?(?:(?:mañana|al rato|luego|despues|ahorita) )?(?:se )?(?:(?:le|l[oa]s?) )+(?!{_TELL}|llev|tra[ie]|pas|chec|ve[oa]|cuelg|sub|mont)\w+[^aeiou]o (?:al rato|mañana|luego|despues|mas tarde|ahorita)$"
         rf"|\b(?:el|las?|los|otr[oa]s?) {_PARTS} (?:todavia|aun) no (?:se |le |l[oa]s? |he |esta |queda )"
         r"|^(?:(?:se|me|nos|todo|ya|todavia|aun|asi) )*(?:queda|quedo|esta|sigue|se queda) pendiente$|\b(?:el resto|lo demas|lo otro|el otro lado|la otra (?:mitad|parte|punta|esquina)|un detalle|unos detalles|detallar\w*|el acabado)\b"
     ),
+    over=r"\bfalt(?:aba|aban|o|aron)\b.*(?:,| y| pero)+ (?:(?:ya|luego|despues|ahorita|al final|hoy|por fin|se|l[oa]s?|le) )+(?:quedo|quedaron|esta|estan|hice|hicimos|termine|arregle|complete|puse|cerre|acabe|corregi)\b",
     of_any_plan=True,
     of_all=r"de(?: l[oa]s)?",
     stands_for_act=r"\b(?:lleva|llevan|trae|traen|tiene|tienen|van|va|quedo|quedaron|puse|pusimos|hice|di|nomas|nada mas|solo|en)\b",

@@ -15,7 +15,7 @@ SPANISH_STATES: tuple[State, ...] = (
     # damage left as it was
     State("damage_repaired", False, (rf"(?:todavia |aun )?{_NO} {_CL}(?:he|hemos|ha|han) (?:\w+ )?{_MENDED}", r"(?:todavia|aun) no (?:se )?(?:l[oa]s? )(?:arreglo|tapo|parcho|cambio|reparo|compongo)\b"), ("DAMAGE", "UNDONE"), apart=True, pending=True),
     State("damage_repaired", False, (rf"{_NO} {_CL}(?:{_MENDS}\b|(?:hice|hicimos|puse|pusimos) (?:nada|ni (?:un )?parche|ningun parche))(?: (?:nada|todavia|aun))*", r"\bsin (?:tapar|parchar|parche|cambiar|reparar|arreglar|resanar|remendar|tocar|componer)(?:l[oa]s?|le)?\b"), ("DAMAGE",), apart=True),
-    State("damage_repaired", False, (r"(?:asi|ahi|tal cual|igual) (?:nomas |mero |mismo |pues )*(?:se |lo |la |le |me )*(?:deje|dejamos|quedo|va|fue|monte|colgue|subi|use|instale|entregue|esta)(?: \w+)?$",), ("DAMAGE",), apart=True),
+    State("damage_repaired", False, (r"(?:sigue|siguen|anda|andan) (?:asi|igual|ahi)\b", r"(?:asi|ahi|tal cual|igual) (?:nomas |mero |mismo |pues )*(?:se |lo |la |le |me )*(?:deje|dejamos|quedo|va|fue|monte|colgue|subi|use|instale|entregue|esta)(?: \w+)?$",), ("DAMAGE",), apart=True),
     # the panel that was freed
     State("panel_seated", False, (r"(?:bailando|baila|bailan|cabecea|cabeceando|se mece|mecedora|jugando|juega|brinca|brincando|levantad[oa]|volando|pandead[oa]|parad[oa]|atorad[oa]|chuec[oa]|salid[oa])\b",), ("PANEL",)),
     State("panel_seated", False, (rf"{_NO} {_CL}(?:quiso |quiere |alcanza a |acaba de |llega a |termina de )?(?:entra|entro|entrar|cae|cayo|caer|baja|bajo|bajar|asienta|asento|asentar|sienta|sento|sentar|embona|embono|embonar|encaja|encajo|encajar|cabe|cupo|topa|llega|llego|se acomoda|acomodo)\b(?: (?:en|a|hasta) (?:su|el|la) (?:\w+))?",), ("PANEL",), apart=True),

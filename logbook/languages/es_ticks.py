@@ -1,10 +1,11 @@
-"""What stands in Spanish behind an act on a list that is ticked off by hand."""
+"""What stands in Spanish behind an act on a list that is ticked off by hand, and what another's deed befell."""
 
 from __future__ import annotations
 
-from logbook.languages.told import Ticks, Told
+from logbook.languages.told import Ticks, Told, Voices
 
 SPANISH_TOLD = Told(
+    voices=Voices(befell=r" (?:foil|forro|papel|cara|facing|aluminio|cubierta|barrera|escalera|tubo|desarmador|taladro|fierro|andamio|rodilla|pie|varilla)\b"),
     ticks=Ticks(
         yes="sí|si|s|ok|listo|lista|listos|listas|hecho|hecha|va|x(?=\\])|\u2713|\u2714|\u2705",
         no="no|n|nada|ninguno|ninguna|nel|sin|faltó|falto|\u2717|\u2718|\u274c|(?<=\\[)[ _]?(?=\\])",

@@ -30,6 +30,9 @@ SPANISH_TURNS = Turns(
         (r"floj[oa]s?|(?<!panel )(?<!tapa )(?<!pieza )suelt[oa]s?|se (?:le |me |nos )?(?:esta |anda )?(?:cay\w+|soltando|solto|soltaron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|rot[oa]s?|quebrad[oa]s?|sin asentar|sin doblar|sin apretar", ()),
         (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
     ),
+    alone=(
+        rf"^(?:pero |y )?(?:nomas|solo|solamente|nada mas|unicamente|apenas) (?:en |por |de )?(?:las? |los? |el |un[oa]? )?(?:pur[oa]s? )?(?:esquinas?|orillas?|puntas?|extremos?|centro|medio|pedacitos?|cachitos?|tramos?|arriba|abajo|(?:un|dos|tres) (?:lados?|caras?)|(?:parte|cara|lado) de (?:arriba|abajo|atras|adelante))$",
+    ),
     unhappened=(
         (r"no (?:me |le |nos |se )?(?:qued[ao]n?|cup\w+|cabe\w*(?! (?:la |el |mi |las )?(?:mano|manos|brazo|herramienta|pistola|engrapadora|grapadora|rodillo|espatula|dedos?|cabeza|cuerpo|taladro))|entra\w*|entro|entraron|encaja\w*|encajo)(?: bien)?", ("vanes", "panel_seated")),
         (r"no (?:me |le |nos |se )?(?:queria |quieren? |quiso )?(?:peg(?:a|an|o|aron|ar)|agarr(?:a|an|o|aron|ar)|prend(?:e|en|io|ieron)|aguant(?:a|an|o|aron)|qued(?:a|an|o|aron) (?:bien )?(?:pegad|firme|fij)\w*|entr(?:a|an|o|aron)|asient(?:a|an)|asent(?:o|aron))(?: bien| parej\w)?", ()),
@@ -85,8 +88,11 @@ SPANISH_TURNS = Turns(
     besides=r" (?:y|e|asi que) ",
     formerly=(r"(?:yo |te |le |les |ya )*(?:dije|habia dicho|anote|reporte|apunte|habia puesto)\b", r"^no (?:a |de a )?cada\b"),
     # how it was at first, where the words behind tell how it is by now
-    used_to=(r"(?:antes|al principio|primero|de primero|ayer|en la mañana|hace rato|de entrada|cuando llegue|cuando lo agarre) (?:me |le |se |nos |no |ya |la |lo )*(?:tenian?|traian?|estaban?|habian?|quedaban?|iban?|eran?|faltaban?|llevaban?|sobraban?|andaban?|salian?)\b",),
-    by_now=(r"(?:pero |y |ahora |ahorita |ya |hoy |luego |despues |entonces )*(?:ahora|ahorita|ya|hoy|luego|despues)\b",),
+    used_to=(r"(?:antes|al principio|primero|de primero|ayer|en la mañana|hace rato|de entrada|cuando llegue|cuando lo agarre) (?:me |le |se |nos |no |ya |la |lo )*(?:tenian?|traian?|estaban?|habian?|quedaban?|iban?|eran?|faltaban?|llevaban?|sobraban?|andaban?|salian?|pegaban?|agarraban?|cerraban?|cabian?|entraban?|doblaban?|queria)\b", r"(?:yo )?(?:iba|ibamos) a \w+r(?:les?|l[oa]s?)?\b"),
+    by_now=(
+        r"(?:pero |y |ahora |ahorita |ya |hoy |luego |despues |entonces )*(?:ahora|ahorita|ya|hoy|luego|despues)\b(?!.*\b(?:no|ni|sin|falta\w*)\b)",
+        r"(?!.*\b(?:no|ni|sin|falta\w*)\b).*\by (?:ahora|ahorita|ya|asi ya|con eso ya)\b", r"pero (?:mejor|al final|siempre|luego|despues|al ultimo)\b(?!.*\b(?:no|ni|sin|falta\w*)\b)",
+    ),
     thought=(r"(?:yo )?(?:pense|crei|creia|pensaba|segun yo|juraba|jure|dije|le dije|les dije|habia dicho|supuse|pensabamos|creiamos)\b",),
     said_so=(r"(?:es[oae]|est[oae]|ell[oa]s?|el|la|ya|el mio|la mia|los mios|las mias|el nuestro|la nuestra|este|esta)",),
     affirms=(
@@ -124,5 +130,5 @@ SPANISH_TURNS = Turns(
         ("last", r"(?:borra|bórrame|borren|olvida|olvídate de|cancela|ignora|elimina|quita|tira|descarta) (?:lo|la nota|el mensaje|la grabación) que (?:acabo de|te acabo de|les acabo de) (?:decir|mandar|grabar|decirte|mandarte)"),
         ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula) (?:la|esa) (?:nota|grabación|entrada) (?:de la |del |de el |de |sobre la |sobre el )"),
     ),
-    tells=(r"(?:que )?(?:ya )?no (?:me|nos) (?:vengan|vengas|anden|andes) (?:a|con) (?:decir|que)(?: que)?", r"no (?:digo|estoy diciendo) que", r"no me (?:digan|digas|preguntes|pregunten|recuerdes)(?! que no)(?: si| que| de)?|que no (?:te|les) digan"),
+    tells=(r"no (?:es|soy|somos|son|era) de l[oa]s que\b", r"(?:que )?(?:ya )?no (?:me|nos) (?:vengan|vengas|anden|andes) (?:a|con) (?:decir|que)(?: que)?", r"no (?:digo|estoy diciendo) que", r"no me (?:digan|digas|preguntes|pregunten|recuerdes)(?! que no)(?: si| que| de)?|que no (?:te|les) digan"),
 )

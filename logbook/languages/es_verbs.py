@@ -115,10 +115,13 @@ _BEFALLS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("crushed", ("golpe", "apachurr", "machuc", "aboll", "aplast", "magull", "sumi")),
 )
 _TORE = ("rompió", "rasgó", "rajó", "abrió", "cortó", "trozó", "desgarró", "tronchó", "jaló", "arrancó")
+_TORE_IT = ("rompió", "rompieron", "rasgó", "rasgaron", "rajó", "rajaron", "rompí", "rasgué", "rajé", "desgarré", "desgarró", "desgarraron", "tronchó", "troncharon")
+_INTO = ("le entró", "le metí", "le metió", "le metieron", "se le metió", "le clavé", "le clavó", "le clavaron", "le encajé", "le encajó", "le encajaron", "le enterré", "le enterró", "le atravesé", "le atravesaron")
+_POINTED = ("el desarmador", "un desarmador", "la escalera", "una escalera", "el taladro", "un tornillo", "el tornillo", "una punta", "un clavo", "el pie", "la rodilla", "un tubo", "el tubo", "la navaja", "el cuchillo", "una varilla", "la varilla", "un fierro", "el andamio")
 _SKINS = ("la cara", "el foil", "el forro", "el papel", "el facing", "el aluminio", "la cubierta", "la barrera", "un pedazo de foil", "un pedazo del foil", "un pedazo de papel", "tantito el foil", "tantito el papel")
 _BEFELL: tuple[tuple[str, str], ...] = (
     ("wet", "le cayó agua|le cayó agua encima|le entró agua|le llovió|se le metió el agua|le cayó la lluvia|agarró agua|agarró humedad|le escurrió agua|le goteó agua|amaneció mojado|amaneció mojada|llegó mojado|llegó mojada|mojadito|mojadita|chorreando|empapado de agua|está húmedo|está húmeda|quedó húmedo|quedó húmeda|con humedad"),
-    ("tear", "se le rompió el foil|se le rompió el papel|se rompió el foil|se rompió el papel|rajón|rajadita|rasgada|rasgadita|rajada|rotura|rotito|un rompido|cortadita|una cortada|tajo|se trozó"),
+    ("tear", "raya profunda|rayón profundo|rayón|rayones|tajada|se le rompió el foil|se le rompió el papel|se rompió el foil|se rompió el papel|rajón|rajadita|rasgada|rasgadita|rajada|rotura|rotito|un rompido|cortadita|una cortada|tajo|se trozó"),
     ("puncture", "piquete|ponchón|ponchadura|hoyo|hoyito|hoyote|boquete en el foil|un piquetito|le hicieron un hoyo|le picaron|lo picaron|la picaron"),
     ("crushed", "sumido|sumida|le pisaron la esquina|le pisaron|lo pisaron|la pisaron|golpes|golpecito|un trancazo|chipote|le dieron un golpe|le pegaron|lo aplastaron|la aplastaron|aplastadito|hundimiento|le cayó algo encima"),
 )
@@ -135,14 +138,15 @@ def befallings() -> tuple[tuple[str, str], ...]:
         said += [f"{whom} {stem}aron" for stem in stems for whom in ("lo", "la", "le", "nos lo", "nos la", "me lo", "me la")]
         said += [f"{whom} {stem}ó" for stem in stems if damage == "wet" for whom in ("lo", "la")]
         rows.append((damage, "|".join(said)))
-    tore = [f"se {whom}{verb} {skin}" for verb in _TORE for whom in ("", "me ", "nos ", "le ") for skin in _SKINS]
-    return (*rows, ("tear", "|".join(tore)), *_BEFELL)
+    tore = [f"{verb} {skin}" for verb in _TORE_IT for skin in _SKINS]
+    tore += [f"se {whom}{verb} {skin}" for verb in _TORE for whom in ("", "me ", "nos ", "le ") for skin in _SKINS]
+    return (*rows, ("tear", "|".join(tore)), ("puncture", "|".join(f"{into} {tool}" for into in _INTO for tool in _POINTED)), *_BEFELL)
 
 
 _TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape")
 _UNLISTED = (
     "gris", "de tela", "de tela gris", "plateada", "plateado", "plateada de tela", "plateado de tela", "de ducto", "común", "ordinaria", "de la común", "de la gris", "de la ordinaria", "de aislar", "canela", "masking", "adhesiva gris", "industrial",
-    "de empaque", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "de los plomeros", "de plomería", "de los eléctricos", "de pintores", "de empacar", "de embalaje", "de paquetería", "de la tienda", "normal", "genérica", "de la genérica", "pirata", "café", "de trapo", "de la de tela", "cualquiera", "de la barata",
+    "de empaque", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "de los plomeros", "de plomería", "de los eléctricos", "de pintores", "de empacar", "de embalaje", "de paquetería", "de la tienda", "normal", "genérica", "de la genérica", "pirata", "café", "de trapo", "de la de tela", "cualquiera", *(f"de la que usan los {who}" for who in ("pintores", "plomeros", "eléctricos", "electricistas", "de los muebles", "empacadores")), "de la barata",
 )
 _PRESSURE = ("de presión", "a presión", "de la de presión", "sensible a la presión", "sensitiva a la presión", "de contacto", "adhesiva de presión")
 _HEAT = ("de calor", "de plancha", "de planchar", "térmica", "al calor", "de la de calor", "activada por calor", "activada con calor", "termoactivada", "de la de plancha")

@@ -19,7 +19,10 @@ _ELSEWHERE = "|".join([f"{verb} {thing}" for verb in ("subí", "subimos", "me su
 # an act taken off again, by its thing: "quité las aletas"
 _TAKEN_OFF = "|".join(f"{verb} {thing}" for verb in ("quité", "quitamos", "saqué", "sacamos", "arranqué", "arrancamos") for thing in ("la cinta", "el teip", "el tape", "las grapas", "las aletas"))
 
+_STILL_ON = "|".join(f"{nobody} {took} {thing}" for nobody in ("nadie", "no", "nunca", "tampoco") for took in ("le quitó", "le quitaron", "le ha quitado", "le han quitado", "le arrancó", "le arrancaron", "le sacaron", "se le cayó", "se le cayeron", "se le despegó", "se le ha despegado", "se le ha caído", "se le levantó", "se le soltó", "se le soltaron") for thing in ("la cinta", "el teip", "el tape", "las grapas", "una grapa", "las aletas", "nada"))
+
 CONCEPTS: tuple[tuple[str, str], ...] = (
+    ("FILLER", _STILL_ON),
     ("UNDONE", _TAKEN_OFF),
     ("VANES", "no quité las aletas|no quitamos las aletas|no saqué las aletas|no sacamos las aletas"),
     ("STAPLES", "no quité las grapas|no quitamos las grapas|no saqué las grapas"),

@@ -63,6 +63,8 @@ _DENIED = (
     rf"{{acts}},? {_SOFT}(?:no|nunca|jamas|tampoco|ni) {_CL}{_HAS}(?: ningun[oa]s?| ni un[oa]s?(?: sol[oa])?| nada){{other}}",
     rf"{{acts}},? {_SOFT}nadie {_CL}{_PUT}",
     rf"{{acts}},? ni (?:siquiera )?{_CL}(?:ocupe|ocupamos|preocupe|acorde|acordamos|moleste|toque|tocamos|saque|sacamos|empece|empezamos|abri|vi|pele|hice caso|intente|busque)\b",
+    rf"\b(?:no|ni|nunca) {_CL}{_HAS} nada de {{acts}}",
+    r"{acts},? (?:pues |y |todavia |ya )?(?:mucho )?menos(?= *(?:$|[,;:.]))",
     # "grapa ni una", "de vanes nada", "cinta: cero"
     rf"{{acts}},?:? (?:pues |ahi |la verdad )?(?:nada|nadita|ni (?:un[oa]s?(?: sol[oa])?|media|medio|madres|de chiste|hablar|pensarlo|señas|rastro|rastros|tantit[oa])|cero|nones|nel|ningun[oa]s?|tampoco){_ENDS}",
     rf"(?:ni|cero|nada de) {{acts}},?(?: {_CL}(?:{_PUT}|{_HAS}))",
@@ -102,6 +104,7 @@ _STILL_TO_DO = (
 _DONE = (
     # "puro teip le di", "le faltaba cinta y ya se la puse"
     rf"\bpur[oa]s? {{acts}} (?:fue lo que )?{_CL}{_PUT}\b",
+    rf"{{acts}},? {_CL}{_PUT} (?:yo|nosotros|yo mismo){_ALONE}",
     rf"(?<!\bno )\b(?:(?:le|les|me|nos) )?(?:falt(?:aba|aban|o|aron)|habia faltado|hacia falta|hacian falta) {{acts}}(?: (?!no\b|ni\b)\w+){{0,3}}?(?:,| y| pero)+ {_SINCE}{_CL}{_PUT}(?: (?:l[oa]s dos|ambas|ambos|todo|tod[oa]s?|bien|ya|hoy|ahorita|complet[oa]))*{_ALONE}",
     r"{acts} ?[✓✔✅☑]",
     r"\bno (?:le|les|me|nos) falt(?:a|an|o|aron)(?: nada| ningun[oa])?,? (?:ni )?{acts}",
@@ -139,7 +142,7 @@ _OVER = r"(?:polvo|polvito|polvadera|tierra|mugre|grasa|aceite|humedad|agua|roci
 _SKIN = r"(?:superficie|foil|forro|facing|papel|aluminio|cara|panel|junta|fibra)"
 _SOILED = r"(?:humed[oa]s?|mojad[oa]s?|suci[oa]s?|polvos[oa]s?|polvorient[oa]s?|empolvad[oa]s?|grasos[oa]s?|aceitos[oa]s?|enlodad[oa]s?|terros[oa]s?|llen[oa]s? de \w+|sudad[oa]s?|mugros[oa]s?|con polvo|con grasa|con tierra|sin limpiar|sin secar|sin sacudir|sin desempolvar|sin pasarle (?:el |un )?trapo|sin trapear)"
 _STUCK = r"(?:encint|teipe|tape|pegu?|puse|sell|cerr|cubr|avent|plant)\w*"
-_REST = r"(?:(?:el |la |lo |su |del |al )?(?:sobrante|exceso|fibra|insulation|aislante|aislamiento|lana|pelusa|pedazo|material|board)(?: (?:que (?:le )?(?:sobra|sobraba|sobro|queda|quedaba|salia|cuelga|colgaba)|sobrante|de mas|extra|de sobra))+|(?:el |su )?(?:sobrante|exceso|excedente)(?: de (?:la |el )?(?:fibra|insulation|aislante|aislamiento|lana))?|lo que (?:sobra|sobraba|sobro)|(?:la |el )?(?:fibra|insulation|aislante|aislamiento|lana)(?! de vidrio))(?: (?:en|de|del) (?:el |la )?(?:corte|orilla|canto|punta))*"
+_REST = r"(?:(?:el |la |lo |su |del |al )?(?:sobrante|exceso|fibra|insulation|aislante|aislamiento|lana|pelusa|pedazo|material|board)(?: (?:que (?:le )?(?:sobra|sobraba|sobro|queda|quedaba|salia|cuelga|colgaba)|sobrante|de mas|extra|de sobra))+|(?:el |su )?(?:sobrante|exceso|excedente)(?: de (?:la |el )?(?:fibra|insulation|aislante|aislamiento|lana))?|lo que (?:sobra|sobraba|sobro)|lo de mas|(?:la |el )?(?:fibra|insulation|aislante|aislamiento|lana)(?! de vidrio))(?: (?:en|de|del) (?:el |la )?(?:corte|orilla|canto|punta))*"
 _CUT_AWAY = r"(?:recort|quit|cort|rebaj|rasur|emparej|trime|trim|saqu|limpi)(?:e|amos|o|aron)"
 _TABS = r"(?:lenguetas?|tabs?|pestañas?|orejas?|orejitas?|dientes?|dedos|uñas|patitas)"
 
@@ -179,6 +182,17 @@ _FACTS: tuple[Turn, ...] = (
         Turn(r"\b(?:primer|otr|un[oa]|est[ea])", rf"\b(?:(?:el|la|las|los|un[oa]?) )?(?:primer[oa]?s?|un[oa]|junta|costura|lado|cara|union)(?: (?:junta|costura|lado|cara|union|si|ya|va|esta|quedo|de \w+))* {done},? (?:y |pero )?(?:(?:a|en) )?(?:el|la|las|los) (?:segund[oa]|otr[oa]|ultim[oa]|tercer[oa]?|demas|otr[oa]s)(?: (?:junta|costura|lado|cara|union|todavia|aun|ya|pues))* no\b(?= *(?:$|[,;:.]))", ((name, False),), one=True)
         for name, done in (("taped", r"(?:encint|teipe|tape)ad[oa]s?"), ("stapled", r"(?:engrap|grap)ad[oa]s?"), ("rubbed_down", r"(?:tall|frot|planch|alis)ad[oa]s?"))
     ),
+    # until it was done he did not let go of it
+    *(
+        Turn(r"\bhasta que ", rf"\bhasta que (?:no )?(?:quedo|estuvo|quedaron|l[oa] (?:vi|deje|tuve)|se vio) (?:bien |tod[oa] |ya )*{done}", ((name, True),), beside=r"\bhasta que\b.*\bno (?:l[oa] |me |le )*(?:solte|deje|colgue|subi|baje|fui|movi|mande|entregue|pare|descanse)")
+        for name, done in (("taped", r"(?:encint|teipe|tape)ad[oa]s?"), ("stapled", r"(?:engrap|grap)ad[oa]s?"), ("rubbed_down", r"(?:tall|frot|planch|alis)ad[oa]s?"))
+    ),
+    # closed with nothing
+    Turn(r"\bsin (?:sellar|cerrar|tapar)", r"\b(?:(?:deje|dejamos|quedo|va|esta|sigue|anda|subi|subio|colgue|se fue|salio) )(?:asi )?sin (?:sellar|cerrar|tapar)(?:l[oa]|le)?(?: (?:nada|las (?:juntas|costuras|uniones)|todavia))*(?= *(?:$|[,;:.]| y | porque| por))", (("taped", False),), beside=r"^(?!.*\b(?:hoyo|rotur|agujer|masti|hueco|tear|hole))"),
+    # the iron was not run over it before the tape
+    Turn(r"\b(?:plancha|calor|pistola)\b", rf"\b(?:plancha|la plancha)(?: de calor)?,? (?:no|ni|nunca) {_CL}(?:di|dimos|pase|pasamos|puse|use|usamos|meti|habia|hubo|traia|traiamos|tenia|prendi|prendio|calento)\b|\b(?:no|nunca|ni) {_CL}(?:di|pase|use|puse|meti|traia|tenia|hubo|habia) (?:la |ninguna )?plancha\b|\bsin (?:la |usar (?:la )?|pasarle (?:la )?)?plancha\b", (("preheated", False),), beside=r"\b(?:grados?|frio|fria|helad\w+|181\S*|centigrados|fahrenheit)\b"),
+    # so soiled it was taped
+    Turn(rf"{_SOILED}", rf"\b(?:estaba|estaban|venia|andaba|traia|seguia|esta|quedo) (?:tod[oa] |muy |bien |medi[oa] |algo |tantito )*{_SOILED}(?:,| y| pero)+ (?:asi|de todos modos|aun asi|ni modo|igual|como quiera) (?:nomas |mero |mismo |asi |y )*(?:se |le |l[oa] |la )*{_STUCK}", (("surface_clean", False), ("taped", True)), unless=r"\b(?:sequ|limpi(?:e|amos)|no estaba|no esta)\b"),
     # the facing not warmed
     Turn(r"\b(?:calent|calor)", rf"\b(?:no|nunca|tampoco|ni) {_CL}(?:(?:pre)?calente|(?:pre)?calentamos|(?:pre)?calento|di calor a|dimos calor a|alcance a (?:pre)?calentar|pude calentar) ?(?:antes |bien )?(?:la |el |su |l )?(?:cubierta|forro|foil|superficie|papel|cara|aluminio|facing|junta|panel)\b", (("preheated", False),)),
     Turn(r"\bantes de ", r"antes de (?:(?:poner|meter|pegar|echar|tirar)(?:le|la|lo|selo|sela)? )?(?:la |el |su |encima la )?(?:cinta|tape|teip)\b", (("taped", True),), beside=r"\b(?:ni|no|sin|nunca)\b[^.]*(?:calent|calor)", unless=r"\b(?:falta|faltan|hay que|tengo que|tenemos que|voy a|vamos a|recuerd|acuerd|siempre|deben|tienen que|se debe|olvid|si )"),
@@ -189,8 +203,8 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bbien pegad", r"(?:^|(?<=, ))(?:y |ya )?(?:(?:todo|toda|quedo|queda|muy|esta) )*bien pegad[oa]s?(?= *(?:$|[,;]))", (), beside=r"\b(?:cinta|tape|teip|181\S*)\b"),
     Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?|clinche?|remache|doblez)\b", rf"{_LEG} {_GO}{_TO_IN}\b", (("staple_clinch", "inward"),), beside=r"grap|staple|estapl"),
     Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?|uñas?|clinche?|remache|doblez)\b", rf"{_LEG} {_GO}{_TO_OUT}\b", (("staple_clinch", "outward"),), beside=r"grap|staple|estapl"),
-    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_IN}\b", (("staple_clinch", "inward"), ("stapled", True))),
-    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron) {_TO_OUT}\b", (("staple_clinch", "outward"), ("stapled", True))),
+    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron|clincharon|remacharon|voltearon|metieron|fueron) {_TO_IN}\b", (("staple_clinch", "inward"), ("stapled", True))),
+    Turn(r"\b(?:grapas?|staples?)\b", rf"(?:la |las |el |los )?(?:grapas?|staples?) (?:me |se |le |les |que )*(?:cierran?|doblan?|remachan?|clinchan?|abren?|voltean?|doblaron|cerraron|cerro|abrieron|clincharon|remacharon|voltearon|metieron|fueron) {_TO_OUT}\b", (("staple_clinch", "outward"), ("stapled", True))),
     *(
         Turn(r"\b(?:grapas?|staples?)\b", rf"\b(?:se |me |nos |le |les )*(?:cerraron|cierran|doblaron|doblan|voltearon|abrieron|abren|metieron|fueron|quedaron) (?:todas )?(?:las |los )(?:grapas?|staples?) {way}\b", (("staple_clinch", value), ("stapled", True)), unless=r"\b(?:no|ni|nunca|sin|si)\b")
         for way, value in ((_TO_IN, "inward"), (_TO_OUT, "outward"))
@@ -207,23 +221,25 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", r"\b(?:todavia |aun |sigue |le |se |me )*(?:trae|tiene|lleva|queda|quedo|sobra|cuelga|asoma|anda)(?: (?:con|ahi|todavia|aun|un poco de|tantita|mucha|toda))* (?:(?:la |el |las )?(?:fibra|insulation|aislante|aislamiento|lana|pelusa) (?:sobrad[oa]|sobrante|de mas|extra|colgando|salida|saliendo|suelta|que sobr\w+)|(?:el |un )?(?:sobrante|exceso|excedente))(?: (?:de (?:fibra|aislante|lana)|en|de|del|el|la|corte|orilla|canto))*", (("trimmed", False),), unless=r"\b(?:no|ni|sin|ya no|nada)\b"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:(?:ahi|alli|asi|no|la|lo|le|se|me|todavia|ya|todo|toda) )*(?:(?<!\bno )deje|dejamos|quedo|sigue ahi|esta ahi|dejo)\b(?: (?:ahi|alli|puest[oa]|asi|sin \w+))*", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*dej"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:le |se le |ahi le |les )?(?:deje|dejamos|quedo) (?:ahi |alli |puest[oa] |tod[oa] )*{_REST}", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*(?:dej|qued)|\bsin (?!recort|quit|cort|rebaj|limpi)"),
-    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY} {_REST}", (("trimmed", False),)),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa|de mas)", rf"\b(?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY} {_REST}", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY}\b", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\bsin (?:recort|quit|cort|rebaj|rasur|emparej|trime)ar(?:le|l[oa])? {_REST}", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"(?<!\bno )(?<!sin )\b(?:le |ya |se le |la |lo )*{_CUT_AWAY} {_REST}", (("trimmed", True),), unless=r"\b(?:no|sin|ni) (?:le |se |la |lo |les )*(?:recort|quit|cort|rebaj)"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},?(?: y| pero)? (?:ya |si |tambien |luego |despues |ahorita )*(?:(?:se |le |me )*(?:la|lo) ){_CUT_AWAY}\b", (("trimmed", True),), unless=r"\b(?:no|ni|nunca|tampoco|sin)\b"),
     Turn(r"\b(?:sobra|exceso|excedente|insulation|de mas|extra)", rf"\bno (?:le )?dej(?:e|amos|o) (?:nada de )?{_REST}", (("trimmed", True),)),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa|de mas)", rf"\b(?:asi )?con (?:todo y |toda y |todo el |toda la )(?:el |la |su )?{_REST}", (("trimmed", False),)),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa|de mas)", rf"(?:la |el )?(?:{_REST}|fibra|lana|aislante)(?: que (?:me |se |le )*(?:quedo|sobro|salio|sale|cuelga|asoma|quedaba|quedo colgando|quedo asomada))?(?: colgando| de fuera| asomad[oa]| salid[oa])?,? (?:ahi|alli|todavia|aun) (?:se )?(?:esta|sigue|quedo|anda|la deje|lo deje)\b(?: (?:ahi|colgando|sin \w+))*", (("trimmed", False),)),
     Turn(r"\btrim\b", r"\btrim (?:ok|listo|hecho|done|bien|si)\b", (("trimmed", True),)),
     # the tabs of a collar
     Turn(rf"\b{_TABS}\b", rf"\b(?:unas|algunas|varias|una|dos|tres|la mitad de las) {_TABS}\b[^.;]{{0,40}}\b(?:otras|la otra|las demas|las otras|el resto)\b[^.;]{{0,24}}?\b(?:no|parad\w+|sin doblar|suelt\w+|derech\w+|falt\w+|levantad\w+|al aire|ni)\b", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
-    Turn(rf"\b{_TABS}\b", rf"\b{_TABS} (?:(?:se|me|le|nos|no|que|y|quedaron|quedo|estan|esta|siguen|andan|deje|todavia|sin) )*(?:parad[oa]s?|levantad[oa]s?|sin (?:doblar|voltear|apretar|aplastar|cerrar)|suelt[oa]s|al aire|derech[oa]s)", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin", unless=r"\b(?:ningun[oa]?|no hay|no quedo|sin ninguna)\b"),
+    Turn(rf"\b{_TABS}\b", rf"\b{_TABS} (?:(?:se|me|le|las|los|nos|no|que|y|quedaron|quedo|estan|esta|siguen|andan|deje|todavia|sin) )*(?:parad[oa]s?|levantad[oa]s?|sin (?:doblar|voltear|apretar|aplastar|cerrar)|suelt[oa]s|al aire|derech[oa]s)", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin", unless=r"\b(?:ningun[oa]?|no hay|no quedo|sin ninguna)\b"),
     Turn(rf"\b{_TABS}\b", rf"\b{_TABS} no {_CL}(?:doble|doblamos|doblaron|voltee|aprete|dobla|doblan|cerre|quedaron|aplaste|alcance a doblar|pude doblar)\b", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
     Turn(rf"\b{_TABS}\b", rf"\bno {_CL}(?:doble|doblamos|voltee|aprete|aplaste|cerre|alcance a doblar|pude doblar) (?:todas |todos |bien )*(?:las |los )?{_TABS}", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
     Turn(r"\b(?:orej(?:it)?as|dientes|dedos)\b", r"\b(?:orej(?:it)?as|dientes|dedos) (?:(?:todas|todos|bien|se|me|le|ya|quedaron|estan|las|los|del collar) )*(?:doblad[oa]s|volteadas|aplastad[oa]s|apretad[oa]s|cerrad[oa]s)", (("tabs_bent", True),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin", unless=r"\b(?:no|sin|ni|falt\w*|mal|medio|casi|nomas|solo|una?|dos|tres|algunas?|menos|excepto|otras)\b"),
     Turn(r"\b(?:grapas|staples)\b", r"\b(?:grapas|staples) (?:son|eran|van|miden|me quedaron|quedaron)\b", (("stapled", True),), unless=r"\b(?:no|ni|sin|falt\w*|cajas?|camion|troca)\b"),
     # a tape that carries no listing
     Turn(r"\b(?:cinta|tape|teip)\b", r"(?:cinta|tape|teip)(?: que (?:use|usamos|traigo|traemos|le puse|puse|lleva|trae|tiene|habia|me dieron))?,? (?:no|ni|nunca|tampoco) (?:me |se |le )?(?:es|era|dice|decia|trae|traia|tiene|lleva|viene|venia|muestra|marca)(?: (?:la|una|de las?|ningun[oa]?|ni|con|el|impreso|impresa|de))* (?:listad[oa]s?|181\S*|marcad[oa]s?|ul|aprobad[oa]s?|certificad[oa]s?|marca|sello|numero|letrero|letras?|impresion|buenas?)\b", (("closure", "other_tape"), ("taped", True))),
-    Turn(r"\b(?:listar|listad|gener|marca|corriente|pirata|chafa)", r"(?:cinta|tape|teip)(?: es)?(?: de (?:la|el|un[oa]))? (?:generic[oa]|sin (?:marca|listar|sello|listado|letras?)|corriente|pirata|chafa|no listad[oa])", (("closure", "other_tape"), ("taped", True)), unless=r"\bno (?:es|use|le puse|era)"),
+    Turn(r"\b(?:listar|listad|gener|marca|corriente|pirata|chafa)", r"(?:cinta|tape|teip)(?: es)?(?: de (?:la|el|un[oa]))? (?:(?:plateada|foil|aluminio|metalica|metalizada|de aluminio|blanca|que traia|que habia|que me dieron|equis),? )?(?:generic[oa]|sin (?:marca|listar|sello|listado|letras?)|corriente|pirata|chafa|no listad[oa])", (("closure", "other_tape"), ("taped", True)), unless=r"\bno (?:es|use|le puse|era)"),
     # sides counted
     Turn(r"\b(?:costuras|lados|caras|uniones|juntas|orillas)\b", r"(?:de las? |las |los |de los )?(?:cuatro|4) (?:costuras|lados|caras|uniones|juntas|orillas)(?: (?:nomas|solo|nada mas|apenas|le|les|encinte|tape|teipe))* (?P<n>tres|dos|una?|uno|[123])(?: (?:llevan?|tienen?|traen?|van|quedaron|con|la|le|estan|puse|de))* (?:cintas?|tape|teip|encintad\w+)", (("sides_taped", "n"),)),
     Turn(r"\b(?:costuras|lados|caras|uniones|juntas|orillas)\b", r"(?:de las? |las |los |de los )?(?:cuatro|4) (?:costuras|lados|caras|uniones|juntas|orillas)(?: (?:nomas|solo|nada mas|apenas|le|les))* (?P<n>tres|dos|una?|uno|[123])(?: (?:llevan?|tienen?|traen?|van|quedaron|con|la|le|estan|puse|de))* (?:grapas?|staples?|engrapad\w+|grapad\w+)", (("sides_stapled", "n"),)),
@@ -241,7 +257,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bde l[oa]s (?:cuatro|4)\b", r"\b(?P<n>tres|dos|un[oa]?|[123]) de l[oa]s (?:cuatro|4) (?:lados|caras|costuras|orillas|uniones|juntas)(?: (?:si|ya|nomas|solo|se|les|le|llevan?|traen?|tienen?|van|con|quedaron|quedo|estan|puse|meti))* (?:grapas?|staples|engrapad\w+|grapad\w+)", (("sides_stapled", "n"), ("stapled", True))),
     Turn(r"\bde l[oa]s (?:cuatro|4)\b", r"\b(?P<n>tres|dos|un[oa]?|[123]) de l[oa]s (?:cuatro|4) (?:lados|caras|costuras|orillas|uniones|juntas)(?: (?:si|ya|nomas|solo|se|les|le|llevan?|traen?|tienen?|van|con|quedaron|quedo|estan|puse|meti))* (?:cinta|tape|teip|encintad\w+)", (("sides_taped", "n"), ("taped", True))),
     # nothing in an elbow
-    Turn(r"\ba?dentro\b", r"(?:por|de) (?:dentro|adentro) (?:ya )?(?:no (?:le )?(?:tiene|lleva|trae|hay|puse|meti) nada|(?:va|esta|quedo|anda|quede) (?:hueco|pelon|vacio|solo|libre|sin nada))|(?:va|esta|quedo|anda) (?:hueco|vacio|pelon) (?:por|de) (?:dentro|adentro)|sin nada (?:por |de |alla |ahi )?a?dentro", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b"),
+    Turn(r"\ba?dentro\b", r"(?:por|de) (?:dentro|adentro) (?:ya )?(?:no (?:le )?(?:tiene|lleva|trae|hay|puse|meti) nada|(?:va|esta|quedo|anda|quede) (?:hueco|pelon|vacio|solo|libre|sin nada))|(?:va |esta |quedo |anda |asi |)(?:hueco|vacio|pelon|pelado|limpio|solo) (?:por|de) (?:dentro|adentro)|sin nada (?:por |de |alla |ahi )?a?dentro", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b"),
     Turn(r"\bno l[oae]\b", r"\bno (?:la|lo|le) (?:aprete|apretamos|presione|presionamos|asente|asentamos|aplaste|repase|planche|alise)\b", (("rubbed_down", False),), beside=r"\b(?:cinta|tape|teip|encint)", unless=r"\b(?:lenguetas?|tabs?|pestañas?|panel|tornill\w*|orej\w+)\b"),
     # left as it is
     Turn(r"\b(?:asi|igual|como esta)\b", r"\b(?:ahi |alli )?(?:(?:la|lo|se) )*(?:deje|dejamos|quedo|dejo) (?:ahi )?(?:asi|igual|como (?:esta|estaba))\b", (("damage_repaired", False),), beside=r"\b(?:hoyo|rotur|rasg|raj|agujer|pique|ponch|golpe|aplast|despeg|abollad|sumid|hole|tear|puncture|rompi)", unless=r"\b(?:no lo|no la|cinta|tape|teip|parch|arregl|repar|grap)\w*"),
@@ -303,7 +319,7 @@ _OTHERS = (
 )
 
 SPANISH_WHOLE_TURNS = WholeTurns(
-    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:pur[oa]|falt|hac[ií]an? falta|pedid|encargad|ordenad|camino|llegar|pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
+    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:menos|puse|pusimos|pur[oa]|falt|hac[ií]an? falta|pedid|encargad|ordenad|camino|llegar|pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
     nouns=NOUNS,
     deeds=DEEDS,
     before=r"(?:(?:el|la|los|las|del|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",

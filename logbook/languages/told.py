@@ -89,6 +89,7 @@ class Voices:
 
     others: tuple[str, ...] = ()
     mine: str = ""
+    befell: str = "(?!)"  # in the words of a damage: what it befell, so that another's deed is told of this piece
 
 
 @dataclass(frozen=True)

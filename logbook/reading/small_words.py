@@ -14,6 +14,7 @@ _OF_METAL = ("lengüeta", "lengueta", "lengüetas", "lenguetas", "pestaña", "ce
 _COUNTED_OFF = ("BENT", "CLINCHED", "TABS", "VANES", "STAPLED", "TAPED", "RUBBED", "SIDE", "ALL", "STAPLES", "SIDE_WORD", "SIDES_ALL")
 _SHIFTED = ("corrido", "corrida", "recorrido", "recorrida")
 _TOP_AND_BOTTOM = {"techo": "top", "piso": "bottom"}
+_INFINITIVE = re.compile(r"\w{3,}[aei]r(?:les?|l[oa]s?)?")
 _MINUS = ("menos", "minus")
 _SOMEDAY = ("termine de", "acabe de", "vuelva a", "alcance a")
 _SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
@@ -84,7 +85,7 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="TO", value=None)  # "14x10 - 10x10"
         elif item.concept == "EVERY" and said == "c/" and ahead not in ("NUM", "LEN", "FRAC"):
             done[place] = replace(item, concept="WITH", value=None)  # "c/tape"
-        elif item.concept == "BY" and said == "por" and ahead in _TO_DO:
+        elif item.concept == "BY" and said == "por" and (ahead in _TO_DO or ahead == "WORD" and _concept(done, place - 1) == "BE" and _INFINITIVE.fullmatch(text[items[place + 1].start : items[place + 1].end].lower())):
             done[place] = replace(item, concept="PENDING")  # "está por encintar"
         elif item.concept == "DRAWING" and said == "plano" and text[max(0, item.start - 3) : item.start].lower() not in ("el ", "un ") and {_concept(items, place - 1), past_article} & {"SIDE"}:
             done[place] = replace(item, concept="LEVEL")  # "abajo plano"

@@ -120,9 +120,9 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2
         return DRAWING, clause.first + (0 if ends or not before else at), False
-    if _voices(language.code) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items))) and _others_voice(row, clause, language):
+    if _voices(language.code) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items, language))) and _others_voice(row, clause, language):
         return OTHER, clause.first, True
-    if head == "OTHER" and not _called_to(row, clause, lead) and not _and_i(row, items, lead) and not _harmed(row, clause, items) and not _the_things(row, clause, items, lead):
+    if head == "OTHER" and not _called_to(row, clause, lead) and not _and_i(row, items, lead) and not _harmed(row, clause, items, language) and not _the_things(row, clause, items, lead):
         return OTHER, clause.first, True
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(row, items, lead):
         return OTHER, clause.first, True
@@ -184,9 +184,10 @@ def _the_things(row: Row, clause: Clause, items, lead: int) -> bool:
     return any(concept in _THINGS for concept in before) and not any(concept in ("STOP", "QUERY", "OTHER") for concept in before)
 
 
-def _harmed(row: Row, clause: Clause, items) -> bool:
+def _harmed(row: Row, clause: Clause, items, language: Language) -> bool:
     """ "the plumber stepped on it": what another did to this piece is how it is."""
-    if not any(item.concept in ("IT", "FITTING", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL") or item.concept.startswith("K_") for item in items):
+    itself = any(item.concept == "DAMAGE" and re.search(language.told.voices.befell, row.text[item.start : item.end].lower()) for item in items)
+    if not itself and not any(item.concept in ("IT", "FITTING", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL") or item.concept.startswith("K_") for item in items):
         return False
     return _HARM.search(row.words(clause.first, clause.last).lower()) is not None
 

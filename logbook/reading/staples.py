@@ -310,7 +310,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>STAPLES (?:FILL|HEDGE|WORD){1,3} (?P<g>AROUND|ON) (?P<n>LEN)) (?!LEG|SIDE|SIDE_WORD|BACK|TABS)", _lie_at),
 )
 FRAMES = (
-    Frame("(?P<k>NUM) (?P<w>(?P<o>STAPLES|STAPLE|SCREWS|TABS) (?:EVERY|OF|TO|IN) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
+    Frame("(?P<k>NUM) (?P<w>(?P<o>STAPLES|STAPLE|SCREWS|TABS) (?:EVERY|OF|TO|IN|BY) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
     Frame("(?P<w>STAPLED (?P<k>NUM) (?:OF|TO) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?) (?!OF (?:IT|DET|THIS|JOINT|EACH|BOTH))", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),

@@ -207,6 +207,8 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
     if not made and _not_something_yet(row, clause, begin):
         made.append(claim(row, "(open)", None, first, end, opens=(Open("piece", None, start, stop),), pending=True, hedged=False))
     sure = strong and _is_strong(row, begin)
+    if not made and re.search(language.acts.over, plain(row.text[start : row.items[clause.last - 1].end])) is not None:
+        return made
     if not made and (sure or (language.acts.of_any_plan and row.items[begin].concept in ("PENDING", "NOT_DONE", "WILL", "LATER"))):
         mine = _of_the_piece(language.code).search(plain(row.text[start:stop])) is not None
         if mine or sure:

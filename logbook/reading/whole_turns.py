@@ -99,7 +99,7 @@ def _compiled(code: str, member: str) -> _Patterns:
     of_deeds = rf"(?P<acts>\b(?:{deeds})\b)"
     behind, ahead = [], []
     for pattern in getattr(told, member):
-        pattern = pattern.replace("{other}", rf"(?! {told.before}\b(?:{nouns}|{deeds})\b)")
+        pattern = pattern.replace("{other}", rf"(?! (?:de )?{told.before}\b(?:{nouns}|{deeds})\b)")
         place = next(one for one in ("{acts}", "{any}", "{deeds}") if one in pattern)
         before, _, after = pattern.partition(place)
         if before:
