@@ -31,7 +31,7 @@ SPANISH_TURNS = Turns(
         (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
     ),
     alone=(
-        rf"^(?:pero |y )?(?:nomas|solo|solamente|nada mas|unicamente|apenas) (?:en |por |de )?(?:las? |los? |el |un[oa]? )?(?:pur[oa]s? )?(?:esquinas?|orillas?|puntas?|extremos?|centro|medio|pedacitos?|cachitos?|tramos?|arriba|abajo|(?:un|dos|tres) (?:lados?|caras?)|(?:parte|cara|lado) de (?:arriba|abajo|atras|adelante))$",
+        r"^(?:pero |y )?(?:nomas|solo|solamente|nada mas|unicamente|apenas) (?:en |por |de )?(?:las? |los? |el |un[oa]? )?(?:pur[oa]s? )?(?:esquinas?|orillas?|puntas?|extremos?|centro|medio|pedacitos?|cachitos?|tramos?|arriba|abajo|(?:un|dos|tres) (?:lados?|caras?)|(?:parte|cara|lado) de (?:arriba|abajo|atras|adelante))$",
     ),
     unhappened=(
         (r"no (?:me |le |nos |se )?(?:qued[ao]n?|cup\w+|cabe\w*(?! (?:la |el |mi |las )?(?:mano|manos|brazo|herramienta|pistola|engrapadora|grapadora|rodillo|espatula|dedos?|cabeza|cuerpo|taladro))|entra\w*|entro|entraron|encaja\w*|encajo)(?: bien)?", ("vanes", "panel_seated")),
