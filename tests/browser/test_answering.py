@@ -16,6 +16,7 @@ from logbook.hearing import scripted
 from logbook.store import people
 from logbook.worker import Bench, work_once
 from test_kept import add, photo
+from test_pages import problems
 from test_phone import hand_in, ready, received, speak
 
 STRAIGHT = "Straight seven on run two, eighteen by twelve, stapled every two, taped with 181A-P."  # nothing of rubbing it down
@@ -214,6 +215,27 @@ def test_who_answers_by_voice_has_the_question_that_he_pressed_before_him(site, 
     page.locator("#break .ask").nth(2).get_by_role("button", name="Answer by voice").click()
     page.wait_for_selector("#answering:not([hidden])")
     assert page.locator("#answering .question").all_inner_texts() == [questions[2]]
+
+
+@pytest.mark.parametrize("word", ["Yes.", "It's good."])
+def test_an_answer_in_which_nothing_was_understood_says_so_and_the_question_waits_right_there(site, visit, word):
+    page = visit()
+    ready(page)
+    asked = told(page, site[1], STRAIGHT)
+    page.click("#note .ask button >> text=Answer by voice >> nth=0")
+    page.wait_for_selector("#answering:not([hidden])")
+    answer = told(page, site[1], word)
+    assert answer["answers"] == asked["id"] and answer["fittings"] == []
+    assert page.inner_text("#note h1") == "Nothing understood"
+    assert "nothing follows from them" in page.inner_text("#note [data-empty]")
+    assert problems(page) == []
+    press(page, "#note .ask button >> text=Rubbed down: yes")
+    after = pressed(page, site[1], asked["id"])
+    assert value(after, "rubbed_down") is True, "the press goes to the note that was asked"
+    page.wait_for_function("() => !document.getElementById('note').innerText.includes('Rubbed down: yes')")
+    page.goto("/phone#mine")
+    page.wait_for_selector("#mine .note-row")
+    assert "Nothing understood" in page.locator("#mine .note-row").first.inner_text()
 
 
 def test_the_list_for_the_break_asks_a_piece_once_and_everything(site, visit):

@@ -120,6 +120,11 @@ export function tally(note) {
 export const loose = (note) => (note.unread || []).filter((one) => !one.stands);
 export const quoted = (note) => loose(note).map((one) => `“${one.words}”`).join("; ");
 
+// words in which neither a fitting nor anything else was found: nothing follows from them, and he has to be told so
+export const empty = (note) => note.state === "answered" && !note.fittings.length && !note.shift && !note.withdraws;
+
+export const titleOf = (note) => note.fittings.map((f) => heading(f.facts)).join("; ") || say(note.shift ? "phone.shift" : empty(note) ? "phone.nothing-understood" : `facts.state.${note.state}`);
+
 export function aloud(note) {
   // What the phone reads out on request: what was understood, what is off, what is asked.
   const lines = [];
@@ -131,6 +136,7 @@ export function aloud(note) {
   }
   if (note.problem) lines.push(note.problem.why, note.problem.cure);
   if (loose(note).length) lines.push(say("phone.unread"), `${quoted(note)}.`, say("phone.unread-told"));
-  if (!loose(note).length && !findings(note).some((f) => f.verdict !== "meets")) lines.push(say("phone.nothing-off"));
+  if (empty(note)) lines.push(say("phone.nothing-in-it"));
+  else if (!loose(note).length && !findings(note).some((f) => f.verdict !== "meets")) lines.push(say("phone.nothing-off"));
   return lines.filter(Boolean).join(" ");
 }

@@ -2,9 +2,7 @@
 import * as box from "./outbox.js";
 import { $, clock, dayName, local, redraw, today } from "./page.js";
 import { answerTo, showQuestion, showWanted } from "./told.js";
-import { asksOf, heading, loose, make, needsWord, open, say, tally, verdict, wanted } from "./answer.js";
-
-const title = (note) => note.fittings.map((f) => heading(f.facts)).join("; ") || say(note.shift ? "phone.shift" : `facts.state.${note.state}`);
+import { asksOf, loose, make, needsWord, open, say, tally, titleOf, verdict, wanted } from "./answer.js";
 
 async function rows() {
   // What waits on this phone and what was answered, newest first.
@@ -15,7 +13,7 @@ async function rows() {
 }
 
 function showRow({ id, at, note, here }) {
-  const told = note ? title(note) : say(here ? (here.state === "refused" ? "phone.refused" : "phone.on-phone") : "phone.handed-in");
+  const told = note ? titleOf(note) : say(here ? (here.state === "refused" ? "phone.refused" : "phone.on-phone") : "phone.handed-in");
   return make("div", { class: "note-row" }, make("a", { href: `#note/${id}` }, `${clock(at)} ${told}`),
     note ? make("span", { class: "tally" }, note.withdrawn_at ? say("phone.taken-back-short") : tally(note).map(([name, count]) => verdict(name, count)), loose(note).length && !note.withdrawn_at ? make("span", {}, say("phone.unread-short")) : null) : null);
 }
@@ -45,7 +43,7 @@ export async function wanting() {
 export async function showBreak() {
   const { mine, list } = await wanting();
   redraw($("break"), [list, mine.length], () => [make("p", { class: "big" }, say("phone.break-count", { wanting: list.length, total: mine.length })), ...list.map(({ id, at, note }) => make("section", { class: "sheet" },
-    make("h2", {}, make("a", { href: `#note/${id}` }, `${clock(at)} ${title(note)}`)),
+    make("h2", {}, make("a", { href: `#note/${id}` }, `${clock(at)} ${titleOf(note)}`)),
     note.problem ? make("div", {}, make("p", { class: "error" }, note.problem.why), make("p", {}, note.problem.cure), make("button", { type: "button", onclick: () => answerTo(note) }, say("phone.say-again"))) : null,
     wanted(note).map(showWanted),
     open(note).map((f) => make("div", { class: "finding departs" }, make("p", {}, verdict("departs")), make("p", {}, f.says), f.do ? make("p", {}, make("b", {}, say("phone.do")), ` ${f.do}`) : null)),

@@ -5,7 +5,7 @@ import { newDraft, photoOf } from "./making.js";
 import { place } from "./pictures.js";
 import { act, fetchNote, send, showQueue } from "./sending.js";
 import { quickAnswers, showFact } from "./setting-right.js";
-import { aloud, asks, heading, label, loose, make, number, quoted, say, sorted, text, verdict, wanted } from "./answer.js";
+import { aloud, asks, asksOf, empty, heading, label, loose, make, number, quoted, say, sorted, text, titleOf, verdict, wanted } from "./answer.js";
 
 function big(facts) {
   // The numbers that matter with the piece in hand.
@@ -119,15 +119,16 @@ export async function showNote(id) {
   const presses = queue.filter((one) => one.what !== "note" && (one.note === id || (one.url || "").includes(id)));
   const note = kept && kept.note;
   if (note && kept.language && kept.language !== known.language) fetchNote(id); // the sentences come in the language of now
-  redraw($("note"), [id, kept, here, presses.map(({ seq, state }) => [seq, state]), known.plan.say], () => drawn(note, kept, here, presses));
+  const about = note && note.answers && empty(note) ? await box.get("answers", note.answers) : null;
+  redraw($("note"), [id, kept, here, presses.map(({ seq, state }) => [seq, state]), known.plan.say, about], () => drawn(note, kept, here, presses, about && about.note));
   root.dataset.answer = here ? (here.state === "refused" ? "refused" : "queued") : note ? (note.reckoning ? "judging" : note.state) : "waiting";
 }
 
-function drawn(note, kept, here, presses) {
+function drawn(note, kept, here, presses, about) {
   const parts = [];
   if (here) parts.push(...stillHere(here));
   else if (!note || ["waiting", "hearing"].includes(note.state)) parts.push(make("h1", { tabindex: "-1" }, say("phone.handed-in")), make("p", { class: "big" }, say("phone.handed-in-told")));
-  else parts.push(...answered(note, kept.drawings || {}));
+  else parts.push(...answered(note, kept.drawings || {}, about));
   const refused = presses.find((one) => one.state === "refused");
   if (presses.length) parts.splice(2, 0, make("p", { class: "told", role: "status" }, refused && refused.said ? `${refused.said.error} ${refused.said.cure}` : say("phone.press-kept")));
   return [...parts.flat().filter(Boolean), next()];
@@ -139,12 +140,19 @@ export function showWanted(f) {
   return make("div", { class: "told" }, make("p", {}, make("b", {}, say("phone.lead-wants", { what: say(`facts.decision.${decision}`) }))), make("p", {}, f.says), reason ? make("p", {}, `“${reason}”`) : null, due ? make("p", { class: "hint" }, say("phone.by-day", { day: due })) : null);
 }
 
-function answered(note, drawings) {
-  const title = note.fittings.map((f) => heading(f.facts)).join("; ") || say(note.shift ? "phone.shift" : `facts.state.${note.state}`);
+function showEmpty(about) {
+  // Nothing came of these words. Of an answer what was asked still waits, with its presses.
+  const waits = about ? asksOf(about) : [];
+  return [make("p", { class: "told", "data-empty": "" }, say("phone.nothing-in-it")), waits.length ? [make("h2", {}, say("phone.still-waits", { what: about.fittings.map((f) => heading(f.facts)).join("; ") })), waits.map((one) => showQuestion(about, one))] : []];
+}
+
+function answered(note, drawings, about) {
+  const title = titleOf(note);
   const parts = [make("h1", { tabindex: "-1" }, title), make("p", { class: "meta" }, `${clock(note.spoken_at)} · ${say(`facts.state.${note.state}`)}`)];
   if (note.problem) parts.push(make("div", { class: "told" }, make("p", { class: "error" }, note.problem.why), make("p", {}, note.problem.cure)));
   parts.push(wanted(note).map(showWanted));
   parts.push(note.fittings.map((fitting) => showFitting(note, fitting, drawings[fitting.position], note.fittings.length > 1)));
+  if (empty(note)) parts.push(...showEmpty(about).flat(2));
   if (loose(note).length) parts.push(make("div", { class: "told", "data-unread": "" }, make("p", {}, make("b", {}, say("phone.unread")), " ", quoted(note)), make("p", { class: "hint" }, say("phone.unread-told"))));
   if (note.text) parts.push(make("h2", {}, say("phone.words")), make("blockquote", { class: "words", lang: note.language || known.language }, note.text));
   if (note.photos_to_come.length) parts.push(make("p", { class: "hint" }, say("phone.originals-to-come", { count: note.photos_to_come.length })));
