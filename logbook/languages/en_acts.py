@@ -118,6 +118,7 @@ ENGLISH_ACTS = ActWords(
         ("trimmed", False, r"\b(?:trim|insulation|glass|fiberglass)\b[^.;]*?\b(?:it's|that's|they're|it is) (?:all |just |all just )?still (?:in|on|there|hanging)\b"),
         ("closure", "other_tape", r"(?:wrong|bad|other|some kind of|kind of) tape\b.{0,80}\b(?:cloth|masking|duct|painters?|painter's|electrical|packing|vinyl)\b"),
     ),
+    still_to_do=r"(?:and |but )?(?:which|that|it's one) (?:i|we|still|the \w+)(?:'ll| will| haven't| have not| have yet| still| need| gotta|'m going| am going| got to| have to| owe|'s still|'s going| has to| needs)\b",
     yet=r"\byet\b(?! another)",
     needless=r"^(?: (?:was|were|is|are|isn't|wasn't))?(?: \w+)? ?(?:needed|required|necessary|called for|to do|problem|problems|trouble|issues?|short|missing|left (?:on|in) (?:the|my))\b",
     waits_for=r"\b(?:had to|have to|needed to|need to|wait(?:ed|ing)?|first|dry|dried|until)\b",
@@ -164,6 +165,7 @@ ENGLISH_ACTS = ActWords(
     says_yes=(
         r"(?:(?:i|we|it|they|he|she|this one) )(?:sure |really |just )?(?:did|do|does|is|are|was|were|have|has)(?: (?:now|all of it|all of them|every bit|all around|too|it|that))*",
     ),
+    ironies=r"\b(?:in (?:my|your|his) dreams|(?:yeah|yea|sure|oh) right|when (?:pigs|hell|cows|donkeys) \w+|as if|i wish|fat chance|my foot|my eye|you wish|dream on|said (?:nobody|no one)|if only|likely story|on what planet|in another life|ha ha|just kidding|not really)\b",
     sides=(
         *((four - less, False, rf"(?:all |the |its )*(?:{word}|{four}) sides? (?:minus|less|but|except|short|all but)(?: for)?(?: the)? (?P<minus>one|two|1|2)") for four, word in ((4, "four"),) for less in (0,)),
         *((n, False, rf"(?:{words}){_OF_4}(?: sides?|(?<=4) ?sides?)") for n, words in ((1, "one|1|a single|a lone|single"), (2, "two|2|a pair of|a couple|a couple of|couple of|both"), (3, "three|3"), (4, "four|4|all"))),

@@ -21,6 +21,7 @@ ENGLISH_CAME_OFF = CameOff(
         rf"(?:unbent|straightened|unfolded|flattened out|bent (?:back )?(?:out|up)) {_MODS}<[nb]>(?: (?:all|back|up|out|straight|again))*",
     ),
     taken_it=(
+        r"(?:it|she|that)(?:'s| is| was)? (?:all )?(?:bare|naked|open) again",
         rf"{_V} {_IT} (?:right |all |back |straight |clean )*(?:off|out|loose|away|apart)(?: again)?{_NOT_OF}", rf"{_SELF} {_IT}(?: again| back| right)*(?: out| off)?", rf"{_V} (?:right |all |back )*(?:off|out) {_IT}",
         r"(?:the |a |that )?(?:whole |entire |damn )*(?:strip|thing|lot|works|row|length|mess|run) (?:of it )?(?:had |has |have |just |all )*(?:let go|peeled(?: off| up| away)?|come off|came off|fell off|fallen off|popped off|dropped off|blown off|lifted off|come loose|came loose)",
         rf"(?:peel|pull|strip|take|tear|rip|cut) {_IT} (?:all |right |back )*(?:off|out)(?: again)?",

@@ -14,6 +14,7 @@ _SPOT = (
 )
 
 ENGLISH_TURNS = Turns(
+    why_wide=(r"(?:(?:but|because|cause|since|and|i|we|was|were|got|is) )*(?:ran|running|getting|got|short|low|was|were)(?: (?:short|low))?(?: (?:on|of))? (?:on |of )?staples",),
     # words that may stand beside a fault when it is the work that is at fault: nothing else may
     beside=frozenset(
         "the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
@@ -112,7 +113,7 @@ ENGLISH_TURNS = Turns(
     degrees=(
         r"(?:a few|a couple(?: of)?|some|tacked|little) (?:little |small )*(?:pieces|bits|dabs|strips|spots) of",
         r"(?:just |only )?(?:started|began)|(?:in the middle of|halfway through|half way through|partway through|part way through)",
-        r"(?:(?<!and a )half|partly|partially|three quarters|two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
+        r"(?:(?<!and a )half|partly|partially|(?<!and )three quarters|(?<!and )two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
     ),
     # the same, as a thought of its own behind the act
     alone=(

@@ -58,6 +58,7 @@ ENGLISH_WEIGHED = Weighed(
         r"what(?:'s| is| was) (?:still )?(?:missing|lacking|absent|not (?:in|on|there|done))(?: yet)?(?: (?:on|from|in|for) [\w'#-]+(?: [\w'#-]+)?)? (?:is|was|are|were) (?:just |only )?(?:the |its |any |my )?<[nb]>",
         r"(?:never|didn't|don't|haven't|not once)(?: have| had| actually| even| ever| once)*(?: i| we)? (?:say|said|claim|claimed|told (?:you|anybody|anyone|him|them)|tell (?:you|anybody|anyone|him|them)|report|reported|log|logged|promise|promised|swear|swore)(?: that| you| anything about)* (?:#|it|they|she|this one|that one|any of it) (?:was|is|were|are|had been|got|has been|has|had)(?: all| been)? <d>",
         r"(?:fresh air|thin air|daylight|air|nothing|a hole|an? (?:empty|blank) (?:spot|space|slot)|empty space|bare board|open space) (?:where|in place of|instead of) (?:the |its |any |my |her )?<n>",
+        r"(?:wouldn't|don't|do not|needn't|won't|no (?:use|point|sense)|no need to)(?: (?:bother|go|even|be|you|to|waste your time|trying))* (?:look(?:ing)?|search(?:ing)?|hunt(?:ing)?) for (?:any |the |its |signs of )?<[nb]>",
         r"it's (?:only |just )?(?:the )?<[nbd]> (?:that |which |what )?(?:isn't|aren't|wasn't|weren't|is missing|are missing|'s missing|is lacking|didn't (?:get|happen)|never (?:got|happened)|i (?:skipped|forgot|didn't|never|left)|it's missing|it lacks)",
         rf"(?:without|not|never(?: \w+){{0,2}}|nary|no|\w+n't(?: [\w']+){{0,3}}) (?:so much as |even |as much as )*(?:a|an|one|any)? ?(?:\w+ )?{_MEASURE}(?: worth)?(?: of)? (?:the |any |that )?<n>",
         r"<n> (?:is |'s |are |was )?(?:a myth|a rumou?r|a fairy tale|a legend|a dream|conspicuous by (?:its|their) absence|nowhere (?:to be (?:seen|found)|in sight)|absent|nonexistent|non-existent|history|a no show)\b",
@@ -68,6 +69,7 @@ ENGLISH_WEIGHED = Weighed(
     not_yet=r"(?<![\w'])(?:haven't|hasn't|havent|hasnt|yet)(?! (?:a|an|any|so much|no)(?![\w']))(?![\w'])",
     barely=(
         r"(?:hardly|barely|scarcely|almost|nearly|all but|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|(?<!a )half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
+        r"<n> (?:is |'s |was )?(?:only|just|barely|hardly) (?:half |partly |part way |halfway |just |been )*(?:started|on|begun|half done|done halfway|in on one side)$",
         r"not what (?:you'd|you would|i'd|i would|anybody'd|most people would) call (?:properly |really |well )?<[db]>",
         r"(?:nearly|almost|halfway|partway|part way|half way|most of the way|about|not|not quite) (?:done|finished|through|there)(?: with)? (?:the |my )?<[bdn]>",
         r"(?:in the middle of|in the midst of|midway through|partway through|halfway through|half through|working on|just starting on|just started on|started on|starting on) (?:the |my |with the |on the )?(?:<[bd]>|taping|stapling|rubbing)(?= it| them| down|$)",
@@ -85,6 +87,8 @@ ENGLISH_WEIGHED = Weighed(
     ),
     unreal=(r"(?:would've|would have|woulda|'d have|'d've|i'd have|we'd have|i'd of|could've|could have|coulda) (?!called|said|sworn)(?:\w+ )?<d>",),
     has_it=(
+        r"(?:held|holding|closed|sealed|stuck)(?: (?:together|shut|closed|on|up|it|down))* (?:by|with|on)(?: (?:nothing but|just|only|the|plain|mere))* <n>(?: (?:alone|only))?$",
+        r"<n>(?: (?:is|'s|was))?(?: the)? (?:all|only thing|only stuff|one thing)(?: that)?(?: that's)? (?:holds|holding|keeps|keeping|closes) (?:it|#|this|the \w+)(?: (?:together|shut|closed))?$",
         r"^(?:(?:#|number|[\w-]+) )?(?:has|have|'s got|got) (?:the |its |good |some )?<n>$",
         r"(?:has|have|got|wears|carries|sports|is wearing|has got|'s got|kept) (?:all |every one of |both )*(?:its|her|their|his|all) (?:own |full )?<n>", r"(?:complete|fitted out|fitted|finished|all done) with (?:its |the |her )?<n>",
     ),

@@ -106,6 +106,7 @@ class Turns:
     tells: tuple[str, ...] = ()
     waiting: tuple[tuple[str, str], ...] = ()
     waits: tuple[str, ...] = ()
+    why_wide: tuple[str, ...] = ()  # staples in short supply: the whole of it, behind how it was done
 
 
 @dataclass(frozen=True)
@@ -201,6 +202,7 @@ class ActWords:
     lists: str = ""  # a clause that opens a list of what is still to do: "to do:"
     of_one: tuple[tuple[str, object, str], ...] = ()  # (fact, value, words) of one act alone
     of_sentence: tuple[tuple[str, object, str], ...] = ()  # the same, over the words of a whole sentence: what ails and what came of it
+    still_to_do: str = "(?!)"  # how the clause behind a denial begins, where that is still to do
     yet: str = "(?!)"  # in the clause: what is not done is still to do
     needless: str = ""  # right behind: it was not needed, which says nothing
     waits_for: str = ""  # before "before I could tape it": it had to wait, which says nothing
@@ -212,6 +214,7 @@ class ActWords:
     asks: tuple[tuple[str, str, str], ...] = ()  # (words of a question, fact, sort of the answer: length, count, degrees, way)
     says_no: tuple[str, ...] = ()  # the whole of an answer
     says_yes: tuple[str, ...] = ()
+    ironies: str = ""  # beside a yes, which then is a no
     sides: tuple[tuple[int, bool, str], ...] = ()  # (how many sides, whether sides must have been spoken of before, words); group `minus`: so many less
     numbers: tuple[tuple[str, int], ...] = ()
     of_all: str = "(?!)"  # between a count and the whole it is of: "three of the four sides"

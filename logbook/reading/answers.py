@@ -169,7 +169,7 @@ def _is_ticked_off(row: Row, clause: Clause, reply: Clause) -> bool:
     if clause.last - clause.first != 1 or (clause.first > 0 and row.items[clause.first - 1].concept not in ("STOP", "QUERY")):
         return False
     stop = next((k for k in range(reply.last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
-    return not any(item.concept in DENIED or item.concept in ("CLOSURE", "C_MASTIC", "MARK181", "I", "NUM", "LEN") for item in row.items[reply.last : stop])
+    return not any(item.concept in DENIED or item.concept in ("CLOSURE", "C_MASTIC", "MARK181", "FIX", "NUM", "LEN", "SCREWS") for item in row.items[reply.last : stop])
 
 
 def _reply(row: Row, clause: Clause, language: Language) -> bool | None:
@@ -177,6 +177,9 @@ def _reply(row: Row, clause: Clause, language: Language) -> bool | None:
     words = said.split()
     if not words:
         return None
+    stop = next((k for k in range(clause.first, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    if language.acts.ironies and re.search(language.acts.ironies, plain(row.words(clause.first, stop))):
+        return False  # "Sure, in my dreams"
     if words[0] in _YES or words[:2] in (["you", "bet"], ["of", "course"]) or words in _I_DID:
         return True
     if words[0] in _NO or words[:2] in (["left", "them"], ["left", "it"], ["skipped", "them"], ["skipped", "it"], ["forgot", "them"], ["forgot", "it"], ["never", "did"], ["didn't"], ["haven't"], ["las", "dejé"], ["i", "didn't"], ["i", "haven't"], ["we", "didn't"], ["it", "isn't"], ["they", "aren't"]) or words in (["none"], ["skipped"], ["forgot"]) or words[:2] == ["todavía", "no"]:

@@ -41,7 +41,7 @@ def _tight(found: Found):
     if said.endswith((" was", " a")) and (behind[:1] == ["but"] or found.row.words(found.first, found.last).lower().endswith("fit")):
         return
     for item in reversed(found.row.items[max(0, found.first - 6) : found.first]):
-        if item.concept in ("TABS", "TAB_WORD", "VANES", "STAPLES", "SCREWS"):  # "vanes are in and screwed tight"
+        if item.concept in ("TABS", "TAB_WORD", "VANES", "STAPLES", "SCREWS", "BENT", "CLINCHED"):  # "vanes are in and screwed tight", "never bent them tight"
             return
         if item.concept in ("COMMA", "STOP", "BUT"):
             break
@@ -194,6 +194,12 @@ def _repaired(found: Found):
 
 
 def _method(found: Found):
+    before = found.at("m") - 1
+    while before >= 0 and found.row.items[before].concept in ("DET", "ANOTHER", "WORD", "FILLER") and found.at("m") - before < 3:
+        before -= 1
+    if before >= 0 and found.row.items[before].concept in ("NO", "NOT_DONE"):  # "it's crushed, no plug, no new panel"
+        yield found.claim("damage_repaired", False, group="m", hedged=False)
+        return
     yield found.claim("(method)", found.item("m").value, group="w")
 
 

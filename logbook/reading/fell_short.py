@@ -107,7 +107,7 @@ def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language)
             if own.is_blank(part.first) and not _stands_alone(row, part, language):
                 continue
             for one, used in _short(row, own, cut_up, place, language):
-                made.append(_to_finish(row, cut_up, place, one))
+                made.append(_to_finish(row, cut_up, place, one, language))
                 spent.update(used)
     return made, spent
 
@@ -118,12 +118,12 @@ _FINISHES = re.compile(
 )
 
 
-def _to_finish(row: Row, cut_up, place: int, one: Claim) -> Claim:
+def _to_finish(row: Row, cut_up, place: int, one: Claim, language: Language) -> Claim:
     """ "… a third of the staples in, I'll finish them tomorrow": the rest is work still to do."""
     if one.value is not False or one.name.startswith("("):
         return one
     for part in cut_up[place + 1 : place + 3]:
-        if part.sentence <= cut_up[place].sentence + 1 and (match := _FINISHES.match(part.words)) is not None:
+        if part.sentence <= cut_up[place].sentence + 1 and (match := _FINISHES.match(part.words) or re.match(language.acts.still_to_do, part.words)) is not None:
             start = row.items[part.first].start
             return replace(one, opens=(Open("piece", one.name, start, row.items[part.last - 1].end),)) if match else one
     return one
@@ -190,8 +190,20 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
             start, end = row.items[part.first].start, row.items[part.last - 1].end
             fallen = replace(fallen, opens=(Open("piece", _ACTS[row.items[at].concept], start, end),))
         yield fallen, used if row.items[at].concept != "TIGHT" else {*used, at}
+    if noun == "stapled" and _only_wide(row, part, language):
+        yield claim(row, "(nothing)", None, part.first, part.last), used
+        return
     if noun is not None and (not names or noun in names or (noun == "cross_tabs" and "tabs_bent" in names)):
         yield claim(row, noun, mended, part.first, part.last, part="" if mended else "side", corrects=mended, weak=mended, hedged=False), used
+
+
+def _only_wide(row: Row, part: Part, language: Language) -> bool:
+    """ "Stapled every three, ran short on staples": why they are so far apart."""
+    first = part.first
+    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
+        first -= 1
+    told = {item.concept for item in row.items[first : part.first]}
+    return "EVERY" in told and bool({"STAPLED", "STAPLES"} & told) and any(pattern.fullmatch(part.words) for pattern, _ in patterns(language.code, "why_wide"))
 
 
 def _extents(row: Row, own: Row, part: Part, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:

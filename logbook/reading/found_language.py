@@ -13,7 +13,9 @@ _ENOUGH = 20_000  # tokens looked at
 
 def found(tokens: tuple[Token, ...]) -> str | None:
     """`en`, `es` or None. Digits and signs tell nothing."""
-    words = [token.low for token in tokens[:_ENOUGH] if token.sort == "word"]
+    looked_at = tokens[:_ENOUGH]
+    labels = {at for at, token in enumerate(looked_at[1:]) if token.low == ":"}  # "todo: tape" is a label in whatever language
+    words = [token.low for at, token in enumerate(looked_at) if token.sort == "word" and (at not in labels or len(labels) > 1)]
     if not words:
         return None
     scores = {code: sum(1 for w in words if w in lang.telling or bare(w) in lang.telling and code == "es") for code, lang in LANGUAGES.items()}

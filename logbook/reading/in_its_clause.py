@@ -102,7 +102,7 @@ def _already(row: Row, first: int) -> bool:
 def _sounds_like_no(row: Row, first: int) -> bool:
     """ "new vanes", "know tape": the ears write so what may have been "no vanes", "no tape"."""
     said = row.words(max(0, first - 2), first).lower().split() if first else []
-    return said[-1:] in (["new"], ["know"]) and said[-2:-1] not in (["put"], ["i"], ["you"], ["we"], ["ran"], ["installed"], ["the"], ["some"], ["used"], ["laid"])
+    return said[-1:] in (["new"], ["know"], ["knot"]) and said[-2:-1] not in (["put"], ["i"], ["you"], ["we"], ["ran"], ["installed"], ["the"], ["some"], ["used"], ["laid"])
 
 
 def _trailing_hedge(row: Row, at: int) -> bool:

@@ -134,6 +134,34 @@ def _names_elbow(row: Row, at: int) -> bool:
     return any(c in ("DET", "THROAT", "PIECE_COUNT", "FITTING", "SIZE", "COMMA", "BE", "ANOTHER") for c in before)
 
 
+_OF_BOARD = ("PANEL", "BOARD", "FACING", "SIDE", "JOINT", "FITTING", "END")
+
+
+def _of_the_board(row: Row, one: Claim) -> bool:
+    """ "Swapped the panel", where a gun, tape or tabs that were swapped are no damage."""
+    first = one.first
+    while first > 0 and row.items[first - 1].concept not in ("COMMA", "STOP", "QUERY"):
+        first -= 1
+    last = one.last
+    while last < len(row.items) and row.items[last].concept not in ("COMMA", "STOP", "QUERY"):
+        last += 1
+    named = row.text[one.start : one.end].lower().split()[-1] not in ("it", "them", "that", "the", "swapped", "replaced", "changed", "one")
+    return named or any(item.concept in _OF_BOARD or item.concept.startswith("K_") for item in row.items[first:last])
+
+
+def _how_it_stands(row: Row, repaired: list[Claim]) -> list[Claim]:
+    """ "Patched one, the other's still open": what is told last, where that is that it is not mended."""
+    last = max(repaired, key=lambda c: c.first, default=None)
+    goes_on = last is not None and last.first > 0 and row.items[last.first - 1].concept == "AND" and last.last - last.first <= 2  # "taped over it and kept going"
+    return [last] if last is not None and last.value is False and not goes_on else repaired[:1]
+
+
+def _told_apart(row: Row, mend: Claim, one: Claim) -> bool:
+    """ "Fixed it with mastic. Stapled, taped.": how the piece was closed is told behind how it was mended."""
+    between = [item.concept for item in row.items[mend.last : one.first]]
+    return "STOP" in between or "STAPLED" in between or "STAPLES" in between
+
+
 def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     """Tape and mastic on a mend are how it was mended, not how the piece was closed."""
     damage = [c for c in claims if c.name == "facing_damage" and c.value != "none"]
@@ -153,15 +181,15 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         patched = [c for c in repaired if any(word in (c.read_as or row.text[c.start : c.end]).lower() for word in _PATCHED)]
         if draft.kind is not None and draft.kind.value == "end_cap" and not patched and not (repaired and methods):
             return rest  # "a plug on the dead leg, cap nine": what closes it
-        if not (repaired and methods) and not patched and not any(c.value in ("plug", "replaced") for c in methods):
+        if not (repaired and methods) and not patched and not any(c.value == "plug" or (c.value == "replaced" and _of_the_board(row, c)) for c in methods):
             return rest
     fixed = [c for c in repaired if c.value is True]
     anchor = fixed[0] if fixed else (methods[0] if methods else (damage[0] if damage else None))
-    extra: list[Claim] = list(repaired[:1])
+    extra: list[Claim] = _how_it_stands(row, repaired)
     method = None
     if any(c.name == "repair_method" for c in rest):  # "tape on it" said how; other tape is the piece's own
         _only_a_mend(draft, damage, repaired, [c for c in rest if c.name not in ("facing_damage", "repair_method")])
-        return [*rest, *repaired[:1], *(widths if damage or is_repair else [])]
+        return [*rest, *_how_it_stands(row, repaired), *(widths if damage or is_repair else [])]
     tapes = sorted((c for c in rest if c.name in ("taped", "closure") and c.value is not False), key=lambda c: c.first)
     again = damage and not fixed and not methods and _tapes_it(row, tapes, damage[0]) and any(_own_object(row, c) or _later(row, damage[0], c) for c in tapes[1:])
     if again:  # "a tear, taped it, and taped the seams": the first tape is the mend's
@@ -171,6 +199,8 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     for one in beside:  # "mended it with mastic. Taped, rubbed": the tape of the next sentence is the piece's own
         near = anchor is not None and (-2 <= one.first - anchor.first <= 9 or _with_it(row, anchor, one)) and (fixed or is_repair or methods or (again and one is tapes[0]))
         if not near or not (fixed or is_repair or again) or (_own_object(row, one) and not is_repair):
+            continue
+        if not is_repair and method is not None and _told_apart(row, anchor, one):
             continue
         way = "mastic" if one.value == "mastic" else "tape"
         if method is None or way == "mastic":
@@ -254,7 +284,8 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         rest = [c for c in claims if not (c.name in ("taped", "damage_repaired", "(method)", "closure") and c.start < end and c.end > start and c.value is not False)]
         if any(c.name == "damage_repaired" for c in rest):
             if not any(c.name == "repair_method" for c in rest):  # "… put a patch of tape over it and it's fixed"
-                return [*claims, replace(claim_plain(row, "repair_method", True, first, until), value="mastic" if re.search(r"mastic|mud|mastique", match.group()) else "tape")]
+                kept = rest if all(c.value is False for c in rest if c.name == "damage_repaired") else claims  # "one's patched with tape, the other's open"
+                return [*kept, replace(claim_plain(row, "repair_method", True, first, until), value="mastic" if re.search(r"mastic|mud|mastique", match.group()) else "tape")]
             continue
         if kind_is_repair:
             rest = list(claims)

@@ -20,14 +20,16 @@ def _mark(found: Found):
         return  # "the 181A-P was locked in the trailer"
     yield found.claim("closure_mark", value, group="m", took_back=taken_back(found.items("m"), lambda back: back.value))
     yield found.claim("closure", CLOSURE_OF[value], group="m", took_back=taken_back(found.items("m"), lambda back: CLOSURE_OF[back.value]))
+    on = _ON.match(found.row.text[found.item("m").end : found.item("m").end + 10].lower())  # "I put 181A-P on with no preheat"
     at = found.at("m") - 1
-    while at > 0 and found.row.items[at].concept in ("DET", "TAPE", "FILLER", "OF"):
+    while at > 0 and found.row.items[at].concept in ("DET", "TAPE", "FILLER", "OF") and not (on and _lays(found.row, at)):
         at -= 1
     laid = at >= 0 and (_lays(found.row, at) or found.row.words(at, at + 1).lower() in ("con", "con la", "usando"))
     if laid and value[-1:] in "PH":
         yield found.claim("taped", True, group="m", weak=True)
 
 
+_ON = re.compile(r" ?(?:tape )?on\b")
 _NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez de|en lugar de|no (?:lo |la |le )?(?:sell|cerr)(?:é|e|amos) con)(?: the| any| that| using| some| la| el)*$")
 _NOT_IT = re.compile(r"^ ?(?:stuff |tape |roll )?(?:was|is|'s) (?:still |all )?(?:locked|left|stuck|buried|gone|in the|at the|on the truck|back (?:in|at))|^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)|^,? (?:yo )?(?:ya )?no (?:le |se le )?(?!(?:llev|tra[eí]|tien)\w* (?:(?:el |la |un |ni |su )?(?:n[uú]mero|marca|sello|letr|list|nombre|imp)))(?:llev|trae|traj|traí|tien|tuv|hay|hub|había|puse|puso|pusimos|pusieron|eché|echamos|usé|usamos|ocup|us[oó]\b)")
 

@@ -73,8 +73,14 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
             if row.items[begin].concept == "NEED":
                 plans.update(i for c in _rest_of_sentence(cut, place) for i in range(c.first, c.last))
     rest = row.blanked(blank | plans)
-    for clause in cut:
-        for one in denials(rest, clause):
+    for place, clause in enumerate(cut):
+        told = denials(rest, clause)
+        behind = cut[place + 1] if told and place + 1 < len(cut) else None
+        if behind is not None and told[-1].value is False and behind.sentence == clause.sentence and re.match(language.acts.still_to_do, row.words(behind.first, behind.last).lower().replace("’", "'")):
+            start, end = row.items[told[-1].first].start, row.items[behind.last - 1].end
+            told[-1] = replace(told[-1], opens=(Open("piece", told[-1].name, start, end),), pending=True)  # "all but the rub, which I haven't done yet"
+            blank.update(range(behind.first, behind.last))
+        for one in told:
             claims.append(replace(one, part="side") if of_one_side(row, clause, one) else one)
             blank.update(range(one.first, one.last))
     return Undone(tuple(claims), frozenset(blank), frozenset(plans))

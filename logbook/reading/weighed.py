@@ -111,10 +111,13 @@ def _yet_to_come(row: Row, one: Sketch, language: Language, found: Afar) -> bool
 def _half_done(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     """ "Nearly finished rubbing", "hardly what you'd call taped", "tape's on most of it"."""
     told = _first(one, language, "barely")
-    if told is None or len({name for _, name in told[1]}) != 1 or _word(language.code, "holds_back").search(one.words[: told[0].start()]):
+    if told is None or len({name for _, name in told[1]}) != 1 or _word(language.code, "holds_back").search(one.words[: told[0].start()].removeprefix("but ")):
         return False
     match, acts = told
-    found.claims.append(claim(row, acts[0][1], False, one.item(match.start()), one.item(match.end() - 1) + 1, part="side", hedged=False))
+    behind = row.text[row.items[one.last - 1].end :][:60].lower().lstrip(", ")
+    later = re.match(language.acts.still_to_do, behind) is not None  # "all but the rub, which I haven't done yet"
+    opens = (Open("piece", acts[0][1], row.items[one.item(match.start())].start, row.items[one.last - 1].end),) if later else ()
+    found.claims.append(claim(row, acts[0][1], False, one.item(match.start()), one.item(match.end() - 1) + 1, part="side", hedged=False, opens=opens, pending=later))
     found.spent.update(k for k in range(one.item(match.start()), one.item(match.end() - 1) + 1) if k not in _naming(row, one))
     return True
 
@@ -182,7 +185,7 @@ def _has_it(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
         return False
     match, ((at, name),) = told
     around = one.words[: match.start()], one.words[match.end() :]
-    if _word(language.code, "holds_back").search(around[0].replace("sure ", "")) or any(_word(language.code, "nots").search(words) for words in around) or re.search(r"(?<![\w'])(?:missing|out|off|loose|coming|later|tomorrow|to go)(?![\w'])", around[1]):
+    if _word(language.code, "holds_back").search(around[0].replace("sure ", "").replace("only ", "")) or any(_word(language.code, "nots").search(words) for words in around) or re.search(r"(?<![\w'])(?:missing|out|off|loose|coming|later|tomorrow|to go)(?![\w'])", around[1]):
         return False
     found.claims.append(claim(row, name, True, one.item(match.start()), at + 1, hedged=False))
     return True
