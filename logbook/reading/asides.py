@@ -154,6 +154,8 @@ def _claims(row: Row, one: Sketch, match: re.Match[str], aside: Aside) -> Iterat
         if isinstance(value, str) and value.startswith("="):
             value = _measured(row, first) if row.items[first].concept in ("NUM", "LEN", "FRAC") else match.group(value[1:])
         facts = [ahead + fact for _, fact in one.acts_in(*match.span(group))][:1] if group else [name]
+        if group and value is False:  # the words that deny it belong to it
+            first, last = one.item(match.start()), _behind(one, match.end())
         for fact in facts:
             yield claim(row, fact, value, first, last, hedged=False)
 
