@@ -150,6 +150,8 @@ def _claims(row: Row, one: Sketch, match: re.Match[str], aside: Aside) -> Iterat
             span = match.span(value[1:])
         if span[0] < 0:
             continue
+        if value is False and "x" in match.re.groupindex:  # what denies it is told too
+            span = min(span[0], match.start("x")), max(span[1], match.end("x"))
         first, last = one.item(span[0]), _behind(one, span[1])
         if isinstance(value, str) and value.startswith("="):
             value = _measured(row, first) if row.items[first].concept in ("NUM", "LEN", "FRAC") else match.group(value[1:])
