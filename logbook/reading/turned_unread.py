@@ -11,12 +11,13 @@ from logbook.reading.fell_short import Part
 from logbook.reading.grammar import Row
 
 _GOOD = frozenset("taped stapled rubbed_down vanes damage_repaired trimmed surface_clean preheated tabs_bent panel_seated cross_tabs scrim_shows reinforced".split())
+_CHOICES = frozenset("facing_damage closure closure_mark groove_step staple_clinch air_leaves_by".split())
 _NEAR = 7  # items
 _ENDS = ("COMMA", "STOP", "QUERY", "AND", "BUT")
 
 
 def without_turned(row: Row, cut_up: tuple[Part, ...], claims: list[Claim], told: set[int], language: Language) -> list[Claim]:
-    """The claims without those of work done that stand behind such a word in their part of a clause."""
+    """The claims without those of work done, and of how it is, that stand behind such a word in their part of a clause."""
     turns = language.told.asides.turns
     if not turns or turns.isdisjoint(row.text.lower().replace("\u2019", "'").split()):
         return claims
@@ -34,7 +35,7 @@ def _turns(row: Row, at: int, turns: frozenset[str], language: Language) -> bool
 
 
 def _is_good(one: Claim) -> bool:
-    return (one.name in _GOOD and one.value is True and not one.pending) or (one.name == "gap" and one.value == 0)
+    return (one.name in _GOOD and one.value is True and not one.pending) or (one.name == "gap" and one.value == 0) or one.name in _CHOICES
 
 
 def _stands_under(row: Row, at: int, one: Claim) -> bool:
