@@ -20,6 +20,7 @@ class Aside:
     words: str
     reach: str
     why: str = "other"  # why it states nothing: a stance
+    keeps: bool = False  # the piece that is named in it is his own all the same
 
 
 @dataclass(frozen=True)

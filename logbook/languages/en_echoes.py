@@ -14,7 +14,7 @@ _YES_AUX = r"(?:is|are|was|were|does|do|did|has|have|had|am|got (?:it|them|some|
 _NO_AUX = r"(?:isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|is not|are not|was not|were not|does not|do not|did not|has not|have not|had not|never (?:did|was|were|has|have|got|had|is|are)|hasn't been|haven't been|'s not|'re not)"
 
 ENGLISH_ECHOES = Echoes(
-    leads=r"(?:(?:which is to say|that is to say|which means|meaning|in other words|i mean|and|but|wait|hang on|hold on|hold up|scratch that|strike that|correction|well|oh|so|then|yes|yeah|yep|no|nope|nah|sure|actually|now|today|tonight|as of now|by now|right now|this morning|honestly|in fact|fact is|truth is|turns out|sorry|ok|okay|guess what|you know what|of course|because|cause|since|as it happens|lo and behold|sure enough|only|except|though|still|look|listen|hey|there) )*",
+    leads=r"(?:(?:god help me|heaven help me|lord help me|so help me|believe it or not|sad to say|sorry to say|i'm sorry to say|i'm ashamed to say|shame on me|like a fool|fool that i am|which is to say|that is to say|which means|meaning|in other words|i mean|and|but|wait|hang on|hold on|hold up|scratch that|strike that|correction|well|oh|so|then|yes|yeah|yep|no|nope|nah|sure|actually|now|today|tonight|as of now|by now|right now|this morning|honestly|in fact|fact is|truth is|turns out|sorry|ok|okay|guess what|you know what|of course|because|cause|since|as it happens|lo and behold|sure enough|only|except|though|still|look|listen|hey|there) )*",
     yes=(
         r"(?:i |we |so i |then i )?(?:(?:found|borrowed|dug up|got|grabbed|bought|made|cut|bent|scrounged) (?:some|a set|a pair|a few|one|them|more|a roll|a box)(?: \w+){0,3} and )?(?:put|got|slid|set|stuck|slipped|shot|popped|ran|fitted|installed) (?:them|'em|those|some|a set|a pair|all of them|the lot) (?:back |right |all |straight )*(?:in|on|there)(?: anyway| after all| now| instead| too| myself| later)*",
         r"(?:i|we|so i) (?:left|kept|let) (?:them|it|'em|those|all of them) (?:in|on|be|there|alone|right there|right where (?:they|it) (?:are|is)|where (?:they|it) (?:are|is))(?: though| anyway)?",
@@ -37,7 +37,7 @@ ENGLISH_ECHOES = Echoes(
         r"(?:don't|do not|never) (?:believe|buy|trust) (?:it|him|that|them|her|a word(?: of it)?|that one)", r"not (?:true|so|the case|the truth)(?: at all)?", r"that is a lie|that's a lie|lies|baloney|nonsense|bull|wrong",
     ),
     absurd=r"(?:then )?(?:i'm|i am|my name's|my name is|you can call me|call me|i'll eat|i'd eat|pigs|hell|the moon|i was born) (?:the pope|a monkey|a monkey's uncle|a dutchman|a ballerina|the queen|the king|president|the president|santa|santa claus|my (?:hat|boots|tool belt)|fly|fly too|froze over|yesterday|made of cheese|elvis|not \w+|a fool|a liar|blind|a plumber|\w+ \w+)",
-    whether=r"(?<![\w'])(?:whether|wonders? if|wondering if|want to know if|wants to know if|ask if|asks if|asked if|ask me if|asks me if|asked me if|in case anyone (?:asks|wonders|cares))(?![\w'])",
+    whether=r"(?<![\w'])(?:whether|wonders? if|wondering if|want to know if|wants to know if|ask if|asks if|asked if|ask me if|asks me if|asked me if|(?:asked|asks|wanted to know|wants to know|wondered)(?: me| us)? (?:would|could|can|should|will|did|do) (?:i|we)|in case anyone (?:asks|wonders|cares))(?![\w'])",
     bears_out=(r"(?:and )?(?:that|he|she|they|it|the \w+)(?:'s|'re| is| are| was| were) (?:dead |absolutely |exactly |quite |too )*(?:right|correct|true|not wrong|not lying|not mistaken|spot on)(?: (?:about that|there|on that|too|for once))*",),
     by_doing=r"^(?:i|we|did|didn't|have|haven't|never did|did not|have not)\b",
     to_a_question=(
@@ -46,6 +46,7 @@ ENGLISH_ECHOES = Echoes(
     ),
     fault_asked=r"(?<![\w'])(?:loose|missing|crooked|standing|standing up|sticking up|sticking out|broken|popped|open|short|floppy)$",
     between=(
+        r"(?:oh )?(?:what an?|good|silly|stupid|dumb|funny|fair|some) (?:\w+ )?question|(?:what kind of|why would you ask) .*question.*|funny you (?:should )?ask|you have to ask|do you (?:even )?have to ask|come on|are you (?:kidding|serious|joking)(?: me)?|give me a break",
         r"(?:no |oh |hang on |hold on )*(?:wait|hang on|hold on|scratch that|no|sorry|hold up)(?: (?:a|one) (?:minute|second|sec))?|(?:no )?(?:i was |i'm )?(?:that's|that was|that is|it was|i'm thinking of|i meant|thinking of|looking at|i was looking at|i was thinking of) (?:the|an|some|that) (?:other|wrong|next|last|old) (?:one|piece|fitting|job|elbow|#)",
         r"(?:but |and )?(?:the )?wrong (?:size|ones|kind|type|color|sort|set)s?|(?:but )?(?:too|way too) (?:big|small|long|short|late|few|wide)|no good|bad ones",
         r"(?:then )?(?:i |we )?(?:went|looked|checked|came|walked|peeked|counted|turned|opened|flipped|pulled|lifted)(?: (?:it|in|up|back|over|around|again|inside|under|there|and|looked|checked|to|look|check|closer|the|flap|joint|later|first))*",

@@ -88,6 +88,7 @@ class Voices:
     """How a clause begins that tells another's words or another's work; `mine` begins the speaker's own again."""
 
     others: tuple[str, ...] = ()
+    my_piece: str = "(?!)"  # a piece named as his own
     mine: str = ""
     befell: str = "(?!)"  # in the words of a damage: what it befell, so that another's deed is told of this piece
 

@@ -28,6 +28,7 @@ class _Aside:
     words: re.Pattern[str]
     reach: str
     why: str
+    keeps: bool
 
 
 @cache
@@ -35,7 +36,7 @@ def _asides(code: str) -> tuple[_Aside, ...]:
     language = LANGUAGES[code]
     names = "|".join(sorted(language.names)) or "(?!)"
     fill = lambda words: words.replace("{name}", f"(?:{names})").replace("{who}", language.elsewhere.who or "(?!)")  # noqa: E731
-    return tuple(_Aside(one.cues, re.compile(fill(one.words)), one.reach, one.why) for one in language.elsewhere.asides)
+    return tuple(_Aside(one.cues, re.compile(fill(one.words)), one.reach, one.why, one.keeps) for one in language.elsewhere.asides)
 
 
 @cache
@@ -55,6 +56,7 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
         return found
     begins = [one for one in looked if one.reach not in (BACK, WORDS)]
     carried: tuple[str, int, str] | None = None  # (reach, sentence, why)
+    keeps = False
     for place, clause in enumerate(cut):
         begin = row.items[clause.first - 1].end if clause.first else 0
         words = text[begin : row.items[clause.last - 1].end]
@@ -66,16 +68,16 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
         if told is not None and (_harms(row, clause, words, language) or told.why == DRAWING and built_so(row, clause, language)):
             told = None
         if told is not None:
-            carried = (told.reach, clause.sentence, told.why)
+            carried, keeps = (told.reach, clause.sentence, told.why), told.keeps
         if carried is not None:
             carried = (carried[0], max(carried[1], clause.sentence) if carried[0] != ON else carried[1], carried[2])
-            found.update(dict.fromkeys(range(clause.first, clause.last), carried[2]))
+            found.update({at: carried[2] for at in range(clause.first, clause.last) if not keeps or not _names_it(row, at)})
             if carried[0] == CLAUSE:
                 carried = None
         for one in looked:
             if one.reach in (BACK, WORDS):
                 if _apart(row, cut, place, begin, words, one, found) and one.reach == BACK and carried is None:
-                    carried = (SENTENCE, clause.sentence, one.why)
+                    carried, keeps = (SENTENCE, clause.sentence, one.why), False
     return found
 
 
@@ -120,6 +122,11 @@ def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: La
     if why == CONDITION and clause.sentence == sentence + 1 and _one(language.code, "unmet").match(bare):
         return False
     return reach != ON or _one(language.code, "own_piece").match(bare) is not None or named
+
+
+def _names_it(row: Row, at: int) -> bool:
+    item = row.items[at]
+    return item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER") or item.concept in _NAMES and at > 0 and (row.items[at - 1].concept.startswith("K_") or row.items[at - 1].concept in ("FITTING", "NUMBER"))
 
 
 def _does(row: Row, clause: Clause) -> bool:

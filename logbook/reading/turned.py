@@ -128,7 +128,7 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
                 continue  # "…, de doce por diez a noventa grados, sí las trae"
             if before.last - before.first > 3 and not thinks(row, before, language) and before.first not in why:
                 return []
-            if any(row.items[at].concept.startswith("K_") for at in range(before.first, before.last)) and not _is_mine(row, cut, back):
+            if any(row.items[at].concept.startswith("K_") for at in range(before.first, before.last)) and not _is_mine(row, cut, back) and re.match(language.told.voices.my_piece, row.words(before.first, before.last).lower()) is None:
                 return []
             continue
         concepts = [row.items[at].concept for at in range(before.first, before.last)]
