@@ -13,6 +13,7 @@ _SKIN = r"(?:foil|facing|jacket|board|skin|surface|outside)"
 ENGLISH_FORMS = Forms(
     instead=frozenset(("instead", "instead of")),
     as_drawn=(
+        r"(?<=\w )(?<!not )(?<!n't )(?:just |exactly |same )?(?:like|as|per|to) (?:the |our |that )?(?:spec|print|drawing|plan|detail|code|book|sheet)s?(?: (?:says?|calls? for|calls? it|shows?(?: it)?|wants?(?: it)?|asks?(?: for)?|has it|requires?))?(?=$|[,.;!])",
         r"\b(?:that's|that is|so that's|it's|this is|which is) (?:exactly |just |precisely )?(?:what|how|the way|the size) (?:i|we) (?:\w+ )?(?:built|made|did|cut|got|have|have here|put together|ran|used|went with|laid out)\b",
         r"\b(?:that's|that is|which is) (?:exactly |just |precisely )?(?:what|how) (?:it|this|this one|she) (?:is|came out|measures)\b",
         r"\b(?:i|we) (?:built|made|did|cut) (?:it |mine |this one )?(?:just |exactly )?(?:like that|that way|to (?:it|that|the print|the drawing|the plan)|so|that size|the same)(?: size)?\b",

@@ -37,6 +37,6 @@ ENGLISH_WANTED = Wanted(
     ),
     differs=r"(?:but |and |well )*(?:mine|ours|these|they|it|that|this one|i|we) ?(?:'re |'s |are |is |was |were |did |do |does )?(?:not|aren't|isn't|ain't|wasn't|weren't|didn't|don't|doesn't|never)(?: quite| exactly| all| get that| do that| hold that| make it| make that)*",
     # the part behind it tells of no measure got
-    not_yet=r"\b(?:will|gonna|going to|i'll|we'll|tomorrow|later|if|would|could've|could have|should|supposed|ought|next time|not|never|isn't|wasn't|aren't|don't|didn't|won't|can't|no)\b",
+    not_yet=r"\b(?:will|gonna|going to|i'll|we'll|i'd|we'd|tomorrow|later|if|would|could've|could have|should|supposed|ought|next time|not|never|isn't|wasn't|aren't|don't|didn't|won't|can't|no)\b",
     others=r"^(?:and |but )*(?:he|she|somebody|someone|the (?:other|new|night|day) \w+|the \w+(?:er|or|ian|man)s?|my \w+(?:er|or)) ",
 )

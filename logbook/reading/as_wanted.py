@@ -77,7 +77,7 @@ def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing:
             found.spent.update(range(part.first, part.last))
             break
         if len(got) != 1 or not _tells(row, part, words, thing, got, language):
-            if got or _MATTERS.intersection(item.concept for item in row.items[part.first : part.last]):
+            if got or _compiled(language.code, "not_yet").search(words) or _MATTERS.intersection(item.concept for item in row.items[part.first : part.last]):
                 break
             continue
         name = _name(row, thing, wanted, part, asked, got[0])
@@ -112,7 +112,7 @@ def _all(code: str, member: str) -> tuple[re.Pattern[str], ...]:
 
 def _wanted(row: Row, part: Part, language: Language) -> Part | None:
     """The words that ask for something; None where they ask for nothing, or tell that it was done so."""
-    if _compiled(language.code, "never").search(part.words):
+    if _compiled(language.code, "never").search(part.words) or any(item.concept == "IF" for item in row.items[part.first : part.last]):
         return None
     match = next((m for one in _all(language.code, "wants") if (m := one.search(part.words))), None)
     if match is None:

@@ -22,6 +22,7 @@ _COLONS = (":", "=")
 _NAMES = ("NUM", "MARKED", "LETTER")
 _OPENS = ("", "STOP", "QUERY", "COMMA")
 _BEHIND_A_NAME = ("COMMA", "STOP", "NUM", "RUN", "BE", "AND", "THROUGH", "THRU", "TO", "ON")
+_BEHIND_A_NUMBER = ("COMMA", "STOP", "QUERY", "", "ON", "RUN", "BE", "HAVE", "STAPLED", "TAPED", "HUNG", "NOT", "NO", "SIZE", "WITH", "TIED", "SERVICE", "SCREWS", "WASHERS", "INSIDE", "FILLER", "SEALED", "C_MASTIC")
 _MARKS_NOTHING = ("BY", "SIDE_WORD", "WIDE", "HIGH", "APART", "COUNTED", "LONG")
 
 
@@ -107,7 +108,7 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
         if said in words and at and before in _OPENS and ahead in ("STOP", "COMMA", ""):
             return _meant(item, concept)
     for concept, words in forms.numbered:
-        if said in words and (ahead == "MARKED" or (ahead, concept_at(items, at + 2)) == ("LETTER", "NUM") or ahead in ("NUM", "NUMBER") and concept_at(items, at + 2) not in _MARKS_NOTHING) and before not in ("NUM", "WORD"):
+        if said in words and (ahead == "MARKED" or (ahead, concept_at(items, at + 2)) == ("LETTER", "NUM") or ahead == "NUMBER" or ahead == "NUM" and concept_at(items, at + 2) in _BEHIND_A_NUMBER) and before not in ("NUM", "WORD"):
             return _meant(item, concept)
     for concept, words in forms.first:
         if said in words and before in ("", "STOP") and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in _BEHIND_A_NAME and concept_at(items, at + 3) not in ("BACK", "SIDE", "OVER", "IN"):
