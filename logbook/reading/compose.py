@@ -269,7 +269,7 @@ def _counted(items):
     for place, item in enumerate(items):
         if item.concept == "NUM":
             step = place + 2 if concept_at(items, place + 1) in ("FILLER", "OF") else place + 1
-            other = concept_at(items, step) == "COUNTED" or concept_at(items, place - 1) == "ROOM"
+            other = concept_at(items, step) == "COUNTED" or concept_at(items, place - 1) == "ROOM" and concept_at(items, place + 1) != "BY"
             if other and concept_at(items, place + 1) == "FILLER" and concept_at(items, place - 1) in ("THROUGH", "THRU", "AND", "TO") and concept_at(items, place - 2) in ("NUM", "MARKED"):
                 other = False  # "fittings forty through forty-two are all elbows"
             other = other or any(concept_at(items, k) == "NOT_MARK" for k in range(place - 3, place))

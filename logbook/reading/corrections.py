@@ -41,6 +41,10 @@ def corrected(items, text: str = ""):
             elif _not_that(items, place, done):
                 first = next(i for i in range(len(done) - 1, -1, -1) if done[i].concept == item.concept or {done[i].concept, item.concept} <= set(LENGTHS))
                 del done[first + 1 :]
+                ahead = [concept_at(items, place + k) for k in (1, 2)]
+                if _same_measure(done[first], item) and ahead[0] == "COMMA" and (ahead[1] == item.concept or {ahead[1], item.concept} <= set(LENGTHS)):
+                    done.append(replace(item, concept="FIX"))  # "left in six, not six, three"
+                    continue
                 done[first] = replace(done[first], took_back=(*done[first].took_back, item))
                 continue
         elif item.concept == "LETTER" and done and (first := _mark_before(items, place, done, text)) is not None:
@@ -105,7 +109,7 @@ def _replacing(item: Item, first: Item) -> Item:
     return replace(item, took_back=(*first.took_back, replace(first, took_back=())))
 
 
-_LOOSE = ("WORD", "GENERIC", "SIDE_WORD", "ON", "OF", "I", "IT", "THIS", "LAID", "QUESTION", "SEE", "HAVE", "HAVING", "SAYS", "REDID", "TO", "FIX", "WILL", "ANOTHER", "TRADE_NOISE", "BE", "DET", "COMMA", "FILLER")
+_LOOSE = ("ROOM", "DRAWING", "WORD", "GENERIC", "SIDE_WORD", "ON", "OF", "I", "IT", "THIS", "LAID", "QUESTION", "SEE", "HAVE", "HAVING", "SAYS", "REDID", "TO", "FIX", "WILL", "ANOTHER", "TRADE_NOISE", "BE", "DET", "COMMA", "FILLER")
 _REPEATED = ("BACK", "EVERY", "ON", "LENGTH", "SIZE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "OFFSETS", "IN", "BY")
 _ENDS_SO = ("COMMA", "STOP", "QUERY", "AND", "", "LONG", "APART", "BACK", "STAPLED", "TAPED", "RUBBED")
 _FURTHEST = 14  # items
@@ -177,6 +181,10 @@ def _not_the(item: Item, done: list[Item], text: str) -> bool:
     if item.concept != "NUM" or len(done) < 4 or [one.concept for one in done[-2:]] != ["NOT", "DET"] or done[-3].concept != "COMMA" or done[-4].concept != "NUM":
         return False
     return text[done[-2].start : done[-1].end].lower() in ("no la", "no el")
+
+
+def _same_measure(one: Item, other: Item) -> bool:
+    return one.value.pair == other.value.pair if one.concept == other.concept == "SIZE" else one.concept != "SIZE" and other.concept != "SIZE" and one.value.raw == other.value.raw
 
 
 def _not_that(items, place: int, done: list[Item]) -> bool:

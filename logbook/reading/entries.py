@@ -78,11 +78,18 @@ def _moves(claims: list[Claim]) -> list[Claim]:
     moved = [c for c in claims if c.name == "side_moves"]
     if not moved:
         return claims
+    dropped: list[TakenBack] = []
+    for level in (c for c in claims if c.name == "level_sides" and c.corrects):  # "right in two, left in two, no, right's flat and left in four"
+        over = [c for c in moved if c.first < level.first and len(c.value) == 1 and c.value[0].side in level.value]
+        dropped += [TakenBack(c.value, c.start, c.end) for c in over]
+        moved = [replace(c, corrects=True) if c.first > level.first else c for c in moved if c not in over]
+    if not moved:
+        return [c for c in claims if c.name != "side_moves"]
     moves: list[Move] = []
     said_by: list[int] = []  # which claim each move came from
     base = moved[0]
     also: list[tuple[int, int]] = list(base.also)
-    backs: list[TakenBack] = []
+    backs: list[TakenBack] = dropped
     for place, one in enumerate(moved):
         said_by += [place - 1] * (len(moves) - len(said_by))
         joined = list(one.value)

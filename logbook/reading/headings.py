@@ -174,7 +174,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"(?:{START}|(?<=STOP)) (?:ANOTHER|AND|FILLER){{0,3}} (?P<m>MARKED|NUM) (?:WORD|FILLER)? (?P<c>COMMA) (?=DET? (?:KIND|SIZE|SERVICE|STAPLED|TAPED|VANES|HUNG))"):
         if row.words(*match.span("c")) == ":" and not taken.intersection(range(*match.span("m"))):  # "73 first: straight, … Then 74: elbow, …"
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?:^|(?<=STOP)) DET (?P<k>KIND) (?:TRADE_NOISE|ANOTHER|TO|IT|ON|WORD|FILLER|THIS|PLACE_NOUN|DET){{1,6}} COMMA (?P<m>{MARK}) COMMA (?=BE|SIZE|FILL)"):
+    for match in row.find(f"(?:^|(?<=STOP)|(?<=AND)) DET (?P<k>KIND) (?:TRADE_NOISE|ANOTHER|TO|IT|ON|WORD|FILLER|THIS|PLACE_NOUN|DET){{1,6}} COMMA (?P<m>{MARK}) COMMA (?=BE|SIZE|FILL|SAME_SIZE|SAME_THING|NUM COMMA|DEG|STAPLED|TAPED|VANES)"):
         if not taken.intersection(range(*match.span("m"))):  # "the tap right next to it, fourteen, is …"
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for pattern, fits in SAID_OTHERWISE:

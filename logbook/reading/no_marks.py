@@ -57,6 +57,9 @@ def no_piece(row: Row, mention, made) -> bool:
         return False
     if value == 1 and at + 1 < len(row.items) and (row.items[at + 1].concept in ("STAPLE", "STAPLES", "SCREWS", "TABS") or row.items[at + 1].read_as == "stapled"):
         return True  # "one staple every four inches"
+    until = min((m.first for m in made if m.first > at), default=len(row.items))
+    if not mention.another and not mention.amends and (before in ("FILLER", "I", "HUNG") or before == "BE" and row.items[at - 2].concept == "WORD") and all(item.concept in ("STOP", "QUERY", "FILLER") for item in row.items[at + 1 : until]):
+        return True  # "the spec says two coats, I did two": nothing is told of such a piece
     for k in range(at - 1, max(0, at - 14), -1):
         if row.items[k].concept in ("STOP", "QUERY"):
             return False

@@ -207,6 +207,9 @@ def _as_written_down(tokens, before: int, at: int, language: Language) -> Number
     if behind.low in ("th", "ths") and behind.gap == "" and number in (8, 16):
         return Number(Fraction(1, number), step + 2, True, False)
     led = before >= 0 and tokens[before].bare in _LEADS_TO_A_LENGTH  # "straights 4 and 5-8" are pieces
+    if step == at and behind.low == "," and behind.gap == "" and step + 2 < len(tokens) and tokens[step + 2].low in ("4", "8", "16") and number % 2 and number < int(tokens[step + 2].low):  # "40 and 3, 4 inches"
+        unit = step + 3 < len(tokens) and tokens[step + 3].low in ("inch", "inches", "in", '"', "long")
+        return Number(Fraction(number, int(tokens[step + 2].low)), step + 3, True, False) if led or unit else None
     if led and step == at and behind.gap == "-" and behind.low in ("8", "16") and number % 2 and number < int(behind.low):
         return Number(Fraction(number, int(behind.low)), step + 2, True, False)
     return None
