@@ -17,7 +17,7 @@ ENGLISH_TURNS = Turns(
     why_wide=(r"(?:(?:but|because|cause|since|and|i|we|was|were|got|is) )*(?:ran|running|getting|got|short|low|was|were)(?: (?:short|low))?(?: (?:on|of))? (?:on |of )?staples",),
     # words that may stand beside a fault when it is the work that is at fault: nothing else may
     beside=frozenset(
-        "the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
+        "round the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
         " little bit just pretty real really on at in to up by under over behind around right only maybe about like one one's got has have had gets get i we i've we've"
         " my its and but though although except for two three four five couple few some several half most bunch lot another last first others other corner corners corner's"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"

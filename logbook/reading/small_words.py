@@ -57,6 +57,10 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="OFF", value=None)  # "it all comes off the left side, six in thirty-six"
         elif item.concept == "REPAIRED" and said.startswith(("taped over", "tape over")) and not any(one.concept in ("DAMAGE", "K_REPAIR", "GAP", "PARTED", "METHOD") for one in items[:place]):
             done[place] = replace(item, concept="TAPED", value=None)  # "it was dusty and I taped over it"
+        elif item.concept == "UNDONE" and said == "sticking out" and ahead in ("INSIDE", "IN", "OUTSIDE", "THROUGH"):
+            done[place] = replace(item, concept="WORD", value=None)  # "the staples are sticking out on the inside": which way they went
+        elif item.concept == "WORD" and said == "open" and _concept(items, place - 1) == "BE" and (ahead in ("LEN", "FRAC") or ahead == "HEDGE" and _concept(items, place + 2) in ("LEN", "FRAC")):
+            done[place] = replace(item, concept="PARTED", value=None)  # "the joint between 7 and 8 is open a quarter inch"
         elif item.concept == "OTHER" and said in ("she's", "she’s") and (ahead in ("DET", "SIZE", "NUM", "LEN", "DEG", "TIGHT", "VANES", "IN_PLACE", "UP", "FILLER", "ON_BENCH", "HAVE", "NOT", "NO") or ahead.startswith("K_")):
             done[place] = replace(item, concept="BE")  # "she's a plain straight"
         elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
