@@ -21,7 +21,7 @@ SPANISH_STATES: tuple[State, ...] = (
     State("panel_seated", False, (rf"{_NO} {_CL}(?:quiso |quiere |alcanza a |acaba de |llega a |termina de )?(?:entra|entro|entrar|cae|cayo|caer|baja|bajo|bajar|asienta|asento|asentar|sienta|sento|sentar|embona|embono|embonar|encaja|encajo|encajar|cabe|cupo|topa|llega|llego|se acomoda|acomodo)\b(?: (?:en|a|hasta) (?:su|el|la) (?:\w+))?",), ("PANEL",), apart=True),
     # what hangs on a duct
     State("accessory_supported", False, (
-        rf"(?:cuelga|cuelgan|colgad[oa]|colgando|montad[oa]|sostenid[oa]|cargad[oa]|cargando|apoyad[oa]|agarrad[oa]|recargad[oa]|sujet[oa]|va|queda|descansa|detenid[oa]|atornillad[oa])(?: (?:nomas|solo|directo|directamente|puro|todo|nada mas))* (?:del?|al?|en|sobre|por|con) (?:el |la |puro |pura |mismo |solo |ese )*{_CARRIES}\b",
+        rf"(?:amarrad[oa]|amarrando|fijad[oa]|cuelga|cuelgan|colgad[oa]|colgando|montad[oa]|sostenid[oa]|cargad[oa]|cargando|apoyad[oa]|agarrad[oa]|recargad[oa]|sujet[oa]|va|queda|descansa|detenid[oa]|atornillad[oa])(?: (?:nomas|solo|directo|directamente|puro|todo|nada mas))* (?:del?|al?|en|sobre|por|con) (?:el |la |puro |pura |mismo |solo |ese )*{_CARRIES}\b",
         rf"(?:el |la |puro |pura |mismo )+{_CARRIES}(?: (?:es el que|la|lo|los|las|que|solo|nomas))* (?:esta |anda )?(?:carga|cargando|sostiene|sosteniendo|aguanta|aguantando|detiene|deteniendo|agarra)\b",
         rf"(?:{_NO} {_CL}(?:tiene|trae|lleva|puse|pusimos|hay|di)|sin|falta|le falta|faltan|le faltan|nada de) (?:ningun |sus? |un |una |el |los |las |otros |nada de )*{_HOLDERS}\b(?: (?:propi[oa]s?|aparte|suy[oa]s?|independientes?|encima))*",
         r"(?:lo|la) (?:carga|sostiene|aguanta|detiene) (?:el |la )(?:puro |pura |mismo |misma )*(?:ducto|lamina|board)",

@@ -138,7 +138,8 @@ def befallings() -> tuple[tuple[str, str], ...]:
         said += [f"{whom} {stem}aron" for stem in stems for whom in ("lo", "la", "le", "nos lo", "nos la", "me lo", "me la")]
         said += [f"{whom} {stem}ó" for stem in stems if damage == "wet" for whom in ("lo", "la")]
         rows.append((damage, "|".join(said)))
-    tore = [f"{verb} {skin}" for verb in _TORE_IT for skin in _SKINS]
+    scraped = [f"{skin} {was}{how}" for skin in ("cara", "foil", "forro", "papel", "aluminio", "superficie") for was in ("", "quedó ", "está ", "salió ", "llegó ", "viene ") for how in ("raspado", "raspada", "tallado feo", "rayado", "rayada")]
+    tore = [*scraped, *(f"{verb} {skin}" for verb in _TORE_IT for skin in _SKINS)]
     tore += [f"se {whom}{verb} {skin}" for verb in _TORE for whom in ("", "me ", "nos ", "le ") for skin in _SKINS]
     return (*rows, ("tear", "|".join(tore)), ("puncture", "|".join(f"{into} {tool}" for into in _INTO for tool in _POINTED)), *_BEFELL)
 

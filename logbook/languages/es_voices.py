@@ -19,10 +19,12 @@ _ELSEWHERE = "|".join([f"{verb} {thing}" for verb in ("subí", "subimos", "me su
 # an act taken off again, by its thing: "quité las aletas"
 _TAKEN_OFF = "|".join(f"{verb} {thing}" for verb in ("quité", "quitamos", "saqué", "sacamos", "arranqué", "arrancamos") for thing in ("la cinta", "el teip", "el tape", "las grapas", "las aletas"))
 
+_JUST_ENOUGH = "|".join(f"{reached} {just}" for reached in ("alcanzó", "alcanzo", "me alcanzó", "alcanzaron", "me alcanzaron", "llegó", "quedó", "salió") for just in ("justo", "justito", "justa", "justas", "justos", "apenitas")) + "|justo alcanzó|justo me alcanzó|justo alcanzaron"
 _STILL_ON = "|".join(f"{nobody} {took} {thing}" for nobody in ("nadie", "no", "nunca", "tampoco") for took in ("le quitó", "le quitaron", "le ha quitado", "le han quitado", "le arrancó", "le arrancaron", "le sacaron", "se le cayó", "se le cayeron", "se le despegó", "se le ha despegado", "se le ha caído", "se le levantó", "se le soltó", "se le soltaron") for thing in ("la cinta", "el teip", "el tape", "las grapas", "una grapa", "las aletas", "nada"))
 
 CONCEPTS: tuple[tuple[str, str], ...] = (
     ("FILLER", _STILL_ON),
+    ("FILLER", "|".join(one for one in _JUST_ENOUGH.split("|") if not one.startswith(("quedó", "llegó", "salió")))),
     ("UNDONE", _TAKEN_OFF),
     ("VANES", "no quité las aletas|no quitamos las aletas|no saqué las aletas|no sacamos las aletas"),
     ("STAPLES", "no quité las grapas|no quitamos las grapas|no saqué las grapas"),
@@ -31,6 +33,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WIPED", "no tenía polvo|no tiene polvo|no traía polvo|no había polvo|no tenía grasa|no tiene grasa"),
     ("TRADE_NOISE", _ELSEWHERE),
     ("NOT_DONE", "las dejé fuera|los dejé fuera|la dejé fuera|lo dejé fuera|las dejamos fuera|las dejé afuera|las dejamos afuera"),
+    ("GAP", "|".join(f"{seen} {some} luz" for seen in ("se ve", "se le ve", "se mira", "se asoma", "entra", "le entra", "pasa", "se cuela", "se nota") for some in ("tantita", "poquita", "un poco de", "un poquito de", "algo de", "una rayita de", "mucha"))),
     ("GAP", "|".join(f"{was} con {gap}" for was in ("quedó", "quedo", "me quedó", "me quedo", "nos quedó", "quedaron", "está", "salió", "anda", "se quedó", "sigue") for gap in ("luz", "una luz", "una luz de", "luz de"))),
     ("GAP", "se le ve una ranura|se ve una ranura|quedó una ranura|le quedó una ranura|hay una ranura|tiene una ranura|grieta|una grieta|rendijita|huequito|hueco chico|aberturita|separación de la junta|no empató|no empató bien|no embonó|no embonó bien|no ensambló|no ensambló bien|no empataron|una luz de|luz de|le quedó luz|quedó luz|se ve luz|le entra luz|se cuela luz|se mira luz|dejó luz|tiene luz|le quedó una luz"),
     ("GAP", "|".join(f"{noun} {said}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cerró", "no cerró bien", "no me cerró", "no me cerró bien", "no nos cerró", "no le cerró", "no quiso cerrar", "no quedó cerrada", "no quedó bien cerrada", "no juntó", "no juntó bien", "no pegó", "no me juntó"))),

@@ -32,7 +32,7 @@ _CL = r"(?:(?:se|le|les|la|lo|las|los|me|nos|te) )*"
 _SOFT = r"(?:(?:la verdad|la neta|pues|de plano|ahi si|esta vez|aqui|todavia|aun|ya|la mera verdad|si|eso|esos?|esas?|ahora|hoy|en est[ea]|a est[ea],?) )*"
 _PUT = (
     r"(?:puse|pusimos|puso|pusieron|meti|metimos|metio|metieron|eche|echamos|echo|echaron|di|dimos|dio|dieron|hice|hicimos|hizo|hicieron|pase|pasamos|paso|pasaron|aplique|aplicamos|aplicaron|coloque|colocamos|coloco|instale|instalamos|instalo"
-    r"|monte|montamos|agregue|agregamos|plante|plantamos|zampe|zampamos|avente|aventamos|clave|clavamos|dispare|disparamos|tire|tiramos|corri|corrimos|use|usamos|ocupe|ocupamos|gaste|gastamos|alcance a (?:poner|meter|dar|hacer|pasar|echar)\w*|pude (?:poner|meter|dar|hacer|pasar|echar)\w*)"
+    r"|monte|montamos|agregue|agregamos|plante|plantamos|zampe|zampamos|avente|aventamos|clave|clavamos|pegue|pegamos|dispare|disparamos|tire|tiramos|corri|corrimos|use|usamos|ocupe|ocupamos|gaste|gastamos|alcance a (?:poner|meter|dar|hacer|pasar|echar)\w*|pude (?:poner|meter|dar|hacer|pasar|echar)\w*)"
 )
 _HAS = r"(?:trae|traen|traia|traian|trajo|tiene|tienen|tenia|tuvo|lleva|llevan|llevo|llevaba|hay|hubo|habia|va|van|fue|fueron|existe|existen|entro|entraron|cupieron|llego|llegaron|toco)"
 _PP = r"(?:puesto|metido|echado|dado|hecho|pasado|aplicado|colocado|instalado|montado|tocado|empezado|usado|pegado)"
@@ -182,6 +182,8 @@ _FACTS: tuple[Turn, ...] = (
         Turn(r"\b(?:primer|otr|un[oa]|est[ea])", rf"\b(?:(?:el|la|las|los|un[oa]?) )?(?:primer[oa]?s?|un[oa]|junta|costura|lado|cara|union)(?: (?:junta|costura|lado|cara|union|si|ya|va|esta|quedo|de \w+))* {done},? (?:y |pero )?(?:(?:a|en) )?(?:el|la|las|los) (?:segund[oa]|otr[oa]|ultim[oa]|tercer[oa]?|demas|otr[oa]s)(?: (?:junta|costura|lado|cara|union|todavia|aun|ya|pues))* no\b(?= *(?:$|[,;:.]))", ((name, False),), one=True)
         for name, done in (("taped", r"(?:encint|teipe|tape)ad[oa]s?"), ("stapled", r"(?:engrap|grap)ad[oa]s?"), ("rubbed_down", r"(?:tall|frot|planch|alis)ad[oa]s?"))
     ),
+    # the flap was cut off
+    Turn(r"\b(?:pestaña|flap|ceja|solapa)\b", r"\b(?:le |me |se |la )*(?:corte|cortamos|vole|volamos|quite|quitamos|moche|mochamos|arranque|arrancamos|troce|rebane)(?: (?:por error|sin querer|de mas|de volada))* (?:la |el |su |l )?(?:pestaña|flap|ceja|solapa)\b(?: (?:por error|sin querer|de mas))*(?! (?:a|de) )", (("staple_flap", False),), unless=r"\bno (?:le |me |se |la )*(?:corte|quite|moche)"),
     # until it was done he did not let go of it
     *(
         Turn(r"\bhasta que ", rf"\bhasta que (?:no )?(?:quedo|estuvo|quedaron|l[oa] (?:vi|deje|tuve)|se vio) (?:bien |tod[oa] |ya )*{done}", ((name, True),), beside=r"\bhasta que\b.*\bno (?:l[oa] |me |le )*(?:solte|deje|colgue|subi|baje|fui|movi|mande|entregue|pare|descanse)")
@@ -219,7 +221,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(rf"\b{_SKIN}\b", rf"{_STUCK} (?:asi |toda |todo |medio |bien )*{_SOILED} (?:la |el |toda la |todo el )?{_SKIN}", (("surface_clean", False), ("taped", True))),
     # what was left at the cut
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", r"\b(?:todavia |aun |sigue |le |se |me )*(?:trae|tiene|lleva|queda|quedo|sobra|cuelga|asoma|anda)(?: (?:con|ahi|todavia|aun|un poco de|tantita|mucha|toda))* (?:(?:la |el |las )?(?:fibra|insulation|aislante|aislamiento|lana|pelusa) (?:sobrad[oa]|sobrante|de mas|extra|colgando|salida|saliendo|suelta|que sobr\w+)|(?:el |un )?(?:sobrante|exceso|excedente))(?: (?:de (?:fibra|aislante|lana)|en|de|del|el|la|corte|orilla|canto))*", (("trimmed", False),), unless=r"\b(?:no|ni|sin|ya no|nada)\b"),
-    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:(?:ahi|alli|asi|no|la|lo|le|se|me|todavia|ya|todo|toda) )*(?:(?<!\bno )deje|dejamos|quedo|sigue ahi|esta ahi|dejo)\b(?: (?:ahi|alli|puest[oa]|asi|sin \w+))*", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*dej"),
+    Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST}(?:,| y| pero)* (?:(?:ahi|alli|asi|no|la|lo|le|se|me|todavia|ya|todo|toda) )*(?:(?<!\bno )deje|dejamos|quedo|sigue ahi|esta ahi|dejo)\b(?: (?:ahi|alli|puest[oa]|asi|sin \w+))*", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*dej"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"\b(?:le |se le |ahi le |les )?(?:deje|dejamos|quedo) (?:ahi |alli |puest[oa] |tod[oa] )*{_REST}", (("trimmed", False),), unless=r"\bno (?:se |le |la |lo )*(?:dej|qued)|\bsin (?!recort|quit|cort|rebaj|limpi)"),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa|de mas)", rf"\b(?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY} {_REST}", (("trimmed", False),)),
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", rf"{_REST},? (?:no|nunca|tampoco|ni) {_CL}{_CUT_AWAY}\b", (("trimmed", False),)),

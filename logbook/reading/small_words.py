@@ -103,6 +103,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="SIDE", value=("top",))  # "la tapa baja tres"
         elif item.concept == "NUM" and _concept(done, place - 1) == "OF" and _concept(done, place - 2) in ("TAPE", "MARK181") and 2 <= item.value.value <= 4 and ahead in ("COMMA", "STOP", "AND", "") and any(one.concept == "SHIFT" for one in items[:6]):
             done[place] = replace(item, concept="LEN")  # "hoy con board de pulgada, cinta de tres"
+        elif said == "cuarto" and _concept(done, place - 1) == "OF" and _concept(done, place - 2) in ("STAPLES", "LEG"):
+            done[place] = replace(item, concept="FRAC", value=Measure("FRAC", Fraction(1, 4), None, 0, False, Fraction(1, 4)))  # "grapas de cuarto"
         elif item.concept == "WORD" and said in _SHIFTED and any(one.concept == "K_OFFSET" for one in items[:place]):
             done[place] = replace(item, concept="OFFSETS", value=None)  # "offset tres, corrido de seis en treinta y seis"
         elif item.concept == "PLACE_NOUN" and said in _TOP_AND_BOTTOM and ahead in ("MOVE_DOWN", "MOVE_UP", "LEVEL", "FLAT") and (ahead in ("LEVEL", "FLAT") or _concept(items, place + 2) in ("NUM", "LEN", "FRAC")):

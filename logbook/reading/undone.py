@@ -229,6 +229,8 @@ def _of_the_piece(code: str) -> re.Pattern[str]:
 
 def _is_rubbed(row: Row, begin: int, at: int) -> bool:
     """ "me quedó pendiente sobarle la cinta": the tape is there, it is still to be rubbed."""
+    if at < begin and any(row.items[k].concept == "RUB" and row.words(k, k + 1).lower().endswith(("la", "lo", "las", "los", "it")) for k in range(begin - 2, min(begin + 4, len(row.items)))):
+        return True  # "el teip lo dejé listo para tallarlo mañana"
     back = at - 1
     while back > begin and row.items[back].concept in ("DET", "FILLER"):
         back -= 1
@@ -263,7 +265,8 @@ def _start_of(row: Row, clause: Clause, begin: int) -> int:
                 continue
             first = at + 1
             break
-        if row.items[at].concept.startswith("K_") or row.items[at].concept in ("FITTING", "RUN"):
+        named = at == begin - 1 and at == clause.first + 1 and row.items[at].concept in ("NUM", "MARKED") and row.items[clause.first].concept in ("ON", "DET", "THRU", "NUMBER")  # "al setenta le falta la cinta"
+        if named or row.items[at].concept.startswith("K_") or row.items[at].concept in ("FITTING", "RUN"):
             first = begin
             break
     while first < begin and row.items[first].concept in ("AND", "BUT", "FILLER", "COMMA", "NUM", "OR"):
