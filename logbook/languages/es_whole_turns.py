@@ -186,7 +186,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:pestaña|flap|ceja|solapa)\b", r"\b(?:le |me |se |la )*(?:corte|cortamos|vole|volamos|quite|quitamos|moche|mochamos|arranque|arrancamos|troce|rebane)(?: (?:por error|sin querer|de mas|de volada))* (?:la |el |su |l )?(?:pestaña|flap|ceja|solapa)\b(?: (?:por error|sin querer|de mas))*(?! (?:a|de) )", (("staple_flap", False),), unless=r"\bno (?:le |me |se |la )*(?:corte|quite|moche)"),
     # until it was done he did not let go of it
     *(
-        Turn(r"\bhasta que ", rf"\bhasta que (?:no )?(?:quedo|estuvo|quedaron|l[oa] (?:vi|deje|tuve)|se vio) (?:bien |tod[oa] |ya )*{done}", ((name, True),), beside=r"\bhasta que\b.*\bno (?:l[oa] |me |le )*(?:solte|deje|colgue|subi|baje|fui|movi|mande|entregue|pare|descanse)")
+        Turn(r"\bhasta que ", rf"\bhasta que (?:no )?(?:quedo|estuvo|quedaron|l[oa] (?:vi|deje|tuve)|se vio) (?:bien |tod[oa] |ya )*{done}[^.;]{{0,30}}?\bno (?:l[oa] |me |le )*(?:solte|deje|colgue|subi|baje|fui|movi|mande|entregue|pare|descanse)\b", ((name, True),))
         for name, done in (("taped", r"(?:encint|teipe|tape)ad[oa]s?"), ("stapled", r"(?:engrap|grap)ad[oa]s?"), ("rubbed_down", r"(?:tall|frot|planch|alis)ad[oa]s?"))
     ),
     # closed with nothing

@@ -236,7 +236,8 @@ def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: L
             continue
         mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first), pointed=True, amends=_set_right(row, first, last))
         here = [m for m in made if (m.mark is not None or m.batch) and not _parted(row, m.first, first)]
-        if not here or (mention.corrects and all(m.last <= first for m in here)):
+        one_of = any(m.last <= first and mention.mark in dict(m.batch) for m in here)  # "tramos 69 y 70 engrapados, al 70 le falta la cinta"
+        if not here or one_of or (mention.corrects and all(m.last <= first for m in here)):
             add(mention)
 
 
