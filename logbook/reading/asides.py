@@ -59,7 +59,7 @@ def _own_again(code: str) -> re.Pattern[str]:
 def asides(row: Row, language: Language) -> Told:
     """The claims that asides make, the items that they use up, and numbers that they tell the sort of."""
     found = Told()
-    said = plain(row.text)
+    said = " " + plain(row.text)
     cues = {cue for cue in _cues(language.code) if cue in said}
     looked_for = [aside for aside in _rows(language.code) if not cues.isdisjoint(aside[0].cues)] if cues else []
     for one, until in _sentences(row, language) if looked_for else ():

@@ -197,9 +197,11 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     lacking = any(pattern.search(act.words) for pattern in _whole(code, "lacking"))
     if _one(code, "by_doing").search(words):
         left = any(pattern.search(act.words) for pattern in _left(code))
-        lacking = (lacking or left) and not (told and _one(code, "slips").search(act.words))  # "almost forgot to rub it but I did"
+        lacking = (lacking or left) and not (told and not asked and _one(code, "slips").search(act.words))  # "almost forgot to rub it but I did"
     elif _one(code, "in_place").search(words) or _one(code, "my_own").search(words):
         lacking = False
+    elif asked:
+        lacking = lacking or any(pattern.search(act.words) for pattern in _left(code))  # "did I skip the tape? Yes"
     value = told if as_it_is else told is not lacking
     acts = [one for one in act.acts if one[1] == "scrim_shows"] or [*_joined(row, drawn, before), *act.acts]
     for name in dict.fromkeys(name for _, name in acts):
