@@ -24,6 +24,9 @@ _FAILS = (
     r"didn't have time|didn't have a chance|didn't get (?:time|a chance|the chance|around)|never took the time|didn't take the time|couldn't be bothered|too lazy|no time|too rushed)"
 )
 
+_FILTH = r"\b(?:dew|frost|ice|condensation|moisture|dust|saw-?dust|dirt|mud|grease|oil|powder|grit|overspray|soot)\b"
+_UNTIL = r"(?:(?!\b(?:no|not|wiped?|dried|dry|cleaned|clean|brushed|swept|until|before|never|didn't|after|once)\b)[^.;])*?"
+
 ENGLISH_ACTS = ActWords(
     forms=(
         ("stapled", r"(?:staples?|stapling|stitching)", r"(?:re-?staple|staple|shoot (?:it|them|the flap|that flap|staples|a staple|any staples)|run the stapler|put (?:the |any |a |some )?staples?)", r"(?:stapling|shooting (?:it|the flap|staples))", r"(?:stapled|stitched)"),
@@ -34,7 +37,7 @@ ENGLISH_ACTS = ActWords(
         ("trimmed", r"(?:trimming|trim)", rf"(?:trim|shave|(?:cut|slice|pull|clean|knock|take|carve|scrape) (?:away |off |out |back )?(?:all )?(?:of )?(?:the |that |any |my )?{_GLASS}|remove (?:the |that |any )?{_GLASS})", rf"(?:trimming|shaving|(?:cutting|pulling|removing)(?: away| off| out)? (?:the |that |any )?{_GLASS})", r"(?:trimmed|shaved)"),
         ("cross_tabs", r"(?:(?:cross[- ]?)tabs?|tabs)", r"(?:(?:put|cut|make|add|lay) (?:on |in |the |any |some |my )*(?:cross[- ]?)?tabs?)", r"(?:(?:putting|cutting|making|adding) (?:on |in |the |any )*(?:cross[- ]?)?tabs?)", r"(?:tabbed)"),
     ),  # fmt: skip
-    looks=r"out of|short o[nf]|jam|dead|died|quit|broke|bust|empty|gone|froze|dry|leak|stole|missing|all it|all this|all she|didn't shoot|never shot|didn't pin|never pinned|shoot it|pin it|stitch it|tack it|fell|came|peel|drop|let go|blew|just the|only the|most of|half of|part of|some of|still|wrong|bad tape|kind of",
+    looks=r"dew|frost|dust|condens|moist|mud|greas|grit|powder|dirt|wet|damp|out of|short o[nf]|jam|dead|died|quit|broke|bust|empty|gone|froze|dry|leak|stole|missing|all it|all this|all she|didn't shoot|never shot|didn't pin|never pinned|shoot it|pin it|stitch it|tack it|fell|came|peel|drop|let go|blew|just the|only the|most of|half of|part of|some of|still|wrong|bad tape|kind of",
     hints=(
         r"slip|got by|got past|wayside|through the|skip|omit|miss|forg|lef|leav|overlook|neglect|bypass|slide|let go|undone|n't|\bno[tn]?\b|none|never|nil|zero|\bnobody|without|before|\bun[a-z-]+ed|\bnon|only|just|half|list|agenda|owe|due|short|lack|want|wait|need|has to|have to|got to|gotta|"
         r"next|follow|yet|still|shift|'ll|will|going|gonna|should|can|could|supposed|meant|extra|excess|surplus|over|loose|spare|ragged|stray|protrud|iron|torch|heat|cold|scrim|weave|pattern|dust|dirt|grit|grease|oil|mud|grim|film|powder|soot|spray|"
@@ -73,6 +76,7 @@ ENGLISH_ACTS = ActWords(
     ),
     lists=r"(?:still |what's |the |things |stuff )*(?:to[- ]?do|left to do|left|open items?|punch list|remaining|outstanding|not done(?: yet)?|undone|pending|unfinished|yet to do|incomplete)(?: list| on it| on this one| still| yet| is| are)?",
     of_one=(
+        ("surface_clean", False, r"(?:taped|had to tape) (?:it|this|her|that|them|this one|the (?:thing|joint|seam|seams))(?: (?:all|up|while it was|when it was|still))* (?:wet|damp|dewy|frosty)\b"),
         ("trimmed", False, rf"(?:left|leaving|leave)(?: all)?(?: of)? (?:the |that |some |a little |a bit of |my )?{_GLASS}"),
         ("trimmed", False, rf"{_GLASS}(?: [\w'-]+){{0,9}}? (?:(?:is|was|are|'s|got|i|we) )*(?:left (?:on|in|there|hanging|inside|at|behind|alone)|still (?:in|on|there|hanging|inside|sticking|at)|stays|stayed|(?:hanging|sticking|poking) (?:out|off|over|in|at|there)|(?:never|wasn't|weren't|isn't|aren't|not|didn't get|never got|haven't|hasn't been|didn't)(?: \w+)? (?:removed?|trim(?:med)?|cut|shaved?|taken|took|take|pull(?:ed)?|clean(?:ed)?|touch(?:ed)?|bother(?:ed)?))\b"),
         ("trimmed", False, rf"(?:never|didn't|did not|haven't|couldn't|can't) (?:\w+ )?(?:cut|shave|shaved|remove|removed|pull|pulled|clean|cleaned|knock|take|took|taken|dig|dug|slice|sliced|touch|touched|get)(?: away| off| out| back| up| at)* (?:the |that |any |all the )?{_GLASS}"),
@@ -106,6 +110,9 @@ ENGLISH_ACTS = ActWords(
         ("stapled", False, r"(?:nothing|not a thing|not one)(?: \w+)? (?:shot|stapled|punched|driven|put) (?:through|in|into) (?:it|the flap|there)|stapled (?:nothing|none of it|nowhere)|(?:no|zero|without|not one|not a) (?:single )?staples? (?:in|on|to|holding|through|at all|anywhere|put|went)\b"),
     ),
     of_sentence=(
+        ("surface_clean", False, rf"{_FILTH}{_UNTIL} \b(?:when|while) (?:i |we |the |it )?(?:was )?tap(?:e|ed|ing)\b"),
+        ("surface_clean", False, rf"{_FILTH}{_UNTIL} \b(?:and|but|so) (?:i|we) (?:just |still |went ahead and |only )*tap(?:ed|e)(?: (?:right|straight|it|on))* (?:over|on top of|across|onto|through) (?:it|that|them|all of it|everything)\b"),
+        ("surface_clean", False, r"(?:facing|foil|board|surface|face|joint|seam)(?:'s| is| was| were)? (?:all |still |a little |kind of )*(?:wet|damp|frosty|dewy)\b[^.;]*?\bwhen (?:i |we |the |it )?(?:was )?tap(?:e|ed|ing)\b"),
         ("stapled", False, r"\bflap\b[^.;]*?\b(?:didn't|did not|never|haven't|hasn't|wouldn't|couldn't)(?: get to| got to| go and| even| actually| ever)* (?:shoot|shot|pin|pinned|stitch|stitched|tack|tacked|nail|nailed|fasten|fastened|gun|gunned) (?:it|that|her|any of it)\b(?! (?:twice|again|enough|close|every|at|too))"),
         ("stapled", False, r"(?:stapler|staple gun|gun|compressor|hose|air|magazine|staples|stapling)\b[^.;]*?\b(?:jam(?:med|s)?|dead|died|quit|broke(?:n)?|busted|empty|out|gone|down|froze|ran dry|leak(?:ed|ing)|stolen|missing)\b[^.;]*?\b(?:(?:just|only) (?:taped|tape)|tape only|tape alone|taped only|(?:tape|mastic)'s all|(?:tape|mastic) is all|(?:there's|there are|there is|it's got|it has|got) (?:none|no|not)|there (?:aren't|isn't|ain't) (?:any|one|a one|none)|went (?:together |up |out )?without)"),
         ("stapled", False, r"(?:out of|short on|short of) staples\b[^.;]*?\b(?:(?:just|only) taped|tape only|there (?:aren't|isn't|ain't) (?:any|one|none)|there's none|it's got none|it has none|(?:this one|it)(?:'s| is)? (?:bare|without)|went (?:together |up |out )?without)"),

@@ -67,7 +67,7 @@ ENGLISH_TURNS = Turns(
         (r"rocks?|rocking|hangs up|hung up|binds|binding|cocked|teeters|(?:doesn't|didn't|won't|wouldn't|don't) (?:go|sit|drop|lay|lie) (?:down|flat|in|right)?", ("panel_seated",)),
         (r"(?:didn't|did not|don't|won't|wouldn't|doesn't) (?:quite |really |all )?fit", ("vanes", "panel_seated")),
         (r"(?:didn't|did not|don't|doesn't|won't|wouldn't|isn't|aren't|ain't|wasn't|weren't|never|not|refuses to|refused to|fails to|failed to|can't get (?:it|them|that) to) (?:really |quite |all |even |going to |gonna )?"
-         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|sit|drop in|clinch|bend|stay|staying|lay|lie|laying|lying|close|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
+         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|sit|drop in|clinch|bend|stay|staying|lay|lie|laying|lying|close(?! (?:up|in|together|tight))|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
     ),
     missed=(
         r"(?:missed|skipped|left off|left out|left(?= (?:the|a|an|one|two|three|about|some|half|most|that|my|out|off|a couple)\b)|passed over|forgot|(?:couldn't|could not|can't|cannot|wasn't able to|didn't|did not|no way to|never|hard to|unable to|too tight to) (?:really |quite |even )?(?:reach|get(?: at| to| into| under| behind| around| up to| in to| in)?|do|see|finish|tape|staple|rub|bend|make))"

@@ -68,7 +68,9 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
                 continue
         if concept == "BUT" and at == clause.first and clause.last - at <= 3 and live(row, clause.last - 1) in _LEFT_UNDONE and clause.last - at > 1:
             if clause.last - at == 2 or live(row, at + 1) == "DET":  # "all set but the tape"
-                made.append(claim(row, *DENIED[live(row, clause.last - 1)], at, clause.last))
+                name, value = DENIED[live(row, clause.last - 1)]
+                nothing = _nothing_but(row, at)
+                made.append(claim(row, name, value, at, clause.last) if nothing is None else claim(row, name, True, nothing, clause.last, weak=True))
                 break
         if concept == "NOT_FORGET":
             act = next((k for k in range(at + 1, min(at + 4, clause.last)) if live(row, k) in DENIED and DENIED[live(row, k)][1] is False), None)
@@ -127,6 +129,15 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
                     continue
         at += 1
     return made
+
+
+def _nothing_but(row: Row, but: int) -> int | None:
+    """ "Nothing on it but staples": those are; where that begins."""
+    first = but
+    while first > max(0, but - 6) and row.items[first - 1].concept not in ("STOP", "QUERY", "COMMA"):
+        first -= 1
+    said = row.words(first, but).lower() if first < but else ""
+    return first if re.match(r"(?:there's |there is |it's got |it has |has |got )?(?:nothing|not a thing|nada)\b", said) else None
 
 
 _ANY_THING = ("WORD", "BUILDING", "ROOM", "COUNTED", "OTHER", "PLACE_NOUN")
