@@ -116,7 +116,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WIDE", "wide|width|in width"),
     ("HIGH", "high|deep|tall|height|depth|in depth|in height|in the depth"),
     ("SQUARE", "square"),
-    ("LONG", "long|lng|lg|in length|long overall|overall length|overall|end to end|lengthwise|total length|long total"),
+    ("LONG", "tip to tip|long|lng|lg|in length|long overall|overall length|overall|end to end|lengthwise|total length|long total"),
     ("LENGTH", "length|the length|overall length|total length|length is|length's|the tape says|tape says|tape measure says|tape measure reads|the tape reads|tape reads|the tape read"),
     ("SLOPE", "slope|pitch|taper|slope is|tapers|tapered|slopes|slope's|sloped part|the slope|pitched|sloping|tapering|slope part|angle part|angled part|incline"),
     ("TAKES", "takes|took me|took us|takes me|taking|taking up|eats|eat up|ate up|spans|stretches|takes up|took|uses|runs|eats up|is over|lasts|takes about"),

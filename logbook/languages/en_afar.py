@@ -62,7 +62,7 @@ ENGLISH_AFAR = Afar(
     ),
     # "what I did was …", which asks nothing
     clefts=(
-        r"(?:(?:but|and|so|now|well|here's) )*what (?:i|we)(?: actually| really| just| ended up)? (?:did|do|built|made|used|put|went with|have|got|ran|cut|doing|building|making|did instead)(?: here| on it| in it| instead| in| on| with)*(?: is|'s| was| were| are)\b",
+        r"(?:(?:but|and|so|now|well|here's) )*what (?:i|we|i've|we've)(?: actually| really| just| ended up)? (?:did|do|built|made|used|put|went with|have|got|ran|cut|doing|building|making|did instead)(?: here| on it| in it| instead| in| on| with)*(?: is|'s| was| were| are)\b",
         r"(?:(?:but|and|so|now|well) )*what (?:actually |really )?(?:went|ended up|got put|got used|wound up)(?: \w+)? (?:on|in|onto|over)\b",
         r"(?:(?:but|and|so|now|well) )*(?:all|the only thing) (?:i|we) did(?: here| on it| to it)? (?:is|was)\b",
     ),

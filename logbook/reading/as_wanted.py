@@ -114,6 +114,8 @@ def _wanted(row: Row, part: Part, language: Language) -> Part | None:
     """The words that ask for something; None where they ask for nothing, or tell that it was done so."""
     if _compiled(language.code, "never").search(part.words) or any(item.concept == "IF" for item in row.items[part.first : part.last]):
         return None
+    if any(row.items[k].concept == "SIDE_WORD" for k in range(part.first, part.last)):
+        return None  # sides are counted
     match = next((m for one in _all(language.code, "wants") if (m := one.search(part.words))), None)
     if match is None:
         return part if _compiled(language.code, "rejected").search(part.words) else None

@@ -219,7 +219,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?=DET? (?:NUM (?=FITTING|END|JOINT))? (?:FITTING|END|JOINT))", _ends_apart),
     Frame("(?:END|JOINT|FITTING|PANEL|BOTH) (?:FILL|SEATED|WORD|MOVE|LAID){0,3} (?P<w>(?P<n>LEN|FRAC) APART)", _ends_apart),
     Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:ON|IN|BACK)? DET? SIDE? (?:SIDE|JOINT|END|SIDE_WORD)?(?:SEP|$|AND|WITH))", _opening),
-    Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=SEP|$|AND|ON|IN)", _opening),
+    Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=SEP|$|AND|ON|IN|SIDE|LEFT_OUT|LEAVES|BACK)", _opening),
     Frame("(?P<w>GAP (?P<n>NUM)) (?=SEP|$)", lambda found: _gap(found) if found.item("n").value.value == 0 else ()),
     Frame("(?P<w>GAP NO) (?=SEP|$)", lambda found: [found.claim("gap", Fraction(0), group="w")]),
     Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:FILL|SHOWS|ON|IN|OF|LEFT_OUT|SIDE){1,4} (?:JOINT|END))", _gap),

@@ -252,6 +252,9 @@ def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
     code = language.code
     if not trigger(code, *_WRONG).search(part.words):
         return
+    here = {item.concept for item in row.items[part.first : part.last]}
+    if "PARTED" in here and here & {"JOINT", "END"}:
+        return  # "the joint won't close up": that is a gap, not the tape
     for member in _WRONG:
         for pattern, names in patterns(code, member):
             match = pattern.search(part.words)

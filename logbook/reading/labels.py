@@ -113,7 +113,7 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
     for concept, words in forms.first:
         if said in words and before in ("", "STOP") and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in _BEHIND_A_NAME and concept_at(items, at + 3) not in ("BACK", "SIDE", "OVER", "IN"):
             return _meant(item, concept)
-    past = concept_at(items, at + 2) if ahead == "ON" or ahead == "COMMA" and at + 1 < len(items) and _is_colon(items[at + 1], text) else ahead
+    past = concept_at(items, at + 2) if ahead == "ON" or ahead in ("COMMA", "SIGN") and at + 1 < len(items) and _is_colon(items[at + 1], text) else ahead
     for concept, words in forms.before_measure:
         if said in words and (before in _OPENS or before in ("SIZE", "NUM", "LEN", "RATIO", "TAPE", "CLOSURE", "MARK181")) and past in ("NUM", "LEN", "FRAC"):
             return _meant(item, concept)

@@ -14,7 +14,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
 
 BRANCHED = ("tee", "branch", "wye")
-_CLOSED = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum", "collar", "equipment_connection", "repair")
+_CLOSED = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum", "collar", "equipment_connection", "damper_sleeve", "access_door", "repair")
 
 
 def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:

@@ -295,6 +295,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
     Frame("TABS [^STOP QUERY]{0,10} COMMA (?P<w>(?P<n>LEN) (?:EACH|LONG))", _tab_length),
+    Frame("TABS [^STOP QUERY NUM LEN]{0,8} COMMA (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() == "ones" else []),
     Frame("TABS (?:FILL|OF|COMMA|ON){0,6} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _tab_length),
     Frame("(?P<o>SCREWS) (?:SEATED|IN|MOVE_IN|FILL){0,3} (?P<w>ON? (?P<n>NUM|LEN)) (?=WITH|WASHERS|AND|SEP|$) (?!WITH? WASHERS (?:SEP|$))", _spacing),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),

@@ -243,6 +243,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN)) (?P<t>TAPED) (?=SEP|$|AND)", _width_of_tape),
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
     Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
+    Frame("(?:CLOSURE|MARK181) IN (?P<w>(?P<n>LEN)) (?!BOARD|STAPLES|LEG|GAP|LONG|BY|BACK)", _width),
     Frame("TAPES (?:TAPES|FILL){0,2} WIDE (?:OF|BE){0,2} (?P<w>(?P<n>NUMB)) (?!BY)", _width),
     Frame("(?:TAPED|TAPES) (?:WITH|IN)? DET? (?:WORD|FILLER){0,2} (?P<o>WORD) COMMA DET? (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _of_a_roll),
     Frame("TAPES (?P<v>WORD) HEDGE? (?P<w>(?P<n>NUMB) (?:WIDE|OVER))", _width),
