@@ -183,6 +183,8 @@ ENGLISH_TURNS = Turns(
         r"(?:the )?only things? (?:that's |that is |i have |i've got )?(?:left|missing|lacking)(?: to do)?(?: is| are|'s) (?:the )?(?:{act})|(?:all|only thing) it (?:lacks|needs|wants)(?: is|'s)? (?:the )?(?:{act})",
         r"(?:i |we |i'm |we're )?(?:left|leaving|saved|saving|holding|save|kept) (?:the )?(?:{act}) (?:for|until|till) (?:later|last|tomorrow|after|the|monday|lunch|this|\w+ shift).*",
         r"(?:the |my )?(?:{act}) (?:i|we)(?:'m|'re|'ve| had to| have to| will)? ?(?:left|leaving|saved|saving|put off|putting off|kept|pushed|bumped|leave|save|never got to|didn't get to|didn't get around to|ran out of (?:time|day) for)\b(?! (?:the|a|on|in place|alone))(?: (?:for|until|till|to|it|that|undone|off)\b.*)?",
+        r"(?:but |and |then )?(?:the |my |its )?(?:{act})(?:,| that)? (?:i'll|i will|we'll|we will|i'm gonna|i'm going to|we're gonna|i gotta|i've gotta|i have to|i've got to|i need to|i still have to|i still need to|we still have to)(?: have to| need to| still)?"
+        r" (?:do|put|get|get to|finish|add|install|hit|catch|lay|run|slap|throw|stick|set|tackle|wrap up|take care|come back|hang|save|leave|knock out)\b(?! (?:the|a) (?:next|other)).*",
         r"(?:the )?(?:{act}) (?:can wait|has to wait|will have to wait|waits|is waiting)\b.*",
     ),
     # what a move had to do with

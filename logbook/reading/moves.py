@@ -151,6 +151,12 @@ def _taper(found: Found):
     yield found.claim("taper_length", item.value.value, group="w", uses=("by",), said_unit=unit_of(item))
 
 
+def _taper_of_a_transition(found: Found):
+    """ "twenty by twelve down to twelve by twelve in two feet": the length that the change of size takes."""
+    if any(item.concept == "K_TRANSITION" for item in found.row.items) and found.item("by").value.value >= _FEWEST:
+        yield from _taper(found)
+
+
 _FEWEST = 6  # inches; less room than that is said of something else
 
 
@@ -237,6 +243,7 @@ FRAMES = (
     Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
     Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),
     Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD|ON|OF|FITTING|NUMBER|KIND|NUM|MARKED|COMMA|RUN){0,6} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER|ONLY|ME){0,3} (?P<by>NUMB)) (?!BY)", _taper),
+    Frame("SIZE TO (?:DET|FILLER)? SIZE (?P<w>(?:IN|OVER) (?:FILL)? (?P<by>LEN)) (?=SEP|$|AND|BUT|FLAT|LEVEL|WITH)", _taper_of_a_transition),
     Frame("(?P<w>SLOPE (?:FILL|ON|OF|FITTING|NUMBER|KIND|NUM|MARKED|COMMA){0,5} RUN (?:FILL|ONLY){0,2} (?P<by>LEN))", _taper),
     Frame("(?P<w>SLOPE (?:FILL|OF|ONLY|ON|NUM|KIND){0,4} (?P<by>NUMB) LONG)", _taper),
     Frame("(?P<w>SLOPE (?:WORD|FILLER|HAVE|FILL){1,3} IN (?:FILL|ONLY)? (?P<by>LEN))", _taper),

@@ -57,6 +57,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="OFF", value=None)  # "it all comes off the left side, six in thirty-six"
         elif item.concept == "REPAIRED" and said.startswith(("taped over", "tape over")) and not any(one.concept in ("DAMAGE", "K_REPAIR", "GAP", "PARTED", "METHOD") for one in items[:place]):
             done[place] = replace(item, concept="TAPED", value=None)  # "it was dusty and I taped over it"
+        elif item.concept == "DAMAGE" and said == "wet" and "TAPE" in (_concept(items, place - 1), _concept(items, place - 2)) and _concept(items, place - 1) in ("TAPE", "BE"):
+            done[place] = replace(item, concept="WORD", value=None)  # "the tape was wet": the roll, not the board
         elif item.concept == "UNDONE" and said == "sticking out" and ahead in ("INSIDE", "IN", "OUTSIDE", "THROUGH"):
             done[place] = replace(item, concept="WORD", value=None)  # "the staples are sticking out on the inside": which way they went
         elif item.concept == "WORD" and said == "open" and _concept(items, place - 1) == "BE" and (ahead in ("LEN", "FRAC") or ahead == "HEDGE" and _concept(items, place + 2) in ("LEN", "FRAC")):
