@@ -30,6 +30,7 @@ class Elsewhere:
     asides: tuple[Aside, ...] = ()
     leads: str = ""
     who: str = ""  # people
+    joins: frozenset[str] = frozenset()  # before what is his own again, within a clause
     own_again: str = "(?!)"
     own_piece: str = "(?!)"  # the same, behind a story
     unmet: str = "(?!)"  # the sentence behind a condition: what it hung on did not come

@@ -25,7 +25,7 @@ _WISHED = (
 )
 
 ENGLISH_ASIDES = Asides(
-    own_again=r" , (?=(?:(?:and|but|so|now|then) )*(?:mine|ours|my|our|i|we|i've|we've|this one|this|it's|it|here|#)(?![\w']))| (?=(?:but|and|so) (?:mine|ours|my|our|i|we|i've|this one)(?![\w']))",
+    own_again=r" , (?=(?:(?:and|but|so|now|then) )*(?:mine|ours|my|our|i|we|i've|we've|this one|this|it's|it|here|#)(?![\w']))| (?=(?:but|and|so|while) (?:mine|ours|my|our|i|we|i've|this one)(?![\w']))| (?=(?:but|so) (?:the )?#(?![\w']))",
     of_the_kind=r"(?:mine|ours)(?![\w'])",
     turns=frozenset(
         "isn't aren't wasn't weren't didn't don't doesn't hasn't haven't hadn't won't wouldn't can't couldn't shouldn't ain't cannot never not nobody neither nor hardly barely scarcely"

@@ -46,6 +46,7 @@ _BODY = (
 ENGLISH_ELSEWHERE = Elsewhere(
     leads=r"(?:(?:and|but|so|well|ok|okay|hey|oh|now|then|listen|look|alright|all right|yeah|yes|no|because|since|man|great|boss|sure|fyi|btw|by the way|anyway|just so you know|you know|heads up|meanwhile|though|while|wonderful|nope|yep) )*",
     who=_PEOPLE,
+    joins=frozenset("and but so while then".split()),
     own_piece=r"(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:mine|ours|this one|today|here|not (?:here|this time|today|on this one)|now)\b",
     unmet=r"(?:(?:but|and|so|well) )*(?:it|they|he|she|that) (?:didn't|never did|did not|won't|hasn't|haven't)(?: (?:come|show|arrive|happen|though|so))*$",
     own_again=r"(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we)|that's (?:what|how) (?:i|we))\b",
@@ -64,7 +65,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("rfi revision addendum bulletin asi", r"(?:the |that |an? )?(?:rfi|revision|addendum|bulletin|asi|change order)\b(?: \w+)? (?:came|is|says|moved|changed|dropped|bumped|turned)\b", SENTENCE, "drawing"),
         _aside(
             "list lists order to-do",
-            r"(?:(?:the|my|our|his|this|that|here's|here is|new|today's|tomorrow's|monday's) )*(?:(?:cut|shop|punch|shopping|material|materials|wish|buy|job|task|build|pick|stock|parts|fab|work|order|tag|piece) (?:list|order|sheet)|order of work|take-?off|list|inventory|stock count|lineup)(?: (?:for|from|on|of) (?:the )?[\w']+(?: \w+)?)?(?: (?:is|has|says|reads|goes))?$",
+            r"(?:(?:the|my|our|his|this|that|here's|here is|new|today's|tomorrow's|monday's) )*(?:(?:cut|shop|punch|shopping|material|materials|wish|buy|job|task|build|pick|stock|parts|fab|work|order|tag|piece) (?:list|order|sheet)|order of work|take-?off|inventory|stock count|list (?:for|from|of) (?:the )?(?:tomorrow|monday|tuesday|wednesday|thursday|friday|next|office|morning|afternoon|shop|boss|foreman))(?: (?:for|from|on|of) (?:the )?[\w']+(?: \w+)?)?(?: week| shift)?(?: (?:is|has|says|reads|goes))?$",
             ON,
             "plan",
         ),
@@ -79,7 +80,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         # stock, orders, prices
         _aside(
             "box boxes roll rolls case cases carton cartons bucket buckets pail pails tube tubes bundle bundles sheet sheets pallet pallets skid skids pack packs package packages bag bags crate crates can cans gallon gallons sleeves dozen truckload load loads",
-            rf"\b{_MANY}{_PACK} (?:of )?(?:(?:the|that|this|our|my) )?{_STUFF}(?:,? (?:and|or) (?:(?:the|that|this|our|my|some) )?{_STUFF})?(?! (?:on it|over it|around it|all around))",
+            rf"\b{_MANY}{_PACK} (?:of )?(?:(?:the|that|this|our|my) )?{_STUFF}(?:,? (?:and|or) (?:(?:the|that|this|our|my|some) )?{_STUFF})?(?! (?:on it|over it|around it|all around|(?:on|in|into) (?:the |this )?(?:" + _KINDS + rf"|one|\d)))",
             WORDS,
         ),
         _aside(
@@ -166,14 +167,14 @@ ENGLISH_ELSEWHERE = Elsewhere(
         # stories
         _aside(
             "ago back job jobs remember time once used yesterday's years when seen saw story",
-            r"(?:(?:\w+ )?(?:years|months|weeks|jobs) (?:ago|back)|years back|ages ago|back in (?!stock|place|the (?:box|groove)|line)(?:the )?[\w']+|back when|(?:on|at) (?:my|our|the) (?:last|old|previous|other|first) (?:job|site|place|shop|company|project)|(?:my|our|the) (?:last|old|previous|other) (?:job|site|boss|outfit|company)|when (?:i|we) (?:was|were|started)\b|i remember (?:a|the|one|when|this one)|(?:one|this one|there was a|there was this|there was one) time(?: (?:i|we|a|at|on|in)\b)|once upon|i (?:once|used to)\b|we (?:once|used to)\b|i've seen\b|i (?:saw|seen) (?:a|one|some|this)\b|in (?:my|all my) \w+ years|last job\b|(?:we|i) had (?:a|one|this) (?:job|guy|fella|foreman|case)\b)",
+            r"(?:(?:\w+ )?(?:years|months|weeks|jobs) (?:ago|back)|years back|ages ago|back in (?:the (?:day|days|old days|old country|\w*ties)|my day|high school|school|\d+|'\d+|[\w' ]{2,20} (?:we|i|they|nobody|everybody|you))\b|back when|(?:on|at) (?:my|our|the) (?:last|old|previous|other|first) (?:job|site|place|shop|company|project)|(?:my|our|the) (?:last|old|previous|other) (?:job|site|boss|outfit|company)|when (?:i|we) (?:was|were|started)\b|i remember (?:a|the|one|when|this one)|(?:one|this one|there was a|there was this|there was one) time(?: (?:i|we|a|at|on|in)\b)|once upon|i (?:once|used to)\b|we (?:once|used to)\b|i've seen\b|i (?:saw|seen) (?:a|one|some|this)\b|in (?:my|all my) \w+ years|last job\b|(?:we|i) had (?:a|one|this) (?:job|guy|fella|foreman|case)\b)",
             ON,
         ),
         _aside("usually normally rule often tend times days habit", r"(?:usually|normally|as a rule|most days|most times|half the time|nine times out of ten|every so often|i tend to|i'm in the habit of|most of the time|(?:on )?a normal day)\b", CLAUSE),
         _aside("trust like care fan believe", r"(?:i|we) (?:don't|do not|never|wouldn't|won't|can't) (?:trust|like|care for|believe in|go for|hold with|think much of)\b|(?:i'm|i am|we're) (?:not a|no) fan of\b|not a fan of\b", CLAUSE),
         _aside("you", r"you (?:didn't|never|haven't|forgot|missed|skipped|left)\b", SENTENCE),
         _aside("not", r"not (?:my|our|the|this|any) (?:facing|duct|ductwork|board|foil|piece|joint|work|fitting|run)$", CLAUSE),
-        Aside(frozenset(("first", "original", "initial")), r"(?:my|our|the) (?:very )?(?:first|original|initial) (?:thought|idea|guess|plan|count|measure|measurement|try|attempt|cut|number|layout|notion|version)\b(?:(?! (?:was|were|is) (?:right|good|fine|to (?:tape|staple|rub)))) ?(?:[\w' ]+? )?(?:was|were|said|came|gave|had|made|called)\b", SENTENCE, "drawing", keeps=True),
+        Aside(frozenset(("first", "original", "initial")), r"(?:my|our|the) (?:very )?(?:first|original|initial) (?:thought|idea|guess|plan|count|measure|measurement|try|attempt|cut|number|layout|notion|version)\b(?:(?! (?:was|were|is) (?:right|good|fine|to (?:tape|staple|rub)))) ?(?:[\w' ]+? )?(?:was|were|said|came|gave|had|made|called)\b(?! (?:straight|elbow|tee|cap|collar|transition|offset|branch|plenum|number|fitting|piece|good|fine|right|no good))", SENTENCE, "drawing", keeps=True),
         Aside(frozenset(("first",)), r"(?:at )?first (?:off )?(?:i|we) (?:counted|figured|thought|measured|guessed|reckoned|saw|made it|called it|had it)\b", SENTENCE, "drawing", keeps=True),
         # hopes, dreams, threats, jests
         _aside("dreamt dreamed dream dreaming nightmare nightmares imagine imagined imagining picture pretend fantasy wish wished", r"(?:(?:i|last night i|last night|all night|had|i had) )*(?:dreamt|dreamed|dream|dreaming|a dream|a nightmare|nightmares?|imagine|imagined|imagining|pretend|wish|wished)\b", SENTENCE, "condition"),
@@ -182,7 +183,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("there there's", r"(?:there(?:'s| is| isn't| ain't| was) (?:no|not even an?|even an?|no such thing as an?|not an?) (?:(?:such|even|a) )*(?:straight|elbow|tee|cap|collar|transition|offset|branch|plenum|piece|fitting)\b)", SENTENCE),
         _aside("not nor", r"\b(?:not|nor) (?:so much as |even |one |a single )*an? (?:single )?(?:straight|elbow|ninety|tee|cap|collar|transition|offset|branch|plenum|fitting|piece)\b", WORDS),
         _aside("haven't didn't never", r"(?:i|we) (?:haven't|didn't|never|have not|did not) (?:yet )?(?:built|made|build|make|closed|close|finished|finish|started|start)(?: so much as)? (?:a thing|anything|a single (?:thing|piece|fitting)|nothing)\b", SENTENCE, "plan"),
-        _aside("roger copy ten-four understood 10-4 four", r"(?:roger|copy|ten[ -]four|10-4|understood|loud and clear)(?: (?:that|on|boss|wilco))*$", ON, "plan"),
+        _aside("roger copy ten-four understood 10-4 four", r"(?:roger|copy|ten[ -]four|10-4|understood|loud and clear)(?: (?:that|on|boss|wilco))*$", ON),
         _aside("forbid", r"(?:god|heaven|heavens) forbid\b", SENTENCE, "condition"),
         _aside("trick secret key way thing", r"(?:the|my) (?:trick|secret|key|right way|best way|proper way|whole trick)(?: (?:to|with|of) [\w ]+?)? is\b", SENTENCE),
         _aside("next", r"next time\b", SENTENCE, "reminder"),

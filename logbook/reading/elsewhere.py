@@ -15,7 +15,7 @@ from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, WORDS
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
-from logbook.reading.stance import CONDITION, DRAWING, PLAN, Clause, built_so
+from logbook.reading.stance import CONDITION, DRAWING, OTHER, PLAN, Clause, built_so
 
 _LEAD = re.compile(r"^[\W_]+")
 _WORD = re.compile(r"[\w'-]+")
@@ -67,12 +67,16 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
         told = next((one for one in begins if one.words.match(bare)), None) if carried is None or carried[0] != ON else None
         if told is not None and (_harms(row, clause, words, language) or told.why == DRAWING and built_so(row, clause, language)):
             told = None
+        if told is not None and (_asked(row, clause, told.why) or told.reach == ON and told.why == OTHER and _named(row, clause)):
+            told = None
         if told is not None:
             carried, keeps = (told.reach, clause.sentence, told.why), told.keeps
         if carried is not None:
             carried = (carried[0], max(carried[1], clause.sentence) if carried[0] != ON else carried[1], carried[2])
-            found.update({at: carried[2] for at in range(clause.first, clause.last) if not keeps or not _names_it(row, at)})
-            if carried[0] == CLAUSE:
+            back = _back_at_his(row, clause, language) if carried[2] == OTHER and carried[0] != ON else None
+            found.update({at: carried[2] for at in range(clause.first, back or clause.last) if not keeps or not _names_it(row, at)})
+            carried = carried if back is None else None
+            if carried is not None and carried[0] == CLAUSE:
                 carried = None
         for one in looked:
             if one.reach in (BACK, WORDS):
@@ -114,11 +118,11 @@ def without(row: Row, aside: dict[int, str]) -> Row:
 def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: Language) -> bool:
     """Whether he is back at a piece of his own, or the sentence is over."""
     reach, sentence, why = carried
-    named = any(row.items[at].concept.startswith("K_") and at + 1 < clause.last and row.items[at + 1].concept in _NAMES for at in range(clause.first, clause.last))
+    named = _named(row, clause)
     if clause.sentence == sentence and (why == CONDITION or reach == ON and why in (DRAWING, PLAN)):
         return row.items[clause.first].concept == "BUT"
     if clause.sentence == sentence:
-        return row.items[clause.first].concept == "BUT" and reach != ON or _one(language.code, "own_again").match(bare) is not None and reach != ON or named and _does(row, clause)
+        return row.items[clause.first].concept == "BUT" and reach != ON or _one(language.code, "own_again").match(bare) is not None and reach != ON or named and (_does(row, clause) or why == OTHER and _opens(row, clause))
     if why == CONDITION and clause.sentence == sentence + 1 and _one(language.code, "unmet").match(bare):
         return False
     return reach != ON or _one(language.code, "own_piece").match(bare) is not None or named
@@ -133,6 +137,32 @@ def _does(row: Row, clause: Clause) -> bool:
     """ "…, straight nine is taped with the wide one": a piece by its number, and what it is or has."""
     at = next(at for at in range(clause.first, clause.last) if row.items[at].concept.startswith("K_"))
     return at - clause.first <= 2 and any(row.items[k].concept in ("BE", "HAVE", "STAPLED", "TAPED") for k in range(at + 2, min(at + 4, clause.last)))
+
+
+def _named(row: Row, clause: Clause) -> bool:
+    return any(row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _NAMES for at in range(clause.first, clause.last - 1))
+
+
+def _opens(row: Row, clause: Clause) -> bool:
+    """Whether the clause begins with a piece by its number."""
+    at = next((at for at in range(clause.first, clause.last) if row.items[at].concept not in ("DET", "FILLER", "AND", "BUT", "ANOTHER")), clause.first)
+    return at + 1 < clause.last and row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _NAMES
+
+
+def _asked(row: Row, clause: Clause, why: str) -> bool:
+    """ "You want vanes in elbow nine? They're in.": a question, which its answer settles."""
+    return why == DRAWING and clause.last < len(row.items) and row.items[clause.last].concept == "QUERY"
+
+
+def _back_at_his(row: Row, clause: Clause, language: Language) -> int | None:
+    """ "The truck is late so I built straight nine", "lunch is over and elbow nine has its vanes": where it is his own again, with no piece named before."""
+    for at in range(clause.first + 2, clause.last - 1):
+        numbered = row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _NAMES
+        if row.words(at - 1, at).lower().split()[-1] in language.elsewhere.joins and (numbered or _one(language.code, "own_again").match(row.words(at, clause.last).lower())):
+            return at
+        if row.items[at].concept.startswith("K_"):
+            return None
+    return None
 
 
 def _harms(row: Row, clause: Clause, words: str, language: Language) -> bool:
