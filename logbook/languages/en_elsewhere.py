@@ -80,7 +80,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         # stock, orders, prices
         _aside(
             "box boxes roll rolls case cases carton cartons bucket buckets pail pails tube tubes bundle bundles sheet sheets pallet pallets skid skids pack packs package packages bag bags crate crates can cans gallon gallons sleeves dozen truckload load loads",
-            rf"\b{_MANY}{_PACK} (?:of )?(?:(?:the|that|this|our|my) )?{_STUFF}(?:,? (?:and|or) (?:(?:the|that|this|our|my|some) )?{_STUFF})?(?! (?:on it|over it|around it|all around|(?:on|in|into) (?:the |this )?(?:" + _KINDS + rf"|one|\d)))",
+            rf"\b{_MANY}{_PACK} (?:of )?(?:(?:the|that|this|our|my) )?{_STUFF}(?:,? (?:and|or) (?:(?:the|that|this|our|my|some) )?{_STUFF})?(?! (?:on it|over it|around it|all around|(?:on|in|into) (?:the |this )?(?:" + _KINDS + r"|one|\d)))",
             WORDS,
         ),
         _aside(
