@@ -87,7 +87,7 @@ ENGLISH_WEIGHED = Weighed(
     ),
     unreal=(r"(?:would've|would have|woulda|'d have|'d've|i'd have|we'd have|i'd of|could've|could have|coulda) (?!called|said|sworn)(?:\w+ )?<d>",),
     has_it=(
-        r"(?:just|only|plain|nothing but)(?: plain)? <n>(?: (?:straight|right|shot|driven))* (?:into|through|to) the (?:\w+ )?(?:board|joint|seam|flap|butt|facing|duct)$",
+        r"(?:just|only|plain|nothing but)(?: plain)? <n>(?: (?:straight|right|shot|driven|#))* (?:into|through|to) the (?:\w+ )?(?:board|joint|seam|flap|butt|facing|duct)$",
         r"(?:held|holding|closed|sealed|stuck)(?: (?:together|shut|closed|on|up|it|down))* (?:by|with|on)(?: (?:nothing but|just|only|the|plain|mere))* <n>(?: (?:alone|only))?$",
         r"<n>(?: (?:is|'s|was))?(?: the)? (?:all|only thing|only stuff|one thing)(?: that)?(?: that's)? (?:holds|holding|keeps|keeping|closes) (?:it|#|this|the \w+)(?: (?:together|shut|closed))?$",
         r"^(?:(?:#|number|[\w-]+) )?(?:has|have|'s got|got) (?:the |its |good |some )?<n>$",

@@ -28,6 +28,8 @@ def marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
         place_of = place
         if "THINK" in before and "WHEN" in before[before.index("THINK") :] and one.name in ACT_FACTS:
             before = []  # "pretty sure it was sixty degrees when I taped it": the warmth is in doubt
+        if one.value is False and one.corrects and row.items[one.first].concept == "I" and one.name in ACT_FACTS:
+            before = []  # "I kind of figured somebody else was taping it so I never did": what he did himself is in no doubt
         hedged = hedged or "THINK" in before or "THINK" in [row.items[k].concept for k in range(one.last, min(clause.last, one.last + 1))]
         while place > 0 and cut[place - 1].sentence == clause.sentence and one.first - cut[place - 1].first <= _SENTENCE:
             place -= 1
