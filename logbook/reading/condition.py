@@ -209,7 +209,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|WIDE|LONG){0,2} DAMAGE)", _width),
     Frame("DAMAGE (?:IN|ON|OF) (?:DET|FACING|BOARD|DAMAGE_PLACE|ON|IN|OF|SIDE){0,4} (?:KIND|NUMBER|FITTING) (?:COMMA? NUMBER)? (?:NUM|MARKED)? COMMA (?:FILL){0,2} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND|OVER)?) (?=COMMA|STOP|$|AND|WITH)", _small_width),
     Frame("DAMAGE (?:FILL|COMMA|IN|ON|FITTING|NUM|DET|FACING|OF|WORD|SIDE|JOINT|DAMAGE_PLACE|SIDE_WORD){0,5} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?!BOARD|TAPE)", _width),
-    Frame("(?<!TAPE)(?P<d>DAMAGE) (?!TAPE)", _damage),
+    Frame("(?<!TAPE)(?P<d>DAMAGE) (?!(?:DET|MARK181|CLOSURE){0,2} TAPE (?!BE|OVER|WORD))", _damage),
     Frame("(?P<w>REPAIRED)", _repaired),
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),

@@ -44,6 +44,17 @@ def _width(found: Found):
         yield from _length("tape_width", 6)(found)
 
 
+def _of_the_tape(found: Found):
+    """ "I slit the tape down the middle, so it's an inch and a half wide": where tape is what was named last."""
+    for at in range(found.first - 1, max(-1, found.first - 2 * _NEAR), -1):
+        concept = found.row.items[at].concept
+        if concept in ("TAPE", "MARK181", "CLOSURE") and not found.row.is_blank(at):
+            yield from _length("tape_width", 6)(found)
+            return
+        if concept in ("STOP", "QUERY", "DAMAGE", "SIZE", "GAP", "PANEL", "WASHERS", "FLAP", "BOARD", "OPENING", "JOINT") or concept.startswith("K_"):
+            return
+
+
 def _roll(found: Found):
     """ "the two-inch stuff", "a two and a half inch roll": where tape is spoken of in the sentence."""
     if not _ROLLS.isdisjoint(found.row.words(found.at("o"), found.at("o") + 1).lower().split()) and _tape_near(found):
@@ -107,6 +118,7 @@ def _clinch(found: Found):
 
 FRAMES = (
     Frame("(?:TAPE|CLOSURE|MARK181) (?:FILL|ME|WORD|ONLY|COMMA|ON|HAVING){0,7} (?P<w>(?P<n>NUMB) (?:FILL)? WIDE)", _width),
+    Frame("(?:IT|BE){1,2} (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB) WIDE) (?=SEP|$|AND|BUT)", _of_the_tape),
     Frame("(?P<w>(?P<n>NUMB) (?P<o>WORD|COUNTED|OVER)) (?!NUMB)", _roll),
     Frame("(?:TAPE|CLOSURE|MARK181) BE DET (?P<w>(?P<n>NUMB)) (?=SEP|$)", _width),
     Frame("(?:TAPE|CLOSURE|MARK181) TAPE? SIZE_WORD (?:HEDGE|FILLER|ONLY)? (?P<w>(?P<n>NUMB)) (?!BY|SIDE_WORD)", _width),
