@@ -16,6 +16,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import Row
 from logbook.reading.likely import AnyOf, Likely
+from logbook.reading.spaced_otherwise import spaced_otherwise
 from logbook.reading.stance import Clause
 
 _ACTS = {
@@ -168,6 +169,9 @@ def _short(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterat
 
 def _faults(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     """What is wrong with an act, or with the thing it left: the first reading of the words that an act was said for."""
+    if (wider := spaced_otherwise(row, own, cut_up, place)) is not None:
+        yield wider, range(wider.first, wider.last)
+        return
     for wrong in _wrongs(row, cut_up[place], language):
         found = list(_fault(row, own, cut_up, place, wrong, language))
         if found:

@@ -1,0 +1,42 @@
+"""Staples that lie wider in one place: "every two but the corners are at four". They are in; how far apart is what departs."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from logbook.reading.claims import Claim, claim, unit_of
+from logbook.reading.grammar import Row
+
+_TURNS = ("BUT", "EXCEPT", "ALL_BUT")
+_BEFORE = ("ON", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
+_COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD")
+_LEAST, _MOST = Fraction(1, 2), 12  # inches
+_FAR = 14  # items back to the staples
+
+
+def spaced_otherwise(row: Row, own: Row, cut_up, place: int) -> Claim | None:
+    """The distance told behind "but" or "except" where another was told of staples before it in the sentence; it corrects that one."""
+    part = cut_up[place]
+    lead = part.first - 1 if part.first and row.items[part.first - 1].concept in _TURNS else part.first
+    if row.items[lead].concept not in _TURNS or not _spaced(row, own, lead):
+        return None
+    at = lead + 1
+    while at < len(row.items) and row.items[at].concept not in ("STOP", "QUERY", "TAPED", "RUBBED", "TAPE", "RUB", "NOT", "NO"):
+        item = row.items[at]
+        ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
+        if item.concept in ("NUM", "LEN", "FRAC") and row.items[at - 1].concept in _BEFORE and ahead not in _COUNTS and _LEAST <= item.value.value <= _MOST:
+            return claim(row, "staple_spacing", item.value.value, at, at + 1, uses=(at,), corrects=True, said_unit=unit_of(item))
+        at += 1
+    return None
+
+
+def _spaced(row: Row, own: Row, at: int) -> bool:
+    """Whether a distance of staples was told right before."""
+    start = at
+    while start > 0 and at - start < _FAR and row.items[start - 1].concept not in ("STOP", "QUERY"):
+        start -= 1
+    here = [k for k in range(start, at) if not own.is_blank(k)]
+    concepts = [row.items[k].concept for k in here]
+    return bool({"STAPLED", "STAPLES", "STAPLE"} & set(concepts)) and any(
+        one in ("EVERY", "ON", "STAPLED", "STAPLES") and two in ("NUM", "LEN", "FRAC") for one, two in zip(concepts, concepts[1:])
+    )
