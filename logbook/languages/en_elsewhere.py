@@ -51,7 +51,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
     unmet=r"(?:(?:but|and|so|well) )*(?:it|they|he|she|that) (?:didn't|never did|did not|won't|hasn't|haven't)(?: (?:come|show|arrive|happen|though|so))*$",
     own_again=r"(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we)|that's (?:what|how) (?:i|we))\b",
     harms=(
-        r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked)(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped(?! off)|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut (?:it|into|through|a)|slashed|bent|soaked|sat in|knocked|got it|got to it|got into it)\b"
+        r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked|put|shoved|jammed|stuck|rammed)(?: (?:his|her|their|a|the|its) [\w']+)?(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped(?! off)|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut (?:it|into|through|a)|slashed|bent|soaked|sat in|knocked|got it|got to it|got into it)\b"
     ),
     asides=(
         # paper: what is drawn, listed or asked for
@@ -80,7 +80,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         # stock, orders, prices
         _aside(
             "box boxes roll rolls case cases carton cartons bucket buckets pail pails tube tubes bundle bundles sheet sheets pallet pallets skid skids pack packs package packages bag bags crate crates can cans gallon gallons sleeves dozen truckload load loads",
-            rf"\b{_MANY}{_PACK} (?:of )?(?:(?:the|that|this|our|my) )?{_STUFF}(?:,? (?:and|or) (?:(?:the|that|this|our|my|some) )?{_STUFF})?(?! (?:on it|over it|around it|all around|(?:on|in|into) (?:the |this )?(?:" + _KINDS + r"|one|\d)))",
+            rf"\b{_MANY}{_PACK} (?:of )?(?:(?:the|that|this|our|my) )?{_STUFF}(?:,? (?:and|or) (?:(?:the|that|this|our|my|some) )?{_STUFF})?\b(?! (?:on it|over it|around it|all around|(?:on|in|into) (?:the |this )?(?:" + _KINDS + r"|one|\d)))",
             WORDS,
         ),
         _aside(
@@ -91,7 +91,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         ),
         _aside(
             "box boxes roll rolls case cases carton cartons bucket buckets bundle bundles sheet sheets pallet pallets skid skids pack packs bag bags load loads truckload",
-            rf"(?:{_MANY}|the |our |my |that |this |whole |full )*{_PACK} of (?:(?:the|that|this|our|my) )?{_STUFF}(?: (?:\w+ ){{0,2}}?(?:came|showed|arrived|got|is|are|was|were|sat|left|went|gone|landed|walked|missing|to go|on)\b|$)",
+            rf"(?:{_MANY}|the |our |my |that |this |whole |full )*{_PACK} of (?:(?:the|that|this|our|my) )?{_STUFF}(?: (?:\w+ ){{0,2}}?(?:came|showed|arrived|got|is|are|was|were|sat|left|went|gone|landed|walked|missing|to go)\b|$)",
             SENTENCE,
         ),
         _aside("asked ordered requested", rf"(?:(?:i|we) )?(?:asked|ordered|requested|called) (?:for )?(?:(?:the|a|some|more|{_MANY.strip()}) ?)*(?:[\w/½¼-]+ ){{0,3}}?(?:tape|staples|stuff|rolls?|box|boxes|board|mastic|181 ?a-?[phm])$", CLAUSE),
