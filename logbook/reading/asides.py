@@ -24,6 +24,7 @@ _NAMES = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU",
 _THINGS = {"K_HANGER": "K_HANGER", "HANG": "K_HANGER", "HUNG": "K_HANGER", "TABS": "TABS", "STAPLES": "STAPLES", "SCREWS": "SCREWS"}
 _CLAUSE = re.compile(r"[^.?,;]*")
 _AHEAD = 14  # items
+_LONGEST = 120  # items of one sentence that are looked at together: so that what this costs grows in line with the note
 _MEASURES = ("CFM", "LEN", "DEG", "TEMP_F", "INWG", "FT2")
 
 
@@ -91,7 +92,7 @@ def without(text: str, items: tuple[Item, ...], told: Told) -> Row:
 def _sentences(row: Row, language: Language) -> Iterator[tuple[Sketch, int]]:
     """Each sentence with the one behind it, and the item where the second begins."""
     bounds = [0, *(at + 1 for at, item in enumerate(row.items) if item.concept in ("STOP", "QUERY")), len(row.items)]
-    bounds = sorted(set(bounds))
+    bounds = sorted({at for first, last in zip(bounds, bounds[1:]) for at in range(first, last, _LONGEST)} | {bounds[-1]})
     for place in range(len(bounds) - 1):
         last = bounds[min(place + 2, len(bounds) - 1)]
         part = Part(bounds[place], last, place, "")
