@@ -184,5 +184,6 @@ ENGLISH_ACTS = ActWords(
     numbers=(("one", 1), ("two", 2), ("1", 1), ("2", 2)),
     of_all=r"of|out of|out of the|off of",
     stands_for_act=r"^(?:on|around|along|across)\b|\b(?:did|done|do|have|has|had|got|get|is what|are|is|was|were|only|just)\b",
-    denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|waiting|waits?|i'll|we'll|i will|gonna|going to|later|tomorrow|have to|\w+n't)(?![\w'])",
+    denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|waiting|waits?|\w+n't)(?![\w'])",
+    side_to_come=r"\b(?:i'll|we'll|i will|gonna|going to|later|tomorrow|have to)\b",
 )  # fmt: skip
