@@ -185,5 +185,6 @@ ENGLISH_ACTS = ActWords(
     of_all=r"of|out of|out of the|off of",
     stands_for_act=r"^(?:on|around|along|across)\b|\b(?:did|done|do|have|has|had|got|get|is what|are|is|was|were|only|just)\b",
     denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|waiting|waits?|\w+n't)(?![\w'])",
+    because=r"\b(?:because|since|'?cause)\b.*",
     side_to_come=r"\b(?:i'll|we'll|i will|gonna|going to|later|tomorrow|have to)\b",
 )  # fmt: skip

@@ -37,6 +37,7 @@ SPANISH_ACTS = ActWords(
     of_any_plan=True,
     of_all=r"de(?: l[oa]s)?",
     stands_for_act=r"\b(?:lleva|llevan|trae|traen|tiene|tienen|van|va|quedo|quedaron|puse|pusimos|hice|di|nomas|nada mas|solo|en)\b",
+    because=r"\b(?:porque|ya que|pues)\b.*",
     denied_side=r"\b(?:no|ni|sin|falt\w+|menos|nada(?! mas)|nunca|tampoco|excepto|salvo|pendientes?|olvid\w+)\b",
     a_side=rf"\b{_SIDES}\b",
 )

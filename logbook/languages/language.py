@@ -220,6 +220,7 @@ class ActWords:
     of_all: str = "(?!)"  # between a count and the whole it is of: "three of the four sides"
     stands_for_act: str = ""  # what stands for an act that was named before: "… did", "… is what it got"
     denied_side: str = ""  # beside a count of sides: those that were not done
+    because: str = r"(?!)"  # behind it comes a reason, which counts and denies nothing
     side_to_come: str = r"(?!)"  # beside a count of the other sides: those that will be
 
 

@@ -124,7 +124,7 @@ def _shape(row: Row, part: Part, act: bool) -> bool:
 
 
 def _denied(words: str, match: re.Match[str], language: Language) -> bool:
-    rest = f"{words[: match.start()]} {words[match.end() :]}"
+    rest = f"{words[: match.start()]} {re.sub(language.acts.because, '', words[match.end() :])}"
     return re.search(language.acts.denied_side, rest) is not None
 
 

@@ -46,8 +46,10 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             if any(own.is_blank(at) for at in range(first, last)):
                 continue
             said.add(state.fact)
-            opens = (Open("piece", state.fact, own.items[first].start, own.items[last - 1].end),) if state.pending else ()
-            made.append(claim(own, state.fact, state.value, first, last, kinds=state.kinds, opens=opens, pending=state.pending, hedged=False))
+            yet = state.value is False and bool(language.acts.yet) and re.search(language.acts.yet, part.words) is not None
+            pending = state.pending or yet
+            opens = (Open("piece", state.fact, own.items[part.first if yet else first].start, own.items[(part.last if yet else last) - 1].end),) if pending else ()
+            made.append(claim(own, state.fact, state.value, first, last, kinds=state.kinds, opens=opens, pending=pending, hedged=False))
             spent.update(at for at in range(first, last) if own.items[at].concept not in _NAMING and not (own.items[at].concept.startswith("K_") and own.items[at].concept != "K_HANGER"))
             if state.uses:
                 spent.update(at for at in {thing, *range(part.first, part.last)} if at is not None and own.items[at].concept in state.things)

@@ -47,6 +47,7 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
     blank: set[int] = set()
     plans: set[int] = set()
     skip_to = 0
+    cut = _at_each_yet(row, cut)
     for place, clause in enumerate(cut):
         if clause.first < skip_to or row.is_blank(clause.first):
             continue
@@ -84,6 +85,19 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
             claims.append(replace(one, part="side") if of_one_side(row, clause, one) else one)
             blank.update(range(one.first, one.last))
     return Undone(tuple(claims), frozenset(blank), frozenset(plans))
+
+
+def _at_each_yet(row: Row, cut: tuple[Clause, ...]) -> tuple[Clause, ...]:
+    """ "It isn't stapled yet and it isn't taped yet": two things to do, each with its own words."""
+    made: list[Clause] = []
+    for clause in cut:
+        first = clause.first
+        for at in range(clause.first + 1, clause.last - 2):
+            if row.items[at].concept == "AND" and row.items[at - 1].concept == "YET" and {"NOT", "NOT_DONE", "NO"} & {item.concept for item in row.items[at + 1 : at + 4]}:
+                made.append(replace(clause, first=first, last=at))
+                first = at + 1
+        made.append(replace(clause, first=first))
+    return tuple(made)
 
 
 def _rest_of_sentence(cut: tuple[Clause, ...], place: int):
