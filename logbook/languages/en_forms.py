@@ -11,6 +11,7 @@ _WHERE = r"(?:it|them|all|every|each|both|the|its|this one|that one|four|all fou
 _SKIN = r"(?:foil|facing|jacket|board|skin|surface|outside)"
 
 ENGLISH_FORMS = Forms(
+    habit=r"\b(?:always|usually|normally|never|ever|whenever|when|if|unless|generally|mostly|typically|every (?:time|day|piece|one|joint)|each time|all the time|most days|you|they|he|she|before i|after i|till i|until i|once i|so i|then i|gonna|can|could|should|would|must|let me|remind|rule)\b",
     instead=frozenset(("instead", "instead of")),
     as_drawn=(
         r"(?<=\w )(?<!not )(?<!n't )(?:just |exactly |same )?(?:like|as|per|to) (?:the |our |that )?(?:spec|print|drawing|plan|detail|code|book|sheet)s?(?: (?:says?|calls? for|calls? it|shows?(?: it)?|wants?(?: it)?|asks?(?: for)?|has it|requires?))?(?=$|[,.;!])",

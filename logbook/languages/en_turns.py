@@ -47,7 +47,7 @@ ENGLISH_TURNS = Turns(
         r"left (?:the )?(?:others?|rest|other ones|two|three|four|a few|a couple|some)(?: of them)?(?: standing| up| straight| alone| off)?",
     ),
     tabs_short=(
-        r"(?:all but|only|just|a few|few|some|half|most|a couple|couple|one|two|three|four|five|six|ten)(?: \w+)?(?: of)?(?: the| my| those| them)?(?: \w+)? tabs?|tabs? (?:on|at) (?:the )?(?:one|two|three|top|bottom|left|right|back|front)",
+        r"(?<!every )(?<!each )(?:all but|only|just|a few|few|some|half|most|a couple|couple|one|two|three|four|five|six|ten)(?: \w+)?(?: of)?(?: the| my| those| them)?(?: \w+)? tabs?|tabs? (?:on|at) (?:the )?(?:one|two|three|top|bottom|left|right|back|front)",
         r"tabs? (?:that )?(?:i|we) (?:(?:just|really|still) )*(?:couldn't|can't|could not|didn't|never could|never) (?:\w+ )?(?:get|bend|fold|reach|turn|flatten|lay|get to)\b",
         r"tabs? (?:is |are |were |was )?(?:\w+ )?(?:except|minus|but|short of|save|bar)\b",
     ),
@@ -70,7 +70,7 @@ ENGLISH_TURNS = Turns(
          r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|sit|drop in|clinch|bend|stay|staying|lay|lie|laying|lying|close(?! (?:up|in|together|tight))|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
     ),
     missed=(
-        r"(?:missed|skipped|left off|left out|left(?= (?:the|a|an|one|two|three|about|some|half|most|that|my|out|off|a couple)\b)|passed over|forgot|(?:couldn't|could not|can't|cannot|wasn't able to|didn't|did not|no way to|never|hard to|unable to|too tight to) (?:really |quite |even )?(?:reach|get(?: at| to| into| under| behind| around| up to| in to| in)?|do|see|finish|tape|staple|rub|bend|make))"
+        r"(?:missed|skipped|left off|left out|left(?= (?:the|a|an|one|two|three|about|some|half|most|that|my|out|off|a couple)\b)|passed over|forgot|(?:couldn't|could not|can't|cannot|wasn't able to|didn't|did not|no way to|never|hard to(?! see)|unable to|too tight to) (?:really |quite |even )?(?:reach|get(?: at| to| into| under| behind| around| up to| in to| in)?|do|see|finish|tape|staple|rub|bend|make))"
         rf" (?:(?:it|that|them|the tape|tape|a staple|staples|my hand|the gun|the stapler) )?(?:(?:all the way |all )?(?:under|behind|around|on|at|to|in|into|up|over|along|down|back) )*(?:the |a |an |my |that |this |one |its |about )*(?:{_SOME}|(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*{_SPOT}|there|in there|under there|back there|all of (?:it|them))\b",
     ),
     ran_short=(

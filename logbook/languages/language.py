@@ -150,6 +150,7 @@ class Forms:
     in_twos: str = "(?!)"  # numbers that are a spacing behind "on": "on twos"
     numbered: tuple[tuple[str, frozenset[str]], ...] = ()  # a kind, where a number or a mark stands right behind
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
+    habit: str = ""  # words for what is done time and again; none: acts are never told in the present
     instead: frozenset[str] = frozenset()  # between what was used and what was not: "tape instead of mastic"
 
 

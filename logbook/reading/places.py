@@ -111,7 +111,7 @@ def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
     """ "tied in and taped to six", "tied into seventeen and nineteen" """
     made: list[Claim] = []
     one_mark = f"(?:DET|FITTING|NUMBER|KIND|SIDE_WORD|FILLER){{0,3}} {MARK}"
-    for match in row.find(f"(?P<w>(?P<t>TIED|HUNG) (?:TO|ON|IN|WITH|FILLER){{0,2}} (?P<marks>{one_mark} (?:(?:COMMA|AND){{1,2}} {one_mark})*)) (?!BY|WIDE|SIDE_WORD)"):
+    for match in row.find(f"(?P<w>(?P<t>TIED|HUNG) (?:TO|ON|IN|WITH|FILLER){{0,2}} (?P<marks>{one_mark} (?:(?:COMMA|AND){{1,2}} {one_mark})*)) (?!BY (?!ME)|WIDE|SIDE_WORD)"):
         if row.items[match.start("t")].concept == "HUNG" and not row.words(match.start("t"), match.start("t") + 1).lower().endswith(("tied in", "connected", "joined")):
             continue
         marks = []

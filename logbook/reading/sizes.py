@@ -224,6 +224,7 @@ FRAMES = (
     Frame("(?P<w>OFFSETS (?:FILL|OF|BY|HEDGE|TO|DET|SIDE){0,3} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
     Frame("(?P<w>(?P<n>NUMB) OVER) (?=SEP|$)", _length_of("offset_by", most=72, kinds=("offset",))),
     Frame("(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>OVER HEDGE? (?P<n>LEN)) (?=SEP|$)", _length_of("offset_by", most=72, kinds=("offset",))),
+    Frame("(?<=SEP) (?P<w>OVER (?P<n>NUMB)) (?=SEP|$)", _length_of("offset_by", most=72, kinds=("offset",))),  # "14 by 12. Over 6, length 48"
     Frame("(?P<w>K_OFFSET (?:OF|BY|FILL){1,2} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
     Frame("(?P<w>K_OFFSET (?P<n>LEN)) (?!BY|LONG)", _length_of("offset_by", most=72)),
     Frame("(?P<w>(?P<n>LEN) (?:K_OFFSET|OFFSETS))", _length_of("offset_by", most=72)),
@@ -249,7 +250,7 @@ FRAMES = (
     Frame("(?<!SQUARE)(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _throat),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND) (?!WASHERS)", _length_of("collar_diameter", most=40)),
-    Frame("(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB))", _length_of("collar_diameter", most=40)),
+    Frame("(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB))", _length_of("collar_diameter", least=3, most=40)),
     Frame("K_COLLAR (?:NUM|MARKED)? OF (?P<w>(?P<n>NUM)) (?=SEP|$|WITH|AND)", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("K_COLLAR (?:OF|COMMA|FILL|NUM|NUMBER){1,4} (?P<w>(?P<n>LEN)) (?!WIDE|LONG|SCREWS|APART)", _length_of("collar_diameter", "n", most=40)),
     Frame("(?:^|(?<=SEP)|(?<=BE)|(?<=BOTH)|(?<=FILLER)) (?:FILL){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|NUMBER|TABS)", _lone_diameter),

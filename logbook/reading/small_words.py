@@ -59,6 +59,10 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="TAPED", value=None)  # "it was dusty and I taped over it"
         elif item.concept == "DAMAGE" and said == "wet" and "TAPE" in (_concept(items, place - 1), _concept(items, place - 2)) and _concept(items, place - 1) in ("TAPE", "BE"):
             done[place] = replace(item, concept="WORD", value=None)  # "the tape was wet": the roll, not the board
+        elif item.concept == "NO" and said == "without" and ahead in ("STAPLED", "TAPED", "RUBBED") and text[items[place + 1].start : items[place + 1].end].lower().endswith("ed"):
+            done[place] = replace(item, concept="WORD", value=None)  # "I closed her up without, stapled every two": the comma is lost
+        elif item.concept == "BOTH" and said == "every one" and ahead == "OF" and _concept(items, place + 2) in ("DET", "IT") and _concept(items, place + 3) == "TABS":
+            done[place] = replace(item, concept="ALL", value=None)  # "bent every one of the tabs"
         elif item.concept == "UNDONE" and said == "sticking out" and ahead in ("INSIDE", "IN", "OUTSIDE", "THROUGH"):
             done[place] = replace(item, concept="WORD", value=None)  # "the staples are sticking out on the inside": which way they went
         elif item.concept == "WORD" and said == "open" and _concept(items, place - 1) == "BE" and (ahead in ("LEN", "FRAC") or ahead == "HEDGE" and _concept(items, place + 2) in ("LEN", "FRAC")):

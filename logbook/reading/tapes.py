@@ -234,6 +234,7 @@ BOARD_FRAMES = (
     Frame("(?:BOARD|EI) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
 )
 FRAMES = (
+    Frame("(?P<w>(?P<n>DEG)) COMMA? (?:FILL|ME|AND){0,4} PREHEATED", _temperature),  # "forty-five degrees, so I preheated it"
     Frame("TAPED WITH DET? OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _width),  # "encintado con la de tres pulgadas"
     Frame("BOARD (?:FILL|COMMA){0,2} (?P<w>(?P<n>NUM) (?P<n2>NUM) EI?)", _class),
     Frame("BOARD (?:FILL|OF|COMMA|LEN){1,4} (?P<w>(?P<n>NUM) EI?)", _class),
