@@ -9,6 +9,8 @@ _OF_4 = rf"(?: de (?:l[oa]s )?(?:cuatro|4)(?: {_SIDES})?| ?/ ?4)"
 _ALL_4 = rf"(?:de )?(?:l[oa]s )?(?:cuatro|4) {_SIDES}"
 _VERB = r"(?:(?:nomas|solo|nada mas|apenas|le|les|se|ya|yo|si|lo|la) )*(?:(?:en)?grap\w+|encint\w+|teip\w+|tape\w+|llevan?|tienen?|traen?|puse|pusimos|hice|hicimos|cerre|selle|alcance|van|quedaron|cubri|di|dimos|pude)(?: (?:nomas|solo|nada mas|apenas|cinta|grapas?|teip|tape|en|a|por|con))*"
 _PARTS = r"(?:esquina|esquinita|orilla|lado|boca|junta|costura|union|punta|tapa|panel|rebaje|hembra|macho|escalon|ceja|flap|solapa|hueco|abertura|hoyo|rotura|resto|extremo|corte|cuello|empaque|ranura|costado|cara)s?"
+_HOLDERS = r"(?:colgantes?|colgador(?:es)?|colgaderas?|soportes?|trapecios?|flejes?|varillas?|abrazaderas?|hangers?|straps?|strut|taquetes?)"
+_SOME_OF = r"(?:el|la|los|las|un|una|sus?|otr[oa]s?|ultim[oa]s?|mas|dos|tres|cuatro)"
 _TELL = r"(?:avis|dec|pregunt|habl|llam|ped|pag|compr|cont|mand|marc|report|coment|enseñ|prest|cobr|deb|ayud|esper|confirm|explic|apunt|anot|escrib|recog|recib|record|entreg)"
 _COUNTS = ((1, r"un(?:[oa])?|1"), (2, "dos|2|un par de"), (3, "tres|3"), (4, "cuatro|4"))
 
@@ -23,7 +25,7 @@ SPANISH_ACTS = ActWords(
     ),
     numbers=(("una", 1), ("un", 1), ("dos", 2), ("1", 1), ("2", 2)),
     of_the_piece=(
-        rf"\b(?<!iba a )(?<!ibamos a )(?!{_TELL})\w{{2,}}(?:[aei]r)(?:les?|sel[oa]s?)\b(?! (?:a|al|que|de comer|paso|duro|ganas)\b)"
+        rf"\b(?<!iba a )(?<!ibamos a )(?!{_TELL})\w{{2,}}(?:[aei]r)(?:les?|sel[oa]s?)\b(?! (?:a|al|que|de comer|paso|duro|ganas)\b)(?! (?:{_SOME_OF} )*{_HOLDERS}\b)"
         rf"|\b(?<!iba a )(?<!ibamos a )(?!{_TELL})\w{{2,}}[aei]r (?:ese?a? |el |las? |los |una? |otr[oa] |bien |ultim[oa] )+(?:otr[oa] |ultim[oa] )?{_PARTS}\b"
         rf"|\b(?:cerrar|terminar|acabar|rematar|sellar|ajustar|cuadrar|emparejar|enderezar|corregir|tapar|componer)l[oa]s?\b"
         rf"|\b(?:mañana|al rato|luego|despues|ahorita) (?:se )?(?:le |l[oa] |se )+\w+[eio]?o (?:el |la |los |las |una? |otr[oa] )+{_PARTS}\b"
@@ -39,5 +41,6 @@ SPANISH_ACTS = ActWords(
     stands_for_act=r"\b(?:lleva|llevan|trae|traen|tiene|tienen|van|va|quedo|quedaron|puse|pusimos|hice|di|nomas|nada mas|solo|en)\b",
     because=r"\b(?:porque|ya que|pues)\b.*",
     denied_side=r"\b(?:no|ni|sin|falt\w+|menos|nada(?! mas)|nunca|tampoco|excepto|salvo|pendientes?|olvid\w+)\b",
+    does=r"(?!bien|tambien|lleg)\w{2,}(?:[aei]n|aron|ieron|aban|ian)$",
     a_side=rf"\b{_SIDES}\b",
 )

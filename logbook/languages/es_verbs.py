@@ -186,3 +186,15 @@ def joinings() -> tuple[tuple[str, str], ...]:
     said += [f"{word} {to}" for word in ("pegado", "pegada", "pegados", "pegadas") for to in _WITH_WHAT if to.startswith("a")]
     said += [f"{it} {verb} {to}" for it in ("lo", "la", "se") for verb in _JOINS for to in _WITH_WHAT if not (verb.startswith("peg") and to.startswith("con"))]
     return (("TIED", "|".join(said)),)
+
+
+def lacking() -> tuple[tuple[str, str], ...]:
+    """What was not at hand, told as the reason for what was used, and what ran out: neither says what the piece has."""
+    none = ("no hay", "no había", "no hubo", "no tenía", "no tenemos", "no teníamos", "ya no hay", "ya no había", "no encontré", "no traían")
+    other = ("de dos", "de tres", "de cuatro", "de tres pulgadas", "de la de tres", "de otra", "de otro", "otra", "otro", "más ancha", "más ancho", "de la ancha", "de la buena", "de las buenas", "más larga", "más largas", "de las largas")
+    ran = ("acabaron", "terminaron")
+    gone = ("las aletas", "los álabes", "las venas", "las guías", "las vanes")
+    return (
+        ("TRADE_NOISE", "|".join(f"{lack} {one}" for lack in none for one in other)),
+        ("TRADE_NOISE", "|".join(f"{whom} {out} {thing}" for whom in ("se", "se me", "se nos") for out in ran for thing in gone)),
+    )

@@ -4,25 +4,48 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from functools import cache
 
+from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, Open, claim, unit_of
-from logbook.reading.fell_short import patterns
+from logbook.reading.fell_short import patterns, plain
 from logbook.reading.grammar import Row
 from logbook.reading.other_things import of_something_else
 
 
 _HELD = frozenset("fastened secured glued pinned riveted solid perfect plumb lined aligned mounted attached locked bolted welded spaced centered straight happy great beautiful clean square correct right factory".split())
 
+_ONE = ("una", "a", "just one")
+
 
 def _vanes(found: Found):
-    """Not where they are something these words do not know: "vanes are MIA"."""
+    """Not where they are or do something these words do not know, or are counted short: "vanes are MIA", "los álabes juegan", "le puse nomás una aleta"."""
     row, at = found.row, found.last - 1 if found.row.words(found.last - 1, found.last).lower().endswith(" are") else found.last
     if at + 1 < len(row.items) and row.items[at].concept in ("BE", "VANES") and row.items[at + 1].concept == "WORD" and row.words(at + 1, at + 2).lower() not in _HELD:
         behind = row.words(at + 1, min(at + 16, len(row.items))).lower().split()
         if not {"own", "propias"} & set(behind):  # "vanes were ordered, they never came, so I bent my own"
             return
+    if at < len(row.items) and row.items[at].concept == "WORD" and _does().match(plain(row.words(at, at + 1))) is not None:
+        return
+    if only_so_many(row, found.first, found.last):
+        return
     yield found.claim("vanes", True, group="w")
+
+
+@cache
+def _does() -> re.Pattern[str]:
+    return re.compile("|".join(language.acts.does for language in LANGUAGES.values()))
+
+
+def only_so_many(row: Row, first: int, last: int) -> bool:
+    """ "only put one vane in": whether that is enough is not said."""
+    if not first or not (row.items[first - 1].concept == "NUM" or row.words(first - 1, first).lower() in _ONE):
+        return False
+    at = first - 2
+    while at >= 0 and row.items[at].concept in ("FILLER", "HAVE", "DET"):
+        at -= 1
+    return (at >= 0 and row.items[at].concept == "ONLY") or (last < len(row.items) and row.items[last].concept == "ONLY")
 
 
 def _tight(found: Found):

@@ -95,7 +95,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if {"AND", "ANOTHER"} & set(lead) and not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:(?P<on>CORRECTION_ON) (?:RUN NUM COMMA?)?)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD|IN NUM)"):
-        if not taken.intersection(range(*match.span("m"))) and not counts_pieces(row, match.start("f")):
+        told = any(item.concept == "NUMBER" for item in row.items[match.start("f") + 1 : match.start("m")])  # "codo de tres piezas, número cuatro"
+        if not taken.intersection(range(*match.span("m"))) and (told or not counts_pieces(row, match.start("f"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))

@@ -57,6 +57,8 @@ def no_piece(row: Row, mention, made) -> bool:
         return False
     if value == 1 and at + 1 < len(row.items) and (row.items[at + 1].concept in ("STAPLE", "STAPLES", "SCREWS", "TABS") or row.items[at + 1].read_as == "stapled"):
         return True  # "one staple every four inches"
+    if value == 1 and any(m.batch and all(mark != "1" for mark, _ in m.batch) for m in others) and _the_other(row, at):
+        return True  # "six and seven: one taped, the other not"
     until = min((m.first for m in made if m.first > at), default=len(row.items))
     if not mention.another and not mention.amends and (before in ("FILLER", "I", "HUNG") or before == "BE" and row.items[at - 2].concept == "WORD") and all(item.concept in ("STOP", "QUERY", "FILLER") for item in row.items[at + 1 : until]):
         return True  # "the spec says two coats, I did two": nothing is told of such a piece
@@ -66,6 +68,19 @@ def no_piece(row: Row, mention, made) -> bool:
         if row.items[k].concept in _COUNTABLE and row.items[k - 1].concept in ("NUM", "COUNT", "ALL"):
             return True  # "five tears, I fixed four"
     return False
+
+
+def _the_other(row: Row, at: int) -> bool:
+    """Whether the words behind, to the end of the sentence, tell of the other one."""
+    for k in range(at + 1, len(row.items)):
+        if row.items[k].concept in ("STOP", "QUERY"):
+            return False
+        if row.items[k].concept == "OTHER_SIDE" or (row.items[k - 1].concept == "DET" and row.words(k, k + 1).lower() in _OTHER):
+            return True
+    return False
+
+
+_OTHER = ("other", "otro", "otra")
 
 
 def just_one(row: Row, match) -> bool:

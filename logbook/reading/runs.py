@@ -27,6 +27,10 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
         backs = row.items[last - 1].took_back
         one = claim(row, "run", value, match.start("w"), match.end("w"))
         made.append(replace(one, took_back=tuple(TakenBack(str(b.value.value), b.start, b.end) for b in backs if b.concept == "NUM")))
+    for match in row.find(f"(?P<k>KIND) NUMBER? {MARK} COMMA? (?P<w>(?:ON|FROM) DET? BRANCH_WORD NUMBER? (?P<m>{MARK})) (?=SEP|$|BE|HAVE|AND|WITH)"):  # "pieza recta 14 en el ramal dos"
+        if row.items[match.start("k")].concept not in _OF_A_BRANCH and not taken.intersection(range(*match.span("w"))):
+            taken.update(range(*match.span("w")))
+            made.append(claim(row, "run", mark_text(row, *match.span("m"), language), *match.span("w")))
     for match in row.find("(?P<f>OF|UP|ON|FILLER|WITH) (?P<m>MARKED|NUM) (?P<w>ON (?P<r>NUM)) (?=COMMA|STOP)"):  # "that's it for twelve on two": the piece and its run
         named = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
         if named and row.words(*match.span("f")).lower().split()[-1] in _CLOSES_WITH and not taken.intersection(range(*match.span("w"))):
@@ -48,6 +52,7 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
     return made
 
 
+_OF_A_BRANCH = ("K_BRANCH", "K_COLLAR", "K_REGISTER", "K_ACCESS_DOOR")  # these sit on a branch that is a piece
 _CLOSES_WITH = frozenset("for up with para con".split())
 _SOUNDS = {"to": (2, "two"), "too": (2, "two"), "for": (4, "four"), "free": (3, "three"), "ate": (8, "eight"), "won": (1, "one"),
            "sex": (6, "six"), "tree": (3, "three"), "fore": (4, "four")}  # fmt: skip

@@ -8,7 +8,7 @@ from logbook.reading.claims import Claim, claim, unit_of
 from logbook.reading.grammar import Row
 
 _TURNS = ("BUT", "EXCEPT", "ALL_BUT")
-_BEFORE = ("ON", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
+_BEFORE = ("ON", "TO", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
 _COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD")
 _LEAST, _MOST = Fraction(1, 2), 12  # inches
 _FAR = 14  # items back to the staples

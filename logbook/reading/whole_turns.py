@@ -14,6 +14,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.condition import only_so_many
 from logbook.reading.fell_short import plain
 from logbook.reading.grammar import Row
 
@@ -234,7 +235,8 @@ def _acts(row: Row, own: Row, sentence: _Sentence, span: tuple[int, int], nouns:
             continue
         pending = (Open("piece", name, row.items[first].start, row.items[last - 1].end),) if opens else ()
         made.append(claim(row, name, value, first, last, hedged=False, opens=pending, pending=opens))
-    spent.update(at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in _HEADS)
+    kept = (*_HEADS, "C_MASTIC") if value is True else _HEADS  # mastic has no act of its own here; what closes the joint is read from it
+    spent.update(at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in kept)
 
 
 def _named(words: str, language: Language) -> list[str]:
@@ -257,7 +259,8 @@ def _bears(row: Row, own: Row, sentence: _Sentence, language: Language, made: li
             continue
         for name in _named(nouns, language):
             mends = name == "taped" and any(c in concepts for c in _MENDS)
-            if name in ("stapled", "taped", "vanes") and not mends:
+            short = name == "vanes" and any(row.items[at].concept == "VANES" and only_so_many(row, at, at + 1) for at in range(*items))
+            if name in ("stapled", "taped", "vanes") and not mends and not short:
                 made.append(claim(row, name, True, *items, weak=True, hedged=False))
 
 
