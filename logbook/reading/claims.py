@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import cached_property
 
-from logbook.reading.grammar import Row
+from logbook.reading.grammar import Row, needed
 from logbook.reading.items import Item
 
 HEDGES = ("HEDGE", "THINK", "DOUBT")
@@ -100,6 +101,11 @@ class Frame:
     pattern: str
     build: Build
 
+    @cached_property
+    def needs(self) -> frozenset[str]:
+        """The letters of a row without which it finds nothing."""
+        return frozenset(needed(self.pattern))
+
 
 def claim(row: Row, name: str, value, first: int, last: int, **more) -> Claim:
     items = row.items[first:last]
@@ -125,7 +131,10 @@ def _read_as(row: Row, first: int, last: int) -> str | None:
 def run(frames: Iterable[Frame], row: Row, taken: set[int]) -> list[Claim]:
     """Every frame over the row in order; what one frame has spent the next cannot read."""
     made: list[Claim] = []
+    letters = frozenset(row.string)
     for frame in frames:
+        if not frame.needs <= letters:
+            continue
         for match in row.find(frame.pattern):
             found = Found(row, match)
             for one in frame.build(found) or ():

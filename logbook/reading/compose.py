@@ -35,8 +35,10 @@ def _of_another_size(items, text: str):
     """ "no era de doce por diez, es de doce por catorce": what it is not is no size of it."""
     done = list(items)
     for place, item in enumerate(items):
+        if item.concept != "SIZE":
+            continue
         ahead = [concept_at(items, place + k) for k in (1, 2, 3, 4)]
-        if item.concept == "SIZE" and ahead[0] == "COMMA" and "SIZE" in ahead and set(ahead[1 : ahead.index("SIZE")]) <= {"BE", "OF", "FILLER", "BUT"} and _NOT_OF.search(text[max(0, item.start - 16) : item.start].lower()):
+        if ahead[0] == "COMMA" and "SIZE" in ahead and set(ahead[1 : ahead.index("SIZE")]) <= {"BE", "OF", "FILLER", "BUT"} and _NOT_OF.search(text[max(0, item.start - 16) : item.start].lower()):
             done[place] = replace(item, concept="COUNT")
     return tuple(done)
 
@@ -48,9 +50,12 @@ def _split_decimals(items, text: str):
     """ "20 x 14.16 x 14" is what ears write for "20 x 14, 16 x 14": two sizes, no decimal."""
     done: list[Item] = []
     for place, item in enumerate(items):
+        if item.concept != "NUM":
+            done.append(item)
+            continue
         whole, dot, part = text[item.start : item.end].partition(".")
         between = 0 < place < len(items) - 1 and items[place - 1].concept == items[place + 1].concept == "BY"
-        if item.concept == "NUM" and dot and between and part.isdigit() and len(part) == 2 and int(part) >= 4 and int(whole or 0) >= 4:
+        if dot and between and part.isdigit() and len(part) == 2 and int(part) >= 4 and int(whole or 0) >= 4:
             middle = item.start + len(whole)
             done.append(replace(item, end=middle, value=_plain(int(whole)), read_as=f"{whole}, {part}"))
             done.append(Item("COMMA", ".", middle, middle + 1, item.first, item.last))
@@ -62,6 +67,8 @@ def _split_decimals(items, text: str):
 
 _SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"),
            "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")}  # fmt: skip
+_LOOKED_AT = frozenset(("TRADE_NOISE", "WORD", "AROUND", *LENGTHS, "LETTER", "NO", "EXCEPT", "HUNG", "BUTT", "FIX", "THIS", "CUT_LENGTH", "OTHER", "FILLER"))  # what small words, or words beside them, may change
+_SAID = frozenset((*_SOUNDS, "into", "left out", "left over", "right by"))
 _CUT_NOUNS = {"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None}
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
 _IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6, "eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20}  # "stapled on twos"
@@ -79,9 +86,13 @@ def _small_words(items, text: str):
     done: list[Item] = []
     for place, item in enumerate(items):
         said = text[item.start : item.end].lower()
-        before, ahead = concept_at(items, place - 1), concept_at(items, place + 1)
-        ends = ahead in ("COMMA", "STOP", "AND", "BACK", "TAPED", "APART", "", "BOTH") or (ahead == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in ("inches", "inch", "pulgadas"))
-        if said in _SOUNDS and ends and (before == "EVERY" or (before in MOVED and _moves_a_side(items, place))):
+        before = concept_at(items, place - 1)
+        if item.concept not in _LOOKED_AT and before != "EVERY" and said not in _SAID:
+            done.append(item)
+            continue
+        ahead = concept_at(items, place + 1)
+        ends = said in _SOUNDS and ahead in ("COMMA", "STOP", "AND", "BACK", "TAPED", "APART", "", "BOTH") or (said in _SOUNDS and ahead == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in ("inches", "inch", "pulgadas"))
+        if ends and (before == "EVERY" or (before in MOVED and _moves_a_side(items, place))):
             value, meant = _SOUNDS[said]
             item = replace(item, concept="NUM", value=_plain(value), read_as=meant)
         elif said == "into" and ahead in ("COMMA", "STOP", "BACK", "") and before in ("MOVE", "MOVE_IN") and _moves_a_side(items, place):

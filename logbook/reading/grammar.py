@@ -15,6 +15,7 @@ from logbook.languages import LANGUAGES
 from logbook.reading.items import Item
 
 VOID = "VOID"  # an item whose words state nothing of this speaker's own work
+_BLANK = "\uf8ff"  # its letter, known without a look into the table
 _BUILT_IN = (
     VOID, "NUM", "LEN", "FRAC", "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "COUNT", "SIZE", "RATIO", "MARK181", "WORD",
     "LETTER", "SIGN", "STOP", "QUERY", "COMMA", "ASKS", "SIDE", "SERVICE", "CLOSURE", "C_MASTIC", "DAMAGE", "METHOD",
@@ -46,7 +47,7 @@ def _codes() -> dict[str, str]:
     for language in LANGUAGES.values():
         names.update(concept for concept, _ in language.concepts)
         names.update(row.concept for row in language.misheard)
-    return {name: chr(0xE000 + place) for place, name in enumerate(sorted(names))}
+    return {name: chr(0xE000 + place) for place, name in enumerate(sorted(names))} | {VOID: _BLANK}
 
 
 @cache
@@ -116,10 +117,10 @@ class Row:
     def blanked(self, blank) -> Row:
         if not blank:
             return self
-        void, letters = code(VOID), list(self.string)
+        letters = list(self.string)
         for at in blank:
             if at < len(letters):
-                letters[at] = void
+                letters[at] = _BLANK
         return Row(self.text, self.items, "".join(letters))
 
     def recoded(self, places: dict[int, str]) -> Row:
@@ -129,7 +130,7 @@ class Row:
         return Row(self.text, self.items, "".join(code(places[at]) if at in places else c for at, c in enumerate(self.string)))
 
     def is_blank(self, at: int) -> bool:
-        return self.string[at] == code(VOID)
+        return self.string[at] == _BLANK
 
     def find(self, pattern: str, first: int = 0, last: int | None = None):
         """Matches from left to right; one match never starts inside another."""
@@ -140,4 +141,5 @@ class Row:
 
     def words(self, first: int, last: int) -> str:
         """The text of items first to last - 1."""
-        return self.text[self.items[first].start : self.items[min(last, len(self.items)) - 1].end]
+        items = self.items
+        return self.text[items[first].start : items[last - 1 if last <= len(items) else -1].end]

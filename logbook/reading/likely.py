@@ -26,21 +26,31 @@ class Likely:
         self.needs = _shortest(_needs(_parser.parse(pattern)))
 
     def search(self, text: str, at: int = 0) -> re.Match[str] | None:
-        return self.regex.search(text, at) if self._may(text) else None
+        for letters in self.needs:
+            if letters in text:
+                return self.regex.search(text, at)
+        return None if self.needs else self.regex.search(text, at)
 
     def match(self, text: str, at: int = 0) -> re.Match[str] | None:
-        return self.regex.match(text, at) if self._may(text) else None
+        for letters in self.needs:
+            if letters in text:
+                return self.regex.match(text, at)
+        return None if self.needs else self.regex.match(text, at)
 
     def fullmatch(self, text: str) -> re.Match[str] | None:
-        return self.regex.fullmatch(text) if self._may(text) else None
+        for letters in self.needs:
+            if letters in text:
+                return self.regex.fullmatch(text)
+        return None if self.needs else self.regex.fullmatch(text)
 
     def finditer(self, text: str):
-        return self.regex.finditer(text) if self._may(text) else iter(())
+        return self.regex.finditer(text) if self.may(text) else iter(())
 
     def findall(self, text: str) -> list:
-        return self.regex.findall(text) if self._may(text) else []
+        return self.regex.findall(text) if self.may(text) else []
 
-    def _may(self, text: str) -> bool:
+    def may(self, text: str) -> bool:
+        """Whether its letters stand in the text, or in that of which the text is a part."""
         if not self.needs:
             return True
         for letters in self.needs:
@@ -56,6 +66,12 @@ class AnyOf:
 
     def __init__(self, patterns: Iterable[str]):
         self.parts = tuple((one.needs, one.regex) for one in map(Likely, patterns))
+
+    def within(self, text: str) -> AnyOf:
+        """Of these, those that can find something in a part of the text: a note is looked through once, and not each of its parts."""
+        some = AnyOf(())
+        some.parts = tuple(one for one in self.parts if not one[0] or any(map(text.__contains__, one[0])))
+        return some
 
     def search(self, text: str) -> re.Match[str] | None:
         for needs, regex in self.parts:

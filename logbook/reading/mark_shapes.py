@@ -58,6 +58,9 @@ def _has_a_door(items) -> bool:
 
 
 def _mark_at(items, at: int, text: str, letters) -> tuple[str | None, int] | None:
+    item = items[at]
+    if item.concept != "NUM" and item.end - item.start > 1 and _concept(items, at + 1) not in ("NUM", "DASH"):
+        return None  # several letters are part of a mark only before a number or a dash
     spelled = _spelled(items, at, text, letters)
     if spelled is not None:
         return spelled
