@@ -18,6 +18,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim, unit_of
 from logbook.reading.fell_short import Part, patterns, plain
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 
 _MEASURES = ("NUM", "LEN", "FRAC")
 _NAMES = ("FITTING", "NUMBER", "RUN", "MARKED", "DASH", "LETTER", "BY", "THROUGH", "THRU")
@@ -106,8 +107,8 @@ def _compiled(code: str, member: str) -> re.Pattern[str]:
 
 
 @cache
-def _all(code: str, member: str) -> tuple[re.Pattern[str], ...]:
-    return tuple(re.compile(words) for words in getattr(LANGUAGES[code].told.wanted, member))
+def _all(code: str, member: str) -> tuple[Likely, ...]:
+    return tuple(Likely(words) for words in getattr(LANGUAGES[code].told.wanted, member))
 
 
 def _wanted(row: Row, part: Part, language: Language) -> Part | None:

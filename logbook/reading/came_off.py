@@ -10,7 +10,7 @@ from logbook.languages.language import Language
 from logbook.reading.afar import Afar
 from logbook.reading.claims import claim
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely
+from logbook.reading.likely import Likely, standing
 from logbook.reading.sketch import Sketch
 
 _BACK = 4  # parts
@@ -28,16 +28,24 @@ def _one(code: str, member: str) -> Likely:
     return Likely(getattr(LANGUAGES[code].told.came_off, member) or "(?!)")
 
 
+@cache
+def _with_it(code: str) -> tuple[tuple[Likely, str], ...]:
+    return tuple((Likely(rf"(?:{words})\w* (?:them|it|'em|those|all)"), fact) for words, fact in LANGUAGES[code].told.came_off.facts)
+
+
 def came_off(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
     """The acts that came to nothing or were done anew, and the items that tell so."""
     found = Afar()
     code = language.code
     if not language.told.came_off.taken or not _one(code, "looks").search(row.text.lower()):
         return found
+    words = "\n".join(one.words for one in drawn)
+    taken = standing((*_patterns(code, "taken"), *_patterns(code, "fell")), words)
+    taken_it = standing(_patterns(code, "taken_it"), words)
     for place, one in enumerate(drawn):
         if row.is_blank(one.first):
             continue
-        told = _gone(row, drawn, place, language)
+        told = _gone(row, drawn, place, taken, taken_it, language)
         if told is None:
             continue
         name, worn, at = told
@@ -54,21 +62,20 @@ def came_off(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
     return found
 
 
-def _gone(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language) -> tuple[str, bool, int] | None:
+def _gone(row: Row, drawn: tuple[Sketch, ...], place: int, taken: tuple[Likely, ...], taken_it: tuple[Likely, ...], language: Language) -> tuple[str, bool, int] | None:
     """The fact that is no more; whether only what was worn was taken; the item where that is told."""
     code, one = language.code, drawn[place]
-    for member in ("taken", "fell"):
-        for pattern in _patterns(code, member):
-            match = pattern.search(one.words)
-            acts = one.acts_in(match.start(), match.end()) if match is not None else []
-            if len({name for _, name in acts}) != 1 or _one(code, "unsettled").search(one.words[: match.start()]):
-                continue
-            if "<d>" in one.words[: match.start()]:
-                continue
-            name = "tabs_bent" if acts[0][1] == "cross_tabs" and _of_metal(row, match.group(), language) else acts[0][1]
-            worn = _one(code, "worn").search(match.group()) is not None
-            return name, worn, one.item(match.start())
-    for pattern in _patterns(code, "taken_it"):
+    for pattern in taken:
+        match = pattern.search(one.words)
+        acts = one.acts_in(match.start(), match.end()) if match is not None else []
+        if len({name for _, name in acts}) != 1 or _one(code, "unsettled").search(one.words[: match.start()]):
+            continue
+        if "<d>" in one.words[: match.start()]:
+            continue
+        name = "tabs_bent" if acts[0][1] == "cross_tabs" and _of_metal(row, match.group(), language) else acts[0][1]
+        worn = _one(code, "worn").search(match.group()) is not None
+        return name, worn, one.item(match.start())
+    for pattern in taken_it:
         match = pattern.search(one.words)
         if match is None or _one(code, "unsettled").search(one.words[: match.start()].replace("had to ", "")) or "<" in match.group():
             continue
@@ -76,7 +83,7 @@ def _gone(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language) -
         name = next((fact for words, fact in language.told.came_off.facts if re.search(words, match.group())), name) if name is not None else None
         if name is not None:
             return name, False, one.item(match.start())
-    match = next((m for words, fact in language.told.came_off.facts if (m := re.search(rf"(?:{words})\w* (?:them|it|'em|those|all)", one.words)) is not None and fact in _names(drawn, place)), None)
+    match = next((m for pattern, fact in _with_it(code) if (m := pattern.search(one.words)) is not None and fact in _names(drawn, place)), None)
     if match is not None and not _one(code, "unsettled").search(one.words[: match.start()]):
         return next(fact for words, fact in language.told.came_off.facts if re.search(words, match.group())), False, one.item(match.start())
     return None

@@ -52,11 +52,11 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             _in_one_breath(row, one, language, found)
             continue
         words = _bare(one.words, code)
-        said = _says(one.words, words, code)
         asked_back = one.last < len(row.items) and row.items[one.last].concept == "QUERY"
         before = None if asked_back else _before(row, drawn, place, _one(code, "of_sight").search(words) is not None, language)
         if before is None or _of_another_piece(row, drawn[before], one):
             continue  # "straight nine is taped. Straight ten isn't"
+        said = _says(one.words, words, code)
         whether = _one(code, "whether").search(drawn[before].words) is not None
         asked = whether or _is_asked(row, drawn[before])
         if _one(code, "absurd").fullmatch(words) and drawn[before].words.startswith("if ") and drawn[before].sentence == one.sentence:

@@ -27,8 +27,6 @@ _VERBS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "SHOWS", "BENT", "CL
 _LOOK_BACK = 24  # items
 _WORDS = re.compile(r"[\w']+")
 _NOT = re.compile(r"(?<![\w'])(?:no|not|none|nothing|never|nobody|without|neither|hardly|\w+n't|ni|ninguna?|sin|nada|nunca)(?![\w'])")
-
-
 _BARE = str.maketrans("áéíóúü’", "aeiouu'")
 
 
@@ -94,9 +92,10 @@ def _joins(row: Row, at: int, last: int) -> bool:
     """ "and", "so", "then", and the "but" of "all but I couldn't reach the back": words a new thought begins behind."""
     if row.items[at].concept == "ALL_BUT":
         return at + 1 < last and row.items[at + 1].concept == "I"
-    if at + 1 < last and row.words(at, at + 2).lower().startswith("so much"):
+    item = row.items[at]
+    if item.concept != "AND" and (item.end - item.start not in (2, 4) or row.words(at, at + 1).lower() not in ("so", "then", "so i")):
         return False
-    return row.items[at].concept == "AND" or row.words(at, at + 1).lower() in ("so", "then", "so i")
+    return not (at + 1 < last and row.words(at, at + 2).lower().startswith("so much"))
 
 
 def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
@@ -104,10 +103,11 @@ def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language)
     made: list[Claim] = []
     spent: set[int] = set()
     if language.turns.beside:
+        wrong = trigger(language.code, *_WRONG).within(plain(row.text))
         for place, part in enumerate(cut_up):
             if own.is_blank(part.first) and not _stands_alone(row, part, language):
                 continue
-            for one, used in _short(row, own, cut_up, place, language):
+            for one, used in _short(row, own, cut_up, place, wrong, language):
                 made.append(_to_finish(row, cut_up, place, one, language))
                 spent.update(used)
     return made, spent
@@ -138,13 +138,13 @@ def _stands_alone(row: Row, part: Part, language: Language) -> bool:
 
 def waits(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
     """ "tape to follow", "the only thing left is the tape": work still to do, told without a verb."""
-    made: list[Claim] = []
-    spent: set[int] = set()
-    for part in cut_up if language.turns.waits else ():
+    made, spent, text = [], set(), plain(row.text)
+    waiting = [(pattern, name) for pattern, name in _waiting(language.code) if pattern.may(text)]
+    for part in cut_up if waiting else ():
         if own.is_blank(part.first) or not any(item.concept in _WAITING for item in row.items[part.first : part.last]):
             continue
         words = _without_leads(part.words, language)
-        for pattern, name in _waiting(language.code):
+        for pattern, name in waiting:
             if pattern.fullmatch(words):
                 start, end = row.items[part.first].start, row.items[part.last - 1].end
                 made.append(claim(row, name, False, part.first, part.last, opens=(Open("piece", name, start, end),), pending=True, hedged=False))
@@ -162,17 +162,18 @@ def _waiting(code: str) -> tuple[tuple[Likely, str], ...]:
     return tuple((Likely(pattern.replace("{act}", act)), name) for pattern in turns.waits for act, name in turns.waiting)
 
 
-def _short(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
-    found = list(_faults(row, own, cut_up, place, language))
-    yield from found or (() if is_mended(cut_up, place, language) else _extents(row, own, cut_up[place], language))
+def _short(row: Row, own: Row, cut_up, place: int, wrong: AnyOf, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+    found = list(_faults(row, own, cut_up, place, wrong, language))
+    short = [] if found else list(_extents(row, own, cut_up[place], language))
+    yield from found or (short if short and not is_mended(cut_up, place, language) else ())
 
 
-def _faults(row: Row, own: Row, cut_up, place: int, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+def _faults(row: Row, own: Row, cut_up, place: int, looks: AnyOf, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     """What is wrong with an act, or with the thing it left: the first reading of the words that an act was said for."""
     if (wider := spaced_otherwise(row, own, cut_up, place)) is not None:
         yield wider, range(wider.first, wider.last)
         return
-    for wrong in _wrongs(row, cut_up[place], language):
+    for wrong in _wrongs(row, cut_up[place], language) if looks.search(cut_up[place].words) is not None else ():
         found = list(_fault(row, own, cut_up, place, wrong, language))
         if found:
             yield from found
@@ -254,8 +255,6 @@ class Wrong:
 
 def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
     code = language.code
-    if not trigger(code, *_WRONG).search(part.words):
-        return
     here = {item.concept for item in row.items[part.first : part.last]}
     if "PARTED" in here and here & {"JOINT", "END"}:
         return  # "the joint won't close up": that is a gap, not the tape
@@ -362,7 +361,8 @@ def is_mended(cut_up, place: int, language: Language) -> bool:
             return False
         if _bends_no_tab(cut_up[place], part, language):
             continue  # "a couple of the tabs didn't bend. Taped it.": tape bends none
-        if any(pattern.match(_without_leads(part.words, language)) for pattern, _ in patterns(language.code, "mended")):
+        words = _without_leads(part.words, language)
+        if any(pattern.match(words) for pattern, _ in patterns(language.code, "mended")):
             return True
     return False
 

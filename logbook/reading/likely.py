@@ -59,6 +59,11 @@ class Likely:
         return False
 
 
+def standing(patterns: Iterable[Likely], text: str) -> tuple[Likely, ...]:
+    """Those of the patterns whose letters stand in a text, so that each of its parts is tried with these alone."""
+    return tuple(one for one in patterns if one.may(text))
+
+
 class AnyOf:
     """Many patterns as one: each is tried only where its own letters stand. `search` finds the first in order that matches."""
 

@@ -15,7 +15,7 @@ from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import _NOT, Part, is_mended, plain, shortfalls, waits
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely
+from logbook.reading.likely import Likely, standing
 from logbook.reading.stance import Clause
 
 _FORMS = ("noun", "verb", "doing", "done")
@@ -41,6 +41,9 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
     spent: set[int] = set()
     if not language.acts.forms:
         return made, spent
+    text = plain(row.text)
+    frames = tuple(one for one in _frames(language.code) if one[1].may(text))
+    of_one = tuple(one for one in _of_one(language.code) if one[2].may(text))
     for place, clause in enumerate(cut):
         first = next((at for at in range(clause.first, clause.last) if not row.is_blank(at)), None)
         reason = why.get(clause.last - 1)
@@ -49,7 +52,7 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
         said = plain(row.words(clause.first, clause.last))
         if not _hints(language.code).search(said):
             continue
-        for one, used in _said(row, cut, place, said, reason == "other", cut_up, language):
+        for one, used in _said(row, cut, place, said, reason == "other", cut_up, frames, of_one, language):
             if spent.isdisjoint(used):
                 made.append(one)
                 spent.update(used)
@@ -61,7 +64,7 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
     return [*made, *unmarked], spent | unmarked_at
 
 
-def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, language: Language) -> Iterator[tuple[Claim, set[int]]]:
+def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of_one, language: Language) -> Iterator[tuple[Claim, set[int]]]:
     clause = cut[place]
     if theirs and _THEIRS.search(said):
         return
@@ -69,7 +72,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, language: 
     if listed is not None and clause.last < len(row.items) and row.text[row.items[clause.last].start : row.items[clause.last].end] in (":", "-", "–", "—", "="):
         yield from _listed(row, cut, place)
         return
-    for how, pattern in _frames(language.code):
+    for how, pattern in frames:
         for match in pattern.finditer(said):
             name = _act(match, language)
             if name is None or _NOT.search(" ".join(said[: match.start()].split()[-4:])) or re.match(language.acts.needless, said[match.end() :]):
@@ -87,7 +90,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, language: 
                 yield claim(row, name, False, first, last, part="side" if how == "partly" or (name in _BY_SIDES and re.search(language.acts.a_side, said)) else "", hedged=False), used
     if theirs:
         return
-    for name, value, pattern in _of_one(language.code):
+    for name, value, pattern in of_one:
         match = pattern.search(said)
         if match is None or (value and _NOT.search(said[: match.start()])) or (not value and _NOT.search(" ".join(said[: match.start()].split()[-3:]))):
             continue
@@ -163,10 +166,11 @@ def _of_one(code: str) -> tuple[tuple[str, object, Likely], ...]:
 
 def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Iterator[tuple[Claim, set[int]]]:
     """ "The gun jammed, so it's tape only": what ails, and what came of it, in one sentence."""
+    ends = {clause.sentence: clause.last for clause in cut}
     for place, clause in enumerate(cut):
         if place and cut[place - 1].sentence == clause.sentence:
             continue
-        last = next((one.last for one in reversed(cut) if one.sentence == clause.sentence), clause.last)
+        last = ends[clause.sentence]
         said = plain(row.words(clause.first, last))
         if row.is_blank(clause.first) and row.is_blank(last - 1) or not _looks(language.code).search(said) or set(why.get(at) for at in range(clause.first, last)) & {"question", "condition", "reminder", "drawing"}:
             continue
@@ -198,11 +202,12 @@ def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -
     """ "no UL mark on it", "some off-brand roll": tape without a listing; where a mark that is one was said, that one counts."""
     made: list[Claim] = []
     spent: set[int] = set()
-    for clause in cut:
+    patterns = standing(_no_listing(language.code), plain(row.text))
+    for clause in cut if patterns else ():
         if own.is_blank(clause.first) and own.is_blank(clause.last - 1):
             continue
         said = plain(row.words(clause.first, clause.last))
-        match = next((m for pattern in _no_listing(language.code) if (m := pattern.search(said)) is not None), None)
+        match = next((m for pattern in patterns if (m := pattern.search(said)) is not None), None)
         if match is None:
             continue
         first, last = _items(row, clause, match)

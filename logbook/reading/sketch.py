@@ -50,24 +50,25 @@ def sketches(row: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[Sk
 
 def _sketch(row: Row, part: Part, language: Language, panels: bool) -> Sketch:
     words, length, places, acts = [], 0, [], []
-    at = part.first
+    at, items, text, letters, void = part.first, row.items, row.text, row.string, code("VOID")
     while at < part.last:
-        item = row.items[at]
-        said = plain(row.text[item.start : item.end])
-        sign, width = SIGNS.get(item.concept), 1
-        if item.concept == "SEATED" and not panels:
+        item = items[at]
+        concept = item.concept
+        said = plain(text[item.start : item.end])
+        sign, width = SIGNS.get(concept), 1
+        if concept == "SEATED" and not panels:
             sign = None  # "the tape is still sitting on the roll"
-        if row.is_blank(at):
+        if letters[at] == void:
             said = "_"
-        elif item.concept == "WORD" and said in language.told.weighed.undone:
+        elif concept == "WORD" and said in language.told.weighed.undone:
             acts.append((at, dict(language.told.weighed.undone_names)[said]))
             said = "<u>"
         elif sign is not None:
-            acts.append((at, _OF_UN.get(item.concept) or DENIED[item.concept][0]))
+            acts.append((at, _OF_UN.get(concept) or DENIED[concept][0]))
             said = sign + (" 's" if said.endswith("'s") else "")
-        elif item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER"):
+        elif concept.startswith("K_") or concept in ("FITTING", "NUMBER"):
             width = _named(row, at, part.last)
-            said = "#" if width > 1 or item.concept.startswith("K_") else said
+            said = "#" if width > 1 or concept.startswith("K_") else said
         places.append((length, at))
         words.append(said)
         length += len(said) + 1

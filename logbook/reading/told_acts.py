@@ -8,7 +8,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import Part
+from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import Row
 from logbook.reading.likely import AnyOf, Likely
 
@@ -28,8 +28,9 @@ def _any(code: str) -> AnyOf:
 def told(row: Row, stated: Row, cut_up: tuple[Part, ...], language: Language) -> list[Claim]:
     """The acts of parts that are the speaker's own and deny nothing; "not a scratch on it" denies only what it means to."""
     made: list[Claim] = []
-    for part in cut_up:
-        if not _any(language.code).search(part.words):
+    looks = _any(language.code).within(plain(row.text))
+    for part in cut_up if looks.parts else ():
+        if not looks.search(part.words):
             continue
         for name, value, pattern in _patterns(language.code):
             match = pattern.search(part.words)

@@ -89,9 +89,9 @@ def _heading_of(row: Row, cut, act: int) -> list[int]:
 
 def _hollow(row: Row, clause: Clause, language: Language) -> list[Claim]:
     """ "I'd be lying if I said it's taped", "it'd be a good cap if there were tape on it": it is not."""
-    said = plain(row.words(clause.first, clause.last))
     if not any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
         return []
+    said = plain(row.words(clause.first, clause.last))
     match = next((m for pattern, _ in patterns(language.code, "hollow") if (m := pattern.search(said))), None)
     if match is None:
         return []
@@ -103,9 +103,12 @@ def _hollow(row: Row, clause: Clause, language: Language) -> list[Claim]:
     return [claim(row, DENIED[row.items[at].concept][0], False, min(begin, at), at + 1, corrects=True, hedged=False) for at in acts]
 
 
+_IN_WORDS = re.compile(r"[\w'’-]+")
+
+
 def _words(row: Row, clause: Clause) -> str:
     said = plain(row.words(clause.first, clause.last))
-    return " ".join(re.findall(r"[\w'’-]+", said)).replace(" 's", "'s")
+    return " ".join(_IN_WORDS.findall(said)).replace(" 's", "'s")
 
 
 def _sets_right(words: str, language: Language) -> bool:
@@ -218,9 +221,10 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
     doubted: set[int] = set()
     if not language.turns.tells:
         return nothing, doubted
-    for place, clause in enumerate(cut):
+    looks = trigger(language.code, "tells", "wishes", "formerly", "used_to", "thought").within(plain(row.text))
+    for place, clause in enumerate(cut if looks.parts else ()):
         said = plain(row.words(clause.first, clause.last))
-        if not trigger(language.code, "tells", "wishes", "formerly", "used_to", "thought").search(said):
+        if not looks.search(said):
             continue
         told = next((match for pattern, _ in patterns(language.code, "tells") if (match := pattern.search(said))), None)
         wished = told is None and any(pattern.match(_without(said, language)) for pattern, _ in patterns(language.code, "wishes"))

@@ -78,10 +78,15 @@ def _without_fault(row: Row, one: Sketch, language: Language, found: Afar) -> bo
     return True
 
 
+@cache
+def _ticks(code: str) -> tuple[tuple[Likely, bool], ...]:
+    return tuple((Likely(pattern), yes) for pattern, yes in LANGUAGES[code].told.weighed.ticked)
+
+
 def _ticked(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     """ "Tape yes, staples yes, rubbing no." """
-    for pattern, yes in language.told.weighed.ticked:
-        if len(one.acts) == 1 and re.fullmatch(pattern, one.words):
+    for pattern, yes in _ticks(language.code) if len(one.acts) == 1 else ():
+        if pattern.fullmatch(one.words):
             found.claims.append(claim(row, one.acts[0][1], yes, one.first, one.last, hedged=False))
             found.spent.update(range(one.first, one.last))
             return True
