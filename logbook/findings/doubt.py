@@ -53,8 +53,10 @@ def answer(rule: Rule, piece: Piece, around: Around) -> Outcome | None:
 
 def _faint(fact: Fact, job: Job) -> bool:
     """Heard too faintly to stand on; a number that is wrong is wronger than a word, so it needs more."""
+    if fact.heard is None or fact.confirmed:
+        return False
     name = "faint" if facts.BY_NAME[fact.name].shape in ("flag", "choice", "text", "sides", "marks") else "faint_number"
-    return fact.heard is not None and not fact.confirmed and fact.heard < job.limit(name)
+    return fact.heard < job.limit(name)
 
 
 def _says_less(other: object, value: object) -> bool:

@@ -41,6 +41,8 @@ class Saying:
 def noted(fact: Fact, note: str | None) -> Fact:
     """The fact with the note whose text its places count in; a copied fact keeps the note it came from."""
     note = fact.note or note
+    if not (fact.also or fact.withdrawn or fact.was):
+        return fact if fact.note == note else replace(fact, note=note)
     return replace(
         fact,
         note=note,
@@ -61,7 +63,7 @@ def meet(old: tuple[Held, ...], new: Sequence[Fact], saying: Saying, reopened: d
     yields = [held for held in old if _yields(held, new, saying, reopened)]
     stays = tuple(held for held in old if held not in yields)
     was = tuple(e for held in yields for e in (*held.fact.was, _earlier(held.fact)))
-    first = replace(new[0], was=(*was, *new[0].was))
+    first = replace(new[0], was=(*was, *new[0].was)) if was else new[0]
     said = tuple(_held(fact, saying) for fact in (first, *new[1:]))
     return _in_conflict(stays + said) if stays else said
 

@@ -67,7 +67,7 @@ def _split_decimals(items, text: str):
 
 _SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"),
            "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")}  # fmt: skip
-_LOOKED_AT = frozenset(("TRADE_NOISE", "WORD", "AROUND", *LENGTHS, "LETTER", "NO", "EXCEPT", "HUNG", "BUTT", "FIX", "THIS", "CUT_LENGTH", "OTHER", "FILLER"))  # what small words, or words beside them, may change
+_LEFT_AS_THEY_ARE = ("COMMA", "STOP", "DET", "AND", "BY", "BE", "OF", "IN", "ON", "EVERY", "SIDE", "STAPLED", "TAPED", "RUBBED", "RUN")  # the commonest, so that they cost nothing
 _SAID = frozenset((*_SOUNDS, "into", "left out", "left over", "right by"))
 _CUT_NOUNS = {"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None}
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
@@ -87,7 +87,7 @@ def _small_words(items, text: str):
     for place, item in enumerate(items):
         said = text[item.start : item.end].lower()
         before = concept_at(items, place - 1)
-        if item.concept not in _LOOKED_AT and before != "EVERY" and said not in _SAID:
+        if item.concept in _LEFT_AS_THEY_ARE and before != "EVERY" and said not in _SAID:
             done.append(item)
             continue
         ahead = concept_at(items, place + 1)

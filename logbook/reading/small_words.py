@@ -22,17 +22,14 @@ _ACTS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "STAPLES", "TAPE", "S
 _WRITES = frozenset("encinte engrape grape talle frote limpie".split())  # behind "que" it is what somebody ought to do
 
 
-_TURNED = frozenset(
-    "TRADE_NOISE K_STRAIGHT BACK K_OFFSET WILL OTHER TIED NOT_MARK HEDGE QUESTION BRANCH_WORD UNDONE REPAIRED DAMAGE WORD SIDE PENDING CUT_LENGTH SAYS COUNTED K_TEE LETTER COMMA EVERY BY"
-    " DRAWING LEVEL PARTLY FRAC FLAP K_END_CAP SLOPE HUNG WIPED PREHEATED K_ELBOW K_COLLAR MOVE_OUT IF NEGATIVE STAPLED TAPED RUBBED PLACE_NOUN HAVE ON".split()
-)  # what a neighbour may turn; what else it turns stands behind "of"
+_LEFT_AS_THEY_ARE = ("NUM", "DET", "STOP", "AND", "IT", "BE", "IN", "OUT", "OF", "K_TRANSITION", "RUN", "MARKED")  # but behind "of"; the commonest, so that they cost nothing
 
 
 def meant_by_neighbours(items, text: str):
     done = list(items)
     collar = any(item.concept == "K_COLLAR" for item in items)
     for place, item in enumerate(items):
-        if (item.concept not in _TURNED or item.concept == "COMMA" and text[item.start] not in "-–") and _concept(done, place - 1) != "OF":
+        if (item.concept in _LEFT_AS_THEY_ARE or item.concept == "COMMA" and text[item.start] not in "-–") and _concept(done, place - 1) != "OF":
             continue
         ahead = _concept(items, place + 1)
         past_article = _concept(items, place + 2) if ahead in ("DET", "FILLER", "ON") else ahead
