@@ -129,8 +129,8 @@ class Aside:
     """Words that tell of another day, another man's work, another thing, or of what never was: they state nothing of this piece as it is.
 
     `words` are read over the sketch of a sentence and the one behind it, from inside the first; without a group `x` all of them say nothing,
-    and groups `y` and `z` are left out too. `act` and `other` name acts of which `states` says whether they are done (`<act>`), and `measure` is a number of the sort of the one
-    wished for; a value `=n` is what the group `n` holds. A sentence without one of the `cues` is not looked at.
+    and groups `y` and `z` are left out too. `act` and `other` name acts of which `states` says whether they are done (`<act>`), what `later` holds is work left open, and `measure` is a number of the sort
+    of the one wished for; a value `=n` is what the group `n` holds. A sentence without one of the `cues` is not looked at.
     """
 
     words: str

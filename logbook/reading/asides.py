@@ -14,7 +14,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.languages.told import Aside
-from logbook.reading.claims import Claim, claim
+from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import VOID, Row
 from logbook.reading.items import Item
@@ -143,6 +143,10 @@ def _behind(one: Sketch, end: int) -> int:
 
 
 def _claims(row: Row, one: Sketch, match: re.Match[str], aside: Aside) -> Iterator[Claim]:
+    if match.groupdict().get("later") is not None:
+        first, last = one.item(match.start("later")), _behind(one, match.end("later"))
+        opened = Open("piece", None, row.items[first].start, row.items[last - 1].end)
+        yield claim(row, "(open)", None, first, last, opens=(opened,), hedged=False)
     for name, value in aside.states:
         ahead, sign, _ = name.partition("<")
         group = name[len(ahead) + 1 : -1] if sign else None
