@@ -195,6 +195,7 @@ def lacking() -> tuple[tuple[str, str], ...]:
     ran = ("acabaron", "terminaron")
     gone = ("las aletas", "los álabes", "las venas", "las guías", "las vanes")
     return (
+        ("WORD", "que seque|que se seque|que sequen|que acabe de secar"),
         ("TRADE_NOISE", "|".join(f"{lack} {one}" for lack in none for one in other)),
         ("TRADE_NOISE", "|".join(f"{whom} {out} {thing}" for whom in ("se", "se me", "se nos") for out in ran for thing in gone)),
     )

@@ -149,4 +149,6 @@ def _counts_up(row: Row, ats: list[int]) -> bool:
 
 def plural(row: Row, at: int) -> bool:
     item = row.items[at]
+    if [one.concept for one in row.items[max(0, at - 3) : at]] == ["K_ELBOW", "OF", "NUM"]:  # "codo de tres piezas número siete": what it is made of
+        return False
     return re.search(r"(?<!iu)s\b", row.text[item.start : item.end].lower()) is not None

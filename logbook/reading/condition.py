@@ -26,7 +26,8 @@ def _vanes(found: Found):
         behind = row.words(at + 1, min(at + 16, len(row.items))).lower().split()
         if not {"own", "propias"} & set(behind):  # "vanes were ordered, they never came, so I bent my own"
             return
-    if at < len(row.items) and row.items[at].concept == "WORD" and _does().match(plain(row.words(at, at + 1))) is not None:
+    verb = at + 1 if at < len(row.items) and row.items[at].concept == "DET" else at  # "las aletas se movieron"
+    if verb < len(row.items) and row.items[verb].concept == "WORD" and _does().match(plain(row.words(verb, verb + 1))) is not None:
         return
     if only_so_many(row, found.first, found.last):
         return

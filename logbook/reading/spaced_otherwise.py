@@ -18,7 +18,7 @@ def spaced_otherwise(row: Row, own: Row, cut_up, place: int) -> Claim | None:
     """The distance told behind "but" or "except" where another was told of staples before it in the sentence; it corrects that one."""
     part = cut_up[place]
     lead = part.first - 1 if part.first and row.items[part.first - 1].concept in _TURNS else part.first
-    if row.items[lead].concept not in _TURNS or not _spaced(row, own, lead):
+    if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part)) or not _spaced(row, own, lead):
         return None
     at = lead + 1
     while at < len(row.items) and row.items[at].concept not in ("STOP", "QUERY", "TAPED", "RUBBED", "TAPE", "RUB", "NOT", "NO"):
@@ -28,6 +28,12 @@ def spaced_otherwise(row: Row, own: Row, cut_up, place: int) -> Claim | None:
             return claim(row, "staple_spacing", item.value.value, at, at + 1, uses=(at,), corrects=True, said_unit=unit_of(item))
         at += 1
     return None
+
+
+def _of_one_spot(row: Row, part) -> bool:
+    """ "…, the staples go at three in the corner": the staples named again, with a place of theirs."""
+    concepts = [item.concept for item in row.items[part.first : part.last] if item.concept != "DET"]
+    return concepts[:1] == ["STAPLES"] and bool({"JOINT", "SIDE", "SIDE_WORD", "END"} & set(concepts))
 
 
 def _spaced(row: Row, own: Row, at: int) -> bool:
