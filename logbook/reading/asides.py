@@ -18,6 +18,7 @@ from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import VOID, Row
 from logbook.reading.items import Item
+from logbook.reading.likely import Likely
 from logbook.reading.sketch import Sketch, sketches
 
 _NAMES = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "GROOVE", "LEAK_TEST")
@@ -36,10 +37,10 @@ class Told:
 
 
 @cache
-def _rows(code: str) -> tuple[tuple[Aside, re.Pattern[str], re.Pattern[str] | None], ...]:
+def _rows(code: str) -> tuple[tuple[Aside, Likely, re.Pattern[str] | None], ...]:
     names = "|".join(sorted(LANGUAGES[code].names))
     said = LANGUAGES[code].told.asides.said
-    return tuple((one, re.compile(rf"(?<![\w'])(?:{_apart(one.words).replace('{name}', names)})"), re.compile(one.unless) if one.unless else None) for one in said)
+    return tuple((one, Likely(rf"(?<![\w'])(?:{_apart(one.words).replace('{name}', names)})"), re.compile(one.unless) if one.unless else None) for one in said)
 
 
 def _apart(words: str) -> str:
@@ -57,12 +58,17 @@ def _own_again(code: str) -> re.Pattern[str]:
     return re.compile(LANGUAGES[code].told.asides.own_again)
 
 
+def _letters_stand(pattern: Likely, said: str) -> bool:
+    """Whether its letters stand in the text; a sketch has other signs between the words, but no other words."""
+    return not pattern.needs or any(letters in said or not letters.isalpha() for letters in pattern.needs)
+
+
 def asides(row: Row, language: Language) -> Told:
     """The claims that asides make, the items that they use up, and numbers that they tell the sort of."""
     found = Told()
     said = " " + plain(row.text)
     cues = {cue for cue in _cues(language.code) if cue in said}
-    looked_for = [aside for aside in _rows(language.code) if not cues.isdisjoint(aside[0].cues)] if cues else []
+    looked_for = [aside for aside in _rows(language.code) if not cues.isdisjoint(aside[0].cues) and _letters_stand(aside[1], said)] if cues else []
     for one, until in _sentences(row, language) if looked_for else ():
         for aside, pattern, unless in looked_for:
             match = pattern.search(one.words)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from logbook.reading.tokens import Token
 
 _ONE = {"one", "uno", "ciento"}
+_BEGINS = _ONE | {"181", "1"}
 _EIGHTY = {"eighty", "ochenta"}
 _LETTERS = {"p": "P", "pee": "P", "h": "H", "aitch": "H", "hache": "H", "m": "M", "em": "M", "pe": "P", "eme": "M", "pea": "P"}
 _FAMILY = {"a", "ay", "eh", "hey"}
@@ -22,6 +23,8 @@ class ClosureMark:
 
 def closure_mark(tokens: tuple[Token, ...], at: int) -> ClosureMark | None:
     """The mark that starts at this token, or None. A mark without its letter states nothing."""
+    if tokens[at].bare not in _BEGINS:
+        return None
     end = _hundred_eighty_one(tokens, at)
     if end is None:
         return None

@@ -18,7 +18,7 @@ def found(tokens: tuple[Token, ...]) -> str | None:
     words = [token.low for at, token in enumerate(looked_at) if token.sort == "word" and (at not in labels or len(labels) > 1)]
     if not words:
         return None
-    scores = {code: sum(1 for w in words if w in lang.telling or bare(w) in lang.telling and code == "es") for code, lang in LANGUAGES.items()}
+    scores = {code: sum(1 for w in words if w in lang.telling or code == "es" and bare(w) in lang.telling) for code, lang in LANGUAGES.items()}
     if all(scores.values()):  # trade English stands in Spanish notes too: where both are told, the words of one alone decide
         alone = {code: sum(1 for w in words if (w in lang.telling or bare(w) in lang.telling and code == "es") and not any(w in book(other).known for other in LANGUAGES if other != code)) for code, lang in LANGUAGES.items()}
         scores = alone if any(alone.values()) and max(alone.values()) != min(alone.values()) else scores

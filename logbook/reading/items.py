@@ -151,7 +151,7 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
         number = measures.read(found, named.last - 1, lexicon.language, lexicon.units)
         if number is not None and number.end > named.last and (number.raw.denominator != 1 or number.unit is not None):
             named = _phrase(found[: at + 1], at, lexicon) or named
-    measured = measures.read(found, at, lexicon.language, lexicon.units)
+    measured = measures.read(found, at, lexicon.language, lexicon.units) if measures.may_begin(found, at, lexicon.language, lexicon.units) else None
     if measured is not None and (named is None or named.last <= max(measured.end, at + 1)):
         return _make(found, measured.sort, measured, at, measured.end)
     heard = _misheard(found, at, lexicon)

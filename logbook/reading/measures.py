@@ -11,8 +11,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cache
 
 from logbook import measure
+from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading import numbers
 from logbook.reading.tokens import Token
@@ -52,6 +54,22 @@ def read(tokens: tuple[Token, ...], at: int, language: Language, units: Units) -
     if number is None:
         return None
     return _with_unit(tokens, at, number, language, units)
+
+
+def may_begin(tokens: tuple[Token, ...], at: int, language: Language, units: Units) -> bool:
+    """Whether a measure can start at this token: most words are no number, no unit and no article."""
+    token = tokens[at]
+    if token.sort != "word":
+        return token.sort == "number"
+    if token.bare in _counting(language.code) or token.low in units or token.bare in units:
+        return True
+    return token.bare.endswith("s") and at > 0  # "two ten by tens"
+
+
+@cache
+def _counting(code: str) -> frozenset[str]:
+    said = LANGUAGES[code].numbers
+    return frozenset((*said.ones, *said.teens, *said.tens, *said.hundreds, *said.scales, *said.point, *said.articles, *said.halves, "hundred", "mil"))
 
 
 def _with_unit(tokens, at, number, language, units: Units) -> Measure | None:

@@ -287,8 +287,9 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 near = [k for k in range(max(clause.first, at - 3), min(clause.last, at + 3)) if row.items[k].concept in ("TAPE", "STAPLES", "VANES", "TABS")]
                 if near and "NO" not in concepts:
                     made.append(claim(row, _ACTS[row.items[near[0]].concept], False, min(near[0], at), max(near[0], at) + 1, part="side", hedged=False))
-            reason = next((k for k in range(at + 1, clause.last) if row.words(k, k + 1).lower() in _REASONS), clause.last)
-            sides = {side for i in row.items[clause.first : reason] if i.concept == "SIDE" for side in i.value}
+            if "ONLY" in concepts:
+                reason = next((k for k in range(at + 1, clause.last) if row.words(k, k + 1).lower() in _REASONS), clause.last)
+                sides = {side for i in row.items[clause.first : reason] if i.concept == "SIDE" for side in i.value}
             listed = "ONLY" in concepts and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts)
             if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and sides != {"left", "right"}:
                 name = _ACTS[item.concept]

@@ -72,7 +72,7 @@ def _likely(row: Row, language: Language) -> list[tuple[State, Likely]]:
     concepts, said = {item.concept for item in row.items}, plain(row.text)
     found = []
     for (state, pattern), anywhere in zip(_compiled(language.code), _anywhere(language.code), strict=True):
-        named = concepts.intersection(state.things) or not state.things or "DAMAGE" in state.things
+        named = not concepts.isdisjoint(state.things) or not state.things or "DAMAGE" in state.things
         if named and (not state.cues or any(cue in said for cue in state.cues)) and anywhere.search(said):
             found.append((state, pattern))
     return found
