@@ -265,6 +265,9 @@ def _of_the_one(row: Row, one: Claim, mates: list[int]) -> list[int]:
 _OF_TWO = re.compile(r"^(?:y |and |pero |but )?(?:the|el|la|al|a la) (first|second|third|primer[oa]|segund[oa]|tercer[oa])(?: one)?\b")
 
 
+_COUNTS_TWO = re.compile("first|second|third|primer[oa]|segund[oa]|tercer[oa]")
+
+
 def _of_these(row: Row, one: Claim, made: list[Draft], holder: int) -> int:
     """ "Recta 4 y recta 5, la primera encintada, la segunda no": of the piece named first."""
     start = one.first
@@ -278,6 +281,7 @@ def _of_these(row: Row, one: Claim, made: list[Draft], holder: int) -> int:
 def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim], directed: dict[int, str]) -> None:
     """Every claim to the entry whose stretch of words it stands in; "both of them" to all so far."""
     batches = Counter(begin for begin, _ in regions)
+    of_two = _COUNTS_TWO.search(row.text.lower()) is not None
     marks_at = {at for draft in made if draft.mark is not None for at in range(draft.mark.first, draft.mark.last)} if len(made) > 1 else set()
     for one in sorted(claims, key=lambda c: (c.first, c.last)):
         if one.name == "(angle)" and one.last - 1 in marks_at:
@@ -291,7 +295,7 @@ def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim]
         elif batches[begin] > 1:
             mates = [index for other, index in regions[max(0, at - batches[begin]) : at + 1] if other == begin]
         else:
-            mates = [_of_these(row, one, made, holder)]
+            mates = [_of_these(row, one, made, holder) if of_two else holder]
         for place in _of_the_one(row, one, mates) if len(mates) > 1 else mates:
             if len(mates) > 1 and made[place].kind is not None and not kept_for(made[place].kind.value, one.name):
                 continue

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import re
-from bisect import bisect_right
-from dataclasses import replace
+from bisect import bisect_left, bisect_right
+from dataclasses import dataclass, replace
 
 from logbook.reading import listed
 from logbook.reading.claims import Claim
@@ -17,10 +17,25 @@ _SENTENCE = 60  # items; further back in a sentence without an end nothing reach
 _BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO", "THIS", "ON", "TO", "THINK", "I", "HAVE", "LEFT_OUT", "SIDE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "SIZE_WORD")
 
 
-def marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
+@dataclass(frozen=True)
+class Places:
+    """Items that are looked for before every claim, found once in a note."""
+
+    firsts: list[int]  # of the clauses
+    ends: list[int]  # signs behind which words begin anew
+    together: list[int]  # "both", "each", "all"
+
+    @classmethod
+    def of(cls, row: Row, cut) -> Places:
+        concepts = [item.concept for item in row.items]
+        ends = [at for at, concept in enumerate(concepts) if concept in ("COMMA", "STOP", "QUERY")]
+        return cls([clause.first for clause in cut], ends, [at for at, concept in enumerate(concepts) if concept in ("BOTH", "EACH", "ALL")])
+
+
+def marked(row: Row, cut, places: Places, one: Claim) -> Claim:
     """The claim with what its clause does to it: a correction before it, a doubt, "both of them"."""
-    corrects = _corrects(row, one.first)
-    place = bisect_right(firsts, one.first) - 1
+    corrects = _corrects(row, places, one.first)
+    place = bisect_right(places.firsts, one.first) - 1
     clause = cut[place] if place >= 0 and one.first < cut[place].last else None
     hedged, both_at = one.hedged, -1
     if clause is not None:
@@ -33,10 +48,10 @@ def marked(row: Row, cut, firsts: list[int], one: Claim) -> Claim:
         hedged = hedged or "THINK" in before or "THINK" in [row.items[k].concept for k in range(one.last, min(clause.last, one.last + 1))]
         while place > 0 and cut[place - 1].sentence == clause.sentence and one.first - cut[place - 1].first <= _SENTENCE:
             place -= 1
-        lead = row.items[cut[place].first : one.first]
-        both = max((k for k, item in enumerate(lead) if item.concept in ("BOTH", "EACH") or item.concept == "ALL" and listed.all_of_them(row, cut[place].first + k)), default=None)
-        if both is not None and not (one.name == "side_moves" and one.fills) and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in lead[both:]):
-            both_at = cut[place].first + both
+        begin = cut[place].first
+        both = next((at for at in reversed(places.together) if begin <= at < one.first and (row.items[at].concept != "ALL" or listed.all_of_them(row, at))), None)
+        if both is not None and not (one.name == "side_moves" and one.fills) and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in row.items[both : one.first]):
+            both_at = both
         if both_at < 0 and one.name != "side_moves" and (behind := listed.each_behind(row, clause, one)) is not None:
             both_at = behind
         hedged = hedged or (one.last >= clause.last - 1 or one.name in ACT_FACTS) and _doubt_behind(row, cut, place_of, one.name in ACT_FACTS)
@@ -63,10 +78,9 @@ def _doubt_behind(row: Row, cut, place: int, act: bool) -> bool:
 _OF_THE_WORK = ("NUM", "LEN", "FRAC", "SIZE", "STAPLED", "TAPED", "RUBBED", "VANES", "MARKED", "DEG", "MARK181", "CLOSURE", "SIDE", "STAPLES", "TAPE", "NOT_DONE", "PENDING", "DAMAGE", "GAP")
 
 
-def _clause_start(row: Row, at: int) -> int:
-    while at > 0 and row.items[at - 1].concept not in ("COMMA", "STOP", "QUERY"):
-        at -= 1
-    return at
+def _clause_start(places: Places, at: int) -> int:
+    before = bisect_left(places.ends, at)
+    return places.ends[before - 1] + 1 if before else 0
 
 
 def _behind_an_aside(row: Row, first: int) -> bool:
@@ -112,7 +126,7 @@ def _trailing_hedge(row: Row, at: int) -> bool:
     return at + 1 >= len(row.items) or row.items[at + 1].concept in ("COMMA", "STOP", "AND", "QUERY")
 
 
-def _corrects(row: Row, first: int) -> bool:
+def _corrects(row: Row, places: Places, first: int) -> bool:
     at, steps = first - 1, 0
     while at >= 0 and steps < 6:
         concept = row.items[at].concept
@@ -126,7 +140,7 @@ def _corrects(row: Row, first: int) -> bool:
             at, steps = at - 1, steps + 1  # "hold on, nine's ten by twelve"
             continue
         if concept not in _BEFORE_FIX:
-            return _behind_an_aside(row, _clause_start(row, first))
+            return _behind_an_aside(row, _clause_start(places, first))
         if concept == "NO" and at > 0 and row.items[at - 1].concept in ("COMMA", "STOP") and (row.items[at - 1].concept == "COMMA" or row.items[at + 1].concept == "COMMA") and row.items[at].end - row.items[at].start == 2:
             return True
         at, steps = at - 1, steps + 1

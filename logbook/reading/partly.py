@@ -275,6 +275,7 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     made: list[Claim] = []
     for clause in cut:
         concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
+        only = "ONLY" in concepts
         for at in range(clause.first, clause.last):
             item = row.items[at]
             if row.is_blank(at):
@@ -287,10 +288,10 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 near = [k for k in range(max(clause.first, at - 3), min(clause.last, at + 3)) if row.items[k].concept in ("TAPE", "STAPLES", "VANES", "TABS")]
                 if near and "NO" not in concepts:
                     made.append(claim(row, _ACTS[row.items[near[0]].concept], False, min(near[0], at), max(near[0], at) + 1, part="side", hedged=False))
-            if "ONLY" in concepts:
+            if only:
                 reason = next((k for k in range(at + 1, clause.last) if row.words(k, k + 1).lower() in _REASONS), clause.last)
                 sides = {side for i in row.items[clause.first : reason] if i.concept == "SIDE" for side in i.value}
-            listed = "ONLY" in concepts and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts)
+            listed = only and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts)
             if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and sides != {"left", "right"}:
                 name = _ACTS[item.concept]
                 made.append(claim(row, f"sides_{name}", len(sides), at, at + 1, hedged=False))

@@ -11,7 +11,7 @@ from logbook.reading.compose import compose
 from logbook.reading.elsewhere import elsewhere, signed, without
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
-from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, marked
+from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, Places, marked
 from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
 from logbook.reading.phrases import phrases_said
@@ -121,9 +121,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
     claims = told_acts.unsaid(row, claims, language)
     claims += scratched(row)
-    firsts = [clause.first for clause in cut]
+    where = Places.of(row, cut)
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
-    claims = [marked(row, cut, firsts, one) for one in claims]
+    claims = [marked(row, cut, where, one) for one in claims]
     claims += _of_both(row, named, claims)
     named, claims = listed.told_ahead(row, named, claims)
     claims = _excepted(row, named, claims)
