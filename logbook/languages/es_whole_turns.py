@@ -272,6 +272,8 @@ _FACTS: tuple[Turn, ...] = (
     *(Turn(r"\bsin \w+ no \w+", rf"\bsin (?:las |la |el |los )?{noun} no (?:me l[oa]s? |se |l[oa] |me )*(?:pasa|pasan|sirve|puede|jala|acepta|aceptan|reciben|queda|aguanta|vale|pega|cierra)(?:[,;]| y)* (?:por eso|asi que|entonces|y|pues|por lo que) (?:ya |yo |si |tambien )*(?:se )?(?:le |l[oa]s? )+{_PUT}(?: (?:las |los |la |el )?\w+)?", ((name, True),)) for name, noun in _STUFF),
     *(Turn(r"\bsin \w+ no \w+", rf"\bsin (?:las |la |el |los )?{noun} no (?:me l[oa]s? |se |l[oa] |me )*(?:pasa|pasan|sirve|puede|jala|acepta|aceptan|reciben|queda|aguanta|vale|pega|cierra)\b", ()) for _, noun in _STUFF),
     Turn(r"\btod[oa]s\b", r"\btod[oa]s (?:(?:ya|bien|quedaron|estan|van|se) )*(?:doblad|voltead|aplastad|apretad)[oa]s", (("tabs_bent", True),), beside=r"(?:collar|spin|boot|bota|cuello|salida redonda).*(?:lenguet|tabs?|pestañ|orej|dient|dedos)", unless=r"\b(?:no|ni|sin|casi|falt\w*|menos|excepto|mal)\b"),
+    # there were no staples, so it is tape alone
+    Turn(r"\bpur[oa] ", r"\b(?:asi que|por eso|entonces|y) (?:(?:va|quedo|queda|le puse|le pusimos|lleva|fue|se fue|lo cerre|la cerre) )*(?:a |con |de )?pur[oa] (?:tape|teip|cinta)(?= *(?:$|[,;:.]))", (("stapled", False), ("taped", True)), beside=r"\b(?:acab|termin)\w+ (?:las )?grapas|\bno (?:hay|habia|hubo|tenia|teniamos|trajimos|alcanzaron) (?:mas )?(?:las )?grapas", unless=r"\bno (?:es|va|lleva)\b"),
     # laid on, not pressed
     Turn(r"\b(?:sobrepuest|encimad|presentad)", r"(?:cinta|tape|teip)(?: (?:la|lo|me|se|nos|quedo|queda|deje|esta|va|nomas|solo|nada mas|apenas|como|quedo))* (?:sobrepuest[oa]|encimad[oa]|presentad[oa])(?: nomas| nada mas)?", (("rubbed_down", False), ("taped", True))),
     # wiped or not before it was taped: it was taped
