@@ -44,7 +44,7 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
         taken.update(range(match.start(), last))
         made.append(Copy(match.start(), last, row.items[match.start()].start, row.items[last - 1].end,
                          mark_text(row, *match.span("m"), language), run, None, until, match.start("x") >= 0))  # fmt: skip
-    for match in row.find(f"(?P<w>SAME_SIZE (?P<as>WORD) (?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK})) (?=SEP|$|AND|BUT)"):
+    for match in row.find(f"(?P<w>(?:SAME_SIZE|SAME_THING SIZE_WORD) (?P<as>WORD) (?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK})) (?=SEP|$|AND|BUT|FILLER)"):
         if row.words(*match.span("as")).lower() in ("as", "que"):  # "same size as twenty-one"
             taken.update(range(*match.span("w")))
             first, last = match.span("w")
@@ -58,8 +58,10 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
         if row.words(*match.span("s")).lower() in ("same", "mismo", "misma"):
             first, last = match.span("w")
             made.append(Copy(first, last, row.items[first].start, row.items[last - 1].end, None, None, ("inlet_size",), last, False))
-    for match in row.find("(?P<s>SAME_THING) (?!(?:FILL|ON)* OTHER_SIDE)"):
+    for match in row.find("(?P<s>SAME_THING)"):
         at = match.start()
+        if at in taken or _of_the_other_side(row, at):
+            continue
         if at and row.items[at - 1].concept == "SIDE" and any(row.items[k].concept.startswith("MOVE") for k in range(max(0, at - 8), at)):
             continue  # "… derecho igual": of the side
         if any(row.items[k].concept in _NOUNS for k in range(max(0, at - 2), at)) and row.items[at - 1].concept in (*_NOUNS, "BE", "DET", "FILLER"):
@@ -73,6 +75,15 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
         excepts = any(row.items[k].concept == "EXCEPT" for k in range(at, until))
         made.append(Copy(at, at + 1, row.items[at].start, row.items[at].end, None, None, None, until, excepts))
     return made
+
+
+def _of_the_other_side(row: Row, at: int) -> bool:
+    """ "Same thing on the other side" is of a side, unless a piece is named right before: "collar three is the same thing on the other side of the trunk"."""
+    behind = at + 1
+    while behind < len(row.items) and row.items[behind].concept in ("ON", "DET", "FILLER", "BE", "IT"):
+        behind += 1
+    other = behind < len(row.items) and row.items[behind].concept == "OTHER_SIDE"
+    return other and not (at > 1 and row.items[at - 1].concept in ("NUM", "MARKED") and row.items[at - 2].concept.startswith(("K_", "FITTING", "NUMBER")))
 
 
 def mirrored(row: Row, claims: list[Claim]) -> list[Claim]:
@@ -89,6 +100,8 @@ def mirrored(row: Row, claims: list[Claim]) -> list[Claim]:
         if before is not None and row.items[match.start()].value == (_OPPOSITE[before.value[0].side],):  # "izquierdo entra tres en dieciocho, derecho igual"
             made.append(_opposite(row, before, match.start(), match.end()))
     for match in row.find("SAME_THING (?:FILL|ON)* OTHER_SIDE"):
+        if not _of_the_other_side(row, match.start()):
+            continue
         before = _moved_before(claims, match.start())
         if before is not None:
             made.append(_opposite(row, before, match.start(), match.end()))

@@ -56,7 +56,19 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
     for act, number, first, last in _the_same_way(row, own):
         made += _of(row, act, number, first, last, corrects=False)
         spent.update(range(first, last))
+    for act, number, first, last in _set_right(row, own):
+        made += _of(row, act, number, first, last, corrects=True)
+        spent.update(range(first, last))
     return made, spent
+
+
+def _set_right(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:
+    """ "Taped three sides, wait no, all four": the count of the same act."""
+    for match in row.find("(?P<o>NUM) SIDE_WORD COMMA? (?P<f>FIX|NO|FIX COMMA? NO) COMMA? ALL? (?P<n>NUM) SIDE_WORD? (?=SEP|$)"):
+        at, number = match.start("n"), row.items[match.start("n")].value.value
+        act = next((k for k in range(match.start(), max(-1, match.start() - 5), -1) if row.items[k].concept in _ACTS), None)
+        if act is not None and number in (1, 2, 3, 4) and not own.is_blank(act):
+            yield _ACTS[row.items[act].concept], int(number), at, at + 1
 
 
 def _of(row: Row, act: str, number: int, first: int, last: int, corrects: bool) -> list[Claim]:
