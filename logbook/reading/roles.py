@@ -232,9 +232,12 @@ def _in_one_sentence(row: Row, one: Claim, other: Claim) -> bool:
     return not any(item.concept in ("STOP", "QUERY") for item in row.items[first:last])
 
 
+_OF_A_MEND = ("run", "place", "mark", "closure_mark", "closure", "service", "rubbed_down", "surface_clean", "scrim_shows", "tape_width")
+
+
 def _only_a_mend(draft: Draft, damage: list[Claim], mends: list[Claim], others: list[Claim]) -> None:
     """A note of mended damage and nothing else is of a repair."""
-    if draft.kind is None and damage and any(c.value is True for c in mends) and not [c for c in others if c.name not in ("run", "place", "mark", "closure_mark", "service")]:
+    if draft.kind is None and damage and any(c.value is True for c in mends) and not [c for c in others if c.name not in _OF_A_MEND]:
         first = mends[0]
         draft.kind = Claim("kind", "repair", first.first, first.last, first.start, first.end)
 
