@@ -12,6 +12,7 @@ from logbook.reading.claims import Claim, Open, claim, unit_of
 from logbook.reading.grammar import Row, code
 
 _AHEAD, _BEHIND = 14, 8  # items
+_FAR_AHEAD = 16  # items; "there's a gap, let me put the rule on it, yes, an eighth"
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +93,7 @@ def _one_sentence(row: Row, one: int, other: int) -> bool:
 def _nearest(row: Row, at: int, anchor: Anchor, spent: set[int]) -> int | None:
     """The measure nearest to the thing in its sentence, on either side, with no other thing between that it could be of."""
     found = []
-    for step, reach in ((1, _AHEAD), (-1, _BEHIND)):
+    for step, reach in ((1, _FAR_AHEAD if anchor.name == "gap" else _AHEAD), (-1, _BEHIND)):
         k = at + step
         while 0 <= k < len(row.items) and abs(k - at) <= reach:
             concept = row.items[k].concept
