@@ -193,7 +193,7 @@ def _taken_off(row: Row, at: int, behind: int) -> bool:
 
 _LET_IN = ("K_ACCESS_DOOR", "K_REGISTER")
 _SITS = ("ON", "IN", "OFF", "FROM")
-_ON_OTHERS = ("K_COLLAR", "K_REGISTER", "K_ACCESS_DOOR", "K_BRANCH")  # what sits on another piece
+_ON_OTHERS = ("K_COLLAR", "K_REGISTER", "K_ACCESS_DOOR", "K_BRANCH", "BRANCH_WORD")  # what sits on another piece
 
 
 def _sits_on_it(row: Row, at: int) -> bool:

@@ -24,7 +24,7 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
     """The counts, and the items that are numbers of sides and no piece's."""
     made: list[Claim] = []
     spent: set[int] = set()
-    if not language.acts.sides or not any(item.concept in ("SIDE_WORD", "ONE_SIDE", "SIDES_ALL", "ALL") for item in row.items):
+    if not language.acts.sides or not any(item.concept in ("SIDE_WORD", "ONE_SIDE", "SIDES_ALL", "ALL", "JOINT") for item in row.items):
         return made, spent
     before: list[str] = []
     done: dict[str, int] = {}

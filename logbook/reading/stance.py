@@ -147,7 +147,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
 
 
 _ANOTHERS = re.compile(r"\b(?:la|lo|las|los) (?:dejó|dejaron|hizo|hicieron|armó|armaron|montó|sacó|puso|empezó) (?:otro|otra|otros|alguien|el otro|los otros|los de|el de|mi compañero|el turno)\b|\b(?:dejó|hizo|armó|sacó|montó|entregó) su (?:codo|recta|recto|tramo|tapa|reducción|transición|te|collarín|offset|pieza|parte)\b")
-_HARM = re.compile(r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran)(?: right| clean| straight)? (?:through|thru)|slipped and|went into|drove into|leaned on|hit it|stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through|pisó|pisaron|rompió|rasgó)\b")
+_HARM = re.compile(r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran)(?: right| clean| straight)? (?:through|thru)|slipped and|went into|drove into|leaned on|hit it|stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their|another) (?:\w+ )?(?:hole|dent|tear|rip|gash|puncture|ding)|punctures?|punctured|(?:tears|rips|pokes|knocks|leans?|leaned|jams?|jammed|knocked|bumped|bumps)\b[^.;]*\b(?:facing|foil|jacket|board|panel|hole|tear)|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through|pisó|pisaron|rompió|rasgó)\b")
 
 
 @cache
