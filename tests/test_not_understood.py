@@ -18,7 +18,7 @@ TAPE = "the tape has a mind of its own behind the beam"
 SMILES = "but the tape smiles at me"
 FLAGGED = f"Straight 4 on run two, 12 by 8, stapled every two, {TAPE}."
 ASKED = f"Straight 6 on run two, 12 by 8, stapled every two, taped, rubbed down, {SMILES}."
-SPACING = "Straight 7 on run two, 12 by 8, stapled every two, but the staples wander to three in the corner, taped with 181A-P, rubbed down."
+SPACING = "Straight 7 on run two, 12 by 8, stapled every two, but the staples play three card tricks in the corner, taped with 181A-P, rubbed down."
 
 
 @pytest.fixture

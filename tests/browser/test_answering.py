@@ -117,8 +117,8 @@ def test_words_that_a_question_quotes_are_told_once_and_end_with_one_tap(site, v
 def test_of_a_length_the_value_that_was_said_is_one_tap_and_another_a_form(site, visit):
     page = visit()
     ready(page)
-    note = told(page, site[1], "Straight 7 on run two, 12 by 8, stapled every two, but the staples wander to three in the corner, taped with 181A-P, rubbed down.")
-    asked = page.locator("#note .ask", has_text="the staples wander to three")
+    note = told(page, site[1], "Straight 7 on run two, 12 by 8, stapled every two, but the staples play three card tricks in the corner, taped with 181A-P, rubbed down.")
+    asked = page.locator("#note .ask", has_text="the staples play three card tricks")
     assert asked.get_by_role("button").all_inner_texts()[:1] == ["Staples every: 2 in."]
     asked.get_by_role("button", name="No, set it right").click()
     asked.locator("form input").fill("3")
