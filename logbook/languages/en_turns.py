@@ -180,7 +180,7 @@ ENGLISH_TURNS = Turns(
     waits=(
         r"(?:the |my )?(?:{act})(?:'s| is| are| will| gets| get)?(?: just| still)?(?: be| come| comes| coming| go| goes| going)?(?: in| on)? (?:next|later|later on|to come|to follow|to go on|to go in|after lunch|after break|afterwards?|tomorrow|yet to come|still to come|in the morning|this afternoon|last)(?: on| in)?(?: yet)?",
         r"(?:the |my )?(?:{act})(?: is|'s| are)? (?:all|the only thing|the last thing) (?:that's |that is |i have |i've got |we have )?left(?: to do)?",
-        r"(?:the )?only things? (?:that's |that is |i have |i've got )?(?:left|missing|lacking)(?: to do)?(?: is| are|'s) (?:the )?(?:{act})|(?:all|only thing) it (?:lacks|needs|wants)(?: is|'s)? (?:the )?(?:{act})",
+        r"(?:(?:the )?only )?things? (?:that's |that is |i have |i've got )?(?:left|missing|lacking)(?: to do)?(?: (?:on|in|from|with) [\w -]+?)?(?: is| are|'s) (?:the )?(?:{act})|(?:all|only thing) it (?:lacks|needs|wants)(?: is|'s)? (?:the )?(?:{act})",
         r"(?:i |we |i'm |we're )?(?:left|leaving|saved|saving|holding|save|kept) (?:the )?(?:{act}) (?:for|until|till) (?:later|last|tomorrow|after|the|monday|lunch|this|\w+ shift).*",
         r"(?:the |my )?(?:{act}) (?:i|we)(?:'m|'re|'ve| had to| have to| will)? ?(?:left|leaving|saved|saving|put off|putting off|kept|pushed|bumped|leave|save|never got to|didn't get to|didn't get around to|ran out of (?:time|day) for)\b(?! (?:the|a|on|in place|alone))(?: (?:for|until|till|to|it|that|undone|off)\b.*)?",
         r"(?:but |and |then )?(?:the |my |its )?(?:{act})(?:,| that)? (?:i'll|i will|we'll|we will|i'm gonna|i'm going to|we're gonna|i gotta|i've gotta|i have to|i've got to|i need to|i still have to|i still need to|we still have to)(?: have to| need to| still)?"

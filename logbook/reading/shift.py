@@ -20,7 +20,7 @@ def is_shift(row: Row, mentions: list[Mention], claims: list[Claim]) -> bool:
     names = {c.name for c in claims}
     opened = "SHIFT" in concepts or "DAY" in concepts[:5]
     method = names & {"board_thickness", "tape_width", "staple_leg", "closure_mark", "staple_spacing", "surface_temperature", "run", "air_leaves_by", "board_class"}
-    acts = {c.name for c in claims if not c.weak} & {"taped", "stapled", "rubbed_down", "inlet_size", "side_moves", "(size)", "vanes", "(to_size)", "stage"}
+    acts = {c.name for c in claims if not c.weak and not (c.name == "stapled" and row.items[c.first].concept == "STAPLES")} & {"taped", "stapled", "rubbed_down", "inlet_size", "side_moves", "(size)", "vanes", "(to_size)", "stage"}
     if any(c.value is False and c.name in ("stapled", "taped", "rubbed_down", "vanes") for c in claims):
         return False  # what is not done is not done on a piece
     if method == {"run"} and any(item.concept in ("WILL", "PENDING") for item in row.items):

@@ -68,6 +68,12 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="WORD", value=None)  # "I closed her up without, stapled every two": the comma is lost
         elif item.concept == "BOTH" and said == "every one" and ahead == "OF" and _concept(items, place + 2) in ("DET", "IT") and _concept(items, place + 3) == "TABS":
             done[place] = replace(item, concept="ALL", value=None)  # "bent every one of the tabs"
+        elif item.concept == "QUESTION" and said == "is the" and "MISSING" in [_concept(items, place - k) for k in (1, 2, 3, 4, 5)]:
+            done[place] = replace(item, concept="BE", value=None)  # "the only thing missing on elbow 23 is the vanes"
+        elif item.concept == "SIDE_WORD" and ahead in ("MOVE_IN", "MOVE_OUT") and _concept(items, place - 1) == "NUM" and items[place - 1].value.value == 4:
+            done[place] = replace(item, concept="SIDE", value=("left", "right", "top", "bottom"))  # "all four sides come in two"
+        elif item.concept == "TIGHT" and _concept(items, place - 1) in ("BOTH", "ALL") and "TABS" in (near := [_concept(items, place - k) for k in (2, 3, 4, 5, 6)]) and "JOINT" not in near:
+            done[place] = replace(item, concept="FILLER", value=None)  # "tabs are bent, all of them tight": the tabs, no joint
         elif item.concept == "UNDONE" and said == "sticking out" and ahead in ("INSIDE", "IN", "OUTSIDE", "THROUGH"):
             done[place] = replace(item, concept="WORD", value=None)  # "the staples are sticking out on the inside": which way they went
         elif item.concept == "WORD" and said == "open" and _concept(items, place - 1) == "BE" and (ahead in ("LEN", "FRAC") or ahead == "HEDGE" and _concept(items, place + 2) in ("LEN", "FRAC")):
