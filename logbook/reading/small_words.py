@@ -71,7 +71,8 @@ def meant_by_neighbours(items, text: str):
         elif item.concept == "QUESTION" and said == "is the" and "MISSING" in [_concept(items, place - k) for k in (1, 2, 3, 4, 5)]:
             done[place] = replace(item, concept="BE", value=None)  # "the only thing missing on elbow 23 is the vanes"
         elif item.concept == "SIDE_WORD" and ahead in ("MOVE_IN", "MOVE_OUT") and _concept(items, place - 1) == "NUM" and items[place - 1].value.value == 4:
-            done[place] = replace(item, concept="SIDE", value=("left", "right", "top", "bottom"))  # "all four sides come in two"
+            done[place - 1] = replace(items[place - 1], concept="FILLER", value=None)
+            done[place] = replace(item, start=items[place - 1].start, concept="SIDE", value=("left", "right", "top", "bottom"))  # "all four sides come in two"
         elif item.concept == "TIGHT" and _concept(items, place - 1) in ("BOTH", "ALL") and "TABS" in (near := [_concept(items, place - k) for k in (2, 3, 4, 5, 6)]) and "JOINT" not in near:
             done[place] = replace(item, concept="FILLER", value=None)  # "tabs are bent, all of them tight": the tabs, no joint
         elif item.concept == "UNDONE" and said == "sticking out" and ahead in ("INSIDE", "IN", "OUTSIDE", "THROUGH"):
