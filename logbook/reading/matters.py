@@ -9,7 +9,7 @@ from logbook.reading.grammar import Row
 
 _MEASURES = frozenset("LEN NUM FRAC EVERY APART COUNT".split())
 _MEASURED = ("staple_spacing", "hanger_spacing", "gap")
-_DENYING = frozenset("NOT NO NOT_DONE MISSING FORGOT LEFT_OUT PENDING".split())
+DENYING = frozenset("NOT NO NOT_DONE MISSING FORGOT LEFT_OUT PENDING".split())
 _TAPES = "TAPE TAPED TAPE_IT C_MASTIC CLOSURE MARK181"
 _STAPLES = "STAPLES STAPLED STAPLE"
 # concepts, whether a measure stands beside them, the facts; the first row that fits a concept counts
@@ -43,7 +43,7 @@ def about(row: Row, first: int, last: int, before: int) -> tuple[str, ...]:
         return told
     if "WORD" in concepts and not measured:  # "I'm not an animal": of something else
         return ()
-    denies = bool(concepts & _DENYING)
+    denies = bool(concepts & DENYING)
     for at in reversed(range(before, first)):
         told = _named({row.items[at].concept}, measured)
         if told:

@@ -201,7 +201,7 @@ def _sits_on_it(row: Row, at: int) -> bool:
     start = at
     while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY"):
         start -= 1
-    if [item.concept for item in row.items[start:at]] == ["IT", "BE"] or row.words(start, at).lower() in ("it's", "that's") or [item.concept for item in row.items[start:at]] == ["MOVE", "IT"]:
+    if [item.concept for item in row.items[start:at]] in (["IT", "BE"], ["BE"], ["MOVE", "IT"]):
         start = 0
     return any(row.items[k].concept in _ON_OTHERS and row.items[k + 1].concept in ("NUM", "MARKED", "LETTER", "NUMBER", "COMMA") for k in range(start, at - 1))
 

@@ -5,8 +5,10 @@ Each would otherwise leave a true fact that a person on site knows to be false.
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
+from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause, would
@@ -267,10 +269,7 @@ _HALF = frozenset("half partly partially mostly hardly barely scarcely almost ne
 _HALF_BEHIND = frozenset("halfway partway mostly half a medias mitad parcialmente".split()) - {"a"}
 
 
-_REASONS = ("because", "since", "cause", "'cause", "porque")
-
-
-def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
+def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:
     """ "half taped", "taped halfway around", "only taped the top", "staples are missing": not all of it is done."""
     made: list[Claim] = []
     for clause in cut:
@@ -289,7 +288,7 @@ def half_done(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 if near and "NO" not in concepts:
                     made.append(claim(row, _ACTS[row.items[near[0]].concept], False, min(near[0], at), max(near[0], at) + 1, part="side", hedged=False))
             if only:
-                reason = next((k for k in range(at + 1, clause.last) if row.words(k, k + 1).lower() in _REASONS), clause.last)
+                reason = next((k for k in range(at + 1, clause.last) if re.match(language.acts.because, row.words(k, k + 1).lower())), clause.last)
                 sides = {side for i in row.items[clause.first : reason] if i.concept == "SIDE" for side in i.value}
             listed = only and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts)
             if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and sides != {"left", "right"}:

@@ -83,7 +83,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     undone_at = [
         (replace(one, name="(nothing)") if fell_short.set_right(cut_up, at, language) else one, at) for one, at in partly.undoings(row, own.blanked(short_at), cut)
     ]
-    left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in but_one}), cut), *partly.half_done(own.blanked(short_at), cut)]
+    left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in but_one}), cut), *partly.half_done(own.blanked(short_at), cut, language)]
     sided, sided_at = side_counts.counts(row, own.blanked(left.plans), cut_up, language)
     stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
     headed = row.blanked({at for at in not_own if at not in of_piece} | (turned_at - of_piece)).blanked(left.plans | staples.side_counts(row) | sided_at)

@@ -10,12 +10,11 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from logbook.reading.grammar import Row
-from logbook.reading.matters import about
+from logbook.reading.matters import DENYING, about
 from logbook.reading.stance import Clause
 from logbook.said import Entry, Fact, Unread
 
-_DENYING = frozenset("NOT NO NOT_DONE MISSING FORGOT LEFT_OUT PENDING".split())
-_NARROWING = _DENYING | {"BUT", "ONLY", "EXCEPT"}
+_NARROWING = DENYING | {"BUT", "ONLY", "EXCEPT"}
 _OF_THE_TRADE = frozenset(
     "TAPE TAPED TAPE_IT STAPLES STAPLED STAPLE RUB RUBBED TRIM TRIMMED WIPE WIPED VANES GAP JOINT FACING BOARD SCRIM TABS FLAP PANEL SEATED GROOVE"
     " SHIPLAP BUTT TIGHT HANGER C_MASTIC CLOSURE DAMAGE REPAIR_IT TIE_RODS SIDE LEN FRAC DEG TEMP_F INWG CFM LB".split()
@@ -45,7 +44,7 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
 def _tells(row: Row, first: int, last: int, whole: bool) -> bool:
     """A whole clause about the work, or any stretch that denies something of it."""
     concepts = {item.concept for item in row.items[first:last]}
-    denies, of_the_trade = bool(concepts & _DENYING), bool(concepts & _OF_THE_TRADE)
+    denies, of_the_trade = bool(concepts & DENYING), bool(concepts & _OF_THE_TRADE)
     if whole:
         return (of_the_trade and last - first > 1) or (denies and last - first > 2)
     return denies and of_the_trade
