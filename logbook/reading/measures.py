@@ -113,18 +113,24 @@ def _length(tokens, number, unit, end, language: Language, units: Units) -> Meas
                 return Measure("INWG", value, "inwg", past, number.digits, last)
             return Measure("LEN", value, unit, end, number.digits, last)
     if unit in ("ft", "m"):
-        step = end + 1 if end < len(tokens) and tokens[end].bare in language.numbers.joins else end
+        dash = _foot_dash(tokens, end)
+        step = end + 1 if dash or end < len(tokens) and tokens[end].bare in language.numbers.joins else end
         below = numbers.mixed(tokens, step, language)
         if below is not None and not (step == end and below.value == 1 and below.end < len(tokens) and tokens[below.end].bare in _EACH_OTHER):
             under, after = unit_at(tokens, below.end, units)
             wanted, most = ("in", 12) if unit == "ft" else ("cm", 100)
-            loose = under is None and not (below.end < len(tokens) and tokens[below.end].bare in ("de", "del") and below.value == 1) and (below.whole or _lengthwise(tokens, below.end)) and step == end and not _by_follows(tokens, below.end, language)
+            loose = under is None and not (below.end < len(tokens) and tokens[below.end].bare in ("de", "del") and below.value == 1) and (below.whole or _lengthwise(tokens, below.end)) and (dash or step == end) and not _by_follows(tokens, below.end, language)
             if below.value < most and (under == wanted or (loose and (unit == "ft" or below.value >= 10))):
                 value += below.value * measure.UNITS[wanted]
                 end = after if under == wanted else below.end
                 if loose and unit == "ft" and end + 1 < len(tokens) and tokens[end].low == "in" and tokens[end + 1].bare in _BESIDE_INCHES:
                     end += 1  # "4 ft 2 in long"
     return Measure("LEN", value, unit, end, number.digits, last)
+
+
+def _foot_dash(tokens, at: int) -> bool:
+    """The dash of 2'-6", as lengths are written."""
+    return at + 1 < len(tokens) and tokens[at].low in ("-", "–") and tokens[at - 1].low in ("'", "’") and tokens[at + 1].sort == "number"
 
 
 def _lengthwise(tokens, end: int) -> bool:
@@ -178,6 +184,8 @@ def unit_at(tokens, at: int, units: Units) -> tuple[str | None, int]:
     for words, unit in units.get(tokens[at].low, ()) or units.get(tokens[at].bare, ()):
         if all(at + k < len(tokens) and not (word.isdigit() and tokens[at + k].gap) and word in (tokens[at + k].low, tokens[at + k].bare) for k, word in enumerate(words)):
             end = at + len(words)
+            if words[0] in ("'", "’") and end < len(tokens) and not tokens[end].gap and tokens[end].sort == "word" and tokens[end].low != "x":
+                continue  # "20 'cause that's all I had", "24'til": the mark opens a word
             if words[-1] in ("in", "ft", "lb", "lbs") and end < len(tokens) and tokens[end].low == "." and _goes_on(tokens, end):
                 end += 1
             return unit, end
