@@ -100,6 +100,9 @@ def angles(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         degrees = item.concept == "DEG"
         turn = any(row.items[k].concept in ("K_ELBOW", "K_WYE") for k in (at - 1, at + 1) if 0 <= k < len(row.items)) or row.words(at, at + 1).lower().endswith("degree")  # "seventy-five degree elbow"
         temperature = degrees and not turn and (one.value not in (90, 45, 30, 60, 22) or _warm(row, at))
+        if not degrees and not turn and one.value != 90 and [item.concept for item in row.items[max(0, at - 2) : at]] == ["TEMP", "COMMA"]:
+            done.append(replace(one, name="surface_temperature"))  # "cold in here, forty-five"
+            continue
         if kind in ("elbow", "wye") and not temperature:
             if not seen or one.corrects:
                 done.append(replace(one, name="turn_angle"))

@@ -40,8 +40,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
         elif item.concept == "BACK" and said == "back" and ahead == "TO" and _concept(items, place + 2) in ("DET", "ON_BENCH", "BUILDING", "WORD") and _concept(items, place - 1) in ("NUM", "MARKED", "IT"):
             done[place] = replace(item, concept="FILLER")  # "brought nine back to the bench"
-        elif item.concept == "K_OFFSET" and _concept(done, place - 1) in ("COMMA", "AND", "WITH") and any(one.concept == "K_OFFSET" for one in done[:place]) and _by_and_over(items, place + 1):
-            done[place] = replace(item, concept="OFFSETS", value=None)  # "offset nine, ten by ten, offset six in twenty-four"
+        elif item.concept == "K_OFFSET" and _concept(done, place - 1) in ("COMMA", "AND", "WITH") and any(one.concept == "K_OFFSET" for one in done[:place]) and (_by_and_over(items, place + 1) or _sized_before(done, place)):
+            done[place] = replace(item, concept="OFFSETS", value=None)  # "offset nine, ten by ten, offset six in twenty-four", "…, length 36, offset six"
         elif item.concept == "WILL" and said in ("going back to", "coming back to") and _concept(items, place - 1) in ("", "STOP", "FILLER") and _names_only(items, place + 1):
             done[place] = replace(item, concept="CORRECTION_ON", value=None)  # "going back to straight nine, I told you …"
         elif item.concept == "OTHER" and said == "they" and _of_the_parts(items, place):
@@ -282,6 +282,17 @@ def _wished(items, place: int, text: str) -> bool:
     behind = " ".join(text[item.start : item.end].lower() for item in items[max(0, place - 4) : place])
     sure = re.search(r"\b(?:claro|creo|seguro|digo|dije|juro|parece|pienso|sé|se|es)(?: de)? que\b", behind)
     return sure is None and re.search(r"\b(?:que|cuando|hasta|antes|cuanto|quien)\b", behind) is not None
+
+
+def _sized_before(items, at: int) -> bool:
+    """An offset, marked and sized in this very sentence: "offset six" behind it is how far it goes."""
+    sentence: list[str] = []
+    for item in reversed(items[:at]):
+        if item.concept in ("STOP", "QUERY", "ANOTHER"):
+            break
+        sentence.append(item.concept)
+    sized = "BY" in sentence and sentence.count("K_OFFSET") == 1 and not any(concept in sentence for concept in ("STAPLED", "TAPED", "RUBBED"))
+    return sized and _concept(items, at + 1) in ("NUM", "LEN") and _concept(items, at + 2) in ("COMMA", "STOP", "") and _concept(items, at + 4) != "BY"
 
 
 def _by_and_over(items, at: int) -> bool:
