@@ -10,7 +10,24 @@ _OVER = r"(?:down|around|along|over|across|up and down|up|on|onto|through|into|a
 _WHERE = r"(?:it|them|all|every|each|both|the|its|this one|that one|four|all four|straight|elbow|tee|cap)"
 _SKIN = r"(?:foil|facing|jacket|board|skin|surface|outside)"
 
+_OFF = r"(?:took|taken|peeled|stripped|pulled|ripped|tore|pried|scraped|wiped|yanked|removed|dug|popped)"
+_WHAT = r"(?:(?:the|that|those|my|all|of|this|every|old|first|original|a|an|wrong|bad|staples?|tape|stuff|legs?|on|at|apart|that was|that were|i had|it|them|wide|roll|strips?|crown|set|kind|ones?|mastic|spacing|inch) )*?"
+_OUT = r"(?P<out>(?:(?:off|out|back|right|all|up|clean|again|of it) )*)"
+_ON = r"(?:put|laid|ran|used|went|shot|drove|stuck|set|redid|did|restapled|re-stapled|retaped|re-taped|taped|stapled|closed|came back|it's|they're|got|slapped|went back|went over)"
+_NEW = r"(?:(?:it|them|on|back|in|over|with|the|at|down|new|some|fresh|all|a|an|to|every|ones|tape|staples|again|up|right|proper|good|that's|now|is|are|around) )*?"
+_THEN = r"(?:[,.] |(?:and|then|so|i|we|just|now|but|after that) )+"
+_TAIL = r"(?P<tail>(?: (?:on|in|back on|back in|instead)(?= [,.]| and |$))?)"
+_PART = r"(?! [^.]{0,30}\b(?:half|part|last|rest|other|remaining|top|bottom|left|right|seam|side|corner)\b)"
+
 ENGLISH_FORMS = Forms(
+    swap_verbs=rf"{_OFF}|swapped|switched|traded|changed|replaced|bumped|redid|recut|re-cut|re-did",
+    swaps=(
+        rf"(?P<off>{_OFF} (?:(?:off|out|up|back) )*){_WHAT}(?P<old><m>|<c>) {_WHAT}{_OUT}(?P<link>{_THEN}{_ON} ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
+        rf"(?P<off>(?:swapped|switched|traded|changed|replaced) (?:(?:out|from) )*){_WHAT}(?P<old><m>|<c>) {_WHAT}{_OUT}(?P<link>(?:for|to|with|over to|out for|into) ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
+        rf"(?P<old><m>|<c>) {_WHAT}(?P<link>{_THEN}(?:changed|switched|swapped|bumped|redid|recut|re-cut|re-did|moved) (?:it|them|that|those|all of it|out) (?:(?:up|over|out|down|all) )*(?:to|for|with|at) ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
+        rf"(?P<label>back|every|over|at) (?P<old><m>) (?P<link>{_THEN}(?:redid|recut|re-cut|re-did|redrew|re-marked|remarked) (?:it|them|that|those|all of it|the line|the lines|the cut) (?:[,.] |(?:and|now|it's|so|then|they're) )*)(?P=label) (?P<new><m>){_PART}",
+        rf"(?<!every )(?P<old><m>|<c>) {_WHAT}(?P<link>{_THEN}{_OFF} (?:it|them|that|those|all of it|it all) (?:(?:all|back|right|off|out|up|clean) )*{_THEN}{_ON} ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
+    ),
     habit=r"\b(?:always|usually|normally|never|ever|whenever|when|if|unless|generally|mostly|typically|every (?:time|day|piece|one|joint)|each time|all the time|most days|you|they|he|she|before i|after i|till i|until i|once i|so i|then i|gonna|can|could|should|would|must|let me|remind|rule)\b",
     instead=frozenset(("instead", "instead of")),
     as_drawn=(

@@ -151,6 +151,8 @@ class Forms:
     numbered: tuple[tuple[str, frozenset[str]], ...] = ()  # a kind, where a number or a mark stands right behind
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
     habit: str = ""  # words for what is done time and again; none: acts are never told in the present
+    swap_verbs: str = "(?!)"  # one of these stands where a thing was taken off or changed for another
+    swaps: tuple[str, ...] = ()  # what was taken off and what was put on; see reading/swapped.py
     instead: frozenset[str] = frozenset()  # between what was used and what was not: "tape instead of mastic"
 
 

@@ -18,6 +18,7 @@ from logbook.reading.mark_shapes import marked
 from logbook.reading.measures import Measure
 from logbook.reading.size_pairs import LENGTHS, of_the_building, one_unit, sized
 from logbook.reading.small_words import meant_by_neighbours
+from logbook.reading.swapped import swapped
 from logbook.reading.tape_or_mastic import told_apart
 
 
@@ -28,7 +29,7 @@ def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), fo
     items = act_lists(told_apart(items, text, forms.instead))
     items = _counted(_named_kinds(_small_words(_split_decimals(items, text), text), text))
     items = _of_another_size(of_the_building(one_unit(sized(items, text)), text), text)
-    return corrected(items, text)
+    return corrected(swapped(items, text, forms), text)
 
 
 def _of_another_size(items, text: str):
@@ -81,6 +82,22 @@ def _spaces(items, place: int) -> bool:
     return items[place].value.value <= 4 and any(one.concept.startswith("K_") for one in items[:place])
 
 
+_WIDTHS = (2, Fraction(5, 2), 3, 4)  # inches, of tape
+
+
+def _listed_last(items, place: int) -> bool:
+    """Whether the piece was named with its mark in this sentence, and behind the number stands its end or another act: no number of another piece."""
+    ahead = [concept_at(items, place + k) for k in (1, 2, 3)]
+    ends = ahead[0] in ("STOP", "") and items[place - 1].concept == "TAPE" or ahead[0] in ("COMMA", "AND") and (ahead[1] in _LISTED or ahead[1] == "AND" and ahead[2] in _LISTED)
+    named = False
+    for item, after in zip(items[:place], items[1:]):
+        named = item.concept not in ("STOP", "QUERY") and (named or item.concept.startswith("K_") and after.concept in ("NUM", "MARKED"))
+    return named and ends
+
+
+_LISTED = ("RUBBED", "RUB", "STAPLED", "STAPLES", "TRIMMED", "WIPED", "VANES", "TABS", "HUNG", "MARK181")
+
+
 def _small_words(items, text: str):
     """Numbers that stand in small words: "every for", "drops for, back 18", "comes into", "every foot", "ninety three piece", "one nineteen"."""
     done: list[Item] = []
@@ -95,6 +112,8 @@ def _small_words(items, text: str):
         if ends and (before == "EVERY" or (before in MOVED and _moves_a_side(items, place))):
             value, meant = _SOUNDS[said]
             item = replace(item, concept="NUM", value=_plain(value), read_as=meant)
+        elif item.concept == "NUM" and before in ("TAPE", "TAPED") and item.value.value in _WIDTHS and _listed_last(items, place):
+            item = replace(item, concept="LEN", value=Measure("LEN", item.value.value, "in", 0, False, item.value.value))  # "elbow 8, staples 2, tape 3, rubbed"
         elif said == "into" and ahead in ("COMMA", "STOP", "BACK", "") and before in ("MOVE", "MOVE_IN") and _moves_a_side(items, place):
             done.append(replace(item, concept="IN", end=item.start + 2))
             item = replace(item, concept="NUM", value=_plain(2), start=item.start + 2, read_as="two")

@@ -35,7 +35,7 @@ def corrected(items, text: str = ""):
                 first = done[before]
                 long = [kept for kept in done[before + 1 :] if kept.concept in ("LONG", "APART")]
                 del done[before:]
-                done.append(_replacing(item, first))
+                done.append(replacing(item, first))
                 done.extend(long[:1] if concept_at(items, place + 1) not in ("LONG", "APART") else ())
                 continue
             elif _not_that(items, place, done):
@@ -100,7 +100,8 @@ def _opposite_before(item: Item, done: list[Item]) -> int | None:
     return at if at >= 0 and fixed and done[at].concept in mates else None
 
 
-def _replacing(item: Item, first: Item) -> Item:
+def replacing(item: Item, first: Item) -> Item:
+    """The second measure in the place of the first, which it remembers; what the first says of unit and second side holds for it too."""
     if first.concept == "SIZE" and item.concept in LENGTHS:  # "eighteen by twelve, no, fourteen"
         pair = (first.value.pair[0], item.value.value)
         item = Item("SIZE", Size(pair, first.value.unit, None), first.start, item.end, first.first, item.last, item.read_as)

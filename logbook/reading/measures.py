@@ -213,7 +213,7 @@ def _is_in_word(tokens, number, end: int) -> bool:
     return tokens[end - 1].gap != "" and after.bare not in _BEHIND_INCHES  # "2in taped", "46 in long"; "4 in, back 18" moves in
 
 
-_BEHIND_INCHES = frozenset("oc o.c. centers center apart long wide high tall deep x by board thick round dia diameter spacing staples washers".split())
+_BEHIND_INCHES = frozenset("oc o.c. centers center apart long wide high tall deep x by board thick round dia diameter spacing staples washers tape leg legs crown".split())
 _AFTER_IN_WORD = frozenset(
     "the a an on from at here there it this that my our and twelve six one two three four five eight ten eighteen twenty"
     " twentyfour run fitting fifteen sixteen thirty el la los las un una".split()
