@@ -82,7 +82,7 @@ def _spaces(items, place: int) -> bool:
     return items[place].value.value <= 4 and any(one.concept.startswith("K_") for one in items[:place])
 
 
-_WIDTHS = (2, Fraction(5, 2), 3, 4)  # inches, of tape
+_WIDTHS = (2, 3, 4)  # inches, of tape
 
 
 def _listed_last(items, place: int) -> bool:
