@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-CLAUSE, SENTENCE, ON, BACK, WORDS = "clause", "sentence", "on", "back", "words"
+CLAUSE, SENTENCE, ON, TO_COME, BACK, WORDS = "clause", "sentence", "on", "to come", "back", "words"
 
 
 @dataclass(frozen=True)
 class Aside:
     """Words and how far what they say of something else reaches.
 
-    `words` is a regular expression over a clause in lower case; for CLAUSE, SENTENCE and ON it begins the clause (behind `leads`), for BACK and WORDS it
+    `words` is a regular expression over a clause in lower case; for CLAUSE, SENTENCE, ON and TO_COME it begins the clause (behind `leads`), for BACK and WORDS it
     stands anywhere in it. CLAUSE: this clause; SENTENCE: to the end of its sentence or to `own_again`; ON: until a piece is named as his own;
+    TO_COME: this sentence, and where no piece was named before it the bare words behind it ("Vanes too.");
     BACK: the piece named before it in the sentence, with all that was said of it; WORDS: these words alone.
     """
 
@@ -33,5 +34,6 @@ class Elsewhere:
     joins: frozenset[str] = frozenset()  # before what is his own again, within a clause
     own_again: str = "(?!)"
     own_piece: str = "(?!)"  # the same, behind a story
+    own_deed: str = "(?!)"  # what he did, beside what is to come
     unmet: str = "(?!)"  # the sentence behind a condition: what it hung on did not come
     harms: str = "(?!)"  # what another did to this piece is how it is

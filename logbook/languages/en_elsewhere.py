@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, WORDS, Aside, Elsewhere
+from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, TO_COME, WORDS, Aside, Elsewhere
 
 
 def _aside(cues: str, words: str, reach: str, why: str = "other") -> Aside:
@@ -42,12 +42,19 @@ _BODY = (
     r"(?:thumbs?|fingers?|hands?|knuckles?|knees?|toes?|foot|feet|legs?|arms?|shoulders?|back|head|nose|ears?|eyes?|face|neck|ribs?|ankle|wrist|shins?|boots?|shoes?|gloves?|pants|jeans|jacket|coat|shirt|sleeve|hat|hard ?hat|glasses|goggles|vest"
     r"|belt|phone|radio|lunch ?box|lunch|wife|kids?|daughter|dog|truck|van|car|tire|windshield|bumper|mirror|mug|cup|cooler|bag|toolbox|tools?|drill|ladder|pencil|notebook|clipboard|knife|blade)"
 )
+_DAY = r"(?:mon|tues|wednes|thurs|fri|satur|sun)day"
+_AHEAD = rf"(?:(?:starting|beginning|come|from|for|on|by|as of|early|late|sometime|first thing) )*(?:tomorrow|{_DAY}|next (?:week|month|shift|{_DAY})|the day after)(?: (?:morning|afternoon|night|on))?|{_WHEN}|after (?:lunch|break|dinner|the weekend|this|that)|later(?: on| today)?|this afternoon|in (?:an hour|a bit|a while|a minute|the afternoon)"
+_WE = r"(?:i|we|you|they|you guys|the \w+|everybody)"
+_STARTS = r"(?:start|starts|switch|switches|move|moves|go|goes|change|changes|get|gets|do|does|build|builds|begin|begins|make|makes|hit|hits|use|uses|run|runs|finish|finishes|need|needs|want|wants|tackle|knock out|jump|head|hang|tie|close|reach|come|comes)"
+_BEGINS = rf"(?:{_WE}(?:'re|'m| are| is| am)(?! (?:not )?(?:done|stapled|taped|finished|good|in|up|hung))(?: all| only| just| probably| gonna be| going to be| supposed to be| back)* (?:(?!nothing|anything)\w+ing|on|off|at|in|over|up|down|straights|elbows|supposed|due|set|back)\b|{_WE} {_STARTS}\b)"
+_WILL_BE = rf"(?:{_BEGINS}|{_WE}(?:'ll| will)\b|(?:it|that|this|there)(?:'s| is|'ll be| will be)\b|no more\b)"
 
 ENGLISH_ELSEWHERE = Elsewhere(
     leads=r"(?:(?:and|but|so|well|ok|okay|hey|oh|now|then|listen|look|alright|all right|yeah|yes|no|because|since|man|great|boss|sure|fyi|btw|by the way|anyway|just so you know|you know|heads up|meanwhile|though|while|wonderful|nope|yep) )*",
     who=_PEOPLE,
     joins=frozenset("and but so while then".split()),
     own_piece=r"(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:mine|ours|this one|today|here|not (?:here|this time|today|on this one)|now)\b",
+    own_deed=r"(?:(?:and|so|then|now|today|already) )*(?:(?:i|we)(?:'ve)? (?:already |just |only |finally |also )*(?:did|got|stapled|taped|rubbed|hung|built|made|put|finished|closed|cut|left|used)|today|this one|mine|ours|what i)\b",
     unmet=r"(?:(?:but|and|so|well) )*(?:it|they|he|she|that) (?:didn't|never did|did not|won't|hasn't|haven't)(?: (?:come|show|arrive|happen|though|so))*$",
     own_again=r"(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we)|that's (?:what|how) (?:i|we))\b",
     harms=(
@@ -71,8 +78,26 @@ ENGLISH_ELSEWHERE = Elsewhere(
         ),
         _aside("build make cut order buy", r"(?:still )?(?:left )?to (?:build|make|cut|order|buy|fab|get|pick up)(?: (?:yet|today|tomorrow|next|this week|for [\w ]+))?$", ON, "plan"),
         _aside("list", r"(?:next(?: up| one)?|first(?: up| one)?|then|up next|last)(?: thing)? on (?:the|my|our) (?:list|schedule|sheet|board)\b", SENTENCE, "plan"),
+        _aside(
+            "tomorrow tonight monday tuesday wednesday thursday friday saturday next morning later lunch break dinner weekend after afternoon hour bit while",
+            rf"(?:{_AHEAD})(?:[,:] ?| )(?:(?:and|so|then|i think|i guess|looks like|sounds like|supposedly|probably|maybe) )*{_WILL_BE}",
+            TO_COME,
+            "plan",
+        ),
+        _aside(
+            "when once soon whenever till until", rf"(?:when|whenever|once|as soon as|soon as|until|till) (?:{_WE}|it|that|this|the \w+ \w+)(?:'re|'s)?(?: finally| ever| all| do)* (?:{_STARTS}|shows? up|arrives?|is|are|lands?|(?:start|switch|mov|go|gett|do|build|mak|hang)ing)\b(?!.*\b(?:did|went|was|were|got|had)\b)(?=.*\b(?:tomorrow|next (?:week|month|shift|floor|phase)|{_DAY}|next|later|second floor|the roof)\b|.*? (?:the |those |them )?(?:{_KINDS}s|nineties|fittings|pieces|floor|line|job)\b|(?: \w+){{0,3}}? (?:in|here|up|on site|down)?(?:,|$| we're| we'll| we are))",
+            TO_COME,
+            "plan",
+        ),
+        _aside(
+            "tomorrow tonight monday tuesday wednesday thursday friday saturday week morning later lunch shift month",
+            rf"{_BEGINS}(?:(?!\b(?:so|but|stapled|taped|rubbed|i)\b).)*\b(?:tomorrow|tonight|(?:on |come |by |this )?{_DAY}|next (?:week|month|shift)|later this week|after (?:lunch|break)|in the morning)(?: morning| afternoon| night)?$",
+            TO_COME,
+            "plan",
+        ),
+        _aside("tomorrow tomorrow's monday tuesday wednesday thursday friday next", rf"(?:for|on|come) (?:tomorrow|{_DAY}|next (?:week|shift))(?: morning)?$", TO_COME, "plan"),
         _aside("tomorrow tonight come next morning later holiday", rf"{_WHEN}(?:'s)?(?:,? (?:the |our |my )?(?:pieces?|work|list|batch|lot|plan|job))? (?:it's|is|are|we've got|we have|i've got|i have|we do|i do|comes?|brings?|will be|means|calls for)\b", SENTENCE, "plan"),
-        _aside("tomorrow's monday's tuesday's wednesday's thursday's friday's week's", r"(?:tomorrow's|monday's|tuesday's|wednesday's|thursday's|friday's|next week's) (?:[\w]+ ){1,2}(?:is|are|will be)\b", SENTENCE, "plan"),
+        _aside("tomorrow's monday's tuesday's wednesday's thursday's friday's week's", r"(?:tomorrow's|monday's|tuesday's|wednesday's|thursday's|friday's|next week's) (?:[\w]+ ){1,2}(?:is|are|will|won't|have|has|don't|get|gets|need|needs)\b", SENTENCE, "plan"),
         _aside("want wanted asked need needed", r"(?:so )?(?:you (?:want(?:ed)?|need(?:ed)?|would like|'d like)|(?:you|they|he|she) (?:asked for|asked me for|(?:is|are) asking for))(?! to know)(?: (?:it|them|that|this|one|us to|me to))?\b(?!.*\b(?:that's|which is) what)", SENTENCE, "drawing"),
         _aside("drawing drawings plan plans print prints revision rev schedule changes addendum", r"(?:(?:the|new|latest|revised|updated|changed|current) )+(?:drawings?|plans?|prints?|revisions?|rev(?: \w)?|schedule|changes|addendum)(?: (?:from|for|off) .*)?$", ON, "drawing"),
         _aside("photo photos picture pictures pic pics shot video", r"(?:(?:i'm|i am|we're|he|she|they|office|i|we) )?(?:supposed|meant|asked|told|need|needed|want|wants|wanted|have|has) (?:me |us )?to (?:get|take|send|snap|shoot) (?:a |some |them )*(?:photo|picture|pic|shot|video)s?\b", SENTENCE, "plan"),

@@ -78,7 +78,7 @@ ENGLISH_WEIGHED = Weighed(
     ),
     to_come=(
         rf"(?:gets?|getting|goes|is due|is slated|slated|is scheduled|scheduled|is booked|due|is to|is getting|will get|'ll get|sees|receives|will be|'ll be|to be|is being|comes?) (?:to be |to get |its |her |the |be |for |up for |a |some |being |on the list for )*<[ndb]>(?: [\w'#]+){{0,5}}? {_WHEN}",
-        rf"^(?:and |but |so )*{_WHEN} (?:[\w']+ )?(?:#|it|this one|that one|she|i|we|i'll|we'll|they|the \w+) ?(?:gets?|goes|is due|will get|will be|'ll be|'ll|will|is to be|is getting|sees|receives)? (?:its |her |the |be |a |some |to |being )*<[ndb]>",
+        rf"^(?:and |but |so )*{_WHEN} (?:[\w']+ )?(?!(?:i|we) <d>)(?:#|it|this one|that one|she|i|we|i'll|we'll|they|the \w+) ?(?:gets?|goes|is due|will get|will be|'ll be|'ll|will|is to be|is getting|sees|receives)? (?:its |her |the |be |a |some |to |being )*<[ndb]>",
         rf"<[nb]> (?:is |'s |are |will be |comes |goes |happens |starts |waits till |waits until |waits for |is due |is set for |is slated for |is scheduled for |is down for |is for )+{_WHEN}(?! 's)",
     ),
     supply=(

@@ -11,9 +11,11 @@ from dataclasses import dataclass
 from functools import cache
 
 from logbook.languages import LANGUAGES
-from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, WORDS
+from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, TO_COME, WORDS
 from logbook.languages.language import Language
+from logbook.reading.batches import plural
 from logbook.reading.claims import Claim
+from logbook.reading.denials import DENIED, PAST
 from logbook.reading.grammar import Row
 from logbook.reading.stance import CONDITION, DRAWING, OTHER, PLAN, Clause, built_so
 
@@ -64,10 +66,12 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
         bare = bare[_one(language.code, "leads").match(bare).end() :]
         if carried is not None and _ends(row, clause, carried, bare, place, language):
             carried = None
-        told = next((one for one in begins if one.words.match(bare)), None) if carried is None or carried[0] != ON else None
+        told = next((one for one in begins if one.words.match(bare) and not (one.reach == TO_COME and _named(row, clause))), None) if carried is None or carried[0] != ON else None
         if told is not None and (_harms(row, clause, words, language) or told.why == DRAWING and built_so(row, clause, language)):
             told = None
         if told is not None and (_asked(row, clause, told.why) or told.reach == ON and told.why == OTHER and _named(row, clause)):
+            told = None
+        if told is not None and told.reach == TO_COME and _on_his_own(row, clause):
             told = None
         if told is not None:
             carried, keeps = (told.reach, clause.sentence, told.why), told.keeps
@@ -119,6 +123,8 @@ def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: La
     """Whether he is back at a piece of his own, or the sentence is over."""
     reach, sentence, why = carried
     named = _named(row, clause)
+    if reach == TO_COME:
+        return named or row.items[clause.first].concept == "BUT" or _one(language.code, "own_deed").match(bare) is not None or clause.sentence > sentence and not _only_goes_on(row, clause, bare, language)
     if clause.sentence == sentence and (why == CONDITION or reach == ON and why in (DRAWING, PLAN)):
         return row.items[clause.first].concept == "BUT"
     if clause.sentence == sentence:
@@ -126,6 +132,29 @@ def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: La
     if why == CONDITION and clause.sentence == sentence + 1 and _one(language.code, "unmet").match(bare):
         return False
     return reach != ON or _one(language.code, "own_piece").match(bare) is not None or named
+
+
+_DEEDS = ("STAPLED", "TAPED", "RUBBED", "HUNG", "QUERY")
+_TO_DO = ("TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG", "REPAIR_IT", "HEAT_IT")
+_STILL_TO_COME = ("NEED", "WILL", "GOING_TO", "LATER", "PENDING", "REMIND")
+
+
+def _on_his_own(row: Row, clause: Clause) -> bool:
+    """ "… tomorrow I'll tape it", "Elbow's done, I'll do the tape later": what is to come is work on this piece."""
+    concepts = {item.concept for item in row.items[clause.first : clause.last]}
+    begun = any(item.concept.startswith("K_") or item.concept == "FITTING" for item in row.items[: clause.first])
+    return not concepts.isdisjoint(_TO_DO) or not concepts.isdisjoint(PAST) or begun and not concepts.isdisjoint(DENIED)
+
+
+def _only_goes_on(row: Row, clause: Clause, bare: str, language: Language) -> bool:
+    """ "… Vanes too.", "Two inch tape for that one.": bare words behind what is to come, where no piece of his own was named before."""
+    concepts = [item.concept for item in row.items[clause.first : clause.last]]
+    if any(row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _NAMES for at in range(clause.first - 1)):
+        return False
+    if any(concept in _STILL_TO_COME for concept in concepts):
+        return True
+    one = any(concept.startswith("K_") and not plural(row, clause.first + at) for at, concept in enumerate(concepts))
+    return not (one or set(concepts) & set(_DEEDS) or _one(language.code, "own_again").match(bare) or _one(language.code, "own_piece").match(bare))
 
 
 def _names_it(row: Row, at: int) -> bool:

@@ -123,13 +123,19 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
             return clause.first + at
         if concept == "GOING_TO" and "NOT" in concepts[:at]:
             return clause.first + concepts.index("NOT")
-    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]):
+    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts[concepts.index("LATER") :]):
         return clause.first + concepts.index("LATER")
     if "YET" in concepts:
         for word in ("NOT", "NO"):
             if word in concepts:
                 return clause.first + concepts.index(word)
     return None
+
+
+def _i_did(concepts: list[str]) -> bool:
+    """ "After lunch I taped it", "Monday we stapled the rest": the time is past."""
+    told = [concept for concept in concepts[:4] if concept != "FILLER"]
+    return told[1:2] == ["I"] and told[2:3] != [] and told[2] in PAST
 
 
 def _its_size(row: Row, at: int) -> bool:
