@@ -93,6 +93,18 @@ ENGLISH_TURNS = Turns(
     ),
     # of four sides; behind an act that has no count of its own
     sides_only=(r"(?:over |down |only |just |tight |all around |around )*on (?:just |only )?(?:one|two|three)(?: of the four| of the sides)? ?sides?",),
+    # what he did a second time: the measure behind it is how it is now
+    goes_over=(
+        r"(?:went|came|gone|turned|gone right|went right) (?:right |all the way )?back(?= ?(?:over|and|in|through|around|again|to it|on it|at it|there|later|after|up in|up there|under|with|this|[,.;]|$))(?! and forth)(?: over)?(?: it| them| that)?",
+        r"(?:went|gone|ran|came) (?:around|over|through)(?: (?:it|them|that|the whole (?:thing|joint|seam|way)))?(?: all)? (?:again|twice|a second time|one more time|once more)",
+        r"(?:did|do|ran|shot|stapled|taped|cut|made|laid|set|hung|rolled) (?:it|them|that|those|this one|that one|(?:the|that) (?:\w+ )?(?:side|end|joint|seam|back|top|bottom|left|right|one|bunch|strip|piece)) (?:all )?over(?: again)?(?! (?:the|it|them|a|to)\b)",
+        r"(?:redid|redone|re-did|re-?(?:cut|stapled|taped|spaced|hung|made|worked|measured|shot|bent|ran|laid|set|marked))\b(?: (?:it|them|that|those|the whole thing|the \w+))?",
+        r"(?:fixed|changed|corrected|tightened|straightened) (?:it|that|them|those)\b(?: up| in| out)?(?! with)",
+        r"(?:pulled|yanked|ripped|tore|took|pried|peeled|backed) (?:it|them|that|those|the (?:staples|tape|screws|tabs|strip|whole thing))(?: all| back| right)* ?(?:off|out|apart|loose|up)?(?: again)?(?= ?(?:and|,|;|\.|so|then))",
+        r"(?:filled|stitched|shot|added|put)(?: in)?(?: (?:one|another|some|more|extra|a few|staples))*(?: (?:in )?between)(?: (?:them|those|each|every one|each one))*",
+        r"(?:doubled|tightened|closed) (?:it|them|that|those) up\b",
+    ),
+    only_meant=r"(?:n't|\b(?:not|never|could|would|should|will|'ll|gonna|going to|have to|gotta|need to|needs to|got to|ought to|might|may|if|wish|when|before|until|tomorrow|later|nobody|somebody|he|she|they)\b)(?! (?:i|we) )",
     # a gap that was closed again
     anew=(
         r"\b(?:threw|tossed|scrapped|binned|trashed|junked|pitched|chucked|dumped)\b.{0,24}\b(?:out|it|that|them)\b.{0,40}\b(?:built|made|cut|did|folded|started|laid out)\b.{0,20}\b(?:fresh|new|another|over)\b",
@@ -103,7 +115,7 @@ ENGLISH_TURNS = Turns(
         r"\bi (?:said|told \w+|reported|logged|called in|sent in|put down|wrote down)\b.{0,40}\b(?:but )?(?:i was wrong|that's wrong|that was wrong|my mistake|i was off|i misspoke|i had it wrong)\b",
     ),
     closes=(
-        r"(?:closed|pulled|drew|squeezed|snugged|worked|pushed|shoved|got|brought|tapped|knocked) (?:it|that|them|the gap|the joint)(?: back| right| all)? ?(?:up|shut|tight|closed|together|out|up tight|in tight)?(?: now)?(?! with)|closed (?:up )?(?:now|tight)",
+        r"(?:closed|pulled|drew|squeezed|snugged|worked|pushed|shoved|got|brought|tapped|knocked) (?:it|that|them|the gap|the joint)(?! (?:apart|open|off|down))(?![^.]*\bstill (?:an?|half|three|\d))(?: back| right| all)? ?(?:up|shut|tight|closed|together|out|up tight|in tight)?(?: now)?(?! with)|closed (?:up )?(?:now|tight)",
         r"(?:it's |is |all |nice and |good and )?(?:tight|closed|snug|gone) now|now (?:it's|it is|that's) (?:all |nice and |good and )?(?:tight|closed|snug|gone)|(?:it's|it is) (?:all |nice and |good and )?(?:tight|closed up|gone)(?: now)?",
     ),
     # how little of it, said before the act
@@ -149,7 +161,7 @@ ENGLISH_TURNS = Turns(
         r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
         r"(?:(?:thought better of it|changed my mind|came back|turned around|had second thoughts)(?: and|,)? )?(?:taped|stapled|bent|rubbed|folded|did|got|finished|caught|added|filled in) (?:up )?(?:the (?:rest|others?|other (?:one|half|two|three|four|side|ones|end|corner|six)|remaining \w+|missing ones?))\b|"
         r"(?:bent|folded|knocked|pounded|hammered|pushed) (?:it|them|those|that|'em|both|the tabs)(?: all| back| both| right| each)* (?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
-        r"(?:it's |they're |it is |they are |that's |everything's )?(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|set) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)",
+        r"(?:it's |they're |it is |they are |that's |everything's )?(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|set) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)|(?:went|started over|went back over it|did it over|redid it) (?:with|in)\b.*(?:tape|181 ?a|inch|mastic)",
     ),
     bare=(
         r"(?:but |and )?none (?:in|on) (?:number )?(?:\d+|(?:(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|oh|\w+teen|\w+ty)[- ]?)+)",

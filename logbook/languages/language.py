@@ -76,6 +76,8 @@ class Turns:
     excepts: tuple[str, ...] = ()
     sides_only: tuple[str, ...] = ()
     closes: tuple[str, ...] = ()
+    goes_over: tuple[str, ...] = ()
+    only_meant: str = "(?!)"
     anew: tuple[str, ...] = ()
     records: tuple[str, ...] = ()
     mended: tuple[str, ...] = ()

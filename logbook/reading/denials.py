@@ -78,6 +78,9 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
                 made.append(claim(row, DENIED[live(row, act)][0], True, at, act + 1))
                 at = act + 1
                 continue
+        if concept == "NO" and at + 2 < clause.last and live(row, at + 1) == "I" and live(row, at + 2) in (*PAST, "CUT_LENGTH", "REPAIRED"):
+            at += 1  # "no I rubbed it": an answer, and then what he did
+            continue
         if concept in ("NOT", "NO", "NOT_DONE"):
             found = _denied(row, clause, at)
             made.extend(found)

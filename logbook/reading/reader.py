@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.elsewhere import elsewhere, signed, without
@@ -119,7 +119,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += ends.by_words(stated, claims, cut_up, language)
     claims += mirrored(stated, claims)
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
-    claims = told_acts.unsaid(row, claims, language)
+    claims = done_over.done_over(row, told_acts.unsaid(row, claims, language), language)
     claims += scratched(row)
     where = Places.of(row, cut)
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]

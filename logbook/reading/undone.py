@@ -123,7 +123,7 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
             return clause.first + at
         if concept == "GOING_TO" and "NOT" in concepts[:at]:
             return clause.first + concepts.index("NOT")
-    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts[concepts.index("LATER") :]):
+    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")):
         return clause.first + concepts.index("LATER")
     if "YET" in concepts:
         for word in ("NOT", "NO"):
@@ -132,10 +132,10 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
     return None
 
 
-def _i_did(concepts: list[str]) -> bool:
-    """ "After lunch I taped it", "Monday we stapled the rest": the time is past."""
-    told = [concept for concept in concepts[:4] if concept != "FILLER"]
-    return told[1:2] == ["I"] and told[2:3] != [] and told[2] in PAST
+def _i_did(concepts: list[str], at: int) -> bool:
+    """ "After lunch I taped it", "I came back after lunch and rubbed it down": the time is past."""
+    behind = [concept for concept in concepts[at + 1 :] if concept != "FILLER"][:2]
+    return len(behind) == 2 and behind[1] in PAST and (behind[0] == "I" or behind[0] == "AND" and "I" in concepts[:at] and not {"WILL", "GOING_TO", "NEED", "PENDING"} & set(concepts[:at]))
 
 
 def _its_size(row: Row, at: int) -> bool:
