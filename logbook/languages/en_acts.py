@@ -24,9 +24,6 @@ _FAILS = (
     r"didn't have time|didn't have a chance|didn't get (?:time|a chance|the chance|around)|never took the time|didn't take the time|couldn't be bothered|too lazy|no time|too rushed)"
 )
 
-_OF_IT = r"(?: (?:on|of|from) (?:it|this one|that one|the \w+(?: \w+)?|\w+ [\w-]+))?"
-_CUT_OFF = r"(?:cut|sliced|torn|ripped|trimmed|hacked|knifed|chopped|lopped|chewed|sheared|broken|snapped|sawn|sawed|shaved|ground|knocked|tore|razored|whacked)"
-
 _FILTH = r"\b(?:dew|frost|ice|condensation|moisture|dust|saw-?dust|dirt|mud|grease|oil|powder|grit|overspray|soot)\b"
 _UNTIL = r"(?:(?!\b(?:no|not|wiped?|dried|dry|cleaned|clean|brushed|swept|until|before|never|didn't|after|once)\b)[^.;])*?"
 
@@ -99,7 +96,7 @@ ENGLISH_ACTS = ActWords(
         ("surface_clean", False, r"(?:dust|saw-?dust|dirt|grit|grease|oil|mud|grime|powder|soot|overspray)(?: \w+){0,4} (?:on|all over|over|under) (?:it|everything|the (?:facing|board|foil|joint|seam|surface|tape|face|jacket))\b[^.;]*\b(?:tape|taped|taping|stuck|closed)\b(?! (?:off|up the room))"),
         ("surface_clean", False, r"(?:facing|foil|board|surface|joint|seam|face|jacket)(?:'s| is| was| were| stayed| had)*(?: still| a bit| a little| kind of| kinda| pretty| all| real| too| never| some)* (?:grimy|gritty|dusty|dirty|greasy|oily|filthy|sooty|muddy|dust on it|dirt on it|grease on it|oil on it)\b"),
         ("surface_clean", False, r"(?:didn't|did not|never|couldn't|not|nobody|wasn't|weren't|forgot to|no time to|hasn't been) (?:\w+ )?(?:wipe|wiped|dust|dusted|clean|cleaned)(?: (?:it|the|off|down|any of it|anything)){0,2}"),
-        ("staple_flap", False, rf"flap-?less|flap{_OF_IT}(?:'s| is| was| got| had been| came| has been| has| went| had to (?:be|get))+(?: \w+ly)?(?: all| clean| right| just| accidentally)* {_CUT_OFF}(?: (?:clean|right|all))*(?: (?:off|away))?(?! (?:half|part|a little|some)(?: |$))|flap{_OF_IT}(?: \w+ly| clean| right| just| all)* (?:broke|tore|ripped|snapped|sheared|fell|came|peeled|popped|split|pulled|wore) (?:(?:right|clean|all|completely) )*(?:off|away)|{_CUT_OFF} (?:the |my |that |its |off the )*(?:stapling |staple )?flap(?: (?:right |clean )?(?:off|away))?(?! (?:to|down to|back to|flush|even|square|straight)(?: |$))|(?:lost|losing|loses|tore off|broke off|ripped off|knocked off|ruined|wrecked) (?:the |my |its |that )?(?:stapling |staple )?flap|without (?:a|any|the) (?:stapling |staple )?flap|(?:in place of|instead of|in lieu of|where there's no) (?:the |a )?flap"),
+        ("staple_flap", False, r"flap-?less|flap(?:'s| is| was| got| had been| came| has been)+ (?:cut|sliced|torn|ripped|trimmed|hacked|knifed|chopped|lopped)(?: clean| right)?(?: off| away)|(?:knifed|cut|sliced|trimmed|tore|ripped|hacked|lopped|shaved) (?:the |my |that |its |off the )*(?:stapling |staple )?flap(?: (?:right |clean )?(?:off|away))?|without (?:a|any|the) (?:stapling |staple )?flap|(?:in place of|instead of|in lieu of|where there's no) (?:the |a )?flap"),
         ("cross_tabs", False, r"tab-?less|(?:no|without(?: any)?|never (?:made|put|cut|did)(?: any)?|didn't (?:make|put|cut|do)(?: any| on any)?|zero|skipped(?: the)?|omitted(?: the)?|put no|made no|used no|forgot(?: the)?) (?:cross[- ]?)?tabs\b(?! (?:needed|required|necessary|bent|down|up|standing|left|loose|over))"),
         ("stapled", False, r"flap(?:'s)?(?: is| was)?(?: never| didn't| hasn't| wasn't| isn't| not| never did)(?: got| get| been| even| yet)* (?:shot|stapled|stitched|fastened|caught)\b"),
         ("taped", False, r"(?:nothing(?:'s| is| was)?) (?:sealing|closing|covering) (?:it|them|this one|the (?:joint|seam|corner)s?)|(?:not|never|isn't|wasn't) (?:closed|sealed)(?: up)? with (?:anything|any \w+)|no tape(?: and|,|/| or|)(?: no| nor)? mastic|neither tape nor mastic|no mastic(?: and|,|/| or|)(?: no| nor)? tape"),
@@ -168,7 +165,6 @@ ENGLISH_ACTS = ActWords(
         (r"(?=.*\b(?:mark|ul|listed|listing|label|181|stamp|number)\b)(?=.*\b(?:tape|roll|backing|foil)\b)", "(listed)", "yes"),
     ),
     says_no=(
-        r"(?:not (?:a|an|one|any)(?: single| solitary)? (?:strip|inch|staple|piece|bit|lick|stroke|scrap|vane|one|tab|foot|swipe|pass|wipe|shot)|none|zero|nil|zip|zilch|nada|nothing|not any|bupkis|squat|jack)(?: of (?:it|them|'em|that|those))?(?: (?:at all|whatsoever|anywhere|to speak of|on it|in it|there|put on|went (?:on|in)|so far|today|i'm afraid|sorry))*",
         r"(?:no|nope|nah|negative|never|none|not|nay|neither)(?: sir| ma'am| boss| chief| way| dice| joy| luck| time| chance| idea)?(?: (?:not|i|it|we|they) .*)?",
         r"(?:(?:i|we|it|they|he|she|there|that|this one|the \w+)(?:'d| just| sure| plain| really)? )?(?:didn't|did not|don't|do not|doesn't|does not|isn't|is not|wasn't|was not|aren't|are not|haven't|have not|hasn't|ain't|couldn't|can't|never (?:did|was|got|have|happened|got to it|got around)|won't|forgot|skipped|missed|left|ran out|passed|blew (?:it|that) off)(?: \w+){0,4}",
         r"(?:i |we )?(?:let (?:it|that) slide|plumb forgot|clean forgot|forgot all about it|skipped (?:it|them|'em|that)|forgot (?:it|them|'em|to)|missed (?:it|them)|there isn't one|there aren't any|there's none)(?: .*)?",
@@ -176,7 +172,6 @@ ENGLISH_ACTS = ActWords(
     says_yes=(
         r"(?:(?:i|we|it|they|he|she|this one) )(?:sure |really |just )?(?:did|do|does|is|are|was|were|have|has)(?: (?:now|all of it|all of them|every bit|all around|too|it|that))*",
     ),
-    none_of_it=r"(?:(?:so|well|and|just|plain|exactly|absolutely|that's|it's|that makes|a big|a fat|there was|there is|there's|i|we|did|got|it got|she got) )*(?:none|zero|nil|zip|zilch|nada|not any|bupkis|not a (?:one|single one|bit|lick|scrap|strip|inch|stroke)|no such thing|nothing at all)(?: of (?:it|them|that))?(?: (?:at all|whatsoever|anywhere|done|so far|today|there|i'm afraid|sorry))*",
     ironies=r"\b(?:in (?:my|your|his) dreams|(?:yeah|yea|sure|oh) right|when (?:pigs|hell|cows|donkeys) \w+|as if|i wish|fat chance|my foot|my eye|you wish|dream on|said (?:nobody|no one)|if only|likely story|on what planet|in another life|ha ha|just kidding|not really)\b",
     sides=(
         *((four - less, False, rf"(?:all |the |its )*(?:{word}|{four}) sides? (?:minus|less|but|except|short|all but)(?: for)?(?: the)? (?P<minus>one|two|1|2)") for four, word in ((4, "four"),) for less in (0,)),

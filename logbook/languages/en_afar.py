@@ -48,7 +48,7 @@ ENGLISH_AFAR = Afar(
     radio=((r"(?:that's a |that is a |it's a )?negative(?: on)?(?: the| any)?", False), (r"(?:that's (?:an? )?|it's an? )?affirm(?:ative)?(?: on)?(?: the)?", True)),
     # somebody is at it: it is not done
     ongoing=(
-        r"(?:\b(?:i'm|we're|he's|she's|they're|somebody's)|\b(?:my|our|the) (?!next|last|only|thing|one|tape|first)\w+(?:'s| is)|{name}(?:'s| is))(?: (?:just|still|busy|out there|over there|in there|back there|up there|right now))* (?:rubbing|taping|stapling)\b(?! (?:is|was|done|looks))",
+        r"(?:\b(?:i'm|we're|he's|she's|they're|somebody's)|\b(?:my|our|the) (?!next|last|only|thing|one|tape|first)\w+(?:'s| is)|\b{name}(?:'s| is))(?: (?:just|still|busy|out there|over there|in there|back there|up there|right now))* (?:rubbing|taping|stapling)\b(?! (?:is|was|done|looks))",
     ),
     # two denials of somebody who would say otherwise
     nobody=(

@@ -13,9 +13,11 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import DENIED
-from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import Row
-from logbook.reading.likely import AnyOf, Likely
+from logbook.reading.likely import AnyOf
+from logbook.reading.parts import Part
+from logbook.reading.phrasing import begins, finds, is_whole, rows
+from logbook.reading.tokens import plain
 
 _PARTS_OF_IT = ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")
 _NAMING = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")
@@ -47,17 +49,11 @@ def afar(row: Row, cut_up: tuple[Part, ...], language: Language) -> Afar:
 
 
 @cache
-def _compiled(code: str, member: str) -> tuple[Likely, ...]:
-    names = "|".join(sorted(LANGUAGES[code].names))
-    return tuple(Likely(pattern.replace("{name}", rf"\b(?:{names})")) for pattern in getattr(LANGUAGES[code].afar, member))
-
-
-@cache
 def _any(code: str) -> AnyOf:
     """What finds whatever any of them could: most notes have none."""
     members = ("none", "riddles", "idle", "almost", "similes", "ongoing", "nobody", "never_without", "clefts", "attributed")
     radio = [words for words, _ in LANGUAGES[code].afar.radio]
-    return AnyOf(words.replace("$", "") for words in (*(pattern.pattern for member in members for pattern in _compiled(code, member)), *radio))
+    return AnyOf(words.replace("$", "") for words in (*(pattern.pattern for member in members for pattern in rows(code, f"afar.{member}")), *radio))
 
 
 def _bare(words: str, language: Language) -> str:
@@ -65,13 +61,9 @@ def _bare(words: str, language: Language) -> str:
     return words[re.match(language.afar.leads, words).end() :]
 
 
-def _whole(words: str, language: Language, member: str) -> bool:
-    return any(pattern.fullmatch(words) for pattern in _compiled(language.code, member))
-
-
 def _riddle(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
     """ "Guess what's not in it. Vanes." """
-    if place + 1 >= len(cut_up) or not _whole(words, language, "riddles"):
+    if place + 1 >= len(cut_up) or not is_whole(rows(language.code, "afar.riddles"), words):
         return False
     reply = cut_up[place + 1]
     if place + 2 < len(cut_up) and all(row.items[at].concept == "FILLER" for at in range(reply.first, reply.last)):
@@ -90,7 +82,7 @@ def _none(row: Row, cut_up, place: int, words: str, language: Language, found: A
     named = [at for at in range(part.first, part.last) if row.items[at].concept in DENIED]
     if len(named) == 1 and _none_of_this(row, part, named[0], language, found):
         return True
-    if named or not _whole(words, language, "none"):
+    if named or not is_whole(rows(language.code, "afar.none"), words):
         return False
     noun, moved_on = _noun_before(row, cut_up, place, words)
     if noun is None or row.words(max(0, noun - 1), noun).lower().split()[-1:] and row.words(max(0, noun - 1), noun).lower().split()[-1] in language.afar.faulty:
@@ -110,7 +102,7 @@ def _none_of_this(row: Row, part: Part, noun: int, language: Language, found: Af
     if first != noun or row.items[noun].concept not in _PARTS_OF_IT or noun + 1 >= part.last:
         return False
     rest = part.words[row.items[noun].end - row.items[part.first].start :].strip()
-    if not rest.startswith(("nobody", "no one", "nadie")) or not _whole(rest, language, "none"):
+    if not rest.startswith(("nobody", "no one", "nadie")) or not is_whole(rows(language.code, "afar.none"), rest):
         return False
     found.claims.append(claim(row, *DENIED[row.items[noun].concept], noun, part.last, corrects=True, hedged=False))
     found.spent.update(range(part.first, part.last))
@@ -138,7 +130,7 @@ def _replaced(row: Row, cut_up, place: int, noun: int, language: Language) -> bo
     for part in cut_up[place + 1 : place + 4]:
         if part.sentence > cut_up[place].sentence + 1:
             return False
-        if any(pattern.search(part.words) for pattern in _compiled(language.code, "own_instead")):
+        if finds(rows(language.code, "afar.own_instead"), part.words) is not None:
             return True
         if row.items[noun].concept == "TAPE" and any(row.items[at].concept in ("CLOSURE", "C_MASTIC", "MARK181", "TAPED") for at in range(part.first, part.last)):
             return True
@@ -160,7 +152,7 @@ def _radio(row: Row, cut_up, place: int, words: str, language: Language, found: 
 
 def _simile(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
     """ "Tape's on tee nine. About as on as my diet.": the act is in doubt."""
-    if place == 0 or not _whole(words, language, "similes"):
+    if place == 0 or not is_whole(rows(language.code, "afar.similes"), words):
         return False
     part = cut_up[place]
     for before in (cut_up[place - 1], cut_up[max(0, place - 2)]):
@@ -178,11 +170,11 @@ def _double(row: Row, cut_up, place: int, words: str, language: Language, found:
     acts = [at for at in range(part.first, part.last) if row.items[at].concept in DENIED and DENIED[row.items[at].concept][1] is False]
     if not acts:
         return False
-    told = any(pattern.match(words) for pattern in _compiled(language.code, "nobody"))
-    never = not told and any(pattern.search(words) for pattern in _compiled(language.code, "never_without"))
+    told = begins(rows(language.code, "afar.nobody"), words) is not None
+    never = not told and finds(rows(language.code, "afar.never_without"), words) is not None
     if not told and not never:
         return False
-    this_too = told or any(any(pattern.search(_bare(later.words, language)) for pattern in _compiled(language.code, "nor_this")) for later in cut_up[place + 1 : place + 3])
+    this_too = told or any(finds(rows(language.code, "afar.nor_this"), _bare(later.words, language)) is not None for later in cut_up[place + 1 : place + 3])
     if this_too:
         found.claims.append(claim(row, DENIED[row.items[acts[0]].concept][0], True, acts[0], acts[0] + 1, corrects=True, hedged=False))
     _spend(row, part.first, acts[0] + 1, found)
@@ -199,7 +191,7 @@ def _idle(row: Row, cut_up, place: int, words: str, language: Language, found: A
     """ "no knowledge of staples in …", "because who needs vanes": says nothing of them."""
     part = cut_up[place]
     for member in ("idle", "almost"):
-        match = next((m for pattern in _compiled(language.code, member) if (m := pattern.search(part.words))), None)
+        match = finds(rows(language.code, f"afar.{member}"), part.words)
         if match is None:
             continue
         start = row.items[part.first].start + match.start()
@@ -212,7 +204,7 @@ def _idle(row: Row, cut_up, place: int, words: str, language: Language, found: A
 def _ongoing(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
     """ "My partner's rubbing it down right now": it is not done yet."""
     part = cut_up[place]
-    match = next((m for pattern in _compiled(language.code, "ongoing") if (m := pattern.search(part.words))), None)
+    match = finds(rows(language.code, "afar.ongoing"), part.words)
     if match is None:
         return False
     end = row.items[part.first].start + match.end()
@@ -225,7 +217,7 @@ def _ongoing(row: Row, cut_up, place: int, words: str, language: Language, found
 def _cleft(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
     """ "What I did was tape it" is an act."""
     part = cut_up[place]
-    match = next((m for pattern in _compiled(language.code, "clefts") if (m := pattern.match(words))), None)
+    match = begins(rows(language.code, "afar.clefts"), words)
     act = next((at for at in range(part.first, part.last) if row.items[at].concept in ("TAPE_IT", "STAPLE", "RUB")), None)
     if match is None or act is None or words[match.end() :].strip() and row.words(act, act + 1).lower() not in words[match.end() :].strip()[: len(row.words(act, act + 1)) + 5]:
         return False
@@ -239,7 +231,7 @@ def _cleft(row: Row, cut_up, place: int, words: str, language: Language, found: 
 
 def _attributed(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
     """ "Low step goes inside, they told me": the words before it are theirs."""
-    if place == 0 or cut_up[place - 1].sentence != cut_up[place].sentence or not _whole(words, language, "attributed"):
+    if place == 0 or cut_up[place - 1].sentence != cut_up[place].sentence or not is_whole(rows(language.code, "afar.attributed"), words):
         return False
     begin = place - 1
     while begin > 0 and row.items[cut_up[begin].first - 1].concept == "AND":  # "stapled and taped, so they say"

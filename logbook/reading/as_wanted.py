@@ -6,19 +6,17 @@ measure it is: the thing is named once, with either of them or before both.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
-from functools import cache
 
 from logbook.facts import Move
-from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim, unit_of
-from logbook.reading.fell_short import Part, patterns, plain
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely
+from logbook.reading.parts import Part
+from logbook.reading.phrasing import apart, finds, is_whole, rows, word
+from logbook.reading.tokens import plain
 
 _MEASURES = ("NUM", "LEN", "FRAC")
 _NAMES = ("FITTING", "NUMBER", "RUN", "MARKED", "DASH", "LETTER", "BY", "THROUGH", "THRU")
@@ -49,7 +47,7 @@ class AsWanted:
 
 def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWanted:
     found = AsWanted()
-    if not language.told.wanted.looks or not _compiled(language.code, "looks").search(plain(row.text)):
+    if not language.told.wanted.looks or not word(language.code, "told.wanted.looks").search(plain(row.text)):
         return found
     for place, part in enumerate(cut_up):
         if found.spent.intersection(range(part.first, part.last)) or row.is_blank(part.first):
@@ -66,19 +64,19 @@ def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWante
 
 
 def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing: str, language: Language, found: AsWanted) -> None:
-    rejected = not any(one.search(wanted.words) for one in _all(language.code, "wants"))
+    rejected = finds(rows(language.code, "told.wanted.wants"), wanted.words) is None
     for part in _beside(cut_up, place, wanted):
-        if rejected and (part.first < wanted.first or not _compiled(language.code, "instead").search(plain(row.words(part.first, part.last)))):
+        if rejected and (part.first < wanted.first or not word(language.code, "told.wanted.instead").search(plain(row.words(part.first, part.last)))):
             continue
         got = _measures(row, part.first, part.last, language)
         words = plain(row.words(part.first, part.last))
-        if not got and asked and part.first > wanted.last and any(one.fullmatch(words) for one in _all(language.code, "agrees")):
+        if not got and asked and part.first > wanted.last and is_whole(rows(language.code, "told.wanted.agrees"), words):
             got = asked
-        if not got and asked and _compiled(language.code, "differs").fullmatch(words):
+        if not got and asked and word(language.code, "told.wanted.differs").fullmatch(words):
             found.spent.update(range(part.first, part.last))
             break
         if len(got) != 1 or not _tells(row, part, words, thing, got, language):
-            if got or _compiled(language.code, "not_yet").search(words) or _MATTERS.intersection(item.concept for item in row.items[part.first : part.last]):
+            if got or word(language.code, "told.wanted.not_yet").search(words) or _MATTERS.intersection(item.concept for item in row.items[part.first : part.last]):
                 break
             continue
         name = _name(row, thing, wanted, part, asked, got[0])
@@ -101,37 +99,27 @@ def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing:
         found.wished.update(k for k in range(wanted.first, wanted.last) if not _names(row, k, language))
 
 
-@cache
-def _compiled(code: str, member: str) -> re.Pattern[str]:
-    return re.compile(getattr(LANGUAGES[code].told.wanted, member) or "(?!)")
-
-
-@cache
-def _all(code: str, member: str) -> tuple[Likely, ...]:
-    return tuple(Likely(words) for words in getattr(LANGUAGES[code].told.wanted, member))
-
-
 def _wanted(row: Row, part: Part, language: Language) -> Part | None:
     """The words that ask for something; None where they ask for nothing, or tell that it was done so."""
-    if _compiled(language.code, "never").search(part.words) or any(item.concept == "IF" for item in row.items[part.first : part.last]):
+    if word(language.code, "told.wanted.never").search(part.words) or any(item.concept == "IF" for item in row.items[part.first : part.last]):
         return None
     if any(row.items[k].concept == "SIDE_WORD" for k in range(part.first, part.last)):
         return None  # sides are counted
-    match = next((m for one in _all(language.code, "wants") if (m := one.search(part.words))), None)
+    match = finds(rows(language.code, "told.wanted.wants"), part.words)
     if match is None:
-        return part if _compiled(language.code, "rejected").search(part.words) else None
+        return part if word(language.code, "told.wanted.rejected").search(part.words) else None
     start = row.items[part.first].start
     built = any(row.items[k].concept in ("STAPLED", "TAPED", "RUBBED", "SIZE", "VANES") and row.items[k].end <= start + match.start() for k in range(part.first, part.last))
-    if built and not _compiled(language.code, "set_against").search(part.words):
+    if built and not word(language.code, "told.wanted.set_against").search(part.words):
         return None  # "stapled every two, as drawn"
     if len({row.items[k].concept for k in range(part.first, part.last)} & {"STAPLED", "TAPED", "RUBBED", "VANES"}) > 1:
         return None
     measures = _measures(row, part.first, part.last, language)
     for k in range(measures[0] + 1, measures[-1]) if measures else ():
         words = plain(row.words(k, part.last))
-        if row.items[k].start - start >= match.end() and _compiled(language.code, "runs_on").match(words):
+        if row.items[k].start - start >= match.end() and word(language.code, "told.wanted.runs_on").match(words):
             return Part(part.first, k, part.sentence, plain(row.words(part.first, k)))  # "they want two on the staples I went three"
-        if row.items[k].start - start <= match.start() and _compiled(language.code, "set_against").match(words):
+        if row.items[k].start - start <= match.start() and word(language.code, "told.wanted.set_against").match(words):
             return Part(k, part.last, part.sentence, words)  # "the screws on eighteen where the detail says twelve"
     return None if built else part
 
@@ -174,7 +162,7 @@ def _tells(row: Row, part: Part, words: str, thing: str, got: list[int], languag
     mine = {concept for concept, name in _OWNERS.items() if name == thing or {name, thing} <= {"staples", "staple_leg"} or name == "length" and thing in ("tabs", "staple_leg", "staples")}
     if (concepts & _MATTERS) - mine - {"QUERY"} or "QUERY" in concepts or row.is_blank(part.first):
         return False
-    return not (_compiled(language.code, "not_yet").search(words) or _compiled(language.code, "others").match(words) or any(one.search(words) for one in _all(language.code, "wants")[:2]))
+    return not (word(language.code, "told.wanted.not_yet").search(words) or word(language.code, "told.wanted.others").match(words) or finds(rows(language.code, "told.wanted.wants")[:2], words))
 
 
 def _thing(row: Row, cut_up, place: int, part: Part, asked: list[int], language: Language) -> str | None:
@@ -197,7 +185,7 @@ def _thing(row: Row, cut_up, place: int, part: Part, asked: list[int], language:
             return thing
         if row.items[k].concept == "SIDE" and asked:  # "left in four. The drawing gives it twenty-four, the wall gave me fifteen"
             told = " ".join(one.words for one in cut_up[place : place + 2])
-            return "back" if any(pattern.search(told) for pattern, _ in patterns(language.code, "room")) else None
+            return "back" if finds(apart(language.code, "turns.room"), told) is not None else None
     return None
 
 

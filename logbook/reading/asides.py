@@ -15,11 +15,12 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.languages.told import Aside
 from logbook.reading.claims import Claim, Open, claim
-from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import VOID, Row
 from logbook.reading.items import Item
 from logbook.reading.likely import Likely
+from logbook.reading.parts import Part
 from logbook.reading.sketch import Sketch, sketches
+from logbook.reading.tokens import plain
 
 _NAMES = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "GROOVE", "LEAK_TEST")
 _THINGS = {"K_HANGER": "K_HANGER", "HANG": "K_HANGER", "HUNG": "K_HANGER", "TABS": "TABS", "STAPLES": "STAPLES", "SCREWS": "SCREWS"}

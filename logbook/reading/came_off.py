@@ -11,21 +11,12 @@ from logbook.reading.afar import Afar
 from logbook.reading.claims import claim
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
+from logbook.reading.phrasing import apart, word
 from logbook.reading.sketch import Sketch
 
 _BACK = 4  # parts
 _AHEAD = 4
 _KEPT = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "SIZE", "LEN", "EVERY", "GENERIC")
-
-
-@cache
-def _patterns(code: str, member: str) -> tuple[Likely, ...]:
-    return tuple(Likely(rf"(?<![\w'])(?:{row})(?![\w'])") for row in getattr(LANGUAGES[code].told.came_off, member))
-
-
-@cache
-def _one(code: str, member: str) -> Likely:
-    return Likely(getattr(LANGUAGES[code].told.came_off, member) or "(?!)")
 
 
 @cache
@@ -37,11 +28,11 @@ def came_off(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
     """The acts that came to nothing or were done anew, and the items that tell so."""
     found = Afar()
     code = language.code
-    if not language.told.came_off.taken or not _one(code, "looks").search(row.text.lower()):
+    if not language.told.came_off.taken or not word(code, "told.came_off.looks").search(row.text.lower()):
         return found
     words = "\n".join(one.words for one in drawn)
-    taken = standing((*_patterns(code, "taken"), *_patterns(code, "fell")), words)
-    taken_it = standing(_patterns(code, "taken_it"), words)
+    taken = standing((*apart(code, "told.came_off.taken"), *apart(code, "told.came_off.fell")), words)
+    taken_it = standing(apart(code, "told.came_off.taken_it"), words)
     for place, one in enumerate(drawn):
         if row.is_blank(one.first):
             continue
@@ -52,7 +43,7 @@ def came_off(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
         again = next((k for k in range(place + 1, min(len(drawn), place + 1 + _AHEAD)) if _is_back(row, drawn, place, k, name, code)), None)
         found.spent.update(k for k in range(one.first, one.last) if row.items[k].concept not in _KEPT and not row.items[k].concept.startswith("K_"))
         for later in drawn[place + 1 : place + 3]:
-            if _one(code, "lies").search(later.words):
+            if word(code, "told.came_off.lies").search(later.words):
                 found.spent.update(range(later.first, later.last))
         if again is None and not worn:
             found.claims.append(claim(row, name, False, at, one.last, corrects=True, part="undone", hedged=False))
@@ -68,23 +59,23 @@ def _gone(row: Row, drawn: tuple[Sketch, ...], place: int, taken: tuple[Likely, 
     for pattern in taken:
         match = pattern.search(one.words)
         acts = one.acts_in(match.start(), match.end()) if match is not None else []
-        if len({name for _, name in acts}) != 1 or _one(code, "unsettled").search(one.words[: match.start()]):
+        if len({name for _, name in acts}) != 1 or word(code, "told.came_off.unsettled").search(one.words[: match.start()]):
             continue
         if "<d>" in one.words[: match.start()]:
             continue
         name = "tabs_bent" if acts[0][1] == "cross_tabs" and _of_metal(row, match.group(), language) else acts[0][1]
-        worn = _one(code, "worn").search(match.group()) is not None
+        worn = word(code, "told.came_off.worn").search(match.group()) is not None
         return name, worn, one.item(match.start())
     for pattern in taken_it:
         match = pattern.search(one.words)
-        if match is None or _one(code, "unsettled").search(one.words[: match.start()].replace("had to ", "")) or "<" in match.group():
+        if match is None or word(code, "told.came_off.unsettled").search(one.words[: match.start()].replace("had to ", "")) or "<" in match.group():
             continue
         name = _act_before(row, drawn, place, one.words[: match.start()])
         name = next((fact for words, fact in language.told.came_off.facts if re.search(words, match.group())), name) if name is not None else None
         if name is not None:
             return name, False, one.item(match.start())
     match = next((m for pattern, fact in _with_it(code) if (m := pattern.search(one.words)) is not None and fact in _names(drawn, place)), None)
-    if match is not None and not _one(code, "unsettled").search(one.words[: match.start()]):
+    if match is not None and not word(code, "told.came_off.unsettled").search(one.words[: match.start()]):
         return next(fact for words, fact in language.told.came_off.facts if re.search(words, match.group())), False, one.item(match.start())
     return None
 
@@ -117,9 +108,9 @@ def _is_back(row: Row, drawn: tuple[Sketch, ...], place: int, later: int, name: 
     one = drawn[later]
     if one.sentence > drawn[place].sentence + 1:
         return False
-    for pattern in _patterns(code, "back_on"):
+    for pattern in apart(code, "told.came_off.back_on"):
         match = pattern.search(one.words)
-        if match is None or _one(code, "not_again").search(one.words[: match.end()].replace("<", " <")):
+        if match is None or word(code, "told.came_off.not_again").search(one.words[: match.end()].replace("<", " <")):
             continue
         acts = one.acts_in(match.start(), match.end())
         if acts and name == "taped" and row.items[acts[0][0]].concept == "REPAIRED" and row.words(acts[0][0], acts[0][0] + 1).lower().startswith("tape"):

@@ -9,10 +9,10 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, Open, claim, unit_of
-from logbook.reading.fell_short import patterns, plain
 from logbook.reading.grammar import Row
 from logbook.reading.other_things import of_something_else
-
+from logbook.reading.phrasing import apart, finds
+from logbook.reading.tokens import plain
 
 _HELD = frozenset("fastened secured glued pinned riveted solid perfect plumb lined aligned mounted attached locked bolted welded spaced centered straight happy great beautiful clean square correct right factory".split())
 
@@ -155,7 +155,7 @@ def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Clai
         if last == one.last:
             continue
         behind = row.text[row.items[one.last - 1].end : row.items[last - 1].end].lower().replace("’", "'")
-        match = next((m for pattern, _ in patterns(language.code, "closes") if (m := pattern.search(behind))), None)
+        match = finds(apart(language.code, "turns.closes"), behind)
         if match is None:
             continue
         at = next(k for k in range(one.last, last) if row.items[k].end > row.items[one.last - 1].end + match.start())

@@ -11,8 +11,9 @@ from dataclasses import replace
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim, unit_of
-from logbook.reading.fell_short import patterns, plain
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import apart
+from logbook.reading.tokens import plain
 
 _MEASURED = frozenset(
     "staple_spacing staple_leg staple_clinch cross_tab_spacing cross_tab_length screw_spacing washer_size tape_width gap length hanger_spacing throat_radius side_moves groove_step closure_mark closure".split()
@@ -29,7 +30,7 @@ def done_over(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
     """The claims, where those behind such words correct those before them."""
     text = plain(row.text)
     done = list(claims)
-    for pattern, _ in patterns(language.code, "goes_over"):
+    for pattern in apart(language.code, "turns.goes_over"):
         for match in pattern.finditer(text):
             first = next((k for k, item in enumerate(row.items) if item.end > match.start()), None)
             if first is None or row.is_blank(first) and row.is_blank(min(first + 1, len(row.items) - 1)) or _only_meant(text[: match.start()], language):

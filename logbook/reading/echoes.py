@@ -8,14 +8,13 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
-from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely
+from logbook.reading.phrasing import apart, finds, is_whole, rows, word
 from logbook.reading.sketch import Sketch
 
 _BACK = 7  # parts
@@ -30,20 +29,10 @@ class Echoed:
     of_piece: set[int] = field(default_factory=set)  # items of a question or of others' words that name this piece
 
 
-@cache
-def _whole(code: str, member: str) -> tuple[Likely, ...]:
-    return tuple(Likely(row if isinstance(row, str) else row[0]) for row in getattr(LANGUAGES[code].told.echoes, member))
-
-
-@cache
-def _one(code: str, member: str) -> Likely:
-    return Likely(getattr(LANGUAGES[code].told.echoes, member) or "(?!)")
-
-
 def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
     found = Echoed()
     code = language.code
-    if not language.told.echoes.yes or not _one(code, "looks").search(row.text.lower()):
+    if not language.told.echoes.yes or not word(code, "told.echoes.looks").search(row.text.lower()):
         return found
     for place, one in enumerate(drawn):
         if row.is_blank(one.first):
@@ -53,16 +42,16 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             continue
         words = _bare(one.words, code)
         asked_back = one.last < len(row.items) and row.items[one.last].concept == "QUERY"
-        before = None if asked_back else _before(row, drawn, place, _one(code, "of_sight").search(words) is not None, language)
+        before = None if asked_back else _before(row, drawn, place, word(code, "told.echoes.of_sight").search(words) is not None, language)
         if before is None or _of_another_piece(row, drawn[before], one):
             continue  # "straight nine is taped. Straight ten isn't"
         said = _says(one.words, words, code)
-        whether = _one(code, "whether").search(drawn[before].words) is not None
+        whether = word(code, "told.echoes.whether").search(drawn[before].words) is not None
         asked = whether or _is_asked(row, drawn[before])
-        if _one(code, "absurd").fullmatch(words) and drawn[before].words.startswith("if ") and drawn[before].sentence == one.sentence:
+        if word(code, "told.echoes.absurd").fullmatch(words) and drawn[before].words.startswith("if ") and drawn[before].sentence == one.sentence:
             _settle(row, drawn, before, place, not _as_told(drawn[before], code), True, False, "", language, found, as_it_is=True)
             continue
-        if asked and not whether and len(one.words.split()) == 1 and _one(code, "of_another").search(drawn[before].words):
+        if asked and not whether and len(one.words.split()) == 1 and word(code, "told.echoes.of_another").search(drawn[before].words):
             continue
         if asked and said is None:
             said = _answer(one.words, code)
@@ -106,18 +95,18 @@ def _number(row: Row, at: int) -> object:
 
 def _bare(words: str, code: str) -> str:
     words = words.replace(" 's", "'s")
-    return words[_one(code, "leads").match(words + " ").end() :].strip().removeprefix("# ")
+    return words[word(code, "told.echoes.leads").match(words + " ").end() :].strip().removeprefix("# ")
 
 
 def _says(whole: str, words: str, code: str) -> bool | None:
     for member, value in (("no", False), ("yes", True)):
-        if any(pattern.fullmatch(words) for pattern in _whole(code, member)):
+        if is_whole(rows(code, f"told.echoes.{member}"), words):
             return value
     return None
 
 
 def _answer(words: str, code: str) -> bool | None:
-    for (_, value), pattern in zip(LANGUAGES[code].told.echoes.to_a_question, _whole(code, "to_a_question")):
+    for (_, value), pattern in zip(LANGUAGES[code].told.echoes.to_a_question, rows(code, "told.echoes.to_a_question")):
         if pattern.fullmatch(words):
             return value
     return None
@@ -126,14 +115,14 @@ def _answer(words: str, code: str) -> bool | None:
 def _borne_out(words: str, code: str) -> bool | None:
     """Whether what was told is borne out ("he's right") or belied ("that's a lie")."""
     for member, value in (("belies", False), ("bears_out", True)):
-        if any(pattern.fullmatch(words) for pattern in _whole(code, member)):
+        if is_whole(rows(code, f"told.echoes.{member}"), words):
             return value
     return None
 
 
 def _as_told(one: Sketch, code: str) -> bool:
     """Whether these words tell of the act as done."""
-    if any(pattern.search(one.words) for pattern in (*_left(code), *_whole(code, "lacking"))):
+    if finds((*apart(code, "told.weighed.lacking"), *rows(code, "told.echoes.lacking")), one.words) is not None:
         return False
     before = one.words.split("<")[0]
     return len(re.findall(LANGUAGES[code].told.weighed.nots, before)) % 2 == 0
@@ -164,7 +153,7 @@ def _before(row: Row, drawn: tuple[Sketch, ...], place: int, seen: bool, languag
             chained = any(_says(later.words, _bare(later.words, language.code), language.code) is not None for later in drawn[back + 1 : place])
             return back if one.sentence >= drawn[place].sentence - (3 if chained or _is_asked(row, one) else 2 if place - back > 1 else 1) else None
         words = _bare(one.words, language.code)
-        if not words or len(words.split()) == 1 or any(pattern.fullmatch(words) for pattern in _whole(language.code, "between")) or _says(one.words, words, language.code) is not None or _answer(one.words, language.code) is not None:
+        if not words or len(words.split()) == 1 or is_whole(rows(language.code, "told.echoes.between"), words) or _says(one.words, words, language.code) is not None or _answer(one.words, language.code) is not None:
             continue
         return None
     return None
@@ -173,9 +162,9 @@ def _before(row: Row, drawn: tuple[Sketch, ...], place: int, seen: bool, languag
 def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked: bool, words: str, language: Language, found: Echoed, as_it_is: bool = False) -> None:
     act, one, code = drawn[before], drawn[place], language.code
     again = any(one.last < len(row.items) and row.items[one.last].concept == "QUERY" for one in drawn[before + 1 : place])
-    if told and not asked and {name for _, name in act.acts} == {"trimmed"} and not _one(code, "by_doing").search(words):
+    if told and not asked and {name for _, name in act.acts} == {"trimmed"} and not word(code, "told.echoes.by_doing").search(words):
         return  # "before I could trim it, so it's all still in there": the insulation is in
-    if asked and not again and not _one(code, "by_doing").search(words) and _one(code, "wanted").search(act.words.split("<")[0]):
+    if asked and not again and not word(code, "told.echoes.by_doing").search(words) and word(code, "told.echoes.wanted").search(act.words.split("<")[0]):
         found.spent.update(range(one.first, one.last))  # "should it have tape? Sure": whether it has, he does not say yet
         return
     named = _naming(row, act)
@@ -186,22 +175,22 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
             found.of_piece |= named
             found.spent.add(faults[0])
         return
-    if _one(code, "their").search(words) and _one(code, "others").search(act.words):
+    if word(code, "told.echoes.their").search(words) and word(code, "told.echoes.others").search(act.words):
         found.spent.update(range(one.first, one.last))  # "they'll tell you they taped it. They didn't": who did, is not said
         return
     if not told and act.words.split("<")[0].split()[-1:] and act.words.split("<")[0].split()[-1] in language.afar.faulty:
         return  # "checked for loose vanes, there are none"
-    if asked and not told and _one(code, "fault_asked").search(act.words):  # "did I leave the vanes loose? Not one": no fault is no act
+    if asked and not told and word(code, "told.echoes.fault_asked").search(act.words):  # "did I leave the vanes loose? Not one": no fault is no act
         found.spent.update({*range(act.first, act.last), *range(one.first, one.last)} - _naming(row, act))
         return
-    lacking = any(pattern.search(act.words) for pattern in _whole(code, "lacking"))
-    if _one(code, "by_doing").search(words):
-        left = any(pattern.search(act.words) for pattern in _left(code))
-        lacking = (lacking or left) and not (told and not asked and _one(code, "slips").search(act.words))  # "almost forgot to rub it but I did"
-    elif _one(code, "in_place").search(words) or _one(code, "my_own").search(words):
+    lacking = finds(rows(code, "told.echoes.lacking"), act.words) is not None
+    if word(code, "told.echoes.by_doing").search(words):
+        left = finds(apart(code, "told.weighed.lacking"), act.words) is not None
+        lacking = (lacking or left) and not (told and not asked and word(code, "told.echoes.slips").search(act.words))  # "almost forgot to rub it but I did"
+    elif word(code, "told.echoes.in_place").search(words) or word(code, "told.echoes.my_own").search(words):
         lacking = False
     elif asked:
-        lacking = lacking or any(pattern.search(act.words) for pattern in _left(code))  # "did I skip the tape? Yes"
+        lacking = lacking or finds(apart(code, "told.weighed.lacking"), act.words) is not None  # "did I skip the tape? Yes"
     value = told if as_it_is else told is not lacking
     acts = [one for one in act.acts if one[1] == "scrim_shows"] or [*_joined(row, drawn, before), *act.acts]
     for name in dict.fromkeys(name for _, name in acts):
@@ -224,11 +213,6 @@ def _joined(row: Row, drawn: tuple[Sketch, ...], before: int) -> tuple[tuple[int
     return mate.acts
 
 
-@cache
-def _left(code: str) -> tuple[Likely, ...]:
-    return tuple(Likely(rf"(?<![\w'])(?:{row})(?![\w'])") for row in LANGUAGES[code].told.weighed.lacking)
-
-
 def _naming(row: Row, one: Sketch) -> set[int]:
     """What names a piece in the sentence of these words."""
     first, last = one.first, one.last
@@ -241,7 +225,7 @@ def _naming(row: Row, one: Sketch) -> set[int]:
 
 def _in_one_breath(row: Row, one: Sketch, language: Language, found: Echoed) -> None:
     """ "did i tape cap nine no sir": question and answer without a sign between them."""
-    match = _one(language.code, "asked_and_told").match(one.words)
+    match = word(language.code, "told.echoes.asked_and_told").match(one.words)
     if match is None or len(one.acts) != 1:
         return
     at, name = one.acts[0]

@@ -17,6 +17,7 @@ from logbook.reading.batches import plural
 from logbook.reading.claims import Claim
 from logbook.reading.denials import DENIED, PAST
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import word
 from logbook.reading.stance import CONDITION, DRAWING, OTHER, PLAN, Clause, built_so
 
 _LEAD = re.compile(r"^[\W_]+")
@@ -41,11 +42,6 @@ def _asides(code: str) -> tuple[_Aside, ...]:
     return tuple(_Aside(one.cues, re.compile(fill(one.words)), one.reach, one.why, one.keeps) for one in language.elsewhere.asides)
 
 
-@cache
-def _one(code: str, member: str) -> re.Pattern[str]:
-    return re.compile(getattr(LANGUAGES[code].elsewhere, member) or "(?!)")
-
-
 def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int, str]:
     """Item -> why it states nothing of a piece of his own."""
     found: dict[int, str] = {}
@@ -63,7 +59,7 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
         begin = row.items[clause.first - 1].end if clause.first else 0
         words = text[begin : row.items[clause.last - 1].end]
         bare = _LEAD.sub("", words)
-        bare = bare[_one(language.code, "leads").match(bare).end() :]
+        bare = bare[word(language.code, "elsewhere.leads").match(bare).end() :]
         if carried is not None and _ends(row, clause, carried, bare, place, language):
             carried = None
         told = next((one for one in begins if one.words.match(bare) and not (one.reach == TO_COME and _named(row, clause))), None) if carried is None or carried[0] != ON else None
@@ -124,14 +120,14 @@ def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: La
     reach, sentence, why = carried
     named = _named(row, clause)
     if reach == TO_COME:
-        return named or row.items[clause.first].concept == "BUT" or _one(language.code, "own_deed").match(bare) is not None or clause.sentence > sentence and not _only_goes_on(row, clause, bare, language)
+        return named or row.items[clause.first].concept == "BUT" or word(language.code, "elsewhere.own_deed").match(bare) is not None or clause.sentence > sentence and not _only_goes_on(row, clause, bare, language)
     if clause.sentence == sentence and (why == CONDITION or reach == ON and why in (DRAWING, PLAN)):
         return row.items[clause.first].concept == "BUT"
     if clause.sentence == sentence:
-        return row.items[clause.first].concept == "BUT" and reach != ON or _one(language.code, "own_again").match(bare) is not None and reach != ON or named and (_does(row, clause) or why == OTHER and _opens(row, clause))
-    if why == CONDITION and clause.sentence == sentence + 1 and _one(language.code, "unmet").match(bare):
+        return row.items[clause.first].concept == "BUT" and reach != ON or word(language.code, "elsewhere.own_again").match(bare) is not None and reach != ON or named and (_does(row, clause) or why == OTHER and _opens(row, clause))
+    if why == CONDITION and clause.sentence == sentence + 1 and word(language.code, "elsewhere.unmet").match(bare):
         return False
-    return reach != ON or _one(language.code, "own_piece").match(bare) is not None or named
+    return reach != ON or word(language.code, "elsewhere.own_piece").match(bare) is not None or named
 
 
 _DEEDS = ("STAPLED", "TAPED", "RUBBED", "HUNG", "QUERY")
@@ -154,7 +150,7 @@ def _only_goes_on(row: Row, clause: Clause, bare: str, language: Language) -> bo
     if any(concept in _STILL_TO_COME for concept in concepts):
         return True
     one = any(concept.startswith("K_") and not plural(row, clause.first + at) for at, concept in enumerate(concepts))
-    return not (one or set(concepts) & set(_DEEDS) or _one(language.code, "own_again").match(bare) or _one(language.code, "own_piece").match(bare))
+    return not (one or set(concepts) & set(_DEEDS) or word(language.code, "elsewhere.own_again").match(bare) or word(language.code, "elsewhere.own_piece").match(bare))
 
 
 def _names_it(row: Row, at: int) -> bool:
@@ -187,7 +183,7 @@ def _back_at_his(row: Row, clause: Clause, language: Language) -> int | None:
     """ "The truck is late so I built straight nine", "lunch is over and elbow nine has its vanes": where it is his own again, with no piece named before."""
     for at in range(clause.first + 2, clause.last - 1):
         numbered = row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _NAMES
-        if row.words(at - 1, at).lower().split()[-1] in language.elsewhere.joins and (numbered or _one(language.code, "own_again").match(row.words(at, clause.last).lower())):
+        if row.words(at - 1, at).lower().split()[-1] in language.elsewhere.joins and (numbered or word(language.code, "elsewhere.own_again").match(row.words(at, clause.last).lower())):
             return at
         if row.items[at].concept.startswith("K_"):
             return None
@@ -197,7 +193,7 @@ def _back_at_his(row: Row, clause: Clause, language: Language) -> int | None:
 def _harms(row: Row, clause: Clause, words: str, language: Language) -> bool:
     """ "The forklift punctured straight nine": what another did to this piece is how it is."""
     own = any(row.items[at].concept in ("IT", "FITTING", "FACING", "BOARD", "PANEL") or row.items[at].concept.startswith("K_") for at in range(clause.first, clause.last))
-    return own and _one(language.code, "harms").search(words) is not None
+    return own and word(language.code, "elsewhere.harms").search(words) is not None
 
 
 def _apart(row: Row, cut, place: int, begin: int, words: str, one: _Aside, found: dict[int, str]) -> bool:

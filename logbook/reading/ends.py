@@ -6,8 +6,9 @@ import re
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back
-from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import Row
+from logbook.reading.parts import Part
+from logbook.reading.tokens import plain
 
 _LEFT_RIGHT = ("left", "right")
 

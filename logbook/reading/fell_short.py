@@ -16,8 +16,10 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import Row
 from logbook.reading.likely import AnyOf, Likely
+from logbook.reading.parts import Part
+from logbook.reading.phrasing import any_of, apart, begins, is_whole, valued
 from logbook.reading.spaced_otherwise import spaced_otherwise
-from logbook.reading.stance import Clause
+from logbook.reading.tokens import plain
 
 _ACTS = {
     "STAPLED": "stapled", "STAPLES": "stapled", "TAPED": "taped", "TAPE": "taped", "CLOSURE": "taped", "MARK181": "taped", "RUBBED": "rubbed_down", "VANES": "vanes",
@@ -27,75 +29,6 @@ _VERBS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "SHOWS", "BENT", "CL
 _LOOK_BACK = 24  # items
 _WORDS = re.compile(r"[\w']+")
 _NOT = re.compile(r"(?<![\w'])(?:no|not|none|nothing|never|nobody|without|neither|hardly|\w+n't|ni|ninguna?|sin|nada|nunca)(?![\w'])")
-_BARE = str.maketrans("áéíóúü’", "aeiouu'")
-
-
-def plain(words: str) -> str:
-    """Lower case without the accents of Spanish, letter for letter: hands and ears leave them out."""
-    return words.lower().translate(_BARE)
-
-
-@dataclass(frozen=True, slots=True)
-class Part:
-    """A stretch of a clause between its "and"s, with its words in lower case."""
-
-    first: int
-    last: int
-    sentence: int
-    words: str
-
-
-@cache
-def patterns(code: str, member: str) -> tuple[tuple[Likely, tuple[str, ...]], ...]:
-    """The patterns of one row of a language's turns, with the facts they are of."""
-    rows = getattr(LANGUAGES[code].turns, member)
-    pairs = (row if isinstance(row, tuple) else (row, ()) for row in rows)
-    return tuple((Likely(rf"(?<![\w'])(?:{pattern})(?![\w'])"), names if isinstance(names, tuple) else (names,)) for pattern, names in pairs)
-
-
-@cache
-def trigger(code: str, *members: str) -> AnyOf:
-    """Whether any of these rows of a language's turns finds something: most words are none of them."""
-    return AnyOf(pattern.pattern for member in members for pattern, _ in patterns(code, member))
-
-
-def parts(row: Row, cut: tuple[Clause, ...]) -> tuple[Part, ...]:
-    made: list[Part] = []
-    for clause in cut:
-        first = begin = _past_heading(row, clause)
-        for at in range(begin, clause.last + 1):
-            excepted = at < clause.last and (row.items[at].concept == "EXCEPT" or (row.items[at].concept == "ALL_BUT" and not _joins(row, at, clause.last)))
-            if at == clause.last or ((excepted or _joins(row, at, clause.last)) and at > first):
-                if at > first:
-                    made.append(Part(first, at, clause.sentence, plain(row.words(first, at))))
-                first = at if excepted else at + 1
-    return tuple(made)
-
-
-def _past_heading(row: Row, clause: Clause) -> int:
-    """Past "collarín nueve de ocho pulgadas" where the words run on without a comma."""
-    at, named = clause.first, False
-    while at < clause.last:
-        concept, before = row.items[at].concept, row.items[at - 1].concept if at else ""
-        heads = concept.startswith("K_") or concept in ("FITTING", "NUMBER", "RUN", "MARKED", "SIZE", "ROUND", "LONG", "SERVICE")
-        marks = concept == "NUM" and (before.startswith("K_") or before in ("FITTING", "NUMBER", "RUN"))
-        sizes = concept in ("LEN", "NUM") and named and before == "OF"
-        joins = named and concept in ("OF", "ON") and at + 1 < clause.last and row.items[at + 1].concept in ("LEN", "NUM", "SIZE", "RUN")
-        if not (heads or marks or sizes or joins or (not named and concept in ("DET", "FILLER"))):
-            break
-        named = named or heads
-        at += 1
-    return at if named and at < clause.last else clause.first
-
-
-def _joins(row: Row, at: int, last: int) -> bool:
-    """ "and", "so", "then", and the "but" of "all but I couldn't reach the back": words a new thought begins behind."""
-    if row.items[at].concept == "ALL_BUT":
-        return at + 1 < last and row.items[at + 1].concept == "I"
-    item = row.items[at]
-    if item.concept != "AND" and (item.end - item.start not in (2, 4) or row.words(at, at + 1).lower() not in ("so", "then", "so i")):
-        return False
-    return not (at + 1 < last and row.words(at, at + 2).lower().startswith("so much"))
 
 
 def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
@@ -103,7 +36,7 @@ def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language)
     made: list[Claim] = []
     spent: set[int] = set()
     if language.turns.beside:
-        wrong = trigger(language.code, *_WRONG).within(plain(row.text))
+        wrong = any_of(language.code, *(f"turns.{how}" for how in _WRONG)).within(plain(row.text))
         for place, part in enumerate(cut_up):
             if own.is_blank(part.first) and not _stands_alone(row, part, language):
                 continue
@@ -133,7 +66,7 @@ def _to_finish(row: Row, cut_up, place: int, one: Claim, language: Language) -> 
 def _stands_alone(row: Row, part: Part, language: Language) -> bool:
     """ "…, where I could": no question, though it begins like one."""
     asked = part.last < len(row.items) and row.items[part.last].concept == "QUERY"
-    return not asked and trigger(language.code, "alone").search(part.words) is not None
+    return not asked and any_of(language.code, "turns.alone").search(part.words) is not None
 
 
 def waits(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
@@ -170,7 +103,7 @@ def _short(row: Row, own: Row, cut_up, place: int, wrong: AnyOf, language: Langu
 
 def _faults(row: Row, own: Row, cut_up, place: int, looks: AnyOf, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     """What is wrong with an act, or with the thing it left: the first reading of the words that an act was said for."""
-    if (wider := spaced_otherwise(row, own, cut_up, place, language)) is not None:
+    if (wider := spaced_otherwise(row, own, cut_up, place)) is not None:
         yield wider, range(wider.first, wider.last)
         return
     for wrong in _wrongs(row, cut_up[place], language) if looks.search(cut_up[place].words) is not None else ():
@@ -208,7 +141,7 @@ def _only_wide(row: Row, part: Part, language: Language) -> bool:
     while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
         first -= 1
     told = {item.concept for item in row.items[first : part.first]}
-    return "EVERY" in told and bool({"STAPLED", "STAPLES"} & told) and any(pattern.fullmatch(part.words) for pattern, _ in patterns(language.code, "why_wide"))
+    return "EVERY" in told and bool({"STAPLED", "STAPLES"} & told) and is_whole(apart(language.code, "turns.why_wide"), part.words)
 
 
 def _extents(row: Row, own: Row, part: Part, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
@@ -259,7 +192,7 @@ def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
     if "PARTED" in here and here & {"JOINT", "END"}:
         return  # "the joint won't close up": that is a gap, not the tape
     for member in _WRONG:
-        for pattern, names in patterns(code, member):
+        for pattern, names in valued(code, f"turns.{member}"):
             match = pattern.search(part.words)
             if match is None:
                 continue
@@ -272,7 +205,7 @@ def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
             mine = part if language.turns.beside.issuperset(_WORDS.findall(before + behind)) else _own_words(row, part, match.span(), language)
             if mine is None or (member == "excepts" and mine.last < part.last):
                 continue
-            noun = next((name for words, (name,) in patterns(code, "nouns") if words.search(mine.words)), None)
+            noun = next((name for words, name in valued(code, "turns.nouns") if words.search(mine.words)), None)
             yield Wrong(noun if member != "excepts" else None, names, member not in ("unhappened", "faults"), mine, member)
 
 
@@ -362,7 +295,7 @@ def is_mended(cut_up, place: int, language: Language) -> bool:
         if _bends_no_tab(cut_up[place], part, language):
             continue  # "a couple of the tabs didn't bend. Taped it.": tape bends none
         words = _without_leads(part.words, language)
-        if any(pattern.match(words) for pattern, _ in patterns(language.code, "mended")):
+        if begins(apart(language.code, "turns.mended"), words) is not None:
             return True
     return False
 
@@ -381,14 +314,14 @@ def _goes_short(row: Row, part: Part, at: int, language: Language) -> tuple[int,
     start = row.items[part.first].start
     before = part.words[: row.items[at].start - start].strip()
     behind = part.words[row.items[at].end - start :].strip()
-    for pattern, _ in patterns(language.code, "extents"):
+    for pattern in apart(language.code, "turns.extents"):
         match = pattern.search(behind)
         if match is not None and language.turns.beside.issuperset(_WORDS.findall(behind[: match.start()])):
             return at, _item_to(row, part, row.items[at].end + part.words[row.items[at].end - start :].index(behind) + match.end())
-    if row.items[at].concept in ("BENT", "CLINCHED", "TABS", "TIGHT", "VANES") and any(pattern.match(behind) for pattern, _ in patterns(language.code, "sides_only")):
+    if row.items[at].concept in ("BENT", "CLINCHED", "TABS", "TIGHT", "VANES") and begins(apart(language.code, "turns.sides_only"), behind) is not None:
         return at, part.last
     for member, most in (("fractions", 4), ("degrees", 0)):
-        for pattern, _ in patterns(language.code, member):
+        for pattern in apart(language.code, f"turns.{member}"):
             for match in pattern.finditer(before):
                 rest = _WORDS.findall(before[match.end() :])
                 if len(rest) <= most and language.turns.beside.issuperset(rest) and not _NOT.search(before[: match.start()]):

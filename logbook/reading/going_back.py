@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.language import Language
-from logbook.reading.fell_short import patterns
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention
+from logbook.reading.phrasing import apart, finds
 
 _MOST = 400  # characters of a sentence looked at
 
@@ -27,7 +27,7 @@ def _set_right(row: Row, one: Mention, named: list[Mention], language: Language)
     stop = next((k for k in range(one.last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
     behind = row.text[row.items[one.last - 1].end : row.items[min(len(row.items), stop + 14) - 1].end].lower().replace("’", "'")
     told = behind.lstrip(" .,")
-    formerly = any(pattern.match(told) or again and pattern.search(behind) for pattern, _ in patterns(language.code, "formerly"))
+    formerly = any(pattern.match(told) or again and pattern.search(behind) for pattern in apart(language.code, "turns.formerly"))
     wrong = again and stop + 1 < len(row.items) and row.items[stop + 1].concept == "FIX"
     about = one.first > 0 and row.items[one.first - 1].concept in ("HEDGE", "OF", "ON", "THIS") or row.items[one.first].concept in ("HEDGE", "OF", "ON", "THIS")
     return corrects or formerly and (again or about) or wrong
@@ -45,4 +45,4 @@ def _speaks_of_a_record(row: Row, one: Mention, language: Language) -> bool:
     while last < len(row.items) and row.items[last].concept not in ("STOP", "QUERY"):
         last += 1
     said = row.words(first, last).lower().replace("’", "'")[:_MOST]
-    return any(pattern.search(said) for pattern, _ in patterns(language.code, "records"))
+    return finds(apart(language.code, "turns.records"), said) is not None

@@ -5,34 +5,16 @@ A length that the line, the main or the system runs at can only be inches of wat
 
 from __future__ import annotations
 
-import re
-from functools import cache
-
-from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import plain
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import word
 from logbook.reading.stance import Clause
+from logbook.reading.tokens import plain
 
 _MOST = 20  # inches of water
 _NOT_BEHIND = ("BY", "BACK", "BOARD", "TAPE", "CLOSURE", "MARK181", "LEG", "LONG", "STAPLES", "TABS", "WASHERS", "OVER", "WIDE", "HIGH", "THICK", "APART", "FROM", "OFF", "GAP", "DAMAGE", "ROUND", "EVERY", "K_COLLAR", "K_HANGER")
 _LINES = ("K_TRANSITION", "K_OFFSET", "STATIC", "LEAK_TEST")  # lines are drawn on these, or the pressure has its own word
-
-
-@cache
-def _runs_at(code: str) -> re.Pattern[str]:
-    return re.compile(LANGUAGES[code].line_runs_at or "(?!)")
-
-
-@cache
-def _line_is(code: str) -> re.Pattern[str]:
-    return re.compile(LANGUAGES[code].line_is or "(?!)")
-
-
-@cache
-def _cue(code: str) -> re.Pattern[str]:
-    return re.compile(LANGUAGES[code].line_cue or "(?!)")
 
 
 def _held(row: Row, stated: Row, taken: set[int]) -> list[Claim]:
@@ -49,7 +31,7 @@ def pressures(row: Row, stated: Row, cut: tuple[Clause, ...], taken: set[int], l
     concepts = {item.concept for item in row.items}
     if {"CFM", "FT2"} <= concepts and not concepts & {"INWG", "STATIC", "LEAK_TEST"}:
         return _held(row, stated, taken)
-    if _cue(language.code).search(plain(row.text)) is None or concepts & set(_LINES):
+    if word(language.code, "line_cue").search(plain(row.text)) is None or concepts & set(_LINES):
         return []
     made: list[Claim] = []
     for clause in cut:
@@ -58,8 +40,8 @@ def pressures(row: Row, stated: Row, cut: tuple[Clause, ...], taken: set[int], l
             if item.concept not in ("LEN", "FRAC") or at in taken or stated.is_blank(at) or not 0 < item.value.value <= _MOST or item.value.unit not in (None, "in"):
                 continue
             ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
-            match = _runs_at(language.code).search(plain(row.text[row.items[clause.first].start : item.start]))
-            is_so = _line_is(language.code).match(plain(row.text[item.end : item.end + 24]))
+            match = word(language.code, "line_runs_at").search(plain(row.text[row.items[clause.first].start : item.start]))
+            is_so = word(language.code, "line_is").match(plain(row.text[item.end : item.end + 24]))
             if (match is None and is_so is None) or ahead in _NOT_BEHIND:
                 continue
             taken.add(at)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from logbook.facts import Move
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back, unit_of
-from logbook.reading.fell_short import patterns
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import apart, finds
 from logbook.reading.stance import Clause
 
 _WAY = {
@@ -172,7 +172,7 @@ def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken:
         if any(own.is_blank(at) for at in range(lead.first, lead.last)):
             lead = clause
         said = row.words(lead.first, clause.last).lower().replace("’", "'")
-        if not any(pattern.search(said) for pattern, _ in patterns(language.code, "room")):
+        if finds(apart(language.code, "turns.room"), said) is None:
             continue
         lengths = [at for at in range(clause.first, clause.last) if row.items[at].concept in ("NUM", "LEN") and at not in taken and row.items[at].value.value >= _FEWEST]
         if len(lengths) == 1 and any(_moves_at(row, at) for at in range(max(0, clause.first - 30), clause.last)):

@@ -13,10 +13,13 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED
-from logbook.reading.fell_short import _NOT, Part, is_mended, plain, shortfalls, waits
+from logbook.reading.fell_short import _NOT, is_mended, shortfalls, waits
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
+from logbook.reading.parts import Part
+from logbook.reading.phrasing import word
 from logbook.reading.stance import Clause
+from logbook.reading.tokens import plain
 
 _FORMS = ("noun", "verb", "doing", "done")
 _NAMES_IT = ("FITTING", "NUMBER", "MARKED", "RUN")
@@ -50,7 +53,7 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
         if first is None or reason in ("question", "condition", "reminder", "drawing"):
             continue
         said = plain(row.words(clause.first, clause.last))
-        if not _hints(language.code).search(said):
+        if not word(language.code, "acts.hints").search(said):
             continue
         for one, used in _said(row, cut, place, said, reason == "other", cut_up, frames, of_one, language):
             if spent.isdisjoint(used):
@@ -172,7 +175,7 @@ def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Ite
             continue
         last = ends[clause.sentence]
         said = plain(row.words(clause.first, last))
-        if row.is_blank(clause.first) and row.is_blank(last - 1) or not _looks(language.code).search(said) or set(why.get(at) for at in range(clause.first, last)) & {"question", "condition", "reminder", "drawing"}:
+        if row.is_blank(clause.first) and row.is_blank(last - 1) or not word(language.code, "acts.looks").search(said) or set(why.get(at) for at in range(clause.first, last)) & {"question", "condition", "reminder", "drawing"}:
             continue
         whole = Clause(clause.first, last, clause.sentence)
         for name, value, pattern in _of_a_sentence(language.code):
@@ -186,16 +189,6 @@ def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Ite
 @cache
 def _of_a_sentence(code: str) -> tuple[tuple[str, object, Likely], ...]:
     return tuple((name, value, Likely(rf"(?<![\w'])(?:{words})")) for name, value, words in LANGUAGES[code].acts.of_sentence)
-
-
-@cache
-def _looks(code: str) -> Likely:
-    return Likely(LANGUAGES[code].acts.looks)
-
-
-@cache
-def _hints(code: str) -> Likely:
-    return Likely(LANGUAGES[code].acts.hints)
 
 
 def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -> tuple[list[Claim], set[int]]:
@@ -214,6 +207,7 @@ def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -
         made.append(claim(row, "closure", "other_tape", first, last, hedged=False))
         spent.update(at for at in range(first, last) if row.items[at].concept not in ("TAPE", "TAPED", "I", "MARK181"))
     return made, spent
+
 
 
 @cache

@@ -6,10 +6,10 @@ from dataclasses import replace
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim
-from logbook.reading.fell_short import Part
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention
 from logbook.reading.marks import mark_text
+from logbook.reading.parts import Part
 
 _LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT) (?:ON|OF|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM) (?=SEP|$)"
 _ACTS = ("stapled", "taped", "rubbed_down", "vanes", "trimmed", "surface_clean", "tabs_bent", "cross_tabs", "preheated", "reinforced")

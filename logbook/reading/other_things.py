@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import patterns
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import apart, finds
 
 _NO_DUCT = frozenset(
     "nails nail lips lip heels heel skin floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall walls street ladder lift grass mud road parking weather lot shoes socks phone radio"
@@ -90,7 +90,7 @@ def made_anew(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
             stops += row.items[last].concept in ("STOP", "QUERY")
             last += 1
         behind = row.text[one.end : row.items[last - 1].end].lower() if last > one.last else ""
-        match = next((m for pattern, _ in patterns(language.code, "anew") if (m := pattern.search(behind))), None)
+        match = finds(apart(language.code, "turns.anew"), behind)
         if match is not None:
             first = next(k for k in range(one.last, last) if row.items[k].end > one.end + match.start())
             until = next((k for k in range(first + 1, last) if row.items[k].start >= one.end + match.end()), last)

@@ -14,6 +14,7 @@ from logbook.reading.headings import mentions
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, Places, marked
 from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
+from logbook.reading.parts import parts
 from logbook.reading.phrases import phrases_said
 from logbook.reading.retold import retold
 from logbook.reading.runs import runs
@@ -24,10 +25,9 @@ from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.ticked_off import ticked_off
 from logbook.reading.turned_unread import without_turned
 from logbook.reading.undone import undone
-from logbook.reading.whole_turns import whole_turns, whose
 from logbook.reading.unread import given, read_places, unread
+from logbook.reading.whole_turns import whole_turns, whose
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
-
 
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
@@ -49,7 +49,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     answered, spent = [*beside.claims, *ticks.claims, *told.claims], beside.spent | ticks.spent | told.spent
     told.names |= ticks.names
     row = row.blanked(spent)
-    cut_up = fell_short.parts(row, cut)
+    cut_up = parts(row, cut)
     but_one = one_left_out.places(row)
     if but_one:
         marks = {mark for one in mentions(row, set(), language) for mark, _ in one.batch}
@@ -108,7 +108,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         claims += run(frames, stated, taken)
     claims += line_pressure.pressures(row, stated, cut, taken, language)
     claims += sizes.sizes(stated, taken)
-    claims += lone_spacings(stated, taken, language)
+    claims += lone_spacings(stated, taken)
     claims += places.places(stated, language)
     claims = side_counts.not_whole(sided, claims, row)
     claims += side_counts.beside(sided, claims, row)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from logbook.languages.language import Language
 from logbook.reading.came_off import came_off
 from logbook.reading.echoes import Echoed, echoes
-from logbook.reading.fell_short import Part
 from logbook.reading.grammar import Row
+from logbook.reading.parts import Part
 from logbook.reading.sketch import sketches
 from logbook.reading.weighed import weighed
 

@@ -9,9 +9,9 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.reading.claims import Claim
 from logbook.reading.drafts import Draft, claim_plain
-from logbook.reading.fell_short import patterns
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
+from logbook.reading.phrasing import apart
 
 BRANCHED = ("tee", "branch", "wye")
 _CLOSED = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum", "collar", "equipment_connection", "damper_sleeve", "access_door", "repair")
@@ -305,12 +305,12 @@ _TAPED_OVER = ("tear", "puncture")
 
 @cache
 def _tapes_it_alone() -> tuple[Likely, ...]:
-    return tuple(pattern for code in LANGUAGES for pattern, _ in patterns(code, "tapes_it"))
+    return tuple(pattern for code in LANGUAGES for pattern in apart(code, "turns.tapes_it"))
 
 
 @cache
 def _mends() -> tuple[Likely, ...]:
-    return tuple(pattern for code in LANGUAGES for pattern, _ in patterns(code, "mends"))
+    return tuple(pattern for code in LANGUAGES for pattern in apart(code, "turns.mends"))
 
 
 def _with_it(row: Row, anchor: Claim, one: Claim) -> bool:

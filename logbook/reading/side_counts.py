@@ -12,9 +12,9 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import Part
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
+from logbook.reading.parts import Part
 
 _ACTS = {"STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped", "MARK181": "taped", "RUBBED": "rubbed_down", "RUB": "rubbed_down"}
 _OF_THE_SHAPE = ("LEVEL", "FLAT", "SHIPLAP", "BUTT", "MOVE_IN", "MOVE_OUT", "MOVE_DOWN", "MOVE_UP", "FEMALE", "MALE", "LEN", "SIDE")

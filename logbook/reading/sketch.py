@@ -10,8 +10,9 @@ from dataclasses import dataclass
 
 from logbook.languages.language import Language
 from logbook.reading.denials import DENIED
-from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import Row, code
+from logbook.reading.parts import Part
+from logbook.reading.tokens import plain
 
 _DONE = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "PREHEATED", "REPAIRED", "BENT", "SEATED", "REINFORCED")
 _TO_DO = ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE", "REPAIR_IT", "HEAT_IT")
@@ -66,7 +67,7 @@ def _sketch(row: Row, part: Part, language: Language, panels: bool) -> Sketch:
         elif sign is not None:
             acts.append((at, _OF_UN.get(concept) or DENIED[concept][0]))
             said = sign + (" 's" if said.endswith("'s") else "")
-        elif concept.startswith("K_") or concept in ("FITTING", "NUMBER", "BRANCH_WORD"):
+        elif concept.startswith("K_") or concept in ("FITTING", "NUMBER"):
             width = _named(row, at, part.last)
             said = "#" if width > 1 or concept.startswith("K_") else said
         places.append((length, at))

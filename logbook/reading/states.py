@@ -11,10 +11,12 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language, State
 from logbook.reading.claims import Claim, Open, claim
-from logbook.reading.fell_short import Part, is_mended, plain
+from logbook.reading.fell_short import is_mended
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
 from logbook.reading.other_things import of_something_else
+from logbook.reading.parts import Part
+from logbook.reading.tokens import plain
 
 _BACK = 30  # items
 _SENTENCES = 1

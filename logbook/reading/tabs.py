@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import _NOT, Part, is_mended, patterns
+from logbook.reading.fell_short import _NOT, is_mended
 from logbook.reading.grammar import Row
+from logbook.reading.parts import Part
+from logbook.reading.phrasing import apart, finds, is_whole
 
 _LOOK_BACK = 20  # items
 
@@ -22,7 +24,7 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
             continue
         named = any(row.items[at].concept in ("TABS", "TAB_WORD") and not own.is_blank(at) for at in range(part.first, part.last))
         stands = _found(part.words, language, "standing")
-        if not named and any(pattern.fullmatch(part.words) for pattern, _ in patterns(language.code, "tabs_all")) and _named_before(row, part.first):
+        if not named and is_whole(apart(language.code, "turns.tabs_all"), part.words) and _named_before(row, part.first):
             made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",)))  # "twelve tabs, all twelve bent"
             continue
         if not named and not (stands and _named_before(row, part.first)):
@@ -40,7 +42,7 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
 
 
 def _found(words: str, language: Language, member: str) -> bool:
-    return any(pattern.search(words) for pattern, _ in patterns(language.code, member))
+    return finds(apart(language.code, f"turns.{member}"), words) is not None
 
 
 def _named_before(row: Row, first: int) -> bool:

@@ -36,6 +36,14 @@ def bare(word: str) -> str:
     return "".join(c for c in unicodedata.normalize("NFD", word.lower()) if not unicodedata.combining(c))
 
 
+def plain(words: str) -> str:
+    """Lower case without the accents of Spanish, letter for letter: hands and ears leave them out."""
+    return words.lower().translate(_BARE)
+
+
+_BARE = str.maketrans("áéíóúü’", "aeiouu'")
+
+
 def tokens(text: str) -> tuple[Token, ...]:
     """All tokens of a text in order; offsets count code points of the text as given."""
     found: list[Token] = []

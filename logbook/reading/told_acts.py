@@ -8,9 +8,10 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import Part, plain
 from logbook.reading.grammar import Row
 from logbook.reading.likely import AnyOf, Likely
+from logbook.reading.parts import Part
+from logbook.reading.tokens import plain
 
 _UNDOES = ("NOT", "NO", "NOT_DONE", "PENDING", "NEED", "WILL", "LATER", "FORGOT", "IF", "QUESTION", "REMIND", "LEFT_OUT", "GOING_TO", "DRAWING", "OTHER", "ALL_BUT", "EXCEPT", "MISSING", "HEDGE_NOT")
 

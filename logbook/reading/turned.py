@@ -9,11 +9,13 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import DENIED
-from logbook.reading.fell_short import _WORDS, patterns, plain, trigger
+from logbook.reading.fell_short import _WORDS
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
+from logbook.reading.phrasing import any_of, apart, begins, finds
 from logbook.reading.size_pairs import MEASURES
 from logbook.reading.stance import Clause, would
+from logbook.reading.tokens import plain
 
 _LOOK_BACK = 8  # clauses
 _SIZES_ONLY = (*MEASURES, "OF", "TO", "DET", "LONG", "AND", "ON", "RUN")
@@ -92,7 +94,7 @@ def _hollow(row: Row, clause: Clause, language: Language) -> list[Claim]:
     if not any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
         return []
     said = plain(row.words(clause.first, clause.last))
-    match = next((m for pattern, _ in patterns(language.code, "hollow") if (m := pattern.search(said))), None)
+    match = finds(apart(language.code, "turns.hollow"), said)
     if match is None:
         return []
     end = row.items[clause.first].start + match.end()
@@ -114,7 +116,7 @@ def _words(row: Row, clause: Clause) -> str:
 def _sets_right(words: str, language: Language) -> bool:
     rest = words[re.match(f"{language.turns.leads}{language.turns.on_the_way}", words).end() :]
     told = False
-    while (match := next((m for pattern, _ in patterns(language.code, "mended") if (m := pattern.match(rest))), None)) is not None:
+    while (match := begins(apart(language.code, "turns.mended"), rest)) is not None:
         told, rest = True, rest[match.end() :].removeprefix(",").strip().removeprefix("and ")
     return told and language.turns.beside.issuperset(_WORDS.findall(rest))
 
@@ -165,7 +167,7 @@ def thinks(row: Row, clause: Clause, language: Language) -> bool:
     """ "I thought it was taped": what he took for so, until he says what is."""
     words = _words(row, clause)
     rest = words[re.match(language.turns.leads, words).end() :] if language.turns.leads else words
-    return any(pattern.match(rest) for pattern, _ in patterns(language.code, "thought"))
+    return begins(apart(language.code, "turns.thought"), rest) is not None
 
 
 def _without(said: str, language: Language) -> str:
@@ -176,7 +178,7 @@ def _formerly(row: Row, cut, place: int, language: Language) -> bool:
     """ "It's fourteen by ten. I'd said twelve by ten": the value that no longer holds, where the one that does stands beside it."""
     clause = cut[place]
     said = plain(row.words(clause.first, clause.last))
-    if not any(pattern.search(said) for pattern, _ in patterns(language.code, "formerly")):
+    if finds(apart(language.code, "turns.formerly"), said) is None:
         return False
     sorts = {_sort(row.items[k]) for k in range(clause.first, clause.last)} - {None}
     beside = [cut[k] for k in (place - 1, place + 1) if 0 <= k < len(cut) and abs(cut[k].sentence - clause.sentence) <= 1]
@@ -186,10 +188,10 @@ def _formerly(row: Row, cut, place: int, language: Language) -> bool:
 def _no_more(row: Row, cut, place: int, language: Language) -> bool:
     """ "Antes tenía lengüetas paradas, ahorita ya están dobladas": how it was, where the words behind tell how it is."""
     said = plain(row.words(cut[place].first, cut[place].last))
-    if place + 1 >= len(cut) or not any(pattern.match(_without(said, language)) or pattern.match(said) for pattern, _ in patterns(language.code, "used_to")):
+    if place + 1 >= len(cut) or not any(pattern.match(_without(said, language)) or pattern.match(said) for pattern in apart(language.code, "turns.used_to")):
         return False
     behind = plain(row.words(cut[place + 1].first, cut[place + 1].last))
-    return any(pattern.match(behind) for pattern, _ in patterns(language.code, "by_now"))
+    return begins(apart(language.code, "turns.by_now"), behind) is not None
 
 
 def _first_of(words: str, language: Language) -> str:
@@ -221,13 +223,13 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
     doubted: set[int] = set()
     if not language.turns.tells:
         return nothing, doubted
-    looks = trigger(language.code, "tells", "wishes", "formerly", "used_to", "thought").within(plain(row.text))
+    looks = any_of(language.code, "turns.tells", "turns.wishes", "turns.formerly", "turns.used_to", "turns.thought").within(plain(row.text))
     for place, clause in enumerate(cut if looks.parts else ()):
         said = plain(row.words(clause.first, clause.last))
         if not looks.search(said):
             continue
-        told = next((match for pattern, _ in patterns(language.code, "tells") if (match := pattern.search(said))), None)
-        wished = told is None and any(pattern.match(_without(said, language)) for pattern, _ in patterns(language.code, "wishes"))
+        told = finds(apart(language.code, "turns.tells"), said)
+        wished = told is None and any(pattern.match(_without(said, language)) for pattern in apart(language.code, "turns.wishes"))
         former = told is None and not wished and _formerly(row, cut, place, language)
         if told is None and _no_more(row, cut, place, language):
             nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept != "FITTING" and not _its_number(row, k))

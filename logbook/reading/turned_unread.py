@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim
-from logbook.reading.fell_short import Part
 from logbook.reading.grammar import Row
+from logbook.reading.parts import Part
 
 _GOOD = frozenset("taped stapled rubbed_down vanes damage_repaired trimmed surface_clean preheated tabs_bent panel_seated cross_tabs scrim_shows reinforced".split())
 _CHOICES = frozenset("facing_damage closure closure_mark groove_step staple_clinch air_leaves_by".split())

@@ -6,14 +6,14 @@ import re
 from dataclasses import dataclass, replace
 from functools import cache
 
-from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED, PAST, denials, live, of_one_side
-from logbook.reading.fell_short import plain
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
+from logbook.reading.phrasing import word
 from logbook.reading.stance import Clause
+from logbook.reading.tokens import plain
 
 _HANGING = ("HANG", "HUNG")
 _BESIDE = ("TIED", "C_MASTIC", "SEALED", "CUT_TO", "SCREWS", "CLOSURE")
@@ -236,15 +236,10 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
     if not made and re.search(language.acts.over, plain(row.text[start : row.items[clause.last - 1].end])) is not None:
         return made
     if not made and (sure or (language.acts.of_any_plan and row.items[begin].concept in ("PENDING", "NOT_DONE", "WILL", "LATER"))):
-        mine = _of_the_piece(language.code).search(plain(row.text[start:stop])) is not None
+        mine = word(language.code, "acts.of_the_piece").search(plain(row.text[start:stop])) is not None
         if mine or sure:
             made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if mine else "other", None, start, stop),), pending=True, hedged=False))
     return made
-
-
-@cache
-def _of_the_piece(code: str) -> re.Pattern[str]:
-    return re.compile(LANGUAGES[code].acts.of_the_piece)
 
 
 def _is_rubbed(row: Row, begin: int, at: int) -> bool:

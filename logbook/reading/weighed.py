@@ -8,23 +8,11 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.afar import Afar
-from logbook.reading.afar import _compiled as patterns
 from logbook.reading.claims import Open, claim
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
+from logbook.reading.phrasing import apart, rows, word
 from logbook.reading.sketch import Sketch
-
-
-@cache
-def found_by(code: str, member: str) -> tuple[Likely, ...]:
-    """The patterns of one row of a language's weighing."""
-    rows = getattr(LANGUAGES[code].told.weighed, member)
-    return tuple(Likely(rf"(?<![\w'])(?:{row})(?![\w'])") for row in rows)
-
-
-@cache
-def _word(code: str, member: str) -> Likely:
-    return Likely(getattr(LANGUAGES[code].told.weighed, member) or "(?!)")
 
 
 def weighed(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
@@ -49,7 +37,7 @@ def weighed(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
 
 def _first(one: Sketch, language: Language, member: str) -> tuple[re.Match[str], list[tuple[int, str]]] | None:
     """The first pattern of a row that finds words with an act in them."""
-    for pattern in found_by(language.code, member):
+    for pattern in apart(language.code, f"told.weighed.{member}"):
         match = pattern.search(one.words)
         if match is not None and (acts := one.acts_in(match.start(), match.end())):
             return match, acts
@@ -68,7 +56,7 @@ def _elsewhere(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
 def _without_fault(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     """ "Not one of the tabs is loose": a collar's are bent down then; of anything else, and of how he always works, it states nothing."""
     told = _first(one, language, "no_fault")
-    habit = told is None and "#" not in one.words and _word(language.code, "habit").search(one.words) is not None
+    habit = told is None and "#" not in one.words and word(language.code, "told.weighed.habit").search(one.words) is not None
     if told is None and not habit:
         return False
     first, last = (one.item(told[0].start()), one.item(told[0].end() - 1) + 1) if told is not None else (one.first, one.last)
@@ -101,7 +89,7 @@ def _yet_to_come(row: Row, one: Sketch, language: Language, found: Afar) -> bool
             continue
         match, acts = told
         before = one.words[: match.start()]
-        if _word(language.code, "nots").search(before) or _word(language.code, "past").search(before) or "<d>" in before:
+        if word(language.code, "told.weighed.nots").search(before) or word(language.code, "told.weighed.past").search(before) or "<d>" in before:
             continue
         at, name = acts[0]
         first, last = one.item(match.start()), one.item(match.end() - 1) + 1
@@ -116,7 +104,7 @@ def _yet_to_come(row: Row, one: Sketch, language: Language, found: Afar) -> bool
 def _half_done(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     """ "Nearly finished rubbing", "hardly what you'd call taped", "tape's on most of it"."""
     told = _first(one, language, "barely")
-    if told is None or len({name for _, name in told[1]}) != 1 or _word(language.code, "holds_back").search(one.words[: told[0].start()].removeprefix("but ")):
+    if told is None or len({name for _, name in told[1]}) != 1 or word(language.code, "told.weighed.holds_back").search(one.words[: told[0].start()].removeprefix("but ")):
         return False
     match, acts = told
     behind = row.text[row.items[one.last - 1].end :][:60].lower().lstrip(", ")
@@ -129,11 +117,11 @@ def _half_done(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
 
 def _by_tool(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     """ "Never saw a roll": the act is told by what it is done with."""
-    if not _word(language.code, "met").search(one.words):
+    if not word(language.code, "told.weighed.met").search(one.words):
         return False
     for pattern, name in _by_tools(language.code):
         match = pattern.search(one.words)
-        if match is not None and not _word(language.code, "tool_others").search(one.words[: match.start()]) and not any(row.items[at].concept in _OF_A_SIDE for at in (*range(one.first, one.item(match.start())), *range(one.item(match.end() - 1) + 1, one.last))):
+        if match is not None and not word(language.code, "told.weighed.tool_others").search(one.words[: match.start()]) and not any(row.items[at].concept in _OF_A_SIDE for at in (*range(one.first, one.item(match.start())), *range(one.item(match.end() - 1) + 1, one.last))):
             first, last = one.item(match.start()), one.item(match.end() - 1) + 1
             found.claims.append(claim(row, name, False, first, last, hedged=False))
             found.spent.update(range(first, last))
@@ -161,7 +149,7 @@ def _put_aside(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     if name not in ("stapled", "vanes", "cross_tabs", "reinforced") and (name != "taped" or closed_so or not any(other == "stapled" for _, other in others)):
         return False
     first = one.item(match.start())
-    if _word(language.code, "nots").search(one.words[: match.start()]):
+    if word(language.code, "told.weighed.nots").search(one.words[: match.start()]):
         found.spent.update(item for item in range(one.first, at + 1) if item not in _naming(row, one))  # "I didn't use tape instead of staples": one of them, or both
         return True
     found.claims.append(claim(row, name, False, first, at + 1, hedged=False))
@@ -174,7 +162,7 @@ def _unreal(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language,
     """ "I'd have warmed it first if I had a gun": he did not, unless he says behind it that he did."""
     one = drawn[place]
     told = _first(one, language, "unreal")
-    if told is None or _word(language.code, "nots").search(one.words[: told[0].start()]) or "if" in one.words[: told[0].start()].split():
+    if told is None or word(language.code, "told.weighed.nots").search(one.words[: told[0].start()]) or "if" in one.words[: told[0].start()].split():
         return False
     match, acts = told
     for at, name in acts:
@@ -190,7 +178,7 @@ def _has_it(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
         return False
     match, ((at, name),) = told
     around = one.words[: match.start()], one.words[match.end() :]
-    if _word(language.code, "holds_back").search(around[0].replace("sure ", "").replace("only ", "")) or any(_word(language.code, "nots").search(words) for words in around) or re.search(r"(?<![\w'])(?:missing|out|off|loose|coming|later|tomorrow|to go)(?![\w'])", around[1]):
+    if word(language.code, "told.weighed.holds_back").search(around[0].replace("sure ", "").replace("only ", "")) or any(word(language.code, "told.weighed.nots").search(words) for words in around) or re.search(r"(?<![\w'])(?:missing|out|off|loose|coming|later|tomorrow|to go)(?![\w'])", around[1]):
         return False
     found.claims.append(claim(row, name, True, one.item(match.start()), at + 1, hedged=False))
     return True
@@ -200,32 +188,32 @@ def _naming(row: Row, one: Sketch) -> set[int]:
     return {at for at in range(one.first, one.last) if row.items[at].concept in _NAMES or row.items[at].concept.startswith("K_")}
 
 
-_NAMES = ("NUM", "FITTING", "BRANCH_WORD", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")
+_NAMES = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")
 
 
 def _of_any(drawn: tuple[Sketch, ...], place: int, language: Language) -> bool:
     """ "I never hang an elbow without vanes": how he works, which tells of no piece; unless he says that this one is no exception."""
-    if not _word(language.code, "in_general").search(drawn[place].words):
+    if not word(language.code, "told.weighed.in_general").search(drawn[place].words):
         return False
-    return not any(pattern.search(later.words) for later in drawn[place + 1 : place + 3] for pattern in patterns(language.code, "nor_this"))
+    return not any(pattern.search(later.words) for later in drawn[place + 1 : place + 3] for pattern in rows(language.code, "afar.nor_this"))
 
 
 def _counted(row: Row, one: Sketch, of_any: bool, language: Language, found: Afar) -> bool:
     """One denial inside another: of the verb that denies ("skip", "leave out", "untaped") or of a second "not"."""
     code = language.code
     for member in ("lacking", "denied"):
-        for pattern in found_by(code, member):
+        for pattern in apart(code, f"told.weighed.{member}"):
             match = pattern.search(one.words)
             if match is None:
                 continue
             acts = one.acts_in(match.start(), match.end())
             acts = acts[-1:] if match.group().endswith("<u>") else acts
             before = one.words[: match.start()]
-            if len(acts) != 1 or of_any or "<" in before and not _of_the_same(one, acts[0], before) or _word(code, "holds_back").search(before.replace("anything but", "far from")):
+            if len(acts) != 1 or of_any or "<" in before and not _of_the_same(one, acts[0], before) or word(code, "told.weighed.holds_back").search(before.replace("anything but", "far from")):
                 continue
-            denials = list(_word(code, "nots").finditer(before))
+            denials = list(word(code, "told.weighed.nots").finditer(before))
             nots = len(denials)
-            if member == "denied" and (nots == 0 or _word(code, "concord").search(one.words[: match.end()].rsplit(" <", 1)[0])):
+            if member == "denied" and (nots == 0 or word(code, "told.weighed.concord").search(one.words[: match.end()].rsplit(" <", 1)[0])):
                 continue
             if nots == 0 and member == "lacking" and not _new_to_others(row, acts[0][0]):
                 continue
@@ -248,13 +236,13 @@ def _new_to_others(row: Row, at: int) -> bool:
 
 
 def _not_a_bit(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
-    for pattern in found_by(language.code, "not_a_bit"):
+    for pattern in apart(language.code, "told.weighed.not_a_bit"):
         match = pattern.search(one.words)
         acts = one.acts_in(match.start(), match.end()) if match is not None else []
-        if len(acts) != 1 or _word(language.code, "holds_back").search(one.words[: match.start()]):
+        if len(acts) != 1 or word(language.code, "told.weighed.holds_back").search(one.words[: match.start()]):
             continue
         at, name = acts[0]
-        nots = len(_word(language.code, "nots").findall(one.words[: match.start()]))
+        nots = len(word(language.code, "told.weighed.nots").findall(one.words[: match.start()]))
         first = min(one.item(match.start()), at)
         later = nots % 2 == 0 and (_comes_later(row, at + 1) or re.search(language.told.weighed.not_yet, one.words) is not None)
         opens = (Open("piece", name, row.items[first].start, row.items[at].end),) if later else ()

@@ -15,8 +15,9 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.condition import only_so_many
-from logbook.reading.fell_short import plain
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import word
+from logbook.reading.tokens import plain
 
 _STATES_NOTHING = frozenset(("PENDING", "NEED", "REMIND", "FORGOT", "NOT_DONE", "LATER", "WILL", "QUESTION", "IF", "DRAWING", "SHIFT", "MISSING", "UNDONE", "COUNTED", "NOT_LOGGED"))
 _NAMES_A_PIECE = ("FITTING", "NUMBER", "MARKED", "SIZE")
@@ -137,18 +138,12 @@ def _whose(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
     return tuple((re.compile(words.replace("{name}", f"(?:{names})")), reason) for reason, written in why for words in written)
 
 
-@cache
-def _around(code: str) -> tuple[re.Pattern[str], re.Pattern[str]]:
-    told = LANGUAGES[code].whole_turns
-    return re.compile(told.leads), re.compile(told.own_again)
-
-
 def whose(row: Row, cut, language: Language) -> dict[int, str]:
     """Item -> why it states nothing: "el plan es …", "la de al lado, …", to the end of the sentence."""
     found: dict[int, str] = {}
     if not language.whole_turns.plans:
         return found
-    leads, own_again = _around(language.code)
+    leads, own_again = word(language.code, "whole_turns.leads"), word(language.code, "whole_turns.own_again")
     carried: tuple[int, str] | None = None
     for clause in cut:
         said = plain(row.words(clause.first, clause.last))
@@ -174,7 +169,7 @@ def whole_turns(row: Row, own: Row, asked: Row, language: Language) -> tuple[lis
         _states(row, own, sentence, language, made, spent, taken)
         if _nouns(language.code).search(sentence.words) is None:
             continue
-        if _cue(language.code).search(sentence.words) is not None:
+        if word(language.code, "whole_turns.cue").search(sentence.words) is not None:
             for member, value, opens in (("done", True, False), ("open", False, True), ("denied", False, False)):
                 for span, nouns in _found(sentence, language.code, member):
                     _acts(row, own, sentence, span, nouns, value, opens, language, made, spent, taken)
@@ -185,11 +180,6 @@ def whole_turns(row: Row, own: Row, asked: Row, language: Language) -> tuple[lis
         _bears(row, own, sentence, language, made, taken)
         _unsettled(row, own, sentence, language, spent, taken)
     return made, spent
-
-
-@cache
-def _cue(code: str) -> re.Pattern[str]:
-    return re.compile(LANGUAGES[code].whole_turns.cue)
 
 
 def _free(own: Row, sentence: _Sentence, span: tuple[int, int], row: Row, taken) -> tuple[int, int] | None:
