@@ -12,6 +12,9 @@ _SPOT = (
     r"(?:corners?|edges?|ends?|spots?|places?|sections?|stretch|strip|seams?|joints?|sides?|back|front|bottom|top|left|right|underside|rest|tail|lap|overlap|middle|"
     r"(?:half |quarter )?(?:foot|feet|inch|inches)|piece|part|last (?:bit|foot|inch|two|few)|others?|ones)"
 )
+# a joint that "came up tight" is no tape that came up
+_WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dead|good|perfectly) )*(?:tight|snug|flush|closed|together|sharp|smooth|flat|level|beautiful|beautifully|solid|good|fine|nice|nicely|clean|great|square|okay|ok|perfect|perfectly|straight|well|right)\b"
+
 
 ENGLISH_TURNS = Turns(
     why_wide=(r"(?:(?:but|because|cause|since|and|i|we|was|were|got|is) )*(?:ran|running|getting|got|short|low|was|were)(?: (?:short|low))?(?: (?:on|of))? (?:on |of )?staples",),
@@ -30,7 +33,7 @@ ENGLISH_TURNS = Turns(
     ),
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
-        (r"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
+        (rf"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up(?! {_WELL})|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
