@@ -61,6 +61,7 @@ ENGLISH_FORMS = Forms(
         ("panel_seated", True, r"panel\b.*\b(?:fell|dropped|went|slid|slipped|popped|snapped) (?:right |straight |clean |down |back )*in(?:to)? (?:the |its |that )?(?:new |fresh |re-?cut )?(?:shiplap|groove|rabbet|step)"),
     ),
     tags=frozenset(("tag", "mark", "number", "label", "sticker", "tagged", "marked", "labeled", "labelled", "stenciled", "numbered", "stamp", "num", "no.")),
+    pieces=frozenset(("pieces", "parts")),
     tells=frozenset(("is", "was", "says", "said", "reads", "read", "shows", "on it", "on", "it", "'s", "as", "being", "would be", "should be", "there", "here", "number", "its", "it's", "this one")),
     alone=(
         ("TAPED", frozenset(("tp", "tpd"))), ("RUBBED", frozenset(("rb", "rbd", "rubd"))), ("STAPLED", frozenset(("stp", "stpd", "stpl"))),

@@ -147,8 +147,8 @@ def _small_words(items, text: str):
             item = replace(item, concept="NUM", value=_plain(_IN_TWOS[said]))
         elif item.concept == "WORD" and said in _IN_TWOS and before == "STAPLED":
             item = replace(item, concept="LEN", value=_plain(_IN_TWOS[said]))
-        elif item.concept == "NUM" and before == "STAPLED" and ahead in ("COMMA", "STOP", "", "AND", "TAPED") and _spaces(items, place):
-            item = replace(item, concept="LEN")  # "stapled two, taped, rubbed"
+        elif item.concept == "NUM" and ahead in ("COMMA", "STOP", "", "AND", "TAPED") and _spaces(items, place) and (before == "STAPLED" or before == "STAPLES" and concept_at(items, place - 2) in ("COMMA", "STOP", "")):
+            item = replace(item, concept="LEN")  # "stapled two, taped, rubbed", "Staples two."
         elif item.concept == "WORD" and said in ("st", "stp") and ahead in ("LEN", "EVERY") and before in ("COMMA", "STOP", "DASH", "WORD", "AND"):
             item = replace(item, concept="STAPLED", read_as="stapled")  # a thumb's word
         elif item.concept == "WORD" and said == "lost" and ahead == "FLAP":

@@ -14,11 +14,13 @@ from logbook.reading.measures import Measure
 
 _LABELS = (
     "NUMBER", "FITTING", "RUN", "LENGTH", "LONG", "SIZE_WORD", "INLET", "OUTLET", "BRANCH_WORD", "STAPLES", "STAPLED", "TAPE", "TAPED", "SEALED", "CLOSING", "BOARD", "STATIC", "THROAT",
-    "K_TEE", "K_ELBOW", "K_STRAIGHT", "K_TRANSITION", "K_OFFSET", "K_WYE", "K_BRANCH", "K_COLLAR", "K_END_CAP", "K_PLENUM", "ROUND", "EVERY", "APART", "LEG", "IN", "OUT", "OFFSETS", "AIRFLOW", "GAP", "WIDE", "WASHERS", "SCREWS",
+    "K_TEE", "K_ELBOW", "K_STRAIGHT", "K_TRANSITION", "K_OFFSET", "K_WYE", "K_BRANCH", "K_COLLAR", "K_END_CAP", "K_PLENUM", "ROUND", "EVERY", "APART", "LEG", "IN", "OUT", "OFFSETS", "AIRFLOW", "GAP", "WIDE", "HIGH", "WASHERS", "SCREWS", "BACK", "SLOPE", "PIECE_COUNT",
 )  # fmt: skip
 _LOOKED_AT = frozenset(("NUMBER", "WORD", "NUM", "COMMA", "SIGN", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "FITTING", "LAID"))
 _VALUES = ("NUM", "LEN", "FRAC", "MARKED", "LETTER", "MARK181", "CLOSURE", "C_MASTIC", "CFM", "INWG", "DEG", "TEMP_F", "FT2")
 _COLONS = (":", "=")
+# labels that a comma does for in a sentence of their own: "Run, five.", where "Straight, five." and "Taped, three." are no labels
+_IN_A_SENTENCE = frozenset("RUN LENGTH STAPLES LEG BOARD STATIC THROAT ROUND EVERY APART OFFSETS AIRFLOW WIDE HIGH BACK PIECE_COUNT NUMBER".split())
 _NAMES = ("NUM", "MARKED", "LETTER")
 _OPENS = ("", "STOP", "QUERY", "COMMA")
 _BEHIND_A_NAME = ("COMMA", "STOP", "NUM", "RUN", "BE", "AND", "THROUGH", "THRU", "TO", "ON")
@@ -41,7 +43,12 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
             done.append(replace(item, concept="NUMBER", value=None))
             at = joint
             continue
-        if _is_colon(item, text) and concept_at(done, len(done) - 1) in _LABELS and concept_at(items, at + 1) in _VALUES:
+        pieces = _pieces(items, at, text, forms)
+        if pieces is not None:
+            done += pieces
+            at += 3
+            continue
+        if (_is_colon(item, text) and concept_at(done, len(done) - 1) in _LABELS and concept_at(items, at + 1) in _VALUES) or _in_a_sentence(items, at):
             if done[-1].concept in ("IN", "OUT"):
                 done[-1] = replace(done[-1], concept="INLET" if done[-1].concept == "IN" else "OUTLET", value=None)
             at += 1
@@ -61,6 +68,24 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
 
 def _is_colon(item: Item, text: str) -> bool:
     return text[item.start : item.end] in _COLONS
+
+
+def _in_a_sentence(items, at: int) -> bool:
+    """The comma of "Run, five." and of "Staple leg, three eighths.": nothing stands before the label nor behind the value."""
+    if items[at].concept != "COMMA" or concept_at(items, at - 1) not in _IN_A_SENTENCE or concept_at(items, at + 1) not in _VALUES or concept_at(items, at + 2) not in ("STOP", ""):
+        return False
+    return concept_at(items, at - 2) in ("STOP", "") or concept_at(items, at - 3) in ("STOP", "") and concept_at(items, at - 2) in _LABELS_OF
+
+
+_LABELS_OF = ("STAPLE", "STAPLES", "STAPLED", "TAPE", "TABS", "K_HANGER", "DET", "K_COLLAR", "THROAT", "BOARD", "TIE_RODS", "RUN")
+
+
+def _pieces(items, at: int, text: str, forms: Forms) -> tuple[Item, ...] | None:
+    """ "Pieces, three": how many an elbow has, where "piece, three" is a piece."""
+    item, value = items[at], items[at + 2] if at + 2 < len(items) else None
+    if item.concept != "FITTING" or text[item.start : item.end].lower() not in forms.pieces or concept_at(items, at + 1) != "COMMA" or value is None or value.concept != "NUM" or concept_at(items, at + 3) not in ("STOP", "COMMA", ""):
+        return None
+    return (value, replace(item, concept="PIECE_COUNT", value=None)) if concept_at(items, at - 1) in ("STOP", "") and 2 <= value.value.value <= 5 else None
 
 
 def _joint(items, at: int, text: str, forms: Forms) -> int | None:

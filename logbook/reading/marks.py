@@ -53,6 +53,14 @@ def no_length(row: Row, match) -> bool:
     return kind not in ("K_COLLAR", "K_OFFSET", "K_HANGER", "K_REPAIR") and not (kind in ("K_ELBOW", "K_WYE") and value is not None and value.value in (90, 45, 30, 60, 22))
 
 
+def _on_its_own(row: Row, match) -> bool:
+    """ "Straight. Sixty-six. Ten by ten.": a number that is a sentence behind the kind; of an offset only where another tells how far it goes over."""
+    at, kind = match.start("m"), row.items[match.start("k")].concept
+    if kind == "K_OFFSET":
+        return row.items[at].concept != "NUM" or any(item.concept in ("OVER", "OFFSETS") for item in row.items[match.end() :])
+    return no_length(row, match)
+
+
 def _done_here(row: Row, match) -> bool:
     """ "nine here, …", "B dash nine is finished": not "four guys, …"."""
     at = match.start("n") if match.start("n") >= 0 else match.start("n2")
@@ -139,6 +147,8 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"REPAIRED (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"(?:HUNG|HANG|SEALED|REPAIRED|REDID) (?:FILLER|UP|DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON|TIED|FILLER)", None),
     (f"{START} (?:FILLER|DET|ANOTHER|WORD|THIS|BE|COMMA){{0,3}} (?P<k>KIND) COMMA (?:FILLER COMMA?)? (?P<m>MARKED|NUM|LETTER DASH? NUM|K_TEE DASH? NUM) (?=COMMA|STOP|$|RUN|ON RUN)", no_length),
+    (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE|IT|COMMA){{0,4}} (?P<k>KIND) (?:COMMA? FILLER)? STOP (?P<m>MARKED|NUM|LETTER DASH? NUM) (?=STOP)", _on_its_own),
+    (f"{START} (?P<m>MARKED|NUM|LETTER DASH? NUM) STOP (?P<k>KIND) (?=STOP)", no_length),
     (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?P<k>KIND) (?:OF? (?:NUM|DEG|SIZE))? COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|FILL{{0,2}} (?:STAPLED|TAPED)|SIZE|RUN|ON RUN)", _pointed),
     (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?:NUM|DEG) COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|SIZE|RUN|ON RUN)", _pointed),
     (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN|IT|HAVE){{1,4}}) (?P<d>DET)? (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$)|BE FILLER)", _worked),

@@ -24,7 +24,7 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
     """The counts, and the items that are numbers of sides and no piece's."""
     made: list[Claim] = []
     spent: set[int] = set()
-    if not language.acts.sides or not any(item.concept in ("SIDE_WORD", "ONE_SIDE", "SIDES_ALL", "ALL", "JOINT") for item in row.items):
+    if not language.acts.sides or not any(item.concept in ("SIDE_WORD", "ONE_SIDE", "SIDES_ALL", "ALL", "JOINT", "K_END_CAP") for item in row.items):
         return made, spent
     before: list[str] = []
     done: dict[str, int] = {}
@@ -80,7 +80,8 @@ def _of(row: Row, act: str, number: int, first: int, last: int, corrects: bool) 
 
 
 def _the_same_way(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:
-    """ "Staples on all four sides, tape on three", "taped all four, rubbed two": a bare number behind an act, once sides are counted."""
+    """ "Staples on all four sides, tape on three", "taped all four, rubbed two", "Stapled four sides. Taped three.": a bare number behind an act, once sides are counted."""
+    counted_at = -1
     for match in row.find("(?P<a>STAPLED|TAPED|RUBBED|STAPLES|TAPE) (?:ON|ONLY|FILLER){0,2} (?P<n>NUM) (?=SEP|$|BUT)"):
         at, number = match.start("n"), row.items[match.start("n")].value.value
         if number not in (1, 2, 3, 4) or own.is_blank(match.start("a")):
@@ -89,9 +90,19 @@ def _the_same_way(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:
         while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY"):
             start -= 1
         concepts = [item.concept for item in row.items[start : match.start()]]
-        counted = "SIDE_WORD" in concepts or "SIDES_ALL" in concepts or any(one == "ALL" and two == "NUM" for one, two in zip(concepts, concepts[1:]))
-        if counted and {"COMMA", "AND", "BUT"} & set(concepts[-2:]):
-            yield _ACTS[row.items[match.start("a")].concept], int(number), at, at + 1
+        act = row.items[match.start("a")].concept
+        alone = {"FILLER", "AND", "BUT"}.issuperset(concepts) and act in ("TAPED", "RUBBED", "TAPE") and start > 1
+        if alone:
+            before = next((k for k in range(start - 2, -1, -1) if row.items[k].concept in ("STOP", "QUERY")), -1) + 1
+            concepts = [item.concept for item in row.items[before : start - 1]]
+            alone = bool({"STAPLED", "STAPLES", "TAPED", "TAPE"} & set(concepts))
+            alone_counts = alone and (counted_at >= before or "K_END_CAP" in [item.concept for item in row.items[:start]])  # all that a cap has four of
+        else:
+            alone_counts = False
+        counted = alone_counts or "SIDE_WORD" in concepts or "SIDES_ALL" in concepts or any(one == "ALL" and two == "NUM" for one, two in zip(concepts, concepts[1:]))
+        if counted and (alone or {"COMMA", "AND", "BUT"} & set(concepts[-2:])):
+            counted_at = at
+            yield _ACTS[act], int(number), at, at + 1
 
 
 def beside(made: list[Claim], claims: list[Claim], row: Row) -> list[Claim]:
