@@ -12,6 +12,7 @@ _SPOT = (
     r"(?:corners?|edges?|ends?|spots?|places?|sections?|stretch|strip|seams?|joints?|sides?|back|front|bottom|top|left|right|underside|rest|tail|lap|overlap|middle|"
     r"(?:half |quarter )?(?:foot|feet|inch|inches)|piece|part|last (?:bit|foot|inch|two|few)|others?|ones)"
 )
+_ANY_TAPE = r"(?:(?:the|our|that) )?(?:(?:\w+ )?tape|181[ -]?a[ -]?[ph]|one eighty[ -]?one a(?: dash)?[ -]?[ph]|a[ -]?p)\b"
 # a joint that "came up tight" is no tape that came up
 _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dead|good|perfectly) )*(?:tight|snug|flush|closed|together|sharp|smooth|flat|level|beautiful|beautifully|solid|good|fine|nice|nicely|clean|great|square|okay|ok|perfect|perfectly|straight|well|right)\b"
 
@@ -215,14 +216,15 @@ ENGLISH_TURNS = Turns(
         r"(?:i|we) (?:had|brought|pulled|got) [\w ]+? (?:out for|in mind|in hand|lined up|ready for)\b|(?:was|were) going to (?:use|go with|put|be)\b|(?:almost|nearly) (?:used|went with|put)\b",
         r"(?:(?:i|we)(?:'d| had)? )?(?:wanted|meant to have|meant to get|hoped for|hoped to have|hoped to get|asked for|was supposed to have|were supposed to have|was meant to have|aimed for|(?:almost|nearly|darn near|about) (?:had|got|made|put|cut|left|faced|turned|set)) (?:the |that |my |its )?(?:low |shiplap )?(?:step|lip|side of the lap|groove|rabbet)\b",
     ),
+    goes_on=r"(?:kept|keep) (?:on )?going|(?:walked|moved|went) on",
     mends=(
-        r"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of (?:\w+ )?tape(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",
+        rf"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of {_ANY_TAPE}(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",
         r"(?:taped|patched|covered|closed|sealed|bridged|fixed|mended|repaired|dressed|doctored|stuck)(?: (?:it|that|them|this|her))?(?: (?:up|over|shut|back|down|right))* (?:with|w/|w|using) (?:some |a |the |more )?(?:\w+ )?tape",
         r"taped (?:(?:it|that|this|them) )?(?:right )?over(?: (?:it|that|this|them))?(?! (?:the )?(?:seam|joint|staples|whole|all))",
         r"(?:smeared|slathered|brushed|buttered|painted|smoothed|troweled|globbed|put|daubed|dabbed|spread|worked|slopped|gooped|rolled|laid|got|packed)(?: (?:some|a little|a bit of|more|a coat of|a dab of|a gob of))* mastic(?: and (?:glass )?(?:fabric|mesh))? (?:on|over|across|into|around|in) (?:it|that|them|the (?:\w+ )?(?:spot|place|area|tear|hole|gash|rip|cut|slit|gouge|split|puncture|damage|patch|corner|bubble|blister|peel)s?)",
         r"(?:mastic'd|masticked|masticed|mastic'ed|mudded|buttered) (?:it|that|this|over it|right over)|(?:mastic|mud) (?:over|on|across) (?:it|that|the (?:\w+ )?(?:spot|place|area|tear|hole|gash|rip|slit|gouge|split|puncture)s?)",
         r"(?:(?:put|stuck|threw|slapped|got|smeared|brushed|used) )?(?:some |a little |more )*(?:mastic|mud)(?: and (?:glass )?(?:fabric|mesh|scrim))? (?:on|over|across|into) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)|(?:glass )?(?:fabric|mesh) and mastic (?:on|over) (?:it|that)",
-        r"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*tape (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
+        rf"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*{_ANY_TAPE} (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
     ),
     on_damage=(r"[^.;,]{0,24}?(?:taped|taping)(?: (?:up|over|across|shut|closed|back))*(?: (?:the|that|this|my|its|a|both|all|those|them))*(?: (?:little|big|small|long|bad|old|other|one))*",
                r"[^.;,]{0,24}?\b(?:tape|foil|181a-?p)(?: (?:right|straight|just))? (?:over|on|across|onto|around|round)(?: top of)?(?: (?:the|that|this|my|its|a|both|all|those))*(?: (?:little|big|small|long|bad|old|other|one))*"),

@@ -95,6 +95,7 @@ class Turns:
     leads: str = ""
     room: tuple[str, ...] = ()
     wishes: tuple[str, ...] = ()
+    goes_on: str = "(?!)"  # with his work, past damage
     mends: tuple[str, ...] = ()
     on_damage: tuple[str, ...] = ()  # tape, up to the damage that it lies on
     tapes_it: tuple[str, ...] = ()  # the same, where only "it" tells that the damage is meant

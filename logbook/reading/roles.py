@@ -223,8 +223,8 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
             break
     if method is not None:
         extra.append(method)
-        if is_repair and not any(c.name == "damage_repaired" for c in extra) and damage:
-            pass
+        if is_repair and damage and not repaired and method.value in ("tape", "mastic") and not any(c.name == "damage_repaired" for c in extra):
+            extra.append(replace(method, name="damage_repaired", value=True))  # "Repair, straight nine. Tear, half an inch. Fabric and mastic."
     others = [c for c in rest if c.name not in ("facing_damage",)]
     _only_a_mend(draft, damage, extra, others)
     return rest + extra + (widths if damage or is_repair else [])
@@ -288,6 +288,7 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         first = next(k for k in range(one.last, last) if row.items[k].end > start)
         until = next((k for k in range(first, last) if row.items[k].start >= end), last)
         rest = [c for c in claims if not (c.name in ("taped", "damage_repaired", "(method)", "closure") and c.start < end and c.end > start and c.value is not False)]
+        rest = [c for c in rest if not (c.name == "damage_repaired" and c.value is False and c.start >= end and _goes_on(row, c))]  # "put tape over it and then I kept going"
         if any(c.name == "damage_repaired" for c in rest):
             if not any(c.name == "repair_method" for c in rest):  # "… put a patch of tape over it and it's fixed"
                 kept = rest if all(c.value is False for c in rest if c.name == "damage_repaired") else claims  # "one's patched with tape, the other's open"
@@ -301,6 +302,11 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
 
 
 _TAPED_OVER = ("tear", "puncture")
+
+
+def _goes_on(row: Row, one: Claim) -> bool:
+    """Words that leave damage as it is only where nothing was done about it before."""
+    return any(re.fullmatch(LANGUAGES[code].turns.goes_on, row.text[one.start : one.end].lower()) for code in LANGUAGES)
 
 
 @cache
