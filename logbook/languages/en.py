@@ -113,7 +113,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("BRANCH_WORD", "branch|branches|branch opening|branch is|side opening|tap opening|branch size|takes off|branching|branching off|branch off|tap off|side outlet|branch's|splitting to|splits to|splitting into|splits into|splits|taking off|branch duct|side tap|branch coming off|comes off|coming off|opening on the side|side branch"),
     ("OPENING", "opening|opening is|hole is|frame"),
     ("SIZE_WORD", "size|sized|sizes|dimensions|size is|measures|measuring|i.d.|finished size|inside size|inside dimension|inside dimensions"),
-    ("WIDE", "wide|width|in width"),
+    ("WIDE", "wide|width|in width|wd"),
     ("HIGH", "high|deep|tall|height|depth|in depth|in height|in the depth"),
     ("SQUARE", "square"),
     ("LONG", "tip to tip|long|lng|lg|in length|long overall|overall length|overall|end to end|lengthwise|total length|long total"),

@@ -149,6 +149,8 @@ def _small_words(items, text: str):
             item = replace(item, concept="LEN", value=_plain(_IN_TWOS[said]))
         elif item.concept == "NUM" and ahead in ("COMMA", "STOP", "", "AND", "TAPED") and _spaces(items, place) and (before == "STAPLED" or before == "STAPLES" and concept_at(items, place - 2) in ("COMMA", "STOP", "")):
             item = replace(item, concept="LEN")  # "stapled two, taped, rubbed", "Staples two."
+        elif item.concept == "NUM" and before == "COMMA" and concept_at(items, place - 2) == "STAPLED" and ahead in ("COMMA", "STOP", "") and item.value.value.denominator != 1 and 1 < item.value.value <= 6:
+            item = replace(item, concept="LEN")  # "stapled, two and a half, taped": no number of sides
         elif item.concept == "WORD" and said in ("st", "stp") and ahead in ("LEN", "EVERY") and before in ("COMMA", "STOP", "DASH", "WORD", "AND"):
             item = replace(item, concept="STAPLED", read_as="stapled")  # a thumb's word
         elif item.concept == "WORD" and said == "lost" and ahead == "FLAP":

@@ -58,7 +58,7 @@ def _said_of_each(row: Row, last: Mention) -> bool:
     for at in range(last.last, len(row.items)):
         item = row.items[at]
         if item.concept in ("STOP", "QUERY"):
-            return False
+            return at == last.last and at + 2 < len(row.items) and row.items[at + 1].concept == "BOTH" and row.items[at + 2].concept in ("SIZE", "LEN", "STAPLED", "TAPED", "BE")
         if item.concept in ("STAPLED", "TAPED", "RUBBED") and row.words(at - 1, at) == "," and row.words(at, at + 1).lower().startswith("all "):
             return True
         if item.concept in _OF_EACH:

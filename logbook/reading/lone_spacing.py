@@ -45,7 +45,7 @@ def _behind(row: Row, at: int, taken: set[int]) -> int | None:
             follows = row.items[place + 1].concept if place + 1 < len(row.items) else ""
             far = item.value.value > _LIKELY and row.items[place - 1].concept == "COMMA"
             return None if far or follows in _BEHIND else place
-        if item.concept == "FRAC" and item.value.value < _LEAST and row.items[min(place + 1, len(row.items) - 1)].concept == "LEG":
+        if item.concept in ("FRAC", "LEN") and item.value.value < _LEAST and row.items[min(place + 1, len(row.items) - 1)].concept == "LEG":
             continue
         if item.concept not in _BETWEEN or (item.concept == "NUM" and row.items[min(place + 1, len(row.items) - 1)].concept not in ("SIDE_WORD", "COMMA")):
             return None

@@ -233,7 +233,7 @@ FRAMES = (
     Frame("(?:^|(?<=SEP)|(?<=SIZE)|(?<=AND)) (?:FILL|OF)? (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUM)) (?=SEP|$|AND|STAPLED|TAPED|HAVE|STAPLES|WITH)", _length_of("length", least=4)),
     Frame("(?P<w>(?P<m>BE|TAKES) (?P<n>LEN)) (?!WIDE|HIGH|BY|APART|TABS|STAPLES|LEG|GAP|BOARD|THROAT|ROUND|BACK|ON)", _measures),
     Frame("K_STRAIGHT (?:NUM|MARKED) (?:COMMA? RUN NUM)? (?:COMMA|OF){0,2} HEDGE? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|CUT_LENGTH)", _lone_length),
-    Frame("(?:CUT_LENGTH|CUT_TO) [^STOP QUERY]{0,16} COMMA (?:AND|IT|FILLER){0,2} BE (?P<w>(?P<n>NUMB)) (?=SEP|$)", _length_of("length", least=6)),
+    Frame("(?:CUT_LENGTH|CUT_TO) [^STOP QUERY]{0,16} COMMA (?:AND|IT|FILLER){0,2} BE (?P<w>(?P<n>NUMB)) (?=FILLER? (?:SEP|$))", _length_of("length", least=6)),
     Frame("(?:SAME_AS|SAME_THING) [^STOP QUERY]{0,8} (?:ONLY|EXCEPT|BUT) (?:IT|BE|FILLER|DET){0,3} (?P<w>(?P<n>LEN) LONG?) (?=SEP|$)", _length_of("length", least=8)),
     Frame("(?P<w>(?:FROM|OFF) DET? (?P<s>WORD|SAME_THING) INLET) (?!SIZE|NUM)", _same_trunk),
     Frame("SHOULD_HAVE (?P<w>(?P<n>NUM|LEN)) (?=SEP|$)", _should_be),

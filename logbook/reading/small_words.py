@@ -40,6 +40,10 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
         elif item.concept == "BACK" and said == "back" and ahead == "TO" and _concept(items, place + 2) in ("DET", "ON_BENCH", "BUILDING", "WORD") and _concept(items, place - 1) in ("NUM", "MARKED", "IT"):
             done[place] = replace(item, concept="FILLER")  # "brought nine back to the bench"
+        elif item.concept == "UNDONE" and said.endswith("cut it off") and ahead in ("TO", "ON") and _concept(items, place + 2) in ("NUM", "LEN"):
+            done[place] = replace(item, concept="CUT_TO")  # "had to cut it off to thirty-one"
+        elif item.concept == "QUERY" and ahead == "BE" and _concept(items, place + 2).startswith("K_") and _points(items, place):
+            done[place] = replace(item, concept="COMMA")  # "The one I cut short? That's straight nine": nothing is asked
         elif item.concept == "K_OFFSET" and _concept(done, place - 1) in ("COMMA", "AND", "WITH") and any(one.concept == "K_OFFSET" for one in done[:place]) and (_by_and_over(items, place + 1) or _sized_before(done, place)):
             done[place] = replace(item, concept="OFFSETS", value=None)  # "offset nine, ten by ten, offset six in twenty-four", "…, length 36, offset six"
         elif item.concept == "WILL" and said in ("going back to", "coming back to") and _concept(items, place - 1) in ("", "STOP", "FILLER") and _names_only(items, place + 1):
@@ -233,6 +237,15 @@ def _names_only(items, at: int) -> bool:
     while _concept(items, end) in ("DET", "FITTING", "NUMBER") or _concept(items, end).startswith("K_"):
         end += 1
     return _concept(items, end) in ("NUM", "MARKED") and _concept(items, end + 1) in ("COMMA", "STOP")
+
+
+def _points(items, place: int) -> bool:
+    """Whether the words up to a question's sign are a thing and who did what with it: "the one I cut short"."""
+    first = place
+    while first > 0 and items[first - 1].concept not in ("STOP", "QUERY"):
+        first -= 1
+    ahead = [_concept(items, first + k) for k in (0, 1, 2)]
+    return ahead[0] == "DET" and (ahead[1] in ("NUM", "GENERIC", "FITTING") or ahead[1].startswith("K_")) and ahead[2] in ("I", "THIS", "WITH", "FROM")
 
 
 def _of_the_parts(items, place: int) -> bool:

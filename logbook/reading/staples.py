@@ -32,7 +32,9 @@ def _owner(found: Found) -> str | None:
     there = {item.concept for item in items}
     if "K_HANGER" in there and not there & {"STAPLED", "STAPLES", "STAPLE", "TABS", "SCREWS"}:
         return "hanger_spacing"
-    return "screw_spacing" if there & {"SCREWS", "WASHERS"} and not there & {"STAPLED", "STAPLES", "STAPLE"} else "staple_spacing"
+    if there & {"STAPLED", "STAPLES", "STAPLE"}:
+        return "staple_spacing"
+    return "screw_spacing" if there & {"SCREWS", "WASHERS"} else "cross_tab_spacing" if "TABS" in there else "staple_spacing"
 
 
 def _spacing(found: Found):

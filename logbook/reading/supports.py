@@ -58,6 +58,12 @@ def _number(name: str, signed=False):
     return build
 
 
+def _spaced(found: Found):
+    """ "Hanger. Four foot.": how far apart, where it says no more."""
+    if 12 <= found.item("n").value.value <= 160:
+        yield from _number("hanger_spacing")(found)
+
+
 def _reads_now(found: Found):
     """ "Last week it read thirty cfm, we resealed, today it's eighteen": what a leak test reads by now."""
     row = found.row
@@ -101,6 +107,7 @@ def _class_of_pressure(found: Found):
 
 
 FRAMES = (
+    Frame("(?:^|(?<=STOP)) K_HANGER (?:NUM|MARKED|NUMBER|LETTER){0,3} STOP (?P<w>(?P<n>LEN)) (?=STOP|$)", _spaced),
     Frame("(?P<w>(?P<n>LB))", _number("accessory_weight")),
     Frame("(?P<w>WEIGHS (?:FILL|ON){0,2} (?P<n>NUM)) (?!BY)", _number("accessory_weight")),
     Frame("(?P<w>(?:HUNG)? (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _flag("accessory_supported")),

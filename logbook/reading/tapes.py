@@ -51,6 +51,12 @@ def _width_of_mark(found: Found):
         yield from _width(found)
 
 
+def _half_of_mark(found: Found):
+    """ "Tape 181A-P, two and a half.": behind a comma only what counts nothing else."""
+    if found.item("n").value.value == Fraction(5, 2):
+        yield from _width(found)
+
+
 def _width(found: Found):
     item = found.item("n")
     if 1 <= item.value.value <= 6:
@@ -250,6 +256,8 @@ FRAMES = (
     Frame("TAPES (?P<v>WORD) HEDGE? (?P<w>(?P<n>NUMB) (?:WIDE|OVER))", _width),
     Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER|WORD){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WORD (?:NO|NOT|TRADE_NOISE)|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|WORD (?:NO|NOT|TRADE_NOISE)|IN_PLACE|FILLER|RUBBED)", _width),
+    Frame("(?:TAPE|TAPED) COMMA (?P<w>(?P<n>LEN)) (?=COMMA? (?:MARK181|CLOSURE))", _width),
+    Frame("MARK181 COMMA (?P<w>(?P<n>NUM)) (?=SEP|$)", _half_of_mark),
     Frame("MARK181 (?P<w>(?P<n>NUM)) (?=COMMA LEN BOARD|SEP RUBBED|RUBBED|AND RUBBED)", _width_of_mark),
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|WORD (?:NO|NOT|TRADE_NOISE)|AND STAPLES|MARK181)", _width),
