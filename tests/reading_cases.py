@@ -37,6 +37,7 @@ FILES = (
     "acts_named",
     "retold",
     "lone_measures",
+    "mouths",
     "plans",
     "elsewhere",
     "ticked_off",

@@ -29,6 +29,8 @@ ENGLISH_FORMS = Forms(
         rf"(?<!every )(?P<old><m>|<c>) {_WHAT}(?P<link>{_THEN}{_OFF} (?:it|them|that|those|all of it|it all) (?:(?:all|back|right|off|out|up|clean) )*{_THEN}{_ON} ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
     ),
     habit=r"\b(?:always|usually|normally|never|ever|whenever|when|if|unless|generally|mostly|typically|every (?:time|day|piece|one|joint)|each time|all the time|most days|you|they|he|she|before i|after i|till i|until i|once i|so i|then i|gonna|can|could|should|would|must|let me|remind|rule)\b",
+    earlier=frozenset(("first", "earlier", "before")),
+    misspoke=r"(?:i|we|i'd|we'd)(?: (?:first|had|originally|think i|may have|must have|just|only))* (?:said|wrote|put|had|called|told(?: \w+)?|gave(?: \w+)?|logged|read|listed)(?: (?:it|this|that|this one|that one|you|as|down|in|at|first|earlier|before|as a|a|the))*",
     instead=frozenset(("instead", "instead of")),
     as_drawn=(
         r"(?<=\w )(?<!not )(?<!n't )(?:just |exactly |same )?(?:like|as|per|to) (?:the |our |that )?(?:spec|print|drawing|plan|detail|code|book|sheet)s?(?: (?:says?|calls? for|calls? it|shows?(?: it)?|wants?(?: it)?|asks?(?: for)?|has it|requires?))?(?=$|[,.;!])",

@@ -154,6 +154,8 @@ class Forms:
     in_twos: str = "(?!)"  # numbers that are a spacing behind "on": "on twos"
     numbered: tuple[tuple[str, frozenset[str]], ...] = ()  # a kind, where a number or a mark stands right behind
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
+    earlier: frozenset[str] = frozenset()  # behind such a measure
+    misspoke: str = ""  # right before a measure that the speaker owns to have told wrong
     habit: str = ""  # words for what is done time and again; none: acts are never told in the present
     swap_verbs: str = "(?!)"  # one of these stands where a thing was taken off or changed for another
     swaps: tuple[str, ...] = ()  # what was taken off and what was put on; see reading/swapped.py

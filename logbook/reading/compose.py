@@ -29,7 +29,7 @@ def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), fo
     items = act_lists(told_apart(items, text, forms.instead))
     items = _counted(_named_kinds(_small_words(_split_decimals(items, text), text), text))
     items = _of_another_size(of_the_building(one_unit(sized(items, text)), text), text)
-    return corrected(swapped(items, text, forms), text)
+    return corrected(swapped(items, text, forms), text, forms)
 
 
 def _of_another_size(items, text: str):

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from logbook import measure
+from logbook.languages.language import Forms
 from logbook.reading.items import Item, concept_at
 from logbook.reading.size_pairs import LENGTHS, MEASURES, Size
 
@@ -12,12 +14,15 @@ _BETWEEN_FIX = ("BUT", "LONG", "APART", "COMMA", "STOP", "FILLER", "AND", "HEDGE
 MOVED = ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT", "MOVE", "DOWN", "UP", "IN")
 
 
-def corrected(items, text: str = ""):
+def corrected(items, text: str = "", forms: Forms = Forms()):
     """A measure, a word that takes it back, a measure of the same sort: the second counts and remembers the first."""
     done: list[Item] = []
+    admits = bool(forms.misspoke) and re.search(forms.misspoke, text.lower()) is not None
     for place, item in enumerate(items):
         if item.concept == "NUM" and concept_at(items, place + 1) == "BE" and concept_at(items, place + 2) in ("SIZE", "LEN") and concept_at(done, len(done) - 1) in ("COMMA", "FIX", "STOP"):
             done.append(item)  # "hold on, one's ten by twelve": the piece
+            continue
+        if admits and item.concept in MEASURES and _misspoken(item, done, text, forms):
             continue
         if item.concept in MEASURES and done:
             if len(done) > 2 and done[-1].concept == "OF" and text[done[-2].start : done[-2].end].lower() == "instead":
@@ -64,6 +69,37 @@ def corrected(items, text: str = ""):
             item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
         done.append(item)
     return tuple(done)
+
+
+_ADMITTED = ("COMMA", "STOP", "BUT", "IT", "THIS", "BE", "FILLER", "DET", "AND", "NO", "FIX")
+
+
+def _misspoken(item: Item, done: list[Item], text: str, forms: Forms) -> bool:
+    """ "Forty-two long. I said forty-two, it's forty-three": what he owns to have said wrong is no measure of the piece, and the one said before is set right; whether this was it."""
+    at = len(done) - 1
+    while at >= 0 and len(done) - at <= 7 and (done[at].concept in _ADMITTED or text[done[at].start : done[at].end].lower() in forms.earlier):
+        at -= 1
+    if at < 1 or at == len(done) - 1 or not _of_a_sort(done[at], item) or not any(one.concept == "BE" for one in done[at + 1 :]):
+        return False
+    first = at
+    while first > 0 and at - first < 5 and done[first - 1].concept not in ("STOP", "QUERY", "COMMA", *MEASURES):
+        first -= 1
+    if re.fullmatch(rf"(?:\w+ )?{forms.misspoke}", text[done[first].start : done[at].start].lower().strip()) is None:
+        return False
+    wrong = done[at]
+    del done[first:]
+    right = next((k for k in range(len(done) - 1, -1, -1) if _of_a_sort(done[k], wrong) and (_same_measure(done[k], wrong) or _same_measure(done[k], item))), None)
+    if right is None:
+        done.append(replace(item, took_back=(replace(wrong, took_back=()),)))
+    elif _same_measure(done[right], item):
+        done[right] = replace(done[right], took_back=(*done[right].took_back, wrong))
+    else:
+        done[right] = _replacing(item, done[right])
+    return True
+
+
+def _of_a_sort(one: Item, other: Item) -> bool:
+    return one.concept == other.concept or {one.concept, other.concept} <= set(LENGTHS)
 
 
 def _other_side_before(item: Item, done: list[Item]) -> int | None:
@@ -123,6 +159,8 @@ def _said_again(items, place: int, done: list[Item]) -> int | None:
     item, at = items[place], len(done) - 1
     label = done[at].concept if done and done[at].concept in _REPEATED else None
     at -= label is not None
+    verb = done[at].concept if label is not None and at > 0 and done[at].concept in ("STAPLED", "STAPLES", "TAPE", "TABS") and done[at - 1].concept in ("COMMA", "FIX", "FILLER") else None
+    at -= verb is not None
     fixed = loose = False
     while at >= 0 and len(done) - at <= _FURTHEST:
         concept = done[at].concept
@@ -136,6 +174,8 @@ def _said_again(items, place: int, done: list[Item]) -> int | None:
         loose = loose or concept in ("WORD", "LAID", "QUESTION", "REDID")
         at -= 1
     if at < 1 or not fixed or not loose and label is None:
+        return None
+    if verb is not None and (at < 2 or done[at - 2].concept != verb):
         return None
     if label is not None and done[at - 1].concept != label or done[at].concept == "NUM" and done[at - 1].concept.startswith("K_"):
         return None

@@ -223,8 +223,6 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
             break
     if method is not None:
         extra.append(method)
-        if is_repair and damage and not repaired and method.value in ("tape", "mastic") and not any(c.name == "damage_repaired" for c in extra):
-            extra.append(replace(method, name="damage_repaired", value=True))  # "Repair, straight nine. Tear, half an inch. Fabric and mastic."
     others = [c for c in rest if c.name not in ("facing_damage",)]
     _only_a_mend(draft, damage, extra, others)
     return rest + extra + (widths if damage or is_repair else [])

@@ -198,6 +198,9 @@ def _pieces(found: Found):
         return  # "eight fittings"
     if not any(item.concept in ("K_ELBOW", "DEG", "K_WYE") or (item.concept == "NUM" and item.value.value in ANGLES) for item in found.row.items[max(0, found.first - 40) : found.last + 20]):
         return  # "quedan ocho piezas"
+    ahead = found.row.items[found.last].concept if found.last < len(found.row.items) else ""
+    if ahead == "STOP" and not any(item.concept in ("K_ELBOW", "K_WYE", "NUM", "DEG") for item in found.row.items[: found.first]):
+        return  # "Two pieces. Straight five, elbow six."
     if 2 <= value <= 9 and value.denominator == 1:
         yield found.claim("elbow_pieces", int(value), group="w", uses=("n",), kinds=("elbow",))
 

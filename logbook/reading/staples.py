@@ -135,6 +135,12 @@ def _at_spacing(found: Found):
         yield from _spacing(found)
 
 
+def _legs_at(found: Found):
+    """ "staples, half-inch leg at two inches" """
+    if found.row.words(found.at("a"), found.at("a") + 1).lower() in ("at", "@") and 1 <= found.item("n").value.value <= 6:
+        yield from _spacing(found)
+
+
 def _flag(name: str, value: bool = True):
     return lambda found: [found.claim(name, value, group="w")]
 
@@ -297,6 +303,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
     Frame("TABS [^STOP QUERY]{0,10} COMMA (?P<w>(?P<n>LEN) (?:EACH|LONG))", _tab_length),
+    Frame("TABS [^STOP QUERY NUM LEN SIZE]{0,16} (?P<w>(?P<n>LEN) LONG)", _tab_length),
     Frame("TABS [^STOP QUERY NUM LEN]{0,8} COMMA (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() == "ones" else []),
     Frame("TABS (?:FILL|OF|COMMA|ON){0,6} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _tab_length),
     Frame("(?P<o>SCREWS) (?:SEATED|IN|MOVE_IN|FILL){0,3} (?P<w>ON? (?P<n>NUM|LEN)) (?=WITH|WASHERS|AND|SEP|$) (?!WITH? WASHERS (?:SEP|$))", _spacing),
@@ -317,6 +324,7 @@ FRAMES = (
     Frame("(?P<w>STAPLED (?P<k>NUM) (?:OF|TO) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?) (?!OF (?:IT|DET|THIS|JOINT|EACH|BOTH))", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
+    Frame("LEG COMMA? (?P<a>ON) (?P<w>(?P<n>LEN)) (?!TABS|BOARD|BY)", _legs_at),
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
     Frame("(?:^|(?<=SEP)|(?<=AND)) (?P<a>TO) (?P<w>(?P<n>NUM|LEN) DET? (?P<o>STAPLES|STAPLE)) (?=SEP|$|AND)", _at_spacing),  # "a dos las grapas"
     Frame("(?P<o>STAPLES|STAPLED) (?:FILL|IN|OUT|INSIDE|OUTSIDE){0,3} STOP (?P<a>TO) (?P<w>(?P<n>LEN)) (?=SEP|$)", _at_spacing),

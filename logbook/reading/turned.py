@@ -178,7 +178,7 @@ def _formerly(row: Row, cut, place: int, language: Language) -> bool:
     """ "It's fourteen by ten. I'd said twelve by ten": the value that no longer holds, where the one that does stands beside it."""
     clause = cut[place]
     said = plain(row.words(clause.first, clause.last))
-    if finds(apart(language.code, "turns.formerly"), said) is None:
+    if any(row.items[k].took_back for k in range(clause.first, clause.last)) or finds(apart(language.code, "turns.formerly"), said) is None:
         return False
     sorts = {_sort(row.items[k]) for k in range(clause.first, clause.last)} - {None}
     beside = [cut[k] for k in (place - 1, place + 1) if 0 <= k < len(cut) and abs(cut[k].sentence - clause.sentence) <= 1]
