@@ -94,7 +94,7 @@ def _misspoken(item: Item, done: list[Item], text: str, forms: Forms) -> bool:
     elif _same_measure(done[right], item):
         done[right] = replace(done[right], took_back=(*done[right].took_back, wrong))
     else:
-        done[right] = _replacing(item, done[right])
+        done[right] = replacing(item, done[right])
     return True
 
 
