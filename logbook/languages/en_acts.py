@@ -27,6 +27,17 @@ _FAILS = (
 _FILTH = r"\b(?:dew|frost|ice|condensation|moisture|dust|saw-?dust|dirt|mud|grease|oil|powder|grit|overspray|soot)\b"
 _UNTIL = r"(?:(?!\b(?:no|not|wiped?|dried|dry|cleaned|clean|brushed|swept|until|before|never|didn't|after|once)\b)[^.;])*?"
 
+# the piece itself, and what may stand before it, where work waits on it
+_ITSELF = (
+    r"(?:(?:but|and|so|well|yeah|now|though|still|just|the|this|that|whole|thing|one|piece|it|it's|its|she|she's|he|he's|they|they're|these|those|i|i'm|we|we're|i've|we've|which|is|was|are|'s|'re|as for|#+)[ ,]*)*"
+)
+_OF_IT = r"(?:the |its |my |that |this |one |a )?(?:top |bottom |left |right |far |back |front |last |other )?(?:lid|top|bottom|side|back|front|cover|cheek|heel|throat|door|end|leg|branch|corner|panel|half|cap|frame|saddle|boot|flange|opening)(?:'s| is| are|)"
+_HALF = r"(?:half|halfway|half way|part|partly|partway|part way|mostly|about half|three quarters|two thirds|a third|a quarter)"
+_AGAIN = r"re-?(?:made|built|done|cut|worked|laid|placed|fastened|set|seated|squared|fit|fitted|sized|closed)"
+_PUT_RIGHT = rf"(?:{_AGAIN}|fixed|swapped|flipped|turned|narrowed|widened|shortened|lengthened|moved|raised|lowered|squared|straightened|taken (?:apart|down|out|off)|opened|made|done|cut|closed|finished|adjusted|tightened|scrapped|changed|split|rotated|corrected|put right|looked at)"
+_COMES = r"(?:come (?:apart|back|down|off|out)|go back (?:on|to) the (?:bench|table|shop)|start over|get (?:its|a|another|some) )"
+_WORK = r"(?:(?:re\w+|fix|flipp?|swapp?|turn|narrow|widen|shorten|tighten|straighten|squar|finish|clos|adjust|cutt|mov|rotat)ing\b|(?:more |some |another \w+ of |a little |a bit of |an hour of )*work\b|(?:a|another|its|one) (?:new |other )?(?:side|panel|end|lid|top|bottom|half|piece|leg|door|frame|corner|cheek|hour|day|collar|flange)\b)"
+
 ENGLISH_ACTS = ActWords(
     forms=(
         ("stapled", r"(?:staples?|stapling|stitching)", r"(?:re-?staple|staple|shoot (?:it|them|the flap|that flap|staples|a staple|any staples)|run the stapler|put (?:the |any |a |some )?staples?)", r"(?:stapling|shooting (?:it|the flap|staples))", r"(?:stapled|stitched)"),
@@ -140,9 +151,26 @@ ENGLISH_ACTS = ActWords(
         r"(?:search|look|check|hunt|turn|read)(?:ed)? .{0,40}\b(?:ul|181|listing)\b.{0,25}\b(?:came up empty|found (?:nothing|none)|nothing|no luck|not there|couldn't find)\b",
     ),
     of_the_piece=(
+        r"\b(?:waiting (?:for|on)|missing|lacking|lacks|needs|wants) (?:its|a|an|the|my|another|some|one) (?:\w+ )?(?:end|cap|collar|door|lid|panel|side|top|bottom|branch|boot|saddle|flange|frame|plug|cover|cheek|leg|corner|sleeve|access door)\b|\b(?:end|cap|collar|door|lid|panel|side|top|bottom|branch|boot|flange|frame|cover|cheek|leg|corner)(?: itself)?(?: is|'s)? still (?:missing|to come|waiting)\b|"
         r"\bowe (?:it|her|them|that one|this one) (?:the (?:other|last|rest|far|back)|another|two|one)\b|\b(?:fill|close|seal|plug|tighten|caulk|redo|mend|square)\b(?: up| in| off| out)* (?:that|it|them|this|those|the (?:gap|corner|joint|seam|hole|rest|other|last|tear))\b"
         r"|\b(?:do|doing|finish|finishing|hit|hitting)\b(?: up| off)* (?:it|the (?:far|near|other|back|front|top|bottom|left|right|last|inside|outside|rest)(?: of it)?(?: (?:side|sides|end|ends|half|edge|edges|seam|seams|joint|corner|corners|one))?)\b"
         r"|\bother (?:one|two|three|side|sides|half|end|ends|corner|corners)(?: is| are|'s)?(?: still)? pending"
+    ),
+    unfinished=(
+        rf"{_ITSELF}(?:missing|lacks|lacking|short|goes back to the (?:bench|table|shop)\b|going back to the (?:bench|table|shop)\b)(?: (?:its|a|an|the|one|another) (?:\w+ )?(?:end|cap|collar|door|lid|panel|side|top|bottom|branch|boot|saddle|flange|frame|cover|cheek|leg|corner|sleeve)\b|(?<=bench)|(?<=table)|(?<=shop))",
+        rf"{_ITSELF}(?:got|had|have|only got|only have) (?:it|this one|that one|#+(?: #+)?) (?:only |about |just )*{_HALF} (?:done|built|made|together|finished|closed)\b",
+        rf"{_ITSELF}(?:(?:is|was|are|'s|got|gets) )?(?:not|isn't|ain't|wasn't|aren't|never|n't)(?: (?:quite|all the way|all|completely|fully|really|even|yet|totally|entirely|been|gotten|got|get|near|anywhere near|close to))* (?:finished|done|complete|completed|closed up|closed in|buttoned up|put together|assembled|wrapped up|together)(?: (?:yet|up|with (?:it|this one|that one|her|#+(?: #+)?)))*(?: (?:until|till|because|since|by a long shot|either|though)\b.*)?$",
+        rf"{_ITSELF}(?:{_OF_IT} )?(?:(?:only|just|still|about|maybe|kind of|sort of|at best|sitting|sits|stands|left|is|was) )*(?:unfinished|incomplete|{_HALF}(?: |-)(?:built|done|made|finished|together|closed|assembled|complete|there|through|formed|folded)|in (?:two |three |four )?(?:#+|pieces|parts)$|(?:tacked|clamped|propped|pinned)(?: (?:up|together|in place|on|down|shut))?|dry[- ]?fit(?:ted)?|loose[- ]?fit(?:ted)?|mocked up|a work in progress|in progress|wide open)(?: (?:yet|still|now|for now|till|until|because|since|so far)\b.*)?$",
+        rf"{_ITSELF}(?:{_OF_IT} )?(?:needs?|wants?|still needs|still wants|could use|could stand)(?: (?:to|be|get|all|still|a lot of|a good bit of|some|more))* (?:{_PUT_RIGHT}\b|{_COMES}|{_WORK})",
+        rf"{_ITSELF}(?:{_OF_IT} )?(?:still |now |will |'ll |is going to |'s going to |gonna |going to )*(?:has|have|has got|have got|got|gotta|must|should|needs|supposed)(?: to)? (?:be |get |all |just )*(?:{_PUT_RIGHT}\b(?! (?:it|them|that|this|the)\b)|{_COMES}|(?:take|pull|cut|move|turn|tear|strip|open|spin|flip|pop|bust|break|knock) (?:it|this one|that one|her|#+(?: #+)?)(?: (?:all|back|right))* (?:apart|out|down|off|over|around|up|open|loose|shorter)\b)",
+        rf"{_ITSELF}(?:(?:will|'ll|gonna|going to|have to|has to|need to|got to|gotta|must|had better|want to|wanna|be) )*(?:come|coming|go|going|get|getting|circle|circling) back(?: (?:around|up|over))?(?: (?:to (?:it|this one|that one|her|#+(?: #+)?)|for (?:it|this one|that one)|on (?:it|this one))\b.*|(?: (?:tomorrow|later|monday|after \w+|in the morning|this afternoon))*$| (?:and|to) (?:fix|finish|do|redo|close|patch|finish up|button|square|cut)\b.*)",
+        rf"{_ITSELF}(?:(?:will|'ll|gonna|going to|have to|need to|got to|gotta|must|has to) )+(?:still |just )*(?:finish|complete|close|button|wrap|redo|remake|rebuild|fix|recut|get (?:back )?to)(?: (?:it|this one|that one|her|#+(?: #+)?))(?: (?:up|in|off|over|again))?\b",
+        rf"{_ITSELF}(?:(?:will|'ll|gonna|going to|have to|need to|got to|gotta|must|has to) )*(?:be )?(?:make|making|build|building|do|doing) (?:another(?: one)?|a new one|it over|it again|that over|one over)\b",
+        rf"{_ITSELF}(?:still )?(?:working on|at work on|not through with|busy with|messing with|fighting with|fighting) (?:it|this one|that one|#+(?: #+)?)(?: (?:still|yet|now))?$",
+        rf"{_ITSELF}(?:(?:didn't|did not|couldn't|could not|never|haven't|have not|hasn't|can't) )(?:quite |even |get to |got to |manage to )*(?:finish|finished|complete|completed|button|wrap)(?: (?:it|this one|that one|her|up|in|#+(?: #+)?))*(?: (?:yet|today|because|before|since|in time)\b.*)?$",
+        rf"{_ITSELF}(?:left|leaving|had to leave|quit|quitting|stopped|stopping|knocked off|walked away from|set aside|parked)(?: (?:on|with|at))?(?: (?:it|this one|that one|her|#+(?: #+)?))? (?:(?:sitting|just|about|only|at) )*(?:unfinished|undone|incomplete|{_HALF}(?: |-)?(?:done|built|through|finished|there)?|in pieces|for (?:later|tomorrow|the next (?:guy|crew|shift)|second shift|night shift|monday))\b",
+        rf"{_ITSELF}(?:the |my |its |a )?(?:tie[- ]?in|hook[- ]?up|connection|joint|joints|last joint)(?: (?:to|with|at|between|on|into) [^.;,]{{1,30}}?)?(?: (?:is|'s|was|are|still|yet|has|been|got|left|stays))* (?:undone|unmade|not (?:made|closed|done|finished|together)|unfinished|pending|still waiting|waiting|still open)\b",
+        rf"{_ITSELF}(?:left|leaving|had to leave) (?:the |my |its |a )?(?:tie[- ]?in|hook[- ]?up|connection|joint|joints|last joint|seam)(?: (?:to|with|at|between|on|into) [^.;,]{{1,30}}?)? (?:open|undone|loose|unmade|unfinished|apart|for (?:later|tomorrow))\b",
     ),
     asks=(
         (r"(?=.*\b(?:stapl|fastened|shot))(?=.*how many (?:of the |of its )?sides)", "sides_stapled", "count"),

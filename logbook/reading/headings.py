@@ -202,6 +202,11 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         before = [m for m in made if m.mark is not None and m.last <= match.start() + 1]
         if before and before[-1].mark.isdigit() and row.items[match.start("m")].value.value == int(before[-1].mark) + 1 and not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+    if not any(m.mark is not None or m.batch or m.kind is not None for m in made):  # "somebody stood on branch eleven", "my layout on branch three began at …"
+        for match in row.find(f"(?<!DET)(?<!SIZE)(?<!WITH)(?<!KIND)(?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|HIGH|LONG|ROUND|SIZE|DEG|FRAC|LEN|NUM|INLET|OUTLET)"):
+            kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
+            if kind is not None and not taken.intersection(range(*match.span("m"))):
+                add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("k"), kind=kind, kind_at=match.span("k")))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
         if match.start("k") not in pointed and not reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):

@@ -24,7 +24,7 @@ from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.ticked_off import ticked_off
 from logbook.reading.turned_unread import without_turned
-from logbook.reading.undone import undone
+from logbook.reading.undone import undone, unfinished
 from logbook.reading.unread import given, read_places, unread
 from logbook.reading.whole_turns import whole_turns, whose
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
@@ -76,6 +76,8 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     of_piece = of_piece | set(away.not_own) | first.of_piece
     left_so, left_so_at = states.told(own, cut_up, language)
     row, own = row.blanked({at for at in left_so_at if items[at].concept == "K_HANGER"}), own.blanked(left_so_at)
+    waiting, waiting_at = unfinished(own, cut_up, language)
+    own = own.blanked(waiting_at)
     in_turns, in_turns_at = whole_turns(row, own, row.blanked({at for at, why in not_own.items() if why not in ("drawing", "other")} | turned_at), language)
     own = own.blanked(in_turns_at)
     short, short_at = not_happened.short_of_done(row.blanked(aside), own, not_own, cut, cut_up, language)
@@ -91,7 +93,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *first.claims, *wanted.claims, *away.claims, *left_so, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
+    claims: list[Claim] = [*answered, *first.claims, *wanted.claims, *away.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += in_turns
     claims += runs(headed, taken, language)
     stated = stated.blanked(places.of_the_joined(stated))
@@ -136,7 +138,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         return base
     if other_things.a_lack(row):
         return replace(base, reason="reading.nothing-said")
-    told = spent | in_turns_at | phrase_at | saying_so | set(not_own) | left.plans | {at for one in copied for at in range(one.first, one.last)}
+    told = spent | in_turns_at | waiting_at | phrase_at | saying_so | set(not_own) | left.plans | {at for one in copied for at in range(one.first, one.last)}
     if is_shift(row, named, claims):
         row = replace(row, text=text)
         facts = tuple(_fact(one, row, False) for one in shift_claims(row, claims))

@@ -9,9 +9,11 @@ from functools import cache
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED, PAST, denials, live, of_one_side
+from logbook.reading.fell_short import is_mended
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely
-from logbook.reading.phrasing import word
+from logbook.reading.likely import Likely, standing
+from logbook.reading.parts import Part
+from logbook.reading.phrasing import rows, word
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
 
@@ -85,6 +87,40 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
             claims.append(replace(one, part="side") if of_one_side(row, clause, one) else one)
             blank.update(range(one.first, one.last))
     return Undone(tuple(claims), frozenset(blank), frozenset(plans))
+
+
+def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
+    """ "It isn't finished", "needs remaking", "I'm coming back to it": the piece itself waits, and no act of ours is named; and the items that say so."""
+    made: list[Claim] = []
+    spent: set[int] = set()
+    looks = standing(rows(language.code, "acts.unfinished"), plain(own.text))
+    if not looks or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "BRANCH_WORD", "MARKED") for item in own.items):
+        return made, spent
+    for place, part in enumerate(cut_up):
+        asked = part.last < len(own.items) and own.items[part.last].concept == "QUERY"
+        if asked or own.is_blank(part.first) or _names_an_act(own, part) or (part.words.endswith(" back") and place + 1 < len(cut_up) and _names_an_act(own, cut_up[place + 1])):
+            continue
+        said = _without_names(own, part)
+        if not any(pattern.match(said) for pattern in looks) or is_mended(cut_up, place, language):
+            continue
+        start, end = own.items[part.first].start, own.items[part.last - 1].end
+        made.append(claim(own, "(open)", None, part.first, part.last, opens=(Open("piece", None, start, end),), pending=True, hedged=False))
+        spent.update(at for at in range(part.first, part.last) if "#" not in said[own.items[at].start - start : own.items[at].end - start])
+    return made, spent
+
+
+def _names_an_act(own: Row, part: Part) -> bool:
+    return any(live(own, at) in DENIED and live(own, at) != "SEATED" for at in range(part.first, part.last))
+
+
+def _without_names(own: Row, part: Part) -> str:
+    """The words of a part with a sign for the piece and its number, letter for letter."""
+    start, said = own.items[part.first].start, list(part.words)
+    for at in range(part.first, part.last):
+        concept, before = own.items[at].concept, own.items[at - 1].concept if at else ""
+        if concept.startswith("K_") or concept in ("FITTING", "NUMBER", "MARKED", "BRANCH_WORD") or concept in ("NUM", "LETTER") and (before.startswith("K_") or before in ("FITTING", "NUMBER", "NUM", "BRANCH_WORD")):
+            said[own.items[at].start - start : own.items[at].end - start] = "#" * (own.items[at].end - own.items[at].start)
+    return "".join(said)
 
 
 def _at_each_yet(row: Row, cut: tuple[Clause, ...]) -> tuple[Clause, ...]:
