@@ -93,7 +93,7 @@ def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names
         end = reply.last
     else:
         at = reply.first
-        end = next((k for k in range(at, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+        end = row.sentence_end(at)
         reply = replace(reply, last=end)  # "gap? Yeah, three-eighths"
         while at < reply.last and row.items[at].concept in _LEADS_IN:
             at += 1
@@ -168,7 +168,7 @@ def _is_ticked_off(row: Row, clause: Clause, reply: Clause) -> bool:
     """ "Rubbed, no, the squeegee walked off": a sentence that begins with the one act, and a reason behind the answer that is no other act put in its place."""
     if clause.last - clause.first != 1 or (clause.first > 0 and row.items[clause.first - 1].concept not in ("STOP", "QUERY")):
         return False
-    stop = next((k for k in range(reply.last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    stop = row.sentence_end(reply.last)
     return not any(item.concept in DENIED or item.concept in ("CLOSURE", "C_MASTIC", "MARK181", "FIX", "NUM", "LEN", "SCREWS") for item in row.items[reply.last : stop])
 
 
@@ -177,7 +177,7 @@ def _reply(row: Row, clause: Clause, language: Language) -> bool | None:
     words = said.split()
     if not words:
         return None
-    stop = next((k for k in range(clause.first, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    stop = row.sentence_end(clause.first)
     if language.acts.ironies and re.search(language.acts.ironies, plain(row.words(clause.first, stop))):
         return False  # "Sure, in my dreams"
     if words[0] in _YES or words[:2] in (["you", "bet"], ["of", "course"]) or words in _I_DID:

@@ -100,10 +100,6 @@ def _is_date(row: Row, at: int) -> bool:
 
 def _turns_nothing(row: Row, at: int) -> bool:
     """Whether no elbow or wye is spoken of in this sentence, so that a ninety can be a mark."""
-    first, last = at, at
-    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
-        first -= 1
-    while last < len(row.items) and row.items[last].concept not in ("STOP", "QUERY"):
-        last += 1
+    first, last = row.sentence_start(at), row.sentence_end(at)
     kinds = [item.concept for item in row.items[first:last] if item.concept.startswith("K_")]
     return bool(kinds) and not {"K_ELBOW", "K_WYE", "K_OFFSET"} & set(kinds)

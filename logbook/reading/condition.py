@@ -158,7 +158,7 @@ def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Clai
         match = finds(apart(language.code, "turns.closes"), behind)
         if match is None:
             continue
-        at = next(k for k in range(one.last, last) if row.items[k].end > row.items[one.last - 1].end + match.start())
+        at, _ = row.within(one.last, last, match, row.items[one.last - 1].end)
         if one.name == "(open)":
             done.remove(one)
         done.append(claim(row, "gap", Fraction(0), at, at + 1, corrects=True, hedged=False))

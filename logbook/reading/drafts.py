@@ -254,9 +254,7 @@ _THE_ONE = re.compile(rf"\b(?:the|el|la|al) ({'|'.join(_WHICH)})\b(?: one)?(?! (
 
 def _of_the_one(row: Row, one: Claim, mates: list[int]) -> list[int]:
     """ "… the first with vanes and the second without", "a la última no le alcanzó el tape": of that one of the batch only."""
-    start = one.first
-    while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY"):
-        start -= 1
+    start = row.sentence_start(one.first)
     told = list(_THE_ONE.finditer(row.text[row.items[start].start : one.end].lower()))
     which = _WHICH[told[-1].group(1)] if told else 0
     return [mates[which]] if told and which < len(mates) else mates

@@ -129,9 +129,7 @@ def _as_told(one: Sketch, code: str) -> bool:
 
 
 def _is_asked(row: Row, one: Sketch) -> bool:
-    end = one.last
-    while end < len(row.items) and row.items[end].concept not in ("STOP", "QUERY"):
-        end += 1
+    end = row.sentence_end(one.last)
     return end < len(row.items) and row.items[end].concept == "QUERY"
 
 
@@ -215,11 +213,7 @@ def _joined(row: Row, drawn: tuple[Sketch, ...], before: int) -> tuple[tuple[int
 
 def _naming(row: Row, one: Sketch) -> set[int]:
     """What names a piece in the sentence of these words."""
-    first, last = one.first, one.last
-    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
-        first -= 1
-    while last < len(row.items) and row.items[last].concept not in ("STOP", "QUERY"):
-        last += 1
+    first, last = row.sentence_start(one.first), row.sentence_end(one.last)
     return {at for at in range(first, last) if row.items[at].concept.startswith("K_") or row.items[at].concept in ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN")}
 
 

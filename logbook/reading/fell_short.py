@@ -137,9 +137,7 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
 
 def _only_wide(row: Row, part: Part, language: Language) -> bool:
     """ "Stapled every three, ran short on staples": why they are so far apart."""
-    first = part.first
-    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
-        first -= 1
+    first = row.sentence_start(part.first)
     told = {item.concept for item in row.items[first : part.first]}
     return "EVERY" in told and bool({"STAPLED", "STAPLES"} & told) and is_whole(apart(language.code, "turns.why_wide"), part.words)
 
@@ -202,7 +200,7 @@ def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
             before, behind = part.words[: match.start()], part.words[match.end() :]
             if (member == "faults" and _NOT.search(before)) or (member == "excepts" and before.strip()):
                 continue
-            mine = part if language.turns.beside.issuperset(_WORDS.findall(before + behind)) else _own_words(row, part, match.span(), language)
+            mine = part if language.turns.beside.issuperset(_WORDS.findall(before + behind)) else _own_words(row, part, match, language)
             if mine is None or (member == "excepts" and mine.last < part.last):
                 continue
             noun = next((name for words, name in valued(code, "turns.nouns") if words.search(mine.words)), None)
@@ -218,12 +216,11 @@ def _measures(row: Row, at: int) -> bool:
     return row.items[at].concept in ("NUM", "LEN", "FRAC") and (before in ("EVERY", "ON", "BY", "RUN", "NUMBER", "FITTING", "OF") or before.startswith("K_"))
 
 
-def _own_words(row: Row, part: Part, span: tuple[int, int], language: Language) -> Part | None:
+def _own_words(row: Row, part: Part, match: re.Match[str], language: Language) -> Part | None:
     """The words of the fault where text runs on without a comma: up to the act or the measure on either side; None where other things stand beside it."""
     start = row.items[part.first].start
-    first = next(k for k in range(part.first, part.last) if row.items[k].end > start + span[0])
-    last = next((k for k in range(first, part.last) if row.items[k].start >= start + span[1]), part.last)
-    edges = part.words[row.items[first].start - start : span[0]] + " " + part.words[span[1] : row.items[last - 1].end - start]
+    first, last = row.within(part.first, part.last, match)
+    edges = part.words[row.items[first].start - start : match.start()] + " " + part.words[match.end() : row.items[last - 1].end - start]
     if not language.turns.beside.issuperset(_WORDS.findall(edges)):
         return None
     while first > part.first and not _measures(row, first - 1) and language.turns.beside.issuperset(_WORDS.findall(plain(row.words(first - 1, first)))):
@@ -325,7 +322,7 @@ def _goes_short(row: Row, part: Part, at: int, language: Language) -> tuple[int,
             for match in pattern.finditer(before):
                 rest = _WORDS.findall(before[match.end() :])
                 if len(rest) <= most and language.turns.beside.issuperset(rest) and not _NOT.search(before[: match.start()]):
-                    return next(k for k in range(part.first, at + 1) if row.items[k].end > start + match.start()), at + 1
+                    return row.within(part.first, at + 1, match)[0], at + 1
     return None
 
 

@@ -24,7 +24,7 @@ def _set_right(row: Row, one: Mention, named: list[Mention], language: Language)
     ahead = row.items[one.last : one.last + 3]
     corrects = [item.concept for item in ahead[:2]] == ["COMMA", "FIX"] and row.words(one.last + 1, one.last + 2).lower() in _CORRECTION
     again = bool(ahead) and row.words(one.last, one.last + 1).lower() in _AGAIN
-    stop = next((k for k in range(one.last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    stop = row.sentence_end(one.last)
     behind = row.text[row.items[one.last - 1].end : row.items[min(len(row.items), stop + 14) - 1].end].lower().replace("’", "'")
     told = behind.lstrip(" .,")
     formerly = any(pattern.match(told) or again and pattern.search(behind) for pattern in apart(language.code, "turns.formerly"))
@@ -39,10 +39,6 @@ _AGAIN = frozenset(("again", "otra vez", "de nuevo"))
 
 
 def _speaks_of_a_record(row: Row, one: Mention, language: Language) -> bool:
-    first, last = one.first, one.last
-    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
-        first -= 1
-    while last < len(row.items) and row.items[last].concept not in ("STOP", "QUERY"):
-        last += 1
+    first, last = row.sentence_start(one.first), row.sentence_end(one.last)
     said = row.words(first, last).lower().replace("’", "'")[:_MOST]
     return finds(apart(language.code, "turns.records"), said) is not None

@@ -15,6 +15,7 @@ from logbook.languages import LANGUAGES
 from logbook.reading.items import Item
 
 VOID = "VOID"  # an item whose words state nothing of this speaker's own work
+_ENDS = ("STOP", "QUERY")  # of a sentence
 _BLANK = "\uf8ff"  # its letter, known without a look into the table
 _BUILT_IN = (
     VOID, "NUM", "LEN", "FRAC", "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "COUNT", "SIZE", "RATIO", "MARK181", "WORD",
@@ -138,6 +139,28 @@ class Row:
             if letter not in self.string:
                 return ()
         return compiled(pattern).finditer(self.string, first, len(self.string) if last is None else last)
+
+    def sentence_start(self, at: int) -> int:
+        """The first item of the sentence that goes up to this place."""
+        while at > 0 and self.items[at - 1].concept not in _ENDS:
+            at -= 1
+        return at
+
+    def sentence_end(self, at: int) -> int:
+        """The place of the sign that ends the sentence from this item on; behind the last item where none does."""
+        while at < len(self.items) and self.items[at].concept not in _ENDS:
+            at += 1
+        return at
+
+    def within(self, first: int, last: int, match: re.Match[str], begin: int | None = None) -> tuple[int, int]:
+        """Which of the items first to last - 1 a match in their words is in: its first item, and the one behind it.
+
+        `begin` is where in the text the words begin that were searched, where that is not with the first of these items.
+        """
+        begin = self.items[first].start if begin is None else begin
+        start, end = begin + match.start(), begin + match.end()
+        own = next(at for at in range(first, last) if self.items[at].end > start)
+        return own, next((at for at in range(own + 1, last) if self.items[at].start >= end), last)
 
     def words(self, first: int, last: int) -> str:
         """The text of items first to last - 1."""

@@ -45,6 +45,6 @@ def pressures(row: Row, stated: Row, cut: tuple[Clause, ...], taken: set[int], l
             if (match is None and is_so is None) or ahead in _NOT_BEHIND:
                 continue
             taken.add(at)
-            first = at if match is None else next(k for k in range(clause.first, at + 1) if row.items[k].end > row.items[clause.first].start + match.start())
+            first = at if match is None else row.within(clause.first, at + 1, match)[0]
             made.append(claim(row, "static_pressure", item.value.value, first, at + 1, uses=(at,)))
     return made

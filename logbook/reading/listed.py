@@ -77,9 +77,7 @@ def _told_ahead(row: Row, first: Mention) -> bool:
         at -= 1
     if at == 0 or row.text[row.items[at - 1].start : row.items[at - 1].end] != ":" and row.items[at - 1].concept != "COMMA":
         return False
-    begin = at - 1
-    while begin > 0 and row.items[begin - 1].concept not in ("STOP", "QUERY"):
-        begin -= 1
+    begin = row.sentence_start(at - 1)
     return any(item.concept in ("ALL_THAT", "BOTH") for item in row.items[begin : at - 1])
 
 
@@ -139,9 +137,7 @@ def told_ahead(row: Row, named: list[Mention], claims: list[Claim]) -> tuple[lis
 def all_of_them(row: Row, at: int) -> bool:
     """ "…, all ten by ten, all stapled": of the pieces, where "all four sides", "all around" and "it's all taped" are of one."""
     before, behind = (row.items[at - 1].concept if at else ""), row.items[at + 1].concept if at + 1 < len(row.items) else ""
-    first = at
-    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
-        first -= 1
+    first = row.sentence_start(at)
     kinds = [k for k in range(first, at) if row.items[k].concept.startswith("K_")]
     if len(kinds) == 1 and not plural(row, kinds[0]):
         return False  # "tee five, twelve by ten, all stapled": of this one

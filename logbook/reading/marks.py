@@ -107,7 +107,7 @@ _TOLD_THEN = re.compile(
 
 def told_then(row: Row, last: int) -> bool:
     """ "Straight 12 that I called in earlier is 20 by 8, not 18 by 8": told of before, and set right now."""
-    stop = next((k for k in range(last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    stop = row.sentence_end(last)
     if last >= stop or _TOLD_THEN.match(row.text[row.items[last - 1].end : row.items[stop - 1].end].lower()) is None:
         return False
     concepts = [item.concept for item in row.items[last:stop]]

@@ -198,9 +198,7 @@ _ON_OTHERS = ("K_COLLAR", "K_REGISTER", "K_ACCESS_DOOR", "K_BRANCH", "BRANCH_WOR
 
 def _sits_on_it(row: Row, at: int) -> bool:
     """ "Collar three, eight inch round, on straight six", "it's on straight six": where a marked piece that sits on others sits."""
-    start = at
-    while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY"):
-        start -= 1
+    start = row.sentence_start(at)
     if [item.concept for item in row.items[start:at]] in (["IT", "BE"], ["BE"], ["MOVE", "IT"]):
         start = 0
     return any(row.items[k].concept in _ON_OTHERS and row.items[k + 1].concept in ("NUM", "MARKED", "LETTER", "NUMBER", "COMMA") for k in range(start, at - 1))

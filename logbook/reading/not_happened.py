@@ -82,7 +82,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
                 continue
             if how == "undone" and match.group().startswith("before") and re.search(language.acts.waits_for, said[: match.start()]):
                 continue
-            first, last = _items(row, clause, match)
+            first, last = row.within(clause.first, clause.last, match)
             if any(row.is_blank(at) for at in range(first, last)):
                 continue
             used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM")}
@@ -99,7 +99,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
             continue
         if re.match(language.acts.needless, said[match.end() :]):
             continue
-        first, last = _items(row, clause, match)
+        first, last = row.within(clause.first, clause.last, match)
         if any(row.is_blank(at) for at in range(first, last)):
             continue
         if not value and name in _CAN_BE_MENDED and _mended(row, cut_up, first, language):
@@ -126,14 +126,6 @@ def _listed(row: Row, cut, place: int) -> Iterator[tuple[Claim, set[int]]]:
 def _mended(row: Row, cut_up, first: int, language: Language) -> bool:
     place = next((k for k, part in enumerate(cut_up) if part.first <= first < part.last), None)
     return place is not None and is_mended(cut_up, place, language)
-
-
-def _items(row: Row, clause: Clause, match: re.Match[str]) -> tuple[int, int]:
-    """The items that the match is in, first to last - 1."""
-    start = row.items[clause.first].start
-    first = next(at for at in range(clause.first, clause.last) if row.items[at].end > start + match.start())
-    last = next((at for at in range(first + 1, clause.last) if row.items[at].start >= start + match.end()), clause.last)
-    return first, last
 
 
 def _act(match: re.Match[str], language: Language) -> str | None:
@@ -181,7 +173,7 @@ def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Ite
         for name, value, pattern in _of_a_sentence(language.code):
             match = pattern.search(said)
             if match is not None:
-                first, end = _items(row, whole, match)
+                first, end = row.within(whole.first, whole.last, match)
                 used = {at for at in range(first, end) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("stapled", "closure", "surface_clean") else ()), *(("STAPLED", "STAPLES", "EVERY") if name == "taped" else ()))}
                 yield claim(row, name, value, first, end, hedged=False), used
 
@@ -203,7 +195,7 @@ def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -
         match = next((m for pattern in patterns if (m := pattern.search(said)) is not None), None)
         if match is None:
             continue
-        first, last = _items(row, clause, match)
+        first, last = row.within(clause.first, clause.last, match)
         made.append(claim(row, "closure", "other_tape", first, last, hedged=False))
         spent.update(at for at in range(first, last) if row.items[at].concept not in ("TAPE", "TAPED", "I", "MARK181"))
     return made, spent

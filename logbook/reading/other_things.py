@@ -92,8 +92,7 @@ def made_anew(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
         behind = row.text[one.end : row.items[last - 1].end].lower() if last > one.last else ""
         match = finds(apart(language.code, "turns.anew"), behind)
         if match is not None:
-            first = next(k for k in range(one.last, last) if row.items[k].end > one.end + match.start())
-            until = next((k for k in range(first + 1, last) if row.items[k].start >= one.end + match.end()), last)
+            first, until = row.within(one.last, last, match, one.end)
             made.append(claim(row, "damage_repaired", True, first, until, hedged=False))
             made.append(claim(row, "(method)", "replaced", first, until, hedged=False))
     return made

@@ -71,8 +71,7 @@ def _risers(row: Row, language: Language) -> list[Claim]:
     match = re.search(rf"\b(?:{language.storeys})", row.text.lower())
     if match is None:
         return []
-    first = next(at for at, item in enumerate(row.items) if item.end > match.start())
-    last = next((at for at in range(first + 1, len(row.items)) if row.items[at].start >= match.end()), len(row.items))
+    first, last = row.within(0, len(row.items), match, 0)
     return [claim(row, "place", row.words(first, last), first, last, hedged=False)] if not any(row.is_blank(at) for at in range(first, last)) else []
 
 

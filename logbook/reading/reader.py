@@ -199,7 +199,7 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
             continue
         said = row.words(after, after + 1).lower().split() if (after := _past_run(row, other.last)) < len(row.items) else []
         if row.items[min(after, len(row.items) - 1)].concept == "BE" and said[-1:] and said[-1] in _PLURAL:  # "straight 4 and elbow 5 on run two are taped"
-            stop = next((k for k in range(after, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+            stop = row.sentence_end(after)
             stop = min([stop, *(m.first for m in named if m.first >= after)])
             made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < stop and c.name in (*_ACTS_OF_BOTH, "run")]
         elif row.items[min(after, len(row.items) - 1)].concept == "COMMA":  # "la recta 4 y la recta 5, engrapadas": a form that is said only of several
@@ -219,7 +219,7 @@ def _excepted(row: Row, named, claims: list[Claim]) -> list[Claim]:
     for one in named:
         if one.mark is None or "EXCEPT" not in [item.concept for item in row.items[max(0, one.first - 1) : one.mark_at[0]]]:
             continue
-        until = next((k for k in range(one.last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+        until = row.sentence_end(one.last)
         made = [replace(c, corrects=True) if one.last <= c.first < until else c for c in made]
     return made
 

@@ -283,8 +283,7 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         if match is None:
             continue
         start, end = one.end + match.start(), one.end + match.end()
-        first = next(k for k in range(one.last, last) if row.items[k].end > start)
-        until = next((k for k in range(first, last) if row.items[k].start >= end), last)
+        first, until = row.within(one.last, last, match, one.end)
         rest = [c for c in claims if not (c.name in ("taped", "damage_repaired", "(method)", "closure") and c.start < end and c.end > start and c.value is not False)]
         rest = [c for c in rest if not (c.name == "damage_repaired" and c.value is False and c.start >= end and _goes_on(row, c))]  # "put tape over it and then I kept going"
         if any(c.name == "damage_repaired" for c in rest):

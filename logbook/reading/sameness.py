@@ -38,9 +38,7 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
         while row.items[last - 1].concept == "COMMA":
             last -= 1
         run = mark_text(row, *match.span("rm"), language) if match.start("rm") >= 0 else None
-        until = last
-        while until < len(row.items) and row.items[until].concept not in ("STOP", "QUERY"):
-            until += 1
+        until = row.sentence_end(last)
         taken.update(range(match.start(), last))
         made.append(Copy(match.start(), last, row.items[match.start()].start, row.items[last - 1].end,
                          mark_text(row, *match.span("m"), language), run, None, until, match.start("x") >= 0))  # fmt: skip
@@ -66,9 +64,7 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
             continue  # "… derecho igual": of the side
         if any(row.items[k].concept in _NOUNS for k in range(max(0, at - 2), at)) and row.items[at - 1].concept in (*_NOUNS, "BE", "DET", "FILLER"):
             continue  # "staples all four sides, tape the same"
-        until = at
-        while until < len(row.items) and row.items[until].concept not in ("STOP", "QUERY"):
-            until += 1
+        until = row.sentence_end(at)
         if row.items[at + 1].concept == "INLET" if at + 1 < len(row.items) else False:  # "off the same trunk"
             made.append(Copy(at, at + 2, row.items[at].start, row.items[at + 1].end, None, None, ("inlet_size",), at + 2, False))
             continue

@@ -40,7 +40,7 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
         if found is not None and not _shape(row, part, bool(here)):
             number, more, match = found
             sided = place
-            first, last = _items(row, part, match)
+            first, last = row.within(part.first, part.last, match)
             spent.update(at for at in range(first, last) if row.items[at].concept in ("NUM", "FRAC", "LEN"))
             acts = _nearest(row, part, first, last) or before[-1:] or _next(row, cut_up, place)
             said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None
@@ -87,8 +87,7 @@ def _the_same_way(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:
         if number not in (1, 2, 3, 4) or own.is_blank(match.start("a")):
             continue
         start = match.start()
-        while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY"):
-            start -= 1
+        start = row.sentence_start(start)
         concepts = [item.concept for item in row.items[start : match.start()]]
         act = row.items[match.start("a")].concept
         alone = {"FILLER", "AND", "BUT"}.issuperset(concepts) and act in ("TAPED", "RUBBED", "TAPE") and start > 1
@@ -157,12 +156,6 @@ def _next(row: Row, cut_up: tuple[Part, ...], place: int) -> list[str]:
         if part.sentence == cut_up[place].sentence:
             return [_ACTS[row.items[at].concept] for at in range(part.first, part.last) if row.items[at].concept in _ACTS][:1]
     return []
-
-
-def _items(row: Row, part: Part, match: re.Match[str]) -> tuple[int, int]:
-    start = row.items[part.first].start
-    first = next(at for at in range(part.first, part.last) if row.items[at].end > start + match.start())
-    return first, next((at for at in range(first + 1, part.last) if row.items[at].start >= start + match.end()), part.last)
 
 
 @cache

@@ -44,7 +44,7 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
                 thing = next((one.first for one in made if one.name == "facing_damage" and one.value != "none" and part.first - one.first < _BACK), None)
             if state.things and thing is None or (state.value is False and is_mended(cut_up, place, language)):
                 continue
-            first, last = _items(own, part, match.span())
+            first, last = own.within(part.first, part.last, match)
             if any(own.is_blank(at) for at in range(first, last)):
                 continue
             said.add(state.fact)
@@ -78,13 +78,6 @@ def _likely(row: Row, language: Language) -> list[tuple[State, Likely]]:
         if named and (not state.cues or any(cue in said for cue in state.cues)) and anywhere.search(said):
             found.append((state, pattern))
     return found
-
-
-def _items(row: Row, part: Part, span: tuple[int, int]) -> tuple[int, int]:
-    start = row.items[part.first].start
-    first = next(at for at in range(part.first, part.last) if row.items[at].end > start + span[0])
-    last = next((at for at in range(first + 1, part.last) if row.items[at].start >= start + span[1]), part.last)
-    return first, last
 
 
 def _thing(row: Row, part: Part, state: State) -> int | None:

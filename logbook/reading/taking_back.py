@@ -78,9 +78,7 @@ def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None
     """ "drop the note I just gave you", "pull the note on straight nine", "scratch that whole note": a sentence of its own."""
     firsts = [at for at in range(len(row.items)) if at == 0 or row.items[at - 1].concept in ("STOP", "QUERY", "COMMA")]
     for first in firsts:
-        last = first
-        while last < len(row.items) and row.items[last].concept not in ("STOP", "QUERY"):
-            last += 1
+        last = row.sentence_end(first)
         if last == first:
             continue
         words = row.words(first, last).lower().replace("’", "'")
@@ -135,9 +133,7 @@ def _word(row: Row, item) -> str:
 
 
 def _sentence(row: Row, at: int) -> set[int]:
-    end = at
-    while end < len(row.items) and row.items[end].concept not in ("STOP", "QUERY"):
-        end += 1
+    end = row.sentence_end(at)
     return set(range(at, end))
 
 

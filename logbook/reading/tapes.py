@@ -131,8 +131,7 @@ def _cold(found: Found):
     """ "it was only thirty-nine out there, and I skipped the preheat": a bare number beside words of cold and of warming."""
     row, at = found.row, found.at("n")
     first, last = at, at
-    while first > 0 and row.items[first - 1].concept not in ("STOP", "QUERY"):
-        first -= 1
+    first = row.sentence_start(first)
     while last < len(row.items) - 1 and row.items[last + 1].concept not in ("STOP", "QUERY"):
         last += 1
     before = row.items[at - 1].concept
@@ -171,7 +170,7 @@ def _laid(found: Found):
     "Grabbed the tape" and a lone "tape" say nothing was closed.
     """
     row, at = found.row, found.at("w")
-    stop = next((k for k in range(at + 1, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    stop = row.sentence_end(at + 1)
     if any(item.concept == "YET" for item in row.items[at + 1 : stop]) and any(item.concept in ("NO", "NOT", "NOT_DONE") for item in row.items[at + 1 : stop]):
         return  # "staples, tape, rub: none of it done yet"
     if [item.concept for item in row.items[at + 1 : at + 3]] == ["TO", "OTHER"]:

@@ -37,9 +37,7 @@ def told(row: Row, stated: Row, cut_up: tuple[Part, ...], language: Language) ->
             match = pattern.search(part.words)
             if match is None:
                 continue
-            start, end = row.items[part.first].start + match.start(), row.items[part.first].start + match.end()
-            first = next(at for at in range(part.first, part.last) if row.items[at].end > start)
-            last = next((at for at in range(first + 1, part.last) if row.items[at].start >= end), part.last)
+            first, last = row.within(part.first, part.last, match)
             denied = any(row.items[at].concept in _UNDOES for at in range(part.first, part.last))
             if value != "none" and (denied or any(stated.is_blank(at) for at in range(first, last))):
                 continue

@@ -101,7 +101,7 @@ def _hollow(row: Row, clause: Clause, language: Language) -> list[Claim]:
     acts = [at for at in range(clause.first, clause.last) if row.items[at].start >= end - 1 and row.items[at].concept in DENIED and DENIED[row.items[at].concept][1] is False]
     if any(row.items[at].concept in ("NOT", "NO", "NOT_DONE") for at in range(clause.first, clause.last) if row.items[at].start >= end):
         return []
-    begin = next(k for k in range(clause.first, clause.last) if row.items[k].end > row.items[clause.first].start + match.start())
+    begin = row.within(clause.first, clause.last, match)[0]
     return [claim(row, DENIED[row.items[at].concept][0], False, min(begin, at), at + 1, corrects=True, hedged=False) for at in acts]
 
 
