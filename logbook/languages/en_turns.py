@@ -18,6 +18,7 @@ _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dea
 
 
 ENGLISH_TURNS = Turns(
+    spreads=r"(?:drift|stretch|wander|creep|crept|spread|open|widen|stray|slip|slid|slide|grow|grew|jump|wide|widen|sneak|run|ran|stretch|relax|balloon|float|go|goes|went|going|gets?|got|let (?:it|them) (?:go|slip|slide|drift|run))(?:e?s|e?d|ing|ped|ping)?(?: (?:up|out|wider|off|all the way|it|them|on|as far as|clear|way|apart))* (?:out |up )?to",
     why_wide=(r"(?:(?:but|because|cause|since|and|i|we|was|were|got|is) )*(?:ran|running|getting|got|short|low|was|were)(?: (?:short|low))?(?: (?:on|of))? (?:on |of )?staples",),
     # words that may stand beside a fault when it is the work that is at fault: nothing else may
     beside=frozenset(

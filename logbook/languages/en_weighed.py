@@ -65,6 +65,7 @@ ENGLISH_WEIGHED = Weighed(
         r"not (?:one|a) <n>|not (?:one|a) single <n>",
         r"(?:with |has |have |got )?(?:all |exactly |a grand total of |a full |every one of )?(?:zero|nil|zilch|nada|zip|bugger all|diddly|none) (?:in the way of |on the |for |of )?(?:its |the |her |his |those |them )*<n>",
         r"ain't no <[nbd]>|never (?:no|any) <[nbd]>",
+        r"<d>(?: (?:down|up|over))? (?:(?:absolutely|just about|next to|exactly|not) )?(?:nothing|none of (?:it|them|that)|zilch|zip|nada|squat|diddly|bupkis|not a thing|nary a thing|no part of (?:it|#))(?! (?:but|except|else|besides|other|more|less|off|loose|wrong|on)(?![\w']))",
     ),
     not_yet=r"(?<![\w'])(?:haven't|hasn't|havent|hasnt|yet)(?! (?:a|an|any|so much|no)(?![\w']))(?![\w'])",
     barely=(
@@ -95,7 +96,7 @@ ENGLISH_WEIGHED = Weighed(
     ),
     ticked=(
         (r"(?:the |any |and |but )*<[nbd]>(?: (?:is|are|was|that's|gets|got))?(?: a| an| big| definite| hard| also)* (?:yes|yep|yeah|yup|check|affirmative|aye|done|ok|okay|si|tick|sure)", True),
-        (r"(?:the |any |and |but )*<[nbd]>(?: (?:is|are|was|that's|gets|got))?(?: a| an| big| definite| hard| also)* (?:no|nope|nah|negative|nay|nil|none|zero|never|not|not yet|not so much|not a chance|unfortunately not)", False),
+        (r"(?:the |any |and |but )*<[nbd]>(?: (?:on|in|for|at|of) (?:#|it|this one|that one))?(?: (?:is|are|was|that's|gets|got|amounts to|comes to))?(?: a| an| big| definite| hard| also)* (?:no|nope|nah|negative|nay|nil|none|zero|never|not|not yet|not so much|not a chance|unfortunately not)", False),
         (r"(?:and |but |it's |that's )*(?:a )?(?:yes|yep|check|affirmative|aye)(?: a| big)* (?:on|to|for) (?:the )?<[nbd]>", True), (r"(?:and |but |it's |that's )*(?:a )?(?:no|nope|nah|negative|nay)(?: a| big)* (?:on|to|for) (?:the )?<[nbd]>", False),
     ),
     put_aside=(

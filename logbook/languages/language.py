@@ -109,6 +109,7 @@ class Turns:
     tells: tuple[str, ...] = ()
     waiting: tuple[tuple[str, str], ...] = ()
     waits: tuple[str, ...] = ()
+    spreads: str = "(?!)"  # staples that go on wider: verb and "to", the whole of it
     why_wide: tuple[str, ...] = ()  # staples in short supply: the whole of it, behind how it was done
 
 
@@ -224,6 +225,7 @@ class ActWords:
     asks: tuple[tuple[str, str, str], ...] = ()  # (words of a question, fact, sort of the answer: length, count, degrees, way)
     says_no: tuple[str, ...] = ()  # the whole of an answer
     says_yes: tuple[str, ...] = ()
+    none_of_it: str = ""  # the whole of a clause at the end: nothing of what was named
     ironies: str = ""  # beside a yes, which then is a no
     sides: tuple[tuple[int, bool, str], ...] = ()  # (how many sides, whether sides must have been spoken of before, words); group `minus`: so many less
     numbers: tuple[tuple[str, int], ...] = ()

@@ -39,11 +39,13 @@ def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:
     """What question and answer state together."""
     found = Answers()
     for place, clause in enumerate(cut[:-1]):
-        if clause.last >= len(row.items) or row.is_blank(clause.first) or row.is_blank(cut[place + 1].first) or not _is_asked(row, clause, cut[place + 1]):
+        if clause.last >= len(row.items) or row.is_blank(clause.first) or row.is_blank(cut[place + 1].first):
+            continue
+        if _none_of_it(row, cut, place, language, found) or not _is_asked(row, clause, cut[place + 1], language):
             continue
         if row.items[cut[place + 1].first].concept in ("NO_DAMAGE", "DAMAGE"):
             continue  # "foil's clean, no rips"
-        names = _names(row, clause) if row.items[clause.last].concept == "QUERY" else set()
+        names = _names(row, clause) if row.items[clause.last].concept == "QUERY" or _tells_of_an_act(row, clause) else set()
         if clause.last - clause.first - len(names) > _MOST or _asks_another(row, clause):
             continue
         if _measured(row, clause, cut[place + 1], language, names, found):
@@ -75,6 +77,35 @@ def _acted(row: Row, clause: Clause, reply: Clause, language: Language, names: s
     found.names.update(names)
     found.spent.update(k for k in range(clause.first, clause.last + 1) if k not in names)
     found.spent.update(range(reply.first, end))
+
+
+def _tells_of_an_act(row: Row, clause: Clause) -> bool:
+    """ "Tape on straight nine: none": an act by its name, and the piece."""
+    at = clause.first + 1 if row.items[clause.first].concept == "DET" else clause.first
+    return at + 2 < clause.last and row.items[at].concept in _BY_NAME and row.items[at + 1].concept in ("ON", "IN", "OF", "TO")
+
+
+def _none_of_it(row: Row, cut: tuple[Clause, ...], place: int, language: Language, found: Answers) -> bool:
+    """ "Rubbing, straight nine, well: none": nothing of the one act that the sentence named last, and neither did nor denied before."""
+    reply = cut[place + 1]
+    if not language.acts.none_of_it or reply.sentence != cut[place].sentence or place + 2 < len(cut) and cut[place + 2].sentence == reply.sentence:
+        return False
+    if re.fullmatch(language.acts.none_of_it, plain(row.words(reply.first, reply.last))) is None:
+        return False
+    first = next(clause.first for clause in cut if clause.sentence == reply.sentence)
+    acts = [at for at in range(first, cut[place].last) if row.items[at].concept in DENIED]
+    nouns = [at for at in acts if row.items[at].concept in _BY_NAME or row.words(at, at + 1).lower().endswith(("ing", "down"))]
+    if len(nouns) != 1 or acts[-1] != nouns[0] or any(row.items[at].concept in _LACKS for at in range(nouns[0], cut[place].last)):
+        return False
+    if nouns[0] > first and row.items[nouns[0] - 1].concept in _LACKS:
+        return False
+    found.claims.append(claim(row, DENIED[row.items[nouns[0]].concept][0], False, nouns[0], reply.last, hedged=False))
+    found.spent.update((nouns[0], *range(reply.first, reply.last)))
+    return True
+
+
+_BY_NAME = ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "TRIM", "WIPE", "TIE_RODS", "FLAP", "SCRIM")
+_LACKS = frozenset("NO NOT NOT_DONE MISSING TROUBLE PENDING FORGOT LEFT_OUT EXCEPT ALL_BUT NEED WILL IF QUESTION UNDONE DAMAGE GAP DRAWING OTHER DIFFERENT".split())
 
 
 def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> bool:
@@ -146,19 +177,24 @@ def _asks(code: str) -> tuple[tuple[Likely, str, str], ...]:
     return tuple((Likely(words), name, sort) for words, name, sort in LANGUAGES[code].acts.asks)
 
 
-def _is_asked(row: Row, clause: Clause, reply: Clause) -> bool:
+def _is_asked(row: Row, clause: Clause, reply: Clause, language: Language) -> bool:
     """A question, or a list that is ticked off: "taped: no", "stapled, yes." """
     sign = row.items[clause.last]
     if sign.concept == "QUERY":
         return True
     alone = reply.last - reply.first == 1 and len(row.words(reply.first, reply.last).split()) < 3 and (reply.last >= len(row.items) or row.items[reply.last].concept in ("STOP", "COMMA"))
     alone = alone or _NOT_YET.issuperset(item.concept for item in row.items[reply.first : reply.last]) and reply.last - reply.first <= 3
+    alone = alone or _tells_of_an_act(row, clause) and _ends(row, reply) and any(re.fullmatch(words, plain(row.words(reply.first, reply.last))) for words in language.acts.says_no)
     if sign.concept != "COMMA" or not alone:
         return False
     ticked = row.text[sign.start : sign.end] in (":", "-", "–", "—", "=")
     if reply.last < len(row.items) and row.items[reply.last].concept == "COMMA":
         return ticked or _is_ticked_off(row, clause, reply)
     return ticked or reply.last >= len(row.items) or row.items[reply.last].concept == "STOP"
+
+
+def _ends(row: Row, reply: Clause) -> bool:
+    return reply.last >= len(row.items) or row.items[reply.last].concept in ("STOP", "QUERY")
 
 
 _NOT_YET = frozenset(("NOT", "NO", "YET", "NOT_DONE", "FILLER"))

@@ -103,7 +103,7 @@ def _short(row: Row, own: Row, cut_up, place: int, wrong: AnyOf, language: Langu
 
 def _faults(row: Row, own: Row, cut_up, place: int, looks: AnyOf, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     """What is wrong with an act, or with the thing it left: the first reading of the words that an act was said for."""
-    if (wider := spaced_otherwise(row, own, cut_up, place)) is not None:
+    if (wider := spaced_otherwise(row, own, cut_up, place, language)) is not None:
         yield wider, range(wider.first, wider.last)
         return
     for wrong in _wrongs(row, cut_up[place], language) if looks.search(cut_up[place].words) is not None else ():

@@ -178,6 +178,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"(?:^|(?<=STOP)|(?<=AND)) DET (?P<k>KIND) (?:TRADE_NOISE|ANOTHER|TO|IT|ON|WORD|FILLER|THIS|PLACE_NOUN|DET){{1,6}} COMMA (?P<m>{MARK}) COMMA (?=BE|SIZE|FILL|SAME_SIZE|SAME_THING|NUM COMMA|DEG|STAPLED|TAPED|VANES)"):
         if not taken.intersection(range(*match.span("m"))):  # "the tap right next to it, fourteen, is …"
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"(?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|LONG|HIGH|SIDE_WORD|SIZE)"):
+        if row.words(*match.span("k")).lower() == "branch" and not any(m.mark is not None or m.batch for m in made) and not taken.intersection(range(*match.span("m"))):
+            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), kind="branch", kind_at=match.span("k")))  # "all that keeps branch nine shut is tape"
     known = {mark for m in made for mark in (m.mark, *(one for one, _ in m.batch)) if mark is not None}
     for match in row.find("(?:COMMA|STOP|AND|BUT) (?P<m>MARKED|NUM) (?=ME (?:FILLER|WORD|NOT|NOT_DONE|FORGOT|TAPED|STAPLED|RUBBED|LEFT_OUT|TRADE_NOISE|HAVE|PENDING)|FORGOT|NOT_DONE)"):
         mark = mark_text(row, *match.span("m"), language)  # "23 is taped, 24 I forgot"

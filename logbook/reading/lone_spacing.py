@@ -5,7 +5,11 @@ A length that stands alone behind staples, with no other thing of the trade betw
 
 from __future__ import annotations
 
+import re
+
+from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim, taken_back, unit_of
+from logbook.reading.fell_short import plain
 from logbook.reading.grammar import Row, code
 
 _STAPLES = ("STAPLED", "STAPLES", "STAPLE")
@@ -19,12 +23,12 @@ _LIKELY = 6  # inches; behind a comma more is rather something else
 _LEAST, _MOST = 1, 12  # inches: less is a leg, more is no spacing of staples
 
 
-def lone_spacings(row: Row, taken: set[int]) -> list[Claim]:
+def lone_spacings(row: Row, taken: set[int], language: Language) -> list[Claim]:
     """Weak claims: they stand where nothing else says how far apart the staples are."""
     made: list[Claim] = []
     for at, item in enumerate(row.items):
         if item.concept in _STAPLES and not row.is_blank(at):
-            length = _behind(row, at, taken)
+            length = _behind(row, at, taken, language)
             made += _spacing(row, at, length, at) if length is not None else []
         if item.concept == "APART" and not row.is_blank(at):
             made += _stand_apart(row, at)
@@ -33,14 +37,19 @@ def lone_spacings(row: Row, taken: set[int]) -> list[Claim]:
     return made
 
 
-def _behind(row: Row, at: int, taken: set[int]) -> int | None:
+def _spread(row: Row, at: int, place: int, language: Language) -> bool:
+    """ "the staples wander out to three": staples that go on wider."""
+    return place - at > 2 and re.search(rf"(?<!\w)(?:{language.turns.spreads})$", plain(row.words(at + 1, place))) is not None
+
+
+def _behind(row: Row, at: int, taken: set[int], language: Language) -> int | None:
     """The item of a lone length behind staples. "Sides stapled 4" counts sides; "three inch tape" is wide; "collar 4, stapled, eight inch" is the collar's."""
     if at and row.items[at - 1].concept == "SIDE_WORD":
         return None
     for place in range(at + 1, min(at + 1 + _FARTHEST, len(row.items))):
         item = row.items[place]
         said = place not in taken and row.string[place] == code(item.concept)  # neither blank nor a count of sides
-        led = row.items[place - 1].concept in ("ON", "SEATED")
+        led = row.items[place - 1].concept in ("ON", "SEATED") or _spread(row, at, place, language) or place == at + 1 and "EVERY" in (row.items[at - 1].concept, row.items[at - 2].concept if row.items[at - 1].concept == "DET" else "")
         if said and (item.concept == "LEN" or (led and item.concept in ("NUM", "FRAC"))) and _LEAST <= item.value.value <= _MOST:
             follows = row.items[place + 1].concept if place + 1 < len(row.items) else ""
             far = item.value.value > _LIKELY and row.items[place - 1].concept == "COMMA"

@@ -110,7 +110,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         claims += run(frames, stated, taken)
     claims += line_pressure.pressures(row, stated, cut, taken, language)
     claims += sizes.sizes(stated, taken)
-    claims += lone_spacings(stated, taken)
+    claims += lone_spacings(stated, taken, language)
     claims += places.places(stated, language)
     claims = side_counts.not_whole(sided, claims, row)
     claims += side_counts.beside(sided, claims, row)

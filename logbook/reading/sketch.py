@@ -67,7 +67,7 @@ def _sketch(row: Row, part: Part, language: Language, panels: bool) -> Sketch:
         elif sign is not None:
             acts.append((at, _OF_UN.get(concept) or DENIED[concept][0]))
             said = sign + (" 's" if said.endswith("'s") else "")
-        elif concept.startswith("K_") or concept in ("FITTING", "NUMBER"):
+        elif concept.startswith("K_") or concept in ("FITTING", "NUMBER", "BRANCH_WORD"):
             width = _named(row, at, part.last)
             said = "#" if width > 1 or concept.startswith("K_") else said
         places.append((length, at))

@@ -79,6 +79,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, start=items[place - 1].start, concept="SIDE", value=("left", "right", "top", "bottom"))  # "all four sides come in two"
         elif item.concept == "TIGHT" and _concept(items, place - 1) in ("BOTH", "ALL") and "TABS" in (near := [_concept(items, place - k) for k in (2, 3, 4, 5, 6)]) and "JOINT" not in near:
             done[place] = replace(item, concept="FILLER", value=None)  # "tabs are bent, all of them tight": the tabs, no joint
+        elif item.concept == "RUBBED" and said == "rubbing" and ahead == "COMMA" and _concept(items, place - 1) in ("DET", "OF"):
+            done[place] = replace(item, concept="RUB", value=None)  # "and the rubbing, well, …": what he goes on to tell of
         elif item.concept == "UNDONE" and said == "sticking out" and ahead in ("INSIDE", "IN", "OUTSIDE", "THROUGH"):
             done[place] = replace(item, concept="WORD", value=None)  # "the staples are sticking out on the inside": which way they went
         elif item.concept == "WORD" and said == "open" and _concept(items, place - 1) == "BE" and (ahead in ("LEN", "FRAC") or ahead == "HEDGE" and _concept(items, place + 2) in ("LEN", "FRAC")):

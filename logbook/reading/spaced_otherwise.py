@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
+from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim, unit_of
 from logbook.reading.grammar import Row
 
@@ -14,20 +16,25 @@ _LEAST, _MOST = Fraction(1, 2), 12  # inches
 _FAR = 14  # items back to the staples
 
 
-def spaced_otherwise(row: Row, own: Row, cut_up, place: int) -> Claim | None:
+def spaced_otherwise(row: Row, own: Row, cut_up, place: int, language: Language) -> Claim | None:
     """The distance told behind "but" or "except" where another was told of staples before it in the sentence; it corrects that one."""
     part = cut_up[place]
     lead = part.first - 1 if part.first and row.items[part.first - 1].concept in _TURNS else part.first
-    if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part)) or not _spaced(row, own, lead):
+    if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part) or _goes_wider(part, language)) or not _spaced(row, own, lead):
         return None
     at = lead + 1
     while at < len(row.items) and row.items[at].concept not in ("STOP", "QUERY", "TAPED", "RUBBED", "TAPE", "RUB", "NOT", "NO"):
         item = row.items[at]
         ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
-        if item.concept in ("NUM", "LEN", "FRAC") and row.items[at - 1].concept in _BEFORE and ahead not in _COUNTS and _LEAST <= item.value.value <= _MOST:
+        if item.concept in ("NUM", "LEN", "FRAC") and row.items[at - 1].concept in _BEFORE and (ahead not in _COUNTS or ahead == "BY" and row.items[at + 2 : at + 3] and row.items[at + 2].concept == "DET") and _LEAST <= item.value.value <= _MOST:
             return claim(row, "staple_spacing", item.value.value, at, at + 1, uses=(at,), corrects=True, said_unit=unit_of(item))
         at += 1
     return None
+
+
+def _goes_wider(part, language: Language) -> bool:
+    """ "… at two, the bottom ones drift to three"."""
+    return re.search(rf"(?<!\w)(?:{language.turns.spreads})\b", part.words) is not None
 
 
 def _of_one_spot(row: Row, part) -> bool:

@@ -72,7 +72,7 @@ def _so_many_in(found: Found):
     length, count = found.item("n"), found.item("k").value.value
     if length.concept == "WORD" and found.row.words(found.at("n"), found.at("n") + 1).lower() not in ("foot", "pie"):
         return
-    if length.concept == "LEN" and length.value.unit != "ft" or found.item("o") is not None and found.row.words(found.at("o"), found.at("o") + 1).lower().endswith("ed"):
+    if length.concept == "LEN" and length.value.unit != "ft" and "c" not in found.match.re.groupindex or found.item("o") is not None and found.row.words(found.at("o"), found.at("o") + 1).lower().endswith("ed"):
         return  # "thirty by eighteen screwed every twenty inches"
     inches = 12 if length.concept == "WORD" else length.value.value
     name = _OWNERS[found.item("o").concept] if found.item("o") is not None else "staple_spacing"
@@ -92,8 +92,11 @@ def _between(found: Found):
 
 def _lies_between(found: Found):
     """ "La distancia entre grapas es de cuatro" """
-    if "grapa" in found.row.words(found.at("b"), found.at("b") + 1).lower() and 1 <= found.item("n").value.value <= 12:
+    said = found.row.words(max(0, found.at("b") - 1), found.at("b") + 1).lower()
+    if any(noun in said for noun in ("grapa", "staple")) and 1 <= found.item("n").value.value <= 12:
         yield from _spacing(found)
+        if "staple" in said:
+            yield found.claim("stapled", True, group="w", weak=True)
 
 
 def side_counts(row: Row) -> set[int]:
@@ -321,6 +324,7 @@ SPACING_FRAMES = (
 )
 FRAMES = (
     Frame("(?P<k>NUM) (?P<w>(?P<o>STAPLES|STAPLE|SCREWS|TABS) (?:EVERY|OF|TO|IN|BY) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
+    Frame("(?P<k>NUM) (?P<w>(?P<o>STAPLES|STAPLE|TABS|SCREWS) (?P<c>IN|OVER|ON) (?:DET|HEDGE){0,2} (?P<n>LEN)) (?!BY|BACK|LONG|KIND|BOARD|SIZE|STAPLES|LEG|APART|SIDE)", _so_many_in),
     Frame("(?P<w>STAPLED (?P<k>NUM) (?:OF|TO) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?) (?!OF (?:IT|DET|THIS|JOINT|EACH|BOTH))", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
@@ -364,7 +368,7 @@ FRAMES = (
     Frame("NUM SIDE_WORD (?:[^STOP QUERY]){0,14} (?P<w>(?P<acts>STAPLED|TAPED) OF DET? (?P<n>NUM)) (?=SEP|$)", _sides),  # "grapada de tres lados y encintada de tres"
     Frame("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?P<w>(?P<acts>STAPLED|TAPED) ONLY? (?P<n>NUM)) (?=SEP|$)", _sides),  # "engrapé tres lados y encinté tres"
     Frame("(?:STAPLED|TAPED) (?:FILL|ON|OF){0,3} NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} ONLY (?P<w>(?P<n>NUM) (?P<acts>STAPLED|TAPED)) (?=SEP|$)", _sides),
-    Frame("(?P<w>(?P<b>APART) (?:BE|HAVE|WORD|LAID|TAKES|FILL){0,2} OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
+    Frame("(?P<w>(?P<b>APART) (?:BE|HAVE|WORD|LAID|TAKES|FILL|I){0,3} OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
     Frame("(?P<o>K_HANGER) (?:FILL){0,2} (?P<w>TO (?P<n>LEN)) (?=SEP|$|AND|APART)", _spacing),
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
     Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT)", _other_spacing),

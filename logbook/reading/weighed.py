@@ -188,7 +188,7 @@ def _naming(row: Row, one: Sketch) -> set[int]:
     return {at for at in range(one.first, one.last) if row.items[at].concept in _NAMES or row.items[at].concept.startswith("K_")}
 
 
-_NAMES = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")
+_NAMES = ("NUM", "FITTING", "BRANCH_WORD", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN")
 
 
 def _of_any(drawn: tuple[Sketch, ...], place: int, language: Language) -> bool:
