@@ -66,12 +66,13 @@ ENGLISH_FORMS = Forms(
     pieces=frozenset(("pieces", "parts")),
     tells=frozenset(("is", "was", "says", "said", "reads", "read", "shows", "on it", "on", "it", "'s", "as", "being", "would be", "should be", "there", "here", "number", "its", "it's", "this one")),
     alone=(
+        ("SAME_THING", frozenset(("same", "ditto"))),
         ("TAPED", frozenset(("tp", "tpd"))), ("RUBBED", frozenset(("rb", "rbd", "rubd"))), ("STAPLED", frozenset(("stp", "stpd", "stpl"))),
         ("K_STRAIGHT", frozenset(("str", "strt"))), ("K_ELBOW", frozenset(("elb", "ellb"))), ("K_TRANSITION", frozenset(("trans", "trn", "rdcr", "redcr"))), ("K_OFFSET", frozenset(("ofst", "offs"))),
     ),
-    before_measure=(("LENGTH", frozenset(("l", "len", "lgth"))), ("STAPLED", frozenset(("st", "stp", "stpl"))), ("OVER", frozenset(("ov",))), ("WIDE", frozenset(("w", "wd", "wid")))),
+    before_measure=(("LENGTH", frozenset(("l", "len", "lgth"))), ("STAPLED", frozenset(("st", "stp", "stpl"))), ("OVER", frozenset(("ov",))), ("WIDE", frozenset(("w", "wd", "wid"))), ("BOARD", frozenset(("bd", "brd"))), ("BRANCH_WORD", frozenset(("br",)))),
     in_twos=r"(?:twos|threes|fours|fives|sixes|[2-6]'?s)",
     turns={"nineties": 90, "90s": 90, "90's": 90, "ninetys": 90, "45s": 45, "45's": 45, "forty-fives": 45, "forty fives": 45, "forty fifths": 45},
     numbered=(("K_EQUIPMENT_CONNECTION", frozenset(("connection",))), ("K_DAMPER_SLEEVE", frozenset(("sleeve",)))),
-    first=(("K_COLLAR", frozenset(("drop", "drops"))), ("K_OFFSET", frozenset(("off", "ofs", "offs"))), ("K_STRAIGHT", frozenset(("str", "st", "strt"))), ("K_ELBOW", frozenset(("el", "elb"))), ("K_TRANSITION", frozenset(("trans", "red", "trn"))), ("K_END_CAP", frozenset(("cp",))), ("K_COLLAR", frozenset(("clr", "coll")))),
+    first=(("K_COLLAR", frozenset(("drop", "drops"))), ("K_OFFSET", frozenset(("off", "ofs", "offs"))), ("K_STRAIGHT", frozenset(("str", "st", "strt", "strs"))), ("K_ELBOW", frozenset(("el", "elb", "elbs"))), ("K_BRANCH", frozenset(("br",))), ("K_HANGER", frozenset(("hgr", "hngr", "hgrs"))), ("K_TRANSITION", frozenset(("trans", "red", "trn", "tr"))), ("K_END_CAP", frozenset(("cp", "ec"))), ("K_COLLAR", frozenset(("clr", "coll")))),
 )

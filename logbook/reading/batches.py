@@ -114,7 +114,8 @@ def _between(row: Row, match) -> Marks:
     """ "sections one through six", "B-12 through B-14": every mark between, where both begin alike."""
     low, high = (row.items[match.start(group)] for group in ("a", "b"))
     ranged = match.start() > 0 and row.items[match.start() - 1].concept == "FROM"  # "del recto treinta al treinta y dos"
-    if "k" in match.re.groupindex and not plural(row, match.start("k")) and not ranged:
+    through = any(item.concept in ("THRU", "THROUGH") for item in row.items[match.end("a") : match.start("b")])  # "section one through three"
+    if "k" in match.re.groupindex and not plural(row, match.start("k")) and not ranged and not through:
         return ()
     return up_to(low, high, (match.start("a"), match.end("b")))
 

@@ -95,6 +95,12 @@ def _listed_last(items, place: int) -> bool:
     return named and ends
 
 
+def _a_sentence(items, place: int) -> bool:
+    """Whether "tape three" is a whole sentence, and a piece was named before it."""
+    alone = concept_at(items, place - 2) in ("STOP", "COMMA") and concept_at(items, place + 1) in ("STOP", "")
+    return alone and any(one.concept.startswith("K_") or one.concept in ("FITTING", "NUMBER") for one in items[:place])
+
+
 _LISTED = ("RUBBED", "RUB", "STAPLED", "STAPLES", "TRIMMED", "WIPED", "VANES", "TABS", "HUNG", "MARK181")
 
 
@@ -112,7 +118,10 @@ def _small_words(items, text: str):
         if ends and (before == "EVERY" or (before in MOVED and _moves_a_side(items, place))):
             value, meant = _SOUNDS[said]
             item = replace(item, concept="NUM", value=_plain(value), read_as=meant)
-        elif item.concept == "NUM" and before in ("TAPE", "TAPED") and item.value.value in _WIDTHS and _listed_last(items, place):
+        elif item.concept == "NUM" and before == "STAPLES" and item.value.value <= 4 and (_listed_last(items, place) or _a_sentence(items, place)):
+            done += [replace(done[-1], concept="EVERY", value=None)]
+            done[-2] = replace(done[-2], concept="STAPLED", value=None)  # "Staples two. Tape three. Rubbed."
+        elif item.concept == "NUM" and (before in ("TAPE", "TAPED") and item.value.value in _WIDTHS and _listed_last(items, place) or before == "TAPE" and item.value.value in _WIDTHS and _a_sentence(items, place)):
             item = replace(item, concept="LEN", value=Measure("LEN", item.value.value, "in", 0, False, item.value.value))  # "elbow 8, staples 2, tape 3, rubbed"
         elif said == "into" and ahead in ("COMMA", "STOP", "BACK", "") and before in ("MOVE", "MOVE_IN") and _moves_a_side(items, place):
             done.append(replace(item, concept="IN", end=item.start + 2))

@@ -110,6 +110,8 @@ def _moves(claims: list[Claim]) -> list[Claim]:
             elif lacking and len({said_by[i] for i in lacking}) == 1:
                 for i in lacking:
                     moves[i] = replace(moves[i], back=back)
+            elif len(lacking) == len(moves) == 2 and _alike(*moves):
+                moves = [replace(m, back=back) for m in moves]  # "left in three. Right in three. Back eighteen."
             elif lacking or not moves:  # of two moves that lack one it could be either: it fills neither
                 moves.append(joined[0])
             continue
@@ -142,6 +144,8 @@ def _moves(claims: list[Claim]) -> list[Claim]:
     if any(c.fills for c in moved):
         back = next(m.back for c in moved if c.fills for m in c.value if m.back is not None)
         moves = [replace(m, back=back) if m.back is None else m for m in moves]
+    if len(moves) == 2 and moves[0].back is None and _alike(*moves):
+        moves[0] = replace(moves[0], back=moves[1].back)  # "left in three and right in three, back eighteen"
     merged = replace(base, value=tuple(moves), also=tuple(also), took_back=tuple(backs), hedged=any(c.hedged for c in moved),
                      said_unit=next((c.said_unit for c in moved if c.said_unit), None), read_as=next((c.read_as for c in moved if c.read_as), None))  # fmt: skip
     done, put = [], False
@@ -152,6 +156,11 @@ def _moves(claims: list[Claim]) -> list[Claim]:
             done.append(merged)
             put = True
     return done
+
+
+def _alike(one: Move, other: Move) -> bool:
+    """Opposite sides that move as far and the same way: what is told once behind them is told of both."""
+    return _ACROSS.get(one.side) == other.side and one.by is not None and (one.by, one.way) == (other.by, other.way)
 
 
 _ACROSS = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}

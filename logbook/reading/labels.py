@@ -16,20 +16,21 @@ _LABELS = (
     "NUMBER", "FITTING", "RUN", "LENGTH", "LONG", "SIZE_WORD", "INLET", "OUTLET", "BRANCH_WORD", "STAPLES", "STAPLED", "TAPE", "TAPED", "SEALED", "CLOSING", "BOARD", "STATIC", "THROAT",
     "K_TEE", "K_ELBOW", "K_STRAIGHT", "K_TRANSITION", "K_OFFSET", "K_WYE", "K_BRANCH", "K_COLLAR", "K_END_CAP", "K_PLENUM", "ROUND", "EVERY", "APART", "LEG", "IN", "OUT", "OFFSETS", "AIRFLOW", "GAP", "WIDE", "HIGH", "WASHERS", "SCREWS", "BACK", "SLOPE", "PIECE_COUNT",
 )  # fmt: skip
-_LOOKED_AT = frozenset(("NUMBER", "WORD", "NUM", "COMMA", "SIGN", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "FITTING", "LAID"))
+_LOOKED_AT = frozenset(("NUMBER", "WORD", "NUM", "COMMA", "SIGN", "QUESTION", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "FITTING", "LAID"))
 _VALUES = ("NUM", "LEN", "FRAC", "MARKED", "LETTER", "MARK181", "CLOSURE", "C_MASTIC", "CFM", "INWG", "DEG", "TEMP_F", "FT2")
 _COLONS = (":", "=")
 # labels that a comma does for in a sentence of their own: "Run, five.", where "Straight, five." and "Taped, three." are no labels
 _IN_A_SENTENCE = frozenset("RUN LENGTH STAPLES LEG BOARD STATIC THROAT ROUND EVERY APART OFFSETS AIRFLOW WIDE HIGH BACK PIECE_COUNT NUMBER".split())
 _NAMES = ("NUM", "MARKED", "LETTER")
 _OPENS = ("", "STOP", "QUERY", "COMMA")
-_BEHIND_A_NAME = ("COMMA", "STOP", "NUM", "RUN", "BE", "AND", "THROUGH", "THRU", "TO", "ON")
+_BEHIND_A_NAME = ("COMMA", "STOP", "NUM", "RUN", "BE", "AND", "THROUGH", "THRU", "TO", "ON", "INLET", "LEN")
 _BEHIND_A_NUMBER = ("COMMA", "STOP", "QUERY", "", "ON", "RUN", "BE", "HAVE", "STAPLED", "TAPED", "HUNG", "NOT", "NO", "SIZE", "WITH", "TIED", "SERVICE", "SCREWS", "WASHERS", "INSIDE", "FILLER", "SEALED", "C_MASTIC")
 _MARKS_NOTHING = ("BY", "SIDE_WORD", "WIDE", "HIGH", "APART", "COUNTED", "LONG")
 
 
 def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...]:
     """The items without what only joins a label to its value."""
+    items = _without_counting(items)
     done: list[Item] = []
     at = 0
     while at < len(items):
@@ -56,6 +57,9 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
         if _is_colon(item, text) and any(one.concept == "PENDING" for one in done[-3:]):
             at += 1  # "left to do: staples, tape"
             continue
+        if item.concept == "QUESTION" and at + 1 < len(items) and _is_colon(items[at + 1], text) and concept_at(items, at + 2).startswith("K_"):
+            at += 2  # "What: transition"
+            continue
         turn = _turns(items, at, text, forms)
         if turn is not None:
             done += turn[0]
@@ -64,6 +68,21 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
         done.append(_short(items, at, text, forms))
         at += 1
     return tuple(done)
+
+
+def _without_counting(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """Without the "One, … Two, … Three, …" by which what was done to a piece, named before, is counted off."""
+    counted: list[int] = []
+    named = False
+    for at, item in enumerate(items):
+        named = named or item.concept in ("NUM", "MARKED") and (concept_at(items, at - 1).startswith("K_") or concept_at(items, at - 1) in ("FITTING", "NUMBER")) and concept_at(items, at - 2) != "STOP"
+        opens = concept_at(items, at - (2 if concept_at(items, at - 1) == "NUMBER" else 1)) == "STOP"
+        if named and item.concept == "NUM" and opens and concept_at(items, at + 1) == "COMMA" and item.value.value == len(counted) + 1 and not concept_at(items, at + 2).startswith("K_"):
+            counted.append(at)
+    if len(counted) < 2:
+        return items
+    dropped = {k for at in counted for k in (at - 1, at, at + 1) if k != at - 1 or items[k].concept == "NUMBER"}
+    return tuple(item for at, item in enumerate(items) if at not in dropped)
 
 
 def _is_colon(item: Item, text: str) -> bool:
@@ -86,8 +105,6 @@ def _pieces(items, at: int, text: str, forms: Forms) -> tuple[Item, ...] | None:
     if item.concept != "FITTING" or text[item.start : item.end].lower() not in forms.pieces or concept_at(items, at + 1) != "COMMA" or value is None or value.concept != "NUM" or concept_at(items, at + 3) not in ("STOP", "COMMA", ""):
         return None
     return (value, replace(item, concept="PIECE_COUNT", value=None)) if concept_at(items, at - 1) in ("STOP", "") and 2 <= value.value.value <= 5 else None
-
-
 def _joint(items, at: int, text: str, forms: Forms) -> int | None:
     """Where the number begins behind "the tag reads", "mark's", "its number is"; None where no label tells one."""
     if items[at].concept in ("NUM", "COMMA"):
@@ -130,17 +147,17 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
         return item
     before, ahead = concept_at(items, at - 1), concept_at(items, at + 1)
     for concept, words in forms.alone:
-        if said in words and at and before in _OPENS and ahead in ("STOP", "COMMA", ""):
+        if said in words and at and (before in _OPENS or concept == "SAME_THING" and before == "NUM") and ahead in ("STOP", "COMMA", ""):
             return _meant(item, concept)
     for concept, words in forms.numbered:
         if said in words and (ahead == "MARKED" or (ahead, concept_at(items, at + 2)) == ("LETTER", "NUM") or ahead == "NUMBER" or ahead == "NUM" and concept_at(items, at + 2) in _BEHIND_A_NUMBER) and before not in ("NUM", "WORD"):
             return _meant(item, concept)
     for concept, words in forms.first:
-        if said in words and before in ("", "STOP") and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in _BEHIND_A_NAME and concept_at(items, at + 3) not in ("BACK", "SIDE", "OVER", "IN"):
+        if said in words and (before in ("", "STOP") or before == "COMMA" and _is_colon(items[at - 1], text)) and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in _BEHIND_A_NAME and concept_at(items, at + 3) not in ("BACK", "SIDE", "OVER", "IN"):
             return _meant(item, concept)
     past = concept_at(items, at + 2) if ahead == "ON" or ahead in ("COMMA", "SIGN") and at + 1 < len(items) and _is_colon(items[at + 1], text) else ahead
     for concept, words in forms.before_measure:
-        if said in words and (before in _OPENS or before in ("SIZE", "NUM", "LEN", "RATIO", "TAPE", "CLOSURE", "MARK181")) and past in ("NUM", "LEN", "FRAC"):
+        if said in words and (before in _OPENS or before in ("SIZE", "NUM", "LEN", "RATIO", "TAPE", "CLOSURE", "MARK181")) and (past in ("NUM", "LEN", "FRAC") or concept == "BOARD" and before == "LEN"):
             return _meant(item, concept)
     return item
 

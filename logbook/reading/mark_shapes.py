@@ -110,7 +110,11 @@ def _mark_at(items, at: int, text: str, letters) -> tuple[str | None, int] | Non
 
 def _is_a_run(done, value: str, items, at: int, text: str) -> bool:
     """ "str 81 r2": a small r behind a piece that has its mark already is its run; a great one could be a revision."""
-    if value[:1] != "R" or text[items[at].start] != "r" or not value[1:].isdigit() or items[at].concept not in ("LETTER", "WORD") or len(done) < 2:
+    if value[:1] != "R" or text[items[at].start] != "r" or not value[1:].isdigit() or items[at].concept not in ("LETTER", "WORD"):
+        return False
+    if not done or done[-1].concept == "STOP" or text[done[-1].end - 1] in ":/":  # "r5: straights 10 & 11"
+        return _concept(items, at + 2) != "STOP"
+    if len(done) < 2:
         return False
     behind = done[-2] if done[-1].concept == "COMMA" else done[-1]
     before = done[-3:-1] if done[-1].concept == "COMMA" else done[-2:-1]

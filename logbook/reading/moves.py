@@ -225,6 +225,19 @@ def _same_way(found: Found):
             return
 
 
+def _one_of_two(found: Found):
+    """ "Left three, right three": of a piece that changes its size; which way, the sizes tell."""
+    if any(item.concept == "K_TRANSITION" for item in found.row.items):
+        yield from _move(found)
+
+
+def _other_of_two(found: Found):
+    """ "Left, three. Right, three." """
+    before = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
+    if before[-4:] in (["SIDE", "COMMA", "NUM", "STOP"], ["SIDE", "COMMA", "LEN", "STOP"]):
+        yield from _one_of_two(found)
+
+
 LEVEL_FRAMES = (
     Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:AND DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
@@ -269,6 +282,9 @@ FRAMES = (
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
+    Frame(f"(?P<w>{_SIDES} COMMA? (?P<by>NUMB)) (?=(?:COMMA|STOP|AND){{1,2}} DET? SIDE COMMA? NUMB (?:SEP|$|{_BACK}))", _one_of_two),
+    Frame("(?P<w>(?P<side>SIDE) COMMA (?P<by>NUMB)) (?=SEP|$)", _other_of_two),
+    Frame("(?P<w>(?P<side>SIDE) COMMA? (?P<by>NUMB) EACH) (?=SEP|$)", _one_of_two),
     Frame("AND DET? (?P<w>(?P<side>SIDE) (?P<by>NUMB)) (?=COMMA|STOP|$|BACK|BOTH)", _same_way),
     Frame("BACK (?:FILL|OF|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
     Frame("BOTH (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),

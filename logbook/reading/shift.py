@@ -21,13 +21,18 @@ def is_shift(row: Row, mentions: list[Mention], claims: list[Claim]) -> bool:
     opened = "SHIFT" in concepts or "DAY" in concepts[:5]
     method = names & {"board_thickness", "tape_width", "staple_leg", "closure_mark", "staple_spacing", "surface_temperature", "run", "air_leaves_by", "board_class"}
     acts = {c.name for c in claims if not c.weak and not (c.name == "stapled" and row.items[c.first].concept == "STAPLES")} & {"taped", "stapled", "rubbed_down", "inlet_size", "side_moves", "(size)", "vanes", "(to_size)", "stage"}
-    if any(c.value is False and c.name in ("stapled", "taped", "rubbed_down", "vanes") for c in claims):
+    if any(c.value is False and c.name in ("stapled", "taped", "rubbed_down", "vanes") and not (opened and len(method) > 3 and _to_come(row, c)) for c in claims):
         return False  # what is not done is not done on a piece
     if method == {"run"} and any(item.concept in ("WILL", "PENDING") for item in row.items):
         return False  # "Monday we'll hang run four": a plan
     if opened:
         return bool(method) and not acts & {"(size)", "side_moves", "vanes", "taped", "(to_size)", "rubbed_down"}
     return len(method) >= 3 and not acts and bool(names & {"board_thickness"})
+
+
+def _to_come(row: Row, one: Claim) -> bool:
+    """ "… and I'll be stapling every two": how the day's work is done, told before any of it."""
+    return any(item.concept == "WILL" for item in row.items[one.first : one.last])
 
 
 def shift_claims(row: Row, claims: list[Claim]) -> list[Claim]:

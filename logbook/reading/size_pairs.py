@@ -30,7 +30,7 @@ def sized(items, text: str):
     done: list[Item] = []
     at = 0
     while at < len(items):
-        size = _size_at(items, at, text) if items[at].concept in LENGTHS else None
+        size = _size_at(items, at, text) if items[at].concept in LENGTHS else _named_sides(items, at) if items[at].concept in _LABELS else None
         if size is None:
             done.append(items[at])
             at += 1
@@ -38,6 +38,17 @@ def sized(items, text: str):
             done.append(size[0])
             at = size[1]
     return tuple(done)
+
+
+def _named_sides(items, at: int) -> tuple[Item, int] | None:
+    """ "Width twelve, height ten": what each is stands before it, as a form read aloud has it."""
+    end = at + 3 if concept_at(items, at + 2) in ("COMMA", "AND", "STOP") else at + 2
+    said = [concept_at(items, k) for k in (at, at + 1, end, end + 1)]
+    if concept_at(items, at - 1) in LENGTHS or {said[0], said[2]} != set(_LABELS) or said[1] not in LENGTHS or said[3] not in LENGTHS or concept_at(items, end + 2) in _LABELS:
+        return None
+    one, two = _in_one_unit(items[at + 1].value, items[end + 1].value)
+    pair = (one, two) if said[0] == "WIDE" else (two, one)
+    return _item(items, at, end + 2, Size(pair, items[at + 1].value.unit or items[end + 1].value.unit, None)), end + 2
 
 
 def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
