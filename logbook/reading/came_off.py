@@ -8,7 +8,8 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.afar import Afar
-from logbook.reading.claims import claim
+from logbook.reading.claims import Claim, claim
+from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
 from logbook.reading.phrasing import apart, word
@@ -17,6 +18,13 @@ from logbook.reading.sketch import Sketch
 _BACK = 4  # parts
 _AHEAD = 4
 _KEPT = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "SIZE", "LEN", "EVERY", "GENERIC")
+
+_GONE = frozenset(("came off", "torn off", "gone", "arrancado", "arrancada"))
+_FAR = 14  # items
+_BEFORE_UNDONE = (
+    "BE", "DET", "IT", "FILLER", "THIS", "HAVE", "ON", "OF", "IN", "WITH", "YET", "I", "ANY", "COMMA", "STOP", "BUT", "AND", "ANOTHER", "SIDE", "SIDE_WORD", "OTHER_SIDE", "JOINT", "ALL",
+    "BOTH", "AROUND", "LATER", "OTHER", "OFF", "END", "OVER", "NUM", "EVERY", "FITTING", "TO", "WHEN", "IN_PLACE", "LEN", "MARK181", "BACK", "UP",
+)  # fmt: skip
 
 
 @cache
@@ -119,3 +127,102 @@ def _is_back(row: Row, drawn: tuple[Sketch, ...], place: int, later: int, name: 
             continue
         return True
     return False
+
+
+def undoings(row: Row, own: Row) -> list[tuple[Claim, int]]:
+    """ "Taped it, then tore it off", "the tape came off": the act before it no longer holds. With the item that says so."""
+    made: list[tuple[Claim, int]] = []
+    for at, item in enumerate(row.items):
+        peels = item.concept == "DAMAGE" and item.value == "delaminated"
+        gone = item.concept == "MISSING" and row.words(at, at + 1).lower() in _GONE
+        if item.concept != "UNDONE" and not peels and not gone:
+            continue
+        if item.concept == "UNDONE" and not own.is_blank(at):
+            made += [(claim(row, "(nothing)", None, k, k + 1), k) for k in _reason(row, at)]
+        if item.concept == "UNDONE" and not own.is_blank(at) and not _off_something(row, at):
+            noun = next((name for word, name in _OF_THE_PHRASE.items() if word in row.words(at, at + 1).lower()), None)
+            if noun is not None and not _done_again(row, at):
+                made.append((claim(row, noun, False, at, at + 1, corrects=True, part="undone", hedged=False), at))
+                continue
+        act = None if _off_something(row, at) or _done_again(row, at) else _done_before(row, at)
+        if peels and at + 1 < len(row.items) and row.items[at + 1].concept == "TAPE" and not own.is_blank(at):
+            made.append((claim(row, "taped", False, at, at + 2, corrects=True, part="undone", hedged=False), at))
+            continue
+        if act is None and item.concept == "UNDONE" and not own.is_blank(at) and not _done_again(row, at):
+            of = _named_in(row, at)
+            if of is not None:
+                made.append((claim(row, of[0], False, at, of[1], corrects=True, part="undone", hedged=False), at))
+                continue
+        if act is None or own.is_blank(act) or ((peels or gone) and row.items[act].concept not in ("TAPE", "STAPLES", "CLOSURE")):
+            continue
+        name = ACTS[row.items[act].concept]
+        near = act if all(row.items[k].concept not in ("COMMA", "STOP") for k in range(act, at)) else at
+        made.append((claim(row, name, False, near, at + 1, corrects=True, part="undone", hedged=False), at))
+    return made
+
+
+_NOUNS = {"cinta": "taped", "teip": "taped", "tape": "taped", "grapas": "stapled", "aletas": "vanes"}
+
+
+def _named_in(row: Row, at: int) -> tuple[str, int] | None:
+    """ "Le quité la cinta", "se le cayó el teip": the act is named by the words that undo it, or right behind them."""
+    last = row.words(at, at + 1).lower().split()[-1]
+    noun = at + 2 if at + 1 < len(row.items) and row.items[at + 1].concept == "DET" else at + 1
+    if last in _NOUNS:
+        if row.words(noun, noun + 1).lower().startswith(("vieja", "mala", "sobrante")) if noun < len(row.items) else False:
+            return None
+        return _NOUNS[last], at + 1
+    if noun < len(row.items) and row.items[noun].concept in ("TAPE", "STAPLES", "VANES") and row.words(at, at + 1).lower().startswith(("se le", "se les", "se está", "se esta", "se cay")):
+        return ACTS[row.items[noun].concept], noun + 1
+    return None
+
+
+_OF_THE_PHRASE = {"vane": "vanes", "staple": "stapled", "tape": "taped"}  # "pulled the vanes out": the act is named in it
+
+
+def _reason(row: Row, at: int) -> range:
+    """ "pulled them since the flap had ripped": why he did, which says nothing of the piece as it is."""
+    if row.words(at + 1, at + 2).lower().split()[0] not in ("since", "because", "cause", "cuz", "porque") if at + 1 < len(row.items) else True:
+        return range(0)
+    last = at + 1
+    while last < len(row.items) and row.items[last].concept not in ("COMMA", "STOP", "BUT"):
+        last += 1
+    return range(at + 1, last)
+
+
+def _done_again(row: Row, at: int) -> bool:
+    """ "pulled that, did it again at two": it holds again."""
+    for item in row.items[at + 1 : at + 6]:
+        if item.concept in ("STOP", "QUERY"):
+            return False
+        if item.concept == "REDID":
+            return True
+    return False
+
+
+def _off_something(row: Row, at: int) -> bool:
+    """ "took it off the bench", "se cayó la etiqueta": it is of another thing; "tore it off the top" is of the act."""
+    behind = [item.concept for item in row.items[at + 1 : at + 3]]
+    return behind[:1] in (["DET"], ["ON_BENCH"], ["BUILDING"], ["FITTING"]) and behind[1:] not in (["SIDE"], ["JOINT"], ["TAPE"], ["STAPLES"], ["VANES"])
+
+
+def _done_before(row: Row, at: int) -> int | None:
+    """The act that "tore it off" is of: right before, with nothing between that it could be of instead."""
+    stops = 0
+    for back in range(at - 1, max(-1, at - _FAR), -1):
+        concept = row.items[back].concept
+        if row.is_blank(back):
+            continue
+        if concept == "CLINCHED" and not any(row.items[k].concept == "TABS" for k in range(max(0, back - 4), back)):
+            return None
+        if concept in ACTS:
+            return back
+        stops += concept == "STOP"
+        if (concept.startswith("K_") or concept == "FITTING") and back > 0 and row.items[back - 1].concept in ACTS:  # "stapled straight nine, then pulled every one"
+            return back - 1
+        if concept.startswith("K_") and back > 1 and row.items[back - 1].concept in ("ON", "IN") and row.items[back - 2].concept in ACTS:  # "tape's on tee nine. It's falling off"
+            return back - 2
+        passing = concept in ("DAY", "SHIFT") or row.words(back, back + 1).lower() in ("yesterday", "overnight", "last night", "last week", "monday", "friday", "by", "lunch", "noon", "by noon", "morning", "by morning", "ayer", "anoche")
+        if stops > 1 or (concept not in _BEFORE_UNDONE and not passing):
+            return None
+    return None

@@ -19,6 +19,7 @@ DENIED = {
     "TIE_RODS": ("reinforced", False), "CUT_LENGTH": ("cut_to_length", False), "DAMAGE": ("facing_damage", "none"),
     "REPAIR_IT": ("damage_repaired", False), "HEAT_IT": ("preheated", False), "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
 }  # fmt: skip
+ACTS = {concept: name for concept, (name, value) in DENIED.items() if value is False and name != "staple_flap"} | {"CLOSURE": "taped", "MARK181": "taped", "CLINCHED": "tabs_bent"}  # the acts that things and words tell of
 _ELSEWHERE = frozenset(
     "truck box order backorder van shop trailer gangbox ground crate bin cart toolbox toolbag bag bench floor pallet camión camioneta troca troque carro caja camino pedido bodega bolsa banco suelo piso tarima".split()
 )  # parts that lie there are not in

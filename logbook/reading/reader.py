@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from logbook.facts import BY_NAME
 from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.elsewhere import elsewhere, signed, without
@@ -83,7 +84,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     short, short_at = not_happened.short_of_done(row.blanked(aside), own, not_own, cut, cut_up, language)
     left = undone(own.blanked(short_at), cut, language)
     undone_at = [
-        (replace(one, name="(nothing)") if fell_short.set_right(cut_up, at, language) else one, at) for one, at in partly.undoings(row, own.blanked(short_at), cut)
+        (replace(one, name="(nothing)") if fell_short.set_right(cut_up, at, language) else one, at) for one, at in undoings(row, own.blanked(short_at))
     ]
     left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in but_one}), cut), *partly.half_done(own.blanked(short_at), cut, language)]
     sided, sided_at = side_counts.counts(row, own.blanked(left.plans), cut_up, language)
@@ -93,7 +94,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *first.claims, *wanted.claims, *away.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in undone_at), *partly.but_not(row, not_own, cut), *partly.so_is(own, cut), *partly.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
+    claims: list[Claim] = [*answered, *first.claims, *wanted.claims, *away.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in undone_at), *turned.but_not(row, not_own, cut), *contrasts.so_is(own, cut), *turned.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, language), *turned_to]
     claims += in_turns
     claims += runs(headed, taken, language)
     stated = stated.blanked(places.of_the_joined(stated))

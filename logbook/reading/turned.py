@@ -8,7 +8,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.denials import DENIED
+from logbook.reading.denials import ACTS, DENIED
 from logbook.reading.fell_short import _WORDS
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
@@ -251,3 +251,59 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
             elif not said_before and not _settled_in_it(said, language):
                 doubted.update(range(clause.first, clause.last))
     return nothing, doubted
+
+
+_SMALL = ("BE", "DET", "IT", "FILLER", "THIS", "HAVE", "ON", "OF", "IN", "WITH", "YET", "I", "ANY")
+
+
+def but_not(row: Row, why: dict[int, str], cut: tuple[Clause, ...]) -> list[Claim]:
+    """ "If it was taped I'd hang it, but it isn't", "the drawing has vanes, mine doesn't": the act named before is denied."""
+    made: list[Claim] = []
+    for place, clause in enumerate(cut):
+        if place == 0 or clause.first in why and not _own_again(row, clause):
+            continue
+        not_at = next((at for at in range(clause.first, clause.last) if row.items[at].concept in ("NOT", "NO")), None)
+        if not_at is None or not _only_small(row, clause, not_at):
+            continue
+        act = _act_of_others(row, why, cut, place)
+        if act is not None:
+            made.append(claim(row, ACTS[row.items[act].concept], False, clause.first, clause.last, corrects=True, hedged=False))
+    return made
+
+
+def _own_again(row: Row, clause: Clause) -> bool:
+    return row.items[clause.first].concept == "BUT"
+
+
+def _only_small(row: Row, clause: Clause, not_at: int) -> bool:
+    for at in range(clause.first, clause.last):
+        item = row.items[at]
+        if at == not_at or item.concept in ("BUT", "AND", *_SMALL):
+            continue
+        if item.concept in ("FITTING", "NUMBER", "NUM", "GENERIC") and at < not_at:
+            continue
+        if item.concept in ("IN_PLACE", "MOVE_IN") and at < not_at:  # "this one went in without"
+            continue
+        if row.words(at, at + 1).lower() in ("went", "comes", "goes", "mine", "ours", "any", "them", "there", "mío", "mía", "that", "ninguna", "actually", "though"):
+            continue
+        return False
+    return True
+
+
+def _act_of_others(row: Row, why: dict[int, str], cut, place: int) -> int | None:
+    """The act last named in a clause right before, of this sentence, that was a condition, a drawing or another's."""
+    for before in range(place - 1, max(-1, place - 5), -1):
+        if cut[before].sentence != cut[place].sentence:
+            return None
+        acts = [at for at in range(cut[before].first, cut[before].last) if row.items[at].concept in ACTS]
+        if acts and would(row, cut[before]):
+            return None
+        if acts:
+            return acts[0] if why.get(acts[0]) in ("condition", "drawing", "other") else None
+    return None
+
+
+def not_after_all(own: Row) -> list[Claim]:
+    """ "Encintado no perdón todavía no": said and taken back in one breath, without a comma."""
+    found = own.find("(?P<act>STAPLED|TAPED|RUBBED) FIX (?:NOT_DONE|YET NOT|NOT YET|NOT) (?=SEP|$)")
+    return [claim(own, ACTS[own.items[m.start("act")].concept], False, m.start() + 1, m.end(), corrects=True, hedged=False) for m in found]
