@@ -193,8 +193,13 @@ ENGLISH_ACTS = ActWords(
         (r"(?:and |so )?(?:the |what |what's the |how's the )?(?:spacing|how far apart|how often|every what|centers)(?: is it| are they)?$", "(spacing)", "length"),
         (r"(?=.*\b(?:temp|temperature|degrees|how (?:cold|warm|hot)|thermometer)\b)(?!.*\b(?:inside|in) the duct\b)", "surface_temperature", "degrees"),
         (r"(?=.*\b(?:clinch|clinched|legs|staples)\b)(?=.*\b(?:which way|what way|which direction|inward or outward|in or out|point|curl|fold)\b)", "staple_clinch", "way"),
+        (r"(?:(?:and|so|the|my|your|any|how about|what about|cross) )*tabs$", "cross_tab_length", "length"),
+        (r"(?:(?:and|so|the|my|what|what's|how about|what about) )*tape$", "tape_width", "length"),
+        (r"(?:(?:and|so|the|my|what|what's|how about|what about) )*(?:duct )?board$", "board_thickness", "length"),
+        (r"(?:and |so )?how (?:big|wide|long|bad|large)(?: (?:is|was|a|are|were|of|it|that|they|them|one|the \w+))*$", "(size)", "length"),
         (r"(?=.*\b(?:mark|ul|listed|listing|label|181|stamp|number)\b)(?=.*\b(?:tape|roll|backing|foil)\b)", "(listed)", "yes"),
     ),
+    topic_over=r"(?:well |oh |that |it |(?:it|that|they)'s |they're |was |is )*(?:no|nope|none|nah|not|what|which|where|who|how|why|gone|dried|never was|never happened|closed|tight|isn't any|wasn't any|there isn't|there wasn't|there's (?:no|none)|cut (?:it|that) (?:off|out)|didn't see|don't (?:know|see)|somebody else's|wasn't mine|different|other|wrong)\b(?! (?:fixed|patched|mended|taped|touched|repaired|done|yet|sealed))",
     says_no=(
         r"(?:not (?:a|an|one|any)(?: single| solitary)? (?:strip|inch|staple|piece|bit|lick|stroke|scrap|vane|one|tab|foot|swipe|pass|wipe|shot)|none|zero|nil|zip|zilch|nada|nothing|not any|bupkis|squat|jack)(?: of (?:it|them|'em|that|those))?(?: (?:at all|whatsoever|anywhere|to speak of|on it|in it|there|put on|went (?:on|in)|so far|today|i'm afraid|sorry))*",
         r"(?:no|nope|nah|negative|never|none|not|nay|neither)(?: sir| ma'am| boss| chief| way| dice| joy| luck| time| chance| idea)?(?: (?:not|i|it|we|they) .*)?",

@@ -224,6 +224,7 @@ class ActWords:
     of_any_plan: bool = False  # those words are sure enough behind "I will" and "tomorrow" too
     asks: tuple[tuple[str, str, str], ...] = ()  # (words of a question, fact, sort of the answer: length, count, degrees, way)
     says_no: tuple[str, ...] = ()  # the whole of an answer
+    topic_over: str = "(?!)"  # behind a thing that was named as if asked for: it is not there, or no more
     says_yes: tuple[str, ...] = ()
     none_of_it: str = ""  # the whole of a clause at the end: nothing of what was named
     ironies: str = ""  # beside a yes, which then is a no

@@ -11,6 +11,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim, unit_of
 from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
+from logbook.reading.headings import Mention, mark_text
 from logbook.reading.likely import Likely
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
@@ -25,6 +26,7 @@ _ASKED = (
 _MOST = 8  # items of a question that is his own, besides those that name the piece
 _MEASURES = {"length": ("NUM", "LEN", "FRAC"), "count": ("NUM",), "degrees": ("NUM", "DEG", "TEMP_F"), "way": ("IN", "OUT", "INSIDE", "OUTSIDE")}
 _LEADS_IN = ("FILLER", "DET", "HEDGE", "THINK", "IT", "BE", "EVERY", "ON", "ONLY", "THIS", "ALL", "COMMA", "NUMBER", "TO", "CLINCHED", "COLD_ON", "TEMP")
+_ASKED_OF = ("STAPLE", "TAPE_IT", "TAPE", "RUB", "STAPLED", "TAPED", "RUBBED", "TRIM", "WIPE", "HANG")
 _SAYS_TOO = {"staple_spacing": "stapled", "staple_leg": "stapled", "staple_clinch": "stapled", "sides_stapled": "stapled", "sides_taped": "taped", "cross_tab_length": "cross_tabs", "cross_tab_spacing": "cross_tabs"}
 
 
@@ -33,6 +35,32 @@ class Answers:
     claims: list[Claim] = field(default_factory=list)
     spent: set[int] = field(default_factory=set)  # items that question and answer take up
     names: set[int] = field(default_factory=set)  # items of a question that name the piece: they are his own
+    bare: list[int] = field(default_factory=list)  # numbers right behind the act that is asked for: "did I staple eighteen?"
+
+
+_TOPICS = ("DAMAGE", "GAP")
+_WITH_A_TOPIC = ("DET", "THIS", "FILLER", "AND", "ON", "IN", "OF", "FACING", "BOARD", "JOINT", "END", "SIDE", "SIDE_WORD", "DAMAGE_PLACE", "WORD", "OTHER", "BACK", "BUT", "GENERIC", "FROM")
+
+
+def topics(row: Row, language: Language) -> Row:
+    """ "The tear? It's still there. Half inch.": what is named so and not asked is gone on about, as if a comma stood behind it and before its bare measure."""
+    items = row.items
+    made = list(items)
+    for at, item in enumerate(items):
+        if item.concept != "QUERY":
+            continue
+        first = next((k + 1 for k in range(at - 1, -1, -1) if items[k].concept in ("STOP", "QUERY", "COMMA")), 0)
+        end = next((k for k in range(at + 1, len(items)) if items[k].concept in ("STOP", "QUERY")), len(items))
+        concepts = [items[k].concept for k in range(first, at)]
+        named = sum(concept in _TOPICS for concept in concepts) == 1 and set(concepts) <= {*_TOPICS, *_WITH_A_TOPIC} and len(concepts) <= _MOST
+        pointed = "DET" in concepts[:2] or "THIS" in concepts[:2]
+        if not named or not pointed or end == at + 1 or re.match(language.acts.topic_over, plain(row.words(at + 1, end))) is not None:
+            continue
+        made[at] = replace(item, concept="COMMA")
+        bare = [items[k].concept for k in range(end + 1, next((k for k in range(end + 1, len(items)) if items[k].concept in ("STOP", "QUERY", "COMMA")), len(items)))]
+        if end < len(items) and items[end].concept == "STOP" and {"LEN", "FRAC"} & set(bare) and set(bare) <= {"LEN", "FRAC", "WIDE", "LONG", "HEDGE", "FILLER", "THINK", "AROUND"}:
+            made[end] = replace(items[end], concept="COMMA")
+    return row if made == list(items) else Row.of(row.text, tuple(made))
 
 
 def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:
@@ -46,6 +74,9 @@ def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:
         if row.items[cut[place + 1].first].concept in ("NO_DAMAGE", "DAMAGE"):
             continue  # "foil's clean, no rips"
         names = _names(row, clause) if row.items[clause.last].concept == "QUERY" or _tells_of_an_act(row, clause) else set()
+        bare = clause.last - 1
+        if row.items[clause.last].concept == "QUERY" and not names and row.items[bare].concept == "NUM" and bare > clause.first and row.items[bare - 1].concept in _ASKED_OF and row.items[bare].value.value > 4:
+            names = {bare}
         if clause.last - clause.first - len(names) > _MOST or _asks_another(row, clause):
             continue
         if _measured(row, clause, cut[place + 1], language, names, found):
@@ -72,9 +103,10 @@ def _acted(row: Row, clause: Clause, reply: Clause, language: Language, names: s
         opens = (Open("piece", name, row.items[at].start, row.items[end - 1].end),) if later else ()
         if value is False:
             found.claims.append(claim(row, name, yes, at, end, hedged=False, opens=opens, pending=later))
-        elif not yes:
-            found.claims.append(claim(row, name, value, at, end, hedged=False))
+        elif not yes or row.items[at].concept == "DAMAGE":
+            found.claims.append(claim(row, name, row.items[at].value if yes else value, at, at + 1 if yes else end, hedged=False))
     found.names.update(names)
+    found.bare += [k for k in names if row.items[k - 1].concept in _ASKED_OF]
     found.spent.update(k for k in range(clause.first, clause.last + 1) if k not in names)
     found.spent.update(range(reply.first, end))
 
@@ -108,6 +140,15 @@ _BY_NAME = ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "TRIM", "WIPE", "TIE_RODS
 _LACKS = frozenset("NO NOT NOT_DONE MISSING TROUBLE PENDING FORGOT LEFT_OUT EXCEPT ALL_BUT NEED WILL IF QUESTION UNDONE DAMAGE GAP DRAWING OTHER DIFFERENT".split())
 
 
+def asked_of(row: Row, told: Answers, named: list[Mention], language: Language) -> list[Mention]:
+    """ "Did I staple eighteen? Yes.": the one number so asked for, where no piece was named by another."""
+    if not told.bare or any(m.mark is not None or m.batch for m in named):
+        return named
+    marks = {mark_text(row, at, at + 1, language): at for at in told.bare}
+    at = min(marks.values())
+    return named if len(marks) > 1 else sorted([*named, Mention(at, at + 1, mark=next(iter(marks)), mark_at=(at, at + 1))], key=lambda m: m.first)
+
+
 def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> bool:
     """ "Which way do the staples clinch on branch ten? Inward", "how many sides did I tape? Three"."""
     if row.items[clause.last].concept != "QUERY" or not language.acts.asks:
@@ -117,6 +158,9 @@ def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names
     if asked is None:
         return False
     name, sort = asked
+    name = _sized_before(row, clause) if name == "(size)" else name
+    if name is None:
+        return False
     if name == "(listed)":
         if _reply(row, reply, language) is not False:
             return False
@@ -158,6 +202,14 @@ _SPACED = {"STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "SCREWS": "
 def _spaced_before(row: Row, clause: Clause) -> str | None:
     """ "… stapled. Spacing? Three": of the thing named last that can be spaced."""
     return next((_SPACED[row.items[k].concept] for k in range(clause.first - 1, -1, -1) if row.items[k].concept in _SPACED), None)
+
+
+_SIZED = {"DAMAGE": "damage_width", "GAP": "gap", "STAPLES": "staple_leg", "STAPLED": "staple_leg", "TABS": "cross_tab_length"}
+
+
+def _sized_before(row: Row, clause: Clause) -> str | None:
+    """ "… A tear. How big? Half inch": of the thing named last that is measured so."""
+    return next((_SIZED[row.items[k].concept] for k in range(clause.first - 1, max(-1, clause.first - 12), -1) if row.items[k].concept in _SIZED), None)
 
 
 def _names(row: Row, clause: Clause) -> set[int]:

@@ -36,7 +36,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     language = lexicon.language
     items = compose(itemise(found, lexicon), text, language.letters, language.forms)
     beside = asides.asides(Row.of(text, items), language)
-    whole = asides.without(text, items, beside)
+    whole = answers.topics(asides.without(text, items, beside), language)
     items = whole.items
     taken_back, saying_so = withdraws(whole, language, text)
     phrase_at = {at for said in phrases_said(found, job, code) for at, item in enumerate(items) if item.first < said.last and item.last > said.first}
@@ -46,9 +46,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     ticks = ticked_off(row, language)
     row = row.blanked(ticks.spent)
     aside = elsewhere(row, cut, language)
-    told = answers.answers(row.blanked(aside), cut, language)
-    answered, spent = [*beside.claims, *ticks.claims, *told.claims], beside.spent | ticks.spent | told.spent
-    told.names |= ticks.names
+    replies = answers.answers(row.blanked(aside), cut, language)
+    answered, spent = [*beside.claims, *ticks.claims, *replies.claims], beside.spent | ticks.spent | replies.spent
+    replies.names |= ticks.names
     row = row.blanked(spent)
     cut_up = parts(row, cut)
     but_one = one_left_out.places(row)
@@ -65,7 +65,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     away = afar.afar(row.blanked(aside), cut_up, language)
     spent |= away.spent
     row = row.blanked(away.spent)
-    not_own = {at: why for at, why in {**stances(row, language), **away.not_own}.items() if at not in spent and at not in told.names}
+    not_own = {at: why for at, why in {**stances(row, language), **away.not_own}.items() if at not in spent and at not in replies.names}
     not_own = {at: why for at, why in not_own.items() if at not in wanted.of_piece} | {at: "drawing" for at in wanted.wished}
     supposed, doubted = turned.supposed(row, cut, language)
     doubted |= away.doubted
@@ -146,7 +146,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told))
     named = _named_by_others(row, named, claims, taken, language)
     named = _with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
-    named = going_back.told_of_before(row, named, language)
+    named = going_back.told_of_before(row, answers.asked_of(row, replies, named, language), language)
     if not any(m.kind is not None or m.mark is not None or m.batch for m in named) and not any(item.concept in ("LEAK_TEST", "CFM") for item in items):
         claims = signed(row, cut, claims)
     made, regions = drafts.drafts(row, listed.together(row, listed.kinds_ahead(row, named)))

@@ -65,8 +65,8 @@ def _compiled(code: str) -> tuple[tuple[State, Likely], ...]:
 
 @cache
 def _anywhere(code: str) -> tuple[Likely, ...]:
-    """The same patterns for a whole text, where the end of a part is none."""
-    return tuple(Likely(pattern.pattern.replace("$", "")) for _, pattern in _compiled(code))
+    """The same patterns for a whole text, where the ends of a part are none."""
+    return tuple(Likely(pattern.pattern.replace("$", "").replace("^", "")) for _, pattern in _compiled(code))
 
 
 def _likely(row: Row, language: Language) -> list[tuple[State, Likely]]:
