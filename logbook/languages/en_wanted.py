@@ -6,10 +6,10 @@ from logbook.languages.told import Wanted
 
 _PAPER = r"(?:spec|specs|specification|code|print|prints|drawing|drawings|detail|details|plan|plans|book|manual|sheet|schedule|standard|list|paper|submittal|blueprint|rule|limit|job|cut sheet|instructions|engineer|foreman|boss|super|inspector|architect|office|shop|lead)"
 _WHO = rf"(?:they|he|she|somebody|(?:the |our |my |that |this )?(?:\w+ )?{_PAPER}(?: book| sheet| people| guy)?)"
-_ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|calls? out|called out|needs?|requires?|required|specif(?:y|ies|ied)|gives?|gave|shows?|showed|has|have|had|allows?|allowed|lists?|drew|draws|puts|likes|limits|told me)"
+_ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|calls? out|called out|needs?|requires?|required|specif(?:y|ies|ied)|gives?|gave|shows?|showed|has|have|had|allows?|allowed|orders?|ordered|lists?|drew|draws|puts|likes|limits|told me)"
 
 ENGLISH_WANTED = Wanted(
-    looks=rf"\b(?:{_PAPER}|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
+    looks=rf"\b(?:{_PAPER}|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
     wants=(
         rf"(?<!like )(?<!as )(?<!per )(?<!what )\b{_WHO} (?:\w+ )?{_ASKS}\b",
         r"\b(?:meant|wanted|intended|planned|tried|trying|hoped|hoping|aimed|aiming|figured on|was going|were going|started out|set out)\b(?! it$)",
@@ -23,11 +23,13 @@ ENGLISH_WANTED = Wanted(
         r"^(?:the |our )?(?:max|maximum|minimum|limit|target|goal|rule|spec|plan)(?: is| was|'s)?\b",
         r"\b(?:allowed|specified|called out|required|drawn|spec'd)\b",
         r"\bi (?:laid|marked) (?:them|it|these|those|that) out (?:at|on|for)\b",
+        rf"\b(?:is|was|'s|are|were) (?:what|how|the \w+)(?:'s| is| was)? (?:(?:i|we|{_WHO})(?:'d| had| have)? )?(?:signed for|paid for|expected|came for|put in for|were? promised|{_ASKS})\b",
+        rf"\b(?:that|this|it|which)(?:'s| was| is) (?:the|our|their) (?:order|ask|call|request|number|instructions?|note|word|deal)\b",
         r"^(?:i |we |it |they )?needed (?!to\b)",
     ),
     rejected=r"\b(?:came up|looked|looks|were|was|seemed|turned out|proved|came out|are|is)(?: way| a little| a bit| a hair| kinda)* (?:too )?(?:short|small|narrow|wide|skinny|thin|long|stubby|far|no good)\b",
     instead=r"\b(?:went with|go with|used|using|switched|cut|made|swapped|put|peeled|redid|shot|ran|now)\b",
-    never=r"\b(?:like|as|per|to|by|following|matching|meets?|same as|within|what) (?:the |our |that )?(?:spec|print|drawing|plan|detail|code|book|rule)s?\b(?! for)|\bto spec\b",
+    never=r"\b(?:like|as|per|to|by|following|matching|meets?|same as|within|(?:did|built|made|used|have|got|exactly|just|to|with) what) (?:the |our |that )?(?:spec|print|drawing|plan|detail|code|book|rule)s?\b(?! for)|\bto spec\b",
     verb_of="mine ours they these those it i we staples screws hangers tabs",
     set_against=rf"(?:(?:where|though|although|while|versus|against|when|not|instead of) |(?:the |our )?{_PAPER} )",
     runs_on=r"(?:mine|ours|i|we|they|these|it|what i|on this|this one|got|ended|came|wound|landed)\b",
@@ -38,5 +40,7 @@ ENGLISH_WANTED = Wanted(
     differs=r"(?:but |and |well )*(?:mine|ours|these|they|it|that|this one|i|we) ?(?:'re |'s |are |is |was |were |did |do |does )?(?:not|aren't|isn't|ain't|wasn't|weren't|didn't|don't|doesn't|never)(?: quite| exactly| all| get that| do that| hold that| make it| make that)*",
     # the part behind it tells of no measure got
     not_yet=r"\b(?:will|gonna|going to|i'll|we'll|i'd|we'd|tomorrow|later|if|would|could've|could have|should|supposed|ought|next time|not|never|isn't|wasn't|aren't|don't|didn't|won't|can't|no)\b",
+    says_of_it=r"(?:and |but |now )*(?:(?:that|which|this|it)(?:'s| is| was|'d be)|(?:is|was)|as|like|per) ?(?:what|the|our|how|as|all|per|just|only|supposed|on the|in the|specified|called|ordered|required|drawn|asked)\b",
+    gets=r"(?:and |but |well |so |instead |what )*(?:they|it|she|he|we|i|that one|this one|mine|ours|what (?:they|it|we|i))(?:'s|'ve|'re| has| have| is| are)? ?(?:actually |really |just |only |ended up |wound up )*(?:got|gets|get|getting|has|have|had|came|come|went|used|sent|gave|showed up|brought|with|put|made|built|is|are|done|taking|took)\b",
     others=r"^(?:and |but )*(?:he|she|somebody|someone|the (?:other|new|night|day) \w+|the \w+(?:er|or|ian|man)s?|my \w+(?:er|or)) ",
 )

@@ -122,6 +122,8 @@ class Wanted:
     differs: str = ""  # the whole of a part: it came out otherwise, nobody says how
     not_yet: str = ""  # in a part: tells of nothing that came out
     others: str = ""  # how a part begins that tells of another's
+    says_of_it: str = "(?!)"  # how a part begins that says of the measure before it that it was asked for
+    gets: str = "(?!)"  # how a part begins that tells of what came of it, whoever is said to have it
 
 
 @dataclass(frozen=True)

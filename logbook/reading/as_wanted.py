@@ -33,6 +33,7 @@ _WITHIN = {
 }  # fmt: skip
 _PLAIN = ("back", "length")  # of a thing that is named beside it, else of the piece
 _SAYS_TOO = {"staple_spacing": "stapled", "cross_tab_length": "cross_tabs", "cross_tab_spacing": "cross_tabs"}
+_HEADING = ("SIZE", "DET", "FILLER", "AND", "ON", "OF", "DEG", "SERVICE", "MARKED", "NUMBER", "FITTING", "LETTER", "RUN")
 _LOOK_BACK = 40  # items
 _TAB = 8  # inches a cross tab is long, which tells its length from how far apart; source: the rules' own limit
 
@@ -55,17 +56,65 @@ def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWante
         wanted = _wanted(row, part, language)
         if wanted is None:
             continue
-        asked = _measures(row, wanted.first, wanted.last, language)
-        thing = _thing(row, cut_up, place, wanted, asked, language) if len(asked) <= 1 else None
-        if thing is None or (not asked and thing != "gap"):
+        if _of_a_sort(row, cut_up, place, wanted, language, found):
             continue
-        _settle(row, cut_up, place, wanted, asked, thing, language, found)
+        for last, one in _told_apart(row, cut_up, place, wanted, language):
+            asked = _once(row, _measures(row, one.first, one.last, language))
+            thing = _thing(row, cut_up, place, one, asked, language) if len(asked) <= 1 else None
+            if thing is None or (not asked and thing != "gap"):
+                continue
+            if _settle(row, cut_up, last, one, asked, thing, language, found, wanted) or one is wanted:
+                break
     return found
 
 
-def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing: str, language: Language, found: AsWanted) -> None:
+def _told_apart(row: Row, cut_up, place: int, wanted: Part, language: Language) -> Iterator[tuple[int, Part]]:
+    """What was asked for, with the part where it ends: with the clause beside it that has its measure or its thing ("staples every two, that was the order"), then by itself."""
+    part = cut_up[place]
+    if wanted is part:
+        told = _measures(row, part.first, part.last, language)
+        before, behind = cut_up[place - 1] if place else None, cut_up[place + 1] if place + 1 < len(cut_up) else None
+        if not told and before is not None and before.sentence == part.sentence and word(language.code, "told.wanted.says_of_it").match(part.words) and len(_measures(row, before.first, before.last, language)) == 1:
+            yield place, Part(before.first, part.last, part.sentence, f"{before.words} {part.words}")
+        elif len(told) == 1 and behind is not None and behind.sentence == part.sentence and not any(row.items[k].concept in _OWNERS for k in range(part.first, part.last)):
+            again = _measures(row, behind.first, behind.last, language)
+            thing = any(row.items[k].concept in _OWNERS for k in range(behind.first, behind.last))
+            if thing and (not again or len(_once(row, [*told, *again])) == 1):
+                yield place + 1, Part(part.first, behind.last, part.sentence, f"{part.words} {behind.words}")
+    yield place, wanted
+
+
+def _once(row: Row, measures: list[int]) -> list[int]:
+    """The measures, the same one said twice but once."""
+    seen = {row.items[at].value.value: at for at in reversed(measures)}
+    return sorted(seen.values())
+
+
+_SORTS = (("C_MASTIC", "MARK181", "CLOSURE", "COLD_ON", "TAPE"), ("SIZE",))
+
+
+def _of_a_sort(row: Row, cut_up, place: int, wanted: Part, language: Language, found: AsWanted) -> bool:
+    """ "They wanted mastic, they got 181A-P": of another sort than was asked for, whoever is said to have got it."""
+    whole = cut_up[place]
+    for sort in _SORTS:
+        asked = [at for at in range(whole.first, whole.last) if row.items[at].concept in sort]
+        if not asked or any(row.items[k].concept in ("STAPLED", "TAPED", "RUBBED") for k in range(whole.first, whole.last)):
+            continue
+        for part in cut_up[place + 1 : place + 3]:
+            got = [at for at in range(part.first, part.last) if row.items[at].concept in sort]
+            if got and part.sentence <= whole.sentence + 1 and word(language.code, "told.wanted.gets").match(part.words):
+                found.wished.update(k for k in range(whole.first, whole.last) if not _names(row, k, language))
+                found.of_piece.update(range(part.first, part.last))
+                found.of_piece.update(k for k in range(whole.first, whole.last) if _names(row, k, language))
+                return True
+    return False
+
+
+def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing: str, language: Language, found: AsWanted, alone: Part) -> bool:
+    """Puts what came out among the claims; whether something did."""
+    before = len(found.claims)
     rejected = finds(rows(language.code, "told.wanted.wants"), wanted.words) is None
-    for part in _beside(cut_up, place, wanted):
+    for part in _beside(row, cut_up, place, wanted):
         if rejected and (part.first < wanted.first or not word(language.code, "told.wanted.instead").search(plain(row.words(part.first, part.last)))):
             continue
         got = _measures(row, part.first, part.last, language)
@@ -76,7 +125,7 @@ def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing:
             found.spent.update(range(part.first, part.last))
             break
         if len(got) != 1 or not _tells(row, part, words, thing, got, language):
-            if got or word(language.code, "told.wanted.not_yet").search(words) or _MATTERS.intersection(item.concept for item in row.items[part.first : part.last]):
+            if got or word(language.code, "told.wanted.not_yet").search(words) or (_MATTERS - _mine(thing)).intersection(item.concept for item in row.items[part.first : part.last]):
                 break
             continue
         name = _name(row, thing, wanted, part, asked, got[0])
@@ -93,10 +142,36 @@ def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing:
         if too is not None:
             found.claims.append(claim(row, too, True, part.first, part.last, weak=True, hedged=False))
         found.spent.update(k for k in range(part.first, part.last) if not _names(row, k, language) and row.items[k].concept not in ("STAPLED", "TAPED"))
-        found.of_piece.update(k for k in range(wanted.first, wanted.last) if _names(row, k, language))
+        found.of_piece.update(k for k in range(_clause_start(row, wanted.first), wanted.last) if _names(row, k, language))
         break
-    if not rejected or found.spent:
+    told = len(found.claims) > before
+    if not told:
+        wanted = alone
+    elif place + 1 < len(cut_up) and _every_so(row, cut_up[place + 1], wanted) and found.claims[before].first > cut_up[place + 1].first:
+        found.wished.update(range(cut_up[place + 1].first, cut_up[place + 1].last))  # "eight inch tabs is what they asked for, every twelve"
+    if told or wanted is alone and (not rejected or found.spent):
         found.wished.update(k for k in range(wanted.first, wanted.last) if not _names(row, k, language))
+    return told
+
+
+def _clause_start(row: Row, at: int) -> int:
+    while at > 0 and row.items[at - 1].concept not in ("COMMA", "STOP", "QUERY"):
+        at -= 1
+    return at
+
+
+def _every_so(row: Row, part: Part, wanted: Part) -> bool:
+    return part.sentence == wanted.sentence and row.items[part.first].concept == "EVERY" and all(row.items[k].concept in ("EVERY", *_MEASURES, "APART", "ON") for k in range(part.first, part.last))
+
+
+def _tabs_apart(row: Row, wanted: Part, part: Part) -> bool:
+    """ "Eight inch tabs is what they asked for, every twelve": asked for too, and of another sort."""
+    return any(row.items[k].concept == "TABS" for k in range(wanted.first, wanted.last)) and _every_so(row, part, wanted)
+
+
+def _heads(row: Row, part: Part) -> bool:
+    """Only which piece it is: "elbow 12", "twelve by ten", "mark 55"."""
+    return all(row.items[k].concept in _HEADING or row.items[k].concept.startswith("K_") or row.items[k].concept == "NUM" and row.items[k - 1].concept.startswith(("K_", *_NAMES)) for k in range(part.first, part.last))
 
 
 def _wanted(row: Row, part: Part, language: Language) -> Part | None:
@@ -144,25 +219,30 @@ def _counts(row: Row, at: int) -> bool:
     return one or by or ahead in ("SIDE_WORD", "COUNTED", "PIECE_COUNT") or ahead.startswith("K_") and item.concept == "NUM"
 
 
-def _beside(cut_up, place: int, wanted: Part) -> Iterator[Part]:
+def _beside(row: Row, cut_up, place: int, wanted: Part) -> Iterator[Part]:
     """Where what came out may be told: the rest of the words, the next parts, else the one right before."""
     whole = cut_up[place]
-    if wanted is not whole:
+    if wanted is not whole and wanted.first >= whole.first:
         yield Part(wanted.last, whole.last, whole.sentence, whole.words) if wanted.last < whole.last else Part(whole.first, wanted.first, whole.sentence, whole.words)
         return
-    behind = [part for part in cut_up[place + 1 : place + 4] if part.sentence <= whole.sentence + 1]
+    behind = [part for part in cut_up[place + 1 : place + 7] if part.sentence <= whole.sentence + 1]
+    behind = [part for part in behind if not _heads(row, part) and not (part is cut_up[place + 1] and _tabs_apart(row, wanted, part))][:3]
     yield from behind
-    if place and cut_up[place - 1].sentence == whole.sentence and not any(part.sentence == whole.sentence for part in behind):
+    if place and wanted.first >= whole.first and cut_up[place - 1].sentence == whole.sentence and not any(part.sentence == whole.sentence for part in behind):
         yield cut_up[place - 1]
 
 
 def _tells(row: Row, part: Part, words: str, thing: str, got: list[int], language: Language) -> bool:
     """Whether these words tell of the same thing, as it came out."""
     concepts = {item.concept for item in row.items[part.first : part.last]}
-    mine = {concept for concept, name in _OWNERS.items() if name == thing or {name, thing} <= {"staples", "staple_leg"} or name == "length" and thing in ("tabs", "staple_leg", "staples")}
-    if (concepts & _MATTERS) - mine - {"QUERY"} or "QUERY" in concepts or row.is_blank(part.first):
+    if (concepts & _MATTERS) - _mine(thing) - {"QUERY"} or "QUERY" in concepts or row.is_blank(part.first):
         return False
     return not (word(language.code, "told.wanted.not_yet").search(words) or word(language.code, "told.wanted.others").match(words) or finds(rows(language.code, "told.wanted.wants")[:2], words))
+
+
+def _mine(thing: str) -> frozenset[str]:
+    """The words that may stand beside a measure of this thing."""
+    return frozenset(concept for concept, name in _OWNERS.items() if name == thing or {name, thing} <= {"staples", "staple_leg"} or name == "length" and thing in ("tabs", "staple_leg", "staples"))
 
 
 def _thing(row: Row, cut_up, place: int, part: Part, asked: list[int], language: Language) -> str | None:
@@ -175,7 +255,7 @@ def _thing(row: Row, cut_up, place: int, part: Part, asked: list[int], language:
     if any(row.items[k].concept in _MATTERS for k in range(part.first, last)):
         return None
     whole = cut_up[place]
-    if part is not whole:  # "six feet between hangers versus four on the print"
+    if part is not whole and part.first >= whole.first and part.last <= whole.last:  # "six feet between hangers versus four on the print"
         beside = [_OWNERS[row.items[k].concept] for k in range(whole.first, whole.last) if row.items[k].concept in _OWNERS]
         if len(set(beside)) == 1:
             return beside[0]
