@@ -24,7 +24,7 @@ ENGLISH_WANTED = Wanted(
         r"\b(?:allowed|specified|called out|required|drawn|spec'd)\b",
         r"\bi (?:laid|marked) (?:them|it|these|those|that) out (?:at|on|for)\b",
         rf"\b(?:is|was|'s|are|were) (?:what|how|the \w+)(?:'s| is| was)? (?:(?:i|we|{_WHO})(?:'d| had| have)? )?(?:signed for|paid for|expected|came for|put in for|were? promised|{_ASKS})\b",
-        rf"\b(?:that|this|it|which)(?:'s| was| is) (?:the|our|their) (?:order|ask|call|request|number|instructions?|note|word|deal)\b",
+        r"\b(?:that|this|it|which)(?:'s| was| is) (?:the|our|their) (?:order|ask|call|request|number|instructions?|note|word|deal)\b",
         r"^(?:i |we |it |they )?needed (?!to\b)",
     ),
     rejected=r"\b(?:came up|looked|looks|were|was|seemed|turned out|proved|came out|are|is)(?: way| a little| a bit| a hair| kinda)* (?:too )?(?:short|small|narrow|wide|skinny|thin|long|stubby|far|no good)\b",
