@@ -63,6 +63,11 @@ ENGLISH_FORMS = Forms(
         ("panel_seated", True, r"panel\b.*\b(?:fell|dropped|went|slid|slipped|popped|snapped) (?:right |straight |clean |down |back )*in(?:to)? (?:the |its |that )?(?:new |fresh |re-?cut )?(?:shiplap|groove|rabbet|step)"),
     ),
     tags=frozenset(("tag", "mark", "number", "label", "sticker", "tagged", "marked", "labeled", "labelled", "stenciled", "numbered", "stamp", "num", "no.")),
+    asked=(
+        ("NUMBER", frozenset(("which one", "which one is it", "which one's this", "which piece", "which fitting", "what number", "what number is it", "what's the number", "which number", "which one is this"))),
+        ("RUN", frozenset(("what run", "which run", "what run is it", "what's the run", "which run is it"))),
+        ("SIZE_WORD", frozenset(("what size", "what size is it", "what's the size", "which size"))),
+    ),
     pieces=frozenset(("pieces", "parts")),
     tells=frozenset(("is", "was", "says", "said", "reads", "read", "shows", "on it", "on", "it", "'s", "as", "being", "would be", "should be", "there", "here", "number", "its", "it's", "this one")),
     alone=(

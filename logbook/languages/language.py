@@ -142,6 +142,7 @@ class Forms:
     """Words of forms and tags: `tags` bear a piece's number, `tells` stand between a tag and it; `alone` and `before_measure` are what thumbs write."""
 
     tags: frozenset[str] = frozenset()
+    asked: tuple[tuple[str, frozenset[str]], ...] = ()  # (concept, questions he answers himself): labels
     pieces: frozenset[str] = frozenset()  # labels of how many an elbow is made of
     tells: frozenset[str] = frozenset()
     alone: tuple[tuple[str, frozenset[str]], ...] = ()  # (concept, words) that are a sentence by themselves

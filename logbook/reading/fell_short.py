@@ -120,6 +120,9 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     used = range(part.first, part.last if wrong.how != "alone" else part.first)
     if mended and not acts and noun is None:
         yield claim(row, "(nothing)", None, part.first, part.last), used
+    if wrong.how == "missed" and acts and not mended and all(_counted(row, at) for at in acts):
+        yield claim(row, "(nothing)", None, part.first, part.last), used
+        return
     for at in acts if not mended else ():
         if row.items[at].concept == "SEATED" and not any(item.concept in ("PANEL", "SHIPLAP", "GROOVE", "FLAP", "K_TRANSITION", "CUT_LENGTH", "CUT_TO") for item in row.items):
             continue  # "it wouldn't fit so I made two": the piece
@@ -133,6 +136,13 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
         return
     if noun is not None and (not names or noun in names or (noun == "cross_tabs" and "tabs_bent" in names)):
         yield claim(row, noun, mended, part.first, part.last, part="" if mended else "side", corrects=mended, weak=mended, hedged=False), used
+
+
+def _counted(row: Row, at: int) -> bool:
+    """ "Taped three. Couldn't get at the back.": why it is three, and no more than that."""
+    behind = [k for k in range(at + 1, min(at + 4, len(row.items))) if row.items[k].concept not in ("ON", "ONLY", "FILLER")][:2]
+    counts = bool(behind) and row.items[behind[0]].concept == "NUM" and row.items[behind[0]].value.value in (1, 2, 3)
+    return counts and (len(behind) == 1 or row.items[behind[1]].concept in ("SIDE_WORD", "STOP", "COMMA", "BUT"))
 
 
 def _only_wide(row: Row, part: Part, language: Language) -> bool:

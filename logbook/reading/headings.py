@@ -94,6 +94,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         lead = [item.concept for item in row.items[match.start() : match.start("m")]]
         if {"AND", "ANOTHER"} & set(lead) and not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"DET (?P<k>KIND) (?:TRADE_NOISE|ANOTHER|TO|IT|ON|WORD|FILLER|PLACE_NOUN|DET|OFF|OVER){{1,6}} COMMA? BE (?:FITTING|NUMBER) (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH)"):
+        if not taken.intersection(range(*match.span("m"))):  # "the register right next to it that's number nine"
+            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:(?P<on>CORRECTION_ON) (?:RUN NUM COMMA?)?)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD|IN NUM)"):
         told = any(item.concept == "NUMBER" for item in row.items[match.start("f") + 1 : match.start("m")])  # "codo de tres piezas, número cuatro"
         if not taken.intersection(range(*match.span("m"))) and (told or not counts_pieces(row, match.start("f"))):

@@ -15,8 +15,25 @@ _BEGINS = ("", "COMMA", "STOP", "AND", "BUT")
 _BEHIND = ("EVERY", "COMMA", "STOP", "", "AND", "DET", "JOINT", "IT", "SIDE", "BOTH", "ALL", "FILLER", "DOWN", "WORD", "SIDES_ALL", "NUM", "ROOM", "WITH", "ON")
 
 
+def _what_i_did(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
+    """ "The next thing I did was wipe the facing down": behind what he did the bare act is done."""
+    done = list(items)
+    told = False
+    for at, item in enumerate(items):
+        if item.concept in ("STOP", "QUERY", "I", "BUT"):
+            told = False
+        if item.concept in _DONE and (told and concept_at(items, at - 1) in ("AND", "COMMA") or concept_at(items, at - 1) == "BE" and _DID.search(text[: items[at - 1].start].lower())):
+            done[at] = replace(item, concept=_DONE[item.concept], value=None)
+            told = True
+    return tuple(done)
+
+
+_DID = re.compile(r"\b(?:i|we) (?:just |then |only )?did(?: (?:first|next|then|today|here|after that|on it|to it|with it))* $")
+
+
 def done_in_the_present(items: tuple[Item, ...], text: str, habit: str) -> tuple[Item, ...]:
     """The items, where such acts are told as done; `habit` are a language's words for what is done time and again."""
+    items = _what_i_did(items, text)
     acts = [at for at in range(1, len(items)) if items[at].concept in _DONE and items[at - 1].concept == "I"]
     if not habit or not acts or re.search(habit, text.lower()):
         return items

@@ -54,6 +54,11 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
                 done[-1] = replace(done[-1], concept="INLET" if done[-1].concept == "IN" else "OUTLET", value=None)
             at += 1
             continue
+        asked = _asked(items, at, text, forms) if item.concept == "QUESTION" else None
+        if asked is not None:
+            done.append(replace(item, concept=asked[0], value=None))
+            at = asked[1]
+            continue
         if _is_colon(item, text) and any(one.concept == "PENDING" for one in done[-3:]):
             at += 1  # "left to do: staples, tape"
             continue
@@ -87,6 +92,23 @@ def _without_counting(items: tuple[Item, ...]) -> tuple[Item, ...]:
 
 def _is_colon(item: Item, text: str) -> bool:
     return text[item.start : item.end] in _COLONS
+
+
+def _asked(items, at: int, text: str, forms: Forms) -> tuple[str, int] | None:
+    """ "Which one? Thirty-three.", "What size, it's ten by ten": what he asks himself is the label of what he answers, and where that begins."""
+    sign = next((k for k in (at + 1, at + 2, at + 3) if concept_at(items, k) in ("QUERY", "COMMA")), None)
+    if sign is None or concept_at(items, at - 1) not in _OPENS:
+        return None
+    said = text[items[at].start : items[sign - 1].end].lower().replace("’", "'")
+    begins = sign + 1
+    while concept_at(items, begins) in ("BE", "IT", "THIS", "FILLER", "DET", "COMMA", "NUMBER") and begins - sign < 5:
+        begins += 1
+    for concept, words in forms.asked:
+        sized = concept == "SIZE_WORD" and concept_at(items, begins) in ("NUM", "LEN") and concept_at(items, begins + 1) in ("BY", "LEN")
+        marks = concept != "SIZE_WORD" and concept_at(items, begins) in _NAMES and concept_at(items, begins + 1) in ("STOP", "COMMA", "")
+        if said in words and (sized or marks):
+            return concept, begins
+    return None
 
 
 def _in_a_sentence(items, at: int) -> bool:

@@ -116,6 +116,8 @@ def _is_a_run(done, value: str, items, at: int, text: str) -> bool:
         return _concept(items, at + 2) != "STOP"
     if len(done) < 2:
         return False
+    if _concept(items, at + 2) in ("", "STOP") and done[-1].concept in ("COMMA", "STOP") and any(one.concept in ("NUM", "MARKED") and (other.concept.startswith("K_") or other.concept in ("FITTING", "NUMBER")) for other, one in zip(done, done[1:])):
+        return True  # "ell 9 12x10, taped, r2"
     behind = done[-2] if done[-1].concept == "COMMA" else done[-1]
     before = done[-3:-1] if done[-1].concept == "COMMA" else done[-2:-1]
     return behind.concept in ("NUM", "MARKED") and bool(before) and (before[0].concept.startswith("K_") or before[0].concept in ("FITTING", "NUMBER", "MISHEARD") or text[before[0].start : before[0].end].islower())

@@ -241,6 +241,7 @@ def _other_of_two(found: Found):
 LEVEL_FRAMES = (
     Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:AND DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
+    Frame("(?P<side>SIDE) SIDE_WORD? BE? DET (?:NUM|GENERIC) (?:THIS|BE){1,2} (?:LEVEL|FLAT)", _level),  # "the top's the one that's flat"
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|MOVE){0,2} K_STRAIGHT (?=SEP|$|AND|BUT)", _level),
 )
 FRAMES = (

@@ -40,6 +40,12 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
         elif item.concept == "BACK" and said == "back" and ahead == "TO" and _concept(items, place + 2) in ("DET", "ON_BENCH", "BUILDING", "WORD") and _concept(items, place - 1) in ("NUM", "MARKED", "IT"):
             done[place] = replace(item, concept="FILLER")  # "brought nine back to the bench"
+        elif item.concept == "GOING_TO" and _concept(items, place - 2) == "BY" and ahead in ("NUM", "LEN") and _concept(items, place + 2) == "BY":
+            done[place] = replace(item, concept="TO")  # "it's twenty by ten going to sixteen by ten"
+        elif item.concept == "K_STRAIGHT" and said == "section" and "LEAK_TEST" in (_concept(items, place - 1), _concept(items, place - 2)) and ahead in ("LETTER", "MARKED", "NUM"):
+            done[place] = replace(item, concept="FITTING", value=None)  # "leak test, section A": a stretch of the run
+        elif item.concept == "QUESTION" and said in ("is it", "is that", "is there", "is this") and ahead in ("MOVE", "HAVE", "FROM", "BE") and _concept(items, place - 1) == "COMMA" and "STOP" not in [one.concept for one in items[:place][-12:]]:
+            done[place] = replace(item, concept="BE")  # "what I ended up with, transition nine, is it goes from …"
         elif item.concept == "UNDONE" and said.endswith("cut it off") and ahead in ("TO", "ON") and _concept(items, place + 2) in ("NUM", "LEN"):
             done[place] = replace(item, concept="CUT_TO")  # "had to cut it off to thirty-one"
         elif item.concept == "QUERY" and ahead == "BE" and _concept(items, place + 2).startswith("K_") and _points(items, place):

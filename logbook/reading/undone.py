@@ -53,7 +53,7 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
     for place, clause in enumerate(cut):
         if clause.first < skip_to or row.is_blank(clause.first):
             continue
-        begin = _pending_at(row, clause)
+        begin = _pending_at(row, clause, language)
         if begin is None:
             continue
         if _is_planned(row, clause, begin, language):
@@ -143,7 +143,7 @@ def _rest_of_sentence(cut: tuple[Clause, ...], place: int):
         yield clause
 
 
-def _pending_at(row: Row, clause: Clause) -> int | None:
+def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
     """Where work still to do begins to be told in this clause."""
     concepts = [live(row, at) for at in range(clause.first, clause.last)]
     for at, concept in enumerate(concepts):
@@ -159,7 +159,7 @@ def _pending_at(row: Row, clause: Clause) -> int | None:
             return clause.first + at
         if concept == "GOING_TO" and "NOT" in concepts[:at]:
             return clause.first + concepts.index("NOT")
-    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")):
+    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")) and not _deed_behind(row, clause, concepts.index("LATER"), language):
         return clause.first + concepts.index("LATER")
     if "YET" in concepts:
         for word in ("NOT", "NO"):
@@ -172,6 +172,13 @@ def _i_did(concepts: list[str], at: int) -> bool:
     """ "After lunch I taped it", "I came back after lunch and rubbed it down": the time is past."""
     behind = [concept for concept in concepts[at + 1 :] if concept != "FILLER"][:2]
     return len(behind) == 2 and behind[1] in PAST and (behind[0] == "I" or behind[0] == "AND" and "I" in concepts[:at] and not {"WILL", "GOING_TO", "NEED", "PENDING"} & set(concepts[:at]))
+
+
+def _deed_behind(row: Row, clause: Clause, at: int, language: Language) -> bool:
+    """ "Then after lunch we did the access door and we put mastic around it": told of what he did, where nothing is to come."""
+    first = clause.first + at + 1
+    to_come = any(row.items[k].concept in ("WILL", "GOING_TO", "NEED", "PENDING") for k in range(clause.first, clause.last))
+    return first < clause.last and not to_come and word(language.code, "elsewhere.own_deed").match(plain(row.words(first, clause.last))) is not None
 
 
 def _its_size(row: Row, at: int) -> bool:
