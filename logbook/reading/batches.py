@@ -114,17 +114,10 @@ def _between(row: Row, match) -> Marks:
     """ "sections one through six", "B-12 through B-14": every mark between, where both begin alike."""
     low, high = (row.items[match.start(group)] for group in ("a", "b"))
     ranged = match.start() > 0 and row.items[match.start() - 1].concept == "FROM"  # "del recto treinta al treinta y dos"
-    if "k" in match.re.groupindex and not plural(row, match.start("k")) and not ranged and not _told_of_all(row, match):
+    through = any(item.concept in ("THRU", "THROUGH") for item in row.items[match.end("a") : match.start("b")])  # "section one through three"
+    if "k" in match.re.groupindex and not plural(row, match.start("k")) and not ranged and not through:
         return ()
     return up_to(low, high, (match.start("a"), match.end("b")))
-
-
-def _told_of_all(row: Row, match) -> bool:
-    """ "Section one through three, all twelve by twelve": one word for the kind, and what is said of them all right behind."""
-    if row.items[match.start("a") + 1].concept not in ("THROUGH", "THRU") or row.words(match.start("a") + 1, match.start("a") + 2).lower() in ("to", "a", "al"):
-        return False
-    behind = range(match.end(), min(match.end() + 5, len(row.items)))
-    return any(row.items[k].concept in ("BOTH", "ALL", "EACH") or row.items[k].concept.startswith("K_") and plural(row, k) for k in behind)
 
 
 def up_to(low: Item, high: Item, span: tuple[int, int]) -> Marks:
