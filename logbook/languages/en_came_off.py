@@ -22,6 +22,8 @@ ENGLISH_CAME_OFF = CameOff(
     ),
     taken_it=(
         r"(?:it|she|that)(?:'s| is| was)? (?:all )?(?:bare|naked|open) again",
+        r"(?:it|they|those|all of (?:it|them)|the lot)(?: (?:just|all|then))* (?:came|come|fell|dropped|popped|slid|blew|peeled|walked)(?: (?:right|straight|all|clean))* (?:back (?:off|out)|off|loose|out again)(?= again| by | before | over |$)",
+        r"(?:it|they|that|those)(?: ?(?:'s|'re|is|are|was|were))(?: (?:all|back|already))* (?:off|out) again", r"(?:had to |have to )?(?:pull|pulled|yank|yanked|rip|ripped|strip|stripped) (?:them|'em|it)(?: all)?$", r"^(?:and |then )*(?:came|fell|dropped|popped|peeled|blew) (?:right |straight |all |clean )*(?:back (?:off|out)|off|loose|out) again$",
         rf"{_V} {_IT} (?:right |all |back |straight |clean )*(?:off|out|loose|away|apart)(?: again)?{_NOT_OF}", rf"{_SELF} {_IT}(?: again| back| right)*(?: out| off)?", rf"{_V} (?:right |all |back )*(?:off|out) {_IT}",
         r"(?:the |a |that )?(?:whole |entire |damn )*(?:strip|thing|lot|works|row|length|mess|run) (?:of it )?(?:had |has |have |just |all )*(?:let go|peeled(?: off| up| away)?|come off|came off|fell off|fallen off|popped off|dropped off|blown off|lifted off|come loose|came loose)",
         rf"(?:peel|pull|strip|take|tear|rip|cut) {_IT} (?:all |right |back )*(?:off|out)(?: again)?",
@@ -33,11 +35,11 @@ ENGLISH_CAME_OFF = CameOff(
     worn=r"(?<![\w'])(?:old|rusty|bad|crooked|wrong|loose|torn|previous|his|their|first|extra|spare|original|existing|wrinkled|dirty|cheap|bent|short|few|couple|two|three|some|one|half|several)(?![\w'])",
     back_on=(
         r"(?:put|shot|ran|laid|stuck|drove|set|slid|slapped|threw|fired|gave|added|installed|used|went with|went on with|rolled|pressed|tacked|hit)(?: [\w'#]+){0,3}? (?:new|fresh|another|more|others|good|ones|longer|shorter|better|it back|them back|'em back|that back|back (?:in|on)|<n>)(?![\w'])",
-        r"(?:went|goes|go|popped|slid|came) (?:right |straight |all )*back (?:in|on|up)", r"(?:redid|redone|redo|did|done) (?:it|them|that|the lot|all of (?:it|them)|everything)?(?: all)?(?: over| again| from scratch| right)*", r"re-?(?:stapled|taped|rubbed|bent|did|done|installed|set)\b", r"(?:started|began) (?:all )?(?:over|again|fresh|from scratch)",
+        r"(?:went|goes|go|popped|slid|came) (?:right |straight |all )*back (?:in|on|up)", r"(?:went|goes|go|popped|slid|came) (?:right |straight )*(?:in|on) again", r"(?:redid|redone|redo|did|done) (?:it|them|that|the lot|all of (?:it|them)|everything)?(?: all)?(?: over| again| from scratch| right)*", r"re-?(?:stapled|taped|rubbed|bent|did|done|installed|set)\b", r"(?:started|began) (?:all )?(?:over|again|fresh|from scratch)",
         r"(?:new|fresh) (?:ones|<n>|roll|strip|tape)(?: (?:is|are|went))?(?: back| right)* (?:in|on|there)", r"bent (?:them|'em|it|those) (?:all )?(?:back )?(?:down|over|in)", r"<[db]>",
     ),
     lies=r"^(?:(?:and|now|so) )*(?:it's|they're|it is|they are|all|every|the lot|most|lying|laying|sitting|hanging|what's left)\b.*\b(?:floor|ground|trash|bin|dumpster|garbage|slab|deck)\b",
     not_again=r"(?<![\w'])(?:not|never|no|\w+n't|yet|still|without|nobody|tomorrow|later|going|will|i'll|need|needs|have to|gonna|gotta|to|should)(?![\w'])",
     unsettled=r"(?<![\w'])(?:if|would|might|could|will|won't|never|not|no|nobody|\w+n't|before|until|till|unless|so|or|can|may|needs?|must|gotta|should|has to|have to|got to|going|almost|nearly|tried|to|when|once|think|says|said|try|trying)(?![\w'])",
-    looks=r"(?<![\w'])(?:off|out|loose|away|apart|undid|undo|undone|remov\w+|un\w+ed|unbent|straightened|let go|pulled|stripped|yanked|plucked|popped|gone|floor|trash|bin|dumpster|gave|released|open|free|back|walked|quit|grip|last)(?![\w'])",
+    looks=r"(?<![\w'])(?:off|out|pull|yank|rip|strip|loose|away|apart|undid|undo|undone|remov\w+|un\w+ed|unbent|straightened|let go|pulled|stripped|yanked|plucked|popped|gone|floor|trash|bin|dumpster|gave|released|open|free|back|walked|quit|grip|last)(?![\w'])",
 )

@@ -43,7 +43,7 @@ ENGLISH_FORMS = Forms(
         r"do (?:the |number |piece |fitting )*(?:\S+ ){1,3}as (?:a|an)\b",
     ),
     not_begun=frozenset(("built", "started", "begun", "made", "touched", "gotten", "cut")),
-    unsaid=(("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:bone |perfectly )?dry (?:board|panel|facing)\b"),),
+    unsaid=(("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:that's |it's |it was )?(?:the |just the )?(?:floor|deck|slab|ladder|cart|bench|plastic|ground|lift|table|tarp)(?:'s| is| was)\b|\bthe (?:board|facing|foil|panel)(?:'s| is| was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:bone |perfectly )?dry (?:board|panel|facing)\b"),),
     acts=(
         ("rubbed_down", True, rf"(?:ran|took|worked|pushed|dragged|pulled|laid|used|put|hit|went|leaned|bore|pressed|gave|smoothed|ironed|flattened|beat|pounded|stroked|bearing down|worn out)\b(?: \S+){{0,8}}? (?:the |my |a |our )?{_TOOL}(?: (?:over|on|down|across|along|to) {_WHERE}.*| hard| good|$)"),
         ("rubbed_down", True, rf"{_TOOL}(?:'s| has| is)? (?:been )?(?:over|down|across) (?:it|all|every|the whole|both|each).*"),

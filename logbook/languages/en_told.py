@@ -3,7 +3,7 @@
 from logbook.languages.en_asides import ENGLISH_ASIDES
 from logbook.languages.en_came_off import ENGLISH_CAME_OFF
 from logbook.languages.en_echoes import ENGLISH_ECHOES
-from logbook.languages.en_voices import ENGLISH_VOICES
+from logbook.languages.en_voices import ENGLISH_ORDERS, ENGLISH_VOICES
 from logbook.languages.en_wanted import ENGLISH_WANTED
 from logbook.languages.en_weighed import ENGLISH_WEIGHED
 from logbook.languages.told import Ticks, Told
@@ -17,4 +17,4 @@ ENGLISH_TICKS = Ticks(
     zero="0|zero",
     small="(?: (?:down|in|on|up|out|it|clean|visible|all|dry))?",
 )
-ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=ENGLISH_ASIDES)
+ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=ENGLISH_ASIDES)

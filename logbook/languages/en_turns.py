@@ -153,7 +153,7 @@ ENGLISH_TURNS = Turns(
         rf"(?:but |and )*(?:the |my |that )?(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last )*(?:top and bottom|bottom and top|{_SPOT}|cheeks?)(?:'s)?(?: side| panel| edge)? ?(?:isn't|aren't|is not|are not|not|ain't|hasn't been|haven't been|wasn't|weren't|is still not|still isn't)(?: yet| done| either| though| so good)?$",
         rf"(?:but )?not (?:on |at |so much )?(?:the|my|that)(?: (?:whole|very|far|back|bottom|top|left|right|inside|outside|lower|upper|other|last|tight))* (?:{_SPOT}|back|cheeks?)$",
         r"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it)(?:'s| is| was)?(?: \w+)? (?:but|except)(?: for)?|except|except for|but for|all but|but|minus|bar)(?: maybe| just| about| like| the| a| last)* (?:\w+|\d+) (?:inch|inches|foot|feet)",
-        rf"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it) (?:but|except)|except|except for|but for|bar|save|save for|minus|short of|other than|apart from|aside from|all but|everything but|but)(?: for)?(?: maybe| just| on| at| in| where)*(?: the| a| an| that| my| one)*"
+        rf"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it) (?:but|except)|(?:with )?(?:the |one |a )*(?:single )?exception(?: being| is| of)?:?|except|except for|but for|bar|save|save for|minus|short of|other than|apart from|aside from|all but|everything but|but)(?: for)?(?: maybe| just| on| at| in| where)*(?: the| a| an| that| my| one)*"
         rf" (?:(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*(?:{_SPOT}|cheeks?)|{_SOME})\b",
     ),
     on_the_way=r"(?:i |we |then |at first |back |found them and |found it and |(?:opened|cut|pulled|took|busted|popped) (?:it|her|that one|the \w+) (?:back |all )?(?:up|open|apart|down)(?: again)? )*(?:and )?(?:i |we )?",
@@ -173,6 +173,7 @@ ENGLISH_TURNS = Turns(
         r"(?:none|nothing|not (?:a|one) (?:strip|piece|inch|stitch|scrap|lick|bit|single one)(?: of it)?(?: left)?)(?: of it)?(?: left)? on (?:it|this one|that one|there|here|any of it)(?: now| yet| at all)?|(?:it's|this one's|it is|this one is|that one's|is)? ?(?:still )?(?:bare|naked)(?: as \\w+)?",
     ),
     thought=(
+        r"(?:you|anybody|anyone|one|a man|a person|folks|people)(?:'d| would| might| could| may)(?: all)? (?:think|swear|say|guess|bet|figure|believe|assume|be forgiven for thinking)\b",
         r"i (?:want|wanted|wanna|'d like|would like|would love)(?: to)? say\b", r"(?:i |we )?(?:thought(?! (?:i'd|i would|you should) (?:tell|let|say|mention|know))|figured(?! (?:i'd|i would) (?:tell|let|say))|could've sworn|could have sworn|would've sworn|would have sworn|swore|would've bet|was sure|said|told (?:you|them|him|everybody)|had it down as|called it|assumed)\b",
     ),
     said_so=(r"(?:it|they|there|this one|mine|i|we|these|that one|she|everything|that)(?: actually| just)?",),

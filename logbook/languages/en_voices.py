@@ -1,8 +1,8 @@
-"""English beginnings of clauses that tell what another says or did."""
+"""English beginnings of clauses that tell what another says or did, what was ordered, and whether it was followed."""
 
 from __future__ import annotations
 
-from logbook.languages.told import Voices
+from logbook.languages.told import Orders, Voices
 
 _ANY = r"(?:(?:and|but|so|well|then|now|because|cause|since|even though|though|although|yeah|ok|okay|oh) )*"
 _PEOPLE = (
@@ -29,4 +29,26 @@ ENGLISH_VOICES = Voices(
     ),
     my_piece=r"(?:(?:and|but|so|now|while) )*(?:my|our) (?:own )?\w+",
     mine=r"(?:and |but |so |then |well )*(?:me|myself|for my part|as for me|mine|ours)\b",
+)
+
+_BOSS = r"(?:(?:the|my|our|that|his) (?:[\w'-]+ ){0,2}?[\w'-]+|he|she|they|boss|lead|foreman|super|somebody|someone|everybody|orders|word|i|we|dispatch|engineering|management)"
+_ACT = r"(?:(?:the|any|a|its|my|up|on|with|about|in|putting|doing|using|those|some|all|it|bother|bothering|worry|worrying|to) )*<[nbd]>"
+
+ENGLISH_ORDERS = Orders(
+    told=rf"^(?:(?:and|but|so|well|now|yesterday|today|this morning) )*{_BOSS} (?:(?:just|always|was|were|got|had|kept) )*(?:told|tells?|telling|said|says?|saying|asked|asks|wants?|wanted|ordered|orders|instructed|is|are|was|were|figured|insisted)(?: (?:me|us|him|everybody|that|i|we|to|should|could|just|was|were|for|it's))*(?![\w'])",
+    to_leave=rf" (?:skip|forget|forget about|omit|drop|ditch|lose|spare|save|never mind|nevermind|hold off on|pass on|do without|go without|not to|not|don't|do not|no need (?:for|to)|no point|no|without|without any|leave off|leave out) {_ACT}| leave {_ACT}(?: (?:out|off|alone|be|in the box))",
+    to_do=rf" (?:put|install|use|set|add|get|give it|make sure (?:of|to)|do|run|shoot|slip|stick) {_ACT}| {_ACT}",
+    plainly=rf"^(?:# )?(?:skip|forget|forget about|never mind|nevermind|leave out|leave off|no|don't bother with|do without|hold) {_ACT}(?: on (?:this|that) one| today)?$|^leave {_ACT} (?:out|off)$",
+    his_word=r"^(?:and |so |or )*(?:(?:that|this|those|it)(?: ?(?:'s|is|was|were|are))? )?(?:what |the word from |orders from |how )?(?:(?:the|my|our) [\w'-]+|he|she|they|boss|lead|foreman|i was|i'm|we were)(?: (?:told (?:me|us)|said|says|tells me|told|wanted|ordered|had it|put it))?(?: to do)?$|^(?:those were|that was|that's) (?:the|my|his|their) (?:order|orders|instructions|word|words)$",
+    mine=r"^(?:(?:so|and|but|then|of course|naturally|anyhow|anyway) )*(?:\w+ )?(?:i|we)(?: (?:went and|went ahead and|still|did|just|always|naturally|gladly|happily|only))* <[db]>",
+    followed=(
+        r"(?:so|and|which|then|and so|and that's what|that's what|so that's what|which is what|sure enough)(?: (?:naturally|of course|gladly))? ?(?:i|we) did(?: (?:it|that|so|just that|exactly that|as told|what i was told|as i was told))?|(?:i|we) did (?:as|what) (?:i|we) (?:was|were) told|(?:i|we) (?:obeyed|listened|went along|went along with it|complied|did as told)"
+        r"|(?:that's )?(?:fine|ok|okay|good) (?:by|with) me|good enough for me|who am i to argue|orders are orders|(?:he|she)'s the boss|they're the boss|you're the boss|suits me|works for me|no argument (?:here|from me)|as you wish|happy to|gladly|done and done"
+    ),
+    refused=(
+        r"(?:but |and |well |so )*(?:i|we) (?:didn't|did not|wouldn't|don't|never)(?: (?:listen|do it|do that|do so|bother|obey|go along|agree|think so|care))?(?: (?:to (?:him|her|them)|with (?:him|her|that)))?|(?:but |and )*(?:i|we) (?:told (?:him|her|them)|said|says)(?: \w+)? (?:no|no way|nope|forget it|to forget it|where to \w+|to shove it|to do it (?:himself|themselves))|(?:but |and )*(?:i|we) (?:ignored|refused|disobeyed|overruled|paid no (?:mind|attention)|turned a deaf ear)(?: (?:him|her|them|it|that|to that))?"
+        r"|but (?:i|we) did(?: (?:it|that|so))?(?: (?:anyway|anyhow|all the same|regardless|just the same|in spite of that))*|(?:but |and )*(?:i|we) did(?: (?:it|that|so))? (?:anyway|anyhow|all the same|regardless|just the same)|over my dead body|not on my watch|no way|fat chance|not a chance|no chance|not happening|not me|i knew better|like hell i (?:will|would|did)"
+    ),
+    put_in=r"(?:but |and |so |well )*(?:i|we) (?:went and |still |went ahead and )*(?:put|got|set|slid|installed|stuck|slipped|shot|used) (?:them|it|'em|those|some|a set|one)(?: (?:in|on|there|up))*(?: (?:anyway|anyhow|all the same|regardless|just the same|after all|nonetheless|in the end|myself|to be safe|no matter what))*",
+    left_out=r"(?:but |and |so |well )*(?:i|we) (?:went and |still |just )*(?:left|kept|skipped|forgot|omitted|dropped|did without|went without)(?: (?:them|it|'em|those|one))*(?: (?:out|off|in the box))*(?: (?:anyway|anyhow|all the same|regardless|after all|in the end))*",
 )

@@ -25,25 +25,39 @@ _AWAY = rf"(?:(?:in|on|at|by|under|against|beside|next to|behind|inside) (?:(?:t
 _FOR = r"(?: for (?:it|#|this one|that one|mine|this|here))?"
 _WAS = r"(?: ?(?:'s|is|are|was|were))?"
 
+_LACKING = (
+    r"(?:leav(?:e|es|ing)|left|keep(?:ing)?|kept|sent?|let|ship(?:ped)?|send(?:ing)?)(?: (?!<)[\w'#-]+){0,6} <u>",
+    rf"(?:leav(?:e|es|ing)|left) {_ANY}<n>(?: (?!<|undone)[\w'#-]+){{0,3}}? (?:off|out|behind|undone|in the (?:box|truck|bag|van|gangbox)|on the (?:truck|bench|floor|cart))",
+    rf"(?:leav(?:e|es|ing)|left) (?:off|out) {_ANY}<n>",
+    rf"(?:leav(?:e|es|ing)|left)(?: [\w'#-]+){{0,4}} (?:without|with no|minus|short of) {_ANY}<[nbd]>",
+    rf"(?:skip(?:s|ped|ping)?|forg(?:e|o)t(?:s|ten|ting)?|miss(?:ed|ing)?|neglect(?:s|ed|ing)?|omit(?:s|ted|ting)?|dodg(?:e|ed|ing)|avoid(?:ed|ing)?|refus(?:e|ed|ing)|fail(?:s|ed|ing)?|shirk(?:ed|ing)?|duck(?:ed|ing)?|spar(?:e|ed|ing) (?:it|her|myself)|pass(?:ed|ing) (?:up|on)|scrimp(?:ed|ing)?|skimp(?:ed|ing)?|cheap(?:ed|ing) out|flak(?:ed|ing) out|bail(?:ed|ing)?|pass(?:ed|ing) over|overlook(?:ed|ing)?) (?:out )?{_ANY}<[nbd]>",
+    rf"(?:with ?out|lack(?:s|ed|ing)?(?: for)?|bare of|free of|devoid of|short of|shy of|empty of|innocent of|clear of|starved of|missing) {_ANY}<[nbd]>",
+    r"<u>",
+)
+_NEAR = (
+    r"(?:nearly|almost|damn near|darn near|just about|all but|about|(?:came|was|got|come) (?:this |so |that |real |very |awful |pretty |within an? \w+ )*(?:close to|near to|near|of)|(?:this|so|that) close to|within an? \w+ of|on the verge of|(?:was )?tempted to"
+    r"|(?:had )?half a mind to|(?:i |we )?(?:thought|dreamed) (?:about|of)|considered|toyed with)(?: (?:i|we|i'd|just|even|completely|clean|plumb))*"
+)
+
 ENGLISH_WEIGHED = Weighed(
     undone_names=(
         ("unrubbed", "rubbed_down"), ("unburnished", "rubbed_down"), ("untrimmed", "trimmed"), ("unbent", "tabs_bent"), ("unfolded", "tabs_bent"), ("unwiped", "surface_clean"), ("uncleaned", "surface_clean"),
         ("unpatched", "damage_repaired"), ("unrepaired", "damage_repaired"), ("unmended", "damage_repaired"), ("unfixed", "damage_repaired"), ("vaneless", "vanes"), ("stapleless", "stapled"), ("unsecured", "stapled"),
         ("unwarmed", "preheated"), ("unvaned", "vanes"), ("unfastened", "stapled"), ("unsealed", "taped"),
     ),
-    # the act is not done; each holds the act itself
-    lacking=(
-        r"(?:leav(?:e|es|ing)|left|keep(?:ing)?|kept|sent?|let|ship(?:ped)?|send(?:ing)?)(?: (?!<)[\w'#-]+){0,6} <u>",
-        rf"(?:leav(?:e|es|ing)|left) {_ANY}<n>(?: (?!<|undone)[\w'#-]+){{0,3}}? (?:off|out|behind|undone|in the (?:box|truck|bag|van|gangbox)|on the (?:truck|bench|floor|cart))",
-        rf"(?:leav(?:e|es|ing)|left) (?:off|out) {_ANY}<n>",
-        rf"(?:leav(?:e|es|ing)|left)(?: [\w'#-]+){{0,4}} (?:without|with no|minus|short of) {_ANY}<[nbd]>",
-        rf"(?:skip(?:s|ped|ping)?|forg(?:e|o)t(?:s|ten|ting)?|miss(?:ed|ing)?|neglect(?:s|ed|ing)?|omit(?:s|ted|ting)?|dodg(?:e|ed|ing)|avoid(?:ed|ing)?|refus(?:e|ed|ing)|fail(?:s|ed|ing)?|shirk(?:ed|ing)?|duck(?:ed|ing)?|spar(?:e|ed|ing) (?:it|her|myself)|pass(?:ed|ing) (?:up|on)|scrimp(?:ed|ing)?|skimp(?:ed|ing)?|cheap(?:ed|ing) out|flak(?:ed|ing) out|bail(?:ed|ing)?|pass(?:ed|ing) over|overlook(?:ed|ing)?) (?:out )?{_ANY}<[nbd]>",
-        rf"(?:with ?out|lack(?:s|ed|ing)?(?: for)?|bare of|free of|devoid of|short of|shy of|empty of|innocent of|clear of|starved of|missing) {_ANY}<[nbd]>",
-        r"<u>",
+    lacking=_LACKING,
+    near_miss=tuple(rf"{_NEAR}(?: (?!<|not |never |no |but |because |if |and )[\w'#-]+){{0,5}}? {words}" for words in _LACKING if words != "<u>"),
+    did_so=r"(?<![\w'])(?:did|didn't|have|haven't|was|wasn't|ended up|wound up|in the end|forgot|left|skipped|finally|actually)(?![\w'])",
+    not_his_word=r"(?<![\w'])(?:never|not|\w+n't)(?: (?:once|ever|even|actually|really))* (?:said|say|saying|claimed?|told (?:you|anybody|him|them)|tell (?:you|anybody|him|them))(?![\w'])",
+    belied=(
+        r"^(?:(?:and|but|so|well|now|look|listen) )*(?:whoever|anybody|anyone|any man|any fool|the (?:guy|fella|fellow|man|one|person|clown|joker|bird|genius|idiot)|somebody|someone|he|she|they|the \w+|if (?:he|she|they|anybody|anyone|somebody|someone|the \w+))"
+        r"(?: (?:who|that))?(?: (?:just|ever|keeps?|went and|is|was|has been))* (?:told|tells?|telling|says?|said|saying|thinks?|thought|claims?|claimed|claiming|wrote|swears?|swore|reported|spread|spreading|put down)(?: (?:you|me|him|her|them|it|that|down|around))*(?![\w'])",
+        r"(?:(?:is|was|are|'s|'re|(?:he|she|it|that)'s|they're|(?:he|she|it|that) is|they are|must be|has to be|got it) (?:just |dead |plain |flat |flat out |all |dead flat |clean )*(?:wrong|lying|mistaken|blind|dreaming|a liar|liars|confused|full of (?:it|beans|\w+)|out of (?:his|her|their) (?:mind|head|tree)|drunk|crazy|nuts|off|seeing things|pulling your leg)"
+        r"|(?:(?:he|she|they) )?(?:needs?|wants) (?:glasses|new glasses|(?:his|her|their) eyes \w+|a flashlight|to look again)|(?:(?:he|she|they) )?(?:hasn't|haven't|didn't|never|doesn't|don't) (?:look|looked|seen|see|been|know|checked|check|opened|bothered)(?: [\w'#]+){0,5}|(?:(?:he|she|they) )?(?:lied|lies)|made (?:it|that) up)(?: (?:about (?:it|that|me)|to you|there|again|too|on that))*$",
     ),
     # a denial of what is not done, right before the act: "not stapling", "no tape"; only under another denial
     denied=(
-        rf"(?:not|never|n't|no) (?:have |had |get |getting |gotten |having |been |be |being |got |yet |fully |all )*{_ANY}<[nbd]>",
+        rf"(?:not|never|n't|\w+n't|no) (?:have |had |get |getting |gotten |having |been |be |being |got |yet |fully |all )*{_ANY}<[nbd]>",
     ),
     # one denial by itself, with the act, that nothing else reads
     not_a_bit=(
@@ -69,7 +83,7 @@ ENGLISH_WEIGHED = Weighed(
     ),
     not_yet=r"(?<![\w'])(?:haven't|hasn't|havent|hasnt|yet)(?! (?:a|an|any|so much|no)(?![\w']))(?![\w'])",
     barely=(
-        r"(?:hardly|barely|scarcely|almost|nearly|all but|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|(?<!a )half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
+        r"(?:hardly|barely|scarcely|almost|nearly|all but|(?:just )?as good as|next to|practically|virtually|close to|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|(?<!a )half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
         r"<n> (?:is |'s |was )?(?:only|just|barely|hardly) (?:half |partly |part way |halfway |just |been )*(?:started|on|begun|half done|done halfway|in on one side)$",
         r"not what (?:you'd|you would|i'd|i would|anybody'd|most people would) call (?:properly |really |well )?<[db]>",
         r"(?:nearly|almost|halfway|partway|part way|half way|most of the way|about|not|not quite) (?:done|finished|through|there)(?: with)? (?:the |my )?<[bdn]>",
@@ -121,7 +135,7 @@ ENGLISH_WEIGHED = Weighed(
     habit=r"(?<![\w'])(?:(?:never|not) once|never yet|never ever|in my life|in all my (?:life|years|days)|in \w+ years)(?![\w'])",
     no_fault=(
         r"(?:not (?:a|one)(?: single)?(?: one)?|none|nary an?|not any)(?: of)?(?: the| my| its| those| these| his)* (?:<n>|tabs?)(?: (?:on|of|in|at|around) (?:#(?: \d+)?|it|this one|that one|the collar))?(?: (?:is|are|was|were|'s|got|that's|that are|i|we|still|left|to be|ended up|stayed|came out|stands?|sitting))*"
-        r" (?:loose|standing|up|straight|proud|unbent|unfolded|floppy|sticking (?:up|out)|sticks (?:up|out)|stick (?:up|out)|open|upright|flapping|missing|lifted|lifting)$",
+        r" (?:loose|standing|up|straight|proud|unbent|unfolded|floppy|sticking (?:up|out)|sticks (?:up|out)|stick (?:up|out)|open|upright|flapping|missing|lifted|lifting)(?: (?:on|of|in|at|around) (?:#(?: \d+)?|it|this one|that one|the collar))?$",
     ),
     in_general=r"(?<![\w'])(?:an?|any|every|another) (?:[\w-]+ )?#",  # no piece of his but any of its kind
     past=r"(?<![\w'])(?:was|were|had|been|should|would|could|might|if|when|unless|before|after|until)(?![\w'])",

@@ -11,6 +11,10 @@ class Weighed:
 
     undone_names: tuple[tuple[str, str], ...] = ()  # words that say of themselves that an act is not done, and its fact
     lacking: tuple[str, ...] = ()
+    near_miss: tuple[str, ...] = ()  # it was nearly left undone, and so was done
+    did_so: str = "(?!)"  # behind a near miss: whether it was left undone or not is told there
+    not_his_word: str = "(?!)"  # before a denial: "I never said I didn't staple it" tells neither
+    belied: tuple[str, ...] = ()  # how somebody's word begins that is not true, and how that is told behind it
     denied: tuple[str, ...] = ()
     not_a_bit: tuple[str, ...] = ()
     not_yet: str = "(?!)"  # beside one of those: it is still to be done
@@ -56,6 +60,8 @@ class Echoes:
     between: tuple[str, ...] = ()  # what may stand between the act and the echo
     lacking: tuple[str, ...] = ()  # in what is asked or told: the act is missing there
     wanted: str = ""  # in a question: whether it should be, not whether it is
+    away: tuple[str, ...] = ()  # where the thing named before them lies, which is not in the piece
+    retorts: tuple[str, ...] = ()  # questions that deny what they come back to: "rubbed it down? With what?"
     in_place: str = ""  # an echo that says where it is: it is there, however he was asked
     of_sight: str = ""  # an echo of what can be seen
     my_own: str = ""  # an echo of his own piece, behind another's
@@ -91,6 +97,22 @@ class Voices:
     my_piece: str = "(?!)"  # a piece named as his own
     mine: str = ""
     befell: str = "(?!)"  # in the words of a damage: what it befell, so that another's deed is told of this piece
+
+
+@dataclass(frozen=True)
+class Orders:
+    """What somebody wanted done or left out, and whether it was. Patterns over sketches; the first six are found in a part, the others are the whole of one."""
+
+    told: str = "(?!)"  # somebody's order begins
+    to_do: str = "(?!)"  # behind it, with the act
+    to_leave: str = "(?!)"
+    plainly: str = "(?!)"  # an order to leave it, told as it was given
+    his_word: str = "(?!)"  # the part behind that: whose it was
+    mine: str = "(?!)"  # his own act behind it
+    followed: str = ""
+    refused: str = "(?!)"
+    put_in: str = "(?!)"
+    left_out: str = "(?!)"
 
 
 @dataclass(frozen=True)
@@ -149,6 +171,8 @@ class Asides:
     own_again: str = "(?!)"  # behind a comma: from here on he speaks of his own piece
     of_the_kind: str = "(?!)"  # of his own piece, of the kind that theirs is
     turns: frozenset[str] = frozenset()  # words that turn what stands behind them in their clause; where nobody has read them, that states nothing
+    doubting: tuple[str, ...] = ()  # words of what was told around them: where nobody has read these, the acts beside them are in doubt
+    elliptic: tuple[str, ...] = ()  # the same, of the act named last alone
     adds: frozenset[str] = frozenset()  # behind such a word it turns nothing: "isn't only stapled"
 
 
@@ -160,6 +184,7 @@ class Told:
     echoes: Echoes = Echoes()
     came_off: CameOff = CameOff()
     voices: Voices = Voices()
+    orders: Orders = Orders()
     ticks: Ticks = Ticks()
     wanted: Wanted = Wanted()
     asides: Asides = Asides()

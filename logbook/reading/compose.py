@@ -111,7 +111,8 @@ def _small_words(items, text: str):
         said = text[item.start : item.end].lower()
         before = concept_at(items, place - 1)
         if item.concept in _LEFT_AS_THEY_ARE and before != "EVERY" and said not in _SAID:
-            done.append(item)
+            if said != ":" or before != "EXCEPT":  # "with one exception: the back"
+                done.append(item)
             continue
         ahead = concept_at(items, place + 1)
         ends = said in _SOUNDS and ahead in ("COMMA", "STOP", "AND", "BACK", "TAPED", "APART", "", "BOTH") or (said in _SOUNDS and ahead == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in ("inches", "inch", "pulgadas"))
@@ -170,6 +171,9 @@ def _small_words(items, text: str):
             item = replace(item, concept="NO", value=None, read_as="no")  # nothing else can stand there; what it denies stays in doubt
         elif item.concept == "BUTT" and said == "but" and any(concept_at(items, k) in ("ALL", "TAPED", "STAPLED", "RUBBED") for k in range(place - 4, place)):
             item = replace(item, concept="EXCEPT", read_as=None)  # "everything's taped but the bottom"
+        elif item.concept == "BUT" and said == "but" and before == "FILLER" and done[-1].end - done[-1].start > 4 and text[done[-1].start : done[-1].end].lower().endswith(" all"):
+            done[-1] = replace(done[-1], end=done[-1].end - 4)  # "it is all but taped"
+            item = replace(item, concept="ALL_BUT", start=done[-1].end + 1)
         elif item.concept == "FIX" and said == "not that" and ahead in ("IT", "THIS", "DET", "I") and concept_at(items, place + 2) in ("NOT", "NOT_DONE", "NO"):
             done.append(replace(item, concept="NOT", end=item.start + 3))  # "it's not that it isn't taped"
             item = replace(item, concept="THIS", start=item.end - 4)

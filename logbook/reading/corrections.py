@@ -202,7 +202,7 @@ def _just_one(item: Item) -> bool:
 
 def _taken_back_by(item: Item, done: list[Item]) -> int | None:
     at, fixed, no = len(done) - 1, False, False
-    while at >= 0 and len(done) - at <= 7 and done[at].concept in _BETWEEN_FIX:
+    while at >= 0 and len(done) - at <= 7 and (done[at].concept in _BETWEEN_FIX or _it_was(done, at)):
         fixed = fixed or done[at].concept == "FIX"
         no = no or (done[at].concept in ("NO", "NOT") and _says_no(done[at]))
         at -= 1
@@ -211,6 +211,11 @@ def _taken_back_by(item: Item, done: list[Item]) -> int | None:
     same = done[at].concept == item.concept or {done[at].concept, item.concept} <= set(LENGTHS)
     partial = done[at].concept == "SIZE" and item.concept == "NUM" and len(done) - at <= 4
     return at if same or partial else None
+
+
+def _it_was(done: list[Item], at: int) -> bool:
+    """ "Every two. Hang on, it was three." """
+    return done[at].concept in ("IT", "THIS") and at + 1 < len(done) and done[at + 1].concept == "BE"
 
 
 def _says_no(item: Item) -> bool:

@@ -42,8 +42,10 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             continue
         words = _bare(one.words, code)
         asked_back = one.last < len(row.items) and row.items[one.last].concept == "QUERY"
-        before = None if asked_back else _before(row, drawn, place, word(code, "told.echoes.of_sight").search(words) is not None, language)
-        if before is None or _of_another_piece(row, drawn[before], one):
+        retort = _is_asked(row, one) and is_whole(rows(code, "told.echoes.retorts"), words)
+        before = None if asked_back and not retort else _before(row, drawn, place, word(code, "told.echoes.of_sight").search(words) is not None, language)
+        away = before is not None and "<n>" in drawn[before].words and "<d>" not in drawn[before].words and is_whole(rows(code, "told.echoes.away"), words)
+        if before is None or not away and _of_another_piece(row, drawn[before], one):
             continue  # "straight nine is taped. Straight ten isn't"
         said = _says(one.words, words, code)
         whether = word(code, "told.echoes.whether").search(drawn[before].words) is not None
@@ -55,6 +57,10 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             continue
         if asked and said is None:
             said = _answer(one.words, code)
+        if retort or (away and said is None and not asked):
+            _settle(row, drawn, before, place, False, True, False, "", language, found, as_it_is=True)
+            found.spent.update(range(one.first, one.last))  # with the box it lies in
+            continue
         told = said
         if said is None and not asked and drawn[before].acts and (borne := _borne_out(words, code)) is not None:
             told = borne == _as_told(drawn[before], code)
@@ -151,7 +157,7 @@ def _before(row: Row, drawn: tuple[Sketch, ...], place: int, seen: bool, languag
             chained = any(_says(later.words, _bare(later.words, language.code), language.code) is not None for later in drawn[back + 1 : place])
             return back if one.sentence >= drawn[place].sentence - (3 if chained or _is_asked(row, one) else 2 if place - back > 1 else 1) else None
         words = _bare(one.words, language.code)
-        if not words or len(words.split()) == 1 or is_whole(rows(language.code, "told.echoes.between"), words) or _says(one.words, words, language.code) is not None or _answer(one.words, language.code) is not None:
+        if _is_asked(row, one) or not words or len(words.split()) == 1 or is_whole(rows(language.code, "told.echoes.between"), words) or _says(one.words, words, language.code) is not None or _answer(one.words, language.code) is not None:
             continue
         return None
     return None
@@ -184,7 +190,12 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     lacking = finds(rows(code, "told.echoes.lacking"), act.words) is not None
     if word(code, "told.echoes.by_doing").search(words):
         left = finds(apart(code, "told.weighed.lacking"), act.words) is not None
-        lacking = (lacking or left) and not (told and not asked and word(code, "told.echoes.slips").search(act.words))  # "almost forgot to rub it but I did"
+        slip = told and not asked and word(code, "told.echoes.slips").search(act.words) is not None
+        if slip and left and not one.words.startswith("but ") and re.search(r"(?<![\w'])forg", act.words) is None:
+            found.claims += [claim(row, name, False, at, at + 1, hedged=True) for at, name in act.acts[-1:]]  # "almost skipped the tape, and then I did": which of them?
+            found.spent.update(set(range(act.first, one.last)) - named)
+            return
+        lacking = (lacking or left) and not slip  # "almost forgot to rub it but I did"
     elif word(code, "told.echoes.in_place").search(words) or word(code, "told.echoes.my_own").search(words):
         lacking = False
     elif asked:

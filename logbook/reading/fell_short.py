@@ -250,7 +250,7 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
     for at in range(part.last - 1, max(-1, part.first - _LOOK_BACK), -1):
         concept = row.items[at].concept
         stops += concept in ("STOP", "QUERY")
-        if stops > 1 or (at < part.first and (concept.startswith("K_") or concept in ("FITTING", "NUMBER"))):
+        if stops > 1 or (at < part.first and (concept.startswith("K_") or concept in ("FITTING", "NUMBER")) and not _of_the_act(row, at, part)):
             return ()
         if every and at < part.first and concept in _OTHERWISE:
             return ()  # "top's flat, bottom isn't": of that, not of the tape
@@ -274,6 +274,16 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
             listed += [k for k in range(mate.first, mate.last) if row.items[k].concept in _VERBS and not own.is_blank(k)]
         return tuple(dict.fromkeys([at, *listed]))
     return ()
+
+
+def _of_the_act(row: Row, at: int, part: Part) -> bool:
+    """ "every side is taped on straight nine, except the back": the piece is named behind the act, and both are of one sentence."""
+    if at == 0 or row.items[at - 1].concept not in ("ON", "OF", "IN", "IN_PLACE") or any(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)):
+        return False
+    begin = at - 1
+    while begin > 0 and row.items[begin - 1].concept not in ("STOP", "QUERY", "COMMA"):
+        begin -= 1
+    return any(row.items[k].concept in _ACTS for k in range(begin, at))
 
 
 def _measured(row: Row, part: Part) -> bool:

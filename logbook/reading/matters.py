@@ -51,6 +51,11 @@ def about(row: Row, first: int, last: int, before: int) -> tuple[str, ...]:
     return ()
 
 
+def named_in(row: Row, first: int, last: int) -> tuple[str, ...]:
+    """The facts of the things and acts that these items name."""
+    return tuple(name for name in _named({row.items[at].concept for at in range(first, last)}, False) if name not in _MEASURED)
+
+
 def _named(concepts: set[str], measured: bool) -> tuple[str, ...]:
     names = [name for told, beside, names in _ROWS if told & concepts and beside in (None, measured) for name in names]
     return tuple(dict.fromkeys(names))

@@ -6,6 +6,7 @@ from logbook.languages.language import Language
 from logbook.reading.came_off import came_off
 from logbook.reading.echoes import Echoed, echoes
 from logbook.reading.grammar import Row
+from logbook.reading.orders import orders
 from logbook.reading.parts import Part
 from logbook.reading.sketch import sketches
 from logbook.reading.weighed import weighed
@@ -15,7 +16,7 @@ def retold(row: Row, cut_up: tuple[Part, ...], language: Language) -> Echoed:
     found = Echoed()
     if language.told.echoes.yes:
         drawn = sketches(row, cut_up, language)
-        for look in (weighed, echoes, came_off):
+        for look in (orders, weighed, echoes, came_off):
             one = look(row, drawn, language)
             found.claims += one.claims
             found.spent |= one.spent

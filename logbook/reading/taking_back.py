@@ -8,6 +8,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
+from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
 from logbook.reading.marks import MARK, mark_text
@@ -49,6 +50,8 @@ def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None
         if match.end() < len(row.items) and row.items[match.end()].concept not in ("COMMA", "STOP", "I", "FILLER", "QUERY", "AND", "BE"):
             continue
         nxt = [item.concept for item in row.items[match.end() : match.end() + 4]]
+        if _goes_on(row, match.end()):
+            continue
         if "FIX" in nxt or any(c in ("SIZE", "NUM", "LEN") for c in nxt):
             continue
         before = any(item.concept in ("SIZE", "TAPED", "STAPLED", "FITTING") or item.concept.startswith("K_") for item in row.items[: match.start()])
@@ -90,6 +93,8 @@ def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None
             start = row.items[first].start
             until = next((k for k in range(first, last) if row.items[k].start >= start + match.end()), last)
             if what != "mark":
+                if _goes_on(row, until):
+                    continue
                 if until < last and row.items[until].concept not in ("COMMA", "STOP", "AND", "FILLER", "BUT", "I", "BE"):
                     continue
                 before = any(item.concept in ("SIZE", "TAPED", "STAPLED", "FITTING") or item.concept.startswith("K_") for item in row.items[:first])
@@ -99,6 +104,21 @@ def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None
             if named is not None and named.start() == until and (mark := mark_text(row, *named.span("m"), language)) is not None:
                 return _made("mark", mark, row, first, named.end()), _sentence(row, first)
     return None
+
+
+_OF_THE_WORK = frozenset((*DENIED, "SIZE", "EVERY", "LEN"))
+_SO_IS_IT = re.compile(r"(?:it|they|that|this one|these)(?: \w+)? ?(?:is|are|was|were|'s|'re|isn't|aren't|wasn't|weren't|ain't|is not|are not|was not|didn't|did|does|doesn't|has|hasn't)(?: not)?\b")
+
+
+def _goes_on(row: Row, at: int) -> bool:
+    """ "Forget that, it's not taped": what he says instead stands behind it, so that only what was said last is taken back."""
+    end = next((k for k in range(at, len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
+    while at < end and row.items[at].concept in ("COMMA", "AND", "BUT", "FILLER"):
+        at += 1
+    if at >= end:
+        return False
+    said = row.words(at, end).lower().replace("’", "'")
+    return any(row.items[k].concept in _OF_THE_WORK for k in range(at, end)) or _SO_IS_IT.fullmatch(said) is not None
 
 
 def _names_this(words: str) -> bool:

@@ -9,9 +9,13 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Iterable
 from dataclasses import replace
 
+from logbook.languages.language import Language
 from logbook.reading.grammar import Row
-from logbook.reading.matters import DENYING, about
+from logbook.reading.likely import AnyOf
+from logbook.reading.matters import DENYING, about, named_in
+from logbook.reading.phrasing import any_of
 from logbook.reading.stance import Clause
+from logbook.reading.tokens import plain
 from logbook.said import Entry, Fact, Unread
 
 _NARROWING = DENYING | {"BUT", "ONLY", "EXCEPT"}
@@ -21,15 +25,21 @@ _OF_THE_TRADE = frozenset(
 )
 
 
-def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int]) -> tuple[Unread, ...]:
+def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int], language: Language) -> tuple[Unread, ...]:
     """The stretches of the clauses `cut` that stand in none of the places `read` of the text and in none of the items `told`."""
     known = set(told)
     starts, ends = [item.start for item in row.items], [item.end for item in row.items]
     for start, end in read:
         known.update(range(bisect_right(ends, start), bisect_left(starts, end)))
     found: list[Unread] = []
+    text = plain(row.text)
+    doubting, elliptic = (any_of(language.code, f"told.asides.{member}").within(text) for member in ("doubting", "elliptic"))
     for place, clause in enumerate(cut):
         at = clause.first
+        if (doubting.parts or elliptic.parts) and (doubted := _in_doubt(row, cut, place, known, doubting, elliptic)):
+            start, end = row.items[clause.first].start, row.items[clause.last - 1].end
+            found.append(Unread(row.text[start:end], start, end, doubted))
+            continue
         while at < clause.last:
             last = at
             while last < clause.last and last not in known:
@@ -39,6 +49,25 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
                 found.append(Unread(row.text[start:end], start, end, about(row, at, last, cut[max(0, place - 1)].first)))
             at = last + 1
     return tuple(found)
+
+
+def _in_doubt(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], doubting: AnyOf, elliptic: AnyOf) -> tuple[str, ...]:
+    """ "…, the last one being a lie", "but between the two of us it isn't": the acts told around such words, or right before them, where nobody read them."""
+    clause = cut[place]
+    said = plain(row.words(clause.first, clause.last))
+    match = doubting.search(said)
+    last = match is None
+    match = elliptic.search(said) if last else match
+    if match is None:
+        return ()
+    start = row.items[clause.first].start
+    if any(at in known for at in range(clause.first, clause.last) if row.items[at].end > start + match.start() and row.items[at].start < start + match.end()):
+        return ()
+    around = [one for one in cut if clause.sentence - 1 <= one.sentence <= clause.sentence]
+    if not last:
+        return named_in(row, around[0].first, around[-1].last)
+    named = named_in(row, clause.first, clause.last)
+    return named or next((names for one in reversed(around) if one.first < clause.first and (names := named_in(row, one.first, one.last))), ())
 
 
 def _tells(row: Row, first: int, last: int, whole: bool) -> bool:
@@ -62,7 +91,7 @@ def read_places(facts: Iterable[Fact], entries: Iterable[Entry]) -> list[tuple[i
     return places
 
 
-def given(row: Row, fittings: tuple[Entry, ...], found: tuple[Unread, ...]) -> tuple[Entry, ...]:
+def given(row: Row, fittings: tuple[Entry, ...], found: tuple[Unread, ...], language: Language) -> tuple[Entry, ...]:
     """The entries, each with what was not understood from its first words up to those of the next, where it is known what of.
 
     What the entry states anyway is in doubt only where the words deny or narrow something.
@@ -73,7 +102,7 @@ def given(row: Row, fittings: tuple[Entry, ...], found: tuple[Unread, ...]) -> t
     mine: list[list[Unread]] = [[] for _ in fittings]
     for one in found:
         place = max((place for place, start in enumerate(starts) if start <= one.start), default=0)
-        narrows = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end)
+        narrows = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end) or any_of(language.code, "told.asides.doubting", "told.asides.elliptic").search(plain(one.words)) is not None
         matters = tuple(name for name in one.about if narrows or fittings[place].fact(name) is None)
         if matters:
             mine[place].append(replace(one, about=matters))

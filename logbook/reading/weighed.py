@@ -11,7 +11,7 @@ from logbook.reading.afar import Afar
 from logbook.reading.claims import Open, claim
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
-from logbook.reading.phrasing import apart, rows, word
+from logbook.reading.phrasing import apart, finds, rows, word
 from logbook.reading.sketch import Sketch
 
 
@@ -25,6 +25,8 @@ def weighed(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
         if asked or not one.acts:
             if not asked:
                 _by_tool(row, one, language, found)
+            continue
+        if _belied(row, drawn, place, language, found) or _near_miss(row, drawn, place, language, found):
             continue
         for look in (_elsewhere, _without_fault, _ticked, _yet_to_come, _half_done, _by_tool, _put_aside):
             if look(row, one, language, found):
@@ -63,6 +65,46 @@ def _without_fault(row: Row, one: Sketch, language: Language, found: Afar) -> bo
     if told is not None and told[1][0][1] == "cross_tabs":
         found.claims.append(claim(row, "tabs_bent", True, first, last, hedged=False, kinds=("collar",)))
     found.spent.update(at for at in range(first, last) if at not in _naming(row, one))
+    return True
+
+
+def _belied(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language, found: Afar) -> bool:
+    """ "Whoever told you I skipped the tape is wrong": the contrary of what he told is so."""
+    one = drawn[place]
+    if len({name for _, name in one.acts}) != 1 or not language.told.weighed.belied:
+        return False
+    opening, closing = apart(language.code, "told.weighed.belied")
+    if opening.match(one.words) is None:
+        return False
+    until = one.last
+    if closing.search(one.words[one.words.rindex("<") :]) is None:
+        behind = drawn[place + 1] if place + 1 < len(drawn) and drawn[place + 1].sentence == one.sentence else None
+        if behind is None or behind.acts or closing.match(behind.words) is None:
+            return False
+        until = behind.last
+    skipped = finds(apart(language.code, "told.weighed.lacking"), one.words) is not None
+    told = not skipped and len(word(language.code, "told.weighed.nots").findall(one.words.split("<")[0])) % 2 == 0
+    at, name = one.acts[0]
+    found.claims.append(claim(row, name, not told, one.first, until, hedged=False))
+    found.spent.update(k for k in range(one.first, until) if k not in _naming(row, one))
+    return True
+
+
+def _near_miss(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language, found: Afar) -> bool:
+    """ "Came this close to leaving it unstapled": it is stapled, unless the words behind say that he did leave it."""
+    one = drawn[place]
+    match = finds(apart(language.code, "told.weighed.near_miss"), one.words)
+    acts = one.acts_in(match.start(), match.end()) if match is not None else []
+    if len({name for _, name in acts}) != 1 or word(language.code, "told.weighed.nots").search(one.words[: match.start()]):
+        return False
+    for behind in drawn[place + 1 : place + 3]:
+        if behind.acts or behind.sentence > one.sentence + 1:
+            break
+        if word(language.code, "told.weighed.did_so").search(behind.words) is not None:
+            return False
+    at, name = acts[0]
+    found.claims.append(claim(row, name, True, one.item(match.start()), at + 1, hedged=False))
+    _spend(row, one, at, found)
     return True
 
 
@@ -219,7 +261,8 @@ def _counted(row: Row, one: Sketch, of_any: bool, language: Language, found: Afa
                 continue
             at, name = acts[0]
             first = one.item(denials[0].start() if denials else match.start())
-            found.claims.append(claim(row, name, nots % 2 == 1, min(first, at), max(at, one.item(match.end() - 1)) + 1, hedged=False))
+            unsure = nots % 2 == 1 and before.startswith("i ") and word(code, "told.weighed.not_his_word").search(before) is not None
+            found.claims.append(claim(row, name, nots % 2 == 1, min(first, at), max(at, one.item(match.end() - 1)) + 1, hedged=unsure))
             _spend(row, one, at, found)
             return True
     return False
