@@ -73,6 +73,7 @@ ENGLISH_ECHOES = Echoes(
     of_sight=r"(?<![\w'])(?:see|feel|find|spot)(?![\w'])",
     my_own=r"^(?:mine|ours|this one|this)(?![\w'])",
     slips=r"^(?!.*(?<![\w'])(?:said|says|told|tells|wants?|wanted|asked|ordered|suggested)(?![\w'])).*(?<![\w'])(?:almost|nearly|this close|came close|close to|about to|tempted|forg\w+|skip\w*|miss\w*|neglect\w*|overlook\w*)(?![\w'])",
+    after_all=r"(?<![\w'])(?:and then|then|in the end|eventually|so) (?:i|we) (?:actually |really )?did(?![\w'])|(?<![\w'])(?:actually|in fact) did(?![\w'])",
     others=r"^(?:(?:and|but|so|well|then|now) )*(?:he|she|they|the other \w+|second shift|first shift|night shift|day shift|the (?:crew|guys|boys|fellas) (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|before))(?![\w'])",
     their=r"^(?:he|she|they)(?![\w'])",
     asked_and_told=r"^(?:(?:so|hey|well|now) )?(?:did|have|had|has|is|are|was|were|does|do|got) (?:i|we|it|#|they|the|any|there|a|this|that) ?.* (?P<told>no|nope|nah|no sir|no i didn't|i did not|i didn't|it isn't|it is not|they aren't|negative|yes|yep|yeah|yup|yes sir|i did|it is|they are|you bet|yes i did|sure did|of course)$",

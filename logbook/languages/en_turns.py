@@ -162,7 +162,7 @@ ENGLISH_TURNS = Turns(
     the_rest=("rest", "other"),
     # a fault that was set right
     mended=(
-        r"went back(?: and|,| to| over)?|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
+        r"went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
         r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
         r"(?:(?:thought better of it|changed my mind|came back|turned around|had second thoughts)(?: and|,)? )?(?:taped|stapled|bent|rubbed|folded|did|got|finished|caught|added|filled in) (?:up )?(?:the (?:rest|others?|other (?:one|half|two|three|four|side|ones|end|corner|six)|remaining \w+|missing ones?))\b|"
         r"(?:bent|folded|knocked|pounded|hammered|pushed) (?:it|them|those|that|'em|both|the tabs)(?: all| back| both| right| each)* (?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"

@@ -66,6 +66,7 @@ class Echoes:
     of_sight: str = ""  # an echo of what can be seen
     my_own: str = ""  # an echo of his own piece, behind another's
     slips: str = ""  # verbs behind which "but I did" says that it is done after all
+    after_all: str = ""  # before "I did", behind what was nearly left out: what he did is the leaving, or the act
     others: str = ""  # how what others did begins
     their: str = ""  # an echo of theirs
     asked_and_told: str = ""

@@ -191,7 +191,7 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     if word(code, "told.echoes.by_doing").search(words):
         left = finds(apart(code, "told.weighed.lacking"), act.words) is not None
         slip = told and not asked and word(code, "told.echoes.slips").search(act.words) is not None
-        if slip and left and not one.words.startswith("but ") and re.search(r"(?<![\w'])forg", act.words) is None:
+        if slip and left and word(code, "told.echoes.after_all").search(row.words(act.last, one.last).lower()) is not None:
             found.claims += [claim(row, name, False, at, at + 1, hedged=True) for at, name in act.acts[-1:]]  # "almost skipped the tape, and then I did": which of them?
             found.spent.update(set(range(act.first, one.last)) - named)
             return
