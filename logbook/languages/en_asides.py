@@ -29,7 +29,7 @@ _TO_COME = r"(?:tomorrow|tonight|later(?: on)?|next(?: week| up)?|soon|in the mo
 _NOT_ALL = r"(?: (?:down|up|over|tight|flat))*(?: ,| and| but| ;)+ (?:and |but )?(?:the |that )?(?:other|others|rest|last|\w+th|first|second|third|last one|one|other one|last two|other two)(?: one| two)? (?:isn't|aren't|wasn't|weren't|didn't|'s not|are not|is not|hasn't|never|sticks up|stands up|stick up|stand up|is still up|are still up)(?: (?:got|been|bent|yet|any|is))*"
 
 ENGLISH_ASIDES = Asides(
-    own_again=r" , (?=(?:(?:and|but|so|now|then) )*(?:mine|ours|my|our|i|we|i've|we've|this one|this|it's|it|here|#)(?![\w']))| (?=(?:but|and|so|while) (?:mine|ours|my|our|i|we|i've|this one)(?![\w']))| (?=(?:but|so) (?:the )?#(?![\w']))",
+    own_again=r" , (?=(?:(?:and|but|so|now|then) )*(?:mine|ours|my|our|i|we|i've|we've|this one|this|it's|it|here|#)(?![\w']))| (?=(?:but|and|so|while) (?:mine|ours|my|our|i|we|i've|this one)(?![\w']))| (?=(?:but|so) (?:the )?#(?![\w']))| (?=(?:and now|so now|so) (?:(?:the|my|its|every|all|half|most of|of) )*(?:<n>|staple|flap|seams?|joints?|facing|foil|panel|groove|legs)(?![\w']))",
     of_the_kind=r"(?:mine|ours)(?![\w'])",
     turns=frozenset(
         "isn't aren't wasn't weren't didn't don't doesn't hasn't haven't hadn't won't wouldn't can't couldn't shouldn't ain't cannot never not nobody neither nor hardly barely scarcely"

@@ -14,6 +14,8 @@ _MODS = r"(?:(?:the|my|all|of|those|that|these|every|each|single|last|whole|damn
 _NOT_OF = r"(?! (?:the|my|a|his|our) (?!top|bottom|left|right|side|sides|back|whole|seam|seams|joint|joints|facing|board|duct|piece|corner|corners|elbow|straight|cap|tee|flap|other|first|second)\w+)"
 _IT = r"(?:every one|every last one|every single one|every bit|each one|the lot|the whole lot|the whole thing|the whole row|the works|all|it all|them all|it|them|'em|that|those|everything|both|the whole mess|that mess)(?: of (?:it|them|those|'em|that))?"
 
+STOCK = r"(?! (?:of )?(?:the|a|an|my|that|one) (?:\w+ )?(?:knife|saw|blade|cutter|shears|rolls?|table|bench|press|template|jig|stick|spool|reel|line|cart|truck|van|scraps?|offcuts?|pile|stock|box|shop)(?![\w']))"  # behind "came off": where it was cut or taken from
+
 ENGLISH_CAME_OFF = CameOff(
     taken=(
         rf"{_V} {_MODS}<[nb]> (?:back )?{_OFF}", rf"{_V} {_OFF} {_MODS}<[nb]>", rf"{_SELF} {_MODS}<[nb]>",
@@ -29,7 +31,7 @@ ENGLISH_CAME_OFF = CameOff(
         rf"(?:peel|pull|strip|take|tear|rip|cut) {_IT} (?:all |right |back )*(?:off|out)(?: again)?",
     ),
     fell=(
-        r"<n>(?! (?:that|which) (?:came|fell) with)(?: (?!not|never|didn't|won't|<)[\w'#]+){0,9}? (?:let go|letting go|lets go|fell off|fell out|fell down|came off|came loose|came away|came undone|came unstuck|dropped off|dropped out|peeled off|peeled away|peeled back|popped off|popped out|popped loose|blew off|slid off|gave out|gave up|gave way|released|unstuck itself|walked off|flew off|washed off|melted off|quit sticking|lost its grip|didn't last|is on the floor|is lying on the floor|on the floor now|is in the (?:bin|trash|dumpster|garbage)|went in the (?:bin|trash|dumpster|garbage)|has gone|is gone|are gone|got (?:ripped|torn|pulled|peeled|knocked|stripped) (?:off|out|loose)|(?:was|were|has been|have been) (?:ripped|torn|pulled|peeled|stripped|taken) (?:off|out)|came back (?:off|out))(?: again| already| overnight| by morning)?",
+        rf"<n>(?! (?:that|which) (?:came|fell) with)(?: (?!not|never|didn't|won't|<)[\w'#]+){{0,9}}? (?:let go|letting go|lets go|fell off|fell out|fell down|came off{STOCK}|came loose|came away|came undone|came unstuck|dropped off|dropped out|peeled off|peeled away|peeled back|popped off|popped out|popped loose|blew off|slid off|gave out|gave up|gave way|released|unstuck itself|walked off|flew off|washed off|melted off|quit sticking|lost its grip|didn't last|is on the floor|is lying on the floor|on the floor now|is in the (?:bin|trash|dumpster|garbage)|went in the (?:bin|trash|dumpster|garbage)|has gone|is gone|are gone|got (?:ripped|torn|pulled|peeled|knocked|stripped) (?:off|out|loose)|(?:was|were|has been|have been) (?:ripped|torn|pulled|peeled|stripped|taken) (?:off|out)|came back (?:off|out))(?: again| already| overnight| by morning)?",
     ),
     facts=((r"(?:straighten|unbent|unfold)", "tabs_bent"),),
     worn=r"(?<![\w'])(?:old|rusty|bad|crooked|wrong|loose|torn|previous|his|their|first|extra|spare|original|existing|wrinkled|dirty|cheap|bent|short|few|couple|two|three|some|one|half|several)(?![\w'])",

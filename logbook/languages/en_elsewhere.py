@@ -56,7 +56,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
     own_piece=r"(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:mine|ours|this one|today|here|not (?:here|this time|today|on this one)|now)\b",
     own_deed=r"(?:(?:and|so|then|now|today|already) )*(?:(?:i|we)(?:'ve)? (?:already |just |only |finally |also )*(?:did|got|stapled|taped|rubbed|hung|built|made|put|finished|closed|cut|left|used)|today|this one|mine|ours|what i)\b",
     unmet=r"(?:(?:but|and|so|well) )*(?:it|they|he|she|that) (?:didn't|never did|did not|won't|hasn't|haven't)(?: (?:come|show|arrive|happen|though|so))*$",
-    own_again=r"(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we)|that's (?:what|how) (?:i|we))\b",
+    own_again=r"so (?:now )?(?:the|my|this|every|all the|half the) (?:staples?|tape|vanes?|tabs?|flap|seams?|joints?|facing|foil|scrim|weave|panel|groove|legs)\b|(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we)|that's (?:what|how) (?:i|we))\b",
     harms=(
         r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked|put|shoved|jammed|stuck|rammed)(?: (?:his|her|their|a|the|its) [\w']+)?(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped(?! off)|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut (?:it|into|through|a)|slashed|bent|soaked|sat in|knocked|got it|got to it|got into it)\b"
     ),

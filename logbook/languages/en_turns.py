@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en_came_off import STOCK
 from logbook.languages.language import Turns
 
 _SOME = (
@@ -9,7 +10,7 @@ _SOME = (
     r"(?: of (?:them|'em|those|these|it|the|my))?)"
 )
 _SPOT = (
-    r"(?:corners?|edges?|ends?|spots?|places?|sections?|stretch|strip|seams?|joints?|sides?|back|front|bottom|top|left|right|underside|rest|tail|lap|overlap|middle|"
+    r"(?:corners?|edges?|ends?|spots?|places?|sections?|stretch|strip|seams?|joints?|sides?|half|third|back|front|bottom|top|left|right|underside|rest|tail|lap|overlap|middle|"
     r"(?:half |quarter )?(?:foot|feet|inch|inches)|piece|part|last (?:bit|foot|inch|two|few)|others?|ones)"
 )
 _ANY_TAPE = r"(?:(?:the|our|that) )?(?:(?:\w+ )?tape|181[ -]?a[ -]?[ph]|one eighty[ -]?one a(?: dash)?[ -]?[ph]|a[ -]?p)\b"
@@ -18,7 +19,7 @@ _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dea
 
 
 ENGLISH_TURNS = Turns(
-    spreads=r"(?:drift|stretch|wander|creep|crept|spread|open|widen|stray|slip|slid|slide|grow|grew|jump|wide|widen|sneak|run|ran|stretch|relax|balloon|float|go|goes|went|going|gets?|got|let (?:it|them) (?:go|slip|slide|drift|run))(?:e?s|e?d|ing|ped|ping)?(?: (?:up|out|wider|off|all the way|it|them|on|as far as|clear|way|apart))* (?:out |up )?to",
+    spreads=r"(?:drift|stretch|wander|creep|crept|spread|open|widen|stray|slip|slid|slide|grow|grew|jump|wide|widen|sneak|run|ran|stretch|relax|balloon|float|go|goes|went|going|gets?|got|let (?:it|them) (?:go|slip|slide|drift|run))(?:e?s|e?d|ing|ped|ping)?(?: (?:up|out|wider|off|all the way|it|them|on|as far as|clear|way|apart))* (?:out |up )?to|became|turned into",
     why_wide=(r"(?:(?:but|because|cause|since|and|i|we|was|were|got|is) )*(?:ran|running|getting|got|short|low|was|were)(?: (?:short|low))?(?: (?:on|of))? (?:on |of )?staples",),
     # words that may stand beside a fault when it is the work that is at fault: nothing else may
     beside=frozenset(
@@ -40,7 +41,7 @@ ENGLISH_TURNS = Turns(
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
         (r"popp(?:ed|ing)(?: (?:out|loose|off|up))?|pulled (?:out|through|loose|off)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
-        (r"loose(?! panel| piece| sheet| glass| insulation)|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)(?! (?:(?:one|two|three|four|five|six|seven|eight|[\d/-]+)(?: and (?:a|an|one|three) \w+)?(?: inch(?:es)?)? (?:apart|on center)|right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well|about|around|roughly|almost|nearly|like|just|every|exactly|(?:a|an|one|two|three|four|five|six|seven|eight|half)\b|right at|closer|a (?:little|bit|hair) (?:over|under|more|less|past|wide)|\d))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud", ()),
+        (r"loose(?! panel| piece| sheet| glass| insulation)|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)" + STOCK + r"(?! (?:(?:one|two|three|four|five|six|seven|eight|[\d/-]+)(?: and (?:a|an|one|three) \w+)?(?: inch(?:es)?)? (?:apart|on center)|right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well|about|around|roughly|almost|nearly|like|just|every|exactly|(?:a|an|one|two|three|four|five|six|seven|eight|half)\b|right at|closer|a (?:little|bit|hair) (?:over|under|more|less|past|wide)|\d))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud", ()),
         (r"(?:corners?|seams?|joints?|sides?|back|top|bottom|left|right|spots?|underside|edges?)(?:'s| is| are)?(?: still| a little| kinda| kind of| wide)* open", ("taped", "cross_tabs")),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
@@ -79,7 +80,7 @@ ENGLISH_TURNS = Turns(
         rf" (?:(?:it|that|them|the tape|tape|a staple|staples|my hand|the gun|the stapler) )?(?:(?:all the way |all )?(?:under|behind|around|on|at|to|in|into|up|over|along|down|back) )*(?:the |a |an |my |that |this |one |its |about )*(?:{_SOME}|(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*{_SPOT}|there|in there|under there|back there|all of (?:it|them))\b",
     ),
     ran_short=(
-        rf"{_SPOT}(?: (?:about|maybe|like|on|at|the|a|an|long|or so|in|of|back|bottom|top|left|right|foot|feet|inch|inches|two|three|six|side|corner))*? (?:that |where |which )?(?:i|we) (?:missed|skipped|(?:just |really )?(?:couldn't|can't|didn't|could not) (?:quite |even )?(?:reach|get(?: to| at| into| under| it)?|do|tape|staple|see))",
+        rf"{_SPOT}(?: (?:about|maybe|like|on|at|the|a|an|long|or so|in|of|back|bottom|top|left|right|foot|feet|inch|inches|two|three|six|side|corner))*? (?:that |where |which )?(?:i|we) (?:missed|skipped|never (?:got to|got around to|got|did|reached|made it to|touched|finished)|ran out of (?:time|day|light|tape) (?:for|before)|(?:just |really )?(?:couldn't|can't|didn't|could not) (?:quite |even )?(?:reach|get(?: to| at| into| under| it)?|do|tape|staple|see))",
         r"(?:ran|came up|come up|fell|was|were|is|are|'s|we're|i'm|i was|it's|went) (?:(?:a|an|one|two|about|half|couple|few) )*(?:foot|feet|inch|inches|little|bit|hair) short",
         r"(?:ran|came up|come up|fell) short (?:on|by|at|in|around|near)",
         r"^(?:but |and |just )*short (?:one|two|three|a|an|half|couple|on|by)\b",

@@ -224,6 +224,7 @@ class ActWords:
     over: str = "(?!)"  # behind what was lacking: it is done by now
     of_any_plan: bool = False  # those words are sure enough behind "I will" and "tomorrow" too
     asks: tuple[tuple[str, str, str], ...] = ()  # (words of a question, fact, sort of the answer: length, count, degrees, way)
+    why_not: str = "(?!)"  # how a question begins that takes it as given that the act was not done
     says_no: tuple[str, ...] = ()  # the whole of an answer
     topic_over: str = "(?!)"  # behind a thing that was named as if asked for: it is not there, or no more
     says_yes: tuple[str, ...] = ()

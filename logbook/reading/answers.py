@@ -79,6 +79,8 @@ def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:
             names = {bare}
         if clause.last - clause.first - len(names) > _MOST or _asks_another(row, clause):
             continue
+        if _why_not(row, clause, cut[place + 1], language, names, found):
+            continue
         if _measured(row, clause, cut[place + 1], language, names, found):
             continue
         _acted(row, clause, cut[place + 1], language, names, found)
@@ -147,6 +149,21 @@ def asked_of(row: Row, told: Answers, named: list[Mention], language: Language) 
     marks = {mark_text(row, at, at + 1, language): at for at in told.bare}
     at = min(marks.values())
     return named if len(marks) > 1 else sorted([*named, Mention(at, at + 1, mark=next(iter(marks)), mark_at=(at, at + 1))], key=lambda m: m.first)
+
+
+
+
+def _why_not(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> bool:
+    """ "Why no staples in cap two? Because …": the question takes it as given, unless the answer is that there are."""
+    if row.items[clause.last].concept != "QUERY" or re.match(language.acts.why_not, plain(row.words(clause.first, clause.last))) is None:
+        return False
+    acts = {DENIED[row.items[at].concept] for at in range(clause.first, clause.last) if row.items[at].concept in DENIED}
+    if len(acts) != 1 or _reply(row, reply, language) is True or next(iter(acts))[1] is not False:
+        return False
+    found.claims.append(claim(row, next(iter(acts))[0], False, clause.first, clause.last, hedged=False))
+    found.names.update(names)
+    found.spent.update(k for k in range(clause.first, clause.last + 1) if k not in names)
+    return True
 
 
 def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> bool:

@@ -124,7 +124,7 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
                     at += 3 + step
                     continue
                 if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
-                    neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER
+                    neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER and not (step == 0 and follows in _INSTEAD)
                 ) or (neg == "NO" and concept == "VANES" and not follows):
                     last = at + past + 1 + step + 1
                     last = last + 1 if last < clause.last and live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") else last
@@ -164,6 +164,7 @@ def _where_nobody_knows(row: Row, clause, vanes: int) -> int:
     return last if named and not _IN_THE_PIECE.intersection(row.words(first, last).lower().split()) else 0
 
 
+_INSTEAD = ("STAPLES", "TAPE", "TABS", "FLAP", "C_MASTIC", "CLOSURE", "MARK181")  # "tabs not staples"
 # a denial between two acts is of the one behind it: "rubbed down didn't trim it"
 _OF_ANOTHER = ("STAPLED", "TAPED", "RUBBED", "DAMAGE", "GAP", "STAPLE", "TAPE_IT", "RUB", "TRIM", "TRIMMED", "WIPE", "WIPED", "HEAT_IT", "REPAIR_IT")
 _NONE_THAT = re.compile(

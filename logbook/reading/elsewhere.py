@@ -124,7 +124,8 @@ def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: La
     if clause.sentence == sentence and (why == CONDITION or reach == ON and why in (DRAWING, PLAN)):
         return row.items[clause.first].concept == "BUT"
     if clause.sentence == sentence:
-        return row.items[clause.first].concept == "BUT" and reach != ON or word(language.code, "elsewhere.own_again").match(bare) is not None and reach != ON or named and (_does(row, clause) or why == OTHER and _opens(row, clause))
+        again = any(word(language.code, "elsewhere.own_again").match(words) for words in (bare, row.words(clause.first, clause.last).lower()))
+        return row.items[clause.first].concept == "BUT" and reach != ON or again and reach != ON or named and (_does(row, clause) or why == OTHER and _opens(row, clause))
     if why == CONDITION and clause.sentence == sentence + 1 and word(language.code, "elsewhere.unmet").match(bare):
         return False
     return reach != ON or word(language.code, "elsewhere.own_piece").match(bare) is not None or named
@@ -183,7 +184,7 @@ def _back_at_his(row: Row, clause: Clause, language: Language) -> int | None:
     """ "The truck is late so I built straight nine", "lunch is over and elbow nine has its vanes": where it is his own again, with no piece named before."""
     for at in range(clause.first + 2, clause.last - 1):
         numbered = row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _NAMES
-        if row.words(at - 1, at).lower().split()[-1] in language.elsewhere.joins and (numbered or word(language.code, "elsewhere.own_again").match(row.words(at, clause.last).lower())):
+        if row.words(at - 1, at).lower().split()[-1] in language.elsewhere.joins and (numbered or any(word(language.code, "elsewhere.own_again").match(row.words(k, clause.last).lower()) for k in (at, at - 1))):
             return at
         if row.items[at].concept.startswith("K_"):
             return None

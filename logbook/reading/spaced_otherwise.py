@@ -10,7 +10,7 @@ from logbook.reading.claims import Claim, claim, unit_of
 from logbook.reading.grammar import Row
 
 _TURNS = ("BUT", "EXCEPT", "ALL_BUT")
-_BEFORE = ("ON", "TO", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
+_BEFORE = ("FIX", "ON", "TO", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
 _COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD")
 _LEAST, _MOST = Fraction(1, 2), 12  # inches
 _FAR = 14  # items back to the staples
@@ -19,10 +19,17 @@ _FAR = 14  # items back to the staples
 def spaced_otherwise(row: Row, own: Row, cut_up, place: int, language: Language) -> Claim | None:
     """The distance told behind "but" or "except" where another was told of staples before it in the sentence; it corrects that one."""
     part = cut_up[place]
+    wider = _goes_wider(part, language)
+    here = {item.concept for item in row.items[part.first : part.last]}
+    if wider and "FIX" in here and here & {"STAPLES", "STAPLE"}:  # "my two inches between staples became three"
+        return _told_behind(row, part.first + 1)
     lead = part.first - 1 if part.first and row.items[part.first - 1].concept in _TURNS else part.first
-    if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part) or _goes_wider(part, language)) or not _spaced(row, own, lead):
+    if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part) or wider) or not _spaced(row, own, lead):
         return None
-    at = lead + 1
+    return _told_behind(row, lead + 1)
+
+
+def _told_behind(row: Row, at: int) -> Claim | None:
     while at < len(row.items) and row.items[at].concept not in ("STOP", "QUERY", "TAPED", "RUBBED", "TAPE", "RUB", "NOT", "NO"):
         item = row.items[at]
         ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""

@@ -57,6 +57,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
     cut = clauses(row)
     asked = {row_sentence for row_sentence in _asked(row, cut)}
     carried: tuple[int, str] | None = None  # (sentence, stance) that goes on until somebody else speaks
+    theirs = False  # what goes on told of work that is another's
     drawn = -1  # the sentence that told last what is asked for
     for clause in cut:
         if carried is not None and (carried[0] != clause.sentence or row.text[row.items[clause.first - 1].start] == ";"):
@@ -66,7 +67,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             continue  # an aside: it says nothing of whose the rest is
         lead = _lead(items)
         head = items[lead].concept if lead < len(items) else ""
-        if carried is not None and (items[0].concept == "BUT" or head == "I" or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and _so_then(row, items, lead))):
+        if carried is not None and (items[0].concept == "BUT" or head == "I" or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and (_so_then(row, items, lead) or not theirs and _as_it_is(row.words(clause.first, clause.last), language)))):
             carried = None
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
@@ -76,12 +77,12 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             continue
         stance, begin, goes_on = _stance(row, clause, items, lead, head, clause.sentence in asked, language)
         if stance is not None:
-            mine = _then_i(items, lead, stance) if begin == clause.first and stance in (OTHER, DRAWING) else None
+            mine = _then_i(row, items, lead, stance, language) if begin == clause.first and stance in (OTHER, DRAWING) else None
             found.update(dict.fromkeys(range(begin, clause.last if mine is None else clause.first + mine), stance))
             goes_on = goes_on and mine is None
             drawn = clause.sentence if stance == DRAWING else drawn
             if goes_on:
-                carried = (clause.sentence, stance)
+                carried, theirs = (clause.sentence, stance), any(item.concept in _OWN_ACTS for item in items)
     return found
 
 
@@ -231,11 +232,22 @@ def _introduces(row: Row, items, lead: int) -> bool:
     return any(word in said for word in ("this is", "it's", "soy", "habla", "aquí"))
 
 
-def _then_i(items, lead: int, stance: str) -> int | None:
-    """ "The kid grabbed the wrong tape and I …", "the drawing says every two and I went every three": from there on it is the speaker's own again."""
-    mine = next((at for at in range(lead + 3, len(items) - 1) if items[at].concept in ("AND", "BUT") and items[at + 1].concept == "I"), None)
+def _then_i(row: Row, items, lead: int, stance: str, language: Language) -> int | None:
+    """ "The kid grabbed the wrong tape and I …", "the drawing says every two and I went every three", "he bent the anvil and now every staple …": from there on it is the speaker's own again."""
+    mine = next((at for at in range(lead + 3, len(items) - 1) if items[at].concept in ("AND", "BUT") and items[at + 1].concept == "I" or items[at].concept in ("AND", "BUT", "FILLER") and (_as_it_is(row.text[items[at].start : items[-1].end], language))), None)
     theirs = mine is not None and stance == OTHER and any(item.concept in _OWN_ACTS for item in items[lead:mine])  # "my brother stapled six and I taped it": of whose piece?
     return None if theirs else mine
+
+
+@cache
+def _now(code: str) -> Likely | None:
+    return Likely(LANGUAGES[code].told.voices.as_it_is) if LANGUAGES[code].told.voices.as_it_is else None
+
+
+def _as_it_is(words: str, language: Language) -> bool:
+    """ "… and now every staple …", "… so the tape on nine …": what came of it for this piece."""
+    begins = _now(language.code)
+    return begins is not None and begins.match(words.lower().replace("’", "'")) is not None
 
 
 def _lead(items) -> int:

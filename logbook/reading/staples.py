@@ -22,7 +22,7 @@ def _owner(found: Found) -> str | None:
         return _OWNERS[items[string_at].concept]  # "tied in, stapled two"
     for at in range(string_at - 1, max(-1, string_at - _LOOK_BACK), -1):
         concept = items[at].concept
-        if concept in _OWNERS:
+        if concept in _OWNERS and not _denied(found.row, at):
             return _OWNERS[concept]
         if concept.startswith("K_") and concept != "K_HANGER" and items[at - 1].concept not in ("ON", "OF", "IN"):
             break  # but not where it only tells where the thing is: "how long are the tabs on tee six? Four. Every eight"
@@ -30,11 +30,18 @@ def _owner(found: Found) -> str | None:
         if items[at].concept in _OWNERS:
             return _OWNERS[items[at].concept]
     there = {item.concept for item in items}
+    if any(item.concept == "TABS" and not _denied(found.row, at) for at, item in enumerate(items)) and "K_COLLAR" not in there and all(_denied(found.row, at) for at, item in enumerate(items) if item.concept in ("STAPLED", "STAPLES", "STAPLE")):
+        return "cross_tab_spacing"
     if "K_HANGER" in there and not there & {"STAPLED", "STAPLES", "STAPLE", "TABS", "SCREWS"}:
         return "hanger_spacing"
     if there & {"STAPLED", "STAPLES", "STAPLE"}:
         return "staple_spacing"
     return "screw_spacing" if there & {"SCREWS", "WASHERS"} else "cross_tab_spacing" if "TABS" in there else "staple_spacing"
+
+
+def _denied(row: Row, at: int) -> bool:
+    """ "tabs instead of staples", "no staples": what is not there has no spacing."""
+    return row.items[at].concept in _OWNERS and (row.is_blank(at) and row.items[at].concept != "TABS" and at > 0 and row.items[at - 1].concept in ("OF", "WORD") or at > 0 and row.items[at - 2 if row.items[at - 1].concept == "DET" else at - 1].concept in ("NO", "NOT"))
 
 
 def _spacing(found: Found):
@@ -299,16 +306,19 @@ def _spread_out(found: Found):
         yield from _spacing(found)
 
 
+_STRIPS = frozenset("ones strips pieces straps lengths".split())  # what tabs are told to be
+
 SPACING_FRAMES = (
     Frame("(?P<v>WORD|MOVE|LAID|OPENING|EVERY) IT (?:OUT|APART) (?:TO|ON|HEDGE){1,2} (?P<w>(?P<n>LEN)) (?!BY|LONG|BACK)", _spread_out),
     Frame("K_HANGER EVERY (?:ON|OF|RUN|NUM|DET|GENERIC|COMMA){0,5} BE (?P<w>(?P<n>LEN)) (?!BY)", _hangers_apart),
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
-    Frame("TABS [^STOP QUERY]{0,10} COMMA (?P<w>(?P<n>LEN) (?:EACH|LONG))", _tab_length),
+    Frame("TABS [^STOP QUERY]{0,14} COMMA (?P<w>(?P<n>LEN) (?:EACH|LONG))", _tab_length),
+    Frame("TABS [^STOP QUERY STAPLES STAPLED]{0,14} (?:COMMA|AND) (?P<w>(?:EACH|BOTH|IT|BE) BE? (?P<n>NUMB) LONG?) (?=SEP|$|AND|BUT)", _tab_length),
+    Frame("TABS [^STOP QUERY]{0,12} (?:COMMA|WITH|OF) (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() in _STRIPS else []),
+    Frame("TABS (?:FILL|OF|COMMA|ON){0,6} (?<!ON)(?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF|WORD IT|FROM APART)", _tab_length),
     Frame("TABS [^STOP QUERY NUM LEN SIZE]{0,16} (?P<w>(?P<n>LEN) LONG)", _tab_length),
-    Frame("TABS [^STOP QUERY NUM LEN]{0,8} COMMA (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() == "ones" else []),
-    Frame("TABS (?:FILL|OF|COMMA|ON){0,6} (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF)", _tab_length),
     Frame("(?P<o>SCREWS) (?:SEATED|IN|MOVE_IN|FILL){0,3} (?P<w>ON? (?P<n>NUM|LEN)) (?=WITH|WASHERS|AND|SEP|$) (?!WITH? WASHERS (?:SEP|$))", _spacing),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
@@ -334,6 +344,7 @@ FRAMES = (
     Frame("(?P<o>STAPLES|STAPLED) (?:FILL|IN|OUT|INSIDE|OUTSIDE){0,3} STOP (?P<a>TO) (?P<w>(?P<n>LEN)) (?=SEP|$)", _at_spacing),
     Frame("(?P<w>EVERY COMMA HEDGE TO? (?P<n>LEN))", _spacing),  # "muy separadas, como a cuatro pulgadas"
     Frame("(?P<w>(?P<n>NUMB) (?P<b>WORD) (?:DET|THIS|EACH)? (?P<o>STAPLES|STAPLE|SCREWS|TABS|K_HANGER))", _between),
+    Frame("(?:STAPLES|STAPLED|TABS) [^STOP QUERY]{0,8} (?P<w>(?P<n>NUMB) (?P<b>WORD) (?:IT|EACH|BOTH)) (?=SEP|$|AND|BUT)", lambda found: _spacing(found) if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("between", "entre") else []),
     Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("(?:STAPLED|STAPLES) (?:FILL|OF){0,2} (?P<w>(?P<a>TO) (?P<n>LEN|FRAC|NUM)) (?!BY|BACK|SIDE_WORD|KIND)", _at_spacing),
     Frame("(?<=REDID) (?:FILL)? (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),

@@ -165,8 +165,9 @@ def _by_tool(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
         match = pattern.search(one.words)
         if match is not None and not word(language.code, "told.weighed.tool_others").search(one.words[: match.start()]) and not any(row.items[at].concept in _OF_A_SIDE for at in (*range(one.first, one.item(match.start())), *range(one.item(match.end() - 1) + 1, one.last))):
             first, last = one.item(match.start()), one.item(match.end() - 1) + 1
-            found.claims.append(claim(row, name, False, first, last, hedged=False))
-            found.spent.update(range(first, last))
+            acts = one.acts_in(match.start(), match.end())  # "never put a staple to it"
+            found.claims.append(claim(row, acts[0][1] if acts else name, False, first, last, hedged=False))
+            found.spent.update(at for at in range(first, last) if at not in _naming(row, one))
             return True
     return False
 
