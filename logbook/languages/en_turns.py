@@ -18,6 +18,9 @@ _ANY_TAPE = r"(?:(?:the|our|that) )?(?:(?:\w+ )?tape|181[ -]?a[ -]?[ph]|one eigh
 _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dead|good|perfectly) )*(?:tight|snug|flush|closed|together|sharp|smooth|flat|level|beautiful|beautifully|solid|good|fine|nice|nicely|clean|great|square|okay|ok|perfect|perfectly|straight|well|right)\b"
 
 
+# how big the damage is, right before its name
+_MEASURED = r"(?: (?:an?|the|about|maybe|\d[\d/. -]*|(?:one|two|three|four|five|six|half|quarter|eighth|sixteenth|three-quarter|half-inch|quarter-inch|one-inch|two-inch|three-inch|inch-and-a-half)|and|of|inch|inches|in|mm|mil|millimeter|cm))*"
+
 ENGLISH_TURNS = Turns(
     spreads=r"(?:drift|stretch|wander|creep|crept|spread|open|widen|stray|slip|slid|slide|grow|grew|jump|wide|widen|sneak|run|ran|stretch|relax|balloon|float|go|goes|went|going|gets?|got|let (?:it|them) (?:go|slip|slide|drift|run))(?:e?s|e?d|ing|ped|ping)?(?: (?:up|out|wider|off|all the way|it|them|on|as far as|clear|way|apart))* (?:out |up )?to|became|turned into",
     why_wide=(r"(?:(?:but|because|cause|since|and|i|we|was|were|got|is) )*(?:ran|running|getting|got|short|low|was|were)(?: (?:short|low))?(?: (?:on|of))? (?:on |of )?staples",),
@@ -199,7 +202,7 @@ ENGLISH_TURNS = Turns(
     waits=(
         r"(?:the |my )?(?:{act})(?:'s| is| are| will| gets| get)?(?: just| still)?(?: be| come| comes| coming| go| goes| going)?(?: in| on)? (?:next|later|later on|to come|to follow|to go on|to go in|after lunch|after break|afterwards?|tomorrow|yet to come|still to come|in the morning|this afternoon|last)(?: on| in)?(?: yet)?",
         r"(?:the |my )?(?:{act})(?: is|'s| are)? (?:all|the only thing|the last thing) (?:that's |that is |i have |i've got |we have )?left(?: to do)?",
-        r"(?:(?:the )?only )?things? (?:that's |that is |i have |i've got )?(?:left|missing|lacking)(?: to do)?(?: (?:on|in|from|with) [\w -]+?)?(?: is| are|'s) (?:the )?(?:{act})|(?:all|only thing) it (?:lacks|needs|wants)(?: is|'s)? (?:the )?(?:{act})",
+        r"(?:(?:the |my )?(?:only |one |last |big |main )*)?things? (?:that's |that is |i have |i've got )?(?:left|missing|lacking)(?: to do)?(?: (?:on|in|from|with) [\w -]+?)?(?: is| are|'s) (?:the )?(?:{act})|(?:all|only thing) it (?:lacks|needs|wants)(?: is|'s)? (?:the )?(?:{act})",
         r"(?:i |we |i'm |we're )?(?:left|leaving|saved|saving|holding|save|kept) (?:the )?(?:{act}) (?:for|until|till) (?:later|last|tomorrow|after|the|monday|lunch|this|\w+ shift).*",
         r"(?:the |my )?(?:{act}) (?:i|we)(?:'m|'re|'ve| had to| have to| will)? ?(?:left|leaving|saved|saving|put off|putting off|kept|pushed|bumped|leave|save|never got to|didn't get to|didn't get around to|ran out of (?:time|day) for)\b(?! (?:the|a|on|in place|alone))(?: (?:for|until|till|to|it|that|undone|off)\b.*)?",
         r"(?:but |and |then )?(?:the |my |its )?(?:{act})(?:,| that)? (?:i'll|i will|we'll|we will|i'm gonna|i'm going to|we're gonna|i gotta|i've gotta|i have to|i've got to|i need to|i still have to|i still need to|we still have to)(?: have to| need to| still)?"
@@ -222,15 +225,15 @@ ENGLISH_TURNS = Turns(
     goes_on=r"(?:kept|keep) (?:on )?going|(?:walked|moved|went) on",
     mends=(
         rf"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of {_ANY_TAPE}(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",
-        r"(?:taped|patched|covered|closed|sealed|bridged|fixed|mended|repaired|dressed|doctored|stuck)(?: (?:it|that|them|this|her))?(?: (?:up|over|shut|back|down|right))* (?:with|w/|w|using) (?:some |a |the |more )?(?:\w+ )?tape",
+        r"(?:taped|patched|covered|closed|sealed|bridged|fixed|mended|repaired|dressed|doctored|stuck)(?: (?:it|that|them|this|her))?(?: (?:up|over|shut|back|down|right))* (?:with|w/|w|using|by) (?:some |a |the |more )?(?:\w+ )?tape",
         r"taped (?:(?:it|that|this|them) )?(?:right )?over(?: (?:it|that|this|them))?(?! (?:the )?(?:seam|joint|staples|whole|all))",
         r"(?:smeared|slathered|brushed|buttered|painted|smoothed|troweled|globbed|put|daubed|dabbed|spread|worked|slopped|gooped|rolled|laid|got|packed)(?: (?:some|a little|a bit of|more|a coat of|a dab of|a gob of))* mastic(?: and (?:glass )?(?:fabric|mesh))? (?:on|over|across|into|around|in) (?:it|that|them|the (?:\w+ )?(?:spot|place|area|tear|hole|gash|rip|cut|slit|gouge|split|puncture|damage|patch|corner|bubble|blister|peel)s?)",
         r"(?:mastic'd|masticked|masticed|mastic'ed|mudded|buttered) (?:it|that|this|over it|right over)|(?:mastic|mud) (?:over|on|across) (?:it|that|the (?:\w+ )?(?:spot|place|area|tear|hole|gash|rip|slit|gouge|split|puncture)s?)",
         r"(?:(?:put|stuck|threw|slapped|got|smeared|brushed|used) )?(?:some |a little |more )*(?:mastic|mud)(?: and (?:glass )?(?:fabric|mesh|scrim))? (?:on|over|across|into) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)|(?:glass )?(?:fabric|mesh) and mastic (?:on|over) (?:it|that)",
         rf"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*{_ANY_TAPE} (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
     ),
-    on_damage=(r"[^.;,]{0,24}?(?:taped|taping)(?: (?:up|over|across|shut|closed|back))*(?: (?:the|that|this|my|its|a|both|all|those|them))*(?: (?:little|big|small|long|bad|old|other|one))*",
-               r"[^.;,]{0,24}?\b(?:tape|foil|181a-?p)(?: (?:right|straight|just))? (?:over|on|across|onto|around|round)(?: top of)?(?: (?:the|that|this|my|its|a|both|all|those))*(?: (?:little|big|small|long|bad|old|other|one))*"),
+    on_damage=(r"[^.;,]{0,24}?(?:taped|taping)(?: (?:up|over|across|shut|closed|back))*(?: (?:the|that|this|my|its|a|both|all|those|them))*(?: (?:little|big|small|long|bad|old|other|one))*" + _MEASURED,
+               r"[^.;,]{0,24}?\b(?:tape|foil|181a-?p)(?: (?:right|straight|just))? (?:over|on|across|onto|around|round)(?: top of)?(?: (?:the|that|this|my|its|a|both|all|those))*(?: (?:little|big|small|long|bad|old|other|one))*" + _MEASURED),
     tapes_it=(r"^(?: (?:in|inch|inches|long|wide|across|on|the|top|bottom|side|left|right|[\d/½¼¾\"-]+))*,? (?:and |then |just |got |i )*taped(?: up| over)?\W*$", r"^[^.!?]{0,60}?\b(?:taped|tape) (?:it|that|this|them)(?: (?:over|up|shut|back|down|closed|good|real good))*(?! (?:all|around|off|on|both|four|every|and stap|tight|every))",),
     # words about an act that say it was not done
     hollow=(

@@ -102,7 +102,7 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
                 continue
         if concept == "LEFT_OUT":
             noun = next((k for k in range(at + 1, min(at + 4, clause.last)) if live(row, k) in ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")), None)
-            out = noun is not None and (row.words(at, at + 1).lower().split()[-1] in ("out", "off") or (noun + 1 < clause.last and live(row, noun + 1) in ("OUT", "MISSING", "OFF")))
+            out = noun is not None and ({"out", "off"} & set(row.words(at, at + 1).lower().split()) or (noun + 1 < clause.last and live(row, noun + 1) in ("OUT", "MISSING", "OFF")))
             if out:
                 ends = noun + 1 if live(row, noun + 1 if noun + 1 < clause.last else noun) not in ("OUT", "MISSING", "OFF") else noun + 2
                 made.append(claim(row, *DENIED[live(row, noun)], at, ends))
@@ -290,6 +290,8 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
         if wide and (concept in ("NO", "FORGOT", "NOT_DONE") or row.words(at, at + 1).lower().startswith(("forg", "skip", "miss", "olvid"))):
             made.append(claim(row, "(nothing)", None, begin, clause.last))  # "don't think I forgot the staples"
             break
+        if not wide and at > begin + 1 and row.words(at, at + 1).lower() in _BREAKS_OFF:
+            break  # "couldn't flip it once it was taped"
         if concept in ("NEED", "PENDING") and at == begin + 1:  # "didn't need any tabs": says nothing of them
             made.append(claim(row, "(nothing)", None, begin, clause.last))
             break
@@ -358,6 +360,7 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     return made
 
 
+_BREAKS_OFF = frozenset("once after because cause 'cause since when while where although".split())
 _TURNED_UP = ("showed", "showed up", "show", "show up", "shows up", "shown", "popped", "came up", "came through")
 
 

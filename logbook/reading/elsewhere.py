@@ -65,6 +65,8 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
         told = next((one for one in begins if one.words.match(bare) and not (one.reach == TO_COME and _named(row, clause))), None) if carried is None or carried[0] != ON else None
         if told is not None and (_harms(row, clause, words, language) or told.why == DRAWING and built_so(row, clause, language)):
             told = None
+        if told is not None and told.why == OTHER and row.items[clause.first].concept == "VANES" and _named(row, clause):
+            told = None  # "vanes for elbow nine are sitting in the office": that one is without
         if told is not None and (_asked(row, clause, told.why) or told.reach == ON and told.why == OTHER and _named(row, clause)):
             told = None
         if told is not None and told.reach == TO_COME and _on_his_own(row, clause):

@@ -41,7 +41,7 @@ def _edge(name):
 
 
 def _groove(found: Found):
-    inside = found.item("to").concept in ("INSIDE", "IN")
+    inside = found.item("to").concept in ("INSIDE", "IN", "MOVE_IN")
     backs = taken_back((found.item("to"),), lambda back: "inside" if back.concept == "INSIDE" else "outside")
     at, items = found.at("to"), found.row.items
     if any(item.concept in ("INSIDE", "OUTSIDE") for item in items[found.first : at]):  # "wanted the low step inside, got it outside": the way it came out, and the step
@@ -63,6 +63,12 @@ _LOOKS = frozenset("mira faces facing points pointing looks looking da apunta ve
 def _edge_looks(found: Found):
     """ "the shiplap faces out": which way the recut edge looks is which way its step does."""
     if found.row.words(found.at("to"), found.at("to") + 1).lower().split()[0] in _LOOKS:
+        yield from _groove(found)
+
+
+def _mine_looks(found: Found):
+    """ "The low step should face in, mine faces out": the speaker's own, of what was wanted before it."""
+    if found.row.words(found.at("o"), found.at("o") + 1).lower() in ("mine", "ours", "mío", "mía"):
         yield from _groove(found)
 
 
@@ -167,16 +173,19 @@ FRAMES = (
     Frame("(?P<w>AIR BE (?:BY|THROUGH) DET? (?P<end>ENDING) END?)", _leaves),
     Frame("(?P<w>(?P<end>ENDING) BE OUTLET OF AIR)", _leaves),
     Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|ON|SIDE_WORD){0,2} (?:DOWNSTREAM|OUTLET))", _leaves),
+    Frame("(?P<w>(?P<end>ENDING) END? OUT) (?=SEP|$)", _leaves),
     Frame(f"(?P<w>SHIPLAP (?:END|FILL|ON|ALL){{0,3}} {_SIDES})", _edge("shiplap_sides")),
     Frame(f"(?P<w>BUTT (?:END|FILL|ON|ALL){{0,3}} {_SIDES})", _edge("butt_sides")),
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} SHIPLAP)", _edge("shiplap_sides")),
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE){{0,2}} BUTT)", _edge("butt_sides")),
-    Frame("(?P<w>GROOVE (?:FILL|OF|ON|TO|WORD|GROOVE|SHIPLAP|MOVE|WITH|COMMA|END|THROUGH|SIDE_WORD){0,5} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
+    Frame("(?P<w>GROOVE (?:(?:ON|OF) (?:KIND|FITTING) (?:NUM|MARKED))? (?:FILL|OF|ON|TO|WORD|GROOVE|SHIPLAP|MOVE|WITH|COMMA|END|THROUGH|SIDE_WORD|CLINCHED){0,5} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
     Frame("GROOVE (?:NOT|WORD|FILL|MOVE|SIDE_WORD){1,4} (?:OUTSIDE|INSIDE|OUT|IN) COMMA (?:IT|FILL|WORD|MOVE){0,3} (?P<w>(?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
     Frame("GROOVE (?:ON|OF) (?:KIND|NUM|FITTING|DET){1,3} (?:NOT|WORD|FILL|MOVE){1,3} (?:OUTSIDE|INSIDE|OUT|IN) COMMA (?:(?:ME|WORD|FILL){1,3} COMMA)? (?:IT|FILL|WORD|MOVE){0,3} (?P<w>(?P<to>INSIDE|OUTSIDE|IN|OUT)) (?=SEP|$)", _groove),
     Frame("(?P<w>VOID{2,10} STOP IT (?P<to>MOVE_OUT|MOVE_IN)) (?=SEP|$)", _went),
     Frame("(?P<w>GROOVE VOID (?:VOID|KIND|NUM|FITTING|COMMA|AND|BUT|ME|FILL|I|WORD|MOVE|IT|STOP){1,12}? (?:(?:HAVE|MOVE|WORD|CUT_TO) IT|BE) FILL? (?P<to>INSIDE|OUTSIDE))", _groove),
-    Frame("(?P<w>GROOVE (?:VOID|COMMA|AND|BUT|ME|FILL){1,14} (?:FILL|WORD|MOVE){0,2} IT (?P<to>INSIDE|OUTSIDE))", _groove),
+    Frame("(?P<w>GROOVE VOID{1,6} (?:COMMA|STOP) (?:BUT|AND|FILLER){0,2} (?P<o>WORD) BE? (?P<to>INSIDE|OUTSIDE|MOVE_IN|MOVE_OUT)) (?=SEP|$)", _mine_looks),
+    Frame("(?P<w>GROOVE (?:VOID|COMMA|AND|BUT|ME|FILL|I){1,14} (?:FILL|WORD|MOVE){0,2} IT (?P<to>INSIDE|OUTSIDE))", _groove),
+    Frame("(?P<w>SHIPLAP (?:(?:ON|OF) (?:KIND|FITTING) (?:NUM|MARKED))? (?:FILL){0,2} CLINCHED (?:FILL|TO){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
     Frame("(?P<w>SHIPLAP (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _edge_looks),
     Frame("(?P<w>PANEL (?:FILL|AND|COMMA|I|WORD){0,3} SEATED)", _seated(True)),
     Frame("(?:PANEL|VOID) (?:FILL|AND|COMMA|ME|VOID|NOT|WORD|STOP|TRIMMED|END|ON|SEATED){2,14} (?P<f>FILLER) (?P<w>IT SEATED)", _sits_by_now),

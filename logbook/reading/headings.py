@@ -82,7 +82,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"(?:{START}|(?<=RUN NUM)|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?:FITTING|NUMBER){{0,2}} (?P<m>MARKED|NUM(?! DET)) DET? (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH|FILLER)"):
         if not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?:ON|IN|OF|FROM|WITH|FILLER|{START}) (?:DET)? (?P<k>NUM) NUMBER? (?P<m>{MARK}) (?=SEP|$|BE|HAVE|NO|WITH|RUN|ON RUN|SIZE)"):
+    for match in row.find(f"(?:ON|IN|OF|FROM|WITH|FILLER|{START}) (?:DET)? (?P<k>NUM) NUMBER? (?P<m>{MARK}) (?=SEP|$|BE|HAVE|NO|WITH|RUN|ON RUN|SIZE|SQUARE|THROAT)"):
         if row.items[match.start("k")].value.value in (90, 45) and row.text[row.items[match.start("k")].end : row.items[match.start("m")].start].strip(" #").lower() in ("", "number", "no.") and not taken.intersection(range(*match.span("m"))):
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
             add(replace(named, first=match.start("k"), kind="elbow", kind_at=match.span("k")))  # "no vanes in ninety 33"
@@ -215,6 +215,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
                 add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("k"), kind=kind, kind_at=match.span("k")))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
+        if row.items[match.start("k")].concept == "K_REPAIR" and made and match.start("k") and row.items[match.start("k") - 1].concept in ("NO", "NOT", "WITH", "NOT_DONE"):
+            continue  # "…, no repair made": of the piece named before
         if match.start("k") not in pointed and not reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):
             add(_mention(row, match))
     for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? (?:BE|COMMA) (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):

@@ -14,6 +14,7 @@ _NO_DUCT = frozenset(
     " heart pride feelings soul ego brain nose ear ears eye eyes tooth teeth rib ribs hip wrist ankle elbows pants pocket pockets jeans dog team game giants cowboys dodgers"
     " piso losa troca camioneta camión botas guantes manos mano suelo techo calle pared agua café dedo rodilla llanta pantalón camisa gorra lentes vidrio puerta ventana".split()
 )  # what may be wet or torn and is no duct
+_TOOLS = frozenset("knife nail boot drill gun pipe ladder rod finger thumb elbow screwdriver".split())  # what leaves a hole that is named for it
 _DUCT = ("FITTING", "BOARD", "FACING", "IT", "PANEL", "DAMAGE_PLACE", "JOINT", "FLAP", "GENERIC", "MARKED")
 _CUTS = ("COMMA", "STOP", "BUT", "QUERY", "AND")
 _BETWEEN = ("DET", "WORD", "IN", "ON", "OF", "THROUGH", "BUILDING", "FILLER", "THIS", "COUNTED", "GENERIC", "PLACE_NOUN")
@@ -37,6 +38,8 @@ def of_something_else(row: Row, at: int) -> bool:
     while last < len(row.items) and row.items[last].concept in _BETWEEN and last - at < 6:
         last += 1
     subject = row.text[row.items[first].start : row.items[at].start].lower().replace("'", " ").replace("’", " ").split()
+    if subject[-1:] and subject[-1] in _TOOLS and at - first <= 3:
+        return False  # "there's a knife hole in the cheek": made with it
     behind = row.text[row.items[at].end : row.items[last - 1].end].lower().split()
     if last + 1 < len(row.items) and row.items[last].concept.startswith("K_") and of_a_machine(row, last):
         return True  # "ripped my pants"

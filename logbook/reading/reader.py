@@ -67,6 +67,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     row = row.blanked(away.spent)
     not_own = {at: why for at, why in {**stances(row, language), **away.not_own}.items() if at not in spent and at not in replies.names}
     not_own = {at: why for at, why in not_own.items() if at not in wanted.of_piece} | {at: "drawing" for at in wanted.wished}
+    not_own = {at: why for at, why in not_own.items() if items[at].concept != "GROOVE" or why not in ("drawing", "other")}  # "the step should face in, mine faces out": it is the step that faces out
     supposed, doubted = turned.supposed(row, cut, language)
     doubted |= away.doubted
     not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}

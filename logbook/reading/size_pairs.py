@@ -55,7 +55,7 @@ def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
     ratio = _ratio_at(items, at, text)
     if ratio is not None:
         return ratio
-    if concept_at(items, at + 1) == "SQUARE" and items[at].value.value >= 4:
+    if concept_at(items, at + 1) == "SQUARE" and items[at].value.value >= 4 and concept_at(items, at + 2) != "THROAT":
         side = items[at].value
         return _item(items, at, at + 2, Size((side.value, side.value), side.unit, None)), at + 2
     first, end = items[at], at + 1

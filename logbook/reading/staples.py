@@ -223,6 +223,8 @@ def _tab_length(found: Found):
 
 def _clinch(found: Found):
     outward = found.item("to").concept in ("OUT", "OUTSIDE")
+    if any(item.concept in ("GROOVE", "SHIPLAP") for item in found.row.items[max(0, found.first - 4) : found.first]):
+        return  # "the shiplap is turned out"
     yield found.claim("staple_clinch", "outward" if outward else "inward", group="w")
 
 

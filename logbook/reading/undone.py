@@ -267,7 +267,7 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
         else:
             (name, value), about = DENIED[concept], "piece"
             denies = name
-            if value is not False or (concept == "SHOWS" and row.words(at, at + 1).lower().endswith("up") and not any(row.items[k].concept == "SCRIM" for k in range(max(0, at - 8), at))):
+            if value is not False or (concept == "SHOWS" and (row.words(at, at + 1).lower().endswith("up") or at == begin + 1 and row.words(begin, at).lower().startswith(("i", "we"))) and not any(row.items[k].concept == "SCRIM" for k in range(max(0, at - 8), at))):
                 continue  # "if the lift shows up"
         if (name, about) in names:
             continue
