@@ -9,12 +9,11 @@ import re
 from dataclasses import replace
 
 from logbook.languages.language import Language
-from logbook.reading.claims import Claim, Found, Frame, claim
+from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
 
-_REST = frozenset("other others rest remaining otros otras demás resto".split())
 _ON_A_SIDE = ("SIDE", "OTHER_SIDE", "BACK", "SIDE_WORD", "JOINT", "END", "ONE_SIDE")
 
 
@@ -91,65 +90,6 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
             if "PARTLY" in parts or before in _HALF or (behind in _HALF_BEHIND and not spaced) or (listed and item.concept == "RUBBED"):
                 made.append(claim(row, ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
-
-
-def _rest(found: Found):
-    """ "the other three are stapled": a count of sides without the word."""
-    if found.row.words(found.at("o"), found.at("o") + 1).lower().split()[-1] not in _REST:
-        return
-    number = found.item("n").value.value
-    if number.denominator == 1 and 1 <= number <= 3:
-        for item in found.items("acts"):
-            if item.concept in ("STAPLED", "TAPED"):
-                name = ACTS[item.concept]
-                yield found.claim(f"sides_{name}", int(number), group="w", uses=("n",), hedged=False)
-
-
-def _listed(found: Found):
-    """ "Taped on top, bottom and left": three sides named are three sides done."""
-    sides = {side for item in found.items("sides") if item.concept == "SIDE" for side in item.value}
-    if len(sides) >= 3:
-        for item in found.items("acts"):
-            if item.concept in ("STAPLED", "TAPED"):
-                yield found.claim(f"sides_{ACTS[item.concept]}", len(sides), group="w", hedged=False)
-
-
-def _one_side(found: Found):
-    """ "Stapled one side", "tape on one side only"; "one side and then the other" are two."""
-    ahead = [item.concept for item in found.row.items[found.last : found.last + 5]]
-    if "OTHER_SIDE" in ahead or "ANOTHER" in ahead or "OTHER" in ahead or found.row.items[found.at("o") - 1].concept == "EXCEPT":
-        return
-    for item in found.items("acts"):
-        name = ACTS[item.concept]
-        if item.concept in ("STAPLES", "TAPE"):
-            yield found.claim(name, True, group="w", weak=True)
-        if name in ("stapled", "taped"):
-            yield found.claim(f"sides_{name}", 1, group="w", hedged=False)
-
-
-def _of_four(found: Found):
-    """ "three of the four sides" """
-    number = found.item("n").value.value
-    if number.denominator == 1 and 1 <= number <= 4:
-        for item in found.items("acts"):
-            if item.concept in ("STAPLED", "TAPED"):
-                yield found.claim(f"sides_{ACTS[item.concept]}", int(number), group="w", uses=("n",), hedged=False)
-
-
-_ACT_LIST = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
-FRAMES = (
-    Frame(f"(?P<w>(?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD? (?:FILL){{0,2}} {_ACT_LIST})", _rest),
-    Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD?)", _rest),
-    Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<n>NUM) OF DET? NUM SIDE_WORD)", _of_four),
-    Frame(f"(?P<w>(?P<n>NUM) OF DET? NUM SIDE_WORD (?:FILL){{0,2}} {_ACT_LIST})", _of_four),
-    Frame(f"(?P<w>{_ACT_LIST} IT? (?:STOP|COMMA|BUT|FILLER){{1,4}} (?:ONLY|FILLER)? (?P<n>NUM) SIDE_WORD (?:OF|ON)? IT?) (?=SEP|$)", _of_four),
-    Frame(f"(?P<w>{_ACT_LIST} (?P<n>NUM) OF DET? NUM) (?=SEP|$)", _of_four),
-    Frame(f"(?P<w>{_ACT_LIST} (?P<n>NUM)) (?=COMMA COUNT COUNTED)", _of_four),
-    Frame(f"(?P<w>(?P<sides>SIDE (?:(?:COMMA|AND){{0,2}} DET? SIDE)+) (?:FILL){{0,3}} {_ACT_LIST})", _listed),
-    Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF|ONLY){{0,2}} (?P<o>ONE_SIDE))", _one_side),
-    Frame("(?P<w>(?P<acts>STAPLES|TAPE) (?:FILL|ON|ONLY){0,2} (?P<o>ONE_SIDE))", _one_side),
-    Frame(f"(?P<w>{_ACT_LIST} (?:FILL|ON|OF){{0,2}} (?P<sides>SIDE (?:(?:COMMA|AND){{1,2}} DET? SIDE)+))", _listed),
-)
 
 
 def reconciled(claims: list[Claim]) -> list[Claim]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, told_acts, turned
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -108,7 +108,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     stated = stated.recoded(staples.on_a_piece(row, {m.mark for m in named if m.mark is not None}))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})
     stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
-    for frames in (how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, partly.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
+    for frames in (how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, sides_done.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
         claims += run(frames, stated, taken)
     claims += line_pressure.pressures(row, stated, cut, taken, language)
     claims += sizes.sizes(stated, taken)

@@ -244,54 +244,6 @@ def _legs_go(found: Found):
         yield from _clinch(found)
 
 
-def _sides(found: Found):
-    count = found.item("n")
-    number = 4 if count is None else count.value.value
-    if number.denominator != 1 or not 0 <= number <= 4:
-        return
-    if found.first > 0 and found.at("n") is not None and found.at("n") <= found.first + 2 and found.row.items[found.first - 1].concept in ("STAPLED", "TAPED") and found.at("acts") > found.at("n") and not (found.first > 1 and found.row.items[found.first - 2].concept == "SIDE_WORD"):
-        return  # "stapled 3 sides taped 3 sides": the count is of the act before it
-    ahead = [item.concept for item in found.row.items[found.last : found.last + 2] if item.concept not in ("BE", "FILLER")]
-    if ahead[:1] == ["RUBBED"] and "COMMA" in [item.concept for item in found.row.items[found.first : found.last]]:
-        return  # "taped, two sides rubbed"
-    acts = {item.concept for item in found.items("acts")}
-    nouns = {"STAPLES": "stapled", "TAPE": "taped"}
-    for noun in acts & set(nouns):  # "staples on three sides" says stapled too
-        yield found.claim(nouns[noun], True, group="w", weak=True)
-    if "STAPLED" in acts or "STAPLES" in acts:
-        yield found.claim("sides_stapled", int(number), group="w", uses=("n",))
-    if acts & {"TAPED", "TAPE", "CLOSURE", "MARK181"}:
-        yield found.claim("sides_taped", int(number), group="w", uses=("n",))
-
-
-def _every_side(found: Found):
-    """ "Staples on all four sides", where no count stands by itself."""
-    noun = "stapled" if found.item("acts").concept == "STAPLES" else "taped"
-    yield found.claim(noun, True, group="w", weak=True)
-    yield found.claim(f"sides_{noun}", 4, group="w")
-
-
-def _counted(found: Found):
-    """ "taped all four", "stapled just two": sides without the word."""
-    said = found.row.words(found.at("o"), found.at("n")).lower().split()
-    count = found.item("n").value.value
-    few = said[0] in ("just", "only", "nomás", "nomas", "solo", "sólo", "solamente", "nada") and count <= 3
-    if (said[:1] in (["all"], ["por"]) and count == 4) or (few and said[-1] != "on"):  # "only on two": how far apart
-        yield from _sides(found)
-
-
-def _of_the_sides(found: Found):
-    """ "Three sides of the cap are pretty. All four are stapled": sides, where sides were spoken of and no other pieces."""
-    before = found.row.items[max(0, found.first - 25) : found.first]
-    sided = any(item.concept in ("SIDE_WORD", "SIDES_ALL") for item in before)
-    counts = any(item.concept in ("K_END_CAP", "K_PLENUM") for item in found.row.items) and sum(item.concept.startswith("K_") for item in found.row.items) == 1
-    if sided and counts and found.item("n").value.value in (2, 3, 4):
-        yield from _sides(found)
-
-
-_COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:OF DET)? (?:SIDE_WORD)"
-_ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
-
 def _hangers_apart(found: Found):
     """ "hanger spacing on run five is four feet" """
     item = found.item("n")
@@ -363,24 +315,6 @@ FRAMES = (
     Frame("(?:STAPLE|STAPLES) (?P<w>LEG (?:FILL|I|WORD){0,3} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|LEVEL|SHOWS|DAMAGE|UNDONE|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
     Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL){0,2} (?P<to>OUTSIDE|INSIDE))", _legs_go),
     Frame("(?P<w>LEG (?:ON|OF) DET? STAPLES (?:FILL|WORD){0,2} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
-    Frame("(?<!SIDE_WORD)(?P<w>(?P<acts>STAPLES|TAPE) (?P<n>NUM) SIDE_WORD) (?=COMMA|AND|STOP|$|TAPE NUM|STAPLES NUM)", _sides),  # "grapa 4 lados tape 4 lados"
-    Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,4}} {_ACTS})", _sides),
-    Frame(f"(?P<w>SIDE_WORD (?:FILL){{0,2}} {_ACTS} COMMA (?P<n>NUM)) (?=SEP|$)", _sides),
-    Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON){{0,3}} (?P<acts>TAPE|STAPLES))", _sides),
-    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:ON|OF|BY)? (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
-    Frame(f"(?P<w>ALL DET? (?P<n>NUM) (?:BE)? {_ACTS}) (?=SEP|$)", _of_the_sides),
-    Frame("(?P<w>ALL DET? (?P<n>NUM) (?:HAVE|BE) (?P<acts>TAPE|STAPLES)) (?=SEP|$|AND)", _of_the_sides),
-    Frame("(?P<w>SIDE_WORD (?:BE)? (?P<acts>STAPLED|TAPED) (?:COMMA|ON|ALL){0,2} (?P<n>NUM)) (?=SEP|$)", _sides),
-    Frame(f"(?P<w>{_COUNT} (?:OF|ON|WITH) (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),
-    Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|AROUND){{0,3}} {_COUNT})", _sides),
-    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT|ONLY){{0,3}} {_COUNT})", _sides),
-    Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
-    Frame(f"(?P<w>SIDES_ALL (?:FILL|OF|ON){{0,2}} {_ACTS})", _sides),
-    Frame("(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF){0,3} SIDES_ALL)", _every_side),
-    Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED) (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),
-    Frame("NUM SIDE_WORD (?:[^STOP QUERY]){0,14} (?P<w>(?P<acts>STAPLED|TAPED) OF DET? (?P<n>NUM)) (?=SEP|$)", _sides),  # "grapada de tres lados y encintada de tres"
-    Frame("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?P<w>(?P<acts>STAPLED|TAPED) ONLY? (?P<n>NUM)) (?=SEP|$)", _sides),  # "engrapé tres lados y encinté tres"
-    Frame("(?:STAPLED|TAPED) (?:FILL|ON|OF){0,3} NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} ONLY (?P<w>(?P<n>NUM) (?P<acts>STAPLED|TAPED)) (?=SEP|$)", _sides),
     Frame("(?P<w>(?P<b>APART) (?:BE|HAVE|WORD|LAID|TAKES|FILL|I){0,3} OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
     Frame("(?P<o>K_HANGER) (?:FILL){0,2} (?P<w>TO (?P<n>LEN)) (?=SEP|$|AND|APART)", _spacing),
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
