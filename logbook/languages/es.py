@@ -5,6 +5,7 @@ from __future__ import annotations
 from logbook.languages import en, es_verbs, es_voices
 from logbook.languages.es_acts import SPANISH_ACTS
 from logbook.languages.es_afar import SPANISH_AFAR
+from logbook.languages.es_forms import SPANISH_FORMS
 from logbook.languages.es_misheard import MISHEARD
 from logbook.languages.es_whole_turns import SPANISH_WHOLE_TURNS
 from logbook.languages.es_ticks import SPANISH_TOLD
@@ -156,7 +157,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("BENT", "dobladas|bien dobladas|doblados|bien apretadas|aplastadas|dobladas y apretadas|bien dobladas y apretadas|bent|todas dobladas|dobladas bien apretadas|bien aplastadas|remachadas|le doblé|les doblé|le volteé|le di vuelta a|les di vuelta a|dobladitas|bien dobladitas|aplastados|bien aplastados|bien doblados|se doblaron|se voltearon|volteadas"),
     ("TAPED", "encintado|encintada|encintados|encintadas|encinté|encintamos|taped|tapeado|tapeada|teipeado|teipeada|teipeé|tapeadas|lo encinté|la encinté|le encinté|teipiado|teipiada|tapeamos|teipeamos|se encintó|tapeados|tapeé|tapié|lo encintamos|la encintamos|encintó|teipado|teipada|con cinta puesta|las encinté|los encinté|taipeado|taipeada|tapiado|tapiada"),
     ("TAPE_IT", "encinto|encintar|encintarla|encintarlo|encintarlos|teipear|tapear|teipearla|teipearlo|ponerle cinta|poner cinta|poner la cinta|poner el teip|ponerle teip|ponerle la cinta|ponerle el teip|encintarle|tapearla|tapearlo"),
-    ("TAPE", "cinta|teip|tape|la cinta|el teip|cintas|taip|el tape|teipe|cinta foil|cinta de aluminio"),
+    ("TAPE", "la tape|su tape|la teip|cinta|teip|tape|la cinta|el teip|cintas|taip|el tape|teipe|cinta foil|cinta de aluminio"),
     ("RUBBED", "tallado|tallada|frotado|frotada|talladas|tallados|frotadas|frotados|tallé|froté|la tallé|lo tallé|bien tallado|bien tallada|bien frotado|bien frotada|restregado|restregada|rub down|rubbed down|rubbed|sobado|sobada|la froté|lo froté|tallamos|frotamos|alisado|alisada|planchado|planchada|bien planchado|bien planchada|la sobé|raspado|raspada|la tallamos|lo tallamos|la frotamos|bien restregada|bien restregado|restregué|sobada bien|bien sobada|bien sobado|la restregué|bruñido|bruñida|presionado|presionada|rubdown|pulida|bien presionada|bien presionado|la alisé|talló|frotó|la planché|rob down|pasada con la espátula|le pasé la espátula|pasé la espátula|le pasé el squeegee"),
     ("RUB", "tallar|frotar|tallarla|frotarla|tallarlo|frotarlo|restregar|restregarla|sobar|sobarla|tallar la cinta|frotar la cinta|alisar|alisarla|bruñir|pasado la espátula|pasado la cuña|pasarle la espátula|pasarle la cuña|dado su tallada|darle su tallada|darle la tallada|darle una tallada|hacerle el rub down|la tallada|su tallada"),
     ("SCRIM", "malla|scrim|tejido|trama|rayas|cuadrícula|cuadriculado|cuadritos|rayitas|los cuadritos|la rejita|cuadrito|hilos|los hilos|mallita"),
@@ -196,7 +197,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("SHIFT", "nota de turno|inicio de turno|empezamos|empezando|empiezo|arrancamos|buenos días|buen día|comenzamos|iniciando|inicio del turno|hoy estamos|estamos en|turno|para hoy|hoy vamos|comienzo|arrancando|hoy trabajamos|nota del turno|al empezar|inicio del día|iniciamos"),
     ("DAY", "lunes|martes|miércoles|jueves|viernes|sábado|domingo"),
     ("CLOSING", "cierre|cerrando|cerramos con"),
-    ("COUNTED", "cajas|caja|personas|horas|hora|minutos|minuto|días|rollos|rollo|veces|de nosotros|dólares|pesos|por ciento|hombres|pisos|hojas|tubos|botes|semanas|años|de la tarde|de la mañana|de ellos|de ellas|codos|piezas más|muchachos|trabajadores|compañeros|meses|viajes|ayudantes|escaleras|capas|cubetas|segundos|fittings|tramos|tapas|reducciones|rectos|rectas|transiciones|collarines|derivaciones|tes|plenos|rejillas"),
+    ("COUNTED", "cajas|caja|personas|horas|hora|minutos|minuto|días|rollos|rollo|veces|de nosotros|dólares|pesos|por ciento|hombres|pisos|hojas|tubos|botes|semanas|años|de la tarde|de la mañana|de ellos|de ellas|codos|piezas más|muchachos|trabajadores|compañeros|meses|viajes|ayudantes|escaleras|capas|cubetas|segundos|fittings|tramos|tapas|reducciones|rectos|rectas|transiciones|collarines|derivaciones|tes|plenos|rejillas|ductos|conductos"),
     ("ROOM", "cuarto|salón|oficina|edificio|teléfono|página|nivel|hoja|revisión|a las|las|desde las|hasta las|camión|lote|piso|eje|columna|son las|a la una|apartamento"),
     ("SIDES_ALL", "todos los lados|por todos los lados|todas las caras|todos lados"),
     ("BUILDING", "loseta|losetas|plafón de techo|placa de techo|tablaroca|tabla roca|triplay|puerta|puertas|ventana|ventanas|lámpara|lámparas|luminaria|viga|vigas|columna de acero|tubo|tubos de agua|tubería|charola|escalera de mano|andamio|mesa|carrito|camión|tarima|hueco en la pared|hueco del muro|hueco en el muro|boquete|domo|marco de la puerta|madera|polín|polines|barrote|escotilla|retazo|sobrante de panel|celular|foto"),
@@ -207,6 +208,21 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("FILLER", "|".join(f"que se {had}" for had in ("había despegado", "había soltado", "había caído", "había levantado", "había zafado", "había pelado"))),
     ("TRADE_NOISE", "cinta de medir|cinta métrica|engrapadora|grapadora|almorzar|lonche|comida|radio|cajas de grapas|rollos de cinta|se acabó la cinta|se acabaron las grapas|más cinta|más grapas|rollo de cinta|caja de grapas|derecho a|ahorita vengo|no hay más cinta|no hay más grapas|ya no hay cinta|ya no hay grapas|ya no hay teip|no tenemos cinta|no tenemos grapas|la cinta métrica|la cinta de medir|no hay cinta en el camión|faltan grapas en la caja|falta cinta en la caja"),
     *es_verbs.sayings(),
+    ("MOVE_IN", "se come|se comen|se achica|se achican|achica|se angosta|angosta|se encoge|se cierran|se recoge|se jala para adentro|se jala hacia adentro|se hace para adentro"),
+    ("MOVE_OUT", "se ensanchan|se expande|se hace para afuera|se estira|se agranda|agranda"),
+    ("FILLER", "aun así|y aun así|aún así|de todos modos|de todas formas|de todas maneras|como quiera|así y todo"),
+    ("STAPLES", "grapita|grapitas|grapota|grapotas|las grapitas|la grapita"),
+    ("TAPE", "cintita|la cintita|teipcito|tapecito|la tape aquella"),
+    ("VANES", "aletitas|las aletitas|guiítas|las vanes|los vanes|las guías"),
+    ("SAME_THING", "otro tanto|otros tantos|lo propio|la misma cantidad|la misma cosa exacta"),
+    ("SCRIM", "el dibujito|dibujito del foil|el dibujito del foil|dibujo del foil|el dibujo del foil|dibujito|cuadritos del foil|los cuadritos del foil|la malla del foil|la telita del foil|el tejidito"),
+    ("SHOWS", "se asoma|se asoman|asoma|se distingue|se distinguen|se pinta|se alcanza a notar|se adivina"),
+    ("RUBBED", "pasada la espátula|pasada la cuña|pasada la paleta|pasado el squeegee|pasado el rodillo|pasada la tarjeta|bien pasada la espátula|bien alisada|bien alisado|bien planchadita|bien talladita|bien restregadita"),
+    ("LAID", "la dibujé|lo dibujé|dibujé|dibujamos|dibujada|dibujado|la rayé|lo rayé|rayé|rayada|rayado|la tracé|la dibujamos|lo dibujamos|la calqué|lo calqué"),
+    ("HUNG", "ya subió|ya se subió|ya lo subieron|ya la subieron|ya está subido|ya está subida|subido y amarrado|subida y amarrada"),
+    ("DRAWING", "en el papel|en papel|en el planito|en los papeles|en el dibujo|en la lámina del plano"),
+    ("WORD", "regresó|me lo regresó|me la regresó|nos lo regresó|nos la regresó|me lo regresaron|me la regresaron|lo regresó|la regresó|lo regresaron|la regresaron"),
+    ("GAP", "me cabe una moneda|cabe una moneda|le cabe una moneda|cabe un dedo|me cabe un dedo|le cabe un dedo|cabe la uña|me cabe la uña|cabe una tarjeta|me cabe una tarjeta|cabe el lápiz|cabe la punta del lápiz|de luz"),
     *es_verbs.looking(),
     *es_verbs.joinings(),
     *es_verbs.lacking(),
@@ -229,8 +245,8 @@ KINDS = (
     ("collar", "collarín|collar|boca redonda|collarines|spin in|collar redondo|boot|start collar|bota|salida redonda|cuello|cuello redondo"),
     ("access_door", "puerta de acceso|compuerta de acceso|puerta de registro|access door|puerta de inspección|registro de acceso|puertita de acceso|puertas de acceso"),
     ("register", "rejilla|abertura para rejilla|register|boca de rejilla|difusor|hueco para la rejilla|registro|abertura de rejilla|abertura para la rejilla|grille|boquilla|marco de rejilla|rejillas"),
-    ("equipment_connection", "conexión de equipo|conexión de la manejadora|conexión de manejadora|conexión de la máquina|conexión de la unidad|conexión de máquina|conexión a equipo|conexión a manejadora|conexión de aire acondicionado|unión de equipo|unión a la manejadora|unión con el equipo|conexión al equipo|conexión a la manejadora|conexión a la máquina|conexión a la unidad|conexión con la manejadora|conexión con el equipo|conexión del equipo|unión al equipo|conexión al aire acondicionado|conexión con la unidad|conexión a la manejadora de aire"),
-    ("damper_sleeve", "sleeve del damper|sleeve de damper|sleeve de la compuerta|sleeve de compuerta|sleeve|fire damper sleeve|manga de compuerta|manga del damper|manga de la compuerta|manga cortafuego|funda de compuerta|damper sleeve|manga de damper|compuerta cortafuego|manga de compuerta cortafuego|manga para compuerta|funda de la compuerta|manga del damper contra fuego|compuerta contra fuego|camisa de compuerta|camisa del damper"),
+    ("equipment_connection", "|".join(f"{joined} {to} {machine}" for joined in ("conexión", "unión", "acople") for to in ("de la", "a la", "con la", "de", "a") for machine in ("uma", "evaporadora", "condensadora", "rtu", "ahu", "paquete", "minisplit")) + "|" + "|".join(f"{joined} {to} {machine}" for joined in ("conexión", "unión", "acople") for to in ("del", "al", "con el", "de", "a") for machine in ("fan coil", "fancoil", "rtu", "paquete", "chiller", "rooftop", "air handler", "aire acondicionado")) + "|conexión de equipo|conexión de la manejadora|conexión de manejadora|conexión de la máquina|conexión de la unidad|conexión de máquina|conexión a equipo|conexión a manejadora|conexión de aire acondicionado|unión de equipo|unión a la manejadora|unión con el equipo|conexión al equipo|conexión a la manejadora|conexión a la máquina|conexión a la unidad|conexión con la manejadora|conexión con el equipo|conexión del equipo|unión al equipo|conexión al aire acondicionado|conexión con la unidad|conexión a la manejadora de aire"),
+    ("damper_sleeve", "manguito del damper|manguito de compuerta|manguito de la compuerta|manguito de damper|manguito cortafuego|manguito cortafuegos|manguito contra fuego|sleeve del damper|sleeve de damper|sleeve de la compuerta|sleeve de compuerta|sleeve|fire damper sleeve|manga de compuerta|manga del damper|manga de la compuerta|manga cortafuego|funda de compuerta|damper sleeve|manga de damper|compuerta cortafuego|manga de compuerta cortafuego|manga para compuerta|funda de la compuerta|manga del damper contra fuego|compuerta contra fuego|camisa de compuerta|camisa del damper"),
     ("plenum", "plen.|caja de aire|pleno|plenum|caja plenum|cajón|plénum|caja de plenum|caja de distribución|caja pleno"),
     ("hanger", "trapecios|trapecio|trapeze|trapezes|cuelgues|abrazaderas|flejes|straps|colgantes|soportes|colgadores|hangers|colgaderas|colgante|los colgantes|los soportes|soportería"),
     ("repair", "reparación|repair|remiendo|reparaciones"),
@@ -259,7 +275,7 @@ CLOSURES = (
     *es_verbs.tapes(),
     ("tape_pressure", "cinta de presión|cinta sensible a la presión|cinta a presión|pressure tape|teip de presión|teip a presión|cinta sensible a presión|tape de presión|cinta adhesiva de presión|cinta sensitiva a la presión"),
     ("tape_heat", "cinta de calor|cinta térmica|cinta de planchar|heat tape|teip de calor|cinta termoactivada|cinta activada por calor|cinta que se plancha|cinta de plancha|cinta activada con calor|tape de calor|cinta al calor|cinta termosellable"),
-    ("mastic", "mastique sin malla|mastique sin tela|mastique|mástique|mastic|masilla|malla y mastique|mastique y malla|mastique con malla|tela y mastique|mastique y tela|malla con mastique|mástic|tela de vidrio y mastique|fibra de vidrio y mastique|tela con mastique|mastique con tela|mastique y tela de vidrio|mastique con tela de vidrio|malla de vidrio y mastique|mastique y fibra|mastik"),
+    ("mastic", "mastiqueado|mastiqueada|mastiqueados|mastiqueadas|mastiqueé|lo mastiqueé|la mastiqueé|mastiqueamos|enmasticado|enmasticada|enmasticé|con su mastique|mastique sin malla|mastique sin tela|mastique|mástique|mastic|masilla|malla y mastique|mastique y malla|mastique con malla|tela y mastique|mastique y tela|malla con mastique|mástic|tela de vidrio y mastique|fibra de vidrio y mastique|tela con mastique|mastique con tela|mastique y tela de vidrio|mastique con tela de vidrio|malla de vidrio y mastique|mastique y fibra|mastik"),
     ("other_tape", "cinta gris|cinta de tela|duct tape|cinta de ducto|cinta ordinaria|teip gris|cinta de aislar|cinta canela|cinta plateada|masking tape|masking|cinta común|cinta adhesiva gris|cinta industrial"),
 )
 
@@ -355,7 +371,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, forms=SPANISH_FORMS, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

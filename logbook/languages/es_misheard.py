@@ -20,6 +20,7 @@ MISHEARD = (
     Misheard("falda", "falta", "PENDING", after=("TAPE", "STAPLES"), near=1),
     Misheard("uvas", "grapas", "STAPLES", after=("EVERY",), near=1),
     Misheard("grabas", "grapas", "STAPLES", after=("EVERY",), near=1),
+    Misheard("la tape", "la tapé", "REPAIRED", before=("DAMAGE",), after=("WITH",), near=2, plain=True),
     Misheard("teic", "teip", "TAPE"),
     Misheard("embra", "hembra", "FEMALE"),
     Misheard("sembra", "hembra", "FEMALE"),

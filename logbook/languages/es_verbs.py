@@ -31,8 +31,8 @@ def forms() -> tuple[tuple[str, str], ...]:
     """(concept, "form|form|…") rows of all verbs."""
     rows: dict[str, list[str]] = {}
     for stem, done, to_do in VERBS:
-        past = [f"{stem}{end}" for end in ("ado", "ada", "ados", "adas", "adito", "adita", "aditos", "aditas", "amos", "aron")]
-        past += [f"{_before_e(stem)}é", f"{stem}ó", f"se {stem}o", f"{_before_e(stem)}e"]
+        past = [f"{stem}{end}" for end in ("ado", "ada", "ados", "adas", "adito", "adita", "aditos", "aditas", "amos", "aron", "ao", "aos", "aíto", "aíta", "aítos", "aítas", "á")]
+        past += [f"{_before_e(stem)}é", f"{stem}ó", f"se {stem}o", f"{_before_e(stem)}e", f"{_before_e(stem)}ee"]
         rows.setdefault(done, []).extend(form for form in past if form not in _NOT_MADE)
         if to_do is not None:
             rows.setdefault(to_do, []).extend(f"{stem}ar{them}" for them in _THEM)
@@ -146,7 +146,7 @@ def befallings() -> tuple[tuple[str, str], ...]:
 
 _TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape")
 _UNLISTED = (
-    "gris", "de tela", "de tela gris", "plateada", "plateado", "plateada de tela", "plateado de tela", "de ducto", "común", "ordinaria", "de la común", "de la gris", "de la ordinaria", "de aislar", "canela", "masking", "adhesiva gris", "industrial",
+    "americana", "adhesiva", "de carrocero", "gris de tela", "gris", "de tela", "de tela gris", "plateada", "plateado", "plateada de tela", "plateado de tela", "de ducto", "común", "ordinaria", "de la común", "de la gris", "de la ordinaria", "de aislar", "canela", "masking", "adhesiva gris", "industrial",
     "de empaque", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "de los plomeros", "de plomería", "de los eléctricos", "de pintores", "de empacar", "de embalaje", "de paquetería", "de la tienda", "normal", "genérica", "de la genérica", "pirata", "café", "de trapo", "de la de tela", "cualquiera", *(f"de la que usan los {who}" for who in ("pintores", "plomeros", "eléctricos", "electricistas", "de los muebles", "empacadores")), "de la barata",
 )
 _PRESSURE = ("de presión", "a presión", "de la de presión", "sensible a la presión", "sensitiva a la presión", "de contacto", "adhesiva de presión")
@@ -170,8 +170,8 @@ def looking() -> tuple[tuple[str, str], ...]:
 
 
 def present() -> frozenset[str]:
-    """ "encinto", "tallo": what is done at other times; "encintó" without its accent only behind "se"."""
-    return frozenset(f"{stem}o" for stem, _, _ in VERBS)
+    """ "encinto", "talla": what is done at other times; "encintó" without its accent only behind "se"."""
+    return frozenset(f"{stem}{end}" for stem, _, _ in VERBS for end in "oa")
 
 
 _JOINED = tuple(f"{word}{ending}" for word in (

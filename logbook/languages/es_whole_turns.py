@@ -11,9 +11,10 @@ from logbook.languages.turns_of_words import Turn, WholeTurns
 # a thing of the trade, and the fact that it was put on
 NOUNS: tuple[tuple[str, str], ...] = (
     ("cross_tabs", r"(?:cross )?tabs(?: cruzad[oa]s| de (?:cinta|tape|teip))?|tiras (?:cruzadas|atravesadas)(?: de (?:cinta|tape|teip))?|tiras de (?:cinta|tape|teip)|tiritas|pestañas(?: de (?:cinta|tape|teip)| cruzadas)|cintas cruzadas"),
-    ("taped", r"cintas?(?! (?:metrica|de medir))|cintita|teips?|tape|taip|teipe|taping"),
-    ("stapled", r"grapas?|grapitas|staples?|estaples?|grapadas?|estapleada"),
+    ("taped", r"cintas?(?! (?:metrica|de medir))|cintitas?|teips?|teipcito|tape|tapecito|taip|teipe|taping"),
+    ("stapled", r"grapas?|grapitas?|grapotas?|staples?|estaples?|grapadas?|estapleada"),
     ("vanes", r"(?:turning )?vanes?|aletas?(?! (?:de|para) (?:la |las |el )?(?:en)?grap)(?: (?:de giro|guia|direccionales))?|alabes?|venas|guias(?: de(?:l)? (?:aire|giro|flujo))?|paletas(?: (?:direccionales|guia|de giro))?|deflectores|aspas"),
+    ("reinforced", r"refuerzos?|tie[ -]?rods?|(?:varillas?|canal(?:es)?|tirantes?)(?: de refuerzo)?"),
     ("(mastic)", r"masti(?:que|c)s?|mastik"),  # beside the others: it closes, but is no tape
     ("staple_flap", r"flaps?|solapas?|ceja|(?:pestañas?|aletas?|orillas?) (?:para|de) (?:la |las |el )?(?:en)?grap(?:ar|ado|as?|eado)"),
 )
@@ -69,6 +70,7 @@ _DENIED = (
     rf"{{acts}},?:? (?:pues |ahi |la verdad )?(?:nada|nadita|ni (?:un[oa]s?(?: sol[oa])?|media|medio|madres|de chiste|hablar|pensarlo|señas|rastro|rastros|tantit[oa])|cero|nones|nel|ningun[oa]s?|tampoco){_ENDS}",
     rf"(?:ni|cero|nada de) {{acts}},?(?: {_CL}(?:{_PUT}|{_HAS}))",
     rf"ni (?:un|una|un solo|una sola|media|medio) {{acts}}(?: {_CL}(?:{_PUT}|{_HAS}))?",
+    rf"(?:^|(?<=[,;:] ))ni {{acts}}{_ALONE}",
     rf"\bno {_CL}(?:{_PUT}|{_HAS}|{_SKIPPED}) ni (?:un[oa]? |un[oa]? sol[oa] |el |la |las |los )?{{acts}}",
     r"(?:cero|nada de) {acts}(?! de | y medi)",
     # "me brinqué la engrapada", "las staples me las ahorré", "se me fue el tallado"
@@ -123,6 +125,12 @@ _BEARS = (
     r"(?:^|(?<=[,;:] ))(?:y |ya )?(?:va |quedo |queda |cerrad[oa] |sellad[oa] )?con {acts}(?= *(?:$|[,;:.]| y (?:sin|todo|ya|bien|frot|tall)| pero | bien| cada))",
     r"(?<!\bno )(?<!ni )(?<!nunca )(?<!se )(?:le |les |ya |lo |la |se le )*(?:trae|lleva|tiene|puse|pusimos|meti|metimos|eche|echamos|di|dimos|va con|quedo con|cerre con|cerrad[oa] con|cerrad[oa] a puro|cerrad[oa] a pura) {acts}(?! (?:de|que|en (?:un|dos|tres|solo)|nomas|solo|mal|suelt|floj|despeg|levant|a medias|hasta|por (?:un|dos|tres|fuera)|encima|arriba|ahi|provisional|para))",
 )
+_LAID = (
+    # "la tape se la tiré encima y ya", "grapas todas": told of the thing first, and nothing in it that takes it back
+    rf"{{acts}},? (?:ya |si |tambien |yo |ahi )*(?:se |le |les )?(?:la|lo|las|los) {_PUT}(?! (?:mal|chuec\w+|al reves|de mas|a medias|en (?:la|el|mi|un|una|dos|tres)|hasta|donde|por (?:un|una|dos|tres|fuera|mientras)|(?:nomas|solo|nada mas) (?:en|por|de|un|una|dos|tres)|provisional|sobre la mesa|otra vez en)\b)",
+    rf"{{acts}} (?:por (?:tod[oa]s?(?: (?:los|las) (?:lados|caras|costuras|juntas|uniones|orillas)| lados| el contorno| alrededor)?|l[oa]s (?:cuatro|4)(?: (?:lados|caras|costuras|orillas|juntas))?)|alrededor|en tod[oa]s? (?:l[oa]s (?:lados|caras|costuras|juntas|uniones|orillas)|el contorno)){_ALONE}",
+    rf"(?:^|(?<=[,;:] )){{acts}} tod[oa]s?{_ALONE}",
+)
 _TOO = (rf"{{acts}},? (?:tambien|igual(?:mente)?){_ENDS}",)
 _OWN_WORDS = (  # the thing alone between two commas: "grapas cada 2, tape."
     r"{acts}(?: (?:bien|ok|listos?|listas?|tambien|si|puest[oa]s?|encima|complet[oa]s?|alrededor))?(?= *(?:$|[,;.]))",
@@ -136,7 +144,7 @@ _GO = (
 _TO_IN = r"(?:para|hacia|pa|por|al|a|del lado de|rumbo a|en direccion a)?(?:'|’)? ?(?:el |la )?(?:lado de )?(?:a ?dentro|dentro|interior)(?: del? (?:ducto|panel|conducto|caja|tubo|flujo))?"
 _TO_OUT = r"(?:para|hacia|pa|por|al|a|del lado de|rumbo a|en direccion a)?(?:'|’)? ?(?:el |la )?(?:lado de )?(?:a ?fuera|fuera|exterior)(?: del? (?:ducto|panel|conducto|caja|tubo|flujo))?"
 _STEP = r"(?:escalon(?:cito)?(?: (?:bajo|de abajo|del rebaje|del shiplap))*|low step|lado bajo|parte baja|paso bajo|filo bajo|step)(?: (?:del|de la|de el) (?:rebaje|shiplap|ranura|panel|traslape))?"
-_LOOKS = r"(?:,? (?:iba a (?:quedar|ir|mirar|salir|dar) (?:(?:para|hacia|pa) )?a?(?:fuera|dentro)|(?:l[oa] )?(?:volvi|volvimos) a (?:cortar|hacer)(?:l[oa])?|me|nos|se|le|lo|la|que|y|ya|quedo|queda|deje|dejamos|puse|puso|mira|mirando|ve|viendo|da|dando|apunta|apuntando|va|esta|volteado|recortado|cortado|corte|recorte|cayo|todo|rehecho|dejo|hice|quedando))*"
+_LOOKS = r"(?:,? (?:(?:a|hacia|para|pa) la (?:calle|intemperie)|con el shiplap|iba a (?:quedar|ir|mirar|salir|dar) (?:(?:para|hacia|pa) )?a?(?:fuera|dentro)|(?:l[oa] )?(?:volvi|volvimos) a (?:cortar|hacer)(?:l[oa])?|me|nos|se|le|lo|la|que|y|ya|quedo|queda|deje|dejamos|puse|puso|mira|mirando|ve|viendo|da|dando|apunta|apuntando|va|esta|volteado|recortado|cortado|corte|recorte|cayo|todo|rehecho|dejo|hice|quedando))*"
 
 _OVER = r"(?:polvo|polvito|polvadera|tierra|mugre|grasa|aceite|humedad|agua|rocio|pelusa|suciedad|aserrin|yeso|cochambre|sudor)"
 _SKIN = r"(?:superficie|foil|forro|facing|papel|aluminio|cara|panel|junta|fibra)"
@@ -162,6 +170,16 @@ _AT_AN_END = r"(?:se (?:me |nos )?(?:acabo|acabaron|termino|terminaron)|(?:me|no
 _LEFT_AT_THAT = r"(?:,| y| asi que| pues| entonces)+ (?:pues |ya |nomas |ni modo,? )*(?:asi|ahi|hasta ahi|asi nomas|asi mero) (?:nomas |mero |pues )*(?:se |lo |la |le |me )*(?:quedo|quede|deje|dejamos|va|fue|cerre|cerramos|colgue|colgamos|subi|subimos|monte|entregue|esta)\b"
 _NOTHING_DONE = r"(?:hecho|armado|empezado|tocado|terminado|avanzado|engrapado|encintado)"
 
+# an act as what one does, still to do or never done
+_INFINITIVES = (
+    ("rubbed_down", r"(?:tall|frot|restreg|planch|alis|sob|bruñ|presion|aplan)ar"),
+    ("taped", r"(?:encint|teip|teipe|tape|taip)ar"),
+    ("stapled", r"(?:(?:en)?grap|(?:en)?grape|estaple)ar"),
+    ("surface_clean", r"(?:limpi|sec|sacud|desempolv|trape)ar"),
+    ("preheated", r"(?:pre)?calentar"),
+    ("tabs_bent", r"(?:dobl|volte)ar"),
+    ("trimmed", r"(?:recort|rebaj)ar"),
+)
 _FACTS: tuple[Turn, ...] = (
     *(Turn(r"\bas[ií]\b|\bahi\b", rf"\b{_AT_AN_END} (?:ya )?(?:el |la |las |los |mas )?{noun}(?: (?:buen[oa]|que \w+))?{_LEFT_AT_THAT}", ((name, False),), unless=r"\b(?:a la mitad|lados?|esquinas?|antes de|llegando)\b") for name, noun in _STUFF),
     # instead of staples
@@ -240,7 +258,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:orej(?:it)?as|dientes|dedos)\b", r"\b(?:orej(?:it)?as|dientes|dedos) (?:(?:todas|todos|bien|se|me|le|ya|quedaron|estan|las|los|del collar) )*(?:doblad[oa]s|volteadas|aplastad[oa]s|apretad[oa]s|cerrad[oa]s)", (("tabs_bent", True),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin", unless=r"\b(?:no|sin|ni|falt\w*|mal|medio|casi|nomas|solo|una?|dos|tres|algunas?|menos|excepto|otras)\b"),
     Turn(r"\b(?:grapas|staples)\b", r"\b(?:grapas|staples) (?:son|eran|van|miden|me quedaron|quedaron)\b", (("stapled", True),), unless=r"\b(?:no|ni|sin|falt\w*|cajas?|camion|troca)\b"),
     # a tape that carries no listing
-    Turn(r"\b(?:cinta|tape|teip)\b", r"(?:cinta|tape|teip)(?: que (?:use|usamos|traigo|traemos|le puse|puse|lleva|trae|tiene|habia|me dieron))?,? (?:no|ni|nunca|tampoco) (?:me |se |le )?(?:es|era|dice|decia|trae|traia|tiene|lleva|viene|venia|muestra|marca)(?: (?:la|una|de las?|ningun[oa]?|ni|con|el|impreso|impresa|de))* (?:listad[oa]s?|181\S*|marcad[oa]s?|ul|aprobad[oa]s?|certificad[oa]s?|marca|sello|numero|letrero|letras?|impresion|buenas?)\b", (("closure", "other_tape"), ("taped", True))),
+    Turn(r"\b(?:cinta|tape|teip)\b", r"(?:cinta|tape|teip)(?: que (?:use|usamos|traigo|traemos|le puse|puse|lleva|trae|tiene|habia|me dieron))?,? (?:no|ni|nunca|tampoco) (?:me |se |le )?(?:es|era|esta|estaba|dice|decia|trae|traia|tiene|lleva|viene|venia|muestra|marca)(?: (?:la|una|de las?|ningun[oa]?|ni|con|el|impreso|impresa|de))* (?:listad[oa]s?|181\S*|marcad[oa]s?|ul|aprobad[oa]s?|certificad[oa]s?|marca|sello|numero|letrero|letras?|impresion|buenas?)\b", (("closure", "other_tape"), ("taped", True))),
     Turn(r"\b(?:listar|listad|gener|marca|corriente|pirata|chafa)", r"(?:cinta|tape|teip)(?: es)?(?: de (?:la|el|un[oa]))? (?:(?:plateada|foil|aluminio|metalica|metalizada|de aluminio|blanca|que traia|que habia|que me dieron|equis),? )?(?:generic[oa]|sin (?:marca|listar|sello|listado|letras?)|corriente|pirata|chafa|no listad[oa])", (("closure", "other_tape"), ("taped", True)), unless=r"\bno (?:es|use|le puse|era)"),
     # sides counted
     Turn(r"\b(?:costuras|lados|caras|uniones|juntas|orillas)\b", r"(?:de las? |las |los |de los )?(?:cuatro|4) (?:costuras|lados|caras|uniones|juntas|orillas)(?: (?:nomas|solo|nada mas|apenas|le|les|encinte|tape|teipe))* (?P<n>tres|dos|una?|uno|[123])(?: (?:llevan?|tienen?|traen?|van|quedaron|con|la|le|estan|puse|de))* (?:cintas?|tape|teip|encintad\w+)", (("sides_taped", "n"),)),
@@ -251,8 +269,8 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\bl[oa]s (?P<n>cuatro|4)(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s", (("sides_taped", "n"), ("taped", True)), one=True),
     Turn(r"(?:grapad|encintad|tapead|teipead)[oa]s", r"(?<=[,;] )(?:y |pero )?(?:nomas |solo |nada mas )?(?P<n>tres|dos|un[oa]?|[123])(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s?", (("sides_taped", "n"), ("taped", True)), beside=r"\bl[oa]s (?:cuatro|4|tres|3)(?: lados)? \w+ad[oa]s", one=True),
     Turn(r"(?:grapad|encintad|tapead|teipead)[oa]s", r"(?<=[,;] )(?:y |pero )?(?:nomas |solo |nada mas )?(?P<n>tres|dos|un[oa]?|[123])(?: lados| caras)? (?:engrap|grap|staple)ad[oa]s?", (("sides_stapled", "n"), ("stapled", True)), beside=r"\bl[oa]s (?:cuatro|4|tres|3)(?: lados)? \w+ad[oa]s", one=True),
-    Turn(r"\bgrapas? ", r"(?<=[,;] )(?:y |pero )?(?:la |las )?(?:grapas?|staples) (?:nomas |solo |nada mas )?en (?P<n>dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_stapled", "n"), ("stapled", True)), beside=r"\b(?:cuatro|tres|4|3) (?:lados|caras)", one=True),
-    Turn(r"\b(?:cinta|tape|teip) ", r"(?<=[,;] )(?:y |pero )?(?:la |el )?(?:cinta|tape|teip) (?:nomas |solo |nada mas )?en (?P<n>dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_taped", "n"), ("taped", True)), beside=r"\b(?:cuatro|tres|4|3) (?:lados|caras)", one=True),
+    Turn(r"\bgrapas? ", r"(?<=[,;] )(?:y |pero )?(?:la |las )?(?:grapas?|staples) (?:nomas |solo |nada mas )?en (?:l[oa]s )?(?P<n>cuatro|dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_stapled", "n"), ("stapled", True)), beside=r"\b(?:cuatro|tres|4|3) (?:lados|caras)", one=True),
+    Turn(r"\b(?:cinta|tape|teip) ", r"(?<=[,;] )(?:y |pero )?(?:la |el )?(?:cinta|tape|teip) (?:nomas |solo |nada mas )?en (?:l[oa]s )?(?P<n>cuatro|dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_taped", "n"), ("taped", True)), beside=r"\b(?:cuatro|tres|4|3) (?:lados|caras)", one=True),
     # which way the air goes
     Turn(r"\bhembra\b", r"\b(?:de|desde|por) (?:la |el )?(?:lado )?hembra (?:a|al|hacia|para|y (?:sale|se va|se sale|escapa|avienta) (?:por|al|hacia)) (?:el |la |lado )*macho", (("air_leaves_by", "male"),), beside=r"\b(?:aire|air|flujo)\b", unless=r"\bno (?:va|sale|es)\b"),
     Turn(r"\bmacho\b", r"\b(?:de|desde|del|por) (?:el |la )?(?:lado )?macho (?:a|al|hacia|para|y (?:sale|se va|se sale|escapa|avienta) (?:por|al|hacia)) (?:el |la |lado )*hembra", (("air_leaves_by", "female"),), beside=r"\b(?:aire|air|flujo)\b", unless=r"\bno (?:va|sale|es)\b"),
@@ -285,6 +303,42 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:foil|papel|forro|aluminio|facing|barrera)\b", r"se (?:me |le |nos |esta |anda )*(?:despeg|desprend|separ|delamin|pel)\w+ (?:el |la )?(?:foil|papel|forro|aluminio|facing|barrera)", (("facing_damage", "delaminated"),)),
     # the tape is there, where it is told that it was not pressed
     Turn(r"\b(?:tall|froto|frote|frota|planch|restreg|alis|sob|bruñ|presion)", rf"\b(?:no|nunca|tampoco|ni) {_CL}(?:talle|tallamos|frote|frotamos|planche|planchamos|restregue|alise|sobe|bruñi|presione|repase|repasamos)(?: (?:bien|todavia))? (?:la |el |su )(?:cinta|tape|teip)", (("rubbed_down", False), ("taped", True))),
+    # not a thought of the rubbing: "de tallar la cinta ni me acordé"
+    *(
+        Turn(r"\b(?:acord|preocup|ocup|olvid|moleste|hice|paso)", rf"\bde {inf}(?:l[oa]s?|le)?(?: (?:bien|toda)?(?: ?(?:la|el|las|los|ese|esa|su) \w+)?)?,? (?:(?:ni|no|nunca|tampoco) (?:siquiera )?(?:me |nos )*(?:acord|preocup|ocup|molest)\w+|(?:me|nos) olvid\w+|se (?:me|nos) (?:olvido|paso|fue))|(?:ni|no|nunca) (?:me |nos )*(?:acorde|acordamos|preocupe|ocupe|moleste) (?:de|en|por) {inf}(?:l[oa]s?|le)?\b|(?:me|nos) olvid(?:e|amos) de {inf}(?:l[oa]s?|le)?\b", ((name, False),))
+        for name, inf in _INFINITIVES
+    ),
+    # staples, by the measure between them
+    Turn(r"\bgrapas? (?:y|a) (?:la )?(?:otra|grapa)|\bentre (?:las )?grapas", r"\b(?:entre|de) (?:una |las |cada )?grapas?(?: (?:y|a) (?:la )?(?:otra|grapa))? (?:(?:me|le|nos|les) )*(?:hay|van|va|quedo|quedaron|deje|dejamos|son|mide|miden|tienen|tengo|queda|quedan)\b", (("stapled", True),), unless=r"\b(?:debe|deben|pide|plano|si|no|sin)\b"),
+    # the legs, where the staples are named before
+    *(
+        Turn(r"\b(?:abr|dobl|cerr|volte|remach|clinch|fueron|metieron|clav)\w*", rf"\b(?:se |me |nos |les )*(?:abrieron|abren|doblaron|doblan|cerraron|cierran|voltearon|remacharon|remachan|clincharon|clavaron|metieron) (?:todas )?{way}(?: todas)?(?= *(?:$|[,;:.]| y | todas))", (("staple_clinch", value), ("stapled", True)), beside=r"\b(?:grapas?|staples?)\b", unless=r"\b(?:no|ni|nunca|sin|si|lados?|panel|aletas?|lenguetas?|pestañas?|tabs|solapa|flap|esquinas?)\b")
+        for way, value in ((_TO_IN, "inward"), (_TO_OUT, "outward"))
+    ),
+    # held by tape alone
+    Turn(r"\b(?:aguant|sostien|agarr|detien|mantien|une|cierra|amarr|carg)", r"\b(?:la|lo|las|los) (?:aguantan?|sostienen?|agarran?|detienen?|mantienen?|unen?|cierran?|amarran?|cargan?)(?: (?:nomas|solo|solita|pura|puro|la|el|nada mas|a|con))* (?:cinta|tape|teip)\b(?: (?:sola|solita|nomas|nada mas))?", (("taped", True),), unless=r"\b(?:no|ni|si|sin) \w+ (?:cinta|tape|teip)"),
+    # hollow: an elbow with nothing in it
+    Turn(r"\b(?:huec[oa]|vaci[oa]|pelon|pelona)\b", r"\b(?:va|quedo|esta|anda|se fue|salio|lo deje|es|lo arme|lo cerre|asi)(?: (?:asi|todo|bien|completamente|nomas|puro))* (?:huec[oa]|vaci[oa])(?= *(?:$|[,;:.]| y | sin | por dentro| de adentro))", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b", unless=r"\b(?:no|junta|esquina|lado|costura|union)\b"),
+    # the moist facing, and taped all the same
+    Turn(rf"{_SOILED}", rf"\b(?:estaba|estaban|venia|andaba|traia|seguia|esta|quedo|tenia) (?:tod[oa] |muy |bien |medi[oa] |algo |tantito |un poco |poquito )*{_SOILED} (?:todavia |aun )?(?:el |la |todo el |toda la )?{_SKIN}\b(?:(?:,| y| pero| cuando| al| cuando yo| asi que)+ (?:asi |ya |yo |de todos modos |aun asi |ni modo |igual |como quiera |nomas |mero |mismo |y )*(?:se |le |l[oa] |la )*{_STUCK}(?: (?:la|el|encima) ?(?:cinta|tape|teip)?)?)?", (("surface_clean", False), ("taped", True)), beside=rf"\b{_STUCK}", unless=r"\b(?:sequ|limpi(?:e|amos)|no estaba|no esta)\b"),
+    Turn(rf"\b{_OVER}\b", rf"(?:quedo |va |fue |esta |puse |le puse |pegue |le pegue )(?:la |el )?(?:cinta|tape|teip)(?: \w+)? (?:encima|arriba|sobre|por encima) (?:del?|de la|la|el|todo el|toda la|puro|pura)? ?{_OVER}\b", (("surface_clean", False), ("taped", True))),
+    # the end that looks where the air goes
+    *(
+        Turn(r"\b(?:macho|hembra)\b", rf"\b(?:el |la |con el |con la )?{end}(?: (?:\w+ )?)?(?:para|hacia|pa|del lado|por|en|al lado|a) (?:por )?(?:de )?donde (?:sale|va|tira|corre|camina|avienta|se va|escapa|sopla|pega)(?: el)? aire|\b{end} (?:para|hacia|del lado de|en|a) (?:la salida(?: del aire)?|aguas abajo|corriente abajo|downstream)", (("air_leaves_by", value),), unless=r"\bno (?:va|sale|es|por)\b")
+        for end, value in (("macho", "male"), ("hembra", "female"))
+    ),
+    *(
+        Turn(r"\baire\b", rf"\b(?:el )?aire,? (?:(?:por|para|hacia|pal|al|a) )(?:el |la |lado )*{end}\b", (("air_leaves_by", value),), unless=r"\b(?:entra|viene|llega|recibe|no)\b")
+        for end, value in (("macho", "male"), ("hembra", "female"))
+    ),
+    # tabs of a collar that some stand
+    Turn(rf"\b{_TABS}\b", rf"\b{_TABS}(?: (?:\w+ ){{0,2}}?)?(?:a medio (?:doblar|apretar|voltear|cerrar|aplastar)|a medias|medio (?:dobladas|apretadas))", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
+    Turn(r"\bsin (?:doblar|voltear|apretar|cerrar)|\bparad[oa]s", r"\b(?:un[oa]s?|dos|tres|cuatro|cinco|algun[oa]s|vari[oa]s|un par)(?: de ell[oa]s)?(?: (?:se|me|le|nos|quebraron|rompieron|trozaron|zafaron|torcieron|que|y|ya|todavia|ahi))* (?:quedaron|quedo|siguen|andan|estan|deje|dejamos|se quedaron|van) (?:ahi |todavia |asi )*(?:sin (?:doblar|voltear|apretar|cerrar)|parad[oa]s?|levantad[oa]s?|derech[oa]s?|suelt[oa]s?)", (("tabs_bent", False),), beside=r"lenguet|tabs?\b|pestañ|collar|spin|boot|bota|cuello|salida redonda"),
+    # over at the cut, and not taken off
+    Turn(r"\bsobr[oa]", r"\b(?:le |me |ahi |nos )?(?:sobro|sobra|sobraba|sobran|quedo|quedaba) (?:algo de |tantita |tantito |poquita |mucha |un poco de |un pedazo de |una tira de )?(?:fibra|lana|insulation|aislante|aislamiento|pelusa|material|board)(?: (?:en|de|del|por|al) (?:el |la )?(?:corte|orilla|canto|punta|lado))*(?:,| y| pero| que)+ (?:yo |ya |ahi |asi )*(?:no|nunca|tampoco|ni) {CL}(?:{CUT}|he \w+|alcance a \w+|pude \w+)\b".replace("{CL}", _CL).replace("{CUT}", _CUT_AWAY), (("trimmed", False),)),
+    # not every three but every two
+    Turn(r"\bno \w+ (?:las |la )?grapas?\b", rf"\bno {_CL}(?:{_HAS}|estan|quedaron|puse|pusimos|meti) (?:las |la )?(?:grapas?|staples?) (?:a )?cada \w+(?: y medi[ao])?(?: pulgadas?)?(?: como [^,;.]*)?(?=,? (?:(?:sino|pero|si no|las|van|son|es|estan|esta|quedaron) ))", ()),
+    Turn(r"\b(?:las|la) \w+ (?:a )?cada\b", r"\blas? (?:tiene|trae|lleva|puse|pusimos|meti|di|deje|eche) (?:a |de a )?cada\b", (("stapled", True),), beside=r"\b(?:grapas?|staples?)\b", unless=r"\b(?:no|ni|si|tabs|tornillos|pijas)\b"),
 )
 
 # right behind a denial: done by now, by the verb of the act or by one that any act is done with
@@ -310,9 +364,10 @@ _PLANS = (
     r"(?:mañana|pasado mañana|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|la (?:otra|proxima|siguiente) semana|manana)(?: ya| si| temprano| en la mañana| a primera hora| nos| me| le| les| dios mediante| vamos a| voy a)* (?:cambi[ao]|us[ao]|usam|empez|empie|arranc|segu|sig[uo]|trabaj|toc|vien|lleg|tra[ie]|comenz|arm[ao]|cort[ao]|mov|pas[ao]|entr|(?:usar|cambiar|empezar|seguir|trabajar|arrancar|armar|cortar)\\b)\w*.*",
     r"(?:ocupo|necesito|ocupamos|necesitamos|hace falta|quiero|urge|me urge|me urgen|urgen) (?:que (?:me|nos|le|les|alguien)?|(?:como )?(?:un|dos|tres|cuatro|cinco|mas|otr[oa]s?|unos|unas) (?:mas )?(?:rollos?|cajas?|paquetes?|botes?|cubetas?|cartuchos?)).*",
 )
-_ASKED = r"(?:pide|piden|pedia|pidio|marca|marcaba|quiere|quieren|queria|ordena|manda|(?:plano|dibujo|spec|especificacion|diseño)(?: \w+)? (?:lleva|llevaba|trae|dice|decia))"
+_ASKED = r"(?:(?:debi|debia|deberia|deberiamos|debimos|tenia que|teniamos que|habia que|tuve que haber|me tocaba|nos tocaba|tocaba|se supone que|dicen que hay que)(?: (?:haber(?:le|les|l[oa]s?)?|poner|meter|echar|dar|llevar|hacer|usar|puesto|metido|echado|dado|hecho)(?:le|les|l[oa]s?)?)*|pide|piden|pedia|pidio|marca|marcaba|quiere|quieren|queria|ordena|manda|(?:plano|dibujo|spec|especificacion|diseño)(?: \w+)? (?:lleva|llevaba|trae|dice|decia))"
+_EVERY = r"(?: (?:a )?cada \w+(?: y (?:medi[ao]|cuarto))?(?: pulgadas?)?)?"
 _ASKED_NOT = (rf"{_ASKED} {{acts}},? (?:y|pero|mas) (?:yo |la verdad |ahi )*(?:no|nunca) {_CL}{_PUT}",)
-_ASKED_DONE = (rf"{_ASKED} {{acts}},? (?:y|pero|asi que) (?:yo |ya |si |tambien )*{_CL}{_PUT}{_ALONE}",)
+_ASKED_DONE = (rf"{_ASKED} {{acts}}{_EVERY},? (?:y|pero|asi que) (?:yo |ya |si |tambien )*{_CL}{_PUT}(?:{_ALONE}|(?= (?:a |de a )?cada\b))",)
 _OTHERS = (
     r".*\bno (?:es|son|fue|era) (?:mi[oa]s?|nuestr[oa]s?|de nosotros|trabajo mio|cosa mia)\b.*",
     r"(?:hay que|falta|toca|tienen que|tenemos que|tengo que|me toca|nos toca) \w+r(?:l[eoa]s?)? (?:l[oa]s?|el|todo lo) (?:\w+ ){0,2}que (?:\w+ ){0,1}(?:hizo|hicieron|armo|armaron|dejo|dejaron|monto|montaron|puso|pusieron|saco|sacaron)\b.*",
@@ -332,7 +387,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     denied=_DENIED,
     open=_STILL_TO_DO,
     done=_DONE,
-    bears=(*_BEARS, *_TOO),
+    bears=(*_BEARS, *_LAID, *_TOO),
     alone=_OWN_WORDS,
     asked_not=_ASKED_NOT,
     asked_done=_ASKED_DONE,

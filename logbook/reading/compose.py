@@ -271,7 +271,7 @@ _BEFORE_A_MARK = ("HUNG", "HANG", "STAPLED", "TAPED", "RUBBED", "SEALED", "REDID
 
 SEVERAL = {
     "straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "codos": "elbow",
-    "tapas": "end_cap", "reducciones": "transition", "tramos": "straight", "rectos": "straight", "rectas": "straight", "transiciones": "transition", "collarines": "collar", "derivaciones": "branch", "tes": "tee", "rejillas": "register", "piezas": "fitting", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting",
+    "tapas": "end_cap", "reducciones": "transition", "tramos": "straight", "ductos": "straight", "conductos": "straight", "rectos": "straight", "rectas": "straight", "transiciones": "transition", "collarines": "collar", "derivaciones": "branch", "tes": "tee", "rejillas": "register", "piezas": "fitting", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting",
 }  # fmt: skip
 
 

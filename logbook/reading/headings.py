@@ -228,7 +228,20 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         made += _drawn(row, taken, language)
     made = [m for m in made if not of_others(row, m, language) and not no_piece(row, m, made)]
     made.sort(key=lambda m: m.first)
+    made = [replace(m, kind=kind, kind_at=kind_at) if (kind_at := _named_at(row, made, m)) and (kind := _KIND_OF_WORD.get(row.words(*kind_at).lower())) else m for m in made]
     return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.items[m.first].concept not in _DONE and row.words(m.first - 1, m.first).lower() in _NOT_THAT)]  # "not fitting 12, fitting 13"
+
+
+def _named_at(row: Row, made: list[Mention], one: Mention) -> tuple[int, int] | None:
+    """ "Colgué el ducto 12", "este ducto, el 40": the everyday word for a straight piece right before its number, where no kind is named right behind it."""
+    if one.mark is None or one.kind is not None or one.mark_at is None:
+        return None
+    at = one.mark_at[0] - 1
+    while at >= 0 and row.items[at].concept in ("DET", "COMMA", "NUMBER", "THIS", "OF", "SIZE") and one.mark_at[0] - at <= 6:
+        at -= 1
+    if at < 0 or row.items[at].concept not in ("GENERIC", "FITTING") or any(m.kind is not None and m.mark is None and 0 <= m.first - one.last <= 4 and not _parted(row, one.last, m.first) for m in made):
+        return None
+    return at, at + 1
 
 
 def _several(row: Row, taken: set[int], language: Language) -> list[Mention]:
