@@ -66,7 +66,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("PENDING", "falta|faltan|todavía falta|le falta|le faltan|aún falta|me falta|nos falta|todavía le falta|todavía faltan|queda por|queda pendiente|pendiente|tengo que|tenemos que|hay que|falta por|todavía me falta|todavía hay que|todavía tengo que|faltó|faltaron|le faltó|sigue pendiente|está pendiente|por hacer|me faltó|aún le falta|nos faltó|está pendiente de|quedó pendiente|faltando|todavía nos falta|todavía le faltan|nada más falta|sólo falta|nomás falta|solo falta|ya casi termino de|casi termino de|ya casi acabo de|casi acabo de|ya mero termino de|ya mero acabo de|me falta terminar de|falta terminar de|sigue sin|me quedó pendiente|se quedó pendiente|quedaron pendientes|quedan pendientes|ya nomás falta|ya nomás me falta|nomás me falta|ya nada más falta|ya nada más me falta|nada más me falta|sólo me falta|ya sólo falta|ya sólo me falta|nomás le falta|nomás le faltan|nada más le falta|nada más le faltan|ya nomás le falta|sólo le falta|sólo le faltan|me faltan|nos faltan|todavía me faltan|me hace falta|hace falta|le hace falta|todavía le hace falta|estoy esperando para|a falta de|queda para mañana|quedó para mañana|se queda para mañana|queda para el lunes|queda para al rato|queda para después|lo dejo para mañana|la dejo para mañana|lo dejé para mañana|la dejé para mañana|lo dejamos para mañana|queda para otro día|faltaba|faltaban|le faltaba|le faltaban|me faltaba|me faltaban|nos faltaba|ya no falta mucho|no falta mucho|ya mero|todavía le faltaba"),
     ("NEED", "necesitamos|necesito|necesita|queremos|ocupamos|ocupo"),
     ("REMIND", "no olvides|ocupo que|ocupamos que|necesito que|necesitamos que|hace falta que me|hace falta que nos|urge que|no olviden|recuerda|recuerden|acuérdate|acuérdense|no se te olvide|no se les olvide|asegúrate|asegúrense|hay que acordarse|que no se olvide|por favor|alguien tiene que|tienes que|tienen que|no se olviden"),
-    ("NOT_FORGET", "no se me olvidó|no olvidé|no se nos olvidó|no se me olvidaron|no le falta|no le faltan|ya no le falta|ya no le faltan|ya no falta|ya no faltan|no me falta|ya no me falta|no me faltan|ya no me faltan"),
+    ("NOT_FORGET", "no me olvidé de|no nos olvidamos de|no se me pasó|no se nos pasó|no se me fue|no se me olvidó|no olvidé|no se nos olvidó|no se me olvidaron|no le falta|no le faltan|ya no le falta|ya no le faltan|ya no falta|ya no faltan|no me falta|ya no me falta|no me faltan|ya no me faltan"),
     ("TROUBLE", "problema|problemas|duda de|dudas de|bronca|broncas|queja|quejas"),
     ("IF", "si|a menos que|en caso de|si fuera|habría|hubiera|sería|podría|cuando esté|hasta que esté|ojalá|ojalá que|ojalá y|quién sabe si|quien sabe si|a ver si|hay que ver si|hay que checar si|hay que revisar si|vamos a ver si|para ver si|dile a|dígale a|díganle a|dile que|por si"),
     ("DRAWING", "plano|planos|dibujo|dibujos|especificación|especificaciones|diseño|según el plano|debería|debe ser|debería ser|se supone|debe llevar|debe ir|el plano|la especificación|debería llevar|deben ir|sé que van|sé que va|se que van|se que va|debían ir|tenían que ir|deberían ir|deben llevar|deberían llevar"),
@@ -149,7 +149,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("LEG", "pata|patas|de pata|pierna|puntas|las puntas|la pata|las patas|con la pata|con las patas|patitas|las patitas"),
     ("CROWN", "corona|calibre"),
     ("EVERY", "cada|a cada|separadas|espaciadas|separación de|con separación de|a una separación de|espaciado de|every|separadas a|espaciadas a|separados|espaciados|puestas cada|una cada|uno cada|van cada|c/|a cada|de a cada|cada una de"),
-    ("APART", "entre centros|de una grapa a la otra|de una grapa a otra|de una a la otra|entre una grapa y la otra|entre una grapa y otra|distancia entre grapas|separación entre grapas|espacio entre grapas|uno de otro|una de otra|uno del otro|una de la otra|uno de el otro|entre sí|entre uno y otro|entre una y la otra|de distancia|de distancia entre sí|de grapa a grapa|de colgador a colgador|de soporte a soporte|de colgante a colgante|de tornillo a tornillo|de una a otra|de uno a otro|de separación|de centro a centro|entre grapas|apart|al centro|entre una y otra|de espacio|a centros|on center|entre grapa y grapa|centro a centro"),
+    ("APART", "entre las grapas|entre cada grapa|entre los tornillos|entre centros|de una grapa a la otra|de una grapa a otra|de una a la otra|entre una grapa y la otra|entre una grapa y otra|distancia entre grapas|separación entre grapas|espacio entre grapas|uno de otro|una de otra|uno del otro|una de la otra|uno de el otro|entre sí|entre uno y otro|entre una y la otra|de distancia|de distancia entre sí|de grapa a grapa|de colgador a colgador|de soporte a soporte|de colgante a colgante|de tornillo a tornillo|de una a otra|de uno a otro|de separación|de centro a centro|entre grapas|apart|al centro|entre una y otra|de espacio|a centros|on center|entre grapa y grapa|centro a centro"),
     ("TABS", "pestañas|pestañas de cinta|lengüetas de cinta|lengüetas de tape|lengüetas de teip|orejas de cinta|orejitas de cinta|tiras de cinta|tiras cruzadas|cross tabs|tabs|cross-tabs|tiritas|cintas cruzadas|tiras|pestañas cruzadas|crosstabs|tabs de cinta|lengüetas"),
     ("NOT_LOGGED", "no me apuntes|no me anotes|no me registres|no me cuentes|no me apunten|no me anoten|no me la apuntes|no me lo apuntes|no me pongas|no apunten|no la apuntes|no lo apuntes|no la anotes|no lo anotes|no registres|no registren|no anotes|no anoten|no cuentes|no cuenten|no apuntes|sin contar"),
     ("PARTLY", "uno sí y uno no|una sí y una no|uno sí y otro no|una sí y otra no|un lado sí y otro no|un lado sí y uno no|una sí otra no|uno sí otro no|salteado|salteada|salteadas|salteados|a medias|a la mitad|por la mitad|a medio camino|parcialmente|en partes|por partes|a medio hacer"),
@@ -210,7 +210,9 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     *es_verbs.sayings(),
     ("MOVE_IN", "se come|se comen|se achica|se achican|achica|se angosta|angosta|se encoge|se cierran|se recoge|se jala para adentro|se jala hacia adentro|se hace para adentro"),
     ("MOVE_OUT", "se ensanchan|se expande|se hace para afuera|se estira|se agranda|agranda"),
-    ("FILLER", "aun así|y aun así|aún así|de todos modos|de todas formas|de todas maneras|como quiera|así y todo"),
+    ("FILLER", "qué más|a ver qué más|y qué más|ah qué más|aun así|y aun así|aún así|de todos modos|de todas formas|de todas maneras|como quiera|así y todo"),
+    ("HAVE", "le pegó|les pegó|le puso|le pusieron|le pegaron|le echaron|le dieron"),
+    ("BE", "quedaba|quedaban|quedara|me quedaba|le quedaba|nos quedaba"),
     ("STAPLES", "grapita|grapitas|grapota|grapotas|las grapitas|la grapita"),
     ("TAPE", "cintita|la cintita|teipcito|tapecito|la tape aquella"),
     ("VANES", "aletitas|las aletitas|guiítas|las vanes|los vanes|las guías"),
@@ -258,7 +260,7 @@ SIDES = (
     ("bottom", "abajo|la parte de abajo|lado de abajo|parte inferior|inferior|fondo|el fondo|por abajo|el lado de abajo|de abajo|cara de abajo|cara inferior|lado inferior|la base|bottom|la parte inferior|el lado inferior|el piso|el de abajo"),
     ("left", "left|left side|izquierdo|izquierda|lado izquierdo|la izquierda|cara izquierda|por la izquierda|costado izquierdo|del lado izquierdo|a la izquierda"),
     ("right", "right|right side|derecho|derecha|lado derecho|la derecha|cara derecha|por la derecha|costado derecho|del lado derecho|a la derecha"),
-    ("left right", "los dos lados|ambos lados|cada lado|los lados|a los lados|por los dos lados|por ambos lados|los costados|en los lados|de los dos lados|de ambos lados|ambos costados|en ambos lados|en los dos lados|izquierda y derecha|izquierdo y derecho|los dos costados"),
+    ("left right", "por lado|por cada lado|de cada lado|a cada lado|en cada lado|por banda|de cada banda|por cada costado|de cada costado|por costado|los dos lados|ambos lados|cada lado|los lados|a los lados|por los dos lados|por ambos lados|los costados|en los lados|de los dos lados|de ambos lados|ambos costados|en ambos lados|en los dos lados|izquierda y derecha|izquierdo y derecho|los dos costados"),
     ("top bottom", "arriba y abajo|abajo y arriba|por arriba y por abajo|por arriba y abajo|arriba y por abajo"),
 )
 
@@ -276,7 +278,7 @@ CLOSURES = (
     ("tape_pressure", "cinta de presión|cinta sensible a la presión|cinta a presión|pressure tape|teip de presión|teip a presión|cinta sensible a presión|tape de presión|cinta adhesiva de presión|cinta sensitiva a la presión"),
     ("tape_heat", "cinta de calor|cinta térmica|cinta de planchar|heat tape|teip de calor|cinta termoactivada|cinta activada por calor|cinta que se plancha|cinta de plancha|cinta activada con calor|tape de calor|cinta al calor|cinta termosellable"),
     ("mastic", "mastiqueado|mastiqueada|mastiqueados|mastiqueadas|mastiqueé|lo mastiqueé|la mastiqueé|mastiqueamos|enmasticado|enmasticada|enmasticé|con su mastique|mastique sin malla|mastique sin tela|mastique|mástique|mastic|masilla|malla y mastique|mastique y malla|mastique con malla|tela y mastique|mastique y tela|malla con mastique|mástic|tela de vidrio y mastique|fibra de vidrio y mastique|tela con mastique|mastique con tela|mastique y tela de vidrio|mastique con tela de vidrio|malla de vidrio y mastique|mastique y fibra|mastik"),
-    ("other_tape", "cinta gris|cinta de tela|duct tape|cinta de ducto|cinta ordinaria|teip gris|cinta de aislar|cinta canela|cinta plateada|masking tape|masking|cinta común|cinta adhesiva gris|cinta industrial"),
+    ("other_tape", "cinta americana|cinta gris|cinta de tela|duct tape|cinta de ducto|cinta ordinaria|teip gris|cinta de aislar|cinta canela|cinta plateada|masking tape|masking|cinta común|cinta adhesiva gris|cinta industrial"),
 )
 
 DAMAGES = (
@@ -368,8 +370,16 @@ NAMES = frozenset(
 LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H", "jota": "J", "ka": "K", "ele": "L", "eme": "M", "ene": "N",
            "pe": "P", "cu": "Q", "erre": "R", "ese": "S", "te": "T", "uve": "V", "ve": "V", "equis": "X", "zeta": "Z", "a": "A", "e": "E"}  # fmt: skip
 
+_MANY = r"(?:\d+|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|doce)"
+_FLOORS = r"(?:pisos|niveles|plantas)"
+_RISER = r"(?:riser|montante|bajante|columna|subida|shaft|ducto vertical|chimenea)"
+STOREYS = (
+    rf"{_RISER},?(?: (?:que|de|vertical|el|ese|este|la|va|sube|pasa|corre|cruza|recorre|atraviesa|agarra|alimenta|sirve|por|a|los|las|hasta|derecho|recto|abarca|todos|unos))* {_MANY} {_FLOORS}"
+    rf"|(?:sube|suben|pasa|pasan|atraviesa|cruza|recorre)(?: (?:derecho|recto|por|a traves de|a través de|los|las|hasta|todos))* {_MANY} {_FLOORS}"
+)
+
 LANGUAGE = Language(
-    code="es", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
+    code="es", storeys=STOREYS, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
     turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, forms=SPANISH_FORMS, whole_turns=SPANISH_WHOLE_TURNS, letters=LETTERS, accents_fall=True, accents_kept=frozenset("cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(

@@ -4,7 +4,26 @@ from __future__ import annotations
 
 from logbook.languages.language import Forms
 
+_OFF = r"(?:(?:le|les|se|la|lo|las|los|me|nos|ya) )*(?:(?:tuve que|tuvimos que|hubo que|hicieron|mandaron(?: a)?|hizo) )?(?:quit|saq|sac|arranq|arranc|despeg|pel|rasp|remov|jal|tumb|bot|vol|desprend)(?:[eé]|u[eé]|[ií]|amos|imos|ar|arle|arlas?|er|erle)"
+_ON = r"(?:(?:le|les|se|la|lo|las|los|ya|ahora|mejor|luego|después|despues|entonces) )*(?:puse|pusimos|met[ií]|metimos|ech[eé]|di|peg[uú]?[eé]|us[eé]|clav[eé]|tir[eé]|corr[ií]|va con|cerr[eé] con|volv[ií] a (?:poner|meter|cerrar con)|lleva|quedó con|quedo con|va|van)"
+_OLD = r"(?:(?:la|el|las|los|de|que|toda|todas|todo|esa|ese|esas|tra[ií]a|ten[ií]a|le|hab[ií]a|puesto|puse|vieja|viejas|primera|primeras|gris|plateada|ancho|pulgadas?|mal|chuecas|estaban?|iban?|pata) )*?"
+_NEW = r"(?:(?:la|el|las|los|una|unas|de|otra|otras|nueva|nuevas|ahora|cinta|tape|teip|grapas?|grapa|que|es|son|a) )*?"
+_THEN = r"(?:[,.] |(?:y|pero|luego|despu[eé]s|entonces|mejor|ya|ah[ií]|en su lugar) )+"
+_NOUN = r"(?:(?:la|el|las|los|toda la|todas las) )?(?P<noun>cinta|tape|teip|grapas|grapa|tabs|tiras|pestañas|la(?= de <m>)|las(?= de <m>))"
+
 SPANISH_FORMS = Forms(
-    numbered=(("K_EQUIPMENT_CONNECTION", frozenset(("conexión", "conexion"))), ("K_DAMPER_SLEEVE", frozenset(("manguito",)))),
-    everyday=(("FITTING", frozenset(("ducto", "conducto"))),),
+    swap_verbs=r"(?:quit|sac|saq|arranc|arranq|despeg|pel|rasp|remov|jal|tumb|bot|vol|desprend|cambi|reempla|sustitu)\w*",
+    swap_nouns=(("TAPED", frozenset(("cinta", "tape", "teip", "la"))), ("STAPLES", frozenset(("grapas", "grapa", "las"))), ("TABS", frozenset(("tabs", "tiras", "pestañas")))),
+    swaps=(
+        rf"(?P<off>{_OFF} {_NOUN} ){_OLD}(?:cada )?(?P<old><m>) {_OLD}(?P<link>{_THEN}{_ON} ){_NEW}(?:cada )?(?P<new><m>)",
+        rf"(?P<off>(?:(?:le|les|se) )*(?:cambi|reemplac|sustitu)(?:[eé]|amos|[ií]) {_NOUN} ){_OLD}(?:cada )?(?P<old><m>) (?P<link>(?:por|a|con) ){_NEW}(?:cada )?(?P<new><m>)",
+        rf"(?P<off>{_OFF} ){_OLD}(?P<old><c>) {_OLD}(?P<link>{_THEN}{_ON} ){_NEW}(?P<new><c>)",
+        rf"(?P<off>(?:(?:le|les|se) )*(?:cambi|reemplac|sustitu)(?:[eé]|amos|[ií]) ){_OLD}(?P<old><c>) {_OLD}(?P<link>(?:por|a|con) ){_NEW}(?P<new><c>)",
+        rf"(?P<old><c>) {_OLD}(?P<link>{_THEN}{_OFF} {_THEN}{_ON} ){_NEW}(?P<new><c>)",
+    ),
+    everyday=(
+        ("FITTING", frozenset(("ducto", "conducto"))), ("K_BRANCH", frozenset(("derivación", "derivacion"))), ("K_EQUIPMENT_CONNECTION", frozenset(("conexión", "conexion"))),
+        ("K_DAMPER_SLEEVE", frozenset(("manguito",))),
+    ),
+    not_begun=frozenset("empezado comenzado hecho armado tocado cortado iniciado agarrado trazado".split()),
 )

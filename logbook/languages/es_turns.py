@@ -39,7 +39,7 @@ SPANISH_TURNS = Turns(
     ),
     # "un lado engrapado, el otro todavía no", "la otra mitad mañana"
     left_to_do=(
-        rf"^(?!lo (?:demas|otro))(?:(?:y|pero|por|en|a|al|del?|el|la|los|las|lo|un|una|otr[oa]s?|ultim[oa]s?) )*(?:{_SPOT}|otr[oa]s?|demas|resto|mitad)(?: (?:de|del|la|el|lado|parte|y|e|{_SPOT}))* (?:(?:ya|pues|ahi|se|lo|la|los|las|le|me|nos|queda|quedo|quedan|va|van|esta|hasta|para|todavia|aun|deje|dejo|dejamos|hago|pongo|termino|sigue|siguen|toca|ponemos) )*(?:todavia no|aun no|no todavia|pendientes?|mañana|al rato|luego|despues|el lunes|mas tarde|para despues|por hacer|otro dia)$",
+        rf"^(?!lo (?:demas|otro))(?:(?:y|pero|por|en|a|al|del?|el|la|los|las|lo|un|una|otr[oa]s?|ultim[oa]s?) )*(?:{_SPOT}|otr[oa]s?|demas|resto|mitad)(?: (?:de|del|la|el|lado|parte|y|e|{_SPOT}))* (?:(?:ya|pues|ahi|se|lo|la|los|las|le|me|nos|queda|quedo|quedan|va|van|esta|hasta|para|todavia|aun|deje|dejo|dejamos|hago|pongo|termino|sigue|siguen|toca|ponemos) )*(?:todavia no|aun no|no todavia|(?:(?:todavia|aun|nomas|ya|solo) )*falta(?:n)?|pendientes?|mañana|al rato|luego|despues|el lunes|mas tarde|para despues|por hacer|otro dia)$",
     ),
     missed=(
         rf"^(?:(?:por|en|a|al|del?|el|la|los|las|lo|un|una|otr[oa]s?|ultim[oa]s?) )*(?:{_SPOT}|otr[oa]s?|demas|resto|mitad)(?: (?:de|del|la|el|lado|parte|y|e|{_SPOT}))*,? (?:(?:ya|pues|ahi|quedo|va|esta|quedaron|van|lleva|tiene|trae) )*(?:no|nada|nadita|nel|cero|ninguna|ni madres|no (?:(?:le|lo|la|las|los|se|les|me|ya|todavia) )*(?:puse|pusimos|hice|hicimos|di|meti|eche|pase|lleva|tiene|trae|alcance|pude|llegue|toque|quedo)|sin nada|pelon\w*|pelad[oa]|encuerad[oa])$",
@@ -64,7 +64,7 @@ SPANISH_TURNS = Turns(
         r"(?:de )?mientras|provisional(?:mente)?|nomas (?:para|pa) que (?:aguante|agarre|no se caiga)|por mientras|temporal(?:mente)?|(?:y )?(?:lo demas|el resto|las demas|los demas|las otras|los otros|otras|otros) no\b|(?:aqui y alla|en partes|a ratos)",
     ),
     sides_only=(r"(?:nomas |solo |solamente )?(?:de|por|en) (?:solo |nomas )?(?:un|una|dos|tres) (?:lados?|caras?)",),
-    closes=(r"(?:lo|la|le) (?:cerre|apreté|aprete|junte|pegue|empuje)(?: bien| todo)?|ya (?:esta |quedo )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa])",),
+    closes=(r"(?:lo|la|le) (?:cerr[eé]|apret[eé]|junt[eé]|pegu[eé]|empuj[eé]|sell[eé]|tap[eé]|rellen[eé])(?: bien| todo)?|ya (?:esta |quedo )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa])",),
     fractions=(
         r"(?<!pulgada y )(?<!pulgadas y )(?<!un[oa] y )(?<!dos y )(?<!tres y )(?<!cuatro y )(?<!\d y )(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|casi todo|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
     ),
@@ -90,22 +90,23 @@ SPANISH_TURNS = Turns(
     # how it was at first, where the words behind tell how it is by now
     used_to=(r"(?:antes|al principio|primero|de primero|ayer|en la mañana|hace rato|de entrada|cuando llegue|cuando lo agarre) (?:me |le |se |nos |no |ya |la |lo )*(?:tenian?|traian?|estaban?|habian?|quedaban?|iban?|eran?|faltaban?|llevaban?|sobraban?|andaban?|salian?|pegaban?|agarraban?|cerraban?|cabian?|entraban?|doblaban?|queria)\b", r"(?:yo )?(?:iba|ibamos) a \w+r(?:les?|l[oa]s?)?\b"),
     by_now=(
-        r"(?:pero |y |ahora |ahorita |ya |hoy |luego |despues |entonces )*(?:ahora|ahorita|ya|hoy|luego|despues)\b(?!.*\b(?:no|ni|sin|falta\w*)\b)",
+        r"(?:pero |y |es[oa]s? |est[eao]s? |ahora |ahorita |ya |hoy |luego |despues |entonces )*(?:ahora|ahorita|ya|hoy|luego|despues)\b(?!.*\b(?:no|ni|sin|falta\w*)\b)",
         r"(?!.*\b(?:no|ni|sin|falta\w*)\b).*\by (?:ahora|ahorita|ya|asi ya|con eso ya)\b", r"pero (?:mejor|al final|siempre|luego|despues|al ultimo)\b(?!.*\b(?:no|ni|sin|falta\w*)\b)",
     ),
+    untrue=r"\b(?:cierto|verdad|mentira)\b",
     thought=(r"(?:yo )?(?:pense|crei|creia|pensaba|segun yo|juraba|jure|dije|le dije|les dije|habia dicho|supuse|pensabamos|creiamos)\b",),
     said_so=(r"(?:es[oae]|est[oae]|ell[oa]s?|el|la|ya|el mio|la mia|los mios|las mias|el nuestro|la nuestra|este|esta)",),
     affirms=(
-        r"(?:{who} )?(?:ya )?si(?: (?:esta|estan|quedo|quedaron|lo esta|lo estan|las? (?:tiene|trae|lleva)|los? (?:tiene|trae|lleva)|la tiene|las tiene|las trae|las lleva|la lleva|la trae|tiene|trae|lleva|va|van))?(?: (?:ya|bien|ahora|tod[oa]s?))*",
+        r"(?:{who} )?(?:ya )?si(?: (?:esta|estan|quedo|quedaron|lo esta|lo estan|las? (?:tiene|trae|lleva)|los? (?:tiene|trae|lleva)|la tiene|las tiene|las trae|las lleva|la lleva|la trae|tiene|trae|lleva|va|van|tenian?|traian?|llevaban?|estaban?|(?:las?|los?) (?:tenia|traia|llevaba|habia puesto)|le habia puesto|habia|hay))?(?: (?:ya|bien|ahora|tod[oa]s?))*",
         r"(?:{who} )?ya (?:esta|estan|quedo|quedaron|la tiene|las tiene|lo tiene|las trae|la trae|las puse|la puse|lo puse|se la puse|se las puse|se lo puse|lo hice|la hice|va|van)(?: (?:ya|ahora|bien|list[oa]s?|hech[oa]s?))*",
     ),
-    out_again=(r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:las|los|la|lo|se las|se los|se la|se lo) (?:volvi a )?(?:quite|quitamos|saque|sacamos|quitar|sacar|arranque)(?: otra vez| de nuevo| despues)*",),
+    out_again=(r"(?<!no )(?:(?:se )?(?:las|los|la|lo) )?(?:tuve que|tuvimos que|hubo que|me hicieron|nos hicieron|me mandaron(?: a)?|me toco|fui y) (?:quitar|sacar|arrancar|desprender)(?:sel[oa]s?|l[oa]s?)?(?: (?:porque|ya que|pues|por) .*)?", r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:las|los|la|lo|se las|se los|se la|se lo) (?:volvi a )?(?:quite|quitamos|saque|sacamos|quitar|sacar|arranque)(?: otra vez| de nuevo| despues)*",),
     in_after_all=(r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:despues |luego |ya |pero |y )*(?:se )?(?:las|los|la|lo) (?:puse|pusimos|meti|metimos|instale|coloque)(?: despues| luego| ya| al final| adentro)*",),
     denies=(
         r"(?:{who} )?(?:pero )?(?:no|tampoco)(?: (?:lo )?(?:esta|estan|quedo|quedaron|va|van|era|fue)| (?:la|las|lo|los) (?:tiene|tienen|trae|lleva|puse|hice)| tiene| trae| lleva| hay| es cierto| es verdad| del todo| todavia| aun| completamente)+(?: (?:todavia|aun|nada|ningun[oa]?|del todo|bien|complet[oa]))*|{who} (?:no|tampoco)",
         r"(?:{who} )?(?:todavia|aun) no(?: (?:esta|estan|lo esta|la tiene|las tiene))?|(?:va|quedo|se fue|esta) sin (?:nada|ell[oa]s?)",
     ),
-    leads=r"(?:pero |y |hoy |ahorita |que |bueno |pues |ah |ay |espera |si |no |ahora |ya |luego |entonces |perdon |en realidad |la verdad |resulta que |nomas |solo |nada mas |aunque )*",
+    leads=r"(?:(?:luego |ya |pero |y )*(?:fui|fuimos|volvi|regrese|subi|baje|cheque|checamos|revise|revisamos|la revise|lo revise|lo cheque|la cheque|me fije|me asome|mire|vi)(?: a (?:ver|checar|revisar|mirar|ver bien|asomarme))?(?: bien| otra vez)? (?:y |que )|pero |y |hoy |ahorita |que |bueno |pues |ah |ay |espera |si |no |ahora |ya |luego |entonces |perdon |en realidad |la verdad |resulta que |nomas |solo |nada mas |aunque )*",
     waiting=((r"cinta|teip|encintado|encintada", "taped"), (r"grapas|engrapado|grapa", "stapled"), (r"aletas", "vanes"), (r"tallada|tallado|frotada", "rubbed_down"), (r"tabs|pestañas|tiras", "cross_tabs")),
     waits=(
         r"(?:la |el |las |lo de la |lo del |lo de las )?(?:{act}) (?:va |van |viene |vienen |es |queda |quedan |se queda |para |sera |seria )?(?:al rato|despues|luego|mañana|para mañana|al ultimo|pendientes?|para al rato|para despues|para luego|mas tarde|otro dia|el lunes|para el lunes|al final|en la tarde|hasta mañana)(?: nomas)?",
@@ -122,6 +123,7 @@ SPANISH_TURNS = Turns(
     ),
     earlier=r"que (?:le |te |les )?(?:dije|mand[eé]|report[eé]|anot[eé]|pas[eé]|di|hice|hicimos|grab[eé]|platiqu[eé]) (?:en la mañana|hace rato|hace ratito|ayer|antes|temprano|al rato|antier|el otro d[ií]a|la otra vez|antes del lonche|hace una hora)|de (?:hace rato|hace ratito|la mañana|ayer|antes|antier)\b",
     takes_back=(
+        ("last", r"(?:eso|lo|la nota|esa nota)(?: ultimo| último)? (?:que |de )?(?:te |le |les |yo )?(?:dije|mandé|mande|grabé|grabe|anoté|anote|reporté|reporte)(?: \w+){0,4}?,? (?:ya )?(?:bórr[ea]l[oa]|borr[ea]l[oa]|bórrenl[oa]|borrenl[oa]|quíten?l[oa]|quitenl[oa]|quital[oa]|tách[ea]n?l[oa]|tach[ea]n?l[oa]|olvíd[ea]n?l[oa]|olvidal[oa]|cancél[ea]n?l[oa]|cancelal[oa]|elimín[ea]n?l[oa]|ignór[ea]n?l[oa])"),
         ("this", r"esta (?:nota|grabación|grabacion) no (?:cuenta|vale|va|sirve)\b"),
         ("last", r"(?:eso|lo|esa nota) (?:último|ultimo|anterior|de ahorita|de hace rato)? ?(?:que (?:dije|mandé|grabé) )?no (?:lo|la|me lo|me la) (?:apuntes|apunten|anotes|anoten|registres|registren|cuentes|guardes|tomes en cuenta)"),
         ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula|tacha) (?:eso|lo|todo lo) (?:que (?:te )?(?:dije|mandé|anoté) )?(?:de la |del |de el |sobre la |sobre el )"),

@@ -73,6 +73,7 @@ _DENIED = (
     rf"(?:^|(?<=[,;:] ))ni {{acts}}{_ALONE}",
     rf"\bno {_CL}(?:{_PUT}|{_HAS}|{_SKIPPED}) ni (?:un[oa]? |un[oa]? sol[oa] |el |la |las |los )?{{acts}}",
     r"(?:cero|nada de) {acts}(?! de | y medi)",
+    rf"(?<!todavia )(?<!aun )\b(?:no|nunca|tampoco) {_CL}{_HAS} {{acts}}{_ALONE}",
     # "me brinqué la engrapada", "las staples me las ahorré", "se me fue el tallado"
     rf"(?<!\bno )(?:me|nos) (?:l[oa]s? )?{_SKIPPED} {{acts}}",
     r"(?<!\bno )\b(?:omiti|omitimos|deje fuera|dejamos fuera|pase por alto|pasamos por alto|deje de lado) {acts}",
@@ -181,6 +182,55 @@ _INFINITIVES = (
     ("trimmed", r"(?:recort|rebaj)ar"),
 )
 _FACTS: tuple[Turn, ...] = (
+    # not a thought of the rubbing: "de tallar la cinta ni me acordé"
+    *(
+        Turn(r"\b(?:acord|preocup|ocup|olvid|moleste|hice|paso)", rf"\bde {inf}(?:l[oa]s?|le)?(?: (?:bien|toda)?(?: ?(?:la|el|las|los|ese|esa|su) \w+)?)?,? (?:(?:ni|no|nunca|tampoco) (?:siquiera )?(?:me |nos )*(?:acord|preocup|ocup|molest)\w+|(?:me|nos) olvid\w+|se (?:me|nos) (?:olvido|paso|fue))|(?:ni|no|nunca) (?:me |nos )*(?:acorde|acordamos|preocupe|ocupe|moleste) (?:de|en|por) {inf}(?:l[oa]s?|le)?\b|(?<!\bno )(?:me|nos) olvid(?:e|amos) de {inf}(?:l[oa]s?|le)?\b", ((name, False),))
+        for name, inf in _INFINITIVES
+    ),
+    # staples, by the measure between them
+    Turn(r"\bgrapas? (?:y|a) (?:la )?(?:otra|grapa)|\bentre (?:las )?grapas", r"\b(?:entre|de) (?:una |las |cada )?grapas?(?: (?:y|a) (?:la )?(?:otra|grapa))? (?:(?:me|le|nos|les) )*(?:hay|van|va|quedo|quedaron|deje|dejamos|son|mide|miden|tienen|tengo|queda|quedan)\b", (("stapled", True),), unless=r"\b(?:debe|deben|pide|plano|si|no|sin)\b"),
+    # the legs, where the staples are named before
+    *(
+        Turn(r"\b(?:abr|dobl|cerr|volte|remach|clinch|fueron|metieron|clav)\w*", rf"\b(?:se |me |nos |les )*(?:abrieron|abren|doblaron|doblan|cerraron|cierran|voltearon|remacharon|remachan|clincharon|clavaron|metieron) (?:todas )?{way}(?: todas)?(?= *(?:$|[,;:.]| y | todas))", (("staple_clinch", value), ("stapled", True)), beside=r"\b(?:grapas?|staples?)\b", unless=r"\b(?:no|ni|nunca|sin|si|lados?|panel|aletas?|lenguetas?|pestañas?|tabs|solapa|flap|esquinas?)\b")
+        for way, value in ((_TO_IN, "inward"), (_TO_OUT, "outward"))
+    ),
+    # what is to be done once something has come
+    Turn(r"\bcuando ", r"\b(?:(?:ya|la|lo|las|los|le|se|ahi|nomas|luego) )+\w+(?:mos|o) (?:(?:en )?cuando|hasta que|en cuanto|nomas que) (?!\w*(?:aba|aban|ia|ian|aron|ieron)\b)(?:(?:me|nos|se|ya|el|la|le|lo|los|las|\w+) ){0,3}?\w+(?:en|an|e|a)(?= |$|[.,;])", (), beside=r"\b(?:la|lo|las|los) (?:sub|colg|mont|pon|bajam|cerram|instal)\w*"),
+    # without them at first
+    *(Turn(r"\bsin \w+", rf"\bsin (?:las |los |la |el )?{noun} (?:primero|al principio|de primero|de entrada)(?:,| y| pero)+ (?:ya |luego |despues |al final |ahora |yo |mejor )+(?:se |le )?l[oa]s? {_PUT}\b", ((name, True),)) for name, noun in _STUFF),
+    *(Turn(r"\bsin \w+|primero", rf"\bsin (?:las |los |la |el )?{noun} (?:primero|al principio|de primero|de entrada)\b|\b(?:primero|al principio|de primero) (?:(?!no\b)\w+ ){{0,3}}sin (?:las |los |la |el )?{noun}\b", (), beside=rf"\b(?:le|les|se) (?:l[oa]s? )?{_PUT} (?:las |los |la |el |sus )?{noun}\b") for _, noun in _STUFF),
+    # there, and had to come off
+    *(Turn(r"\b(?:sac|quit|arranc)", rf"\b{noun}(?: (?!no\b|ni\b)\w+){{0,2}}(?:,| y| pero)+ (?:ya |luego |despues )*(?:se |me |le )*l[oa]s? (?:tuve que|tuvimos que|hubo que|(?:me |nos )?(?:hicieron|hizo|mandaron|mando))(?: a)? (?:quitar|sacar|arrancar)(?! (?:un[oa]\b|dos|la ultima|y ))(?!.*\b(?:volvi|volvimos|{_PUT}))", ((name, False),)) for name, noun in _STUFF),
+    # it would not go in well, and was done over: the doing over tells
+    Turn(r"\bvolv(?:i|imos) a ", r"\bno (?:me |nos |le )?(?:agarr|peg|entr|prend|clav|qued|sent|met)\w* (?:muy )?bien (?:la |las |el |los |una |un )?(?:grapas?|cinta|tape|teip|aletas?|guias?)\b[^.;]{0,40}?(?=(?:,| y) (?:ya |asi que |entonces |pero )*(?:l[oa]s? |le |se l[oa]s? )?volv(?:i|imos) a )", ()),
+    Turn(r"\bmasti", r"\b(?:mastique|mastic) (?:ya )?no (?:me |nos |le )(?:quedaba|quedaban|quedo|alcanzaba|alcanzo|sobraba|habia quedado)\b", ()),
+    Turn(r"\bpor l[oa]s ", r"\b(?:cinta|tape|teip) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_taped", "n"), ("taped", True))),
+    Turn(r"\bpor l[oa]s ", r"\b(?:grapas?|staples?) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_stapled", "n"), ("stapled", True))),
+    # held by tape alone
+    Turn(r"\b(?:aguant|sostien|agarr|detien|mantien|une|cierra|amarr|carg)", r"\b(?:la|lo|las|los) (?:aguantan?|sostienen?|agarran?|detienen?|mantienen?|unen?|cierran?|amarran?|cargan?)(?: (?:nomas|solo|solita|pura|puro|la|el|nada mas|a|con))* (?:cinta|tape|teip)\b(?: (?:sola|solita|nomas|nada mas))?", (("taped", True),), unless=r"\b(?:no|ni|si|sin) \w+ (?:cinta|tape|teip)"),
+    # hollow: an elbow with nothing in it
+    Turn(r"\b(?:huec[oa]|vaci[oa]|pelon|pelona)\b", r"\b(?:va|quedo|esta|anda|se fue|salio|lo deje|es|lo arme|lo cerre|asi)(?: (?:asi|todo|bien|completamente|nomas|puro))* (?:huec[oa]|vaci[oa])(?= *(?:$|[,;:.]| y | sin | por dentro| de adentro))", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b", unless=r"\b(?:no|junta|esquina|lado|costura|union)\b"),
+    # the moist facing, and taped all the same
+    Turn(rf"{_SOILED}", rf"\b(?:estaba|estaban|venia|andaba|traia|seguia|esta|quedo|tenia) (?:tod[oa] |muy |bien |medi[oa] |algo |tantito |un poco |poquito )*{_SOILED} (?:todavia |aun )?(?:el |la |todo el |toda la )?{_SKIN}\b(?:(?:,| y| pero| cuando| al| cuando yo| asi que)+ (?:asi |ya |yo |de todos modos |aun asi |ni modo |igual |como quiera |nomas |mero |mismo |y )*(?:se |le |l[oa] |la )*{_STUCK}(?: (?:la|el|encima) ?(?:cinta|tape|teip)?)?)?(?![^.]{{0,50}}\b(?:limpie|limpiamos|sequ|sacud|trape|pase (?:un|el) trapo))", (("surface_clean", False), ("taped", True)), beside=rf"\b{_STUCK}", unless=r"\b(?:sequ|limpi(?:e|amos)|no estaba|no esta)\b"),
+    Turn(rf"\b{_OVER}\b", rf"\b(?:cinta|tape|teip)(?: (?:quedo|quedaron|va|fue|esta|se fue|asi|toda|(?:se )?la (?:puse|pegue|eche|tire)))* (?:encima|arriba|sobre|por encima) (?:del?|de la|la|el|todo el|toda la|puro|pura)? ?{_OVER}\b", (("surface_clean", False), ("taped", True)), unless=r"\bno\b"),
+    Turn(rf"\b{_OVER}\b", rf"(?:quedo |va |fue |esta |puse |le puse |pegue |le pegue )(?:la |el )?(?:cinta|tape|teip)(?: \w+)? (?:encima|arriba|sobre|por encima) (?:del?|de la|la|el|todo el|toda la|puro|pura)? ?{_OVER}\b", (("surface_clean", False), ("taped", True))),
+    # the end that looks where the air goes
+    *(
+        Turn(r"\b(?:macho|hembra)\b", rf"\b(?:el |la |con el |con la )?{end}(?: (?:\w+ )?)?(?:para|hacia|pa|del lado|por|en|al lado|a) (?:por )?(?:de )?donde (?:sale|va|tira|corre|camina|avienta|se va|escapa|sopla|pega)(?: el)? aire|\b{end} (?:para|hacia|del lado de|en|a) (?:la salida(?: del aire)?|aguas abajo|corriente abajo|downstream)", (("air_leaves_by", value),), unless=r"\bno (?:va|sale|es|por)\b")
+        for end, value in (("macho", "male"), ("hembra", "female"))
+    ),
+    *(
+        Turn(r"\baire\b", rf"\b(?:el )?aire,? (?:(?:por|para|hacia|pal|al|a) )(?:el |la |lado )*{end}\b", (("air_leaves_by", value),), unless=r"\b(?:entra|viene|llega|recibe|no)\b")
+        for end, value in (("macho", "male"), ("hembra", "female"))
+    ),
+    # tabs of a collar that some stand
+    Turn(rf"\b{_TABS}\b", rf"\b{_TABS}(?: (?:\w+ ){{0,2}}?)?(?:a medio (?:doblar|apretar|voltear|cerrar|aplastar)|a medias|medio (?:dobladas|apretadas))", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
+    Turn(r"\bsin (?:doblar|voltear|apretar|cerrar)|\bparad[oa]s", r"\b(?:un[oa]s?|dos|tres|cuatro|cinco|algun[oa]s|vari[oa]s|un par)(?: de ell[oa]s)?(?: (?:se|me|le|nos|quebraron|rompieron|trozaron|zafaron|torcieron|que|y|ya|todavia|ahi))* (?:quedaron|quedo|siguen|andan|estan|deje|dejamos|se quedaron|van) (?:ahi |todavia |asi )*(?:sin (?:doblar|voltear|apretar|cerrar)|parad[oa]s?|levantad[oa]s?|derech[oa]s?|suelt[oa]s?)", (("tabs_bent", False),), beside=r"lenguet|tabs?\b|pestañ|collar|spin|boot|bota|cuello|salida redonda"),
+    # over at the cut, and not taken off
+    Turn(r"\bsobr[oa]", r"\b(?:le |me |ahi |nos )?(?:sobro|sobra|sobraba|sobran|quedo|quedaba) (?:algo de |tantita |tantito |poquita |mucha |un poco de |un pedazo de |una tira de )?(?:fibra|lana|insulation|aislante|aislamiento|pelusa|material|board)(?: (?:en|de|del|por|al) (?:el |la )?(?:corte|orilla|canto|punta|lado))*(?:,| y| pero| que)+ (?:yo |ya |ahi |asi )*(?:no|nunca|tampoco|ni) {CL}(?:{CUT}|he \w+|alcance a \w+|pude \w+)\b".replace("{CL}", _CL).replace("{CUT}", _CUT_AWAY), (("trimmed", False),)),
+    # not every three but every two
+    Turn(r"\bno \w+ (?:las |la )?grapas?\b", rf"\bno {_CL}(?:{_HAS}|estan|quedaron|puse|pusimos|meti) (?:las |la )?(?:grapas?|staples?) (?:a )?cada \w+(?: y medi[ao])?(?: pulgadas?)?(?: como [^,;.]*)?(?=,? (?:(?:sino|pero|si no|las|van|son|es|estan|esta|quedaron) ))", ()),
+    Turn(r"\b(?:las|la) \w+ (?:a )?cada\b", r"\blas? (?:tiene|trae|lleva|puse|pusimos|meti|di|deje|eche) (?:a |de a )?cada\b", (("stapled", True),), beside=r"\b(?:grapas?|staples?)\b", unless=r"\b(?:no|ni|si|tabs|tornillos|pijas)\b"),
     *(Turn(r"\bas[ií]\b|\bahi\b", rf"\b{_AT_AN_END} (?:ya )?(?:el |la |las |los |mas )?{noun}(?: (?:buen[oa]|que \w+))?{_LEFT_AT_THAT}", ((name, False),), unless=r"\b(?:a la mitad|lados?|esquinas?|antes de|llegando)\b") for name, noun in _STUFF),
     # instead of staples
     Turn(r"\b(?:en (?:lugar|vez) de|a falta de) ", r"\b(?:en (?:lugar|vez) de|a falta de) (?:las? |poner(?:le)? )?(?:grapas?|staples?|(?:en)?grapar(?:l[oa])?)\b(?!.*\b(?:tabs|tiras|tiritas|pestañas|tornillos)\b)", (("stapled", False),), unless=r"\b(?:mas|largas|otras) grapas|\bdos\b"),
@@ -229,8 +279,8 @@ _FACTS: tuple[Turn, ...] = (
         Turn(r"\b(?:grapas?|staples?)\b", rf"\b(?:se |me |nos |le |les )*(?:cerraron|cierran|doblaron|doblan|voltearon|abrieron|abren|metieron|fueron|quedaron) (?:todas )?(?:las |los )(?:grapas?|staples?) {way}\b", (("staple_clinch", value), ("stapled", True)), unless=r"\b(?:no|ni|nunca|sin|si)\b")
         for way, value in ((_TO_IN, "inward"), (_TO_OUT, "outward"))
     ),
-    Turn(r"\b(?:escalon|step|lado bajo|parte baja|paso bajo|filo bajo)", rf"{_STEP},?{_LOOKS} {_TO_IN}\b", (("groove_step", "inside"),)),
-    Turn(r"\b(?:escalon|step|lado bajo|parte baja|paso bajo|filo bajo)", rf"{_STEP},?{_LOOKS} {_TO_OUT}\b", (("groove_step", "outside"),)),
+    Turn(r"\b(?:escalon|step|lado bajo|parte baja|paso bajo|filo bajo)", rf"{_STEP},?{_LOOKS},? {_TO_IN}\b", (("groove_step", "inside"),)),
+    Turn(r"\b(?:escalon|step|lado bajo|parte baja|paso bajo|filo bajo)", rf"{_STEP},?{_LOOKS},? {_TO_OUT}\b", (("groove_step", "outside"),)),
     # taped over dust
     Turn(rf"\b{_OVER}\b", rf"\b(?:encima|arriba|sobre|por encima) (?:del?|de la|la|el|todo el|toda la|puro|pura)? ?{_OVER}\b", (("surface_clean", False),)),
     Turn(rf"\b{_OVER}\b", rf"\b(?:asi )?(?:con|entre) (?:el |la |todo y |todo el |toda la |puro |pura )?{_OVER}(?: y todo| encima| y)?\b", (("surface_clean", False),), unless=r"\b(?:sin|no|quit|limpi|sacud|sopl)"),
@@ -269,8 +319,8 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\bl[oa]s (?P<n>cuatro|4)(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s", (("sides_taped", "n"), ("taped", True)), one=True),
     Turn(r"(?:grapad|encintad|tapead|teipead)[oa]s", r"(?<=[,;] )(?:y |pero )?(?:nomas |solo |nada mas )?(?P<n>tres|dos|un[oa]?|[123])(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s?", (("sides_taped", "n"), ("taped", True)), beside=r"\bl[oa]s (?:cuatro|4|tres|3)(?: lados)? \w+ad[oa]s", one=True),
     Turn(r"(?:grapad|encintad|tapead|teipead)[oa]s", r"(?<=[,;] )(?:y |pero )?(?:nomas |solo |nada mas )?(?P<n>tres|dos|un[oa]?|[123])(?: lados| caras)? (?:engrap|grap|staple)ad[oa]s?", (("sides_stapled", "n"), ("stapled", True)), beside=r"\bl[oa]s (?:cuatro|4|tres|3)(?: lados)? \w+ad[oa]s", one=True),
-    Turn(r"\bgrapas? ", r"(?<=[,;] )(?:y |pero )?(?:la |las )?(?:grapas?|staples) (?:nomas |solo |nada mas )?en (?:l[oa]s )?(?P<n>cuatro|dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_stapled", "n"), ("stapled", True)), beside=r"\b(?:cuatro|tres|4|3) (?:lados|caras)", one=True),
-    Turn(r"\b(?:cinta|tape|teip) ", r"(?<=[,;] )(?:y |pero )?(?:la |el )?(?:cinta|tape|teip) (?:nomas |solo |nada mas )?en (?:l[oa]s )?(?P<n>cuatro|dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_taped", "n"), ("taped", True)), beside=r"\b(?:cuatro|tres|4|3) (?:lados|caras)", one=True),
+    Turn(r"\bgrapas? ", r"(?<=[,;] )(?:y |pero )?(?:la |las )?(?:grapas?|staples) (?:nomas |solo |nada mas )?en (?:l[oa]s )?(?P<n>cuatro|dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_stapled", "n"), ("stapled", True)), beside=r"\b(?:cuatro|tres|dos|4|3|2) (?:lados|caras)", one=True),
+    Turn(r"\b(?:cinta|tape|teip) ", r"(?<=[,;] )(?:y |pero )?(?:la |el )?(?:cinta|tape|teip) (?:nomas |solo |nada mas )?en (?:l[oa]s )?(?P<n>cuatro|dos|tres|un[oa]?)(?= *(?:$|[,;]))", (("sides_taped", "n"), ("taped", True)), beside=r"\b(?:cuatro|tres|dos|4|3|2) (?:lados|caras)", one=True),
     # which way the air goes
     Turn(r"\bhembra\b", r"\b(?:de|desde|por) (?:la |el )?(?:lado )?hembra (?:a|al|hacia|para|y (?:sale|se va|se sale|escapa|avienta) (?:por|al|hacia)) (?:el |la |lado )*macho", (("air_leaves_by", "male"),), beside=r"\b(?:aire|air|flujo)\b", unless=r"\bno (?:va|sale|es)\b"),
     Turn(r"\bmacho\b", r"\b(?:de|desde|del|por) (?:el |la )?(?:lado )?macho (?:a|al|hacia|para|y (?:sale|se va|se sale|escapa|avienta) (?:por|al|hacia)) (?:el |la |lado )*hembra", (("air_leaves_by", "female"),), beside=r"\b(?:aire|air|flujo)\b", unless=r"\bno (?:va|sale|es)\b"),
@@ -303,42 +353,6 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:foil|papel|forro|aluminio|facing|barrera)\b", r"se (?:me |le |nos |esta |anda )*(?:despeg|desprend|separ|delamin|pel)\w+ (?:el |la )?(?:foil|papel|forro|aluminio|facing|barrera)", (("facing_damage", "delaminated"),)),
     # the tape is there, where it is told that it was not pressed
     Turn(r"\b(?:tall|froto|frote|frota|planch|restreg|alis|sob|bruñ|presion)", rf"\b(?:no|nunca|tampoco|ni) {_CL}(?:talle|tallamos|frote|frotamos|planche|planchamos|restregue|alise|sobe|bruñi|presione|repase|repasamos)(?: (?:bien|todavia))? (?:la |el |su )(?:cinta|tape|teip)", (("rubbed_down", False), ("taped", True))),
-    # not a thought of the rubbing: "de tallar la cinta ni me acordé"
-    *(
-        Turn(r"\b(?:acord|preocup|ocup|olvid|moleste|hice|paso)", rf"\bde {inf}(?:l[oa]s?|le)?(?: (?:bien|toda)?(?: ?(?:la|el|las|los|ese|esa|su) \w+)?)?,? (?:(?:ni|no|nunca|tampoco) (?:siquiera )?(?:me |nos )*(?:acord|preocup|ocup|molest)\w+|(?:me|nos) olvid\w+|se (?:me|nos) (?:olvido|paso|fue))|(?:ni|no|nunca) (?:me |nos )*(?:acorde|acordamos|preocupe|ocupe|moleste) (?:de|en|por) {inf}(?:l[oa]s?|le)?\b|(?:me|nos) olvid(?:e|amos) de {inf}(?:l[oa]s?|le)?\b", ((name, False),))
-        for name, inf in _INFINITIVES
-    ),
-    # staples, by the measure between them
-    Turn(r"\bgrapas? (?:y|a) (?:la )?(?:otra|grapa)|\bentre (?:las )?grapas", r"\b(?:entre|de) (?:una |las |cada )?grapas?(?: (?:y|a) (?:la )?(?:otra|grapa))? (?:(?:me|le|nos|les) )*(?:hay|van|va|quedo|quedaron|deje|dejamos|son|mide|miden|tienen|tengo|queda|quedan)\b", (("stapled", True),), unless=r"\b(?:debe|deben|pide|plano|si|no|sin)\b"),
-    # the legs, where the staples are named before
-    *(
-        Turn(r"\b(?:abr|dobl|cerr|volte|remach|clinch|fueron|metieron|clav)\w*", rf"\b(?:se |me |nos |les )*(?:abrieron|abren|doblaron|doblan|cerraron|cierran|voltearon|remacharon|remachan|clincharon|clavaron|metieron) (?:todas )?{way}(?: todas)?(?= *(?:$|[,;:.]| y | todas))", (("staple_clinch", value), ("stapled", True)), beside=r"\b(?:grapas?|staples?)\b", unless=r"\b(?:no|ni|nunca|sin|si|lados?|panel|aletas?|lenguetas?|pestañas?|tabs|solapa|flap|esquinas?)\b")
-        for way, value in ((_TO_IN, "inward"), (_TO_OUT, "outward"))
-    ),
-    # held by tape alone
-    Turn(r"\b(?:aguant|sostien|agarr|detien|mantien|une|cierra|amarr|carg)", r"\b(?:la|lo|las|los) (?:aguantan?|sostienen?|agarran?|detienen?|mantienen?|unen?|cierran?|amarran?|cargan?)(?: (?:nomas|solo|solita|pura|puro|la|el|nada mas|a|con))* (?:cinta|tape|teip)\b(?: (?:sola|solita|nomas|nada mas))?", (("taped", True),), unless=r"\b(?:no|ni|si|sin) \w+ (?:cinta|tape|teip)"),
-    # hollow: an elbow with nothing in it
-    Turn(r"\b(?:huec[oa]|vaci[oa]|pelon|pelona)\b", r"\b(?:va|quedo|esta|anda|se fue|salio|lo deje|es|lo arme|lo cerre|asi)(?: (?:asi|todo|bien|completamente|nomas|puro))* (?:huec[oa]|vaci[oa])(?= *(?:$|[,;:.]| y | sin | por dentro| de adentro))", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b", unless=r"\b(?:no|junta|esquina|lado|costura|union)\b"),
-    # the moist facing, and taped all the same
-    Turn(rf"{_SOILED}", rf"\b(?:estaba|estaban|venia|andaba|traia|seguia|esta|quedo|tenia) (?:tod[oa] |muy |bien |medi[oa] |algo |tantito |un poco |poquito )*{_SOILED} (?:todavia |aun )?(?:el |la |todo el |toda la )?{_SKIN}\b(?:(?:,| y| pero| cuando| al| cuando yo| asi que)+ (?:asi |ya |yo |de todos modos |aun asi |ni modo |igual |como quiera |nomas |mero |mismo |y )*(?:se |le |l[oa] |la )*{_STUCK}(?: (?:la|el|encima) ?(?:cinta|tape|teip)?)?)?", (("surface_clean", False), ("taped", True)), beside=rf"\b{_STUCK}", unless=r"\b(?:sequ|limpi(?:e|amos)|no estaba|no esta)\b"),
-    Turn(rf"\b{_OVER}\b", rf"(?:quedo |va |fue |esta |puse |le puse |pegue |le pegue )(?:la |el )?(?:cinta|tape|teip)(?: \w+)? (?:encima|arriba|sobre|por encima) (?:del?|de la|la|el|todo el|toda la|puro|pura)? ?{_OVER}\b", (("surface_clean", False), ("taped", True))),
-    # the end that looks where the air goes
-    *(
-        Turn(r"\b(?:macho|hembra)\b", rf"\b(?:el |la |con el |con la )?{end}(?: (?:\w+ )?)?(?:para|hacia|pa|del lado|por|en|al lado|a) (?:por )?(?:de )?donde (?:sale|va|tira|corre|camina|avienta|se va|escapa|sopla|pega)(?: el)? aire|\b{end} (?:para|hacia|del lado de|en|a) (?:la salida(?: del aire)?|aguas abajo|corriente abajo|downstream)", (("air_leaves_by", value),), unless=r"\bno (?:va|sale|es|por)\b")
-        for end, value in (("macho", "male"), ("hembra", "female"))
-    ),
-    *(
-        Turn(r"\baire\b", rf"\b(?:el )?aire,? (?:(?:por|para|hacia|pal|al|a) )(?:el |la |lado )*{end}\b", (("air_leaves_by", value),), unless=r"\b(?:entra|viene|llega|recibe|no)\b")
-        for end, value in (("macho", "male"), ("hembra", "female"))
-    ),
-    # tabs of a collar that some stand
-    Turn(rf"\b{_TABS}\b", rf"\b{_TABS}(?: (?:\w+ ){{0,2}}?)?(?:a medio (?:doblar|apretar|voltear|cerrar|aplastar)|a medias|medio (?:dobladas|apretadas))", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda|collarin"),
-    Turn(r"\bsin (?:doblar|voltear|apretar|cerrar)|\bparad[oa]s", r"\b(?:un[oa]s?|dos|tres|cuatro|cinco|algun[oa]s|vari[oa]s|un par)(?: de ell[oa]s)?(?: (?:se|me|le|nos|quebraron|rompieron|trozaron|zafaron|torcieron|que|y|ya|todavia|ahi))* (?:quedaron|quedo|siguen|andan|estan|deje|dejamos|se quedaron|van) (?:ahi |todavia |asi )*(?:sin (?:doblar|voltear|apretar|cerrar)|parad[oa]s?|levantad[oa]s?|derech[oa]s?|suelt[oa]s?)", (("tabs_bent", False),), beside=r"lenguet|tabs?\b|pestañ|collar|spin|boot|bota|cuello|salida redonda"),
-    # over at the cut, and not taken off
-    Turn(r"\bsobr[oa]", r"\b(?:le |me |ahi |nos )?(?:sobro|sobra|sobraba|sobran|quedo|quedaba) (?:algo de |tantita |tantito |poquita |mucha |un poco de |un pedazo de |una tira de )?(?:fibra|lana|insulation|aislante|aislamiento|pelusa|material|board)(?: (?:en|de|del|por|al) (?:el |la )?(?:corte|orilla|canto|punta|lado))*(?:,| y| pero| que)+ (?:yo |ya |ahi |asi )*(?:no|nunca|tampoco|ni) {CL}(?:{CUT}|he \w+|alcance a \w+|pude \w+)\b".replace("{CL}", _CL).replace("{CUT}", _CUT_AWAY), (("trimmed", False),)),
-    # not every three but every two
-    Turn(r"\bno \w+ (?:las |la )?grapas?\b", rf"\bno {_CL}(?:{_HAS}|estan|quedaron|puse|pusimos|meti) (?:las |la )?(?:grapas?|staples?) (?:a )?cada \w+(?: y medi[ao])?(?: pulgadas?)?(?: como [^,;.]*)?(?=,? (?:(?:sino|pero|si no|las|van|son|es|estan|esta|quedaron) ))", ()),
-    Turn(r"\b(?:las|la) \w+ (?:a )?cada\b", r"\blas? (?:tiene|trae|lleva|puse|pusimos|meti|di|deje|eche) (?:a |de a )?cada\b", (("stapled", True),), beside=r"\b(?:grapas?|staples?)\b", unless=r"\b(?:no|ni|si|tabs|tornillos|pijas)\b"),
 )
 
 # right behind a denial: done by now, by the verb of the act or by one that any act is done with
@@ -368,7 +382,12 @@ _ASKED = r"(?:(?:debi|debia|deberia|deberiamos|debimos|tenia que|teniamos que|ha
 _EVERY = r"(?: (?:a )?cada \w+(?: y (?:medi[ao]|cuarto))?(?: pulgadas?)?)?"
 _ASKED_NOT = (rf"{_ASKED} {{acts}},? (?:y|pero|mas) (?:yo |la verdad |ahi )*(?:no|nunca) {_CL}{_PUT}",)
 _ASKED_DONE = (rf"{_ASKED} {{acts}}{_EVERY},? (?:y|pero|asi que) (?:yo |ya |si |tambien )*{_CL}{_PUT}(?:{_ALONE}|(?= (?:a |de a )?cada\b))",)
+_SOMEBODY = r"(?:{name}|don \w+|mi (?!\w*(?:pieza|codo|tramo|recto|cinta|parte))\w+|otr[oa]s? (?:turno|cuadrilla|equipo|crew|gente|compa\w*|muchach\w+|pareja|gallo|vato|cuate|chav\w+|lado)|otros\b|ell[oa]s|la otra$|el otro$|los de \w+|los otros|turno\b|la noche|la cuadrilla|el (?:electrico|electricista|plomero|compa|ayudante|chalan|pintor)|compa\w*|compadre|al lado|junto)"
 _OTHERS = (
+    rf"(?:(?:el|la|ese|esa|al|a la) )?(?:\w+ ){{1,2}}(?:es|son|era|eran) (?:del?|de la|de los|de las|para) (?:el |la )?{_SOMEBODY}.*",
+    rf"(?:(?:es[ae]|est[ae]|aquel|aquella) )?(?:ya )?(?:lo|la) (?:dejo|hizo|armo|empezo|monto|corto|colgo|trabajo|dejaron|hicieron|empezaron|armaron)(?: \w+){{0,2}} (?:el |la |los )?{_SOMEBODY}.*",
+    rf"(?:(?:la|el|otra|otro) )?\w+ (?:siguiente|que sigue|proxim[oa]|de enfrente|de arriba|de abajo) (?:ya )?(?:le |se )?(?:la |lo )?(?:monta|arma|hace|pone|termina|cuelga|corta|arman|hacen|ponen|lleva|ve|toca|va a \w+|van a \w+|es|trae)\b.*\b{_SOMEBODY}.*",
+    rf"(?:el|la|los|las) que (?:(?!le\b|yo\b)\w+ ).*\b(?:es|son) (?:el|la|los|las) (?:del?|de la|de los|que) (?:el |la )?{_SOMEBODY}.*",
     r".*\bno (?:es|son|fue|era) (?:mi[oa]s?|nuestr[oa]s?|de nosotros|trabajo mio|cosa mia)\b.*",
     r"(?:hay que|falta|toca|tienen que|tenemos que|tengo que|me toca|nos toca) \w+r(?:l[eoa]s?)? (?:l[oa]s?|el|todo lo) (?:\w+ ){0,2}que (?:\w+ ){0,1}(?:hizo|hicieron|armo|armaron|dejo|dejaron|monto|montaron|puso|pusieron|saco|sacaron)\b.*",
     r"(?:cheque|revise|vi|mire|checamos|revisamos|fui a ver|encontre) .*\b(?:de los otros|de la otra (?:cuadrilla|gente)|del otro (?:turno|equipo)|de otr[oa]s?|ajen[oa]s?|de los de)\b.*",
@@ -397,7 +416,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,
-    leads=r"(?:(?:y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*",
+    leads=r"(?:(?:nomas que|solo que|nada mas que|fijate que|resulta que|eso si|y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*",
     own_again=r"(?:pero |y )?(?:la mia|el mio|yo|nosotros|la nuestra|esta si|este si)\b",
     unless=r"\b(?:no es que|no digo que|no crean que|no creas que|nadie (?:diga|puede decir|va a decir|le puede)|no vayan a (?:decir|creer)|no hay (?:\w+ ){0,3}que|no dej[eo]\w*|por si)\b",
 )

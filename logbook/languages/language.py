@@ -101,6 +101,7 @@ class Turns:
     tapes_it: tuple[str, ...] = ()  # the same, where only "it" tells that the damage is meant
     hollow: tuple[str, ...] = ()
     formerly: tuple[str, ...] = ()
+    untrue: str = "(?!)"  # in what denies: another's word, and no act
     besides: str = r" (?:and|so) "  # what is told besides begins
     used_to: tuple[str, ...] = ()  # how it was; states nothing where `by_now` begins the words behind
     by_now: tuple[str, ...] = ()
@@ -161,6 +162,7 @@ class Forms:
     misspoke: str = ""  # right before a measure that the speaker owns to have told wrong
     habit: str = ""  # words for what is done time and again; none: acts are never told in the present
     swap_verbs: str = "(?!)"  # one of these stands where a thing was taken off or changed for another
+    swap_nouns: tuple[tuple[str, frozenset[str]], ...] = ()  # (concept, words) of the group `noun` of such a pattern
     swaps: tuple[str, ...] = ()  # what was taken off and what was put on; see reading/swapped.py
     instead: frozenset[str] = frozenset()  # between what was used and what was not: "tape instead of mastic"
 

@@ -101,7 +101,7 @@ def _acted(row: Row, clause: Clause, reply: Clause, language: Language, names: s
             found.claims.append(claim(row, "closure", "mastic", at, at + 1, hedged=False))
     else:
         name, value = DENIED[row.items[at].concept]
-        later = not yes and "YET" in [item.concept for item in row.items[reply.first : reply.last]]
+        later = not yes and not {"YET", "NOT_DONE"}.isdisjoint(item.concept for item in row.items[reply.first : reply.last])
         opens = (Open("piece", name, row.items[at].start, row.items[end - 1].end),) if later else ()
         if value is False:
             found.claims.append(claim(row, name, yes, at, end, hedged=False, opens=opens, pending=later))

@@ -151,7 +151,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if row.items[match.start("m")].value[:1] == "T" and row.items[match.start("m")].value[1:].isdigit():  # "T30, trunk …, branch …" is "tee thirty"
             named = _mention(row, match, mark=row.items[match.start("m")].value[1:])
             add(replace(named, kind="tee", kind_at=match.span("m")))
-    for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>MARKED|NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
+    for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? DET? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>MARKED|NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND|ONLY){1,4}) (?P<m>MARKED|NUM) (?=SEP|$)"):
@@ -208,6 +208,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         before = [m for m in made if m.mark is not None and m.last <= match.start() + 1]
         if before and before[-1].mark.isdigit() and row.items[match.start("m")].value.value == int(before[-1].mark) + 1 and not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+    for match in row.find("(?:FROM|OF|ON|WITH) (?P<m>MARKED|NUM) COMMA DET (?P<k>KIND) (?!NUM|MARKED|NUMBER)"):  # "del 249, el recto de hace rato"
+        if not taken.intersection(range(*match.span("m"))):
+            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("m")))
     if not any(m.mark is not None or m.batch or m.kind is not None for m in made):  # "somebody stood on branch eleven", "my layout on branch three began at …"
         for match in row.find(f"(?<!DET)(?<!SIZE)(?<!WITH)(?<!KIND)(?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|HIGH|LONG|ROUND|SIZE|DEG|FRAC|LEN|NUM|INLET|OUTLET)"):
             kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
@@ -239,9 +242,14 @@ def _named_at(row: Row, made: list[Mention], one: Mention) -> tuple[int, int] | 
     at = one.mark_at[0] - 1
     while at >= 0 and row.items[at].concept in ("DET", "COMMA", "NUMBER", "THIS", "OF", "SIZE") and one.mark_at[0] - at <= 6:
         at -= 1
-    if at < 0 or row.items[at].concept not in ("GENERIC", "FITTING") or any(m.kind is not None and m.mark is None and 0 <= m.first - one.last <= 4 and not _parted(row, one.last, m.first) for m in made):
+    if at < 0 or row.items[at].concept not in ("GENERIC", "FITTING") or any(m.kind is not None and m.mark is None and _tells_its_kind(row, one, m) for m in made):
         return None
     return at, at + 1
+
+
+def _tells_its_kind(row: Row, one: Mention, other: Mention) -> bool:
+    """ "Ducto 20, transición de …", "el ducto 20 es una transición": nothing between that could point at another piece."""
+    return other.kind_at is not None and 0 <= other.kind_at[0] - one.last <= 4 and all(item.concept in ("COMMA", "BE", "DET", "FILLER", "OF", "SIZE", "THIS") for item in row.items[one.last : other.kind_at[0]])
 
 
 def _several(row: Row, taken: set[int], language: Language) -> list[Mention]:

@@ -165,7 +165,7 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
     said = text[item.start : item.end].lower()
     if item.concept == "K_STRAIGHT" and item.read_as is not None and len(said) == 2 and concept_at(items, at + 1) == "NUM" and items[at + 1].value.value <= 12 and any(one.concept.startswith("K_") for one in items[:at]):
         return replace(item, concept="STAPLED", value=None)  # "elb 16 / 12x10 / st 2"
-    if item.concept not in ("WORD", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "GENERIC"):
+    if item.concept not in ("WORD", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "GENERIC", "BRANCH_WORD"):
         return item
     before, ahead = concept_at(items, at - 1), concept_at(items, at + 1)
     for concept, words in forms.alone:

@@ -95,7 +95,24 @@ def directed(row: Row, marks: set[str], language: Language) -> dict[int, str]:
         mark = mark_text(row, *match.span("m"), language)
         if mark in marks:
             found[match.start("c")] = mark
-    return found
+    return found | _each_its_act(row, marks, language)
+
+
+def _each_its_act(row: Row, marks: set[str], language: Language) -> dict[int, str]:
+    """ "Stapled straight 5 and taped straight 6": each act is of the piece right behind it, where the sentence begins so."""
+    found: dict[int, str] = {}
+    first = -1  # where the sentence began that tells so
+    for match in row.find("(?P<c>STAPLED|TAPED|RUBBED|HUNG) (?:DET|NUMBER|KIND|FITTING){0,3} (?P<m>MARKED|NUM) (?!BY|SIDE_WORD|DEG|SIDE)"):
+        begin = match.start("c")
+        while begin > 0 and row.items[begin - 1].concept not in ("STOP", "QUERY"):
+            begin -= 1
+        leads = [item.concept for item in row.items[begin : match.start("c")]]
+        goes_on = begin == first and leads[-1:] and leads[-1] in ("AND", "COMMA", "I", "FILLER", "ANOTHER", "DET")
+        mark = mark_text(row, *match.span("m"), language)
+        if mark in marks and (goes_on or set(leads) <= {"I", "FILLER", "HAVE", "COMMA", "DET", "LATER"}):
+            first = begin
+            found[match.start("c")] = mark
+    return found if len(set(found.values())) > 1 else {}
 
 
 def kinds_ahead(row: Row, named: list[Mention]) -> list[Mention]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from logbook.facts import Move
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back, unit_of
@@ -22,7 +24,7 @@ _BACK = (
     "| IN (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB) (?!DEGREE)"
     "| COMMA IN (?:FILL|OF|ONLY){0,2} (?P<back6>LEN) (?=SEP|$|AND|OF)"
     "| (?:COMMA|AND)? (?:ME|IT)? TAKES (?:FILL|ME|ONLY){0,2} (?P<back5>NUMB)"
-    "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED))"
+    "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED|ONLY))"
 )
 _SIDES = "(?P<side>SIDE(?:AND DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"
 
@@ -56,6 +58,17 @@ def _move(found: Found):
     after = [item.concept for item in found.row.items[found.match.end("w") - 1 : found.match.end("w") + 2]]
     fills = back is not None and bool({"EACH", "BOTH"} & set(after))
     yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "back5", "back6", "side"), said_unit=unit, took_back=backs)
+
+
+def _each_side(found: Found):
+    """ "three on each side, izquierda y derecha, in eighteen": of two sides at once, of a piece that changes its size; which way, the sizes tell."""
+    sides = found.item("side").value
+    if len(sides) < 2 or not any(item.concept == "K_TRANSITION" for item in found.row.items):
+        return
+    sizes = [item.value.pair[0] * item.value.pair[1] for item in found.row.items if item.concept == "SIZE"][:2]
+    way = None if len(sizes) < 2 or sizes[0] == sizes[1] else "in" if sizes[0] > sizes[1] else "out"
+    for one in _move(found):
+        yield replace(one, value=tuple(replace(move, way=move.way or way) for move in one.value))
 
 
 def _slides(found: Found):
@@ -280,6 +293,7 @@ FRAMES = (
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA|BY){{0,3}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:ON|FROM|OF|IN|OFF){{0,1}} DET? {_SIDES} {_BACK}?)", _move),
+    Frame("(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|BY)? (?:DET|FILL){0,2} (?P<side>SIDE) COMMA? (?:SIDE COMMA)? (?:BUT|AND|COMMA)? (?:FILL|WORD|LAID){0,3} (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB)) (?=SEP|$|AND|STAPLED|TAPED|LEVEL|FLAT|ONLY)", _each_side),  # "tres por cada lado, en doce"
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),

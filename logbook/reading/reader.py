@@ -197,7 +197,7 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
     made: list[Claim] = []
     for one, other in zip(named, named[1:]):
         between = [item.concept for item in row.items[one.last : other.first]] + [row.items[other.first].concept]
-        if one.mark is None or other.mark is None or between[:1] != ["AND"] or len([c for c in between if c != "DET"]) > 2:
+        if one.mark is None or other.mark is None or between[:1] != ["AND"] or len([c for c in between if c != "DET"]) > 2 or not {"STAPLED", "TAPED", "RUBBED", "HUNG"}.isdisjoint(between):
             continue
         said = row.words(after, after + 1).lower().split() if (after := _past_run(row, other.last)) < len(row.items) else []
         if row.items[min(after, len(row.items) - 1)].concept == "BE" and said[-1:] and said[-1] in _PLURAL:  # "straight 4 and elbow 5 on run two are taped"

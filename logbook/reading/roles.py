@@ -125,6 +125,8 @@ def _warm(row: Row, at: int) -> bool:
         first -= 1
     while last < min(len(row.items), at + 4) and row.items[last].concept not in ("STOP", "QUERY"):
         last += 1
+    if last <= at + 1 or row.items[at + 1].concept in ("OUT", "OUTSIDE"):
+        return at + 1 < len(row.items) and row.items[at + 1].concept in ("OUT", "OUTSIDE") or any(item.concept == "TEMP" for item in row.items[first:last])  # "con cuarenta y cinco grados afuera"
     return any(item.concept == "TEMP" for item in row.items[first:last])
 
 

@@ -18,6 +18,9 @@ _INFINITIVE = re.compile(r"\w{3,}[aei]r(?:les?|l[oa]s?)?")
 _MINUS = ("menos", "minus")
 _SOMEDAY = ("termine de", "acabe de", "vuelva a", "alcance a")
 _SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
+_THAT_IS = ("o sea", "es decir", "o sea que", "quiere decir")
+_DONE_AGAIN = ("volv", "acab", "termin", "alcanc")
+_WHEN_DONE = {"TAPE_IT": "TAPED", "STAPLE": "STAPLED", "RUB": "RUBBED", "TRIM": "TRIMMED", "WIPE": "WIPED", "HANG": "HUNG", "REPAIR_IT": "REPAIRED", "HEAT_IT": "PREHEATED"}
 _ACTS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "STAPLES", "TAPE", "SEALED", "HUNG", "MISHEARD")
 _WRITES = frozenset("encinte engrape grape talle frote limpie".split())  # behind "que" it is what somebody ought to do
 
@@ -36,6 +39,16 @@ def meant_by_neighbours(items, text: str):
         said = text[item.start : item.end].lower()
         if item.concept == "TRADE_NOISE" and said in ("hang on", "hold on a second") and ahead in ("COMMA", "STOP") and _concept(items, place - 1) in ("COMMA", "STOP"):
             done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
+        elif item.concept == "HEDGE" and said == "como" and _concept(items, place - 1) in ("", "STOP", "COMMA", "FILLER", "BUT", "AND") and (ahead in ("NO", "NOT", "NOT_DONE", "DET", "IT", "I", "BE", "LACK") or ahead == "FILLER" and past_article not in ("NUM", "LEN", "FRAC", "DEG")):
+            done[place] = replace(item, concept="FILLER", value=None)  # "como no traía solapa, …": since
+        elif item.concept == "FIX" and said in _THAT_IS and ahead in ("NUM", "FRAC") and [_concept(items, place + k) for k in (2, 3)] in (["ON", "NUM"], ["IN", "NUM"]) and items[place + 3].value.value == 12:
+            done[place] = replace(item, concept="SLOPE", value=None)  # "entra tres en veinticuatro, o sea dos en doce"
+        elif item.concept == "LONG" and said == "en total" and _concept(items, place - 1) == "NUM" and _concept(items, place - 2) in ("HAVE", "BE", "FILLER", "WORD"):
+            done[place] = replace(item, concept="COUNTED", value=None)  # "puse ocho en total"
+        elif item.concept in _TO_DO and _concept(items, place - 1) == "TO" and _concept(items, place - 2) in ("AND", "COMMA") and _concept(done, place - 3) in _ACTS and text[items[place - 3].start : items[place - 3].end].lower().startswith(_DONE_AGAIN):
+            done[place] = replace(item, concept=_WHEN_DONE[item.concept], value=None)  # "lo volví a grapear y a encintar"
+        elif item.concept == "WORD" and said == "pulgada" and _concept(items, place - 1) == "OF" and any(_concept(items, place - k) == "BOARD" for k in (2, 3, 4)):
+            done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"
         elif item.concept == "K_STRAIGHT" and said == "straight" and _concept(items, place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND") and (_moves_before(items, place) or len(items) == 2):
             done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
         elif item.concept == "BACK" and said == "back" and ahead == "TO" and _concept(items, place + 2) in ("DET", "ON_BENCH", "BUILDING", "WORD") and _concept(items, place - 1) in ("NUM", "MARKED", "IT"):

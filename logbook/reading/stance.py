@@ -161,7 +161,7 @@ def _others_voice(row: Row, clause: Clause, language: Language) -> bool:
     """ "The inspector thinks …", "the fellow upstairs taped …": another's words, or another's work."""
     said = row.words(clause.first, clause.last).lower().replace("’", "'")
     side = any(item.concept == "SIDE" for item in row.items[clause.first : clause.last])  # "the fellow on the lift dropped the top six"
-    return _voices(language.code).match(said) is not None and not _mistaped(row.items[clause.first : clause.last]) and (side or _HARM.search(said) is None)
+    return _voices(language.code).match(said) is not None and not _mistaped(row, row.items[clause.first : clause.last]) and (side or _HARM.search(said) is None)
 
 
 _SINCE = re.compile(r"(?:\w+ )?unless (?:somebody|someone|anybody|one of|a|the \w+|they|he|i'm|i am|my eyes|you|it)\b.*\b(?:since|after|overnight|behind my back|blind|mistaken|dreaming|going|lying|lie|crazy|wrong|losing|moved|fell|peeled|pulled|took)\b")
@@ -185,14 +185,14 @@ def _the_things(row: Row, clause: Clause, items, lead: int) -> bool:
     return any(concept in _THINGS for concept in before) and not any(concept in ("STOP", "QUERY", "OTHER") for concept in before)
 
 
-def _mistaped(items) -> bool:
+def _mistaped(row: Row, items) -> bool:
     """ "the guy before me used duct tape on two seams": whoever did it, it is on this piece."""
-    return any(item.value == "other_tape" for item in items) and any(item.concept in ("JOINT", "SIDE", "SIDE_WORD", "PANEL", "IT", "THIS") for item in items)
+    return any(item.value == "other_tape" for item in items) and any(item.concept in ("JOINT", "SIDE", "SIDE_WORD", "PANEL", "IT", "THIS") or item.concept in ("DET", "HAVE") and row.text[item.start : item.end].lower().startswith("le") for item in items)
 
 
 def _harmed(row: Row, clause: Clause, items, language: Language) -> bool:
     """ "the plumber stepped on it": what another did to this piece is how it is."""
-    if _mistaped(items):
+    if _mistaped(row, items):
         return True
     itself = any(item.concept == "DAMAGE" and re.search(language.told.voices.befell, row.text[item.start : item.end].lower()) for item in items)
     if not itself and not any(item.concept in ("IT", "FITTING", "BRANCH_WORD", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL") or item.concept.startswith("K_") for item in items):

@@ -11,7 +11,7 @@ _OWNERS = {
     "STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "TABS": "cross_tab_spacing",
     "SCREWS": "screw_spacing", "K_HANGER": "hanger_spacing", "TIE_RODS": None, "HUNG": "hanger_spacing",
 }  # fmt: skip
-_LOOK_BACK = 14  # items; further away a spacing is nobody's
+_LOOK_BACK = 17  # items; further away a spacing is nobody's
 _SPACING_MOST = {"staple_spacing": 24, "cross_tab_spacing": 36, "screw_spacing": 48, "hanger_spacing": 240}
 
 
@@ -24,7 +24,7 @@ def _owner(found: Found) -> str | None:
         concept = items[at].concept
         if concept in _OWNERS and not _denied(found.row, at):
             return _OWNERS[concept]
-        if concept.startswith("K_") and concept != "K_HANGER" and items[at - 1].concept not in ("ON", "OF", "IN"):
+        if concept.startswith("K_") and concept != "K_HANGER" and items[at - 1].concept not in ("ON", "OF", "IN", "FROM"):
             break  # but not where it only tells where the thing is: "how long are the tabs on tee six? Four. Every eight"
     for at in range(found.last, min(len(items), found.last + 3)):
         if items[at].concept in _OWNERS:
@@ -273,6 +273,7 @@ SPACING_FRAMES = (
     Frame("TABS [^STOP QUERY]{0,12} (?:COMMA|WITH|OF) (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() in _STRIPS else []),
     Frame("TABS (?:FILL|OF|COMMA|ON){0,6} (?<!ON)(?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF|WORD IT|FROM APART)", _tab_length),
     Frame("TABS [^STOP QUERY NUM LEN SIZE]{0,16} (?P<w>(?P<n>LEN) LONG)", _tab_length),
+    Frame("TABS [^STOP QUERY TAPE TAPED STAPLES STAPLED LEN]{0,12} COMMA OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND|EVERY)", _tab_length),  # "tabs porque no había flap, de ocho pulgadas"
     Frame("(?P<o>SCREWS) (?:SEATED|IN|MOVE_IN|FILL){0,3} (?P<w>ON? (?P<n>NUM|LEN)) (?=WITH|WASHERS|AND|SEP|$) (?!WITH? WASHERS (?:SEP|$))", _spacing),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),

@@ -34,7 +34,8 @@ def swapped(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...
     """The items, where what was taken off is set right by what was put on.
 
     A language's `swaps` are patterns over words, with `<m>` for a measure and `<c>` for a closure; their groups are `off` and `out` (the words of
-    taking off), `old`, `link` (the words between, that become a correction) and `new`.
+    taking off), `old`, `link` (the words between, that become a correction) and `new`; where the group `noun` stands,
+    `swap_nouns` tell what it is.
     """
     if not forms.swaps or _verb(forms.swap_verbs).search(text.lower()) is None:
         return items
@@ -51,6 +52,9 @@ def swapped(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...
             if (old.concept in _CLOSURES) != (new.concept in _CLOSURES):
                 continue
             off = span.get("off", ())
+            if "noun" in match.groupdict() and match.start("noun") >= 0:
+                _of_the_noun(items, done, starts, match, span, forms)
+                continue
             if any(starts[at] + items[at].end - items[at].start > match.end("off") for at in off):
                 continue  # "pulled the staples" is one thing told
             if old.concept in _CLOSURES:
@@ -69,3 +73,15 @@ def swapped(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...
             else:
                 done[link] = replace(items[link], concept="FIX", value=None)
     return tuple(done)
+
+
+def _of_the_noun(items, done, starts, match, span, forms: Forms) -> None:
+    """ "quité la cinta de dos y puse la de tres": the thing stands in the words of taking off, and stays."""
+    noun = match.group("noun")
+    at = next(k for k in range(len(items)) if starts[k] <= match.start("noun") and (k + 1 == len(items) or starts[k + 1] > match.start("noun")))
+    for k in (*span.get("off", ()), *span["link"][1:]):
+        if items[k].concept != "EVERY":
+            done[k] = replace(items[k], concept="FILLER", value=None)
+    concept = next(concept for concept, words in forms.swap_nouns if noun in words)
+    done[at] = replace(items[at], concept=concept, value=None)
+    done[span["link"][0]] = replace(items[span["link"][0]], concept="FIX", value=None)

@@ -24,14 +24,18 @@ def _mark(found: Found):
     at = found.at("m") - 1
     while at > 0 and found.row.items[at].concept in ("DET", "TAPE", "FILLER", "OF") and not (on and _lays(found.row, at)):
         at -= 1
-    laid = at >= 0 and (_lays(found.row, at) or found.row.words(at, at + 1).lower() in ("con", "con la", "usando"))
+    behind = found.at("m") + 1
+    while behind < len(found.row.items) and found.row.items[behind].concept in ("DET", "FILLER", "I"):
+        behind += 1
+    after = behind > found.at("m") + 1 and behind < len(found.row.items) and found.row.items[behind].concept == "HAVE" and _lays(found.row, behind)  # "la 181A-P la puse directo"
+    laid = after or at >= 0 and (_lays(found.row, at) or found.row.words(at, at + 1).lower() in ("con", "con la", "usando"))
     if laid and value[-1:] in "PH":
         yield found.claim("taped", True, group="m", weak=True)
 
 
 _ON = re.compile(r" ?(?:tape )?on\b")
-_NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez de|en lugar de|no (?:lo |la |le )?(?:sell|cerr)(?:é|e|amos) con)(?: the| any| that| using| some| la| el)*$")
-_NOT_IT = re.compile(r"^ ?(?:stuff |tape |roll )?(?:was|is|'s) (?:still |all )?(?:locked|left|stuck|buried|gone|in the|at the|on the truck|back (?:in|at))|^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)|^,? (?:yo )?(?:ya )?no (?:le |se le )?(?!(?:llev|tra[eí]|tien)\w* (?:(?:el |la |un |ni |su )?(?:n[uú]mero|marca|sello|letr|list|nombre|imp)))(?:llev|trae|traj|traí|tien|tuv|hay|hub|había|puse|puso|pusimos|pusieron|eché|echamos|usé|usamos|ocup|us[oó]\b)")
+_NOT_USED = re.compile(r"(?:instead of|rather than|in place of|thought about|thinking of|thinking about|considered|and not|but not|wanted|en vez del?|en lugar del?|a falta del?|no (?:lo |la |le )?(?:sell|cerr)(?:é|e|amos) con)(?: the| any| that| using| some| la| el)*$")
+_NOT_IT = re.compile(r"^ ?(?:stuff |tape |roll )?(?:was|is|'s) (?:still |all )?(?:locked|left|stuck|buried|gone|in the|at the|on the truck|back (?:in|at))|^ ?(?:stuff |tape )?(?:(?:that|which|everybody|everyone|they|people|folks|you|(?:some|those|these|the other) guys)[\w' ]{1,40} )?(?:isn't|wasn't|is not|was not) (?:what|on|the|in)|^ ?(?:stuff |tape )?(?:not what|was in mind|in mind)|^,? (?:el otro |la otra )?(?:ya )?se (?:me |nos )?qued(?:ó|o|aron) en |^,? (?:ya )?no (?:me|nos) (?:qued(?:aba|aban|ó|o|aron)|alcanz(?:ó|o|aba|aron)|sobr(?:ó|o|aba))\b(?! bien)|^,? (?:yo )?(?:ya )?no (?:le |se le )?(?!(?:llev|tra[eí]|tien)\w* (?:(?:el |la |un |ni |su )?(?:n[uú]mero|marca|sello|letr|list|nombre|imp)))(?:llev|trae|traj|traí|tien|tuv|hay|hub|había|puse|puso|pusimos|pusieron|eché|echamos|usé|usamos|ocup|us[oó]\b)")
 
 
 def _closure(found: Found):
@@ -157,6 +161,15 @@ def _dirty(found: Found):
     yield found.claim("surface_clean", False, group="w", corrects="still" in said)
 
 
+def _wiped(found: Found):
+    """ "it was dusty, wiped it": what was done about it counts."""
+    first = found.first
+    while first > 0 and found.row.items[first - 1].concept not in ("STOP", "QUERY"):
+        first -= 1
+    soiled = any(item.concept == "DIRTY" for item in found.row.items[first : found.first])
+    yield found.claim("surface_clean", True, group="w", corrects=soiled)
+
+
 _TEMPS = "(?:DEG|TEMP_F)"
 _LAYS = frozenset("put ran laid used using applied threw slapped puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos corrí corri zampé zampe zampamos aventé avente aventamos puesta".split())
 _BESIDE = ("STAPLES", "STAPLED", "RUBBED", "RUB", "MARK181", "CLOSURE", "LEN", "FRAC", "WIDE", "WITH", "SEALED", "C_MASTIC", "REPAIRED", "METHOD", "DAMAGE")
@@ -240,6 +253,7 @@ BOARD_FRAMES = (
 )
 FRAMES = (
     Frame("(?P<w>(?P<n>DEG)) COMMA? (?:FILL|ME|AND){0,4} PREHEATED", _temperature),  # "forty-five degrees, so I preheated it"
+    Frame("TAPED OF (?P<w>(?P<n>NUM|LEN)) (?=SEP|$|AND|WIDE)", _width),
     Frame("TAPED WITH DET? OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _width),  # "encintado con la de tres pulgadas"
     Frame("BOARD (?:FILL|COMMA){0,2} (?P<w>(?P<n>NUM) (?P<n2>NUM) EI?)", _class),
     Frame("BOARD (?:FILL|OF|COMMA|LEN){1,4} (?P<w>(?P<n>NUM) EI?)", _class),
@@ -248,7 +262,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN)) (?:FILL|WIDE|HIGH){0,1} TAPES", _width),
     Frame("(?P<w>(?P<n>LEN)) (?P<t>TAPED) (?=SEP|$|AND)", _width_of_tape),
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
-    Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
+    Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY|BUT){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
     Frame("(?:CLOSURE|MARK181) IN (?P<w>(?P<n>LEN)) (?!BOARD|STAPLES|LEG|GAP|LONG|BY|BACK)", _width),
     Frame("TAPES (?:TAPES|FILL){0,2} WIDE (?:OF|BE){0,2} (?P<w>(?P<n>NUMB)) (?!BY)", _width),
     Frame("(?:TAPED|TAPES) (?:WITH|IN)? DET? (?:WORD|FILLER){0,2} (?P<o>WORD) COMMA DET? (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _of_a_roll),
@@ -258,6 +272,7 @@ FRAMES = (
     Frame("(?:TAPE|TAPED) COMMA (?P<w>(?P<n>LEN)) (?=COMMA? (?:MARK181|CLOSURE))", _width),
     Frame("MARK181 COMMA (?P<w>(?P<n>NUM)) (?=SEP|$)", _half_of_mark),
     Frame("MARK181 (?P<w>(?P<n>NUM)) (?=COMMA LEN BOARD|SEP RUBBED|RUBBED|AND RUBBED)", _width_of_mark),
+    Frame("TAPES (?:FROM|OF|ON) DET? (?:KIND|FITTING|GENERIC) NUMBER? (?:NUM|MARKED)? (?:COMMA|SIZE|RUN|NUM|OF){0,6} (?:BE|TAKES) OF? (?P<w>(?P<n>LEN|FRAC) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta del tramo nueve es de dos pulgadas"
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|WORD (?:NO|NOT|TRADE_NOISE)|AND STAPLES|MARK181)", _width),
     Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"
@@ -285,7 +300,7 @@ FRAMES = (
     Frame("(?P<w>DET? SCRIM (?:FILL|HAVE){0,2} MOVE_UP)", _flag("scrim_shows")),
     Frame("(?P<w>(?:SEE|SHOWS) (?:DET){0,1} SCRIM)", _flag("scrim_shows")),
     # the surface
-    Frame("(?P<w>WIPED (?:AND WIPED)?)", _flag("surface_clean")),
+    Frame("(?P<w>WIPED (?:AND WIPED)?)", _wiped),
     Frame("(?P<w>DIRTY)", _dirty),
     Frame("(?P<w>PREHEATED)", _flag("preheated")),
     Frame("(?P<w>UNHEATED)", _flag("preheated", False)),

@@ -67,6 +67,8 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             continue  # "got it?" asks
         for act in _before(row, why, cut, place, yes or mended, language) if not bare else _material(row, cut, place):
             name, value = DENIED.get(row.items[act].concept, ("taped", False))
+            if no and re.search(language.turns.untrue, words) and any(one.first <= act < one.last and any(row.items[k].concept in _DENYING for k in range(one.first, one.last)) for one in cut):
+                continue  # "dice que quedó sin grapas, pero no es cierto"
             if no and would(row, next(one for one in cut if one.first <= act < one.last)):
                 continue
             if not mended:

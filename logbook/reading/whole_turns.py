@@ -26,7 +26,7 @@ _DEEDS = ("TAPED", "STAPLED", "RUBBED", "PREHEATED", "WIPED")
 _HEADS = ("NUM", "MARKED", "NUMBER", "FITTING", "SIZE", "RUN", "LETTER")
 _NOT = re.compile(r"\b(?:no|ni|nunca|tampoco|sin|nadie|jamas|dudo|falt\w+)\b[^,;:]{0,24}$")
 _COUNTS = {"un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cuatro": 4, "1": 1, "2": 2, "3": 3, "4": 4}
-_YET = re.compile(r"\b(?:todavia|aun)\b")
+_YET = re.compile(r"\b(?:todavia|aun)\b(?! asi\b)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -214,7 +214,7 @@ def _acts(row: Row, own: Row, sentence: _Sentence, span: tuple[int, int], nouns:
     if items is None or _excused(sentence, span[0], language):
         return
     names = _named(nouns, language)
-    opens = opens or value is False and _YET.search(sentence.words[span[0] : span[1] + 9]) is not None
+    opens = opens or value is False and any(match.start() < span[1] + 9 for match in _YET.finditer(sentence.words, span[0]))
     taken.append(span)
     first, last = items
     for name in (one for one in names if not one.startswith("(")):
@@ -225,7 +225,7 @@ def _acts(row: Row, own: Row, sentence: _Sentence, span: tuple[int, int], nouns:
             continue
         pending = (Open("piece", name, row.items[first].start, row.items[last - 1].end),) if opens else ()
         made.append(claim(row, name, value, first, last, hedged=False, opens=pending, pending=opens))
-    kept = (*_HEADS, "C_MASTIC") if value is True else _HEADS  # mastic has no act of its own here; what closes the joint is read from it
+    kept = (*_HEADS, "C_MASTIC", "CLOSURE", "MARK181") if value is True else _HEADS  # mastic has no act of its own here; what closes the joint is read from it
     spent.update(at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in kept)
 
 
@@ -286,7 +286,7 @@ def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: l
             clause = re.split(r"[,;:]", sentence.words[: match.start()])[-1] + match.group()
             if items is None or (unless and unless.search(clause)):
                 continue
-            if one and sum(item.concept.startswith("K_") for item in row.items) != 1:
+            if one and sum(item.concept.startswith("K_") or item.concept == "FITTING" for item in row.items) != 1:
                 continue
             weakly = "n" not in words.groupindex and all(name in ("taped", "stapled") and value is True for name, value in states) and bool(states)
             if not weakly:
