@@ -123,7 +123,7 @@ SPANISH_TURNS = Turns(
     ),
     earlier=r"que (?:le |te |les )?(?:dije|mand[eé]|report[eé]|anot[eé]|pas[eé]|di|hice|hicimos|grab[eé]|platiqu[eé]) (?:en la mañana|hace rato|hace ratito|ayer|antes|temprano|al rato|antier|el otro d[ií]a|la otra vez|antes del lonche|hace una hora)|de (?:hace rato|hace ratito|la mañana|ayer|antes|antier)\b",
     takes_back=(
-        ("last", r"(?:eso|lo|la nota|esa nota)(?: ultimo| último)? (?:que |de )?(?:te |le |les |yo )?(?:dije|mandé|mande|grabé|grabe|anoté|anote|reporté|reporte)(?: \w+){0,4}?,? (?:ya )?(?:bórr[ea]l[oa]|borr[ea]l[oa]|bórrenl[oa]|borrenl[oa]|quíten?l[oa]|quitenl[oa]|quital[oa]|tách[ea]n?l[oa]|tach[ea]n?l[oa]|olvíd[ea]n?l[oa]|olvidal[oa]|cancél[ea]n?l[oa]|cancelal[oa]|elimín[ea]n?l[oa]|ignór[ea]n?l[oa])"),
+        ("last", r"(?:(?:eso|lo|la nota|esa nota)(?: ultimo| último)? )?(?:que |de )(?:te |le |les |yo )?(?:dije|mandé|mande|grabé|grabe|anoté|anote|reporté|reporte)(?: \w+){0,4}?,? (?:ya )?(?:bórr[ea]l[oa]|borr[ea]l[oa]|bórrenl[oa]|borrenl[oa]|quíten?l[oa]|quitenl[oa]|quital[oa]|tách[ea]n?l[oa]|tach[ea]n?l[oa]|olvíd[ea]n?l[oa]|olvidal[oa]|cancél[ea]n?l[oa]|cancelal[oa]|elimín[ea]n?l[oa]|ignór[ea]n?l[oa])"),
         ("this", r"esta (?:nota|grabación|grabacion) no (?:cuenta|vale|va|sirve)\b"),
         ("last", r"(?:eso|lo|esa nota) (?:último|ultimo|anterior|de ahorita|de hace rato)? ?(?:que (?:dije|mandé|grabé) )?no (?:lo|la|me lo|me la) (?:apuntes|apunten|anotes|anoten|registres|registren|cuentes|guardes|tomes en cuenta)"),
         ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula|tacha) (?:eso|lo|todo lo) (?:que (?:te )?(?:dije|mandé|anoté) )?(?:de la |del |de el |sobre la |sobre el )"),

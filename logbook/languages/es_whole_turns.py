@@ -206,6 +206,8 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bmasti", r"\b(?:mastique|mastic) (?:ya )?no (?:me |nos |le )(?:quedaba|quedaban|quedo|alcanzaba|alcanzo|sobraba|habia quedado)\b", ()),
     Turn(r"\bpor l[oa]s ", r"\b(?:cinta|tape|teip) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_taped", "n"), ("taped", True))),
     Turn(r"\bpor l[oa]s ", r"\b(?:grapas?|staples?) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_stapled", "n"), ("stapled", True))),
+    # others put in, by their leg alone
+    Turn(r"\bde (?:media|\w+ octavos|\d/\d)", rf"\b{_PUT} (?:otras |unas |las )?(?:nuevas )?de (?:media|tres octavos|cinco octavos|\d/\d)\b", (("stapled", True),), beside=r"\b(?:grapas|staples)\b", unless=r"\b(?:no|ni|si|sin|cinta|tape|teip|board|tabla|panel)\b"),
     # held by tape alone
     Turn(r"\b(?:aguant|sostien|agarr|detien|mantien|une|cierra|amarr|carg)", r"\b(?:la|lo|las|los) (?:aguantan?|sostienen?|agarran?|detienen?|mantienen?|unen?|cierran?|amarran?|cargan?)(?: (?:nomas|solo|solita|pura|puro|la|el|nada mas|a|con))* (?:cinta|tape|teip)\b(?: (?:sola|solita|nomas|nada mas))?", (("taped", True),), unless=r"\b(?:no|ni|si|sin) \w+ (?:cinta|tape|teip)"),
     # hollow: an elbow with nothing in it

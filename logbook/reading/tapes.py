@@ -28,7 +28,7 @@ def _mark(found: Found):
     while behind < len(found.row.items) and found.row.items[behind].concept in ("DET", "FILLER", "I"):
         behind += 1
     after = behind > found.at("m") + 1 and behind < len(found.row.items) and found.row.items[behind].concept == "HAVE" and _lays(found.row, behind)  # "la 181A-P la puse directo"
-    laid = after or at >= 0 and (_lays(found.row, at) or found.row.words(at, at + 1).lower() in ("con", "con la", "usando"))
+    laid = after or at >= 0 and (_lays(found.row, at) or found.row.words(at, at + 1).lower() in ("con", "con la", "usando", "por"))
     if laid and value[-1:] in "PH":
         yield found.claim("taped", True, group="m", weak=True)
 
