@@ -126,7 +126,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DEGREE", "degree|degrees|deg|°"),
     ("ROUND", "round|diameter|dia|rd|around pipe"),
     # moves
-    ("SIDE_WORD", "side|sides|sds|face|cheek"),
+    ("SIDE_WORD", "side|sides|sds|panels|face|cheek"),
     ("LEVEL", "flat|dead straight|dead level|dead plumb|straight as an arrow|runs straight|runs flat|ran straight|runs level|stayed flat|stayed straight|stayed level|stayed put|stayed where it was|stays where it is|stays where it was|didn't move|never moves|never moved|didn't budge|doesn't budge|won't move|doesn't change|didn't change|doesn't slope|isn't sloped|holds flat|holds straight|holds level|goes straight|went straight|stays plumb|stays square|left alone|level|straight across|dead flat|stays flat|stay flat|stays straight|stay straight|stays level|stay level|flat on|is flat|straight on|doesn't move|stays put|don't move|held flat|kept flat|stays the same|stay the same|keeps flat|held level|held straight|remains flat|no change on|no slope on"),
     ("FLAT", "flat|level"),
     ("MOVE", "comes|come|goes|go|moves|move|coming|going|steps|pulls|pull|kicks|pushes|slants|brings|brought|bring|brought the|bring the|sloped|slopes|cut|tapers|taper|tapered|slope|steps in|came|went|angles|angled|slanted|kicked|pulled|moved|pushed|sucks|we took|took|pinches|tucks|turns|runs"),
@@ -202,6 +202,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("JOINT", "joint|joints|seam|seams|the joint|corner|corners"),
     ("NO_DAMAGE", "no tears|no damage|no dmg|damage none|no rips|no holes|no punctures|no tears or holes|facing intact|facing's intact|facing is intact|undamaged|no tear|no rip|facing's good|facing is good|facing looks good|facing's fine|facing is fine|no dings|facing not torn|facing isn't torn|no tears or punctures|no damage to the facing|facing good|no facing damage|nothing torn|no tears in it|no rips or tears|no holes or tears|facing's in good shape|facing is in good shape|no punctures or tears|no damage anywhere|no tears no holes|board's good|no tears or rips"),
     ("FACING", "facing|the facing|foil|the foil|skin|the skin|vapor barrier|jacket|board facing"),
+    ("REPAIR_IT", "fix it|fix that|repair it|repair that|repair them|mend it|fix them"),
     ("REPAIRED", "fixed|patched|repaired|mended|tape over it|tape over that|tape over the plug|tape over the patch|tape over the hole|taped over the plug|taped over the hole|taped over the patch|taped over that|taped over the tear|mended it|mended with|patched it|fixed it|repaired it|patched up|fixed up|patched it up|fixed it up|patched over|covered it|put a patch|patch|fixed that|patched that|covered|taped over it|taped it over|fixed them|patched them|sealed it up|put tape over it|repaired that|is fixed|is patched|is repaired|got patched|got fixed|patching|fixing|fixed with|patched with"),
     ("DAMAGE_PLACE", "in the facing|in the foil|in the board|on the facing"),
     # supports

@@ -137,8 +137,11 @@ def _on_a_run(row: Row, at: int) -> bool:
 def _turns_otherwise(row: Row, at: int) -> bool:
     """ "Elbow forty-five, that's its number, it's a ninety": another turn is told right behind, so this is its mark."""
     value = row.items[at].value.value
-    for k in range(at + 1, min(at + 11, len(row.items))):
+    for k in range(at + 1, min(at + 14, len(row.items))):
         item = row.items[k]
+        opens = [one.concept for one in row.items[k + 1 : k + 5] if one.concept != "IT"]
+        if item.concept == "STOP" and opens[:2] == ["BE", "DET"] and opens[2:3] in (["NUM"], ["DEG"]):
+            continue  # "Elbow forty-five, run six. It's a ninety."
         if item.concept in ("FIX", "NO", "NOT", "OR", "STOP", "AND") or item.concept.startswith("K_"):
             return False
         angle = item.concept in ("NUM", "DEG") and item.value.value in (90, 45) and item.value.value != value

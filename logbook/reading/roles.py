@@ -182,7 +182,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     widths = [c for c in claims if c.name == "damage_width"]
     if not damage and not is_repair:
         if repaired and any(c.value is False for c in repaired):
-            return rest + [c for c in repaired if c.value is False]
+            return rest + [_left_open(row, c) for c in repaired if c.value is False]
         patched = [c for c in repaired if any(word in (c.read_as or row.text[c.start : c.end]).lower() for word in _PATCHED)]
         if draft.kind is not None and draft.kind.value == "end_cap" and not patched and not (repaired and methods):
             return rest  # "a plug on the dead leg, cap nine": what closes it
@@ -212,7 +212,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
             method = replace(one, name="repair_method", value=way, weak=False)
         if not is_repair and one.name in ("taped", "closure"):
             rest.remove(one)
-        elif is_repair and one.name == "closure" and way == "mastic":
+        elif is_repair and one.name == "closure" and way == "mastic" and not any(c.name == "closure_mark" for c in rest):
             rest.remove(one)
     said = row.text[repaired[0].start : repaired[0].end].lower() if repaired else ""
     if method is None and ("tap" in said.split("patch")[0] and ("tape" in said or "cinta" in said)):
@@ -228,6 +228,13 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     others = [c for c in rest if c.name not in ("facing_damage",)]
     _only_a_mend(draft, damage, extra, others)
     return rest + extra + (widths if damage or is_repair else [])
+
+
+def _left_open(row: Row, one: Claim) -> Claim:
+    """ "… the seam is loose, I'll fix it": with no damage told, what is to be mended is the work; it is open, and no damage stands unrepaired."""
+    if not any(item.concept == "REPAIR_IT" for item in row.items[one.first : one.last]):
+        return one
+    return replace(one, name="(open)", value=None, opens=tuple(replace(o, denies=None) for o in one.opens))
 
 
 def _in_one_sentence(row: Row, one: Claim, other: Claim) -> bool:

@@ -110,7 +110,7 @@ FRAMES = (
     Frame("(?:^|(?<=STOP)) K_HANGER (?:NUM|MARKED|NUMBER|LETTER){0,3} STOP (?P<w>(?P<n>LEN)) (?=STOP|$)", _spaced),
     Frame("(?P<w>(?P<n>LB))", _number("accessory_weight")),
     Frame("(?P<w>WEIGHS (?:FILL|ON){0,2} (?P<n>NUM)) (?!BY)", _number("accessory_weight")),
-    Frame("(?P<w>(?:HUNG)? (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _flag("accessory_supported")),
+    Frame("(?P<w>(?:HUNG)? (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN) (?!JOINT|STAPLES|SIDE|END)", _flag("accessory_supported")),
     Frame("(?P<w>ON_DUCT)", _flag("accessory_supported", False)),
     Frame("(?P<w>TIE_RODS)", _flag("reinforced")),
     Frame("(?P<w>HUNG) (?! (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _hung),

@@ -49,6 +49,12 @@ def _closure(found: Found):
         yield found.claim("taped", True, group="c", weak=True)
 
 
+def _taped_to(found: Found):
+    """ "Taped it to the metal", "frame taped to the board": to what is no piece."""
+    if found.row.words(found.first, found.first + 1).lower().startswith("tape"):
+        yield found.claim("taped", True, group="w")
+
+
 def _width_of_mark(found: Found):
     """ "181A-P two and a half, inch board": a bare number right behind the mark of a tape, where it is a width that tape has."""
     if Fraction(3, 2) <= found.item("n").value.value <= 4:
@@ -291,6 +297,7 @@ FRAMES = (
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=(?:ON|FILL|HEDGE|TEMP){0,3} (?:DEG|TEMP_F|LEN|SEP|$))", _laid_on),
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=DET? (?:KIND|FITTING|NUMBER|NUM|MARKED|IT|THIS))", _laid_on),
     Frame("(?:FILLER|I|WHEN) DET? (?P<w>MARK181 ON) (?=SEP|$|AND)", _put_on),
+    Frame("(?P<w>TIED) DET? (?=BOARD|WORD|FACING|OPENING)", _taped_to),
     Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
     Frame("(?P<w>TAPE ONLY) (?=SEP|$|AND)", _flag("taped", weak=True)),
     Frame("(?P<w>TAPE THIS? ME (?P<f>FILLER)) (?=BE|TAKES|WORD|ON)", _lay),
@@ -317,7 +324,7 @@ FRAMES = (
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
     Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|DAMAGE_PLACE|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),
-    Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|FILL|TAKES|MOVE|ON|OF|RUN|IN|THROUGH){{1,7}} (?P<n>{_TEMPS}))", _temperature),
+    Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|FILL|TAKES|MOVE|ON|OF|RUN|IN|INSIDE|THROUGH){{1,7}} (?P<n>{_TEMPS}))", _temperature),
     Frame("IT (?P<o>WORD|SAYS|SHOWS) (?:HEDGE|DET){0,2} (?P<w>(?P<n>NUM)) (?=SEP|$|AND|BUT|WHEN)", _read_off),
     Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
     Frame("(?:BE|ON|ONLY|HEDGE|FILLER|COMMA (?=NUM (?:OUT|TEMP))) (?P<w>(?P<n>NUM)) (?=OUT|TEMP|SEP|$|AND|BUT|NO|WITH|VOID|FILLER|WORD|OUTSIDE)", _cold),
