@@ -60,14 +60,15 @@ ENGLISH_TURNS = Turns(
         r"tabs? (?:that )?(?:i|we) (?:(?:just|really|still) )*(?:couldn't|can't|could not|didn't|never could|never) (?:\w+ )?(?:get|bend|fold|reach|turn|flatten|lay|get to)\b",
         r"tabs? (?:is |are |were |was )?(?:\w+ )?(?:except|minus|but|short of|save|bar)\b",
     ),
-    tabs_all=(r"(?:all|every one|each one)(?: \w+)?(?: of (?:them|'em))?(?: are| is|'re|'s)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice))*",),
+    tabs_all=(r"(?:but |and |no |well |now )*(?:they're|they are)(?: all| both| every one)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice|under|underneath|inside|all|every|one|of|them))*",
+        r"(?:but |and |no |well |now )*(?:all|every one|each one|every single one|every last one)(?: \w+)?(?: of (?:them|'em|those))?(?: ?are| is|'re|'s)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice|under|underneath|inside))*",),
     # those that a denial is told of, behind them
     tabs_left=(r"tabs? (?:that |which )?(?:i|we) (?:couldn't|could not|can't|didn't|never|haven't) (?:get |got |quite |even )*(?:bent|bend|down|over|folded|fold|to bend|to lay down|to lie down)",
         r"(?:couple|few|some|one|two|three|half|most|several|bunch)(?: of)?(?: the| my| those)? tabs? (?:still )?(?:didn't|wouldn't|won't|don't|doesn't|aren't|isn't|weren't|ain't)\b",),
     tabs_done=(
         r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| both| every one| now)* (?:hug(?:ging|ged|s)?|snug(?:ged)?|tight|flat|flush|cinched|clamped|mashed|locked|pinched|knocked|beat)(?: (?:down|over|up|in|tight|flat|to|on|onto|against|inside|the|board|duct|inside of))*",
         r"(?:cinched|clamped|mashed|locked|pinched|snugged)(?: (?:down|over|in|all|every|each|of|the|my|its|single|last|one))* tabs?(?: (?:down|over|in|flat|tight|back|all|around))*",
-        r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
+        r"tabs?(?: on (?:it|this one|(?:collar |number )*[\w-]+))?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
         r"(?:bent|folded|laid|flattened|turned|hammered|pounded|knocked|crimped|pushed|pressed|beat)(?: (?:over|down|in|all|every|each|of|the|my|its|single|last|one|eight|ten|twelve))* tabs?(?: (?:over|down|in|flat|tight|back|all|around))*",
     ),
     # the same, said as something that did not happen
@@ -213,6 +214,11 @@ ENGLISH_TURNS = Turns(
     room=(
         r"(?:only|just|all) (?:had|have|got|get|gave|left)|had (?:only|just)|all (?:the )?(?:room|space|length) (?:that )?(?:i|we|there)|(?:gave|let|left|allowed) (?:me|us)(?: have)?(?: just| only)?|all (?:that )?(?:i|we) (?:could get|got|had|have)|"
         r"(?:only )?(?:had |got )?(?:room|space) for|(?:inside of|within|inside|in just|in only)(?: just| only)? \w+|to do it in|to work with|for it$|to make it in|(?:does|did|do) it in",
+    ),
+    # how it looks to another, which the words behind it set against how it is
+    seems=(
+        r"(?:(?:from|by|going by|judging by|in|looking at) (?:the|that|this|my) (?:picture|photo|pic|shot|outside|top|floor|ground|looks of it)(?: here)? )?(?:you|anybody|anyone|somebody|someone|one|people|a guy|most people|folks|he|she|they|the inspector)(?:'d| would| might| may| could| will|'ll)(?: \w+)? (?:think|swear|say|guess|figure|believe|bet|assume|expect|suppose|take it|conclude)\b",
+        r"(?:it|that|this|she|the \w+|straight \d+)? ?(?:looks?|seems?|sounds?|appears?|might look|may look|may seem|might seem)(?: there| to you| from here| in (?:the|that) \w+)? (?:like|as if|as though)\b",
     ),
     # what he was after and did not get or use
     wishes=(

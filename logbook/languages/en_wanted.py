@@ -9,7 +9,7 @@ _WHO = rf"(?:they|he|she|somebody|(?:the |our |my |that |this )?(?:\w+ )?{_PAPER
 _ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|calls? out|called out|needs?|requires?|required|specif(?:y|ies|ied)|gives?|gave|shows?|showed|has|have|had|allows?|allowed|orders?|ordered|lists?|drew|draws|puts|likes|limits|told me)"
 
 ENGLISH_WANTED = Wanted(
-    looks=rf"\b(?:{_PAPER}|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
+    looks=rf"\b(?:{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
     wants=(
         rf"(?<!like )(?<!as )(?<!per )(?<!what )\b{_WHO} (?:\w+ )?{_ASKS}\b",
         r"\b(?:meant|wanted|intended|planned|tried|trying|hoped|hoping|aimed|aiming|figured on|was going|were going|started out|set out)\b(?! it$)",
@@ -29,6 +29,7 @@ ENGLISH_WANTED = Wanted(
     ),
     rejected=r"\b(?:came up|looked|looks|were|was|seemed|turned out|proved|came out|are|is)(?: way| a little| a bit| a hair| kinda)* (?:too )?(?:short|small|narrow|wide|skinny|thin|long|stubby|far|no good)\b",
     instead=r"\b(?:went with|go with|used|using|switched|cut|made|swapped|put|peeled|redid|shot|ran|now)\b",
+    denied=r"(?:(?:and|but|so|no) )*(?:(?:on|of|for|in) (?:\w+ )?[\w-]+ )?(?:(?:it|they|that|these|i|we|this|the staples|staples|tape|the tape|tabs|screws|hangers|the screws|the tabs|the hangers|washers|mine|ours)(?:'s|'re| is| are| was| were)? ?)?(?:not|isn't|aren't|wasn't|weren't|didn't|ain't|neither|nor|never)\b",
     never=r"\b(?:like|as|per|to|by|following|matching|meets?|same as|within|(?:did|built|made|used|have|got|exactly|just|to|with) what) (?:the |our |that )?(?:spec|print|drawing|plan|detail|code|book|rule)s?\b(?! for)|\bto spec\b",
     verb_of="mine ours they these those it i we staples screws hangers tabs",
     set_against=rf"(?:(?:where|though|although|while|versus|against|when|not|instead of) |(?:the |our )?{_PAPER} )",

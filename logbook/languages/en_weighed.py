@@ -74,7 +74,7 @@ ENGLISH_WEIGHED = Weighed(
         r"(?:fresh air|thin air|daylight|air|nothing|a hole|an? (?:empty|blank) (?:spot|space|slot)|empty space|bare board|open space) (?:where|in place of|instead of) (?:the |its |any |my |her )?<n>",
         r"(?:wouldn't|don't|do not|needn't|won't|no (?:use|point|sense)|no need to)(?: (?:bother|go|even|be|you|to|waste your time|trying))* (?:look(?:ing)?|search(?:ing)?|hunt(?:ing)?) for (?:any |the |its |signs of )?<[nb]>",
         r"it's (?:only |just )?(?:the )?<[nbd]> (?:that |which |what )?(?:isn't|aren't|wasn't|weren't|is missing|are missing|'s missing|is lacking|didn't (?:get|happen)|never (?:got|happened)|i (?:skipped|forgot|didn't|never|left)|it's missing|it lacks)",
-        rf"(?:without|not|never(?: \w+){{0,2}}|nary|no|\w+n't(?: [\w']+){{0,3}}) (?:so much as |even |as much as )*(?:a|an|one|any)? ?(?:\w+ )?{_MEASURE}(?: worth)?(?: of)? (?:the |any |that )?<n>",
+        rf"(?:without|not|never(?: \w+){{0,2}}|nary|no|\w+n't(?: [\w']+){{0,3}}) (?:so much as |even |as much as )*(?:a|an|one|any)? ?(?:(?!two|three|four|half|quarter|\d)\w+ )?{_MEASURE}(?: worth)?(?: of)? (?:the |any |that )?<n>",
         r"<n> (?:is |'s |are |was )?(?:a myth|a rumou?r|a fairy tale|a legend|a dream|conspicuous by (?:its|their) absence|nowhere (?:to be (?:seen|found)|in sight)|absent|nonexistent|non-existent|history|a no show)\b",
         r"not (?:one|a) <n>|not (?:one|a) single <n>",
         r"(?:there|it)(?:'s| is| was| has|) ?(?:not|isn't|wasn't|ain't|never was|hasn't got|hasn't|doesn't have) (?:even )?(?:one|a|a single|one single|a lone) <[nb]>(?=$| (?:in|on|to|behind|under|holding|anywhere|there|through|at|near|within)(?![\w']))",

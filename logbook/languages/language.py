@@ -95,6 +95,7 @@ class Turns:
     leads: str = ""
     room: tuple[str, ...] = ()
     wishes: tuple[str, ...] = ()
+    seems: tuple[str, ...] = ()
     goes_on: str = "(?!)"  # with his work, past damage
     mends: tuple[str, ...] = ()
     on_damage: tuple[str, ...] = ()  # tape, up to the damage that it lies on

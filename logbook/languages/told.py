@@ -138,6 +138,7 @@ class Wanted:
     wants: tuple[str, ...] = ()
     rejected: str = ""  # a measure that would not do; it counts only where another is told in its stead
     instead: str = ""  # how that other is told
+    denied: str = "(?!)"  # how a part begins that denies a measure, where the sentence goes on to the true one
     never: str = ""  # it was done as it was asked for
     verb_of: str = ""  # words behind which "run" is a verb
     runs_on: str = ""  # how the words of what came out begin, where no comma parts them

@@ -114,8 +114,16 @@ def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing:
     """Puts what came out among the claims; whether something did."""
     before = len(found.claims)
     rejected = finds(rows(language.code, "told.wanted.wants"), wanted.words) is None
+    denied = rejected and _is_denied(row, wanted, language)
     for part in _beside(row, cut_up, place, wanted):
-        if rejected and (part.first < wanted.first or not word(language.code, "told.wanted.instead").search(plain(row.words(part.first, part.last)))):
+        if denied:
+            if part.first < wanted.first or part.sentence != wanted.sentence and row.items[part.first].concept not in ("BE", "IT", "I", "THIS"):
+                break
+            if _is_denied(row, part, language):
+                continue
+            if not {row.items[k].concept for k in range(part.first, part.last)} <= _BARE:
+                break
+        elif rejected and (part.first < wanted.first or not word(language.code, "told.wanted.instead").search(plain(row.words(part.first, part.last)))):
             continue
         got = _measures(row, part.first, part.last, language)
         words = plain(row.words(part.first, part.last))
@@ -147,11 +155,21 @@ def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing:
     told = len(found.claims) > before
     if not told:
         wanted = alone
+    elif denied:
+        found.spent.update(k for k in range(wanted.first, wanted.last) if not _names(row, k, language) and row.items[k].concept not in ("STAPLED", "TAPED", "STAPLES", "TAPE", "TABS"))
     elif place + 1 < len(cut_up) and _every_so(row, cut_up[place + 1], wanted) and found.claims[before].first > cut_up[place + 1].first:
         found.wished.update(range(cut_up[place + 1].first, cut_up[place + 1].last))  # "eight inch tabs is what they asked for, every twelve"
     if told or wanted is alone and (not rejected or found.spent):
         found.wished.update(k for k in range(wanted.first, wanted.last) if not _names(row, k, language))
     return told
+
+
+_BARE = frozenset((*_MEASURES, "EVERY", "APART", "ON", "BE", "IT", "DET", "FILLER", "STAPLED", "HEDGE", "I", "THIS", "WORD", "BUT", "AT", "ALL", "AROUND", "STAPLE", "TO", "HAVE", "TIGHT"))
+
+
+def _is_denied(row: Row, part: Part, language: Language) -> bool:
+    """ "Not every three, …": one measure, that it is not."""
+    return word(language.code, "told.wanted.denied").match(part.words) is not None and len(_measures(row, part.first, part.last, language)) == 1
 
 
 def _clause_start(row: Row, at: int) -> int:
@@ -181,6 +199,8 @@ def _wanted(row: Row, part: Part, language: Language) -> Part | None:
     if any(row.items[k].concept == "SIDE_WORD" for k in range(part.first, part.last)):
         return None  # sides are counted
     match = finds(rows(language.code, "told.wanted.wants"), part.words)
+    if match is None and _is_denied(row, part, language):
+        return part
     if match is None:
         return part if word(language.code, "told.wanted.rejected").search(part.words) else None
     start = row.items[part.first].start

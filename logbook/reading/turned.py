@@ -165,6 +165,19 @@ def _material(row: Row, cut, place: int) -> list[int]:
     return []
 
 
+def _only_seems(row: Row, cut, place: int, said: str, language: Language) -> bool:
+    """ "You'd think the tabs aren't bent, but every one is": what stands behind "but", or tells of the same act again, is how it is."""
+    if begins(apart(language.code, "turns.seems"), _without(said, language)) is None or any(row.items[k].concept in ("EVERY", "APART") for k in range(cut[place].first, cut[place].last)):
+        return False
+    acts = {DENIED[row.items[k].concept][0] for k in range(cut[place].first, cut[place].last) if row.items[k].concept in DENIED}
+    for later in cut[place + 1 : place + 4]:
+        if later.sentence > cut[place].sentence + 1:
+            return False
+        if row.items[later.first].concept == "BUT" or any(DENIED[row.items[k].concept][0] in acts for k in range(later.first, later.last) if row.items[k].concept in DENIED):
+            return True
+    return False
+
+
 def thinks(row: Row, clause: Clause, language: Language) -> bool:
     """ "I thought it was taped": what he took for so, until he says what is."""
     words = _words(row, clause)
@@ -225,7 +238,7 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
     doubted: set[int] = set()
     if not language.turns.tells:
         return nothing, doubted
-    looks = any_of(language.code, "turns.tells", "turns.wishes", "turns.formerly", "turns.used_to", "turns.thought").within(plain(row.text))
+    looks = any_of(language.code, "turns.tells", "turns.wishes", "turns.formerly", "turns.used_to", "turns.thought", "turns.seems").within(plain(row.text))
     for place, clause in enumerate(cut if looks.parts else ()):
         said = plain(row.words(clause.first, clause.last))
         if not looks.search(said):
@@ -233,7 +246,9 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
         told = finds(apart(language.code, "turns.tells"), said)
         wished = told is None and any(pattern.match(_without(said, language)) for pattern in apart(language.code, "turns.wishes"))
         former = told is None and not wished and _formerly(row, cut, place, language)
-        if told is None and _no_more(row, cut, place, language):
+        if told is None and _only_seems(row, cut, place, said, language):
+            nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept != "FITTING" and not _its_number(row, k))
+        elif told is None and _no_more(row, cut, place, language):
             nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept != "FITTING" and not _its_number(row, k))
         elif former:
             nothing.update(k for k in range(clause.first, clause.last) if row.items[k].concept in MEASURES or row.items[k].concept in ("EVERY", "APART"))
