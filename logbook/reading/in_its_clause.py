@@ -11,7 +11,7 @@ from logbook.reading.claims import Claim
 from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
 
-UNHEDGED = ("kind", "mark", "run", "place", "service", "joined_to", "stage", "closure_mark")
+UNHEDGED = ("kind", "mark", "run", "place", "service", "joined_to", "stage")
 ACT_FACTS = frozenset(name for name, _ in DENIED.values())
 _SENTENCE = 60  # items; further back in a sentence without an end nothing reaches
 _BEFORE_FIX = ("COMMA", "FILLER", "BE", "DET", "IT", "HEDGE", "AND", "STOP", "NO", "THIS", "ON", "TO", "THINK", "I", "HAVE", "LEFT_OUT", "SIDE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "SIZE_WORD")

@@ -44,7 +44,7 @@ def _move(found: Found):
     lead = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
     if lead[-1:] == ["DET"] and "COMMA" in lead:
         lead = lead[len(lead) - lead[::-1].index("COMMA") :]  # "entra dos, el top baja dos": the side begins its own
-    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and {"IN", "DOWN", "UP", "OUT", "MOVE_IN", "MOVE_DOWN", "OFF", "FROM"} & set(lead) and {"NUM", "LEN", "FRAC"} & set(lead):
+    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and {"MOVES", *_DIRECTION} & set(lead) and {"NUM", "LEN", "FRAC"} & set(lead):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and by is not None and by.concept == "LEN" and [i.concept for i in found.items("dir")] == ["IN"]:
         return  # "widening four each side in a foot": over what length, not how far
@@ -74,7 +74,8 @@ def _each_side(found: Found):
 def _slides(found: Found):
     """ "left comes over four" of a piece that changes its size: which way, the sizes tell."""
     concepts = [item.concept for item in found.row.items]
-    if "K_TRANSITION" in concepts and "K_OFFSET" not in concepts:
+    before = [concept for concept in concepts[max(0, found.first - 3) : found.first] if concept != "DET"][-2:]
+    if "K_TRANSITION" in concepts and "K_OFFSET" not in concepts and not (before[-1:] in (["ON"], ["FROM"]) and before[0] in ("NUM", "LEN", "FRAC")):  # "three on the top over eighteen"
         yield from _move(found)
 
 
@@ -254,6 +255,7 @@ def _other_of_two(found: Found):
 LEVEL_FRAMES = (
     Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:AND DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
+    Frame("(?P<side>SIDE) (?P<o>NUM) (?:FILL|MOVE){0,2} (?:LEVEL|FLAT|K_STRAIGHT) (?=SEP|$|AND|BUT)", lambda found: _level(found) if found.item("o").value.value == 1 and not found.item("o").value.digits else ()),  # "the left one stays straight"
     Frame("(?P<side>SIDE) SIDE_WORD? BE? DET (?:NUM|GENERIC) (?:THIS|BE){1,2} (?:LEVEL|FLAT)", _level),  # "the top's the one that's flat"
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|MOVE){0,2} K_STRAIGHT (?=SEP|$|AND|BUT)", _level),
 )
@@ -278,6 +280,9 @@ FRAMES = (
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
+    Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:IN|OVER) (?:FILL){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),  # "three inches in over a foot on the right side"
+    Frame(f"(?<!MOVES)(?P<w>(?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB) (?:ON|FROM) DET? {_SIDES})", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
+    Frame(f"(?P<w>{_SIDES} (?:(?:OF|ON) DET? KIND NUMBER? (?:NUM|MARKED))? (?:FILL){{0,2}} TAKES (?:FILL|ONLY){{0,2}} (?P<by>NUMB) (?P<dir>DIRECTION) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
     Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _move),  # "all of it off the left, eight inches in thirty-six"
     Frame(f"(?P<w>{_SIDES} BE (?:FILL|NUM|GENERIC|WORD|MOVE|MOVES){{2,5}} COMMA (?:AND|IT|THIS){{0,2}} (?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
