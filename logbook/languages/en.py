@@ -8,6 +8,7 @@ from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
 from logbook.languages.en_forms import ENGLISH_FORMS
 from logbook.languages.en_misheard import MISHEARD
 from logbook.languages.en_plans import ENGLISH_PLANS
+from logbook.languages.en_small import ENGLISH_SMALL
 from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES, LINE_CUE, LINE_IS, LINE_RUNS_AT
 from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_turns import ENGLISH_TURNS
@@ -394,6 +395,6 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS, whole_turns=ENGLISH_PLANS,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,
 )  # fmt: skip

@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from logbook.languages.elsewhere import Elsewhere
+from logbook.languages.small import Small
 from logbook.languages.told import Told
 from logbook.languages.turns_of_words import WholeTurns
 
@@ -264,6 +265,7 @@ class Language:
     letters: Mapping[str, str] = field(default_factory=dict)  # how a letter of a mark is said
     turns: Turns = Turns()
     afar: Afar = Afar()
+    small: Small = Small()
     forms: Forms = Forms()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()

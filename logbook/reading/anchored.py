@@ -10,6 +10,7 @@ from fractions import Fraction
 
 from logbook.reading.claims import Claim, Open, claim, unit_of
 from logbook.reading.grammar import Row, code
+from logbook.reading.phrasing import words_of
 
 _AHEAD, _BEHIND = 14, 8  # items
 _FAR_AHEAD = 16  # items; "there's a gap, let me put the rule on it, yes, an eighth"
@@ -42,7 +43,6 @@ ANCHORS = (
 )
 _THINGS = frozenset(thing for anchor in ANCHORS for thing in anchor.things) | {"STAPLES", "TABS", "LEG", "SLOPE", "STATIC", "AIRFLOW", "CLOSURE", "MARK181"}
 _ENDS = ("STOP", "QUERY", "TAPED", "STAPLED", "BRANCH_WORD", "K_COLLAR", "LEAK_TEST")
-_THAN = frozenset(("than", "que", "size"))  # "closer than sixteen", "the size of a quarter": no measure of its own
 _NOT_BEHIND = ("BY", "BACK", "BOARD", "TAPE", "LEG", "LONG", "STAPLES", "TABS", "OVER", "FROM", "OFF", "THICK")
 _NOT_BEFORE = ("EVERY", "BACK", "LONG", "OFFSETS", "SIDE", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN", "BY", "RUN", "NUMBER", "FITTING", "ROUND", "LENGTH")
 
@@ -122,6 +122,6 @@ def _fits(row: Row, at: int, anchor: Anchor) -> bool:
         return False  # "half of it", "the other half I …"
     if anchor.name == "static_pressure" and any(one.concept == "NEGATIVE" for one in row.items[max(0, at - 3) : at]):
         return False
-    if not _THAN.isdisjoint(row.words(max(0, at - 2), at).lower().split()[-2:] if at else ()):
+    if not words_of("small.than").isdisjoint(row.words(max(0, at - 2), at).lower().split()[-2:] if at else ()):
         return False
     return anchor.least <= item.value.value <= anchor.most

@@ -13,11 +13,10 @@ from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention, mark_text
 from logbook.reading.likely import Likely
+from logbook.reading.phrasing import words_of
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
 
-_YES = frozenset("check checked ticked listo lista yes yep yeah yup sure absolutely affirmative done did aye correct right sí si claro seguro simón".split())
-_NO = frozenset("no nope nah negative not nay".split())
 _I_DID = (["i", "did"], ["we", "did"], ["i", "have"], ["it", "is"], ["they", "are"], ["it", "was"], ["i", "sure", "did"], ["it", "sure", "is"])
 _ASKED = (
     "FILLER", "DET", "IT", "I", "QUESTION", "BE", "ON", "IN", "HAVE", "AND", "ALL", "IN_PLACE", "ASKS", "COMMA", "THIS", "WITH", "DOWN", "YET", "OF", "THROUGH", "UNDER", "INSIDE",
@@ -149,8 +148,6 @@ def asked_of(row: Row, told: Answers, named: list[Mention], language: Language) 
     marks = {mark_text(row, at, at + 1, language): at for at in told.bare}
     at = min(marks.values())
     return named if len(marks) > 1 else sorted([*named, Mention(at, at + 1, mark=next(iter(marks)), mark_at=(at, at + 1))], key=lambda m: m.first)
-
-
 
 
 def _why_not(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> bool:
@@ -285,9 +282,9 @@ def _reply(row: Row, clause: Clause, language: Language) -> bool | None:
     stop = row.sentence_end(clause.first)
     if language.acts.ironies and re.search(language.acts.ironies, plain(row.words(clause.first, stop))):
         return False  # "Sure, in my dreams"
-    if words[0] in _YES or words[:2] in (["you", "bet"], ["of", "course"]) or words in _I_DID:
+    if words[0] in words_of("small.yes") or words[:2] in (["you", "bet"], ["of", "course"]) or words in _I_DID:
         return True
-    if words[0] in _NO or words[:2] in (["left", "them"], ["left", "it"], ["skipped", "them"], ["skipped", "it"], ["forgot", "them"], ["forgot", "it"], ["never", "did"], ["didn't"], ["haven't"], ["las", "dejé"], ["i", "didn't"], ["i", "haven't"], ["we", "didn't"], ["it", "isn't"], ["they", "aren't"]) or words in (["none"], ["skipped"], ["forgot"]) or words[:2] == ["todavía", "no"]:
+    if words[0] in words_of("small.no") or words[:2] in (["left", "them"], ["left", "it"], ["skipped", "them"], ["skipped", "it"], ["forgot", "them"], ["forgot", "it"], ["never", "did"], ["didn't"], ["haven't"], ["las", "dejé"], ["i", "didn't"], ["i", "haven't"], ["we", "didn't"], ["it", "isn't"], ["they", "aren't"]) or words in (["none"], ["skipped"], ["forgot"]) or words[:2] == ["todavía", "no"]:
         return False
     whole = " ".join(words).replace("’", "'")
     for value, patterns in ((False, language.acts.says_no), (True, language.acts.says_yes)):

@@ -14,6 +14,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention, of_others
 from logbook.reading.marks import MARK, START, mark_text, no_length
 from logbook.reading.no_marks import angle_not_mark
+from logbook.reading.phrasing import words_of
 
 _M = f"(?P<m>{MARK})"
 _ENDS = "(?=SEP|$|BE|HAVE|BUT|AND|NOT|NOT_DONE|KIND|SIZE|ME|WITH|OR|FILLER)"
@@ -152,7 +153,6 @@ def _turn(row: Row, span: tuple[int, int]) -> bool:
 _KIND_AND_MARK = f"(?P<k>KIND) (?:NUMBER|FITTING|FILLER|COMMA BRANCH_WORD){{0,2}} {_M} (?!BY|LONG)"
 _DRAWN_AS = f"(?:HAVE|WORD|SAYS|DRAWING) {_M} (?=(?:ON|WORD|DET|BE){{1,2}} SIZE)"  # "the drawing's got seventeen at fourteen by ten"
 _STATED = ("question", "condition", "drawing", "other")
-_BACK_TO_IT = frozenset("it it's it'd its they they're them one that that's so mine lo la le los ésa ese".split())
 
 
 def mark_asked_after(row: Row, why: dict[int, str], used: set[int], language: Language, kind: str | None) -> list[Mention]:
@@ -163,7 +163,7 @@ def mark_asked_after(row: Row, why: dict[int, str], used: set[int], language: La
         return []
     own_after = [at for at in range(min(away) + 1, len(row.items)) if at not in why and row.items[at].concept not in ("STOP", "COMMA", "QUERY")]
     others = any(why.get(at) == "other" for at in away)
-    if not own_after or (others and _BACK_TO_IT.isdisjoint(row.text[row.items[own_after[0]].start :].lower().replace("’", "'").replace(",", " ").replace(".", " ").split()[:14])):
+    if not own_after or (others and words_of("small.back_to_it").isdisjoint(row.text[row.items[own_after[0]].start :].lower().replace("’", "'").replace(",", " ").replace(".", " ").split()[:14])):
         return []
     theirs = row.blanked({at for at, item in enumerate(row.items) if at not in away and item.concept not in ("STOP", "COMMA", "QUERY")})
     found: dict[str, Mention] = {}

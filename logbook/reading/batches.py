@@ -9,6 +9,7 @@ from logbook.languages.language import Language
 from logbook.reading.grammar import Row
 from logbook.reading.items import Item
 from logbook.reading.marks import mark_text
+from logbook.reading.phrasing import words_of
 
 Marks = tuple[tuple[str, tuple[int, int]], ...]  # each with the items that say it
 
@@ -36,12 +37,9 @@ def _of_all(row: Row, match, ats: list[int]) -> bool:
     return row.words(*match.span("f")).lower() in ("on", "of", "at", "for", "en", "para", "de")
 
 
-_WORKED = frozenset("did made built finished done doing through with up hice hicimos terminé armé acabé".split())
-
-
 def _worked_on(row: Row, match, ats: list[int]) -> bool:
     """ "Did 73 and 74 together": pieces, where "used two and three" counts."""
-    return row.words(*match.span("f")).lower().split()[-1] in _WORKED
+    return row.words(*match.span("f")).lower().split()[-1] in words_of("small.worked")
 
 
 # pattern with the marks in group `list` or from `a` to `b`, and what else must hold

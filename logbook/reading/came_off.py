@@ -12,14 +12,13 @@ from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
-from logbook.reading.phrasing import apart, word
+from logbook.reading.phrasing import apart, word, words_of
 from logbook.reading.sketch import Sketch
 
 _BACK = 4  # parts
 _AHEAD = 4
 _KEPT = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "SIZE", "LEN", "EVERY", "GENERIC")
 
-_GONE = frozenset(("came off", "torn off", "gone", "arrancado", "arrancada"))
 _FAR = 14  # items
 _BEFORE_UNDONE = (
     "BE", "DET", "IT", "FILLER", "THIS", "HAVE", "ON", "OF", "IN", "WITH", "YET", "I", "ANY", "COMMA", "STOP", "BUT", "AND", "ANOTHER", "SIDE", "SIDE_WORD", "OTHER_SIDE", "JOINT", "ALL",
@@ -134,7 +133,7 @@ def undoings(row: Row, own: Row) -> list[tuple[Claim, int]]:
     made: list[tuple[Claim, int]] = []
     for at, item in enumerate(row.items):
         peels = item.concept == "DAMAGE" and item.value == "delaminated"
-        gone = item.concept == "MISSING" and row.words(at, at + 1).lower() in _GONE
+        gone = item.concept == "MISSING" and row.words(at, at + 1).lower() in words_of("small.gone")
         if item.concept != "UNDONE" and not peels and not gone:
             continue
         if item.concept == "UNDONE" and not own.is_blank(at):

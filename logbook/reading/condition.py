@@ -11,10 +11,9 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, Open, claim, unit_of
 from logbook.reading.grammar import Row
 from logbook.reading.other_things import of_something_else
-from logbook.reading.phrasing import apart, finds
+from logbook.reading.phrasing import apart, finds, words_of
 from logbook.reading.tokens import plain
 
-_HELD = frozenset("fastened secured glued pinned riveted solid perfect plumb lined aligned mounted attached locked bolted welded spaced centered straight happy great beautiful clean square correct right factory".split())
 
 _ONE = ("una", "a", "just one")
 
@@ -22,7 +21,7 @@ _ONE = ("una", "a", "just one")
 def _vanes(found: Found):
     """Not where they are or do something these words do not know, or are counted short: "vanes are MIA", "los álabes juegan", "le puse nomás una aleta"."""
     row, at = found.row, found.last - 1 if found.row.words(found.last - 1, found.last).lower().endswith(" are") else found.last
-    if at + 1 < len(row.items) and row.items[at].concept in ("BE", "VANES") and row.items[at + 1].concept == "WORD" and row.words(at + 1, at + 2).lower() not in _HELD:
+    if at + 1 < len(row.items) and row.items[at].concept in ("BE", "VANES") and row.items[at + 1].concept == "WORD" and row.words(at + 1, at + 2).lower() not in words_of("small.held"):
         behind = row.words(at + 1, min(at + 16, len(row.items))).lower().split()
         if not {"own", "propias"} & set(behind):  # "vanes were ordered, they never came, so I bent my own"
             return
@@ -187,12 +186,9 @@ def _damage(found: Found):
     yield found.claim("facing_damage", found.item("d").value, group="d", weak=told)
 
 
-_SEVERAL = frozenset("holes tears rips punctures hoyos agujeros rasgaduras roturas rasgones".split())
-
-
 def _width(found: Found):
     item = found.item("n")
-    if item.concept == "NUM" and found.row.words(found.last - 1, found.last).lower() in _SEVERAL:
+    if item.concept == "NUM" and found.row.words(found.last - 1, found.last).lower() in words_of("small.several_harms"):
         return  # "nine holes": how many, not how wide
     yield found.claim("damage_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 

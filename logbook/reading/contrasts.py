@@ -8,6 +8,7 @@ from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention
 from logbook.reading.marks import mark_text
+from logbook.reading.phrasing import words_of
 from logbook.reading.stance import Clause
 
 _AHEAD = (
@@ -56,7 +57,7 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
         if not row.is_blank(clause.first) and head[:1] in (["NUM"], ["MARKED"]):
             rest = _past_marks(head)
             denies = rest in _LACKS and (items[-1].concept in ("NOT", "NO") or rest[-1] == "BE" or row.words(clause.last - 1, clause.last).lower() in ("any", "one"))
-            too = not rest and row.words(clause.last - 1, clause.last).lower() in _TOO
+            too = not rest and row.words(clause.last - 1, clause.last).lower() in words_of("small.too")
             act = _last_done(row, cut, place) if denies or too else None
             if act is not None:
                 made.append(claim(row, _DONE_TOO.get(row.items[act].concept) or ACTS[row.items[act].concept], too, clause.last - 1, clause.last, hedged=False))  # "four is taped, five too, six isn't"
@@ -82,7 +83,6 @@ def _past_marks(head: list[str]) -> list[str]:
 _LACKS = (["NOT"], ["BE", "NOT"], ["NO"], ["HAVE", "NO"], ["NOT", "BE"], ["NOT", "HAVE"], ["HAVE", "NOT"], ["WORD", "NO"], ["NOT", "WORD", "NO"], ["NOT", "HAVE", "WORD"], ["NOT_DONE"])
 _NOT_ON = tuple([no, mark] for no in ("NO", "NOT", "MISSING") for mark in ("NUM", "MARKED"))
 _DONE_TOO = {"SHOWS": "scrim_shows"}
-_TOO = ("también", "tambien", "too", "also", "as well")
 
 
 def _last_done(row: Row, cut: tuple[Clause, ...], place: int) -> int | None:

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import words_of
 from logbook.reading.stance import Clause
 
 # concept -> (fact, value when denied)
@@ -20,10 +21,6 @@ DENIED = {
     "REPAIR_IT": ("damage_repaired", False), "HEAT_IT": ("preheated", False), "GAP": ("gap", Fraction(0)), "BENT": ("tabs_bent", False), "ON_ITS_OWN": ("accessory_supported", False),
 }  # fmt: skip
 ACTS = {concept: name for concept, (name, value) in DENIED.items() if value is False and name != "staple_flap"} | {"CLOSURE": "taped", "MARK181": "taped", "CLINCHED": "tabs_bent"}  # the acts that things and words tell of
-_ELSEWHERE = frozenset(
-    "truck box order backorder van shop trailer gangbox ground crate bin cart toolbox toolbag bag bench floor pallet camión camioneta troca troque carro caja camino pedido bodega bolsa banco suelo piso tarima".split()
-)  # parts that lie there are not in
-_IN_THE_PIECE = frozenset("rail rails turn bend heel throat cheek cheeks way run place inside middle center corner codo vuelta curva riel rieles talón garganta lugar sitio medio centro esquina".split())
 _LEFT_UNDONE = ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TIE_RODS")
 _SILENT = ("TIGHT", "SHIPLAP", "BUTT", "C_MASTIC", "CLOSURE", "HUNG", "ON_BENCH", "TIED", "MARK181", "SEATED", "HANG")
 _PASSES = (
@@ -90,8 +87,8 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
                 continue
         if concept == "VANES":
             away = [row.words(k, k + 1).lower().split()[-1] if row.items[k].concept != "BE" else "" for k in range(at + 1, min(at + 6, clause.last))]
-            if any(word in _ELSEWHERE for word in away) and not {"IN_PLACE", "PENDING"} & {live(row, k) for k in range(at + 1, clause.last)}:
-                end = next(k for k in range(at + 1, min(at + 6, clause.last)) if row.items[k].concept != "BE" and row.words(k, k + 1).lower().split()[-1] in _ELSEWHERE) + 1
+            if any(word in words_of("small.lies_elsewhere") for word in away) and not {"IN_PLACE", "PENDING"} & {live(row, k) for k in range(at + 1, clause.last)}:
+                end = next(k for k in range(at + 1, min(at + 6, clause.last)) if row.items[k].concept != "BE" and row.words(k, k + 1).lower().split()[-1] in words_of("small.lies_elsewhere")) + 1
                 made.append(claim(row, "vanes", False, at, end))
                 at = end
                 continue
@@ -112,7 +109,7 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
             past = _past_piece(row, clause, at) - at
             behind = [live(row, at + past + k) if at + past + k < clause.last else "" for k in (1, 2, 3)]
             step = next((k for k, c in enumerate(behind) if c in ("NOT", "MISSING", "OUT", "NO")), None)
-            if step is not None and row.words(at + past + 1 + step, at + past + 2 + step).lower() in _WIDE:
+            if step is not None and row.words(at + past + 1 + step, at + past + 2 + step).lower() in words_of("small.nobody"):
                 step = None  # "all taped, nobody had to tell me"
             if step is not None and all(c in ("BE", "FILLER", "DET", "THIS", "ON", "IT") for c in behind[:step]):
                 neg = behind[step]
@@ -161,7 +158,7 @@ def _where_nobody_knows(row: Row, clause, vanes: int) -> int:
     while last < clause.last and row.items[last].concept in _ANY_THING:
         last += 1
     named = row.items[first - 1].concept == "DET" or row.items[first].concept == "OTHER" if last > first else False
-    return last if named and not _IN_THE_PIECE.intersection(row.words(first, last).lower().split()) else 0
+    return last if named and not words_of("small.in_the_piece").intersection(row.words(first, last).lower().split()) else 0
 
 
 _INSTEAD = ("STAPLES", "TAPE", "TABS", "FLAP", "C_MASTIC", "CLOSURE", "MARK181")  # "tabs not staples"
@@ -235,7 +232,6 @@ def _flip(row: Row, clause: Clause) -> Claim | None:
 
 
 _NEEDED = ("required", "needed", "necessary", "requerida", "necesaria", "necesarias", "requeridas")
-_WIDE = frozenset(("nobody", "no one", "noone", "nobody's", "nobody has", "no one has", "neither of us", "none of us", "neither one of us", "nadie"))
 _DOUBTING = ("doubt", "think", "believe", "say", "swear", "dudo", "creo", "pienso")
 
 
@@ -282,7 +278,7 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     start = begin
     said = row.words(begin, begin + 1).lower()
     doubts = said.split()[-1] in _DOUBTING or said.split()[-2:] in (["doubt", "that"], ["think", "that"], ["dudo", "que"], ["creo", "que"], ["pienso", "que"])
-    wide = said in _WIDE or doubts
+    wide = said in words_of("small.nobody") or doubts
     while at < clause.last and steps < (12 if wide else 6):
         concept = live(row, at)
         if not wide and row.words(at, at + 1).lower() in ("so", "then", "so i", "por eso", "entonces"):
@@ -290,7 +286,7 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
         if wide and (concept in ("NO", "FORGOT", "NOT_DONE") or row.words(at, at + 1).lower().startswith(("forg", "skip", "miss", "olvid"))):
             made.append(claim(row, "(nothing)", None, begin, clause.last))  # "don't think I forgot the staples"
             break
-        if not wide and at > begin + 1 and row.words(at, at + 1).lower() in _BREAKS_OFF:
+        if not wide and at > begin + 1 and row.words(at, at + 1).lower() in words_of("small.breaks_off"):
             break  # "couldn't flip it once it was taped"
         if concept in ("NEED", "PENDING") and at == begin + 1:  # "didn't need any tabs": says nothing of them
             made.append(claim(row, "(nothing)", None, begin, clause.last))
@@ -360,7 +356,6 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     return made
 
 
-_BREAKS_OFF = frozenset("once after because cause 'cause since when while where although".split())
 _TURNED_UP = ("showed", "showed up", "show", "show up", "shows up", "shown", "popped", "came up", "came through")
 
 

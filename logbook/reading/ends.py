@@ -8,6 +8,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back
 from logbook.reading.grammar import Row
 from logbook.reading.parts import Part
+from logbook.reading.phrasing import words_of
 from logbook.reading.tokens import plain
 
 _LEFT_RIGHT = ("left", "right")
@@ -57,12 +58,9 @@ def _went(found: Found):
         yield found.claim("groove_step", "inside" if found.item("to").concept == "MOVE_IN" else "outside", group="w")
 
 
-_LOOKS = frozenset("mira faces facing points pointing looks looking da apunta ve turned queda quedó quedo quedando apuntando mirando viendo para pa pa' hacia por al adentro afuera me nos".split())
-
-
 def _edge_looks(found: Found):
     """ "the shiplap faces out": which way the recut edge looks is which way its step does."""
-    if found.row.words(found.at("to"), found.at("to") + 1).lower().split()[0] in _LOOKS:
+    if found.row.words(found.at("to"), found.at("to") + 1).lower().split()[0] in words_of("small.looks"):
         yield from _groove(found)
 
 

@@ -9,6 +9,7 @@ from logbook.reading import partly, roles
 from logbook.reading.claims import Claim, TakenBack
 from logbook.reading.drafts import Draft, Regions, region_of
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import words_of
 
 
 def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
@@ -233,15 +234,12 @@ def _elsewhere(row: Row, old: Claim, one: Claim) -> bool:
     return any(item.concept in _OF_A_PART for item in near) or bool({"some", "few", "couple", "rest", "others", "half", "most"} & said)
 
 
-_SINCE = frozenset("so then now finally after since later again ahora luego después entonces".split())  # "it wasn't taped, so I taped it"
-
-
 def _redone(row: Row, old: Claim, one: Claim) -> bool:
     """ "stapled at three, pulled those, did it again at two": what was done the second time counts."""
     between = row.items[old.last : one.first]
     undone = any(item.concept in ("UNDONE", "REDID") for item in between)
     said = set(row.text[row.items[old.last - 1].end : row.items[one.last - 1].end].lower().replace(",", " ").split())
-    since = said & _SINCE if old.value is False and one.value is True and not old.pending else ()
+    since = said & words_of("small.since") if old.value is False and one.value is True and not old.pending else ()
     return bool(undone or {"did", "again"} <= said or since or (one.value is False and "again" in said)) and one.name not in ("kind", "mark", "run")
 
 

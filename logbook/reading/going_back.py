@@ -7,7 +7,7 @@ from dataclasses import replace
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention
-from logbook.reading.phrasing import apart, finds
+from logbook.reading.phrasing import apart, finds, words_of
 
 _MOST = 400  # characters of a sentence looked at
 
@@ -22,8 +22,8 @@ def _set_right(row: Row, one: Mention, named: list[Mention], language: Language)
     if one is not next((m for m in named if m.mark is not None), None) or any(m.mark is not None and m.mark != one.mark for m in named) or one.first > _EARLY:
         return False
     ahead = row.items[one.last : one.last + 3]
-    corrects = [item.concept for item in ahead[:2]] == ["COMMA", "FIX"] and row.words(one.last + 1, one.last + 2).lower() in _CORRECTION
-    again = bool(ahead) and row.words(one.last, one.last + 1).lower() in _AGAIN
+    corrects = [item.concept for item in ahead[:2]] == ["COMMA", "FIX"] and row.words(one.last + 1, one.last + 2).lower() in words_of("small.corrections")
+    again = bool(ahead) and row.words(one.last, one.last + 1).lower() in words_of("small.again")
     stop = row.sentence_end(one.last)
     behind = row.text[row.items[one.last - 1].end : row.items[min(len(row.items), stop + 14) - 1].end].lower().replace("’", "'")
     told = behind.lstrip(" .,")
@@ -34,8 +34,6 @@ def _set_right(row: Row, one: Mention, named: list[Mention], language: Language)
 
 
 _EARLY = 6  # items
-_CORRECTION = frozenset(("correction", "my mistake", "i had it wrong", "i was wrong", "corrección", "correccion"))
-_AGAIN = frozenset(("again", "otra vez", "de nuevo"))
 
 
 def _speaks_of_a_record(row: Row, one: Mention, language: Language) -> bool:

@@ -29,6 +29,7 @@ from logbook.reading.no_marks import (
     reference,
 )
 from logbook.reading.other_things import of_a_machine
+from logbook.reading.phrasing import words_of
 
 NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
 STOPS = "STOP QUERY"
@@ -118,7 +119,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|(?<=AND)) (?:DET|AND)* (?P<m>MARKED|NUM) (?P<f>FILLER) (?=SEP|$)"):
-        if row.words(*match.span("f")).lower() in _TOO and not taken.intersection(range(*match.span("m"))):
+        if row.words(*match.span("f")).lower() in words_of("small.too") and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?P<f>(?:I|HAVE|HAVING|FILLER){1,3}) (?P<m>MARKED|NUM) (?=(?:STAPLED|TAPED|RUBBED|HUNG) (?:SEP|$|AND))"):
         big = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
@@ -156,7 +157,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND|ONLY){1,4}) (?P<m>MARKED|NUM) (?=SEP|$)"):
         said = row.words(*match.span("f")).lower().split()
-        if not taken.intersection(range(*match.span("m"))) and _MADE.intersection(said):
+        if not taken.intersection(range(*match.span("m"))) and words_of("small.made").intersection(said):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:LAID (?P<m>MARKED|NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>MARKED|NUM) (?=SEP|$)|(?:SLOPE|THROAT|JOINT|GAP|GROOVE|TABS|SHIPLAP) (?:ON|IN) (?P<m3>MARKED|NUM) (?=BE|TAKES|RUN|HAVE|MOVE|MOVES|NOT|NO|WORD|SEATED))"):
         group = next(name for name in ("m", "m2", "m3") if match.start(name) >= 0)
@@ -202,7 +203,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"{START} DET? (?P<f>ANOTHER|WORD|FILLER) (?:GENERIC|KIND)? BE NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP)"):  # "second one's 21, …"
-        if row.words(*match.span("f")).lower().split()[0] in _ORDINALS and not taken.intersection(range(*match.span("m"))):
+        if row.words(*match.span("f")).lower().split()[0] in words_of("small.ordinals") and not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find("COMMA? AND (?:DET WORD)? (?P<m>NUM) (?=ANOTHER TO|TRADE_NOISE|ON|WORD|FILLER|COMMA)"):  # "thirty, and thirty-one right behind it"
         before = [m for m in made if m.mark is not None and m.last <= match.start() + 1]
@@ -223,7 +224,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if match.start("k") not in pointed and not reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):
             add(_mention(row, match))
     for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? (?:BE|COMMA) (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):
-        if row.words(*match.span("f")).lower() in _MINE and not taken.intersection(range(*match.span("m"))):
+        if row.words(*match.span("f")).lower() in words_of("small.mine") and not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     if language.code == "es":
         _pointed_at(row, taken, made, add, language)
@@ -232,7 +233,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     made = [m for m in made if not of_others(row, m, language) and not no_piece(row, m, made)]
     made.sort(key=lambda m: m.first)
     made = [replace(m, kind=kind, kind_at=kind_at) if (kind_at := _named_at(row, made, m)) and (kind := _KIND_OF_WORD.get(row.words(*kind_at).lower())) else m for m in made]
-    return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.items[m.first].concept not in _DONE and row.words(m.first - 1, m.first).lower() in _NOT_THAT)]  # "not fitting 12, fitting 13"
+    return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.items[m.first].concept not in _DONE and row.words(m.first - 1, m.first).lower() in words_of("small.not_that"))]  # "not fitting 12, fitting 13"
 
 
 def _named_at(row: Row, made: list[Mention], one: Mention) -> tuple[int, int] | None:
@@ -307,9 +308,7 @@ def _drawn(row: Row, taken: set[int], language: Language) -> list[Mention]:
     return []
 
 
-_ORDINALS = frozenset("first second third fourth fifth last other next primera segunda tercera primero segundo tercero otra otro".split())
 _DONE = ("STAPLED", "TAPED", "RUBBED", "HUNG", "TRIMMED", "WIPED")  # "no encinté la nueve" is of nine
-_MINE = frozenset(("mine", "ours", "mío", "mía", "mio", "mia", "nuestro", "nuestra"))
 
 
 def of_others(row: Row, mention: Mention, language: Language) -> bool:
@@ -319,7 +318,7 @@ def of_others(row: Row, mention: Mention, language: Language) -> bool:
     ahead = row.items[mention.last : mention.last + 3]
     said = [row.text[item.start : item.end].lower() for item in ahead]
     denied = [k for k, item in enumerate(ahead) if item.concept == "NOT"]
-    if denied and any(word in _MINE for word in said[denied[0] + 1 : denied[0] + 2]):
+    if denied and any(word in words_of("small.mine") for word in said[denied[0] + 1 : denied[0] + 2]):
         return True
     return [item.concept for item in ahead[:2]] == ["BE", "WORD"] and said[1] in language.names and row.text[ahead[1].end :].startswith(("'s", "’s"))
 
@@ -330,10 +329,7 @@ def _apart(row: Row, mention: Mention, match) -> bool:
     return any(item.concept in ("STOP", "QUERY") for item in row.items[first:last])
 
 
-_TOO = frozenset(("también", "tambien", "too", "also", "as well"))
-_NOT_THAT = frozenset(("not", "isn't", "wasn't", "aren't", "no es", "no"))
 _KIND_OF_WORD = {"derivación": "branch", "derivacion": "branch", "duct": "straight", "rama": "branch", "ducto": "straight", "conducto": "straight", "branch": "branch", "joint": "straight", "ramal": "branch"}
-_MADE = frozenset("did made built finished hice hicimos terminé armé".split())
 
 
 def _mention(row: Row, match, mark=None, batch=()) -> Mention:

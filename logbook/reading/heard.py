@@ -7,11 +7,11 @@ from dataclasses import replace
 
 from logbook.facts import BY_NAME
 from logbook.reading.muffled import with_maybe_open
+from logbook.reading.phrasing import words_of
 from logbook.said import Fact, Reading
 from logbook.transcript import Transcript, Word
 
 _MOST = 16  # doubtful words that are tried; a note with more is doubtful all over
-_TURNS = frozenset("not now no new nor know don't haven't still yet sí si así asi falta ni todavía".split())
 _TURNS_WITHIN = 4  # words
 
 
@@ -87,7 +87,7 @@ def _turning(words: tuple[Word, ...], first: Word, fact: Fact):
     for before in range(at - 1, max(-1, at - 1 - _TURNS_WITHIN), -1):
         if words[before].words[-1] in ".;:!?":
             return
-        if words[before].words.strip(",").lower() in _TURNS:
+        if words[before].words.strip(",").lower() in words_of("small.turns_all"):
             yield from words[before:at]
             return
 

@@ -6,8 +6,8 @@ Read before the piece's own length and offsets, which would take such a measure 
 from __future__ import annotations
 
 from logbook.reading.claims import Found, Frame, unit_of
+from logbook.reading.phrasing import words_of
 
-_ROLLS = frozenset("stuff roll rolls kind across width wide".split())
 _NEAR = 12  # items between a roll and its tape
 
 
@@ -57,7 +57,7 @@ def _of_the_tape(found: Found):
 
 def _roll(found: Found):
     """ "the two-inch stuff", "a two and a half inch roll": where tape is spoken of in the sentence."""
-    if not _ROLLS.isdisjoint(found.row.words(found.at("o"), found.at("o") + 1).lower().split()) and _tape_near(found):
+    if not words_of("small.rolls").isdisjoint(found.row.words(found.at("o"), found.at("o") + 1).lower().split()) and _tape_near(found):
         yield from _width(found)
 
 

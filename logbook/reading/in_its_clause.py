@@ -10,6 +10,7 @@ from logbook.reading import listed
 from logbook.reading.claims import Claim
 from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import words_of
 
 UNHEDGED = ("kind", "mark", "run", "place", "service", "joined_to", "stage")
 ACT_FACTS = frozenset(name for name, _ in DENIED.values())
@@ -102,10 +103,7 @@ def _corrects_behind(row: Row, one: Claim) -> bool:
     if at < len(row.items) and row.items[at].concept == "COMMA":
         at += 1
     ends = at + 1 >= len(row.items) or row.items[at + 1].concept in ("STOP", "QUERY")
-    return at < len(row.items) and row.items[at].concept == "FIX" and ends and at > one.last and row.words(at, at + 1).lower() in _MY_FAULT
-
-
-_MY_FAULT = frozenset(("i misspoke", "my mistake", "my bad", "sorry", "i gave it wrong", "i said it wrong", "i had it wrong", "i had that wrong", "i told you wrong", "i lied"))
+    return at < len(row.items) and row.items[at].concept == "FIX" and ends and at > one.last and row.words(at, at + 1).lower() in words_of("small.my_fault")
 
 
 def _already(row: Row, first: int) -> bool:

@@ -16,6 +16,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language, Misheard
 from logbook.reading import measures
 from logbook.reading.closure_marks import closure_mark
+from logbook.reading.phrasing import words_of
 from logbook.reading.tokens import Token, tokens
 
 FUZZY_SCORE = 84  # of 100; measured: "transission" 86, while "tea" is nearer to "taped" than to "tee"
@@ -186,11 +187,10 @@ def _is_letter(found, at: int) -> bool:
     after_number = behind is not None and behind.sort == "number" and token.gap == "" and token.low not in ("m", "f", "c")
     before_number = ahead is not None and ahead.sort == "number" and ahead.gap in ("", "-")
     says_i = token.text == "I" and ahead is not None and ahead.sort == "word"  # "the elbow I sent in"
-    named = behind is not None and token.text.isupper() and behind.bare in _BEFORE_LETTER and not says_i
+    named = behind is not None and token.text.isupper() and behind.bare in words_of("small.before_letter") and not says_i
     return after_number or before_number or named
 
 
-_BEFORE_LETTER = frozenset("run corrida linea fitting pieza number numero tag mark straight elbow transition".split())
 _SIGNS = {".": "STOP", "!": "STOP", "?": "QUERY", ",": "COMMA", ";": "COMMA", ":": "COMMA", "—": "COMMA", "–": "COMMA",
           "-": "COMMA", "…": "COMMA", "#": "NUMBER", "&": "AND", "@": "ON", "¿": "ASKS", "+": "AND", "\n": "STOP"}  # fmt: skip
 
@@ -209,7 +209,7 @@ def _phrase(found, at: int, lexicon: Book) -> Item | None:
     count, concept, value = best
     item = _make(found, concept, value, at, at + count)
     several = concept == "SIDE" and len(value) > 1
-    if count > 1 and found[at].low in _ARTICLES and not several:  # an article belongs to the phrase, not to its words
+    if count > 1 and found[at].low in words_of("small.articles") and not several:  # an article belongs to the phrase, not to its words
         return replace(item, start=found[at + 1].start)
     return item
 
@@ -227,9 +227,6 @@ def _longest(path, found, at: int, count: int):
         if deeper is not None and (best is None or deeper[0] > best[0]):
             best = deeper
     return best
-
-
-_ARTICLES = frozenset("the a an el la los las un una lo".split())
 
 
 def _misheard(found, at: int, lexicon: Book) -> Item | None:

@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from logbook.reading.items import Item
+from logbook.reading.phrasing import words_of
 
 _HEADS = ("FITTING", "NUMBER", "RUN")
 _ROOMS = ("ROOM", "NOT_MARK", "BUILDING", "PLACE_NOUN")
@@ -185,18 +186,14 @@ def _letter(items, at: int, text: str, letters) -> str | None:
     return None
 
 
-_POINTS = frozenset("el la del al marca número numero etiqueta".split())
-_WORDS_TOO = frozenset("de a e ese te ve u o y".split())  # names of letters that are words
-
-
 def _pointed_letters(items, at: int, text: str, said: str, letters) -> bool:
     """ "el E dos", "marca D siete", "la EQ uno", "la be dos", ", PL uno,": letters that an article or two commas point at, before a number in words."""
     before = text[max(0, items[at].start - 10) : items[at].start].lower().split()
-    points = bool(before) and before[-1] in _POINTS
+    points = bool(before) and before[-1] in words_of("small.points_at_mark")
     behind = _concept(items, at + 2)
     if said.isupper() and len(said) <= 3 and said not in _MACHINES:
         return behind not in ("BY", "LONG", "COUNTED") and (points or (_concept(items, at - 1) in ("COMMA", "NUMBER") or _concept(items, at - 1).startswith("K_")) and behind in ("COMMA", "STOP", ""))
-    spelled = said.lower() in letters and said.lower() not in _WORDS_TOO or len(said) == 1 and said.lower() not in "aeouyx"
+    spelled = said.lower() in letters and said.lower() not in words_of("small.letter_words") or len(said) == 1 and said.lower() not in "aeouyx"
     return spelled and points and behind in ("COMMA", "STOP", "", "BE", "ON", "RUN", "OF", "STAPLED", "TAPED", "NOT", "HAVE", "SIZE")
 
 

@@ -17,6 +17,7 @@ from logbook import measure
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading import numbers
+from logbook.reading.phrasing import words_of
 from logbook.reading.tokens import Token
 
 _NOMINAL_BOARD = {Fraction(25): Fraction(1), Fraction(38): Fraction(3, 2), Fraction(51): Fraction(2), Fraction(50): Fraction(2)}
@@ -116,14 +117,14 @@ def _length(tokens, number, unit, end, language: Language, units: Units) -> Meas
         dash = _foot_dash(tokens, end)
         step = end + 1 if dash or end < len(tokens) and tokens[end].bare in language.numbers.joins else end
         below = numbers.mixed(tokens, step, language)
-        if below is not None and not (step == end and below.value == 1 and below.end < len(tokens) and tokens[below.end].bare in _EACH_OTHER):
+        if below is not None and not (step == end and below.value == 1 and below.end < len(tokens) and tokens[below.end].bare in words_of("small.each_other")):
             under, after = unit_at(tokens, below.end, units)
             wanted, most = ("in", 12) if unit == "ft" else ("cm", 100)
             loose = under is None and not (below.end < len(tokens) and tokens[below.end].bare in ("de", "del") and below.value == 1) and (below.whole or _lengthwise(tokens, below.end)) and (dash or step == end) and not _by_follows(tokens, below.end, language)
             if below.value < most and (under == wanted or (loose and (unit == "ft" or below.value >= 10))):
                 value += below.value * measure.UNITS[wanted]
                 end = after if under == wanted else below.end
-                if loose and unit == "ft" and end + 1 < len(tokens) and tokens[end].low == "in" and tokens[end + 1].bare in _BESIDE_INCHES:
+                if loose and unit == "ft" and end + 1 < len(tokens) and tokens[end].low == "in" and tokens[end + 1].bare in words_of("small.beside_inches"):
                     end += 1  # "4 ft 2 in long"
     return Measure("LEN", value, unit, end, number.digits, last)
 
@@ -137,10 +138,6 @@ def _lengthwise(tokens, end: int) -> bool:
     """ "siete pies once y media de largo": inches, though they are no whole number."""
     said = [token.bare for token in tokens[end : end + 2]]
     return said[:1] == ["long"] or said == ["de", "largo"]
-
-
-_EACH_OTHER = frozenset(("de", "del", "from"))  # "a seis pies uno de otro"
-_BESIDE_INCHES = frozenset("long overall wide high tall deep back de largo".split())
 
 
 def _by_follows(tokens, at, language: Language) -> bool:
@@ -208,16 +205,9 @@ def _is_in_word(tokens, number, end: int) -> bool:
     after = tokens[end]
     if after.low in ("/", "|"):
         return False  # "STAPLES: 2 in / TAPE: …"
-    if after.sort == "number" or after.bare in _AFTER_IN_WORD:
+    if after.sort == "number" or after.bare in words_of("small.behind_in"):
         return True
-    return tokens[end - 1].gap != "" and after.bare not in _BEHIND_INCHES  # "2in taped", "46 in long"; "4 in, back 18" moves in
-
-
-_BEHIND_INCHES = frozenset("oc o.c. centers center apart long wide high tall deep x by board thick round dia diameter spacing staples washers tape leg legs crown".split())
-_AFTER_IN_WORD = frozenset(
-    "the a an on from at here there it this that my our and twelve six one two three four five eight ten eighteen twenty"
-    " twentyfour run fitting fifteen sixteen thirty el la los las un una".split()
-)
+    return tokens[end - 1].gap != "" and after.bare not in words_of("small.behind_inches")  # "2in taped", "46 in long"; "4 in, back 18" moves in
 
 
 def nominal_board(found: Measure) -> Fraction:

@@ -8,7 +8,7 @@ from logbook.facts import Move
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back, unit_of
 from logbook.reading.grammar import Row
-from logbook.reading.phrasing import apart, finds
+from logbook.reading.phrasing import apart, finds, words_of
 from logbook.reading.stance import Clause
 
 _WAY = {
@@ -106,12 +106,9 @@ def _back_behind(found: Found):
         yield found.claim("side_moves", (Move(None, None, back.value.value, None),), uses=("back",), said_unit=unit_of(back), fills=True)
 
 
-_DROPS = frozenset("bajada subida entrada pendiente caída caida rampa inclinación".split())
-
-
 def _run_of_it(found: Found):
     """ "El top baja cuatro y la corrida de bajada es de dieciocho" """
-    if found.row.words(found.at("s"), found.at("s") + 1).lower().split()[0] in _DROPS:
+    if found.row.words(found.at("s"), found.at("s") + 1).lower().split()[0] in words_of("small.drops"):
         yield from _back(found)
 
 

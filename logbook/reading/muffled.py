@@ -7,14 +7,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from logbook.reading.phrasing import words_of
 from logbook.said import Entry, Muffled, Reading
 from logbook.transcript import Transcript, Word
 
 FAINT = 0.3  # below this a word that stands in no fact is taken for muffled
-_SMALL = frozenset(
-    "a an and are at i in is it of ok okay on so that the this to uh um well with"
-    " bueno con de del el en es está esta este la las los que un una y ya".split()
-)  # what turns no meaning, however faint
 
 
 def with_muffled(reading: Reading, transcript: Transcript) -> Reading:
@@ -52,7 +49,7 @@ def _given(reading: Reading, found: list[Muffled]) -> Reading:
 
 def _is_muffled(word: Word) -> bool:
     bare = word.words.strip(".,;:!?").lower()
-    return word.heard < FAINT and any(c.isalpha() for c in bare) and bare not in _SMALL
+    return word.heard < FAINT and any(c.isalpha() for c in bare) and bare not in words_of("small.turns_nothing")
 
 
 def _spans(entry: Entry) -> list[tuple[int, int]]:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from logbook.languages.language import Language
+from logbook.reading.phrasing import words_of
 from logbook.reading.tokens import Token
 
 _VULGAR = {
@@ -37,7 +38,7 @@ def whole(tokens: tuple[Token, ...], at: int, language: Language) -> Number | No
         return Number(value, at + 1, True, value.denominator == 1)
     if token.sort != "word":
         return None
-    if token.bare in language.numbers.point and (not at or tokens[at - 1].bare not in _SOME_POINT):  # "static point four"
+    if token.bare in language.numbers.point and (not at or tokens[at - 1].bare not in words_of("small.some_point")):  # "static point four"
         part = _after_point(tokens, Number(Fraction(0), at, False, True), language)
         return part if part.end > at else None
     said = _cardinal(tokens, at, language)
@@ -80,7 +81,6 @@ def _cardinal(tokens, at, language: Language) -> Number | None:
     return Number(Fraction(value), end, False, True)
 
 
-_SOME_POINT = frozenset("this that the some one starting end high low at any each every no a my un el ese este".split())
 _SLOPES = ("pitch", "slope", "taper")
 
 

@@ -5,29 +5,16 @@ from __future__ import annotations
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
-from logbook.reading.phrasing import apart, finds
+from logbook.reading.phrasing import apart, finds, words_of
 
-_NO_DUCT = frozenset(
-    "nails nail lips lip heels heel skin floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall walls street ladder lift grass mud road parking weather lot shoes socks phone radio"
-    " water coffee thumb finger fingers knuckle knuckles knee back shoulder head toe arm leg foot tire tires sock coat hat hood sleeve van car cart windshield fender bumper bucket bag lunch cooler"
-    " hose laptop tablet glasses goggles vest belt toolbag bench table drill gun tool knife drywall sheetrock tile glass door window concrete lumber plywood pipe pipes conduit cord lawn yard house"
-    " heart pride feelings soul ego brain nose ear ears eye eyes tooth teeth rib ribs hip wrist ankle elbows pants pocket pockets jeans dog team game giants cowboys dodgers"
-    " piso losa troca camioneta camión botas guantes manos mano suelo techo calle pared agua café dedo rodilla llanta pantalón camisa gorra lentes vidrio puerta ventana".split()
-)  # what may be wet or torn and is no duct
-_TOOLS = frozenset("knife nail boot drill gun pipe ladder rod finger thumb elbow screwdriver".split())  # what leaves a hole that is named for it
 _DUCT = ("FITTING", "BOARD", "FACING", "IT", "PANEL", "DAMAGE_PLACE", "JOINT", "FLAP", "GENERIC", "MARKED")
 _CUTS = ("COMMA", "STOP", "BUT", "QUERY", "AND")
 _BETWEEN = ("DET", "WORD", "IN", "ON", "OF", "THROUGH", "BUILDING", "FILLER", "THIS", "COUNTED", "GENERIC", "PLACE_NOUN")
-_OWNS = frozenset("my his her your their our mi su tu the a el la un una".split())
-_MACHINES = frozenset("compressor hose airline generator scaffold plumbing plumber drain sprinkler truck compresor manguera generador".split())
-
-
-_OF_A_DUCT = frozenset(("facing", "foil", "jacket"))
 
 
 def of_something_else(row: Row, at: int) -> bool:
     """Whether the damage at this item is of what is no duct, told of before it in its clause or right behind it."""
-    if _OF_A_DUCT & set(row.words(at, at + 1).lower().replace("'", " ").split()):
+    if words_of("small.of_a_duct") & set(row.words(at, at + 1).lower().replace("'", " ").split()):
         return False  # "the foil's coming off the glass"
     first = at
     while first > 0 and row.items[first - 1].concept not in _CUTS:
@@ -38,14 +25,14 @@ def of_something_else(row: Row, at: int) -> bool:
     while last < len(row.items) and row.items[last].concept in _BETWEEN and last - at < 6:
         last += 1
     subject = row.text[row.items[first].start : row.items[at].start].lower().replace("'", " ").replace("’", " ").split()
-    if subject[-1:] and subject[-1] in _TOOLS and at - first <= 3:
+    if subject[-1:] and subject[-1] in words_of("small.tools") and at - first <= 3:
         return False  # "there's a knife hole in the cheek": made with it
     behind = row.text[row.items[at].end : row.items[last - 1].end].lower().split()
     if last + 1 < len(row.items) and row.items[last].concept.startswith("K_") and of_a_machine(row, last):
         return True  # "ripped my pants"
     followed = last < len(row.items) and row.items[last].concept in ("FACING", "BOARD", "PANEL", "FLAP", "SIDE", "JOINT", "IT")
-    told = not followed and bool(_NO_DUCT & set(behind)) and (behind[0] in _OWNS or behind[0] in ("in", "on", "through", "en") or behind[0] in _NO_DUCT)
-    return bool(_NO_DUCT & set(subject)) or told or _we_crushed_it(row, first, at)
+    told = not followed and bool(words_of("small.no_duct") & set(behind)) and (behind[0] in words_of("small.owners") or behind[0] in ("in", "on", "through", "en") or behind[0] in words_of("small.no_duct"))
+    return bool(words_of("small.no_duct") & set(subject)) or told or _we_crushed_it(row, first, at)
 
 
 def _we_crushed_it(row: Row, first: int, at: int) -> bool:
@@ -70,7 +57,7 @@ def of_a_machine(row: Row, at: int) -> bool:
     if name == "straight" and row.words(at, at + 2).lower() == "straight up" and at + 2 < len(row.items) and row.items[at + 2].concept == "COMMA":
         return True  # "straight up, nobody has run anything": a way to say that it is so
     worn = name in ("pants", "boot", "boots") and row.text[: row.items[at].start].lower().split()[-1:] in (["my"], ["his"], ["her"], ["your"], ["our"])
-    return worn or bool(_MACHINES & set(said))
+    return worn or bool(words_of("small.machines") & set(said))
 
 
 def a_lack(row: Row) -> bool:

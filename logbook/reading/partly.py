@@ -12,6 +12,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import words_of
 from logbook.reading.stance import Clause
 
 _ON_A_SIDE = ("SIDE", "OTHER_SIDE", "BACK", "SIDE_WORD", "JOINT", "END", "ONE_SIDE")
@@ -37,10 +38,6 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             if not copied and not behind:
                 made += [claim(row, ACTS[row.items[k].concept], False, k, noun + 1, part="side", hedged=False) for k in acts]
     return made
-
-
-_HALF = frozenset("half partly partially mostly hardly barely scarcely almost nearly halfway partway semi medio media casi mero apenas parcialmente".split())
-_HALF_BEHIND = frozenset("halfway partway mostly half a medias mitad parcialmente".split()) - {"a"}
 
 
 def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:
@@ -87,7 +84,7 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
                 before = row.words(at - 2, at - 1).lower().split()[-1]
             parts = [row.items[k].concept for k in range(max(clause.first, at - 3), min(clause.last, at + 3))]
             spaced = at + 2 < clause.last and row.items[at + 2].concept in ("ON", "EVERY", "THROUGH")  # "stapled half on two"
-            if "PARTLY" in parts or before in _HALF or (behind in _HALF_BEHIND and not spaced) or (listed and item.concept == "RUBBED"):
+            if "PARTLY" in parts or before in words_of("small.half") or (behind in words_of("small.half_behind") and not spaced) or (listed and item.concept == "RUBBED"):
                 made.append(claim(row, ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
 

@@ -1,4 +1,4 @@
-"""A language's patterns, each compiled once and found by where it stands in the language's record: `word("en", "told.echoes.leads")`.
+"""A language's patterns and words, each compiled once and found by where it stands in the language's record: `word("en", "told.echoes.leads")`.
 
 `{name}` in a pattern is any of the language's first names.
 """
@@ -44,6 +44,12 @@ def valued(code: str, where: str) -> tuple[tuple[Likely, object], ...]:
 def any_of(code: str, *where: str) -> AnyOf:
     """Whether any pattern of these lists finds something: most words hold none of them."""
     return AnyOf(pattern.pattern for one in where for pattern in apart(code, one))
+
+
+@cache
+def words_of(where: str) -> frozenset[str]:
+    """The words of all languages that stand there: crews mix them."""
+    return frozenset().union(*(attrgetter(where)(language) for language in LANGUAGES.values()))
 
 
 def finds(patterns: Iterable[Likely], text: str) -> re.Match[str] | None:

@@ -9,9 +9,8 @@ from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
 from logbook.reading.items import WHOLE
 from logbook.reading.marks import MARK, mark_text
+from logbook.reading.phrasing import words_of
 
-_KEPT = frozenset("above over under underneath below behind outside inside beside near by beneath sobre arriba debajo encima detrás bajo junto".split())
-_LED = frozenset("in at on to up down across en al".split())
 _STOPS = ("COMMA", "STOP", "QUERY", "KIND", "SIZE", "TAPED", "STAPLED", "RUBBED", "AND", "BUT", "RUN", "FITTING", "STAPLES", "TAPE")
 _MOST = 6
 
@@ -34,10 +33,10 @@ def places(row: Row, language: Language) -> list[Claim]:
             before = row.items[first - 1]
             words = row.text[before.start : before.end].lower()
             last_word = words.split()[-1]
-            if words in _KEPT or last_word in _KEPT:
+            if words in words_of("small.kept") or last_word in words_of("small.kept"):
                 start, first = before.start, first - 1
                 break
-            if words in _LED or before.concept == "ON":
+            if words in words_of("small.led") or before.concept == "ON":
                 break
             if before.concept in _STOPS or before.concept.startswith("K_") or before.concept in ("NUM", "LEN", "BE", "HAVE", "I", "OF", "HUNG") and first != at:
                 break
@@ -45,7 +44,7 @@ def places(row: Row, language: Language) -> list[Claim]:
         last = at + 1
         while last < len(row.items) and (row.items[last].concept in ("NUM", "COUNT", "PLACE_NOUN") or (row.items[last].concept in ("OF", "DET") and last + 1 < len(row.items) and row.items[last + 1].concept in ("PLACE_NOUN", "DET"))):
             last += 1
-        led = first > 0 and not _leads_there(row, first - 1) and (row.items[first - 1].concept == "ON" or row.text[row.items[first - 1].start : row.items[first - 1].end].lower() in _LED)
+        led = first > 0 and not _leads_there(row, first - 1) and (row.items[first - 1].concept == "ON" or row.text[row.items[first - 1].start : row.items[first - 1].end].lower() in words_of("small.led"))
         while start is None and first < at and row.items[first].concept in ("DET", "THIS"):
             first += 1
         if start is None and not led:
@@ -61,7 +60,7 @@ def _kept_before(row: Row, at: int) -> int:
     before = at - 1
     while before >= 0 and row.items[before].concept == "DET":
         before -= 1
-    return before if before >= 0 and row.words(before, before + 1).lower() in _KEPT else at
+    return before if before >= 0 and row.words(before, before + 1).lower() in words_of("small.kept") else at
 
 
 def _risers(row: Row, language: Language) -> list[Claim]:

@@ -17,6 +17,7 @@ from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
 from logbook.reading.parts import parts
 from logbook.reading.phrases import phrases_said
+from logbook.reading.phrasing import words_of
 from logbook.reading.retold import retold
 from logbook.reading.runs import runs
 from logbook.reading.sameness import copies, mirrored
@@ -200,7 +201,7 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
         if one.mark is None or other.mark is None or between[:1] != ["AND"] or len([c for c in between if c != "DET"]) > 2 or not {"STAPLED", "TAPED", "RUBBED", "HUNG"}.isdisjoint(between):
             continue
         said = row.words(after, after + 1).lower().split() if (after := _past_run(row, other.last)) < len(row.items) else []
-        if row.items[min(after, len(row.items) - 1)].concept == "BE" and said[-1:] and said[-1] in _PLURAL:  # "straight 4 and elbow 5 on run two are taped"
+        if row.items[min(after, len(row.items) - 1)].concept == "BE" and said[-1:] and said[-1] in words_of("small.several_are"):  # "straight 4 and elbow 5 on run two are taped"
             stop = row.sentence_end(after)
             stop = min([stop, *(m.first for m in named if m.first >= after)])
             made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < stop and c.name in (*_ACTS_OF_BOTH, "run")]
@@ -227,7 +228,6 @@ def _excepted(row: Row, named, claims: list[Claim]) -> list[Claim]:
 
 
 _ACTS_OF_BOTH = ("stage", "stapled", "taped", "rubbed_down")
-_PLURAL = frozenset("are were están estan quedaron van fueron".split())
 
 
 def _past_run(row: Row, at: int) -> int:

@@ -8,6 +8,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
 from logbook.reading.marks import MARK, mark_text
+from logbook.reading.phrasing import words_of
 
 
 def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
@@ -33,7 +34,7 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
             made.append(claim(row, "run", mark_text(row, *match.span("m"), language), *match.span("w")))
     for match in row.find("(?P<f>OF|UP|ON|FILLER|WITH) (?P<m>MARKED|NUM) (?P<w>ON (?P<r>NUM)) (?=COMMA|STOP)"):  # "that's it for twelve on two": the piece and its run
         named = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
-        if named and row.words(*match.span("f")).lower().split()[-1] in _CLOSES_WITH and not taken.intersection(range(*match.span("w"))):
+        if named and row.words(*match.span("f")).lower().split()[-1] in words_of("small.closes_with") and not taken.intersection(range(*match.span("w"))):
             taken.update(range(*match.span("w")))
             made.append(claim(row, "run", mark_text(row, *match.span("r"), language), *match.span("w")))
     for match in row.find("(?P<w>(?P<o>WORD|ANOTHER|FILLER) RUN) (?!NUM|NUMBER|LETTER|MARKED)"):
@@ -53,7 +54,6 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
 
 
 _OF_A_BRANCH = ("K_BRANCH", "K_COLLAR", "K_REGISTER", "K_ACCESS_DOOR")  # these sit on a branch that is a piece
-_CLOSES_WITH = frozenset("for up with para con".split())
 _SOUNDS = {"to": (2, "two"), "too": (2, "two"), "for": (4, "four"), "free": (3, "three"), "ate": (8, "eight"), "won": (1, "one"),
            "sex": (6, "six"), "tree": (3, "three"), "fore": (4, "four")}  # fmt: skip
 

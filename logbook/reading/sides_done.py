@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from logbook.reading.claims import Found, Frame
 from logbook.reading.denials import ACTS
-
-_REST = frozenset("other others rest remaining otros otras demás resto".split())
+from logbook.reading.phrasing import words_of
 
 
 def _sides(found: Found):
@@ -48,7 +47,7 @@ def _of_the_sides(found: Found):
 
 def _rest(found: Found):
     """ "the other three are stapled": a count of sides without the word."""
-    if found.row.words(found.at("o"), found.at("o") + 1).lower().split()[-1] not in _REST:
+    if found.row.words(found.at("o"), found.at("o") + 1).lower().split()[-1] not in words_of("small.rest"):
         return
     number = found.item("n").value.value
     if number.denominator == 1 and 1 <= number <= 3:

@@ -6,6 +6,7 @@ import re
 
 from logbook.reading.compose import SEVERAL
 from logbook.reading.claims import Claim, Found, Frame, TakenBack, claim, taken_back, unit_of
+from logbook.reading.phrasing import words_of
 
 _MOST_SIDE = 192  # inches; two boards end to end. A bare number above it is no side of a duct of rigid board
 ANGLES = (90, 45, 30, 60, 22, 15)
@@ -184,11 +185,8 @@ def _angle(found: Found):
 
 def _cut_the_piece(found: Found):
     """ "Corté la ochenta y cinco a veintiocho pulgadas": the piece's number between the cut and its length."""
-    if found.row.words(found.at("cut"), found.at("cut") + 1).lower() in _CUT_WORDS and found.item("n").value.value >= 4:
+    if found.row.words(found.at("cut"), found.at("cut") + 1).lower() in words_of("small.cut_words") and found.item("n").value.value >= 4:
         yield from _cut_to(found)
-
-
-_CUT_WORDS = frozenset("corté corte cortamos recorté recorte recortamos acorté acorte acortamos".split())
 
 
 def _pieces(found: Found):

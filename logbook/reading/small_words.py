@@ -7,6 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from logbook.reading.measures import Measure
+from logbook.reading.phrasing import words_of
 
 _TO_DO = ("REPAIR_IT", "HEAT_IT", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG")
 _LEFT_OUT = ("SIDE", "OTHER_SIDE", "ONE_SIDE", "TAPE", "STAPLES", "VANES", "TABS", "TAPE_IT", "STAPLE", "RUB", "JOINT", "SIDE_WORD")
@@ -22,7 +23,6 @@ _THAT_IS = ("o sea", "es decir", "o sea que", "quiere decir")
 _DONE_AGAIN = ("volv", "acab", "termin", "alcanc")
 _WHEN_DONE = {"TAPE_IT": "TAPED", "STAPLE": "STAPLED", "RUB": "RUBBED", "TRIM": "TRIMMED", "WIPE": "WIPED", "HANG": "HUNG", "REPAIR_IT": "REPAIRED", "HEAT_IT": "PREHEATED"}
 _ACTS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "STAPLES", "TAPE", "SEALED", "HUNG", "MISHEARD")
-_WRITES = frozenset("encinte engrape grape talle frote limpie".split())  # behind "que" it is what somebody ought to do
 
 
 _LEFT_AS_THEY_ARE = ("NUM", "DET", "STOP", "AND", "IT", "BE", "IN", "OUT", "OF", "K_TRANSITION", "RUN", "MARKED")  # but behind "of"; the commonest, so that they cost nothing
@@ -116,7 +116,7 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="SLOPE")  # "pendiente tres en doce"
         elif item.concept == "REPAIRED" and (said in ("parche", "remiendo", "parchado") or said in ("reparación", "reparacion") and any(one.concept == "REPAIRED" or one.concept == "DAMAGE" and any(near.concept.startswith("K_") for near in items[place + 1 : place + 4]) for one in items[place + 1 :])) and _concept(done, place - 1) in ("", "STOP", "DET") and ahead == "ON" and (place < 2 or _concept(done, place - 2) in ("", "STOP")):
             done[place] = replace(item, concept="K_REPAIR", value="repair")  # "Parche en el dieciocho: …"
-        elif item.concept == "CUT_LENGTH" and said == "le corté" and ahead == "DET" and text[items[place + 2].start : items[place + 2].end].lower() in _BITS if place + 2 < len(items) else False:
+        elif item.concept == "CUT_LENGTH" and said == "le corté" and ahead == "DET" and text[items[place + 2].start : items[place + 2].end].lower() in words_of("small.bits") if place + 2 < len(items) else False:
             done[place] = replace(item, concept="WORD", value=None)  # "le corté el pedazo": cut out, not to length
         elif item.concept == "SAYS" and said == "marca" and (ahead == "MARKED" or ahead == "NUM" and _concept(done, place - 1) in ("COMMA", "STOP", "")) and _concept(done, place - 1) != "DRAWING":
             done[place] = replace(item, concept="NUMBER")  # "…, marca E dos"
@@ -184,14 +184,11 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="FILLER")  # "recto 9 si lo encinte": yes, without its accent
         elif item.concept == "NEGATIVE" and said in _MINUS and (past_article in _LEFT_OUT or ((past_article == "NUM" or _concept(items, place + 2) in ("", "COMMA", "STOP", "TABS") and ahead == "DET") and _concept(done, place - 1) in _COUNTED_OFF)):
             done[place] = replace(item, concept="EXCEPT")
-        elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and (said in _WRITES or said.startswith(_SOMEDAY)) and _wished(items, place, text):
+        elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and (said in words_of("small.ought_to") or said.startswith(_SOMEDAY)) and _wished(items, place, text):
             lacks = re.search(r"falta que (?:lo |la |le |se )?(?:lo |la )?$", text[max(0, item.start - 22) : item.start].lower()) is not None
             to_do = {"STAPLED": "STAPLE", "TAPED": "TAPE_IT", "RUBBED": "RUB", "WIPED": "WIPE"}[item.concept]
             done[place] = replace(item, concept=to_do if lacks else "WORD", value=None)  # "que lo encinte Juan"
     return tuple(done)
-
-
-_BITS = frozenset("pedazo pedacito cacho cachito parte esquina orilla trozo lo".split())
 
 
 def _so_far(items, at: int) -> bool:
@@ -280,7 +277,6 @@ def _of_the_parts(items, place: int) -> bool:
 _ENDS_IN_TO = {"stapled to": "STAPLED", "taped to": "TAPED", "stapled up to": "STAPLED", "taped up to": "TAPED"}
 _OF_A_THING = ("WEIGHS", "MOVE", "MOVE_IN", "MOVE_UP", "MOVE_DOWN", "MOVE_OUT", "TAKES", "SEATED", "BE", "LEAVES", "END")
 _OTHER_THINGS = ("WORD", "BUILDING", "TRADE_NOISE", "ROOM", "COUNTED")
-_OURS = frozenset("zona área area fibra lana superficie rejilla ranura foil papel traslape".split())
 
 
 def _of_another_thing(items, place: int, text: str) -> bool:
@@ -292,7 +288,7 @@ def _of_another_thing(items, place: int, text: str) -> bool:
     if text[items[place + 1].start : items[place + 1].end].lower() not in ("el", "la", "los", "las", "un", "una", "mi", "mis", "su", "al", "unos", "unas"):
         return False
     noun = items[place + 2]
-    return noun.concept in _OTHER_THINGS and text[noun.start : noun.end].lower() not in _OURS
+    return noun.concept in _OTHER_THINGS and text[noun.start : noun.end].lower() not in words_of("small.of_ours")
 
 
 def _of_the_body(items, place: int, text: str) -> bool:

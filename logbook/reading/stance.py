@@ -13,6 +13,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
+from logbook.reading.phrasing import words_of
 
 _LEADING = ("FILLER", "AND", "BUT", "COMMA", "THINK", "FIX", "OR", "THIS", "DET", "HEDGE", "LATER")
 _ENDS = ("STOP", "QUERY")
@@ -301,10 +302,7 @@ def built_so(row: Row, clause: Clause, language: Language) -> bool:
 def _called_to(row: Row, clause: Clause, lead: int) -> bool:
     """ "Boss, straight nine is done": he is spoken to, with no article and nothing behind in his clause."""
     at = clause.first + lead
-    return at + 1 == clause.last and at + 1 < len(row.items) and row.items[at + 1].concept == "COMMA" and " " not in row.words(at, at + 1) and row.words(at, at + 1).lower() not in _SOMEBODY
-
-
-_SOMEBODY = frozenset("he she they somebody someone electrician plumber inspector engineer helper apprentice él ella ellos alguien".split())
+    return at + 1 == clause.last and at + 1 < len(row.items) and row.items[at + 1].concept == "COMMA" and " " not in row.words(at, at + 1) and row.words(at, at + 1).lower() not in words_of("small.somebody")
 
 
 def _and_i(row: Row, items, lead: int) -> bool:

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from logbook.reading.claims import Found, Frame, taken_back, unit_of
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import words_of
 
 _OWNERS = {
     "STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "TABS": "cross_tab_spacing",
@@ -120,14 +121,11 @@ def _of_sides(row: Row, match) -> bool:
     return "SIDE_WORD" in before and all(row.items[match.start(n)].value.value <= 4 for n in ("n", "n2"))
 
 
-_ELSEWHERE = frozenset("some few couple rest others other half most several one back top bottom left right side sides end ends underside corner corners algunas resto otras lado".split())
-
-
 def _other_spacing(found: Found):
     """ "stapled every two, the back side on three", "… a few went three": a second spacing of the same staples."""
     item, at = found.item("n"), found.at("n")
     said = found.row.words(found.at("s"), found.at("s") + 1).lower().split()
-    if not 1 <= item.value.value <= 12 or (found.row.items[found.at("s")].concept == "WORD" and said[-1] not in _ELSEWHERE):
+    if not 1 <= item.value.value <= 12 or (found.row.items[found.at("s")].concept == "WORD" and said[-1] not in words_of("small.on_some")):
         return
     for k in range(found.first - 1, max(-1, at - _LOOK_BACK), -1):
         concept = found.row.items[k].concept
@@ -155,13 +153,10 @@ def _flag(name: str, value: bool = True):
     return lambda found: [found.claim(name, value, group="w")]
 
 
-_PUT = frozenset("puse pusimos puso pusieron metí meti metimos eché eche echamos di dimos tiene tienen trae traen lleva llevan con están estan está esta quedaron van puestas sus".split())
-
-
 def _bears(found: Found):
     """ "Le metí grapas", "ya trae grapas", "las grapas ya están": of the piece, not of the box."""
     words = found.row.words(found.at("b"), found.at("b") + 1).lower().split()
-    if not _PUT.isdisjoint(words):
+    if not words_of("small.bears").isdisjoint(words):
         yield found.claim("stapled", True, group="w", weak=True)
 
 
@@ -234,13 +229,10 @@ def _clinched(found: Found):
         yield from _clinch(found)
 
 
-_LEGS_GO = frozenset("folding folded fold folds curling curled curl pointing point going go goes facing face bending bend laying lay lie lying turning turn turned flaring hooked hooking headed heading came come rolled rolling spread".split())
-
-
 def _legs_go(found: Found):
     """ "the staple legs are folding in": which way they are clinched."""
     way = found.at("o") if "o" in found.match.re.groupindex else found.at("to")
-    if found.row.words(way, way + 1).lower().split()[0] in _LEGS_GO:
+    if found.row.words(way, way + 1).lower().split()[0] in words_of("small.legs_go"):
         yield from _clinch(found)
 
 
@@ -251,16 +243,11 @@ def _hangers_apart(found: Found):
         yield found.claim("hanger_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
-_SPREAD = frozenset("spread stretched spaced opened pushed strung let moved".split())
-
-
 def _spread_out(found: Found):
     """ "eight inch ones, but I stretched them out to eighteen inches": how far apart by now."""
-    if found.row.words(found.at("v"), found.at("v") + 1).lower().split()[-1] in _SPREAD:
+    if found.row.words(found.at("v"), found.at("v") + 1).lower().split()[-1] in words_of("small.spread"):
         yield from _spacing(found)
 
-
-_STRIPS = frozenset("ones strips pieces straps lengths".split())  # what tabs are told to be
 
 SPACING_FRAMES = (
     Frame("(?P<v>WORD|MOVE|LAID|OPENING|EVERY) IT (?:OUT|APART) (?:TO|ON|HEDGE){1,2} (?P<w>(?P<n>LEN)) (?!BY|LONG|BACK)", _spread_out),
@@ -270,7 +257,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
     Frame("TABS [^STOP QUERY]{0,14} COMMA (?P<w>(?P<n>LEN) (?:EACH|LONG))", _tab_length),
     Frame("TABS [^STOP QUERY STAPLES STAPLED]{0,14} (?:COMMA|AND) (?P<w>(?:EACH|BOTH|IT|BE) BE? (?P<n>NUMB) LONG?) (?=SEP|$|AND|BUT)", _tab_length),
-    Frame("TABS [^STOP QUERY]{0,12} (?:COMMA|WITH|OF) (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() in _STRIPS else []),
+    Frame("TABS [^STOP QUERY]{0,12} (?:COMMA|WITH|OF) (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() in words_of("small.strips") else []),
     Frame("TABS (?:FILL|OF|COMMA|ON){0,6} (?<!ON)(?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF|WORD IT|FROM APART)", _tab_length),
     Frame("TABS [^STOP QUERY NUM LEN SIZE]{0,16} (?P<w>(?P<n>LEN) LONG)", _tab_length),
     Frame("TABS [^STOP QUERY TAPE TAPED STAPLES STAPLED LEN]{0,12} COMMA OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND|EVERY)", _tab_length),  # "tabs porque no había flap, de ocho pulgadas"

@@ -12,6 +12,7 @@ from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
 from logbook.reading.marks import MARK, mark_text
+from logbook.reading.phrasing import words_of
 from logbook.said import Withdraws
 
 _NAMES = {
@@ -136,12 +137,9 @@ def scratched(row: Row) -> list[Claim]:
     for match in row.find("(?P<w>SCRATCH (?:DET|THIS|FILL){0,2} (?P<n>LENGTH|LONG|SIZE_WORD|OUTLET|INLET|TAPE|TAPED|STAPLES|STAPLED|VANES|EVERY|RUN|BACK|NUMBER|SLOPE|RUBBED|SERVICE)) (?!NUM|LEN|SIZE)"):
         made.append(claim(row, "(scratch)", _NAMES[row.items[match.start("n")].concept], *match.span("w")))
     for match in row.find("(?P<w>FIX) (?=STOP|$)"):
-        if _word(row, row.items[match.start("w")]) in _TAKES_BACK:
+        if _word(row, row.items[match.start("w")]) in words_of("small.takes_back"):
             made.append(claim(row, "(scratch)", (), *match.span("w")))
     return made
-
-
-_TAKES_BACK = frozenset(("i take that back", "scratch that", "strike that", "borra eso", "bórralo", "olvida eso"))  # with nothing said instead
 
 
 def _says(row: Row, at: int) -> bool:

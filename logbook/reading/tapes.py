@@ -8,6 +8,7 @@ from fractions import Fraction
 from logbook.reading.claims import Found, Frame, taken_back, unit_of
 from logbook.reading.closure_marks import CLOSURE_OF
 from logbook.reading.measures import nominal_board
+from logbook.reading.phrasing import words_of
 
 
 def _flag(name: str, value: bool = True, **more):
@@ -122,15 +123,12 @@ def _it_was(found: Found):
         yield from _temperature(found)
 
 
-_READS = frozenset("read reads showed shows registered measured said says".split())
-
-
 def _read_off(found: Found):
     """ "The board was in the cold room and it read forty-four": of what is cold or warm, on a thermometer."""
     row, at = found.row, found.at("o")
     of_board = any(item.concept in ("TEMP", "BOARD", "FACING", "AIR_TEMP") for item in row.items[max(0, at - 14) : at])
     warmth = any(item.concept in ("TEMP", "DEG", "TEMP_F") for item in row.items[max(0, at - 14) : at])
-    if of_board and warmth and row.words(at, at + 1).lower() in _READS and 20 <= found.item("n").value.value <= 200:
+    if of_board and warmth and row.words(at, at + 1).lower() in words_of("small.reads") and 20 <= found.item("n").value.value <= 200:
         yield from _temperature(found)
 
 
@@ -177,7 +175,6 @@ def _wiped(found: Found):
 
 
 _TEMPS = "(?:DEG|TEMP_F)"
-_LAYS = frozenset("put ran laid used using applied threw slapped puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos corrí corri zampé zampe zampamos aventé avente aventamos puesta".split())
 _BESIDE = ("STAPLES", "STAPLED", "RUBBED", "RUB", "MARK181", "CLOSURE", "LEN", "FRAC", "WIDE", "WITH", "SEALED", "C_MASTIC", "REPAIRED", "METHOD", "DAMAGE")
 _THEN = (*_BESIDE, "ON", "AROUND", "IN_PLACE", "SIDES_ALL", "SIDE", "BOTH", "ALL")
 _PASSED = ("COMMA", "AND", "DET", "OF", "BE", "FILLER", "HEDGE", "NUM", "IT", "AROUND", "OVER", "WIPED", "TRIMMED", "SIDE", "SIDE_WORD")
@@ -221,13 +218,10 @@ def _laid_on(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
 
 
-_DONE = frozenset("good done on all set finished complete solid tight perfect great fine is are ya quedó quedo está esta lista listo ok okay puesta puesto hecha pegada bien".split())
-
-
 def _is_on(found: Found):
     """ "la cinta ya quedó", "cinta lista": it is on, where nothing else was said of it."""
     said = found.row.words(found.at("f"), found.last).lower().split()
-    if _DONE.issuperset(said):
+    if words_of("small.is_on").issuperset(said):
         yield found.claim("taped", True, group="w", weak=True)
 
 
@@ -244,7 +238,7 @@ def _put_on(found: Found):
 
 
 def _lays(row, at: int) -> bool:
-    return not _LAYS.isdisjoint(row.words(at, at + 1).lower().split())
+    return not words_of("small.lays").isdisjoint(row.words(at, at + 1).lower().split())
 
 BOARD_FRAMES = (
     # the board before the tape: "inch board", "475 board"

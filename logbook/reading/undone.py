@@ -13,7 +13,7 @@ from logbook.reading.fell_short import is_mended
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
 from logbook.reading.parts import Part
-from logbook.reading.phrasing import rows, word
+from logbook.reading.phrasing import rows, word, words_of
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
 
@@ -195,13 +195,12 @@ def _had(row: Row, at: int, last: int) -> bool:
 
 
 _TO_DO = ("TAPE_IT", "STAPLE", "RUB")
-_SOON = frozenset("ahorita orita horita luego después despues rato ratito mero mañana enseguida lunes martes miércoles miercoles jueves viernes sábado sabado noche tarde".split())
 
 
 def _is_soon(row: Row, clause: Clause, at: int) -> bool:
     """ "Ahorita lo encinto": the present of a verb beside a time that comes is a plan."""
     said = row.words(at, at + 1).lower().split()[-1]
-    return said.endswith("o") and "ar" not in said[-4:] and not _SOON.isdisjoint(row.words(clause.first, clause.last).lower().split())
+    return said.endswith("o") and "ar" not in said[-4:] and not words_of("small.soon").isdisjoint(row.words(clause.first, clause.last).lower().split())
 
 
 def _pending_end(row: Row, cut, place: int, begin: int) -> int:

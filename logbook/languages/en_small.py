@@ -1,0 +1,77 @@
+"""Sets of small words of English; what each is for stands in their shape."""
+
+from __future__ import annotations
+
+from logbook.languages.small import Small
+
+ENGLISH_SMALL = Small(
+    yes=frozenset("check checked ticked yes yep yeah yup sure absolutely affirmative done did aye correct right".split()),
+    no=frozenset("no nope nah negative not nay".split()),
+    than=frozenset("than size".split()),
+    back_to_it=frozenset("it it's it'd its they they're them one that that's so mine".split()),
+    worked=frozenset("did made built finished done doing through with up".split()),
+    gone=frozenset("came off|torn off|gone".split("|")),
+    held=frozenset(
+        "fastened secured glued pinned riveted solid perfect plumb lined aligned mounted attached locked bolted welded spaced centered straight happy great"
+        " beautiful clean square correct right factory".split()
+    ),
+    several_harms=frozenset("holes tears rips punctures".split()),
+    lies_elsewhere=frozenset("truck box order backorder van shop trailer gangbox ground crate bin cart toolbox toolbag bag bench floor pallet".split()),
+    in_the_piece=frozenset("rail rails turn bend heel throat cheek cheeks way run place inside middle center corner".split()),
+    nobody=frozenset("nobody|no one|noone|nobody's|nobody has|no one has|neither of us|none of us|neither one of us".split("|")),
+    breaks_off=frozenset("once after because cause 'cause since when while where although".split()),
+    looks=frozenset("faces facing points pointing looks looking turned".split()),
+    since=frozenset("so then now finally after since later again".split()),
+    corrections=frozenset("correction|my mistake|i had it wrong|i was wrong".split("|")),
+    again=frozenset("again".split()),
+    ordinals=frozenset("first second third fourth fifth last other next".split()),
+    mine=frozenset("mine ours".split()),
+    too=frozenset("too|also|as well".split("|")),
+    not_that=frozenset("not isn't wasn't aren't no".split()),
+    made=frozenset("did made built finished".split()),
+    rolls=frozenset("stuff roll rolls kind across width wide".split()),
+    my_fault=frozenset("i misspoke|my mistake|my bad|sorry|i gave it wrong|i said it wrong|i had it wrong|i had that wrong|i told you wrong|i lied".split("|")),
+    before_letter=frozenset("run fitting number tag mark straight elbow transition".split()),
+    articles=frozenset("the a an".split()),
+    each_other=frozenset("from".split()),
+    beside_inches=frozenset("long overall wide high tall deep back".split()),
+    behind_inches=frozenset("oc o.c. centers center apart long wide high tall deep x by board thick round dia diameter spacing staples washers tape leg legs crown".split()),
+    behind_in=frozenset(
+        "the a an on from at here there it this that my our and twelve six one two three four five eight ten eighteen twenty twentyfour run fitting fifteen"
+        " sixteen thirty".split()
+    ),
+    turns_nothing=frozenset("a an and are at i in is it of ok okay on so that the this to uh um well with".split()),
+    turns_all=frozenset("not now no new nor know don't haven't still yet".split()),
+    some_point=frozenset("this that the some one starting end high low at any each every no a my".split()),
+    no_duct=frozenset(
+        "nails nail lips lip heels heel skin floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall"
+        " walls street ladder lift grass mud road parking weather lot shoes socks phone radio water coffee thumb finger fingers knuckle knuckles knee back"
+        " shoulder head toe arm leg foot tire tires sock coat hat hood sleeve van car cart windshield fender bumper bucket bag lunch cooler hose laptop tablet"
+        " glasses goggles vest belt toolbag bench table drill gun tool knife drywall sheetrock tile glass door window concrete lumber plywood pipe pipes conduit"
+        " cord lawn yard house heart pride feelings soul ego brain nose ear ears eye eyes tooth teeth rib ribs hip wrist ankle elbows pocket pockets jeans dog"
+        " team game giants cowboys dodgers".split()
+    ),
+    tools=frozenset("knife nail boot drill gun pipe ladder rod finger thumb elbow screwdriver".split()),
+    owners=frozenset("my his her your their our the a".split()),
+    machines=frozenset("compressor hose airline generator scaffold plumbing plumber drain sprinkler truck".split()),
+    of_a_duct=frozenset("facing foil jacket".split()),
+    half=frozenset("half partly partially mostly hardly barely scarcely almost nearly halfway partway".split()),
+    half_behind=frozenset("halfway partway mostly half".split()),
+    kept=frozenset("above over under underneath below behind outside inside beside near by beneath".split()),
+    led=frozenset("in at on to up down across".split()),
+    several_are=frozenset("are were".split()),
+    closes_with=frozenset("for up with".split()),
+    rest=frozenset("other others rest remaining".split()),
+    somebody=frozenset("he she they somebody someone electrician plumber inspector engineer helper apprentice".split()),
+    on_some=frozenset("some few couple rest others other half most several one back top bottom left right side sides end ends underside corner corners".split()),
+    legs_go=frozenset(
+        "folding folded fold folds curling curled curl pointing point going go goes facing face bending bend laying lay lie lying turning turn turned flaring"
+        " hooked hooking headed heading came come rolled rolling spread".split()
+    ),
+    spread=frozenset("spread stretched spaced opened pushed strung let moved".split()),
+    strips=frozenset("ones strips pieces straps lengths".split()),
+    reads=frozenset("read reads showed shows registered measured said says".split()),
+    lays=frozenset("put ran laid used using applied threw slapped".split()),
+    is_on=frozenset("good done on all set finished complete solid tight perfect great fine is are ok okay".split()),
+    takes_back=frozenset("i take that back|scratch that|strike that".split("|")),
+)

@@ -1,0 +1,68 @@
+"""Sets of small words of Spanish; what each is for stands in their shape."""
+
+from __future__ import annotations
+
+from logbook.languages.small import Small
+
+SPANISH_SMALL = Small(
+    yes=frozenset("listo lista sí si claro seguro simón".split()),
+    no=frozenset("no".split()),
+    than=frozenset("que".split()),
+    back_to_it=frozenset("lo la le los ésa ese".split()),
+    worked=frozenset("hice hicimos terminé armé acabé".split()),
+    gone=frozenset("arrancado arrancada".split()),
+    several_harms=frozenset("hoyos agujeros rasgaduras roturas rasgones".split()),
+    lies_elsewhere=frozenset("camión camioneta troca troque carro caja camino pedido bodega bolsa banco suelo piso tarima".split()),
+    in_the_piece=frozenset("codo vuelta curva riel rieles talón garganta lugar sitio medio centro esquina".split()),
+    nobody=frozenset("nadie".split()),
+    looks=frozenset("mira da apunta ve queda quedó quedo quedando apuntando mirando viendo para pa pa' hacia por al adentro afuera me nos".split()),
+    since=frozenset("ahora luego después entonces".split()),
+    corrections=frozenset("corrección correccion".split()),
+    again=frozenset("otra vez|de nuevo".split("|")),
+    ordinals=frozenset("primera segunda tercera primero segundo tercero otra otro".split()),
+    mine=frozenset("mío mía mio mia nuestro nuestra".split()),
+    too=frozenset("también tambien".split()),
+    not_that=frozenset("no es|no".split("|")),
+    made=frozenset("hice hicimos terminé armé".split()),
+    before_letter=frozenset("corrida linea pieza numero".split()),
+    articles=frozenset("el la los las un una lo".split()),
+    points_at_mark=frozenset("el la del al marca número numero etiqueta".split()),
+    letter_words=frozenset("de a e ese te ve u o y".split()),
+    each_other=frozenset("de del".split()),
+    beside_inches=frozenset("de largo".split()),
+    behind_in=frozenset("el la los las un una".split()),
+    drops=frozenset("bajada subida entrada pendiente caída caida rampa inclinación".split()),
+    turns_nothing=frozenset("bueno con de del el en es está esta este la las los que un una y ya".split()),
+    turns_all=frozenset("sí si así asi falta ni todavía".split()),
+    some_point=frozenset("un el ese este".split()),
+    no_duct=frozenset(
+        "piso losa troca camioneta camión botas guantes manos mano suelo techo calle pared agua café dedo rodilla llanta pantalón camisa gorra lentes vidrio"
+        " puerta ventana".split()
+    ),
+    owners=frozenset("mi su tu el la un una a".split()),
+    machines=frozenset("compresor manguera generador".split()),
+    half=frozenset("semi medio media casi mero apenas parcialmente".split()),
+    half_behind=frozenset("medias mitad parcialmente".split()),
+    kept=frozenset("sobre arriba debajo encima detrás bajo junto".split()),
+    led=frozenset("en al".split()),
+    several_are=frozenset("están estan quedaron van fueron".split()),
+    closes_with=frozenset("para con".split()),
+    rest=frozenset("otros otras demás resto".split()),
+    cut_words=frozenset("corté corte cortamos recorté recorte recortamos acorté acorte acortamos".split()),
+    ought_to=frozenset("encinte engrape grape talle frote limpie".split()),
+    bits=frozenset("pedazo pedacito cacho cachito parte esquina orilla trozo lo".split()),
+    of_ours=frozenset("zona área area fibra lana superficie rejilla ranura foil papel traslape".split()),
+    somebody=frozenset("él ella ellos alguien".split()),
+    on_some=frozenset("algunas resto otras lado".split()),
+    bears=frozenset(
+        "puse pusimos puso pusieron metí meti metimos eché eche echamos di dimos tiene tienen trae traen lleva llevan con están estan está esta quedaron van"
+        " puestas sus".split()
+    ),
+    lays=frozenset(
+        "puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos"
+        " corrí corri zampé zampe zampamos aventé avente aventamos puesta".split()
+    ),
+    is_on=frozenset("ya quedó quedo está esta lista listo puesta puesto hecha pegada bien".split()),
+    soon=frozenset("ahorita orita horita luego después despues rato ratito mero mañana enseguida lunes martes miércoles miercoles jueves viernes sábado sabado noche tarde".split()),
+    takes_back=frozenset("borra eso|bórralo|olvida eso".split("|")),
+)

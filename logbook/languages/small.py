@@ -1,0 +1,73 @@
+"""The shape of a language's sets of small words: each is what one place of the reading looks for beside a thing, an act or a measure."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Small:
+    """Words and short phrases in lower case. The reading looks for those of all languages at once, since crews mix them."""
+
+    yes: frozenset[str] = frozenset()  # the whole of an answer, or its first word
+    no: frozenset[str] = frozenset()  # the same
+    than: frozenset[str] = frozenset()  # behind it a measure is no measure of its own: "closer than sixteen", "the size of a quarter"
+    back_to_it: frozenset[str] = frozenset()  # begins to go on about the piece that was asked after
+    worked: frozenset[str] = frozenset()  # before numbers that are pieces: "did 73 and 74 together"
+    gone: frozenset[str] = frozenset()  # of a thing that was there: it no longer is
+    held: frozenset[str] = frozenset()  # how a thing is fixed or stands: no gap beside it
+    several_harms: frozenset[str] = frozenset()  # damages of which there is more than one
+    lies_elsewhere: frozenset[str] = frozenset()  # where parts lie that are not in
+    in_the_piece: frozenset[str] = frozenset()  # places in a piece: parts that lie there are in
+    nobody: frozenset[str] = frozenset()  # denies of everybody
+    breaks_off: frozenset[str] = frozenset()  # begins a clause that a denial does not reach
+    looks: frozenset[str] = frozenset()  # stands between the edge and the way it looks
+    since: frozenset[str] = frozenset()  # between a denial and the act: it was done since
+    corrections: frozenset[str] = frozenset()  # right behind the piece: a note that sets it right
+    again: frozenset[str] = frozenset()  # right behind the piece: it was told of before
+    ordinals: frozenset[str] = frozenset()  # tell one of several that were named
+    mine: frozenset[str] = frozenset()  # a piece is the speaker's own
+    too: frozenset[str] = frozenset()  # what was said before holds of this one too
+    not_that: frozenset[str] = frozenset()  # before a number: it is not that piece
+    made: frozenset[str] = frozenset()  # before a bare number: the piece that was made
+    rolls: frozenset[str] = frozenset()  # behind a measure: it is of a roll of tape
+    my_fault: frozenset[str] = frozenset()  # takes back what was said, right before what is said again
+    before_letter: frozenset[str] = frozenset()  # a capital letter behind it is a mark
+    articles: frozenset[str] = frozenset()  # belong to a phrase, and not to its words
+    points_at_mark: frozenset[str] = frozenset()  # before letters that are a mark
+    letter_words: frozenset[str] = frozenset()  # names of letters that are words
+    each_other: frozenset[str] = frozenset()  # between a measure and "the other"
+    beside_inches: frozenset[str] = frozenset()  # beside a number of inches
+    behind_inches: frozenset[str] = frozenset()  # the "in" before it is inches
+    behind_in: frozenset[str] = frozenset()  # the "in" before it is a word
+    drops: frozenset[str] = frozenset()  # a slope by another name
+    turns_nothing: frozenset[str] = frozenset()  # however faintly it was heard, it turns no meaning
+    turns_all: frozenset[str] = frozenset()  # a word that ears mix up here may turn the meaning
+    some_point: frozenset[str] = frozenset()  # before "point": no number goes on
+    no_duct: frozenset[str] = frozenset()  # what may be wet or torn and is no duct
+    tools: frozenset[str] = frozenset()  # leave a hole that is named for them
+    owners: frozenset[str] = frozenset()  # before a thing that is somebody's
+    machines: frozenset[str] = frozenset()  # have parts that are named like fittings
+    of_a_duct: frozenset[str] = frozenset()  # in the words of a damage: it is of a duct
+    half: frozenset[str] = frozenset()  # before an act: it is not all done
+    half_behind: frozenset[str] = frozenset()  # behind an act: it is not all done
+    kept: frozenset[str] = frozenset()  # before a place, and part of it
+    led: frozenset[str] = frozenset()  # before a place, and no part of it
+    several_are: frozenset[str] = frozenset()  # a verb of several pieces
+    closes_with: frozenset[str] = frozenset()  # behind "run": no number of a run
+    rest: frozenset[str] = frozenset()  # the sides that were not spoken of yet
+    cut_words: frozenset[str] = frozenset()  # cuts whose measure is a length
+    ought_to: frozenset[str] = frozenset()  # behind "que": what somebody ought to do
+    bits: frozenset[str] = frozenset()  # a part of a thing
+    of_ours: frozenset[str] = frozenset()  # things that verbs of ours have behind them, and other work has not
+    somebody: frozenset[str] = frozenset()  # people who are spoken of, and not to
+    on_some: frozenset[str] = frozenset()  # some of the staples, or those of one place
+    bears: frozenset[str] = frozenset()  # has staples, or got them
+    legs_go: frozenset[str] = frozenset()  # what staple legs do
+    spread: frozenset[str] = frozenset()  # before a distance: so far apart they are by now
+    strips: frozenset[str] = frozenset()  # what tabs are told to be
+    reads: frozenset[str] = frozenset()  # what a thermometer does
+    lays: frozenset[str] = frozenset()  # has tape, or got it
+    is_on: frozenset[str] = frozenset()  # behind the tape: it is on
+    soon: frozenset[str] = frozenset()  # beside a verb in the present: it is a plan
+    takes_back: frozenset[str] = frozenset()  # with nothing said instead
