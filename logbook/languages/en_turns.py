@@ -48,6 +48,7 @@ ENGLISH_TURNS = Turns(
         (r"(?:corners?|seams?|joints?|sides?|back|top|bottom|left|right|spots?|underside|edges?)(?:'s| is| are)?(?: still| a little| kinda| kind of| wide)* open", ("taped", "cross_tabs")),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
+    meanwhile=r" (?:when|while|as|after|once|the minute|the second|as soon as|every time) (?:i|we|he|she|they|it|you|the|my|somebody|someone|a)\b.*$",
     # tabs that stand where they should lie
     standing=(
         r"tabs?(?: \w+)?(?: is| are| was| were|'re|'s)?(?: still| just| all| kind of| kinda| a little| pretty| real)* (?:flop\w*|flap\w*|wiggl\w*|wobbl\w*|rattl\w*|loose|sprung|springy|springing|slack|lazy|wavy|unbent|straight|stick(?:s|ing)?(?: straight| right)? (?:up|out)|stand(?:s|ing)?(?: straight| tall)?(?: up| out)?|pok(?:e|es|ing) (?:up|out)|half[- ]?(?:way )?(?:bent|down|over)|proud|up in the air|not down|not bent|waving|in the breeze)",

@@ -61,6 +61,7 @@ class Turns:
     beside: frozenset[str] = frozenset()
     nouns: tuple[tuple[str, str], ...] = ()
     faults: tuple[tuple[str, tuple[str, ...]], ...] = ()
+    meanwhile: str = "(?!)"  # behind a fault: when it came about
     standing: tuple[str, ...] = ()
     tabs_short: tuple[str, ...] = ()
     tabs_done: tuple[str, ...] = ()

@@ -207,7 +207,7 @@ def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
             if member in ("alone", "left_to_do"):
                 yield Wrong(None, names, True, part, member)
                 continue
-            before, behind = part.words[: match.start()], part.words[match.end() :]
+            before, behind = part.words[: match.start()], re.sub(language.turns.meanwhile, "", part.words[match.end() :])
             if (member == "faults" and _NOT.search(before)) or (member == "excepts" and before.strip()):
                 continue
             mine = part if language.turns.beside.issuperset(_WORDS.findall(before + behind)) else _own_words(row, part, match, language)

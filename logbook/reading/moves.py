@@ -36,6 +36,8 @@ def _way(side: str | None, direction: str | None) -> str | None:
 
 
 def _move(found: Found):
+    if {"DAMAGE"} & {item.concept for item in found.row.items[max(0, found.first - 2) : found.first]}:
+        return  # "ripped about four inches down the left side"
     by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4", "back5", "back6") if (i := found.item(g))), None)
     direction = next((_DIRECTION[i.concept] for i in found.items("dir") if i.concept in _DIRECTION), None)
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)

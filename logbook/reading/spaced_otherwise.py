@@ -17,16 +17,34 @@ _FAR = 14  # items back to the staples
 
 
 def spaced_otherwise(row: Row, own: Row, cut_up, place: int, language: Language) -> Claim | None:
-    """The distance told behind "but" or "except" where another was told of staples before it in the sentence; it corrects that one."""
+    """The distance told of one place where another was told of staples before it in the sentence; it corrects that one where it is wider, and states nothing where it is not."""
     part = cut_up[place]
     wider = _goes_wider(part, language)
     here = {item.concept for item in row.items[part.first : part.last]}
     if wider and "FIX" in here and here & {"STAPLES", "STAPLE"}:  # "my two inches between staples became three"
         return _told_behind(row, part.first + 1)
     lead = part.first - 1 if part.first and row.items[part.first - 1].concept in _TURNS else part.first
-    if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part) or wider) or not _spaced(row, own, lead):
+    on_others = _on_the_others(row, part)
+    if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part) or wider or on_others):
         return None
-    return _told_behind(row, lead + 1)
+    before = _spaced(row, own, lead)
+    if before is None:
+        return None
+    if on_others:
+        at = next(k for k in range(part.first, part.last) if row.items[k].concept in ("NUM", "LEN", "FRAC"))
+        told = claim(row, "staple_spacing", row.items[at].value.value, at, at + 1, uses=(at,), corrects=True, said_unit=unit_of(row.items[at]))
+    else:
+        told = _told_behind(row, lead + 1)
+    if told is not None and not wider and told.value < before:
+        first = told.first - (row.items[told.first - 1].concept == "EVERY")
+        return claim(row, "(nothing)", None, first, told.last)  # "every four, but two at the corners": the rest is at four
+    return told
+
+
+def _on_the_others(row: Row, part) -> bool:
+    """ "every two on the long sides and three on the short ones": a bare distance, and where."""
+    concepts = [item.concept for item in row.items[part.first : part.last] if item.concept != "HEDGE"]
+    return concepts[:1] and concepts[0] in ("NUM", "LEN", "FRAC") and concepts[1:2] == ["ON"] and concepts[2:3] and concepts[2] in ("DET", "SIDE", "OTHER_SIDE") and not {"TAPED", "STAPLED", "SIDE_WORD", "TAPE"} & set(concepts)
 
 
 def _told_behind(row: Row, at: int) -> Claim | None:
@@ -50,13 +68,14 @@ def _of_one_spot(row: Row, part) -> bool:
     return concepts[:1] == ["STAPLES"] and bool({"JOINT", "SIDE", "SIDE_WORD", "END"} & set(concepts))
 
 
-def _spaced(row: Row, own: Row, at: int) -> bool:
-    """Whether a distance of staples was told right before."""
+def _spaced(row: Row, own: Row, at: int) -> Fraction | None:
+    """The distance of staples that was told right before."""
     start = at
     while start > 0 and at - start < _FAR and row.items[start - 1].concept not in ("STOP", "QUERY"):
         start -= 1
     here = [k for k in range(start, at) if not own.is_blank(k)]
     concepts = [row.items[k].concept for k in here]
-    return bool({"STAPLED", "STAPLES", "STAPLE"} & set(concepts)) and any(
-        one in ("EVERY", "ON", "STAPLED", "STAPLES") and two in ("NUM", "LEN", "FRAC") for one, two in zip(concepts, concepts[1:])
-    )
+    if not {"STAPLED", "STAPLES", "STAPLE"} & set(concepts):
+        return None
+    told = [row.items[two].value.value for one, two in zip(here, here[1:]) if row.items[one].concept in ("EVERY", "ON", "STAPLED", "STAPLES") and row.items[two].concept in ("NUM", "LEN", "FRAC")]
+    return told[-1] if told else None

@@ -30,6 +30,12 @@ def _verb(words: str) -> Likely:
     return Likely(rf"(?<![\w'])(?:{words})(?![\w'])")
 
 
+def _names_a_piece(items: tuple[Item, ...], at: int) -> bool:
+    """ "Straight fifty-five, recut it to thirty inches": the first is the piece's number."""
+    before = items[at - 1].concept if at else ""
+    return items[at].concept == "NUM" and (before.startswith("K_") or before in ("FITTING", "NUMBER", "BRANCH_WORD", "RUN"))
+
+
 def swapped(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...]:
     """The items, where what was taken off is set right by what was put on.
 
@@ -49,7 +55,7 @@ def swapped(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...
         for match in pattern.finditer(words) if pattern.may(words) else ():
             span = {name: [at for at, start in enumerate(starts) if match.start(name) <= start < match.end(name)] for name in match.groupdict() if match.start(name) >= 0}
             old, new = items[span["old"][0]], items[span["new"][0]]
-            if (old.concept in _CLOSURES) != (new.concept in _CLOSURES):
+            if (old.concept in _CLOSURES) != (new.concept in _CLOSURES) or _names_a_piece(items, span["old"][0]):
                 continue
             off = span.get("off", ())
             if "noun" in match.groupdict() and match.start("noun") >= 0:
