@@ -418,6 +418,10 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,
+    another=(
+        r"(?:al|a la|a los|a las) (?:otr[oa]s?|demas|de al lado|de junto|de enseguida|que sigue|siguiente)(?! (?:lado|cara|extremo|punta|orilla|esquina|junta|costado|borde|panel|costura|pieza|mitad)) (?:le|les|se|no|ya|todavia|aun)\b",
+        r"(?:el|la|los|las) (?:otr[oa]s?|demas|de al lado|de junto|que sigue)(?! (?:lado|cara|extremo|punta|orilla|esquina|junta|costado|borde|panel|costura|mitad)) (?:no |ya |si |todavia |aun |nomas )*(?:trae|lleva|tiene|esta|estan|quedo|quedaron|va|van|es|son|se|le)\b",
+    ),
     leads=r"(?:(?:nomas que|solo que|nada mas que|fijate que|resulta que|eso si|y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*",
     own_again=r"(?:pero |y )?(?:la mia|el mio|yo|nosotros|la nuestra|esta si|este si)\b",
     unless=r"\b(?:no es que|no digo que|no crean que|no creas que|nadie (?:diga|puede decir|va a decir|le puede)|no vayan a (?:decir|creer)|no hay (?:\w+ ){0,3}que|no dej[eo]\w*|por si)\b",

@@ -45,6 +45,7 @@ class WholeTurns:
     facts: tuple[Turn, ...] = ()
     plans: tuple[str, ...] = ()  # from the start of a clause: states nothing
     others: tuple[str, ...] = ()
+    another: tuple[str, ...] = ()  # from the start of a clause, where one piece alone was named before: told of another
     orders: tuple[str, ...] = ()  # how it is to be done, and what would be if not
     leads: str = ""  # what may stand before a plan
     own_again: str = ""  # from here on it is the speaker's own piece again

@@ -38,7 +38,7 @@ class Answers:
 
 
 _TOPICS = ("DAMAGE", "GAP")
-_WITH_A_TOPIC = ("DET", "THIS", "FILLER", "AND", "ON", "IN", "OF", "FACING", "BOARD", "JOINT", "END", "SIDE", "SIDE_WORD", "DAMAGE_PLACE", "WORD", "OTHER", "BACK", "BUT", "GENERIC", "FROM")
+_WITH_A_TOPIC = ("DET", "THIS", "FILLER", "AND", "ON", "IN", "OF", "FACING", "BOARD", "JOINT", "END", "SIDE", "SIDE_WORD", "DAMAGE_PLACE", "WORD", "OTHER", "BACK", "BUT", "GENERIC", "FROM", "ASKS")
 
 
 def topics(row: Row, language: Language) -> Row:
@@ -52,7 +52,7 @@ def topics(row: Row, language: Language) -> Row:
         end = next((k for k in range(at + 1, len(items)) if items[k].concept in ("STOP", "QUERY")), len(items))
         concepts = [items[k].concept for k in range(first, at)]
         named = sum(concept in _TOPICS for concept in concepts) == 1 and set(concepts) <= {*_TOPICS, *_WITH_A_TOPIC} and len(concepts) <= _MOST
-        pointed = "DET" in concepts[:2] or "THIS" in concepts[:2]
+        pointed = "DET" in concepts[:2] or "THIS" in concepts[:2]  # of the Spanish sign too
         if not named or not pointed or end == at + 1 or re.match(language.acts.topic_over, plain(row.words(at + 1, end))) is not None:
             continue
         made[at] = replace(item, concept="COMMA")

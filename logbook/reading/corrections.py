@@ -204,7 +204,7 @@ def _taken_back_by(item: Item, done: list[Item]) -> int | None:
     at, fixed, no = len(done) - 1, False, False
     while at >= 0 and len(done) - at <= 7 and (done[at].concept in _BETWEEN_FIX or _it_was(done, at)):
         fixed = fixed or done[at].concept == "FIX"
-        no = no or (done[at].concept in ("NO", "NOT") and _says_no(done[at]))
+        no = no or (done[at].concept in ("NO", "NOT") and _says_no(done[at]) and concept_at(done, at + 1) not in ("BE", "HAVE"))  # "no quedaba de tres" takes nothing back
         at -= 1
     if at < 0 or not (fixed or no):
         return None

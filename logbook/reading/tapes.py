@@ -273,6 +273,7 @@ FRAMES = (
     Frame("MARK181 COMMA (?P<w>(?P<n>NUM)) (?=SEP|$)", _half_of_mark),
     Frame("MARK181 (?P<w>(?P<n>NUM)) (?=COMMA LEN BOARD|SEP RUBBED|RUBBED|AND RUBBED)", _width_of_mark),
     Frame("TAPES (?:FROM|OF|ON) DET? (?:KIND|FITTING|GENERIC) NUMBER? (?:NUM|MARKED)? (?:COMMA|SIZE|RUN|NUM|OF){0,6} (?:BE|TAKES) OF? (?P<w>(?P<n>LEN|FRAC) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta del tramo nueve es de dos pulgadas"
+    Frame("TAPES (?:COMMA|BUT|FILLER){1,3} OF (?P<w>(?P<n>NUMB) WIDE?) (?!BY|SIDE_WORD|SIDE|LONG|BACK|STAPLES|APART|BOARD|LEG|NUM|COUNTED|JOINT|HIGH|KIND|DEG)", _width),  # "181A-H, pero de dos y media porque …"
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|WORD (?:NO|NOT|TRADE_NOISE)|AND STAPLES|MARK181)", _width),
     Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"

@@ -13,10 +13,11 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
+from logbook.reading.batches import plural
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.condition import only_so_many
 from logbook.reading.grammar import Row
-from logbook.reading.phrasing import word
+from logbook.reading.phrasing import begins, rows, word
 from logbook.reading.tokens import plain
 
 _STATES_NOTHING = frozenset(("PENDING", "NEED", "REMIND", "FORGOT", "NOT_DONE", "LATER", "WILL", "QUESTION", "IF", "DRAWING", "SHIFT", "MISSING", "UNDONE", "COUNTED", "NOT_LOGGED"))
@@ -139,7 +140,7 @@ def _whose(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
 
 
 def whose(row: Row, cut, language: Language) -> dict[int, str]:
-    """Item -> why it states nothing: "el plan es …", "la de al lado, …", to the end of the sentence."""
+    """Item -> why it states nothing: "el plan es …", "la de al lado, …", to the end of the sentence; what is to come also in bare words behind it."""
     found: dict[int, str] = {}
     if not language.whole_turns.plans:
         return found
@@ -147,15 +148,35 @@ def whose(row: Row, cut, language: Language) -> dict[int, str]:
     carried: tuple[int, str] | None = None
     for clause in cut:
         said = plain(row.words(clause.first, clause.last))
+        if carried is not None and carried[0] != clause.sentence and carried[1] == "plan" and _bare(row, clause):
+            carried = (clause.sentence, "plan")
         if carried is not None and (carried[0] != clause.sentence or own_again.match(said)):
             carried = None
         if carried is None:
             said = said[leads.match(said).end() :]
             why = next((why for words, why in _whose(language.code) if words.match(said)), None)
+            if why is None and begins(rows(language.code, "whole_turns.another"), said) is not None and _one_named(row, clause):
+                why = "other"
             carried = None if why is None else (clause.sentence, why)
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
     return found
+
+
+_BARE = frozenset(("VANES", "TAPE", "STAPLES", "TABS", "C_MASTIC", "LEN", "NUM", "FRAC", "SIZE", "FILLER", "AND", "OF", "DET", "EVERY", "WITH", "IT", "THIS", "WIDE", "APART", "ALL", "TO"))
+
+
+def _bare(row: Row, clause) -> bool:
+    """ "Aletas también.", "Cinta de dos para ese.": no act, no verb, and no piece was named before."""
+    named = any(row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _HEADS for at in range(clause.first))
+    return not named and all(row.items[at].concept in _BARE for at in range(clause.first, clause.last))
+
+
+def _one_named(row: Row, clause) -> bool:
+    """Whether one piece, and no more, was named by its number before."""
+    kinds = [at for at in range(clause.first) if row.items[at].concept.startswith("K_")]
+    named = [at for at in kinds if row.items[at + 1].concept in ("NUM", "MARKED", "NUMBER", "LETTER")]
+    return len(named) == 1 and not any(plural(row, at) for at in kinds)
 
 
 def whole_turns(row: Row, own: Row, asked: Row, language: Language) -> tuple[list[Claim], set[int]]:
