@@ -120,8 +120,8 @@ def _found(sentence: _Sentence, code: str, member: str) -> Iterator[tuple[tuple[
             continue  # "encintada, no le pasé trapo": done, and not spoken of further
         if (match := patterns.behind.match(sentence.words, topic.end())) is not None:
             yield (topic.start(), match.end()), topic.group("acts")
-    for begins, whole in patterns.ahead:
-        if begins.search(sentence.words) is not None:
+    for first, whole in patterns.ahead:
+        if first.search(sentence.words) is not None:
             for match in whole.finditer(sentence.words):
                 yield match.span(), match.group("acts")
 
