@@ -162,6 +162,7 @@ ENGLISH_ACTS = ActWords(
         r"(?:mark|print|printing|stamp|number|listing|label)s? (?:on|of|for) (?:the |that |my )?(?:tape|roll|backing)(?:'s| is| was| are)? (?:gone|missing|blank|none|not there|worn off|unreadable)|(?:backing|liner|roll|tape)(?: on (?:the|that) roll)?(?:'s| is| was) (?:blank|bare|unmarked|plain)\b",
         r"(?:tape|roll|foil|stuff)\b[^.;]*\b(?:no|without(?: any)?|doesn't have(?: any| a)?|hasn't got(?: any| a)?|with no|ain't got(?: no| any)?) (?:\w+ )?(?:mark(?:ing)?s?|stamps?|print(?:ing)?|labels?|listings?)\b(?! left)",
         r"181 ?b\b",
+        r"^(?:and |with |but )?(?:no|not any|zero|without(?: any)?) (?:print(?:ing)?|writing|stamp(?:ing)?|lettering)(?: (?:on (?:it|the back(?:ing)?|the roll|that)|at all|anywhere|whatsoever))*$",
         r"(?<!fabric )(?<!glass )(?<!and )(?<!with )(?<!\+ )(?<!\+)(?<!& )(?:just |plain |the |some |gray |silver )*cloth$",
         r"(?:search|look|check|hunt|turn|read)(?:ed)? .{0,40}\b(?:ul|181|listing)\b.{0,25}\b(?:came up empty|found (?:nothing|none)|nothing|no luck|not there|couldn't find)\b",
     ),

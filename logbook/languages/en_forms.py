@@ -20,9 +20,10 @@ _TAIL = r"(?P<tail>(?: (?:on|in|back on|back in|instead)(?= [,.]| and |$))?)"
 _PART = r"(?! [^.]{0,30}\b(?:half|part|last|rest|other|remaining|top|bottom|left|right|seam|side|corner)\b)"
 
 ENGLISH_FORMS = Forms(
-    swap_verbs=rf"{_OFF}|swapped|switched|traded|changed|replaced|bumped|redid|recut|re-cut|re-did",
+    swap_verbs=rf"{_OFF}|out of|no more|short on|swapped|switched|traded|changed|replaced|bumped|redid|recut|re-cut|re-did",
     swaps=(
         rf"(?P<off>{_OFF} (?:(?:off|out|up|back) )*){_WHAT}(?P<old><m>|<c>) {_WHAT}{_OUT}(?P<link>{_THEN}{_ON} ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
+        rf"(?P<off>(?:(?:ran|run|was|were|am|are|all) )*(?:out of|short on|no more) ){_WHAT}(?P<old><m>|<c>) {_WHAT}(?P<out>)(?P<link>{_THEN}{_ON} ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
         rf"(?P<off>(?:swapped|switched|traded|changed|replaced) (?:(?:out|from) )*){_WHAT}(?P<old><m>|<c>) {_WHAT}{_OUT}(?P<link>(?:for|to|with|over to|out for|into) ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
         rf"(?P<old><m>|<c>) {_WHAT}(?P<link>{_THEN}(?:changed|switched|swapped|bumped|redid|recut|re-cut|re-did|moved) (?:it|them|that|those|all of it|out) (?:(?:up|over|out|down|all) )*(?:to|for|with|at) ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
         rf"(?P<label>back|every|over|at) (?P<old><m>) (?P<link>{_THEN}(?:redid|recut|re-cut|re-did|redrew|re-marked|remarked) (?:it|them|that|those|all of it|the line|the lines|the cut) (?:[,.] |(?:and|now|it's|so|then|they're) )*)(?P=label) (?P<new><m>){_PART}",
@@ -44,8 +45,9 @@ ENGLISH_FORMS = Forms(
         r"do (?:the |number |piece |fitting )*(?:\S+ ){1,3}as (?:a|an)\b",
     ),
     not_begun=frozenset(("built", "started", "begun", "made", "touched", "gotten", "cut")),
-    unsaid=(("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:that's |it's |it was )?(?:the |just the )?(?:floor|deck|slab|ladder|cart|bench|plastic|ground|lift|table|tarp)(?:'s| is| was)\b|\bthe (?:board|facing|foil|panel)(?:'s| is| was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:bone |perfectly )?dry (?:board|panel|facing)\b"),),
+    unsaid=(("facing_damage", "wet", r"(?<!no )(?<!not )\b(?:dry (?:board|sheet|stock|piece|panel|one|section)s?)\b"), ("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:that's |it's |it was )?(?:the |just the )?(?:floor|deck|slab|ladder|cart|bench|plastic|ground|lift|table|tarp)(?:'s| is| was)\b|\bthe (?:board|facing|foil|panel)(?:'s| is| was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:bone |perfectly )?dry (?:board|panel|facing)\b"),),
     acts=(
+        ("preheated", True, r"(?:hit|went over|warmed|ran over|worked|touched) (?:it|them|the (?:joint|seam|facing|foil|board|edges?|corner|surface|whole thing)s?)(?: all| up| over| down)* with (?:the |my |an? )?(?:iron|heat gun|torch|heater)(?: \w+){0,3} (?:first|before)\b"),
         ("rubbed_down", True, rf"(?:ran|took|worked|pushed|dragged|pulled|laid|used|put|hit|went|leaned|bore|pressed|gave|smoothed|ironed|flattened|beat|pounded|stroked|bearing down|worn out)\b(?: \S+){{0,8}}? (?:the |my |a |our )?{_TOOL}(?: (?:over|on|down|across|along|to) {_WHERE}.*| hard| good|$)"),
         ("rubbed_down", True, rf"{_TOOL}(?:'s| has| is)? (?:been )?(?:over|down|across) (?:it|all|every|the whole|both|each).*"),
         ("scrim_shows", True, r"(?:can|could|i|you) see (?:every|all the|each|the|any) (?:\S+ )?(?:threads?|lines?|squares?|bits?|strands?|cross|weave|pattern)(?: of (?:the )?(?:scrim|weave|facing|pattern|glass))?(?: (?:through|in) .*)?"),

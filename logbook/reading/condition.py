@@ -190,7 +190,14 @@ def _width(found: Found):
     item = found.item("n")
     if item.concept == "NUM" and found.row.words(found.last - 1, found.last).lower() in words_of("small.several_harms"):
         return  # "nine holes": how many, not how wide
-    yield found.claim("damage_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+    if found.row.items[found.last - 1].concept == "LONG" and _wide_behind(found.row, found.last):
+        return  # "three inches long, quarter inch wide": the width is told next
+    yield found.claim("damage_width", item.value.value, group="w", uses=("n", "l"), said_unit=unit_of(item))
+
+
+def _wide_behind(row: Row, at: int) -> bool:
+    concepts = [item.concept for item in row.items[at : at + 6]]
+    return any(one in ("LEN", "FRAC", "NUM") and two == "WIDE" for one, two in zip(concepts, concepts[1:])) and "STOP" not in concepts[: concepts.index("WIDE")]
 
 
 def _small_width(found: Found):
@@ -235,6 +242,7 @@ FRAMES = (
     Frame("(?P<w>TURNING? VANES (?:FILL){0,2} (?:IN|IN_PLACE)|TURNING? VANES)", _vanes),
     Frame("(?P<w>NO_DAMAGE)", _none),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|WIDE|LONG){0,2} DAMAGE)", _width),
+    Frame("DAMAGE (?:FILL|COMMA|IN|ON|FITTING|KIND|NUM|DET|FACING|OF|WORD|SIDE|JOINT|SIDE_WORD){0,6} (?P<l>LEN|FRAC|NUM) LONG (?:COMMA|AND|BY){0,2} (?:FILL){0,2} (?P<w>(?P<n>LEN|FRAC|NUM) WIDE)", _width),
     Frame("DAMAGE (?:IN|ON|OF) (?:DET|FACING|BOARD|DAMAGE_PLACE|ON|IN|OF|SIDE){0,4} (?:KIND|NUMBER|FITTING) (?:COMMA? NUMBER)? (?:NUM|MARKED)? COMMA (?:FILL){0,2} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND|OVER)?) (?=COMMA|STOP|$|AND|WITH)", _small_width),
     Frame("DAMAGE (?:FILL|COMMA|IN|ON|FITTING|NUM|DET|FACING|OF|WORD|SIDE|JOINT|DAMAGE_PLACE|SIDE_WORD){0,5} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?!BOARD|TAPE)", _width),
     Frame("DAMAGE (?:FILL|HEDGE|BE|HAVE){0,2} (?P<w>(?P<n>LEN|FRAC) LONG?) (?=(?:DOWN|UP|ON|OVER|IN|AROUND) (?:DET|SIDE|FACING|JOINT))", _width),

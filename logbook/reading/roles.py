@@ -293,6 +293,8 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
             continue
         start, end = one.end + match.start(), one.end + match.end()
         first, until = row.within(one.last, last, match, one.end)
+        if any(c.name == "(method)" and c.value in ("plug", "replaced") and one.first < c.first <= until for c in claims):
+            continue  # "crushed, cut in a plug and taped over the plug": the tape is over the mend
         rest = [c for c in claims if not (c.name in ("taped", "damage_repaired", "(method)", "closure") and c.start < end and c.end > start and c.value is not False)]
         rest = [c for c in rest if not (c.name == "damage_repaired" and c.value is False and c.start >= end and _goes_on(row, c))]  # "put tape over it and then I kept going"
         if any(c.name == "damage_repaired" for c in rest):

@@ -203,6 +203,12 @@ def _pieces(found: Found):
         yield found.claim("elbow_pieces", int(value), group="w", uses=("n",), kinds=("elbow",))
 
 
+def _footer(found: Found):
+    """ "A full four footer", "it's a two footer": a length as the trade names a section."""
+    if found.row.words(found.at("n"), found.at("n") + 1).lower().endswith("footer"):
+        yield from _length_of("length")(found)
+
+
 FRAMES = (
     Frame("(?P<w>(?P<n>NUM) (?P<p>FITTING|PIECE_COUNT)) (?=COMMA? (?:FILL|HEDGE)? (?:NUM|DEG|K_ELBOW)|NUMBER|SEP|$|OF|WITH|AND|VANES|STAPLED|TAPED|SIZE|RUN|ME FILL|FILLER|ME|NO|LEFT_OUT)", _pieces),
     Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART|IN NUM|ON NUM)", _cut_to),
@@ -236,6 +242,7 @@ FRAMES = (
     Frame("(?P<w>(?P<m>BE|TAKES) (?P<n>LEN)) (?!WIDE|HIGH|BY|APART|TABS|STAPLES|LEG|GAP|BOARD|THROAT|ROUND|BACK|ON)", _measures),
     Frame("K_STRAIGHT (?:NUM|MARKED) (?:COMMA? RUN NUM)? (?:COMMA|OF){0,2} HEDGE? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|CUT_LENGTH)", _lone_length),
     Frame("(?:CUT_LENGTH|CUT_TO) [^STOP QUERY]{0,16} COMMA (?:AND|IT|FILLER){0,2} BE (?P<w>(?P<n>NUMB)) (?=FILLER? (?:SEP|$))", _length_of("length", least=6)),
+    Frame("(?:DET|FILLER|WORD|KIND|COMMA|BE) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|KIND)", _footer),
     Frame("(?:SAME_AS|SAME_THING) [^STOP QUERY]{0,8} (?:ONLY|EXCEPT|BUT) (?:IT|BE|FILLER|DET){0,3} (?P<w>(?P<n>LEN) LONG?) (?=SEP|$)", _length_of("length", least=8)),
     Frame("(?P<w>(?:FROM|OFF) DET? (?P<s>WORD|SAME_THING) INLET) (?!SIZE|NUM)", _same_trunk),
     Frame("SHOULD_HAVE (?P<w>(?P<n>NUM|LEN)) (?=SEP|$)", _should_be),

@@ -93,6 +93,11 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="ALL", value=None)  # "bent every one of the tabs"
         elif item.concept == "QUESTION" and said == "is the" and "MISSING" in [_concept(items, place - k) for k in (1, 2, 3, 4, 5)]:
             done[place] = replace(item, concept="BE", value=None)  # "the only thing missing on elbow 23 is the vanes"
+        elif item.concept == "NOT" and said == "not" and ahead == "NUM" and _concept(items, place + 2) in ("COMMA", "STOP", "AND", "") and any(_concept(items, place - k) in _COUNTED and _concept(items, place - k - 1) == "NUM" for k in (1, 2, 3)):
+            done[place] = replace(item, concept="FILLER")  # "it's two vanes not three"
+            done[place + 1] = replace(items[place + 1], concept="COUNT", value=None)
+        elif item.concept == "DIRTY" and _concept(items, place - 1) == "BE" and text[items[place - 1].start : items[place - 1].end].lower().endswith("was") and _wiped_before(items, place):
+            done[place] = replace(item, concept="FILLER")  # "wiped it down first, it was dusty"
         elif item.concept == "SIDE_WORD" and ahead in ("MOVE_IN", "MOVE_OUT") and _concept(items, place - 1) == "NUM" and items[place - 1].value.value == 4:
             done[place - 1] = replace(items[place - 1], concept="FILLER", value=None)
             done[place] = replace(item, start=items[place - 1].start, concept="SIDE", value=("left", "right", "top", "bottom"))  # "all four sides come in two"
@@ -312,6 +317,19 @@ def _wished(items, place: int, text: str) -> bool:
     behind = " ".join(text[item.start : item.end].lower() for item in items[max(0, place - 4) : place])
     sure = re.search(r"\b(?:claro|creo|seguro|digo|dije|juro|parece|pienso|sé|se|es)(?: de)? que\b", behind)
     return sure is None and re.search(r"\b(?:que|cuando|hasta|antes|cuanto|quien)\b", behind) is not None
+
+
+_COUNTED = ("VANES", "TABS", "STAPLES", "SCREWS")
+
+
+def _wiped_before(items, at: int) -> bool:
+    """Whether it was wiped, in this very sentence, with no "but" between."""
+    for item in reversed(items[:at]):
+        if item.concept in ("STOP", "QUERY", "BUT", "NOT", "NOT_DONE"):
+            return False
+        if item.concept == "WIPED":
+            return True
+    return False
 
 
 def _sized_before(items, at: int) -> bool:

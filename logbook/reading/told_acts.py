@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from functools import cache
 
 from logbook.languages import LANGUAGES
@@ -56,6 +57,6 @@ def unsaid(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
                 last += 1
             behind = row.text[one.end : row.items[last - 1].end].lower().replace("’", "'") if last > one.last else ""
             if re.search(pattern, behind) is not None:
-                done.remove(one)
+                done[done.index(one)] = replace(one, name="(nothing)", value=None)
                 done = [c for c in done if c.name not in ("damage_repaired", "(method)", "repair_method")] if name == "facing_damage" else done
     return done

@@ -253,6 +253,7 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
     strong = row.items[begin].concept in ("PENDING", "NOT_DONE")
     made: list[Claim] = []
     names: set[str] = set()
+    given_up = _given_up(row, begin, end)
     for at in acts:
         concept = row.items[at].concept
         if concept == "TAPE" and _is_rubbed(row, begin, at):
@@ -271,7 +272,9 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
         if (name, about) in names:
             continue
         names.add((name, about))
-        made.append(claim(row, name, value, first, end, opens=(Open(about, denies, start, stop),), pending=True, hedged=False))
+        made.append(claim(row, name, value, first, end, opens=() if given_up else (Open(about, denies, start, stop),), pending=True, hedged=False))
+    if given_up:
+        return made
     if not made and _not_something_yet(row, clause, begin):
         made.append(claim(row, "(open)", None, first, end, opens=(Open("piece", None, start, stop),), pending=True, hedged=False))
     sure = strong and _is_strong(row, begin)
@@ -282,6 +285,12 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
         if mine or sure:
             made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if mine else "other", None, start, stop),), pending=True, hedged=False))
     return made
+
+
+def _given_up(row: Row, begin: int, end: int) -> bool:
+    """ "I was going to put vanes in but it's a radius": not done, and nothing that is still to do."""
+    said = f" {row.words(begin, begin + 1).lower()} "
+    return row.items[begin].concept == "WILL" and (" was " in said or " were " in said) and [item.concept for item in row.items[end : end + 2]] in (["BUT", "BE"], ["BUT", "IT"])
 
 
 def _is_rubbed(row: Row, begin: int, at: int) -> bool:
