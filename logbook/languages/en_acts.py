@@ -150,6 +150,7 @@ ENGLISH_ACTS = ActWords(
         ("trimmed", False, r"\b(?:trim|insulation|glass|fiberglass)\b[^.;]{0,90}?\b(?:it's|that's|they're|it is) (?:all |just |all just )?still (?:in|on|there|hanging)\b"),
         ("closure", "other_tape", r"(?:wrong|bad|other|some kind of|kind of) tape\b.{0,80}\b(?:cloth|masking|duct|painters?|painter's|electrical|packing|vinyl)\b"),
     ),
+    no_plan=r"(?:i|we|he|they)'?d (?:never|not|rather|sooner|hate|say|bet|swear|be (?:lying|a liar|happy|glad|ashamed|surprised|proud)|(?:love|like) to (?:say|tell)|wager)\b",
     still_to_do=r"(?:and |but )?(?:which|that|it's one) (?:i|we|still|the \w+)(?:'ll| will| haven't| have not| have yet| still| need| gotta|'m going| am going| got to| have to| owe|'s still|'s going| has to| needs)\b",
     yet=r"\byet\b(?! another)",
     needless=r"^(?: (?:was|were|is|are|isn't|wasn't))?(?: \w+)? ?(?:needed|required|necessary|called for|to do|problem|problems|trouble|issues?|short|missing|left (?:on|in) (?:the|my))\b",
@@ -187,6 +188,12 @@ ENGLISH_ACTS = ActWords(
         rf"{_ITSELF}(?:left|leaving|had to leave|quit|quitting|stopped|stopping|knocked off|walked away from|set aside|parked)(?: (?:on|with|at))?(?: (?:it|this one|that one|her|#+(?: #+)?))? (?:(?:sitting|just|about|only|at) )*(?:unfinished|undone|incomplete|{_HALF}(?: |-)?(?:done|built|through|finished|there)?|in pieces|for (?:later|tomorrow|the next (?:guy|crew|shift)|second shift|night shift|monday))\b",
         rf"{_ITSELF}(?:the |my |its |a )?(?:tie[- ]?in|hook[- ]?up|connection|joint|joints|last joint)(?: (?:to|with|at|between|on|into) [^.;,]{{1,30}}?)?(?: (?:is|'s|was|are|still|yet|has|been|got|left|stays))* (?:undone|unmade|not (?:made|closed|done|finished|together)|unfinished|pending|still waiting|waiting|still open)\b",
         rf"{_ITSELF}(?:left|leaving|had to leave) (?:the |my |its |a )?(?:tie[- ]?in|hook[- ]?up|connection|joint|joints|last joint|seam)(?: (?:to|with|at|between|on|into) [^.;,]{{1,30}}?)? (?:open|undone|loose|unmade|unfinished|apart|for (?:later|tomorrow))\b",
+    ),
+    vanes=r"vanes?\b",
+    with_vanes=frozenset(
+        "slid slipped into heel throat rail rails runner runners pinned riveted screwed like you me showed showing first fastened secured glued solid perfect plumb lined aligned mounted attached locked bolted welded spaced centered straight happy great beautiful clean square"
+        " correct right factory airfoil double single thickness wall radius inch set sets pair five six seven eight nine ten new good nice standard hollow steel metal galvanized made bent cut myself yourself ourselves pieces piece well tight snug there here way as same full regular"
+        " loose checked fight trouble hitch fuss problem problems sweat easy snapped clipped tacked tapped pushed dropped stuck fitted popped crimped soldered sealed every last cheek cheeks turn bend corner side sides before closed closing course sure yes yep".split()
     ),
     asks=(
         (r"(?=.*\b(?:stapl|fastened|shot))(?=.*how many (?:of the |of its )?sides)", "sides_stapled", "count"),

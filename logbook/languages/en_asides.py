@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from logbook.languages.told import Aside, Asides
 
 _SO = r"^(?:(?:and|but|so|well|ok|okay|hey|now|yeah|oh|because|since|look|listen|,) )*"
@@ -37,16 +39,26 @@ ENGLISH_ASIDES = Asides(
     ),
     doubting=(
         r"(?:a |big |fat |white |pure |total |straight )*lies?|lied", r"fib(?:s|bing|bed)?|untrue|false", r"(?:isn't|not|ain't|hardly) true", r"(?:making|made|make) (?:that|it|them|this|one|all|some) (?:one |of (?:it|that|them) )?up|i made up",
-        r"wishful thinking|imagin(?:ed|ing|ation)|dream(?:t|ed|ing)", r"kidding|joking|a joke", r"pretend(?:ed|ing)?", r"for show|in name only|on paper|famous last words|grain of salt", r"so it (?:looks|seems)|or so (?:it|i|they) \w+",
+        r"wishful thinking|imagin(?:ed|ing|ation)|dream(?:t|ed|ing)", r"kidding|joking|a joke", r"pretend(?:ed|ing)?", r"for show|in name only|on paper|famous last words|grain of salt", r"so it (?:looks|seems)|or so (?:it|i|they|the \w+|my \w+) \w+", r"(?:that|which|this|such) (?:was|is|were) (?:the |my |our )?(?:plan|idea|intention|theory|hope|goal|dream|story)", r"if you believe (?:that|it|me)|bridge to sell|i've got a bridge|pull the other one",
+        r"^(?:and |yeah |then )*i'm (?:the (?:pope|queen|king|president|easter bunny|tooth fairy|emperor)|a (?:monkey|dutchman|ballerina|duke|saint)|santa|napoleon|elvis|royalty|rich|six foot \w+|ten feet tall|twenty one|the \w+ of \w+)\b.*",
         r"don't (?:hold me to|quote me|count on|bet on)", r"exceptions?", r"(?<!all )(?:one|two|three) (?:out )?of (?:them|those|these|two|three|four)(?= (?:is|are|isn't|aren't|was|wasn't)|$)",
         r"(?:half|part) of (?:that|it|them|those)",
     ),
     elliptic=(
+        r"or (?:it|they|she|he|i|we|mine|at least (?:it|they|i))(?:'ll| will| would|'d)\b.*", r"(?:it|mine|this one|they|that one) (?:went|goes|is|was|ended up|came out|faces|points|sits|turned out)(?: \w+)? (?:to the |on the )?(?:inside|outside|inwards?|outwards?|male|female|backwards?|the other way(?: round| around)?|upside down)$",
+        r"(?:just |but |only )not (?:in|on|for|with) (?:\w+ )?(?:\w+|\d+)$",
         r"(?:it|they|that|this|one|two|those|others?|rest|mine|which)(?: \w+)? (?:\w+n't|is not|are not|did not|was not|does not|never (?:was|were|did|has|have))(?: (?:really|quite|so|any ?more|true|all|done|there|yet))*$",
         r"none (?:in|on|of it|there)(?: \w+)?$", r"(?:left|forgot|forgotten|leaving|still) (?:them|it|'em|those) .*(?:home|truck|van|box|shop|shelf|trailer|car|bench|bag)", r"(?:that|those|ones?|what) i could (?:reach|get at|get to|see)",
     ),
     adds=frozenset("only just merely all wait stop mind regret complain believe".split()),
     said=(
+        # --- two temperatures, one of them where it was taped; a gap that is not the joint's; a lot of pieces, of which this is none
+        Aside(r"(?P<x>(?:it|the (?:room|air|shop|trailer|truck|roof))? ?(?:was|is|'s|were) [\w-]+(?: degrees)?(?: (?:in here|up here|out here|outside|out|inside|in the [^ ,.?]+|at [^ ,.?]+|this morning|first thing|at daybreak|in the morning|when i (?:got|came) (?:in|here)))+) , (?:and |but )*(?:it was )?(?P<n>[\w-]+)(?: degrees)? (?:by the time|when|where) (?:i|we) <d>", ("time i", "time we", "when i", "when we", "where i", "where we"), states=(("surface_temperature", "=n"),), names=True),
+        Aside(r"(?P<x>(?:it|the [^ ,.?]+)(?: ?(?:'s|is|was)) [\w-]+(?: degrees)? (?:in the [^ ,.?]+|outside|out|out there|out here|up there|on the roof)) [.,] (?:but |and )*where (?:i|we) <d> (?:#|[\w-]+) (?:\d+ )?(?:it|the [^ ,.?]+) (?:was|is) (?P<n>[\w-]+)(?: degrees)?(?= [.,?]|$)", ("where i", "where we"), states=(("surface_temperature", "=n"),), names=True),
+        Aside(r"(?P<x>(?:it|the [^ ,.?]+)(?: ?(?:'s|is|was)) [\w-]+(?: degrees)? (?:in the [^ ,.?]+|outside|out|out there|out here|up there|on the roof)) , (?:but |and )*(?:i|we) <d> [^.?,]*?(?:inside|in the [^ ,.?]+|indoors|in here|in the shop)(?: ,)? where (?:it|the [^ ,.?]+)(?: ?(?:'s|is|was)) (?P<n>[\w-]+)(?: degrees)?(?= [.,?]|$)", ("where it", "where the"), states=(("surface_temperature", "=n"),), names=True),
+        Aside(r"(?P<x>[^.?,]*(?:gap|daylight)[^.?,]*) , (?:but |and )*(?P<y>(?:none|nothing|not a thing|no gap|zero)(?: at all)? (?:at|in|on) (?:the |any |its )?(?:joint|seam)s?)", ("gap", "daylight"), states=(("gap", Fraction(0)),), names=True),
+        Aside(r"(?P<x>(?:the only thing|all|only thing) (?:i|we) <d> (?:was|is) (?:my|the|his) (?:brow|forehead|nose|hands?|eyes|face|glasses|boots|chin))", ("only thing", "all "), names=True),
+        Aside(rf"(?P<x>{_SO}(?:half|some|most|a few|two|three|plenty|a lot|a third) of (?:today|yesterday|this week|last week|monday|tuesday|wednesday|thursday|friday) ?'s [^.?]*?)(?= [.;]|$)", ("'s",), names=True),
         # --- an earlier piece, before this one; a piece that this one is not; what looked like harm and is none
         Aside(rf"(?P<x>{_SO}(?:(?:yesterday|last week|last night|this morning|the other day|monday|tuesday|wednesday|thursday|friday) ?'s|(?:the |my )?(?:last|previous|one before|earlier)) #(?! \d)[^.?]*)(?= [.;] (?:(?:but|and|now) )*(?:this one|these|mine|today ?'s|this|my|#)(?![\w']))", ("'s", "last", "previous", "before", "earlier")),
         Aside(rf"(?P<x>{_SO}{_EARLIER}(?: ,)? (?:i|we|they|it|the) [^.?]*?)(?= [.;,] (?:(?:but|and|now) )*(?:this one|these|mine|today ?'s)(?![\w']))", ("yesterday", "last ", "earlier", "this morning", "lunch", "ago", "at first", "noon", "the first", "monday", "tuesday", "wednesday", "thursday", "friday")),

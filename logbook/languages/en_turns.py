@@ -168,7 +168,7 @@ ENGLISH_TURNS = Turns(
     the_rest=("rest", "other"),
     # a fault that was set right
     mended=(
-        r"went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
+        r"(?:they're|it's|they are|it is|those are|all of (?:it|them) is)(?: all| right| now| safely)* back (?:in|on|where (?:they|it)|up)|went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
         r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
         r"(?:(?:thought better of it|changed my mind|came back|turned around|had second thoughts)(?: and|,)? )?(?:taped|stapled|bent|rubbed|folded|did|got|finished|caught|added|filled in) (?:up )?(?:the (?:rest|others?|other (?:one|half|two|three|four|side|ones|end|corner|six)|remaining \w+|missing ones?))\b|"
         r"(?:bent|folded|knocked|pounded|hammered|pushed) (?:it|them|those|that|'em|both|the tabs)(?: all| back| both| right| each)* (?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
@@ -223,6 +223,7 @@ ENGLISH_TURNS = Turns(
     ),
     # what he was after and did not get or use
     wishes=(
+        r"(?:i'd|i would|we'd) (?:\w+ )?(?:love|like) to (?:be able to )?(?:say|tell you|report|claim)\b",
         r"(?:the|that) (?:one|stuff|tape|piece|roll|junk) (?:before (?:it|this|that|this one|that one)|that was on (?:it|there)(?: before| first)?|i had on (?:it|there)(?: before| first)?) (?:was|had)\b.*\b(?:tore|pulled|ripped|took|peeled|threw|tossed|scrapped|trashed)\b.*",
         r"(?:i|we) (?:was|were) (?:after|hoping for|shooting for|looking for|going for|aiming for|thinking of|thinking about|gonna use|going to use|planning on)",
         r"(?:i|we)(?:'d|'d have| had)? (?:wanted|would've liked|would have liked|liked|meant to use|planned on|thought about|considered|figured on|thought of)\b",
@@ -248,7 +249,7 @@ ENGLISH_TURNS = Turns(
         r"\b(?:could|can|might|could've|could have)(?: just| always| easily)? (?:pretend|pretended|make believe|make out|made out|act like|acted like|fool you into thinking)\b",
         r"\bif (?:i|we)(?:'d| had)(?: ever| really| actually)?(?= .*\b(?:i'd|we'd|i would|you'd) (?:say|tell|have (?:said|told)|let you know|know|be (?:done|home|finished|gone)))",
         r"(?:i'd|i would|we'd|i'll) be (?:lying|fibbing|kidding|a liar|making it up) (?:if|to say)(?: i| we)?(?: said| told you| say| claimed)?",
-        r"(?:i |we )?(?:can't|cannot|couldn't|won't|wouldn't) (?:say|claim|swear|tell you) (?:that )?(?:i|we|it's|it is|they're|it was|it got)\b", r"(?:i )?wish (?:i could|i can|we could) (?:say|tell you)",
+        r"(?:i |we )?(?:can't|cannot|couldn't|won't|wouldn't) (?:say|claim|swear|tell you) (?:that )?(?:i|we|it's|it is|they're|it was|it got)\b", r"(?:i )?wish (?:i could|i can|we could) (?:say|tell you)", r"(?:i'd|i would|we'd|i'll) (?:\w+ )?(?:love|like|give (?:\w+ )+|kill|want)(?: (?:nothing better than|to be able))* to (?:say|tell you|report|claim|swear)\b",
         r"(?:it'd|it would|would|'d) (?:be|look|make|work|hold|pass)\b.*\b(?:if|with) (?:there (?:were|was)|it had|it was|i had|it's got|it got|we had|somebody had|someone had)",
     ),
     # what he said before and now says otherwise
@@ -263,6 +264,7 @@ ENGLISH_TURNS = Turns(
         ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
     ),
     tells=(
+        r"(?:supposed|asked|told|ordered|meant|paid|expected|forced|made|begged|(?:want(?:s|ed)?|asked|asks|told|tells|ordered) me) to (?:write|say|tell you|tell them|tell everybody|put down|log|report|swear|claim|sign)\b(?: (?:down|off|that))*",
         r"(?:i'm |i am )?not saying", r"(?:don't|do not|never|please don't|better not) (?:write|put|record|hear|read|mark|take|spell|mistake|log|note)(?: (?:it|that|me|this|down|as|up|for|in))* (?=not|no|un)",
         r"(?:don't|do not|no need to|no reason to|quit|stop|nobody (?:has|have|needs|need|had) to|(?:you|they|he) (?:don't|didn't|do not) (?:have|need|got) to|don't you) (?:keep )?(?:be )?(?:tell|ask|remind|nag|warn)(?:ing)?\b(?: me| us| about)*",
     ),

@@ -47,6 +47,8 @@ ENGLISH_WEIGHED = Weighed(
     ),
     lacking=_LACKING,
     near_miss=tuple(rf"{_NEAR}(?: (?!<|not |never |no |but |because |if |and )[\w'#-]+){{0,5}}? {words}" for words in _LACKING if words != "<u>"),
+    lot_of=r"(?<![\w'])(?:(?:all|every|each|none|not one|no|most|any)(?: (?:single|other|last|of|the|my|our|these|them|today ?'s|his))* (?:#s?|pieces?|fittings?|ones?|joints?|elbows?|straights?|others?|lot)|(?:everybody|everyone|everything|anybody)(?: else)?(?: ?'s)?)(?![\w'])",
+    but_this=r"(?:but|except(?: for)?|save(?: for)?|bar|until|till|apart from|other than|excepting|barring|with the exception of|not)(?: (?:for|on|with|in|number))*(?![\w'])",
     did_so=r"(?<![\w'])(?:did|didn't|have|haven't|was|wasn't|ended up|wound up|in the end|forgot|left|skipped|finally|actually)(?![\w'])",
     not_his_word=r"(?<![\w'])(?:never|not|\w+n't)(?: (?:once|ever|even|actually|really))* (?:said|say|saying|claimed?|told (?:you|anybody|him|them)|tell (?:you|anybody|him|them))(?![\w'])",
     belied=(
@@ -63,6 +65,7 @@ ENGLISH_WEIGHED = Weighed(
     not_a_bit=(
         r"what (?:isn't|is not|ain't|wasn't|hasn't been|didn't get|never got|did not get) (?:in|on|there|done|put on|put in|finished)(?: (?:it|there|yet|(?:on|in|for) [\w'#-]+(?: [\w'#-]+)?))? (?:is|was|are|were) (?:just |only )?(?:the |its |any |my )?<[nb]>",
         rf"<n>{_FOR}{_WAS}(?: all| both)* (?:still|just)(?: {_LYING})* {_AWAY}",
+        rf"^(?:(?:and|but|the|its) )*<n>{_WAS} (?:on|in) (?:the|its|my) (?:roll|spool|reel|wrapper|package)$",
         rf"<n> for (?:it|#|this one|that one|mine|this|here){_WAS}(?: all| both)*(?: {_LYING})* {_AWAY}",
         rf"<n>{_FOR} (?:(?:never|didn't|hasn't|haven't)(?: ever| even)? (?:left|leave|came? (?:off|out of|up from|down from)|come (?:off|out of)|made it (?:off|out of|in from|over from)|got (?:off|out of)|gotten (?:off|out of)|moved from) (?:the |my |its |his |our )?(?:[\w']+ )?(?:{_PUT_BY}|#)|(?:stayed|stays|remained) (?:home|behind|{_AWAY}))",
         rf"^(?:(?:and|but|the|its|all|both) )*<n>{_FOR}{_WAS} (?:still |just |all )*(?:sitting|lying|laying|leaning|standing|stacked|piled)(?: right| over)* (?:next to|beside|by|against|under|behind|alongside) (?:it|#|me|the \w+)",

@@ -219,6 +219,7 @@ class ActWords:
     lists: str = ""  # a clause that opens a list of what is still to do: "to do:"
     of_one: tuple[tuple[str, object, str], ...] = ()  # (fact, value, words) of one act alone
     of_sentence: tuple[tuple[str, object, str], ...] = ()  # the same, over the words of a whole sentence: what ails and what came of it
+    no_plan: str = "(?!)"  # "I'd never", "I'd rather": begins like a plan and is none
     still_to_do: str = "(?!)"  # how the clause behind a denial begins, where that is still to do
     yet: str = "(?!)"  # in the clause: what is not done is still to do
     needless: str = ""  # right behind: it was not needed, which says nothing
@@ -229,6 +230,8 @@ class ActWords:
     unfinished: tuple[str, ...] = ()  # the start of words that tell of the piece itself that work waits on it; `#` stands for its name and its number
     over: str = "(?!)"  # behind what was lacking: it is done by now
     of_any_plan: bool = False  # those words are sure enough behind "I will" and "tomorrow" too
+    vanes: str = "(?!)"  # the noun, beside which stand
+    with_vanes: frozenset[str] = frozenset()  # words with which it states that they are in; another word that nobody knows leaves it unread
     asks: tuple[tuple[str, str, str], ...] = ()  # (words of a question, fact, sort of the answer: length, count, degrees, way)
     why_not: str = "(?!)"  # how a question begins that takes it as given that the act was not done
     says_no: tuple[str, ...] = ()  # the whole of an answer

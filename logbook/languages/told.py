@@ -12,6 +12,8 @@ class Weighed:
     undone_names: tuple[tuple[str, str], ...] = ()  # words that say of themselves that an act is not done, and its fact
     lacking: tuple[str, ...] = ()
     near_miss: tuple[str, ...] = ()  # it was nearly left undone, and so was done
+    lot_of: str = ""  # many pieces, of which something is told
+    but_this: str = ""  # and how the one of them begins that is otherwise
     did_so: str = "(?!)"  # behind a near miss: whether it was left undone or not is told there
     not_his_word: str = "(?!)"  # before a denial: "I never said I didn't staple it" tells neither
     belied: tuple[str, ...] = ()  # how somebody's word begins that is not true, and how that is told behind it

@@ -28,9 +28,33 @@ def _vanes(found: Found):
     verb = at + 1 if at < len(row.items) and row.items[at].concept == "DET" else at  # "las aletas se movieron"
     if verb < len(row.items) and row.items[verb].concept == "WORD" and _does().match(plain(row.words(verb, verb + 1))) is not None:
         return
-    if only_so_many(row, found.first, found.last):
+    if only_so_many(row, found.first, found.last) or _among_strange_words(row, found.first, found.last):
         return
     yield found.claim("vanes", True, group="w")
+
+
+_NEAR = 4  # items
+_ENDS = ("COMMA", "STOP", "QUERY", "AND", "BUT")
+
+
+def _among_strange_words(row: Row, first: int, last: int) -> bool:
+    """ "The vanes you sent are lovely", "vanes are for other people": the noun by itself states nothing where words that nobody knows stand beside it."""
+    noun = row.words(first, last).lower()
+    language = next((one for one in LANGUAGES.values() if one.acts.with_vanes and re.search(one.acts.vanes, noun)), None)
+    if language is None:
+        return False
+    behind = last
+    while behind < len(row.items) and row.items[behind].concept == "BE":
+        behind += 1
+    if last < behind < len(row.items) and row.items[behind].concept == "OF":
+        return True
+    for step, edge in ((-1, first), (1, last - 1)):
+        for at in range(edge + step, edge + step * (_NEAR + 1), step):
+            if not 0 <= at < len(row.items) or row.items[at].concept in _ENDS:
+                break
+            if row.items[at].concept == "WORD" and row.words(at, at + 1).lower() not in language.acts.with_vanes:
+                return True
+    return False
 
 
 @cache

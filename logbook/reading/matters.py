@@ -53,7 +53,9 @@ def about(row: Row, first: int, last: int, before: int) -> tuple[str, ...]:
 
 def named_in(row: Row, first: int, last: int) -> tuple[str, ...]:
     """The facts of the things and acts that these items name."""
-    return tuple(name for name in _named({row.items[at].concept for at in range(first, last)}, False) if name not in _MEASURED)
+    concepts = {row.items[at].concept for at in range(first, last)}
+    named = tuple(name for name in _named(concepts, False) if name not in _MEASURED)
+    return (*named, "staple_spacing") if concepts & {"EVERY", "APART"} else named
 
 
 def _named(concepts: set[str], measured: bool) -> tuple[str, ...]:

@@ -20,6 +20,7 @@ from logbook.reading.parts import Part
 from logbook.reading.phrasing import word
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
+from logbook.reading.undone import came_true
 
 _FORMS = ("noun", "verb", "doing", "done")
 _NAMES_IT = ("FITTING", "NUMBER", "MARKED", "RUN")
@@ -86,6 +87,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
             if any(row.is_blank(at) for at in range(first, last)):
                 continue
             used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM")}
+            if how == "to_do" and row.items[first].concept in ("WILL", "GOING_TO") and came_true(row, last, name):
+                continue
             if how == "to_do":
                 start, end = row.items[first].start, row.items[last - 1].end
                 yield claim(row, name, False, first, last, opens=(Open("piece", name, start, end),), pending=True, hedged=False), used

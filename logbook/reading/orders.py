@@ -31,7 +31,8 @@ def orders(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
         value, at, reply = did
         name, last = one.acts[0][1], drawn[reply].last
         found.claims.append(claim(row, name, value, at, last, hedged=False, also=((row.items[one.acts[0][0]].start, row.items[one.acts[0][0]].end),)))
-        found.spent.update(k for k in range(one.first, last) if row.items[k].concept not in _NAMES and not row.items[k].concept.startswith("K_"))
+        measures = ("EVERY",) if value else ()  # "he said staple it every two, so I did"
+        found.spent.update(k for k in range(one.first, last) if row.items[k].concept not in (*_NAMES, *measures) and not row.items[k].concept.startswith("K_"))
     return found
 
 

@@ -141,11 +141,11 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
         return base
     if other_things.a_lack(row):
         return replace(base, reason="reading.nothing-said")
-    told = spent | in_turns_at | waiting_at | phrase_at | saying_so | set(not_own) | left.plans | {at for one in copied for at in range(one.first, one.last)}
+    told = spent | in_turns_at | waiting_at | phrase_at | saying_so | left.plans | {at for one in copied for at in range(one.first, one.last)}
     if is_shift(row, named, claims):
         row = replace(row, text=text)
         facts = tuple(_fact(one, row, False) for one in shift_claims(row, claims))
-        return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told, language))
+        return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told, not_own, language))
     named = _named_by_others(row, named, claims, taken, language)
     named = _with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
     named = going_back.told_of_before(row, answers.asked_of(row, replies, named, language), language)
@@ -161,7 +161,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     entries.carry(made, done, row)
     fittings = _entries(replace(row, text=text), made, done, job)
     reason = None if fittings or taken_back else _why(not_own, left)
-    not_read = unread(whole, cut, [*read_places((), fittings), *((one.start, one.end) for one in claims)], told, language)
+    not_read = unread(whole, cut, [*read_places((), fittings), *((one.start, one.end) for one in claims)], told, not_own, language)
     return replace(base, fittings=given(whole, fittings, not_read, language), reason=reason, unread=not_read)
 
 

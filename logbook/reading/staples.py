@@ -51,6 +51,8 @@ def _spacing(found: Found):
     if name is None:
         return
     value = item.value.value
+    if item.concept == "NUM" and value == 1 and not item.value.digits and found.row.items[found.first].concept == "EVERY":
+        return  # "on every one but nine"
     if name == "hanger_spacing" and item.concept == "NUM" and value < 12:
         if not 3 <= value <= 10 or found.row.items[found.first].concept != "EVERY":
             return

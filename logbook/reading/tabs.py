@@ -19,8 +19,16 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
         return made
     if not any(item.concept in ("TABS", "TAB_WORD") for item in row.items):
         return made
+    spent_by = -1
     for place, part in enumerate(cut_up):
         if own.is_blank(part.first):
+            continue
+        counted = _counted(row, cut_up, place)
+        if counted is not None:
+            made.append(claim(row, "tabs_bent", counted, cut_up[place].first, cut_up[place + 1].last, kinds=("collar",), part="" if counted else "side", hedged=False))
+            spent_by = place + 1
+            continue
+        if place == spent_by:
             continue
         named = any(row.items[at].concept in ("TABS", "TAB_WORD") and not own.is_blank(at) for at in range(part.first, part.last))
         stands = _found(part.words, language, "standing")
@@ -39,6 +47,19 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
         if short or _found(part.words, language, "tabs_done"):
             made.append(claim(row, "tabs_bent", not short, part.first, part.last, kinds=("collar",), part="side" if short else "", **({"hedged": False} if short else {})))
     return made
+
+
+def _counted(row: Row, cut_up: tuple[Part, ...], place: int) -> bool | None:
+    """ "Ten tabs, ten bent", "ten tabs, nine bent": whether all that there are are bent."""
+    if place + 1 >= len(cut_up) or cut_up[place + 1].sentence != cut_up[place].sentence:
+        return None
+    one, two = (range(part.first, part.last) for part in cut_up[place : place + 2])
+    counts = [[row.items[at].value.value for at in part if row.items[at].concept == "NUM"] for part in (one, two)]
+    there = {row.items[at].concept for at in one} - {"FILLER", "HAVE", "DET", "IT", "BE", "ON"}
+    bent = {row.items[at].concept for at in two} - {"FILLER", "ALL", "BE", "DOWN", "OVER", "OF", "IT", "BOTH"}
+    if there not in ({"NUM", "TABS"}, {"NUM", "TAB_WORD"}) or bent not in ({"NUM", "BENT"}, {"NUM", "CLINCHED"}) or [len(one) for one in counts] != [1, 1]:
+        return None
+    return counts[1][0] >= counts[0][0]
 
 
 def _found(words: str, language: Language, member: str) -> bool:

@@ -67,7 +67,10 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
             plans.update(range(later, clause.last))
         end = min(_pending_end(row, cut, place, begin), later or len(row.items))
         made = _pending(row, clause, begin, end, language)
-        if made:
+        if made and row.items[begin].concept == "WILL" and all(came_true(row, end, one.name) for one in made):
+            plans.update(range(begin, end))
+            skip_to = end
+        elif made:
             claims.extend(made)
             blank.update(at for at in range(made[0].first, end) if not _its_size(row, at))
             skip_to = end
@@ -143,6 +146,25 @@ def _rest_of_sentence(cut: tuple[Clause, ...], place: int):
         yield clause
 
 
+_SOON_TOLD = 14  # items
+
+
+def came_true(row: Row, at: int, name: str) -> bool:
+    """ "I said I'd tape it, and I taped it", "I'll staple it when I get to it. I got to it, stapled": the act told as done right behind its plan, by itself."""
+    stops, parted = 0, row.items[at - 1].concept in ("AND", "I", "BUT") if at else False
+    for k in range(at, min(at + _SOON_TOLD, len(row.items))):
+        concept = row.items[k].concept
+        stops += concept == "STOP"
+        parted = parted or concept in ("COMMA", "STOP", "AND", "BUT")
+        if stops > 2 or concept in ("QUERY", "NOT", "NO", "NOT_DONE", "IF", "OTHER", "WILL", "PENDING", "LATER", "DRAWING", "SIZE") or concept.startswith("K_"):
+            return False
+        if concept in PAST:
+            behind = [item.concept for item in row.items[k + 1 : k + 4]]
+            alone = not behind or behind[0] in ("STOP", "IT") or (behind[0] == "FILLER" and behind[1:2] in ([], ["STOP"]))
+            return parted and alone and DENIED[concept][0] == name and row.items[k - 1].concept not in ("BE", "TO") if concept in DENIED else False
+    return False
+
+
 def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
     """Where work still to do begins to be told in this clause."""
     concepts = [live(row, at) for at in range(clause.first, clause.last)]
@@ -151,7 +173,7 @@ def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
             return None
         if concept == "NEED" and at and (concepts[at - 1] == "NO" or row.words(clause.first + at - 1, clause.first + at).lower().replace("’", "'").endswith("n't")):
             return None  # "no need for vanes", "so it doesn't need any"
-        if concept == "WILL" and _had(row, clause.first + at, clause.last):
+        if concept == "WILL" and (_had(row, clause.first + at, clause.last) or word(language.code, "acts.no_plan").match(row.words(clause.first + at, clause.last).lower().replace("’", "'"))):
             continue
         if concept in ("PENDING", "NOT_DONE", "WILL", "NEED"):
             return clause.first + at
@@ -162,9 +184,9 @@ def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
     if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")) and not _deed_behind(row, clause, concepts.index("LATER"), language):
         return clause.first + concepts.index("LATER")
     if "YET" in concepts:
-        for word in ("NOT", "NO"):
-            if word in concepts:
-                return clause.first + concepts.index(word)
+        for denial in ("NOT", "NO"):
+            if denial in concepts:
+                return clause.first + concepts.index(denial)
     return None
 
 

@@ -25,9 +25,14 @@ _OF_THE_TRADE = frozenset(
 )
 
 
-def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int], language: Language) -> tuple[Unread, ...]:
-    """The stretches of the clauses `cut` that stand in none of the places `read` of the text and in none of the items `told`."""
+def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int], not_own: Iterable[int], language: Language) -> tuple[Unread, ...]:
+    """The stretches of the clauses `cut` that stand in none of the places `read` of the text and in none of the items `told`.
+
+    The items `not_own` state nothing; of what was told around them they may take something back all the same.
+    """
     known = set(told)
+    theirs = set(not_own) - known
+    known |= theirs
     starts, ends = [item.start for item in row.items], [item.end for item in row.items]
     for start, end in read:
         known.update(range(bisect_right(ends, start), bisect_left(starts, end)))
@@ -36,7 +41,7 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
     doubting, elliptic = (any_of(language.code, f"told.asides.{member}").within(text) for member in ("doubting", "elliptic"))
     for place, clause in enumerate(cut):
         at = clause.first
-        if (doubting.parts or elliptic.parts) and (doubted := _in_doubt(row, cut, place, known, doubting, elliptic)):
+        if (doubting.parts or elliptic.parts) and (doubted := _in_doubt(row, cut, place, known - theirs, doubting, elliptic)):
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, doubted))
             continue

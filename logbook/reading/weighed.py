@@ -22,11 +22,13 @@ def weighed(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
         return found
     for place, one in enumerate(drawn):
         asked = one.last < len(row.items) and row.items[one.last].concept == "QUERY"
+        if not asked and not one.acts and _all_but_this(row, drawn, place, language, found):
+            continue
         if asked or not one.acts:
             if not asked:
                 _by_tool(row, one, language, found)
             continue
-        if _belied(row, drawn, place, language, found) or _near_miss(row, drawn, place, language, found):
+        if _all_but_this(row, drawn, place, language, found) or _belied(row, drawn, place, language, found) or _near_miss(row, drawn, place, language, found):
             continue
         for look in (_elsewhere, _without_fault, _ticked, _yet_to_come, _half_done, _by_tool, _put_aside):
             if look(row, one, language, found):
@@ -66,6 +68,31 @@ def _without_fault(row: Row, one: Sketch, language: Language, found: Afar) -> bo
         found.claims.append(claim(row, "tabs_bent", True, first, last, hedged=False, kinds=("collar",)))
     found.spent.update(at for at in range(first, last) if at not in _naming(row, one))
     return True
+
+
+def _all_but_this(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language, found: Afar) -> bool:
+    """ "All the straights are stapled but nine", "every elbow I built had vanes, until this one": of this one the contrary is so, or nothing is said."""
+    one, code = drawn[place], language.code
+    behind = drawn[place + 1] if place + 1 < len(drawn) and drawn[place + 1].sentence == one.sentence else None
+    if behind is None or behind.acts or word(code, "told.weighed.but_this").match(behind.words) is None or word(code, "told.weighed.lot_of").search(one.words) is None:
+        return False
+    numbered = [at for at in range(one.first, one.last) if row.items[at].concept in ("NUM", "MARKED") and row.items[at - 1].concept not in ("RUN", "EVERY")]
+    if numbered or not _names_this(row, behind, language) or len({name for _, name in one.acts}) > 1:
+        return False
+    for at, name in one.acts[:1]:
+        told = finds(apart(code, "told.weighed.lacking"), one.words) is None and len(word(code, "told.weighed.nots").findall(one.words.split("<")[0])) % 2 == 0
+        found.claims.append(claim(row, name, not told, behind.first, behind.last, hedged=False, also=((row.items[one.first].start, row.items[one.last - 1].end),)))
+    found.spent.update(k for k in range(one.first, behind.last) if k not in _naming(row, behind) and row.items[k].concept not in ("RUN", "NUM"))
+    return True
+
+
+def _names_this(row: Row, one: Sketch, language: Language) -> bool:
+    """Whether these words name a piece that the note goes on about: "but nine", "except mine"."""
+    if word(language.code, "told.asides.of_the_kind").search(one.words) is not None or any(row.items[at].concept.startswith("K_") or row.items[at].concept in ("FITTING", "MARKED") for at in range(one.first, one.last)):
+        return len(one.words.split()) <= 5
+    marks = {row.items[at].value.value for at in range(one.first, one.last) if row.items[at].concept == "NUM"}
+    named = {item.value.value for before, item in zip(row.items, row.items[1:]) if item.concept == "NUM" and (before.concept.startswith("K_") or before.concept in ("FITTING", "NUMBER"))}
+    return bool(marks & named) and len(one.words.split()) <= 4
 
 
 def _belied(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language, found: Afar) -> bool:
