@@ -7,12 +7,14 @@ from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
 from logbook.languages.en_forms import ENGLISH_FORMS
 from logbook.languages.en_misheard import MISHEARD
+from logbook.languages.en_numbers import NUMBERS, UNITS
+from logbook.languages.en_places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.en_plans import ENGLISH_PLANS
 from logbook.languages.en_small import ENGLISH_SMALL
 from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES, LINE_CUE, LINE_IS, LINE_RUNS_AT
 from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_turns import ENGLISH_TURNS
-from logbook.languages.language import Language, Numbers
+from logbook.languages.language import Language
 
 _SKINS = ("facing", "foil", "skin", "jacket", "vapor barrier")
 
@@ -301,66 +303,6 @@ METHODS = (
     ("replaced", "replaced|replaced it|replaced the panel|new panel|swapped|swapped it|swapped out|replaced the whole panel|new piece of board|swapped it out|changed the panel|replaced that panel|replaced the section|replaced the board|replaced that|new board|cut in new board|put in a new panel|put a new panel in|changed it out|changed out|replaced the whole thing|made a new one|cut a new one|built a new one|made another one|cut another one"),
     ("mastic", "glass fabric|fabric|mesh|glass mesh"),
 )
-
-PLACES = (
-    "corridor", "hallway", "hall", "lobby", "room", "rooms", "office", "offices", "kitchen", "bathroom", "restroom", "restrooms",
-    "mechanical room", "roof", "attic", "basement", "ceiling", "floor", "wing", "shaft", "closet", "garage", "stairwell",
-    "gym", "cafeteria", "warehouse", "entrance", "grid", "penthouse", "crawl space", "crawlspace", "conference room", "lab",
-    "classroom", "nurses station", "nurse station", "reception", "elevator", "elevators", "loading dock", "fire wall",
-    "firewall", "storage", "vestibule", "atrium", "chase", "riser", "suite", "break room", "server room", "boiler room",
-    "auditorium", "library", "waiting area", "column line", "storeroom", "wall", "stairs", "mezzanine", "courtyard",
-)
-WHOLE_PLACES = (
-    "in the weather", "exposed to the weather", "to the weather", "in the open air", "in the ground", "in a trench", "in the trench", "in the dirt", "below the slab", "beneath the slab",
-    "underneath the slab", "below the floor slab", "under the floor slab", "in the concrete", "into the concrete", "into the dirt", "into the ground", "in the concrete deck", "into the concrete deck", "in the pour", "into the slab", "encased in concrete", "cast in concrete",
-    "set in concrete", "poured in concrete", "in the topping slab", "in the footing", "fan room", "fan rooms", "equipment room", "equipment rooms", "mechanical equipment room", "outside on the wall", "up on the roof", "on top of the roof", "on the rooftop", "out on the roof",
-    "outside along the parapet", "along the parapet", "behind the parapet", "over the parapet", "outside along the wall", "outside on the roof", "outside over the roof", "across the roof", "along the roof", "outside up the wall", "outside under the eave", "outdoors", "outside the building", "underground", "below grade", "buried", "under the slab", "in the slab",
-    "inside the slab", "buried under the slab", "buried in the slab", "in concrete", "kitchen hood", "range hood", "fume hood",
-)
-
-_MANY = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty)"
-STOREYS = (
-    rf"{_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)[- ](?:tall |high |supply |return |air )?(?:riser|shaft|stack)"
-    rf"|(?:riser|shaft|stack),?(?:'s| that| which| it)*(?: \w+){{0,2}}? (?:climbs|climbing|goes|going|runs|running|serves|rises|rising|passes|covers|spans|through|of|up|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over))"
-    rf"|(?:climbs|climbing|goes|going|runs|running|rises|rising|shoots|passes|stands|continues)(?: (?:straight|right|clear|on|clean|all the way|vertical|vertically))* (?:up )?(?:through|past)(?: (?:all|the|about))* {_MANY}[- ](?:stories|storeys|floors|levels)(?: (?:in|inside|up) (?:the|a|that) (?:\w+ )?(?:chase|shaft|riser|stairwell|closet|wall))?"
-)
-
-UNITS = (
-    ("in", "in|inch|inches|\"|''|”|in.|inchs|inche|ins|''"),
-    ("ft", "foot|feet|ft|ft.|'|’|footer"),
-    ("mm", "mm|millimeter|millimeters|millimetre|millimetres|mil|mils|millis"),
-    ("cm", "cm|centimeter|centimeters|centimetre|centimetres|centi"),
-    ("m", "m|meter|meters|metre|metres"),
-    ("deg", "degree|degrees|deg|°|degree's"),
-    ("degF", "degrees fahrenheit|fahrenheit|degrees f|°f|f|deg f|degree f"),
-    ("degC", "degrees celsius|celsius|centigrade|degrees c|°c|degrees centigrade|c|deg c"),
-    ("of water", "of water|water|water column|water gauge|of water column|of water gauge|of static"),
-    ("lps", "liters a second|liters per second|litres a second|litres per second|liter a second|l/s|lps"),
-    ("cfm", "cfm|cubic foot per minute|cubic foot a minute|cubic feet per minute|cubic feet a minute|c.f.m.|cfms|c f m|cubic feet"),
-    ("inwg", "\" w.g.|\" wg|\" w.c.|\" wc|\" of water|in. w.c.|in w.c.|in. wc|'' w.g.|'' wg|inches of water|inch of water|inches water|inches w.g.|in. w.g.|in wg|inches wg|inch wg|inch w.g.|inches of water gauge|inch water gauge|inches water gauge|inch of water gauge|inches water column|inches of water column|inch water column|in. wg|inch water|inch of water column|inches wc|inch wc|iwg|w.g.|wg"),
-    ("pa", "pascal|pascals|pa"),
-    ("lb", "pounds|pound|lbs|lb|pounder|lb.|lbs."),
-    ("kg", "kilos|kilograms|kg|kilogram|kilo"),
-    ("ft2", "square feet|square foot|sq ft|sq. ft.|square ft|ft2|sf|sqft|ft²|feet squared|square footage"),
-    ("m2", "square meters|square metres|m2|m²"),
-)
-
-NUMBERS = Numbers(
-    ones={"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "zero": 0},
-    teens={"ten": 10, "eleven": 11, "twelve": 12, "thirteen": 13, "fourteen": 14, "fifteen": 15, "sixteen": 16,
-           "seventeen": 17, "eighteen": 18, "nineteen": 19},
-    tens={"twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90},
-    hundreds={},
-    scales={"hundred": 100, "thousand": 1000},
-    halves={"half": (1, 2), "quarter": (1, 4), "third": (1, 3), "eighth": (1, 8), "8th": (1, 8), "sixteenth": (1, 16)},
-    parts={"half": 2, "halves": 2, "quarter": 4, "quarters": 4, "fourth": 4, "fourths": 4, "eighth": 8, "eighths": 8,
-           "sixteenth": 16, "sixteenths": 16, "third": 3, "thirds": 3, "thirty-second": 32, "thirty-seconds": 32,
-           "sixty-fourth": 64, "sixty-fourths": 64, "fifth": 5, "fifths": 5, "tenth": 10, "tenths": 10},
-    joins=("and", "n", "&"),
-    articles=("a", "an"),
-    point=("point",),
-    zero_between=("oh", "zero", "aught", "ought", "o"),
-)  # fmt: skip
 
 TELLING = frozenset(
     "the and on is in to by of it with run down straight elbow stapled taped rubbed every long back side sides comes"

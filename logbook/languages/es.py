@@ -7,12 +7,14 @@ from logbook.languages.es_acts import SPANISH_ACTS
 from logbook.languages.es_afar import SPANISH_AFAR
 from logbook.languages.es_forms import SPANISH_FORMS
 from logbook.languages.es_misheard import MISHEARD
+from logbook.languages.es_numbers import NUMBERS, UNITS
+from logbook.languages.es_places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.es_small import SPANISH_SMALL
 from logbook.languages.es_whole_turns import SPANISH_WHOLE_TURNS
 from logbook.languages.es_ticks import SPANISH_TOLD
 from logbook.languages.es_states import SPANISH_STATES
 from logbook.languages.es_turns import SPANISH_TURNS
-from logbook.languages.language import Language, Numbers
+from logbook.languages.language import Language
 
 # English words of the trade that Spanish speakers keep; everyday English stays out ("me", "once", "no" are Spanish).
 _TRADE = (
@@ -297,60 +299,6 @@ METHODS = (
     ("mastic", "tela de vidrio|malla de vidrio"),
 )
 
-PLACES = (
-    "pasillo", "cuarto", "cuartos", "techo", "piso", "azotea", "sótano", "oficina", "oficinas", "cocina", "baño", "baños", "ala",
-    "sala", "lobby", "vestíbulo", "corredor", "bodega", "almacén", "entrada principal", "cuarto de máquinas", "gimnasio",
-    "cafetería", "salón", "escalera", "escaleras", "estacionamiento", "recepción", "elevador", "planta baja", "nivel", "ático",
-    "muro", "clóset", "closet", "lavandería", "garage", "garaje", "mezzanine", "comedor", "andén", "recámara", "terraza", "tapanco", "muro cortafuego", "pared", "laboratorio", "plafón", "cielo", "edificio",
-)
-WHOLE_PLACES = (
-    "a la intemperie", "afuera del edificio", "fuera del edificio", "enterrado", "enterrada", "bajo tierra", "bajo la losa", "debajo de la losa", "abajo de la losa", "debajo del concreto", "enterrado debajo de la losa",
-    "enterrado bajo la losa", "enterrada bajo la losa", "en concreto", "en el concreto", "campana de cocina", "campana de humos",
-)
-
-UNITS = (
-    ("in", "pulgada|pulgadas|\"|''|”|in|inch|inches|pulg|plg|pulg."),
-    ("ft", "pie|pies|ft|'|’|feet|foot"),
-    ("mm", "mm|milímetro|milímetros|milimetros|milimetro"),
-    ("cm", "cm|centímetro|centímetros|centimetros|centimetro"),
-    ("m", "m|metro|metros"),
-    ("deg", "grado|grados|°"),
-    ("degF", "grados fahrenheit|fahrenheit|°f|f|grados f"),
-    ("degC", "grados centígrados|centígrados|grados celsius|celsius|°c|c|grados c"),
-    ("cfm", "cfm|pies cúbicos por minuto|pies cúbicos|c.f.m.|pcm"),
-    ("inwg", "pulgadas de agua|pulgada de agua|pulgadas de columna de agua|pulgada de columna de agua|pulgadas columna de agua|in. w.g.|inches of water"),
-    ("pa", "pascales|pascal|pa"),
-    ("lb", "libras|libra|lbs|lb"),
-    ("kg", "kilos|kilogramos|kg|kilo"),
-    ("ft2", "pies cuadrados|pie cuadrado|ft2|pies2"),
-    ("m2", "metros cuadrados|m2|metro cuadrado"),
-)
-
-_EN = en.NUMBERS
-_KEPT = {word: value for word, value in _EN.ones.items() if word not in ("one", "zero")}  # English numbers kept in Spanish
-NUMBERS = Numbers(
-    ones={"uno": 1, "un": 1, "una": 1, "dos": 2, "tres": 3, "cuatro": 4, "cinco": 5, "seis": 6, "siete": 7, "ocho": 8,
-          "nueve": 9, "cero": 0, "one": 1, **_KEPT},
-    teens={"diez": 10, "once": 11, "doce": 12, "trece": 13, "catorce": 14, "quince": 15, "dieciseis": 16, "diecisiete": 17,
-           "dieciocho": 18, "diecinueve": 19, "veinte": 20, "veintiuno": 21, "veintiun": 21, "veintiuna": 21, "veintidos": 22,
-           "veintitres": 23, "veinticuatro": 24, "veinticinco": 25, "veintiseis": 26, "veintisiete": 27, "veintiocho": 28,
-           "veintinueve": 29, **{word: value for word, value in _EN.teens.items()}},
-    tens={"treinta": 30, "cuarenta": 40, "cincuenta": 50, "sesenta": 60, "setenta": 70, "ochenta": 80, "noventa": 90, **_EN.tens},
-    hundreds={"cien": 100, "ciento": 100, "doscientos": 200, "doscientas": 200, "trescientos": 300, "trescientas": 300,
-              "cuatrocientos": 400, "cuatrocientas": 400, "quinientos": 500, "quinientas": 500, "seiscientos": 600,
-              "seiscientas": 600, "setecientos": 700, "setecientas": 700, "ochocientos": 800, "ochocientas": 800,
-              "novecientos": 900, "novecientas": 900},
-    scales={"mil": 1000, "hundred": 100},
-    halves={"medio": (1, 2), "media": (1, 2), "half": (1, 2), "quarter": (1, 4)},
-    parts={"medio": 2, "medios": 2, "media": 2, "cuarto": 4, "cuartos": 4, "octavo": 8, "octavos": 8, "dieciseisavo": 16,
-           "dieciseisavos": 16, "tercio": 3, "tercios": 3, "half": 2, "quarter": 4, "quarters": 4, "eighth": 8, "eighths": 8,
-           "treintaidosavos": 32, "treintaidosavo": 32, "decimos": 10, "decimo": 10},
-    joins=("y", "and", "con"),
-    articles=("un", "una", "an"),
-    point=("punto", "point"),
-    zero_between=("oh", "cero"),
-)  # fmt: skip
-
 TELLING = frozenset(
     "grapas grapa aletas plano plana baja sube entra abertura hueco junta costura esquina daños cero polvo lengüetas pestañas tira tiras mástic mastique presión listo lista puse metí quedó trae lleva tiene aquí allá muy más ni nada"
     " recorté sobrante fibra aislante retorno suministro extracción techo cocina azotea tornillos arandelas rondanas colgadores soportes pies pie puerta rejilla manga collarín pleno codos tramos rectas tapas toda todo todos cuatro"
@@ -370,14 +318,6 @@ NAMES = frozenset(
 # names of letters; "de", "a" and "y" are letters only before a dash
 LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H", "jota": "J", "ka": "K", "ele": "L", "eme": "M", "ene": "N",
            "pe": "P", "cu": "Q", "erre": "R", "ese": "S", "te": "T", "uve": "V", "ve": "V", "equis": "X", "zeta": "Z", "a": "A", "e": "E"}  # fmt: skip
-
-_MANY = r"(?:\d+|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|doce)"
-_FLOORS = r"(?:pisos|niveles|plantas)"
-_RISER = r"(?:riser|montante|bajante|columna|subida|shaft|ducto vertical|chimenea)"
-STOREYS = (
-    rf"{_RISER},?(?: (?:que|de|vertical|el|ese|este|la|va|sube|pasa|corre|cruza|recorre|atraviesa|agarra|alimenta|sirve|por|a|los|las|hasta|derecho|recto|abarca|todos|unos))* {_MANY} {_FLOORS}"
-    rf"|(?:sube|suben|pasa|pasan|atraviesa|cruza|recorre)(?: (?:derecho|recto|por|a traves de|a través de|los|las|hasta|todos))* {_MANY} {_FLOORS}"
-)
 
 LANGUAGE = Language(
     code="es", storeys=STOREYS, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,

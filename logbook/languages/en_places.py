@@ -1,0 +1,26 @@
+"""Places of a building in English: nouns that end the name of a place, words that are one by themselves, and how many storeys a riser passes."""
+
+from __future__ import annotations
+
+PLACES = (
+    "corridor", "hallway", "hall", "lobby", "room", "rooms", "office", "offices", "kitchen", "bathroom", "restroom", "restrooms",
+    "mechanical room", "roof", "attic", "basement", "ceiling", "floor", "wing", "shaft", "closet", "garage", "stairwell",
+    "gym", "cafeteria", "warehouse", "entrance", "grid", "penthouse", "crawl space", "crawlspace", "conference room", "lab",
+    "classroom", "nurses station", "nurse station", "reception", "elevator", "elevators", "loading dock", "fire wall",
+    "firewall", "storage", "vestibule", "atrium", "chase", "riser", "suite", "break room", "server room", "boiler room",
+    "auditorium", "library", "waiting area", "column line", "storeroom", "wall", "stairs", "mezzanine", "courtyard",
+)
+WHOLE_PLACES = (
+    "in the weather", "exposed to the weather", "to the weather", "in the open air", "in the ground", "in a trench", "in the trench", "in the dirt", "below the slab", "beneath the slab",
+    "underneath the slab", "below the floor slab", "under the floor slab", "in the concrete", "into the concrete", "into the dirt", "into the ground", "in the concrete deck", "into the concrete deck", "in the pour", "into the slab", "encased in concrete", "cast in concrete",
+    "set in concrete", "poured in concrete", "in the topping slab", "in the footing", "fan room", "fan rooms", "equipment room", "equipment rooms", "mechanical equipment room", "outside on the wall", "up on the roof", "on top of the roof", "on the rooftop", "out on the roof",
+    "outside along the parapet", "along the parapet", "behind the parapet", "over the parapet", "outside along the wall", "outside on the roof", "outside over the roof", "across the roof", "along the roof", "outside up the wall", "outside under the eave", "outdoors", "outside the building", "underground", "below grade", "buried", "under the slab", "in the slab",
+    "inside the slab", "buried under the slab", "buried in the slab", "in concrete", "kitchen hood", "range hood", "fume hood",
+)
+
+_MANY = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty)"
+STOREYS = (
+    rf"{_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)[- ](?:tall |high |supply |return |air )?(?:riser|shaft|stack)"
+    rf"|(?:riser|shaft|stack),?(?:'s| that| which| it)*(?: \w+){{0,2}}? (?:climbs|climbing|goes|going|runs|running|serves|rises|rising|passes|covers|spans|through|of|up|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over))"
+    rf"|(?:climbs|climbing|goes|going|runs|running|rises|rising|shoots|passes|stands|continues)(?: (?:straight|right|clear|on|clean|all the way|vertical|vertically))* (?:up )?(?:through|past)(?: (?:all|the|about))* {_MANY}[- ](?:stories|storeys|floors|levels)(?: (?:in|inside|up) (?:the|a|that) (?:\w+ )?(?:chase|shaft|riser|stairwell|closet|wall))?"
+)
