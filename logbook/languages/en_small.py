@@ -74,4 +74,10 @@ ENGLISH_SMALL = Small(
     lays=frozenset("put ran laid used using applied threw slapped".split()),
     is_on=frozenset("good done on all set finished complete solid tight perfect great fine is are ok okay".split()),
     takes_back=frozenset("i take that back|scratch that|strike that".split("|")),
+    sounds={"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"), "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")},
+    in_twos={"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6, "eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20},
+    one_unit={"foot": "ft", "inch": "in"},
+    several={"straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting"},
+    all_of_it=frozenset("whole full entire good solid".split()),
+    parted=frozenset("into|left out|left over|right by".split("|")),
 )

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 
 @dataclass(frozen=True)
@@ -71,3 +72,10 @@ class Small:
     is_on: frozenset[str] = frozenset()  # behind the tape: it is on
     soon: frozenset[str] = frozenset()  # beside a verb in the present: it is a plan
     takes_back: frozenset[str] = frozenset()  # with nothing said instead
+    all_of_it: frozenset[str] = frozenset()  # before a measure that a side moves by, which they do not change: "the whole eight"
+    parted: frozenset[str] = frozenset()  # phrases of a side or a way that may be two words of a move
+    sounds: Mapping[str, tuple[int, str]] = field(default_factory=dict)  # what ears write for a number, and the number
+    in_twos: Mapping[str, int] = field(default_factory=dict)  # numbers that are a spacing: "stapled on twos"
+    one_unit: Mapping[str, str] = field(default_factory=dict)  # "every foot": a unit by itself, and its sign
+    cut_nouns: Mapping[str, str | None] = field(default_factory=dict)  # at the end of a word of cutting: the piece, and its kind
+    several: Mapping[str, str] = field(default_factory=dict)  # kinds in the plural

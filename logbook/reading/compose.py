@@ -16,6 +16,7 @@ from logbook.reading.items import Item, concept_at
 from logbook.reading.labels import labelled
 from logbook.reading.mark_shapes import marked
 from logbook.reading.measures import Measure
+from logbook.reading.phrasing import table_of, words_of
 from logbook.reading.size_pairs import LENGTHS, of_the_building, one_unit, sized
 from logbook.reading.small_words import meant_by_neighbours
 from logbook.reading.swapped import swapped
@@ -66,17 +67,8 @@ def _split_decimals(items, text: str):
     return tuple(done)
 
 
-_SOUNDS = {"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"),
-           "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")}  # fmt: skip
 _LEFT_AS_THEY_ARE = ("COMMA", "STOP", "DET", "AND", "BY", "BE", "OF", "IN", "ON", "EVERY", "SIDE", "STAPLED", "TAPED", "RUBBED", "RUN")  # the commonest, so that they cost nothing
-_SAID = frozenset((*_SOUNDS, "into", "left out", "left over", "right by"))
-_CUT_NOUNS = {"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None}
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
-_IN_TWOS = {"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6, "eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20}  # "stapled on twos"
-_ALL_OF_IT = ("whole", "full", "entire", "good", "solid")
-_SINGLE_UNIT = {"foot": Fraction(12), "inch": Fraction(1), "pie": Fraction(12), "pulgada": Fraction(1), "metro": measure.UNITS["m"]}
-
-
 def _spaces(items, place: int) -> bool:
     """Whether a bare number behind "stapled" is how far apart: small, and the piece was named before."""
     return items[place].value.value <= 4 and any(one.concept.startswith("K_") for one in items[:place])
@@ -110,14 +102,14 @@ def _small_words(items, text: str):
     for place, item in enumerate(items):
         said = text[item.start : item.end].lower()
         before = concept_at(items, place - 1)
-        if item.concept in _LEFT_AS_THEY_ARE and before != "EVERY" and said not in _SAID:
+        if item.concept in _LEFT_AS_THEY_ARE and before != "EVERY" and said not in table_of("small.sounds") and said not in words_of("small.parted"):
             if said != ":" or before != "EXCEPT":  # "with one exception: the back"
                 done.append(item)
             continue
         ahead = concept_at(items, place + 1)
-        ends = said in _SOUNDS and ahead in ("COMMA", "STOP", "AND", "BACK", "TAPED", "APART", "", "BOTH") or (said in _SOUNDS and ahead == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in ("inches", "inch", "pulgadas"))
+        ends = said in table_of("small.sounds") and ahead in ("COMMA", "STOP", "AND", "BACK", "TAPED", "APART", "", "BOTH") or (said in table_of("small.sounds") and ahead == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in ("inches", "inch", "pulgadas"))
         if ends and (before == "EVERY" or (before in MOVED and _moves_a_side(items, place))):
-            value, meant = _SOUNDS[said]
+            value, meant = table_of("small.sounds")[said]
             item = replace(item, concept="NUM", value=_plain(value), read_as=meant)
         elif item.concept == "NUM" and before == "STAPLES" and item.value.value <= 4 and (_listed_last(items, place) or _a_sentence(items, place)):
             done += [replace(done[-1], concept="EVERY", value=None)]
@@ -127,12 +119,13 @@ def _small_words(items, text: str):
         elif said == "into" and ahead in ("COMMA", "STOP", "BACK", "") and before in ("MOVE", "MOVE_IN") and _moves_a_side(items, place):
             done.append(replace(item, concept="IN", end=item.start + 2))
             item = replace(item, concept="NUM", value=_plain(2), start=item.start + 2, read_as="two")
-        elif before == "EVERY" and item.concept in ("WORD", "ROUND") and said in _SINGLE_UNIT:
-            item = replace(item, concept="LEN", value=Measure("LEN", _SINGLE_UNIT[said], "ft" if said in ("foot", "pie") else "m" if said == "metro" else "in", 0, False, Fraction(1)))
+        elif before == "EVERY" and item.concept in ("WORD", "ROUND") and said in table_of("small.one_unit"):
+            unit = table_of("small.one_unit")[said]
+            item = replace(item, concept="LEN", value=Measure("LEN", measure.UNITS[unit], unit, 0, False, Fraction(1)))
         elif item.concept == "TRADE_NOISE" and said == "tape measures" and ahead in LENGTHS and concept_at(items, place + 2) in ("WIDE", "OVER"):
             done.append(replace(item, concept="TAPE", end=item.start + 4))  # "the tape measures two and a quarter across"
             item = replace(item, concept="WORD", start=item.start + 5)
-        elif item.concept == "WORD" and before == "DET" and ahead in LENGTHS and said in _ALL_OF_IT and concept_at(items, place - 2) in MOVED:
+        elif item.concept == "WORD" and before == "DET" and ahead in LENGTHS and said in words_of("small.all_of_it") and concept_at(items, place - 2) in MOVED:
             item = replace(item, concept="FILLER")  # "comes in the whole eight"
         elif item.concept == "AROUND" and said == "around" and ahead in ("LEN", "FRAC", "DEG", "TEMP_F"):
             item = replace(item, concept="HEDGE")  # "around forty inches long"
@@ -153,10 +146,10 @@ def _small_words(items, text: str):
             item = replace(item, concept="BY", value=None, start=item.end - 2)
         elif item.concept in ("NO", "EXCEPT") and said == "minus" and ahead in ("NUM", "LEN", "FRAC", "INWG") and "STATIC" in {concept_at(items, place + k) for k in (-3, -2, -1, 2, 3, 4)}:
             item = replace(item, concept="NEGATIVE", value=None)
-        elif item.concept == "WORD" and said in _IN_TWOS and before == "ON":
-            item = replace(item, concept="NUM", value=_plain(_IN_TWOS[said]))
-        elif item.concept == "WORD" and said in _IN_TWOS and before == "STAPLED":
-            item = replace(item, concept="LEN", value=_plain(_IN_TWOS[said]))
+        elif item.concept == "WORD" and said in table_of("small.in_twos") and before == "ON":
+            item = replace(item, concept="NUM", value=_plain(table_of("small.in_twos")[said]))
+        elif item.concept == "WORD" and said in table_of("small.in_twos") and before == "STAPLED":
+            item = replace(item, concept="LEN", value=_plain(table_of("small.in_twos")[said]))
         elif item.concept == "NUM" and ahead in ("COMMA", "STOP", "", "AND", "TAPED") and _spaces(items, place) and (before == "STAPLED" or before == "STAPLES" and concept_at(items, place - 2) in ("COMMA", "STOP", "")):
             item = replace(item, concept="LEN")  # "stapled two, taped, rubbed", "Staples two."
         elif item.concept == "NUM" and before == "COMMA" and concept_at(items, place - 2) == "STAPLED" and ahead in ("COMMA", "STOP", "") and item.value.value.denominator != 1 and 1 < item.value.value <= 6:
@@ -179,10 +172,10 @@ def _small_words(items, text: str):
             item = replace(item, concept="THIS", start=item.end - 4)
         elif item.concept == "THIS" and before == "IF" and said == "that" and ahead in ("COMMA", "STOP", "") and done:
             item = replace(done.pop(), concept="HEDGE", end=item.end, last=item.last)
-        elif item.concept == "CUT_LENGTH" and ahead in ("NUM", "MARKED") and said.split()[-1] in _CUT_NOUNS:  # "corté la recta nueve a treinta": its number, no length
+        elif item.concept == "CUT_LENGTH" and ahead in ("NUM", "MARKED") and said.split()[-1] in table_of("small.cut_nouns"):  # "corté la recta nueve a treinta": its number, no length
             noun = item.end - len(said.split()[-1])
             done.append(replace(item, end=noun - 1))
-            kind = _CUT_NOUNS[said.split()[-1]]
+            kind = table_of("small.cut_nouns")[said.split()[-1]]
             item = replace(item, start=noun, concept="K_STRAIGHT" if kind else "FITTING", value=kind)
         elif item.concept == "OTHER" and said.replace("’", "'") == "she's" and ahead in ("STAPLED", "TAPED", "RUBBED", "HUNG", "TIGHT") and before in ("COMMA", "BUT", "AND", "STOP", "NUM", "MARKED", "SIZE"):
             item = replace(item, concept="BE")  # the piece: "straight nine, she's stapled"
@@ -255,7 +248,7 @@ def _in_a_pair(items, place: int, text: str) -> bool:
     fits = 1 <= before.value.value <= 9 and 10 <= item.value.value <= 99 and " " not in text[before.start : before.end]
     if not fits or text[before.end : item.start] != " ":
         return False
-    kind = named.startswith("K_") or named in ("FITTING", "NUMBER") or (named == "COUNTED" and text[items[place - 2].start : items[place - 2].end].lower() in SEVERAL)
+    kind = named.startswith("K_") or named in ("FITTING", "NUMBER") or (named == "COUNTED" and text[items[place - 2].start : items[place - 2].end].lower() in table_of("small.several"))
     if kind and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60)):
         return ahead not in _MEASURED and not (ahead == "NUM" and concept_at(items, place + 2) != "BY")
     if named in ("AND", "COMMA", "THROUGH", "THRU", "TO") and ahead in _ENDS_A_MARK and concept_at(items, place - 3) == concept_at(items, place - 4) == "NUM":
@@ -269,19 +262,13 @@ _ENDS_A_MARK = ("THROUGH", "THRU", "COMMA", "STOP", "ON", "RUN", "BE", "", "AND"
 _BEFORE_A_MARK = ("HUNG", "HANG", "STAPLED", "TAPED", "RUBBED", "SEALED", "REDID", "REPAIRED", "TAPE_IT", "FILLER", "BE", "ON", "TIED", "WITH")
 
 
-SEVERAL = {
-    "straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "codos": "elbow",
-    "tapas": "end_cap", "reducciones": "transition", "tramos": "straight", "ductos": "straight", "conductos": "straight", "rectos": "straight", "rectas": "straight", "transiciones": "transition", "collarines": "collar", "derivaciones": "branch", "tes": "tee", "rejillas": "register", "piezas": "fitting", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting",
-}  # fmt: skip
-
-
 def _named_kinds(items, text: str):
     """ "twelve and thirteen, both straights": a plural that counts nothing names the kind."""
     done = list(items)
     for place, item in enumerate(items):
         if item.concept == "K_TEE" and text[item.start : item.end].lower() == "te" and concept_at(items, place + 1) in ("WORD", "FIX", "SEE", "SHOWS", "LEAVES", "MOVE", "MOVE_IN", "MOVE_OUT"):
             done[place] = replace(item, concept="WORD", value=None)  # "te ves bien": the pronoun
-        kind = SEVERAL.get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
+        kind = table_of("small.several").get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
         if kind is None:
             continue
         of_a_size = concept_at(items, place - 2) == "BY" or (concept_at(items, place - 1) in ("STOP", "") and concept_at(items, place + 1) == "COMMA")  # "both ten by ten straights", "Straights, ten by ten"

@@ -10,10 +10,10 @@ from dataclasses import replace
 from logbook.languages.language import Language
 from logbook.reading.batches import plural
 from logbook.reading.claims import Claim
-from logbook.reading.compose import SEVERAL
 from logbook.reading.grammar import Row
 from logbook.reading.headings import Mention
 from logbook.reading.marks import mark_text
+from logbook.reading.phrasing import table_of
 from logbook.reading.stance import Clause
 
 _BETWEEN = ("COMMA", "AND", "DET", "FILLER", "ANOTHER", "STOP")
@@ -120,7 +120,7 @@ def kinds_ahead(row: Row, named: list[Mention]) -> list[Mention]:
     done = list(named)
     for match in row.find(_COUNTED_AHEAD):
         at = match.start("k")
-        kind = row.items[at].value if row.items[at].concept.startswith("K_") else SEVERAL.get(row.words(at, at + 1).lower())
+        kind = row.items[at].value if row.items[at].concept.startswith("K_") else table_of("small.several").get(row.words(at, at + 1).lower())
         left = min(_MOST_AHEAD, int(row.items[match.start("n")].value.value))
         for place, one in enumerate(done):
             if left and one.mark is not None and one.first > at and one.kind is None and not one.batch and kind not in (None, "fitting"):

@@ -6,7 +6,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from functools import cache
 from operator import attrgetter
 
@@ -50,6 +50,12 @@ def any_of(code: str, *where: str) -> AnyOf:
 def words_of(where: str) -> frozenset[str]:
     """The words of all languages that stand there: crews mix them."""
     return frozenset().union(*(attrgetter(where)(language) for language in LANGUAGES.values()))
+
+
+@cache
+def table_of(where: str) -> Mapping[str, object]:
+    """The same of words that each stand for something."""
+    return {word: meant for language in LANGUAGES.values() for word, meant in attrgetter(where)(language).items()}
 
 
 def finds(patterns: Iterable[Likely], text: str) -> re.Match[str] | None:

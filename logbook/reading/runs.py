@@ -8,7 +8,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
 from logbook.reading.marks import MARK, mark_text
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import table_of, words_of
 
 
 def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
@@ -44,7 +44,7 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
             made.append(claim(row, "run", str(number), *match.span("w")))
     for match in row.find("(?P<w>RUN (?P<to>TO|OF|ON|WORD)) (?=COMMA|STOP|KIND|SIZE|$|FITTING|FILLER)"):
         word = row.items[match.start("to")]
-        number = _SOUNDS.get(row.text[word.start : word.end].lower())
+        number = table_of("small.sounds").get(row.text[word.start : word.end].lower())
         if number is None or match.start("to") in taken:
             continue
         taken.update(range(*match.span("w")))
@@ -54,8 +54,4 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
 
 
 _OF_A_BRANCH = ("K_BRANCH", "K_COLLAR", "K_REGISTER", "K_ACCESS_DOOR")  # these sit on a branch that is a piece
-_SOUNDS = {"to": (2, "two"), "too": (2, "two"), "for": (4, "four"), "free": (3, "three"), "ate": (8, "eight"), "won": (1, "one"),
-           "sex": (6, "six"), "tree": (3, "three"), "fore": (4, "four")}  # fmt: skip
-
-
 _ORDINALS = {word: at for row in ("first second third fourth fifth sixth", "primera segunda tercera cuarta quinta sexta", "primer segundo tercer cuarto quinto sexto") for at, word in enumerate(row.split(), 1)}

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import re
 
-from logbook.reading.compose import SEVERAL
 from logbook.reading.claims import Claim, Found, Frame, TakenBack, claim, taken_back, unit_of
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import table_of, words_of
 
 _MOST_SIDE = 192  # inches; two boards end to end. A bare number above it is no side of a duct of rigid board
 ANGLES = (90, 45, 30, 60, 22, 15)
@@ -168,7 +167,7 @@ def _lone_diameter(found: Found):
     """ "Collar three. Eight inch. Tabs bent.": of a collar a lone measure is its width."""
     item = found.item("n")
     led = found.first and found.row.items[found.first - 1].concept not in ("COMMA", "STOP", "QUERY")
-    if led and not any(one.concept == "K_COLLAR" or one.concept == "COUNTED" and SEVERAL.get(found.row.text[one.start : one.end].lower()) == "collar" for one in found.row.items):
+    if led and not any(one.concept == "K_COLLAR" or one.concept == "COUNTED" and table_of("small.several").get(found.row.text[one.start : one.end].lower()) == "collar" for one in found.row.items):
         return
     if 3 <= item.value.value <= 36:
         yield found.claim("collar_diameter", item.value.value, group="w", said_unit=unit_of(item), kinds=("collar",), weak=True, took_back=taken_back((item,), lambda back: back.value.value))
