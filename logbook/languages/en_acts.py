@@ -54,13 +54,14 @@ ENGLISH_ACTS = ActWords(
         ("trimmed", r"(?:trimming|trim)", rf"(?:trim|shave|(?:cut|slice|pull|clean|knock|take|carve|scrape) (?:away |off |out |back )?(?:all )?(?:of )?(?:the |that |any |my )?{_GLASS}|remove (?:the |that |any )?{_GLASS})", rf"(?:trimming|shaving|(?:cutting|pulling|removing)(?: away| off| out)? (?:the |that |any )?{_GLASS})", r"(?:trimmed|shaved)"),
         ("cross_tabs", r"(?:(?:cross[- ]?)tabs?|tabs)", r"(?:(?:put|cut|make|add|lay) (?:on |in |the |any |some |my )*(?:cross[- ]?)?tabs?)", r"(?:(?:putting|cutting|making|adding) (?:on |in |the |any )*(?:cross[- ]?)?tabs?)", r"(?:tabbed)"),
     ),  # fmt: skip
-    looks=r"scrim|weave|pattern|threads|dew|frost|dust|condens|moist|mud|greas|grit|powder|dirt|wet|damp|out of|short o[nf]|jam|dead|died|quit|broke|bust|empty|gone|froze|dry|leak|stole|missing|all it|all this|all she|didn't shoot|never shot|didn't pin|never pinned|shoot it|pin it|stitch it|tack it|fell|came|peel|drop|let go|blew|just the|only the|most of|half of|part of|some of|still|wrong|bad tape|kind of",
+    looks=r"press|smooth|leaned|worked|pushed|squeez|flatten|mash|scrim|weave|pattern|threads|dew|frost|dust|condens|moist|mud|greas|grit|powder|dirt|wet|damp|out of|short o[nf]|jam|dead|died|quit|broke|bust|empty|gone|froze|dry|leak|stole|missing|all it|all this|all she|didn't shoot|never shot|didn't pin|never pinned|shoot it|pin it|stitch it|tack it|fell|came|peel|drop|let go|blew|just the|only the|most of|half of|part of|some of|still|wrong|bad tape|kind of",
     hints=(
-        r"slip|got by|got past|wayside|through the|skip|omit|miss|forg|lef|leav|overlook|neglect|bypass|slide|let go|undone|n't|\bno[tn]?\b|none|never|nil|zero|\bnobody|without|before|\bun[a-z-]+ed|\bnon|only|just|half|list|agenda|owe|due|short|lack|want|wait|need|has to|have to|got to|gotta|"
+        r"bare|naked|uncover|expos|stops|quits|ends|ended|shy|gives out|gave out|dies|heat|scrap|bits|slip|got by|got past|wayside|through the|skip|omit|miss|forg|lef|leav|overlook|neglect|bypass|slide|let go|undone|n't|\bno[tn]?\b|none|never|nil|zero|\bnobody|without|before|\bun[a-z-]+ed|\bnon|only|just|half|list|agenda|owe|due|short|lack|want|wait|need|has to|have to|got to|gotta|"
         r"next|follow|yet|still|shift|'ll|will|going|gonna|should|can|could|supposed|meant|extra|excess|surplus|over|loose|spare|ragged|stray|protrud|iron|torch|heat|cold|scrim|weave|pattern|dust|dirt|grit|grease|oil|mud|grim|film|powder|soot|spray|"
         r"flap|tab|throat|empty|hollow|nothing|fail|bother|time|chance|remember|lazy|rush|one|most|some|part|stay|stick|poke|hang|gone|to[- ]?do|open|punch|remain|outstand|pending|unfinish|incomplete|tomorrow|frost|dew|wet|moist|damp|condens"
     ),
     undone=(
+        r"{doing}(?: it| them| [\w' -]{1,24}?)? (?:was|is) (?:(?!my|our)[\w' -]{2,22}?)(?:'s|s') (?:job|work|task|part|business|end of it|turn)\b[^.;]*\b(?:went home|quit|left|never|didn't|is gone|was gone|took off|no show|called in|forgot|walked off|got sent)\b",
         r"(?:without|with not|with no|not) (?:so much as |even |a |any )*(?:one|single|solitary|lone) (?:single |solitary |lone |lousy )?{noun}\b(?! (?:side|line|row|end))",
         rf"(?:the |my |any |that |all )*{{noun}}(?: (?:it|them|down|inside|out|up|off|part|step|job|work|of it|the \w+))*(?: (?:also|just|all|then|simply))?(?:(?: is| was| were| are| got| gets|'s| ended up| had been| has been))* (?:just |all |plain |also )?{_GONE}(?! (?:on|at) (?:the|one|two|a couple))\b",
         r"{noun}(?: (?:down|it|inside|part|step))*(?: just| simply)? (?:never|didn't|did not|hasn't|has not|haven't|don't|doesn't) (?:ever |even |actually )?(?:happen(?:ed)?|took place|take place|get done|got done|gotten done|occur(?:red)?)\b",
@@ -78,6 +79,7 @@ ENGLISH_ACTS = ActWords(
         r"(?:left|leaving|put|sent|built|closed|went|goes)(?: it| that| them| the \w+)?(?: up| out| together)? (?:un|non)-?(?!stapled|taped){done}\b",
     ),
     partly=(
+        r"{noun}(?: (?:on|of|in|for) [\w' -]{1,26}?)? (?:just |all |only )*(?:stops?|stopped|quits?|quit|ends?|ended|runs? out|ran out|gives? out|gave out|dies|died|comes up|came up|falls|fell|peters out)(?: (?:about|maybe|just|a|an|one|two|three|four|six|few|couple|half|good|foot|feet|inch|inches|well|right|way|hand|some))* (?:short of|shy of|before|short(?= |$)|shy(?= |$)|halfway|half way|partway|two thirds of the way|(?:foot|feet|inch|inches) from the (?:end|corner|top|bottom|back|last \w+))",
         rf"{{done}} (?:just |only |up |down )*(?:the )?(?:one|first|near|top|left|right|long|short|front|bottom|outside|inside) {_PART}(?: of [\w -]+?)? (?:and|but) (?:not|left|missed|skipped|never (?:got|did)|didn't (?:get|do)|forgot) (?:the |that )?(?:other|others|second|far|back|bottom|rest|last|opposite|top|short|long|inside|outside)\b",
         r"(?:half|side|end|seam|part|one) (?:of )?(?:[\w· -]{1,40}? )?(?:i|we) {done}\b[\w ]{0,30}? (?:and|but|while) (?:the |that )?(?:\w+ )?(?:half|side|end|seam|part|one|rest|other)(?: of it)? (?:i |we )?(?:just |sure |never |still )*(?:ain't|isn't|is not|wasn't|not|didn't|did not|hasn't|haven't|forgot|skipped|missed|never)\b",
         r"half (?:of )?[\w· -]{1,40}?(?:is|was|got|'s|are) {done} and (?:the )?(?:other )?half (?:ain't|isn't|is not|wasn't|aren't|not|didn't|don't|hasn't)",
@@ -94,6 +96,10 @@ ENGLISH_ACTS = ActWords(
     ),
     lists=r"(?:still |what's |the |things |stuff )*(?:to[- ]?do|left to do|left|open items?|punch list|remaining|outstanding|not done(?: yet)?|undone|pending|unfinished|yet to do|incomplete)(?: list| on it| on this one| still| yet| is| are)?",
     of_one=(
+        ("taped", False, r"(?:(?:with|left|leaving|its|the|all the|all its|both|my|their|every|has|got) )+(?:wide )?(?:bare|naked|uncovered|undressed|exposed|open) (?:seams?|joints?)\b(?! (?:of|by|at|about|three|two|one|half|an?|a) )"),
+        ("taped", False, r"(?:(?:with|its|the|all|both|my|their|every|four) )*(?:seams?|joints?)(?:(?:'s| is| are| was| were| left| still| all| hanging| stayed)+)? (?:bare|naked|uncovered|undressed|exposed)\b(?! (?:glass|fiber|fib|insulation))"),
+        ("preheated", False, r"(?:nobody|no one|none of us|not one of us)(?:'s)?(?: (?:had|brought|has|could find|found|owned|carried|got))(?: even)? (?:an? |the |any )?(?:heat ?gun|iron|torch|heater)\b"),
+        ("trimmed", False, r"(?:left|leaving|leaves|there's|still has|still got|has) (?:all |some |the |my |a few |those |lots of |plenty of )*(?:scraps?|bits|pieces|chunks|crumbs|strings|shreds|tags|hunks|tufts|ends) of (?:the |loose |old |pink |yellow )?(?:glass|insulation|fiber ?glass|fiber|fluff|fuzz)\b(?! on the (?:floor|bench|truck))"),
         ("surface_clean", False, r"(?:taped|had to tape) (?:it|this|her|that|them|this one|the (?:thing|joint|seam|seams))(?: (?:all|up|while it was|when it was|still))* (?:wet|damp|dewy|frosty)\b"),
         ("surface_clean", False, rf"tape\b{_TAPE_ON}(?: (?:is|'s|was|has|just|all|went|got|ended up|sits?|sitting|lies|lying|laying|laid|rides?|riding|resting|rests|stuck|sticking|stands|floating|floats|down|put|right|holding|standing))+ (?:on|over|to|in|atop|on top of|onto) {_FILTHY}"),
         ("surface_clean", False, rf"tap(?:e|ed|ing)\b(?!,)(?: (?!and|but|then|so|after|before|once|no|not|off)[\w'-]+){{0,6}}? (?:over|on top of|onto|across|through) {_FILTHY}"),
@@ -132,6 +138,7 @@ ENGLISH_ACTS = ActWords(
         ("stapled", False, r"(?:nothing|not a thing|not one)(?: \w+)? (?:shot|stapled|punched|driven|put) (?:through|in|into) (?:it|the flap|there)|stapled (?:nothing|none of it|nowhere)|(?:no|zero|without|not one|not a) (?:single )?staples? (?:in|on|to|holding|through|at all|anywhere|put|went)\b"),
     ),
     of_sentence=(
+        ("rubbed_down", False, r"\b(?:tape|taped|181 ?a-?p|foil)\b[^.;]{0,90}?\b(?:not|never|\w+n't|nobody|no one)(?:'s)?(?: (?:been|got|get|gets|even|really|ever|once|properly|much))* (?:press(?:ed)?|smooth(?:ed)?|lean(?:ed)? on|worked (?:in|down)|work it|push(?:ed)? down|pushed (?:on|in)|squeezed? (?:it )?down|flatten(?:ed)?|bore down on|bear down on|mash(?:ed)? down)(?: (?:it|down|on|in|flat|that|out|at all|the tape|yet))*(?=$|[.,;]| (?:and|but|so|because|since|you|vanes)\b)"),
         ("surface_clean", False, rf"(?:nothing|not a thing|not much|little) (?:under|underneath|below|beneath|behind) (?:the |that |my )?(?:tape|181a-?p){_TAPE_ON} (?:but|except|only|other than) {_FILTHY}"),
         ("surface_clean", False, rf"{_FILTH}{_UNTIL} \b(?:when|while) (?:i |we |the |it )?(?:was )?tap(?:e|ed|ing)\b"),
         ("surface_clean", False, rf"{_FILTH}{_UNTIL} \b(?:and|but|so) (?:i|we) (?:just |still |went ahead and |only )*tap(?:ed|e)(?: (?:right|straight|it|on))* (?:over|on top of|across|onto|through) (?:it|that|them|all of it|everything)\b"),
@@ -220,6 +227,7 @@ ENGLISH_ACTS = ActWords(
         (r"(?=.*\b(?:mark|ul|listed|listing|label|181|stamp|number)\b)(?=.*\b(?:tape|roll|backing|foil)\b)", "(listed)", "yes"),
     ),
     topic_over=r"(?:well |oh |that |it |(?:it|that|they)'s |they're |was |is )*(?:no|nope|none|nah|not|what|which|where|who|how|why|gone|dried|never was|never happened|closed|tight|isn't any|wasn't any|there isn't|there wasn't|there's (?:no|none)|cut (?:it|that) (?:off|out)|didn't see|don't (?:know|see)|somebody else's|wasn't mine|different|other|wrong)\b(?! (?:fixed|patched|mended|taped|touched|repaired|done|yet|sealed))",
+    that_is_it=r"(?:(?:well|yep|yeah|and|so|but|guess what|sorry) )*(?:that's|that is|it's|this is|guess) (?:exactly |just |all )*what(?:'s| is| was|) ?(?:on|went|ended up|got|sealing|closing|holding|i|we)\b(?!.*\b(?:not|didn't|n't|supposed|should|wanted)\b)",
     why_not=r"(?:(?:and|so|but|now|well|you ask|they ask|you wonder|i know) )*(?:why|how come|what's the reason|the reason)(?: (?:is|are|was|were|there's|there is|there are|i|we|has|have|did|does|do|it|they))*(?: (?:no|not|isn't|aren't|wasn't|weren't|didn't|haven't|hasn't|doesn't|don't|never|without))\b",
     says_no=(
         r"(?:ha|hah|haha|as if|dream on|yeah right|right|you wish|you're funny|very funny|what (?!do|did|tears?|holes?|rips?|gaps?|damage|dents?|about|a\b|an\b|the\b|i\b|we\b|kind)\w+)",

@@ -233,6 +233,7 @@ class ActWords:
     vanes: str = "(?!)"  # the noun, beside which stand
     with_vanes: frozenset[str] = frozenset()  # words with which it states that they are in; another word that nobody knows leaves it unread
     asks: tuple[tuple[str, str, str], ...] = ()  # (words of a question, fact, sort of the answer: length, count, degrees, way)
+    that_is_it: str = ""  # how an answer begins that puts what was asked after on the piece
     why_not: str = "(?!)"  # how a question begins that takes it as given that the act was not done
     says_no: tuple[str, ...] = ()  # the whole of an answer
     topic_over: str = "(?!)"  # behind a thing that was named as if asked for: it is not there, or no more

@@ -99,6 +99,7 @@ class Voices:
     others: tuple[str, ...] = ()
     my_piece: str = "(?!)"  # a piece named as his own
     mine: str = ""
+    used_it: str = ""  # in the words of another's deed: what he gave is what was put on
     as_it_is: str = ""  # behind what another did: how this piece is for it
     befell: str = "(?!)"  # in the words of a damage: what it befell, so that another's deed is told of this piece
 

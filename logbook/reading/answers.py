@@ -72,6 +72,9 @@ def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:
             continue
         if row.items[cut[place + 1].first].concept in ("NO_DAMAGE", "DAMAGE"):
             continue  # "foil's clean, no rips"
+        if row.items[clause.last].concept == "QUERY" and language.acts.that_is_it and re.match(language.acts.that_is_it, plain(row.words(cut[place + 1].first, cut[place + 1].last))):
+            found.names.update(at for at in range(clause.first, clause.last) if row.items[at].concept in ("CLOSURE", "MARK181", "C_MASTIC"))  # "You know that gray tape? That's what's on straight nine."
+            continue
         names = _names(row, clause) if row.items[clause.last].concept == "QUERY" or _tells_of_an_act(row, clause) else set()
         bare = clause.last - 1
         if row.items[clause.last].concept == "QUERY" and not names and row.items[bare].concept == "NUM" and bare > clause.first and row.items[bare - 1].concept in _ASKED_OF and row.items[bare].value.value > 4:

@@ -251,12 +251,17 @@ def _method(found: Found):
     behind = found.row.words(found.last, found.last + 1).lower() if found.last < len(found.row.items) else ""
     if before >= 0 and found.row.items[before].concept in ("NO", "NOT_DONE") and behind in ("left", "on", "around", "here"):
         return  # "no fabric left"
+    if before >= 0 and found.row.items[before].concept in ("NO", "NOT_DONE") and found.item("m").value == "mastic" and not any(item.concept in ("DAMAGE", "REPAIRED", "K_REPAIR") for item in found.row.items):
+        return  # "mastic but no fabric": how it is closed
     if not any(item.concept in ("DAMAGE", "REPAIRED", "REPAIR_IT", "K_REPAIR") for item in found.row.items) and found.row.words(found.first, found.last).lower().startswith("swap"):
         return  # "swapped the top to a butt edge"
     if before >= 0 and found.row.items[before].concept == "NOT":  # "crushed, not replaced"
         yield found.claim("damage_repaired", False, group="m", weak=True, hedged=False)
         return
-    if before >= 0 and found.row.items[before].concept in ("NO", "NOT_DONE"):  # "it's crushed, no plug, no new panel"
+    if before >= 0 and found.row.items[before].concept in ("NO", "NOT_DONE"):
+        if found.item("m").value == "mastic" and not any(item.concept in ("DAMAGE", "K_REPAIR", "REPAIRED") for item in found.row.items):
+            return  # "mastic but no fabric": how it is closed
+        # "it's crushed, no plug, no new panel"
         yield found.claim("damage_repaired", False, group="m", hedged=False)
         return
     yield found.claim("(method)", found.item("m").value, group="w")

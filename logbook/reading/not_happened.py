@@ -177,7 +177,7 @@ def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Ite
             match = pattern.search(said)
             if match is not None:
                 first, end = row.within(whole.first, whole.last, match)
-                used = {at for at in range(first, end) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("stapled", "closure", "surface_clean") else ()), *(("STAPLED", "STAPLES", "EVERY") if name == "taped" else ()))}
+                used = {at for at in range(first, end) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("stapled", "closure", "surface_clean", "rubbed_down") else ()), *(("STAPLED", "STAPLES", "EVERY") if name == "taped" else ()))}
                 yield claim(row, name, value, first, end, hedged=False), used
 
 

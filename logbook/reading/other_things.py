@@ -9,7 +9,7 @@ from logbook.reading.phrasing import apart, finds, words_of
 
 _DUCT = ("FITTING", "BOARD", "FACING", "IT", "PANEL", "DAMAGE_PLACE", "JOINT", "FLAP", "GENERIC", "MARKED")
 _CUTS = ("COMMA", "STOP", "BUT", "QUERY", "AND")
-_BETWEEN = ("DET", "WORD", "IN", "ON", "OF", "THROUGH", "BUILDING", "FILLER", "THIS", "COUNTED", "GENERIC", "PLACE_NOUN")
+_BETWEEN = ("DET", "LEN", "WORD", "IN", "ON", "OF", "THROUGH", "BUILDING", "FILLER", "THIS", "COUNTED", "GENERIC", "PLACE_NOUN")
 
 
 def of_something_else(row: Row, at: int) -> bool:

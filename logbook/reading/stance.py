@@ -124,6 +124,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return DRAWING, clause.first + (0 if ends or not before else at), False
     if _voices(language.code) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items, language))) and _others_voice(row, clause, language):
         return OTHER, clause.first, True
+    if head == "OTHER" and {"CLOSURE", "MARK181", "C_MASTIC"} & set(concepts) and _used_it(row, clause, language):
+        return None, 0, False  # "they sent me gray tape so that's what went on"
     if head == "OTHER" and not _called_to(row, clause, lead) and not _and_i(row, items, lead) and not _harmed(row, clause, items, language) and not _the_things(row, clause, items, lead):
         return OTHER, clause.first, True
     if head == "WORD" and items[lead].value in language.names and not _introduces(row, items, lead) and not _vocative(row, clause, lead) and not _and_i(row, items, lead):
@@ -163,6 +165,14 @@ def _others_voice(row: Row, clause: Clause, language: Language) -> bool:
     said = row.words(clause.first, clause.last).lower().replace("’", "'")
     side = any(item.concept == "SIDE" for item in row.items[clause.first : clause.last])  # "the fellow on the lift dropped the top six"
     return _voices(language.code).match(said) is not None and not _mistaped(row, row.items[clause.first : clause.last]) and (side or _HARM.search(said) is None)
+
+
+def _used_it(row: Row, clause: Clause, language: Language) -> bool:
+    last = clause.last
+    while last < len(row.items) and row.items[last].concept not in _ENDS:
+        last += 1
+    words = language.told.voices.used_it
+    return bool(words) and re.search(words, row.words(clause.first, last).lower().replace("’", "'")) is not None
 
 
 _SINCE = re.compile(r"(?:\w+ )?unless (?:somebody|someone|anybody|one of|a|the \w+|they|he|i'm|i am|my eyes|you|it)\b.*\b(?:since|after|overnight|behind my back|blind|mistaken|dreaming|going|lying|lie|crazy|wrong|losing|moved|fell|peeled|pulled|took)\b")

@@ -288,7 +288,7 @@ FRAMES = (
     Frame("(?P<o>STAPLES|STAPLED) (?:FILL|IN|OUT|INSIDE|OUTSIDE){0,3} STOP (?P<a>TO) (?P<w>(?P<n>LEN)) (?=SEP|$)", _at_spacing),
     Frame("(?P<w>EVERY COMMA HEDGE TO? (?P<n>LEN))", _spacing),  # "muy separadas, como a cuatro pulgadas"
     Frame("(?P<w>(?P<n>NUMB) (?P<b>WORD) (?:DET|THIS|EACH)? (?P<o>STAPLES|STAPLE|SCREWS|TABS|K_HANGER))", _between),
-    Frame("(?:STAPLES|STAPLED|TABS) [^STOP QUERY]{0,8} (?P<w>(?P<n>NUMB) (?P<b>WORD) (?:IT|EACH|BOTH)) (?=SEP|$|AND|BUT)", lambda found: _spacing(found) if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("between", "entre") else []),
+    Frame("(?:STAPLES|STAPLED|TABS) [^STOP QUERY]{0,8} (?P<w>(?P<n>NUMB) (?P<b>WORD) (?:IT|EACH|BOTH)) (?!SIDE|JOINT|SCREWS|K_HANGER)", lambda found: _spacing(found) if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("between", "entre") else []),
     Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("(?:STAPLED|STAPLES) (?:FILL|OF){0,2} (?P<w>(?P<a>TO) (?P<n>LEN|FRAC|NUM)) (?!BY|BACK|SIDE_WORD|KIND)", _at_spacing),
     Frame("(?<=REDID) (?:FILL)? (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),
