@@ -54,7 +54,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
     leads=r"(?:(?:and|but|so|well|ok|okay|hey|oh|now|then|listen|look|alright|all right|yeah|yes|no|because|since|man|great|boss|sure|fyi|btw|by the way|anyway|just so you know|you know|heads up|meanwhile|though|while|wonderful|nope|yep) )*",
     who=_PEOPLE,
     joins=frozenset("and but so while then".split()),
-    own_piece=r"(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:mine|ours|this one|today|here|not (?:here|this time|today|on this one)|now)\b",
+    own_piece=r"(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:mine|ours|this one|today|here|not (?:here|this time|today|on this one)|now)\b|(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:i|we) (?:always |still )?(?:\w+ed|did|put|made|hung|cut) (?:mine|ours)\b",
     own_deed=r"(?:(?:and|so|then|now|today|already) )*(?:(?:i|we)(?:'ve)? (?:already |just |only |finally |also )*(?:did|got|stapled|taped|rubbed|hung|built|made|put|finished|closed|cut|left|used)|today|this one|mine|ours|what i)\b",
     unmet=r"(?:(?:but|and|so|well) )*(?:it|they|he|she|that) (?:didn't|never did|did not|won't|hasn't|haven't)(?: (?:come|show|arrive|happen|though|so))*$",
     own_again=r"so (?:now )?(?:the|my|this|every|all the|half the) (?:staples?|tape|vanes?|tabs?|flap|seams?|joints?|facing|foil|scrim|weave|panel|groove|legs)\b|(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we|hangs|came out|went up)|that's (?:what|how) (?:i|we))\b",
@@ -244,5 +244,9 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("lesson rule advice tip remember", r"(?:(?:the|my|today's|first|here's|a|one|golden|number one) )*(?:lesson|rule|advice|tip)(?: (?:of the day|for today|number one|one|of thumb|for (?:the|my) \w+))?$", SENTENCE),
         _aside("keep mind wear watch put clinch staple tape rub wipe use cut lay run start hold always never", r"(?:always |never |please |just )?(?:keep|mind|wear|watch|check) (?:your|those|them|the|an eye on|it|all your)\b", SENTENCE, "reminder"),
         _aside("kid kids apprentice helper asked wanted wondered asks wants boy", r"(?:the|my|our|that) (?:new )?(?:kid|kids|apprentice|helper|new guy|boy|young \w+|rookie|trainee|green ?horn)(?: (?:just|always|keeps?|kept))? (?:asked|asks|asking|wanted to know|wants to know|wondered|wonders)\b", ON),
+        _aside("wanted wants", r"(?:the |my |our |that )?(?:new )?(?:kid|kids|apprentice|helper|new guy|boy|rookie|trainee|{name})(?: just| always)? (?:wanted|wants) (?:me |us )?to (?:tape|staple|rub|use|put|mastic|skip|leave)\b", SENTENCE),
+        _aside("tape", r"\bthe (?:tape|mastic|stapler|gun) was (?:already )?(?:out|open|in my hand|sitting there|right there|handy|on the (?:bench|cart|gun|lift))\b", WORDS),
+        _aside("yesterday's", rf"\byesterday's (?!(?:{_KINDS}|fitting) (?:number )?(?:{_NUMBER}|[a-z]-?\d+)\b)[^.;,?!]*?(?= so | but |[.;,?!]|$)", WORDS),
+        _aside("yesterday before last monday tuesday wednesday thursday friday", r"(?:the day before yesterday|yesterday|last (?:week|night|monday|friday)|this morning) (?:they|he|she|the \w+) (?:wanted|asked|said|told|had)\b", SENTENCE),
     ),
 )

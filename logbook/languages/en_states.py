@@ -24,7 +24,7 @@ _CARRIES = r"(?:duct|ductwork|board|duct ?board|plenum|panel|section|fitting|box
 
 ENGLISH_STATES: tuple[State, ...] = (
     # turning vanes
-    State("vanes", False, (_AWAY, rf"(?:back ?ordered|on back ?order|on order|{_NOT_DO}{_SOFT} (?:come|came|show|showed|shown|arrive|arrived|ship|shipped|here|make it|made it|in stock|go in|gone in|went in)|no[- ]shows?)",
+    State("vanes", False, (_AWAY, r"(?:lying|laying|sitting|leaning|still) (?:\w+ )?on (?:the|my) (?:bench|table|floor|cart)", r"(?:got|get|were|was|are|been) (?:forgotten|left out|left behind|skipped)", rf"(?:back ?ordered|on back ?order|on order|{_NOT_DO}{_SOFT} (?:come|came|show|showed|shown|arrive|arrived|ship|shipped|here|make it|made it|in stock|go in|gone in|went in)|no[- ]shows?)",
         r"(?:w/o|w/out|sans|less|minus|lacking|missing|lacks|hasn't any|(?:ran|run|running|fresh|was|were|am|are|'m) (?:clean |all )?out of|short on|no more|never (?:got|had|put|bought|brought|saw|received) (?:any|the|its|my)|couldn't (?:get|find) (?:any|the)|(?:did|do)n't have (?:any|the)) (?:\w+ )?(?:vanes?|vane rails?|blades)"), ("VANES",), ("elbow",), uses=True),
     State("vanes", False, (r"(?:haven't|hasn't|havent|hasnt|have not|has not)(?: \w+){0,2} (?:come|shown|arrived|shipped|gone in|showed)(?: in| up)?",), ("VANES",), ("elbow",), uses=True, pending=True),
     State("vanes", False, (r"vane-?less|un-?vaned|non-?vaned|vane-free", r"(?:plain|bare|empty|hollow|naked|open) (?:on the )?inside", r"(?:went in|goes in|is|it's|came out|built it|made it|left it|went up|went together) (?:bare|empty|hollow|naked)(?: inside)?(?! (?:of|on|board|foil|facing|flap|seam|where|along))",

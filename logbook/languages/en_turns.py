@@ -171,7 +171,7 @@ ENGLISH_TURNS = Turns(
         r"(?:they're|it's|they are|it is|those are|all of (?:it|them) is)(?: all| right| now| safely)* back (?:in|on|where (?:they|it)|up)|went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
         r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
         r"(?:(?:thought better of it|changed my mind|came back|turned around|had second thoughts)(?: and|,)? )?(?:taped|stapled|bent|rubbed|folded|did|got|finished|caught|added|filled in) (?:up )?(?:the (?:rest|others?|other (?:one|half|two|three|four|side|ones|end|corner|six)|remaining \w+|missing ones?))\b|"
-        r"(?:bent|folded|knocked|pounded|hammered|pushed) (?:it|them|those|that|'em|both|the tabs)(?: all| back| both| right| each)* (?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
+        r"(?:bent|folded|knocked|pounded|hammered|pushed) (?:it|them|those|that|'em|both|the tabs)(?: all| back| both| right| each)* (?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|(?:fixed|reset|straightened|tightened|re-?seated|replaced|stuck) the (?:vanes?|tabs?|tape|staples?|panel|corner|seam|spot|edge)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
         r"(?:it's |they're |it is |they are |that's |everything's )?(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|set) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)|(?:went|started over|went back over it|did it over|redid it) (?:with|in)\b.*(?:tape|181 ?a|inch|mastic)",
     ),
     bare=(
@@ -213,7 +213,7 @@ ENGLISH_TURNS = Turns(
     ),
     # what a move had to do with
     room=(
-        r"(?:only|just|all) (?:had|have|got|get|gave|left)|had (?:only|just)|all (?:the )?(?:room|space|length) (?:that )?(?:i|we|there)|(?:gave|let|left|allowed) (?:me|us)(?: have)?(?: just| only)?|all (?:that )?(?:i|we) (?:could get|got|had|have)|"
+        r"(?:only|just|all) (?:had|have|has|got|gets?|gave|left)|had (?:only|just)|all (?:the )?(?:room|space|length) (?:that )?(?:i|we|there)|(?:gave|let|left|allowed) (?:me|us)(?: have)?(?: just| only)?|all (?:that )?(?:i|we) (?:could get|got|had|have)|"
         r"(?:only )?(?:had |got )?(?:room|space) for|(?:inside of|within|inside|in just|in only)(?: just| only)? \w+|to do it in|to work with|for it$|to make it in|(?:does|did|do) it in",
     ),
     # how it looks to another, which the words behind it set against how it is
@@ -230,6 +230,7 @@ ENGLISH_TURNS = Turns(
         r"(?:i|we) (?:had|brought|pulled|got) [\w ]+? (?:out for|in mind|in hand|lined up|ready for)\b|(?:was|were) going to (?:use|go with|put|be)\b|(?:almost|nearly) (?:used|went with|put)\b",
         r"(?:(?:i|we)(?:'d| had)? )?(?:wanted|meant to have|meant to get|hoped for|hoped to have|hoped to get|asked for|was supposed to have|were supposed to have|was meant to have|aimed for|(?:almost|nearly|darn near|about) (?:had|got|made|put|cut|left|faced|turned|set)) (?:the |that |my |its )?(?:low |shiplap )?(?:step|lip|side of the lap|groove|rabbet)\b",
     ),
+    cuts_out=r"\b(?:cut|cutting|eyeballed|laid out|marked|scribed|drew|measured|traced|sawed)(?: out)? (?:the|my|a|that|its) (?:\w+ )?hole\b",
     goes_on=r"(?:kept|keep) (?:on )?going|(?:walked|moved|went) on",
     mends=(
         rf"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of {_ANY_TAPE}(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",

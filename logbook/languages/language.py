@@ -98,6 +98,7 @@ class Turns:
     room: tuple[str, ...] = ()
     wishes: tuple[str, ...] = ()
     seems: tuple[str, ...] = ()
+    cuts_out: str = "(?!)"  # a hole that a branch or a collar sits in; at the end of these words
     goes_on: str = "(?!)"  # with his work, past damage
     mends: tuple[str, ...] = ()
     on_damage: tuple[str, ...] = ()  # tape, up to the damage that it lies on

@@ -60,7 +60,8 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
             noun = at + 1
             while noun < clause.last and live(row, noun) in ("DET", "OF", "FILLER"):
                 noun += 1
-            if noun < clause.last and live(row, noun) in (*_LEFT_UNDONE, "TAPED", "STAPLED"):
+            named = noun + 1 < clause.last and live(row, noun + 1) == "BE" and row.words(noun + 1, noun + 2).lower() == "being"  # "except for the staples being short"
+            if noun < clause.last and live(row, noun) in (*_LEFT_UNDONE, "TAPED", "STAPLED") and not named:
                 made.append(claim(row, *DENIED[live(row, noun)], at, noun + 1))
                 at = noun + 1
                 continue

@@ -77,6 +77,8 @@ def _opens(row: Row, at: int) -> bool:
 def _worked(row: Row, match) -> bool:
     """ "working on twelve", "terminé la nueve"; "a forty-five" is a thing, no number."""
     article = row.words(*match.span("d")).lower() if match.start("d") >= 0 else ""
+    if row.words(*match.span("m")).lower() == "one" and row.items[match.start("m") - 1].concept in ("HAVE", "I"):
+        return False  # "three by four o'clock, I said. I've got one."
     if row.words(*match.span("f")).lower() in ("on", "for", "got", "doing", "en", "para") and not _opens(row, match.start()):
         return False  # "fixed the truck for nine hundred"
     return article not in ("a", "an", "un", "una") and _LEADS(row, match)

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
-from logbook.reading.phrasing import apart, finds, words_of
+from logbook.reading.phrasing import apart, finds, word, words_of
 
 _DUCT = ("FITTING", "BOARD", "FACING", "IT", "PANEL", "DAMAGE_PLACE", "JOINT", "FLAP", "GENERIC", "MARKED")
 _CUTS = ("COMMA", "STOP", "BUT", "QUERY", "AND")
@@ -16,6 +17,8 @@ def of_something_else(row: Row, at: int) -> bool:
     """Whether the damage at this item is of what is no duct, told of before it in its clause or right behind it."""
     if words_of("small.of_a_duct") & set(row.words(at, at + 1).lower().replace("'", " ").split()):
         return False  # "the foil's coming off the glass"
+    if row.words(at, at + 1).lower().split()[-1] == "hole" and _is_cut_out(row, at):
+        return True
     first = at
     while first > 0 and row.items[first - 1].concept not in _CUTS:
         first -= 1
@@ -33,6 +36,14 @@ def of_something_else(row: Row, at: int) -> bool:
     followed = last < len(row.items) and row.items[last].concept in ("FACING", "BOARD", "PANEL", "FLAP", "SIDE", "JOINT", "IT")
     told = not followed and bool(words_of("small.no_duct") & set(behind)) and (behind[0] in words_of("small.owners") or behind[0] in ("in", "on", "through", "en") or behind[0] in words_of("small.no_duct"))
     return bool(words_of("small.no_duct") & set(subject)) or told or _we_crushed_it(row, first, at)
+
+
+def _is_cut_out(row: Row, at: int) -> bool:
+    """ "We cut the hole on Monday. Branch nineteen …. Four days for one hole": what a branch or a collar sits in, where nothing was mended."""
+    sits = any(item.concept in ("K_COLLAR", "K_BRANCH", "K_TEE", "K_REGISTER", "K_ACCESS_DOOR", "BRANCH_WORD") for item in row.items)
+    mends = any(item.concept in ("REPAIRED", "METHOD", "FACING") for item in row.items)
+    said = row.text[: row.items[at].end].lower()
+    return sits and not mends and any(word(code, "turns.cuts_out").search(said) is not None for code in LANGUAGES)
 
 
 def _we_crushed_it(row: Row, first: int, at: int) -> bool:

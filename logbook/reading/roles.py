@@ -186,6 +186,9 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         patched = [c for c in repaired if any(word in (c.read_as or row.text[c.start : c.end]).lower() for word in _PATCHED)]
         if draft.kind is not None and draft.kind.value == "end_cap" and not patched and not (repaired and methods):
             return rest  # "a plug on the dead leg, cap nine": what closes it
+        over = [c for c in repaired if c.value is True and row.text[c.start : c.end].lower().startswith("tape")]
+        if over and not methods and not patched and not any(c.name == "taped" for c in rest) and not any(item.concept in ("GAP", "PARTED") for item in row.items):
+            return [*rest, replace(over[0], name="taped", weak=True)]  # "stapled, taped it over": nothing was damaged
         if not (repaired and methods) and not patched and not any(c.value == "plug" or (c.value == "replaced" and _of_the_board(row, c)) for c in methods):
             return rest
     fixed = [c for c in repaired if c.value is True]

@@ -52,6 +52,8 @@ def _named_sides(items, at: int) -> tuple[Item, int] | None:
 
 
 def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
+    if text[items[at].start : items[at].start + 10].lower() == "one by one" and concept_at(items, at + 1) == "BY":
+        return None  # "he goes through them one by one"
     ratio = _ratio_at(items, at, text)
     if ratio is not None:
         return ratio

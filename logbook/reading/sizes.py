@@ -251,6 +251,7 @@ FRAMES = (
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),
     Frame("(?P<w>(?P<n>LEN)) OF? K_STRAIGHT (?!BY)", _length_of("length", least=6)),
     Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND|EACH|HEDGE)", _lone_length),
+    Frame("SIZE COMMA RUN NUM SERVICE? COMMA (?P<w>(?P<n>LEN)) (?=STOP|$)", _lone_length),
     Frame("SIZE STOP (?P<w>(?P<n>LEN)) (?=STOP|$)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
     Frame("SIZE (?P<w>(?P<n>NUM)) (?=STAPLED|TAPED)", _lone_length),  # in text that runs on

@@ -59,6 +59,14 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="FITTING", value=None)  # "leak test, section A": a stretch of the run
         elif item.concept == "QUESTION" and said in ("is it", "is that", "is there", "is this") and ahead in ("MOVE", "HAVE", "FROM", "BE") and _concept(items, place - 1) == "COMMA" and "STOP" not in [one.concept for one in items[:place][-12:]]:
             done[place] = replace(item, concept="BE")  # "what I ended up with, transition nine, is it goes from …"
+        elif item.concept == "WILL" and said in ("i'd", "we'd", "i’d", "we’d") and ahead in ("STAPLED", "TAPED", "RUBBED", "HUNG", "WIPED", "TRIMMED") and text[items[place + 1].start :].lower().split()[0].endswith(("ed", "hung")):
+            done[place] = replace(item, concept="I")  # "I'd stapled it and was taping when …": it was done by then
+        elif item.concept == "BACK" and ahead == "BY" and _concept(items, place - 1) == "IT" and text[items[place - 2].start : items[place - 2].end].lower() in ("cut", "trimmed", "took"):
+            done[place] = replace(item, concept="FILLER")  # "I had to cut it back by two inches": no side moves
+        elif item.concept == "FRAC" and said == "half" and _concept(items, place - 1) in ("WORD", "FILLER", "SIDE", "OTHER_SIDE") and _concept(items, place - 2) == "DET" and ahead not in ("LEN", "NUM", "FRAC", "OF", "STAPLES", "BOARD", "LEG"):
+            done[place] = replace(item, concept="WORD", value="half")  # "used the good half"
+        elif item.concept == "K_PLENUM" and said == "box" and ahead not in ("NUM", "MARKED", "NUMBER", "COMMA", "LETTER", "SIZE", "DASH") and _concept(items, place - 1) in ("WORD", "LEN", "FRAC", "SIDE", "FILLER") and _concept(items, place - 2) in ("DET", "WORD", "ON", "IN", "FROM") and not any(one.concept == "K_PLENUM" for k, one in enumerate(items) if k != place):
+            done[place] = replace(item, concept="WORD", value="box")  # "the half inch box was empty", "on a pizza box"
         elif item.concept == "UNDONE" and said.endswith("cut it off") and ahead in ("TO", "ON") and _concept(items, place + 2) in ("NUM", "LEN"):
             done[place] = replace(item, concept="CUT_TO")  # "had to cut it off to thirty-one"
         elif item.concept == "QUERY" and ahead == "BE" and _concept(items, place + 2).startswith("K_") and _points(items, place):

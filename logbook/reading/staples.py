@@ -270,6 +270,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD)", _leg),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
     Frame("(?P<w>LEG BE (?P<n>LEN|FRAC)) (?!APART|BY)", _leg),
+    Frame("(?P<w>STAPLES BE (?:DET|WORD|FILLER|HEDGE|ME){1,4} COMMA (?P<n>FRAC)) (?=COMMA|STOP|$)", _leg),
     Frame("(?P<w>STAPLES WORD OF (?P<n>FRAC)) (?!APART|CROWN|BOARD)", _leg),
     Frame("(?P<w>STAPLES FILLER (?:DET)? (?:HAVE|WORD) (?:BE|FILL){1,2} OF? (?P<n>FRAC)) (?!APART|CROWN|BOARD)", _leg),  # "la grapa que traigo es de tres octavos"
     Frame("STAPLES (?:ON|IN|OF) (?:KIND|FITTING|NUMBER|NUM|MARKED|DET|IT){1,4} (?P<w>BE DET? (?P<n>LEN|FRAC) (?:GENERIC|WORD)?) (?=SEP|$|AND)", _half_inch_ones),

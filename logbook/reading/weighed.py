@@ -176,6 +176,8 @@ def _half_done(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     if told is None or len({name for _, name in told[1]}) != 1 or word(language.code, "told.weighed.holds_back").search(one.words[: told[0].start()].removeprefix("but ")):
         return False
     match, acts = told
+    if acts[0][1] == "tabs_bent" and not any(item.concept in ("TABS", "TAB_WORD", "K_COLLAR") for item in row.items):
+        return False  # "I took it over half folded": the piece
     behind = row.text[row.items[one.last - 1].end :][:60].lower().lstrip(", ")
     later = re.match(language.acts.still_to_do, behind) is not None  # "all but the rub, which I haven't done yet"
     opens = (Open("piece", acts[0][1], row.items[one.item(match.start())].start, row.items[one.last - 1].end),) if later else ()
