@@ -254,6 +254,7 @@ ENGLISH_TURNS = Turns(
         r"(?:it'd|it would|would|'d) (?:be|look|make|work|hold|pass)\b.*\b(?:if|with) (?:there (?:were|was)|it had|it was|i had|it's got|it got|we had|somebody had|someone had)",
     ),
     # what he said before and now says otherwise
+    others_of_them=r"(?:and |but |so )*(?:all )?(?:of )?(?:the (?:others?|rest|remaining|remainder)(?: (?:two|three|four|five|ones|pieces|of (?:them|'em)|\d))*)",
     formerly=(r"(?:i|we)(?:'d| had)? (?:said|told (?:you|them|him)|gave (?:you|them)|called (?:it|that|it in|in)|sent (?:it )?in|put (?:it )?down|wrote (?:it )?down|had it (?:down )?as|reported)\b", r"not (?:the|what) [\w ]*(?:i|we) (?:called in|said|told you|sent in|gave you)"),
     earlier=r"(?:from|i did|i made|i sent(?: in)?|i told you about|i called in|we did|i logged|i reported|i recorded|i turned in|i gave you|i talked about|i built|we logged|we built|i spoke of) (?:this morning|earlier(?: today)?|before|yesterday|last night|the other day|monday|tuesday|wednesday|thursday|friday|last week|before lunch|first thing|in the morning|an hour ago|a while ago|the morning|last time|this afternoon)",
     takes_back=(

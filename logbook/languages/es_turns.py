@@ -75,7 +75,7 @@ SPANISH_TURNS = Turns(
     ),
     excepts=(
         rf"(?:menos|excepto|salvo|a excepcion de|quitando|faltando|nomas falto|fuera de|pero no|sin contar)(?: por| en| de)?(?: el| la| los| las| un| una| ese| esa)*"
-        rf" (?:(?:ultim[oa]s? |otr[oa]s? |de |mism[oa] )*{_SPOT}|{_SOME})\b",
+        rf" (?:(?:ultim[oa]s? |otr[oa]s? |de |mism[oa] )*{_SPOT}|{_SOME})\b(?: que (?:no|se|me|le|les|ya|nomas|todavia)\b[^,.;]*)?",
     ),
     on_the_way=r"(?:pero |y |ya |luego |despues )*",
     no_tab=("encint", "la encint", "lo encint", "grap", "la grap", "la engrap"),
@@ -93,6 +93,7 @@ SPANISH_TURNS = Turns(
         r"(?:pero |y |es[oa]s? |est[eao]s? |ahora |ahorita |ya |hoy |luego |despues |entonces )*(?:ahora|ahorita|ya|hoy|luego|despues)\b(?!.*\b(?:no|ni|sin|falta\w*)\b)",
         r"(?!.*\b(?:no|ni|sin|falta\w*)\b).*\by (?:ahora|ahorita|ya|asi ya|con eso ya)\b", r"pero (?:mejor|al final|siempre|luego|despues|al ultimo)\b(?!.*\b(?:no|ni|sin|falta\w*)\b)",
     ),
+    others_of_them=r"(?:y |pero |ya |nomas |a )*(?:l[oa]s (?:otr[oa]s|demas|rest\w+)(?: (?:dos|tres|cuatro|cinco|\d))?|el resto)",
     untrue=r"\b(?:cierto|verdad|mentira)\b",
     thought=(r"(?:yo )?(?:pense|crei|creia|pensaba|segun yo|juraba|jure|dije|le dije|les dije|habia dicho|supuse|pensabamos|creiamos)\b",),
     said_so=(r"(?:es[oae]|est[oae]|ell[oa]s?|el|la|ya|el mio|la mia|los mios|las mias|el nuestro|la nuestra|este|esta)",),
@@ -103,6 +104,7 @@ SPANISH_TURNS = Turns(
     out_again=(r"(?<!no )(?:(?:se )?(?:las|los|la|lo) )?(?:tuve que|tuvimos que|hubo que|me hicieron|nos hicieron|me mandaron(?: a)?|me toco|fui y) (?:quitar|sacar|arrancar|desprender)(?:sel[oa]s?|l[oa]s?)?(?: (?:porque|ya que|pues|por) .*)?", r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:las|los|la|lo|se las|se los|se la|se lo) (?:volvi a )?(?:quite|quitamos|saque|sacamos|quitar|sacar|arranque)(?: otra vez| de nuevo| despues)*",),
     in_after_all=(r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:despues |luego |ya |pero |y )*(?:se )?(?:las|los|la|lo) (?:puse|pusimos|meti|metimos|instale|coloque)(?: despues| luego| ya| al final| adentro)*",),
     denies=(
+        r"(?:nomas |solo |pero |menos |y )*(?:al?|a la|el|la) (?:(?:codo|recto|recta|tramo|ducto|pieza|tapa|te) )?(?:del? )?\w+ (?:no|tampoco) (?:se )?(?:(?:le|l[oa]s?) )+(?:puse|pusimos|meti|metimos|hice|hicimos|di|eche|pude|alcance|tiene|trae|lleva)(?: (?:nada|ningun[oa]|poner\w*|meter\w*))?",
         r"(?:{who} )?(?:pero )?(?:no|tampoco)(?: (?:lo )?(?:esta|estan|quedo|quedaron|va|van|era|fue)| (?:la|las|lo|los) (?:tiene|tienen|trae|lleva|puse|hice)| tiene| trae| lleva| hay| es cierto| es verdad| del todo| todavia| aun| completamente)+(?: (?:todavia|aun|nada|ningun[oa]?|del todo|bien|complet[oa]))*|{who} (?:no|tampoco)",
         r"(?:{who} )?(?:todavia|aun) no(?: (?:esta|estan|lo esta|la tiene|las tiene))?|(?:va|quedo|se fue|esta) sin (?:nada|ell[oa]s?)",
     ),

@@ -88,7 +88,9 @@ _DENIED = (
     rf"{{acts}},? {_CL}(?:quede|quedamos|quedo|quedaron|deje|dejamos|olvide|dejo) (?:ahi |alla )?(?:en|arriba de|dentro de|adentro de) (?:el |la |mi |una |un )?(?:trocka|troca|camion|camioneta|caja|bolsa|pickup|gangbox|bodega|taller|casa|shop|van|carro|banco|piso de abajo|otro piso|bote|tienda|almacen)",
     r"(?:sin rastro de|pelon de|pelona de|pelones de|encuerad[oa] de|huerfan[oa] de|ayun[oa] de|limpi[oa] de|se fue sin|se quedo sin|quedo sin|va sin|anda sin|esta sin|salio sin|lo deje sin|la deje sin|le hace falta toda(?: la)?) {acts}(?! (?:tallar|frotar|doblar|apretar|pegar|recortar|planchar|alisar|sobar|asentar|de mas|en|por))",
 )
+_DAY = r"(?:mañana|pasado mañana|luego|al rato|en la tarde|la (?:otra|proxima) semana|(?:el |la |en )?(?:lunes|martes|miercoles|jueves|viernes|sabado)(?: que viene)?)"
 _STILL_TO_DO = (
+    rf"{{acts}},? {_CL}(?:llegan?|vienen?|traen|entregan|mandan|surten|van a (?:llegar|traer|entregar)) (?:hasta |para |por ahi )?{_DAY}",
     r"{acts},? (?:(?:ya|estan|esta|van|vienen|quedaron|andan) )*(?:pedid[oa]s?|encargad[oa]s?|ordenad[oa]s?|en camino|de camino|por llegar)\b",
     rf"{{acts}},? {_SOFT}no {_CL}(?:llegan?|han llegado|ha llegado|aparecen?|han traido|han surtido)\b",
     rf"{{acts}},? {_CL}(?:debo|debemos|quede a deber|quedamos a deber)\b",
@@ -208,6 +210,8 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bpor l[oa]s ", r"\b(?:grapas?|staples?) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_stapled", "n"), ("stapled", True))),
     # others put in, by their leg alone
     Turn(r"\bde (?:media|\w+ octavos|\d/\d)", rf"\b{_PUT} (?:otras |unas |las )?(?:nuevas )?de (?:media|tres octavos|cinco octavos|\d/\d)\b", (("stapled", True),), beside=r"\b(?:grapas|staples)\b", unless=r"\b(?:no|ni|si|sin|cinta|tape|teip|board|tabla|panel)\b"),
+    # what made it come off is on no facing
+    Turn(rf"\b{_OVER}\b", "|".join(rf"(?<={stem} )(?:con|por|de) (?:el |la |tanta |tanto )?{_OVER}\b" for stem in ("levanto", "levantaron", "despego", "despegaron", "solto", "soltaron", "cayo", "cayeron", "inflo", "aflojo", "hincho", "levantando", "despegando", "levanta", "despega", "despegada", "levantada", "suelta", "despegado")), ()),
     # held by tape alone
     Turn(r"\b(?:aguant|sostien|agarr|detien|mantien|une|cierra|amarr|carg)", r"\b(?:la|lo|las|los) (?:aguantan?|sostienen?|agarran?|detienen?|mantienen?|unen?|cierran?|amarran?|cargan?)(?: (?:nomas|solo|solita|pura|puro|la|el|nada mas|a|con))* (?:cinta|tape|teip)\b(?: (?:sola|solita|nomas|nada mas))?", (("taped", True),), unless=r"\b(?:no|ni|si|sin) \w+ (?:cinta|tape|teip)"),
     # hollow: an elbow with nothing in it
@@ -238,7 +242,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:en (?:lugar|vez) de|a falta de) ", r"\b(?:en (?:lugar|vez) de|a falta de) (?:las? |poner(?:le)? )?(?:grapas?|staples?|(?:en)?grapar(?:l[oa])?)\b(?!.*\b(?:tabs|tiras|tiritas|pestañas|tornillos)\b)", (("stapled", False),), unless=r"\b(?:mas|largas|otras) grapas|\bdos\b"),
     # nothing at all has been done
     Turn(r"\bnada\b", rf"\b(?:todavia |aun )?(?:no|ni) (?:he|hemos|hay|tengo|tenemos|llevo|llevamos) (?:{_NOTHING_DONE} nada|nada {_NOTHING_DONE})(?: (?:hoy|todavia|aun|aqui|de nada|del run \w+))*", ()),
-    Turn(r"\b(?:porque|por ?que|pues|ya que|es que) ", rf"\b(?:porque|por ?que|pues|ya que|es que) (?:de (?:la |las |los |el )?\w+(?: \w+)? )?(?:ya |aqui |ahorita |hoy )*no (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|tengo|me dieron|me alcanzaron|llegaron|llego|alcanzaron|alcanzo|trajeron|surtieron)(?: (?:mas|de otra|de otras|nada|otra|otras|buena|de la buena))*{_ALONE}", ()),
+    Turn(r"\b(?:porque|por ?que|pues|ya que|es que) ", rf"\b(?:porque|por ?que|pues|ya que|es que) (?:de (?:la |las |los |el )?\w+(?: \w+)? )?(?:ya |aqui |ahorita |hoy )*no (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|tengo|me dieron|me alcanzaron|llegaron|llego|alcanzaron|alcanzo|trajeron|surtieron)(?: (?:mas|de otra|de otras|de (?:la |las )?(?:media|tres|dos|cuatro|buen\w+|larg\w+|anch\w+)|nada|otra|otras|buena|de la buena|de la larga))*{_ALONE}", ()),
     # none was there, why he did not: what stands behind is told anew
     Turn(r"\bno (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|llegaron|llego)\b", r"\b(?:porque|por ?que|pues|ya que|como|es que) (?:ya |aqui |ahorita |hoy )*no (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|tengo|me dieron|me alcanzaron|llegaron|llego|alcanzaron|alcanzo|trajeron|surtieron)(?: (?:en (?:la|el) \w+|mas|ni una|ninguna|aqui|hoy|ahorita|todavia|nada))*(?= (?:y )?(?:lo |la |va |quedo |esta |ya )*(?:(?:en)?grap|encint|teip|tape|tall|frot|sell|cerr)\w+)", (), beside=r"\b(?:no|sin|ni)\b.*\b(?:porque|por ?que|pues|ya que|como|es que)\b"),
     # the stuff was no good: not used, or nothing said of it
@@ -329,7 +333,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bde l[oa]s (?:cuatro|4)\b", r"\b(?P<n>tres|dos|un[oa]?|[123]) de l[oa]s (?:cuatro|4) (?:lados|caras|costuras|orillas|uniones|juntas)(?: (?:si|ya|nomas|solo|se|les|le|llevan?|traen?|tienen?|van|con|quedaron|quedo|estan|puse|meti))* (?:grapas?|staples|engrapad\w+|grapad\w+)", (("sides_stapled", "n"), ("stapled", True))),
     Turn(r"\bde l[oa]s (?:cuatro|4)\b", r"\b(?P<n>tres|dos|un[oa]?|[123]) de l[oa]s (?:cuatro|4) (?:lados|caras|costuras|orillas|uniones|juntas)(?: (?:si|ya|nomas|solo|se|les|le|llevan?|traen?|tienen?|van|con|quedaron|quedo|estan|puse|meti))* (?:cinta|tape|teip|encintad\w+)", (("sides_taped", "n"), ("taped", True))),
     # nothing in an elbow
-    Turn(r"\ba?dentro\b", r"(?:por|de) (?:dentro|adentro) (?:ya )?(?:no (?:le )?(?:tiene|lleva|trae|hay|puse|meti) nada|(?:va|esta|quedo|anda|quede) (?:hueco|pelon|vacio|solo|libre|sin nada))|(?:va |esta |quedo |anda |asi |)(?:hueco|vacio|pelon|pelado|limpio|solo) (?:por|de) (?:dentro|adentro)|sin nada (?:por |de |alla |ahi )?a?dentro", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b"),
+    Turn(r"\ba?dentro\b", r"(?:(?:por|de) )?(?:dentro|adentro) (?:ya )?(?:no (?:le )?(?:tiene|lleva|trae|hay|puse|meti) nada|(?:va|esta|quedo|anda|quede) (?:hueco|pelon|vacio|solo|libre|sin nada))|(?:va |esta |quedo |anda |asi |)(?:hueco|vacio|pelon|pelado|limpio|solo) (?:por|de) (?:dentro|adentro)|sin nada (?:por |de |alla |ahi )?a?dentro", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b"),
     Turn(r"\bno l[oae]\b", r"\bno (?:la|lo|le) (?:aprete|apretamos|presione|presionamos|asente|asentamos|aplaste|repase|planche|alise)\b", (("rubbed_down", False),), beside=r"\b(?:cinta|tape|teip|encint)", unless=r"\b(?:lenguetas?|tabs?|pestañas?|panel|tornill\w*|orej\w+)\b"),
     # left as it is
     Turn(r"\b(?:asi|igual|como esta)\b", r"\b(?:ahi |alli )?(?:(?:la|lo|se) )*(?:deje|dejamos|quedo|dejo) (?:ahi )?(?:asi|igual|como (?:esta|estaba))\b", (("damage_repaired", False),), beside=r"\b(?:hoyo|rotur|rasg|raj|agujer|pique|ponch|golpe|aplast|despeg|abollad|sumid|hole|tear|puncture|rompi)", unless=r"\b(?:no lo|no la|cinta|tape|teip|parch|arregl|repar|grap)\w*"),

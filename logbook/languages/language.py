@@ -105,6 +105,7 @@ class Turns:
     tapes_it: tuple[str, ...] = ()  # the same, where only "it" tells that the damage is meant
     hollow: tuple[str, ...] = ()
     formerly: tuple[str, ...] = ()
+    others_of_them: str = ""  # begins what is said of the rest of a batch
     untrue: str = "(?!)"  # in what denies: another's word, and no act
     besides: str = r" (?:and|so) "  # what is told besides begins
     used_to: tuple[str, ...] = ()  # how it was; states nothing where `by_now` begins the words behind

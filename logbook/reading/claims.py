@@ -51,6 +51,7 @@ class Claim:
     pending: bool = False
     both_at: int = -1  # item of a "both of them": of every fitting named before that
     for_run: str | None = None
+    for_mark: str | None = None  # of this one piece of a batch
     via: str = "typed"
     part: str = ""  # "side": denies it of one side only; "undone": it was done and came off again
     fills: bool = False  # "back eighteen each": of every move before it too

@@ -36,6 +36,11 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
                 before = said
             if before is None and done[-1].concept != "NOT":
                 before = _said_again(items, place, done)
+            if before is None and item.concept == "SIZE" and (size := _size_before_the_rest(done)) is not None:
+                while done[-1].concept not in ("COMMA", "STOP", *MEASURES):
+                    done.pop()
+                done[size] = replacing(item, done[size])  # "doce por doce, noventa, me equivoqué, es de catorce por doce"
+                continue
             if before is not None:
                 first = done[before]
                 long = [kept for kept in done[before + 1 :] if kept.concept in ("LONG", "APART")]
@@ -96,6 +101,15 @@ def _misspoken(item: Item, done: list[Item], text: str, forms: Forms) -> bool:
     else:
         done[right] = replacing(item, done[right])
     return True
+
+
+def _size_before_the_rest(done: list[Item]) -> int | None:
+    """The size that a word of correction takes back, with its turn or its length told between."""
+    at, fixed = len(done) - 1, False
+    while at >= 0 and len(done) - at <= 9 and (done[at].concept in ("COMMA", "FIX", "BE", "OF", "FILLER", "DET", "IT", "LONG", "ON", "RUN", "K_ELBOW") or fixed and done[at].concept in ("NUM", "DEG", "LEN")):
+        fixed = fixed or done[at].concept == "FIX"
+        at -= 1
+    return at if fixed and at >= 0 and done[at].concept == "SIZE" and done[at + 1].concept == "COMMA" else None
 
 
 def _of_a_sort(one: Item, other: Item) -> bool:

@@ -286,7 +286,9 @@ def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim]
             continue  # "90 and 91, the same": their numbers
         at = region_of(regions, one.last - 1 if one.pending else one.first)  # "still need to tape 22" names its own
         begin, holder = regions[at]
-        if one.first in directed and (place := next((k for k, draft in enumerate(made) if draft.mark is not None and draft.mark.value == directed[one.first]), None)) is not None:
+        if one.for_mark is not None and (place := next((k for k, draft in enumerate(made) if draft.mark is not None and draft.mark.value == one.for_mark), None)) is not None:
+            mates = [place]
+        elif one.first in directed and (place := next((k for k, draft in enumerate(made) if draft.mark is not None and draft.mark.value == directed[one.first]), None)) is not None:
             mates = [place]
         elif one.both_at >= begin and batches[begin] == 1:
             mates = sorted({index for _, index in regions[: at + 1]})

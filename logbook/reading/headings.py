@@ -99,6 +99,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if not taken.intersection(range(*match.span("m"))):  # "the register right next to it that's number nine"
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:(?P<on>CORRECTION_ON) (?:RUN NUM COMMA?)?)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD|IN NUM)"):
+        if row.items[match.start("f")].concept == "FITTING" and row.words(*match.span("f")).lower() in _KIND_OF_WORD and leads_to(row, match.start("f")):
+            continue  # "collarín 3 en el ducto 9"
         told = any(item.concept == "NUMBER" for item in row.items[match.start("f") + 1 : match.start("m")])  # "codo de tres piezas, número cuatro"
         if not taken.intersection(range(*match.span("m"))) and (told or not counts_pieces(row, match.start("f"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
@@ -190,6 +192,13 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         mark = mark_text(row, *match.span("m"), language)  # "23 is taped, 24 I forgot"
         if mark in known and not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark), first=match.start("m")))
+    for match in row.find("(?:ON|ONLY|EXCEPT|BUT|COMMA|VOID) DET? (?P<m>MARKED|NUM) (?=NOT (?!BY|LONG)|NO (?!NUM)|NOT_DONE|VOID)"):
+        mark = mark_text(row, *match.span("m"), language)  # "nomás al 5 no le puse"
+        if mark in known and not taken.intersection(range(*match.span("m"))):
+            first = match.start() + (row.items[match.start()].concept == "COMMA")
+            while first and row.items[first - 1].concept in ("ONLY", "BUT", "AND", "FILLER"):
+                first -= 1
+            add(replace(_mention(row, match, mark=mark), first=first))
     for pattern, fits in SAID_OTHERWISE:
         for match in row.find(pattern):
             if taken.intersection(range(*match.span("m"))) or any(m.mark is not None and not _apart(row, m, match) for m in made) or (fits is not None and not fits(row, match)):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, told_acts, turned
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -131,7 +131,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims = [marked(row, cut, where, one) for one in claims]
     claims += _of_both(row, named, claims)
     named, claims = listed.told_ahead(row, named, claims)
-    claims = _excepted(row, named, claims)
+    claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
     if but_one:
         named, claims = one_left_out.excepted(row, but_one, named, claims, language)
 

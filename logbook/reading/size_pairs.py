@@ -131,7 +131,10 @@ def of_the_building(items, text: str):
     """ "a ceiling tile 24 by 24", "the 36 by 80 door": measures of what is no duct."""
     done = list(items)
     hatched = any(item.concept == "K_ACCESS_DOOR" for item in items)
+    hung = any(item.concept == "K_HANGER" for item in items)
     for place, item in enumerate(items):
+        if hung and item.concept == "SIZE" and max(item.value.pair) < _LEAST_DUCT:
+            done[place] = replace(item, concept="COUNT")  # "channel, one and a half by three quarters"
         if hatched and concept_at(items, place - 1) == "SIZE" and max(items[place - 1].value.pair) <= _MOST_DOOR:
             continue  # "access door, twelve by twelve hatch"
         if item.concept != "BUILDING" and not (concept_at(items, place - 1) == "SIZE" and text[item.start : item.end].lower() in _STOCK):
@@ -147,6 +150,7 @@ def of_the_building(items, text: str):
     return tuple(done)
 
 
+_LEAST_DUCT = 3  # inches; less is the channel that a duct hangs in
 _MOST_DOOR = 36  # inches; no hatch in a duct is wider
 _STOCK = ("scrap", "scraps", "sheet", "sheets", "blank", "retal", "retazo", "lámina", "hoja")  # "a six by six scrap"
 _OWN_NOUNS = ("GAP", "TAPE", "STAPLES", "BOARD", "BACK", "THROAT", "OFFSETS", "K_COLLAR", "ROUND")

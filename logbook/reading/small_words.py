@@ -28,6 +28,10 @@ _ACTS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "STAPLES", "TAPE", "S
 _LEFT_AS_THEY_ARE = ("NUM", "DET", "STOP", "AND", "IT", "BE", "IN", "OUT", "OF", "K_TRANSITION", "RUN", "MARKED")  # but behind "of"; the commonest, so that they cost nothing
 
 
+def _clause_end(items, place: int) -> int:
+    return next((k for k in range(place + 1, min(place + 6, len(items))) if items[k].concept in ("COMMA", "STOP", "QUERY")), min(place + 6, len(items)))
+
+
 def meant_by_neighbours(items, text: str):
     done = list(items)
     collar = any(item.concept == "K_COLLAR" for item in items)
@@ -41,6 +45,12 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
         elif item.concept == "HEDGE" and said == "como" and _concept(items, place - 1) in ("", "STOP", "COMMA", "FILLER", "BUT", "AND") and (ahead in ("NO", "NOT", "NOT_DONE", "DET", "IT", "I", "BE", "LACK") or ahead == "FILLER" and past_article not in ("NUM", "LEN", "FRAC", "DEG")):
             done[place] = replace(item, concept="FILLER", value=None)  # "como no traía solapa, …": since
+        elif item.concept == "OTHER" and said in ("otros", "otras", "los otros", "las otras") and (ahead in ("NUM", "BE", "HAVE", "STAPLED", "TAPED", "RUBBED", "COMMA", "NOT") or ahead == "FILLER") and any([_concept(items, k), _concept(items, k + 1)] in (["NUM", "AND"], ["NUM", "THRU"], ["NUM", "COMMA"], ["NUM", "TO"]) and _concept(items, k + 2) in ("NUM", "DET") for k in range(place)):
+            done[place] = replace(item, concept="WORD", value="otros")  # "80, 81 y 82 …, los otros sí": the pieces
+        elif item.concept == "ON" and said == "al" and _concept(items, place - 2) in ("COUNTED", "FITTING") and _concept(items, place - 1) == ahead == "NUM" and items[place + 1].value.value > items[place - 1].value.value:
+            done[place] = replace(item, concept="THRU", value=None)  # "tramos 20 al 24"
+        elif item.concept == "EXCEPT" and said.endswith(" que") and any(_concept(items, k) in ("BE", "HAVE", "NOT", "NO", "PENDING", "UNDONE", "FORGOT", "EVERY") for k in range(place + 1, _clause_end(items, place))):
+            done[place] = replace(item, concept="BUT", value=None)  # "nomás que las grapas son de tres octavos"
         elif item.concept == "FIX" and said in _THAT_IS and ahead in ("NUM", "FRAC") and [_concept(items, place + k) for k in (2, 3)] in (["ON", "NUM"], ["IN", "NUM"]) and items[place + 3].value.value == 12:
             done[place] = replace(item, concept="SLOPE", value=None)  # "entra tres en veinticuatro, o sea dos en doce"
         elif item.concept == "LONG" and said == "en total" and _concept(items, place - 1) == "NUM" and _concept(items, place - 2) in ("HAVE", "BE", "FILLER", "WORD"):

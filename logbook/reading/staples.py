@@ -222,6 +222,8 @@ def _clinch(found: Found):
     outward = found.item("to").concept in ("OUT", "OUTSIDE")
     if any(item.concept in ("GROOVE", "SHIPLAP") for item in found.row.items[max(0, found.first - 4) : found.first]):
         return  # "the shiplap is turned out"
+    if found.row.items[found.first].concept == "CLINCHED" and any(item.concept == "TABS" for item in found.row.items[max(0, found.first - 2) : found.first]):
+        return  # "lengüetas dobladas por dentro": those of a collar
     yield found.claim("staple_clinch", "outward" if outward else "inward", group="w")
 
 

@@ -98,6 +98,12 @@ def _moved(found: Found):
         yield from _number("airflow")(found)
 
 
+def _reinforced(found: Found):
+    """Channel and rod in a note of hangers are what the hangers are made of."""
+    if not any(item.concept == "K_HANGER" for item in found.row.items):
+        yield found.claim("reinforced", True, group="w")
+
+
 def _service(found: Found):
     yield found.claim("service", found.item("s").value, group="s")
 
@@ -112,7 +118,7 @@ FRAMES = (
     Frame("(?P<w>WEIGHS (?:FILL|ON){0,2} (?P<n>NUM)) (?!BY)", _number("accessory_weight")),
     Frame("(?P<w>(?:HUNG)? (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN) (?!JOINT|STAPLES|SIDE|END)", _flag("accessory_supported")),
     Frame("(?P<w>ON_DUCT)", _flag("accessory_supported", False)),
-    Frame("(?P<w>TIE_RODS)", _flag("reinforced")),
+    Frame("(?P<w>TIE_RODS)", _reinforced),
     Frame("(?P<w>HUNG) (?! (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _hung),
     Frame("(?P<w>ON_BENCH)", _stage("made")),
     Frame("HUNG (?:FILL|IT|COMMA|AND|BUT|ANOTHER){0,3} (?P<w>DOWN_AGAIN)", lambda found: [found.claim("stage", "made", group="w", corrects=True)]),

@@ -267,15 +267,16 @@ FRAMES = (
     Frame("TAPES (?:TAPES|FILL){0,2} WIDE (?:OF|BE){0,2} (?P<w>(?P<n>NUMB)) (?!BY)", _width),
     Frame("(?:TAPED|TAPES) (?:WITH|IN)? DET? (?:WORD|FILLER){0,2} (?P<o>WORD) COMMA DET? (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _of_a_roll),
     Frame("TAPES (?P<v>WORD) HEDGE? (?P<w>(?P<n>NUMB) (?:WIDE|OVER))", _width),
-    Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER|WORD){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WORD (?:NO|NOT|TRADE_NOISE)|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
-    Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|WORD (?:NO|NOT|TRADE_NOISE)|IN_PLACE|FILLER|RUBBED)", _width),
+    Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER|WORD){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|VOID|WORD (?:NO|NOT|TRADE_NOISE)|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
+    Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|VOID|WORD (?:NO|NOT|TRADE_NOISE)|IN_PLACE|FILLER|RUBBED)", _width),
     Frame("(?:TAPE|TAPED) COMMA (?P<w>(?P<n>LEN)) (?=COMMA? (?:MARK181|CLOSURE))", _width),
     Frame("MARK181 COMMA (?P<w>(?P<n>NUM)) (?=SEP|$)", _half_of_mark),
     Frame("MARK181 (?P<w>(?P<n>NUM)) (?=COMMA LEN BOARD|SEP RUBBED|RUBBED|AND RUBBED)", _width_of_mark),
     Frame("TAPES (?:FROM|OF|ON) DET? (?:KIND|FITTING|GENERIC) NUMBER? (?:NUM|MARKED)? (?:COMMA|SIZE|RUN|NUM|OF){0,6} (?:BE|TAKES) OF? (?P<w>(?P<n>LEN|FRAC) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta del tramo nueve es de dos pulgadas"
     Frame("TAPES (?:COMMA|BUT|FILLER){1,3} OF (?P<w>(?P<n>NUMB) WIDE?) (?!BY|SIDE_WORD|SIDE|LONG|BACK|STAPLES|APART|BOARD|LEG|NUM|COUNTED|JOINT|HIGH|KIND|DEG)", _width),  # "181A-H, pero de dos y media porque …"
+    Frame("TAPES FILLER? DET? (?:HAVE|WORD) (?:BE|FILL){1,2} (?:OF|DET){0,3} (?P<w>(?P<n>LEN|FRAC) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta que lleva es la de dos pulgadas"
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
-    Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|WORD (?:NO|NOT|TRADE_NOISE)|AND STAPLES|MARK181)", _width),
+    Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|VOID|WORD (?:NO|NOT|TRADE_NOISE)|AND STAPLES|MARK181)", _width),
     Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL|ON|DET|OF){0,4} COUNTED OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "181A-H, rollo de dos y media"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL){0,3} OF DET OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "cinta de la de tres"

@@ -72,7 +72,7 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             if no and would(row, next(one for one in cut if one.first <= act < one.last)):
                 continue
             if not mended:
-                spent.update(range(clause.first, clause.last))
+                spent.update(k for k in range(clause.first, clause.last) if not (row.items[k].concept in ("NUM", "MARKED") and k > clause.first and row.items[k - 1].concept in ("ON", "DET")))  # "al 5 no le puse": its number
             between = row.words(act, clause.last).lower()
             if why.get(act) in ("other", "drawing") and not re.search(r"\b(?:mine|ours|this one|these|mío|mía)\b", between):
                 named.update(_heading_of(row, cut, act))

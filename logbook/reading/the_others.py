@@ -1,0 +1,45 @@
+"""The rest of a batch: "80, 81 and 82, 81 isn't rubbed, the other two are rubbed", "el 81 sin cinta, los otros sí llevan"."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.claims import Claim
+from logbook.reading.grammar import Row
+from logbook.reading.headings import Mention
+from logbook.reading.parts import plain
+
+_OPENS = ("STOP", "QUERY", "COMMA", "BUT", "AND", "ONLY")
+
+
+@cache
+def _begins(code: str) -> re.Pattern[str]:
+    return re.compile(rf"(?:{LANGUAGES[code].turns.others_of_them or '(?!)'})(?![\w'])")
+
+
+def of_the_others(row: Row, named: list[Mention], claims: list[Claim], language: Language) -> list[Claim]:
+    """The claims, where what is said of the others is of each of a batch but those that were told of apart before."""
+    batch = next((m for m in named if len(m.batch) > 1), None)
+    if batch is None or not language.turns.others_of_them or _begins(language.code).search(plain(row.text)) is None:
+        return claims
+    marks = [mark for mark, _ in batch.batch]
+    made = list(claims)
+    for first, item in enumerate(row.items):
+        if first < batch.last or (row.items[first - 1].concept not in _OPENS) or _begins(language.code).match(plain(row.text[_start(row, first) : item.start + 40])) is None:
+            continue
+        apart = {m.mark for m in named if batch.first < m.first < first and m.mark in marks}
+        end = min([row.sentence_end(first), *(m.first for m in named if m.first > first)])
+        told = [c for c in made if first <= c.first < end and c.for_mark is None]
+        if apart and told and len(apart) < len(marks):
+            made = [c for c in made if c not in told] + [replace(c, for_mark=mark, both_at=-1) for mark in marks if mark not in apart for c in told]
+    return made
+
+
+def _start(row: Row, at: int) -> int:
+    """Where the words of this item begin, with an article that belongs to its phrase."""
+    before = row.items[at - 1].end if at else 0
+    return before + len(row.text[before : row.items[at].start]) - len(row.text[before : row.items[at].start].lstrip())
