@@ -41,7 +41,7 @@ ENGLISH_ASIDES = Asides(
         r"(?:a |big |fat |white |pure |total |straight )*lies?|lied", r"fib(?:s|bing|bed)?|untrue|false", r"(?:isn't|not|ain't|hardly) true", r"(?:making|made|make) (?:that|it|them|this|one|all|some) (?:one |of (?:it|that|them) )?up|i made up",
         r"wishful thinking|imagin(?:ed|ing|ation)|dream(?:t|ed|ing)", r"kidding|joking|a joke", r"pretend(?:ed|ing)?", r"for show|in name only|on paper|famous last words|grain of salt", r"so it (?:looks|seems)|or so (?:it|i|they|the \w+|my \w+) \w+", r"(?:that|which|this|such) (?:was|is|were) (?:the |my |our )?(?:plan|idea|intention|theory|hope|goal|dream|story)", r"if you believe (?:that|it|me)|bridge to sell|i've got a bridge|pull the other one",
         r"^(?:and |yeah |then )*i'm (?:the (?:pope|queen|king|president|easter bunny|tooth fairy|emperor)|a (?:monkey|dutchman|ballerina|duke|saint)|santa|napoleon|elvis|royalty|rich|six foot \w+|ten feet tall|twenty one|the \w+ of \w+)\b.*",
-        r"don't (?:hold me to|quote me|count on|bet on)", r"exceptions?", r"(?<!all )(?:one|two|three) (?:out )?of (?:them|those|these|two|three|four)(?= (?:is|are|isn't|aren't|was|wasn't)|$)",
+        r"(?:god|lord|heaven|may i be) (?:forgive me|forgiven)|forgive me", r"optimistic|exaggerat\w+|being generous|ahead of itself|jumped the gun|premature", r"(?:can't|couldn't|not) (?:have )?(?:done |be |do )?both|one or the other", r"don't (?:hold me to|quote me|count on|bet on)", r"exceptions?", r"(?<!all )(?:one|two|three) (?:out )?of (?:them|those|these|two|three|four)(?= (?:is|are|isn't|aren't|was|wasn't)|$)",
         r"(?:half|part) of (?:that|it|them|those)",
     ),
     elliptic=(

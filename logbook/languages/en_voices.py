@@ -18,6 +18,7 @@ _SAYS = (
 ENGLISH_VOICES = Voices(
     others=(
         rf"{_ANY}(?:word|the word|talk|gossip|rumou?r|the rumou?r|story|the story|legend)(?: is| has it| goes| was|'s| on site is)\b",
+        rf"{_ANY}(?:some|a|that|this|the|one) [\w'-]+(?: [\w'-]+)? (?:is|was|keeps?|has been|goes around|went around|'s been) (?:on and on |always )?(?:telling|saying|claiming|spreading|swearing)\b",
         rf"{_ANY}(?:they're|they are|people are|folks are|he's|she's|everybody's|everyone's) (?:all )?(?:telling|saying|claiming|swearing|spreading|going around|convinced)\b",
         rf"{_ANY}(?!i\b|we\b|it\b|tape\b|bucket\b|pail\b|can\b|tub\b|tube\b|backing\b|liner\b|gun\b|laser\b|thermometer\b|that\b|this\b|which\b|one\b|rule\b|ruler\b|foil\b|board\b|facing\b|like\b|as\b|you\b|me\b|mine\b|what\b|who\b|nobody\b|print\b|i'd\b|never\b|not\b|just\b|also\b|reading\b|mark\b|tag\b|label\b|number\b|caliper\b|sticker\b|stamp\b|wrapper\b|roll\b|carton\b|gauge\b|meter\b|stencil\b|air\b|box\b|crew\b|it's\b|chalk\b|marker\b|writing\b|top\b|bottom\b|side\b|end\b|level\b|scale\b|job\b|section\b|dial\b|page\b|fitting\b|elbow\b|straight\b|cap\b|tee\b|collar\b|note\b)[a-z]+ (?:says|said|swears|swore|claims|claimed|reckons|insists|tells me|told me)\b(?! (?:on the|to me on))",
         rf"{_ANY}(?:everyone|everybody|people|folks|most (?:guys|people|folks|crews|shops|fitters|outfits)|(?:other|some|all the|all the other|the other|plenty of|lots of|a lot of) (?:guys|people|folks|shops|crews|fitters|outfits)|any (?:guy|fool|idiot|decent \w+))(?: else)?(?: (?:always|usually|just|only|here|out here|around here|in this town))* (?:cuts?|staples?|tapes?|puts?|rubs?|does|do|wipes?|uses?|runs?|makes?|lays?|laid|turns?|faces?|leaves?|spaces?|bends?|trims?|skips?|stapled|taped|rubbed|faced|turned|went)\b",
@@ -28,6 +29,7 @@ ENGLISH_VOICES = Voices(
         rf"{_ANY}(?:the|his|their|her) (?:log|record|records|sheet|report|list|app|computer|system|paper|paperwork|clipboard|board in the office|whiteboard|spreadsheet|office|tally|punch list) (?:has|have|had|says|said|shows|showed|lists|listed|reads|claims)\b",
         rf"{_ANY}(?:the|a|an|some|that|another|one of the|those|his|their)(?: (?!i\b|we\b)[\w'-]+){{0,2}}? (?:{_PEOPLE}|crew|team|shift|squad)(?: (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|before|ahead of|behind|across|down|up|who|that|with)(?: (?!i\b|we\b)[\w'-]+){{0,5}}?)? (?:stapled|taped|rubbed|trimmed|wiped|put|ran|did|made|built|hung|left|skipped|forgot|used|dropped|cut|had|got|has|was|were|is|bent|closed|finished|never|didn't|always|usually|shot|taking|doing|patched|pulled|brought)\b",
     ),
+    they=frozenset(("he", "she", "they")),
     my_piece=r"(?:(?:and|but|so|now|while) )*(?:my|our) (?:own )?\w+",
     used_it=r"\b(?:so|and|but) (?:that's|that is) what (?:went|is|i|we|got|ended)\b|\b(?:so|and) (?:i|we) (?:just )?(?:used|went with|put|ran|stuck) (?:it|that)\b|, used (?:it|that)\b",
     as_it_is=(

@@ -49,6 +49,7 @@ ENGLISH_WEIGHED = Weighed(
     near_miss=tuple(rf"{_NEAR}(?: (?!<|not |never |no |but |because |if |and )[\w'#-]+){{0,5}}? {words}" for words in _LACKING if words != "<u>"),
     lot_of=r"(?<![\w'])(?:(?:all|every|each|none|not one|no|most|any)(?: (?:single|other|last|of|the|my|our|these|them|today ?'s|his))* (?:#s?|pieces?|fittings?|ones?|joints?|elbows?|straights?|others?|lot)|(?:everybody|everyone|everything|anybody)(?: else)?(?: ?'s)?)(?![\w'])",
     but_this=r"(?:but|except(?: for)?|save(?: for)?|bar|until|till|apart from|other than|excepting|barring|with the exception of|not)(?: (?:for|on|with|in|number))*(?![\w'])",
+    finished=r"(?<![\w'])(?:finished(?: (?:it|them|the job|the rest|up|off))*|(?:got|did) (?:it|the rest|the other half|all of it) (?:done|finished|too|after|later)|(?:did|got|taped|stapled|rubbed) the (?:rest|other half)|carried on and finished|it's (?:all )?(?:done|finished) now)(?![\w'])",
     did_so=r"(?<![\w'])(?:did|didn't|have|haven't|was|wasn't|ended up|wound up|in the end|forgot|left|skipped|finally|actually)(?![\w'])",
     not_his_word=r"(?<![\w'])(?:never|not|\w+n't)(?: (?:once|ever|even|actually|really))* (?:said|say|saying|claimed?|told (?:you|anybody|him|them)|tell (?:you|anybody|him|them))(?![\w'])",
     belied=(

@@ -14,6 +14,7 @@ class Weighed:
     near_miss: tuple[str, ...] = ()  # it was nearly left undone, and so was done
     lot_of: str = ""  # many pieces, of which something is told
     but_this: str = ""  # and how the one of them begins that is otherwise
+    finished: str = "(?!)"  # behind what was half done: by now it is
     did_so: str = "(?!)"  # behind a near miss: whether it was left undone or not is told there
     not_his_word: str = "(?!)"  # before a denial: "I never said I didn't staple it" tells neither
     belied: tuple[str, ...] = ()  # how somebody's word begins that is not true, and how that is told behind it
@@ -97,6 +98,7 @@ class Voices:
     """How a clause begins that tells another's words or another's work; `mine` begins the speaker's own again."""
 
     others: tuple[str, ...] = ()
+    they: frozenset[str] = frozenset()  # who says, in the middle of words that run on without a sign
     my_piece: str = "(?!)"  # a piece named as his own
     mine: str = ""
     used_it: str = ""  # in the words of another's deed: what he gave is what was put on

@@ -29,8 +29,8 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             while noun < clause.last and row.items[noun].concept in ("DET", "ON", "OF", "FILLER", "FROM"):
                 noun += 1
             acts = [k for k in range(clause.first, at) if row.items[k].concept in ("STAPLED", "TAPED", "RUBBED", "SHOWS") and not row.is_blank(k)]
-            if noun >= clause.last or row.items[noun].concept in ACTS or any(row.items[k].concept in ("NO", "NOT", "NOT_DONE", "PENDING") for k in range(at + 1, clause.last)):
-                continue
+            if noun >= clause.last or row.items[noun].concept in ACTS or any(row.items[k].concept in ("NO", "NOT", "NOT_DONE", "PENDING") for k in range(at + 1, min(noun + 2, clause.last) if row.items[noun].concept in _ON_A_SIDE and acts else clause.last)):
+                continue  # "all but the top isn't"; but "all but the side you can't see"
             if row.items[noun].concept not in _ON_A_SIDE and (not acts or at - acts[-1] > 2):
                 continue
             copied = any(row.items[k].concept in ("SAME_AS", "SAME_THING", "SAME_SIZE") for k in range(clause.first, at))

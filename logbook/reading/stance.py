@@ -143,6 +143,9 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         at = concepts.index("NOT")
         if concepts[at + 1 : at + 2] == ["DET"] and concepts[at + 2 : at + 3] in (["NUM"], ["GENERIC"], ["FITTING"]) and len(concepts) > at + 3:
             return OTHER, clause.first + at, False  # "isn't the one with no vanes": tells of another
+    said = next((at for at in range(lead + 1, len(items) - 2) if concepts[at] == "OTHER" and concepts[at + 1] == "SAYS"), None)
+    if said is not None and row.words(clause.first + said, clause.first + said + 1).lower() in language.told.voices.they and not {"AND", "BUT"} & set(concepts[said:]):
+        return OTHER, clause.first + said, False  # "… stapled every two he says it's taped"
     for at, concept in enumerate(concepts):
         who = at + 2 if concepts[at + 1 : at + 2] == ["DET"] else at + 1
         if concept == "BY" and who < len(items) and (concepts[who] == "OTHER" or items[who].value in language.names) and not any(item.value == "other_tape" for item in items):

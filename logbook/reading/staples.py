@@ -53,6 +53,8 @@ def _spacing(found: Found):
     value = item.value.value
     if item.concept == "NUM" and value == 1 and not item.value.digits and found.row.items[found.first].concept == "EVERY":
         return  # "on every one but nine"
+    if found.first and found.row.items[found.first].concept == "EVERY" and found.row.items[found.first - 1].concept == "NOT":
+        return  # "not every three, not every two and a half, every two"
     if name == "hanger_spacing" and item.concept == "NUM" and value < 12:
         if not 3 <= value <= 10 or found.row.items[found.first].concept != "EVERY":
             return

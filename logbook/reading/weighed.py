@@ -179,6 +179,10 @@ def _half_done(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     if acts[0][1] == "tabs_bent" and not any(item.concept in ("TABS", "TAB_WORD", "K_COLLAR") for item in row.items):
         return False  # "I took it over half folded": the piece
     behind = row.text[row.items[one.last - 1].end :][:60].lower().lstrip(", ")
+    if word(language.code, "told.weighed.finished").search(behind.split(".")[0]) is not None:
+        found.claims.append(claim(row, acts[0][1], True, acts[0][0], acts[0][0] + 1, hedged=False))
+        _spend(row, one, max(acts[0][0], one.item(match.end() - 1)), found)
+        return True
     later = re.match(language.acts.still_to_do, behind) is not None  # "all but the rub, which I haven't done yet"
     opens = (Open("piece", acts[0][1], row.items[one.item(match.start())].start, row.items[one.last - 1].end),) if later else ()
     found.claims.append(claim(row, acts[0][1], False, one.item(match.start()), one.item(match.end() - 1) + 1, part="side", hedged=False, opens=opens, pending=later))
