@@ -181,6 +181,7 @@ ENGLISH_ACTS = ActWords(
         r"|\bother (?:one|two|three|side|sides|half|end|ends|corner|corners)(?: is| are|'s)?(?: still)? pending"
     ),
     unfinished=(
+        r"(?:but |and |the |its |one |both )*(?:\w+ )?ends?(?:'s| is| are| stays)? (?:still|wide|left)(?: \w+)? open\b(?! (?:to|for)\b)",
         rf"{_ITSELF}(?:missing|lacks|lacking|short|goes back to the (?:bench|table|shop)\b|going back to the (?:bench|table|shop)\b)(?: (?:its|a|an|the|one|another) (?:\w+ )?(?:end|cap|collar|door|lid|panel|side|top|bottom|branch|boot|saddle|flange|frame|cover|cheek|leg|corner|sleeve)\b|(?<=bench)|(?<=table)|(?<=shop))",
         rf"{_ITSELF}(?:got|had|have|only got|only have) (?:it|this one|that one|#+(?: #+)?) (?:only |about |just )*{_HALF} (?:done|built|made|together|finished|closed)\b",
         rf"{_ITSELF}(?:(?:is|was|are|'s|got|gets) )?(?:not|isn't|ain't|wasn't|aren't|never|n't)(?: (?:quite|all the way|all|completely|fully|really|even|yet|totally|entirely|been|gotten|got|get|near|anywhere near|close to))* (?:finished|done|complete|completed|closed up|closed in|buttoned up|put together|assembled|wrapped up|together)(?: (?:yet|up|with (?:it|this one|that one|her|#+(?: #+)?)))*(?: (?:until|till|because|since|by a long shot|either|though)\b.*)?$",

@@ -32,15 +32,17 @@ ENGLISH_TURNS = Turns(
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
         " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
         " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's shiplap groove well so now today again from where was which who all way down off out also even"
-        " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're set sets thank thanks you okay ok alright sorry well yeah yes oh".split()
+        " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're set sets thank thanks you okay ok alright sorry well yeah yes oh"
+        " monday tuesday wednesday thursday friday saturday sunday overnight yesterday".split()
     ),
     nouns=(
-        (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling", "stapled"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
+        (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling|staplers?|(?<!heat )(?<!tape )(?<!temp )gun", "stapled"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
     ),
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
         (rf"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up(?! {_WELL})|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
+        (r"s(?:its?|at|itting) (?:up|proud|high|off)(?: (?:off|of|on|from|above) the flap)?|rid(?:e|es|ing) (?:up|high)|stand(?:s|ing)? (?:off|proud)|(?:didn't|don't|won't|never) sink", ("stapled",)),
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
         (r"popp(?:ed|ing)(?: (?:out|loose|off|up))?|pulled (?:out|through|loose|off)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
@@ -48,12 +50,13 @@ ENGLISH_TURNS = Turns(
         (r"(?:corners?|seams?|joints?|sides?|back|top|bottom|left|right|spots?|underside|edges?)(?:'s| is| are)?(?: still| a little| kinda| kind of| wide)* open", ("taped", "cross_tabs")),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
-    meanwhile=r" (?:when|while|as|after|once|the minute|the second|as soon as|every time) (?:i|we|he|she|they|it|you|the|my|somebody|someone|a)\b.*$",
+    meanwhile=r" (?:because|since|'?cause|when|while|as|after|once|the minute|the second|as soon as|every time) (?:i|we|i'm|we're|he|she|they|it|it's|you|the|my|somebody|someone|a|of)\b.*$",
     # tabs that stand where they should lie
     standing=(
         r"tabs?(?: \w+)?(?: is| are| was| were|'re|'s)?(?: still| just| all| kind of| kinda| a little| pretty| real)* (?:flop\w*|flap\w*|wiggl\w*|wobbl\w*|rattl\w*|loose|sprung|springy|springing|slack|lazy|wavy|unbent|straight|stick(?:s|ing)?(?: straight| right)? (?:up|out)|stand(?:s|ing)?(?: straight| tall)?(?: up| out)?|pok(?:e|es|ing) (?:up|out)|half[- ]?(?:way )?(?:bent|down|over)|proud|up in the air|not down|not bent|waving|in the breeze)",
         r"(?:loose|floppy|wobbly|unbent|straight|wiggly) tabs?",
         r"(?:tabs?|ones|rest|others?|them|few|couple|two|three|four|one|some) (?:of (?:the|them|those) ?(?:tabs?)? ?)?(?:is |are |'re |'s |were |was )?(?:still |just |all |left )*(?:standing|straight(?: out| up)?|up|upright|out|sticking (?:up|out)|not down|not over)",
+        r"(?:they|those|these|them)(?: all| both| still| just)* (?:stick|stand|poke|point|are|'re)(?: still| all| just)* (?:(?:sticking|standing|poking|pointing) )?(?:straight (?:out|up)|up|out|straight)$",
         r"left (?:the )?(?:others?|rest|other ones|two|three|four|a few|a couple|some)(?: of them)?(?: standing| up| straight| alone| off)?",
     ),
     tabs_short=(
@@ -64,7 +67,7 @@ ENGLISH_TURNS = Turns(
     tabs_all=(r"(?:but |and |no |well |now )*(?:they're|they are)(?: all| both| every one)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice|under|underneath|inside|all|every|one|of|them))*",
         r"(?:but |and |no |well |now )*(?:all|every one|each one|every single one|every last one)(?: \w+)?(?: of (?:them|'em|those))?(?: ?are| is|'re|'s)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice|under|underneath|inside))*",),
     # those that a denial is told of, behind them
-    tabs_left=(r"tabs? (?:that |which )?(?:i|we) (?:couldn't|could not|can't|didn't|never|haven't) (?:get |got |quite |even )*(?:bent|bend|down|over|folded|fold|to bend|to lay down|to lie down)",
+    tabs_left=(r"(?:couple|few|some|one|two|three|four|five|six|half|most|several|bunch)(?: \w+)?(?: of)?(?: the| my| those| them)? tabs? (?:that |which )?(?:i|we) (?:just |really |still |simply )*(?:couldn't|could not|can't|cannot|never could|never|didn't)(?: \w+)? (?:get|got|reach|bend|fold|turn|flatten|grab|touch|do|see)\b", r"tabs? (?:that |which )?(?:i|we) (?:couldn't|could not|can't|didn't|never|haven't) (?:get |got |quite |even )*(?:bent|bend|down|over|folded|fold|to bend|to lay down|to lie down)",
         r"(?:couple|few|some|one|two|three|half|most|several|bunch)(?: of)?(?: the| my| those)? tabs? (?:still )?(?:didn't|wouldn't|won't|don't|doesn't|aren't|isn't|weren't|ain't)\b",),
     tabs_done=(
         r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| both| every one| now)* (?:hug(?:ging|ged|s)?|snug(?:ged)?|tight|flat|flush|cinched|clamped|mashed|locked|pinched|knocked|beat)(?: (?:down|over|up|in|tight|flat|to|on|onto|against|inside|the|board|duct|inside of))*",
@@ -81,6 +84,7 @@ ENGLISH_TURNS = Turns(
          r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|sit|drop in|clinch|bend|stay|staying|lay|lie|laying|lying|close(?! (?:up|in|together|tight))|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
     ),
     missed=(
+        (r"(?:only |just )(?:put|got|used|set|ran|had|have)(?: in)? (?:(?:in )?every (?:other|second|third)|half(?: of)?|a couple(?: of)?|two|three|some)(?: of)?(?: the| my)? (?:ones?|vanes?|slots?|rails?|blades?|them)(?: in)?", ("vanes",)),
         r"(?:missed|skipped|left off|left out|left(?= (?:the|a|an|one|two|three|about|some|half|most|that|my|out|off|a couple)\b)|passed over|forgot|(?:couldn't|could not|can't|cannot|wasn't able to|didn't|did not|no way to|never|hard to(?! see)|unable to|too tight to) (?:really |quite |even )?(?:reach|get(?: at| to| into| under| behind| around| up to| in to| in)?|do|see|finish|tape|staple|rub|bend|make))"
         rf" (?:(?:it|that|them|the tape|tape|a staple|staples|my hand|the gun|the stapler) )?(?:(?:all the way |all )?(?:under|behind|around|on|at|to|in|into|up|over|along|down|back) )*(?:the |a |an |my |that |this |one |its |about )*(?:{_SOME}|(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*{_SPOT}|there|in there|under there|back there|all of (?:it|them))\b",
     ),

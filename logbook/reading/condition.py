@@ -116,6 +116,18 @@ def _gap(found: Found):
         yield found.claim("gap", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _of_nothing(found: Found):
+    """ "half an inch of nothing between the two ends" """
+    if found.row.words(found.at("o"), found.at("o") + 1).lower() == "nothing":
+        yield from _gap(found)
+
+
+def _through(found: Found):
+    """ "I can see my flashlight through the corner": open, whatever else is said of it."""
+    if found.row.words(found.at("g"), found.at("g") + 1).lower().endswith("through"):
+        yield from _some_gap(found)
+
+
 def _opening(found: Found):
     """ "a three-sixteenths opening": so small a one is at the joint, and not for a branch."""
     before = [item.concept for item in found.row.items[max(0, found.first - 3) : found.first]]
@@ -251,10 +263,10 @@ def _method(found: Found):
     behind = found.row.words(found.last, found.last + 1).lower() if found.last < len(found.row.items) else ""
     if before >= 0 and found.row.items[before].concept in ("NO", "NOT_DONE") and behind in ("left", "on", "around", "here"):
         return  # "no fabric left"
-    if before >= 0 and found.row.items[before].concept in ("NO", "NOT_DONE") and found.item("m").value == "mastic" and not any(item.concept in ("DAMAGE", "REPAIRED", "K_REPAIR") for item in found.row.items):
-        return  # "mastic but no fabric": how it is closed
     if not any(item.concept in ("DAMAGE", "REPAIRED", "REPAIR_IT", "K_REPAIR") for item in found.row.items) and found.row.words(found.first, found.last).lower().startswith("swap"):
         return  # "swapped the top to a butt edge"
+    if not any(item.concept in ("DAMAGE", "REPAIRED", "REPAIR_IT", "K_REPAIR") for item in found.row.items) and before >= 0 and found.row.items[before].concept in ("NO", "NOT", "NOT_DONE"):
+        return  # "closed it with mastic, no fabric": nothing was damaged
     if before >= 0 and found.row.items[before].concept == "NOT":  # "crushed, not replaced"
         yield found.claim("damage_repaired", False, group="m", weak=True, hedged=False)
         return
@@ -280,25 +292,28 @@ FRAMES = (
     Frame("(?P<w>REPAIRED)", _repaired),
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
+    Frame("(?P<w>(?P<n>LEN|FRAC) OF (?P<o>NOT)) (?=WORD (?:FILL|MALE|FEMALE|END|JOINT|FITTING|KIND))", _of_nothing),
+    Frame("(?P<w>GAP (?:FILL|OF|ON|IN){0,2} (?:JOINT|SIDE|END)? (?:FILL|OF|ON|IN){0,2} KIND (?:NUM|MARKED) COMMA (?:FILL|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _gap),
     Frame("(?:SEATED|JOINT|END|BRANCH_WORD) (?P<w>LEAVES (?:HEDGE|DET|ME|FILLER){0,2} (?P<n>FRAC|LEN)) (?=SEP|$|(?:ON|IN|OF|AROUND|OVER) (?:DET|NUM|WORD){0,2} (?:JOINT|SIDE|SIDE_WORD|END|BACK))", _gap),
     Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT) (?:FILL|ON|OF){0,4} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG)", _gap),
-    Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD|EXCEPT (?=BUT)){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT|ONLY) (?:FILL|ON|OF|IN|ONLY|NUM (?=JOINT|SIDE_WORD|SIDE|END)){0,4} (?:JOINT|SIDE|SIDE_WORD|END|WORD) (?:FILL|WORD|ME|IN|ON|UP|SEE|COMMA|NUMBER|JOINT|SIDE|FITTING|BACK|THROUGH|QUESTION|SHOWS|BUILDING|MOVES|MOVE|PLACE_NOUN|IN_PLACE|PARTED){0,12} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG|APART|BACK)", _gap_after),
+    Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD|EXCEPT (?=BUT)){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT|ONLY) (?:FILL|ON|OF|IN|ONLY|NUM (?=JOINT|SIDE_WORD|SIDE|END)){0,4} (?:JOINT|SIDE|SIDE_WORD|END|WORD) (?:FILL|WORD|ME|IN|ON|UP|SEE|COMMA|NUMBER|JOINT|SIDE|FITTING|BACK|THROUGH|QUESTION|SHOWS|BUILDING|MOVES|MOVE|PLACE_NOUN|IN_PLACE|PARTED|GAP){0,12} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG|APART|BACK)", _gap_after),
     Frame("(?P<w>(?P<n>LEN|FRAC) APART) (?=(?:FILL|ON|IN){1,3} WORD? (?:THROAT|JOINT|END))", _ends_apart),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?=DET? (?:NUM (?=FITTING|END|JOINT))? (?:FITTING|END|JOINT))", _ends_apart),
     Frame("(?:END|JOINT|FITTING|PANEL|BOTH) (?:FILL|SEATED|WORD|MOVE|LAID){0,3} (?P<w>(?P<n>LEN|FRAC) APART)", _ends_apart),
     Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:ON|IN|BACK)? DET? SIDE? (?:SIDE|JOINT|END|SIDE_WORD)?(?:SEP|$|AND|WITH))", _opening),
     Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=SEP|$|AND|ON|IN|SIDE|LEFT_OUT|LEAVES|BACK)", _opening),
+    Frame("(?<!NOT)(?<!NO)(?<!SEE)(?P<w>(?P<g>GAP)) (?=(?:FILL|ON|IN){0,2} (?:JOINT|SIDE|END|SIDE_WORD|BRANCH_WORD|THROAT|WORD|IT|FITTING))", _through),
     Frame("(?P<w>GAP (?P<n>NUM)) (?=SEP|$)", lambda found: _gap(found) if found.item("n").value.value == 0 else ()),
     Frame("(?P<w>GAP NO) (?=SEP|$)", lambda found: [found.claim("gap", Fraction(0), group="w")]),
     Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:FILL|SHOWS|ON|IN|OF|LEFT_OUT|SIDE){1,4} (?:JOINT|END))", _gap),
     Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=(?:FILL|ON|IN){1,3} (?:JOINT|END))", _gap),
-    Frame("(?P<w>(?P<n>LEN|FRAC) (?:OF WORD)? SHOWS) (?=ON|IN|SEP|$|BACK|OVER)", _gap),
+    Frame("(?P<w>(?P<n>LEN|FRAC) (?:OF WORD)? SHOWS) (?=ON|IN|SEP|$|BACK|OVER|ALL|AROUND)", _gap),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?!END|SIDE)", _open_corner),
     Frame("(?P<w>(?P<o>WORD|MOVE_OUT) UP? (?P<n>LEN|FRAC)) (?!BACK|ON SIDE|STAPLES|TAPE)", _opened),
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),
     Frame("(?P<w>JOINT (?:ON|IN|SIDE|SIDE_WORD|FILL){0,4} (?P<o>WORD) (?:DET WORD)? COMMA (?:HEDGE|FILLER){0,2} (?P<n>FRAC|LEN)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _open_corner),
-    Frame("(?P<w>(?:HAVE|BE) (?:DET|HEDGE|FILLER|WORD){0,3} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC)|THROUGH)(?<!(?:TIGHT))", _some_gap),
-    Frame("(?P<w>(?:SEE|JOINT|(?:(?<=COMMA)|(?<=STOP)|(?<=BUT)) (?:DET|WORD|HEDGE){1,2}) (?:DET|FILLER){0,2} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC))", _some_gap),
+    Frame("(?P<w>(?:HAVE|BE) (?:DET|HEDGE|FILLER|WORD){0,3} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC)|THROUGH)(?<!(?:TIGHT))", _some_gap),
+    Frame("(?P<w>(?:SEE|JOINT|(?:(?<=COMMA)|(?<=STOP)|(?<=BUT)) (?:DET|WORD|HEDGE){1,2}) (?:DET|FILLER){0,2} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC))", _some_gap),
     Frame("(?P<w>GAP (?:BE|FILL|COMMA|SHOWS|DET){1,4} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),  # "no me cerró la unión, está abierta tres octavos"
     Frame("(?P<w>JOINT (?:FILL|SIDE){0,3} MOVE_OUT (?:FILL|OF|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!BACK|ON (?:SIDE|NUMB))", _gap),  # "la junta abre un octavo"
     Frame("(?P<w>GAP COMMA (?:SHOWS|SEE|BE|HAVE) (?:FILL|OF|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _gap),

@@ -260,6 +260,8 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
             continue
         if names and _ACTS[concept] not in names and not (concept == "TIGHT" and "taped" in names):
             continue
+        if concept in ("BENT", "CLINCHED") and not any(item.concept in ("TABS", "TAB_WORD", "K_COLLAR") for item in row.items):
+            continue  # "the tape is folded over itself": no tab
         if concept == "TIGHT" and _measured(row, part):
             return ()
         if not every:

@@ -228,8 +228,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
                 add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("k"), kind=kind, kind_at=match.span("k")))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
-        if row.items[match.start("k")].concept == "K_REPAIR" and made and match.start("k") and row.items[match.start("k") - 1].concept in ("NO", "NOT", "WITH", "NOT_DONE"):
-            continue  # "…, no repair made": of the piece named before
+        before = row.items[match.start("k") - 1].concept if match.start("k") else ""
+        if made and (before == "NO" or row.items[match.start("k")].concept == "K_REPAIR" and before in ("NOT", "WITH", "NOT_DONE")):
+            continue  # "…, no repair made", "…, no cap on it": of the piece named before
         if match.start("k") not in pointed and not reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):
             add(_mention(row, match))
     for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? (?:BE|COMMA) (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):

@@ -198,6 +198,9 @@ def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -
         match = next((m for pattern in patterns if (m := pattern.search(said)) is not None), None)
         if match is None:
             continue
+        marked = any(item.concept == "MARK181" for at, item in enumerate(row.items) if clause.first - 6 <= at < clause.last)
+        if marked and re.search(r"(?:\b(?:no|not|without|nor|zero|lacks|181 ?b|blank|bare)\b|n't\b|\bun)", match.group()) is None:
+            continue  # "181A-P, skinny stuff from the bargain bin": listed, wherever it was bought
         first, last = row.within(clause.first, clause.last, match)
         made.append(claim(row, "closure", "other_tape", first, last, hedged=False))
         spent.update(at for at in range(first, last) if row.items[at].concept not in ("TAPE", "TAPED", "I", "MARK181"))

@@ -44,8 +44,10 @@ def spaced_otherwise(row: Row, own: Row, cut_up, place: int, language: Language)
 
 
 def _on_the_others(row: Row, part) -> bool:
-    """ "every two on the long sides and three on the short ones": a bare distance, and where."""
+    """ "every two on the long sides and three on the short ones", "every two till the last foot and then three": a bare distance, and where."""
     concepts = [item.concept for item in row.items[part.first : part.last] if item.concept != "HEDGE"]
+    if concepts[:1] == ["ANOTHER"] and concepts[1:2] and concepts[1] in ("NUM", "LEN", "FRAC") and "THRU" in [item.concept for item in row.items[max(0, part.first - 6) : part.first]]:
+        return not set(_COUNTS) & set(concepts[2:3]) and row.words(part.first, part.first + 1).lower() in ("then", "after that")
     return concepts[:1] and concepts[0] in ("NUM", "LEN", "FRAC") and concepts[1:2] == ["ON"] and concepts[2:3] and concepts[2] in ("DET", "SIDE", "OTHER_SIDE") and not {"TAPED", "STAPLED", "SIDE_WORD", "TAPE"} & set(concepts)
 
 

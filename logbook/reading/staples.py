@@ -304,6 +304,7 @@ FRAMES = (
     Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET|BOTH){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
     Frame("STAPLES (?:EVERY|NUM|LEN|FRAC|COMMA|FILL){0,5} (?P<w>BENT (?:TIGHT|FILL){0,2} (?P<to>OUT|OUTSIDE|IN|INSIDE))", _clinch),  # "grapas cada dos todas dobladas para afuera"
+    Frame("(?:STAPLE|STAPLES|LEG) (?:FILL|MOVE_IN|MOVE|LEG|ON){0,3} (?P<w>(?P<to>OUT|IN))", _clinched),
     Frame("STAPLED (?P<w>(?P<to>OUT|IN)) (?=ON|EVERY|SEP|$|LEN|AND|WITH)", _clinched),
     Frame("LEG (?:FILL|WORD|MOVE|MOVE_IN|K_STRAIGHT|IN|AND){0,7} (?P<w>(?P<o>WORD) (?P<to>INSIDE|OUTSIDE))", _legs_go),
     Frame("STAPLES (?:ME|HAVE|ONLY|FILL){0,4} (?P<w>MOVE (?P<n>LEN|FRAC) HIGH)", _length("staple_leg", most=Fraction(3, 2))),

@@ -85,6 +85,8 @@ def _hangers_now(found: Found):
 
 def _pressure(found: Found):
     item = found.item("n")
+    if found.last < len(found.row.items) and found.row.words(found.last, found.last + 1).lower() in ("more", "less", "above", "higher", "lower", "past", "beyond"):
+        return  # "three inches of static, an inch more than board is for"
     value = item.value.value if item.concept != "LEN" else item.value.raw
     value = -value if found.item("neg") is not None else value
     if abs(value) <= 20:
