@@ -190,6 +190,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("run", rf"(?:and )?(?:i|we|he|they) (?:was|were) on run (?:{_NUMBER}|[a-z])$", CLAUSE),
         _aside("scrap bin trash dumpster garbage junk", r"(?:so |and )*(?:the|that|my) (?:\w+ )?(?:piece|one|blank|straight|elbow|cap|transition|offset|sheet)(?: piece)?(?:'s| is| went| ended up| landed| lies| goes)(?: now)? (?:in|into|on|to) the (?:scrap|bin|trash|dumpster|garbage|junk)\b", CLAUSE),
         _aside("tape", r"\b(?:because|since|cause|as) (?:the|my|that|our|no) tape (?:wouldn't|won't|didn't|doesn't|don't|couldn't|would not|never)\b[^.;,]*", WORDS),
+        _aside("flap", r"\b(?:that|the|this|one|back|top|bottom|left|right)(?: \w+)? (?:seam|side|edge|end|joint|corner)(?:'s| is| was| got)?(?:n't| not) (?:stapled|staples) (?:because|since|as|'cause|cause) (?:there's|there is|there was|it's got|it has|it had|i had|i've got) no (?:\w+ )?flap(?: on (?:it|that side|there|that one))?", WORDS),
         _aside("story", r"(?:so )?(?:i|we|he|they)(?:'ve)? (?:told|tell|heard|know|gave) (?:[\w' ]+ )?(?:the|a|that) (?:story|one|joke|tale) (?:about|of|where)\b", ON),
         # other trades, other duct, other things
         _aside(

@@ -36,7 +36,7 @@ ENGLISH_TURNS = Turns(
         " monday tuesday wednesday thursday friday saturday sunday overnight yesterday".split()
     ),
     nouns=(
-        (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling|staplers?|(?<!heat )(?<!tape )(?<!temp )gun", "stapled"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
+        (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling|staplers?|(?<!heat )(?<!tape )(?<!temp )gun", "stapled"), (r"rub(?:bing)?", "rubbed_down"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
     ),
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
@@ -234,7 +234,7 @@ ENGLISH_TURNS = Turns(
         r"(?:i|we) (?:had|brought|pulled|got) [\w ]+? (?:out for|in mind|in hand|lined up|ready for)\b|(?:was|were) going to (?:use|go with|put|be)\b|(?:almost|nearly) (?:used|went with|put)\b",
         r"(?:(?:i|we)(?:'d| had)? )?(?:wanted|meant to have|meant to get|hoped for|hoped to have|hoped to get|asked for|was supposed to have|were supposed to have|was meant to have|aimed for|(?:almost|nearly|darn near|about) (?:had|got|made|put|cut|left|faced|turned|set)) (?:the |that |my |its )?(?:low |shiplap )?(?:step|lip|side of the lap|groove|rabbet)\b",
     ),
-    cuts_out=r"\b(?:cut|cutting|eyeballed|laid out|marked|scribed|drew|measured|traced|sawed)(?: out)? (?:the|my|a|that|its) (?:\w+ )?hole\b",
+    cuts_out=r"\bhole(?:'s| is| was)(?: all)? (?:cut|laid out|open)\b|\b(?:cut|cutting|eyeballed|laid out|marked|scribed|drew|measured|traced|sawed)(?: out)? (?:the|my|a|that|its) (?:\w+ )?hole\b",
     goes_on=r"(?:kept|keep) (?:on )?going|(?:walked|moved|went) on",
     mends=(
         rf"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of {_ANY_TAPE}(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",

@@ -136,7 +136,10 @@ def _settle(row: Row, cut_up, place: int, wanted: Part, asked: list[int], thing:
             if got or word(language.code, "told.wanted.not_yet").search(words) or (_MATTERS - _mine(thing)).intersection(item.concept for item in row.items[part.first : part.last]):
                 break
             continue
+        if row.items[got[0] - 1].concept == "FROM":
+            break  # "so out of four there's one I can answer for"
         name = _name(row, thing, wanted, part, asked, got[0])
+        name = "staple_spacing" if name == "gap" and row.items[got[0] - 1].concept == "EVERY" else name  # "he likes it tight so I went every inch and a half"
         value = _value(row, name, asked, got[0])
         low, high = _WITHIN[name]
         if not low <= value <= high or (name == "gap" and row.items[got[0]].concept == "NUM"):

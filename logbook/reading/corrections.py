@@ -82,6 +82,9 @@ _ADMITTED = ("COMMA", "STOP", "BUT", "IT", "THIS", "BE", "FILLER", "DET", "AND",
 def _misspoken(item: Item, done: list[Item], text: str, forms: Forms) -> bool:
     """ "Forty-two long. I said forty-two, it's forty-three": what he owns to have said wrong is no measure of the piece, and the one said before is set right; whether this was it."""
     at = len(done) - 1
+    if any(one.concept == "FIX" for one in done[-_FARTHEST:]) and done[-1].concept in ("BE", "IT", "THIS"):  # "I said ten by ten on the phone and that's wrong, I had the old tag. It's …"
+        while at >= 0 and len(done) - at <= _FARTHEST and done[at].concept not in MEASURES and not done[at].concept.startswith("K_"):
+            at -= 1
     while at >= 0 and len(done) - at <= 7 and (done[at].concept in _ADMITTED or text[done[at].start : done[at].end].lower() in forms.earlier):
         at -= 1
     if at < 1 or at == len(done) - 1 or not _of_a_sort(done[at], item) or not any(one.concept == "BE" for one in done[at + 1 :]):
@@ -164,6 +167,7 @@ _LOOSE = ("ROOM", "DRAWING", "WORD", "GENERIC", "SIDE_WORD", "ON", "OF", "I", "I
 _REPEATED = ("BACK", "EVERY", "ON", "LENGTH", "SIZE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "OFFSETS", "IN", "BY", "OVER")
 _ENDS_SO = ("COMMA", "STOP", "QUERY", "AND", "", "LONG", "APART", "BACK", "STAPLED", "TAPED", "RUBBED")
 _FURTHEST = 14  # items
+_FARTHEST = 20  # items between what he owns to have said wrong and what it is
 
 
 def _said_again(items, place: int, done: list[Item]) -> int | None:

@@ -230,7 +230,7 @@ _OF_A_PART = ("SIDE", "OTHER_SIDE", "BACK", "SIDE_WORD", "END", "JOINT", "EXCEPT
 def _elsewhere(row: Row, old: Claim, one: Claim) -> bool:
     """Whether two measures of one thing are of two parts of the piece."""
     near = row.items[old.last : min(len(row.items), one.last + 3)]
-    said = set(row.text[row.items[old.last - 1].end : row.items[one.last - 1].end].lower().replace(",", " ").split())
+    said = {word for item in row.items[old.last : one.last] if item.concept not in ("NUM", "LEN", "FRAC") for word in row.text[item.start : item.end].lower().split()}  # the "half" of two and a half is none
     return any(item.concept in _OF_A_PART for item in near) or bool({"some", "few", "couple", "rest", "others", "half", "most"} & said)
 
 

@@ -118,6 +118,8 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     acts = _acts_before(row, own, part, cut_up, place, names, wrong.every) if noun is None else ()
     mended = is_mended(cut_up, place, language)
     used = range(part.first, part.last if wrong.how != "alone" else part.first)
+    if wrong.how == "alone" and place and cut_up[place - 1].sentence == part.sentence and _only_spaces(row, cut_up[place - 1]):
+        return  # "Every two inches, mostly.": of how far apart they are
     if mended and not acts and noun is None:
         yield claim(row, "(nothing)", None, part.first, part.last), used
     if wrong.how == "missed" and acts and not mended and all(_counted(row, at) for at in acts):
@@ -143,6 +145,11 @@ def _counted(row: Row, at: int) -> bool:
     behind = [k for k in range(at + 1, min(at + 4, len(row.items))) if row.items[k].concept not in ("ON", "ONLY", "FILLER")][:2]
     counts = bool(behind) and row.items[behind[0]].concept == "NUM" and row.items[behind[0]].value.value in (1, 2, 3)
     return counts and (len(behind) == 1 or row.items[behind[1]].concept in ("SIDE_WORD", "STOP", "COMMA", "BUT"))
+
+
+def _only_spaces(row: Row, part: Part) -> bool:
+    concepts = [item.concept for item in row.items[part.first : part.last]]
+    return concepts[:1] == ["EVERY"] and len(concepts) <= 3 and concepts[-1] in ("NUM", "LEN", "APART")
 
 
 def _only_wide(row: Row, part: Part, language: Language) -> bool:

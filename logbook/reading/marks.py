@@ -50,6 +50,9 @@ def no_length(row: Row, match) -> bool:
     """Behind a kind and a comma a bare number is its mark, unless it could be a turn or a measure of it."""
     kind = row.items[match.start("k")].concept
     value = row.items[match.start("m")].value if row.items[match.start("m")].concept == "NUM" else None
+    last = match.end("m")
+    if kind == "K_COLLAR" and last + 1 < len(row.items) and row.items[last].concept in ("STOP", "COMMA") and row.items[last + 1].concept in ("LEN", "ROUND"):
+        return True  # "Collar, five. Eight inch."
     return kind not in ("K_COLLAR", "K_OFFSET", "K_HANGER", "K_REPAIR") and not (kind in ("K_ELBOW", "K_WYE") and value is not None and value.value in (90, 45, 30, 60, 22))
 
 

@@ -42,7 +42,7 @@ def _is_cut_out(row: Row, at: int) -> bool:
     """ "We cut the hole on Monday. Branch nineteen …. Four days for one hole": what a branch or a collar sits in, where nothing was mended."""
     sits = any(item.concept in ("K_COLLAR", "K_BRANCH", "K_TEE", "K_REGISTER", "K_ACCESS_DOOR", "BRANCH_WORD") for item in row.items)
     mends = any(item.concept in ("REPAIRED", "METHOD", "FACING") for item in row.items)
-    said = row.text[: row.items[at].end].lower()
+    said = row.text[: row.items[at].end + 12].lower()
     return sits and not mends and any(word(code, "turns.cuts_out").search(said) is not None for code in LANGUAGES)
 
 

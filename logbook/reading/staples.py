@@ -51,8 +51,8 @@ def _spacing(found: Found):
     if name is None:
         return
     value = item.value.value
-    if item.concept == "NUM" and value == 1 and not item.value.digits and found.row.items[found.first].concept == "EVERY":
-        return  # "on every one but nine"
+    if item.concept == "NUM" and value == 1 and not item.value.digits and (found.row.items[found.first].concept == "EVERY" or found.row.words(found.last - 1, found.last).lower() == "in between"):
+        return  # "on every one but nine", "put one in between each"
     if found.first and found.row.items[found.first].concept == "EVERY" and found.row.items[found.first - 1].concept == "NOT":
         return  # "not every three, not every two and a half, every two"
     if name == "hanger_spacing" and item.concept == "NUM" and value < 12:
