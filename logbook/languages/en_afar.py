@@ -58,7 +58,7 @@ ENGLISH_AFAR = Afar(
         r"\b(?:never(?: have i)?(?: ever)?|not once(?: have i)?|i've never|i never|i don't|we don't|we never) (?:(?:ever|once|in my life|yet|in \w+ years) )*(?:left|leave|built|build|sent|send|made|make|hung|hang|close|closed|let|ship|shipped|put up|turn out|turned out)\b.*\bwithout(?: \w+){0,2}$",
     ),
     nor_this=(
-        r"(?:i'm |i ain't |i am )?(?:not|ain't) (?:about to start|starting|gonna start|going to start|starting now)\b.*|(?:this one|this|\w+ \w+)(?:'s| is| was) no (?:different|exception)|(?:same|nor|not) (?:here|on this one|this one|with this one|today)|didn't start (?:with|now|today)\b.*",
+        r"(?:i'm |i ain't |i am )?(?:not|ain't) (?:about to start|starting|gonna start|going to start|starting now)\b.*|(?:this one|this|# ?\d*|\w+ \w+)(?: ?'s| is| was) no (?:different|exception)|(?:same|nor|not) (?:here|on this one|this one|with this one|today)|didn't start (?:with|now|today)\b.*",
     ),
     # "what I did was …", which asks nothing
     clefts=(
