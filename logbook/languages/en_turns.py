@@ -98,6 +98,7 @@ ENGLISH_TURNS = Turns(
     ),
     # how far an act went that did not go all the way; read behind the act
     extents=(
+        r"^(?:only |just )?where (?:it|they|you|the \w+|anybody|anyone|he|people|folks) (?:shows?|looks?|sees?|can see|could see|checks?|will look|will see|notices?)\b", r"^(?:only |just )?on the sides? (?:that |which )?(?:you can see|you see|shows?|anybody sees|faces out)\b",
         r"(?:most|some|part|half|parts|bits|a little|a bit|a third|two thirds|three quarters|one half) of (?:it|them|the|that|'em)\b",
         r"(?:most of|part of|half of|some of|halfway|half way|partway|part way|part|half)(?: of)?(?: the)? way\b|halfway|partway",
         r"(?:what|whatever|where|wherever|everything|all|anywhere|every place|everywhere|the parts|as (?:much|far|good|many|well) as|as best|the best|best) (?:that )?(?:i|we) (?:could|can)\b",

@@ -29,7 +29,7 @@ ENGLISH_VOICES = Voices(
         rf"{_ANY}(?:the|his|their|her) (?:log|record|records|sheet|report|list|app|computer|system|paper|paperwork|clipboard|board in the office|whiteboard|spreadsheet|office|tally|punch list) (?:has|have|had|says|said|shows|showed|lists|listed|reads|claims)\b",
         rf"{_ANY}(?:the|a|an|some|that|another|one of the|those|his|their)(?: (?!i\b|we\b)[\w'-]+){{0,2}}? (?:{_PEOPLE}|crew|team|shift|squad)(?: (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|before|ahead of|behind|across|down|up|who|that|with)(?: (?!i\b|we\b)[\w'-]+){{0,5}}?)? (?:stapled|taped|rubbed|trimmed|wiped|put|ran|did|made|built|hung|left|skipped|forgot|used|dropped|cut|had|got|has|was|were|is|bent|closed|finished|never|didn't|always|usually|shot|taking|doing|patched|pulled|brought)\b",
     ),
-    they=frozenset(("he", "she", "they")),
+    they=frozenset(("he", "she", "they", "you", "somebody", "someone")),
     my_piece=r"(?:(?:and|but|so|now|while) )*(?:my|our) (?:own )?\w+",
     used_it=r"\b(?:so|and|but) (?:that's|that is) what (?:went|is|i|we|got|ended)\b|\b(?:so|and) (?:i|we) (?:just )?(?:used|went with|put|ran|stuck) (?:it|that)\b|, used (?:it|that)\b",
     as_it_is=(

@@ -90,6 +90,7 @@ ENGLISH_WEIGHED = Weighed(
     barely=(
         r"(?:hardly|barely|scarcely|almost|nearly|all but|(?:just )?as good as|next to|practically|virtually|close to|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|(?<!a )half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
         r"<n> (?:is |'s |was )?(?:only|just|barely|hardly) (?:half |partly |part way |halfway |just |been )*(?:started|on|begun|half done|done halfway|in on one side)$",
+        r"(?:was|is|were|are|'s) (?:still )?(?:next|up next|last|first|ready|waiting|due|all set|slated|scheduled)(?: in line)? to (?:be|get) (?:\w+ )?<d>",
         r"not what (?:you'd|you would|i'd|i would|anybody'd|most people would) call (?:properly |really |well )?<[db]>",
         r"(?:nearly|almost|halfway|partway|part way|half way|most of the way|about|not|not quite) (?:done|finished|through|there)(?: with)? (?:the |my )?<[bdn]>",
         r"(?:in the middle of|in the midst of|midway through|partway through|halfway through|half through|working on|just starting on|just started on|started on|starting on) (?:the |my |with the |on the )?(?:<[bd]>|taping|stapling|rubbing)(?= it| them| down|$)",

@@ -60,7 +60,7 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
         words = _words(row, clause)
         yes = _says(words, language, "affirms")
         mended = not yes and row.items[clause.first].concept not in ("NO", "NOT") and _sets_right(words, language)  # "no le puse": nothing is set right
-        yes = yes or _ends(words, language, "in_after_all")
+        yes = yes or (_ends(words, language, "in_after_all") and words.split()[0] not in language.told.voices.they)
         bare = not yes and not mended and _says(words, language, "bare")
         no = bare or not yes and not mended and (_says(words, language, "denies") or _ends(words, language, "out_again"))
         if not (yes or no or mended) or (clause.last < len(row.items) and row.items[clause.last].concept == "QUERY"):
