@@ -16,6 +16,9 @@ _SAYS = (
 )
 
 ENGLISH_VOICES = Voices(
+    harm=r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran)(?: right| clean| straight)? (?:through|thru)|slipped and|went into|drove into|leaned on|hit it|stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their|another) (?:\w+ )?(?:hole|dent|tear|rip|gash|puncture|ding)|punctures?|punctured|(?:tears|rips|pokes|knocks|leans?|leaned|jams?|jammed|knocked|bumped|bumps)\b[^.;]*\b(?:facing|foil|jacket|board|panel|hole|tear)|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through)\b",
+    only_since=r"(?:\w+ )?unless (?:somebody|someone|anybody|one of|a|the \w+|they|he|i'm|i am|my eyes|you|it)\b.*\b(?:since|after|overnight|behind my back|blind|mistaken|dreaming|going|lying|lie|crazy|wrong|losing|moved|fell|peeled|pulled|took)\b",
+    would=r"(?:and |but |well |so )?if (?:i|we|they) (?:had|could get|got) (?:the|a|an|some|any|more|enough|that|those|another|two|my|our|long|longer|real|good|proper)\b.*\b(?:could|would|i'd|we'd)\b",
     others=(
         rf"{_ANY}(?:word|the word|talk|gossip|rumou?r|the rumou?r|story|the story|legend)(?: is| has it| goes| was|'s| on site is)\b",
         rf"{_ANY}(?:some|a|that|this|the|one) [\w'-]+(?: [\w'-]+)? (?:is|was|keeps?|has been|goes around|went around|'s been) (?:on and on |always )?(?:telling|saying|claiming|spreading|swearing)\b",

@@ -5,7 +5,11 @@ from __future__ import annotations
 from logbook.languages.told import Ticks, Told, Voices
 
 SPANISH_TOLD = Told(
-    voices=Voices(befell=r" (?:foil|forro|papel|cara|facing|aluminio|cubierta|barrera|escalera|tubo|desarmador|taladro|fierro|andamio|rodilla|pie|varilla)\b"),
+    voices=Voices(
+        befell=r" (?:foil|forro|papel|cara|facing|aluminio|cubierta|barrera|escalera|tubo|desarmador|taladro|fierro|andamio|rodilla|pie|varilla)\b",
+        harm=r"\b(?:pisó|pisaron|rompió|rasgó)\b",
+        anothers=r"\b(?:la|lo|las|los) (?:dejó|dejaron|hizo|hicieron|armó|armaron|montó|sacó|puso|empezó) (?:otro|otra|otros|alguien|el otro|los otros|los de|el de|mi compañero|el turno)\b|\b(?:dejó|hizo|armó|sacó|montó|entregó) su (?:codo|recta|recto|tramo|tapa|reducción|transición|te|collarín|offset|pieza|parte)\b",
+    ),
     ticks=Ticks(
         yes="sí|si|s|ok|listo|lista|listos|listas|hecho|hecha|va|x(?=\\])|\u2713|\u2714|\u2705",
         no="no|n|nada|ninguno|ninguna|nel|sin|faltó|falto|\u2717|\u2718|\u274c|(?<=\\[)[ _]?(?=\\])",

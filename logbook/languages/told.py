@@ -104,6 +104,10 @@ class Voices:
     used_it: str = ""  # in the words of another's deed: what he gave is what was put on
     as_it_is: str = ""  # behind what another did: how this piece is for it
     befell: str = "(?!)"  # in the words of a damage: what it befell, so that another's deed is told of this piece
+    harm: str = ""  # what another did to a piece, which is how it is
+    anothers: str = ""  # another made the piece
+    only_since: str = ""  # a condition that only what came after the work could fill
+    would: str = ""  # what he would do if he had the thing for it
 
 
 @dataclass(frozen=True)

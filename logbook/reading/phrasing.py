@@ -47,6 +47,12 @@ def any_of(code: str, *where: str) -> AnyOf:
 
 
 @cache
+def in_any(where: str) -> Likely:
+    """The one pattern that stands there, of every language that has one."""
+    return Likely("|".join(pattern for language in LANGUAGES.values() if (pattern := attrgetter(where)(language))) or _NOTHING)
+
+
+@cache
 def words_of(where: str) -> frozenset[str]:
     """The words of all languages that stand there: crews mix them."""
     return frozenset().union(*(attrgetter(where)(language) for language in LANGUAGES.values()))

@@ -13,6 +13,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
+from logbook.reading.phrasing import in_any
 from logbook.reading.phrasing import words_of
 
 _LEADING = ("FILLER", "AND", "BUT", "COMMA", "THINK", "FIX", "OR", "THIS", "DET", "HEDGE", "LATER")
@@ -28,12 +29,9 @@ class Clause:
     sentence: int
 
 
-_WOULD = re.compile(r"(?:and |but |well |so )?if (?:i|we|they) (?:had|could get|got) (?:the|a|an|some|any|more|enough|that|those|another|two|my|our|long|longer|real|good|proper)\b.*\b(?:could|would|i'd|we'd)\b")
-
-
 def would(row: Row, clause: Clause) -> bool:
     """ "If we had the long ones we could staple it", and behind it "but we don't": what is denied is the thing he would need, not the act."""
-    return _WOULD.match(row.words(clause.first, clause.last).lower().replace("’", "'")) is not None
+    return in_any("told.voices.would").match(row.words(clause.first, clause.last).lower().replace("’", "'")) is not None
 
 
 def clauses(row: Row) -> tuple[Clause, ...]:
@@ -135,7 +133,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return OTHER, clause.first, True  # "el codo de Chuy", "el de Juan"
     if head == "SAYS" and lead + 1 < len(items) and (items[lead + 1].concept == "OTHER" or items[lead + 1].value in language.names):
         return OTHER, clause.first, True  # "dice Beto que …"
-    if _ANOTHERS.search(row.words(clause.first, clause.last).lower()):
+    if in_any("told.voices.anothers").search(row.words(clause.first, clause.last).lower()):
         return OTHER, clause.first, True  # "la siete la dejó otro", "el Güero dejó su codo sin aletas"
     if "NOT_LOGGED" in concepts:
         return OTHER, clause.first + concepts.index("NOT_LOGGED"), True
@@ -153,10 +151,6 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     return None, 0, False
 
 
-_ANOTHERS = re.compile(r"\b(?:la|lo|las|los) (?:dejó|dejaron|hizo|hicieron|armó|armaron|montó|sacó|puso|empezó) (?:otro|otra|otros|alguien|el otro|los otros|los de|el de|mi compañero|el turno)\b|\b(?:dejó|hizo|armó|sacó|montó|entregó) su (?:codo|recta|recto|tramo|tapa|reducción|transición|te|collarín|offset|pieza|parte)\b")
-_HARM = re.compile(r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran)(?: right| clean| straight)? (?:through|thru)|slipped and|went into|drove into|leaned on|hit it|stepped on|stood on|sat on|kicked|dropped|poked|punched|ran (?:into|over)|backed into|crushed|smashed|dented|tore|ripped|put (?:a|his|her|their|another) (?:\w+ )?(?:hole|dent|tear|rip|gash|puncture|ding)|punctures?|punctured|(?:tears|rips|pokes|knocks|leans?|leaned|jams?|jammed|knocked|bumped|bumps)\b[^.;]*\b(?:facing|foil|jacket|board|panel|hole|tear)|put (?:a|his|her|their) (?:boot|foot|knee|ladder|fork|hand|elbow) through|pisó|pisaron|rompió|rasgó)\b")
-
-
 @cache
 def _voices(code: str) -> Likely | None:
     others = LANGUAGES[code].told.voices.others
@@ -167,7 +161,7 @@ def _others_voice(row: Row, clause: Clause, language: Language) -> bool:
     """ "The inspector thinks …", "the fellow upstairs taped …": another's words, or another's work."""
     said = row.words(clause.first, clause.last).lower().replace("’", "'")
     side = any(item.concept == "SIDE" for item in row.items[clause.first : clause.last])  # "the fellow on the lift dropped the top six"
-    return _voices(language.code).match(said) is not None and not _mistaped(row, row.items[clause.first : clause.last]) and (side or _HARM.search(said) is None)
+    return _voices(language.code).match(said) is not None and not _mistaped(row, row.items[clause.first : clause.last]) and (side or in_any("told.voices.harm").search(said) is None)
 
 
 def _used_it(row: Row, clause: Clause, language: Language) -> bool:
@@ -178,12 +172,9 @@ def _used_it(row: Row, clause: Clause, language: Language) -> bool:
     return bool(words) and re.search(words, row.words(clause.first, last).lower().replace("’", "'")) is not None
 
 
-_SINCE = re.compile(r"(?:\w+ )?unless (?:somebody|someone|anybody|one of|a|the \w+|they|he|i'm|i am|my eyes|you|it)\b.*\b(?:since|after|overnight|behind my back|blind|mistaken|dreaming|going|lying|lie|crazy|wrong|losing|moved|fell|peeled|pulled|took)\b")
-
-
 def _only_since(row: Row, clause: Clause) -> bool:
     """ "Unless somebody's peeled it since, cap nine is taped": only what came after could make it otherwise."""
-    return _SINCE.match(row.words(clause.first, clause.last).lower().replace("’", "'")) is not None
+    return in_any("told.voices.only_since").match(row.words(clause.first, clause.last).lower().replace("’", "'")) is not None
 
 
 _THINGS = ("STAPLES", "TABS", "SCREWS", "LEG")
@@ -211,7 +202,7 @@ def _harmed(row: Row, clause: Clause, items, language: Language) -> bool:
     itself = any(item.concept == "DAMAGE" and re.search(language.told.voices.befell, row.text[item.start : item.end].lower()) for item in items)
     if not itself and not any(item.concept in ("IT", "FITTING", "BRANCH_WORD", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL") or item.concept.startswith("K_") for item in items):
         return False
-    return _HARM.search(row.words(clause.first, clause.last).lower()) is not None
+    return in_any("told.voices.harm").search(row.words(clause.first, clause.last).lower()) is not None
 
 
 def _named_next(row: Row, clause: Clause) -> bool:
