@@ -300,10 +300,13 @@ def _measured(row: Row, part: Part) -> bool:
     return any(row.items[at].concept in ("LEN", "FRAC") for at in range(part.first, part.last))
 
 
-def set_right(cut_up: tuple[Part, ...], at: int, language: Language) -> bool:
-    """Whether what the words at this item say was wrong is right by now."""
+def set_right(row: Row, cut_up: tuple[Part, ...], one: Claim, at: int, language: Language) -> Claim:
+    """What came off at this item; where the words behind say that it is on again, it is, and they are told with it."""
     place = next((k for k, part in enumerate(cut_up) if part.first <= at < part.last), None)
-    return place is not None and bool(language.turns.mended) and is_mended(cut_up, place, language)
+    mending = _mending(cut_up, place, language) if place is not None and language.turns.mended else None
+    if mending is None:
+        return one
+    return replace(one, value=True, part="", weak=True, last=mending.last, end=row.items[mending.last - 1].end, read_as=None)
 
 
 def _bends_no_tab(fault: Part, after: Part, language: Language) -> bool:
@@ -315,15 +318,19 @@ def _bends_no_tab(fault: Part, after: Part, language: Language) -> bool:
 
 def is_mended(cut_up, place: int, language: Language) -> bool:
     """ "… went back and got them": in the words right behind, up to the end of the next sentence."""
+    return _mending(cut_up, place, language) is not None
+
+
+def _mending(cut_up, place: int, language: Language) -> Part | None:
     for part in cut_up[place + 1 : place + 4]:
         if part.sentence > cut_up[place].sentence + 1:
-            return False
+            return None
         if _bends_no_tab(cut_up[place], part, language):
             continue  # "a couple of the tabs didn't bend. Taped it.": tape bends none
         words = _without_leads(part.words, language)
         if begins(apart(language.code, "turns.mended"), words) is not None:
-            return True
-    return False
+            return part
+    return None
 
 
 @cache

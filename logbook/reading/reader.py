@@ -85,9 +85,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     own = own.blanked(in_turns_at)
     short, short_at = not_happened.short_of_done(row.blanked(aside), own, not_own, cut, cut_up, language)
     left = undone(own.blanked(short_at), cut, language)
-    undone_at = [
-        (replace(one, value=True, part="", weak=True) if fell_short.set_right(cut_up, at, language) else one, at) for one, at in undoings(row, own.blanked(short_at))
-    ]
+    undone_at = [(fell_short.set_right(row, cut_up, one, at, language), at) for one, at in undoings(row, own.blanked(short_at))]
     left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in but_one}), cut), *partly.half_done(own.blanked(short_at), cut, language)]
     sided, sided_at = side_counts.counts(row, own.blanked(left.plans), cut_up, language)
     stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
