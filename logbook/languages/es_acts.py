@@ -33,6 +33,7 @@ SPANISH_ACTS = ActWords(
         rf"|\b(?:cerrar|terminar|acabar|rematar|sellar|ajustar|cuadrar|emparejar|enderezar|corregir|tapar|componer)l[oa]s?\b"
         rf"|\b(?:mañana|al rato|luego|despues|ahorita) (?:se )?(?:le |l[oa] |se )+\w+[eio]?o (?:el |la |los |las |una? |otr[oa] )+{_PARTS}\b"
         rf"|\b(?<!iba a )(?<!ibamos a )(?:cambiar|reemplazar|reponer|rehacer)(?:l[oa]s?|le)?\b(?! (?:de|la ropa|la llanta|el turno|turno|la camisa|la bateria|la manguera))"
+        rf"|\bl[oa]s? (?:voy|vamos) a (?:cerrar|terminar|acabar|rematar|sellar|encintar|engrapar|grapar|tallar|completar|tapar|componer)\b"
         rf"|\blo de \w+(?:[aei]r)(?:l[oa]s?|les?)?\b"
         rf"|^(?:y |pero )?(?:(?:mañana|al rato|luego|despues|ahorita) )?(?:se )?(?:(?:le|l[oa]s?) )+(?!{_TELL}|llev|tra[ie]|pas|chec|ve[oa]|cuelg|sub|mont)\w+[^aeiou]o (?:al rato|mañana|luego|despues|mas tarde|ahorita)$"
         rf"|\b(?:el|las?|los|otr[oa]s?) {_PARTS} (?:todavia|aun) no (?:se |le |l[oa]s? |he |esta |queda )"

@@ -58,9 +58,11 @@ SPANISH_SMALL = Small(
         "puse pusimos puso pusieron metí meti metimos eché eche echamos di dimos tiene tienen trae traen lleva llevan con están estan está esta quedaron van"
         " puestas sus".split()
     ),
+    that_is=frozenset("o sea|es decir|o sea que|quiere decir".split("|")),
+    over_again=frozenset("volv acab termin alcanc".split()),
     lays=frozenset(
         "puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos"
-        " corrí corri zampé zampe zampamos aventé avente aventamos puesta".split()
+        " corrí corri zampé zampe zampamos aventé avente aventamos puesta tiré tire tiramos planté plante apliqué aplique aplicamos".split()
     ),
     is_on=frozenset("ya quedó quedo está esta lista listo puesta puesto hecha pegada bien".split()),
     soon=frozenset("ahorita orita horita luego después despues rato ratito mero mañana enseguida lunes martes miércoles miercoles jueves viernes sábado sabado noche tarde".split()),

@@ -212,6 +212,10 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\bde (?:media|\w+ octavos|\d/\d)", rf"\b{_PUT} (?:otras |unas |las )?(?:nuevas )?de (?:media|tres octavos|cinco octavos|\d/\d)\b", (("stapled", True),), beside=r"\b(?:grapas|staples)\b", unless=r"\b(?:no|ni|si|sin|cinta|tape|teip|board|tabla|panel)\b"),
     # what made it come off is on no facing
     Turn(rf"\b{_OVER}\b", "|".join(rf"(?<={stem} )(?:con|por|de) (?:el |la |tanta |tanto )?{_OVER}\b" for stem in ("levanto", "levantaron", "despego", "despegaron", "solto", "soltaron", "cayo", "cayeron", "inflo", "aflojo", "hincho", "levantando", "despegando", "levanta", "despega", "despegada", "levantada", "suelta", "despegado")), ()),
+    # the flap that came off
+    Turn(r"\b(?:flap|solapa|ceja|pestaña)\b", r"\b(?:flap|solapa|ceja|pestaña)(?: (?:se |me |le |nos |yo )*(?:la|lo)?)? ?(?:se )?(?:me |le |nos )?(?:corte|vole|quite|moche|arranque|troce|trozo|rompi|rompio|arranco|mordi|comi|lleve|perdio|cayo|desprendio)\b(?: (?:sin querer|por error|de mas))*", (("staple_flap", False),), unless=r"\bno (?:se |me |le |la |lo )*(?:corte|quite|moche|vole|rompi|rompio|arranco)"),
+    # a vane short
+    Turn(r"\bfalt", rf"\b(?:aletas?|vanes?|guias?|alabes|paletas),? (?:pero |y |nomas |ya |solo |nada mas )*(?:me |le |nos |les )*falt(?:o|aron|a|an) (?:una|dos|tres|un par|la ultima|las ultimas|unas)(?: (?:de ellas|mas|que [^,.;]{{2,30}}))?(?= *(?:$|[,;:.]))", (("vanes", False),)),
     # held by tape alone
     Turn(r"\b(?:aguant|sostien|agarr|detien|mantien|une|cierra|amarr|carg)", r"\b(?:la|lo|las|los) (?:aguantan?|sostienen?|agarran?|detienen?|mantienen?|unen?|cierran?|amarran?|cargan?)(?: (?:nomas|solo|solita|pura|puro|la|el|nada mas|a|con))* (?:cinta|tape|teip)\b(?: (?:sola|solita|nomas|nada mas))?", (("taped", True),), unless=r"\b(?:no|ni|si|sin) \w+ (?:cinta|tape|teip)"),
     # hollow: an elbow with nothing in it
@@ -222,8 +226,12 @@ _FACTS: tuple[Turn, ...] = (
     Turn(rf"\b{_OVER}\b", rf"(?:quedo |va |fue |esta |puse |le puse |pegue |le pegue )(?:la |el )?(?:cinta|tape|teip)(?: \w+)? (?:encima|arriba|sobre|por encima) (?:del?|de la|la|el|todo el|toda la|puro|pura)? ?{_OVER}\b", (("surface_clean", False), ("taped", True))),
     # the end that looks where the air goes
     *(
-        Turn(r"\b(?:macho|hembra)\b", rf"\b(?:el |la |con el |con la )?{end}(?: (?:\w+ )?)?(?:para|hacia|pa|del lado|por|en|al lado|a) (?:por )?(?:de )?donde (?:sale|va|tira|corre|camina|avienta|se va|escapa|sopla|pega)(?: el)? aire|\b{end} (?:para|hacia|del lado de|en|a) (?:la salida(?: del aire)?|aguas abajo|corriente abajo|downstream)", (("air_leaves_by", value),), unless=r"\bno (?:va|sale|es|por)\b")
+        Turn(r"\b(?:macho|hembra)\b", rf"\b(?:el |la |con el |con la )?{end}(?: (?:\w+ )?)?(?:para|hacia|pa|del lado|por|en|al lado|a) (?:por )?(?:de )?donde (?:sale|va|tira|corre|camina|avienta|se va|escapa)(?: el)? aire|\b{end} (?:para|hacia|del lado de|en|a) (?:la salida(?: del aire)?|aguas abajo|corriente abajo|downstream)", (("air_leaves_by", value),), unless=r"\bno (?:va|sale|es|por)\b")
         for end, value in (("macho", "male"), ("hembra", "female"))
+    ),
+    *(
+        Turn(r"\b(?:macho|hembra)\b", rf"\b(?:el |la |con el |con la )?{end}(?: (?:\w+ )?)?(?:para|hacia|pa|del lado|por|en|al lado|a) (?:por )?(?:de )?donde (?:entra|viene|llega|pega|sopla|le entra|le llega)(?: el)? aire", (("air_leaves_by", value),), unless=r"\bno (?:va|es|por)\b")
+        for end, value in (("macho", "female"), ("hembra", "male"))
     ),
     *(
         Turn(r"\baire\b", rf"\b(?:el )?aire,? (?:(?:por|para|hacia|pal|al|a) )(?:el |la |lado )*{end}\b", (("air_leaves_by", value),), unless=r"\b(?:entra|viene|llega|recibe|no)\b")

@@ -161,6 +161,7 @@ class Forms:
     turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"
     in_twos: str = "(?!)"  # numbers that are a spacing behind "on": "on twos"
     numbered: tuple[tuple[str, frozenset[str]], ...] = ()  # a kind, where a number or a mark stands right behind
+    lettered: Mapping[str, str] = field(default_factory=dict)  # a letter that names a shape behind an article, and the concept
     everyday: tuple[tuple[str, frozenset[str]], ...] = ()  # an everyday word for a piece, right before its number wherever that stands
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number
     earlier: frozenset[str] = frozenset()  # behind such a measure

@@ -68,6 +68,8 @@ class Small:
     spread: frozenset[str] = frozenset()  # before a distance: so far apart they are by now
     strips: frozenset[str] = frozenset()  # what tabs are told to be
     reads: frozenset[str] = frozenset()  # what a thermometer does
+    that_is: frozenset[str] = frozenset()  # what was just said comes once more, in other measures
+    over_again: frozenset[str] = frozenset()  # how words begin that tell of an act done anew, with a second act behind
     lays: frozenset[str] = frozenset()  # has tape, or got it
     is_on: frozenset[str] = frozenset()  # behind the tape: it is on
     soon: frozenset[str] = frozenset()  # beside a verb in the present: it is a plan

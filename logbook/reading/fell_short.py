@@ -168,6 +168,9 @@ def _extents(row: Row, own: Row, part: Part, language: Language) -> Iterator[tup
             continue
         if concept not in _ACTS or own.is_blank(at):
             continue
+        torn = concept == "TAPE" and any(item.concept == "DAMAGE" for item in row.items[row.sentence_start(at) : at])
+        if torn and any_of(language.code, "turns.mends").search(part.words) is not None:
+            continue  # "una rajada …, le puse un pedazo de cinta": the mend's
         reach = _goes_short(row, part, at, language)
         if reach is None or reach[0] < until:
             continue

@@ -150,7 +150,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             made = [m for m in made if not (marked and m.kind is None and m.mark_at == match.span("m"))]
             used.difference_update(range(match.start(), match.end()))
             add(replace(named, kind=kind, kind_at=match.span("k")))
-    for match in row.find(f"{START} (?P<m>MARKED) (?=(?:COMMA|ON|RUN|NUM){{0,3}} (?:INLET|SIZE|FILL|COMMA|OF|BY|NUM){{1,8}} (?:BRANCH_WORD|OUTLET))"):
+    for match in row.find(f"(?:{START} DET?|COMMA DET) (?P<m>MARKED) (?=(?:COMMA|ON|RUN|NUM){{0,3}} (?:DET? INLET|(?:INLET|SIZE|FILL|COMMA|OF|BY|NUM){{1,8}} (?:BRANCH_WORD|OUTLET)))"):
         if row.items[match.start("m")].value[:1] == "T" and row.items[match.start("m")].value[1:].isdigit():  # "T30, trunk …, branch …" is "tee thirty"
             named = _mention(row, match, mark=row.items[match.start("m")].value[1:])
             add(replace(named, kind="tee", kind_at=match.span("m")))
@@ -248,10 +248,11 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
 
 def _named_at(row: Row, made: list[Mention], one: Mention) -> tuple[int, int] | None:
     """ "Colgué el ducto 12", "este ducto, el 40": the everyday word for a straight piece right before its number, where no kind is named right behind it."""
-    if one.mark is None or one.kind is not None or one.mark_at is None:
+    mark_at = one.mark_at or (one.batch[0][1] if one.batch else None)
+    if one.kind is not None or mark_at is None:
         return None
-    at = one.mark_at[0] - 1
-    while at >= 0 and row.items[at].concept in ("DET", "COMMA", "NUMBER", "THIS", "OF", "SIZE") and one.mark_at[0] - at <= 6:
+    at = mark_at[0] - 1
+    while at >= 0 and row.items[at].concept in ("DET", "COMMA", "NUMBER", "THIS", "OF", "SIZE") and mark_at[0] - at <= 6:
         at -= 1
     if at < 0 or row.items[at].concept not in ("GENERIC", "FITTING") or any(m.kind is not None and m.mark is None and _tells_its_kind(row, one, m) for m in made):
         return None

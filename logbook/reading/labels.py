@@ -16,7 +16,7 @@ _LABELS = (
     "NUMBER", "FITTING", "RUN", "LENGTH", "LONG", "SIZE_WORD", "INLET", "OUTLET", "BRANCH_WORD", "STAPLES", "STAPLED", "TAPE", "TAPED", "SEALED", "CLOSING", "BOARD", "STATIC", "THROAT",
     "K_TEE", "K_ELBOW", "K_STRAIGHT", "K_TRANSITION", "K_OFFSET", "K_WYE", "K_BRANCH", "K_COLLAR", "K_END_CAP", "K_PLENUM", "ROUND", "EVERY", "APART", "LEG", "IN", "OUT", "OFFSETS", "AIRFLOW", "GAP", "WIDE", "HIGH", "WASHERS", "SCREWS", "BACK", "SLOPE", "PIECE_COUNT",
 )  # fmt: skip
-_LOOKED_AT = frozenset(("GENERIC", "BRANCH_WORD", "NUMBER", "WORD", "NUM", "COMMA", "SIGN", "QUESTION", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "FITTING", "LAID"))
+_LOOKED_AT = frozenset(("AND", "GENERIC", "BRANCH_WORD", "NUMBER", "WORD", "NUM", "COMMA", "SIGN", "QUESTION", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "FITTING", "LAID"))
 _VALUES = ("NUM", "LEN", "FRAC", "MARKED", "LETTER", "MARK181", "CLOSURE", "C_MASTIC", "CFM", "INWG", "DEG", "TEMP_F", "FT2")
 _COLONS = (":", "=")
 # labels that a comma does for in a sentence of their own: "Run, five.", where "Straight, five." and "Taped, three." are no labels
@@ -37,6 +37,10 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
         item = items[at]
         if item.concept not in _LOOKED_AT and not (item.concept == "K_STRAIGHT" and item.read_as is not None):
             done.append(item)
+            at += 1
+            continue
+        if item.concept == "AND" and (shape := forms.lettered.get(text[item.start : item.end])) is not None and concept_at(done, len(done) - 1) == "DET" and concept_at(items, at + 1) in ("NUMBER", "NUM"):
+            done.append(_meant(item, shape))  # "la Y número dos"
             at += 1
             continue
         joint = _joint(items, at, text, forms)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from logbook.facts import Move
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back, unit_of
@@ -23,6 +21,7 @@ _BACK = (
     "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) (?:FILL){0,3} BACK"
     "| IN (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB) (?!DEGREE)"
     "| COMMA IN (?:FILL|OF|ONLY){0,2} (?P<back6>LEN) (?=SEP|$|AND|OF)"
+    "| (?:COMMA|AND) HAVE (?:FILL|ONLY){0,2} (?P<back7>NUM|LEN) (?=SEP|$)"
     "| (?:COMMA|AND)? (?:ME|IT)? TAKES (?:FILL|ME|ONLY){0,2} (?P<back5>NUMB)"
     "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED|ONLY))"
 )
@@ -35,11 +34,12 @@ def _way(side: str | None, direction: str | None) -> str | None:
     return _WAY.get((side, direction))
 
 
-def _move(found: Found):
+def _move(found: Found, way: str | None = None):
     if {"DAMAGE"} & {item.concept for item in found.row.items[max(0, found.first - 2) : found.first]}:
         return  # "ripped about four inches down the left side"
-    by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4", "back5", "back6") if (i := found.item(g))), None)
+    by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4", "back5", "back6", "back7") if (i := found.item(g))), None)
     direction = next((_DIRECTION[i.concept] for i in found.items("dir") if i.concept in _DIRECTION), None)
+    direction = direction or way
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)
     if by is not None and by.value.value > 60:
         return
@@ -59,18 +59,23 @@ def _move(found: Found):
     backs += taken_back((back,) if back else (), lambda item: tuple(Move(m.side, m.by, item.value.value, m.way) for m in moves))
     after = [item.concept for item in found.row.items[found.match.end("w") - 1 : found.match.end("w") + 2]]
     fills = back is not None and bool({"EACH", "BOTH"} & set(after))
-    yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "back5", "back6", "side"), said_unit=unit, took_back=backs)
+    yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "back5", "back6", "back7", "side"), said_unit=unit, took_back=backs)
+
+
+def _way_of_the_sizes(found: Found, by) -> str | None:
+    """ "three on each side": in or out as the sizes change by just so much."""
+    sizes = [item.value.pair for item in found.row.items if item.concept == "SIZE"]
+    sides = sum(len(item.value) for item in found.items("side") if item.concept == "SIDE")
+    if len(sizes) != 2 or not sides or not any(item.concept == "K_TRANSITION" for item in found.row.items):
+        return None
+    changes = {one - other for one, other in zip(*sizes) if one != other}
+    return {by * sides: "in", -by * sides: "out"}.get(changes.pop()) if len(changes) == 1 else None
 
 
 def _each_side(found: Found):
-    """ "three on each side, izquierda y derecha, in eighteen": of two sides at once, of a piece that changes its size; which way, the sizes tell."""
-    sides = found.item("side").value
-    if len(sides) < 2 or not any(item.concept == "K_TRANSITION" for item in found.row.items):
-        return
-    sizes = [item.value.pair[0] * item.value.pair[1] for item in found.row.items if item.concept == "SIZE"][:2]
-    way = None if len(sizes) < 2 or sizes[0] == sizes[1] else "in" if sizes[0] > sizes[1] else "out"
-    for one in _move(found):
-        yield replace(one, value=tuple(replace(move, way=move.way or way) for move in one.value))
+    """ "three on each side, izquierda y derecha, in eighteen": of two sides at once, of a piece that changes its size."""
+    if len(found.item("side").value) > 1 and any(item.concept == "K_TRANSITION" for item in found.row.items):
+        yield from _move(found, _way_of_the_sizes(found, found.item("by").value.value))
 
 
 def _slides(found: Found):

@@ -19,8 +19,6 @@ _INFINITIVE = re.compile(r"\w{3,}[aei]r(?:les?|l[oa]s?)?")
 _MINUS = ("menos", "minus")
 _SOMEDAY = ("termine de", "acabe de", "vuelva a", "alcance a")
 _SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
-_THAT_IS = ("o sea", "es decir", "o sea que", "quiere decir")
-_DONE_AGAIN = ("volv", "acab", "termin", "alcanc")
 _WHEN_DONE = {"TAPE_IT": "TAPED", "STAPLE": "STAPLED", "RUB": "RUBBED", "TRIM": "TRIMMED", "WIPE": "WIPED", "HANG": "HUNG", "REPAIR_IT": "REPAIRED", "HEAT_IT": "PREHEATED"}
 _ACTS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "STAPLES", "TAPE", "SEALED", "HUNG", "MISHEARD")
 
@@ -51,11 +49,11 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="THRU", value=None)  # "tramos 20 al 24"
         elif item.concept == "EXCEPT" and said.endswith(" que") and any(_concept(items, k) in ("BE", "HAVE", "NOT", "NO", "PENDING", "UNDONE", "FORGOT", "EVERY") for k in range(place + 1, _clause_end(items, place))):
             done[place] = replace(item, concept="BUT", value=None)  # "nomás que las grapas son de tres octavos"
-        elif item.concept == "FIX" and said in _THAT_IS and ahead in ("NUM", "FRAC") and [_concept(items, place + k) for k in (2, 3)] in (["ON", "NUM"], ["IN", "NUM"]) and items[place + 3].value.value == 12:
+        elif item.concept == "FIX" and said in words_of("small.that_is") and ahead in ("NUM", "FRAC") and [_concept(items, place + k) for k in (2, 3)] in (["ON", "NUM"], ["IN", "NUM"]) and items[place + 3].value.value == 12:
             done[place] = replace(item, concept="SLOPE", value=None)  # "entra tres en veinticuatro, o sea dos en doce"
         elif item.concept == "LONG" and said == "en total" and _concept(items, place - 1) == "NUM" and _concept(items, place - 2) in ("HAVE", "BE", "FILLER", "WORD"):
             done[place] = replace(item, concept="COUNTED", value=None)  # "puse ocho en total"
-        elif item.concept in _TO_DO and _concept(items, place - 1) == "TO" and _concept(items, place - 2) in ("AND", "COMMA") and _concept(done, place - 3) in _ACTS and text[items[place - 3].start : items[place - 3].end].lower().startswith(_DONE_AGAIN):
+        elif item.concept in _TO_DO and _concept(items, place - 1) == "TO" and _concept(items, place - 2) in ("AND", "COMMA") and _concept(done, place - 3) in _ACTS and text[items[place - 3].start : items[place - 3].end].lower().startswith(tuple(words_of("small.over_again"))):
             done[place] = replace(item, concept=_WHEN_DONE[item.concept], value=None)  # "lo volví a grapear y a encintar"
         elif item.concept == "WORD" and said == "pulgada" and _concept(items, place - 1) == "OF" and any(_concept(items, place - k) == "BOARD" for k in (2, 3, 4)):
             done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"

@@ -24,7 +24,7 @@ def _owner(found: Found) -> str | None:
     for at in range(string_at - 1, max(-1, string_at - _LOOK_BACK), -1):
         concept = items[at].concept
         if concept in _OWNERS and not _denied(found.row, at):
-            return _OWNERS[concept]
+            return "hanger_spacing" if concept == "TIE_RODS" and any(item.concept == "K_HANGER" for item in items) else _OWNERS[concept]
         if concept.startswith("K_") and concept != "K_HANGER" and items[at - 1].concept not in ("ON", "OF", "IN", "FROM"):
             break  # but not where it only tells where the thing is: "how long are the tabs on tee six? Four. Every eight"
     for at in range(found.last, min(len(items), found.last + 3)):

@@ -159,7 +159,9 @@ def whose(row: Row, cut, language: Language) -> dict[int, str]:
                 why = "other"
             carried = None if why is None else (clause.sentence, why)
         if carried is not None:
-            found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
+            mine = next((at for at in range(clause.first + 2, clause.last) if row.items[at].concept == "I" and row.items[at - 1].concept in ("AND", "BUT")), None)
+            found.update(dict.fromkeys(range(clause.first, mine or clause.last), carried[1]))
+            carried = None if mine else carried  # "lo armó mi hermano sin aletas y yo se las metí"
     return found
 
 
