@@ -215,7 +215,7 @@ _FACTS: tuple[Turn, ...] = (
     # the flap that came off
     Turn(r"\b(?:flap|solapa|ceja|pestaña)\b", r"\b(?:flap|solapa|ceja|pestaña)(?: (?:se |me |le |nos |yo )*(?:la|lo)?)? ?(?:se )?(?:me |le |nos )?(?:corte|vole|quite|moche|arranque|troce|trozo|rompi|rompio|arranco|mordi|comi|lleve|perdio|cayo|desprendio)\b(?: (?:sin querer|por error|de mas))*", (("staple_flap", False),), unless=r"\bno (?:se |me |le |la |lo )*(?:corte|quite|moche|vole|rompi|rompio|arranco)"),
     # a vane short
-    Turn(r"\bfalt", rf"\b(?:aletas?|vanes?|guias?|alabes|paletas),? (?:pero |y |nomas |ya |solo |nada mas )*(?:me |le |nos |les )*falt(?:o|aron|a|an) (?:una|dos|tres|un par|la ultima|las ultimas|unas)(?: (?:de ellas|mas|que [^,.;]{{2,30}}))?(?= *(?:$|[,;:.]))", (("vanes", False),)),
+    Turn(r"\bfalt", r"\b(?:aletas?|vanes?|guias?|alabes|paletas),? (?:pero |y |nomas |ya |solo |nada mas )*(?:me |le |nos |les )*falt(?:o|aron|a|an) (?:una|dos|tres|un par|la ultima|las ultimas|unas)(?: (?:de ellas|mas|que [^,.;]{2,30}))?(?= *(?:$|[,;:.]))", (("vanes", False),)),
     # held by tape alone
     Turn(r"\b(?:aguant|sostien|agarr|detien|mantien|une|cierra|amarr|carg)", r"\b(?:la|lo|las|los) (?:aguantan?|sostienen?|agarran?|detienen?|mantienen?|unen?|cierran?|amarran?|cargan?)(?: (?:nomas|solo|solita|pura|puro|la|el|nada mas|a|con))* (?:cinta|tape|teip)\b(?: (?:sola|solita|nomas|nada mas))?", (("taped", True),), unless=r"\b(?:no|ni|si|sin) \w+ (?:cinta|tape|teip)"),
     # hollow: an elbow with nothing in it
