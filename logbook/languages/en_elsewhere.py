@@ -191,6 +191,11 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("scrap bin trash dumpster garbage junk", r"(?:so |and )*(?:the|that|my) (?:\w+ )?(?:piece|one|blank|straight|elbow|cap|transition|offset|sheet)(?: piece)?(?:'s| is| went| ended up| landed| lies| goes)(?: now)? (?:in|into|on|to) the (?:scrap|bin|trash|dumpster|garbage|junk)\b", CLAUSE),
         _aside("tape", r"\b(?:because|since|cause|as) (?:the|my|that|our|no) tape (?:wouldn't|won't|didn't|doesn't|don't|couldn't|would not|never)\b[^.;,]*", WORDS),
         _aside("flap", r"\b(?:that|the|this|one|back|top|bottom|left|right)(?: \w+)? (?:seam|side|edge|end|joint|corner)(?:'s| is| was| got)?(?:n't| not) (?:stapled|staples) (?:because|since|as|'cause|cause) (?:there's|there is|there was|it's got|it has|it had|i had|i've got) no (?:\w+ )?flap(?: on (?:it|that side|there|that one))?", WORDS),
+        # tight, but of the room, the day or the money
+        _aside("tight", r"\b(?:i know|you know|granted)(?:,)? (?:it's|that's|it is|this is|it was) (?:an? )?(?:(?:little|bit|pretty|kind of|kinda|real|very|so|too) )*tight\b(?! (?:all|joint|seam))", WORDS),
+        _aside("tight", r"\b(?:money|schedule|time|timeline|budget|space|room|clearance|clearances|ceiling|access|parking|deadline|things|hours|cash)(?:'s| is| was| are| were| got| gets)? (?:(?:all|real|pretty|so|too|a little|kind of) )*tight\b", WORDS),
+        _aside("tight", r"\b(?:it's|it is|it was|that's|this is)(?: (?:real|pretty|kind of|kinda|so|awful|awfully|a little|a bit))* tight (?:up|down|back|over) (?:here|there|against the \w+)\b", WORDS),
+        _aside("tight", r"(?:\b(?:it's|it is|it was|that's|was|is|kind of|pretty|real|a) )*\btight (?:in (?:there|here|that|this|the (?:corner|chase|ceiling|shaft|closet|corridor|back))|getting (?!it (?:all )?(?:tight|closed))\w+(?: \w+){0,4}|quarters|spots?|squeeze|spaces?|schedule|budget|deadline|work(?:ing)?)\b(?: (?:getting|up|in|to) [\w ]{2,24}$)?", WORDS),
         _aside("story", r"(?:so )?(?:i|we|he|they)(?:'ve)? (?:told|tell|heard|know|gave) (?:[\w' ]+ )?(?:the|a|that) (?:story|one|joke|tale) (?:about|of|where)\b", ON),
         # other trades, other duct, other things
         _aside(

@@ -232,6 +232,14 @@ def _settled_in_it(said: str, language: Language) -> bool:
     return tail != said and any(_says(tail, language, member) for member in ("affirms", "denies"))
 
 
+def _measures_so(row: Row, thought: Clause, behind: Clause) -> bool:
+    """ "Thought I had half-inch staples but they're three eighths": the measure he took for so is none."""
+    if behind.sentence != thought.sentence or row.items[behind.first].concept != "BUT" or not any(row.items[k].concept in MEASURES for k in range(thought.first, thought.last)):
+        return False
+    said = [row.items[k].concept for k in range(behind.first, behind.last)]
+    return any(concept in MEASURES for concept in said) and set(said) <= {*MEASURES, "BUT", "BE", "IT", "THIS", "FILLER", "HEDGE", "DET", "ONLY", "EVERY", "ON", "THINK"}
+
+
 def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set[int], set[int]]:
     """Items that state nothing: what he is told not to be told, and what he thought where he says next what is; and items that stand in doubt."""
     nothing: set[int] = set()
@@ -263,7 +271,9 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
             named = {row.items[k].concept for k in range(clause.first, clause.last) if row.items[k].concept in DENIED}
             facts = {DENIED[concept][0] for concept in named}
             again = any(DENIED[row.items[k].concept][0] in facts for later in cut[place + 1 : place + 3] if later.sentence == clause.sentence for k in range(later.first, later.last) if row.items[k].concept in DENIED)
-            if settles or (again and not said_before):
+            if not said_before and place + 1 < len(cut) and _measures_so(row, clause, cut[place + 1]):
+                nothing.update(k for k in range(clause.first, clause.last) if row.items[k].concept in (*MEASURES, "EVERY", "APART") and not _its_number(row, k))
+            elif settles or (again and not said_before):
                 nothing.update(k for k in range(clause.first, clause.last) if row.items[k].concept in DENIED)
             elif not said_before and not _settled_in_it(said, language):
                 doubted.update(range(clause.first, clause.last))
