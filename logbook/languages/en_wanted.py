@@ -9,8 +9,9 @@ _WHO = rf"(?:they|he|she|somebody|(?:the |our |my |that |this )?(?:\w+ )?{_PAPER
 _ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|calls? out|called out|needs?|requires?|required|specif(?:y|ies|ied)|gives?|gave|shows?|showed|has|have|had|allows?|allowed|orders?|ordered|lists?|drew|draws|puts|likes|limits|told me)"
 
 ENGLISH_WANTED = Wanted(
-    looks=rf"\b(?:{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
+    looks=rf"\b(?:normally|usually|typically|ordinarily|as a rule|most days|most of the time|{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
     wants=(
+        r"^(?:as a rule|normally|usually|most days|typically|ordinarily)\b|\b(?:normally|usually|typically|ordinarily|as a rule|most of the time)$|\bi (?:usually|normally|typically|always) (?:go|run|space|staple|shoot|do|set|use)\b",
         rf"(?<!like )(?<!as )(?<!per )(?<!what )\b{_WHO} (?:\w+ )?{_ASKS}\b",
         r"\b(?:meant|wanted|intended|planned|tried|trying|hoped|hoping|aimed|aiming|figured on|was going|were going|started out|set out)\b(?! it$)",
         r"\b(?:shooting|shot|going|aiming|aimed|looking|went|reaching) for\b",

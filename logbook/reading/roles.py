@@ -218,7 +218,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         elif is_repair and one.name == "closure" and way == "mastic" and not any(c.name == "closure_mark" for c in rest):
             rest.remove(one)
     said = row.text[repaired[0].start : repaired[0].end].lower() if repaired else ""
-    if method is None and ("tap" in said.split("patch")[0] and ("tape" in said or "cinta" in said)):
+    if method is None and any(c.value is True for c in repaired) and ("tap" in said.split("patch")[0] and ("tape" in said or "cinta" in said)):
         method = replace(repaired[0], name="repair_method", value="tape")
     for one in methods:
         if one.value in ("plug", "replaced") or method is None and (repaired or is_repair):
@@ -296,6 +296,8 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
             continue
         start, end = one.end + match.start(), one.end + match.end()
         first, until = row.within(one.last, last, match, one.end)
+        if _denied(row, first, until, one.last):
+            return _not_mended(row, claims, first, until)
         if any(c.name == "(method)" and c.value in ("plug", "replaced") and one.first < c.first <= until for c in claims):
             continue  # "crushed, cut in a plug and taped over the plug": the tape is over the mend
         rest = [c for c in claims if not (c.name in ("taped", "damage_repaired", "(method)", "closure") and c.start < end and c.end > start and c.value is not False)]
@@ -310,6 +312,21 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         spread = claim_plain(row, "damage_repaired", True, first, until)
         return [*rest, spread, replace(spread, name="repair_method", value="mastic" if re.search(r"mastic|mud|mastique", match.group()) else "tape")]
     return claims
+
+
+def _denied(row: Row, first: int, until: int, begin: int) -> bool:
+    """ "a tear, no tape on it yet": the mend is denied in its own clause."""
+    while first > begin and row.items[first - 1].concept not in ("COMMA", "STOP", "QUERY", "AND", "BUT"):
+        first -= 1
+    return any(item.concept in ("NO", "NOT", "NOT_DONE") for item in row.items[first:until])
+
+
+def _not_mended(row: Row, claims: list[Claim], first: int, until: int) -> list[Claim]:
+    """The claims where what was denied of tape or mastic is that the damage is mended."""
+    of_it = [c for c in claims if c.name in ("taped", "closure", "damage_repaired", "(method)") and c.first < until and first < c.last]
+    opens = tuple(replace(opened, denies="damage_repaired") for c in of_it for opened in c.opens)[:1]
+    spread = replace(claim_plain(row, "damage_repaired", False, first, until), opens=opens, pending=bool(opens))
+    return [*(c for c in claims if c not in of_it and not (c.name == "damage_repaired" and c.value is False)), spread]
 
 
 _TAPED_OVER = ("tear", "puncture")

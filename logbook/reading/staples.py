@@ -315,7 +315,7 @@ FRAMES = (
     Frame("(?P<w>(?P<b>APART) (?:BE|HAVE|WORD|LAID|TAKES|FILL|I){0,3} OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
     Frame("(?P<o>K_HANGER) (?:FILL){0,2} (?P<w>TO (?P<n>LEN)) (?=SEP|$|AND|APART)", _spacing),
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
-    Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT)", _other_spacing),
+    Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT|WORD)", _other_spacing),
     Frame("COMMA (?:FILL|AND){0,2} (?P<w>(?P<n>NUMB)) ON DET? (?P<s>SIDE|BACK|OTHER_SIDE|END|SIDE_WORD|WORD)", _other_spacing),
     Frame("STAPLES OUT? (?:FILL)? (?P<w>TO (?:HEDGE)? (?P<n>NUM|LEN)) (?=SEP|$|TO|AND|APART)", _spacing),
     Frame("(?:STAPLE|STAPLES|STAPLED) [^STOP QUERY TAPE TAPED SIZE EVERY APART TABS SCREWS]{0,10} COMMA (?P<w>(?P<n>LEN)) (?=ALL? AROUND|SEP|$)", _lone_spacing),
