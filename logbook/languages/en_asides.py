@@ -49,7 +49,7 @@ ENGLISH_ASIDES = Asides(
         r"or (?:it|they|she|he|i|we|mine|at least (?:it|they|i))(?:'ll| will| would|'d)\b.*", r"(?:it|mine|this one|they|that one) (?:went|goes|is|was|ended up|came out|faces|points|sits|turned out)(?: \w+)? (?:to the |on the )?(?:inside|outside|inwards?|outwards?|male|female|backwards?|the other way(?: round| around)?|upside down)$",
         r"(?:just |but |only )not (?:in|on|for|with) (?:\w+ )?(?:\w+|\d+)$",
         r"(?:it|they|that|this|one|two|those|others?|rest|mine|which)(?: \w+)? (?:\w+n't|is not|are not|did not|was not|does not|never (?:was|were|did|has|have))(?: (?:really|quite|so|any ?more|true|all|done|there|yet))*$",
-        r"none (?:in|on|of it|there)(?: \w+)?$", r"(?:left|forgot|forgotten|leaving|still) (?:them|it|'em|those) .*(?:home|truck|van|box|shop|shelf|trailer|car|bench|bag)", r"(?:that|those|ones?|what) i could (?:reach|get at|get to|see)",
+        r"none (?:in|on|of it|there)(?: \w+)?$", r"(?:left|forgot|forgotten|leaving|still) (?:them|'em|those) .*(?:home|truck|van|box|shop|shelf|trailer|car|bench|bag)", r"(?:that|those|ones?|what) i could (?:reach|get at|get to|see)",
     ),
     adds=frozenset("only just merely all wait stop mind regret complain believe".split()),
     said=(

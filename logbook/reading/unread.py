@@ -13,7 +13,7 @@ from logbook.languages.language import Language
 from logbook.reading.grammar import Row
 from logbook.reading.likely import AnyOf
 from logbook.reading.matters import DENYING, about, named_in
-from logbook.reading.phrasing import any_of
+from logbook.reading.phrasing import any_of, word
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
 from logbook.said import Entry, Fact, Unread
@@ -41,7 +41,7 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
     doubting, elliptic = (any_of(language.code, f"told.asides.{member}").within(text) for member in ("doubting", "elliptic"))
     for place, clause in enumerate(cut):
         at = clause.first
-        if (doubting.parts or elliptic.parts) and (doubted := _in_doubt(row, cut, place, known - theirs, doubting, elliptic)):
+        if (doubting.parts or elliptic.parts) and (doubted := _in_doubt(row, cut, place, known - theirs, doubting, elliptic, language)):
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, doubted))
             continue
@@ -56,11 +56,13 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
     return tuple(found)
 
 
-def _in_doubt(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], doubting: AnyOf, elliptic: AnyOf) -> tuple[str, ...]:
+def _in_doubt(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], doubting: AnyOf, elliptic: AnyOf, language: Language) -> tuple[str, ...]:
     """ "…, the last one being a lie", "but between the two of us it isn't": the acts told around such words, or right before them, where nobody read them."""
     clause = cut[place]
     said = plain(row.words(clause.first, clause.last))
     match = doubting.search(said)
+    if match is not None and word(language.code, "told.weighed.nots").search(" ".join(said[: match.start()].split()[-3:])) is not None:
+        match = None  # "no lie", "no exceptions", "I'm not kidding"
     last = match is None
     match = elliptic.search(said) if last else match
     if match is None:

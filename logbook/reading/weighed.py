@@ -296,7 +296,7 @@ def _counted(row: Row, one: Sketch, of_any: bool, language: Language, found: Afa
             at, name = acts[0]
             first = one.item(denials[0].start() if denials else match.start())
             unsure = nots % 2 == 1 and word(code, "told.weighed.not_his_word").search(before) is not None
-            first = one.first if unsure else first
+            first = one.first if unsure or word(code, "told.weighed.in_general").search(one.words) else first
             found.claims.append(claim(row, name, nots % 2 == 1, min(first, at), max(at, one.item(match.end() - 1)) + 1, hedged=unsure))
             _spend(row, one, at, found)
             return True
