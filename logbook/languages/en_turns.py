@@ -36,12 +36,13 @@ ENGLISH_TURNS = Turns(
         " monday tuesday wednesday thursday friday saturday sunday overnight yesterday".split()
     ),
     nouns=(
-        (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling|staplers?|(?<!heat )(?<!tape )(?<!temp )gun", "stapled"), (r"rub(?:bing)?", "rubbed_down"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
+        (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling|staplers?|(?<!heat )(?<!tape )(?<!temp )gun", "stapled"), (r"rub(?:bed|bing)?", "rubbed_down"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
     ),
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
         (rf"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up(?! {_WELL})|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
+        (r"backwards?|(?:the )?wrong way(?: (?:round|around))?|upside down", ("vanes",)),
         (r"s(?:its?|at|itting) (?:up|proud|high|off)(?: (?:off|of|on|from|above) the flap)?|rid(?:e|es|ing) (?:up|high)|stand(?:s|ing)? (?:off|proud)|(?:didn't|don't|won't|never) sink", ("stapled",)),
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),

@@ -17,6 +17,9 @@ def _sides(found: Found):
     ahead = [item.concept for item in found.row.items[found.last : found.last + 2] if item.concept not in ("BE", "FILLER")]
     if ahead[:1] == ["RUBBED"] and "COMMA" in [item.concept for item in found.row.items[found.first : found.last]]:
         return  # "taped, two sides rubbed"
+    beside = [item.concept for item in found.row.items[found.last : found.last + 3] if item.concept not in ("DET", "FILLER")]
+    if beside[:1] in (["OF"], ["ON"]) and beside[1:2] == ["JOINT"]:
+        return  # "stapled both sides of the joint"
     acts = {item.concept for item in found.items("acts")}
     nouns = {"STAPLES": "stapled", "TAPE": "taped"}
     for noun in acts & set(nouns):  # "staples on three sides" says stapled too
