@@ -45,7 +45,7 @@ def _groove(found: Found):
     inside = found.item("to").concept in ("INSIDE", "IN", "MOVE_IN")
     backs = taken_back((found.item("to"),), lambda back: "inside" if back.concept == "INSIDE" else "outside")
     at, items = found.at("to"), found.row.items
-    if any(item.concept in ("INSIDE", "OUTSIDE", "STOP") for item in items[found.first : at]):  # "wanted the low step inside, got it outside": the way it came out, and the step
+    if any(items[k].concept in ("INSIDE", "OUTSIDE", "STOP") or found.row.is_blank(k) for k in range(found.first, at)):  # "wanted the low step inside, got it outside": the way it came out, and the step
         yield claim(found.row, "groove_step", "inside" if inside else "outside", at, at + 1, took_back=backs, also=((items[found.first].start, items[found.first].end),))
         return
     yield found.claim("groove_step", "inside" if inside else "outside", group="w", took_back=backs)
