@@ -285,7 +285,7 @@ CLOSURES = (
     ("tape_pressure", "cinta de presión|cinta sensible a la presión|cinta a presión|pressure tape|teip de presión|teip a presión|cinta sensible a presión|tape de presión|cinta adhesiva de presión|cinta sensitiva a la presión"),
     ("tape_heat", "cinta de calor|cinta térmica|cinta de planchar|heat tape|teip de calor|cinta termoactivada|cinta activada por calor|cinta que se plancha|cinta de plancha|cinta activada con calor|tape de calor|cinta al calor|cinta termosellable"),
     ("mastic", "mastiqueado|mastiqueada|mastiqueados|mastiqueadas|mastiqueé|lo mastiqueé|la mastiqueé|mastiqueamos|enmasticado|enmasticada|enmasticé|con su mastique|mastique sin malla|mastique sin tela|mastique|mástique|mastic|masilla|malla y mastique|mastique y malla|mastique con malla|tela y mastique|mastique y tela|malla con mastique|mástic|tela de vidrio y mastique|fibra de vidrio y mastique|tela con mastique|mastique con tela|mastique y tela de vidrio|mastique con tela de vidrio|malla de vidrio y mastique|mastique y fibra|mastik"),
-    ("other_tape", "cinta americana|cinta gris|cinta de tela|duct tape|cinta de ducto|cinta ordinaria|teip gris|cinta de aislar|cinta canela|cinta plateada|masking tape|masking|cinta común|cinta adhesiva gris|cinta industrial"),
+    ("other_tape", "la plateada de los plomeros|con la plateada|con la gris|con la de tela|con la de los plomeros|con la de los eléctricos|con la de ducto|con la de pintor|con la canela|con la americana|cinta americana|cinta gris|cinta de tela|duct tape|cinta de ducto|cinta ordinaria|teip gris|cinta de aislar|cinta canela|cinta plateada|masking tape|masking|cinta común|cinta adhesiva gris|cinta industrial"),
 )
 
 DAMAGES = (

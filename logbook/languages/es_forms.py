@@ -17,6 +17,7 @@ SPANISH_FORMS = Forms(
     swaps=(
         rf"(?P<off>{_OFF} {_NOUN} ){_OLD}(?:cada )?(?P<old><m>) {_OLD}(?P<link>{_THEN}{_ON} ){_NEW}(?:cada )?(?P<new><m>)",
         rf"(?P<off>(?:(?:le|les|se) )*(?:cambi|reemplac|sustitu)(?:[eé]|amos|[ií]) {_NOUN} ){_OLD}(?:cada )?(?P<old><m>) (?P<link>(?:por|a|con) ){_NEW}(?:cada )?(?P<new><m>)",
+        rf"(?P<old><m>) {_OLD}(?P<link>{_THEN}{_OFF} (?:(?![.<])\S+ ){{0,10}}?(?:ahora )?{_ON} ){_NEW}(?P<new><m>)",
         rf"(?P<off>{_OFF} ){_OLD}(?P<old><c>) {_OLD}(?P<link>{_THEN}{_ON} ){_NEW}(?P<new><c>)",
         rf"(?P<off>(?:(?:le|les|se) )*(?:cambi|reemplac|sustitu)(?:[eé]|amos|[ií]) ){_OLD}(?P<old><c>) {_OLD}(?P<link>(?:por|a|con) ){_NEW}(?P<new><c>)",
         rf"(?P<old><c>) {_OLD}(?P<link>{_THEN}{_OFF} {_THEN}{_ON} ){_NEW}(?P<new><c>)",

@@ -206,8 +206,8 @@ _FACTS: tuple[Turn, ...] = (
     # it would not go in well, and was done over: the doing over tells
     Turn(r"\bvolv(?:i|imos) a ", r"\bno (?:me |nos |le )?(?:agarr|peg|entr|prend|clav|qued|sent|met)\w* (?:muy )?bien (?:la |las |el |los |una |un )?(?:grapas?|cinta|tape|teip|aletas?|guias?)\b[^.;]{0,40}?(?=(?:,| y) (?:ya |asi que |entonces |pero )*(?:l[oa]s? |le |se l[oa]s? )?volv(?:i|imos) a )", ()),
     Turn(r"\bmasti", r"\b(?:mastique|mastic) (?:ya )?no (?:me |nos |le )(?:quedaba|quedaban|quedo|alcanzaba|alcanzo|sobraba|habia quedado)\b", ()),
-    Turn(r"\bpor l[oa]s ", r"\b(?:cinta|tape|teip) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_taped", "n"), ("taped", True))),
-    Turn(r"\bpor l[oa]s ", r"\b(?:grapas?|staples?) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_stapled", "n"), ("stapled", True))),
+    Turn(r"\bpor ", r"\b(?:cinta|tape|teip) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_taped", "n"), ("taped", True))),
+    Turn(r"\bpor ", r"\b(?:grapas?|staples?) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_stapled", "n"), ("stapled", True))),
     # others put in, by their leg alone
     Turn(r"\bde (?:media|\w+ octavos|\d/\d)", rf"\b{_PUT} (?:otras |unas |las )?(?:nuevas )?de (?:media|tres octavos|cinco octavos|\d/\d)\b", (("stapled", True),), beside=r"\b(?:grapas|staples)\b", unless=r"\b(?:no|ni|si|sin|cinta|tape|teip|board|tabla|panel)\b"),
     # what made it come off is on no facing
@@ -216,6 +216,8 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:flap|solapa|ceja|pestaña)\b", r"\b(?:flap|solapa|ceja|pestaña)(?: (?:se |me |le |nos |yo )*(?:la|lo)?)? ?(?:se )?(?:me |le |nos )?(?:corte|vole|quite|moche|arranque|troce|trozo|rompi|rompio|arranco|mordi|comi|lleve|perdio|cayo|desprendio)\b(?: (?:sin querer|por error|de mas))*", (("staple_flap", False),), unless=r"\bno (?:se |me |le |la |lo )*(?:corte|quite|moche|vole|rompi|rompio|arranco)"),
     # a vane short
     Turn(r"\bfalt", r"\b(?:aletas?|vanes?|guias?|alabes|paletas),? (?:pero |y |nomas |ya |solo |nada mas )*(?:me |le |nos |les )*falt(?:o|aron|a|an) (?:una|dos|tres|un par|la ultima|las ultimas|unas)(?: (?:de ellas|mas|que [^,.;]{2,30}))?(?= *(?:$|[,;:.]))", (("vanes", False),)),
+    # wiped, and dusty all the same
+    Turn(rf"\b{_OVER}\b", rf"\b(?:seguia|sigue|siguio|le quedo|se quedo|quedo|quedaba)(?: todavia)? (?:con |teniendo )?(?:tantit[oa]|poquit[oa]|un poco de|un poquito de|algo de|poc[oa]|restos de) {_OVER}\b", (("surface_clean", False),), unless=r"\b(?:no|ni|sin|nada)\b"),
     # held by tape alone
     Turn(r"\b(?:aguant|sostien|agarr|detien|mantien|une|cierra|amarr|carg)", r"\b(?:la|lo|las|los) (?:aguantan?|sostienen?|agarran?|detienen?|mantienen?|unen?|cierran?|amarran?|cargan?)(?: (?:nomas|solo|solita|pura|puro|la|el|nada mas|a|con))* (?:cinta|tape|teip)\b(?: (?:sola|solita|nomas|nada mas))?", (("taped", True),), unless=r"\b(?:no|ni|si|sin) \w+ (?:cinta|tape|teip)"),
     # hollow: an elbow with nothing in it
@@ -234,7 +236,7 @@ _FACTS: tuple[Turn, ...] = (
         for end, value in (("macho", "female"), ("hembra", "male"))
     ),
     *(
-        Turn(r"\baire\b", rf"\b(?:el )?aire,? (?:(?:por|para|hacia|pal|al|a) )(?:el |la |lado )*{end}\b", (("air_leaves_by", value),), unless=r"\b(?:entra|viene|llega|recibe|no)\b")
+        Turn(r"\baire\b", rf"\b(?:el )?aire,? (?:(?:por|para|hacia|pal|al|a) )(?:el |la |lado )*{end}\b(?!,? no\b)", (("air_leaves_by", value),), unless=r"\b(?:entra|viene|llega|recibe|no)\b")
         for end, value in (("macho", "male"), ("hembra", "female"))
     ),
     # tabs of a collar that some stand
@@ -363,6 +365,7 @@ _FACTS: tuple[Turn, ...] = (
     Turn(r"\ba (?:la )?medida\b", r"\b(?:corte|cortamos|recorte|recortamos|moche|mochamos|acorte)\b(?: \w+){0,6}? a (?:la |su )?medida\b", (("cut_to_length", True),), unless=r"\bno (?:lo |la )?(?:cort|recort|moch)"),
     Turn(r"\bni l[oa]", r"\bni (?:siquiera )?l[oa]s? (?:corte|empece|hice|arme|toque|comence|cortamos|hicimos)\b", ()),
     # the facing let go of the board
+    Turn(r"\b(?:foil|papel|forro|aluminio|facing|barrera)\b", r"(?:foil|papel|forro|aluminio|facing|barrera)(?: (?:ya|que|medio|como que))* (?:esta|quedo|viene|venia|salio|anda|llego) (?:algo |medio |todo |un poco )?(?:despegad|desprendid|separad|delaminad)[oa](?: de (?:la |el )?(?:fibra|board|panel|tablero|aislante|lana))?", (("facing_damage", "delaminated"),), unless=r"\bno (?:esta|quedo|viene)"),
     Turn(r"\b(?:foil|papel|forro|aluminio|facing|barrera)\b", r"(?:foil|papel|forro|aluminio|facing|barrera)(?: (?:ya|que|medio|todo|como que))* se (?:me |le |nos |esta |anda )*(?:despeg|desprend|separ|delamin|pel)\w+(?: (?:de|del) (?:la |el )?(?:fibra|board|panel|tablero|aislante|lana))?", (("facing_damage", "delaminated"),)),
     Turn(r"\b(?:foil|papel|forro|aluminio|facing|barrera)\b", r"se (?:me |le |nos |esta |anda )*(?:despeg|desprend|separ|delamin|pel)\w+ (?:el |la )?(?:foil|papel|forro|aluminio|facing|barrera)", (("facing_damage", "delaminated"),)),
     # the tape is there, where it is told that it was not pressed

@@ -66,7 +66,7 @@ def _past_the_place(row: Row, lead: int) -> int:
 
 
 def _told_behind(row: Row, at: int, name: str) -> Claim | None:
-    while at < len(row.items) and row.items[at].concept not in ("STOP", "QUERY", "TAPED", "RUBBED", "TAPE", "RUB", "NOT", "NO", "WASHERS"):
+    while at < len(row.items) and row.items[at].concept not in ("STOP", "QUERY", "TAPED", "RUBBED", "TAPE", "RUB", "NOT", "NO", "WASHERS", "DAMAGE", "GAP", "FACING"):
         item = row.items[at]
         ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
         if item.concept in ("NUM", "LEN", "FRAC") and (row.items[at - 1].concept in _BEFORE or _there(row, at)) and (ahead not in _COUNTS or ahead == "BY" and row.items[at + 2 : at + 3] and row.items[at + 2].concept == "DET") and _LEAST <= item.value.value <= _MOST[name]:

@@ -51,6 +51,7 @@ def swapped(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...
         words += _CODE.get(item.concept) or text[item.start : item.end].lower().replace("’", "'")
         words += " "
     done = list(items)
+    dropped: set[int] = set()
     for pattern in _patterns(forms.swaps):
         for match in pattern.finditer(words) if pattern.may(words) else ():
             span = {name: [at for at, start in enumerate(starts) if match.start(name) <= start < match.end(name)] for name in match.groupdict() if match.start(name) >= 0}
@@ -70,6 +71,8 @@ def swapped(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...
                 continue
             for at in (*off, *span.get("out", ()), *span["link"], *span.get("tail", ())):
                 done[at] = replace(items[at], concept="FILLER", value=None)
+            if len(span["link"]) > _MOST:  # "… pero la saqué porque se salía del otro lado, y ahora lleva …": all of it is one word of correction
+                dropped.update(span["link"][:-1])
             link = span["link"][-1]
             of = next((item.concept for item in items[span["old"][0] + 1 : span["link"][0]] if item.concept in _NOUNS), None)
             if of is not None:
@@ -77,8 +80,12 @@ def swapped(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ...
                 done[link] = replace(items[link], concept=of, value=None)  # what the measure is of was told with the first
                 done[span["new"][0]] = replacing(new, old)
             else:
-                done[link] = replace(items[link], concept="FIX", value=None)
-    return tuple(done)
+                first = items[span["link"][0]] if len(span["link"]) > _MOST else items[link]
+                done[link] = replace(items[link], concept="FIX", value=None, start=first.start, first=first.first)
+    return tuple(item for at, item in enumerate(done) if at not in dropped)
+
+
+_MOST = 6  # items
 
 
 def _of_the_noun(items, done, starts, match, span, forms: Forms) -> None:
