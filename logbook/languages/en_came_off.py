@@ -26,7 +26,7 @@ ENGLISH_CAME_OFF = CameOff(
         r"(?:it|she|that)(?:'s| is| was)? (?:all )?(?:bare|naked|open) again",
         r"(?:it|they|those|all of (?:it|them)|the lot)(?: (?:just|all|then))* (?:came|come|fell|dropped|popped|slid|blew|peeled|walked)(?: (?:right|straight|all|clean))* (?:back (?:off|out)|off|loose|out again)(?= again| by | before | over |$)",
         r"(?:it|they|that|those)(?: ?(?:'s|'re|is|are|was|were))(?: (?:all|back|already))* (?:off|out) again", r"(?:had to |have to )?(?:pull|pulled|yank|yanked|rip|ripped|strip|stripped) (?:them|'em|it)(?: all)?$", r"^(?:and |then )*(?:came|fell|dropped|popped|peeled|blew) (?:right |straight |all |clean )*(?:back (?:off|out)|off|loose|out) again$",
-        rf"{_V} {_IT} (?:right |all |back |straight |clean )*(?:off|out|loose|away|apart)(?: again)?{_NOT_OF}", rf"{_SELF} {_IT}(?: again| back| right)*(?: out| off)?", rf"{_V} (?:right |all |back )*(?:off|out) {_IT}",
+        rf"{_V} {_IT} (?:right |all |back |straight |clean )*(?:off|out|loose|away|apart)(?: again)?{_NOT_OF}", rf"{_SELF} {_IT}(?! one (?:up|ahead|forward|first)\b)(?: again| back| right)*(?: out| off)?", rf"{_V} (?:right |all |back )*(?:off|out) {_IT}",
         r"(?:the |a |that )?(?:whole |entire |damn )*(?:strip|thing|lot|works|row|length|mess|run) (?:of it )?(?:had |has |have |just |all )*(?:let go|peeled(?: off| up| away)?|come off|came off|fell off|fallen off|popped off|dropped off|blown off|lifted off|come loose|came loose)",
         rf"(?:peel|pull|strip|take|tear|rip|cut) {_IT} (?:all |right |back )*(?:off|out)(?: again)?",
     ),

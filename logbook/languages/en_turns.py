@@ -146,7 +146,7 @@ ENGLISH_TURNS = Turns(
     ),
     # the same, as a thought of its own behind the act
     alone=(
-        rf"^(?:except|all but|every side but|all sides but|but|bar|save)(?: for)? (?:the|that|my) (?:last |back |far |other |whole )?(?:one|{_SPOT}) (?:by|against|up against|at|under|behind|near|next to|towards?|facing|along|over|above|below|where|on|in|that's|that is|i|we) .{{2,40}}$",
+        rf"^(?!but (?:that|this) one (?:i|we|is|has|got|it)\b)(?:except|all but|every side but|all sides but|but|bar|save)(?: for)? (?:the|that|my) (?:last |back |far |other |whole )?(?:one|{_SPOT}) (?:by|against|up against|at|under|behind|near|next to|towards?|facing|along|over|above|below|where|on|in|that's|that is|i|we) .{{2,40}}$",
         r"^(?:but |well |or |and |just |only |at least )*(?:most|some|part|half|parts|bits|nearly all|almost all|not quite all|not all|just about all|about half|maybe half|nearly|almost) of (?:it|them|that|'em)(?: anyway| anyways| at least| so far| though)?$",
         r"^(?:but |well |or |and )*(?:mostly|partly|partially|partway|part way|halfway|half way|for the most part|in spots|in places|not (?:completely|entirely|fully|quite|all the way(?: around| down| in)?|everywhere|all around|perfect))(?: anyway| though| at least)?$",
         r"^(?:but |well |or |and |at least |just )*(?:as (?:far|much|good|best|well) as|where|wherever|what|whatever|everything|best) (?:i|we) (?:could|can)(?: reach| get| do)?(?: at| to| into)?(?: it| there)?(?: anyway)?$",
@@ -175,6 +175,7 @@ ENGLISH_TURNS = Turns(
     # a fault that was set right
     mended=(
         r"(?:put|set|slid|slipped|dropped|popped|screwed|pinned|got) (?:it|them|'em|those|all of them|the lot)(?: all| right)* back (?:in|on|where)|(?:they're|it's|they are|it is|those are|all of (?:it|them) is)(?: all| right| now| safely)* back (?:in|on|where (?:they|it)|up)|went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
+        r"(?:ran|laid|put|stuck|slapped|rolled|used|cut)(?: down| on| in)? (?:a |some |one )?(?:new|fresh|another) (?:piece|strip|length|run|bit|tape|one)\b|"
         r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
         r"(?:(?:thought better of it|changed my mind|came back|turned around|had second thoughts)(?: and|,)? )?(?:taped|stapled|bent|rubbed|folded|did|got|finished|caught|added|filled in) (?:up )?(?:the (?:rest|others?|other (?:one|half|two|three|four|side|ones|end|corner|six)|remaining \w+|missing ones?))\b|"
         r"(?:bent|folded|knocked|pounded|hammered|pushed) (?:it|them|those|that|'em|both|the tabs)(?: all| back| both| right| each)* (?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|(?:fixed|reset|straightened|tightened|re-?seated|replaced|stuck) the (?:vanes?|tabs?|tape|staples?|panel|corner|seam|spot|edge)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
@@ -271,6 +272,7 @@ ENGLISH_TURNS = Turns(
         ("mark", r"take (?=(?:the |that )?(?:(?:fitting|number|piece|section|elbow|straight|transition|tee|collar|cap|offset) )+\S+(?: \S+)? back(?= ?[,.!]| ?$| please| it\b))"),
         ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
     ),
+    forgets=r"(?:can't|cannot|can not|don't|do not|couldn't) (?:remember|recall|say|tell you|swear)(?: for sure| now| anymore)? (?:if|whether)|(?:not sure|no idea|no clue|not certain|who knows|don't know|couldn't tell you)(?: now| anymore)? (?:if|whether)",
     tells=(
         r"(?:supposed|asked|told|ordered|meant|paid|expected|forced|made|begged|(?:want(?:s|ed)?|asked|asks|told|tells|ordered) me) to (?:write|say|tell you|tell them|tell everybody|put down|log|report|swear|claim|sign)\b(?: (?:down|off|that))*",
         r"(?:i'm |i am )?not saying", r"(?:don't|do not|never|please don't|better not) (?:write|put|record|hear|read|mark|take|spell|mistake|log|note)(?: (?:it|that|me|this|down|as|up|for|in))* (?=not|no|un)",

@@ -70,7 +70,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     not_own = {at: why for at, why in not_own.items() if at not in wanted.of_piece} | {at: "drawing" for at in wanted.wished}
     not_own = {at: why for at, why in not_own.items() if items[at].concept != "GROOVE" or why not in ("drawing", "other")}  # "the step should face in, mine faces out": it is the step that faces out
     supposed, doubted = turned.supposed(row, cut, language)
-    doubted |= away.doubted
+    doubted |= away.doubted | turned.forgotten(row, cut, language)
     not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
     not_own |= {at: why for at, why in (whose(row, cut, language) | aside).items() if at not in not_own and at not in spent}
     own = row.blanked(not_own)

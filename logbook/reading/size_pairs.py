@@ -112,6 +112,8 @@ def one_unit(items):
             item = replace(item, value=replace(item.value, pair=tuple(side * factor for side in item.value.pair), unit=unit))
         elif item.concept == "NUM" and unit == "mm" and concept_at(items, place - 1) == "EVERY" and 25 <= item.value.value < least:
             item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))  # "every fifty"
+        elif item.concept == "NUM" and unit == "mm" and 25 <= item.value.value < least and concept_at(items, place - 1) in ("MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN", "IN", "OUT") and concept_at(items, place + 1) in ("COMMA", "BACK", "OVER", "IN", "STOP", ""):
+            item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))  # "comes in 50, back 300"
         elif item.concept == "NUM" and item.value.value >= least and _measures_length(items, place):
             item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))
         done.append(item)

@@ -109,10 +109,14 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="ALL", value=None)  # "bent every one of the tabs"
         elif item.concept == "QUESTION" and said == "is the" and "MISSING" in [_concept(items, place - k) for k in (1, 2, 3, 4, 5)]:
             done[place] = replace(item, concept="BE", value=None)  # "the only thing missing on elbow 23 is the vanes"
+        elif item.concept == "UNDONE" and ((ahead == "NUM" and items[place + 1].value.value == 1 and _concept(items, place + 2) == "UP") or ahead == "UP") and _concept(items, place + (3 if ahead == "NUM" else 2)) == "ON":
+            done[place] = replace(item, concept="FILLER", value=None)  # "they pulled that one up on the schedule"
+        elif item.concept == "SIDE" and said == "left" and _concept(items, place - 1) in ("STAPLES", "TAPE", "CLOSURE", "MARK181") and ahead in ("STOP", "COMMA", ""):
+            done[place] = replace(item, concept="FILLER", value=None)  # "I only had the quarter inch staples left"
         elif item.concept == "NOT" and said == "not" and ahead == "NUM" and _concept(items, place + 2) in ("COMMA", "STOP", "AND", "") and any(_concept(items, place - k) in _COUNTED and _concept(items, place - k - 1) == "NUM" for k in (1, 2, 3)):
             done[place] = replace(item, concept="FILLER")  # "it's two vanes not three"
             done[place + 1] = replace(items[place + 1], concept="COUNT", value=None)
-        elif item.concept == "DIRTY" and _concept(items, place - 1) == "BE" and text[items[place - 1].start : items[place - 1].end].lower().endswith("was") and _wiped_before(items, place):
+        elif item.concept == "DIRTY" and _concept(items, place - 1) == "BE" and text[items[place - 1].start : items[place - 1].end].lower().endswith("was") and _wiped_before(items, place, text):
             done[place] = replace(item, concept="FILLER")  # "wiped it down first, it was dusty"
         elif item.concept == "SIDE_WORD" and ahead in ("MOVE_IN", "MOVE_OUT") and _concept(items, place - 1) == "NUM" and items[place - 1].value.value == 4:
             done[place - 1] = replace(items[place - 1], concept="FILLER", value=None)
@@ -338,10 +342,10 @@ def _wished(items, place: int, text: str) -> bool:
 _COUNTED = ("VANES", "TABS", "STAPLES", "SCREWS")
 
 
-def _wiped_before(items, at: int) -> bool:
+def _wiped_before(items, at: int, text: str) -> bool:
     """Whether it was wiped, in this very sentence, with no "but" between."""
     for item in reversed(items[:at]):
-        if item.concept in ("STOP", "QUERY", "BUT", "NOT", "NOT_DONE"):
+        if item.concept in ("STOP", "QUERY", "NOT", "NOT_DONE") or item.concept == "BUT" and text[item.start : item.end].lower() != "though":
             return False
         if item.concept == "WIPED":
             return True

@@ -12,7 +12,7 @@ from logbook.reading.denials import ACTS, DENIED
 from logbook.reading.fell_short import _WORDS
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
-from logbook.reading.phrasing import any_of, apart, begins, finds
+from logbook.reading.phrasing import any_of, apart, begins, finds, word
 from logbook.reading.size_pairs import MEASURES
 from logbook.reading.stance import Clause, would
 from logbook.reading.tokens import plain
@@ -238,6 +238,18 @@ def _measures_so(row: Row, thought: Clause, behind: Clause) -> bool:
         return False
     said = [row.items[k].concept for k in range(behind.first, behind.last)]
     return any(concept in MEASURES for concept in said) and set(said) <= {*MEASURES, "BUT", "BE", "IT", "THIS", "FILLER", "HEDGE", "DET", "ONLY", "EVERY", "ON", "THINK"}
+
+
+def forgotten(row: Row, cut: tuple[Clause, ...], language: Language) -> set[int]:
+    """ "Rubbed, uh, I can't remember if I rubbed it": where the act was told shortly before, that stands in doubt."""
+    doubted: set[int] = set()
+    forgets = word(language.code, "turns.forgets")
+    for clause in cut if forgets.search(plain(row.text)) is not None else ():
+        if forgets.search(plain(row.words(clause.first, clause.last))) is None:
+            continue
+        facts = {DENIED[row.items[k].concept][0] for k in range(clause.first, clause.last) if row.items[k].concept in DENIED}
+        doubted.update(k for k in range(max(0, clause.first - 16), clause.first) if row.items[k].concept in DENIED and DENIED[row.items[k].concept][0] in facts)
+    return doubted
 
 
 def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set[int], set[int]]:
