@@ -67,6 +67,8 @@ ENGLISH_ACTS = ActWords(
         r"{noun}(?: (?:down|it|inside|part|step))*(?: just| simply)? (?:never|didn't|did not|hasn't|has not|haven't|don't|doesn't) (?:ever |even |actually )?(?:happen(?:ed)?|took place|take place|get done|got done|gotten done|occur(?:red)?)\b",
         r"{noun}(?: (?:down|it|inside|part|step))*(?: just| completely| totally| clean)? (?:slipped (?:my|our) minds?|got (?:by|past|away from) (?:me|us)|fell through the cracks|went by the (?:wayside|board)|fell by the wayside)\b",
         rf"(?:the |my |any )?{{noun}}(?: down| part| step)? (?:i|we|he|they)(?:'ll admit i| had to| just| kinda| kind of| plain| went and| sort of)* {_SKIPS}\b",
+        rf"{{noun}}(?: down| part| step)?(?: is| was|'s) (?:the (?:part|step|bit|thing|one thing|one) |what |exactly what |just what )(?:that )?(?:i|we)(?: had to| just| kinda| plain| went and)* {_SKIPS}\b",
+        rf"(?:what|the (?:part|step|bit|thing|one thing|only thing)(?: that)?) (?:i|we)(?: had to| just| kinda| plain| went and)* {_SKIPS}(?: (?:on|for|with) [\w -]{{1,24}}?)? (?:is|was) (?:the )?{{noun}}\b",
         r"(?:no|zero|nil|minus|sans|not any|skipped(?: right| clean)?(?: out| over| past)?(?: on)?|skip|forgot(?: all)?(?: about)?|passed on|blew off|bailed on|left out|never did|did no|did zero|didn't do|didn't get to|omitted|never got to|got no|had no|hasn't had(?: any)?|haven't done|gave it no|no sign of|didn't bother with|let slide)(?: the| a| any| all the| that| my)? {doing}\b",
         r"without (?:so much as |even |ever |any |first )?(?:a )?{doing}\b",
         rf"before {_WHO}(?: ever| even| really)? {_COULD} (?:\w+ )?(?:{{verb}}|{{doing}}|{{noun}})\b",
@@ -256,5 +258,6 @@ ENGLISH_ACTS = ActWords(
     stands_for_act=r"^(?:on|around|along|across)\b|\b(?:did|done|do|have|has|had|got|get|is what|are|is|was|were|only|just)\b",
     denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|waiting|waits?|\w+n't)(?![\w'])",
     because=r"\b(?:because|since|'?cause)\b.*",
+    side_waits=r"(?:and |but |then )*(?:(?:the |that |its )?(?:fourth|last|other|far|back|top|bottom|left|right|near|remaining) (?:one|side|sides|seam|joint|edge|half)|(?:the |that )(?:fourth|rest)(?: of it)?)(?: (?:is|'s|gets|comes|waits|waits till|waits until|has to wait till|will be|goes|done|it|for|sometime))* (?:after|tomorrow|later|this afternoon|in the|monday|tonight|when|in a|next|soon|another|first thing)\b",
     side_to_come=r"\b(?:i'll|we'll|i will|gonna|going to|later|tomorrow|have to)\b",
 )  # fmt: skip

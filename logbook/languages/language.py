@@ -251,6 +251,7 @@ class ActWords:
     denied_side: str = ""  # beside a count of sides: those that were not done
     because: str = r"(?!)"  # behind it comes a reason, which counts and denies nothing
     does: str = "(?!)"  # a verb, by its ending, of what things do: behind a noun, nothing says that the thing is there
+    side_waits: str = r"(?!)"  # the side that is left, once sides are counted, and when it will be
     side_to_come: str = r"(?!)"  # beside a count of the other sides: those that will be
 
 

@@ -177,6 +177,8 @@ def _said_again(items, place: int, done: list[Item]) -> int | None:
     item, at = items[place], len(done) - 1
     label = done[at].concept if done and done[at].concept in _REPEATED else None
     at -= label is not None
+    if label == "BACK" and done[at].concept == "SIDE" and any(one.concept == "SIDE" and one.value == done[at].value for one in done[max(0, at - _FURTHEST) : at]):
+        at -= 1  # "right in three, back eighteen, no, make that right back fifteen"
     verb = done[at].concept if label is not None and at > 0 and done[at].concept in ("STAPLED", "STAPLES", "TAPE", "TABS") and done[at - 1].concept in ("COMMA", "FIX", "FILLER") else None
     at -= verb is not None
     fixed = loose = False

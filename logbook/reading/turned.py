@@ -123,13 +123,23 @@ def _sets_right(words: str, language: Language) -> bool:
     return told and language.turns.beside.issuperset(_WORDS.findall(rest))
 
 
+def _of_the_piece(row: Row, clause: Clause, acts) -> list[int]:
+    """Without what the drawing shows, which is no scrim, and the hole the piece goes into, which is no damage beside an act."""
+    found = [at for at in range(clause.first, clause.last) if row.items[at].concept in acts]
+    drawn = any(row.items[at].concept == "DRAWING" for at in range(clause.first, clause.last))
+    scrim = any(row.items[at].concept == "SCRIM" for at in range(clause.first, clause.last))
+    found = [at for at in found if not (drawn and not scrim and row.items[at].concept == "SHOWS")]
+    room = [at for at in found if row.items[at].concept == "DAMAGE" and [item.concept for item in row.items[at + 1 : at + 4]] in (["BE", "FILLER", "TIGHT"], ["BE", "FILLER", "WORD"])]
+    return [at for at in found if at not in room]
+
+
 def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, language: Language) -> list[int]:
     """The acts named last, of this sentence or the one right before."""
     for back in range(place - 1, max(-1, place - 1 - _LOOK_BACK), -1):
         before = cut[back]
         if before.sentence < cut[place].sentence - 1:
             return []
-        acts = [at for at in range(before.first, before.last) if row.items[at].concept in DENIED]
+        acts = _of_the_piece(row, before, DENIED)
         if not acts:
             if all(row.items[at].concept in _SIZES_ONLY for at in range(before.first, before.last)):
                 continue  # "…, de doce por diez a noventa grados, sí las trae"
@@ -334,7 +344,7 @@ def _act_of_others(row: Row, why: dict[int, str], cut, place: int) -> int | None
     for before in range(place - 1, max(-1, place - 5), -1):
         if cut[before].sentence != cut[place].sentence:
             return None
-        acts = [at for at in range(cut[before].first, cut[before].last) if row.items[at].concept in ACTS]
+        acts = _of_the_piece(row, cut[before], ACTS)
         if acts and would(row, cut[before]):
             return None
         if acts:

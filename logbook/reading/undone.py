@@ -297,7 +297,7 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
         made.append(claim(row, name, value, first, end, opens=() if given_up else (Open(about, denies, start, stop),), pending=True, hedged=False))
     if given_up:
         return made
-    if not made and _not_something_yet(row, clause, begin):
+    if not made and (_not_something_yet(row, clause, begin) or _side_waits(row, clause, language)):
         made.append(claim(row, "(open)", None, first, end, opens=(Open("piece", None, start, stop),), pending=True, hedged=False))
     sure = strong and _is_strong(row, begin)
     if not made and re.search(language.acts.over, plain(row.text[start : row.items[clause.last - 1].end])) is not None:
@@ -307,6 +307,15 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
         if mine or sure:
             made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if mine else "other", None, start, stop),), pending=True, hedged=False))
     return made
+
+
+def _side_waits(row: Row, clause: Clause, language: Language) -> bool:
+    """ "Three sides taped. Fourth one after lunch.": the side that is left, where sides were counted right before."""
+    counted = any(item.concept == "SIDE_WORD" for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
+    return counted and word(language.code, "acts.side_waits").match(plain(row.words(clause.first, clause.last))) is not None
+
+
+_SIDES_BACK = 6  # items
 
 
 def _given_up(row: Row, begin: int, end: int) -> bool:
