@@ -108,6 +108,8 @@ def _digest(rule: str, bounds: str, used: tuple, stood: tuple, evidence: tuple[s
 def plain(value: object) -> object:
     """The JSON form of a limit or a reckoned value: three places."""
     match value:
+        case None | str():
+            return value
         case Fraction():
             return int(value) if value.denominator == 1 else round(float(value), 3)
         case tuple() | list():

@@ -15,6 +15,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim, unit_of
 from logbook.reading.grammar import Row
 from logbook.reading.parts import Part
+from logbook.reading.likely import Likely, standing
 from logbook.reading.phrasing import apart, finds, is_whole, rows, word
 from logbook.reading.tokens import plain
 
@@ -50,10 +51,11 @@ def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWante
     found = AsWanted()
     if not language.told.wanted.looks or not word(language.code, "told.wanted.looks").search(plain(row.text)):
         return found
+    wants = standing(rows(language.code, "told.wanted.wants"), plain(row.text))
     for place, part in enumerate(cut_up):
         if found.spent.intersection(range(part.first, part.last)) or row.is_blank(part.first):
             continue
-        wanted = _wanted(row, part, language)
+        wanted = _wanted(row, part, wants, language)
         if wanted is None:
             continue
         if _of_a_sort(row, cut_up, place, wanted, language, found):
@@ -195,13 +197,13 @@ def _heads(row: Row, part: Part) -> bool:
     return all(row.items[k].concept in _HEADING or row.items[k].concept.startswith("K_") or row.items[k].concept == "NUM" and row.items[k - 1].concept.startswith(("K_", *_NAMES)) for k in range(part.first, part.last))
 
 
-def _wanted(row: Row, part: Part, language: Language) -> Part | None:
+def _wanted(row: Row, part: Part, wants: tuple[Likely, ...], language: Language) -> Part | None:
     """The words that ask for something; None where they ask for nothing, or tell that it was done so."""
     if word(language.code, "told.wanted.never").search(part.words) or any(item.concept == "IF" for item in row.items[part.first : part.last]):
         return None
     if any(row.items[k].concept == "SIDE_WORD" for k in range(part.first, part.last)):
         return None  # sides are counted
-    match = finds(rows(language.code, "told.wanted.wants"), part.words)
+    match = finds(wants, part.words)
     if match is None and _is_denied(row, part, language):
         return part
     if match is None:

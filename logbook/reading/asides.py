@@ -7,9 +7,10 @@ Read before anything else of a note, over sketches of whole sentences. The words
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from functools import cache
+from types import MappingProxyType
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
@@ -50,8 +51,19 @@ def _apart(words: str) -> str:
 
 
 @cache
-def _cues(code: str) -> tuple[str, ...]:
-    return tuple(sorted({cue for one in LANGUAGES[code].told.asides.said for cue in one.cues}))
+def _cues(code: str) -> tuple[Mapping[str, tuple[str, ...]], tuple[str, ...]]:
+    """All cues by their first three letters, and those that are shorter: a text is asked for the few that begin as something in it does."""
+    cues = sorted({cue for one in LANGUAGES[code].told.asides.said for cue in one.cues})
+    begins: dict[str, list[str]] = {}
+    for cue in cues:
+        begins.setdefault(cue[:3], []).append(cue)
+    return MappingProxyType({start: tuple(all_) for start, all_ in begins.items() if len(start) == 3}), tuple(cue for cue in cues if len(cue) < 3)
+
+
+def _standing(code: str, said: str) -> set[str]:
+    begins, short = _cues(code)
+    starts = {said[at : at + 3] for at in range(len(said) - 2)} & begins.keys()
+    return {cue for start in starts for cue in begins[start] if cue in said} | {cue for cue in short if cue in said}
 
 
 @cache
@@ -68,7 +80,7 @@ def asides(row: Row, language: Language) -> Told:
     """The claims that asides make, the items that they use up, and numbers that they tell the sort of."""
     found = Told()
     said = " " + plain(row.text)
-    cues = {cue for cue in _cues(language.code) if cue in said}
+    cues = _standing(language.code, said)
     looked_for = [aside for aside in _rows(language.code) if not cues.isdisjoint(aside[0].cues) and _letters_stand(aside[1], said)] if cues else []
     for one, until in _sentences(row, language) if looked_for else ():
         for aside, pattern, unless in looked_for:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import cached_property
 
-from logbook.reading.grammar import Row, needed
+from logbook.reading.grammar import Row, compiled, needed
 from logbook.reading.items import Item
 
 HEDGES = ("HEDGE", "THINK", "DOUBT")
@@ -136,7 +136,7 @@ def run(frames: Iterable[Frame], row: Row, taken: set[int]) -> list[Claim]:
     for frame in frames:
         if not frame.needs <= letters:
             continue
-        for match in row.find(frame.pattern):
+        for match in compiled(frame.pattern).finditer(row.string):
             found = Found(row, match)
             for one in frame.build(found) or ():
                 if not taken.intersection(one.uses):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from logbook.languages import LANGUAGES
 from logbook.reading.items import book
 from logbook.reading.tokens import Token, bare
@@ -18,9 +20,11 @@ def found(tokens: tuple[Token, ...]) -> str | None:
     words = [token.low for at, token in enumerate(looked_at) if token.sort == "word" and (at not in labels or len(labels) > 1)]
     if not words:
         return None
-    scores = {code: sum(1 for w in words if w in lang.telling or code == "es" and bare(w) in lang.telling) for code, lang in LANGUAGES.items()}
+    heard = Counter(words)
+    hits = {code: (heard.keys() & lang.telling) | ({w for w in heard if not w.isascii() and bare(w) in lang.telling} if code == "es" else set()) for code, lang in LANGUAGES.items()}
+    scores = {code: sum(heard[w] for w in told) for code, told in hits.items()}
     if all(scores.values()):  # trade English stands in Spanish notes too: where both are told, the words of one alone decide
-        alone = {code: sum(1 for w in words if (w in lang.telling or bare(w) in lang.telling and code == "es") and not any(w in book(other).known for other in LANGUAGES if other != code)) for code, lang in LANGUAGES.items()}
+        alone = {code: sum(heard[w] for w in told if not any(w in book(other).known for other in LANGUAGES if other != code)) for code, told in hits.items()}
         scores = alone if any(alone.values()) and max(alone.values()) != min(alone.values()) else scores
     best = max(scores, key=lambda code: (scores[code], code == "en"))
     if scores[best] >= _LEAST * len(words) or (scores[best] and len(words) <= 6):

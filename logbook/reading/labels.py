@@ -82,6 +82,8 @@ def labelled(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item, ..
 def _without_counting(items: tuple[Item, ...]) -> tuple[Item, ...]:
     """Without the "One, … Two, … Three, …" by which what was done to a piece, named before, is counted off."""
     counted: list[int] = []
+    if not any(item.concept == "NUM" and concept_at(items, at + 1) == "COMMA" and item.value.value == 1 for at, item in enumerate(items)):
+        return items
     named = False
     for at, item in enumerate(items):
         named = named or item.concept in ("NUM", "MARKED") and (concept_at(items, at - 1).startswith("K_") or concept_at(items, at - 1) in ("FITTING", "NUMBER")) and concept_at(items, at - 2) != "STOP"

@@ -14,16 +14,19 @@ from re import _parser  # the standard library's own reading of a pattern; it ha
 
 _SHORTEST = 3  # letters: shorter ones stand in almost every note
 _MOST = 400
+_IN_MOST = frozenset("the and of to in it is was on for with that this all not have had from down side tape taped staple stapled run el la los las de en que con por una uno".split())  # letters that most notes hold tell nothing
 
 
 class Likely:
-    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried)."""
+    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried), and how few and how many letters it can match."""
 
-    __slots__ = ("needs", "pattern", "regex")
+    __slots__ = ("high", "low", "needs", "pattern", "regex")
 
     def __init__(self, pattern: str):
         self.pattern, self.regex = pattern, re.compile(pattern)
-        self.needs = _shortest(_needs(_parser.parse(pattern)))
+        parsed = _parser.parse(pattern)
+        self.needs = _shortest(_needs(parsed))
+        self.low, self.high = parsed.getwidth()
 
     def search(self, text: str, at: int = 0) -> re.Match[str] | None:
         for letters in self.needs:
@@ -38,6 +41,8 @@ class Likely:
         return None if self.needs else self.regex.match(text, at)
 
     def fullmatch(self, text: str) -> re.Match[str] | None:
+        if not self.low <= len(text) <= self.high:
+            return None
         for letters in self.needs:
             if letters in text:
                 return self.regex.fullmatch(text)
@@ -51,6 +56,8 @@ class Likely:
 
     def may(self, text: str) -> bool:
         """Whether its letters stand in the text, or in that of which the text is a part."""
+        if len(text) < self.low:
+            return False
         if not self.needs:
             return True
         for letters in self.needs:
@@ -121,4 +128,4 @@ def _needs(parsed) -> frozenset[str] | None:
             inner = _needs(value[-1])
         if inner is not None:
             found.append(inner)
-    return min(found, key=lambda one: (len(one), -min(map(len, one)))) if found else None
+    return min(found, key=lambda one: (any(letters.strip(" '") in _IN_MOST for letters in one), len(one), -min(map(len, one)))) if found else None

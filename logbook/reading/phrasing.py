@@ -66,17 +66,29 @@ def table_of(where: str) -> Mapping[str, object]:
 
 def finds(patterns: Iterable[Likely], text: str) -> re.Match[str] | None:
     """What the first of the patterns finds that finds anything."""
-    return next((match for pattern in patterns if (match := pattern.search(text)) is not None), None)
+    long = len(text)
+    for pattern in patterns:
+        if pattern.low <= long and pattern.may(text) and (match := pattern.regex.search(text)) is not None:
+            return match
+    return None
 
 
 def begins(patterns: Iterable[Likely], text: str) -> re.Match[str] | None:
     """The same, where the text begins with it."""
-    return next((match for pattern in patterns if (match := pattern.match(text)) is not None), None)
+    long = len(text)
+    for pattern in patterns:
+        if pattern.low <= long and pattern.may(text) and (match := pattern.regex.match(text)) is not None:
+            return match
+    return None
 
 
 def is_whole(patterns: Iterable[Likely], text: str) -> bool:
     """Whether one of the patterns is the whole text."""
-    return any(pattern.fullmatch(text) for pattern in patterns)
+    long = len(text)
+    for pattern in patterns:
+        if pattern.low <= long <= pattern.high and pattern.may(text) and pattern.regex.fullmatch(text) is not None:
+            return True
+    return False
 
 
 def _written(code: str, where: str) -> tuple[str, ...]:

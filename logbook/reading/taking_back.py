@@ -74,20 +74,29 @@ _VERB = (
 
 
 @cache
-def _patterns(code: str) -> tuple[tuple[str, Likely], ...]:
-    return tuple((what, Likely(rf"(?<![\w'])(?:{pattern.replace('{verb}', _VERB)})")) for what, pattern in LANGUAGES[code].turns.takes_back)
+def _patterns(code: str) -> tuple[tuple[str, Likely, bool], ...]:
+    """What is taken back, the words, and whether one of the verbs opens them."""
+    return tuple((what, Likely(rf"(?<![\w'])(?:{pattern.replace('{verb}', _VERB)})"), "{verb}" in pattern) for what, pattern in LANGUAGES[code].turns.takes_back)
+
+
+@cache
+def _verbs() -> Likely:
+    return Likely(rf"\b{_VERB}\b")
 
 
 def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None:
     """ "drop the note I just gave you", "pull the note on straight nine", "scratch that whole note": a sentence of its own."""
+    text = row.text.lower().replace("’", "'")
+    verb = _verbs().search(text) is not None
+    patterns = [(what, pattern) for what, pattern, opens in _patterns(language.code) if (verb or not opens) and pattern.may(text)]
     firsts = [at for at in range(len(row.items)) if at == 0 or row.items[at - 1].concept in ("STOP", "QUERY", "COMMA")]
-    for first in firsts:
+    for first in firsts if patterns else ():
         last = row.sentence_end(first)
         if last == first:
             continue
         words = row.words(first, last).lower().replace("’", "'")
         lead = _LEAD.match(words).end()
-        for what, pattern in _patterns(language.code):
+        for what, pattern in patterns:
             match = pattern.match(words, lead)
             if match is None:
                 continue

@@ -36,6 +36,7 @@ def bare(word: str) -> str:
     return "".join(c for c in unicodedata.normalize("NFD", word.lower()) if not unicodedata.combining(c))
 
 
+@lru_cache(maxsize=4096)
 def plain(words: str) -> str:
     """Lower case without the accents of Spanish, letter for letter: hands and ears leave them out."""
     return words.lower().translate(_BARE)

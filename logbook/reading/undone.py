@@ -96,6 +96,8 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[
     """ "It isn't finished", "needs remaking", "I'm coming back to it": the piece itself waits, and no act of ours is named; and the items that say so."""
     made: list[Claim] = []
     spent: set[int] = set()
+    if word(language.code, "acts.unfinished_looks").search(plain(own.text)) is None:
+        return made, spent
     looks = standing(rows(language.code, "acts.unfinished"), plain(own.text))
     if not looks or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "BRANCH_WORD", "MARKED") for item in own.items):
         return made, spent
