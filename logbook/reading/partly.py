@@ -45,7 +45,7 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
     made: list[Claim] = []
     for clause in cut:
         concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
-        only = "ONLY" in concepts
+        only = any(c == "ONLY" and not (concepts[k + 1 : k + 2] == ["HAVE"] and concepts[k + 2 : k + 3] in (["NUM"], ["LEN"])) for k, c in enumerate(concepts))  # "I only had eighteen to do it in"
         for at in range(clause.first, clause.last):
             item = row.items[at]
             if row.is_blank(at):

@@ -41,12 +41,21 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
         if _NOT.search(part.words) and not left:
             continue  # a denial: read as every denial is
         short = left or stands or _found(part.words, language, "tabs_short")
-        if short and is_mended(cut_up, place, language):  # "bent half the tabs, came back and bent the rest"
+        if short and (is_mended(cut_up, place, language) or _bent_all_the_same(row, cut_up, place)):  # "bent half the tabs, came back and bent the rest"
             made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",), corrects=True, hedged=False))
             continue
         if short or _found(part.words, language, "tabs_done"):
             made.append(claim(row, "tabs_bent", not short, part.first, part.last, kinds=("collar",), part="side" if short else "", **({"hedged": False} if short else {})))
     return made
+
+
+def _bent_all_the_same(row: Row, cut_up: tuple[Part, ...], place: int) -> bool:
+    """ "Two of the tabs fought me, but they're bent now": they, not the others."""
+    if place + 1 >= len(cut_up) or cut_up[place + 1].sentence != cut_up[place].sentence:
+        return False
+    concepts = [row.items[at].concept for at in range(cut_up[place + 1].first, cut_up[place + 1].last)]
+    bent = next((k for k, c in enumerate(concepts) if c in ("BENT", "CLINCHED")), None)
+    return bent is not None and "BE" in concepts[:bent] and {"BUT", "BE", "IT", "ALL", "FILLER", "OTHER"}.issuperset(concepts[:bent]) and not {"NOT", "NO"} & set(concepts)
 
 
 def _counted(row: Row, cut_up: tuple[Part, ...], place: int) -> bool | None:

@@ -274,6 +274,7 @@ FRAMES = (
     Frame("MARK181 COMMA (?P<w>(?P<n>NUM)) (?=SEP|$)", _half_of_mark),
     Frame("MARK181 (?P<w>(?P<n>NUM)) (?=COMMA LEN BOARD|SEP RUBBED|RUBBED|AND RUBBED)", _width_of_mark),
     Frame("TAPES (?:FROM|OF|ON) DET? (?:KIND|FITTING|GENERIC) NUMBER? (?:NUM|MARKED)? (?:COMMA|SIZE|RUN|NUM|OF){0,6} (?:BE|TAKES) OF? (?P<w>(?P<n>LEN|FRAC) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta del tramo nueve es de dos pulgadas"
+    Frame("TAPES (?:COMMA|BUT|FILLER){1,3} TEMP (?P<w>(?P<n>NUMB) WIDE)", _width),  # "181A-H, but it's only two wide"
     Frame("TAPES (?:COMMA|BUT|FILLER){1,3} OF (?P<w>(?P<n>NUMB) WIDE?) (?!BY|SIDE_WORD|SIDE|LONG|BACK|STAPLES|APART|BOARD|LEG|NUM|COUNTED|JOINT|HIGH|KIND|DEG)", _width),  # "181A-H, pero de dos y media porque …"
     Frame("TAPES FILLER? DET? (?:HAVE|WORD) (?:BE|FILL){1,2} (?:OF|DET){0,3} (?P<w>(?P<n>LEN|FRAC) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta que lleva es la de dos pulgadas"
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
