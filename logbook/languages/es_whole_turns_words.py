@@ -1,0 +1,24 @@
+"""Spanish words that the patterns of whole turns are made of, without accents. Not reviewed by a native speaker."""
+
+from __future__ import annotations
+
+CL = r"(?:(?:se|le|les|la|lo|las|los|me|nos|te) )*"
+SOFT = r"(?:(?:la verdad|la neta|pues|de plano|ahi si|esta vez|aqui|todavia|aun|ya|la mera verdad|si|eso|esos?|esas?|ahora|hoy|en est[ea]|a est[ea],?) )*"
+PUT = (
+    r"(?:puse|pusimos|puso|pusieron|meti|metimos|metio|metieron|eche|echamos|echo|echaron|di|dimos|dio|dieron|hice|hicimos|hizo|hicieron|pase|pasamos|paso|pasaron|aplique|aplicamos|aplicaron|coloque|colocamos|coloco|instale|instalamos|instalo"
+    r"|monte|montamos|agregue|agregamos|plante|plantamos|zampe|zampamos|avente|aventamos|clave|clavamos|pegue|pegamos|dispare|disparamos|tire|tiramos|corri|corrimos|use|usamos|ocupe|ocupamos|gaste|gastamos|alcance a (?:poner|meter|dar|hacer|pasar|echar)\w*|pude (?:poner|meter|dar|hacer|pasar|echar)\w*)"
+)
+HAS = r"(?:trae|traen|traia|traian|trajo|tiene|tienen|tenia|tuvo|lleva|llevan|llevo|llevaba|hay|hubo|habia|va|van|fue|fueron|existe|existen|entro|entraron|cupieron|llego|llegaron|toco)"
+PP = r"(?:puesto|metido|echado|dado|hecho|pasado|aplicado|colocado|instalado|montado|tocado|empezado|usado|pegado)"
+NONE = r"(?:,? (?:ningun[oa]s?|nadit[ao]|nada|ni un[oa]s?(?: sol[oa])?|para nada|nunca|jamas|tampoco|todavia|aun|a est[ea]|a es[ea]|ahi|alli|en est[ea]|yo creo))*"
+ENDS = r"(?= *(?:$|[,;:.]|y\b|e\b|ni\b|pero\b|porque\b|por ?que\b|pues\b|que\b|ya que\b|asi que\b|de la\b|del\b|a(?:l| la| el| est[ea])\b|en\b|est[ea]\b|el\b|la\b|es de\b|por\b))"
+ALONE = r"(?= *(?:$|[,;:.]|y\b|e\b|pero\b|porque\b|por ?que\b|ya que\b|asi que\b))"
+SKIPPED = r"(?:brinque|brincamos|brinco|salte|saltamos|salto|comi|comimos|ahorre|ahorramos|perdone|omiti|omitimos|vole|volamos|evite|evitamos|deje fuera|deje afuera|dejamos fuera|deje de lado|pase por alto|pasamos por alto)"
+SLIPPED = r"(?:fue|fueron|paso|pasaron|olvido|olvidaron|chispo|barrio|escapo)"
+LEFT = r"(?:deje|dejamos|dejo|dejaron|quedo|quedaron|quede|quedamos|queda|quedan|esta|estan|anda|andan|sigue|siguen|va|van|fue|fueron)"
+TO_DO = r"(?:hacer|hacerle|poner|ponerle|meter|meterle|echar|echarle|dar|darle|aplicar|pasar|pasarle|hecho)"
+UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otro dia|la tarde|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|cuando \w+|otro rato)"
+
+COULD = r"(?:alcance|alcanzamos|pude|pudimos|llegue|llegamos|logre|logramos|quise|hubo chance de|me dio tiempo de|dio tiempo de|nos dio tiempo de)"
+DO = r"(?:hacer|poner|meter|echar|dar|aplicar|pasar|usar|instalar|colocar)(?:le|les|la|lo|las|los|sela|selo|selas|selos)?"
+SINCE = r"(?:(?:ya|luego|despues|ahorita|al rato|al final|por fin|hoy|enseguida|pero|y|yo|mismo|ahi) )+"
