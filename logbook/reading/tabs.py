@@ -46,6 +46,9 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
             continue
         if short or _found(part.words, language, "tabs_done"):
             made.append(claim(row, "tabs_bent", not short, part.first, part.last, kinds=("collar",), part="side" if short else "", **({"hedged": False} if short else {})))
+    for match in row.find("(?:TABS|TAB_WORD) (?:COMMA|IT|BE|ALL|QUESTION|FILLER){0,4} (?:BENT|CLINCHED) (?:DOWN|OVER|FILLER){0,2} QUERY (?P<w>ALL_BUT NUM)"):  # "Are the tabs bent? All but two."
+        if not own.is_blank(match.start("w")):
+            made.append(claim(row, "tabs_bent", False, match.start("w"), match.end("w"), kinds=("collar",), part="side", hedged=False))
     return made
 
 
