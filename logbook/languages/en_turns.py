@@ -272,6 +272,7 @@ ENGLISH_TURNS = Turns(
         ("mark", r"take (?=(?:the |that )?(?:(?:fitting|number|piece|section|elbow|straight|transition|tee|collar|cap|offset) )+\S+(?: \S+)? back(?= ?[,.!]| ?$| please| it\b))"),
         ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
     ),
+    regardless=r"\b(?:anyway|anyways|anyhow|regardless|just the same|all the same)\b",
     forgets=r"(?:can't|cannot|can not|don't|do not|couldn't) (?:remember|recall|say|tell you|swear)(?: for sure| now| anymore)? (?:if|whether)|(?:not sure|no idea|no clue|not certain|who knows|don't know|couldn't tell you)(?: now| anymore)? (?:if|whether)",
     tells=(
         r"(?:supposed|asked|told|ordered|meant|paid|expected|forced|made|begged|(?:want(?:s|ed)?|asked|asks|told|tells|ordered) me) to (?:write|say|tell you|tell them|tell everybody|put down|log|report|swear|claim|sign)\b(?: (?:down|off|that))*",

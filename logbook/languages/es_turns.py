@@ -134,6 +134,7 @@ SPANISH_TURNS = Turns(
         ("last", r"(?:borra|bórrame|borren|olvida|olvídate de|cancela|ignora|elimina|quita|tira|descarta) (?:lo|la nota|el mensaje|la grabación) que (?:acabo de|te acabo de|les acabo de) (?:decir|mandar|grabar|decirte|mandarte)"),
         ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula) (?:la|esa) (?:nota|grabación|entrada) (?:de la |del |de el |de |sobre la |sobre el )"),
     ),
+    regardless=r"\b(?:de todos modos|de todas (?:formas|maneras)|asi y todo|aun asi)\b",
     forgets=r"no (?:me acuerdo|recuerdo|se|estoy seguro|estoy segura|sabria decir(?:le)?)(?: bien| ya)?(?: de)? si",
     tells=(r"no (?:es|soy|somos|son|era) de l[oa]s que\b", r"(?:que )?(?:ya )?no (?:me|nos) (?:vengan|vengas|anden|andes) (?:a|con) (?:decir|que)(?: que)?", r"no (?:digo|estoy diciendo) que", r"no me (?:digan|digas|preguntes|pregunten|recuerdes)(?! que no)(?: si| que| de)?|que no (?:te|les) digan"),
 )

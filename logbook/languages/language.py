@@ -113,6 +113,7 @@ class Turns:
     earlier: str = ""
     takes_back: tuple[tuple[str, str], ...] = ()
     tells: tuple[str, ...] = ()
+    regardless: str = "(?!)"  # what was done so in spite of a fault, and mends nothing
     forgets: str = "(?!)"  # he does not know any more whether he did it; before the act
     waiting: tuple[tuple[str, str], ...] = ()
     waits: tuple[str, ...] = ()

@@ -17,7 +17,7 @@ from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import Row
 from logbook.reading.likely import AnyOf, Likely
 from logbook.reading.parts import Part
-from logbook.reading.phrasing import any_of, apart, begins, is_whole, valued
+from logbook.reading.phrasing import any_of, apart, begins, is_whole, valued, word
 from logbook.reading.spaced_otherwise import spaced_otherwise
 from logbook.reading.tokens import plain
 
@@ -117,6 +117,8 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     noun, names, part = wrong.noun, wrong.names, wrong.part
     acts = _acts_before(row, own, part, cut_up, place, names, wrong.every) if noun is None else ()
     mended = is_mended(cut_up, place, language)
+    if mended and noun == "panel_seated" and (language.turns.no_tab and _without_leads(_mending(cut_up, place, language).words, language).startswith(language.turns.no_tab)):
+        mended = False  # "the panel doesn't seat. Taped it over.": tape seats none
     used = range(part.first, part.last if wrong.how != "alone" else part.first)
     if wrong.how == "alone" and place and cut_up[place - 1].sentence == part.sentence and _only_spaces(row, cut_up[place - 1]):
         return  # "Every two inches, mostly.": of how far apart they are
@@ -331,6 +333,8 @@ def _mending(cut_up, place: int, language: Language) -> Part | None:
             return None
         if _bends_no_tab(cut_up[place], part, language):
             continue  # "a couple of the tabs didn't bend. Taped it.": tape bends none
+        if word(language.code, "turns.regardless").search(part.words) is not None:
+            continue  # "it won't lie flat, taped it anyway"
         words = _without_leads(part.words, language)
         if begins(apart(language.code, "turns.mended"), words) is not None:
             return part
