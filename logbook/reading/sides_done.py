@@ -112,5 +112,6 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED)? (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),
     Frame("NUM SIDE_WORD (?:[^STOP QUERY]){0,14} (?P<w>(?P<acts>STAPLED|TAPED) OF DET? (?P<n>NUM)) (?=SEP|$)", _sides),  # "grapada de tres lados y encintada de tres"
+    Frame("NUM SIDE_WORD (?:[^STOP QUERY]){0,6} (?P<w>(?P<acts>STAPLED|TAPED) ONLY? BY DET? (?P<n>NUM)) (?=SEP|$|WORD|BUT)", lambda found: _sides(found) if found.item("n").value.value <= 4 else ()),  # "la engrapé por los cuatro lados pero solo la encinté por tres"
     Frame("NUM SIDE_WORD (?:AND|COMMA|BUT){1,2} (?P<w>(?P<acts>STAPLED|TAPED) ONLY? (?P<n>NUM)) (?=SEP|$)", _sides),  # "engrapé tres lados y encinté tres"
 )
