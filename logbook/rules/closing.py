@@ -212,7 +212,9 @@ TAPE_COLD = Rule(
 def rubbed_down(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
     rubbed_all = use.peek("rubbed_down") is True and use.peek("scrim_shows") is not False
-    closure = use.peek("closure") if rubbed_all and use.peek("closure") is not None else use.known("closure")  # rubbed down is rubbed down, whichever tape he is not sure of
+    said = piece.fact("closure")
+    unsure = rubbed_all and said is not None and (said.hedged or said.conflict)  # rubbed down is rubbed down, whichever tape he is not sure of
+    closure = use.peek("closure") if unsure else use.known("closure")
     told = use.peek("taped") is True or use.peek("rubbed_down") is False or use.peek("scrim_shows") is False
     tape = closure == "tape_pressure" or (closure is None and told)
     if not tape or use.peek("taped") is False:
