@@ -62,6 +62,23 @@ def test_the_session_is_fresh_after_sign_in_and_dead_after_sign_out(desk):
     assert client.get("/me").status_code == 401
 
 
+def test_an_answer_on_its_way_takes_no_token_off_the_device(desk):
+    """Every answer sends the cookie again as its request brought it; one asked for before the token was may arrive after it."""
+    client = desk.browser("installer")
+    before = client.get_cookie("logbook").value
+    csrf = client.get("/me").json["csrf"]
+    client.set_cookie("logbook", before)
+    assert client.post("/notes", data=note_form(text="Straight seven on run two."), headers={"X-CSRFToken": csrf}).status_code == 201
+
+
+def test_a_token_that_is_too_old_is_no_refusal_of_what_was_sent(desk):
+    client = desk.browser("installer")
+    client.get("/me")
+    answer = client.post("/notes", data=note_form(text="Straight seven on run two."), headers={"X-CSRFToken": "old"})
+    assert answer.status_code == 400 and answer.headers["Retry-After"] == "0"
+    assert client.post("/notes", data=note_form(text="Straight seven on run two."), headers={"X-CSRFToken": client.get("/me").json["csrf"]}).status_code == 201
+
+
 def test_cookies_are_hidden_from_scripts_and_tied_to_the_site(desk):
     client = desk.browser()
     client.get("/enter", headers=PAGE)

@@ -26,10 +26,17 @@ STATUS = {
 
 
 def install(app: Flask) -> None:
-    app.register_error_handler(CSRFError, lambda _error: refuse(Mistake("pages.form-expired")))
+    app.register_error_handler(CSRFError, _form_expired)
     app.register_error_handler(HTTPException, _of_the_standard)
     app.register_error_handler(Broken, lambda broken: refuse(broken.mistake, status_of(broken.mistake, 503)))
     app.register_error_handler(Exception, _fell_over)
+
+
+def _form_expired(_error):
+    """Nothing is wrong with what was sent: with a fresh token it is taken, so a phone keeps it and sends it again."""
+    answer = refuse(Mistake("pages.form-expired"))
+    answer.headers["Retry-After"] = "0"
+    return answer
 
 
 def status_of(mistake: Mistake, otherwise: int = 422) -> int:

@@ -70,10 +70,15 @@ def _again(mistake: Mistake):
 
 
 def _open(token: str) -> None:
-    """A fresh session that holds this device: nothing of the one before goes on."""
+    """A fresh session that holds this device: nothing of the one before goes on.
+
+    It holds the secret of the forms from the start. Every answer sends the cookie again as the request brought it; were the
+    secret laid only when it is first asked for, an answer on its way meanwhile would take it off the device again.
+    """
     session.clear()
     session.permanent = True
     session["device"] = token
+    generate_csrf()
 
 
 def _browser() -> str:

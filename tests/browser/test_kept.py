@@ -193,13 +193,33 @@ def test_three_notes_with_photos_outlive_the_app_and_the_server(served, play, mi
     page.wait_for_selector('#queue[data-waiting="3"]')
     assert served.notes() == []
     app.set_offline(False)
-    page.wait_for_selector('#queue[data-waiting="0"]')
+    page.wait_for_selector('#queue[data-waiting="0"][data-refused="0"]')
     notes = served.notes()
     assert len(notes) == len({note["id"] for note in notes}) == 3
     assert [note["spoken_at"] for note in notes] == sorted(note["spoken_at"] for note in notes), "in order"
     assert all(len(note["digests"]["audio"]) == len(note["digests"]["photos"]) == 1 for note in notes)
     assert len({note["digests"]["photos"][0] for note in notes}) == 3
     app.close()
+
+
+def test_a_token_that_is_too_old_refuses_nothing(site, visit):
+    page = visit()
+    ready(page)
+
+    def of_yesterday(route):
+        told = route.fetch()
+        route.fulfill(response=told, json=told.json() | {"csrf": "of yesterday"})
+
+    page.route("**/me", of_yesterday, times=1)
+    page.click("#typing summary")
+    page.fill("#text", "Straight seven on run two, eighteen by twelve.")
+    with page.expect_response(lambda answer: answer.request.method == "POST" and answer.url.endswith("/notes")) as asked:
+        hand_in(page)
+    assert asked.value.status == 400
+    page.wait_for_selector('#queue[data-waiting="1"][data-refused="0"]')
+    page.click("#send-now")
+    page.wait_for_selector('#queue[data-waiting="0"][data-refused="0"]')
+    assert len(received(site[1])) == 1
 
 
 def test_no_room_is_told_before_and_loses_nothing(site, visit):

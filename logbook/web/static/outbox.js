@@ -130,7 +130,8 @@ async function form(one) {
   return { body, own, photos, digests };
 }
 
-export const gone = (status) => status >= 400 && status < 500 && ![401, 408, 425, 429].includes(status);
+// Refused for good: not where the server says when to come again (busy, or a token that is too old).
+export const gone = ({ status, headers }) => status >= 400 && status < 500 && ![401, 408, 425, 429].includes(status) && !headers.has("Retry-After");
 
 export class Sender {
   // tell(event): something changed. A refusal stays in the queue with its reason; the next ones go on.
@@ -205,7 +206,7 @@ export class Sender {
 
   async refused(one, answer) {
     if (answer.status === 401) { this.signedOut = true; this.tell("signed-out"); return false; }
-    if (!gone(answer.status)) return false; // the server is busy, full or falling over: later
+    if (!gone(answer)) return false; // the server is busy, full or falling over, or the token is too old: later
     const said = await answer.json().catch(() => ({ error: answer.statusText, cure: "" }));
     return this.settle(one, "refused", null, said);
   }
