@@ -79,5 +79,8 @@ ENGLISH_SMALL = Small(
     one_unit={"foot": "ft", "inch": "in"},
     several={"straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting"},
     all_of_it=frozenset("whole full entire good solid".split()),
+    lost=frozenset("lost lose losing".split()),
+    takes_off=frozenset("took take cut sliced lopped shaved whacked chopped sawed".split()),
+    headings={"door": "access_door", "jog": "offset", "sleeve": "damper_sleeve"},
     parted=frozenset("into|left out|left over|right by".split("|")),
 )

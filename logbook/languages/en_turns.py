@@ -43,6 +43,7 @@ ENGLISH_TURNS = Turns(
         (rf"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up(?! {_WELL})|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
         (r"backwards?|(?:the )?wrong way(?: (?:round|around))?|upside down", ("vanes",)),
+        (r"(?:is|are|was|were|got|'s|'re)(?: a little| kind of| all| pretty)* (?:bent(?! (?:to|in|and|right|good|nice|by|from))|crooked|cracked|twisted|cockeyed|mangled|crushed|dented|flattened)|rattl(?:es?|ing)", ("vanes",)),
         (r"s(?:its?|at|itting) (?:up|proud|high|off)(?: (?:off|of|on|from|above) the flap)?|rid(?:e|es|ing) (?:up|high)|stand(?:s|ing)? (?:off|proud)|(?:didn't|don't|won't|never) sink", ("stapled",)),
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),

@@ -76,8 +76,11 @@ class Small:
     takes_back: frozenset[str] = frozenset()  # with nothing said instead
     all_of_it: frozenset[str] = frozenset()  # before a measure that a side moves by, which they do not change: "the whole eight"
     parted: frozenset[str] = frozenset()  # phrases of a side or a way that may be two words of a move
+    lost: frozenset[str] = frozenset()  # before a measure: a side came in by so much
+    takes_off: frozenset[str] = frozenset()  # before a measure and "off it": the piece was made shorter
     sounds: Mapping[str, tuple[int, str]] = field(default_factory=dict)  # what ears write for a number, and the number
     in_twos: Mapping[str, int] = field(default_factory=dict)  # numbers that are a spacing: "stapled on twos"
     one_unit: Mapping[str, str] = field(default_factory=dict)  # "every foot": a unit by itself, and its sign
     cut_nouns: Mapping[str, str | None] = field(default_factory=dict)  # at the end of a word of cutting: the piece, and its kind
     several: Mapping[str, str] = field(default_factory=dict)  # kinds in the plural
+    headings: Mapping[str, str] = field(default_factory=dict)  # words that are a kind only beside the number of the piece: "38, door"

@@ -54,7 +54,7 @@ def anchored(row: Row, claims: list[Claim], taken: set[int]) -> list[Claim]:
     for anchor in ANCHORS:
         letters = {code(thing) for thing in anchor.things}
         for at, letter in enumerate(row.string):
-            if letter not in letters or any(one.name == anchor.name and _one_sentence(row, one.first, at) for one in [*claims, *made]):
+            if letter not in letters or anchor.name == "throat_radius" and _tells_the_shape(row, at) or any(one.name == anchor.name and _one_sentence(row, one.first, at) for one in [*claims, *made]):
                 continue
             found = _nearest(row, at, anchor, spent)
             if found is None:
@@ -65,6 +65,13 @@ def anchored(row: Row, claims: list[Claim], taken: set[int]) -> list[Claim]:
     sized = [one for one in made if one.name == "gap"]
     kept = [one for one in claims if not (one.name == "(open)" and not one.pending and any(one.first < gap.last and gap.first < one.last for gap in sized))]
     return [*kept, *made, *_parted(row, [*kept, *made])]
+
+
+def _tells_the_shape(row: Row, at: int) -> bool:
+    """ "30, square throat ninety", "29, radius elbow": what sort of elbow it is."""
+    ahead = row.items[at + 1] if at + 1 < len(row.items) else None
+    turn = ahead is not None and (ahead.concept.startswith("K_") or ahead.concept == "NUM" and ahead.value.value in (90, 45))
+    return turn or at > 0 and row.items[at - 1].concept == "SQUARE"
 
 
 def _hedged(row: Row, at: int) -> bool:

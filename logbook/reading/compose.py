@@ -17,6 +17,7 @@ from logbook.reading.labels import labelled
 from logbook.reading.mark_shapes import marked
 from logbook.reading.measures import Measure
 from logbook.reading.phrasing import table_of, words_of
+from logbook.reading.said_short import said_short
 from logbook.reading.size_pairs import LENGTHS, of_the_building, one_unit, sized
 from logbook.reading.small_words import meant_by_neighbours
 from logbook.reading.swapped import swapped
@@ -27,7 +28,7 @@ def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), fo
     """Sizes first, then the corrections between two measures of one sort."""
     items = labelled(marked(items, text, letters), text, forms)
     items = done_in_the_present(meant_by_neighbours(items, text), text, forms.habit)
-    items = act_lists(told_apart(items, text, forms.instead))
+    items = said_short(act_lists(told_apart(items, text, forms.instead)), text)
     items = _counted(_named_kinds(_small_words(_split_decimals(items, text), text), text))
     items = _of_another_size(of_the_building(one_unit(sized(items, text)), text), text)
     return corrected(swapped(items, text, forms), text, forms)
@@ -135,7 +136,7 @@ def _small_words(items, text: str):
             item = replace(item, start=item.end - len(last), value=_plain(int(item.value.value) % 10))
         elif item.concept == "LETTER" and said == "s" and before == "NUM" and done and items[place - 1].end == item.start:
             continue  # "stapled on 3s"
-        elif said == "left out" and ahead in LENGTHS and concept_at(items, place + 2) in _ENDS_A_MOVE and any(one.concept == "SIDE" for one in items):
+        elif said == "left out" and ahead in LENGTHS and concept_at(items, place + 2) in (*_ENDS_A_MOVE, "SIDE") and any(one.concept == "SIDE" for one in items):
             done.append(replace(item, concept="SIDE", value=("left",), end=item.start + 4))  # "left out two, right out two"
             item = replace(item, concept="OUT", value=None, start=item.end - 3)
         elif said == "left over" and before in ("OFF", "FROM", "ON", "DET") and ahead in LENGTHS:

@@ -33,6 +33,7 @@ from logbook.reading.phrasing import words_of
 
 NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
 STOPS = "STOP QUERY"
+_MADE_SO = "(?:NUM (?:FITTING|PIECE_COUNT) (?:NUM|DEG|K_ELBOW)|(?:LEN|NUM) ROUND? K_COLLAR|THROAT KIND|(?:SQUARE THROAT|VANES) (?:NUM|DEG|K_ELBOW)|FRAC K_STRAIGHT|NUM K_STRAIGHT OF)"  # "29, five-piece ninety", "37, six inch collar"
 _NAMED = "(?:FITTING|NUMBER|COMMA FILLER COMMA|FILLER|COMMA NUMBER|COMMA FITTING|HEDGE|DET|THIS){0,3}"
 
 
@@ -205,9 +206,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
                 continue
             if not angle_not_mark(row, match):
                 add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?:{START}|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?P<m>MARKED|NUM|LETTER NUM) COMMA (?=FILL{{0,2}} KIND|FILL{{0,2}} (?:ACT|HUNG|NO|NOT|NOT_DONE|VANES|TIED|RUN|ON RUN)|NUM (?:DEG)? COMMA)"):
+    for match in row.find(f"(?:{START}|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?P<m>MARKED|NUM|LETTER NUM) COMMA (?=FILL{{0,2}} KIND|{_MADE_SO}|FILL{{0,2}} (?:ACT|HUNG|NO|NOT|NOT_DONE|VANES|TIED|RUN|ON RUN)|NUM (?:DEG)? COMMA)"):
         ahead = row.items[match.end()]
-        if ahead.concept == "NUM" and ahead.value.value not in (90, 45):
+        if ahead.concept == "NUM" and ahead.value.value not in (90, 45) and row.items[match.end() + 1].concept in ("COMMA", "DEG"):
             continue
         if not taken.intersection(range(*match.span("m"))):
             add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))

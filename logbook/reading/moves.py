@@ -41,12 +41,13 @@ def _move(found: Found, way: str | None = None):
     direction = next((_DIRECTION[i.concept] for i in found.items("dir") if i.concept in _DIRECTION), None)
     direction = direction or way
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)
-    if by is not None and by.value.value > 60:
-        return
+    if by is not None and (by.value.value > 60 or by.concept == "FRAC" and found.row.words(found.at("by"), found.at("by") + 1).lower() in words_of("small.half")):
+        return  # "eight inches total, half each side" tells no length
     lead = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
     if lead[-1:] == ["DET"] and "COMMA" in lead:
         lead = lead[len(lead) - lead[::-1].index("COMMA") :]  # "entra dos, el top baja dos": the side begins its own
-    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and {"MOVES", *_DIRECTION} & set(lead) and {"NUM", "LEN", "FRAC"} & set(lead):
+    over = [i.concept for i in found.items("dir")] == ["IN"] and ({"ON", "OFF", "FROM", "TO"} & set(lead) or len(lead) > 1 and lead[-2] in ("NUM", "LEN", "FRAC"))  # "four on the right in twenty-four"
+    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and (over or {"MOVES", *_DIRECTION} & set(lead)) and {"NUM", "LEN", "FRAC"} & set(lead):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and by is not None and by.concept == "LEN" and [i.concept for i in found.items("dir")] == ["IN"]:
         return  # "widening four each side in a foot": over what length, not how far
@@ -58,7 +59,8 @@ def _move(found: Found, way: str | None = None):
     backs = taken_back((by,) if by else (), lambda item: tuple(Move(m.side, item.value.value, m.back, m.way) for m in moves))
     backs += taken_back((back,) if back else (), lambda item: tuple(Move(m.side, m.by, item.value.value, m.way) for m in moves))
     after = [item.concept for item in found.row.items[found.match.end("w") - 1 : found.match.end("w") + 2]]
-    fills = back is not None and bool({"EACH", "BOTH"} & set(after))
+    between = [item.concept for item in found.row.items[max(found.first, (found.at("by") or found.first)) : found.last]]
+    fills = back is not None and bool({"EACH", "BOTH"} & set(after) or {"ALL", "BOTH"} & set(between))
     yield found.claim("side_moves", moves, group="w", fills=fills, uses=("by", "back", "back2", "back3", "back4", "back5", "back6", "back7", "side"), said_unit=unit, took_back=backs)
 
 
@@ -94,7 +96,7 @@ def _back(found: Found):
     move = (Move(None, None, back.value.value, None),)
     backs = taken_back((back,), lambda item: (Move(None, None, item.value.value, None),))
     lead = found.first - 2 if found.first > 1 and found.row.items[found.first - 1].concept in ("WITH", "HAVE") else found.first - 1  # "las dos con back de doce"
-    both = found.row.items[max(0, lead)].concept in ("BOTH", "EACH")  # "left in two, right in two, both back twelve"
+    both = found.row.items[max(0, lead)].concept in ("BOTH", "EACH", "ALL")  # "left in two, right in two, both back twelve"
     yield found.claim("side_moves", move, uses=("back", "back2"), said_unit=unit_of(back), took_back=backs, fills=both)
 
 
@@ -141,6 +143,18 @@ def _laid_slope(found: Found):
     own = max((at for at, concept in enumerate(near[:-1]) if concept in ("AND", "COMMA") and near[at + 1] == "I"), default=-1)  # "top drops six and I cut it three in twelve"
     if "SIDE" not in near[own + 1 :] and found.item("rise").value.value < 12:
         yield from _slope(found)
+
+
+def _slope_to_the_foot(found: Found):
+    """ "three inches to the foot", "drops an inch every six": of what slopes, and of nothing that is spaced."""
+    row, run = found.row, found.item("run")
+    near = {item.concept for item in row.items[max(row.sentence_start(found.first), found.first - 8) : found.first]}
+    in_feet = run.concept == "LEN" and run.value.value == 12
+    moved = near & {"SLOPE", "MOVES", "MOVE", *_DIRECTION}
+    if near & {"STAPLED", "STAPLES", "TABS", "SCREWS", "VANES", "K_HANGER", "TAPED", "TIE_RODS"} or not (moved or in_feet and any(item.concept == "K_TRANSITION" for item in row.items)):
+        return
+    if found.item("rise").value.value < run.value.value <= 12:
+        yield found.claim("stated_slope", (found.item("rise").value.value, run.value.value), group="w", uses=("rise", "run"))
 
 
 def _slope_of_twelve(found: Found):
@@ -282,6 +296,7 @@ FRAMES = (
     Frame("(?P<w>SLOPE (?:WORD|FILLER|HAVE|FILL){1,3} IN (?:FILL|ONLY)? (?P<by>LEN))", _taper),
     Frame(f"(?P<w>{_SIDES} (?:FILL){{0,2}} (?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) DET? (?P<back3>LEN)) SLOPE", _move),
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
+    Frame("(?P<w>(?P<rise>NUMB) (?:OF|OF DET|TO DET|IN? EVERY) (?P<run>LEN|NUM)) (?=SEP|$|SLOPE|ON|BUT|AND|OVER)", _slope_to_the_foot),
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:IN|OVER) (?:FILL){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),  # "three inches in over a foot on the right side"
@@ -294,7 +309,7 @@ FRAMES = (
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? (?:EACH(?=ON NUMB))? {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|ONLY){{0,2}} (?:WORD|OFFSETS|TAKES) (?P<dir>DIRECTION) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
-    Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN|OUT|DOWN|UP) {_BACK}?)", _move),
+    Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA){{0,3}} (?P<by>NUMB) (?P<dir>IN (?!(?:FILL|OF|ONLY){{0,2}} NUMB)|OUT|DOWN|UP) {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|ONLY){{0,2}} (?:OFFSETS|OVER) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _slides),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} COMMA (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} (?:FILL){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),

@@ -69,7 +69,7 @@ _SIZE_FRAMES = (
     Frame("(?P<size>SIZE) (?:ON)? DET? (?:OUTLET)", "outlet_size"),
     Frame("(?P<size>SIZE) (?:ON)? DET? (?:INLET)", "inlet_size"),
     Frame("(?:FROM|OFF|BRANCH_WORD|OUT|MOVE_OUT) (?:DET|SIDE|SIDE_WORD|OTHER_SIDE|OF|FROM|WORD|OUT){0,5} (?P<size>SIZE)", "trunk_size"),
-    Frame("TO (?:FILL|HEDGE|DET|SIZE_WORD|OUTLET){0,2} (?P<size>SIZE)", "to_size"),
+    Frame("TO (?:FILL|HEDGE|DET|SIZE_WORD|OUTLET){0,2} NUM? (?P<size>SIZE)", "to_size"),
     Frame("(?P<size>SIZE)", "size"),
 )
 
@@ -222,6 +222,9 @@ FRAMES = (
     Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON){1,2} (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?)", _offset),
     Frame("(?:(?<=STOP)|(?<=COMMA)|(?<=K_OFFSET NUM)) (?:FILL|MOVE|WORD){0,2} (?P<w>(?P<n>NUMB)) (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<l>(?P<over>NUMB) LONG?) (?=SEP|$|AND|MALE|FEMALE|ME)", _bare_offset),
     Frame("(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>OVER HEDGE? (?P<n>NUMB)) (?:IN|ON|BACK|OVER) (?:FILL|OF|ONLY){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
+    Frame("(?P<w>(?P<n>NUMB) (?:TO|ON) DET? SIDE) (?:IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
+    Frame("(?P<w>(?P<n>NUMB) (?:MOVE_UP|MOVE_DOWN)) (?:COMMA|AND|IN|OVER|ON|WITH){1,2} (?:FILL|OF){0,2} (?P<l>(?P<over>NUMB) (?:LONG|RUN)?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),  # "six inch rise, twenty-four run"
+    Frame("(?:^|(?<=SEP)) (?:MOVE|FILL){0,2} (?P<w>(?:UP|DOWN|MOVES) (?P<n>NUMB)) COMMA (?P<l>(?P<over>NUMB) LONG) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
     Frame("(?P<w>(?P<n>NUMB) OFFSETS) (?:SEP|AND|FILL|IN|ON|OVER){0,3} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
     Frame("(?P<w>(?P<n>NUMB) OVER) (?:AND|COMMA){1,2} (?P<l>(?P<over>NUMB) OF? (?:LONG|LENGTH))", _bare_offset),
     Frame("(?P<w>(?P<n>NUMB) OVER) (?:IN|ON)? (?:FILL|OF){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
@@ -230,7 +233,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN) OF? (?:K_OFFSET|OFFSETS)) (?:IN|OVER|ON) (?:FILL|OF|DET|HEDGE){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _offset),
     Frame("(?P<w>OFFSETS (?:FILL|OF|BY|HEDGE|TO|DET|SIDE){0,3} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
     Frame("(?P<w>(?P<n>NUMB) OVER) (?=SEP|$)", _length_of("offset_by", most=72, kinds=("offset",))),
-    Frame("(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>OVER HEDGE? (?P<n>LEN)) (?=SEP|$)", _length_of("offset_by", most=72, kinds=("offset",))),
+    Frame("(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>OVER HEDGE? (?P<n>LEN)) (?=SEP|$|TO)", _length_of("offset_by", most=72, kinds=("offset",))),
     Frame("(?<=SEP) (?P<w>OVER (?P<n>NUMB)) (?=SEP|$)", _length_of("offset_by", most=72, kinds=("offset",))),  # "14 by 12. Over 6, length 48"
     Frame("(?P<w>K_OFFSET (?:OF|BY|FILL){1,2} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
     Frame("(?P<w>K_OFFSET (?P<n>LEN)) (?!BY|LONG)", _length_of("offset_by", most=72)),
@@ -249,8 +252,9 @@ FRAMES = (
     Frame("TAPE SAYS (?P<w>(?P<n>NUMB)) (?!BY|BACK|APART)", _length_of("length", least=4, kinds=("straight",))),
     Frame("(?P<w>LENGTH (?:FILL|OF|HEDGE|COMMA|ON){0,3} (?P<n>NUMB))", _length_of("length")),
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),
-    Frame("(?P<w>(?P<n>LEN)) OF? K_STRAIGHT (?!BY)", _length_of("length", least=6)),
+    Frame("(?P<w>(?P<n>LEN)) OF? K_STRAIGHT (?!BY|EACH|ON|IN|BOTH)", _length_of("length", least=6)),
     Frame("SIZE COMMA? (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND|EACH|HEDGE)", _lone_length),
+    Frame("SIZE K_STRAIGHT COMMA (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND)", _lone_length),
     Frame("SIZE COMMA RUN NUM SERVICE? COMMA (?P<w>(?P<n>LEN)) (?=STOP|$)", _lone_length),
     Frame("SIZE STOP (?P<w>(?P<n>LEN)) (?=STOP|$)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),

@@ -109,9 +109,16 @@ def _temperature(found: Found):
         yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit)
 
 
+_HOT = 150  # degrees; no facing is so warm
+
+
 def _hundreds_warm(found: Found):
     """ "The air in there is two seventy degrees": two hundred and seventy, as no number of a piece stands behind "is"."""
-    hundreds, rest = found.item("hundreds").value.value, found.item("n").value.value
+    said, rest = found.item("hundreds"), found.item("n").value.value
+    if said is None:
+        yield from _temperature(found) if rest >= _HOT else ()
+        return
+    hundreds = said.value.value
     if 1 <= hundreds <= 9 and hundreds.denominator == 1 and 10 <= rest <= 99:
         unit = "°C" if found.item("n").value.unit == "°C" else None
         yield found.claim("air_temperature", hundreds * 100 + rest, group="w", uses=("hundreds", "n"), said_unit=unit, corrects=True)
@@ -318,8 +325,8 @@ FRAMES = (
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF|TO|MOVE|MOVE_UP|WORD|UP){1,4} (?P<n>NUM)) (?=SEP|$)", lambda found: [] if found.item("n").value.value < 60 else _temperature(found)),
     Frame(f"(?P<w>(?P<n>{_TEMPS}) (?P<air>AIR))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
     Frame(f"(?P<w>(?P<air>AIR) (?:IN|IT|IN_PLACE|FILL|NOT|COUNTED|WORD|OF|ON|GENERIC|TO|MOVE|THROUGH|RUN){{1,7}} (?P<n>{_TEMPS}))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
-    Frame(f"(?P<w>(?P<air>AIR|AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|RUN|FILL|WORD|OF|ON|IN|IT|THROUGH|MOVE){{1,8}} (?<=BE|ON|MOVE) (?P<hundreds>NUM) (?P<n>{_TEMPS}))", _hundreds_warm),
-    Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?P<n>(?:DEG|TEMP_F)))", _temperature),
+    Frame(f"(?P<w>(?P<air>AIR|AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|RUN|FILL|WORD|OF|ON|IN|IT|THROUGH|MOVE){{1,8}} (?<=BE|ON|MOVE|WORD) (?P<hundreds>NUM)? (?P<n>{_TEMPS}))", _hundreds_warm),
+    Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?:(?<=BE) WORD ON?)? (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
     Frame("(?:^|(?<=STOP)|(?<=COMMA)) (?:FILLER|DET){0,2} (?:FACING|BOARD) (?P<w>BE HEDGE? (?P<n>NUM)) (?=STOP|COMMA|$)", _it_was),
     Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|DAMAGE_PLACE|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),

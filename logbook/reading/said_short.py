@@ -1,0 +1,164 @@
+"""Measures and headings as a shop says them short: "two seventy degrees", "eighteen twelve", "three inches to the foot", "38, door"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from logbook import measure
+from logbook.reading.items import Item, concept_at
+from logbook.reading.measures import Measure
+from logbook.reading.phrasing import table_of, words_of
+
+_LENGTHS = ("NUM", "LEN", "FRAC")
+_LEAST, _MOST = 4, 96  # inches of a side that is said without "by"
+_TURNS = (90, 45)
+_PARTS = (2, 4, 8, 16, 32, 64)  # of an inch
+_BEFORE_A_PAIR = ("COMMA", "STOP", "TO", "INLET", "OUTLET", "BRANCH_WORD", "IN", "FROM", "OFF", "BE", "K_TRANSITION", "K_STRAIGHT")
+_BEHIND_A_PAIR = ("COMMA", "STOP", "TO", "", "INLET", "OUTLET", "BRANCH_WORD", "THROUGH", "STAPLED", "TAPED", "LEG")
+_WAYS = ("IN", "OUT", "UP", "DOWN", "SIDE", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN", "LETTER")
+_FASTENS = ("STAPLED", "STAPLES", "STAPLE", "TABS", "SCREWS", "K_HANGER", "VANES", "TAPED", "EVERY", "COUNTED")
+
+
+def said_short(items, text: str):
+    """The items, where what is said short stands as what it means."""
+    done: list[Item] = []
+    skip = 0
+    shaped = any(item.concept.startswith("K_") or item.concept == "NUM" and item.value.value in _TURNS for item in items)
+    for place, item in enumerate(items):
+        if skip:
+            skip -= 1
+            continue
+        concept = item.concept
+        if concept in ("DEG", "TEMP_F"):
+            item = _hundreds_of_degrees(items, place, text, done)
+        elif concept in ("WORD", "SIDE_WORD", "TAKES"):
+            item = _word(items, place, text)
+        elif concept == "COMMA" and concept_at(items, place + 1) == concept_at(items, place - 1) == "NUM" and concept_at(items, place - 2) in _WAYS and text[item.start : item.end] == "/":
+            item = replace(item, concept="OVER", value=None)  # "R in 4 / 24"
+        elif concept == "NUM" and shaped and (pair := _pair(items, place, text)) is not None:
+            made, skip = pair
+            done += made
+            continue
+        elif concept in ("BUILDING", "OFFSETS", "ACCESSORY"):
+            item = _heading(items, place, text)
+        elif concept == "MARKED" and concept_at(items, place - 1) == "BY" and text[item.start : item.end - 1].isdigit() and text[item.end - 1] == "s":
+            item = replace(item, concept="NUM", value=_plain(int(text[item.start : item.end - 1])))  # "two 12 by 12s"
+        elif concept == "TRIMMED":
+            item = _off_its_length(items, place, text)
+        elif concept in ("LEN", "NUM", "FRAC") and done and done[-1].concept == "CUT_LENGTH" != items[place - 1].concept:
+            item = replace(item, concept="COUNT")  # how much came off is no length of it
+        done.append(item)
+    return tuple(done)
+
+
+def _hundreds_of_degrees(items, place: int, text: str, done: list[Item]) -> Item:
+    """ "two seventy degrees": no elbow is told in the plural so, and nothing else has so many."""
+    item, before = items[place], items[place - 1] if place else None
+    said = text[item.start : item.end].lower()
+    if before is None or before.concept != "NUM" or before.value.digits or item.value.digits or text[before.end : item.start] != " " or not said.endswith(("degrees", "fahrenheit")):
+        return item
+    hundreds, rest = before.value.value, item.value.raw
+    if not (1 <= hundreds <= 9 and 10 <= rest <= 99) or rest in (30, 45, 60, 90) and not _of_the_air(items) or hundreds.denominator != 1 or " " in text[before.start : before.end]:
+        return item
+    done.pop()
+    whole = hundreds * 100 + rest
+    return replace(item, start=before.start, first=before.first, value=replace(item.value, value=whole, raw=whole))
+
+
+def _of_the_air(items) -> bool:
+    concepts = {item.concept for item in items}
+    return not concepts & {"K_ELBOW", "K_WYE", "K_OFFSET"} or bool(concepts & {"AIR", "AIR_TEMP"})
+
+
+def _word(items, place: int, text: str) -> Item:
+    item = items[place]
+    said = text[item.start : item.end].lower()
+    before, ahead = concept_at(items, place - 1), concept_at(items, place + 1)
+    if said in table_of("small.one_unit") and _per_foot(items, place):
+        unit = table_of("small.one_unit")[said]
+        return replace(item, concept="LEN", value=Measure("LEN", measure.UNITS[unit], unit, 0, False, Fraction(1)))
+    if item.concept == "SIDE_WORD" and said == "side" and before == "DET" and concept_at(items, place - 2) in _LENGTHS and ahead in ("IN", "OVER", "COMMA", "STOP", "BACK", "") and _changes(items) and not {concept_at(items, place - k) for k in (3, 4, 5)} & set(_FASTENS):
+        return replace(item, concept="SIDE", value=("left", "right"))  # "four a side in thirty"
+    if item.concept == "WORD" and said in words_of("small.lost") and ahead in _LENGTHS and _changes(items):
+        return replace(item, concept="MOVE_IN", value=None)  # "lost four on the right in twenty-four"
+    if said in words_of("small.takes_off") and ahead in _LENGTHS:
+        return _off_its_length(items, place, text)
+    if item.concept == "WORD" and said in table_of("small.headings"):
+        return _heading(items, place, text)
+    if item.concept == "WORD" and said == "rods" and before == "PENDING":
+        return replace(item, concept="TIE_RODS", value=None)
+    return item
+
+
+def _changes(items) -> bool:
+    return any(item.concept == "K_TRANSITION" for item in items)
+
+
+def _per_foot(items, place: int) -> bool:
+    """ "two inches per foot", "three inches to the foot", "an inch to a foot": a slope, and nothing that is spaced."""
+    before = [concept_at(items, place - k) for k in (1, 2, 3)]
+    at = place - 2 if before[0] == "OF" else place - 3 if before[:2] == ["DET", "TO"] else None
+    return at is not None and concept_at(items, at) in _LENGTHS and not {concept_at(items, k) for k in range(at - 4, at)} & set(_FASTENS)
+
+
+def _bare(item: Item, text: str, least=_LEAST) -> bool:
+    """A side as it is said without "by": a whole number in words."""
+    return item.concept == "NUM" and not item.value.digits and item.value.value.denominator == 1 and least <= item.value.value <= _MOST and item.value.value not in _TURNS
+
+
+def _pair(items, place: int, text: str) -> tuple[list[Item], int] | None:
+    """ "eighteen twelve to fourteen twelve", "18/12 to 14/12", "right in 4/24": two numbers in one, and how many items behind they take."""
+    item, before = items[place], concept_at(items, place - 1)
+    said = text[item.start : item.end]
+    top, slash, under = said.partition("/")
+    if slash and top.isdigit() and under.isdigit():
+        over = text.index("/", item.start)
+        first = replace(item, end=over, value=_plain(int(top)))
+        second = replace(item, start=over + 1, value=_plain(int(under)))
+        if before in _WAYS and int(top) < int(under) and int(under) not in _PARTS and not (before == "LETTER" and concept_at(items, place - 2) == "RUN"):
+            return [first, replace(item, concept="OVER", value=None, start=over, end=over + 1), second], 0
+        if int(top) >= _LEAST and int(under) >= _LEAST and (int(top) > int(under) or int(under) not in _PARTS) and (before in _BEFORE_A_PAIR or before in ("NUM", "MARKED")) and concept_at(items, place + 1) in (*_BEHIND_A_PAIR, "SIGN"):
+            return [first, replace(item, concept="BY", value=None, start=over, end=over + 1), second], 0
+        return None
+    if place + 1 >= len(items) or not _bare(item, text) or not _bare(items[place + 1], text) or text[item.end : items[place + 1].start] != " ":
+        return None
+    named = before.startswith("K_") and concept_at(items, place - 2) in ("NUM", "MARKED")  # "one oh six straight twelve twelve"
+    if not (named or before in _BEFORE_A_PAIR and not before.startswith("K_") or before == "NUM" and concept_at(items, place - 2) in ("K_STRAIGHT", "K_TRANSITION", "K_TEE", "K_END_CAP", "K_PLENUM")):
+        return None
+    if concept_at(items, place + 2) not in _BEHIND_A_PAIR or before in ("IN", "BE", "OFF", "FROM") and concept_at(items, place + 2) not in ("TO", "THROUGH", "BRANCH_WORD", "OUTLET"):
+        return None
+    return [item, replace(items[place + 1], concept="BY", value=None, start=item.end, end=item.end + 1), items[place + 1]], 1
+
+
+def _plain(value: int) -> Measure:
+    return Measure("NUM", Fraction(value), None, 0, True, Fraction(value))
+
+
+def _opens(items, place: int) -> bool:
+    """Whether a number and a comma right before, or a number right behind, makes this word the kind of a piece: "38, door, 10 by 10", "door 63, …"."""
+    before = [concept_at(items, place - k) for k in (1, 2, 3)]
+    if before[0] == "COMMA" and before[1] in ("NUM", "MARKED") and before[2] in ("", "STOP", "NUMBER", "FITTING"):
+        return concept_at(items, place + 1) in ("COMMA", "STOP", "SIZE", "NUM", "LEN")
+    return before[0] in ("", "STOP") and concept_at(items, place + 1) in ("NUM", "MARKED", "NUMBER") and concept_at(items, place + 2) in ("COMMA", "STOP", "NUM", "IN", "ON")
+
+
+def _heading(items, place: int, text: str) -> Item:
+    item = items[place]
+    said = text[item.start : item.end].lower()
+    if item.concept == "ACCESSORY":
+        named = concept_at(items, place + 1) in ("NUM", "MARKED", "NUMBER") and concept_at(items, place - 1) in ("", "STOP", "AIRFLOW", "WORD", "FILLER")
+        return replace(item, concept="FITTING", value=None) if named and said.endswith("damper") else item
+    kind = table_of("small.headings").get(said)
+    return replace(item, concept=f"K_{kind.upper()}", value=kind) if kind is not None and _opens(items, place) else item
+
+
+def _off_its_length(items, place: int, text: str) -> Item:
+    """ "trimmed six inches off it", "took two inches off the end": the piece was shortened, where no side of it is named."""
+    item = items[place]
+    off = place + 2
+    if concept_at(items, place + 1) not in _LENGTHS or concept_at(items, off) not in ("FROM", "OFF") and text[items[off].start : items[off].end].lower() not in ("off",) if off < len(items) else True:
+        return item
+    ahead = [concept_at(items, off + k) for k in (1, 2, 3)]
+    whole = ahead[0] in ("COMMA", "STOP", "", "IT", "THIS", "END", "AND") or ahead[:2] in (["DET", "END"], ["DET", "LENGTH"], ["DET", "FEMALE"], ["DET", "MALE"]) or concept_at(items, off) == "OFF" and ahead[0] in ("END", "FEMALE", "MALE")
+    return replace(item, concept="CUT_LENGTH", value=None) if whole else item
