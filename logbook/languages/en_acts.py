@@ -244,6 +244,7 @@ ENGLISH_ACTS = ActWords(
         r"(?:i |we )?(?:let (?:it|that) slide|plumb forgot|clean forgot|forgot all about it|skipped (?:it|them|'em|that)|forgot (?:it|them|'em|to)|missed (?:it|them)|there isn't one|there aren't any|there's none)(?: .*)?",
     ),
     says_yes=(
+        r"(?:all|both|each|each one|every one|every single one|every last one)(?: of (?:them|'em|those))?(?: (?:sir|boss|all the way(?: around)?|tight|good))*",
         r"(?:(?:i|we|it|they|he|she|this one) )(?:sure |really |just )?(?:did|do|does|is|are|was|were|have|has)(?: (?:now|all of it|all of them|every bit|all around|too|it|that))*",
     ),
     none_of_it=r"(?:(?:so|well|and|just|plain|exactly|absolutely|that's|it's|that makes|a big|a fat|there was|there is|there's|i|we|did|got|it got|she got) )*(?:none|zero|nil|zip|zilch|nada|not any|bupkis|not a (?:one|single one|bit|lick|scrap|strip|inch|stroke)|no such thing|nothing at all|no|nope|nah|negative|(?:it |that |they )?(?:didn't|never|did not) happen(?:ed)?|not happening|(?:it |that |they )?(?:got |was |were )?(?:skipped|forgotten|left out|left off))(?: of (?:it|them|that))?(?: (?:at all|whatsoever|anywhere|done|so far|today|there|i'm afraid|sorry))*",

@@ -30,6 +30,12 @@ _TO_COME = r"(?:tomorrow|tonight|later(?: on)?|next(?: week| up)?|soon|in the mo
 
 _NOT_ALL = r"(?: (?:down|up|over|tight|flat))*(?: ,| and| but| ;)+ (?:and |but )?(?:the |that )?(?:other|others|rest|last|\w+th|first|second|third|last one|one|other one|last two|other two)(?: one| two)? (?:isn't|aren't|wasn't|weren't|didn't|'s not|are not|is not|hasn't|never|sticks up|stands up|stick up|stand up|is still up|are still up)(?: (?:got|been|bent|yet|any|is))*"
 
+_STEP = r"(?:step|lip|groove|rabbet|lap|shiplap)"
+_IN_OR_OUT = r"(?:(?:to|toward|towards|on) the )?(?:inside|inward|inwards|outside|outward|outwards|in|out)(?![\w'-])"
+_FACES = r"(?:fac(?:e|es|ing)|point(?:s|ing)?|look(?:s|ing)?|go(?:es)?|going|turn(?:s|ed)?|sit(?:s|ting)?|is|'s|are|came out|come out)"
+_SET_OUT = r"(?:out|outside|outward|outwards)(?! of)(?![\w'-])"
+_SET_IN = r"(?:in|inside|inward|inwards)(?! a| the| an)(?![\w'-])"
+
 ENGLISH_ASIDES = Asides(
     own_again=r" , (?=(?:(?:and|but|so|now|then) )*(?:mine|ours|my|our|i|we|i've|we've|this one|this|it's|it|here|#)(?![\w']))| (?=(?:but|and|so|while) (?:mine|ours|my|our|i|we|i've|this one)(?![\w']))| (?=(?:but|so) (?:the )?#(?![\w']))| (?=(?:and now|so now|so) (?:(?:the|my|its|every|all|half|most of|of) )*(?:<n>|staple|flap|seams?|joints?|facing|foil|panel|groove|legs)(?![\w']))",
     of_the_kind=r"(?:mine|ours)(?![\w'])",
@@ -211,5 +217,24 @@ ENGLISH_ASIDES = Asides(
         Aside(r"(?P<x>(?:not|n't)(?: like| as if| the case| so much)? that (?:the|my|its|all the) <n> (?:aren't|isn't|are not|weren't|wasn't|ain't|haven't been|never got) (?:all )?(?:<d>|bent|folded|turned|tight|down|in)(?: (?:down|over|up))*)(?= ,| \.|$| but)", ("that the", "that my", "that its", "that all"), states=(("tabs_bent", True),), names=True),
         Aside(rf"<n>[^.?]*?[.,;:] (?:and |but |only |so )*(?P<x>(?:\w+|all but \w+|most|the rest|the others)(?: of them)? (?:are|is|'re|got|were) (?P<act><d>){_NOT_ALL})", ("isn't", "aren't", "wasn't", "weren't", "didn't", "not", "hasn't", "never", "stick", "stand", "still up"), states=(("<act>", False),)),
         Aside(rf"<n>[^.?]*?[.,;:] (?:and |but |only |so )*(?P<x>(?:\w+|all but \w+|most|the rest|the others)(?: of them)? (?:are|is|'re|got|were) (?:bent|folded|turned|hammered){_NOT_ALL})", ("isn't", "aren't", "wasn't", "weren't", "didn't", "not", "hasn't", "never", "stick", "stand", "still up"), states=(("tabs_bent", False),)),
+        # --- the low step that faces not the one way but the other
+        *(
+            Aside(rf"(?P<x>{_STEP}(?: ?'s| [^,.?]*?)? (?:n't|not|never|\w+n't|should(?:'ve| have)?|supposed|ought|meant|was to)(?: [^,.?]*?)?(?: {_IN_OR_OUT})(?: [^,.?]*?)?|(?:said|says|wants|wanted|wants the|asked for|calls for|called for|shows|showed|has)(?: (?:the|a|for|low))* {_STEP} (?:to )?(?:{_FACES} |face |point )?{_IN_OR_OUT})(?: ,| but| ;| [.])+ (?P<n>(?:(?:but|so|and|instead) )*(?:it isn't , |it's not , )?(?:(?:it|mine|this one|that) ?(?:'s|is|was|came|went|turned)? ?)?(?:{_FACES} )?(?:to the |on the )?{way})(?= ,| [.?]|$| instead)", ("n't", "not ", "never", "should", "suppos", "ought", "meant", "was to", "said", "says", "want", "asked", "call", "show", "has "), states=(("groove_step", value),), names=True, unless=r"<[nb]>|male")
+            for way, value in ((_SET_OUT, "outside"), (_SET_IN, "inside"))
+        ),
+        *(
+            Aside(rf"{_STEP} (?:on # )?{_FACES} (?P<x>not {_IN_OR_OUT} but (?:{_FACES} )?(?:to the )?{way})(?= ,| [.?]|$)", ("not ",), states=(("groove_step", value),), names=True)
+            for way, value in ((_SET_OUT, "outside"), (_SET_IN, "inside"))
+        ),
+        # --- how it would have been, and how it is
+        Aside(r"(?P<x>(?:if |had )?(?:(?:i|we)(?: would|'d)? ?)?(?:had |would have |would've |could have |could've |should have |should've |might have |might've |rather have )?(?P<act><d>) (?:(?:it|#|six|seven|[\w-]+) )?(?:at |on )?every [^ ,.?]+(?: and a half)?(?: inches| inch)?(?: (?!but|so)[^ ,.?]+)*) ,? ?(?:but|so) (?P<y>(?:it's|they're|it is|they are|i did|i went|i kept|mine are|i made it|what i did is|i ran|i shot|i put|i have|we did)(?: (?:it|them|at|them at|instead))*) (?=every)", ("would", "could", "should", "might", "if i", "if we", "had ", "'d "), states=(("<act>", True),), names=True, unless=r"#.*#"),
+        # --- a gap that was, and is none
+        Aside(r"(?P<x>(?:there was|had|it had|i had|we had|was) (?:a |the |some )*(?:[^ ,.?]+ )*?gap(?: [^.?]*?)? [.,] (?:was|had|past tense|not now|not anymore|not any more))(?= [.,]|$)", ("gap",), states=(("gap", 0),), names=True),
+        # --- all of them that there were
+        Aside(r"(?P<x>(?:there (?:are|were) )?(?:no|not a|not one|not any|hardly any) (?P<act><n>) (?:was |were |is |are )?(?:left over|leftover|left|to spare|remaining|unused|over)(?: (?:in|from|out of|over|after|on)(?: (?:the|my|that|this))+ [^ ,.?]+)?)(?= ,(?: (?:i|we|and|because|since))* (?:used|put|shot|went|ran)(?: through)? (?:every last|all|the lot|the last|them all|it all|every)[^.?]* (?:on|in|into|for) #)", ("left", "spare", "remain", "unused", "over"), states=(("<act>", True),)),
+        # --- where the weather is told, and where he worked
+        Aside(r"(?P<x>[^ .?,]+ degrees?(?: [^ ,.?]+)?,? (?:says|said|according to|on|by) (?:the )?(?:radio|news|phone|weatherman|weather|forecast|bank sign|bank|truck|app|dash|porch|paper)[^.?,]*|(?:the )?(?:radio|news|phone|weatherman|forecast|weather|bank sign|app|truck|dash)(?: (?:says|said|has it at|reads|read|had|shows|showed))+ [^ .?,]+(?: degrees?)?(?: (?!and|but)[^ ,.?]+)*)(?= [.,;]| but| and)[^?]*(?:in here|inside|where (?:i|we)|at the (?:joint|seam|board|facing)|facing|the board|the joint|indoors|up here)", ("radio", "news", "phone", "weather", "forecast", "bank", "truck", "app", "dash", "porch", "paper")),
+        # --- his elbow, and no fitting
+        Aside(r"(?P<x>(?:put|stuck|ran|drove|poked|shoved|caught|jammed) (?:my|his|her|an) #(?: (?:right|clean|straight|plumb))* (?:through|into|in)(?: (?:the|its|that))* (?:facing|foil|jacket|board|panel|side|top|bottom|back|front|it))(?! \d)", ("my elbow", "his elbow", "her elbow", "an elbow"), states=(("facing_damage", "puncture"),)),
     ),
 )

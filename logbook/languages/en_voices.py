@@ -41,6 +41,9 @@ ENGLISH_VOICES = Voices(
         r"|(?:and|but|so) (?:all|what) (?:there is|there was|you (?:can )?(?:see|get)|i (?:can )?(?:see|have|got|did)|i've got|it's got|it has|it got|is on it|is there)\b"
     ),
     mine=r"(?:and |but |so |then |well )*(?:me|myself|for my part|as for me|mine|ours)\b",
+    speakers=rf"(?:{_PEOPLE}|radio|walkie|dispatch|super|him|her|he|she|them|they|jobsite|caller|voice)",
+    me=r"me|myself",
+    replies=r"(?:(?:well|oh|but|uh|um|ha|hey),? )*(?:no|nope|nah|negative|yes|yep|yup|yeah|sure|right|wrong|correct|true|false|not|it|they|he|she|i|we|that|like hell|the hell)\b",
 )
 
 _BOSS = r"(?:(?:the|my|our|that|his) (?:[\w'-]+ ){0,2}?[\w'-]+|he|she|they|boss|lead|foreman|super|somebody|someone|everybody|orders|word|i|we|dispatch|engineering|management)"

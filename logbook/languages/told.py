@@ -108,6 +108,9 @@ class Voices:
     anothers: str = ""  # another made the piece
     only_since: str = ""  # a condition that only what came after the work could fill
     would: str = ""  # what he would do if he had the thing for it
+    speakers: str = "(?!)"  # before a colon: who speaks, where a talk is written down
+    me: str = ""  # and the speaker himself
+    replies: str = "(?!)"  # how an answer begins that takes up what another told
 
 
 @dataclass(frozen=True)

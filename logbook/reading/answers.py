@@ -16,6 +16,7 @@ from logbook.reading.likely import Likely
 from logbook.reading.phrasing import words_of
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
+from logbook.reading.two_voices import asked_by_name
 
 _I_DID = (["i", "did"], ["we", "did"], ["i", "have"], ["it", "is"], ["they", "are"], ["it", "was"], ["i", "sure", "did"], ["it", "sure", "is"])
 _ASKED = (
@@ -298,5 +299,9 @@ def _reply(row: Row, clause: Clause, language: Language) -> bool | None:
 
 def _asks_another(row: Row, clause: Clause) -> bool:
     """ "Did you tape it?" is asked of somebody else, who may be the one that answers."""
-    words = row.text[row.items[clause.first].start : row.items[clause.last - 1].end].lower().split()
-    return any(word in ("you", "he", "they", "she", "anybody", "anyone", "somebody", "we", "él", "ellos", "tú", "ustedes") for word in words)
+    words = set(row.text[row.items[clause.first].start : row.items[clause.last - 1].end].lower().split())
+    begin = row.items[clause.first - 1].end if clause.first else 0
+    return not words.isdisjoint(_ANOTHER - {"you"} if asked_by_name(row.text, begin, row.items[clause.first].start) else _ANOTHER)
+
+
+_ANOTHER = frozenset(("you", "he", "they", "she", "anybody", "anyone", "somebody", "we", "él", "ellos", "tú", "ustedes"))

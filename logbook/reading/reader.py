@@ -26,6 +26,7 @@ from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.ticked_off import ticked_off
 from logbook.reading.turned_unread import without_turned
+from logbook.reading.two_voices import by_turns
 from logbook.reading.undone import undone, unfinished
 from logbook.reading.unread import given, read_places, unread
 from logbook.reading.whole_turns import whole_turns, whose
@@ -36,6 +37,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     lexicon = book(code)
     language = lexicon.language
     items = compose(itemise(found, lexicon), text, language.letters, language.forms)
+    items = by_turns(text, items, language)
     beside = asides.asides(Row.of(text, items), language)
     whole = answers.topics(asides.without(text, items, beside), language)
     items = whole.items
