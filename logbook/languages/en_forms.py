@@ -20,6 +20,7 @@ _TAIL = r"(?P<tail>(?: (?:on|in|back on|back in|instead)(?= [,.]| and |$))?)"
 _PART = r"(?! [^.]{0,30}\b(?:half|part|last|rest|other|remaining|top|bottom|left|right|seam|side|corner)\b)"
 
 ENGLISH_FORMS = Forms(
+    lettered={"T": "K_TEE"},
     swap_verbs=rf"{_OFF}|out of|no more|short on|swapped|switched|traded|changed|replaced|bumped|redid|recut|re-cut|re-did",
     swaps=(
         rf"(?P<off>{_OFF} (?:(?:off|out|up|back) )*){_WHAT}(?P<old><m>|<c>) {_WHAT}{_OUT}(?P<link>{_THEN}{_ON} ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",

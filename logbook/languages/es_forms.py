@@ -22,7 +22,8 @@ SPANISH_FORMS = Forms(
         rf"(?P<off>(?:(?:le|les|se) )*(?:cambi|reemplac|sustitu)(?:[eé]|amos|[ií]) ){_OLD}(?P<old><c>) {_OLD}(?P<link>(?:por|a|con) ){_NEW}(?P<new><c>)",
         rf"(?P<old><c>) {_OLD}(?P<link>{_THEN}{_OFF} {_THEN}{_ON} ){_NEW}(?P<new><c>)",
     ),
-    lettered={"Y": "K_WYE"},
+    lettered={"Y": "K_WYE", "T": "K_TEE"},
+    before_lettered=frozenset(("la", "una")),
     everyday=(
         ("FITTING", frozenset(("ducto", "conducto"))), ("K_BRANCH", frozenset(("derivación", "derivacion"))), ("K_EQUIPMENT_CONNECTION", frozenset(("conexión", "conexion"))),
         ("K_DAMPER_SLEEVE", frozenset(("manguito",))),

@@ -151,10 +151,14 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             made = [m for m in made if not (marked and m.kind is None and m.mark_at == match.span("m"))]
             used.difference_update(range(match.start(), match.end()))
             add(replace(named, kind=kind, kind_at=match.span("k")))
-    for match in row.find(f"(?:{START} DET?|COMMA DET) (?P<m>MARKED) (?=(?:COMMA|ON|RUN|NUM){{0,3}} (?:DET? INLET|(?:INLET|SIZE|FILL|COMMA|OF|BY|NUM){{1,8}} (?:BRANCH_WORD|OUTLET)))"):
-        if row.items[match.start("m")].value[:1] == "T" and row.items[match.start("m")].value[1:].isdigit():  # "T30, trunk …, branch …" is "tee thirty"
-            named = _mention(row, match, mark=row.items[match.start("m")].value[1:])
-            add(replace(named, kind="tee", kind_at=match.span("m")))
+    for match in row.find(f"(?:{START} DET?|(?:COMMA|FILLER|AND) (?P<d>DET)) (?P<m>MARKED) (?P<b>(?=(?:COMMA|ON|RUN|NUM){{0,3}} (?:DET? INLET|(?:INLET|SIZE|FILL|COMMA|OF|BY|NUM|WITH){{1,8}} (?:BRANCH_WORD|OUTLET))))?"):
+        letter, number = row.items[match.start("m")].value[:1], row.items[match.start("m")].value[1:]
+        shape = language.forms.lettered.get(letter)
+        said = row.text[: row.items[match.start("m")].start].lower().split()[-1:]
+        if shape is None or not number.isdigit() or not (match.start("b") >= 0 or said and said[0] in language.forms.before_lettered and not _named_otherwise(row, match)):
+            continue
+        named = _mention(row, match, mark=number)  # "T30, trunk …, branch …" is "tee thirty", "la Y ocho" is the wye of that number
+        add(replace(named, kind=shape[2:].lower(), kind_at=match.span("m")))
     for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? DET? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>MARKED|NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
@@ -287,6 +291,11 @@ def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: L
         one_of = any(m.last <= first and mention.mark in dict(m.batch) for m in here)  # "tramos 69 y 70 engrapados, al 70 le falta la cinta"
         if not here or one_of or (mention.corrects and all(m.last <= first for m in here)):
             add(mention)
+
+
+def _named_otherwise(row: Row, match) -> bool:
+    """ "La T catorce es un codo": its letter is of its mark."""
+    return any(item.concept.startswith("K_") and item.concept != "K_BRANCH" for item in row.items[max(0, match.start("m") - 3) : row.sentence_end(match.end("m"))])
 
 
 _WRONG_BEFORE = re.compile(r"(?:^|[.!?] )\W*(?:(?:oye|perd[oó]n|ah|ay|espera|disculpa|no),? )*(?:me equivoqu[eé]|la regu[eé]|dije mal|anot[eé] mal|te di mal|les di mal|est[aá] mal|estaba mal|hay (?:un )?error|corrijo|rectifico)(?: lo)?(?: (?:en|con|de|sobre|la medida de|las medidas de|el tamaño de))* (?:la|el|al|del)$")

@@ -60,7 +60,7 @@ _SIZE_FRAMES = (
     Frame("SIZE BRANCH_WORD (?:FILL|OF){0,2} (?P<size>SIZE) INLET (?!(?:FILL|OF){0,2} SIZE)", "inlet_size"),
     Frame("(?:BRANCH_WORD|K_BRANCH) (?:NUM|MARKED|FITTING|NUMBER)? COMMA? (?P<size>SIZE) (?=COMMA? FROM (?:OF|DET){0,2} SIZE INLET)", "branch_size"),
     Frame("(?:BRANCH_WORD|LEG) (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} NUM? (?P<size>SIZE)", "branch_size"),
-    Frame("(?:WITH|HAVE|AND|COMMA) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH|LEG) (?!NUM|MARKED|NUMBER|COMMA NUM COMMA)", "branch_size"),
+    Frame("(?:WITH|HAVE|AND|COMMA) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH|LEG) (?!NUM|MARKED|NUMBER|OF SIZE|COMMA NUM COMMA)", "branch_size"),
     Frame("(?P<size>SIZE) ON DET? (?P<after>BRANCH_WORD|LEG)", "branch_size"),
     Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD|LEG) (?!(?:FILL|OF){0,2} (?:SIZE|NUM))", "branch_size"),
     Frame("(?:K_BRANCH) (?:BE|OF|FILL|HAVE){1,3} (?P<size>SIZE)", "branch_named"),
