@@ -118,7 +118,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("MOVE", "mueve|jala|va|se va|inclina|corta|se inclina|tiene una pendiente de|viene"),
     ("MOVE_DOWN", "baja|bajan|bajó|cae|se baja|bajada de|bajando|desciende|la bajé|lo bajé|bajé|bajamos|le bajé|le bajamos"),
     ("MOVE_UP", "sube|suben|subió|se sube|levanta|subiendo|subí|subimos|lo subí|le subí|le subimos|se levanta"),
-    ("MOVE_IN", "entra|entran|mete|meten|se mete|cierra|cierran|se cierra|reduce|reducen|entró|entrando|hacia adentro|se meten|metió|metí|metimos|metido|va hacia adentro|entra hacia adentro|viene hacia adentro|se reduce|le metí|comes in|come in"),
+    ("MOVE_IN", "entré|entramos|la entré|lo entré|le entré|la entramos|lo entramos|entra|entran|mete|meten|se mete|cierra|cierran|se cierra|reduce|reducen|entró|entrando|hacia adentro|se meten|metió|metí|metimos|metido|va hacia adentro|entra hacia adentro|viene hacia adentro|se reduce|le metí|comes in|come in"),
     ("MOVE_OUT", "sale|salen|abre|abren|se abre|ensancha|se ensancha|saca|crece|salió|va hacia afuera|abrió|sale hacia afuera|abriendo|se abren|comes out"),
     ("OFF", "del lado|de la"),
     ("LAID", "medida|medido|medí|medimos|trazada|trazado|tracé|trazamos|marcada|marcado|marqué|hecha|hecho|trazo|medidas|la medí|lo medí|la tracé|lo tracé|el trazo|marcamos|se midió|se trazó|tomé las medidas|la marqué|lo marqué|trazos|tomé medidas|lo hice|la hice|lo trazamos|la trazamos|layout|la medimos|lo medimos"),

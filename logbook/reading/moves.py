@@ -16,6 +16,7 @@ _DIRECTION = {
     "DOWN": "down", "MOVE_DOWN": "down", "UP": "up", "MOVE_UP": "up", "IN": "in", "MOVE_IN": "in", "OUT": "out",
     "MOVE_OUT": "out", "FROM": "in", "OFF": "in",
 }  # fmt: skip
+_MEASURED = ("NUM", "LEN", "FRAC")
 _BACK = (
     "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD|ONLY){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
     "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) (?:FILL){0,3} BACK"
@@ -84,7 +85,7 @@ def _slides(found: Found):
     """ "left comes over four" of a piece that changes its size: which way, the sizes tell."""
     concepts = [item.concept for item in found.row.items]
     before = [concept for concept in concepts[max(0, found.first - 3) : found.first] if concept != "DET"][-2:]
-    if "K_TRANSITION" in concepts and "K_OFFSET" not in concepts and not (before[-1:] in (["ON"], ["FROM"]) and before[0] in ("NUM", "LEN", "FRAC")):  # "three on the top over eighteen"
+    if "K_TRANSITION" in concepts and "K_OFFSET" not in concepts and not (before[-1:] in (["ON"], ["FROM"]) and before[0] in _MEASURED) and not (before[-1:] and before[-1] in _MEASURED and before[0] in _DIRECTION):  # "three on the top over eighteen", "entra cuatro por la izquierda en un largo de doce"
         yield from _move(found)
 
 
@@ -109,8 +110,11 @@ def _both_back(found: Found):
 
 def _back_behind(found: Found):
     """ "lado derecho entra dos, lado izquierdo entra dos, en seis pulgadas": the length, a pause behind the moves."""
-    before = [item.concept for item in found.row.items[max(0, found.first - 2) : found.first]]
-    if found.row.words(found.first + 1, found.first + 2).lower() == "en" and before[:1] and before[0] in _DIRECTION and before[1] in ("NUM", "LEN", "FRAC"):
+    before = [item.concept for item in found.row.items[max(0, found.first - 7) : found.first] if item.concept not in ("DET", "FILLER", "MOVE")]
+    if before[-1:] and before[-1] in ("LEVEL", "FLAT", "K_STRAIGHT") and before[-3:-1] == ["COMMA", "SIDE"]:
+        before = before[:-3]  # "el derecho entra seis, el izquierdo recto, en treinta y seis"
+    before = before[-2:]
+    if found.row.words(found.first + 1, found.first + 2).lower() == "en" and before[1:] and before[0] in _DIRECTION and before[1] in ("NUM", "LEN", "FRAC"):
         back = found.item("back")
         yield found.claim("side_moves", (Move(None, None, back.value.value, None),), uses=("back",), said_unit=unit_of(back), fills=True)
 

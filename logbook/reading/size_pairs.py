@@ -112,7 +112,7 @@ def one_unit(items):
             item = replace(item, value=replace(item.value, pair=tuple(side * factor for side in item.value.pair), unit=unit))
         elif item.concept == "NUM" and unit == "mm" and concept_at(items, place - 1) == "EVERY" and 25 <= item.value.value < least:
             item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))  # "every fifty"
-        elif item.concept == "NUM" and unit == "mm" and 25 <= item.value.value < least and concept_at(items, place - 1) in ("MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN", "IN", "OUT") and concept_at(items, place + 1) in ("COMMA", "BACK", "OVER", "IN", "STOP", ""):
+        elif item.concept == "NUM" and unit == "mm" and 25 <= item.value.value < least and concept_at(items, place - 1) in ("MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN", "IN", "OUT") and concept_at(items, place + 1) in ("COMMA", "BACK", "OVER", "IN", "ON", "SIDE", "STOP", ""):
             item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))  # "comes in 50, back 300"
         elif item.concept == "NUM" and item.value.value >= least and _measures_length(items, place):
             item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))
@@ -126,6 +126,8 @@ def _measures_length(items, place: int) -> bool:
         return False  # "in ninety 33": an elbow and its number
     if before[0] in ("ON", "IN", "OVER") and before[1] in LENGTHS and concept_at(items, place - 3).startswith("MOVE"):
         return True  # "el lado izquierdo cierra 100 en 650"
+    if before[0] in ("ON", "OVER") and before[1] == "SIDE" and concept_at(items, place - 3) in LENGTHS and concept_at(items, place - 4).startswith("MOVE"):
+        return True  # "entra cien por la izquierda en seiscientos"
     return concept_at(items, place + 1) in ("LONG", "BACK", "WIDE") or any(c in ("BACK", "LENGTH", "CUT_TO", "LONG", "THROAT", "OFFSETS") for c in before) or before[0] in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "IN", "OVER", "EVERY", "TAKES", "SCREWS") or concept_at(items, place + 1) == "APART"
 
 
