@@ -236,7 +236,7 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
         concept = row.items[at].concept
         if base and row.words(at, at + 1).lower() == "ya" and any(row.items[k].concept in PAST for k in range(at + 1, min(at + 4, end))):  # "le faltaba una esquina y ya la encinté"
             return at - 1 if row.items[at - 1].concept == "AND" else at
-        if base and seen_act and (concept in PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF", "OR"):
+        if base and seen_act and (concept in PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF", "OR", "NOT"):
             return at - 1 if row.items[at - 1].concept == "AND" else at
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in PAST
         if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH"):
