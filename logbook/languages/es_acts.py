@@ -12,6 +12,7 @@ _PARTS = r"(?:esquina|esquinita|orilla|lado|boca|junta|costura|union|punta|tapa|
 _HOLDERS = r"(?:colgantes?|colgador(?:es)?|colgaderas?|soportes?|trapecios?|flejes?|varillas?|abrazaderas?|hangers?|straps?|strut|taquetes?)"
 _SOME_OF = r"(?:el|la|los|las|un|una|sus?|otr[oa]s?|ultim[oa]s?|mas|dos|tres|cuatro)"
 _TELL = r"(?:avis|dec|pregunt|habl|llam|ped|pag|compr|cont|mand|marc|report|coment|enseñ|prest|cobr|deb|ayud|esper|confirm|explic|apunt|anot|escrib|recog|recib|record|entreg)"
+_SOON = r"(?:mañana|pasado mañana|al rato|luego|despues|mas tarde|ahorita|en la tarde|otro dia|el (?:lunes|martes|miercoles|jueves|viernes|sabado))"
 _COUNTS = ((1, r"un(?:[oa])?|1"), (2, "dos|2|un par de"), (3, "tres|3"), (4, "cuatro|4"))
 
 SPANISH_ACTS = ActWords(
@@ -36,6 +37,8 @@ SPANISH_ACTS = ActWords(
         rf"|\bl[oa]s? (?:voy|vamos) a (?:cerrar|terminar|acabar|rematar|sellar|encintar|engrapar|grapar|tallar|completar|tapar|componer)\b"
         rf"|\blo de \w+(?:[aei]r)(?:l[oa]s?|les?)?\b"
         rf"|^(?:y |pero )?(?:(?:mañana|al rato|luego|despues|ahorita) )?(?:se )?(?:(?:le|l[oa]s?) )+(?!{_TELL}|llev|tra[ie]|pas|chec|ve[oa]|cuelg|sub|mont)\w+[^aeiou]o (?:al rato|mañana|luego|despues|mas tarde|ahorita)$"
+        rf"|^(?:y |pero |ya )?(?:pasado mañana|mañana|al rato|luego|despues|ahorita) (?:ya )?(?:se )?(?:(?:le|l[oa]s?) )+(?!{_TELL}|llev|tra[ie]|pas|chec|ve[oa]|cuelg|sub|mont|dig)\w+o$"
+        r"|^(?:y |pero )?(?:es[oae]s?|est[oae]s?) (?:si |todavia |aun |ya |nomas |es lo que )*(?:me |le |nos )?falta(?:n|ba)?$"
         rf"|\b(?:el|las?|los|otr[oa]s?) {_PARTS} (?:todavia|aun) no (?:se |le |l[oa]s? |he |esta |queda )"
         r"|^(?:(?:se|me|nos|todo|ya|todavia|aun|asi) )*(?:queda|quedo|esta|sigue|se queda) pendiente$|\b(?:el resto|lo demas|lo otro|el otro lado|la otra (?:mitad|parte|punta|esquina)|un detalle|unos detalles|detallar\w*|el acabado)\b"
     ),
@@ -47,4 +50,5 @@ SPANISH_ACTS = ActWords(
     denied_side=r"\b(?:no|ni|sin|falt\w+|menos|nada(?! mas)|nunca|tampoco|excepto|salvo|pendientes?|olvid\w+)\b",
     does=r"(?!bien|tambien|lleg)\w{2,}(?:[aei]n|aron|ieron|aban|ian)$",
     a_side=rf"\b{_SIDES}\b",
+    side_waits=rf"(?:(?:y|pero|luego|ya|nomas|pues) )*(?:(?:el|la|l[oa]s) (?:otr[oa]s?|cuart[oa]|ultim[oa]s?|tercer[oa]?|rest[oa]|que (?:falta|queda))(?: (?:{_SIDES}|de (?:arriba|abajo|atras|adelante)))? (?:(?:l[oa]s?|le|les|se|va|van|queda|quedan|para|hasta|viene|ya|pues|voy a|vamos a|\w+o|\w+amos) )*{_SOON}|{_SOON} (?:(?:ya|pues|si|mismo) )*(?:(?:le|les|l[oa]s?|se) )+(?:(?:voy|vamos) a \w+|(?!di|llev|tra|che)\w+(?:o|emos|amos))\b|(?:(?:le|les|l[oa]s?|se) )+(?:(?:voy|vamos) a \w+|(?!llev|tra|che)\w+(?:o|emos|amos)) (?:(?:el|la) (?:otr[oa]|cuart[oa]|ultim[oa]|rest[oa]) )?{_SOON})",
 )

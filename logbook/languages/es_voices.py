@@ -52,6 +52,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("NOT", "no c|ni c"),
     ("STAPLED", "grpada|grpado|engrpada|engrpado|grapda|grapdo|engrapda|engrapdo|grpda|grpdo"),
     ("TAPED", "encntada|encntado|encintda|encintdo|encntda|encntdo|tpeada|tpeado|teipda"),
+    ("RUBBED", "|".join(f"{bien}{done} con {tool}" for bien in ("", "bien ") for done in ("pasado", "pasada", "asentado", "asentada", "aplanado", "aplanada", "apretado", "apretada", "planchado", "planchada", "repasado", "repasada") for tool in ("la espátula", "espátula", "la paleta", "la cuña", "la tarjeta", "el squeegee", "squeegee", "el rodillo", "la uña", "rodillo", "tarjeta"))),
     ("RUBBED", "tallda|talldo|tllada|tllado|tllda"),
     ("TABS", "pestañas de tape|pestañas de teip|tiras de tape|tiras de teip|tiritas de tape|tiritas de teip|tiritas de cinta|pestañitas de tape|pestañitas de cinta|pestañitas"),
     ("FACING", "facing|el facing|forro|el forro|foil|el foil"),

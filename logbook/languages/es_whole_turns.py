@@ -56,6 +56,8 @@ _DENIED = (
     rf"\b(?:no|nunca|jamas|tampoco|ni) {CL}(?:{COULD} )(?:a )?{DO} (?:la |el |un |una |su )?{{any}}",
     r"(?:(?<=, )|(?<=; )|(?<=\. )|^)no {deeds}",
     r"(?<!nada )\bsin (?:la |el |su |ningun |ninguna |usar |nada de )?{deeds}",
+    # "lo único que no lleva son las aletas", "lo que no le hice fue la frotada"
+    rf"\b(?:lo|la) (?:(?:unic[oa]|sol[oa]) (?:cosa )?)?que (?:{SOFT})?(?:no|nunca|tampoco) {CL}(?:{PUT}|{HAS}|{LEFT}|(?:{COULD}) (?:a )?{DO}|quise {DO})(?: (?:todavia|aun|yo|ahi|ya|bien))* (?:es|son|fue|fueron|era|eran|seria|serian)(?: {DO})? {{any}}",
     # "tabs no le puse", "las paletas no se las metí", "guías no trae ninguna", "precalentado no hubo"
     rf"{{acts}} {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{PUT}(?! (?:yo|mal|chuec|de mas|al reves|donde|como))\b{{other}}{NONE}",
     rf"{{acts}}, {SOFT}(?:no|nunca|jamas|tampoco|ni) {CL}{PUT}{NONE}{ALONE}",
@@ -89,6 +91,7 @@ _DENIED = (
 )
 _DAY = r"(?:mañana|pasado mañana|luego|al rato|en la tarde|la (?:otra|proxima) semana|(?:el |la |en )?(?:lunes|martes|miercoles|jueves|viernes|sabado)(?: que viene)?)"
 _STILL_TO_DO = (
+    rf"\b(?:lo|la) (?:(?:unic[oa]|sol[oa]) (?:cosa )?)?que (?:{SOFT})?(?:le|les|me|nos) (?:falta|faltan|falto|faltaron|queda|quedo) (?:(?:por|de) \w+ )?(?:es|son|fue|fueron|era|seria)(?: {DO})? {{any}}",
     rf"{{acts}},? {CL}(?:llegan?|vienen?|traen|entregan|mandan|surten|van a (?:llegar|traer|entregar)) (?:hasta |para |por ahi )?{_DAY}",
     r"{acts},? (?:(?:ya|estan|esta|van|vienen|quedaron|andan) )*(?:pedid[oa]s?|encargad[oa]s?|ordenad[oa]s?|en camino|de camino|por llegar)\b",
     rf"{{acts}},? {SOFT}no {CL}(?:llegan?|han llegado|ha llegado|aparecen?|han traido|han surtido)\b",

@@ -72,8 +72,8 @@ FACTS: tuple[Turn, ...] = (
     # it would not go in well, and was done over: the doing over tells
     Turn(r"\bvolv(?:i|imos) a ", r"\bno (?:me |nos |le )?(?:agarr|peg|entr|prend|clav|qued|sent|met)\w* (?:muy )?bien (?:la |las |el |los |una |un )?(?:grapas?|cinta|tape|teip|aletas?|guias?)\b[^.;]{0,40}?(?=(?:,| y) (?:ya |asi que |entonces |pero )*(?:l[oa]s? |le |se l[oa]s? )?volv(?:i|imos) a )", ()),
     Turn(r"\bmasti", r"\b(?:mastique|mastic) (?:ya )?no (?:me |nos |le )(?:quedaba|quedaban|quedo|alcanzaba|alcanzo|sobraba|habia quedado)\b", ()),
-    Turn(r"\bpor ", r"\b(?:cinta|tape|teip) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_taped", "n"), ("taped", True))),
-    Turn(r"\bpor ", r"\b(?:grapas?|staples?) por (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_stapled", "n"), ("stapled", True))),
+    Turn(r"\b(?:por|en|para) ", r"\b(?:cinta|tape|teip)(?: (?:nomas|solo|nada mas|solamente|unicamente|apenas|me|nos|alcanzo|alcanzaron|llego))* (?:por|en|para) (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_taped", "n"), ("taped", True))),
+    Turn(r"\b(?:por|en|para) ", r"\b(?:grapas?|staples?)(?: (?:nomas|solo|nada mas|solamente|unicamente|apenas|me|nos|alcanzo|alcanzaron|llego))* (?:por|en|para) (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_stapled", "n"), ("stapled", True))),
     # others put in, by their leg alone
     Turn(r"\bde (?:media|\w+ octavos|\d/\d)", rf"\b{PUT} (?:otras |unas |las )?(?:nuevas )?de (?:media|tres octavos|cinco octavos|\d/\d)\b", (("stapled", True),), beside=r"\b(?:grapas|staples)\b", unless=r"\b(?:no|ni|si|sin|cinta|tape|teip|board|tabla|panel)\b"),
     # what made it come off is on no facing
@@ -195,8 +195,8 @@ FACTS: tuple[Turn, ...] = (
     # sides counted
     Turn(r"\b(?:costuras|lados|caras|uniones|juntas|orillas)\b", r"(?:de las? |las |los |de los )?(?:cuatro|4) (?:costuras|lados|caras|uniones|juntas|orillas)(?: (?:nomas|solo|nada mas|apenas|le|les|encinte|tape|teipe))* (?P<n>tres|dos|una?|uno|[123])(?: (?:llevan?|tienen?|traen?|van|quedaron|con|la|le|estan|puse|de))* (?:cintas?|tape|teip|encintad\w+)", (("sides_taped", "n"),)),
     Turn(r"\b(?:costuras|lados|caras|uniones|juntas|orillas)\b", r"(?:de las? |las |los |de los )?(?:cuatro|4) (?:costuras|lados|caras|uniones|juntas|orillas)(?: (?:nomas|solo|nada mas|apenas|le|les))* (?P<n>tres|dos|una?|uno|[123])(?: (?:llevan?|tienen?|traen?|van|quedaron|con|la|le|estan|puse|de))* (?:grapas?|staples?|engrapad\w+|grapad\w+)", (("sides_stapled", "n"),)),
-    Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\b(?:engrap|grap|staple)\w* (?:de |por |en )?l[oa]s (?P<n>cuatro|4)(?= *(?:$|[,;:.]| y ))", (("sides_stapled", "n"),)),
-    Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\b(?:encint|tape|teipe)\w* (?:de |por |en )?l[oa]s (?P<n>cuatro|4)(?= *(?:$|[,;:.]| y ))", (("sides_taped", "n"),)),
+    Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\b(?:engrap|grap|staple)\w* (?:de |por |en )?l[oa]s (?P<n>cuatro|4)(?= *(?:$|[,;:.]| y | con | cada ))", (("sides_stapled", "n"),)),
+    Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\b(?:encint|tape|teipe)\w* (?:de |por |en )?l[oa]s (?P<n>cuatro|4)(?= *(?:$|[,;:.]| y | con | cada ))", (("sides_taped", "n"),)),
     Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\bl[oa]s (?P<n>cuatro|4)(?: lados| caras)? (?:engrap|grap|staple)ad[oa]s", (("sides_stapled", "n"), ("stapled", True)), one=True),
     Turn(r"\bl[oa]s (?:cuatro|4)\b", r"\bl[oa]s (?P<n>cuatro|4)(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s", (("sides_taped", "n"), ("taped", True)), one=True),
     Turn(r"(?:grapad|encintad|tapead|teipead)[oa]s", r"(?<=[,;] )(?:y |pero )?(?:nomas |solo |nada mas )?(?P<n>tres|dos|un[oa]?|[123])(?: lados| caras)? (?:encint|tape|teipe)ad[oa]s?", (("sides_taped", "n"), ("taped", True)), beside=r"\bl[oa]s (?:cuatro|4|tres|3)(?: lados)? \w+ad[oa]s", one=True),
