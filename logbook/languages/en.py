@@ -129,7 +129,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DEGREE", "degree|degrees|deg|°"),
     ("ROUND", "round|diameter|dia|rd|around pipe"),
     # moves
-    ("SIDE_WORD", "side|sides|sds|panels|face|cheek"),
+    ("SIDE_WORD", "sided|side|sides|sds|panels|face|cheek"),
     ("LEVEL", "flat|dead straight|dead level|dead plumb|straight as an arrow|runs straight|runs flat|ran straight|runs level|stayed flat|stayed straight|stayed level|stayed put|stayed where it was|stays where it is|stays where it was|didn't move|never moves|never moved|didn't budge|doesn't budge|won't move|doesn't change|didn't change|doesn't slope|isn't sloped|holds flat|holds straight|holds level|goes straight|went straight|stays plumb|stays square|left alone|level|straight across|dead flat|stays flat|stay flat|stays straight|stay straight|stays level|stay level|flat on|is flat|straight on|doesn't move|stays put|don't move|held flat|kept flat|stays the same|stay the same|keeps flat|held level|held straight|remains flat|no change on|no slope on"),
     ("FLAT", "flat|level"),
     ("MOVE", "comes|come|goes|go|moves|move|coming|going|steps|pulls|pull|kicks|pushes|slants|brings|brought|bring|brought the|bring the|sloped|slopes|cut|tapers|taper|tapered|slope|steps in|came|went|angles|angled|slanted|kicked|pulled|moved|pushed|sucks|we took|took|pinches|tucks|turns|runs"),

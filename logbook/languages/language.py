@@ -253,6 +253,7 @@ class ActWords:
     stands_for_act: str = ""  # what stands for an act that was named before: "… did", "… is what it got"
     denied_side: str = ""  # beside a count of sides: those that were not done
     because: str = r"(?!)"  # behind it comes a reason, which counts and denies nothing
+    rest_left: str = r"(?!)"  # the sides that the act was not done on, told behind those that it was done on
     does: str = "(?!)"  # a verb, by its ending, of what things do: behind a noun, nothing says that the thing is there
     side_waits: str = r"(?!)"  # the side that is left, once sides are counted, and when it will be
     side_to_come: str = r"(?!)"  # beside a count of the other sides: those that will be

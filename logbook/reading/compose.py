@@ -168,6 +168,9 @@ def _small_words(items, text: str):
         elif item.concept == "BUT" and said == "but" and before == "FILLER" and done[-1].end - done[-1].start > 4 and text[done[-1].start : done[-1].end].lower().endswith(" all"):
             done[-1] = replace(done[-1], end=done[-1].end - 4)  # "it is all but taped"
             item = replace(item, concept="ALL_BUT", start=done[-1].end + 1)
+        elif item.concept == "ALL_BUT" and said.endswith("sides but") and ahead in ("ONLY", "COUNT", "I", "STAPLED", "TAPED", "RUBBED"):
+            done.append(replace(item, concept="SIDES_ALL", end=item.end - 4))  # "stapled all four sides but only three of them got tape"
+            item = replace(item, concept="BUT", start=item.end - 3)
         elif item.concept == "FIX" and said == "not that" and ahead in ("IT", "THIS", "DET", "I") and concept_at(items, place + 2) in ("NOT", "NOT_DONE", "NO"):
             done.append(replace(item, concept="NOT", end=item.start + 3))  # "it's not that it isn't taped"
             item = replace(item, concept="THIS", start=item.end - 4)

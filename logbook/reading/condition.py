@@ -52,6 +52,8 @@ def _among_strange_words(row: Row, first: int, last: int) -> bool:
         for at in range(edge + step, edge + step * (_NEAR + 1), step):
             if not 0 <= at < len(row.items) or row.items[at].concept in _ENDS:
                 break
+            if step > 0 and row.items[at].concept == "WORD" and re.match(language.acts.because, row.words(at, at + 1).lower()):
+                break  # "the vanes are in because I had them left over"
             if row.items[at].concept == "WORD" and row.words(at, at + 1).lower() not in language.acts.with_vanes:
                 return True
     return False

@@ -146,6 +146,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if kind is None or row.is_blank(match.start("k")) or (match.start("f") == match.end("f") and match.start("m") < 0 and "BE" not in said):
             continue
         marked = match.start("m") >= 0 and not taken.intersection(range(*match.span("m")))
+        if marked and not {"BE", "FITTING", "NUMBER", "COMMA"} & set(said) and row.words(*match.span("m")).lower() == "one":
+            continue  # "one trunk, one branch": so many of them
         if marked or match.start("d") >= 0:  # "fitting 4 is a branch", "this one is a branch"
             named = _mention(row, match, mark=mark_text(row, *match.span("m"), language) if marked else None)
             made = [m for m in made if not (marked and m.kind is None and m.mark_at == match.span("m"))]

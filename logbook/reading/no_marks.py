@@ -62,12 +62,21 @@ def no_piece(row: Row, mention, made) -> bool:
     until = min((m.first for m in made if m.first > at), default=len(row.items))
     if not mention.another and not mention.amends and (before in ("FILLER", "I", "HUNG") or before == "BE" and row.items[at - 2].concept == "WORD") and all(item.concept in ("STOP", "QUERY", "FILLER") for item in row.items[at + 1 : until]):
         return True  # "the spec says two coats, I did two": nothing is told of such a piece
+    if _says_it_again(row, at, value):
+        return True
     for k in range(at - 1, max(0, at - 14), -1):
         if row.items[k].concept in ("STOP", "QUERY"):
             return False
         if row.items[k].concept in _COUNTABLE and row.items[k - 1].concept in ("NUM", "COUNT", "ALL"):
             return True  # "five tears, I fixed four"
     return False
+
+
+def _says_it_again(row: Row, at: int, value) -> bool:
+    """ "Stapled every three inches, that's three, I counted": the measure of the words before, once more."""
+    before = row.items[max(0, at - 6) : at]
+    said = any(item.concept in ("NUM", "LEN", "FRAC") and item.value.value == value for item in before)
+    return said and before[-1].concept in ("BE", "FILLER") and not any(item.concept == "STOP" for item in before)
 
 
 def _the_other(row: Row, at: int) -> bool:

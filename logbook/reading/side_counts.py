@@ -15,6 +15,7 @@ from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
 from logbook.reading.parts import Part
+from logbook.reading.phrasing import words_of
 
 _ACTS = {"STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped", "MARK181": "taped", "RUBBED": "rubbed_down", "RUB": "rubbed_down"}
 _OF_THE_SHAPE = ("LEVEL", "FLAT", "SHIPLAP", "BUTT", "MOVE_IN", "MOVE_OUT", "MOVE_DOWN", "MOVE_UP", "FEMALE", "MALE", "LEN", "SIDE")
@@ -43,7 +44,7 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
             first, last = row.within(part.first, part.last, match)
             spent.update(at for at in range(first, last) if row.items[at].concept in ("NUM", "FRAC", "LEN"))
             acts = _nearest(row, part, first, last) or before[-1:] or _next(row, cut_up, place)
-            said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None
+            said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None or match.end() - match.start() == len(part.words.strip())
             to_come = more and re.search(language.acts.side_to_come, part.words) is not None
             if acts and said and not to_come and not _denied(part.words, match, language):
                 corrects = match.groupdict().get("minus") is not None
@@ -64,6 +65,17 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
 
 def _set_right(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:
     """ "Taped three sides, wait no, all four": the count of the same act."""
+    for match in row.find("NOT (?:DET|ONLY|ALL|FILLER){0,2} (?P<o>NUM) SIDE_WORD (?:[^STOP QUERY COMMA]){0,12} COMMA (?:BUT|BE|IT|FILLER|THIS){1,3} ALL? (?P<n>NUM) SIDE_WORD? (?=SEP|$)"):
+        at, number = match.start("n"), row.items[match.start("n")].value.value
+        act = next((k for k in range(match.start("o"), at) if row.items[k].concept in _ACTS), None)
+        if act is not None and number in (1, 2, 3, 4) and not own.is_blank(act):  # "it isn't four sides that's taped, it's three"
+            yield _ACTS[row.items[act].concept], int(number), at, at + 1
+    for match in row.find("(?P<a>STAPLES|TAPE|STAPLED|TAPED) (?:[^STOP QUERY COMMA]){0,8} (?:STOP|COMMA|AND|BUT){1,2} (?P<w>FILLER) (?:IT|BE|HAVE|ON){1,3} ALL? (?P<n>NUM) SIDE_WORD? (?=SEP|$)"):
+        at, number = match.start("n"), row.items[match.start("n")].value.value
+        sided = re.search(r"\b(?:sides?|sided|lados?)\b", row.words(max(0, match.start() - 3), match.start("w")).lower())
+        if sided and number in (1, 2, 3, 4) and not own.is_blank(at) and words_of("small.since").intersection(row.words(*match.span("w")).lower().split()):
+            act = _ACTS[row.items[match.start("a")].concept]  # "three-sided staples this morning. Now it's four."
+            yield act, int(number), at, at + 1
     for match in row.find("(?P<o>NUM) SIDE_WORD COMMA? (?P<f>FIX|NO|FIX COMMA? NO) COMMA? ALL? (?P<n>NUM) SIDE_WORD? (?=SEP|$)"):
         at, number = match.start("n"), row.items[match.start("n")].value.value
         act = next((k for k in range(match.start(), max(-1, match.start() - 5), -1) if row.items[k].concept in _ACTS), None)
@@ -79,29 +91,51 @@ def _of(row: Row, act: str, number: int, first: int, last: int, corrects: bool) 
     return made + ([claim(row, act, True, first, last, hedged=False, weak=True)] if number else [])
 
 
+_AGAIN = (
+    "(?P<a>STAPLED|TAPED|RUBBED|STAPLES|TAPE) (?:ON|ONLY|FILLER|ALL){0,2} (?P<n>NUM) (?=SEP|$|BUT|FILLER (?:SEP|$))",
+    "(?P<a>STAPLED|TAPED|RUBBED|STAPLES|TAPE) ALL (?P<n>NUM) (?=AND|ON|STAPLED|TAPED|RUBBED)",
+    "(?P<a>TAPED|TAPE) (?P<n>NUM) (?=RUBBED)",
+    "(?:(?P<all>ALL|ONLY) |FILLER )?(?P<n>NUM) (?P<a>STAPLED|TAPED|RUBBED|STAPLES|TAPE) (?!EVERY|ON|NUM|SIDE_WORD)",
+)
+_OPENS = frozenset(("FILLER", "AND", "BUT", "ONLY"))
+
+
 def _the_same_way(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:
-    """ "Staples on all four sides, tape on three", "taped all four, rubbed two", "Stapled four sides. Taped three.": a bare number behind an act, once sides are counted."""
+    """ "Staples on all four sides, tape on three", "taped all four, rubbed two", "Stapled four sides. Three taped.": a bare number beside an act, once sides are counted."""
     counted_at = -1
-    for match in row.find("(?P<a>STAPLED|TAPED|RUBBED|STAPLES|TAPE) (?:ON|ONLY|FILLER){0,2} (?P<n>NUM) (?=SEP|$|BUT)"):
-        at, number = match.start("n"), row.items[match.start("n")].value.value
-        if number not in (1, 2, 3, 4) or own.is_blank(match.start("a")):
-            continue
-        start = match.start()
-        start = row.sentence_start(start)
-        concepts = [item.concept for item in row.items[start : match.start()]]
-        act = row.items[match.start("a")].concept
-        alone = {"FILLER", "AND", "BUT"}.issuperset(concepts) and act in ("TAPED", "RUBBED", "TAPE") and start > 1
-        if alone:
-            before = next((k for k in range(start - 2, -1, -1) if row.items[k].concept in ("STOP", "QUERY")), -1) + 1
-            concepts = [item.concept for item in row.items[before : start - 1]]
-            alone = bool({"STAPLED", "STAPLES", "TAPED", "TAPE"} & set(concepts))
-            alone_counts = alone and (counted_at >= before or "K_END_CAP" in [item.concept for item in row.items[:start]])  # all that a cap has four of
-        else:
-            alone_counts = False
-        counted = alone_counts or "SIDE_WORD" in concepts or "SIDES_ALL" in concepts or any(one == "ALL" and two == "NUM" for one, two in zip(concepts, concepts[1:]))
-        if counted and (alone or {"COMMA", "AND", "BUT"} & set(concepts[-2:])):
-            counted_at = at
-            yield _ACTS[act], int(number), at, at + 1
+    for pattern in _AGAIN:
+        for match in row.find(pattern):
+            at, number = match.start("n"), row.items[match.start("n")].value.value
+            if number not in (1, 2, 3, 4) or own.is_blank(match.start("a")) or not _apart(row, match):
+                continue
+            start = row.sentence_start(match.start())
+            concepts = [item.concept for item in row.items[start : match.start()]]
+            act = row.items[match.start("a")].concept
+            alone = _OPENS.issuperset(concepts) and act in ("TAPED", "RUBBED", "TAPE") and start > 1
+            if alone:
+                before = row.sentence_start(start - 2)
+                concepts = [item.concept for item in row.items[before : start - 1]]
+                alone = bool({"STAPLED", "STAPLES", "TAPED", "TAPE"} & set(concepts))
+                alone_counts = alone and (counted_at >= before or "K_END_CAP" in [item.concept for item in row.items[:start]])  # all that a cap has four of
+            else:
+                alone_counts = False
+            all_four = number == 4 and any(row.items[k].concept == "ALL" for k in (at - 1, at - 2) if k >= 0)
+            all_four = all_four or number == 4 and pattern is _AGAIN[3] and row.items[at - 1].concept == "COMMA" and sum(item.concept.startswith("K_") for item in row.items) == 1
+            counted = alone_counts or "SIDE_WORD" in concepts or "SIDES_ALL" in concepts or any(one == "ALL" and two == "NUM" for one, two in zip(concepts, concepts[1:]))
+            counted = counted or all_four and any(item.concept in ("SIDE_WORD", "SIDES_ALL") for item in row.items[max(0, match.start() - 24) : match.start()])
+            if counted and (alone or all_four or pattern is _AGAIN[2] or {"COMMA", "AND", "BUT"} & set(concepts[-2:])):
+                counted_at = at
+                yield _ACTS[act], int(number), at, at + 1
+
+
+def _apart(row: Row, match) -> bool:
+    """Whether the number stands free before its act: "but two taped", "all four taped", no measure of what stands before it."""
+    if match.start("a") < match.start("n"):
+        return True
+    before = row.items[match.start() - 1].concept if match.start() else ""
+    if match.start("all") < 0 and " " in row.words(match.start("a"), match.end("a")):
+        return False  # "Four is taped": a piece
+    return before in ("STOP", "COMMA", "AND", "BUT") or match.start("all") >= 0
 
 
 def beside(made: list[Claim], claims: list[Claim], row: Row) -> list[Claim]:
@@ -146,7 +180,7 @@ def _shape(row: Row, part: Part, act: bool) -> bool:
 
 
 def _denied(words: str, match: re.Match[str], language: Language) -> bool:
-    rest = f"{words[: match.start()]} {re.sub(language.acts.because, '', words[match.end() :])}"
+    rest = f"{words[: match.start()]} {re.sub(language.acts.because, '', re.sub(language.acts.rest_left, '', words[match.end() :]))}"
     return re.search(language.acts.denied_side, rest) is not None
 
 

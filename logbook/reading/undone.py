@@ -129,12 +129,16 @@ def _without_names(own: Row, part: Part) -> str:
 
 
 def _at_each_yet(row: Row, cut: tuple[Clause, ...]) -> tuple[Clause, ...]:
-    """ "It isn't stapled yet and it isn't taped yet": two things to do, each with its own words."""
+    """ "It isn't stapled yet and it isn't taped yet", "I haven't stapled it and I haven't taped it": two things to do, each with its own words."""
     made: list[Clause] = []
     for clause in cut:
         first = clause.first
         for at in range(clause.first + 1, clause.last - 2):
-            if row.items[at].concept == "AND" and row.items[at - 1].concept == "YET" and {"NOT", "NOT_DONE", "NO"} & {item.concept for item in row.items[at + 1 : at + 4]}:
+            if row.items[at].concept not in ("AND", "BUT"):
+                continue
+            again = [item.concept for item in row.items[at + 1 : min(at + 4, clause.last)]]
+            waits = row.items[at - 1].concept == "YET" and {"NOT", "NOT_DONE", "NO"} & set(again)
+            if waits or "NOT_DONE" in again and again[0] in ("NOT_DONE", "I", "IT", "THIS") and any(row.items[k].concept == "NOT_DONE" for k in range(first, at)):
                 made.append(replace(clause, first=first, last=at))
                 first = at + 1
         made.append(replace(clause, first=first))
