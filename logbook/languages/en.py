@@ -105,7 +105,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     # headings
     ("FITTING", "fitting|piece|part|fit in|fittin|fittings|pieces|ticket|item|parts|fit and|fitting's|feeding|fitted"),
     ("NUMBER", "number|no.|#|numbered|tag|tagged|mark|marked|tag number|mark number|num|labeled|labelled|fitting number|piece number|called|numbers|call it|calling it|call this|call this one|call that one|we call it|i call it|goes by|known as|name it"),
-    ("NOT_MARK", "phone number|number of|a number|any number|room number|phone|serial number|po number|part number|model number|page number|box number|truck number|lot number"),
+    ("NOT_MARK", "phone number|number of|a number|any number|room number|phone|serial number|po number|part number|model number|page number|truck number|lot number"),
     ("RUN", "run|run number|runs|rung"),
     ("DASH", "dash|hyphen|tac|tack"),
     ("THRU", "through|thru|to|all the way to|all the way through|up through|till|until"),

@@ -126,7 +126,7 @@ MISHEARD = (
     Misheard("rubbed town", "rubbed down", "RUBBED"),
     Misheard("rub doubt", "rubbed down", "RUBBED"),
     Misheard("rob down", "rubbed down", "RUBBED", before=("TAPED", "TAPE")),
-    Misheard("veins", "vanes", "VANES", before=("TURNING", "NO", "HAVE", "HAVING"), after=("IN", "COMMA", "STOP", "BE IN", "OUT"), near=1),
+    Misheard("veins", "vanes", "VANES", before=("TURNING", "NO", "HAVE", "HAVING"), after=("IN", "COMMA", "STOP", "BE IN", "OUT", "IN_PLACE"), near=1),
     Misheard("vains", "vanes", "VANES"),
     Misheard("vans", "vanes", "VANES", before=("TURNING", "NO"), after=("IN",), near=1),
     Misheard("mains", "vanes", "VANES", before=("TURNING", "NO"), after=("IN COMMA", "IN STOP"), near=1),

@@ -49,7 +49,7 @@ ENGLISH_SMALL = Small(
         " shoulder head toe arm leg foot tire tires sock coat hat hood sleeve van car cart windshield fender bumper bucket bag lunch cooler hose laptop tablet"
         " glasses goggles vest belt toolbag bench table drill gun tool knife drywall sheetrock tile glass door window concrete lumber plywood pipe pipes conduit"
         " cord lawn yard house heart pride feelings soul ego brain nose ear ears eye eyes tooth teeth rib ribs hip wrist ankle elbows pocket pockets jeans dog"
-        " team game giants cowboys dodgers".split()
+        " team game giants cowboys dodgers flange flanges bracket brackets".split()
     ),
     tools=frozenset("knife nail boot drill gun pipe ladder rod finger thumb elbow screwdriver".split()),
     owners=frozenset("my his her your their our the a".split()),

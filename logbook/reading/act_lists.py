@@ -48,7 +48,7 @@ def _listed(items, first: int, last: int) -> list[int]:
     parts: list[tuple[int, int]] = []
     begin = first
     for at in range(first, last + 1):
-        if at == last or items[at].concept in ("COMMA", "AND"):
+        if at == last or items[at].concept in ("COMMA", "AND") or items[at].concept == "ANOTHER" and at > begin and items[at + 1 if at + 1 < last else at].concept in _ACTS:  # "stapled then tape then rubbed"
             if at > begin:
                 parts.append((begin, at))
             begin = at + 1
@@ -89,7 +89,7 @@ def _is_measured(items, first: int, at: int, last: int) -> bool:
 
 def _is_asked_for(items, first: int, begin: int, last: int) -> bool:
     """Whether the sentence, or the end of the one before it, wants these things instead of telling of them; "nothing left to do: staples, tape" does not."""
-    if any(item.concept in (*_ASKED_FOR, "NOT") for item in items[first:last]):
+    if any(item.concept in (*_ASKED_FOR, "NOT") and not (item.concept == "NO" and _concept(items, at + 1) in ("VANES", "FLAP")) for at, item in enumerate(items[first:last], first)):  # "no vanes" asks for nothing
         return True
     lead = [item for item in items[first:begin] if item.concept not in ("COMMA", "AND")]
     told = any(item.concept in ("STAPLED", "TAPED") for item in items[begin:last])

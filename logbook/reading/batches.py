@@ -46,7 +46,7 @@ def _worked_on(row: Row, match, ats: list[int]) -> bool:
 SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND|FITTING) NUMBER? (?P<mixed>{_M} (?:(?:COMMA|AND|THRU|THROUGH|TO){{1,2}} DET? {_M})+) (?!BY|LONG|APART|THRU|THROUGH|KIND|DEG|SIDE_WORD)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
-    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
+    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:(?:COMMA|AND)? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
     (r"(?P<k>KIND) NUMBER? (?P<list>LETTER (?:COMMA LETTER)* COMMA? AND LETTER) (?=SEP|$|BE|ON|RUN|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND) COMMA (?P<list>{_M} (?:COMMA? {_M})* COMMA? AND {_M}) (?=SEP|$|BE|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),

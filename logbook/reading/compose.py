@@ -54,6 +54,9 @@ def _split_decimals(items, text: str):
     done: list[Item] = []
     for place, item in enumerate(items):
         if item.concept != "NUM":
+            if item.concept == "WORD" and len(done) > 1 and done[-1].concept == done[-2].concept == "NUM" and text[done[-1].start : item.end].lower() in _PARTS_OF_AN_INCH:
+                part = Fraction(done[-2].value.value, _PARTS_OF_AN_INCH[text[done.pop().start : item.end].lower()])
+                item = replace(done.pop(), concept="FRAC", value=Measure("FRAC", part, "in", 0, False, part), end=item.end, last=item.last)
             done.append(item)
             continue
         whole, dot, part = text[item.start : item.end].partition(".")
@@ -68,6 +71,7 @@ def _split_decimals(items, text: str):
     return tuple(done)
 
 
+_PARTS_OF_AN_INCH = MappingProxyType({"8ths": 8, "8th": 8, "16ths": 16, "16th": 16, "32nds": 32, "4ths": 4})  # "3 8ths" is what ears write for three eighths
 _LEFT_AS_THEY_ARE = ("COMMA", "STOP", "DET", "AND", "BY", "BE", "OF", "IN", "ON", "EVERY", "SIDE", "STAPLED", "TAPED", "RUBBED", "RUN")  # the commonest, so that they cost nothing
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
 def _spaces(items, place: int) -> bool:

@@ -68,7 +68,7 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
                 first = done[before]
                 del done[before:]
                 item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
-        elif item.concept == "SIDE" and len(done) > 2 and (before := _other_side_before(item, done)) is not None:
+        elif item.concept == "SIDE" and len(done) > 2 and (before := _other_side_before(item, done, concept_at(items, place + 1))) is not None:
             first = done[before]
             del done[before:]
             item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
@@ -119,12 +119,18 @@ def _of_a_sort(one: Item, other: Item) -> bool:
     return one.concept == other.concept or {one.concept, other.concept} <= set(LENGTHS)
 
 
-def _other_side_before(item: Item, done: list[Item]) -> int | None:
+def _other_side_before(item: Item, done: list[Item], ahead: str) -> int | None:
     """ "Entra por la izquierda, no, por la derecha, cuatro": the way a side moves stands before the side that was wrong."""
     at, fixed = len(done) - 1, False
+    if any(one.concept == "FIX" for one in done[-4:]):
+        while at > 1 and len(done) - at <= 8 and done[at].concept in (*_BETWEEN_FIX, "I"):
+            at, fixed = at - 1, fixed or done[at].concept == "FIX"
     while at >= 0 and len(done) - at <= 6 and (done[at].concept in _BETWEEN_FIX or done[at].concept in ("BY", "TO", "ON")):
         fixed = fixed or done[at].concept == "FIX" or (done[at].concept in ("NO", "NOT") and _says_no(done[at]) and at > 0 and done[at - 1].concept in ("COMMA", "STOP"))
         at -= 1
+    if fixed and at > 1 and ahead in MOVED and done[at].concept in LENGTHS and done[at - 1].concept in MOVED and done[at - 2].concept == "SIDE":
+        at -= 2  # "top comes in four, no, sorry, left comes in four": the whole move is told again
+        return at if len(done[at].value) == len(item.value) == 1 and done[at].value != item.value else None
     moves = at > 0 and fixed and done[at].concept == "SIDE" and done[at - 1].concept in MOVED
     return at if moves and len(done[at].value) == len(item.value) == 1 and done[at].value != item.value else None
 

@@ -17,7 +17,7 @@ def of_something_else(row: Row, at: int) -> bool:
     """Whether the damage at this item is of what is no duct, told of before it in its clause or right behind it."""
     if words_of("small.of_a_duct") & set(row.words(at, at + 1).lower().replace("'", " ").split()):
         return False  # "the foil's coming off the glass"
-    if row.words(at, at + 1).lower().split()[-1] == "hole" and _is_cut_out(row, at):
+    if row.words(at, at + 1).lower().split()[-1] == "hole" and (_is_cut_out(row, at) or at and row.items[at - 1].concept == "SIZE"):  # "a twelve by ten hole in the trunk"
         return True
     first = at
     while first > 0 and row.items[first - 1].concept not in _CUTS:

@@ -61,6 +61,8 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
             if only:
                 reason = next((k for k in range(at + 1, clause.last) if re.match(language.acts.because, row.words(k, k + 1).lower())), clause.last)
                 sides = {side for i in row.items[clause.first : reason] if i.concept == "SIDE" for side in i.value}
+                if sides and any(row.items[k].concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM" and row.items[k - 1].value.value == 2 for k in range(clause.first + 1, reason)):
+                    sides |= {"left", "right"}  # "the top and the two sides"
             listed = only and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts)
             if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and sides != {"left", "right"}:
                 name = ACTS[item.concept]

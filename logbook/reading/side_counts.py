@@ -44,7 +44,7 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
             first, last = row.within(part.first, part.last, match)
             spent.update(at for at in range(first, last) if row.items[at].concept in ("NUM", "FRAC", "LEN"))
             acts = _nearest(row, part, first, last) or before[-1:] or _next(row, cut_up, place)
-            said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None or match.end() - match.start() == len(part.words.strip())
+            said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None or bool(before) and match.end() - match.start() == len(part.words.strip())
             to_come = more and re.search(language.acts.side_to_come, part.words) is not None
             if acts and said and not to_come and not _denied(part.words, match, language):
                 corrects = match.groupdict().get("minus") is not None

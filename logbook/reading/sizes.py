@@ -62,7 +62,7 @@ _SIZE_FRAMES = (
     Frame("(?:BRANCH_WORD|LEG) (?:FILL|OF|ON|COMMA|SIZE_WORD|OPENING|AND|TO){0,3} NUM? (?P<size>SIZE)", "branch_size"),
     Frame("(?:WITH|HAVE|AND|COMMA) (?:FILL){0,2} (?P<size>SIZE) (?P<after>BRANCH_WORD|K_BRANCH|LEG) (?!NUM|MARKED|NUMBER|OF SIZE|COMMA NUM COMMA)", "branch_size"),
     Frame("(?P<size>SIZE) ON DET? (?P<after>BRANCH_WORD|LEG)", "branch_size"),
-    Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD|LEG) (?!(?:FILL|OF){0,2} (?:SIZE|NUM))", "branch_size"),
+    Frame("(?P<size>SIZE) (?P<after>BRANCH_WORD|LEG) (?!(?:FILL|OF){0,2} (?:SIZE|NUM)|(?:OF|ON) DET? (?:STAPLES|STAPLE))", "branch_size"),
     Frame("(?:K_BRANCH) (?:BE|OF|FILL|HAVE){1,3} (?P<size>SIZE)", "branch_named"),
     Frame("OUTLET (?:FILL|OF|ON|COMMA|SIZE_WORD|END|TO){0,3} (?P<size>SIZE)", "outlet_size"),
     Frame("INLET (?:FILL|OF|ON|COMMA|SIZE_WORD|END){0,3} (?P<size>SIZE)", "inlet_size"),
@@ -259,7 +259,7 @@ FRAMES = (
     Frame("SIZE STOP (?P<w>(?P<n>LEN)) (?=STOP|$)", _lone_length),
     Frame("SIZE COMMA (?:FULL_LENGTH|WORD)? (?P<w>(?P<n>NUM)) (?=SEP|$)", _lone_length),
     Frame("SIZE (?P<w>(?P<n>NUM)) (?=STAPLED|TAPED)", _lone_length),  # in text that runs on
-    Frame("(?P<w>(?P<n>NUMB) FILL? THROAT) (?!OF NUMB|NUMB)", _length_of("throat_radius")),
+    Frame("(?P<w>(?P<n>NUMB) FILL? THROAT) (?!(?:OF|BE) NUMB|NUMB)", _length_of("throat_radius")),
     Frame("(?<!SQUARE)(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _throat),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND) (?!WASHERS)", _length_of("collar_diameter", most=40)),

@@ -195,6 +195,10 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="THRU")  # "del cuatro al seis"
         elif item.concept == "SIDE" and said in ("derecho", "derecha") and ahead == "NUM" and _concept(items, place + 2) != "BY" and (place == 0 or _concept(done, place - 1) in ("STOP", "FITTING")):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "derecho ocho, doce por diez"
+        elif item.concept == "NUM" and said == "one" and _concept(items, place - 1) == "THROAT" and _concept(items, place - 2) == "DET":
+            done[place] = replace(item, concept="WORD", value="one")  # "used a radius one": an elbow
+        elif item.concept == "UP" and said == "up" and (ahead == "AND" and _concept(items, place + 2) == "TIED" or ahead in ("STOP", "") and _concept(items, place - 1) == "STOP" and place > 3):
+            done[place] = replace(item, concept="HUNG", value=None)  # "up and tied into twenty-six", "Taped, rubbed. Up."
         elif item.concept == "HUNG" and said.startswith(("instal", "mont")) and past_article in ("VANES", "TIE_RODS", "SCREWS", "TABS", "ACCESSORY", "K_HANGER"):
             done[place] = replace(item, concept="FILLER")  # "ya le instalé las aletas"
         elif item.concept == "SIDE" and said == "arriba" and ahead == "AND" and _concept(items, place + 2) == "TIED":

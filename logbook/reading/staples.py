@@ -216,6 +216,9 @@ def _length(name, most=10**6, least=0):
 
 
 def _tab_length(found: Found):
+    row, last = found.row, found.last
+    if found.item("n").concept == "NUM" and row.items[last - 1].concept == "TABS" and [item.concept for item in row.items[last : last + 2]] == ["COMMA", "LEN"]:
+        return  # "four tabs, ten inches each": how many
     if not any(item.concept == "K_COLLAR" for item in found.row.items[max(0, found.first - 60) : found.last]):  # a collar's tabs are its own, and are counted
         yield from _length("cross_tab_length", most=48)(found)
 
