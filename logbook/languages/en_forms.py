@@ -19,8 +19,13 @@ _THEN = r"(?:[,.] |(?:and|then|so|i|we|just|now|but|after that) )+"
 _TAIL = r"(?P<tail>(?: (?:on|in|back on|back in|instead)(?= [,.]| and |$))?)"
 _PART = r"(?! [^.]{0,30}\b(?:half|part|last|rest|other|remaining|top|bottom|left|right|seam|side|corner)\b)"
 
+_BIT = r"(?:hair|touch|bit|little bit|little|tad|smidge|smidgen|shade|skosh|fraction|whisker|good bit|fair bit)"
+_A_BIT = rf"(?:(?:just |maybe |only |like )*(?:a |some )?{_BIT}|just|slightly|barely|well|way|somewhat|a lot)"
+
 ENGLISH_FORMS = Forms(
     lettered={"T": "K_TEE"},
+    beyond=rf"(?<![\w'])(?<!\bno )(?<!\bnot )(?<!\bnever )(?:{_A_BIT} (?:over|past|above|beyond|(?:more|better|wider|farther|further|bigger|greater|less) than|under|shy of|north of)|(?:more|better|wider|farther|further|bigger|greater) than|upwards? of|north of|in excess of)$",
+    and_more=rf"(?:,? (?:or|and) (?:(?:maybe |just )*a {_BIT}(?: (?:more|over|better|extra|past))?|some|change|better|more)|,? maybe a {_BIT} (?:more|over|past)|,? plus)(?= apart| between| on center|[,.;]|$)",
     swap_verbs=rf"{_OFF}|out of|no more|short on|swapped|switched|traded|changed|replaced|bumped|redid|recut|re-cut|re-did",
     swaps=(
         rf"(?P<off>{_OFF} (?:(?:off|out|up|back) )*){_WHAT}(?P<old><m>|<c>) {_WHAT}{_OUT}(?P<link>{_THEN}{_ON} ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",

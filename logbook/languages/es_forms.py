@@ -12,6 +12,8 @@ _THEN = r"(?:[,.] |(?:y|pero|luego|despu[eé]s|entonces|mejor|ya|ah[ií]|en su l
 _NOUN = r"(?:(?:la|el|las|los|toda la|todas las) )?(?P<noun>cinta|tape|teip|grapas|grapa|tabs|tiras|pestañas|la(?= de <m>)|las(?= de <m>))"
 
 SPANISH_FORMS = Forms(
+    beyond=r"(?<!\w)(?<!\bno )(?<!\bni )(?<!nunca )(?:(?:un |una )?(?:poco|poquito|pelito|pelo|cachito|tantito|pizca) (?:m[áa]s|arriba|menos) de|m[áa]s de|arriba de|pasad[oa]s? de)$",
+    and_more=r"(?:,? (?:y|o) (?:pico|cacho|feria|algo|tantito|un (?:pelito|poquito|poco|cachito)(?: m[áa]s)?|m[áa]s)|,? (?:pasadit|corrid)[oa]s)(?= de separaci[óo]n| entre|[,.;]|$)",
     swap_verbs=r"(?:quit|sac|saq|arranc|arranq|despeg|pel|rasp|remov|jal|tumb|bot|vol|desprend|cambi|reempla|sustitu)\w*",
     swap_nouns=(("TAPED", frozenset(("cinta", "tape", "teip", "la"))), ("STAPLES", frozenset(("grapas", "grapa", "las"))), ("TABS", frozenset(("tabs", "tiras", "pestañas")))),
     swaps=(

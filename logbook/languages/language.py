@@ -117,6 +117,7 @@ class Turns:
     forgets: str = "(?!)"  # he does not know any more whether he did it; before the act
     waiting: tuple[tuple[str, str], ...] = ()
     waits: tuple[str, ...] = ()
+    over_there: str = ""  # right behind a bare distance: the place where staples are so far apart
     spreads: str = "(?!)"  # staples that go on wider: verb and "to", the whole of it
     why_wide: tuple[str, ...] = ()  # staples in short supply: the whole of it, behind how it was done
 
@@ -173,6 +174,8 @@ class Forms:
     swap_verbs: str = "(?!)"  # one of these stands where a thing was taken off or changed for another
     swap_nouns: tuple[tuple[str, frozenset[str]], ...] = ()  # (concept, words) of the group `noun` of such a pattern
     swaps: tuple[str, ...] = ()  # what was taken off and what was put on; see reading/swapped.py
+    beyond: str = ""  # right before a measure: it is more than that, or less, and how much is not said
+    and_more: str = ""  # right behind a measure, the same
     instead: frozenset[str] = frozenset()  # between what was used and what was not: "tape instead of mastic"
 
 

@@ -16,7 +16,7 @@ from logbook.reading.items import Item, concept_at
 from logbook.reading.labels import labelled
 from logbook.reading.mark_shapes import marked
 from logbook.reading.measures import Measure
-from logbook.reading.phrasing import table_of, words_of
+from logbook.reading.phrasing import in_any, table_of, words_of
 from logbook.reading.said_short import said_short
 from logbook.reading.size_pairs import LENGTHS, of_the_building, one_unit, sized
 from logbook.reading.small_words import meant_by_neighbours
@@ -29,7 +29,7 @@ def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), fo
     items = labelled(marked(items, text, letters), text, forms)
     items = done_in_the_present(meant_by_neighbours(items, text), text, forms.habit)
     items = said_short(act_lists(told_apart(items, text, forms.instead)), text)
-    items = _counted(_named_kinds(_small_words(_split_decimals(items, text), text), text))
+    items = _counted(_beyond(_named_kinds(_small_words(_split_decimals(items, text), text), text), text))
     items = _of_another_size(of_the_building(one_unit(sized(items, text)), text), text)
     return corrected(swapped(items, text, forms), text, forms)
 
@@ -155,7 +155,7 @@ def _small_words(items, text: str):
             item = replace(item, concept="NUM", value=_plain(table_of("small.in_twos")[said]))
         elif item.concept == "WORD" and said in table_of("small.in_twos") and before == "STAPLED":
             item = replace(item, concept="LEN", value=_plain(table_of("small.in_twos")[said]))
-        elif item.concept == "NUM" and ahead in ("COMMA", "STOP", "", "AND", "TAPED") and _spaces(items, place) and (before == "STAPLED" or before == "STAPLES" and concept_at(items, place - 2) in ("COMMA", "STOP", "")):
+        elif item.concept == "NUM" and ahead in ("COMMA", "STOP", "", "AND", "TAPED") and _spaces(items, place) and (before == "STAPLED" or before == "HEDGE" and concept_at(items, place - 2) == "STAPLED" or before == "STAPLES" and concept_at(items, place - 2) in ("COMMA", "STOP", "")):
             item = replace(item, concept="LEN")  # "stapled two, taped, rubbed", "Staples two."
         elif item.concept == "NUM" and before == "COMMA" and concept_at(items, place - 2) == "STAPLED" and ahead in ("COMMA", "STOP", "") and item.value.value.denominator != 1 and 1 < item.value.value <= 6:
             item = replace(item, concept="LEN")  # "stapled, two and a half, taped": no number of sides
@@ -292,6 +292,33 @@ def _named_kinds(items, text: str):
     return tuple(done)
 
 
+def _beyond(items, text: str):
+    """ "a touch over two inches", "two and change apart": a measure that is not quite that; where it stands of things that are spaced, or with its unit."""
+    done: list[Item] = []
+    said, end = text.lower(), 0
+    for place, item in enumerate(items):
+        if item.start < end:
+            continue  # a word of what was said behind the measure
+        end = 0
+        if item.concept == "LEN" or item.concept in ("NUM", "FRAC") and (concept_at(items, place + 1) == "APART" or any(concept_at(items, place - k) in _SPACED for k in range(1, 7))):
+            every = done.pop() if done and done[-1].concept == "EVERY" else None  # "slightly more than every two"
+            until = every.start if every is not None else item.start
+            first = max(0, until - _FAR)
+            before = in_any("forms.beyond").search(said[first:until].rstrip())
+            if before is not None:
+                while done and done[-1].start >= first + before.start():
+                    done.pop()
+                item = replace(item, start=first + before.start() if every is None else item.start, value=replace(item.value, near=True))
+            elif (behind := in_any("forms.and_more").match(said[item.end : item.end + _FAR])) is not None:
+                end = item.end + behind.end()
+                item = replace(item, end=end, value=replace(item.value, near=True))
+            done += [every] if every is not None else []
+        done.append(item)
+    return tuple(done)
+
+
+_FAR = 40  # letters: so much is looked through on either side of a measure
+_SPACED = ("STAPLED", "STAPLES", "STAPLE", "EVERY", "TABS", "SCREWS", "K_HANGER", "APART")
 _ON_THE_WAY = ("FILLER", "THIS", "TIMES", "DET", "ON", "RUN", "NUM", "WORD", "LATER", "HUNG")
 
 

@@ -38,6 +38,7 @@ class Measure:
     end: int  # the token behind it
     digits: bool
     raw: Fraction  # the number as spoken, before any unit
+    near: bool = False  # it is not quite that: "two and change"
 
 
 Units = Mapping[str, tuple[tuple[tuple[str, ...], str], ...]]

@@ -281,7 +281,7 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         last, stops = one.last, 0
         while last < len(row.items) and stops < 2 and last - one.last < 24:
             concept = row.items[last].concept
-            if concept == "JOINT" and all(row.items[k].concept in ("DET", "ON", "IN", "OF") for k in range(one.last, last)):
+            if concept == "JOINT" and all(row.items[k].concept in ("DET", "ON", "IN", "OF", "NUM") for k in range(one.last, last)):
                 last += 1  # "quedó aplastada una esquina y le puse cinta"
                 continue
             if concept in ("STAPLED", "STAPLES", "RUBBED", "JOINT", "SIDES_ALL", "EVERY") or (stops and concept == "K_STRAIGHT"):
@@ -290,7 +290,8 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
             last += 1
         behind = row.text[one.end : row.items[last - 1].end].lower().replace("’", "'") if last > one.last else ""
         match = next((m for pattern in _mends() if (m := pattern.search(behind))), None)
-        if match is None and one.value in _TAPED_OVER:  # "a rip in the facing, taped it and moved on"
+        listed = last < len(row.items) and row.items[last].concept in ("STAPLED", "STAPLES", "RUBBED")
+        if match is None and (one.value in _TAPED_OVER or one.value in _OF_THE_BOARD and not listed):  # "a rip in the facing, taped it and moved on"
             match = next((m for pattern in _tapes_it_alone() if (m := pattern.search(behind))), None)
         if match is None:
             continue
@@ -330,6 +331,7 @@ def _not_mended(row: Row, claims: list[Claim], first: int, until: int) -> list[C
 
 
 _TAPED_OVER = ("tear", "puncture")
+_OF_THE_BOARD = ("crushed", "delaminated")  # where no other act goes on behind: "the corner got crushed, taped it, rubbed it" is the piece's own tape
 
 
 def _goes_on(row: Row, one: Claim) -> bool:

@@ -13,6 +13,7 @@ _TURNS = ("BUT", "EXCEPT", "ALL_BUT")
 _SPACED = {"STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "SCREWS": "screw_spacing"}
 _BEFORE = ("FIX", "ON", "TO", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
 _COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD")
+_ACTS = {"TAPED", "STAPLED", "SIDE_WORD", "TAPE", "GAP", "LONG", "BACK", "LEG", "WIDE", "BOARD", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN"}
 _LEAST, _MOST = Fraction(1, 2), {"staple_spacing": 12, "screw_spacing": 48}  # inches
 _FAR = 14  # items back to the staples
 
@@ -25,7 +26,7 @@ def spaced_otherwise(row: Row, own: Row, cut_up, place: int, language: Language)
     if wider and "FIX" in here and here & {"STAPLES", "STAPLE"}:  # "my two inches between staples became three"
         return _told_behind(row, part.first + 1, "staple_spacing")
     lead = part.first - 1 if part.first and row.items[part.first - 1].concept in _TURNS else part.first
-    on_others = _on_the_others(row, part)
+    on_others = _on_the_others(row, part, language)
     if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part) or wider or on_others):
         return None
     spaced = _spaced(row, own, lead)
@@ -43,11 +44,14 @@ def spaced_otherwise(row: Row, own: Row, cut_up, place: int, language: Language)
     return told
 
 
-def _on_the_others(row: Row, part) -> bool:
+def _on_the_others(row: Row, part, language: Language) -> bool:
     """ "every two on the long sides and three on the short ones", "every two till the last foot and then three": a bare distance, and where."""
-    concepts = [item.concept for item in row.items[part.first : part.last] if item.concept != "HEDGE"]
+    concepts = [item.concept for item in row.items[part.first : part.last] if item.concept not in ("HEDGE", "FILLER")]
     if concepts[:1] == ["ANOTHER"] and concepts[1:2] and concepts[1] in ("NUM", "LEN", "FRAC") and "THRU" in [item.concept for item in row.items[max(0, part.first - 6) : part.first]]:
         return not set(_COUNTS) & set(concepts[2:3]) and row.words(part.first, part.first + 1).lower() in ("then", "after that")
+    if concepts[:1] and concepts[0] in ("NUM", "LEN", "FRAC") and concepts[1:2] != ["ON"] and not _ACTS & set(concepts):
+        at = next(k for k in range(part.first, part.last) if row.items[k].concept in ("NUM", "LEN", "FRAC"))
+        return language.turns.over_there != "" and at + 1 < part.last and re.match(language.turns.over_there, row.words(at + 1, part.last).lower()) is not None
     return concepts[:1] and concepts[0] in ("NUM", "LEN", "FRAC") and concepts[1:2] == ["ON"] and concepts[2:3] and concepts[2] in ("DET", "SIDE", "OTHER_SIDE") and not {"TAPED", "STAPLED", "SIDE_WORD", "TAPE"} & set(concepts)
 
 
