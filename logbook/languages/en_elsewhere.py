@@ -132,7 +132,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
             rf"(?:{_MANY}|the |our |my |those )*(?:[\w-]+ ){{0,2}}?(?:{_STUFF}|tees|caps|collars|transitions|offsets|dampers|fittings|pieces|grilles|registers|diffusers)(?: (?:for|on) (?:run )?[\w-]+(?: \w+)?)? (?:were|was|are|is|have been|got|should've been) (?:promised|ordered|due|expected|backordered|shipped|delivered|on order|supposed to (?:come|be here|get here|arrive))\b",
             CLAUSE,
         ),
-        _aside("stock count inventory carton box boxes crate shelf gangbox trailer warehouse", rf"{_MANY}(?:[\w-]+ )?{_STUFF}(?:,? and .*)?(?: (?:all|still|sitting|left|here|are|is|that|in stock|on hand|on the shelf))*(?: (?:in|on) (?:the|our|a|my) (?:carton|box|boxes|crate|shelf|gang ?box|trailer|truck|van|warehouse|shop|stock))?$", SENTENCE),
+        _aside("stock count inventory carton box boxes crate shelf gangbox trailer warehouse", rf"{_MANY}(?:(?!(?:inch|eighths?|sixteenths?|quarters?|half)\b)[\w-]+ )?{_STUFF}(?:,? and .*)?(?: (?:all|still|sitting|left|here|are|is|that|in stock|on hand|on the shelf))*(?: (?:in|on) (?:the|our|a|my) (?:carton|box|boxes|crate|shelf|gang ?box|trailer|truck|van|warehouse|shop|stock))?$", SENTENCE),
         _aside("bucks dollars cents price prices cost costs roll box apiece thousand hundred", rf"(?:(?:the|our|this|that|good|a) )*{_STUFF}(?:'s| is| are| has| have| went| costs?| runs?| comes?| now)*\b.*\b(?:bucks|dollars?|cents|price|prices|a roll|a box|a case|a sheet|apiece|to a box|to the box|per box|per roll|thousand)\b", SENTENCE),
         _aside("cost costs price prices pay paid charge charges", r"(?:the )?(?:price|cost) of\b|(?:they|the \w+ \w+|supply house) (?:charges?|charged|want|wants) .*\b(?:roll|box|case|sheet)\b", SENTENCE),
         # what was not used

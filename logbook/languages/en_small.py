@@ -44,7 +44,7 @@ ENGLISH_SMALL = Small(
     turns_all=frozenset("not now no new nor know don't haven't still yet".split()),
     some_point=frozenset("this that the some one starting end high low at any each every no a my".split()),
     no_duct=frozenset(
-        "roll rolls spool coil nails nail lips lip heels heel skin floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall"
+        "roll rolls spool coil nails nail lips lip skin floor floors slab truck trucks bed boots boot ground roof deck hands hand gloves glove pants shirt jacket wall"
         " walls street ladder lift grass mud road parking weather lot shoes socks phone radio water coffee thumb finger fingers knuckle knuckles knee back"
         " shoulder head toe arm leg foot tire tires sock coat hat hood sleeve van car cart windshield fender bumper bucket bag lunch cooler hose laptop tablet"
         " glasses goggles vest belt toolbag bench table drill gun tool knife drywall sheetrock tile glass door window concrete lumber plywood pipe pipes conduit"

@@ -160,6 +160,7 @@ class Forms:
     planned: tuple[str, ...] = ()  # work that has not begun, behind the word of a plan: no piece is there yet
     not_begun: frozenset[str] = frozenset()  # behind "haven't": there is no piece yet
     unsaid: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression) that takes this value back
+    too_late: str = ""  # right before the words that the facing was wiped: it was taped by then
     acts: tuple[tuple[str, object, str], ...] = ()  # (fact, value, regular expression over the words of a part of a clause)
     turns: Mapping[str, int] = field(default_factory=dict)  # elbows named by their turn: "nineties"
     in_twos: str = "(?!)"  # numbers that are a spacing behind "on": "on twos"
@@ -208,6 +209,7 @@ class State:
     apart: bool = False
     uses: bool = False
     pending: bool = False  # work still to do: an open item too
+    righted: str = ""  # in the words behind: it came right after all
     cues: tuple[str, ...] = ()  # letters without which none of the words is there
 
 

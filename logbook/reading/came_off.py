@@ -143,6 +143,8 @@ def undoings(row: Row, own: Row) -> list[tuple[Claim, int]]:
             if noun is not None and not _done_again(row, at):
                 made.append((claim(row, noun, False, at, at + 1, corrects=True, part="undone", hedged=False), at))
                 continue
+        if gone and row.items[at - 1].concept == "BE" and row.items[at - 2].concept in ("LEN", "FRAC"):
+            continue  # "used the short ones, the half inch were gone": the other kind
         act = None if _off_something(row, at) or _done_again(row, at) else _done_before(row, at)
         if peels and at + 1 < len(row.items) and row.items[at + 1].concept == "TAPE" and not own.is_blank(at):
             made.append((claim(row, "taped", False, at, at + 2, corrects=True, part="undone", hedged=False), at))

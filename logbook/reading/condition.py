@@ -28,6 +28,9 @@ def _vanes(found: Found):
     verb = at + 1 if at < len(row.items) and row.items[at].concept == "DET" else at  # "las aletas se movieron"
     if verb < len(row.items) and row.items[verb].concept == "WORD" and _does().match(plain(row.words(verb, verb + 1))) is not None:
         return
+    if _fewer_than(row, found.first):
+        yield found.claim("vanes", False, group="w", hedged=False)
+        return
     if only_so_many(row, found.first, found.last) or _among_strange_words(row, found.first, found.last):
         return
     yield found.claim("vanes", True, group="w")
@@ -72,6 +75,20 @@ def only_so_many(row: Row, first: int, last: int) -> bool:
     while at >= 0 and row.items[at].concept in ("FILLER", "HAVE", "DET"):
         at -= 1
     return (at >= 0 and row.items[at].concept == "ONLY") or (last < len(row.items) and row.items[last].concept == "ONLY")
+
+
+def _fewer_than(row: Row, first: int) -> bool:
+    """ "three of the five vanes", "four out of six vanes": not all that it needs."""
+    at = first - 1
+    if at < 0 or row.items[at].concept not in ("NUM", "COUNT") or row.items[at].value is None:
+        return False
+    of = at - 1
+    while of >= 0 and row.items[of].concept in ("DET", "OUT", "THIS"):
+        of -= 1
+    few = of - 1
+    while few >= 0 and row.items[few].concept == "OUT":
+        few -= 1
+    return of > 0 and (row.items[of].concept == "OF" or row.words(of, of + 1).lower().startswith("out of")) and row.items[few].concept == "NUM" and row.items[few].value.value < row.items[at].value.value
 
 
 def _tight(found: Found):
@@ -290,7 +307,7 @@ FRAMES = (
     Frame("DAMAGE (?:FILL|COMMA|IN|IN_PLACE|ON|FITTING|NUM|DET|FACING|OF|WORD|SIDE|JOINT|DAMAGE_PLACE|SIDE_WORD){0,5} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?!BOARD|TAPE)", _width),
     Frame("DAMAGE (?:FILL|HEDGE|BE|HAVE){0,2} (?P<w>(?P<n>LEN|FRAC) LONG?) (?=(?:DOWN|UP|ON|OVER|IN|AROUND) (?:DET|SIDE|FACING|JOINT))", _width),
     Frame("DAMAGE [^STOP QUERY LEN FRAC NUM EVERY STAPLED STAPLES TABS SCREWS GAP JOINT LONG TAPED CUT_LENGTH SIZE KIND WASHERS OFFSETS]{2,9} COMMA (?:HEDGE|FILLER){0,2} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?=SEP|$|IT BE)", _small_width),
-    Frame("(?<!TAPE)(?P<d>DAMAGE) (?!(?:DET|MARK181|CLOSURE){0,2} TAPE (?!BE|OVER|WORD))", _damage),
+    Frame("(?<!TAPE)(?P<d>DAMAGE) (?!(?:DET|MARK181|CLOSURE|NUMB|WIDE){0,3} TAPE (?!BE|OVER|WORD)|(?:DET|NUMB|WIDE){0,3} WORD (?:OFF|OF|FROM) (?:DET|WORD|WIDE){0,2} (?:COUNTED|TAPE))", _damage),
     Frame("(?P<w>REPAIRED)", _repaired),
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),

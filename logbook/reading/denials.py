@@ -122,7 +122,7 @@ def denials(row: Row, clause: Clause) -> list[Claim]:
                     at += 3 + step
                     continue
                 if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
-                    neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER and not (step == 0 and follows in _INSTEAD)
+                    neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER and not (step == 0 and (follows in _INSTEAD or follows in ("LEN", "FRAC", "NUM") and row.words(at + past + 1, at + past + 2).lower() in words_of("forms.instead")))
                 ) or (neg == "NO" and concept == "VANES" and not follows):
                     last = at + past + 1 + step + 1
                     last = last + 1 if last < clause.last and live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") else last

@@ -5,6 +5,8 @@ Read before the piece's own length and offsets, which would take such a measure 
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from logbook.reading.claims import Found, Frame, unit_of
 from logbook.reading.phrasing import words_of
 
@@ -116,7 +118,23 @@ def _clinch(found: Found):
         yield found.claim("staple_clinch", "outward" if outward else "inward", group="w")
 
 
+def _cut_down(found: Found):
+    """ "ripped the three inch tape down to two": how wide it is by now."""
+    if found.row.words(found.at("t"), found.at("t") + 1).lower().split()[0] in ("down", "into"):
+        yield from _width(found)
+        yield found.claim("(nothing)", None, group="o", uses=("o",)) if found.match.end("o") > found.match.start("o") else found.claim("(nothing)", None, group="t")
+
+
+def _halved(found: Found):
+    """ "cut the three inch tape in half": no longer so wide, and how wide is not said."""
+    if found.item("n").value.value == Fraction(1, 2):
+        yield found.claim("(nothing)", None, group="o", uses=("o", "n"))
+
+
 FRAMES = (
+    Frame("JOINT (?:FILL|SIDE|SIDE_WORD){0,3} MOVE_OUT UP? (?:FILL|HEDGE){0,2} (?P<w>(?P<n>FRAC)) (?=ON|IN|SEP|$|AND)", _length("gap", 1)),
+    Frame("(?P<o>(?:NUMB)?) (?:TAPE|CLOSURE|MARK181) TAPE? (?P<t>TO) (?:DET|HEDGE)? (?P<w>(?P<n>NUMB)) (?=SEP|$|AND|WIDE)", _cut_down),
+    Frame("(?P<w>(?P<o>NUMB) (?:TAPE|CLOSURE|MARK181) TAPE? IN (?P<n>FRAC)) (?=SEP|$|AND|LONG|DOWN)", _halved),
     Frame("(?:TAPE|CLOSURE|MARK181) (?:FILL|ME|WORD|ONLY|COMMA|ON|HAVING){0,7} (?P<w>(?P<n>NUMB) (?:FILL)? WIDE)", _width),
     Frame("(?:IT|BE){1,2} (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB) WIDE) (?=SEP|$|AND|BUT)", _of_the_tape),
     Frame("(?P<w>(?P<n>NUMB) (?P<o>WORD|COUNTED|OVER)) (?!NUMB)", _roll),

@@ -42,6 +42,12 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             thing = _thing(own, part, state)
             if thing is None and state.apart and "DAMAGE" in state.things:  # "his ladder went through it and I left it like that"
                 thing = next((one.first for one in made if one.name == "facing_damage" and one.value != "none" and part.first - one.first < _BACK), None)
+            righted = _righted(own, cut_up, place, match.end(), state)
+            if righted is not None and thing is not None:  # "wouldn't seat so I shaved it till it dropped in"
+                said.add(state.fact)
+                made.append(claim(own, state.fact, True, righted.first, righted.last, kinds=state.kinds, corrects=True, hedged=False))
+                spent.update(at for at in range(*own.within(part.first, part.last, match)) if own.items[at].concept not in _NAMING)
+                continue
             if state.things and thing is None or (state.value is False and is_mended(cut_up, place, language)):
                 continue
             first, last = own.within(part.first, part.last, match)
@@ -56,6 +62,18 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             if state.uses:
                 spent.update(at for at in {thing, *range(part.first, part.last)} if at is not None and own.items[at].concept in state.things)
     return made, spent
+
+
+def _righted(row: Row, cut_up: tuple[Part, ...], place: int, behind: int, state: State) -> Part | None:
+    """The words right behind, or in the two parts after, that tell that it came right."""
+    if state.value is not False or not state.righted:
+        return None
+    for later in cut_up[place : place + 4]:
+        words = later.words[behind:] if later is cut_up[place] else later.words
+        match = re.search(state.righted, words) if later.sentence <= cut_up[place].sentence + 1 and not row.is_blank(later.first) else None
+        if match is not None:
+            return later
+    return None
 
 
 @cache

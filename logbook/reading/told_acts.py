@@ -42,13 +42,13 @@ def told(row: Row, stated: Row, cut_up: tuple[Part, ...], language: Language) ->
             denied = any(row.items[at].concept in _UNDOES for at in range(part.first, part.last))
             if value != "none" and (denied or any(stated.is_blank(at) for at in range(first, last))):
                 continue
-            made.append(claim(row, name, value, first, last, weak=value is True, hedged=False))
+            made.append(claim(row, name, value, first, last, weak=value is True, corrects=value is False, hedged=False))
     return made
 
 
 def unsaid(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
     """ "The board was wet I guess. No, it's fine, it was dry": without what such words take back."""
-    done = list(claims)
+    done = [replace(one, name="(nothing)", value=None) if one.name == "surface_clean" and one.value is True and _too_late(row, one, language) else one for one in claims]
     for name, value, pattern in language.forms.unsaid:
         for one in [c for c in done if c.name == name and c.value == value]:
             last, stops = one.last, 0
@@ -60,3 +60,8 @@ def unsaid(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
                 done[done.index(one)] = replace(one, name="(nothing)", value=None)
                 done = [c for c in done if c.name not in ("damage_repaired", "(method)", "repair_method")] if name == "facing_damage" else done
     return done
+
+
+def _too_late(row: Row, one: Claim, language: Language) -> bool:
+    """ "taped it and then wiped it down": what was wiped then was no facing under the tape."""
+    return language.forms.too_late != "" and re.search(language.forms.too_late, plain(row.text[row.items[row.sentence_start(one.first)].start : one.start])) is not None
