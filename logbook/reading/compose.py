@@ -300,7 +300,7 @@ def _beyond(items, text: str):
         if item.start < end:
             continue  # a word of what was said behind the measure
         end = 0
-        if item.concept == "LEN" or item.concept in ("NUM", "FRAC") and (concept_at(items, place + 1) == "APART" or any(concept_at(items, place - k) in _SPACED for k in range(1, 7))):
+        if item.concept in ("LEN", "NUM", "FRAC") and (concept_at(items, place + 1) == "APART" or any(concept_at(items, place - k) in _SPACED for k in range(1, 7))):
             every = done.pop() if done and done[-1].concept == "EVERY" else None  # "slightly more than every two"
             until = every.start if every is not None else item.start
             first = max(0, until - _FAR)
@@ -318,7 +318,7 @@ def _beyond(items, text: str):
 
 
 _FAR = 40  # letters: so much is looked through on either side of a measure
-_SPACED = ("STAPLED", "STAPLES", "STAPLE", "EVERY", "TABS", "SCREWS", "K_HANGER", "APART")
+_SPACED = ("STAPLED", "STAPLES", "STAPLE", "EVERY", "TABS", "SCREWS", "K_HANGER", "APART", "GAP", "TAPE", "OFFSETS")
 _ON_THE_WAY = ("FILLER", "THIS", "TIMES", "DET", "ON", "RUN", "NUM", "WORD", "LATER", "HUNG")
 
 
