@@ -122,7 +122,7 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     used = range(part.first, part.last if wrong.how != "alone" else part.first)
     if wrong.how == "alone" and place and cut_up[place - 1].sentence == part.sentence and _only_spaces(row, cut_up[place - 1]):
         return  # "Every two inches, mostly.": of how far apart they are
-    if mended and not acts and noun is None and not any(item.concept == "DAMAGE" for item in row.items[part.first : part.last]):  # "the corner got crushed, taped it": of the board
+    if mended and not acts and noun is None and not any(item.concept == "DAMAGE" and item.value == "crushed" for item in row.items[part.first : part.last]):  # "the corner got crushed, taped it": of the board
         yield claim(row, "(nothing)", None, part.first, part.last), used
     if wrong.how == "missed" and acts and not mended and all(_counted(row, at) for at in acts):
         yield claim(row, "(nothing)", None, part.first, part.last), used
