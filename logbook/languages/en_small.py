@@ -28,6 +28,7 @@ ENGLISH_SMALL = Small(
     mine=frozenset("mine ours".split()),
     too=frozenset("too|also|as well".split("|")),
     not_that=frozenset("not isn't wasn't aren't no".split()),
+    not_this=frozenset("wrong other".split()),
     made=frozenset("did made built finished".split()),
     rolls=frozenset("stuff roll rolls kind across width wide".split()),
     my_fault=frozenset("i misspoke|my mistake|my bad|sorry|i gave it wrong|i said it wrong|i had it wrong|i had that wrong|i told you wrong|i lied".split("|")),

@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from logbook.languages.elsewhere import Elsewhere
+from logbook.languages.run_on import RunOn
 from logbook.languages.small import Small
 from logbook.languages.told import Told
 from logbook.languages.turns_of_words import WholeTurns
@@ -285,6 +286,7 @@ class Language:
     turns: Turns = Turns()
     afar: Afar = Afar()
     small: Small = Small()
+    run_on: RunOn = RunOn()
     forms: Forms = Forms()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()

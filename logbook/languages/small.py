@@ -30,6 +30,7 @@ class Small:
     mine: frozenset[str] = frozenset()  # a piece is the speaker's own
     too: frozenset[str] = frozenset()  # what was said before holds of this one too
     not_that: frozenset[str] = frozenset()  # before a number: it is not that piece
+    not_this: frozenset[str] = frozenset()  # behind an act: it was done to another piece
     made: frozenset[str] = frozenset()  # before a bare number: the piece that was made
     rolls: frozenset[str] = frozenset()  # behind a measure: it is of a roll of tape
     my_fault: frozenset[str] = frozenset()  # takes back what was said, right before what is said again

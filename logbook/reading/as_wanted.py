@@ -56,7 +56,7 @@ def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWante
         if found.spent.intersection(range(part.first, part.last)) or row.is_blank(part.first):
             continue
         wanted = _wanted(row, part, wants, language)
-        if wanted is None:
+        if wanted is None or _acts_to_do(row, part):
             continue
         if _of_a_sort(row, cut_up, place, wanted, language, found):
             continue
@@ -68,6 +68,12 @@ def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWante
             if _settle(row, cut_up, last, one, asked, thing, language, found, wanted) or one is wanted:
                 break
     return found
+
+
+def _acts_to_do(row: Row, part: Part) -> bool:
+    """ "still needs to be stapled every two and taped": work to do, and no measure of work that was done."""
+    behind = [item.concept for item in row.items[part.last : part.last + 2]]
+    return behind[:1] == ["AND"] and behind[1:] in (["TAPED"], ["RUBBED"]) and any(row.items[k].concept == "PENDING" for k in range(part.first, part.last))
 
 
 def _told_apart(row: Row, cut_up, place: int, wanted: Part, language: Language) -> Iterator[tuple[int, Part]]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 
 from logbook.reading.claims import Claim, Open, claim
@@ -323,6 +324,8 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             if concept == "TAPE" and _is_used_up(row, clause, begin, at):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "no foil tape left, used cloth tape"
                 break
+            if concept == "SEATED" and (fitted := _what_fits(row, clause, at)):
+                at, concept = fitted, live(row, fitted)
             name, value = DENIED[concept]
             if value is not False and row.items[begin].concept != "NO" and not (concept == "GAP" and at == begin + 2 and live(row, begin + 1) == "DET"):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))
@@ -334,11 +337,9 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
                 made.append(claim(row, "(nothing)", None, begin, last))
                 break
             made.append(claim(row, name, value, start, last, **({"hedged": True} if doubts else {})))
-            if at + 1 < clause.last and live(row, at + 1) == "OR":
-                at, steps = at + 2, 0
-                continue
-            if at + 2 < clause.last and live(row, at + 1) == "AND" and row.items[begin].concept != "NO" and live(row, at + 2) in PAST:
-                at, steps = at + 2, 0
+            further = _goes_on(row, clause, begin, at)
+            if further is not None:
+                at, steps = further, 0
                 continue
             break
         one = concept == "NUM" and row.words(at, at + 1).lower() in ("one", "un", "una")
@@ -354,7 +355,60 @@ def _denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
         if concept not in _PASSES and not wide and not (part_of_it and _act_follows(row, clause, at)):
             break
         at, steps = at + 1, steps + 1
+    if len(made) > 2 and made[0].end < made[-1].end and all(one.value is False for one in made):  # "isn't stapled taped or rubbed": the "or" at the end is of them all
+        made = [replace(one, last=made[-1].last, end=made[-1].end) for one in made]
     return made
+
+
+def _what_fits(row: Row, clause: Clause, at: int) -> int | None:
+    """ "couldn't fit the vanes": it is they that are not in."""
+    thing = at + 2 if at + 1 < clause.last and live(row, at + 1) == "DET" else at + 1
+    return thing if thing < clause.last and live(row, thing) in ("VANES", "TIE_RODS", "TABS") else None
+
+
+def _goes_on(row: Row, clause: Clause, begin: int, at: int) -> int | None:
+    """Where a denial of one act goes on to the next: "not stapled every two or taped", "can't be stapled taped rubbed"."""
+    behind = past_measure(row, at, clause.last)
+    if behind >= clause.last:
+        return None
+    if live(row, behind) == "OR":
+        return behind + 1 if behind + 1 < clause.last else None
+    if live(row, behind) == "AND" and behind == at + 1 and row.items[begin].concept != "NO" and behind + 1 < clause.last and live(row, behind + 1) in PAST:
+        return behind + 1
+    if live(row, at) not in IN_ORDER or live(row, behind) not in IN_ORDER:
+        return None
+    chain = list(chained(row, at, clause.last))
+    governed = any(row.items[k].concept not in _ADVERBS for k in range(begin + 1, at)) and goes_up(row, at, behind)
+    listed = any(live(row, k - 1) == "OR" for k in chain) or live(row, chain[-1] + 1 if chain[-1] + 1 < clause.last else clause.first) == "OR"
+    return behind if governed or listed else None
+
+
+IN_ORDER = ("STAPLED", "TAPED", "RUBBED")  # as the work goes
+GOVERN_A_CHAIN = ("BE", "HAVE", "HAVING", "IT", "THIS", "FITTING", "GENERIC")  # between a denial or a plan and an act: all acts that are listed behind it hang on it
+_ADVERBS = ("FILLER", "HEDGE", "ALL", "EACH", "YET")
+_MEASURES = ("EVERY", "NUM", "LEN", "FRAC", "APART", "MARK181")
+
+
+def past_measure(row: Row, act: int, last: int) -> int:
+    """The item behind an act and its measure: behind "stapled every two"."""
+    at = act + 1
+    while at < last and live(row, at) in (*_MEASURES, "ON", "WITH") and (live(row, at) in _MEASURES or at + 1 < last and live(row, at + 1) in (*_MEASURES, "DET")):
+        at += 1
+    return at
+
+
+def goes_up(row: Row, one: int, other: int) -> bool:
+    """Whether the second of two acts comes later in the work than the first: a list that goes back begins anew."""
+    return live(row, one) in IN_ORDER and live(row, other) in IN_ORDER and IN_ORDER.index(live(row, other)) > IN_ORDER.index(live(row, one))
+
+
+def chained(row: Row, act: int, last: int):
+    """The acts of one list from this one on, each with nothing but its measure, "and" or "or" before the next."""
+    at = act
+    while at < last and live(row, at) in IN_ORDER:
+        yield at
+        at = past_measure(row, at, last)
+        at += at < last and live(row, at) in ("AND", "OR")
 
 
 _TURNED_UP = ("showed", "showed up", "show", "show up", "shows up", "shown", "popped", "came up", "came through")

@@ -19,6 +19,7 @@ from logbook.reading.parts import parts
 from logbook.reading.phrases import phrases_said
 from logbook.reading.phrasing import words_of
 from logbook.reading.retold import retold
+from logbook.reading.run_on import ended
 from logbook.reading.runs import runs
 from logbook.reading.sameness import copies, mirrored
 from logbook.reading.shift import is_shift, shift_claims
@@ -36,7 +37,7 @@ from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     lexicon = book(code)
     language = lexicon.language
-    items = compose(itemise(found, lexicon), text, language.letters, language.forms)
+    items = compose(ended(itemise(found, lexicon), text, language.run_on), text, language.letters, language.forms)
     items = by_turns(text, items, language)
     beside = asides.asides(Row.of(text, items), language)
     whole = answers.topics(asides.without(text, items, beside), language)

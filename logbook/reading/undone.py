@@ -8,7 +8,7 @@ from functools import cache
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
-from logbook.reading.denials import DENIED, PAST, denials, live, of_one_side
+from logbook.reading.denials import DENIED, GOVERN_A_CHAIN, PAST, chained, denials, goes_up, live, of_one_side
 from logbook.reading.fell_short import is_mended
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
@@ -236,8 +236,12 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
     clause, end = cut[place], cut[place].last
     base = row.items[begin].concept != "NOT_DONE"
     seen_act = False
+    listed = _listed(row, begin, end)
     for at in range(begin + 1, end):
         concept = row.items[at].concept
+        if at in listed:
+            seen_act = True
+            continue
         if base and row.words(at, at + 1).lower() == "ya" and any(row.items[k].concept in PAST for k in range(at + 1, min(at + 4, end))):  # "le faltaba una esquina y ya la encinté"
             return at - 1 if row.items[at - 1].concept == "AND" else at
         if base and seen_act and (concept in PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF", "OR", "NOT"):
@@ -259,6 +263,17 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
     return end
 
 
+def _listed(row: Row, begin: int, end: int) -> set[int]:
+    """ "needs to be stapled every two taped and rubbed", "hasn't been taped or rubbed": the acts behind the first hang on what that hangs on."""
+    first = next((at for at in range(begin + 1, end) if live(row, at) in PAST), end)
+    to_be = row.words(begin, begin + 1).lower().split()[-1] == "be"
+    if first == end or not (to_be or any(row.items[k].concept in GOVERN_A_CHAIN for k in range(begin + 1, first))) or any(row.items[k].concept in DENIED for k in range(begin + 1, first)):
+        return set()
+    acts = list(chained(row, first, end))
+    stop = next((k for k in range(1, len(acts)) if not goes_up(row, acts[k - 1], acts[k])), len(acts))
+    return set(acts[1:stop])
+
+
 def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language) -> list[Claim]:
     first = _start_of(row, clause, begin)
     start, stop = row.items[first].start, row.items[end - 1].end
@@ -276,6 +291,10 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
         if noun >= clause.first and row.items[noun].concept in ("VANES", "TAPE", "STAPLES", "TABS", "FLAP") and live(row, noun):
             first, acts = noun, [noun]
             start, begin = row.items[noun].start, noun
+    done_elsewhere = _done_to_another(row, begin, end) if not acts else None
+    if done_elsewhere is not None:
+        first, acts = done_elsewhere, [done_elsewhere]
+        start = row.items[first].start
     acts = [at for at in acts if at >= begin or row.items[begin].concept in ("PENDING", "LATER")]
     acts = [at for at in acts if not (at > begin and row.is_blank(at) and row.items[at].concept == "SHOWS")]  # "… if the lift shows up"
     strong = row.items[begin].concept in ("PENDING", "NOT_DONE")
@@ -313,6 +332,18 @@ def _pending(row: Row, clause: Clause, begin: int, end: int, language: Language)
         if mine or sure:
             made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if mine else "other", None, start, stop),), pending=True, hedged=False))
     return made
+
+
+def _done_to_another(row: Row, begin: int, end: int) -> int | None:
+    """ "rubbed down the wrong piece so this one still needs it": the act that was done, and not to this one."""
+    if row.items[begin].concept != "PENDING" or [live(row, k) for k in range(begin + 1, end)] != ["IT"]:
+        return None
+    for at in range(begin - 1, max(-1, begin - 9), -1):
+        if live(row, at) in PAST:
+            return at if live(row, at) in DENIED and not words_of("small.not_this").isdisjoint(row.words(at + 1, begin).lower().split()) else None
+        if live(row, at) == "STOP":
+            return None
+    return None
 
 
 def _side_waits(row: Row, clause: Clause, language: Language) -> bool:
