@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from logbook.languages.told import Ticks, Told, Voices
+from logbook.languages.es_asides import SPANISH_ASIDES
+from logbook.languages.told import Ticks, Told, Voices, Weighed
 
 SPANISH_TOLD = Told(
+    asides=SPANISH_ASIDES,
+    weighed=Weighed(nots=r"(?<![\w'])(?:no|ni|sin|nunca)(?![\w'])"),
     voices=Voices(
         befell=r" (?:foil|forro|papel|cara|facing|aluminio|cubierta|barrera|escalera|tubo|desarmador|taladro|fierro|andamio|rodilla|pie|varilla)\b",
         harm=r"\b(?:pisó|pisaron|rompió|rasgó)\b",
