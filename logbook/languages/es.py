@@ -298,7 +298,7 @@ DAMAGES = (
 )
 
 METHODS = (
-    ("plug", "tapón de fibra|injerto de fibra|tapón del mismo|plug|pedazo nuevo|le metí un pedazo|un tapón|parche de fibra|inserto"),
+    ("plug", "parche de tablero|parche de board|parche de panel|parche del mismo board|parche del mismo panel|tapón de board|tapón de panel|tapón de tablero|tapón del mismo board|injerto de board|injerto de panel|pedazo de tablero nuevo|un pedazo de tablero|un pedazo del mismo board|un pedazo del mismo panel|tapón de fibra|injerto de fibra|tapón del mismo|plug|pedazo nuevo|le metí un pedazo|un tapón|parche de fibra|inserto"),
     ("replaced", "reemplazado|reemplazada|cambié|cambiado|cambiada|cambiamos|reemplacé|reemplazamos|lo cambié|la cambié|sustituido|sustituida|panel nuevo|cambié el panel|cambié todo el panel|cambiamos el panel|reemplacé el panel|se cambió|la reemplacé|lo reemplacé|la cambiamos|lo cambiamos|se reemplazó|sustituí|reemplazamos el panel"),
     ("mastic", "tela de vidrio|malla de vidrio"),
 )

@@ -26,6 +26,8 @@ SPANISH_FORMS = Forms(
     ),
     lettered={"Y": "K_WYE", "T": "K_TEE"},
     before_lettered=frozenset(("la", "una")),
+    numbered=(("K_HANGER", frozenset(("soporte", "colgador", "colgante"))),),
+    before_measure=(("K_HANGER", frozenset(("soporte", "colgador", "colgante"))),),
     everyday=(
         ("FITTING", frozenset(("ducto", "conducto"))), ("K_BRANCH", frozenset(("derivación", "derivacion"))), ("K_EQUIPMENT_CONNECTION", frozenset(("conexión", "conexion"))),
         ("K_DAMPER_SLEEVE", frozenset(("manguito",))),

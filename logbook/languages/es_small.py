@@ -68,6 +68,7 @@ SPANISH_SMALL = Small(
     soon=frozenset("ahorita orita horita luego después despues rato ratito mero mañana enseguida lunes martes miércoles miercoles jueves viernes sábado sabado noche tarde".split()),
     takes_back=frozenset("borra eso|bórralo|olvida eso".split("|")),
     cut_nouns={"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None},
+    panel_sides={"tapa de arriba": "top", "la tapa de arriba": "top", "panel de arriba": "top"},
     one_unit={"pie": "ft", "pulgada": "in", "metro": "m"},
     several={"codos": "elbow", "tapas": "end_cap", "reducciones": "transition", "tramos": "straight", "ductos": "straight", "conductos": "straight", "rectos": "straight", "rectas": "straight", "transiciones": "transition", "collarines": "collar", "derivaciones": "branch", "tes": "tee", "rejillas": "register", "piezas": "fitting"},
 )

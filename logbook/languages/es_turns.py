@@ -13,6 +13,12 @@ _SPOT = (
     r"fondo|techo|piso|ramal|ramales|rama|hembra|macho|resto|traslape|medio|centro|pulgadas?|pies?|ultimas?|ultimos?|otras?|otros?|aletas?|grapas?|lenguetas?|pestanas?|pestañas?|tabs?)"
 )
 
+# what he did before he put it on anew: "la quité, limpié bien y …"
+_OFF_FIRST = (
+    r"(?:(?:l[oa]s?|se l[oa]s?|le|se le) (?:tuve que |tuvimos que )?(?:quit|arranqu|arranc|despegu|saqu|sac|pel|jal|tumb)\w*(?: (?:tod[oa]|la cinta|el tape|el teip|las grapas|la vieja|esa|bien))*"
+    r"|(?:la |lo |le )?(?:limpie|limpiamos|seque|sacudi|raspe)(?: (?:bien|otra vez|todo|la superficie|el foil|la cara|de nuevo|el polvo))*|le pase (?:un |el )?trapo|lo empuje|la empuje|(?:l[oa] )?(?:acomode|ajuste|abri)(?: bien| otra vez)*)"
+)
+
 SPANISH_TURNS = Turns(
     beside=frozenset(
         "el la los las un una unos unas lo le les se me nos te su sus mi es esta está estan están son fue quedo quedaron anda andan va van hay tiene trae ya todavia aun"
@@ -82,6 +88,7 @@ SPANISH_TURNS = Turns(
     tab_word="lengueta",
     the_rest=("demas", "otra", "falta"),
     mended=(
+        rf"(?:{_OFF_FIRST}(?:,| y| e| luego| despues)+ (?:(?:ya|luego|despues|entonces) )*)+(?:(?:se|le|la|lo) )*(?:puse|pusimos|meti|metimos|eche|echamos|di|corri|pegue|encinte|engrape|grape|tapee|teipee|cerre|volvi a \w+)\b(?! nada| ningun).*",
         r"(?:ya )?(?:lo|la|los|las|le|se lo|se la) (?:volvi a|arregle|acomode|pegue|apreté|aprete|repase|cambie|puse(?<!\ble puse)|presione|doble|asente|compuse|corregi|hice otra vez|hice de nuevo|termine|complete|baje|clave)\b.*|volvi a (?:pegar|poner|engrapar|grapar|encintar|tallar|doblar|hacer)\w*.*|"
         r"(?:le )?(?:puse|meti|eche|di) (?:otr[oa]s?|mas|nuev[oa]s?|una nueva|unas nuevas)\b.*|ya (?:esta|estan|quedo|quedaron)(?: todo| todas| bien)? (?:bien|list[oa]s?|arreglad[oa]s?|firmes?|pegad[oa]s?|apretad[oa]s?|parej[oa]s?|complet[oa]s?|doblad[oa]s?)|regrese (?:y|a)\b.*|ya (?:lo|la|las|los) (?:arregle|pegue|acomode|doble|puse|complete|termine|aprete)",
     ),

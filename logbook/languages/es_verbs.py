@@ -75,7 +75,7 @@ def strips() -> tuple[tuple[str, str], ...]:
 # nothing befell it
 _NO_HARM = tuple(f"{no} {harm}" for no in ("cero", "sin", "ningún", "ni un", "ni un solo", "nada de") for harm in ("daño", "daños", "golpe", "golpes", "rasguño", "rasguños", "hoyos", "roturas", "rasgaduras", "raspones", "desperfectos", "daño en el foil"))
 # who else is on a site, and "la otra cuadrilla" they are of
-_PEOPLE = ("compa", "chalán", "chalan", "ayudante", "compañero", "plomero", "eléctrico", "electricista", "pintor", "inspector", "mayordomo", "capataz", "supervisor", "encargado", "ingeniero", "fierrero", "tablaroquero", "muchacho", "chavo", "aprendiz", "helper", "foreman", "vecino", "güero", "nuevo", "maestro")
+_PEOPLE = ("compa", "chalán", "chalan", "ayudante", "compañero", "plomero", "eléctrico", "electricista", "pintor", "inspector", "mayordomo", "capataz", "supervisor", "encargado", "ingeniero", "fierrero", "tablaroquero", "muchacho", "chavo", "aprendiz", "helper", "foreman", "jefe", "patrón", "boss", "vecino", "güero", "nuevo", "maestro")
 _WHOSE = ("el {}", "un {}", "mi {}", "el otro {}", "al {}", "a mi {}", "a un {}", "los {}s", "unos {}s", "a los {}s")
 
 

@@ -23,6 +23,7 @@ _JUST_ENOUGH = "|".join(f"{reached} {just}" for reached in ("alcanzó", "alcanzo
 _STILL_ON = "|".join(f"{nobody} {took} {thing}" for nobody in ("nadie", "no", "nunca", "tampoco") for took in ("le quitó", "le quitaron", "le ha quitado", "le han quitado", "le arrancó", "le arrancaron", "le sacaron", "se le cayó", "se le cayeron", "se le despegó", "se le ha despegado", "se le ha caído", "se le levantó", "se le soltó", "se le soltaron") for thing in ("la cinta", "el teip", "el tape", "las grapas", "una grapa", "las aletas", "nada"))
 
 CONCEPTS: tuple[tuple[str, str], ...] = (
+    ("DRAWING", "|".join(f"{whom} {asked} que" for whom in ("me", "nos") for asked in ("dijeron", "dijo", "pidieron", "pidió", "mandaron", "ordenaron", "encargaron", "habían dicho", "había dicho"))),
     ("FILLER", _STILL_ON),
     ("FILLER", "|".join(one for one in _JUST_ENOUGH.split("|") if not one.startswith(("quedó", "llegó", "salió")))),
     ("UNDONE", _TAKEN_OFF),

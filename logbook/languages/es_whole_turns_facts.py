@@ -74,6 +74,10 @@ FACTS: tuple[Turn, ...] = (
     Turn(r"\bmasti", r"\b(?:mastique|mastic) (?:ya )?no (?:me |nos |le )(?:quedaba|quedaban|quedo|alcanzaba|alcanzo|sobraba|habia quedado)\b", ()),
     Turn(r"\b(?:por|en|para) ", r"\b(?:cinta|tape|teip)(?: (?:nomas|solo|nada mas|solamente|unicamente|apenas|me|nos|alcanzo|alcanzaron|llego))* (?:por|en|para) (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_taped", "n"), ("taped", True))),
     Turn(r"\b(?:por|en|para) ", r"\b(?:grapas?|staples?)(?: (?:nomas|solo|nada mas|solamente|unicamente|apenas|me|nos|alcanzo|alcanzaron|llego))* (?:por|en|para) (?:l[oa]s )?(?P<n>cuatro|tres|dos) (?:lados|caras|costuras|orillas|juntas|uniones)", (("sides_stapled", "n"), ("stapled", True))),
+    Turn(r"\bparche (?:de|del)\b", r"\b(?:parche|tapon|injerto|pedazo) (?:de|del) (?:mismo |otro |puro )?(?:tablero|board|panel|ductboard|duct board|fibra)\b", (("repair_method", "plug"), ("damage_repaired", True)), beside=r"\b(?:puse|pusimos|meti|metimos|hice|lleva|con|corte)\b", unless=r"\b(?:no|falta\w*|sin|voy|hay que|mañana) "),
+    Turn(r"\b181", r"(?<!no )(?<!no le )(?<!no la )\b(?:le |la |se la )?(?:puse|pusimos|meti|eche|corri|pegue) (?:otr[oa]|una|nueva|de la)(?: nueva| vuelta de| tira de)?(?= 181)", (("taped", True),)),
+    # "se me acabaron las grapas, nada más lleva cinta"
+    Turn(r"\b(?:acab|termin)\w+ (?:ya )?(?:las |mis )?(?:grapas|staples)", r"\b(?:acab|termin)(?:aron|o|aban) (?:ya )?(?:las |mis )?(?:grapas|staples)\b", (("stapled", False),), beside=r"\b(?:nada mas|nomas|solo|solamente|unicamente|pur[oa]|sola) (?:(?:lleva|va|quedo|le puse|puse|con|tiene|trae|a|de|pura|la) )*(?:cinta|tape|teip)\b|\b(?:lleva|va con|quedo con|le puse|trae|con) (?:pur[oa] |solo |nomas |nada mas |la )*(?:cinta|tape|teip) (?:nomas|nada mas|solamente|sola|y ya)\b", unless=r"\b(?:no se|ya casi)\b|\b(?:engrap|grap)\w*(?:e|ado|ada|amos)\b"),
     # others put in, by their leg alone
     Turn(r"\bde (?:media|\w+ octavos|\d/\d)", rf"\b{PUT} (?:otras |unas |las )?(?:nuevas )?de (?:media|tres octavos|cinco octavos|\d/\d)\b", (("stapled", True),), beside=r"\b(?:grapas|staples)\b", unless=r"\b(?:no|ni|si|sin|cinta|tape|teip|board|tabla|panel)\b"),
     # what made it come off is on no facing
@@ -122,6 +126,8 @@ FACTS: tuple[Turn, ...] = (
     # none was there, why he did not: what stands behind is told anew
     Turn(r"\bno (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|llegaron|llego)\b", r"\b(?:porque|por ?que|pues|ya que|como|es que) (?:ya |aqui |ahorita |hoy )*no (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|tengo|me dieron|me alcanzaron|llegaron|llego|alcanzaron|alcanzo|trajeron|surtieron)(?: (?:en (?:la|el) \w+|mas|ni una|ninguna|aqui|hoy|ahorita|todavia|nada))*(?= (?:y )?(?:lo |la |va |quedo |esta |ya )*(?:(?:en)?grap|encint|teip|tape|tall|frot|sell|cerr)\w+)", (), beside=r"\b(?:no|sin|ni)\b.*\b(?:porque|por ?que|pues|ya que|como|es que)\b"),
     # the stuff was no good: not used, or nothing said of it
+    # "la cinta no agarraba, la arranqué y le puse otra"
+    *(Turn(rf"\b{noun} no\b", rf"\b{noun} no (?:me |se |nos |le )*(?:queria(?:n)? |quiso |quisieron )?(?:peg|agarr|prend|qued|serv|entr|detuv|aguant)\w*(?: bien| derech\w+| parej\w+)?(?=[^.]*?[, ](?:quite|quitamos|arranque|arrancamos|saque|sacamos|despegue|jale|cambie|tumbe)\b[^.]*?[, ](?:(?<!no le )(?<!no se la )(?<!no )(?:puse|pusimos|meti|metimos|eche|echamos|di|corri|pegue|encinte|engrape|grape)|volvi a)\b(?! nada| ningun))", ()) for name, noun in _STUFF),
     *(Turn(rf"\b{noun}\b", rf"\b{noun}{_SENT} {_NO_GOOD}{_SO_NOT}", ((name, False),)) for name, noun in _STUFF),
     *(Turn(rf"\b{noun}\b", rf"\b{noun}{_SENT} {_NO_GOOD}(?=,| y | asi que | por eso |$)(?![^.]*\b(?:otr[oa]s?|cambi\w+|nuev[oa]s?|buen[oa]s?)\b)", ()) for _, noun in _STUFF[:2]),
     # no air, no staples: how it is, not what he did; and what is to be bought

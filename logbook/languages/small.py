@@ -82,6 +82,7 @@ class Small:
     sounds: Mapping[str, tuple[int, str]] = field(default_factory=dict)  # what ears write for a number, and the number
     in_twos: Mapping[str, int] = field(default_factory=dict)  # numbers that are a spacing: "stapled on twos"
     one_unit: Mapping[str, str] = field(default_factory=dict)  # "every foot": a unit by itself, and its sign
+    panel_sides: Mapping[str, str] = field(default_factory=dict)  # a panel by its side, which moves as that side: "la tapa de arriba baja cuatro"
     cut_nouns: Mapping[str, str | None] = field(default_factory=dict)  # at the end of a word of cutting: the piece, and its kind
     several: Mapping[str, str] = field(default_factory=dict)  # kinds in the plural
     headings: Mapping[str, str] = field(default_factory=dict)  # words that are a kind only beside the number of the piece: "38, door"

@@ -328,7 +328,7 @@ def is_mended(cut_up, place: int, language: Language) -> bool:
 
 
 def _mending(cut_up, place: int, language: Language) -> Part | None:
-    for part in cut_up[place + 1 : place + 4]:
+    for part in cut_up[place + 1 : place + 5]:
         if part.sentence > cut_up[place].sentence + 1:
             return None
         if _bends_no_tab(cut_up[place], part, language):

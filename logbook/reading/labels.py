@@ -189,7 +189,7 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
             return _meant(item, concept)
     past = concept_at(items, at + 2) if ahead == "ON" or ahead in ("COMMA", "SIGN") and at + 1 < len(items) and _is_colon(items[at + 1], text) else ahead
     for concept, words in forms.before_measure:
-        if said in words and (before in _OPENS or before in ("SIZE", "NUM", "LEN", "RATIO", "TAPE", "CLOSURE", "MARK181")) and (past in ("NUM", "LEN", "FRAC") or concept == "BOARD" and before == "LEN"):
+        if said in words and (before in _OPENS or before in ("SIZE", "NUM", "LEN", "RATIO", "TAPE", "CLOSURE", "MARK181")) and (past in ("NUM", "LEN", "FRAC", "EVERY") or concept == "BOARD" and before == "LEN"):
             return _meant(item, concept)
     return item
 

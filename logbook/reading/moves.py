@@ -94,6 +94,8 @@ def _back(found: Found):
     if any(words in said for words in ("went back", "go back", "going back", "gone back", "come back", "came back", "got back")) and "back to" in said:
         return  # "went back to twelve": a piece
     back = found.item("back") or found.item("back2")
+    if found.item("back2") is not None and {"GAP", "DAMAGE", "PARTED"} & {item.concept for item in found.row.items[max(0, found.first - 3) : found.first]}:
+        return  # "una abertura de media pulgada atrás"
     move = (Move(None, None, back.value.value, None),)
     backs = taken_back((back,), lambda item: (Move(None, None, item.value.value, None),))
     lead = found.first - 2 if found.first > 1 and found.row.items[found.first - 1].concept in ("WITH", "HAVE") else found.first - 1  # "las dos con back de doce"

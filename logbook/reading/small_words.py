@@ -7,7 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 from logbook.reading.measures import Measure
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import table_of, words_of
 
 _TO_DO = ("REPAIR_IT", "HEAT_IT", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG")
 _LEFT_OUT = ("SIDE", "OTHER_SIDE", "ONE_SIDE", "TAPE", "STAPLES", "VANES", "TABS", "TAPE_IT", "STAPLE", "RUB", "JOINT", "SIDE_WORD")
@@ -133,6 +133,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="BE")  # "she's a plain straight"
         elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
             done[place] = replace(item, concept="IT")  # "she weighs sixty pounds": the piece
+        elif item.concept == "PANEL" and ahead in ("MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN") and (side := table_of("small.panel_sides").get(said)) is not None:
+            done[place] = replace(item, concept="SIDE", value=(side,))
         elif item.concept == "K_STRAIGHT" and said in ("recta", "recto") and _concept(done, place - 2 if _concept(done, place - 1) == "BE" else place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND", "BUT", "BE", "STAPLED", "TAPED"):
             done[place] = replace(item, concept="LEVEL", value=None)  # "la izquierda recta"
         elif item.concept == "SIDE" and said in ("derecha", "derecho") and _concept(done, place - 1) == "SIDE" and done[place - 1].value == ("right",) and ahead in ("COMMA", "STOP", "", "AND"):
