@@ -25,6 +25,7 @@ SPANISH_FORMS = Forms(
         rf"(?P<old><c>) {_OLD}(?P<link>{_THEN}{_OFF} {_THEN}{_ON} ){_NEW}(?P<new><c>)",
     ),
     lettered={"Y": "K_WYE", "T": "K_TEE"},
+    same_noun=(("el", r"(?:o|et|[ií]n|um|ap[oó]n)$"), ("la", r"(?:a|ci[oó]n|te)$")),
     before_lettered=frozenset(("la", "una")),
     numbered=(("K_HANGER", frozenset(("soporte", "colgador", "colgante"))),),
     before_measure=(("K_HANGER", frozenset(("soporte", "colgador", "colgante"))),),

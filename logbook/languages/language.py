@@ -167,6 +167,7 @@ class Forms:
     in_twos: str = "(?!)"  # numbers that are a spacing behind "on": "on twos"
     numbered: tuple[tuple[str, frozenset[str]], ...] = ()  # a kind, where a number or a mark stands right behind
     lettered: Mapping[str, str] = field(default_factory=dict)  # a letter that names a shape behind an article, and the concept
+    same_noun: tuple[tuple[str, str], ...] = ()  # (article, nouns it agrees with): before a bare number it stands for such a noun told right before
     before_lettered: frozenset[str] = frozenset()  # articles behind which such a letter and a number are the shape and its number, and no mark
     everyday: tuple[tuple[str, frozenset[str]], ...] = ()  # an everyday word for a piece, right before its number wherever that stands
     first: tuple[tuple[str, frozenset[str]], ...] = ()  # of a sentence, right before a number

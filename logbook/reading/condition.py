@@ -194,7 +194,7 @@ def _stands_open(found: Found):
 
 def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
     """ "gap, half inch, closed it up, tight now": it was, and is no more."""
-    gaps = [c for c in claims if (c.name == "gap" and c.value > 0) or (c.name == "(open)" and any(row.items[k].concept in ("GAP", "PARTED") for k in range(c.first, c.last)))]
+    gaps = [c for c in claims if (c.name == "gap" and c.value > 0) or (c.name == "(open)" and any(row.items[k].concept in ("GAP", "PARTED") or row.items[k].concept == "JOINT" and not c.pending for k in range(c.first, c.last)))]
     done = list(claims)
     for one in gaps:  # "tight, except the corner gaps": it is not tight
         if one.name == "(open)":
@@ -202,7 +202,7 @@ def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Clai
     for one in gaps:
         last, stops = one.last, 0
         while last < len(row.items) and stops < 2:
-            if _another_piece(row, last, last + 1):
+            if _another_piece(row, last, last + 1) and not _sits_on(row, one.last, last):
                 break
             stops += row.items[last].concept in ("STOP", "QUERY")
             last += 1
@@ -217,6 +217,11 @@ def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Clai
             done.remove(one)
         done.append(claim(row, "gap", Fraction(0), at, at + 1, corrects=True, hedged=False))
     return done
+
+
+def _sits_on(row: Row, behind: int, at: int) -> bool:
+    """ "the joint is open on straight 4": the one piece of the note, by its joint."""
+    return all(item.concept in ("ON", "IN", "OF", "FROM", "OFF", "DET") for item in row.items[behind:at]) and not _another_piece(row, 0, behind)
 
 
 def _another_piece(row: Row, first: int, last: int) -> bool:

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from logbook.facts import BY_NAME, ORDER, Move
+from logbook.languages.language import Language
 from logbook.reading import partly, roles
 from logbook.reading.claims import Claim, TakenBack
 from logbook.reading.drafts import Draft, Regions, region_of
@@ -268,7 +270,7 @@ def _copied(made: list[Draft], done: list[list[tuple]], said, place: int, source
             made[place].carried.append((replace(one, also=(*one.also, (said.start, said.end)), opens=(), took_back=()), first))
 
 
-def carry(made: list[Draft], done: list[list[tuple]], row: Row) -> None:
+def carry(made: list[Draft], done: list[list[tuple]], row: Row, language: Language) -> None:
     """A run holds on until another is said; "another one" carries the kind; "same size" and "same thing" copy."""
     latest: dict[str, tuple[Claim, int]] = {}
     for place, rows in enumerate(done):
@@ -277,9 +279,18 @@ def carry(made: list[Draft], done: list[list[tuple]], row: Row) -> None:
         if "run" not in own and "run" in latest and not made[place].amends:
             one, source = latest["run"]
             made[place].carried.append((replace(one, took_back=()), source))
-        if "kind" not in own and "kind" not in carried and made[place].another and "kind" in latest:
+        if "kind" not in own and "kind" not in carried and "kind" in latest and (made[place].another or _of_the_noun(row, own, *latest["kind"], place, language)):
             made[place].carried.append(latest["kind"])
         latest |= {name: (own[name], place) for name in ("run", "kind") if name in own}
+
+
+def _of_the_noun(row: Row, own: dict[str, Claim], kind: Claim, source: int, place: int, language: Language) -> bool:
+    """ "El recto 50, … Y el 51, veinte por diez, …": an article and a number alone, of a piece that is new here by its size, stand for the noun right before."""
+    mark, text = own.get("mark"), row.text
+    if mark is None or source != place - 1 or kind.start is None or "inlet_size" not in own or own["inlet_size"].start < mark.end or not {"outlet_size", "branch_size", "collar_diameter", "(angle)", "offset_by"}.isdisjoint(own):
+        return False
+    said, before = text[kind.start : kind.end].lower(), text[: mark.start].lower().split()[-1:]
+    return any(before == [article] and re.search(noun, said) is not None for article, noun in language.forms.same_noun)
 
 
 def order(one: Claim) -> tuple:

@@ -159,7 +159,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     told_of = without(row, aside)
     done = [entries.settle(told_of, draft, text) for draft in made]
     entries.copy_over(made, regions, done, copied)
-    entries.carry(made, done, row)
+    entries.carry(made, done, row, language)
     fittings = _entries(replace(row, text=text), made, done, job)
     reason = None if fittings or taken_back else _why(not_own, left)
     not_read = unread(whole, cut, [*read_places((), fittings), *((one.start, one.end) for one in claims)], told, not_own, language)
