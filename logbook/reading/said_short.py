@@ -36,7 +36,7 @@ def said_short(items, text: str):
             item = _word(items, place, text)
         elif concept == "COMMA" and concept_at(items, place + 1) == concept_at(items, place - 1) == "NUM" and concept_at(items, place - 2) in _WAYS and text[item.start : item.end] == "/":
             item = replace(item, concept="OVER", value=None)  # "R in 4 / 24"
-        elif concept == "NUM" and shaped and (pair := _pair(items, place, text)) is not None:
+        elif concept == "NUM" and (shaped or "/" in text[item.start : item.end]) and (pair := _pair(items, place, text)) is not None:
             made, skip = pair
             done += made
             continue
@@ -80,7 +80,7 @@ def _word(items, place: int, text: str) -> Item:
         return replace(item, concept="LEN", value=Measure("LEN", measure.UNITS[unit], unit, 0, False, Fraction(1)))
     if item.concept == "SIDE_WORD" and said == "side" and before == "DET" and concept_at(items, place - 2) in _LENGTHS and ahead in ("IN", "OVER", "COMMA", "STOP", "BACK", "") and _changes(items) and not {concept_at(items, place - k) for k in (3, 4, 5)} & set(_FASTENS):
         return replace(item, concept="SIDE", value=("left", "right"))  # "four a side in thirty"
-    if item.concept == "WORD" and said in words_of("small.lost") and ahead in _LENGTHS and _changes(items):
+    if item.concept == "WORD" and said in words_of("small.lost") and ahead in _LENGTHS and (_changes(items) or "SIDE" in [concept_at(items, place + k) for k in (3, 4)]):
         return replace(item, concept="MOVE_IN", value=None)  # "lost four on the right in twenty-four"
     if said in words_of("small.takes_off") and ahead in _LENGTHS:
         return _off_its_length(items, place, text)
