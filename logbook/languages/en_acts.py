@@ -205,7 +205,7 @@ ENGLISH_ACTS = ActWords(
     ),
     vanes=r"vanes?\b",
     with_vanes=frozenset(
-        "slid slipped into heel throat rail rails runner runners pinned riveted screwed like you me showed showing first fastened secured glued solid perfect plumb lined aligned mounted attached locked bolted welded spaced centered straight happy great beautiful clean square"
+        "fine slid slipped into heel throat rail rails runner runners pinned riveted screwed like you me showed showing first fastened secured glued solid perfect plumb lined aligned mounted attached locked bolted welded spaced centered straight happy great beautiful clean square"
         " correct right factory airfoil double single thickness wall radius inch set sets pair five six seven eight nine ten new good nice standard hollow steel metal galvanized made bent cut myself yourself ourselves pieces piece well tight snug there here way as same full regular"
         " loose checked fight trouble hitch fuss problem problems sweat easy snapped clipped tacked tapped pushed dropped stuck fitted popped crimped soldered sealed every last cheek cheeks turn bend corner side sides before closed closing course sure yes yep".split()
     ),

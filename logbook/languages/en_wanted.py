@@ -17,7 +17,7 @@ ENGLISH_WANTED = Wanted(
         r"\b(?:shooting|shot|going|aiming|aimed|looking|went|reaching) for\b",
         r"\b(?:was|were|is|are|it's|they're|'s) (?:meant|supposed|intended|to have been|drawn|specified|called out|shown|detailed|figured|laid out|written|listed|required)\b",
         r"^(?:was |were |is |are )?(?:meant|supposed|intended|drawn|specified|called out|called for|asked for|shown|detailed|required)\b",
-        r"\b(?:should|shoulda|oughta|ought to|has to|have to|needs to|need to|better|must)(?: really| rightly| all| both)? (?:be|have|get|sit|run|land|measure|go|of|fold|point|butt|close|meet|fit|come|lay|lie|stand|hit)\b",
+        r"(?<!where it )(?<!where there )(?<!where they )\b(?:should|shoulda|oughta|ought to|has to|have to|needs to|need to|better|must)(?: really| rightly| all| both)? (?:be|have|get|sit|run|land|measure|go|of|fold|point|butt|close|meet|fit|come|lay|lie|stand|hit)\b",
         r"\bshould(?:'ve| have) (?:been|had|run|landed|gone|come)\b",
         rf"\bon (?:the |that |our )?{_PAPER}\b(?! (?:side|end))",
         rf"\b(?:is|was|were|are|'s) (?:the |our )(?:{_PAPER}|max|maximum|minimum|goal|target|idea|number)\b|\b(?:is|was|were|are|'s) (?:spec'd|what they (?:want|wanted|asked for|drew))\b",

@@ -79,6 +79,11 @@ class Small:
     parted: frozenset[str] = frozenset()  # phrases of a side or a way that may be two words of a move
     lost: frozenset[str] = frozenset()  # before a measure: a side came in by so much
     takes_off: frozenset[str] = frozenset()  # before a measure and "off it": the piece was made shorter
+    wrong_way: frozenset[str] = frozenset()  # of a step that looks out where it should look in
+    middles: frozenset[str] = frozenset()  # before a radius that is not the throat's
+    went_in: frozenset[str] = frozenset()  # behind vanes: they are in
+    lets_into: frozenset[str] = frozenset()  # between two sizes: the second is what the first opens on
+    between: frozenset[str] = frozenset()  # before the two pieces that this one stands between
     sounds: Mapping[str, tuple[int, str]] = field(default_factory=dict)  # what ears write for a number, and the number
     in_twos: Mapping[str, int] = field(default_factory=dict)  # numbers that are a spacing: "stapled on twos"
     one_unit: Mapping[str, str] = field(default_factory=dict)  # "every foot": a unit by itself, and its sign

@@ -324,7 +324,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|FRAC) APART) (?=(?:FILL|ON|IN){1,3} WORD? (?:THROAT|JOINT|END))", _ends_apart),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?=DET? (?:NUM (?=FITTING|END|JOINT))? (?:FITTING|END|JOINT))", _ends_apart),
     Frame("(?:END|JOINT|FITTING|PANEL|BOTH) (?:FILL|SEATED|WORD|MOVE|LAID){0,3} (?P<w>(?P<n>LEN|FRAC) APART)", _ends_apart),
-    Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:ON|IN|BACK)? DET? SIDE? (?:SIDE|JOINT|END|SIDE_WORD)?(?:SEP|$|AND|WITH))", _opening),
+    Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:ON|IN|BACK)? DET? SIDE? (?:SIDE|JOINT|END|SIDE_WORD)?(?:SEP|$|AND|WITH|FILLER))", _opening),
     Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=SEP|$|AND|ON|IN|SIDE|LEFT_OUT|LEAVES|BACK)", _opening),
     Frame("(?<!NOT)(?<!NO)(?<!SEE)(?P<w>(?P<g>GAP)) (?=(?:FILL|ON|IN){0,2} (?:JOINT|SIDE|END|SIDE_WORD|BRANCH_WORD|THROAT|WORD|IT|FITTING))", _through),
     Frame("(?P<w>GAP (?P<n>NUM)) (?=SEP|$)", lambda found: _gap(found) if found.item("n").value.value == 0 else ()),

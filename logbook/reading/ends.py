@@ -51,6 +51,12 @@ def _groove(found: Found):
     yield found.claim("groove_step", "inside" if inside else "outside", group="w", took_back=backs)
 
 
+def _wrong_way(found: Found):
+    """ "groove is backwards", "the step's on the wrong side": there are two ways, and this is the other one."""
+    if found.row.words(found.at("to"), found.at("to") + 1).lower() in words_of("small.wrong_way"):
+        yield found.claim("groove_step", "outside", group="w")
+
+
 def _went(found: Found):
     """ "The groove step could have gone in or out. It went out." """
     row, first = found.row, found.first
@@ -189,6 +195,7 @@ FRAMES = (
     Frame("GROOVE (?:ON|OF) (?:KIND|NUM|FITTING|DET){1,3} (?:NOT|WORD|FILL|MOVE){1,3} (?:OUTSIDE|INSIDE|OUT|IN) COMMA (?:(?:ME|WORD|FILL){1,3} COMMA)? (?:IT|FILL|WORD|MOVE){0,3} (?P<w>(?P<to>INSIDE|OUTSIDE|IN|OUT)) (?=SEP|$)", _groove),
     Frame("(?P<w>VOID{2,10} STOP IT (?P<to>MOVE_OUT|MOVE_IN)) (?=SEP|$)", _went),
     Frame("(?P<w>GROOVE VOID (?:VOID|KIND|NUM|FITTING|COMMA|AND|BUT|ME|FILL|I|WORD|MOVE|IT|STOP){1,12}? (?:(?:HAVE|MOVE|WORD|CUT_TO) IT|BE) FILL? (?P<to>INSIDE|OUTSIDE))", _groove),
+    Frame("(?P<w>GROOVE (?:BE|FILL|ON|DET|SIDE_WORD){0,3} (?P<to>WORD)) (?:SIDE_WORD|WORD)? (?=SEP|$|ON|AND|BUT)", _wrong_way),
     Frame("(?P<w>GROOVE VOID{1,6} (?:COMMA|STOP) (?:BUT|AND|FILLER){0,2} (?P<o>WORD) BE? (?P<to>INSIDE|OUTSIDE|MOVE_IN|MOVE_OUT)) (?=SEP|$)", _mine_looks),
     Frame("(?P<w>GROOVE (?:VOID|COMMA|AND|BUT|ME|FILL|I){1,14} (?:FILL|WORD|MOVE){0,2} IT (?P<to>INSIDE|OUTSIDE))", _groove),
     Frame("(?P<w>SHIPLAP (?:(?:ON|OF) (?:KIND|FITTING) (?:NUM|MARKED))? (?:FILL){0,2} CLINCHED (?:FILL|TO){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),

@@ -113,6 +113,8 @@ def angle_not_mark(row: Row, match) -> bool:
     value = row.items[first].value.value
     if value == 45 and [item.concept for item in row.items[last : last + 3]] == ["ON", "RUN", "NUM"] and not _numbered(row, match.start("k")):
         return False
+    if value == 45 and row.words(match.start("k"), match.start("k") + 1).lower().startswith("square"):
+        return False  # a square elbow turns ninety
     if kind == "K_WYE" and value == 90 and row.items[last].concept in ("COMMA", "STOP") if last < len(row.items) else False:
         return False  # "pantalón noventa, run tres": no wye turns so far
     if kind in ("K_ELBOW", "K_WYE") and value in (90, 45) and _turns_otherwise(row, first):

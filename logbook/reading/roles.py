@@ -13,6 +13,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
 from logbook.reading.phrasing import apart
 
+_LET_IN = ("access_door", "register")  # an opening in a larger side
 BRANCHED = ("tee", "branch", "wye")
 _CLOSED = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum", "collar", "equipment_connection", "damper_sleeve", "access_door", "repair")
 
@@ -26,6 +27,10 @@ def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
     trunk_later = value in BRANCHED and any(one.name == "(inlet_size)" for one in claims)
     trunk = value == "branch" and any(c.name == "(trunk_size)" for c in claims) and sum(c.name in ("(size)", "(trunk_size)", "(branch_size)", "(branch_named)") for c in claims) > 1
     trunk = trunk or value == "branch" and any(c.name == "(same_trunk)" for c in claims)
+    hosted = value in BRANCHED and any(c.name == "(host_size)" for c in claims) and not any(c.name == "(branch_size)" for c in claims)
+    claims = [replace(c, name="(trunk_size)") if c.name == "(host_size)" else c for c in claims]
+    trunk = trunk or hosted
+    branch_said = any(c.name == "(branch_size)" for c in claims)
     for one in claims:
         if not one.name.startswith("(") or not one.name.strip("()").endswith(("size", "named")):
             done.append(one)
@@ -40,7 +45,7 @@ def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
         if one.corrects and last_role is not None and role in ("size", "to_size"):
             role = last_role
         elif role == "to_size":
-            role = "outlet_size" if "inlet_size" in have and value not in BRANCHED else ("branch_size" if value in BRANCHED and "inlet_size" in have else "inlet_size")
+            role = "outlet_size" if "inlet_size" in have and (value not in BRANCHED or value == "tee" and branch_said) else ("branch_size" if value in BRANCHED and "inlet_size" in have else "inlet_size")
         elif role == "size":
             if "inlet_size" not in have and trunk_later and "branch_size" not in have:
                 role = "branch_size"  # "un take-off de ocho por ocho sobre el troncal de veinte por diez"
@@ -52,6 +57,10 @@ def roles(claims: list[Claim], kind: Claim | None, draft: Draft) -> list[Claim]:
                 role = "outlet_size"
             else:
                 role = "inlet_size"
+        if value in _LET_IN and role == "inlet_size" and role in have and not one.corrects:  # "access door 12 by 12, in the 20 by 14"
+            if min(one.value) * max(one.value) >= min(have[role].value) * max(have[role].value):
+                continue
+            done.remove(have.pop(role))
         made = replace(one, name=role)
         if role in have and not one.corrects and have[role].value == one.value:
             continue

@@ -30,7 +30,24 @@ def said_short(items, text: str):
             skip -= 1
             continue
         concept = item.concept
-        if concept in ("DEG", "TEMP_F"):
+        if concept in ("MOVE_IN", "IN_PLACE") and concept_at(items, place - 1) in ("VANES", "GROOVE"):
+            item = _in_there(items, place, text, done)
+        elif concept == "NUM" and concept_at(items, place - 1) == "STATIC" and text[item.start : item.end].lower() == "one" and concept_at(items, place + 1) in ("COMMA", "STOP"):
+            item = replace(item, concept="GENERIC", value=None)  # "that's the high pressure one, an inch and a half"
+        elif concept == "THROAT" and concept_at(items, place - 1) == "WORD" and text[items[place - 1].start : items[place - 1].end].lower() in words_of("small.middles"):
+            done.append(replace(item, concept="WORD", value=None))  # "centerline radius eighteen" is no throat
+            at = place + 1
+            while at < len(items) and at < place + 4 and items[at].concept in ("BE", "OF", "DET", "HEDGE"):
+                done.append(items[at])
+                at += 1
+            if at < len(items) and items[at].concept in _LENGTHS:
+                done.append(replace(items[at], concept="COUNT"))
+                at += 1
+            elif len(done) > 2 and done[-3].concept in _LENGTHS:
+                done[-3] = replace(done[-3], concept="COUNT")
+            skip = at - place - 1
+            continue
+        elif concept in ("DEG", "TEMP_F"):
             item = _hundreds_of_degrees(items, place, text, done)
         elif concept in ("WORD", "SIDE_WORD", "TAKES"):
             item = _word(items, place, text)
@@ -42,6 +59,8 @@ def said_short(items, text: str):
             continue
         elif concept in ("BUILDING", "OFFSETS", "ACCESSORY"):
             item = _heading(items, place, text)
+        elif concept == "BRANCH_WORD" and concept_at(items, place - 2) == "BY" and text[item.start : item.end].lower().endswith(" off") and concept_at(items, place + 1) == "DET" and concept_at(items, place + 3) == "BY":
+            item = replace(item, concept="OFF", value=None)  # "twelve by ten comes off the twenty-four by fourteen"
         elif concept == "MARKED" and concept_at(items, place - 1) == "BY" and text[item.start : item.end - 1].isdigit() and text[item.end - 1] == "s":
             item = replace(item, concept="NUM", value=_plain(int(text[item.start : item.end - 1])))  # "two 12 by 12s"
         elif concept == "TRIMMED":
@@ -49,7 +68,25 @@ def said_short(items, text: str):
         elif concept in ("LEN", "NUM", "FRAC") and done and done[-1].concept == "CUT_LENGTH" != items[place - 1].concept:
             item = replace(item, concept="COUNT")  # how much came off is no length of it
         done.append(item)
-    return tuple(done)
+    return _neighbours(tuple(done), text)
+
+
+_STANDS = ("FITTING", "GENERIC", "SEATED", "MOVE", "BE", "FILLER", "IT", "K_STRAIGHT", "COMMA")
+
+
+def _neighbours(items, text: str):
+    """ "the piece between the elbow and the tee": what stands on either side of it."""
+    for place, item in enumerate(items):
+        if item.concept != "WORD" or text[item.start : item.end].lower() not in words_of("small.between") or concept_at(items, place - 1) not in _STANDS:
+            continue
+        until = place + 1
+        while until < len(items) and until < place + 9 and (items[until].concept in ("DET", "AND", "NUM", "MARKED", "NUMBER", "THIS") or items[until].concept.startswith("K_")):
+            until += 1
+        near = [one.concept for one in items[place + 1 : until]]
+        if "AND" in near and any(concept.startswith("K_") for concept in near[: near.index("AND")]):
+            named = tuple(replace(one, concept="WORD" if one.concept.startswith("K_") else "COUNT", value=None) if one.concept.startswith("K_") or one.concept in ("NUM", "MARKED") else one for one in items[place + 1 : until])
+            return (*items[: place - 1], *(replace(one, concept="FILLER" if one.concept in ("SEATED", "MOVE") else one.concept) for one in items[max(0, place - 1) : place]), item, *named, *items[until:])
+    return items
 
 
 def _hundreds_of_degrees(items, place: int, text: str, done: list[Item]) -> Item:
@@ -64,6 +101,17 @@ def _hundreds_of_degrees(items, place: int, text: str, done: list[Item]) -> Item
     done.pop()
     whole = hundreds * 100 + rest
     return replace(item, start=before.start, first=before.first, value=replace(item.value, value=whole, raw=whole))
+
+
+def _in_there(items, place: int, text: str, done: list[Item]) -> Item:
+    """ "vanes went in fine", "step is in": where the thing is, and which way."""
+    item, said = items[place], text[items[place].start : items[place].end].lower()
+    if done[-1].concept == "VANES":
+        return replace(item, concept="IN_PLACE", value=None) if said in words_of("small.went_in") else item
+    if said.endswith(" in") and item.concept == "IN_PLACE" and concept_at(items, place + 1) in ("COMMA", "STOP", "AND", ""):
+        done.append(replace(item, concept="BE", value=None, end=item.end - 3))
+        return replace(item, concept="IN", value=None, start=item.end - 2)
+    return item
 
 
 def _of_the_air(items) -> bool:
@@ -84,6 +132,10 @@ def _word(items, place: int, text: str) -> Item:
         return replace(item, concept="MOVE_IN", value=None)  # "lost four on the right in twenty-four"
     if said in words_of("small.takes_off") and ahead in _LENGTHS:
         return _off_its_length(items, place, text)
+    if item.concept == "WORD" and said in words_of("small.lets_into") and concept_at(items, place - 2) == "BY":
+        at = place + 2 if ahead == "DET" else place + 1
+        if concept_at(items, at) in _LENGTHS and concept_at(items, at + 1) == "BY":  # "8 by 8 into the 20 by 10", "20 by 12 into 16 by 12"
+            return replace(item, concept="OFF" if any(one.concept == "K_BRANCH" for one in items) else "TO", value=None)
     if item.concept == "WORD" and said in table_of("small.headings"):
         return _heading(items, place, text)
     if item.concept == "WORD" and said == "rods" and before == "PENDING":

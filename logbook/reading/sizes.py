@@ -68,6 +68,7 @@ _SIZE_FRAMES = (
     Frame("INLET (?:FILL|OF|ON|COMMA|SIZE_WORD|END){0,3} (?P<size>SIZE)", "inlet_size"),
     Frame("(?P<size>SIZE) (?:ON)? DET? (?:OUTLET)", "outlet_size"),
     Frame("(?P<size>SIZE) (?:ON)? DET? (?:INLET)", "inlet_size"),
+    Frame("SIZE (?:COMMA)? (?:FROM|OFF) (?:OF|FROM|DET){0,2} (?P<size>SIZE)", "host_size"),
     Frame("(?:FROM|OFF|BRANCH_WORD|OUT|MOVE_OUT) (?:DET|SIDE|SIDE_WORD|OTHER_SIDE|OF|FROM|WORD|OUT){0,5} (?P<size>SIZE)", "trunk_size"),
     Frame("TO (?:FILL|HEDGE|DET|SIZE_WORD|OUTLET){0,2} NUM? (?P<size>SIZE)", "to_size"),
     Frame("(?P<size>SIZE)", "size"),

@@ -56,7 +56,7 @@ _RISES = re.compile(rf"\b({'|'.join(_COUNTS)}|\d+)[- ](?:stor(?:y|ies|eys?)|floo
 
 def _storeys(place: str) -> int | None:
     """How many storeys the riser passes, from the words of a place that say so."""
-    match = _RISES.search(place) if re.search(r"riser|shaft|stack|\b(?:through|past)\b|montante|bajante|columna|subida|chimenea|vertical|\bsube|\bpasan?\b|atraviesa|cruza|recorre", place, re.I) else None
+    match = _RISES.search(place) if re.search(r"riser|shaft|stack|chase|\b(?:through|past)\b|montante|bajante|columna|subida|chimenea|vertical|\bsube|\bpasan?\b|atraviesa|cruza|recorre", place, re.I) else None
     return None if match is None else _COUNTS.get(match.group(1).lower()) or int(match.group(1))
 
 
