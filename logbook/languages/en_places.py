@@ -25,6 +25,6 @@ STOREYS = (
     rf"|(?:riser|shaft|stack),?(?:'s| that| which| it)*(?: \w+,?){{0,2}}? (?:climbs|climbing|goes|going|runs|running|serves|rises|rising|passes|covers|spans|through|of|up|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over))"
     rf"|{_MANY}[- ](?:stories|storeys|floors|levels)(?: of (?:it|this|duct|them))? (?:in|up|inside) (?:the|a|that) (?:\w+ )?(?:riser|shaft|chase)"
     rf"|(?:climbs|goes|runs|rises|shoots)(?: (?:straight|right|clear|all the way))* up (?:the|a|that) (?:\w+ )?(?:riser|shaft|chase),? (?:for |about |through |all )*{_MANY}[- ](?:stories|storeys|floors|levels)"
-    rf"|up through(?: (?:all|the|about))* {_MANY}[- ](?:stories|storeys|floors|levels)"
+    rf"|(?:up )?(?:through|past)(?: (?:all|the|about))* {_MANY}[- ](?:stories|storeys|floors|levels),? (?:in|up|inside) (?:the|a|that) (?:riser|shaft|chase|stack)"
     rf"|(?:climbs|climbing|goes|going|runs|running|rises|rising|shoots|passes|stands|continues)(?: (?:straight|right|clear|on|clean|all the way|vertical|vertically))* (?:up )?(?:through|past)(?: (?:all|the|about))* {_MANY}[- ](?:stories|storeys|floors|levels)(?: (?:in|inside|up) (?:the|a|that) (?:\w+ )?(?:chase|shaft|riser|stairwell|closet|wall))?"
 )
