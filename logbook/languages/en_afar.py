@@ -52,7 +52,7 @@ ENGLISH_AFAR = Afar(
     ),
     # two denials of somebody who would say otherwise
     nobody=(
-        r"(?:nobody|no one|don't anybody|don't let anybody|you|he|they)(?: can't| cannot| can| could| better not| gets to| is going to| isn't going to| won't| will)* (?:tell(?: me| us)?|say|claim|accuse me|convince me|make out)(?: that| of)?\b(?=.*\b(?:isn't|wasn't|aren't|weren't|never|didn't|ain't|don't|doesn't|not|without|skipped|forgot|skipping|forgetting|no)\b)",
+        r"(?:(?:nobody|no one|don't anybody|don't let anybody)(?: can't| cannot| can| could| gets to| is going to| won't| will)*|(?:you|he|they)(?: can't| cannot| could never| better not| isn't going to| aren't going to| won't)) (?:tell(?: me| us)?|say|claim|accuse me|convince me|make out)(?: that| of)?\b(?=.*\b(?:isn't|wasn't|aren't|weren't|never|didn't|ain't|don't|doesn't|not|without|skipped|forgot|skipping|forgetting|no)\b)",
     ),
     never_without=(
         r"\b(?:never(?: have i)?(?: ever)?|not once(?: have i)?|i've never|i never|i don't|we don't|we never) (?:(?:ever|once|in my life|yet|in \w+ years) )*(?:left|leave|built|build|sent|send|made|make|hung|hang|close|closed|let|ship|shipped|put up|turn out|turned out)\b.*\bwithout(?: \w+){0,2}$",

@@ -34,7 +34,7 @@ ENGLISH_VOICES = Voices(
     ),
     they=frozenset(("he", "she", "they", "you", "somebody", "someone")),
     my_piece=r"(?:(?:and|but|so|now|while) )*(?:my|our) (?:own )?\w+",
-    used_it=r"\b(?:so|and|but) (?:that's|that is) what (?:went|is|i|we|got|ended)\b|\b(?:so|and) (?:i|we) (?:just )?(?:used|went with|put|ran|stuck) (?:it|that)\b|, used (?:it|that)\b",
+    used_it=r"\b(?:so|and|but) (?:that's|that is) what(?:'s| went| is| i| we| got| ended)\b|\b(?:so|and) (?:i|we) (?:just )?(?:used|went with|put|ran|stuck) (?:it|that)\b|, used (?:it|that)\b",
     as_it_is=(
         r"(?:(?:and|but|so|then|well|which is why|that's why) )+(?:now |all |every (?:one of )?|each (?:of )?|most of |half (?:of )?|both )*(?:the|my|its|these|those)? ?(?:staples?|tape|vanes?|tabs?|flap|seams?|joints?|facing|foil|scrim|weave|rub|panel|groove|legs?|squeegee|trim)\b(?! (?:it|them|this|that)\b)"
         r"|(?:(?:and|but|so) )*now (?:it's|it|there's|there is|there are|this one|we've got|i've got|she's|they're all|all of them|every one|i|my)\b"

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from logbook.languages.told import Wanted
 
-_PAPER = r"(?:spec|specs|specification|code|print|prints|drawing|drawings|detail|details|plan|plans|book|manual|sheet|schedule|standard|list|paper|submittal|blueprint|rule|limit|job|cut sheet|instructions|engineer|foreman|boss|super|inspector|architect|office|shop|lead)"
+_PAPER = r"(?:spec|specs|specification|code|print|prints|drawing|drawings|detail|details|plan|plans|book|manual|sheet|schedule|standard|list|paper|submittal|blueprint|rule|limit|job|cut sheet|table|chart|card|instructions|engineer|foreman|boss|super|inspector|architect|office|shop|lead)"
 _WHO = rf"(?:they|he|she|somebody|(?:the |our |my |that |this )?(?:\w+ )?{_PAPER}(?: book| sheet| people| guy)?)"
 _ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|calls? out|called out|needs?|requires?|required|specif(?:y|ies|ied)|gives?|gave|shows?|showed|has|have|had|allows?|allowed|orders?|ordered|lists?|drew|draws|puts|likes|limits|told me)"
 
 ENGLISH_WANTED = Wanted(
-    looks=rf"\b(?:normally|usually|typically|ordinarily|as a rule|most days|most of the time|{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
+    looks=rf"\b(?:wish|love to|like to|been right|been better|been nice|been correct|been plenty|been good|been fine|been enough|normally|usually|typically|ordinarily|as a rule|most days|most of the time|{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
     wants=(
         r"^(?:as a rule|normally|usually|most days|typically|ordinarily)\b|\b(?:normally|usually|typically|ordinarily|as a rule|most of the time)$|\bi (?:usually|normally|typically|always) (?:go|run|space|staple|shoot|do|set|use)\b",
         rf"(?<!like )(?<!as )(?<!per )(?<!what )\b{_WHO} (?:\w+ )?{_ASKS}\b",
@@ -27,6 +27,8 @@ ENGLISH_WANTED = Wanted(
         rf"\b(?:is|was|'s|are|were) (?:what|how|the \w+)(?:'s| is| was)? (?:(?:i|we|{_WHO})(?:'d| had| have)? )?(?:signed for|paid for|expected|came for|put in for|were? promised|{_ASKS})\b",
         r"\b(?:that|this|it|which)(?:'s| was| is) (?:the|our|their) (?:order|ask|call|request|number|instructions?|note|word|deal)\b",
         r"^(?:i |we |it |they )?needed (?!to\b)",
+        r"\b(?:wish|like|love) (?:i could|to be able to|to) (?:say|tell (?:you|him|them)|report|claim)\b",
+        r"\b(?:would have|would've|'d have) been (?:right|better|nice|correct|plenty|by the book|good|fine|safer|enough)\b",
     ),
     rejected=r"\b(?:came up|looked|looks|were|was|seemed|turned out|proved|came out|are|is)(?: way| a little| a bit| a hair| kinda)* (?:too )?(?:short|small|narrow|wide|skinny|thin|long|stubby|far|no good)\b",
     instead=r"\b(?:went with|go with|used|using|switched|cut|made|swapped|put|peeled|redid|shot|ran|now)\b",

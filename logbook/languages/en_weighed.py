@@ -18,10 +18,11 @@ _THINGS = (
 
 _LYING = r"(?:sitting|lying|laying|leaning|stuck|parked|standing|resting|waiting|piled|stacked|hanging|back|over|out|up|down|right)"
 _PUT_BY = (
-    r"(?:truck|van|shop|gang ?box|job box|tool ?box|tool bag|trailer|office|supply house|warehouse|yard|cart|pallet|crate|tailgate|connex|container|dock|floor|ground|bag|roll|holster|pocket|back pocket|belt|tool belt|pouch|bucket|bench|table|shelf|wall|package|wrapper"
+    r"(?:box|lift|scissor lift|scaffold|dash|tailgate|closet|corridor|lobby|yard|driveway|roof|hall|porch|loading dock|truck|van|shop|gang ?box|job box|tool ?box|tool bag|trailer|office|supply house|warehouse|yard|cart|pallet|crate|tailgate|connex|container|dock|floor|ground|bag|roll|holster|pocket|back pocket|belt|tool belt|pouch|bucket|bench|table|shelf|wall|package|wrapper"
     r"|wrapping|plastic|carton|case|stack|rack|hook|charger|car|cab|pickup|liner|spool|dispenser|sawhorse|sawhorses|locker|apron|sleeve|lunchbox|stairs|hallway|doorway)"
 )
-_AWAY = rf"(?:(?:in|on|at|by|under|against|beside|next to|behind|inside) (?:(?:the|my|its|a|our|his|her|their|somebody's) )?(?:[\w']+ )?{_PUT_BY}(?![\w'])(?! (?:side|seam|joint|end|edge))|in (?:the|my|its|a|our|his) (?:gang |job |tool )?#|at home|back home)"
+_AWAY = rf"(?:(?:in|on|at|by|under|against|beside|next to|behind|inside) (?:(?:the|my|its|a|our|his|her|their|somebody's|\w+ 's) )?(?:[\w']+ )?{_PUT_BY}(?![\w'])(?! (?:side|seam|joint|end|edge))|in (?:the|my|its|a|our|his) (?:gang |job |tool )?#|at home|back home)"
+_NOT_SPARE = r"(?<!rest of the )(?<!rest of my )(?<!extra )(?<!spare )(?<!other )(?<!leftover )(?<!left over )(?<!more )(?<!new )(?<!old )(?<!unused )(?<!wrong )"
 _FOR = r"(?: for (?:it|#|this one|that one|mine|this|here))?"
 _WAS = r"(?: ?(?:'s|is|are|was|were))?"
 
@@ -65,7 +66,9 @@ ENGLISH_WEIGHED = Weighed(
     # one denial by itself, with the act, that nothing else reads
     not_a_bit=(
         r"what (?:isn't|is not|ain't|wasn't|hasn't been|didn't get|never got|did not get) (?:in|on|there|done|put on|put in|finished)(?: (?:it|there|yet|(?:on|in|for) [\w'#-]+(?: [\w'#-]+)?))? (?:is|was|are|were) (?:just |only )?(?:the |its |any |my )?<[nb]>",
-        rf"<n>{_FOR}{_WAS}(?: all| both)* (?:still|just)(?: {_LYING})* {_AWAY}",
+        rf"{_NOT_SPARE}<n>{_FOR}{_WAS}(?: all| both)* (?:still|just)(?: {_LYING})* {_AWAY}",
+        rf"{_NOT_SPARE}<n>{_FOR}{_WAS}(?: all| both)* (?:sitting|lying|laying|leaning|stuck|parked|piled|stacked|riding around|riding|rolling around|bouncing around)(?: (?:back|over|out|up|down|right|there))* {_AWAY}",
+        rf"<n>{_FOR}{_WAS}(?: all| both)* (?:still |just )*(?:wrapped|shrink-?wrapped|in (?:the|their|its) (?:wrap|wrapper|wrapping|plastic|box|boxes|crate|package)|on order|on back ?order|back-?ordered|in transit|crated(?: up)?|boxed(?: up)?|packed(?: up| away)?)$",
         rf"^(?:(?:and|but|the|its) )*<n>{_WAS} (?:on|in) (?:the|its|my) (?:roll|spool|reel|wrapper|package)$",
         rf"<n> for (?:it|#|this one|that one|mine|this|here){_WAS}(?: all| both)*(?: {_LYING})* {_AWAY}",
         rf"<n>{_FOR} (?:(?:never|didn't|hasn't|haven't)(?: ever| even)? (?:left|leave|came? (?:off|out of|up from|down from)|come (?:off|out of)|made it (?:off|out of|in from|over from)|got (?:off|out of)|gotten (?:off|out of)|moved from) (?:the |my |its |his |our )?(?:[\w']+ )?(?:{_PUT_BY}|#)|(?:stayed|stays|remained) (?:home|behind|{_AWAY}))",
@@ -89,6 +92,7 @@ ENGLISH_WEIGHED = Weighed(
     not_yet=r"(?<![\w'])(?:haven't|hasn't|havent|hasnt|yet)(?! (?:a|an|any|so much|no)(?![\w']))(?![\w'])",
     barely=(
         r"(?:hardly|barely|scarcely|almost|nearly|all but|(?:just )?as good as|next to|practically|virtually|close to|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|(?<!a )half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
+        r"(?:hardly|barely|scarcely|next to no|almost no|practically no)(?: (?:any|a|an|one|a single|a bit of|a lick of|much))? <n>(?! (?:left|over|remaining|to spare|on hand|anymore|in the|on the truck))",
         r"<n> (?:is |'s |was )?(?:only|just|barely|hardly) (?:half |partly |part way |halfway |just |been )*(?:started|on|begun|half done|done halfway|in on one side)$",
         r"(?:was|is|were|are|'s) (?:still )?(?:next|up next|last|first|ready|waiting|due|all set|slated|scheduled)(?: in line)? to (?:be|get) (?:\w+ )?<d>",
         r"not what (?:you'd|you would|i'd|i would|anybody'd|most people would) call (?:properly |really |well )?<[db]>",

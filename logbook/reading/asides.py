@@ -164,7 +164,8 @@ def _behind(one: Sketch, end: int) -> int:
 def _claims(row: Row, one: Sketch, match: re.Match[str], aside: Aside) -> Iterator[Claim]:
     if match.groupdict().get("later") is not None:
         first, last = one.item(match.start("later")), _behind(one, match.end("later"))
-        opened = Open("piece", None, row.items[first].start, row.items[last - 1].end)
+        denies = next((fact for _, fact in one.acts_in(*match.span("later"))), None) if ("<act>", False) in aside.states else None
+        opened = Open("piece", denies, row.items[first].start, row.items[last - 1].end)
         yield claim(row, "(open)", None, first, last, opens=(opened,), hedged=False)
     for name, value in aside.states:
         ahead, sign, _ = name.partition("<")
