@@ -35,6 +35,7 @@ ENGLISH_CAME_OFF = CameOff(
     ),
     facts=((r"(?:straighten|unbent|unfold)", "tabs_bent"),),
     worn=r"(?<![\w'])(?:old|rusty|bad|crooked|wrong|loose|torn|previous|his|their|first|extra|spare|original|existing|wrinkled|dirty|cheap|bent|short|few|couple|two|three|some|one|half|several)(?![\w'])",
+    earlier=r"(?<![\w'])(?:old|previous|his|their|first|extra|spare|original|existing|wrong|cheap|rusty)(?![\w'])",
     back_on=(
         r"(?:put|shot|ran|laid|stuck|drove|set|slid|slapped|threw|fired|gave|added|installed|used|went with|went on with|rolled|pressed|tacked|hit)(?: [\w'#]+){0,3}? (?:new|fresh|another|more|others|good|ones|longer|shorter|better|it back|them back|'em back|that back|back (?:in|on)|<n>)(?![\w'])",
         r"(?:went|goes|go|popped|slid|came) (?:right |straight |all )*back (?:in|on|up)", r"(?:went|goes|go|popped|slid|came) (?:right |straight )*(?:in|on) again", r"(?:they|it|those|all)(?: ?(?:'re|'s|are|is|were|was))?(?: (?:all|right|now|safely|already))* back (?:in|on|where (?:they|it) (?:belongs?|goes?|were|was)|in place|there|home)", r"(?:redid|redone|redo|did|done) (?:it|them|that|the lot|all of (?:it|them)|everything)?(?: all)?(?: over| again| from scratch| right)*", r"re-?(?:stapled|taped|rubbed|bent|did|done|installed|set)\b", r"(?:started|began) (?:all )?(?:over|again|fresh|from scratch)",

@@ -85,6 +85,7 @@ class CameOff:
     taken_it: tuple[str, ...] = ()  # of the act named before
     fell: tuple[str, ...] = ()
     facts: tuple[tuple[str, str], ...] = ()  # words that tell which act "them" is of
+    earlier: str = ""  # the same before a thing that fell off by itself
     worn: str = ""  # before the noun: what came off was to be replaced
     back_on: tuple[str, ...] = ()
     lies: str = ""  # where it lies now

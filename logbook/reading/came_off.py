@@ -17,6 +17,7 @@ from logbook.reading.sketch import Sketch
 
 _BACK = 4  # parts
 _AHEAD = 4
+_WORDS_OF_IT = 20  # letters before a thing that tell which one
 _KEPT = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "SIZE", "LEN", "EVERY", "GENERIC")
 
 _FAR = 14  # items
@@ -71,7 +72,10 @@ def _gone(row: Row, drawn: tuple[Sketch, ...], place: int, taken: tuple[Likely, 
         if "<d>" in one.words[: match.start()]:
             continue
         name = "tabs_bent" if acts[0][1] == "cross_tabs" and _of_metal(row, match.group(), language) else acts[0][1]
-        worn = word(code, "told.came_off.worn").search(match.group()) is not None
+        if match.group().startswith("<"):  # "the tape came loose", "half the tape fell off": of the piece, if it was not the old one
+            worn = word(code, "told.came_off.earlier").search(one.words[max(0, match.start() - _WORDS_OF_IT) : match.start()]) is not None
+        else:
+            worn = word(code, "told.came_off.worn").search(match.group()) is not None
         return name, worn, one.item(match.start())
     for pattern in taken_it:
         match = pattern.search(one.words)
@@ -134,7 +138,7 @@ def undoings(row: Row, own: Row) -> list[tuple[Claim, int]]:
     for at, item in enumerate(row.items):
         peels = item.concept == "DAMAGE" and item.value == "delaminated"
         gone = item.concept == "MISSING" and row.words(at, at + 1).lower() in words_of("small.gone")
-        if item.concept != "UNDONE" and not peels and not gone:
+        if item.concept != "UNDONE" and not peels and not gone or row.is_blank(at):
             continue
         if item.concept == "UNDONE" and not own.is_blank(at):
             made += [(claim(row, "(nothing)", None, k, k + 1), k) for k in _reason(row, at)]

@@ -108,6 +108,8 @@ def _the_same_way(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:
             at, number = match.start("n"), row.items[match.start("n")].value.value
             if number not in (1, 2, 3, 4) or own.is_blank(match.start("a")) or not _apart(row, match):
                 continue
+            if pattern is _AGAIN[3] and row.items[match.start("a")].concept == "STAPLES" and row.items[min(match.end(), len(row.items) - 1)].concept not in ("COMMA", "STOP", "QUERY", "AND", "BUT", "STAPLES"):
+                continue  # "four staples in it": counted are the staples
             start = row.sentence_start(match.start())
             concepts = [item.concept for item in row.items[start : match.start()]]
             act = row.items[match.start("a")].concept

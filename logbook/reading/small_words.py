@@ -43,6 +43,10 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
         elif item.concept == "HEDGE" and said == "como" and _concept(items, place - 1) in ("", "STOP", "COMMA", "FILLER", "BUT", "AND") and (ahead in ("NO", "NOT", "NOT_DONE", "DET", "IT", "I", "BE", "LACK") or ahead == "FILLER" and past_article not in ("NUM", "LEN", "FRAC", "DEG")):
             done[place] = replace(item, concept="FILLER", value=None)  # "como no traía solapa, …": since
+        elif item.concept == "K_STRAIGHT" and said == "straight" and ahead == "THROUGH" and _concept(items, place + 2) not in ("NUM", "MARKED") and _concept(items, place - 1) not in ("DET", "THIS", "STOP", "", "COMMA"):
+            done[place] = replace(item, concept="FILLER", value=None)  # "stapled it straight through"
+        elif item.concept == "TAPE" and said == "tape" and _concept(items, place - 1) == "DET" and ahead == "ON" and past_article in ("GAP", "DAMAGE") or item.concept == "TAPE" and said == "tape" and ahead == "ON" and _concept(items, place - 1) == "DET" and _concept(items, place + 2) in ("STAPLES", "GAP") and text[items[place - 1].start : items[place - 1].end].lower() in ("a", "my"):
+            done[place] = replace(item, concept="WORD", value=None)  # "put a tape on the staples": what he measures with
         elif item.concept == "OTHER" and said in ("otros", "otras", "los otros", "las otras") and (ahead in ("NUM", "BE", "HAVE", "STAPLED", "TAPED", "RUBBED", "COMMA", "NOT") or ahead == "FILLER") and any([_concept(items, k), _concept(items, k + 1)] in (["NUM", "AND"], ["NUM", "THRU"], ["NUM", "COMMA"], ["NUM", "TO"]) and _concept(items, k + 2) in ("NUM", "DET") for k in range(place)):
             done[place] = replace(item, concept="WORD", value="otros")  # "80, 81 y 82 …, los otros sí": the pieces
         elif item.concept == "ON" and said == "al" and _concept(items, place - 2) in ("COUNTED", "FITTING") and _concept(items, place - 1) == ahead == "NUM" and items[place + 1].value.value > items[place - 1].value.value:

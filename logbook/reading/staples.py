@@ -94,6 +94,12 @@ def _so_many_in(found: Found):
             yield found.claim("stapled", True, group="w", weak=True)
 
 
+def _so_many_a_foot(found: Found):
+    """ "five staples a foot" """
+    if found.item("n").value.value == 12 and found.row.words(found.at("n"), found.at("n") + 1).lower().split()[0] in words_of("small.articles"):
+        yield from _so_many_in(found)
+
+
 def _between(found: Found):
     """ "Three inches between staples on nine", "tres pulgadas entre grapas" """
     if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("between", "entre"):
@@ -288,6 +294,7 @@ SPACING_FRAMES = (
 )
 FRAMES = (
     Frame("(?P<k>NUM) (?P<w>(?P<o>STAPLES|STAPLE|SCREWS|TABS) (?:EVERY|OF|TO|IN|BY) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
+    Frame("(?P<k>NUM) (?P<w>(?P<o>STAPLES|STAPLE|SCREWS) (?P<n>LEN)) (?=SEP|$|AND|ON|ALL)", _so_many_a_foot),
     Frame("(?P<k>NUM) (?P<w>(?P<o>STAPLES|STAPLE|TABS|SCREWS) (?P<c>IN|OVER|ON) (?:DET|HEDGE){0,2} (?P<n>LEN)) (?!BY|BACK|LONG|KIND|BOARD|SIZE|STAPLES|LEG|APART|SIDE)", _so_many_in),
     Frame("(?P<w>STAPLED (?P<k>NUM) (?:OF|TO) DET? (?P<n>LEN|WORD)) (?!BY|BACK|LONG)", _so_many_in),
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?) (?!OF (?:IT|DET|THIS|JOINT|EACH|BOTH))", _spacing),
@@ -339,6 +346,7 @@ FRAMES = (
     Frame("(?P<w>STAPLES) (?:FILL){0,3} (?P<b>BE|IN_PLACE) (?=SEP|$|FILLER|IN_PLACE|AND)", _bears),
     Frame("(?P<b>BE) (?:FILL){0,2} IN_PLACE (?:FILL){0,2} (?P<w>STAPLES)", _bears),
     Frame("(?:NUMB) (?:APART|EVERY) (?P<w>STAPLES)", _flag("stapled")),
-    Frame("(?P<w>(?:WITH|THROUGH|ON)? DET? FLAP)", _flag("staple_flap")),
+    Frame("(?P<w>(?:WITH|THROUGH|ON) DET? FLAP)", _flag("staple_flap")),
+    Frame("(?P<w>DET? FLAP)", lambda found: [found.claim("staple_flap", True, group="w", weak=True)]),
     Frame("(?P<w>TABS) (?! (?:FILL|AND){0,3} (?:BENT|CLINCHED|TIGHT))", lambda found: [found.claim("cross_tabs", True, group="w")]),
 )
