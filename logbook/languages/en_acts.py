@@ -267,6 +267,6 @@ ENGLISH_ACTS = ActWords(
     denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|waiting|waits?|\w+n't)(?![\w'])",
     rest_left=r"\b(?:forgot|skipped|missed|left|not|never (?:got|did)|couldn't (?:get|do|reach)|didn't (?:get|do)|can't (?:get|reach))(?: to| at)? (?:the |its )?(?:other|fourth|last|rest)\b.*",
     because=r"\b(?:because|since|'?cause|'?cuz)\b.*",
-    side_waits=r"(?:and |but |then )*(?:(?:the |that |its )?(?:fourth|last|other|far|back|top|bottom|left|right|near|remaining) (?:one|side|sides|seam|joint|edge|half)|(?:the |that )(?:fourth|rest)(?: of it)?)(?: (?:is|'s|gets|comes|waits|waits till|waits until|has to wait till|will be|goes|done|it|for|sometime))* (?:after|tomorrow|later|this afternoon|in the|monday|tonight|when|in a|next|soon|another|first thing)\b",
+    side_waits=r"(?:and |but |then )*(?:(?:the |that |its )?(?:fourth|last|other|far|back|top|bottom|left|right|near|remaining) (?:one|two|three|side|sides|seam|joint|edge|half)|the (?:top|bottom|back|front|sides|ends)|(?:the |that )(?:fourth|rest)(?: of it)?)(?: (?:is|'s|gets|comes|waits|waits till|waits until|has to wait till|will be|goes|done|it|for|sometime))* (?:after|tomorrow|later|this afternoon|in the|monday|tonight|when|in a|next|soon|another|first thing)\b",
     side_to_come=r"\b(?:i'll|we'll|i will|gonna|going to|later|tomorrow|have to)\b",
 )  # fmt: skip

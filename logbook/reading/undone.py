@@ -189,6 +189,8 @@ def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
             return clause.first + concepts.index("NOT")
     if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")) and not _deed_behind(row, clause, concepts.index("LATER"), language):
         return clause.first + concepts.index("LATER")
+    if "WHEN" in concepts and not any(c in PAST for c in concepts) and _side_waits(row, clause, language):
+        return clause.first + concepts.index("WHEN")
     if "YET" in concepts:
         for denial in ("NOT", "NO"):
             if denial in concepts:
@@ -348,7 +350,7 @@ def _done_to_another(row: Row, begin: int, end: int) -> int | None:
 
 def _side_waits(row: Row, clause: Clause, language: Language) -> bool:
     """ "Three sides taped. Fourth one after lunch.": the side that is left, where sides were counted right before."""
-    counted = any(item.concept == "SIDE_WORD" for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
+    counted = any(item.concept in ("SIDE_WORD", "SIDE") for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
     return counted and word(language.code, "acts.side_waits").match(plain(row.words(clause.first, clause.last))) is not None
 
 
