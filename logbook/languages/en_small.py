@@ -81,6 +81,7 @@ ENGLISH_SMALL = Small(
     several={"straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting"},
     all_of_it=frozenset("whole full entire good solid".split()),
     wrong_way=frozenset("backwards backward wrong reversed flipped".split()),
+    turn=frozenset("turn turns turned turn's".split()),
     middles=frozenset("centerline|center line|center|middle|mean|outside|heel|cl".split("|")),
     went_in=frozenset("went in|go in|goes in|came in|are in|is in".split("|")),
     lets_into=frozenset("into onto".split()),

@@ -80,6 +80,7 @@ class Small:
     lost: frozenset[str] = frozenset()  # before a measure: a side came in by so much
     takes_off: frozenset[str] = frozenset()  # before a measure and "off it": the piece was made shorter
     wrong_way: frozenset[str] = frozenset()  # of a step that looks out where it should look in
+    turn: frozenset[str] = frozenset()  # before a number: an elbow turns by so many degrees
     middles: frozenset[str] = frozenset()  # before a radius that is not the throat's
     went_in: frozenset[str] = frozenset()  # behind vanes: they are in
     lets_into: frozenset[str] = frozenset()  # between two sizes: the second is what the first opens on

@@ -137,7 +137,12 @@ def _of_a_thing_named(row: Row, match) -> bool:
 SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     ("(?P<k>KIND) (?:[^STOP QUERY COMMA]){2,7} (?P<m>MARKED|NUM) (?=SEP|BE|$)", _told),
     (f"{_THINGS} (?:ON|OF|IN) DET? (?P<m>MARKED|NUM) (?=BE|NOT|HAVE|MOVES|MOVE|SEATED|DAMAGE|NO|RUBBED|STAPLED|TAPED|FILLER|SHOWS)", _of_a_thing),
-    (f"{START} (?:ON|IN) DET? (?P<m>MARKED|NUM) (?=DET? {_THINGS})", _of_a_thing_named),
+    (f"{START} (?:ON|IN) DET? (?P<m>MARKED|NUM) (?=DET? (?:{_THINGS}|BACK|SLOPE|OFFSETS))", _of_a_thing_named),
+    (f"{START} (?P<m>MARKED|NUM) (?=MOVE ON RUN (?:NUM|LETTER))", None),
+    (f"{START} (?P<m>MARKED|NUM) COMMA (?=WORD{{0,2}} ACCESSORY COMMA)", None),
+    (f"{START} HEDGE (?P<m>MARKED|NUM) COMMA (?=(?:BE|IT|THIS){{1,2}} (?:RUN|ON RUN|FITTING|DET? KIND|SIZE))", None),
+    (f"{START} (?P<f>WORD) (?:FITTING|NUMBER)? (?P<m>MARKED|NUM) COMMA (?=DET? (?:OUTLET|INLET|BACK|SLOPE|SIDE|KIND|SIZE|BRANCH_WORD|LENGTH|THROAT|IT|BE))", _says("fix", "fixing", "change", "changing", "redo", "on")),
+    (f"{START} (?P<m>MARKED|NUM) COMMA (?=I (?:WORD|SAYS|HAVE|FILLER){{1,3}} DET (?P<f>WORD) (?:BACK|LENGTH|SIZE_WORD|SLOPE|RUN|SIDE_WORD))", _says("wrong")),
     (f"{START} (?P<f>WORD OF) (?P<m>MARKED|NUM) (?=COMMA)", _says("as for")),
     (f"{START} (?P<m>MARKED|NUM) (?P<f>MOVE_UP) (?!NUM|LEN|FRAC)", _says("went up")),
     (f"{START} (?:I|FILLER)? (?P<f>FILLER) (?:DET|FITTING|NUMBER|KIND)* (?P<m>MARKED|NUM) UP", _says("put", "we put", "i put")),

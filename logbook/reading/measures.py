@@ -121,7 +121,7 @@ def _length(tokens, number, unit, end, language: Language, units: Units) -> Meas
         if below is not None and not (step == end and below.value == 1 and below.end < len(tokens) and tokens[below.end].bare in words_of("small.each_other")):
             under, after = unit_at(tokens, below.end, units)
             wanted, most = ("in", 12) if unit == "ft" else ("cm", 100)
-            loose = under is None and not (below.end < len(tokens) and tokens[below.end].bare in ("de", "del") and below.value == 1) and (below.whole or _lengthwise(tokens, below.end)) and (dash or step == end) and not _by_follows(tokens, below.end, language)
+            loose = under is None and not (below.end < len(tokens) and tokens[below.end].bare in ("de", "del") and below.value == 1) and (below.whole or _lengthwise(tokens, below.end) or below.value > 1 and (below.end >= len(tokens) or tokens[below.end].sort == "sign")) and (dash or step == end) and not _by_follows(tokens, below.end, language)
             if below.value < most and (under == wanted or (loose and (unit == "ft" or below.value >= 10))):
                 value += below.value * measure.UNITS[wanted]
                 end = after if under == wanted else below.end

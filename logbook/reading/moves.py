@@ -269,6 +269,13 @@ def _one_of_two(found: Found):
         yield from _move(found)
 
 
+def _measures_alone(found: Found):
+    """ "Right side, four, twenty-four", "it all comes off the left. Four over twenty-eight": how far, and over what length."""
+    by, back = found.item("by").value.value, found.item("back3").value.value
+    if by < back != 12 and by <= 12 <= back:
+        yield from _one_of_two(found)
+
+
 def _other_of_two(found: Found):
     """ "Left, three. Right, three." """
     before = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
@@ -277,6 +284,7 @@ def _other_of_two(found: Found):
 
 
 LEVEL_FRAMES = (
+    Frame("(?P<side>SIDE SIDE_WORD? (?:COMMA AND? DET? SIDE SIDE_WORD?)+) COMMA? FILL{1,3} (?:LEVEL|FLAT|K_STRAIGHT) (?=SEP|$|AND|BUT)", _level),  # "left side, top, bottom are all straight"
     Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:AND DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
     Frame("(?P<side>SIDE) (?P<o>NUM) (?:FILL|MOVE){0,2} (?:LEVEL|FLAT|K_STRAIGHT) (?=SEP|$|AND|BUT)", lambda found: _level(found) if found.item("o").value.value == 1 and not found.item("o").value.digits else ()),  # "the left one stays straight"
@@ -329,6 +337,8 @@ FRAMES = (
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>{_SIDES} COMMA? (?P<by>NUMB)) (?=(?:COMMA|STOP|AND){{1,2}} DET? SIDE COMMA? NUMB (?:SEP|$|{_BACK}))", _one_of_two),
     Frame("(?P<w>(?P<side>SIDE) COMMA (?P<by>NUMB)) (?=SEP|$)", _other_of_two),
+    Frame("(?P<w>(?P<side>SIDE) SIDE_WORD? COMMA (?P<by>NUMB) COMMA (?P<back3>NUMB)) (?=SEP|$)", _measures_alone),
+    Frame("(?:^|(?<=STOP)) (?P<w>(?P<by>NUMB) (?:OVER|IN) (?P<back3>NUMB)) (?=SEP|$)", _measures_alone),
     Frame("(?P<w>(?P<side>SIDE) COMMA? (?P<by>NUMB) EACH) (?=SEP|$)", _one_of_two),
     Frame("AND DET? (?P<w>(?P<side>SIDE) (?P<by>NUMB)) (?=COMMA|STOP|$|BACK|BOTH)", _same_way),
     Frame("BACK (?:FILL|OF|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
@@ -339,6 +349,7 @@ FRAMES = (
     Frame("MOVES (?:FILL)? NUMB COMMA? (?:AND|WITH)? DET? RUN OF (?P<back>NUM|LEN)", _back),  # "sube cuatro, corrida de dieciocho"
     Frame("(?:RUN|LENGTH) OF (?P<s>SLOPE|MOVE_DOWN|WORD) (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _run_of_it),
     Frame("(?P<back2>NUMB) (?:FILL|OF){0,3} BACK (?!NUM)", _back),
+    Frame("(?P<o>WORD) BACK COMMA (?:IT|BE|THIS){1,2} (?P<back>NUMB) (?=SEP|$|NOT)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower() in words_of("small.wrong_way") else ()),  # "I gave you the wrong set back, it's thirty"
     Frame("BACK COMMA (?P<back>NUMB) (?=SEP|$)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower().startswith("set") else ()),
     Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", _slope_of_twelve),
     Frame("(?<=SEP) (?:FILL|LAID|ON){0,3} (?P<w>(?P<rise>NUM|FRAC) OVER (?P<run>NUM)) (?=SEP|$)", lambda found: _slope_of_twelve(found) if any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),

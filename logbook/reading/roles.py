@@ -180,6 +180,8 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     """Tape and mastic on a mend are how it was mended, not how the piece was closed."""
     damage = [c for c in claims if c.name == "facing_damage" and c.value != "none"]
     claims = _tape_on_damage(row, claims, damage)
+    if draft.kind is None or draft.kind.value != "repair":
+        claims = _mastic_behind(row, claims, damage)
     claims = _taped_over(row, claims, damage, draft.kind is not None and draft.kind.value == "repair")
     repaired = [c for c in claims if c.name == "damage_repaired"]
     methods = [c for c in claims if c.name == "(method)"]
@@ -277,6 +279,24 @@ def _tape_on_damage(row: Row, claims: list[Claim], damage: list[Claim]) -> list[
         spread = replace(one, name="damage_repaired", last=max(one.last, at + 1), end=max(one.end, row.items[at].end))
         return [*(c for c in claims if not (c.name == "taped" and c.value is True and c.first < spread.last and spread.first < c.last)), spread, replace(spread, name="repair_method", value="tape", weak=False)]
     return claims
+
+
+def _mastic_behind(row: Row, claims: list[Claim], damage: list[Claim]) -> list[Claim]:
+    """ "One-inch hole, mastic and fabric": right behind the damage, it is how that was mended and closes no joint."""
+    if not damage or any(c.name in ("damage_repaired", "repair_method") for c in claims):
+        return claims
+    for one in claims:
+        if one.name != "closure" or one.value != "mastic" or one.pending:
+            continue
+        told = max((c for c in damage if c.last <= one.first), key=lambda c: c.last, default=None)
+        between = {item.concept for item in row.items[told.last : one.first]} if told is not None else {"STOP"}
+        if between <= _OF_DAMAGE and "COMMA" in between:
+            rest = [c for c in claims if not (c.name in ("closure", "taped", "(method)") and c.first < one.last and one.first < c.last)]
+            return [*rest, replace(one, name="damage_repaired", value=True, weak=False), replace(one, name="repair_method", weak=False)]
+    return claims
+
+
+_OF_DAMAGE = frozenset("COMMA DET LEN NUM FRAC LONG WIDE FACING DAMAGE_PLACE IN ON AND FILLER BOARD SIDE SIDE_WORD JOINT HEDGE ROUND OVER BE IT".split())
 
 
 @cache

@@ -53,6 +53,8 @@ def said_short(items, text: str):
             item = _word(items, place, text)
         elif concept == "COMMA" and concept_at(items, place + 1) == concept_at(items, place - 1) == "NUM" and concept_at(items, place - 2) in _WAYS and text[item.start : item.end] == "/":
             item = replace(item, concept="OVER", value=None)  # "R in 4 / 24"
+        elif concept == "NUM" and item.value.value <= 90 and concept_at(items, place + 1) in ("COMMA", "STOP", "") and _of_the_turn(items, place, text):
+            item = replace(item, concept="DEG", value=replace(item.value, sort="DEG", unit="°"))  # "turn is sixty"
         elif concept == "NUM" and (shaped or "/" in text[item.start : item.end]) and (pair := _pair(items, place, text)) is not None:
             made, skip = pair
             done += made
@@ -112,6 +114,14 @@ def _in_there(items, place: int, text: str, done: list[Item]) -> Item:
         done.append(replace(item, concept="BE", value=None, end=item.end - 3))
         return replace(item, concept="IN", value=None, start=item.end - 2)
     return item
+
+
+def _of_the_turn(items, place: int, text: str) -> bool:
+    """ "The turn is sixty", "turned it thirty": of an elbow."""
+    at = place - 1
+    while at >= 0 and items[at].concept in ("BE", "IT", "HEDGE", "ON", "DET") and place - at < 4:
+        at -= 1
+    return at >= 0 and text[items[at].start : items[at].end].lower().split()[0] in words_of("small.turn") and any(item.concept == "K_ELBOW" for item in items)
 
 
 def _of_the_air(items) -> bool:

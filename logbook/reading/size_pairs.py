@@ -40,6 +40,16 @@ def sized(items, text: str):
     return tuple(done)
 
 
+_LETTERED = {"w": 0, "h": 1, "d": 1}
+
+
+def _label(items, at: int, text: str) -> int | None:
+    """Which side a measure is of, by the word or the letter behind it: 20" W x 10" H."""
+    if concept_at(items, at) == "LETTER" and concept_at(items, at - 1) in LENGTHS and (concept_at(items, at + 1) == "BY" or concept_at(items, at - 2) == "BY"):
+        return _LETTERED.get(text[items[at].start : items[at].end].lower())
+    return _LABELS.get(concept_at(items, at))
+
+
 def _named_sides(items, at: int) -> tuple[Item, int] | None:
     """ "Width twelve, height ten": what each is stands before it, as a form read aloud has it."""
     end = at + 3 if concept_at(items, at + 2) in ("COMMA", "AND", "STOP") else at + 2
@@ -61,7 +71,7 @@ def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
         side = items[at].value
         return _item(items, at, at + 2, Size((side.value, side.value), side.unit, None)), at + 2
     first, end = items[at], at + 1
-    label = _LABELS.get(concept_at(items, end))
+    label = _label(items, end, text)
     end = end + 1 if label is not None else end
     if concept_at(items, end) == "BY":
         end += 1
@@ -76,7 +86,7 @@ def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
     if concept_at(items, end) not in LENGTHS:
         return None
     second, end = items[end], end + 1
-    second_label = _LABELS.get(concept_at(items, end))
+    second_label = _label(items, end, text)
     if second_label is not None:
         end += 1
     elif label is not None and items[end - 2].concept != "BY":

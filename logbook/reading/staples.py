@@ -178,7 +178,7 @@ def _leg(found: Found):
         return
     if found.row.items[found.first].concept == "STAPLES" and not item.value.unit == "ft" and 1.5 < item.value.value <= 12:  # "staples 50mm": no leg is so long
         yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
-        yield found.claim("stapled", True, group="w", weak=True)
+        yield found.claim("stapled", True, group="w", weak=True, hedged=False)
         return
     if found.last < len(found.row.items) and found.row.words(found.last, found.last + 1).lower() in ("between", "entre"):  # "staples, an inch and a half between them"
         yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
