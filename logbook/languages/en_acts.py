@@ -167,7 +167,7 @@ ENGLISH_ACTS = ActWords(
         ("closure", "other_tape", r"(?:wrong|bad|other|some kind of|kind of) tape\b.{0,80}\b(?:cloth|masking|duct|painters?|painter's|electrical|packing|vinyl)\b"),
     ),
     no_plan=r"(?:i|we|he|they)'?d (?:never|not|rather|sooner|hate|say|bet|swear|be (?:lying|a liar|happy|glad|ashamed|surprised|proud)|(?:love|like) to (?:say|tell)|wager)\b",
-    still_to_do=r"(?:and |but )?(?:which|that|it's one) (?:i|we|still|the \w+)(?:'ll| will| haven't| have not| have yet| still| need| gotta|'m going| am going| got to| have to| owe|'s still|'s going| has to| needs)\b",
+    still_to_do=r"(?:and |but |so |then )*(?:i'm |we're |i'll |we'll |i |we )?(?:gonna |going to |'ll |will |have to |need to |gotta |got to |plan to |planning to |about to |fixing to )*(?:(?:go|come|head|get) back and )?(?<!^)(?:get|do|hit|finish|catch|handle|tackle)(?: to)? (?:it|that|them|those|these)(?=$|[.,;]| (?:after|tomorrow|later|in|when|once|on|this|monday|tonight|first|next|before|up|at|soon|as|with|by)\b)|(?:and |but )?(?:which|that|it's one) (?:i|we|still|the \w+)(?:'ll| will| haven't| have not| have yet| still| need| gotta|'m going| am going| got to| have to| owe|'s still|'s going| has to| needs)\b",
     yet=r"\byet\b(?! another)",
     needless=r"^(?: (?:was|were|is|are|isn't|wasn't))?(?: \w+)? ?(?:needed|required|necessary|called for|to do|problem|problems|trouble|issues?|short|missing|left (?:on|in) (?:the|my))\b",
     waits_for=r"\b(?:had to|have to|needed to|need to|wait(?:ed|ing)?|first|dry|dried|until)\b",
@@ -267,6 +267,6 @@ ENGLISH_ACTS = ActWords(
     denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|waiting|waits?|\w+n't)(?![\w'])",
     rest_left=r"\b(?:forgot|skipped|missed|left|not|never (?:got|did)|couldn't (?:get|do|reach)|didn't (?:get|do)|can't (?:get|reach))(?: to| at)? (?:the |its )?(?:other|fourth|last|rest)\b.*",
     because=r"\b(?:because|since|'?cause|'?cuz)\b.*",
-    side_waits=r"(?:and |but |then )*(?:(?:the |that |its )?(?:fourth|last|other|far|back|top|bottom|left|right|near|remaining) (?:one|two|three|side|sides|seam|joint|edge|half)|the (?:top|bottom|back|front|sides|ends)|(?:the |that )(?:fourth|rest)(?: of it)?)(?: (?:is|'s|gets|comes|waits|waits till|waits until|has to wait till|will be|goes|done|it|for|sometime))* (?:after|tomorrow|later|this afternoon|in the|monday|tonight|when|in a|next|soon|another|first thing)\b",
+    side_waits=r"(?:and |but |then )*(?:(?:the |that |its )?(?:fourth|last|other|far|back|top|bottom|left|right|near|remaining) (?:one|side|sides|seam|joint|edge|half)|(?:the |that )(?:fourth|rest)(?: of it)?)(?: (?:is|'s|gets|comes|waits|waits till|waits until|has to wait till|will be|goes|done|it|for|sometime))* (?:after|tomorrow|later|this afternoon|in the|monday|tonight|when|in a|next|soon|another|first thing)\b",
     side_to_come=r"\b(?:i'll|we'll|i will|gonna|going to|later|tomorrow|have to)\b",
 )  # fmt: skip

@@ -26,6 +26,9 @@ _WISHED = (
     r"(?:hop(?:ed|ing)|wish(?:ed|ing)|expect(?:ed|ing)|figur(?:ed|ing)|plann(?:ed|ing)|asked|aim(?:ed|ing)|shot|shooting|count(?:ed|ing)|bargained|bargaining|gunning|look(?:ed|ing)(?= for)|after|pray(?:ed|ing)|bank(?:ed|ing)|bet|betting|guess(?:ed|ing)|want(?:ed|ing)|afraid of|scared of|fear(?:ed|ing)|dread(?:ed|ing)|worried about)"
 )
 
+_SOMEBODY = (
+    r"(?:(?:(?:the|that|this|some|a|my|our|his|another|one of the|those|other|old|new|young|night|day) )*(?:[a-z'-]+ )?(?:guys?|fellas?|fellows?|kids?|man|men|helpers?|apprentices?|crew|boys|brother|cousin|partner|buddy|dudes?|rookies?|shift|foreman|neighbor|fitters?|installers?|others?)|(?:every(?:body|one)|some(?:body|one)) else|the rest of (?:them|the crew|the guys))"
+)
 _TO_COME = r"(?:tomorrow|tonight|later(?: on)?|next(?: week| up)?|soon|in the morning|this afternoon|after (?:lunch|break|dinner|the \w+)|(?:on |come )?(?:monday|tuesday|wednesday|thursday|friday)|first thing|at (?:noon|\w+ o'clock)|in a (?:bit|minute|while|few)|when (?:i|we|the|it) [^.?,]+|once (?:i|we|the|it) [^.?,]+)(?: (?:morning|then))?"
 
 _NOT_ALL = r"(?: (?:down|up|over|tight|flat))*(?: ,| and| but| ;)+ (?:and |but )?(?:the |that )?(?:other|others|rest|last|\w+th|first|second|third|last one|one|other one|last two|other two)(?: one| two)? (?:isn't|aren't|wasn't|weren't|didn't|'s not|are not|is not|hasn't|never|sticks up|stands up|stick up|stand up|is still up|are still up)(?: (?:got|been|bent|yet|any|is))*"
@@ -177,6 +180,9 @@ ENGLISH_ASIDES = Asides(
         Aside(r"^(?:and |so |but )*(?P<x>what (?:#|it|this one) (?:hasn't got|doesn't have|lacks|is missing|never got|didn't get|hasn't) (?:is|are) (?P<act><n>))", ("what ",), states=(("<act>", False),), names=True),
         Aside(r"^(?:and |so |but )*(?P<x>what (?:#|it|this one) (?:has|got|has got|does have|did get) (?:is|are)) (?P<act><n>)", ("what ",), states=(("<act>", True),), names=True),
         Aside(r"(?P<x>(?:the|my|that|his|first|tape|mastic) (?:patch(?:es)?|<d>)(?: (?!and|i|we)[^ ,.?]+)*? (?:peeled|came off|let go|fell off|fell out|didn't hold|lifted|popped off|blew off|is gone|came loose|dropped off|has let go|won't hold|gave up|is off))(?! (?:so|and|,)? ?(?:i|we) )(?![^?]*(?:second|another|new|next|other|replaced|again with)(?: one| patch)?(?![\w']))", ("patch",), states=(("damage_repaired", False),), names=True),
+        # --- how another does his, beside mine
+        Aside(rf"(?P<x>{_SOMEBODY}(?: (?!i|we|and|but|he|she)[^ ,.?]+){{0,4}}? (?:<[nbd]>|does|did|goes|went|puts?|runs?|ran|uses?|used|likes?|has|had|leaves|left|spaces?)(?: (?!i|we|mine)[^ ,.?]+)*?)(?: ,)? (?=(?:but|while|whereas|and) (?:mine|ours|i|i'm|on mine|this one)(?![\w']))", ("but mine", "but i", "but this", "while mine", "while i", "and mine", "but ours", "but on mine", "whereas"), names=True, unless=r"(?:taped|stapled|put|left|stepped|tore|cut|poked|rubbed|hit|dropped) (?:it|this)(?![\w'])"),
+        Aside(rf"(?P<x>{_SOMEBODY}(?: (?!i|we|and|but|he|she)[^ ,.?]+){{0,4}}? (?:<[bd]>|does|did|goes|went|puts?|runs?|ran|uses?|used|likes?|spaces?|cuts?|hangs?) (?:his|hers|theirs|all his|all theirs)(?: (?!i|we|mine|but|and|<[bd]>)[^ ,.?]+)*)", (" his", " hers", " theirs"), names=True),
         # --- why it was done so: what would have come, or was to come
         Aside(r"(?P<x>(?:because|'?cause|'?cuz|seeing as|seeing how|in case)(?: (?!<[bdu]>|#)[^ ,.?]+)*? (?:would|'d|might|could|will|'ll|gonna be|gonna|going to be|going to|was about to|is about to)(?: (?!<[bdu]>|#)[^ ,.?]+)*)(?= [.,?]| <d>|$)", ("because", "cause ", "cuz ", "seeing ", "in case"), names=True, unless=r"(?<![\w'])(?:[a-z]*n't|not|no|never|nobody|tomorrow|later|monday|tonight|after lunch|come back|finish|get to)(?![\w'])"),
         # --- not for the book, for another crew, of every piece

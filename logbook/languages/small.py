@@ -42,6 +42,9 @@ class Small:
     beside_inches: frozenset[str] = frozenset()  # beside a number of inches
     behind_inches: frozenset[str] = frozenset()  # the "in" before it is inches
     behind_in: frozenset[str] = frozenset()  # the "in" before it is a word
+    holes: frozenset[str] = frozenset()  # a damage by such a word may be a joint that does not meet
+    where: frozenset[str] = frozenset()  # begins the words that tell it
+    meets: frozenset[str] = frozenset()  # what such a joint does not do
     drops: frozenset[str] = frozenset()  # a slope by another name
     turns_nothing: frozenset[str] = frozenset()  # however faintly it was heard, it turns no meaning
     turns_all: frozenset[str] = frozenset()  # a word that ears mix up here may turn the meaning

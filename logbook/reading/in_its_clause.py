@@ -46,7 +46,9 @@ def marked(row: Row, cut, places: Places, one: Claim) -> Claim:
             before = []  # "pretty sure it was sixty degrees when I taped it": the warmth is in doubt
         if one.value is False and one.corrects and row.items[one.first].concept == "I" and one.name in ACT_FACTS:
             before = []  # "I kind of figured somebody else was taping it so I never did": what he did himself is in no doubt
-        hedged = hedged or "THINK" in before or "THINK" in [row.items[k].concept for k in range(one.last, min(clause.last, one.last + 1))]
+        begin = max(clause.first, one.first - _SENTENCE)
+        thinks = [begin + k for k, concept in enumerate(before) if concept == "THINK" and not _of_the_measure(row, begin + k, one.first)]
+        hedged = hedged or bool(thinks) or one.last < clause.last and row.items[one.last].concept == "THINK" and not _of_the_measure(row, one.last, one.last + _SENTENCE)
         while place > 0 and cut[place - 1].sentence == clause.sentence and one.first - cut[place - 1].first <= _SENTENCE:
             place -= 1
         begin = cut[place].first
@@ -65,6 +67,19 @@ def marked(row: Row, cut, places: Places, one: Claim) -> Claim:
     corrects = one.corrects or corrects or _corrects_behind(row, one)
     same = (corrects, hedged, both_at) == (one.corrects, one.hedged, one.both_at)
     return one if same else replace(one, corrects=corrects, hedged=hedged, both_at=both_at)
+
+
+def _of_the_measure(row: Row, at: int, first: int) -> bool:
+    """ "A tear maybe half an inch wide, I taped over it", "I think straight 57 is 16 by 14 stapled every two": the doubt is of the measure right behind it, which ends before this."""
+    at += 1
+    named = False
+    while at < first and at < len(row.items) and (row.items[at].concept in _BEFORE_MEASURE or row.items[at].concept.startswith("K_") or named and row.items[at].concept in ("NUM", "MARKED")):
+        named = row.items[at].concept.startswith("K_") or row.items[at].concept in ("FITTING", "NUMBER", "RUN")
+        at += 1
+    return at < first and at < len(row.items) and row.items[at].concept in ("SIZE", "LEN", "FRAC", "DEG", "TEMP_F")
+
+
+_BEFORE_MEASURE = ("DET", "HEDGE", "FILLER", "BE", "IT", "THIS", "FITTING", "NUMBER", "RUN", "ON", "OF", "LIKE")
 
 
 def _doubt_behind(row: Row, cut, place: int, act: bool) -> bool:

@@ -59,7 +59,7 @@ def _sketch(row: Row, part: Part, language: Language, panels: bool) -> Sketch:
         sign, width = SIGNS.get(concept), 1
         if concept == "SEATED" and not panels:
             sign = None  # "the tape is still sitting on the roll"
-        if letters[at] == void:
+        if letters[at] == void or concept == "CORRECTION_ON":  # "forget what I said about nine": nothing of it is forgotten
             said = "_"
         elif concept == "WORD" and said in language.told.weighed.undone:
             acts.append((at, dict(language.told.weighed.undone_names)[said]))

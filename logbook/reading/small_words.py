@@ -203,6 +203,9 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "derecho ocho, doce por diez"
         elif item.concept == "NUM" and said == "one" and _concept(items, place - 1) == "THROAT" and _concept(items, place - 2) == "DET":
             done[place] = replace(item, concept="WORD", value="one")  # "used a radius one": an elbow
+        elif item.concept == "DAMAGE" and said.split()[-1] in words_of("small.holes") and (end := _where_it_does_not_meet(items, place, text)):
+            done[place] = replace(item, concept="GAP", value=None)
+            done[place + 1 : end] = [one if one.concept in ("JOINT", "SIDE") else replace(one, concept="FILLER") for one in items[place + 1 : end]]
         elif item.concept == "UP" and said == "up" and (ahead == "AND" and _concept(items, place + 2) == "TIED" or ahead in ("STOP", "") and _concept(items, place - 1) == "STOP" and place > 3):
             done[place] = replace(item, concept="HUNG", value=None)  # "up and tied into twenty-six", "Taped, rubbed. Up."
         elif item.concept == "HUNG" and said.startswith(("instal", "mont")) and past_article in ("VANES", "TIE_RODS", "SCREWS", "TABS", "ACCESSORY", "K_HANGER"):
@@ -380,3 +383,14 @@ def _by_and_over(items, at: int) -> bool:
 
 def _concept(items, at: int) -> str:
     return items[at].concept if 0 <= at < len(items) else ""
+
+
+def _where_it_does_not_meet(items, place: int, text: str) -> int:
+    """ "a quarter inch hole at the corner where it don't meet": what is open there is the joint; the place behind those words, or none."""
+    where = next((k for k in range(place + 1, min(place + 6, len(items))) if text[items[k].start : items[k].end].lower().split()[0] in words_of("small.where")), None)
+    for at in range(where or len(items), min((where or 0) + 7, len(items))):
+        if items[at].concept in ("COMMA", "STOP"):
+            break
+        if words_of("small.meets").intersection(text[items[at].start : items[at].end].lower().split()):
+            return at + 1 if any(re.search(r"n.?t$|^not?$", text[one.start : one.end].lower()) or one.concept in ("NOT", "PARTED") for one in items[where:at + 1]) else 0
+    return 0

@@ -111,6 +111,8 @@ def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None
                 this = _names_this(row.words(first, until))
                 return _made("last" if what == "this" and not before and not this else what, None, row, first, until), _sentence(row, first)
             named = next(row.find(f"(?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK})", until, last), None)
+            if named is not None and named.start() == until and _goes_on(row, named.end()):
+                return None  # "scratch what I said about straight nine, it's not rubbed": set right, and not taken back
             if named is not None and named.start() == until and (mark := mark_text(row, *named.span("m"), language)) is not None:
                 return _made("mark", mark, row, first, named.end()), _sentence(row, first)
     return None

@@ -23,6 +23,7 @@ def _begins(code: str) -> re.Pattern[str]:
 
 def of_the_others(row: Row, named: list[Mention], claims: list[Claim], language: Language) -> list[Claim]:
     """The claims, where what is said of the others is of each of a batch but those that were told of apart before."""
+    claims = _only_these(row, named, claims)
     batch = next((m for m in named if len(m.batch) > 1), None)
     if batch is None or not language.turns.others_of_them or _begins(language.code).search(plain(row.text)) is None:
         return claims
@@ -43,3 +44,23 @@ def _start(row: Row, at: int) -> int:
     """Where the words of this item begin, with an article that belongs to its phrase."""
     before = row.items[at - 1].end if at else 0
     return before + len(row.text[before : row.items[at].start]) - len(row.text[before : row.items[at].start].lstrip())
+
+
+_TOLD_OF_ONE = ("stapled", "taped", "rubbed_down", "vanes", "trimmed", "surface_clean", "preheated", "tabs_bent")
+
+
+def _only_these(row: Row, named: list[Mention], claims: list[Claim]) -> list[Claim]:
+    """ "Both taped, only 92 is rubbed": so the others that were named before are not."""
+    made = list(claims)
+    for one in named:
+        marks = [one.mark] if one.mark is not None else [mark for mark, _ in one.batch]
+        before = list(dict.fromkeys(mark for m in named if m.first < one.first for mark in ([m.mark] if m.mark is not None else [mark for mark, _ in m.batch])))
+        lead = range(max(0, one.first - 1), one.last)
+        if not marks or len(before) < 2 or not set(marks) < set(before) or not any(row.items[k].concept == "ONLY" or row.words(k, k + 1).lower() in ("just", "solo", "sólo", "nomás") for k in lead):
+            continue
+        end = min([row.sentence_end(one.last), *(m.first for m in named if m.first > one.first), *(k for k in range(one.last, len(row.items)) if row.items[k].concept in ("COMMA", "BUT"))])
+        told = {c.name: c for c in claims if one.last <= c.first < end and c.name in _TOLD_OF_ONE and c.value is True and c.for_mark is None and not any(d.name == c.name and d.first < one.first for d in claims)}
+        first = next(k for k in lead if row.items[k].concept == "ONLY" or k < one.first)
+        span = {"first": first, "start": row.items[first].start, "end": row.items[one.last - 1].end}  # what denies it is that it is only this one
+        made += [replace(c, **span, value=False, for_mark=mark, both_at=-1, uses=(), also=((c.start, c.end),), corrects=True, weak=False) for c in told.values() for mark in before if mark not in marks]
+    return made

@@ -49,13 +49,15 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
     blank: set[int] = set()
     plans: set[int] = set()
     skip_to = 0
-    cut = _at_each_yet(row, cut)
+    cut = _at_each_yet(row, cut, language)
     for place, clause in enumerate(cut):
         if clause.first < skip_to or row.is_blank(clause.first):
             continue
         begin = _pending_at(row, clause, language)
         if begin is None:
             continue
+        if place and cut[place - 1].sentence == clause.sentence and row.items[begin].concept == "WILL" and begin - clause.first <= 1 and _goes_back_to_it(row, cut[place - 1].first, clause.first, clause.last, language):
+            continue  # told with what is not done, below
         if _is_planned(row, clause, begin, language):
             plans.update(range(begin, clause.last))
             continue
@@ -83,6 +85,7 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
         told = denials(rest, clause)
         behind = cut[place + 1] if told and place + 1 < len(cut) else None
         if behind is not None and told[-1].value is False and behind.sentence == clause.sentence and re.match(language.acts.still_to_do, row.words(behind.first, behind.last).lower().replace("’", "'")):
+            behind = replace(behind, last=next((k for k in range(behind.first + 1, behind.last) if row.items[k].concept in PAST and row.items[k - 1].concept in ("LATER", "DAY")), behind.last))
             start, end = row.items[told[-1].first].start, row.items[behind.last - 1].end
             told[-1] = replace(told[-1], opens=(Open("piece", told[-1].name, start, end),), pending=True)  # "all but the rub, which I haven't done yet"
             blank.update(range(behind.first, behind.last))
@@ -105,6 +108,8 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[
         asked = part.last < len(own.items) and own.items[part.last].concept == "QUERY"
         if asked or own.is_blank(part.first) or _names_an_act(own, part) or (part.words.endswith(" back") and place + 1 < len(cut_up) and _names_an_act(own, cut_up[place + 1])):
             continue
+        if place and cut_up[place - 1].sentence == part.sentence and _goes_back_to_it(own, cut_up[place - 1].first, part.first, part.last, language):
+            continue  # told with the act that is not done
         said = _without_names(own, part)
         if not any(pattern.match(said) for pattern in looks) or is_mended(cut_up, place, language):
             continue
@@ -128,12 +133,15 @@ def _without_names(own: Row, part: Part) -> str:
     return "".join(said)
 
 
-def _at_each_yet(row: Row, cut: tuple[Clause, ...]) -> tuple[Clause, ...]:
+def _at_each_yet(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[Clause, ...]:
     """ "It isn't stapled yet and it isn't taped yet", "I haven't stapled it and I haven't taped it": two things to do, each with its own words."""
     made: list[Clause] = []
     for clause in cut:
         first = clause.first
         for at in range(clause.first + 1, clause.last - 2):
+            if row.items[at].concept == "WILL" and _goes_back_to_it(row, first, at, clause.last, language):
+                made.append(replace(clause, first=first, last=at))
+                first = at
             if row.items[at].concept not in ("AND", "BUT"):
                 continue
             again = [item.concept for item in row.items[at + 1 : min(at + 4, clause.last)]]
@@ -143,6 +151,12 @@ def _at_each_yet(row: Row, cut: tuple[Clause, ...]) -> tuple[Clause, ...]:
                 first = at + 1
         made.append(replace(clause, first=first))
     return tuple(made)
+
+
+def _goes_back_to_it(row: Row, first: int, at: int, last: int, language: Language) -> bool:
+    """ "I left it without tape for now gonna get it after lunch", where nothing parts what is not done and that it is still to do."""
+    denied = any(row.items[k].concept in ("NO", "NOT", "NOT_DONE") and any(item.concept in DENIED for item in row.items[k + 1 : k + 3]) for k in range(first, at))
+    return denied and re.match(language.acts.still_to_do, plain(row.words(at, last))) is not None
 
 
 def _rest_of_sentence(cut: tuple[Clause, ...], place: int):
@@ -189,8 +203,6 @@ def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
             return clause.first + concepts.index("NOT")
     if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")) and not _deed_behind(row, clause, concepts.index("LATER"), language):
         return clause.first + concepts.index("LATER")
-    if "WHEN" in concepts and not any(c in PAST for c in concepts) and _side_waits(row, clause, language):
-        return clause.first + concepts.index("WHEN")
     if "YET" in concepts:
         for denial in ("NOT", "NO"):
             if denial in concepts:
@@ -248,6 +260,8 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
             return at - 1 if row.items[at - 1].concept == "AND" else at
         if base and seen_act and (concept in PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF", "OR", "NOT"):
             return at - 1 if row.items[at - 1].concept == "AND" else at
+        if base and concept in PAST and row.items[at - 1].concept in ("LATER", "DAY") and not any(row.items[k].concept in DENIED for k in range(begin, at)):
+            return at  # "gonna get them tomorrow stapled every two"
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in PAST
         if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH"):
             return at
@@ -350,7 +364,7 @@ def _done_to_another(row: Row, begin: int, end: int) -> int | None:
 
 def _side_waits(row: Row, clause: Clause, language: Language) -> bool:
     """ "Three sides taped. Fourth one after lunch.": the side that is left, where sides were counted right before."""
-    counted = any(item.concept in ("SIDE_WORD", "SIDE") for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
+    counted = any(item.concept == "SIDE_WORD" for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
     return counted and word(language.code, "acts.side_waits").match(plain(row.words(clause.first, clause.last))) is not None
 
 
