@@ -23,7 +23,13 @@ def _told_of_several(row: Row, match, ats: list[int]) -> bool:
     before, at = match.start() - 1, match.start("k")
     acted = before >= 0 and row.items[before].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[at].concept.startswith("K_")
     behind = [item.concept for item in row.items[match.end() : match.end() + 2]]
-    return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind == ["COMMA", "BOTH"]
+    return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind == ["COMMA", "BOTH"] or _of_them(row, match.end())
+
+
+def _of_them(row: Row, first: int) -> bool:
+    """ "el recto 3 y el 4, doce por ocho, engrapados": a form that is said only of several."""
+    last = next((k for k in range(first, len(row.items)) if row.items[k].concept in ("STOP", "QUERY", "BUT", "EXCEPT") or row.items[k].concept.startswith("K_")), len(row.items))
+    return any(item.concept in ("STAPLED", "TAPED", "RUBBED", "HUNG") and row.text[item.start : item.end].lower().endswith(("ados", "adas")) for item in row.items[first:last])
 
 
 def _next_to_each_other(row: Row, match, ats: list[int]) -> bool:

@@ -335,6 +335,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?!END|SIDE)", _open_corner),
     Frame("(?P<w>(?P<o>WORD|MOVE_OUT) UP? (?P<n>LEN|FRAC)) (?!BACK|ON SIDE|STAPLES|TAPE)", _opened),
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),
+    Frame("(?P<w>JOINT SIDE (?:FILL|DET){0,3} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _open_corner),  # "la junta de abajo quedó abierta un octavo"
     Frame("(?P<w>JOINT (?:ON|IN|SIDE|SIDE_WORD|FILL){0,4} (?P<o>WORD) (?:DET WORD)? COMMA (?:HEDGE|FILLER){0,2} (?P<n>FRAC|LEN)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _open_corner),
     Frame("(?P<w>(?:HAVE|BE) (?:DET|HEDGE|FILLER|WORD){0,3} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC)|THROUGH)(?<!(?:TIGHT))", _some_gap),
     Frame("(?P<w>(?:SEE|JOINT|(?:(?<=COMMA)|(?<=STOP)|(?<=BUT)) (?:DET|WORD|HEDGE){1,2}) (?:DET|FILLER){0,2} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC))", _some_gap),

@@ -137,6 +137,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="BE")  # "she's a plain straight"
         elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
             done[place] = replace(item, concept="IT")  # "she weighs sixty pounds": the piece
+        elif item.concept == "OFFSETS" and said.endswith(" de") and ahead == "NUM" and _concept(items, place + 2) == "BY":
+            done[place] = replace(item, concept="K_OFFSET", value="offset")  # "la siete es un offset de doce por diez"
         elif item.concept == "PANEL" and ahead in ("MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN") and (side := table_of("small.panel_sides").get(said)) is not None:
             done[place] = replace(item, concept="SIDE", value=(side,))
         elif item.concept == "K_STRAIGHT" and said in ("recta", "recto") and _concept(done, place - 2 if _concept(done, place - 1) == "BE" else place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND", "BUT", "BE", "STAPLED", "TAPED"):

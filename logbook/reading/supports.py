@@ -134,7 +134,7 @@ FRAMES = (
     Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
     Frame("(?P<w>(?P<f>FILLER) (?:DET|FITTING|NUMBER|KIND|IT){0,3} (?:NUM|MARKED|IT) UP) (?!NUM|LEN|TO)", _put_up),
     Frame("(?P<w>(?P<f>MOVE_UP)) (?=SEP|$|FILLER|LATER|AND|ON RUN)", _put_up),
-    Frame("(?P<w>MOVE_UP) (?=(?:FILL|LATER|COMMA|STOP|AND|ON|WORD|TIED|$))", _raised),
+    Frame("(?P<w>MOVE_UP) (?=(?:FILL|LATER|COMMA|STOP|AND|ON|WORD|TIED|KIND|$))", _raised),
     Frame("LEAK_TEST (?:FILL|RUN|NUM|ON|OF|COMMA|STOP|TO|THRU|FITTING|LETTER|MARKED){0,6} (?P<w>(?P<n>LEN|FRAC))", _pressure),
     Frame("LEAK_TEST (?:[^STOP QUERY]){0,9} COMMA (?:WORD|FILLER|I|ME|MOVE_UP|LEVEL|UP|IT){1,4} (?:TO|ON)? (?P<w>(?P<n>LEN|FRAC)) (?=COMMA|STOP|$|AND|FILLER|CFM)", _pressure),
     Frame("LEAK_TEST (?:[^STOP QUERY]){0,9} (?P<w>(?:TO|ON) (?P<n>LEN|FRAC)) (?!LONG|BY|WIDE)", _pressure),

@@ -207,9 +207,15 @@ def _laid(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
         return
     before = behind >= 0 and at - behind <= 4 and (row.items[behind].concept in (*_BESIDE, "NUM") or _lays(row, behind))
-    after = ahead < len(row.items) and ahead - at <= 4 and row.items[ahead].concept in _THEN
+    after = ahead < len(row.items) and ahead - at <= 4 and (row.items[ahead].concept in _THEN or _wide(row, ahead))
     if (before and not row.is_blank(behind)) or (after and not row.is_blank(ahead)):
         yield found.claim("taped", True, group="w", weak=True)
+
+
+def _wide(row: Row, at: int) -> bool:
+    """ "cinta de dos y media 181A-P": a bare number that is its width."""
+    ends = row.items[at + 1].concept if at + 1 < len(row.items) else ""
+    return row.items[at].concept == "NUM" and row.items[at - 1].concept == "OF" and 2 <= row.items[at].value.value <= 4 and ends in ("MARK181", "CLOSURE")
 
 
 def _went_on(found: Found):
