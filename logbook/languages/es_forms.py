@@ -27,6 +27,7 @@ SPANISH_FORMS = Forms(
     lettered={"Y": "K_WYE", "T": "K_TEE"},
     same_noun=(("el", r"(?:o|et|[ií]n|um|ap[oó]n)$"), ("la", r"(?:a|ci[oó]n|te)$")),
     before_lettered=frozenset(("la", "una")),
+    first=(("K_BRANCH", frozenset(("toma",))),),
     numbered=(("K_HANGER", frozenset(("soporte", "colgador", "colgante"))),),
     before_measure=(("K_HANGER", frozenset(("soporte", "colgador", "colgante"))),),
     everyday=(

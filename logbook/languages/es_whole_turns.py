@@ -100,7 +100,7 @@ _STILL_TO_DO = (
     rf"{{acts}},? {CL}(?:quede|quedamos|quedo) debiendo(?:le|les)?\b",
     rf"{{acts}},? ni {CL}(?:he|hemos|ha|han) (?:ni )?\w+(?:ad[oa]|id[oa]|puesto|hecho|visto|abierto)\b",
     r"(?:le |les )?(?:debo|debemos) {acts}",
-    rf"{{acts}},? {CL}(?:hago|hacemos|doy|damos|pongo|ponemos|meto|metemos|echo|echamos|dejo|dejamos|hare|pondre|paso|pasamos|vemos|termino|voy a hacer|voy a poner|voy a dar|voy a meter|va|van|toca)(?: ya| pues| nomas| mejor)* (?:ahorita|orita|para )?{UNTIL}",
+    rf"{{acts}},? {CL}(?:hago|hacemos|doy|damos|pongo|ponemos|meto|metemos|echo|echamos|dejo|dejamos|hare|pondre|paso|pasamos|vemos|termino|voy a hacer|voy a poner|voy a dar|voy a meter|va|van|toca)(?: ya| pues| nomas| mejor)* (?:ahorita|orita|para |hasta |ya hasta )?{UNTIL}",
     rf"{{acts}},? {SOFT}(?:no|nunca|tampoco) {CL}(?:he|ha|hemos|han) {PP}{NONE}",
     rf"{{acts}},? {CL}{LEFT} (?:pendientes?|por {TO_DO}|para {UNTIL}){NONE}",
     rf"{{acts}},?:? (?:todavia no|aun no|hasta {UNTIL}|pendientes?){ENDS}",

@@ -16,7 +16,7 @@ _LABELS = (
     "NUMBER", "FITTING", "RUN", "LENGTH", "LONG", "SIZE_WORD", "INLET", "OUTLET", "BRANCH_WORD", "STAPLES", "STAPLED", "TAPE", "TAPED", "SEALED", "CLOSING", "BOARD", "STATIC", "THROAT",
     "K_TEE", "K_ELBOW", "K_STRAIGHT", "K_TRANSITION", "K_OFFSET", "K_WYE", "K_BRANCH", "K_COLLAR", "K_END_CAP", "K_PLENUM", "ROUND", "EVERY", "APART", "LEG", "IN", "OUT", "OFFSETS", "AIRFLOW", "GAP", "WIDE", "HIGH", "WASHERS", "SCREWS", "BACK", "SLOPE", "PIECE_COUNT",
 )  # fmt: skip
-_LOOKED_AT = frozenset(("AND", "GENERIC", "BRANCH_WORD", "NUMBER", "WORD", "NUM", "COMMA", "SIGN", "QUESTION", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "FITTING", "LAID"))
+_LOOKED_AT = frozenset(("AND", "GENERIC", "BRANCH_WORD", "NUMBER", "WORD", "NUM", "COMMA", "SIGN", "QUESTION", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "FITTING", "LAID", "TAKES"))
 _VALUES = ("NUM", "LEN", "FRAC", "MARKED", "LETTER", "MARK181", "CLOSURE", "C_MASTIC", "CFM", "INWG", "DEG", "TEMP_F", "FT2")
 _COLONS = (":", "=")
 # labels that a comma does for in a sentence of their own: "Run, five.", where "Straight, five." and "Taped, three." are no labels
@@ -171,7 +171,7 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
     said = text[item.start : item.end].lower()
     if item.concept == "K_STRAIGHT" and item.read_as is not None and len(said) == 2 and concept_at(items, at + 1) == "NUM" and items[at + 1].value.value <= 12 and any(one.concept.startswith("K_") for one in items[:at]):
         return replace(item, concept="STAPLED", value=None)  # "elb 16 / 12x10 / st 2"
-    if item.concept not in ("WORD", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "GENERIC", "BRANCH_WORD"):
+    if item.concept not in ("WORD", "LETTER", "STAPLE", "RUB", "TAPE", "FROM", "MOVE_DOWN", "COUNTED", "K_COLLAR", "GENERIC", "BRANCH_WORD", "TAKES"):
         return item
     before, ahead = concept_at(items, at - 1), concept_at(items, at + 1)
     for concept, words in forms.alone:

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from logbook.reading.claims import Found, Frame, taken_back, unit_of
 from logbook.reading.closure_marks import CLOSURE_OF
+from logbook.reading.grammar import Row
 from logbook.reading.measures import nominal_board
 from logbook.reading.phrasing import words_of
 
@@ -207,12 +208,12 @@ def _laid(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
         return
     before = behind >= 0 and at - behind <= 4 and (row.items[behind].concept in (*_BESIDE, "NUM") or _lays(row, behind))
-    after = ahead < len(row.items) and ahead - at <= 4 and (row.items[ahead].concept in _THEN or _wide(row, ahead))
+    after = ahead < len(row.items) and ahead - at <= 4 and (row.items[ahead].concept in _THEN or _bare_width(row, ahead))
     if (before and not row.is_blank(behind)) or (after and not row.is_blank(ahead)):
         yield found.claim("taped", True, group="w", weak=True)
 
 
-def _wide(row: Row, at: int) -> bool:
+def _bare_width(row: Row, at: int) -> bool:
     """ "cinta de dos y media 181A-P": a bare number that is its width."""
     ends = row.items[at + 1].concept if at + 1 < len(row.items) else ""
     return row.items[at].concept == "NUM" and row.items[at - 1].concept == "OF" and 2 <= row.items[at].value.value <= 4 and ends in ("MARK181", "CLOSURE")
