@@ -108,6 +108,12 @@ def _between(found: Found):
             yield found.claim("stapled", True, group="w", weak=True)
 
 
+def _between_them(found: Found):
+    """ "I got three between them": of the staples, where they were spoken of before."""
+    if found.row.words(found.at("b"), found.at("b") + 1).lower() == "between" and 1 <= found.item("n").value.value <= 6 and _owner(found) == "staple_spacing":
+        yield from _spacing(found)
+
+
 def _lies_between(found: Found):
     """ "La distancia entre grapas es de cuatro" """
     said = found.row.words(max(0, found.at("b") - 1), found.at("b") + 1).lower()
@@ -324,6 +330,7 @@ FRAMES = (
     Frame("(?:STAPLE|STAPLES) (?P<w>LEG (?:FILL|I|WORD){0,3} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|LEVEL|SHOWS|DAMAGE|UNDONE|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
     Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL){0,2} (?P<to>OUTSIDE|INSIDE))", _legs_go),
     Frame("(?P<w>LEG (?:ON|OF) DET? STAPLES (?:FILL|WORD){0,2} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
+    Frame("(?P<w>(?P<n>NUM) (?P<b>WORD) IT) (?=SEP|$)", _between_them),
     Frame("(?P<w>(?P<b>APART) (?:BE|HAVE|WORD|LAID|TAKES|FILL|I){0,3} OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
     Frame("(?P<o>K_HANGER) (?:FILL){0,2} (?P<w>TO (?P<n>LEN)) (?=SEP|$|AND|APART)", _spacing),
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
