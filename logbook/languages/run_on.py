@@ -16,6 +16,8 @@ class RunOn:
     causes: frozenset[str] = frozenset()  # verbs that reach an act behind them or their object: "didn't get it stapled", "didn't come stapled"
     senses: frozenset[str] = frozenset()  # of those, the ones that reach only an act on the piece: "couldn't find the wide roll"
     better: frozenset[str] = frozenset()  # how a verb wants its object, so that it needs no act behind
+    it_is: frozenset[str] = frozenset()  # a subject with its verb, before an act
+    now: frozenset[str] = frozenset()  # behind "it is": what was not done before was done since
     several: frozenset[str] = frozenset()  # stand for parts, and not for the piece
     this_one: frozenset[str] = frozenset()  # stands for the piece, so that "it" behind is no piece
     opinions: frozenset[str] = frozenset()  # verbs and denials of what is said or thought: all behind them is

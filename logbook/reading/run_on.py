@@ -21,6 +21,7 @@ _TOLD_OF = ("WIPED", "TRIMMED", "PREHEATED", "SEATED", "REPAIRED", *_ACTS)
 _GOVERNS = ("BE", "HAVE", "HAVING", "AND", "OR", "BUT", "I", "OTHER", "ONLY", "BOTH", "QUESTION", "WILL", "GOING_TO", "PENDING", "NEED", "TO", "EXCEPT", "ALL_BUT", "IF", "WHEN", "REMIND", "FORGOT", "NOT_FORGET", "SAYS", "DRAWING", "THINK", "BY", "FROM", "BEFORE")
 _SMALL = ("FILLER", "HEDGE", "DET", "ALL", "EACH", "YET")
 _OF_THE_PIECE = ("SIDE", "PANEL", "JOINT", "SIDE_WORD", "END", "FITTING", "GENERIC", "BACK", "BOARD", "OTHER_SIDE", "THIS", "IT")
+_THINGS = ("VANES", "TIE_RODS", "TAPE", "STAPLES", "SCREWS", "TABS", "FLAP", "CLOSURE", "MARK181", "WORD")
 _WHERE = ("ON", "IN", "UNDER", "OVER", "INSIDE", "AROUND", "BESIDE", "WITH", "TO", "THROUGH", "FROM")
 _MEASURED_BY = ("EVERY", "NUM", "LEN", "FRAC", "MARK181", "CLOSURE", "APART")
 _ON_THE_WAY = ("ON", "WITH", "THROUGH", "FLAP", "DET", "ALL", "AROUND", "SIDE_WORD", "FILLER", "SIDES_ALL", "BOTH", "OVER", "IN", "TAPE", "STAPLES", "OF", "APART", "JOINT")
@@ -32,34 +33,77 @@ def ended(items: tuple[Item, ...], text: str, words: RunOn) -> tuple[Item, ...]:
     if not words.bare or not any(item.concept in _ACTS for item in items):
         return items
     said = [text[item.start : item.end].lower().replace("’", "'") for item in items]
-    made: list[Item] = []
+    stops: set[int] = set()
     start = 0
     for at, item in enumerate(items):
         if item.concept in _ENDS:
             start = at + 1
-        elif item.concept in _ACTS and at > start and said[at] in words.bare and _ends_before(items, said, max(start, at - _LOOKS_BACK), at, words):
-            made.append(Item("STOP", "", item.start, item.start, item.first, item.first))
+            continue
+        place = None
+        if item.concept in _ACTS and at > start and said[at] in words.bare:
+            place = _ends_before(items, said, max(start, at - _LOOKS_BACK), at, words)
+        elif item.concept == "IT" and _is_by_now(items, said, start, at, words):
+            place = at
+            if concept_at(items, at + 3) == "EVERY":
+                stops.add(at + 3)  # "it is now every two"
+        elif item.concept.startswith("K_") and _begins_another(items, max(start, at - _LOOKS_BACK), at):
+            place = at
+        if place is not None:
+            stops.add(place)
             start = at
-        made.append(item)
-    return tuple(made) if len(made) > len(items) else items
+    if not stops:
+        return items
+    return tuple(one for at, item in enumerate(items) for one in ((Item("STOP", "", item.start, item.start, item.first, item.first), item) if at in stops else (item,)))
 
 
-def _ends_before(items, said, start: int, at: int, words: RunOn) -> bool:
+def _is_by_now(items, said, start: int, at: int, words: RunOn) -> bool:
+    """ "wasn't stapled this morning it is now": what was not so then is so now."""
+    if concept_at(items, at + 1) != "BE" or at + 2 >= len(items) or said[at + 2] not in words.now or concept_at(items, at + 3) in ("NOT", "NO", "NOT_DONE"):
+        return False
+    return any(items[k].concept == "NOT" and items[k + 1].concept in _ACTS for k in range(max(start, at - _LOOKS_BACK), at - 1))
+
+
+def _begins_another(items, start: int, at: int) -> bool:
+    """ "straight 4 stapled every two not taped yet straight 5 …": a second piece with its number, behind all that was told of the first."""
+    if concept_at(items, at + 1) not in ("NUM", "MARKED") or concept_at(items, at + 2) in ("BY", "LEN", "DEG", "AND") or not any(items[k].concept.startswith("K_") for k in range(start, at)):
+        return False
+    last = at - 1
+    if items[last].concept in ("YET", "LATER"):
+        return any(items[k].concept in _ACTS for k in range(start, last))
+    while last > start and items[last].concept in ("NUM", "LEN", "FRAC", "EVERY", "APART"):
+        last -= 1
+    measured = last < at - 1 and items[last + 1].concept == "EVERY"
+    return items[last].concept in _ACTS and (measured or items[last - 1].concept in (*_ACTS, "NUM", "LEN", "FRAC", "MARK181"))
+
+
+def _ends_before(items, said, start: int, at: int, words: RunOn) -> int | None:
+    """Where the stop stands before this act; None where it belongs to what stands before it."""
     governor = at - 1
-    while governor >= start and items[governor].concept in _SMALL and said[governor] not in words.adjectives:
+    while governor >= start and items[governor].concept in _SMALL and said[governor] not in words.adjectives and said[governor] not in words.it_is:
         governor -= 1
     listed = governor
     while listed >= start and items[listed].concept in (*_MEASURED_BY, *_ON_THE_WAY):
         listed -= 1
     if listed >= start and items[listed].concept in _ACTS:  # one of a list that began before
-        return False
+        return None
+    own = governor > start and said[governor] in words.it_is  # "…, it's taped": it has a subject of its own
+    place = governor if own else at
+    if own:
+        governor -= 1
     if governor < start or items[governor].concept in (*_GOVERNS, *_ACTS) or not _is_a_list(items, said, at, words):
-        return False
-    cue = next((k for k in range(governor, start - 1, -1) if items[k].concept in (*_DENIES, *_TO_COME)), None)
-    if cue is None:
-        return False
+        return None
+    cue = next((k for k in range(governor, start - 1, -1) if items[k].concept in (*_DENIES, *_TO_COME, "ONLY")), None)
+    if cue is None or own and not (items[cue].concept in (*_TO_COME, "NOT_DONE") or said[cue] in words.auxiliaries or said[cue] in words.wholes and cue == governor):
+        return None
+    return place if _is_whole(items, said, start, cue, place, words) else None
+
+
+def _is_whole(items, said, start: int, cue: int, at: int, words: RunOn) -> bool:
+    """Whether what denies, wishes or puts off has all it needs before the act."""
     if _goes_on_to_tell(items, cue, at):
         return True
+    if items[cue].concept == "ONLY":  # "over only sixteen inches"
+        return cue + 1 < at and all(items[k].concept in ("NUM", "LEN", "FRAC") for k in range(cue + 1, at))
     if items[cue].concept in _TO_COME:
         return _has_its_verb(items, said, cue, at, words)
     if said[cue] in words.wholes or items[cue].concept == "NO":
@@ -68,9 +112,7 @@ def _ends_before(items, said, start: int, at: int, words: RunOn) -> bool:
         return _told(items, said, cue, at, words)
     if said[cue] in words.auxiliaries or items[cue].concept == "NOT_DONE":
         return _verb_is_whole(items, said, start, cue, at, words)
-    if said[cue] in words.copulas:
-        return _is_not_so(items, said, start, cue, at, words)
-    return False
+    return said[cue] in words.copulas and _is_not_so(items, said, start, cue, at, words)
 
 
 def _goes_on_to_tell(items, cue: int, at: int) -> bool:
@@ -116,6 +158,8 @@ def _verb_is_whole(items, said, start: int, cue: int, at: int, words: RunOn) -> 
         return _told(items, said, verb, at, words)
     if any(said[k].split()[0] in words.opinions for k in range(verb, min(verb + 2, at))):
         return _told(items, said, verb, at, words)
+    if first in words.causes and cue > start and items[cue - 1].concept in _THINGS:  # "the rods never came"
+        return True
     cause = next((k for k in range(verb, at) if said[k].split()[0] in words.causes and items[k - 1].concept not in ("DET", "MALE", "FEMALE")), None)
     if cause is None or said[at - 1].split()[-1] in words.fills or items[at - 1].concept == "IN_PLACE":
         return True
@@ -127,7 +171,7 @@ def _verb_is_whole(items, said, start: int, cue: int, at: int, words: RunOn) -> 
 
 def _lacks_a_thing(items, said, start: int, cue: int, at: int, words: RunOn) -> bool:
     """ "no vanes", "has none", "nothing on it": not where it is the piece or a part of it that there is none of ("no seam stapled")."""
-    if cue + 1 < at or items[cue].concept == "NO":
+    if cue + 1 < at or items[cue].concept == "NO" or said[at] in words.it_is:
         return not _is_acted_on(items, said, cue + 1, at, words)
     return False
 
