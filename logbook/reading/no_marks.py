@@ -178,6 +178,8 @@ def leads_to(row: Row, at: int) -> bool:
     if row.items[behind].concept in _SITS and _sits_on_it(row, behind):
         return True
     said = row.words(behind, behind + 1).lower()
+    if said == "than":
+        return True  # "a little shorter than straight four"
     if _taken_off(row, at, behind):
         return True
     if row.items[behind].concept == "IN" and any(row.items[k].concept in _LET_IN for k in range(max(0, behind - 9), behind)):  # "the door in straight nine …, that's D2"
