@@ -43,6 +43,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
         elif item.concept == "HEDGE" and said == "como" and _concept(items, place - 1) in ("", "STOP", "COMMA", "FILLER", "BUT", "AND") and (ahead in ("NO", "NOT", "NOT_DONE", "DET", "IT", "I", "BE", "LACK") or ahead == "FILLER" and past_article not in ("NUM", "LEN", "FRAC", "DEG")):
             done[place] = replace(item, concept="FILLER", value=None)  # "como no traía solapa, …": since
+        elif item.concept == "TRADE_NOISE" and said == "right at" and ahead in ("LEN", "NUM") and _concept(items, place - 1) in ("STAPLED", "STAPLES"):
+            done[place] = replace(item, concept="ON", value=None)  # "stapled right at two inches"
         elif item.concept == "K_STRAIGHT" and said == "straight" and ahead == "THROUGH" and _concept(items, place + 2) not in ("NUM", "MARKED") and _concept(items, place - 1) not in ("DET", "THIS", "STOP", "", "COMMA"):
             done[place] = replace(item, concept="FILLER", value=None)  # "stapled it straight through"
         elif item.concept == "TAPE" and said == "tape" and _concept(items, place - 1) == "DET" and ahead == "ON" and past_article in ("GAP", "DAMAGE") or item.concept == "TAPE" and said == "tape" and ahead == "ON" and _concept(items, place - 1) == "DET" and _concept(items, place + 2) in ("STAPLES", "GAP") and text[items[place - 1].start : items[place - 1].end].lower() in ("a", "my"):
