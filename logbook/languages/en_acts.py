@@ -56,7 +56,7 @@ ENGLISH_ACTS = ActWords(
     ),  # fmt: skip
     looks=r"press|smooth|leaned|worked|pushed|squeez|flatten|mash|slick|shiny|plain|blank|mirror|flat silver|flat foil|all flat|dew|frost|dust|condens|moist|mud|greas|grit|powder|dirt|wet|damp|out of|short o[nf]|jam|dead|died|quit|broke|bust|empty|gone|froze|dry|leak|stole|missing|all it|all this|all she|didn't shoot|never shot|didn't pin|never pinned|shoot it|pin it|stitch it|tack it|fell|came|peel|drop|let go|blew|just the|only the|most of|half of|part of|some of|still|wrong|bad tape|kind of",
     hints=(
-        r"gap|bare|naked|uncover|expos|stops|quits|ends|ended|shy|gives out|gave out|dies|heat|scrap|bits|slip|got by|got past|wayside|through the|skip|omit|miss|forg|lef|leav|overlook|neglect|bypass|slide|let go|undone|n't|\bno[tn]?\b|none|never|nil|zero|\bnobody|without|before|\bun[a-z-]+ed|\bnon|only|just|half|list|agenda|owe|due|short|lack|want|wait|need|has to|have to|got to|gotta|"
+        r"out of|gap|bare|naked|uncover|expos|stops|quits|ends|ended|shy|gives out|gave out|dies|heat|scrap|bits|slip|got by|got past|wayside|through the|skip|omit|miss|forg|lef|leav|overlook|neglect|bypass|slide|let go|undone|n't|\bno[tn]?\b|none|never|nil|zero|\bnobody|without|before|\bun[a-z-]+ed|\bnon|only|just|half|list|agenda|owe|due|short|lack|want|wait|need|has to|have to|got to|gotta|"
         r"next|follow|yet|still|shift|'ll|will|going|gonna|should|can|could|supposed|meant|extra|excess|surplus|over|loose|spare|ragged|stray|protrud|iron|torch|heat|cold|scrim|weave|pattern|dust|dirt|grit|grease|oil|mud|grim|film|powder|soot|spray|"
         r"flap|tab|throat|empty|hollow|nothing|fail|bother|time|chance|remember|lazy|rush|one|most|some|part|stay|stick|poke|hang|gone|to[- ]?do|open|punch|remain|outstand|pending|unfinish|incomplete|tomorrow|frost|dew|wet|moist|damp|condens"
     ),
@@ -81,6 +81,7 @@ ENGLISH_ACTS = ActWords(
         r"(?:left|leaving|put|sent|built|closed|went|goes)(?: it| that| them| the \w+)?(?: up| out| together)? (?:un|non)-?(?!stapled|taped){done}\b",
     ),
     partly=(
+        r"{done}(?: it| them)? (?:from|on|along) (?:the |my |its |that )?(?:[\w-]+ ){0,2}(?:side|end|face|edge|half|seam) only\b",
         r"(?<!no )(?<!any )(?<!without )(?<!not a )(?:gaps?|skips?|breaks?|bare spots?|bare patches|voids?) in (?:the |my |that )?{noun}(?! (?:gun|measure))",
         r"{noun}(?:'s| is| was| goes| went| runs| got)?(?: on)? (?:only |just )?(?:up to|as far as|to) (?:the |that |my )[\w ]{2,24}? (?:and|but) (?:not|no|never|nothing|none|no further|not any)(?: any)? (?:past|beyond|further|farther|after|behind)\b",
         r"{noun}(?: (?:on|of|in|for) [\w' -]{1,26}?)? (?:just |all |only )*(?:stops?|stopped|quits?|quit|ends?|ended|runs? out|ran out|gives? out|gave out|dies|died|comes up|came up|falls|fell|peters out)(?: (?:about|maybe|just|a|an|one|two|three|four|six|few|couple|half|good|foot|feet|inch|inches|well|right|way|hand|some))* (?:short of|shy of|before|short(?= |$)|shy(?= |$)|halfway|half way|partway|two thirds of the way|(?:foot|feet|inch|inches) from the (?:end|corner|top|bottom|back|last \w+))",
@@ -102,6 +103,8 @@ ENGLISH_ACTS = ActWords(
     ),
     lists=r"(?:still |what's |the |things |stuff )*(?:to[- ]?do|left to do|left|open items?|punch list|remaining|outstanding|not done(?: yet)?|undone|pending|unfinished|yet to do|incomplete)(?: list| on it| on this one| still| yet| is| are)?",
     of_one=(
+        ("taped", False, r"(?:mastic|mud)(?:'s| is| went| goes)? (?:only|just) (?:on|along|down|over|around) (?:the |one |two |three |both |its )?(?:long|short|top|bottom|near|far|front|back|outside|inside|left|right|one|two|three|half|cheeks?|seams?|corners?|sides?)\b|(?:only|just) (?:got |put |ran |used |laid )?(?:the )?mastic (?:on|along|down|over) (?:the |one |two |three )?(?:long|short|top|bottom|near|far|front|back|outside|inside|left|right|half|one|two|three)\b"),
+        ("taped", False, r"(?:ran|run|was|were|'m|am) (?:clean |all )?out of (?:mastic|mud)(?! (?:so|and|but) (?:i|we) (?:used|taped|went|switched|finished|opened|got))"),
         ("taped", False, r"(?:(?:with|left|leaving|its|the|all the|all its|both|my|their|every|has|got) )+(?:wide )?(?:bare|naked|uncovered|undressed|exposed|open) (?:seams?|joints?)\b(?! (?:of|by|at|about|three|two|one|half|an?|a) )"),
         ("taped", False, r"(?:(?:with|its|the|all|both|my|their|every|four) )*(?:seams?|joints?)(?:(?:'s| is| are| was| were| left| still| all| hanging| stayed)+)? (?:bare|naked|uncovered|undressed|exposed)\b(?! (?:glass|fiber|fib|insulation))"),
         ("preheated", False, r"(?:nobody|no one|none of us|not one of us)(?:'s)?(?: (?:had|brought|has|could find|found|owned|carried|got))(?: even)? (?:an? |the |any )?(?:heat ?gun|iron|torch|heater)\b"),
@@ -268,6 +271,6 @@ ENGLISH_ACTS = ActWords(
     denied_side=r"(?<![\w'])(?:no|not|none|nothing|never|without|w/o|missing|bare|forgotten|forgot|skipped|missed|lacks?|lacking|short|un(?:stapled|taped)|left|couldn't|needs?|to go|waiting|waits?|\w+n't)(?![\w'])",
     rest_left=r"\b(?:forgot|skipped|missed|left|not|never (?:got|did)|couldn't (?:get|do|reach)|didn't (?:get|do)|can't (?:get|reach))(?: to| at)? (?:the |its )?(?:other|fourth|last|rest)\b.*",
     because=r"\b(?:because|since|'?cause|'?cuz)\b.*",
-    side_waits=r"(?:and |but |then )*(?:(?:the |that |its )?(?:fourth|last|other|far|back|top|bottom|left|right|near|remaining) (?:one|side|sides|seam|joint|edge|half)|(?:the |that )(?:fourth|rest)(?: of it)?)(?: (?:is|'s|gets|comes|waits|waits till|waits until|has to wait till|will be|goes|done|it|for|sometime))* (?:after|tomorrow|later|this afternoon|in the|monday|tonight|when|in a|next|soon|another|first thing)\b",
+    side_waits=r"(?:and |but |then )*(?:(?:the |that |its )?(?:fourth|last|other|far|back|top|bottom|left|right|near|remaining) (?:one|side|sides|seam|joint|edge|half)|(?:the |that )(?:fourth|rest)(?: of it)?)(?: (?:is|i'll|we'll|i will|i can|catch|get|hit|do|finish|pick up|grab|'s|gets|comes|waits|waits till|waits until|has to wait till|will be|goes|done|it|for|sometime))* (?:after|tomorrow|later|this afternoon|in the|monday|tonight|when|in a|next|soon|another|first thing)\b",
     side_to_come=r"\b(?:i'll|we'll|i will|gonna|going to|later|tomorrow|have to)\b",
 )  # fmt: skip

@@ -27,7 +27,7 @@ ENGLISH_TURNS = Turns(
     why_wide=(r"(?:(?:but|because|cause|since|and|i|we|was|were|got|is) )*(?:ran|running|getting|got|short|low|was|were)(?: (?:short|low))?(?: (?:on|of))? (?:on |of )?staples",),
     # words that may stand beside a fault when it is the work that is at fault: nothing else may
     beside=frozenset(
-        "round the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
+        "rail rails slot slots runner runners round the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
         " little bit just pretty real really on at in to up by under over behind around right only maybe about like one one's got has have had gets get i we i've we've"
         " my its and but though although except for two three four five couple few some several half most bunch lot another last first others other corner corners corner's"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
@@ -247,7 +247,7 @@ ENGLISH_TURNS = Turns(
         r"(?:taped|patched|covered|closed|sealed|bridged|fixed|mended|repaired|dressed|doctored|stuck)(?: (?:it|that|them|this|her))?(?: (?:up|over|shut|back|down|right))* (?:with|w/|w|using|by) (?:some |a |the |more )?(?:\w+ )?tape",
         r"(?:wrapped|bandaged|band-aided|splinted|bound|strapped|held|pulled)(?: (?:it|that))?(?: (?:up|back|down|together|in place|shut))* (?:with|in|by|using) (?:some |a |the )?(?:\w+ )?tape",
         r"(?:the )?tape(?:'s| is)? (?:just |all that's |what's )?(?:holds|holding|held|keeps|keeping) (?:it|that)(?: (?:together|down|shut|up|in place|closed))?",
-        r"taped (?:right |straight )?(?:across|along|around) (?:it|that)|(?:threw|slapped|stuck)(?: some| just| a little)* tape (?:at (?:it|that)|(?:right |straight )?over (?:top|the top))",
+        r"taped (?:over |up |across )?(?:the|that|this) (?:little |big |small )?(?:slice|cut|nick|scrape|scratch|slash|crease|ding|spot|place)\b(?! (?:sides?|ends?))|taped (?:right |straight )?(?:across|along|around) (?:it|that)|(?:threw|slapped|stuck)(?: some| just| a little)* tape (?:at (?:it|that)|(?:right |straight )?over (?:top|the top))",
         r"taped (?:(?:it|that|this|them) )?(?:right )?over(?: (?:it|that|this|them))?(?! (?:the )?(?:seam|joint|staples|whole|all))",
         r"(?:smeared|slathered|brushed|buttered|painted|smoothed|troweled|globbed|put|daubed|dabbed|spread|worked|slopped|gooped|rolled|laid|got|packed)(?: (?:some|a little|a bit of|more|a coat of|a dab of|a gob of))* mastic(?: and (?:glass |fiberglass )?(?:fabric|mesh|cloth|gauze))? (?:on|over|across|into|around|in) (?:it|that|them|the (?:\w+ )?(?:spot|place|area|tear|hole|gash|rip|cut|slit|gouge|split|puncture|damage|patch|corner|bubble|blister|peel)s?)",
         rf"^[^.!?]{{0,80}}?\b(?:it|that|she|the (?:tear|hole|rip|spot|gash|cut|slit)) (?:just |only )?(?:got|gets) (?:some |a little |a bit of |just )*(?:{_ANY_TAPE}|(?:mastic|mud)(?: and (?:glass )?(?:fabric|cloth|mesh))?|(?:glass )?(?:fabric|cloth|mesh) and mastic)(?! (?:all|on (?:all|the seams?|both|every|four|three)|around|every|too|also|at the (?:seam|joint)))",

@@ -363,12 +363,15 @@ def _done_to_another(row: Row, begin: int, end: int) -> int | None:
 
 
 def _side_waits(row: Row, clause: Clause, language: Language) -> bool:
-    """ "Three sides taped. Fourth one after lunch.": the side that is left, where sides were counted right before."""
+    """ "Three sides taped. Fourth one after lunch.", "taped, the last seam I'll get tomorrow": the side that is left, where sides were counted right before, or an act was told and it is named."""
     counted = any(item.concept == "SIDE_WORD" for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
+    named = any(item.concept in ("SIDE_WORD", "JOINT", "SIDE", "OTHER_SIDE") for item in row.items[clause.first : clause.last])
+    counted = counted or named and any(item.concept in _SIDED_ACTS for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
     return counted and word(language.code, "acts.side_waits").match(plain(row.words(clause.first, clause.last))) is not None
 
 
 _SIDES_BACK = 6  # items
+_SIDED_ACTS = ("STAPLED", "STAPLES", "TAPED", "TAPE", "RUBBED")
 
 
 def _given_up(row: Row, begin: int, end: int) -> bool:
