@@ -15,7 +15,7 @@ RECUT = (
 def groove_step(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
     step = use.known("groove_step")
-    cut = use.peek("kind") == "transition" or use.peek("cut_to_length") is True or step not in (None, use.limit("groove_step"))  # a step that looks out was cut, said or not
+    cut = use.peek("kind") == "transition" or use.peek("cut_to_length") is True or step not in (None, use.limit("groove_step")) or use.peek("panel_seated") is False  # a step that looks out and a panel that was freed were cut, said or not
     butt_with_tabs = use.peek("cross_tabs") is True and (use.peek("kind") != "transition" or use.peek("butt_sides"))
     if around.job.groove != "shiplap" or not cut or (butt_with_tabs and step is None):
         return None
