@@ -11,8 +11,9 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim, unit_of
 from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention, mark_text
 from logbook.reading.likely import Likely
+from logbook.reading.marks import mark_text
+from logbook.reading.mention import Mention
 from logbook.reading.phrasing import words_of
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain

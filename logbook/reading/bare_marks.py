@@ -11,8 +11,9 @@ import re
 from logbook.languages.language import Language
 from logbook.reading import article_marks
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention, of_others
+from logbook.reading.headings import of_others
 from logbook.reading.marks import MARK, START, mark_text, no_length
+from logbook.reading.mention import Mention
 from logbook.reading.no_marks import angle_not_mark
 from logbook.reading.phrasing import words_of
 

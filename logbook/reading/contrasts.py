@@ -6,8 +6,8 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention
 from logbook.reading.marks import mark_text
+from logbook.reading.mention import Mention
 from logbook.reading.phrasing import words_of
 from logbook.reading.stance import Clause
 

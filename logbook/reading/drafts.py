@@ -13,8 +13,8 @@ from logbook.languages.language import Language
 from logbook.reading.batches import plural
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention
 from logbook.reading.listed import kept_for
+from logbook.reading.mention import Mention
 
 
 @dataclass

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from logbook.facts import BY_NAME, ORDER, Move
 from logbook.languages.language import Language
-from logbook.reading import partly, roles
+from logbook.reading import mends, partly, roles
 from logbook.reading.claims import Claim, TakenBack
 from logbook.reading.drafts import Draft, Regions, region_of
 from logbook.reading.grammar import Row
@@ -28,7 +28,7 @@ def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
     claims = [c for c in claims if not c.kinds or value is None or value in c.kinds or said in c.kinds]  # an offset that changes size is a transition, and shifts still
     claims = _by_their_spacing(claims, draft) if value in _STAPLED_KINDS else claims
     claims = _of_a_collar(claims) if value == "collar" else claims
-    claims = roles.mended(row, claims, draft)
+    claims = mends.mended(row, claims, draft)
     claims = partly.reconciled(roles.weak(claims, draft))
     claims = _moves(_shifts(claims, value))
     head = [c for c in (draft.kind, draft.mark) if c is not None]

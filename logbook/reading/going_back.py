@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention
+from logbook.reading.mention import Mention
 from logbook.reading.phrasing import apart, finds, words_of
 
 _MOST = 400  # characters of a sentence looked at

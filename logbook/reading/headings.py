@@ -3,20 +3,14 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from logbook.languages.language import Language
 from logbook.reading import article_marks
 from logbook.reading.batches import batches, up_to
 from logbook.reading.grammar import Row
-from logbook.reading.marks import (
-    MARK,
-    SAID_OTHERWISE,
-    START,
-    mark_text,
-    told_before,
-    told_then,
-)
+from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text
+from logbook.reading.mention import Mention, mention_at
 from logbook.reading.no_marks import (
     an_angle,
     angle_not_mark,
@@ -37,24 +31,6 @@ _MADE_SO = "(?:NUM (?:FITTING|PIECE_COUNT) (?:NUM|DEG|K_ELBOW)|(?:LEN|NUM) ROUND
 _NAMED = "(?:FITTING|NUMBER|COMMA FILLER COMMA|FILLER|COMMA NUMBER|COMMA FITTING|HEDGE|DET|THIS){0,3}"
 
 
-@dataclass(frozen=True, slots=True)
-class Mention:
-    """A place where a fitting is named."""
-
-    first: int
-    last: int
-    kind: str | None = None
-    kind_at: tuple[int, int] | None = None
-    mark: str | None = None
-    mark_at: tuple[int, int] | None = None
-    another: bool = False
-    amends: bool = False
-    corrects: bool = False
-    batch: tuple[tuple[str, tuple[int, int]], ...] = ()
-    listed: int = -1  # place of the first of its list among the mentions, or -2 where it is the first
-    pointed: bool = False  # a bare number behind an article: a piece only where something is said of it
-
-
 def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     """Every place of a note where a fitting is named, in spoken order."""
     made: list[Mention] = []
@@ -67,7 +43,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             made.append(mention)
 
     for match, marks in batches(row, taken, language):
-        add(_mention(row, match, batch=marks))
+        add(mention_at(row, match, batch=marks))
     if language.code == "es":
         for mention in _several(row, taken | used, language):
             add(mention)
@@ -80,65 +56,65 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             pointed.update(range(match.start("k"), match.end()))
             continue
         if not angle_not_mark(row, match) and not just_one(row, match) and not taken.intersection(range(*match.span("m"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:{START}|(?<=RUN NUM)|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?:FITTING|NUMBER){{0,2}} (?P<m>MARKED|NUM(?! DET)) DET? (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH|FILLER)"):
         if not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:ON|IN|OF|FROM|WITH|FILLER|{START}) (?:DET)? (?P<k>NUM) NUMBER? (?P<m>{MARK}) (?=SEP|$|BE|HAVE|NO|WITH|RUN|ON RUN|SIZE|SQUARE|THROAT)"):
         if row.items[match.start("k")].value.value in (90, 45) and row.text[row.items[match.start("k")].end : row.items[match.start("m")].start].strip(" #").lower() in ("", "number", "no.") and not taken.intersection(range(*match.span("m"))):
-            named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
+            named = mention_at(row, match, mark=mark_text(row, *match.span("m"), language))
             add(replace(named, first=match.start("k"), kind="elbow", kind_at=match.span("k")))  # "no vanes in ninety 33"
     for match in row.find(f"(?:ON|IN|OF|TO) (?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?=SEP|$|BE|HAVE|AND)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
         if kind is not None and not taken.intersection(range(*match.span("m"))):
-            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("k"), kind=kind, kind_at=match.span("k")))
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("k"), kind=kind, kind_at=match.span("k")))
     for match in row.find("(?:COMMA|STOP|AND|ANOTHER) (?:COMMA|AND|ANOTHER|FILLER)* (?P<m>MARKED|NUM) DET? (?P<k>KIND) (?=SEP|$|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|BE|WITH)"):  # "…, then ten straight, and eleven a cap"
         lead = [item.concept for item in row.items[match.start() : match.start("m")]]
         if {"AND", "ANOTHER"} & set(lead) and not taken.intersection(range(*match.span("m"))) and mark_before_kind(row, match):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"DET (?P<k>KIND) (?:TRADE_NOISE|ANOTHER|TO|IT|ON|WORD|FILLER|PLACE_NOUN|DET|OFF|OVER){{1,6}} COMMA? BE (?:FITTING|NUMBER) (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH)"):
         if not taken.intersection(range(*match.span("m"))):  # "the register right next to it that's number nine"
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:(?P<on>CORRECTION_ON) (?:RUN NUM COMMA?)?)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD|IN NUM)"):
         if row.items[match.start("f")].concept == "FITTING" and row.words(*match.span("f")).lower() in _KIND_OF_WORD and leads_to(row, match.start("f")):
             continue  # "collarín 3 en el ducto 9"
         told = any(item.concept == "NUMBER" for item in row.items[match.start("f") + 1 : match.start("m")])  # "codo de tres piezas, número cuatro"
         if not taken.intersection(range(*match.span("m"))) and (told or not counts_pieces(row, match.start("f"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
-        add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+        add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER|QUESTION))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY") and [item.concept for item in row.items[match.start("m") - 2 : match.start("m")]] != ["FIX", "COMMA"]
         one = one or an_angle(row, match)
         if not one and not counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:EXCEPT (?:ON|DET){0,2}|(?:(?<=SEP)|^) BE) (?P<m>MARKED|NUM) (?=BE (?:STAPLED|TAPED|RUBBED|NOT|HUNG)|NOT|HAVE (?:NO|NOT)|NOT_DONE)"):
         if not taken.intersection(range(*match.span("m"))) and not an_angle(row, match):  # "…, except 151 isn't rubbed", "that's 46 that's taped"
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"{START} ON DET? (?P<m>MARKED|NUM) (?=PENDING|NO|NOT|HAVE|NOT_DONE|BE|FILLER (?:HAVE|PENDING)|UNDONE|FORGOT)"):
         if not taken.intersection(range(*match.span("m"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"{START} (?:ON|FROM) (?:DET|GENERIC){{0,2}} (?P<m>MARKED|NUM) (?=(?:FILL|MOVE_OUT|LEAVES|HAVE|WORD|NO|COMMA){{1,3}} DET? (?:DAMAGE|GAP))"):
         if not taken.intersection(range(*match.span("m"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|(?<=AND)) (?:DET|AND)* (?P<m>MARKED|NUM) (?P<f>FILLER) (?=SEP|$)"):
         if row.words(*match.span("f")).lower() in words_of("small.too") and not taken.intersection(range(*match.span("m"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?P<f>(?:I|HAVE|HAVING|FILLER){1,3}) (?P<m>MARKED|NUM) (?=(?:STAPLED|TAPED|RUBBED|HUNG) (?:SEP|$|AND))"):
         big = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
         if big and not taken.intersection(range(*match.span("m"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|TRIMMED|WIPED|I) (?P<d>FILLER|UP|FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?!COMMA COUNT COUNTED|COMMA OTHER_SIDE (?:SEP|$)) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED|HUNG)|LATER|WITH|ON RUN|EVERY|DOWN|UP|YET|FILLER (?:SEP|$)|BUT)"):
         counts = row.words(match.start("m") - 1, match.start("m")).lower().split()[-1] in ("just", "only", "nomás", "solo", "sólo")  # "taped just two"
         counts = counts or (match.start("d") >= 0 and row.items[match.start("d")].concept == "DET" and row.words(*match.span("d")).lower() not in ("el", "la") and row.items[match.start("m")].concept == "NUM")
         if not counts and not taken.intersection(range(*match.span("m"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT|GENERIC) (?:COMMA? NUMBER)? (?P<m>{MARK}) (?!BY|WIDE)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
         if match.end() < len(row.items) and row.items[match.end()].concept == "SIZE" and row.items[match.start("k")].concept != "GENERIC":
             continue
         if kind is not None and not taken.intersection(range(*match.span("m"))):
-            named = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
+            named = mention_at(row, match, mark=mark_text(row, *match.span("m"), language))
             add(replace(named, kind=kind, kind_at=match.span("k")))
     for match in row.find(f"(?P<f>FITTING|NUMBER|THIS|IT|^|(?<=SEP)) (?:FITTING|NUMBER)? (?P<m>{MARK})? (?:(?:ON|OF) RUN NUMBER? NUM)? (?:COMMA|BE|FILLER){{0,3}} (?P<d>DET)? (?P<k>BRANCH_WORD|GENERIC) (?=SEP|$|(?:ON|OF)? RUN|AND|WITH|OFF|FROM|SIZE (?:OFF|FROM)|DET? INLET|STAPLED|TAPED)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower().split()[0])
@@ -149,7 +125,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if marked and not {"BE", "FITTING", "NUMBER", "COMMA"} & set(said) and row.words(*match.span("m")).lower() == "one":
             continue  # "one trunk, one branch": so many of them
         if marked or match.start("d") >= 0:  # "fitting 4 is a branch", "this one is a branch"
-            named = _mention(row, match, mark=mark_text(row, *match.span("m"), language) if marked else None)
+            named = mention_at(row, match, mark=mark_text(row, *match.span("m"), language) if marked else None)
             made = [m for m in made if not (marked and m.kind is None and m.mark_at == match.span("m"))]
             used.difference_update(range(match.start(), match.end()))
             add(replace(named, kind=kind, kind_at=match.span("k")))
@@ -159,90 +135,90 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         said = row.text[: row.items[match.start("m")].start].lower().split()[-1:]
         if shape is None or not number.isdigit() or not (match.start("b") >= 0 or said and said[0] in language.forms.before_lettered and not _named_otherwise(row, match)):
             continue
-        named = _mention(row, match, mark=number)  # "T30, trunk …, branch …" is "tee thirty", "la Y ocho" is the wye of that number
+        named = mention_at(row, match, mark=number)  # "T30, trunk …, branch …" is "tee thirty", "la Y ocho" is the wye of that number
         add(replace(named, kind=shape[2:].lower(), kind_at=match.span("m")))
     for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? DET? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>MARKED|NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
         if not taken.intersection(range(*match.span("m"))):
-            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND|ONLY){1,4}) (?P<m>MARKED|NUM) (?=SEP|$)"):
         said = row.words(*match.span("f")).lower().split()
         if not taken.intersection(range(*match.span("m"))) and words_of("small.made").intersection(said):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:LAID (?P<m>MARKED|NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>MARKED|NUM) (?=SEP|$)|(?:SLOPE|THROAT|JOINT|GAP|GROOVE|TABS|SHIPLAP) (?:ON|IN) (?P<m3>MARKED|NUM) (?=BE|TAKES|RUN|HAVE|MOVE|MOVES|NOT|NO|WORD|SEATED))"):
         group = next(name for name in ("m", "m2", "m3") if match.start(name) >= 0)
         moves = row.items[match.start()].concept == "SIDE" and any(item.concept in ("NUM", "LEN", "FRAC") for item in row.items[max(0, match.start() - 3) : match.start()])  # "four on the left in twenty"
         moves = moves or group == "m2" and row.items[match.start()].concept == "TAPED" and any(item.concept == "SIDE_WORD" for item in row.items[max(0, match.start() - 16) : match.start()])  # "encintada de tres"
         named = moves or any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where
         if not named and not taken.intersection(range(*match.span(group))):
-            add(replace(_mention(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))
+            add(replace(mention_at(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))
     for match in row.find(f"(?P<n>{NOT_THE_ONE}) (?:[^{STOPS}]){{0,8}} (?:COMMA|STOP) FILLER? (?:THIS|BE|IT){{1,2}} (?:NUMBER|FITTING)? (?P<m>{MARK}) (?=SEP|$)"):
-        marked = _mention(row, match, mark=mark_text(row, *match.span("m"), language))
+        marked = mention_at(row, match, mark=mark_text(row, *match.span("m"), language))
         used.difference_update(range(match.start(), match.end()))
         add(replace(marked, kind=None, kind_at=None, corrects=False))
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) (?:FILLER|DET){0,2} (?P<m>MARKED|NUM|LETTER NUM) COMMA? (?=(?:FILL|COMMA)* (?:SAME_THING|SAME_SIZE))"):
         if not taken.intersection(range(*match.span("m"))):
-            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:DET|WORD|GENERIC|NUM|ANOTHER|OTHER_SIDE|AND|FILLER){1,5} COMMA (?P<m>MARKED|NUM) COMMA (?=FILL{0,2} SAME_THING)"):  # "the other one, thirty-one, same thing"
         if not taken.intersection(range(*match.span("m"))):
-            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find(f"(?:{START}|(?<=STOP)) (?:ANOTHER|AND|FILLER){{0,3}} (?P<m>MARKED|NUM) (?:WORD|FILLER)? (?P<c>COMMA) (?=DET? (?:KIND|SIZE|SERVICE|STAPLED|TAPED|VANES|HUNG))"):
         if row.words(*match.span("c")) == ":" and not taken.intersection(range(*match.span("m"))):  # "73 first: straight, … Then 74: elbow, …"
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:^|(?<=STOP)|(?<=AND)) DET (?P<k>KIND) (?:TRADE_NOISE|ANOTHER|TO|IT|ON|WORD|FILLER|THIS|PLACE_NOUN|DET){{1,6}} COMMA (?P<m>{MARK}) COMMA (?=BE|SIZE|FILL|SAME_SIZE|SAME_THING|NUM COMMA|DEG|STAPLED|TAPED|VANES)"):
         if not taken.intersection(range(*match.span("m"))):  # "the tap right next to it, fourteen, is …"
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|LONG|HIGH|SIDE_WORD|SIZE)"):
         if row.words(*match.span("k")).lower() == "branch" and not any(m.mark is not None or m.batch for m in made) and not taken.intersection(range(*match.span("m"))):
-            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), kind="branch", kind_at=match.span("k")))  # "all that keeps branch nine shut is tape"
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), kind="branch", kind_at=match.span("k")))  # "all that keeps branch nine shut is tape"
     known = {mark for m in made for mark in (m.mark, *(one for one, _ in m.batch)) if mark is not None}
     for match in row.find("(?:COMMA|STOP|AND|BUT) (?P<m>MARKED|NUM) (?=ME (?:FILLER|WORD|NOT|NOT_DONE|FORGOT|TAPED|STAPLED|RUBBED|LEFT_OUT|TRADE_NOISE|HAVE|PENDING)|FORGOT|NOT_DONE)"):
         mark = mark_text(row, *match.span("m"), language)  # "23 is taped, 24 I forgot"
         if mark in known and not taken.intersection(range(*match.span("m"))):
-            add(replace(_mention(row, match, mark=mark), first=match.start("m")))
+            add(replace(mention_at(row, match, mark=mark), first=match.start("m")))
     for match in row.find("(?:ON|ONLY|EXCEPT|BUT|COMMA|VOID) DET? (?P<m>MARKED|NUM) (?=NOT (?!BY|LONG)|NO (?!NUM)|NOT_DONE|VOID)"):
         mark = mark_text(row, *match.span("m"), language)  # "nomás al 5 no le puse"
         if mark in known and not taken.intersection(range(*match.span("m"))):
             first = match.start() + (row.items[match.start()].concept == "COMMA")
             while first and row.items[first - 1].concept in ("ONLY", "BUT", "AND", "FILLER"):
                 first -= 1
-            add(replace(_mention(row, match, mark=mark), first=first))
+            add(replace(mention_at(row, match, mark=mark), first=first))
     for pattern, fits in SAID_OTHERWISE:
         for match in row.find(pattern):
             if taken.intersection(range(*match.span("m"))) or any(m.mark is not None and not _apart(row, m, match) for m in made) or (fits is not None and not fits(row, match)):
                 continue
             if not angle_not_mark(row, match):
-                add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+                add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:{START}|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?P<m>MARKED|NUM|LETTER NUM) COMMA (?=FILL{{0,2}} KIND|{_MADE_SO}|FILL{{0,2}} (?:ACT|HUNG|NO|NOT|NOT_DONE|VANES|TIED|RUN|ON RUN)|NUM (?:DEG)? COMMA)"):
         ahead = row.items[match.end()]
         if ahead.concept == "NUM" and ahead.value.value not in (90, 45) and row.items[match.end() + 1].concept in ("COMMA", "DEG"):
             continue
         if not taken.intersection(range(*match.span("m"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"{START} DET? (?P<f>ANOTHER|WORD|FILLER) (?:GENERIC|KIND)? BE NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP)"):  # "second one's 21, …"
         if row.words(*match.span("f")).lower().split()[0] in words_of("small.ordinals") and not taken.intersection(range(*match.span("m"))):
-            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find("COMMA? AND (?:DET WORD)? (?P<m>NUM) (?=ANOTHER TO|TRADE_NOISE|ON|WORD|FILLER|COMMA)"):  # "thirty, and thirty-one right behind it"
         before = [m for m in made if m.mark is not None and m.last <= match.start() + 1]
         if before and before[-1].mark.isdigit() and row.items[match.start("m")].value.value == int(before[-1].mark) + 1 and not taken.intersection(range(*match.span("m"))):
-            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find("(?:FROM|OF|ON|WITH) (?P<m>MARKED|NUM) COMMA DET (?P<k>KIND) (?!NUM|MARKED|NUMBER)"):  # "del 249, el recto de hace rato"
         if not taken.intersection(range(*match.span("m"))):
-            add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("m")))
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("m")))
     if not any(m.mark is not None or m.batch or m.kind is not None for m in made):  # "somebody stood on branch eleven", "my layout on branch three began at …"
         for match in row.find(f"(?<!DET)(?<!SIZE)(?<!WITH)(?<!KIND)(?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|HIGH|LONG|ROUND|SIZE|DEG|FRAC|LEN|NUM|INLET|OUTLET)"):
             kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
             if kind is not None and not taken.intersection(range(*match.span("m"))):
-                add(replace(_mention(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("k"), kind=kind, kind_at=match.span("k")))
+                add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), first=match.start("k"), kind=kind, kind_at=match.span("k")))
     lead = "(?P<lead>(?:ANOTHER|AND|ON)? (?:FILL|COMMA){0,2} (?:SIZE|LEN|SERVICE|ROUND|DET){0,3})"
     for match in row.find(f"{lead} (?P<k>KIND)"):
         before = row.items[match.start("k") - 1].concept if match.start("k") else ""
         if made and (before == "NO" or row.items[match.start("k")].concept == "K_REPAIR" and before in ("NOT", "WITH", "NOT_DONE")):
             continue  # "…, no repair made", "…, no cap on it": of the piece named before
         if match.start("k") not in pointed and not reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):
-            add(_mention(row, match))
+            add(mention_at(row, match))
     for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? (?:BE|COMMA) (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):
         if row.words(*match.span("f")).lower() in words_of("small.mine") and not taken.intersection(range(*match.span("m"))):
-            add(_mention(row, match, mark=mark_text(row, *match.span("m"), language)))
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     if language.code == "es":
         _pointed_at(row, taken, made, add, language)
     if not any(m.mark is not None or m.batch for m in made):
@@ -353,54 +329,3 @@ def _apart(row: Row, mention: Mention, match) -> bool:
 
 
 _KIND_OF_WORD = {"derivación": "branch", "derivacion": "branch", "duct": "straight", "rama": "branch", "ducto": "straight", "conducto": "straight", "branch": "branch", "joint": "straight", "ramal": "branch"}
-
-
-def _mention(row: Row, match, mark=None, batch=()) -> Mention:
-    groups = match.re.groupindex
-    at = match.start("k") if "k" in groups and match.start("k") >= 0 else None
-    kind_at = None
-    if at is not None and row.items[at].concept.startswith("K_"):
-        kind_at = (at, at + 1)
-    if "k2" in groups and match.start("k2") >= 0:
-        kind_at = match.span("k2")
-    kind = row.items[kind_at[0]].value if kind_at else None
-    first = match.start()
-    if "lead" in groups and match.start("lead") >= 0:
-        while row.items[first].concept in ("COMMA", "AND") and first < match.end() - 1:
-            first += 1
-    for back in range(first - 1, max(-1, first - 7), -1):
-        if row.items[back].concept in ("STOP", "QUERY", "NUM", "MARKED", "SIZE", "STAPLED", "TAPED", "RUBBED"):
-            break
-        if row.items[back].concept == "ANOTHER" and mark is not None:
-            first = back
-            break
-    another = any(item.concept == "ANOTHER" for item in row.items[max(0, first - 2) : match.end()])
-    amends = mark is not None and _returns_to(row, first)
-    amends = amends or mark is not None and at is not None and (told_before(row, at + 1, match.start("m")) or told_then(row, match.end("m")))
-    amends = amends or "on" in groups and match.start("on") >= 0 and row.items[match.start("on")].concept == "CORRECTION_ON"
-    before = [item.concept for item in row.items[max(0, first - 3) : first]]
-    corrects = "FIX" in before or (before[-2:] == ["NO", "COMMA"]) or before[-1:] == ["NO"]
-    # "correction, fitting nine": the words right before it take back what was said of that fitting earlier
-    if mark is not None and "FIX" in before and first <= 3 and set(before) <= {"FIX", "COMMA", "FILLER", "STOP"}:
-        amends = True
-    mark_at = match.span("m") if mark is not None else None
-    return Mention(first, match.end(), kind, kind_at, mark, mark_at, another, amends, corrects, batch)
-
-
-def _oh_and(row: Row, first: int) -> bool:
-    """ "Oh, and cap nine": an afterthought on another piece."""
-    said = row.text[row.items[max(0, first - 2)].start :].lower().replace(",", "").replace(".", "").split()[:4]
-    return "oh" in said and said[said.index("oh") + 1 : said.index("oh") + 2] == ["and"]
-
-
-def _returns_to(row: Row, first: int) -> bool:
-    """ "Correction on wye nine", "back to tee two", "oh, and cap nine": words on a piece that was spoken of before."""
-    at = first - 1
-    while at >= 0 and row.items[at].concept in ("DET", "ON", "OF", "FITTING", "NUMBER", "COMMA", "AND"):
-        at -= 1
-    if at >= 0 and row.items[at].concept == "CORRECTION_ON":
-        return True
-    said = row.text[row.items[max(0, first - 4)].start : row.items[first].start].lower().replace(",", "").split()
-    if first > 0 and _oh_and(row, first):
-        return True
-    return said[-2:] in (["back", "to"],) and (at < 2 or any(row.items[k].concept in ("STOP", "QUERY", "FILLER") for k in range(max(0, at - 3), at)))

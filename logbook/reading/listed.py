@@ -11,8 +11,8 @@ from logbook.languages.language import Language
 from logbook.reading.batches import plural
 from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention
 from logbook.reading.marks import mark_text
+from logbook.reading.mention import Mention
 from logbook.reading.phrasing import table_of
 from logbook.reading.stance import Clause
 

@@ -7,8 +7,8 @@ from dataclasses import replace
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention
 from logbook.reading.marks import mark_text
+from logbook.reading.mention import Mention
 from logbook.reading.parts import Part
 
 _LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT) (?:ON|OF|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM) (?=SEP|$)"

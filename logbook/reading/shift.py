@@ -7,7 +7,7 @@ from dataclasses import replace
 from logbook.facts import BY_NAME
 from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention
+from logbook.reading.mention import Mention
 
 _EARLY = 14  # items: the words that open a shift stand early
 _KEPT = ("run", "surface_temperature")

@@ -10,7 +10,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
-from logbook.reading.headings import Mention
+from logbook.reading.mention import Mention
 from logbook.reading.parts import plain
 
 _OPENS = ("STOP", "QUERY", "COMMA", "BUT", "AND", "ONLY")
