@@ -45,7 +45,7 @@ ENGLISH_TURNS = Turns(
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
         (r"backwards?|(?:the )?wrong way(?: (?:round|around))?|upside down", ("vanes",)),
         (r"(?:is|are|was|were|got|'s|'re)(?: a little| kind of| all| pretty)* (?:bent(?! (?:to|in|and|right|good|nice|by|from))|crooked|cracked|twisted|cockeyed|mangled|crushed|dented|flattened)|rattl(?:es?|ing)", ("vanes",)),
-        (r"s(?:its?|at|itting) (?:up|proud|high|off)(?: (?:off|of|on|from|above) the flap)?|rid(?:e|es|ing) (?:up|high)|stand(?:s|ing)? (?:off|proud)|(?:didn't|don't|won't|never) sink", ("stapled",)),
+        (r"(?<!it )(?<!she )s(?:its?|at|itting) (?:up|proud|high|off)(?: (?:off|of|on|from|above) the flap)?|rid(?:e|es|ing) (?:up|high)|stand(?:s|ing)? (?:off|proud)|(?:didn't|don't|won't|never) sink", ("stapled",)),
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
         (r"popp(?:ed|ing)(?: (?:out|loose|off|up))?|pulled (?:out|through|loose|off)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),

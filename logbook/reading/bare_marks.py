@@ -18,7 +18,7 @@ from logbook.reading.no_marks import angle_not_mark
 from logbook.reading.phrasing import words_of
 
 _M = f"(?P<m>{MARK})"
-_ENDS = "(?=SEP|$|BE|HAVE|BUT|AND|NOT|NOT_DONE|KIND|SIZE|ME|WITH|OR|FILLER)"
+_ENDS = "(?=SEP|$|ON ALL|BE|HAVE|BUT|AND|NOT|NOT_DONE|KIND|SIZE|ME|WITH|OR|FILLER)"
 _PART = "(?:VANES|NO|DAMAGE|DAMAGE_PLACE|REPAIRED|STAPLES|TAPE|TAPES|FACING|PANEL|BOARD|GAP|JOINT|FLAP|SIDE|SIDES_ALL|SIDE_WORD|END|GROOVE|C_MASTIC|CLOSURE|TABS|APART|SCRIM|THROAT|K_REPAIR|TIE_RODS)"
 _MEASURES = "NUM|LEN|FRAC|SIZE|MARKED|DEG|TEMP_F|COUNT|COUNTED"
 _LEAST = 10  # below it "cut four", "on two" count or measure more often than they name
@@ -64,6 +64,7 @@ _PART_OF = f"{_PART} (?:FILL|TIGHT|IN_PLACE|WORD){{0,2}} (?P<f>ON|OF|IN) DET? {_
 # pattern with the mark in group m, and what else must hold; the first row that finds a number names the piece
 SAID_BARE: tuple[tuple[str, object], ...] = (
     (f"NOT {_M} (?:COMMA|BUT) FILLER{{0,2}} (?P<m2>{MARK}) (?=SEP|$|HUNG|TAPED|STAPLED|RUBBED|BE|HAVE)", lambda row, match: not _measured(row, match.span("m2"))),  # "not sixty-six, sixty-seven"
+    (f"FIX COMMA? (?:BE|THIS|IT){{1,2}} NUMBER? {_M} (?=STOP|$)", _named),  # "… no, hold on, it's A10."
     (f"{START} {_M} (?=(?P<n>WORD|MOVE|MOVE_IN|MOVE_OUT|MOVE_DOWN|TAKES|FILLER|UNDONE|DAMAGE|END|PENDING|SEATED))", lambda row, match: _named(row, match) and _happens(row, match)),
     (f"{START} {_M} (?:COMMA|STOP|QUERY) (?:(?:FILLER|TRADE_NOISE|SEE|WORD){{1,3}} (?:COMMA|STOP))? (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "Twenty-eight? Straight, …", "twenty-six, let's see, straight"
     (f"{START} {_M} (?:COMMA|STOP) (?:(?!{_MEASURES}|KIND|ACT)[^STOP QUERY]){{1,9}} STOP (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "So forty-eight, that was a bear. Straight, …"
@@ -73,6 +74,8 @@ SAID_BARE: tuple[tuple[str, object], ...] = (
     (f"(?:STAPLED|STAPLES|TAPED|TAPE|RUBBED|MARK181|CLOSURE) (?:EVERY|ON|AROUND|FILLER|FILL)* (?:NUM|LEN)? ON DET? {_M} (?=SEP|$|KIND|SIZE|FILLER|SHIPLAP|AND|WITH)", _named),  # "stapled every two on thirty-nine"
     (f"(?:(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) NUMBER? {_M} (?=COMMA|STOP|$)", _named),
     (f"(?:(?<=SEP)) {_M} (?=SEP|$)", _lettered),
+    (f"(?P<f>OF|UP|ON|FILLER|WITH) {_M} ON RUN (?:NUM|LETTER) (?=COMMA|STOP)", _big("for", "up", "with", "done", "finished", "doing", "para")),  # "done with A2 on run six"
+    (f"{START} (?P<f>FILLER UP) {_M} ON_BENCH (?=COMMA|STOP)", _big("up")),  # "I made up seventy on the bench"
     (f"(?P<f>OF|UP|ON|FILLER|WITH) {_M} ON NUM (?=COMMA|STOP)", _big("for", "up", "with", "done", "finished", "doing", "para")),  # "that's it for twelve on two"
     (f"(?:STAPLED|TAPED|RUBBED|HUNG) {_M} (?=WITH|FILLER|AND|BUT|SEP|$)", _named),
     (f"(?:^|(?<=SEP)) (?:HAVE|FILLER) {_M} (?=SEALED|STAPLED|TAPED|HUNG|RUBBED)", _named),  # "got thirty-nine closed up"

@@ -167,10 +167,13 @@ def _nearest_way(words, text: str, before: str, behind: str) -> str | None:
     return min(found)[1] if found else None
 
 
+_SEATS = ("seat", "drop", "sits in")  # what only a panel does to its groove
+
+
 def _seated_alone(found: Found):
-    """ "Cut, low step in, seated, trimmed": the panel of the cut."""
+    """ "Cut, low step in, seated, trimmed", "Transition nine, … Seats good.": the panel of the cut."""
     said = found.row.words(found.first, found.last).lower()
-    if said in ("seated", "dropped in", "sits in") and any(item.concept in ("GROOVE", "CUT_TO", "CUT_LENGTH", "TRIMMED", "SHIPLAP") or found.row.text[item.start : item.end].lower() == "cut" for item in found.row.items):
+    if said.startswith(_SEATS) and any(item.concept == "K_TRANSITION" for item in found.row.items) or said in ("seated", "dropped in", "sits in") and any(item.concept in ("GROOVE", "CUT_TO", "CUT_LENGTH", "TRIMMED", "SHIPLAP") or found.row.text[item.start : item.end].lower() == "cut" for item in found.row.items):
         yield from _seated(True)(found)
 
 
@@ -201,7 +204,7 @@ FRAMES = (
     Frame("(?P<w>SHIPLAP (?:(?:ON|OF) (?:KIND|FITTING) (?:NUM|MARKED))? (?:FILL){0,2} CLINCHED (?:FILL|TO){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _groove),
     Frame("(?P<w>SHIPLAP (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE|IN|OUT))", _edge_looks),
     Frame("(?P<w>PANEL (?:FILL|AND|COMMA|I|WORD){0,3} SEATED)", _seated(True)),
-    Frame("(?<=COMMA) (?P<w>SEATED) (?=COMMA|STOP|$|AND)", _seated_alone),
+    Frame("(?:(?<=COMMA)|(?<=STOP)) (?P<w>SEATED (?:AND SEATED)?) (?=COMMA|STOP|$|AND)", _seated_alone),
     Frame("(?:PANEL|VOID) (?:FILL|AND|COMMA|ME|VOID|NOT|WORD|STOP|TRIMMED|END|ON|SEATED){2,14} (?P<f>FILLER) (?P<w>IT SEATED)", _sits_by_now),
     Frame("(?P<w>SEATED (?:DET|FILL){0,2} PANEL)", _seated(True)),
 )

@@ -307,6 +307,8 @@ def _worth(own, opens, draft) -> bool:
         names -= {"mark"}
     if draft.mark is None and draft.kind is None and any(one.name == "stage" and one.value == "made" for one, *_ in own):
         names = names - {"stage"}
+    if draft.mark is None and draft.kind is None and all(one.about == "other" for one in opens):
+        opens = ()  # "just waiting on the lift"
     return bool(opens or draft.same_as or draft.withdrawn or names - {"run", "place", "service"})
 
 

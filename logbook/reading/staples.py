@@ -286,7 +286,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|OUTSIDE|FILL){0,2} STAPLES)", _leg),
-    Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD|BE (?:MISSING|OUT|NOT))", _leg),
+    Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD|BE (?:MISSING|OUT|NOT)) (?!(?<=COMMA LEN)(?:MARK181|TAPE|CLOSURE))", _leg),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
     Frame("(?P<w>LEG BE (?P<n>LEN|FRAC)) (?!APART|BY)", _leg),
     Frame("(?P<w>STAPLES BE? (?:DET|WORD|FILLER|HEDGE|ME){1,4} COMMA (?P<n>FRAC)) (?=COMMA|STOP|$)", _leg),
