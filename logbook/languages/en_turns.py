@@ -204,7 +204,7 @@ ENGLISH_TURNS = Turns(
         r"(?:it's|they're|it is|they are) not(?: (?:really|quite|now|actually|in|on|there|done|at all|though|all the way))*",
         r"not (?:really|quite|exactly|at all|all the way|all of it|everywhere)|(?:it |they |that one |this one )?(?:went|got put|goes|came|got) (?:together|in|up|out|on)? ?without(?: (?:it|them|any|one))?|without(?: (?:any|it|them))?",
     ),
-    out_again=(r"(?:took|pulled|yanked|ripped|popped|take|pull|taking|pulling) (?:it|them|'em|those|that|all of (?:it|them)|both)(?: back| right| all| straight)* (?:out|off|down)(?: again| after| later| of there)*",),
+    out_again=(r"(?:had to |have to |went and )?(?:take|took|pull|pulled|yank|yanked|pop|popped) (?:it|them|'em|those|all of them) (?:to get|so|because|'?cause|when|for)\b.*", r"(?:took|pulled|yanked|ripped|popped|take|pull|taking|pulling) (?:it|them|'em|those|that|all of (?:it|them)|both)(?: back| right| all| straight)* (?:out|off|down)(?: again| after| later| of there)*",),
     in_after_all=(r"(?:put|got|installed|slid|set|stuck) (?:it|them|'em|those|both|some|the things) (?:back |right )?(?:in|on)(?: after all| now| anyway| later| too)?",),
     leads=r"(?:(?:i'm|i am|we're) (?:looking|standing|staring) (?:right )?(?:at|by|next to|in front of) (?:it|this one)(?: right now| now)? and |i (?:checked|looked|went and looked|looked at it|just looked|just checked)(?: it)? and |but |found (?:it|them|some|one) |and |so |well |oh |wait |yes |yeah |yep |no |nope |nah |actually |now |then |though |sorry |it turns out |turns out |in fact |you know |except |only |just )*",
     # work that waits: {act} is one of `waiting`

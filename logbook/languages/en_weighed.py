@@ -91,6 +91,7 @@ ENGLISH_WEIGHED = Weighed(
     ),
     not_yet=r"(?<![\w'])(?:haven't|hasn't|havent|hasnt|yet)(?! (?:a|an|any|so much|no)(?![\w']))(?![\w'])",
     barely=(
+        r"^(?:so |and |but )*(?:only |just |about |maybe |roughly )*half of (?:number )?(?:#|[\w-]+)(?: is|'s| got| has been| are| was)? <d>(?! (?:it )?(?:every|on|at|to))",
         r"(?:hardly|barely|scarcely|almost|nearly|all but|(?:just )?as good as|next to|practically|virtually|close to|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|(?<!a )half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
         r"(?:hardly|barely|scarcely|next to no|almost no|practically no)(?: (?:any|a|an|one|a single|a bit of|a lick of|much))? <n>(?! (?:left|over|remaining|to spare|on hand|anymore|in the|on the truck))",
         r"<n> (?:is |'s |was )?(?:only|just|barely|hardly) (?:half |partly |part way |halfway |just |been )*(?:started|on|begun|half done|done halfway|in on one side)$",
@@ -101,6 +102,8 @@ ENGLISH_WEIGHED = Weighed(
         r"<n> (?:is |'s |are |was )?(?:only |just )?(?:on|around|along|down|over|across) (?:about |maybe |just |only )?(?:most|half|some|part|parts|three quarters|two thirds|a third|one third|a quarter|one quarter|the first half|a bit|bits) of\b",
         r"(?:most|half|some|part|parts|three quarters|two thirds|a third|a quarter|ninety percent|half the length) of (?:the |this |that )?#(?: (?:is|has|got|'s|has got|was))* (?:the |its )?<[dn]>",
     ),
+    passive=r"(?:gets?|getting|is to|are to|will|'ll|is due to|is going to|gonna|going to|has to|needs to)(?: be| get| be getting)*(?: all| both)? <d>$",
+    when=_WHEN,
     to_come=(
         rf"(?:gets?|getting|goes|is due|is slated|slated|is scheduled|scheduled|is booked|due|is to|is getting|will get|'ll get|sees|receives|will be|'ll be|to be|is being|comes?) (?:to be |to get |its |her |the |be |for |up for |a |some |being |on the list for )*<[ndb]>(?: [\w'#]+){{0,5}}? {_WHEN}",
         rf"^(?:and |but |so )*{_WHEN} (?:[\w']+ )?(?!(?:i|we) <d>)(?:#|it|this one|that one|she|i|we|i'll|we'll|they|the \w+) ?(?:gets?|goes|is due|will get|will be|'ll be|'ll|will|is to be|is getting|sees|receives)? (?:its |her |the |be |a |some |to |being )*<[ndb]>",

@@ -23,6 +23,8 @@ class Weighed:
     not_yet: str = "(?!)"  # beside one of those: it is still to be done
     barely: tuple[str, ...] = ()  # an act that is not all of it done
     to_come: tuple[str, ...] = ()  # the act is yet to come: it is not done, and open
+    passive: str = ""  # stands before the first act of a list that is done to the piece: "it gets <d>"
+    when: str = ""  # a time to come
     supply: tuple[str, ...] = ()  # what it is done with is yet to come; of parts that is a denial, of a material it says nothing
     unreal: tuple[str, ...] = ()  # what would have been
     has_it: tuple[str, ...] = ()

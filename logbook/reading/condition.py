@@ -246,10 +246,15 @@ def _damage(found: Found):
     yield found.claim("facing_damage", found.item("d").value, group="d", weak=told)
 
 
+_WIDEST = 12  # in.: what a bare number before a harm may tell the width of
+
+
 def _width(found: Found):
     item = found.item("n")
     if item.concept == "NUM" and found.row.words(found.last - 1, found.last).lower() in words_of("small.several_harms"):
         return  # "nine holes": how many, not how wide
+    if item.concept == "NUM" and item.value.value > _WIDEST:
+        return  # "it's fifty-six that got wet": a mark
     if found.row.items[found.last - 1].concept == "LONG" and _wide_behind(found.row, found.last):
         return  # "three inches long, quarter inch wide": the width is told next
     yield found.claim("damage_width", item.value.value, group="w", uses=("n", "l"), said_unit=unit_of(item))

@@ -85,7 +85,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER|QUESTION))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY") and [item.concept for item in row.items[match.start("m") - 2 : match.start("m")]] != ["FIX", "COMMA"]
-        one = one or an_angle(row, match)
+        one = one or an_angle(row, match) or row.words(*match.span("m")).lower() == "one" and any(row.words(k, k + 1).lower() == "one" for k in range(match.end(), row.sentence_end(match.end())))  # "one's taped and one isn't"
         if not one and not counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:EXCEPT (?:ON|DET){0,2}|(?:(?<=SEP)|^) BE) (?P<m>MARKED|NUM) (?=BE (?:STAPLED|TAPED|RUBBED|NOT|HUNG)|NOT|HAVE (?:NO|NOT)|NOT_DONE)"):

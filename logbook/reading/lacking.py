@@ -17,6 +17,12 @@ from logbook.reading.stance import Clause
 _LEFT_UNDONE = ("TAPE", "STAPLES", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT", "STAPLE", "TRIM", "WIPE", "TIE_RODS")
 
 
+def _spaced(row: Row, noun: int) -> bool:
+    """ "fine except the staples are every four", "other than the staples, they're every four": they are in, and too far apart."""
+    behind = [item.concept for item in row.items[noun + 1 : noun + 5]]
+    return "EVERY" in behind and all(concept in ("COMMA", "BE", "FILLER", "IT") for concept in behind[: behind.index("EVERY")])
+
+
 def lacking(row: Row, clause: Clause) -> list[Claim]:
     """What one clause says is lacking, each a claim on the fact that it denies."""
     made: list[Claim] = []
@@ -43,7 +49,7 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
             while noun < clause.last and live(row, noun) in ("DET", "OF", "FILLER"):
                 noun += 1
             named = noun + 1 < clause.last and live(row, noun + 1) == "BE" and row.words(noun + 1, noun + 2).lower() == "being"  # "except for the staples being short"
-            if noun < clause.last and live(row, noun) in (*_LEFT_UNDONE, "TAPED", "STAPLED") and not named:
+            if noun < clause.last and live(row, noun) in (*_LEFT_UNDONE, "TAPED", "STAPLED") and not named and not _spaced(row, noun):
                 made.append(claim(row, *DENIED[live(row, noun)], at, noun + 1))
                 at = noun + 1
                 continue

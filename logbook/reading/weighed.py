@@ -28,7 +28,7 @@ def weighed(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
             if not asked:
                 _by_tool(row, one, language, found)
             continue
-        if _all_but_this(row, drawn, place, language, found) or _belied(row, drawn, place, language, found) or _near_miss(row, drawn, place, language, found):
+        if _all_but_this(row, drawn, place, language, found) or _all_to_come(row, drawn, place, language, found) or _belied(row, drawn, place, language, found) or _near_miss(row, drawn, place, language, found):
             continue
         for look in (_elsewhere, _without_fault, _ticked, _yet_to_come, _half_done, _by_tool, _put_aside):
             if look(row, one, language, found):
@@ -148,6 +148,31 @@ def _ticked(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
             found.spent.update(range(one.first, one.last))
             return True
     return False
+
+
+def _all_to_come(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language, found: Afar) -> bool:
+    """ "Tomorrow it gets taped and rubbed", "gets stapled, taped and rubbed after lunch": each of the list is yet to come."""
+    weighed = language.told.weighed
+    if not weighed.passive or word(language.code, "told.weighed.passive").search(drawn[place].words) is None:
+        return False
+    when = word(language.code, "told.weighed.when")
+    chain = [drawn[place]]
+    for part in drawn[place + 1 : place + 5]:
+        bare = _ONLY_AN_ACT.match(part.words)
+        if part.sentence != chain[0].sentence or bare is None or bare.end() < len(part.words) and when.match(part.words[bare.end() :].strip()) is None:
+            break
+        chain.append(part)
+    if len(chain) < 2 or when.match(drawn[place].words) is None and when.search(chain[-1].words) is None:
+        return False
+    for one in chain:
+        at, name = one.acts[-1]
+        opens = (Open("piece", name, row.items[chain[0].first].start, row.items[chain[-1].last - 1].end),)
+        found.claims.append(claim(row, name, False, at, at + 1, hedged=False, opens=opens, pending=True))
+        found.spent.update(k for k in range(one.first, one.last) if k not in _naming(row, one))
+    return True
+
+
+_ONLY_AN_ACT = re.compile(r"(?:(?:and|then|y|luego) )*<d>(?= |$)")
 
 
 def _yet_to_come(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
