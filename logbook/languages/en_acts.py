@@ -123,6 +123,7 @@ ENGLISH_ACTS = ActWords(
         ("trimmed", False, rf"(?:there's|there is|got|has|have|still|some|with)(?: (?:still|some|a bit of|a lot of|the|a little|all the|all that))* {_GLASS}(?: (?:still|left|in|on|at|inside|there|where|hanging|sticking|by))"),
         ("trimmed", True, rf"(?:cut|shaved|trimmed|pulled|took|cleaned|removed|sliced|knocked|dug|scraped|carved)(?: (?:away|off|out|back|up|all))* (?:the |that |my |all the |all that )?{_GLASS}"),
         ("trimmed", True, rf"{_GLASS}(?: (?:at|on|inside|by) (?:the|my|that) \w+)?(?: (?:is|was|are|'s|all|got|has been))* (?:trimmed|removed|cut (?:off|away|out|back)|shaved(?: off| away)?|gone|cleaned (?:out|up|off)|pulled(?: out)?|taken (?:off|out)|sliced off)\b"),
+        ("preheated", False, r"(?:didn't|did not|never|couldn't|haven't|hadn't) (?:pre-?heat|warm|heat|iron)(?:ed)? (?:it|the (?:board|facing|foil|joint|seam|surface|tape)|this one|that one)\b"),
         ("preheated", False, r"no (?:heat|iron|torch)(?: at all)? (?:on|to|went on|touched|put to) (?:it|the (?:board|facing|foil|joint|seam|surface)|this one)"),
         ("preheated", False, r"(?:no|without (?:an?|the|any)) (?:iron|torch|heat gun|heater)(?: and|,|/| or)* (?:no |an? |any )?(?:iron|torch|heat gun|heater|heat|nothing)"),
         ("preheated", False, r"(?:not|never|nobody|no one|nothing(?: was| got)?|wasn't|weren't|nor) (?:been |even |ever |pre)?(?:warmed|heated|ironed)\b(?! (?:enough|all the way))"),

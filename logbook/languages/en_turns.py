@@ -209,7 +209,7 @@ ENGLISH_TURNS = Turns(
     leads=r"(?:(?:i'm|i am|we're) (?:looking|standing|staring) (?:right )?(?:at|by|next to|in front of) (?:it|this one)(?: right now| now)? and |i (?:checked|looked|went and looked|looked at it|just looked|just checked)(?: it)? and |but |found (?:it|them|some|one) |and |so |well |oh |wait |yes |yeah |yep |no |nope |nah |actually |now |then |though |sorry |it turns out |turns out |in fact |you know |except |only |just )*",
     # work that waits: {act} is one of `waiting`
     waiting=(
-        (r"tape|taping", "taped"), (r"staples|stapling", "stapled"), (r"vanes", "vanes"), (r"rub(?:bing)?(?: it)?(?: down| out)?|rubdown", "rubbed_down"), (r"(?:cross )?tabs", "cross_tabs"),
+        (r"tape|taping", "taped"), (r"staples|stapling", "stapled"), (r"vanes", "vanes"), (r"rub(?:bing)?(?: it)?(?: down| out)?|rub-?downs?", "rubbed_down"), (r"(?:cross )?tabs", "cross_tabs"),
     ),
     waits=(
         r"(?:the |my )?(?:{act})(?:'s| is| are| will| gets| get)?(?: just| still)?(?: be| come| comes| coming| go| goes| going)?(?: in| on)? (?:next|later|later on|to come|to follow|to go on|to go in|after lunch|after break|afterwards?|tomorrow|yet to come|still to come|in the morning|this afternoon|last)(?: on| in)?(?: yet)?",
@@ -219,6 +219,8 @@ ENGLISH_TURNS = Turns(
         r"(?:the |my )?(?:{act}) (?:i|we)(?:'m|'re|'ve| had to| have to| will)? ?(?:left|leaving|saved|saving|put off|putting off|kept|pushed|bumped|leave|save|never got to|didn't get to|didn't get around to|ran out of (?:time|day) for)\b(?! (?:the|a|on|in place|alone))(?: (?:for|until|till|to|it|that|undone|off)\b.*)?",
         r"(?:but |and |then )?(?:the |my |its )?(?:{act})(?:,| that)? (?:i'll|i will|we'll|we will|i'm gonna|i'm going to|we're gonna|i gotta|i've gotta|i have to|i've got to|i need to|i still have to|i still need to|we still have to)(?: have to| need to| still)?"
         r" (?:do|put|get|get to|finish|add|install|hit|catch|lay|run|slap|throw|stick|set|tackle|wrap up|take care|come back|hang|save|leave|knock out)\b(?! (?:the|a) (?:next|other)).*",
+        r"(?:the |my )?(?:{act})(?:'s| is| are) (?:for|on|due|set for|scheduled for|down for) (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|later|tonight|order|the (?:next|morning|night|other) (?:shift|crew)|next \w+|after \w+)\b.*",
+        r"(?:now |then |so )?(?:on|moving on|going on|moving|ready) (?:to|for) (?:the )?(?:{act})",
         r"(?:the )?(?:{act}) (?:can wait|has to wait|will have to wait|waits|is waiting)\b.*",
     ),
     # what a move had to do with

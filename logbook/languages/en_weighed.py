@@ -91,6 +91,7 @@ ENGLISH_WEIGHED = Weighed(
     ),
     not_yet=r"(?<![\w'])(?:haven't|hasn't|havent|hasnt|yet)(?! (?:a|an|any|so much|no)(?![\w']))(?![\w'])",
     barely=(
+        r"<n> (?:is |'s |are )?(?:only |just |about )?half (?:on|done|in|down|up|finished)$",
         r"^(?:so |and |but )*(?:only |just |about |maybe |roughly )*half of (?:number )?(?:#|[\w-]+)(?: is|'s| got| has been| are| was)? <d>(?! (?:it )?(?:every|on|at|to))",
         r"(?:hardly|barely|scarcely|almost|nearly|all but|(?:just )?as good as|next to|practically|virtually|close to|not quite|not exactly|not really|not altogether|not entirely|not wholly|halfway|partway|half way|part way|mostly|(?<!a )half|most of the way|some of the way) (?:through |into |with |at |there |done |finished |finishing |being |been |got |having |what (?:you'd|you would|i'd|i would|anybody'd|one would|they'd|most would) (?:call|describe as) |something (?:you'd|i'd) call |the |my |its |all )*<[db]>(?! (?:it )?(?:every|on|at|to))",
         r"(?:hardly|barely|scarcely|next to no|almost no|practically no)(?: (?:any|a|an|one|a single|a bit of|a lick of|much))? <n>(?! (?:left|over|remaining|to spare|on hand|anymore|in the|on the truck))",

@@ -102,7 +102,9 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                 step = None  # "all taped, nobody had to tell me"
             if step is not None and all(c in ("BE", "FILLER", "DET", "THIS", "ON", "IT") for c in behind[:step]):
                 neg = behind[step]
-                follows = behind[step + 1] if step + 1 < 3 else ""
+                then = at + past + 2 + step
+                then += then < clause.last and live(row, then) == "HAVE"  # "the tape never got rubbed"
+                follows = live(row, then) if then < clause.last else ""
                 name = DENIED["SEATED"] if concept == "PANEL" else DENIED[concept]
                 needless = at + 2 + step < clause.last and row.words(at + 2 + step, at + 3 + step).lower().split()[0] in NEEDED
                 if needless:
