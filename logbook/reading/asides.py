@@ -18,7 +18,7 @@ from logbook.languages.told import Aside
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import VOID, Row
 from logbook.reading.items import Item
-from logbook.reading.likely import Likely
+from logbook.reading.likely import Likely, beginnings
 from logbook.reading.parts import Part
 from logbook.reading.sketch import Sketch, sketches
 from logbook.reading.tokens import plain
@@ -61,9 +61,9 @@ def _cues(code: str) -> tuple[Mapping[str, tuple[str, ...]], tuple[str, ...]]:
 
 
 def _standing(code: str, said: str) -> set[str]:
+    """The cues that stand in a text with a blank before it."""
     begins, short = _cues(code)
-    starts = {said[at : at + 3] for at in range(len(said) - 2)} & begins.keys()
-    return {cue for start in starts for cue in begins[start] if cue in said} | {cue for cue in short if cue in said}
+    return {cue for start in beginnings(said[1:]) & begins.keys() for cue in begins[start] if cue in said} | {cue for cue in short if cue in said}
 
 
 @cache

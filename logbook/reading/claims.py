@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
-from logbook.reading.grammar import Row, compiled, needed
+from logbook.reading.grammar import Row, compiled, one_of_each
 from logbook.reading.items import Item
 from logbook.reading.measures import Measure
 
@@ -105,9 +105,9 @@ class Frame:
     build: Build
 
     @cached_property
-    def needs(self) -> frozenset[str]:
-        """The letters of a row without which it finds nothing."""
-        return frozenset(needed(self.pattern))
+    def needs(self) -> tuple[frozenset[str], ...]:
+        """The letters of a row without one of each of which it finds nothing."""
+        return one_of_each(self.pattern)
 
 
 def claim(row: Row, name: str, value, first: int, last: int, **more) -> Claim:
@@ -134,17 +134,23 @@ def _read_as(row: Row, first: int, last: int) -> str | None:
 def run(frames: Iterable[Frame], row: Row, taken: set[int]) -> list[Claim]:
     """Every frame over the row in order; what one frame has spent the next cannot read."""
     made: list[Claim] = []
-    letters = frozenset(row.string)
+    lacks = row.letters.isdisjoint
     for frame in frames:
-        if not frame.needs <= letters:
-            continue
-        for match in compiled(frame.pattern).finditer(row.string):
-            found = Found(row, match)
-            for one in frame.build(found) or ():
-                if not taken.intersection(one.uses):
-                    made.append(one)
-            taken.update(at for one in made[-8:] for at in one.uses)
+        for needs in frame.needs:
+            if lacks(needs):
+                break
+        else:
+            _find(frame, row, taken, made)
     return made
+
+
+def _find(frame: Frame, row: Row, taken: set[int], made: list[Claim]) -> None:
+    for match in compiled(frame.pattern).finditer(row.string):
+        found = Found(row, match)
+        for one in frame.build(found) or ():
+            if not taken.intersection(one.uses):
+                made.append(one)
+        taken.update(at for one in made[-8:] for at in one.uses)
 
 
 def unit_of(item: Item) -> str | None:

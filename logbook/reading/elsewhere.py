@@ -17,6 +17,7 @@ from logbook.reading.batches import plural
 from logbook.reading.claims import Claim
 from logbook.reading.denials import DENIED, PAST
 from logbook.reading.grammar import Row
+from logbook.reading.likely import Likely
 from logbook.reading.phrasing import word
 from logbook.reading.stance import CONDITION, DRAWING, OTHER, PLAN, Clause, built_so
 
@@ -28,7 +29,7 @@ _NAMES = ("NUM", "MARKED", "LETTER")
 @dataclass(frozen=True, slots=True)
 class _Aside:
     cues: frozenset[str]
-    words: re.Pattern[str]
+    words: Likely
     reach: str
     why: str
     keeps: bool
@@ -39,7 +40,7 @@ def _asides(code: str) -> tuple[_Aside, ...]:
     language = LANGUAGES[code]
     names = "|".join(sorted(language.names)) or "(?!)"
     fill = lambda words: words.replace("{name}", f"(?:{names})").replace("{who}", language.elsewhere.who or "(?!)")  # noqa: E731
-    return tuple(_Aside(one.cues, re.compile(fill(one.words)), one.reach, one.why, one.keeps) for one in language.elsewhere.asides)
+    return tuple(_Aside(one.cues, Likely(fill(one.words)), one.reach, one.why, one.keeps) for one in language.elsewhere.asides)
 
 
 def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int, str]:
@@ -49,7 +50,7 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
         return found
     text = row.text.lower().replace("’", "'")
     said = frozenset(_WORD.findall(text))
-    looked = [one for one in _asides(language.code) if not said.isdisjoint(one.cues)]
+    looked = [one for one in _asides(language.code) if not said.isdisjoint(one.cues) and one.words.may(text)]
     if not looked:
         return found
     begins = [one for one in looked if one.reach not in (BACK, WORDS)]

@@ -15,7 +15,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import Row
-from logbook.reading.likely import AnyOf, Likely
+from logbook.reading.likely import Likely, Some, where_standing
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import any_of, apart, begins, is_whole, valued, word
 from logbook.reading.spaced_otherwise import spaced_otherwise
@@ -72,7 +72,7 @@ def _stands_alone(row: Row, part: Part, language: Language) -> bool:
 def waits(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
     """ "tape to follow", "the only thing left is the tape": work still to do, told without a verb."""
     made, spent, text = [], set(), plain(row.text)
-    waiting = [(pattern, name) for pattern, name in _waiting(language.code) if pattern.may(text)]
+    waiting = [_waiting(language.code)[at] for at in where_standing(_waiting_patterns(language.code), text)]
     for part in cut_up if waiting else ():
         if own.is_blank(part.first) or not any(item.concept in _WAITING for item in row.items[part.first : part.last]):
             continue
@@ -95,13 +95,18 @@ def _waiting(code: str) -> tuple[tuple[Likely, str], ...]:
     return tuple((Likely(pattern.replace("{act}", act)), name) for pattern in turns.waits for act, name in turns.waiting)
 
 
-def _short(row: Row, own: Row, cut_up, place: int, wrong: AnyOf, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+@cache
+def _waiting_patterns(code: str) -> tuple[Likely, ...]:
+    return tuple(pattern for pattern, _ in _waiting(code))
+
+
+def _short(row: Row, own: Row, cut_up, place: int, wrong: Some, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     found = list(_faults(row, own, cut_up, place, wrong, language))
     short = [] if found else list(_extents(row, own, cut_up[place], language))
     yield from found or (short if short and not is_mended(cut_up, place, language) else ())
 
 
-def _faults(row: Row, own: Row, cut_up, place: int, looks: AnyOf, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+def _faults(row: Row, own: Row, cut_up, place: int, looks: Some, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     """What is wrong with an act, or with the thing it left: the first reading of the words that an act was said for."""
     if (wider := spaced_otherwise(row, own, cut_up, place, language)) is not None:
         yield wider, range(wider.first, wider.last)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
+from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.reading.items import book
@@ -29,12 +30,20 @@ def found(tokens: tuple[Token, ...]) -> str | None:
     best = max(scores, key=lambda code: (scores[code], code == "en"))
     if scores[best] >= _LEAST * len(words) or (scores[best] and len(words) <= 6):
         return best
-    known = {code: sum(1 for w in words if w in book(code).known or bare(w) in book(code).known or _counts(w, code)) for code in LANGUAGES}
+    known = {code: _known(heard, code) for code in LANGUAGES}
     best = max(known, key=lambda code: (known[code], scores[code], code == "en"))
     return best if known[best] >= _KNOWN * len(words) else None
 
 
-def _counts(word: str, code: str) -> bool:
-    """Whether a word is a number or a unit of the language."""
+def _known(heard: Counter[str], code: str) -> int:
+    """How many of the words a language knows, as words of its own, numbers or units."""
+    words, plain = _words(code)
+    return sum(times for word, times in heard.items() if word in words or (word if word.isascii() else bare(word)) in plain)
+
+
+@cache
+def _words(code: str) -> tuple[frozenset[str], frozenset[str]]:
+    """The words of a language as they are written, and those that count without their accents too."""
     numbers = LANGUAGES[code].numbers
-    return any(bare(word) in words for words in (numbers.ones, numbers.teens, numbers.tens, numbers.hundreds, numbers.scales, numbers.parts)) or word in book(code).units
+    counted = frozenset().union(numbers.ones, numbers.teens, numbers.tens, numbers.hundreds, numbers.scales, numbers.parts)
+    return book(code).known | book(code).units.keys(), book(code).known | counted

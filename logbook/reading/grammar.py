@@ -8,7 +8,9 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, cached_property
+from re import _constants as sre
+from re import _parser  # the standard library's own reading of a pattern; it has no public door
 
 from logbook.reading.kinds import KIND_CONCEPTS
 from logbook.languages import LANGUAGES
@@ -65,35 +67,29 @@ def compiled(pattern: str) -> re.Pattern[str]:
     return re.compile(_NAME.sub(letters, pattern).replace(" ", "").replace("\n", ""))
 
 
-_PIECES = re.compile(r"\(\?P<\w+>|\(\?:|\(\?[=!<]=?!?|\(|\)[?*+]?(?:\{\d*,?\d*\})?|\||\[[^\]]*\][?*+]?(?:\{\d*,?\d*\})?|[A-Z][A-Z0-9_]+[?*+]?(?:\{\d*,?\d*\})?|[\^$.]")
-
-
 @cache
-def needed(pattern: str) -> str:
-    """Concepts, as letters of a row, without which the pattern matches nowhere; a row that lacks one is not searched."""
-    codes = _codes()
-    levels: list[tuple[set[str], bool]] = [(set(), False)]  # what each open group needs, and whether it has a choice or looks around
-    for match in _PIECES.finditer(pattern.replace(" ", "").replace("\n", "")):
-        piece = match.group()
-        if piece[0] == "(":
-            levels.append((set(), not (piece == "(" or piece == "(?:" or piece.startswith("(?P<"))))
-        elif piece[0] == ")":
-            inner, choice = levels.pop()
-            if not choice and not _may_lack(piece):
-                levels[-1][0].update(inner)
-        elif piece == "|":
-            levels[-1] = (levels[-1][0], True)
-        elif piece[0].isalpha():
-            name = re.match(r"[A-Z0-9_]+", piece)[0]
-            if name in codes and name not in CLASSES and not _may_lack(piece):
-                levels[-1][0].add(codes[name])
-    needs, choice = levels[0]
-    return "" if choice else "".join(sorted(needs))
+def one_of_each(pattern: str) -> tuple[frozenset[str], ...]:
+    """Sets of concepts, as letters of a row: where a row holds none of one of these sets, the pattern matches nowhere."""
+    needs = {frozenset(letters) for letters in _required(_parser.parse(compiled(pattern).pattern))}
+    return tuple(sorted((one for one in needs if not any(other < one for other in needs)), key=lambda one: (len(one), sorted(one))))
 
 
-def _may_lack(piece: str) -> bool:
-    """Whether what stands before may be there no time at all."""
-    return piece[-1:] in "?*" or "{0" in piece
+def _required(parsed) -> list[frozenset[str]]:
+    needs: list[frozenset[str]] = []
+    for kind, value in parsed:
+        if kind is sre.LITERAL:
+            needs.append(frozenset(chr(value)))
+        elif kind is sre.IN and all(sort is sre.LITERAL for sort, _ in value):
+            needs.append(frozenset(chr(letter) for _, letter in value))
+        elif kind is sre.BRANCH:
+            each = [_required(one) for one in value[1]]
+            if all(each):
+                needs.append(frozenset().union(*(min(one, key=len) for one in each)))
+        elif kind is sre.SUBPATTERN:
+            needs += _required(value[-1])
+        elif kind in (sre.MAX_REPEAT, sre.MIN_REPEAT, sre.POSSESSIVE_REPEAT) and value[0] > 0:
+            needs += _required(value[-1])
+    return needs
 
 
 @cache
@@ -109,6 +105,10 @@ class Row:
     text: str
     items: tuple[Item, ...]
     string: str
+
+    @cached_property
+    def letters(self) -> frozenset[str]:
+        return frozenset(self.string)
 
     @classmethod
     def of(cls, text: str, items: tuple[Item, ...], blank: frozenset[int] = frozenset()) -> Row:
@@ -135,9 +135,10 @@ class Row:
 
     def find(self, pattern: str, first: int = 0, last: int | None = None):
         """Matches from left to right; one match never starts inside another."""
-        for letter in needed(pattern):
-            if letter not in self.string:
-                return ()
+        letters = self.letters
+        for needs in one_of_each(pattern):
+            if needs.isdisjoint(letters):
+                return iter(())
         return compiled(pattern).finditer(self.string, first, len(self.string) if last is None else last)
 
     def sentence_start(self, at: int) -> int:

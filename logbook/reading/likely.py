@@ -8,7 +8,8 @@ The answer is the same, the time is not: on a note of 60 words the patterns took
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from functools import cache, lru_cache
 from re import _constants as sre
 from re import _parser  # the standard library's own reading of a pattern; it has no public door
 
@@ -66,37 +67,97 @@ class Likely:
         return False
 
 
-def standing(patterns: Iterable[Likely], text: str) -> tuple[Likely, ...]:
+@lru_cache(maxsize=16)
+def beginnings(text: str) -> frozenset[str]:
+    """Every three letters that stand in a text behind one another, a blank before it: a note is asked for them many times."""
+    text = " " + text
+    return frozenset([text[at : at + 3] for at in range(len(text) - 2)])
+
+
+_Index = tuple[tuple[int, ...], Mapping[str, tuple[tuple[str, tuple[int, ...]], ...]]]
+
+
+def _index(needs: Iterable[tuple[str, ...]]) -> _Index:
+    """The places of patterns that need no letters, and of the others by the first three of each of the letters of which they need one."""
+    always: list[int] = []
+    wanted: dict[str, list[int]] = {}
+    for place, each in enumerate(needs):
+        if not each:
+            always.append(place)
+        for letters in each:
+            wanted.setdefault(letters, []).append(place)
+    begins: dict[str, list[tuple[str, tuple[int, ...]]]] = {}
+    for letters, places in wanted.items():
+        begins.setdefault(letters[:_SHORTEST], []).append((letters, tuple(places)))
+    return tuple(always), {start: tuple(rows) for start, rows in begins.items()}
+
+
+def _places(index: _Index, text: str) -> list[int]:
+    always, begins = index
+    found = set(always)
+    for start in beginnings(text) & begins.keys():
+        for letters, places in begins[start]:
+            if letters in text:
+                found.update(places)
+    return sorted(found)
+
+
+@cache
+def _index_of(patterns: tuple[Likely, ...]) -> _Index:
+    return _index(one.needs for one in patterns)
+
+
+def where_standing(patterns: tuple[Likely, ...], text: str) -> list[int]:
+    """The places of those of the patterns whose letters stand in a text, in order."""
+    return _places(_index_of(patterns), text)
+
+
+def standing(patterns: tuple[Likely, ...], text: str) -> tuple[Likely, ...]:
     """Those of the patterns whose letters stand in a text, so that each of its parts is tried with these alone."""
-    return tuple(one for one in patterns if one.may(text))
+    return tuple([patterns[at] for at in _places(_index_of(patterns), text)])
 
 
 class AnyOf:
     """Many patterns as one: each is tried only where its own letters stand. `search` finds the first in order that matches."""
 
-    __slots__ = ("parts",)
+    __slots__ = ("_index", "parts")
 
     def __init__(self, patterns: Iterable[str]):
         self.parts = tuple((one.needs, one.regex) for one in map(Likely, patterns))
+        self._index = _index(needs for needs, _ in self.parts)
 
-    def within(self, text: str) -> AnyOf:
+    def within(self, text: str) -> Some:
         """Of these, those that can find something in a part of the text: a note is looked through once, and not each of its parts."""
-        some = AnyOf(())
-        some.parts = tuple(one for one in self.parts if not one[0] or any(map(text.__contains__, one[0])))
-        return some
+        return Some(tuple([self.parts[at] for at in _places(self._index, text)]))
 
     def search(self, text: str) -> re.Match[str] | None:
-        for needs, regex in self.parts:
-            for letters in needs:
-                if letters in text:
-                    break
-            else:
-                if needs:
-                    continue
-            match = regex.search(text)
-            if match is not None:
-                return match
-        return None
+        return _first(self.parts, text)
+
+
+class Some:
+    """Those of many patterns that can find something in one note."""
+
+    __slots__ = ("parts",)
+
+    def __init__(self, parts):
+        self.parts = parts
+
+    def search(self, text: str) -> re.Match[str] | None:
+        return _first(self.parts, text)
+
+
+def _first(parts, text: str) -> re.Match[str] | None:
+    for needs, regex in parts:
+        for letters in needs:
+            if letters in text:
+                break
+        else:
+            if needs:
+                continue
+        match = regex.search(text)
+        if match is not None:
+            return match
+    return None
 
 
 def _shortest(needs: frozenset[str] | None) -> tuple[str, ...]:

@@ -15,7 +15,7 @@ from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED
 from logbook.reading.fell_short import _NOT, is_mended, shortfalls, waits
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely, standing
+from logbook.reading.likely import Likely, standing, where_standing
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import word
 from logbook.reading.stance import Clause
@@ -46,8 +46,7 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
     if not language.acts.forms:
         return made, spent
     text = plain(row.text)
-    frames = tuple(one for one in _frames(language.code) if one[1].may(text))
-    of_one = tuple(one for one in _of_one(language.code) if one[2].may(text))
+    frames, of_one = (tuple([rows[at] for at in where_standing(patterns, text)]) for rows, patterns in (_with_patterns(_frames, language.code), _with_patterns(_of_one, language.code)))
     for place, clause in enumerate(cut):
         first = next((at for at in range(clause.first, clause.last) if not row.is_blank(at)), None)
         reason = why.get(clause.last - 1)
@@ -142,6 +141,12 @@ def _act(match: re.Match[str], language: Language) -> str | None:
 def _forms(code: str, form: str) -> tuple[tuple[str, Likely], ...]:
     at = _FORMS.index(form) + 1
     return tuple((row[0], Likely(row[at])) for row in LANGUAGES[code].acts.forms)
+
+
+@cache
+def _with_patterns(rows, code: str) -> tuple[tuple, tuple[Likely, ...]]:
+    """The rows of a language, and the pattern at the end of each."""
+    return rows(code), tuple(row[-1] for row in rows(code))
 
 
 @cache

@@ -17,6 +17,8 @@ _DENIES = ("NOT", "NO", "NOT_DONE")
 _TO_COME = ("FORGOT", "PENDING", "REMIND", "WILL", "IF")
 _BARE_VERBS = ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE", "HANG", "HEAT_IT", "REPAIR_IT")
 _TOLD_OF = ("WIPED", "TRIMMED", "PREHEATED", "SEATED", "REPAIRED", *_ACTS)
+_AN_ACT = frozenset(_ACTS)
+_REACHES = frozenset((*_DENIES, *_TO_COME, "ONLY"))  # what has an end that is looked for
 # right before an act: it is governed by these, whatever stands before them
 _GOVERNS = ("BE", "HAVE", "HAVING", "AND", "OR", "BUT", "I", "OTHER", "ONLY", "BOTH", "QUESTION", "WILL", "GOING_TO", "PENDING", "NEED", "TO", "EXCEPT", "ALL_BUT", "IF", "WHEN", "REMIND", "FORGOT", "NOT_FORGET", "SAYS", "DRAWING", "THINK", "BY", "FROM", "BEFORE")
 _SMALL = ("FILLER", "HEDGE", "DET", "ALL", "EACH", "YET")
@@ -30,7 +32,8 @@ _LOOKS_BACK = 40  # items: so that what this costs grows in line with the note
 
 def ended(items: tuple[Item, ...], text: str, words: RunOn) -> tuple[Item, ...]:
     """The items, with a stop of no length where a sentence ends before a list of what was done."""
-    if not words.bare or not any(item.concept in _ACTS for item in items):
+    concepts = [item.concept for item in items]
+    if not words.bare or not _AN_ACT.intersection(concepts) or not _REACHES.intersection(concepts) and sum(concept[:2] == "K_" for concept in concepts) < 2:
         return items
     said = [text[item.start : item.end].lower().replace("’", "'") for item in items]
     stops: set[int] = set()

@@ -13,7 +13,7 @@ from logbook.languages.language import Language, State
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.fell_short import is_mended
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely
+from logbook.reading.likely import Likely, where_standing
 from logbook.reading.other_things import of_something_else
 from logbook.reading.parts import Part
 from logbook.reading.tokens import plain
@@ -91,9 +91,10 @@ def _likely(row: Row, language: Language) -> list[tuple[State, Likely]]:
     """The states whose thing is spoken of and whose words are somewhere: of most notes none."""
     concepts, said = {item.concept for item in row.items}, plain(row.text)
     found = []
-    for (state, pattern), anywhere in zip(_compiled(language.code), _anywhere(language.code), strict=True):
+    for at in where_standing(_anywhere(language.code), said):
+        (state, pattern), anywhere = _compiled(language.code)[at], _anywhere(language.code)[at]
         named = not concepts.isdisjoint(state.things) or not state.things or "DAMAGE" in state.things
-        if named and (not state.cues or any(cue in said for cue in state.cues)) and anywhere.search(said):
+        if named and (not state.cues or any(cue in said for cue in state.cues)) and anywhere.regex.search(said):
             found.append((state, pattern))
     return found
 

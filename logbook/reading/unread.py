@@ -11,7 +11,7 @@ from dataclasses import replace
 
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
-from logbook.reading.likely import AnyOf
+from logbook.reading.likely import Some
 from logbook.reading.matters import DENYING, about, named_in
 from logbook.reading.phrasing import any_of, word
 from logbook.reading.stance import Clause
@@ -56,7 +56,7 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
     return tuple(found)
 
 
-def _in_doubt(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], doubting: AnyOf, elliptic: AnyOf, language: Language) -> tuple[str, ...]:
+def _in_doubt(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], doubting: Some, elliptic: Some, language: Language) -> tuple[str, ...]:
     """ "…, the last one being a lie", "but between the two of us it isn't": the acts told around such words, or right before them, where nobody read them."""
     clause = cut[place]
     said = plain(row.words(clause.first, clause.last))

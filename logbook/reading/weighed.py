@@ -234,9 +234,9 @@ _OF_A_SIDE = ("SIDE", "SIDE_WORD", "OTHER_SIDE", "ONE_SIDE", "BACK")
 
 
 @cache
-def _by_tools(code: str) -> tuple[tuple[re.Pattern[str], str], ...]:
+def _by_tools(code: str) -> tuple[tuple[Likely, str], ...]:
     told = LANGUAGES[code].told.weighed
-    return tuple((re.compile(rf"(?<![\w'])(?:{frame.replace('{tool}', tool)})(?![\w'])"), name) for tool, name in told.tools for frame in told.tool_frames)
+    return tuple((Likely(rf"(?<![\w'])(?:{frame.replace('{tool}', tool)})(?![\w'])"), name) for tool, name in told.tools for frame in told.tool_frames)
 
 
 def _put_aside(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
