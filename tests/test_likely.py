@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from logbook.reading import read
-from logbook.reading.likely import AnyOf, Likely
+from logbook.reading.likely import AnyOf, Likely, alternatives
 
 from reading_cases import CASES, FILES, load
 
@@ -35,6 +35,14 @@ def test_the_first_of_many_that_matches_is_found(words):
     first = next((m for pattern in PATTERNS if (m := re.search(pattern, text))), None)
     found = AnyOf(PATTERNS).search(text)
     assert (found and found.span()) == (first and first.span())
+
+
+@pytest.mark.parametrize("pattern", [*PATTERNS, r"\b(?:no|un(?:taped|stapled)|left [|(] it)", r"\b(?:no|not)(?: yet)", r"tape|[|)]|still \|"])
+@given(words=WORDS)
+def test_the_alternatives_of_a_pattern_find_something_where_it_does(pattern, words):
+    text = " ".join(words)
+    assert bool(AnyOf(alternatives(pattern)).search(text)) == bool(re.search(pattern, text))
+    assert bool(AnyOf(alternatives(pattern)).within("it " + text + " open").search(text)) == bool(re.search(pattern, text))
 
 
 def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():

@@ -16,7 +16,7 @@ from logbook.reading.claims import Claim, claim, unit_of
 from logbook.reading.grammar import Row
 from logbook.reading.parts import Part
 from logbook.reading.likely import Likely, standing
-from logbook.reading.phrasing import apart, finds, is_whole, rows, word
+from logbook.reading.phrasing import apart, choice, finds, is_whole, rows, word
 from logbook.reading.tokens import plain
 
 _MEASURES = ("NUM", "LEN", "FRAC")
@@ -49,7 +49,7 @@ class AsWanted:
 
 def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWanted:
     found = AsWanted()
-    if not language.told.wanted.looks or not word(language.code, "told.wanted.looks").search(plain(row.text)):
+    if not language.told.wanted.looks or not choice(language.code, "told.wanted.looks").within(plain(row.text)).search(plain(row.text)):
         return found
     wants = standing(rows(language.code, "told.wanted.wants"), plain(row.text))
     for place, part in enumerate(cut_up):

@@ -74,7 +74,7 @@ def beginnings(text: str) -> frozenset[str]:
     return frozenset([text[at : at + 3] for at in range(len(text) - 2)])
 
 
-_Index = tuple[tuple[int, ...], Mapping[str, tuple[tuple[str, tuple[int, ...]], ...]]]
+_Index = tuple[tuple[int, ...], frozenset[str], Mapping[str, tuple[tuple[str, tuple[int, ...]], ...]]]
 
 
 def _index(needs: Iterable[tuple[str, ...]]) -> _Index:
@@ -89,13 +89,13 @@ def _index(needs: Iterable[tuple[str, ...]]) -> _Index:
     begins: dict[str, list[tuple[str, tuple[int, ...]]]] = {}
     for letters, places in wanted.items():
         begins.setdefault(letters[:_SHORTEST], []).append((letters, tuple(places)))
-    return tuple(always), {start: tuple(rows) for start, rows in begins.items()}
+    return tuple(always), frozenset(begins), {start: tuple(rows) for start, rows in begins.items()}
 
 
 def _places(index: _Index, text: str) -> list[int]:
-    always, begins = index
+    always, starts, begins = index
     found = set(always)
-    for start in beginnings(text) & begins.keys():
+    for start in beginnings(text) & starts:
         for letters, places in begins[start]:
             if letters in text:
                 found.update(places)
@@ -158,6 +158,33 @@ def _first(parts, text: str) -> re.Match[str] | None:
         if match is not None:
             return match
     return None
+
+
+def alternatives(pattern: str) -> list[str]:
+    """The patterns of which this one is a choice, "a|b" or "\\b(?:a|b)"; itself where it is none."""
+    made = _parted(pattern)
+    if len(made) > 1:
+        return [inner for one in made for inner in alternatives(one)]
+    inner = _parted(pattern[len(_OPENS) : -1]) if pattern.startswith(_OPENS) and pattern.endswith(")") else ()
+    return [f"{_OPENS}{one})" for one in inner] or [pattern]
+
+
+_OPENS = r"\b(?:"
+_STEP = re.compile(r"\\.|\[\^?\]?(?:\\.|[^\]\\])*\]|[(|)]|[^\\\[(|)]+", re.DOTALL)  # a sign with its stroke, a set of signs, a bracket, anything else
+
+
+def _parted(pattern: str) -> list[str]:
+    """Parted at the strokes that stand in no group; nothing where a group is closed that was not opened."""
+    made, depth = [""], 0
+    for step in _STEP.findall(pattern):
+        depth += (step == "(") - (step == ")")
+        if depth < 0:
+            return []
+        if step == "|" and not depth:
+            made.append("")
+        else:
+            made[-1] += step
+    return made
 
 
 def _shortest(needs: frozenset[str] | None) -> tuple[str, ...]:

@@ -17,7 +17,7 @@ from logbook.reading.fell_short import _NOT, is_mended, shortfalls, waits
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing, where_standing
 from logbook.reading.parts import Part
-from logbook.reading.phrasing import word
+from logbook.reading.phrasing import choice
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
 from logbook.reading.undone import came_true
@@ -47,13 +47,14 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
         return made, spent
     text = plain(row.text)
     frames, of_one = (tuple([rows[at] for at in where_standing(patterns, text)]) for rows, patterns in (_with_patterns(_frames, language.code), _with_patterns(_of_one, language.code)))
-    for place, clause in enumerate(cut):
+    hints = choice(language.code, "acts.hints").within(text)
+    for place, clause in enumerate(cut if hints.parts else ()):
         first = next((at for at in range(clause.first, clause.last) if not row.is_blank(at)), None)
         reason = why.get(clause.last - 1)
         if first is None or reason in ("question", "condition", "reminder", "drawing"):
             continue
         said = plain(row.words(clause.first, clause.last))
-        if not word(language.code, "acts.hints").search(said):
+        if not hints.search(said):
             continue
         for one, used in _said(row, cut, place, said, reason == "other", cut_up, frames, of_one, language):
             if spent.isdisjoint(used):
@@ -169,13 +170,14 @@ def _of_one(code: str) -> tuple[tuple[str, object, Likely], ...]:
 
 def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Iterator[tuple[Claim, set[int]]]:
     """ "The gun jammed, so it's tape only": what ails, and what came of it, in one sentence."""
+    looks = choice(language.code, "acts.looks").within(plain(row.text))
     ends = {clause.sentence: clause.last for clause in cut}
-    for place, clause in enumerate(cut):
+    for place, clause in enumerate(cut if looks.parts else ()):
         if place and cut[place - 1].sentence == clause.sentence:
             continue
         last = ends[clause.sentence]
         said = plain(row.words(clause.first, last))
-        if row.is_blank(clause.first) and row.is_blank(last - 1) or not word(language.code, "acts.looks").search(said) or set(why.get(at) for at in range(clause.first, last)) & {"question", "condition", "reminder", "drawing"}:
+        if row.is_blank(clause.first) and row.is_blank(last - 1) or not looks.search(said) or set(why.get(at) for at in range(clause.first, last)) & {"question", "condition", "reminder", "drawing"}:
             continue
         whole = Clause(clause.first, last, clause.sentence)
         for name, value, pattern in _of_a_sentence(language.code):

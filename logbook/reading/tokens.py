@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from dataclasses import dataclass
+from typing import NamedTuple
 from functools import lru_cache
 
 _TOKEN = re.compile(
@@ -19,8 +19,7 @@ _TOKEN = re.compile(
 _DOTTED = re.compile(r"(?:[^\W\d_]\.){2,}")  # o.c. and w.g. keep their dots, the end of a sentence does not
 
 
-@dataclass(frozen=True, slots=True)
-class Token:
+class Token(NamedTuple):
     text: str
     low: str  # lower case
     bare: str  # lower case without accents

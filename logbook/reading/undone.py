@@ -14,7 +14,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.lacking import lacking, of_one_side
 from logbook.reading.likely import Likely, standing
 from logbook.reading.parts import Part
-from logbook.reading.phrasing import rows, word, words_of
+from logbook.reading.phrasing import choice, rows, word, words_of
 from logbook.reading.stance import Clause
 from logbook.reading.still_to_do import HANGING, still_to_do
 from logbook.reading.tokens import plain
@@ -98,7 +98,7 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[
     """ "It isn't finished", "needs remaking", "I'm coming back to it": the piece itself waits, and no act of ours is named; and the items that say so."""
     made: list[Claim] = []
     spent: set[int] = set()
-    if word(language.code, "acts.unfinished_looks").search(plain(own.text)) is None:
+    if choice(language.code, "acts.unfinished_looks").within(plain(own.text)).search(plain(own.text)) is None:
         return made, spent
     looks = standing(rows(language.code, "acts.unfinished"), plain(own.text))
     if not looks or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "BRANCH_WORD", "MARKED") for item in own.items):
