@@ -18,7 +18,7 @@ from logbook.languages.told import Aside
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import VOID, Row
 from logbook.reading.items import Item
-from logbook.reading.likely import Likely, beginnings
+from logbook.reading.likely import Likely, beginnings, words_of_each
 from logbook.reading.parts import Part
 from logbook.reading.sketch import Sketch, sketches
 from logbook.reading.tokens import plain
@@ -71,17 +71,28 @@ def _own_again(code: str) -> re.Pattern[str]:
     return re.compile(LANGUAGES[code].told.asides.own_again)
 
 
-def _letters_stand(pattern: Likely, said: str) -> bool:
-    """Whether its letters stand in the text; a sketch has other signs between the words, but no other words."""
-    return not pattern.needs or any(letters in said or not letters.isalpha() for letters in pattern.needs)
+@cache
+def _asked(code: str) -> tuple[Mapping[str, tuple[int, ...]], tuple[tuple[tuple[str, ...], ...], ...]]:
+    """The places of the rows by their cues, and the words of which a text must hold one of each for a row to find something."""
+    places: dict[str, list[int]] = {}
+    for place, (one, *_) in enumerate(_rows(code)):
+        for cue in one.cues:
+            places.setdefault(cue, []).append(place)
+    return MappingProxyType({cue: tuple(where) for cue, where in places.items()}), tuple(words_of_each(pattern.pattern) for _, pattern, _ in _rows(code))
+
+
+def _looked_for(code: str, said: str) -> list[tuple[Aside, Likely, re.Pattern[str] | None]]:
+    """The rows that may find something. A sketch has other signs between the words, but no other words."""
+    places, words = _asked(code)
+    found = sorted({place for cue in _standing(code, said) for place in places[cue]})
+    return [_rows(code)[place] for place in found if all(any(one in said for one in some) for some in words[place])]
 
 
 def asides(row: Row, language: Language) -> Told:
     """The claims that asides make, the items that they use up, and numbers that they tell the sort of."""
     found = Told()
     said = " " + plain(row.text)
-    cues = _standing(language.code, said)
-    looked_for = [aside for aside in _rows(language.code) if not cues.isdisjoint(aside[0].cues) and _letters_stand(aside[1], said)] if cues else []
+    looked_for = _looked_for(language.code, said)
     for one, until in _sentences(row, language) if looked_for else ():
         for aside, pattern, unless in looked_for:
             match = pattern.search(one.words)

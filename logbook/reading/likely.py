@@ -195,8 +195,36 @@ def _shortest(needs: frozenset[str] | None) -> tuple[str, ...]:
     return kept if len(kept) <= _MOST else ()
 
 
-def _needs(parsed) -> frozenset[str] | None:
-    """Letters of which every match holds at least one; None where nothing is sure."""
+def words_of_each(pattern: str) -> tuple[tuple[str, ...], ...]:
+    """Sets of words or parts of words, of each of which every match of the pattern holds one, wherever the signs between its words may stand."""
+    found = _all_needs(_parser.parse(pattern), _by_word)
+    sets = {frozenset(map(_longest_word, one)) for one in found if _by_word(one)[0] is False}
+    return tuple(sorted((_shortest(one) for one in sets if len(one) <= _MOST), key=len))
+
+
+def _longest_word(letters: str) -> str:
+    return max(_LETTERS.findall(letters), key=len, default="")
+
+
+_LETTERS = re.compile(r"[a-z]+")
+
+
+def _by_word(one: frozenset[str]) -> tuple:
+    words = [_longest_word(letters) for letters in one]
+    return any(len(word) < _SHORTEST for word in words), any(word in _IN_MOST for word in words), len(words), -min(map(len, words))
+
+
+def _by_letters(one: frozenset[str]) -> tuple:
+    return any(letters.strip(" '") in _IN_MOST for letters in one), len(one), -min(map(len, one))
+
+
+def _needs(parsed, rank=_by_letters) -> frozenset[str] | None:
+    """Letters of which every match holds at least one, the best by their rank; None where nothing is sure."""
+    found = _all_needs(parsed, rank)
+    return min(found, key=rank) if found else None
+
+
+def _all_needs(parsed, rank=_by_letters) -> list[frozenset[str]]:
     found: list[frozenset[str]] = []
     letters = ""
     for kind, value in [*parsed, (None, None)]:
@@ -206,14 +234,12 @@ def _needs(parsed) -> frozenset[str] | None:
         if len(letters) >= _SHORTEST:
             found.append(frozenset((letters,)))
         letters = ""
-        inner = None
         if kind is sre.BRANCH:
-            each = [_needs(one) for one in value[1]]
-            inner = None if any(one is None for one in each) else frozenset().union(*each)
+            each = [_needs(one, rank) for one in value[1]]
+            if not any(one is None for one in each):
+                found.append(frozenset().union(*each))
         elif kind is sre.SUBPATTERN:
-            inner = _needs(value[-1])
+            found += _all_needs(value[-1], rank)
         elif kind in (sre.MAX_REPEAT, sre.MIN_REPEAT, sre.POSSESSIVE_REPEAT) and value[0] > 0:
-            inner = _needs(value[-1])
-        if inner is not None:
-            found.append(inner)
-    return min(found, key=lambda one: (any(letters.strip(" '") in _IN_MOST for letters in one), len(one), -min(map(len, one)))) if found else None
+            found += _all_needs(value[-1], rank)
+    return found

@@ -240,7 +240,7 @@ def _head_before(items, at: int) -> bool:
 
 
 def _whole(item: Item) -> bool:
-    return item.concept == "NUM" and item.value.value.denominator == 1 and 0 <= item.value.value <= 9999
+    return item.concept == "NUM" and item.value.value.denominator == 1 and 0 <= item.value.value.numerator <= 9999
 
 
 def _whole_at(items, at: int) -> bool:

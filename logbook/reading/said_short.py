@@ -53,7 +53,7 @@ def said_short(items, text: str):
             item = _word(items, place, text)
         elif concept == "COMMA" and concept_at(items, place + 1) == concept_at(items, place - 1) == "NUM" and concept_at(items, place - 2) in _WAYS and text[item.start : item.end] == "/":
             item = replace(item, concept="OVER", value=None)  # "R in 4 / 24"
-        elif concept == "NUM" and item.value.value <= 90 and concept_at(items, place + 1) in ("COMMA", "STOP", "") and _of_the_turn(items, place, text):
+        elif concept == "NUM" and concept_at(items, place + 1) in ("COMMA", "STOP", "") and item.value.value <= 90 and _of_the_turn(items, place, text):
             item = replace(item, concept="DEG", value=replace(item.value, sort="DEG", unit="°"))  # "turn is sixty"
         elif concept == "NUM" and (shaped or "/" in text[item.start : item.end]) and (pair := _pair(items, place, text)) is not None:
             made, skip = pair
