@@ -58,6 +58,12 @@ class Fact:
     confirmed: bool = False  # its speaker saw these words and said that they are what he said: doubt of hearing is over
     alternatives: tuple[object, ...] = ()  # other values the ears offer, in the fact's shape; not part of the JSON contract's minimum
 
+    def of_note(self, note: str | None) -> Fact:
+        """The same fact with its note: what `replace` gives, made for every fact of every note and so without a look at each field."""
+        made = object.__new__(Fact)
+        made.__dict__.update(self.__dict__, note=note)
+        return made
+
 
 @dataclass(frozen=True)
 class OpenItem:

@@ -42,7 +42,7 @@ def noted(fact: Fact, note: str | None) -> Fact:
     """The fact with the note whose text its places count in; a copied fact keeps the note it came from."""
     note = fact.note or note
     if not (fact.also or fact.withdrawn or fact.was):
-        return fact if fact.note == note else replace(fact, note=note)
+        return fact if fact.note == note else fact.of_note(note)
     return replace(
         fact,
         note=note,

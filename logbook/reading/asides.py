@@ -81,11 +81,21 @@ def _asked(code: str) -> tuple[Mapping[str, tuple[int, ...]], tuple[tuple[tuple[
     return MappingProxyType({cue: tuple(where) for cue, where in places.items()}), tuple(words_of_each(pattern.pattern) for _, pattern, _ in _rows(code))
 
 
-def _looked_for(code: str, said: str) -> list[tuple[Aside, Likely, re.Pattern[str] | None]]:
-    """The rows that may find something. A sketch has other signs between the words, but no other words."""
+def _looked_for(code: str, said: str) -> list[tuple[tuple[Aside, Likely, re.Pattern[str] | None], tuple[tuple[str, ...], ...]]]:
+    """The rows that may find something, each with its words. A sketch has other signs between the words, but no other words."""
     places, words = _asked(code)
     found = sorted({place for cue in _standing(code, said) for place in places[cue]})
-    return [_rows(code)[place] for place in found if all(any(one in said for one in some) for some in words[place])]
+    return [(_rows(code)[place], words[place]) for place in found if _stand(words[place], said)]
+
+
+def _stand(words: tuple[tuple[str, ...], ...], said: str) -> bool:
+    for some in words:
+        for one in some:
+            if one in said:
+                break
+        else:
+            return False
+    return True
 
 
 def asides(row: Row, language: Language) -> Told:
@@ -93,8 +103,11 @@ def asides(row: Row, language: Language) -> Told:
     found = Told()
     said = " " + plain(row.text)
     looked_for = _looked_for(language.code, said)
-    for one, until in _sentences(row, language) if looked_for else ():
-        for aside, pattern, unless in looked_for:
+    for part, until in _sentences(row) if looked_for else ():
+        here = said[1 + row.items[part.first].start : 1 + row.items[part.last - 1].end]
+        rows = [aside for aside, words in looked_for if _stand(words, here)]
+        one = sketches(row, (part,), language)[0] if rows else None
+        for aside, pattern, unless in rows:
             match = pattern.search(one.words)
             if match is None or one.item(match.start()) >= until or (unless is not None and unless.search(match.group() + _CLAUSE.match(one.words, match.end()).group())):
                 continue
@@ -119,14 +132,13 @@ def without(text: str, items: tuple[Item, ...], told: Told) -> Row:
     return Row.of("".join(letters), tuple(made))
 
 
-def _sentences(row: Row, language: Language) -> Iterator[tuple[Sketch, int]]:
+def _sentences(row: Row) -> Iterator[tuple[Part, int]]:
     """Each sentence with the one behind it, and the item where the second begins."""
     bounds = [0, *(at + 1 for at, item in enumerate(row.items) if item.concept in ("STOP", "QUERY")), len(row.items)]
     bounds = sorted({at for first, last in zip(bounds, bounds[1:]) for at in range(first, last, _LONGEST)} | {bounds[-1]})
     for place in range(len(bounds) - 1):
         last = bounds[min(place + 2, len(bounds) - 1)]
-        part = Part(bounds[place], last, place, "")
-        yield sketches(row, (part,), language)[0], bounds[place + 1]
+        yield Part(bounds[place], last, place, ""), bounds[place + 1]
 
 
 def _used(row: Row, one: Sketch, match: re.Match[str], aside: Aside, until: int, language: Language) -> set[int]:

@@ -123,9 +123,15 @@ def _corrects_behind(row: Row, one: Claim) -> bool:
 
 def _already(row: Row, first: int) -> bool:
     """ "no estaba encintado, ya lo encinté", "and now it sits": what is done by now takes the place of what was not."""
-    if re.search(r"\bnow (?:it|she|the panel|that|it's)$", row.text[max(0, row.items[first].start - 16) : row.items[first].start].lower().rstrip()):
+    behind = row.items[first].start
+    before = row.text[max(0, behind - 24) : behind].lower().rstrip()
+    if "now" in before and _NOW.search(row.text[max(0, behind - 16) : behind].lower().rstrip()):
         return True
-    return re.search(r"\bya(?: (?:lo|la|los|las|le|se|se lo|se la|est[áa]|qued[óo]|le puse|le puse la))?$", row.text[max(0, row.items[first].start - 24) : row.items[first].start].lower().rstrip()) is not None
+    return "ya" in before and _YA.search(before) is not None
+
+
+_NOW = re.compile(r"\bnow (?:it|she|the panel|that|it's)$")
+_YA = re.compile(r"\bya(?: (?:lo|la|los|las|le|se|se lo|se la|est[áa]|qued[óo]|le puse|le puse la))?$")
 
 
 def _sounds_like_no(row: Row, first: int) -> bool:

@@ -6,6 +6,7 @@ from logbook.facts import Move
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back, unit_of
 from logbook.reading.grammar import Row
+from logbook.reading.likely import standing
 from logbook.reading.phrasing import apart, finds, words_of
 from logbook.reading.stance import Clause
 
@@ -203,14 +204,15 @@ def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken:
     made: list[Claim] = []
     if not any(_moves_at(row, at) for at in range(len(row.items))):
         return made
-    for place, clause in enumerate(cut):
+    gives = standing(apart(language.code, "turns.room"), row.text.lower().replace("’", "'"))
+    for place, clause in enumerate(cut if gives else ()):
         if own.is_blank(clause.first):
             continue
         lead = cut[place - 1] if place and cut[place - 1].sentence == clause.sentence else clause
         if any(own.is_blank(at) for at in range(lead.first, lead.last)):
             lead = clause
         said = row.words(lead.first, clause.last).lower().replace("’", "'")
-        if finds(apart(language.code, "turns.room"), said) is None:
+        if finds(gives, said) is None:
             continue
         lengths = [at for at in range(clause.first, clause.last) if row.items[at].concept in ("NUM", "LEN") and at not in taken and row.items[at].value.value >= _FEWEST]
         if len(lengths) == 1 and any(_moves_at(row, at) for at in range(max(0, clause.first - 30), clause.last)):
