@@ -28,7 +28,7 @@ ENGLISH_TURNS = Turns(
     # words that may stand beside a fault when it is the work that is at fault: nothing else may
     beside=frozenset(
         "rail rails slot slots runner runners round the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
-        " little bit just pretty real really on at in to up by under over behind around right only maybe about like one one's got has have had gets get i we i've we've"
+        " little bit just pretty real really on at in to up by under over along behind around right only maybe about like one one's got has have had gets get i we i've we've"
         " my its and but though although except for two three four five couple few some several half most bunch lot another last first others other corner corners corner's"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
         " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
@@ -42,6 +42,7 @@ ENGLISH_TURNS = Turns(
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
         (rf"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up(?! {_WELL})|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
+        (r"(?<!no )(?<!any )(?<!not a )(?<!the )(?<!for )(?:bubbl(?:ed|ing|es?|y)|wrinkl(?:ed|ing|es?|y)|fish ?mouth(?:s|ed)?|air pockets?|pockets? of air)(?! (?:out|gone|flat)\b)", ("rubbed_down",)),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
         (r"backwards?|(?:the )?wrong way(?: (?:round|around))?|upside down", ("vanes",)),
         (r"(?:is|are|was|were|got|'s|'re)(?: a little| kind of| all| pretty)* (?:bent(?! (?:to|in|and|right|good|nice|by|from))|crooked|cracked|twisted|cockeyed|mangled|crushed|dented|flattened)|rattl(?:es?|ing)", ("vanes",)),
@@ -177,6 +178,7 @@ ENGLISH_TURNS = Turns(
     the_rest=("rest", "other"),
     # a fault that was set right
     mended=(
+        r"(?:rubbed|worked|pressed|smoothed|ironed|slit|popped|squeegeed)(?: (?:it|them|that|those|the air|right|all|back))+ (?:out|flat|down|and)\b.*",
         r"(?:put|set|slid|slipped|dropped|popped|screwed|pinned|got) (?:it|them|'em|those|all of them|the lot)(?: all| right)* back (?:in|on|where)|(?:they're|it's|they are|it is|those are|all of (?:it|them) is)(?: all| right| now| safely)* back (?:in|on|where (?:they|it)|up)|went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
         r"(?:ran|laid|put|stuck|slapped|rolled|used|cut)(?: down| on| in)? (?:a |some |one )?(?:new|fresh|another) (?:piece|strip|length|run|bit|tape|one)\b|"
         r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
@@ -222,6 +224,7 @@ ENGLISH_TURNS = Turns(
         r"(?:the |my )?(?:{act})(?:'s| is| are) (?:for|on|due|set for|scheduled for|down for) (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|later|tonight|order|the (?:next|morning|night|other) (?:shift|crew)|next \w+|after \w+)\b.*",
         r"(?:now |then |so )?(?:on|moving on|going on|moving|ready) (?:to|for) (?:the )?(?:{act})",
         r"(?:the )?(?:{act}) (?:can wait|has to wait|will have to wait|waits|is waiting)\b.*",
+        r"(?!rub(?: it)?\b)(?:the |my )?(?:{act})(?: goes| go| comes| come)?(?: in| on)? (?:when|once|as soon as|whenever) (?:i|we|it|it's|they|they're|he|she|somebody|the|that|this|my|our)\b(?! (?:was|were|had|did)\b)(?!.*\b(?:was|were|had|did|came|went|(?<!'ve )(?<!have )got|(?<!'s )(?<!is )(?<!are )(?<!gets )\w{2,}ed)\b).*",
     ),
     # what a move had to do with
     room=(

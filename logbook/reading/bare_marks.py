@@ -68,6 +68,8 @@ SAID_BARE: tuple[tuple[str, object], ...] = (
     (f"{START} {_M} (?=(?P<n>WORD|MOVE|MOVE_IN|MOVE_OUT|MOVE_DOWN|TAKES|FILLER|UNDONE|DAMAGE|END|PENDING|SEATED))", lambda row, match: _named(row, match) and _happens(row, match)),
     (f"{START} {_M} (?:COMMA|STOP|QUERY) (?:(?:FILLER|TRADE_NOISE|SEE|WORD){{1,3}} (?:COMMA|STOP))? (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "Twenty-eight? Straight, …", "twenty-six, let's see, straight"
     (f"{START} {_M} (?:COMMA|STOP) (?:(?!{_MEASURES}|KIND|ACT)[^STOP QUERY]){{1,9}} STOP (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "So forty-eight, that was a bear. Straight, …"
+    (f"{START} {_M} COMMA (?:(?!{_MEASURES}|KIND|ACT)[^STOP QUERY]|LEN BOARD){{1,9}} COMMA (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "Thirty-seven, two inch board, straight, …"
+    (f"{START} {_M} DAMAGE (?:(?!{_MEASURES}|KIND|ACT)[^STOP QUERY]){{0,9}} COMMA (?=(?:FILL){{0,2}} (?:SIZE COMMA?)? KIND)", _named),  # "Fifty-six got wet last night, straight, …"
     (f"{START} {_M} COMMA? (?:(?P<f>FILLER) (?=SEP|$)|(?=SAME_THING))", lambda row, match: match.start("f") < 0 or _big("again", "otra vez", "de nuevo")(row, match)),
     (f"{START} (?P<f>WORD|MOVE|CUT_TO) DET? (?:KIND|FITTING|NUMBER)? {_M} (?=FILLER? (?:TO|ON|ON_BENCH|UP|DOWN|OVER) (?:DET|ON_BENCH|BUILDING|PLACE_NOUN))", _named),  # "carried eighteen back to the bench"
     (f"{START} {_M} (?=KIND (?:NUM|DEG|SIZE|VANES|LEN))", lambda row, match: _named(row, match) and not _turn(row, match.span("m"))),

@@ -143,6 +143,8 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     if noun == "stapled" and _only_wide(row, part, language):
         yield claim(row, "(nothing)", None, part.first, part.last), used
         return
+    if noun == "taped" and names == ("rubbed_down",):
+        noun = "rubbed_down"  # "the tape's got bubbles in it": it is on, and not down
     if noun is not None and (not names or noun in names or (noun == "cross_tabs" and "tabs_bent" in names)):
         last = next((one.last for one in reversed(cut_up) if one.sentence == part.sentence), part.last) if mended else part.last  # what set it right is of its words
         yield claim(row, noun, mended, part.first, last, part="" if mended else "side", corrects=mended, weak=mended, hedged=False), used

@@ -119,6 +119,8 @@ def kinds_ahead(row: Row, named: list[Mention]) -> list[Mention]:
     """ "Two boots done. Fifteen is a six inch. Sixteen …": the kind that a count tells ahead is of those that follow."""
     done = list(named)
     for match in row.find(_COUNTED_AHEAD):
+        if any(one.mark_at is not None and one.mark_at[0] == match.start("n") for one in named):
+            continue  # "Forty-three straight, …": a mark, and no count
         at = match.start("k")
         kind = row.items[at].value if row.items[at].concept.startswith("K_") else table_of("small.several").get(row.words(at, at + 1).lower())
         left = min(_MOST_AHEAD, int(row.items[match.start("n")].value.value))

@@ -69,7 +69,7 @@ def still_to_do(row: Row, clause: Clause, begin: int, end: int, language: Langua
         made.append(claim(row, name, value, first, end, opens=() if given_up else (Open(about, denies, start, stop),), pending=True, hedged=False))
     if given_up:
         return made
-    if not made and (_not_something_yet(row, clause, begin) or _side_waits(row, clause, language)):
+    if not made and (_not_something_yet(row, clause, begin) or side_waits(row, clause, language)):
         made.append(claim(row, "(open)", None, first, end, opens=(Open("piece", None, start, stop),), pending=True, hedged=False))
     sure = strong and _is_strong(row, begin)
     if not made and re.search(language.acts.over, plain(row.text[start : row.items[clause.last - 1].end])) is not None:
@@ -93,9 +93,9 @@ def _done_to_another(row: Row, begin: int, end: int) -> int | None:
     return None
 
 
-def _side_waits(row: Row, clause: Clause, language: Language) -> bool:
+def side_waits(row: Row, clause: Clause, language: Language) -> bool:
     """ "Three sides taped. Fourth one after lunch.", "taped, the last seam I'll get tomorrow": the side that is left, where sides were counted right before, or an act was told and it is named."""
-    counted = any(item.concept == "SIDE_WORD" for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
+    counted = any(item.concept in ("SIDE_WORD", "SIDE") for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
     named = any(item.concept in ("SIDE_WORD", "JOINT", "SIDE", "OTHER_SIDE") for item in row.items[clause.first : clause.last])
     counted = counted or named and any(item.concept in _SIDED_ACTS for item in row.items[max(0, clause.first - _SIDES_BACK) : clause.first])
     return counted and word(language.code, "acts.side_waits").match(plain(row.words(clause.first, clause.last))) is not None

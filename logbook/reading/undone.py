@@ -16,7 +16,7 @@ from logbook.reading.likely import Likely, standing
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import choice, rows, word, words_of
 from logbook.reading.stance import Clause
-from logbook.reading.still_to_do import HANGING, still_to_do
+from logbook.reading.still_to_do import HANGING, side_waits, still_to_do
 from logbook.reading.tokens import plain
 
 
@@ -202,6 +202,8 @@ def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
             return clause.first + concepts.index("NOT")
     if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")) and not _deed_behind(row, clause, concepts.index("LATER"), language):
         return clause.first + concepts.index("LATER")
+    if "WHEN" in concepts and not any(c in PAST for c in concepts) and side_waits(row, clause, language):
+        return clause.first + concepts.index("WHEN")
     if "YET" in concepts:
         for denial in ("NOT", "NO"):
             if denial in concepts:
