@@ -28,6 +28,8 @@ def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
     claims = [c for c in claims if not c.kinds or value is None or value in c.kinds or said in c.kinds]  # an offset that changes size is a transition, and shifts still
     claims = _by_their_spacing(claims, draft) if value in _STAPLED_KINDS else claims
     claims = _of_a_collar(claims) if value == "collar" else claims
+    if kind is None and draft.mark is None:
+        claims += _of_hangers(claims)
     claims = mends.mended(row, claims, draft)
     claims = partly.reconciled(roles.weak(claims, draft))
     claims = _moves(_shifts(claims, value))
@@ -57,6 +59,11 @@ def _of_a_collar(claims: list[Claim]) -> list[Claim]:
         if one.name not in ("cross_tabs", "cross_tab_length", "cross_tab_spacing"):
             done.append(one)
     return done
+
+
+def _of_hangers(claims: list[Claim]) -> list[Claim]:
+    """ "Run seven is hung at twelve foot centers": of no piece, so it tells of the hangers."""
+    return [replace(one, name="kind", value="hanger", said_unit=None, took_back=()) for one in claims if one.name == "hanger_spacing"][:1]
 
 
 def _shifts(claims: list[Claim], kind: str | None) -> list[Claim]:

@@ -51,8 +51,9 @@ def _move(found: Found, way: str | None = None):
     over = [i.concept for i in found.items("dir")] == ["IN"] and ({"ON", "OFF", "FROM", "TO"} & set(lead) or len(lead) > 1 and lead[-2] in ("NUM", "LEN", "FRAC"))  # "four on the right in twenty-four"
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and (over or {"MOVES", *_DIRECTION} & set(lead)) and {"NUM", "LEN", "FRAC"} & set(lead):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
-    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and by is not None and by.concept == "LEN" and [i.concept for i in found.items("dir")] == ["IN"]:
-        return  # "widening four each side in a foot": over what length, not how far
+    alone = by is not None and (by.concept == "LEN" or len(sides) > 1 and (lead[-2:-1] or ["COMMA"])[0] in ("COMMA", "STOP", "SIZE"))
+    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and alone and [i.concept for i in found.items("dir")] == ["IN"]:
+        return  # "widening four each side in a foot", "two inches each side in eight": over what length, not how far
     moves = tuple(
         Move(side, by and by.value.value, back and back.value.value, _way(side, direction)) for side in sides
     )
