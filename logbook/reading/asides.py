@@ -116,7 +116,7 @@ def asides(row: Row, language: Language) -> Told:
                 found.claims += _claims(row, one, match, aside)
                 found.spent |= used
                 found.recoded.update(_like(row, one, match))
-                if aside.reach == "sentence":
+                if used and aside.reach == "sentence":
                     found.recoded.update(_mine(row, used, language))
     return found
 
@@ -144,6 +144,8 @@ def _sentences(row: Row) -> Iterator[tuple[Part, int]]:
 def _used(row: Row, one: Sketch, match: re.Match[str], aside: Aside, until: int, language: Language) -> set[int]:
     spans = [match.span(name) for name in ("x", "y", "z") if name in match.re.groupindex and match.start(name) >= 0] or [match.span()]
     used = {at for start, end in spans if end > start for at in range(one.item(start), _behind(one, end))}
+    if not used:  # what it says of the piece stands in its claims alone
+        return used
     if aside.reach != "words":
         begin, last = min(used), max(until - 1, max(used) + 1)
         after = one.words[match.end() :]
