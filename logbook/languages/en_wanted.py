@@ -6,10 +6,10 @@ from logbook.languages.told import Wanted
 
 _PAPER = r"(?:spec|specs|specification|code|print|prints|drawing|drawings|detail|details|plan|plans|book|manual|sheet|schedule|standard|list|paper|submittal|blueprint|rule|limit|job|cut sheet|table|chart|card|instructions|engineer|foreman|boss|super|inspector|architect|office|shop|lead)"
 _WHO = rf"(?:they|he|she|somebody|(?:the |our |my |that |this )?(?:\w+ )?{_PAPER}(?: book| sheet| people| guy)?)"
-_ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|calls? out|called out|needs?|requires?|required|specif(?:y|ies|ied)|gives?|gave|shows?|showed|has|have|had|allows?|allowed|orders?|ordered|lists?|drew|draws|puts|likes|limits|told me)"
+_ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|calls? out|called out|needs?|requires?|required|specif(?:y|ies|ied)|gives?|gave|shows?|showed|has|have|had|allows?|allowed|orders?|ordered|lists?|drew|draws|puts|likes|limits|told me(?! to (?:put|tape|use|do|fix|patch|leave|go|make)\b))"
 
 ENGLISH_WANTED = Wanted(
-    looks=rf"\b(?:wish|love to|like to|been right|been better|been nice|been correct|been plenty|been good|been fine|been enough|normally|usually|typically|ordinarily|as a rule|most days|most of the time|{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
+    looks=rf"\b(?:wish|love to|like to|been right|been better|been nice|been correct|been plenty|been good|been fine|been enough|couldn't|could not|can't|able to|no way to|last time|time before|last one|one before|told me|normally|usually|typically|ordinarily|as a rule|most days|most of the time|{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
     wants=(
         r"^(?:as a rule|normally|usually|most days|typically|ordinarily)\b|\b(?:normally|usually|typically|ordinarily|as a rule|most of the time)$|\bi (?:usually|normally|typically|always) (?:go|run|space|staple|shoot|do|set|use)\b",
         rf"(?<!like )(?<!as )(?<!per )(?<!what )\b{_WHO} (?:\w+ )?{_ASKS}\b",
@@ -17,7 +17,7 @@ ENGLISH_WANTED = Wanted(
         r"\b(?:shooting|shot|going|aiming|aimed|looking|went|reaching) for\b",
         r"\b(?:was|were|is|are|it's|they're|'s) (?:meant|supposed|intended|to have been|drawn|specified|called out|shown|detailed|figured|laid out|written|listed|required)\b",
         r"^(?:was |were |is |are )?(?:meant|supposed|intended|drawn|specified|called out|called for|asked for|shown|detailed|required)\b",
-        r"(?<!where it )(?<!where there )(?<!where they )\b(?:should|shoulda|oughta|ought to|has to|have to|needs to|need to|better|must)(?: really| rightly| all| both)? (?:be|have|get|sit|run|land|measure|go|of|fold|point|butt|close|meet|fit|come|lay|lie|stand|hit)\b",
+        r"(?<!where it )(?<!where there )(?<!where they )\b(?:should|shoulda|oughta|ought to|has to|have to|needs to|need to|better|must)(?: really| rightly| all| both)? (?:be|have|get|sit|run|land|measure|go|of|fold|flare|curl|turn|bend|clinch|kick|spread|point|butt|close|meet|fit|come|lay|lie|stand|hit)\b",
         r"\bshould(?:'ve| have) (?:been|had|run|landed|gone|come)\b",
         rf"\bon (?:the |that |our )?{_PAPER}\b(?! (?:side|end))",
         rf"\b(?:is|was|were|are|'s) (?:the |our )(?:{_PAPER}|max|maximum|minimum|goal|target|idea|number)\b|\b(?:is|was|were|are|'s) (?:spec'd|what they (?:want|wanted|asked for|drew))\b",
@@ -28,6 +28,8 @@ ENGLISH_WANTED = Wanted(
         r"\b(?:that|this|it|which)(?:'s| was| is) (?:the|our|their) (?:order|ask|call|request|number|instructions?|note|word|deal)\b",
         r"^(?:i |we |it |they )?needed (?!to\b)",
         r"\b(?:wish|like|love) (?:i could|to be able to|to) (?:say|tell (?:you|him|them)|report|claim)\b",
+        r"\b(?:couldn't|could not|can't|wasn't able to|no way to) (?:do|get|make|hold|hit|keep|manage)(?: it| them)?(?: at| to| down to)? (?:\d|one|two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|(?:an? )?(?:half|quarter|eighth)|an inch)\b(?!.* of\b)",
+        r"\b(?:the )?(?:last time|time before|last one|one before)$",
         r"\b(?:would have|would've|'d have) been (?:right|better|nice|correct|plenty|by the book|good|fine|safer|enough)\b",
     ),
     rejected=r"\b(?:came up|looked|looks|were|was|seemed|turned out|proved|came out|are|is)(?: way| a little| a bit| a hair| kinda)* (?:too )?(?:short|small|narrow|wide|skinny|thin|long|stubby|far|no good)\b",
@@ -47,4 +49,19 @@ ENGLISH_WANTED = Wanted(
     says_of_it=r"(?:and |but |now )*(?:(?:that|which|this|it)(?:'s| is| was|'d be)|(?:is|was)|as|like|per) ?(?:what|the|our|how|as|all|per|just|only|supposed|on the|in the|specified|called|ordered|required|drawn|asked)\b",
     gets=r"(?:and |but |well |so |instead |what )*(?:they|it|she|he|we|i|that one|this one|mine|ours|what (?:they|it|we|i))(?:'s|'ve|'re| has| have| is| are)? ?(?:actually |really |just |only |ended up |wound up )*(?:got|gets|get|getting|has|have|had|came|come|went|used|sent|gave|showed up|brought|with|put|made|built|is|are|done|taking|took)\b",
     others=r"^(?:and |but )*(?:he|she|somebody|someone|the (?:other|new|night|day) \w+|the \w+(?:er|or|ian|man)s?|my \w+(?:er|or)) ",
+    around=frozenset(
+        "i i'm im i've i'd i'll we we're we've they're they them these those it it's its that that's this mine ours one ones what how is was are were be been 's 're 've has had have got get gets getting"
+        " came come comes coming out up in at on of to for from by off down with between apart every each all both only just about around roughly near nearly almost more less like closer nearer a an the and so well then now here there"
+        " instead actually really honestly exactly even good solid honest true real over under went go goes going ran run runs end ended ending wound turn turned landed land lands sit sits sitting lie lies set hit hits stand stands"
+        " measure measures measured measuring count counts counted call calls figure figured reckon read reads say says show shows tape ruler rule number"
+        " used use using put putting laid shot shoot fired drove stuck kept keep left gave give gives made make makes did do done cut space spaces spaced spacing spread stretched stretch opened open widened moved let let's backed cheated fudged"
+        " center centers centre centres pitch distance inch inches apiece another next other staple staples staple's it'll along across wide width way whole thing right sorry boss yeah yes yep ok okay though anyway straight job myself best most least far could can manage managed do get told me him her you give take"
+        " the stuff roll same size side short narrow skinny bit hair touch full maybe probably pretty sure know than mine's ours spot spots place places went work works worked him brought box gun loaded finished ended grabbed stick strip strips edge today time flare flared fold folded bend bent curl curled turned wrong clinch clinched leg legs".split()
+    ),
+    alone=frozenset("the my these those on i mean that is of for all".split()),
+    wide=r"(?<![\w'])(?:wide|width|narrow|skinny|roll|ruler|measures?|measured|across|inch|inches|edge)(?![\w'])",
+    counted=r"(?<![\w'])(?:all|other|others|both|on|in|the|these|those|of|only|each|every|for|thing|step|number)$",
+    clinched=r"^(?:in|out)wards?$",
+    than=r"(?<![\w'])(?:than|not|instead of|rather than|over|past|beyond|above|under|below|short of)(?: (?:a|an|the|even|at|every|to|about))*$",
+    reason=r"(?<![\w'])(?:because|'?cause|since|on account|due to|thanks to|for lack|so (?:that|i|we|it)|where|when|while|with the|as the|which|which is|and i|if you)(?![\w'])",
 )

@@ -164,6 +164,13 @@ class Wanted:
     others: str = ""  # how a part begins that tells of another's
     says_of_it: str = "(?!)"  # how a part begins that says of the measure before it that it was asked for
     gets: str = "(?!)"  # how a part begins that tells of what came of it, whoever is said to have it
+    around: frozenset[str] = frozenset()  # words that stand around what a thing came out as, where it is told alone
+    alone: frozenset[str] = frozenset()  # words beside a thing that is named by itself behind its measure: "…, the staples I mean"
+    wide: str = "(?!)"  # in a part: its measure is how wide something is
+    counted: str = "(?!)"  # right before a whole number: it counts things, and is no measure
+    clinched: str = "(?!)"  # words for a way that only the legs of staples are clinched
+    than: str = "(?!)"  # right before a measure that it is not
+    reason: str = "(?!)"  # how the words begin, behind that, that tell why
 
 
 @dataclass(frozen=True)

@@ -58,6 +58,8 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
     keeps = False
     for place, clause in enumerate(cut):
         begin = row.items[clause.first - 1].end if clause.first else 0
+        if row.items[clause.first].took_back:
+            begin = row.items[clause.first].start  # "I told Sam two but it's really three": what is corrected tells nothing
         words = text[begin : row.items[clause.last - 1].end]
         bare = _LEAD.sub("", words)
         bare = bare[word(language.code, "elsewhere.leads").match(bare).end() :]

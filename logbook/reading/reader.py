@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -121,7 +121,9 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += moves.room(row, stated, cut, language, taken)
     claims = moves.sided(stated, claims)
     claims = anchored.anchored(stated, claims, taken)
+    claims += lone_measures.lone_measures(row, stated, taken, claims, cut_up, language)
     claims += told_acts.told(row, stated, cut_up, language)
+    claims += lone_measures.lone_ways(row, stated, claims, cut_up, language)
     claims += ends.by_words(stated, claims, cut_up, language)
     claims += mirrored(stated, claims)
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)

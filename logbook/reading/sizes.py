@@ -233,7 +233,7 @@ FRAMES = (
     Frame("K_OFFSET (?:NUM|MARKED) (?:COMMA? SIZE)? COMMA? (?P<w>OVER (?:FILL)? (?P<n>NUMB)) COMMA (?:IN|ON) (?P<l>(?P<over>NUMB))", _offset),
     Frame("(?P<w>(?P<n>LEN) OF? (?:K_OFFSET|OFFSETS)) (?:IN|OVER|ON) (?:FILL|OF|DET|HEDGE){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _offset),
     Frame("(?P<w>OFFSETS (?:FILL|OF|BY|HEDGE|TO|DET|SIDE){0,3} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
-    Frame("(?P<w>(?P<n>NUMB) OVER) (?=SEP|$)", _length_of("offset_by", most=72, kinds=("offset",))),
+    Frame("(?<!WASHERS WORD)(?<!WASHERS LAID)(?<!WASHERS BE)(?<!TAPE LAID)(?P<w>(?P<n>NUMB) OVER) (?=SEP|$)", _length_of("offset_by", most=72, kinds=("offset",))),
     Frame("(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>OVER HEDGE? (?P<n>LEN)) (?=SEP|$|TO)", _length_of("offset_by", most=72, kinds=("offset",))),
     Frame("(?<=SEP) (?P<w>OVER (?P<n>NUMB)) (?=SEP|$)", _length_of("offset_by", most=72, kinds=("offset",))),  # "14 by 12. Over 6, length 48"
     Frame("(?P<w>K_OFFSET (?:OF|BY|FILL){1,2} (?P<n>NUMB)) (?!BY)", _length_of("offset_by", most=72)),
