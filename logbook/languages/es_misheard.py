@@ -34,6 +34,7 @@ MISHEARD = (
     Misheard("calladita", "tallada", "RUBBED", before=("TAPED", "AND"), near=2),
     Misheard("callada", "tallada", "RUBBED", before=("TAPED", "AND"), near=2),
     Misheard("callado", "tallado", "RUBBED", before=("TAPED", "AND"), near=2),
+    Misheard("en el papel", "en el plano", "DRAWING", before=("NUM", "SIZE"), near=1, plain=True),  # a size is on a drawing; harm is in the facing
     # counted by tests/bench/mishearings.py over 200 sentences (four synthetic voices, seven sites): written so twice or more, and no word of this trade
     Misheard("atope", "a tope", "BUTT"),
     Misheard("mailla", "malla", "SCRIM"),

@@ -153,9 +153,13 @@ _PRESSURE = ("de presión", "a presión", "de la de presión", "sensible a la pr
 _HEAT = ("de calor", "de plancha", "de planchar", "térmica", "al calor", "de la de calor", "activada por calor", "activada con calor", "termoactivada", "de la de plancha")
 
 
+_PUT_ON = ("usé", "usamos", "puse", "le puse", "pusimos", "le eché", "eché", "le metí", "agarré", "terminé con", "cerré con", "fue con", "va con")
+_NO_DUCT = ("de tela", "de ducto", "de los plomeros", "de los eléctricos", "de los electricistas", "de pintor", "canela", "gris", "de empaque", "de aislar", "americana", "de la ferretería", "corriente")
+
+
 def tapes() -> tuple[tuple[str, str], ...]:
     rows = (("tape_pressure", _PRESSURE), ("tape_heat", _HEAT), ("other_tape", _UNLISTED))
-    return (*((closure, "|".join(f"{noun} {sort}" for noun in _TAPES for sort in sorts)) for closure, sorts in rows), ("other_tape", "de la gris|de la plateada|de la ferretería"))
+    return (*((closure, "|".join(f"{noun} {sort}" for noun in _TAPES for sort in sorts)) for closure, sorts in rows), ("other_tape", "de la gris|de la plateada|de la ferretería"), ("other_tape", "|".join(f"{put} la {sort}" for put in _PUT_ON for sort in _NO_DUCT)))
 
 
 _TURNED = ("mira", "da", "ve", "apunta", "queda", "quedó", "me quedó", "nos quedó", "mirando", "viendo", "apuntando", "quedando")

@@ -7,6 +7,7 @@ them. Not reviewed by a native speaker.
 from __future__ import annotations
 
 from logbook.languages.es_whole_turns_facts import CUT_AWAY, FACTS
+from logbook.languages.es_whole_turns_measured import MEASURED
 from logbook.languages.es_whole_turns_words import (
     ALONE,
     CL,
@@ -95,6 +96,7 @@ _STILL_TO_DO = (
     rf"{{acts}},? {CL}(?:llegan?|vienen?|traen|entregan|mandan|surten|van a (?:llegar|traer|entregar)) (?:hasta |para |por ahi )?{_DAY}",
     r"{acts},? (?:(?:ya|estan|esta|van|vienen|quedaron|andan) )*(?:pedid[oa]s?|encargad[oa]s?|ordenad[oa]s?|en camino|de camino|por llegar)\b",
     rf"{{acts}},? {SOFT}no {CL}(?:llegan?|han llegado|ha llegado|aparecen?|han traido|han surtido)\b",
+    rf"{{acts}},? (?:se )?l[oae]s? (?:dejo|deje|dejamos|encargo|encargue|paso|toca)(?: pendiente)? (?:al?|a la|a los|para el|para la|para los) (?!mi\b|lado|rato)\w+",
     rf"{{acts}},? {CL}(?:debo|debemos|quede a deber|quedamos a deber)\b",
     r"(?:quede|quedamos|quedo) (?:a deber|debiendo)(?:le|les)? {acts}",
     rf"{{acts}},? {CL}(?:quede|quedamos|quedo) debiendo(?:le|les)?\b",
@@ -197,7 +199,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     asked_done=_ASKED_DONE,
     instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
     faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
-    facts=FACTS,
+    facts=(*MEASURED, *FACTS),
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,

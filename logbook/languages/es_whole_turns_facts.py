@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages.es_whole_turns_words import ALONE, CL, HAS, NONE, PUT
+from logbook.languages.es_whole_turns_words import ACT_VERBS, ALONE, CL, HAS, NONE, PUT, SKIPPED, SLIPPED, UNTIL
 from logbook.languages.turns_of_words import Turn
 
 _LEG = r"(?:las? |los? |con las? |su |sus )?(?:patas?|patitas?|puntas?|puntitas?|piernas?|piernitas?|uñas?|colas?|clinche?|remache|doblez)(?: de (?:las? |cada )?(?:grapas?|staples?))?"
@@ -40,21 +40,78 @@ _LEFT_AT_THAT = r"(?:,| y| asi que| pues| entonces)+ (?:pues |ya |nomas |ni modo
 _NOTHING_DONE = r"(?:hecho|armado|empezado|tocado|terminado|avanzado|engrapado|encintado)"
 
 # an act as what one does, still to do or never done
-_INFINITIVES = (
-    ("rubbed_down", r"(?:tall|frot|restreg|planch|alis|sob|bruñ|presion|aplan)ar"),
-    ("taped", r"(?:encint|teip|teipe|tape|taip)ar"),
-    ("stapled", r"(?:(?:en)?grap|(?:en)?grape|estaple)ar"),
-    ("surface_clean", r"(?:limpi|sec|sacud|desempolv|trape)ar"),
-    ("preheated", r"(?:pre)?calentar"),
-    ("tabs_bent", r"(?:dobl|volte)ar"),
-    ("trimmed", r"(?:recort|rebaj)ar"),
-)
+_INFINITIVES = tuple((name, act) for name, act, *_ in ACT_VERBS)
+# whose work is left to others or to another day
+_OTHER_DAY = r"(?:mañana|pasado mañana|al rato|luego|despues|mas tarde|en la (?:tarde|mañana|noche)|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|(?:el|la|los) (?:otr[oa]|siguiente|ayudante|turno|de la (?:tarde|noche)|muchach\w+|chalan|compa\w*|de \w+)\b|mi (?:compa\w*|ayudante|primo|hermano|chalan))"
+_AND_NOT = r"(?:,|;| pero| y| nomas que)+ (?:yo |la verdad |ya |pues |de plano |ahi )*(?:no|ni|nunca) (?:(?:lo|la|le|los|las|se|me|nos) )*(?:hice|hicimos|hubo|dio|alcanc\w+|pude|pudimos|quise|se pudo|tuve|tuvimos|habia|traia|fui|regrese|llegue|toque|hubo)\b(?: (?:tiempo|chance|modo|con que|manera|nada|ya|todavia|mas|como))*"
+_NEVER_DID = rf"(?:(?:me |nos )?(?:l[oa]s? )?(?:{SKIPPED})\b|(?:no|ni|nunca) (?:(?:lo|la|le|los|las|se|me|ya) )*(?:hice|hicimos|alcance|pude|toque|quise|hubo|dio|llegue)\b(?: a? ?(?:hacer\w*|tiempo|nada))?|se (?:me|nos) (?:{SLIPPED})\b|(?:lo |la )?(?:deje|dejamos|quedo|queda) (?:pendiente|para (?:{UNTIL})|sin hacer)|ni (?:hablar|pensarlo|de chiste))"
+
 FACTS: tuple[Turn, ...] = (
     # not a thought of the rubbing: "de tallar la cinta ni me acordé"
     *(
         Turn(r"\b(?:acord|preocup|ocup|olvid|moleste|hice|paso)", rf"\bde {inf}(?:l[oa]s?|le)?(?: (?:bien|toda)?(?: ?(?:la|el|las|los|ese|esa|su) \w+)?)?,? (?:(?:ni|no|nunca|tampoco) (?:siquiera )?(?:me |nos )*(?:acord|preocup|ocup|molest)\w+|(?:me|nos) olvid\w+|se (?:me|nos) (?:olvido|paso|fue))|(?:ni|no|nunca) (?:me |nos )*(?:acorde|acordamos|preocupe|ocupe|moleste) (?:de|en|por) {inf}(?:l[oa]s?|le)?\b|(?<!\bno )(?:me|nos) olvid(?:e|amos) de {inf}(?:l[oa]s?|le)?\b", ((name, False),))
         for name, inf in _INFINITIVES
     ),
+    # "lo de calentar me lo brinqué", "lo de tallar no lo hice"
+    *(Turn(r"\blo de(?:l)? \w+r(?:l[oa]s?|le)?\b", rf"\blo del? {inf}(?:l[oa]s?|le)?(?: (?:la|el|las|los) \w+)?,? (?:ya |ahi |la verdad |pues |de plano |tambien )*{_NEVER_DID}", ((name, False),)) for name, inf in _INFINITIVES),
+    # told to do it, or meant to, and no time, no tool, no strength for it
+    *(Turn(r"\bno\b", rf"\b(?:me |nos )?(?:pidieron|pidio|dijeron|dijo|mandaron|mando|encargaron|encargo|ordenaron|tocaba|queria|iba a|quise) (?:(?:que|a) )*(?:l[oae]s? )?(?:{inf}(?:l[oa]s?|le)?|{told})\b(?: (?:la|el|las|los|bien|todo|toda|tambien) ?(?:cinta|teip|tape|foil|grapas|lados)?)*{_AND_NOT}", ((name, False),), unless=r"\bno (?:me|nos) (?:pidi|dij|mand)", asked=True) for name, inf, told, _, _ in ACT_VERBS),
+    *(Turn(r"\bcon que\b", rf"\bno (?:tenia|tenemos|teniamos|traia|traigo|traiamos|habia|hubo|hay|encontre|halle|me dieron) con que {inf}(?:l[oa]s?|le)?\b", ((name, False),)) for name, inf in _INFINITIVES),
+    *(Turn(r"\bhubier", rf"\b(?:l[oae]s? )?(?:hubiera|hubieramos|habria) {done}\b[^.;]{{0,40}}?(?:,| pero)+ (?:pero )?(?:ya|no|el|la|se|me|nos|habia|hubo|estaba|tenia)\b", ((name, False),), unless=r"\bno (?:l[oae]s? )?(?:hubiera|habria)|^si ") for name, _, _, done, _ in ACT_VERBS),
+    *(Turn(r"\bhabia \w+d[oa]", rf"\b(?:crei|creia|pense|pensaba|pensamos|juraba|segun yo|se me hacia)(?: que)? (?:ya |si )*(?:lo |la |le |los |las )?habia(?:mos)? (?P<w>{done}),? (?:y |pero |mas )+(?:que )?(?:no|ni|nel|nada)\b(?: (?:es cierto|estaba|lo habia|la habia|fue asi))*", ((name, False),)) for name, _, _, done, _ in ACT_VERBS),
+    # ready for it, so it is not done yet
+    *(Turn(r"\blist[oa]s? (?:para|pa)\b", rf"\blist[oa]s? (?:para|pa) (?:que (?:l[oa]s? )?{told}\b|{inf}(?:l[oa]s?|le)?\b)(?!,? y )", ((name, False),), beside=rf"^(?!.*\b{sort}(?:e|ad[oa]s?|amos)\b)", unless=r"\bno esta") for (name, inf, told, _, _), sort in zip(ACT_VERBS, (r"(?:tall|frot|restregu?|planch|alis|sob)", r"(?:encint|teip|teipe|tape|taip)", r"(?:(?:en)?grap|(?:en)?grape|estaple)", r"(?:limpi|sec|sequ)", r"calent", r"(?:dobl|volte)", r"(?:recort|rebaj)"))),
+    # another does it, another day
+    *(Turn(r"\bl[oa]s? \w+n?\b", rf"(?<!no )\bl[oa]s? (?:{does}) (?:ya |hasta |pues )?{_OTHER_DAY}", ((name, False),), unless=r"\b(?:si|cuando|siempre|que) l[oa]s?\b") for name, _, _, _, does in ACT_VERBS),
+    *(Turn(r"\bpara que\b", rf"\bpara que (?:el|ella|ellos|otro|mañana|luego|despues|mi \w+|[a-z]+)? ?(?:ya )?l[oa]s? (?:{told})\b", ((name, False),), unless=r"\bno (?:l[oa]|se l[oa])\b") for name, _, told, _, _ in ACT_VERBS),
+    # no tool for it
+    Turn(r"\b(?:en)?grapadora\b|\bpistola de grapas", r"\b(?:(?:en)?grapadora|pistola de (?:las )?grapas)(?: (?:ya |hoy |ahi |de plano |la |me |se |le )*)? ?(?:no (?:la )?(?:traia|traje|traiamos|habia|hubo|tenia|servia|sirve|prendia|prendio|jalo|jalaba|funciono|funcionaba|disparaba|llego)|(?:se )?(?:me )?(?:descompuso|trabo|atoro|rompio|quebro|quedo en|quedo abajo))\b(?: (?:en la \w+|bien|ya|hoy))*", (("stapled", False),), beside=r"^(?!.*\b(?:en)?grap(?:e|ad[oa]s?|eado|amos)\b)(?!.*\bgrapas? (?:a |cada|puestas))"),
+    # nothing but staples
+    Turn(r"\bpur[oa]s? ", r"\b(?:(?:se )?quedo|quedaron|se fue|va|deje|esta|anda) (?:asi )?(?:nomas |solo |a |con |en )*(?:las |la )?pur[oa]s? (?:grapas?|staples?)(?= *(?:$|[,;:.]| nomas| y ya| y el| y la))|\b(?:con|en) (?:las |la )?pur[oa]s? (?:grapas?|staples?) (?:se )?(?:quedo|va|fue|deje|esta)", (("taped", False), ("stapled", True)), unless=r"\bno "),
+    # the roll ran out, and no other came
+    Turn(r"\brollo\b", r"\brollo(?: de (?:cinta|tape|teip))? (?:ya )?se (?:me |nos )?(?:acabo|termino)\b(?: (?:a (?:media|la mitad)(?: (?:de la )?\w+)?|antes|en la \w+|llegando \w+|faltando \w+ \w+|ahi|y ya))*", (("taped", False),), beside=r"^(?!.*\b(?:otro rollo|traje (?:otro|mas)|fui por (?:otro|mas)|abri otro|con otro|termine con|cambie|use otro|puse otro|uno nuevo))", unless=r"\bno se\b"),
+    # bare joints
+    Turn(r"\b(?:pelon|pelad|encuerad|desnud|descubiert|sin nada)", r"\b(?:juntas?|costuras?|uniones|union|esquinas?)(?: de \w+(?: \w+)?)? (?:se )?(?:me )?(?:quedo|quedaron|va|van|esta|estan|se fue|anda|sigue|la deje|las deje) (?:asi |toda |todas |todavia )*(?:pelon\w*|pelad[oa]s?|encuerad[oa]s?|desnud[oa]s?|sin nada(?: encima)?|descubiert[oa]s?)", (("taped", False),), unless=r"\bno (?:va|quedo|esta)"),
+    # three of them, and the fourth as it was
+    *(Turn(r"\by (?:la|el|las|los) (?:otr|cuart|tercer|ultim|demas)", rf"\b{act}(?:e|amos|ue)\b(?: (?!no\b|ni\b)\w+){{0,5}},? (?:y|pero) (?:la|el|las|los|a la|al) (?:otr|cuart|tercer|ultim)[oa]s?(?: (?:lado|cara|costura|junta|esquina|orilla|de (?:atras|abajo|arriba)))? (?:se )?(?:quedo|quedaron|va|van|l[oa]s? deje|l[oa]s? dejamos|esta|estan) (?:asi|sin nada|pelon\w*|igual|abiert\w+|pendiente\w*|para \w+|suelt\w+)", ((name, False),)) for name, act in (("taped", r"(?:encint|teip|teipe|tape|taip)"), ("stapled", r"(?:(?:en)?grap|(?:en)?grape)"), ("rubbed_down", r"(?:tall|frot|planch|restreg)"))),
+    # closed before they were in
+    *(Turn(r"\bantes de \w+", rf"\b(?:cerre|cerramos|encinte|encintamos|selle|tape|colgue|colgamos|subi|subimos|monte|montamos|termine)(?: \w+)? antes de (?:meter|poner|colocar|instalar)(?:le|les|l[oa]s)? ?(?:las |los |sus |la )?{noun}", ((name, False),), beside=r"^(?!.*\b(?:lo|la) (?:volvi a abrir|abri|destape)\b)", unless=r"\bno ") for name, noun in _STUFF[:2]),
+    # stuck on by hand
+    Turn(r"\b(?:mano|palma|dedos?|guante)\b", r"\b(?:cinta|tape|teip),? (?:(?:nomas|solo|nada mas|apenas|la|le|lo|yo|solamente) )+(?:pegue|puse|asente|presione|pase|di|aplaste) (?:con )?(?:la |el |los |las |pura |puro )*(?:mano|palma|dedos?|guante)s?\b(?: y ya| nomas| nada mas)*", (("rubbed_down", False), ("taped", True)), unless=r"\b(?:no|ni) "),
+    Turn(r"\b(?:mano|palma|dedos?|guante)\b", r"(?:^|(?<=[,;] ))(?:y |pero )?(?:nomas|solo|nada mas|apenas|solamente) (?:le |la |lo )*(?:pase|di|aprete|presione|asente|pegue|aplaste) (?:con )?(?:la |el |los |las |un |pura |puro )*(?:mano|palma|dedos?|guante)s?\b(?: y ya| nomas| nada mas)*", (("rubbed_down", False),), beside=r"\b(?:cinta|tape|teip|encint)"),
+    # laid and not pressed, whatever it is pressed with
+    Turn(r"\bsin \w+", r"\b(?:cinta|tape|teip) (?:(?:la |lo |ya |nomas |nada mas |solo |esta |quedo |deje |va |asi |apenas |se )+)(?:puest|pegad|tirad|tendid|encimad)[oa](?: nomas| nada mas| encima| y ya)*,? (?:y |pero )?sin (?:apretar|presionar|asentar|tallar|frotar|planchar|alisar|darle|pasarle)\w*", (("rubbed_down", False), ("taped", True))),
+    Turn(r"\bsin \w+", r"\bsin (?:haber(?:le|la)? )?(?:darle|pasarle|meterle|echarle|dar|pasar|dado|pasado|usar)(?: (?:con|nada de|ni))? ?(?:la |el |su |un |una |ni )*(?:plastiquit[oa]|plastico|paleta|espatula|squeegee|tarjeta|cuña|rodillo|tallada|tallon|tallador|frotada|restregada)", (("rubbed_down", False),), beside=r"\b(?:cinta|tape|teip|encint|181)"),
+    Turn(r"\b(?:plastiquit[oa]|espatula|squeegee|rodillo|cuña|paleta|tarjeta|tallador)\b", r"\b(?:plastiquit[oa]|espatula|squeegee|rodillo|cuña|paleta|tarjeta|tallador),? (?:(?:se )?(?:me )?(?:quedo|perdio|cayo|rompio)|l[oa] (?:deje|perdi|traia|tenia|traiga|trae|tiene|llevo)|no l[oa] (?:traia|traje|tenia|halle|encontre|subi)|no (?:habia|hubo|subio))\b[^.;]{0,30}?(?:,| y| asi que)+ (?:pues |ya |asi )*(?:no|ni) (?:le |la |lo )*(?:pase|di|hice|talle|frote|puse|aprete)\b(?: nada)?", (("rubbed_down", False),), beside=r"\b(?:cinta|tape|teip|encint|181)"),
+    # cold, and no heat
+    Turn(r"\b(?:calor|plancha|pistola|calentador|secadora?|heat gun|soplete)\b", r"\b(?:ni|no) (?:siquiera )?(?:le |la |lo |se la |se le )?(?:saque|use|usamos|prendi|agarre|conecte|traje|baje|subi|ocupe|traia|di con|dimos con|pase)? ?(?:con )?(?:la |el |una |un )?(?:plancha|pistola(?: de (?:calor|aire))?|calentador|secadora?|heat gun|soplete)\b(?: (?:saque|use|prendi|agarre|conecte|traje|baje|subi|le di|le pase|traia|habia|hubo))?(?=[^.]*)", (("preheated", False),), beside=r"\b(?:grados|frio|helad|congel|termometro)", unless=r"\b(?:de grapas|grapa\w*|de planchar|tall\w+|frot\w+)\b"),
+    Turn(r"\bsin \w+", r"\bsin (?:haber(?:le|la|lo)? )?(?:darle|meterle|echarle|ponerle|dar|dado|metido|nada de)(?: nada de| tantito| ni tantito)? ?(?:calor|plancha|pistola|la plancha|la pistola|heat gun)\b", (("preheated", False),), beside=r"\b(?:grados|frio|helad|congel|termometro)"),
+    Turn(r"\bno (?:le |la |lo )?(?:pre)?calent", r"\bno (?:le |la |lo )?(?:pre)?calent(?:e|amos) (?:nada|ni \w+)(?: antes(?: de (?:pegar|poner|encintar)\w*)?)?", (("preheated", False),)),
+    # taped over what was wet or dirty
+    Turn(rf"\b{_STUCK}", rf"\b(?:lo |la |le )?(?:encint|teip|tape|pegu|selle|puse|eche|cerre)\w*(?: (?:la |el )?(?:cinta|tape|teip)| todo| asi)* (?:sobre|encima de|arriba de) (?:lo |el |la |puro |pura )?(?:mojado|humedo|sucio|empolvado|polvo|polvito|tierra|grasa|mugre|agua|aceite)\b", (("surface_clean", False), ("taped", True)), unless=r"\b(?:no|nunca|sin) "),
+    Turn(rf"{_SOILED}", rf"\b(?:estaba|estaban|venia|andaba|seguia) (?:tod[oa] |muy |bien |medi[oa] |algo |tantito |un poco |todavia )*{_SOILED}(?: (?:del?|por|con) (?:el |la )?\w+)? (?:cuando|al) (?:(?:l[oae]s?|yo|se|la) )*(?:pegue|puse|encinte|selle|pegar|encintar|poner|eche)(?:l[ae]|le)?\b(?: (?:la|el)? ?(?:cinta|tape|teip))?", (("surface_clean", False),), unless=r"\b(?:no|ni)\b"),
+    Turn(rf"\b{_OVER}\b", rf"\b(?:habia|hay|tenia|traia|quedo|quedaba|llevaba) (?:\w+ )?{_OVER}\b(?: (?!no\b|ni\b|limpi\w+|sacud\w+)[\w]+){{0,6}},? (?:y |pero )?(?:asi |la |el |se |le |ya )*(?:cinta|tape|teip)? ?(?:(?:la |le |se )*(?:quedo|va|fue|puse|pegue|eche|pusimos)) (?:asi |la |el )*(?:cinta |tape |teip )?(?:encima|arriba|asi|igual|de todos modos)", (("surface_clean", False),)),
+    Turn(rf"\b{_OVER}\b", rf"\b{_OVER}(?: (?!no\b|ni\b)\w+){{0,4}} (?:debajo|abajo|atrapad[oa]|entre|por debajo) (?:de |del )?(?:la |el )?(?:cinta|tape|teip)", (("surface_clean", False),), unless=r"\b(?:no|ni|sin|nada)\b"),
+    # some tabs of a collar, not all
+    Turn(r"\buna si\b", r"\b(?:una|la una) si,? (?:y )?(?:una|la otra|otra) no\b", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda"),
+    Turn(r"\b(?:nomas|solo|nada mas|solamente)\b", rf"\b(?:nomas|solo|nada mas|solamente) (?:le |me |se )?(?:doble|doblamos|voltee|aplaste|aprete|cerre) (?:las|los|unas|dos|tres|cuatro|la mitad|algunas)(?: (?:{_TABS}))?(?: (?:de |que |mas )[^,.;]{{2,30}})?", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda"),
+    Turn(r"\bcasi tod[oa]s\b", rf"\b(?:{_TABS}) (?:\w+ ){{0,3}}casi tod[oa]s\b(?:,? (?:nomas |pero |y |me |le )*falt\w+ [^.;]{{2,30}})?", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda"),
+    Turn(r"\bmano\b", r"\bno (?:me |nos )?(?:cupo|cabia|cabe|entro|entraba|entra) la mano (?:para|pa) (?:doblar|voltear|apretar|aplastar|cerrar)(?:l[oa]s)?(?: (?:las|todas|los)(?: de)?(?: (?:arriba|abajo|atras|adentro|la otra))?)?", (("tabs_bent", False),), beside=r"collar|spin|boot|bota|cuello|salida redonda"),
+    # tape bought at the corner, or of no listing
+    Turn(r"\b(?:compr|consegu|ferreteria|tlapaleria|tienda|esquina|tiendita)", r"\b(?:cinta|tape|teip)(?: (?!no\b|181)\w+){0,4}? (?:que (?:me |nos )?(?:compre|compramos|compro|consegui|consiguio|prestaron|presto)|de la (?:ferreteria|tlapaleria|tienda|tiendita))\b(?: en (?:la|el) \w+)?", (("closure", "other_tape"), ("taped", True)), unless=r"\b(?:no (?:es|use|era)|181)"),
+    Turn(r"\b181", r"\bno (?:es|era|fue|use|usamos|traia|puse) (?:la |de la |con la )?(?P<a>181\S*)(?!.*181)(?:,? (?:es|sino|use|le puse|era|fue) (?:una |de |la |otra |pura )+(?:cinta |tape |teip )?(?:\w+ ){0,3}\w+)?(?= *(?:$|[,;.]))", (("closure", "other_tape"), ("taped", True)), beside=r"^(?!.*181.*181).*\b(?:es|era|fue|use|puse|sino) (?:una |de |la |otra |pura )"),
+    Turn(r"\brollo\b", r"\brollo(?: que (?:traia|use|habia|me dieron|puse))?,? (?:es|era|venia|esta|viene|traia) (?:(?:de (?:la|el|un[oa]|l) |del )?(?:generic[oa]|corriente|pirata|chafa)|sin (?:marca|listar|sello|listado|letras?|numero|nombre|etiqueta|impresion))(?:,? (?:de(?:l| la| los)? )?(?:generic[oa]|corriente|chafa|pirata)s?)?", (("closure", "other_tape"),), unless=r"\bno (?:es|era)"),
+    # harm left as it was
+    Turn(r"\bque (?:l[oa]s? )?(?:dej|qued|falt|no)", r"\b(?:rajad\w+|rasg\w+|rotur\w+|hoy[oi]\w*|agujer\w+|ponchad\w+|golpe|abolladura|desgarr\w+|corte|picad\w+|perforaci\w+)(?: (?!no\b|ni\b)\w+){0,5}? (?P<w>que (?:l[oa]s? )?(?:deje|dejamos|queda|quedo|dejo|falta|esta) (?:para \w+(?: \w+)?|asi|sin (?:tapar|reparar|parchar|arreglar)|pendiente|por (?:reparar|tapar|parchar|arreglar)))", (("damage_repaired", False),)),
+    Turn(r"\bno (?:le )?(?:hice|hicimos|puse|movi)", r"(?:,| y| pero|;)+ (?:yo )?no (?:le |l[oa] )?(?:hice|hicimos|puse|pusimos|movi) nada(?= *(?:$|[,;.]))", (("damage_repaired", False),), beside=r"\b(?:foil|papel|forro|aluminio|facing|board|panel)\b.*\b(?:despeg|rasg|raj|romp|rot[oa]|hoyo|agujer|ponch|golpe|aplast|abollad|apachurr|separ|pel)"),
+    # a panel that does not lie
+    Turn(r"\btapa\b", r"\b(?:la )?(?P<a>tapa)(?: suelta| libre| de arriba)? (?:quedo|esta|anda|se quedo|sigue|queda) (?:\w+ )?(?:bailando|floj[oa]|suelt[oa]|levantad[oa]|brincando|sin asentar|chuec[oa]|parad[oa]|volando) (?:en|del?|sobre|fuera de) ?(?:el |la |su )?(?:rebaje|shiplap|ranura|escalon|traslape)", (("panel_seated", False),), unless=r"\bno "),
+    Turn(r"\b(?:shiplap|rebaje)\b", r"\b(?:shiplap|rebaje)(?: \w+){0,2} con (?:el )?(?:paso|lado bajo|escalon|step|filo)(?: bajo)? (?:(?:me |se |le )?(?:quedo|va|dando|mirando|volteado|viendo) )?(?:hacia|para|pa|al|por)(?: el)? ?(?:a?fuera|exterior)", (("groove_step", "outside"),), unless=r"\bno "),
+    # where the air comes in it does not go out (that it goes out by the right end is never taken from that)
+    Turn(r"\baire\b", r"\baire (?:le |me |se )?(?:entra|entraba|viene|llega|va entrando) (?:por|en|del|de) (?:el |la |lado )*hembra\b", (("air_leaves_by", "male"),), unless=r"\bno "),
+    # the legs look into the stream
+    Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?)\b", rf"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?)(?: de las grapas)?(?: (?!no\b|ni\b)\w+){{0,3}} (?:mirando|viendo|dando|apuntando|volteadas|miran|dan|apuntan|ven) (?:al (?:flujo(?: de aire)?|aire|ducto|hueco)|a la corriente)", (("staple_clinch", "inward"), ("stapled", True)), beside=r"\bgrap|\bengrap"),
+    Turn(r"\bal reves\b", rf"\bal reves (?:me |se )?(?:quedaron|van|salieron|se doblaron|estan) (?:las )?(?:patas?|patitas?|puntas?|puntitas?|grapas)\b(?:,? (?:para |hacia |pa )?a?dentro(?: en (?:vez|lugar) de (?:para |hacia |pa )?a?fuera)?)?", (("staple_clinch", "inward"), ("stapled", True)), beside=r"\bgrap|\bengrap", unless=r"\bno "),
     # staples, by the measure between them
     Turn(r"\bgrapas? (?:y|a) (?:la )?(?:otra|grapa)|\bentre (?:las )?grapas", r"\b(?:entre|de) (?:una |las |cada )?grapas?(?: (?:y|a) (?:la )?(?:otra|grapa))? (?:(?:me|le|nos|les) )*(?:hay|van|va|quedo|quedaron|deje|dejamos|son|mide|miden|tienen|tengo|queda|quedan)\b", (("stapled", True),), unless=r"\b(?:debe|deben|pide|plano|si|no|sin)\b"),
     # the legs, where the staples are named before
@@ -94,6 +151,8 @@ FACTS: tuple[Turn, ...] = (
     Turn(rf"\b{_OVER}\b", rf"\b(?:seguia|sigue|siguio|le quedo|se quedo|quedo|quedaba)(?: todavia)? (?:con |teniendo )?(?:tantit[oa]|poquit[oa]|un poco de|un poquito de|algo de|poc[oa]|restos de) {_OVER}\b", (("surface_clean", False),), unless=r"\b(?:no|ni|sin|nada)\b"),
     # held by tape alone
     Turn(r"\b(?:aguant|sostien|agarr|detien|mantien|une|cierra|amarr|carg)", r"\b(?:la|lo|las|los) (?:aguantan?|sostienen?|agarran?|detienen?|mantienen?|unen?|cierran?|amarran?|cargan?)(?: (?:nomas|solo|solita|pura|puro|la|el|nada mas|a|con))* (?:cinta|tape|teip)\b(?: (?:sola|solita|nomas|nada mas))?", (("taped", True),), unless=r"\b(?:no|ni|si|sin) \w+ (?:cinta|tape|teip)"),
+    # not all of them
+    Turn(r"\b(?:aletas?|vanes?|guias?|alabes|paletas)\b", r"\b(?:aletas?|vanes?|guias?|alabes|paletas),? (?:nomas|solo|nada mas|solamente|apenas) (?:le |me |se )*(?:PUT|cupieron|alcanzaron|trae|lleva|quedaron|entraron|hay) (?:un[oa]|dos|tres|cuatro|cinco|la mitad|un par)(?: de l[oa]s (?:dos|tres|cuatro|cinco|seis|siete|ocho)| de \w+)?\b(?! vece)|\b(?:PUT|trae|lleva) (?:nomas |solo |nada mas )?(?:un[oa]|dos|tres|cuatro|cinco) (?:aletas?|vanes?|guias?|alabes|paletas) de (?:las )?(?:dos|tres|cuatro|cinco|seis|siete|ocho)\b".replace("PUT", PUT), (("vanes", False),), unless=r"\bno \w+ (?:las )?aletas"),
     # hollow: an elbow with nothing in it
     Turn(r"\b(?:huec[oa]|vaci[oa]|pelon|pelona)\b", r"\b(?:va|quedo|esta|anda|se fue|salio|lo deje|es|lo arme|lo cerre|asi)(?: (?:asi|todo|bien|completamente|nomas|puro))* (?:huec[oa]|vaci[oa])(?= *(?:$|[,;:.]| y | sin | por dentro| de adentro))", (("vanes", False),), beside=r"\b(?:codo|elbow|ell|noventa|90)\b", unless=r"\b(?:no|junta|esquina|lado|costura|union)\b"),
     # the moist facing, and taped all the same

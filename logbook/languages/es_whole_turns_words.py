@@ -19,6 +19,17 @@ LEFT = r"(?:deje|dejamos|dejo|dejaron|quedo|quedaron|quede|quedamos|queda|quedan
 TO_DO = r"(?:hacer|hacerle|poner|ponerle|meter|meterle|echar|echarle|dar|darle|aplicar|pasar|pasarle|hecho)"
 UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otro dia|la tarde|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|cuando \w+|otro rato)"
 
+# the verbs of an act, as one does it, is told to do it, has done it or will: "encint" with its endings
+ACT_VERBS: tuple[tuple[str, str, str, str, str], ...] = (
+    ("rubbed_down", r"(?:tall|frot|restreg|planch|alis|sob|bruñ|presion|aplan)ar", r"(?:tall|frot|planch|alis|sob|presion)(?:e|ara|aramos)", r"(?:tall|frot|restreg|planch|alis|sob)ado", r"(?:tall|frot|planch|alis|sob)an?"),
+    ("taped", r"(?:encint|teip|teipe|tape|taip)ar", r"(?:encint|teipe|tape|teip)(?:en?|ara|aramos)|tapee", r"(?:encint|teipe|tape|teip)ado", r"(?:encint|teipe|tape|teip)an?"),
+    ("stapled", r"(?:(?:en)?grap|(?:en)?grape|estaple)ar", r"(?:en)?grap(?:en?|ara|aramos)|grapeara|grapee", r"(?:en)?grapado|grapeado", r"(?:en)?grapan?|grapean?"),
+    ("surface_clean", r"(?:limpi|sec|sacud|desempolv|trape)ar", r"(?:limpi|sequ|trape)e|(?:limpi|sec|trape)ara(?:mos)?", r"(?:limpi|sec|sacud|trape)ado", r"(?:limpi|sec|trape)an?"),
+    ("preheated", r"(?:pre)?calentar", r"(?:pre)?(?:caliente|calentara(?:mos)?)", r"(?:pre)?calentado", r"(?:pre)?calientan?"),
+    ("tabs_bent", r"(?:dobl|volte)ar", r"(?:dobl|volte)(?:e|ara|aramos)", r"(?:dobl|volte)ado", r"(?:dobl|volte)an?"),
+    ("trimmed", r"(?:recort|rebaj)ar", r"(?:recort|rebaj)(?:e|ara|aramos)", r"(?:recort|rebaj)ado", r"(?:recort|rebaj)an?"),
+)
+
 COULD = r"(?:alcance|alcanzamos|pude|pudimos|llegue|llegamos|logre|logramos|quise|hubo chance de|me dio tiempo de|dio tiempo de|nos dio tiempo de)"
 DO = r"(?:hacer|poner|meter|echar|dar|aplicar|pasar|usar|instalar|colocar)(?:le|les|la|lo|las|los|sela|selo|selas|selos)?"
 SINCE = r"(?:(?:ya|luego|despues|ahorita|al rato|al final|por fin|hoy|enseguida|pero|y|yo|mismo|ahi) )+"

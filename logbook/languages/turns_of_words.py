@@ -9,7 +9,8 @@ from dataclasses import dataclass
 class Turn:
     """A whole turn of words and the facts it states: `cue` is looked for first, `beside` must and `unless` must not stand in its sentence.
 
-    A value `n` is the number that the group `n` names.
+    A value `n` is the number that the group `n` names, a value `m` the measure that its group `m` is; a measure sets right what was told of the fact before.
+    Where a group `w` stands, the facts stand on its words alone; what stands in a group `a` tells nothing else, though it be a number or a piece.
     """
 
     cue: str
@@ -18,6 +19,7 @@ class Turn:
     beside: str = ""
     unless: str = ""
     one: bool = False  # only where the note names one piece
+    asked: bool = False  # what a drawing or another asks for, or did, may stand in it
 
 
 @dataclass(frozen=True)

@@ -93,7 +93,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     sided, sided_at = side_counts.counts(row, own.blanked(left.plans), cut_up, language)
     stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
     headed = row.blanked({at for at in not_own if at not in of_piece} | (turned_at - of_piece)).blanked(left.plans | staples.side_counts(row) | sided_at)
-    headed = headed.blanked({at for at in in_turns_at if items[at].concept == "NUM"})
+    headed = headed.blanked({at for at in in_turns_at if items[at].concept == "NUM" or items[at].concept.startswith("K_")})
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)

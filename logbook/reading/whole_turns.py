@@ -9,12 +9,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.batches import plural
-from logbook.reading.claims import Claim, Open, claim
+from logbook.reading.claims import HEDGES, Claim, Open, claim, unit_of
 from logbook.reading.condition import only_so_many
 from logbook.reading.grammar import Row
 from logbook.reading.phrasing import begins, rows, word
@@ -23,6 +24,7 @@ from logbook.reading.tokens import plain
 _STATES_NOTHING = frozenset(("PENDING", "NEED", "REMIND", "FORGOT", "NOT_DONE", "LATER", "WILL", "QUESTION", "IF", "DRAWING", "SHIFT", "MISSING", "UNDONE", "COUNTED", "NOT_LOGGED"))
 _NAMES_A_PIECE = ("FITTING", "NUMBER", "MARKED", "SIZE")
 _MENDS = ("DAMAGE", "REPAIRED", "GAP")
+_CLOSED_WITH = ("MARK181", "CLOSURE")
 _DEEDS = ("TAPED", "STAPLED", "RUBBED", "PREHEATED", "WIPED")
 _HEADS = ("NUM", "MARKED", "NUMBER", "FITTING", "SIZE", "RUN", "LETTER")
 _NOT = re.compile(r"\b(?:no|ni|nunca|tampoco|sin|nadie|jamas|dudo|falt\w+)\b[^,;:]{0,24}$")
@@ -128,7 +130,7 @@ def _found(sentence: _Sentence, code: str, member: str) -> Iterator[tuple[tuple[
 
 @cache
 def _turns(code: str):
-    return tuple((re.compile(turn.cue), re.compile(turn.words), turn.states, turn.beside and re.compile(turn.beside), turn.unless and re.compile(turn.unless), turn.one) for turn in LANGUAGES[code].whole_turns.facts)
+    return tuple((re.compile(turn.cue), re.compile(turn.words), turn.states, turn.beside and re.compile(turn.beside), turn.unless and re.compile(turn.unless), turn.one, turn.asked) for turn in LANGUAGES[code].whole_turns.facts)
 
 
 @cache
@@ -189,7 +191,7 @@ def whole_turns(row: Row, own: Row, asked: Row, language: Language) -> tuple[lis
         return made, spent
     for sentence in _sentences(row):
         taken: list[tuple[int, int]] = []
-        _states(row, own, sentence, language, made, spent, taken)
+        _states(row, own, asked, sentence, language, made, spent, taken)
         if _nouns(language.code).search(sentence.words) is None:
             continue
         if word(language.code, "whole_turns.cue").search(sentence.words) is not None:
@@ -300,21 +302,39 @@ def _alone(sentence: _Sentence, code: str) -> Iterator[tuple[tuple[int, int], st
             yield (topic.start(), match.end()), topic.group("acts")
 
 
-def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: list[Claim], spent: set[int], taken) -> None:
-    for cue, words, states, beside, unless, one in _turns(language.code):
+_RANGE = {"staple_spacing": (Fraction(1, 2), 12), "staple_leg": (Fraction(1, 8), Fraction(3, 2)), "tape_width": (1, 6), "surface_temperature": (-20, 130), "gap": (0, 3), "cross_tab_length": (1, 24)}  # what such a measure can be
+
+
+def _measured(row: Row, sentence: _Sentence, span: tuple[int, int], name: str) -> int | None:
+    """The item that is the measure told there, where the fact can be so much."""
+    first, last = sentence.items(row, *span)
+    least, most = _RANGE[name]
+    return next((at for at in range(first, last) if row.items[at].concept in ("NUM", "LEN", "FRAC", "DEG", "TEMP_F") and least <= row.items[at].value.value <= most), None)
+
+
+def _states(row: Row, own: Row, asked: Row, sentence: _Sentence, language: Language, made: list[Claim], spent: set[int], taken) -> None:
+    for cue, words, states, beside, unless, one, others in _turns(language.code):
         if cue.search(sentence.words) is None or (beside and beside.search(plain(row.text)) is None):
             continue
         for match in words.finditer(sentence.words):
-            items = _free(own, sentence, match.span(), row, taken)
+            items = _free(asked if others else own, sentence, match.span(), row, taken)
             clause = re.split(r"[,;:]", sentence.words[: match.start()])[-1] + match.group()
             if items is None or (unless and unless.search(clause)):
                 continue
             if one and sum(item.concept.startswith("K_") or item.concept == "FITTING" for item in row.items) != 1:
                 continue
+            if "m" in words.groupindex and (told := _measured(row, sentence, match.span("m"), states[0][0])) is None:
+                continue
             weakly = "n" not in words.groupindex and all(name in ("taped", "stapled") and value is True for name, value in states) and bool(states)
             if not weakly:
                 taken.append(match.span())
+            if "w" in words.groupindex and match.start("w") >= 0:
+                items = sentence.items(row, *match.span("w"))
             for name, value in states:
+                if value == "m":
+                    near = {"hedged": True} if any(row.items[at].concept in HEDGES for at in range(max(items[0], told - 3), told)) else {}
+                    made.append(claim(row, name, row.items[told].value.value, told, told + 1, uses=(told,), said_unit=unit_of(row.items[told]), corrects=True, **near))
+                    continue
                 value = _COUNTS[match.group("n")] if value == "n" else value
                 until = _done_since(row, items[1], name, language) if value is False else None
                 if until is not None:
@@ -324,5 +344,10 @@ def _states(row: Row, own: Row, sentence: _Sentence, language: Language, made: l
             if weakly:
                 continue
             counted = [at for at in range(*items) if row.items[at].concept in ("NUM", "DET", "BOTH")] if "n" in words.groupindex else ()
-            spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_HEADS, *(() if any(value is False for _, value in states) else ("TAPED", "STAPLED"))))
+            if "m" in words.groupindex:
+                counted = [told]
+            if "a" in words.groupindex and match.start("a") >= 0:
+                counted = [*counted, *range(*sentence.items(row, *match.span("a")))]
+            kept = (*_HEADS, *(() if any(value is False for _, value in states) else ("TAPED", "STAPLED")), *(_CLOSED_WITH if "m" in words.groupindex else ()))
+            spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in kept)
             spent.update(counted)
