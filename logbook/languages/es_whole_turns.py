@@ -96,7 +96,7 @@ _STILL_TO_DO = (
     rf"{{acts}},? {CL}(?:llegan?|vienen?|traen|entregan|mandan|surten|van a (?:llegar|traer|entregar)) (?:hasta |para |por ahi )?{_DAY}",
     r"{acts},? (?:(?:ya|estan|esta|van|vienen|quedaron|andan) )*(?:pedid[oa]s?|encargad[oa]s?|ordenad[oa]s?|en camino|de camino|por llegar)\b",
     rf"{{acts}},? {SOFT}no {CL}(?:llegan?|han llegado|ha llegado|aparecen?|han traido|han surtido)\b",
-    rf"{{acts}},? (?:se )?l[oae]s? (?:dejo|deje|dejamos|encargo|encargue|paso|toca)(?: pendiente)? (?:al?|a la|a los|para el|para la|para los) (?!mi\b|lado|rato)\w+",
+    r"{acts},? (?:se )?l[oae]s? (?:dejo|deje|dejamos|encargo|encargue|paso|toca)(?: pendiente)? (?:al?|a la|a los|para el|para la|para los) (?!mi\b|lado|rato)\w+",
     rf"{{acts}},? {CL}(?:debo|debemos|quede a deber|quedamos a deber)\b",
     r"(?:quede|quedamos|quedo) (?:a deber|debiendo)(?:le|les)? {acts}",
     rf"{{acts}},? {CL}(?:quede|quedamos|quedo) debiendo(?:le|les)?\b",
