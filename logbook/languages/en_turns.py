@@ -9,6 +9,7 @@ _SOME = (
     r"(?:(?:just |only |about |maybe |like )?(?:one|two|three|four|five|a couple|couple|a few|few|some|several|half|most|a bunch|a lot|another|the last one|the last two|the others?|both)"
     r"(?: of (?:them|'em|those|these|it|the|my))?)"
 )
+_PART = r"(?:cheeks?|heel|throat|branch|trunk|main|tap|take-?off)"  # of a piece that has more than one
 _SPOT = (
     r"(?:corners?|edges?|ends?|spots?|places?|sections?|stretch|strip|seams?|joints?|sides?|half|third|back|front|bottom|top|left|right|underside|rest|tail|lap|overlap|middle|"
     r"(?:half |quarter )?(?:foot|feet|inch|inches)|piece|part|last (?:bit|foot|inch|two|few)|others?|ones)"
@@ -160,17 +161,17 @@ ENGLISH_TURNS = Turns(
         rf"^give or take(?: the| a)? {_SPOT}$",
     ),
     left_to_do=(
-        rf"^(?:but |and |i |we |still |just |only )*(?:got|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* {_SPOT} (?:when|once|as soon as|after|if) .*$",
-        rf"^(?:but |and |though |just |only )*(?:the |that |one )?(?:whole |back |bottom |top |left |right |other |last )*{_SPOT}(?: still| yet)?(?: needs it| needs doing| needs (?:some|more)| to go| to do| left to do| to be done| has to be done| needs to be done)(?: yet| still| tomorrow| later)?$",
-        rf"^(?:but |and |i |we |still |i've |we've |i'm |just |only )*(?:got|have|had|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta go back for|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* {_SPOT}(?: to (?:do|go|finish)| left(?: to do)?| yet| later| tomorrow)*$",
-        rf"^(?:but |and |then )*(?:i'll|i will|we'll|gonna|i'm gonna|i'm going to) (?:get|do|finish|catch|hit|go back for|come back for|come back and get|go back and get)(?: the| that| my)?(?: whole| back| bottom| top| left| right| other| last)* {_SPOT}(?: later| tomorrow| after lunch| after| in a bit| when .*)?$",
+        rf"^(?:but |and |i |we |still |just |only )*(?:got|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART}) (?:when|once|as soon as|after|if) .*$",
+        rf"^(?:but |and |though |just |only )*(?:the |that |one )?(?:whole |back |bottom |top |left |right |other |last )*(?:{_SPOT}|{_PART})(?: still| yet)?(?: needs it| needs doing| needs (?:some|more)| to go| to do| left to do| to be done| has to be done| needs to be done)(?: yet| still| tomorrow| later)?$",
+        rf"^(?:but |and |i |we |still |i've |we've |i'm |just |only )*(?:got|have|had|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta go back for|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART})(?: to (?:do|go|finish)| left(?: to do)?| yet| later| tomorrow)*$",
+        rf"^(?:but |and |then )*(?:i'll|i will|we'll|gonna|i'm gonna|i'm going to) (?:get|do|finish|catch|hit|go back for|come back for|come back and get|go back and get)(?: the| that| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART})(?: later| tomorrow| after lunch| after| in a bit| when .*)?$",
     ),
     excepts=(
-        rf"(?:but |and )*(?:the |my |that )?(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last )*(?:top and bottom|bottom and top|{_SPOT}|cheeks?)(?:'s)?(?: side| panel| edge)? ?(?:isn't|aren't|is not|are not|not|ain't|hasn't been|haven't been|wasn't|weren't|is still not|still isn't)(?: yet| done| either| though| so good)?$",
-        rf"(?:but )?not (?:on |at |so much )?(?:the|my|that)(?: (?:whole|very|far|back|bottom|top|left|right|inside|outside|lower|upper|other|last|tight))* (?:{_SPOT}|back|cheeks?)$",
+        rf"(?:but |and )*(?:the |my |that )?(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last )*(?:top and bottom|bottom and top|{_SPOT}|{_PART})(?:'s)?(?: side| panel| edge)? ?(?:isn't|aren't|is not|are not|not|ain't|hasn't been|haven't been|wasn't|weren't|is still not|still isn't)(?: yet| done| either| though| so good)?$",
+        rf"(?:but )?not (?:on |at |so much )?(?:the|my|that)(?: (?:whole|very|far|back|bottom|top|left|right|inside|outside|lower|upper|other|last|tight))* (?:{_SPOT}|back|{_PART})$",
         r"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it)(?:'s| is| was)?(?: \w+)? (?:but|except)(?: for)?|except|except for|but for|all but|but|minus|bar)(?: maybe| just| about| like| the| a| last)* (?:\w+|\d+) (?:inch|inches|foot|feet)",
         rf"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it) (?:but|except)|(?:with )?(?:the |one |a )*(?:single )?exception(?: being| is| of)?:?|except|except for|but for|bar|save|save for|minus|short of|other than|apart from|aside from|all but|everything but|but)(?: for)?(?: maybe| just| on| at| in| where)*(?: the| a| an| that| my| one)*"
-        rf" (?:(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*(?:{_SPOT}|cheeks?)|{_SOME})\b",
+        rf" (?:(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*(?:{_SPOT}|{_PART})|{_SOME})\b",
     ),
     on_the_way=r"(?:i |we |then |at first |back |found them and |found it and |(?:opened|cut|pulled|took|busted|popped) (?:it|her|that one|the \w+) (?:back |all )?(?:up|open|apart|down)(?: again)? )*(?:and )?(?:i |we )?",
     no_tab=("taped", "stapled"),

@@ -20,6 +20,7 @@ SPANISH_SMALL = Small(
     corrections=frozenset("corrección correccion".split()),
     again=frozenset("otra vez|de nuevo".split("|")),
     ordinals=frozenset("primera segunda tercera primero segundo tercero otra otro".split()),
+    gives_reason=frozenset("así que|asi que|porque|pues|por eso".split("|")),
     mine=frozenset("mío mía mio mia nuestro nuestra".split()),
     too=frozenset("también tambien".split()),
     not_that=frozenset("no es|no".split("|")),

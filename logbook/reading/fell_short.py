@@ -136,7 +136,7 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
         if row.items[at].concept == "SEATED" and not any(item.concept in ("PANEL", "SHIPLAP", "GROOVE", "FLAP", "K_TRANSITION", "CUT_LENGTH", "CUT_TO") for item in row.items):
             continue  # "it wouldn't fit so I made two": the piece
         fallen = _fallen(row, at, part)
-        if wrong.how == "left_to_do":
+        if wrong.how == "left_to_do" or wrong.how == "excepts" and word(language.code, "acts.yet").search(part.words) is not None:
             start, end = row.items[part.first].start, row.items[part.last - 1].end
             fallen = replace(fallen, opens=(Open("piece", _ACTS[row.items[at].concept], start, end),))
         yield fallen, used if row.items[at].concept != "TIGHT" else {*used, at}

@@ -136,6 +136,8 @@ def fraction(tokens: tuple[Token, ...], at: int, language: Language) -> Number |
     if token.sort == "number":
         if token.low.isdigit() and _sign(tokens, at + 1, "/") and at + 2 < len(tokens) and tokens[at + 2].low.isdigit():
             under = int(tokens[at + 2].low)
+            if 0 < at < len(tokens) - 3 and tokens[at - 1].low in ("x", "×") and tokens[at + 3].low in ("x", "×"):
+                return None  # "20x10/16x10": two sizes
             if (tokens[at + 1].gap or tokens[at + 2].gap) and not (under in (2, 4, 8, 16, 32) and int(token.low) < under and not _sign_of_size(tokens, at + 3)):
                 return None  # "14x8 / 30": the stroke parts two things
             return Number(Fraction(int(token.low), under), at + 3, True, False) if under else None

@@ -9,6 +9,7 @@ from logbook import measure
 from logbook.reading.items import Item, concept_at
 from logbook.reading.measures import Measure
 from logbook.reading.phrasing import table_of, words_of
+from logbook.reading.small_words import SIDE_LETTERS
 
 _LENGTHS = ("NUM", "LEN", "FRAC")
 _LEAST, _MOST = 4, 96  # inches of a side that is said without "by"
@@ -53,6 +54,8 @@ def said_short(items, text: str):
             item = _word(items, place, text)
         elif concept == "COMMA" and concept_at(items, place + 1) == concept_at(items, place - 1) == "NUM" and concept_at(items, place - 2) in _WAYS and text[item.start : item.end] == "/":
             item = replace(item, concept="OVER", value=None)  # "R in 4 / 24"
+        elif concept == "LETTER" and _moves_by_letter(items, place, text):
+            item = replace(item, concept="SIDE", value=(SIDE_LETTERS[text[item.start : item.end].lower()],))
         elif concept == "NUM" and concept_at(items, place + 1) in ("COMMA", "STOP", "") and item.value.value <= 90 and _of_the_turn(items, place, text):
             item = replace(item, concept="DEG", value=replace(item.value, sort="DEG", unit="°"))  # "turn is sixty"
         elif concept == "NUM" and (shaped or "/" in text[item.start : item.end]) and (pair := _pair(items, place, text)) is not None:
@@ -71,6 +74,15 @@ def said_short(items, text: str):
             item = replace(item, concept="COUNT")  # how much came off is no length of it
         done.append(item)
     return _neighbours(tuple(done), text)
+
+
+def _moves_by_letter(items, place: int, text: str) -> bool:
+    """ "20x10 to 16x10, R 4/24", "R 4 in 24": behind the sizes of a piece that changes its size."""
+    said = [items[k] for k in range(place + 1, min(place + 4, len(items)))]
+    if text[items[place].start : items[place].end].lower() not in SIDE_LETTERS or not said or said[0].concept != "NUM" or not _changes(items):
+        return False
+    over = "/" in text[said[0].start : said[0].end] or [one.concept for one in said] == ["NUM", "IN", "NUM"] and said[0].value.value < said[2].value.value
+    return over and concept_at(items, place - 1) in ("COMMA", "NUM") and any(one.concept == "BY" for one in items[:place])
 
 
 _STANDS = ("FITTING", "GENERIC", "SEATED", "MOVE", "BE", "FILLER", "IT", "K_STRAIGHT", "COMMA")

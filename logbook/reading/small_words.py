@@ -18,7 +18,7 @@ _TOP_AND_BOTTOM = {"techo": "top", "piso": "bottom"}
 _INFINITIVE = re.compile(r"\w{3,}[aei]r(?:les?|l[oa]s?)?")
 _MINUS = ("menos", "minus")
 _SOMEDAY = ("termine de", "acabe de", "vuelva a", "alcance a")
-_SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
+SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
 _WHEN_DONE = {"TAPE_IT": "TAPED", "STAPLE": "STAPLED", "RUB": "RUBBED", "TRIM": "TRIMMED", "WIPE": "WIPED", "HANG": "HUNG", "REPAIR_IT": "REPAIRED", "HEAT_IT": "PREHEATED"}
 _ACTS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "STAPLES", "TAPE", "SEALED", "HUNG", "MISHEARD")
 
@@ -159,8 +159,8 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="K_PLENUM", value="plenum")
         elif item.concept == "K_TEE" and said == "te" and not _a_tee(done, items, place, text):
             done[place] = replace(item, concept="WORD", value=None)  # "luego te digo": the pronoun
-        elif item.concept == "LETTER" and said in _SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and _concept(items, place + 2) in ("NUM", "LEN"):
-            done[place] = replace(item, concept="SIDE", value=(_SIDE_LETTERS[said],))  # "L in 4 back 24"
+        elif item.concept == "LETTER" and said in SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and _concept(items, place + 2) in ("NUM", "LEN"):
+            done[place] = replace(item, concept="SIDE", value=(SIDE_LETTERS[said],))  # "L in 4 back 24"
         elif item.concept == "LETTER" and said == "n" and ahead in _ACTS and _concept(items, place - 1) not in ("NUMBER", "RUN", "FITTING"):
             done[place] = replace(item, concept="AND", value=None)  # "stapled n taped"
         elif item.concept == "COMMA" and said in ("-", "–", "->") and text[item.start - 1 : item.start] == text[item.end : item.end + 1] == " " and _concept(items, place - 2) == _concept(items, place + 2) == "BY":

@@ -78,7 +78,7 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
         else:
             plans.update(range(begin, clause.last))
             if row.items[begin].concept == "NEED":
-                told = any(live(row, at) in DENIED or live(row, at) in ("UNTAPED", "UNSTAPLED") for at in range(clause.first, begin))  # "left it untaped because I need to get back in there"
+                told = any(live(row, at) in DENIED or live(row, at) in ("UNTAPED", "UNSTAPLED") for at in range(clause.first, begin)) or begin > clause.first and row.words(begin - 1, begin).lower() in words_of("small.gives_reason")  # "left it untaped because I need to get back in there"
                 plans.update(i for c in _rest_of_sentence(cut, place) for i in range(max(c.first, begin if told else 0), c.last))
     rest = row.blanked(blank | plans)
     for place, clause in enumerate(cut):
