@@ -21,6 +21,7 @@ SPANISH_SMALL = Small(
     again=frozenset("otra vez|de nuevo".split("|")),
     ordinals=frozenset("primera segunda tercera primero segundo tercero otra otro".split()),
     gives_reason=frozenset("así que|asi que|porque|pues|por eso".split("|")),
+    beside_it=frozenset("vecino vecina gemelo gemela pareja otro otra siguiente".split()),
     mine=frozenset("mío mía mio mia nuestro nuestra".split()),
     too=frozenset("también tambien".split()),
     not_that=frozenset("no es|no".split("|")),
@@ -71,5 +72,6 @@ SPANISH_SMALL = Small(
     cut_nouns={"recta": "straight", "recto": "straight", "tramo": "straight", "sección": "straight", "ducto": "straight", "pieza": None},
     panel_sides={"tapa de arriba": "top", "la tapa de arriba": "top", "panel de arriba": "top"},
     one_unit={"pie": "ft", "pulgada": "in", "metro": "m"},
+    which={"primero": 0, "primera": 0, "segundo": 1, "segunda": 1, "tercero": 2, "tercera": 2, "cuarto": 3, "cuarta": 3, "último": -1, "última": -1, "ultimo": -1, "ultima": -1, "otro": None, "otra": None},
     several={"codos": "elbow", "tapas": "end_cap", "reducciones": "transition", "tramos": "straight", "ductos": "straight", "conductos": "straight", "rectos": "straight", "rectas": "straight", "transiciones": "transition", "collarines": "collar", "derivaciones": "branch", "tes": "tee", "rejillas": "register", "piezas": "fitting"},
 )

@@ -28,6 +28,7 @@ class Small:
     corrections: frozenset[str] = frozenset()  # right behind the piece: a note that sets it right
     again: frozenset[str] = frozenset()  # right behind the piece: it was told of before
     ordinals: frozenset[str] = frozenset()  # tell one of several that were named
+    beside_it: frozenset[str] = frozenset()  # another piece, by where it is: "its neighbor, thirty-one, …"
     mine: frozenset[str] = frozenset()  # a piece is the speaker's own
     too: frozenset[str] = frozenset()  # what was said before holds of this one too
     not_that: frozenset[str] = frozenset()  # before a number: it is not that piece
@@ -94,5 +95,6 @@ class Small:
     one_unit: Mapping[str, str] = field(default_factory=dict)  # "every foot": a unit by itself, and its sign
     panel_sides: Mapping[str, str] = field(default_factory=dict)  # a panel by its side, which moves as that side: "la tapa de arriba baja cuatro"
     cut_nouns: Mapping[str, str | None] = field(default_factory=dict)  # at the end of a word of cutting: the piece, and its kind
+    which: Mapping[str, int | None] = field(default_factory=dict)  # "the first", "the other": one of several by its place among them; None: not the one told of last
     several: Mapping[str, str] = field(default_factory=dict)  # kinds in the plural
     headings: Mapping[str, str] = field(default_factory=dict)  # words that are a kind only beside the number of the piece: "38, door"

@@ -66,7 +66,7 @@ SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND) COMMA {_RANGE} (?=COMMA|BE|STOP|$)", None),
     (f"(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET){{0,2}} {_LIST} (?=SEP|$|FILLER|ON RUN)", None),
     (f"(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET|AND|STAPLED|TAPED|RUBBED){{0,4}} (?P<a>{_M}) (?:THROUGH|THRU) DET? (?P<b>{_M}) (?=SEP|$|FILLER|ON RUN|BOTH|ALL)", None),
-    (f"{_LIST} (?=(?:FILLER|COMMA){{0,3}} (?:BOTH|ALL) (?:FILL|SIZE){{0,2}} (?P<k>KIND))", lambda row, match, ats: plural(row, match.start("k"))),
+    (f"{_LIST} (?=(?:FILLER|COMMA){{0,3}} (?:BOTH|ALL|COUNT|NUM) (?:FILL|SIZE){{0,2}} (?P<k>KIND))", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<list>{_M} (?:COMMA? {_M})+) COMMA? SIZE? (?P<k>KIND) (?=SIZE|COMMA|STOP|$|ALL|STAPLED|TAPED|BE)", _next_to_each_other),
     (f"(?:ALL_THAT|ALL|BOTH|FITTING|I|^|(?<=SEP)) (?:FILLER|DET|WORD){{0,2}} (?P<f>ON|OF) DET? {_RANGE} (?=BE|HAVE|COMMA|STOP|FILLER|STAPLED|TAPED|HUNG|RUBBED|$)", _of_all),
     (f"(?:(?<=SEP)|^|(?<=AND)) (?:FILLER|ME|BE){{0,2}} (?P<f>ON) DET? {_LIST} (?=COMMA? (?:BOTH|ALL|EACH)|COMMA (?:SIZE|KIND))", _of_all),

@@ -276,7 +276,7 @@ def _named_kinds(items, text: str):
     for place, item in enumerate(items):
         if item.concept == "K_TEE" and text[item.start : item.end].lower() == "te" and concept_at(items, place + 1) in ("WORD", "FIX", "SEE", "SHOWS", "LEAVES", "MOVE", "MOVE_IN", "MOVE_OUT"):
             done[place] = replace(item, concept="WORD", value=None)  # "te ves bien": the pronoun
-        kind = table_of("small.several").get(text[item.start : item.end].lower()) if item.concept == "COUNTED" else None
+        kind = table_of("small.several").get(text[item.start : item.end].lower()) if item.concept in ("COUNTED", "BRANCH_WORD") else None
         if kind is None:
             continue
         of_a_size = concept_at(items, place - 2) == "BY" or (concept_at(items, place - 1) in ("STOP", "") and concept_at(items, place + 1) == "COMMA")  # "both ten by ten straights", "Straights, ten by ten"
@@ -286,6 +286,7 @@ def _named_kinds(items, text: str):
         numbered = concept_at(items, step) in ("NUM", "MARKED", "NUMBER") and concept_at(items, step + 1) not in ("BY", "LEN") and concept_at(items, place - 1) != "NUM"
         numbered = numbered or (concept_at(items, place + 1) == "COMMA" and concept_at(items, place + 2) in ("NUM", "MARKED") and (concept_at(items, place + 3) in ("AND", "COMMA", "TO", "THRU", "THROUGH") and concept_at(items, place + 4) in ("NUM", "MARKED") or [concept_at(items, place + k) for k in (3, 4, 5)] == ["NUM", "AND", "NUM"]))
         listed = (concept_at(items, place - 1) in ("COMMA", "BE") or concept_at(items, place - 1) == "FILLER" and text[items[place - 1].start : items[place - 1].end].lower().split()[0] in ("are", "is", "son")) and any(concept_at(items, k) in ("NUM", "MARKED") for k in range(place - 4, place - 1))
+        listed = listed or concept_at(items, place - 1) in ("COUNT", "NUM") and [concept_at(items, place - k) in ("NUM", "MARKED") for k in (3, 5)] == [True, True] and [concept_at(items, place - k) for k in (2, 4)] == ["COMMA", "AND"]  # "A12 and A13, two collars"
         told = concept_at(items, place - 1) in ("NUM", "COUNT") and any([concept_at(items, k + n) for n in (1, 2)] in (["NUM", "COMMA"], ["NUM", "AND"], ["MARKED", "COMMA"], ["MARKED", "AND"]) for k in range(place + 1, place + 6) if concept_at(items, k) == "COMMA" and all(concept_at(items, j) in _ON_THE_WAY for j in range(place + 1, k)))  # "three straights this time: 21, 22 and 23"
         if (told or numbered or listed or of_a_size or in_a_row or turned or concept_at(items, place - 1) in ("BOTH", "ALL", "THIS") or _of_marks(items, place, text)):
             done[place] = replace(item, concept="K_" + kind.upper(), value=kind) if kind != "fitting" else replace(item, concept="FITTING", value=None)

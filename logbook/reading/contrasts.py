@@ -2,39 +2,135 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
 from logbook.reading.marks import mark_text
 from logbook.reading.mention import Mention
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import table_of, words_of
 from logbook.reading.stance import Clause
 
 _AHEAD = (
     "(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)) (?:FILLER|AND|BUT|ON|OF|IN|NUMBER|FITTING|DET|ONLY){0,3} (?P<m>NUM|MARKED) COMMA?"
     " (?=ME|EVERY|IT|HAVE|DET|STAPLED|TAPED|RUBBED|WIPED|TRIMMED|PREHEATED|NOT|NO|BE|SCRIM|TABS|STAPLES|TAPE|VANES|VOID|WORD) (?!BE? (?:NUM|LEN|FRAC|DEG|BY) (?:SEP|$|BY))"
 )
-_BEHIND = "(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)) (?P<c>(?:[^STOP QUERY COMMA AND BUT]){0,6} (?:SHOWS|TAPED|RUBBED|WIPED|TRIMMED|VANES|TABS|TAPE|STAPLES|IN_PLACE|IN|NOT|NO) (?:ON|IN|OF)|MISSING) (?P<m>NUM|MARKED) (?=SEP|$|BUT|AND (?:NOT|NO))"
+_OPENS = "(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|AND|BUT|ON|OF|IN|NUMBER|FITTING|ONLY){0,3} (?P<m>NUM|MARKED) (?=DAMAGE|FORGOT|MISSING|LEFT_OUT|PENDING|NOT_DONE|UNDONE|FILLER|GAP|C_MASTIC|JOINT|TIGHT|SEALED)"  # "Eleven got wet."
+_BEHIND = "(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)) (?P<c>(?:[^STOP QUERY COMMA AND BUT]){0,8} (?:ON|IN|OF|THROUGH)|(?:[^STOP QUERY COMMA AND BUT]){1,6} (?:TRADE_NOISE|VANES FROM)|(?:[^STOP QUERY COMMA AND BUT]){0,4} (?:NOT|NOT_DONE|FORGOT|LEFT_OUT) (?:HAVE|DET|FILLER|WORD|TO){0,2} (?:RUB|RUBBED|TAPE_IT|TAPED|TAPE|STAPLE|STAPLED|TRIM|TRIMMED|WIPE|WIPED)|(?:[^STOP QUERY COMMA AND BUT]){0,2} MISSING) NUMBER? (?P<m>NUM|MARKED) (?=SEP|$|BUT|AND)"  # "there's a gap on nine", "somebody put a boot through ten"
 
 
 def with_each(row: Row, named: list[Mention], language: Language) -> list[Mention]:
-    """The mentions, with those of a number alone that is the mark of a piece named before among several."""
-    known = {mark for one in named for mark, _ in one.batch} | {one.mark for one in named if one.mark is not None}
+    """The mentions, with those of a number alone that is the mark of a piece named before among several, or of its place among them."""
+    named = _by_their_figures(row, named)
+    known = list(dict.fromkeys(mark for one in named for mark in ([m for m, _ in one.batch] or [one.mark]) if mark is not None))
     if len(known) < 2:
         return named
     spoken = {at for one in named for at in range(one.first, one.last)}
     made = list(named)
-    for pattern in (_AHEAD, _BEHIND):
+    for pattern in (_AHEAD, _OPENS, _BEHIND):
         for match in row.find(pattern):
             span = match.span("m")
-            mark = mark_text(row, *span, language)
+            mark = _of_known(mark_text(row, *span, language), known)
             before = any(one.first < span[0] and (one.mark == mark or any(m == mark for m, _ in one.batch)) for one in named)
             if mark in known and before and not spoken & set(range(*span)):
-                first = match.start("c") if "c" in match.re.groupindex else span[0]
+                first = match.start("c") if "c" in match.re.groupindex else match.start() + (row.items[match.start()].concept in ("AND", "BUT"))
+                first = max([first, *(at + 1 for at in spoken if first <= at < span[0])])
                 made.append(Mention(first, span[1], mark=mark, mark_at=span))
                 spoken.update(range(*span))
-    return sorted(made, key=lambda m: m.first)
+    made += _by_their_places(row, made, known)
+    return sorted([_from_its_clause(row, one, made) for one in made], key=lambda m: m.first)
+
+
+def _by_their_places(row: Row, named: list[Mention], known: list[str]) -> list[Mention]:
+    """ "First one's taped, second one isn't", "on the last one but not on the other": one of those that were named, by its place among them."""
+    made: list[Mention] = []
+    spoken = {at for one in named for at in range(one.first, one.last)}
+    begins = max(min(one.last for one in named if one.mark == mark or any(m == mark for m, _ in one.batch)) for mark in known)
+    last = known[-1]
+    for at in range(begins, len(row.items)):
+        where = place_word(row, at)
+        last = next((one.mark for one in named if one.first == at and one.mark is not None), last)
+        if where is None or at in spoken:
+            continue
+        which, end = where
+        first = at
+        while first > begins and row.items[first - 1].concept in ("DET", "FILLER", "ONLY", "ON", "OF", "IN"):
+            first -= 1
+        leads, behind = row.items[first - 1].concept, row.items[end].concept if end < len(row.items) else "STOP"
+        if behind in _SEPARATE and first > begins:  # "… on the first", "not the last one"
+            while first > begins and row.items[first - 1].concept not in _SEPARATE and first - 1 not in spoken:
+                first -= 1
+        elif leads not in _SEPARATE or behind not in _SAID_OF_ONE:
+            continue
+        if which is None:
+            mark = next((one for one in known if one != last), None) if len(known) == 2 else None
+        else:
+            mark = known[which] if which < len(known) and (which != 1 or row.words(at, at + 1).lower().split()[0] not in _OF_THREE or len(known) == 3) else None
+        if mark is not None:
+            made.append(Mention(first, end, mark=mark, mark_at=(at, at + 1)))
+            last = mark
+    return made
+
+
+def place_word(row: Row, at: int) -> tuple[int | None, int] | None:
+    """ "The first", "second one", "the other one": which of those named (None: the other), and the item behind."""
+    item = row.items[at]
+    words = row.text[item.start : item.end].lower().split()
+    if len(words) > 3:
+        return None
+    article = bool(at) and row.items[at - 1].concept == "DET" or len(words) > 1 and words[0] in words_of("small.articles")
+    words = words[1:] if len(words) > 1 and words[0] in words_of("small.articles") else words
+    if words[0] not in (table := table_of("small.which")) or any(row.items[k].concept in _PARTS for k in range(row.sentence_start(at), at)):
+        return None  # "three sides are taped but the fourth isn't"
+    one = words[1:2] == ["one"] or len(words) == 1 and at + 1 < len(row.items) and row.words(at + 1, at + 2).lower() == "one"
+    return (table[words[0]], at + 1 + (one and len(words) == 1)) if one or article and len(words) == 1 else None
+
+
+_OF_THREE = ("middle",)
+_PARTS = ("SIDE_WORD", "SIDES_ALL", "JOINT", "END")
+_SEPARATE = ("STOP", "QUERY", "COMMA", "AND", "BUT", "EXCEPT")
+_SAID_OF_ONE = ("BE", "HAVE", "NOT", "NO", "NOT_DONE", "I", "STAPLED", "TAPED", "RUBBED", "EVERY", "WITH", "MISSING", "DAMAGE", "GAP", "PENDING", "FORGOT", "VOID", "LEFT_OUT", "TIGHT")
+
+
+def _of_known(mark: str | None, known: list[str]) -> str | None:
+    """ "Thirteen" of A12 and A13 is A13."""
+    if mark is None or mark in known or not mark.isdigit():
+        return mark
+    alike = [one for one in known if one.lstrip(_LETTERS) == mark]
+    return alike[0] if len(alike) == 1 else mark
+
+
+_LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ-"
+
+
+def _by_their_figures(row: Row, named: list[Mention]) -> list[Mention]:
+    """The mentions, where a number alone that is the figures of a lettered mark named before is that piece."""
+    made: list[Mention] = []
+    known: list[str] = []
+    for one in named:
+        new_kind = one.kind is not None or [item.concept for item in row.items[one.last : one.last + 2]] == ["BE", "DET"]
+        if one.mark is not None and not new_kind and one.mark not in known:
+            one = replace(one, mark=_of_known(one.mark, known))
+        known += [mark for mark in ([m for m, _ in one.batch] or [one.mark]) if mark is not None]
+        made.append(one)
+    return made
+
+
+def _from_its_clause(row: Row, one: Mention, named: list[Mention]) -> Mention:
+    """ "I stapled and taped ten": what stands right before the number of a piece named before is of it, from where its clause begins."""
+    if one.mark is None or one.kind is not None or not any(row.items[k].concept in ACTS for k in range(one.first, one.mark_at[0])):
+        return one
+    if not any(other.first < one.first and (other.mark == one.mark or any(mark == one.mark for mark, _ in other.batch)) for other in named):
+        return one
+    first, spoken = one.first, {at for other in named for at in range(other.first, other.last)}
+    while first > 0 and first - 1 not in spoken and (row.items[first - 1].concept not in _BREAKS or row.items[first - 1].concept == "AND" and first > 1 and row.items[first - 2].concept in ACTS):
+        first -= 1
+    return replace(one, first=first)
+
+
+_BREAKS = ("STOP", "QUERY", "COMMA", "BUT", "AND", "EXCEPT")
 
 
 def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
@@ -42,13 +138,13 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     made: list[Claim] = []
     for place, clause in enumerate(cut[1:], 1):
         items = row.items[clause.first : clause.last]
-        head = [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER", "DET", "ON", "OF", "IN", "I", "IT") and not item.concept.startswith("K_")]
+        head = _concepts(row, clause)
         if not row.is_blank(clause.first) and head[:2] == ["NUM", "EVERY"]:  # "forty-one stapled every two, forty-two every three"
             act = _last_done(row, cut, place)
             if act is not None and row.items[act].concept == "STAPLED":
                 made.append(claim(row, "stapled", True, clause.last - 1, clause.last, hedged=False, weak=True))
                 continue
-        if not row.is_blank(clause.first) and head in _NOT_ON and items[-2].concept in ("ON", "IN", "OF", "MISSING"):  # "vanes in five, none in six"
+        if not row.is_blank(clause.first) and head in _NOT_ON and {"ON", "IN", "OF", "MISSING"} & {item.concept for item in items[-4:]}:  # "vanes in five, none in six"
             act = _last_done(row, cut, place)
             if act is not None:
                 at = next(k for k in range(clause.first, clause.last) if row.items[k].concept in ("NO", "NOT", "MISSING"))
@@ -68,6 +164,22 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
         acts = [at for at in range(before.first, before.last) if row.items[at].concept in ACTS]
         if acts and any(row.items[at].concept in ("NOT", "NOT_DONE") for at in range(before.first, acts[0])):
             made.append(claim(row, ACTS[row.items[acts[0]].concept], True, clause.last - 2, clause.last, hedged=False))
+    return made
+
+
+def _concepts(row: Row, clause: Clause) -> list[str]:
+    """What a clause says, without the words that say nothing; "the first one" counts as a number does."""
+    made: list[str] = []
+    at = clause.first
+    while at < clause.last:
+        item, where = row.items[at], place_word(row, at)
+        if where is not None:
+            made.append("NUM")
+            at = where[1]
+            continue
+        if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER", "DET", "ON", "OF", "IN", "I", "IT") and not item.concept.startswith("K_"):
+            made.append(item.concept)
+        at += 1
     return made
 
 
@@ -91,7 +203,7 @@ def _last_done(row: Row, cut: tuple[Clause, ...], place: int) -> int | None:
         concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
         if any(c in ("NOT", "NO", "NOT_DONE", "PENDING") for c in concepts) or row.is_blank(clause.first):
             return None
-        acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES", "WIPED", "PREHEATED", "SHOWS", "TAPE", "STAPLES")]
+        acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES", "WIPED", "PREHEATED", "SHOWS", "TAPE", "STAPLES", "CLINCHED")]
         if acts:
             return acts[-1]
         if len(concepts) > 4:

@@ -13,6 +13,7 @@ from logbook.languages.language import Language
 from logbook.reading.batches import plural
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
+from logbook.reading.in_its_clause import ACT_FACTS
 from logbook.reading.listed import kept_for
 from logbook.reading.mention import Mention
 
@@ -266,11 +267,13 @@ _OF_TWO = re.compile(r"^(?:y |and |pero |but )?(?:the|el|la|al|a la) (first|seco
 _COUNTS_TWO = re.compile("first|second|third|primer[oa]|segund[oa]|tercer[oa]")
 
 
-def _of_these(row: Row, one: Claim, made: list[Draft], holder: int) -> int:
+def _of_these(row: Row, one: Claim, made: list[Draft], holder: int, begin: int) -> int:
     """ "Recta 4 y recta 5, la primera encintada, la segunda no": of the piece named first."""
     start = one.first
     while start > 0 and row.items[start - 1].concept not in ("STOP", "QUERY", "COMMA"):
         start -= 1
+    if start < begin < one.first:
+        return holder  # "el primero con aletas y el segundo sin": told of by its own place
     told = _OF_TWO.match(row.text[row.items[start].start : row.items[one.last - 1].end].lower())
     marked = [place for place, draft in enumerate(made) if draft.mark is not None]
     return marked[_WHICH[told.group(1)]] if told and len(marked) > _WHICH[told.group(1)] and len(marked) > 1 else holder
@@ -281,6 +284,7 @@ def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim]
     batches = Counter(begin for begin, _ in regions)
     of_two = _COUNTS_TWO.search(row.text.lower()) is not None
     marks_at = {at for draft in made if draft.mark is not None for at in range(draft.mark.first, draft.mark.last)} if len(made) > 1 else set()
+    of_all: set[tuple[str, int]] = set()  # facts that were told of several at once
     for one in sorted(claims, key=lambda c: (c.first, c.last)):
         if one.name == "(angle)" and one.last - 1 in marks_at:
             continue  # "90 and 91, the same": their numbers
@@ -295,8 +299,13 @@ def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim]
         elif batches[begin] > 1:
             mates = [index for other, index in regions[max(0, at - batches[begin]) : at + 1] if other == begin]
         else:
-            mates = [_of_these(row, one, made, holder) if of_two else holder]
-        for place in _of_the_one(row, one, mates) if len(mates) > 1 else mates:
+            mates = [_of_these(row, one, made, holder, begin) if of_two else holder]
+        mates = _of_the_one(row, one, mates) if len(mates) > 1 else mates
+        if len(mates) > 1:
+            of_all.update((one.name, place) for place in mates)
+        elif (one.name, mates[0]) in of_all and one.name in ACT_FACTS and one.value is False:
+            one = replace(one, corrects=True)  # "all three rubbed. Except six, I didn't rub six": of one more closely
+        for place in mates:
             if len(mates) > 1 and made[place].kind is not None and not kept_for(made[place].kind.value, one.name):
                 continue
             made[place].claims.append(one)

@@ -271,6 +271,9 @@ def copy_over(made: list[Draft], regions: Regions, done: list[list[tuple]], copi
 
 def _copied(made: list[Draft], done: list[list[tuple]], said, place: int, source: int, own: set[str]) -> None:
     theirs = {one.name for one, _ in done[source]}
+    if any(one.name == "kind" and one.value == "collar" for one, _ in done[source]):  # "A13 likewise, but the tabs aren't bent"
+        done[place] = [(mine, clash) for one, clash in done[place] for mine in _of_a_collar([one])]
+        own = {one.name for one, _ in done[place]}
     for one, first in [(one, source) for one, _ in done[source]] + [(one, first) for one, first in made[source].carried if one.name not in theirs]:
         wanted = said.names is None or one.name in said.names
         if wanted and one.name not in own and one.name in BY_NAME and one.name not in ("mark", "run", "stage", "joined_to"):

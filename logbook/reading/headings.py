@@ -158,8 +158,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) (?:FILLER|DET){0,2} (?P<m>MARKED|NUM|LETTER NUM) COMMA? (?=(?:FILL|COMMA)* (?:SAME_THING|SAME_SIZE))"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
-    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:DET|WORD|GENERIC|NUM|ANOTHER|OTHER_SIDE|AND|FILLER){1,5} COMMA (?P<m>MARKED|NUM) COMMA (?=FILL{0,2} SAME_THING)"):  # "the other one, thirty-one, same thing"
-        if not taken.intersection(range(*match.span("m"))):
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:DET|WORD|GENERIC|NUM|ANOTHER|OTHER_SIDE|AND|FILLER){1,5} COMMA (?P<m>MARKED|NUM) COMMA (?=FILL{0,2} SAME_THING|(?P<b>BE|HAVE|NOT|NO|NOT_DONE|STAPLED|TAPED))"):  # "the other one, thirty-one, same thing"
+        beside = match.start("b") < 0 or not words_of("small.beside_it").isdisjoint(row.words(*match.span()).lower().replace(",", "").split())  # "its neighbor, thirty-one, isn't taped"
+        if beside and not taken.intersection(range(*match.span("m"))):
             add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find(f"(?:{START}|(?<=STOP)) (?:ANOTHER|AND|FILLER){{0,3}} (?P<m>MARKED|NUM) (?:WORD|FILLER)? (?P<c>COMMA) (?=DET? (?:KIND|SIZE|SERVICE|STAPLED|TAPED|VANES|HUNG))"):
         if row.words(*match.span("c")) == ":" and not taken.intersection(range(*match.span("m"))):  # "73 first: straight, … Then 74: elbow, …"

@@ -88,9 +88,9 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                 continue
         if concept == "LEFT_OUT":
             noun = next((k for k in range(at + 1, min(at + 4, clause.last)) if live(row, k) in ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")), None)
-            out = noun is not None and ({"out", "off"} & set(row.words(at, at + 1).lower().split()) or (noun + 1 < clause.last and live(row, noun + 1) in ("OUT", "MISSING", "OFF")))
+            out = noun is not None and ({"out", "off"} & set(row.words(at, at + 1).lower().split()) or (noun + 1 < clause.last and (live(row, noun + 1) in ("OUT", "MISSING", "OFF") or _out_of(row, noun + 1))))
             if out:
-                ends = noun + 1 if live(row, noun + 1 if noun + 1 < clause.last else noun) not in ("OUT", "MISSING", "OFF") else noun + 2
+                ends = noun + 1 if live(row, noun + 1 if noun + 1 < clause.last else noun) not in ("OUT", "MISSING", "OFF") and not _out_of(row, noun + 1) else noun + 2
                 made.append(claim(row, *DENIED[live(row, noun)], at, ends))
                 at = ends
                 continue
@@ -121,6 +121,11 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                     continue
         at += 1
     return made
+
+
+def _out_of(row: Row, at: int) -> bool:
+    """ "left the vanes out of it" """
+    return at < len(row.items) and live(row, at) == "FROM" and row.words(at, at + 1).lower().split()[0] in ("out", "off")
 
 
 def _nothing_but(row: Row, but: int) -> int | None:

@@ -33,11 +33,20 @@ def together(row: Row, named: list[Mention]) -> list[Mention]:
         while end + 1 < len(done) and _next_in_list(row, done[end], done[end + 1]):
             end += 1
         twins = end == at + 1 and done[end].kind is None and any(item.concept == "AND" for item in row.items[done[at].last : _named_at(row, done[end])])  # "straight 23 and its twin 24"
-        if end > at and (twins or _said_of_each(row, done[end]) or _told_ahead(row, done[at])):
+        if end > at and (twins or _alike(row, done[at : end + 1]) or _said_of_each(row, done[end]) or _told_ahead(row, done[at])):
             for place in range(at, end + 1):
                 done[place] = replace(done[place], listed=at if place > at else -2)
         at = end + 1
     return done
+
+
+def _alike(row: Row, some: list[Mention]) -> bool:
+    """ "Elbow 7 and elbow 8, twelve by twelve nineties", "straight 9 and straight 10, stapled and taped": of one kind, and told of together."""
+    first, last = some[0], some[-1]
+    behind = [item.concept for item in row.items[last.last : last.last + 2]]
+    joined = any(item.concept == "AND" for item in row.items[some[-2].last : _named_at(row, last)])
+    opens = row.sentence_start(first.first) in (first.first, first.first - 1, first.first - 2)
+    return joined and opens and len({one.kind for one in some}) == 1 and behind[:1] == ["COMMA"] and behind[1:] in (["SIZE"], ["STAPLED"], ["TAPED"], ["LEN"], ["BOTH"], ["ALL"])
 
 
 def _next_in_list(row: Row, one: Mention, other: Mention) -> bool:

@@ -6,23 +6,37 @@ from dataclasses import replace
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim
+from logbook.reading.contrasts import place_word
 from logbook.reading.grammar import Row
 from logbook.reading.marks import mark_text
 from logbook.reading.mention import Mention
 from logbook.reading.parts import Part
 
-_LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT) (?:ON|OF|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM) (?=SEP|$)"
+_LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT|(?P<b>BUT)) (?:ON|OF|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM|WORD|FILLER|ANOTHER) (?=NUM? (?:SEP|$))"
 _ACTS = ("stapled", "taped", "rubbed_down", "vanes", "trimmed", "surface_clean", "tabs_bent", "cross_tabs", "preheated", "reinforced")
 
 
 def places(row: Row) -> tuple[tuple[int, int, int], ...]:
     """(first, place of the number, last) of every exception that could be of one piece."""
-    return tuple((match.start(), match.start("m"), match.end()) for match in row.find(_LEFT_OUT) if row.words(match.start(), match.start() + 1).lower() != "minus")
+    found = [(match.start(), match.start("m"), match.end()) for match in row.find(_LEFT_OUT) if row.words(match.start(), match.start() + 1).lower() != "minus" and (match.start("b") < 0 or _of_all(row, match.start()))]
+    return tuple((first, at, last) if where is None else (first, at, where[1]) for first, at, last in found if (where := place_word(row, at)) is not None or row.items[at].concept in ("MARKED", "NUM"))
 
 
-def of_these(row: Row, found, marks: set[str], language: Language):
+def _of_all(row: Row, but: int) -> bool:
+    """ "Everything's rubbed but six": where all were told of, "but" leaves one out."""
+    return any(row.items[k].concept in ("ALL_THAT", "ALL", "BOTH", "EACH") for k in range(row.sentence_start(but), but))
+
+
+def of_these(row: Row, found, marks: list[str], language: Language):
     """Those whose number is one of these marks: "all sides except two" is none."""
-    return tuple((first, at, last) for first, at, last in found if mark_text(row, at, at + 1, language) in marks)
+    return tuple((first, at, last) for first, at, last in found if _mark(row, at, marks, language) in marks)
+
+
+def _mark(row: Row, at: int, marks: list[str], language: Language) -> str | None:
+    where = place_word(row, at)
+    if where is None:
+        return mark_text(row, at, at + 1, language) if row.items[at].concept in ("MARKED", "NUM") else None
+    return marks[where[0]] if marks and where[0] is not None and where[0] < len(marks) else None
 
 
 def without(cut_up: tuple[Part, ...], found) -> tuple[Part, ...]:
@@ -32,9 +46,9 @@ def without(cut_up: tuple[Part, ...], found) -> tuple[Part, ...]:
 
 def excepted(row: Row, found, named: list[Mention], claims: list[Claim], language: Language) -> tuple[list[Mention], list[Claim]]:
     """With a mention of the one left out, and its acts denied: those told last before it, in its sentence."""
-    marks = {mark for one in named for mark, _ in one.batch}
+    marks = list(dict.fromkeys(mark for one in named for mark, _ in one.batch))
     for first, at, last in found:
-        mark = mark_text(row, at, at + 1, language)
+        mark = _mark(row, at, marks, language)
         if mark not in marks:
             continue
         acts: list[Claim] = []

@@ -57,7 +57,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     cut_up = parts(row, cut)
     but_one = one_left_out.places(row)
     if but_one:
-        marks = {mark for one in mentions(row, set(), language) for mark, _ in one.batch}
+        marks = list(dict.fromkeys(mark for one in mentions(row, set(), language) for mark, _ in one.batch))
         but_one = one_left_out.of_these(row, but_one, marks, language)
         cut_up = one_left_out.without(cut_up, but_one)
     wanted = as_wanted.as_wanted(row, cut_up, language)
