@@ -6,7 +6,7 @@ from logbook.languages.en_came_off import STOCK
 from logbook.languages.language import Turns
 
 _SOME = (
-    r"(?:(?:just |only |about |maybe |like )?(?:one|two|three|four|five|a couple|couple|a few|few|some|several|half|most|a bunch|a lot|another|the last one|the last two|the others?|both)"
+    r"(?:(?:just |only |about |maybe |like )?(?:one|two|three|four|five|six|seven|eight|ten|twelve|a couple|couple|a few|few|some|several|half|most|a bunch|a lot|another|the last one|the last two|the others?|both)"
     r"(?: of (?:them|'em|those|these|it|the|my))?)"
 )
 _PART = r"(?:cheeks?|heel|throat|branch|trunk|main|tap|take-?off)"  # of a piece that has more than one
@@ -30,7 +30,7 @@ ENGLISH_TURNS = Turns(
     beside=frozenset(
         "rail rails slot slots runner runners round the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
         " little bit just pretty real really on at in to up by under over along behind around right only maybe about like one one's got has have had gets get i we i've we've"
-        " my its and but though although except for two three four five couple few some several half most bunch lot another last first others other corner corners corner's"
+        " my its and but though although except for two three four five six seven eight nine ten twelve couple few some several half most bunch lot another last first others other corner corners corner's"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
         " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
         " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's shiplap groove well so now today again from where was which who all way down off out also even"
@@ -58,13 +58,14 @@ ENGLISH_TURNS = Turns(
     meanwhile=r" (?:because|since|'?cause|when|while|as|after|once|the minute|the second|as soon as|every time) (?:i|we|i'm|we're|he|she|they|it|it's|you|the|my|somebody|someone|a|of)\b.*$",
     # tabs that stand where they should lie
     standing=(
-        r"tabs?(?: \w+)?(?: is| are| was| were|'re|'s)?(?: still| just| all| kind of| kinda| a little| pretty| real)* (?:flop\w*|flap\w*|wiggl\w*|wobbl\w*|rattl\w*|loose|sprung|springy|springing|slack|lazy|wavy|unbent|straight|stick(?:s|ing)?(?: straight| right)? (?:up|out)|stand(?:s|ing)?(?: straight| tall)?(?: up| out)?|pok(?:e|es|ing) (?:up|out)|half[- ]?(?:way )?(?:bent|down|over)|proud|up in the air|not down|not bent|waving|in the breeze)",
+        r"tabs?(?: \w+| (?:on|in|at|of|along|around) the [\w ]{1,16}?)?(?: is| are| was| were|'re|'s)?(?: still| just| all| kind of| kinda| a little| pretty| real)* (?:flop\w*|flap\w*|wiggl\w*|wobbl\w*|rattl\w*|loose|sprung|springy|springing|slack|lazy|wavy|unbent|straight|stick(?:s|ing)?(?: straight| right)? (?:up|out)|stand(?:s|ing)?(?: straight| tall)?(?: up| out)?|pok(?:e|es|ing) (?:up|out)|half[- ]?(?:way )?(?:bent|down|over)|proud|up in the air|not down|not bent|waving|in the breeze)",
         r"(?:loose|floppy|wobbly|unbent|straight|wiggly) tabs?",
         r"(?:tabs?|ones|rest|others?|them|few|couple|two|three|four|one|some) (?:of (?:the|them|those) ?(?:tabs?)? ?)?(?:is |are |'re |'s |were |was )?(?:still |just |all |left )*(?:standing|straight(?: out| up)?|up|upright|out|sticking (?:up|out)|not down|not over)",
         r"(?:they|those|these|them)(?: all| both| still| just)* (?:stick|stand|poke|point|are|'re)(?: still| all| just)* (?:(?:sticking|standing|poking|pointing) )?(?:straight (?:out|up)|up|out|straight)$",
         r"left (?:the )?(?:others?|rest|other ones|two|three|four|a few|a couple|some)(?: of them)?(?: standing| up| straight| alone| off)?",
     ),
     tabs_short=(
+        r"(?:a|one|two|three|couple|few) tabs? short|short (?:a|one|two|three|a couple(?: of)?|of a|of two|some) tabs?", r"(?:missed|skipped|forgot|lost|broke|snapped|tore|cut)(?: off)? (?:a|one|two|three|a couple(?: of)?|some|a few)(?: of)?(?: the| my| those)? tabs?(?! (?:back|down|over))", r"tabs?(?: still| all)? (?:need|needs|want|wants|could use|could stand|have yet|remain)(?: some| to be| a little)? (?:bending|bent|folding|folded|knocking|hammering|work)\b",
         r"every (?:other|second|third)(?: one)?(?: of)?(?: the| my| those)? tabs?|every (?:other|second|third) one of (?:the|those|my) tabs",
         r"(?<!every )(?<!each )(?:all but|only|just|a few|few|some|half|most|a couple|couple|one|two|three|four|five|six|ten)(?! (?:inch|inches|round|all|each|every(?! other| second| third))\b)(?: \w+)?(?: of)?(?: the| my| those| them)?(?: \w+)? tabs?|tabs? (?:on|at) (?:the )?(?:one|two|three|top|bottom|left|right|back|front)",
         r"tabs? (?:that )?(?:i|we) (?:(?:just|really|still) )*(?:couldn't|can't|could not|didn't|never could|never) (?:\w+ )?(?:get|bend|fold|reach|turn|flatten|lay|get to)\b",
@@ -87,7 +88,7 @@ ENGLISH_TURNS = Turns(
         (r"rocks?|rocking|hangs up|hung up|binds|binding|cocked|teeters|(?:doesn't|didn't|won't|wouldn't|don't) (?:go|sit|drop|lay|lie) (?:down|flat|in|right)?", ("panel_seated",)),
         (r"(?:didn't|did not|don't|won't|wouldn't|doesn't) (?:quite |really |all )?fit", ("vanes", "panel_seated")),
         (r"(?:didn't|did not|don't|doesn't|won't|wouldn't|isn't|aren't|ain't|wasn't|weren't|never|not|refuses to|refused to|fails to|failed to|can't get (?:it|them|that) to) (?:really |quite |all |even |going to |gonna )?"
-         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick|sticking|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|sit|drop in|clinch|bend|stay|staying|lay|lie|laying|lying|close(?! (?:up|in|together|tight))|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
+         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick(?! (?:up|out)\b)|sticking(?! (?:up|out)\b)|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|sit|drop in|clinch|bend|stay|staying|lay|lie(?= (?:down|flat|in|right|good|on|there))|laying|lying|close(?! (?:up|in|together|tight))|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
     ),
     missed=(
         (r"(?:only |just )(?:put|got|used|set|ran|had|have)(?: in)? (?:(?:in )?every (?:other|second|third)|half(?: of)?|a couple(?: of)?|two|three|some)(?: of)?(?: the| my)? (?:ones?|vanes?|slots?|rails?|blades?|them)(?: in)?", ("vanes",)),
@@ -108,6 +109,7 @@ ENGLISH_TURNS = Turns(
         r"(?:most|some|part|half|parts|bits|a little|a bit|a third|two thirds|three quarters|one half) of (?:it|them|the|that|'em)\b",
         r"(?:most of|part of|half of|some of|halfway|half way|partway|part way|part|half)(?: of)?(?: the)? way\b|halfway|partway",
         r"(?:what|whatever|where|wherever|everything|all|anywhere|every place|everywhere|the parts|as (?:much|far|good|many|well) as|as best|the best|best) (?:that )?(?:i|we) (?:could|can)\b",
+        r"^(?:only |just )*(?:the )(?:one|ones|two|three|side|sides|part|parts|bit|half|seams?|stretch|edges?|ends?)(?: (?:side|sides|seam|seams|ones))? (?:that )?(?:i|we|you) (?:could|can|had|have|was able to)\b",
         r"(?:until|till|'til|before) (?:i|we|the \w+) (?:ran|run) out|(?:in|here and there|a few|a couple(?: of)?) (?:spots|places)|here and there|spots here and there",
         r"(?:just|only|at) (?:on |at )?the (?:corners|ends|edges)(?: only)?\b|(?:the )?(?:corners|ends|edges) only|only (?:the |at the |on the )?(?:corners|ends|edges)",
         r"^(?:it |them |that )?(?:some|a little|a bit|a little bit)(?= ?$)",
@@ -151,7 +153,9 @@ ENGLISH_TURNS = Turns(
     ),
     # the same, as a thought of its own behind the act
     alone=(
-        rf"^(?!but (?:that|this) one (?:i|we|is|has|got|it)\b)(?:except|all but|every side but|all sides but|but|bar|save)(?: for)? (?:the|that|my) (?:last |back |far |other |whole )?(?:one|{_SPOT}) (?:by|against|up against|at|under|behind|near|next to|towards?|facing|along|over|above|below|where|on|in|that's|that is|i|we) .{{2,40}}$",
+        rf"^(?!but (?:that|this) one (?:i|we|is|has|got|it)\b)(?:except|all but|every side but|all sides but|but|bar|save|apart from|aside from|other than|besides|short of)(?: for)? (?:the|that|my) (?:last |back |far |other |whole )?(?:one|{_SPOT}) (?:by|against|up against|at|under|behind|near|next to|towards?|facing|along|over|above|below|where|on|in|that's|that is|i|we) .{{2,40}}$",
+        r"^(?:but |well |and )*(?:except|apart from|aside from|other than|save|bar|but)(?: for)?(?: right| just| over)? (?:where|wherever|under|behind|around) (?:the|that|my|it|i|we|they|you|there's|there)\b(?! (?:says?|said)\b)[^.;]{2,50}$",
+        r"^(?:but |well |and |only )*(?:(?:there's|there is|it's got|got|left|has) )?(?:a |one |about |maybe |an? )*(?:good |long |little |short |whole )*(?:stretch|spot|place|section|piece|run|strip|corner|seam|side|foot|(?:\w+ )?(?:feet|inches))(?: or so| or two)?(?: (?:on|at|in|along|down|near|of|under) (?:the |it|this )?(?:\w+ )?(?:\w+)?)?(?: that's| that has| that's got| is| has| got)?(?: with)? (?:nothing|none|not a thing|no tape|no staples) (?:in|on|over|holding) (?:it|there|them)$",
         r"^(?:but |well |or |and |just |only |at least )*(?:most|some|part|half|parts|bits|nearly all|almost all|not quite all|not all|just about all|about half|maybe half|nearly|almost) of (?:it|them|that|'em)(?: anyway| anyways| at least| so far| though)?$",
         r"^(?:but |well |or |and )*(?:mostly|partly|partially|partway|part way|halfway|half way|for the most part|in spots|in places|not (?:completely|entirely|fully|quite|all the way(?: around| down| in)?|everywhere|all around|perfect))(?: anyway| though| at least)?$",
         r"^(?:but |well |or |and |at least |just )*(?:as (?:far|much|good|best|well) as|where|wherever|what|whatever|everything|best) (?:i|we) (?:could|can)(?: reach| get| do)?(?: at| to| into)?(?: it| there)?(?: anyway)?$",
@@ -163,7 +167,7 @@ ENGLISH_TURNS = Turns(
     left_to_do=(
         rf"^(?:but |and |i |we |still |just |only )*(?:got|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART}) (?:when|once|as soon as|after|if) .*$",
         rf"^(?:but |and |though |just |only )*(?:the |that |one )?(?:whole |back |bottom |top |left |right |other |last )*(?:{_SPOT}|{_PART})(?: still| yet)?(?: needs it| needs doing| needs (?:some|more)| to go| to do| left to do| to be done| has to be done| needs to be done)(?: yet| still| tomorrow| later)?$",
-        rf"^(?:but |and |i |we |still |i've |we've |i'm |just |only )*(?:got|have|had|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta go back for|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART})(?: to (?:do|go|finish)| left(?: to do)?| yet| later| tomorrow)*$",
+        rf"^(?:but |and |i |we |still |i've |we've |i'm |just |only )*(?:got|have|had|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta go back for|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART})(?: to (?:do over|do again|redo|do|go|finish|fix)| left(?: to do)?| yet| later| tomorrow)*$",
         rf"^(?:but |and |then )*(?:i'll|i will|we'll|gonna|i'm gonna|i'm going to) (?:get|do|finish|catch|hit|go back for|come back for|come back and get|go back and get)(?: the| that| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART})(?: later| tomorrow| after lunch| after| in a bit| when .*)?$",
     ),
     excepts=(
@@ -215,7 +219,7 @@ ENGLISH_TURNS = Turns(
         (r"tape|taping", "taped"), (r"staples|stapling", "stapled"), (r"vanes", "vanes"), (r"rub(?:bing)?(?: it)?(?: down| out)?|rub-?downs?", "rubbed_down"), (r"(?:cross )?tabs", "cross_tabs"),
     ),
     waits=(
-        r"(?:the |my )?(?:{act})(?:'s| is| are| will| gets| get)?(?: just| still)?(?: be| come| comes| coming| go| goes| going)?(?: in| on)? (?:next|later|later on|to come|to follow|to go on|to go in|after lunch|after break|afterwards?|tomorrow|yet to come|still to come|in the morning|this afternoon|last)(?: on| in)?(?: yet)?",
+        r"(?:the |my )?(?:{act})(?:'s| is| are| will| gets| get)?(?: just| still)?(?: be| come| comes| coming| go| goes| going)?(?: in| on)? (?:next|later|later on|to come|to follow|to go on|to go in|after lunch|after break|afterwards?|(?:on |next |come )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: morning)?|tonight|next week|first thing(?: tomorrow| monday)?|tomorrow|yet to come|still to come|in the morning|this afternoon|last)(?: on| in)?(?: yet)?",
         r"(?:the |my )?(?:{act})(?: is|'s| are)? (?:all|the only thing|the last thing) (?:that's |that is |i have |i've got |we have )?left(?: to do)?",
         r"(?:(?:the |my )?(?:only |one |last |big |main )*)?things? (?:that's |that is |i have |i've got )?(?:left|missing|lacking)(?: to do)?(?: (?:on|in|from|with) [\w -]+?)?(?: is| are|'s) (?:the )?(?:{act})|(?:all|only thing) it (?:lacks|needs|wants)(?: is|'s)? (?:the )?(?:{act})",
         r"(?:i |we |i'm |we're )?(?:left|leaving|saved|saving|holding|save|kept) (?:the )?(?:{act}) (?:for|until|till) (?:later|last|tomorrow|after|the|monday|lunch|this|\w+ shift).*",
@@ -225,7 +229,7 @@ ENGLISH_TURNS = Turns(
         r"(?:the |my )?(?:{act})(?:'s| is| are) (?:for|on|due|set for|scheduled for|down for) (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|later|tonight|order|the (?:next|morning|night|other) (?:shift|crew)|next \w+|after \w+)\b.*",
         r"(?:now |then |so )?(?:on|moving on|going on|moving|ready) (?:to|for) (?:the )?(?:{act})",
         r"(?:the )?(?:{act}) (?:can wait|has to wait|will have to wait|waits|is waiting)\b.*",
-        r"(?!rub(?: it)?\b)(?:the |my )?(?:{act})(?: goes| go| comes| come)?(?: in| on)? (?:when|once|as soon as|whenever) (?:i|we|it|it's|they|they're|he|she|somebody|the|that|this|my|our)\b(?! (?:was|were|had|did)\b)(?!.*\b(?:was|were|had|did|came|went|(?<!'ve )(?<!have )got|(?<!'s )(?<!is )(?<!are )(?<!gets )\w{2,}ed)\b).*",
+        r"(?!rub(?: it)?\b)(?:the |my )?(?:{act})(?: goes| go| comes| come| gets| get| can| will| could| should| has to| have to)*(?: go| come| wait| be)?(?: in| on| up)? (?:when|once|as soon as|whenever) (?:i|we|it|it's|they|they're|he|she|somebody|the|that|this|my|our)\b(?! (?:was|were|had|did)\b)(?!.*\b(?:was|were|had|did|came|went|(?<!'ve )(?<!have )got|(?<!'s )(?<!is )(?<!are )(?<!gets )\w{2,}ed)\b).*",
     ),
     # what a move had to do with
     room=(

@@ -121,9 +121,11 @@ def _faults(row: Row, own: Row, cut_up, place: int, looks: Some, language: Langu
 def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     noun, names, part = wrong.noun, wrong.names, wrong.part
     acts = _acts_before(row, own, part, cut_up, place, names, wrong.every) if noun is None else ()
+    if wrong.how == "excepts" and language.turns.tab_word and place and cut_up[place - 1].sentence == cut_up[place].sentence and language.turns.tab_word in cut_up[place - 1].words:
+        acts = tuple(at for at in acts if _ACTS[row.items[at].concept] in ("tabs_bent", "cross_tabs"))  # "every tab's down except three": of the tabs, not of the act before
     mended = is_mended(cut_up, place, language)
-    if mended and noun == "panel_seated" and (language.turns.no_tab and _without_leads(_mending(cut_up, place, language).words, language).startswith(language.turns.no_tab)):
-        mended = False  # "the panel doesn't seat. Taped it over.": tape seats none
+    if mended and noun in ("panel_seated", "stapled") and (language.turns.no_tab and _without_leads(_mending(cut_up, place, language).words, language).startswith(language.turns.no_tab)):
+        mended = False  # "the panel doesn't seat. Taped it over.": tape seats none, and staples none
     used = range(part.first, part.last if wrong.how != "alone" else part.first)
     if wrong.how == "alone" and place and cut_up[place - 1].sentence == part.sentence and _only_spaces(row, cut_up[place - 1]):
         return  # "Every two inches, mostly.": of how far apart they are
@@ -243,7 +245,7 @@ _BOUNDS = frozenset((*_ACTS, "NUM", "SIZE", "EVERY", "APART", "GAP", "DEG", "SER
 def _measures(row: Row, at: int) -> bool:
     """The "two" of "every two" and of "straight two" is no word of the fault."""
     before = row.items[at - 1].concept if at else ""
-    return row.items[at].concept in ("NUM", "LEN", "FRAC") and (before in ("EVERY", "ON", "BY", "RUN", "NUMBER", "FITTING", "OF") or before.startswith("K_"))
+    return row.items[at].concept in ("NUM", "LEN", "FRAC") and (before in ("EVERY", "ON", "BY", "RUN", "NUMBER", "FITTING", "OF") or before.startswith("K_") or row.items[at].concept == "LEN" and before in ("NUM", "MARKED"))  # "spin-in eleven seven inch two of the tabs …"
 
 
 def _own_words(row: Row, part: Part, match: re.Match[str], language: Language) -> Part | None:

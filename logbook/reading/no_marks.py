@@ -27,7 +27,9 @@ def counts_pieces(row: Row, at: int) -> bool:
 
 
 def counts_on(row: Row, at: int) -> bool:
-    """ "four sides stapled, four taped": the second four counts sides too."""
+    """ "four sides stapled, four taped": the second four counts sides too; "all the tabs but two are bent": tabs."""
+    if at > 1 and row.items[at - 1].concept == "BUT" and row.items[at - 2].concept in ("TABS", "TAB_WORD"):
+        return True
     if row.items[at].concept != "NUM" or row.items[at].value.value > 4 or at + 1 >= len(row.items) or row.items[at + 1].concept not in ("STAPLED", "TAPED", "RUBBED"):
         return False
     for k in range(at - 1, max(0, at - 8), -1):

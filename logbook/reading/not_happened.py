@@ -12,7 +12,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
-from logbook.reading.denials import DENIED
+from logbook.reading.denials import ACTS, DENIED
 from logbook.reading.fell_short import _NOT, is_mended, shortfalls, waits
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing, where_standing
@@ -28,6 +28,7 @@ _THEIRS = re.compile(r"\b(?:his|her|hers|their|theirs)\b")
 _CLOSING = ("TAPE", "TAPED", "MARK181", "CLOSURE", "C_MASTIC", "COLD_ON", "MOVE", "MOVE_DOWN", "ON", "DOWN")  # "tape went down over dust": it did go down
 _CAN_BE_MENDED = ("stapled", "taped", "rubbed_down", "surface_clean", "preheated", "trimmed")
 _BY_SIDES = ("stapled", "taped", "rubbed_down")
+_STAPLED_KINDS = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum")  # a collar that is "tape only" lacks no staples
 _ONLY_ACTS = ("DET", "AND", "COMMA", "FILLER", "IT", "DOWN", "ALL", "BE", "STILL", "WORD")
 
 
@@ -61,6 +62,10 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
                 made.append(one)
                 spent.update(used)
     for one, used in _of_sentences(row, why, cut, language):
+        if spent.isdisjoint(used):
+            made.append(one)
+            spent.update(used)
+    for one, used in _across(row, why, cut, cut_up, language):
         if spent.isdisjoint(used):
             made.append(one)
             spent.update(used)
@@ -98,6 +103,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
         return
     for name, value, pattern in of_one:
         match = pattern.search(said)
+        if match is not None and value is None and _named_elsewhere(row, clause, name):
+            continue  # "stapled only, no tabs. Taped.": it is told
         if match is None or (value and _NOT.search(said[: match.start()])) or (not value and _NOT.search(" ".join(said[: match.start()].split()[-3:]))):
             continue
         if re.match(language.acts.needless, said[match.end() :]):
@@ -107,10 +114,14 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
             continue
         if not value and name in _CAN_BE_MENDED and _mended(row, cut_up, first, language):
             continue
-        used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("surface_clean", "preheated") else ()))}
+        used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("surface_clean", "preheated") else ()))} if value is not None else set()
         yet = value is False and re.search(language.acts.yet, said) is not None  # "no tape or mastic on it yet": still to do
         opens = (Open("piece", name, row.items[clause.first].start, row.items[clause.last - 1].end),) if yet else ()
-        yield claim(row, name, value, first, last, opens=opens, pending=yet, hedged=False), used
+        yield claim(row, name, bool(value) if value is None else value, first, last, opens=opens, pending=yet, corrects=value is False and row.items[clause.first].concept == "BUT", hedged=False, kinds=_STAPLED_KINDS if value is None and name == "stapled" else ()), used
+
+
+def _named_elsewhere(row: Row, clause: Clause, name: str) -> bool:
+    return any(ACTS.get(item.concept) == name for at, item in enumerate(row.items) if not clause.first <= at < clause.last)
 
 
 def _listed(row: Row, cut, place: int) -> Iterator[tuple[Claim, set[int]]]:
@@ -150,17 +161,56 @@ def _with_patterns(rows, code: str) -> tuple[tuple, tuple[Likely, ...]]:
     return rows(code), tuple(row[-1] for row in rows(code))
 
 
+_MEASURES = ("EVERY", "LEN", "FRAC", "APART", "MARK181", "CLOSURE")
+
+
+def _across(row: Row, why: dict[int, str], cut, cut_up: tuple[Part, ...], language: Language) -> Iterator[tuple[Claim, set[int]]]:
+    """ "Staples on one seam, none on the other", "normally I'd tape it but the lift was leaving": an act, and behind a comma what became of it."""
+    rows, patterns = _with_patterns(_frames_across, language.code)
+    frames = [rows[at] for at in where_standing(patterns, plain(row.text))]
+    ends = {clause.sentence: clause.last for clause in cut} if frames else {}
+    for place, clause in enumerate(cut if frames else ()):
+        last = ends[clause.sentence]
+        asked = last < len(row.items) and row.items[last].concept == "QUERY"
+        if place and cut[place - 1].sentence == clause.sentence or asked:
+            continue
+        said = plain(row.words(clause.first, last))
+        for how, pattern in frames:
+            match = pattern.search(said)
+            name = _act(match, language) if match is not None else None
+            if name is None or _NOT.search(" ".join(said[: match.start()].split()[-4:])):
+                continue
+            first, end = row.within(clause.first, last, match)
+            other = how != "against" and {why.get(at) for at in range(first, end)} & {"question", "condition", "reminder", "drawing", "other"}
+            if other or all(row.is_blank(at) for at in range(first, end)) or (how != "to_do" and _mended(row, cut_up, end - 1, language)):
+                continue
+            used = {at for at in range(first, end) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, *_MEASURES, "NUM")}
+            used |= {at for at in range(first, end - 1) if row.items[at].concept == "NUM" and row.items[at + 1].concept in ("JOINT", "SIDE_WORD", "END")}
+            opens = (Open("piece", name, row.items[first].start, row.items[end - 1].end),) if how == "to_do" else ()
+            yield claim(row, name, False, first, end, part="side" if how == "partly" else "", opens=opens, pending=how == "to_do", hedged=False), used
+
+
+@cache
+def _frames_across(code: str) -> tuple[tuple[str, Likely], ...]:
+    return tuple((how, Likely(rf"(?<![\w'])(?:{_filled(frame, code)})")) for how, frame in LANGUAGES[code].acts.across)
+
+
+@cache
+def _filled_with(code: str) -> dict[str, str]:
+    return {form: f"(?P<{form}>{'|'.join(row[at] for row in LANGUAGES[code].acts.forms)})" for at, form in enumerate(_FORMS, 1)}
+
+
+def _filled(frame: str, code: str) -> str:
+    """The frame with the forms of all acts; behind "!" they only stand there and name none."""
+    for form, words in _filled_with(code).items():
+        frame = frame.replace("{!" + form + "}", words.replace(f"?P<{form}>", "?:", 1)).replace("{" + form + "}", words)
+    return frame
+
+
 @cache
 def _frames(code: str) -> tuple[tuple[str, Likely], ...]:
     acts = LANGUAGES[code].acts
-    said = {form: f"(?P<{form}>{'|'.join(row[at] for row in acts.forms)})" for at, form in enumerate(_FORMS, 1)}
-    made = []
-    for how in ("to_do", "partly", "undone"):
-        for frame in getattr(acts, how):
-            for form, words in said.items():
-                frame = frame.replace("{" + form + "}", words)
-            made.append((how, Likely(rf"(?<![\w'])(?:{frame})")))
-    return tuple(made)
+    return tuple((how, Likely(rf"(?<![\w'])(?:{_filled(frame, code)})")) for how in ("to_do", "partly", "undone") for frame in getattr(acts, how))
 
 
 @cache

@@ -29,6 +29,9 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             while noun < clause.last and row.items[noun].concept in ("DET", "ON", "OF", "FILLER", "FROM"):
                 noun += 1
             acts = [k for k in range(clause.first, at) if row.items[k].concept in ("STAPLED", "TAPED", "RUBBED", "SHOWS") and not row.is_blank(k)]
+            if not acts and noun < clause.last and row.items[noun].concept in _ON_A_SIDE:  # "all but the back stapled"
+                behind = next((k for k in range(noun + 1, min(noun + 4, clause.last)) if row.items[k].concept not in ("BE", "HAVE", "FILLER", "SIDE_WORD")), None)
+                acts = [behind] if behind is not None and row.items[behind].concept in ("STAPLED", "TAPED", "RUBBED") and not row.is_blank(behind) else []
             if noun >= clause.last or row.items[noun].concept in ACTS or any(row.items[k].concept in ("NO", "NOT", "NOT_DONE", "PENDING") for k in range(at + 1, min(noun + 2, clause.last) if row.items[noun].concept in _ON_A_SIDE and acts else clause.last)):
                 continue  # "all but the top isn't"; but "all but the side you can't see"
             if row.items[noun].concept not in _ON_A_SIDE and (not acts or at - acts[-1] > 2):
@@ -36,7 +39,7 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             copied = any(row.items[k].concept in ("SAME_AS", "SAME_THING", "SAME_SIZE") for k in range(clause.first, at))
             behind = any(row.items[k].concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE") for k in range(noun, clause.last))
             if not copied and not behind:
-                made += [claim(row, ACTS[row.items[k].concept], False, k, noun + 1, part="side", hedged=False) for k in acts]
+                made += [claim(row, ACTS[row.items[k].concept], False, min(k, at), max(k, noun) + 1, part="side", hedged=False) for k in acts]
     return made
 
 

@@ -109,7 +109,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         named = any(concepts[k + 1] == "NUM" for k in range(at - 1) if concepts[k].startswith("K_") or concepts[k] == "FITTING")
         if at <= 1 and _only_since(row, clause):
             return CONDITION, clause.first, False
-        return CONDITION, clause.first + (0 if at <= 3 and not named else at), True
+        to_come = "WILL" in concepts[:at] and row.words(clause.first + at, clause.first + at + 1).lower().startswith(("once", "when"))  # "I'll trim it once it's on the bench"
+        return CONDITION, clause.first + (0 if at <= 3 and not named and not to_come else at), True
     if "DOUBT" in concepts:
         return QUESTION, clause.first + concepts.index("DOUBT"), False
     if "SHOULD_HAVE" in concepts and clause.last < len(row.items) and row.items[clause.last].concept == "BUT":

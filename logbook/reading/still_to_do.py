@@ -43,6 +43,7 @@ def still_to_do(row: Row, clause: Clause, begin: int, end: int, language: Langua
         first, acts = done_elsewhere, [done_elsewhere]
         start = row.items[first].start
     acts = [at for at in acts if at >= begin or row.items[begin].concept in ("PENDING", "LATER")]
+    acts = [at for at in acts if not (row.items[begin].concept in ("NOT", "NO") and any(row.items[k].concept == "WHEN" for k in range(begin + 1, at)))]  # "it wasn't dry yet when I taped it"
     acts = [at for at in acts if not (at > begin and row.is_blank(at) and row.items[at].concept == "SHOWS")]  # "… if the lift shows up"
     strong = row.items[begin].concept in ("PENDING", "NOT_DONE")
     made: list[Claim] = []

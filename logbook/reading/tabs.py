@@ -40,7 +40,7 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
         left = _found(part.words, language, "tabs_left")  # "a couple of the tabs I couldn't get bent"
         if _NOT.search(part.words) and not left:
             continue  # a denial: read as every denial is
-        short = left or stands or _found(part.words, language, "tabs_short")
+        short = left or stands or _found(part.words, language, "tabs_short") or _but_some(row, cut_up, place)
         if short and (is_mended(cut_up, place, language) or _bent_all_the_same(row, cut_up, place)):  # "bent half the tabs, came back and bent the rest"
             made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",), corrects=True, hedged=False))
             continue
@@ -49,7 +49,16 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
     for match in row.find("(?:TABS|TAB_WORD) (?:COMMA|IT|BE|ALL|QUESTION|FILLER){0,4} (?:BENT|CLINCHED) (?:DOWN|OVER|FILLER){0,2} QUERY (?P<w>ALL_BUT NUM)"):  # "Are the tabs bent? All but two."
         if not own.is_blank(match.start("w")):
             made.append(claim(row, "tabs_bent", False, match.start("w"), match.end("w"), kinds=("collar",), part="side", hedged=False))
+    for match in row.find("ALL (?:DET|OF|THIS){0,2} (?P<w>(?:TABS|TAB_WORD) (?:BUT|EXCEPT) (?:DET)? NUM)"):  # "all the tabs but two are bent"
+        if not own.is_blank(match.start("w")):
+            made.append(claim(row, "tabs_bent", False, *match.span("w"), kinds=("collar",), part="side", hedged=False))
     return made
+
+
+def _but_some(row: Row, cut_up: tuple[Part, ...], place: int) -> bool:
+    """ "Every tab's down except three" """
+    behind = cut_up[place + 1] if place + 1 < len(cut_up) and cut_up[place + 1].sentence == cut_up[place].sentence else None
+    return behind is not None and row.items[behind.first].concept in ("EXCEPT", "ALL_BUT") and any(row.items[at].concept == "NUM" for at in range(behind.first + 1, min(behind.first + 3, behind.last)))
 
 
 def _bent_all_the_same(row: Row, cut_up: tuple[Part, ...], place: int) -> bool:

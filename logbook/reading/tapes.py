@@ -170,6 +170,11 @@ def _by_now(found: Found):
 def _dirty(found: Found):
     """ "wiped it, still a little dusty": what it is now counts."""
     said = found.row.words(max(0, found.first - 1), found.last).lower()
+    begin = found.first
+    while begin > 0 and found.row.items[begin - 1].concept not in ("STOP", "QUERY", "COMMA", "BUT", "AND"):
+        begin -= 1
+    if words_of("small.no_duct").intersection(re.findall(r"[a-z]+", found.row.words(begin, found.first).lower()) if begin < found.first else ()):
+        return  # "my hands are greasy"
     yield found.claim("surface_clean", False, group="w", corrects="still" in said)
 
 

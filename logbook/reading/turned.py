@@ -8,7 +8,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.denials import ACTS, DENIED
+from logbook.reading.denials import ACTS, DENIED, PAST
 from logbook.reading.fell_short import _WORDS
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
@@ -315,9 +315,17 @@ def but_not(row: Row, why: dict[int, str], cut: tuple[Clause, ...]) -> list[Clai
         if not_at is None or not _only_small(row, clause, not_at):
             continue
         act = _act_of_others(row, why, cut, place)
-        if act is not None:
+        if act is not None and not _told_next(row, cut, place, ACTS[row.items[act].concept]):
             made.append(claim(row, ACTS[row.items[act].concept], False, clause.first, clause.last, corrects=True, hedged=False))
     return made
+
+
+def _told_next(row: Row, cut: tuple[Clause, ...], place: int, name: str) -> bool:
+    """ "I thought I'd forgotten the tape but no, it's taped": the "no" is of what he thought."""
+    if place + 1 >= len(cut) or cut[place + 1].sentence != cut[place].sentence:
+        return False
+    concepts = [row.items[at].concept for at in range(cut[place + 1].first, cut[place + 1].last)]
+    return any(concept in PAST and ACTS[concept] == name for concept in concepts if concept in ACTS) and not {"NO", "NOT", "NOT_DONE", "PENDING", "WILL"} & set(concepts)
 
 
 def _own_again(row: Row, clause: Clause) -> bool:
