@@ -141,14 +141,14 @@ ENGLISH_ACTS = ActWords(
         # how far it went, and where it did not
         ("partly", rf"{{noun}}(?:'s| is| are| was| were| went| goes| ran| runs)?(?: just| only| in| on)* (?:on|in|along|over|across|down) {_A_SPOT}[^.;]{{0,40}}?,? (?:and |but )?(?:none|nothing|nada|not a one|no {{!noun}}|not a \w+)(?: at all)? (?:(?:on|in|along|under|at|over|down|for) (?:the|that|this|my)|underneath|below|behind|anywhere else)\b"),
         ("partly", rf"{{done}}(?: down| up| it| just| only| along| on| over)* {_A_SPOT}[^.;]{{0,40}}?,? (?:and |but )?(?:not|none|nothing)(?: a thing)? {_NOT_THERE}"),
-        ("partly", rf"{{done}}(?: down| up| it| just| only| along| on)* (?:the |my )?(?:corners?|ends?|edges?) but not (?:the |in |on )"),
+        ("partly", r"{done}(?: down| up| it| just| only| along| on)* (?:the |my )?(?:corners?|ends?|edges?) but not (?:the |in |on )"),
         ("partly", rf"(?:{{noun}}|{{done}})(?: (?:down|along|on|across|over|only|just|about|up|around|in))* {_A_SPOT}[^.;]{{0,24}}?(?: and|,|, and) that(?:'s| was| is) (?:all|it\b|as far|where|the end)[^.;,]*"),
-        ("partly", rf"{{noun}}[^.;]{{0,30}}? and (?:then )?(?:stops|quits|ends|stopped|quit|ended)\b(?! (?:and|to|for) )"),
+        ("partly", r"{noun}[^.;]{0,30}? and (?:then )?(?:stops|quits|ends|stopped|quit|ended)\b(?! (?:and|to|for) )"),
         ("partly", rf"{{done}} {_A_SPOT}[^.;]{{0,30}}?,? (?:and |but )?(?:the )?(?:rest|others?|remaining \w+|bottom|back|second|last one)(?: of it)? (?:i'll|i will|i'm|we'll|will|can wait|later|tomorrow|gets|waits|still|i didn't|i couldn't|i left|didn't|never|is still|isn't|ain't|wasn't)\b"),
         ("partly", r"{noun} (?:on|in|to|for|along) (?:only |just )?one (?:seam|joint|side|end|half|edge|corner) (?:only|so far|of (?:it|the two|them)|and not|but not)\b"),
         ("partly", r"(?:only|just) one (?:seam|joint|edge)(?:'s| is| has)?(?: of it)? (?:got |has |had )?(?:any )?(?:{noun}|{done})\b"),
         # told in the present, and to come
-        ("to_do", rf"before (?:it|this one|that one|she|they) (?:goes|go|gets hung|is hung|gets put|leaves|flies)(?: (?:up|in|out|on|anywhere|to the \w+|on the \w+))*,? (?:it|this one|that one|she|they)(?:'s| is|'ll| will| gets| get| has to| needs to| still)+(?: going to| gonna)?(?: get| be)? {{done}}\b"),
+        ("to_do", r"before (?:it|this one|that one|she|they) (?:goes|go|gets hung|is hung|gets put|leaves|flies)(?: (?:up|in|out|on|anywhere|to the \w+|on the \w+))*,? (?:it|this one|that one|she|they)(?:'s| is|'ll| will| gets| get| has to| needs to| still)+(?: going to| gonna)?(?: get| be)? {done}\b"),
         ("to_do", rf"(?:it|this one|that one|she)(?:'ll| will)? gets? {{done}} (?:when|once|before|as soon as|{_DAY}|at lunch|on (?:monday|tuesday|wednesday|thursday|friday)|by (?:the )?(?:night|second|day|next))\b"),
     ),
     of_one=(
