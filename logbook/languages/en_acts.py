@@ -184,6 +184,8 @@ ENGLISH_ACTS = ActWords(
         ("rubbed_down", False, rf"(?:(?:could|can|was able to|managed to) only (?:really |just )?(?:rub|burnish|squeegee)|(?:only|just) (?:rubbed|burnished|squeegeed))(?: down| it)* (?:on )?(?:{_A_SPOT}|half|part|some|one)"),
         ("surface_clean", False, rf"(?:only|just) (?:wiped|dusted|cleaned)(?: off| down| it)* (?:on )?(?:{_A_SPOT}|half|part|some)"),
         ("preheated", False, r"(?:didn't|did not|never|couldn't|haven't|hadn't) (?:pre-?heat|warm|heat|iron)(?:ed)? (?:it|the (?:board|facing|foil|joint|seam|surface|tape)|this one|that one)\b"),
+        ("preheated", False, r"(?:didn't|did not|never|haven't|hadn't) (?:pre-?heat|warm|heat)(?:ed)? (?:anything|a thing|nothing|any of it|none of it|it any|up anything)\b"),
+        ("preheated", False, r"(?:skipped|without|with no|no|didn't (?:bother with|use|put|get|do|have)|never (?:used|put|got|had|did)|got no|had no|did no|gave it no|didn't give it)(?: the| an?| any| my)? (?:heat|pre-?heat(?:ing)?|warm-?up|warming(?: up)?|heating)(?: (?:on|to|out|up|for) (?:it|the (?:board|facing|foil|joint|seam|surface)|this one|that one|anything))?(?=$| before| first| at all)(?! gun)"),
         ("preheated", False, r"no (?:heat|iron|torch)(?: at all)? (?:on|to|went on|touched|put to) (?:it|the (?:board|facing|foil|joint|seam|surface)|this one)"),
         ("preheated", False, r"(?:no|without (?:an?|the|any)) (?:iron|torch|heat gun|heater)(?: and|,|/| or)* (?:no |an? |any )?(?:iron|torch|heat gun|heater|heat|nothing)"),
         ("preheated", False, r"(?:not|never|nobody|no one|nothing(?: was| got)?|wasn't|weren't|nor) (?:been |even |ever |pre)?(?:warmed|heated|ironed)\b(?! (?:enough|all the way))"),

@@ -40,7 +40,7 @@ ENGLISH_VOICES = Voices(
         r"|(?:(?:and|but|so) )*now (?:it's|it|there's|there is|there are|this one|we've got|i've got|she's|they're all|all of them|every one|i|my)\b"
         r"|(?:and|but|so) (?:all|what) (?:there is|there was|you (?:can )?(?:see|get)|i (?:can )?(?:see|have|got|did)|i've got|it's got|it has|it got|is on it|is there)\b"
     ),
-    mine=r"(?:and |but |so |then |well )*(?:me|myself|for my part|as for me|mine|ours|(?:i|we) (?:just |only |went and )*(?:did|put|ran|used|shot|laid))\b|(?:\w+ ){1,6}(?:myself|ourselves)$|(?:yes|yeah|yep|no|nope),? (?:it's|it|they're|they|there's|there|that's|that|this)\b|(?:and |but )?(?:that|the|his|her|their) (?:rip|tear|hole|gash|dent|split|puncture|cut|slit|gap)(?: is|'s) (?:still|there|not|in)\b",
+    mine=r"(?:and |but |so |then |well )*(?:me|myself|for my part|as for me|mine|ours|(?:i|we) (?:just |only |went and )*(?:did|put|ran|used|shot|laid|got(?= (?:in|out|an? |about|only|closer|more|\w+ and a))|went|gave|counted|count|measured|measure|ended up|wound up|came out|landed|stapled|taped|rubbed|spaced|stretched)|(?:i|we)(?:'m|'re| am| are) (?:only |just |still )?(?:at|down to|up to|on|running|sitting at|using))\b|(?:\w+ ){1,6}(?:myself|ourselves)$|(?:yes|yeah|yep|no|nope),? (?:it's|it|they're|they|there's|there|that's|that|this)\b|(?:and |but )?(?:that|the|his|her|their) (?:rip|tear|hole|gash|dent|split|puncture|cut|slit|gap)(?: is|'s) (?:still|there|not|in)\b",
     speakers=rf"(?:{_PEOPLE}|radio|walkie|dispatch|super|him|her|he|she|them|they|jobsite|caller|voice)",
     me=r"me|myself",
     replies=r"(?:(?:well|oh|but|uh|um|ha|hey),? )*(?:no|nope|nah|negative|yes|yep|yup|yeah|sure|right|wrong|correct|true|false|not|it|they|he|she|i|we|that|like hell|the hell)\b",

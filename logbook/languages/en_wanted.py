@@ -8,6 +8,9 @@ _PAPER = r"(?:spec|specs|specification|code|print|prints|drawing|drawings|detail
 _WHO = rf"(?:they|he|she|somebody|(?:the |our |my |that |this )?(?:\w+ )?{_PAPER}(?: book| sheet| people| guy)?)"
 _ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|calls? out|called out|needs?|requires?|required|specif(?:y|ies|ied)|gives?|gave|shows?|showed|has|have|had|allows?|allowed|orders?|ordered|lists?|drew|draws|puts|likes|limits|told me(?! to (?:put|tape|use|do|fix|patch|leave|go|make)\b))"
 
+_M = "<m>(?: of an inch| inch)?"
+_ABOUT = "(?:(?:about|maybe|almost|nearly|like|a good|a full|some|only|just|a|an|the) )*"
+
 ENGLISH_WANTED = Wanted(
     looks=rf"\b(?:wish|love to|like to|been right|been better|been nice|been correct|been plenty|been good|been fine|been enough|couldn't|could not|can't|able to|no way to|last time|time before|last one|one before|told me|normally|usually|typically|ordinarily|as a rule|most days|most of the time|{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
     wants=(
@@ -56,12 +59,33 @@ ENGLISH_WANTED = Wanted(
         " measure measures measured measuring count counts counted call calls figure figured reckon read reads say says show shows tape ruler rule number"
         " used use using put putting laid shot shoot fired drove stuck kept keep left gave give gives made make makes did do done cut space spaces spaced spacing spread stretched stretch opened open widened moved let let's backed cheated fudged"
         " center centers centre centres pitch distance inch inches apiece another next other staple staples staple's it'll along across wide width way whole thing right sorry boss yeah yes yep ok okay though anyway straight job myself best most least far could can manage managed do get told me him her you give take"
-        " the stuff roll same size side short narrow skinny bit hair touch full maybe probably pretty sure know than mine's ours spot spots place places went work works worked him brought box gun loaded finished ended grabbed stick strip strips edge today time flare flared fold folded bend bent curl curled turned wrong clinch clinched leg legs".split()
+        " the stuff roll same size side short narrow skinny bit hair touch full maybe probably pretty sure know than mine's ours spot spots place places went work works worked him brought box gun loaded finished ended grabbed stick strip strips edge today time flare flared fold folded bend bent curl curled turned wrong clinch clinched leg legs but last seam seams joint joints seam's".split()
     ),
     alone=frozenset("the my these those on i mean that is of for all".split()),
+    weather=frozenset("morning night tonight outside inside basement attic garage building shop truck phone thermometer temperature temp degrees degree cold chilly freezing above below zero weather air wall deck roof floor taped tape's board facing foil surface said when while no any without heat".split()),
+    cold=r"(?<![\w'])(?:cold|chilly|freezing|freez\w+|pre-?heat\w*|heat(?:er|ed|ing|s)?(?! tape)|warm\w*|thermometer|temperature|temp)(?![\w'])",
+    reads=r"(?<![\w'])(?:is|was|it's|that's|at|says|said|reads?|showed|shows|only|about|call it)(?: (?:at|about|around|only|maybe|just|like|down to))*$",
+    gapes=(
+        rf"{_M} (?:(?:that|which) )?(?:i|we|it|they|you|the \w+) (?:just )?(?:couldn't|can't|won't|wouldn't|didn't|could not|never could) (?:quite )?(?:close|get|pull|shut|bring|squeeze|draw|make up|take up)",
+        rf"{_M} (?:is|was|'s) (?:all|as (?:close|tight|near|snug|good) as|the (?:closest|best|tightest|nearest)|about as (?:close|tight|near)) (?:i|we|it|they)(?:'d)? (?:could|can|would|got|get|came|come|pulled)?",
+        rf"(?:closest|tightest|nearest|best) (?:that )?(?:i|we|it|they)(?:'d)? (?:could|can|would|got|get)(?: \w+){{0,4}} (?:is|was|'s) {_ABOUT}{_M}",
+        rf"(?:pulled|got|closed|brought|drew|squeezed|drawn|down|up|came) (?:it|them|the (?:joint|seam|ends|pieces|two|boards?)|up|down|together)?(?: up| down| together)* ?(?:to )?within {_ABOUT}{_M}",
+        rf"(?:lacks?|lacking|lacked|misses|missed|missing|shy|short|wants|needs) (?:of )?(?:closing|meeting|touching|being tight|home)?(?: by)? ?{_ABOUT}{_M}(?: of (?:closing|meeting|touching|being tight))?(?: (?:on|at|along) the (?:left|right|top|bottom|back|front|heel|throat|far side|near side|corner))(?! (?:panel|sheet))",
+        rf"(?:doesn't|don't|didn't|won't|wouldn't|does not|do not|did not|not quite|never) (?:quite )?(?:meet|touch|close|come together|butt|seat|pull up|go home|meeting|touching)(?: up)?(?: (?:on|at) the \w+)?(?: by)? {_ABOUT}{_M}",
+        rf"(?:joint|joints|seam|corner|side|end|ends|edges?|heel|throat)(?:'s| is| are| stays| was| sits?| stands?)? {_ABOUT}{_M} (?:off|open|apart|shy|out|away|shut|proud of closing|from (?:closing|meeting|touching|tight))",
+        rf"{_M} (?:shy|short|proud|away|off|out) (?:of|from) (?:closing|meeting|touching|shut|tight|home|being (?:tight|closed|shut))",
+        rf"(?:won't|wouldn't|didn't|doesn't|couldn't|can't) (?:\w+ )?(?:close|pull up|come together|get|shut)(?: (?:up|on me))?(?: the)? (?:last|final) {_M}",
+        rf"(?:opens|opened|gapes|gaped|gapped|gaps|spreads|yawns)(?: \w+)?(?: (?:up|on me|out))*(?: (?:to|by|about|a good))* ?{_M}",
+        rf"{_M} (?:of (?:space|air|nothing|daylight|light) )?(?:in )?between (?:the (?:two )?(?:boards?|pieces?|ends?|panels?|halves|sections|faces|edges|two)|(?:the )?two (?:boards|pieces|ends|panels)|one (?:end|board|piece) and the other)",
+        rf"(?:touch|meet|close|butt)\w*(?: [\w']+){{0,3}} ?,? (?:there's )?{_ABOUT}{_M} between (?:them|the two|'em)",
+        rf"(?:left|leaves|leaving|leave) (?:a |an |about |me |us )*{_M} (?:open|showing|uncovered|unclosed|not closed)",
+        rf"(?:butts?|butted|tight|snug|closed|shut|meets|flush)(?: (?:everywhere|all around|all the way|around|up|good))*,? (?:except|but|save|minus|less|apart from)(?: (?:for|maybe|about|a good))* {_M}",
+    ),
+    gapes_there=(rf"(?:it's|it is|i've got|i got|there's|got|well|except|but|only|maybe|and)(?: (?:for|about|maybe|a good))* ?,? ?{_M} (?:on|at|in|along|by|over) (?:the|one|that)", rf"(?:where|there|the \w+|side|corner|one end) (?:it's|it is|i've got|i got|there's|is|has|that's|shows) {_ABOUT}{_M}$"),
+    rolls=frozenset({"roll", "rolls"}),
     wide=r"(?<![\w'])(?:wide|width|narrow|skinny|roll|ruler|measures?|measured|across|inch|inches|edge)(?![\w'])",
     counted=r"(?<![\w'])(?:all|other|others|both|on|in|the|these|those|of|only|each|every|for|thing|step|number)$",
     clinched=r"^(?:in|out)wards?$",
     than=r"(?<![\w'])(?:than|not|instead of|rather than|over|past|beyond|above|under|below|short of)(?: (?:a|an|the|even|at|every|to|about))*$",
-    reason=r"(?<![\w'])(?:because|'?cause|since|on account|due to|thanks to|for lack|so (?:that|i|we|it)|where|when|while|with the|as the|which|which is|and i|if you)(?![\w'])",
+    reason=r"(?<![\w'])(?:because|'?cause|since|on account|due to|thanks to|for lack|so (?:that|i|we|it)|where|when|while|with the|as the|which|which is|and i|if you|that's what|not|instead of|rather than|for no)(?![\w'])",
 )

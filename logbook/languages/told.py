@@ -166,6 +166,12 @@ class Wanted:
     gets: str = "(?!)"  # how a part begins that tells of what came of it, whoever is said to have it
     around: frozenset[str] = frozenset()  # words that stand around what a thing came out as, where it is told alone
     alone: frozenset[str] = frozenset()  # words beside a thing that is named by itself behind its measure: "…, the staples I mean"
+    weather: frozenset[str] = frozenset()  # more of them, where it is how cold it was
+    cold: str = "(?!)"  # in a note: it tells of cold or of warming
+    reads: str = "(?!)"  # right before the number that tells how cold
+    gapes: tuple[str, ...] = ()  # a joint that does not close, and by how much (`<m>`)
+    gapes_there: tuple[str, ...] = ()  # the same in one place of a joint that was called tight
+    rolls: frozenset[str] = frozenset()  # what is counted, and is tape
     wide: str = "(?!)"  # in a part: its measure is how wide something is
     counted: str = "(?!)"  # right before a whole number: it counts things, and is no measure
     clinched: str = "(?!)"  # words for a way that only the legs of staples are clinched

@@ -14,29 +14,31 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim, unit_of
 from logbook.reading.grammar import Row, code
 from logbook.reading.parts import Part
-from logbook.reading.phrasing import finds, rows, word
+from logbook.reading.phrasing import apart, finds, rows, word, words_of
 from logbook.reading.tokens import plain
 
 _MEASURES = ("NUM", "LEN", "FRAC")
 _STAPLES = ("STAPLES", "STAPLED", "STAPLE")
 _THINGS = {
     **dict.fromkeys(_STAPLES, "staples"), "LEG": "staple_leg", "SCREWS": "screw_spacing", "WASHERS": "washer_size", "K_HANGER": "hanger_spacing",
-    "TAPE": "tape_width", "MARK181": "tape_width", "CLOSURE": "tape_width",
+    "TAPE": "tape_width", "MARK181": "tape_width", "CLOSURE": "tape_width", "COUNTED": "tape_width",  # of these only a roll of tape
 }  # fmt: skip
 _NAMES = ("FITTING", "NUMBER", "RUN", "MARKED", "DASH", "LETTER", "BY")
 # inches; what else a bare number may be is left out: a leg is under an inch, and no tape is sold wider
 _WITHIN = {"staple_spacing": (1, 12), "staple_leg": (Fraction(1, 8), Fraction(15, 16)), "screw_spacing": (4, 48), "washer_size": (Fraction(1, 2), 6), "hanger_spacing": (12, 240), "tape_width": (1, 4)}
 _FAR = {"staple_spacing": 6}  # the same of a thing that is named in another clause
 _WEAKLY = ("staples", "staple_leg", "tape_width")  # of a piece that is closed; the others are told once a note
+_TAPES = ("TAPE", "TAPED", "MARK181", "CLOSURE")
+_WEATHER = ("PLACE_NOUN", "TEMP", "ROOM", "BUILDING", "FACING", "BOARD", "OUTSIDE", "INSIDE", "WHEN", "COLD_ON", "PREHEATED", "UNHEATED")  # where and when it was so cold
 _SAYS_TOO = {"staple_spacing": "stapled"}
-_OTHERS = frozenset("SIZE SLOPE BACK LONG HIGH BY SIDE SIDE_WORD SIDES_ALL COUNTED GAP PARTED TIGHT DAMAGE TABS BOARD DEG TEMP_F CFM INWG LB STATIC THROAT VANES NOT_DONE PENDING IF QUERY".split())
+_OTHERS = frozenset("SIZE SLOPE BACK LONG HIGH BY SIDE SIDE_WORD SIDES_ALL GAP PARTED TIGHT DAMAGE TABS BOARD DEG TEMP_F CFM INWG LB STATIC THROAT VANES NOT_DONE PENDING IF QUERY".split())
 _OF_THEIR_OWN = ("DAMAGE", "GAP", "PARTED", "TABS", "THROAT", "FLAP", "VANES")  # things with measures of theirs
 _LOOK_BACK = 24  # items
 
 
 def lone_measures(row: Row, stated: Row, taken: set[int], claims: list[Claim], cut_up: tuple[Part, ...], language: Language) -> list[Claim]:
     """Weak claims: they stand where nothing else tells the same of the piece."""
-    if not language.told.wanted.around or not any(item.concept in _THINGS for item in row.items):
+    if not language.told.wanted.around:
         return []
     spent = taken | {at for one in claims for at in (range(one.first, one.last) if one.name in _WITHIN else one.uses)}
     known = {one.name for one in claims}
@@ -46,8 +48,41 @@ def lone_measures(row: Row, stated: Row, taken: set[int], claims: list[Claim], c
         if len(left) == 2:
             left = [at for at in left if not _rejected(row, part, at, language)]
         if len(left) == 1:
-            made += _told(row, stated, cut_up, place, left[0], known, language)
+            made += _stands_open(row, cut_up, place, left[0], claims, language) or list(_told(row, stated, cut_up, place, left[0], known, language)) or _how_warm(row, cut_up[place], left[0], known, language)
     return made
+
+
+def _stands_open(row: Row, cut_up: tuple[Part, ...], place: int, at: int, claims: list[Claim], language: Language) -> list[Claim]:
+    """ "An eighth is as close as I could get it", "it doesn't touch, an eighth between them", "tight, well, a quarter on the far side": a gap that is not called one."""
+    part, item = cut_up[place], row.items[at]
+    start = next((one.first for one in cut_up[max(0, place - 2) : place] if one.sentence == part.sentence), part.first)
+    start = row.items[start].start
+    if item.concept == "NUM" or not 0 < item.value.value <= 1 or row.items[min(at + 1, len(row.items) - 1)].concept in ("LEG", "STAPLES", "BOARD", "WIDE"):
+        return []
+    said = plain(f"{row.text[start : item.start]}<m>{row.text[item.end : row.items[part.last - 1].end]}")
+    shut = any(one.name == "gap" and one.value == 0 and one.last <= at and row.sentence_start(at) <= one.first for one in claims)
+    if finds(apart(language.code, "told.wanted.gapes"), said) is None and not (shut and finds(apart(language.code, "told.wanted.gapes_there"), said) is not None):
+        return []
+    hedged = any(row.items[k].concept in ("HEDGE", "THINK", "AROUND") for k in range(part.first, at))
+    return [claim(row, "gap", item.value.value, at, at + 1, uses=(at,), said_unit=unit_of(item), corrects=shut, hedged=hedged)]
+
+
+_WARMTH = (15, 60)  # °F; what a bare number may be where it is too cold for tape, or nearly
+
+
+def _how_warm(row: Row, part: Part, at: int, known: set[str], language: Language) -> list[Claim]:
+    """ "It was thirty-five when I put the tape on": of the facing, where a note about tape tells of cold or of warming anywhere."""
+    value, item = row.items[at].value, row.items[at]
+    part = _up_to_the_reason(row, part, at, language)
+    if item.concept != "NUM" or "surface_temperature" in known or not _WARMTH[0] <= value.value <= _WARMTH[1] or value.value.denominator != 1 or not any(one.concept in _TAPES for one in row.items):
+        return []
+    said = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if k != at and row.items[k].concept not in (*_TAPES, "TAPED", *_WEATHER)]
+    plainly = set(_WORDS.findall(plain(" ".join(said)))) <= language.told.wanted.around | language.told.wanted.weather
+    reads = word(language.code, "told.wanted.reads").search(plain(row.text[row.items[part.first].start : item.start]).rstrip()) is not None
+    if not plainly or not reads or word(language.code, "told.wanted.cold").search(plain(row.text)) is None:
+        return []
+    near = any(row.items[k].concept in ("HEDGE", "THINK", "AROUND") for k in range(part.first, at))
+    return [claim(row, "surface_temperature", value.value, at, at + 1, uses=(at,), hedged=near)]
 
 
 def _rejected(row: Row, part: Part, at: int, language: Language) -> bool:
@@ -55,17 +90,28 @@ def _rejected(row: Row, part: Part, at: int, language: Language) -> bool:
     return word(language.code, "told.wanted.than").search(plain(row.text[row.items[part.first].start : row.items[at].start]).rstrip()) is not None
 
 
+def _thing_at(row: Row, at: int) -> str | None:
+    concept = row.items[at].concept
+    if concept == "COUNTED" and not (words_of("told.wanted.rolls") & set(_WORDS.findall(plain(row.words(at, at + 1))))):
+        return None
+    if concept == "TAPE" and row.items[at - 1].concept == "DET" and row.words(at - 1, at).lower() in words_of("numbers.articles"):
+        return None  # "I put a tape on it": that measures
+    return _THINGS.get(concept)
+
+
 def _told(row: Row, stated: Row, cut_up: tuple[Part, ...], place: int, at: int, known: set[str], language: Language) -> Iterator[Claim]:
-    part = cut_up[place]
+    part = _up_to_the_reason(row, cut_up[place], at, language)
     concepts = {row.items[k].concept for k in range(part.first, part.last)}
-    if concepts & _OTHERS or part.last < len(row.items) and row.items[part.last].concept == "QUERY" or not _is_plain(row, part, at, language):
+    if concepts & _OTHERS or any(row.items[k].concept == "COUNTED" and _thing_at(row, k) is None for k in range(part.first, part.last)) or cut_up[place].last < len(row.items) and row.items[cut_up[place].last].concept == "QUERY" or not _is_plain(row, part, at, language):
         return
-    here = [k for k in range(part.first, part.last) if row.items[k].concept in _THINGS]
+    here = [k for k in range(part.first, part.last) if _thing_at(row, k) is not None]
     noun = min(here, key=lambda k: abs(k - at)) if here else _named_behind(row, cut_up, place, language) or _named_before(row, part.first)
     if noun is None:
         return
-    thing = _THINGS[row.items[noun].concept]
+    thing = _thing_at(row, noun)
     item = row.items[at]
+    if not here and thing == "staples" and item.value.value < 1 and (item.value.value < Fraction(1, 4) or any(row.items[k].concept in ("TAPED", "JOINT", "END") for k in range(noun, part.last))):
+        return
     if item.concept == "NUM" and not _bare(row, cut_up, place, at, thing, language) or item.concept == "FRAC" and item.value.value == Fraction(1, 2) and at + 1 < part.last and row.items[at + 1].concept != "LEG":
         return
     name = thing if thing != "staples" else "staple_leg" if item.value.value < 1 else "staple_spacing"
@@ -84,14 +130,24 @@ def _told(row: Row, stated: Row, cut_up: tuple[Part, ...], place: int, at: int, 
         yield claim(row, _SAYS_TOO[name], True, noun, noun + 1, weak=True, hedged=False)
 
 
+def _up_to_the_reason(row: Row, part: Part, at: int, language: Language) -> Part:
+    """The part without what is told behind the measure: why it came out so, or of another act where words run on."""
+    why = word(language.code, "told.wanted.reason").search(plain(row.text[row.items[at].end : row.items[part.last - 1].end]))
+    until = row.items[at].end + why.start() if why is not None else row.items[part.last - 1].end
+    last = next((k for k in range(at + 2, part.last) if row.items[k].start >= until or row.items[k].concept in ("STAPLED", "TAPED", "RUBBED")), part.last)
+    return Part(part.first, last, part.sentence, plain(row.words(part.first, last)))
+
+
 def _bare(row: Row, cut_up: tuple[Part, ...], place: int, at: int, thing: str, language: Language) -> bool:
     """Whether a bare number is a measure: a whole one may count sides, wherever sides are spoken of, and how wide tape is needs a word for it."""
     value, part = row.items[at].value.value, cut_up[place]
     if value.denominator != 1:
         return True
-    if thing == "tape_width":
-        return word(language.code, "told.wanted.wide").search(part.words) is not None
+    if at + 1 < part.last and row.items[at + 1].concept in ("STAPLED", "TAPED", "RUBBED"):
+        return False  # "three taped": of sides
     near = [one for one in cut_up if part.sentence - 2 <= one.sentence <= part.sentence + 1]
+    if thing == "tape_width":
+        return bool(row.items[at].took_back) or any(word(language.code, "told.wanted.wide").search(one.words) is not None for one in near if one.sentence == part.sentence and one.first <= part.first)
     if value <= 4 and any(row.items[k].concept in ("SIDE_WORD", "SIDES_ALL", "COUNTED") for one in near for k in range(one.first, one.last)):
         return False
     return at == part.first or word(language.code, "told.wanted.counted").search(plain(row.text[row.items[part.first].start : row.items[at].start]).rstrip()) is None
@@ -99,9 +155,7 @@ def _bare(row: Row, cut_up: tuple[Part, ...], place: int, at: int, thing: str, l
 
 def _is_plain(row: Row, part: Part, at: int, language: Language) -> bool:
     """Whether nothing stands around the measure but words for what a thing came out as, and a reason behind it."""
-    why = word(language.code, "told.wanted.reason").search(plain(row.text[row.items[at].end : row.items[part.last - 1].end]))
-    until = row.items[at].end + why.start() if why is not None else row.items[part.last - 1].end
-    said = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if row.items[k].start < until and not _named(row, k)]
+    said = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if not _named(row, k)]
     return set(_WORDS.findall(plain(" ".join(said)))) <= language.told.wanted.around
 
 
@@ -154,7 +208,7 @@ def _names(row: Row, at: int) -> bool:
 def _named_behind(row: Row, cut_up: tuple[Part, ...], place: int, language: Language) -> int | None:
     """ "They're at three, the staples": the thing by itself right behind."""
     for part in cut_up[place + 1 : place + 2]:
-        things = [k for k in range(part.first, part.last) if row.items[k].concept in _THINGS]
+        things = [k for k in range(part.first, part.last) if _thing_at(row, k) is not None]
         rest = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if k not in things]
         if len(things) == 1 and part.sentence == cut_up[place].sentence and set(_WORDS.findall(plain(" ".join(rest)))) <= language.told.wanted.alone:
             return things[0]
@@ -166,7 +220,7 @@ def _named_before(row: Row, at: int) -> int | None:
     stops = 0
     for k in range(at - 1, max(-1, at - _LOOK_BACK), -1):
         concept = row.items[k].concept
-        if concept in _THINGS and not (concept == "TAPE" and row.items[k - 1].concept == "DET"):  # "I put a tape on it": that measures
+        if _thing_at(row, k) is not None:
             return k
         stops += concept in ("STOP", "QUERY")
         if concept in _OF_THEIR_OWN or concept.startswith("K_") and row.items[k - 1].concept not in ("ON", "OF", "IN") or stops > 2:

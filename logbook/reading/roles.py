@@ -7,6 +7,7 @@ from dataclasses import replace
 from logbook.reading.claims import Claim
 from logbook.reading.drafts import Draft, claim_plain
 from logbook.reading.grammar import Row
+from logbook.reading.items import concept_at
 
 _LET_IN = ("access_door", "register")  # an opening in a larger side
 BRANCHED = ("tee", "branch", "wye")
@@ -111,7 +112,7 @@ def angles(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
             if not seen or one.corrects:
                 done.append(replace(one, name="turn_angle"))
                 seen = True
-        elif degrees and kind != "offset" and (temperature or kind is not None or one.value > 30):
+        elif degrees and (kind != "offset" or temperature and concept_at(row.items, at - 1) in ("BE", "HEDGE")) and (temperature or kind is not None or one.value > 30):
             if kind in ("elbow", "wye") and not temperature:
                 continue
             done.append(replace(one, name="surface_temperature"))
