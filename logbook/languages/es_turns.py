@@ -62,7 +62,7 @@ SPANISH_TURNS = Turns(
         r"no (?:me |nos )?alcanzo(?: la cinta| el teip| la)? (?:para|en|a|por)\b",
     ),
     extents=(
-        r"por encimita|a la ligera|de pasad(?:it)?a|tantito|poquito|no mucho|no muy bien|no tan bien|no del todo|a como (?:pude|se pudo)|medio nomas",
+        r"(?:asi )?(?:nomas )?(?:medio )?por encimita|(?:asi )?nomas por encima|a la ligera|de pasad(?:it)?a|tantito|poquito|no mucho|no muy bien|no tan bien|no del todo|a como (?:pude|se pudo)|medio nomas",
         r"(?:(?:nomas|solo|solamente|nada mas|como) )?(?:un|una|dos|tres|cuatro|unas|algunas|la mitad|varias|unas cuantas)(?: de)?(?: las| los)? (?:lenguetas?|pestañas?|tabs|aletas|grapas)",
         r"(?:la )?(?:mitad|mayor parte|mayoria)\b|(?:una |la otra )?(?:mitad|parte)(?: nomas| nada mas)?$|en parte|por partes|a medias|hasta (?:la mitad|el medio|donde)",
         r"(?:hasta )?(?:donde|lo que|todo lo que|adonde|lo mas que) (?:pude|pudimos|alcance|alcanzamos|se pudo|se alcanzo|llegue|alcanzo)",
@@ -70,7 +70,7 @@ SPANISH_TURNS = Turns(
         r"(?:de )?mientras|provisional(?:mente)?|nomas (?:para|pa) que (?:aguante|agarre|no se caiga)|por mientras|temporal(?:mente)?|(?:y )?(?:lo demas|el resto|las demas|los demas|las otras|los otros|otras|otros) no\b|(?:aqui y alla|en partes|a ratos)",
     ),
     sides_only=(r"(?:nomas |solo |solamente )?(?:de|por|en) (?:solo |nomas )?(?:un|una|dos|tres) (?:lados?|caras?)",),
-    closes=(r"(?<!as[ií] )(?:lo|la|le) (?:cerr[eé]|apret[eé]|junt[eé]|pegu[eé]|empuj[eé]|sell[eé]|tap[eé]|rellen[eé])(?: bien| todo)?|(?:ya|asi|luego|con eso|y) (?:si )?(?:me |se )?(?:cerr[oó]|junt[oó]|peg[oó] bien|sell[oó]|quedó? (?:bien )?(?:justo|justa|cerrad[oa]|apretad[oa]))\b|(?:lo|la) (?:volv[ií] a (?:cerrar|juntar|apretar))|ya (?:esta |quedo )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa])",),
+    closes=(r"(?<!as[ií] )(?:lo|la|le) (?:cerr[eé]|apret[eé]|junt[eé]|pegu[eé]|empuj[eé]|sell[eé]|tap[eé](?! con (?:la |pura |una )?(?:cinta|teip|tape))|rellen[eé])(?: bien| todo)?|(?:ya|asi|luego|con eso|y) (?:si )?(?:me |se )?(?:cerr[oó]|junt[oó]|peg[oó] bien|sell[oó]|quedó? (?:bien )?(?:justo|justa|cerrad[oa]|apretad[oa]))\b|(?:lo|la) (?:volv[ií] a (?:cerrar|juntar|apretar))|ya (?:esta |quedo )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa])",),
     fractions=(
         r"(?<!pulgada y )(?<!pulgadas y )(?<!un[oa] y )(?<!dos y )(?<!tres y )(?<!cuatro y )(?<!\d y )(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|casi todo|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
     ),
@@ -108,6 +108,12 @@ SPANISH_TURNS = Turns(
         r"(?:{who} )?(?:ya )?si(?: (?:esta|estan|quedo|quedaron|lo esta|lo estan|las? (?:tiene|trae|lleva)|los? (?:tiene|trae|lleva)|la tiene|las tiene|las trae|las lleva|la lleva|la trae|tiene|trae|lleva|va|van|tenian?|traian?|llevaban?|estaban?|(?:las?|los?) (?:tenia|traia|llevaba|habia puesto)|le habia puesto|habia|hay))?(?: (?:ya|bien|ahora|tod[oa]s?))*",
         r"(?:{who} )?ya (?:esta|estan|quedo|quedaron|la tiene|las tiene|lo tiene|las trae|la trae|las puse|la puse|lo puse|se la puse|se las puse|se lo puse|lo hice|la hice|va|van)(?: (?:ya|ahora|bien|list[oa]s?|hech[oa]s?))*",
     ),
+    room=(
+        r"(?:nom[aá]s|s[oó]lo|solamente|nada m[aá]s|apenas) (?:(?:me|nos|le|se|ya) )*(?:alcanz[oó]|alcanzaba|hab[ií]a|hay|hubo|ten[ií]a(?:mos)?|tuve|tuvimos|tengo|quedaba|qued[oó]|cab[ií]an?|cupieron|dio|dieron|dej[oó]|dejaba|dejaron|di|dimos)\b",
+        r"no (?:(?:me|nos|le|ya) )*(?:hab[ií]a|hubo|hay|ten[ií]a|tuve|dio|daba|alcanz[oó]|cab[ií]a|di|qued[oó]|dej[oó])(?: para| por| lugar| espacio)* m[aá]s (?:que|de)\b",
+        r"(?:la|mi) (?:l[ií]nea|raya|marca) (?:(?:la|me|se|de|atr[aá]s|ya) )*(?:puse|tir[eé]|qued[oó]|est[aá]|va|marqu[eé]|ray[eé]|saqu[eé]|trac[eé]) (?:como )?a\b", r"(?:todo )?el (?:espacio|lugar|tramo|campo) (?:que )?(?:hab[ií]a|hay|ten[ií]a|tengo|me dejaron|qued[oó]) (?:era|es|fue|eran|son)",
+        r"(?:la viga|la pared|el muro|el tubo|el techo|el espacio|la columna|el plaf[oó]n) (?:nom[aá]s |s[oó]lo )?(?:me|nos) (?:dio|dej[oó]|daba|dejaba|dejaron)", r"(?:debí|deb[ií]a|ten[ií]a que) (?:darle|dejarle|ir|ser).* pero (?:nom[aá]s |s[oó]lo |yo |nada m[aá]s )*(?:le )?(?:di|dej[eé]|puse)\b",
+    ),
     out_again=(r"(?<!no )(?:(?:se )?(?:las|los|la|lo) )?(?:tuve que|tuvimos que|hubo que|me hicieron|nos hicieron|me mandaron(?: a)?|me toco|fui y) (?:quitar|sacar|arrancar|desprender)(?:sel[oa]s?|l[oa]s?)?(?: (?:porque|ya que|pues|por) .*)?", r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:las|los|la|lo|se las|se los|se la|se lo) (?:volvi a )?(?:quite|quitamos|saque|sacamos|quitar|sacar|arranque)(?: otra vez| de nuevo| despues)*",),
     in_after_all=(r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:despues |luego |ya |pero |y )*(?:se )?(?:las|los|la|lo) (?:puse|pusimos|meti|metimos|instale|coloque)(?: despues| luego| ya| al final| adentro)*",),
     denies=(
@@ -115,7 +121,7 @@ SPANISH_TURNS = Turns(
         r"(?:{who} )?(?:pero )?(?:no|tampoco)(?: (?:lo )?(?:esta|estan|quedo|quedaron|va|van|era|fue)| (?:la|las|lo|los) (?:tiene|tienen|trae|lleva|puse|hice)| tiene| trae| lleva| hay| es cierto| es verdad| del todo| todavia| aun| completamente)+(?: (?:todavia|aun|nada|ningun[oa]?|del todo|bien|complet[oa]))*|{who} (?:no|tampoco)",
         r"(?:{who} )?(?:todavia|aun) no(?: (?:esta|estan|lo esta|la tiene|las tiene))?|(?:va|quedo|se fue|esta) sin (?:nada|ell[oa]s?)",
     ),
-    leads=r"(?:(?:luego |ya |pero |y )*(?:fui|fuimos|volvi|regrese|subi|baje|cheque|checamos|revise|revisamos|la revise|lo revise|lo cheque|la cheque|me fije|me asome|mire|vi)(?: a (?:ver|checar|revisar|mirar|ver bien|asomarme))?(?: bien| otra vez)? (?:y |que )|pero |y |hoy |ahorita |que |bueno |pues |ah |ay |espera |si |no |ahora |ya |luego |entonces |perdon |en realidad |la verdad |resulta que |nomas |solo |nada mas |aunque )*",
+    leads=r"(?:(?:luego |ya |pero |y )*(?:fui|fuimos|volvi|regrese|subi|baje|cheque|checamos|revise|revisamos|la revise|lo revise|lo cheque|la cheque|me fije|me asome|mire|vi)(?: a (?:ver|checar|revisar|mirar|ver bien|asomarme))?(?: bien| otra vez)? (?:y |que )|pero |y |hoy |ahorita |que |bueno |pues |ah |ay |espera |si |no (?=ya |si |ahora |espera|perdon|en realidad)|ahora |ya |luego |entonces |perdon |en realidad |la verdad |resulta que |nomas |solo |nada mas |aunque )*",
     waiting=((r"cinta|teip|encintado|encintada", "taped"), (r"grapas|engrapado|grapa", "stapled"), (r"aletas", "vanes"), (r"tallada|tallado|frotada", "rubbed_down"), (r"tabs|pestañas|tiras", "cross_tabs")),
     waits=(
         r"(?:la |el |las |lo de la |lo del |lo de las )?(?:{act}) (?:va |van |viene |vienen |es |queda |quedan |se queda |para |sera |seria )?(?:al rato|despues|luego|mañana|para mañana|al ultimo|pendientes?|para al rato|para despues|para luego|mas tarde|otro dia|el lunes|para el lunes|al final|en la tarde|hasta mañana)(?: nomas)?",

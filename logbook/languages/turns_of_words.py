@@ -19,7 +19,7 @@ class Turn:
     beside: str = ""
     unless: str = ""
     one: bool = False  # only where the note names one piece
-    asked: bool = False  # what a drawing or another asks for, or did, may stand in it
+    asked: bool = False  # what a drawing or another asks for, or did, and what might have been, may stand in it
 
 
 @dataclass(frozen=True)

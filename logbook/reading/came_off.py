@@ -153,11 +153,11 @@ def undoings(row: Row, own: Row) -> list[tuple[Claim, int]]:
         if peels and at + 1 < len(row.items) and row.items[at + 1].concept == "TAPE" and not own.is_blank(at):
             made.append((claim(row, "taped", False, at, at + 2, corrects=True, part="undone", hedged=False), at))
             continue
-        if act is None and item.concept == "UNDONE" and not own.is_blank(at) and not _done_again(row, at):
-            of = _named_in(row, at)
-            if of is not None:
+        of = _named_in(row, at) if item.concept == "UNDONE" and not _done_again(row, at) else None
+        if of is not None and (act is None or ACTS[row.items[act].concept] != of[0]):
+            if not own.is_blank(at):
                 made.append((claim(row, of[0], False, at, of[1], corrects=True, part="undone", hedged=False), at))
-                continue
+            continue
         if act is None or own.is_blank(act) or ((peels or gone) and row.items[act].concept not in ("TAPE", "STAPLES", "CLOSURE")):
             continue
         name = ACTS[row.items[act].concept]

@@ -84,7 +84,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     row, own = row.blanked({at for at in left_so_at if items[at].concept == "K_HANGER"}), own.blanked(left_so_at)
     waiting, waiting_at = unfinished(own, cut_up, language)
     own = own.blanked(waiting_at)
-    in_turns, in_turns_at = whole_turns(row, own, row.blanked({at for at, why in not_own.items() if why not in ("drawing", "other")} | turned_at), language)
+    in_turns, in_turns_at = whole_turns(row, own, row.blanked({at for at, why in not_own.items() if why not in ("drawing", "other")} | turned_at), row.blanked({at for at, why in not_own.items() if why not in ("drawing", "other", "condition")}), language)
     own = own.blanked(in_turns_at)
     short, short_at = not_happened.short_of_done(row.blanked(aside), own, not_own, cut, cut_up, language)
     left = undone(own.blanked(short_at), cut, language)

@@ -183,15 +183,15 @@ def _one_named(row: Row, clause) -> bool:
     return len(named) == 1 and not any(plural(row, at) for at in kinds)
 
 
-def whole_turns(row: Row, own: Row, asked: Row, language: Language) -> tuple[list[Claim], set[int]]:
-    """The claims that whole turns of words make, and the items that these have used up. `asked` is `own` with what drawings and others ask for."""
+def whole_turns(row: Row, own: Row, asked: Row, told: Row, language: Language) -> tuple[list[Claim], set[int]]:
+    """The claims that whole turns of words make, and the items that these have used up. `asked` is `own` with what drawings and others ask for, `told` with what might have been too."""
     made: list[Claim] = []
     spent: set[int] = set()
     if not language.whole_turns.nouns:
         return made, spent
     for sentence in _sentences(row):
         taken: list[tuple[int, int]] = []
-        _states(row, own, asked, sentence, language, made, spent, taken)
+        _states(row, own, told, sentence, language, made, spent, taken)
         if _nouns(language.code).search(sentence.words) is None:
             continue
         if word(language.code, "whole_turns.cue").search(sentence.words) is not None:
@@ -312,12 +312,12 @@ def _measured(row: Row, sentence: _Sentence, span: tuple[int, int], name: str) -
     return next((at for at in range(first, last) if row.items[at].concept in ("NUM", "LEN", "FRAC", "DEG", "TEMP_F") and least <= row.items[at].value.value <= most), None)
 
 
-def _states(row: Row, own: Row, asked: Row, sentence: _Sentence, language: Language, made: list[Claim], spent: set[int], taken) -> None:
+def _states(row: Row, own: Row, told_by_others: Row, sentence: _Sentence, language: Language, made: list[Claim], spent: set[int], taken) -> None:
     for cue, words, states, beside, unless, one, others in _turns(language.code):
         if cue.search(sentence.words) is None or (beside and beside.search(plain(row.text)) is None):
             continue
         for match in words.finditer(sentence.words):
-            items = _free(asked if others else own, sentence, match.span(), row, taken)
+            items = _free(told_by_others if others else own, sentence, match.span(), row, taken)
             clause = re.split(r"[,;:]", sentence.words[: match.start()])[-1] + match.group()
             if items is None or (unless and unless.search(clause)):
                 continue

@@ -18,8 +18,8 @@ from logbook.runs import Around
 # Words of a place (as kept: without their "on" or "in", so that "roof" alone is on it) -> why duct board may not stand there; exhaust alone is not enough, it must come from a hood.
 # Places from the US guide specification UFGS 15566A 2.10.2; equipment rooms stand there too and only count.
 PLACES: tuple[tuple[str, str, str], ...] = (
-    (r"outdoors?\b|\bweather\b|\b(?:rain|snow)\b|open air|outside on the wall|rooftop|outside the building|\bparapet\b|outside (?:along|on|over|up|under) the|(?:across|along) the roof|on (?:top of )?the roof\b|\bintemperie\b|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
-    (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|concrete|in(?:to)? the (?:slab|pour|ground|dirt|trench|footing|topping)|in a trench|(?:below|beneath|under|underneath) the (?:\w+ )?slab|enterrad[oa]|bajo tierra|en (?:el )?concreto|(?:bajo|debajo de|abajo de) la losa|debajo del concreto", "buried", "must"),
+    (r"outdoors?\b|\bweather\b|\b(?:rain|snow)\b|open air|outside on the wall|rooftop|outside the building|\bparapet\b|outside (?:along|on|over|up|under) the|(?:across|along) the roof|on (?:top of )?the roof\b|\bintemperie\b|aire libre|sol y al agua|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
+    (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|concrete|in(?:to)? the (?:slab|pour|ground|dirt|trench|footing|topping)|in a trench|(?:below|beneath|under|underneath) the (?:\w+ )?slab|enterrad[oa]|bajo tierra|en (?:el )?concreto|(?:bajo|debajo de|abajo de) la losa|debajo del concreto|en la losa|dentro de la losa|en la tierra|en (?:la |una )?zanja", "buried", "must"),
     (r"\bfan room\b|mechanical room|equipment room|cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
 )  # fmt: skip
 # a place that is a hood's own and no other's: "for the kitchen hood"; "above the kitchen hood" is somewhere else
