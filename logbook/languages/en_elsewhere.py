@@ -32,6 +32,7 @@ _STUFF = (
 )
 _PACK = r"(?:box(?:es)?|rolls?|cases?|cartons?|buckets?|pails?|tubes?|bundles?|sheets?|pallets?|skids?|packs?|packages?|bags?|crates?|cans?|gallons?|sleeves|dozen|truckloads?|loads?)"
 _MANY = r"(?:(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|\d+|half|couple|few|some|several|more|another|whole|full|dozen|of|the|last|my|our|extra|good|many|no|about) )+"
+_NOT_WITH = "".join(rf"(?<!{used} {of})" for used in ("with", "using", "used") for of in ("", "a ", "the ", "an old ", "the last ", "the last of ", "the last of a ", "the end of ", "the end of a "))  # "taped with the last of a roll of …": what it is closed with
 _WHEN = r"(?:first (?:thing|up) (?:tomorrow|in the morning|monday|after \w+)|tomorrow(?: morning| afternoon| night)?|tonight|come (?:mon|tues|wednes|thurs|fri|satur|sun)day|come (?:morning|next week)|next (?:week|monday|shift|month)|in the morning|the day after|later this week|after the holiday)"
 _NUMBER = r"(?:\d+[a-z]?|(?:(?:one|two|three|four|five|six|seven|eight|nine|oh|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)(?:[ -](?!by\b|on\b))?)+)"
 _PAPER = (
@@ -106,7 +107,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         # stock, orders, prices
         _aside(
             "box boxes roll rolls case cases carton cartons bucket buckets pail pails tube tubes bundle bundles sheet sheets pallet pallets skid skids pack packs package packages bag bags crate crates can cans gallon gallons sleeves dozen truckload load loads",
-            rf"\b{_MANY}{_PACK} (?:of )?(?:(?:the|that|this|our|my) )?{_STUFF}(?:,? (?:and|or) (?:(?:the|that|this|our|my|some) )?{_STUFF})?\b(?! (?:on it|over it|around it|all around|(?:on|in|into) (?:the |this )?(?:" + _KINDS + r"|one|\d)))",
+            rf"{_NOT_WITH}\b{_MANY}{_PACK} (?:of )?(?:(?:the|that|this|our|my) )?{_STUFF}(?:,? (?:and|or) (?:(?:the|that|this|our|my|some) )?{_STUFF})?\b(?! (?:on it|over it|around it|all around|(?:on|in|into) (?:the |this )?(?:" + _KINDS + r"|one|\d)))",
             WORDS,
         ),
         _aside(
@@ -117,7 +118,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         ),
         _aside(
             "box boxes roll rolls case cases carton cartons bucket buckets bundle bundles sheet sheets pallet pallets skid skids pack packs bag bags load loads truckload",
-            rf"(?:{_MANY}|the |our |my |that |this |whole |full )*{_PACK} of (?:(?:the|that|this|our|my) )?{_STUFF}(?: (?:\w+ ){{0,2}}?(?:came|showed|arrived|got|is|are|was|were|sat|left|went|gone|landed|walked|missing|to go)\b|$)",
+            rf"{_NOT_WITH}(?:{_MANY}|the |our |my |that |this |whole |full )*{_PACK} of (?:(?:the|that|this|our|my) )?{_STUFF}(?: (?:\w+ ){{0,2}}?(?:came|showed|arrived|got|is|are|was|were|sat|left|went|gone|landed|walked|missing|to go)\b|$)",
             SENTENCE,
         ),
         _aside("asked ordered requested", rf"(?:(?:i|we) )?(?:asked|ordered|requested|called) (?:for )?(?:(?:the|a|some|more|{_MANY.strip()}) ?)*(?:[\w/½¼-]+ ){{0,3}}?(?:tape|staples|stuff|rolls?|box|boxes|board|mastic|181 ?a-?[phm])$", CLAUSE),

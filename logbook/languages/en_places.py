@@ -15,12 +15,18 @@ WHOLE_PLACES = (
     "underneath the slab", "below the floor slab", "under the floor slab", "in the concrete", "into the concrete", "into the dirt", "into the ground", "in the concrete deck", "into the concrete deck", "in the pour", "into the slab", "encased in concrete", "cast in concrete",
     "set in concrete", "poured in concrete", "in the topping slab", "in the footing", "fan room", "fan rooms", "equipment room", "equipment rooms", "mechanical equipment room", "outside on the wall", "up on the roof", "on top of the roof", "on the rooftop", "out on the roof",
     "outside along the parapet", "along the parapet", "behind the parapet", "over the parapet", "outside along the wall", "outside on the roof", "outside over the roof", "across the roof", "along the roof", "outside up the wall", "outside under the eave", "outdoors", "outside the building", "underground", "below grade", "buried", "under the slab", "in the slab",
+    "sits in the rain", "sits out in the rain", "on the outside of the building", "the trench", "the footing", "strapped to the parapet", "tied to the parapet", "across the rooftop", "over the rooftop", "along the rooftop", "under the driveway", "under the parking lot", "under the sidewalk", "under ground", "under the ground", "out in the rain", "outside of the building", "outside under the canopy", "under the canopy outside",
+    "hangs outside", "sits outside", "lives outside", "mounted outside", "installed outside", "this one's outside", "outside by the", "outside behind the", "outside next to the", "outside the wall", "outside in the sun", "out through the wall", "out on the slab", "out in the weather", "on the roof deck", "up top on the roof",
     "inside the slab", "buried under the slab", "buried in the slab", "in concrete", "kitchen hood", "range hood", "fume hood",
 )
 
 _MANY = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty)"
 STOREYS = (
-    rf"(?:riser|shaft|stack) of {_MANY}[- ](?:stories|storeys|floors?|levels?)"
+    rf"(?:riser|shaft|stack|chase|vertical)\b[^.]{{0,40}}?\b(?:basement|ground|first|second|third|fourth|fifth)(?: floor| level)? (?:up )?(?:to|through|thru) (?:the )?(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)(?: floor| level)?(?:,? (?:in|up|inside) (?:the|a|that) (?:\w+ )?(?:riser|shaft|chase))?"
+    rf"|(?:basement|ground|first|second|third|fourth|fifth)(?: floor| level)? (?:up )?(?:to|through|thru) (?:the )?(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)(?: floor| level)?(?: \w+){{0,3}}? (?:riser|shaft|chase)"
+    rf"|(?:riser|shaft|stack),? (?:all |it's |that's |about )*{_MANY}[- ](?:stories|storeys|floors|levels)"
+    rf"|(?:riser|shaft|stack)\b[^.]{{0,60}}\.? ?(?:\w+ ){{0,2}}?(?:serves|feeds)(?: all| the)* {_MANY}[- ](?:stories|storeys|floors|levels)"
+    rf"|(?:riser|shaft|stack) of {_MANY}[- ](?:stories|storeys|floors?|levels?)"
     rf"|{_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)[- ](?:tall |high |supply |return |air )?(?:riser|shaft|stack)"
     rf"|(?:riser|shaft|stack),?(?:'s| that| which| it)*(?: \w+,?){{0,2}}? (?:climbs|climbing|goes|going|runs|running|serves|rises|rising|passes|covers|spans|through|of|up|crosses|feeds)(?: (?:up|through|all|about|over|past))* {_MANY}[- ](?:story|stories|storey|storeys|floors?|levels?)(?! (?:up|down|above|below|away|over))"
     rf"|{_MANY}[- ](?:stories|storeys|floors|levels)(?: of (?:it|this|duct|them))? (?:in|up|inside) (?:the|a|that) (?:\w+ )?(?:riser|shaft|chase)"

@@ -16,6 +16,7 @@ ENGLISH_SMALL = Small(
         " beautiful clean square correct right factory".split()
     ),
     several_harms=frozenset("holes tears rips punctures".split()),
+    takes_so_many=frozenset("wants needs takes gets calls requires".split()),
     lies_elsewhere=frozenset("truck box order backorder van shop trailer gangbox ground crate bin cart toolbox toolbag bag bench floor pallet".split()),
     in_the_piece=frozenset("rail rails turn bend heel throat cheek cheeks way run place inside middle center corner".split()),
     nobody=frozenset("nobody|no one|noone|nobody's|nobody has|no one has|neither of us|none of us|neither one of us".split("|")),

@@ -34,6 +34,7 @@ ENGLISH_VOICES = Voices(
     ),
     they=frozenset(("he", "she", "they", "you", "somebody", "someone")),
     my_piece=r"(?:(?:and|but|so|now|while) )*(?:my|our) (?:own )?\w+",
+    had_me=r"(?:[\w']+ ){0,3}?(?:they've|they|he's|he|she's|she|foreman|boss|super|lead|office|gc|engineer|contractor|owner|shop|inspector|[\w']+)(?:'s|'ve)?(?: has| have| had| got| made| went and made| let| keeps| kept| sent)+ (?:me|us)(?: go| out| up| back| here| and)* (?:run|running|put|putting|hang|hanging|lay|laying|set|setting|build|building|use|using|leave|close|closing|bury|burying|mount|mounting|install|installing|go with|take|taking|skip|skipping|cut|cutting|staple|tape|space|do|screw|stick|sticking|place|placing|route|routing)\b(?! (?:it right|his|her|their|somebody's|your)\b)",
     used_it=r"\b(?:so|and|but) (?:that's|that is) what(?:'s| went| is| i| we| got| ended)\b|\b(?:so|and) (?:i|we) (?:just )?(?:used|went with|put|ran|stuck) (?:it|that)\b|, used (?:it|that)\b",
     as_it_is=(
         r"(?:(?:and|but|so|then|well|which is why|that's why) )+(?:now |all |every (?:one of )?|each (?:of )?|most of |half (?:of )?|both )*(?:the|my|its|these|those)? ?(?:staples?|tape|vanes?|tabs?|flap|seams?|joints?|facing|foil|scrim|weave|rub|panel|groove|legs?|squeegee|trim)\b(?! (?:it|them|this|that)\b)"

@@ -12,6 +12,7 @@ SPANISH_SMALL = Small(
     worked=frozenset("hice hicimos terminé armé acabé".split()),
     gone=frozenset("arrancado arrancada".split()),
     several_harms=frozenset("hoyos agujeros rasgaduras roturas rasgones".split()),
+    takes_so_many=frozenset("lleva pide necesita requiere ocupa van eran deben deberían".split()),
     lies_elsewhere=frozenset("camión camioneta troca troque carro caja camino pedido bodega bolsa banco suelo piso tarima".split()),
     in_the_piece=frozenset("codo vuelta curva riel rieles talón garganta lugar sitio medio centro esquina".split()),
     nobody=frozenset("nadie".split()),

@@ -104,6 +104,7 @@ class Voices:
     they: frozenset[str] = frozenset()  # who says, in the middle of words that run on without a sign
     my_piece: str = "(?!)"  # a piece named as his own
     mine: str = ""
+    had_me: str = ""  # how a clause begins that tells what another had the speaker do: he did it
     used_it: str = ""  # in the words of another's deed: what he gave is what was put on
     as_it_is: str = ""  # behind what another did: how this piece is for it
     befell: str = "(?!)"  # in the words of a damage: what it befell, so that another's deed is told of this piece

@@ -28,7 +28,7 @@ def _vanes(found: Found):
     verb = at + 1 if at < len(row.items) and row.items[at].concept == "DET" else at  # "las aletas se movieron"
     if verb < len(row.items) and row.items[verb].concept == "WORD" and _does().match(plain(row.words(verb, verb + 1))) is not None:
         return
-    if _fewer_than(row, found.first):
+    if _fewer_than(row, found.first, found.last):
         yield found.claim("vanes", False, group="w", hedged=False)
         return
     if only_so_many(row, found.first, found.last) or _among_strange_words(row, found.first, found.last):
@@ -62,6 +62,20 @@ def _among_strange_words(row: Row, first: int, last: int) -> bool:
     return False
 
 
+def _more_are_due(row: Row, last: int, put: Fraction) -> bool:
+    """Whether the words behind the vanes count more of them as the whole, or as what it takes."""
+    for at in range(last, min(last + _IS_DUE, len(row.items) - 1)):
+        concept, ahead = row.items[at].concept, row.items[at + 1]
+        if concept in ("STOP", "QUERY", "SIZE") or concept.startswith("K_"):
+            return False
+        of = concept == "OF" and row.items[at - 1].concept in ("OUT", "IN", "IN_PLACE", "OF") or row.words(at, at + 1).lower() == "out of"
+        due = concept in ("PENDING", "NEED", "DRAWING") or row.words(at, at + 1).lower().split()[-1] in words_of("small.takes_so_many")
+        if (of or due) and ahead.concept == "NUM":
+            behind = row.items[at + 2].concept if at + 2 < len(row.items) else ""
+            return ahead.value.value > put and behind in ("", "COMMA", "STOP", "AND", "BUT", "OF", "VANES", "IT")
+    return False
+
+
 @cache
 def _does() -> re.Pattern[str]:
     return re.compile("|".join(language.acts.does for language in LANGUAGES.values()))
@@ -77,11 +91,16 @@ def only_so_many(row: Row, first: int, last: int) -> bool:
     return (at >= 0 and row.items[at].concept == "ONLY") or (last < len(row.items) and row.items[last].concept == "ONLY")
 
 
-def _fewer_than(row: Row, first: int) -> bool:
-    """ "three of the five vanes", "four out of six vanes": not all that it needs."""
+_IS_DUE = 8  # items behind the vanes: how many there should be
+
+
+def _fewer_than(row: Row, first: int, last: int) -> bool:
+    """ "three of the five vanes", "four out of six vanes", "three vanes in out of six", "two vanes, it wants five": not all that it needs."""
     at = first - 1
     if at < 0 or row.items[at].concept not in ("NUM", "COUNT") or row.items[at].value is None:
         return False
+    if _more_are_due(row, last, row.items[at].value.value):
+        return True
     of = at - 1
     while of >= 0 and row.items[of].concept in ("DET", "OUT", "THIS"):
         of -= 1

@@ -76,7 +76,8 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                 continue
         if concept == "VANES":
             away = [row.words(k, k + 1).lower().split()[-1] if row.items[k].concept != "BE" else "" for k in range(at + 1, min(at + 6, clause.last))]
-            if any(word in words_of("small.lies_elsewhere") for word in away) and not {"IN_PLACE", "PENDING"} & {live(row, k) for k in range(at + 1, clause.last)}:
+            fetched = at + 1 < clause.last and row.items[at + 1].concept == "FROM"  # "got vanes from the other box and fitted them"
+            if not fetched and any(word in words_of("small.lies_elsewhere") for word in away) and not {"IN_PLACE", "PENDING"} & {live(row, k) for k in range(at + 1, clause.last)}:
                 end = next(k for k in range(at + 1, min(at + 6, clause.last)) if row.items[k].concept != "BE" and row.words(k, k + 1).lower().split()[-1] in words_of("small.lies_elsewhere")) + 1
                 made.append(claim(row, "vanes", False, at, end))
                 at = end

@@ -127,7 +127,7 @@ def angle_not_mark(row: Row, match) -> bool:
 def an_angle(row: Row, match) -> bool:
     """ "The forty-five on run six is elbow twelve", "that ninety is number seventeen": a word for the thing, which is named behind."""
     at = match.start("m")
-    if _on_a_run(row, at):
+    if _on_a_run(row, at) or _turn_of_a_run(row, at):
         return True
     if row.items[at].concept != "NUM" or row.items[at].value.value not in (90, 45) or at == 0 or row.items[at - 1].concept not in ("DET", "THIS"):
         return False
@@ -145,6 +145,14 @@ def _on_a_run(row: Row, at: int) -> bool:
         return False
     rest = [c for c in ahead[ahead.index("COMMA") + 1 :] if c not in ("NUMBER", "FITTING")]
     return rest[:1] in (["NUM"], ["MARKED"]) and rest[1:2] in (["COMMA"], ["STOP"], [])
+
+
+def _turn_of_a_run(row: Row, at: int) -> bool:
+    """ "Made the ninety for run three, twelve by ten", "Ninety on run two, no vanes": by its article or its vanes a turn, and no number of a piece."""
+    item = row.items[at]
+    if item.concept != "NUM" or item.value.value not in (90, 45) or [one.concept for one in row.items[at + 1 : at + 3]] not in (["ON", "RUN"], ["OF", "RUN"]):
+        return False
+    return at > 0 and row.items[at - 1].concept in ("DET", "THIS") or any(one.concept == "VANES" for one in row.items)
 
 
 def _turns_otherwise(row: Row, at: int) -> bool:

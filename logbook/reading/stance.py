@@ -121,6 +121,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2
         return DRAWING, clause.first + (0 if ends or not before else at), False
+    if head == "OTHER" and _had_me(row, clause, language):
+        return None, 0, False  # "they've got me running board on the roof": and so he does
     if _voices(language.code) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items, language))) and _others_voice(row, clause, language):
         return OTHER, clause.first, True
     if head == "OTHER" and {"CLOSURE", "MARK181", "C_MASTIC"} & set(concepts) and _used_it(row, clause, language):
@@ -163,6 +165,11 @@ def _others_voice(row: Row, clause: Clause, language: Language) -> bool:
     said = row.words(clause.first, clause.last).lower().replace("’", "'")
     side = any(item.concept == "SIDE" for item in row.items[clause.first : clause.last])  # "the fellow on the lift dropped the top six"
     return _voices(language.code).match(said) is not None and not _mistaped(row, row.items[clause.first : clause.last]) and (side or in_any("told.voices.harm").search(said) is None)
+
+
+def _had_me(row: Row, clause: Clause, language: Language) -> bool:
+    words = language.told.voices.had_me
+    return bool(words) and re.match(words, row.words(clause.first, clause.last).lower().replace("’", "'")) is not None
 
 
 def _used_it(row: Row, clause: Clause, language: Language) -> bool:

@@ -58,7 +58,7 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             pending = state.pending or yet
             opens = (Open("piece", state.fact, own.items[part.first if yet else first].start, own.items[(part.last if yet else last) - 1].end),) if pending else ()
             made.append(claim(own, state.fact, state.value, first, last, kinds=state.kinds, opens=opens, pending=pending, hedged=False))
-            spent.update(at for at in range(first, last) if own.items[at].concept not in _NAMING and not (own.items[at].concept.startswith("K_") and own.items[at].concept != "K_HANGER"))
+            spent.update(at for at in range(first, last) if own.items[at].concept not in _NAMING and not (own.items[at].concept == "DAMAGE" and state.fact == "damage_repaired") and not (own.items[at].concept.startswith("K_") and own.items[at].concept != "K_HANGER"))
             if state.uses:
                 spent.update(at for at in {thing, *range(part.first, part.last)} if at is not None and own.items[at].concept in state.things)
     return made, spent

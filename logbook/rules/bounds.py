@@ -18,13 +18,14 @@ from logbook.runs import Around
 # Words of a place (as kept: without their "on" or "in", so that "roof" alone is on it) -> why duct board may not stand there; exhaust alone is not enough, it must come from a hood.
 # Places from the US guide specification UFGS 15566A 2.10.2; equipment rooms stand there too and only count.
 PLACES: tuple[tuple[str, str, str], ...] = (
-    (r"outdoors?\b|\bweather\b|\b(?:rain|snow)\b|open air|outside on the wall|rooftop|outside the building|\bparapet\b|outside (?:along|on|over|up|under) the|(?:across|along) the roof|on (?:top of )?the roof\b|\bintemperie\b|aire libre|sol y al agua|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
-    (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|concrete|in(?:to)? the (?:slab|pour|ground|dirt|trench|footing|topping)|in a trench|(?:below|beneath|under|underneath) the (?:\w+ )?slab|enterrad[oa]|bajo tierra|en (?:el )?concreto|(?:bajo|debajo de|abajo de) la losa|debajo del concreto|en la losa|dentro de la losa|en la tierra|en (?:la |una )?zanja", "buried", "must"),
+    (r"outdoors?\b|\bweather\b|\b(?:rain|snow)\b|open air|outside on the wall|rooftop|outside (?:of )?the (?:building|wall)|(?:hangs|sits|lives|mounted|installed|one's) outside|outside (?:under|by|behind|next|in the sun)|out (?:through the wall|on the slab)|roof deck|\bparapet\b|outside (?:along|on|over|up|under) the|(?:across|along) the roof|on (?:top of )?the roof\b|\bintemperie\b|aire libre|sol y al agua|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
+    (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|concrete|in(?:to)? the (?:slab|pour|ground|dirt|trench|footing|topping)|^(?:the )?(?:trench|footing)\b|under (?:the )?(?:ground|driveway|parking lot|sidewalk)|in a trench|(?:below|beneath|under|underneath) the (?:\w+ )?slab|enterrad[oa]|bajo tierra|en (?:el )?concreto|(?:bajo|debajo de|abajo de) la losa|debajo del concreto|en la losa|dentro de la losa|en la tierra|en (?:la |una )?zanja", "buried", "must"),
     (r"\bfan room\b|mechanical room|equipment room|cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
 )  # fmt: skip
 # a place that is a hood's own and no other's: "for the kitchen hood"; "above the kitchen hood" is somewhere else
 HOOD_ITSELF = re.compile(r"(?:the )?(?:kitchen|range|fume|grease|exhaust|cooking) (?:exhaust )?hood|(?:la )?campana(?: (?:de|extractora)\b.*)?", re.I)
-HOODS = re.compile(r"kitchen|\bhood\b|grease|fume|\blab\b|laborator|cocina|campana|humo|vapores", re.I)
+HOODS = re.compile(r"kitchen|\bhoods?\b|grease|fume|\blabs?\b|laborator|fryer|\bgrill\b|\brange\b|\bstove\b|broiler|\bcook|griddle|\bwok\b|\boven\b|cocina|campana|humo|vapores|parrilla|freidora|estufa", re.I)
+CONVEYS = re.compile(r"paint booth|spray booth|dryer|dust|\bsaws?\b|acid|chem|[áa]cido|qu[íi]mic|aserr[íi]n|polvo|secadora|pintura", re.I)  # solids or corrosive gas: the same guide specification
 
 
 def allowed_there(piece: Piece, around: Around) -> Outcome | None:
@@ -41,6 +42,8 @@ def allowed_there(piece: Piece, around: Around) -> Outcome | None:
     words = " ".join(text for text in (place, None if said is None else said.words) if text)
     if service == "exhaust" and HOODS.search(words) or service is None and place is not None and HOOD_ITSELF.fullmatch(place):
         return use.departs("not-permitted", tells={"where": Word("place-hood")})
+    if service == "exhaust" and CONVEYS.search(words):
+        return use.departs("not-permitted", tells={"where": Word("place-conveying")})
     if service == "outside":
         return use.departs("not-permitted", tells={"where": Word("place-outside-air")}, weight="should")
     for pattern, name, weight in PLACES:
@@ -54,8 +57,15 @@ _COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "ei
 _RISES = re.compile(rf"\b({'|'.join(_COUNTS)}|\d+)[- ](?:stor(?:y|ies|eys?)|floors?|levels?|pisos|plantas|niveles)\b", re.I)
 
 
+_FLOORS = {"basement": 0, "ground": 1, "first": 1, "second": 2, "third": 3, "fourth": 4, "fifth": 5, "sixth": 6, "seventh": 7, "eighth": 8, "ninth": 9, "tenth": 10}
+_FROM_TO = re.compile(rf"\b({'|'.join(_FLOORS)})(?: floor| level)? (?:up )?(?:to|through|thru) (?:the )?({'|'.join(_FLOORS)})\b", re.I)
+
+
 def _storeys(place: str) -> int | None:
     """How many storeys the riser passes, from the words of a place that say so."""
+    span = _FROM_TO.search(place)
+    if span is not None:
+        return max(_FLOORS[span.group(2).lower()] - _FLOORS[span.group(1).lower()], 0)
     match = _RISES.search(place) if re.search(r"riser|shaft|stack|chase|\b(?:through|past)\b|montante|bajante|columna|subida|chimenea|vertical|\bsube|\bpasan?\b|atraviesa|cruza|recorre", place, re.I) else None
     return None if match is None else _COUNTS.get(match.group(1).lower()) or int(match.group(1))
 
