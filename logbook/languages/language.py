@@ -193,6 +193,9 @@ class Ends:
     leaves: str = ""
     air: str = ""
     acts: str = ""  # other work, that begins at an end too
+    to_source: str = ""  # it looks to where the air comes from; on a return or an exhaust the air leaves there
+    to_rooms: str = ""
+    mine: str = ""  # how a part begins that sets the speaker's own against what was told before it
 
 
 @dataclass(frozen=True)

@@ -28,7 +28,11 @@ def _vanes(found: Found):
     verb = at + 1 if at < len(row.items) and row.items[at].concept == "DET" else at  # "las aletas se movieron"
     if verb < len(row.items) and row.items[verb].concept == "WORD" and _does().match(plain(row.words(verb, verb + 1))) is not None:
         return
-    if _fewer_than(row, found.first, found.last):
+    until = _more_are_due(row, found.first, found.last)
+    if until is not None:
+        yield claim(row, "vanes", False, found.first - 1, until, hedged=False)
+        return
+    if _fewer_than(row, found.first):
         yield found.claim("vanes", False, group="w", hedged=False)
         return
     if only_so_many(row, found.first, found.last) or _among_strange_words(row, found.first, found.last):
@@ -62,18 +66,20 @@ def _among_strange_words(row: Row, first: int, last: int) -> bool:
     return False
 
 
-def _more_are_due(row: Row, last: int, put: Fraction) -> bool:
-    """Whether the words behind the vanes count more of them as the whole, or as what it takes."""
+def _more_are_due(row: Row, first: int, last: int) -> int | None:
+    """ "three vanes in out of six", "two vanes, it wants five": the end of the words behind the vanes that count more of them as the whole, or as what it takes."""
+    if not first or row.items[first - 1].concept not in ("NUM", "COUNT") or row.items[first - 1].value is None:
+        return None
     for at in range(last, min(last + _IS_DUE, len(row.items) - 1)):
-        concept, ahead = row.items[at].concept, row.items[at + 1]
+        concept, ahead, said = row.items[at].concept, row.items[at + 1], row.words(at, at + 1).lower()
         if concept in ("STOP", "QUERY", "SIZE") or concept.startswith("K_"):
-            return False
-        of = concept == "OF" and row.items[at - 1].concept in ("OUT", "IN", "IN_PLACE", "OF") or row.words(at, at + 1).lower() == "out of"
-        due = concept in ("PENDING", "NEED", "DRAWING") or row.words(at, at + 1).lower().split()[-1] in words_of("small.takes_so_many")
-        if (of or due) and ahead.concept == "NUM":
+            return None
+        of = concept == "OF" and row.items[at - 1].concept in ("OUT", "IN", "IN_PLACE", "OF") or said == "out of"
+        if (of or concept in ("PENDING", "NEED") or said.split()[-1] in words_of("small.takes_so_many")) and ahead.concept == "NUM":
             behind = row.items[at + 2].concept if at + 2 < len(row.items) else ""
-            return ahead.value.value > put and behind in ("", "COMMA", "STOP", "AND", "BUT", "OF", "VANES", "IT")
-    return False
+            more = ahead.value.value > row.items[first - 1].value.value and behind in ("", "COMMA", "STOP", "AND", "BUT", "OF", "VANES", "IT")
+            return at + 2 if more else None
+    return None
 
 
 @cache
@@ -94,13 +100,11 @@ def only_so_many(row: Row, first: int, last: int) -> bool:
 _IS_DUE = 8  # items behind the vanes: how many there should be
 
 
-def _fewer_than(row: Row, first: int, last: int) -> bool:
-    """ "three of the five vanes", "four out of six vanes", "three vanes in out of six", "two vanes, it wants five": not all that it needs."""
+def _fewer_than(row: Row, first: int) -> bool:
+    """ "three of the five vanes", "four out of six vanes": not all that it needs."""
     at = first - 1
     if at < 0 or row.items[at].concept not in ("NUM", "COUNT") or row.items[at].value is None:
         return False
-    if _more_are_due(row, last, row.items[at].value.value):
-        return True
     of = at - 1
     while of >= 0 and row.items[of].concept in ("DET", "OUT", "THIS"):
         of -= 1
@@ -272,6 +276,8 @@ def _width(found: Found):
     item = found.item("n")
     if item.concept == "NUM" and found.row.words(found.last - 1, found.last).lower() in words_of("small.several_harms"):
         return  # "nine holes": how many, not how wide
+    if item.concept == "NUM" and item.value.value == 1 and not item.value.digits:
+        return  # "one tear is patched"
     if item.concept == "NUM" and item.value.value > _WIDEST:
         return  # "it's fifty-six that got wet": a mark
     if found.row.items[found.last - 1].concept == "LONG" and _wide_behind(found.row, found.last):
@@ -319,6 +325,8 @@ def _method(found: Found):
         yield found.claim("damage_repaired", False, group="m", weak=True, hedged=False)
         return
     if before >= 0 and found.row.items[before].concept in ("NO", "NOT_DONE"):
+        if found.item("m").value == "mastic" and any(item.concept in ("REPAIRED", "TAPED", "TAPE") for item in found.row.items[found.row.sentence_start(found.first) : found.first]):
+            return  # "taped over it, no fabric": how it was mended
         if found.item("m").value == "mastic" and not any(item.concept in ("DAMAGE", "K_REPAIR", "REPAIRED") for item in found.row.items):
             return  # "mastic but no fabric": how it is closed
         # "it's crushed, no plug, no new panel"

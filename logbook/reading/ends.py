@@ -109,6 +109,15 @@ def by_words(row: Row, claims: list[Claim], cut_up: tuple[Part, ...], language: 
     return made
 
 
+_OTHER = {"female": "male", "male": "female"}
+
+
+def _looks_to(words, text: str, towards_unit: bool) -> str | None:
+    """Which way the air goes by the end that looks to the unit or to the rooms: "female toward the air handler", "male to the grille"."""
+    way = "enters" if words.to_source and _find(words.to_source, text) else "leaves" if words.to_rooms and _find(words.to_rooms, text) else None
+    return way if way is None or not towards_unit else "leaves" if way == "enters" else "enters"
+
+
 def _says_nothing_else(row: Row, part: Part) -> bool:
     return all(item.concept in ("FEMALE", "MALE", "DET", "END", "FILLER", "FIX", "NO", "IT", "BE") for item in row.items[part.first : part.last])
 
@@ -118,6 +127,9 @@ def _said_of(row: Row, cut_up, place: int, ats: list[int], language: Language) -
     start = row.items[part.first].start
     before = part.words[: row.items[ats[-1]].start - start].strip()
     behind = part.words[row.items[ats[-1]].end - start :]
+    looks = _looks_to(words, part.words, any(item.concept == "SERVICE" and item.value in ("return", "exhaust") for item in row.items))
+    if looks is not None and len(ats) == 1 and not _find(words.acts, part.words) and not _find(words.layout, part.words):
+        return "air_leaves_by", said if looks == "leaves" else _OTHER[said]
     near = [cut_up[k] for k in (place - 1, place + 1) if 0 <= k < len(cut_up) and cut_up[k].sentence == part.sentence and not any(row.items[at].concept in ("FEMALE", "MALE") for at in range(cut_up[k].first, cut_up[k].last))]
     for told in ([part], near[:1]):
         text = " ".join(one.words for one in told)
@@ -126,7 +138,10 @@ def _said_of(row: Row, cut_up, place: int, ats: list[int], language: Language) -
                 return "air_leaves_by", said
             way = _nearest_way(words, text, before, behind) if told == [part] else _way_of(words, text)
             if way is not None:
-                return "air_leaves_by", said if way == "leaves" else "male" if said == "female" else "female"
+                return "air_leaves_by", said if way == "leaves" else _OTHER[said]
+    wanted = cut_up[place - 1] if place and words.mine and re.match(words.mine, cut_up[place].words) else None
+    if wanted is not None and part.sentence - wanted.sentence <= 1 and _find(words.air, wanted.words) and (way := _way_of(words, cut_up[place].words)) is not None:
+        return "air_leaves_by", said if way == "leaves" else _OTHER[said]  # "The job wants air out the female. Mine's out the male."
     if len(ats) > 1:
         return None, ""
     if _find(words.layout, part.words) and not _find(words.acts, part.words) and _ends_with(words.leads, before):

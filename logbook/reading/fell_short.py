@@ -124,8 +124,8 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     if wrong.how == "excepts" and language.turns.tab_word and place and cut_up[place - 1].sentence == cut_up[place].sentence and language.turns.tab_word in cut_up[place - 1].words:
         acts = tuple(at for at in acts if _ACTS[row.items[at].concept] in ("tabs_bent", "cross_tabs"))  # "every tab's down except three": of the tabs, not of the act before
     mended = is_mended(cut_up, place, language)
-    if mended and noun in ("panel_seated", "stapled") and (language.turns.no_tab and _without_leads(_mending(cut_up, place, language).words, language).startswith(language.turns.no_tab)):
-        mended = False  # "the panel doesn't seat. Taped it over.": tape seats none, and staples none
+    if mended and noun in ("panel_seated", "stapled") and seats_nothing(cut_up, place, language):
+        mended = False  # tape seats none, and staples none
     used = range(part.first, part.last if wrong.how != "alone" else part.first)
     if wrong.how == "alone" and place and cut_up[place - 1].sentence == part.sentence and _only_spaces(row, cut_up[place - 1]):
         return  # "Every two inches, mostly.": of how far apart they are
@@ -334,6 +334,12 @@ def _bends_no_tab(fault: Part, after: Part, language: Language) -> bool:
 def is_mended(cut_up, place: int, language: Language) -> bool:
     """ "… went back and got them": in the words right behind, up to the end of the next sentence."""
     return _mending(cut_up, place, language) is not None
+
+
+def seats_nothing(cut_up, place: int, language: Language) -> bool:
+    """ "The panel doesn't seat. Taped it over.": what was done about it is tape or staples, which seat no panel."""
+    mending = _mending(cut_up, place, language)
+    return mending is not None and bool(language.turns.no_tab) and _without_leads(mending.words, language).startswith(language.turns.no_tab)
 
 
 def _mending(cut_up, place: int, language: Language) -> Part | None:

@@ -114,6 +114,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
             continue
         if not value and name in _CAN_BE_MENDED and _mended(row, cut_up, first, language):
             continue
+        if name == "taped" and value is False and _the_other_closes(row, first, last):
+            continue
         used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("surface_clean", "preheated") else ()))} if value is not None else set()
         yet = value is False and re.search(language.acts.yet, said) is not None  # "no tape or mastic on it yet": still to do
         opens = (Open("piece", name, row.items[clause.first].start, row.items[clause.last - 1].end),) if yet else ()
@@ -122,6 +124,12 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
 
 def _named_elsewhere(row: Row, clause: Clause, name: str) -> bool:
     return any(ACTS.get(item.concept) == name for at, item in enumerate(row.items) if not clause.first <= at < clause.last)
+
+
+def _the_other_closes(row: Row, first: int, last: int) -> bool:
+    """ "Ran out of mastic, used foil tape": what closes it stands behind."""
+    ends = row.sentence_end(last)
+    return any(item.concept == "C_MASTIC" for item in row.items[first:last]) and any(item.concept in ("TAPE", "TAPED", "CLOSURE", "MARK181") for item in row.items[last:ends])
 
 
 def _listed(row: Row, cut, place: int) -> Iterator[tuple[Claim, set[int]]]:
