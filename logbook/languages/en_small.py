@@ -28,6 +28,7 @@ ENGLISH_SMALL = Small(
     again=frozenset("again".split()),
     ordinals=frozenset("first second third fourth fifth last other next".split()),
     beside_it=frozenset("neighbor neighbour twin sister brother mate partner other next".split()),
+    in_so_long=frozenset("in over into inside within".split()),
     mine=frozenset("mine ours".split()),
     too=frozenset("too|also|as well".split("|")),
     not_that=frozenset("not isn't wasn't aren't no".split()),

@@ -12,7 +12,7 @@ _M = "<m>(?: of an inch| inch)?"
 _ABOUT = "(?:(?:about|maybe|almost|nearly|like|a good|a full|some|only|just|a|an|the) )*"
 
 ENGLISH_WANTED = Wanted(
-    looks=rf"\b(?:wish|love to|like to|been right|been better|been nice|been correct|been plenty|been good|been fine|been enough|couldn't|could not|can't|able to|no way to|last time|time before|last one|one before|told me|normally|usually|typically|ordinarily|as a rule|most days|most of the time|{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
+    looks=rf"\b(?:what (?:it|that|this one)|wouldn't|won't|wish|love to|like to|been right|been better|been nice|been correct|been plenty|been good|been fine|been enough|couldn't|could not|can't|able to|no way to|last time|time before|last one|one before|told me|normally|usually|typically|ordinarily|as a rule|most days|most of the time|{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
     wants=(
         r"^(?:as a rule|normally|usually|most days|typically|ordinarily)\b|\b(?:normally|usually|typically|ordinarily|as a rule|most of the time)$|\bi (?:usually|normally|typically|always) (?:go|run|space|staple|shoot|do|set|use)\b",
         rf"(?<!like )(?<!as )(?<!per )(?<!what )\b{_WHO} (?:\w+ )?{_ASKS}\b",
@@ -32,6 +32,8 @@ ENGLISH_WANTED = Wanted(
         r"^(?:i |we |it |they )?needed (?!to\b)",
         r"\b(?:wish|like|love) (?:i could|to be able to|to) (?:say|tell (?:you|him|them)|report|claim)\b",
         r"\b(?:couldn't|could not|can't|wasn't able to|no way to) (?:do|get|make|hold|hit|keep|manage)(?: it| them)?(?: at| to| down to)? (?:\d|one|two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|(?:an? )?(?:half|quarter|eighth)|an inch)\b(?!.* of\b)",
+        r"\b(?:is|was|'s) what (?:it|that|she|this one|the (?:slope|taper|side|move|change|drop))(?:'d| would| really| actually| should)* (?:needs?|needed|takes?|took|wants?|wanted|calls? for|called for|gets|have had)\b",
+        r"\b(?:wouldn't|didn't|won't|couldn't|doesn't) (?:fit|go|work|clear|reach|make it)(?: in there| in| there)?$",
         r"\b(?:the )?(?:last time|time before|last one|one before)$",
         r"\b(?:would have|would've|'d have) been (?:right|better|nice|correct|plenty|by the book|good|fine|safer|enough)\b",
     ),
@@ -48,7 +50,7 @@ ENGLISH_WANTED = Wanted(
     ),
     differs=r"(?:but |and |well )*(?:mine|ours|these|they|it|that|this one|i|we) ?(?:'re |'s |are |is |was |were |did |do |does )?(?:not|aren't|isn't|ain't|wasn't|weren't|didn't|don't|doesn't|never)(?: quite| exactly| all| get that| do that| hold that| make it| make that)*",
     # the part behind it tells of no measure got
-    not_yet=r"\b(?:will|gonna|going to|i'll|we'll|i'd|we'd|tomorrow|later|if|would|could've|could have|should|supposed|ought|next time|not|never|isn't|wasn't|aren't|don't|didn't|won't|can't|no)\b",
+    not_yet=r"\b(?:will|gonna|going to|i'll|we'll|i'd|we'd|tomorrow|later|if|would|could've|could have|should|supposed|ought|next time|you'd|they'd|he'd|you need|not|never|isn't|wasn't|aren't|don't|didn't|won't|can't|no)\b",
     says_of_it=r"(?:and |but |now )*(?:(?:that|which|this|it)(?:'s| is| was|'d be)|(?:is|was)|as|like|per) ?(?:what|the|our|how|as|all|per|just|only|supposed|on the|in the|specified|called|ordered|required|drawn|asked)\b",
     gets=r"(?:and |but |well |so |instead |what )*(?:they|it|she|he|we|i|that one|this one|mine|ours|what (?:they|it|we|i))(?:'s|'ve|'re| has| have| is| are)? ?(?:actually |really |just |only |ended up |wound up )*(?:got|gets|get|getting|has|have|had|came|come|went|used|sent|gave|showed up|brought|with|put|made|built|is|are|done|taking|took)\b",
     others=r"^(?:and |but )*(?:he|she|somebody|someone|the (?:other|new|night|day) \w+|the \w+(?:er|or|ian|man)s?|my \w+(?:er|or)) ",

@@ -23,6 +23,7 @@ SPANISH_SMALL = Small(
     ordinals=frozenset("primera segunda tercera primero segundo tercero otra otro".split()),
     gives_reason=frozenset("así que|asi que|porque|pues|por eso".split("|")),
     beside_it=frozenset("vecino vecina gemelo gemela pareja otro otra siguiente".split()),
+    in_so_long=frozenset("en sobre dentro".split()),
     mine=frozenset("mío mía mio mia nuestro nuestra".split()),
     too=frozenset("también tambien".split()),
     not_that=frozenset("no es|no".split("|")),

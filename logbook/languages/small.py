@@ -30,6 +30,7 @@ class Small:
     again: frozenset[str] = frozenset()  # right behind the piece: it was told of before
     ordinals: frozenset[str] = frozenset()  # tell one of several that were named
     beside_it: frozenset[str] = frozenset()  # another piece, by where it is: "its neighbor, thirty-one, …"
+    in_so_long: frozenset[str] = frozenset()  # between how much a piece changes and the length that the change takes
     mine: frozenset[str] = frozenset()  # a piece is the speaker's own
     too: frozenset[str] = frozenset()  # what was said before holds of this one too
     not_that: frozenset[str] = frozenset()  # before a number: it is not that piece

@@ -24,18 +24,19 @@ _NAMES = ("FITTING", "NUMBER", "RUN", "MARKED", "DASH", "LETTER", "BY", "THROUGH
 _STAPLES = ("STAPLES", "STAPLE", "STAPLED")
 _OWNERS = {
     **dict.fromkeys(_STAPLES, "staples"), "LEG": "staple_leg", "SCREWS": "screw_spacing", "WASHERS": "washer_size", "TABS": "tabs", "K_HANGER": "hanger_spacing", "TAPE": "tape_width",
-    "MARK181": "tape_width", "CLOSURE": "tape_width", "THROAT": "throat_radius", "GAP": "gap", "PARTED": "gap", "TIGHT": "gap", "JOINT": "gap", "BACK": "back", "LONG": "length", "LENGTH": "length",
+    "MARK181": "tape_width", "CLOSURE": "tape_width", "THROAT": "throat_radius", "GAP": "gap", "PARTED": "gap", "TIGHT": "gap", "JOINT": "gap", "BACK": "back", "SLOPE": "taper_length", "LONG": "length", "LENGTH": "length",
 }  # fmt: skip
 _MATTERS = frozenset((*_OWNERS, "TAPED", "RUBBED", "SIZE", "VANES", "DAMAGE", "STATIC", "CFM", "LB", "DEG", "TEMP_F", "SLOPE", "BOARD", "SIDE", "SIDES_ALL", "SIDE_WORD", "QUERY"))
 _NAMED_FAR = ("staples", "screw_spacing", "tabs", "hanger_spacing", "washer_size", "throat_radius", "back")  # things that were named before both measures
 _WITHIN = {
     "staple_spacing": (Fraction(1, 2), 24), "staple_leg": (Fraction(1, 8), Fraction(3, 2)), "screw_spacing": (2, 48), "washer_size": (Fraction(1, 4), 6), "cross_tab_length": (1, 48),
-    "cross_tab_spacing": (1, 48), "hanger_spacing": (12, 240), "tape_width": (Fraction(1, 2), 6), "throat_radius": (0, 72), "gap": (0, 6), "length": (4, 600), "back": (1, 240),
+    "cross_tab_spacing": (1, 48), "hanger_spacing": (12, 240), "tape_width": (Fraction(1, 2), 6), "throat_radius": (0, 72), "gap": (0, 6), "length": (4, 600), "back": (1, 240), "taper_length": (6, 240),
 }  # fmt: skip
 _PLAIN = ("back", "length")  # of a thing that is named beside it, else of the piece
 _SAYS_TOO = {"staple_spacing": "stapled", "cross_tab_length": "cross_tabs", "cross_tab_spacing": "cross_tabs"}
 _HEADING = ("SIZE", "DET", "FILLER", "AND", "ON", "OF", "DEG", "SERVICE", "MARKED", "NUMBER", "FITTING", "LETTER", "RUN")
 _LOOK_BACK = 40  # items
+_FEWEST_BACK = 8  # inches; less than that is no length that a side moves over
 _TAB = 8  # inches a cross tab is long, which tells its length from how far apart; source: the rules' own limit
 
 
@@ -296,7 +297,8 @@ def _thing(row: Row, cut_up, place: int, part: Part, asked: list[int], language:
             return thing
         if row.items[k].concept == "SIDE" and asked:  # "left in four. The drawing gives it twenty-four, the wall gave me fifteen"
             told = " ".join(one.words for one in cut_up[place : place + 2])
-            return "back" if finds(apart(language.code, "turns.room"), told) is not None else None
+            back_told = any(row.items[j].concept in ("BACK", "OVER") for j in range(k, part.first))
+            return "back" if finds(apart(language.code, "turns.room"), told) is not None or not back_told and row.items[asked[0]].value.value >= _FEWEST_BACK else None
     return None
 
 

@@ -137,6 +137,8 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     for at in acts if not mended else ():
         if row.items[at].concept == "SEATED" and not any(item.concept in ("PANEL", "SHIPLAP", "GROOVE", "FLAP", "K_TRANSITION", "CUT_LENGTH", "CUT_TO") for item in row.items):
             continue  # "it wouldn't fit so I made two": the piece
+        if row.items[at].concept == "SEATED" and any(item.concept == "BACK" for item in row.items[row.sentence_start(part.first) : part.last]):
+            continue  # "thirty back didn't fit": the length
         fallen = _fallen(row, at, part)
         if wrong.how == "left_to_do" or wrong.how == "excepts" and word(language.code, "acts.yet").search(part.words) is not None:
             start, end = row.items[part.first].start, row.items[part.last - 1].end

@@ -3,12 +3,9 @@
 from __future__ import annotations
 
 from logbook.facts import Move
-from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back, unit_of
 from logbook.reading.grammar import Row
-from logbook.reading.likely import standing
-from logbook.reading.phrasing import apart, finds, words_of
-from logbook.reading.stance import Clause
+from logbook.reading.phrasing import words_of
 
 _WAY = {
     ("top", "down"): "in", ("top", "up"): "out", ("bottom", "up"): "in", ("bottom", "down"): "out",
@@ -51,6 +48,7 @@ def _move(found: Found, way: str | None = None):
     over = [i.concept for i in found.items("dir")] == ["IN"] and ({"ON", "OFF", "FROM", "TO"} & set(lead) or len(lead) > 1 and lead[-2] in ("NUM", "LEN", "FRAC"))  # "four on the right in twenty-four"
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and (over or {"MOVES", *_DIRECTION} & set(lead)) and {"NUM", "LEN", "FRAC"} & set(lead):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
+    lead = lead[:-1] if len(sides) > 1 and lead[-2:-1] and lead[-2] in _MEASURED and lead[-1] in _DIRECTION else lead  # "three out each side in twelve"
     alone = by is not None and (by.concept == "LEN" or len(sides) > 1 and (lead[-2:-1] or ["COMMA"])[0] in ("COMMA", "STOP", "SIZE"))
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and alone and [i.concept for i in found.items("dir")] == ["IN"]:
         return  # "widening four each side in a foot", "two inches each side in eight": over what length, not how far
@@ -200,37 +198,6 @@ def _taper_of_a_transition(found: Found):
 _FEWEST = 6  # inches; less room than that is said of something else
 
 
-def room(row: Row, own: Row, cut: tuple[Clause, ...], language: Language, taken: set[int]) -> list[Claim]:
-    """ "only had fifteen inches for it", "the wall gave me eighteen": the length that the move before had."""
-    made: list[Claim] = []
-    if not any(_moves_at(row, at) for at in range(len(row.items))):
-        return made
-    gives = standing(apart(language.code, "turns.room"), row.text.lower().replace("’", "'"))
-    for place, clause in enumerate(cut if gives else ()):
-        if own.is_blank(clause.first):
-            continue
-        lead = cut[place - 1] if place and cut[place - 1].sentence == clause.sentence else clause
-        if any(own.is_blank(at) for at in range(lead.first, lead.last)):
-            lead = clause
-        said = row.words(lead.first, clause.last).lower().replace("’", "'")
-        if finds(gives, said) is None:
-            continue
-        lengths = [at for at in range(clause.first, clause.last) if row.items[at].concept in ("NUM", "LEN") and at not in taken and row.items[at].value.value >= _FEWEST]
-        if len(lengths) == 1 and any(_moves_at(row, at) for at in range(max(0, clause.first - 30), clause.last)):
-            at = lengths[0]
-            taken.add(at)
-            made.append(claim(row, "side_moves", (Move(None, None, row.items[at].value.value, None),), at, at + 1, uses=(at,), corrects=False, said_unit=unit_of(row.items[at])))
-    return made
-
-
-def _moves_at(row: Row, at: int) -> bool:
-    """ "comes in four", "left in four", "left over four" """
-    concept = row.items[at].concept
-    if concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE"):
-        return True
-    return concept in ("IN", "OUT", "UP", "DOWN", "OFFSETS", "OVER") and at > 0 and row.items[at - 1].concept == "SIDE"
-
-
 def sided(row: Row, claims: list[Claim]) -> list[Claim]:
     """ "top's the one that travels, in two": a move without a side of its own is of the side named last in its sentence, unless that one stays."""
     level = {at for one in claims if one.name == "level_sides" for at in one.uses}
@@ -313,6 +280,8 @@ FRAMES = (
     Frame("(?P<w>SLOPE (?:WORD|FILLER|HAVE|FILL){1,3} IN (?:FILL|ONLY)? (?P<by>LEN))", _taper),
     Frame(f"(?P<w>{_SIDES} (?:FILL){{0,2}} (?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) DET? (?P<back3>LEN)) SLOPE", _move),
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
+    Frame("(?P<w>(?P<by>LEN) (?:OF|ON|IN) DET? SLOPE) (?=SEP|$|ON|AND|BUT)", _taper_of_a_transition),  # "I had eighteen inches for the slope"
+    Frame("(?P<w>SLOPE (?:(?:ON|OF) (?:DET|IT|THIS){1,2})? (?:BE|HAVE|FILL|ONLY|IN_PLACE){0,3} (?P<by>LEN)) (?=SEP|$|AND|BUT|LONG)", _taper_of_a_transition),  # "the slope got eighteen inches"
     Frame("(?P<w>(?P<rise>NUMB) (?:OF|OF DET|TO DET|IN? EVERY) (?P<run>LEN|NUM)) (?=SEP|$|SLOPE|ON|BUT|AND|OVER)", _slope_to_the_foot),
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
@@ -322,6 +291,7 @@ FRAMES = (
     Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
     Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _move),  # "all of it off the left, eight inches in thirty-six"
     Frame(f"(?P<w>{_SIDES} BE (?:FILL|NUM|GENERIC|WORD|MOVE|MOVES){{2,5}} COMMA (?:AND|IT|THIS){{0,2}} (?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
+    Frame(f"(?P<w>{_SIDES} BE? (?:FILL|NUM|GENERIC|WORD|MOVE|MOVES){{2,5}} COMMA (?P<by>NUM|LEN)) (?=SEP|$)", lambda found: _one_of_two(found) if any(item.concept in ("MOVE", "MOVES", "MOVE_IN", "MOVE_OUT") for item in found.row.items[found.first : found.last]) else ()),  # "the right side's the one that moves, five inches"
     Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA (?P<by>LEN)) (?=COMMA|STOP|$|AND)", lambda found: _move(found) if any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),
     Frame(f"(?P<w>{_SIDES} (?:FILL|WILL|GENERIC|I){{0,3}} COMMA? (?:(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION (?:IN|OUT|DOWN|UP)?)) (?:FILL|OF|BY|ON|IT){{0,3}} (?P<by>NUMB) (?:IN(?=COMMA|STOP|BACK|OVER)|(?:IN|OUT|UP|DOWN)(?=ON NUM))?"
           f"(?:(?:ON(?!NUMB)|OF|FROM){{0,1}} (?:IT|THIS|GENERIC|DET){{0,2}})? (?:EACH(?=ON NUMB))? {_BACK}?)", _move),
@@ -334,17 +304,21 @@ FRAMES = (
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA|BY){{0,3}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:ON|FROM|OF|IN|OFF){{0,1}} DET? {_SIDES} {_BACK}?)", _move),
-    Frame("(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|BY)? (?:DET|FILL){0,2} (?P<side>SIDE) COMMA? (?:SIDE COMMA)? (?:BUT|AND|COMMA)? (?:FILL|WORD|LAID){0,3} (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB)) (?=SEP|$|AND|STAPLED|TAPED|LEVEL|FLAT|ONLY)", _each_side),  # "tres por cada lado, en doce"
+    Frame("(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION)? (?:ON|FROM|OF|BY)? (?:DET|FILL){0,2} (?P<side>SIDE) COMMA? (?:SIDE COMMA)? (?:BUT|AND|COMMA)? (?:FILL|WORD|LAID){0,3} (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB)) (?=SEP|$|AND|STAPLED|TAPED|LEVEL|FLAT|ONLY)", _each_side),  # "tres por cada lado, en doce"
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>{_SIDES} COMMA? (?P<by>NUMB)) (?=(?:COMMA|STOP|AND){{1,2}} DET? SIDE COMMA? NUMB (?:SEP|$|{_BACK}))", _one_of_two),
     Frame("(?P<w>(?P<side>SIDE) COMMA (?P<by>NUMB)) (?=SEP|$)", _other_of_two),
+    Frame("(?P<w>(?P<side>SIDE) SIDE_WORD? (?:ME|NOT|NOT_DONE|WORD|FILLER|HAVE){1,3} COMMA (?:IT|BE|HAVE|MOVE|ONLY){0,3} (?P<by>NUMB) (?:IN|OVER) (?:FILL|ONLY){0,2} (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _one_of_two),  # "left I couldn't, two over eight"
+    Frame("(?P<w>(?P<side>SIDE) (?P<o>IN_PLACE) (?P<by>NUMB)) (?=SEP|$|BUT|AND|BACK|OVER)", lambda found: _move(found, "in") if found.row.words(found.at("o"), found.at("o") + 1).lower().split()[-1] == "in" and any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),  # "the right is in three"
     Frame("(?P<w>(?P<side>SIDE) SIDE_WORD? COMMA (?P<by>NUMB) COMMA (?P<back3>NUMB)) (?=SEP|$)", _measures_alone),
     Frame("(?:^|(?<=STOP)) (?P<w>(?P<by>NUMB) (?:OVER|IN) (?P<back3>NUMB)) (?=SEP|$)", _measures_alone),
     Frame("(?P<w>(?P<side>SIDE) COMMA? (?P<by>NUMB) EACH) (?=SEP|$)", _one_of_two),
     Frame("AND DET? (?P<w>(?P<side>SIDE) (?P<by>NUMB)) (?=COMMA|STOP|$|BACK|BOTH)", _same_way),
-    Frame("BACK (?:FILL|OF|TO|BY|IN){0,3} (?P<back>NUMB) (?!BY)", _back),
+    Frame("BACK (?:ON|OF) DET? SIDE SIDE_WORD? (?:BE|FILL|ONLY){0,3} (?P<back>NUM|LEN) (?=SEP|$|AND|BUT)", _back),  # "the set-back on the right's eighteen"
+    Frame("BACK (?:ON|OF) (?:DET|KIND|FITTING|NUMBER){0,2} (?:NUM|MARKED) (?:BE|FILL|ONLY){1,3} (?P<back>NUM|LEN) (?=SEP|$|AND|BUT)", _back),  # "the set-back on nine is twelve"
+    Frame("BACK (?:FILL|OF|TO|BY|IN|ONLY){0,3} (?P<back>NUMB) (?!BY)", _back),
     Frame("BOTH (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
     Frame("COMMA ON (?P<back>NUMB) (?=SEP|$)", _back_behind),
     Frame("BOTH (?:FILL)? WITH (?:DET)? BACK (?:FILL|OF){0,2} (?P<back>NUMB)", _both_back),  # "los dos con retroceso de doce"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, partly, places, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -118,7 +118,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += places.places(stated, language)
     claims = side_counts.not_whole(sided, claims, row)
     claims += side_counts.beside(sided, claims, row)
-    claims += moves.room(row, stated, cut, language, taken)
+    claims += room.room(row, stated, cut, language, taken, claims)
     claims = moves.sided(stated, claims)
     claims = anchored.anchored(stated, claims, taken)
     claims += lone_measures.lone_measures(row, stated, taken, claims, cut_up, language)
