@@ -61,13 +61,18 @@ ENGLISH_WANTED = Wanted(
         " measure measures measured measuring count counts counted call calls figure figured reckon read reads say says show shows tape ruler rule number"
         " used use using put putting laid shot shoot fired drove stuck kept keep left gave give gives made make makes did do done cut space spaces spaced spacing spread stretched stretch opened open widened moved let let's backed cheated fudged"
         " center centers centre centres pitch distance inch inches apiece another next other staple staples staple's it'll along across wide width way whole thing right sorry boss yeah yes yep ok okay though anyway straight job myself best most least far could can manage managed do get told me him her you give take"
-        " the stuff roll same size side short narrow skinny bit hair touch full maybe probably pretty sure know than mine's ours spot spots place places went work works worked him brought box gun loaded finished ended grabbed stick strip strips edge today time flare flared fold folded bend bent curl curled turned wrong clinch clinched leg legs but last seam seams joint joints seam's".split()
+        " the stuff roll same size side narrow skinny bit hair touch full maybe probably pretty sure know than mine's ours spot spots place places went work works worked him brought box gun loaded finished ended grabbed stick strip strips edge today time flare flared fold folded bend bent curl curled turned wrong clinch clinched leg legs but last seam seams joint joints seam's god mostly mainly fine except which until till near worse by my talking fit".split()
     ),
     alone=frozenset("the my these those on i mean that is of for all".split()),
     weather=frozenset("morning night tonight outside inside basement attic garage building shop truck phone thermometer temperature temp degrees degree cold chilly freezing above below zero weather air wall deck roof floor taped tape's board facing foil surface said when while no any without heat".split()),
     cold=r"(?<![\w'])(?:cold|chilly|freezing|freez\w+|pre-?heat\w*|heat(?:er|ed|ing|s)?(?! tape)|warm\w*|thermometer|temperature|temp)(?![\w'])",
     reads=r"(?<![\w'])(?:is|was|it's|that's|at|says|said|reads?|showed|shows|only|about|call it)(?: (?:at|about|around|only|maybe|just|like|down to))*$",
     gapes=(
+        rf"(?:see|seeing|spot|show(?:s|ing)?) {_ABOUT}{_M} (?:at|on|along|in|through|over|of daylight|of light|of black)",
+        rf"(?:another|one more|a last) {_M} (?:to|before it'd|and it'd|till it) (?:close|go|meet|pull|shut|be tight)",
+        rf"(?:fit|fit-up|fitup)(?:'s| is| was) {_ABOUT}{_M} (?:off|out|open)",
+        rf"(?:fit|joint|seam)(?:'s| is| was) (?:sloppy|loose|poor|bad|rough|ugly|not great|crooked)[\w ]* ?,? {_ABOUT}{_M} (?:at|on|along|in)",
+        rf"(?:good|fine|tight|closed|ok|okay|snug)(?: everywhere| all around)? (?:except|but|besides|save)(?: for)? (?:the |one |that |on |at )*(?:\w+ )?(?:corner|side|end|spot|place|seam|heel|throat) ?,? {_ABOUT}{_M}",
         rf"{_M} (?:(?:that|which) )?(?:i|we|it|they|you|the \w+) (?:just )?(?:couldn't|can't|won't|wouldn't|didn't|could not|never could) (?:quite )?(?:close|get|pull|shut|bring|squeeze|draw|make up|take up)",
         rf"{_M} (?:is|was|'s) (?:all|as (?:close|tight|near|snug|good) as|the (?:closest|best|tightest|nearest)|about as (?:close|tight|near)) (?:i|we|it|they)(?:'d)? (?:could|can|would|got|get|came|come|pulled)?",
         rf"(?:closest|tightest|nearest|best) (?:that )?(?:i|we|it|they)(?:'d)? (?:could|can|would|got|get)(?: \w+){{0,4}} (?:is|was|'s) {_ABOUT}{_M}",
@@ -84,6 +89,9 @@ ENGLISH_WANTED = Wanted(
         rf"(?:butts?|butted|tight|snug|closed|shut|meets|flush)(?: (?:everywhere|all around|all the way|around|up|good))*,? (?:except|but|save|minus|less|apart from)(?: (?:for|maybe|about|a good))* {_M}",
     ),
     gapes_there=(rf"(?:it's|it is|i've got|i got|there's|got|well|except|but|only|maybe|and)(?: (?:for|about|maybe|a good))* ?,? ?{_M} (?:on|at|in|along|by|over) (?:the|one|that)", rf"(?:where|there|the \w+|side|corner|one end) (?:it's|it is|i've got|i got|there's|is|has|that's|shows) {_ABOUT}{_M}$"),
+    ordinal=frozenset("last first next other".split()),
+    away=frozenset("off from below above".split()),
+    hot=frozenset("they air hot heat degrees degree through line runs running carries carry carrying sees see supply discharge temperature temp process oven dryer heater boiler duct system inside".split()),
     rolls=frozenset({"roll", "rolls"}),
     wide=r"(?<![\w'])(?:wide|width|narrow|skinny|roll|ruler|measures?|measured|across|inch|inches|edge)(?![\w'])",
     counted=r"(?<![\w'])(?:all|other|others|both|on|in|the|these|those|of|only|each|every|for|thing|step|number)$",

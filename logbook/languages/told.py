@@ -172,6 +172,9 @@ class Wanted:
     reads: str = "(?!)"  # right before the number that tells how cold
     gapes: tuple[str, ...] = ()  # a joint that does not close, and by how much (`<m>`)
     gapes_there: tuple[str, ...] = ()  # the same in one place of a joint that was called tight
+    ordinal: frozenset[str] = frozenset()  # right before a number of things
+    away: frozenset[str] = frozenset()  # right behind a length that is how far off something is
+    hot: frozenset[str] = frozenset()  # more words around, where it is how hot the air is
     rolls: frozenset[str] = frozenset()  # what is counted, and is tape
     wide: str = "(?!)"  # in a part: its measure is how wide something is
     counted: str = "(?!)"  # right before a whole number: it counts things, and is no measure

@@ -30,9 +30,11 @@ _FAR = {"staple_spacing": 6}  # the same of a thing that is named in another cla
 _WEAKLY = ("staples", "staple_leg", "tape_width")  # of a piece that is closed; the others are told once a note
 _TAPES = ("TAPE", "TAPED", "MARK181", "CLOSURE")
 _WEATHER = ("PLACE_NOUN", "TEMP", "ROOM", "BUILDING", "FACING", "BOARD", "OUTSIDE", "INSIDE", "WHEN", "COLD_ON", "PREHEATED", "UNHEATED")  # where and when it was so cold
+_WIDER = ("hanger_spacing",)  # "every four feet, nine over the corridor": the widest counts
 _SAYS_TOO = {"staple_spacing": "stapled"}
-_OTHERS = frozenset("SIZE SLOPE BACK LONG HIGH BY SIDE SIDE_WORD SIDES_ALL GAP PARTED TIGHT DAMAGE TABS BOARD DEG TEMP_F CFM INWG LB STATIC THROAT VANES NOT_DONE PENDING IF QUERY".split())
+_OTHERS = frozenset("SIZE SLOPE BACK LONG HIGH SIDE SIDE_WORD SIDES_ALL GAP PARTED TIGHT DAMAGE TABS BOARD DEG TEMP_F CFM INWG LB STATIC THROAT VANES NOT_DONE PENDING IF QUERY".split())
 _OF_THEIR_OWN = ("DAMAGE", "GAP", "PARTED", "TABS", "THROAT", "FLAP", "VANES")  # things with measures of theirs
+_WHERE = ("PLACE_NOUN", "BUILDING", "ROOM")
 _LOOK_BACK = 24  # items
 
 
@@ -48,8 +50,25 @@ def lone_measures(row: Row, stated: Row, taken: set[int], claims: list[Claim], c
         if len(left) == 2:
             left = [at for at in left if not _rejected(row, part, at, language)]
         if len(left) == 1:
-            made += _stands_open(row, cut_up, place, left[0], claims, language) or list(_told(row, stated, cut_up, place, left[0], known, language)) or _how_warm(row, cut_up[place], left[0], known, language)
+            made += _stands_open(row, cut_up, place, left[0], claims, language) or list(_told(row, stated, cut_up, place, left[0], claims, language)) or _how_warm(row, cut_up[place], left[0], known, language)
+        hot = [at for at in range(part.first, part.last) if at not in spent and row.items[at].concept in ("NUM", "DEG", "TEMP_F") and stated.string[at] == code(row.items[at].concept) and not _names(row, at)]
+        if len(hot) == 1 and "air_temperature" not in known:
+            made += _how_hot(row, part, hot[0], language)
     return made
+
+
+_HOT = (200, 800)  # °F; no facing is so warm, and no piece so long
+
+
+def _how_hot(row: Row, part: Part, at: int, language: Language) -> list[Claim]:
+    """ "They run 270 degrees through this line", "the air gets up to 275": of the air, where nothing else is told by the number."""
+    item = row.items[at]
+    if not _HOT[0] <= item.value.value <= _HOT[1] or item.concept == "NUM" and not any(row.items[k].concept in ("AIR", "AIR_TEMP", "SERVICE") for k in range(part.first, part.last)):
+        return []
+    said = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if k != at and row.items[k].concept not in (*_WEATHER, "AIR", "AIR_TEMP", "SERVICE", "RUN", "ACCESSORY", "FITTING", "IT")]
+    if not set(_WORDS.findall(plain(" ".join(said)))) <= language.told.wanted.around | language.told.wanted.hot:
+        return []
+    return [claim(row, "air_temperature", item.value.value, at, at + 1, uses=(at,), said_unit="°C" if getattr(item.value, "unit", None) == "°C" else None)]
 
 
 def _stands_open(row: Row, cut_up: tuple[Part, ...], place: int, at: int, claims: list[Claim], language: Language) -> list[Claim]:
@@ -99,7 +118,7 @@ def _thing_at(row: Row, at: int) -> str | None:
     return _THINGS.get(concept)
 
 
-def _told(row: Row, stated: Row, cut_up: tuple[Part, ...], place: int, at: int, known: set[str], language: Language) -> Iterator[Claim]:
+def _told(row: Row, stated: Row, cut_up: tuple[Part, ...], place: int, at: int, claims: list[Claim], language: Language) -> Iterator[Claim]:
     part = _up_to_the_reason(row, cut_up[place], at, language)
     concepts = {row.items[k].concept for k in range(part.first, part.last)}
     if concepts & _OTHERS or any(row.items[k].concept == "COUNTED" and _thing_at(row, k) is None for k in range(part.first, part.last)) or cut_up[place].last < len(row.items) and row.items[cut_up[place].last].concept == "QUERY" or not _is_plain(row, part, at, language):
@@ -119,13 +138,17 @@ def _told(row: Row, stated: Row, cut_up: tuple[Part, ...], place: int, at: int, 
     if name == "hanger_spacing" and unit != "ft" and not 3 <= item.value.value <= 16 and not 36 <= item.value.value:
         return
     value = item.value.value * 12 if name == "hanger_spacing" and item.concept == "NUM" and item.value.value <= 16 else item.value.value
+    if at + 1 < len(row.items) and row.items[at + 1].concept in ("BY", "FROM", "OFF", "OVER") and name in ("hanger_spacing",) and row.words(at + 1, at + 2).lower().split()[0] in words_of("told.wanted.away"):
+        return  # "ten feet off the floor"
     low, high = _WITHIN[name]
     if not low <= value <= (high if here else _FAR.get(name, high)) or unit == "ft" and name in ("staple_spacing", "tape_width", "washer_size"):
         return
     weak = thing in _WEAKLY
-    if not weak and name in known:
+    told = [one.value for one in claims if one.name == name]
+    wider = bool(told) and name in _WIDER and value > max(told)
+    if not weak and told and not wider:
         return
-    yield claim(row, name, value, at, at + 1, uses=(at,), said_unit=unit_of(item), weak=weak, hedged=any(row.items[k].concept in ("HEDGE", "THINK") for k in range(part.first, at)))
+    yield claim(row, name, value, at, at + 1, uses=(at,), said_unit=unit_of(item), weak=weak, corrects=wider, hedged=any(row.items[k].concept in ("HEDGE", "THINK") for k in range(part.first, at)))
     if name in _SAYS_TOO and not stated.is_blank(noun) and not {"NOT", "NO", "MISSING"} & {row.items[k].concept for k in range(row.sentence_start(noun), noun)}:
         yield claim(row, _SAYS_TOO[name], True, noun, noun + 1, weak=True, hedged=False)
 
@@ -134,7 +157,7 @@ def _up_to_the_reason(row: Row, part: Part, at: int, language: Language) -> Part
     """The part without what is told behind the measure: why it came out so, or of another act where words run on."""
     why = word(language.code, "told.wanted.reason").search(plain(row.text[row.items[at].end : row.items[part.last - 1].end]))
     until = row.items[at].end + why.start() if why is not None else row.items[part.last - 1].end
-    last = next((k for k in range(at + 2, part.last) if row.items[k].start >= until or row.items[k].concept in ("STAPLED", "TAPED", "RUBBED")), part.last)
+    last = next((k for k in range(at + 1, part.last) if row.items[k].start >= until or k > at + 1 and row.items[k].concept in ("STAPLED", "TAPED", "RUBBED")), part.last)
     return Part(part.first, last, part.sentence, plain(row.words(part.first, last)))
 
 
@@ -143,8 +166,8 @@ def _bare(row: Row, cut_up: tuple[Part, ...], place: int, at: int, thing: str, l
     value, part = row.items[at].value.value, cut_up[place]
     if value.denominator != 1:
         return True
-    if at + 1 < part.last and row.items[at + 1].concept in ("STAPLED", "TAPED", "RUBBED"):
-        return False  # "three taped": of sides
+    if at + 1 < part.last and row.items[at + 1].concept in ("STAPLED", "TAPED", "RUBBED", "STAPLES", "STAPLE", "K_HANGER", "SCREWS", "WASHERS"):
+        return False  # "three taped": of sides; "eleven hangers"
     near = [one for one in cut_up if part.sentence - 2 <= one.sentence <= part.sentence + 1]
     if thing == "tape_width":
         return bool(row.items[at].took_back) or any(word(language.code, "told.wanted.wide").search(one.words) is not None for one in near if one.sentence == part.sentence and one.first <= part.first)
@@ -155,7 +178,7 @@ def _bare(row: Row, cut_up: tuple[Part, ...], place: int, at: int, thing: str, l
 
 def _is_plain(row: Row, part: Part, at: int, language: Language) -> bool:
     """Whether nothing stands around the measure but words for what a thing came out as, and a reason behind it."""
-    said = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if not _named(row, k)]
+    said = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if not _named(row, k) and row.items[k].concept not in _WHERE]
     return set(_WORDS.findall(plain(" ".join(said)))) <= language.told.wanted.around
 
 
@@ -168,8 +191,10 @@ _WORDS = re.compile(r"[\w']+")
 
 
 def _stands_for_a_thing(row: Row, at: int) -> bool:
-    """The "one" of "one staple and the next"."""
-    return row.items[at].concept == "NUM" and row.items[at].value.value == 1 and not row.items[at].value.digits
+    """The "one" of "one staple and the next", the "two" of "the last two"."""
+    one = row.items[at].concept == "NUM" and row.items[at].value.value == 1 and not row.items[at].value.digits
+    before = row.words(at - 1, at).lower().split()[-1:] if at and row.items[at - 1].concept not in ("COMMA", "STOP", "QUERY") else []
+    return one or row.items[at].concept == "NUM" and not words_of("told.wanted.ordinal").isdisjoint(before)
 
 
 _WAYS = {"OUT": "outward", "OUTSIDE": "outward", "MOVE_OUT": "outward", "IN": "inward", "INSIDE": "inward", "MOVE_IN": "inward"}
@@ -210,7 +235,7 @@ def _named_behind(row: Row, cut_up: tuple[Part, ...], place: int, language: Lang
     for part in cut_up[place + 1 : place + 2]:
         things = [k for k in range(part.first, part.last) if _thing_at(row, k) is not None]
         rest = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if k not in things]
-        if len(things) == 1 and part.sentence == cut_up[place].sentence and set(_WORDS.findall(plain(" ".join(rest)))) <= language.told.wanted.alone:
+        if len(things) == 1 and row.items[things[0]].concept != "STAPLED" and part.sentence == cut_up[place].sentence and set(_WORDS.findall(plain(" ".join(rest)))) <= language.told.wanted.alone:
             return things[0]
     return None
 

@@ -104,12 +104,15 @@ def _class(found: Found):
 
 def _temperature(found: Found):
     item = found.item("n")
-    name = "air_temperature" if found.item("air") is not None else "surface_temperature"
+    first = found.row.sentence_start(found.first)
+    of_air = item.value.value >= _OF_AIR and any(one.concept in ("AIR", "AIR_TEMP") for one in found.row.items[first : found.last])
+    name = "air_temperature" if found.item("air") is not None or of_air else "surface_temperature"
     unit = "°C" if item.value.unit == "°C" else None
     if -40 <= item.value.value <= 600:
         yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit)
 
 
+_OF_AIR = 200  # degrees; told in a sentence about the air, it is how hot that is
 _HOT = 150  # degrees; no facing is so warm
 
 
