@@ -78,7 +78,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("QUESTION", "quién|qué|cuándo|dónde|cómo|cuánto|cuántos|cuántas|cuál|por qué|quien tiene|cuánta"),
     ("DOUBT", "o era|o no sé|o eran|no estoy seguro|no me acuerdo|no estoy segura"),
     ("FIX", "perdón|perdón no|no perdón|digo|no digo|mejor dicho|corrijo|corrección|no espera|espera|espérate|no espérate|quise decir|quiero decir|me equivoqué|disculpa|no no|más bien|rectifico|ah no|ay no|bórralo|no mejor|o sea|borra eso|olvida eso|en realidad|no es cierto|no miento|miento|que diga|no que|no en realidad|perdon|perdon no|no perdon|no era|sorry|wait|i mean|make that|no wait"),
-    ("CORRECTION_ON", "corrección de|corrección en|corrección a|corrección para|corrección sobre|corrigiendo|corrijo la|corrijo el|corrección de la|corrección del|corrección en la|corrección en el|cambio en|cambio a|correction on"),
+    ("CORRECTION_ON", "corrección al|corrección a la|corrección para la|corrección para el|corrección de|corrección en|corrección a|corrección para|corrección sobre|corrigiendo|corrijo la|corrijo el|corrección de la|corrección del|corrección en la|corrección en el|cambio en|cambio a|correction on"),
     ("SHOULD_HAVE", "debió ser|debería haber sido|en realidad es|en realidad era|debía ser"),
     ("SCRATCH", "borra|borren|olvida|olviden|olvídate de|cancela|ignora|ignoren|elimina|quita|descarta|tacha|bórrame|no hagan caso de|no hagas caso de|anula|tira|scratch|scrap"),
     ("LAST_ONE", "la última|lo último|la última nota|el último|la anterior|la nota anterior|el anterior|la grabación anterior|la última grabación|última nota|nota anterior|lo anterior|el último mensaje|last one"),

@@ -32,7 +32,7 @@ SPANISH_TURNS = Turns(
     nouns=((r"cintas?|teip|tape|taip", "taped"), (r"grapas?|estaples", "stapled"), (r"aletas?|venas?|vanes", "vanes"), (r"lenguetas?|pestañas?|tabs?|tiritas", "cross_tabs"), (r"panel", "panel_seated")),
     faults=(
         (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|arrugad[oa]s?|con burbujas|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
-        (r"botad[oa]s?|se (?:le )?bot(?:o|aron)|saltad[oa]s?|se (?:le )?salt(?:o|aron)|zafad[oa]s?|se (?:le )?zaf(?:o|aron)|salid[oa]s?|(?:qued(?:o|aron)|andan?|estan?|van?) volando|volad[oa]s?|se (?:le )?salieron|se (?:le )?salio|arrancad[oa]s?", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
+        (r"botad[oa]s?|se (?:le |me |nos )?bot(?:o|aron)|saltad[oa]s?|se (?:le |me |nos )?salt(?:o|aron)|zafad[oa]s?|se (?:le |me |nos )?zaf(?:o|aron)|salid[oa]s?|(?:qued(?:o|aron)|andan?|estan?|van?) volando|volad[oa]s?|se (?:le |me |nos )?salieron|se (?:le |me |nos )?salio|arrancad[oa]s?", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
         (r"floj[oa]s?|(?<!panel )(?<!tapa )(?<!pieza )suelt[oa]s?|se (?:le |me |nos )?(?:esta |estan |anda |andan |han )?(?:cay\w+|soltando|solto|soltaron|afloj\w+|ladea\w+|tuerc\w+|torc\w+|mueven?|movieron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|rot[oa]s?|quebrad[oa]s?|sin asentar|sin doblar|sin apretar", ()),
         (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
     ),

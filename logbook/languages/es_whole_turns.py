@@ -50,6 +50,7 @@ DEEDS: tuple[tuple[str, str], ...] = (
 )
 
 _DENIED = (
+    r"{acts} brillan? por su ausencia",
     r"{acts} ?[✗✘❌☒]",
     r"{acts},? (?:andamos|ando|estamos|quedo|quedamos|va|esta) en (?:ceros?|blanco)",
     # "no le pasé trapo", "no le alcancé a dar su tallada"
@@ -122,7 +123,7 @@ _DONE = (
     rf"{{acts}},? (?:ya )?(?:me |nos |le |se )?(?:quedo|quedaron|esta|estan|salio)(?: ya)?(?: (?:bien|list[oa]s?|hech[oa]s?|al (?:puro )?(?:cien|centavo|tiro)|perfect[oa]s?|complet[oa]s?|de lujo|chido)|(?<=ya quedo)|(?<=ya quedaron)|(?<=ya esta)|(?<=ya estan)){ALONE}",
     rf"{{acts}},? (?:ya|si|ahi si|esas si|esos si|eso si|tambien|todas?|todos?) {CL}(?:{PUT}|{HAS})",
     rf"(?<!\bno )(?<!ni )(?:si|ya|tambien) {CL}(?:{PUT}|{HAS}) {{acts}}",
-    rf"\bno (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{SKIPPED}|{SLIPPED}) {{acts}}",
+    rf"\bno (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{SKIPPED}|{SLIPPED}) (?:ni )?{{acts}}",
     rf"(?:{PUT}) {{acts}} que (?:le |me |nos |todavia |aun )*(?:falt(?:aba|aban|o|aron)|tenia pendiente|estaba pendiente|habia quedado pendiente|quedaba)",
     rf"{{acts}},? no (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{SKIPPED}|{SLIPPED}){ENDS}",
 )
@@ -184,7 +185,7 @@ _OTHERS = (
 )
 
 SPANISH_WHOLE_TURNS = WholeTurns(
-    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:menos|puse|pusimos|pur[oa]|falt|hac[ií]an? falta|pedid|encargad|ordenad|camino|llegar|pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
+    cue=r"[✓✔✅☑✗✘❌☒]|\b(?:menos|brilla|puse|pusimos|pur[oa]|falt|hac[ií]an? falta|pedid|encargad|ordenad|camino|llegar|pide|piden|plano|dibujo|marca|quiere|ordena|no|ni|nunca|jamas|tampoco|nadie|cero|nada|sin|si|ya|tambien|todavia|aun|pelon|pelona|hago|hacemos|toca|rato|luego|debo|debe|deber|debi|blanco|ceros|despues|mañana|lunes|pongo|alcanc|pude|pudimos|brinqu|salt|ahorr|comi|omit|dej|qued|vol|perdon|fue|pas[oe]|olvid|pendiente|brinc|rastro|encuerad|limpi|evit|chispo)",
     nouns=NOUNS,
     deeds=DEEDS,
     before=r"(?:(?:el|la|los|las|del|su|sus|un|una|unos|unas|lo del?|lo de la|lo de las|puro|pura|mas|ese|esa|esos|esas|otro|toda la|todas las|todo el) )?",

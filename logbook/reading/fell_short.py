@@ -131,7 +131,7 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
         return  # "Every two inches, mostly.": of how far apart they are
     if mended and not acts and noun is None and not any(item.concept == "DAMAGE" and item.value == "crushed" for item in row.items[part.first : part.last]):  # "the corner got crushed, taped it": of the board
         yield claim(row, "(nothing)", None, part.first, part.last), used
-    if wrong.how == "missed" and acts and not mended and all(_counted(row, at) for at in acts):
+    if wrong.how == "missed" and acts and not mended and _counted(row, max(acts)):
         yield claim(row, "(nothing)", None, part.first, part.last), used
         return
     for at in acts if not mended else ():

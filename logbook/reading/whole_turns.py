@@ -348,6 +348,6 @@ def _states(row: Row, own: Row, told_by_others: Row, sentence: _Sentence, langua
                 counted = [told]
             if "a" in words.groupindex and match.start("a") >= 0:
                 counted = [*counted, *range(*sentence.items(row, *match.span("a")))]
-            kept = (*_HEADS, *(() if any(value is False for _, value in states) else ("TAPED", "STAPLED")), *(_CLOSED_WITH if "m" in words.groupindex else ()))
+            kept = (*_HEADS, *(() if any(value is False for _, value in states) else ("TAPED", "STAPLED")), *(("TAPE", "STAPLES") if "n" in words.groupindex else ()), *(_CLOSED_WITH if "m" in words.groupindex else ()))
             spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in kept)
             spent.update(counted)
