@@ -108,7 +108,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
             break
     if method is not None:
         extra.append(method)
-        if is_repair and damage and not repaired and not any(c.name == "damage_repaired" for c in extra):
+        if is_repair and damage and not repaired and method.value == "tape" and not any(c.name == "damage_repaired" for c in extra):
             extra.append(replace(method, name="damage_repaired", value=True))  # "repair on five, a tear, put tape on it": it is what the repair was
     others = [c for c in rest if c.name not in ("facing_damage",)]
     _only_a_mend(draft, damage, extra, others)
