@@ -59,7 +59,7 @@ ENGLISH_TURNS = Turns(
     # tabs that stand where they should lie
     standing=(
         r"tabs?(?: \w+| (?:on|in|at|of|along|around) the [\w ]{1,16}?)?(?: is| are| was| were|'re|'s)?(?: still| just| all| kind of| kinda| a little| pretty| real)* (?:flop\w*|flap\w*|wiggl\w*|wobbl\w*|rattl\w*|loose|sprung|springy|springing|slack|lazy|wavy|unbent|straight|stick(?:s|ing)?(?: straight| right)? (?:up|out)|stand(?:s|ing)?(?: straight| tall)?(?: up| out)?|pok(?:e|es|ing) (?:up|out)|half[- ]?(?:way )?(?:bent|down|over)|proud|up in the air|not down|not bent|waving|in the breeze)",
-        r"(?:loose|floppy|wobbly|unbent|straight|wiggly) tabs?",
+        r"(?:loose|floppy|wobbly|unbent|straight|wiggly) tabs?", r"(?:only|just) (?:got|bent|folded|did) (?:about |maybe )?(?:half|some|most|a few|a couple|two|three|four|five|six)(?: of (?:them|those))?(?: (?:over|down|bent|folded))?$",
         r"(?:tabs?|ones|rest|others?|them|few|couple|two|three|four|one|some) (?:of (?:the|them|those) ?(?:tabs?)? ?)?(?:is |are |'re |'s |were |was )?(?:still |just |all |left )*(?:standing|straight(?: out| up)?|up|upright|out|sticking (?:up|out)|not down|not over)",
         r"(?:they|those|these|them)(?: all| both| still| just)* (?:stick|stand|poke|point|are|'re)(?: still| all| just)* (?:(?:sticking|standing|poking|pointing) )?(?:straight (?:out|up)|up|out|straight)$",
         r"left (?:the )?(?:others?|rest|other ones|two|three|four|a few|a couple|some)(?: of them)?(?: standing| up| straight| alone| off)?",
@@ -110,7 +110,7 @@ ENGLISH_TURNS = Turns(
         r"(?:most of|part of|half of|some of|halfway|half way|partway|part way|part|half)(?: of)?(?: the)? way\b|halfway|partway",
         r"(?:what|whatever|where|wherever|everything|all|anywhere|every place|everywhere|the parts|as (?:much|far|good|many|well) as|as best|the best|best) (?:that )?(?:i|we) (?:could|can)\b",
         r"^(?:only |just )*(?:the )(?:one|ones|two|three|side|sides|part|parts|bit|half|seams?|stretch|edges?|ends?)(?: (?:side|sides|seam|seams|ones))? (?:that )?(?:i|we|you) (?:could|can|had|have|was able to)\b",
-        r"(?:until|till|'til|before) (?:i|we|the \w+) (?:ran|run) out|(?:in|here and there|a few|a couple(?: of)?) (?:spots|places)|here and there|spots here and there",
+        r"(?:until|till|'til|before) (?:i|we|the \w+) (?:ran|run) out|(?:in|here and there|a few|a couple(?: of)?|(?:in |at )?(?:two|three|four)) (?:spots|places)(?! (?:on|in) run)|here and there|spots here and there",
         r"(?:just|only|at) (?:on |at )?the (?:corners|ends|edges)(?: only)?\b|(?:the )?(?:corners|ends|edges) only|only (?:the |at the |on the )?(?:corners|ends|edges)",
         r"^(?:it |them |that )?(?:some|a little|a bit|a little bit)(?= ?$)",
         r"temporar(?:ily|y)|just to hold (?:it|them|her)(?: together)?|enough to hold (?:it|them)|but not (?:all|the whole)|and nowhere else|and nothing else|(?:and |, )?left the (?:rest|others?)",
@@ -211,7 +211,7 @@ ENGLISH_TURNS = Turns(
         r"(?:it's|they're|it is|they are) not(?: (?:really|quite|now|actually|in|on|there|done|at all|though|all the way))*",
         r"not (?:really|quite|exactly|at all|all the way|all of it|everywhere)|(?:it |they |that one |this one )?(?:went|got put|goes|came|got) (?:together|in|up|out|on)? ?without(?: (?:it|them|any|one))?|without(?: (?:any|it|them))?",
     ),
-    out_again=(r"(?:had to |have to |went and )?(?:take|took|pull|pulled|yank|yanked|pop|popped) (?:it|them|'em|those|all of them) (?:to get|so|because|'?cause|when|for)\b.*", r"(?:took|pulled|yanked|ripped|popped|take|pull|taking|pulling) (?:it|them|'em|those|that|all of (?:it|them)|both)(?: back| right| all| straight)* (?:out|off|down)(?: again| after| later| of there)*",),
+    out_again=(r"(?:had to |have to |went and )?(?:take|took|pull|pulled|yank|yanked|pop|popped) (?:it|them|'em|those|all of them) (?:to get|so|because|'?cause|when|for)\b.*", r"(?:took|pulled|yanked|ripped|popped|take|pull|taking|pulling) (?:it|them|'em|those|that|all of (?:it|them)|both)(?: back| right| all| straight)* (?:out|off|down)(?! (?:me|us|him|my hands)\b)(?: again| after| later| of there)*",),
     in_after_all=(r"(?:put|got|installed|slid|set|stuck) (?:it|them|'em|those|both|some|the things) (?:back |right )?(?:in|on)(?: after all| now| anyway| later| too)?",),
     leads=r"(?:(?:i'm|i am|we're) (?:looking|standing|staring) (?:right )?(?:at|by|next to|in front of) (?:it|this one)(?: right now| now)? and |i (?:checked|looked|went and looked|looked at it|just looked|just checked)(?: it)? and |but |found (?:it|them|some|one) |and |so |well |oh |wait |yes |yeah |yep |no |nope |nah |actually |now |then |though |sorry |it turns out |turns out |in fact |you know |except |only |just )*",
     # work that waits: {act} is one of `waiting`

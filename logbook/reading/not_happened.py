@@ -52,9 +52,10 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
     for place, clause in enumerate(cut if hints.parts else ()):
         first = next((at for at in range(clause.first, clause.last) if not row.is_blank(at)), None)
         reason = why.get(clause.last - 1)
-        if first is None or reason in ("question", "condition", "reminder", "drawing"):
-            continue
         said = plain(row.words(clause.first, clause.last))
+        lists = reason == "question" and re.fullmatch(language.acts.lists, said) if language.acts.lists else None  # "what's left: tape, rub"
+        if first is None or reason in ("question", "condition", "reminder", "drawing") and not lists:
+            continue
         if not hints.search(said):
             continue
         for one, used in _said(row, cut, place, said, reason == "other", cut_up, frames, of_one, language):

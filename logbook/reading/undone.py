@@ -68,6 +68,9 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
             plans.update(range(later, clause.last))
         end = min(_pending_end(row, cut, place, begin), later or len(row.items))
         made = still_to_do(row, clause, begin, end, language)
+        if [item.concept for item in row.items[end : end + 3]] == ["AND", "I", "TAPED"] and all(one.name == "(open)" for one in made):
+            plans.update(range(begin, end))  # "I know it wants fabric and mastic and I taped it": what should be there, and what is
+            continue
         if made and row.items[begin].concept == "WILL" and all(came_true(row, end, one.name) for one in made):
             plans.update(range(begin, end))
             skip_to = end
@@ -264,6 +267,8 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
             return at - 1 if row.items[at - 1].concept == "AND" else at
         if base and concept in PAST and row.items[at - 1].concept in ("LATER", "DAY") and not any(row.items[k].concept in DENIED for k in range(begin, at)):
             return at  # "gonna get them tomorrow stapled every two"
+        if base and concept in PAST and [item.concept for item in row.items[at - 2 : at]] == ["AND", "I"]:
+            return at - 2  # "it wants fabric and mastic at this pressure and I taped it"
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in PAST
         if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH"):
             return at
