@@ -120,7 +120,7 @@ def _by_their_figures(row: Row, named: list[Mention]) -> list[Mention]:
 
 def _from_its_clause(row: Row, one: Mention, named: list[Mention]) -> Mention:
     """ "I stapled and taped ten": what stands right before the number of a piece named before is of it, from where its clause begins."""
-    if one.mark is None or one.kind is not None or not any(row.items[k].concept in ACTS for k in range(one.first, one.mark_at[0])):
+    if one.mark is None or one.kind is not None or not any(row.items[k].concept in ACTS or row.items[k].concept in ("ON", "IN") for k in range(one.first, one.mark_at[0])):
         return one
     if not any(other.first < one.first and (other.mark == one.mark or any(mark == one.mark for mark, _ in other.batch)) for other in named):
         return one

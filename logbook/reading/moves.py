@@ -17,7 +17,7 @@ _DIRECTION = {
 _MEASURED = ("NUM", "LEN", "FRAC")
 _BACK = (
     "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD|ONLY){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
-    "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) (?:FILL){0,3} BACK (?!NUM)"
+    "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) (?:FILL){0,3} BACK (?!NUM|(?:ON|OF) (?:NUM|MARKED))"
     "| IN (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB) (?!DEGREE)"
     "| COMMA IN (?:FILL|OF|ONLY){0,2} (?P<back6>LEN) (?=SEP|$|AND|OF)"
     "| (?:COMMA|AND) HAVE (?:FILL|ONLY){0,2} (?P<back7>NUM|LEN) (?=SEP|$)"
@@ -320,6 +320,7 @@ FRAMES = (
     Frame("BACK (?:ON|OF) (?:DET|KIND|FITTING|NUMBER){0,2} (?:NUM|MARKED) (?:BE|FILL|ONLY){1,3} (?P<back>NUM|LEN) (?=SEP|$|AND|BUT)", _back),  # "the set-back on nine is twelve"
     Frame("BACK (?:FILL|OF|TO|BY|IN|ONLY){0,3} (?P<back>NUMB) (?!BY)", _back),
     Frame("BOTH (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
+    Frame("(?<=SEP) (?:NUM|MARKED) BE OVER (?P<back>NUM|LEN) (?=SEP|$)", lambda found: _back(found) if found.item("back").value.value >= _FEWEST and any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),  # "right in four. Nine's over twenty-four, ten's over twelve."
     Frame("COMMA ON (?P<back>NUMB) (?=SEP|$)", _back_behind),
     Frame("BOTH (?:FILL)? WITH (?:DET)? BACK (?:FILL|OF){0,2} (?P<back>NUMB)", _both_back),  # "los dos con retroceso de doce"
     Frame("BACK (?:FILL|OF|ON|IN){0,2} BOTH (?:SIDE_WORD|SIDE)? (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _both_back),  # "el retroceso de los dos es de doce"
