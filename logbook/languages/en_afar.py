@@ -66,6 +66,8 @@ ENGLISH_AFAR = Afar(
         r"(?:(?:but|and|so|now|well|here's) )*what (?:i|we|i've|we've)(?: [\w']+)? ?(?:ended up with|came up with|wound up with|was left with|started with|have|got|had|did|made|built|used|put|cut|ran|went with)(?: (?:here|on (?:it|this one|this|that one)|today|for this one|in it|up here|so far|next|first|for you|there|up there|down there|over there|with what (?:i|we)(?:'ve)? (?:had|got|have)))*(?: (?:is|was|are|were)\b|'s\b|$)",
         r"(?:(?:but|and|so|now|well|here's) )*what (?:i|we|i've|we've)(?: actually| really| just| ended up)? (?:did|do|built|made|hung|set|mounted|used|put|went with|have|got|ran|cut|doing|building|making|did instead)(?: here| on it| in it| instead| in| on| with)*(?: is|'s| was| were| are| says| reads| shows| has)\b",
         r"(?:(?:but|and|so|now|well) )*what (?:actually |really )?(?:went|ended up|got put|got used|wound up)(?: \w+)? (?:on|in|onto|over)\b",
+        r"(?:(?:but|and|so|now|well) )*what(?:'s| is) (?:wrong with|on|in|holding|closing|sealing|around) (?!it\b)(?:[\w'-]+ ){1,4}?is\b",
+        r"(?:(?:but|and|so|now|well) )*where (?:[\w'-]+ ){1,4}?(?:goes|hangs|sits|runs|ended up|is going)(?: to)? is\b",
         r"(?:(?:but|and|so|now|well) )*(?:all|the only thing) (?:i|we) did(?: here| on it| to it)? (?:is|was)\b",
     ),
     # the words right before it are another's

@@ -252,7 +252,7 @@ ENGLISH_TURNS = Turns(
         r"(?:(?:i|we)(?:'d| had)? )?(?:wanted|meant to have|meant to get|hoped for|hoped to have|hoped to get|asked for|was supposed to have|were supposed to have|was meant to have|aimed for|(?:almost|nearly|darn near|about) (?:had|got|made|put|cut|left|faced|turned|set)) (?:the |that |my |its )?(?:low |shiplap )?(?:step|lip|side of the lap|groove|rabbet)\b",
     ),
     cuts_out=r"\bhole(?:'s| is| was)(?: all)? (?:cut|laid out|open)\b|\b(?:cut|cutting|eyeballed|laid out|marked|scribed|drew|measured|traced|sawed)(?: out)? (?:the|my|a|that|its) (?:\w+ )?hole\b",
-    goes_on=r"(?:kept|keep) (?:on )?going|(?:walked|moved|went) on",
+    goes_on=r"(?:kept|keep) (?:right )?(?:on )?(?:going|working)|carried on|kept at it|(?:walked|moved|went) on",
     mends=(
         rf"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of {_ANY_TAPE}(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",
         r"(?:taped|patched|covered|closed|sealed|bridged|fixed|mended|repaired|dressed|doctored|stuck)(?: (?:it|that|them|this|her))?(?: (?:up|over|shut|back|down|right))* (?:with|w/|w|using|by) (?:some |a |the |more )?(?:\w+ )?tape",
@@ -265,7 +265,7 @@ ENGLISH_TURNS = Turns(
         rf"used (?:just |only |some |plain |regular |the |my |a bit of |a strip of )*{_ANY_TAPE} (?:for|as|on|over) (?:the |a |my )?(?:patch|fix|mend|repair|it|that)\b|{_ANY_TAPE}(?:'s| is| was)? (?:all|what) (?:that |it got|it has|i|we)(?: (?:used|did|had|put|gave it|got|ran))?(?: (?:on|for|over|across) (?:it|that|there))?(?=[.,;]| and | but |$)|(?:put|stuck|threw|slapped|ran|laid|got|smacked)(?: some| a little| the| just| a strip of| a piece of)* {_ANY_TAPE} (?:over|across)(?=[.,;]| and |$)",
         r"(?:mastic'd|masticked|masticed|mastic'ed|mudded|buttered) (?:it|that|this|over it|right over)|(?:mastic|mud) (?:over|on|across) (?:it|that|the (?:\w+ )?(?:spot|place|area|tear|hole|gash|rip|slit|gouge|split|puncture)s?)",
         r"(?:(?:put|stuck|threw|slapped|got|smeared|brushed|used) )?(?:some |a little |more )*(?:mastic|mud)(?: and (?:glass |fiberglass )?(?:fabric|mesh|scrim|cloth|gauze))? (?:on|over|across|into) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)|(?:glass |fiberglass )?(?:fabric|mesh|cloth|gauze) and mastic (?:on|over) (?:it|that)",
-        rf"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*{_ANY_TAPE} (?:on|over|across|onto) (?:it|that|them|the (?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture)s?)",
+        rf"(?:(?:put|stuck|threw|slapped|ran|laid|pressed|got|smacked|stretched|used|just) )?(?:a (?:little )?(?:piece|strip|patch|bit|square) of |some |more |foil |pressure )*{_ANY_TAPE} (?:on|over|across|onto|along) (?:it|that|them|the (?:bad |soft |crushed |broken )?(?:tear|hole|gash|rip|spot|cut|slit|gouge|split|puncture|dent|bubble|crack|crease|break|slice|scrape|corner)s?)",
     ),
     on_damage=(r"[^.;,]{0,24}?(?:taped|taping)(?: (?:up|over|across|shut|closed|back))*(?: (?:the|that|this|my|its|a|both|all|those|them))*(?: (?:little|big|small|long|bad|old|other|one))*" + _MEASURED,
                r"[^.;,]{0,24}?\b(?:tape|foil|181a-?p)(?: (?:right|straight|just))? (?:over|on|across|onto|around|round)(?: top of)?(?: (?:the|that|this|my|its|a|both|all|those))*(?: (?:little|big|small|long|bad|old|other|one))*" + _MEASURED),

@@ -195,6 +195,10 @@ class Ends:
     acts: str = ""  # other work, that begins at an end too
     to_source: str = ""  # it looks to where the air comes from; on a return or an exhaust the air leaves there
     to_rooms: str = ""
+    merely_known: str = ""  # right before the way the step looks: what the speaker only knows
+    wished: str = ""  # right behind the way that the step looks: that is how it was wanted
+    known: str = ""  # between the step and the way it looks: how it ought to
+    turned_out: str = ""  # later in the sentence: how it came out (`to`)
     mine: str = ""  # how a part begins that sets the speaker's own against what was told before it
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Found, Frame, claim, taken_back
 from logbook.reading.grammar import Row
@@ -45,10 +46,39 @@ def _groove(found: Found):
     inside = found.item("to").concept in ("INSIDE", "IN", "MOVE_IN")
     backs = taken_back((found.item("to"),), lambda back: "inside" if back.concept == "INSIDE" else "outside")
     at, items = found.at("to"), found.row.items
+    if any(one.ends.merely_known and re.search(one.ends.merely_known, plain(found.row.words(found.first, at))) for one in LANGUAGES.values()):
+        return  # "low step, I know it goes inside"
     if any(items[k].concept in ("INSIDE", "OUTSIDE", "STOP") or found.row.is_blank(k) for k in range(found.first, at)):  # "wanted the low step inside, got it outside": the way it came out, and the step
         yield claim(found.row, "groove_step", "inside" if inside else "outside", at, at + 1, took_back=backs, also=((items[found.first].start, items[found.first].end),))
         return
+    if _only_wished(found, at):
+        return
     yield found.claim("groove_step", "inside" if inside else "outside", group="w", took_back=backs)
+
+
+def _only_wished(found: Found, at: int) -> bool:
+    """ "Step in is how they want it", "low step, I know it goes inside": how it ought to look, and not how it does."""
+    row = found.row
+    said, behind = plain(row.words(found.first, at)), plain(row.text[row.items[at].end : row.items[at].end + 40])
+    return any((one.ends.known and re.search(one.ends.known, said)) or (one.ends.wished and re.match(one.ends.wished, behind)) for one in LANGUAGES.values())
+
+
+def step_after_wish(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
+    """ "Step in is how they want it and mine's out": the way it came out, told of the step that was wished otherwise."""
+    words = language.ends
+    if not words.turned_out or any(one.name == "groove_step" for one in claims):
+        return []
+    for at, item in enumerate(row.items):
+        if item.concept != "GROOVE" or row.is_blank(at):
+            continue
+        last = row.sentence_end(at)
+        said = plain(row.text[item.end : row.items[last - 1].end])
+        wish = re.search(words.known, said) or re.search(words.wished.removeprefix("^"), said)
+        came = next((m for m in re.finditer(words.turned_out, said) if wish is not None and m.start() > wish.end() + 1), None)
+        if came is not None:
+            first, until = row.within(at, last, came, item.end)
+            return [claim(row, "groove_step", "inside" if came["to"].startswith("in") else "outside", first, until, also=((item.start, item.end),))]
+    return []
 
 
 def _wrong_way(found: Found):

@@ -125,6 +125,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     claims += told_acts.told(row, stated, cut_up, language)
     claims += lone_measures.lone_ways(row, stated, claims, cut_up, language)
     claims += ends.by_words(stated, claims, cut_up, language)
+    claims += ends.step_after_wish(own, claims, language)
     claims += mirrored(stated, claims)
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
     claims = done_over.done_over(row, told_acts.unsaid(row, claims, language), language)
