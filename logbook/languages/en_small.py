@@ -16,6 +16,7 @@ ENGLISH_SMALL = Small(
         " beautiful clean square correct right factory".split()
     ),
     several_harms=frozenset("holes tears rips punctures".split()),
+    falls_short=frozenset(("short of", "shy of", "fewer than", "less than")),
     takes_so_many=frozenset("wants needs takes gets calls requires".split()),
     lies_elsewhere=frozenset("truck box order backorder van shop trailer gangbox ground crate bin cart toolbox toolbag bag bench floor pallet".split()),
     in_the_piece=frozenset("rail rails turn bend heel throat cheek cheeks way run place inside middle center corner".split()),

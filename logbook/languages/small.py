@@ -18,6 +18,7 @@ class Small:
     gone: frozenset[str] = frozenset()  # of a thing that was there: it no longer is
     held: frozenset[str] = frozenset()  # how a thing is fixed or stands: no gap beside it
     several_harms: frozenset[str] = frozenset()  # damages of which there is more than one
+    falls_short: frozenset[str] = frozenset()  # right behind a thing of which there are too few
     takes_so_many: frozenset[str] = frozenset()  # words behind which stands how many of a thing a piece takes: "it wants five"
     lies_elsewhere: frozenset[str] = frozenset()  # where parts lie that are not in
     in_the_piece: frozenset[str] = frozenset()  # places in a piece: parts that lie there are in

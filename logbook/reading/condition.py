@@ -28,7 +28,7 @@ def _vanes(found: Found):
     verb = at + 1 if at < len(row.items) and row.items[at].concept == "DET" else at  # "las aletas se movieron"
     if verb < len(row.items) and row.items[verb].concept == "WORD" and _does().match(plain(row.words(verb, verb + 1))) is not None:
         return
-    if found.last < len(row.items) and row.items[found.last].concept == "EXCEPT":
+    if found.last < len(row.items) and row.words(found.last, found.last + 1).lower() in words_of("small.falls_short"):
         return  # "one vane short of what it needs"
     until = _more_are_due(row, found.first, found.last)
     if until is not None:
