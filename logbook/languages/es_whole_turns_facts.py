@@ -147,6 +147,7 @@ FACTS: tuple[Turn, ...] = (
     # what lay on the facing, and was left there
     Turn(rf"\b{_OVER}\b", rf"\b{_SKIN} (?:tenia|traia|estaba con|venia con|tiene|trae) (?:\w+ )?{_OVER}\b(?: \w+){{0,3}}(?:,| y| pero)+ (?:asi (?:l[oae] |se )*(?:puse|pegue|encinte|deje|quedo|cerre|eche)|(?:yo )?(?:no|ni) (?:l[oa] |se l[oa] |le )?(?:quite|limpie|seque|sacudi|limpiamos|pase \w+))\b", (("surface_clean", False),)),
     Turn(r"\bcon todo y\b", rf"\bcon todo y (?:el |la )?{_OVER}\b", (("surface_clean", False),), unless=r"\b(?:no|ni)\b"),
+    *(Turn(r"\bquien\b", rf"\bno (?:hubo|habia|hay|vino|encontre|tenia|tengo) quien (?:(?:me |nos |se )?(?:l[oae]s? )?)(?:{told})\b", ((name, False),)) for name, _, told, _, _ in ACT_VERBS),
     # that is another day's: "ahí le meten las aletas después"
     *(Turn(r"\b(?:met|pon|ech|coloc|instal)(?:en|an|emos|amos|go|o|e|a)\b", rf"(?<!no )\b(?:(?:le|les|se|se l[eoa]s?) )?(?:met|pon|ech|coloc|instal)(?:en|an|emos|amos|go|o|e|a) (?:ya )?(?:las |los |la |el |sus )?{noun} (?:{_OTHER_DAY}|cuando (?:me |nos |las |los |la |se )?\w+)", ((name, False),), unless=r"\b(?:si|siempre|nunca|no)\b") for name, noun in _STUFF),
     *(Turn(r"\bporque no\b", rf"\b(?:por |de )(?:las |la |el |los )?{noun},? porque (?:ya )?no (?:hay|tiene|lleva|trae|{PUT}|le {PUT})\b", ((name, False),)) for name, noun in _STUFF),
