@@ -80,7 +80,7 @@ def _hedged(row: Row, at: int) -> bool:
 
 def _parted(row: Row, claims: list[Claim]) -> list[Claim]:
     """A joint that does not close, and nobody said by how much: it is left open."""
-    letter, joints = code("PARTED"), {code("JOINT"), code("END")}
+    letter, joints = code("PARTED"), {code("JOINT"), code("END"), code("TIED")}
     told = [one for one in claims if one.name in ("gap", "(open)")]
     return [
         claim(row, "(open)", None, at, at + 1, opens=(Open("piece", None, row.items[at].start, row.items[at].end),))

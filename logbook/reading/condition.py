@@ -119,6 +119,8 @@ def _fewer_than(row: Row, first: int) -> bool:
 def _tight(found: Found):
     """Not where it is the tabs that are tight, or the room to work in."""
     last = found.first - 1
+    if "PARTED" in [item.concept for item in found.row.items[max(0, found.first - 2) : found.first]]:
+        return  # "didn't pull up tight"
     if last >= 0 and found.row.items[last].concept in ("LAID", "IT", "FILLER"):  # "a loose flap, but I pulled it tight": of the flap
         before = [item.concept for item in found.row.items[max(0, last - 6) : last]]
         if "FLAP" in before and not {"STOP", "QUERY", "JOINT"} & set(before[before.index("FLAP") :]):

@@ -50,7 +50,7 @@ def _move(found: Found, way: str | None = None):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
     lead = lead[:-1] if len(sides) > 1 and lead[-2:-1] and lead[-2] in _MEASURED and lead[-1] in _DIRECTION else lead  # "three out each side in twelve"
     alone = by is not None and (by.concept == "LEN" or len(sides) > 1 and (lead[-2:-1] or ["COMMA"])[0] in ("COMMA", "STOP", "SIZE"))
-    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and alone and [i.concept for i in found.items("dir")] == ["IN"]:
+    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and alone and [i.concept for i in found.items("dir")] in (["IN"], []):
         return  # "widening four each side in a foot", "two inches each side in eight": over what length, not how far
     moves = tuple(
         Move(side, by and by.value.value, back and back.value.value, _way(side, direction)) for side in sides
@@ -147,6 +147,8 @@ def _laid_slope(found: Found):
     """ "I laid it out at two in twelve", "cut at three in twelve": no side of its own moves so."""
     near = [item.concept for item in found.row.items[max(0, found.first - 5) : found.first]]
     own = max((at for at, concept in enumerate(near[:-1]) if concept in ("AND", "COMMA") and near[at + 1] == "I"), default=-1)  # "top drops six and I cut it three in twelve"
+    if near[-1:] == ["COMMA"] and found.row.items[found.first].concept in ("CUT_TO", "LAID"):
+        own = len(near)  # "left in six, cut it at five in twelve"
     if "SIDE" not in near[own + 1 :] and found.item("rise").value.value < 12:
         yield from _slope(found)
 
@@ -330,5 +332,6 @@ FRAMES = (
     Frame("(?P<o>WORD) BACK COMMA (?:IT|BE|THIS){1,2} (?P<back>NUMB) (?=SEP|$|NOT)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower() in words_of("small.wrong_way") else ()),  # "I gave you the wrong set back, it's thirty"
     Frame("BACK COMMA (?P<back>NUMB) (?=SEP|$)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower().startswith("set") else ()),
     Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", _slope_of_twelve),
+    Frame("SIDE (?:IN|OUT|UP|DOWN|MOVES) (?:NUM|LEN) ON (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=SEP|$|AND)", _slope_in_a_foot),  # "left in six at five in twelve"
     Frame("(?<=SEP) (?:FILL|LAID|ON){0,3} (?P<w>(?P<rise>NUM|FRAC) OVER (?P<run>NUM)) (?=SEP|$)", lambda found: _slope_of_twelve(found) if any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),
 )
