@@ -15,8 +15,8 @@ from logbook.languages.told import Ticks, Told
 
 ENGLISH_TICKS = Ticks(
     yes="yes|yep|yup|yeah|y|ok|okay|check|checked|done|good|true|x(?=\\])|\u2713|\u2714|\u2705",
-    no="no check|not checked|not done|nope|none|no|nil|nada|n|ng|false|missing|skipped|forgot|not|\u2717|\u2718|\u274c|(?<=\\[)[ _]?(?=\\])",
-    later="not (?:done )?yet|no,? not yet|tbd|to ?do|pending|later|tomorrow|to come|to follow|open|not started",
+    no="nah|naw|nuh[- ]uh|uh[- ]uh|negative|no check|not checked|not done|nope|none|no|nil|nada|n|ng|false|missing|skipped|forgot|not|\u2717|\u2718|\u274c|(?<=\\[)[ _]?(?=\\])",
+    later="not (?:done )?yet|n/a yet|no,? not yet|tbd|to ?do|pending|later|tomorrow|to come|to follow|open|not started",
     partly="(?:all but|except|most|half|some|partly|partial|mostly|almost|nearly|three quarters)(?: (?:\\d+|one|two|three|a few|a couple|for one|for two|of (?:it|them)|there|all|done|the last \\w+))?",
     idle="n ?/ ?a|na|not (?:needed|required)|same|see (?:note|photo|pic|picture)",
     zero="0|zero",

@@ -288,7 +288,7 @@ FRAMES = (
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:IN|OVER) (?:FILL){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),  # "three inches in over a foot on the right side"
-    Frame(f"(?<!MOVES)(?P<w>(?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB) (?:ON|FROM) DET? {_SIDES})", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
+    Frame(f"(?<!MOVES)(?P<w>(?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB) (?:ON|FROM|OFF) DET? {_SIDES})", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
     Frame(f"(?P<w>{_SIDES} (?:(?:OF|ON) DET? KIND NUMBER? (?:NUM|MARKED))? (?:FILL){{0,2}} TAKES (?:FILL|ONLY){{0,2}} (?P<by>NUMB) (?P<dir>DIRECTION) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
     Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _move),  # "all of it off the left, eight inches in thirty-six"
@@ -309,6 +309,8 @@ FRAMES = (
     Frame("(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION)? (?:ON|FROM|OF|BY)? (?:DET|FILL){0,2} (?P<side>SIDE) COMMA? (?:SIDE COMMA)? (?:BUT|AND|COMMA)? (?:FILL|WORD|LAID){0,3} (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB)) (?=SEP|$|AND|STAPLED|TAPED|LEVEL|FLAT|ONLY)", _each_side),  # "tres por cada lado, en doce"
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
+    Frame("(?P<w>ONE_SIDE COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB)) (?=SEP|$|AND)", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),  # "one side, four inches in ten"
+    Frame("(?P<w>(?P<by>NUM|LEN) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) COMMA ONE_SIDE", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>{_SIDES} COMMA? (?P<by>NUMB)) (?=(?:COMMA|STOP|AND){{1,2}} DET? SIDE COMMA? NUMB (?:SEP|$|{_BACK}))", _one_of_two),
     Frame("(?P<w>(?P<side>SIDE) COMMA (?P<by>NUMB)) (?=SEP|$)", _other_of_two),

@@ -125,7 +125,7 @@ def _is_a_tick(row: Row, one: _Tick, alone: bool) -> bool:
     if one.act and row.items[one.act - 1].concept == "SIDE_WORD":
         return False
     if one.how in ("partly", "later", "idle") and not one.sign:
-        return one.how == "idle" and "/" in row.words(one.act, one.last)
+        return one.how != "partly" and "/" in row.words(one.act, one.last)
     word = row.words(one.last - 1, one.last).lower()
     if one.sign == "?" and len(word) > 1:
         return False  # a question, and its answer
