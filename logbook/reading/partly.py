@@ -49,6 +49,7 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
     for clause in cut:
         concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
         only = any(c == "ONLY" and not (concepts[k + 1 : k + 2] == ["HAVE"] and concepts[k + 2 : k + 3] in (["NUM"], ["LEN"])) for k, c in enumerate(concepts))  # "I only had eighteen to do it in"
+        only = only or concepts[:2] == ["ALL", "I"]  # "all I taped was the bottom"
         for at in range(clause.first, clause.last):
             item = row.items[at]
             if row.is_blank(at):
@@ -73,6 +74,9 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
                 if item.concept in ("STAPLES", "TAPE"):
                     made.append(claim(row, name, True, at, at + 1, hedged=False, weak=True))
                 continue
+            if only and not sides and item.concept in ("TAPED", "TAPE", "STAPLED", "STAPLES") and _of_a_part(row, at, reason):
+                made.append(claim(row, ACTS[item.concept], False, at, at + 1, part="side", hedged=False))  # "I only got tape on the outside of the heel"
+                continue
             if listed and item.concept == "SHOWS":  # "scrim only shows on top"
                 made.append(claim(row, "scrim_shows", False, at, at + 1, part="side", hedged=False))
             if item.concept not in ("STAPLED", "TAPED", "RUBBED"):
@@ -92,6 +96,16 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
             if "PARTLY" in parts or before in words_of("small.half") or (behind in words_of("small.half_behind") and not spaced) or (listed and item.concept == "RUBBED"):
                 made.append(claim(row, ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
+
+
+def _of_a_part(row: Row, act: int, end: int) -> bool:
+    """ "… on just the one seam", "… on the outside of the heel": right behind the act, and no more than that."""
+    behind = [k for k in range(act + 1, min(act + 8, end)) if row.items[k].concept not in ("ON", "DET", "OF", "ONLY", "FILLER", "OUTSIDE", "INSIDE", "AROUND")]
+    if not behind:
+        return False
+    if row.items[behind[0]].concept == "NUM" and row.items[behind[0]].value.value == 1:
+        return [row.items[k].concept for k in behind[1:2]] in (["JOINT"], ["END"])
+    return row.words(behind[0], behind[0] + 1).lower() in words_of("small.parts_of_it")
 
 
 def reconciled(claims: list[Claim]) -> list[Claim]:
