@@ -78,7 +78,7 @@ def place_word(row: Row, at: int) -> tuple[int | None, int] | None:
     """ "The first", "second one", "the other one": which of those named (None: the other), and the item behind."""
     item = row.items[at]
     words = row.text[item.start : item.end].lower().split()
-    if len(words) > 3:
+    if not words or len(words) > 3:  # a stop put in by the reading has no words
         return None
     article = bool(at) and row.items[at - 1].concept == "DET" or len(words) > 1 and words[0] in words_of("small.articles")
     words = words[1:] if len(words) > 1 and words[0] in words_of("small.articles") else words
