@@ -18,7 +18,7 @@ STOCK = r"(?! (?:of )?(?:the|a|an|my|that|one) (?:\w+ )?(?:knife|saw|blade|cutte
 
 ENGLISH_CAME_OFF = CameOff(
     taken=(
-        rf"{_V} {_MODS}<[nb]> (?:back )?{_OFF}", rf"{_V} {_OFF} {_MODS}<[nb]>", rf"{_SELF} {_MODS}<[nb]>",
+        rf"(?!pull(?:ed|ing)? my <[nb]> off the (?:fe)?male){_V} {_MODS}<[nb]> (?:back )?{_OFF}", rf"{_V} {_OFF} {_MODS}<[nb]>", rf"(?!pulled my <[nb]> off the (?:fe)?male){_SELF} {_MODS}<[nb]>",
         rf"(?:has|have|had|needed|got|getting|getting) {_MODS}<[nb]> (?:pulled|torn|taken|ripped|peeled|stripped|cut|removed)(?: {_OFF})?",
         rf"(?:unbent|straightened|unfolded|flattened out|bent (?:back )?(?:out|up)) {_MODS}<[nb]>(?: (?:all|back|up|out|straight|again))*",
     ),

@@ -25,3 +25,18 @@ class RunOn:
     wholes: frozenset[str] = frozenset()  # a lack by itself: "has none"
     adjectives: frozenset[str] = frozenset()  # behind a denied copula they are what is denied, however small they are elsewhere
     would: frozenset[str] = frozenset()  # a verb behind it is not done
+    # --- for a note without any sign
+    subjects: frozenset[str] = frozenset()  # a subject with its verb, or of things seen here: a sentence begins with it
+    people: frozenset[str] = frozenset()  # who did it, or what it is, before a verb in one item with it
+    so: frozenset[str] = frozenset()  # what follows from what was said
+    breaths: frozenset[str] = frozenset()  # said between two things
+    binders: frozenset[str] = frozenset()  # last words that a subject behind them belongs to: "because", "said", "than"
+    links: frozenset[str] = frozenset()  # first words of an item that need what stands before them: "is taped", "has no"
+    closers: frozenset[str] = frozenset()  # small words that end what was said
+    plain_not: frozenset[str] = frozenset()  # deny what stands behind them by themselves
+    right_angles: frozenset[str] = frozenset()  # numbers that are a turn and count nothing
+    adverbs: frozenset[str] = frozenset()  # stand between somebody and what he did
+    takers: frozenset[str] = frozenset()  # last words that a piece behind them belongs to: "finished", "your"
+    ticks: frozenset[str] = frozenset()  # answer what stands right before them
+    some: frozenset[str] = frozenset()  # before a thing that was not told of: "a good eighth"
+    reaching: frozenset[str] = frozenset()  # last words of an item that reach for what stands behind it: "flat on"

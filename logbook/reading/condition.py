@@ -381,5 +381,5 @@ FRAMES = (
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD)) (?!(?:FILL|ON|OF){0,2} (?:LEN|FRAC))", _stands_open),
     Frame("(?P<w>GAP (?:ON|IN) DET? (?:WORD|JOINT|SIDE|SIDE_WORD|END|BACK|THROAT) (?:FILL){1,3} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _gap),
     Frame("(?P<w>GAP (?:FILL|OF|ON|BY|COMMA|SIDE|SIDE_WORD|JOINT|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _gap),
-    Frame("(?<!NOT)(?<!BENT)(?P<w>(?:JOINT FILL{0,2})? TIGHT) (?!(?:FILL)? TABS)", _tight),
+    Frame("(?<!NOT)(?<!BENT)(?P<w>(?:JOINT FILL{0,2})? TIGHT) (?!(?:FILL)? TABS)(?!(?:WORD|FILLER) (?:WORD|GENERIC))", _tight),
 )

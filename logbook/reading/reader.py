@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -36,8 +36,16 @@ from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     lexicon = book(code)
-    language = lexicon.language
-    items = compose(ended(itemise(found, lexicon), text, language.run_on), text, language.letters, language.forms)
+    items = itemise(found, lexicon)
+    if without_stops.has_none(found):
+        signed, items = without_stops.with_signs(text, items, lexicon.language.run_on)
+        return replace(without_stops.as_heard(_read(signed, items, found, code, source, job), text), text=text)
+    return _read(text, items, found, code, source, job)
+
+
+def _read(text: str, items, found, code: str, source: str | None, job) -> Reading:
+    language = book(code).language
+    items = compose(ended(items, text, language.run_on), text, language.letters, language.forms)
     items = by_turns(text, items, language)
     beside = asides.asides(Row.of(text, items), language)
     whole = answers.topics(asides.without(text, items, beside), language)
