@@ -208,6 +208,8 @@ def _belongs(items, said, at: int, before: str, concept: str, signs, words: RunO
         return True
     if concept in ("WIPED", "TRIMMED", "PREHEATED", "REPAIRED", "SEATED") and before in ("WORD", "FILLER"):
         return True
+    if concept == "NO" and earlier == "NO":
+        return True  # "no staples no tape says the helper": one list
     if concept == "DET" and said[at] in words.some or concept == "IT" and said[at] in words.several or concept in ("I", "WILL") and earlier == "DET" and before not in _AMOUNTS or concept == "IT" and before == "NUM" and earlier == "HEDGE":
         return True  # "the tape I had"
     if concept in ("OTHER", "DRAWING", "WILL") and before == "NUM" and earlier in _KINDS:
