@@ -37,7 +37,7 @@ from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
     lexicon = book(code)
     items = itemise(found, lexicon)
-    if without_stops.has_none(found):
+    if lexicon.language.run_on.subjects and without_stops.has_none(found):
         signed, items = without_stops.with_signs(text, items, lexicon.language.run_on)
         return replace(without_stops.as_heard(_read(signed, items, found, code, source, job), text), text=text)
     return _read(text, items, found, code, source, job)
