@@ -107,6 +107,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|TRIMMED|WIPED|I) (?P<d>FILLER|UP|FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?!COMMA COUNT COUNTED|COMMA OTHER_SIDE (?:SEP|$)) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED|HUNG)|LATER|WITH|ON RUN|EVERY|DOWN|UP|YET|FILLER (?:SEP|$)|BUT)"):
         counts = row.words(match.start("m") - 1, match.start("m")).lower().split()[-1] in ("just", "only", "nomás", "solo", "sólo")  # "taped just two"
         counts = counts or (match.start("d") >= 0 and row.items[match.start("d")].concept == "DET" and row.words(*match.span("d")).lower() not in ("el", "la") and row.items[match.start("m")].concept == "NUM")
+        behind = [item.concept for item in row.items[match.end("m") : match.end("m") + 3]]
+        counts = counts or row.items[match.start("m") - 1].concept == "STAPLED" and behind[:2] == ["COMMA", "TAPED"] and behind[2:] != ["NUM"] and any(item.concept.startswith("K_") for item in row.items[row.sentence_start(match.start()) : match.start()])  # "110 and 111: straights, stapled two, taped"
         if not counts and not taken.intersection(range(*match.span("m"))):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT|GENERIC) (?:COMMA? NUMBER)? (?P<m>{MARK}) (?!BY|WIDE)"):

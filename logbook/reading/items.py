@@ -148,6 +148,8 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
     named = _phrase(found, at, lexicon)
     if named is not None and named.concept == "NUMBER" and found[at].low == "no" and not _number_follows(found, named.last, lexicon):
         named = _phrase(found[: at + 1], at, lexicon)  # "No." that ends a sentence is no number
+    if named is not None and named.last > at + 1 and closure_mark(found, named.last - 1) is not None:
+        named = _phrase(found[: named.last - 1], at, lexicon)  # "with that one eighty-one A P"
     if named is not None and named.last - named.first == 2:  # "cada uno y cuarto": the number goes on behind the phrase
         number = measures.read(found, named.last - 1, lexicon.language, lexicon.units)
         if number is not None and number.end > named.last and (number.raw.denominator != 1 or number.unit is not None):
