@@ -375,5 +375,5 @@ ENGLISH_ACTS = ActWords(
     rest_left=r"\b(?:forgot|skipped|missed|left|not|never (?:got|did)|couldn't (?:get|do|reach)|didn't (?:get|do)|can't (?:get|reach))(?: to| at)? (?:the |its )?(?:other|fourth|last|rest)\b.*",
     because=r"\b(?:because|since|'?cause|'?cuz)\b.*",
     side_waits=r"(?:and |but |then )*(?:(?:the |that |its )?(?:fourth|last|other|far|back|top|bottom|left|right|near|remaining) (?:one|two|three|side|sides|seam|joint|edge|half)|the (?:top|bottom|back|front|sides|ends)|(?:the |that )(?:fourth|rest)(?: of it)?)(?: (?:is|i'll|we'll|i will|i can|catch|get|hit|do|finish|pick up|grab|'s|gets|comes|waits|waits till|waits until|has to wait till|will be|goes|done|it|for|sometime))* (?:after|tomorrow|later|this afternoon|in the|monday|tonight|when|in a|next|soon|another|first thing)\b",
-    side_to_come=r"\b(?:i'll|we'll|i will|gonna|going to|later|tomorrow|have to)\b",
+    side_to_come=r"\bheld (?:by|on by|together by|up by|in place by) (?!staples|tape)|\b(?:i'll|we'll|i will|gonna|going to|later|tomorrow|have to)\b",
 )  # fmt: skip

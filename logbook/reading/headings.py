@@ -86,6 +86,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER|QUESTION))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY") and [item.concept for item in row.items[match.start("m") - 2 : match.start("m")]] != ["FIX", "COMMA"]
         one = one or an_angle(row, match) or row.words(*match.span("m")).lower() == "one" and any(row.words(k, k + 1).lower() == "one" for k in range(match.end(), row.sentence_end(match.end())))  # "one's taped and one isn't"
+        one = one or _of_its_sides(row, match.start("m"))
         if not one and not counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:EXCEPT (?:ON|DET){0,2}|(?:(?<=SEP)|^) BE) (?P<m>MARKED|NUM) (?=BE (?:STAPLED|TAPED|RUBBED|NOT|HUNG)|NOT|HAVE (?:NO|NOT)|NOT_DONE)"):
@@ -230,6 +231,14 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     made.sort(key=lambda m: m.first)
     made = [replace(m, kind=kind, kind_at=kind_at) if (kind_at := _named_at(row, made, m)) and (kind := _KIND_OF_WORD.get(row.words(*kind_at).lower())) else m for m in made]
     return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.items[m.first].concept not in _DONE and row.words(m.first - 1, m.first).lower() in words_of("small.not_that"))]  # "not fitting 12, fitting 13"
+
+
+def _of_its_sides(row: Row, at: int) -> bool:
+    """ "Cap nine, four stapled, four taped": so many sides of the piece that was named."""
+    item, ahead, before = row.items[at], [one.concept for one in row.items[at + 1 : at + 5]], [one.concept for one in row.items[max(0, at - 3) : at]]
+    if item.concept != "NUM" or item.value.value > 4 or not any(one.concept in ("K_END_CAP", "K_PLENUM") for one in row.items[:at]):
+        return False
+    return ahead in (["STAPLED", "COMMA", "NUM", "TAPED"], ["TAPED", "COMMA", "NUM", "STAPLED"]) or before in (["NUM", "STAPLED", "COMMA"], ["NUM", "TAPED", "COMMA"])
 
 
 def _named_at(row: Row, made: list[Mention], one: Mention) -> tuple[int, int] | None:
