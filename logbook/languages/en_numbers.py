@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.language import Numbers
+from logbook.languages.told import LoneNumbers
 
 UNITS = (
     ("in", "in|inch|inches|\"|''|”|in.|inchs|inche|ins|''"),
@@ -40,3 +41,25 @@ NUMBERS = Numbers(
     point=("point",),
     zero_between=("oh", "zero", "aught", "ought", "o"),
 )  # fmt: skip
+
+_PAST = r"(?: (?:this|that|the|my|our|old|good old|poor|poor old|number|piece|fitting|here|there|is|was|mr|mister))*"
+ENGLISH_LONE_NUMBERS = LoneNumbers(
+    before_thing=rf"\b(?:through|thru|into|onto|in|on|of|with|behind|inside|against|about|happened to|look(?:s|ed|ing)? at|curs(?:ed|ing) at|swear(?:ing)? at|yell(?:ed|ing)? at|star(?:ed|ing) at|for|(?<!where )(?<!when )it's|this is|that's|that is|here's|here comes|call(?:ed)? it){_PAST}$",
+    before_doing=(
+        r"\b(?:kissed|hit|bumped|clipped|dinged|dented|dropped|tore|tears|ripped|rips|poked|pokes|gouged|nicked|knocked|knocks|crushed|crushes|smashed|squashed|flattened|soaked|drowned|stabbed|jabbed|nailed|banged|kicked|kicks|stepped on|steps on|stomped on|sat on|sits on|fell on|ran over|runs over"
+        r"|backed over|backed into|backs into|drove over|leaned on|butchered|murdered|botched|ruined|wrecked|screwed up|messed up|trashed|forgot|forgot about|remember|skip|skipped|trim|trimmed|wipe|wiped|rub|rubbed|tape|taped|staple|stapled|clean|cleaned|patch|patched|mend|mended|fixed"
+        rf"|finish|finished|love|hate|blame|hated|loved|left|put up|hung|hang|meet|introduce|presenting|about){_PAST}$"
+    ),
+    behind=r"\s*(?:$|[.,?!;:]|(?:and|but|or|so|with|because|'cause|cause|since|again|today|now|anyway|too|when|while|after|before|where|which|who|over|on the|in the|off the|from the|down|up|wide|open|this morning|right|all (?:turned|clinched|bent|curled|went|point|face|crooked|gone|torn|wet)|fits?|never|still|itself|there|good|like|has|had|is|isn't|was|wasn't)(?![\w'])|'s(?! (?:inch|foot)))",
+    before_subject=r"(?:^|[,;:—-] ?|(?:^| )(?:and|but|so|because|cause|'cause|that|then|anyway|well|okay|ok|now|if|when|while|where|say|says|said|think|swear|know|admit|confess|like|poor|poor old|old|good old|my|our|number|piece|yeah|yes|no|oh|see)) ?$",
+    subject=(
+        r"\s*(?:(?:'s|is|was|are|has|had|isn't|wasn't|hasn't|ain't|didn't|doesn't|don't|did|does|won't|will|wouldn't|never|only|just|still|also|almost|nearly|finally|actually|really|got|gets|went|goes|took|came|comes|leaves?|left|fits?"
+        r"|sits|looks|ended|turned|fell|made|needs?|needed|wants?|wanted|kicked|beat|gave|fought|kept|killed|broke|cracked|split|drank|swallowed|and (?:me|i|myself|my)|here|there|on the|wound up|caught|lost|leaks?|leaked|shows|stays|stands|ran|runs|put|stuck|snapped|held|holds|won|laughed|screamed|cried|smells|drove"
+        r"|nearly|about|damn near|could|couldn't|might|should|must)(?![\w']))"
+    ),
+    opens=r"^(?:(?:and|but|so|okay|ok|well|now|yeah|oh|anyway|poor|old|number|piece) ?,? )*#\s*,(?! ?(?:\w+ ){0,2}(?:inch|inches|foot|feet|minutes|hours|bucks|years|guys|times|of)(?![\w']))",
+    no_piece=(
+        r"\b(?:born|bucks|dollars?|cents|grand|degrees|years?|percent|points?|minutes|hours|o'clock|a\.?m|p\.?m|miles|pounds|birthday|turned|turning|age|lottery|back in|class of|make sure|don't forget|remind|tell (?:him|her|them|the|\w+ to)|(?:needs|has|have|should|ought) to (?:be|do|get|finish)"
+        r"|(?:other|another|next|night|day|last) (?:crew|shift|guys?|guy|one|outfit)|outside|out here|in here|in the (?:shade|sun)|the high|(?:won|lost|up|down) by|(?:i|we|he|they) (?:paid|bet|owe|won)|per|each|feet|foot|inch|inches|drawing|sheet|detail)(?![\w'])"
+    ),
+)

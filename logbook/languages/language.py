@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.run_on import RunOn
 from logbook.languages.small import Small
-from logbook.languages.told import Told
+from logbook.languages.told import LoneNumbers, Told
 from logbook.languages.turns_of_words import WholeTurns
 
 
@@ -303,6 +303,7 @@ class Language:
     states: tuple[State, ...] = ()
     acts: ActWords = ActWords()
     ends: Ends = Ends()
+    lone_numbers: LoneNumbers = LoneNumbers()
     storeys: str = ""  # a riser, and how many storeys it passes: a regular expression over lower-case words
     line_runs_at: str = ""  # right before a length: the line runs at it, which is its pressure; a regular expression
     line_is: str = ""  # right behind a length: so much the line is made for

@@ -223,3 +223,20 @@ class Told:
     ticks: Ticks = Ticks()
     wanted: Wanted = Wanted()
     asides: Asides = Asides()
+
+
+@dataclass(frozen=True)
+class LoneNumbers:
+    """Words around a number that is nothing else, which make it the piece a story is about: regular expressions over lower-case words.
+
+    `before_thing` and `before_doing` end right before the number, the first where the thing is spoken of, the second where something was done to it;
+    `before_subject` and `subject` stand around one that does something or is something itself.
+    """
+
+    before_thing: str = "(?!)"
+    before_doing: str = "(?!)"
+    behind: str = "(?!)"  # begins right behind either
+    before_subject: str = "(?!)"
+    subject: str = "(?!)"
+    opens: str = "(?!)"  # the sentence, with # for the number, where it opens it as its name
+    no_piece: str = "(?!)"  # in the sentence: it counts, or tells a time, an age, money, a road or what is asked of somebody

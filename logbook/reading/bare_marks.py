@@ -15,7 +15,8 @@ from logbook.reading.headings import of_others
 from logbook.reading.marks import MARK, START, mark_text, no_length
 from logbook.reading.mention import Mention
 from logbook.reading.no_marks import angle_not_mark
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import word, words_of
+from logbook.reading.tokens import plain
 
 _M = f"(?P<m>{MARK})"
 _ENDS = "(?=SEP|$|ON ALL|BE|HAVE|BUT|AND|NOT|NOT_DONE|KIND|SIZE|ME|WITH|OR|FILLER)"
@@ -132,6 +133,35 @@ def bare_marks(row: Row, used: set[int], language: Language) -> list[Mention]:
         if found:
             return []
     return []
+
+
+def lone_number(row: Row, used: set[int], language: Language) -> list[Mention]:
+    """The piece that a story is about, where one number alone is nothing else: "the forklift kissed sixty-three", "so sixty-one only got staples on top"."""
+    found: dict[str, Mention] = {}
+    for at, item in enumerate(row.items):
+        last = _ends_at(row, at)
+        if last == at or not used.isdisjoint(range(at, last)) or _turn(row, (at, last)):
+            continue
+        start, stop = row.sentence_start(at), row.sentence_end(at)
+        before, behind = plain(row.text[row.items[start].start : item.start]).rstrip(), plain(row.text[row.items[last - 1].end : row.items[stop - 1].end])
+        thing = word(language.code, "lone_numbers.behind").match(behind) and any(word(language.code, f"lone_numbers.{one}").search(before) for one in ("before_thing", "before_doing"))
+        subject = word(language.code, "lone_numbers.subject").match(behind) and word(language.code, "lone_numbers.before_subject").search(before)
+        whole = f"{before} # {behind}".lstrip()
+        if not (thing or subject or word(language.code, "lone_numbers.opens").search(whole)) or word(language.code, "lone_numbers.no_piece").search(whole):
+            continue
+        mark = mark_text(row, at, last, language)
+        if mark is not None:
+            found.setdefault(mark, Mention(at, last, mark=mark, mark_at=(at, last)))
+    return list(found.values()) if len(found) == 1 else []
+
+
+def _ends_at(row: Row, at: int) -> int:
+    """Behind a number that is too great to count with, alone or said in two: "one eighteen"; `at` itself where there is none."""
+    item, behind = row.items[at], row.items[at + 1] if at + 1 < len(row.items) else None
+    if item.concept == "MARKED" or item.concept == "NUM" and item.value.value >= _LEAST and (at == 0 or row.items[at - 1].concept != "NUM"):
+        return at + 1
+    in_two = item.concept == "NUM" and item.value.value.denominator == 1 and behind is not None and behind.concept == "NUM" and _LEAST <= behind.value.value < 100
+    return at + 2 if in_two and row.text[item.end : behind.start] == " " else at
 
 
 def _of_a_kind(row: Row, match, used: set[int], language: Language) -> Mention | None:

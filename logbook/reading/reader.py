@@ -188,7 +188,7 @@ def _with_a_mark(row: Row, headed: Row, not_own, named, claims: list[Claim], tak
         return named
     used = taken | {at for one in claims for at in one.uses}
     kind = next((m.kind for m in named if m.kind is not None), None)
-    late = bare_marks.bare_marks(headed, used, language) or bare_marks.mark_asked_after(row, not_own, used, language, kind)
+    late = bare_marks.bare_marks(headed, used, language) or bare_marks.mark_asked_after(row, not_own, used, language, kind) or bare_marks.lone_number(row, used, language)
     return sorted([*named, *late], key=lambda m: m.first)
 
 
