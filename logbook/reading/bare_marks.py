@@ -140,7 +140,7 @@ def lone_number(row: Row, used: set[int], language: Language) -> list[Mention]:
     found: dict[str, Mention] = {}
     for at, item in enumerate(row.items):
         last = _ends_at(row, at)
-        if last == at or not used.isdisjoint(range(at, last)) or _turn(row, (at, last)):
+        if last == at or row.is_blank(at) or not used.isdisjoint(range(at, last)) or _turn(row, (at, last)):
             continue
         start, stop = row.sentence_start(at), row.sentence_end(at)
         before, behind = plain(row.text[row.items[start].start : item.start]).rstrip(), plain(row.text[row.items[last - 1].end : row.items[stop - 1].end])
