@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages.told import Echoes
+from logbook.languages.told import Echoes, OwnQuestions
 
 _SURE = r"(?: (?:sure|sure as hell|damn well|certainly|most certainly|really|still|just|actually|finally|already|now|absolutely|definitely|honestly|plainly|simply|straight up|sure enough))*"
 _IT = r"(?:i|we|it|they|she|this one|that one|this|that|mine|ours|these|those|this thing|the thing|every one|all of (?:it|them)|nothing|the piece)"
@@ -12,6 +12,8 @@ _TRAIL = (
 )
 _YES_AUX = r"(?:is|are|was|were|does|do|did|has|have|had|am|got (?:it|them|some|one|'em))"
 _NO_AUX = r"(?:isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|is not|are not|was not|were not|does not|do not|did not|has not|have not|had not|never (?:did|was|were|has|have|got|had|is|are)|hasn't been|haven't been|'s not|'re not)"
+
+_NOT_ENDING = r"(?!(?:that|this|it)(?:'s| is| was)(?: about| pretty much| really| just| basically)* (?:all|it)(?: (?:i|we|it|there)\b.*)?$)"  # "stapled two spots and that's all"
 
 _LIES = r"(?:sitting|lying|laying|stuck|parked|standing|resting|waiting|riding|sleeping|still|just|all|right|back|over|out|safe|sound|safe and sound|nice and dry|asleep|happily|in fact|where i left them)"
 _PUT_BY = (
@@ -26,8 +28,8 @@ ENGLISH_ECHOES = Echoes(
         r"(?:i |we |so i |then i )?(?:(?:found|borrowed|dug up|got|grabbed|bought|made|cut|bent|scrounged) (?:some|a set|a pair|a few|one|them|more|a roll|a box)(?: \w+){0,3} and )?(?:put|got|slid|set|stuck|slipped|shot|popped|ran|fitted|installed) (?:them|'em|those|some|a set|a pair|all of them|the lot) (?:back |right |all |straight )*(?:in|on|there)(?: anyway| after all| now| instead| too| myself| later)*",
         r"(?:i|we|so i) (?:left|kept|let) (?:them|it|'em|those|all of them) (?:in|on|be|there|alone|right there|right where (?:they|it) (?:are|is)|where (?:they|it) (?:are|is))(?: though| anyway)?",
         r"(?:you|i|we|anybody|anyone) (?:can|could|do|did)(?: (?:see|find|feel|spot) (?:it|them|one|plenty))?(?: there| plain| clear| anywhere)*|(?:i|we) (?:see|saw|found) (?:it|them|plenty)(?: there| myself| with my own eyes)*",
-        rf"{_IT}{_SURE} {_YES_AUX}{_TRAIL}",
-        rf"(?:it|she|that|this)'s(?: (?:in|on|there|here|got (?:it|them|some|one|'em|all of them)|all|every bit of it|now|very much))+{_TRAIL}|(?:they|those|these)'re(?: (?:in|on|there|all|every one|now|right))+{_TRAIL}|(?:i|we)'ve{_TRAIL}|it's got (?:it|them|some|one|'em)",
+        rf"{_NOT_ENDING}{_IT}{_SURE} {_YES_AUX}{_TRAIL}",
+        rf"{_NOT_ENDING}(?:it|she|that|this)'s(?: (?:in|on|there|here|got (?:it|them|some|one|'em|all of them)|all|every bit of it|now|very much))+{_TRAIL}|(?:they|those|these)'re(?: (?:in|on|there|all|every one|now|right))+{_TRAIL}|(?:i|we)'ve{_TRAIL}|it's got (?:it|them|some|one|'em)",
         rf"(?:did|does|has|is|have){_TRAIL}",
     ),
     no=(
@@ -80,4 +82,18 @@ ENGLISH_ECHOES = Echoes(
     asked_and_told=r"^(?:(?:so|hey|well|now) )?(?:did|have|had|has|is|are|was|were|does|do|got) (?:i|we|it|#|they|the|any|there|a|this|that) ?.* (?P<told>no|nope|nah|no sir|no i didn't|i did not|i didn't|it isn't|it is not|they aren't|negative|yes|yep|yeah|yup|yes sir|i did|it is|they are|you bet|yes i did|sure did|of course)$",
     of_another=r"(?<![\w'])(?:you|your|anybody|anyone|somebody|he|they|she)(?![\w'])",
     looks=r"(?<![\w'])(?:is|are|was|were|does|do|did|has|have|had|am|isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|not|never|it's|they're|she's|that's|we've|i've|can|can't|see|left|kept|let|nothing|none|without|minus|put|got|slid|found|no|nope)(?![\w'])|\?",
+)
+
+_FINE = r"(?:ok|okay|all right|alright|fine|allowed|legal|acceptable|permitted|good enough|good|enough|close enough|tight enough|plenty|a problem|an issue|a big deal|a deal|bad|wrong|too (?:much|big|wide|far(?: apart)?|cold|steep|long|short|narrow|close|small|little|few|many|hot|low|high|loose|late|thin)|not enough|against (?:code|the book|the rules)|to code|up to code|in spec|within spec|out of spec|within the limit|over the limit)"
+ENGLISH_OWN_QUESTIONS = OwnQuestions(
+    leads=rf"(?:(?:so|and|but|hey|ok|okay|well|now|quick|question|one question|just|boss|chief|tell me|let me ask|let me ask you|i wonder|wondering|just wondering|honest question|dumb question|i gotta ask)[,:]? )*"
+    rf"(?:(?:is|was|would|will|isn't|wouldn't) (?:it|that|this)(?: be)?(?: really| even| still)* {_FINE}(?: with (?:you|the book|the inspector|them|everybody))? (?:if|that|to|when|for me to)|(?:do|does|did|would|will|can|are|am) (?:it|you|they|we|he|i|anybody|the book|the inspector|the rules) (?:really )?(?:matter|hurt|mind|care|allow|let me|allowed to|supposed to|ok with it|okay with it|allowed) ?(?:if|that|when|to)?"
+    r"|(?:can|could|may|should) (?:i|we|you|a man|a guy)(?: just| still)? (?:get away with|go with|leave it (?:with|at)|live with|use|have|run|go|leave|space (?:it|them)(?: at)?|staple (?:it|them)?(?: at| every)?|hang (?:it|them)(?: at| every)?)|(?:what|what happens|what'll happen|what would happen|how bad is it|how bad|how much does it matter|who cares|anybody care|anyone mind|any problem|any trouble|ok|okay|all right) (?:if|that|when|with))(?= )",
+    bare=r"(?:(?:so|and|but|hey|well|now|boss)[,]? )*(?:is|are|was|were|will|would|does|do|did|isn't|aren't) ",
+    tails=rf" (?:{_FINE}|pass(?: muster| inspection)?|fly|work|do|do it|count|cut it|meet (?:code|spec|the book|it)|hold up)(?:(?: (?:there|here|or not|or what|anymore|now|by (?:the book|code|you)|with (?:you|the book)))*$|(?= (?:for|on|at|in|with|under|over|along|against) ))",
+    owns=r"(?:(?:(?:i'm |just |only )?ask(?:ing)?|i ask|i only ask|the reason i ask is|reason i ask)?,? ?(?:because|cause|'cause|cuz|since|as|well|and|see|but) ?,? ?)*"
+    r"(?:(?:that's|that is|it's|it is|this is|this one's|that was|it was|those are|they're|which is|mine's|mine is|mine was|here it's|here it is)(?: exactly| pretty much| just| already| about| all| kind of)* ?(?:how|what|what's|the way|where|all|like that|that way|so)(?: (?:i|we|it|it's|i've|we've|mine|this one|she|they|the \w+|is|went|got|came|did|there|on|in)\b.*)?$|that's all (?:i|we|it|there)\b.*$"
+    r"|(?:mine|ours|this one|these|it|they|that one) (?:does|is|are|did|do|has|have|went|was|were)(?: (?:that|it|so|exactly that|just that|too|already))*$|(?:i|we)(?: already| just| sort of| kind of| went ahead and| went and)* (?:did|done|do|have|had|got|went)(?: (?:it|that|so|just that|exactly that|already|that way|this way|it that way|it this way|it like that))*$"
+    r"|there's one (?:on|in|at) (?:mine|it|this one|this|the \w+)\b|i(?:'ve)? (?:got|have|had) (?:one|that|it)(?: (?:on|in|here|there)\b.*)?$)",
+    restates=r"(?:(?:(?:i'm |just )?asking )?(?:because|cause|'cause|since|see|well|and) )*(?:mine|ours|it|that|they|these|those|this one|the \w+|i|we|there)(?:'s|'re| is| are| was| were| came| comes| did| got| have| had| went| used| put| ran| left| cut| stapled| taped| spaced)\b",
 )

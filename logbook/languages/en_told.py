@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from logbook.languages.en_asides import ENGLISH_ASIDES
 from logbook.languages.en_came_off import ENGLISH_CAME_OFF
-from logbook.languages.en_echoes import ENGLISH_ECHOES
+from logbook.languages.en_echoes import ENGLISH_ECHOES, ENGLISH_OWN_QUESTIONS
 from logbook.languages.en_not_so import ENGLISH_NOT_SO
 from logbook.languages.en_voices import ENGLISH_ORDERS, ENGLISH_VOICES
 from logbook.languages.en_wanted import ENGLISH_WANTED
@@ -22,4 +22,4 @@ ENGLISH_TICKS = Ticks(
     zero="0|zero",
     small="(?: (?:down|in|on|up|out|it|clean|visible|all|dry))?",
 )
-ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=replace(ENGLISH_ASIDES, said=(*ENGLISH_ASIDES.said, *ENGLISH_NOT_SO)))
+ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, own_questions=ENGLISH_OWN_QUESTIONS, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=replace(ENGLISH_ASIDES, said=(*ENGLISH_ASIDES.said, *ENGLISH_NOT_SO)))

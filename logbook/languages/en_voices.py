@@ -38,6 +38,7 @@ ENGLISH_VOICES = Voices(
     used_it=r"\b(?:so|and|but) (?:that's|that is) what(?:'s| went| is| i| we| got| ended)\b|\b(?:so|and) (?:i|we) (?:just )?(?:used|went with|put|ran|stuck) (?:it|that)\b|, used (?:it|that)\b",
     as_it_is=(
         r"(?:(?:and|but|so|then|well|which is why|that's why) )+(?:now |all |every (?:one of )?|each (?:of )?|most of |half (?:of )?|both )*(?:the|my|its|these|those)? ?(?:staples?|tape|vanes?|tabs?|flap|seams?|joints?|facing|foil|scrim|weave|rub|panel|groove|legs?|squeegee|trim)\b(?! (?:it|them|this|that)\b)"
+        r"|(?:and )?(?:so|which is why|that's why) (?:it's|it is|it got|it was|they're|they are|this one's|this one is|there's|there are|it has|it's got)\b(?! (?:wrong|right|fine|okay|ok|up to|on (?:him|them|her)|his|their|her|my word|not my|a )\b)"
         r"|(?:(?:and|but|so) )*now (?:it's|it|there's|there is|there are|this one|we've got|i've got|she's|they're all|all of them|every one|i|my)\b"
         r"|(?:and|but|so) (?:all|what) (?:there is|there was|you (?:can )?(?:see|get)|i (?:can )?(?:see|have|got|did)|i've got|it's got|it has|it got|is on it|is there)\b"
     ),
@@ -62,9 +63,10 @@ ENGLISH_ORDERS = Orders(
         r"|(?:that's )?(?:fine|ok|okay|good) (?:by|with) me|good enough for me|who am i to argue|orders are orders|(?:he|she)'s the boss|they're the boss|you're the boss|suits me|works for me|no argument (?:here|from me)|as you wish|happy to|gladly|done and done"
     ),
     refused=(
-        r"(?:but |and |well |so )*(?:i|we) (?:didn't|did not|wouldn't|don't|never)(?: (?:listen|do it|do that|do so|bother|obey|go along|agree|think so|care))?(?: (?:to (?:him|her|them)|with (?:him|her|that)))?|(?:but |and )*(?:i|we) (?:told (?:him|her|them)|said|says)(?: \w+)? (?:no|no way|nope|forget it|to forget it|where to \w+|to shove it|to do it (?:himself|themselves))|(?:but |and )*(?:i|we) (?:ignored|refused|disobeyed|overruled|paid no (?:mind|attention)|turned a deaf ear)(?: (?:him|her|them|it|that|to that))?"
+        r"(?:but |and |well )*(?:i|we) (?:didn't|did not|wouldn't|don't|never)(?: (?:listen|do it|do that|do so|bother|obey|go along|agree|think so|care))?(?: (?:to (?:him|her|them)|with (?:him|her|that)))?|(?:but |and )*(?:i|we) (?:told (?:him|her|them)|said|says)(?: \w+)? (?:no|no way|nope|forget it|to forget it|where to \w+|to shove it|to do it (?:himself|themselves))|(?:but |and )*(?:i|we) (?:ignored|refused|disobeyed|overruled|paid no (?:mind|attention)|turned a deaf ear)(?: (?:him|her|them|it|that|to that))?"
         r"|but (?:i|we) did(?: (?:it|that|so))?(?: (?:anyway|anyhow|all the same|regardless|just the same|in spite of that))*|(?:but |and )*(?:i|we) did(?: (?:it|that|so))? (?:anyway|anyhow|all the same|regardless|just the same)|over my dead body|not on my watch|no way|fat chance|not a chance|no chance|not happening|not me|i knew better|like hell i (?:will|would|did)"
     ),
     put_in=r"(?:but |and |so |well )*(?:i|we) (?:went and |still |went ahead and )*(?:put|got|set|slid|installed|stuck|slipped|shot|used) (?:them|it|'em|those|some|a set|one)(?: (?:in|on|there|up))*(?: (?:anyway|anyhow|all the same|regardless|just the same|after all|nonetheless|in the end|myself|to be safe|no matter what))*",
-    left_out=r"(?:but |and |so |well )*(?:i|we) (?:went and |still |just )*(?:left|kept|skipped|forgot|omitted|dropped|did without|went without)(?: (?:them|it|'em|those|one))*(?: (?:out|off|in the box))*(?: (?:anyway|anyhow|all the same|regardless|after all|in the end))*",
+    left_out=r"(?:but |and |so |well )*(?:i|we) (?:went and |still |just )*(?:left|kept|skipped|forgot|omitted|dropped|did without|went without)(?: (?:them|it|'em|those|one))*(?: (?:out|off|in the box))*(?: (?:anyway|anyhow|all the same|regardless|after all|in the end))*"
+    r"|(?:and so|so|which is why|that's why|and that's why)(?: of course| naturally| obviously)? (?:i|we) (?:just )?(?:didn't|did not|never did|haven't|don't)(?: (?:do (?:it|that|any)|bother|put (?:any|it|them)(?: on| in)?|use any))?",
 )

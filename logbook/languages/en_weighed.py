@@ -114,7 +114,8 @@ ENGLISH_WEIGHED = Weighed(
         rf"<n>(?: for (?:it|#|that one|this one))? (?:is |are |'s |will |'ll )?(?:come|comes|coming|arrives?|arriving|shows? up|showing up|gets? here|due|on order|on the way|on backorder|backordered|lands?|ships?|be here|here)(?: in)?(?: [\w']+){{0,2}}? {_WHEN}",
         r"<n>(?: for (?:it|#|that one|this one))? (?:is|are|'s) (?:still )?(?:on order|on the way|on backorder|backordered|in the mail|at the supply house|in transit|on a truck somewhere|sold out|out of stock)",
     ),
-    unreal=(r"(?:would've|would have|woulda|'d have|'d've|i'd have|we'd have|i'd of|could've|could have|coulda) (?!called|said|sworn)(?:\w+ )?<d>(?!(?: (?:it|this|that|them|these|this one|the whole thing|up))* (?:a lot |a little |a bit |way |much )*(?:better|straighter|neater|cleaner|faster|quicker|nicer|prettier|blind|in (?:his|her|their|my) sleep))",),
+    unreal=(r"(?:would've|would have|woulda|'d have|'d've|i'd have|we'd have|i'd of) (?:\w+ )?(?:put|set|slid|installed|fitted|stuck|run|had|added|given it|thrown)(?: (?:in|on|some|the|any|a|few|couple|of|my|more|two|three|four|proper|real|tie))* <n>",
+        r"(?:would've|would have|woulda|'d have|'d've|i'd have|we'd have|i'd of|could've|could have|coulda) (?!called|said|sworn)(?:\w+ )?<d>(?!(?: (?:it|this|that|them|these|this one|the whole thing|up))* (?:a lot |a little |a bit |way |much )*(?:every|with|at|on|closer|tighter|wider|sooner|more|smoother|longer|different|differently|twice|again|harder|first thing|earlier|better|straighter|neater|cleaner|faster|quicker|nicer|prettier|blind|in (?:his|her|their|my) sleep))",),
     has_it=(
         r"(?:just|only|plain|nothing but)(?: plain)? <n>(?: (?:straight|right|shot|driven|#))* (?:into|through|to) the (?:\w+ )?(?:board|joint|seam|flap|butt|facing|duct)$",
         r"(?:held|holding|closed|sealed|stuck)(?: (?:together|shut|closed|on|up|it|down))* (?:by|with|on)(?: (?:nothing but|just|only|the|plain|mere))* <n>(?: (?:alone|only))?$",

@@ -80,6 +80,17 @@ class Echoes:
 
 
 @dataclass(frozen=True)
+class OwnQuestions:
+    """Questions about the speaker's own work, and how the words behind them begin where it is built just so."""
+
+    leads: str = "(?!)"  # how such a question begins, up to what it asks about
+    bare: str = "(?!)"  # its first word, where `tails` end it
+    tails: str = "(?!)"
+    owns: str = "(?!)"  # how the words behind begin
+    restates: str = "(?!)"  # the same, where they tell the same measure again
+
+
+@dataclass(frozen=True)
 class CameOff:
     """How work goes away again, and comes back. Patterns over sketches."""
 
@@ -217,6 +228,7 @@ class Told:
 
     weighed: Weighed = Weighed()
     echoes: Echoes = Echoes()
+    own_questions: OwnQuestions = OwnQuestions()
     came_off: CameOff = CameOff()
     voices: Voices = Voices()
     orders: Orders = Orders()

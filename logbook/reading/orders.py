@@ -36,6 +36,12 @@ def orders(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
     return found
 
 
+def _joint(row: Row, one: Sketch) -> str:
+    """ "so" of what was done for an order: "he said not to, so I didn't"; else "and"."""
+    said = row.words(one.first - 1, one.first).lower().split()[:1]
+    return "so" if said == ["so"] else "and"
+
+
 def _ordered(drawn: tuple[Sketch, ...], place: int, code: str) -> tuple[bool, int] | None:
     """Whether the act was to be done, and the part in which the answer may begin."""
     words = drawn[place].words
@@ -60,7 +66,7 @@ def _done(row: Row, drawn: tuple[Sketch, ...], place: int, behind: int, wanted: 
         if one.acts:
             own = word(code, "told.orders.mine").match(one.words)
             return (True, one.first, reply) if own is not None and one.acts[0][1] == drawn[place].acts[0][1] and len(one.acts) == 1 else None
-        words = one.words if row.items[one.first - 1].concept in ("COMMA", "STOP", "QUERY") else f"and {one.words}"  # "and" and "so" part two and belong to neither
+        words = one.words if row.items[one.first - 1].concept in ("COMMA", "STOP", "QUERY") else f"{_joint(row, one)} {one.words}"  # "and" and "so" part two and belong to neither
         for member, value in (("put_in", True), ("left_out", False), ("refused", not wanted), ("followed", wanted)):
             if word(code, f"told.orders.{member}").fullmatch(words):
                 return value, one.first, reply

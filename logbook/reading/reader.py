@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -46,7 +46,7 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 def _read(text: str, items, found, code: str, source: str | None, job) -> Reading:
     language = book(code).language
     items = compose(ended(items, text, language.run_on), text, language.letters, language.forms)
-    items = by_turns(text, items, language)
+    items = own_questions.as_built(text, by_turns(text, items, language), language)
     beside = asides.asides(Row.of(text, items), language)
     whole = answers.topics(asides.without(text, items, beside), language)
     items = whole.items

@@ -13,8 +13,8 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
-from logbook.reading.phrasing import in_any
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import in_any, word, words_of
+from logbook.reading.tokens import plain
 
 _LEADING = ("FILLER", "AND", "BUT", "COMMA", "THINK", "FIX", "OR", "THIS", "DET", "HEDGE", "LATER")
 _ENDS = ("STOP", "QUERY")
@@ -110,7 +110,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         if at <= 1 and _only_since(row, clause):
             return CONDITION, clause.first, False
         to_come = "WILL" in concepts[:at] and row.words(clause.first + at, clause.first + at + 1).lower().startswith(("once", "when"))  # "I'll trim it once it's on the bench"
-        return CONDITION, clause.first + (0 if at <= 3 and not named and not to_come else at), True
+        undone = word(language.code, "acts.no_deed").search(plain(row.words(clause.first, clause.first + at))) is not None if at else False  # "I'd have used mastic if we had it, this is tape"
+        return CONDITION, clause.first + (0 if at <= 3 and not named and not to_come else at), not undone
     if "DOUBT" in concepts:
         return QUESTION, clause.first + concepts.index("DOUBT"), False
     if "SHOULD_HAVE" in concepts and clause.last < len(row.items) and row.items[clause.last].concept == "BUT":

@@ -57,7 +57,7 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
             continue
         if place and cut[place - 1].sentence == clause.sentence and row.items[begin].concept == "WILL" and begin - clause.first <= 1 and _goes_back_to_it(row, cut[place - 1].first, clause.first, clause.last, language):
             continue  # told with what is not done, below
-        if _is_planned(row, clause, begin, language):
+        if _is_planned(row, clause, begin, language) or row.items[begin].concept == "WILL" and word(language.code, "acts.no_deed").match(plain(row.words(begin, clause.last))) is not None:
             plans.update(range(begin, clause.last))
             continue
         if row.items[begin].concept == "NOT_DONE" and begin + 1 < len(row.items) and language.forms.not_begun.intersection(row.words(begin + 1, begin + 2).lower().split()[:1]):
