@@ -30,6 +30,7 @@ ENGLISH_SMALL = Small(
     ordinals=frozenset("first second third fourth fifth last other next".split()),
     beside_it=frozenset("neighbor neighbour twin sister brother mate partner other next".split()),
     in_so_long=frozenset("in over into inside within".split()),
+    before_mark=frozenset("call calls called think swear swears claim claims believe hear heard bet figure that leave left where because how why unless before since whether".split()),
     mine=frozenset("mine ours".split()),
     too=frozenset("too|also|as well".split("|")),
     not_that=frozenset("not isn't wasn't aren't no".split()),

@@ -32,6 +32,7 @@ class Small:
     ordinals: frozenset[str] = frozenset()  # tell one of several that were named
     beside_it: frozenset[str] = frozenset()  # another piece, by where it is: "its neighbor, thirty-one, …"
     in_so_long: frozenset[str] = frozenset()  # between how much a piece changes and the length that the change takes
+    before_mark: frozenset[str] = frozenset()  # behind it a bare number is the piece that the clause tells of
     mine: frozenset[str] = frozenset()  # a piece is the speaker's own
     too: frozenset[str] = frozenset()  # what was said before holds of this one too
     not_that: frozenset[str] = frozenset()  # before a number: it is not that piece

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field, replace
 from functools import cache
 from types import MappingProxyType
 
+from logbook.facts import BY_NAME
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.languages.told import Aside
@@ -209,7 +210,13 @@ def _claims(row: Row, one: Sketch, match: re.Match[str], aside: Aside) -> Iterat
         if group and value is False:  # the words that deny it belong to it
             first, last = one.item(match.start()), _behind(one, match.end())
         for fact in facts:
-            yield claim(row, fact, value, first, last, hedged=False)
+            if not isinstance(value, str) or _may_be(fact, value):
+                yield claim(row, fact, value, first, last, hedged=False)
+
+
+def _may_be(fact: str, said: str) -> bool:
+    """Words in the place of a number are no value."""
+    return BY_NAME[fact].shape == "text" or said in BY_NAME[fact].values
 
 
 def _measured(row: Row, at: int):

@@ -92,7 +92,16 @@ SAID_BARE: tuple[tuple[str, object], ...] = (
     (f"(?<!BE)(?P<f>ON) DET? {_M} {_ENDS}", _big("on", "en")),
     (f"(?:(?<=SEP)|(?<=BUT)|(?<=AND)|(?<=WORD)|(?<=SAYS)|(?<=THINK)|(?<=IT)) FILLER? {_M} (?=BE (?!NUM|DEG|LEN|BY|SIZE)|HAVE (?!NUM|LEN|SIZE)|NOT|PENDING|MISSING)", _named),
     (f"(?:(?<=SIZE COMMA)|(?<=DEG COMMA)) {_M} (?=COMMA|STOP|$)", lambda row, match: _named(row, match) and any(item.concept == "K_ELBOW" for item in row.items)),
+    (f"{START} {_M} (?P<c>COMMA) (?!{_MEASURES})", lambda row, match: _named(row, match) and row.words(*match.span("c")) == ":"),  # "Thirty: the print wants mastic, …"
+    (f"(?:^|(?<=SEP)) (?:FILLER|AND|BUT){{0,2}} {_M} (?=UNTAPED|UNDONE|NOT_DONE|NOT|DAMAGE|SEALED|TIGHT)", _named),
+    (f"(?:IF|SAYS|THINK|THIS|EXCEPT|QUESTION|NOT_LOGGED|(?P<f>WORD)) {_M} (?=BE (?!{_MEASURES})|HAVE (?!{_MEASURES})|NOT (?!BY)|NOT_DONE|DAMAGE|UNTAPED|UNDONE|LEAK_TEST|TAPED|STAPLED|RUBBED|SEALED|HUNG|MISSING|IF)", lambda row, match: _named(row, match) and (match.start("f") < 0 or _of_it(row, match))),  # "if forty-six leaks, …", "whoever says 23 has a hole …"
+    (f"EXCEPT (?:ON|DET|OF)* {_M} (?=STOP)", _named),
+    (f"TRADE_NOISE {_M} (?=IF SEALED|IF (?:TAPED|STAPLED|RUBBED))", _named),  # "had I not run out of tape fifty-four would be closed"
 )
+
+
+def _of_it(row: Row, match) -> bool:
+    return row.words(*match.span("f")).lower() in words_of("small.before_mark")
 
 
 def _happens(row: Row, match) -> bool:

@@ -79,7 +79,7 @@ def meant_by_neighbours(items, text: str):
             done[place] = replace(item, concept="FILLER")  # "I had to cut it back by two inches": no side moves
         elif item.concept == "FRAC" and said == "half" and _concept(items, place - 1) in ("WORD", "FILLER", "SIDE", "OTHER_SIDE") and _concept(items, place - 2) == "DET" and ahead not in ("LEN", "NUM", "FRAC", "OF", "STAPLES", "BOARD", "LEG"):
             done[place] = replace(item, concept="WORD", value="half")  # "used the good half"
-        elif item.concept == "K_PLENUM" and said == "box" and ahead not in ("NUM", "MARKED", "NUMBER", "COMMA", "LETTER", "SIZE", "DASH") and (_concept(items, place - 1) in ("WORD", "LEN", "FRAC", "SIDE", "FILLER") and _concept(items, place - 2) in ("DET", "WORD", "ON", "IN", "FROM") or {"TAPE", "STAPLES"} & {_concept(items, place - 3)} and _concept(items, place - 2) == "IN"):
+        elif item.concept == "K_PLENUM" and said == "box" and ahead not in ("NUM", "MARKED", "NUMBER", "COMMA", "LETTER", "SIZE", "DASH") and (_concept(items, place - 1) in ("WORD", "LEN", "FRAC", "SIDE", "FILLER") and _concept(items, place - 2) in ("DET", "WORD", "ON", "IN", "FROM") or _concept(items, place - 3) in ("TAPE", "STAPLES", "SAYS") and _concept(items, place - 2) in ("IN", "ON") or ahead == "SAYS"):
             done[place] = replace(item, concept="WORD", value="box")  # "the half inch box was empty", "on a pizza box", "no other tape in the box"
         elif item.concept == "UNDONE" and said.endswith("cut it off") and ahead in ("TO", "ON") and _concept(items, place + 2) in ("NUM", "LEN"):
             done[place] = replace(item, concept="CUT_TO")  # "had to cut it off to thirty-one"
