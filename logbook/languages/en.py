@@ -13,6 +13,7 @@ from logbook.languages.en_plans import ENGLISH_PLANS
 from logbook.languages.en_run_on import ENGLISH_RUN_ON
 from logbook.languages.en_small import ENGLISH_SMALL
 from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES, LINE_CUE, LINE_IS, LINE_RUNS_AT
+from logbook.languages.en_thumbs import ENGLISH_THUMBS
 from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_turns import ENGLISH_TURNS
 from logbook.languages.language import Language
@@ -310,7 +311,7 @@ TELLING = frozenset(
     "the and on is in to by of it with run down straight elbow stapled taped rubbed every long back side sides comes"
     " fitting twelve two inches inch one four six eight ten twenty no not for that this was we have still from top"
     " str strt trans stpl stpls stpld tpd rubd lng oc bk".split()
-)
+) | ({one.words for one in ENGLISH_THUMBS.shorts if one.words.isalpha() and len(one.words) > 2 and not one.after} - {"dia", "diam", "fem", "prob", "approx", "coll", "pres"})  # the last are Spanish too
 
 NAMES = frozenset(
     "joe mike carlos jose juan luis tony dave david bob jim john steve rick rob bill tom tim chris mark matt dan danny"
@@ -339,6 +340,6 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON, forms=ENGLISH_FORMS, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS, whole_turns=ENGLISH_PLANS,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,
 )  # fmt: skip

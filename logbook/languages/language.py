@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.run_on import RunOn
 from logbook.languages.small import Small
+from logbook.languages.thumbs import Thumbs
 from logbook.languages.told import LoneNumbers, Told
 from logbook.languages.turns_of_words import WholeTurns
 
@@ -298,6 +299,7 @@ class Language:
     small: Small = Small()
     run_on: RunOn = RunOn()
     forms: Forms = Forms()
+    thumbs: Thumbs = Thumbs()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
     elsewhere: Elsewhere = Elsewhere()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, longhand, moves, not_happened, one_left_out, other_things, own_questions, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -26,6 +26,7 @@ from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances
 from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.ticked_off import ticked_off
+from logbook.reading.tokens import tokens
 from logbook.reading.turned_unread import without_turned
 from logbook.reading.two_voices import by_turns
 from logbook.reading.undone import undone, unfinished
@@ -35,6 +36,14 @@ from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
+    short = longhand.cuts(text, found, code)
+    if short:
+        written = longhand.written_out(text, short)
+        return replace(longhand.as_written(_read_out(written, tokens(written), code, source, job), text, short), text=text)
+    return _read_out(text, found, code, source, job)
+
+
+def _read_out(text: str, found, code: str, source: str | None, job) -> Reading:
     lexicon = book(code)
     items = itemise(found, lexicon)
     if lexicon.language.run_on.subjects and without_stops.has_none(found):

@@ -132,6 +132,6 @@ def _is_a_tick(row: Row, one: _Tick, alone: bool) -> bool:
     follows = row.items[one.last].concept if one.last < len(row.items) else ""
     if one.sign[:1] in ("-", "–", "—", "?") and len(word) > 1 and follows == "COMMA":
         return not alone
-    if not one.sign and alone and one.how == "yes" and word not in ("y", "ok", "check", "yes"):
+    if not one.sign and alone and one.how == "yes" and word not in ("y", "ok", "check", "yes", "✓", "✔", "✅"):
         return False
     return True

@@ -1,0 +1,231 @@
+"""What English thumbs write short on a phone: "tr 12 22x12>18x12", "no tpe bot side", "w/o vns", "brd thk 1.5"; and the words whose letters slip."""
+
+from __future__ import annotations
+
+from logbook.languages.thumbs import Short, Thumbs
+
+_NUMBERED = r"\s*#?\s*[a-z]?-?\d"  # a piece's number behind its kind
+_SIDES = r"(?<![\w./\"])[0-4]\s*$"
+_EVERY = r"\s*@?\s*(?:[1-3](?:\.\d+|\s*[- ]?\s*1/[248])?|[1-4]\.\d+)\s*(?:\"|in\b|inch)?\s*(?:o\.?c\b|apart|[,.;&+\n]|/(?!\d)|$|(?:n|and)\s+|(?:(?:tpd|tped|tapd|taped|tape|tpe)\b(?!\s*[0-4]\b(?![\"./]))|rbd|rubd|rubbed|no|not|trmd|wpd|wiped|trimmed)\b)"
+_TAPE = r"(?:\bta?pe?d?\s*[:=-]?\s*[\d. /]+\"?\s*(?:in\b|inch|wide|wd)?\s*(?:wide|wd)?|\bta?pe?d?|\btape[ds]?|✓|✅|✔|\bw/|\bwith)\s*[:=-]?\s*$"
+_OVER = r"\s*[\d.]+\s*/\s*\d\d\b"
+
+
+def _same(pairs: str) -> tuple[Short, ...]:
+    """Rows of "short short=meaning" without conditions, one pair a line."""
+    rows = []
+    for line in pairs.strip().split("\n"):
+        shorts, _, means = line.strip().partition("=")
+        rows += [Short(one.replace("_", " "), means) for one in shorts.split()]
+    return tuple(rows)
+
+
+def _kinds(pairs: str) -> tuple[Short, ...]:
+    """The same, where a number stands right behind."""
+    return tuple(Short(one.words, one.means, after=_NUMBERED) for one in _same(pairs))
+
+
+ENGLISH_THUMBS = Thumbs(
+    shorts=(
+        # kinds, right before the piece's number
+        *_kinds(
+            """
+            acc_dr acc_door accs_dr a/d acdr accdr access_dr=access door
+            eqc eq_conn eqp_conn equip_conn eqpt_conn eq_con equip_con eqpt_con eq_cn unit_conn eqconn=equipment connection
+            dmpr_slv dmp_slv damp_slv fd_slv fd_sleeve damper_slv dmpr_sleeve dmpr_slve damp_sleeve dslv=damper sleeve
+            pln plnm plm=plenum
+            endc e/c end_cp endcp endcap e_cap ecap=end cap
+            t/o=take-off
+            brn brch brnch bch=branch
+            xition xsition trnsn trnsition trnstn trx tx=transition
+            sec sect sctn=section
+            coll cllr colr clr=collar
+            elbw elbo lbow=elbow
+            rpr=repair
+            reg rgstr rgst reg_opng=register
+            """
+        ),
+        # acts
+        *_same(
+            """
+            stpld stpd stplled stapld stpled stpl'd stapd stplt=stapled
+            tpd tped tapd tpd' tp'd tapped_up=taped
+            rbd rbbd rubd rubbd rb'd rbed=rubbed
+            rbd_dn rubd_dn rbd_dwn rubd_dwn rubbed_dn rubbed_dwn=rubbed down
+            trmd trimd trmmd trm'd=trimmed
+            wpd wipd wpd_dn=wiped
+            clnd clned=cleaned
+            mstc mast mstk mastc mstic msstc=mastic
+            clnch clnsh=clinch
+            clnchd clnch'd clnced=clinched
+            prehtd prht preht pre-htd=preheated
+            fixd fxd=fixed
+            rprd rpr'd repd reprd rprd'=repaired
+            ptchd=patched
+            rplcd repl'd repld rplc'd=replaced
+            instld instl'd=installed
+            rnfcd reinf reinfd rnf=reinforced
+            """
+        ),
+        # things
+        *_same(
+            """
+            tpe=tape
+            stpls stpl's stples stpels=staples
+            vns vnes t-vanes tvanes trn_vns turn_vns turng_vns=vanes
+            fbrc fabrc=fabric
+            scrws scrs screwz scrw=screws
+            wshrs wshr wshs washrs wshers=washers
+            xtabs x-tabs x_tabs xtab x-tab ctabs c-tabs crs_tabs crss_tabs cr_tabs=cross tabs
+            tbs=tabs
+            jnt jt=joint
+            jnts jts=joints
+            sm sms=seams
+            sds sdes=sides
+            sd sde=side
+            bott bttm btm botm bot=bottom
+            thk thck thik=thick
+            lng lgth=long
+            dia diam=diameter
+            prs pres prss=pressure
+            suply sply=supply
+            rtn rtrn=return
+            exh exhst=exhaust
+            fml fmle fem=female
+            insl insul insltn=insulation
+            trnk trk=trunk
+            grv grve=groove
+            pnl pnel=panel
+            flp=flap
+            scrm=scrim
+            shwng shwg shown_thru=showing
+            shws=shows
+            thrt=throat
+            cntr ctr ctrs cntrs=center
+            dmg dmge damg=damage
+            dmgd=damaged
+            kitchn kitchin ktchn=kitchen
+            punct pnctr punc=puncture
+            crshd crsh'd crusht=crushed
+            delam delammed delamd dlam=delaminated
+            tierods trods=tie rods
+            crnr cornr=corner
+            sqft sq'_sq_ft=sq ft
+            lktst lk_tst leak_tst lk_test lktest lkg_test=leak test
+            insd insde=inside
+            outsd outsde otsd otsde=outside
+            frm=from
+            thru=through
+            tmrw tmw tmrrw 2moro tomo tmro tmrow 2mrw 2mro=tomorrow
+            ltr l8r=later
+            abt aprx appx approx=about
+            prob probly prolly prbly=probably
+            nvr nver=never
+            frgt 4got fgt frgot=forgot
+            ndd=needed
+            nds=needs
+            msng mssng missn=missing
+            cuz coz bcuz bcz b/c=because
+            idk=i don't know
+            hngd=hung
+            hngrs hgrs=hangers
+            hngr hgr=hanger
+            shrt=short
+            tday 2day=today
+            ystrday yday=yesterday
+            othr=other
+            evry evy=every
+            sze sz=size
+            brds=boards
+            fitg ftg fttg=fitting
+            w/o w/out=without
+            gonna_do=going to do
+            lv lvs=leaves
+            gd=good
+            nxt=next
+            fnsh=finish
+            fnshd=finished
+            jst=just
+            evrything evrythng=everything
+            nthng nothin=nothing
+            sumthin=something
+            oc o.c o/c c-c c/c=on center
+            """
+        ),
+        # where only the neighbours tell
+        Short("to", "take-off", before=r"^$", after=_NUMBERED),
+        Short("st", "stapled", before=r"(?:^|[.,;:\n/])\s*$", after=r"\s*[/,&+]\s*(?:tp|tape)"),
+        Short("/", "to", before=r"\d\s*x\s*\d+\s*$", after=r"\s*\d+\s*x\s*\d"),
+        Short("in", "over", before=r"\b(?:ofs|ofst|off|offset|offst)\s*\d+\"?\s*$", after=r"\s*\d"),
+        Short("l", "left", before=r"\b(?:off|on|from|frm)\s*$"),
+        Short("r", "right", before=r"\b(?:off|from|frm)\s*$"),
+        Short("4", "4 sides", before=r"\b(?:tape|taped|tpd)\s*$", after=r"\s*[,/&+]?\s*st\w*\s*[2-4]\b"),
+        Short("in", "inches", before=r"\b(?:test|tst|press\w*)\b.{0,20}\d\s*$", after=r"\s*(?:[,;:/\n]|-\s|\d)"),
+        Short("r", "run", before=r"(?:test|tst|\bhn?grs?|hangers?|straps?|supply|sup|return|rtn)\s*(?:on\s*|for\s*|[:-]\s*)?$", after=r"\s?\d"),
+        Short("sp", "static", after=r"\s*[:=]?\s*(?:[-+]?\d?\.\d|\d\"?\s*(?:wg|in\b|wc))"),
+        Short("hole", ", hole", before=r"(?:^|[.\n;])\s*[a-z]+[ .]*#?\d+[a-z]?[\s,-]+(?:r(?:un)?\s*\d+[\s,]+)?\d+\s*x\s*\d+\s*$", after=r"\s+(?:in|on|left|right|top|bot\w*|btm|lh|rh|thru|through|near|\d|by|at|w)\b"),
+        Short("s/t/r", "stapled, taped, rubbed"),
+        Short("s/t/rb", "stapled, taped, rubbed"),
+        Short("s/t", "stapled, taped", after=r"\s*(?:[.,;\n]|$|not|no|rub)"),
+        Short("stpl", "stapled", after=r"\s*[,/&+]?\s*(?:n\s+|and\s+)?(?:tpd|tped|taped|tapd)\b"),
+        Short("stp", "stapled", after=r"\s*[,/&+]?\s*(?:n\s+|and\s+)?(?:tpd|tped|taped|tapd|tp)\b"),
+        Short("stpl", "sides stapled,", before=_SIDES, after=r"\s*[,/&+]?\s*[0-4]\s*tpe?d"),
+        Short("stpld", "sides stapled,", before=_SIDES, after=r"\s*[,/&+]?\s*[0-4]\s*tpe?d"),
+        Short("tpd", "sides taped,", before=_SIDES, after=r"\s*[,/&+]?\s*[0-4]\s*stpl"),
+        Short("tpd", "sides taped,", before=r"[0-4]\s*(?:sd?s\s*|sides\s*)?(?:stp\w*|stapled)\s*[,/&+]?\s*[0-4]\s*$"),
+        Short("stpl", "sides stapled,", before=r"[0-4]\s*(?:sd?s\s*|sides\s*)?(?:tpe?d|taped)\s*[,/&+]?\s*[0-4]\s*$"),
+        Short("stpld", "sides stapled,", before=r"[0-4]\s*(?:sd?s\s*|sides\s*)?(?:tpe?d|taped)\s*[,/&+]?\s*[0-4]\s*$"),
+        Short("stpl leg", ", staple leg", before=r"(?:\d|\"|in)\s*$"),
+        Short("w", "with", after=r"\s*\d+\s*x|\s+(?:vns|vanes|no|an?|the|tape|tpe|stpl|staples|mastic|mstc|br|br\w*|mast)\b"),
+        Short("l", "left", after=_OVER),
+        Short("r", "right", after=_OVER),
+        Short("t", "top", after=_OVER),
+        Short("b", "bottom", after=_OVER),
+        Short("t", "top", after=r"\s+(?:dn|down|up|in|out|flat|lvl|level|comes|drops)\b"),
+        Short("b", "bottom", after=r"\s+(?:dn|down|up|in|out|flat|lvl|level|comes|raises)\b"),
+        Short("brd", "board"),
+        Short("bd", "board", before=r"\d\"?\s*(?:in|inch)?\s*$|\b(?:475|800|1400)\s*$"),
+        Short("bd", "board", after=r"\s*[:=-]?\s*(?:is\s*)?\d|\s+thick|\s+thk"),
+        Short("tp", "top", after=r"\s+(?:dn|down|in|out|up|lvl|level|flat|drops|comes|side|sd|sde|tpd|and bot|& bot|n bot)\b"),
+        Short("tp", "tape", before=r"\b(?:no|w/o|w/|without|with|nd|need|needs|more|put|the|out of|forgot|cloth|foil)\s*$"),
+        Short("tp", "tape", after=r"\s*(?::|=|-|\?|on\b|not\b|isnt|wont|\d|181|✓|✗|y\b|n\b|yes|no\b)"),
+        Short("181p", "181A-P"),
+        Short("-", "n/a", before=r"\b(?:stap|stp|tap|tpe|rub|vane|vns|trim|wip|tab)\w*\s*[:=]\s*$", after=r"-*\s*(?:[,;/\n]|$)"),
+        *(Short(one, ",", before=_TAPE, after=r"(?![\w'-])") for one in ("p", "h")),  # a grade is no listing: the print on it was not told
+        Short("tape", "taped", after=r"\s+[ph]\b(?![\w'-])"),
+        Short("f", "female", before=r"\b(?:air|lv|lvs|leaves|out|by|off|from|frm|fr|end)\s*[:=-]?\s*$", after=r"\s*(?:end\b|[,.;\n/]|$)"),
+        Short("m", "male", before=r"\b(?:air|lv|lvs|leaves|out|by|off|from|frm|fr|end)\s*[:=-]?\s*$", after=r"\s*(?:end\b|[,.;\n/]|$)"),
+        Short("fr", "from", after=r"\s+(?:the\s+)?(?:f|m|fem|female|male|fml|ml|mle)\b"),
+        Short("stp", "step", after=r"\s+(?:in|out|inside|outside|insd|outsd|ins|facing|faces)\b"),
+        Short("ins", "inside", before=r"\b(?:step|stp|groove|grv)\s*$"),
+        Short("wash", "washers", before=r"\d\"?\s*(?:in|inch)?\s*$"),
+        Short("fab", "fabric", before=r"(?:\bma?sti?c|\band|\bn|[+&/])\s*$"),
+        Short("fab", "fabric", after=r"\s*(?:\+|&|and|n|/)\s*ma?sti?c"),
+        Short("wo", "without", after=r"\s+(?:vanes|vns|tape|tpe|staples|stpl|rods|mastic|flap)"),
+        Short("wd", "wide", before=r"\d\"?\s*(?:in|inch)?\s*$"),
+        Short("nd", "need", after=r"\s+(?:to|2|tape|tpe|stpl|staples|vns|vanes|more|new|a)\b"),
+        Short("2", "to", before=r"\b(?:need|nd|needs|got|have|hv|going|want|forgot|frgt)\s+$", after=r"\s+(?:tape|tpe|stpl|staple|rub|do|fix|finish|fnsh|get|trim|wipe|put|hang|check|seal)"),
+        Short("b4", "before", after=r"\s+(?:i|we|it|the|my|lunch|tap|tpd|tape|rub|stpl|stap|hang|they|he|quit|break)\w*"),
+        Short("hv", "have"),
+        Short("dn", "down"),
+        Short("lvl", "level"),
+        Short("ml", "male", before=r"\b(?:air|lv|lvs|leaves|out|by|off|from|frm|fr)\s*$"),
+        Short("u", "you", before=r"\s$", after=r"\s+[a-z]{2}"),
+        Short("n", "and", before=r"\b(?:tpd|taped|stpld|stapled|rbd|rubbed|wiped|trimmed|trmd|staples|tape)\s*$", after=r"\s+[a-z]{2}"),
+        Short("wg", "in wg", before=r"\d\s*$"),
+        Short("wc", "in wg", before=r"\d\s*$"),
+        Short("sf", "sq ft", before=r"\d\s*$"),
+        Short("s.f", "sq ft", before=r"\d\s*$"),
+        Short("ft2", "sq ft", before=r"\d\s*$"),
+        *(Short(one, "stapled every", after=_EVERY) for one in ("stpld", "stpd", "stapled", "stpl", "stp")),
+        *(Short(one, ", taped", before=r"\d\"?\s*(?:in|oc|\")?\s*$") for one in ("tpd", "tped", "tapd")),
+        *(Short(one, ", rubbed", before=r"\d\"?\s*(?:in|oc|\")?\s*$") for one in ("rbd", "rubd")),
+    ),
+    slips=tuple("stapled staples taped rubbed trimmed vanes wiped mastic collar elbow straight transition offset branch plenum hanger hangers spacing repaired crushed puncture washers screws scrim pressure bottom insulation outward clinched reinforced repair delaminated shiplap".split()),
+    true_words=frozenset("ribbed rubber taper tapes tapered wiper wired crusher clincher trimmer trimmed ruled stales staled stapler hander hunger pressurer bottoms straights collars elbows transitions offsets branches washes rubbed robbed vans vales vamps wipes piped striped strapped strips scrums springs mystic trams trams spacings wined tamed tared taxed tiled tales talked tasted stalled stables stable staple bottle better button scrip scrip screams tapped talked raped roped rapped repaid repairs repairer repaired impaired screw scream crashed".split()),
+    keys="qwa wqeasd ewrsd retdf trygf ytuhg uyijh iuokj oiplk pol awsqz sawdezx dserfcx fdrtgvc gftyhbv hgyujnb jhuikmn kjiolm lkop zasx xzsdc cxdfv vcfgb bvghn nbhjm mnjk",
+    yes=r"[✓✔✅☑👍]\ufe0f?|\[[xX✓✔vV]\]",
+    no=r"[✗✘❌☒👎☐❎]\ufe0f?|\[[ _]?\]",
+    ticked=r"\b(?:sta?p|ta?p|rub|rb|trim|trm|va?ne?|wip|wp|clean|tab|x-?tab|rod|mast|mst|flap|flp|heat|preh|hung|hang|tie)\w*(?: (?:down|dn|in|out|up|rods?))?\s*[:=(-]?\s*$",
+    was_done=r"(?:[a-z]+(?:ed|pld|tpd|bbd)|hung|bent|tpd|tapd|rbd|rubd|stpd|stpld|trmd|trimd|wpd|tight|clean|dry)\b",
+)

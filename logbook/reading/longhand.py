@@ -1,0 +1,168 @@
+"""What thumbs wrote short or wrong, written out: "str 4 w/o tpe" is read as "str 4 without tape".
+
+The note is read as it would have been written with more time, and every place in what was read is put back on the letters that stand in the note. A word
+stands for another only where its neighbours leave one reading; a note without such words is not touched.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Mapping
+from dataclasses import dataclass, fields, is_dataclass, replace
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.thumbs import Short, Thumbs
+from logbook.reading.items import book
+from logbook.reading.tokens import Token, tokens
+
+_NEAR = 32  # letters on either side that are looked at
+_LEAST = 5  # letters of a word whose slips are known
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """Letters of the note, and what stands in their place."""
+
+    start: int
+    end: int
+    means: str
+
+
+@dataclass(frozen=True, slots=True)
+class _Row:
+    spelled: str
+    tokens: int
+    means: str
+    before: re.Pattern[str] | None
+    after: re.Pattern[str] | None
+
+
+@cache
+def _rows(code: str) -> Mapping[str, tuple[_Row, ...]]:
+    """The first word of each short spelling, with its rows, the longest first and those that ask for neighbours before those that ask for none."""
+    thumbs = LANGUAGES[code].thumbs
+    rows: dict[str, list[_Row]] = {}
+    for one in (*thumbs.shorts, *_slips(thumbs, book(code).known)):
+        words = tuple(token.low for token in tokens(one.words))
+        rows.setdefault(words[0], []).append(_Row(one.words, len(words), one.means, re.compile(one.before) if one.before else None, re.compile(one.after) if one.after else None))
+    return {first: tuple(sorted(told, key=lambda row: (-row.tokens, row.before is row.after is None))) for first, told in rows.items()}
+
+
+def _slips(thumbs: Thumbs, known: frozenset[str]):
+    """Every word that one slip of a thumb makes of a trade word, where it is no word of its own."""
+    near = {group[0]: group[1:] for group in thumbs.keys.split()}
+    shorts = {one.words for one in thumbs.shorts}
+    made: dict[str, str] = {}
+    for word in thumbs.slips:
+        for at in range(1, len(word)):
+            behind = word[at + 1 :]
+            for slip in (
+                word[:at] + behind,
+                word[:at] + word[at] + word[at:],
+                *([word[:at] + word[at + 1] + word[at] + word[at + 2 :]] if behind else ()),
+                *(word[:at] + key + behind for key in near.get(word[at], "")),
+            ):
+                if len(slip) >= _LEAST - 1 and slip not in known and slip not in thumbs.true_words and slip not in shorts:
+                    made.setdefault(slip, word)
+    return (Short(slip, word) for slip, word in made.items() if slip not in thumbs.slips)
+
+
+def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
+    """What of the note is written short, in order."""
+    if not LANGUAGES[code].thumbs.shorts:
+        return ()
+    rows = _rows(code)
+    made = _signs(text, code)
+    if rows.keys().isdisjoint([token.low for token in found]):
+        return made
+    low = text.lower() if len(text.lower()) == len(text) else text
+    signs, made = made, []
+    at = 0
+    while at < len(found):
+        row = next((row for row in rows.get(found[at].low, ()) if _stands(row, low, found, at)), None)
+        if row is None:
+            at += 1
+            continue
+        last = at + row.tokens
+        made.append(Cut(found[at].start, found[last - 1].end, row.means))
+        at = last
+    taken = [(one.start, one.end) for one in signs]
+    return tuple(sorted([*(one for one in made if not any(one.start < b and one.end > a for a, b in taken)), *signs], key=lambda one: one.start))
+
+
+def _signs(text: str, code: str) -> tuple[Cut, ...]:
+    """Ticks and pictures. Ticks before the acts are words before them; those behind are left as they are, in one spelling; a picture is a comma."""
+    if text.isascii() and "[" not in text:
+        return ()
+    thumbs = LANGUAGES[code].thumbs
+    ticks = list(_ticks(code).finditer(text))
+    made = [Cut(at, at + 1, ",") for at, letter in enumerate(text) if letter > _PICTURES and unicodedata.category(letter) in ("So", "Sk", "Mn", "Cf") and not any(one.start() <= at < one.end() for one in ticks)]
+    if ticks:
+        low = text.lower() if len(text.lower()) == len(text) else text
+        behind = [re.search(thumbs.ticked, low[: one.start()]) is not None for one in ticks]
+        leads = not behind[0] and re.match(r"\s*[^\W\d_]", text[ticks[-1].end() :]) is not None
+        for one, follows in zip(ticks, behind):
+            done = re.match(rf"\s*(?:{thumbs.was_done})", low[one.end() :]) is not None
+            denial = f", {thumbs.denials[0 if done else 1]}"
+            means = (", " if one["yes"] else denial) if leads else ("✓" if one["yes"] else "✗") if follows else ","
+            made.append(Cut(one.start(), one.end(), means))
+            noun = re.match(r"\s*[^\W\d_]+", low[one.end() :])
+            if leads and one["yes"] and not done and noun is not None:
+                made.append(Cut(one.end() + noun.end(), one.end() + noun.end(), " ✓"))
+    return tuple(sorted(made, key=lambda one: one.start))
+
+
+@cache
+def _ticks(code: str) -> re.Pattern[str]:
+    thumbs = LANGUAGES[code].thumbs
+    return re.compile(f"(?P<yes>{thumbs.yes})|(?P<no>{thumbs.no})")
+
+
+_PICTURES = "\u2190"  # from here on signs are pictures; "✓" and arrows are known to the reader
+
+
+def _stands(row: _Row, low: str, found, at: int) -> bool:
+    last = at + row.tokens - 1
+    if last >= len(found) or low[found[at].start : found[last].end] != row.spelled:
+        return False
+    start, end = found[at].start, found[last].end
+    if row.before is not None and row.before.search(low[max(0, start - _NEAR) : start]) is None:
+        return False
+    return row.after is None or row.after.match(low[end : end + _NEAR]) is not None
+
+
+def written_out(text: str, made: tuple[Cut, ...]) -> str:
+    """The text with what is meant in the place of what was written."""
+    parts, end = [], 0
+    for cut in made:
+        parts += [text[end : cut.start], cut.means]
+        end = cut.end
+    return "".join([*parts, text[end:]])
+
+
+def as_written(told, text: str, made: tuple[Cut, ...]):
+    """What was read of the text written out, with its places and words as they stand in the note."""
+    if isinstance(told, tuple):
+        return tuple(as_written(one, text, made) for one in told)
+    if not is_dataclass(told):
+        return told
+    changes = {one.name: as_written(getattr(told, one.name), text, made) for one in fields(told) if isinstance(getattr(told, one.name), tuple) or is_dataclass(getattr(told, one.name))}
+    if getattr(told, "start", None) is not None:
+        start, end = _place(told.start, made, False), _place(told.end, made, True)
+        changes |= {"start": start, "end": end, "words" if hasattr(told, "words") else "text": text[start:end]}
+    return replace(told, **changes)
+
+
+def _place(at: int, made: tuple[Cut, ...], ends: bool) -> int:
+    """Where a place of the text written out is in the note; inside a word that was written short, its start or its end."""
+    moved = 0
+    for cut in made:
+        start = cut.start + moved
+        if at < start or at == start and not ends or ends and at <= start:
+            break
+        if at < start + len(cut.means) or ends and at == start + len(cut.means):
+            return cut.end if ends else cut.start
+        moved += len(cut.means) - (cut.end - cut.start)
+    return at - moved
