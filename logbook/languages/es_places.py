@@ -9,7 +9,7 @@ PLACES = (
     "muro", "clóset", "closet", "lavandería", "garage", "garaje", "mezzanine", "comedor", "andén", "recámara", "terraza", "tapanco", "muro cortafuego", "pared", "laboratorio", "plafón", "cielo", "edificio",
 )
 WHOLE_PLACES = (
-    "a la intemperie", "al aire libre", "al sol y al agua", "dentro del concreto", "adentro del concreto", "entre el concreto", "en la losa", "dentro de la losa", "bajo el concreto", "en la tierra", "en zanja", "en la zanja", "en una zanja", "afuera del edificio", "fuera del edificio", "enterrado", "enterrada", "bajo tierra", "bajo la losa", "debajo de la losa", "abajo de la losa", "debajo del concreto", "enterrado debajo de la losa",
+    "a la intemperie", "al aire libre", "al sol y al agua", "dentro del concreto", "adentro del concreto", "entre el concreto", "en la losa", "dentro de la losa", "bajo el concreto", "en la tierra", "en zanja", "en la zanja", "en una zanja", "afuera del edificio", "fuera del edificio", "enterrado", "enterrada", "lo enterré", "la enterré", "ya lo enterré", "ya la enterré", "ya lo enterramos", "lo enterramos", "la enterramos", "lo enterraron", "los enterramos", "quedó bajo tierra", "va bajo tierra", "bajo tierra", "bajo la losa", "debajo de la losa", "abajo de la losa", "debajo del concreto", "enterrado debajo de la losa",
     "enterrado bajo la losa", "enterrada bajo la losa", "en concreto", "en el concreto", "campana de cocina", "campana de humos",
 )
 

@@ -19,6 +19,12 @@ _OFF_FIRST = (
     r"|(?:la |lo |le )?(?:limpie|limpiamos|seque|sacudi|raspe)(?: (?:bien|otra vez|todo|la superficie|el foil|la cara|de nuevo|el polvo))*|le pase (?:un |el )?trapo|lo empuje|la empuje|(?:l[oa] )?(?:acomode|ajuste|abri)(?: bien| otra vez)*)"
 )
 
+# what takes a note back, said to one or to several
+_DROP = (
+    r"borr[ae]|b[oó]rr[ae](?:me|le|nos)|borren|b[oó]rrenme|olvid[ae]|olv[ií]d[ae](?:te|se) de|olviden|cancel[ae]n?|ignor[ae]n?|elimin[ae]n?|quit[ae]n?|qu[ií]t[ae]n?(?:me|le)|tir[ae]n?|descart[ae]n?|anul[ae]n?|tach[ae]n?"
+    r"|(?:no |(?<=no ))(?:le |les )?hag(?:a|an|as) caso (?:a|de)|(?:no |(?<=no ))tom(?:e|en|es) en cuenta|h[aá]gan? caso omiso (?:a|de)"
+)
+
 SPANISH_TURNS = Turns(
     beside=frozenset(
         "el la los las un una unos unas lo le les se me nos te su sus mi es esta está estan están son fue quedo quedaron anda andan va van hay tiene trae ya todavia aun"
@@ -133,7 +139,7 @@ SPANISH_TURNS = Turns(
     mends=(
         r"(?:nom[aá]s |s[oó]lo |nada m[aá]s |ah[ií] )?(?:le|se la|se lo|lo|la) (?:di|dimos|cubr[ií]|tap[eé]|cerr[eé]|dej[eé]) con (?:puro |pura |un pedazo de |la |el )*(?:cinta|tape|teip|mastique|m[aá]stic)",
         r"(?:tapad[oa]|cubiert[oa]|resanad[oa]|pegad[oa]|forrad[oa]) con (?:un pedazo de |un parche de |puro |pura |la |el )*(?:cinta|tape|teip|mastique|mastic|m[aá]stic)",
-        r"(?:(?:lo|la|los|las|le|ya|ahí|se lo|se la|nom[aá]s|despu[eé]s|luego|y) )*(?:pegu[eé]|pegamos|peg[oó]|cerr[eé]|sell[eé]|sellamos|compuse|compusimos|asegur[eé]|forr[eé])(?: el hoyo| la rotura| todo| bien| ahí)*,? con (?:puro |pura |un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )*(?:cinta|tape|teip|mastique|mastic|m[aá]stic|mástique|fabric|tela|malla)",
+        r"(?:(?:lo|la|los|las|le|ya|ahí|se lo|se la|nom[aá]s|despu[eé]s|luego|y) )*(?:volv[ií] a (?:pegar|cerrar|sellar|asegurar|juntar)(?:l[oa])?|repegu[eé]|pegu[eé]|pegamos|peg[oó]|cerr[eé]|sell[eé]|sellamos|compuse|compusimos|asegur[eé]|forr[eé])(?: el hoyo| la rotura| todo| bien| ahí)*,? con (?:puro |pura |un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )*(?:cinta|tape|teip|mastique|mastic|m[aá]stic|mástique|fabric|tela|malla)",
         r"(?:nom[aá]s |s[oó]lo |nada m[aá]s |ah[ií] )?(?:le|se le) (?:puse|puso|pusimos|ech[eé]|echamos|met[ií]|pegu[eé]|di|unt[eé]) (?:un pedazo de |un parche de |un poco de |tantit[oa] |poquit[oa] |su |una |el |la |un )?(?:cinta|tape|teip|mastique|m[aá]stic|mastic|(?:tela|malla|fabric)(?: de (?:fibra|vidrio|fibra de vidrio))?)(?: (?:con|y) (?:malla|tela|mastique|m[aá]stic|mastic|fabric))?(?: encima| arriba| por encima| ah[ií])*",
     ),
     earlier=r"que (?:le |te |les )?(?:dije|mand[eé]|report[eé]|anot[eé]|pas[eé]|di|hice|hicimos|grab[eé]|platiqu[eé]) (?:en la mañana|hace rato|hace ratito|ayer|antes|temprano|al rato|antier|el otro d[ií]a|la otra vez|antes del lonche|hace una hora)|de (?:hace rato|hace ratito|la mañana|ayer|antes|antier)\b",
@@ -141,10 +147,11 @@ SPANISH_TURNS = Turns(
         ("last", r"(?:(?:eso|lo|la nota|esa nota)(?: ultimo| último)? )?(?:que |de )(?:te |le |les |yo )?(?:dije|mandé|mande|grabé|grabe|anoté|anote|reporté|reporte)(?: \w+){0,4}?,? (?:ya )?(?:bórr[ea]l[oa]|borr[ea]l[oa]|bórrenl[oa]|borrenl[oa]|quíten?l[oa]|quitenl[oa]|quital[oa]|tách[ea]n?l[oa]|tach[ea]n?l[oa]|olvíd[ea]n?l[oa]|olvidal[oa]|cancél[ea]n?l[oa]|cancelal[oa]|elimín[ea]n?l[oa]|ignór[ea]n?l[oa])"),
         ("this", r"esta (?:nota|grabación|grabacion) no (?:cuenta|vale|va|sirve)\b"),
         ("last", r"(?:eso|lo|esa nota) (?:último|ultimo|anterior|de ahorita|de hace rato)? ?(?:que (?:dije|mandé|grabé) )?no (?:lo|la|me lo|me la) (?:apuntes|apunten|anotes|anoten|registres|registren|cuentes|guardes|tomes en cuenta)"),
-        ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula|tacha) (?:eso|lo|todo lo) (?:que (?:te )?(?:dije|mandé|anoté) )?(?:de la |del |de el |sobre la |sobre el )"),
+        ("mark", r"(?:no |(?<=no ))(?:le |les )?hag(?:a|an|as) caso (?:a la |al |a el |a la nota (?:de la |del ))(?=(?:\w+ )?(?:\w+)[,;.]|(?:\w+ )?\w+$)"),
+        ("mark", rf"(?:{_DROP}) (?:eso|lo|todo lo) (?:que (?:(?:te|le|les|yo) )*(?:dije|mandé|mande|anoté|anote|reporté|reporte|grabé|grabe) )?(?:de la |de las |de los |del |de el |sobre la |sobre el )"),
         ("last", r"(?:no |(?<=no ))(?:me |nos |te )?(?:apuntes|apunten|anotes|anoten|registres|registren|guardes|guarden|cuentes|cuenten|tomes en cuenta|tomen en cuenta) (?:lo último|lo ultimo|la última(?: nota)?|la ultima(?: nota)?|la nota anterior|lo anterior|el último mensaje|eso último)"),
         ("last", r"(?:copia |cancela |borra |bórrame |quita |olvida |ignora |elimina |tira )?(?:lo último|la última(?: nota)?|la nota anterior|el último mensaje) y (?:bórralo|bórrala|bórrenlo|bórrenla|borralo|borrala|cancélalo|cancelalo|quítalo|quitalo|olvídalo|olvidalo|elimínalo|eliminalo)"),
-        ("last", r"(?:borra|bórrame|borren|olvida|olvídate de|cancela|ignora|elimina|quita|tira|descarta) (?:lo|la nota|el mensaje|la grabación) que (?:acabo de|te acabo de|les acabo de) (?:decir|mandar|grabar|decirte|mandarte)"),
+        ("last", rf"(?:{_DROP}) (?:lo|la nota|el mensaje|la grabación) que (?:acabo de|te acabo de|les acabo de) (?:decir|mandar|grabar|decirte|mandarte)"),
         ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula) (?:la|esa) (?:nota|grabación|entrada) (?:de la |del |de el |de |sobre la |sobre el )"),
     ),
     regardless=r"\b(?:de todos modos|de todas (?:formas|maneras)|asi y todo|aun asi)\b",

@@ -18,7 +18,7 @@ VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend", "resan")),
 )
 _NOT_MADE = frozenset(("cinto", "cinte", "tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "tapado", "doble", "aplastado", "aplastada", "sobe", "mont", "monte"))
-_AT_LAST = ("volví a", "volvimos a", "acabo de", "acabamos de", "acabé de", "terminé de", "terminamos de", "alcancé a")
+_AT_LAST = ("se procedió a", "procedí a", "procedimos a", "volví a", "volvimos a", "acabo de", "acabamos de", "acabé de", "terminé de", "terminamos de", "alcancé a")
 _THEM = ("", "lo", "la", "los", "las", "le", "les", "se", "selo", "sela")
 
 
@@ -103,8 +103,17 @@ def people() -> tuple[tuple[str, str], ...]:
     return (("OTHER", "|".join((*who, *crews))),)
 
 
+# run over with whatever lies flat: "la pasé con la espátula", "ya la fregué con una regla"
+_FLAT_TOOLS = tuple(f"{article} {tool}" for tool, articles in (("espátula", "la una"), ("regla", "la una"), ("cuña", "la una"), ("paleta", "la una"), ("tarjeta", "la una"), ("llana", "la una"), ("uña", "la"), ("squeegee", "el un"), ("rodillo", "el un"), ("plástico", "el un"), ("palito", "el un"), ("tallador", "el un")) for article in articles.split())
+_RAN_OVER = ("pasé", "pasamos", "repasé", "repasamos", "fregué", "apreté", "apretamos", "asenté", "asentamos", "raspé", "planché", "presioné", "aplasté", "pasada", "repasada", "apretada", "asentada", "presionada", "pasado", "repasado")
+
+
+def run_over() -> tuple[tuple[str, str], ...]:
+    return (("RUBBED", "|".join(f"{it}{did} {how}con {tool}" for it in ("", "la ", "lo ", "se la ", "le ") for did in _RAN_OVER if it != "le " or did.endswith("é") for how in ("", "bien ") for tool in _FLAT_TOOLS)),)
+
+
 def sayings() -> tuple[tuple[str, str], ...]:
-    return (("WIPED", "|".join(_DUST)), ("RUBBED", "|".join(_PRESSED)), ("NO_DAMAGE", "|".join(_NO_HARM)), *strips(), *people(), *asked_for(), *trimmings())
+    return (("WIPED", "|".join(_DUST)), ("RUBBED", "|".join(_PRESSED)), ("NO_DAMAGE", "|".join(_NO_HARM)), *run_over(), *strips(), *people(), *asked_for(), *trimmings())
 
 
 # what befell the facing, as a verb: "se mojó", "se nos mojó", "lo pisaron"
@@ -142,6 +151,17 @@ def befallings() -> tuple[tuple[str, str], ...]:
     tore = [*scraped, *(f"{verb} {skin}" for verb in _TORE_IT for skin in _SKINS)]
     tore += [f"se {whom}{verb} {skin}" for verb in _TORE for whom in ("", "me ", "nos ", "le ") for skin in _SKINS]
     return (*rows, ("tear", "|".join(tore)), ("puncture", "|".join(f"{into} {tool}" for into in _INTO for tool in _POINTED)), *_BEFELL)
+
+
+# an opening that is meant is no harm
+_OPENED = ("corté", "cortamos", "abrí", "abrimos", "hice", "hicimos", "saqué", "marqué", "tracé", "le corté", "le abrí", "le hice", "ya estaba cortado", "ya estaba hecho", "ya estaba")
+_OPENINGS = ("agujero", "hoyo", "boquete", "agujerito", "hoyito")
+
+
+def openings() -> tuple[tuple[str, str], ...]:
+    said = [f"{did} {article} {hole} {to}" for did in _OPENED if not did.startswith("ya") for article in ("el", "un", "su") for hole in _OPENINGS for to in ("para", "de", "del")]
+    said += [f"{article} {hole} {was}" for article in ("el", "un", "ese") for hole in _OPENINGS for was in ("ya estaba cortado", "ya estaba hecho", "ya venía cortado", "ya venía hecho", "ya estaba marcado", "ya lo habían cortado", "para la", "para el", "de la toma", "de la salida", "de la derivación", "del collarín", "del tap", "del ramal", "de la boca")]
+    return (("WORD", "|".join(said)),)
 
 
 _TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape")
@@ -190,6 +210,12 @@ def joinings() -> tuple[tuple[str, str], ...]:
     said += [f"{word} {to}" for word in ("pegado", "pegada", "pegados", "pegadas") for to in _WITH_WHAT if to.startswith("a")]
     said += [f"{it} {verb} {to}" for it in ("lo", "la", "se") for verb in _JOINS for to in _WITH_WHAT if not (verb.startswith("peg") and to.startswith("con"))]
     return (("TIED", "|".join(said)),)
+
+
+def changed() -> tuple[tuple[str, str], ...]:
+    """ "le cambié la cinta": the tape is new, nothing was mended."""
+    who = [f"{whom}{verb}" for whom in ("", "le ", "se la ") for verb in ("cambié", "cambiamos", "reemplacé")]
+    return (("TAPED", "|".join(f"{did} {tape}" for did in who for tape in ("la cinta", "el tape", "el teip", "toda la cinta"))), ("STAPLED", "|".join(f"{did} {staples}" for did in who for staples in ("las grapas", "todas las grapas", "la grapa"))))
 
 
 def lacking() -> tuple[tuple[str, str], ...]:

@@ -115,6 +115,7 @@ _DONE = (
     # "puro teip le di", "le faltaba cinta y ya se la puse"
     rf"\bpur[oa]s? {{acts}} (?:fue lo que )?{CL}{PUT}\b",
     rf"{{acts}},? {CL}{PUT} (?:yo|nosotros|yo mismo){ALONE}",
+    rf"(?:^|(?<=[,;:] )){{acts}},? (?:si |ya |yo |tambien )*(?:se |le |les )+{PUT}{ALONE}",
     rf"(?<!\bno )\b(?:(?:le|les|me|nos) )?(?:falt(?:aba|aban|o|aron)|habia faltado|hacia falta|hacian falta) {{acts}}(?: (?!no\b|ni\b)\w+){{0,3}}?(?:,| y| pero)+ {SINCE}{CL}{PUT}(?: (?:l[oa]s dos|ambas|ambos|todo|tod[oa]s?|bien|ya|hoy|ahorita|complet[oa]))*{ALONE}",
     r"{acts} ?[✓✔✅☑]",
     r"\bno (?:le|les|me|nos) falt(?:a|an|o|aron)(?: nada| ningun[oa])?,? (?:ni )?{acts}",
@@ -129,6 +130,7 @@ _DONE = (
 )
 # a row of things that the piece has: "trae sus aletas y sus grapas", "le puse grapa y tape", "con grapas y cinta"
 _BEARS = (
+    r"(?:^|(?<=[,;:] ))(?:y |pero |hoy |ahorita |por ahora |de momento )*(?:nomas|solo|nada mas|solamente|puro|pura) (?:le puse |lleva |con |la |el )?{acts}(?= *(?:$|[,;:.]))",
     r"\b(?:a |con |va |es |lleva )*pur[oa]s? {acts}(?= *(?:$|[,;:.]| y | sin))",
     r"(?:^|(?<=[,;:] ))(?:y |ya )?(?:va |quedo |queda |cerrad[oa] |sellad[oa] )?con {acts}(?= *(?:$|[,;:.]| y (?:sin|todo|ya|bien|frot|tall)| pero | bien| cada))",
     r"(?<!\bno )(?<!ni )(?<!nunca )(?<!se )(?:le |les |ya |lo |la |se le )*(?:trae|lleva|tiene|puse|pusimos|meti|metimos|eche|echamos|di|dimos|va con|quedo con|cerre con|cerrad[oa] con|cerrad[oa] a puro|cerrad[oa] a pura) {acts}(?! (?:de|que|en (?:un|dos|tres|solo)|nomas|solo|mal|suelt|floj|despeg|levant|a medias|hasta|por (?:un|dos|tres|fuera)|encima|arriba|ahi|provisional|para))",
@@ -160,6 +162,8 @@ _AFTER_ALL = tuple((name, rf"[,;:.]? *{SINCE}{CL}(?:{verbs})(?: (?:bien|tod[oa]s
 
 # whose words these are: plans and other pieces, to the end of their sentence
 _PLANS = (
+    # how it was done elsewhere and long ago
+    r"(?:(?:hijo|mijo|mire|mira|joven|oiga|jefe|fijese|no),? )*(?:en mis tiempos|en mi (?:epoca|pueblo|tierra|rancho|pais|otro trabajo)|cuando (?:yo )?(?:empece|empezaba|era (?:joven|chavo|ayudante|chalan|nuevo))|en (?:la otra obra|el otro (?:trabajo|job|edificio))|alla en \w+(?: \w+)?|antes|antiguamente)(?:,? (?:nosotros|yo|uno|todos|todo|se|l[oae]s?|siempre|las cosas|no))* (?:\w+(?:aba|aban|abamos|ia|ian|iamos))\b[^,;.]*",
     r"(?:estoy|estamos|ando|andamos|sigo|seguimos) esperando (?:a )?(?:que llegue )?(?:la|el|las|los|al) (?:transicion|recta|recto|codo|tapa|pieza|tee|te|reduccion|pleno|collarin|tramo|inspector|board|panel|lift|elevador)\b.*",
     r"(?:a las? \w+|al rato|luego|ahorita|hoy) (?:viene|vienen|llega|llegan|va a venir|pasa|pasan) (?:el|la|los|las|a) .*",
     r"(?:el|mi|nuestro) plan (?:es|era|sigue|para)\b.*|la (?:idea|intencion|meta) (?:es|era)\b.*|(?:se|lo) (?:planea|tiene pensado|tenemos pensado|tengo pensado)\b.*|(?:planeamos|planeo|pensamos|pienso|queremos|quiero|tenemos pensado|tengo pensado|esperamos) (?:hacer|armar|cortar|empezar|encintar|engrapar|terminar|montar|colgar|subir|ponerle|ponerl[oa]s|dejar|meter)\b.*",
@@ -209,6 +213,6 @@ SPANISH_WHOLE_TURNS = WholeTurns(
         r"(?:el|la|los|las) (?:otr[oa]s?|demas|de al lado|de junto|que sigue)(?! (?:lado|cara|extremo|punta|orilla|esquina|junta|costado|borde|panel|costura|mitad)) (?:no |ya |si |todavia |aun |nomas )*(?:trae|lleva|tiene|esta|estan|quedo|quedaron|va|van|es|son|se|le)\b",
     ),
     leads=r"(?:(?:nomas que|solo que|nada mas que|fijate que|resulta que|eso si|y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*",
-    own_again=r"(?:pero |y )?(?:la mia|el mio|yo|nosotros|la nuestra|esta si|este si)\b",
+    own_again=r"(?:y |pero )?(?:ahora|ahorita|hoy|hoy en dia|aqui|aca)\b(?! (?:que|si|tambien))|(?:pero |y )?(?:la mia|el mio|yo|nosotros|la nuestra|esta si|este si)\b",
     unless=r"\b(?:no es que|no digo que|no crean que|no creas que|nadie (?:diga|puede decir|va a decir|le puede)|no vayan a (?:decir|creer)|no hay (?:\w+ ){0,3}que|no dej[eo]\w*|por si)\b",
 )

@@ -23,6 +23,7 @@ class Small:
     lies_elsewhere: frozenset[str] = frozenset()  # where parts lie that are not in
     in_the_piece: frozenset[str] = frozenset()  # places in a piece: parts that lie there are in
     nobody: frozenset[str] = frozenset()  # denies of everybody
+    shows_at_all: frozenset[str] = frozenset()  # what is to be seen of anything, harm too
     gives_reason: frozenset[str] = frozenset()  # between what he tells and what must be done about it
     breaks_off: frozenset[str] = frozenset()  # begins a clause that a denial does not reach
     looks: frozenset[str] = frozenset()  # stands between the edge and the way it looks

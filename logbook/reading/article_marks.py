@@ -39,11 +39,21 @@ def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
             joint = next((k for k, at in enumerate(ats[1:], 1) if any(row.items[j].concept == "AND" for j in range(ats[k - 1], at))), 0)
             ats = [] if before.endswith(("a las", "a los", "entre las", "entre los", "de las", "desde las")) else ats[: joint + 1]
         else:
-            ats = ats[: next((k for k, at in enumerate(ats) if not _is_pointed(row, at)), len(ats))]
+            pair = ats if len(ats) == 2 and _is_pointed(row, ats[0]) and _are_two(row, *ats) else []
+            ats = pair or ats[: next((k for k, at in enumerate(ats) if not _is_pointed(row, at)), len(ats))]
         values = [_number(row, at) for at in ats]
         if len(ats) > 1 and None not in values and len(set(values)) == len(values) and taken.isdisjoint(ats):
             made.append(tuple(ats))
     return made
+
+
+def _are_two(row: Row, first: int, second: int) -> bool:
+    """ "La 74 y 75, codos de …", "la 40 y 41 van": the number after it, and what is said of the two."""
+    values = _number(row, first), _number(row, second)
+    if None in values or not all(isinstance(one, int) for one in values) or values[1] != values[0] + 1 or second != first + 2:
+        return False
+    ahead = re.match(r",? (?:(?:son|van|estan|están|quedaron|ya) )?(\w+s)\b", row.text[row.items[second].end :].lower())
+    return ahead is not None and (row.items[min(second + 2, len(row.items) - 1)].concept.startswith("K_") or ahead.group(0).lstrip(", ").startswith(("son", "van", "est", "qued")))
 
 
 def ranges(row: Row, taken: set[int]) -> list[tuple[int, int]]:

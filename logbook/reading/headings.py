@@ -30,6 +30,8 @@ STOPS = "STOP QUERY"
 _MADE_SO = "(?:NUM (?:FITTING|PIECE_COUNT) (?:NUM|DEG|K_ELBOW)|(?:LEN|NUM) ROUND? K_COLLAR|THROAT KIND|(?:SQUARE THROAT|VANES) (?:NUM|DEG|K_ELBOW)|FRAC K_STRAIGHT|NUM K_STRAIGHT OF|(?:NUM|DEG) K_ELBOW)"  # "29, five-piece ninety", "37, six inch collar"
 _NAMED = "(?:FITTING|NUMBER|COMMA FILLER COMMA|FILLER|COMMA NUMBER|COMMA FITTING|HEDGE|DET|THIS){0,3}"
 
+_WIDEST_TAPE = 6  # inches: "cinta de tres" is how wide it is, no piece
+
 
 def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     """Every place of a note where a fitting is named, in spoken order."""
@@ -151,6 +153,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         group = next(name for name in ("m", "m2", "m3") if match.start(name) >= 0)
         moves = row.items[match.start()].concept == "SIDE" and any(item.concept in ("NUM", "LEN", "FRAC") for item in row.items[max(0, match.start() - 3) : match.start()])  # "four on the left in twenty"
         moves = moves or group == "m2" and row.items[match.start()].concept == "TAPED" and any(item.concept == "SIDE_WORD" for item in row.items[max(0, match.start() - 16) : match.start()])  # "encintada de tres"
+        moves = moves or group == "m2" and [item.concept for item in row.items[match.start() : match.start() + 2]] == ["TAPE", "OF"] and row.items[match.start("m2")].concept == "NUM" and row.items[match.start("m2")].value.value <= _WIDEST_TAPE  # "cinta de tres"
         named = moves or any(m.mark is not None or m.batch for m in made)  # then "on the side of 22" only tells where
         if not named and not taken.intersection(range(*match.span(group))):
             add(replace(mention_at(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))

@@ -117,7 +117,7 @@ def _is_rubbed(row: Row, begin: int, at: int) -> bool:
     if at < begin and any(row.items[k].concept == "RUB" and row.words(k, k + 1).lower().endswith(("la", "lo", "las", "los", "it")) for k in range(begin - 2, min(begin + 4, len(row.items)))):
         return True  # "el teip lo dejé listo para tallarlo mañana"
     back = at - 1
-    while back > begin and row.items[back].concept in ("DET", "FILLER"):
+    while back > begin and row.items[back].concept in ("DET", "FILLER", "OF", "OFF"):
         back -= 1
     return back > begin and row.items[back].concept in ("RUB", "RUBBED")
 

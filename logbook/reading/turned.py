@@ -286,7 +286,9 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
             nothing.update(k for k in range(clause.first, clause.last) if not row.items[k].concept.startswith("K_") and row.items[k].concept not in ("FITTING", "GROOVE") and not _its_number(row, k))
         elif told is not None:
             at = row.items[clause.first].start + told.start()
-            nothing.update(k for k in range(clause.first, clause.last) if row.items[k].end > at)
+            reason = re.search(language.acts.because, said[told.end() :])  # "no me digan que le falta cinta porque se la puse": why not is his own
+            until = row.items[clause.last - 1].end if reason is None else row.items[clause.first].start + told.end() + reason.start()
+            nothing.update(k for k in range(clause.first, clause.last) if at < row.items[k].end <= until)
         elif thinks(row, clause, language):
             said_before = re.search(r"\b(?:said|told|called)\b", said) is not None
             settles = any(_says(_first_of(_words(row, later), language), language, member) for later in cut[place + 1 : place + 3] if later.sentence <= clause.sentence + 1 for member in ("affirms", "denies"))
