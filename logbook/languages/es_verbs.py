@@ -10,10 +10,10 @@ from __future__ import annotations
 VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "STAPLED", "STAPLE") for stem in ("engrap", "grap", "grape", "engrape", "estaple", "estapl", "estapli", "grapi", "abroch")),
     *((stem, "TAPED", "TAPE_IT") for stem in ("encint", "cint", "teip", "teipe", "teipi", "tape", "tapi", "taipe", "taipi")),
-    *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan")),
+    *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan", "estruj", "estreg")),
     *((stem, "WIPED", "WIPE") for stem in ("limpi", "desempolv")),
     *((stem, "PREHEATED", "HEAT_IT") for stem in ("precalent", "calent")),
-    *((stem, "HUNG", "HANG") for stem in ("colg", "mont", "instal")),
+    *((stem, "HUNG", "HANG") for stem in ("colg", "mont", "instal", "guind")),
     *((stem, "BENT", None) for stem in ("dobl", "volte", "aplast")),
     *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend", "resan")),
 )
@@ -126,7 +126,7 @@ _BEFALLS: tuple[tuple[str, tuple[str, ...]], ...] = (
 _TORE = ("rompió", "rasgó", "rajó", "abrió", "cortó", "trozó", "desgarró", "tronchó", "jaló", "arrancó")
 _TORE_IT = ("rompió", "rompieron", "rasgó", "rasgaron", "rajó", "rajaron", "rompí", "rasgué", "rajé", "desgarré", "desgarró", "desgarraron", "tronchó", "troncharon")
 _INTO = ("le entró", "le metí", "le metió", "le metieron", "se le metió", "le clavé", "le clavó", "le clavaron", "le encajé", "le encajó", "le encajaron", "le enterré", "le enterró", "le atravesé", "le atravesaron")
-_POINTED = ("el desarmador", "un desarmador", "la escalera", "una escalera", "el taladro", "un tornillo", "el tornillo", "una punta", "un clavo", "el pie", "la rodilla", "un tubo", "el tubo", "la navaja", "el cuchillo", "una varilla", "la varilla", "un fierro", "el andamio")
+_POINTED = ("el destornillador", "un destornillador", "la pistola", "el desarmador", "un desarmador", "la escalera", "una escalera", "el taladro", "un tornillo", "el tornillo", "una punta", "un clavo", "el pie", "la rodilla", "un tubo", "el tubo", "la navaja", "el cuchillo", "una varilla", "la varilla", "un fierro", "el andamio")
 _SKINS = ("la cara", "el foil", "el forro", "el papel", "el facing", "el aluminio", "la cubierta", "la barrera", "un pedazo de foil", "un pedazo del foil", "un pedazo de papel", "tantito el foil", "tantito el papel")
 _BEFELL: tuple[tuple[str, str], ...] = (
     ("wet", "le cayó agua|le cayó agua encima|le entró agua|le llovió|se le metió el agua|le cayó la lluvia|agarró agua|agarró humedad|le escurrió agua|le goteó agua|amaneció mojado|amaneció mojada|llegó mojado|llegó mojada|mojadito|mojadita|chorreando|empapado de agua|está húmedo|está húmeda|quedó húmedo|quedó húmeda|con humedad"),
@@ -149,8 +149,10 @@ def befallings() -> tuple[tuple[str, str], ...]:
         rows.append((damage, "|".join(said)))
     scraped = [f"{skin} {was}{how}" for skin in ("cara", "foil", "forro", "papel", "aluminio", "superficie") for was in ("", "quedó ", "está ", "salió ", "llegó ", "viene ") for how in ("raspado", "raspada", "tallado feo", "rayado", "rayada")]
     tore = [*scraped, *(f"{verb} {skin}" for verb in _TORE_IT for skin in _SKINS)]
+    holed = [f"{hole} {to} {skin}" for hole in ("hueco", "huequito", "huequillo", "abertura", "boquete") for to in ("en", "a") for skin in _SKINS[:7]]
+    holed += [f"{hole} al {skin}" for hole in ("hueco", "huequito", "boquete") for skin in ("foil", "forro", "papel", "facing", "aluminio", "panel")] + [f"{hole} en el panel" for hole in ("hueco", "huequito", "boquete")]
     tore += [f"se {whom}{verb} {skin}" for verb in _TORE for whom in ("", "me ", "nos ", "le ") for skin in _SKINS]
-    return (*rows, ("tear", "|".join(tore)), ("puncture", "|".join(f"{into} {tool}" for into in _INTO for tool in _POINTED)), *_BEFELL)
+    return (*rows, ("tear", "|".join(tore)), ("puncture", "|".join(holed)), ("puncture", "|".join(f"{into} {tool}" for into in _INTO for tool in _POINTED)), *_BEFELL)
 
 
 # an opening that is meant is no harm

@@ -129,6 +129,8 @@ FACTS: tuple[Turn, ...] = (
     Turn(r"\bno (?:se |hay que |hace falta |es necesario )", r"\b(?:cinta|tape|teip),? (?:(?:que|esa|esta|la) )*no (?:se |hay que |hace falta |es necesario )(?:talla|frota|plancha|tallar|frotar|planchar|restregar)(?:la|lo)?\b", ()),
     # told not to be told that it lacks it, for he put it on
     *(Turn(r"\bno (?:me|nos) ", rf"\bno (?:me|nos) (?:vengan?|vengas|digan?|digas|salgan?|salgas|anden?|reclam\w+)\b (?:(?!no\b)\w+ ){{0,4}}?(?:falta|faltan|falto|faltaron|faltaba|va sin|sin) (?:la |las |el |los )?{noun},? (?P<w>(?:porque|pues|ya que|si) (?:ya |si |yo )*{CL}{PUT})\b(?! (?:mal|a medias))", ((name, True),), asked=True) for name, noun in _STUFF),
+    # no light and no water on the site
+    Turn(r"\bsin luz\b", r"\b(?:sin (?:agua|baño|internet|señal|corriente|elevador|material|\w+),? (?:y |ni )?)?sin luz,? (?:y |ni )?(?:sin )?(?:agua|baño|internet|señal|corriente|elevador|comida|gente)\b", ()),
     # the legs look into the stream
     Turn(r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?)\b", r"\b(?:patas?|patitas?|puntas?|puntitas?|piernas?)(?: de las grapas)?(?: (?!no\b|ni\b)\w+){0,3} (?:mirando|viendo|dando|apuntando|volteadas|miran|dan|apuntan|ven) (?:al (?:flujo(?: de aire)?|aire|ducto|hueco)|a la corriente)", (("staple_clinch", "inward"), ("stapled", True)), beside=r"\bgrap|\bengrap"),
     Turn(r"\bal reves\b", r"\bal reves (?:me |se )?(?:quedaron|van|salieron|se doblaron|estan) (?:las )?(?:patas?|patitas?|puntas?|puntitas?|grapas)\b(?:,? (?:para |hacia |pa )?a?dentro(?: en (?:vez|lugar) de (?:para |hacia |pa )?a?fuera)?)?", (("staple_clinch", "inward"), ("stapled", True)), beside=r"\bgrap|\bengrap", unless=r"\bno "),

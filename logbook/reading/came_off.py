@@ -225,7 +225,7 @@ def _done_before(row: Row, at: int) -> int | None:
         stops += concept == "STOP"
         if (concept.startswith("K_") or concept == "FITTING") and back > 0 and row.items[back - 1].concept in ACTS:  # "stapled straight nine, then pulled every one"
             return back - 1
-        if concept.startswith("K_") and back > 1 and row.items[back - 1].concept in ("ON", "IN") and row.items[back - 2].concept in ACTS:  # "tape's on tee nine. It's falling off"
+        if (concept.startswith("K_") or concept in ("NUM", "MARKED")) and back > 1 and row.items[back - 1].concept in ("ON", "IN", "OF", "FROM", "OFF") and row.items[back - 2].concept in ACTS:  # "tape's on tee nine. It's falling off"
             return back - 2
         passing = concept in ("DAY", "SHIFT") or row.words(back, back + 1).lower() in ("yesterday", "overnight", "last night", "last week", "monday", "friday", "by", "lunch", "noon", "by noon", "morning", "by morning", "ayer", "anoche")
         if stops > 1 or (concept not in _BEFORE_UNDONE and not passing):

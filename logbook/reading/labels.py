@@ -185,7 +185,7 @@ def _short(items, at: int, text: str, forms: Forms) -> Item:
         if said in words and concept_at(items, told + 1) in ("NUM", "MARKED") and concept_at(items, told + 2) not in ("BY", "NUM", "OF"):
             return _meant(item, concept)
     for concept, words in forms.first:
-        if said in words and (before in ("", "STOP") or before == "COMMA" and _is_colon(items[at - 1], text)) and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in _BEHIND_A_NAME and concept_at(items, at + 3) not in ("BACK", "SIDE", "OVER", "IN"):
+        if said in words and (before in ("", "STOP") or before == "COMMA" and _is_colon(items[at - 1], text) or before == "DET" and text[items[at - 1].start : items[at - 1].end].lower() in forms.before_lettered) and ahead in ("NUM", "MARKED") and concept_at(items, at + 2) in _BEHIND_A_NAME and concept_at(items, at + 3) not in ("BACK", "SIDE", "OVER", "IN"):
             return _meant(item, concept)
     past = concept_at(items, at + 2) if ahead == "ON" or ahead in ("COMMA", "SIGN") and at + 1 < len(items) and _is_colon(items[at + 1], text) else ahead
     for concept, words in forms.before_measure:

@@ -309,6 +309,7 @@ FRAMES = (
     Frame("(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION)? (?:ON|FROM|OF|BY)? (?:DET|FILL){0,2} (?P<side>SIDE) COMMA? (?:SIDE COMMA)? (?:BUT|AND|COMMA)? (?:FILL|WORD|LAID){0,3} (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB)) (?=SEP|$|AND|STAPLED|TAPED|LEVEL|FLAT|ONLY)", _each_side),  # "tres por cada lado, en doce"
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
+    Frame("(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)?) (?=COMMA? (?:ON|OVER|IN) (?:NUMB|LEN) LONG)", _move),  # "seis de un solo lado en veinticuatro de largo": how long it is over all
     Frame("(?P<w>ONE_SIDE COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB)) (?=SEP|$|AND)", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),  # "one side, four inches in ten"
     Frame("(?P<w>(?P<by>NUM|LEN) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) COMMA ONE_SIDE", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),

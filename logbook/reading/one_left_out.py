@@ -12,7 +12,7 @@ from logbook.reading.marks import mark_text
 from logbook.reading.mention import Mention
 from logbook.reading.parts import Part
 
-_LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT|(?P<b>BUT)) (?:ON|OF|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM|WORD|FILLER|ANOTHER) (?=NUM? (?:SEP|$))"
+_LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT|(?P<b>BUT)) (?:ON|OF|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM|WORD|FILLER|ANOTHER) (?=NUM? (?:SEP|$)|FILLER (?:DET|I|FILLER){0,2} (?:FORGOT|PENDING NUM|NOT WORD|NOT HAVE) (?:SEP|$))"
 _ACTS = ("stapled", "taped", "rubbed_down", "vanes", "trimmed", "surface_clean", "tabs_bent", "cross_tabs", "preheated", "reinforced")
 
 
