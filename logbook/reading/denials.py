@@ -147,8 +147,10 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             if concept == "SHOWS" and row.words(at, at + 1).lower() in _TURNED_UP and not any(row.items[k].concept == "SCRIM" for k in range(max(0, begin - 8), min(len(row.items), at + 4))):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "the delivery never showed"
                 break
-            if concept == "SHOWS" and row.words(at, at + 1).lower() in words_of("small.shows_at_all") and not any(row.items[k].concept in ("SCRIM", "RUBBED", "TAPED", "TAPE") for k in range(row.sentence_start(begin), min(len(row.items), at + 4))):
-                made.append(claim(row, "(nothing)", None, begin, at + 1))  # "está hundida pero no se nota": the harm, no scrim
+            if concept == "SHOWS" and row.words(at, at + 1).lower() in words_of("small.shows_at_all"):
+                near = [k for k in range(row.sentence_start(begin), min(len(row.items), at + 4)) if row.items[k].concept in ("SCRIM", "RUBBED", "TAPED", "TAPE")]
+                shown = claim(row, "scrim_shows", False, min(start, *near[-1:]), max(at, *near[-1:]) + 1) if near else claim(row, "(nothing)", None, begin, at + 1)
+                made.append(shown)  # "está hundida pero no se nota": the harm, no scrim
                 break
             lost = row.words(at + 1, at + 2).lower().split()[-1] if at + 1 < clause.last else ""
             if lost in ("missing", "loose", "out", "short", "peeling", "lifting", "suelta", "chueca", "chuecas", "suelto", "sueltas", "floja", "flojas", "despegada", "levantada", "botada", "salida", "parada", "rota", "rotas", "mal", "torcida", "faltante", "skipped", "missed"):

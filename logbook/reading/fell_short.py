@@ -304,7 +304,7 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
 
 def _of_the_act(row: Row, at: int, part: Part) -> bool:
     """ "every side is taped on straight nine, except the back": the piece is named behind the act, and both are of one sentence."""
-    if at == 0 or row.items[at - 1].concept not in ("ON", "OF", "IN", "IN_PLACE") or any(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)):
+    if at == 0 or row.items[at - 1].concept not in ("ON", "OF", "IN", "IN_PLACE", "FROM", "OFF") or any(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)):
         return False
     begin = at - 1
     while begin > 0 and row.items[begin - 1].concept not in ("STOP", "QUERY", "COMMA"):
