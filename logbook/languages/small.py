@@ -36,6 +36,9 @@ class Small:
     before_mark: frozenset[str] = frozenset()  # behind it a bare number is the piece that the clause tells of
     mine: frozenset[str] = frozenset()  # a piece is the speaker's own
     too: frozenset[str] = frozenset()  # what was said before holds of this one too
+    nor: frozenset[str] = frozenset()  # what was denied before is denied of this one
+    is_so: frozenset[str] = frozenset()  # behind a piece's number alone: what was told before is done on it
+    so: frozenset[str] = frozenset()  # before "is" and a number: as the one before
     not_that: frozenset[str] = frozenset()  # before a number: it is not that piece
     not_this: frozenset[str] = frozenset()  # behind an act: it was done to another piece
     made: frozenset[str] = frozenset()  # before a bare number: the piece that was made

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
@@ -150,21 +150,67 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 at = next(k for k in range(clause.first, clause.last) if row.items[k].concept in ("NO", "NOT", "MISSING"))
                 made.append(claim(row, ACTS.get(row.items[act].concept, "scrim_shows"), False, at, at + 1, hedged=False))
                 continue
-        if not row.is_blank(clause.first) and head[:1] in (["NUM"], ["MARKED"]):
-            rest = _past_marks(head)
-            denies = rest in _LACKS and (items[-1].concept in ("NOT", "NO") or rest[-1] == "BE" or row.words(clause.last - 1, clause.last).lower() in ("any", "one"))
-            too = not rest and row.words(clause.last - 1, clause.last).lower() in words_of("small.too")
-            act = _last_done(row, cut, place) if denies or too else None
-            if act is not None:
-                made.append(claim(row, _DONE_TOO.get(row.items[act].concept) or ACTS[row.items[act].concept], too, clause.last - 1, clause.last, hedged=False))  # "four is taped, five too, six isn't"
+        if not row.is_blank(clause.first) and (told := _of_its_number(row, clause, head)) is not None:
+            act = _last_done(row, cut, place, past_denials=told.follows is not True)
+            if act is not None and told.follows in (None, _was_done(row, cut[place - 1], act)):
+                made += [claim(row, name, told.done, clause.last - 1, clause.last, hedged=False) for name in _with_those_beside(row, act, told)]  # "four is taped, five too, six isn't"
                 continue
-        if row.is_blank(clause.first) or [item.concept for item in items if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER")] != ["NUM", "BE"]:
-            continue
-        before = cut[place - 1]
-        acts = [at for at in range(before.first, before.last) if row.items[at].concept in ACTS]
-        if acts and any(row.items[at].concept in ("NOT", "NOT_DONE") for at in range(before.first, acts[0])):
-            made.append(claim(row, ACTS[row.items[acts[0]].concept], True, clause.last - 2, clause.last, hedged=False))
+    for match in row.find("(?P<a>STAPLED|TAPED|RUBBED|TRIMMED|VANES|WIPED) AND (?P<f>NOT|OR|WORD|FILLER) BE DET? (?P<m>MARKED|NUM) (?=SEP|$)"):  # "twelve isn't stapled and neither is thirteen"
+        said = row.words(*match.span("f")).lower()
+        clause = next((one for one in cut if one.first <= match.start("a") and match.end("m") <= one.last), None)
+        told = _Told(False, follows=False) if said in words_of("small.nor") else _Told(True, follows=True) if said in words_of("small.so") else None
+        if clause is not None and told is not None and told.follows == _was_done(row, clause, match.start("a")):
+            made += [claim(row, name, told.done, match.end("m") - 1, match.end("m"), hedged=False) for name in _with_those_beside(row, match.start("a"), told)]
     return made
+
+
+@dataclass(frozen=True)
+class _Told:
+    done: bool
+    follows: bool | None = None  # only where the act told before is done, or is not
+
+
+def _of_its_number(row: Row, clause: Clause, head: list[str]) -> _Told | None:
+    """What a clause that names a piece by its number alone says of the act told before: "six isn't", "seven is", "eight too", "neither is nine"."""
+    words = row.words(clause.first, clause.last).lower().replace("’", "'").split()
+    if not words:
+        return None
+    if head[:1] in (["NUM"], ["MARKED"]):
+        rest, last = _past_marks(head), words[-1]
+        if rest[-1:] == ["WORD"] and last in words_of("small.nor"):
+            rest = rest[:-1]
+        if last in words_of("small.nor") and rest in ([], ["NOT"], ["BE", "NOT"]):
+            return _Told(False, follows=False)
+        if rest in _LACKS and (row.items[clause.last - 1].concept in ("NOT", "NO") or rest[-1] == "BE" or last in ("any", "one")):
+            return _Told(False)
+        if rest in (["BE"], ["HAVE"], ["WORD"], []) and last in words_of("small.is_so"):
+            return _Told(True)
+        return _Told(True, follows=True) if not rest and last in words_of("small.too") else None
+    turned = [concept for concept in head if concept != "BE"]
+    if turned[-1:] in (["NUM"], ["MARKED"]) and len(turned) <= 2:
+        if turned[0] in ("NOT", "OR", "WORD") and words_of("small.nor") & set(words[:3]):
+            return _Told(False, follows=False)
+        if len(turned) == 1 and len(head) == 2 and words_of("small.so") & set(words[:2]):
+            return _Told(True, follows=True)
+    return None
+
+
+def _was_done(row: Row, clause: Clause, act: int) -> bool:
+    """Whether what the clause before tells of the act is that it is done."""
+    last = act if clause.first <= act < clause.last else clause.last
+    return not any(item.concept in ("NOT", "NO", "NOT_DONE", "FORGOT", "MISSING") for item in row.items[clause.first : last])
+
+
+def _with_those_beside(row: Row, act: int, told: _Told) -> list[str]:
+    """The fact of an act; where a piece is as the one before, of those right before it, too: "stapled, taped and rubbed. So is thirteen"."""
+    at, made = act, []
+    while row.items[at].concept in ACTS or row.items[at].concept in _DONE_TOO or made and row.items[at].concept in ("AND", "COMMA", "OR"):
+        if row.items[at].concept not in ("AND", "COMMA", "OR"):
+            made.append(_DONE_TOO.get(row.items[at].concept) or ACTS[row.items[at].concept])
+        if told.follows is None or at == 0:
+            break
+        at -= 1
+    return list(dict.fromkeys(made))
 
 
 def _concepts(row: Row, clause: Clause) -> list[str]:
@@ -177,7 +223,7 @@ def _concepts(row: Row, clause: Clause) -> list[str]:
             made.append("NUM")
             at = where[1]
             continue
-        if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER", "DET", "ON", "OF", "IN", "I", "IT") and not item.concept.startswith("K_"):
+        if item.concept not in ("FILLER", "AND", "BUT", "FITTING", "NUMBER", "DET", "ON", "OF", "IN", "I", "IT", "ONLY") and not item.concept.startswith("K_"):
             made.append(item.concept)
         at += 1
     return made
@@ -197,11 +243,11 @@ _NOT_ON = tuple([no, mark] for no in ("NO", "NOT", "MISSING") for mark in ("NUM"
 _DONE_TOO = {"SHOWS": "scrim_shows"}
 
 
-def _last_done(row: Row, cut: tuple[Clause, ...], place: int) -> int | None:
-    """The act done in the clause before, past clauses that only say "five too"."""
+def _last_done(row: Row, cut: tuple[Clause, ...], place: int, past_denials: bool = False) -> int | None:
+    """The act done in the clause before, past clauses that only say "five too"; `past_denials` finds one that is not done, too."""
     for clause in reversed(cut[max(0, place - 4) : place]):
         concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
-        if any(c in ("NOT", "NO", "NOT_DONE", "PENDING") for c in concepts) or row.is_blank(clause.first):
+        if any(c in ("PENDING", "NEED") or not past_denials and c in ("NOT", "NO", "NOT_DONE") for c in concepts) or row.is_blank(clause.first):
             return None
         acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES", "WIPED", "PREHEATED", "SHOWS", "TAPE", "STAPLES", "CLINCHED")]
         if acts:

@@ -103,6 +103,11 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:(?<=SEP)|(?<=AND)) (?:DET|AND)* (?P<m>MARKED|NUM) (?P<f>FILLER) (?=SEP|$)"):
         if row.words(*match.span("f")).lower() in words_of("small.too") and not taken.intersection(range(*match.span("m"))):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:(?<=SEP)|(?<=AND)|(?<=BUT)) (?:(?P<f>NOT|FILLER|OR|WORD) BE DET? (?P<m>MARKED|NUM)|(?:AND|BUT|DET)* (?P<m2>MARKED|NUM) (?P<f2>WORD)) (?=SEP|$)"):
+        group = "m" if match.start("m") >= 0 else "m2"
+        said = row.words(*match.span("f" if group == "m" else "f2")).lower().split()[-1]
+        if said in words_of("small.nor") | words_of("small.so") | words_of("small.is_so") and not taken.intersection(range(*match.span(group))):
+            add(replace(mention_at(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))  # "…, neither is thirteen", "forty-two does"
     for match in row.find("(?P<f>(?:I|HAVE|HAVING|FILLER){1,3}) (?P<m>MARKED|NUM) (?=(?:STAPLED|TAPED|RUBBED|HUNG) (?:SEP|$|AND))"):
         big = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
         if big and not taken.intersection(range(*match.span("m"))):

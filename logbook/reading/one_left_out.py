@@ -12,7 +12,8 @@ from logbook.reading.marks import mark_text
 from logbook.reading.mention import Mention
 from logbook.reading.parts import Part
 
-_LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT|(?P<b>BUT)) (?:ON|OF|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM|WORD|FILLER|ANOTHER) (?=NUM? (?:SEP|$)|FILLER (?:DET|I|FILLER){0,2} (?:FORGOT|PENDING NUM|NOT WORD|NOT HAVE) (?:SEP|$))"
+_LEFT_OUT = "(?:EXCEPT|NEGATIVE|ALL_BUT|(?P<n>(?:BUT|COMMA|AND) NOT)|(?P<b>BUT)) (?:ON|OF|IN|DET|NUMBER|FITTING|KIND|FILLER){0,3} (?P<m>MARKED|NUM|WORD|FILLER|ANOTHER) (?=NUM? (?:SEP|$)|FILLER (?:DET|I|FILLER){0,2} (?:FORGOT|PENDING NUM|NOT WORD|NOT HAVE) (?:SEP|$))"
+_OF_WORK = ("STAPLED", "TAPED", "RUBBED", "VANES", "TRIMMED", "WIPED", "TABS", "BENT", "PREHEATED", "TAPE", "STAPLES", "CLOSURE")
 _ACTS = ("stapled", "taped", "rubbed_down", "vanes", "trimmed", "surface_clean", "tabs_bent", "cross_tabs", "preheated", "reinforced")
 
 
@@ -28,8 +29,23 @@ def _of_all(row: Row, but: int) -> bool:
 
 
 def of_these(row: Row, found, marks: list[str], language: Language):
-    """Those whose number is one of these marks: "all sides except two" is none."""
-    return tuple((first, at, last) for first, at, last in found if _mark(row, at, marks, language) in marks)
+    """Those whose number is one of these marks, or can be nothing else: "all sides except two" is none."""
+    return tuple((first, at, last) for first, at, last in found if _mark(row, at, marks, language) in marks or _a_piece(row, first, at))
+
+
+_MOST_COUNTED = 9  # sides, staples, tabs: up to here "all but four" counts them more often than it names a piece
+
+
+def _a_piece(row: Row, first: int, at: int) -> bool:
+    """ "Vanes in every elbow except eleven", "I taped 21 but not 22": its number alone, beside what was told of all or of another by its number."""
+    item = row.items[at]
+    if place_word(row, at) is not None or item.concept == "NUM" and (item.value.value <= _MOST_COUNTED or item.value.value.denominator != 1):
+        return False
+    told = row.items[row.sentence_start(first) : first]
+    if row.items[first + 1].concept != "NOT":
+        return any(one.concept in _OF_WORK for one in told)
+    beside = [one for one in told if one.concept in ("NUM", "MARKED", "SIZE", "LEN", "FRAC")]
+    return any(one.concept in _OF_WORK for one in told) and bool(beside) and beside[-1].concept in ("NUM", "MARKED")
 
 
 def _mark(row: Row, at: int, marks: list[str], language: Language) -> str | None:
@@ -49,7 +65,8 @@ def excepted(row: Row, found, named: list[Mention], claims: list[Claim], languag
     marks = list(dict.fromkeys(mark for one in named for mark, _ in one.batch))
     for first, at, last in found:
         mark = _mark(row, at, marks, language)
-        if mark not in marks:
+        mark = mark or mark_text(row, at, at + 1, language)
+        if mark is None:
             continue
         acts: list[Claim] = []
         for one in sorted((c for c in claims if c.name in _ACTS and c.value is True and c.last <= first), key=lambda c: -c.first):
@@ -58,7 +75,8 @@ def excepted(row: Row, found, named: list[Mention], claims: list[Claim], languag
                 break
             acts.append(one)
         if acts:
-            named = sorted([*(m for m in named if m.mark_at != (at, at + 1)), Mention(first, last, mark=mark, mark_at=(at, at + 1))], key=lambda m: m.first)
+            own = next((m for m in named if m.mark_at == (at, at + 1)), Mention(first, last, mark=mark, mark_at=(at, at + 1)))
+            named = sorted([*(m for m in named if m is not own), replace(own, first=first, last=last)], key=lambda m: m.first)
             start, end = row.items[first].start, row.items[last - 1].end
             claims = claims + [replace(c, value=False, first=first, last=last, start=start, end=end, uses=(), took_back=(), corrects=True, both_at=-1) for c in acts]
     return named, claims
