@@ -15,6 +15,11 @@ _SPOT = (
     r"(?:half |quarter )?(?:foot|feet|inch|inches)|piece|part|last (?:bit|foot|inch|two|few)|others?|ones)"
 )
 _ANY_TAPE = r"(?:(?:the|our|that) )?(?:(?:\w+ )?tape|181[ -]?a[ -]?[ph]|one eighty[ -]?one a(?: dash)?[ -]?[ph]|a[ -]?p)\b"
+# why a piece is taken back
+_NO_SUCH = (
+    r"(?:(?:that|this|it|she|there)(?:'s| is| was| isn't| wasn't)(?: just)? (?:not|wrong|no such|never|already|a (?:duplicate|double|mistake|repeat|wrong|different|test|bad)|an (?:error|accident)|the (?:other|wrong|same)|another|some ?(?:body|one)|a?n?other|on (?:the other|another|a different)|for (?:the other|another|a different)|from|mine|ours|my (?:mistake|bad))"
+    r"|(?:i|we|it|that) (?:already |just |accidentally )?(?:sent|said|logged|called|recorded|never|didn't send|went to)|wrong|duplicate|double|twice|not|never|different|other|already|no such|doesn't|isn't|wasn't|somebody|someone|another)\b"
+)
 # a joint that "came up tight" is no tape that came up
 _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dead|good|perfectly) )*(?:tight|snug|flush|closed|together|sharp|smooth|flat|level|beautiful|beautifully|solid|good|fine|nice|nicely|clean|great|square|okay|ok|perfect|perfectly|straight|well|right)\b"
 
@@ -288,9 +293,11 @@ ENGLISH_TURNS = Turns(
         ("last", r"{verb} (?:out )?(?:the |that |my )(?:very )?(?:last|previous|latest) (?:note|one|message|recording|thing|entry|bit|memo)(?: i (?:sent|gave you|said|made|recorded|did|left))?(?: out| back| down| off)?"),
         ("mark", r"{verb} (?:the |that |my )(?:note|entry|one|recording|message|memo)(?: i (?:sent|gave you|made|left))? (?:on|about|for|of|with) "),
         ("mark", r"{verb} (?:what|whatever|everything|anything|all|the stuff|that stuff|all that) (?:that )?i(?:'d| had|'ve)? (?:just )?(?:said|told (?:you|them|him)|sent|gave you|logged|called in|reported|put down|recorded|wrote)(?: in)?(?: earlier| before)? (?:on|about|for|of|regarding) "),
+        ("mark", r"(?:ignore|disregard|strike|delete|erase|cancel|void|remove|don't (?:count|log|keep|save|file)|do not (?:count|log|keep|save|file)|(?:forget(?: about)?|never ?mind|(?P<d>drop)|kill|skip|scratch)(?= (?:(?:number|piece|fitting|section) )?[\w-]+(?: [\w-]+)?(?: please)?(?:(?(d)(?!))$|,? " + _NO_SUCH + r"))) "),
         ("mark", r"take (?=(?:the |that )?(?:(?:fitting|number|piece|section|elbow|straight|transition|tee|collar|cap|offset) )+\S+(?: \S+)? back(?= ?[,.!]| ?$| please| it\b))"),
         ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
     ),
+    no_such=rf"\b(?:{_NO_SUCH}|(?:a|the|my|an) (?:mistake|duplicate|repeat|error|wrong one|double))",
     regardless=r"\b(?:anyway|anyways|anyhow|regardless|just the same|all the same)\b",
     forgets=r"(?:can't|cannot|can not|don't|do not|couldn't) (?:remember|recall|say|tell you|swear)(?: for sure| now| anymore)? (?:if|whether)|(?:not sure|no idea|no clue|not certain|who knows|don't know|couldn't tell you)(?: now| anymore)? (?:if|whether)",
     tells=(

@@ -114,6 +114,7 @@ class Turns:
     by_now: tuple[str, ...] = ()
     earlier: str = ""
     takes_back: tuple[tuple[str, str], ...] = ()
+    no_such: str = ""  # why a piece is taken back: there is none of that number, or it was told twice
     tells: tuple[str, ...] = ()
     regardless: str = "(?!)"  # what was done so in spite of a fault, and mends nothing
     forgets: str = "(?!)"  # he does not know any more whether he did it; before the act

@@ -39,6 +39,8 @@ class Small:
     nor: frozenset[str] = frozenset()  # what was denied before is denied of this one
     is_so: frozenset[str] = frozenset()  # behind a piece's number alone: what was told before is done on it
     so: frozenset[str] = frozenset()  # before "is" and a number: as the one before
+    joins: frozenset[str] = frozenset()  # before two pieces: makes them one
+    onto: frozenset[str] = frozenset()  # between them
     not_that: frozenset[str] = frozenset()  # before a number: it is not that piece
     not_this: frozenset[str] = frozenset()  # behind an act: it was done to another piece
     made: frozenset[str] = frozenset()  # before a bare number: the piece that was made

@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from logbook.languages.language import Language
-from logbook.reading import article_marks
+from logbook.reading import article_marks, places
 from logbook.reading.batches import batches, up_to
 from logbook.reading.grammar import Row
 from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text
@@ -46,6 +46,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
 
     for match, marks in batches(row, taken, language):
         add(mention_at(row, match, batch=marks))
+    for first, span, _, other, _ in places.joints(row, language):
+        if taken.issuperset(range(*other)) and taken.isdisjoint(range(*span)):
+            add(Mention(first, span[1], mark=mark_text(row, *span, language), mark_at=span))
     if language.code == "es":
         for mention in _several(row, taken | used, language):
             add(mention)

@@ -105,9 +105,54 @@ def of_the_joined(row: Row) -> set[int]:
     return {match.start("s") for match in found if row.words(match.start("f"), match.start("f") + 1).lower().split()[0] in ("which", "that's", "that")}
 
 
+_LED = "(?:DET|FITTING|NUMBER|KIND){0,2}"
+_BESIDE = f"(?P<m>MARKED|NUM) (?P<w>(?P<to>TO|AND|WORD|WITH) {_LED} (?P<m2>MARKED|NUM)) (?!BY|LONG|WIDE|HIGH|TO|THRU|THROUGH)"
+_JOINED = f"(?P<v>TAPED|STAPLED|SEALED|HUNG|TIED|WORD) {_LED} {_BESIDE}"  # "joined fifteen to sixteen"
+_BETWEEN = f"(?:^|(?<=SEP)|(?P<j>JOINT) BE?|(?<=AND)) (?P<b>WORD|FROM) {_LED} {_BESIDE}"  # "the joint between 22 and 23"
+_NEXT_TO = f"(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)|(?P<j>JOINT) (?:FROM|OF|ON|COMMA)) (?:FILLER|DET){{0,2}} {_BESIDE} (?=BE|NOT|HAVE|NO|NOT_DONE|PENDING|TIGHT|COMMA (?:GAP|NO|NOT|TIGHT))"  # "22 to 23 has a gap"
+_NOT_CLOSED = ("NOT", "NO", "NOT_DONE", "PENDING", "GAP", "NEED", "FORGOT", "MISSING", "WILL", "GOING_TO", "LATER", "IF")
+
+
+def joints(row: Row, language: Language) -> list[tuple[int, tuple[int, int], str, tuple[int, int], bool]]:
+    """Where two pieces are named by the joint between them: its first item, the one it is told of, the other's mark, the items that name the other, and whether it is said closed."""
+    made: list[tuple[int, tuple[int, int], str, tuple[int, int], bool]] = []
+    for pattern, said in ((_JOINED, "small.joins"), (_BETWEEN, "small.between"), (_NEXT_TO, "")):
+        for match in row.find(pattern):
+            one, other = (mark_text(row, *match.span(group), language) for group in ("m", "m2"))
+            to, next_to = row.words(*match.span("to")).lower(), _next_to(one, other)
+            if one is None or other is None or one == other or any(span[0] <= match.start("m") < span[1] or at == match.start("m") for _, (at, _), _, span, _ in made):
+                continue
+            if pattern is _JOINED and (row.words(*match.span("v")).lower() not in words_of(said) or to not in words_of("small.onto") or row.items[match.start("v")].concept in ("TAPED", "STAPLED") and not next_to):
+                continue
+            told = any(item.concept in _OF_A_JOINT for item in row.items[match.end() : row.sentence_end(match.end())])
+            if pattern is _BETWEEN and (row.words(*match.span("b")).lower() not in words_of(said) or to not in ("and", "y", "to") or any(item.concept.startswith("K_") for item in row.items[match.start() : match.end()]) or match.start("j") < 0 and not told):
+                continue
+            if pattern is _NEXT_TO and (to not in words_of("small.onto") or not next_to or not told or match.end() < len(row.items) and row.words(match.end(), match.end() + 1).lower() in words_of("small.several_are")):
+                continue
+            stop = min((at for at in range(match.end(), len(row.items)) if row.items[at].concept in ("STOP", "QUERY", "BUT")), default=len(row.items))
+            begin = row.sentence_start(match.start())
+            open_ = any(item.concept in _NOT_CLOSED for item in row.items[begin:stop])
+            done = pattern is _JOINED or any(item.concept in ("TAPED", "SEALED", "TIED", "TAPE") for item in row.items[begin:stop])
+            made.append((match.start(), match.span("m"), other, match.span("w"), done and not open_))
+    return made
+
+
+_OF_A_JOINT = ("TAPED", "SEALED", "TIED", "TAPE", "GAP", "TIGHT", "JOINT", "NOT_DONE", "STAPLED", "STAPLES", "C_MASTIC", "LEN", "FRAC")
+
+
+def _next_to(one: str | None, other: str | None) -> bool:
+    """Whether a piece's number is right beside the other's, so that "22 to 23" is their joint and no list of pieces."""
+    numbers = [re.sub(r"^\D+", "", mark or "") for mark in (one, other)]
+    return not all(number.isdigit() for number in numbers) or int(numbers[1]) - int(numbers[0]) <= 1
+
+
 def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
     """ "tied in and taped to six", "tied into seventeen and nineteen" """
     made: list[Claim] = []
+    for _, _, other, span, closed in joints(row, language):
+        taken.update(range(*span))
+        if closed:
+            made.append(claim(row, "joined_to", (other,), *span, uses=tuple(range(*span))))
     one_mark = f"(?:DET|FITTING|NUMBER|KIND|SIDE_WORD|FILLER){{0,3}} {MARK}"
     for match in row.find(f"(?P<w>(?P<t>TIED|HUNG) (?:TO|ON|IN|WITH|FILLER){{0,2}} (?P<marks>{one_mark} (?:(?:COMMA|AND){{1,2}} {one_mark})*)) (?!BY (?!ME)|WIDE|SIDE_WORD)"):
         if row.items[match.start("t")].concept == "HUNG" and not row.words(match.start("t"), match.start("t") + 1).lower().endswith(("tied in", "connected", "joined")):

@@ -316,7 +316,7 @@ def _of_the_parts(items, place: int) -> bool:
     return bool(goes) and bool({"STAPLES", "LEG", "TABS"} & set(near)) and "I" not in near
 
 
-_ENDS_IN_TO = {"stapled to": "STAPLED", "taped to": "TAPED", "stapled up to": "STAPLED", "taped up to": "TAPED"}
+_ENDS_IN_TO = {"stapled to": "STAPLED", "taped to": "TAPED", "stapled up to": "STAPLED", "taped up to": "TAPED", "is taped to": "TAPED", "is stapled to": "STAPLED"}
 _OF_A_THING = ("WEIGHS", "MOVE", "MOVE_IN", "MOVE_UP", "MOVE_DOWN", "MOVE_OUT", "TAKES", "SEATED", "BE", "LEAVES", "END")
 _OTHER_THINGS = ("WORD", "BUILDING", "TRADE_NOISE", "ROOM", "COUNTED")
 

@@ -55,6 +55,8 @@ def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None
             continue
         if "FIX" in nxt or any(c in ("SIZE", "NUM", "LEN") for c in nxt):
             continue
+        if (one := _the_one_named(row, match.start(), language)) is not None:
+            return _made("mark", one, row, row.sentence_start(match.start()), match.end()), _sentence(row, row.sentence_start(match.start()))
         before = any(item.concept in ("SIZE", "TAPED", "STAPLED", "FITTING") or item.concept.startswith("K_") for item in row.items[: match.start()])
         what = "this" if before or _names_this(row.words(match.start(), match.end())) else "last"
         return _made(what, None, row, match.start(), match.end()), _sentence(row, match.start())
@@ -107,15 +109,33 @@ def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None
                     continue
                 if until < last and row.items[until].concept not in ("COMMA", "STOP", "AND", "FILLER", "BUT", "I", "BE"):
                     continue
+                if (one := _the_one_named(row, first, language)) is not None:
+                    return _made("mark", one, row, row.sentence_start(first), until), _sentence(row, row.sentence_start(first))
                 before = any(item.concept in ("SIZE", "TAPED", "STAPLED", "FITTING") or item.concept.startswith("K_") for item in row.items[:first])
                 this = _names_this(row.words(first, until))
                 return _made("last" if what == "this" and not before and not this else what, None, row, first, until), _sentence(row, first)
             named = next(row.find(f"(?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK})", until, last), None)
             if named is not None and named.start() == until and _goes_on(row, named.end()):
                 return None  # "scratch what I said about straight nine, it's not rubbed": set right, and not taken back
-            if named is not None and named.start() == until and (mark := mark_text(row, *named.span("m"), language)) is not None:
+            if named is not None and named.start() == until and not _one_of_more(row, named.end(), last) and (mark := mark_text(row, *named.span("m"), language)) is not None:
                 return _made("mark", mark, row, first, named.end()), _sentence(row, first)
     return None
+
+
+def _one_of_more(row: Row, at: int, last: int) -> bool:
+    """ "Forget twelve, we're on thirteen", "delete 12 and 13": another number stands behind."""
+    return any(row.items[k].concept in ("NUM", "MARKED") and row.words(k, k + 1).lower() != "one" for k in range(at, last))
+
+
+def _the_one_named(row: Row, first: int, language: Language) -> str | None:
+    """ "88 never happened, forget it": the piece that the sentence before it names, where nothing is told of its work."""
+    start = row.sentence_start(first)
+    told = row.items[start:first]
+    numbers = [at for at in range(start, first) if row.items[at].concept in ("NUM", "MARKED") and row.words(at, at + 1).lower() != "one"]
+    if len(numbers) != 1 or any(item.concept in _OF_THE_WORK or item.concept in ("STAPLED", "TAPED", "RUBBED") for item in told) or any(row.items[at].concept not in ("DET", "FITTING", "NUMBER", "FILLER") and not row.items[at].concept.startswith("K_") for at in range(start, numbers[0])):
+        return None
+    why = language.turns.no_such
+    return mark_text(row, numbers[0], numbers[0] + 1, language) if why and re.search(why, row.words(start, first).lower().replace("’", "'")) else None
 
 
 _OF_THE_WORK = frozenset((*DENIED, "SIZE", "EVERY", "LEN"))

@@ -28,6 +28,7 @@ JOINT_TIGHT = Rule(
     limits=("gap",),
     source=Source("SJ-01", "a", "ah121-joints"),
     judge=joint_tight,
+    kind_unsaid=True,
     examples=(
         Example("Straight four, eighteen by twelve, joint tight.", "meets", "tight"),
         Example("Straight four, eighteen by twelve, a quarter inch gap at the joint.", "departs", "open"),
