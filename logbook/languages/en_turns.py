@@ -293,7 +293,7 @@ ENGLISH_TURNS = Turns(
         ("last", r"{verb} (?:out )?(?:the |that |my )(?:very )?(?:last|previous|latest) (?:note|one|message|recording|thing|entry|bit|memo)(?: i (?:sent|gave you|said|made|recorded|did|left))?(?: out| back| down| off)?"),
         ("mark", r"{verb} (?:the |that |my )(?:note|entry|one|recording|message|memo)(?: i (?:sent|gave you|made|left))? (?:on|about|for|of|with) "),
         ("mark", r"{verb} (?:what|whatever|everything|anything|all|the stuff|that stuff|all that) (?:that )?i(?:'d| had|'ve)? (?:just )?(?:said|told (?:you|them|him)|sent|gave you|logged|called in|reported|put down|recorded|wrote)(?: in)?(?: earlier| before)? (?:on|about|for|of|regarding) "),
-        ("mark", r"(?:ignore|disregard|strike|delete|erase|cancel|void|remove|don't (?:count|log|keep|save|file)|do not (?:count|log|keep|save|file)|(?:forget(?: about)?|never ?mind|(?P<d>drop)|kill|skip|scratch)(?= (?:(?:number|piece|fitting|section) )?[\w-]+(?: [\w-]+)?(?: please)?(?:(?(d)(?!))$|,? " + _NO_SUCH + r"))) "),
+        ("mark", r"(?:ignore|disregard|strike|delete|erase|cancel|void|remove|(?:don't|do not) count|(?:forget(?: about)?|never ?mind|(?P<d>drop)|kill|skip|scratch)(?= (?:(?:number|piece|fitting|section) )?[\w-]+(?: [\w-]+)?(?: please)?(?:(?(d)(?!))$|,? " + _NO_SUCH + r"))) "),
         ("mark", r"take (?=(?:the |that )?(?:(?:fitting|number|piece|section|elbow|straight|transition|tee|collar|cap|offset) )+\S+(?: \S+)? back(?= ?[,.!]| ?$| please| it\b))"),
         ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
     ),
