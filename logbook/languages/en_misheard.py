@@ -15,6 +15,7 @@ MISHEARD = (
     Misheard("joints", "straights", "K_STRAIGHT", after=("NUM THROUGH", "NUM THRU", "NUM TO", "NUM AND", "NUM COMMA", "MARKED"), plain=True),
     Misheard("joint", "straight", "K_STRAIGHT", after=("NUM COMMA", "NUM RUN", "NUM BE", "NUM STAPLED", "NUM TAPED", "NUM ON", "NUM STOP", "NUM HAVE", "MARKED COMMA", "NUMBER"), plain=True),
     Misheard("boots", "collars", "K_COLLAR", before=("NUM", "BOTH"), after=("NUM", "NUMBER", "MARKED"), near=1, plain=True),
+    Misheard("supports", "hangers", "K_HANGER", after=("EVERY", "EACH", "ON LEN", "OF RUN", "ON RUN", "IN RUN", "OF DET RUN", "BE EVERY"), plain=True),
     Misheard("straps", "hangers", "K_HANGER", after=("EVERY", "ON LEN", "BE LEN", "LEN APART", "ON NUM", "SPACED", "UP ON RUN", "UP RUN", "ON RUN"), plain=True),
     Misheard("sleeve", "damper sleeve", "K_DAMPER_SLEEVE", after=("AROUND COMMA", "AROUND STOP", "AROUND HAVE"), near=1, plain=True),
     # thumbs: what hands in gloves type for a kind, right before its number

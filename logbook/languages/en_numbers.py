@@ -7,7 +7,7 @@ from logbook.languages.told import LoneNumbers
 
 UNITS = (
     ("in", "in|inch|inches|\"|''|”|in.|inchs|inche|ins|''"),
-    ("ft", "foot|feet|ft|ft.|'|’|footer"),
+    ("ft", "foot|feet|foots|feets|ft|ft.|'|’|footer"),
     ("mm", "mm|millimeter|millimeters|millimetre|millimetres|mil|mils|millis"),
     ("cm", "cm|centimeter|centimeters|centimetre|centimetres|centi"),
     ("m", "m|meter|meters|metre|metres"),
@@ -21,7 +21,7 @@ UNITS = (
     ("pa", "pascal|pascals|pa"),
     ("lb", "pounds|pound|lbs|lb|pounder|lb.|lbs."),
     ("kg", "kilos|kilograms|kg|kilogram|kilo"),
-    ("ft2", "square feet|square foot|sq ft|sq. ft.|square ft|ft2|sf|sqft|ft²|feet squared|square footage"),
+    ("ft2", "square foots|square feets|square feet|square foot|sq ft|sq. ft.|square ft|ft2|sf|sqft|ft²|feet squared|square footage"),
     ("m2", "square meters|square metres|m2|m²"),
 )
 

@@ -8,7 +8,8 @@ from logbook.reading.items import Item
 
 _DONE = {"STAPLES": "STAPLED", "STAPLE": "STAPLED", "TAPE": "TAPED", "RUB": "RUBBED"}
 _ACTS = (*_DONE, "STAPLED", "TAPED", "RUBBED", "VANES", "MARK181", "CLOSURE", "C_MASTIC", "TRIMMED", "WIPED")
-_SMALL = ("DET", "FILLER", "ALL", "HEDGE", "ON", "EVERY", "NUM", "LEN", "FRAC", "APART", "OF", "AROUND", "LEG", "EACH", "SIDE_WORD", "WIDE", "ANOTHER", "IN", "IN_PLACE", "IT", "DOWN", "SIDES_ALL")
+_SMALL = ("DET", "FILLER", "ALL", "HEDGE", "ON", "EVERY", "NUM", "LEN", "FRAC", "APART", "OF", "AROUND", "LEG", "EACH", "SIDE_WORD", "WIDE", "ANOTHER", "IN", "IN_PLACE", "IT", "DOWN", "SIDES_ALL", "ONLY")
+_BY_ITS_NAME = ({"TAPE", "MARK181"}, {"TAPE", "CLOSURE"})  # "tape 181A-P, and rub"
 _ENDS = ("STOP", "QUERY")
 # what makes a list one of things to get, to do or to ask for
 _ASKED_FOR = (
@@ -70,7 +71,8 @@ def _listed(items, first: int, last: int) -> list[int]:
 
 def _is_an_act(items, first: int, last: int) -> bool:
     said = [item.concept for item in items[first:last]]
-    return sum(concept in _ACTS for concept in said) == 1 and all(concept in _ACTS or concept in _SMALL for concept in said)
+    by_its_name = said.count("TAPE") == 1 and {concept for concept in said if concept in _ACTS} in _BY_ITS_NAME and any(_concept(items, k) in ("RUB", "RUBBED") for k in range(last, last + 3))
+    return (by_its_name or sum(concept in _ACTS for concept in said) == 1) and all(concept in _ACTS or concept in _SMALL for concept in said)
 
 
 def _tells_of_one(items, first: int, last: int) -> bool:

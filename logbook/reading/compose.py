@@ -11,7 +11,7 @@ from logbook import measure
 from logbook.languages.language import Forms
 from logbook.reading.act_lists import act_lists
 from logbook.reading.corrections import MOVED, corrected
-from logbook.reading.in_the_present import done_in_the_present
+from logbook.reading.in_the_present import done_in_the_present, learned_late
 from logbook.reading.items import Item, concept_at
 from logbook.reading.labels import labelled
 from logbook.reading.mark_shapes import marked
@@ -27,7 +27,7 @@ from logbook.reading.tape_or_mastic import told_apart
 def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), forms: Forms = Forms()) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
     items = labelled(marked(items, text, letters), text, forms)
-    items = done_in_the_present(meant_by_neighbours(items, text), text, forms.habit)
+    items = done_in_the_present(learned_late(meant_by_neighbours(items, text), text, forms), text, forms)
     items = said_short(act_lists(told_apart(items, text, forms.instead)), text)
     items = _counted(_beyond(_named_kinds(_small_words(_split_decimals(items, text), text), text), text))
     items = _of_another_size(of_the_building(one_unit(sized(items, text)), text), text)

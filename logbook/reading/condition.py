@@ -37,9 +37,17 @@ def _vanes(found: Found):
     if _fewer_than(row, found.first):
         yield found.claim("vanes", False, group="w", hedged=False)
         return
-    if only_so_many(row, found.first, found.last) or _among_strange_words(row, found.first, found.last):
+    if only_so_many(row, found.first, found.last) or _among_strange_words(row, found.first, found.last) or _denied_behind(row, found.last):
         return
     yield found.claim("vanes", True, group="w")
+
+
+def _denied_behind(row: Row, at: int) -> bool:
+    """ "The vanes nobody found": where what is denied was not understood, nothing says that they are in."""
+    first = at
+    while at < len(row.items) and row.items[at].concept in ("I", "OTHER", "FILLER", "HAVE", "HAVING", "WILL"):
+        at += 1
+    return at > first and row.items[first].concept in ("I", "OTHER") and at < len(row.items) and row.items[at].concept in ("NOT", "NO", "NOT_DONE", "FORGOT") and not row.is_blank(at)
 
 
 _NEAR = 4  # items
@@ -345,7 +353,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|WIDE|LONG){0,2} DAMAGE)", _width),
     Frame("DAMAGE (?:FILL|COMMA|IN|ON|FITTING|KIND|NUM|DET|FACING|OF|WORD|SIDE|JOINT|SIDE_WORD){0,6} (?P<l>LEN|FRAC|NUM) LONG (?:COMMA|AND|BY){0,2} (?:FILL){0,2} (?P<w>(?P<n>LEN|FRAC|NUM) WIDE)", _width),
     Frame("DAMAGE (?:IN|ON|OF) (?:DET|FACING|BOARD|DAMAGE_PLACE|ON|IN|OF|SIDE){0,4} (?:KIND|NUMBER|FITTING) (?:COMMA? NUMBER)? (?:NUM|MARKED)? COMMA (?:FILL){0,2} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND|OVER)?) (?=COMMA|STOP|$|AND|WITH)", _small_width),
-    Frame("DAMAGE (?:FILL|COMMA|IN|IN_PLACE|ON|FITTING|NUM|DET|FACING|OF|WORD|SIDE|JOINT|DAMAGE_PLACE|SIDE_WORD){0,5} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?!BOARD|TAPE)", _width),
+    Frame("DAMAGE (?:FILL|COMMA|IN|IN_PLACE|ON|FITTING|NUM|DET|FACING|OF|WORD|SIDE|JOINT|DAMAGE_PLACE|SIDE_WORD|SIZE_WORD){0,5} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?!BOARD|TAPE)", _width),
     Frame("DAMAGE (?:FILL|HEDGE|BE|HAVE){0,2} (?P<w>(?P<n>LEN|FRAC) LONG?) (?=(?:DOWN|UP|ON|OVER|IN|AROUND) (?:DET|SIDE|FACING|JOINT))", _width),
     Frame("DAMAGE [^STOP QUERY LEN FRAC NUM EVERY STAPLED STAPLES TABS SCREWS GAP JOINT LONG TAPED CUT_LENGTH SIZE KIND WASHERS OFFSETS]{2,9} COMMA (?:HEDGE|FILLER){0,2} (?P<w>(?P<n>LEN|FRAC) (?:WIDE|LONG|ROUND)?) (?=SEP|$|IT BE)", _small_width),
     Frame("(?<!TAPE)(?P<d>DAMAGE) (?!(?:DET|MARK181|CLOSURE|NUMB|WIDE){0,3} TAPE (?!BE|OVER|WORD)|(?:DET|NUMB|WIDE){0,3} WORD (?:OFF|OF|FROM) (?:DET|WORD|WIDE){0,2} (?:COUNTED|TAPE))", _damage),

@@ -99,8 +99,8 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
             past = _past_piece(row, clause, at) - at
             behind = [live(row, at + past + k) if at + past + k < clause.last else "" for k in (1, 2, 3)]
             step = next((k for k, c in enumerate(behind) if c in ("NOT", "MISSING", "OUT", "NO")), None)
-            if step is not None and row.words(at + past + 1 + step, at + past + 2 + step).lower() in words_of("small.nobody"):
-                step = None  # "all taped, nobody had to tell me"
+            if step is not None and row.words(at + past + 1 + step, at + past + 2 + step).lower() in words_of("small.nobody") and not (concept in ("VANES", "TAPE", "TABS", "STAPLES") and row.words(at + past + 2 + step, at + past + 3 + step).lower() in words_of("forms.lays")):
+                step = None  # "all taped, nobody had to tell me"; "the vanes nobody put" are not in
             if step is not None and all(c in ("BE", "FILLER", "DET", "THIS", "ON", "IT") for c in behind[:step]):
                 neg = behind[step]
                 then = at + past + 2 + step
@@ -116,7 +116,7 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                     neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER and not (step == 0 and (follows in _INSTEAD or follows in ("LEN", "FRAC", "NUM") and row.words(at + past + 1, at + past + 2).lower() in words_of("forms.instead")))
                 ) or (neg == "NO" and concept == "VANES" and not follows):
                     last = at + past + 1 + step + 1
-                    last = last + 1 if last < clause.last and live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") else last
+                    last = last + 1 if last < clause.last and (live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") or row.words(last - 1, last).lower() in words_of("small.nobody")) else last
                     made.append(claim(row, name[0], name[1], at, last))
                     at = last
                     continue

@@ -26,6 +26,8 @@ def places(row: Row, language: Language) -> list[Claim]:
             if at == 0 or row.items[at - 1].concept != "NOT":
                 done, first = _whole(row, at) - 1, _kept_before(row, at)
                 made.append(claim(row, "place", row.words(first, done + 1), first, done + 1))
+                if done + 1 < len(row.items) and row.items[done + 1].concept == "COMMA":
+                    done = row.sentence_end(done)  # "goes in the ground, below the floor": what bars it is told first
             continue
         first = at
         start = None
