@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from logbook.facts import BY_NAME
 from logbook.languages.language import Forms
 from logbook.reading.items import Item, concept_at
 
@@ -44,6 +45,8 @@ def learned_late(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item
             _measured(done, at, text, forms)
         elif concept == "STAPLE" and concept_at(done, at + 1) == "BE" and concept_at(done, at - 1) in ("DET", *_ENDS):
             done[at] = replace(done[at], concept="STAPLES")  # "staple is good, each two"
+        elif concept == "STAPLE" and _said(done[at], text) == "stapling" and at and _said(done[at - 1], text).rsplit(None, 1)[-1] in forms.lays:
+            done[at] = replace(done[at], concept="STAPLED")  # "I made stapling each two"
         elif concept == "MISSING":
             _lacks(done, at, text)
         elif concept == "STAPLE" and concept_at(done, at - 1) in ("STOP", "COMMA") and concept_at(done, at + 1) == "ON" and concept_at(done, at + 2) in ("ALL", "SIDES_ALL", "BOTH"):
@@ -78,7 +81,7 @@ def _denied(done: list[Item], text: str, forms: Forms) -> None:
     for at, item in enumerate(done):
         if item.concept == "NOT_DONE" and _said(item, text) in forms.has_not and _thing_alone(done, at + 1):
             done[at] = replace(item, concept="NO", value=None)  # "it have not vanes", "has not the flap": nothing is still to do
-        if item.concept not in _DENIES or concept_at(done, at - 1) not in ("I", "OTHER", "IT") and not (concept_at(done, at - 1) == "FILLER" and concept_at(done, at - 2) == "I"):
+        if item.concept not in _DENIES or concept_at(done, at - 1) not in ("I", "OTHER", "IT") and _said(item, text) not in forms.nobody and not (concept_at(done, at - 1) == "FILLER" and concept_at(done, at - 2) == "I"):
             continue
         if item.concept == "NO" and _said(item, text) == "no" and concept_at(done, at + 1) not in (*_THINGS, *_ENDS, "I", "DAMAGE", "GAP", "FLAP", *_LENGTHS):
             done[at] = item = replace(item, concept="NOT", value=None)
@@ -101,13 +104,27 @@ def _thing_alone(done: list[Item], at: int) -> bool:
 
 def _measured(done: list[Item], at: int, text: str, forms: Forms) -> None:
     """ "Left goes inside four inches", "the right enters four", "goes in four inches on twelve inches of length", "a cut, long two inches"."""
-    before = done[at - 1] if at else None
-    if before is None:
+    lead = at - 1
+    while lead > at - 3 and concept_at(done, lead) in ("BY", "OF", "HEDGE", "ONLY") and concept_at(done, lead - 1) in ("INSIDE", "OUTSIDE", "WORD", "LENGTH"):
+        lead -= 1
+    if lead < 0:
         return
-    if before.concept in ("INSIDE", "OUTSIDE", "WORD") and any(concept_at(done, k) == "SIDE" for k in (at - 2, at - 3, at - 4)):
-        said = _said(before, text)
-        if before.concept == "WORD" and said in forms.enters or before.concept != "WORD" and (" " in said or concept_at(done, at - 2) in ("MOVE", "TO", "SIDE", "BE")):
-            done[at - 1] = replace(before, concept="MOVE_OUT" if before.concept == "OUTSIDE" else "MOVE_IN", value=None)
+    before, said = done[lead], _said(done[lead], text)
+    if before.concept in ("INSIDE", "OUTSIDE") and (" " in said or concept_at(done, lead - 1) in ("MOVE", "TO", "SIDE", "BE")) or before.concept == "WORD" and said in forms.enters:
+        if any(concept_at(done, k) == "SIDE" for k in range(lead - 3, lead)):
+            done[lead] = replace(before, concept="MOVE_OUT" if before.concept == "OUTSIDE" else "MOVE_IN", value=None)
+            for k in range(lead - 2, lead):
+                if done[k].concept == "TO":
+                    done[k] = replace(done[k], concept="FILLER", value=None)
+        return
+    if before.concept == "LENGTH" and concept_at(done, lead - 1) in ("ON", "IN") and concept_at(done, lead - 2) in _LENGTHS and any(concept_at(done, k).startswith("MOVE") for k in range(lead - 5, lead - 2)):
+        done[lead - 1] = replace(done[lead - 1], concept="OVER", value=None)
+        for k in range(lead, at):
+            done[k] = replace(done[k], concept="FILLER", value=None)
+        return
+    before = done[at - 1]
+    if before.concept == "NUMBER" and str(done[at].value.value) in BY_NAME["board_class"].values and any(concept_at(done, k) == "BOARD" for k in range(at - 7, at - 1)):
+        done[at - 1] = replace(before, concept="FILLER", value=None)  # "board is one inch, number 475"
     elif before.concept == "OF" and concept_at(done, at - 2) == "WORD" and _said(done[at - 2], text) in forms.spaces and done[at].value.value <= _WIDEST and _at_a_joint(done, at, text, forms):
         done[at - 2] = replace(done[at - 2], concept="GAP", value=None)
     elif before.concept == "LONG" and any(concept_at(done, k) == "DAMAGE" for k in range(at - 5, at - 1)) and done[at].value.value <= _LONGEST:

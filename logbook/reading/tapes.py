@@ -272,6 +272,7 @@ BOARD_FRAMES = (
     Frame("(?:NUM|EI) BOARD COMMA (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED)", _board),  # "fourteen hundred board, inch and a half"
     Frame("(?P<w>(?:BOARD|PANEL) OF (?P<n>NUM)) (?=SEP|$)", _board),
     Frame("(?P<w>(?:BOARD|PANEL) (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
+    Frame("BOARD (?:OF|IN|ON) DET? (?:KIND|FITTING) NUMBER? (?:NUM|MARKED) BE OF? (?P<w>(?P<n>LEN)) (?!TAPES)", _board),
     Frame("(?:BOARD|EI) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
 )
 FRAMES = (
