@@ -66,7 +66,7 @@ ENGLISH_WANTED = Wanted(
     ),
     alone=frozenset("the my these those on i mean that is of for all".split()),
     weather=frozenset("morning night tonight outside inside basement attic garage building shop truck phone thermometer temperature temp degrees degree cold chilly freezing above below zero weather air wall deck roof floor taped tape's board facing foil surface said when while no any without heat".split()),
-    cold=r"(?<![\w'])(?:cold|chilly|freezing|freez\w+|pre-?heat\w*|heat(?:er|ed|ing|s)?(?! tape)|warm\w*|thermometer|temperature|temp)(?![\w'])",
+    cold=r"(?<![\w'])(?:cold(?:er|est)?|chilly|freezing|freez\w+|pre-?heat\w*|heat(?:er|ed|ing|s)?(?! tape)|warm\w*|thermometer|temperature|temp)(?![\w'])",
     reads=r"(?<![\w'])(?:is|was|it's|that's|at|says|said|reads?|showed|shows|only|about|call it)(?: (?:at|about|around|only|maybe|just|like|down to))*$",
     gapes=(
         rf"(?:see|seeing|spot|show(?:s|ing)?) {_ABOUT}{_M} (?:at|on|along|in|through|over|of daylight|of light|of black)",

@@ -295,8 +295,16 @@ def _is_an_act(settled) -> bool:
     return named
 
 
+def _so_wide(settled) -> bool:
+    """ "Two inch staples, three inch tape, rubbed": the tape is the thing that is so wide; "every two inch tape and rubbed" goes on with what was done."""
+    said = [item.concept for item in settled[-2:]]
+    return said[-1:] == ["LEN"] and said[0] not in ("EVERY", "STAPLED", "STAPLES", "APART")
+
+
 def _fits(row: Misheard, settled, rough, place: int) -> bool:
     if row.lost_ending and not _is_an_act(settled):
+        return False
+    if row.concept == "TAPED" and _so_wide(settled):
         return False
     if not row.before and not row.after:
         return True

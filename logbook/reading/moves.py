@@ -237,7 +237,8 @@ def _same_way(found: Found):
 
 def _one_of_two(found: Found):
     """ "Left three, right three": of a piece that changes its size; which way, the sizes tell."""
-    if any(item.concept == "K_TRANSITION" for item in found.row.items):
+    concepts = [item.concept for item in found.row.items]
+    if "K_TRANSITION" in concepts or any(concepts[at : at + 3] == ["SIZE", "TO", "SIZE"] for at in range(len(concepts) - 2)):
         yield from _move(found)
 
 
@@ -288,7 +289,7 @@ FRAMES = (
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:IN|OVER) (?:FILL){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),  # "three inches in over a foot on the right side"
-    Frame(f"(?<!MOVES)(?P<w>(?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB) (?:ON|FROM|OFF) DET? {_SIDES})", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
+    Frame(f"(?<!MOVES)(?P<w>(?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB) (?:ON|FROM|OFF|COMMA(?=DET? SIDE SIDE_WORD? (?:SEP|$))) DET? {_SIDES})", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
     Frame(f"(?P<w>{_SIDES} (?:(?:OF|ON) DET? KIND NUMBER? (?:NUM|MARKED))? (?:FILL){{0,2}} TAKES (?:FILL|ONLY){{0,2}} (?P<by>NUMB) (?P<dir>DIRECTION) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) (?:FILL|OF){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),
     Frame(f"(?P<w>(?P<dir>OFF|FROM) DET? {_SIDES} COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _move),  # "all of it off the left, eight inches in thirty-six"
@@ -304,7 +305,7 @@ FRAMES = (
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} (?:FILL){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
     Frame(f"(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:ON|FROM|OF|OFF) DET? {_SIDES} (?:BY|FILL|ONLY){{0,3}} (?P<by>NUMB) {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA|BY){{0,3}} (?P<by>NUMB) {_BACK})", _move),
-    Frame(f"(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),
+    Frame(f"(?:(?<!NUM)(?<!LEN)(?<!FRAC)|(?!IN)) (?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:ON|FROM|OF|IN|OFF){{0,1}} DET? {_SIDES} {_BACK}?)", _move),
     Frame("(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION)? (?:ON|FROM|OF|BY)? (?:DET|FILL){0,2} (?P<side>SIDE) COMMA? (?:SIDE COMMA)? (?:BUT|AND|COMMA)? (?:FILL|WORD|LAID){0,3} (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB)) (?=SEP|$|AND|STAPLED|TAPED|LEVEL|FLAT|ONLY)", _each_side),  # "tres por cada lado, en doce"
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),

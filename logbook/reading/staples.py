@@ -141,7 +141,7 @@ def _other_spacing(found: Found):
     """ "stapled every two, the back side on three", "… a few went three": a second spacing of the same staples."""
     item, at = found.item("n"), found.at("n")
     said = found.row.words(found.at("s"), found.at("s") + 1).lower().split()
-    if not 1 <= item.value.value <= 12 or (found.row.items[found.at("s")].concept == "WORD" and said[-1] not in words_of("small.on_some")):
+    if not 1 <= item.value.value <= 12 or found.row.items[at].concept == "NUM" and item.value.value == 1 and found.row.items[at - 1].concept == "WORD" and found.row.items[at - 2].concept == "EVERY" or (found.row.items[found.at("s")].concept == "WORD" and said[-1] not in words_of("small.on_some")):
         return
     for k in range(found.first - 1, max(-1, at - _LOOK_BACK), -1):
         concept = found.row.items[k].concept
