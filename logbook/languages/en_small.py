@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from types import MappingProxyType
+
 from logbook.languages.small import Small
 
 ENGLISH_SMALL = Small(
@@ -43,6 +45,10 @@ ENGLISH_SMALL = Small(
     made=frozenset("did made built finished".split()),
     rolls=frozenset("stuff roll rolls kind across width wide".split()),
     my_fault=frozenset("i misspoke|my mistake|my bad|sorry|i gave it wrong|i said it wrong|i had it wrong|i had that wrong|i told you wrong|i lied".split("|")),
+    decades=MappingProxyType({"twenties": 20, "thirties": 30, "forties": 40, "fifties": 50, "sixties": 60, "seventies": 70}),
+    in_a_decade=MappingProxyType({"low": 2, "lower": 2, "mid": 5, "middle": 5, "high": 8, "upper": 8}),
+    whose_age=frozenset("his her my their our your these those of ".split()),
+    calls_it=frozenset({"call it", "say"}),
     before_letter=frozenset("run fitting number tag mark straight elbow transition".split()),
     articles=frozenset("the a an".split()),
     each_other=frozenset("from".split()),

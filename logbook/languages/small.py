@@ -46,6 +46,10 @@ class Small:
     made: frozenset[str] = frozenset()  # before a bare number: the piece that was made
     rolls: frozenset[str] = frozenset()  # behind a measure: it is of a roll of tape
     my_fault: frozenset[str] = frozenset()  # takes back what was said, right before what is said again
+    decades: Mapping[str, int] = field(default_factory=dict)  # "forties", of degrees
+    in_a_decade: Mapping[str, int] = field(default_factory=dict)  # right before them: how far into the ten
+    whose_age: frozenset[str] = frozenset()  # right before them: years
+    calls_it: frozenset[str] = frozenset()  # right before the measure that puts the one before it right
     before_letter: frozenset[str] = frozenset()  # a capital letter behind it is a mark
     articles: frozenset[str] = frozenset()  # belong to a phrase, and not to its words
     points_at_mark: frozenset[str] = frozenset()  # before letters that are a mark
@@ -100,7 +104,7 @@ class Small:
     middles: frozenset[str] = frozenset()  # before a radius that is not the throat's
     went_in: frozenset[str] = frozenset()  # behind vanes: they are in
     lets_into: frozenset[str] = frozenset()  # between two sizes: the second is what the first opens on
-    between: frozenset[str] = frozenset()  # before the two pieces that this one stands between
+    between: frozenset[str] = frozenset()  # before two pieces that this one stands between, or two measures
     sounds: Mapping[str, tuple[int, str]] = field(default_factory=dict)  # what ears write for a number, and the number
     in_twos: Mapping[str, int] = field(default_factory=dict)  # numbers that are a spacing: "stapled on twos"
     one_unit: Mapping[str, str] = field(default_factory=dict)  # "every foot": a unit by itself, and its sign

@@ -17,6 +17,7 @@ from logbook.reading.labels import labelled
 from logbook.reading.mark_shapes import marked
 from logbook.reading.measures import Measure
 from logbook.reading.phrasing import in_any, table_of, words_of
+from logbook.reading.ranges import one_of_a_range
 from logbook.reading.said_short import said_short
 from logbook.reading.size_pairs import LENGTHS, of_the_building, one_unit, sized
 from logbook.reading.small_words import meant_by_neighbours
@@ -40,10 +41,32 @@ def _of_another_size(items, text: str):
     for place, item in enumerate(items):
         if item.concept != "SIZE":
             continue
+        if min(item.value.pair) < _LEAST_SIDE and _of_damage(items, place):  # "a tear, five eighths wide by four long"
+            narrow = min(item.value.pair)
+            done[place] = replace(item, concept="LEN", value=Measure("LEN", narrow, "in", 0, False, narrow))
+            if concept_at(items, place + 1) in ("LONG", "WIDE"):
+                done[place + 1] = replace(items[place + 1], concept="FILLER")
+            continue
         ahead = [concept_at(items, place + k) for k in (1, 2, 3, 4)]
         if ahead[0] == "COMMA" and "SIZE" in ahead and set(ahead[1 : ahead.index("SIZE")]) <= {"BE", "OF", "FILLER", "BUT"} and _NOT_OF.search(text[max(0, item.start - 16) : item.start].lower()):
             done[place] = replace(item, concept="COUNT")
     return tuple(done)
+
+
+_LEAST_SIDE = 4  # inches; common practice, no published source: no duct is narrower
+
+
+def _of_damage(items, place: int) -> bool:
+    """Whether the size is of damage that its sentence names right before or behind it."""
+    if concept_at(items, place + 1) == "DAMAGE":
+        return True
+    for back in range(place - 1, max(-1, place - 10), -1):
+        concept = items[back].concept
+        if concept == "DAMAGE":
+            return True
+        if concept in ("STOP", "QUERY", "SIZE", "TAPED", "STAPLED") or concept.startswith("K_"):
+            return False
+    return False
 
 
 _NOT_OF = re.compile(r"\bno (?:es|era|son|eran|mide|medía|va)(?: de)? $")
@@ -72,6 +95,7 @@ def _split_decimals(items, text: str):
 
 
 _PARTS_OF_AN_INCH = MappingProxyType({"8ths": 8, "8th": 8, "16ths": 16, "16th": 16, "32nds": 32, "4ths": 4})  # "3 8ths" is what ears write for three eighths
+_ENDS_A_RANGE = (*LENGTHS, "DEG")
 _LEFT_AS_THEY_ARE = ("COMMA", "STOP", "DET", "AND", "BY", "BE", "OF", "IN", "ON", "EVERY", "SIDE", "STAPLED", "TAPED", "RUBBED", "RUN")  # the commonest, so that they cost nothing
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
 def _spaces(items, place: int) -> bool:
@@ -191,13 +215,15 @@ def _small_words(items, text: str):
             item = replace(item, concept="NOT")
         elif item.concept == "NUM" and item.value.value == 0 and ahead in ("VANES", "STAPLES", "TAPE", "TABS", "GAP", "DAMAGE", "FLAP"):
             item = replace(item, concept="NO", value=None)
-        elif item.concept in LENGTHS and done and _ends_a_range(items, place, text):
-            while done[-1].concept in ("TO", "OR", "COMMA", "THRU"):
-                done.pop()
-            low = done.pop()
-            done.append(replace(low, concept="HEDGE", value=None))  # "every two to three": the wider one, and in doubt
-            if low.value.value > item.value.value:
-                item = replace(item, value=replace(item.value, value=low.value.value))
+        elif done and item.concept in _ENDS_A_RANGE and (wider := one_of_a_range(items, place, text, done)) is not None:
+            item = wider
+        elif said in table_of("small.decades") and (done and text[done[-1].start : done[-1].end].lower() not in words_of("small.whose_age")):
+            more = table_of("small.in_a_decade").get(text[done[-1].start : done[-1].end].lower())
+            first = done.pop() if more is not None else item  # "in the high forties"
+            value = Fraction(table_of("small.decades")[said] + (5 if more is None else more))
+            item = replace(item, concept="DEG", start=first.start, first=first.first, value=Measure("DEG", value, None, 0, False, value, near=True))
+        elif item.concept == "NUMBER" and done[1:] and done[-1].concept == "COMMA" and done[-2].concept in LENGTHS and ahead in LENGTHS and said in words_of("small.calls_it") and any(concept_at(items, k) in _SPACED for k in range(place - 8, place)):
+            item = replace(item, concept="FIX")  # "a hair over two, call it two and a sixteenth"
         elif item.concept == "LEN" and item.value.unit == "mm" and _hundreds(items, place, text) and done:
             first = done.pop()
             millimetres = int(first.value.value) * 100 + int(item.value.raw)
@@ -210,18 +236,6 @@ def _small_words(items, text: str):
             item = replace(item, start=first.start, first=first.first, value=_plain(int(first.value.value) * 100 + int(item.value.value)))
         done.append(item)
     return tuple(done)
-
-
-def _ends_a_range(items, place: int, text: str) -> bool:
-    """ "every two to three", "2-3 inches apart" """
-    first = place - 1
-    while first >= 0 and items[first].concept in ("TO", "OR", "THRU") and place - first <= 1:
-        first -= 1
-    if first < 0 or items[first].concept not in LENGTHS or concept_at(items, first - 1) == "BY":
-        return False
-    between = text[items[first].end : items[place].start]
-    joined = first == place - 2 or between.strip() in ("-", "–")
-    return joined and (concept_at(items, first - 1) == "EVERY" or concept_at(items, place + 1) == "APART")
 
 
 def _moves_a_side(items, place: int) -> bool:
@@ -342,6 +356,8 @@ def _counted(items):
             other = concept_at(items, step) == "COUNTED" or concept_at(items, place - 1) == "ROOM" and concept_at(items, place + 1) != "BY"
             if other and concept_at(items, place + 1) == "FILLER" and concept_at(items, place - 1) in ("THROUGH", "THRU", "AND", "TO") and concept_at(items, place - 2) in ("NUM", "MARKED"):
                 other = False  # "fittings forty through forty-two are all elbows"
+            if other and concept_at(items, place - 1) == "ROOM" and (item.value.raw.denominator != 1 or concept_at(items, place + 1) in ("APART", "BACK", "WIDE", "LONG")):  # "at about two and a half", which is no room and no time
+                done[-1], other = replace(done[-1], concept="HEDGE"), False
             other = other or any(concept_at(items, k) == "NOT_MARK" for k in range(place - 3, place))
             other = other or (concept_at(items, place + 1) == "SCREWS" and concept_at(items, place - 1) == "NUMBER" and items[place - 1].end - items[place - 1].start == 1)  # "#10 screws": how thick they are
             item = replace(item, concept="COUNT") if other else item

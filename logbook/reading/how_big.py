@@ -143,7 +143,7 @@ FRAMES = (
     Frame("(?:TAPE|CLOSURE|MARK181) COMMA (?:ME|ONLY|FILLER|HAVE|WORD|WITH|ALL|HAVING){1,5} DET (?P<w>(?P<n>LEN)) (?=SEP|$)", _width),
     Frame("(?P<w>STAPLES (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE))", _points),
     Frame("(?P<w>STAPLES (?:FILL|CLINCHED){0,2} (?P<g>WORD|BENT) (?P<to>IN|OUT|INSIDE|OUTSIDE)) (?=SEP|$|ON|AND|BUT)", _fold),
-    Frame("(?P<w>LEG (?:FILL|ON|OF|STAPLES|STAPLE|ONLY|SIZE_WORD|WORD){0,6} (?P<n>FRAC|LEN)) (?!STAPLES|APART|BOARD|BACK|TAPE)", _length("staple_leg", 1.5)),
+    Frame("(?P<w>LEG (?:FILL|ON|OF|STAPLES|STAPLE|ONLY|SIZE_WORD|WORD){0,6} (?P<n>FRAC|LEN)) (?!STAPLES|APART|BOARD|BACK|TAPE|COUNTED)", _length("staple_leg", 1.5)),
     Frame("TABS (?:[^STOP QUERY SIZE SIDE]){0,10} (?P<w>(?P<n>NUMB) LONG) (?!KIND)", _length("cross_tab_length", 48)),
     Frame("TABS (?:[^STOP QUERY]){0,14} STOP (?P<b>BE|EACH|ALL) (?:FILL){0,2} (?P<w>(?P<n>NUMB) LONG)", _they_are),
     Frame("TABS (?:[^STOP QUERY SIZE]){0,6} COMMA (?:BUT)? (?:ON? NUM)? (?P<b>BE) (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB)) (?=COMMA|STOP|$)", _they_are),

@@ -344,7 +344,7 @@ FRAMES = (
     Frame(f"(?P<w>(?P<air>AIR|AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|RUN|FILL|WORD|OF|ON|IN|IT|THROUGH|MOVE){{1,8}} (?<=BE|ON|MOVE|WORD) (?P<hundreds>NUM)? (?P<n>{_TEMPS}))", _hundreds_warm),
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|RUN|FILL|WORD|OF|ON|IN|INSIDE|IT|THROUGH|MOVE|TO|UP){1,8} (?<=BE|ON|TO) (?P<hundreds>NUM)? (?P<n>NUM)) (?=SEP|$|AND|BUT|IN|ON)", _hundreds_warm),  # "the air temperature in tee nine is two seventy"
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?:(?<=BE) WORD ON?)? (?P<n>(?:DEG|TEMP_F)))", _temperature),
-    Frame("TEMP (?:FILL|ON|OF|TEMP){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
+    Frame("TEMP (?:FILL|ON|OF|TEMP|AROUND){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
     Frame("(?:^|(?<=STOP)|(?<=COMMA)) (?:FILLER|DET){0,2} (?:FACING|BOARD) (?P<w>BE (?:HEDGE|ONLY|FILLER|ON){0,2} (?P<n>NUM)) (?=STOP|COMMA|$|WHEN|AND|BUT|BY|IN)", _it_was),
     Frame("(?:^|(?<=STOP)|BE) FILLER? TEMP (?:FILL|DAY|TEMP|WORD){0,2} COMMA HEDGE? (?P<w>(?P<n>NUM)) (?=TEMP|FILLER? (?:STOP|$))", lambda found: [] if not 20 <= found.item("n").value.value <= 80 else _temperature(found)),  # "Cold up here, thirty-eight."
     Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|DAMAGE_PLACE|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),
