@@ -285,6 +285,8 @@ ENGLISH_TURNS = Turns(
         r"(?:it'd|it would|would|'d) (?:be|look|make|work|hold|pass)\b.*\b(?:if|with) (?:there (?:were|was)|it had|it was|i had|it's got|it got|we had|somebody had|someone had)",
     ),
     # what he said before and now says otherwise
+    only_so_many=r"(?<!\w)(?:only|just) the (?:(?P<first>first)|last)(?: (?P<n>one|two|three|four|[1-4]))?(?: (?:of them|ones?))?(?!\w)(?! (?:sides?|seams?|corners?|foot|feet|inch|inches|half|few|staples?|bit|part|strip))",
+    so_many=("one|1", "two|2", "three|3", "four|4"),
     others_of_them=r"(?:and |but |so )*(?:all )?(?:of )?(?:the (?:others?|rest|remaining|remainder)(?: (?:two|three|four|five|ones|pieces|of (?:them|'em)|\d))*)",
     formerly=(r"(?:i|we)(?:'d| had)? (?:said|told (?:you|them|him)|gave (?:you|them)|called (?:it|that|it in|in)|sent (?:it )?in|put (?:it )?down|wrote (?:it )?down|had it (?:down )?as|reported)\b", r"not (?:the|what) [\w ]*(?:i|we) (?:called in|said|told you|sent in|gave you)"),
     earlier=r"(?:from|i did|i made|i sent(?: in)?|i told you about|i called in|we did|i logged|i reported|i recorded|i turned in|i gave you|i talked about|i built|we logged|we built|i spoke of) (?:this morning|earlier(?: today)?|before|yesterday|last night|the other day|monday|tuesday|wednesday|thursday|friday|last week|before lunch|first thing|in the morning|an hour ago|a while ago|the morning|last time|this afternoon)",

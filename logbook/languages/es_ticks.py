@@ -3,9 +3,18 @@
 from __future__ import annotations
 
 from logbook.languages.es_asides import SPANISH_ASIDES
-from logbook.languages.told import Ticks, Told, Voices, Weighed
+from logbook.languages.told import OwnQuestions, Ticks, Told, Voices, Weighed
+
+_HOW = r"(?:(?:asi|eso|esa|ese|esos|esas)(?: mismo| mero)? (?:es|fue|son|esta|estan|quedo|quedaron|va|van|l[oa]s? (?:hice|deje|puse|arme|meti)|le (?:puse|meti|hice|di)|me (?:quedo|quedaron|salio))\b.*|(?:es|son|fue|era|eran) (?:la|el|lo|las|los) (?:unic[oa]s? )?que (?:le |yo |les |me )*(?:use|usamos|puse|pusimos|hice|meti|tengo|tenia|traia|lleva|trae|quedo|quedaron|di|deje|toco)\b.*|(?:asi|ya) (?:l[oa]s? |le |me |ya )*(?:hice|deje|puse|quedo|quedaron|va|van|arme|di|engrape|grape|encinte|cerre|esta|estan)\b.*|(?:la|el|l[oa]s) (?:mi[oa]s?|que (?:hice|puse)) (?:asi )?(?:va|van|quedo|quedaron|esta|estan|es|son)\b.*)"
+_ASKS_BEFORE = r"¿?(?:(?:oiga|oye|jefe|patron|ingeniero|inge|compa|pregunta|una pregunta|duda|una duda|pues|y|bueno|digame|dime)[,:]? ¿?)*"
+_MAY = r"(?:(?:esta|estara|es|sera|seria|queda) (?:muy |tan )?(?:bien|mal|correcto|permitido|malo|bueno|grave|problema|valido) (?:si|que|con|poner\w*|usar|dejar\w*)|(?:hay|habra|tiene|es) (?:algun |mucho )?(?:problema|bronca|pedo|lio|inconveniente) (?:si|con que|con|en que|que)|(?:se puede|se vale|puedo|podemos|sirve|sirven|dejan|aceptan|pasa|pasan|pasara|importa|le importa|afecta)(?: (?:usar|poner|meter|dejar\w*|con|si|que|ir|engrapar\w*|grapar\w*|cerrar(?:lo)? con|a))?|que (?:pasa|hay|tanto afecta) (?:si|con)|no (?:pasa nada|importa|hay problema|le hace) (?:si|con))"
 
 SPANISH_TOLD = Told(
+    own_questions=OwnQuestions(
+        leads=rf"{_ASKS_BEFORE}{_MAY}(?= )",
+        owns=rf"(?:(?:(?:lo |le |les )?(?:pregunto|digo)|es que)?,? ?(?:porque|por que|pues|ya que|es que|y|nomas que) ?,? ?)*{_HOW}",
+        restates=r"(?:(?:porque|pues|es que|y) )*(?:la mia|el mio|l[oa]s mi[oa]s|yo|a mi|aqui|es[aeo]s?|asi|me|las|los)\b",
+    ),
     asides=SPANISH_ASIDES,
     weighed=Weighed(nots=r"(?<![\w'])(?:no|ni|sin|nunca)(?![\w'])"),
     voices=Voices(

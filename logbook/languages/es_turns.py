@@ -106,6 +106,8 @@ SPANISH_TURNS = Turns(
         r"(?:pero |y |es[oa]s? |est[eao]s? |ahora |ahorita |ya |hoy |luego |despues |entonces )*(?:ahora|ahorita|ya|hoy|luego|despues)\b(?!.*\b(?:no|ni|sin|falta\w*)\b)",
         r"(?!.*\b(?:no|ni|sin|falta\w*)\b).*\by (?:ahora|ahorita|ya|asi ya|con eso ya)\b", r"pero (?:mejor|al final|siempre|luego|despues|al ultimo)\b(?!.*\b(?:no|ni|sin|falta\w*)\b)",
     ),
+    only_so_many=r"(?<!\w)(?:nomas|solo|solamente|nada mas|unicamente) (?:a |en )?(?:l[oa]s?|el) (?:(?P<n>dos|tres|cuatro|[234]) )?(?:(?P<first>primer[oa]?s?)|ultim[oa]s?)(?!\w)(?! (?:dos |tres )?(?:lados?|caras?|costuras?|grapas?|juntas?|pedazos?|parte|orillas?|vuelta|pulgadas?))",
+    so_many=("un[oa]?|1", "dos|2", "tres|3", "cuatro|4"),
     others_of_them=r"(?:y |pero |ya |nomas |a )*(?:l[oa]s (?:otr[oa]s|demas|rest\w+)(?: (?:dos|tres|cuatro|cinco|\d))?|el resto)",
     untrue=r"\b(?:cierto|verdad|mentira)\b",
     thought=(r"(?:yo )?(?:pense|crei|creia|pensaba|segun yo|juraba|jure|dije|le dije|les dije|habia dicho|supuse|pensabamos|creiamos)\b",),
@@ -115,7 +117,7 @@ SPANISH_TURNS = Turns(
         r"(?:{who} )?ya (?:esta|estan|quedo|quedaron|la tiene|las tiene|lo tiene|las trae|la trae|las puse|la puse|lo puse|se la puse|se las puse|se lo puse|lo hice|la hice|va|van)(?: (?:ya|ahora|bien|list[oa]s?|hech[oa]s?))*",
     ),
     room=(
-        r"(?:nom[aá]s|s[oó]lo|solamente|nada m[aá]s|apenas) (?:(?:me|nos|le|se|ya) )*(?:alcanz[oó]|alcanzaba|hab[ií]a|hay|hubo|ten[ií]a(?:mos)?|tuve|tuvimos|tengo|quedaba|qued[oó]|cab[ií]an?|cupieron|dio|dieron|dej[oó]|dejaba|dejaron|di|dimos)\b",
+        r"(?:nom[aá]s|s[oó]lo|solamente|nada m[aá]s|apenas) (?:(?:me|nos|le|se|ya) )*(?:quedaron|quedaban|sobraron|sobraban|alcanz[oó]|alcanzaba|hab[ií]a|hay|hubo|ten[ií]a(?:mos)?|tuve|tuvimos|tengo|quedaba|qued[oó]|cab[ií]an?|cupieron|dio|dieron|dej[oó]|dejaba|dejaron|di|dimos)\b",
         r"no (?:(?:me|nos|le|ya) )*(?:hab[ií]a|hubo|hay|ten[ií]a|tuve|dio|daba|alcanz[oó]|cab[ií]a|di|qued[oó]|dej[oó])(?: para| por| lugar| espacio)* m[aá]s (?:que|de)\b",
         r"(?:la|mi) (?:l[ií]nea|raya|marca) (?:(?:la|me|se|de|atr[aá]s|ya) )*(?:puse|tir[eé]|qued[oó]|est[aá]|va|marqu[eé]|ray[eé]|saqu[eé]|trac[eé]) (?:como )?a\b", r"(?:todo )?el (?:espacio|lugar|tramo|campo) (?:que )?(?:hab[ií]a|hay|ten[ií]a|tengo|me dejaron|qued[oó]) (?:era|es|fue|eran|son)",
         r"(?:la viga|la pared|el muro|el tubo|el techo|el espacio|la columna|el plaf[oó]n) (?:nom[aá]s |s[oó]lo )?(?:me|nos) (?:dio|dej[oó]|daba|dejaba|dejaron)", r"(?:debí|deb[ií]a|ten[ií]a que) (?:darle|dejarle|ir|ser).* pero (?:nom[aá]s |s[oó]lo |yo |nada m[aá]s )*(?:le )?(?:di|dej[eé]|puse)\b",

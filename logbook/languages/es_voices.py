@@ -82,7 +82,7 @@ KINDS: tuple[tuple[str, str], ...] = (
 SIDES: tuple[tuple[str, str], ...] = (
     ("left", "izq|izq.|izqda|lado izq|por la izq|la izq|izqrda"),
     ("right", "der|der.|dcha|drcha|lado der|por la der|la der|drecha"),
-    ("top", "arr"),
+    ("top", "arr|por la tapa|por la cara de arriba"),
     ("bottom", "abj|abjo"),
 )
 

@@ -84,6 +84,10 @@ _DENIED = (
     r"{acts},? (?:la|lo|las|los) (?:omiti|omitimos|deje fuera|dejamos fuera|deje de lado|perdone|pase por alto|saque otra vez)",
     rf"{{acts}},? se (?:me|nos|le) {SLIPPED}{ENDS}",
     rf"(?<!\bno )se (?:me|nos|le) {SLIPPED} (?:hacer |dar |poner |meter |pasar |hacerle |darle |ponerle |meterle |pasarle )?{{acts}}(?! (?:a |al )(?:suelo|piso))",
+    # "las aletas me dio flojera ponerlas", "no me dieron ganas de tallarla"
+    rf"{{acts}},? (?:me|nos) (?:dio|dieron|gano|daba|dan) (?:mucha |la |una |tanta )?(?:flojera|hueva|weba|weva|pereza|floje?ra|sueño|lata|pena|miedo|cosa)\b(?: {DO})?",
+    rf"\b(?:me|nos) (?:dio|dieron|gano|daba) (?:mucha |la |una )?(?:flojera|hueva|weba|weva|pereza|sueño|lata) (?:de )?{DO} (?:las |la |los |el |sus |su )?{{any}}",
+    rf"\bno (?:me|nos) (?:dieron|dio|daban) (?:la gana|ganas)(?: de)? {DO} (?:las |la |los |el |sus |su )?{{any}}",
     # "el tallado lo dejé sin hacer", "las vanes se quedaron en la troca"
     rf"{{acts}},? {CL}{LEFT} sin {TO_DO}",
     rf"(?:deje|dejamos|quedo|quedaron|dejo) sin {TO_DO} {{acts}}",
@@ -143,7 +147,7 @@ _LAID = (
 )
 _TOO = (rf"{{acts}},? (?:tambien|igual(?:mente)?){ENDS}",)
 _OWN_WORDS = (  # the thing alone between two commas: "grapas cada 2, tape."
-    r"{acts}(?: (?:bien|ok|listos?|listas?|tambien|si|puest[oa]s?|encima|complet[oa]s?|alrededor))?(?= *(?:$|[,;.]))",
+    r"{acts}(?: (?:bien|ok|ya|listos?|listas?|tambien|si|puest[oa]s?|encima|complet[oa]s?|alrededor))?(?= *(?:$|[,;.]))",
 )
 
 _VERBS = (

@@ -16,7 +16,7 @@ _HOW_FAR = rf"(?:\d+(?:[. ]\d+(?:/\d+)?)?|{_FEW}){_AND}{_UNIT}"
 M = rf"(?P<m>{_HOW_FAR})\b(?! (?:y medi|lados?|caras?|costuras?|por|x|pies?|esquinas|de l[oa]s|del? (?:la|el|pared|ancho|largo|alto)|grados|libras|tramos?|piezas?|rect[oa]s?|codos?|grapas?|veces|minutos|horas|cajas?)\b)"
 _ASKED_M = rf"(?P<a>{_HOW_FAR})"
 _AT = r"(?:(?:como|casi|mas o menos|ya|todas|bien|nomas|asi|mas bien|aproximadamente) )*(?:a cada|de a cada|de a|a|en|cada|hasta|por l[ao]s) (?:como |casi |mas o menos )?"
-_LIE = r"(?:quedaron|quedan|quedo|van|iban|va|andan|andaban|salieron|salen|estan|estaban|son|fueron|dieron|daban|cayeron|vienen)"
+_LIE = r"(?:han de (?:estar|andar|haber quedado)|deben (?:de )?(?:estar|andar)|estaran|andaran|quedaron|quedan|quedo|van|iban|va|andan|andaban|salieron|salen|estan|estaban|son|fueron|dieron|daban|cayeron|vienen)"
 _LAY = rf"(?:{_LIE}|{PUT}|me fui|nos fuimos|engrape|grape|engrapamos|abri|espacie|separe|deje)"
 
 # whose staples are spoken of, and nothing else of which one asks how far apart it is
@@ -44,6 +44,8 @@ MEASURED: tuple[Turn, ...] = (
     # "cada dos según el libro. Yo cada tres"
     Turn(rf"\b{_BOOK}\b", rf"^(?:(?:las )?grapas? )?(?:a cada|cada|a) {_HOW_FAR},? (?:segun|dice|pide|manda|como dice|como pide|es lo que (?:dice|pide)) (?:el|la|mi) {_BOOK}", (), beside=rf"\b(?:yo|las mias|aqui|a mi|pero|est[ea])\b(?:(?!\.).)*\b(?:a|cada|en) {_FEW}"),
     Turn(rf"\b{_BOOK}\b", rf"(?:^|(?<=[,;:] ))(?:el|la|mi) {_BOOK} {_ASKS}(?: las grapas| grapas| que)* (?:a cada |cada |a )?{_HOW_FAR}(?: entre grapas| de separacion| entre una y otra)?(?=,? (?:pero|y yo|las mias|yo|a mi)|;)", (), beside=_STAPLES),
+    # "el jefe quería dos entre grapas y yo le di tres"
+    Turn(r"\b(?:querian?|pedian?|piden?|quieren?|dijo|mando|mandan?|exigen?)\b", rf"\b(?:querian?|pedian?|piden?|quieren?|dijo|mando|mandan?|exigen?) (?:las |que las )?(?:grapas )?(?:vayan |fueran )?(?:{_AT})?{_ASKED_M} (?:de separacion |de distancia )?(?:entre (?:grapas?|grapa y grapa|cada grapa|una y otra|cada una)|las grapas)?,? (?:y|pero) (?:yo )?(?:le |les |se las |las )?(?:di|puse|deje|hice|meti|abri|eche|clave)(?: las grapas)? (?:{_AT})?{M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES, asked=True),
     # "ralas, a tres y media", "más separadas de lo que piden: tres pulgadas"
     Turn(r"\b(?:ral[ao]|ralit|separad|abiert|espaciad|retirad|esparcid|distanciad|apartad)", rf"\bgrap\w*(?: \w+){{0,5}}? (?:ral(?:it)?as?|(?:muy |mas |medio |bien |bastante )?(?:separad|abiert|espaciad|retirad|esparcid|distanciad|apartad)(?:it)?as)(?: (?:de lo que (?:piden?|va|van|deben?|dice)|de la cuenta|una de otra|que de costumbre|ahi|todas))?[,:;]? (?:van |andan |quedaron |son |estan )?(?:como )?(?:a cada |cada |a |en |de )?(?:como |casi )?{M}", (("staple_spacing", "m"), ("stapled", True)), unless=r"\b(?:no|ni|sin)\b"),
     # measured, and so much it is

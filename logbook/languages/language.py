@@ -107,6 +107,8 @@ class Turns:
     tapes_it: tuple[str, ...] = ()  # the same, where only "it" tells that the damage is meant
     hollow: tuple[str, ...] = ()
     formerly: tuple[str, ...] = ()
+    only_so_many: str = ""  # "only the first two": group `n` how many, group `first` where they are the first and not the last
+    so_many: tuple[str, ...] = ()  # one, two, three, …, as it names them
     others_of_them: str = ""  # begins what is said of the rest of a batch
     untrue: str = "(?!)"  # in what denies: another's word, and no act
     besides: str = r" (?:and|so) "  # what is told besides begins

@@ -21,6 +21,7 @@ _MONTHS = "enero febrero marzo abril mayo junio julio agosto septiembre octubre 
 _BEHIND = "(?!BY|LONG|WIDE|HIGH|APART|BOARD|EI|COUNTED|COUNT|DEGREE|SIGN|DASH|PIECE_COUNT|(?<=AND) OF)"
 _TURNS = (90, 45, 30, 60)
 _CLASSES = (475, 800, 1400)  # of the board, never of a piece beside it
+_FARTHEST = 12  # inches that staples could be told to be apart: "engrapada al dos"
 _SPACED = ("STAPLES", "STAPLED", "EVERY", "SCREWS", "WASHERS")
 
 
@@ -95,7 +96,7 @@ def _is_pointed(row: Row, at: int) -> bool:
         return False
     owner = row.items[at - 1].concept if at else ""
     behind = row.items[at - 2].concept if at > 1 else ""
-    if before.endswith("al") and (said in ("cien", "100") or {owner, behind} & set(_SPACED)):
+    if before.endswith("al") and (said in ("cien", "100") or value <= _FARTHEST and {owner, behind} & set(_SPACED)):
         return False  # "quedó al cien", "engrapada al dos"
     ahead = row.text[item.end :].lower()
     if re.match(r",? (?:sigue|siguen|viene|vienen|va) *(?:[.,;]|$|mañana|después|despues|luego|ahorita|orita)", ahead):

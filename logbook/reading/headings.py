@@ -201,7 +201,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         for match in row.find(pattern):
             if taken.intersection(range(*match.span("m"))) or any(m.mark is not None and not _apart(row, m, match) for m in made) or (fits is not None and not fits(row, match)):
                 continue
-            if not angle_not_mark(row, match):
+            led = [item.concept for item in row.items[max(0, match.start("m") - 2) : match.start("m")]]
+            if not angle_not_mark(row, match) and not (led[-1:] in (["ON"], ["IN"], ["OVER"]) and led[:1] in (["SIDE"], ["ONE_SIDE"])):  # "tres de cada lado en dieciocho engrapada"
                 add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:{START}|(?<=RUN NUM COMMA)|(?<=RUN LETTER COMMA)) (?P<m>MARKED|NUM|LETTER NUM) COMMA (?=FILL{{0,2}} KIND|{_MADE_SO}|FILL{{0,2}} (?:ACT|HUNG|NO|NOT|NOT_DONE|VANES|TIED|RUN|ON RUN)|NUM (?:DEG)? COMMA)"):
         ahead = row.items[match.end()]

@@ -51,6 +51,8 @@ def _spacing(found: Found):
     if name is None:
         return
     value = item.value.value
+    if name == "staple_spacing" and next((found.row.items[k].concept for k in range(found.first, max(-1, found.row.sentence_start(found.first) - 1), -1) if found.row.items[k].concept in ("STAPLES", "STAPLED", "STAPLE", "TIE_RODS")), "") == "TIE_RODS":
+        return  # "tie rods every two feet"
     if item.concept == "NUM" and value == 1 and not item.value.digits and (found.row.items[found.first].concept == "EVERY" or found.row.words(found.last - 1, found.last).lower() == "in between"):
         return  # "on every one but nine", "put one in between each"
     if found.first and found.row.items[found.first].concept == "EVERY" and found.row.items[found.first - 1].concept == "NOT":

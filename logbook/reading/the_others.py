@@ -25,6 +25,8 @@ def of_the_others(row: Row, named: list[Mention], claims: list[Claim], language:
     """The claims, where what is said of the others is of each of a batch but those that were told of apart before."""
     claims = _only_these(row, named, claims)
     batch = next((m for m in named if len(m.batch) > 1), None)
+    if batch is not None:
+        claims = _only_so_many(row, batch, claims, language)
     if batch is None or not language.turns.others_of_them or _begins(language.code).search(plain(row.text)) is None:
         return claims
     marks = [mark for mark, _ in batch.batch]
@@ -64,3 +66,32 @@ def _only_these(row: Row, named: list[Mention], claims: list[Claim]) -> list[Cla
         span = {"first": first, "start": row.items[first].start, "end": row.items[one.last - 1].end}  # what denies it is that it is only this one
         made += [replace(c, **span, value=False, for_mark=mark, both_at=-1, uses=(), also=((c.start, c.end),), corrects=True, weak=False) for c in told.values() for mark in before if mark not in marks]
     return made
+
+
+def _only_so_many(row: Row, batch: Mention, claims: list[Claim], language: Language) -> list[Claim]:
+    """ "Todos engrapados, encintados nomás los dos primeros", "only the first two are taped": the others of the batch are not."""
+    pattern = _so_many(language.code)
+    match = pattern.search(plain(row.text))
+    if match is None:
+        return claims
+    marks = [mark for mark, _ in batch.batch]
+    count = next((n for n, words in enumerate(language.turns.so_many, 1) if re.fullmatch(words, match.group("n") or "")), 1)
+    first, last = _items_of(row, match)
+    begin = max((k + 1 for k in range(first) if row.items[k].concept in _OPENS), default=0)
+    end = next((k for k in range(last, len(row.items)) if row.items[k].concept in ("STOP", "QUERY", "COMMA")), len(row.items))
+    rest = marks[count:] if match.group("first") else marks[:-count]
+    told = [c for c in claims if begin <= c.first < end and c.name in _TOLD_OF_ONE and c.value is True and c.for_mark is None]
+    if not rest or len(rest) == len(marks) or not told:
+        return claims
+    span = {"first": first, "start": row.items[first].start, "end": row.items[last - 1].end}
+    return [*claims, *(replace(c, **span, value=False, for_mark=mark, both_at=-1, uses=(), also=((c.start, c.end),), corrects=True, weak=False) for c in told for mark in rest)]
+
+
+def _items_of(row: Row, match: re.Match[str]) -> tuple[int, int]:
+    inside = [k for k, item in enumerate(row.items) if item.start < match.end() and match.start() < item.end]
+    return inside[0], inside[-1] + 1
+
+
+@cache
+def _so_many(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].turns.only_so_many or "(?!)")
