@@ -188,8 +188,10 @@ def _in_one_breath(row: Row, found: list[Mention]) -> bool:
 
 
 def _turn(row: Row, span: tuple[int, int]) -> bool:
-    """ "A ninety", "it's a forty-five": a turn where an elbow or nothing is named."""
+    """ "A ninety", "it's a forty-five": a turn where an elbow or nothing is named; and "it's 30 wide": a measure."""
     item = row.items[span[0]]
+    if span[1] < len(row.items) and row.items[span[1]].concept in ("WIDE", "HIGH", "LONG"):
+        return True
     if span[1] - span[0] > 1 or item.concept != "NUM" or item.value.value not in (90, 45):
         return False
     return not any(other.concept == "NUM" and other.value.value in (90, 45) for other in row.items if other is not item)

@@ -331,6 +331,7 @@ FRAMES = (
     Frame("(?:STAPLED|STAPLES) (?:FILL|COMMA|WITH|AND|EVERY|LEN|NUM|OF|FRAC){0,7} (?P<w>LEG (?:FILL|CLINCHED|MOVE_OUT){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE)) (?!DET? (?:LEN|FRAC|BOARD|NUM|WORD))", _clinch),
     Frame("(?:STAPLE|STAPLES) (?P<w>LEG (?:FILL|I|WORD){0,3} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|LEVEL|SHOWS|DAMAGE|UNDONE|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
     Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL){0,2} (?P<to>OUTSIDE|INSIDE))", _legs_go),
+    Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL|ALL){0,2} (?P<o>WORD|CLINCHED|BENT|TURNING) (?P<to>IN|OUT)) (?=SEP|$|WORD OF|AND|BUT|NOT)", _legs_go),  # "legs folding in instead of out"
     Frame("(?P<w>STAPLES (?:FILL|BOTH|ALL){0,3} (?P<o>WORD|CLINCHED|BENT|TURNING) (?P<to>IN|INSIDE|OUTSIDE)) (?=SEP|$|WORD OF|AND|BUT)", _legs_go),  # "the staples are bending in"
     Frame("(?:STAPLED|STAPLES) (?:EVERY|NUM|LEN|FRAC|COMMA|BUT|FILLER|STOP|DET|IT){0,6} (?P<w>BOTH (?P<o>WORD|CLINCHED|BENT|TURNING) (?P<to>IN|INSIDE)) (?=SEP|$|WORD OF)", _legs_go),  # "stapled every two, but they're all curling in"
     Frame("(?P<w>LEG (?:ON|OF) DET? STAPLES (?:FILL|WORD){0,2} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
