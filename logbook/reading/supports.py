@@ -131,7 +131,7 @@ FRAMES = (
     Frame("(?P<w>(?P<neg>NEGATIVE) (?P<n>LEN)) (?=ON|IN|SEP|$)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
-    Frame("(?P<w>STATIC (?:IN_PLACE|TEMP|INSIDE|IN (?:DET|THIS|IT) (?:WORD|RUN NUM|KIND|RUN)?) BE HEDGE? (?P<n>LEN|FRAC|NUM)) (?!BY|TAPE|DEG)", _pressure),
+    Frame("(?P<w>STATIC (?:IN_PLACE|TEMP|INSIDE|(?:IN|ON) (?:DET|THIS|IT) (?:WORD|RUN NUM|KIND|RUN)?) BE HEDGE? (?P<n>LEN|FRAC|NUM)) (?!BY|TAPE|DEG)", _pressure),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<neg>NEGATIVE)) (?=SEP|$|ON|IN)", _pressure),
     Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
     Frame("(?P<w>(?P<f>FILLER) (?:DET|FITTING|NUMBER|KIND|IT){0,3} (?:NUM|MARKED|IT) UP) (?!NUM|LEN|TO)", _put_up),
