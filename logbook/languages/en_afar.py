@@ -25,11 +25,14 @@ ENGLISH_AFAR = Afar(
         rf"(?:i|we) (?:built|made|closed|finished|hung|assembled|put|buttoned) (?:it|this one|her|that one|mine)(?: up| together| in)* without(?: {_THEM})?{_TAIL}",
     ),
     # the whole of it; the noun alone stands behind
+    asks_riddle=r"\bwhat\b[^.?]{0,36}\b(?:missing|lacking|lacks?|not have|doesn't have|don't have|didn't get|never got|hasn't got|goes without|went without|short of|forgot|left out)\b",
     riddles=(
         r"(?:all|everything|the only thing|only thing|the one thing|one thing|what) (?:it|she|that one|this one|he|#)?(?:'s| is| was)? ?(?:missing|lacking|short of|wanting|without|lacks|wants)(?: is| are)?",
         r"(?:(?:guess|know|you know|do you know|wanna know|want to know|ask me|take a guess|bet you know|i'll tell you|you can guess|here's) )*(?:what(?:'s| is| are)?|(?:the )?(?:one|only) thing(?:'s)?(?: that's| that)?)"
         r" (?:(?:it|this one|she|i|that|we|this|that one|is|are|still|just) )*(?:not (?:in|on)|missing|absent|isn't (?:in|on)|aren't (?:in|on)|ain't (?:in|on|got)|doesn't have|didn't get|never got|won't find|lacks|lacking|left out|left off|forgot|skipped|don't have|does not have|didn't put (?:in|on)|hasn't got|went without)"
         r"(?: in| on| from)*(?: (?:it|this one|there|here|any of it|mine))*(?: is| was| are)?",
+        r"(?:it )?(?:doesn't have|does not have|never got|didn't get|hasn't got|lacks|is missing|went without|goes without)",
+        r"what (?:did|do) (?:i|we) (?:forget|skip|miss|not have|not (?:put|do|get)|leave (?:out|off))(?: (?:to put|to do))?(?: (?:in|on|from|of|out|off|for|with))*(?: (?:it|this one|that one|here|there))?|what (?:does it (?:not have|lack)|doesn't it have|didn't it get|did it never get)",
     ),
     # from here to the end of the clause nothing is stated but which piece it is
     idle=(

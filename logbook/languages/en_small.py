@@ -23,6 +23,7 @@ ENGLISH_SMALL = Small(
     lies_elsewhere=frozenset("truck box order backorder van shop trailer gangbox ground crate bin cart toolbox toolbag bag bench floor pallet".split()),
     in_the_piece=frozenset("rail rails turn bend heel throat cheek cheeks way run place inside middle center corner".split()),
     nobody=frozenset("nobody|no one|noone|nobody's|nobody has|no one has|neither of us|none of us|neither one of us".split("|")),
+    led_to_piece=frozenset("from in on of".split()),
     gives_reason=frozenset("so because cause 'cause cuz since".split()),
     breaks_off=frozenset("once after because cause 'cause since when while where although".split()),
     looks=frozenset("faces facing points pointing looks looking turned".split()),

@@ -137,6 +137,8 @@ class Afar:
     leads: str = ""
     none: tuple[str, ...] = ()
     riddles: tuple[str, ...] = ()
+    it: str = "it"  # stands in them for the piece
+    asks_riddle: str = "(?!)"  # without which no riddle is asked of a piece by its name
     idle: tuple[str, ...] = ()
     almost: tuple[str, ...] = ()
     similes: tuple[str, ...] = ()

@@ -22,6 +22,7 @@ class Small:
     takes_so_many: frozenset[str] = frozenset()  # words behind which stands how many of a thing a piece takes: "it wants five"
     lies_elsewhere: frozenset[str] = frozenset()  # where parts lie that are not in
     in_the_piece: frozenset[str] = frozenset()  # places in a piece: parts that lie there are in
+    led_to_piece: frozenset[str] = frozenset()  # before a number in a question after what is missing: it is a piece
     nobody: frozenset[str] = frozenset()  # denies of everybody
     shows_at_all: frozenset[str] = frozenset()  # what is to be seen of anything, harm too
     gives_reason: frozenset[str] = frozenset()  # between what he tells and what must be done about it

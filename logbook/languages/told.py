@@ -115,6 +115,8 @@ class Voices:
     they: frozenset[str] = frozenset()  # who says, in the middle of words that run on without a sign
     my_piece: str = "(?!)"  # a piece named as his own
     mine: str = ""
+    rhetorical: str = "(?!)"  # how a sentence begins that only looks like a question: what stands behind is told
+    bet_lost: str = "(?!)"  # how the sentence behind it begins, where it is not so after all
     had_me: str = ""  # how a clause begins that tells what another had the speaker do: he did it
     used_it: str = ""  # in the words of another's deed: what he gave is what was put on
     as_it_is: str = ""  # behind what another did: how this piece is for it

@@ -16,7 +16,7 @@ from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row
 from logbook.reading.likely import AnyOf
 from logbook.reading.parts import Part
-from logbook.reading.phrasing import begins, finds, is_whole, rows
+from logbook.reading.phrasing import begins, finds, is_whole, rows, words_of
 from logbook.reading.tokens import plain
 
 _PARTS_OF_IT = ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")
@@ -53,7 +53,7 @@ def _any(code: str) -> AnyOf:
     """What finds whatever any of them could: most notes have none."""
     members = ("none", "riddles", "idle", "almost", "similes", "ongoing", "nobody", "never_without", "clefts", "attributed")
     radio = [words for words, _ in LANGUAGES[code].afar.radio]
-    return AnyOf(words.replace("$", "") for words in (*(pattern.pattern for member in members for pattern in rows(code, f"afar.{member}")), *radio))
+    return AnyOf(words.replace("$", "") for words in (LANGUAGES[code].afar.asks_riddle, *(pattern.pattern for member in members for pattern in rows(code, f"afar.{member}")), *radio))
 
 
 def _bare(words: str, language: Language) -> str:
@@ -63,7 +63,7 @@ def _bare(words: str, language: Language) -> str:
 
 def _riddle(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:
     """ "Guess what's not in it. Vanes." """
-    if place + 1 >= len(cut_up) or not is_whole(rows(language.code, "afar.riddles"), words):
+    if place + 1 >= len(cut_up) or not is_whole(rows(language.code, "afar.riddles"), _bare(_unnamed(row, cut_up[place], language), language)):
         return False
     reply = cut_up[place + 1]
     if place + 2 < len(cut_up) and all(row.items[at].concept == "FILLER" for at in range(reply.first, reply.last)):
@@ -72,8 +72,21 @@ def _riddle(row: Row, cut_up, place: int, words: str, language: Language, found:
     if len(nouns) != 1 or any(row.items[at].concept not in _ANSWERS for at in range(reply.first, reply.last) if at not in nouns):
         return False
     found.claims.append(claim(row, *DENIED[row.items[nouns[0]].concept], nouns[0], nouns[0] + 1, corrects=True, hedged=False))
-    found.spent.update(range(cut_up[place].first, cut_up[place].last), range(reply.first, reply.last))
+    _spend(row, cut_up[place].first, cut_up[place].last, found)
+    found.spent.update(range(reply.first, reply.last))
     return True
+
+
+def _unnamed(row: Row, part: Part, language: Language) -> str:
+    """The words of a part, with one word for the piece that they name: "what's missing from elbow nine"."""
+    said, start, end = [], row.items[part.first].start, row.items[part.first].start
+    for at in range(part.first, part.last):
+        kind = row.items[at].concept.startswith("K_") or row.items[at].concept == "FITTING"
+        if kind or row.items[at].concept in _NAMING and (said or row.items[at].concept == "MARKED" or row.words(at - 1, at).lower() in words_of("small.led_to_piece")):
+            between = part.words[end - start : row.items[at].start - start]
+            said.append(f"{between}{language.afar.it} " if between.strip() or not said else "")
+            end = row.items[at].end
+    return plain("".join(said) + part.words[end - start :])
 
 
 def _none(row: Row, cut_up, place: int, words: str, language: Language, found: Afar) -> bool:

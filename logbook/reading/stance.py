@@ -58,7 +58,17 @@ def stances(row: Row, language: Language) -> dict[int, str]:
     carried: tuple[int, str] | None = None  # (sentence, stance) that goes on until somebody else speaks
     theirs = False  # what goes on told of work that is another's
     drawn = -1  # the sentence that told last what is asked for
+    begun = -1  # the sentence looked at last
     for clause in cut:
+        if begun != clause.sentence:
+            begun = clause.sentence
+            own = _behind_rhetoric(row, clause, language)
+            if own is not None:
+                asked.discard(clause.sentence)
+                found.update(dict.fromkeys(range(clause.first, min(own, clause.last)), QUESTION))
+                if own >= clause.last:
+                    continue
+                clause = Clause(own, clause.last, clause.sentence)
         if carried is not None and (carried[0] != clause.sentence or row.text[row.items[clause.first - 1].start] == ";"):
             carried = None
         items = row.items[clause.first : clause.last]
@@ -83,6 +93,20 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             if goes_on:
                 carried, theirs = (clause.sentence, stance), any(item.concept in _OWN_ACTS for item in items)
     return found
+
+
+def _behind_rhetoric(row: Row, clause: Clause, language: Language) -> int | None:
+    """The item behind words that only look like a question: "can you believe straight nine isn't taped?", "what can I say, it's at three"."""
+    until = row.sentence_end(clause.first)
+    said = plain(row.text[row.items[clause.first].start : row.items[until - 1].end])
+    match = word(language.code, "told.voices.rhetorical").match(said.replace(",", " ,"))
+    if match is None:
+        return None
+    behind = row.text[row.items[until].end :] if until < len(row.items) else ""
+    if word(language.code, "told.voices.bet_lost").match(plain(behind).strip()) is not None:
+        return None
+    end = row.items[clause.first].start + len(match.group().replace(" ,", ",").rstrip())
+    return next((at for at in range(clause.first, until) if row.items[at].start >= end and row.items[at].concept != "COMMA"), until)
 
 
 def _wanted_everywhere(row: Row, clause: Clause) -> bool:
