@@ -47,10 +47,12 @@ ENGLISH_VOICES = Voices(
         r"(?:(?:and|but|so|then|well|which is why|that's why) )+(?:now |all |every (?:one of )?|each (?:of )?|most of |half (?:of )?|both )*(?:the|my|its|these|those)? ?(?:staples?|tape|vanes?|tabs?|flap|seams?|joints?|facing|foil|scrim|weave|rub|panel|groove|legs?|squeegee|trim)\b(?! (?:it|them|this|that)\b)"
         r"|(?:and )?(?:so|which is why|that's why) (?:it's|it is|it got|it was|they're|they are|this one's|this one is|there's|there are|it has|it's got)\b(?! (?:wrong|right|fine|okay|ok|up to|on (?:him|them|her)|his|their|her|my word|not my|a )\b)"
         r"|(?:(?:and|but|so) )*now (?:it's|it|there's|there is|there are|this one|we've got|i've got|she's|they're all|all of them|every one|i|my)\b"
-        r"|(?:(?:and|but|so|well|,) )*(?:it |as it )?(?:turns out|turned out|come to find out)\b"
+        r"|(?:(?:and|but|so|well|,) )*(?:it |as it )?(?:turns out|turned out|come to find out)\b|(?:and |but |so )*it's (?:at|every)\b"
         r"|(?:and|but|so) (?:all|what) (?:there is|there was|you (?:can )?(?:see|get)|i (?:can )?(?:see|have|got|did)|i've got|it's got|it has|it got|is on it|is there)\b"
     ),
     mine=r"(?:and |but |so |then |well )*(?:me|myself|for my part|as for me|mine|ours|(?:i|we) (?:just |only |went and )*(?:did|put|ran|used|shot|laid|got(?= (?:in|out|an? |about|only|closer|more|\w+ and a))|went|gave|counted|count|measured|measure|ended up|wound up|came out|landed|stapled|taped|rubbed|spaced|stretched)|(?:i|we)(?:'m|'re| am| are) (?:only |just |still )?(?:at|down to|up to|on|running|sitting at|using))\b|(?:\w+ ){1,6}(?:myself|ourselves)$|(?:yes|yeah|yep|no|nope),? (?:it's|it|they're|they|there's|there|that's|that|this)\b|(?:and |but )?(?:that|the|his|her|their) (?:rip|tear|hole|gash|dent|split|puncture|cut|slit|gap)(?: is|'s) (?:still|there|not|in)\b",
+    i_would=r"(?:(?:and|but|so|well|oh|honestly) )*(?:i|we)(?:'d| would| could| might)\b(?!.*\b(?:tape|staple|rub)d?\b)",
+    bare_answer=r"(?:(?:yes|yeah|yep|sure|no|nope|well|oh|and|but|so|of course)(?: |$))*(?:they|he|she|somebody|someone) (?:did|didn't|have|haven't|has|hasn't|was|were|is|are|never did)(?: too| indeed| not)?$",
     speakers=rf"(?:{_PEOPLE}|radio|walkie|dispatch|super|him|her|he|she|them|they|jobsite|caller|voice)",
     me=r"me|myself",
     replies=r"(?:(?:well|oh|but|uh|um|ha|hey),? )*(?:no|nope|nah|negative|yes|yep|yup|yeah|sure|right|wrong|correct|true|false|not|it|they|he|she|i|we|that|like hell|the hell)\b",

@@ -125,6 +125,8 @@ class Voices:
     anothers: str = ""  # another made the piece
     only_since: str = ""  # a condition that only what came after the work could fill
     would: str = ""  # what he would do if he had the thing for it
+    i_would: str = "(?!)"  # before "if": what he would do, and all of it hangs on that
+    bare_answer: str = "(?!)"  # whether others did it, and nothing else
     speakers: str = "(?!)"  # before a colon: who speaks, where a talk is written down
     me: str = ""  # and the speaker himself
     replies: str = "(?!)"  # how an answer begins that takes up what another told

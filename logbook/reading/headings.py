@@ -250,6 +250,8 @@ def _of_its_sides(row: Row, at: int) -> bool:
     item, ahead, before = row.items[at], [one.concept for one in row.items[at + 1 : at + 5]], [one.concept for one in row.items[max(0, at - 3) : at]]
     if item.concept != "NUM" or item.value.value > 4 or not any(one.concept in ("K_END_CAP", "K_PLENUM") for one in row.items[:at]):
         return False
+    if item.value.value > 1 and before[-1:] == ["STOP"] and ahead[:1] in (["STAPLED"], ["TAPED"]) and ahead[1:2] in ([], ["STOP"]):
+        return True  # "Cap nine, three sides taped. Four stapled."
     return ahead in (["STAPLED", "COMMA", "NUM", "TAPED"], ["TAPED", "COMMA", "NUM", "STAPLED"]) or before in (["NUM", "STAPLED", "COMMA"], ["NUM", "TAPED", "COMMA"])
 
 

@@ -84,6 +84,8 @@ def _worked(row: Row, match) -> bool:
         return False  # "three by four o'clock, I said. I've got one."
     if row.words(*match.span("f")).lower() in ("on", "for", "got", "doing", "en", "para") and not _opens(row, match.start()):
         return False  # "fixed the truck for nine hundred"
+    if row.words(*match.span("f")).lower().split()[-1] == "got" and any(item.concept.startswith("K_") for item in row.items[: match.start()]) and not any(item.concept.startswith("K_") for item in row.items[match.end("m") : match.end("m") + 3]):
+        return False  # "I'd do ten on the screws if I had enough, I got eighteen"
     return article not in ("a", "an", "un", "una") and _LEADS(row, match)
 
 

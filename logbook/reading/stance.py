@@ -135,7 +135,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
             return CONDITION, clause.first, False
         to_come = "WILL" in concepts[:at] and row.words(clause.first + at, clause.first + at + 1).lower().startswith(("once", "when"))  # "I'll trim it once it's on the bench"
         undone = word(language.code, "acts.no_deed").search(plain(row.words(clause.first, clause.first + at))) is not None if at else False  # "I'd have used mastic if we had it, this is tape"
-        return CONDITION, clause.first + (0 if at <= 3 and not named and not to_come else at), not undone
+        whole = at > 3 and not named and in_any("told.voices.i_would").match(plain(row.words(clause.first, clause.first + at))) is not None  # "I'd do ten on the screws if I had enough"
+        return CONDITION, clause.first + (0 if whole or at <= 3 and not named and not to_come else at), not undone and not whole
     if "DOUBT" in concepts:
         return QUESTION, clause.first + concepts.index("DOUBT"), False
     if "SHOULD_HAVE" in concepts and clause.last < len(row.items) and row.items[clause.last].concept == "BUT":
@@ -146,6 +147,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2
         return DRAWING, clause.first + (0 if ends or not before else at), False
+    if head == "OTHER" and in_any("told.voices.bare_answer").match(row.words(clause.first, clause.last).lower().replace("’", "'").replace(",", "")) is not None:
+        return None, 0, False  # "Did they? Yes they did, two inch rip on the side"
     if head == "OTHER" and _had_me(row, clause, language):
         return None, 0, False  # "they've got me running board on the roof": and so he does
     if _voices(language.code) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items, language))) and _others_voice(row, clause, language):
