@@ -233,7 +233,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if match.start("k") not in pointed and not reference(row, match.start("k"), taken) and not of_a_machine(row, match.start("k")):
             add(mention_at(row, match))
     for match in row.find("(?P<f>WORD) (?:FITTING|NUMBER)? (?:BE|COMMA) (?:FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?=SEP|$)"):
-        if row.words(*match.span("f")).lower() in words_of("small.mine") and not words_of("small.several_are").intersection(row.words(match.end("f"), match.start("m")).lower().split()) and not taken.intersection(range(*match.span("m"))):
+        counts = row.items[match.start("m")].concept == "NUM" and row.items[match.start("m")].value.value < 10 and any(m.mark is not None and m.kind is not None and m.last <= match.start() for m in made)  # "the book's sixteen, mine's eight"
+        if not counts and row.words(*match.span("f")).lower() in words_of("small.mine") and not words_of("small.several_are").intersection(row.words(match.end("f"), match.start("m")).lower().split()) and not taken.intersection(range(*match.span("m"))):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     if language.code == "es":
         _pointed_at(row, taken, made, add, language)

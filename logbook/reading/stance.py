@@ -76,7 +76,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             continue  # an aside: it says nothing of whose the rest is
         lead = _lead(items)
         head = items[lead].concept if lead < len(items) else ""
-        if carried is not None and (items[0].concept == "BUT" or head == "I" or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and (_so_then(row, items, lead) or not theirs and _as_it_is(row.words(clause.first, clause.last), language)))):
+        if carried is not None and (items[0].concept == "BUT" or head in ("I", "SEE") or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and (_so_then(row, items, lead) or not theirs and _as_it_is(row.words(clause.first, clause.last), language)))):
             carried = None
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
