@@ -34,6 +34,7 @@ SPANISH_AFAR = Afar(
     ),
     almost=(r"\biba a (?:decir|mandar|reportar|anotar|decirte)\b",),
     nobody=(
+        r"(?:(?:el|la|los|quien|al|aquel) )?que (?:diga|digan|dice|dijo|piense|piensen|crea|crean|ande diciendo|anden diciendo)(?: que)?\b(?=.*\b(?:no|sin|ni|nunca)\b.*\b(?:miente|mienten|se equivocan?|esta mal|estan mal|no sabe|es (?:un )?mentiroso|es puro cuento|anda mal|esta loco)\b)|quien (?:diga|piense|crea)(?: que)?\b(?=.*\b(?:no|sin|ni|nunca)\b.*\b(?:miente|se equivoca|esta mal|no sabe|es (?:un )?mentiroso|esta loco)\b)",
         r"(?:que )?(?:no me (?:digan|diga|digas|vengan a decir|vengan con|salgan con)|nadie (?:me )?(?:puede|va a|podra|me va a) (?:decir|venir a decir|reclamar|alegar)|que no (?:me )?(?:digan|anden diciendo|vengan a decir))(?: (?:luego|despues|ahora))?(?: que)?\b(?=.*\b(?:no|sin|ni|nunca)\b)",
     ),
     never_without=(

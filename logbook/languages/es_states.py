@@ -22,6 +22,7 @@ SPANISH_STATES: tuple[State, ...] = (
     # what hangs on a duct
     State("accessory_supported", False, (
         rf"(?:amarrad[oa]|amarrando|fijad[oa]|cuelga|cuelgan|colgad[oa]|colgando|montad[oa]|sostenid[oa]|cargad[oa]|cargando|apoyad[oa]|agarrad[oa]|recargad[oa]|sujet[oa]|va|queda|descansa|detenid[oa]|atornillad[oa])(?: (?:nomas|solo|directo|directamente|puro|todo|nada mas))* (?:del?|al?|en|sobre|por|con) (?:el |la |puro |pura |mismo |solo |ese )*{_CARRIES}\b",
+        r"(?:amarrad[oa]|fijad[oa]|cuelga|cuelgan|colgad[oa]|colgando|montad[oa]|sostenid[oa]|cargad[oa]|apoyad[oa]|agarrad[oa]|sujet[oa]|detenid[oa]|atornillad[oa]) (?:nomas|solo|directo|directamente|nada mas|unicamente) (?:del?|al?|en|sobre) (?:(?:el|la|puro|pura|mismo|recto|codo|tramo|pieza) )*\w+\b(?! (?:losa|viga|techo|estructura|acero))",
         rf"(?:el |la |puro |pura |mismo )+{_CARRIES}(?: (?:es el que|la|lo|los|las|que|solo|nomas))* (?:esta |anda )?(?:carga|cargando|sostiene|sosteniendo|aguanta|aguantando|detiene|deteniendo|agarra)\b",
         rf"(?:{_NO} {_CL}(?:tiene|trae|lleva|puse|pusimos|hay|di)|sin|falta|le falta|faltan|le faltan|nada de) (?:ningun |sus? |un |una |el |los |las |otros |nada de )*{_HOLDERS}\b(?: (?:propi[oa]s?|aparte|suy[oa]s?|independientes?|encima))*",
         rf"{_NO} {_CL}(?:colg\w+|amarr\w+|sost\w+|soport\w+|sujet\w+|fij\w+|lleva|tiene|trae|va|esta|quedo|puse)(?: \w+){{0,2}}? (?:aparte|por separado|por su cuenta|independientes?|propi[oa]s?)\b",

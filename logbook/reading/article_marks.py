@@ -21,6 +21,7 @@ _MONTHS = "enero febrero marzo abril mayo junio julio agosto septiembre octubre 
 _BEHIND = "(?!BY|LONG|WIDE|HIGH|APART|BOARD|EI|COUNTED|COUNT|DEGREE|SIGN|DASH|PIECE_COUNT|(?<=AND) OF)"
 _TURNS = (90, 45, 30, 60)
 _CLASSES = (475, 800, 1400)  # of the board, never of a piece beside it
+_LARGEST_GAUGE = 30  # numbers of screws and of wire: "tornillos del diez"
 _FARTHEST = 12  # inches that staples could be told to be apart: "engrapada al dos"
 _SPACED = ("STAPLES", "STAPLED", "EVERY", "SCREWS", "WASHERS")
 
@@ -101,7 +102,7 @@ def _is_pointed(row: Row, at: int) -> bool:
     ahead = row.text[item.end :].lower()
     if re.match(r",? (?:sigue|siguen|viene|vienen|va) *(?:[.,;]|$|mañana|después|despues|luego|ahorita|orita)", ahead):
         return False  # "el diez sigue": what comes next
-    return not (before.endswith("del") and (behind in (*_SPACED, "WORD") or owner in (*_SPACED, "WORD")))  # "tornillos del diez", "cable del doce"
+    return not (value <= _LARGEST_GAUGE and before.endswith("del") and (behind in (*_SPACED, "WORD") or owner in (*_SPACED, "WORD")))  # "tornillos del diez", "cable del doce"
 
 
 def _is_date(row: Row, at: int) -> bool:

@@ -201,7 +201,8 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
             return _not_mended(row, claims, first, until)
         if any(c.name == "(method)" and c.value in ("plug", "replaced") and one.first < c.first <= until for c in claims):
             continue  # "crushed, cut in a plug and taped over the plug": the tape is over the mend
-        rest = [c for c in claims if not (c.name in ("taped", "damage_repaired", "(method)", "closure") and c.start < end and c.end > start and c.value is not False)]
+        marked = {c.first for c in claims if c.name == "closure_mark"}  # the print on the tape of a mend states what tape it is
+        rest = [c for c in claims if not (c.name in ("taped", "damage_repaired", "(method)", "closure") and not (c.name == "closure" and c.first in marked) and c.start < end and c.end > start and c.value is not False)]
         rest = [c for c in rest if not (c.name == "damage_repaired" and c.value is False and c.start >= end and _goes_on(row, c))]  # "put tape over it and then I kept going"
         if any(c.name == "damage_repaired" for c in rest):
             if not any(c.name == "repair_method" for c in rest):  # "… put a patch of tape over it and it's fixed"
