@@ -41,6 +41,8 @@ class Small:
     is_so: frozenset[str] = frozenset()  # behind a piece's number alone: what was told before is done on it
     so: frozenset[str] = frozenset()  # before "is" and a number: as the one before
     joins: frozenset[str] = frozenset()  # before two pieces: makes them one
+    the: frozenset[str] = frozenset()  # articles that point at a thing known
+    past_it: frozenset[str] = frozenset()  # before a piece that only tells where another is
     onto: frozenset[str] = frozenset()  # between them
     not_that: frozenset[str] = frozenset()  # before a number: it is not that piece
     not_this: frozenset[str] = frozenset()  # behind an act: it was done to another piece

@@ -83,7 +83,7 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
             continue
         if mention.listed < 0 and mark is not None and (own := _on_its_own_run(row, now, mention)) is not None:
             now = begin(own)
-        elif mention.listed < 0 and _is_new(now, mention, row):
+        elif mention.listed < 0 and (_is_new(now, mention, row) or at + 1 < len(found) and _told_before_its_mark(now, mention, found[at + 1], row)):
             again = next((k for k, draft in enumerate(made) if mark is not None and draft.mark is not None and draft.mark.value == mark.value), None)
             if again is not None and (kind is None or made[again].kind is None or made[again].kind.value == kind.value):
                 regions.append((mention.first, again))  # spoken of again
@@ -195,6 +195,15 @@ def _is_new(now: Draft, mention: Mention, row: Row) -> bool:
     if mention.another and (now.kind is not None and now.mark is not None) and mention.mark != now.mark.value:
         return True
     return False
+
+
+def _told_before_its_mark(now: Draft, mention: Mention, behind: Mention, row: Row) -> bool:
+    """ "A ninety with vanes, mark 31, a tee …, mark 32": each has its number behind what is told of it, so the kind between is of the next."""
+    if mention.mark is not None or mention.kind is None or now.mark is None or behind.mark is None or behind.kind is not None or behind.mark == now.mark.value:
+        return False
+    leads = [[item.concept for item in row.items[at - 2 : at]] for at in (now.mark.first, behind.mark_at[0])]
+    names_ahead = any(item.concept in ("NUM", "SIZE", "DEG") or item.concept.startswith("K_") for item in row.items[now.begin : now.mark.first - 1])
+    return names_ahead and all(lead in (["COMMA", "NUMBER"], ["COMMA", "FITTING"]) for lead in leads) and row.items[mention.kind_at[0] - 1].concept in ("DET", "SIZE", "SERVICE", "ANOTHER")
 
 
 def _on_its_own_run(row: Row, now: Draft, mention: Mention) -> int | None:

@@ -226,6 +226,7 @@ FRAMES = (
     Frame("(?P<w>LAID (?:FILL|GENERIC|FITTING|KIND|OUT|LENGTH|AND|LAID|NUMBER|NUM){0,4} (?:FROM|OFF|ON|OF|TO|IN|BY){1,2} DET? (?P<end>ENDING) END?)", _made_from),
     Frame("(?P<w>MADE_FROM DET? (?P<end>ENDING) END?)", _made_from),
     Frame("(?P<w>AIR (?:FILL|WILL|I){0,2} (?:LEAVES|MOVE_OUT|MOVE|OUT|OUTLET){1,2} (?:OUT|BY|THROUGH|FROM|OF|ON|TO|DET|OFF|FILL){0,4} (?P<end>ENDING) END?)", _leaves),
+    Frame("LEAVES (?:OUT|BY|THROUGH|FROM|OF|ON|DET){0,4} ENDING END? (?:COMMA|AND|BUT){1,2} (?:MARKED|NUM) (?P<w>BY DET? (?P<end>ENDING) END?)", _leaves),  # "41 leaves by the female, 42 by the male"
     Frame("(?<!AIR)(?P<w>(?:LEAVES) (?:OUT|BY|THROUGH|FROM|OF|ON|DET){0,4} (?P<end>ENDING) END?)", _leaves),
     Frame("(?P<w>(?:LEAVES|MOVE_OUT|OUT) AIR (?:BY|THROUGH|ON|OF|FROM|DET){1,3} (?P<end>ENDING) END?)", _leaves),
     Frame("(?P<w>(?:BY|ON|FROM|THROUGH) DET? (?P<end>ENDING) END? (?:FILL){0,2} (?:LEAVES|MOVE_OUT) AIR?)", _leaves),

@@ -81,6 +81,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         if not taken.intersection(range(*match.span("m"))):  # "the register right next to it that's number nine"
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:(?P<on>CORRECTION_ON) (?:RUN NUM COMMA?)?)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD|IN NUM)"):
+        if row.items[match.start("f") - 1].concept == "LEAK_TEST" and match.start("f"):
+            continue  # "leak test number two": how many tests there were
         if row.items[match.start("f")].concept == "FITTING" and row.words(*match.span("f")).lower() in _KIND_OF_WORD and leads_to(row, match.start("f")):
             continue  # "collarín 3 en el ducto 9"
         told = any(item.concept == "NUMBER" for item in row.items[match.start("f") + 1 : match.start("m")])  # "codo de tres piezas, número cuatro"
@@ -88,7 +90,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER|QUESTION))"):
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED|LEAVES) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER|QUESTION))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY") and [item.concept for item in row.items[match.start("m") - 2 : match.start("m")]] != ["FIX", "COMMA"]
         one = one or an_angle(row, match) or row.words(*match.span("m")).lower() == "one" and any(row.words(k, k + 1).lower() == "one" for k in range(match.end(), row.sentence_end(match.end())))  # "one's taped and one isn't"
         one = one or _of_its_sides(row, match.start("m"))
@@ -111,6 +113,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         said = row.words(*match.span("f" if group == "m" else "f2")).lower().split()[-1]
         if said in words_of("small.nor") | words_of("small.so") | words_of("small.is_so") and not taken.intersection(range(*match.span(group))):
             add(replace(mention_at(row, match), mark=mark_text(row, *match.span(group), language), mark_at=match.span(group)))  # "…, neither is thirteen", "forty-two does"
+    for match in row.find("ENDING END? (?:COMMA|AND|BUT){1,2} (?P<m>MARKED|NUM) (?=BY DET? ENDING)"):  # "41 leaves by the female, 42 by the male"
+        add(replace(mention_at(row, match), first=match.start("m"), mark=mark_text(row, *match.span("m"), language), mark_at=match.span("m")))
     for match in row.find("(?P<f>(?:I|HAVE|HAVING|FILLER){1,3}) (?P<m>MARKED|NUM) (?=(?:STAPLED|TAPED|RUBBED|HUNG) (?:SEP|$|AND))"):
         big = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
         if big and not taken.intersection(range(*match.span("m"))):
@@ -121,7 +125,10 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         behind = [item.concept for item in row.items[match.end("m") : match.end("m") + 3]]
         counts = counts or row.items[match.start("m") - 1].concept == "STAPLED" and behind[:2] == ["COMMA", "TAPED"] and behind[2:] != ["NUM"] and any(item.concept.startswith("K_") for item in row.items[row.sentence_start(match.start()) : match.start()])  # "110 and 111: straights, stapled two, taped"
         if not counts and not taken.intersection(range(*match.span("m"))):
-            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
+            first = match.start()
+            while first and row.items[first - 1].concept in ("NOT", "NOT_DONE", "FORGOT", "TO", "I", "HAVE"):  # "stapled 21, didn't staple 22"
+                first -= 1
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), first=first))
     for match in row.find(f"(?:^|(?<=SEP)) (?:FILLER|DET|AND|ANOTHER){{0,3}} (?P<k>BRANCH_WORD|JOINT|GENERIC) (?:COMMA? NUMBER)? (?P<m>{MARK}) (?!BY|WIDE)"):
         kind = _KIND_OF_WORD.get(row.words(*match.span("k")).lower())
         if match.end() < len(row.items) and row.items[match.end()].concept == "SIZE" and row.items[match.start("k")].concept != "GENERIC":
@@ -153,7 +160,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:SAME_THING (?:OF|ON|WITH)? DET? NUMBER?|ANOTHER (?:COMMA|FILLER|NUMBER|SAME_THING){1,4}|ANOTHER) (?P<m>MARKED|NUM|LETTER NUM) (?=SEP|$|ON|RUN)"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
-    for match in row.find("(?:^|(?<=SEP)) (?P<f>(?:I|FILLER|AND|ONLY){1,4}) (?P<m>MARKED|NUM) (?=SEP|$)"):
+    for match in row.find("(?:^|(?<=SEP)|(?<=AND)) (?P<f>(?:I|FILLER|AND|ONLY){1,4}) (?P<m>MARKED|NUM LETTER|NUM) (?=SEP|$)"):
         said = row.words(*match.span("f")).lower().split()
         if not taken.intersection(range(*match.span("m"))) and words_of("small.made").intersection(said):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
@@ -182,6 +189,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"(?:^|(?<=STOP)|(?<=AND)) DET (?P<k>KIND) (?:TRADE_NOISE|ANOTHER|TO|IT|ON|WORD|FILLER|THIS|PLACE_NOUN|DET){{1,6}} COMMA (?P<m>{MARK}) COMMA (?=BE|SIZE|FILL|SAME_SIZE|SAME_THING|NUM COMMA|DEG|STAPLED|TAPED|VANES)"):
         if not taken.intersection(range(*match.span("m"))):  # "the tap right next to it, fourteen, is …"
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find(f"(?:DET|THIS) (?P<k>KIND) FROM (?:FILLER|ROOM|WORD|DAY|DET|LATER){{1,3}} COMMA NUMBER? (?P<m>{MARK}) (?=COMMA|STOP)"):  # "that reducer from this morning, seven, …"
+        if language.turns.earlier and re.match(rf"^ (?:{language.turns.earlier})", row.text[row.items[match.start("k")].end :].lower()) and not taken.intersection(range(*match.span("m"))):
+            add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), amends=True))
     for match in row.find(f"(?P<k>BRANCH_WORD) NUMBER? (?P<m>{MARK}) (?!BY|WIDE|LONG|HIGH|SIDE_WORD|SIZE)"):
         if row.words(*match.span("k")).lower() == "branch" and not any(m.mark is not None or m.batch for m in made) and not taken.intersection(range(*match.span("m"))):
             add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), kind="branch", kind_at=match.span("k")))  # "all that keeps branch nine shut is tape"

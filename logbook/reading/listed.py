@@ -170,7 +170,8 @@ def all_of_them(row: Row, at: int) -> bool:
     if len(kinds) == 1 and not plural(row, kinds[0]):
         return False  # "tee five, twelve by ten, all stapled": of this one
     if before in ("STOP", "QUERY"):
-        return behind in ("SIZE", "LEN")
+        last = next((k for k in range(at - 1, -1, -1) if row.items[k].concept.startswith("K_")), None)
+        return behind in ("SIZE", "LEN") or behind in ("STAPLED", "TAPED", "RUBBED") and last is not None and plural(row, last)  # "Straights one, two and three: … All taped and rubbed."
     return before == "COMMA" and behind in ("SIZE", "STAPLED", "TAPED", "LEN", "OF")
 
 

@@ -138,8 +138,9 @@ def _of_a_thing_named(row: Row, match) -> bool:
 # pattern with the mark in group m, and what else must hold; tried in order where a sentence names no piece otherwise
 SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     ("(?P<k>KIND) (?:[^STOP QUERY COMMA]){2,7} (?P<m>MARKED|NUM) (?=SEP|BE|$)", _told),
-    (f"{_THINGS} (?:ON|OF|IN) DET? (?P<m>MARKED|NUM) (?=BE|NOT|HAVE|MOVES|MOVE|SEATED|DAMAGE|NO|RUBBED|STAPLED|TAPED|FILLER|SHOWS)", _of_a_thing),
+    (f"{_THINGS} (?:ON|OF|IN) DET? (?P<m>MARKED|NUM) (?=BE|QUESTION|NOT|HAVE|MOVES|MOVE|SEATED|DAMAGE|NO|RUBBED|STAPLED|TAPED|FILLER|SHOWS)", _of_a_thing),
     (f"{START} (?:ON|IN) DET? (?P<m>MARKED|NUM) (?=DET? (?:{_THINGS}|BACK|SLOPE|OFFSETS))", _of_a_thing_named),
+    (f"{START} (?:MOVE|GOING_TO|WILL|I|FILLER){{0,3}} (?P<back>BACK TO) DET? (?P<m>MARKED|NUM) (?=COMMA|STOP)", None),
     (f"{START} (?P<m>MARKED|NUM) (?=MOVE ON RUN (?:NUM|LETTER))", None),
     (f"{START} (?P<m>MARKED|NUM) COMMA (?=WORD{{0,2}} ACCESSORY COMMA)", None),
     (f"{START} HEDGE (?P<m>MARKED|NUM) COMMA (?=(?:BE|IT|THIS){{1,2}} (?:RUN|ON RUN|FITTING|DET? KIND|SIZE))", None),

@@ -52,6 +52,7 @@ def mention_at(row: Row, match, mark=None, batch=()) -> Mention:
     another = any(item.concept == "ANOTHER" for item in row.items[max(0, first - 2) : match.end()])
     amends = mark is not None and _returns_to(row, first)
     amends = amends or mark is not None and at is not None and (told_before(row, at + 1, match.start("m")) or told_then(row, match.end("m")))
+    amends = amends or "back" in groups
     amends = amends or "on" in groups and match.start("on") >= 0 and row.items[match.start("on")].concept == "CORRECTION_ON"
     before = [item.concept for item in row.items[max(0, first - 3) : first]]
     corrects = "FIX" in before or (before[-2:] == ["NO", "COMMA"]) or before[-1:] == ["NO"]

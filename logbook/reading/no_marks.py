@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from logbook.reading.batches import plural
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import words_of
 
 
 def mark_before_kind(row: Row, match) -> bool:
@@ -233,4 +234,6 @@ def _sits_on_it(row: Row, at: int) -> bool:
 def reference(row: Row, at: int, taken: set[int]) -> bool:
     """A kind that is only pointed at: "into the tee", "off the main elbow"."""
     before = [row.items[k].concept for k in range(max(0, at - 2), at) if k not in taken]
+    if before[-1:] == ["DET"] and row.words(at - 1, at).lower() in words_of("small.the") and row.words(at - 2, at - 1).lower() in words_of("small.past_it"):
+        return True  # "goes in run four after the elbow"
     return any(c in ("TIED", "FROM", "OFF", "BY", "FT2") for c in before) or before[-1:] == ["TO"] or before == ["TO", "DET"]

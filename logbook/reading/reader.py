@@ -281,6 +281,10 @@ def _leaks(row: Row, stated: Row, made, regions) -> None:
         start -= 1
     made.append(drafts.Draft(start, leak=True))
     regions.insert(place + 1, (start, len(made) - 1))
+    named = min(one.first for one in (holder.kind, holder.mark) if one is not None)
+    if named > row.sentence_end(at):  # "leak test on run three, …. Section twelve whistled": the piece comes behind the test
+        regions[place] = (regions[place][0], len(made) - 1)
+        regions.insert(place + 2, (row.sentence_start(named), made.index(holder)))
 
 
 def _phrases(found, job, code, items, made, regions) -> None:
