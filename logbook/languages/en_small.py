@@ -39,6 +39,7 @@ ENGLISH_SMALL = Small(
     joins=frozenset("joined|tied|hooked|hooked up|connected|connected up|mated|coupled|closed|sealed|taped|stapled|fastened|attached|slid|butted|buttoned|tied in|stabbed|married|slipped|stapled and taped".split("|")),
     the=frozenset(("the", "that")),
     past_it=frozenset("after|before|past|behind|beside|next to|ahead of|right after|right before|downstream of|upstream of|just past|just before|just after".split("|")),
+    without=frozenset(("without",)),
     onto=frozenset("to|into|onto|on to|in to|up to|with|up against|against".split("|")),
     nor=frozenset("neither|nor|either".split("|")),
     is_so=frozenset("is|are|was|were|has|have|does|do|did|got|'s".split("|")),

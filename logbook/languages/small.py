@@ -43,6 +43,7 @@ class Small:
     joins: frozenset[str] = frozenset()  # before two pieces: makes them one
     the: frozenset[str] = frozenset()  # articles that point at a thing known
     past_it: frozenset[str] = frozenset()  # before a piece that only tells where another is
+    without: frozenset[str] = frozenset()  # ends a clause: what the one before has is not on this one
     onto: frozenset[str] = frozenset()  # between them
     not_that: frozenset[str] = frozenset()  # before a number: it is not that piece
     not_this: frozenset[str] = frozenset()  # behind an act: it was done to another piece

@@ -23,7 +23,7 @@ def _told_of_several(row: Row, match, ats: list[int]) -> bool:
     before, at = match.start() - 1, match.start("k")
     acted = before >= 0 and row.items[before].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[at].concept.startswith("K_")
     behind = [item.concept for item in row.items[match.end() : match.end() + 2]]
-    return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind == ["COMMA", "BOTH"] or _of_them(row, match.end())
+    return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind[:1] == ["BE"] and row.words(match.end(), match.end() + 1).lower() in words_of("small.several_are") or behind == ["COMMA", "BOTH"] or _of_them(row, match.end())
 
 
 def _of_them(row: Row, first: int) -> bool:
@@ -56,12 +56,14 @@ SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (r"(?P<k>KIND) NUMBER? (?P<list>LETTER (?:COMMA LETTER)* COMMA? AND LETTER) (?=SEP|$|BE|ON|RUN|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND) COMMA (?P<list>{_M} (?:COMMA? {_M})* COMMA? AND {_M}) (?=SEP|$|BE|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
-    (f"(?P<k>KIND) (?:FILLER|THIS|TIMES|DET|ON|RUN|NUM|WORD|LATER|HUNG|COUNTED){{0,5}} COMMA {_LIST} (?=SEP|$)", lambda row, match, ats: plural(row, match.start("k"))),
+    (f"(?P<k>KIND) (?:FILLER|THIS|TIMES|DET|ON|RUN|NUM|WORD|LATER|HUNG|COUNTED|BE|STAPLED|TAPED|RUBBED|AND|SIZE){{0,6}} COMMA {_LIST} (?=SEP|$)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?:^|(?<=SEP)|(?<=BUT)) (?:FILLER|DET|ONLY){{0,3}} {_LIST} (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HAVING|HUNG|STAPLED|TAPED|NOT|BOTH|NEED|PENDING|NOT_DONE|MISSING|FORGOT|LEAVES|TIED|NO (?!NUM))|FILLER KIND|COMMA (?:SIZE|BOTH|FILLER){{0,2}} KIND)", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){{0,3}} {_RANGE} (?=COMMA? (?:FILL|BOTH|SIZE|COMMA){{0,4}} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|I){{1,3}} {_LIST} (?=FILLER{{0,2}} COMMA (?:BOTH|ALL|FILL){{0,2}} (?:KIND|STAPLED|TAPED))", None),
     (f"(?:^|(?<=SEP)) (?P<f>(?:FILLER|I|AND|ANOTHER){{1,4}}) {_LIST} (?=(?:WORD|FILLER|LATER|ON RUN NUM){{0,3}} (?:SEP|$))", _worked_on),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|AND){{0,3}} {_LIST} (?=COMMA? (?:FILL|BE|ONLY){{0,2}} (?:SAME_THING|SAME_AS))", None),
+    (f"(?:STAPLES|TAPE|CLOSURE|MARK181|C_MASTIC|VANES|TABS) (?P<f>ON|IN) DET? (?P<list>{_M} (?:COMMA DET? {_M})+ COMMA? AND DET? {_M}) (?=SEP|$)", None),  # "three-eighths staples on 7, 8 and 9"
+    (f"ALL_THAT (?P<f>FROM) DET? {_RANGE} (?=BE|HUNG|COMMA|STAPLED|TAPED|RUBBED|$)", None),
     (f"NUMBER (?P<a>{_M}) (?:TO|THROUGH|THRU) NUMBER (?P<b>{_M}) (?!BY|LONG)", None),
     (f"(?P<k>KIND) COMMA {_RANGE} (?=COMMA|BE|STOP|$)", None),
     (f"(?:STAPLED|TAPED|RUBBED|HUNG) (?:FILLER|UP|DET){{0,2}} {_LIST} (?=SEP|$|FILLER|ON RUN|BUT|EXCEPT)", None),

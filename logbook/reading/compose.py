@@ -224,10 +224,10 @@ def _small_words(items, text: str):
             item = replace(item, concept="DEG", start=first.start, first=first.first, value=Measure("DEG", value, None, 0, False, value, near=True))
         elif item.concept == "NUMBER" and done[1:] and done[-1].concept == "COMMA" and done[-2].concept in LENGTHS and ahead in LENGTHS and said in words_of("small.calls_it") and any(concept_at(items, k) in _SPACED for k in range(place - 8, place)):
             item = replace(item, concept="FIX")  # "a hair over two, call it two and a sixteenth"
-        elif item.concept == "LEN" and item.value.unit == "mm" and _hundreds(items, place, text) and done:
+        elif (item.concept in ("CFM", "FT2") or item.concept == "LEN" and item.value.unit == "mm") and _hundreds(items, place, text) and done:
             first = done.pop()
-            millimetres = int(first.value.value) * 100 + int(item.value.raw)
-            item = replace(item, start=first.start, first=first.first, value=replace(item.value, value=item.value.value * millimetres / item.value.raw, raw=Fraction(millimetres)))
+            whole = int(first.value.value) * 100 + int(item.value.raw)
+            item = replace(item, start=first.start, first=first.first, value=replace(item.value, value=item.value.value * whole / item.value.raw, raw=Fraction(whole)))
         elif _digit_by_digit(items, place, text) and done:
             first = done.pop()
             item = replace(item, start=first.start, first=first.first, value=_plain(int(first.value.value) * 10 + int(item.value.value)))
@@ -243,7 +243,7 @@ def _moves_a_side(items, place: int) -> bool:
 
 
 def _hundreds(items, place: int, text: str) -> bool:
-    """ "two fifty millimetre": hundreds and tens said as two numbers."""
+    """ "two fifty millimetre", "one fifty square feet": hundreds and tens said as two numbers."""
     before, item = items[place - 1] if place else None, items[place]
     if before is None or before.concept != "NUM" or before.value.digits or item.value.digits or text[before.end : item.start] != " ":
         return False

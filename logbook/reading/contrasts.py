@@ -177,6 +177,9 @@ def _of_its_number(row: Row, clause: Clause, head: list[str]) -> _Told | None:
         return None
     if head[:1] in (["NUM"], ["MARKED"]):
         rest, last = _past_marks(head), words[-1]
+        without = next((k for k, word in enumerate(words) if word in words_of("small.without")), None)
+        if without is not None and (without + 1 == len(words) or words[without + 1] in words_of("small.gives_reason")) and not {"NOT", "NOT_DONE"} & set(head[: head.index("NO") if "NO" in head else 0]):
+            return _Told(False)  # "fifteen went in without"
         if rest[-1:] == ["WORD"] and last in words_of("small.nor"):
             rest = rest[:-1]
         if last in words_of("small.nor") and rest in ([], ["NOT"], ["BE", "NOT"]):

@@ -96,7 +96,7 @@ def _twice(row: Row, clause: Clause, begin: int) -> Claim | None:
     around = _none_is_not(row, clause, begin)
     if around is not None:
         return around
-    if begin + 2 >= clause.last or row.words(begin + 1, begin + 2).lower().split()[0] not in ("that", "like", "as", "because", "que"):
+    if begin + 2 >= clause.last or row.items[begin].concept == "NO" or row.words(begin + 1, begin + 2).lower().split()[0] not in ("that", "like", "as", "because", "que"):
         return None
     second = next((k for k in range(begin + 2, min(begin + 6, clause.last)) if live(row, k) == "NOT"), None)
     act = None if second is None else next((k for k in range(second + 1, min(second + 4, clause.last)) if live(row, k) in DENIED), None)

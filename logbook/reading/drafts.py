@@ -99,7 +99,8 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
         now.another = now.another or mention.another
         if kind is not None:
             if now.kind is None:
-                both = mention.kind_at[0] > 0 and row.items[mention.kind_at[0] - 1].concept in ("BOTH", "ALL")
+                before = mention.kind_at[0] - 1 - (row.items[mention.kind_at[0] - 1].concept == "SIZE")
+                both = before >= 0 and row.items[before].concept in ("BOTH", "ALL")
                 for mate in made[-2:] if both else ():  # "number 12 and number 13, both straights"
                     mate.kind = mate.kind or kind
                 here = {place for start, place in regions if start == regions[-1][0]}

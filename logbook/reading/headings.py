@@ -49,6 +49,12 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for first, span, _, other, _ in places.joints(row, language):
         if taken.issuperset(range(*other)) and taken.isdisjoint(range(*span)):
             add(Mention(first, span[1], mark=mark_text(row, *span, language), mark_at=span))
+    for match in row.find("(?:^|(?<=SEP)|(?<=FITTING)) (?P<all>(?:MARKED|NUM) DET? KIND (?:COMMA AND?|AND) (?:(?:MARKED|NUM) DET? KIND (?:COMMA AND?|AND) )*(?:MARKED|NUM) DET? KIND) (?=STOP|COMMA|$)"):  # "31 tee, 32 cap, 33 elbow"
+        ats = [at for at in range(*match.span("all")) if row.items[at].concept in ("MARKED", "NUM")]
+        if all(row.items[at].concept == "MARKED" or row.items[at].value.value > 4 and row.items[at].value.value.denominator == 1 for at in ats) and taken.isdisjoint(ats):
+            for at in ats:
+                kind_at = at + 1 + (row.items[at + 1].concept == "DET")
+                add(Mention(at, kind_at + 1, kind=row.items[kind_at].value, kind_at=(kind_at, kind_at + 1), mark=mark_text(row, at, at + 1, language), mark_at=(at, at + 1)))
     if language.code == "es":
         for mention in _several(row, taken | used, language):
             add(mention)
@@ -90,7 +96,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?P<on>CORRECTION_ON) (?:FILL|DET|ON|OF|KIND|THIS){{0,3}} (?P<m>{MARK}) (?!BY|LONG)"):
         add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED|LEAVES) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER|QUESTION))"):
+    for match in row.find("(?:(?<=SEP)|^|(?<=AND)|(?<=BUT)|(?<=FILLER)) (?:FILLER|AND|DET|ONLY)* (?P<m>MARKED|NUM|LETTER NUM) (?=(?:ON|OF|FROM) RUN|BE|HAVE|NO (?!NUM)|NOT|NOT_DONE|PENDING|(?:FILLER|ONLY)? (?:HUNG|STAPLED|TAPED)|FILLER BE|TIED|LEAVES|SHOULD_HAVE) (?!BE (?:NUM|DEG|LEN|ANOTHER|LATER|QUESTION))"):
         one = row.words(*match.span("m")).lower() == "one" and match.start("m") > 0 and row.items[match.start("m") - 1].concept not in ("STOP", "QUERY") and [item.concept for item in row.items[match.start("m") - 2 : match.start("m")]] != ["FIX", "COMMA"]
         one = one or an_angle(row, match) or row.words(*match.span("m")).lower() == "one" and any(row.words(k, k + 1).lower() == "one" for k in range(match.end(), row.sentence_end(match.end())))  # "one's taped and one isn't"
         one = one or _of_its_sides(row, match.start("m"))
@@ -179,10 +185,19 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) (?:FILLER|DET){0,2} (?P<m>MARKED|NUM|LETTER NUM) COMMA? (?=(?:FILL|COMMA)* (?:SAME_THING|SAME_SIZE))"):
         if not taken.intersection(range(*match.span("m"))):
             add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
-    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:DET|WORD|GENERIC|NUM|ANOTHER|OTHER_SIDE|AND|FILLER){1,5} COMMA (?P<m>MARKED|NUM) COMMA (?=FILL{0,2} SAME_THING|(?P<b>BE|HAVE|NOT|NO|NOT_DONE|STAPLED|TAPED))"):  # "the other one, thirty-one, same thing"
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)) (?:DET|WORD|GENERIC|NUM|ANOTHER|OTHER_SIDE|AND|FILLER){1,5} COMMA (?P<m>MARKED|NUM) COMMA (?=FILL{0,2} SAME_THING|(?P<b>BE|HAVE|NOT|NO|NOT_DONE|STAPLED|TAPED|OVER|SIZE|LEN|OFFSETS|MOVE))"):  # "the other one, thirty-one, same thing"
         beside = match.start("b") < 0 or not words_of("small.beside_it").isdisjoint(row.words(*match.span()).lower().replace(",", "").split())  # "its neighbor, thirty-one, isn't taped"
         if beside and not taken.intersection(range(*match.span("m"))):
             add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) DET? NUM (?:FILLER|LATER|THIS|I|WORD|ON|DET|FROM|VOID){1,5} COMMA (?P<m>MARKED|NUM) COMMA (?=HAVE|BE|DAMAGE|NOT|NO|STAPLED|TAPED|I)"):
+        if "one" in row.words(match.start(), match.start() + 2).lower().split() and not taken.intersection(range(*match.span("m"))):  # "the one I did after lunch, eighty-three, got ripped"
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) DET (?:DAMAGE|WORD|FILLER|STAPLED|TAPED|RUBBED|NO|VANES|WITH|NOT){1,3} NUM BE (?P<m>MARKED|NUM) (?=SEP|$|AND)"):
+        if row.words(match.start("m") - 2, match.start("m") - 1).lower() == "one" and not taken.intersection(range(*match.span("m"))):  # "the wet one is fifty-eight"
+            add(replace(mention_at(row, match), mark=mark_text(row, *match.span("m"), language), mark_at=match.span("m")))
+    for match in row.find(f"{START} DET? (?P<k>KIND) (?P<b>WORD (?:IT|THIS))? BE (?P<m>MARKED|NUM) (?=COMMA|STOP)"):  # "the reducer's 12, fourteen by ten to ten by ten", "elbow after it is 13"
+        if row.items[match.start("k")].concept not in ("K_COLLAR", "K_HANGER", "K_REGISTER", "K_OFFSET") and not angle_not_mark(row, match) and not taken.intersection(range(*match.span("m"))):
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(f"(?:{START}|(?<=STOP)) (?:ANOTHER|AND|FILLER){{0,3}} (?P<m>MARKED|NUM) (?:WORD|FILLER)? (?P<c>COMMA) (?=DET? (?:KIND|SIZE|SERVICE|STAPLED|TAPED|VANES|HUNG))"):
         if row.words(*match.span("c")) == ":" and not taken.intersection(range(*match.span("m"))):  # "73 first: straight, … Then 74: elbow, …"
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
@@ -198,7 +213,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     known = {mark for m in made for mark in (m.mark, *(one for one, _ in m.batch)) if mark is not None}
     for match in row.find("(?:COMMA|STOP|AND|BUT) (?P<m>MARKED|NUM) (?=ME (?:FILLER|WORD|NOT|NOT_DONE|FORGOT|TAPED|STAPLED|RUBBED|LEFT_OUT|TRADE_NOISE|HAVE|PENDING)|FORGOT|NOT_DONE)"):
         mark = mark_text(row, *match.span("m"), language)  # "23 is taped, 24 I forgot"
-        if mark in known and not taken.intersection(range(*match.span("m"))):
+        alone = row.items[match.start()].concept == "STOP" and row.items[match.end()].concept == "I" and mark is not None and len(mark) > 1
+        if (mark in known or alone) and not taken.intersection(range(*match.span("m"))):
             add(replace(mention_at(row, match, mark=mark), first=match.start("m")))
     for match in row.find("(?:ON|ONLY|EXCEPT|BUT|COMMA|VOID) DET? (?P<m>MARKED|NUM) (?=NOT (?!BY|LONG)|NO (?!NUM)|NOT_DONE|VOID)"):
         mark = mark_text(row, *match.span("m"), language)  # "nomás al 5 no le puse"

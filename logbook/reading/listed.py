@@ -171,7 +171,8 @@ def all_of_them(row: Row, at: int) -> bool:
         return False  # "tee five, twelve by ten, all stapled": of this one
     if before in ("STOP", "QUERY"):
         last = next((k for k in range(at - 1, -1, -1) if row.items[k].concept.startswith("K_")), None)
-        return behind in ("SIZE", "LEN") or behind in ("STAPLED", "TAPED", "RUBBED") and last is not None and plural(row, last)  # "Straights one, two and three: … All taped and rubbed."
+        several = sum(row.items[k].concept.startswith("K_") for k in range(row.sentence_start(at - 1), at)) > 1
+        return behind in ("SIZE", "LEN") or behind in ("STAPLED", "TAPED", "RUBBED") and last is not None and (several or plural(row, last))  # "Straights one, two and three: … All taped and rubbed."
     return before == "COMMA" and behind in ("SIZE", "STAPLED", "TAPED", "LEN", "OF")
 
 

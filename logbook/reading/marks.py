@@ -156,6 +156,7 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"{START} (?P<m>MARKED) (?=COMMA|RUN|ON RUN|SIZE|STAPLED|TAPED|HUNG|HAVE|NO|NOT)", None),
     (f"{START} (?P<m>MARKED|NUM) SIGN (?=KIND|SIZE)", None),
     (f"(?P<k>K_REPAIR) (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON)", None),
+    (f"{START} OTHER (?:WORD|FILLER|DET|HAVE|MOVE|DAMAGE|ON|IN){{1,4}} (?P<f>TRADE_NOISE|DAMAGE|THROUGH) DET? (?P<m>MARKED|NUM) (?=SEP|$)", _says("through", "into", "in", "up")),  # "somebody put their boot through 64"
     (f"REPAIRED DET? DAMAGE (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"REPAIRED (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"(?:HUNG|HANG|SEALED|REPAIRED|REDID) (?:FILLER|UP|DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON|TIED|FILLER)", None),

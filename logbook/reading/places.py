@@ -110,7 +110,7 @@ def of_the_joined(row: Row) -> set[int]:
 _LED = "(?:DET|FITTING|NUMBER|KIND){0,2}"
 _BESIDE = f"(?P<m>MARKED|NUM) (?P<w>(?P<to>TO|AND|WORD|WITH) {_LED} (?P<m2>MARKED|NUM)) (?!BY|LONG|WIDE|HIGH|TO|THRU|THROUGH)"
 _JOINED = f"(?P<v>TAPED|STAPLED|SEALED|HUNG|TIED|WORD) {_LED} {_BESIDE}"  # "joined fifteen to sixteen"
-_BETWEEN = f"(?:^|(?<=SEP)|(?P<j>JOINT) BE?|(?<=AND)) (?P<b>WORD|FROM) {_LED} {_BESIDE}"  # "the joint between 22 and 23"
+_BETWEEN = f"(?P<j>JOINT)? (?P<b>WORD|FROM) {_LED} {_BESIDE}"  # "the joint between 22 and 23"
 _NEXT_TO = f"(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)|(?P<j>JOINT) (?:FROM|OF|ON|COMMA)) (?:FILLER|DET){{0,2}} {_BESIDE} (?=BE|NOT|HAVE|NO|NOT_DONE|PENDING|TIGHT|COMMA (?:GAP|NO|NOT|TIGHT))"  # "22 to 23 has a gap"
 _NOT_CLOSED = ("NOT", "NO", "NOT_DONE", "PENDING", "GAP", "NEED", "FORGOT", "MISSING", "WILL", "GOING_TO", "LATER", "IF")
 
@@ -127,7 +127,7 @@ def joints(row: Row, language: Language) -> list[tuple[int, tuple[int, int], str
             if pattern is _JOINED and (row.words(*match.span("v")).lower() not in words_of(said) or to not in words_of("small.onto") or row.items[match.start("v")].concept in ("TAPED", "STAPLED") and not next_to):
                 continue
             told = any(item.concept in _OF_A_JOINT for item in row.items[match.end() : row.sentence_end(match.end())])
-            if pattern is _BETWEEN and (row.words(*match.span("b")).lower() not in words_of(said) or to not in ("and", "y", "to") or any(item.concept.startswith("K_") for item in row.items[match.start() : match.end()]) or match.start("j") < 0 and not told):
+            if pattern is _BETWEEN and (row.words(*match.span("b")).lower() not in words_of(said) or to not in ("and", "y", "to") or any(item.concept.startswith("K_") for item in row.items[match.start() : match.end()]) or match.start("j") < 0 and not (told or any(item.concept in _OF_A_JOINT for item in row.items[row.sentence_start(match.start()) : match.start()]))):
                 continue
             if pattern is _NEXT_TO and (to not in words_of("small.onto") or not next_to or not told or match.end() < len(row.items) and row.words(match.end(), match.end() + 1).lower() in words_of("small.several_are")):
                 continue

@@ -283,8 +283,11 @@ def _leaks(row: Row, stated: Row, made, regions) -> None:
     regions.insert(place + 1, (start, len(made) - 1))
     named = min(one.first for one in (holder.kind, holder.mark) if one is not None)
     if named > row.sentence_end(at):  # "leak test on run three, …. Section twelve whistled": the piece comes behind the test
-        regions[place] = (regions[place][0], len(made) - 1)
-        regions.insert(place + 2, (row.sentence_start(named), made.index(holder)))
+        own = regions[place][1]
+        made.insert(own, made.pop())
+        regions[:] = [(first, other + (own <= other < len(made) - 1)) for first, other in regions]
+        regions[place], regions[place + 1] = (regions[place][0], own), (start, own)
+        regions.insert(place + 2, (row.sentence_start(named), own + 1))
 
 
 def _phrases(found, job, code, items, made, regions) -> None:

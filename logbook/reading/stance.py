@@ -238,7 +238,7 @@ def _harmed(row: Row, clause: Clause, items, language: Language) -> bool:
     if _mistaped(row, items):
         return True
     itself = any(item.concept == "DAMAGE" and re.search(language.told.voices.befell, row.text[item.start : item.end].lower()) for item in items)
-    if not itself and not any(item.concept in ("IT", "FITTING", "BRANCH_WORD", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL") or item.concept.startswith("K_") for item in items):
+    if not itself and not any(item.concept in ("IT", "FITTING", "BRANCH_WORD", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL") or item.concept.startswith("K_") for item in items) and (len(items) < 2 or items[-1].concept not in ("NUM", "MARKED") or items[-2].concept not in ("TRADE_NOISE", "THROUGH")):
         return False
     return in_any("told.voices.harm").search(row.words(clause.first, clause.last).lower()) is not None
 
