@@ -303,14 +303,14 @@ DAMAGES = (
 
 METHODS = (
     ("plug", "plug|plugged|a plug|cut in a plug|new plug|put in a plug|board plug|plugged it|plug of board|put a plug in"),
-    ("replaced", "changed the piece for|changed the board for|changed the board|changed it for a new|changed it for new|change it for new|put a new piece|put new piece|put new board|put a new board|replaced|replaced it|replaced the panel|new panel|swapped|swapped it|swapped out|replaced the whole panel|new piece of board|swapped it out|changed the panel|replaced that panel|replaced the section|replaced the board|replaced that|new board|cut in new board|put in a new panel|put a new panel in|changed it out|changed out|replaced the whole thing|made a new one|cut a new one|built a new one|made another one|cut another one"),
+    ("replaced", "changed the piece for|changed the board for|changed the board|changed it for a new|changed it for new|change it for new|put a new piece|put new piece|put new board|put a new board|replaced|replaced it|replaced the panel|new panel|swapped|swapped it|swapped out|replaced the whole panel|new piece of board|swapped it out|changed the panel|replaced that panel|replaced the section|replaced the board|replaced that|new board|cut in new board|put in a new panel|put a new panel in|changed it out|changed out|replaced the whole thing|made a new one|made new one|cut new one|built new one|made new piece|cut new piece|cut a new one|built a new one|made another one|cut another one"),
     ("mastic", "glass fabric|fabric|mesh|glass mesh"),
 )
 
 TELLING = frozenset(
     "the and on is in to by of it with run down straight elbow stapled taped rubbed every long back side sides comes"
     " fitting twelve two inches inch one four six eight ten twenty no not for that this was we have still from top"
-    " str strt trans stpl stpls stpld tpd rubd lng oc bk".split()
+    " str strt trans stpl stpls stpld tpd rubd lng oc bk lk tst sqft sf cfm stp rbd hgr brd btm".split()
 ) | ({one.words for one in ENGLISH_THUMBS.shorts if one.words.isalpha() and len(one.words) > 2 and not one.after} - {"dia", "diam", "fem", "prob", "approx", "coll", "pres"})  # the last are Spanish too
 
 NAMES = frozenset(

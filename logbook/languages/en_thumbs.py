@@ -6,7 +6,11 @@ from logbook.languages.thumbs import Short, Thumbs
 
 _NUMBERED = r"\s*#?\s*[a-z]?-?\d"  # a piece's number behind its kind
 _SIDES = r"(?<![\w./\"])[0-4]\s*$"
-_EVERY = r"\s*@?\s*(?:[1-3](?:\.\d+|\s*[- ]?\s*1/[248])?|[1-4]\.\d+)\s*(?:\"|in\b|inch)?\s*(?:o\.?c\b|apart|[,.;&+\n]|/(?!\d)|$|(?:n|and)\s+|(?:(?:tpd|tped|tapd|taped|tape|tpe)\b(?!\s*[0-4]\b(?![\"./]))|rbd|rubd|rubbed|no|not|trmd|wpd|wiped|trimmed)\b)"
+_EVERY = (
+    r"\s*@?\s*(?:[1-3](?:\.\d+|\s*[- ]?\s*1/[248])?|[1-4]\.\d+)(?![\d.])\s*(?:\"|in\b|inch)?\s*(?:$|[,.;&+\n]|/(?!\d)|o\.?c\b"
+    r"|(?!(?:sds?|sde|sides?|seams?|sm|of|or|to|x|by|in|places|spots|rows|corners|jts?|jnts?|joints?|ends?|pcs?|pieces|brd|bd|board|thk|thick|leg|legs|wide|wd|times|boxes|flaps?|tabs?)\b)"
+    r"(?!(?:tpd|tped|tapd|taped|tape|tpe)\s*[0-4]\b(?![\"./]))[a-z])"
+)
 _TAPE = r"(?:\bta?pe?d?\s*[:=-]?\s*[\d. /]+\"?\s*(?:in\b|inch|wide|wd)?\s*(?:wide|wd)?|\bta?pe?d?|\btape[ds]?|✓|✅|✔|\bw/|\bwith)\s*[:=-]?\s*$"
 _OVER = r"\s*[\d.]+\s*/\s*\d\d\b"
 
@@ -33,7 +37,7 @@ ENGLISH_THUMBS = Thumbs(
             acc_dr acc_door accs_dr a/d acdr accdr access_dr=access door
             eqc eq_conn eqp_conn equip_conn eqpt_conn eq_con equip_con eqpt_con eq_cn unit_conn eqconn=equipment connection
             dmpr_slv dmp_slv damp_slv fd_slv fd_sleeve damper_slv dmpr_sleeve dmpr_slve damp_sleeve dslv=damper sleeve
-            pln plnm plm=plenum
+            pl pln plnm plm=plenum
             endc e/c end_cp endcp endcap e_cap ecap=end cap
             t/o=take-off
             brn brch brnch bch=branch
@@ -53,6 +57,8 @@ ENGLISH_THUMBS = Thumbs(
             rbd rbbd rubd rubbd rb'd rbed=rubbed
             rbd_dn rubd_dn rbd_dwn rubd_dwn rubbed_dn rubbed_dwn=rubbed down
             trmd trimd trmmd trm'd=trimmed
+            outwd outwrd=outward
+            ovr=over
             wpd wipd wpd_dn=wiped
             clnd clned=cleaned
             mstc mast mstk mastc mstic msstc=mastic
@@ -139,6 +145,10 @@ ENGLISH_THUMBS = Thumbs(
             brds=boards
             fitg ftg fttg=fitting
             w/o w/out=without
+            w/=with
+            wrmd warmd=warmed
+            heatr htr=heater
+            facng fcng=facing
             gonna_do=going to do
             lv lvs=leaves
             gd=good
@@ -172,10 +182,27 @@ ENGLISH_THUMBS = Thumbs(
         Short("stpl", "sides stapled,", before=_SIDES, after=r"\s*[,/&+]?\s*[0-4]\s*tpe?d"),
         Short("stpld", "sides stapled,", before=_SIDES, after=r"\s*[,/&+]?\s*[0-4]\s*tpe?d"),
         Short("tpd", "sides taped,", before=_SIDES, after=r"\s*[,/&+]?\s*[0-4]\s*stpl"),
-        Short("tpd", "sides taped,", before=r"[0-4]\s*(?:sd?s\s*|sides\s*)?(?:stp\w*|stapled)\s*[,/&+]?\s*[0-4]\s*$"),
-        Short("stpl", "sides stapled,", before=r"[0-4]\s*(?:sd?s\s*|sides\s*)?(?:tpe?d|taped)\s*[,/&+]?\s*[0-4]\s*$"),
-        Short("stpld", "sides stapled,", before=r"[0-4]\s*(?:sd?s\s*|sides\s*)?(?:tpe?d|taped)\s*[,/&+]?\s*[0-4]\s*$"),
+        Short("tpd", "sides taped,", before=r"(?<![\w./\"])[0-4]\s*(?:sds?\s*|sides?\s*)?(?:stp\w*|stapled)\s*[,/&+]?\s*[0-4]\s*$"),
+        Short("stpl", "sides stapled,", before=r"(?<![\w./\"])[0-4]\s*(?:sds?\s*|sides?\s*)?(?:tpe?d|taped)\s*[,/&+]?\s*[0-4]\s*$"),
+        Short("stpld", "sides stapled,", before=r"(?<![\w./\"])[0-4]\s*(?:sds?\s*|sides?\s*)?(?:tpe?d|taped)\s*[,/&+]?\s*[0-4]\s*$"),
+        Short("stpl leg", "staple leg, every", before=r"\d/\d+\s*(?:\"|in)?\s*$", after=r"\s*[\d.]+\s*(?:\"|in)?\s*(?:oc|o\.c|apart)"),
+        Short("stpl leg", "staple leg", before=r"(?:\d/\d+|\.\d+)\s*(?:\"|in)?\s*$"),
         Short("stpl leg", ", staple leg", before=r"(?:\d|\"|in)\s*$"),
+        *(Short(one, f", {one}", before=r"\d\s*x\s*\d+\s+$", after=r"\s*\"?\s*(?:in\s*)?(?:legs?|stpls?|staples?)\b") for one in ("3/8", "1/2", "5/8", "9/16", "1/4")),
+        *(Short(one, "board,", before=r"(?:^|[\s,])(?:1|1\.5|1[ -]1/2|2)\s*(?:\"|in|inch)\s*$", after=r"\s*[\d.]|\s*(?:tape|tpe|tpd|stpl)") for one in ("brd", "bd", "thk brd", "thick brd")),
+        *(Short(one, f"{one} inch", before=r"\b(?:brd|bd|board)\s*[:=]?\s*(?:is\s*)?$", after=r"\s*(?:[,;\n]|/(?!\d)|$|(?!in\b|inch|x)[a-z])") for one in ("1", "1.5", "2")),
+        *(Short(one, f"{one} inch", before=r"\b(?:tape|tpe|tp)\s*[:=]?\s*$", after=r"\s*(?:181|[ph]\b|wide|wd)") for one in ("2", "2.5", "3")),
+        *(Short(f"{one}/4", f"{one} sides", before=r"\b(?:st\w+|ta?pe?d?|taped)\s*[:=]?\s*$", after=r"\s*[,;]?\s*(?:ta?pe?d?|taped|st\w+)\s*[:=]?\s*[0-4]/4") for one in "1234"),
+        *(Short(f"{one}/4", f"{one} sides,", before=r"[0-4]/4\s*[,;]?\s*(?:st\w+|ta?pe?d?|taped)\s*[:=]?\s*$") for one in "1234"),
+        *(Short(one, f"{one} board,", before=r"(?:wg|wc|static|\",?|[,/])\s*$", after=r"\s*(?:no\b|stp|s/t|w/|tie|rods?)") for one in ("475", "800", "1400")),
+        Short("rods", "tie rods", before=r"(?<!tie)(?<!tie\s)(?:\b(?:no|without|w/o|need|needs|nd|w/|with|wo|forgot|got)\s*|[,;.]\s*)$"),
+        Short("tape ovr", "taped over", before=r"[,;/]\s*$"),
+        Short("tape over", "taped over", before=r"[,;/]\s*$", after=r"\s*(?:it\b|[,.;/\n]|$)"),
+        Short("sd", "sides", before=r"[02-4]\s*$"),
+        Short("stpl", "stapled", after=r"\s*(?:all\s*)?[0-4]\s*(?:sds?|sides?)\b"),
+        Short("s t r", "stapled, taped, rubbed", after=r"\s*(?:[.,;/\n]|$)"),
+        Short("w", "wye", before=r"^$", after=r"-?\d+\s+\d+x"),
+        *(Short(one, side, before=r"(?:^|[,;/.\n]|\d)\s*$", after=r"\s+(?:flat|lvl|level|sd|side|stays|str8)\b") for one, side in (("l", "left"), ("r", "right"), ("b", "bottom"), ("t", "top"))),
         Short("w", "with", after=r"\s*\d+\s*x|\s+(?:vns|vanes|no|an?|the|tape|tpe|stpl|staples|mastic|mstc|br|br\w*|mast)\b"),
         Short("l", "left", after=_OVER),
         Short("r", "right", after=_OVER),
@@ -183,6 +210,7 @@ ENGLISH_THUMBS = Thumbs(
         Short("b", "bottom", after=_OVER),
         Short("t", "top", after=r"\s+(?:dn|down|up|in|out|flat|lvl|level|comes|drops)\b"),
         Short("b", "bottom", after=r"\s+(?:dn|down|up|in|out|flat|lvl|level|comes|raises)\b"),
+        Short("brd", "the board", before=r"\b(?:warmed|warmd|wrmd|heated|htd|preheated|wiped|wpd|warm|heat)\s*$"),
         Short("brd", "board"),
         Short("bd", "board", before=r"\d\"?\s*(?:in|inch)?\s*$|\b(?:475|800|1400)\s*$"),
         Short("bd", "board", after=r"\s*[:=-]?\s*(?:is\s*)?\d|\s+thick|\s+thk"),

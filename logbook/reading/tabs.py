@@ -58,7 +58,8 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
 def _but_some(row: Row, cut_up: tuple[Part, ...], place: int) -> bool:
     """ "Every tab's down except three" """
     behind = cut_up[place + 1] if place + 1 < len(cut_up) and cut_up[place + 1].sentence == cut_up[place].sentence else None
-    return behind is not None and row.items[behind.first].concept in ("EXCEPT", "ALL_BUT") and any(row.items[at].concept == "NUM" for at in range(behind.first + 1, min(behind.first + 3, behind.last)))
+    opens = behind is not None and (row.items[behind.first].concept in ("EXCEPT", "ALL_BUT") or row.items[behind.first].concept == "BUT" and behind.last - behind.first <= 3)  # "all tabs bent but 3"
+    return opens and any(row.items[at].concept == "NUM" for at in range(behind.first + 1, min(behind.first + 3, behind.last)))
 
 
 def _bent_all_the_same(row: Row, cut_up: tuple[Part, ...], place: int) -> bool:
