@@ -9,7 +9,7 @@ _SIDES = r"(?<![\w./\"])[0-4]\s*$"
 _EVERY = (
     r"\s*@?\s*(?:[1-3](?:\.\d+|\s*[- ]?\s*1/[248])?|[1-4]\.\d+)(?![\d.])\s*(?:\"|in\b|inch)?\s*(?:$|[,.;&+\n]|/(?!\d)|o\.?c\b"
     r"|(?!(?:sds?|sde|sides?|seams?|sm|of|or|to|x|by|in|places|spots|rows|corners|jts?|jnts?|joints?|ends?|pcs?|pieces|brd|bd|board|thk|thick|leg|legs|wide|wd|times|boxes|flaps?|tabs?)\b)"
-    r"(?!(?:tpd|tped|tapd|taped|tape|tpe)\s*[0-4]\b(?![\"./]))[a-z])"
+    r"(?!(?:tpd|tped|tapd|taped|tape|tpe)\s*[0-4]\b(?!\s*(?:[\"./]|of\b|sd|side)))[a-z])"
 )
 _TAPE = r"(?:\bta?pe?d?\s*[:=-]?\s*[\d. /]+\"?\s*(?:in\b|inch|wide|wd)?\s*(?:wide|wd)?|\bta?pe?d?|\btape[ds]?|✓|✅|✔|\bw/|\bwith)\s*[:=-]?\s*$"
 _OVER = r"\s*[\d.]+\s*/\s*\d\d\b"
@@ -59,6 +59,8 @@ ENGLISH_THUMBS = Thumbs(
             trmd trimd trmmd trm'd=trimmed
             outwd outwrd=outward
             ovr=over
+            lft=left
+            rgt rght=right
             wpd wipd wpd_dn=wiped
             clnd clned=cleaned
             mstc mast mstk mastc mstic msstc=mastic
@@ -67,7 +69,8 @@ ENGLISH_THUMBS = Thumbs(
             prehtd prht preht pre-htd=preheated
             fixd fxd=fixed
             rprd rpr'd repd reprd rprd'=repaired
-            ptchd=patched
+            ptchd patchd=patched
+            tied+tpd tied&tpd tied/tpd=tied in and taped
             rplcd repl'd repld rplc'd=replaced
             instld instl'd=installed
             rnfcd reinf reinfd rnf=reinforced
@@ -120,7 +123,7 @@ ENGLISH_THUMBS = Thumbs(
             lktst lk_tst leak_tst lk_test lktest lkg_test=leak test
             insd insde=inside
             outsd outsde otsd otsde=outside
-            exc xcpt xcept excpt ecxept=except
+            exc cept exept xcpt xcept excpt ecxept=except
             frm=from
             thru=through
             tmrw tmw tmrrw 2moro tomo tmro tmrow 2mrw 2mro=tomorrow
@@ -203,14 +206,14 @@ ENGLISH_THUMBS = Thumbs(
         Short("sd", "sides", before=r"[02-4]\s*$"),
         Short("stpl", "stapled", after=r"\s*(?:all\s*)?[0-4]\s*(?:sds?|sides?)\b"),
         Short("in", "inches wide", before=r"181\s?-?a?-?\s?[ph]\s*[,/]?\s*[\d.]+\s*$"),
-        Short('"', '" wide', before=r"181\s?-?a?-?\s?[ph]\s*[,/]?\s*[\d.]+\s*$"),
+        Short('"', '" wide', before=r"181\s?-?a?-?\s?[ph]\s*[,/]?\s*[\d.]+\s*$", after=r"(?!\s*(?:w\.?g|w\.?c|static|sp\b|line|oc|leg|stpl|staple))"),
         Short("x", "n/a", before=r"\b(?:st\w*|ta?pe?d?|taped|rub|rbd|rubbed|vns|vanes|trim|trmd|wiped|wpd|tabs)\s*$", after=r"\s*(?:[,;/\n]|$)"),  # a cross, or a tick
         Short("ea side", "on each side", before=r"\d\"?\s*$"),
         Short("s+t", "stapled, taped"),
         Short("s&t", "stapled, taped"),
         Short("in", "off the", before=r"\d\s*x\s*\d+\s*$", after=r"\s*\d+\s*x\s*\d"),
-        *(Short(one, f"{one} sides", before=r"\bst\w+\s*$", after=r"\s*[,/&+]?\s*(?:tpd|taped|tape|tpe)\s*[0-4]\b(?![\"./])") for one in "234"),
-        *(Short(one, f"{one} sides,", before=r"\bst\w+\s*[0-4]\s*[,/&+]?\s*(?:tpd|taped|tape|tpe)\s*$", after=r"(?![\"./\d])") for one in "1234"),
+        *(Short(one, f"{one} sides", before=r"\bst\w+\s*$", after=r"\s*[/&+]?\s*(?:tpd|taped)\s*[0-4]\b(?![\"./]|\s*(?:sd|side|of\b))") for one in "234"),
+        *(Short(one, f"{one} sides,", before=r"\bst\w+\s*[0-4]\s*(?:sds?|sides?)?\s*[/&+]?\s*(?:tpd|taped)\s*$", after=r"(?![\"./\d])") for one in "1234"),
         Short("dr", "access door", before=r"^$|[\n;]\s*$", after=_NUMBERED),
         Short("ds", "damper sleeve", before=r"^$|[\n;]\s*$", after=_NUMBERED),
         Short("lt", "leak test", before=r"^$|[\n;]\s*$", after=r"\s*r(?:un)?\s*\d"),
@@ -223,6 +226,15 @@ ENGLISH_THUMBS = Thumbs(
         Short("in", "clinched inward", before=r"\b(?:oc|o\.c\.?)\s*$", after=r"\s*(?:[,.;/\n]|$|tpd|taped|tape)"),
         Short("in", "inch wide", before=r"\b(?:w|w/|with|wth)\s*[\d.]+\s*$", after=r"\s*181"),
         Short('"', '" wide', before=r"\b(?:w|w/|with|wth)\s*[\d.]+\s*$", after=r"\s*181"),
+        Short("in", "come in", before=r"\b(?:all|all 4|4)\s*(?:sds|sides)\s*$", after=r"\s*\d"),
+        *(Short("in", "over", before=rf"\b{one}\s*$", after=r"\s*\d") for one in ("ofs", "ofst", "offset", "offst")),
+        Short("ofs", "offset", before=r"\d\"\s*$"),
+        Short("r side", "on the right side,", before=r"\b(?:hole|puncture|tear|rip|dent)\s*[\d/.]+\"?\s*$"),
+        Short("l side", "on the left side,", before=r"\b(?:hole|puncture|tear|rip|dent)\s*[\d/.]+\"?\s*$"),
+        *(Short(one, ", vanes", before=r"\b(?:90|45|60|30)\s*(?:deg)?\s*$") for one in ("vanes", "vns")),
+        Short("r", "throat radius", before=r"\b(?:el|elb|elbow|vanes|vns|pc|90|45)\b.{0,12}$", after=r"\s*=\s*\d"),
+        *(Short(f"{one}s", f"{one} sides", after=r"\s*(?:stp|stapl|ta?pe?d|taped)") for one in "234"),
+        Short("tabs:", "tabs", after=r"\s*\d+\s*of\s*\d+"),
         Short("s t r", "stapled, taped, rubbed", after=r"\s*(?:[.,;/\n]|$)"),
         Short("w", "wye", before=r"^$", after=r"-?\d+\s+\d+x"),
         *(Short(one, side, before=r"(?:^|[,;/.\n]|\d)\s*$", after=r"\s+(?:flat|lvl|level|sd|side|stays|str8)\b") for one, side in (("l", "left"), ("r", "right"), ("b", "bottom"), ("t", "top"))),
@@ -257,7 +269,7 @@ ENGLISH_THUMBS = Thumbs(
         Short("wd", "wide", before=r"\d\"?\s*(?:in|inch)?\s*$"),
         Short("nd", "need", after=r"\s+(?:to|2|tape|tpe|stpl|staples|vns|vanes|more|new|a)\b"),
         Short("2", "to", before=r"\b(?:need|nd|needs|got|have|hv|going|want|forgot|frgt)\s+$", after=r"\s+(?:tape|tpe|stpl|staple|rub|do|fix|finish|fnsh|get|trim|wipe|put|hang|check|seal)"),
-        Short("b4", "before", after=r"\s+(?:i|we|it|the|my|lunch|tap|tpd|tape|rub|stpl|stap|hang|they|he|quit|break)\w*"),
+        Short("b4", "before", after=r"\s+(?:i|we|it|the|my|lunch|tap|tpd|tape|rub|stpl|stap|hang|they|he|quit|break)\w*|\s*(?:[,;/\n]|$)", before=r"[a-z]\s$"),
         Short("hv", "have"),
         Short("dn", "down"),
         Short("lvl", "level"),
