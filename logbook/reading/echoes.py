@@ -163,6 +163,12 @@ def _before(row: Row, drawn: tuple[Sketch, ...], place: int, seen: bool, languag
     return None
 
 
+def _asks_how_much(row: Row, act: Sketch) -> bool:
+    """Whether a measure is asked about, and not the act: "three inch tape?", "every two?"."""
+    items = row.items
+    return any(items[at].concept in ("LEN", "FRAC") or items[at].concept == "NUM" and items[at - 1].concept in ("EVERY", "STAPLED", "ON", "AT") for at in range(max(1, act.first), act.last))
+
+
 def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked: bool, words: str, language: Language, found: Echoed, as_it_is: bool = False) -> None:
     act, one, code = drawn[before], drawn[place], language.code
     again = any(one.last < len(row.items) and row.items[one.last].concept == "QUERY" for one in drawn[before + 1 : place])
@@ -186,6 +192,9 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
         return  # "checked for loose vanes, there are none"
     if asked and not told and word(code, "told.echoes.fault_asked").search(act.words):  # "did I leave the vanes loose? Not one": no fault is no act
         found.spent.update({*range(act.first, act.last), *range(one.first, one.last)} - _naming(row, act))
+        return
+    if asked and not told and _asks_how_much(row, act):
+        found.spent.update(range(one.first, one.last))  # "staples every two? No, every three": not so many, but stapled
         return
     lacking = finds(rows(code, "told.echoes.lacking"), act.words) is not None
     if word(code, "told.echoes.by_doing").search(words):

@@ -81,6 +81,12 @@ def _each_side(found: Found):
         yield from _move(found, _way_of_the_sizes(found, found.item("by").value.value))
 
 
+def _whole_change(found: Found):
+    """ "18 by 10 to 14 by 10, all on the left, sixteen back": how far it moves, the sizes tell."""
+    if sum(item.concept == "SIZE" for item in found.row.items) in (0, 2) and len(found.items("side")) == 1:
+        yield from _move(found)
+
+
 def _slides(found: Found):
     """ "left comes over four" of a piece that changes its size: which way, the sizes tell."""
     concepts = [item.concept for item in found.row.items]
@@ -288,6 +294,7 @@ FRAMES = (
     Frame("(?P<w>(?P<rise>NUMB) (?:OF|OF DET|TO DET|IN? EVERY) (?P<run>LEN|NUM)) (?=SEP|$|SLOPE|ON|BUT|AND|OVER)", _slope_to_the_foot),
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
     # a side, a way, how far, over what length
+    Frame(f"(?P<w>(?:ALL|ONLY) (?:FILL|MOVE){{0,2}} (?:ON|OFF|FROM|TO|BRANCH_WORD)? DET? {_SIDES} (?:MOVE|MOVES|FILL){{0,2}} COMMA? {_BACK})", _whole_change),
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:IN|OVER) (?:FILL){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),  # "three inches in over a foot on the right side"
     Frame(f"(?<!MOVES)(?P<w>(?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB) (?:ON|FROM|OFF|COMMA(?=DET? SIDE SIDE_WORD? (?:SEP|$))) DET? {_SIDES})", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
     Frame(f"(?P<w>{_SIDES} (?:(?:OF|ON) DET? KIND NUMBER? (?:NUM|MARKED))? (?:FILL){{0,2}} TAKES (?:FILL|ONLY){{0,2}} (?P<by>NUMB) (?P<dir>DIRECTION) {_BACK})", _move),

@@ -170,6 +170,8 @@ def _lone_diameter(found: Found):
     led = found.first and found.row.items[found.first - 1].concept not in ("COMMA", "STOP", "QUERY")
     if led and not any(one.concept == "K_COLLAR" or one.concept == "COUNTED" and table_of("small.several").get(found.row.text[one.start : one.end].lower()) == "collar" for one in found.row.items):
         return
+    if any(one.concept in ("TAPED", "TAPE", "CLOSURE", "MARK181") for one in found.row.items[max(0, found.first - 2) : found.first]):
+        return  # "taped it, three inch"
     if 3 <= item.value.value <= 36:
         yield found.claim("collar_diameter", item.value.value, group="w", said_unit=unit_of(item), kinds=("collar",), weak=True, took_back=taken_back((item,), lambda back: back.value.value))
 
