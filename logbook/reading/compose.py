@@ -100,7 +100,7 @@ _LEFT_AS_THEY_ARE = ("COMMA", "STOP", "DET", "AND", "BY", "BE", "OF", "IN", "ON"
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
 def _spaces(items, place: int) -> bool:
     """Whether a bare number behind "stapled" is how far apart: small, and the piece was named before."""
-    return items[place].value.value <= 4 and any(one.concept.startswith("K_") for one in items[:place])
+    return items[place].value.value <= 4 and any(one.concept.startswith("K_") or one.concept in ("SIZE", "SLOPE") for one in items[:place])
 
 
 _WIDTHS = (2, 3, 4)  # inches, of tape

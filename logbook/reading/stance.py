@@ -60,10 +60,11 @@ def stances(row: Row, language: Language) -> dict[int, str]:
     drawn = -1  # the sentence that told last what is asked for
     begun = -1  # the sentence looked at last
     for clause in cut:
-        if begun != clause.sentence:
+        if begun != clause.sentence or any(item.concept in ("DOUBT", "REMIND", "QUESTION") for item in row.items[clause.first : clause.last]):
             begun = clause.sentence
             own = _behind_rhetoric(row, clause, language)
             if own is not None:
+                carried = None
                 asked.discard(clause.sentence)
                 found.update(dict.fromkeys(range(clause.first, min(own, clause.last)), QUESTION))
                 if own >= clause.last:

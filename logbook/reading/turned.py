@@ -69,6 +69,8 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             name, value = DENIED.get(row.items[act].concept, ("taped", False))
             if no and re.search(language.turns.untrue, words) and any(one.first <= act < one.last and any(row.items[k].concept in _DENYING for k in range(one.first, one.last)) for one in cut):
                 continue  # "dice que quedó sin grapas, pero no es cierto"
+            if no and value is not False and any(row.items[k].concept in ("DRAWING", "SHOULD_HAVE") for one in cut if one.first <= act < one.last for k in range(one.first, one.last)):
+                continue  # "is that gap supposed to be there? No."
             if no and would(row, next(one for one in cut if one.first <= act < one.last)):
                 continue
             if not mended:
