@@ -58,6 +58,7 @@ ENGLISH_THUMBS = Thumbs(
             rbd_dn rubd_dn rbd_dwn rubd_dwn rubbed_dn rubbed_dwn=rubbed down
             trmd trimd trmmd trm'd=trimmed
             outwd outwrd=outward
+            inwd inwrd=inward
             ovr=over
             lft=left
             rgt rght=right
@@ -65,7 +66,7 @@ ENGLISH_THUMBS = Thumbs(
             clnd clned=cleaned
             mstc mast mstk mastc mstic msstc=mastic
             clnch clnsh=clinch
-            clnchd clnch'd clnced=clinched
+            clinchd clenchd clnchd clnch'd clnced=clinched
             prehtd prht preht pre-htd=preheated
             fixd fxd=fixed
             rprd rpr'd repd reprd rprd'=repaired
@@ -235,6 +236,10 @@ ENGLISH_THUMBS = Thumbs(
         Short("r", "throat radius", before=r"\b(?:el|elb|elbow|vanes|vns|pc|90|45)\b.{0,12}$", after=r"\s*=\s*\d"),
         *(Short(f"{one}s", f"{one} sides", after=r"\s*(?:stp|stapl|ta?pe?d|taped)") for one in "234"),
         Short("tabs:", "tabs", after=r"\s*\d+\s*of\s*\d+"),
+        Short("tv", "vanes", before=r"\b(?:90|45|60|no|w/|with|without|w/o)\s*$"),
+        *(Short(one, f"{one} inch", before=r"(?:^|[\s,;/])$", after=r"\s*(?:brd|bd)\b") for one in ("1", "1.5", "2")),
+        Short("no warm up", "no preheat"),
+        Short("stpl", "staple", after=r"\s*legs?\b"),
         Short("s t r", "stapled, taped, rubbed", after=r"\s*(?:[.,;/\n]|$)"),
         Short("w", "wye", before=r"^$", after=r"-?\d+\s+\d+x"),
         *(Short(one, side, before=r"(?:^|[,;/.\n]|\d)\s*$", after=r"\s+(?:flat|lvl|level|sd|side|stays|str8)\b") for one, side in (("l", "left"), ("r", "right"), ("b", "bottom"), ("t", "top"))),
