@@ -14,7 +14,7 @@ from logbook.reading.phrasing import table_of, words_of
 from logbook.reading.stance import Clause
 
 _AHEAD = (
-    "(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)) (?:FILLER|AND|BUT|ON|OF|IN|NUMBER|FITTING|DET|ONLY){0,3} (?P<m>NUM|MARKED) COMMA?"
+    "(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)) (?:FILLER|AND|BUT|ON|OF|IN|NUMBER|FITTING|DET|ONLY){0,3} (?P<m>NUM|MARKED|LETTER) COMMA?"
     " (?=ME|EVERY|IT|HAVE|DET|STAPLED|TAPED|RUBBED|WIPED|TRIMMED|PREHEATED|NOT|NO|BE|SCRIM|TABS|STAPLES|TAPE|VANES|VOID|WORD) (?!BE? (?:NUM|LEN|FRAC|DEG|BY) (?:SEP|$|BY))"
 )
 _OPENS = "(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|AND|BUT|ON|OF|IN|NUMBER|FITTING|ONLY){0,3} (?P<m>NUM|MARKED) (?=DAMAGE|FORGOT|MISSING|LEFT_OUT|PENDING|NOT_DONE|UNDONE|FILLER|GAP|C_MASTIC|JOINT|TIGHT|SEALED)"  # "Eleven got wet."
@@ -151,6 +151,10 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 made.append(claim(row, ACTS.get(row.items[act].concept, "scrim_shows"), False, at, at + 1, hedged=False))
                 continue
         if not row.is_blank(clause.first) and (told := _of_its_number(row, clause, head)) is not None:
+            harmed = next((k for k in range(cut[place - 1].first, cut[place - 1].last) if row.items[k].concept == "DAMAGE" and row.items[k].value not in (None, "none")), None)
+            if harmed is not None:  # "the tear on fifty-five is patched, the one on fifty-six isn't"
+                made += [claim(row, name, value, clause.last - 1, clause.last, hedged=False) for name, value in (("facing_damage", row.items[harmed].value), ("damage_repaired", told.done))]
+                continue
             act = _last_done(row, cut, place, past_denials=told.follows is not True)
             if act is not None and told.follows in (None, _was_done(row, cut[place - 1], act)):
                 made += [claim(row, name, told.done, clause.last - 1, clause.last, hedged=False) for name in _with_those_beside(row, act, told)]  # "four is taped, five too, six isn't"

@@ -157,6 +157,7 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"{START} (?P<m>MARKED|NUM) SIGN (?=KIND|SIZE)", None),
     (f"(?P<k>K_REPAIR) (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON)", None),
     (f"{START} OTHER (?:WORD|FILLER|DET|HAVE|MOVE|DAMAGE|ON|IN){{1,4}} (?P<f>TRADE_NOISE|DAMAGE|THROUGH) DET? (?P<m>MARKED|NUM) (?=SEP|$)", _says("through", "into", "in", "up")),  # "somebody put their boot through 64"
+    ("DAMAGE (?:ON|OF|IN) DET? (?P<m>MARKED|NUM) (?=BE|HAVE|ME|NOT|REPAIRED|SEALED|UNDONE)", _of_a_thing_named),
     (f"REPAIRED DET? DAMAGE (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"REPAIRED (?:ON|OF|FROM) (?:DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN)", None),
     (f"(?:HUNG|HANG|SEALED|REPAIRED|REDID) (?:FILLER|UP|DET|FITTING|NUMBER){{0,2}} (?P<m>{MARK}) (?=SEP|$|AND|WITH|RUN|ON|TIED|FILLER)", None),

@@ -69,7 +69,7 @@ def excepted(row: Row, found, named: list[Mention], claims: list[Claim], languag
         if mark is None:
             continue
         acts: list[Claim] = []
-        for one in sorted((c for c in claims if c.name in _ACTS and c.value is True and c.last <= first), key=lambda c: -c.first):
+        for one in sorted((c for c in claims if (c.name in _ACTS and c.value is True or c.name == "stage" and c.value == "hung") and c.last <= first), key=lambda c: -c.first):
             between = row.items[one.last : acts[-1].first if acts else first]
             if any(item.concept in ("STOP", "QUERY") for item in between) or (acts and any(item.concept not in ("AND", "COMMA", "BE", "FILLER") for item in between)):
                 break
@@ -78,5 +78,5 @@ def excepted(row: Row, found, named: list[Mention], claims: list[Claim], languag
             own = next((m for m in named if m.mark_at == (at, at + 1)), Mention(first, last, mark=mark, mark_at=(at, at + 1)))
             named = sorted([*(m for m in named if m is not own), replace(own, first=first, last=last)], key=lambda m: m.first)
             start, end = row.items[first].start, row.items[last - 1].end
-            claims = claims + [replace(c, value=False, first=first, last=last, start=start, end=end, uses=(), took_back=(), corrects=True, both_at=-1) for c in acts]
+            claims = claims + [replace(c, value="made" if c.name == "stage" else False, first=first, last=last, start=start, end=end, uses=(), took_back=(), corrects=True, both_at=-1) for c in acts]
     return named, claims

@@ -273,7 +273,7 @@ def _leaks(row: Row, stated: Row, made, regions) -> None:
     at = tests[0]
     place = drafts.region_of(regions, at)
     holder = made[regions[place][1]]
-    if holder.kind is None:
+    if holder.kind is None and (holder.mark is None or holder.mark.first <= row.sentence_end(at)):
         holder.leak = True
         return
     start = at
