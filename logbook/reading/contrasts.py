@@ -151,7 +151,9 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 made.append(claim(row, ACTS.get(row.items[act].concept, "scrim_shows"), False, at, at + 1, hedged=False))
                 continue
         if not row.is_blank(clause.first) and (told := _of_its_number(row, clause, head)) is not None:
-            harmed = next((k for k in range(cut[place - 1].first, cut[place - 1].last) if row.items[k].concept == "DAMAGE" and row.items[k].value not in (None, "none")), None)
+            again = row.items[clause.first].concept == "DET" and row.words(clause.first, clause.first + 2).lower().endswith(" one")
+            since = cut[max(0, place - 4) if again else place - 1]
+            harmed = next((k for k in range(since.first, clause.first) if row.items[k].concept == "DAMAGE" and row.items[k].value not in (None, "none")), None)
             if harmed is not None:  # "the tear on fifty-five is patched, the one on fifty-six isn't"
                 made += [claim(row, name, value, clause.last - 1, clause.last, hedged=False) for name, value in (("facing_damage", row.items[harmed].value), ("damage_repaired", told.done))]
                 continue

@@ -192,6 +192,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) DET? NUM (?:FILLER|LATER|THIS|I|WORD|ON|DET|FROM|VOID){1,5} COMMA (?P<m>MARKED|NUM) COMMA (?=HAVE|BE|DAMAGE|NOT|NO|STAPLED|TAPED|I)"):
         if "one" in row.words(match.start(), match.start() + 2).lower().split() and not taken.intersection(range(*match.span("m"))):  # "the one I did after lunch, eighty-three, got ripped"
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("DAMAGE [^QUERY]{1,24} (?:(?<=SEP)|(?<=AND)|(?<=BUT)) (?P<one>DET NUM) (?:ON|IN|OF) (?P<m>MARKED|NUM) (?=BE|NOT|HAVE|ME)"):
+        if row.words(*match.span("one")).lower().endswith(" one") and not taken.intersection(range(*match.span("m"))):  # "the tear on fifty-five …. The one on fifty-six isn't"
+            add(replace(mention_at(row, match), first=match.start("one"), mark=mark_text(row, *match.span("m"), language), mark_at=match.span("m")))
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) DET (?:DAMAGE|WORD|FILLER|STAPLED|TAPED|RUBBED|NO|VANES|WITH|NOT){1,3} NUM BE (?P<m>MARKED|NUM) (?=SEP|$|AND)"):
         if row.words(match.start("m") - 2, match.start("m") - 1).lower() == "one" and not taken.intersection(range(*match.span("m"))):  # "the wet one is fifty-eight"
             add(replace(mention_at(row, match), mark=mark_text(row, *match.span("m"), language), mark_at=match.span("m")))
