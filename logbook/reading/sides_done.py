@@ -103,6 +103,7 @@ FRAMES = (
     Frame(f"(?P<w>{_COUNT} (?:FILL|OF|ON|WITH){{0,3}} (?P<acts>TAPE|STAPLES|CLOSURE))", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY){{0,3}} (?P<o>ALL|FILLER|ONLY|BY) (?:ON|OF|BY)? (?:DET)? (?P<n>NUM)) (?=SEP|$|AND|WITH|BUT)", _counted),
     Frame("(?P<w>(?P<acts>STAPLED) ON (?P<n>NUM)) (?=(?:COMMA|AND){1,2} TAPED ON NUM (?:SEP|$|BUT))", _sides),  # "stapled on three, taped on two"
+    Frame("(?:K_END_CAP|K_STRAIGHT|K_PLENUM|K_ELBOW|K_TEE|K_WYE) (?:NUM|MARKED) COMMA? (?P<w>(?P<acts>TAPED) ON (?P<n>NUM)) (?=SEP|$|BUT)", lambda found: _sides(found) if found.item("n").value.value in (2, 3) else ()),  # "cap nine is taped on three"
     Frame("STAPLED (?:[^STOP QUERY]){0,6} (?P<w>(?P<acts>TAPED) ON (?P<n>NUM)) (?=SEP|$|BUT)", lambda found: _sides(found) if found.item("n").value.value in (2, 3) else ()),
     Frame(f"(?P<w>ALL DET? (?P<n>NUM) (?:BE)? {_ACTS}) (?=SEP|$)", _of_the_sides),
     Frame("(?P<w>ALL DET? (?P<n>NUM) (?:HAVE|BE) (?P<acts>TAPE|STAPLES)) (?=SEP|$|AND)", _of_the_sides),
