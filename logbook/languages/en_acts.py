@@ -74,6 +74,8 @@ ENGLISH_ACTS = ActWords(
         r"flap|tab|throat|empty|hollow|nothing|fail|bother|time|chance|remember|lazy|rush|one|most|some|part|stay|stick|poke|hang|gone|to[- ]?do|open|punch|remain|outstand|pending|unfinish|incomplete|tomorrow|frost|dew|wet|moist|damp|condens|quit|gave|stopp|knocked|to be |plan|intend|aim|mean|hop(?:e|ing)|figur|busy|middle|as we|as i|moment|(?<!k)now|run out|far as"
     ),
     undone=(
+        r"to {verb}(?: it| them)? (?:i|we|nobody)(?: really| just)? (?:didn't|don't|did not|do not|couldn't|can't|no|not|had no|have no|never)\b",
+        r"^(?:the |my |and |but |also )*{noun} (?:i |we |he |they )?(?:forget|forgets|forgotten|miss)$",
         r"before (?:anyone|anybody|someone|somebody|any of us)(?: else)?(?:'d| had| ever| even| could)* {done}\b",
         r"before (?:the |any )?{noun} (?:did|could)\b(?! (?:any|the))",
         r"too (?:tight|close|high|far|cold|wet|dark|low|narrow|cramped|awkward)(?: (?!not|never)[\w']+){0,6}? to (?:even |really |get in and )?{verb}\b(?! (?:any )?(?:closer|more|again|every|right|straight))(?![^.;]*\b(?:{!done}|but)\b)",
@@ -262,6 +264,8 @@ ENGLISH_ACTS = ActWords(
         ("stapled", False, r"(?:nothing|not a thing|not one)(?: \w+)? (?:shot|stapled|punched|driven|put) (?:through|in|into) (?:it|the flap|there)|stapled (?:nothing|none of it|nowhere)|(?:no|zero|without|not one|not a) (?:single )?staples? (?:in|on|to|holding|through|at all|anywhere|put|went)\b"),
     ),
     of_sentence=(
+        ("stapled", False, r"(?:stapler|staple gun|gun|machine)\b[^.;]{0,40}\b(?:so|and|because|for that|then)(?: (?:i|we))? (?:couldn't|can't|cannot|no|didn't|don't|not|could not|no could)(?: (?:put|staple|use|do|shoot))+(?: (?:none|any|nothing|it|no|more|anything))*(?=$|[.,;])"),
+        ("surface_clean", False, r"\b(?:much|many|lot of|lots of|too much|full of|plenty of) (?:the )?(?:dust|powder|dirt|oil|grease|mud|water)\b[^.;]{0,60}?\b(?:tape (?:i|we) (?:put|did|made)|(?:i|we) (?:put|stick|stuck|did|made|glue|glued) (?:the )?tape)(?: (?:over|on|on top|over it|same|anyway|like that|like this|the same|on it|on him|just))*(?=$|[.,;])"),
         ("rubbed_down", False, r"\b(?:tape|taped|181 ?a-?p|foil)\b[^.;]{0,90}?\b(?:not|never|\w+n't|nobody|no one)(?:'s)?(?: (?:been|got|get|gets|even|really|ever|once|properly|much))* (?:press(?:ed)?|smooth(?:ed)?|lean(?:ed)? on|worked (?:in|down)|work it|push(?:ed)? down|pushed (?:on|in)|squeezed? (?:it )?down|flatten(?:ed)?|bore down on|bear down on|mash(?:ed)? down)(?: (?:it|down|on|in|flat|that|out|at all|the tape|yet))*(?=$|[.,;]| (?:and|but|so|because|since|you|vanes)\b)"),
         ("surface_clean", False, rf"(?:nothing|not a thing|not much|little) (?:under|underneath|below|beneath|behind) (?:the |that |my )?(?:tape|181a-?p){_TAPE_ON} (?:but|except|only|other than) {_FILTHY}"),
         ("surface_clean", False, rf"{_FILTH}{_UNTIL} \b(?:when|while) (?:i |we |the |it )?(?:was )?tap(?:e|ed|ing)\b"),
@@ -295,6 +299,7 @@ ENGLISH_ACTS = ActWords(
     waits_for=r"\b(?:had to|have to|needed to|need to|wait(?:ed|ing)?|first|dry|dried|until)\b",
     a_side=r"\b(?:fourth|last|third|other|one|wall|back|far|near|top|bottom|left|right|single|\w+) sides?\b",
     unlisted=(
+        r"(?:tape|roll|foil)\b[^.;]{0,50}\b(?:don't|doesn't|not|no|didn't|without|haven't|hasn't|never) (?:say|says|said|have|has|got|show|with|any|to say)*(?: ?\w+){0,2}? ?(?:nothing|anything|letters?|names?|writing|numbers?|brand|marks?|print)(?: (?:on it|written|printed|in it|on the back|no more))?$",
         r"(?:tape|roll|foil|stuff|kind)\b(?: (?:i|we|he|she|they|that|got|bought|found|picked|up|came|is|was|some|a|roll|of|grabbed|brought))* (?:from|at|off of|out of) (?:the |a |some )?(?:(?:hardware|dollar|big[- ]?box|home|paint|drug|auto[- ]?parts|grocery|discount|thrift|corner|convenience|general|farm|feed|craft) (?:store|center|shop|place)|lumber ?yard|gas station|flea market|bargain bin|internet|swap meet|kitchen drawer|junk drawer|garage)\b",
         r"(?:un-?listed|un-?marked|un-?rated|un-?labell?ed|no-?name|no name|off-?brand|general purpose|un-?branded|non-?listed|non-?ul|bargain|home center|blank)(?: \w+){0,2} (?:tape|roll|foil|stuff|kind|junk)\b|(?:tape|roll|foil|stuff)(?:'s| is| was)? (?:un-?listed|un-?marked|un-?rated|un-?labell?ed|no-?name|off-?brand|blank)\b",
         r"(?:no|not(?! on)|isn't|ain't|wasn't|without|aren't|doesn't|didn't|don't|couldn't|never|zero|nor|lacks|missing|has none of the)(?: \w+){0,4}? (?:ul(?:[- ](?:listed|listing|mark|label|number|stamp|rating|rated|anything|tag|sticker))?|listing|listed(?! (?:on|in|at))|181(?! ?a? ?-? ?[phm]\b)(?: \w+)?|rated for|rating)\b",

@@ -259,6 +259,7 @@ ENGLISH_TURNS = Turns(
     cuts_out=r"\bhole(?:'s| is| was)(?: all)? (?:cut|laid out|open)\b|\b(?:cut|cutting|eyeballed|laid out|marked|scribed|drew|measured|traced|sawed)(?: out)? (?:the|my|a|that|its) (?:\w+ )?hole\b",
     goes_on=r"(?:kept|keep) (?:right )?(?:on )?(?:going|working)|carried on|kept at it|(?:walked|moved|went) on",
     mends=(
+        r"(?:already|just|is|it's|now|only|was|i put it|i closed it) (?:closed |covered |only |just )*with (?:a |the |some |only |piece of )*tape(?=[.,;]|$)",
         rf"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of {_ANY_TAPE}(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",
         r"(?:taped|patched|covered|closed|sealed|bridged|fixed|mended|repaired|dressed|doctored|stuck)(?: (?:it|that|them|this|her))?(?: (?:up|over|shut|back|down|right))* (?:with|w/|w|using|by) (?:some |a |the |more )?(?:\w+ )?tape",
         r"(?:wrapped|bandaged|band-aided|splinted|bound|strapped|held|pulled)(?: (?:it|that))?(?: (?:up|back|down|together|in place|shut))* (?:with|in|by|using) (?:some |a |the )?(?:\w+ )?tape",

@@ -246,10 +246,13 @@ def done_in_the_present(items: tuple[Item, ...], text: str, forms: Forms) -> tup
         who = _who(items, at)
         own = who > 0 and text[items[who].start : items[who].end].lower() in ("i", "we") and (concept_at(items, who - 1) in _BEGINS or concept_at(items, who - 1) == "WORD" and _said(items[who - 1], text) in forms.steps or concept_at(items, who - 1) in ("NUM", "MARKED") and (concept_at(items, who - 2).startswith("K_") or concept_at(items, who - 2) in ("FITTING", "NUMBER")))
         goes_on = concept_at(items, at - 1) in ("COMMA", "AND") and told >= 0 and not any(one.concept in ("STOP", "QUERY") for one in items[told:at])
-        if (own or goes_on) and not re.search(forms.habit, said[items[_two_sentences(items, at)].start : items[_sentence_end(items, at)].end]):
+        if (own or goes_on) and _TO_COME.isdisjoint(one.concept for one in items[_two_sentences(items, at, 1) : _sentence_end(items, at)]) and not re.search(forms.habit, said[items[_two_sentences(items, at)].start : items[_sentence_end(items, at)].end]):
             done[at] = replace(item, concept=_DONE.get(item.concept, "WIPED"), value=None)
             told = at
     return tuple(done)
+
+
+_TO_COME = frozenset(("LATER", "WILL", "PENDING", "IF", "WHEN", "REMIND", "NEED", "FORGOT"))
 
 
 def _is_an_act(items, at: int, text: str, forms: Forms) -> bool:

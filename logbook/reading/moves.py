@@ -334,6 +334,7 @@ FRAMES = (
     Frame("BACK (?:FILL|OF|TO|BY|IN|ONLY){0,3} (?P<back>NUMB) (?!BY)", _back),
     Frame("BOTH (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
     Frame("(?<=SEP) (?:NUM|MARKED) BE OVER (?P<back>NUM|LEN) (?=SEP|$)", lambda found: _back(found) if found.item("back").value.value >= _FEWEST and any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),  # "right in four. Nine's over twenty-four, ten's over twelve."
+    Frame("BOTH (?:FILL)? IN (?:FILL|ONLY)? (?P<back>LEN) (?=SEP|$|AND)", _both_back),  # "both in eighteen inches"
     Frame("COMMA ON (?P<back>NUMB) (?=SEP|$)", _back_behind),
     Frame("BOTH (?:FILL)? WITH (?:DET)? BACK (?:FILL|OF){0,2} (?P<back>NUMB)", _both_back),  # "los dos con retroceso de doce"
     Frame("BACK (?:FILL|OF|ON|IN){0,2} BOTH (?:SIDE_WORD|SIDE)? (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _both_back),  # "el retroceso de los dos es de doce"

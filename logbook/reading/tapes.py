@@ -259,6 +259,17 @@ def _put_on(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
 
 
+def _i_put(found: Found):
+    """ "I put the 181A-P"; "I use 181A-P" tells what is on the truck, and "tomorrow I put it" what is to come."""
+    row = found.row
+    said = [item.concept for item in row.items[row.sentence_start(found.first) : row.sentence_end(found.first)]]
+    if row.words(found.at("f"), found.at("f") + 1).lower().split()[-1] == "put" and _NOT_YET.isdisjoint(said):
+        yield found.claim("taped", True, group="w", weak=True)
+
+
+_NOT_YET = frozenset(("LATER", "WILL", "IF", "WHEN", "OTHER", "DRAWING", "NOT", "NO", "QUESTION", "PENDING", "YET"))
+
+
 def _lays(row, at: int) -> bool:
     return not words_of("small.lays").isdisjoint(row.words(at, at + 1).lower().split())
 
@@ -307,6 +318,7 @@ FRAMES = (
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL){0,3} OF DET OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "cinta de la de tres"
     Frame("TAPES (?P<w>(?P<n>NUM)) (?=SEP|$)", lambda found: _width(found) if found.item("n").value.value.denominator > 1 else ()),  # "181A-P two and a half"
     # closures
+    Frame("(?P<w>ME FILLER? (?P<f>FILLER) DET? MARK181) (?=SEP|$|AND|BUT)", _i_put),  # "I put the 181A-P"
     Frame("(?P<m>MARK181)", _mark),
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
     Frame("(?P<w>NOT IT? SEALED (?:FILL|BRANCH_WORD|JOINT|SIDE|END){0,3} NOT?) (?=SEP|$|AND)", _flag("taped", False)),  # "no sellé el ramal"
