@@ -259,6 +259,7 @@ ENGLISH_TURNS = Turns(
     cuts_out=r"\bhole(?:'s| is| was)(?: all)? (?:cut|laid out|open)\b|\b(?:cut|cutting|eyeballed|laid out|marked|scribed|drew|measured|traced|sawed)(?: out)? (?:the|my|a|that|its) (?:\w+ )?hole\b",
     goes_on=r"(?:kept|keep) (?:right )?(?:on )?(?:going|working)|carried on|kept at it|(?:walked|moved|went) on",
     mends=(
+        r"(?:i|we) (?:put|use|used|apply|applied|cover|covered with|close|closed with|did) (?:the |some )?mastic(?: (?:and|with) (?:the )?(?:glass )?(?:fabric|mesh|cloth|gauze|net))?(?=[.,;]|$)",
         r"(?:already|just|is|it's|now|only|was|i put it|i closed it) (?:closed |covered |only |just )*with (?:a |the |some |only |piece of )*tape(?=[.,;]|$)",
         rf"(?:a |one |another |two )?(?:little |big |good |small |wide |single |quick )*(?:piece|strip|patch|bit|square|hunk|length|swatch|chunk|scrap|band|layer) of {_ANY_TAPE}(?: (?:on|over|across|onto|to|for) (?:it|that|them|this))?|tape patch(?:ed)?",
         r"(?:taped|patched|covered|closed|sealed|bridged|fixed|mended|repaired|dressed|doctored|stuck)(?: (?:it|that|them|this|her))?(?: (?:up|over|shut|back|down|right))* (?:with|w/|w|using|by) (?:some |a |the |more )?(?:\w+ )?tape",
@@ -292,6 +293,9 @@ ENGLISH_TURNS = Turns(
     formerly=(r"(?:i|we)(?:'d| had)? (?:said|told (?:you|them|him)|gave (?:you|them)|called (?:it|that|it in|in)|sent (?:it )?in|put (?:it )?down|wrote (?:it )?down|had it (?:down )?as|reported)\b", r"not (?:the|what) [\w ]*(?:i|we) (?:called in|said|told you|sent in|gave you)"),
     earlier=r"(?:from|i did|i made|i sent(?: in)?|i told you about|i called in|we did|i logged|i reported|i recorded|i turned in|i gave you|i talked about|i built|we logged|we built|i spoke of) (?:this morning|earlier(?: today)?|before|yesterday|last night|the other day|monday|tuesday|wednesday|thursday|friday|last week|before lunch|first thing|in the morning|an hour ago|a while ago|the morning|last time|this afternoon)",
     takes_back=(
+        ("last", r"{verb} please (?:the |that |my )?(?:very )?(?:last|previous|latest) (?:note|message|recording|audio|one)(?: before)?"),
+        ("last", r"{verb} (?:please )?(?:the |my |that )?(?:note|message|recording|audio) (?:of |from )?before(?: this)?(?: please)?"),
+        ("last", r"(?:the |my )?(?:last|previous) (?:note|message|recording|audio)(?: before)? (?:is|was) (?:not (?:good|correct|right)|wrong|bad|a mistake|mistake|no good),? (?:so |please |you can )*{verb}(?: it)?(?: please)?"),
         ("last", r"{verb} (?:the |that |my |what |everything |all (?:the |that )?)*(?:(?:last|previous|latest) )?(?:note|one|message|recording|thing|entry|bit|memo|stuff)? ?(?:that )?i(?:'ve)? just (?:gave|sent|said|told|recorded|made|left|did|put in|handed in|given|talked about)(?: you| in| them)?"),
         ("last", r"{verb} (?:out )?(?:the |that |my )(?:very )?(?:last|previous|latest) (?:note|one|message|recording|thing|entry|bit|memo)(?: i (?:sent|gave you|said|made|recorded|did|left))?(?: out| back| down| off)?"),
         ("mark", r"{verb} (?:the |that |my )(?:note|entry|one|recording|message|memo)(?: i (?:sent|gave you|made|left))? (?:on|about|for|of|with) "),

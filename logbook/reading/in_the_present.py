@@ -38,7 +38,9 @@ def learned_late(items: tuple[Item, ...], text: str, forms: Forms) -> tuple[Item
     if not _DENIALS.isdisjoint(concepts):
         _denied(done, text, forms)
     for at, concept in enumerate(concepts):
-        if concept in _THINGS:
+        if concept == "OTHER":
+            _the_piece(done, at, text)
+        elif concept in _THINGS:
             _is_there(done, at, text, forms)
             _told_behind(done, at, text, forms)
         elif concept in _LENGTHS:
@@ -162,6 +164,16 @@ def _lacks(done: list[Item], at: int, text: str) -> None:
 
 
 _BARE = {"RUBBED": "RUB", "TAPED": "TAPE_IT", "STAPLED": "STAPLE", "WIPED": "WIPE", "TRIMMED": "TRIM"}
+
+
+def _the_piece(done: list[Item], at: int, text: str) -> None:
+    """ "He is not taped, he is not stapled": nobody is stapled, it is the piece."""
+    act = at + 1
+    be = concept_at(done, act) == "BE" or concept_at(done, act) in ("NOT", "NOT_DONE") and _said(done[act], text).startswith(("is", "was"))
+    while act < at + 4 and concept_at(done, act) in ("BE", "NOT", "NOT_DONE", "FILLER", "YET", "ALL"):
+        act += 1
+    if be and _said(done[at], text) in ("he", "she") and concept_at(done, at - 1) in ("COMMA", "STOP", "AND", "BUT") and concept_at(done, act) in ("STAPLED", "TAPED", "RUBBED", "TRIMMED"):
+        done[at] = replace(done[at], concept="IT")
 
 
 def _is_there(done: list[Item], at: int, text: str, forms: Forms) -> None:
