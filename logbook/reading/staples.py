@@ -320,7 +320,8 @@ FRAMES = (
     Frame("(?P<o>SCREWS|TABS|K_HANGER) (?:FILL|OF|WITH|COMMA){0,2} (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("(?P<w>(?P<a>TO) (?P<n>LEN)) (?=DET? STAPLES)", _at_spacing),
     Frame("TO LEN DET? (?P<w>STAPLES) (?=SEP|$|AND)", lambda found: [found.claim("stapled", True, group="w")] if found.row.words(found.first, found.first + 1).lower() == "a" else []),
-    Frame("STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
+    Frame("(?<!NUM SIDE_WORD) STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
+    Frame("(?<=NUM SIDE_WORD) STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|TAPED|CLOSURE|MARK181|GAP|LONG)", _spacing),  # "four sides stapled, four taped" counts them again
     Frame("(?P<w>CLINCHED (?:FILL|TO|ON|DET|BOTH){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE))", _clinch),
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
     Frame("STAPLES (?:EVERY|NUM|LEN|FRAC|COMMA|FILL){0,5} (?P<w>BENT (?:TIGHT|FILL){0,2} (?P<to>OUT|OUTSIDE|IN|INSIDE))", _clinch),  # "grapas cada dos todas dobladas para afuera"
