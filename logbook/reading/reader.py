@@ -273,7 +273,9 @@ def _leaks(row: Row, stated: Row, made, regions) -> None:
     at = tests[0]
     place = drafts.region_of(regions, at)
     holder = made[regions[place][1]]
-    if holder.kind is None and (holder.mark is None or holder.mark.first <= row.sentence_end(at)):
+    named = min((one.first for one in (holder.kind, holder.mark) if one is not None), default=0)
+    ahead = named > row.sentence_end(at) and any(item.concept in ("CFM", "FT2") for item in row.items[at:named])  # the test is told before the piece
+    if holder.kind is None and not ahead:
         holder.leak = True
         return
     start = at
@@ -281,8 +283,7 @@ def _leaks(row: Row, stated: Row, made, regions) -> None:
         start -= 1
     made.append(drafts.Draft(start, leak=True))
     regions.insert(place + 1, (start, len(made) - 1))
-    named = min(one.first for one in (holder.kind, holder.mark) if one is not None)
-    if named > row.sentence_end(at):  # "leak test on run three, …. Section twelve whistled": the piece comes behind the test
+    if ahead:  # "leak test on run three, …. Section twelve whistled": the piece comes behind the test
         own = regions[place][1]
         made.insert(own, made.pop())
         regions[:] = [(first, other + (own <= other < len(made) - 1)) for first, other in regions]
