@@ -236,6 +236,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WORD", "|".join(f"{was} sin luz" for was in ("andamos", "andábamos", "estuvimos", "estamos", "nos quedamos", "trabajando", "todo el día", "la obra")) + "|sin luz eléctrica|sin luz ni agua|sin luz y sin agua|sin luz en el edificio|sin luz en la obra|sin luz en el piso|sin luz todo el día|sin luz toda la mañana"),
     ("ONE_SIDE", "|".join(f"de {drop} {of} lado" for drop in ("caída", "bajada", "desnivel", "inclinación") for of in ("de un solo", "de un", "por un solo", "por un", "del puro", "de un mismo"))),
     ("FILLER", "|".join(f"{lacked} {thing}" for lacked in ("me faltó", "nos faltó", "me faltaba", "nos faltaba", "me faltaron", "nos faltaron", "faltó", "falta", "me falta", "nos falta") for thing in ("material", "tiempo", "gente", "personal", "manos", "una mano", "espacio", "luz", "escalera", "andamio", "board", "tablero"))),
+    ("FILLER", "uno por uno|una por una|uno a uno|una a una"),
     ("WORD", "supply house|supply store|el del supply|los del supply|la casa de supply|la tienda de supply"),
     ("SHOWS", "se asoma|se asoman|asoma|se distingue|se distinguen|se pinta|se alcanza a notar|se adivina"),
     ("RUBBED", "pasada la espátula|pasada la cuña|pasada la paleta|pasado el squeegee|pasado el rodillo|pasada la tarjeta|bien pasada la espátula|bien alisada|bien alisado|bien planchadita|bien talladita|bien restregadita"),

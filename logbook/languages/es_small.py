@@ -16,6 +16,7 @@ SPANISH_SMALL = Small(
     lies_elsewhere=frozenset("camión camioneta troca troque carro caja camino pedido bodega bolsa banco suelo piso tarima".split()),
     in_the_piece=frozenset("codo vuelta curva riel rieles talón garganta lugar sitio medio centro esquina".split()),
     nobody=frozenset("nadie".split()),
+    seen=frozenset("se ve|se le ve|se mira|se le mira".split("|")),
     shows_at_all=frozenset("se nota|se le nota|se notan|se le notan|se alcanza a notar|se distingue|se ve mucho".split("|")),
     looks=frozenset("mira da apunta ve queda quedó quedo quedando apuntando mirando viendo para pa pa' hacia por al adentro afuera me nos".split()),
     since=frozenset("ahora luego después entonces".split()),

@@ -158,5 +158,5 @@ SPANISH_TURNS = Turns(
     ),
     regardless=r"\b(?:de todos modos|de todas (?:formas|maneras)|asi y todo|aun asi)\b",
     forgets=r"no (?:me acuerdo|recuerdo|se|estoy seguro|estoy segura|sabria decir(?:le)?)(?: bien| ya)?(?: de)? si",
-    tells=(r"no (?:es|soy|somos|son|era) de l[oa]s que\b", r"(?:que )?(?:ya )?no (?:me|nos) (?:vengan|vengas|anden|andes) (?:a|con) (?:decir|que)(?: que)?", r"no (?:digo|estoy diciendo) que", r"no me (?:digan|digas|preguntes|pregunten|recuerdes)(?! que no)(?: si| que| de)?|que no (?:te|les) digan"),
+    tells=(r"no (?:vaya|vayan|vayas) a (?:pensar|creer|decir)(?: que)?|no (?:piense|pienses|piensen) que", r"no (?:es|soy|somos|son|era) de l[oa]s que\b", r"(?:que )?(?:ya )?no (?:me|nos) (?:vengan|vengas|anden|andes) (?:a|con) (?:decir|que)(?: que)?", r"no (?:digo|estoy diciendo) que", r"no me (?:digan|digas|preguntes|pregunten|recuerdes)(?! que no)(?: si| que| de)?|que no (?:te|les) digan"),
 )

@@ -24,6 +24,7 @@ class Small:
     in_the_piece: frozenset[str] = frozenset()  # places in a piece: parts that lie there are in
     led_to_piece: frozenset[str] = frozenset()  # before a number in a question after what is missing: it is a piece
     nobody: frozenset[str] = frozenset()  # denies of everybody
+    seen: frozenset[str] = frozenset()  # the same, where harm was told of before it
     shows_at_all: frozenset[str] = frozenset()  # what is to be seen of anything, harm too
     gives_reason: frozenset[str] = frozenset()  # between what he tells and what must be done about it
     breaks_off: frozenset[str] = frozenset()  # begins a clause that a denial does not reach

@@ -147,8 +147,10 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             if concept == "SHOWS" and row.words(at, at + 1).lower() in _TURNED_UP and not any(row.items[k].concept == "SCRIM" for k in range(max(0, begin - 8), min(len(row.items), at + 4))):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "the delivery never showed"
                 break
-            if concept == "SHOWS" and row.words(at, at + 1).lower() in words_of("small.shows_at_all"):
+            if concept == "SHOWS" and row.words(at, at + 1).lower() in words_of("small.shows_at_all") or concept == "SHOWS" and row.words(at, at + 1).lower() in words_of("small.seen") and any(row.items[k].concept == "DAMAGE" for k in range(row.sentence_start(begin), begin)):
                 near = [k for k in range(row.sentence_start(begin), min(len(row.items), at + 4)) if row.items[k].concept in ("SCRIM", "RUBBED", "TAPED", "TAPE")]
+                if any(row.items[k].concept == "DAMAGE" for k in range(row.sentence_start(begin), begin)) and not any(row.items[k].concept == "SCRIM" for k in near):
+                    near = []  # "un hoyo …, lo tapé con cinta y ya ni se ve"
                 shown = claim(row, "scrim_shows", False, min(start, *near[-1:]), max(at, *near[-1:]) + 1) if near else claim(row, "(nothing)", None, begin, at + 1)
                 made.append(shown)  # "está hundida pero no se nota": the harm, no scrim
                 break
