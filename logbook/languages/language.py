@@ -261,6 +261,9 @@ class ActWords:
     of_sentence: tuple[tuple[str, object, str], ...] = ()  # the same, over the words of a whole sentence: what ails and what came of it
     across: tuple[tuple[str, str], ...] = ()  # (undone, partly, to_do or against, frame) over the words of a whole sentence; "against": not done, though it begins as what was to be or with a question's word
     no_plan: str = "(?!)"  # "I'd never", "I'd rather": begins like a plan and is none
+    of_the_rest: str = "(?!)"  # right before an act: it is of what is left when something was set apart
+    only_known: str = "(?!)"  # right before what a piece needs: the speaker knows or said so
+    did_otherwise: str = "(?!)"  # how the words behind that begin, where he did not do it
     no_deed: str = "(?!)"  # "I'd have put": neither a plan nor done
     still_to_do: str = "(?!)"  # how the clause behind a denial begins, where that is still to do
     yet: str = "(?!)"  # in the clause: what is not done is still to do

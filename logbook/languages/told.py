@@ -15,6 +15,7 @@ class Weighed:
     lot_of: str = ""  # many pieces, of which something is told
     but_this: str = ""  # and how the one of them begins that is otherwise
     finished: str = "(?!)"  # behind what was half done: by now it is
+    after_all: str = "(?!)"  # how the words behind what should have been begin, where it was done
     did_so: str = "(?!)"  # behind a near miss: whether it was left undone or not is told there
     not_his_word: str = "(?!)"  # before a denial: "I never said I didn't staple it" tells neither
     belied: tuple[str, ...] = ()  # how somebody's word begins that is not true, and how that is told behind it

@@ -222,9 +222,11 @@ def _small_words(items, text: str):
             first = done.pop() if more is not None else item  # "in the high forties"
             value = Fraction(table_of("small.decades")[said] + (5 if more is None else more))
             item = replace(item, concept="DEG", start=first.start, first=first.first, value=Measure("DEG", value, None, 0, False, value, near=True))
-        elif item.concept == "NUMBER" and done[1:] and done[-1].concept == "COMMA" and done[-2].concept in LENGTHS and ahead in LENGTHS and said in words_of("small.calls_it") and any(concept_at(items, k) in _SPACED for k in range(place - 8, place)):
+        elif item.concept == "NUMBER" and done[1:] and done[-1].concept == "COMMA" and done[-2].concept in LENGTHS and ahead in LENGTHS and said in words_of("small.calls_it") and not concept_at(items, place + 2).startswith("K_") and any(concept_at(items, k) in _SPACED for k in range(place - 8, place)):
             item = replace(item, concept="FIX")  # "a hair over two, call it two and a sixteenth"
-        elif (item.concept in ("CFM", "FT2") or item.concept == "LEN" and item.value.unit == "mm") and _hundreds(items, place, text) and done:
+        elif item.concept == "NUMBER" and ahead == "NUM" and said in words_of("small.calls_it") and items[place + 1].value.value <= 4 and any(concept_at(items, k) == "SIDE_WORD" for k in range(place - 10, place)):
+            item = replace(item, concept="FILLER")  # "stapled on three sides, lost count, call it three"
+        elif (item.concept in ("CFM", "FT2", "LB") or item.concept == "LEN" and item.value.unit == "mm") and _hundreds(items, place, text) and done:
             first = done.pop()
             whole = int(first.value.value) * 100 + int(item.value.raw)
             item = replace(item, start=first.start, first=first.first, value=replace(item.value, value=item.value.value * whole / item.value.raw, raw=Fraction(whole)))

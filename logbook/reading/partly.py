@@ -12,8 +12,9 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import word, words_of
 from logbook.reading.stance import Clause
+from logbook.reading.tokens import plain
 
 _ON_A_SIDE = ("SIDE", "OTHER_SIDE", "BACK", "SIDE_WORD", "JOINT", "END", "ONE_SIDE")
 
@@ -106,6 +107,33 @@ def _of_a_part(row: Row, act: int, end: int) -> bool:
     if row.items[behind[0]].concept == "NUM" and row.items[behind[0]].value.value == 1:
         return [row.items[k].concept for k in behind[1:2]] in (["JOINT"], ["END"])
     return row.words(behind[0], behind[0] + 1).lower() in words_of("small.parts_of_it")
+
+
+_SIDED = ("stapled", "taped", "rubbed_down", "trimmed", "surface_clean", "tabs_bent")
+_DENYING = ("NOT", "NO", "NOT_DONE", "FORGOT", "LEFT_OUT")
+_BACK = 30  # items
+
+
+def of_the_rest(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
+    """ "The branch seam's not taped. The rest is.": what is done on the rest is not done on all of it, where it was denied right before."""
+    rest = word(language.code, "acts.of_the_rest")
+    tabbed = any(one.name == "cross_tabs" and one.value is True for one in claims)  # what has no flap gets tabs, and the rest staples
+    done = list(claims)
+    for one in claims if any(item.concept in _DENYING for item in row.items) else ():
+        if one.name not in _SIDED or one.value is not True or (tabbed and one.name == "stapled") or rest.search(_before(row, one)) is None:
+            continue
+        before = [c for c in claims if c.name == one.name and c.value is False and not c.pending and 0 <= one.first - c.first < _BACK]
+        denied = next((at for at in range(one.first - 1, max(-1, one.first - _BACK), -1) if ACTS.get(row.items[at].concept) == one.name), None)
+        if not before and denied is not None and any(row.items[k].concept in _DENYING for k in range(max(0, denied - 4), denied)):
+            done = [claim(row, one.name, False, denied, denied + 1, part="side", hedged=False) if c is one else c for c in done]
+        done = [replace(c, part="side") if c in before else c for c in done]
+    return done
+
+
+def _before(row: Row, one: Claim) -> str:
+    """The words of the sentence right before a claim, and of what it begins with before its act."""
+    start = row.items[max(row.sentence_start(one.first), one.first - 6)].start
+    return plain(row.text[start : row.items[one.first].start] + (row.words(one.first, one.first + 1).split(" ")[0] if " " in row.words(one.first, one.first + 1) else "")).strip()
 
 
 def reconciled(claims: list[Claim]) -> list[Claim]:

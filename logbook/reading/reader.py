@@ -91,7 +91,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     not_own = {at: why for at, why in not_own.items() if items[at].concept != "GROOVE" or why not in ("drawing", "other")}  # "the step should face in, mine faces out": it is the step that faces out
     supposed, doubted = turned.supposed(row, cut, language)
     doubted |= away.doubted | turned.forgotten(row, cut, language)
-    not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent}
+    not_own |= {at: "condition" for at in supposed if at not in not_own and at not in spent and [item.concept for item in items[at + 1 : at + 2]] != ["STATIC"]}  # whatever he said it needs at a pressure, that is the pressure
     not_own |= {at: why for at, why in (whose(row, cut, language) | aside).items() if at not in not_own and at not in spent}
     own = row.blanked(not_own)
     turned_to, turned_at, of_piece = turned.turned(row, not_own, cut, language)
@@ -146,7 +146,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims += mirrored(stated, claims)
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
     claims = done_over.done_over(row, told_acts.unsaid(row, claims, language), language)
-    claims += scratched(row)
+    claims = [*partly.of_the_rest(row, claims, language), *scratched(row)]
     where = Places.of(row, cut)
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, where, one) for one in claims]

@@ -57,6 +57,9 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
             continue
         if place and cut[place - 1].sentence == clause.sentence and row.items[begin].concept == "WILL" and begin - clause.first <= 1 and _goes_back_to_it(row, cut[place - 1].first, clause.first, clause.last, language):
             continue  # told with what is not done, below
+        if row.items[begin].concept in ("PENDING", "NEED") and _only_known(row, clause, begin, language):
+            plans.update(k for k in range(begin, clause.last) if row.items[k].concept not in ("LEN", "STATIC", "INWG"))
+            continue
         if _is_planned(row, clause, begin, language) or row.items[begin].concept == "WILL" and word(language.code, "acts.no_deed").match(plain(row.words(begin, clause.last))) is not None:
             plans.update(range(begin, clause.last))
             continue
@@ -213,6 +216,14 @@ def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
             if denial in concepts:
                 return clause.first + concepts.index(denial)
     return None
+
+
+def _only_known(row: Row, clause: Clause, begin: int, language: Language) -> bool:
+    """ "I know it wants vanes. I built it without.": what it needs, and behind it what was done in spite of that."""
+    if begin == clause.first or word(language.code, "acts.only_known").search(plain(row.words(clause.first, begin))) is None:
+        return False
+    behind = row.words(clause.last + 1, min(clause.last + 10, len(row.items))) if clause.last + 1 < len(row.items) else ""
+    return word(language.code, "acts.did_otherwise").match(plain(behind)) is not None
 
 
 def _i_did(concepts: list[str], at: int) -> bool:

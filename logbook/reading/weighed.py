@@ -266,6 +266,9 @@ def _unreal(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language,
     if told is None or word(language.code, "told.weighed.nots").search(one.words[: told[0].start()]) or "if" in one.words[: told[0].start()].split():
         return False
     match, acts = told
+    behind = drawn[place + 1 : place + 3]
+    if any(not later.acts and later.sentence <= one.sentence + 1 and word(language.code, "told.weighed.after_all").match(later.words) for later in behind):
+        return False  # "I should have taped it, and I did"
     for at, name in acts:
         found.claims.append(claim(row, name, False, one.item(match.start()), at + 1, hedged=False))
     found.spent.update(k for k in range(one.first, one.last) if k not in _naming(row, one))
