@@ -117,7 +117,7 @@ ENGLISH_TURNS = Turns(
         r"^(?:only |just )*(?:the )(?:one|ones|two|three|side|sides|part|parts|bit|half|seams?|stretch|edges?|ends?)(?: (?:side|sides|seam|seams|ones))? (?:that )?(?:i|we|you) (?:could|can|had|have|was able to)\b",
         r"(?:until|till|'til|before) (?:i|we|the \w+) (?:ran|run) out|(?:in|here and there|a few|a couple(?: of)?|(?:in |at )?(?:two|three|four)) (?:spots|places)(?! (?:on|in) run)|here and there|spots here and there",
         r"(?:just|only|at) (?:on |at )?the (?:corners|ends|edges)(?: only)?\b|(?:the )?(?:corners|ends|edges) only|only (?:the |at the |on the )?(?:corners|ends|edges)",
-        r"^(?:it |them |that )?(?:some|a little|a bit|a little bit)(?= ?$)",
+        r"^(?:it |them |that )?(?:some|a little|a bit|a little bit)(?= ?$)", r"^(?:it |them |that |down )*for (?:about |maybe |like |all of )*(?:a|a few|a couple|five|ten|fifteen|twenty|thirty|\d+)(?: of)? seconds?\b",
         r"temporar(?:ily|y)|just to hold (?:it|them|her)(?: together)?|enough to hold (?:it|them)|but not (?:all|the whole)|and nowhere else|and nothing else|(?:and |, )?left the (?:rest|others?)",
     ),
     # of four sides; behind an act that has no count of its own

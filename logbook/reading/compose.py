@@ -99,7 +99,10 @@ _ENDS_A_RANGE = (*LENGTHS, "DEG")
 _LEFT_AS_THEY_ARE = ("COMMA", "STOP", "DET", "AND", "BY", "BE", "OF", "IN", "ON", "EVERY", "SIDE", "STAPLED", "TAPED", "RUBBED", "RUN")  # the commonest, so that they cost nothing
 _ENDS_A_MOVE = ("COMMA", "STOP", "BACK", "AND", "OVER", "IN", "")
 def _spaces(items, place: int) -> bool:
-    """Whether a bare number behind "stapled" is how far apart: small, and the piece was named before."""
+    """Whether a bare number behind "stapled" is how far apart: small, and the piece was named before; no number of sides."""
+    near = [concept_at(items, k) for k in range(max(0, place - 9), place)]
+    if "SIDES_ALL" in near or ("ALL", "NUM") in zip(near, near[1:]):
+        return False
     return items[place].value.value <= 4 and any(one.concept.startswith("K_") or one.concept in ("SIZE", "SLOPE") for one in items[:place])
 
 
@@ -148,7 +151,7 @@ def _small_words(items, text: str):
         elif said == "into" and ahead in ("COMMA", "STOP", "BACK", "") and before in ("MOVE", "MOVE_IN") and _moves_a_side(items, place):
             done.append(replace(item, concept="IN", end=item.start + 2))
             item = replace(item, concept="NUM", value=_plain(2), start=item.start + 2, read_as="two")
-        elif before == "EVERY" and item.concept in ("WORD", "ROUND") and said in table_of("small.one_unit"):
+        elif item.concept in ("WORD", "ROUND") and said in table_of("small.one_unit") and (before == "EVERY" or ahead in ("STATIC", "DAMAGE") or ahead == "WIDE" and concept_at(items, place + 2) == "DAMAGE") and before not in ("NUM", "FRAC"):
             unit = table_of("small.one_unit")[said]
             item = replace(item, concept="LEN", value=Measure("LEN", measure.UNITS[unit], unit, 0, False, Fraction(1)))
         elif item.concept == "TRADE_NOISE" and said == "tape measures" and ahead in LENGTHS and concept_at(items, place + 2) in ("WIDE", "OVER"):

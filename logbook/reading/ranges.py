@@ -63,7 +63,8 @@ def _begins(items, place: int, text: str) -> int | None:
     dash = between in ("-", "–")
     if first != place - 2 and not dash:
         return None
-    measured = items[place].concept != "NUM" or any(items[k].value.raw.denominator != 1 for k in (first, place))  # else they may be pieces: "stapled two to six"
+    of_screws = _owner(items, first) in ("SCREWS", "WASHERS")
+    measured = of_screws or items[place].concept != "NUM" or any(items[k].value.raw.denominator != 1 for k in (first, place))  # else they may be pieces: "stapled two to six"
     if concept_at(items, place - 1) in ("AND", "COMMA") and not dash:
         return first if measured and _lies_between(items, first - 1, text) and _owner(items, first - 1) is not None else None
     if concept_at(items, first - 1) == "EVERY" or concept_at(items, place + 1) == "APART":

@@ -87,7 +87,7 @@ def _of(row: Row, act: str, number: int, first: int, last: int, corrects: bool) 
     """So many sides of an act. Of a rubbing down no count is kept: on fewer than all four it is not done."""
     if act == "rubbed_down":
         return [claim(row, act, number == 4, first, last, hedged=False, corrects=number < 4)]
-    made = [claim(row, f"sides_{act}", number, first, last, hedged=False, corrects=corrects)]
+    made = [claim(row, f"sides_{act}", number, first, last, uses=tuple(range(first, last)), hedged=False, corrects=corrects)]
     return made + ([claim(row, act, True, first, last, hedged=False, weak=True)] if number else [])
 
 
