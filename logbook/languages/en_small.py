@@ -90,6 +90,7 @@ ENGLISH_SMALL = Small(
     somebody=frozenset("he she they somebody someone electrician plumber inspector engineer helper apprentice".split()),
     on_some=frozenset("some few couple rest others other half most several one back top bottom left right side sides end ends underside corner corners".split()),
     parts_of_it=frozenset("heel throat cheek cheeks corners".split()),
+    sees=frozenset(("see", "watch", "witness", "check", "look")),
     legs_go=frozenset(
         "folding folded fold folds curling curled curl pointing point going go goes facing face bending bend laying lay lie lying turning turn turned flaring"
         " hooked hooking headed heading came come rolled rolling spread".split()

@@ -90,6 +90,7 @@ class Small:
     on_some: frozenset[str] = frozenset()  # some of the staples, or those of one place
     bears: frozenset[str] = frozenset()  # has staples, or got them
     parts_of_it: frozenset[str] = frozenset()  # of an elbow, a tee
+    sees: frozenset[str] = frozenset()  # who did not see it done denies nothing
     legs_go: frozenset[str] = frozenset()  # what staple legs do
     spread: frozenset[str] = frozenset()  # before a distance: so far apart they are by now
     strips: frozenset[str] = frozenset()  # what tabs are told to be

@@ -62,6 +62,10 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
         " (?!BY (?!DET)|WIDE|LONG (?!OF? (?:NUM|LEN))|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD (?!OF)) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
     )
+    for match in row.find("(?P<k>KIND) (?:(?:ON|OF)? RUN NUM)? COMMA (?P<m>NUM NUM?) COMMA (?=SIZE|INLET|FILLER|STAPLED|TAPED|VANES|IT)"):  # "an offset, one twenty-three, 16 by 16"
+        values = [item.value.value for item in row.items[slice(*match.span("m"))]]
+        if values[0] >= 100 and len(values) == 1 or len(values) == 2 and 1 <= values[0] <= 9 and 10 <= values[1] <= 99:
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find(kind_mark):
         if leads_to(row, match.start("k")):
             pointed.update(range(match.start("k"), match.end()))

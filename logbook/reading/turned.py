@@ -12,7 +12,7 @@ from logbook.reading.denials import ACTS, DENIED, PAST
 from logbook.reading.fell_short import _WORDS
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
-from logbook.reading.phrasing import any_of, apart, begins, finds, word
+from logbook.reading.phrasing import any_of, apart, begins, finds, word, words_of
 from logbook.reading.size_pairs import MEASURES
 from logbook.reading.stance import Clause, would
 from logbook.reading.tokens import plain
@@ -316,8 +316,8 @@ def but_not(row: Row, why: dict[int, str], cut: tuple[Clause, ...]) -> list[Clai
         if place == 0 or clause.first in why and not _own_again(row, clause):
             continue
         not_at = next((at for at in range(clause.first, clause.last) if row.items[at].concept in ("NOT", "NO")), None)
-        if not_at is None or not _only_small(row, clause, not_at):
-            continue
+        if not_at is None or not _only_small(row, clause, not_at) or not words_of("small.sees").isdisjoint(row.words(clause.first, clause.last).lower().split()):
+            continue  # "the kid says he taped it, I didn't see it": he may have
         act = _act_of_others(row, why, cut, place)
         if act is not None and not _told_next(row, cut, place, ACTS[row.items[act].concept]):
             made.append(claim(row, ACTS[row.items[act].concept], False, clause.first, clause.last, corrects=True, hedged=False))
