@@ -38,7 +38,7 @@ def spaced_otherwise(row: Row, own: Row, cut_up, place: int, language: Language)
         told = claim(row, name, row.items[at].value.value, at, at + 1, uses=(at,), corrects=True, said_unit=unit_of(row.items[at]))
     else:
         told = _told_behind(row, _past_the_place(row, lead), name)
-    if told is not None and not wider and told.value < before:
+    if told is not None and told.value < before:
         first = told.first - (row.items[told.first - 1].concept == "EVERY")
         return claim(row, "(nothing)", None, first, told.last)  # "every four, but two at the corners": the rest is at four
     return told
