@@ -23,7 +23,7 @@ def _told_of_several(row: Row, match, ats: list[int]) -> bool:
     before, at = match.start() - 1, match.start("k")
     acted = before >= 0 and row.items[before].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[at].concept.startswith("K_")
     behind = [item.concept for item in row.items[match.end() : match.end() + 2]]
-    return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind[:1] == ["BE"] and row.words(match.end(), match.end() + 1).lower() in words_of("small.several_are") or behind == ["COMMA", "BOTH"] or _of_them(row, match.end())
+    return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind[:1] in (["BE"], ["HUNG"]) and row.words(match.end(), match.end() + 1).lower().split()[0] in words_of("small.several_are") or behind[:1] in (["STAPLED"], ["TAPED"], ["HUNG"]) or behind == ["COMMA", "BOTH"] or _of_them(row, match.end())
 
 
 def _of_them(row: Row, first: int) -> bool:

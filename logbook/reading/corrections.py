@@ -8,6 +8,7 @@ from dataclasses import replace
 from logbook import measure
 from logbook.languages.language import Forms
 from logbook.reading.items import Item, concept_at
+from logbook.reading.phrasing import words_of
 from logbook.reading.size_pairs import LENGTHS, MEASURES, Size
 
 _BETWEEN_FIX = ("BUT", "LONG", "APART", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE", "OF")
@@ -32,6 +33,8 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
                 done.pop()
             spanish = not contrast and done[-1].concept == "NOT" and len(done) > 1 and text[done[-1].start : done[-1].end].lower() == "no" and done[-2].concept == "SIZE"  # "doce por diez no catorce por diez"
             before = None if done[-1].concept == "NOT" and not spanish else _taken_back_by(item, done)
+            if before is not None and _is_the_mark(item, done, before, text):
+                before = None
             if before is None and (said := _sorry(items, place, done)) is not None:
                 before = said
             if before is None and done[-1].concept != "NOT":
@@ -106,6 +109,13 @@ def _misspoken(item: Item, done: list[Item], text: str, forms: Forms) -> bool:
     else:
         done[right] = replacing(item, done[right])
     return True
+
+
+def _is_the_mark(item: Item, done: list[Item], at: int, text: str) -> bool:
+    """ "Collar 149, correction, seven inch": the number behind the kind is which one, and what is put right is told next."""
+    behind = [one for one in done[at + 1 :] if one.concept != "COMMA"]
+    named = done[at].concept == "NUM" and at > 0 and done[at - 1].concept.startswith("K_") and item.concept == "LEN" and len(behind) == 1
+    return named and text[behind[0].start : behind[0].end].lower() in words_of("small.corrections")
 
 
 def _size_before_the_rest(done: list[Item]) -> int | None:
