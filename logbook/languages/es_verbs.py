@@ -8,8 +8,8 @@ from __future__ import annotations
 
 # stem of a verb in -ar, concept when done, concept when it is to be done (None: not told apart)
 VERBS: tuple[tuple[str, str, str | None], ...] = (
-    *((stem, "STAPLED", "STAPLE") for stem in ("engrap", "grap", "grape", "engrape", "estaple", "estapl", "estapli", "grapi", "abroch")),
-    *((stem, "TAPED", "TAPE_IT") for stem in ("encint", "cint", "teip", "teipe", "teipi", "tape", "tapi", "taipe", "taipi")),
+    *((stem, "STAPLED", "STAPLE") for stem in ("engrap", "grap", "grape", "engrape", "estaple", "estapl", "estapli", "grapi", "abroch", "corchete")),
+    *((stem, "TAPED", "TAPE_IT") for stem in ("encint", "cint", "teip", "teipe", "teipi", "tape", "tapi", "taipe", "taipi", "enhuinch")),
     *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan", "estruj", "estreg")),
     *((stem, "WIPED", "WIPE") for stem in ("limpi", "desempolv")),
     *((stem, "PREHEATED", "HEAT_IT") for stem in ("precalent", "calent")),
@@ -166,7 +166,7 @@ def openings() -> tuple[tuple[str, str], ...]:
     return (("WORD", "|".join(said)),)
 
 
-_TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape")
+_TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape", "huincha", "la huincha")
 _UNLISTED = (
     "americana", "adhesiva", "de carrocero", "gris de tela", "gris", "de tela", "de tela gris", "plateada", "plateado", "plateada de tela", "plateado de tela", "de ducto", "común", "ordinaria", "de la común", "de la gris", "de la ordinaria", "de aislar", "canela", "masking", "adhesiva gris", "industrial",
     "de empaque", "de las cajas", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "de los plomeros", "de plomería", "de los eléctricos", "de pintores", "de empacar", "de embalaje", "de paquetería", "de la tienda", "normal", "genérica", "de la genérica", "pirata", "café", "de trapo", "de la de tela", "cualquiera", *(f"de la que usan los {who}" for who in ("pintores", "plomeros", "eléctricos", "electricistas", "de los muebles", "empacadores")), "de la barata",

@@ -28,6 +28,8 @@ class Small:
     shows_at_all: frozenset[str] = frozenset()  # what is to be seen of anything, harm too
     gives_reason: frozenset[str] = frozenset()  # between what he tells and what must be done about it
     breaks_off: frozenset[str] = frozenset()  # begins a clause that a denial does not reach
+    sheets: frozenset[str] = frozenset()  # duct board, where its thickness stands behind it
+    them: frozenset[str] = frozenset()  # before a verb: stands for the piece, and begins what is told anew
     looks: frozenset[str] = frozenset()  # stands between the edge and the way it looks
     since: frozenset[str] = frozenset()  # between a denial and the act: it was done since
     corrections: frozenset[str] = frozenset()  # right behind the piece: a note that sets it right

@@ -127,6 +127,8 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             break
         if not wide and at > begin + 1 and row.words(at, at + 1).lower() in words_of("small.breaks_off"):
             break  # "couldn't flip it once it was taped"
+        if not wide and at > begin + 2 and concept in PAST and live(row, at - 2) == "DET" and live(row, at - 1) == "WORD" and row.text[row.items[at - 1].end : row.items[at].start].strip().lower() in words_of("small.them"):
+            break  # "no cerraba la puerta la encinté": run together, the act is told anew with its own "la"
         if concept in ("NEED", "PENDING") and at == begin + 1:  # "didn't need any tabs": says nothing of them
             made.append(claim(row, "(nothing)", None, begin, clause.last))
             break

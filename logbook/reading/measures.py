@@ -17,7 +17,7 @@ from logbook import measure
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading import numbers
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import table_of, words_of
 from logbook.reading.tokens import Token
 
 _NOMINAL_BOARD = {Fraction(25): Fraction(1), Fraction(38): Fraction(3, 2), Fraction(51): Fraction(2), Fraction(50): Fraction(2)}
@@ -171,6 +171,9 @@ def _unit_alone(tokens, at, language: Language, units: Units) -> Measure | None:
             return Measure("LEN", measure.UNITS[unit], unit, end, False, Fraction(1))
         if end < len(tokens) and tokens[end].bare in ("board", "panel", "ductboard", "duct"):
             return Measure("LEN", measure.UNITS[unit], unit, end, False, Fraction(1))
+        if unit == "m" and tokens[step].bare in table_of("small.one_unit") and not (at and tokens[at - 1].bare in words_of("small.articles")):
+            more = _length(tokens, one, unit, end, language, units)
+            return more if more.end > end else None  # "metro veinte de largo"; but "con el metro"
         return None
     return _length(tokens, one, unit, end, language, units)
 

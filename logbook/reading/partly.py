@@ -65,7 +65,7 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
                     made.append(claim(row, ACTS[row.items[near[0]].concept], False, min(near[0], at), max(near[0], at) + 1, part="side", hedged=False))
             if only:
                 reason = next((k for k in range(at + 1, clause.last) if re.match(language.acts.because, row.words(k, k + 1).lower())), clause.last)
-                sides = {side for i in row.items[clause.first : reason] if i.concept == "SIDE" for side in i.value}
+                sides = {side for k, i in enumerate(row.items[clause.first : reason], clause.first) if i.concept == "SIDE" and not _shaped(row, k, at) for side in i.value}
                 if sides and any(row.items[k].concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM" and row.items[k - 1].value.value == 2 for k in range(clause.first + 1, reason)):
                     sides |= {"left", "right"}  # "the top and the two sides"
             listed = only and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts) and "PENDING" not in concepts[: at - clause.first]  # "faltan las grapas de abajo nada más"
@@ -97,6 +97,14 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
             if "PARTLY" in parts or before in words_of("small.half") or (behind in words_of("small.half_behind") and not spaced) or (listed and item.concept == "RUBBED"):
                 made.append(claim(row, ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
+
+
+def _shaped(row: Row, side: int, act: int) -> bool:
+    """ "la derecha queda recta nomás … la encinté": run together, a side of which the way it goes was told; the act is of the piece."""
+    return side + 1 < act and row.items[side + 1].concept in _GOES
+
+
+_GOES = ("LEVEL", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN")
 
 
 def _of_a_part(row: Row, act: int, end: int) -> bool:

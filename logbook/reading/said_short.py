@@ -148,6 +148,8 @@ def _word(items, place: int, text: str) -> Item:
     if said in table_of("small.one_unit") and _per_foot(items, place):
         unit = table_of("small.one_unit")[said]
         return replace(item, concept="LEN", value=Measure("LEN", measure.UNITS[unit], unit, 0, False, Fraction(1)))
+    if said in words_of("small.sheets") and ahead == "OF" and concept_at(items, place + 2) == "LEN":
+        return replace(item, concept="BOARD", value=None)  # "plancha de una pulgada"; else it irons
     if item.concept == "SIDE_WORD" and said == "side" and before == "DET" and concept_at(items, place - 2) in _LENGTHS and ahead in ("IN", "OVER", "COMMA", "STOP", "BACK", "") and _changes(items) and not {concept_at(items, place - k) for k in (3, 4, 5)} & set(_FASTENS):
         return replace(item, concept="SIDE", value=("left", "right"))  # "four a side in thirty"
     if item.concept == "WORD" and said in words_of("small.lost") and ahead in _LENGTHS and (_changes(items) or "SIDE" in [concept_at(items, place + k) for k in (3, 4)]):

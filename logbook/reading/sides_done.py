@@ -108,7 +108,7 @@ FRAMES = (
     Frame(f"(?P<w>ALL DET? (?P<n>NUM) (?:BE)? {_ACTS}) (?=SEP|$)", _of_the_sides),
     Frame("(?P<w>ALL DET? (?P<n>NUM) (?:HAVE|BE) (?P<acts>TAPE|STAPLES)) (?=SEP|$|AND)", _of_the_sides),
     Frame("(?P<w>SIDE_WORD (?:BE)? (?P<acts>STAPLED|TAPED) (?:COMMA|ON|ALL){0,2} (?P<n>NUM)) (?=SEP|$)", _sides),
-    Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|TO|AROUND){{0,3}} {_COUNT})", _sides),
+    Frame(f"(?P<w>(?P<acts>TAPE|STAPLES|CLOSURE|MARK181) (?:FILL|ON|OF|TO|AROUND|BY){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|COMMA|IT|BY|AROUND|TIGHT|ONLY){{0,3}} {_COUNT})", _sides),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|IT|BY|AROUND){{0,3}} SIDES_ALL)", _sides),
     Frame("NUM SIDE_WORD (?:FILL|OF|ON){0,3} (?:STAPLED|TAPED)? (?:COMMA|AND|BUT){1,2} (?:ONLY|FILLER)? (?P<w>(?P<n>NUM) (?:FILL)? (?P<acts>STAPLED|TAPED))", _sides),

@@ -111,7 +111,8 @@ def one_unit(items):
     of_length = [item for place, item in enumerate(items) if item.concept == "SIZE" or item.concept == "LEN" and concept_at(items, place - 1) not in ("EVERY", "GAP") and concept_at(items, place + 1) not in ("APART", "GAP")]
     spoken = {item.value.unit for item in of_length if getattr(item.value, "unit", None) in _METRIC}  # staples every six centimetres say nothing of the duct
     if len(spoken) != 1:
-        return items
+        spoken = {item.value.unit for item in of_length if item.concept == "SIZE" and item.value.unit in _METRIC}
+        return _sizes_in(items, *spoken) if len(spoken) == 1 else items
     unit = next(iter(spoken))
     factor, least = measure.UNITS[unit], _METRIC[unit]
     if unit == "mm" and any(item.concept == "SIZE" and item.value.unit is None and max(item.value.pair) < least for item in items):
@@ -128,6 +129,16 @@ def one_unit(items):
             item = replace(item, concept="LEN", value=replace(item.value, sort="LEN", value=item.value.value * factor, unit=unit))
         done.append(item)
     return tuple(done)
+
+
+def _sizes_in(items, unit: str):
+    """ "600 por 300 a 500 por 300 milímetros, entra diez centímetros": one unit for the openings, another for the rest."""
+    factor, least = measure.UNITS[unit], _METRIC[unit]
+    return tuple(
+        replace(item, value=replace(item.value, pair=tuple(side * factor for side in item.value.pair), unit=unit))
+        if item.concept == "SIZE" and item.value.unit is None and min(item.value.pair) >= least else item
+        for item in items
+    )  # fmt: skip
 
 
 def _measures_length(items, place: int) -> bool:
