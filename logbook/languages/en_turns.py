@@ -302,6 +302,7 @@ ENGLISH_TURNS = Turns(
         ("mark", r"{verb} (?:what|whatever|everything|anything|all|the stuff|that stuff|all that) (?:that )?i(?:'d| had|'ve)? (?:just )?(?:said|told (?:you|them|him)|sent|gave you|logged|called in|reported|put down|recorded|wrote)(?: in)?(?: earlier| before)? (?:on|about|for|of|regarding) "),
         ("mark", r"(?:ignore|disregard|strike|delete|erase|cancel|void|remove|(?:don't|do not) count|(?:forget(?: about)?|never ?mind|(?P<d>drop)|kill|skip|scratch)(?= (?:(?:number|piece|fitting|section) )?[\w-]+(?: [\w-]+)?(?: please)?(?:(?(d)(?!))$|,? " + _NO_SUCH + r"))) "),
         ("mark", r"take (?=(?:the |that )?(?:(?:fitting|number|piece|section|elbow|straight|transition|tee|collar|cap|offset) )+\S+(?: \S+)? back(?= ?[,.!]| ?$| please| it\b))"),
+        ("last", r"what i (?:just )?(?:said|told you|gave you|sent(?: you)?|recorded)(?: (?:just now|a (?:minute|second|moment|while) ago|before|earlier))?,? (?:please )?(?:take (?:it|that) (?:back|out|off)|forget (?:it|that)|scratch (?:it|that)|strike (?:it|that)|throw it (?:out|away)|drop it|delete it|erase it)(?= ?[,.!]| ?$)"),
         ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
     ),
     no_such=rf"\b(?:{_NO_SUCH}|(?:a|the|my|an) (?:mistake|duplicate|repeat|error|wrong one|double))",
