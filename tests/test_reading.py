@@ -202,3 +202,12 @@ def test_pieces_joined_by_a_hyphen_are_no_fraction_and_a_length_is():
     marks = [entry.fact("mark").value for entry in read("Straights 4 and 5-8, taped.", language="en").fittings]
     assert marks[:2] == ["4", "5"]
     assert read("Straight 4, cut to 44 and 5-8.", language="en").fittings[0].fact("length").value == Fraction(357, 8)
+
+
+def test_a_word_written_short_or_wrong_tells_what_it_was_taken_for():
+    facts = read("Straight 4, stapeld every two, tpd, rubbed.", language="en").fittings[0].facts
+    assert {fact.name: (fact.words, fact.read_as) for fact in facts if fact.name in ("stapled", "taped", "rubbed_down")} == {
+        "stapled": ("stapeld", "stapled"),
+        "taped": ("tpd", "taped"),
+        "rubbed_down": ("rubbed", None),
+    }

@@ -152,6 +152,8 @@ def as_written(told, text: str, made: tuple[Cut, ...]):
     if getattr(told, "start", None) is not None:
         start, end = _place(told.start, made, False), _place(told.end, made, True)
         changes |= {"start": start, "end": end, "words" if hasattr(told, "words") else "text": text[start:end]}
+        if getattr(told, "read_as", "") is None and told.words != text[start:end]:
+            changes["read_as"] = told.words  # what the short or mistyped words were taken for
     return replace(told, **changes)
 
 
