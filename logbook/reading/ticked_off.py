@@ -85,7 +85,7 @@ def _read(row: Row, run: list[_Tick], found: Ticked) -> None:
     """Ticks in a row, which stand only where nothing goes on behind them that they could belong to instead."""
     if not run:
         return
-    if not _ends(row, run[-1].last):
+    if not (_ends(row, run[-1].last) or _told_again(row, run[-1])):
         last = run[-1]
         if last.sign[:1] in (":", "=") and last.how in ("no", "zero") and row.items[last.act].concept not in _NOUNS and row.items[last.last].concept != "TROUBLE":
             found.claims.append(claim(row, "(nothing)", None, last.act, last.act + 1))  # "taped: no need"
@@ -118,6 +118,11 @@ def _stands_apart(row: Row, act: int, found: Ticked) -> bool:
 
 def _ends(row: Row, at: int) -> bool:
     return at >= len(row.items) or row.items[at].concept in ("STOP", "QUERY", "COMMA", "AND", "BUT", "SIGN") or "\n" in row.text[row.items[at - 1].end : row.items[at].start]
+
+
+def _told_again(row: Row, one: _Tick) -> bool:
+    """ "Vanes no I left them out", "vanes no there's none in it": what the no is of is told once more behind it."""
+    return one.how == "no" and not one.sign and row.items[one.act].concept in _NOUNS and row.items[one.last].concept in ("I", "BE", "NO", "NOT_DONE")
 
 
 def _is_a_tick(row: Row, one: _Tick, alone: bool) -> bool:

@@ -126,6 +126,8 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
         return _MORE
     if concept in _ACTS and concept_at(items, at + 1) == "EVERY" and said[at] in words.bare and before not in _GOVERNS and before not in ("WORD", "SIDE_WORD", "JOINT", "FLAP"):
         return _NEW if _is_past_others(items, at, signs) else _MORE
+    if concept in _ACTS and before == "IN_PLACE" and concept_at(items, at - 2) == "NO":
+        return _NEW  # "so there's none in it | stapled it every two"
     if before == "NOT" and _is_short_for_all(items, said, at, words):
         return _NEW
     if concept == "OVER" and before == "NUM" and concept_at(items, at - 2) == "BY":
