@@ -49,9 +49,10 @@ def _unreadable(text: str) -> str | None:
     if len(text) > MOST_CHARACTERS:
         return "reading.too-long"
     looked = text[:4000]
-    strange = sum(1 for c in looked if not c.isprintable() and unicodedata.category(c) in ("Cc", "Cn", "Co", "Cs") and c not in "\n\r\t" or c == "\ufffd")
-    if strange > _MOST_STRANGE * len(looked):
-        return "reading.not-text"
+    if "\ufffd" in looked or not looked.isprintable():
+        strange = sum(1 for c in looked if not c.isprintable() and unicodedata.category(c) in ("Cc", "Cn", "Co", "Cs") and c not in "\n\r\t" or c == "\ufffd")
+        if strange > _MOST_STRANGE * len(looked):
+            return "reading.not-text"
     if not looked.isascii() and sum(1 for c in looked if unicodedata.bidirectional(c) in _RIGHT_TO_LEFT) > len(looked) / 4:
         return "reading.other-language"
     return None

@@ -251,12 +251,13 @@ def _mark_claim(row: Row, mention: Mention) -> Claim | None:
         return None
     made = claim_plain(row, "mark", mention.mark, *mention.mark_at)
     backs = tuple(TakenBack(str(int(b.value.value)), b.start, b.end) for b in row.items[mention.mark_at[1] - 1].took_back if b.concept == "NUM")
-    return replace(made, took_back=backs)
+    return replace(made, took_back=backs) if backs else made
 
 
 def claim_plain(row: Row, name: str, value, first: int, last: int) -> Claim:
     """A claim that takes no hedge in front of it and is never doubted by one."""
-    return replace(claim(row, name, value, first, last), hedged=False, first=first, start=row.items[first].start)
+    made = claim(row, name, value, first, last)
+    return replace(made, hedged=False, first=first, start=row.items[first].start) if made.hedged or made.first != first else made
 
 
 _WHICH = {"first": 0, "second": 1, "third": 2, "fourth": 3, "last": -1, "primero": 0, "primera": 0, "segundo": 1, "segunda": 1, "tercero": 2, "tercera": 2, "cuarta": 3, "último": -1, "última": -1, "ultimo": -1, "ultima": -1}

@@ -15,18 +15,19 @@ from re import _parser  # the standard library's own reading of a pattern; it ha
 
 _SHORTEST = 3  # letters: shorter ones stand in almost every note
 _MOST = 400
+_MOST_BESIDES = 40
 _IN_MOST = frozenset("the and of to in it is was on for with that this all not have had from down side tape taped staple stapled run el la los las de en que con por una uno".split())  # letters that most notes hold tell nothing
 
 
 class Likely:
-    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried), and how few and how many letters it can match."""
+    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried), the further sets of which it must hold one of each (`besides`), and how few and how many letters it can match."""
 
-    __slots__ = ("high", "low", "needs", "pattern", "regex")
+    __slots__ = ("besides", "high", "low", "needs", "pattern", "regex")
 
     def __init__(self, pattern: str):
         self.pattern, self.regex = pattern, re.compile(pattern)
         parsed = _parser.parse(pattern)
-        self.needs = _shortest(_needs(parsed))
+        self.needs, self.besides = _each_needed(parsed)
         self.low, self.high = parsed.getwidth()
 
     def search(self, text: str, at: int = 0) -> re.Match[str] | None:
@@ -67,44 +68,57 @@ class Likely:
         return False
 
 
-@lru_cache(maxsize=16)
+@lru_cache(maxsize=128)
 def beginnings(text: str) -> frozenset[str]:
     """Every three letters that stand in a text behind one another, a blank before it: a note is asked for them many times."""
     text = " " + text
     return frozenset([text[at : at + 3] for at in range(len(text) - 2)])
 
 
-_Index = tuple[tuple[int, ...], frozenset[str], Mapping[str, tuple[tuple[str, tuple[int, ...]], ...]]]
+_Index = tuple[tuple[int, ...], frozenset[str], Mapping[str, tuple[tuple[str, tuple[int, ...]], ...]], Mapping[int, tuple[frozenset[str], ...]]]
 
 
-def _index(needs: Iterable[tuple[str, ...]]) -> _Index:
-    """The places of patterns that need no letters, and of the others by the first three of each of the letters of which they need one."""
+def _index(patterns: Iterable[Likely]) -> _Index:
+    """The places of patterns that need no letters, of the others by the first three of each of the letters of which they need one, and what those need besides."""
     always: list[int] = []
     wanted: dict[str, list[int]] = {}
-    for place, each in enumerate(needs):
-        if not each:
+    besides: dict[int, tuple[frozenset[str], ...]] = {}
+    for place, one in enumerate(patterns):
+        if not one.needs:
             always.append(place)
-        for letters in each:
+        for letters in one.needs:
             wanted.setdefault(letters, []).append(place)
+        if one.besides:
+            besides[place] = tuple(_starts(letters) for letters in one.besides)
     begins: dict[str, list[tuple[str, tuple[int, ...]]]] = {}
     for letters, places in wanted.items():
         begins.setdefault(letters[:_SHORTEST], []).append((letters, tuple(places)))
-    return tuple(always), frozenset(begins), {start: tuple(rows) for start, rows in begins.items()}
+    return tuple(always), frozenset(begins), {start: tuple(rows) for start, rows in begins.items()}, besides
 
 
 def _places(index: _Index, text: str) -> list[int]:
-    always, starts, begins = index
+    always, starts, begins, besides = index
     found = set(always)
-    for start in beginnings(text) & starts:
+    stand = beginnings(text)
+    for start in stand & starts:
         for letters, places in begins[start]:
             if letters in text:
                 found.update(places)
+    for place in found & besides.keys():
+        for needed in besides[place]:
+            if needed.isdisjoint(stand):
+                found.discard(place)
+                break
     return sorted(found)
+
+
+def _starts(letters: Iterable[str]) -> frozenset[str]:
+    return frozenset([one[:_SHORTEST] for one in letters])
 
 
 @cache
 def _index_of(patterns: tuple[Likely, ...]) -> _Index:
-    return _index(one.needs for one in patterns)
+    return _index(patterns)
 
 
 def where_standing(patterns: tuple[Likely, ...], text: str) -> list[int]:
@@ -123,8 +137,9 @@ class AnyOf:
     __slots__ = ("_index", "parts")
 
     def __init__(self, patterns: Iterable[str]):
-        self.parts = tuple((one.needs, one.regex) for one in map(Likely, patterns))
-        self._index = _index(needs for needs, _ in self.parts)
+        made = [Likely(pattern) for pattern in patterns]
+        self.parts = tuple((_starts(one.needs), one.regex) for one in made)
+        self._index = _index(made)
 
     def within(self, text: str) -> Some:
         """Of these, those that can find something in a part of the text: a note is looked through once, and not each of its parts."""
@@ -147,13 +162,10 @@ class Some:
 
 
 def _first(parts, text: str) -> re.Match[str] | None:
-    for needs, regex in parts:
-        for letters in needs:
-            if letters in text:
-                break
-        else:
-            if needs:
-                continue
+    lacks = beginnings(text).isdisjoint
+    for starts, regex in parts:
+        if starts and lacks(starts):
+            continue
         match = regex.search(text)
         if match is not None:
             return match
@@ -216,6 +228,15 @@ def _by_word(one: frozenset[str]) -> tuple:
 
 def _by_letters(one: frozenset[str]) -> tuple:
     return any(letters.strip(" '") in _IN_MOST for letters in one), len(one), -min(map(len, one))
+
+
+def _each_needed(parsed) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
+    """The best set of letters of which every match holds one, and the others, where they are few."""
+    each = sorted(set(_all_needs(parsed, _by_letters)), key=lambda one: (_by_letters(one), sorted(one)))
+    shortest = [one for one in map(_shortest, each) if one]
+    if not shortest:
+        return (), ()
+    return shortest[0], tuple(one for one in shortest[1:] if len(one) <= _MOST_BESIDES)
 
 
 def _needs(parsed, rank=_by_letters) -> frozenset[str] | None:

@@ -11,7 +11,7 @@ from functools import cache
 from operator import attrgetter
 
 from logbook.languages import LANGUAGES
-from logbook.reading.likely import AnyOf, Likely, alternatives
+from logbook.reading.likely import AnyOf, Likely, alternatives, standing
 
 _NOTHING = "(?!)"  # what a language without the pattern has
 
@@ -88,11 +88,11 @@ def begins(patterns: Iterable[Likely], text: str) -> re.Match[str] | None:
     return None
 
 
-def is_whole(patterns: Iterable[Likely], text: str) -> bool:
+def is_whole(patterns: tuple[Likely, ...], text: str) -> bool:
     """Whether one of the patterns is the whole text."""
     long = len(text)
-    for pattern in patterns:
-        if pattern.low <= long <= pattern.high and pattern.may(text) and pattern.regex.fullmatch(text) is not None:
+    for pattern in standing(patterns, text):
+        if pattern.low <= long <= pattern.high and pattern.regex.fullmatch(text) is not None:
             return True
     return False
 

@@ -8,8 +8,8 @@ from fractions import Fraction
 from logbook import measure
 from logbook.reading.items import Item, concept_at
 from logbook.reading.measures import Measure
+from logbook.reading.measures_meant import SIDE_LETTERS
 from logbook.reading.phrasing import table_of, words_of
-from logbook.reading.small_words import SIDE_LETTERS
 
 _LENGTHS = ("NUM", "LEN", "FRAC")
 _LEAST, _MOST = 4, 96  # inches of a side that is said without "by"

@@ -155,7 +155,7 @@ def _at_each_yet(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple
             if waits or "NOT_DONE" in again and again[0] in ("NOT_DONE", "I", "IT", "THIS") and any(row.items[k].concept == "NOT_DONE" for k in range(first, at)):
                 made.append(replace(clause, first=first, last=at))
                 first = at + 1
-        made.append(replace(clause, first=first))
+        made.append(clause if first == clause.first else replace(clause, first=first))
     return tuple(made)
 
 
