@@ -79,6 +79,19 @@ class Piece:
         """The first fact of each name: every rule asks for several."""
         return {fact.name: fact for fact in reversed(self.facts)}
 
+    def named(self, names: tuple[str, ...]) -> tuple[Fact, ...]:
+        """All facts of these names, in the order of the piece."""
+        places = self._places
+        at = places.get(names[0], ()) if len(names) == 1 else sorted({at for name in names for at in places.get(name, ())})
+        return tuple([self.facts[one] for one in at])
+
+    @cached_property
+    def _places(self) -> Mapping[str, tuple[int, ...]]:
+        places: dict[str, tuple[int, ...]] = {}
+        for at, fact in enumerate(self.facts):
+            places[fact.name] = (*places.get(fact.name, ()), at)
+        return places
+
     def value(self, name: str):
         fact = self.fact(name)
         return None if fact is None else fact.value

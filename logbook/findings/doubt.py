@@ -31,7 +31,7 @@ def answer(rule: Rule, piece: Piece, around: Around) -> Outcome | None:
     outcome = rule.judge(piece, around)
     if outcome is None or outcome.verdict == "unclear":
         return outcome
-    used = [fact for fact in piece.facts if fact.name in outcome.facts and _asked_here(rule, fact)]
+    used = [fact for fact in piece.named(outcome.facts) if _asked_here(rule, fact)]
     conflict = next((fact for fact in used if fact.conflict), None)
     if conflict is not None:
         values = [fact.value for fact in piece.facts if fact.name == conflict.name and fact.conflict]

@@ -78,7 +78,7 @@ def edition(rule: str, limit, tolerance, outcome: Outcome, piece: Piece) -> str:
 
     The facts stand in the order of the piece, the standing words in the order of `leans_on`.
     """
-    used = tuple((one.name, one.value, one.hedged, one.conflict) for one in piece.facts if one.name in outcome.facts)
+    used = tuple([(one.name, one.value, one.hedged, one.conflict) for one in piece.named(outcome.facts)])
     stood = tuple(
         (word.name, word.value)
         for lean in outcome.leans_on
@@ -120,8 +120,10 @@ def plain(value: object) -> object:
 
 
 def _phrase(outcome: Outcome, piece: Piece) -> str | None:
-    said = (fact.words for fact in piece.facts if fact.via == "phrase" and fact.name in outcome.facts)
-    return next(said, None)
+    for fact in piece.named(outcome.facts):
+        if fact.via == "phrase":
+            return fact.words
+    return None
 
 
 def questions(by_position: Mapping[int, Iterable[Finding]]) -> tuple[tuple[int, str], ...]:

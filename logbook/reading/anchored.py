@@ -53,7 +53,7 @@ def anchored(row: Row, claims: list[Claim], taken: set[int]) -> list[Claim]:
     made: list[Claim] = []
     for anchor in ANCHORS:
         letters = {code(thing) for thing in anchor.things}
-        for at, letter in enumerate(row.string):
+        for at, letter in enumerate(row.string if not letters.isdisjoint(row.letters) else ""):
             if letter not in letters or anchor.name == "throat_radius" and _tells_the_shape(row, at) or any(one.name == anchor.name and _one_sentence(row, one.first, at) for one in [*claims, *made]):
                 continue
             found = _nearest(row, at, anchor, spent)

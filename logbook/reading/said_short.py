@@ -21,6 +21,9 @@ _WAYS = ("IN", "OUT", "UP", "DOWN", "SIDE", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "M
 _FASTENS = ("STAPLED", "STAPLES", "STAPLE", "TABS", "SCREWS", "K_HANGER", "VANES", "TAPED", "EVERY", "COUNTED")
 
 
+_LEFT_AS_THEY_ARE = frozenset(("STOP", "DET", "AND", "IT", "BE", "OF", "BY", "TO", "IN", "ON", "RUN", "SIDE", "BACK", "EVERY", "STAPLED", "TAPED", "RUBBED", "FILLER", "MARKED", "FITTING"))  # the commonest, so that they cost nothing
+
+
 def said_short(items, text: str):
     """The items, where what is said short stands as what it means."""
     done: list[Item] = []
@@ -31,6 +34,9 @@ def said_short(items, text: str):
             skip -= 1
             continue
         concept = item.concept
+        if concept in _LEFT_AS_THEY_ARE:
+            done.append(item)
+            continue
         if concept in ("MOVE_IN", "IN_PLACE") and concept_at(items, place - 1) in ("VANES", "GROOVE"):
             item = _in_there(items, place, text, done)
         elif concept == "NUM" and concept_at(items, place - 1) == "STATIC" and text[item.start : item.end].lower() == "one" and concept_at(items, place + 1) in ("COMMA", "STOP"):

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from logbook.languages.language import Language
 from logbook.reading.denials import DENIED
 from logbook.reading.grammar import Row, code
+from logbook.reading.kinds import KIND_CONCEPTS
 from logbook.reading.parts import Part
 from logbook.reading.tokens import plain
 
@@ -18,6 +19,7 @@ _DONE = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "PREHEATED", "REPAIRE
 _TO_DO = ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE", "REPAIR_IT", "HEAT_IT")
 _NOUNS = ("TAPE", "STAPLES", "VANES", "TABS", "TIE_RODS", "SCRIM")
 SIGNS = {**dict.fromkeys(_DONE, "<d>"), **dict.fromkeys(_TO_DO, "<b>"), **dict.fromkeys(_NOUNS, "<n>"), "UNTAPED": "<u>", "UNSTAPLED": "<u>"}
+_DRAWN = frozenset((*SIGNS, *KIND_CONCEPTS, "FITTING", "NUMBER", "BRANCH_WORD", "CORRECTION_ON", "WORD"))  # the others stand as they were said
 _OF_UN = {"UNTAPED": "taped", "UNSTAPLED": "stapled"}
 
 
@@ -51,11 +53,17 @@ def sketches(row: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[Sk
 
 def _sketch(row: Row, part: Part, language: Language, panels: bool) -> Sketch:
     words, length, places, acts = [], 0, [], []
-    at, items, text, letters, void = part.first, row.items, row.text, row.string, code("VOID")
+    at, items, text, letters, void, drawn = part.first, row.items, row.text, row.string, code("VOID"), _DRAWN
     while at < part.last:
         item = items[at]
         concept = item.concept
         said = plain(text[item.start : item.end])
+        if concept not in drawn and letters[at] != void:
+            places.append((length, at))
+            words.append(said)
+            length += len(said) + 1
+            at += 1
+            continue
         sign, width = SIGNS.get(concept), 1
         if concept == "SEATED" and not panels:
             sign = None  # "the tape is still sitting on the roll"
