@@ -14,6 +14,7 @@ from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.run_on import RunOn
 from logbook.languages.small import Small
 from logbook.languages.thumbs import Thumbs
+from logbook.languages.together import Together
 from logbook.languages.told import LoneNumbers, Told
 from logbook.languages.turns_of_words import WholeTurns
 
@@ -322,6 +323,7 @@ class Language:
     run_on: RunOn = RunOn()
     forms: Forms = Forms()
     thumbs: Thumbs = Thumbs()
+    together: Together = Together()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
     elsewhere: Elsewhere = Elsewhere()

@@ -142,17 +142,17 @@ def written_out(text: str, made: tuple[Cut, ...]) -> str:
     return "".join([*parts, text[end:]])
 
 
-def as_written(told, text: str, made: tuple[Cut, ...]):
-    """What was read of the text written out, with its places and words as they stand in the note."""
+def as_written(told, text: str, made: tuple[Cut, ...], slips: bool = True):
+    """What was read of the text written out, with its places and words as they stand in the note; with what the words were taken for, where they were `slips`."""
     if isinstance(told, tuple):
-        return tuple(as_written(one, text, made) for one in told)
+        return tuple(as_written(one, text, made, slips) for one in told)
     if not is_dataclass(told):
         return told
-    changes = {one.name: as_written(getattr(told, one.name), text, made) for one in fields(told) if isinstance(getattr(told, one.name), tuple) or is_dataclass(getattr(told, one.name))}
+    changes = {one.name: as_written(getattr(told, one.name), text, made, slips) for one in fields(told) if isinstance(getattr(told, one.name), tuple) or is_dataclass(getattr(told, one.name))}
     if getattr(told, "start", None) is not None:
         start, end = _place(told.start, made, False), _place(told.end, made, True)
         changes |= {"start": start, "end": end, "words" if hasattr(told, "words") else "text": text[start:end]}
-        if getattr(told, "read_as", "") is None and told.words != text[start:end]:
+        if slips and getattr(told, "read_as", "") is None and told.words != text[start:end]:
             changes["read_as"] = told.words  # what the short or mistyped words were taken for
     return replace(told, **changes)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, longhand, moves, not_happened, one_left_out, other_things, own_questions, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, longhand, moves, not_happened, one_left_out, other_things, own_questions, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, together, told_acts, turned, without_stops
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -36,6 +36,10 @@ from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
+    named = together.cuts(text, code)
+    if named:
+        written = longhand.written_out(text, named)
+        return replace(longhand.as_written(read_text(written, tokens(written), code, source, job), text, named, slips=False), text=text)
     short = longhand.cuts(text, found, code)
     if short:
         written = longhand.written_out(text, short)

@@ -1,0 +1,49 @@
+"""Who works with the speaker: "Rick and me never taped it" is read as "we never taped it" is.
+
+Somebody else's name before an act tells of somebody else's work; beside the speaker's own it tells of his. Every place in what was read is put back on the words of the note.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.reading.items import book
+from logbook.reading.longhand import Cut
+
+
+@cache
+def _looks(code: str) -> re.Pattern[str] | None:
+    looks = LANGUAGES[code].together.looks
+    return re.compile(looks) if looks else None
+
+
+@cache
+def _pairs(code: str) -> re.Pattern[str]:
+    told = LANGUAGES[code].together
+    names = "|".join(sorted(LANGUAGES[code].names))
+    name = rf"(?:{told.people}|(?i:{names})|(?P<named%d>[A-Z][a-z]{{2,}}))"
+    pairs = "|".join(told.pairs)
+    for at in range(pairs.count("{name}")):
+        pairs = pairs.replace("{name}", name % at, 1)
+    return re.compile(rf"(?<![\w'-])(?:{pairs})(?={told.before})")
+
+
+@cache
+def _object(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].together.not_behind)
+
+
+def cuts(text: str, code: str) -> tuple[Cut, ...]:
+    """Where the speaker and somebody with him do something, in order, and the word that means both."""
+    looks = _looks(code)
+    if looks is None or looks.search(text) is None:
+        return ()
+    told = LANGUAGES[code].together
+    known = book(code).known | told.days
+    return tuple(
+        Cut(match.start(), match.end(), told.we)
+        for match in _pairs(code).finditer(text)
+        if _object(code).search(text[max(0, match.start() - 16) : match.start()]) is None and not any(name is not None and name.lower() in known for name in match.groups())
+    )
