@@ -239,6 +239,9 @@ def _by_tools(code: str) -> tuple[tuple[Likely, str], ...]:
     return tuple((Likely(rf"(?<![\w'])(?:{frame.replace('{tool}', tool)})(?![\w'])"), name) for tool, name in told.tools for frame in told.tool_frames)
 
 
+_NEVER_ANOTHERS_PLACE = ("rubbed_down", "surface_clean", "trimmed", "preheated")  # no other act is done in the stead of one of these
+
+
 def _put_aside(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     """ "Instead of stapling it I gave it tape": the act behind was not done, the other was."""
     told = _first(one, language, "put_aside")
@@ -247,7 +250,8 @@ def _put_aside(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     match, ((at, name),) = told
     others = [other for other in one.acts if other[0] != at]
     closed_so = any(row.items[k].concept in ("C_MASTIC", "CLOSURE", "MARK181") for k in range(one.first, one.last))
-    if name not in ("stapled", "vanes", "cross_tabs", "reinforced") and (name != "taped" or closed_so or not any(other == "stapled" for _, other in others)):
+    small = name in _NEVER_ANOTHERS_PLACE and all(other != name for _, other in others)
+    if not small and name not in ("stapled", "vanes", "cross_tabs", "reinforced") and (name != "taped" or closed_so or not any(other == "stapled" for _, other in others)):
         return False
     first = one.item(match.start())
     if word(language.code, "told.weighed.nots").search(one.words[: match.start()]):
