@@ -211,3 +211,18 @@ def test_a_word_written_short_or_wrong_tells_what_it_was_taken_for():
         "taped": ("tpd", "taped"),
         "rubbed_down": ("rubbed", None),
     }
+
+
+def test_the_end_of_a_line_ends_a_sentence_but_not_where_the_page_was_full():
+    def facts(text):
+        return {fact.name: fact.value for fact in read(text).fittings[0].facts}
+
+    assert facts("Straight 9\n12x10\nstapled\nno tape\nrubbed, no") == facts("Straight 9. 12x10. stapled. no tape. rubbed, no")
+    assert facts("Straight 9 is on run two over the office and it isn't stapled or\ntaped")["taped"] is False
+
+
+def test_words_with_a_pause_in_them_are_told_as_they_stand():
+    said = "Straight 9 isn't, uh, taped."
+    fact = next(fact for fact in read(said).fittings[0].facts if fact.name == "taped")
+    assert (fact.words, fact.read_as) == (said[fact.start : fact.end], None)
+    assert "uh" in fact.words

@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from logbook.languages.elsewhere import Elsewhere
+from logbook.languages.fluent import Fluent
 from logbook.languages.run_on import RunOn
 from logbook.languages.small import Small
 from logbook.languages.thumbs import Thumbs
@@ -324,6 +325,7 @@ class Language:
     forms: Forms = Forms()
     thumbs: Thumbs = Thumbs()
     together: Together = Together()
+    fluent: Fluent = Fluent()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
     elsewhere: Elsewhere = Elsewhere()

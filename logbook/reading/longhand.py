@@ -162,7 +162,7 @@ def _place(at: int, made: tuple[Cut, ...], ends: bool) -> int:
     moved = 0
     for cut in made:
         start = cut.start + moved
-        if at < start or at == start and not ends or ends and at <= start:
+        if at < start or at == start and not ends and (cut.means or cut.end == cut.start) or ends and at <= start:
             break
         if at < start + len(cut.means) or ends and at == start + len(cut.means):
             return cut.end if ends else cut.start

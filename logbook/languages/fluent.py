@@ -1,0 +1,25 @@
+"""The shape of what is said between words and means nothing, and of the words that belong to their neighbours whatever sign stands between."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Fluent:
+    """Words in lower case; a language without `sounds` has nothing smoothed."""
+
+    sounds: frozenset[str] = frozenset()  # what is uttered while one thinks
+    between_commas: tuple[tuple[str, ...], ...] = ()  # the same, where a comma stands on either side
+    open: frozenset[str] = frozenset()  # no sentence and no part of a list ends with it
+    binds: frozenset[str] = frozenset()  # few do; where one is heard to think right behind it, it is no end
+    leans: frozenset[str] = frozenset()  # the same, right behind what is uttered
+    answers: frozenset[str] = frozenset()  # of those, what may stand between two signs
+    bound: frozenset[str] = frozenset()  # none begins with it
+    verbs: frozenset[str] = frozenset()  # right behind a thing they tell of that thing
+    things: frozenset[str] = frozenset()  # behind a "no" they are what there is none of, where that "no" may answer as well
+    counts: frozenset[str] = frozenset()  # a number of one digit, as it is said
+    counted: frozenset[str] = frozenset()  # behind such a number: what there are so many of
+    numbered: frozenset[str] = frozenset()  # right before a number: it counts nothing
+    says_again: frozenset[str] = frozenset()  # begins what is said twice by stumbling
+    again_at_once: frozenset[str] = frozenset()  # the same, where no sign stands between
