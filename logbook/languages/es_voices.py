@@ -63,6 +63,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("APART", "entre grapa y grapa|entre colgador y colgador|entre soporte y soporte|entre colgante y colgante|entre pestaña y pestaña|entre tornillo y tornillo|entre una grapa y otra|entre cada grapa"),
     ("WORD", "no hallé|no encontré"),
     ("WORD", "|".join(_TOO_BIG)),
+    ("WORD", "|".join(f"{blades} {of}" for blades in ("aspas", "las aspas") for of in ("del ventilador", "del abanico", "del extractor", "de ventilador"))),
     ("WORD", "no les falta ninguna|no le falta ninguna|no le falta ninguno|no les falta nada|no le falta nada|no les falta|no les faltan"),
     ("NO", "s/"),
     ("PREHEATED", "precalentar la superficie primero"),

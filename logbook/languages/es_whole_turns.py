@@ -126,7 +126,7 @@ _DONE = (
     r"\bno hay (?:ningun[oa] |ni un[oa] )?{acts} que no",
     rf"{{acts}},? no se {CL}(?:despega|cae|suelta|levanta|mueve|zafa|sale|quita|afloja|pela)n?\b(?: (?:ni|por|para|con)\b[^,.;]*)?",
     rf"{{acts}},? (?:ya )?(?:me |nos |le |se )?(?:quedo|quedaron|esta|estan|salio)(?: ya)?(?: (?:bien|list[oa]s?|hech[oa]s?|al (?:puro )?(?:cien|centavo|tiro)|perfect[oa]s?|complet[oa]s?|de lujo|chido)|(?<=ya quedo)|(?<=ya quedaron)|(?<=ya esta)|(?<=ya estan)){ALONE}",
-    rf"{{acts}},? (?:ya|si|ahi si|esas si|esos si|eso si|tambien|todas?|todos?) {CL}(?:{PUT}|{HAS})",
+    rf"{{acts}},? (?:ya|si|ahi si|esas si|esos si|eso si|tambien|todas?|todos?) {CL}(?:{PUT}|{HAS}){{other}}",
     rf"(?<!\bno )(?<!ni )(?:si|ya|tambien) {CL}(?:{PUT}|{HAS}) {{acts}}",
     rf"\bno (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{SKIPPED}|{SLIPPED}) (?:ni )?{{acts}}",
     rf"(?:{PUT}) {{acts}} que (?:le |me |nos |todavia |aun )*(?:falt(?:aba|aban|o|aron)|tenia pendiente|estaba pendiente|habia quedado pendiente|quedaba)",
@@ -150,15 +150,17 @@ _OWN_WORDS = (  # the thing alone between two commas: "grapas cada 2, tape."
     r"{acts}(?: (?:bien|ok|ya|listos?|listas?|tambien|si|puest[oa]s?|encima|complet[oa]s?|alrededor))?(?= *(?:$|[,;.]))",
 )
 
+_PUT_ON = rf"(?!hi[cz]){PUT}"  # "le faltan las aletas. Ya lo hice": the piece, no vane is made so
+
 _VERBS = (
-    ("stapled", rf"(?:(?:en)?grap|grape|estapl|staple)\w*(?:e|amos)\b|{PUT}"),
-    ("taped", rf"(?:encint|teip|tape|taip|peg)\w*(?:e|amos)\b|{PUT}"),
+    ("stapled", rf"(?:(?:en)?grap|grape|estapl|staple)\w*(?:e|amos)\b|{_PUT_ON}"),
+    ("taped", rf"(?:encint|teip|tape|taip|peg)\w*(?:e|amos)\b|{_PUT_ON}"),
     ("rubbed_down", r"(?:tall|frot|restreg|planch|alis|sob|bruñ|presion|apret)\w*(?:e|amos)\b|(?:di|dimos|pase|pasamos|hice)(?! (?:cinta|grap))"),
     ("surface_clean", r"(?:limpi|sacud|desempolv|trape|sec|sequ)\w*(?:e|i|amos|imos)\b|(?:di|dimos|pase|pasamos)"),
     ("preheated", r"(?:pre)?calent\w*(?:e|amos)\b|(?:di|dimos)(?: su)? (?:calor|su calentada|calentada)"),
     ("trimmed", rf"{CUT_AWAY}\b"),
-    ("vanes", rf"{PUT}"),
-    ("cross_tabs", rf"{PUT}"),
+    ("vanes", rf"(?<!\bl[ao] ){_PUT_ON}"),
+    ("cross_tabs", rf"(?<!\bl[ao] ){_PUT_ON}"),
     ("tabs_bent", r"(?:dobl|volte|aplast|apret|cerr)\w*(?:e|amos)\b"),
     ("damage_repaired", r"(?:parch|arregl|repar|tap|resan|remend|compus|cambi)\w*(?:e|amos|imos)\b"),
 )
@@ -218,5 +220,6 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     ),
     leads=r"(?:(?:nomas que|solo que|nada mas que|fijate que|resulta que|eso si|y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*",
     own_again=r"(?:y |pero )?(?:ahora|ahorita|hoy|hoy en dia|aqui|aca)\b(?! (?:que|si|tambien))|(?:pero |y )?(?:la mia|el mio|yo|nosotros|la nuestra|esta si|este si)\b",
+    was_so=r"\b(?:falt(?:aba|o)|tenia|traia|habia|llevaba|hubo|tuvo)",
     unless=r"\b(?:no es que|no digo que|no crean que|no creas que|nadie (?:diga|puede decir|va a decir|le puede)|no vayan a (?:decir|creer)|no hay (?:\w+ ){0,3}que|no dej[eo]\w*|por si)\b",
 )

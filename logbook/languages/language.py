@@ -95,6 +95,7 @@ class Turns:
     thought: tuple[str, ...] = ()
     said_so: tuple[str, ...] = ()
     affirms: tuple[str, ...] = ()
+    closers: tuple[tuple[str, str], ...] = ()  # words of `affirms` that end a note as well, and what a lack must be told with for them to set it right
     denies: tuple[str, ...] = ()
     out_again: tuple[str, ...] = ()  # at the end of a clause: what was in was taken out
     in_after_all: tuple[str, ...] = ()  # at the end of a clause: what was forgotten was put in

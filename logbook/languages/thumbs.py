@@ -17,6 +17,7 @@ class Short:
     means: str
     before: str = ""
     after: str = ""
+    same: bool = False  # another word for the same thing, or its letters without their marks: nothing was taken for anything
 
 
 @dataclass(frozen=True)

@@ -52,4 +52,5 @@ class WholeTurns:
     leads: str = ""  # what may stand before a plan
     own_again: str = ""  # from here on it is the speaker's own piece again
     unless: str = ""  # before it in its sentence: says nothing
+    was_so: str = "(?!)"  # a lack that was, and may be none by now
     after_all: tuple[tuple[str, str], ...] = ()  # (fact, words) right behind a denial of it: it is done by now

@@ -28,6 +28,7 @@ class Cut:
     start: int
     end: int
     means: str
+    same: bool = False  # a word for the same thing
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +38,7 @@ class _Row:
     means: str
     before: re.Pattern[str] | None
     after: re.Pattern[str] | None
+    same: bool
 
 
 @cache
@@ -46,7 +48,7 @@ def _rows(code: str) -> Mapping[str, tuple[_Row, ...]]:
     rows: dict[str, list[_Row]] = {}
     for one in (*thumbs.shorts, *_slips(thumbs, book(code).known)):
         words = tuple(token.low for token in tokens(one.words))
-        rows.setdefault(words[0], []).append(_Row(one.words, len(words), one.means, re.compile(one.before) if one.before else None, re.compile(one.after) if one.after else None))
+        rows.setdefault(words[0], []).append(_Row(one.words, len(words), one.means, re.compile(one.before) if one.before else None, re.compile(one.after) if one.after else None, one.same))
     return {first: tuple(sorted(told, key=lambda row: (-row.tokens, row.before is row.after is None))) for first, told in rows.items()}
 
 
@@ -86,7 +88,7 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
             at += 1
             continue
         last = at + row.tokens
-        made.append(Cut(found[at].start, found[last - 1].end, row.means))
+        made.append(Cut(found[at].start, found[last - 1].end, row.means, row.same))
         at = last
     taken = [(one.start, one.end) for one in signs]
     return tuple(sorted([*(one for one in made if not any(one.start < b and one.end > a for a, b in taken)), *signs], key=lambda one: one.start))
@@ -152,7 +154,7 @@ def as_written(told, text: str, made: tuple[Cut, ...], slips: bool = True):
     if getattr(told, "start", None) is not None:
         start, end = _place(told.start, made, False), _place(told.end, made, True)
         changes |= {"start": start, "end": end, "words" if hasattr(told, "words") else "text": text[start:end]}
-        if slips and getattr(told, "read_as", "") is None and told.words != text[start:end]:
+        if slips and getattr(told, "read_as", "") is None and told.words != text[start:end] and not all(one.same for one in made if one.start < end and start < one.end):
             changes["read_as"] = told.words  # what the short or mistyped words were taken for
     return replace(told, **changes)
 

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from logbook.reading.items import concept_at
 from logbook.reading.phrasing import words_of
+from logbook.reading.yes_unaccented import is_yes
 
 _LEFT_OUT = ("SIDE", "OTHER_SIDE", "ONE_SIDE", "TAPE", "STAPLES", "VANES", "TABS", "TAPE_IT", "STAPLE", "RUB", "JOINT", "SIDE_WORD")
 _COUNTED_OFF = ("BENT", "CLINCHED", "TABS", "VANES", "STAPLED", "TAPED", "RUBBED", "SIDE", "ALL", "STAPLES", "SIDE_WORD", "SIDES_ALL")
@@ -57,7 +58,7 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="BE")  # "she's a plain straight"
     elif item.concept == "OTHER" and said == "she" and ahead in _OF_A_THING:
         done[place] = replace(item, concept="IT")  # "she weighs sixty pounds": the piece
-    elif item.concept == "IF" and said == "si" and _is_yes(done, items, place):
+    elif item.concept == "IF" and said == "si" and is_yes(done, items, place):
         done[place] = replace(item, concept="FILLER")  # "recto 9 si lo encinte": yes, without its accent
     elif item.concept == "NEGATIVE" and said in _MINUS and (past_article in _LEFT_OUT or ((past_article == "NUM" or concept_at(items, place + 2) in ("", "COMMA", "STOP", "TABS") and ahead == "DET") and concept_at(done, place - 1) in _COUNTED_OFF)):
         done[place] = replace(item, concept="EXCEPT")
@@ -90,13 +91,3 @@ def _of_the_parts(items, place: int) -> bool:
     near = near[max((k for k, concept in enumerate(near) if concept in ("STOP", "QUERY")), default=-1) + 1 :]
     goes = {concept_at(items, place + 1), concept_at(items, place + 2)} & {"OUT", "OUTSIDE", "INSIDE", "CLINCHED", "MOVE_OUT", "OFFSETS"}
     return bool(goes) and bool({"STAPLES", "LEG", "TABS"} & set(near)) and "I" not in near
-
-
-def _is_yes(done, items, place: int) -> bool:
-    """ "Sí" without its accent: right behind the piece or "creo que", with an act behind it that ends the sentence."""
-    before = [concept_at(done, place - k) for k in (1, 2)]
-    if not (before[0] == "THINK" or (before[0] in ("NUM", "MARKED") and (before[1].startswith("K_") or before[1] in ("FITTING", "NUMBER")))):
-        return False
-    ahead = [concept_at(items, place + k) for k in range(1, 6)]
-    ends = next((k for k, concept in enumerate(ahead) if concept in ("", "STOP")), None)
-    return ends is not None and any(concept in ("STAPLED", "TAPED", "RUBBED", "TAPE", "STAPLES", "SCRIM", "VANES") for concept in ahead[:ends])

@@ -8,6 +8,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
+from logbook.reading.closing_words import ends_it
 from logbook.reading.denials import ACTS, DENIED, PAST
 from logbook.reading.fell_short import _WORDS
 from logbook.reading.grammar import Row
@@ -154,7 +155,7 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
         supposed = thinks(row, before, language) or why.get(acts[0]) in ("condition", "drawing", "other")
         denied = any(concept in _DENYING for concept in concepts)
         if affirms:
-            return acts if denied or supposed else []
+            return acts if supposed or denied and not ends_it(_words(row, cut[place]), plain(row.words(before.first, before.last)), language) else []
         if before.sentence < cut[place].sentence and not supposed:
             return []
         return acts if not denied or supposed else []

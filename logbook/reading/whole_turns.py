@@ -234,9 +234,15 @@ def _excused(sentence: _Sentence, start: int, language: Language) -> bool:
     return re.search(language.whole_turns.unless, before) is not None
 
 
+def _denied_before(sentence: _Sentence, span: tuple[int, int], nouns: str, language: Language) -> bool:
+    """ "va sin aletas, ya van": what stands behind the comma is no word of the vanes that were just denied."""
+    end = span[0] + len(nouns)
+    return sentence.words[span[0] : end] == nouns and sentence.words[end : end + 1] in (",", ";") and _NOT.search(sentence.words[: span[0]]) is not None and re.search(language.whole_turns.was_so, sentence.words[: span[0]]) is None
+
+
 def _acts(row: Row, own: Row, sentence: _Sentence, span: tuple[int, int], nouns: str, value: bool, opens: bool, language: Language, made, spent, taken) -> None:
     items = _free(own, sentence, span, row, taken)
-    if items is None or _excused(sentence, span[0], language):
+    if items is None or _excused(sentence, span[0], language) or value is True and _denied_before(sentence, span, nouns, language):
         return
     names = _named(nouns, language)
     opens = opens or value is False and any(match.start() < span[1] + 9 for match in _YET.finditer(sentence.words, span[0]))
