@@ -47,6 +47,7 @@ SPANISH_ACTS = ActWords(
     of_all=r"de(?: l[oa]s)?",
     stands_for_act=r"\b(?:lleva|llevan|trae|traen|tiene|tienen|van|va|quedo|quedaron|puse|pusimos|hice|di|nomas|nada mas|solo|en)\b",
     because=r"\b(?:porque|ya que|pues)\b.*",
+    tells_why=r" (?=(?:porque|debido a|por (?:falta|culpa|causa) de|por lo (?!menos|general|pronto|tanto|visto|mientras|regular|largo|ancho|alto|que)[a-z]{4,}|por (?:la lluvia|el fr[ií]o|el viento|el agua|la prisa|las prisas|flojera|el espacio|el calor|el polvo))\b)",
     denied_side=r"\b(?:no|ni|sin|falt\w+|menos|nada(?! mas)|nunca|tampoco|excepto|salvo|pendientes?|olvid\w+)\b",
     does=r"(?!bien|tambien|lleg)\w{2,}(?:[aei]n|aron|ieron|aban|ian)$",
     a_side=rf"\b{_SIDES}\b",

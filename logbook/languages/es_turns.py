@@ -27,6 +27,8 @@ _DROP = (
 
 # a lack that was, and a deed left undone
 _WAS_SO = r"\b(?:falta(?:ban?|ron)|falto|(?:tenia|traia|habia|tuvo|llevaba|estaba|andaba|quedaba|venia|iba|era)(?:n|mos)?|antes|ayer|primero|al principio|en la mañana|hace rato|crei|creia|pense|pensaba|dice[ns]?|dijo|dijeron)\b"
+_WAS_OPEN = r"\b(?:faltaban?|(?:habia|habian) (?:faltado|olvidado)|estaban? sin)\b"
+_ONE_THING = r"\b(?:cinta|teip|tape|taip|teipe|huincha|grapa|flap|solapa|ceja|malla|tira)\b"
 _UNDONE = rf"{_WAS_SO}|\b(?:falta|faltan|hay que|tengo que|tenemos que|olvid\w+|pendiente)\b.*\b\w+[aei]r(?:l[oa]s?|les?|sel[oa]s?)?\b|\b(?:he|hemos|ha|han) \w+[oa]\b"
 
 SPANISH_TURNS = Turns(
@@ -121,9 +123,9 @@ SPANISH_TURNS = Turns(
         r"(?:{who} )?ya (?:esta|estan|quedo|quedaron|la tiene|las tiene|lo tiene|las trae|la trae|las puse|la puse|lo puse|se la puse|se las puse|se lo puse|lo hice|la hice|va|van)(?: (?:ya|ahora|bien|list[oa]s?|hech[oa]s?))*",
     ),
     closers=(
-        (r"(?:(?:y|bueno|pues|entonces|asi|asi que|eso|es todo) )*(?:(?:ya )?si|ya (?:esta|estan|quedo|quedaron|va|van)(?: (?:ya|bien|list[oa]s?))*)", _WAS_SO),
-        (r"(?:(?:y|bueno|pues) )*ya (?:lo|la) hice(?: (?:ya|bien))*", _UNDONE),
-        (r"(?:(?:y|bueno|pues) )*ya l[oa] (?:puse|pusimos|meti|metimos)(?: (?:ya|bien|arriba))*", r"\b(?:cinta|teip|tape|taip|teipe|huincha|grapa|flap|solapa|ceja|malla|tira)\b"),  # the vanes are many: what he put up is the piece
+        (r"(?:(?:y|bueno|pues|entonces|asi|asi que|eso|es todo) )*(?:(?:ya )?si|ya (?:esta|estan|quedo|quedaron|va|van)(?: (?:ya|bien|list[oa]s?))*)", _WAS_SO, _WAS_OPEN),
+        (r"(?:(?:y|bueno|pues) )*ya (?:lo|la) hice(?: (?:ya|bien))*", _UNDONE, _UNDONE),
+        (r"(?:(?:y|bueno|pues) )*ya l[oa] (?:puse|pusimos|meti|metimos)(?: (?:ya|bien|arriba))*", _ONE_THING, _ONE_THING),  # the vanes are many: what he put up is the piece
     ),
     room=(
         r"(?:nom[aá]s|s[oó]lo|solamente|nada m[aá]s|apenas) (?:(?:me|nos|le|se|ya) )*(?:quedaron|quedaban|sobraron|sobraban|alcanz[oó]|alcanzaba|hab[ií]a|hay|hubo|ten[ií]a(?:mos)?|tuve|tuvimos|tengo|quedaba|qued[oó]|cab[ií]an?|cupieron|dio|dieron|dej[oó]|dejaba|dejaron|di|dimos)\b",

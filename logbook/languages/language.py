@@ -95,7 +95,7 @@ class Turns:
     thought: tuple[str, ...] = ()
     said_so: tuple[str, ...] = ()
     affirms: tuple[str, ...] = ()
-    closers: tuple[tuple[str, str], ...] = ()  # words of `affirms` that end a note as well, and what a lack must be told with for them to set it right
+    closers: tuple[tuple[str, str, str], ...] = ()  # words of `affirms` that end a note as well, and what a lack must be told with for them to set it right, in their sentence and in the one before
     denies: tuple[str, ...] = ()
     out_again: tuple[str, ...] = ()  # at the end of a clause: what was in was taken out
     in_after_all: tuple[str, ...] = ()  # at the end of a clause: what was forgotten was put in
@@ -295,6 +295,7 @@ class ActWords:
     stands_for_act: str = ""  # what stands for an act that was named before: "… did", "… is what it got"
     denied_side: str = ""  # beside a count of sides: those that were not done
     because: str = r"(?!)"  # behind it comes a reason, which counts and denies nothing
+    tells_why: str = ""  # the blank before words that begin to tell why
     rest_left: str = r"(?!)"  # the sides that the act was not done on, told behind those that it was done on
     does: str = "(?!)"  # a verb, by its ending, of what things do: behind a noun, nothing says that the thing is there
     side_waits: str = r"(?!)"  # the side that is left, once sides are counted, and when it will be

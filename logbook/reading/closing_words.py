@@ -14,10 +14,10 @@ from logbook.reading.likely import Likely
 
 
 @cache
-def _closers(code: str) -> tuple[tuple[Likely, Likely], ...]:
-    return tuple((Likely(closing), Likely(lack)) for closing, lack in LANGUAGES[code].turns.closers)
+def _closers(code: str) -> tuple[tuple[Likely, Likely, Likely], ...]:
+    return tuple((Likely(closing), Likely(beside), Likely(before)) for closing, beside, before in LANGUAGES[code].turns.closers)
 
 
-def ends_it(words: str, lack: str, language: Language) -> bool:
-    """Whether these words, behind the words of a lack, say no more than that he is done."""
-    return any(closing.fullmatch(words) is not None and mended.search(lack) is None for closing, mended in _closers(language.code))
+def ends_it(words: str, lack: str, apart: bool, language: Language) -> bool:
+    """Whether these words, behind the words of a lack or in a sentence `apart` from it, say no more than that he is done."""
+    return any(closing.fullmatch(words) is not None and (before if apart else beside).search(lack) is None for closing, beside, before in _closers(language.code))

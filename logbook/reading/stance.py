@@ -35,14 +35,16 @@ def would(row: Row, clause: Clause) -> bool:
 
 
 def clauses(row: Row) -> tuple[Clause, ...]:
-    """Stretches between commas, stops and "but"."""
+    """Stretches between commas, stops, "but" and the word that gives a reason."""
+    why = {match.end() for match in in_any("acts.tells_why").finditer(row.text.lower())}
     made: list[Clause] = []
     start, sentence = 0, 0
     for at, item in enumerate(row.items):
-        if item.concept in (*_ENDS, "COMMA", "BUT"):
+        gives_reason = item.start in why
+        if item.concept in (*_ENDS, "COMMA", "BUT") or gives_reason:
             if at > start:
                 made.append(Clause(start, at, sentence))
-            start = at if item.concept == "BUT" else at + 1
+            start = at if item.concept == "BUT" or gives_reason else at + 1
             if item.concept in _ENDS and (at == 0 or row.items[at - 1].concept not in _ENDS):  # "..." ends one sentence
                 sentence += 1
     if start < len(row.items):

@@ -155,7 +155,9 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
         supposed = thinks(row, before, language) or why.get(acts[0]) in ("condition", "drawing", "other")
         denied = any(concept in _DENYING for concept in concepts)
         if affirms:
-            return acts if supposed or denied and not ends_it(_words(row, cut[place]), plain(row.words(before.first, before.last)), language) else []
+            apart_from = before.sentence < cut[place].sentence
+            over = (apart_from or not supposed) and ends_it(_words(row, cut[place]), plain(row.words(before.first, before.last)), apart_from, language)
+            return acts if (denied or supposed) and not over and not (apart_from and back < place - 1 and ends_it(_words(row, cut[place]), "", True, language)) else []
         if before.sentence < cut[place].sentence and not supposed:
             return []
         return acts if not denied or supposed else []

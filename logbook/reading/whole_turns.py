@@ -18,7 +18,7 @@ from logbook.reading.batches import plural
 from logbook.reading.claims import HEDGES, Claim, Open, claim, unit_of
 from logbook.reading.condition import only_so_many
 from logbook.reading.grammar import Row
-from logbook.reading.phrasing import begins, rows, word
+from logbook.reading.phrasing import begins, in_any, rows, word
 from logbook.reading.tokens import plain
 
 _STATES_NOTHING = frozenset(("PENDING", "NEED", "REMIND", "FORGOT", "NOT_DONE", "LATER", "WILL", "QUESTION", "IF", "DRAWING", "SHIFT", "MISSING", "UNDONE", "COUNTED", "NOT_LOGGED"))
@@ -53,7 +53,7 @@ def _sentences(row: Row) -> Iterator[_Sentence]:
         if at == len(row.items) or row.items[at].concept in ("STOP", "QUERY"):
             if at > first:
                 begin = row.items[first].start
-                yield _Sentence(first, at, begin, plain(row.text[begin : row.items[at - 1].end]))
+                yield _Sentence(first, at, begin, in_any("acts.tells_why").regex.sub(",", plain(row.text[begin : row.items[at - 1].end])))
             first = at + 1
 
 
