@@ -15,7 +15,9 @@ from logbook.reading.headings import mentions
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, Places, marked
 from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
+from logbook.reading.parting import parted
 from logbook.reading.parts import parts
+from logbook.reading.piece_by_piece import joined, read_parts
 from logbook.reading.phrases import phrases_said
 from logbook.reading.phrasing import words_of
 from logbook.reading.retold import retold
@@ -51,21 +53,31 @@ def _smoothed(text: str, found, code: str, source: str | None, job, ways) -> Rea
     return _named(text, found, code, source, job)
 
 
-def _named(text: str, found, code: str, source: str | None, job) -> Reading:
+def _named(text: str, found, code: str, source: str | None, job, alone: bool = False) -> Reading:
+    """`alone`: the text is on one piece, and is not parted."""
     named = together.cuts(text, code)
     if named:
         written = longhand.written_out(text, named)
-        return replace(longhand.as_written(_named(written, tokens(written), code, source, job), text, named, slips=False), text=text)
+        return replace(longhand.as_written(_named(written, tokens(written), code, source, job, alone), text, named, slips=False), text=text)
     short = longhand.cuts(text, found, code)
     if short:
         written = longhand.written_out(text, short)
-        return replace(longhand.as_written(_read_out(written, tokens(written), code, source, job), text, short), text=text)
-    return _read_out(text, found, code, source, job)
+        return replace(longhand.as_written(_read_out(written, tokens(written), code, source, job, alone), text, short), text=text)
+    return _read_out(text, found, code, source, job, alone)
 
 
-def _read_out(text: str, found, code: str, source: str | None, job) -> Reading:
+def _read_out(text: str, found, code: str, source: str | None, job, alone: bool) -> Reading:
     lexicon = book(code)
     items = itemise(found, lexicon)
+    if not alone and (at := parted(Row.of(text, compose(items, text, lexicon.language.letters, lexicon.language.forms)), lexicon.language)):
+        parts_read = read_parts(text, at, lambda part: _named(part, tokens(part), code, source, job, alone=True))
+        whole = _read_as_one(text, items, found, code, source, job)
+        return joined(whole, parts_read) if parts_read else whole
+    return _read_as_one(text, items, found, code, source, job)
+
+
+def _read_as_one(text: str, items, found, code: str, source: str | None, job) -> Reading:
+    lexicon = book(code)
     if lexicon.language.run_on.subjects and without_stops.has_none(found):
         signed, items = without_stops.with_signs(text, items, lexicon.language.run_on)
         return replace(without_stops.as_heard(_read(signed, items, found, code, source, job), text), text=text)

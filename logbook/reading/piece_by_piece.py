@@ -1,0 +1,86 @@
+"""A note on several pieces, each told in sentences of its own, is read piece by piece: what is said of one can then never be taken for another's.
+
+Every part is read as if it were a note alone. Where a part leans on what stands before it ("straight ten isn't", "then eleven, not taped") the note as a
+whole tells what it means.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import fields, is_dataclass, replace
+
+from logbook.facts import ORDER
+from logbook.said import Entry, Fact, Reading
+
+
+def read_parts(text: str, places: list[tuple[int, frozenset[str]]], read_part: Callable[[str], Reading]) -> tuple[Reading, ...]:
+    """Each part read alone; one that names no other piece than the part before it is read together with that one. Nothing where that leaves one part, or a piece is told of twice."""
+    starts = [start for start, _ in places]
+    kept: list[tuple[int, int, frozenset[str], Reading | None]] = []
+    for (start, named), end in zip(places, [*starts[1:], len(text)], strict=True):
+        one = read_part(text[start:end])
+        own = frozenset(mark for entry in one.fittings if (mark := _mark(entry)) is not None)
+        if kept and (own.isdisjoint(named) or not kept[-1][2] or own <= kept[-1][2]):
+            kept[-1] = (kept[-1][0], end, kept[-1][2] | own, None)
+        else:
+            kept.append((start, end, own, one))
+    if len(kept) < 2 or len(frozenset().union(*(own for _, _, own, _ in kept))) < sum(len(own) for _, _, own, _ in kept):
+        return ()
+    return tuple(_moved(one if one is not None else read_part(text[start:end]), start) for start, end, _, one in kept)
+
+
+def _moved(told, by: int):
+    """What was read of a part, with its places as they stand in the whole note."""
+    if isinstance(told, tuple):
+        return tuple(_moved(one, by) for one in told)
+    if not is_dataclass(told) or not by:
+        return told
+    changes = {one.name: _moved(getattr(told, one.name), by) for one in fields(told) if isinstance(getattr(told, one.name), tuple) or is_dataclass(getattr(told, one.name))}
+    if getattr(told, "start", None) is not None:
+        changes |= {"start": told.start + by, "end": told.end + by}
+    return replace(told, **changes)
+
+
+def joined(whole: Reading, parts: tuple[Reading, ...]) -> Reading:
+    """The parts as one reading; the whole note where it tells of the work as such, or names a piece that no part does."""
+    own = [entry for one in parts for entry in one.fittings]
+    seen = {_mark(entry): entry for entry in whole.fittings}
+    marks = [_mark(entry) for entry in own]
+    if any(one.shift is not None or one.withdraws is not None for one in (whole, *parts)) or any(entry.same_as is not None for entry in (*whole.fittings, *own)):
+        return whole
+    if not seen.keys() - {None} <= set(marks):
+        return whole
+    fittings = []
+    for place, (mark, entry) in enumerate(zip(marks, own, strict=True)):
+        other = seen.get(mark)
+        if other is not None:
+            entry = replace(entry, facts=_with_more(entry, other, whole, marks), amends=other.amends)
+        fittings.append(replace(entry, position=place))
+    return replace(whole, fittings=tuple(fittings), reason=None if fittings else whole.reason, unread=tuple(words for one in parts for words in one.unread))
+
+
+def _with_more(entry: Entry, other: Entry, whole: Reading, marks: list[str | None]) -> tuple[Fact, ...]:
+    """The facts of a piece, with those of the whole note: its run and kind, and where its own words tell nothing of the work, what they mean behind the others."""
+    known = {fact.name for fact in entry.facts}
+    tells = any(fact.value in (True, False) for fact in entry.facts) and ("kind" in known or other.fact("kind") is None)
+    first = min((fact.start for fact in entry.facts if fact.start is not None), default=0)
+    more = []
+    for fact in other.facts:
+        if fact.name in known or not (fact.name in ("run", "kind") or fact.from_fitting is not None or not tells and fact.start is not None and fact.start >= first):
+            continue
+        source = None if fact.from_fitting is None else _mark(whole.fittings[fact.from_fitting])
+        if fact.from_fitting is None or source in marks:
+            more.append(replace(fact, from_fitting=None if fact.from_fitting is None else marks.index(source)))
+    return tuple(sorted((*entry.facts, *more), key=_in_order)) if more else entry.facts
+
+
+def _in_order(fact: Fact) -> tuple[int, int]:
+    """What names the piece first, then as the words stand."""
+    if fact.name in ("kind", "mark", "run"):
+        return 0, ORDER[fact.name]
+    return 1, (fact.also[-1].end if fact.from_fitting is not None and fact.also else fact.end) or 0
+
+
+def _mark(entry: Entry) -> str | None:
+    fact = entry.fact("mark")
+    return None if fact is None else fact.value
