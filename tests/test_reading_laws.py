@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 import pytest
@@ -106,6 +107,35 @@ AFTER = (" Thank you.", " Okay.", " That's it for now.", " It's hot in here, I n
 def test_chatter_around_a_sentence_changes_no_fact(case, before, after):
     """Sentences that end: where text runs on, chatter behind it cannot be told from it."""
     assert facts_read(read(before + case.text + after, language="en")) == facts_read(read(case.text, language="en"))
+
+
+SPELLINGS = {
+    "typographic": lambda text: text.replace("'", "’"),
+    "without apostrophes": lambda text: re.sub(r"(?i)\b(did|is|was|have|has|do|does|are|were|could|would)n't\b", r"\1nt", re.sub(r"(?i)\b(that|there|what|they|you)'(s|re)\b", r"\1\2", text)),
+    "in full": lambda text: re.sub(r"(?i)\b(did|is|was|have|has|do|does|are|were|could|would)n't\b", r"\1 not", re.sub(r"(?i)\b(they|we|you)'re (?=\w)", r"\1 are ", text)),
+    "as spoken": lambda text: re.sub(r"\bthem\b", "'em", re.sub(r"\bout of\b", "outta", re.sub(r"\bbecause\b", "'cause", text))),
+    "with signs": lambda text: text.replace(" and ", " & "),
+}
+
+
+@pytest.mark.parametrize("spelling", SPELLINGS)
+def test_small_words_read_alike_in_every_spelling(spelling):
+    """What may differ is what was said: facts and the places of their words, never what is read of them."""
+    told = [(case, SPELLINGS[spelling](case.text)) for case in SENTENCES[::11] if case.language == "en"]
+    told = [(case, text) for case, text in told if text != case.text]
+    assert len(told) > 5
+    for case, text in told:
+        reading = read(text, language="en")
+        assert facts_read(reading) == facts_read(read(case.text, language="en")), text
+        for fact in (fact for entry in reading.fittings for fact in entry.facts):
+            assert text[fact.start : fact.end] == fact.words
+
+
+def test_a_word_in_another_spelling_is_no_doubt():
+    """A contraction is the same word; one whose letters slipped was taken for another."""
+    sure, slipped = read("Straight 9 isnt taped.").fittings[0].fact("taped"), read("Straight 9 isnt taepd.").fittings[0].fact("taped")
+    assert (sure.value, sure.words, sure.read_as) == (False, "isnt taped", None)
+    assert slipped.value is False and slipped.read_as is not None
 
 
 WORDS = sorted({word for case in SENTENCES for word in case.text.split()})

@@ -53,7 +53,7 @@ _NOT_THERE = r"(?:the ones? (?:up|on|in|at|by|behind|under|against|that|next|fac
 _DAY = r"(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|tonight|next week|first thing|in the morning|this afternoon|after lunch|after break|later|when i get back|at the end of the day|come monday)"
 _DIDN_T = r"(?:didn't|did not|never(?: did\b| got (?:to it|around to it|the chance)|(?=$|[,.;]))|hasn't|haven't|couldn't|forgot(?! (?:how|why|who))|ran out of (?:time|day|tape|staples)|went home|quit|took off|blew it off|disappeared|vanished|got (?:pulled|called|sent) (?:off|away|home))\b"
 _ONLY = r"(?:it's|it is|this one's|this is|so|and|but|just|well|all|then) "
-_WANTED_TO = r"(?:(?:i|we)(?:'d| had| really| fully| always| just)* (?:meant|mean|planned|planned on|intended|wanted|hoped|set out|would have liked|was|were|was all set|was hoping|was planning|was meaning|was fixing|was about|was supposed|were supposed|was ready|had every intention|had it in mind)(?: to| of)?|(?:meant|planned|intended|wanted|was supposed|supposed) to)"
+_WANTED_TO = r"(?:(?:i|we)(?:'d| had| really| fully| always| just)* (?:meant|mean|planned|planned on|intended|wanted|hoped|set out|would(?: have|'ve) liked|was|were|was all set|was hoping|was planning|was meaning|was fixing|was about|was supposed|were supposed|was ready|had every intention|had it in mind)(?: to| of)?|(?:meant|planned|intended|wanted|was supposed|supposed) to)"
 _USUALLY = r"(?:normally|usually|ordinarily|any other day|most days|most times|as a rule|by rights|nine times out of ten|on a good day)"
 
 ENGLISH_ACTS = ActWords(

@@ -52,7 +52,7 @@ ENGLISH_FORMS = Forms(
     enters=frozenset(("enter", "enters", "entered", "inside")),
     habit=r"\b(?:always|usually|normally|never|ever|whenever|when|if|unless|generally|mostly|typically|every (?:time|day|piece|one|joint)|each time|all the time|most days|you|they|he|she|before i|till i|until i|once i|gonna|can|could|should|would|must|let me|remind|rule|wait|waits|waiting|want|wants|until|till|now(?= .*\b(?:after|then|later)\b))\b",
     earlier=frozenset(("first", "earlier", "before")),
-    misspoke=r"(?:i|we|i'd|we'd)(?: (?:first|had|originally|think i|may have|must have|just|only))* (?:said|wrote|put|had|called|told(?: \w+)?|gave(?: \w+)?|logged|read|listed)(?: (?:it|this|that|this one|that one|you|as|down|in|at|first|earlier|before|as a|a|the))*",
+    misspoke=r"(?:i|we|i'd|we'd)(?: (?:first|had|originally|think i|may have|must have|must've|just|only))* (?:said|wrote|put|had|called|told(?: \w+)?|gave(?: \w+)?|logged|read|listed)(?: (?:it|this|that|this one|that one|you|as|down|in|at|first|earlier|before|as a|a|the))*",
     instead=frozenset(("instead", "instead of")),
     as_drawn=(
         r"(?<!not )(?<!n't )\b(?:just |exactly |right )?(?:like|as|the way|how) (?:it|they|that|this|one|you)(?:'s|'re| is| are)? (?:should|ought to|supposed to)(?: be| go| look| face| sit)?(?=$|[,.;!])",

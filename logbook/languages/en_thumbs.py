@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en_spelled import ENGLISH_SPELLED
 from logbook.languages.thumbs import Short, Thumbs
 
 _NUMBERED = r"\s*#?\s*[a-z]?-?\d"  # a piece's number behind its kind
@@ -280,7 +281,6 @@ ENGLISH_THUMBS = Thumbs(
         Short("lvl", "level"),
         Short("ml", "male", before=r"\b(?:air|lv|lvs|leaves|out|by|off|from|frm|fr)\s*$"),
         Short("u", "you", before=r"\s$", after=r"\s+[a-z]{2}"),
-        Short("n", "and", before=r"\b(?:tpd|taped|stpld|stapled|rbd|rubbed|wiped|trimmed|trmd|staples|tape)\s*$", after=r"\s+[a-z]{2}"),
         Short("wg", "in wg", before=r"\d\s*$"),
         Short("wc", "in wg", before=r"\d\s*$"),
         Short("sf", "sq ft", before=r"\d\s*$"),
@@ -289,6 +289,7 @@ ENGLISH_THUMBS = Thumbs(
         *(Short(one, "stapled every", after=_EVERY) for one in ("stpld", "stpd", "stapled", "stpl", "stp")),
         *(Short(one, ", taped", before=r"\d\"?\s*(?:in|oc|\")?\s*$") for one in ("tpd", "tped", "tapd")),
         *(Short(one, ", rubbed", before=r"\d\"?\s*(?:in|oc|\")?\s*$") for one in ("rbd", "rubd")),
+        *ENGLISH_SPELLED,
     ),
     slips=tuple("stapled staples taped rubbed trimmed vanes wiped mastic collar elbow straight transition offset branch plenum hanger hangers spacing repaired crushed puncture washers screws scrim pressure bottom insulation outward clinched reinforced repair delaminated shiplap".split()),
     true_words=frozenset("ribbed rubber taper tapes tapered wiper wired crusher clincher trimmer trimmed ruled stales staled stapler hander hunger pressurer bottoms straights collars elbows transitions offsets branches washes rubbed robbed vans vales vamps wipes piped striped strapped strips scrums springs mystic trams trams spacings wined tamed tared taxed tiled tales talked tasted stalled stables stable staple bottle better button scrip scrip screams tapped talked raped roped rapped repaid repairs repairer repaired impaired screw scream crashed".split()),

@@ -170,9 +170,9 @@ ENGLISH_TURNS = Turns(
         rf"^give or take(?: the| a)? {_SPOT}$",
     ),
     left_to_do=(
-        rf"^(?:but |and |i |we |still |just |only )*(?:got|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART}) (?:when|once|as soon as|after|if) .*$",
+        rf"^(?:but |and |i |we |still |just |only )*(?:got|(?:gotta|got to|have to|need to) (?:do|get|finish))(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART}) (?:when|once|as soon as|after|if) .*$",
         rf"^(?:but |and |though |just |only )*(?:the |that |one )?(?:whole |back |bottom |top |left |right |other |last )*(?:{_SPOT}|{_PART})(?: still| yet)?(?: needs it| needs doing| needs (?:some|more)| to go| to do| left to do| to be done| has to be done| needs to be done)(?: yet| still| tomorrow| later)?$",
-        rf"^(?:but |and |i |we |still |i've |we've |i'm |just |only )*(?:got|have|had|gotta do|have to do|need to do|gotta get|have to get|need to get|gotta go back for|gotta finish|need to finish|have to finish)(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART})(?: to (?:do over|do again|redo|do|go|finish|fix)| left(?: to do)?| yet| later| tomorrow)*$",
+        rf"^(?:but |and |i |we |still |i've |we've |i'm |just |only )*(?:got|have|had|(?:gotta|got to|have to|need to) (?:do|get|finish|go back for|go back and (?:do|get)))(?: the| that| one| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART})(?: to (?:do over|do again|redo|do|go|finish|fix)| left(?: to do)?| yet| later| tomorrow)*$",
         rf"^(?:but |and |then )*(?:i'll|i will|we'll|gonna|i'm gonna|i'm going to) (?:get|do|finish|catch|hit|go back for|come back for|come back and get|go back and get)(?: the| that| my)?(?: whole| back| bottom| top| left| right| other| last)* (?:{_SPOT}|{_PART})(?: later| tomorrow| after lunch| after| in a bit| when .*)?$",
     ),
     excepts=(

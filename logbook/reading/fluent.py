@@ -10,7 +10,7 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.fluent import Fluent
-from logbook.reading.longhand import Cut
+from logbook.reading.spelled import Cut
 from logbook.reading.tokens import Token
 
 _PAUSES = frozenset((",", "-", "–", "—", "…", ";"))

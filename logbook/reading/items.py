@@ -17,6 +17,7 @@ from logbook.languages.language import Language, Misheard
 from logbook.reading import measures
 from logbook.reading.closure_marks import closure_mark
 from logbook.reading.phrasing import words_of
+from logbook.reading.spelled import cuts_of, laid_out, written_out
 from logbook.reading.tokens import Token, tokens
 
 FUZZY_SCORE = 84  # of 100; measured: "transission" 86, while "tea" is nearer to "taped" than to "tee"
@@ -59,13 +60,16 @@ def book(code: str) -> Book:
     language = LANGUAGES[code]
     phrases: dict = {}
     known: set[str] = set()
+    rows = laid_out(one for one in language.thumbs.shorts if one.same)
+    also: list[tuple[str, object]] = []
     for concept, value, spelled in _entries(language):
         for phrase in spelled.split("|"):
-            path = phrases
-            for token in tokens(phrase):
-                path = path.setdefault(token.low, {})
-                known.add(token.low)
-            path.setdefault(_END, (concept, value))
+            words = tokens(phrase)
+            _learn(phrases, known, words, (concept, value))
+            if cuts := cuts_of(phrase, words, rows):  # "could have": the text is read with "could've"
+                also.append((written_out(phrase, cuts), (concept, value)))
+    for phrase, means in also:
+        _learn(phrases, known, tokens(phrase.lower()), means)
     if language.accents_fall:
         _without_accents(phrases, language)
     units: dict[str, list] = {}
@@ -86,6 +90,14 @@ def book(code: str) -> Book:
         fuzzy=dict(language.fuzzy),
         known=frozenset(known) | language.telling,
     )
+
+
+def _learn(phrases: dict, known: set[str], words: tuple[Token, ...], means) -> None:
+    path = phrases
+    for token in words:
+        path = path.setdefault(token.low, {})
+        known.add(token.low)
+    path.setdefault(_END, means)
 
 
 def _without_accents(phrases: dict, language: Language) -> None:

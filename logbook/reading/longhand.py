@@ -9,47 +9,22 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Mapping
-from dataclasses import dataclass, fields, is_dataclass, replace
+from dataclasses import fields, is_dataclass, replace
 from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.thumbs import Short, Thumbs
 from logbook.reading.items import book
-from logbook.reading.tokens import Token, tokens
+from logbook.reading.spelled import Cut, Row, cuts_of, laid_out
+from logbook.reading.tokens import Token
 
-_NEAR = 32  # letters on either side that are looked at
 _LEAST = 5  # letters of a word whose slips are known
 
 
-@dataclass(frozen=True, slots=True)
-class Cut:
-    """Letters of the note, and what stands in their place."""
-
-    start: int
-    end: int
-    means: str
-    same: bool = False  # a word for the same thing
-
-
-@dataclass(frozen=True, slots=True)
-class _Row:
-    spelled: str
-    tokens: int
-    means: str
-    before: re.Pattern[str] | None
-    after: re.Pattern[str] | None
-    same: bool
-
-
 @cache
-def _rows(code: str) -> Mapping[str, tuple[_Row, ...]]:
-    """The first word of each short spelling, with its rows, the longest first and those that ask for neighbours before those that ask for none."""
+def _rows(code: str) -> Mapping[str, tuple[Row, ...]]:
     thumbs = LANGUAGES[code].thumbs
-    rows: dict[str, list[_Row]] = {}
-    for one in (*thumbs.shorts, *_slips(thumbs, book(code).known)):
-        words = tuple(token.low for token in tokens(one.words))
-        rows.setdefault(words[0], []).append(_Row(one.words, len(words), one.means, re.compile(one.before) if one.before else None, re.compile(one.after) if one.after else None, one.same))
-    return {first: tuple(sorted(told, key=lambda row: (-row.tokens, row.before is row.after is None))) for first, told in rows.items()}
+    return laid_out((*thumbs.shorts, *_slips(thumbs, book(code).known)))
 
 
 def _slips(thumbs: Thumbs, known: frozenset[str]):
@@ -75,21 +50,9 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     """What of the note is written short, in order."""
     if not LANGUAGES[code].thumbs.shorts:
         return ()
-    rows = _rows(code)
-    made = _signs(text, code)
-    if rows.keys().isdisjoint([token.low for token in found]):
+    made, signs = cuts_of(text, found, _rows(code)), _signs(text, code)
+    if not signs:
         return made
-    low = text.lower() if len(text.lower()) == len(text) else text
-    signs, made = made, []
-    at = 0
-    while at < len(found):
-        row = next((row for row in rows.get(found[at].low, ()) if _stands(row, low, found, at)), None)
-        if row is None:
-            at += 1
-            continue
-        last = at + row.tokens
-        made.append(Cut(found[at].start, found[last - 1].end, row.means, row.same))
-        at = last
     taken = [(one.start, one.end) for one in signs]
     return tuple(sorted([*(one for one in made if not any(one.start < b and one.end > a for a, b in taken)), *signs], key=lambda one: one.start))
 
@@ -125,23 +88,12 @@ def _ticks(code: str) -> re.Pattern[str]:
 _PICTURES = "\u2190"  # from here on signs are pictures; "✓" and arrows are known to the reader
 
 
-def _stands(row: _Row, low: str, found, at: int) -> bool:
-    last = at + row.tokens - 1
-    if last >= len(found) or low[found[at].start : found[last].end] != row.spelled:
-        return False
-    start, end = found[at].start, found[last].end
-    if row.before is not None and row.before.search(low[max(0, start - _NEAR) : start]) is None:
-        return False
-    return row.after is None or row.after.match(low[end : end + _NEAR]) is not None
+def with_apostrophes(text: str) -> str:
+    """The text with the one sign for what stands between "didn" and "t", letter for letter."""
+    return text if text.isascii() else text.translate(_APOSTROPHES)
 
 
-def written_out(text: str, made: tuple[Cut, ...]) -> str:
-    """The text with what is meant in the place of what was written."""
-    parts, end = [], 0
-    for cut in made:
-        parts += [text[end : cut.start], cut.means]
-        end = cut.end
-    return "".join([*parts, text[end:]])
+_APOSTROPHES = str.maketrans(dict.fromkeys("’‘ʼ´＇", "'"))
 
 
 def as_written(told, text: str, made: tuple[Cut, ...], slips: bool = True):

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, fluent, going_back, how_big, line_pressure, listed, lone_measures, longhand, moves, not_happened, one_left_out, other_things, own_questions, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, together, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading.as_meant import as_meant
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -38,39 +39,15 @@ from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
-    """The note as it is read past what is said twice and what is uttered between its words."""
-    return _smoothed(text, found, code, source, job, (fluent.once, fluent.smoothed, fluent.once))
+    return as_meant(text, found, code, job, lambda text, found: _read_out(text, found, code, source, job))
 
 
-def _smoothed(text: str, found, code: str, source: str | None, job, ways) -> Reading:
-    for at, smooth in enumerate(ways, 1):
-        made = smooth(text, found, code)
-        if made:
-            said = longhand.written_out(text, made)
-            return replace(longhand.as_written(_smoothed(said, tokens(said), code, source, job, ways[at:]), text, made, slips=False), text=text)
-        if smooth is fluent.smoothed:
-            break
-    return _named(text, found, code, source, job)
-
-
-def _named(text: str, found, code: str, source: str | None, job, alone: bool = False) -> Reading:
+def _read_out(text: str, found, code: str, source: str | None, job, alone: bool = False) -> Reading:
     """`alone`: the text is on one piece, and is not parted."""
-    named = together.cuts(text, code)
-    if named:
-        written = longhand.written_out(text, named)
-        return replace(longhand.as_written(_named(written, tokens(written), code, source, job, alone), text, named, slips=False), text=text)
-    short = longhand.cuts(text, found, code)
-    if short:
-        written = longhand.written_out(text, short)
-        return replace(longhand.as_written(_read_out(written, tokens(written), code, source, job, alone), text, short), text=text)
-    return _read_out(text, found, code, source, job, alone)
-
-
-def _read_out(text: str, found, code: str, source: str | None, job, alone: bool) -> Reading:
     lexicon = book(code)
     items = itemise(found, lexicon)
     if not alone and (at := parted(Row.of(text, compose(items, text, lexicon.language.letters, lexicon.language.forms)), lexicon.language)):
-        parts_read = read_parts(text, at, lambda part: _named(part, tokens(part), code, source, job, alone=True))
+        parts_read = read_parts(text, at, lambda part: _read_out(part, tokens(part), code, source, job, alone=True))
         whole = _read_as_one(text, items, found, code, source, job)
         return joined(whole, parts_read) if parts_read else whole
     return _read_as_one(text, items, found, code, source, job)

@@ -10,7 +10,7 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.reading.items import book
-from logbook.reading.longhand import Cut
+from logbook.reading.spelled import Cut
 
 
 @cache

@@ -1,0 +1,55 @@
+"""The note as it is read: what is said twice is said once, words stand in the one spelling that the patterns know, and who works with the speaker is "we".
+
+What is read of the words so set right keeps the places and the words of the note.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from logbook.reading import fluent, together
+from logbook.reading.longhand import as_written, cuts, with_apostrophes
+from logbook.reading.phrases import phrases_said
+from logbook.reading.spelled import Cut, written_out
+from logbook.reading.tokens import Token, tokens
+from logbook.said import Reading
+
+Reads = Callable[[str, tuple[Token, ...]], Reading]
+
+
+def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
+    """The note past what is said twice and what is uttered between its words, in the spelling that is known."""
+    same = with_apostrophes(text)
+    if same != text:
+        return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
+    return _smoothed(text, found, code, (fluent.once, fluent.smoothed, fluent.once), lambda text, found: _spelled(text, found, code, job, read))
+
+
+def _smoothed(text: str, found: tuple[Token, ...], code: str, ways, read: Reads) -> Reading:
+    for at, smooth in enumerate(ways, 1):
+        made = smooth(text, found, code)
+        if made:
+            return _set_right(text, made, lambda text, found: _smoothed(text, found, code, ways[at:], read))
+        if smooth is fluent.smoothed:
+            break
+    return read(text, found)
+
+
+def _spelled(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
+    """Words in the known spelling, but not those of a phrase that the crew made its own."""
+    own = phrases_said(found, job, code)
+    made = tuple(cut for cut in cuts(text, found, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
+    if made:
+        return _set_right(text, made, lambda text, found: _named(text, found, code, read), slips=True)
+    return _named(text, found, code, read)
+
+
+def _named(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+    made = together.cuts(text, code)
+    return _set_right(text, made, read) if made else read(text, found)
+
+
+def _set_right(text: str, made: tuple[Cut, ...], read: Reads, slips: bool = False) -> Reading:
+    written = written_out(text, made)
+    return replace(as_written(read(written, tokens(written)), text, made, slips), text=text)
