@@ -172,6 +172,10 @@ ENGLISH_SPELLED: tuple[Short, ...] = (
     *_rows("n=and", rf"\b{_COUNTS}\s+$", r"\s+(?:an? |one |three |five |seven )?(?:half|quarter|eighth|third|[a-z]+ths?|quarters)\b"),
     *_rows("an=and", r"[a-z\d\"]\s+$", r"\s+(?:then|the|it|i|we|they|taped|stapled|rubbed|trimmed|wiped|cleaned|sealed|patched|hung|no|not)\b"),
     *_rows("an=a", "", r"\s+(?!hour|honest|honou?r|heir)[bcdfghjklmnpqrstvwyz][a-z]{2}"),
+    # a small number that counts parts: what is said with it ("not one side") is known in words
+    *_rows("1=one", r"(?:\b(?:not|every|without|after|except|short|on|in|but|only|just)|n't)\s+$", r"\s+(?:of|sides?|seams?|staples?|vanes?|tabs?|corners?|spots?|joints?|ends?|edges?)\b"),
+    *_rows("1=one", _BEGINS, r"\s+(?:side|seam|staple|vane|tab|corner|spot|joint|end|edge)\b"),
+    *(row for at, one in enumerate(_NUMBERS[:10], 1) for row in _rows(f"{at}={one}", r"(?:^|[,.;:]\s*|[a-z]\s+)$", r"\s+of\s+(?:the|them|those|these|us|its|my|'?em)\b")),
     # British
     *_rows("fibreglass=fiberglass\nfibre=fiber\nfibres=fibers\ncentre=center\ncentres=centers\ncentred=centered\naluminium=aluminum\ncolour=color\ngrey=gray"),
 )
