@@ -68,7 +68,7 @@ ENGLISH_ECHOES = Echoes(
     wanted=r"(?<![\w'])(?:should|supposed|need|needs|want|wants|meant|required|ought|have to|has to|gonna|going|will|could|would|can|may|might|must)(?![\w'])",
     away=(
         rf"(?:which|that|they|them|those|these|it|all of (?:them|it)|the lot|both|every one of them)(?: ?(?:'s|'re|is|are|was|were))?(?: {_LIES})* {_AWAY}",
-        rf"(?:(?:i|we|they|somebody|he) )?(?:just |only |went and )?(?:left|forgot|forgotten|have|had|got|'ve got|keep|kept|put|saw|dropped|am keeping|'m keeping) (?:them|it|those|these|'em|all of them)(?: {_LIES})* {_AWAY}",
+        rf"(?:(?:i|we|they|somebody|he) )?(?:just |only |went and )?(?!put it\b)(?:left|forgot|forgotten|have|had|got|'ve got|keep|kept|put|saw|dropped|am keeping|'m keeping) (?:them|it|those|these|'em|all of them)(?: {_LIES})* {_AWAY}",
         r"(?:(?:i|we|they|somebody|he) )?(?:just |only |went and )?(?:left|forgot) (?:them|it|those|these|'em|all of them) (?:at home|home|behind|back (?:there|at the \w+))",
     ),
     retorts=(r"(?:yeah |sure |oh |well )*(?:with what|what with|using what|since when|says who|who says|according to who|according to whom|on what planet|in what world|by what miracle|in this (?:wind|cold|heat|weather|rain))(?: (?:#|my|the|a)(?: \w+)*)?",),

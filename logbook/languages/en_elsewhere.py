@@ -244,6 +244,11 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("forbid", r"(?:god|heaven|heavens) forbid\b", SENTENCE, "condition"),
         _aside("trick secret key way thing", r"(?:the|my) (?:trick|secret|key|right way|best way|proper way|whole trick)(?: (?:to|with|of) [\w ]+?)? is\b", SENTENCE),
         _aside("next", r"next time\b", SENTENCE, "reminder"),
+        _aside(
+            "next previous before after beside behind ahead",
+            r"the (?:(?:next|previous) (?:one|piece|section|fitting)|one (?:before|after|next to|beside|behind|ahead of)(?: (?:it|that|this|this one|that one))?)(?:'s| is| was| got| has been)(?: all| already| been| just)* (?:stapled|taped|rubbed|hung|wiped|done|finished|closed|clean|bare)\b",
+            CLAUSE,
+        ),
         _aside("somebody someone anybody please", r"(?:will|would|can|could) (?:somebody|someone|anybody|one of you|you guys)\b|(?:somebody|someone) please\b", SENTENCE, "reminder"),
         _aside("let tell text call remind", r"(?:let|tell|text|call|remind) (?:{name}|{who}|him|her|them|the (?:other|night|day|next) \w+)\b", SENTENCE, "reminder"),
         _aside("stapling taping rubbing", r"(?:stapling|taping|rubbing)(?: \w+)? (?:is|ain't|isn't) (?:like|an? |the (?:same|trick|key)|easy|hard|all about|an art|a science)", SENTENCE),

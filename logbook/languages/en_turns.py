@@ -183,15 +183,20 @@ ENGLISH_TURNS = Turns(
         rf" (?:(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*(?:{_SPOT}|{_PART})|{_SOME})\b",
     ),
     on_the_way=r"(?:i |we |then |at first |back |found them and |found it and |(?:opened|cut|pulled|took|busted|popped) (?:it|her|that one|the \w+) (?:back |all )?(?:up|open|apart|down)(?: again)? )*(?:and )?(?:i |we )?",
-    no_tab=("taped", "stapled"),
     tab_word="tab",
-    the_rest=("rest", "other"),
+    of_mending=frozenset("good tight flat new fresh more extra missing proper properly better longer with before after lunch break morning this afternoon later time hammer pliers knife squeegee roll gun stapler same once too lot every finished fixed stapled taped rubbed bent pressed shot filled added hit caught finish belong belongs ones".split()),
+    # what mends only what it makes; the first that matches
+    mends_only=(
+        (r"(?:taped|stapled) (?:up )?(?:the )?(?:rest|others?|remaining|missing)", ("taped", "stapled", "tabs_bent", "cross_tabs", "gap")),
+        (r"(?:got (?:it|that|them|'em) (?:all )?)?(?:re-?)?stapled", ("stapled", "gap")), (r"(?:got (?:it|that|them|'em) (?:all )?)?(?:re-?)?taped", ("taped", "damage_repaired", "gap")),
+        (r"rubbed (?:\w+ )+(?:back|flat|again)", ("rubbed_down", "taped")), (r"(?:got (?:it|that|them|'em) (?:all )?)?rubbed", ("rubbed_down",)),
+    ),
     # a fault that was set right
     mended=(
         r"(?:rubbed|worked|pressed|smoothed|ironed|slit|popped|squeegeed)(?: (?:it|them|that|those|the air|right|all|back))+ (?:out|flat|down|and)\b.*",
         r"(?:put|set|slid|slipped|dropped|popped|screwed|pinned|got) (?:it|them|'em|those|all of them|the lot)(?: all| right)* back (?:in|on|where)|(?:they're|it's|they are|it is|those are|all of (?:it|them) is)(?: all| right| now| safely)* back (?:in|on|where (?:they|it)|up)|went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
         r"(?:ran|laid|put|stuck|slapped|rolled|used|cut)(?: down| on| in)? (?:a |some |one )?(?:new|fresh|another) (?:piece|strip|length|run|bit|tape|one)\b|"
-        r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)\b.*\b(?:in|on|back|there|down|over|it)|"
+        r"(?:press|push|stuck|smooth|tuck|rubb|work|slap|tack)(?:ed)? (?:it|them|that|those|'em) (?:back )?(?:down|in|on|flat|back)|put (?:it|them|those|that|another|a new|new|more|'em|one|two)(?: (?:more|another|piece|pieces|strip|bit|one|ones|staples?|tape|vanes?|set|right|all|good|new|fresh|straight|of|them|those|inch|three|four|five|six))* (?:in|on|back|there|down|over|it)|"
         r"(?:(?:thought better of it|changed my mind|came back|turned around|had second thoughts)(?: and|,)? )?(?:taped|stapled|bent|rubbed|folded|did|got|finished|caught|added|filled in) (?:up )?(?:the (?:rest|others?|other (?:one|half|two|three|four|side|ones|end|corner|six)|remaining \w+|missing ones?))\b|"
         r"(?:bent|folded|knocked|pounded|hammered|pushed) (?:it|them|those|that|'em|both|the tabs)(?: all| back| both| right| each)* (?:down|over|in|flat|tight)|(?:re-?taped|re-?stapled|re-?did|redone|replaced|tightened|added|snugged)\b|(?:fixed|reset|straightened|tightened|re-?seated|replaced|stuck) the (?:vanes?|tabs?|tape|staples?|panel|corner|seam|spot|edge)\b|taped (?:it|that|them|over|right over|again)|stapled (?:it|that|them|again)|"
         r"(?:it's |they're |it is |they are |that's |everything's )?(?:all )?(?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|set) now|(?:now|it) (?:it's|is|they're|are|holds) (?:good|fine|tight|holding|down|solid|okay|ok|flat|fixed|all|on|in)|took care of (?:it|them|that)|that's (?:fixed|done|taken care of)|(?:went|started over|went back over it|did it over|redid it) (?:with|in)\b.*(?:tape|181 ?a|inch|mastic)",
@@ -205,6 +210,7 @@ ENGLISH_TURNS = Turns(
         r"i (?:want|wanted|wanna|'d like|would like|would love)(?: to)? say\b", r"(?:i |we )?(?:thought(?! (?:i'd|i would|you should) (?:tell|let|say|mention|know))|figured(?! (?:i'd|i would) (?:tell|let|say))|could've sworn|could have sworn|would've sworn|would have sworn|swore|would've bet|was sure|said|told (?:you|them|him|everybody)|had it down as|called it|assumed)\b",
     ),
     said_so=(r"(?:it|they|there|this one|mine|i|we|these|that one|she|everything|that)(?: actually| just)?",),
+    says_done=(r"(?:it's|it is|that's|that is|she's|{who} is|{who}'s)(?: all)? (?:done|finished)",),
     affirms=(
         r"(?:and )?now (?:it|the panel|she) (?:sits|seats|fits|drops in|drops right in|goes in|lies flat|lays flat)(?: (?:good|fine|nice|right|flat|tight|in|down|all the way))*",
         r"(?:{who} )?(?:is|are|did|does|do|has|have|'s|'re)(?: (?:it|them))?(?: (?:now|though|already|in|on|there|in there|on there|all|done|today|too|after all|anyway|just now|alright|all right|indeed))*",

@@ -96,9 +96,11 @@ SPANISH_TURNS = Turns(
         rf" (?:(?:ultim[oa]s? |otr[oa]s? |de |mism[oa] )*{_SPOT}|{_SOME})\b(?: que (?:no|se|me|le|les|ya|nomas|todavia)\b[^,.;]*)?",
     ),
     on_the_way=r"(?:pero |y |ya |luego |despues )*",
-    no_tab=("encint", "la encint", "lo encint", "grap", "la grap", "la engrap"),
     tab_word="lengueta",
-    the_rest=("demas", "otra", "falta"),
+    mends_only=(
+        (r"(?:(?:l[oa]s?) )?(?:encint|en?grap|grap)\w+ (?:(?:l[oa]s?) )?(?:demas|otr|falta)\w*", ("taped", "stapled", "tabs_bent", "cross_tabs", "gap")),
+        (r"(?:l[oa]s? )?(?:en)?grap\w+", ("stapled", "gap")), (r"(?:l[oa]s? )?encint\w+", ("taped", "damage_repaired", "gap")),
+    ),
     mended=(
         rf"(?:{_OFF_FIRST}(?:,| y| e| luego| despues)+ (?:(?:ya|luego|despues|entonces) )*)+(?:(?:se|le|la|lo) )*(?:puse|pusimos|meti|metimos|eche|echamos|di|corri|pegue|encinte|engrape|grape|tapee|teipee|cerre|volvi a \w+)\b(?! nada| ningun).*",
         r"(?:ya )?(?:lo|la|los|las|le|se lo|se la) (?:volvi a|arregle|acomode|pegue|apreté|aprete|repase|cambie|puse(?<!\ble puse)|presione|doble|asente|compuse|corregi|hice otra vez|hice de nuevo|termine|complete|baje|clave)\b.*|volvi a (?:pegar|poner|engrapar|grapar|encintar|tallar|doblar|hacer)\w*.*|"

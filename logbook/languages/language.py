@@ -88,13 +88,14 @@ class Turns:
     records: tuple[str, ...] = ()
     mended: tuple[str, ...] = ()
     on_the_way: str = ""  # what may be told before the mending: "I opened it up again and ..."
-    no_tab: tuple[str, ...] = ()  # how work begins that bends no tab
+    mends_only: tuple[tuple[str, tuple[str, ...]], ...] = ()  # how work begins that mends no other facts than these
+    of_mending: frozenset[str] = frozenset()  # besides `beside`, the words that tell of mending no other thing than the work
     tab_word: str = ""
-    the_rest: tuple[str, ...] = ()
     bare: tuple[str, ...] = ()
     thought: tuple[str, ...] = ()
     said_so: tuple[str, ...] = ()
     affirms: tuple[str, ...] = ()
+    says_done: tuple[str, ...] = ()  # of the piece, where he himself told that an act was not done
     closers: tuple[tuple[str, str, str], ...] = ()  # words of `affirms` that end a note as well, and what a lack must be told with for them to set it right, in their sentence and in the one before
     denies: tuple[str, ...] = ()
     out_again: tuple[str, ...] = ()  # at the end of a clause: what was in was taken out

@@ -123,10 +123,18 @@ def _tells_of_an_act(row: Row, clause: Clause) -> bool:
     return at + 2 < clause.last and row.items[at].concept in _BY_NAME and row.items[at + 1].concept in ("ON", "IN", "OF", "TO")
 
 
+def _goes_on(row: Row, cut: tuple[Clause, ...], place: int, sentence: int) -> bool:
+    """ "tape is 181A-H, no, 181A-P": what stands behind puts right, or lists on."""
+    return place < len(cut) and cut[place].sentence == sentence and any(item.concept in _TOLD_ON for item in row.items[cut[place].first : cut[place].last])
+
+
+_TOLD_ON = frozenset(("MARK181", "CLOSURE", "C_MASTIC", "NUM", "LEN", "FRAC", "SIZE", "NO", "NOT", *DENIED))
+
+
 def _none_of_it(row: Row, cut: tuple[Clause, ...], place: int, language: Language, found: Answers) -> bool:
     """ "Rubbing, straight nine, well: none": nothing of the one act that the sentence named last, and neither did nor denied before."""
     reply = cut[place + 1]
-    if not language.acts.none_of_it or reply.sentence != cut[place].sentence or place + 2 < len(cut) and cut[place + 2].sentence == reply.sentence:
+    if not language.acts.none_of_it or reply.sentence != cut[place].sentence or _goes_on(row, cut, place + 2, reply.sentence):
         return False
     if re.fullmatch(language.acts.none_of_it, plain(row.words(reply.first, reply.last))) is None:
         return False

@@ -13,6 +13,7 @@ from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
 from logbook.reading.phrasing import apart, word, words_of
+from logbook.reading.set_right import of_the_work
 from logbook.reading.sketch import Sketch
 
 _BACK = 4  # parts
@@ -48,7 +49,7 @@ def came_off(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
         if told is None:
             continue
         name, worn, at = told
-        again = next((k for k in range(place + 1, min(len(drawn), place + 1 + _AHEAD)) if _is_back(row, drawn, place, k, name, code)), None)
+        again = next((k for k in range(place + 1, min(len(drawn), place + 1 + _AHEAD)) if _is_back(row, drawn, place, k, name, language)), None)
         found.spent.update(k for k in range(one.first, one.last) if row.items[k].concept not in _KEPT and not row.items[k].concept.startswith("K_"))
         for later in drawn[place + 1 : place + 3]:
             if word(code, "told.came_off.lies").search(later.words):
@@ -115,14 +116,16 @@ def _act_before(row: Row, drawn: tuple[Sketch, ...], place: int, said: str) -> s
     return None
 
 
-def _is_back(row: Row, drawn: tuple[Sketch, ...], place: int, later: int, name: str, code: str) -> bool:
-    one = drawn[later]
-    if one.sentence > drawn[place].sentence + 1:
-        return False
+def _is_back(row: Row, drawn: tuple[Sketch, ...], place: int, later: int, name: str, language: Language) -> bool:
+    one, code = drawn[later], language.code
+    if one.sentence > drawn[place].sentence + 1 or any(row.items[at].concept.startswith("K_") for at in range(one.first, one.last)):
+        return False  # "redid straight 77": another piece
     for pattern in apart(code, "told.came_off.back_on"):
         match = pattern.search(one.words)
         if match is None or word(code, "told.came_off.not_again").search(one.words[: match.end()].replace("<", " <")):
             continue
+        if not of_the_work(one.words[match.start() :].partition(" ")[2], language):
+            continue  # "used a new blade", "put another board on the bench"
         acts = one.acts_in(match.start(), match.end())
         if acts and name == "taped" and row.items[acts[0][0]].concept == "REPAIRED" and row.words(acts[0][0], acts[0][0] + 1).lower().startswith("tape"):
             return True  # "taped it over again"

@@ -77,12 +77,17 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
 def _of_another_piece(row: Row, act: Sketch, one: Sketch) -> bool:
     """Whether a piece is named between the act and the echo, and one before: "a roll costs sixty, and straight ten didn't get an inch of it" names its first."""
     last = next((at for at in range(one.last - 1, act.last - 1, -1) if _names_a_piece(row, at)), None)
-    first = next((at for at in range(act.last) if _names_a_piece(row, at)), None) if last is not None else None
-    return first is not None and _number(row, last) != _number(row, first)
+    first = next((at for at in range(act.last) if _names_a_piece(row, at) or _alone(row, at)), None) if last is not None else None
+    return first is not None and _number(row, last) != (row.items[first].value.value if row.items[first].concept == "NUM" else _number(row, first))
 
 
 def _names_a_piece(row: Row, at: int) -> bool:
     return row.items[at].concept.startswith("K_") or row.items[at].concept == "FITTING" or _numbered(row, at)
+
+
+def _alone(row: Row, at: int) -> bool:
+    """ "7 has no vanes", "the panel on 18 doesn't sit": a piece by nothing but its number."""
+    return row.items[at].concept == "NUM" and (row.sentence_start(at) == at or row.items[at - 1].concept in ("ON", "IN", "TAPE", "TAPE_IT", "STAPLE", "RUB")) and row.items[at + 1 : at + 2] != () and row.items[at + 1].concept in ("HAVE", "NEED", "NO", "NOT", "BE", "STOP", "WORD")
 
 
 def _numbered(row: Row, at: int) -> bool:

@@ -18,6 +18,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, Some, where_standing
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import any_of, apart, begins, is_whole, valued, word
+from logbook.reading.set_right import is_mended, without_leads
 from logbook.reading.spaced_otherwise import spaced_otherwise
 from logbook.reading.tokens import plain
 
@@ -76,7 +77,7 @@ def waits(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> t
     for part in cut_up if waiting else ():
         if own.is_blank(part.first) or not any(item.concept in _WAITING for item in row.items[part.first : part.last]):
             continue
-        words = _without_leads(part.words, language)
+        words = without_leads(part.words, language)
         for pattern, name in waiting:
             if pattern.fullmatch(words):
                 start, end = row.items[part.first].start, row.items[part.last - 1].end
@@ -103,7 +104,7 @@ def _waiting_patterns(code: str) -> tuple[Likely, ...]:
 def _short(row: Row, own: Row, cut_up, place: int, wrong: Some, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     found = list(_faults(row, own, cut_up, place, wrong, language))
     short = [] if found else list(_extents(row, own, cut_up[place], language))
-    yield from found or (short if short and not is_mended(cut_up, place, language) else ())
+    yield from found or (one for one in short if not is_mended(cut_up, place, language, _fact(one[0])))
 
 
 def _faults(row: Row, own: Row, cut_up, place: int, looks: Some, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
@@ -123,9 +124,7 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     acts = _acts_before(row, own, part, cut_up, place, names, wrong.every) if noun is None else ()
     if wrong.how == "excepts" and language.turns.tab_word and place and cut_up[place - 1].sentence == cut_up[place].sentence and language.turns.tab_word in cut_up[place - 1].words:
         acts = tuple(at for at in acts if _ACTS[row.items[at].concept] in ("tabs_bent", "cross_tabs"))  # "every tab's down except three": of the tabs, not of the act before
-    mended = is_mended(cut_up, place, language)
-    if mended and noun in ("panel_seated", "stapled") and seats_nothing(cut_up, place, language):
-        mended = False  # tape seats none, and staples none
+    mended = is_mended(cut_up, place, language, *_at_fault(row, noun, names, acts))
     used = range(part.first, part.last if wrong.how != "alone" else part.first)
     if wrong.how == "alone" and place and cut_up[place - 1].sentence == part.sentence and _only_spaces(row, cut_up[place - 1]):
         return  # "Every two inches, mostly.": of how far apart they are
@@ -134,7 +133,7 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     if wrong.how == "missed" and acts and not mended and _counted(row, max(acts)):
         yield claim(row, "(nothing)", None, part.first, part.last), used
         return
-    for at in acts if not mended else ():
+    for at in acts if not mended else [at for at in acts if not is_mended(cut_up, place, language, _ACTS[row.items[at].concept])]:
         if row.items[at].concept == "SEATED" and not any(item.concept in ("PANEL", "SHIPLAP", "GROOVE", "FLAP", "K_TRANSITION", "CUT_LENGTH", "CUT_TO") for item in row.items):
             continue  # "it wouldn't fit so I made two": the piece
         if row.items[at].concept == "SEATED" and any(item.concept == "BACK" for item in row.items[row.sentence_start(part.first) : part.last]):
@@ -152,6 +151,18 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     if noun is not None and (not names or noun in names or (noun == "cross_tabs" and "tabs_bent" in names)):
         last = next((one.last for one in reversed(cut_up) if one.sentence == part.sentence), part.last) if mended else part.last  # what set it right is of its words
         yield claim(row, noun, mended, part.first, last, part="" if mended else "side", corrects=mended, weak=mended, hedged=False), used
+
+
+def _at_fault(row: Row, noun: str | None, names: tuple[str, ...], acts: tuple[int, ...]) -> tuple[str, ...]:
+    """The facts that a fault takes back, which only what is done for one of them sets right."""
+    if noun is None:
+        return tuple([_ACTS[row.items[at].concept] for at in acts]) or names
+    return ("cross_tabs", "tabs_bent") if noun == "cross_tabs" else (noun,) if not names or noun in names else names
+
+
+def _fact(one: Claim) -> str:
+    """What is told of a joint that is not tight is of its gap."""
+    return one.name if one.name != "(open)" else "gap"
 
 
 def _counted(row: Row, at: int) -> bool:
@@ -267,6 +278,8 @@ def _own_words(row: Row, part: Part, match: re.Match[str], language: Language) -
 
 _OTHERWISE = ("LEVEL", "FLAT", "SHIPLAP", "BUTT", "BRANCH_WORD", "GROOVE", "MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "FEMALE", "MALE", "GAP", "DAMAGE")
 
+_OF_ITS_OWN = frozenset(("SIZE", "JOINT", "FLAP", "GAP", "K_HANGER", "SERVICE"))
+
 
 def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tuple[str, ...], every: bool) -> tuple[int, ...]:
     """The act the fault is of: the one named last that it can be wrong with, in this sentence or the one before."""
@@ -274,6 +287,8 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
     for at in range(part.last - 1, max(-1, part.first - _LOOK_BACK), -1):
         concept = row.items[at].concept
         stops += concept in ("STOP", "QUERY")
+        if stops == 1 and concept in ("STOP", "QUERY") and not _OF_ITS_OWN.isdisjoint(item.concept for item in row.items[at + 1 : part.first]):
+            return ()  # "Stapled. 20x10 to 16x10, one side": of what its own sentence tells of
         if stops > 1 or (at < part.first and (concept.startswith("K_") or concept in ("FITTING", "NUMBER")) and not _of_the_act(row, at, part)):
             return ()
         if every and at < part.first and concept in _OTHERWISE:
@@ -315,56 +330,6 @@ def _of_the_act(row: Row, at: int, part: Part) -> bool:
 def _measured(row: Row, part: Part) -> bool:
     """ "tight except for a quarter inch": the gap has its size."""
     return any(row.items[at].concept in ("LEN", "FRAC") for at in range(part.first, part.last))
-
-
-def set_right(row: Row, cut_up: tuple[Part, ...], one: Claim, at: int, language: Language) -> Claim:
-    """What came off at this item; where the words behind say that it is on again, it is, and they are told with it."""
-    place = next((k for k, part in enumerate(cut_up) if part.first <= at < part.last), None)
-    mending = _mending(cut_up, place, language) if place is not None and language.turns.mended else None
-    if mending is None:
-        return one
-    return replace(one, value=True, part="", weak=True, last=mending.last, end=row.items[mending.last - 1].end, read_as=None)
-
-
-def _bends_no_tab(fault: Part, after: Part, language: Language) -> bool:
-    turns = language.turns
-    if not turns.tab_word or turns.tab_word not in fault.words or not after.words.startswith(turns.no_tab):
-        return False
-    return not any(word in after.words for word in turns.the_rest)
-
-
-def is_mended(cut_up, place: int, language: Language) -> bool:
-    """ "… went back and got them": in the words right behind, up to the end of the next sentence."""
-    return _mending(cut_up, place, language) is not None
-
-
-def seats_nothing(cut_up, place: int, language: Language) -> bool:
-    """ "The panel doesn't seat. Taped it over.": what was done about it is tape or staples, which seat no panel."""
-    mending = _mending(cut_up, place, language)
-    return mending is not None and bool(language.turns.no_tab) and _without_leads(mending.words, language).startswith(language.turns.no_tab)
-
-
-def _mending(cut_up, place: int, language: Language) -> Part | None:
-    for part in cut_up[place + 1 : place + 5]:
-        if part.sentence > cut_up[place].sentence + 1:
-            return None
-        if _bends_no_tab(cut_up[place], part, language):
-            continue  # "a couple of the tabs didn't bend. Taped it.": tape bends none
-        if word(language.code, "turns.regardless").search(part.words) is not None:
-            continue  # "it won't lie flat, taped it anyway"
-        words = _without_leads(part.words, language)
-        if begins(apart(language.code, "turns.mended"), words) is not None:
-            return part
-    return None
-
-
-@cache
-def _leads(code: str) -> Likely:
-    return re.compile(LANGUAGES[code].turns.leads + r"(?:i |we |i've |we've |just |had to |so i |so we )*")
-
-
-def _without_leads(words: str, language: Language) -> str:
-    return words[_leads(language.code).match(words).end() :]
 
 
 def _goes_short(row: Row, part: Part, at: int, language: Language) -> tuple[int, int] | None:

@@ -13,11 +13,12 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import ACTS, DENIED
-from logbook.reading.fell_short import _NOT, is_mended, shortfalls, waits
+from logbook.reading.fell_short import _NOT, shortfalls, waits
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing, where_standing
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import choice
+from logbook.reading.set_right import is_mended
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
 from logbook.reading.undone import came_true
@@ -98,7 +99,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
             if how == "to_do":
                 start, end = row.items[first].start, row.items[last - 1].end
                 yield claim(row, name, False, first, last, opens=(Open("piece", name, start, end),), pending=True, hedged=False), used
-            elif not _mended(row, cut_up, first, language):
+            elif not _mended(row, cut_up, first, name, language):
                 yield claim(row, name, False, first, last, part="side" if how == "partly" or (name in _BY_SIDES and re.search(language.acts.a_side, said)) else "", hedged=False), used
     if theirs:
         return
@@ -113,7 +114,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
         first, last = row.within(clause.first, clause.last, match)
         if any(row.is_blank(at) for at in range(first, last)):
             continue
-        if not value and name in _CAN_BE_MENDED and _mended(row, cut_up, first, language):
+        if not value and name in _CAN_BE_MENDED and _mended(row, cut_up, first, name, language):
             continue
         if name == "taped" and value is False and _the_other_closes(row, first, last):
             continue
@@ -146,9 +147,9 @@ def _listed(row: Row, cut, place: int) -> Iterator[tuple[Claim, set[int]]]:
             yield claim(row, name, False, at, at + 1, opens=(Open("piece", name, start, end),), pending=True, hedged=False), {at}
 
 
-def _mended(row: Row, cut_up, first: int, language: Language) -> bool:
+def _mended(row: Row, cut_up, first: int, name: str, language: Language) -> bool:
     place = next((k for k, part in enumerate(cut_up) if part.first <= first < part.last), None)
-    return place is not None and is_mended(cut_up, place, language)
+    return place is not None and is_mended(cut_up, place, language, name)
 
 
 def _act(match: re.Match[str], language: Language) -> str | None:
@@ -191,7 +192,7 @@ def _across(row: Row, why: dict[int, str], cut, cut_up: tuple[Part, ...], langua
                 continue
             first, end = row.within(clause.first, last, match)
             other = how != "against" and {why.get(at) for at in range(first, end)} & {"question", "condition", "reminder", "drawing", "other"}
-            if other or all(row.is_blank(at) for at in range(first, end)) or (how != "to_do" and _mended(row, cut_up, end - 1, language)):
+            if other or all(row.is_blank(at) for at in range(first, end)) or (how != "to_do" and _mended(row, cut_up, end - 1, name, language)):
                 continue
             used = {at for at in range(first, end) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, *_MEASURES, "NUM")}
             used |= {at for at in range(first, end - 1) if row.items[at].concept == "NUM" and row.items[at + 1].concept in ("JOINT", "SIDE_WORD", "END")}

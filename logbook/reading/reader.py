@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, bare_marks, condition, contrasts, done_over, drafts, ends, entries, fell_short, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, partly, places, room, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, partly, places, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.as_meant import as_meant
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
@@ -33,6 +33,7 @@ from logbook.reading.tokens import tokens
 from logbook.reading.turned_unread import without_turned
 from logbook.reading.two_voices import by_turns
 from logbook.reading.undone import undone, unfinished
+from logbook.reading.told_ahead import named_by_others, with_a_mark
 from logbook.reading.unread import given, read_places, unread
 from logbook.reading.whole_turns import whole_turns, whose
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
@@ -114,7 +115,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     own = own.blanked(in_turns_at)
     short, short_at = not_happened.short_of_done(row.blanked(aside), own, not_own, cut, cut_up, language)
     left = undone(own.blanked(short_at), cut, language)
-    undone_at = [(fell_short.set_right(row, cut_up, one, at, language), at) for one, at in undoings(row, own.blanked(short_at))]
+    undone_at = [(set_right.righted(row, cut_up, one, at, language), at) for one, at in undoings(row, own.blanked(short_at))]
     left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in but_one}), cut), *partly.half_done(own.blanked(short_at), cut, language)]
     sided, sided_at = side_counts.counts(row, own.blanked(left.plans), cut_up, language)
     stated = own.blanked(left.blank | left.plans | short_at | {at for _, at in undone_at})
@@ -176,8 +177,8 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
         row = replace(row, text=text)
         facts = tuple(_fact(one, row, False) for one in shift_claims(row, claims))
         return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told, not_own, language))
-    named = _named_by_others(row, named, claims, taken, language)
-    named = _with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
+    named = named_by_others(row, named, claims, taken, language)
+    named = with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
     named = going_back.told_of_before(row, answers.asked_of(row, replies, named, language), language)
     if not any(m.kind is not None or m.mark is not None or m.batch for m in named) and not any(item.concept in ("LEAK_TEST", "CFM") for item in items):
         claims = signed(row, cut, claims)
@@ -198,25 +199,6 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
 def _tells_where(row: Row, at: int) -> bool:
     """ "the top of eighteen comes down": the piece between a thing and what is said of it."""
     return at > 1 and row.items[at - 1].concept in ("OF", "ON", "IN") and row.items[at - 2].concept in ("SIDE", "PANEL", "STAPLES", "TAPE", "VANES", "GROOVE", "SHIPLAP")
-
-
-def _with_a_mark(row: Row, headed: Row, not_own, named, claims: list[Claim], taken: set[int], language):
-    """The pieces named, and where none has a mark the one that a number elsewhere gives."""
-    if any(m.mark is not None or m.batch for m in named) or not (named or claims):
-        return named
-    used = taken | {at for one in claims for at in one.uses}
-    kind = next((m.kind for m in named if m.kind is not None), None)
-    late = bare_marks.bare_marks(headed, used, language) or bare_marks.mark_asked_after(row, not_own, used, language, kind) or bare_marks.lone_number(row, used, language)
-    return sorted([*named, *late], key=lambda m: m.first)
-
-
-def _named_by_others(row: Row, named, claims: list[Claim], taken: set[int], language):
-    """ "Drawing calls for vanes in elbow nine. What I built is hollow": the one piece named is the one he goes on about, though another's words named it."""
-    said = [one.first for one in claims if not one.name.startswith("(") and one.name not in ("place", "service", "run")]
-    if not said or any(m.kind is not None or m.mark is not None or m.batch for m in named):
-        return named
-    late = [m for m in mentions(row, taken, language) if m.mark is not None and not m.batch]
-    return [*named, *late[:1]] if len({m.mark for m in late}) == 1 else named
 
 
 def _why(not_own, left) -> str:

@@ -12,6 +12,7 @@ _LEFT_OUT = ("SIDE", "OTHER_SIDE", "ONE_SIDE", "TAPE", "STAPLES", "VANES", "TABS
 _COUNTED_OFF = ("BENT", "CLINCHED", "TABS", "VANES", "STAPLED", "TAPED", "RUBBED", "SIDE", "ALL", "STAPLES", "SIDE_WORD", "SIDES_ALL")
 _MINUS = ("menos", "minus")
 _OF_A_THING = ("WEIGHS", "MOVE", "MOVE_IN", "MOVE_UP", "MOVE_DOWN", "MOVE_OUT", "TAKES", "SEATED", "BE", "LEAVES", "END")
+_CAN = (" can", "can't", " to", " gotta", " will", "'ll", " must", " should", " could", " i", " we")
 _COUNTED = ("VANES", "TABS", "STAPLES", "SCREWS")
 CONCEPTS = ("TRADE_NOISE", "HEDGE", "OTHER", "EXCEPT", "FIX", "QUESTION", "WILL", "QUERY", "NO", "NOT", "IF", "NEGATIVE")
 
@@ -29,6 +30,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="WORD", value="otros")  # "80, 81 y 82 …, los otros sí": the pieces
     elif item.concept == "EXCEPT" and said.endswith(" que") and any(concept_at(items, k) in ("BE", "HAVE", "NOT", "NO", "PENDING", "UNDONE", "FORGOT", "EVERY") for k in range(place + 1, _clause_end(items, place))):
         done[place] = replace(item, concept="BUT", value=None)  # "nomás que las grapas son de tres octavos"
+    elif item.concept == "FIX" and said == "wait" and text[: item.start].lower().rstrip().endswith(_CAN):
+        done[place] = replace(item, concept="WORD", value=None)  # "rubbing can wait": nothing is put right
     elif item.concept == "FIX" and said in words_of("small.that_is") and ahead in ("NUM", "FRAC") and [concept_at(items, place + k) for k in (2, 3)] in (["ON", "NUM"], ["IN", "NUM"]) and items[place + 3].value.value == 12:
         done[place] = replace(item, concept="SLOPE", value=None)  # "entra tres en veinticuatro, o sea dos en doce"
     elif item.concept == "QUESTION" and said in ("is it", "is that", "is there", "is this") and ahead in ("MOVE", "HAVE", "FROM", "BE") and concept_at(items, place - 1) == "COMMA" and "STOP" not in [one.concept for one in items[:place][-12:]]:

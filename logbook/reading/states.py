@@ -11,11 +11,11 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language, State
 from logbook.reading.claims import Claim, Open, claim
-from logbook.reading.fell_short import is_mended, seats_nothing
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, where_standing
 from logbook.reading.other_things import of_something_else
 from logbook.reading.parts import Part
+from logbook.reading.set_right import is_mended
 from logbook.reading.tokens import plain
 
 _BACK = 30  # items
@@ -48,7 +48,7 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
                 made.append(claim(own, state.fact, True, righted.first, righted.last, kinds=state.kinds, corrects=True, hedged=False))
                 spent.update(at for at in range(*own.within(part.first, part.last, match)) if own.items[at].concept not in _NAMING)
                 continue
-            if state.things and thing is None or (state.value is False and is_mended(cut_up, place, language) and not (state.fact == "panel_seated" and seats_nothing(cut_up, place, language))):
+            if state.things and thing is None or (state.value is False and is_mended(cut_up, place, language, state.fact)):
                 continue
             first, last = own.within(part.first, part.last, match)
             if any(own.is_blank(at) for at in range(first, last)):

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
-from logbook.reading.fell_short import _NOT, is_mended
+from logbook.reading.fell_short import _NOT
 from logbook.reading.grammar import Row
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import apart, finds, is_whole
+from logbook.reading.set_right import is_mended
 
 _LOOK_BACK = 20  # items
 
@@ -41,7 +42,7 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
         if _NOT.search(part.words) and not left:
             continue  # a denial: read as every denial is
         short = left or stands or _found(part.words, language, "tabs_short") or _but_some(row, cut_up, place)
-        if short and (is_mended(cut_up, place, language) or _bent_all_the_same(row, cut_up, place)):  # "bent half the tabs, came back and bent the rest"
+        if short and (is_mended(cut_up, place, language, "tabs_bent") or _bent_all_the_same(row, cut_up, place)):  # "bent half the tabs, came back and bent the rest"
             made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",), corrects=True, hedged=False))
             continue
         if short or _found(part.words, language, "tabs_done"):

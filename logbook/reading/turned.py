@@ -30,6 +30,9 @@ def _elliptic(code: str, member: str) -> tuple[Likely, ...]:
     return tuple(Likely(rf"{turns.leads}(?:{pattern.replace('{who}', f'(?:{who})')})") for pattern in getattr(turns, member))
 
 
+_OTHERS = ("other", "drawing", "reminder", "question")
+
+
 def _says(words: str, language: Language, member: str) -> bool:
     return any(pattern.fullmatch(words) for pattern in _elliptic(language.code, member))
 
@@ -48,6 +51,7 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
     made: list[Claim] = []
     spent: set[int] = set()
     named: set[int] = set()
+    denied: set[int] = set()
     if not language.turns.affirms:
         return made, spent, named
     for place, clause in enumerate(cut):
@@ -68,6 +72,8 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             continue  # "got it?" asks
         for act in _before(row, why, cut, place, yes or mended, language) if not bare else _material(row, cut, place):
             name, value = DENIED.get(row.items[act].concept, ("taped", False))
+            if yes and (why.get(act) not in _OTHERS or act in denied) and _says(words, language, "says_done"):
+                continue  # "not rubbed. It's done.": the piece
             if no and re.search(language.turns.untrue, words) and any(one.first <= act < one.last and any(row.items[k].concept in _DENYING for k in range(one.first, one.last)) for one in cut):
                 continue  # "dice que quedó sin grapas, pero no es cierto"
             if no and value is not False and any(row.items[k].concept in ("DRAWING", "SHOULD_HAVE") for one in cut if one.first <= act < one.last for k in range(one.first, one.last)):
@@ -85,6 +91,8 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
                 made.append(claim(row, name, not no, clause.first, clause.last, corrects=True, hedged=False))
             elif no:
                 made.append(claim(row, name, value, clause.first, clause.last, corrects=True, hedged=False))
+            if no:
+                denied.add(act)
     return made, spent, named
 
 

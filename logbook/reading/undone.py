@@ -9,12 +9,12 @@ from functools import cache
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import DENIED, GOVERN_A_CHAIN, PAST, chained, goes_up, live
-from logbook.reading.fell_short import is_mended
 from logbook.reading.grammar import Row
 from logbook.reading.lacking import lacking, of_one_side
 from logbook.reading.likely import Likely, standing
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import choice, rows, word, words_of
+from logbook.reading.set_right import is_mended
 from logbook.reading.stance import Clause
 from logbook.reading.still_to_do import HANGING, side_waits, still_to_do
 from logbook.reading.tokens import plain
@@ -117,7 +117,7 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[
         if place and cut_up[place - 1].sentence == part.sentence and _goes_back_to_it(own, cut_up[place - 1].first, part.first, part.last, language):
             continue  # told with the act that is not done
         said = _without_names(own, part)
-        if not any(pattern.match(said) for pattern in looks) or is_mended(cut_up, place, language):
+        if not any(pattern.match(said) for pattern in looks) or is_mended(cut_up, place, language, "(open)"):
             continue
         start, end = own.items[part.first].start, own.items[part.last - 1].end
         made.append(claim(own, "(open)", None, part.first, part.last, opens=(Open("piece", None, start, end),), pending=True, hedged=False))
