@@ -26,7 +26,7 @@ SPANISH_AFAR = Afar(
     ),
     idle=(
         r"\b(?:camioneta|troca|camion|proveedor|pedido|bodega|almacen|van|pickup)\b (?:\w+ ){0,2}(?:trae|traia|tiene|traen|viene con|llego con|trajo)\b",
-        r"\bse (?:mojo|inundo|encharco) (?:tod[oa] )?(?:el piso|la obra|el cuarto|el edificio|la calle|el patio|todo)\b",
+        r"\bse (?:mojo|inundo|encharco) (?:tod[oa] )?(?:el piso|la obra|el cuarto|el edificio|la calle|el patio|todo(?! (?:el|la|los|las|por) (?!piso|obra|cuarto|edificio|calle|patio|d[ií]a))\b)\b",
         r"\b(?:cajas?|paquetes?|bolsas?|pedidos?|rollos?|botes?|cubetas?|kilos?) de (?:las |la |los )?(?:aletas|grapas|cinta|tape|teip|vanes|pestañas|tabs)\b",
         r"\bquien (?:necesita|ocupa|quiere|pide)\b",
         r"\bno (?:se|supe|tengo idea|sabria decir|me acuerdo)(?: nada)? (?:de|si|de si)\b",

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from logbook.languages.es_whole_turns_facts import CUT_AWAY, FACTS
 from logbook.languages.es_whole_turns_measured import MEASURED
+from logbook.languages.es_whole_turns_sides import SIDES
 from logbook.languages.es_whole_turns_words import (
     ALONE,
     CL,
@@ -210,7 +211,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     asked_done=_ASKED_DONE,
     instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
     faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
-    facts=(*MEASURED, *FACTS),
+    facts=(*SIDES, *MEASURED, *FACTS),
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,

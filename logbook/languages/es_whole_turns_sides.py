@@ -1,0 +1,41 @@
+"""So many sides and not the others, in Spanish: "un lado grapado, los otros tres no", "grapé tres lados y me faltó uno". Not reviewed by a native speaker."""
+
+from __future__ import annotations
+
+from logbook.languages.turns_of_words import Turn
+
+_N = r"(?P<n>tres|dos|un[oa]?|[123])"
+_SIDES = r"(?:lados?|caras?|costados?)"
+_ACTS = (
+    ("stapled", r"(?:(?:en)?grap(?!adora)\w*|staples?|stapled)"),
+    ("taped", r"(?:encint\w+|cintas?|teip\w*|tape\w*)"),
+    ("rubbed_down", r"(?:tall|frot|planch|restreg|alis)(?:e|amos|ad[oa]s?|aron|o)\b"),
+)
+_SMALL = r"(?: (?!no\b|ni\b|sin\b|cada\b|y\b)\w+){0,3}?"
+# what is said of the others: none of it, or that they were missed; of this act and no other
+_OTHERS = r"(?:(?:en|de|por|a|al) )?(?:el |los |la |las )?(?:otr[oa]s?|demas|resto|ultim[oa]s?|cuart[oa]|tercer[oa]|que (?:falta|queda)|un[oa])(?: (?:un[oa]|dos|tres|[123]|lados?|caras?|costados?))*"
+_NOT = r"(?:(?:todavia|aun|pues|la verdad|la neta|ya|se|le|les|l[oa]s?|me|(?:se )?(?:quedo|quedaron|va|van|esta|estan)) )*(?:no|tampoco|nada|sin (?:nada|grapas?|cinta|teip|tape|grapar|engrapar|encintar|tallar|frotar)|pelon\w*|nel|ningun[oa])\b"
+_MISSED = r"(?:(?:pero|y|me|nos|le|les|nomas|solo|todavia) )*falt(?:o|a|an|aron) (?:nomas |solo )?(?:un[oa]|dos|tres|[123]|el (?:otro|ultimo|de)|la (?:otra|ultima|de)|los otros|las otras)\b(?! (?:grapas?|pulgadas?|tornill\w+|aletas?|pedaz\w+|pedacit\w+|cach\w+))"
+
+
+def _rest(act: str) -> str:
+    others = "|".join(words for name, words in _ACTS if name != act)
+    return rf"(?:,|;| y| pero| mas)+ ?(?:(?:y|pero) )*(?:{_OTHERS},? {_NOT}|{_MISSED})(?![^,.;]*\b(?:{others}))[^,.;]*"
+
+
+def _turns(act: str, words: str) -> tuple[Turn, ...]:
+    states = (("rubbed_down", False),) if act == "rubbed_down" else ((f"sides_{act}", "n"), (act, True))
+    return tuple(
+        Turn(r"\b(?:otr[oa]s?|demas|resto|ultim[oa]s?|cuart[oa]|tercer[oa]|falt\w+|un[oa] (?:no|sin|quedo|va))\b", told, states, beside=_SIDES, unless=r"^(?:no|si)\b|\b(?:pide|piden|plano|dibujo|su)\b", asked=True)
+        for told in (rf"(?<!cada )\b{_N} {_SIDES}{_SMALL} {words}{_SMALL}{_rest(act)}", rf"\b{words}{_SMALL} {_N} {_SIDES}{_SMALL}{_rest(act)}")
+    )
+
+
+# "por arriba sí lleva cinta, por abajo no"
+_WHERE = r"(?:(?:por|de|en|a|del?) )?(?:(?:el|la|los|las) )?(?:lado (?:de )?)?(?:arriba|abajo|atras|adelante|lados?|izquierd[ao]|derech[ao]|fondo|pared|otro(?: lado)?|otra(?: cara)?)"
+_ONE_BUT_NOT = tuple(
+    Turn(r"\bsi\b", rf"\b{_WHERE} si (?:l[oa]s? |le |se )*(?:lleva|trae|tiene|va con|quedo con|puse|meti|eche|di|pude) (?:la |el |las |su |sus )?(?:{words}),? (?:y |pero )?{_WHERE} (?:todavia |aun |ya )?no\b(?= *(?:$|[,;.]))", ((act, False),))
+    for act, words in (("stapled", r"grapas?|staples?"), ("taped", r"cintas?|teip|tape"))
+)
+
+SIDES = (*_ONE_BUT_NOT, *(turn for act, words in _ACTS for turn in _turns(act, words)))
