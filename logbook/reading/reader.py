@@ -46,25 +46,32 @@ def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
 def _read_out(text: str, found, code: str, source: str | None, job, alone: bool = False) -> Reading:
     """`alone`: the text is on one piece, and is not parted."""
     lexicon = book(code)
-    items = itemise(found, lexicon)
-    if not alone and (at := parted(Row.of(text, compose(items, text, lexicon.language.letters, lexicon.language.forms)), lexicon.language)):
+    language, items = lexicon.language, itemise(found, lexicon)
+    composed = None if alone else compose(items, text, language.letters, language.forms)
+    if composed is not None and (at := parted(Row.of(text, composed), language)):
         parts_read = read_parts(text, at, lambda part: _read_out(part, tokens(part), code, source, job, alone=True))
-        whole = _read_as_one(text, items, found, code, source, job)
+        whole = _read_as_one(text, items, found, code, source, job, composed)
         return joined(whole, parts_read) if parts_read else whole
-    return _read_as_one(text, items, found, code, source, job)
+    return _read_as_one(text, items, found, code, source, job, composed)
 
 
-def _read_as_one(text: str, items, found, code: str, source: str | None, job) -> Reading:
-    lexicon = book(code)
-    if lexicon.language.run_on.subjects and without_stops.has_none(found):
-        signed, items = without_stops.with_signs(text, items, lexicon.language.run_on)
-        return replace(without_stops.as_heard(_read(signed, items, found, code, source, job), text), text=text)
-    return _read(text, items, found, code, source, job)
+def _read_as_one(text: str, items, found, code: str, source: str | None, job, composed=None) -> Reading:
+    """`composed`: the items as they are composed, where that was done already."""
+    language = book(code).language
+    if language.run_on.subjects and without_stops.has_none(found):
+        signed, items = without_stops.with_signs(text, items, language.run_on)
+        return replace(without_stops.as_heard(_read(signed, _composed(signed, items, language), found, code, source, job), text), text=text)
+    if composed is None or ended(items, text, language.run_on) is not items:
+        composed = _composed(text, items, language)
+    return _read(text, composed, found, code, source, job)
+
+
+def _composed(text: str, items, language):
+    return compose(ended(items, text, language.run_on), text, language.letters, language.forms)
 
 
 def _read(text: str, items, found, code: str, source: str | None, job) -> Reading:
     language = book(code).language
-    items = compose(ended(items, text, language.run_on), text, language.letters, language.forms)
     items = own_questions.as_built(text, by_turns(text, items, language), language)
     beside = asides.asides(Row.of(text, items), language)
     whole = answers.topics(asides.without(text, items, beside), language)
