@@ -10,11 +10,13 @@ from __future__ import annotations
 from dataclasses import fields, is_dataclass, replace
 
 from logbook.languages.run_on import RunOn
+from logbook.reading.begins_anew import apart, is_put_off, sign_before
+from logbook.reading.held_together import held
 from logbook.reading.items import Item, concept_at
 from logbook.reading.kinds import KIND_CONCEPTS
 from logbook.reading.tokens import Token
 
-_FEWEST = 12  # tokens; a shorter note needs no signs
+_FEWEST = 3  # tokens; below that there is nothing to part
 _SPARSE = 30  # tokens for each sign: where there are more signs, the note was written with them
 _SIGNS = frozenset(",.;:?!/–—|+")
 
@@ -33,10 +35,11 @@ _TICKED = (_DONE - {"MARK181", "SEALED"}) | frozenset("VANES TAPE STAPLES TABS F
 _COUNTED = frozenset("STAPLES TABS VANES SCREWS SIDE SIDE_WORD BOTH ALL JOINT TAPE WASHERS CLINCHED".split()) | _KINDS
 _OF_A_LENGTH = frozenset("STAPLES WASHERS TABS TAPE LEG SCREWS K_COLLAR DAMAGE BOARD THROAT".split())  # "two inch tape"
 _NUMBERED = frozenset("BY EVERY RUN BACK OVER IN TO LETTER LEN".split()) | _KINDS  # a number behind these counts nothing that follows
-_REACHES_ON = frozenset("IF OTHER SAYS DRAWING PENDING WILL FORGOT REMIND QUESTION NOT THINK".split())  # over commas, but over no stop
+_REACHES_ON = frozenset("IF OTHER SAYS DRAWING PENDING WILL FORGOT REMIND QUESTION NOT NOT_DONE THINK".split())  # over commas, but over no stop
 _WANTS = frozenset("PENDING WILL NEED THINK SAYS HAVING IF TO".split())
 _NEW = "."
 _MORE = ","
+_SIGN_CONCEPTS = {_NEW: "STOP", _MORE: "COMMA", ":": "COMMA", "?": "QUERY"}
 
 
 def _rows(*rows: tuple[str, frozenset[str], str]) -> dict[str, tuple[frozenset[str], str]]:
@@ -78,19 +81,22 @@ def has_none(found: tuple[Token, ...]) -> bool:
 
 def with_signs(text: str, items: tuple[Item, ...], words: RunOn) -> tuple[str, tuple[Item, ...]]:
     """The text with a sign in the place of some blanks, and its items with those signs among them."""
+    items = apart(text, items, words)
     said = [text[item.start : item.end].lower().replace("’", "'") for item in items]
     signs: dict[int, str] = {}
     reaches = bool(items) and items[0].concept in _REACHES_ON
     for at in range(1, len(items)):
-        sign = None if reaches and items[at].concept in _ACTS and not _is_past_others(items, at, signs) else _sign(items, said, at, signs, words)
+        sign = None if reaches and items[at].concept in _ACTS and not _is_past_others(items, at, signs) and not is_put_off(items, said, at, words) else _sign(items, said, at, signs, words)
         if sign is not None and text[items[at].start - 1].isspace():
+            if sign == "?" and signs.get(at - 1) == _MORE:
+                signs[at - 1] = _NEW  # "stapled | taped? sure when pigs fly": what was asked is no part of what was told
             signs[at] = _NEW if reaches and items[at].concept in ("NUM", "RUN") else sign
         reaches = items[at].concept in _REACHES_ON or reaches and signs.get(at) != _NEW
     letters, made = list(text), []
     for at, item in enumerate(items):
         if at in signs:
             letters[item.start - 1] = signs[at]
-            made.append(Item("STOP" if signs[at] == _NEW else "COMMA", "", item.start - 1, item.start, item.first, item.first))
+            made.append(Item(_SIGN_CONCEPTS[signs[at]], "", item.start - 1, item.start, item.first, item.first))
         made.append(item)
     return "".join(letters), tuple(made)
 
@@ -102,11 +108,16 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
         return None  # "flat on | the left"
     if concept == "IT" and concept_at(items, at + 1) == "BE" and at + 2 < len(items) and said[at + 2] in words.now or concept in ("RUN", "NUM") and _tells_where(items, at):
         return None
+    anew = sign_before(items, said, at, signs, words)
+    if anew is not None:
+        return anew
+    if held(items, said, at, signs, words):
+        return None
     if said[at] in words.subjects or first in words.subjects:
         return _NEW if before not in _GOVERNS and said[at - 1].split()[-1] not in words.binders else None
     if concept in ("HAVE", "FILLER") and first in words.people:
         return _NEW if before in _BEFORE_PEOPLE else None
-    if said[at] in words.breaths:
+    if said[at] in words.breaths and not _is_tick(items, said, at, words):
         return _MORE if before in _WHOLE or before == "IT" else None
     if concept == "NOT" and before == "FIX":
         return _MORE
@@ -134,9 +145,9 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
         return _MORE
     if concept not in _BEGINS or before not in _BEGINS[concept][0] or first in words.links:
         return None
-    if before == "FILLER" and said[at - 1] not in words.closers or before == "WORD" and said[at - 1] in words.adverbs or _belongs(items, said, at, before, concept, signs, words):
+    if before == "FILLER" and said[at - 1] not in words.closers | words.did or before == "WORD" and said[at - 1] in words.adverbs or _belongs(items, said, at, before, concept, signs, words):
         return None
-    return _BEGINS[concept][1]
+    return _MORE if concept == "WILL" and said[at] in words.gonna else _BEGINS[concept][1]
 
 
 def _tells_where(items, at: int) -> bool:
@@ -160,14 +171,17 @@ def _goes_on(items, at: int) -> bool:
 
 def _is_tick(items, said, at: int, words: RunOn) -> bool:
     """ "wiped no stapled two", "vanes no staples yes": the word answers what stands before it, and the next thing begins behind it."""
-    if at < 1 or said[at] not in words.ticks or items[at - 1].concept not in _TICKED or at > 1 and items[at - 2].concept in _GOVERNS:
+    if at < 1 or said[at] not in words.ticks or items[at - 1].concept not in _TICKED or at > 1 and items[at - 2].concept in _GOVERNS and not _is_tick(items, said, at - 2, words):
         return False
     if at + 1 == len(items):
         return True
     after = items[at + 1].concept
-    if after in ("DET", "I", "IT", "RUN") or after in _DONE and (after in _ACTS or said[at + 1].endswith("ed")) or after == "NUM" and concept_at(items, at + 2) == "BY" or after in _KINDS or said[at + 1] in words.subjects:
+    if after in ("DET", "I", "IT", "RUN") or after in _DONE and (after in _ACTS and said[at + 1] not in words.doings or said[at + 1].endswith("ed")) or after == "NUM" and concept_at(items, at + 2) == "BY" or after in _KINDS or said[at + 1] in words.subjects:
         return True
-    return after in _TICKED and at + 2 < len(items) and said[at + 2] in words.ticks
+    k = at + 1
+    while k + 1 < len(items) and items[k].concept in _TICKED and said[k + 1] in words.ticks:
+        k += 2
+    return k > at + 1 and not (k < len(items) and items[k].concept in _TICKED)  # "stapled no mastic no tape": a list of what there is none of
 
 
 def _denies_anew(items, said, at: int, words: RunOn) -> bool:
