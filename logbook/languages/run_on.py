@@ -60,3 +60,10 @@ class RunOn:
     gonna: frozenset[str] = frozenset()  # a plan with nobody before it
     few: frozenset[str] = frozenset()  # "a few popped": some of what was told of
     idle: frozenset[str] = frozenset()  # said of the day's work when nothing is left
+    each: frozenset[str] = frozenset()  # before a side that is moved as much as the other
+    across: frozenset[str] = frozenset()  # "taped over": the damage follows
+    him: frozenset[str] = frozenset()  # people who did nothing: "us"
+    one: frozenset[str] = frozenset()  # "the fourth one"
+    zero: frozenset[str] = frozenset()  # so many of what stands before it
+    opening: frozenset[str] = frozenset()  # first words of what only leads to a sentence: "halfway through"
+    so_many_sides: frozenset[str] = frozenset()  # as a piece has

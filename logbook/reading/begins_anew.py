@@ -49,7 +49,7 @@ def sign_before(items, said, at: int, signs, words: RunOn) -> str | None:
         return _NEW
     if before in _DENIED and said[at] in words.shares and (at + 1 == len(items) or items[at + 1].concept in _ENDS):
         return _IS  # "trimmed: half"
-    if concept == "QUESTION" and said[at].split()[0] in words.asking and before == "NUM" and concept_at(items, at - 2) in _KINDS:
+    if concept == "QUESTION" and said[at].split()[0] in words.asking and said[at].split()[-1] in words.objects and before == "NUM" and concept_at(items, at - 2) in _KINDS:
         return _MORE
     if _is_count(items, at):
         return _MORE
@@ -78,6 +78,8 @@ def _is_count(items, at: int) -> bool:
 def _is_free(items, at: int) -> bool:
     """Whether a thing can begin here: what counts or measures it would stand before it ("three | sides", "half | the tape", "two inch | tape")."""
     before = items[at - 1].concept
+    if before in ("SHIPLAP", "BUTT") and items[at].concept == "SIDE_WORD":
+        return False
     return before in _BEHIND and (before not in ("NUM", "LEN", "FRAC") or concept_at(items, at - 2) in ("EVERY", "BY"))
 
 
@@ -87,7 +89,7 @@ def _is_corrected(items, said, at: int, words: RunOn) -> bool:
     if items[at].concept == "NO" and said[at] in words.ticks:
         return before in ("IN", "OUT") and concept_at(items, at + 1) in ("LEFT_OUT", "NOT", "IT", "BE", "I")
     if before == "NO" and said[at - 1] in words.ticks:
-        return items[at].concept in ("NOT", "LEFT_OUT")
+        return items[at].concept == "LEFT_OUT" or said[at] in words.nots | words.auxiliaries | words.copulas
     return items[at].concept == "FIX" and before in ("IN", "OUT") or before == "FIX" and said[at] in words.subjects
 
 

@@ -11,7 +11,7 @@ from dataclasses import fields, is_dataclass, replace
 
 from logbook.languages.run_on import RunOn
 from logbook.reading.begins_anew import apart, is_put_off, sign_before
-from logbook.reading.held_together import held
+from logbook.reading.held_together import begin, held
 from logbook.reading.items import Item, concept_at
 from logbook.reading.kinds import KIND_CONCEPTS
 from logbook.reading.tokens import Token
@@ -90,7 +90,7 @@ def with_signs(text: str, items: tuple[Item, ...], words: RunOn) -> tuple[str, t
         if sign is not None and text[items[at].start - 1].isspace():
             if sign == "?" and signs.get(at - 1) == _MORE:
                 signs[at - 1] = _NEW  # "stapled | taped? sure when pigs fly": what was asked is no part of what was told
-            signs[at] = _NEW if reaches and items[at].concept in ("NUM", "RUN") else sign
+            signs[at] = _NEW if reaches and items[at].concept in ("NUM", "RUN") else _MORE if sign == _NEW and said[begin(items, at - 1, signs)].split()[0] in words.opening else sign
         reaches = items[at].concept in _REACHES_ON or reaches and signs.get(at) != _NEW
     letters, made = list(text), []
     for at, item in enumerate(items):
@@ -118,7 +118,7 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
     if concept in ("HAVE", "FILLER") and first in words.people:
         return _NEW if before in _BEFORE_PEOPLE else None
     if said[at] in words.breaths and not _is_tick(items, said, at, words):
-        return _MORE if before in _WHOLE or before == "IT" else None
+        return _MORE if before in _WHOLE else None
     if concept == "NOT" and before == "FIX":
         return _MORE
     if concept == "NOT":
@@ -171,7 +171,7 @@ def _goes_on(items, at: int) -> bool:
 
 def _is_tick(items, said, at: int, words: RunOn) -> bool:
     """ "wiped no stapled two", "vanes no staples yes": the word answers what stands before it, and the next thing begins behind it."""
-    if at < 1 or said[at] not in words.ticks or items[at - 1].concept not in _TICKED or at > 1 and items[at - 2].concept in _GOVERNS and not _is_tick(items, said, at - 2, words):
+    if at < 1 or said[at] not in words.ticks or items[at - 1].concept not in _TICKED or at > 1 and items[at - 2].concept in _GOVERNS and items[at - 2].concept not in ("COMMA", "STOP", "QUERY") and not _is_tick(items, said, at - 2, words):
         return False
     if at + 1 == len(items):
         return True
