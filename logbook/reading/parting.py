@@ -24,11 +24,18 @@ def parted(row: Row, language: Language) -> list[tuple[int, frozenset[str]]]:
     """The places of the text where parts begin, each with the marks that its first sentence may name; no more than one place where the note is one."""
     found: list[tuple[int, frozenset[str]]] = []
     seen: set[str] = set()
+    here: set[str] = set()  # those of the part so far
     for begin, end in _sentences(row):
         named = _named(row, begin, end, language)
-        if named - seen or not found and any(item.concept in ("NUM", "MARKED") for item in row.items[begin:end]):  # the first may be named by any number
+        if not found:
+            begins = bool(named) or any(item.concept in ("NUM", "MARKED") for item in row.items[begin:end])  # the first may be named by any number
+        else:
+            begins = bool(named - here) and (bool(named - seen) or row.items[begin].concept not in ("IT", "THIS", "BE"))  # "it's tied into straight nine" goes back to none
+        if begins:
             found.append((row.items[begin].start if found else 0, named))
-            seen |= named
+            here = set()
+        here |= named
+        seen |= named
     return found if len(found) > 1 and not _leans(row) else []
 
 

@@ -7,38 +7,63 @@ whole tells what it means.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import dataclass, fields, is_dataclass, replace
 
 from logbook.facts import ORDER
 from logbook.said import Entry, Fact, Reading
 
 
+@dataclass
+class _Part:
+    """What is told of a piece: its stretches of the text, its marks, and what was read of it where that is still so."""
+
+    spans: list[tuple[int, int]]
+    marks: frozenset[str]
+    read: Reading | None
+
+
 def read_parts(text: str, places: list[tuple[int, frozenset[str]]], read_part: Callable[[str], Reading]) -> tuple[Reading, ...]:
-    """Each part read alone; one that names no other piece than the part before it is read together with that one. Nothing where that leaves one part, or a piece is told of twice."""
+    """Each part read alone. One that names no other piece than the part before it is read together with that one, and one that goes back to an earlier piece
+    with that; nothing where that leaves one part.
+    """
     starts = [start for start, _ in places]
-    kept: list[tuple[int, int, frozenset[str], Reading | None]] = []
+    kept: list[_Part] = []
+    now = 0
     for (start, named), end in zip(places, [*starts[1:], len(text)], strict=True):
         one = read_part(text[start:end])
         own = frozenset(mark for entry in one.fittings if (mark := _mark(entry)) is not None)
-        if kept and (own.isdisjoint(named) or not kept[-1][2] or own <= kept[-1][2]):
-            kept[-1] = (kept[-1][0], end, kept[-1][2] | own, None)
+        goes_on = bool(kept) and (own.isdisjoint(named) or not kept[now].marks or own <= kept[now].marks)
+        earlier = now if goes_on else next((place for place, part in enumerate(kept) if own <= part.marks), None)
+        if earlier is None:
+            kept.append(_Part([(start, end)], own, one))
+            now = len(kept) - 1
         else:
-            kept.append((start, end, own, one))
-    if len(kept) < 2 or len(frozenset().union(*(own for _, _, own, _ in kept))) < sum(len(own) for _, _, own, _ in kept):
+            now = earlier
+            kept[now] = _Part([*kept[now].spans, (start, end)], kept[now].marks | own, None)
+    if len(kept) < 2 or len(frozenset().union(*(part.marks for part in kept))) < sum(len(part.marks) for part in kept):
         return ()
-    return tuple(_moved(one if one is not None else read_part(text[start:end]), start) for start, end, _, one in kept)
+    return tuple(_moved(part.read if part.read is not None else read_part("".join(text[start:end] for start, end in part.spans)), text, part.spans) for part in kept)
 
 
-def _moved(told, by: int):
+def _moved(told, text: str, spans: list[tuple[int, int]]):
     """What was read of a part, with its places as they stand in the whole note."""
     if isinstance(told, tuple):
-        return tuple(_moved(one, by) for one in told)
-    if not is_dataclass(told) or not by:
+        return tuple(_moved(one, text, spans) for one in told)
+    if not is_dataclass(told):
         return told
-    changes = {one.name: _moved(getattr(told, one.name), by) for one in fields(told) if isinstance(getattr(told, one.name), tuple) or is_dataclass(getattr(told, one.name))}
+    changes = {one.name: _moved(getattr(told, one.name), text, spans) for one in fields(told) if isinstance(getattr(told, one.name), tuple) or is_dataclass(getattr(told, one.name))}
     if getattr(told, "start", None) is not None:
-        changes |= {"start": told.start + by, "end": told.end + by}
+        start, end = _place(told.start, spans), _place(told.end - 1, spans) + 1
+        changes |= {"start": start, "end": end, "words" if hasattr(told, "words") else "text": text[start:end]}
     return replace(told, **changes)
+
+
+def _place(at: int, spans: list[tuple[int, int]]) -> int:
+    for start, end in spans:
+        if at < end - start:
+            return start + at
+        at -= end - start
+    return spans[-1][1]
 
 
 def joined(whole: Reading, parts: tuple[Reading, ...]) -> Reading:
@@ -51,22 +76,24 @@ def joined(whole: Reading, parts: tuple[Reading, ...]) -> Reading:
     if not seen.keys() - {None} <= set(marks):
         return whole
     fittings = []
-    for place, (mark, entry) in enumerate(zip(marks, own, strict=True)):
+    told_at = [(part, fact.start) for part in parts for entry in part.fittings for fact in entry.facts if fact.start is not None]
+    for place, (mark, part, entry) in enumerate(zip(marks, [part for part in parts for _ in part.fittings], own, strict=True)):
         other = seen.get(mark)
         if other is not None:
-            entry = replace(entry, facts=_with_more(entry, other, whole, marks), amends=other.amends)
+            entry = replace(entry, facts=_with_more(entry, other, whole, marks, [start for one, start in told_at if one is not part]), amends=other.amends)
         fittings.append(replace(entry, position=place))
     return replace(whole, fittings=tuple(fittings), reason=None if fittings else whole.reason, unread=tuple(words for one in parts for words in one.unread))
 
 
-def _with_more(entry: Entry, other: Entry, whole: Reading, marks: list[str | None]) -> tuple[Fact, ...]:
+def _with_more(entry: Entry, other: Entry, whole: Reading, marks: list[str | None], elsewhere: list[int]) -> tuple[Fact, ...]:
     """The facts of a piece, with those of the whole note: its run and kind, and where its own words tell nothing of the work, what they mean behind the others."""
     known = {fact.name for fact in entry.facts}
     tells = any(fact.value in (True, False) for fact in entry.facts) and ("kind" in known or other.fact("kind") is None)
     first = min((fact.start for fact in entry.facts if fact.start is not None), default=0)
+    last = min((start for start in elsewhere if start > first), default=None)  # from here on the words are another's
     more = []
     for fact in other.facts:
-        if fact.name in known or not (fact.name in ("run", "kind") or fact.from_fitting is not None or not tells and fact.start is not None and fact.start >= first):
+        if fact.name in known or not (fact.name in ("run", "kind") or fact.from_fitting is not None or not tells and fact.start is not None and fact.start >= first and (last is None or fact.start < last)):
             continue
         source = None if fact.from_fitting is None else _mark(whole.fittings[fact.from_fitting])
         if fact.from_fitting is None or source in marks:
