@@ -99,16 +99,30 @@ _APOSTROPHES = str.maketrans(dict.fromkeys("’‘ʼ´＇", "'"))
 def as_written(told, text: str, made: tuple[Cut, ...], slips: bool = True):
     """What was read of the text written out, with its places and words as they stand in the note; with what the words were taken for, where they were `slips`."""
     if isinstance(told, tuple):
-        return tuple(as_written(one, text, made, slips) for one in told)
+        return tuple([as_written(one, text, made, slips) for one in told]) if told else told
     if not is_dataclass(told):
         return told
-    changes = {one.name: as_written(getattr(told, one.name), text, made, slips) for one in fields(told) if isinstance(getattr(told, one.name), tuple) or is_dataclass(getattr(told, one.name))}
+    changes = {}
+    for name in _members(type(told)):
+        value = getattr(told, name)
+        if value and (isinstance(value, tuple) or is_dataclass(value)):
+            written = as_written(value, text, made, slips)
+            if written is not value and written != value:
+                changes[name] = written
     if getattr(told, "start", None) is not None:
         start, end = _place(told.start, made, False), _place(told.end, made, True)
-        changes |= {"start": start, "end": end, "words" if hasattr(told, "words") else "text": text[start:end]}
-        if slips and getattr(told, "read_as", "") is None and told.words != text[start:end] and not all(one.same for one in made if one.start < end and start < one.end):
-            changes["read_as"] = told.words  # what the short or mistyped words were taken for
-    return replace(told, **changes)
+        words = "words" if hasattr(told, "words") else "text"
+        said = getattr(told, words)
+        if (start, end, text[start:end]) != (told.start, told.end, said):
+            changes |= {"start": start, "end": end, words: text[start:end]}
+        if slips and getattr(told, "read_as", "") is None and said != text[start:end] and not all(one.same for one in made if one.start < end and start < one.end):
+            changes["read_as"] = said  # what the short or mistyped words were taken for
+    return replace(told, **changes) if changes else told
+
+
+@cache
+def _members(cls: type) -> tuple[str, ...]:
+    return tuple(one.name for one in fields(cls))
 
 
 def _place(at: int, made: tuple[Cut, ...], ends: bool) -> int:
