@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages.en_acts import ENGLISH_ACTS
+from logbook.languages.en_acts_short import ENGLISH_ACTS_TOLD
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
 from logbook.languages.en_fluent import ENGLISH_FLUENT
@@ -342,6 +342,6 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS, whole_turns=ENGLISH_PLANS,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TOLD, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,
 )  # fmt: skip

@@ -22,6 +22,7 @@ ENGLISH_SMALL = Small(
     takes_so_many=frozenset("wants needs takes gets calls requires".split()),
     lies_elsewhere=frozenset("truck box order backorder van shop trailer gangbox ground crate bin cart toolbox toolbag bag bench floor pallet".split()),
     in_the_piece=frozenset("rail rails turn bend heel throat cheek cheeks way run place inside middle center corner".split()),
+    so_it_is_not=frozenset("so it won't|so it doesn't|so they won't|so it can't|so they don't|so that it won't|so it don't".split("|")),
     nobody=frozenset("nobody|no one|noone|nobody's|nobody has|no one has|neither of us|none of us|neither one of us".split("|")),
     led_to_piece=frozenset("from in on of".split()),
     gives_reason=frozenset("so because cause 'cause cuz since".split()),

@@ -23,6 +23,7 @@ class Small:
     lies_elsewhere: frozenset[str] = frozenset()  # where parts lie that are not in
     in_the_piece: frozenset[str] = frozenset()  # places in a piece: parts that lie there are in
     led_to_piece: frozenset[str] = frozenset()  # before a number in a question after what is missing: it is a piece
+    so_it_is_not: frozenset[str] = frozenset()  # what the work is for, or, before an act, that it was not done
     nobody: frozenset[str] = frozenset()  # denies of everybody
     seen: frozenset[str] = frozenset()  # the same, where harm was told of before it
     shows_at_all: frozenset[str] = frozenset()  # what is to be seen of anything, harm too

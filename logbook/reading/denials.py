@@ -229,7 +229,7 @@ def _goes_on(row: Row, clause: Clause, begin: int, at: int) -> int | None:
     return behind if governed or listed else None
 
 
-IN_ORDER = ("STAPLED", "TAPED", "RUBBED")  # as the work goes
+IN_ORDER = ("TRIMMED", "STAPLED", "WIPED", "TAPED", "RUBBED")  # as the work goes
 GOVERN_A_CHAIN = ("BE", "HAVE", "HAVING", "IT", "THIS", "FITTING", "GENERIC")  # between a denial or a plan and an act: all acts that are listed behind it hang on it
 _ADVERBS = ("FILLER", "HEDGE", "ALL", "EACH", "YET")
 _MEASURES = ("EVERY", "NUM", "LEN", "FRAC", "APART", "MARK181")

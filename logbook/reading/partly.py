@@ -16,6 +16,7 @@ from logbook.reading.phrasing import word, words_of
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
 
+_WORK = ("STAPLED", "TAPED", "RUBBED", "WIPED", "TRIMMED")
 _ON_A_SIDE = ("SIDE", "OTHER_SIDE", "BACK", "SIDE_WORD", "JOINT", "END", "ONE_SIDE")
 
 
@@ -29,10 +30,10 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             noun = at + 1
             while noun < clause.last and row.items[noun].concept in ("DET", "ON", "OF", "FILLER", "FROM"):
                 noun += 1
-            acts = [k for k in range(clause.first, at) if row.items[k].concept in ("STAPLED", "TAPED", "RUBBED", "SHOWS") and not row.is_blank(k)]
+            acts = [k for k in range(clause.first, at) if row.items[k].concept in (*_WORK, "SHOWS") and not row.is_blank(k)]
             if not acts and noun < clause.last and row.items[noun].concept in _ON_A_SIDE:  # "all but the back stapled"
                 behind = next((k for k in range(noun + 1, min(noun + 4, clause.last)) if row.items[k].concept not in ("BE", "HAVE", "FILLER", "SIDE_WORD")), None)
-                acts = [behind] if behind is not None and row.items[behind].concept in ("STAPLED", "TAPED", "RUBBED") and not row.is_blank(behind) else []
+                acts = [behind] if behind is not None and row.items[behind].concept in _WORK and not row.is_blank(behind) else []
             if noun >= clause.last or row.items[noun].concept in ACTS or any(row.items[k].concept in ("NO", "NOT", "NOT_DONE", "PENDING") for k in range(at + 1, min(noun + 2, clause.last) if row.items[noun].concept in _ON_A_SIDE and acts else clause.last)):
                 continue  # "all but the top isn't"; but "all but the side you can't see"
             if row.items[noun].concept not in _ON_A_SIDE and (not acts or at - acts[-1] > 2):
@@ -80,7 +81,7 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
                 continue
             if listed and item.concept == "SHOWS":  # "scrim only shows on top"
                 made.append(claim(row, "scrim_shows", False, at, at + 1, part="side", hedged=False))
-            if item.concept not in ("STAPLED", "TAPED", "RUBBED"):
+            if item.concept not in _WORK:
                 continue
             near = at - 1
             while near > clause.first and (row.items[near].concept in ("BE", "IT") or row.words(near, near + 1).lower() in ("esta", "lo", "la", "le")):
@@ -94,7 +95,7 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
                 before = row.words(at - 2, at - 1).lower().split()[-1]
             parts = [row.items[k].concept for k in range(max(clause.first, at - 3), min(clause.last, at + 3))]
             spaced = at + 2 < clause.last and row.items[at + 2].concept in ("ON", "EVERY", "THROUGH")  # "stapled half on two"
-            if "PARTLY" in parts or before in words_of("small.half") or (behind in words_of("small.half_behind") and not spaced) or (listed and item.concept == "RUBBED"):
+            if "PARTLY" in parts or before in words_of("small.half") or (behind in words_of("small.half_behind") and not spaced) or (listed and item.concept in ("RUBBED", "WIPED", "TRIMMED")):
                 made.append(claim(row, ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
 

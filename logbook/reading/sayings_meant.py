@@ -14,7 +14,8 @@ _MINUS = ("menos", "minus")
 _OF_A_THING = ("WEIGHS", "MOVE", "MOVE_IN", "MOVE_UP", "MOVE_DOWN", "MOVE_OUT", "TAKES", "SEATED", "BE", "LEAVES", "END")
 _CAN = (" can", "can't", " to", " gotta", " will", "'ll", " must", " should", " could", " i", " we")
 _COUNTED = ("VANES", "TABS", "STAPLES", "SCREWS")
-CONCEPTS = ("TRADE_NOISE", "HEDGE", "OTHER", "EXCEPT", "FIX", "QUESTION", "WILL", "QUERY", "NO", "NOT", "IF", "NEGATIVE")
+_ACTS_DONE = ("STAPLED", "TAPED", "RUBBED", "WIPED", "TRIMMED", "PREHEATED")
+CONCEPTS = ("FILLER", "TRADE_NOISE", "HEDGE", "OTHER", "EXCEPT", "FIX", "QUESTION", "WILL", "QUERY", "NO", "NOT", "IF", "NEGATIVE")
 
 
 def meant(done: list, items, place: int, ahead: str, past_article: str, said: str, text: str) -> None:
@@ -22,6 +23,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
     item = items[place]
     if item.concept == "TRADE_NOISE" and said in ("hang on", "hold on a second") and ahead in ("COMMA", "STOP") and concept_at(items, place - 1) in ("COMMA", "STOP"):
         done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
+    elif item.concept == "FILLER" and said in words_of("small.so_it_is_not") and ahead in ("BE", "HAVE") and concept_at(items, place + 2) in _ACTS_DONE:
+        done[place] = replace(item, concept="NOT", value=None)  # "no air so it won't be stapled"; "so it won't be loose" is what the work is for
     elif item.concept == "HEDGE" and said == "como" and concept_at(items, place - 1) in ("", "STOP", "COMMA", "FILLER", "BUT", "AND") and (ahead in ("NO", "NOT", "NOT_DONE", "DET", "IT", "I", "BE", "LACK") or ahead == "FILLER" and past_article not in ("NUM", "LEN", "FRAC", "DEG")):
         done[place] = replace(item, concept="FILLER", value=None)  # "como no traía solapa, …": since
     elif item.concept == "TRADE_NOISE" and said == "right at" and ahead in ("LEN", "NUM") and concept_at(items, place - 1) in ("STAPLED", "STAPLES"):

@@ -17,7 +17,8 @@ from logbook.reading.likely import Likely
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import words_of
 
-_ACTS = {"STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped", "MARK181": "taped", "RUBBED": "rubbed_down", "RUB": "rubbed_down"}
+_ACTS = {"STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped", "MARK181": "taped", "RUBBED": "rubbed_down", "RUB": "rubbed_down", "WIPED": "surface_clean", "WIPE": "surface_clean"}
+_ALL_OR_NONE = ("rubbed_down", "surface_clean")
 _OF_THE_SHAPE = ("LEVEL", "FLAT", "SHIPLAP", "BUTT", "MOVE_IN", "MOVE_OUT", "MOVE_DOWN", "MOVE_UP", "FEMALE", "MALE", "LEN", "SIDE")
 
 
@@ -50,7 +51,7 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
                 corrects = match.groupdict().get("minus") is not None
                 for act in acts:
                     had = done.get(act, 0) if more else 0  # "two sides had staples on Friday, the other two have them now"
-                    made = [c for c in made if not (had and c.name == f"sides_{act}")]
+                    made = [c for c in made if not (had and c.name == (act if act in _ALL_OR_NONE else f"sides_{act}"))]
                     made += _of(row, act, min(4, number + had), first, last, corrects=corrects or bool(had))
                     done[act] = number
         before += here
@@ -84,8 +85,10 @@ def _set_right(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:
 
 
 def _of(row: Row, act: str, number: int, first: int, last: int, corrects: bool) -> list[Claim]:
-    """So many sides of an act. Of a rubbing down no count is kept: on fewer than all four it is not done."""
-    if act == "rubbed_down":
+    """So many sides of an act. Of a rubbing down and a wiping no count is kept: on fewer than all four they are not done; "wiped both sides" may be of a seam."""
+    if act == "surface_clean" and number == 2:
+        return []
+    if act in _ALL_OR_NONE:
         return [claim(row, act, number == 4, first, last, hedged=False, corrects=number < 4)]
     made = [claim(row, f"sides_{act}", number, first, last, uses=tuple(range(first, last)), hedged=False, corrects=corrects)]
     return made + ([claim(row, act, True, first, last, hedged=False, weak=True)] if number else [])
@@ -152,13 +155,13 @@ def beside(made: list[Claim], claims: list[Claim], row: Row) -> list[Claim]:
 
 
 def not_whole(made: list[Claim], claims: list[Claim], row: Row) -> list[Claim]:
-    """The claims without the plain "rubbed" beside "two sides": what was rubbed on some sides is not rubbed down."""
-    partly = [one for one in made if one.name == "rubbed_down" and one.value is False]
+    """The claims without the plain "rubbed" or "wiped" beside "two sides": what was rubbed on some sides is not rubbed down."""
+    partly = [one for one in made if one.name in _ALL_OR_NONE and one.value is False]
 
     def beside_it(one: Claim) -> bool:
-        return any(not any(item.concept in ("STOP", "QUERY", "COMMA") for item in row.items[min(c.first, one.first) : max(c.last, one.last)]) for c in partly)
+        return any(c.name == one.name and not any(item.concept in ("STOP", "QUERY", "COMMA") for item in row.items[min(c.first, one.first) : max(c.last, one.last)]) for c in partly)
 
-    return [one for one in claims if not (one.name == "rubbed_down" and one.value is True and partly and beside_it(one))]
+    return [one for one in claims if not (one.name in _ALL_OR_NONE and one.value is True and partly and beside_it(one))]
 
 
 def _nearest(row: Row, part: Part, first: int, last: int) -> list[str]:
