@@ -264,6 +264,7 @@ class ActWords:
     of_one: tuple[tuple[str, object, str], ...] = ()  # (fact, value, words) of one act alone
     of_sentence: tuple[tuple[str, object, str], ...] = ()  # the same, over the words of a whole sentence: what ails and what came of it
     across: tuple[tuple[str, str], ...] = ()  # (undone, partly, to_do or against, frame) over the words of a whole sentence; "against": not done, though it begins as what was to be or with a question's word
+    begins_anew: str = "(?!)"  # what is denied before it does not reach behind it: "no rag so I never got to wipe it"
     no_plan: str = "(?!)"  # "I'd never", "I'd rather": begins like a plan and is none
     of_the_rest: str = "(?!)"  # right before an act: it is of what is left when something was set apart
     only_known: str = "(?!)"  # right before what a piece needs: the speaker knows or said so

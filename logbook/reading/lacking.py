@@ -106,6 +106,9 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                 then = at + past + 2 + step
                 then += then < clause.last and live(row, then) == "HAVE"  # "the tape never got rubbed"
                 follows = live(row, then) if then < clause.last else ""
+                beyond = next((k for k in range(then, min(then + 4, clause.last)) if live(row, k) not in ("BE", "HAVE", "HAVING", "FILLER", "WORD")), clause.last)
+                if concept in PAST and beyond < clause.last and live(row, beyond) in _OF_ANOTHER:
+                    follows = live(row, beyond)  # "taped it won't be rubbed today"
                 name = DENIED["SEATED"] if concept == "PANEL" else DENIED[concept]
                 needless = at + 2 + step < clause.last and row.words(at + 2 + step, at + 3 + step).lower().split()[0] in NEEDED
                 if needless:

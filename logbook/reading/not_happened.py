@@ -86,7 +86,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
     for how, pattern in frames:
         for match in pattern.finditer(said):
             name = _act(match, language)
-            if name is None or _NOT.search(" ".join(said[: match.start()].split()[-4:])) or re.match(language.acts.needless, said[match.end() :]):
+            if name is None or _denied_before(said[: match.start()], language) or re.match(language.acts.needless, said[match.end() :]):
                 continue
             if how == "undone" and match.group().startswith("before") and re.search(language.acts.waits_for, said[: match.start()]):
                 continue
@@ -122,6 +122,10 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
         yet = value is False and re.search(language.acts.yet, said) is not None  # "no tape or mastic on it yet": still to do
         opens = (Open("piece", name, row.items[clause.first].start, row.items[clause.last - 1].end),) if yet else ()
         yield claim(row, name, bool(value) if value is None else value, first, last, opens=opens, pending=yet, corrects=value is False and row.items[clause.first].concept == "BUT", hedged=False, kinds=_STAPLED_KINDS if value is None and name == "stapled" else ()), used
+
+
+def _denied_before(said: str, language: Language) -> bool:
+    return _NOT.search(" ".join(re.split(language.acts.begins_anew, said)[-1].split()[-4:])) is not None
 
 
 def _named_elsewhere(row: Row, clause: Clause, name: str) -> bool:
@@ -188,7 +192,7 @@ def _across(row: Row, why: dict[int, str], cut, cut_up: tuple[Part, ...], langua
         for how, pattern in frames:
             match = pattern.search(said)
             name = _act(match, language) if match is not None else None
-            if name is None or _NOT.search(" ".join(said[: match.start()].split()[-4:])):
+            if name is None or _denied_before(said[: match.start()], language):
                 continue
             first, end = row.within(clause.first, last, match)
             other = how != "against" and {why.get(at) for at in range(first, end)} & {"question", "condition", "reminder", "drawing", "other"}
