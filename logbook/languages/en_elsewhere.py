@@ -32,6 +32,7 @@ _STUFF = (
 )
 _PACK = r"(?:box(?:es)?|rolls?|cases?|cartons?|buckets?|pails?|tubes?|bundles?|sheets?|pallets?|skids?|packs?|packages?|bags?|crates?|cans?|gallons?|sleeves|dozen|truckloads?|loads?)"
 _MANY = r"(?:(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|\d+|half|couple|few|some|several|more|another|whole|full|dozen|of|the|last|my|our|extra|good|many|no|about) )+"
+_NO_CLASS = r"(?!(?:the )?(?:475|four (?:hundred (?:and )?)?seventy[- ]five|800|eight hundred|1400|fourteen hundred)(?: [\w-]+)? (?:duct ?)?board\b)"  # so the board is called, it is no count of boards: "plenum box four, 1400 board"
 _NOT_WITH = "".join(rf"(?<!{used} {of})" for used in ("with", "using", "used") for of in ("", "a ", "the ", "an old ", "the last ", "the last of ", "the last of a ", "the end of ", "the end of a "))  # "taped with the last of a roll of …": what it is closed with
 _WHEN = r"(?:first (?:thing|up) (?:tomorrow|in the morning|monday|after \w+)|tomorrow(?: morning| afternoon| night)?|tonight|come (?:mon|tues|wednes|thurs|fri|satur|sun)day|come (?:morning|next week)|next (?:week|monday|shift|month)|in the morning|the day after|later this week|after the holiday)"
 _NUMBER = r"(?:\d+[a-z]?|(?:(?:one|two|three|four|five|six|seven|eight|nine|oh|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)(?:[ -](?!by\b|on\b))?)+)"
@@ -44,6 +45,7 @@ _BODY = (
     r"(?:thumbs?|fingers?|hands?|knuckles?|knees?|toes?|foot|feet|legs?|arms?|shoulders?|back|head|nose|ears?|eyes?|face|neck|ribs?|ankle|wrist|shins?|boots?|shoes?|gloves?|pants|jeans|jacket|coat|shirt|sleeve|hat|hard ?hat|glasses|goggles|vest"
     r"|belt|phone|radio|lunch ?box|lunch|wife|kids?|daughter|dog|truck|van|car|tire|windshield|bumper|mirror|mug|cup|cooler|bag|toolbox|tools?|drill|ladder|pencil|notebook|clipboard|knife|blade)"
 )
+_HOURS = r"(?:lunch|traffic|weather|rain|parking|photos?|pictures?|snapshots?|video|clip)"  # of which he speaks in passing, and goes on with his own: "lunch is in ten minutes, stapled it"
 _DAY = r"(?:mon|tues|wednes|thurs|fri|satur|sun)day"
 _AHEAD = rf"(?:(?:starting|beginning|come|from|for|on|by|as of|early|late|sometime|first thing) )*(?:tomorrow|{_DAY}|next (?:week|month|shift|{_DAY})|the day after)(?: (?:morning|afternoon|night|on))?|{_WHEN}|after (?:lunch|break|dinner|the weekend|this|that)|later(?: on| today)?|this afternoon|in (?:an hour|a bit|a while|a minute|the afternoon)"
 _WE = r"(?:i|we|you|they|you guys|the \w+|everybody)"
@@ -136,7 +138,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
             rf"(?:{_MANY}|the |our |my |those )*(?:[\w-]+ ){{0,2}}?(?:{_STUFF}|tees|caps|collars|transitions|offsets|dampers|fittings|pieces|grilles|registers|diffusers)(?: (?:for|on) (?:run )?[\w-]+(?: \w+)?)? (?:were|was|are|is|have been|got|should've been) (?:promised|ordered|due|expected|backordered|shipped|delivered|on order|supposed to (?:come|be here|get here|arrive))\b",
             CLAUSE,
         ),
-        _aside("stock count inventory carton box boxes crate shelf gangbox trailer warehouse", rf"{_MANY}(?:(?!(?:inch|eighths?|sixteenths?|quarters?|half)\b)[\w-]+ )?{_STUFF}(?:,? and .*)?(?: (?:all|still|sitting|left|here|are|is|that|in stock|on hand|on the shelf))*(?: (?:in|on) (?:the|our|a|my) (?:carton|box|boxes|crate|shelf|gang ?box|trailer|truck|van|warehouse|shop|stock))?$", SENTENCE),
+        _aside("stock count inventory carton box boxes crate shelf gangbox trailer warehouse", rf"{_NO_CLASS}{_MANY}(?:(?!(?:inch|eighths?|sixteenths?|quarters?|half)\b)[\w-]+ )?{_STUFF}(?:,? and .*)?(?: (?:all|still|sitting|left|here|are|is|that|in stock|on hand|on the shelf))*(?: (?:in|on) (?:the|our|a|my) (?:carton|box|boxes|crate|shelf|gang ?box|trailer|truck|van|warehouse|shop|stock))?$", SENTENCE),
         _aside("bucks dollars cents price prices cost costs roll box apiece thousand hundred", rf"(?:(?:the|our|this|that|good|a) )*{_STUFF}(?:'s| is| are| has| have| went| costs?| runs?| comes?| now)*\b.*\b(?:bucks|dollars?|cents|price|prices|a roll|a box|a case|a sheet|apiece|to a box|to the box|per box|per roll|thousand)\b", SENTENCE),
         _aside("cost costs price prices pay paid charge charges", r"(?:the )?(?:price|cost) of\b|(?:they|the \w+ \w+|supply house) (?:charges?|charged|want|wants) .*\b(?:roll|box|case|sheet)\b", SENTENCE),
         # what was not used
@@ -212,9 +214,10 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("watching watched helping helped watch", r".*\b(?:watching|watched|watch|helping|helped) (?:(?:the|those|some|a|my|our) )?(?:{who}|{name})\b", SENTENCE),
         _aside(
             "conduit conduits pipe pipes piping gas water sprinkler sprinklers drain drains cable spiral flex metal sheetmetal galvanized galv iron copper unistrut condensate line linesets stairs railing truck trucks van crane elevator pallet pallets skid forklift generator compressor gangbox gang jobbox job toolbox trailer lunch traffic weather rain parking picture pictures photo photos snapshot video clip",
-            rf"{_DET}(?:{_MODS}){_THINGS}(?:(?: \w+){{0,1}}? (?:trunk|riser|main|hangers?|straps?|joints?|sleeves?|elbows?|tees?|collars?|seams?|run|line|boxes|crew|brackets?|clamps?|supports?))?(?: (?:on|over|under|above|below|in|by|from|beside|next to) (?:the |run )?[\w-]+(?: \w+)?)? {_DID}\b(?!(?: \w+){{0,3}}? (?:on|over|into|in|through|onto) (?:it|this one|my (?:duct|board|piece)|the (?:board|duct|foil|facing|insulation|piece|top of it|side of it))\b)",
+            rf"(?!{_DET}{_HOURS}\b){_DET}(?:{_MODS}){_THINGS}(?:(?: \w+){{0,1}}? (?:trunk|riser|main|hangers?|straps?|joints?|sleeves?|elbows?|tees?|collars?|seams?|run|line|boxes|crew|brackets?|clamps?|supports?))?(?: (?:on|over|under|above|below|in|by|from|beside|next to) (?:the |run )?[\w-]+(?: \w+)?)? {_DID}\b(?!(?: \w+){{0,3}}? (?:on|over|into|in|through|onto) (?:it|this one|my (?:duct|board|piece)|the (?:board|duct|foil|facing|insulation|piece|top of it|side of it))\b)",
             SENTENCE,
         ),
+        _aside("lunch traffic weather rain parking photo photos picture pictures snapshot video clip", rf"{_DET}{_HOURS}(?: \w+)? {_DID}\b(?!(?: \w+){{0,3}}? (?:on|over|into|in|through|onto) (?:it|this one|my (?:duct|board|piece)|the (?:board|duct|foil|facing|insulation|piece))\b)", CLAUSE),
         _aside("duct ductwork trunk riser main duct's", r"(?:(?:the|all|that|this|their|existing|old) )*(?:[\d/]+ by [\d/]+ |\w+ by \w+ )?(?:duct|ductwork|trunk|riser|main|plenum|run)(?: (?:on|in|over|under|above|below|by|from) (?:the |run )?[\w-]+(?: \w+)?)? (?:is|was|are|were) (?:all )?(?:sheet metal|sheetmetal|spiral|galvanized|galv|flex|metal|tin|steel|stainless|aluminum|black iron|pvc)\b", SENTENCE),
         _aside("existing old demoed demo'd", r"(?:(?:the|that|this|their|an?) )*(?:existing|old|original)(?: old)? (?:[\d/]+ (?:by|x) [\d/]+ |\w+ by \w+ )?(?:trunk|riser|main|duct|ductwork|plenum|run|branch|line|return|supply)\b|(?:they|we|i|somebody|demo crew) (?:demoed|demo'd|tore out|ripped out|took down) (?:the|their|that|an?) (?:old|existing)\b", SENTENCE),
         _aside("they've they", rf"(?:.*\b)?they(?:'ve got| have got| have| got|'re using| use| run) (?:\w+ )?{_THINGS}\b", SENTENCE),

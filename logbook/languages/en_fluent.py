@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.fluent import Fluent
 
-_DENIED = "isn't wasn't aren't weren't didn't doesn't don't haven't hasn't hadn't can't couldn't won't wouldn't"
+_DENIED = "isn't wasn't aren't weren't didn't doesn't don't haven't hasn't hadn't can't couldn't won't wouldn't isnt wasnt arent werent didnt doesnt dont havent hasnt hadnt cant couldnt wont wouldnt"
 
 # articles and small words that no sentence ends with
 _OPEN = "the a an my our your its every each of with without from into onto and or nor than if because until"

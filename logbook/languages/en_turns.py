@@ -144,7 +144,7 @@ ENGLISH_TURNS = Turns(
         r"\bi (?:said|told \w+|reported|logged|called in|sent in|put down|wrote down)\b.{0,40}\b(?:but )?(?:i was wrong|that's wrong|that was wrong|my mistake|i was off|i misspoke|i had it wrong)\b",
     ),
     closes=(
-        r"(?:closed|pulled|drew|squeezed|snugged|worked|pushed|shoved|got|brought|tapped|knocked) (?:it|that|them|the gap|the joint)(?! (?:apart|open|off|down))(?![^.]*\bstill (?:an?|half|three|\d))(?: back| right| all)? ?(?:up|shut|tight|closed|together|out|up tight|in tight)?(?: now)?(?! with)|closed (?:up )?(?:now|tight)",
+        r"(?:got|brought|worked) (?:it|that|them|the gap|the joint)(?: back| right| all)? (?:shut|tight|closed|together|in tight|(?:up )?tight|up (?=now|snug|flush|tight))(?: now)?|(?:closed|pulled|drew|squeezed|snugged|pushed|shoved|tapped|knocked) (?:it|that|them|the gap|the joint)(?! (?:apart|open|off|down))(?![^.]*\bstill (?:an?|half|three|\d))(?: back| right| all)? ?(?:up|shut|tight|closed|together|out|up tight|in tight)?(?: now)?(?! with)|closed (?:up )?(?:now|tight)",
         r"(?:it's |is |all |nice and |good and )?(?:tight|closed|snug|gone) now|now (?:it's|it is|that's) (?:all |nice and |good and )?(?:tight|closed|snug|gone)|(?:it's|it is) (?:all |nice and |good and )?(?:tight|closed up|gone)(?: now)?",
     ),
     # how little of it, said before the act
@@ -223,7 +223,7 @@ ENGLISH_TURNS = Turns(
         r"not (?:really|quite|exactly|at all|all the way|all of it|everywhere)|(?:it |they |that one |this one )?(?:went|got put|goes|came|got) (?:together|in|up|out|on)? ?without(?: (?:it|them|any|one))?|without(?: (?:any|it|them))?",
     ),
     out_again=(r"(?:had to |have to |went and )?(?:take|took|pull|pulled|yank|yanked|pop|popped) (?:it|them|'em|those|all of them) (?:to get|so|because|'?cause|when|for)\b.*", r"(?:took|pulled|yanked|ripped|popped|take|pull|taking|pulling) (?:it|them|'em|those|that|all of (?:it|them)|both)(?: back| right| all| straight)* (?:out|off|down)(?! (?:me|us|him|my hands)\b)(?: again| after| later| of there)*",),
-    in_after_all=(r"(?:put|got|installed|slid|set|stuck) (?:it|them|'em|those|both|some|the things) (?:back |right )?(?:in|on)(?: after all| now| anyway| later| too)?",),
+    in_after_all=(r"(?<!(?<!had )(?<!back )to )(?<!let me )(?<!let us )(?<!lets )(?<!let's )(?<!should )(?<!might )(?<!could )(?<!would )(?<!must )(?<!may )(?:put|got|installed|slid|set|stuck) (?:it|them|'em|those|both|some|the things) (?:back |right )?(?:in|on)(?: after all| now| anyway| later| too)?",),
     leads=r"(?:(?:i'm|i am|we're) (?:looking|standing|staring) (?:right )?(?:at|by|next to|in front of) (?:it|this one)(?: right now| now)? and |i (?:checked|looked|went and looked|looked at it|just looked|just checked)(?: it)? and |but |found (?:it|them|some|one) |and |so |well |oh |wait |yes |yeah |yep |no |nope |nah |actually |now |then |though |sorry |it turns out |turns out |in fact |you know |except |only |just )*",
     # work that waits: {act} is one of `waiting`
     waiting=(

@@ -20,6 +20,9 @@ class Small:
     several_harms: frozenset[str] = frozenset()  # damages of which there is more than one
     falls_short: frozenset[str] = frozenset()  # right behind a thing of which there are too few
     takes_so_many: frozenset[str] = frozenset()  # words behind which stands how many of a thing a piece takes: "it wants five"
+    object_of_verb: frozenset[str] = frozenset()  # in the words of an act: what was done to the piece, no name of the act
+    denies_deed: frozenset[str] = frozenset()  # a denial of what was done, and not of how it is
+    works_from: frozenset[str] = frozenset()  # before "from the male end": laying out a piece
     lies_elsewhere: frozenset[str] = frozenset()  # where parts lie that are not in
     in_the_piece: frozenset[str] = frozenset()  # places in a piece: parts that lie there are in
     led_to_piece: frozenset[str] = frozenset()  # before a number in a question after what is missing: it is a piece

@@ -76,6 +76,7 @@ class Echoes:
     others: str = ""  # how what others did begins
     their: str = ""  # an echo of theirs
     asked_and_told: str = ""
+    of_the_piece: str = ""  # what denies is of the whole piece, no act: "it isn't done yet"
     of_another: str = ""  # a question that another may be asked, and answer in a word
     looks: str = ""  # a word without which nothing of this is there
 
@@ -118,6 +119,8 @@ class Voices:
     mine: str = ""
     rhetorical: str = "(?!)"  # how a sentence begins that only looks like a question: what stands behind is told
     bet_lost: str = "(?!)"  # how the sentence behind it begins, where it is not so after all
+    left_to_others: str = "(?!)"  # work on the piece spoken of that somebody is to do: it is not done
+    helps: str = ""  # the whole of a clause: another lent a hand with the speaker's own work
     had_me: str = ""  # how a clause begins that tells what another had the speaker do: he did it
     used_it: str = ""  # in the words of another's deed: what he gave is what was put on
     as_it_is: str = ""  # behind what another did: how this piece is for it

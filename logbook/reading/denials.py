@@ -220,13 +220,23 @@ def _goes_on(row: Row, clause: Clause, begin: int, at: int) -> int | None:
     if live(row, behind) == "OR":
         return behind + 1 if behind + 1 < clause.last else None
     if live(row, behind) == "AND" and behind == at + 1 and row.items[begin].concept != "NO" and behind + 1 < clause.last and live(row, behind + 1) in PAST:
-        return behind + 1
+        return None if _told_anew(row, begin, at, behind + 1) else behind + 1
     if live(row, at) not in IN_ORDER or live(row, behind) not in IN_ORDER:
         return None
     chain = list(chained(row, at, clause.last))
     governed = any(row.items[k].concept not in _ADVERBS for k in range(begin + 1, at)) and goes_up(row, at, behind)
     listed = any(live(row, k - 1) == "OR" for k in chain) or live(row, chain[-1] + 1 if chain[-1] + 1 < clause.last else clause.first) == "OR"
     return behind if governed or listed else None
+
+
+def has_object(row: Row, at: int) -> bool:
+    """ "rubbed it down", "got it stapled": what he did to it; "rubbed" alone may be how it is."""
+    return not words_of("small.object_of_verb").isdisjoint(row.words(at, at + 1).lower().split())
+
+
+def _told_anew(row: Row, begin: int, at: int, act: int) -> bool:
+    """ "not fixed and got it stapled": how it is not, and behind it what he did."""
+    return row.items[begin].concept == "NOT" and has_object(row, act) and not has_object(row, at) and not set(row.words(begin, begin + 1).lower().replace("’", "'").split()) & words_of("small.denies_deed")
 
 
 IN_ORDER = ("TRIMMED", "STAPLED", "WIPED", "TAPED", "RUBBED")  # as the work goes

@@ -68,8 +68,8 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             continue
         if asked and said is None and _spaced(row, one, drawn[before]):
             told = True
-        if told is None:
-            continue
+        if told is None or said is False and not asked and word(code, "told.echoes.of_the_piece").match(words) and _plainly_told(drawn[before], code):
+            continue  # "It's taped. It isn't done yet.": the piece is not
         _settle(row, drawn, before, place, told, said is not None, asked, words, language, found)
     return found
 
@@ -137,6 +137,10 @@ def _as_told(one: Sketch, code: str) -> bool:
         return False
     before = one.words.split("<")[0]
     return len(re.findall(LANGUAGES[code].told.weighed.nots, before)) % 2 == 0
+
+
+def _plainly_told(one: Sketch, code: str) -> bool:
+    return bool(one.acts) and _as_told(one, code) and word(code, "told.echoes.wanted").search(one.words) is None and finds(apart(code, "turns.thought"), one.words) is None
 
 
 def _is_asked(row: Row, one: Sketch) -> bool:

@@ -222,14 +222,23 @@ def _seated_alone(found: Found):
         yield from _seated(True)(found)
 
 
+def _worked_from(found: Found):
+    """ "cut it from the male end", "went off the male end this time": where his measures began."""
+    said = found.row.words(found.at("o"), found.at("o") + 1).lower().split()
+    if not words_of("small.works_from").isdisjoint(said) and not ("cut" in said and found.item("f").concept == "OFF"):  # "cut it off the male end": a piece of it
+        yield from _made_from(found)
+
+
 FRAMES = (
     Frame("(?P<w>LAID (?:FILL|GENERIC|FITTING|KIND|OUT|LENGTH|AND|LAID|NUMBER|NUM){0,4} (?:FROM|OFF|ON|OF|TO|IN|BY){1,2} DET? (?P<end>ENDING) END?)", _made_from),
+    Frame("(?P<w>(?P<o>MOVE|FILLER|WORD|CUT_TO|CUT_LENGTH) IT? (?P<f>FROM|OFF) DET? (?P<end>ENDING) END?)", _worked_from),
     Frame("(?P<w>MADE_FROM DET? (?P<end>ENDING) END?)", _made_from),
     Frame("(?P<w>AIR (?:FILL|WILL|I){0,2} (?:LEAVES|MOVE_OUT|MOVE|OUT|OUTLET){1,2} (?:OUT|BY|THROUGH|FROM|OF|ON|TO|DET|OFF|FILL){0,4} (?P<end>ENDING) END?)", _leaves),
     Frame("LEAVES (?:OUT|BY|THROUGH|FROM|OF|ON|DET){0,4} ENDING END? (?:COMMA|AND|BUT){1,2} (?:MARKED|NUM) (?P<w>BY DET? (?P<end>ENDING) END?)", _leaves),  # "41 leaves by the female, 42 by the male"
     Frame("(?<!AIR)(?P<w>(?:LEAVES) (?:OUT|BY|THROUGH|FROM|OF|ON|DET){0,4} (?P<end>ENDING) END?)", _leaves),
     Frame("(?P<w>(?:LEAVES|MOVE_OUT|OUT) AIR (?:BY|THROUGH|ON|OF|FROM|DET){1,3} (?P<end>ENDING) END?)", _leaves),
     Frame("(?P<w>(?:BY|ON|FROM|THROUGH) DET? (?P<end>ENDING) END? (?:FILL){0,2} (?:LEAVES|MOVE_OUT) AIR?)", _leaves),
+    Frame("(?P<w>AIR BE (?P<o>LEFT_OUT) (?P<end>ENDING) END?)", lambda found: _leaves(found) if found.row.words(found.at("o"), found.at("o") + 1).lower().startswith("leaving") else ()),  # "air's leaving the male end"
     Frame("(?P<w>AIR BE (?:BY|THROUGH) DET? (?P<end>ENDING) END?)", _leaves),
     Frame("(?P<w>(?P<end>ENDING) BE OUTLET OF AIR)", _leaves),
     Frame("(?P<w>(?P<end>ENDING) END? (?:FILL|ON|SIDE_WORD){0,2} (?:DOWNSTREAM|OUTLET))", _leaves),

@@ -136,6 +136,8 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
     for at in acts if not mended else [at for at in acts if not is_mended(cut_up, place, language, _ACTS[row.items[at].concept])]:
         if row.items[at].concept == "SEATED" and not any(item.concept in ("PANEL", "SHIPLAP", "GROOVE", "FLAP", "K_TRANSITION", "CUT_LENGTH", "CUT_TO") for item in row.items):
             continue  # "it wouldn't fit so I made two": the piece
+        if row.items[at].concept == "SEATED" and any(row.items[k].concept == "JOINT" for k in range(part.first, part.last)) and any(row.items[k].concept == "TIGHT" for k in range(part.first, part.last)):
+            continue  # "panel sits good, …, joint isn't tight": the joint
         if row.items[at].concept == "SEATED" and any(item.concept == "BACK" for item in row.items[row.sentence_start(part.first) : part.last]):
             continue  # "thirty back didn't fit": the length
         fallen = _fallen(row, at, part)
@@ -232,7 +234,9 @@ class Wrong:
 def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
     code = language.code
     here = {item.concept for item in row.items[part.first : part.last]}
-    if "PARTED" in here and here & {"JOINT", "END"}:
+    if word(code, "told.echoes.of_the_piece").match(part.words) is not None:
+        return  # "It's taped. It isn't done yet.": the piece is not
+    if "PARTED" in here and here & {"JOINT", "END"} or "GAP" in here and here & {"LEN", "FRAC"} and not here & {"TAPE", "STAPLES", "TABS", "VANES", "PANEL"}:
         return  # "the joint won't close up": that is a gap, not the tape
     for member in _WRONG:
         for pattern, names in valued(code, f"turns.{member}"):
@@ -272,6 +276,8 @@ def _own_words(row: Row, part: Part, match: re.Match[str], language: Language) -
         first -= 1
     while last < part.last and language.turns.beside.issuperset(_WORDS.findall(plain(row.words(last, last + 1)))):
         last += 1
+    if last < part.last and row.items[last - 1].concept == "TO":
+        return None  # "couldn't get in there to bend the tabs": of that act, which is denied by itself
     bounded = (first == part.first or row.items[first - 1].concept in _BOUNDS or row.items[first - 1].concept.startswith("K_")) and (last == part.last or row.items[last].concept in _BOUNDS)
     return Part(first, last, part.sentence, plain(row.words(first, last))) if bounded else None
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 
 from logbook.reading.claims import Claim, claim
-from logbook.reading.denials import DENIED, NEEDED, PAST, denied, live, none_without
+from logbook.reading.denials import DENIED, NEEDED, PAST, denied, has_object, live, none_without
 from logbook.reading.grammar import Row
 from logbook.reading.phrasing import words_of
 from logbook.reading.stance import Clause
@@ -53,7 +53,7 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                 made.append(claim(row, *DENIED[live(row, noun)], at, noun + 1))
                 at = noun + 1
                 continue
-        if concept == "BUT" and at == clause.first and clause.last - at <= 3 and live(row, clause.last - 1) in _LEFT_UNDONE and clause.last - at > 1:
+        if concept == "BUT" and at == clause.first and clause.last - at <= 3 and live(row, clause.last - 1) in _LEFT_UNDONE and clause.last - at > 1 and not (live(row, clause.last - 1) == "RUBBED" and has_object(row, clause.last - 1)):
             if clause.last - at == 2 or live(row, at + 1) == "DET":  # "all set but the tape"
                 name, value = DENIED[live(row, clause.last - 1)]
                 nothing = _nothing_but(row, at)

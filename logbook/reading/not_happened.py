@@ -17,7 +17,7 @@ from logbook.reading.fell_short import _NOT, shortfalls, waits
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing, where_standing
 from logbook.reading.parts import Part
-from logbook.reading.phrasing import choice
+from logbook.reading.phrasing import choice, word
 from logbook.reading.set_right import is_mended
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
@@ -55,6 +55,7 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
         reason = why.get(clause.last - 1)
         said = plain(row.words(clause.first, clause.last))
         lists = reason == "question" and re.fullmatch(language.acts.lists, said) if language.acts.lists else None  # "what's left: tape, rub"
+        lists = lists or reason == "reminder" and place and word(language.code, "told.voices.left_to_others").match(said)
         if first is None or reason in ("question", "condition", "reminder", "drawing") and not lists:
             continue
         if not hints.search(said):

@@ -18,6 +18,8 @@ _MOST = 6
 def places(row: Row, language: Language) -> list[Claim]:
     made = _risers(row, language)
     done = max((one.last - 1 for one in made), default=-1)
+    for match in row.find("HUNG IT? (?P<w>OUTSIDE) (?=SEP|$)"):  # "hung it outside"
+        made.append(claim(row, "place", row.words(*match.span("w")), *match.span("w")))
     for at, item in enumerate(row.items):
         room = item.concept == "ROOM" and at + 1 < len(row.items) and row.items[at + 1].concept == "COUNT"
         if not (item.concept == "PLACE_NOUN" or room) or at <= done or row.is_blank(at):

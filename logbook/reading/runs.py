@@ -21,6 +21,8 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
         value = mark_text(row, first, last, language)
         if value is None:
             continue
+        if row.items[last].concept == "APART" if last < len(row.items) else False:
+            continue  # "the staples run three apart"
         if "NOT" in [item.concept for item in row.items[max(0, match.start() - 1) : match.start("w")]]:  # "run two, not run three"
             taken.update(range(match.start("w"), match.end("w")))
             continue

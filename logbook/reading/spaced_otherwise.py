@@ -12,7 +12,7 @@ from logbook.reading.grammar import Row
 _TURNS = ("BUT", "EXCEPT", "ALL_BUT")
 _SPACED = {"STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "SCREWS": "screw_spacing"}
 _BEFORE = ("FIX", "ON", "TO", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
-_COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD")
+_COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD", "DAMAGE", "GAP", "BOARD", "STATIC")
 _ACTS = {"TAPED", "STAPLED", "SIDE_WORD", "TAPE", "GAP", "LONG", "BACK", "LEG", "WIDE", "BOARD", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN"}
 _LEAST, _MOST = Fraction(1, 2), {"staple_spacing": 12, "screw_spacing": 48}  # inches
 _FAR = 14  # items back to the staples

@@ -154,6 +154,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return None, 0, False  # "Did they? Yes they did, two inch rip on the side"
     if head == "OTHER" and _had_me(row, clause, language):
         return None, 0, False  # "they've got me running board on the roof": and so he does
+    if (head == "OTHER" or head == "WORD" and items[lead].value in language.names) and in_any("told.voices.helps").match(plain(row.words(clause.first, clause.last))) is not None:
+        return OTHER, clause.first, False  # "Mike gave me a hand, stapled every two": the work is his own
     if _voices(language.code) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items, language))) and _others_voice(row, clause, language):
         return OTHER, clause.first, True
     if head == "OTHER" and {"CLOSURE", "MARK181", "C_MASTIC"} & set(concepts) and _used_it(row, clause, language):

@@ -351,6 +351,9 @@ FRAMES = (
     Frame(f"(?P<w>(?P<n>{_TEMPS})) (?=(?:FILL|OF|IN|ON){{0,2}} (?P<air>AIR_TEMP))", _temperature),
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF){0,3} (?P<n>NUM)) (?!NUM|SIZE|BY|CFM)", _temperature),
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF|TO|MOVE|MOVE_UP|WORD|UP){1,4} (?P<n>NUM)) (?=SEP|$)", lambda found: [] if found.item("n").value.value < 60 else _temperature(found)),
+    Frame(f"(?P<w>(?P<hundreds>NUM) (?P<n>{_TEMPS}) (?P<air>AIR))", _hundreds_warm),  # "two sixty degree air"
+    Frame(f"(?P<w>(?P<air>SERVICE) AIR? BE (?P<hundreds>NUM) (?P<n>{_TEMPS}))", _hundreds_warm),
+    Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF){0,3} (?P<hundreds>NUM) (?P<n>NUM)) (?=SEP|$)", _hundreds_warm),
     Frame(f"(?P<w>(?P<n>{_TEMPS}) (?P<air>AIR))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
     Frame(f"(?P<w>(?P<air>AIR) (?:IN|IT|IN_PLACE|FILL|NOT|COUNTED|WORD|OF|ON|GENERIC|TO|MOVE|THROUGH|RUN){{1,7}} (?P<n>{_TEMPS}))", lambda found: [] if found.item("n").value.value < 100 else _temperature(found)),
     Frame(f"(?P<w>(?P<air>AIR|AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|RUN|FILL|WORD|OF|ON|IN|IT|THROUGH|MOVE){{1,8}} (?<=BE|ON|MOVE|WORD) (?P<hundreds>NUM)? (?P<n>{_TEMPS}))", _hundreds_warm),

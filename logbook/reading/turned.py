@@ -23,6 +23,9 @@ _SIZES_ONLY = (*MEASURES, "OF", "TO", "DET", "LONG", "AND", "ON", "RUN")
 _DENYING = ("NOT", "NO", "NOT_DONE", "PENDING", "NEED", "FORGOT", "MISSING", "LEFT_OUT", "UNTAPED", "UNSTAPLED", "EXCEPT", "WILL", "NOT_FORGET")
 
 
+_NOT_DONE_SO_FAR = ("PENDING", "WILL", "GOING_TO", "NEED", "LATER", "NOT", "NO", "NOT_DONE", "FORGOT", "IF", "YET", "REMIND")
+
+
 @cache
 def _elliptic(code: str, member: str) -> tuple[Likely, ...]:
     turns = LANGUAGES[code].turns
@@ -65,7 +68,7 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
         words = _words(row, clause)
         yes = _says(words, language, "affirms")
         mended = not yes and row.items[clause.first].concept not in ("NO", "NOT") and _sets_right(words, language)  # "no le puse": nothing is set right
-        yes = yes or (_ends(words, language, "in_after_all") and words.split()[0] not in language.told.voices.they)
+        yes = yes or (_ends(words, language, "in_after_all") and words.split()[0] not in language.told.voices.they and not _to_come(row, clause))
         bare = not yes and not mended and _says(words, language, "bare")
         no = bare or not yes and not mended and (_says(words, language, "denies") or _ends(words, language, "out_again"))
         if not (yes or no or mended) or (clause.last < len(row.items) and row.items[clause.last].concept == "QUERY"):
@@ -94,6 +97,11 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
             if no:
                 denied.add(act)
     return made, spent, named
+
+
+def _to_come(row: Row, clause: Clause) -> bool:
+    """ "Still gotta put them in", "I'll put them in after lunch": the verb looks like a past, and what stands before it tells that it is to be done, or was not."""
+    return any(row.items[k].concept in _NOT_DONE_SO_FAR for k in range(clause.first, clause.last))
 
 
 def _heading_of(row: Row, cut, act: int) -> list[int]:

@@ -278,6 +278,10 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
             return at - 1 if row.items[at - 1].concept == "AND" else at
         if base and concept in PAST and row.items[at - 1].concept in ("LATER", "DAY") and not any(row.items[k].concept in DENIED for k in range(begin, at)):
             return at  # "gonna get them tomorrow stapled every two"
+        if seen_act and concept in ("NOT", "NO") and row.items[at - 1].concept in ("AND", "BUT"):
+            return at - 1  # "didn't get to the tape and not stapled": each with its own word
+        if concept in PAST and (told := _told_anew(row, begin, at)) is not None:
+            return told
         if base and concept in PAST and [item.concept for item in row.items[at - 2 : at]] == ["AND", "I"]:
             return at - 2  # "it wants fabric and mastic at this pressure and I taped it"
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in PAST
@@ -295,6 +299,14 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
             break
         end = following.last
     return end
+
+
+def _told_anew(row: Row, begin: int, at: int) -> int | None:
+    """ "still needs mastic at the corner and it's stapled": where a sentence of its own begins to tell what was done."""
+    said = [item.concept for item in row.items[max(begin, at - 3) : at]]
+    if said[-2:] == ["AND", "BE"] and "'" in row.words(at - 1, at).replace("’", "'"):
+        return at - 2
+    return at - 3 if said[-3:] in (["AND", "IT", "BE"], ["AND", "THIS", "BE"]) else None
 
 
 def _listed(row: Row, begin: int, end: int) -> set[int]:
