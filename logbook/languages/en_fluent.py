@@ -9,6 +9,9 @@ _DENIED = "isn't wasn't aren't weren't didn't doesn't don't haven't hasn't hadn'
 # articles and small words that no sentence ends with
 _OPEN = "the a an my our your its every each of with without from into onto and or nor than if because until"
 
+_NUMBER = r"(?:\d[\d./-]*|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fourteen|fifteen|sixteen|eighteen|twenty|twenty-\w+|thirty|thirty-\w+)(?: and an? (?:half|quarter|eighth))?)"
+_VALUE = rf"(?:every |at |all )?{_NUMBER}\b(?! (?:side|straight|elbow|tee)s? (?:is|was|are)\b).{{0,40}}|not really.*|not (?:the|all)\b.*|all (?:four|three)\b.*|inside|outside|out|in"
+
 ENGLISH_FLUENT = Fluent(
     sounds=frozenset("uh uhh uhm um umm er erm ah hmm hm mmm".split()),
     between_commas=(("like",), ("you", "know"), ("y'know",)),
@@ -32,4 +35,21 @@ ENGLISH_FLUENT = Fluent(
         f"not no never nothing none nobody the a i we he they my our it's i'm i've we're there's that's and but so every to at of with from for by in on is are was were he's if when {_DENIED}".split()
     ),
     again_at_once=frozenset(("it", "has")),
+    leads=frozenset(
+        "not nothing none no yes nope except all bar apart or said when in if but and a an getting some skipped i never well wait untaped unstapled one two three four five six eight ten twelve".split()
+    ),
+    fragments=(
+        r"not (?:yet|really|quite|fully|completely|underneath|behind|below|all of (?:it|them)|an? (?:strip|stitch|single)\b.*|one\b.*|any\b.*|(?:on |at |along |to )?the (?:top|bottom|back|left|right|far|near|last|other|wall|heel|throat|underside)\b.*|on (?:this|top)\b.*|this one)"
+        r"|nothing(?: (?:underneath|behind|below|on|at|along|in|around)\b.*)?|none(?: of (?:them|it|that|those)(?: in| on| up| bent)?| in it| on it| underneath)?"
+        r"|(?:(?:well|and|but),? )?(?:all )?(?:except|excepting|all but|but not|bar|apart from|other than)(?! (?:\d|\w+ty\b|\w+teen\b|straight|elbow|tee|number|that\b))[^,]*"
+        r"|no|yes|yep|nope|and nope|well|wait no|no wait|or so (?:i was told|they say|he says|they tell me)|said nobody(?: ever)?|when (?:pigs fly|hell freezes over)|in (?:another life|my dreams|your dreams|his dreams)"
+        r"|if (?:anybody|anyone|you) (?:can|could|want to|wants to|wanna) call (?:that|it)\b.*|if an? [\w -]+ counts? as \w+|(?:or )?not at all"
+        rf"|(?:(?:but|and|well|then),? )?(?:getting to |about |maybe |more like )?{_NUMBER}(?: inch(?:es)?)? (?:on|along|toward|towards|near|at|behind|around|across|by) the\b.*"
+        rf"|(?:well|no|wait,? no|no,? wait|sorry|correction), (?:{_VALUE})"
+    ),
+    of_topic=r"(?:i )?(?:skipped|forgot|missed|never did) (?:it|that|them)|(?:so )?none|no|nope|never (?:got to|happened|did)\b.*|no, .*|(?:an? )?(?:big )?(?:fat )?(?:zero|zilch|nada)",
+    topics=r"(?:and |then )?(?:as for )?(?:the |any )?(?:rubbing|rub|rub down|rubdown|taping|stapling|trimming|wiping|preheating|vanes|turning vanes|rubbed|taped|stapled)(?: down)?(?: (?:on|of|in|for) .{1,30})?",
+    misspoke=frozenset(("no", "sorry", "wait no", "no wait", "correction", "i mean", "well")),
+    begins_value=_VALUE,
+    ends_value=rf"\b(?:{_NUMBER.replace('an?|', '')}|in|out|inside|outside|sides?|quarters?|eighths?|half|sixteenths?|inch(?:es)?|well)(?: \w+)?,?(?: \w+){{0,2}}$",
 )

@@ -23,3 +23,11 @@ class Fluent:
     numbered: frozenset[str] = frozenset()  # right before a number: it counts nothing
     says_again: frozenset[str] = frozenset()  # begins what is said twice by stumbling
     again_at_once: frozenset[str] = frozenset()  # the same, where no sign stands between
+    # --- sentences that are none: the ear set a stop for a breath
+    leads: frozenset[str] = frozenset()  # first words of `fragments`
+    fragments: str = "(?!)"  # the whole of it goes on with the sentence before it; a regular expression over lower-case words
+    of_topic: str = "(?!)"  # the same, where the sentence before it only names the act (`topics`)
+    topics: str = "(?!)"
+    misspoke: frozenset[str] = frozenset()  # the whole of a sentence that takes back a number: the next number belongs to it
+    begins_value: str = "(?!)"
+    ends_value: str = "(?!)"  # what such a sentence takes back, up to its end

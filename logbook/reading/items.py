@@ -188,7 +188,10 @@ def _item_at(found, at: int, lexicon: Book) -> Item:
 
 
 def _number_follows(found, at: int, lexicon: Book) -> bool:
-    return at < len(found) and (measures.read(found, at, lexicon.language, lexicon.units) is not None or _is_letter(found, at))
+    number = measures.read(found, at, lexicon.language, lexicon.units) if at < len(found) else None
+    if number is not None and number.end < len(found) and found[number.end].low in ("by", "x", "×"):
+        return False  # "vanes, no. Ten by ten": a size
+    return number is not None or at < len(found) and _is_letter(found, at)
 
 
 def _is_letter(found, at: int) -> bool:
