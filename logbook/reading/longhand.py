@@ -117,7 +117,16 @@ def as_written(told, text: str, made: tuple[Cut, ...], slips: bool = True):
             changes |= {"start": start, "end": end, words: text[start:end]}
         if slips and getattr(told, "read_as", "") is None and said != text[start:end] and not all(one.same for one in made if one.start < end and start < one.end):
             changes["read_as"] = said  # what the short or mistyped words were taken for
-    return replace(told, **changes) if changes else told
+    return _changed(told, changes) if changes else told
+
+
+def _changed(told, changes: dict):
+    """What `replace` gives, made for every fact of every note and so without a look at each member."""
+    if not hasattr(told, "__dict__"):
+        return replace(told, **changes)
+    made = object.__new__(type(told))
+    made.__dict__.update(told.__dict__, **changes)
+    return made
 
 
 @cache
