@@ -42,7 +42,7 @@ ENGLISH_CAME_OFF = CameOff(
         r"(?:new|fresh) (?:ones|<n>|roll|strip|tape)(?: (?:is|are|went))?(?: back| right)* (?:in|on|there)", r"bent (?:them|'em|it|those) (?:all )?(?:back )?(?:down|over|in)", r"<[db]>",
     ),
     lies=r"^(?:(?:and|now|so) )*(?:it's|they're|it is|they are|all|every|the lot|most|lying|laying|sitting|hanging|what's left)\b.*\b(?:floor|ground|trash|bin|dumpster|garbage|slab|deck)\b",
-    not_again=r"(?<![\w'])(?:not|never|no|\w+n't|yet|still|without|nobody|tomorrow|later|going|will|i'll|need|needs|have to|gonna|gotta|to|should)(?![\w'])",
+    not_again=r"(?<![\w'])(?:not|never|no|\w+n't|yet|still|without|nobody|tomorrow|later|going|will|\w+'ll|need|needs|have to|gonna|gotta|to|should)(?![\w'])",
     unsettled=r"(?<![\w'])(?:if|would|might|could|will|won't|never|not|no|nobody|\w+n't|before|until|till|unless|so|or|can|may|needs?|must|gotta|should|has to|have to|got to|going|almost|nearly|tried|to|when|once|think|says|said|try|trying)(?![\w'])",
     looks=r"(?<![\w'])(?:off|out|pull|yank|rip|strip|loose|away|apart|undid|undo|undone|remov\w+|un\w+ed|unbent|straightened|let go|pulled|stripped|yanked|plucked|popped|gone|floor|trash|bin|dumpster|gave|released|open|free|back|walked|quit|grip|last)(?![\w'])",
 )

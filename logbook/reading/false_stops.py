@@ -5,6 +5,8 @@ What stands between two stops and could be no sentence goes on with the one befo
 
 from __future__ import annotations
 
+import re
+
 from logbook.languages import LANGUAGES
 from logbook.languages.fluent import Fluent
 from logbook.reading.phrasing import word
@@ -12,6 +14,7 @@ from logbook.reading.spelled import Cut
 from logbook.reading.tokens import Token, plain
 
 _ENDS = frozenset((".", "!", "?"))
+_ENDS_A_FRAGMENT = re.compile(r",| and ")
 _LONGEST = 90  # letters of what goes on with a sentence
 
 
@@ -50,7 +53,8 @@ def _may_go_on(found, at: int, words: Fluent) -> bool:
 def _goes_on(before: str, behind: str, words: Fluent, code: str) -> bool:
     if before.rpartition(",")[2].strip() in words.misspoke:
         return word(code, "fluent.begins_value").fullmatch(behind) is not None and word(code, "fluent.ends_value").search(before) is not None
-    if word(code, "fluent.fragments").fullmatch(behind) is not None:
+    first = _ENDS_A_FRAGMENT.split(behind, maxsplit=1)[0]
+    if any(word(code, "fluent.fragments").fullmatch(said) is not None for said in ((behind, first) if " " in first else (behind,))):  # "has vanes. None of them in, taped."
         return True
     topic = before.rpartition(",")[2].strip()
     return word(code, "fluent.of_topic").fullmatch(behind) is not None and word(code, "fluent.topics").fullmatch(topic) is not None

@@ -13,8 +13,8 @@ from logbook.reading.set_right import is_mended
 _LOOK_BACK = 20  # items
 
 
-def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> list[Claim]:
-    """What is said of a collar's tabs in any words; of other pieces these claims are dropped."""
+def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], to_come: frozenset[int], language: Language) -> list[Claim]:
+    """What is said of a collar's tabs in any words, where `to_come` are the items of what is still to do; of other pieces these claims are dropped."""
     made: list[Claim] = []
     if not language.turns.tabs_done:
         return made
@@ -45,6 +45,8 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) 
         if short and (is_mended(cut_up, place, language, "tabs_bent") or _bent_all_the_same(row, cut_up, place)):  # "bent half the tabs, came back and bent the rest"
             made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",), corrects=True, hedged=False))
             continue
+        if not short and any(row.items[at].concept in ("TABS", "TAB_WORD") and at in to_come for at in range(part.first, part.last)):
+            continue  # "gonna bend the tabs over after lunch"
         if short or _found(part.words, language, "tabs_done"):
             made.append(claim(row, "tabs_bent", not short, part.first, part.last, kinds=("collar",), part="side" if short else "", **({"hedged": False} if short else {})))
     for match in row.find("(?:TABS|TAB_WORD) (?:COMMA|IT|BE|ALL|QUESTION|FILLER){0,4} (?:BENT|CLINCHED) (?:DOWN|OVER|FILLER){0,2} QUERY (?P<w>ALL_BUT NUM)"):  # "Are the tabs bent? All but two."
