@@ -80,7 +80,7 @@ ENGLISH_ECHOES = Echoes(
     others=r"^(?:(?:and|but|so|well|then|now) )*(?:he|she|they|the other \w+|second shift|first shift|night shift|day shift|the (?:crew|guys|boys|fellas) (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|before))(?![\w'])",
     their=r"^(?:he|she|they)(?![\w'])",
     asked_and_told=r"^(?:(?:so|hey|well|now) )?(?:did|have|had|has|is|are|was|were|does|do|got) (?:i|we|it|#|they|the|any|there|a|this|that) ?.* (?P<told>no|nope|nah|no sir|no i didn't|i did not|i didn't|it isn't|it is not|they aren't|negative|yes|yep|yeah|yup|yes sir|i did|it is|they are|you bet|yes i did|sure did|of course)$",
-    of_the_piece=r"^(?:it|this|this one|that one|that|she)(?:'s not| isn't| is not| ain't| wasn't)(?: all| quite| really| totally| completely| anywhere near)* done(?: yet| all the way| though| so far)*$",
+    of_the_piece=r"^(?:but |and )*(?:it|this|this one|that one|that|she)(?:'s not| isn't| is not| ain't| wasn't)(?: all| quite| really| totally| completely| anywhere near)* done(?: yet| all the way| though| so far)*$",
     of_another=r"(?<![\w'])(?:you|your|anybody|anyone|somebody|he|they|she)(?![\w'])",
     looks=r"(?<![\w'])(?:is|are|was|were|does|do|did|has|have|had|am|isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|not|never|it's|they're|she's|that's|we've|i've|can|can't|see|left|kept|let|nothing|none|without|minus|put|got|slid|found|no|nope)(?![\w'])|\?",
 )

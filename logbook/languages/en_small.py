@@ -95,6 +95,9 @@ ENGLISH_SMALL = Small(
     on_some=frozenset("some few couple rest others other half most several one back top bottom left right side sides end ends underside corner corners".split()),
     parts_of_it=frozenset("heel throat cheek cheeks corners".split()),
     sees=frozenset(("see", "watch", "witness", "check", "look")),
+    staplers=frozenset("gun stapler".split()),
+    loaded=frozenset("loaded full stocked filled".split()),
+    ran_out=frozenset(("out of", "ran out of", "was out of", "we were out of", "were out of", "i was out of", "short on", "all out of", "no more", "clean out of")),
     legs_go=frozenset(
         "folding folded fold folds curling curled curl pointing point going go goes facing face bending bend laying lay lie lying turning turn turned flaring"
         " hooked hooking headed heading came come rolled rolling spread".split()

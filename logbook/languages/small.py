@@ -98,6 +98,9 @@ class Small:
     parts_of_it: frozenset[str] = frozenset()  # of an elbow, a tee
     sees: frozenset[str] = frozenset()  # who did not see it done denies nothing
     legs_go: frozenset[str] = frozenset()  # what staple legs do
+    staplers: frozenset[str] = frozenset()  # the tool that shoots staples
+    loaded: frozenset[str] = frozenset()  # what it is with staples
+    ran_out: frozenset[str] = frozenset()  # before a measure that took the place of another: there were no more of that
     spread: frozenset[str] = frozenset()  # before a distance: so far apart they are by now
     strips: frozenset[str] = frozenset()  # what tabs are told to be
     reads: frozenset[str] = frozenset()  # what a thermometer does

@@ -194,9 +194,12 @@ def with_fraction(tokens, number: Number, language: Language) -> Number | None:
             part = None
     if part is None or part.value >= 1:
         return None
+    if part.digits and _is(tokens, at, language.numbers.joins) and _is(tokens, part.end, _FASTENED_WITH):
+        return None  # "18 by 12 and 3/8 staples" are two things
     return Number(number.value + part.value, part.end, number.digits, False)
 
 
+_FASTENED_WITH = ("staple", "staples", "grapa", "grapas")
 _LEADS_TO_A_LENGTH = ("to", "in", "back", "over", "at", "long", "length", "down", "up", "out", "by", "x", "a", "de", "por", "baja", "entra", "atras", "sube")
 
 

@@ -87,6 +87,12 @@ def _of_four(found: Found):
                 yield found.claim(f"sides_{ACTS[item.concept]}", int(number), group="w", uses=("n",), hedged=False)
 
 
+def _out_of_four(found: Found):
+    """ "Taped three out of four": sides, as a piece has four; "out of five" counts something else."""
+    if found.row.words(found.at("o"), found.at("o") + 1).lower() == "out of" and found.item("all").value.value == 4 and found.item("n").value.value <= 4:
+        yield from _of_four(found)
+
+
 _COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:OF DET)? (?:SIDE_WORD)"
 _ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
 FRAMES = (
@@ -94,6 +100,7 @@ FRAMES = (
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF){{0,2}} (?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD?)", _rest),
     Frame(f"(?P<w>{_ACTS} IT? (?:STOP|COMMA|BUT|FILLER){{1,4}} (?:ONLY|FILLER)? (?P<n>NUM) SIDE_WORD (?:OF|ON)? IT?) (?=SEP|$)", _of_four),
     Frame(f"(?P<w>{_ACTS} (?P<n>NUM) OF DET? NUM) (?=SEP|$)", _of_four),
+    Frame(f"(?P<w>{_ACTS} (?:ONLY|FILLER)? (?P<n>NUM) (?P<o>FROM) DET? (?P<all>NUM) SIDE_WORD?) (?=SEP|$|AND|BUT)", _out_of_four),
     Frame(f"(?P<w>{_ACTS} (?P<n>NUM)) (?=COMMA COUNT COUNTED)", _of_four),
     Frame(f"(?P<w>(?P<sides>SIDE (?:(?:COMMA|AND){{0,2}} DET? SIDE)+) (?:FILL){{0,3}} {_ACTS})", _listed),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF|ONLY){{0,2}} (?P<o>ONE_SIDE))", _one_side),

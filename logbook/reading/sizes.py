@@ -252,6 +252,7 @@ FRAMES = (
     Frame("(?P<w>(?:FROM|OFF) DET? (?P<s>WORD|SAME_THING) INLET) (?!SIZE|NUM)", _same_trunk),
     Frame("SHOULD_HAVE (?P<w>(?P<n>NUM|LEN)) (?=SEP|$)", _should_be),
     Frame("K_STRAIGHT (?:NUM|MARKED) BE (?P<w>(?P<n>LEN)) (?=SEP|$|AND|STAPLED|TAPED)", _lone_length),
+    Frame("(?:NUM|MARKED) BE DET K_STRAIGHT (?:COMMA? (?:ON)? RUN NUM)? COMMA HEDGE? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|AND)", _lone_length),  # "number 4 is a straight, four foot"
     Frame("TAPE SAYS (?P<w>(?P<n>NUMB)) (?!BY|BACK|APART)", _length_of("length", least=4, kinds=("straight",))),
     Frame("(?P<w>LENGTH (?:FILL|OF|HEDGE|COMMA|ON){0,3} (?P<n>NUMB))", _length_of("length")),
     Frame("(?P<w>LONG (?:FILL|OF){0,2} (?P<n>LEN))", _length_of("length", least=4)),

@@ -205,6 +205,20 @@ def _lone_spacing(found: Found):
         yield found.claim("stapled", True, group="w", weak=True)
 
 
+def _loaded_with(found: Found):
+    """ "The gun was loaded with 3/8", with no word of staples: what a gun shoots."""
+    if found.row.words(found.at("g"), found.at("g") + 1).lower() in words_of("small.staplers") and found.row.words(found.at("o"), found.at("o") + 1).lower() in words_of("small.loaded") and found.item("n").value.value < 1:
+        yield found.claim("staple_leg", found.item("n").value.value, group="w", uses=("n",), said_unit=unit_of(found.item("n")))
+
+
+def _out_of_the_right_ones(found: Found):
+    """ "Out of half-inch so I used 3/8": a stock of half inch things is of staples; neither board nor tape nor washers come so."""
+    item = found.item("n")
+    backs = item.took_back
+    if item.value.value < 1 and len(backs) == 1 and backs[0].value.value == Fraction(1, 2) and found.row.words(found.first, found.at("n")).lower() in words_of("small.ran_out"):
+        yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
+
+
 def _half_inch_ones(found: Found):
     """ "the staples on straight nine are the half-inch ones": their legs."""
     if found.item("n").value.value < 1:
@@ -289,6 +303,8 @@ SPACING_FRAMES = (
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|OUTSIDE|FILL){0,2} STAPLES)", _leg),
     Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD|BE (?:MISSING|OUT|NOT)) (?!(?<=COMMA LEN)(?:MARK181|TAPE|CLOSURE))", _leg),
+    Frame("(?P<w>(?P<g>WORD) (?:BE|HAVE|FILLER)? (?P<o>WORD) WITH DET? (?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT|GENERIC|WORD)", _loaded_with),
+    Frame("(?P<w>(?:FILLER){1,2} (?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT)", _out_of_the_right_ones),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
     Frame("(?P<w>LEG BE (?P<n>LEN|FRAC)) (?!APART|BY)", _leg),
     Frame("(?P<w>STAPLES BE? (?:DET|WORD|FILLER|HEDGE|ME){1,4} COMMA (?P<n>FRAC)) (?=COMMA|STOP|$)", _leg),
