@@ -80,6 +80,6 @@ ENGLISH_AFAR = Afar(
     faulty=frozenset("loose missing bad bent crooked popped broken extra spare more leftover old wrong short".split()),
     # what took the place of it
     own_instead=(
-        r"\b(?:made|cut|bent|used|found|got|bought|borrowed|put|went back|bummed|dug up|swapped|grabbed|ended up with|went with)\b.*\b(?:my own|our own|some|new|others?|another|instead|fresh|good ones|them in|more|mastic)\b",
+        r"\b(?!\w+ (?:up |out )?(?:(?:an?|my|the|some|another|new|fresh|more|other) )*(?:blades?|knife|gun|saw|bit|tool|pencil|marker|gloves|ladder|lift|batter(?:y|ies))$)(?:made|cut|bent|used|found|got|bought|borrowed|put|went back|bummed|dug up|swapped|grabbed|ended up with|went with)\b.*\b(?:my own|our own|some|new|others?|another|instead|fresh|good ones|them in|more|mastic)\b",
     ),
 )
