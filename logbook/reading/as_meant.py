@@ -28,6 +28,8 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
 
 def _smoothed(text: str, found: tuple[Token, ...], code: str, ways, read: Reads) -> Reading:
     for at, smooth in enumerate(ways, 1):
+        if smooth in ways[: at - 1]:
+            continue  # on these words it found nothing before
         made = smooth(text, found, code)
         if made:
             return _set_right(text, made, lambda text, found: _smoothed(text, found, code, ways[at:], read))

@@ -46,16 +46,16 @@ def cuts_of(text: str, found: tuple[Token, ...], rows: Mapping[str, tuple[Row, .
     if rows.keys().isdisjoint([token.low for token in found]):
         return ()
     low = text.lower() if len(text.lower()) == len(text) else text
-    made = []
-    at = 0
-    while at < len(found):
-        row = next((row for row in rows.get(found[at].low, ()) if _stands(row, low, found, at)), None)
-        if row is None:
-            at += 1
+    made: list[Cut] = []
+    end = 0
+    for at, token in enumerate(found):
+        if token.start < end or (first := rows.get(token.low)) is None:
             continue
-        last = at + row.tokens
-        made.append(Cut(found[at].start, found[last - 1].end, _as_great(row, found[at].text), row.same))
-        at = last
+        for row in first:
+            if _stands(row, low, found, at):
+                end = found[at + row.tokens - 1].end
+                made.append(Cut(token.start, end, _as_great(row, token.text), row.same))
+                break
     return tuple(made)
 
 
