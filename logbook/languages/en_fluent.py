@@ -52,4 +52,12 @@ ENGLISH_FLUENT = Fluent(
     misspoke=frozenset(("no", "sorry", "wait no", "no wait", "correction", "i mean", "well")),
     begins_value=_VALUE,
     ends_value=rf"\b(?:{_NUMBER.replace('an?|', '')}|in|out|inside|outside|sides?|quarters?|eighths?|half|sixteenths?|inch(?:es)?|well)(?: \w+)?,?(?: \w+){{0,2}}$",
+    joins=frozenset(("and", "&")),
+    joined_leads=frozenset("not nothing none zero zilch said if a skipped never".split()),
+    joined_on=(
+        r"not(?: yet)?|nothing(?: (?:underneath|behind|below))?|none(?: of (?:them|'em|em|it|that|those)(?: in| on| up| bent)?| in it| on it)?|zero|zilch|said nobody(?: ever)?"
+        r"|if (?:anybody|anyone|you) (?:can|could|want to|wants to|wanna) call (?:that|it)\b.*|an? (?:big )?(?:fat )?(?:zero|zilch|nada)"
+    ),
+    joined_replies=frozenset(("no", "nope", "nah", "yes", "yep", "yeah", "not yet", "none", "so none", "zero")),
+    both_asked=r"\b(?:stapled|taped|rubbed(?: down)?|trimmed|wiped(?: down)?|preheated) (?:and|&) (?:stapled|taped|rubbed(?: down)?|trimmed|wiped(?: down)?|preheated)(?P<at>,) (?:no|nope|nah|not yet|not really)(?= *(?:[.;!]|$))",
 )

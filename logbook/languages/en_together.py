@@ -27,4 +27,6 @@ ENGLISH_TOGETHER = Together(
     before=r" (?!(?:it|is|isn't|it's|that|this|the|a|an|and|or|but|so|for|to|in|on|at|by|with|of|from|no|there|there's|i|i'm|i've|i'll|he|she|they|you|who|me|both)\b)[a-z][\w']*|'(?:ve|ll|d|re)\b",
     days=frozenset("monday tuesday wednesday thursday friday saturday sunday january february march april may june july august september october november december today tomorrow yesterday".split()),
     we="we",
+    as_one=(("we're", "I'm"), ("we are", "I am"), ("we were", "I was"), ("we weren't", "I wasn't"), ("we aren't", "I'm not"), ("we", "I"), ("our", "my")),
+    only_as_many=r" (?:[a-z]+ing|forget)\b",
 )

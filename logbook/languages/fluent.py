@@ -31,3 +31,9 @@ class Fluent:
     misspoke: frozenset[str] = frozenset()  # the whole of a sentence that takes back a number: the next number belongs to it
     begins_value: str = "(?!)"
     ends_value: str = "(?!)"  # what such a sentence takes back, up to its end
+    # --- "and" that was heard, or said, where a breath was
+    joins: frozenset[str] = frozenset()
+    joined_leads: frozenset[str] = frozenset()  # first words of `joined_on`
+    joined_on: str = "(?!)"  # the whole of it goes on with the words before it, as if a comma stood there
+    joined_replies: frozenset[str] = frozenset()  # an act's own answer behind a comma: what follows begins anew
+    both_asked: str = "(?!)"  # two acts and the one denial of both, up to its end; `at` is the sign before it

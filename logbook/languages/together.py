@@ -16,3 +16,5 @@ class Together:
     before: str = "(?!)"  # how the words behind begin, where these are who does it
     days: frozenset[str] = frozenset()  # written with a capital, and nobody's name
     we: str = ""
+    as_one: tuple[tuple[str, str], ...] = ()  # how the speaker says it who speaks for himself alone; the earlier row first
+    only_as_many: str = "(?!)"  # how the words behind begin, where it is the crew at large that does it, or the words of one mean another thing

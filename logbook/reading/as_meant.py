@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading import false_stops, fluent, together
+from logbook.reading import false_ands, false_stops, fluent, together
 from logbook.reading.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.phrases import phrases_said
 from logbook.reading.spelled import Cut, written_out
@@ -23,7 +23,7 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     same = with_apostrophes(text)
     if same != text:
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
-    return _smoothed(text, found, code, (fluent.once, fluent.smoothed, fluent.once, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))
+    return _smoothed(text, found, code, (fluent.once, fluent.smoothed, fluent.once, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))
 
 
 def _smoothed(text: str, found: tuple[Token, ...], code: str, ways, read: Reads) -> Reading:
@@ -41,12 +41,19 @@ def _spelled(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     own = phrases_said(found, job, code)
     made = tuple(cut for cut in cuts(text, found, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
     if made:
-        return _set_right(text, made, lambda text, found: _named(text, found, code, read), slips=True)
-    return _named(text, found, code, read)
+        return _set_right(text, made, lambda text, found: _named(text, found, code, job, read), slips=True)
+    return _named(text, found, code, job, read)
 
 
-def _named(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+def _named(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
     made = together.cuts(text, code)
+    return _set_right(text, made, lambda text, found: _speaking(text, found, code, job, read)) if made else _speaking(text, found, code, job, read)
+
+
+def _speaking(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
+    """A phrase that the crew made its own stays: "closed our way"."""
+    own = phrases_said(found, job, code)
+    made = tuple(cut for cut in together.as_one(text, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
     return _set_right(text, made, read) if made else read(text, found)
 
 

@@ -6,6 +6,7 @@ Somebody else's name before an act tells of somebody else's work; beside the spe
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from functools import cache
 
 from logbook.languages import LANGUAGES
@@ -47,3 +48,16 @@ def cuts(text: str, code: str) -> tuple[Cut, ...]:
         for match in _pairs(code).finditer(text)
         if _object(code).search(text[max(0, match.start() - 16) : match.start()]) is None and not any(name is not None and name.lower() in known for name in match.groups())
     )
+
+
+@cache
+def _one(code: str) -> tuple[re.Pattern[str], Mapping[str, str]]:
+    told = LANGUAGES[code].together
+    said = dict(told.as_one)
+    return re.compile(rf"(?i)(?<![\w'-])(?:{'|'.join(said) or '(?!)'})(?![\w-]|'re)(?!{told.only_as_many})"), said
+
+
+def as_one(text: str, code: str) -> tuple[Cut, ...]:
+    """ "we lied", "we mean two": whoever speaks for a crew says of his work what he says who is alone."""
+    words, said = _one(code)
+    return tuple(Cut(match.start(), match.end(), said[match[0].lower()], same=True) for match in words.finditer(text))
