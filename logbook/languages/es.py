@@ -50,7 +50,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("EACH", "cada uno|cada una"),
     ("BOTH", "ambos|ambas|todas|todos|las dos|los dos|los tres|las tres|las cuatro piezas|todas ellas|todos ellos|los dos están|todas están"),
     ("ONLY", "solo|sólo|solamente|nomás|nada más"),
-    ("SAME_SIZE", "misma medida|la misma medida|mismo tamaño|el mismo tamaño|mismas medidas|las mismas medidas|misma medida que la otra|de la misma medida|del mismo tamaño|igual medida|same size"),
+    ("SAME_SIZE", "igual de medida|igual de medidas|igual de tamaño|igual de grande|igual en medida|igual en medidas|igual en tamaño|de igual medida|de igual tamaño|iguales de medida|iguales de tamaño|igualito de medida|igualita de medida|igualito de tamaño|igualita de tamaño|tamaño igual|medida igual|misma medida|la misma medida|mismo tamaño|el mismo tamaño|mismas medidas|las mismas medidas|misma medida que la otra|de la misma medida|del mismo tamaño|igual medida|same size"),
     ("SAME_AS", "igual que|igual a|lo mismo que|misma que|mismo que|idéntica a|idéntico a|es igual que|es igual a|same as|como la|tal como la|iguales a|copia de|igualito a|igualita a|igualito al|igualita a la|igual al|igual a la|igualito que|igualita que|idéntico al|idéntica a la|la misma que|el mismo que|lo mismo que el|lo mismo que la|igual que el|igual que la"),
     ("SAME_THING", "lo mismo|igual|igualita|igualito|misma cosa|la misma cosa|idéntica|lo mismo que la anterior|igual que la anterior|igual que la otra|lo mismo del otro lado|igual que el anterior|lo mismo que antes"),
     ("EXCEPT", "excepto|excepto que|menos que|pero con|nada más que|salvo que|salvo|sólo que|solo que|nomás que|except"),

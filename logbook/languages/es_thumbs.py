@@ -38,7 +38,7 @@ SPANISH_THUMBS = Thumbs(
         *_things("unos_corchetes", "unas grapas"),
         *_things("grampas presillas corchetes", "grapas", before=_NO_CLAMP),
         *_things("grampadora engrampadora presilladora corchetera corcheteadora", "engrapadora"),
-        *_verbs("presill gramp engramp corchet corchete enpresill empresill", "engrap"),
+        *_verbs("presill gramp engramp corchet corchete corcheti enpresill empresill", "engrap"),
         *_things("huincha tirro", "cinta"),
         *_things("huinchas tirros", "cintas"),
         *_things("teipe taipe taip teyp teype tey", "teip"),

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 # stem of a verb in -ar, concept when done, concept when it is to be done (None: not told apart)
 VERBS: tuple[tuple[str, str, str | None], ...] = (
-    *((stem, "STAPLED", "STAPLE") for stem in ("engrap", "grap", "grape", "engrape", "estaple", "estapl", "estapli", "grapi", "abroch", "corchete")),
+    *((stem, "STAPLED", "STAPLE") for stem in ("engrap", "grap", "grape", "engrape", "estaple", "estapl", "estapli", "grapi", "abroch", "corchete", "corcheti", "staple", "stapl", "stapli")),
     *((stem, "TAPED", "TAPE_IT") for stem in ("encint", "cint", "teip", "teipe", "teipi", "tape", "tapi", "taipe", "taipi", "enhuinch")),
     *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan", "estruj", "estreg")),
     *((stem, "WIPED", "WIPE") for stem in ("limpi", "desempolv")),

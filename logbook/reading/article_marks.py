@@ -105,6 +105,23 @@ def _is_pointed(row: Row, at: int) -> bool:
     return not (value <= _LARGEST_GAUGE and before.endswith("del") and (behind in (*_SPACED, "WORD") or owner in (*_SPACED, "WORD")))  # "tornillos del diez", "cable del doce"
 
 
+_TURNS_TO = re.compile(r"(?:[,;:]|\b(?:y|pero|mientras(?: que)?|luego|despu[eé]s))(?: (?:y|pero|ya|ahora|luego|en cambio|tambi[eé]n|a))* (?:la|el|al)$")
+_SAID_OF_IT = re.compile(
+    r"^,? ?(?:(?:ya|s[ií]|no|tambi[eé]n|tampoco|todav[ií]a|a[uú]n|nom[aá]s|apenas|mejor) )*(?:(?:l[aoe]s?|se|me|nos) ){1,3}(?:tuve que |tuvimos que |voy a |vamos a |alcanc[eé] a |volv[ií] a )?(?:falt[aoó]n?\b|hace falta\b|(?:di|dej[eé]|hi[cz]e|hicimos)\b|\w+(?:é|í|amos|imos|ó|aron|ieron|use|ete|apé|ar|er|ir)\b|\w{3,}o (?:mañana|luego|al rato|despu[eé]s|ahorita)\b)"
+)
+_NEAR, _NO_SIDE, _DAYS = 20, 4, 31
+
+
+def turns_to(row: Row, first: int, last: int, named: str | None) -> bool:
+    """ "La 95 la engrapé …; la 96 ya la hice …": behind a piece of the same sentence another is spoken of, with an object of its own. "El quince lo encinté" is a day, "el uno lo encinté" may be a side, unless its number lies by that of the piece before."""
+    before, behind = row.text[: row.items[first].start].lower().rstrip(), row.text[row.items[last - 1].end :].lower()
+    value = _number(row, first)
+    if named is None or not named.isdigit() or not isinstance(value, int) or _TURNS_TO.search(before) is None or _SAID_OF_IT.match(behind) is None:
+        return False
+    apart = abs(value - int(named))
+    return apart == 1 or value > _NO_SIDE and (apart <= _NEAR or value > _DAYS)
+
+
 def _is_date(row: Row, at: int) -> bool:
     ahead = row.text[row.items[at].end :].lower().split()[:2]
     return ahead[:1] == ["de"] and ahead[1:] != [] and ahead[1].strip(".,") in _MONTHS or ahead[:1] == ["%"]

@@ -30,8 +30,8 @@ def spaced_otherwise(row: Row, own: Row, cut_up, place: int, language: Language)
     if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part) or wider or on_others):
         return None
     spaced = _spaced(row, own, lead)
-    if spaced is None:
-        return None
+    if spaced is None or any(row.items[k].concept in ("SAME_THING", "SAME_AS") for k in range(max(row.sentence_start(lead), lead - 5), lead)):
+        return None  # "tapa 28 igual pero cada dos": of another piece
     name, before = spaced
     if on_others:
         at = next(k for k in range(part.first, part.last) if row.items[k].concept in ("NUM", "LEN", "FRAC"))

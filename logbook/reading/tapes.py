@@ -283,6 +283,7 @@ BOARD_FRAMES = (
     Frame("(?:NUM|EI) BOARD COMMA (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED)", _board),  # "fourteen hundred board, inch and a half"
     Frame("(?P<w>(?:BOARD|PANEL) OF (?P<n>NUM)) (?=SEP|$)", _board),
     Frame("(?P<w>(?:BOARD|PANEL) (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
+    Frame("(?P<w>BOARD OF (?P<n>LEN)) (?=TAPES{1,2} (?:OF|IN|WIDE) (?:LEN|NUM|FRAC))", _board),  # "tablero de pulgada y media cinta 181A-P de tres pulgadas": the tape has a width of its own
     Frame("BOARD (?:OF|IN|ON) DET? (?:KIND|FITTING) NUMBER? (?:NUM|MARKED) BE OF? (?P<w>(?P<n>LEN)) (?!TAPES)", _board),
     Frame("(?:BOARD|EI) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
 )
