@@ -9,11 +9,12 @@ from logbook.languages.en_acts import ENGLISH_ACTS
 _ONLY = r"(?: (?:only|just|down|up|about|maybe|like|it|her))*"
 _SPOT = r"(?:single |little |lousy |short )?(?:edge|end|corner|stretch|spot|strip|patch|section)"
 _TIME = r"(?:(?:when|once|as soon as|whenever) (?:i|we|it|they|the|he|she|somebody|my|there)(?:'\w+)?|in (?:the (?:morning|afternoon|evening)|a (?:bit|minute|while|few))|some other time|another (?:day|time)|by (?:\w+day|noon|tonight|tomorrow)|before (?:i|we) (?:leave|go|quit|knock off))"
+_PART = r"(?:heel|throat|cheeks?|top|bottom|left|right|front|back|ends?|corners?|sides|lid)"
 _FEW = r"(?:a|one|two|three|four|five|six|eight|ten|\d+|half a|a couple|a couple of|a few|the first|the first few|the first couple(?: of)?) (?:foot|feet|ft|inch|inches)"
 
 ENGLISH_ACTS_TOLD = replace(
     ENGLISH_ACTS,
-    hints=ENGLISH_ACTS.hints + r"| an? |foot|feet|inch|saving|saved",
+    hints=ENGLISH_ACTS.hints + r"| an? |foot|feet|inch|saving|saved|sides|vane",
     begins_anew=r"\b(?:so|but|because|cause) (?=i\b|we\b|it\b|nobody\b)",
     undone=(
         *ENGLISH_ACTS.undone,
@@ -26,15 +27,23 @@ ENGLISH_ACTS_TOLD = replace(
     partly=(
         *ENGLISH_ACTS.partly,
         r"{noun}(?: down)?(?:'s| is) (?:only|just|barely|hardly) (?:started|begun|half done)\b",
+        rf"{{done}}{_ONLY} (?:the last (?:few |couple of |two |three )?(?:foot|feet|inches))(?: or so| or two)?(?: only| and (?:quit|stopped|ran out))\b",
+        r"{done}(?: only| just)+ (?:the last (?:few |couple of |two |three )?(?:foot|feet|inches))(?: or so| or two)?$",
         rf"{{done}}{_ONLY} {_FEW}(?: or so| or two)? (?:of (?:it|them|this one|that one|the (?:seam|joint|edge|side|flap|tape|straight|tee|piece|thing)s?)|on (?:one|each|the) (?:end|side))\b",
+    ),
+    of_one=(
+        *ENGLISH_ACTS.of_one,
+        ("vanes", False, r"\b(?<!finished )(?<!done )(?<!through )(?:(?:still |just |only |now )?(?:working on|started on|starting on|busy with|in the middle of)|trying to get|(?:saving|saved|holding|keeping)) (?:the |my |its )?vanes(?: in)?(?:$| (?:now|still|right now)$| (?:for|till|until) (?:\w+day|tomorrow|later|the morning|next|after)\b)"),
+        ("tabs_bent", False, r"\btabs (?:are |were |got |is )?(?:only |just )?(?:bent|folded|turned|crimped|hammered|down|over)(?: over| down| in| flat)* (?:on|along) (?:only |just )?(?:one|two|three|1|2|3)(?: out)?(?: of)?(?: the)?(?: four| 4)? sides?\b"),
     ),
     across=(
         *ENGLISH_ACTS.across,
+        ("partly", rf"{{done}}{_ONLY} (?:the )?{_PART}(?:,? but|,)? (?:and )?not (?:the |on the |at the )?{_PART}\b"),
         ("to_do", rf"(?:gets|will get|'ll get) {{done}}(?: down| up)?,? {_TIME}\b[^.;,]*"),
         ("to_do", rf"(?:{{noun}}|{{doing}})(?: down)?(?:'s| is| will be|'ll be| comes| happens| waits)(?: for)? {_TIME}\b(?! (?:found|saw|noticed|tore|cut|broke|heard))[^.;,]*"),
         (
             "partly",
-            rf"{{done}}{_ONLY} (?:one|a) {_SPOT}(?: of (?:it|them))?(?: or so| or two| only)?(?=$|[.;]|,(?! (?:and |then |now |so )*(?:(?:i|we) )?(?:did |got |(?:{{!done}} ))?(?:it |them )?(?:on )?(?:the )?(?:other|others|second|next|another|rest|last|both)\b))",
+            rf"{{done}}{_ONLY} (?:(?:one|a|1) (?:{_SPOT}|seam|joint)|a side)(?: of (?:it|them))?(?: or so| or two| only)?(?=$|[.;]|,(?! (?:and |then |now |so )*(?:(?:i|we) )?(?:did |got |(?:{{!done}} ))?(?:it |them )?(?:on )?(?:the )?(?:other|others|second|next|another|rest|last|both)\b))",
         ),
     ),
 )

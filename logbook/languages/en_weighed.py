@@ -8,7 +8,7 @@ _MEASURE = r"(?:inch|foot|strip|stitch|shred|scrap|piece|bit|lick|sliver|scratch
 _ANY = r"(?:so much as |even |a single |any sign of |any kind of |(?:a|an|any|the|its|one|my|your|some|those|that|all|of|on|to|in|with|from|doing|putting|getting|a lick of|" + rf"(?:a|an|one|any|single|damn|lousy|solitary)(?: \w+)? {_MEASURE}(?: worth)? of" + r") )*"
 
 _WHEN = (
-    r"(?:tomorrow|tonight|later(?: on)?|next(?: week| up)?|last|soon|in the morning|this afternoon|after (?:lunch|break|dinner|the \w+|i|we|hours)|monday|tuesday|wednesday|thursday|friday|saturday|sunday|come \w+day|first thing|before (?:we|i|you|they|it)|when (?:i|we|it|they|the)|once (?:i|we|it|they|the)|at (?:noon|\w+ o'clock|the end)|by (?:friday|monday|tomorrow|noon|tonight)"
+    r"(?:tomorrow|tonight|later(?: on)?|next(?: week| up)?|last|soon|in the morning|this afternoon|after (?:lunch|break|dinner|the \w+|i|we|hours)|monday|tuesday|wednesday|thursday|friday|saturday|sunday|come \w+day|first thing|before (?:we|i|you|they|it)|when (?:i|we|it|they|the)|once (?:i|we|it|they|the)|at (?:noon|\w+ o'clock|the end)|by (?:\w+day|tomorrow|noon|tonight|the end|next|quitting|then)|as soon as (?:i|we|it|they|the|he|she|somebody|my)|whenever (?:i|we|it|they|the)|at lunch|some other (?:day|time)"
     r"|on (?:monday|tuesday|wednesday|thursday|friday)|in a (?:bit|minute|while|few)|this evening|the day after|any day now|next shift|on the next (?:trip|truck|shift|visit))"
 )
 _THINGS = (
@@ -108,6 +108,7 @@ ENGLISH_WEIGHED = Weighed(
     to_come=(
         rf"(?:gets?|getting|goes|is due|is slated|slated|is scheduled|scheduled|is booked|due|is to|is getting|will get|'ll get|sees|receives|will be|'ll be|to be|is being|comes?) (?:to be |to get |its |her |the |be |for |up for |a |some |being |on the list for )*<[ndb]>(?: [\w'#]+){{0,5}}? {_WHEN}",
         rf"^(?:and |but |so )*{_WHEN} (?:[\w']+ )?(?!(?:i|we) <d>)(?:#|it|this one|that one|she|i|we|i'll|we'll|they|the \w+) ?(?:gets?|goes|is due|will get|will be|'ll be|'ll|will|is to be|is getting|sees|receives)? (?:its |her |the |be |a |some |to |being )*<[ndb]>",
+        rf"<n> (?:all |both )?(?:go|goes) (?:in|on|down) (?!last|before|after (?:i|we|the)|when the|once (?:it|the)){_WHEN}",
         rf"<[nb]> (?:is |'s |are |will be |comes |goes |happens |starts |waits till |waits until |waits for |is due |is set for |is slated for |is scheduled for |is down for |is for )+{_WHEN}(?! 's)",
     ),
     supply=(

@@ -1,0 +1,90 @@
+"""An act told of one part and of no other: "rubbed the back", "stapled the ends", "taped the bottom only".
+
+With "only" the act is not done. Without it the words leave open whether the rest is done too: the fact is unsure, and is asked for.
+Where another part is named near, or the rest or all of it, the parts are read together elsewhere.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.reading.claims import Claim
+from logbook.reading.grammar import Row
+from logbook.reading.phrasing import words_of
+
+_ACTS = {"STAPLED": "stapled", "TAPED": "taped", "RUBBED": "rubbed_down", "WIPED": "surface_clean", "TRIMMED": "trimmed"}
+_PARTS = ("SIDE", "BACK", "END", "SIDE_WORD")
+_OTHERS = (*_PARTS, "OTHER_SIDE", "ONE_SIDE", "SIDES_ALL", "ALL", "BOTH", "JOINT", "EXCEPT", "ALL_BUT", "THROAT", "FLAP", "OTHER", "PARTLY")
+_OVER = ("", "COMMA", "STOP", "QUERY", "AND", "BUT")
+_NEAR = 24  # items
+
+
+def of_a_part(row: Row, claims: list[Claim]) -> list[Claim]:
+    """The claims, those of one part alone unsure or, with "only", not so."""
+    if not any(item.concept in _PARTS or _is_part(row, at) for at, item in enumerate(row.items)):
+        return claims
+    return [_as_told(row, one) if one.value is True and one.name in _ACTS.values() else one for one in claims]
+
+
+def _as_told(row: Row, one: Claim) -> Claim:
+    act = next((at for at in range(one.first, min(one.last, len(row.items))) if _ACTS.get(row.items[at].concept) == one.name), None)
+    if act is None or " " in row.words(act, act + 1):  # "taped it up top": where he stood
+        return one
+    return _of_part_before(row, one, act) or _of_part_behind(row, one, act) or one
+
+
+def _of_part_before(row: Row, one: Claim, act: int) -> Claim | None:
+    """ "The back is rubbed", "got the back rubbed"."""
+    part = act - 1
+    while part > 1 and row.items[part].concept in ("BE", "HAVE", "FILLER"):
+        part -= 1
+    part -= part > 1 and row.items[part].concept == "SIDE_WORD" and row.items[part - 1].concept in ("SIDE", "BACK")
+    if part < 1 or row.items[part - 1].concept != "DET" or not _is_one(row, part) or _concept(row, act + 1) not in _OVER:
+        return None
+    if part < act - 1 and _concept(row, act - 1) == "SIDE_WORD" or act - part == 1 and _concept(row, part - 2) != "HAVE":
+        return None  # "missed a couple on the back side taped": run together
+    only = part > 1 and row.items[part - 2].concept == "ONLY"
+    return _told(row, one, only, range(max(0, part - _NEAR), part), range(act + 1, act + 1 + _NEAR))
+
+
+def _of_part_behind(row: Row, one: Claim, act: int) -> Claim | None:
+    """ "Rubbed the back", "taped the bottom only"."""
+    part = act + 1
+    only = row.items[act - 1].concept == "ONLY" if act else False
+    while _concept(row, part) in ("DET", "ON", "ONLY", "FILLER"):
+        only = only or row.items[part].concept == "ONLY"
+        part += 1
+    bare = part == act + 1 and _concept(row, part) in ("BACK", "END", "SIDE_WORD")  # "taped back", "taped end to end"
+    if bare or not _is_one(row, part):
+        return None
+    end = part + 1
+    while _concept(row, end) in ("SIDE_WORD", "ONLY"):
+        only = only or row.items[end].concept == "ONLY"
+        end += 1
+    if _concept(row, end) not in _OVER:
+        return None
+    return _told(row, one, only, range(max(0, act - _NEAR), act), range(end, end + _NEAR))
+
+
+def _told(row: Row, one: Claim, only: bool, before: range, behind: range) -> Claim | None:
+    if _others(row, before) or _others(row, range(behind.start, min(len(row.items), behind.stop))):
+        return None
+    return replace(one, value=False, part="side", hedged=False) if only else replace(one, hedged=True)
+
+
+def _is_one(row: Row, at: int) -> bool:
+    """Whether a part stands here, and not several sides at once."""
+    return (_concept(row, at) in _PARTS or _is_part(row, at)) and not (_concept(row, at) == "SIDE" and len(row.items[at].value) > 1)
+
+
+def _others(row: Row, places: range) -> bool:
+    return any(row.items[at].concept in _OTHERS or _is_part(row, at) or row.words(at, at + 1).lower() in words_of("small.ordinals") for at in places)
+
+
+def _is_part(row: Row, at: int) -> bool:
+    """ "Heel", "corners": parts that are plain words."""
+    return _concept(row, at) == "WORD" and row.words(at, at + 1).lower() in words_of("small.parts_of_it")
+
+
+def _concept(row: Row, at: int) -> str:
+    return row.items[at].concept if at < len(row.items) else ""
