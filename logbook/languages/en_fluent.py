@@ -39,8 +39,8 @@ ENGLISH_FLUENT = Fluent(
         "not nothing none no yes nope except all bar apart or said when in if but and a an getting some skipped i never well wait untaped unstapled one two three four five six eight ten twelve".split()
     ),
     fragments=(
-        r"not (?:yet|really|quite|fully|completely|underneath|behind|below|all of (?:it|them)|an? (?:strip|stitch|single)\b.*|one\b.*|any\b.*|(?:on |at |along |to )?the (?:top|bottom|back|left|right|far|near|last|other|wall|heel|throat|underside)\b.*|on (?:this|top)\b.*|this one)"
-        r"|nothing(?: (?:underneath|behind|below|on|at|along|in|around)\b.*)?|none(?: of (?:them|it|that|those)(?: in| on| up| bent)?| in| in it| on it| underneath)?"
+        r"not (?:yet|really|quite|fully|completely|underneath|behind|below|all of (?:it|them|'em|em)|an? (?:strip|stitch|single)\b.*|one\b.*|any\b.*|(?:on |at |along |to )?the (?:top|bottom|back|left|right|far|near|last|other|wall|heel|throat|underside)\b.*|on (?:this|top)\b.*|this one)"
+        r"|nothing(?: (?:underneath|behind|below|on|at|along|in|around)\b.*)?|none(?: of (?:them|'em|em|it|that|those)(?: in| on| up| bent)?| in| in it| on it| underneath)?"
         r"|(?:(?:well|and|but),? )?(?:all )?(?:except|excepting|all but|but not|bar|apart from|other than)(?! (?:\d|\w+ty\b|\w+teen\b|straight|elbow|tee|number|that\b))[^,]*"
         r"|no|yes|yep|nope|and nope|well|wait no|no wait|or so (?:i was told|they say|he says|they tell me)|said nobody(?: ever)?|when (?:pigs fly|hell freezes over)|in (?:another life|my dreams|your dreams|his dreams)"
         r"|if (?:anybody|anyone|you) (?:can|could|want to|wants to|wanna) call (?:that|it)\b.*|if an? [\w -]+ counts? as \w+|(?:or )?not at all"
