@@ -7,6 +7,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.kinds import KIND_CONCEPTS
 from logbook.reading.listed import all_of_them
 from logbook.reading.marks import mark_text
+from logbook.reading.pointing_back import points_back
 
 _STOPS = ("STOP", "QUERY")
 _LEANS = frozenset("SAME_THING SAME_SIZE SAME_AS CORRECTION_ON SHOULD_HAVE".split())
@@ -36,7 +37,7 @@ def parted(row: Row, language: Language) -> list[tuple[int, frozenset[str]]]:
             here = set()
         here |= named
         seen |= named
-    return found if len(found) > 1 and not _leans(row) else []
+    return found if len(found) > 1 and not _leans(row) and not points_back(row) else []
 
 
 def _sentences(row: Row):

@@ -19,6 +19,7 @@ from logbook.reading.lone_spacing import lone_spacings
 from logbook.reading.parting import parted
 from logbook.reading.parts import parts
 from logbook.reading.piece_by_piece import joined, read_parts
+from logbook.reading.pointing_back import pointing_back
 from logbook.reading.phrases import phrases_said
 from logbook.reading.phrasing import words_of
 from logbook.reading.retold import retold
@@ -186,6 +187,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
         return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told, not_own, language))
     named = named_by_others(row, named, claims, taken, language)
     named = with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
+    named = pointing_back(row, named)
     named = going_back.told_of_before(row, answers.asked_of(row, replies, named, language), language)
     if not any(m.kind is not None or m.mark is not None or m.batch for m in named) and not any(item.concept in ("LEAK_TEST", "CFM") for item in items):
         claims = signed(row, cut, claims)
@@ -228,6 +230,8 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
             stop = next((k for k in range(after + 1, len(row.items)) if row.items[k].concept in ("STOP", "QUERY", "BUT", "EXCEPT")), len(row.items))
             stop = min([stop, *(m.first for m in named if m.first >= after)])
             made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if after < c.first < stop and c.name in _ACTS_OF_BOTH and row.words(c.first, c.last).lower().endswith(("adas", "ados"))]
+        elif (after > other.last and row.items[min(after, len(row.items) - 1)].concept in ("STOP", "COMMA")) or other.last < after == len(row.items):  # "straight 4 and elbow 5 on run two"
+            made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < after and c.name == "run"]
         acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in _ACTS_OF_BOTH]
         if acts and acts[0].first > 1 and row.items[acts[0].first - 1].concept in ("AND", "COMMA"):  # "stapled and taped straight 38 and elbow 39"
             acts += [c for c in claims if c.last == acts[0].first - 1 and c.name in _ACTS_OF_BOTH]

@@ -112,6 +112,10 @@ def _in_words(row: Row, language: Language) -> tuple[Withdraws, set[int]] | None
                 if (one := _the_one_named(row, first, language)) is not None:
                     return _made("mark", one, row, row.sentence_start(first), until), _sentence(row, row.sentence_start(first))
                 before = any(item.concept in ("SIZE", "TAPED", "STAPLED", "FITTING") or item.concept.startswith("K_") for item in row.items[:first])
+                if what == "alone":  # of the note before; behind words of a piece it is not told of which
+                    if before:
+                        continue
+                    what = "last"
                 this = _names_this(row.words(first, until))
                 return _made("last" if what == "this" and not before and not this else what, None, row, first, until), _sentence(row, first)
             named = next(row.find(f"(?:DET|FITTING|NUMBER|KIND){{0,3}} (?P<m>{MARK})", until, last), None)
