@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.en_asides import ENGLISH_ASIDES
+from logbook.languages.en_belied import ENGLISH_BELIED
 from logbook.languages.en_came_off import ENGLISH_CAME_OFF
 from logbook.languages.en_echoes import ENGLISH_ECHOES, ENGLISH_OWN_QUESTIONS
+from logbook.languages.en_no_longer import ENGLISH_NO_LONGER
 from logbook.languages.en_not_so import ENGLISH_NOT_SO
 from logbook.languages.en_plain_notes import ENGLISH_PLAIN_NOTES
 from logbook.languages.en_voices import ENGLISH_ORDERS, ENGLISH_VOICES
@@ -23,4 +25,4 @@ ENGLISH_TICKS = Ticks(
     zero="0|zero",
     small="(?: (?:down|in|on|up|out|it|clean|visible|all|dry))?",
 )
-ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, own_questions=ENGLISH_OWN_QUESTIONS, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=replace(ENGLISH_ASIDES, said=(*ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES)))
+ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, own_questions=ENGLISH_OWN_QUESTIONS, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=replace(ENGLISH_ASIDES, said=(*ENGLISH_NO_LONGER, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED)))

@@ -27,6 +27,9 @@ _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dea
 # how big the damage is, right before its name
 _MEASURED = r"(?: (?:an?|the|about|maybe|\d[\d/. -]*|(?:one|two|three|four|five|six|half|quarter|eighth|sixteenth|three-quarter|half-inch|quarter-inch|one-inch|two-inch|three-inch|inch-and-a-half)|and|of|inch|inches|in|mm|mil|millimeter|cm))*"
 
+_TAKES = r"(?:scratch|scrap|strike|delete|erase|drop|lose|kill|toss|trash|dump|discard|cancel|void|remove|wipe|clear|ignore|disregard|throw (?:out|away)|take (?:out|back))"
+_TOLD = r"(?:(?:the|that|this|my) (?:very )?(?:last|previous|whole|first|other)? ?(?:last |previous )?(?:note|one|message|recording|entry|thing|memo)|(?:my|the) last|what i|anything i|everything i|any of (?:it|that|this)|(?<=scratch )(?:that|it|this)|(?<=scrap )(?:that|it|this)|(?<=delete )(?:that|it|this)|(?<=erase )(?:that|it|this)|(?<=strike )(?:that|it|this))"
+
 ENGLISH_TURNS = Turns(
     over_there=r"(?:inch(?:es)? )?(?:apart )?(?:(?:every ?where|every ?place|any ?where) else|elsewhere|(?:past|beyond|after) (?:it|that|there|the \w+)|from there|(?:on )?the rest\b|(?:further|farther) (?:down|on|along|up)|(?:toward|towards|near|nearer|nearing|by|along|around|at|over by|close to|next to|down|up|across) (?:the|that|one|each|both|where|my|its)\b|on (?:top|bottom|back|some|most|others)\b|for the (?:last|first|rest|final)\b)",
     spreads=r"(?:drift|stretch|wander|creep|crept|spread|open|widen|stray|slip|slid|slide|grow|grew|jump|wide|widen|sneak|run|ran|stretch|relax|balloon|float|go|goes|went|going|gets?|get(?=ting)t|got|end(?:ed)? up(?: closer| nearer| more like)?|let (?:it|them) (?:go|slip|slide|drift|run))(?:e?s|e?d|ing|ped|ping)?(?: (?:up|out|wider|off|all the way|it|them|on|as far as|clear|way|apart))* (?:out |up )?to|became|turned into|then(?: there's| there is| comes| i've got| i got| you hit)? (?:a|one|this one) (?:short |bad |little )?(?:stretch|spot|place|run|section|bit|patch)",
@@ -298,12 +301,17 @@ ENGLISH_TURNS = Turns(
     others_of_them=r"(?:and |but |so )*(?:all )?(?:of )?(?:the (?:others?|rest|remaining|remainder)(?: (?:two|three|four|five|ones|pieces|of (?:them|'em)|\d))*)",
     formerly=(r"(?:i|we)(?:'d| had)? (?:said|told (?:you|them|him)|gave (?:you|them)|called (?:it|that|it in|in)|sent (?:it )?in|put (?:it )?down|wrote (?:it )?down|had it (?:down )?as|reported)\b", r"not (?:the|what) [\w ]*(?:i|we) (?:called in|said|told you|sent in|gave you)"),
     earlier=r"(?:from|i did|i made|i sent(?: in)?|i told you about|i called in|we did|i logged|i reported|i recorded|i turned in|i gave you|i talked about|i built|we logged|we built|i spoke of) (?:this morning|earlier(?: today)?|before|yesterday|last night|the other day|monday|tuesday|wednesday|thursday|friday|last week|before lunch|first thing|in the morning|an hour ago|a while ago|the morning|last time|this afternoon)",
+    keeps=(
+        rf"(?:don't|dont|do not|never|please don't|better not|shouldn't|wouldn't|won't|mustn't|didn't|not|no (?:need|reason|call|cause|point|use)(?: for you| at all)? (?:to|in)|(?:don't|didn't|doesn't) (?:need|have|want)(?: you)? to|needn't|nobody (?:needs|has) to|no sense(?: in)?|rather than|instead of)(?: (?:you|go|and|to|ever|even|just|please|going|gonna|really|want))* {_TAKES}(?:ing)? {_TOLD}(?![\w'])"
+        rf"|(?<![\w']){_TAKES} {_TOLD}[^.?;]{{0,30}}?,? but (?:don't|do not|i won't|i didn't|didn't|leave it|keep it|never mind|i changed my mind|no)(?![\w'])"
+    ),
     takes_back=(
         ("last", r"{verb} please (?:the |that |my )?(?:very )?(?:last|previous|latest) (?:note|message|recording|audio|one)(?: before)?"),
         ("last", r"{verb} (?:please )?(?:the |my |that )?(?:note|message|recording|audio) (?:of |from )?before(?: this)?(?: please)?"),
         ("last", r"(?:the |my )?(?:last|previous) (?:note|message|recording|audio)(?: before)? (?:is|was) (?:not (?:good|correct|right)|wrong|bad|a mistake|mistake|no good),? (?:so |please |you can )*{verb}(?: it)?(?: please)?"),
         ("last", r"{verb} (?:the |that |my |what |everything |all (?:the |that )?)*(?:(?:last|previous|latest) )?(?:note|one|message|recording|thing|entry|bit|memo|stuff)? ?(?:that )?i(?:'ve)? just (?:gave|sent|said|told|recorded|made|left|did|put in|handed in|given|talked about)(?: you| in| them)?"),
         ("last", r"{verb} (?:out )?(?:the |that |my )(?:very )?(?:last|previous|latest) (?:note|one|message|recording|thing|entry|bit|memo)(?: i (?:sent|gave you|said|made|recorded|did|left))?(?: out| back| down| off)?"),
+        ("last", r"{verb} (?:what|whatever|everything|anything|all|all that|the stuff) (?:that )?i(?:'ve| have)? just (?:said|told (?:you|them)|sent|gave you|recorded) (?:on|about|for|of) (?:the|that|this|my) [a-z]+(?: piece| one)?(?= ?[,.!]| ?$)"),
         ("mark", r"{verb} (?:the |that |my )(?:note|entry|one|recording|message|memo)(?: i (?:sent|gave you|made|left))? (?:on|about|for|of|with) "),
         ("mark", r"{verb} (?:what|whatever|everything|anything|all|the stuff|that stuff|all that) (?:that )?i(?:'d| had|'ve)? (?:just )?(?:said|told (?:you|them|him)|sent|gave you|logged|called in|reported|put down|recorded|wrote)(?: in)?(?: earlier| before)? (?:on|about|for|of|regarding) "),
         ("mark", r"(?:ignore|disregard|strike|delete|erase|cancel|void|remove|(?:don't|do not) count|(?:forget(?: about)?|never ?mind|(?P<d>drop)|kill|skip|scratch)(?= (?:(?:number|piece|fitting|section) )?[\w-]+(?: [\w-]+)?(?: please)?(?:(?(d)(?!))$|,? " + _NO_SUCH + r"))) "),

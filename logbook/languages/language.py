@@ -79,6 +79,7 @@ class Turns:
     degrees: tuple[str, ...] = ()
     alone: tuple[str, ...] = ()
     left_to_do: tuple[str, ...] = ()
+    keeps: str = "(?!)"  # in a sentence that would take something back: it is not to be taken back
     excepts: tuple[str, ...] = ()
     sides_only: tuple[str, ...] = ()
     closes: tuple[str, ...] = ()

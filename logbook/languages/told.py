@@ -217,6 +217,8 @@ class Aside:
     states: tuple[tuple[str, object], ...] = ()
     names: bool = False  # the piece they name is his own
     unless: str = ""  # in the words they were found in
+    kinds: tuple[str, ...] = ()  # kinds of fitting that alone can have what it states
+    corrects: bool = False  # what it states sets right what was told before
 
 
 @dataclass(frozen=True)

@@ -211,7 +211,7 @@ def _claims(row: Row, one: Sketch, match: re.Match[str], aside: Aside) -> Iterat
             first, last = one.item(match.start()), _behind(one, match.end())
         for fact in facts:
             if not isinstance(value, str) or _may_be(fact, value):
-                yield claim(row, fact, value, first, last, hedged=False)
+                yield claim(row, fact, value, first, last, hedged=False, kinds=aside.kinds, corrects=aside.corrects)
 
 
 def _may_be(fact: str, said: str) -> bool:

@@ -29,6 +29,9 @@ _SAYS = ("scratch", "strike", "scrap", "borra", "olvida", "forget")
 
 def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None, set[int]]:
     """What this note takes back of the log, and the items that say so."""
+    kept = _kept(row, language)
+    if kept:
+        return None, kept
     said = _in_words(row, language)
     if said is not None:
         return said
@@ -67,6 +70,21 @@ def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None
         at = row.items.index(only[0])
         return _made("last", None, row, at, at + 1), set(range(len(row.items)))
     return None, set()
+
+
+@cache
+def _keeps(code: str) -> Likely:
+    return Likely(LANGUAGES[code].turns.keeps)
+
+
+def _kept(row: Row, language: Language) -> set[int]:
+    """ "Don't scratch that last note, it was right after all": the words of a note that is not to be taken back, and take nothing back."""
+    match = _keeps(language.code).search(row.text.lower().replace("’", "'"))
+    if match is None:
+        return set()
+    first = next(at for at, item in enumerate(row.items) if item.end > match.start())
+    last = next((at for at in range(first, len(row.items)) if row.items[at].start >= match.end() and row.items[at].concept in ("COMMA", "STOP", "QUERY")), len(row.items))
+    return set(range(first, last))
 
 
 _VERB = (
