@@ -132,6 +132,7 @@ _BEFELL: tuple[tuple[str, str], ...] = (
     ("wet", "le cayó agua|le cayó agua encima|le entró agua|le llovió|se le metió el agua|le cayó la lluvia|agarró agua|agarró humedad|le escurrió agua|le goteó agua|amaneció mojado|amaneció mojada|llegó mojado|llegó mojada|mojadito|mojadita|chorreando|empapado de agua|está húmedo|está húmeda|quedó húmedo|quedó húmeda|con humedad"),
     ("tear", "raya profunda|rayón profundo|rayón|rayones|tajada|se le rompió el foil|se le rompió el papel|se rompió el foil|se rompió el papel|rajón|rajadita|rasgada|rasgadita|rajada|rotura|rotito|un rompido|cortadita|una cortada|tajo|se trozó"),
     ("puncture", "piquete|ponchón|ponchadura|hoyo|hoyito|hoyote|boquete en el foil|un piquetito|le hicieron un hoyo|le picaron|lo picaron|la picaron"),
+    ("crushed", "|".join(f"{whom} {did} {where}" for whom in ("me", "nos", "le", "se le") for did in ("aplastaron", "apachurraron", "abollaron", "machucaron", "golpearon", "sumieron", "aplastó", "apachurró") for where in ("la esquina", "una esquina", "las esquinas", "la orilla", "una orilla", "la punta"))),
     ("crushed", "sumido|sumida|le pisaron la esquina|le pisaron|lo pisaron|la pisaron|golpes|golpecito|un trancazo|chipote|le dieron un golpe|le pegaron|lo aplastaron|la aplastaron|aplastadito|hundimiento|le cayó algo encima"),
 )
 UNHARMED = (

@@ -59,7 +59,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("RUBBED", "tallda|talldo|tllada|tllado|tllda"),
     ("TABS", "pestañas de tape|pestañas de teip|tiras de tape|tiras de teip|tiritas de tape|tiritas de teip|tiritas de cinta|pestañitas de tape|pestañitas de cinta|pestañitas"),
     ("FACING", "facing|el facing|forro|el forro|foil|el foil"),
-    ("CLINCHED", "con la pata volteada|con las patas volteadas|con la pata doblada|con las patas dobladas|la pata volteada|las patas volteadas|la pata doblada|las patas dobladas|con la puntita volteada|con las puntas volteadas"),
+    ("CLINCHED", "la grapa abierta|con la grapa abierta|las grapas abiertas|con las grapas abiertas|la pata abierta|con la pata abierta|las patas abiertas|con las patas abiertas|con la pata volteada|con las patas volteadas|con la pata doblada|con las patas dobladas|la pata volteada|las patas volteadas|la pata doblada|las patas dobladas|con la puntita volteada|con las puntas volteadas"),
     ("APART", "entre grapa y grapa|entre colgador y colgador|entre soporte y soporte|entre colgante y colgante|entre pestaña y pestaña|entre tornillo y tornillo|entre una grapa y otra|entre cada grapa"),
     ("WORD", "no hallé|no encontré"),
     ("WORD", "|".join(_TOO_BIG)),

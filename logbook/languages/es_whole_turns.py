@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from logbook.languages.es_whole_turns_facts import CUT_AWAY, FACTS
 from logbook.languages.es_whole_turns_measured import MEASURED
+from logbook.languages.es_whole_turns_run_on import RUN_ON
 from logbook.languages.es_whole_turns_sides import SIDES
 from logbook.languages.es_whole_turns_words import (
     ALONE,
@@ -211,7 +212,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     asked_done=_ASKED_DONE,
     instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
     faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
-    facts=(*SIDES, *MEASURED, *FACTS),
+    facts=(*SIDES, *RUN_ON, *MEASURED, *FACTS),
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,

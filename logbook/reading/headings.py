@@ -24,6 +24,7 @@ from logbook.reading.no_marks import (
 )
 from logbook.reading.other_things import of_a_machine
 from logbook.reading.phrasing import words_of
+from logbook.reading.runs import hung_runs
 
 NOT_THE_ONE = "NOT DET (?:NUM|GENERIC|FITTING) (?:WITH|NO|NOT|HAVE|I|THIS|WORD)"  # "isn't the one with no vanes": tells of another
 STOPS = "STOP QUERY"
@@ -55,6 +56,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             for at in ats:
                 kind_at = at + 1 + (row.items[at + 1].concept == "DET")
                 add(Mention(at, kind_at + 1, kind=row.items[kind_at].value, kind_at=(kind_at, kind_at + 1), mark=mark_text(row, at, at + 1, language), mark_at=(at, at + 1)))
+    hung = next((at for at, item in enumerate(row.items) if item.concept == "K_HANGER"), None)
+    for first, at in hung_runs(row) if hung is not None else ():
+        add(Mention(first, at + 1, kind="hanger", kind_at=(hung, hung + 1), another=True))
     if language.code == "es":
         for mention in _several(row, taken | used, language):
             add(mention)

@@ -9,7 +9,7 @@ from logbook.reading.acts_meant import ACTS
 from logbook.reading.items import concept_at
 
 _TOP_AND_BOTTOM = {"techo": "top", "piso": "bottom"}
-CONCEPTS = ("K_STRAIGHT", "K_PLENUM", "UNDONE", "K_OFFSET", "NOT_MARK", "BRANCH_WORD", "OFFSETS", "K_TEE", "K_END_CAP", "PLACE_NOUN", "K_ELBOW", "K_COLLAR")
+CONCEPTS = ("K_STRAIGHT", "K_PLENUM", "UNDONE", "K_OFFSET", "NOT_MARK", "BRANCH_WORD", "OFFSETS", "K_TEE", "K_END_CAP", "PLACE_NOUN", "K_ELBOW", "K_COLLAR", "TIE_RODS")
 
 
 def meant(done: list, items, place: int, ahead: str, past_article: str, said: str, text: str) -> None:
@@ -49,8 +49,17 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="SIDE", value=(_TOP_AND_BOTTOM[said],))  # "techo baja cuatro en dieciséis"
     elif item.concept in ("K_STRAIGHT", "BRANCH_WORD") and said in ("tramo", "ramal", "el ramal") and ahead in ("NUM", "MARKED") and _is_a_run(done, place):
         done[place] = replace(item, concept="RUN", value=None)
+    elif item.concept == "TIE_RODS" and said.endswith(("tirante", "tirantes")) and _in_feet(items):
+        done[place] = replace(item, concept="K_HANGER", value="hanger")  # "en la línea 7 puse tirantes cada siete pies": of a run, and of no piece
     elif item.concept in ("K_ELBOW", "K_COLLAR") and _of_the_body(items, place, text):
         done[place] = replace(item, concept="WORD", value=None)  # "me duele el codo", "mi bota"
+
+
+def _in_feet(items) -> bool:
+    """Whether feet are told, of a run or of nothing, and no piece is named: reinforcement is of a piece."""
+    if any(item.concept.startswith("K_") and item.concept != "K_HANGER" or item.concept in ("FITTING", "MARKED") for item in items):
+        return False
+    return any(item.concept == "LEN" and getattr(item.value, "unit", None) == "ft" for item in items)
 
 
 def _so_far(items, at: int) -> bool:

@@ -51,12 +51,20 @@ def places(row: Row, language: Language) -> list[Claim]:
         led = first > 0 and not _leads_there(row, first - 1) and (row.items[first - 1].concept == "ON" or row.text[row.items[first - 1].start : row.items[first - 1].end].lower() in words_of("small.led"))
         while start is None and first < at and row.items[first].concept in ("DET", "THIS"):
             first += 1
-        if start is None and not led:
+        if start is None and not led or first > 1 and row.items[first - 1].concept in ("ON", "DET") and _none_there(row, first):
             continue
         one = claim(row, "place", row.words(first, last), first, last)
         made.append(one)
         done = last
     return made
+
+
+def _none_there(row: Row, first: int) -> bool:
+    """ "Porque no había en la bodega": where there was none of it, and not where the piece is."""
+    at = first - 1
+    while at > 0 and row.items[at].concept in ("ON", "DET"):
+        at -= 1
+    return row.items[at].concept == "NO" and " " in row.words(at, at + 1)
 
 
 def _kept_before(row: Row, at: int) -> int:

@@ -30,6 +30,10 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
         backs = row.items[last - 1].took_back
         one = claim(row, "run", value, match.start("w"), match.end("w"))
         made.append(replace(one, took_back=tuple(TakenBack(str(b.value.value), b.start, b.end) for b in backs if b.concept == "NUM")))
+    for first, at in hung_runs(row):
+        if at not in taken:
+            taken.update(range(first, at + 1))
+            made.append(claim(row, "run", mark_text(row, at, at + 1, language), first, at + 1))
     for match in row.find(f"(?P<k>KIND) NUMBER? {MARK} COMMA? (?P<w>(?:ON|FROM) DET? BRANCH_WORD NUMBER? (?P<m>{MARK})) (?=SEP|$|BE|HAVE|AND|WITH)"):  # "pieza recta 14 en el ramal dos"
         if row.items[match.start("k")].concept not in _OF_A_BRANCH and not taken.intersection(range(*match.span("w"))):
             taken.update(range(*match.span("w")))
@@ -53,6 +57,23 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
         one = claim(row, "run", str(number[0]), *match.span("w"))
         made.append(replace(one, read_as=f"{row.text[row.items[match.start('w')].start:row.items[match.start('w')].end]} {number[1]}"))
     return made
+
+
+def hung_runs(row: Row) -> list[tuple[int, int]]:
+    """ "Colgantes en la línea siete cada siete pies y en la ocho cada seis": where the words of each further run begin, and the item of its number."""
+    found: list[tuple[int, int]] = []
+    kinds = [at for at, item in enumerate(row.items) if item.concept.startswith("K_")]
+    if not kinds or any(row.items[at].concept != "K_HANGER" for at in kinds):
+        return found
+    first = next((match.start("m") for match in row.find("RUN (?P<m>NUM)")), None)
+    numbers = [] if first is None else [row.items[first].value.value]
+    for match in row.find("(?:COMMA|AND|STOP) (?:AND )?(?P<w>ON (?:DET|RUN|DET RUN) (?P<m>NUM)) (?=BE? (?:EVERY|TO|ON)? (?:LEN|NUM))"):
+        value = row.items[match.start("m")].value.value
+        spaced = any(item.concept in ("LEN", "NUM") for item in row.items[: match.start()][-3:])
+        if first is not None and first < match.start() and spaced and value not in numbers:
+            numbers.append(value)
+            found.append((match.start("w"), match.start("m")))
+    return found
 
 
 _OF_A_BRANCH = ("K_BRANCH", "K_COLLAR", "K_REGISTER", "K_ACCESS_DOOR")  # these sit on a branch that is a piece

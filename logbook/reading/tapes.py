@@ -227,6 +227,10 @@ def _bare_width(row: Row, at: int) -> bool:
     return row.items[at].concept == "NUM" and row.items[at - 1].concept == "OF" and 2 <= row.items[at].value.value <= 4 and ends in ("MARK181", "CLOSURE")
 
 
+def _rubbed_on(found: Found):
+    yield found.claim("taped", True, group="w", weak=True)
+
+
 def _went_on(found: Found):
     """ "the tape went on good", "tape's back on" """
     behind = found.row.text[found.row.items[found.match.end("w") - 1].end :].lower().split()[:1]
@@ -321,6 +325,7 @@ FRAMES = (
     # closures
     Frame("(?P<w>ME FILLER? (?P<f>FILLER) DET? MARK181) (?=SEP|$|AND|BUT)", _i_put),  # "I put the 181A-P"
     Frame("(?P<m>MARK181)", _mark),
+    Frame("(?P<w>MARK181) OF (?:LEN|NUM) (?:AND|COMMA)? (?=RUBBED)", _rubbed_on),  # "181A-P de tres pulgadas y tallado"
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
     Frame("(?P<w>NOT IT? SEALED (?:FILL|BRANCH_WORD|JOINT|SIDE|END){0,3} NOT?) (?=SEP|$|AND)", _flag("taped", False)),  # "no sellé el ramal"
     Frame("(?P<w>UNTAPED)", _flag("taped", False)),
