@@ -20,6 +20,8 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
     done: list[Item] = []
     admits = bool(forms.misspoke) and re.search(forms.misspoke, text.lower()) is not None
     for place, item in enumerate(items):
+        if item.concept == "NO" and done and _sorry_for(items, place, text):
+            continue  # "half inch staples in, no, sorry, three eighths": denies nothing
         if item.concept == "NUM" and concept_at(items, place + 1) == "BE" and concept_at(items, place + 2) in ("SIZE", "LEN") and concept_at(done, len(done) - 1) in ("COMMA", "FIX", "STOP"):
             done.append(item)  # "hold on, one's ten by twelve": the piece
             continue
@@ -79,6 +81,12 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
             item = replace(item, took_back=(*first.took_back, replace(first, took_back=())))
         done.append(item)
     return tuple(done)
+
+
+def _sorry_for(items, place: int, text: str) -> bool:
+    """Whether a no and a word of correction stand between signs, and a measure behind them."""
+    ahead = [item for item in items[place + 1 : place + 5] if item.concept != "COMMA"]
+    return _says_no(items[place]) and len(ahead) > 1 and ahead[0].concept == "FIX" and ahead[1].concept in MEASURES and items[place - 1].concept in ("COMMA", "STOP")
 
 
 _ADMITTED = ("COMMA", "STOP", "BUT", "IT", "THIS", "BE", "FILLER", "DET", "AND", "NO", "FIX")

@@ -347,6 +347,9 @@ FRAMES = (
     Frame("STAPLES (?:ME|HAVE|ONLY|FILL){0,4} (?P<w>MOVE (?P<n>LEN|FRAC) HIGH)", _length("staple_leg", most=Fraction(3, 2))),
     Frame("(?:STAPLED|STAPLES) (?:FILL|COMMA|WITH|AND|EVERY|LEN|NUM|OF|FRAC){0,7} (?P<w>LEG (?:FILL|CLINCHED|MOVE_OUT){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE)) (?!DET? (?:LEN|FRAC|BOARD|NUM|WORD))", _clinch),
     Frame("(?:STAPLE|STAPLES) (?P<w>LEG (?:FILL|I|WORD){0,3} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|LEVEL|SHOWS|DAMAGE|UNDONE|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
+    Frame("(?P<w>LEG COMMA (?P<to>OUTSIDE|INSIDE)) (?=SEP|$|AND)", _clinch),  # "half inch legs, turned out"
+    Frame("COMMA DET? (?P<w>LEG (?:BE|ALL){0,2} (?P<to>OUT|OUTSIDE)) (?=SEP|$|AND|EVERY)", _clinch),  # "quarter inch staples in it, legs out"
+    Frame("(?<!NO)LEN EVERY (?:ON|FROM|WITH) DET? (?P<w>STAPLES) (?=SEP|$|AND)", _flag("stapled")),  # "two inch spacing on the staples"
     Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL){0,2} (?P<to>OUTSIDE|INSIDE))", _legs_go),
     Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL|ALL){0,2} (?P<o>WORD|CLINCHED|BENT|TURNING) (?P<to>IN|OUT)) (?=SEP|$|WORD OF|AND|BUT|NOT)", _legs_go),  # "legs folding in instead of out"
     Frame("(?P<w>STAPLES (?:FILL|BOTH|ALL){0,3} (?P<o>WORD|CLINCHED|BENT|TURNING) (?P<to>IN|INSIDE|OUTSIDE)) (?=SEP|$|WORD OF|AND|BUT)", _legs_go),  # "the staples are bending in"

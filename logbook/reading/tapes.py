@@ -216,9 +216,15 @@ def _laid(found: Found):
         yield found.claim("taped", True, group="w", weak=True)
         return
     before = behind >= 0 and at - behind <= 4 and (row.items[behind].concept in (*_BESIDE, "NUM") or _lays(row, behind))
-    after = ahead < len(row.items) and ahead - at <= 4 and (row.items[ahead].concept in _THEN or _bare_width(row, ahead))
+    after = ahead < len(row.items) and ahead - at <= 4 and (row.items[ahead].concept in _THEN or _bare_width(row, ahead) or _over_a_joint(row, ahead))
     if (before and not row.is_blank(behind)) or (after and not row.is_blank(ahead)):
         yield found.claim("taped", True, group="w", weak=True)
+
+
+def _over_a_joint(row: Row, at: int) -> bool:
+    """ "Just tape over the joint"."""
+    behind = [item.concept for item in row.items[at + 1 : at + 3] if item.concept != "DET"]
+    return row.items[at].concept == "OVER" and behind[:1] in (["JOINT"], ["FLAP"])
 
 
 def _bare_width(row: Row, at: int) -> bool:
@@ -310,6 +316,8 @@ FRAMES = (
     Frame("TAPES (?:TAPES|OF|COMMA|FITTING|NUMBER|WORD){1,3} (?P<w>(?P<n>LEN)) (?=SEP|$|AND|VOID|WORD (?:NO|NOT|TRADE_NOISE)|TAPE|RUBBED|STAPLES|FROM|OF|MARK181)", _width),
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|VOID|WORD (?:NO|NOT|TRADE_NOISE)|IN_PLACE|FILLER|RUBBED)", _width),
     Frame("(?:TAPE|TAPED) COMMA (?P<w>(?P<n>LEN)) (?=COMMA? (?:MARK181|CLOSURE))", _width),
+    Frame("MARK181 (?P<w>(?P<n>LEN) WIDE?) (?=ALL|AROUND|ON (?:ALL|BOTH|DET|EACH)|OVER|SEP|$|AND)", _width_of_mark),  # "ran the 181A-P three inch all four sides"
+    Frame("WITH DET? (?P<w>(?P<n>NUM)) TAPE? MARK181", _width_of_mark),  # "taped with two and a half 181A-P"
     Frame("MARK181 COMMA (?P<w>(?P<n>NUM)) (?=SEP|$)", _half_of_mark),
     Frame("MARK181 (?P<w>(?P<n>NUM)) (?=COMMA LEN BOARD|SEP RUBBED|RUBBED|AND RUBBED)", _width_of_mark),
     Frame("TAPES (?:FROM|OF|ON) DET? (?:KIND|FITTING|GENERIC) NUMBER? (?:NUM|MARKED)? (?:COMMA|SIZE|RUN|NUM|OF){0,6} (?:BE|TAKES) OF? (?P<w>(?P<n>LEN|FRAC) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta del tramo nueve es de dos pulgadas"
@@ -343,6 +351,7 @@ FRAMES = (
     Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", _is_on),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
     Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),
+    Frame("(?P<w>SCRIM COMMA (?:BE|IT){1,2} ALL? SHOWS)", _flag("scrim_shows")),  # "I checked the scrim, it's showing everywhere"
     Frame("(?P<w>DET? SCRIM (?:FILL|HAVE){0,2} MOVE_UP)", _flag("scrim_shows")),
     Frame("(?P<w>(?:SEE|SHOWS) (?:DET){0,1} SCRIM)", _flag("scrim_shows")),
     # the surface
