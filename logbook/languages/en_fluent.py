@@ -31,6 +31,7 @@ ENGLISH_FLUENT = Fluent(
     numbered=frozenset(
         "number fitting piece section joint run straight elbow tee wye cap collar transition reducer offset plenum branch sleeve box connection boot door by x".split()
     ),
+    before_measure=frozenset("back in out down up over every at about apart".split()),
     says_again=frozenset(
         f"not no never nothing none nobody the a i we he they my our it's i'm i've we're there's that's and but so every to at of with from for by in on is are was were he's if when {_DENIED}".split()
     ),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 
 from logbook.languages.en_asides import _FACES, _IN_OR_OUT, _SET_IN, _SET_OUT, _SO, _STEP
+from logbook.languages.en_long_ago import ENGLISH_LONG_AGO
 from logbook.languages.told import Aside
 
 _DISMISS = r"(?:(?:you can |please |kindly |somebody |just |so |i'd |you'd better |better )*(?:(?:pay|paid|paying) no (?:mind|attention|heed)|don't (?:you )?(?:ever |even |go )?(?:believe|listen|trust|buy|fall for|worry|get fooled)|never mind|ignore|disregard|forget|tear up|rip up|throw (?:out|away)|toss|scratch|cross out|erase|take no notice))"
@@ -12,6 +13,7 @@ _ECHO = r"(?: (?:because|cause|but|and|yes|well|oh|,))* (?:it|they|that|mine|she
 _FOLK = r"(?:crews?|guys?|fellas?|people|folks|outfits?|shops?|kids?|helpers?|fitters?|installers?|tradesmen|apprentices?|contractors?|hacks?|amateurs?|the trade|town|world)"
 
 ENGLISH_NOT_SO = (
+    *ENGLISH_LONG_AGO,
     # --- what is told, written or asked of it, and is not so: it states nothing, whatever it was
     Aside(rf"(?P<x>{_SO}{_DISMISS}(?: (?!it's|it is)[^ .?,;]+)*? {_TELLER}[^.?,;]*)(?= [.,;](?!{_ECHO})|$)", ("mind", "attention", "heed", "believe", "listen", "trust", "ignore", "disregard", "forget", "tear up", "rip up", "throw out", "scratch", "cross out", "erase", "toss", "buy ", "fall for", "worry"), names=True),
     Aside(r"(?P<x>(?:don't|do not|never|nobody|no one|somebody|better not|you better not|let's not|(?:you|they|he|she) (?:can't|cannot|can not|shouldn't|better not))(?: (?:you|ever|dare|even|just|anybody|anyone|better|please|go|come|try|and|to))* (?:write|writing|wrote|put(?=ting|[^.?,]* down| in)|log|logging|note|mark|report|call|say|saying|tell|telling|claim|enter|type|record)(?: (?:down|up|in|me|him|her|them|the \w+|around|it))*(?: that| how)? (?:#|[\w-]+|it)(?: ?(?:'s|is|was|are|has|had|got|isn't|wasn't|hasn't|didn't|came|went|leaks?)) [^.?,;]*)(?= [.,;] (?:because |cause |but |and )*(?:it's|it is|it has|it got|they're|they are|i|we|mine is|#|#'s|# is)(?: [\w]+)? <[dn]>)", ("don't", "do not", "never", "nobody", "no one", "better not", "let's not", "can't", "cannot", "shouldn't"), names=True),

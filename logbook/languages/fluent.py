@@ -23,6 +23,7 @@ class Fluent:
     numbered: frozenset[str] = frozenset()  # right before a number: it counts nothing
     says_again: frozenset[str] = frozenset()  # begins what is said twice by stumbling
     again_at_once: frozenset[str] = frozenset()  # the same, where no sign stands between
+    before_measure: frozenset[str] = frozenset()  # right before a number of any size, where one is heard to think between them
     # --- sentences that are none: the ear set a stop for a breath
     leads: frozenset[str] = frozenset()  # first words of `fragments`
     fragments: str = "(?!)"  # the whole of it goes on with the sentence before it; a regular expression over lower-case words

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
+from logbook.languages.plainer import Plainer
 from logbook.languages.run_on import RunOn
 from logbook.languages.small import Small
 from logbook.languages.thumbs import Thumbs
@@ -331,6 +332,7 @@ class Language:
     thumbs: Thumbs = Thumbs()
     together: Together = Together()
     fluent: Fluent = Fluent()
+    plainer: tuple[Plainer, ...] = ()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
     elsewhere: Elsewhere = Elsewhere()

@@ -36,7 +36,7 @@ def smoothed(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
         first = at
         while at < len(found) and (at in dropped or found[at].low in _PAUSES or found[at].low in _STOPS):
             at += 1
-        means = _instead(text, found, first, at, dropped, words)
+        means = _instead(text, found, first, at, dropped, words, code)
         start, end = found[first - 1].end if first else 0, found[at].start if at < len(found) else len(text)
         if means is not None and means != text[start:end]:
             made.append(Cut(start, end, means))
@@ -71,7 +71,7 @@ def _is_number(found, at: int, words: Fluent) -> bool:
     return at < len(found) and (found[at].sort == "number" or found[at].low in words.counts)
 
 
-def _instead(text: str, found, first: int, last: int, dropped: set[int], words: Fluent) -> str | None:
+def _instead(text: str, found, first: int, last: int, dropped: set[int], words: Fluent, code: str) -> str | None:
     """What is read between the words before `first` and from `last` on; None: what stands there."""
     signs = [found[at].low for at in range(first, last) if at not in dropped]
     stop = next((sign for sign in signs if sign in _STOPS), None)
@@ -84,11 +84,18 @@ def _instead(text: str, found, first: int, last: int, dropped: set[int], words: 
         return ""
     if last == len(found):
         return stop or ""
-    if joined(found, first - 1, last, words) if uttered else found[first - 1].low in words.open:
+    if joined(found, first - 1, last, words) or _measured(found, first - 1, last, words, code) if uttered else found[first - 1].low in words.open:
         return " "
     if lines or stop is not None and not (dots and _goes_on(found[last])):
         return f"{stop or '.'} "
     return ", " if signs else " "
+
+
+def _measured(found, before: int, behind: int, words: Fluent, code: str) -> bool:
+    """ "it goes back, uh, fifteen inches": how far, heard behind a moment's thought; "it's in, uh, four sides taped" begins anew."""
+    if found[before].low not in words.before_measure or not (found[behind].sort == "number" or found[behind].low in _number_words(code)):
+        return False
+    return not (behind + 1 < len(found) and found[behind + 1].low in ("side", "sides", "staple", "staples"))
 
 
 def _goes_on(token: Token) -> bool:

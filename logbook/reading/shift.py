@@ -20,7 +20,7 @@ def is_shift(row: Row, mentions: list[Mention], claims: list[Claim]) -> bool:
     names = {c.name for c in claims}
     opened = "SHIFT" in concepts or "DAY" in concepts[:5]
     method = names & {"board_thickness", "tape_width", "staple_leg", "closure_mark", "staple_spacing", "surface_temperature", "run", "air_leaves_by", "board_class"}
-    acts = {c.name for c in claims if not c.weak and not (c.name == "stapled" and row.items[c.first].concept == "STAPLES")} & {"taped", "stapled", "rubbed_down", "inlet_size", "side_moves", "(size)", "vanes", "(to_size)", "stage"}
+    acts = {c.name for c in claims if not c.weak and not (c.name == "stapled" and row.items[c.first].concept == "STAPLES") and not _is_a_label(row, c)} & {"taped", "stapled", "rubbed_down", "inlet_size", "side_moves", "(size)", "vanes", "(to_size)", "stage"}
     if any(c.value is False and c.name in ("stapled", "taped", "rubbed_down", "vanes") and not (opened and len(method) > 3 and _to_come(row, c)) for c in claims):
         return False  # what is not done is not done on a piece
     if method == {"run"} and any(item.concept in ("WILL", "PENDING") for item in row.items):
@@ -28,6 +28,11 @@ def is_shift(row: Row, mentions: list[Mention], claims: list[Claim]) -> bool:
     if opened:
         return bool(method) and not acts & {"(size)", "side_moves", "vanes", "taped", "(to_size)", "rubbed_down"}
     return len(method) >= 3 and not acts and bool(names & {"board_thickness"})
+
+
+def _is_a_label(row: Row, one: Claim) -> bool:
+    """ "Tape, 181A-P, three inch": what the day's tape is, as a form asks for it; nothing is taped yet."""
+    return one.name == "taped" and [item.concept for item in row.items[one.last : one.last + 2]] in (["COMMA", "MARK181"], ["COMMA", "CLOSURE"], ["SIGN", "MARK181"], ["SIGN", "CLOSURE"])
 
 
 def _to_come(row: Row, one: Claim) -> bool:
