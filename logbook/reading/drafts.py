@@ -52,9 +52,10 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
         if mention.corrects and mention.mark is not None and mention.kind is None and _spoken_of(row, made, mention):
             mention = replace(mention, corrects=False)  # "hold on, nine's ten by twelve": a piece named before
         now = made[regions[-1][1]]
+        if mention.listed >= 0 and mention.listed not in heads:
+            mention = replace(mention, listed=-1)  # the first of its list was spoken of before, and so may be this one
         if mention.listed >= 0:
-            begin(heads[mention.listed])
-            now = made[-1]
+            now = begin(heads[mention.listed])
         if mention.batch:
             kind = _kind_claim(row, mention)
             known = {draft.mark.value: place for place, draft in enumerate(made) if draft.mark is not None}
