@@ -7,6 +7,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from logbook import limits
 from logbook.decoding import sound
 from logbook.decoding.sound import RATE, Sound
 from logbook.hearing import cleaning, doubt, engine, prompt, scripted, second, windows
@@ -195,10 +196,14 @@ def together(ears, clips) -> list[Transcript]:
 
 
 def test_forty_clips_together_are_heard_as_each_alone(ears, clips, together):
+    """What is heard well is heard alike. Many at once are added up in another order than one, and how, hangs on the processor: a word that is faint both times may differ by it ("mandel", "mandal" at 0.15), and hardly any is."""
     alone = [ears.hear([one], languages=[row["language"]])[0] for one, row in zip(clips, CLIPS, strict=True)]
-    assert [one.text for one in alone] == [one.text for one in together]
-    for one, other in zip(alone, together, strict=True):
-        assert [w.second for w in one.words] == pytest.approx([w.second for w in other.words], abs=0.06)
+    assert [len(one.words) for one in alone] == [len(one.words) for one in together]
+    pairs = [pair for one, other in zip(alone, together, strict=True) for pair in zip(one.words, other.words, strict=True)]
+    unlike = [(w, o) for w, o in pairs if w.words != o.words]
+    assert not [(w, o) for w, o in unlike if max(w.heard, o.heard) >= limits.DEFAULTS["faint"] / 2]
+    assert len(unlike) <= len(pairs) / 100
+    assert [w.second for w, _ in pairs] == pytest.approx([o.second for _, o in pairs], abs=0.06)
 
 
 def test_words_come_in_order_with_their_place_second_and_probability(together, clips):

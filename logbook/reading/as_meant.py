@@ -41,7 +41,8 @@ def _spelled(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     own = phrases_said(found, job, code)
     made = tuple(cut for cut in cuts(text, found, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
     if made:
-        return _set_right(text, made, lambda text, found: _named(text, found, code, job, read), slips=True)
+        in_the_known = lambda text, found: _named(text, found, code, job, read)  # noqa: E731
+        return _set_right(text, made, lambda text, found: _smoothed(text, found, code, (plainly.cuts,), in_the_known), slips=True)
     return _named(text, found, code, job, read)
 
 
