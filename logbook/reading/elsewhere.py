@@ -17,7 +17,7 @@ from logbook.reading.batches import plural
 from logbook.reading.claims import Claim
 from logbook.reading.denials import DENIED, PAST
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely
+from logbook.reading.likely import Likely, alternatives, standing
 from logbook.reading.phrasing import word
 from logbook.reading.stance import CONDITION, DRAWING, OTHER, PLAN, Clause, built_so
 
@@ -30,6 +30,7 @@ _NAMES = ("NUM", "MARKED", "LETTER")
 class _Aside:
     cues: frozenset[str]
     words: Likely
+    ways: tuple[Likely, ...]  # its alternatives, each with letters of its own
     reach: str
     why: str
     keeps: bool
@@ -40,7 +41,7 @@ def _asides(code: str) -> tuple[_Aside, ...]:
     language = LANGUAGES[code]
     names = "|".join(sorted(language.names)) or "(?!)"
     fill = lambda words: words.replace("{name}", f"(?:{names})").replace("{who}", language.elsewhere.who or "(?!)")  # noqa: E731
-    return tuple(_Aside(one.cues, Likely(fill(one.words)), one.reach, one.why, one.keeps) for one in language.elsewhere.asides)
+    return tuple(_Aside(one.cues, Likely(fill(one.words)), tuple(map(Likely, alternatives(fill(one.words)))), one.reach, one.why, one.keeps) for one in language.elsewhere.asides)
 
 
 def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int, str]:
@@ -54,6 +55,7 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
     if not looked:
         return found
     begins = [one for one in looked if one.reach not in (BACK, WORDS)]
+    anywhere = [(one, ways) for one in looked if one.reach in (BACK, WORDS) and (ways := standing(one.ways, text))]
     carried: tuple[str, int, str] | None = None  # (reach, sentence, why)
     keeps = False
     for place, clause in enumerate(cut):
@@ -83,10 +85,9 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
             carried = carried if back is None else None
             if carried is not None and carried[0] == CLAUSE:
                 carried = None
-        for one in looked:
-            if one.reach in (BACK, WORDS):
-                if _apart(row, cut, place, begin, words, one, found) and one.reach == BACK and carried is None:
-                    carried, keeps = (SENTENCE, clause.sentence, one.why), False
+        for one, ways in anywhere:
+            if _apart(row, cut, place, begin, words, one, ways, found) and one.reach == BACK and carried is None:
+                carried, keeps = (SENTENCE, clause.sentence, one.why), False
     return found
 
 
@@ -202,11 +203,11 @@ def _harms(row: Row, clause: Clause, words: str, language: Language) -> bool:
     return own and word(language.code, "elsewhere.harms").search(words) is not None
 
 
-def _apart(row: Row, cut, place: int, begin: int, words: str, one: _Aside, found: dict[int, str]) -> bool:
+def _apart(row: Row, cut, place: int, begin: int, words: str, one: _Aside, ways: tuple[Likely, ...], found: dict[int, str]) -> bool:
     """Whether these words stand in the clause; the items they are of are put among those found."""
     clause, told = cut[place], False
     begin += len(words) - len(words := _LEAD.sub("", words))
-    for match in one.words.finditer(words):
+    for match in (match for way in ways for match in way.finditer(words)):
         if one.reach == WORDS:
             found.update({at: one.why for at in range(clause.first, clause.last) if row.items[at].start < begin + match.end() and row.items[at].end > begin + match.start()})
         else:

@@ -7,13 +7,13 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely
-from logbook.reading.phrasing import in_any, word, words_of
+from logbook.reading.likely import Likely, standing
+from logbook.reading.phrasing import begins, in_any, rows, word, words_of
 from logbook.reading.tokens import plain
 
 _LEADING = ("FILLER", "AND", "BUT", "COMMA", "THINK", "FIX", "OR", "THIS", "DET", "HEDGE", "LATER")
@@ -156,7 +156,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return None, 0, False  # "they've got me running board on the roof": and so he does
     if (head == "OTHER" or head == "WORD" and items[lead].value in language.names) and in_any("told.voices.helps").match(plain(row.words(clause.first, clause.last))) is not None:
         return OTHER, clause.first, False  # "Mike gave me a hand, stapled every two": the work is his own
-    if _voices(language.code) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items, language))) and _others_voice(row, clause, language):
+    if (voices := _voices(language.code, row.text)) and not (head == "OTHER" and (_called_to(row, clause, lead) or _harmed(row, clause, items, language))) and _others_voice(row, clause, voices):
         return OTHER, clause.first, True
     if head == "OTHER" and {"CLOSURE", "MARK181", "C_MASTIC"} & set(concepts) and _used_it(row, clause, language):
         return None, 0, False  # "they sent me gray tape so that's what went on"
@@ -187,17 +187,17 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     return None, 0, False
 
 
-@cache
-def _voices(code: str) -> Likely | None:
-    others = LANGUAGES[code].told.voices.others
-    return Likely("|".join(others)) if others else None
+@lru_cache(maxsize=8)
+def _voices(code: str, text: str) -> tuple[Likely, ...]:
+    """The ways to speak of another's words that may stand somewhere in a note: its clauses are tried with these alone."""
+    return standing(rows(code, "told.voices.others"), text.lower().replace("’", "'"))
 
 
-def _others_voice(row: Row, clause: Clause, language: Language) -> bool:
+def _others_voice(row: Row, clause: Clause, voices: tuple[Likely, ...]) -> bool:
     """ "The inspector thinks …", "the fellow upstairs taped …": another's words, or another's work."""
     said = row.words(clause.first, clause.last).lower().replace("’", "'")
     side = any(item.concept == "SIDE" for item in row.items[clause.first : clause.last])  # "the fellow on the lift dropped the top six"
-    return _voices(language.code).match(said) is not None and not _mistaped(row, row.items[clause.first : clause.last]) and (side or in_any("told.voices.harm").search(said) is None)
+    return begins(voices, said) is not None and not _mistaped(row, row.items[clause.first : clause.last]) and (side or in_any("told.voices.harm").search(said) is None)
 
 
 def _had_me(row: Row, clause: Clause, language: Language) -> bool:

@@ -12,7 +12,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language, State
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import Row
-from logbook.reading.likely import Likely, where_standing
+from logbook.reading.likely import AnyOf, Likely, alternatives, where_standing
 from logbook.reading.other_things import of_something_else
 from logbook.reading.parts import Part
 from logbook.reading.set_right import is_mended
@@ -87,14 +87,20 @@ def _anywhere(code: str) -> tuple[Likely, ...]:
     return tuple(Likely(pattern.pattern.replace("$", "").replace("^", "")) for _, pattern in _compiled(code))
 
 
+@cache
+def _apart(code: str, at: int) -> AnyOf:
+    """One of these patterns by its alternatives, each with its own letters."""
+    return AnyOf(rf"(?<![\w'])(?:{one})(?![\w'])".replace("$", "").replace("^", "") for words in LANGUAGES[code].states[at].words for one in alternatives(words))
+
+
 def _likely(row: Row, language: Language) -> list[tuple[State, Likely]]:
     """The states whose thing is spoken of and whose words are somewhere: of most notes none."""
     concepts, said = {item.concept for item in row.items}, plain(row.text)
     found = []
     for at in where_standing(_anywhere(language.code), said):
-        (state, pattern), anywhere = _compiled(language.code)[at], _anywhere(language.code)[at]
+        state, pattern = _compiled(language.code)[at]
         named = not concepts.isdisjoint(state.things) or not state.things or "DAMAGE" in state.things
-        if named and (not state.cues or any(cue in said for cue in state.cues)) and anywhere.regex.search(said):
+        if named and (not state.cues or any(cue in said for cue in state.cues)) and _apart(language.code, at).search(said):
             found.append((state, pattern))
     return found
 

@@ -57,13 +57,14 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
     denied: set[int] = set()
     if not language.turns.affirms:
         return made, spent, named
+    first = next((at for at, item in enumerate(row.items) if item.concept in DENIED or item.concept == "UNDONE"), len(row.items))  # before the first act nothing can be affirmed or denied
     for place, clause in enumerate(cut):
         hollow = _hollow(row, clause, language)
         if hollow:
             made += hollow
             spent.update(at for at in range(hollow[0].first, clause.last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in ("NUM", "FITTING", "NUMBER", "MARKED"))
             continue
-        if place == 0 or row.is_blank(clause.first) or clause.last - clause.first > 12 or any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
+        if place == 0 or first >= clause.first or row.is_blank(clause.first) or clause.last - clause.first > 12 or any(item.concept in DENIED for item in row.items[clause.first : clause.last]):
             continue
         words = _words(row, clause)
         yes = _says(words, language, "affirms")
