@@ -66,6 +66,14 @@ def _place(at: int, spans: list[tuple[int, int]]) -> int:
     return spans[-1][1]
 
 
+def tell_all(parts: tuple[Reading, ...]) -> bool:
+    """Whether every part names its piece, its kind and what was done, so that the note as a whole has nothing to add to it."""
+    own = [entry for one in parts for entry in one.fittings]
+    if not all(one.fittings and one.shift is None and one.withdraws is None for one in parts) or len({entry.fact("run") is None for entry in own}) > 1:
+        return False
+    return all(entry.same_as is None and {"kind", "mark"} <= {fact.name for fact in entry.facts} and any(fact.value in (True, False) for fact in entry.facts) for entry in own)
+
+
 def joined(whole: Reading, parts: tuple[Reading, ...]) -> Reading:
     """The parts as one reading; the whole note where it tells of the work as such, or names a piece that no part does."""
     own = [entry for one in parts for entry in one.fittings]

@@ -18,7 +18,7 @@ from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
 from logbook.reading.parting import parted
 from logbook.reading.parts import parts
-from logbook.reading.piece_by_piece import joined, read_parts
+from logbook.reading.piece_by_piece import joined, read_parts, tell_all
 from logbook.reading.pointing_back import pointing_back
 from logbook.reading.phrases import phrases_said
 from logbook.reading.phrasing import words_of
@@ -51,6 +51,8 @@ def _read_out(text: str, found, code: str, source: str | None, job, alone: bool 
     composed = None if alone else compose(items, text, language.letters, language.forms)
     if composed is not None and (at := parted(Row.of(text, composed), language)):
         parts_read = read_parts(text, at, lambda part: _read_out(part, tokens(part), code, source, job, alone=True))
+        if parts_read and tell_all(parts_read):
+            return joined(Reading(code, source, text), parts_read)
         whole = _read_as_one(text, items, found, code, source, job, composed)
         return joined(whole, parts_read) if parts_read else whole
     return _read_as_one(text, items, found, code, source, job, composed)

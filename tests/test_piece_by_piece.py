@@ -1,0 +1,35 @@
+"""A note on several pieces, each told whole: what is read of it is what is read of its parts alone."""
+
+from __future__ import annotations
+
+import pytest
+from reading_cases import CASES, FILES, load
+
+from logbook.reading import read
+
+
+def told_whole(text: str) -> str | None:
+    """The mark of the one piece that is named at once and told with its work; None of any other note, and of one with a run, which holds for the next piece too."""
+    told = read(text, language="en")
+    if len(told.fittings) != 1 or told.shift or told.withdraws or told.fittings[0].same_as or text[-1] not in ".!" or " of them" in text:  # "every one of them" may be of both
+        return None
+    facts = {fact.name: fact for fact in told.fittings[0].facts}
+    whole = {"mark", "kind"} <= facts.keys() and "run" not in facts and facts["kind"].start == 0 and any(fact.value is True for fact in facts.values())
+    return facts["mark"].value if whole else None
+
+
+def facts_of(text: str) -> list[list[tuple]]:
+    return [[(fact.name, fact.value, fact.hedged, fact.words) for fact in entry.facts] for entry in read(text, language="en").fittings]
+
+
+WHOLE = [(case.text, mark) for file in FILES for case in load(CASES / f"{file}.txt")[::5] if case.language == "en" and "\n" not in case.text and (mark := told_whole(case.text)) is not None]
+PAIRS = [(one, other) for (one, mark), (other, another) in zip(WHOLE[::2], WHOLE[1::2]) if mark != another]
+
+
+def test_there_are_such_notes():
+    assert len(PAIRS) > 100
+
+
+@pytest.mark.parametrize(("one", "other"), PAIRS)
+def test_each_piece_is_read_as_if_it_were_told_alone(one, other):
+    assert facts_of(f"{one} {other}") == facts_of(one) + facts_of(other)
