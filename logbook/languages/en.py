@@ -12,9 +12,11 @@ from logbook.languages.en_numbers import ENGLISH_LONE_NUMBERS, NUMBERS, UNITS
 from logbook.languages.en_places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.en_plans import ENGLISH_PLANS
 from logbook.languages.en_plainer import ENGLISH_PLAINER
+from logbook.languages.en_plainer_aloud import ENGLISH_ALOUD
 from logbook.languages.en_run_on import ENGLISH_RUN_ON
 from logbook.languages.en_small import ENGLISH_SMALL
 from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES, LINE_CUE, LINE_IS, LINE_RUNS_AT
+from logbook.languages.en_thoughts import ENGLISH_THOUGHTS
 from logbook.languages.en_thumbs import ENGLISH_THUMBS
 from logbook.languages.en_together import ENGLISH_TOGETHER
 from logbook.languages.en_told import ENGLISH_TOLD
@@ -343,6 +345,6 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON, plainer=ENGLISH_PLAINER, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TOLD, whole_turns=ENGLISH_PLANS,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON, plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD), thoughts=ENGLISH_THOUGHTS, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TOLD, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,
 )  # fmt: skip

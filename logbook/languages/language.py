@@ -16,6 +16,7 @@ from logbook.languages.plainer import Plainer
 from logbook.languages.run_on import RunOn
 from logbook.languages.small import Small
 from logbook.languages.thumbs import Thumbs
+from logbook.languages.thoughts import Thoughts
 from logbook.languages.together import Together
 from logbook.languages.told import LoneNumbers, Told
 from logbook.languages.turns_of_words import WholeTurns
@@ -333,6 +334,7 @@ class Language:
     together: Together = Together()
     fluent: Fluent = Fluent()
     plainer: tuple[Plainer, ...] = ()
+    thoughts: Thoughts = Thoughts()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
     elsewhere: Elsewhere = Elsewhere()

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading import false_ands, false_stops, fluent, plainly, together
+from logbook.reading import asked_aloud, false_ands, false_stops, fluent, plainly, together
 from logbook.reading.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.phrases import phrases_said
 from logbook.reading.spelled import Cut, written_out
@@ -23,7 +23,7 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     same = with_apostrophes(text)
     if same != text:
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
-    return _smoothed(text, found, code, (fluent.once, fluent.smoothed, fluent.once, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))
+    return _smoothed(text, found, code, (fluent.once, fluent.smoothed, fluent.once, asked_aloud.questions, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))
 
 
 def _smoothed(text: str, found: tuple[Token, ...], code: str, ways, read: Reads) -> Reading:

@@ -275,7 +275,7 @@ def _in_a_pair(items, place: int, text: str) -> bool:
     fits = 1 <= before.value.value <= 9 and 10 <= item.value.value <= 99 and " " not in text[before.start : before.end]
     if not fits or text[before.end : item.start] != " ":
         return False
-    kind = named.startswith("K_") or named in ("FITTING", "NUMBER") or (named == "COUNTED" and text[items[place - 2].start : items[place - 2].end].lower() in table_of("small.several"))
+    kind = named.startswith("K_") or named in ("FITTING", "NUMBER") or named == "BRANCH_WORD" or (named == "COUNTED" and text[items[place - 2].start : items[place - 2].end].lower() in table_of("small.several"))
     if kind and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60)):
         return ahead not in _MEASURED and not (ahead == "NUM" and concept_at(items, place + 2) != "BY")
     if named in ("AND", "COMMA", "THROUGH", "THRU", "TO") and ahead in _ENDS_A_MARK and concept_at(items, place - 3) == concept_at(items, place - 4) == "NUM":

@@ -11,6 +11,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.fluent import Fluent
 from logbook.reading.spelled import Cut
+from logbook.reading.thoughts import passed_over
 from logbook.reading.tokens import Token
 
 _PAUSES = frozenset((",", "-", "–", "—", "…", ";"))
@@ -28,9 +29,10 @@ def smoothed(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
         return ()
     low = {token.low for token in found}
     heard = not words.sounds.isdisjoint(low) or "," in low and any(said[0] in low for said in words.between_commas)
-    if not heard and "\n" not in text and "..." not in text:
+    thought = passed_over(text, found, code)
+    if not heard and not thought and "\n" not in text and "..." not in text:
         return ()
-    dropped = _dropped(found, words) if heard else set()
+    dropped = thought | (_dropped(found, words) if heard else set())
     made, at = [], 0
     while at < len(found):
         first = at

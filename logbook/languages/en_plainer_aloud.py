@@ -1,0 +1,27 @@
+"""English of one who speaks as he thinks: what he counts aloud, what he asks himself of a measure, what he says no to twice."""
+
+from __future__ import annotations
+
+from logbook.languages.plainer import Plainer
+
+_COUNT = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|\d+(?:[ -]\d+/\d+|/\d+|\.\d+)?)"
+_PART = r"(?:half|quarters?|eighths?|sixteenths?)"
+_MEASURE = rf"(?:(?:(?:an?|one|three|five|seven)[- ]{_PART}|{_COUNT}(?: (?:and|&) (?:a|an|one|three|five|seven)[- ]{_PART})?)(?: by {_COUNT})?(?![\w'/-]))"
+_UNIT = r"(?: ?(?:inch(?:es)?|degrees?|feet|foot|apart|long|wide|screws?|sided?|pieces?|pounds|tape|staples|leg))*"
+_BE = r"(?:it's|it is|they're|they are|that's|that is|it was|they were|it reads|it says|looks like|more like|make (?:it|that)|i'd say|call it|a|an|every|at|about|only)"
+_NO = r"(?:no|nope|nah|not)"
+_PRINT = r"(?:(?:the |a |some )?(?:cloth|duct|masking|packing|foil|gray|grey|silver|no[- ]name|unlisted|listed|pressure|heat)(?: (?:duct|cloth))? tape|mastic|(?:181|one eighty[- ]one) ?[- ]?a(?:[- ](?:p|h|m))?)"
+
+ENGLISH_ALOUD = (
+    # --- counted aloud, and then told: "one, two, three, yeah three inches"
+    Plainer(("one, two, three", "1, 2, 3"), r"(?<=[,.;:] )(?P<x>(?:one, two, three|1, 2, 3)(?:, (?:four|4))?(?:, (?:five|5))?(?:, (?:six|6))?, (?:(?:yeah|yep|okay|so|right|and|that's|it's),? )*)(?=(?:three|four|five|six|[3-6]) (?:inch|inches|apart|sides|of (?:them|the)))", (("x", ""),)),
+    # --- how far back, told behind a word that it belongs to
+    Plainer(("that'd be", "that would be", "that makes", "call it", "i make it", "that'll be", "that comes to", "that is", "we're at"), rf"(?:back|in|out|down|up|every|by|over)(?P<x>, (?:(?:so|and|well) )?(?:that'd be|that would be|that makes(?: it| that)?|call it|i make it|that'll be|that comes to|that is|we're at),? )(?={_MEASURE})", (("x", " "),)),
+    # --- asks himself for a measure and gives another: "is it a ninety, no, it's a forty-five"; or the same
+    Plainer(("is it", "are they", "was it", "were they", "is that", "are those", "are these", "is this"), rf"(?P<x>(?:is|are|was|were) (?:it|they|that|this|these|those) (?:an? |every |at |about )*{_MEASURE}{_UNIT}[,?] (?:{_NO}[,.]? )+)(?=(?:{_BE},? )*{_MEASURE})", (("x", ""),)),
+    Plainer(("is it", "are they", "was it", "were they", "is that", "are those", "are these", "is this"), rf"(?P<x>(?:is|are|was|were) (?:it|they|that|this|these|those) )(?:an? |every |at )?(?:{_MEASURE}{_UNIT}|{_PRINT})(?P<y>[,?] (?:yes|yeah|yep|yup)(?:,? (?:it is|they are|it was|that's it|it sure is|sure is|that it is))?)(?=[.,;]|$)", (("x", ""), ("y", ""))),
+    Plainer(("is it", "was it", "is that", "is this", "did i use", "did we use"), rf"(?P<x>(?:(?:is|was) (?:it|that|this)|did (?:i|we) use) {_PRINT}(?: on (?:it|this|that|this one|that one))?[,?] (?:{_NO}[,.]? )+)(?=(?:it's|it is|that's|it was|that was|i used|we used|it's just|just) (?!not|no |{_NO}|stapled|taped|rubbed))", (("x", ""),)),
+    # --- named, and said no to twice: "vanes, no, it's got none"
+    Plainer(("none", "nothing", "not one", "not a "), r"(?<=, )(?P<x>(?:no|nope|nah), )(?P<y>(?:it's got|it has got|there's|we've got|i've got|it has|i see|there are|there is) )?(?:none|not one|not a (?:one|single one|thing)|nothing)(?P<z>(?: there| here| in it| on it| at all| in there| on there)*)(?=[.,;]|$)", (("x", ""), ("y", ""), ("z", ""))),
+    Plainer(("flap no", "flap yes", "flap nope", "scrim no", "scrim yes", "scrim nope"), r"(?:(?<=[,.;] )|^)(?:staple )?(?:flap|scrim)(?P<x>) (?:no|nope|yes)(?=[.,;]|$)", (("x", "?"),)),
+)

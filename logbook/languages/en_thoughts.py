@@ -1,0 +1,72 @@
+"""English said to oneself while one works: "let me see", "what's it say", and the questions a man asks himself and answers."""
+
+from __future__ import annotations
+
+from logbook.languages.thoughts import Thoughts
+
+_IT = r"(?:it|that|this|these|those|them|'em|here|there|one|(?:the|my) (?:thing|damn thing|number|light|flashlight|ladder|other hand))"
+_LOOK = (
+    r"(?:see|look|check|think|count|read|measure|feel|find|get|grab|pull|turn|unroll|unfold|hold|put|stick|bend|squint|climb|reach|shine|walk|step|flip|lift|run|remember|recall|recheck|double[ -]check|make sure|lay|hook|stretch|wipe my|"
+    r"lean|crawl|duck|move|dig|try|open|scroll|zoom|ask|guess|say)"
+)
+_TOOL = r"(?:tape measure|measuring tape|tape|ruler|rule|square|gauge|needle|dial|readout|meter|thermometer|scale|level|stick|box|roll|label|tag|card|sheet|paper|print|drawing|screen|wall)"
+_SMALL = (
+    rf"(?:it|that|this|these|those|they|them|we|i|you|do|does|did|say|says|said|read|reads|reading|show|shows|is|was|are|were|have|has|had|got|get|here|there|again|the|a|an|my|our|now|then|size|sizes|number|numbers|thing|things|"
+    rf"kind|sort|mark|come|came|comes|out|at|of|to|on|off|in|for|with|call|called|use|used|make|made|makes|go|goes|going|looking|see|seeing|am|'m|about|mean|trying|name|word|today|exactly|actually|even|really|then|s|'s|'re|'d|{_TOOL})"
+)
+_HOW_MUCH = r"(?:much|many|far|big)"
+_PART = r"(?:(?:and|the|any|turning|cross|staple|as for|got|has|with|now) )*"
+_PARTS = r"(?:tape|staples|vanes|tabs|flap|scrim|tears?|gaps?|damage|mastic|step|legs?|washers|screws|hangers)"
+_MOMENT = r"(?:a |one |half a |just a |just one |gimme a |give me a |give me one )*(?:second|sec|minute|moment|tick)"
+
+ENGLISH_THOUGHTS = Thoughts(
+    leads=frozenset("and so well okay ok now but then right yeah oh no hmm alright".split()),
+    opens=frozenset("let lemme what what's whats how where where's which who's give gimme just one bear stand hold pull turn flip i'm i where's there don't come says it good".split()),
+    said=(
+        r"(?:(?:and|so|well|okay|ok|now|but|then|right|yeah|oh|alright) )*(?:"
+        rf"(?:let me|lemme|let's|let us) (?:just |quick |quickly |go |first |only )*{_LOOK}(?: [a-z'-]+){{0,7}}"
+        rf"|(?:what|what's|whats|where|where's|which|how)(?: {_SMALL}){{0,7}}"
+        rf"|how {_HOW_MUCH}(?: (?:is|was|are|were|do|did|does|have) (?:it|that|this|i|we|they|there|i have|we have))?(?: (?:have|got|come|there|here|now|say|go|be))*"
+        r"|what else(?: (?:is there|was there|have i got|did i do|do i have|is on (?:it|there)|do we have))?|what do you call (?:it|them|that)"
+        rf"|{_MOMENT}|bear with me|stand by|hold (?:it|this|that|the (?:light|ladder|flashlight|phone)|still)(?: (?:up|there|here|a second|a sec|for me))*"
+        rf"|(?:i'm|i am) (?:looking(?: right| straight| up)*(?: at (?:it|this|that))?|reading (?:it|this|that)(?: off)?(?: (?:of )?the {_TOOL})?|counting|thinking|checking|measuring(?: it| that)?|trying to (?:see|read|remember|think)(?: it)?)(?: (?:now|here|again))*"
+        rf"|(?:turn|flip|roll|pull) (?:it|that|this|them|the roll|the box) (?:over|around|round|out|up)(?: here)?|hold (?:the|my) (?:tape measure|tape|ruler|rule|stick|gauge) (?:on|to|up to|against|across) (?:it|that|this|there|here|them)|come on|don't (?:rush me|tell me)|where was i|good question|there it is|(?:there|here) (?:they are|she is|it is)|there we (?:go|are)|who's counting"
+        r"|(?:i )?(?:can't|cannot) (?:remember|recall|think)(?: now)?|says here|it says(?: here)?|it reads"
+        r")"
+    ),
+    never=(
+        r"(?<![\w'])(?:(?<!the )tape(?! measure)|taped|taping|stapl\w+|rub\w*|trim\w*|wip\w+|vanes?|flaps?|tabs?|scrim|mastic|foil|facing|seams?|joints?|gaps?|tears?|torn|holes?|steps?|groove|panel|screws?|washers?|hang\w*|hung|wide|width|apart|long|weigh\w*|thick|deep|every|legs?|"
+        r"straights?|elbows?|tees?|offsets?|wyes?|branch\w*|collars?|transitions?|reducers?|plenums?|sleeves?|caps?|boots?|fix\w*|patch\w*|close|closed|seal\w*|finish\w*|do (?:it|that) (?:later|tomorrow)|later|tomorrow|\d+|two|three|four|five|six|seven|eight|nine|ten|\w+teen|\w+ty|twelve|eleven|eighths?|quarters?|half an?|other|cold|hot|dirty|dusty|wet|clean|dry|no|not|never)(?![\w'])"
+        r"|(?:put|stick|get|throw|slap|run|lay|hold) (?:a|some|the|my) (?:tape|piece of tape|strip)(?! measure)(?: on| down)?$|one$"
+    ),
+    asks=frozenset("what what's whats how where where's which did do does is isn't are aren't was wasn't were have has am can could didn't haven't hasn't".split()),
+    asked=(
+        r"(?:(?:and|so|well|okay|ok|now|but|then|right|yeah|oh|alright) )*(?:"
+        r"(?:did|didn't|do|have|haven't|can|could|am) (?:i|we|you) |(?:does|did|has|hasn't|is|isn't|was|wasn't) (?:it|that|this|this one|that one|there|anything|anybody|anyone|any|one) ?|(?:are|aren't|were|weren't|do|did) (?:they|there|these|those|any|all) ?"
+        r"|(?:is|are|was|were) (?:the|my) (?!(?:one|ones|same|right|wrong|only|first|last|next|best|other)(?![\w']))"
+        r")"
+    ),
+    replies=(
+        r"(?:(?:well|oh|um|uh|hmm?|okay|let me see|honestly|actually|and|so) )*(?:"
+        r"(?:yes|yeah|yep|yup|yea|no|nope|nah|negative|affirmative|sure|you bet|nuh-uh|uh-uh|uh-huh|mm-hm|absolutely|definitely)"
+        r"(?:$| (?:sir|ma'am|boss|i|we|it|it's|that's|they|they're|there|there's|this|that|not|never|can't|couldn't|didn't|haven't|hasn't|isn't|wasn't|won't|don't|doesn't|sure|of course|all|you)(?![\w]))"
+        r"|(?:it|that|they|there|this) (?:is|isn't|are|aren't|was|wasn't|were|weren't|does|doesn't|do|don't|has|hasn't|did|didn't)(?:$| not$| not )"
+        r"|(?:i|we) (?:did|didn't|have|haven't|do|don't|can|can't|could|couldn't|sure did|never did|did not|do not|have not|cannot|forgot|skipped)(?:$| not$| not )"
+        r"|not (?:yet|really|that i|at all|quite|here|there|anywhere|everywhere|all|so far|me|fully|completely|entirely|much|even|enough|well|exactly)(?![\w'])|never did|of course(?: not)?|looks like it|(?:it )?doesn't look like it|(?:i )?don't think so|i think so|'fraid not|afraid not|guess not|i guess not|nowhere$|nothing$|none$"
+        r")"
+    ),
+    asked_what=(
+        r"(?:(?:and|so|well|okay|ok|now|but|then|right|yeah|oh|alright) )*(?:(?:what|where)(?:'s|'re| is| are| was| were| did| do| does| have| has)(?! (?:left|missing|not|next|more|wrong|done|up|the matter)\b)"
+        r"|how (?:wide|far|long|deep|big|thick|many|much|heavy|close|tall)\b.* (?:is|are|was|were|did|do|does|have|has|'s)\b|how (?:wide|thick|heavy) ?$|which (?:way|tape|roll|staples?|side|one)\b.* (?:is|are|was|were|did|do|does|have)\b|what (?:size|kind of|sort of|width|gauge|tape|staples?|leg|length) .*(?:is|are|was|were|did|do|does|have)\b)"
+    ),
+    told=(
+        rf"(?:(?:the {_TOOL}(?:'s|s)?(?: at| is| says| reads| shows)?|{_TOOL} (?:says|reads|shows)|well|oh|okay|so|right|about|i'd say|i think|looks like|call it|it's|they're|that's|it says|says|it reads|it was|they were|and|every|only|just|all|a|an|the) )*(?:\d|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|quarter|eighth|sixteenth|\w+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)\b"
+        r"|cloth|duct tape|masking|foil tape|packing|mastic|no-?name|gray|silver|inward|outward|inside|outside|in$|out$|male|female)"
+        r"|(?:no|nope|nah)(?:$| (?:sir|i|we|it|it's|they|there|there's|sign|nobody|not)\b)|nowhere|not (?:here|there|in|on|anywhere|yet)|none|nothing|nobody|there (?:is|are|isn't|aren't)|i don't (?:see|have)|i can't|can't|couldn't|don't see|didn't|haven't|never|missing|gone"
+    ),
+    thing=rf"{_PART}(?:{_PARTS}|taped|taping|stapled|stapling|scrim showing|rubbed|rubbed down|rub|rubbing|rub down|trimmed|trim|wiped|wiped down|clean|preheated|preheat)",
+    part=rf"{_PART}(?:{_PARTS})",
+    answers=frozenset("yes yeah yep yup no nope nah".split()),
+    yes_or_no=r"(?:(?:well|oh|and|so|that's a|a|big|hell|why|that) )*(?:yes|yeah|yep|yup|no|nope|nah|negative|affirmative|sure)(?: (?:sir|ma'am|boss|siree))?",
+    goes_on=r"(?:not|never|no|nope|yes|yeah|yep|i|we|it|it's|that's|they|they're|there|there's|haven't|didn't|can't|couldn't|still|but|just|only|nothing|none|nobody|every|at|about|maybe|because|since|sorry|wait|hold|hang|actually|make|more|\d|a|an|half|one|two|three|four|five|six|seven|eight|nine|ten)(?![\w-])",
+)

@@ -1,0 +1,26 @@
+"""The shape of what is said to oneself between two words of a note: a look at the gauge, a question that the next words answer."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class Thoughts:
+    """Regular expressions over lower-case words between two signs; a language without `opens` has no thoughts."""
+
+    leads: frozenset[str] = frozenset()  # small words before a thought or a question
+    opens: frozenset[str] = frozenset()  # first words of what may be a thought
+    said: str = "(?!)"  # the whole of it tells nothing
+    never: str = "(?!)"  # words of the trade: what holds one tells something
+    # --- questions of his own that stand between commas
+    asks: frozenset[str] = frozenset()  # first words of a question
+    asked: str = "(?!)"  # how such a question begins
+    replies: str = "(?!)"  # how the words begin that answer it
+    asked_what: str = "(?!)"  # how a question for a measure, a thing or a place begins
+    told: str = "(?!)"  # how the words begin that tell it
+    thing: str = "(?!)"  # one act or part by its name, as it is ticked off
+    part: str = "(?!)"  # a part by its name, of which the question behind it may be
+    answers: frozenset[str] = frozenset()  # first words of a yes or a no
+    yes_or_no: str = "(?!)"  # an answer that is no more than that
+    goes_on: str = "(?!)"  # how the words begin that belong to the answer before them
