@@ -89,3 +89,15 @@ def test_an_act_behind_a_no_and_something_faint_is_not_done(between, expected):
     words = [*SAID[:-1], ("no", 0.9, None), ("bother,", between, None), ("taped.", 0.9, None)]
     found = pipeline.check(heard(*words))["fittings"][0]["findings"]
     assert next(f["verdict"] for f in found if f["rule"] == "taped") == expected
+
+
+@pytest.mark.parametrize(("gap", "expected"), [("1/8", "departs"), ("1/4", "departs"), ("0", "unclear")])
+def test_about_an_eighth_of_a_gap_is_a_gap(gap, expected):
+    assert verdict("joint-tight", Fact("gap", Fraction(gap), "about so much", 0, 13, hedged=True)) == expected
+
+
+@pytest.mark.parametrize(("one", "other", "expected"), [("3", "13/4", "departs"), ("2", "3", "unclear"), ("3", "2", "unclear"), ("1", "2", "unclear")])
+def test_two_measures_that_both_depart(one, other, expected):
+    stapled = Fact("stapled", True, "stapled", 0, 7)
+    said = [Fact("staple_spacing", Fraction(value), value, at, at + 1, conflict=True) for at, value in ((8, one), (12, other))]
+    assert verdict("staple-spacing", stapled, *said) == expected

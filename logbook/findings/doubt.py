@@ -33,7 +33,7 @@ def answer(rule: Rule, piece: Piece, around: Around) -> Outcome | None:
         return outcome
     used = [fact for fact in piece.named(outcome.facts) if _asked_here(rule, fact)]
     conflict = next((fact for fact in used if fact.conflict), None)
-    if conflict is not None:
+    if conflict is not None and not (outcome.verdict == "departs" and _departs_either_way(rule, piece, around, conflict.name)):
         values = [fact.value for fact in piece.facts if fact.name == conflict.name and fact.conflict]
         told = {"one": Told(conflict.name, values[0]), "other": Told(conflict.name, values[-1])}
         return _unclear(outcome, "in-conflict", conflict, conflict=True, reckoned={}, departs_as_heard=False, tells=told)
@@ -49,6 +49,14 @@ def answer(rule: Rule, piece: Piece, around: Around) -> Outcome | None:
         told = {"value": Told(faint.name, faint.value), "words": faint.words or ""}
         return _unclear(outcome, "heard-faintly", faint, tells=outcome.tells | told)
     return _hedges(rule, piece, around, used, outcome)
+
+
+def _departs_either_way(rule: Rule, piece: Piece, around: Around, name: str) -> bool:
+    """ "Three inches, three and a quarter apart": whichever of them is so, it is too far."""
+    said = [fact for fact in piece.facts if fact.name == name]
+    rest = tuple(fact for fact in piece.facts if fact.name != name)
+    judged = [rule.judge(replace(piece, facts=(*rest, replace(one, conflict=False))), around) for one in said]
+    return all(one is not None and one.verdict == "departs" for one in judged)
 
 
 def _faint(fact: Fact, job: Job) -> bool:
@@ -121,12 +129,15 @@ def _length(value: Fraction, job: Job) -> Fraction:
     return max(job.limit("hedge_length"), abs(value) * job.limit("hedge_share"))
 
 
+_THERE_OR_NOT = ("gap",)  # about an eighth of a gap is a gap, however wide
+
+
 def variants(fact: Fact, job: Job) -> Iterator[object]:
     """Every value at the edge of what the hedged words may have meant, in the fact's shape."""
     row = facts.BY_NAME[fact.name]
     match row.shape:
         case "length":
-            yield from _around(fact.value, _length(fact.value, job))
+            yield from (other for other in _around(fact.value, _length(fact.value, job)) if other or fact.name not in _THERE_OR_NOT)
         case "number" | "angle":
             yield from _around(fact.value, worth_of(fact, job))
         case "slope":

@@ -5,6 +5,7 @@ from __future__ import annotations
 from logbook.languages.en_acts_short import ENGLISH_ACTS_TOLD
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
+from logbook.languages.en_fastening import ENGLISH_FASTENING, ENGLISH_FASTENING_STATES
 from logbook.languages.en_fluent import ENGLISH_FLUENT
 from logbook.languages.en_forms import ENGLISH_FORMS
 from logbook.languages.en_misheard import MISHEARD
@@ -345,6 +346,10 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON, plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD), thoughts=ENGLISH_THOUGHTS, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, states=ENGLISH_STATES, ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TOLD, whole_turns=ENGLISH_PLANS,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
+    plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING),
+    thoughts=ENGLISH_THOUGHTS, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
+    states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
+    ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TOLD, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,
 )  # fmt: skip

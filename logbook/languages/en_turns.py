@@ -30,6 +30,8 @@ _MEASURED = r"(?: (?:an?|the|about|maybe|\d[\d/. -]*|(?:one|two|three|four|five|
 _TAKES = r"(?:scratch|scrap|strike|delete|erase|drop|lose|kill|toss|trash|dump|discard|cancel|void|remove|wipe|clear|ignore|disregard|throw (?:out|away)|take (?:out|back))"
 _TOLD = r"(?:(?:the|that|this|my) (?:very )?(?:last|previous|whole|first|other)? ?(?:last |previous )?(?:note|one|message|recording|entry|thing|memo)|(?:my|the) last|what i|anything i|everything i|any of (?:it|that|this)|(?<=scratch )(?:that|it|this)|(?<=scrap )(?:that|it|this)|(?<=delete )(?:that|it|this)|(?<=erase )(?:that|it|this)|(?<=strike )(?:that|it|this))"
 
+_NOT_HERE = r"(?<!n't )(?<!not )(?<!never )(?<!n't been )(?<!n't yet )(?<!n't even )(?<!n't really )"  # "a gap I haven't closed"
+
 ENGLISH_TURNS = Turns(
     over_there=r"(?:inch(?:es)? )?(?:apart )?(?:(?:every ?where|every ?place|any ?where) else|elsewhere|(?:past|beyond|after) (?:it|that|there|the \w+)|from there|(?:on )?the rest\b|(?:further|farther) (?:down|on|along|up)|(?:toward|towards|near|nearer|nearing|by|along|around|at|over by|close to|next to|down|up|across) (?:the|that|one|each|both|where|my|its)\b|on (?:top|bottom|back|some|most|others)\b|for the (?:last|first|rest|final)\b)",
     spreads=r"(?:drift|stretch|wander|creep|crept|spread|open|widen|stray|slip|slid|slide|grow|grew|jump|wide|widen|sneak|run|ran|stretch|relax|balloon|float|go|goes|went|going|gets?|get(?=ting)t|got|end(?:ed)? up(?: closer| nearer| more like)?|let (?:it|them) (?:go|slip|slide|drift|run))(?:e?s|e?d|ing|ped|ping)?(?: (?:up|out|wider|off|all the way|it|them|on|as far as|clear|way|apart))* (?:out |up )?to|became|turned into|then(?: there's| there is| comes| i've got| i got| you hit)? (?:a|one|this one) (?:short |bad |little )?(?:stretch|spot|place|run|section|bit|patch)",
@@ -147,8 +149,8 @@ ENGLISH_TURNS = Turns(
         r"\bi (?:said|told \w+|reported|logged|called in|sent in|put down|wrote down)\b.{0,40}\b(?:but )?(?:i was wrong|that's wrong|that was wrong|my mistake|i was off|i misspoke|i had it wrong)\b",
     ),
     closes=(
-        r"(?:got|brought|worked) (?:it|that|them|the gap|the joint)(?: back| right| all)? (?:shut|tight|closed|together|in tight|(?:up )?tight|up (?=now|snug|flush|tight))(?: now)?|(?:closed|pulled|drew|squeezed|snugged|pushed|shoved|tapped|knocked) (?:it|that|them|the gap|the joint)(?! (?:apart|open|off|down))(?![^.]*\bstill (?:an?|half|three|\d))(?: back| right| all)? ?(?:up|shut|tight|closed|together|out|up tight|in tight)?(?: now)?(?! with)|closed (?:up )?(?:now|tight)",
-        r"(?:it's |is |all |nice and |good and )?(?:tight|closed|snug|gone) now|now (?:it's|it is|that's) (?:all |nice and |good and )?(?:tight|closed|snug|gone)|(?:it's|it is) (?:all |nice and |good and )?(?:tight|closed up|gone)(?: now)?",
+        _NOT_HERE + r"(?:(?:got|brought|worked) (?:it|that|them|the gap|the joint)(?: back| right| all)? (?:shut|tight|closed|together|in tight|(?:up )?tight|up (?=now|snug|flush|tight))(?: now)?|(?:closed|pulled|drew|squeezed|snugged|pushed|shoved|tapped|knocked) (?:it|that|them|the gap|the joint)(?! (?:apart|open|off|down))(?![^.]*\bstill (?:an?|half|three|\d))(?: back| right| all)? ?(?:up|shut|tight|closed|together|out|up tight|in tight)?(?: now)?(?! with)|closed (?:up )?(?:now|tight))",
+        _NOT_HERE + r"(?:(?:it's |is |all |nice and |good and )?(?:tight|closed|snug|gone) now|now (?:it's|it is|that's) (?:all |nice and |good and )?(?:tight|closed|snug|gone)|(?:it's|it is) (?:all |nice and |good and )?(?:tight|closed up|gone)(?: now)?)",
     ),
     # how little of it, said before the act
     fractions=(

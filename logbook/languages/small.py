@@ -86,6 +86,9 @@ class Small:
     kept: frozenset[str] = frozenset()  # before a place, and part of it
     led: frozenset[str] = frozenset()  # before a place, and no part of it
     several_are: frozenset[str] = frozenset()  # a verb of several pieces
+    several_lack: frozenset[str] = frozenset()  # the same, and it denies
+    one_is: frozenset[str] = frozenset()  # a verb of one piece alone
+    some_lack: frozenset[str] = frozenset()  # a verb that denies, of one or of several
     closes_with: frozenset[str] = frozenset()  # behind "run": no number of a run
     rest: frozenset[str] = frozenset()  # the sides that were not spoken of yet
     cut_words: frozenset[str] = frozenset()  # cuts whose measure is a length

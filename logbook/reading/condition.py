@@ -13,9 +13,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.other_things import of_something_else
 from logbook.reading.phrasing import apart, finds, words_of
 from logbook.reading.tokens import plain
-
-
-_ONE = ("una", "a", "just one")
+from logbook.reading.vanes_counted import fewer_than, more_are_due, only_so_many
 
 
 def _vanes(found: Found):
@@ -30,11 +28,11 @@ def _vanes(found: Found):
         return
     if found.last < len(row.items) and row.words(found.last, found.last + 1).lower() in words_of("small.falls_short"):
         return  # "one vane short of what it needs"
-    until = _more_are_due(row, found.first, found.last)
+    until = more_are_due(row, found.first, found.last)
     if until is not None:
         yield claim(row, "vanes", False, found.first - 1, until, hedged=False)
         return
-    if _fewer_than(row, found.first):
+    if fewer_than(row, found.first):
         yield found.claim("vanes", False, group="w", hedged=False)
         return
     if only_so_many(row, found.first, found.last) or _among_strange_words(row, found.first, found.last) or _denied_behind(row, found.last):
@@ -76,52 +74,9 @@ def _among_strange_words(row: Row, first: int, last: int) -> bool:
     return False
 
 
-def _more_are_due(row: Row, first: int, last: int) -> int | None:
-    """ "three vanes in out of six", "two vanes, it wants five": the end of the words behind the vanes that count more of them as the whole, or as what it takes."""
-    if not first or row.items[first - 1].concept not in ("NUM", "COUNT") or row.items[first - 1].value is None:
-        return None
-    for at in range(last, min(last + _IS_DUE, len(row.items) - 1)):
-        concept, ahead, said = row.items[at].concept, row.items[at + 1], row.words(at, at + 1).lower()
-        if concept in ("STOP", "QUERY", "SIZE") or concept.startswith("K_"):
-            return None
-        of = concept == "OF" and row.items[at - 1].concept in ("OUT", "IN", "IN_PLACE", "OF") or said == "out of"
-        if (of or concept in ("PENDING", "NEED") or said.split()[-1] in words_of("small.takes_so_many")) and ahead.concept == "NUM":
-            behind = row.items[at + 2].concept if at + 2 < len(row.items) else ""
-            more = ahead.value.value > row.items[first - 1].value.value and behind in ("", "COMMA", "STOP", "AND", "BUT", "OF", "VANES", "IT")
-            return at + 2 if more else None
-    return None
-
-
 @cache
 def _does() -> re.Pattern[str]:
     return re.compile("|".join(language.acts.does for language in LANGUAGES.values()))
-
-
-def only_so_many(row: Row, first: int, last: int) -> bool:
-    """ "only put one vane in": whether that is enough is not said."""
-    if not first or not (row.items[first - 1].concept == "NUM" or row.words(first - 1, first).lower() in _ONE):
-        return False
-    at = first - 2
-    while at >= 0 and row.items[at].concept in ("FILLER", "HAVE", "DET"):
-        at -= 1
-    return (at >= 0 and row.items[at].concept == "ONLY") or (last < len(row.items) and row.items[last].concept == "ONLY")
-
-
-_IS_DUE = 8  # items behind the vanes: how many there should be
-
-
-def _fewer_than(row: Row, first: int) -> bool:
-    """ "three of the five vanes", "four out of six vanes": not all that it needs."""
-    at = first - 1
-    if at < 0 or row.items[at].concept not in ("NUM", "COUNT") or row.items[at].value is None:
-        return False
-    of = at - 1
-    while of >= 0 and row.items[of].concept in ("DET", "OUT", "THIS"):
-        of -= 1
-    few = of - 1
-    while few >= 0 and row.items[few].concept == "OUT":
-        few -= 1
-    return of > 0 and (row.items[of].concept == "OF" or row.words(of, of + 1).lower().startswith("out of")) and row.items[few].concept == "NUM" and row.items[few].value.value < row.items[at].value.value
 
 
 def _tight(found: Found):
@@ -133,6 +88,9 @@ def _tight(found: Found):
         before = [item.concept for item in found.row.items[max(0, last - 6) : last]]
         if "FLAP" in before and not {"STOP", "QUERY", "JOINT"} & set(before[before.index("FLAP") :]):
             return
+    if _not_so_tight(found):
+        yield from _some_gap(found)
+        return
     behind = found.row.text[found.row.items[found.last - 1].end : found.row.items[found.last - 1].end + 24].lower().split()
     if behind and behind[0].strip(",.") in ("against", "spot", "squeeze", "quarters", "space", "up", "back", "to") and (behind[0] not in ("up", "back", "to") or behind[1:2] in (["against"], ["there"], ["in"], ["reach"], ["get"], ["the"])):
         return
@@ -147,6 +105,14 @@ def _tight(found: Found):
         if item.concept in ("COMMA", "STOP", "BUT"):
             break
     yield found.claim("gap", Fraction(0), group="w")
+
+
+def _not_so_tight(found: Found) -> bool:
+    """ "not butted tight", "isn't really pulled up tight": the denial stands before a word that is nobody's."""
+    at = found.first - 1
+    while at >= max(0, found.first - 3) and found.row.items[at].concept in ("WORD", "UP", "FILLER", "LAID", "SEATED", "MOVE", "BUTT"):
+        at -= 1
+    return 0 <= at < found.first - 1 and found.row.items[at].concept == "NOT"
 
 
 def _turns_tight(found: Found) -> bool:

@@ -172,6 +172,9 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             if concept == "TAPE" and _is_used_up(row, clause, begin, at):
                 made.append(claim(row, "(nothing)", None, begin, at + 1))  # "no foil tape left, used cloth tape"
                 break
+            if concept == "SEATED" and (fits_not := _what_did_not_fit(row, clause, begin)) is not None:  # "the vanes didn't fit"
+                made.append(claim(row, *DENIED["VANES"], fits_not, at + 1))
+                break
             if concept == "SEATED" and (fitted := _what_fits(row, clause, at)):
                 at, concept = fitted, live(row, fitted)
             name, value = DENIED[concept]
@@ -212,6 +215,12 @@ def _what_fits(row: Row, clause: Clause, at: int) -> int | None:
     """ "couldn't fit the vanes": it is they that are not in."""
     thing = at + 2 if at + 1 < clause.last and live(row, at + 1) == "DET" else at + 1
     return thing if thing < clause.last and live(row, thing) in ("VANES", "TIE_RODS", "TABS") else None
+
+
+def _what_did_not_fit(row: Row, clause: Clause, begin: int) -> int | None:
+    """The vanes right before the denial: no panel is spoken of."""
+    at = begin - 1
+    return at if at >= clause.first and row.items[at].concept == "VANES" else None
 
 
 def _goes_on(row: Row, clause: Clause, begin: int, at: int) -> int | None:

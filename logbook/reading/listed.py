@@ -121,7 +121,12 @@ def _each_its_act(row: Row, marks: set[str], language: Language) -> dict[int, st
         if mark in marks and (goes_on or set(leads) <= {"I", "FILLER", "HAVE", "COMMA", "DET", "LATER"}):
             first = begin
             found[match.start("c")] = mark
-    return found if len(set(found.values())) > 1 else {}
+    found = found if len(set(found.values())) > 1 else {}
+    for match in row.find("(?:MARKED|NUM) COMMA? (?:AND|BUT) (?:ME|FILLER|ANOTHER){0,2} (?P<c>STAPLED|TAPED|RUBBED|HUNG) (?:DET|NUMBER|FITTING){0,2} KIND NUMBER? (?P<m>MARKED|NUM) (?!BY|SIDE_WORD|DEG|SIDE)"):
+        mark = mark_text(row, *match.span("m"), language)
+        if mark in marks and mark_text(row, match.start(), match.start() + 1, language) in marks:  # "haven't stapled straight 4 and I taped tee 5"
+            found.setdefault(match.start("c"), mark)
+    return found
 
 
 def kinds_ahead(row: Row, named: list[Mention]) -> list[Mention]:

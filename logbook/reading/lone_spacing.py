@@ -82,9 +82,9 @@ def _behind(row: Row, at: int, taken: set[int], language: Language) -> int | Non
 
 def _stand_apart(row: Row, at: int) -> list[Claim]:
     """ "the staples, they came out three apart": staples that stand apart are in."""
-    first = max(0, at - _FARTHEST - 2)
+    first = max(at - _FARTHEST - 2, row.sentence_start(at))
     concepts = [item.concept for item in row.items[first:at]]
-    if "STAPLES" not in concepts or {"STOP", "QUERY", "NOT", "NO", "WILL", "GOING_TO", "PENDING", "SAYS", "DRAWING"} & set(concepts):
+    if "STAPLES" not in concepts or {"NOT", "NO", "WILL", "GOING_TO", "PENDING", "SAYS", "DRAWING"} & set(concepts):
         return []
     noun = first + len(concepts) - 1 - concepts[::-1].index("STAPLES")
     return [claim(row, "stapled", True, noun, noun + 1, weak=True)] if not row.is_blank(noun) else []

@@ -198,7 +198,7 @@ def leads_to(row: Row, at: int) -> bool:
     if said == "en" and any(row.items[k].concept in ("K_REGISTER", "K_ACCESS_DOOR", "K_COLLAR") for k in range(max(0, behind - 10), behind)) and not any(row.items[k].concept in ("STOP", "QUERY") for k in range(max(0, behind - 10), behind)):
         return True  # "rejilla 28, hueco de catorce por seis en la recta doce"
     return said in ("into", "onto", "in to", "on to the side of", "let into", "en el", "dentro del") and any(
-        row.items[k].concept.startswith("K_") or row.items[k].concept == "FITTING" for k in range(max(0, behind - 8), behind)
+        row.items[k].concept.startswith("K_") or row.items[k].concept == "FITTING" for k in range(min(max(0, behind - 8), max(behind - 16, row.sentence_start(behind))), behind)
     )
 
 

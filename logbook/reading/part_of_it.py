@@ -17,6 +17,7 @@ _PARTS = ("SIDE", "BACK", "END", "SIDE_WORD")
 _OTHERS = (*_PARTS, "OTHER_SIDE", "ONE_SIDE", "SIDES_ALL", "ALL", "BOTH", "JOINT", "EXCEPT", "ALL_BUT", "THROAT", "FLAP", "OTHER", "PARTLY")
 _OVER = ("", "COMMA", "STOP", "QUERY", "AND", "BUT")
 _NEAR = 24  # items
+_IS = ("is", "are", "was", "were", "got", "gets")
 
 
 def of_a_part(row: Row, claims: list[Claim]) -> list[Claim]:
@@ -28,7 +29,7 @@ def of_a_part(row: Row, claims: list[Claim]) -> list[Claim]:
 
 def _as_told(row: Row, one: Claim) -> Claim:
     act = next((at for at in range(one.first, min(one.last, len(row.items))) if _ACTS.get(row.items[at].concept) == one.name), None)
-    if act is None or " " in row.words(act, act + 1):  # "taped it up top": where he stood
+    if act is None or " " in row.words(act, act + 1) and row.words(act, act + 1).lower().split()[0] not in _IS:  # "taped it up top": where he stood
         return one
     return _of_part_before(row, one, act) or _of_part_behind(row, one, act) or one
 
@@ -39,12 +40,16 @@ def _of_part_before(row: Row, one: Claim, act: int) -> Claim | None:
     while part > 1 and row.items[part].concept in ("BE", "HAVE", "FILLER"):
         part -= 1
     part -= part > 1 and row.items[part].concept == "SIDE_WORD" and row.items[part - 1].concept in ("SIDE", "BACK")
-    if part < 1 or row.items[part - 1].concept != "DET" or not _is_one(row, part) or _concept(row, act + 1) not in _OVER:
+    just_the = part > 0 and row.items[part - 1].concept == "ONLY"  # "just the ends": with its article in it
+    if part < 1 or not just_the and row.items[part - 1].concept != "DET" or not _is_one(row, part) or not _is_over(row, act + 1):
         return None
-    if part < act - 1 and _concept(row, act - 1) == "SIDE_WORD" or act - part == 1 and _concept(row, part - 2) != "HAVE":
+    is_so = row.words(act, act + 1).lower().split()[0] in _IS  # "is taped" is one item
+    if part < act - 1 and _concept(row, act - 1) == "SIDE_WORD" or act - part == 1 and not is_so and _concept(row, part - 2) != "HAVE":
         return None  # "missed a couple on the back side taped": run together
-    only = part > 1 and row.items[part - 2].concept == "ONLY"
-    return _told(row, one, only, range(max(0, part - _NEAR), part), range(act + 1, act + 1 + _NEAR))
+    only = just_the or part > 1 and row.items[part - 2].concept == "ONLY"
+    made = _told(row, one, only, range(max(0, part - _NEAR), part), range(act + 1, act + 1 + _NEAR))
+    lead = part - 1 if just_the else part - 2
+    return made if made is None or not only or not is_so else replace(made, first=lead, start=row.items[lead].start)
 
 
 def _of_part_behind(row: Row, one: Claim, act: int) -> Claim | None:
@@ -72,6 +77,11 @@ def _told(row: Row, one: Claim, only: bool, before: range, behind: range) -> Cla
     return replace(one, value=False, part="side", hedged=False) if only else replace(one, hedged=True)
 
 
+def _is_over(row: Row, at: int) -> bool:
+    """Whether nothing more is said of the act: the words end here, or say on which piece it is."""
+    return _concept(row, at) in _OVER or _concept(row, at) == "ON" and (_concept(row, at + 1).startswith("K_") or _concept(row, at + 1) in ("FITTING", "NUMBER", "IT"))
+
+
 def _is_one(row: Row, at: int) -> bool:
     """Whether a part stands here, and not several sides at once."""
     return (_concept(row, at) in _PARTS or _is_part(row, at)) and not (_concept(row, at) == "SIDE" and len(row.items[at].value) > 1)
@@ -82,8 +92,8 @@ def _others(row: Row, places: range) -> bool:
 
 
 def _is_part(row: Row, at: int) -> bool:
-    """ "Heel", "corners": parts that are plain words."""
-    return _concept(row, at) == "WORD" and row.words(at, at + 1).lower() in words_of("small.parts_of_it")
+    """ "Heel", "corners": parts that are plain words, or one of the joints."""
+    return _concept(row, at) in ("WORD", "JOINT") and row.words(at, at + 1).lower() in words_of("small.parts_of_it")
 
 
 def _concept(row: Row, at: int) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, part_of_it, partly, places, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, part_of_it, partly, places, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.as_meant import as_meant
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
@@ -170,7 +170,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     where = Places.of(row, cut)
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, where, one) for one in claims]
-    claims += _of_both(row, named, claims)
+    claims += [*_of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
     named, claims = listed.told_ahead(row, named, claims)
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
     if but_one:
@@ -235,6 +235,8 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
         elif (after > other.last and row.items[min(after, len(row.items) - 1)].concept in ("STOP", "COMMA")) or other.last < after == len(row.items):  # "straight 4 and elbow 5 on run two"
             made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < after and c.name == "run"]
         acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in _ACTS_OF_BOTH]
+        if acts and other.last < len(row.items) and row.words(other.last, other.last + 1).lower().split()[0] in words_of("small.one_is"):
+            continue  # "taped straight 4 and elbow 5 has no vanes"
         if acts and acts[0].first > 1 and row.items[acts[0].first - 1].concept in ("AND", "COMMA"):  # "stapled and taped straight 38 and elbow 39"
             acts += [c for c in claims if c.last == acts[0].first - 1 and c.name in _ACTS_OF_BOTH]
         made += [replace(c, first=other.last - 1, last=other.last, uses=()) for c in acts]

@@ -52,7 +52,7 @@ def _on_the_others(row: Row, part, language: Language) -> bool:
     if concepts[:1] and concepts[0] in ("NUM", "LEN", "FRAC") and concepts[1:2] != ["ON"] and not _ACTS & set(concepts):
         at = next(k for k in range(part.first, part.last) if row.items[k].concept in ("NUM", "LEN", "FRAC"))
         return language.turns.over_there != "" and at + 1 < part.last and re.match(language.turns.over_there, row.words(at + 1, part.last).lower()) is not None
-    return concepts[:1] and concepts[0] in ("NUM", "LEN", "FRAC") and concepts[1:2] == ["ON"] and concepts[2:3] and concepts[2] in ("DET", "SIDE", "OTHER_SIDE") and not {"TAPED", "STAPLED", "SIDE_WORD", "TAPE"} & set(concepts)
+    return concepts[:1] and concepts[0] in ("NUM", "LEN", "FRAC") and concepts[1:2] == ["ON"] and concepts[2:3] and concepts[2] in ("DET", "SIDE", "OTHER_SIDE") and not {"TAPED", "STAPLED", "TAPE"} & set(concepts) and ("SIDE_WORD" not in concepts or concepts.index("SIDE_WORD") == len(concepts) - 1)
 
 
 def _there(row: Row, at: int) -> bool:

@@ -247,6 +247,8 @@ def _tab_length(found: Found):
     row, last = found.row, found.last
     if found.item("n").concept == "NUM" and row.items[last - 1].concept == "TABS" and [item.concept for item in row.items[last : last + 2]] == ["COMMA", "LEN"]:
         return  # "four tabs, ten inches each": how many
+    if found.item("n").concept == "NUM" and row.items[last - 1].concept == "TABS" and row.items[last : last + 1] and row.items[last].concept in ("OF", "EACH", "ON") and row.items[last + 1 : last + 2] and row.items[last + 1].concept in ("SIDE_WORD", "SIDE", "JOINT", "DET", "EACH", "END"):
+        return  # "two tabs per side"
     if not any(item.concept == "K_COLLAR" for item in found.row.items[max(0, found.first - 60) : found.last]):  # a collar's tabs are its own, and are counted
         yield from _length("cross_tab_length", most=48)(found)
 
@@ -302,7 +304,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|OUTSIDE|FILL){0,2} STAPLES)", _leg),
-    Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD|BE (?:MISSING|OUT|NOT)) (?!(?<=COMMA LEN)(?:MARK181|TAPE|CLOSURE))", _leg),
+    Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA|ONLY){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD|BE (?:MISSING|OUT|NOT)) (?!(?<=COMMA LEN)(?:MARK181|TAPE|CLOSURE))", _leg),
     Frame("(?P<w>(?P<g>WORD) (?:BE|HAVE|FILLER)? (?P<o>WORD) WITH DET? (?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT|GENERIC|WORD)", _loaded_with),
     Frame("(?P<w>(?:FILLER){1,2} (?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT)", _out_of_the_right_ones),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),

@@ -142,7 +142,7 @@ def _is_strong(row: Row, begin: int) -> bool:
 
 def _start_of(row: Row, clause: Clause, begin: int) -> int:
     """The whole clause, unless something else was stated before the words that tell the pending work."""
-    stated = (*PAST, "SIZE", "STAPLES", "EVERY", "VANES", "MARK181", "LEN", "FLAP", "DAMAGE")
+    stated = (*PAST, "SIZE", "STAPLES", "EVERY", "VANES", "MARK181", "LEN", "FLAP", "DAMAGE", "GAP")
     first = clause.first
     for at in range(begin - 1, clause.first - 1, -1):
         if row.items[at].concept in stated and row.items[begin].concept in ("NOT_DONE", "NOT", "NO", "PENDING", "WILL", "LATER"):

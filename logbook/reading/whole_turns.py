@@ -16,10 +16,10 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.batches import plural
 from logbook.reading.claims import HEDGES, Claim, Open, claim, unit_of
-from logbook.reading.condition import only_so_many
 from logbook.reading.grammar import Row
 from logbook.reading.phrasing import begins, in_any, rows, word
 from logbook.reading.tokens import plain
+from logbook.reading.vanes_counted import only_so_many
 
 _STATES_NOTHING = frozenset(("PENDING", "NEED", "REMIND", "FORGOT", "NOT_DONE", "LATER", "WILL", "QUESTION", "IF", "DRAWING", "SHIFT", "MISSING", "UNDONE", "COUNTED", "NOT_LOGGED"))
 _NAMES_A_PIECE = ("FITTING", "NUMBER", "MARKED", "SIZE")
