@@ -9,6 +9,7 @@ from logbook.languages.en_fastening import ENGLISH_FASTENING, ENGLISH_FASTENING_
 from logbook.languages.en_fluent import ENGLISH_FLUENT
 from logbook.languages.en_forms import ENGLISH_FORMS
 from logbook.languages.en_misheard import MISHEARD
+from logbook.languages.en_names import FIRST_NAMES
 from logbook.languages.en_numbers import ENGLISH_LONE_NUMBERS, NUMBERS, UNITS
 from logbook.languages.en_places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.en_plans import ENGLISH_PLANS
@@ -319,16 +320,6 @@ TELLING = frozenset(
     " str strt trans stpl stpls stpld tpd rubd lng oc bk lk tst sqft sf cfm stp rbd hgr brd btm".split()
 ) | ({one.words for one in ENGLISH_THUMBS.shorts if one.words.isalpha() and len(one.words) > 2 and not one.after} - {"dia", "diam", "fem", "prob", "approx", "coll", "pres"})  # the last are Spanish too
 
-NAMES = frozenset(
-    "joe mike carlos jose juan luis tony dave david bob jim john steve rick rob bill tom tim chris mark matt dan danny"
-    " eddie ed frank fred gary george greg hector henry jack jake jason jeff jerry jesse jesus kevin kyle larry manny"
-    " marco mario miguel nick oscar pablo pat paul pedro pete peter phil rafael ramon ray ricky roberto ron sam sean"
-    " sergio terry travis victor will willie alex andy angel ben brian carl chuck cody craig derek don doug earl eric"
-    " felix fernando francisco gabe gus javier jimmy jorge julio ken lee lou louie marcus maria ana rosa omar raul"
-    " ruben scott shawn ted todd tyler walt wayne zach billy bobby johnny tommy sal vince diego enrique arturo beto"
-    " chuy nacho pepe memo lalo armando alberto ernesto martin jenny lisa linda karen sue amy tina beth".split()
-)
-
 LETTERS = {"ay": "A", "bee": "B", "see": "C", "cee": "C", "dee": "D", "ef": "F", "gee": "G", "aitch": "H", "jay": "J",
            "kay": "K", "el": "L", "em": "M", "en": "N", "pee": "P", "cue": "Q", "ar": "R", "ess": "S", "tee": "T", "vee": "V",
            "alpha": "A", "bravo": "B", "charlie": "C", "delta": "D", "echo": "E", "foxtrot": "F", "golf": "G", "hotel": "H",
@@ -345,7 +336,7 @@ FUZZY = (
 
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
-    methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES, letters=LETTERS,
+    methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
     plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING),
     thoughts=ENGLISH_THOUGHTS, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, TO_COME, WORDS, Aside, Elsewhere
+from logbook.languages.en_other_days import OTHER_DAYS
+from logbook.languages.en_other_hands import OTHER_HANDS
 
 
 def _aside(cues: str, words: str, reach: str, why: str = "other") -> Aside:
@@ -61,8 +63,9 @@ ENGLISH_ELSEWHERE = Elsewhere(
     own_deed=r"(?:(?:and|so|then|now|today|already) )*(?:(?:i|we)(?:'ve)? (?:already |just |only |finally |also )*(?:did|got|stapled|taped|rubbed|hung|built|made|put|finished|closed|cut|left|used)|today|this one|mine|ours|what i)\b",
     unmet=r"(?:(?:but|and|so|well) )*(?:it|they|he|she|that) (?:didn't|never did|did not|won't|hasn't|haven't)(?: (?:come|show|arrive|happen|though|so))*$",
     own_again=r"so (?:now )?(?:the|my|this|every|all the|half the) (?:staples?|tape|vanes?|tabs?|flap|seams?|joints?|facing|foil|scrim|weave|panel|groove|legs)\b|(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we|hangs|came out|went up)|that's (?:what|how) (?:i|we))\b",
+    goes_on=r"(?:(?:and|but|so|then|while|only) )*(?:me,? )?(?:i|we) (?:just |only |then )*(?:stapled|taped|rubbed|hung|trimmed|wiped|closed|finished|did|put|tore|fixed|patched|cut|pulled|added)\b.*\b(?:it|on|off|over|rest)\b",
     harms=(
-        r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked|put|shoved|jammed|stuck|rammed)(?: (?:his|her|their|a|the|its) [\w']+)?(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped(?! off)|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut (?:it|into|through|a)|slashed|bent|soaked|sat in|knocked|got it|got to it|got into it)\b"
+        r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked|put|shoved|jammed|stuck|rammed)(?: (?:his|her|their|a|the|its) [\w']+)?(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped(?! off)|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut (?:it|into|through|a(?! (?:straight|elbow|tee|cap|collar|transition|offset|branch|plenum|piece|fitting|new)))|slashed|bent|soaked|sat in|knocked|left (?:an?|his|her|their) (?:[\w-]+ ){0,2}?(?:holes?|tears?|rips?|gash|dents?|gouge|punctures?|boot ?print|footprint)|got it|got to it|got into it)\b"
     ),
     asides=(
         # paper: what is drawn, listed or asked for
@@ -269,5 +272,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("tape", r"\bthe (?:tape|mastic|stapler|gun) was (?:already )?(?:out|open|in my hand|sitting there|right there|handy|on the (?:bench|cart|gun|lift))\b", WORDS),
         _aside("yesterday's", rf"\byesterday's (?!(?:{_KINDS}|fitting) (?:number )?(?:{_NUMBER}|[a-z]-?\d+)\b)[^.;,?!]*?(?= so | but |[.;,?!]|$)", WORDS),
         _aside("yesterday before last monday tuesday wednesday thursday friday", r"(?:the day before yesterday|yesterday|last (?:week|night|monday|friday)|this morning) (?:they|he|she|the \w+) (?:wanted|asked|said|told|had)\b", SENTENCE),
+        *OTHER_HANDS,
+        *OTHER_DAYS,
     ),
 )

@@ -76,6 +76,8 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
             told = None
         if told is not None and told.reach == TO_COME and _on_his_own(row, clause):
             told = None
+        if told is not None and told.why == OTHER and _named(row, clause) and _and_he_goes_on(row, cut, place, language):
+            told = None
         if told is not None:
             carried, keeps = (told.reach, clause.sentence, told.why), told.keeps
         if carried is not None:
@@ -158,6 +160,15 @@ def _only_goes_on(row: Row, clause: Clause, bare: str, language: Language) -> bo
         return True
     one = any(concept.startswith("K_") and not plural(row, clause.first + at) for at, concept in enumerate(concepts))
     return not (one or set(concepts) & set(_DEEDS) or word(language.code, "elsewhere.own_again").match(bare) or word(language.code, "elsewhere.own_piece").match(bare))
+
+
+def _and_he_goes_on(row: Row, cut: tuple[Clause, ...], place: int, language: Language) -> bool:
+    """ "The fellow on the roof stapled straight 9, me I taped it": of the piece that another began he tells what he did to it himself."""
+    behind = cut[place + 1] if place + 1 < len(cut) else None
+    if behind is None or behind.sentence != cut[place].sentence:
+        return False
+    said = row.words(behind.first, behind.last).lower()
+    return word(language.code, "elsewhere.goes_on").match(said) is not None
 
 
 def _names_it(row: Row, at: int) -> bool:

@@ -1,0 +1,35 @@
+"""First names that are heard on sites in this language; none of them a word of the trade or of plain talk."""
+
+from __future__ import annotations
+
+FIRST_NAMES = frozenset(
+    "joe mike carlos jose juan luis tony dave david bob jim john steve rick rob bill tom tim chris mark matt dan danny"
+    " eddie ed frank fred gary george greg hector henry jack jake jason jeff jerry jesse jesus kevin kyle larry manny"
+    " marco mario miguel nick oscar pablo pat paul pedro pete peter phil rafael ramon ray ricky roberto ron sam sean"
+    " sergio terry travis victor will willie alex andy angel ben brian carl chuck cody craig derek don doug earl eric"
+    " felix fernando francisco gabe gus javier jimmy jorge julio ken lee lou louie marcus maria ana rosa omar raul"
+    " ruben scott shawn ted todd tyler walt wayne zach billy bobby johnny tommy sal vince diego enrique arturo beto"
+    " chuy nacho pepe memo lalo armando alberto ernesto martin jenny lisa linda karen sue amy tina beth"
+    " joey mickey donny ronnie lonnie kenny denny benny lenny vinny vinnie frankie freddie freddy teddy charlie charley stevie"
+    " davey bernie arnie ernie howie harold harry hank irving isaac ivan jared jamal javon jayden jeremy jerome joel"
+    " joseph joshua josh josue kurt leon leonard leroy lorenzo luther malik marvin maurice melvin mitch morris moses"
+    " nathan nate neil norman otis owen pierre quentin ralph randy reggie rene rodney roger roland ross russ ryan"
+    " samuel saul seth shane sidney stan stanley stuart tariq theresa thomas toby trevor troy vern vernon virgil vito"
+    " wallace warren wendell wilbur william xavier yusuf abdul ahmed ali amir andre antoine anton boris dmitri igor sergei"
+    " bogdan piotr pavel marek kamil krzysztof tomasz adam adrian albert alfonso alfred alvin anthony antonio arnold"
+    " barry benjamin bernard blake bradley brandon brett bruce bryan byron calvin cameron cesar clarence clark"
+    " claude clyde colin corey curtis damian daniel darnell darrell darren darryl dennis dexter dominic duane dustin"
+    " dwayne dwight dylan edgar eduardo edward efrain eli elijah elmer emilio emmett erik esteban ethan eugene evan floyd"
+    " garrett gavin gerald gilbert gilberto glenn gordon guillermo gustavo harvey heriberto herman homer horacio howard hugh"
+    " hugo ian ignacio ismael israel jaime jermaine joaquin jonah jonathan jordan julian julius keith kent kirk lamar lance"
+    " lars lawrence leo lester lewis lloyd logan lucas luke marisol marlon maxwell micah michael moises nelson nicholas noah"
+    " noel octavio olaf orlando osvaldo pascual perry preston ramiro raymond reynaldo ricardo richard rigoberto robert rodolfo"
+    " rodrigo rogelio ronald rudy salvador santiago santos saturnino sebastian simon spencer stefan stephen sven tomas"
+    " ulises vicente walter wesley wyatt yolanda abby alice amanda andrea angela annie barbara becky brenda carla carmen carol"
+    " cathy christina cindy connie crystal debbie deborah denise diane donna edna elena elizabeth ellen emily erica esther"
+    " gloria guadalupe heather helen irene isabel janet janice jasmine jessica joan joanne judy julia julie kate kathy katie"
+    " kelly kim laura lauren leslie lori lorena lucia lucy lupe luz lydia marcia margaret marie marilyn marta martha maureen"
+    " megan melanie melissa michelle molly monica nancy natalie nicole norma olga pam patricia paula peggy phyllis rachel"
+    " rebecca rhonda rita roberta rosie roxanne ruth samantha sandra sara sarah sharon sheila shirley silvia sofia sonia stacy"
+    " stephanie susan sylvia tammy tanya tracy valerie vanessa veronica vicky wanda wendy yvonne".split()
+)
