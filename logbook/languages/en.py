@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages.en_acts_short import ENGLISH_ACTS_TOLD
+from logbook.languages.en_taping import ENGLISH_ACTS_TAPING, ENGLISH_TURNS_TAPING
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
 from logbook.languages.en_fastening import ENGLISH_FASTENING, ENGLISH_FASTENING_STATES
@@ -22,7 +22,6 @@ from logbook.languages.en_thoughts import ENGLISH_THOUGHTS
 from logbook.languages.en_thumbs import ENGLISH_THUMBS
 from logbook.languages.en_together import ENGLISH_TOGETHER
 from logbook.languages.en_told import ENGLISH_TOLD
-from logbook.languages.en_turns import ENGLISH_TURNS
 from logbook.languages.language import Language
 
 _SKINS = ("facing", "foil", "skin", "jacket", "vapor barrier")
@@ -217,7 +216,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("FACING", "facing|the facing|foil|the foil|skin|the skin|vapor barrier|jacket|board facing"),
     ("REPAIR_IT", "fix it|fix that|repair it|repair that|repair them|mend it|fix them"),
     ("REPAIRED", "fixed|patched|repaired|mended|tape over it|tape over that|tape over the plug|tape over the patch|tape over the hole|taped over the plug|taped over the hole|taped over the patch|taped over that|taped over the tear|mended it|mended with|patched it|fixed it|repaired it|patched up|fixed up|patched it up|fixed it up|patched over|covered it|put a patch|patch|fixed that|patched that|covered|taped over it|taped it over|fixed them|patched them|sealed it up|put tape over it|repaired that|is fixed|is patched|is repaired|got patched|got fixed|patching|fixing|fixed with|patched with"),
-    ("DAMAGE_PLACE", "in the facing|in the foil|in the board|on the facing"),
+    ("DAMAGE_PLACE", "in the facing|in the foil|in the board|on the facing|on the surface"),
     # supports
     ("TIE_RODS", "channel on it|channel around it|a channel on it|tie rods|the channel|the channels|channel iron|steel channel|the rods|rods and channels|rod and channel|tie rod|reinforced|reinforcing|reinforcement|channels|channel reinforcement|rods in|reinforced it|stiffeners|reinforcing channels|tie-rods|tierods|reinforced with tie rods|reinforced with channels|reinforced with channel"),
     ("SCREWS", "screws|screw|fasteners|screwed|screws are|number ten screws|sheet metal screws"),
@@ -297,7 +296,7 @@ CLOSURES = (
     ("tape_pressure", "p tape|p-tape|pressure tape|pressure sensitive|pressure-sensitive|pressure sensitive tape|pressure-sensitive tape|psa tape|pressure sensitive foil tape|peel and stick|peel-and-stick tape|pressure foil tape|peel and stick tape|pressure-sensitive foil tape|stick tape"),
     ("tape_heat", "h tape|h-tape|heat tape|heat activated|heat-activated|heat activated tape|heat-activated tape|iron-on tape|iron on tape|heat seal tape|iron-on|heat-seal tape|hot iron tape|heat sealed|ironed tape|heat sensitive tape|heat-sensitive tape"),
     ("mastic", "mastic + cloth|mastic & cloth|mastic + fabric|mastic and fabric cloth|mastic and glass cloth|mastic and cloth|fabric cloth and mastic|mastic|mastic and fabric|fabric and mastic|mastic and glass fabric|glass fabric and mastic|mastic'd|masticked|mesh and mastic|mastic and mesh|mastic'd it|mastic with fabric|mastic and glass|mastic with glass fabric|mudded|mudded it|mastic over fabric|mastic'd the|fabric in mastic|mastic'ed|masticed|mastik|mastick|glass fabric with mastic|fabric mastic|glass cloth and mastic|mastic and glass cloth|glass mesh and mastic|mastic and glass mesh|cloth and mastic|mastic and cloth|scrim and mastic|glass tape and mastic"),
-    ("other_tape", "gorilla tape|some gorilla tape|duct taped|duct taped it|duct taped them|the cloth one|cloth one|the gray one on it|temporary tape|the blue kind|the gray on it|plain cloth|regular cloth|ordinary cloth|just cloth|cloth stuff|hose-repair tape|paper tape|flagging tape|hose repair tape|hose tape|pipe repair tape|pipe wrap tape|pipe wrap|pipe tape|plumber's tape|plumbers tape|plumbing tape|teflon tape|carpet tape|drywall tape|drywall mesh tape|sheathing tape|housewrap tape|house wrap tape|roofing tape|flashing tape|window tape|friction tape|athletic tape|sports tape|hockey tape|medical tape|scotch tape|clear tape|double sided tape|double stick tape|book tape|reflective tape|butyl tape|foam tape|weatherstrip tape|weather strip tape|marking tape|floor tape|insulating tape|electrician's tape|electricians tape|self fusing tape|camper tape|rv tape|flex tape|moving tape|carton tape|cloth tape|duct tape|cloth duct tape|gray tape|grey tape|fabric tape|silver duct tape|regular duct tape|gray duct tape|masking tape|packing tape|unlisted tape|gaffer tape|rubber tape|hardware store tape|electrical tape|plain tape|cheap tape|duck tape|vinyl tape|plain duct tape|unmarked tape|regular tape|gaff tape|shop tape|no-name tape|no name tape|generic tape|generic foil tape|generic silver tape|generic foil|all purpose tape|all-purpose tape|multi-purpose tape|utility tape|general purpose tape|hundred mile an hour tape|gray stuff|grey stuff|silver stuff|cloth stuff|gray cloth stuff|grey cloth stuff|silver cloth stuff|gray cloth|fabric stuff|rubber stuff|gray cloth tape|grey cloth tape|gray fabric tape|grey fabric tape|silver cloth tape|hardware store stuff|gaffer|gaffers tape|gaffer's tape|hardware tape|big box tape|dollar store tape|old cloth tape|painter's tape|painters tape|blue tape|cloth kind|silver cloth kind|gray cloth kind|cloth-backed tape|cloth backed tape|filament tape|strapping tape|box tape|shipping tape|vinyl stuff|rubber kind|grey cloth|grey duct tape|store tape|off-brand tape|black rubber tape|tape is other stuff|tape is some other stuff|other kind of tape|some other tape"),
+    ("other_tape", "old duct tape|old duck tape|gorilla tape|some gorilla tape|duct taped|duct taped it|duct taped them|the cloth one|cloth one|the gray one on it|temporary tape|the blue kind|the gray on it|plain cloth|regular cloth|ordinary cloth|just cloth|cloth stuff|hose-repair tape|paper tape|flagging tape|hose repair tape|hose tape|pipe repair tape|pipe wrap tape|pipe wrap|pipe tape|plumber's tape|plumbers tape|plumbing tape|teflon tape|carpet tape|drywall tape|drywall mesh tape|sheathing tape|housewrap tape|house wrap tape|roofing tape|flashing tape|window tape|friction tape|athletic tape|sports tape|hockey tape|medical tape|scotch tape|clear tape|double sided tape|double stick tape|book tape|reflective tape|butyl tape|foam tape|weatherstrip tape|weather strip tape|marking tape|floor tape|insulating tape|electrician's tape|electricians tape|self fusing tape|camper tape|rv tape|flex tape|moving tape|carton tape|cloth tape|duct tape|cloth duct tape|gray tape|grey tape|fabric tape|silver duct tape|regular duct tape|gray duct tape|masking tape|packing tape|unlisted tape|gaffer tape|rubber tape|hardware store tape|electrical tape|plain tape|cheap tape|duck tape|vinyl tape|plain duct tape|unmarked tape|regular tape|gaff tape|shop tape|no-name tape|no name tape|generic tape|generic foil tape|generic silver tape|generic foil|all purpose tape|all-purpose tape|multi-purpose tape|utility tape|general purpose tape|hundred mile an hour tape|gray stuff|grey stuff|silver stuff|cloth stuff|gray cloth stuff|grey cloth stuff|silver cloth stuff|gray cloth|fabric stuff|rubber stuff|gray cloth tape|grey cloth tape|gray fabric tape|grey fabric tape|silver cloth tape|hardware store stuff|gaffer|gaffers tape|gaffer's tape|hardware tape|big box tape|dollar store tape|old cloth tape|painter's tape|painters tape|blue tape|cloth kind|silver cloth kind|gray cloth kind|cloth-backed tape|cloth backed tape|filament tape|strapping tape|box tape|shipping tape|vinyl stuff|rubber kind|grey cloth|grey duct tape|store tape|off-brand tape|black rubber tape|tape is other stuff|tape is some other stuff|other kind of tape|some other tape"),
 )
 
 DAMAGES = (
@@ -337,10 +336,10 @@ FUZZY = (
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
-    fuzzy=FUZZY, turns=ENGLISH_TURNS, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
+    fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
     plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING),
     thoughts=ENGLISH_THOUGHTS, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
-    ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TOLD, whole_turns=ENGLISH_PLANS,
+    ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TAPING, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,
 )  # fmt: skip

@@ -108,6 +108,7 @@ ENGLISH_SMALL = Small(
     reads=frozenset("read reads showed shows registered measured said says".split()),
     lays=frozenset("put ran laid used using applied threw slapped".split()),
     is_on=frozenset("good done on all set finished complete solid tight perfect great fine is are ok okay".split()),
+    nothing_but=frozenset("just|only|nothing but|strictly|purely".split("|")),
     takes_back=frozenset("i take that back|scratch that|strike that".split("|")),
     sounds={"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"), "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")},
     in_twos={"ones": 1, "twos": 2, "threes": 3, "fours": 4, "sixes": 6, "eights": 8, "tens": 10, "twelves": 12, "fourteens": 14, "sixteens": 16, "eighteens": 18, "twenties": 20},

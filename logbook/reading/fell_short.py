@@ -48,8 +48,8 @@ def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language)
 
 
 _FINISHES = re.compile(
-    r"(?:i'll|i will|we'll|we will|gonna|i'm gonna|going to|i'm going to|i have to|i need to|need to|gotta|have to|still have to|still need to|tengo que|voy a|luego)\b[\w' ]*?"
-    r"\b(?:finish|get|do|catch|grab|hit|redo|fix|termino|acabo|terminar|acabar)\b(?: (?:it|them|that|those|up|off|the rest|the others?|the last \w+|lo|las|los))"
+    r"(?:i'll|i will|we'll|we will|will|gonna|i'm gonna|going to|i'm going to|i have to|i need to|need to|gotta|have to|still have to|still need to|tengo que|voy a|luego)\b[\w' ]*?"
+    r"\b(?:finish|get|do|catch|grab|hit|redo|fix|termino|acabo|terminar|acabar)\b(?: (?:it|them|that|those|up|off|the rest|the others?|the last \w+|lo|las|los)|(?<=\bfinish) (?:later|tomorrow|after|when|in the))"
 )
 
 
@@ -244,6 +244,8 @@ def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
             if match is None:
                 continue
             if member in ("alone", "left_to_do"):
+                if match.groupdict().get("bare") is not None and part.first and row.items[part.first - 1].concept == "AND":
+                    continue  # "taped the top before and the bottom after lunch": when he did it
                 yield Wrong(None, names, True, part, member)
                 continue
             before, behind = part.words[: match.start()], re.sub(language.turns.meanwhile, "", part.words[match.end() :])

@@ -26,7 +26,10 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
     """The counts, and the items that are numbers of sides and no piece's."""
     made: list[Claim] = []
     spent: set[int] = set()
-    if not language.acts.sides or not any(item.concept in ("SIDE_WORD", "ONE_SIDE", "SIDES_ALL", "ALL", "JOINT", "K_END_CAP") for item in row.items):
+    if not language.acts.sides:
+        return made, spent
+    of_four = frozenset(_of_four(row))
+    if not of_four and not any(item.concept in ("SIDE_WORD", "ONE_SIDE", "SIDES_ALL", "ALL", "JOINT", "K_END_CAP") for item in row.items):
         return made, spent
     before: list[str] = []
     done: dict[str, int] = {}
@@ -45,7 +48,7 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
             first, last = row.within(part.first, part.last, match)
             spent.update(at for at in range(first, last) if row.items[at].concept in ("NUM", "FRAC", "LEN"))
             acts = _nearest(row, part, first, last) or before[-1:] or _next(row, cut_up, place)
-            said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None or bool(before) and match.end() - match.start() == len(part.words.strip())
+            said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None or bool(before or acts) and match.end() - match.start() == len(part.words.strip())
             to_come = more and re.search(language.acts.side_to_come, part.words) is not None
             if acts and said and not to_come and not _denied(part.words, match, language):
                 corrects = match.groupdict().get("minus") is not None
@@ -62,6 +65,13 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
         made += _of(row, act, number, first, last, corrects=True)
         spent.update(range(first, last))
     return made, spent
+
+
+def _of_four(row: Row) -> Iterator[int]:
+    """ "Taped three of four on straight nine": of sides, as a piece has four, where nothing that is counted stands behind."""
+    for match in row.find("(?P<n>NUM) (?:OF|FROM) (?P<all>NUM) (?=SEP|$|AND|BUT|ON|OF|IN|STAPLED|TAPED|RUBBED|BE|HAVE)"):
+        if row.items[match.start("all")].value.value == 4 and row.items[match.start("n")].value.value in (1, 2, 3):
+            yield match.start("n")
 
 
 def _set_right(row: Row, own: Row) -> Iterator[tuple[str, int, int, int]]:

@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from fractions import Fraction
 
+from logbook.reading import tape_laid
 from logbook.reading.claims import Found, Frame, taken_back, unit_of
 from logbook.reading.closure_marks import CLOSURE_OF
-from logbook.reading.grammar import Row
 from logbook.reading.measures import nominal_board
 from logbook.reading.phrasing import words_of
 
@@ -24,13 +24,13 @@ def _mark(found: Found):
     yield found.claim("closure", CLOSURE_OF[value], group="m", took_back=taken_back(found.items("m"), lambda back: CLOSURE_OF[back.value]))
     on = _ON.match(found.row.text[found.item("m").end : found.item("m").end + 10].lower())  # "I put 181A-P on with no preheat"
     at = found.at("m") - 1
-    while at > 0 and found.row.items[at].concept in ("DET", "TAPE", "FILLER", "OF") and not (on and _lays(found.row, at)):
+    while at > 0 and found.row.items[at].concept in ("DET", "TAPE", "FILLER", "OF") and not (on and tape_laid.lays(found.row, at)):
         at -= 1
     behind = found.at("m") + 1
     while behind < len(found.row.items) and found.row.items[behind].concept in ("DET", "FILLER", "I"):
         behind += 1
-    after = behind > found.at("m") + 1 and behind < len(found.row.items) and found.row.items[behind].concept == "HAVE" and _lays(found.row, behind)  # "la 181A-P la puse directo"
-    laid = after or at >= 0 and (_lays(found.row, at) or found.row.words(at, at + 1).lower() in ("con", "con la", "usando", "por"))
+    after = behind > found.at("m") + 1 and behind < len(found.row.items) and found.row.items[behind].concept == "HAVE" and tape_laid.lays(found.row, behind)  # "la 181A-P la puse directo"
+    laid = after or at >= 0 and (tape_laid.lays(found.row, at) or found.row.words(at, at + 1).lower() in ("con", "con la", "usando", "por"))
     if laid and value[-1:] in "PH":
         yield found.claim("taped", True, group="m", weak=True)
 
@@ -182,107 +182,14 @@ def _dirty(found: Found):
 
 
 def _wiped(found: Found):
-    """ "it was dusty, wiped it": what was done about it counts."""
-    first = found.first
-    while first > 0 and found.row.items[first - 1].concept not in ("STOP", "QUERY"):
-        first -= 1
+    """ "it was dusty, wiped it", "The facing was dusty. Wiped it.": what was done about it counts."""
+    first = found.row.sentence_start(found.first)
+    first = found.row.sentence_start(first - 1) if first > 1 else first
     soiled = any(item.concept == "DIRTY" for item in found.row.items[first : found.first])
     yield found.claim("surface_clean", True, group="w", corrects=soiled)
 
 
 _TEMPS = "(?:DEG|TEMP_F)"
-_BESIDE = ("STAPLES", "STAPLED", "RUBBED", "RUB", "MARK181", "CLOSURE", "LEN", "FRAC", "WIDE", "WITH", "SEALED", "C_MASTIC", "REPAIRED", "METHOD", "DAMAGE")
-_THEN = (*_BESIDE, "ON", "AROUND", "IN_PLACE", "SIDES_ALL", "SIDE", "BOTH", "ALL")
-_PASSED = ("COMMA", "AND", "DET", "OF", "BE", "FILLER", "HEDGE", "NUM", "IT", "AROUND", "OVER", "WIPED", "TRIMMED", "SIDE", "SIDE_WORD")
-
-
-def _laid(found: Found):
-    """The bare word "tape" says taped only beside what is done with it: laid on something, of a width, with staples.
-
-    "Grabbed the tape" and a lone "tape" say nothing was closed.
-    """
-    row, at = found.row, found.at("w")
-    stop = row.sentence_end(at + 1)
-    if any(item.concept == "YET" for item in row.items[at + 1 : stop]) and any(item.concept in ("NO", "NOT", "NOT_DONE") for item in row.items[at + 1 : stop]):
-        return  # "staples, tape, rub: none of it done yet"
-    if [item.concept for item in row.items[at + 1 : at + 3]] == ["TO", "OTHER"]:
-        return  # "I ran the tape to the guys upstairs"
-    behind, ahead = at - 1, at + 1
-    while behind >= 0 and at - behind <= 4 and row.items[behind].concept in _PASSED and row.items[behind].value is None and not _lays(row, behind):
-        behind -= 1
-    while ahead < len(row.items) and ahead - at <= 4 and row.items[ahead].concept in ("COMMA", "AND", "DET", "OF", "BE", "FILLER", "HEDGE", "IT"):
-        ahead += 1
-    if row.words(max(0, at - 2), at).lower().endswith(("got its", "has its", "have their", "got their", "has all its", "got all its")):
-        yield found.claim("taped", True, group="w", weak=True)
-        return
-    before = behind >= 0 and at - behind <= 4 and (row.items[behind].concept in (*_BESIDE, "NUM") or _lays(row, behind))
-    after = ahead < len(row.items) and ahead - at <= 4 and (row.items[ahead].concept in _THEN or _bare_width(row, ahead) or _over_a_joint(row, ahead))
-    if (before and not row.is_blank(behind)) or (after and not row.is_blank(ahead)):
-        yield found.claim("taped", True, group="w", weak=True)
-
-
-def _over_a_joint(row: Row, at: int) -> bool:
-    """ "Just tape over the joint"."""
-    behind = [item.concept for item in row.items[at + 1 : at + 3] if item.concept != "DET"]
-    return row.items[at].concept == "OVER" and behind[:1] in (["JOINT"], ["FLAP"])
-
-
-def _bare_width(row: Row, at: int) -> bool:
-    """ "cinta de dos y media 181A-P": a bare number that is its width."""
-    ends = row.items[at + 1].concept if at + 1 < len(row.items) else ""
-    return row.items[at].concept == "NUM" and row.items[at - 1].concept == "OF" and 2 <= row.items[at].value.value <= 4 and ends in ("MARK181", "CLOSURE")
-
-
-def _rubbed_on(found: Found):
-    yield found.claim("taped", True, group="w", weak=True)
-
-
-def _went_on(found: Found):
-    """ "the tape went on good", "tape's back on" """
-    behind = found.row.text[found.row.items[found.match.end("w") - 1].end :].lower().split()[:1]
-    if not behind or behind[0].strip(".,;!?") in ("", "good", "fine", "easy", "great", "nice", "smooth", "clean", "and", "now", "there", "again", "well", "okay", "ok", "perfect"):
-        yield found.claim("taped", True, group="w", weak=True)
-
-
-def _laid_on(found: Found):
-    """ "181A-P went on at forty-two degrees" """
-    if found.row.words(found.at("v"), found.at("v") + 1).lower() in ("went", "went down"):
-        yield found.claim("taped", True, group="w", weak=True)
-
-
-def _is_on(found: Found):
-    """ "la cinta ya quedó", "cinta lista": it is on, where nothing else was said of it."""
-    said = found.row.words(found.at("f"), found.last).lower().split()
-    if words_of("small.is_on").issuperset(said):
-        yield found.claim("taped", True, group="w", weak=True)
-
-
-def _lay(found: Found):
-    """ "the tape I put on is two inches wide" """
-    if _lays(found.row, found.at("f")):
-        yield found.claim("taped", True, group="w", weak=True)
-
-
-def _put_on(found: Found):
-    """ "I put the 181A-P on" """
-    if found.row.items[found.first].concept != "FILLER" or found.row.words(found.first, found.first + 1).lower().endswith("put"):
-        yield found.claim("taped", True, group="w", weak=True)
-
-
-def _i_put(found: Found):
-    """ "I put the 181A-P"; "I use 181A-P" tells what is on the truck, and "tomorrow I put it" what is to come."""
-    row = found.row
-    said = [item.concept for item in row.items[row.sentence_start(found.first) : row.sentence_end(found.first)]]
-    if row.words(found.at("f"), found.at("f") + 1).lower().split()[-1] == "put" and _NOT_YET.isdisjoint(said):
-        yield found.claim("taped", True, group="w", weak=True)
-
-
-_NOT_YET = frozenset(("LATER", "WILL", "IF", "WHEN", "OTHER", "DRAWING", "NOT", "NO", "QUESTION", "PENDING", "YET"))
-
-
-def _lays(row, at: int) -> bool:
-    return not words_of("small.lays").isdisjoint(row.words(at, at + 1).lower().split())
-
 BOARD_FRAMES = (
     # the board before the tape: "inch board", "475 board"
     Frame("(?P<w>(?P<n>NUM) (?:FILL)? (?:EI|BOARD) (?:BOARD|EI)?)", _class),
@@ -317,6 +224,7 @@ FRAMES = (
     Frame("TAPES (?:TAPES|OF){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|VOID|WORD (?:NO|NOT|TRADE_NOISE)|IN_PLACE|FILLER|RUBBED)", _width),
     Frame("(?:TAPE|TAPED) COMMA (?P<w>(?P<n>LEN)) (?=COMMA? (?:MARK181|CLOSURE))", _width),
     Frame("MARK181 (?P<w>(?P<n>LEN) WIDE?) (?=ALL|AROUND|ON (?:ALL|BOTH|DET|EACH)|OVER|SEP|$|AND)", _width_of_mark),  # "ran the 181A-P three inch all four sides"
+    Frame("(?:TAPED|WITH) (?P<w>(?P<n>NUM) IN) (?=MARK181)", _width_of_mark),  # "taped 3 in 181A-H"
     Frame("WITH DET? (?P<w>(?P<n>NUM)) TAPE? MARK181", _width_of_mark),  # "taped with two and a half 181A-P"
     Frame("MARK181 COMMA (?P<w>(?P<n>NUM)) (?=SEP|$)", _half_of_mark),
     Frame("MARK181 (?P<w>(?P<n>NUM)) (?=COMMA LEN BOARD|SEP RUBBED|RUBBED|AND RUBBED)", _width_of_mark),
@@ -331,24 +239,26 @@ FRAMES = (
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL){0,3} OF DET OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "cinta de la de tres"
     Frame("TAPES (?P<w>(?P<n>NUM)) (?=SEP|$)", lambda found: _width(found) if found.item("n").value.value.denominator > 1 else ()),  # "181A-P two and a half"
     # closures
-    Frame("(?P<w>ME FILLER? (?P<f>FILLER) DET? MARK181) (?=SEP|$|AND|BUT)", _i_put),  # "I put the 181A-P"
+    Frame("(?P<w>ME FILLER? (?P<f>FILLER) DET? MARK181) (?=SEP|$|AND|BUT)", tape_laid.i_put),  # "I put the 181A-P"
     Frame("(?P<m>MARK181)", _mark),
-    Frame("(?P<w>MARK181) OF (?:LEN|NUM) (?:AND|COMMA)? (?=RUBBED)", _rubbed_on),  # "181A-P de tres pulgadas y tallado"
+    Frame("(?P<w>MARK181) (?:TAPE|OF|COMMA|AND|DET|FILLER|LEN|NUM|FRAC|WIDE){0,5} (?=RUBBED)", tape_laid.rubbed_on),  # "181A-P de tres pulgadas y tallado", "181A-P, three inch, rubbed"
+    Frame("CLOSING (?:COMMA|BE|WITH|DET|TAPE){0,2} (?P<w>MARK181) TAPE? (?=SEP|$|AND|LEN|NUM)", tape_laid.of_the_piece),  # "Closure, 181A-P"
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
     Frame("(?P<w>NOT IT? SEALED (?:FILL|BRANCH_WORD|JOINT|SIDE|END){0,3} NOT?) (?=SEP|$|AND)", _flag("taped", False)),  # "no sellé el ramal"
     Frame("(?P<w>UNTAPED)", _flag("taped", False)),
     Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
-    Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", _laid),
-    Frame("(?P<w>TAPE (?:BE|FILL|BACK|MOVE){1,3} ON) (?=SEP|$|FILLER|WORD|AND)", _went_on),
-    Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE_DOWN))", _laid_on),
-    Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=(?:ON|FILL|HEDGE|TEMP){0,3} (?:DEG|TEMP_F|LEN|SEP|$))", _laid_on),
-    Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=DET? (?:KIND|FITTING|NUMBER|NUM|MARKED|IT|THIS))", _laid_on),
-    Frame("(?:FILLER|I|WHEN) DET? (?P<w>MARK181 ON) (?=SEP|$|AND)", _put_on),
+    Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", tape_laid.laid),
+    Frame("(?P<w>TAPE (?:BE|FILL|BACK|MOVE){1,3} ON) (?=SEP|$|FILLER|WORD|AND)", tape_laid.went_on),
+    Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE_DOWN))", tape_laid.laid_on),
+    Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=(?:ON|FILL|HEDGE|TEMP){0,3} (?:DEG|TEMP_F|LEN|SEP|$))", tape_laid.laid_on),
+    Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=DET? (?:KIND|FITTING|NUMBER|NUM|MARKED|IT|THIS))", tape_laid.laid_on),
+    Frame("(?:FILLER|I|WHEN) DET? (?P<w>MARK181 ON) (?=SEP|$|AND)", tape_laid.put_on),
     Frame("(?P<w>TIED) DET? (?=BOARD|WORD|FACING|OPENING)", _taped_to),
     Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
     Frame("(?P<w>TAPE ONLY) (?=SEP|$|AND)", _flag("taped", weak=True)),
-    Frame("(?P<w>TAPE THIS? ME (?P<f>FILLER)) (?=BE|TAKES|WORD|ON)", _lay),
-    Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", _is_on),
+    Frame("(?P<w>(?P<f>FILLER|ONLY) TAPE) (?=SEP|$)", tape_laid.nothing_but),
+    Frame("(?P<w>TAPE THIS? ME (?P<f>FILLER)) (?=BE|TAKES|WORD|ON)", tape_laid.lay),
+    Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", tape_laid.is_on),
     Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
     Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),
     Frame("(?P<w>SCRIM COMMA (?:BE|IT){1,2} ALL? SHOWS)", _flag("scrim_shows")),  # "I checked the scrim, it's showing everywhere"
@@ -379,6 +289,8 @@ FRAMES = (
     Frame("(?:^|(?<=STOP)|BE) FILLER? TEMP (?:FILL|DAY|TEMP|WORD){0,2} COMMA HEDGE? (?P<w>(?P<n>NUM)) (?=TEMP|FILLER? (?:STOP|$))", lambda found: [] if not 20 <= found.item("n").value.value <= 80 else _temperature(found)),  # "Cold up here, thirty-eight."
     Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|DAMAGE_PLACE|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),
     Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|FILL|TAKES|MOVE|ON|OF|RUN|IN|INSIDE|THROUGH){{1,7}} (?P<n>{_TEMPS}))", _temperature),
+    Frame("(?:^|(?<=STOP)|COMMA|HEDGE|FILLER|AND|BUT|WORD) (?P<w>(?P<n>NUM)) (?=DAMAGE_PLACE|ON DET? FACING)", _it_was),  # "cold morning, forty-eight on the facing"
+    Frame("(?:^|(?<=STOP)|COMMA|HEDGE|FILLER|AND|BUT|WORD) (?P<w>(?P<n>NUM)) (?=ON DET? BOARD)", _cold),
     Frame("IT (?P<o>WORD|SAYS|SHOWS) (?:HEDGE|DET){0,2} (?P<w>(?P<n>NUM)) (?=SEP|$|AND|BUT|WHEN)", _read_off),
     Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
     Frame("(?:BE|ON|ONLY|HEDGE|FILLER|COMMA (?=NUM (?:OUT|TEMP))) (?P<w>(?P<n>NUM)) (?=OUT|TEMP|SEP|$|AND|BUT|NO|WITH|VOID|FILLER|WORD|OUTSIDE)", _cold),

@@ -1,0 +1,82 @@
+"""English of closing a joint: a side that still waits for its tape, mastic that is not on, tape that has no listing, and what other tape there was."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.languages.en_acts_short import ENGLISH_ACTS_TOLD
+from logbook.languages.en_turns import ENGLISH_TURNS
+from logbook.languages.told import Aside
+
+_SPOT = r"(?:sides?|seams?|joints?|edges?|ends?|corners?|top|bottom|back|front|left|right|underside|heel|throat|cheeks?|half)"
+_OF_IT = r"(?: (?:more|long|short|other|last|back|top|bottom|left|right|far|near|inside|outside))*"
+
+# the sides that are left, as the subject of what they wait for
+_WHERE = r"(?: (?:by|on|against|next to|at|under|behind|facing|along|toward|towards|up against) (?:the|that|my) [\w-]+(?: side)?)?"
+_ONE = rf"(?:the |that |its |this |my )?(?:(?:whole|long|short|other|last|far|near|back|inside|outside|remaining|other two|other three) )*(?:left and right|right and left|top and bottom|{_SPOT}|fourth|last|other|others|rest|other (?:one|two|three)|(?:last|fourth) one)(?: (?:one|side|sides|seam|panel|edge|end|half))?(?: and (?:the )?{_SPOT})?"
+_TIME = r"(?:tomorrow|later|after(?= \w)|tonight|next|another|first thing|monday|tuesday|wednesday|thursday|friday|when|once|as soon as|soon as|until|till|'til|this afternoon|in the (?:morning|afternoon)|in a (?:bit|minute|while)|from (?:the|a) (?:lift|ladder|other side))\b"
+_NOT_PAST = r"(?! (?:lunch |break )?(?:i|we|they|he|she|it|the \w+|my \w+|somebody) (?:(?:had|finally|just|all) )*(?:\w+ed|came|got|went|left|took|had|was|were|did|put|ran|made|gave|let|brought|found)\b)(?!.* (?:i|we) (?:taped|stapled|did|got it|had|went|ran)\b)"
+_WAITS = (
+    rf"(?:(?: will| 'll|'ll| gonna| is going to| are going to| just)* (?:has|have|had|got|gotta|need|needs)(?: to)?(?: just)? wait\b.*"
+    rf"|(?: 'll| will|'ll|'s|'s just| is| are| just| can| still)* wait(?:s|ing)?(?:$| (?:on|for|till|until|'til|while|because) .*)"
+    rf"|(?: 'll| will|'ll)? (?:gets?|be) (?:it|its|done|hit|caught|finished|closed|closed up)(?: then)? {_TIME}.*"
+    rf"|(?: 's| is| are|'s|'ll be| will be|'re) (?:(?:for|till|waiting for|up) )?{_TIME}{_NOT_PAST}.*"
+    rf"|(?P<bare> (?:for )?{_TIME}){_NOT_PAST}.*"
+    rf"|(?: 's| is| are|'s)? (?:still )?(?:to come|to follow|next|to be done|up next)$"
+    rf"|,? (?:i|we)(?: 'll|'ll| will|'m gonna| gonna|'m going to| can| plan to| need to| have to| still have to| still need to) (?:catch|get|do|hit|finish|pick up|grab|close|go back for|come back for)(?: (?:it|them|that|to it|to that))?(?:$| (?:with .*|{_TIME}.*)))"
+)
+
+_FILTHS = r"(?:dew|frost|ice|condensation|moisture|(?:(?:drywall|concrete|metal|sheetrock|plaster|ceiling|road|fine|white|cutting) )?dust|saw-?dust|dirt|mud|grease|oil|powder|grit|grime|overspray|soot|smudges?|smears|crud|gunk|lint|shavings|filings|plaster|handprints|fingerprints|sheetrock mud)"
+_RID_OF = r"(?:wip|brush|swep|sweep|clean|blew|blow|blown|knock|get |got |rag|vacuum|dried|dry |dusted|wash|no |not |never|without|keep|kept)"
+_PRINT = r"(?:mark(?:ing)?s?|stamps?|print(?:ing)?|labels?|listings?|ul(?: \w+)?|181\w*|numbers?|writing|words?|letter(?:s|ing)?|rating)"
+
+ENGLISH_ACTS_TAPING = replace(
+    ENGLISH_ACTS_TOLD,
+    to_do=(
+        *ENGLISH_ACTS_TOLD.to_do,
+        rf"(?:one|two|three|1|2|3|the last(?: one| two| three)?|another|(?:just|only|still|have|got|leaves|leaving)(?: me| us| got)? (?:the|that|a|one|two|three|its))(?: more)?{_OF_IT} {_SPOT}(?: left| still| yet| more)* to (?:go and )?{{verb}}\b",
+    ),
+    partly=(
+        *ENGLISH_ACTS_TOLD.partly,
+        r"(?:just |only )?(?:one|two|three|a single|just a|only a|a couple(?: of)?|couple(?: of)?|a few)(?: (?:little|short|quick|lousy|small))* (?:strips?|pieces?|bits?|dabs?|chunks?|spots?) of (?:(?:the|my|that|cloth|masking|duct|foil) )*{noun}\b"
+        r"(?! (?:on|over|across|for) (?:it|that|them|the (?:tear|hole|rip|cut|gash|spot|nick|puncture|dent|slit|scrape))\b)(?![^.;]*\b(?:each|every|per|all|both|apiece)\b)",
+    ),
+    of_one=(
+        *ENGLISH_ACTS_TOLD.of_one,
+        ("taped", False, r"\b(?:the |any )?mastic(?:'s not| is not|'s never| isn't| ain't| wasn't| not| hasn't| never)(?: (?:been|gone|got|gotten|even|quite|all|put|brushed|troweled|made it))* (?:on|down|done|applied|finished)\b(?: (?:it|there|yet))*"),
+        ("taped", False, r"\b(?:the )?mastic(?: (?:is|went|goes|only|just))*(?:'s)?(?: (?:only|just))? on (?:only |just )?(?:(?:the )?(?:one|two|three|1|2|3)(?: of (?:the )?(?:four|4))? sides?|three of (?:the )?four|half of it)\b"),
+        ("taped", False, rf"\b(?:all )?(?:the )?mastic(?:'s| is)?(?: on)?(?: (?:everywhere|all around|all the way around|all over|every side|all sides))? (?:but|except|except for|minus|all but)(?: on)? (?:the |one |that ){_SPOT}\b"),
+        ("taped", False, rf"(?:\w+n't|never|not|no)(?: (?:get|got|put|gotten|have|any|get to|reach|brush|the))* mastic (?:on|to|in|under|behind|at|across) (?:the |that |one )(?:\w+ )?{_SPOT}\b"),
+        # what lies on the facing, or a facing that was wet
+        ("surface_clean", False, rf"^(?:(?!\b{_RID_OF})[^.;])*?\b{_FILTHS} (?:all over|on|across|over|along)(?: top of)? (?:the |my |its |that )?(?:facing|foil|surface|board|face|jacket|seams?|joints?|flap|lap)\b(?![^.;]*\b{_RID_OF})"),
+        ("surface_clean", False, r"\b(?:facing|foil|board|surface|face|skin|seams?|joints?)(?:'s| is| was| were)(?: (?:still|all|kind of|a little|pretty))* (?:sweating|sweaty|dewy|frosty|frosted(?: over)?|beaded(?: up)?|fogged(?: up)?)\b"),
+        ("surface_clean", False, r"\btaped\b(?: (?!after|once|before|dried|dry|until|over|the|that|a|but|and|not|no|never|where|with|back)[\w-]+){0,3}? (?:(?:still|while it was(?: still)?|soaking|dripping|a little|kind of) )*(?:wet|damp|dusty|dirty)(?=$|[.;]|,(?! (?:spot|panel|corner|board)))"),
+        ("surface_clean", False, r"\b(?:was|is|were|'s|are)(?: (?:still|all|kind of|a little|pretty|soaking))* (?:wet|damp|dusty|dirty)\b(?: [\w-]+){0,3}? when (?:i |we |he |the |it )?(?:was |got )?(?:tap(?:e|ed|ing)|tape went|put the tape|laid the tape)\b"),
+        ("surface_clean", False, r"(?:didn't|did not|never|couldn't|forgot to|no time to)(?: (?:even|really|bother to|get to|stop to))* dry (?:it|that|them|this one|the (?:facing|foil|board|seams?|joints?))(?: (?:off|first|down|out|up|beforehand))*(?=$|[.;,])"),
+    ),
+    unlisted=(
+        *ENGLISH_ACTS_TOLD.unlisted,
+        rf"\b(?:no|not a|not any|without(?: a| any)?|isn't any|isn't a|wasn't any|ain't no|nary a) (?:\w+ )?{_PRINT}(?: (?:at all|anywhere|whatsoever|printed|stamped|that i (?:could|can) see))* (?:on|along|anywhere on|inside|either on) (?:the |that |this |its |either )?(?:tape|roll|liner|backing|core|wrapper)\b",
+        rf"\b(?:tape|roll|liner|backing)\b(?: (?:i|we) (?:used|had|put on|grabbed|got))?(?: (?:on|for|from) (?:it|this one|that one|the \w+))? (?:doesn't|didn't|does not|did not|don't)(?: (?:even|actually))* (?:say|read|show|carry|have|bear|list|mention)(?: (?:a|an|any|the|no))* (?:{_PRINT}|181\w*)\b(?! ?-?[phm]\b)",
+        rf"\b(?:tape|roll|liner|backing)\b(?: (?:i|we) (?:used|had|put on|grabbed|got))? ?(?:has|had|'s got|got|with|came with|shows?|carries) (?:no|zero|not any|not a) (?:\w+ )?{_PRINT}\b(?! ?-?[phm]\b)",
+        rf"\b(?:can't|couldn't|can not|could not|didn't|don't|never|unable to)(?: (?:find|see|make out|spot|read|come up with|locate))+ (?:any|a|the|an|one)(?: \w+)? ?{_PRINT}\b(?! ?-?[phm]\b)(?: (?:\w+ ){{0,2}}on (?:it|the (?:tape|roll|liner|backing|back|core|box)))",
+        r"\b(?:doesn't|didn't|does not|did not|don't) (?:say|read|show) (?:anything|a thing|a word|181\w*)(?: (?:on (?:it|the (?:back|roll|liner|backing|core))|anywhere))+$",
+        r"\b(?:isn't|not|ain't|wasn't|aren't)(?: (?:really|actually|even))? (?:the |a |any )?(?:marked|listed|printed|stamped|approved|rated|ul|labell?ed) (?:kind|stuff|tape|one|roll|type|sort)\b",
+        r"\btap(?:e|ed|ing)\b(?: (?:it|them|this one|that one|her|up|over|shut|down|all around|all the way around|on (?:all|both|three|four) sides|the (?:joints?|seams?)))* (?:with|in|using) (?:(?:just|only|some|plain|the|that|my|old|regular|gray|silver|a|roll of) )*(?:cloth|fabric|masking|packing|vinyl|electrical|painter's|painters|gaffer)(?: (?:stuff|kind))?(?=$| (?:because|since|but|as|for now|when|until|till|and (?!mastic|mesh|glass)))",
+    ),
+    hints=ENGLISH_ACTS_TOLD.hints + r"|mastic|wet|damp|sweat|dew|frost|dust|dirt|fogg|beaded|smudg|smear|gunk|crud|shaving|filing|plaster|print",
+    denied_side=rf"{ENGLISH_ACTS_TOLD.denied_side}|(?<![\w'])to (?:tape|staple|rub|do|finish|close|seal)(?![\w'])",
+)
+
+ENGLISH_TURNS_TAPING = replace(
+    ENGLISH_TURNS,
+    left_to_do=(
+        *ENGLISH_TURNS.left_to_do,
+        (rf"^(?:but |and |then |with |just |only |so )*{_ONE}{_WHERE}{_WAITS}$", ("taped", "stapled", "rubbed_down")),
+    ),
+)
+
+ENGLISH_TAPING = (
+    # --- cloth tape, had no other tape: what else there was
+    Aside(r"(?P<x>(?:because |since |as |cause )?(?:(?:i|we|they|there) )?(?:didn't have|don't have|had|have|haven't got|hadn't got|had not got|there was|there's|there is|was|couldn't find|didn't find|wasn't|there wasn't|there isn't|got)(?: (?:a|any|no|not))* (?:other|better|wider|different|fresher|more suitable) <n>(?: (?:around|handy|here|there|left|up there|on hand|on site|with (?:me|us)|at the time|in the (?:box|truck|van|bag)))*)(?= [.,;]|$| and| so| but)", ("other", "better", "wider", "different", "fresher", "suitable")),
+)
