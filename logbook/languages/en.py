@@ -8,6 +8,7 @@ from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
 from logbook.languages.en_fastening import ENGLISH_FASTENING, ENGLISH_FASTENING_STATES
 from logbook.languages.en_fluent import ENGLISH_FLUENT
 from logbook.languages.en_forms import ENGLISH_FORMS
+from logbook.languages.en_measured import ENGLISH_MEASURED
 from logbook.languages.en_misheard import MISHEARD
 from logbook.languages.en_names import FIRST_NAMES
 from logbook.languages.en_numbers import ENGLISH_LONE_NUMBERS, NUMBERS, UNITS
@@ -223,7 +224,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WASHERS", "washers|washer|square washers|plated washers"),
     ("ON_ITS_OWN", "its own trapeze|own trapeze|its own trapezes|hung it separate|hung it separately|hung separate|hung that separate|strapped it separate|supported it separate|supported it separately|on its own|its own straps|its own hangers|own hangers|own straps|on its own straps|on its own hangers|independently|by itself|supported separately|own support|own supports|hung separately|supported on its own|on its own support|its own support|its own supports|separate hangers|hangs on its own|hung on its own|hung it on its own|supported by itself|separate straps|separately|on its own rods|its own rods|hung independently|on separate hangers|supported independently"),
     ("DOWN_AGAIN", "took it back down|took it down|had to take it down|had to take it back down|pulled it back down|brought it back down|took it down again|came back down|took them back down"),
-    ("ON_DUCT", "hanging off the duct|hanging on the duct|sitting on the duct|hangs on the duct|hung off the duct|hung on the duct|supported by the duct|hangs off the duct|resting on the duct|rides on the duct|is on the duct|supported off the duct|not hung on its own|isn't hung on its own|not on its own|not supported on its own|riding on the duct|just riding on the duct|sitting right on the duct|isn't on its own|not hanging on its own|not supported separately"),
+    ("ON_DUCT", "hanging off the duct|hanging on the duct|sitting on the duct|hangs on the duct|hung off the duct|hung on the duct|supported by the duct|hangs off the duct|resting on the duct|rides on the duct|is on the duct|supported off the duct|not hung on its own|isn't hung on its own|not on its own|not supported on its own|riding on the duct|just riding on the duct|sitting right on the duct|isn't on its own|not hanging on its own|not supported separately|sitting in the duct|sits in the duct|sits on the duct|lays in the duct|laying in the duct|held by the duct|held up by the duct|carried by the duct|the duct carries it|the duct holds it|the duct is holding it|the duct's holding it|only the duct hangers hold it|only the duct hangers holding it|nothing but the duct holding it|nothing under it|no support under it|no hangers under it|bears on the duct|bearing on the duct|weighs on the duct"),
     ("WEIGHS", "weighs|weight|weighs in at"),
     ("ACCESSORY", "filter rack|filter box|filter bank|uv light|smoke detector|duct detector|reheat coil|reheat|booster fan|inline fan|in-line fan|sound attenuator|sound trap|attenuator|flow station|electric heater|dehumidifier|damper motor|mixing valve|damper|coil|heater|fan|accessory|accessories|unit heater|duct heater|motor|actuator|humidifier|silencer|vav|vav box"),
     # board and air
@@ -337,7 +338,7 @@ LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
-    plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING),
+    plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING, *ENGLISH_MEASURED),
     thoughts=ENGLISH_THOUGHTS, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TAPING, whole_turns=ENGLISH_PLANS,

@@ -25,6 +25,7 @@ _A_BIT = rf"(?:(?:just |maybe |only |like )*(?:a |some )?{_BIT}|just|slightly|ba
 ENGLISH_FORMS = Forms(
     lettered={"T": "K_TEE"},
     beyond=rf"(?<![\w'])(?<!\bno )(?<!\bnot )(?<!\bnever )(?:{_A_BIT} (?:over|past|above|beyond|(?:more|better|wider|farther|further|bigger|greater|less) than|under|shy of|north of)|(?:more|better|wider|farther|further|bigger|greater) than|upwards? of|north of|in excess of)$",
+    above=r"(?<![\w'])(?<!\bno )(?<!\bnot )(?<!\bnever )(?:over|above|past|beyond|exceeds|exceeding|(?:steeper|more|higher|greater|hotter|better|worse) than|upwards? of|north of|at least)$",
     and_more=rf"(?:,? (?:or|and) (?:(?:maybe |just )*a {_BIT}(?: (?:more|over|better|extra|past))?|some|change|better|more)|,? maybe a {_BIT} (?:more|over|past)|,? plus)(?= apart| between| on center|[,.;]|$)",
     swap_verbs=rf"(?:could|should|would)(?:'ve)?|shoulda|coulda|meant|supposed|wanted to|going to|planned|{_OFF}|out of|no more|short on|swapped|switched|traded|changed|replaced|bumped|redid|recut|re-cut|re-did",
     swaps=(

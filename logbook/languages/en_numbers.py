@@ -18,6 +18,7 @@ UNITS = (
     ("lps", "liters a second|liters per second|litres a second|litres per second|liter a second|l/s|lps"),
     ("cfm", "cfm|cubic foot per minute|cubic foot a minute|cubic feet per minute|cubic feet a minute|c.f.m.|cfms|c f m|cubic feet"),
     ("inwg", "\" w.g.|\" wg|\" w.c.|\" wc|\" of water|in. w.c.|in w.c.|in. wc|'' w.g.|'' wg|inches of water|inch of water|inches water|inches w.g.|in. w.g.|in wg|inches wg|inch wg|inch w.g.|inches of water gauge|inch water gauge|inches water gauge|inch of water gauge|inches water column|inches of water column|inch water column|in. wg|inch water|inch of water column|inches wc|inch wc|iwg|w.g.|wg"),
+    ("kpa", "kpa|kilopascal|kilopascals"),
     ("pa", "pascal|pascals|pa"),
     ("lb", "pounds|pound|lbs|lb|pounder|lb.|lbs."),
     ("kg", "kilos|kilograms|kg|kilogram|kilo"),
@@ -41,6 +42,10 @@ NUMBERS = Numbers(
     point=("point",),
     zero_between=("oh", "zero", "aught", "ought", "o"),
 )  # fmt: skip
+
+# a number as it is said and written, for regular expressions over lower-case letters
+SAID_COUNT = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|\d+(?:[ -]\d+/\d+|/\d+|\.\d+)?)"
+SAID_NUMBER = rf"(?:(?:an?|one|three|five|seven) (?:half|quarters?|eighths?|sixteenths?)|{SAID_COUNT}(?: (?:and|&) (?:a|an|one|three|five|seven) (?:half|quarters?|eighths?|sixteenths?))?)"
 
 _PAST = r"(?: (?:this|that|the|my|our|old|good old|poor|poor old|number|piece|fitting|here|there|is|was|mr|mister))*"
 ENGLISH_LONE_NUMBERS = LoneNumbers(

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from logbook.languages.en_numbers import SAID_COUNT as _COUNT
+from logbook.languages.en_numbers import SAID_NUMBER as _NUMBER
 from logbook.languages.plainer import Plainer
 
-_COUNT = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|\d+(?:[ -]\d+/\d+|/\d+|\.\d+)?)"
-_NUMBER = rf"(?:(?:an?|one|three|five|seven) (?:half|quarters?|eighths?|sixteenths?)|{_COUNT}(?: (?:and|&) (?:a|an|one|three|five|seven) (?:half|quarters?|eighths?|sixteenths?))?)"
 _MEASURE = rf"(?:{_NUMBER}(?: by {_NUMBER})?(?![\w'/-]))"
 _SOON = r"(?:(?:it's |that's |that'll be |i'll do (?:it|that) |i'll get (?:it|to it|to that) |on |come |just |probably |for )*(?:first thing|tomorrow|tonight|later|monday|tuesday|wednesday|thursday|friday|saturday|next week|next time|in the morning|this afternoon|after (?:lunch|break|dinner|coffee))(?![\w']))"
 _I = r"(?:i|we)"
@@ -37,7 +37,7 @@ ENGLISH_PLAINER = (
     # --- forms filled in aloud
     Plainer(("pending", "open", "to do", "to be", "to come", "outstanding", "yet", "later", "tomorrow", "tbd", "waiting", "hold", "incomplete", "not done"), rf"(?:(?:^|(?<=[.;\n] )){_LABELS}(?P<x>,)(?= {_WAITING}(?:[.;]|$))|(?<=, ){_LABELS}(?P<y>,)(?= (?:pending|outstanding|tbd|to be done|to do)(?:[.;]|$)))", (("x", ":"), ("y", ":"))),
     Plainer(("repair",), r"(?:^|(?<=[.;\n] ))(?P<x>repair[,:] (?:is |it's )?(?:still |yet )?(?:open|pending|to do|to be done|outstanding|waiting|not done|not yet|to come)(?: yet)?)(?=[.;]|$)", (("x", "not repaired yet"),)),
-    Plainer(("temperature,",), rf"(?P<a>(?:air|duct|supply air|air stream|stream) temperature(?P<x>,) (?:is |about )?(?:{_COUNT}|(?:one|two|three|a) hundred(?: and)?(?: {_COUNT})?)(?P<y>))(?=[.;,]|$)", (("x", ""), ("y", " degrees"))),
+    Plainer(("temperature,", "temperature:", "temp:"), rf"(?P<a>(?:air|duct|supply air|air stream|stream) temp(?:erature)?(?P<x>[,:]) (?:is |about )?(?:{_COUNT}|(?:one|two|three|a) hundred(?: and)?(?: {_COUNT})?)(?P<y>))(?=[.;,]|$)", (("x", ""), ("y", " degrees"))),
     # --- the thing stands first, and then what was not done to it
     Plainer(("bent them", "bend them", "folded them", "fold them"), rf"(?P<x>the (?:[\w-]+ )?)tabs(?P<y>(?: on (?:it|this one|the collar))?,? (?P<w>{_I} (?:haven't|have not|didn't|did not|never|hadn't|still haven't)(?: (?:even|yet|really|got to|gotten to|bent|bend|bending))*? (?:bent|bend|folded|fold) )them)", (("x", ""), ("y", r", \g<w>the tabs"))),
     Plainer((" not put", " no put", " not use", " no use"), rf"(?P<x>(?:the |a )?(?P<t>tape|staples?|vanes|mastic|tabs),? {_I} (?:not|no) (?:put|use)(?: (?:it|them))?)(?=[.,;]|$| yet| today| in| on)(?![^?!]{{0,30}}{_SOON})", (("x", r"i didn't put the \g<t>"),)),

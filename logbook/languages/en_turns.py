@@ -252,7 +252,7 @@ ENGLISH_TURNS = Turns(
     room=(
         r"(?:only|just|all) (?:had|have|has|got|gets?|gave|left)|had (?:only|just)|all (?:the )?(?:room|space|length) (?:that )?(?:i|we|there)|(?:gave|let|left|allowed) (?:me|us)(?: have)?(?: just| only)?|all (?:that )?(?:i|we) (?:could get|got|had|have)|"
         r"(?:squeez|squish|cramm?|crowd|jamm|pinch)\w*(?: it| that| them| all| the| \w+ inch(?:es)?| \w+){0,4} (?:in|into|inside|within)|to (?:get|do|make|pull|bring) (?:there|it|that|them)$|(?:it's |it is )?all (?:happening|happens|over) (?:in|within|inside)|in the (?:space|span|course|length|first|last)(?: of)?|all (?:that )?there (?:was|is|were)|as far back as|as much as (?:i|we|there)|(?:inches?|foot|feet) of (?:run|room|space|length|slope|taper)|i (?:only )?(?:did|made|got|brought|took) it in|"
-        r"(?:only )?(?:had |got )?(?:room|space) for|(?:inside of|within|inside|in just|in only)(?: just| only)? \w+|to do it in|to work with|for it$|to make it in|(?:does|did|do) it in",
+        r"(?:only )?(?:had |got )?(?<!no )(?<!not enough )(?<!enough )(?:room|space) for|(?:inside of|within|inside|in just|in only)(?: just| only)? \w+|to do it in|to work with|for it$|to make it in|(?:does|did|do) it in",
     ),
     # how it looks to another, which the words behind it set against how it is
     seems=(

@@ -92,7 +92,14 @@ ENGLISH_WANTED = Wanted(
     gapes_there=(rf"(?:it's|it is|i've got|i got|there's|got|well|except|but|only|maybe|and)(?: (?:for|about|maybe|a good))* ?,? ?{_M} (?:on|at|in|along|by|over) (?:the|one|that)", rf"(?:where|there|the \w+|side|corner|one end) (?:it's|it is|i've got|i got|there's|is|has|that's|shows) {_ABOUT}{_M}$"),
     ordinal=frozenset("last first next other".split()),
     away=frozenset("off from below above".split()),
-    hot=frozenset("they air hot heat degrees degree through line runs running carries carry carrying sees see supply discharge temperature temp process oven dryer heater boiler duct system inside".split()),
+    heats=(
+        r"(?<![\w'])(?:air|furnace|burner|heater|boiler|discharge|heat exchanger|supply temp\w*|air temp\w*|temp\w*|inside temp|coil|oven|dryer)(?:'s)?(?: [^ .?!,]+){0,6}?,?"
+        r" (?:is|was|at|hits|hit|measured|measures|reads|read|showed|shows|says|said|of|to|blowing|blows|puts out|putting out|puts|throws|throwing|makes|runs|running|with|got|gets|about|around|like|set for|set at|temperature|temp|air)(?: (?:about|around|up to|like|a good|at))*,?$"
+    ),
+    not_the_air=r"(?<![\w'])(?:iron|heat ?gun|torch|rated|rating|good (?:for|to|up to)|limit|limits|links?|fusible|trips?|tripped|melts?|attic|ceiling|roof|feels?|felt|up here|in here|out here|adhesive|max|maximum|allowed|allows|handle|handles|stand|stands|withstand|up to code|elbow \w+ turns)(?![\w'])",
+    of_moves=r"(?<![\w'])(?:left|right|top|bottom|sides?|both)(?![\w'])",
+    so_long=r"(?<![\w'])(?:set ?-?backs?|back|taper|tapers|slope|slopes|length|run|over|in|within|inside|gave|had|took|takes|room)(?![\w'])",
+    not_a_move=r"(?<![\w'])(?:no room for|not enough room|wouldn't|would|couldn't|should|supposed|wanted|asked|ought|print|drawing|instead|not|isn't|wasn't|never|from the|away|ceiling|wall|floor|tall|pieces?)(?![\w'])",
     rolls=frozenset({"roll", "rolls"}),
     wide=r"(?<![\w'])(?:wide|width|narrow|skinny|roll|ruler|measures?|measured|across|inch|inches|edge)(?![\w'])",
     counted=r"(?<![\w'])(?:all|other|others|both|on|in|the|these|those|of|only|each|every|for|thing|step|number)$",

@@ -16,6 +16,7 @@ UNITS = (
     ("degC", "grados centígrados|centígrados|grados celsius|celsius|°c|c|grados c"),
     ("cfm", "cfm|pies cúbicos por minuto|pies cúbicos|c.f.m.|pcm"),
     ("inwg", "pulgadas de agua|pulgada de agua|pulgadas de columna de agua|pulgada de columna de agua|pulgadas columna de agua|in. w.g.|inches of water"),
+    ("kpa", "kpa|kilopascal|kilopascales"),
     ("pa", "pascales|pascal|pa"),
     ("lb", "libras|libra|lbs|lb"),
     ("kg", "kilos|kilogramos|kg|kilo"),

@@ -206,6 +206,7 @@ class Forms:
     swaps: tuple[str, ...] = ()  # what was taken off and what was put on; see reading/swapped.py
     beyond: str = ""  # right before a measure: it is more than that, or less, and how much is not said
     and_more: str = ""  # right behind a measure, the same
+    above: str = ""  # right before a pressure, a slope or how hot the air is, the same
     instead: frozenset[str] = frozenset()  # between what was used and what was not: "tape instead of mastic"
 
 

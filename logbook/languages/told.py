@@ -193,7 +193,11 @@ class Wanted:
     gapes_there: tuple[str, ...] = ()  # the same in one place of a joint that was called tight
     ordinal: frozenset[str] = frozenset()  # right before a number of things
     away: frozenset[str] = frozenset()  # right behind a length that is how far off something is
-    hot: frozenset[str] = frozenset()  # more words around, where it is how hot the air is
+    heats: str = "(?!)"  # right before a bare number: so hot is the air
+    not_the_air: str = "(?!)"  # in the sentence: something else is so hot, or may be
+    of_moves: str = "(?!)"  # in a note: it tells of sides that move
+    so_long: str = "(?!)"  # in a sentence: over what length they do
+    not_a_move: str = "(?!)"  # in a sentence: its measures are of something else, or did not come out so
     rolls: frozenset[str] = frozenset()  # what is counted, and is tape
     wide: str = "(?!)"  # in a part: its measure is how wide something is
     counted: str = "(?!)"  # right before a whole number: it counts things, and is no measure

@@ -75,7 +75,7 @@ def _tells_the_shape(row: Row, at: int) -> bool:
 
 
 def _hedged(row: Row, at: int) -> bool:
-    return at > 0 and row.items[at - 1].concept in ("HEDGE", "THINK") and not row.is_blank(at - 1)
+    return row.items[at].value.near or at > 0 and row.items[at - 1].concept in ("HEDGE", "THINK") and not row.is_blank(at - 1)
 
 
 def _parted(row: Row, claims: list[Claim]) -> list[Claim]:

@@ -112,7 +112,7 @@ class Frame:
 
 def claim(row: Row, name: str, value, first: int, last: int, **more) -> Claim:
     items = row.items[first:last]
-    said = {"first": first, "last": last, "start": items[0].start, "end": items[-1].end, "read_as": _read_as(row, first, last), "hedged": any(item.concept in HEDGES for item in items) or type(value) is Fraction and any(item.value.near for item in items if type(item.value) is Measure)}
+    said = {"first": first, "last": last, "start": items[0].start, "end": items[-1].end, "read_as": _read_as(row, first, last), "hedged": any(item.concept in HEDGES for item in items) or (type(value) is Fraction or name == "stated_slope") and any(item.value.near for item in items if type(item.value) is Measure)}
     before = first - 1
     if before >= 0 and row.items[before].concept == "HEDGE" and row.string[before] != row.string[first]:  # "about two inches apart"
         said |= {"hedged": True, "first": before, "start": row.items[before].start}

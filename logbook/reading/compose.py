@@ -333,11 +333,19 @@ def _beyond(items, text: str):
                 end = item.end + behind.end()
                 item = replace(item, end=end, value=replace(item.value, near=True))
             done += [every] if every is not None else []
+        if item.concept in _UP_TO_A_LIMIT and not item.value.near and any(concept_at(items, place - k) in _LIMITED for k in range(1, 9)) and not any(concept_at(items, place - k) in ("NOT", "NO") for k in range(1, 6)):
+            first = max(0, item.start - _FAR)
+            if (above := in_any("forms.above").search(said[first : item.start].rstrip())) is not None:  # "static is over two inches"
+                while done and done[-1].start >= first + above.start():
+                    done.pop()
+                item = replace(item, start=first + above.start(), value=replace(item.value, near=True))
         done.append(item)
     return tuple(done)
 
 
 _FAR = 40  # letters: so much is looked through on either side of a measure
+_UP_TO_A_LIMIT = ("LEN", "NUM", "FRAC", "INWG", "DEG", "TEMP_F")
+_LIMITED = ("STATIC", "SLOPE", "AIR", "AIR_TEMP")
 _SPACED = ("STAPLED", "STAPLES", "STAPLE", "EVERY", "TABS", "SCREWS", "K_HANGER", "APART", "GAP", "TAPE", "OFFSETS")
 _ON_THE_WAY = ("FILLER", "THIS", "TIMES", "DET", "ON", "RUN", "NUM", "WORD", "LATER", "HUNG")
 

@@ -48,6 +48,11 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
                     done.pop()
                 done[size] = replacing(item, done[size])  # "doce por doce, noventa, me equivoqué, es de catorce por doce"
                 continue
+            if before is None and (label := _label_before_the_rest(done, item)) is not None:
+                while done[-1].concept not in MEASURES and done[-1].concept != "SIDE":
+                    done.pop()
+                done[label] = replacing(item, done[label])
+                continue
             if before is not None:
                 first = done[before]
                 long = [kept for kept in done[before + 1 :] if kept.concept in ("LONG", "APART")]
@@ -133,6 +138,29 @@ def _size_before_the_rest(done: list[Item]) -> int | None:
         fixed = fixed or done[at].concept == "FIX"
         at -= 1
     return at if fixed and at >= 0 and done[at].concept == "SIZE" and done[at + 1].concept == "COMMA" else None
+
+
+def _label_before_the_rest(done: list[Item], item: Item) -> int | None:
+    """ "In eighteen inches, three off each side, no wait, in sixteen inches", "right in two, back twelve, no, in four": the measure behind the same small word, with another told between."""
+    at = len(done) - 1
+    label = done[at].concept
+    if label not in _LABELS or item.concept not in LENGTHS:
+        return None
+    at, fixed = at - 1, False
+    while at > 0 and len(done) - at <= 6 and done[at].concept in ("COMMA", "STOP", "FIX", "NO", "FILLER"):
+        fixed = fixed or done[at].concept == "FIX" or done[at].concept == "NO" and _says_no(done[at])
+        at -= 1
+    if not fixed or done[at].concept in ("COMMA", "STOP"):
+        return None
+    for k in range(at, max(0, at - _FURTHEST), -1):
+        if done[k].concept in ("STOP", "QUERY") or done[k].concept.startswith("K_"):
+            return None
+        if done[k].concept in LENGTHS and done[k - 1].concept == label:
+            return k
+    return None
+
+
+_LABELS = ("IN", "BACK", "OVER", "DOWN", "UP", "EVERY")
 
 
 def _of_a_sort(one: Item, other: Item) -> bool:

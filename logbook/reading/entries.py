@@ -83,6 +83,9 @@ def _shifts(claims: list[Claim], kind: str | None) -> list[Claim]:
     return done
 
 
+_FEWEST = 6  # inches; less is no length that a side moves over
+
+
 def _moves(claims: list[Claim]) -> list[Claim]:
     """All moves of an entry as one claim, side by side; a set-back said alone fills the moves that lack one."""
     moved = [c for c in claims if c.name == "side_moves"]
@@ -97,6 +100,7 @@ def _moves(claims: list[Claim]) -> list[Claim]:
         return [c for c in claims if c.name != "side_moves"]
     moves: list[Move] = []
     said_by: list[int] = []  # which claim each move came from
+    unsure = False
     base = moved[0]
     also: list[tuple[int, int]] = list(base.also)
     backs: list[TakenBack] = dropped
@@ -124,6 +128,8 @@ def _moves(claims: list[Claim]) -> list[Claim]:
                 moves = [replace(m, back=back) for m in moves]  # "left in three. Right in three. Back eighteen."
             elif lacking or not moves:  # of two moves that lack one it could be either: it fills neither
                 moves.append(joined[0])
+            elif back is not None and back >= _FEWEST and len(moves) == 1 and moves[0].back not in (back, None):
+                unsure = True  # "back twenty-four, it's back eighteen": which of them is not said
             continue
         for move in joined:
             same = [i for i, m in enumerate(moves) if m.side == move.side]
@@ -156,7 +162,7 @@ def _moves(claims: list[Claim]) -> list[Claim]:
         moves = [replace(m, back=back) if m.back is None else m for m in moves]
     if len(moves) == 2 and moves[0].back is None and _alike(*moves):
         moves[0] = replace(moves[0], back=moves[1].back)  # "left in three and right in three, back eighteen"
-    merged = replace(base, value=tuple(moves), also=tuple(also), took_back=tuple(backs), hedged=any(c.hedged for c in moved),
+    merged = replace(base, value=tuple(moves), also=tuple(also), took_back=tuple(backs), hedged=unsure or any(c.hedged for c in moved),
                      said_unit=next((c.said_unit for c in moved if c.said_unit), None), read_as=next((c.read_as for c in moved if c.read_as), None))  # fmt: skip
     done, put = [], False
     for one in claims:

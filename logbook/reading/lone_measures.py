@@ -51,24 +51,7 @@ def lone_measures(row: Row, stated: Row, taken: set[int], claims: list[Claim], c
             left = [at for at in left if not _rejected(row, part, at, language)]
         if len(left) == 1:
             made += _stands_open(row, cut_up, place, left[0], claims, language) or list(_told(row, stated, cut_up, place, left[0], claims, language)) or _how_warm(row, cut_up[place], left[0], known, language)
-        hot = [at for at in range(part.first, part.last) if at not in spent and row.items[at].concept in ("NUM", "DEG", "TEMP_F") and stated.string[at] == code(row.items[at].concept) and not _names(row, at)]
-        if len(hot) == 1 and "air_temperature" not in known:
-            made += _how_hot(row, part, hot[0], language)
     return made
-
-
-_HOT = (200, 800)  # °F; no facing is so warm, and no piece so long
-
-
-def _how_hot(row: Row, part: Part, at: int, language: Language) -> list[Claim]:
-    """ "They run 270 degrees through this line", "the air gets up to 275": of the air, where nothing else is told by the number."""
-    item = row.items[at]
-    if not _HOT[0] <= item.value.value <= _HOT[1] or item.concept == "NUM" and not any(row.items[k].concept in ("AIR", "AIR_TEMP", "SERVICE") for k in range(part.first, part.last)):
-        return []
-    said = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if k != at and row.items[k].concept not in (*_WEATHER, "AIR", "AIR_TEMP", "SERVICE", "RUN", "ACCESSORY", "FITTING", "IT")]
-    if not set(_WORDS.findall(plain(" ".join(said)))) <= language.told.wanted.around | language.told.wanted.hot:
-        return []
-    return [claim(row, "air_temperature", item.value.value, at, at + 1, uses=(at,), said_unit="°C" if getattr(item.value, "unit", None) == "°C" else None)]
 
 
 def _stands_open(row: Row, cut_up: tuple[Part, ...], place: int, at: int, claims: list[Claim], language: Language) -> list[Claim]:

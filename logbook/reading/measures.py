@@ -24,7 +24,7 @@ _NOMINAL_BOARD = {Fraction(25): Fraction(1), Fraction(38): Fraction(3, 2), Fract
 _PA = Fraction(100000, 24908891)
 _LPS = 60 / Fraction(12 * 254, 1000) ** 3  # one litre is a cubic decimetre, one foot 3.048 of them
 _TO_CONTRACT = {
-    "cfm": ("CFM", Fraction(1)), "lps": ("CFM", _LPS), "inwg": ("INWG", Fraction(1)), "pa": ("INWG", _PA), "lb": ("LB", Fraction(1)),
+    "cfm": ("CFM", Fraction(1)), "lps": ("CFM", _LPS), "inwg": ("INWG", Fraction(1)), "pa": ("INWG", _PA), "kpa": ("INWG", 1000 * _PA), "lb": ("LB", Fraction(1)),
     "kg": ("LB", Fraction(100000000, 45359237)), "ft2": ("FT2", Fraction(1)),
     "m2": ("FT2", (1000 * measure.MM / 12) ** 2),
 }  # fmt: skip

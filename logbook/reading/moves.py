@@ -145,7 +145,8 @@ def _slope(found: Found):
     else:
         rise, run = found.item("rise").value.value, found.item("run").value.value
     named = found.item("slope") is not None or found.item("slope2") is not None
-    if rise < run and (named or run == 12):
+    foot = rise == 1 and run <= 12 and any(item.concept == "K_TRANSITION" for item in found.row.items)  # "had to go steep on it, one in four"
+    if rise < run and (named or run == 12 or foot):
         yield found.claim("stated_slope", (rise, run), group="w", uses=("rise", "run", "ratio"))
 
 
@@ -310,7 +311,7 @@ FRAMES = (
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|ONLY){{0,2}} (?:OFFSETS|OVER) (?:FILL|BY|ONLY){{0,2}} (?P<by>NUMB) {_BACK}?)", _slides),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} COMMA (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>(?P<dir>MOVES) DET? {_SIDES} (?:FILL){{0,2}} (?P<by>NUMB) {_BACK}?)", _move),
-    Frame(f"(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:ON|FROM|OF|OFF) DET? {_SIDES} (?:BY|FILL|ONLY){{0,3}} (?P<by>NUMB) {_BACK}?)", _move),
+    Frame(f"(?:(?<!NUM)(?<!LEN)(?<!FRAC)|(?<=KIND NUM))(?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:ON|FROM|OF|OFF) DET? {_SIDES} (?:BY|FILL|ONLY){{0,3}} (?P<by>NUMB) {_BACK}?)", _move),
     Frame(f"(?P<w>{_SIDES} (?:FILL|MOVE|COMMA|BY){{0,3}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?:(?<!NUM)(?<!LEN)(?<!FRAC)|(?!IN)) (?P<w>(?P<dir>(?:MOVE FILL{{0,2}})? DIRECTION) (?:FILL|OF|BY){{0,3}} (?P<by>NUMB) (?:ON|FROM|OF|IN|OFF|COMMA){{0,1}} (?:DET|ALL){{0,2}} {_SIDES} {_BACK}?)", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:ON|FROM|OF|IN|OFF){{0,1}} DET? {_SIDES} {_BACK}?)", _move),

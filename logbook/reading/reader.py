@@ -13,12 +13,14 @@ from logbook.reading.compose import compose
 from logbook.reading.elsewhere import elsewhere, signed, without
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
+from logbook.reading.how_hot import how_hot
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, Places, marked
 from logbook.reading.items import book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
 from logbook.reading.parting import parted
 from logbook.reading.parts import parts
 from logbook.reading.piece_by_piece import joined, read_parts, tell_all
+from logbook.reading.pieced_moves import pieced_moves
 from logbook.reading.pointing_back import pointing_back
 from logbook.reading.phrases import phrases_said
 from logbook.reading.phrasing import words_of
@@ -159,6 +161,8 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims = moves.sided(stated, claims)
     claims = anchored.anchored(stated, claims, taken)
     claims += lone_measures.lone_measures(row, stated, taken, claims, cut_up, language)
+    claims += how_hot(row, stated, taken, claims, language)
+    claims = pieced_moves(row, stated, claims, taken, language)
     claims += told_acts.told(row, stated, cut_up, language)
     claims += lone_measures.lone_ways(row, stated, claims, cut_up, language)
     claims += ends.by_words(stated, claims, cut_up, language)

@@ -79,7 +79,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             continue  # an aside: it says nothing of whose the rest is
         lead = _lead(items)
         head = items[lead].concept if lead < len(items) else ""
-        if carried is not None and (items[0].concept == "BUT" or head in ("I", "SEE") or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and (_so_then(row, items, lead) or not theirs and _as_it_is(row.words(clause.first, clause.last), language)))):
+        if carried is not None and (items[0].concept == "BUT" or head in ("I", "SEE") or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and (_so_then(row, items, lead) or not theirs and (_as_it_is(row.words(clause.first, clause.last), language) or _names_a_piece(row, clause, lead, language))))):
             carried = None
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
@@ -94,7 +94,7 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             goes_on = goes_on and mine is None
             drawn = clause.sentence if stance == DRAWING else drawn
             if goes_on:
-                carried, theirs = (clause.sentence, stance), any(item.concept in _OWN_ACTS for item in items)
+                carried, theirs = (clause.sentence, stance), any(item.concept in _OWN_ACTS or item.concept.startswith("K_") for item in items)
     return found
 
 
@@ -297,6 +297,13 @@ def _as_it_is(words: str, language: Language) -> bool:
     """ "… and now every staple …", "… so the tape on nine …": what came of it for this piece."""
     begins = _now(language.code)
     return begins is not None and begins.match(words.lower().replace("’", "'")) is not None
+
+
+def _names_a_piece(row: Row, clause: Clause, lead: int, language: Language) -> bool:
+    """ "They cranked the fan up, straight 84 sits at three inches": behind what others did to no piece, the one named next is his own."""
+    items = row.items[clause.first + lead : clause.first + lead + 3]
+    named = len(items) == 3 and items[0].concept.startswith("K_") and items[1].concept in ("NUM", "MARKED") and language.told.voices.as_it_is != ""
+    return named and (items[2].concept in ("BE", "HAVE", "RUN", "TAKES") or row.words(clause.first + lead + 2, clause.first + lead + 3).lower() in words_of("small.stands"))
 
 
 def _lead(items) -> int:

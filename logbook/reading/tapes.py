@@ -106,10 +106,22 @@ def _temperature(found: Found):
     item = found.item("n")
     first = found.row.sentence_start(found.first)
     of_air = item.value.value >= _OF_AIR and any(one.concept in ("AIR", "AIR_TEMP") for one in found.row.items[first : found.last])
-    name = "air_temperature" if found.item("air") is not None or of_air else "surface_temperature"
+    name = "air_temperature" if found.item("air") is not None or of_air or _behind_air(found) else "surface_temperature"
     unit = "°C" if item.value.unit == "°C" else None
-    if -40 <= item.value.value <= 600:
+    if -40 <= item.value.value <= 600 and (name == "air_temperature" or item.value.value < _HOT):
         yield found.claim(name, item.value.value, group="w", uses=("n",), said_unit=unit)
+
+
+def _behind_air(found: Found) -> bool:
+    """ "Supply air in straight 201 is 140 F": what the clause is about."""
+    items = found.row.items
+    for at in range(found.at("n") - 1, max(-1, found.at("n") - 9), -1):
+        concept = items[at].concept
+        if concept in ("COMMA", "STOP", "QUERY", "FACING", "BOARD", "TEMP"):
+            return False
+        if concept == "AIR_TEMP" or concept == "SERVICE" and found.row.words(at, at + 1).lower().endswith(" air"):
+            return True
+    return False
 
 
 _OF_AIR = 200  # degrees; told in a sentence about the air, it is how hot that is
