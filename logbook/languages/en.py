@@ -16,6 +16,7 @@ from logbook.languages.en_places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.en_plans import ENGLISH_PLANS
 from logbook.languages.en_plainer import ENGLISH_PLAINER
 from logbook.languages.en_plainer_aloud import ENGLISH_ALOUD
+from logbook.languages.en_pointed import ENGLISH_POINTED
 from logbook.languages.en_run_on import ENGLISH_RUN_ON
 from logbook.languages.en_small import ENGLISH_SMALL
 from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES, LINE_CUE, LINE_IS, LINE_RUNS_AT
@@ -339,7 +340,7 @@ LANGUAGE = Language(
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
     plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING, *ENGLISH_MEASURED),
-    thoughts=ENGLISH_THOUGHTS, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
+    thoughts=ENGLISH_THOUGHTS, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TAPING, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,

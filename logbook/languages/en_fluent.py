@@ -35,6 +35,7 @@ ENGLISH_FLUENT = Fluent(
     says_again=frozenset(
         f"not no never nothing none nobody the a i we he they my our it's i'm i've we're there's that's and but so every to at of with from for by in on is are was were he's if when {_DENIED}".split()
     ),
+    denies=frozenset(("not", "except", "bar")),
     again_at_once=frozenset(("it", "has")),
     leads=frozenset(
         "not nothing none no yes nope except all bar apart or said when in if but and a an getting some skipped i never well wait untaped unstapled one two three four five six eight ten twelve".split()

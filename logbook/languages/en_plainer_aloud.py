@@ -12,6 +12,8 @@ _BE = r"(?:it's|it is|they're|they are|that's|that is|it was|they were|it reads|
 _NO = r"(?:no|nope|nah|not)"
 _PRINT = r"(?:(?:the |a |some )?(?:cloth|duct|masking|packing|foil|gray|grey|silver|no[- ]name|unlisted|listed|pressure|heat)(?: (?:duct|cloth))? tape|mastic|(?:181|one eighty[- ]one) ?[- ]?a(?:[- ](?:p|h|m))?)"
 
+_ACT = r"(?:(?:been|yet|fully|really|even) )*(?:taped|stapled|rubbed|wiped|trimmed|preheated|closed|sealed|patched|clean)(?![\w'])"
+
 ENGLISH_ALOUD = (
     # --- counted aloud, and then told: "one, two, three, yeah three inches"
     Plainer(("one, two, three", "1, 2, 3"), r"(?<=[,.;:] )(?P<x>(?:one, two, three|1, 2, 3)(?:, (?:four|4))?(?:, (?:five|5))?(?:, (?:six|6))?, (?:(?:yeah|yep|okay|so|right|and|that's|it's),? )*)(?=(?:three|four|five|six|[3-6]) (?:inch|inches|apart|sides|of (?:them|the)))", (("x", ""),)),
@@ -24,4 +26,11 @@ ENGLISH_ALOUD = (
     # --- named, and said no to twice: "vanes, no, it's got none"
     Plainer(("none", "nothing", "not one", "not a "), r"(?<=, )(?P<x>(?:no|nope|nah), )(?P<y>(?:it's got|it has got|there's|we've got|i've got|it has|i see|there are|there is) )?(?:none|not one|not a (?:one|single one|thing)|nothing)(?P<z>(?: there| here| in it| on it| at all| in there| on there)*)(?=[.,;]|$)", (("x", ""), ("y", ""), ("z", ""))),
     Plainer(("flap no", "flap yes", "flap nope", "scrim no", "scrim yes", "scrim nope"), r"(?:(?<=[,.;] )|^)(?:staple )?(?:flap|scrim)(?P<x>) (?:no|nope|yes)(?=[.,;]|$)", (("x", "?"),)),
+    # --- of two pieces: "neither is taped" is "both are not taped", "no tape on either" is "no tape on both"; "just not 21" is "except 21"
+    Plainer(("neither",), rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?P<x>neither(?: one)?(?: of (?:them|those|these|the two))?(?:(?: (?:is|was|are|were|got|gets|has been|have been)|'s(?: been)?))?) (?={_ACT})(?![^.,;?!]* nor )", (("x", "both are not"),)),
+    Plainer(("neither",), r"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?P<x>neither(?: one)?(?: of (?:them|those|these|the two))? (?:has|have|had|got)(?: (?:any|a|its|their))?) (?=(?:turning )?(?:vanes|tape|staples|a flap|flap|tabs|mastic)(?![\w']))(?![^.,;?!]* nor )", (("x", "both have no"),)),
+    Plainer((" either",), r"(?<![\w'])(?:no|without|[a-z]+n't|never|not|forgot)(?! nor)[^.?!;]{1,40}? (?:on|in|for) (?P<x>either(?: one)?(?: of (?:them|those|these|the two))?)(?= *(?:[.,;?!]|$)| (?:yet|and|but)\b)", (("x", "both"),)),
+    Plainer((" either",), r"(?<![\w'])(?:[a-z]+n't|never|not|no|forgot to) (?:[a-z']+ ){0,3}?(?:tape|staple|rub|wipe|trim|taped|stapled|rubbed|wiped|trimmed)(?: down)? (?P<x>either(?: one| of (?:them|those|these|the two))(?: down)?)(?= *(?:[.,;?!]|$)| (?:yet|and|but)\b)", (("x", "both"),)),
+    Plainer(("just not", "only not", "not on"), rf"(?:all|everything|everything's|both|each|every one)(?![\w])[^.?!]{{2,60}}?, (?P<x>(?:just|only) not(?: on)?) (?=(?:number )?{_COUNT}(?! (?:inch|by))| the | straight | elbow )", (("x", "except"),)),
+    Plainer(("everything",), rf"(?:\band|,) (?:the |then )?(?:(?:end cap|damper sleeve|straight|elbow|tee|branch|wye|cap|collar|offset|transition|reducer|plenum|sleeve) )?(?:number )?{_COUNT}[.,;] (?:(?:and|so|okay|ok),? )*(?P<x>everything(?:'s| is| was| got))(?= (?:all )?{_ACT})", (("x", "they're all"),)),
 )

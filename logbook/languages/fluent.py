@@ -22,6 +22,7 @@ class Fluent:
     counted: frozenset[str] = frozenset()  # behind such a number: what there are so many of
     numbered: frozenset[str] = frozenset()  # right before a number: it counts nothing
     says_again: frozenset[str] = frozenset()  # begins what is said twice by stumbling
+    denies: frozenset[str] = frozenset()  # right before what is said twice: it is left out, and then told of
     again_at_once: frozenset[str] = frozenset()  # the same, where no sign stands between
     before_measure: frozenset[str] = frozenset()  # right before a number of any size, where one is heard to think between them
     # --- sentences that are none: the ear set a stop for a breath

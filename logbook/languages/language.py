@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
 from logbook.languages.plainer import Plainer
+from logbook.languages.pointed import Pointed
 from logbook.languages.run_on import RunOn
 from logbook.languages.small import Small
 from logbook.languages.thumbs import Thumbs
@@ -336,6 +337,7 @@ class Language:
     fluent: Fluent = Fluent()
     plainer: tuple[Plainer, ...] = ()
     thoughts: Thoughts = Thoughts()
+    pointed: Pointed = Pointed()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
     elsewhere: Elsewhere = Elsewhere()

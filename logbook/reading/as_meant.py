@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading import asked_aloud, false_ands, false_stops, fluent, plainly, together
+from logbook.reading import asked_aloud, false_ands, false_stops, fluent, plainly, pointed, together
 from logbook.reading.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.phrases import phrases_said
 from logbook.reading.spelled import Cut, written_out
@@ -55,7 +55,13 @@ def _speaking(text: str, found: tuple[Token, ...], code: str, job, read: Reads) 
     """A phrase that the crew made its own stays: "closed our way"."""
     own = phrases_said(found, job, code)
     made = tuple(cut for cut in together.as_one(text, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
-    return _set_right(text, made, read) if made else read(text, found)
+    return _set_right(text, made, lambda text, found: _pointing(text, found, code, read)) if made else _pointing(text, found, code, read)
+
+
+def _pointing(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+    told = read(text, found)
+    made = pointed.cuts(text, told, code) if len(told.fittings) > 1 else ()
+    return _set_right(text, made, read) if made else told
 
 
 def _set_right(text: str, made: tuple[Cut, ...], read: Reads, slips: bool = False) -> Reading:

@@ -23,7 +23,18 @@ def _told_of_several(row: Row, match, ats: list[int]) -> bool:
     before, at = match.start() - 1, match.start("k")
     acted = before >= 0 and row.items[before].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[at].concept.startswith("K_")
     behind = [item.concept for item in row.items[match.end() : match.end() + 2]]
-    return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind[:1] in (["BE"], ["HUNG"]) and row.words(match.end(), match.end() + 1).lower().split()[0] in words_of("small.several_are") or behind[:1] in (["STAPLED"], ["TAPED"], ["HUNG"]) or behind == ["COMMA", "BOTH"] or _of_them(row, match.end())
+    return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind[:1] in (["BE"], ["HUNG"]) and row.words(match.end(), match.end() + 1).lower().split()[0] in words_of("small.several_are") or behind[:1] in (["STAPLED"], ["TAPED"], ["HUNG"]) or behind == ["COMMA", "BOTH"] or _of_them(row, match.end()) or _whole_sentence(row, match, ats)
+
+
+def _whole_sentence(row: Row, match, ats: list[int]) -> bool:
+    """ "Straight 20 and 21. Both taped.": nothing but the two of them up to the stop."""
+    first, concepts = row.sentence_start(match.start("k")), [row.items[at].concept for at in ats]
+    leads = {item.concept for item in row.items[first : match.start("k")]}
+    turns = row.items[match.start("k")].concept in ("K_ELBOW", "K_WYE") and any(row.items[at].value.value in (90, 45, 30, 60) for at in ats if row.items[at].concept == "NUM")
+    return len(ats) == 2 and concepts[0] == concepts[1] and not turns and leads <= _LEADS and (match.end() == len(row.items) or row.items[match.end()].concept == "STOP")
+
+
+_LEADS = frozenset("FILLER DET I HAVE AND BUT COMMA ANOTHER BUILT HUNG NOW SO".split())
 
 
 def _of_them(row: Row, first: int) -> bool:
@@ -54,7 +65,7 @@ SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:(?:COMMA|AND)? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
     (r"(?P<k>KIND) NUMBER? (?P<list>LETTER (?:COMMA LETTER)* COMMA? AND LETTER) (?=SEP|$|BE|ON|RUN|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
-    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k"))),
+    (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k")) or _counts_up(row, ats)),
     (f"(?P<k>KIND) COMMA (?P<list>{_M} (?:COMMA? {_M})* COMMA? AND {_M}) (?=SEP|$|BE|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND) (?:FILLER|THIS|TIMES|DET|ON|RUN|NUM|WORD|LATER|HUNG|COUNTED|BE|STAPLED|TAPED|RUBBED|AND|SIZE){{0,6}} COMMA {_LIST} (?=SEP|$)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?:^|(?<=SEP)|(?<=BUT)) (?:FILLER|DET|ONLY){{0,3}} {_LIST} (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HAVING|HUNG|STAPLED|TAPED|NOT|BOTH|NEED|PENDING|NOT_DONE|MISSING|FORGOT|LEAVES|TIED|NO (?!NUM))|FILLER KIND|COMMA (?:SIZE|BOTH|FILLER){{0,2}} KIND)", None),

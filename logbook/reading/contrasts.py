@@ -120,6 +120,8 @@ def _by_their_figures(row: Row, named: list[Mention]) -> list[Mention]:
 
 def _from_its_clause(row: Row, one: Mention, named: list[Mention]) -> Mention:
     """ "I stapled and taped ten": what stands right before the number of a piece named before is of it, from where its clause begins."""
+    if one.kind is not None and one.first > 0 and one.mark_at is not None and (row.items[one.first - 1].concept in ("ON", "IN", "OF") or _done_to(row, one)):
+        return _with_what_is_on_it(row, one, named)
     if one.mark is None or one.kind is not None or not any(row.items[k].concept in ACTS or row.items[k].concept in ("ON", "IN") for k in range(one.first, one.mark_at[0])):
         return one
     if not any(other.first < one.first and (other.mark == one.mark or any(mark == one.mark for mark, _ in other.batch)) for other in named):
@@ -130,10 +132,32 @@ def _from_its_clause(row: Row, one: Mention, named: list[Mention]) -> Mention:
     return replace(one, first=first)
 
 
+def _with_what_is_on_it(row: Row, one: Mention, named: list[Mention]) -> Mention:
+    """ "Straight 15, elbow 16. No tape on straight 15": what a sentence says is on a piece named before is of that piece."""
+    first = row.sentence_start(one.first)
+    if _done_to(row, one) or any(first <= other.first < one.first for other in named):  # "I taped straight 8, not cap 9"
+        first, begin = one.first, first
+        while first > begin and (row.items[first - 1].concept not in _BREAKS or row.items[first - 1].concept == "AND" and first > 1 and row.items[first - 2].concept in ACTS):
+            first -= 1
+    before = [other for other in named if other.last <= first]
+    own = first < one.first and not any(first <= other.first < one.first for other in named) and any(row.items[k].concept in _ON_IT for k in range(first, one.first))
+    again = any(other.mark == one.mark or any(mark == one.mark for mark, _ in other.batch) for other in before)
+    others = any(other.mark not in (None, one.mark) or other.batch for other in before)
+    return replace(one, first=first) if own and again and others else one
+
+
+def _done_to(row: Row, one: Mention) -> bool:
+    """ "Taped straight 8", "forgot to tape straight 8": the act right before the piece is done to it, or not."""
+    act = row.items[one.first - 1].concept
+    return act in _DONE_TO or act == "TAPE" and one.first > 1 and row.items[one.first - 2].concept in ("NOT", "NOT_DONE", "FORGOT", "PENDING", "NEED")
+
+
+_DONE_TO = ("STAPLED", "TAPED", "RUBBED", "WIPED", "TRIMMED", "STAPLE", "TAPE_IT", "RUB", "WIPE", "TRIM")
+_ON_IT = (*ACTS, "NO", "TAPE", "STAPLES", "DAMAGE", "GAP", "SCRIM", "CLOSURE", "MARK181", "FLAP", "TABS", "DIRTY", "FORGOT", "MISSING", "LEFT_OUT", "PENDING")
 _BREAKS = ("STOP", "QUERY", "COMMA", "BUT", "AND", "EXCEPT")
 
 
-def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
+def so_is(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:
     """ "Cap nine isn't taped. Eight is.": the act denied of the one is done on the other."""
     made: list[Claim] = []
     for place, clause in enumerate(cut[1:], 1):
@@ -149,6 +173,11 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             if act is not None:
                 at = next(k for k in range(clause.first, clause.last) if row.items[k].concept in ("NO", "NOT", "MISSING"))
                 made.append(claim(row, ACTS.get(row.items[act].concept, "scrim_shows"), False, at, at + 1, hedged=False))
+                continue
+        if not row.is_blank(clause.first) and head in (["NOT", "NUM"], ["NOT", "MARKED"]) and items[-1].concept in ("NUM", "MARKED") and _named_in(row, items[-1], 0, cut[place - 1].first) and not _named_in(row, items[-1], cut[place - 1].first, clause.first):
+            act = _last_done(row, cut, place)  # "I taped eight, not nine": both were named before
+            if act is not None and cut[place - 1].first <= act:
+                made.append(replace(claim(row, ACTS.get(row.items[act].concept, "scrim_shows"), False, clause.last - 1, clause.last, hedged=False), for_mark=mark_text(row, clause.last - 1, clause.last, language)))
                 continue
         if not row.is_blank(clause.first) and (told := _of_its_number(row, clause, head)) is not None:
             again = row.items[clause.first].concept == "DET" and row.words(clause.first, clause.first + 2).lower().endswith(" one")
@@ -168,6 +197,11 @@ def so_is(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
         if clause is not None and told is not None and told.follows == _was_done(row, clause, match.start("a")):
             made += [claim(row, name, told.done, match.end("m") - 1, match.end("m"), hedged=False) for name in _with_those_beside(row, match.start("a"), told)]
     return made
+
+
+def _named_in(row: Row, item, first: int, last: int) -> bool:
+    """Whether the same number stands between two places."""
+    return any(other.concept == item.concept and row.text[other.start : other.end].lower() == row.text[item.start : item.end].lower() for other in row.items[first:last])
 
 
 @dataclass(frozen=True)

@@ -325,4 +325,6 @@ def _not_that(items, place: int, done: list[Item]) -> bool:
     last = behind[-1]
     if last.concept == "COMMA" and len(behind) > 1:
         last = behind[-2]
+    if last.concept == items[place].concept == "NUM" and {last.value.value, items[place].value.value} <= {one.value.value for one in done[:-3] if one.concept == "NUM"}:
+        return False  # "straight 8 and 9. I taped 8, not 9": pieces that were named
     return last.concept == items[place].concept or {last.concept, items[place].concept} <= set(LENGTHS)

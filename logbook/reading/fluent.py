@@ -162,6 +162,8 @@ def _again(found, at: int, words: Fluent, code: str) -> int | None:
         if behind + many > len(found) or any(one.low != other.low or one.sort == "sign" for one, other in zip(found[at:last], found[behind : behind + many])):
             continue
         paused, once_more = behind > last, found[at:last]
+        if paused and many > 1 and at and found[at - 1].low in words.denies:
+            continue  # "wait, not the end cap, the end cap isn't taped": told of once more
         numbers = many > 1 and not _number_words(code).isdisjoint([one.low for one in once_more]) or any(one.sort == "number" for one in once_more)
         if numbers:
             goes_on = behind + many < len(found) and found[behind + many].gap == "-" and many > 1

@@ -29,6 +29,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="OFFSETS", value=None)  # "offset nine, ten by ten, offset six in twenty-four", "…, length 36, offset six"
     elif item.concept == "NOT_MARK" and said == "box number" and concept_at(items, place - 1) in ("", "STOP") and ahead == "NUM" and concept_at(items, place + 2) in ("COMMA", "BE", "STOP"):
         done[place] = replace(item, concept="K_PLENUM", value="plenum")  # "box number six, twenty-four by twenty-four"
+    elif item.concept == "BRANCH_WORD" and said == "branch" and ahead in ("NUM", "MARKED") and concept_at(items, place - 1) == "AND" and concept_at(items, place - 2) in ("NUM", "MARKED") and concept_at(items, place - 3).startswith("K_") and concept_at(items, place + 2) not in ("BY", "ROUND", "LONG", "WIDE"):
+        done[place] = replace(item, concept="K_BRANCH", value="branch")  # "elbow 3 and branch 4, both taped"
     elif item.concept == "BRANCH_WORD" and said.endswith(" off") and ahead == "DET" and concept_at(items, place + 2) in ("NUM", "LEN") and any(one.concept == "K_BRANCH" for one in items[:place]):
         done[place] = replace(item, concept="FROM")  # "takeoff nine comes off the sixteen by ten"
     elif item.concept in ("BRANCH_WORD", "UNDONE") and said.endswith(" off") and past_article == "SIDE" and _so_far(items, place + 1):

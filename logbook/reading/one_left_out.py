@@ -39,7 +39,8 @@ _MOST_COUNTED = 9  # sides, staples, tabs: up to here "all but four" counts them
 def _a_piece(row: Row, first: int, at: int) -> bool:
     """ "Vanes in every elbow except eleven", "I taped 21 but not 22": its number alone, beside what was told of all or of another by its number."""
     item = row.items[at]
-    if place_word(row, at) is not None or item.concept == "NUM" and (item.value.value <= _MOST_COUNTED or item.value.value.denominator != 1):
+    named = any(row.items[k].concept.startswith("K_") for k in range(first + 1, at)) and not any(one.concept in ("NO", "NOT", "NOT_DONE") for one in row.items[row.sentence_start(first) : first])  # "all taped except cap 6"
+    if place_word(row, at) is not None or not named and item.concept == "NUM" and (item.value.value <= _MOST_COUNTED or item.value.value.denominator != 1):
         return False
     told = row.items[row.sentence_start(first) : first]
     if row.items[first + 1].concept != "NOT":

@@ -136,7 +136,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
 
     taken: set[int] = set()
     copied = copies(headed, taken, language)
-    claims: list[Claim] = [*answered, *first.claims, *wanted.claims, *away.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in undone_at), *turned.but_not(row, not_own, cut), *contrasts.so_is(own, cut), *turned.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, left.blank | left.plans, language), *turned_to]
+    claims: list[Claim] = [*answered, *first.claims, *wanted.claims, *away.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in undone_at), *turned.but_not(row, not_own, cut), *contrasts.so_is(own, cut, language), *turned.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, left.blank | left.plans, language), *turned_to]
     claims += in_turns
     claims += runs(headed, taken, language)
     stated = stated.blanked(places.of_the_joined(stated))

@@ -1,0 +1,45 @@
+"""English that points back to a piece: "the tee isn't taped", "no tape on the straight", "the second one has none"."""
+
+from __future__ import annotations
+
+from types import MappingProxyType
+
+from logbook.languages.pointed import Pointed
+
+_SAYS = (
+    r"(?='s|\s(?:is|isn't|was|wasn't|has|hasn't|had|hadn't|got|gets|doesn't|does|didn't|did|never|needs|need|still|went|wants|don't|isnt|wasnt|doesnt|didnt|hasnt|ain't|has to|looks|came|only|gonna|goes|without|with no|(?:i|we) (?:did|didn't|haven't|have|never|forgot|skipped|taped|stapled|rubbed|put|left|only|just|got|couldn't|used|had))(?![\w']))"
+)
+_SO = r"(?:^|(?<=[.,;?!] )|(?<=\bbut )|(?<=\band )|(?<=\bso )|(?<=\bthough )|(?<=\bexcept )|(?<=\bis )|(?<=\bthat )|(?<=\bbecause )|(?<=\bwhile )|(?<=\bthink )|(?<=\bonly ))"
+_NOT_A_NUMBER = r"(?! (?:number |no\. ?)?(?:\d|one\b|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b|eleven\b|twelve\b|\w+teen\b|(?:twen|thir|for|fif|six|seven|eigh|nine)ty))"
+_TOLD = (
+    r"(?:(?:^|(?<=[.,;?!] ))(?:(?:and|but|so|also|except|only|well|oh|okay|yeah|well|then|plus) )*(?:(?:there's|there is|i've got|i got|we've got|got|it's|i see|i|we|forgot|skipped|missed|didn't|haven't|never|still|have|need|needs|to|put|got|get|was|is|are|were) )*"
+    r"(?:(?:any|the|a|an|my|some|all|no|not|little|small|big|bad|half|quarter|three|two|inch|eighth|sixteenth|good|bit|of|cloth|duct|masking|foil|short|wrong|turning|listed|more|every|other|four|open|hole|puncture|through|under|dust|dirt|dusty|dirty|behind|over|at|two|joint|end) )*"
+    r"(?:none|nothing|dust|dirt|tape|taped|stapled|staples?|vanes?|flap|tabs?|scrim|tear|tears|rip|hole|holes|puncture|gap|gaps|dust|dirt|mastic|damage|dent|joint|joints|step|washers|screws|rubbing|rub down|rubbed|trimming|wiping|wiped|trimmed|rub|tape job|facing|foil|seam|seams)(?: (?:down|up|showing|shows|open|missing|left|still|done|bent))*)"
+)
+
+ENGLISH_POINTED = Pointed(
+    kinds=MappingProxyType({
+        "straight": "straight", "straight duct": "straight", "elbow": "elbow", "ell": "elbow", "tee": "tee", "branch": "branch", "wye": "wye", "cap": "end_cap", "end cap": "end_cap", "collar": "collar", "boot": "collar",
+        "offset": "offset", "transition": "transition", "reducer": "transition", "plenum": "plenum", "damper sleeve": "damper_sleeve", "sleeve": "damper_sleeve", "equipment connection": "equipment_connection", "connection": "equipment_connection",
+        "access door": "access_door",
+    }),
+    several=MappingProxyType({"straights": "straight", "elbows": "elbow", "ells": "elbow", "tees": "tee", "branches": "branch", "wyes": "wye", "caps": "end_cap", "end caps": "end_cap", "collars": "collar", "offsets": "offset", "transitions": "transition", "reducers": "transition"}),
+    kind=(
+        rf"{_SO}(?P<x>(?:(?:the|that|this|my) )?{{kind}}){_SAYS}(?!(?: (?:is|was)|'s)? (?:\w+ ){{0,2}}(?:\d+|\w+) by )",
+        rf"{_TOLD} (?:on|in|of|for|from) (?P<x>(?:the|that|my) {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$)| (?:that |which )?(?:i|we|is|isn't|and|but|yet|either|though|too|still|at|all)\b)",
+        rf"(?:^|(?<=[.?!] ))(?:(?:and|but|now|so|then|as) )*(?:on|in|for|with) (?P<x>(?:the|that|my) {{kind}}){_NOT_A_NUMBER}(?=,| (?:no|not|i|it|the|there|nothing|every|only|three|two)\b)",
+        r"(?:the|one) (?:with|without|that has|that's got|missing|that needs|that's missing|that isn't)[^.,;?!]{2,40} (?:is|was|would be) (?P<x>the {kind})(?= *(?:[.,;]|$))",
+        rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?:(?:i|we|also|then|did|just|never|forgot to|didn't|haven't|only|still have to|have to|need to|got to) )*(?:tape|taped|staple|stapled|rub|rubbed|wipe|wiped|trim|trimmed) (?P<x>(?:the|that) {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$)| (?:yet|with|and|but|at|down|too|all|every)\b)",
+        rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?:except|but not|not|all but|everything but|just not|only not) (?P<x>the {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$))",
+        rf"(?<![\w'])(?:all|every\w*|both)(?:'s| is| are| of \w+)? [^.,;?!]{{0,24}}? (?:but|except|except for|bar|minus|excepting|besides) (?P<x>the {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$))",
+    ),
+    place=(
+        rf"{_SO}(?P<x>(?:the )?(?P<n>first|second|third|fourth|other|last|middle)(?: one)?){_SAYS}(?! (?:time|i (?:taped|stapled|put)))",
+        r"(?:on|in|of|for) (?P<x>the (?P<n>first|second|third|fourth|other|last|middle)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|it|it's|i|there's|no|not|only|yet|either|too)\b)",
+        r"(?<![\w'])the (?:first|second|third|last|other)(?: one)? (?:and|or) (?P<x>(?:the )?(?P<n>second|third|fourth|last|other)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|not)\b)",
+        r"(?:taped|stapled|rubbed|tape|staple|rub|did|not|except|but|just|only) (?P<x>the (?P<n>first|second|third|fourth|other|last|middle)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|yet|either|too)\b)",
+    ),
+    places=MappingProxyType({"first": 0, "second": 1, "third": 2, "fourth": 3, "middle": 1, "last": -1, "other": None}),
+    looks=r"\b(?:first|second|third|fourth|other|last|middle)\b|(?:straight|elbow|ell|tee|branch|wye|cap|collar|boot|offset|transition|reducer|plenum|sleeve|connection|door)(?:'s | (?:is|isn't|was|wasn't|has|hasn't|got|doesn't|does|didn't|never|needs|still|went|i |ain't|with|only|came|look|need|had|want))|the (?:end |damper |equipment |access )?(?:straight|elbow|ell|tee|branch|wye|cap|collar|boot|offset|transition|reducer|plenum|sleeve|connection|door)\b",
+    joins=" and ",
+)

@@ -1,0 +1,19 @@
+"""The shape of the words that point back to a piece that was named before: "the tee", "the second one", "the other"."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True)
+class Pointed:
+    """Regular expressions over lower-case letters; `{kind}` in them stands for any of the words for a piece."""
+
+    kinds: Mapping[str, str] = field(default_factory=dict)  # the word for one piece, and its kind
+    several: Mapping[str, str] = field(default_factory=dict)  # the same for several of it
+    kind: tuple[str, ...] = ()  # where such a word alone points back; what the group `x` holds does
+    place: tuple[str, ...] = ()  # the same of its place among those named, which the group `n` holds
+    places: Mapping[str, int | None] = field(default_factory=dict)  # what it holds, counted from nought; None: the other of two
+    looks: str = "(?!)"  # the letters without which none of them stands in a text
+    joins: str = " "  # between the last two numbers

@@ -1,0 +1,86 @@
+"""Words that point back to one of several pieces: "tee 8 and straight 9. Tee's taped, straight's not" is read as "tee 8's taped, straight 9's not".
+
+Which pieces there are, the note itself tells: it is read once as it stands, and again where something in it points to a piece named before. What points
+to none, or to more than one, is left as it is.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.pointed import Pointed
+from logbook.reading.spelled import Cut
+from logbook.reading.tokens import plain
+from logbook.said import Reading
+
+
+def cuts(text: str, told: Reading, code: str) -> tuple[Cut, ...]:
+    """The words that point back, in order, and the kind and number of the piece that they point to."""
+    words = LANGUAGES[code].pointed
+    named = _named(told)
+    if len(named) < 2 or not words.kinds:
+        return ()
+    said = plain(text)
+    if len(said) != len(text) or _looks(code).search(said) is None:
+        return ()
+    found = {match.start("x"): match for pattern in _patterns(code) for match in reversed(list(pattern.finditer(said)))}
+    made: list[Cut] = []
+    marks = {start: mark for start, mark, _ in named}
+    for start, match in sorted(found.items()):
+        if made and start < made[-1].end or any(start <= mark < match.end("x") for mark in marks):
+            continue
+        before = [(mark, kind) for at, mark, kind in named if at < start]
+        means = _meant(match, before, words, [*sorted(at for at in marks if at < start), *(cut.start for cut in made)], marks)
+        if means is not None:
+            made.append(Cut(start, match.end("x"), means))
+            marks[start] = means.rpartition(" ")[2]
+    return tuple(made)
+
+
+def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Pointed, earlier: list[int], marks: dict[int, str]) -> str | None:
+    """The kind and number of what is pointed to; None where that is none or not sure."""
+    known = list(dict.fromkeys(before))
+    if len({mark for mark, _ in known}) < 2:
+        return None
+    if "n" in match.re.groupindex:
+        which = words.places[match["n"]]
+        if which is None:
+            last = marks[max(earlier)] if earlier else None
+            one = next((one for one in known if one[0] != last), None) if len(known) == 2 else None
+        else:
+            one = known[which] if which < len(known) and (match["n"] not in _OF_THREE or len(known) == 3) else None
+        word = next((word for word, kind in words.kinds.items() if one is not None and kind == one[1]), None)
+        return f"{word} {one[0]}" if one is not None and word is not None else None
+    said = match["k"]
+    kind = words.kinds.get(said) or words.several[said]
+    alike = [mark for mark, other in known if other == kind]
+    if said in words.several:
+        return f"{said} {', '.join(alike[:-1])}{words.joins}{alike[-1]}" if 1 < len(alike) < len(known) else None
+    return f"{said} {alike[0]}" if len(alike) == 1 else None
+
+
+_OF_THREE = ("middle",)
+
+
+def _named(told: Reading) -> list[tuple[int, str, str | None]]:
+    """Where each piece is named, with its number and its kind."""
+    made = []
+    for entry in told.fittings:
+        mark, kind = entry.fact("mark"), entry.fact("kind")
+        if mark is not None:
+            made.append((mark.start, mark.value, kind.value if kind is not None else None))
+    return sorted(made, key=lambda one: one[0])
+
+
+@cache
+def _looks(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].pointed.looks)
+
+
+@cache
+def _patterns(code: str) -> tuple[re.Pattern[str], ...]:
+    words = LANGUAGES[code].pointed
+    any_kind = rf"(?P<k>{'|'.join(sorted((*words.kinds, *words.several), key=len, reverse=True))})"
+    return tuple(re.compile(pattern.replace("{kind}", any_kind)) for pattern in (*words.kind, *words.place))
