@@ -96,8 +96,10 @@ ENGLISH_WANTED = Wanted(
         r"(?<![\w'])(?:air|furnace|burner|heater|boiler|discharge|heat exchanger|supply temp\w*|air temp\w*|temp\w*|inside temp|coil|oven|dryer)(?:'s)?(?: [^ .?!,]+){0,6}?,?"
         r" (?:is|was|at|hits|hit|measured|measures|reads|read|showed|shows|says|said|of|to|blowing|blows|puts out|putting out|puts|throws|throwing|makes|runs|running|with|got|gets|about|around|like|set for|set at|temperature|temp|air)(?: (?:about|around|up to|like|a good|at))*,?$"
     ),
+    heats_behind=r"^ ?(?:degrees )?(?:on|at) (?:the |my |an? )?(?:air )?(?:probe|thermocouple)(?![\w'])",
     not_the_air=r"(?<![\w'])(?:iron|heat ?gun|torch|rated|rating|good (?:for|to|up to)|limit|limits|links?|fusible|trips?|tripped|melts?|attic|ceiling|roof|feels?|felt|up here|in here|out here|adhesive|max|maximum|allowed|allows|handle|handles|stand|stands|withstand|up to code|elbow \w+ turns)(?![\w'])",
     of_moves=r"(?<![\w'])(?:left|right|top|bottom|sides?|both)(?![\w'])",
+    all_of_it=r"(?<![\w'])all (?:(?:is|of it|of that|comes|goes|was) )*(?:on|off|from) (?:of )?the (?:left|right|top|bottom)(?![\w'])",
     so_long=r"(?<![\w'])(?:set ?-?backs?|back|taper|tapers|slope|slopes|length|run|over|in|within|inside|gave|had|took|takes|room)(?![\w'])",
     not_a_move=r"(?<![\w'])(?:no room for|not enough room|wouldn't|would|couldn't|should|supposed|wanted|asked|ought|print|drawing|instead|not|isn't|wasn't|never|from the|away|ceiling|wall|floor|tall|pieces?)(?![\w'])",
     rolls=frozenset({"roll", "rolls"}),

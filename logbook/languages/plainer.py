@@ -16,3 +16,4 @@ class Plainer:
     words: str
     means: tuple[tuple[str, str], ...]
     unless: str = ""
+    beside: tuple[str, ...] = ()  # of these too the note must hold one

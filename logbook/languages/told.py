@@ -194,8 +194,10 @@ class Wanted:
     ordinal: frozenset[str] = frozenset()  # right before a number of things
     away: frozenset[str] = frozenset()  # right behind a length that is how far off something is
     heats: str = "(?!)"  # right before a bare number: so hot is the air
+    heats_behind: str = "(?!)"  # right behind one, the same
     not_the_air: str = "(?!)"  # in the sentence: something else is so hot, or may be
     of_moves: str = "(?!)"  # in a note: it tells of sides that move
+    all_of_it: str = "(?!)"  # in a sentence: one side takes the whole change
     so_long: str = "(?!)"  # in a sentence: over what length they do
     not_a_move: str = "(?!)"  # in a sentence: its measures are of something else, or did not come out so
     rolls: frozenset[str] = frozenset()  # what is counted, and is tape

@@ -11,7 +11,7 @@ from logbook.reading.items import Item, concept_at
 from logbook.reading.phrasing import words_of
 from logbook.reading.size_pairs import LENGTHS, MEASURES, Size
 
-_BETWEEN_FIX = ("BUT", "LONG", "APART", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE", "OF")
+_BETWEEN_FIX = ("BUT", "LONG", "APART", "STATIC", "COMMA", "STOP", "FILLER", "AND", "HEDGE", "DET", "BE", "NO", "FIX", "THINK", "NOT", "OUTLET_SIZE", "OF")
 MOVED = ("MOVE_DOWN", "MOVE_UP", "MOVE_IN", "MOVE_OUT", "MOVE", "DOWN", "UP", "IN")
 
 
@@ -55,10 +55,10 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
                 continue
             if before is not None:
                 first = done[before]
-                long = [kept for kept in done[before + 1 :] if kept.concept in ("LONG", "APART")]
+                long = [kept for kept in done[before + 1 :] if kept.concept in ("LONG", "APART", "STATIC")]
                 del done[before:]
                 done.append(replacing(item, first))
-                done.extend(long[:1] if concept_at(items, place + 1) not in ("LONG", "APART") else ())
+                done.extend(long[:1] if concept_at(items, place + 1) not in ("LONG", "APART", "STATIC") else ())
                 continue
             elif _not_that(items, place, done):
                 first = next(i for i in range(len(done) - 1, -1, -1) if done[i].concept == item.concept or {done[i].concept, item.concept} <= set(LENGTHS))

@@ -133,6 +133,13 @@ def _moves(claims: list[Claim]) -> list[Claim]:
             continue
         for move in joined:
             same = [i for i, m in enumerate(moves) if m.side == move.side]
+            if move.by is None and move.side is not None and not same and len(moves) == 1 and moves[0].side is None and moves[0].back is None and moves[0].by is not None:
+                moves[0] = replace(moves[0], side=move.side, back=move.back)  # "in four. The set-back on the left's eighteen."
+                continue
+            if move.by is None and same and moves[same[0]].by is not None and not one.corrects:
+                unsure = unsure or moves[same[0]].back not in (None, move.back)
+                moves[same[0]] = replace(moves[same[0]], back=moves[same[0]].back or move.back)
+                continue
             if same and move.side is not None:
                 old = moves[same[0]]
                 if one.corrects or old.by is None:

@@ -48,4 +48,5 @@ def _told_of_the_air(row: Row, first: int, at: int, last: int, language: Languag
     if before.startswith("K_") or before in _NAMES or row.items[at].concept == "NUM" and at + 1 < last and row.items[at + 1].concept in ("BY", "LEN", "CFM", "FT2", "NUM", "LONG"):
         return False
     lead = plain(row.text[row.items[first].start : row.items[at].start]).rstrip()
-    return word(language.code, "told.wanted.heats").search(lead) is not None
+    behind = plain(row.text[row.items[at].end : row.items[last - 1].end])
+    return word(language.code, "told.wanted.heats").search(lead) is not None or word(language.code, "told.wanted.heats_behind").match(behind) is not None

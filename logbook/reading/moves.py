@@ -109,6 +109,14 @@ def _back(found: Found):
     yield found.claim("side_moves", move, uses=("back", "back2"), said_unit=unit_of(back), took_back=backs, fills=both)
 
 
+def _back_of_a_side(found: Found):
+    """ "The set-back on the right's eighteen, on the left it's fourteen" """
+    for side, back in (("side", "back"), ("side2", "back2")):
+        if found.item(side) is not None:
+            value = found.item(back).value.value
+            yield found.claim("side_moves", tuple(Move(one, None, value, None) for one in found.item(side).value), uses=(back,), said_unit=unit_of(found.item(back)), took_back=taken_back((found.item(back),), lambda item: tuple(Move(one, None, item.value.value, None) for one in found.item(side).value)))
+
+
 def _both_back(found: Found):
     """ "…, los dos en dieciocho": the length of every move before."""
     if any(item.concept == "SIDE" for item in found.row.items[max(0, found.first - 14) : found.first]):
@@ -322,7 +330,7 @@ FRAMES = (
     Frame("(?P<w>ONE_SIDE COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB)) (?=SEP|$|AND)", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),  # "one side, four inches in ten"
     Frame("(?P<w>(?P<by>NUM|LEN) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) COMMA ONE_SIDE", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
-    Frame(f"(?P<w>{_SIDES} COMMA? (?P<by>NUMB)) (?=(?:COMMA|STOP|AND){{1,2}} DET? SIDE COMMA? NUMB (?:SEP|$|{_BACK}))", _one_of_two),
+    Frame(f"(?P<w>{_SIDES} (?:COMMA|MOVE){{0,1}} (?P<by>NUMB)) (?=(?:COMMA|STOP|AND){{1,2}} DET? SIDE (?:COMMA|MOVE){{0,1}} NUMB (?:SEP|$|{_BACK}))", _one_of_two),
     Frame("(?P<w>(?P<side>SIDE) COMMA (?P<by>NUMB)) (?=SEP|$)", _other_of_two),
     Frame("(?P<w>(?P<side>SIDE) SIDE_WORD? (?:ME|NOT|NOT_DONE|WORD|FILLER|HAVE){1,3} COMMA (?:IT|BE|HAVE|MOVE|ONLY){0,3} (?P<by>NUMB) (?:IN|OVER) (?:FILL|ONLY){0,2} (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _one_of_two),  # "left I couldn't, two over eight"
     Frame("(?P<w>(?P<side>SIDE) (?P<o>IN_PLACE) (?P<by>NUMB)) (?=SEP|$|BUT|AND|BACK|OVER)", lambda found: _move(found, "in") if found.row.words(found.at("o"), found.at("o") + 1).lower().split()[-1] == "in" and any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),  # "the right is in three"
@@ -330,7 +338,7 @@ FRAMES = (
     Frame("(?:^|(?<=STOP)) (?P<w>(?P<by>NUMB) (?:OVER|IN) (?P<back3>NUMB)) (?=SEP|$)", _measures_alone),
     Frame("(?P<w>(?P<side>SIDE) COMMA? (?P<by>NUMB) EACH) (?=SEP|$)", _one_of_two),
     Frame("AND DET? (?P<w>(?P<side>SIDE) (?P<by>NUMB)) (?=COMMA|STOP|$|BACK|BOTH)", _same_way),
-    Frame("BACK (?:ON|OF) DET? SIDE SIDE_WORD? (?:BE|FILL|ONLY){0,3} (?P<back>NUM|LEN) (?=SEP|$|AND|BUT)", _back),  # "the set-back on the right's eighteen"
+    Frame("BACK (?:ON|OF) DET? (?P<side>SIDE) SIDE_WORD? (?:BE|FILL|ONLY){0,3} (?P<back>NUM|LEN) (?:(?:COMMA|AND|BUT){1,2} (?:ON|OF)? DET? (?P<side2>SIDE) SIDE_WORD? (?:BE|FILL|ONLY){0,3} (?P<back2>NUM|LEN))? (?=SEP|$|AND|BUT)", _back_of_a_side),  # "the set-back on the right's eighteen"
     Frame("BACK (?:ON|OF) (?:DET|KIND|FITTING|NUMBER){0,2} (?:NUM|MARKED) (?:BE|FILL|ONLY){1,3} (?P<back>NUM|LEN) (?=SEP|$|AND|BUT)", _back),  # "the set-back on nine is twelve"
     Frame("BACK (?:FILL|OF|TO|BY|IN|ONLY){0,3} (?P<back>NUMB) (?!BY)", _back),
     Frame("BOTH (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),

@@ -100,6 +100,10 @@ def _pieced(row: Row, said: _Said, claims: list[Claim], taper: bool, language: L
         at = small[0]
         if row.items[at].value.value < back.value[0].back:
             return [*[one for one in claims if one is not back], _move(row, said, at, back.uses[0] if back.uses else back.first, back.value[0].back)]
+    if len(said.backs) == 1 and not said.halves and not said.free and len(said.sides) == 1 and word(language.code, "told.wanted.all_of_it").search(words) is not None:
+        back = said.backs[0]
+        at = back.uses[0] if back.uses else back.first
+        return [*[one for one in claims if one is not back], _all_of_it(row, said, at, back.value[0].back)]
     if len(said.halves) == 1 and not said.backs and len(said.free) == len(great) == 1 and not taper and word(language.code, "told.wanted.so_long").search(words) is not None:
         at = great[0]
         if all(move.by < row.items[at].value.value for move in said.halves[0].value):
@@ -113,6 +117,12 @@ def _pieced(row: Row, said: _Said, claims: list[Claim], taper: bool, language: L
     if len(said.free) == len(small) == 1 and said.sides and (taper or any(_lacking(one) for one in claims if one.name == "side_moves")):
         return [*claims, _move(row, said, small[0], small[0], None)]
     return claims
+
+
+def _all_of_it(row: Row, said: _Said, at: int, back) -> Claim:
+    """ "Set back eighteen, all on the top": how far it moves, the sizes tell."""
+    side = row.items[said.side_at]
+    return claim(row, "side_moves", (Move(said.sides[0], None, back, None),), at, at + 1, uses=(at,), said_unit=unit_of(row.items[at]), also=((side.start, side.end),))
 
 
 def _move(row: Row, said: _Said, by: int, at: int, back) -> Claim:

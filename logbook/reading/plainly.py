@@ -27,7 +27,7 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
         return ()
     made: list[Cut] = []
     for one, pattern, unless in _rows(code):
-        if not any(cue in said for cue in one.cues) or unless is not None and unless.search(said):
+        if not any(cue in said for cue in one.cues) or one.beside and not any(cue in said for cue in one.beside) or unless is not None and unless.search(said):
             continue
         for match in pattern.finditer(said):
             here = [Cut(*match.span(group), match.expand(means)) for group, means in one.means if match.start(group) >= 0]
