@@ -4,19 +4,23 @@ from __future__ import annotations
 
 from logbook.languages.en_taping import ENGLISH_ACTS_TAPING, ENGLISH_TURNS_TAPING
 from logbook.languages.en_afar import ENGLISH_AFAR
+from logbook.languages.en_courtesies import ENGLISH_COURTESIES
 from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
 from logbook.languages.en_fastening import ENGLISH_FASTENING, ENGLISH_FASTENING_STATES
+from logbook.languages.en_filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en_fluent import ENGLISH_FLUENT
 from logbook.languages.en_forms import ENGLISH_FORMS
 from logbook.languages.en_measured import ENGLISH_MEASURED
 from logbook.languages.en_misheard import MISHEARD
 from logbook.languages.en_names import FIRST_NAMES
+from logbook.languages.en_mouths import ENGLISH_MOUTHS
 from logbook.languages.en_numbers import ENGLISH_LONE_NUMBERS, NUMBERS, UNITS
 from logbook.languages.en_places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.en_plans import ENGLISH_PLANS
 from logbook.languages.en_plainer import ENGLISH_PLAINER
 from logbook.languages.en_plainer_aloud import ENGLISH_ALOUD
 from logbook.languages.en_pointed import ENGLISH_POINTED
+from logbook.languages.en_promised import ENGLISH_PROMISED
 from logbook.languages.en_run_on import ENGLISH_RUN_ON
 from logbook.languages.en_small import ENGLISH_SMALL
 from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES, LINE_CUE, LINE_IS, LINE_RUNS_AT
@@ -96,7 +100,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("IF", "i'd have|we'd have|he'd have|they'd have|you'd have|i'd've|we'd've|we'd have cross tabbed it|we'd have tabbed it|we'd have cross tabbed|we'd have tabbed|i'd have cross tabbed it|i'd have tabbed it|i'd have cross tabbed|i'd have tabbed|should have cross tabbed it|should have tabbed it|should have cross tabbed|should have tabbed|should've cross tabbed it|should've tabbed it|should've cross tabbed|should've tabbed|would've cross tabbed it|would've tabbed it|would've cross tabbed|would've tabbed|could've cross tabbed it|could've tabbed it|could've cross tabbed|could've tabbed|coulda|should have|should've|shoulda|if|unless|in case|suppose|supposing|assuming|would have|would be|would|could have|would've|wish|i'd rather|i would rather|we'd rather|we would rather|were to|whether|had we|might have to|when it's|until it's|once it's|once i've|before we can"),
     ("DRAWING", "should face|should look|should point|should have faced|should have pointed|ought to face|has to face|is meant to face|was meant to face|supposed to face|should turn|should clinch|should sit|" + _products("the spec|spec|the code|code|the print|print|the book|the standard|the drawing|the schedule", "allows|lets|permits|asks|asked|will let|only allows") + "|drawing|drawings|the print|prints|plans|plan|the spec|specs|schedule|blueprint|blueprints|shop drawing|shop drawings|the book|the manual|submittal|calls for|called for|supposed to be|supposed to|should be|ought to be|per plan|design|designed|is drawn|shown as|shows as|sheet says|the code|detail says|spec'd|the sheet|oughta be|oughta|better be|better have|needs to be per|is to be|has to be per|code wants|code says|code calls|print says|print wants|print shows|print calls|print has|spec wants|spec says|inspector wants"),
     ("SAYS", "says|said|calls|asked|told|told us|told me|wanted|says it|asks"),
-    ("OTHER", "he|she|they|he's|she's|they've|he'd|somebody|someone|whoever|the other crew|other crew|night shift|night crew|day shift|the electrician|electrician|the plumber|plumber|the foreman|foreman|the super|the helper|helper|the apprentice|apprentice|the inspector|inspector|the engineer|engineer|the lead|my partner|the other guy|other guy|another crew|another guy|the guys|those guys|the boys|the kid|the new guy|sheet metal guys|the tin knockers|the drywallers|framers|the sprinkler guys|the gc|the shop|the boss|my brother|my cousin|my buddy|my son|my dad|my boss|boss|my helper|my apprentice|the driver|the old one|the old duct|old one|old duct|existing duct|the existing one|the old piece|the old fitting|second shift|first shift"),
+    ("OTHER", "he|she|they|he's|she's|they've|he'd|somebody|someone|whoever|the other crew|other crew|night shift|night crew|day shift|the electrician|electrician|the plumber|plumber|the foreman|foreman|the super|the helper|helper|the apprentice|apprentice|the inspector|inspector|the engineer|engineer|the lead|my partner|the other guy|other guy|another crew|another guy|the guys|those guys|the boys|the kid|the new guy|sheet metal guys|the tin knockers|the drywallers|framers|the sprinkler guys|the gc|the shop|the boss|my brother|my cousin|my buddy|my friend|my coworker|my co-worker|my colleague|my uncle|my nephew|my compadre|my son|my dad|my boss|boss|my helper|my apprentice|the driver|the old one|the old duct|old one|old duct|existing duct|the existing one|the old piece|the old fitting|second shift|first shift"),
     ("QUESTION", "did you|did we|did he|did they|did anybody|did anyone|did somebody|do we|do you|do i|is it|is that|is the|is there|is this|are we|are you|are they|are there|are those|can you|can we|can i|could you|could we|should we|should i|should it|who|who's|what|what's|where|where's|when did|when do|when are|when is|how|how's|how many|how much|why|which one|which|has anybody|has anyone|have you|have we|was it|was that|were those|will it|would you|am i|does it|does anyone|does this|does the|is anybody|any idea|anybody know|do they"),
     ("DOUBT", "or was it|or is it|or maybe|not sure if|not sure|or something|don't quote me|i forget|can't remember|i'd have to check|or were they"),
     # corrections
@@ -339,7 +343,7 @@ LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
-    plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING, *ENGLISH_MEASURED),
+    plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING, *ENGLISH_MEASURED, *ENGLISH_COURTESIES, *ENGLISH_MOUTHS, *ENGLISH_FILLED_IN, *ENGLISH_PROMISED),
     thoughts=ENGLISH_THOUGHTS, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TAPING, whole_turns=ENGLISH_PLANS,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.en_acts import ENGLISH_ACTS
+from logbook.languages.en_promised import ENGLISH_PROMISE
 
 _ONLY = r"(?: (?:only|just|down|up|about|maybe|like|it|her))*"
 _SPOT = r"(?:single |little |lousy |short )?(?:edge|end|corner|stretch|spot|strip|patch|section)"
@@ -14,6 +15,7 @@ _FEW = r"(?:a|one|two|three|four|five|six|eight|ten|\d+|half a|a couple|a couple
 
 ENGLISH_ACTS_TOLD = replace(
     ENGLISH_ACTS,
+    promise=ENGLISH_PROMISE,
     hints=ENGLISH_ACTS.hints + r"| an? |foot|feet|inch|saving|saved|sides|vane",
     begins_anew=r"\b(?:so|but|because|cause) (?=i\b|we\b|it\b|nobody\b)",
     undone=(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en_spelled import ENGLISH_SPELLED
+from logbook.languages.en_texted import ENGLISH_TEXTED
 from logbook.languages.thumbs import Short, Thumbs
 
 _NUMBERED = r"\s*#?\s*[a-z]?-?\d"  # a piece's number behind its kind
@@ -289,6 +290,7 @@ ENGLISH_THUMBS = Thumbs(
         *(Short(one, "stapled every", after=_EVERY) for one in ("stpld", "stpd", "stapled", "stpl", "stp")),
         *(Short(one, ", taped", before=r"\d\"?\s*(?:in|oc|\")?\s*$") for one in ("tpd", "tped", "tapd")),
         *(Short(one, ", rubbed", before=r"\d\"?\s*(?:in|oc|\")?\s*$") for one in ("rbd", "rubd")),
+        *ENGLISH_TEXTED,
         *ENGLISH_SPELLED,
     ),
     slips=tuple("stapled staples taped rubbed trimmed vanes wiped mastic collar elbow straight transition offset branch plenum hanger hangers spacing repaired crushed puncture washers screws scrim pressure bottom insulation outward clinched reinforced repair delaminated shiplap".split()),

@@ -19,8 +19,8 @@ from logbook.languages.told import Ticks, Told
 
 ENGLISH_TICKS = Ticks(
     yes="yes|yep|yup|yeah|y|ok|okay|check|checked|done|good|true|x(?=\\])|\u2713|\u2714|\u2705",
-    no="nah|naw|nuh[- ]uh|uh[- ]uh|negative|no check|not checked|not done|nope|none|no|nil|nada|n|ng|false|missing|skipped|forgot|not|\u2717|\u2718|\u274c|(?<=\\[)[ _]?(?=\\])",
-    later="not (?:done )?yet|n/a yet|no,? not yet|tbd|to ?do|pending|later|tomorrow|to come|to follow|open|not started",
+    no="nah|naw|nuh[- ]uh|uh[- ]uh|negative|no check|not checked|not done|not (?:installed|fitted|applied|provided|present|used|in(?: place)?|on|there|put in|put on)|absent|omitted|left (?:out|off)|out of stock|(?:not |un)available|lacking|nope|none|no|nil|nada|n|ng|false|missing|skipped|forgot|not|\u2717|\u2718|\u274c|(?<=\\[)[ _]?(?=\\])",
+    later="not (?:done )?yet|n/a yet|no,? not yet|tbd|to ?do|pending|later|tomorrow|to come|to follow|open|not started|(?:on|back)[- ]?order(?:ed)?|outstanding|incomplete|in progress|tonight|next week|after lunch|monday|tuesday|wednesday|thursday|friday",
     partly="(?:all but|except|most|half|some|partly|partial|mostly|almost|nearly|three quarters)(?: (?:\\d+|one|two|three|a few|a couple|for one|for two|of (?:it|them)|there|all|done|the last \\w+))?",
     idle="n ?/ ?a|na|not (?:needed|required)|same|see (?:note|photo|pic|picture)",
     zero="0|zero",

@@ -307,6 +307,7 @@ class ActWords:
     does: str = "(?!)"  # a verb, by its ending, of what things do: behind a noun, nothing says that the thing is there
     side_waits: str = r"(?!)"  # the side that is left, once sides are counted, and when it will be
     side_to_come: str = r"(?!)"  # beside a count of the other sides: those that will be
+    promise: str = "(?!)"  # right behind an act that was denied: when it will be done
 
 
 @dataclass(frozen=True)

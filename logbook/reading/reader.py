@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, part_of_it, partly, places, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, part_of_it, partly, places, put_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.as_meant import as_meant
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
@@ -171,6 +171,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
     claims = done_over.done_over(row, told_acts.unsaid(row, claims, language), language)
     claims = [*part_of_it.of_a_part(row, partly.of_the_rest(row, reasons.without_reasons(row, claims), language)), *scratched(row)]
+    claims = put_off.put_off(row, claims, language)
     where = Places.of(row, cut)
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, where, one) for one in claims]

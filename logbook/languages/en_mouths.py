@@ -1,0 +1,81 @@
+"""English as it is spoken on a job: by those who learned it late ("the step I cut it to outside", "no have tape"), and by those who speak it their own way
+("she ain't got no tape on her", "finna tape it"); and the plain words that it is read as.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.plainer import Plainer
+
+_I = r"(?:i|we)"
+_THING = r"(?:tape|mastic|staples?|(?:turning )?vanes?|cross tabs?|tabs?|flaps?)"
+_HARM = r"(?:gaps?|tears?|rips?|holes?|damage|dents?|punctures?)"
+_ENDS = r"(?=[.,;!]|$)"
+_PIECE = r"(?:straight|elbow|tee|wye|cap|end cap|collar|transition|offset|plenum|branch)(?: (?:number )?[\w-]+){1,2}"
+_PART = r"(?:tape|staples?|vanes?|tabs?|flap|step|groove|facing|foil|paper|board|panel|joint|seam|gap|scrim|mastic)"
+_IS = r"(?:is|are|was|were|ain't|isn't|aren't|wasn't|weren't|don't|doesn't|didn't|got|no have|not have|need|needs|stick|sticks|stay|stays|come|comes|go|goes|look|looks|face|faces)"
+# (the act, what it is called when it is done, its stem)
+_ACTS = (("tape", "taped"), ("staple", "stapled"), ("rub", "rubbed"), ("wipe", "wiped"), ("trim", "trimmed"), ("patch", "patched"), ("fix", "fixed"), ("repair", "repaired"), ("seal", "sealed"))
+_GOING = r"(?:going to|gonna|fixing to|fixin' to|fixin to|ought to|oughta|need to|have to|want to|got to|gotta|hope to|hoping to|plan to|planning to|will|'ll|about to|aim to|trying to|try to|tryna|let me|should)"
+_COUNT = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?)"
+_DENIES = r"(?:ain't|haven't|hasn't|didn't|don't|never|have not|has not|did not)"
+
+ENGLISH_MOUTHS = (
+    # --- a piece that is "she": what is on her is on it, and she is no woman who taped
+    Plainer(("she ", "she's "), rf"(?P<x>she)(?= (?:ain't|don't|doesn't|didn't|hasn't|isn't|wasn't|has|had|is|was|got|never got|never had|needs?|wants)(?![\w'])[^.?!;,]{{0,40}}? (?:on|in|inside|to|for) her(?![\w'])(?! (?:piece|own|\w+ (?:straight|elbow))))", (("x", "it"),)),
+    Plainer((" on her", " in her", " inside her"), rf"she(?:'s)? [^.?!;,]{{1,50}}? (?:on|in|inside) (?P<x>her){_ENDS}", (("x", "it"),)),
+    Plainer(("she's ", "she is ", "she got "), r"(?P<x>she)(?:'s| is| got)(?= (?:all |good |done |just |only |still |not |already |been |pretty much |real |well |got |half )*(?:un)?(?:taped|stapled|rubbed|sealed|trimmed|wiped|hung|tight|buttoned|closed|wet|soaked|torn|missing|short|lacking|open|bare|ready|finished)(?![\w'])(?! (?:the|it|that|this|my|his|all the|number|straight|elbow|tee|collar|\d)))", (("x", "it"),)),
+    # --- no and no are one no
+    Plainer((" no ", " nary "), rf"(?P<x>(?:ain't|don't|doesn't|didn't|hasn't|haven't|hadn't|never) (?:hardly |really |even )?(?:got|have|had|has|see|show|find) (?:no|nary|nary a)(?: (?:kind|sort) of)?) {_HARM}", (("x", "has no"),)),
+    *(
+        Plainer((f"{done} none", f"{act} none"), rf"(?P<x>(?:{_I} )?{_DENIES} (?:really |even |yet |got )?(?:{done}|{act})(?: down)? none(?: of (?:it|that|this|them|the|my|that there)(?: (?:tape|staples|tape down|seams?|joints?))?)?(?: down)?)(?![\w'])", (("x", f"didn't {act} it{' down' if act == 'rub' else ''}"),))
+        for act, done in _ACTS[:4]
+    ),
+    *(
+        Plainer(("none of",), rf"(?P<x>none of (?:it|the (?:tape|seams?|joints?|staples|sides|edges))(?: (?:is|was|are|were|got|has been|have been|'s|ever got))?) (?P<v>{done})(?![\w'])", (("x", "it is not"),))
+        for _, done in _ACTS[:5]
+    ),
+    Plainer(("not much", "not many", "not enough", "no more", "no much", "few staple", "little tape"), r"(?P<x>,? (?:because|cause|'cause|since|as|for) (?:(?:it|there|i|we|is|was|were|have|had|got|they|are|there's|it's|don't) )*(?:not much|not many|not enough|no more|no much|few|little) (?:more )?(?:staples?|tape)(?: (?:left|in the box|here|today|more|have))*)(?=[.,;!]|$)", (("x", ""),)),
+    # --- what he is about to do
+    Plainer(("finna", "fitna", "imma", "ima ", "i'ma", "tryna", "trynna", "gon ", "gon' ", "gna ", "fixin"), r"(?P<x>(?:i'm |i am |i'm just |we're )?(?:finna|fitna|imma|ima|i'ma|tryna|trynna|gon'?|gna|fixin'? to))(?= (?:go ahead and |get |have |go |just |start |hit |do |put |[a-z]+))(?! lie)", (("x", "i'm going to"),)),
+    *(
+        Plainer((f" {done}",), rf"{_GOING} (?:go ahead and |go |just |try and )*(?P<x>(?:get|have) (?:it|her|them|that|this|this one|that one) (?:all )?{done})(?=[.,;!]|$| (?:up|down|tomorrow|today|tonight|later|before|after|in|here|first|soon|when|once|by|monday|tuesday|wednesday|thursday|friday|next)(?![\w']))", (("x", f"{act} it"),))
+        for act, done in _ACTS
+    ),
+    # --- "no have", "not have", "miss", "lack": there is none
+    Plainer(("no ha", "not ha", "no got", "no exist"), rf"(?<!i )(?<!we )(?<!you )(?P<x>(?:(?:it|she|this one|this|is) )?(?:no|not) (?:have|has|got|had)(?: (?:no|any|the|a))?)(?= (?:(?:little|small|big|more) )?(?:{_THING}|{_HARM}|problem)(?![\w']))", (("x", "has no"),)),
+    Plainer(("no ha", "not ha", "no exist", "no there"), rf"(?P<x>(?:the )?(?P<t>{_THING}|{_HARM}),? (?:(?:it|is|she|they) )?(?:no|not) (?:have|has|exist|there is|there are|is there|there))(?: (?:yet|still|here|inside|in it|on it))*{_ENDS}", (("x", r"no \g<t>"),)),
+    Plainer(("miss", "lack"), rf"(?<!n't )(?<!not )(?<!never )(?<!to )(?<!you )(?<!will )(?P<x>(?:(?:it|this|she|this one|still) )?(?:is |was |have |has )?(?:miss|misses|lack|lacks|lacking|missing)(?: of)?(?: (?:the|some|its|any|a))? )(?P<t>tape|mastic|staples?|vanes?)(?= (?:in|on|at|of|one|the|two|three|all|inside|for|yet|still|to)(?![\w'])|[.,;!]|$)(?! (?:on|at) (?:site|the (?:site|job|shop|truck)))", (("x", "no "),), unless=r"missing (?:tape )?(?:gun|measure)|a little|just missing"),
+    Plainer(("lack",), rf"(?<!for )(?<!any )(?P<x>(?:is )?lack(?:ing)? of )(?={_THING}(?![\w']))", (("x", "no "),)),
+    Plainer((" lack", " miss"), rf"(?P<x>(?:only )?(?:the )?(?P<t>tape|mastic|staples?|vanes?) (?:only )?(?:(?:is|are|was) )?(?:lack|lacks|miss|misses|lacking)(?: yet| still)?)(?=[.,;!]|$| (?:in|on|at|of|one|inside|for)(?![\w']))", (("x", r"no \g<t>"),)),
+    # --- what he forgets is what he forgot
+    Plainer(("forget", "forgot"), rf"(?P<x>{_I} (?:also )?(?:forget|forgot|forgotten)(?:(?: to)? (?:put|place|install|insert|do|make|apply)(?: in)?)?(?: (?:the|my|some|any))? (?P<t>{_THING}))(?! (?:gun|measure|at|that|was|were|is|are|if|how|which|what|width|number))(?![\w'])", (("x", r"i forgot the \g<t>"),)),
+    Plainer((" i forg", " we forg"), rf"(?P<x>(?:the )?(?P<t>tape|staples?|vanes?),? {_I} (?:forget|forgot)(?: (?:it|them|inside|in|on|to|put|place|install)){{0,4}}){_ENDS}", (("x", r"i forgot the \g<t>"),)),
+    Plainer(("i forget to ", "we forget to "), rf"{_I} (?P<x>forget) to (?:tape|staple|rub|wipe|trim|put|bend)(?![\w'])", (("x", "forgot"),), unless="always|never|sometimes|usually"),
+    Plainer(("still need", "needs the", "needs its", "need the", "need its"), rf"(?:still |{_PIECE},? (?:(?:is )?(?:ready|done|ok|okay|made|finish|finished|all good),? )?(?:but )?(?:still |it )?)needs?(?P<x> (?:the|its|some|my|his))(?= (?:turning )?(?:vanes?|tape|staples)(?! (?:gun|measure|from|back|for|number|in the)))", (("x", ""),)),
+    # --- the thing stands first, and is told of again behind it
+    Plainer((" she ", " he ", " they ", " it "), rf"(?:(?<=[.,;] )|^)(?:(?:and|but|because|so|only) )?(?:the |my |this )?{_PART} (?P<x>(?:she|he|they|it) )(?={_IS}(?![\w'])(?! \w+ing(?![\w'])))", (("x", ""),)),
+    Plainer((" she ", " he "), rf"(?:(?<=[.,;] )|^)(?:the |my |this )?{_PIECE} (?P<x>(?:she|he) )(?=(?:is|are|was|no have|not have)(?![\w'])(?! \w+ing(?![\w'])))", (("x", ""),)),
+    Plainer(("step i ", "step, i ", "step we ", "groove i "), rf"(?P<x>(?:the )?(?:low )?(?:step|groove),? {_I} (?:cut|make|made|put|did|do|turn|turned|face|faced|have|leave|left)(?: it)?(?: (?:to|toward|on|in|at|facing))?(?: the)?) (?P<y>out ?side|inside)(?![\w'])", (("x", "the step is"),)),
+    Plainer((" i not ", " we not ", " i no ", " we no "), rf"(?:the )?(?P<t>vanes?|staples?|tape|tabs)(?P<x> {_I} (?:no|not) (?:put|install|place|insert|have|use|bring)(?: (?:it|them))?){_ENDS}", (("x", " not put in"),)),
+    # --- the plain form of a verb for what it left: "is break", "not fix"
+    Plainer((" rip", " tear", " tore", " brea", " broke", " crack"), r"(?:foil|facing|paper|cover|skin|jacket)(?: (?:of|on) (?:the )?\w+)?(?P<x>(?: (?:is|are|was|got|get|have))+ (?:little |all |a bit )?(?:rip|tear|tore|break|broke|broken|crack|cracked))(?![\w'])", (("x", " is torn"),)),
+    Plainer((" broke", " brea", " crack", " smash"), r"(?:board|corner|edge|end|insulation|panel)(?: (?:of|on) (?:the )?\w+)?(?P<x>(?: (?:is|are|was|got|get|have))+ (?:little |all |a bit )?(?:break|broke|broken|crack|cracked|smash))(?![\w'])", (("x", " is crushed"),)),
+    Plainer((" no ", " not "), rf"(?:(?:and|but|is|was|still|yet|{_I}) )*(?P<x>(?:no|not) (?:yet )?(?:fix|repair|patch)(?: (?:it|yet|still|that|them))*){_ENDS}(?<!fix to)", (("x", "not repaired"),), unless=r"no (?:damage|tear|hole|rip)"),
+    Plainer((" press", " squeeg", " smooth"), rf"(?:(?:but|and|{_I}|is|tape) )*(?P<x>(?:no|not) (?:use |used )?(?:the |my )?(?:press|squeegee|smooth)(?:e?d)?(?: (?:it|them|the tape|down|good|well|with (?:the |my |a )?squeegee))*){_ENDS}", (("x", "not rubbed down"),)),
+    # --- told in the past, and then as it is now
+    Plainer(("now ", "today "), rf"(?P<x>(?:before|first|yesterday|earlier|this morning|in the morning),? (?:it |she |this )?(?:(?:has|have|had|is|was|with|no have|not have) )*(?:no |without )?(?P<t>tape|staples?|vanes?)[,.;] (?:but |and )?(?:now|today) (?:{_I} )?(?:already )?(?:put|install|have|has|is|with|it has|it have|yes|yes it is|yes it has))(?: (?:it|them|in))?(?![\w'])", (("x", r"\g<t> is in"),)),
+    Plainer(("now is ", "now have ", "now has "), r"(?:[,.;] |but |and )now(?P<x>)(?= (?:is|have|has) (?:tape|staple|vane|rub|all |good |wip|trim|patch|repair|close|seal|tight))", (("x", " it"),)),
+    # --- "is tape and staple": is taped and stapled
+    *(
+        Plainer((f" {act}",), rf"(?<!there )(?:is|it's|was|are|be|been|is taped and|is tape and|is staple and|is stapled and)(?: (?:all|now|already|good|well|also|both|not|not yet))* (?P<x>{act})(?= (?:and|all|every|with|yet|already|good|well|four|in all|too|also|complete|completely|around)(?![\w'])|[.,;!]|$)(?! (?:and|with) (?:a |the )?(?:measure|gun))", (("x", done),), unless=r"(?:left|missing|remain|thing|what|which|need|problem|rest|type|kind|between)")
+        for act, done in (("tape", "taped"), ("staple", "stapled"), ("rub", "rubbed"))
+    ),
+    Plainer(("all the side", "all side ", "all side,", "all side.", "every sides"), r"(?P<x>(?:in |on )?(?:all the sides?|all side|every sides))(?![\w'])(?! (?:seams?|panels?|pieces?))", (("x", "on all sides"),)),
+    # --- the neighbour that a gap is at
+    Plainer((" gap", " open"), rf"(?:^|(?<=[.,;] ))(?:(?:but|and|so|only) )?(?P<x>(?:with|against|at|by|between (?:it|she|her|he|him|this|this one|that) and|(?:the )?joint (?:with|to|at)) (?:the )?(?:number |straight |piece |no\.? )?(?:\d+|{_COUNT}) )(?=(?:the joint )?(?:is|there's|there is|has|have|{_I} have|got|it's|it has|we have)(?: (?:a|one|little|small|some|an|about))* (?:gap|open|space|{_COUNT}|\d))", (("x", ""),)),
+    # --- a side that is spaced otherwise
+    Plainer((" side", " back", " bottom", " top"), rf"(?:every|each|stapled?) (?:two|2)(?: inch(?:es)?)?(?P<x>,? (?:and |but |only |except )*(?:in |on )?(?P<s>(?:one|the (?:back|top|bottom|left|right|other|last)) side|the (?:back|top|bottom|left|right)),?(?: is| are| it's| i put| have)?(?: (?:at|every|each|in))? (?P<n>three|four|five|six|3|4|5|6)(?: inch(?:es)?)?)(?=[.,;!]|$| because| apart)", (("x", r" but \g<s> every \g<n>"),)),
+    # --- whose it is
+    Plainer((" not me", " not us", " not i", "i not ", "i no ", "we not ", "we no "), rf"(?:^|(?<=[.;,] ))(?P<x>(?:my|the|a|one|our) (?:\w+ )?\w+(?:,? (?:he|she|they|who))?) (?P<y>make|made|makes|do|did|does|build|built|cut|hang|hung|stapled?|taped?)(?= [^.?!;]{{1,40}}, not (?:me|us|i)(?![\w']))", (("x", "somebody"), ("y", "made"))),
+    Plainer((" not make", " no make", " not do", " no do", " not build", "didn't make", "didn't build"), rf"(?P<x>{_PIECE}(?:,? (?:it |that )?{_I} (?:did )?(?:not|no|didn't) (?:make|made|do|did|build|built)(?: (?:it|this one))?,? (?:it )?is (?:from|of) ))(?=(?:the |my )?(?:other|another|night|day|second|first|next|different))", (("x", "somebody else's, from "),)),
+)
