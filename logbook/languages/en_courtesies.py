@@ -29,7 +29,7 @@ ENGLISH_COURTESIES = (
     # --- what was left out, and what a piece still waits for
     Plainer(("omit",), rf"(?P<x>{_I} (?:have |had |'ve )?(?:omitted|omit)) (?={_THINGS}(?![\w']))", (("x", "i left out"),)),
     Plainer(("omitted",), rf"{_THINGS} (?P<x>(?:was|were|is|are|has been|have been|had been|got) omitted)(?![\w'])", (("x", "were left out"),)),
-    Plainer(("await",), rf"(?P<x>(?:still |yet |is |are )*await(?:s|ing)?(?: (?:its|the|their|some))?) (?=(?:tape|staples|vanes|taping|stapling|rubbing|mastic)(?![\w']))", (("x", "still needs"),)),
+    Plainer(("await",), r"(?P<x>(?:still |yet |is |are )*await(?:s|ing)?(?: (?:its|the|their|some))?) (?=(?:tape|staples|vanes|taping|stapling|rubbing|mastic)(?![\w']))", (("x", "still needs"),)),
     Plainer(("i will be ", "we will be ", "i'll be ", "we'll be ", "i shall be ", "i shall ", "we shall "), rf"the (?P<t>tape|taping|staples|vanes|rubbing)(?P<x>,? (?:which |that )?{_I}(?:'ll| will| shall)(?: be)? (?:appl(?:y|ying)|put(?:ting)?|do(?:ing)?|add(?:ing)?|attend(?:ing)? to|see(?:ing)? to|install(?:ing)?|fit(?:ting)?|get(?:ting)? to)(?: (?:it|them|in|on))*)(?![\w'])", (("x", r" still to do"),)),
     # --- what he asks leave for
     Plainer((" if i ", " if we "), rf"(?P<x>(?:would|will|is|might) (?:it|that) be (?:all ?right|okay|ok|fine|acceptable|possible|a problem|any trouble|too much trouble)(?: with you)? if {_I}) (?P<v>taped|stapled|left|used|rubbed|put|skipped|hung|wiped)(?![\w'])", (("x", "may i"),)),
