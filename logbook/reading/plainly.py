@@ -11,13 +11,19 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.plainer import Plainer
+from logbook.reading.likely import Likely, where_standing
 from logbook.reading.spelled import Cut
 from logbook.reading.tokens import Token, plain
 
 
 @cache
-def _rows(code: str) -> tuple[tuple[Plainer, re.Pattern[str], re.Pattern[str] | None], ...]:
-    return tuple((one, re.compile(rf"(?<![\w'])(?:{one.words})"), re.compile(one.unless) if one.unless else None) for one in LANGUAGES[code].plainer)
+def _rows(code: str) -> tuple[tuple[Plainer, Likely, re.Pattern[str] | None], ...]:
+    return tuple((one, Likely(rf"(?<![\w'])(?:{one.words})"), re.compile(one.unless) if one.unless else None) for one in LANGUAGES[code].plainer)
+
+
+@cache
+def _patterns(code: str) -> tuple[Likely, ...]:
+    return tuple(pattern for _, pattern, _ in _rows(code))
 
 
 def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
@@ -26,10 +32,10 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     if len(said) != len(text):
         return ()
     made: list[Cut] = []
-    for one, pattern, unless in _rows(code):
+    for one, pattern, unless in (_rows(code)[at] for at in where_standing(_patterns(code), said)):
         if not any(cue in said for cue in one.cues) or one.beside and not any(cue in said for cue in one.beside) or unless is not None and unless.search(said):
             continue
-        for match in pattern.finditer(said):
+        for match in pattern.regex.finditer(said):
             here = [Cut(*match.span(group), match.expand(means)) for group, means in one.means if match.start(group) >= 0]
             if all(cut.end <= other.start or cut.start >= other.end for cut in here for other in made):
                 made += here

@@ -96,13 +96,19 @@ def _apart(code: str, at: int) -> AnyOf:
 def _likely(row: Row, language: Language) -> list[tuple[State, Likely]]:
     """The states whose thing is spoken of and whose words are somewhere: of most notes none."""
     concepts, said = {item.concept for item in row.items}, plain(row.text)
-    found = []
+    found, harmed = [], "DAMAGE" in concepts
     for at in where_standing(_anywhere(language.code), said):
         state, pattern = _compiled(language.code)[at]
-        named = not concepts.isdisjoint(state.things) or not state.things or "DAMAGE" in state.things
-        if named and (not state.cues or any(cue in said for cue in state.cues)) and _apart(language.code, at).search(said):
-            found.append((state, pattern))
-    return found
+        if (not state.things or not concepts.isdisjoint(state.things)) and (not state.cues or any(cue in said for cue in state.cues)) and _apart(language.code, at).search(said):
+            found.append((at, state, pattern))
+            harmed = harmed or state.fact == "facing_damage"
+    if harmed and "DAMAGE" not in concepts:  # "his ladder went through it and I left it like that": the harm is told in words of its own
+        for at in where_standing(_anywhere(language.code), said):
+            state, pattern = _compiled(language.code)[at]
+            if "DAMAGE" in state.things and concepts.isdisjoint(state.things) and (not state.cues or any(cue in said for cue in state.cues)) and _apart(language.code, at).search(said):
+                found.append((at, state, pattern))
+        found.sort(key=lambda one: one[0])
+    return [(state, pattern) for _, state, pattern in found]
 
 
 def _thing(row: Row, part: Part, state: State) -> int | None:
