@@ -10,6 +10,8 @@ from dataclasses import dataclass
 
 from logbook import facts
 
+from logbook.record import record
+
 
 @dataclass(frozen=True)
 class Span:
@@ -33,7 +35,7 @@ class Earlier:
     name: str | None = None
 
 
-@dataclass(frozen=True)
+@record
 class Fact:
     name: str
     value: object  # in the shape of `facts.BY_NAME[name]`

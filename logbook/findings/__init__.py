@@ -13,6 +13,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 
+from logbook.record import record
 from logbook.runs import Around
 
 VERDICTS = ("meets", "departs", "unsaid", "unclear")
@@ -57,7 +58,7 @@ class Source:
     document: str = ""
 
 
-@dataclass(frozen=True)
+@record
 class Outcome:
     """What a rule function answers. `reckoned` numbers are Fractions or ints (three places in JSON)."""
 
@@ -113,7 +114,7 @@ class Rule:
     defers: bool = False  # about pressure, temperature or a place: prints the deferral
 
 
-@dataclass(frozen=True)
+@record
 class Finding:
     rule: str
     piece: str | None

@@ -13,12 +13,13 @@ from datetime import datetime
 
 from logbook import facts
 from logbook.joining import moves
+from logbook.record import record
 from logbook.said import Earlier, Entry, Fact, Muffled, OpenItem, Unread
 
 SPOKEN_FREELY = ("place",)  # the speaker's own words for where: two of them are no disagreement
 
 
-@dataclass(frozen=True)
+@record
 class Held:
     """A fact of a piece with who said it when; `parts` are the traced moves of `side_moves`."""
 

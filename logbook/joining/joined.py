@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from datetime import date, datetime, timedelta
 from types import MappingProxyType
 
@@ -13,6 +13,7 @@ from logbook.joining import adding
 from logbook.joining.adding import Held, Saying
 from logbook.note import Note
 from logbook.piece import Assumed, Decision, Found, Piece, PiecePhoto, looked_fact
+from logbook.record import record
 from logbook.said import Entry, Fact, Muffled, OpenItem, Unread
 
 Key = tuple[str, int]  # an entry: (note id, position)
@@ -20,7 +21,7 @@ ONE_FAMILY = ({"tee", "branch", "wye"},)  # kinds that people call by each other
 SIZES = ("inlet_size", "outlet_size", "branch_size")
 
 
-@dataclass(frozen=True)
+@record
 class Joined:
     """What the notes of one piece say of it so far. `founder` is the entry it began with.
 

@@ -10,6 +10,7 @@ from functools import cached_property
 from logbook.reading.grammar import Row, compiled, one_of_each
 from logbook.reading.items import Item
 from logbook.reading.measures import Measure
+from logbook.record import record
 
 HEDGES = ("HEDGE", "THINK", "DOUBT")
 
@@ -32,7 +33,7 @@ class Open:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Claim:
     name: str  # a fact name, or a name in brackets for what only the assembling needs
     value: object
@@ -59,7 +60,7 @@ class Claim:
     fills: bool = False  # "back eighteen each": of every move before it too
 
 
-@dataclass(frozen=True)
+@record
 class Found:
     """One match of a pattern, with its groups as items."""
 

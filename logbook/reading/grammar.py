@@ -7,7 +7,6 @@ one character of the row, so matching costs no more than it would on a short str
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache, cached_property
 from re import _constants as sre
 from re import _parser  # the standard library's own reading of a pattern; it has no public door
@@ -15,6 +14,7 @@ from re import _parser  # the standard library's own reading of a pattern; it ha
 from logbook.reading.kinds import KIND_CONCEPTS
 from logbook.languages import LANGUAGES
 from logbook.reading.items import Item
+from logbook.record import record
 
 VOID = "VOID"  # an item whose words state nothing of this speaker's own work
 _ENDS = ("STOP", "QUERY")  # of a sentence
@@ -98,7 +98,7 @@ def code(concept: str) -> str:
     return codes.get(concept, codes["WORD"])
 
 
-@dataclass(frozen=True)
+@record
 class Row:
     """The items of one text and their string of concepts; `ground` blanks out what is not the speaker's own."""
 

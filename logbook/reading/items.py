@@ -19,13 +19,14 @@ from logbook.reading.closure_marks import closure_mark
 from logbook.reading.phrasing import words_of
 from logbook.reading.spelled import cuts_of, laid_out, written_out
 from logbook.reading.tokens import Token, tokens
+from logbook.record import record
 
 FUZZY_SCORE = 84  # of 100; measured: "transission" 86, while "tea" is nearer to "taped" than to "tee"
 FUZZY_LETTERS = 6  # shorter words go through written aliases only
 WHOLE = "whole"  # value of a place that needs no other word: "outdoors"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Item:
     concept: str
     value: object

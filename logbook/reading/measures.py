@@ -9,7 +9,6 @@ pound, 1959); 1 in. w.g. = 249.08891 Pa (water at 4 °C, conventional, from memo
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 
@@ -19,6 +18,7 @@ from logbook.languages.language import Language
 from logbook.reading import numbers
 from logbook.reading.phrasing import table_of, words_of
 from logbook.reading.tokens import Token
+from logbook.record import record
 
 _NOMINAL_BOARD = {Fraction(25): Fraction(1), Fraction(38): Fraction(3, 2), Fraction(51): Fraction(2), Fraction(50): Fraction(2)}
 _PA = Fraction(100000, 24908891)
@@ -30,7 +30,7 @@ _TO_CONTRACT = {
 }  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Measure:
     sort: str
     value: Fraction

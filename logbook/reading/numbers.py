@@ -5,12 +5,12 @@ Every function takes the tokens and a place and answers what it read there and t
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from logbook.languages.language import Language
 from logbook.reading.phrasing import words_of
 from logbook.reading.tokens import Token
+from logbook.record import record
 
 _VULGAR = {
     "¼": Fraction(1, 4), "½": Fraction(1, 2), "¾": Fraction(3, 4), "⅓": Fraction(1, 3), "⅔": Fraction(2, 3),
@@ -18,7 +18,7 @@ _VULGAR = {
 }  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Number:
     value: Fraction
     end: int  # the token behind it

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 
 from logbook.reading.grammar import Row
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
+from logbook.record import record
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Part:
     """A stretch of a clause between its "and"s, with its words in lower case."""
 

@@ -6,7 +6,6 @@ as done, `<b>` the act as something to do, `<u>` a word that says by itself that
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 
 from logbook.languages.language import Language
 from logbook.reading.denials import DENIED
@@ -14,6 +13,7 @@ from logbook.reading.grammar import Row, code
 from logbook.reading.kinds import KIND_CONCEPTS
 from logbook.reading.parts import Part
 from logbook.reading.tokens import plain
+from logbook.record import record
 
 _DONE = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "PREHEATED", "REPAIRED", "BENT", "SEATED", "REINFORCED")
 _TO_DO = ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE", "REPAIR_IT", "HEAT_IT")
@@ -23,7 +23,7 @@ _DRAWN = frozenset((*SIGNS, *KIND_CONCEPTS, "FITTING", "NUMBER", "BRANCH_WORD", 
 _OF_UN = {"UNTAPED": "taped", "UNSTAPLED": "stapled"}
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Sketch:
     first: int
     last: int  # items first to last - 1

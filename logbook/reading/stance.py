@@ -6,7 +6,6 @@ Answers which items of a row are not the speaker's own work, each with the reaso
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache, lru_cache
 
 from logbook.languages import LANGUAGES
@@ -15,6 +14,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
 from logbook.reading.phrasing import begins, in_any, rows, word, words_of
 from logbook.reading.tokens import plain
+from logbook.record import record
 
 _LEADING = ("FILLER", "AND", "BUT", "COMMA", "THINK", "FIX", "OR", "THIS", "DET", "HEDGE", "LATER")
 _ENDS = ("STOP", "QUERY")
@@ -22,7 +22,7 @@ _OWN_ACTS = ("STAPLED", "TAPED", "RUBBED", "STAPLES", "SIZE", "VANES", "MOVE_IN"
 OWN, DRAWING, OTHER, QUESTION, CONDITION, REMINDER, PLAN = "own", "drawing", "other", "question", "condition", "reminder", "plan"
 
 
-@dataclass(frozen=True, slots=True)
+@record
 class Clause:
     first: int
     last: int  # items first to last - 1, without the comma or stop behind it
