@@ -14,7 +14,7 @@ import logbook
 HOME = Path(logbook.__file__).parent
 
 SPINE = (
-    "mistake", "measure", "wording", "facts", "labels", "limits", "schedule", "job", "intake", "transcript", "said",
+    "record", "mistake", "measure", "wording", "facts", "labels", "limits", "schedule", "job", "intake", "transcript", "said",
     "languages", "reading", "note", "geometry", "air", "photos", "piece", "joining", "runs", "findings", "rules",
     "review", "worklist", "holds", "history", "walk", "lineup", "chain", "day", "handover", "pipeline",
 )  # fmt: skip
