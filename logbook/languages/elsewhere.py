@@ -31,6 +31,7 @@ class Elsewhere:
     asides: tuple[Aside, ...] = ()
     leads: str = ""
     who: str = ""  # people
+    comes_back: frozenset[str] = frozenset()  # before a piece of his own, in a clause of something else
     joins: frozenset[str] = frozenset()  # before what is his own again, within a clause
     own_again: str = "(?!)"
     own_piece: str = "(?!)"  # the same, behind a story

@@ -60,6 +60,7 @@ ENGLISH_FORMS = Forms(
         r"\b(?:became|turned into|shrank to|shrunk to) (?:an? |only |just |about |maybe )*(?:\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|\w+teen|\w+ty)\b",
         r"(?<=\w )(?<!not )(?<!n't )(?:just |exactly |same )?(?:like|as|per|to) (?:the |our |that )?(?:spec|print|drawing|plan|detail|code|book|sheet)s?(?: (?:says?|calls? for|calls? it|shows?(?: it)?|wants?(?: it)?|asks?(?: for)?|has it|requires?))?(?=$|[,.;!])",
         r"\b(?:that's|that is|so that's|it's|this is|which is) (?:exactly |just |precisely )?(?:what|how|the way|the size) (?:i|we) (?:\w+ )?(?:built|made|did|cut|got|have|have here|put together|ran|used|went with|laid out)\b",
+        r"\b(?:that's|that is|which is) (?:exactly |just |precisely )?(?:how|the way) (?:[\w-]+ ){1,3}(?:is|was|got|are|were) (?:stapled|taped|built|made|done|hung|rubbed|closed|cut)\b",
         r"\b(?:that's|that is|which is) (?:exactly |just |precisely )?(?:what|how) (?:it|this|this one|she) (?:is|came out|measures)\b",
         r"\b(?:i|we) (?:built|made|did|cut) (?:it |mine |this one )?(?:just |exactly )?(?:like that|that way|to (?:it|that|the print|the drawing|the plan)|so|that size|the same)(?: size)?\b",
     ),

@@ -127,6 +127,7 @@ class Voices:
     befell: str = "(?!)"  # in the words of a damage: what it befell, so that another's deed is told of this piece
     harm: str = ""  # what another did to a piece, which is how it is
     anothers: str = ""  # another made the piece
+    if_asked: str = "(?!)"  # somebody asks: behind it a fault is owned up to
     only_since: str = ""  # a condition that only what came after the work could fill
     would: str = ""  # what he would do if he had the thing for it
     i_would: str = "(?!)"  # before "if": what he would do, and all of it hangs on that

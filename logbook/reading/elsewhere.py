@@ -15,6 +15,7 @@ from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, TO_COME, WOR
 from logbook.languages.language import Language
 from logbook.reading.batches import plural
 from logbook.reading.claims import Claim
+from logbook.reading.comes_back import back_at
 from logbook.reading.denials import DENIED, PAST
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, alternatives, standing
@@ -82,7 +83,7 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
             carried, keeps = (told.reach, clause.sentence, told.why), told.keeps
         if carried is not None:
             carried = (carried[0], max(carried[1], clause.sentence) if carried[0] != ON else carried[1], carried[2])
-            back = _back_at_his(row, clause, language) if carried[2] == OTHER and carried[0] != ON else None
+            back = _back_at_his(row, clause, language) if carried[2] == OTHER and carried[0] != ON else back_at(row, clause.first, clause.last) if carried[2] == DRAWING else None
             found.update({at: carried[2] for at in range(clause.first, back or clause.last) if not keeps or not _names_it(row, at)})
             carried = carried if back is None else None
             if carried is not None and carried[0] == CLAUSE:
@@ -130,8 +131,10 @@ def _ends(row: Row, clause: Clause, carried, bare: str, place: int, language: La
     if reach == TO_COME:
         return named or row.items[clause.first].concept == "BUT" or word(language.code, "elsewhere.own_deed").match(bare) is not None or clause.sentence > sentence and not _only_goes_on(row, clause, bare, language)
     if clause.sentence == sentence and (why == CONDITION or reach == ON and why in (DRAWING, PLAN)):
-        return row.items[clause.first].concept == "BUT"
+        return row.items[clause.first].concept == "BUT" or why == DRAWING and back_at(row, clause.first, clause.last) == clause.first
     if clause.sentence == sentence:
+        if back_at(row, clause.first, min(clause.first + 4, clause.last)) is not None or back_at(row, clause.first, clause.last) == clause.first:
+            return True
         again = any(word(language.code, "elsewhere.own_again").match(words) for words in (bare, row.words(clause.first, clause.last).lower()))
         return row.items[clause.first].concept == "BUT" and reach != ON or again and reach != ON or named and (_does(row, clause) or why == OTHER and _opens(row, clause))
     if why == CONDITION and clause.sentence == sentence + 1 and word(language.code, "elsewhere.unmet").match(bare):
@@ -179,7 +182,10 @@ def _names_it(row: Row, at: int) -> bool:
 def _does(row: Row, clause: Clause) -> bool:
     """ "…, straight nine is taped with the wide one": a piece by its number, and what it is or has."""
     at = next(at for at in range(clause.first, clause.last) if row.items[at].concept.startswith("K_"))
-    return at - clause.first <= 2 and any(row.items[k].concept in ("BE", "HAVE", "STAPLED", "TAPED") for k in range(at + 2, min(at + 4, clause.last)))
+    begin = at - clause.first
+    while at + 2 < clause.last and row.items[at + 2].concept in ("AND", "COMMA") and any(row.items[k].concept.startswith("K_") for k in range(at + 3, min(at + 5, clause.last))):
+        at = next(k for k in range(at + 3, clause.last) if row.items[k].concept.startswith("K_"))  # "elbow 27 and elbow 28 have …"
+    return begin <= 2 and any(row.items[k].concept in ("BE", "HAVE", "STAPLED", "TAPED", "NO", "NOT", "NOT_DONE", "WITHOUT") for k in range(at + 2, min(at + 4, clause.last)))
 
 
 def _named(row: Row, clause: Clause) -> bool:
@@ -199,6 +205,8 @@ def _asked(row: Row, clause: Clause, why: str) -> bool:
 
 def _back_at_his(row: Row, clause: Clause, language: Language) -> int | None:
     """ "The truck is late so I built straight nine", "lunch is over and elbow nine has its vanes": where it is his own again, with no piece named before."""
+    if (back := back_at(row, clause.first, clause.last)) is not None:
+        return back
     for at in range(clause.first + 2, clause.last - 1):
         numbered = row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _NAMES
         if row.words(at - 1, at).lower().split()[-1] in language.elsewhere.joins and (numbered or any(word(language.code, "elsewhere.own_again").match(row.words(k, clause.last).lower()) for k in (at, at - 1))):

@@ -10,6 +10,7 @@ from functools import cache, lru_cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
+from logbook.reading.comes_back import back_at
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
 from logbook.reading.phrasing import begins, in_any, rows, word, words_of
@@ -79,6 +80,10 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             continue  # an aside: it says nothing of whose the rest is
         lead = _lead(items)
         head = items[lead].concept if lead < len(items) else ""
+        if carried is not None and carried[1] in (OTHER, DRAWING) and (back := back_at(row, clause.first, clause.last)) is not None:
+            found.update(dict.fromkeys(range(clause.first, back), carried[1]))
+            carried = None
+            continue
         if carried is not None and (items[0].concept == "BUT" or head in ("I", "SEE") or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and (_so_then(row, items, lead) or not theirs and (_as_it_is(row.words(clause.first, clause.last), language) or _names_a_piece(row, clause, lead, language))))):
             carried = None
         if carried is not None:
@@ -90,6 +95,8 @@ def stances(row: Row, language: Language) -> dict[int, str]:
         stance, begin, goes_on = _stance(row, clause, items, lead, head, clause.sentence in asked, language)
         if stance is not None:
             mine = _then_i(row, items, lead, stance, language) if begin == clause.first and stance in (OTHER, DRAWING) else None
+            if mine is None and stance in (OTHER, DRAWING) and (back := back_at(row, begin, clause.last)) is not None:
+                mine = back - clause.first
             found.update(dict.fromkeys(range(begin, clause.last if mine is None else clause.first + mine), stance))
             goes_on = goes_on and mine is None
             drawn = clause.sentence if stance == DRAWING else drawn
@@ -215,7 +222,11 @@ def _used_it(row: Row, clause: Clause, language: Language) -> bool:
 
 def _only_since(row: Row, clause: Clause) -> bool:
     """ "Unless somebody's peeled it since, cap nine is taped": only what came after could make it otherwise."""
-    return in_any("told.voices.only_since").match(row.words(clause.first, clause.last).lower().replace("’", "'")) is not None
+    said = row.words(clause.first, clause.last).lower().replace("’", "'")
+    if in_any("told.voices.only_since").match(said) is not None:
+        return True
+    owned_up = any(row.items[at].concept in ("NO", "NOT", "NOT_DONE", "WITHOUT", "MISSING") for at in range(clause.last, row.sentence_end(clause.last)))  # "if the inspector asks, elbow 4 has no vanes"
+    return owned_up and in_any("told.voices.if_asked").match(said) is not None
 
 
 _THINGS = ("STAPLES", "TABS", "SCREWS", "LEG")
