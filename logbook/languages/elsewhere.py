@@ -37,5 +37,6 @@ class Elsewhere:
     own_piece: str = "(?!)"  # the same, behind a story
     own_deed: str = "(?!)"  # what he did, beside what is to come
     unmet: str = "(?!)"  # the sentence behind a condition: what it hung on did not come
+    another: str = "(?!)"  # how a clause begins that is of another piece than the one named before
     goes_on: str = "(?!)"  # what he did himself to a piece that another began
     harms: str = "(?!)"  # what another did to this piece is how it is

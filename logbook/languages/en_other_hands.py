@@ -49,6 +49,14 @@ OTHER_HANDS = (
         rf"(?!(?:it|that|this|there|here|what|who|one|today|yesterday|tomorrow|tonight|let|he|she|where|how|when|everything|nothing|board|tape|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|morning|afternoon|week|{_PARTS}|{KINDS})'s)(?:that |this )?[a-z]+'s (?:last |other |first |big |old |whole )*(?:{KINDS}|one|ones|stuff|work|side|joints?|seams?|tape)(?: (?:number )?\w+(?:-\w+)?)? (?:had|has|have|got|is|was|were|didn't|doesn't|isn't|wasn't|hasn't|never|looks|leaks|came|went|needs|leaked|looked|all)\b",
         SENTENCE,
     ),
+    Aside(frozenset("their his her".split()), rf"(?:their|his|her) (?:[\w'-]+ ){{0,2}}?{KINDS}\b(?! (?:gun|knife|stapler))", SENTENCE),
+    # somebody asked how it is to be done
+    Aside(
+        frozenset("asked asks wondered wonders wanted wants".split()),
+        r"(?:somebody|someone|they|he|she|{who}|{name}|(?:the|my|our|one of the|some|an?) [\w'-]+(?: [\w'-]+)?) (?:just |always |keeps |kept )?(?:asked|asks|wondered|wonders|(?:wanted|wants) to know)(?: me| us| him| the \w+)? (?:if|whether|why|how come|when|where) (?:we|you|i|they|he) (?:could|can|can't|should|have to|had to|need(?:ed)?(?: to)?|ought to|may|might|would|get to|always|use|do|don't|never|bother|put|go)\b",
+        SENTENCE,
+        "question",
+    ),
     # he looked on, was shown, was taught
     Aside(
         frozenset("watch watched watching observed observing shadowed shadowing".split()),

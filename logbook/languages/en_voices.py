@@ -38,6 +38,7 @@ ENGLISH_VOICES = Voices(
         rf"{_ANY}(?:i hear|i heard|i'm told|i was told|i've been told|so i'm told)\b",
         rf"{_ANY}(?:they|he|she|people|folks|everybody|everyone|somebody|someone|some people|the others) (?:all )?{_SAYS}\b",
         rf"{_ANY}(?:the|a|an|my|our|his|their|your|some|that|this|another|one of the|those|these)(?: (?!i\b|we\b)[\w'-]+){{0,2}}? {_PEOPLE}(?:'s)?{_OF_A_PLACE} ?{_SAYS}\b",
+        rf"{_ANY}{_PEOPLE} (?:just |always |here |upstairs )?{_SAYS}\b",
         rf"{_ANY}(?:the|his|their|her) (?:log|record|records|sheet|report|list|app|computer|system|paper|paperwork|clipboard|board in the office|whiteboard|spreadsheet|office|tally|punch list) (?:has|have|had|says|said|shows|showed|lists|listed|reads|claims)\b",
         rf"{_ANY}(?:the|a|an|some|that|another|one of the|those|his|their)(?: (?!i\b|we\b)[\w'-]+){{0,2}}? (?:{_PEOPLE}|crew|team|shift|squad)(?: (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|next to|beside|alongside|near|before|ahead of|behind|across|down|up|who|that|with)(?: (?!i\b|we\b)[\w'-]+){{0,5}}?)? (?:stapled|taped|rubbed|trimmed|wiped|put|ran|did|made|built|hung|left|skipped|forgot|used|dropped|cut|had|got|has|was|were|is|aren't|isn't|weren't|haven't|hasn't|won't|bent|closed|finished|never|didn't|always|usually|shot|taking|doing|patched|pulled|brought)\b",
     ),

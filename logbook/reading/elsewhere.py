@@ -89,7 +89,7 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
             if carried is not None and carried[0] == CLAUSE:
                 carried = None
         for one, ways in anywhere:
-            if _apart(row, cut, place, begin, words, one, ways, found) and one.reach == BACK and carried is None:
+            if _apart(row, cut, place, begin, words, one, ways, found, language) and one.reach == BACK and carried is None:
                 carried, keeps = (SENTENCE, clause.sentence, one.why), False
     return found
 
@@ -222,7 +222,7 @@ def _harms(row: Row, clause: Clause, words: str, language: Language) -> bool:
     return own and word(language.code, "elsewhere.harms").search(words) is not None
 
 
-def _apart(row: Row, cut, place: int, begin: int, words: str, one: _Aside, ways: tuple[Likely, ...], found: dict[int, str]) -> bool:
+def _apart(row: Row, cut, place: int, begin: int, words: str, one: _Aside, ways: tuple[Likely, ...], found: dict[int, str], language: Language) -> bool:
     """Whether these words stand in the clause; the items they are of are put among those found."""
     clause, told = cut[place], False
     begin += len(words) - len(words := _LEAD.sub("", words))
@@ -230,7 +230,8 @@ def _apart(row: Row, cut, place: int, begin: int, words: str, one: _Aside, ways:
         if one.reach == WORDS:
             found.update({at: one.why for at in range(clause.first, clause.last) if row.items[at].start < begin + match.end() and row.items[at].end > begin + match.start()})
         else:
-            found.update(dict.fromkeys(range(_piece_before(row, cut, place, begin + match.start()), clause.last), one.why))
+            another = word(language.code, "elsewhere.another").match(words) is not None  # "the piece next to it is the other crew's"
+            found.update(dict.fromkeys(range(clause.first if another else _piece_before(row, cut, place, begin + match.start()), clause.last), one.why))
         told = True
     return told
 
