@@ -109,6 +109,7 @@ ENGLISH_SMALL = Small(
     reads=frozenset("read reads showed shows registered measured said says".split()),
     lays=frozenset("put ran laid used using applied threw slapped".split()),
     is_on=frozenset("good done on all set finished complete solid tight perfect great fine is are ok okay".split()),
+    one_side=frozenset(("side",)),
     nothing_but=frozenset("just|only|nothing but|strictly|purely".split("|")),
     takes_back=frozenset("i take that back|scratch that|strike that".split("|")),
     sounds={"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"), "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")},

@@ -34,6 +34,7 @@ ENGLISH_ACTS_TAPING = replace(
     ENGLISH_ACTS_TOLD,
     to_do=(
         *ENGLISH_ACTS_TOLD.to_do,
+        r"(?:holding|hold|held|keeping|waiting) (?:back |off )(?:on )?(?:the |my |any )?(?:{noun}|{doing})\b(?: (?:it|on it|this one|that one))?,? (?:until|till|'til|for now|for (?:tomorrow|later))\b",
         rf"(?:one|two|three|1|2|3|the last(?: one| two| three)?|another|(?:just|only|still|have|got|leaves|leaving)(?: me| us| got)? (?:the|that|a|one|two|three|its))(?: more)?{_OF_IT} {_SPOT}(?: left| still| yet| more)* to (?:go and )?{{verb}}\b",
     ),
     partly=(
@@ -47,6 +48,8 @@ ENGLISH_ACTS_TAPING = replace(
         ("taped", False, r"\b(?:the )?mastic(?: (?:is|went|goes|only|just))*(?:'s)?(?: (?:only|just))? on (?:only |just )?(?:(?:the )?(?:one|two|three|1|2|3)(?: of (?:the )?(?:four|4))? sides?|three of (?:the )?four|half of it)\b"),
         ("taped", False, rf"\b(?:all )?(?:the )?mastic(?:'s| is)?(?: on)?(?: (?:everywhere|all around|all the way around|all over|every side|all sides))? (?:but|except|except for|minus|all but)(?: on)? (?:the |one |that ){_SPOT}\b"),
         ("taped", False, rf"(?:\w+n't|never|not|no)(?: (?:get|got|put|gotten|have|any|get to|reach|brush|the))* mastic (?:on|to|in|under|behind|at|across) (?:the |that |one )(?:\w+ )?{_SPOT}\b"),
+        ("taped", False, r"\b(?:not|isn't|wasn't|never|hasn't|haven't|ain't)(?: (?:been|got|yet|gotten))* taped (?:down )?(?:to|onto) the (?:board|facing|foil|duct board|duct|panel|opening)\b"),
+        ("taped", False, r"(?<=stapled )(?:and|but) (?:still |left |just |wide )*(?:open|bare|naked)\b(?! to)"),
         # what lies on the facing, or a facing that was wet
         ("surface_clean", False, rf"^(?:(?!\b{_RID_OF})[^.;])*?\b{_FILTHS} (?:all over|on|across|over|along)(?: top of)? (?:the |my |its |that )?(?:facing|foil|surface|board|face|jacket|seams?|joints?|flap|lap)\b(?![^.;]*\b{_RID_OF})"),
         ("surface_clean", False, r"\b(?:facing|foil|board|surface|face|skin|seams?|joints?)(?:'s| is| was| were)(?: (?:still|all|kind of|a little|pretty))* (?:sweating|sweaty|dewy|frosty|frosted(?: over)?|beaded(?: up)?|fogged(?: up)?)\b"),
@@ -54,6 +57,11 @@ ENGLISH_ACTS_TAPING = replace(
         ("surface_clean", False, r"\b(?:was|is|were|'s|are)(?: (?:still|all|kind of|a little|pretty|soaking))* (?:wet|damp|dusty|dirty)\b(?: [\w-]+){0,3}? when (?:i |we |he |the |it )?(?:was |got )?(?:tap(?:e|ed|ing)|tape went|put the tape|laid the tape)\b"),
         ("surface_clean", False, r"(?:didn't|did not|never|couldn't|forgot to|no time to)(?: (?:even|really|bother to|get to|stop to))* dry (?:it|that|them|this one|the (?:facing|foil|board|seams?|joints?))(?: (?:off|first|down|out|up|beforehand))*(?=$|[.;,])"),
     ),
+    of_sentence=(
+        *ENGLISH_ACTS_TOLD.of_sentence,
+        ("taped", False, r"\bnaked\b[^.;]{0,30}\bstapled\b|\bstapled\b[^.;]{0,30}\bnaked\b"),
+    ),
+    looks=ENGLISH_ACTS_TOLD.looks + r"|naked",
     unlisted=(
         *ENGLISH_ACTS_TOLD.unlisted,
         rf"\b(?:no|not a|not any|without(?: a| any)?|isn't any|isn't a|wasn't any|ain't no|nary a) (?:\w+ )?{_PRINT}(?: (?:at all|anywhere|whatsoever|printed|stamped|that i (?:could|can) see))* (?:on|along|anywhere on|inside|either on) (?:the |that |this |its |either )?(?:tape|roll|liner|backing|core|wrapper)\b",
@@ -64,19 +72,59 @@ ENGLISH_ACTS_TAPING = replace(
         r"\b(?:isn't|not|ain't|wasn't|aren't)(?: (?:really|actually|even))? (?:the |a |any )?(?:marked|listed|printed|stamped|approved|rated|ul|labell?ed) (?:kind|stuff|tape|one|roll|type|sort)\b",
         r"\btap(?:e|ed|ing)\b(?: (?:it|them|this one|that one|her|up|over|shut|down|all around|all the way around|on (?:all|both|three|four) sides|the (?:joints?|seams?)))* (?:with|in|using) (?:(?:just|only|some|plain|the|that|my|old|regular|gray|silver|a|roll of) )*(?:cloth|fabric|masking|packing|vinyl|electrical|painter's|painters|gaffer)(?: (?:stuff|kind))?(?=$| (?:because|since|but|as|for now|when|until|till|and (?!mastic|mesh|glass)))",
     ),
+    ran_out=(
+        r"(?:(?:but|and|so|then|because|since|just) )*(?:(?:i|we|i'm|we're|i've|we've|i was|we were|he|they) )?(?:(?:ran|run|running|just|got|all|clean|been) )*out of tape(?: (?:on (?:it|me|us|this one|that one|the last one|the roll)|for (?:it|this one|that one)|up (?:here|there)|there|here|right (?:then|there)|at that point|by then|today|already|again|now|for now|altogether|completely|so (?:it|she|this one|that one) (?:stays|stayed|sits|waits)(?: (?:open|like that|as is))?))*"
+        r"(?:,? so (?:that's|it's|this|it|she|there's|i|we|you) .*)?|(?:(?:but|and|so|then|because|since) )*(?:(?:the|my|our) )?(?:tape|roll|roll of tape|tape roll)(?: (?:just|finally))?(?: (?:ran|gave|run) out| quit| died|'s (?:all )?gone| is (?:all )?gone| was gone)(?: (?:on (?:it|me|us|this one|that one)|there|here|right (?:then|there)|today))*"
+    ),
+    short_of=r"\b(?:out of|short of|short on|low on|no more) (?:the |any )?(?:[\w-]+ )?(?:tape|staples|vanes|mastic|tabs)\b",
+    fetched=r"\b(?:got|found|borrowed|grabbed|opened|fetched|bummed|went|sent|another|more|new|ran (?:up|down|over)|back)\b",
     hints=ENGLISH_ACTS_TOLD.hints + r"|mastic|wet|damp|sweat|dew|frost|dust|dirt|fogg|beaded|smudg|smear|gunk|crud|shaving|filing|plaster|print",
     denied_side=rf"{ENGLISH_ACTS_TOLD.denied_side}|(?<![\w'])to (?:tape|staple|rub|do|finish|close|seal)(?![\w'])",
 )
 
+# a side told of by itself behind the act, that has none of it
+_SIDE = (
+    rf"(?:(?:the|that|its|my|this|one) )?(?:(?:whole|very|long|short|other|last|far|near|back|front|top|bottom|left|right|inside|outside|lower|upper|third|fourth|wall|hall|ceiling|floor|deck|beam|column|pipe|shaft|window|door|north|south|east|west|street|blind|hidden|tight) )*"
+    rf"(?:{_SPOT}|underneath|other one|last one|fourth(?: one)?)(?: (?:one|side|seam|panel|edge|end))?(?: (?:by|on|against|next to|at|under|behind|facing|along|toward|towards|up against|over by|in) (?:the|that|my) [\w-]+(?: side)?)?"
+)
+_ISNT = r"(?:isn't|aren't|is not|are not|'s not|not|ain't|wasn't|weren't|hasn't(?: been)?|haven't(?: been)?|never(?: got| was| did)?|didn't(?: get| happen)?)"
+_NONE_THERE = (
+    rf"(?:(?:(?:there's|there is|with|got) )?(?:none|nothing|not a thing|zero|zip)(?: (?:at all|yet))? (?:(?:on|along|at|under) {_SIDE}|underneath|behind)"
+    rf"|{_SIDE} (?:has|have|had|got|gets|shows?)(?: (?:still|just))? (?:none|nothing|zero|not a thing)(?: (?:on it|at all|there))*"
+    rf"|{_SIDE} {_ISNT}(?: (?:done|though|either|any|it|been|so far|at all|gotten to|closed|touched|covered))*"
+    rf"|{_SIDE} ?(?:is|'s|was|are|were|stays|stayed)(?: (?:still|just|all))* (?:undone|unfinished|left off|left out|left undone)(?: (?:though|for now|right now))*"
+    rf"|(?:i |we )?(?:didn't|never|couldn't|can't|did not|could not|wasn't able to|no way to)(?: (?:even|really|quite|manage to|ever))* (?:do|did|get|got|finish|finished|reach|hit|touch|cover|get to|got to|get at|get around to) {_SIDE}(?: (?:done|at all|though|with it|because .*))*"
+    rf"|(?:i |we )?(?:left|leaving|skipped|missed|had to leave|had to skip) (?:off |out )?{_SIDE}(?: (?:off|out|undone|alone|though|as is))*)"
+)
+_IS_BARE = (
+    rf"(?!(?:the |both |that |one |each )*(?:\w+ )?ends?\b.* open)(?:{_SIDE} ?(?:is|'s|was|are|were|stays|stayed)(?: (?:still|just|left|wide|all))* (?:bare|naked|open|empty|uncovered|not covered|not closed)(?: (?:though|for now|right now))*"
+    rf"|(?:i |we )?(?:left|leaving|had to leave) {_SIDE} (?:bare|naked|open|uncovered)(?: (?:though|for now))*)"
+)
+_LEADS = r"(?:but |and |then |with |just |only |so |well |though )*"
+
 ENGLISH_TURNS_TAPING = replace(
     ENGLISH_TURNS,
+    alone=(
+        *ENGLISH_TURNS.alone,
+        (rf"^{_LEADS}{_NONE_THERE}$", ("taped", "stapled", "rubbed_down")),
+        (rf"^{_LEADS}{_IS_BARE}$", ("taped",)),
+    ),
+    mended=(
+        *ENGLISH_TURNS.mended,
+        r"(?:(?:went (?:and|out and|down and|back and) )?(?:opened|got|grabbed|found|borrowed|fetched|bummed|started|cracked open)|sent for) (?:up |me |us )?(?:another|a new|a fresh|some more|more|one more|a second|a full)(?: (?:roll|one|box|case|tape|staples))?(?: of (?:tape|staples))?\b",
+    ),
     left_to_do=(
         *ENGLISH_TURNS.left_to_do,
+        (rf"^{_LEADS}{_SIDE} {_ISNT}(?: (?:done|been|gotten to|closed))* yet$", ("taped", "stapled", "rubbed_down")),
+        (rf"^{_LEADS}(?:i |we )?(?:still )?(?:haven't|have not)(?: (?:even|really|quite))* (?:done|got|gotten|finished|reached|hit|touched|gotten to|got to|covered) {_SIDE}(?: (?:yet|though|done))*$", ("taped", "stapled", "rubbed_down")),
         (rf"^(?:but |and |then |with |just |only |so )*{_ONE}{_WHERE}{_WAITS}$", ("taped", "stapled", "rubbed_down")),
     ),
 )
 
 ENGLISH_TAPING = (
+    # --- it is not to be called done; there is nothing left to do on it
+    Aside(r"(?P<x>(?:don't|do not|never|can't|you can't)(?: (?:you|go|just|please))* (?:count|consider|figure|call|mark|log|put|write)(?: (?:#|it|this one|that one|her|that))?(?: (?:down|up|off))? (?:as )?(?:being )?(?:all )?(?:done|finished|complete|completed|closed|ready)(?: (?:yet|just yet|with it|either))*)(?= [.,;]|$| because| cause| since| till| until)", ("don't", "do not", "never", "can't"), names=True),
+    Aside(r"<d>[^.;]*? , (?:and |with |so )*(?P<x>nothing (?:else |more )?left(?: (?:on|to do|for me|with|to do on) ?(?:it|this one|that one|#)?)?)(?= [.,;]|$)", ("nothing",), names=True),
     # --- cloth tape, had no other tape: what else there was
     Aside(r"(?P<x>(?:because |since |as |cause )?(?:(?:i|we|they|there) )?(?:didn't have|don't have|had|have|haven't got|hadn't got|had not got|there was|there's|there is|was|couldn't find|didn't find|wasn't|there wasn't|there isn't|got)(?: (?:a|any|no|not))* (?:other|better|wider|different|fresher|more suitable) <n>(?: (?:around|handy|here|there|left|up there|on hand|on site|with (?:me|us)|at the time|in the (?:box|truck|van|bag)))*)(?= [.,;]|$| and| so| but)", ("other", "better", "wider", "different", "fresher", "suitable")),
 )

@@ -281,6 +281,9 @@ class ActWords:
     waits_for: str = ""  # before "before I could tape it": it had to wait, which says nothing
     a_side: str = "(?!)"  # the clause is of one side of the piece
     unlisted: tuple[str, ...] = ()  # tape without a listing
+    ran_out: str = "(?!)"  # the whole of the words: there was no more tape
+    short_of: str = "(?!)"  # what there was no more of, which says nothing where no piece is told of
+    fetched: str = "(?!)"  # behind them: and then there was some
     of_the_piece: str = "(?!)"  # in what is still to do: it is work on this piece, though no act of ours is named
     unfinished_looks: str = ""  # one of these stands where a piece is told to be unfinished
     unfinished: tuple[str, ...] = ()  # the start of words that tell of the piece itself that work waits on it; `#` stands for its name and its number

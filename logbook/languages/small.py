@@ -111,6 +111,7 @@ class Small:
     over_again: frozenset[str] = frozenset()  # how words begin that tell of an act done anew, with a second act behind
     lays: frozenset[str] = frozenset()  # has tape, or got it
     is_on: frozenset[str] = frozenset()  # behind the tape: it is on
+    one_side: frozenset[str] = frozenset()  # a side, and not several
     nothing_but: frozenset[str] = frozenset()  # before the tape: that is all it has
     soon: frozenset[str] = frozenset()  # beside a verb in the present: it is a plan
     takes_back: frozenset[str] = frozenset()  # with nothing said instead

@@ -288,7 +288,8 @@ def _is_used_up(row: Row, clause: Clause, begin: int, at: int) -> bool:
         return True
     others = [item.concept for item in row.items[at + 1 : at + 14]]
     stop = next((k for k, c in enumerate(others) if c == "STOP"), len(others))
-    return any(c in ("CLOSURE", "C_MASTIC", "MARK181", "SEALED") for c in others[:stop])
+    before = [row.items[at].concept, *others]  # "no tape, no mastic": neither was used
+    return any(c in ("CLOSURE", "C_MASTIC", "MARK181", "SEALED") and before[k] not in ("NO", "NOT", "OR") for k, c in enumerate(others[:stop]))
 
 
 def _act_follows(row: Row, clause: Clause, at: int) -> bool:

@@ -319,10 +319,15 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
         while joined > 0 and cut_up[joined].first > home.first:
             joined -= 1
         mate = cut_up[joined - 1] if joined > 0 else None
-        if mate is not None and mate.last + 1 == home.first and row.items[mate.last].concept == "AND":  # "stapled and taped, missed the back"
+        if mate is not None and mate.last + 1 == home.first and row.items[mate.last].concept == "AND" and not _of_its_own(row, mate):  # "stapled and taped, missed the back"
             listed += [k for k in range(mate.first, mate.last) if row.items[k].concept in _VERBS and not own.is_blank(k)]
-        return tuple(dict.fromkeys([at, *listed]))
+        return tuple(dict.fromkeys([at, *(k for k in listed if not names or _ACTS[row.items[k].concept] in names)]))
     return ()
+
+
+def _of_its_own(row: Row, part: Part) -> bool:
+    """ "Stapled the seams every two and taped all but the bottom": the first act has what it was done to."""
+    return any(row.items[k].concept in ("JOINT", "SIDES_ALL", "AROUND", "SIDE", "FLAP") for k in range(part.first, part.last))
 
 
 def _of_the_act(row: Row, at: int, part: Part) -> bool:

@@ -183,6 +183,8 @@ def of_one_side(row: Row, clause: Clause, one: Claim) -> bool:
         item = row.items[at]
         if item.concept == "OTHER_SIDE" or (item.concept == "SIDE" and len(item.value) == 1) or (item.concept == "BACK" and at > 0 and row.items[at - 1].concept == "DET"):
             return one.name in ("stapled", "taped", "rubbed_down")
+        if item.concept == "SIDE_WORD" and at > one.first and row.items[at - 1].concept in ("PLACE_NOUN", "ROOM", "BUILDING", "DET", "WORD") and row.words(at, at + 1).lower() in words_of("small.one_side"):
+            return one.name in ("stapled", "taped", "rubbed_down")  # "no tape on the wall side"
     return False
 
 

@@ -17,6 +17,7 @@ from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
 
 _WORK = ("STAPLED", "TAPED", "RUBBED", "WIPED", "TRIMMED")
+_WHOLE = ("JOINT", "SIDES_ALL", "AROUND", "FLAP")
 _ON_A_SIDE = ("SIDE", "OTHER_SIDE", "BACK", "SIDE_WORD", "JOINT", "END", "ONE_SIDE")
 
 
@@ -31,6 +32,7 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
             while noun < clause.last and row.items[noun].concept in ("DET", "ON", "OF", "FILLER", "FROM"):
                 noun += 1
             acts = [k for k in range(clause.first, at) if row.items[k].concept in (*_WORK, "SHOWS") and not row.is_blank(k)]
+            acts = [k for k, behind in zip(acts, [*acts[1:], at]) if behind == at or not any(row.items[j].concept in _WHOLE for j in range(k + 1, behind))]  # "stapled the seams every two and taped everything but the bottom"
             if not acts and noun < clause.last and row.items[noun].concept in _ON_A_SIDE:  # "all but the back stapled"
                 behind = next((k for k in range(noun + 1, min(noun + 4, clause.last)) if row.items[k].concept not in ("BE", "HAVE", "FILLER", "SIDE_WORD")), None)
                 acts = [behind] if behind is not None and row.items[behind].concept in _WORK and not row.is_blank(behind) else []

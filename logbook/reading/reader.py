@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, own_questions, part_of_it, partly, places, put_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.as_meant import as_meant
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
@@ -23,7 +23,7 @@ from logbook.reading.piece_by_piece import joined, read_parts, tell_all
 from logbook.reading.pieced_moves import pieced_moves
 from logbook.reading.pointing_back import pointing_back
 from logbook.reading.phrases import phrases_said
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import in_any, words_of
 from logbook.reading.retold import retold
 from logbook.reading.run_on import ended
 from logbook.reading.runs import runs
@@ -164,6 +164,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims += how_hot(row, stated, taken, claims, language)
     claims = pieced_moves(row, stated, claims, taken, language)
     claims += told_acts.told(row, stated, cut_up, language)
+    claims += out_of_tape.out_of_tape(row, own, cut_up, language)
     claims += lone_measures.lone_ways(row, stated, claims, cut_up, language)
     claims += ends.by_words(stated, claims, cut_up, language)
     claims += ends.step_after_wish(own, claims, language)
@@ -318,7 +319,7 @@ def _entries(row: Row, made, done, job) -> tuple[Entry, ...]:
         opens = [item for one, _ in done[place] for item in one.opens]
         if not own and not opens and draft.same_as is None and not draft.withdrawn:
             continue
-        if not _worth(own, opens, draft) or _only_goes_on(row, draft, own):
+        if not _worth(row, own, opens, draft) or _only_goes_on(row, draft, own):
             continue
         where[place] = len(kept)
         kept.append((place, own))
@@ -339,7 +340,7 @@ def _entries(row: Row, made, done, job) -> tuple[Entry, ...]:
     return tuple(entries_made)
 
 
-def _worth(own, opens, draft) -> bool:
+def _worth(row: Row, own, opens, draft) -> bool:
     """An entry that says nothing but where and on which run ("all good on run two") is none."""
     names = {one.name for one, *_ in own}
     if draft.pointed and draft.kind is None:  # "nos vemos el quince"
@@ -348,6 +349,8 @@ def _worth(own, opens, draft) -> bool:
         names = names - {"stage"}
     if draft.mark is None and draft.kind is None and all(one.about == "other" for one in opens):
         opens = ()  # "just waiting on the lift"
+    if draft.mark is None and draft.kind is None and own and all(one.value is False and in_any("acts.short_of").search(row.words(one.first, one.last).lower()) for one, *_ in own):
+        names = set()  # "we're out of staples, somebody bring up a box": no piece was told of
     return bool(opens or draft.same_as or draft.withdrawn or names - {"run", "place", "service"})
 
 
