@@ -87,6 +87,7 @@ class Small:
     led: frozenset[str] = frozenset()  # before a place, and no part of it
     several_are: frozenset[str] = frozenset()  # a verb of several pieces
     several_lack: frozenset[str] = frozenset()  # the same, and it denies
+    none_of_all: frozenset[str] = frozenset()  # denies it of every piece that was named
     one_is: frozenset[str] = frozenset()  # a verb of one piece alone
     some_lack: frozenset[str] = frozenset()  # a verb that denies, of one or of several
     closes_with: frozenset[str] = frozenset()  # behind "run": no number of a run

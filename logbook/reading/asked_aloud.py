@@ -23,6 +23,8 @@ def questions(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]
     made = {cut.start: cut for cut in _ticks(found, parts, said, code)}
     for place in range(len(parts) - 1):
         (first, last), (begin, end) = parts[place], parts[place + 1]
+        if end < len(found) and found[end].low == "?":
+            continue  # "how far apart do the staples go, two or three?"
         if begin != last + 1 or found[last].low not in PAUSES or not begins(found, first, last, words.leads, words.asks):
             continue
         asked = word(code, "thoughts.asked").match(said[place]) is not None and word(code, "thoughts.replies").match(said[place + 1]) is not None

@@ -175,6 +175,9 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             if concept == "SEATED" and (fits_not := _what_did_not_fit(row, clause, begin)) is not None:  # "the vanes didn't fit"
                 made.append(claim(row, *DENIED["VANES"], fits_not, at + 1))
                 break
+            if concept == "SEATED" and begin > clause.first and row.items[begin - 1].concept == "WORD" and row.words(begin - 1, begin).lower() in words_of("small.tools"):  # "the gun doesn't fit behind the pipe"
+                made.append(claim(row, "(nothing)", None, begin, at + 1))
+                break
             if concept == "SEATED" and (fitted := _what_fits(row, clause, at)):
                 at, concept = fitted, live(row, fitted)
             name, value = DENIED[concept]

@@ -1,4 +1,4 @@
-"""What is not done to several pieces that are named one after another, each with its own kind: "straight 4 and elbow 5 aren't taped", "no staples in tee 6 or tee 7"."""
+"""What is not done to several pieces that are named one after another, each with its own kind: "straight 4 and elbow 5 aren't taped", "no staples in tee 6 or tee 7", "straight 4 taped, tee 5 taped, neither one stapled"."""
 
 from __future__ import annotations
 
@@ -18,6 +18,9 @@ def of_all(row: Row, named, claims: list[Claim]) -> list[Claim]:
     """The claims again, on each of the other pieces of its list."""
     denied = [one for one in claims if one.value is False and one.name in _ACTS and one.for_mark is None] if len(named) > 1 else []
     made: list[Claim] = []
+    for one in denied:
+        if row.words(one.first, one.first + 1).lower() in words_of("small.none_of_all") and (not one.first or row.items[one.first - 1].concept not in ("NUM", "MARKED")):  # but "nine doesn't, and eleven neither"
+            made += [replace(one, first=piece.last - 1, last=piece.last, uses=()) for piece in named if piece.mark is not None and piece.last <= one.first][:-1]
     for listed in _lists(row, named) if denied else ():
         for one in denied:
             if _ahead(row, one, listed):

@@ -42,9 +42,26 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
                 continue
             copied = any(row.items[k].concept in ("SAME_AS", "SAME_THING", "SAME_SIZE") for k in range(clause.first, at))
             behind = any(row.items[k].concept in ("MOVE_IN", "MOVE_DOWN", "MOVE_UP", "MOVE_OUT", "MOVE") for k in range(noun, clause.last))
+            acts = [k for k in acts if row.items[k].concept != "STAPLED" or not _spaced_there(row, k, noun)]
             if not copied and not behind:
                 made += [claim(row, ACTS[row.items[k].concept], False, min(k, at), max(k, noun) + 1, part="side", hedged=False) for k in acts]
     return made
+
+
+_SPACES = ("EVERY", "ON", "BE", "TO", "THIS", "IT", "COMMA", "HEDGE", "FILLER")
+
+
+def _spaced_there(row: Row, act: int, noun: int) -> bool:
+    """ "Every two except the back, where it's four": the staples are in there too, and lie wider."""
+    if row.items[act + 1 : act + 2] and row.items[act + 1].concept not in ("EVERY", "ON", "LEN", "NUM", "IT", "HEDGE", "AROUND"):
+        return False
+    for at in range(noun + 1, min(noun + 8, row.sentence_end(noun))):
+        ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
+        if row.items[at].concept in ("NUM", "LEN", "FRAC") and row.items[at - 1].concept in _SPACES and ahead not in ("SIDE_WORD", "TAPE", "STAPLES", "BY", "LONG"):
+            return True
+        if row.items[at].concept in ("TAPED", "RUBBED", "TAPE", "STAPLES"):
+            return False
+    return False
 
 
 def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:

@@ -100,5 +100,5 @@ def _spaced(row: Row, own: Row, at: int) -> tuple[str, Fraction] | None:
     name = next((_SPACED[concept] for concept in reversed(concepts) if concept in _SPACED), None)
     if name is None:
         return None
-    told = [row.items[two].value.value for one, two in zip(here, here[1:]) if row.items[one].concept in ("EVERY", "ON", "STAPLED", "STAPLES") and row.items[two].concept in ("NUM", "LEN", "FRAC")]
+    told = [row.items[two].value.value for one, two in zip(here, here[1:]) if (row.items[one].concept in ("EVERY", "ON", "STAPLED", "STAPLES") or row.items[one].concept == "COMMA" and row.items[one - 1].concept in ("STAPLED", "STAPLES")) and row.items[two].concept in ("NUM", "LEN", "FRAC")]
     return (name, told[-1]) if told else None

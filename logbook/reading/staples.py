@@ -294,11 +294,12 @@ SPACING_FRAMES = (
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
-    Frame("TABS [^STOP QUERY]{0,14} COMMA (?P<w>(?P<n>LEN) (?:EACH|LONG))", _tab_length),
+    Frame("TABS [^STOP QUERY]{0,14} COMMA (?P<w>ONLY? (?P<n>LEN) (?:EACH|LONG))", _tab_length),
     Frame("TABS [^STOP QUERY STAPLES STAPLED]{0,14} (?:COMMA|AND) (?P<w>(?:EACH|BOTH|IT|BE) BE? (?P<n>NUMB) LONG?) (?=SEP|$|AND|BUT)", _tab_length),
     Frame("TABS [^STOP QUERY]{0,12} (?:COMMA|WITH|OF) (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() in words_of("small.strips") else []),
     Frame("TABS (?:FILL|OF|COMMA|ON){0,6} (?<!ON)(?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF|WORD IT|FROM APART)", _tab_length),
     Frame("TABS [^STOP QUERY NUM LEN SIZE]{0,16} (?P<w>(?P<n>LEN) LONG)", _tab_length),
+    Frame("TABS [^STOP QUERY TAPE TAPED STAPLES STAPLED LEN]{1,12} COMMA (?P<w>(?P<n>LEN)) (?=COMMA EVERY)", _tab_length),  # "cross tabs on the end with no flap, eight inches, every foot"
     Frame("TABS [^STOP QUERY TAPE TAPED STAPLES STAPLED LEN]{0,12} COMMA OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND|EVERY)", _tab_length),  # "tabs porque no había flap, de ocho pulgadas"
     Frame("(?P<o>SCREWS) (?:SEATED|IN|MOVE_IN|FILL){0,3} (?P<w>ON? (?P<n>NUM|LEN)) (?=WITH|WASHERS|AND|SEP|$) (?!WITH? WASHERS (?:SEP|$))", _spacing),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
@@ -353,7 +354,7 @@ FRAMES = (
     Frame("COMMA DET? (?P<w>LEG (?:BE|ALL){0,2} (?P<to>OUT|OUTSIDE)) (?=SEP|$|AND|EVERY)", _clinch),  # "quarter inch staples in it, legs out"
     Frame("(?<!NO)LEN EVERY (?:ON|FROM|WITH) DET? (?P<w>STAPLES) (?=SEP|$|AND)", _flag("stapled")),  # "two inch spacing on the staples"
     Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL){0,2} (?P<to>OUTSIDE|INSIDE))", _legs_go),
-    Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL|ALL){0,2} (?P<o>WORD|CLINCHED|BENT|TURNING) (?P<to>IN|OUT)) (?=SEP|$|WORD OF|AND|BUT|NOT)", _legs_go),  # "legs folding in instead of out"
+    Frame("(?P<w>LEG (?:(?:ON|OF) DET? STAPLES)? (?:FILL|ALL){0,2} (?P<o>WORD|CLINCHED|BENT|TURNING) (?P<to>IN|OUT)) (?=SEP|$|WORD OF|AND|BUT|NOT|ON)", _legs_go),  # "legs folding in instead of out"
     Frame("(?P<w>STAPLES (?:FILL|BOTH|ALL){0,3} (?P<o>WORD|CLINCHED|BENT|TURNING) (?P<to>IN|INSIDE|OUTSIDE)) (?=SEP|$|WORD OF|AND|BUT)", _legs_go),  # "the staples are bending in"
     Frame("(?:STAPLED|STAPLES) (?:EVERY|NUM|LEN|FRAC|COMMA|BUT|FILLER|STOP|DET|IT){0,6} (?P<w>BOTH (?P<o>WORD|CLINCHED|BENT|TURNING) (?P<to>IN|INSIDE)) (?=SEP|$|WORD OF)", _legs_go),  # "stapled every two, but they're all curling in"
     Frame("(?P<w>LEG (?:ON|OF) DET? STAPLES (?:FILL|WORD){0,2} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
@@ -371,6 +372,7 @@ FRAMES = (
     Frame("(?P<w>STAPLES (?:MOVE_IN|THROUGH DET? FLAP))", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE|MOVE|TAKES|SEATED|RUN|WORD){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL){0,2} TO (?:LEN|FRAC|NUM) (?:SEP|$|AND|APART))", lambda found: found.row.words(found.last, min(found.last + 3, len(found.row.items))).lower().split()[:1] in (["a"], ["quedaron"], ["van"]) and [found.claim("stapled", True, group="w")] or []),
+    Frame("(?P<w>STAPLES) (?=(?:IN|ON) (?:DET|KIND|NUMBER|FITTING|NUM|MARKED){1,4} (?:FILL){0,2} (?:EVERY|NUMB APART))", _flag("stapled")),  # "staples in straight 31 are every two"
     Frame("(?P<w>STAPLES) (?=IN (?:SEP|$)|(?:ALL)? (?:DOWN|UP|OVER) (?:BOTH|SIDE|SIDES_ALL|ALL|DET))" , _flag("stapled")),
     Frame("(?P<w>REDID DET? STAPLES)", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?P<f>BE (?:FILLER|IN_PLACE|TIGHT|ALL){0,2} (?:FILLER|IN_PLACE|TIGHT)) (?=SEP|$)", lambda found: [found.claim("stapled", True, group="w", weak=True)]),
