@@ -86,6 +86,9 @@ def _worked(row: Row, match) -> bool:
         return False  # "fixed the truck for nine hundred"
     if row.words(*match.span("f")).lower().split()[-1] == "got" and any(item.concept.startswith("K_") for item in row.items[: match.start()]) and not any(item.concept.startswith("K_") for item in row.items[match.end("m") : match.end("m") + 3]):
         return False  # "I'd do ten on the screws if I had enough, I got eighteen"
+    number = row.items[match.start("m")]
+    if row.words(*match.span("f")).lower() in ("i did", "we did") and number.concept == "NUM" and number.value.value <= 4 and any(item.concept.startswith("K_") for item in row.items):
+        return False  # "the spec says two coats on collars, I did two"
     return article not in ("a", "an", "un", "una") and _LEADS(row, match)
 
 
