@@ -97,7 +97,8 @@ ENGLISH_WANTED = Wanted(
         r" (?:is|was|at|hits|hit|measured|measures|reads|read|showed|shows|says|said|of|to|blowing|blows|puts out|putting out|puts|throws|throwing|makes|runs|running|with|got|gets|about|around|like|set for|set at|temperature|temp|air)(?: (?:about|around|up to|like|a good|at))*,?$"
     ),
     heats_behind=r"^ ?(?:degrees )?(?:on|at) (?:the |my |an? )?(?:air )?(?:probe|thermocouple)(?![\w'])",
-    not_the_air=r"(?<![\w'])(?:iron|heat ?gun|torch|rated|rating|good (?:for|to|up to)|limit|limits|links?|fusible|trips?|tripped|melts?|attic|ceiling|roof|feels?|felt|up here|in here|out here|adhesive|max|maximum|allowed|allows|handle|handles|stand|stands|withstand|up to code|elbow \w+ turns)(?![\w'])",
+    not_the_air=r"(?<![\w'])(?:iron|gun|glue|torch|welder|pizza|ovens?|stove|grill|fryer|rated|rating|good (?:for|to|up to)|limit|limits|links?|fusible|trips?|tripped|melts?|attic|ceiling|roof|on the deck|sun|feels?|felt|up here|in here|out here|adhesive|dryer temp\w*|hair dryer|max|maximum|allowed|allows|handle|handles|withstand)(?:'s)?(?![\w'])",
+    of_air=r"(?<![\w'])(?:air|supply|discharge|duct|furnace|burner|heater|boiler|exchanger|unit|coil|inside|through|coming|comes|blow\w*|temp\w*|measured|probe|hot|in it|in there|sees|gets|runs|running|carr(?:y|ies)|takes)(?:'s)?(?![\w'])",
     of_moves=r"(?<![\w'])(?:left|right|top|bottom|sides?|both)(?![\w'])",
     all_of_it=r"(?<![\w'])all (?:(?:is|of it|of that|comes|goes|was) )*(?:on|off|from) (?:of )?the (?:left|right|top|bottom)(?![\w'])",
     so_long=r"(?<![\w'])(?:set ?-?backs?|back|taper|tapers|slope|slopes|length|run|over|in|within|inside|gave|had|took|takes|room)(?![\w'])",

@@ -196,6 +196,7 @@ class Wanted:
     away: frozenset[str] = frozenset()  # right behind a length that is how far off something is
     heats: str = "(?!)"  # right before a bare number: so hot is the air
     heats_behind: str = "(?!)"  # right behind one, the same
+    of_air: str = "(?!)"  # in the sentence: the air may be so hot
     not_the_air: str = "(?!)"  # in the sentence: something else is so hot, or may be
     of_moves: str = "(?!)"  # in a note: it tells of sides that move
     all_of_it: str = "(?!)"  # in a sentence: one side takes the whole change

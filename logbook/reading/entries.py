@@ -129,7 +129,7 @@ def _moves(claims: list[Claim]) -> list[Claim]:
             elif lacking or not moves:  # of two moves that lack one it could be either: it fills neither
                 moves.append(joined[0])
             elif back is not None and back >= _FEWEST and len(moves) == 1 and moves[0].back not in (back, None):
-                unsure = True  # "back twenty-four, it's back eighteen": which of them is not said
+                moves[0] = replace(moves[0], back=None)  # "back twenty-four, it's back eighteen": which of them is not said
             continue
         for move in joined:
             same = [i for i, m in enumerate(moves) if m.side == move.side]

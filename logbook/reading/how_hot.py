@@ -27,7 +27,7 @@ def how_hot(row: Row, stated: Row, taken: set[int], claims: list[Claim], languag
     for at in hot:
         first, last = row.sentence_start(at), row.sentence_end(at)
         said = plain(row.words(first, last))
-        if word(language.code, "told.wanted.not_the_air").search(said) is not None or any(row.items[k].concept in _TURNED for k in range(max(first, at - 4), at)):
+        if word(language.code, "told.wanted.not_the_air").search(said) is not None or word(language.code, "told.wanted.of_air").search(said) is None or any(row.items[k].concept in _TURNED for k in range(max(first, at - 4), at)):
             continue
         if row.items[at].concept == "NUM" and not _told_of_the_air(row, first, at, last, language):
             continue

@@ -152,7 +152,8 @@ def _past_of_an(tokens, number, language: Language, units: Units) -> int:
         return at
     step = at + 1 if tokens[at].bare in ("of", "de") else at
     step = step + 1 if step < len(tokens) and tokens[step].bare in articles else step
-    return step if step != at and unit_at(tokens, step, units)[0] in measure.UNITS else at
+    unit = unit_at(tokens, step, units)[0] if step != at else None
+    return step if unit in measure.UNITS or unit == "inwg" else at
 
 
 def _unit_alone(tokens, at, language: Language, units: Units) -> Measure | None:

@@ -128,6 +128,7 @@ FRAMES = (
     Frame("K_HANGER [^STOP QUERY]{1,24} (?P<o>MOVE|BE) (?:BOTH|IT)? (?:TO|ON) (?P<w>(?P<n>NUM|LEN)) (?=STOP|$)", _hangers_now),
     Frame("(?P<w>(?P<n>CFM))", _number("airflow")),
     Frame("(?P<w>(?:AIR|AIRFLOW) (?:FILL|OF|ON|COMMA){0,3} (?P<n>NUM)) (?=SEP|$|AND)", _moved),
+    Frame("(?P<w>(?:AIR|AIRFLOW) ON DET? KIND (?:NUM|MARKED) BE (?P<n>NUM)) (?=SEP|$|AND)", lambda found: _moved(found) if found.row.words(found.first, found.first + 1).lower() != "air" else ()),
     Frame("(?P<w>(?P<neg>NEGATIVE) (?P<n>LEN)) (?=ON|IN|SEP|$)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
