@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.es_unfinished import UNFINISHED, UNFINISHED_LOOKS
 from logbook.languages.language import ActWords
 
 _SIDES = r"(?:lados?|caras?|costados?|costuras?|orillas?|juntas?|uniones|union)"
@@ -49,7 +50,9 @@ SPANISH_ACTS = ActWords(
     because=r"\b(?:porque|ya que|pues)\b.*",
     tells_why=r" (?=(?:porque|debido a|por (?:falta|culpa|causa) de|por lo (?!menos|general|pronto|tanto|visto|mientras|regular|largo|ancho|alto|que)[a-z]{4,}|por (?:la lluvia|el fr[ií]o|el viento|el agua|la prisa|las prisas|flojera|el espacio|el calor|el polvo))\b)",
     denied_side=r"\b(?:no|ni|sin|falt\w+|menos|nada(?! mas)|nunca|tampoco|excepto|salvo|pendientes?|olvid\w+)\b",
+    unfinished_looks=UNFINISHED_LOOKS,
+    unfinished=UNFINISHED,
     does=r"(?!bien|tambien|lleg)\w{2,}(?:[aei]n|aron|ieron|aban|ian)$",
     a_side=rf"\b{_SIDES}\b",
-    side_waits=rf"(?:(?:y|pero|luego|ya|nomas|pues) )*(?:(?:el|la|l[oa]s) (?:otr[oa]s?|cuart[oa]|ultim[oa]s?|tercer[oa]?|rest[oa]|que (?:falta|queda))(?: (?:{_SIDES}|de (?:arriba|abajo|atras|adelante)))? (?:(?:l[oa]s?|le|les|se|va|van|queda|quedan|para|hasta|viene|ya|pues|voy a|vamos a|\w+o|\w+amos) )*{_SOON}|{_SOON} (?:(?:ya|pues|si|mismo) )*(?:(?:le|les|l[oa]s?|se) )+(?:(?:voy|vamos) a \w+|(?!di|llev|tra|che)\w+(?:o|emos|amos))\b|(?:(?:le|les|l[oa]s?|se) )+(?:(?:voy|vamos) a \w+|(?!llev|tra|che)\w+(?:o|emos|amos)) (?:(?:el|la) (?:otr[oa]|cuart[oa]|ultim[oa]|rest[oa]) )?{_SOON})",
+    side_waits=rf"(?:(?:y|pero|luego|ya|nomas|pues) )*(?:(?:el|la|l[oa]s) (?:otr[oa]s?|cuart[oa]|ultim[oa]s?|tercer[oa]?|rest[oa]|que (?:falta|queda))(?: (?:un[oa]|dos|tres|[123]))?(?: (?:{_SIDES}|de (?:arriba|abajo|atras|adelante)))? (?:(?:l[oa]s?|le|les|se|va|van|queda|quedan|para|hasta|viene|ya|pues|voy a|vamos a|\w+o|\w+amos) )*{_SOON}|{_SOON} (?:(?:ya|pues|si|mismo) )*(?:(?:le|les|l[oa]s?|se) )+(?:(?:voy|vamos) a \w+|(?!di|llev|tra|che)\w+(?:o|emos|amos))\b|(?:(?:le|les|l[oa]s?|se) )+(?:(?:voy|vamos) a \w+|(?!llev|tra|che)\w+(?:o|emos|amos)) (?:(?:el|la) (?:otr[oa]|cuart[oa]|ultim[oa]|rest[oa]) )?{_SOON})",
 )

@@ -15,7 +15,7 @@ _TILDE = {
     "rasguno": "rasguño", "rasgunos": "rasguños", "rasgunado": "rasguñado", "aranazo": "arañazo", "punado": "puñado", "munon": "muñón", "otono": "otoño", "ensenar": "enseñar",
 }
 
-_ENDS = "é amos ó aron ado ada ados adas ar arla arlo arlas arlos arle ando".split()
+_ENDS = "é e amos ó o aron ado ada ados adas ar arla arlo arlas arlos arle ando".split()
 
 
 def _verbs(stems: str, means: str) -> tuple[Short, ...]:
@@ -29,8 +29,37 @@ def _things(words: str, means: str, before: str = "", after: str = "") -> tuple[
 _NO_CLAMP = r"(?<!colgado con )(?<!colgada con )(?<!sujeto con )(?<!sujeta con )(?<!colgados con )$"
 _NO_FAN = r"(?!\s+del? (?:el |la |los |las )?(?:ventilador|abanico|motor|extractor|fan))"
 
+# as the word sounds, by hands that write as they speak
+_PARTICIPLE = r"\s+(?:\w+[aei]d[oa]s?|puesto|hecho|echo|dicho|visto|abierto|roto)\b"
+_BY_EAR = (
+    *_things("sinta cinata sintas", "cinta"),
+    *_things("tepe teipp teid", "teip", before=r"\b(?:el|sin|con|de|del|puro|le|falta|su|y|ni|poner|puse|cinta) $"),
+    *_things("grapaz granpas grapss grappas", "grapas"),
+    *_things("steiples steipls esteipols esteiples estaipols estaples esteipol steipels steipol estipols", "grapas"),
+    *_things("banes benes beins veins vains veines bains vans", "aletas", before=r"\b(?:las|los|sin|con|sus|ni|y|de|puse|faltan|falta|no|lleva|llevan|trae|tiene|mis|unas) $", after=r"(?!\s+(?:de (?:la|los|el)|blancas|con (?:el|la) material))"),
+    *_things("haletas alletas aletaz", "aletas"),
+    *_things("tornins turnins turning_veins turning_beins turning_banes", "aletas"),
+    *_verbs("ensint sint encimt ensimt encit tepe teipi tayp taypi tapi", "encint"),
+    *_verbs("steipl steiple esteiple esteipl steiplel estaiple estaipl estiple engrp engrrap emgrap engrab", "engrap"),
+    *_things("ise ize hise hize", "hice"),
+    *_things("asta", "hasta", before=r"(?<!el )(?<!un )(?<!la )$"),
+    *_things("todabia toavia toabia tovia entodavia todvia", "todavía"),
+    *_things("yeba yeva yebaba", "lleva"),
+    *_things("yeban yevan", "llevan"),
+    *_things("abia", "había"),
+    *_things("kedo qedo kedó keda", "quedó"),
+    *_things("aser acer aserle", "hacer", before=r"\b(?:por|falta|voy a|sin|de|que|va a) $"),
+    *_things("fata", "falta"),
+    *_things("e", "he", before=r"\b(?:no|nunca|tampoco|yo|ya|que|lo|la|le|les|los|las|me|se) $", after=_PARTICIPLE),
+    *_things("a", "ha", before=r"\b(?:se|no se|no le|no lo|no la) $", after=_PARTICIPLE),
+    *_things("emos", "hemos"),
+    *_things("q k ke qe", "que", before=r"\b(?:hay|ay|tengo|tenemos|tiene|ya|para|pa|lo|la|el|los|las|dice|dijo|creo|por|mas|hasta|nomas|asi|igual|porque|es|tubo|tuve) $"),
+    *_things("ay", "hay", before=r"\b(?:no|ya no|ya|si|todavía|todavia|le|nomas|aun no) $", after=r"\s+(?!\w*[,.;]|en la|esta|est[aá])"),
+)
+
 SPANISH_THUMBS = Thumbs(
     shorts=(
+        *_BY_EAR,
         *(Short(bare, meant, same=True) for bare, meant in _TILDE.items()),
         *_things("grampa presilla corchete", "grapa", before=_NO_CLAMP),
         *_things("el_corchete", "la grapa"),
@@ -48,6 +77,9 @@ SPANISH_THUMBS = Thumbs(
         *_things("álabes alabes venas deflectores aspas paletas guías guias turning_vanes álabes_guía", "aletas", after=_NO_FAN),
         Short("ele", "codo", after=r"\s+(?:n[uú]mero\s+|#\s*)?\d", same=True),
     ),
+    slips=tuple("encintado encintada engrapado engrapada grapado grapada tallado tallada aletas grapas cinta pendiente falta faltan parchado transición reducción mastique pestañas tornillos rondanas".split()),
+    true_words=frozenset("cita cita citas cinto pinta quinta tinta cinata talada talado tablado tablada callado callada hallado hallada fallado fallada talla tallas taller talar callar hallar fallar gapas capas tapas grasas grapa grapas aleta alertas atletas letras paletas alteas galletas paleta falla falda alta salta faltas faltar faltante faltara faltado fatal malta saltan faltaban galtan pestaña tornillo rondas rondana recorta recortes reporte recodo deporte resorte record parcado parado marchado pachado grabado grabada gradado raspado raspada rapado rapada trapado cinturas pendientes dependiente engranado engrasado engrasada encontrado encontrada encantado encantada rayado rayada tapado tapada pintado pintada tirada tirado tallador tallaron tallan tarado tasado encantar encontrar engrasar engrapas encintas encinta encinte engrape engrapo encinto encentar traslado mastiquen masique asaltan saltar engrapara engraparan encintara grapara tallara engrapaba encintaba grapaba tallaba parchara parchaba halla calla fallan hallan callan tallara".split()),
+    keys="qwa wqeasd ewrsd retdf trygf ytuhg uyijh iuokj oiplk pol awsqz sawdezx dserfcx fdrtgvc gftyhbv hgyujnb jhuikmn kjiolm lkop zasx xzsdc cxdfv vcfgb bvghn nbhjm mnjk",
     yes=r"[✓✔✅☑👍]\ufe0f?|\[[xX✓✔vV]\]",
     no=r"[✗✘❌☒👎☐❎]\ufe0f?|\[[ _]?\]",
     ticked=r"\b(?:(?:en)?grap|encint|cint|te?ip|tape|tall|frot|plan?ch|alet|vane|limpi|trapo|tabs?|pestañ|lengüet|varill|refuerz|mast|flap|solapa|calent|precal|colg|rub)\w*(?: (?:de giro|de refuerzo|abajo|arriba|down))?\s*[:=(-]?\s*$",

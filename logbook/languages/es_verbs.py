@@ -170,14 +170,14 @@ def openings() -> tuple[tuple[str, str], ...]:
 _TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape", "huincha", "la huincha")
 _UNLISTED = (
     "americana", "adhesiva", "de carrocero", "gris de tela", "gris", "de tela", "de tela gris", "plateada", "plateado", "plateada de tela", "plateado de tela", "de ducto", "común", "ordinaria", "de la común", "de la gris", "de la ordinaria", "de aislar", "canela", "masking", "adhesiva gris", "industrial",
-    "de empaque", "de las cajas", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "de los plomeros", "de plomería", "de los eléctricos", "de pintores", "de empacar", "de embalaje", "de paquetería", "de la tienda", "normal", "genérica", "de la genérica", "pirata", "café", "de trapo", "de la de tela", "cualquiera", *(f"de la que usan los {who}" for who in ("pintores", "plomeros", "eléctricos", "electricistas", "de los muebles", "empacadores")), "de la barata",
+    "de empaque", "de las cajas", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "de los plomeros", "de plomería", "de los eléctricos", "de pintores", "de empacar", "de embalaje", "de paquetería", "de la tienda", "normal", "genérica", "de la genérica", "pirata", "café", "de trapo", "de la de tela", "cualquiera", "de lona", "de la de lona", *(f"de la que usan los {who}" for who in ("pintores", "plomeros", "eléctricos", "electricistas", "de los muebles", "empacadores")), "de la barata",
 )
 _PRESSURE = ("de presión", "a presión", "de la de presión", "sensible a la presión", "sensitiva a la presión", "de contacto", "adhesiva de presión")
 _HEAT = ("de calor", "de plancha", "de planchar", "térmica", "al calor", "de la de calor", "activada por calor", "activada con calor", "termoactivada", "de la de plancha")
 
 
 _PUT_ON = ("usé", "usamos", "puse", "le puse", "pusimos", "le eché", "eché", "le metí", "agarré", "terminé con", "cerré con", "fue con", "va con")
-_NO_DUCT = ("de tela", "de ducto", "de los plomeros", "de los eléctricos", "de los electricistas", "de pintor", "canela", "gris", "de empaque", "de aislar", "americana", "de la ferretería", "corriente")
+_NO_DUCT = ("de tela", "de lona", "de ducto", "de los plomeros", "de los eléctricos", "de los electricistas", "de pintor", "canela", "gris", "de empaque", "de aislar", "americana", "de la ferretería", "corriente")
 
 
 def tapes() -> tuple[tuple[str, str], ...]:

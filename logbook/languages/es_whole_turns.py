@@ -183,7 +183,9 @@ _EVERY = r"(?: (?:a )?cada \w+(?: y (?:medi[ao]|cuarto))?(?: pulgadas?)?)?"
 _ASKED_NOT = (rf"{_ASKED} {{acts}},? (?:y|pero|mas) (?:yo |la verdad |ahi )*(?:no|nunca) {CL}{PUT}",)
 _ASKED_DONE = (rf"{_ASKED} {{acts}}{_EVERY},? (?:y|pero|asi que) (?:yo |ya |si |tambien )*{CL}{PUT}(?:{ALONE}|(?= (?:a |de a )?cada\b))",)
 _SOMEBODY = r"(?:{name}|don \w+|mi (?!\w*(?:pieza|codo|tramo|recto|cinta|parte))\w+|otr[oa]s? (?:turno|cuadrilla|equipo|crew|gente|compa\w*|muchach\w+|pareja|gallo|vato|cuate|chav\w+|lado)|otros\b|ell[oa]s|la otra$|el otro$|los de \w+|los otros|turno\b|la noche|la cuadrilla|el (?:electrico|electricista|plomero|compa|ayudante|chalan|pintor)|compa\w*|compadre|al lado|junto)"
+_NAMED = r"(?:(?:el|la|los|las|ese|esa|un|una) )?(?:rect[oa]|tramo|codo|te|tee|tapa|transicion|reduccion|plenum|pleno|offset|collarin|ramal|pieza|ducto)s?(?: (?:numero )?[\w-]*\d[\w-]*)?"
 _OTHERS = (
+    rf"{_NAMED} (?:del?|de la|de los|de las) (?:el |la )?(?!mi (?:run|corrida|linea|lado|area|piso|tramo)|los de (?:\d|la\b|el\b|arriba|abajo|hoy|ayer|est[ea]|run|un\b|una\b|dos|tres|cuatro|cinco|seis|ocho|nueve|diez|once|doce|catorce|quince|dieci|veint|treinta|cuarenta|siempre|media)){_SOMEBODY}.*",
     rf"(?:(?:el|la|ese|esa|al|a la) )?(?:\w+ ){{1,2}}(?:es|son|era|eran) (?:del?|de la|de los|de las|para) (?:el |la )?{_SOMEBODY}.*",
     rf"(?:(?:es[ae]|est[ae]|aquel|aquella) )?(?:ya )?(?:lo|la) (?:dejo|hizo|armo|empezo|monto|corto|colgo|trabajo|dejaron|hicieron|empezaron|armaron)(?: \w+){{0,2}} (?:el |la |los )?{_SOMEBODY}.*",
     rf"(?:(?:la|el|otra|otro) )?\w+ (?:siguiente|que sigue|proxim[oa]|de enfrente|de arriba|de abajo) (?:ya )?(?:le |se )?(?:la |lo )?(?:monta|arma|hace|pone|termina|cuelga|corta|arman|hacen|ponen|lleva|ve|toca|va a \w+|van a \w+|es|trae)\b.*\b{_SOMEBODY}.*",

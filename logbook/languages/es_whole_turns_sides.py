@@ -15,7 +15,7 @@ _SMALL = r"(?: (?!no\b|ni\b|sin\b|cada\b|y\b)\w+){0,3}?"
 # what is said of the others: none of it, or that they were missed; of this act and no other
 _OTHERS = r"(?:(?:en|de|por|a|al) )?(?:el |los |la |las )?(?:otr[oa]s?|demas|resto|ultim[oa]s?|cuart[oa]|tercer[oa]|que (?:falta|queda)|un[oa])(?: (?:un[oa]|dos|tres|[123]|lados?|caras?|costados?))*"
 _NOT = r"(?:(?:todavia|aun|pues|la verdad|la neta|ya|se|le|les|l[oa]s?|me|(?:se )?(?:quedo|quedaron|va|van|esta|estan)) )*(?:no|tampoco|nada|sin (?:nada|grapas?|cinta|teip|tape|grapar|engrapar|encintar|tallar|frotar)|pelon\w*|nel|ningun[oa])\b"
-_MISSED = r"(?:(?:pero|y|me|nos|le|les|nomas|solo|todavia) )*falt(?:o|a|an|aron) (?:nomas |solo )?(?:un[oa]|dos|tres|[123]|el (?:otro|ultimo|de)|la (?:otra|ultima|de)|los otros|las otras)\b(?! (?:grapas?|pulgadas?|tornill\w+|aletas?|pedaz\w+|pedacit\w+|cach\w+))"
+_MISSED = r"(?:(?:pero|y|me|nos|le|les|nomas|solo|todavia) )*falt(?:o|aron) (?:nomas |solo )?(?:un[oa]|dos|tres|[123]|el (?:otro|ultimo|de)|la (?:otra|ultima|de)|los otros|las otras)\b(?! (?:grapas?|pulgadas?|tornill\w+|aletas?|pedaz\w+|pedacit\w+|cach\w+))"
 
 
 def _rest(act: str) -> str:

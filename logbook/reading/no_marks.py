@@ -120,7 +120,7 @@ def angle_not_mark(row: Row, match) -> bool:
         return False  # a square elbow turns ninety
     if kind == "K_WYE" and value == 90 and row.items[last].concept in ("COMMA", "STOP") if last < len(row.items) else False:
         return False  # "pantalón noventa, run tres": no wye turns so far
-    if kind in ("K_ELBOW", "K_WYE") and value in (90, 45) and _turns_otherwise(row, first):
+    if kind in ("K_ELBOW", "K_WYE") and value in (90, 45) and (_turns_otherwise(row, first) or _next_in_line(row, match.start("k"), first)):
         return False
     return kind in ("K_ELBOW", "K_WYE") and value in (90, 45) or kind == "K_OFFSET" and row.items[first].concept == "LEN"
 
@@ -170,6 +170,21 @@ def _turns_otherwise(row: Row, at: int) -> bool:
         if angle and (item.concept == "NUM" and row.items[k - 1].concept in ("DET", "COMMA") or "NUMBER" in [i.concept for i in row.items[at:k]]):
             return True
     return False
+
+
+def _next_in_line(row: Row, kind_at: int, at: int) -> bool:
+    """ "Elbow 44 has vanes, elbow 45 has none": the number right after or before that of another elbow is a number too."""
+    if at != kind_at + 1:
+        return False
+    value = row.items[at].value.value
+    for k, item in enumerate(row.items[:-1]):
+        ahead = row.items[k + 1]
+        if k != kind_at and item.concept == row.items[kind_at].concept and ahead.concept == "NUM" and 0 < abs(ahead.value.value - value) <= _IN_LINE:
+            return True
+    return False
+
+
+_IN_LINE = 2  # numbers apart
 
 
 def _numbered(row: Row, at: int) -> bool:
