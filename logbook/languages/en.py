@@ -28,6 +28,7 @@ from logbook.languages.en_thoughts import ENGLISH_THOUGHTS
 from logbook.languages.en_thumbs import ENGLISH_THUMBS
 from logbook.languages.en_together import ENGLISH_TOGETHER
 from logbook.languages.en_told import ENGLISH_TOLD
+from logbook.languages.en_taping_said import ENGLISH_TAPING_SAID
 from logbook.languages.language import Language
 
 _SKINS = ("facing", "foil", "skin", "jacket", "vapor barrier")
@@ -343,7 +344,7 @@ LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
-    plainer=(*ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING, *ENGLISH_MEASURED, *ENGLISH_COURTESIES, *ENGLISH_MOUTHS, *ENGLISH_FILLED_IN, *ENGLISH_PROMISED),
+    plainer=(*ENGLISH_TAPING_SAID, *ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING, *ENGLISH_MEASURED, *ENGLISH_COURTESIES, *ENGLISH_MOUTHS, *ENGLISH_FILLED_IN, *ENGLISH_PROMISED),
     thoughts=ENGLISH_THOUGHTS, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TAPING, whole_turns=ENGLISH_PLANS,

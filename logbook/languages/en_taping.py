@@ -39,6 +39,7 @@ ENGLISH_ACTS_TAPING = replace(
     ),
     partly=(
         *ENGLISH_ACTS_TOLD.partly,
+        r"(?:the |my )?{doing}(?: (?:it|them|down))?(?: (?:on|of|for) [\w' -]{1,26}?)? (?:got|was|gets|is)(?: (?:kind of|sort of))? (?:cut (?:short|off)|interrupted|stopped|rained out|called off|held up|broken off)\b(?! (?:for (?:a|an|ten|lunch)|but))",
         r"(?:just |only )?(?:one|two|three|a single|just a|only a|a couple(?: of)?|couple(?: of)?|a few)(?: (?:little|short|quick|lousy|small))* (?:strips?|pieces?|bits?|dabs?|chunks?|spots?) of (?:(?:the|my|that|cloth|masking|duct|foil) )*{noun}\b"
         r"(?! (?:on|over|across|for) (?:it|that|them|the (?:tear|hole|rip|cut|gash|spot|nick|puncture|dent|slit|scrape))\b)(?![^.;]*\b(?:each|every|per|all|both|apiece)\b)",
     ),
@@ -59,9 +60,10 @@ ENGLISH_ACTS_TAPING = replace(
     ),
     of_sentence=(
         *ENGLISH_ACTS_TOLD.of_sentence,
-        ("taped", False, r"\bnaked\b[^.;]{0,30}\bstapled\b|\bstapled\b[^.;]{0,30}\bnaked\b"),
+        ("surface_clean", False, rf"{_FILTHS}\b[^.;]{{0,40}}\btape (?:(?:just|only) )?(?:went|'s|is|goes|got put|got laid)(?: (?:right|straight|just))* on top(?: of it)?(?=$|[.,;])"),
+        ("taped", False, r"(?:got|has|have|had|just|only|nothing but) (?:the |some |its )?staples(?: (?:in (?:it|there)|on it))? (?:and|,) ?(?:that's|that is) (?:it|all)(?: (?:it|she|this one) (?:has|got|gets))?(?! (?:the|my|i))|\bnaked\b[^.;]{0,30}\bstapled\b|\bstapled\b[^.;]{0,30}\bnaked\b"),
     ),
-    looks=ENGLISH_ACTS_TOLD.looks + r"|naked",
+    looks=ENGLISH_ACTS_TOLD.looks + r"|naked|staples|dust|dirt|mud|grit|oil|grease",
     unlisted=(
         *ENGLISH_ACTS_TOLD.unlisted,
         rf"\b(?:no|not a|not any|without(?: a| any)?|isn't any|isn't a|wasn't any|ain't no|nary a) (?:\w+ )?{_PRINT}(?: (?:at all|anywhere|whatsoever|printed|stamped|that i (?:could|can) see))* (?:on|along|anywhere on|inside|either on) (?:the |that |this |its |either )?(?:tape|roll|liner|backing|core|wrapper)\b",
@@ -85,7 +87,7 @@ ENGLISH_ACTS_TAPING = replace(
 # a side told of by itself behind the act, that has none of it
 _SIDE = (
     rf"(?:(?:the|that|its|my|this|one) )?(?:(?:whole|very|long|short|other|last|far|near|back|front|top|bottom|left|right|inside|outside|lower|upper|third|fourth|wall|hall|ceiling|floor|deck|beam|column|pipe|shaft|window|door|north|south|east|west|street|blind|hidden|tight) )*"
-    rf"(?:{_SPOT}|underneath|other one|last one|fourth(?: one)?)(?: (?:one|side|seam|panel|edge|end))?(?: (?:by|on|against|next to|at|under|behind|facing|along|toward|towards|up against|over by|in) (?:the|that|my) [\w-]+(?: side)?)?"
+    rf"(?:{_SPOT}|underneath|other one|last one|fourth(?: one)?)(?: (?:one|side|sides|seam|seams|joint|joints|panel|edge|end|half))?(?: (?:by|on|against|next to|at|under|behind|facing|along|toward|towards|up against|over by|in) (?:the|that|my) [\w-]+(?: side)?)?"
 )
 _ISNT = r"(?:isn't|aren't|is not|are not|'s not|not|ain't|wasn't|weren't|hasn't(?: been)?|haven't(?: been)?|never(?: got| was| did)?|didn't(?: get| happen)?)"
 _NONE_THERE = (
@@ -115,6 +117,7 @@ ENGLISH_TURNS_TAPING = replace(
     ),
     left_to_do=(
         *ENGLISH_TURNS.left_to_do,
+        (rf"^{_LEADS}(?:i'll|i will|we'll|we will|i'm gonna|gonna|going to|i'm going to|i have to|i need to|need to|have to|gotta|will)(?: (?:go back and|come back and|still))? (?:get|do|hit|catch|finish|grab|close|tape|go back for|come back for) {_ONE}{_WHERE}(?:$| {_TIME}.*)", ("taped", "stapled", "rubbed_down")),
         (rf"^{_LEADS}{_SIDE} {_ISNT}(?: (?:done|been|gotten to|closed))* yet$", ("taped", "stapled", "rubbed_down")),
         (rf"^{_LEADS}(?:i |we )?(?:still )?(?:haven't|have not)(?: (?:even|really|quite))* (?:done|got|gotten|finished|reached|hit|touched|gotten to|got to|covered) {_SIDE}(?: (?:yet|though|done))*$", ("taped", "stapled", "rubbed_down")),
         (rf"^(?:but |and |then |with |just |only |so )*{_ONE}{_WHERE}{_WAITS}$", ("taped", "stapled", "rubbed_down")),
@@ -122,6 +125,10 @@ ENGLISH_TURNS_TAPING = replace(
 )
 
 ENGLISH_TAPING = (
+    # --- what was seen to, what was taken off for it, and heat that nobody needs
+    Aside(r"(?:put|ran|laid|stuck|got) (?:some |a (?:piece|strip) of )?(?:fresh|new|more) <n> (?:on|over|down on) #(?: \w+)? ?(?P<x>where (?:it|the <n>|the end|the edge|the corner)(?: had|'d)? (?:lifted|peeled(?: (?:up|off|back))?|came (?:up|off|loose)|come (?:up|off|loose)|let go|popped))", ("where",), names=True),
+    Aside(r"(?P<x>(?:the|that|my) (?:(?:old|bad|wrong|first|original) )*(?:cloth|duct|masking|gray|vinyl|foil) tape (?:is|came|'s|went|got|has come)(?: (?:all|already))? (?:off|pulled|stripped|gone|pulled off|stripped off)(?: of)?) ?#? , (?:and |so |now |but )*(?=(?:it's|it is|there's|it has|i put|i used|it got|i've got|this one's) [^.;]*181)", ("tape",), names=True),
+    Aside(r"(?P<x>(?:(?:it |that )?(?:didn't|don't|doesn't|did not|won't|never|wasn't any) need(?:ed)?|no need (?:for|of|to))(?: to be| to get| to)?(?: (?:any|no|the|much))? (?:heat|heating|heated|warming|warmed|preheat(?:ing|ed)?|<b>|<d>)(?: (?:up|first|it|gun))*) ?,? (?=(?:because |since |cause |as )?(?:it|the \w+|board|facing)(?:'s| is| was| were) )", ("need",), names=True, unless=r"stapl|rub"),
     # --- it is not to be called done; there is nothing left to do on it
     Aside(r"(?P<x>(?:don't|do not|never|can't|you can't)(?: (?:you|go|just|please))* (?:count|consider|figure|call|mark|log|put|write)(?: (?:#|it|this one|that one|her|that))?(?: (?:down|up|off))? (?:as )?(?:being )?(?:all )?(?:done|finished|complete|completed|closed|ready)(?: (?:yet|just yet|with it|either))*)(?= [.,;]|$| because| cause| since| till| until)", ("don't", "do not", "never", "can't"), names=True),
     Aside(r"<d>[^.;]*? , (?:and |with |so )*(?P<x>nothing (?:else |more )?left(?: (?:on|to do|for me|with|to do on) ?(?:it|this one|that one|#)?)?)(?= [.,;]|$)", ("nothing",), names=True),

@@ -117,7 +117,11 @@ CLOSURE_LISTED = Rule(
 def tape_width(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
     closure = use.known("closure")
-    if closure not in ("tape_pressure", "tape_heat") or piece.value("taped") is False:
+    if piece.value("taped") is False:
+        return None
+    if closure is None:
+        return _too_narrow_for_any(use)
+    if closure not in ("tape_pressure", "tape_heat"):
         return None
     use.known("closure_mark")
     if closure == "tape_heat":
@@ -138,6 +142,15 @@ def tape_width(piece: Piece, around: Around) -> Outcome | None:
     if needed == "any-board" and width >= narrowest:
         return use.unsaid("board-unsaid", "board_thickness", **more)
     return use.departs("too-narrow", text=None if needed is None else f"too-narrow-{needed}", weight=weight, **told, **more)
+
+
+def _too_narrow_for_any(use: Use) -> Outcome | None:
+    """Whichever tape it is, no board takes one as narrow as this."""
+    width = use.known("tape_width")
+    narrowest = min(use.limit(name) for name in ("tape_width_1", "tape_width_1_5", "tape_width_2", "tape_width_heat"))
+    if width is None or width >= narrowest:
+        return None
+    return use.departs("too-narrow", text="too-narrow-any-board", limit=narrowest, reckoned={"width_in": width, "limit_in": narrowest}, stated_by="tape_width")
 
 
 def _pressure_tape(use: Use, board: Fraction | None) -> tuple[Fraction, str | None]:
@@ -163,6 +176,8 @@ TAPE_WIDTH = Rule(
         Example("Straight four, one-inch board, taped with two-inch 181A-P.", "departs", "too-narrow"),
         Example("Straight four, two-inch board, taped with two and a half inch 181A-P.", "departs", "too-narrow"),
         Example("Straight four, taped with 181A-P.", None),
+        Example("Straight four, taped with two-inch tape.", "departs", "too-narrow"),
+        Example("Straight four, taped with three-inch tape.", None),
     ),
 )
 

@@ -72,7 +72,7 @@ class Use:
 
 def closed(piece: Piece) -> bool:
     """Taped, or closed with mastic: the piece says that its joints are closed."""
-    if piece.value("taped") is False:
+    if piece.value("taped") is False and piece.value("closure") != "mastic":  # "no tape, mastic": closed by the other
         return False
     mended = piece.value("kind") == "repair" and piece.value("repair_method") == "mastic"
     return piece.value("taped") is True or piece.value("closure") == "mastic" or mended
