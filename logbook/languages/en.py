@@ -17,6 +17,9 @@ from logbook.languages.en_mouths import ENGLISH_MOUTHS
 from logbook.languages.en_numbers import ENGLISH_LONE_NUMBERS, NUMBERS, UNITS
 from logbook.languages.en_places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.en_plans import ENGLISH_PLANS
+from logbook.languages.en_harms_plainly import ENGLISH_HARMS_PLAINLY
+from logbook.languages.en_left import ENGLISH_LEFT
+from logbook.languages.en_left_plainly import ENGLISH_LEFT_PLAINLY
 from logbook.languages.en_plainer import ENGLISH_PLAINER
 from logbook.languages.en_plainer_aloud import ENGLISH_ALOUD
 from logbook.languages.en_pointed import ENGLISH_POINTED
@@ -29,6 +32,7 @@ from logbook.languages.en_thumbs import ENGLISH_THUMBS
 from logbook.languages.en_together import ENGLISH_TOGETHER
 from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_taping_said import ENGLISH_TAPING_SAID
+from logbook.languages.en_where_plainly import ENGLISH_WHERE_PLAINLY
 from logbook.languages.language import Language
 
 _SKINS = ("facing", "foil", "skin", "jacket", "vapor barrier")
@@ -307,7 +311,7 @@ CLOSURES = (
 )
 
 DAMAGES = (
-    ("tear", "cut of knife|cut of the knife|cut with knife|cut with the knife|cut by knife|cut from knife|knife cut|paper is cut|foil is cut|facing is cut|" + _products("was|has|have|there is|there was|it had", "a cut", "of|in") + "|" + _products("cut|cutting|break|scratch", "in|on|of", "paper|the paper|foil|the foil|aluminum|the aluminum|cover|the cover|facing|the facing|skin|the skin") + "|" + _products("|the", "paper|foil|facing|skin|aluminum|cover of the board|cover|paper of the board", "is|was|it is|get|got", "broken|broke|open|opened|cutted") + "|bare glass showing|bare glass|bare fiberglass showing|facing is gone|facing's gone|facing gone|jacket's gone|where the foil's gone|where the foil is gone|facing is scraped off|foil is scraped off|foil's scraped off|facing scraped off|foil scraped off|scraped the foil off|scraped the facing off|facing is worn through|foil is worn through|foil worn through|scuffed through the foil|scuffed through the facing|sliced right through to the glass|sliced through to the glass|sliced through to the board|cut through to the glass|cut clean through the foil|cut the foil too deep|cut the facing too deep|cut a slot in|cut a slot through|cut a notch in|notched the facing|slot in it|notch in it|tear|crack in the facing|crack in the foil|crack in the jacket|crack in the skin|torn|ripped|rip|tore the facing|tore a|tears|rips|slit|slice in the facing|ripped facing|split in the facing|cut in the facing|tear in the facing|gash|torn facing|tore the foil|ripped the facing|ripped the foil|rip in the facing|gouge|" + _products("|the", "|".join(_SKINS), "got|was|is|'s", "cut|sliced|slit|torn|ripped|nicked|gouged|split|slashed") + "|" + _products("|the|my", "|".join(_SKINS), "got|has|picked up|took", "a|a little|a small|a bad|a long", "cut|slice|nick|gash|slit|tear|rip|gouge|split") + "|facing cut with a knife|foil cut with a knife|knife cut|knife slice|knife nick|" + _products("tore|ripped|slit|split|sliced|slashed|nicked|scored|gashed|snagged|gouged|opened|opened up|tore up|ripped up|tore into|cut into|tore open|slit open|peeled open", "the|its|my|some", "|".join(_SKINS)) + "|" + _products("split|slit|slice|slash|nick|gash|rip|tear|cut|snag|scratch|gouge|run", "in|down|across|along|through", "the|its", "|".join(_SKINS))),
+    ("tear", "cut of knife|cut of the knife|cut with knife|cut with the knife|cut by knife|cut from knife|knife cut|paper is cut|foil is cut|facing is cut|" + _products("was|has|have|there is|there was|it had", "a cut", "of|in") + "|" + _products("cut|cutting|break|scratch", "in|on|of", "paper|the paper|foil|the foil|aluminum|the aluminum|cover|the cover|facing|the facing|skin|the skin") + "|" + _products("|the", "paper|foil|facing|skin|aluminum|cover of the board|cover|paper of the board", "is|was|it is|get|got", "broken|broke|open|opened|cutted") + "|bare glass showing|bare glass|bare fiberglass showing|facing is gone|facing's gone|facing gone|jacket's gone|where the foil's gone|where the foil is gone|facing is scraped off|foil is scraped off|foil's scraped off|facing scraped off|foil scraped off|scraped the foil off|scraped the facing off|facing is worn through|foil is worn through|foil worn through|scuffed through the foil|scuffed through the facing|sliced right through to the glass|sliced through to the glass|sliced through to the board|cut through to the glass|cut clean through the foil|cut the foil too deep|cut the facing too deep|cut a slot in|cut a slot through|cut a notch in|notched the facing|slot in it|notch in it|tear|crack in the facing|crack in the foil|crack in the jacket|crack in the skin|torn|ripped|rip|tore the facing|tore a|tears|rips|slit|slice in the facing|ripped facing|split in the facing|cut in the facing|tear in the facing|gash|torn facing|tore the foil|ripped the facing|ripped the foil|rip in the facing|gouge|" + _products("|the", "|".join(_SKINS), "got|was|is|'s", "cut|sliced|slit|torn|ripped|nicked|gouged|split|slashed") + "|" + _products("|the|my", "|".join(_SKINS), "got|has|picked up|took", "a|a little|a small|a bad|a long", "cut|slice|nick|gash|slit|tear|rip|gouge|split") + "|facing cut with a knife|foil cut with a knife|knife cut|knife slice|knife nick|" + _products("tore|ripped|slit|split|sliced|slashed|nicked|scored|gashed|snagged|gouged|opened|opened up|tore up|ripped up|tore into|cut into|tore open|slit open|peeled open", "the|its|my|some", "|".join(_SKINS)) + "|" + _products("split|slit|slice|slash|nick|nicks|slits|gashes|gouges|scratches|splits|gash|rip|tear|cut|snag|scratch|gouge|run", "in|down|across|along|through", "the|its", "|".join(_SKINS))),
     ("puncture", "took a bite out of|took a chunk out of|took a piece out of|bite out of it|chunk out of it|chunk out of the board|hole|holes|puncture|punctured|hole in the facing|poked a hole|punched a hole|poked through|hole in the foil|punctures|puncture in the facing|poked|hole in the board|put a hole|stabbed through|screwdriver hole|poke hole|hole poked|got a hole|has a hole|a hole"),
     ("crushed", _products("somebody|someone|they|he|people", "step|stepped|put the foot|put foot", "on it|on the board|on this one|on top") + "|board is flat from|board is sunk|board is sinked|corner is flat|crushed|board is broken|board was broken|corner is broken|broken board|crack in the board|crack in the duct board|crush|dented|smashed|caved in|stepped on|squashed|crunched|dinged|busted corner|broken corner|corner is busted|mashed|busted|dent|got stepped on|cracked board|broke the board|bashed"),
     ("wet", _products("water|rain", "fall|falls|falled|fell|enter|enters|entered|drop|drops|dropped", "on|in|inside|to") + "|" + _products("board|it|cardboard|corner|panel|insulation|all", "is|was", "soft from|soft because of|soft of|all soft from", "water|the water|rain|the rain") + "|took water|take water|got water inside|has water inside|have water inside|full of water|water got on the board|water got on it|water got in it|water dripped on it|sat in water|sat in a puddle|water ran on it|rain got on it|rain got to it|rain got in it|dripped on|wet|soaked|water damaged|got rained on|rained on|soaked through|waterlogged|damp|soaking wet|got wet|water damage|wet through|moisture in it|soggy"),
@@ -340,11 +344,26 @@ FUZZY = (
     ("collar", "K_COLLAR"), ("delaminated", "D_DELAMINATED"), ("puncture", "D_PUNCTURE"), ("reinforced", "TIE_RODS"),
 )  # fmt: skip
 
+ENGLISH_PLAINLY = (
+    *ENGLISH_TAPING_SAID,
+    *ENGLISH_PLAINER,
+    *ENGLISH_ALOUD,
+    *ENGLISH_FASTENING,
+    *ENGLISH_MEASURED,
+    *ENGLISH_COURTESIES,
+    *ENGLISH_MOUTHS,
+    *ENGLISH_FILLED_IN,
+    *ENGLISH_PROMISED,
+    *ENGLISH_LEFT_PLAINLY,
+    *ENGLISH_HARMS_PLAINLY,
+    *ENGLISH_WHERE_PLAINLY,
+)
+
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
-    plainer=(*ENGLISH_TAPING_SAID, *ENGLISH_PLAINER, *ENGLISH_ALOUD, *ENGLISH_FASTENING, *ENGLISH_MEASURED, *ENGLISH_COURTESIES, *ENGLISH_MOUTHS, *ENGLISH_FILLED_IN, *ENGLISH_PROMISED),
+    plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TAPING, whole_turns=ENGLISH_PLANS,

@@ -16,8 +16,14 @@ _FEW = r"(?:a|one|two|three|four|five|six|eight|ten|\d+|half a|a couple|a couple
 ENGLISH_ACTS_TOLD = replace(
     ENGLISH_ACTS,
     promise=ENGLISH_PROMISE,
-    hints=ENGLISH_ACTS.hints + r"| an? |foot|feet|inch|saving|saved|sides|vane",
+    hints=ENGLISH_ACTS.hints + r"|coming|finish|complete| an? |foot|feet|inch|saving|saved|sides|vane",
     begins_anew=r"\b(?:so|but|because|cause) (?=i\b|we\b|it\b|nobody\b)",
+    unfinished=(
+        *ENGLISH_ACTS.unfinished,
+        r"(?:i |we )?(?:quit|stopped|knocked off|left it|left off|had to stop|had to quit) (?:on it )?(?:with|at) (?:about |maybe |still )?(?:one|two|three|a|an|the last) (?:\w+ )?(?:sides?|seams?|ends?|joints?|corners?|foot|feet|edges?)(?: or so| or two)?(?: left| still)? (?:to go|left|to do)$",
+        r"(?:it |this one |that one |#+(?: #+)? )?(?:is |'s |it's )?(?:still )?(?:pending|on hold|waiting on me|not signed off)$",
+        r"(?:it |this one |that one |#+(?: #+)? )?(?:still )?(?:needs?|wants) (?:one|two|three|a|an|another|some|a couple(?: of)?|its|more)(?: (?:more|other|last))? (?:hangers?|straps?|rods?|screws?|washers?|clips?|braces?|supports?|gaskets?)\b",
+    ),
     undone=(
         *ENGLISH_ACTS.undone,
         r"(?:never(?: ever| even| did| really)?|haven't|hasn't|have not|has not|hadn't)(?: yet| even| ever| really)? (?:got|get|gotten) to (?:even |actually |ever )?{verb}\b(?![^.;]*\b(?:until|till|before)\b)",
@@ -25,7 +31,9 @@ ENGLISH_ACTS_TOLD = replace(
     to_do=(
         *ENGLISH_ACTS.to_do,
         rf"(?:saving|saved|keeping) (?:the |my )?(?:{{noun}}|{{doing}}) for (?:{_TIME}|after|tomorrow|later|next|the morning|lunch|\w+day|tonight|this afternoon)\b",
+        r"{noun}(?:'s| is| are|'re)? (?:coming|due)(?: in| out| here)?,? (?:with the|on the|in the (?:morning|afternoon)|tomorrow|later|this afternoon|tonight|next|when|after|(?:on )?\w+day)\b",
     ),
+    lists=ENGLISH_ACTS.lists.replace("incomplete)", "incomplete|to finish|to complete|to finish up|work left|remaining work|work remaining|what's left on it|still open)"),
     partly=(
         *ENGLISH_ACTS.partly,
         r"{noun}(?: down)?(?:'s| is) (?:only|just|barely|hardly) (?:started|begun|half done)\b",

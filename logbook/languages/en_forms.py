@@ -67,6 +67,7 @@ ENGLISH_FORMS = Forms(
     planned=(
         r"(?:build|make|knock out|bang out|crank out|whip up|start|start on|begin|cut|put together|fab|fab up|lay out|fabricate|get started on|get going on|tackle|fold up)\b(?! (?:it|that|them)(?:self)? (?:tight|off|flush|up))",
         r"do (?:the |number |piece |fitting )*(?:\S+ ){1,3}as (?:a|an)\b",
+        r"(?:tape|staple|rub|close|seal|do|hang|finish)(?: up| down)? (?:the|this|that|our|all the|all of the)(?: (?:whole|entire|rest of the|rest of this))* (?:run|line|system|floor|job|building|lot|trunk|loop)\b",
     ),
     not_begun=frozenset(("built", "started", "begun", "made", "touched", "gotten", "cut")),
     unsaid=(("facing_damage", "wet", r"(?<!no )(?<!not )\b(?:dry (?:board|sheet|stock|piece|panel|one|section)s?)\b"), ("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:that's |it's |it was )?(?:the |just the )?(?:floor|deck|slab|ladder|cart|bench|plastic|ground|lift|table|tarp)(?:'s| is| was)\b|\bthe (?:board|facing|foil|panel)(?:'s| is| was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:bone |perfectly )?dry (?:board|panel|facing)\b"),),

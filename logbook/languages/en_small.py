@@ -89,6 +89,8 @@ ENGLISH_SMALL = Small(
     half_behind=frozenset("halfway partway mostly half".split()),
     kept=frozenset("above over under underneath below behind outside inside beside near by beneath".split()),
     led=frozenset("in at on to up down across".split()),
+    mends=frozenset(("patch",)),
+    governs=frozenset("can could may might would should must gotta wanna me us 'll".split()),
     several_are=frozenset("are were".split()),
     several_lack=frozenset("are were aren't weren't have haven't don't need both".split()), some_lack=frozenset("not no didn't never without got".split()), none_of_all=frozenset("neither|neither one|neither of them|neither one of them|none of them|not one of them|none of those|neither of those".split("|")), one_is=frozenset("is isn't has hasn't was wasn't 's needs doesn't goes".split()),
     closes_with=frozenset("for up with".split()),

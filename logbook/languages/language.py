@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
+from logbook.languages.left import Left
 from logbook.languages.plainer import Plainer
 from logbook.languages.pointed import Pointed
 from logbook.languages.run_on import RunOn
@@ -342,6 +343,7 @@ class Language:
     plainer: tuple[Plainer, ...] = ()
     thoughts: Thoughts = Thoughts()
     pointed: Pointed = Pointed()
+    left: Left = Left()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()
     elsewhere: Elsewhere = Elsewhere()

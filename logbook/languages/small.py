@@ -85,6 +85,8 @@ class Small:
     half_behind: frozenset[str] = frozenset()  # behind an act: it is not all done
     kept: frozenset[str] = frozenset()  # before a place, and part of it
     led: frozenset[str] = frozenset()  # before a place, and no part of it
+    mends: frozenset[str] = frozenset()  # to mend, as it is said of what is still to be done: "patch"
+    governs: frozenset[str] = frozenset()  # right before such a verb: it is not done yet
     several_are: frozenset[str] = frozenset()  # a verb of several pieces
     several_lack: frozenset[str] = frozenset()  # the same, and it denies
     none_of_all: frozenset[str] = frozenset()  # denies it of every piece that was named

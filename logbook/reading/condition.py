@@ -285,7 +285,20 @@ def _repaired(found: Found):
     if few is not None and any(row.items[k].concept == "DAMAGE" and row.items[k - 1].concept == "NUM" and row.items[k - 1].value.value > few for k in range(max(1, found.first - 14), found.first)):
         yield found.claim("damage_repaired", False, group="w", hedged=False)
         return
+    if row.words(found.first, found.first + 1).lower().split()[0] in words_of("small.mends") and _is_to_be_done(row, found.first):
+        return
     yield found.claim("damage_repaired", True, group="w")
+
+
+def _is_to_be_done(row: Row, at: int) -> bool:
+    """ "I can patch it", "asked Joe to patch it": nothing says that it was done; "I had to patch it" does."""
+    before = at - 1
+    while before >= 0 and row.items[before].concept == "FILLER" and not words_of("small.governs").issuperset(row.words(before, before + 1).lower().split()[-1:]):
+        before -= 1
+    said = row.words(max(0, before - 1), before + 1).lower().split() if before >= 0 else []
+    if said[-1:] == ["to"]:
+        return said[-2:-1] != ["had"]
+    return bool(said) and said[-1] in words_of("small.governs")
 
 
 def _method(found: Found):

@@ -89,6 +89,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
             name = _act(match, language)
             if name is None or _denied_before(said[: match.start()], language) or re.match(language.acts.needless, said[match.end() :]):
                 continue
+            if how == "to_do" and "verb" in match.re.groupindex and match.start("verb") >= 0 and _of_a_whole_run(said[match.start("verb") :], language):
+                continue  # "we'll tape the whole run on Monday": of no piece
             if how == "undone" and match.group().startswith("before") and re.search(language.acts.waits_for, said[: match.start()]):
                 continue
             first, last = row.within(clause.first, clause.last, match)
@@ -100,6 +102,9 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
             if how == "to_do":
                 start, end = row.items[first].start, row.items[last - 1].end
                 yield claim(row, name, False, first, last, opens=(Open("piece", name, start, end),), pending=True, hedged=False), used
+                for at in _and_so(row, last, clause.last):
+                    too = DENIED[row.items[at].concept][0]
+                    yield claim(row, too, False, first, at + 1, opens=(Open("piece", too, start, row.items[at].end),), pending=True, hedged=False), {at}
             elif not _mended(row, cut_up, first, name, language):
                 yield claim(row, name, False, first, last, part="side" if how == "partly" or (name in _BY_SIDES and re.search(language.acts.a_side, said)) else "", hedged=False), used
     if theirs:
@@ -123,6 +128,25 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
         yet = value is False and re.search(language.acts.yet, said) is not None  # "no tape or mastic on it yet": still to do
         opens = (Open("piece", name, row.items[clause.first].start, row.items[clause.last - 1].end),) if yet else ()
         yield claim(row, name, bool(value) if value is None else value, first, last, opens=opens, pending=yet, corrects=value is False and row.items[clause.first].concept == "BUT", hedged=False, kinds=_STAPLED_KINDS if value is None and name == "stapled" else ()), used
+
+
+def _and_so(row: Row, last: int, end: int) -> Iterator[int]:
+    """ "Still wants taping and a rub down": the acts, as things, that hang on the same word as the one before them."""
+    at = last
+    while at + 1 < end and row.items[at].concept in ("AND", "OR"):
+        at += 2 if row.items[at + 1].concept == "DET" else 1
+        if at >= end or row.items[at].concept not in DENIED or row.words(at, at + 1).lower().split()[0].endswith("ed"):
+            return
+        words = row.words(at, at + 1).lower()
+        thing = words.split()[0].endswith("ing") or words.endswith("down") or row.items[at - 1].concept == "DET"
+        if DENIED[row.items[at].concept][1] is not False or not thing:
+            return
+        yield at
+        at += 1
+
+
+def _of_a_whole_run(said: str, language: Language) -> bool:
+    return any(re.match(pattern, said) for pattern in language.forms.planned)
 
 
 def _denied_before(said: str, language: Language) -> bool:

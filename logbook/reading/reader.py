@@ -30,6 +30,7 @@ from logbook.reading.runs import runs
 from logbook.reading.sameness import copies, mirrored
 from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances
+from logbook.reading.still_coming import still_coming
 from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.ticked_off import ticked_off
 from logbook.reading.tokens import tokens
@@ -177,6 +178,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, where, one) for one in claims]
     claims += [*_of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
+    claims = still_coming(row, claims, language)
     named, claims = listed.told_ahead(row, named, claims)
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
     if but_one:
@@ -230,7 +232,8 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
         if one.mark is None or other.mark is None or between[:1] != ["AND"] or len([c for c in between if c != "DET"]) > 2 or not {"STAPLED", "TAPED", "RUBBED", "HUNG"}.isdisjoint(between):
             continue
         said = row.words(after, after + 1).lower().split() if (after := _past_run(row, other.last)) < len(row.items) else []
-        if row.items[min(after, len(row.items) - 1)].concept == "BE" and said[-1:] and said[-1] in words_of("small.several_are"):  # "straight 4 and elbow 5 on run two are taped"
+        verb = row.items[min(after, len(row.items) - 1)].concept
+        if verb == "BE" and said[-1:] and said[-1] in words_of("small.several_are") or verb == "HUNG" and said[:1] and said[0] in words_of("small.several_are"):  # "straight 4 and elbow 5 on run two are taped"
             stop = row.sentence_end(after)
             stop = min([stop, *(m.first for m in named if m.first >= after)])
             made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < stop and c.name in (*_ACTS_OF_BOTH, "run")]
