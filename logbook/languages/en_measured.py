@@ -66,6 +66,7 @@ ENGLISH_MEASURED = (
     Plainer((" from ",), rf"(?<![\w'])(?:static|pressure|air|air temp\w*|temperature|temp|flow|airflow|spacing|set ?-?back)(?P<x> (?:has |have )?(?:dropped|went|gone|came|fell|climbed|rose|jumped|is|got|moved|changed)(?: down| up)? from {_M}(?: degrees| cfm)?,? (?:down |up )?to )(?={_M})", (("x", " is "),)),
     Plainer((" of static ", "static "), rf"(?P<x>(?:had|was at|were at|was running|were running|used to have|ran) {_M}(?: of)? static(?: (?:on|in) (?:it|this|there|here))?,? (?:last week|yesterday|before|this morning|at first|originally|earlier|last time)[.,;] (?:but |and |so )*(?:now )?(?:it's|it is|we're at|we have|it reads|it runs|it's at|i've got)(?: now| at| down to| up to)* )(?={_M})", (("x", "static is "),)),
     Plainer(("leak", "cfm"), rf"{_M} cfm(?P<x>[.,;] (?:but |and |then |so )*(?:(?:i|we) )?(?:sealed it(?: up)?[.,;]? (?:and |then )*)?(?:got|brought|knocked|worked|had|have) (?:it |that )?down to )(?={_M})", (("x", ", no, "),)),
+    Plainer(("i'd ",), rf"(?P<x>i'd (?:call|make|put) (?:it|that)(?: at)? )(?=(?:about )?{_M} (?:of )?(?:static|pressure|back)(?![\w']))", (("x", "about "),)),
     # --- what pressure
     Plainer((" water",), rf"(?:kneeling|standing|sitting|lying|laying|working|walking|wading|stood|crawling|up to my \w+) in (?P<x>{_M} of water)", (("x", "water"),)),
     Plainer(("static", "pressure"), rf"(?<![\w'])(?:static|static pressure|pressure)(?:'s)?,?(?: (?:is|was|at|of|about|around|on it|here))*,? (?:zero|one|two|three)(?P<x> )(?={_ONES}(?! (?:by|inch|inches|x|hundred|and|sides?|eighths?|quarters?|halves|sixteenths?)(?![\w']))(?![\w'-]))", (("x", " point "),)),
@@ -105,6 +106,7 @@ ENGLISH_MEASURED = (
     Plainer(("recut", "re-cut", "remade", "redid", "tossed", "scrapped", "trashed", "ditched"), rf"back {_M}[^.?!]{{0,30}}?(?P<x>[.,;] (?:(?:but |and |so )*(?:i |we )?(?:tossed|scrapped|trashed|threw out|ditched) (?:that|it|that one)(?: out| away)?[.,;] (?:and |so |then )*(?:i |we )?(?:re-?cut|remade|re-?did|cut|made) (?:it|another|a new one)|(?:and |so |then )*(?:i |we )?(?:re-?cut|remade|re-?did) (?:it|that))(?: over| again)?(?: at| to| with)?)(?= back {_M})", (("x", ", no,"),), beside=_TAPERS),
     Plainer(("instead of ",), rf"(?P<x>instead of (?:the |back |going back )?{_M}(?: back)?,? (?:i|we) (?:gave it|went|went back|made it|took it back|set it back) (?:back )?)(?={_M}[.,;]| (?:back|on))", (("x", "back "),), beside=_TAPERS),
     Plainer(("metric",), r"(?<![\w'])(?:left|right|top|bottom|both sides|sides)(?: (?:side|comes|come|moves|drops))* (?:in|down|up|out) \d{2,3}(?P<x>)[.,;]? (?:and )?(?:set )?back \d{3}(?P<y>)(?![\d\w])", (("x", " mm"), ("y", " mm")), beside=_TAPERS),
+    Plainer((" most,", " least,", " more,", " less,", " furthest,"), rf"(?:left|right|top|bottom)(?: side)? (?:moves|comes in|comes down|comes up|drops|changes|tapers)(?P<x> (?:the )?(?:most|more|least|less|furthest|farthest),? )(?={_M})", (("x", " "),), beside=_TAPERS),
     *_of_two("left", "right"),
     *_of_two("top", "bottom"),
     *(row for letter, side in (("l", "left"), ("r", "right"), ("t", "top"), ("b", "bottom")) for row in _by_letter(letter, side)),

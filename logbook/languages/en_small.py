@@ -10,6 +10,7 @@ ENGLISH_SMALL = Small(
     yes=frozenset("check checked ticked yes yep yeah yup sure absolutely affirmative done did aye correct right".split()),
     no=frozenset("no nope nah negative not nay".split()),
     than=frozenset("than size".split()),
+    i=frozenset("i we i've we've".split()),
     stands=frozenset("sits sees reads shows measures carries stands feels".split()),
     back_to_it=frozenset("it it's it'd its they they're them one that that's so mine".split()),
     worked=frozenset("did made built finished done doing through with up".split()),

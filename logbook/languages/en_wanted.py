@@ -94,15 +94,17 @@ ENGLISH_WANTED = Wanted(
     away=frozenset("off from below above".split()),
     heats=(
         r"(?<![\w'])(?:air|furnace|burner|heater|boiler|discharge|heat exchanger|supply temp\w*|air temp\w*|temp\w*|inside temp|coil|oven|dryer)(?:'s)?(?: [^ .?!,]+){0,6}?,?"
-        r" (?:is|was|at|hits|hit|measured|measures|reads|read|showed|shows|says|said|of|to|blowing|blows|puts out|putting out|puts|throws|throwing|makes|runs|running|with|got|gets|about|around|like|set for|set at|temperature|temp|air)(?: (?:about|around|up to|like|a good|at))*,?$"
+        r" (?:is|was|at|hits|hit|measured|measures|reads|read|showed|shows|says|said|of|to|blowing|blows|puts out|putting out|puts|throws|throwing|makes|runs|running|with|got|gets|about|around|like|set for|set at|temperature|temp|air)(?: (?:about|around|up to|like|a good|at))*,?$|(?<![\w'])air (?:in|through|inside|on|coming \w+) (?:\w+ ){0,2}\w+'s$|(?<![\w'])(?:air|supply|discharge|duct) temp\w*(?: (?:on|in|at) (?:\w+ )?[\w-]+)?[,:]$"
     ),
     heats_behind=r"^ ?(?:degrees )?(?:on|at) (?:the |my |an? )?(?:air )?(?:probe|thermocouple)(?![\w'])",
     not_the_air=r"(?<![\w'])(?:iron|gun|glue|torch|welder|pizza|ovens?|stove|grill|fryer|rated|rating|good (?:for|to|up to)|limit|limits|links?|fusible|trips?|tripped|melts?|attic|ceiling|roof|on the deck|sun|feels?|felt|up here|in here|out here|adhesive|dryer temp\w*|hair dryer|max|maximum|allowed|allows|handle|handles|withstand)(?:'s)?(?![\w'])",
     of_air=r"(?<![\w'])(?:air|supply|discharge|duct|furnace|burner|heater|boiler|exchanger|unit|coil|inside|through|coming|comes|blow\w*|temp\w*|measured|probe|hot|in it|in there|sees|gets|runs|running|carr(?:y|ies)|takes)(?:'s)?(?![\w'])",
     of_moves=r"(?<![\w'])(?:left|right|top|bottom|sides?|both)(?![\w'])",
+    one_side=r"(?<![\w'])(?:the|that|one|only one|a) side(?:'s)? (?:that )?(?:moves|comes|goes|drops|tapers|is in|changes)(?![\w'])",
+    instead_of=r"(?<![\w'])(?:instead of|rather than)(?: the| a| back)*$",
     all_of_it=r"(?<![\w'])all (?:(?:is|of it|of that|comes|goes|was) )*(?:on|off|from) (?:of )?the (?:left|right|top|bottom)(?![\w'])",
     so_long=r"(?<![\w'])(?:set ?-?backs?|back|taper|tapers|slope|slopes|length|run|over|in|within|inside|gave|had|took|takes|room)(?![\w'])",
-    not_a_move=r"(?<![\w'])(?:no room for|not enough room|wouldn't|would|couldn't|should|supposed|wanted|asked|ought|print|drawing|instead|not|isn't|wasn't|never|from the|away|ceiling|wall|floor|tall|pieces?)(?![\w'])",
+    not_a_move=r"(?<![\w'])(?:no room for|not enough room|wouldn't|would|couldn't|should|supposed|wanted|asked|ought|print|drawing|not|isn't|wasn't|never|from the|away|ceiling|wall|floor|tall|pieces?)(?![\w'])",
     rolls=frozenset({"roll", "rolls"}),
     wide=r"(?<![\w'])(?:wide|width|narrow|skinny|roll|ruler|measures?|measured|across|inch|inches|edge)(?![\w'])",
     counted=r"(?<![\w'])(?:all|other|others|both|on|in|the|these|those|of|only|each|every|for|thing|step|number)$",

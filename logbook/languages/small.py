@@ -128,6 +128,7 @@ class Small:
     went_in: frozenset[str] = frozenset()  # behind vanes: they are in
     lets_into: frozenset[str] = frozenset()  # between two sizes: the second is what the first opens on
     between: frozenset[str] = frozenset()  # before two pieces that this one stands between, or two measures
+    i: frozenset[str] = frozenset()  # begins words in which he tells of his own making
     stands: frozenset[str] = frozenset()  # behind a piece: verbs that tell how it stands
     sounds: Mapping[str, tuple[int, str]] = field(default_factory=dict)  # what ears write for a number, and the number
     in_twos: Mapping[str, int] = field(default_factory=dict)  # numbers that are a spacing: "stapled on twos"

@@ -199,6 +199,8 @@ class Wanted:
     of_air: str = "(?!)"  # in the sentence: the air may be so hot
     not_the_air: str = "(?!)"  # in the sentence: something else is so hot, or may be
     of_moves: str = "(?!)"  # in a note: it tells of sides that move
+    one_side: str = "(?!)"  # in a sentence: it is one side that moves, which is not said
+    instead_of: str = "(?!)"  # right before a measure that it did not get
     all_of_it: str = "(?!)"  # in a sentence: one side takes the whole change
     so_long: str = "(?!)"  # in a sentence: over what length they do
     not_a_move: str = "(?!)"  # in a sentence: its measures are of something else, or did not come out so

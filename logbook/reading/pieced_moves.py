@@ -46,7 +46,7 @@ def pieced_moves(row: Row, stated: Row, claims: list[Claim], taken: set[int], la
     if not lacks:
         return claims
     used = taken | {at for one in claims for at in one.uses}
-    for said in _sentences(row, stated, claims, used):
+    for said in _sentences(row, stated, claims, used, language):
         claims = _pieced(row, said, claims, taper, language)
     return claims
 
@@ -55,13 +55,13 @@ def _lacking(one: Claim) -> bool:
     return any(move.by is None or move.back is None for move in one.value)
 
 
-def _sentences(row: Row, stated: Row, claims: list[Claim], used: set[int]):
+def _sentences(row: Row, stated: Row, claims: list[Claim], used: set[int], language: Language):
     level = {at for one in claims if one.name == "level_sides" for at in range(one.first, one.last)}
     first = 0
     while first < len(row.items):
         last = row.sentence_end(first)
         if last > first:
-            free = tuple(at for at in range(first, last) if _is_free(row, stated, at, first, last, used))
+            free = tuple(at for at in range(first, last) if _is_free(row, stated, at, first, last, used, language))
             named = [at for at in range(first, last) if row.items[at].concept == "SIDE" and at not in level and not stated.is_blank(at)]
             sides = {row.items[at].value for at in named}
             here = [one for one in claims if one.name == "side_moves" and first <= one.first < last]
@@ -72,13 +72,15 @@ def _sentences(row: Row, stated: Row, claims: list[Claim], used: set[int]):
         first = last + 1
 
 
-def _is_free(row: Row, stated: Row, at: int, first: int, last: int, used: set[int]) -> bool:
+def _is_free(row: Row, stated: Row, at: int, first: int, last: int, used: set[int], language: Language) -> bool:
     item = row.items[at]
     if item.concept not in _MEASURES or at in used or stated.is_blank(at):
         return False
     before = row.items[at - 1].concept if at else ""
     behind = row.items[at + 1].concept if at + 1 < len(row.items) else ""
     if before in _NOT_BEFORE or before.startswith("K_") or behind in _NOT_BEHIND:
+        return False
+    if before in ("OF", "BACK", "DET", "WORD") and word(language.code, "told.wanted.instead_of").search(plain(row.text[row.items[first].start : item.start]).rstrip()) is not None:
         return False
     begin, end = at, at
     while begin > first and row.items[begin - 1].concept != "COMMA":
@@ -94,7 +96,7 @@ def _pieced(row: Row, said: _Said, claims: list[Claim], taper: bool, language: L
     words = plain(row.words(said.first, said.last))
     if word(language.code, "told.wanted.not_a_move").search(words) is not None:
         return claims
-    one_side = said.sides or any(item.concept == "ONE_SIDE" for item in row.items[said.first : said.last])
+    one_side = said.sides or any(item.concept == "ONE_SIDE" for item in row.items[said.first : said.last]) or word(language.code, "told.wanted.one_side").search(words) is not None
     if len(said.backs) == 1 and not said.halves and len(said.free) == len(small) == 1 and one_side:
         back = said.backs[0]
         at = small[0]
@@ -114,7 +116,7 @@ def _pieced(row: Row, said: _Said, claims: list[Claim], taper: bool, language: L
         by, back = sorted(said.free, key=lambda at: row.items[at].value.value)
         if by in small and back in great and row.items[by].value.value * 2 <= row.items[back].value.value:
             return [*claims, _move(row, said, by, back, row.items[back].value.value)]
-    if len(said.free) == len(small) == 1 and said.sides and (taper or any(_lacking(one) for one in claims if one.name == "side_moves")):
+    if len(said.free) == len(small) == 1 and one_side and (taper or any(_lacking(one) for one in claims if one.name == "side_moves")):
         return [*claims, _move(row, said, small[0], small[0], None)]
     return claims
 

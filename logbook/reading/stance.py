@@ -76,15 +76,17 @@ def stances(row: Row, language: Language) -> dict[int, str]:
         if carried is not None and (carried[0] != clause.sentence or row.text[row.items[clause.first - 1].start] == ";"):
             carried = None
         items = row.items[clause.first : clause.last]
-        if row.is_blank(clause.first) and row.is_blank(clause.last - 1):
-            continue  # an aside: it says nothing of whose the rest is
         lead = _lead(items)
+        if row.is_blank(clause.first) and row.is_blank(clause.last - 1):
+            if carried is not None and (items[min(lead, len(items) - 1)].concept == "I" or _i_made(row, items, lead)) and any(item.concept in ("NUM", "LEN", "FRAC") for item in items):
+                carried = None  # "he wanted it back twenty-four, I went back eighteen": what he did instead
+            continue  # an aside: it says nothing of whose the rest is
         head = items[lead].concept if lead < len(items) else ""
         if carried is not None and carried[1] in (OTHER, DRAWING) and (back := back_at(row, clause.first, clause.last)) is not None:
             found.update(dict.fromkeys(range(clause.first, back), carried[1]))
             carried = None
             continue
-        if carried is not None and (items[0].concept == "BUT" or head in ("I", "SEE") or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and (_so_then(row, items, lead) or not theirs and (_as_it_is(row.words(clause.first, clause.last), language) or _names_a_piece(row, clause, lead, language))))):
+        if carried is not None and (items[0].concept == "BUT" or head in ("I", "SEE") or _i_made(row, items, lead) or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and (_so_then(row, items, lead) or not theirs and (_as_it_is(row.words(clause.first, clause.last), language) or _names_a_piece(row, clause, lead, language))))):
             carried = None
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
@@ -308,6 +310,11 @@ def _as_it_is(words: str, language: Language) -> bool:
     """ "… and now every staple …", "… so the tape on nine …": what came of it for this piece."""
     begins = _now(language.code)
     return begins is not None and begins.match(words.lower().replace("’", "'")) is not None
+
+
+def _i_made(row: Row, items, lead: int) -> bool:
+    """ "They drew it two in twelve, I built it three": a verb that tells of making any piece begins with who made it."""
+    return any(item.concept == "FILLER" and row.text[item.start : item.end].lower().split()[0] in words_of("small.i") for item in items[:lead])
 
 
 def _names_a_piece(row: Row, clause: Clause, lead: int, language: Language) -> bool:
