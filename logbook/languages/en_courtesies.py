@@ -16,7 +16,40 @@ _NUMBER = r"(?:\d+(?:[ -]\d+/\d+|\.\d+)?|(?:one|two|three|four|five|six|seven|ei
 _PROPER = r"(?:proper|right|good|foil|real|listed|correct|aluminum|silver|other|181\S*|special|approved|usual)"
 _THINGS = r"(?:(?:turning |the |any |its )*(?:vanes?|tape|staples|mastic|tabs))"
 
+_A_PIECE = r"(?:the )?(?:straight|elbow|tee|wye|cap|end cap|collar|transition|offset|plenum|branch|number|piece|hangers?|damper)(?![\w'])"
+_NAMED = r"(?:the )?(?:straight|elbow|tee|wye|cap|end cap|collar|transition|offset|plenum|branch|number)(?: (?:number )?[\w-]+)"
+_WHEN = r"(?:tomorrow|later|monday|tuesday|wednesday|thursday|friday|next week|the morning|another day|the next shift|after lunch)"
+_WISHED = r"(?:hoped|wanted|meant|planned|intended|every intention|been hoping|been meaning|been planning|wished)"
+
 ENGLISH_COURTESIES = (
+    Plainer(("boss", "chief", " man ", " bro ", "dude", "buddy", " sir ", "foreman", "fellas", "guys"), rf"^(?:hey|hi|yo|hello|ok|okay|so|morning|good morning|sorry|listen|alright|well)(?: there)? (?:boss|chief|man|bro|dude|buddy|sir|foreman|fellas|guys)(?P<x>) (?={_A_PIECE}|\d)", (("x", ","),)),
+    Plainer(("please",), rf"(?:^|(?<=[.!?;] )|(?<=, ))(?P<x>please,? (?:forgive me|excuse me|pardon me|pardon|sorry|accept my apolog(?:y|ies)|be patient|bear with me|don't be (?:angry|mad|upset)|find (?:below|enclosed|attached|here)|boss|sir|mister|ma'am|(?:my )?friend)[,.:;]? )(?={_A_PIECE}|{_I}(?![\w']))", (("x", ""),)),
+    Plainer(
+        ("note", "write", "down", "log", "record", "jot", "enter", "register"),
+        rf"(?:^|(?<=[.!?;] )|(?<=, ))(?P<x>(?:(?:please|kindly|could you|can you|would you|will you)(?: (?:please|kindly|just|also))* )(?:note(?: down)?|write(?: it)?(?: down)?|put(?: it)? down|log(?: in)?|record|mark down|jot down|take down|enter|register|let the record show|make a note)(?: for me)?(?:,? that|[:,])? )(?={_A_PIECE}[^.?!]*(?P<q>\?)?)", (("x", ""), ("q", ".")),
+    ),
+    Plainer((" be noted", " be said", " be mentioned", " be pointed", " be added", " be recorded", " be known", " be admitted", " be stated"), r"(?:^|(?<=[.!?;,] ))(?P<x>(?:(?:and|but),? )?(?:it|this) (?:should|must|has to|needs to|ought to|is to|may|might|can) (?:also |perhaps )?be (?:noted|said|mentioned|pointed out|added|recorded|known|admitted|stated)(?: here)?(?:,? that|[,:])? )", (("x", ""),)),
+    Plainer((" want to say", " wanted to say"), rf"(?P<x>{_I} (?:just|only) (?:want|wanted|wish) to say(?: that)? )", (("x", ""),)),
+    Plainer(("if you ",), rf"(?P<x>if you (?:look|go|check|see|come|pass|have a look|take a look|get up)(?: (?:at|over to|closely|to|by|on))* (?P<p>{_NAMED}),? you(?:'ll| will| would| can| may)? (?:see|find|notice)(?: that)? (?:it|she))(?![\w'])", (("x", r"\g<p>"),)),
+    Plainer(("much as ",), rf"(?:^|(?<=[.!?;] ))(?P<x>much as {_I}(?:'d| would| should)?(?: [\w']+){{1,6}}, )", (("x", ""),)),
+    # --- what he wished and could not do
+    *(
+        Plainer((f"to {act}", f"of {doing}"), rf"(?P<x>{_I} ?(?:had|have|was|were|'d|'ve)? ?(?:{_WISHED}) (?:to {act}|of {doing}))(?= [^.?!]{{1,30}}[,.;] (?:but|however|though|only)[, ]+(?:{_I}|there|the|time|it) (?:ran out|did not|didn't|couldn't|could not|was not|wasn't|never|were not|had to (?:leave|go|stop)))", (("x", f"i didn't {act}"),))
+        for act, doing in (("tape", "taping"), ("staple", "stapling"), ("rub", "rubbing"), ("wipe", "wiping"), ("trim", "trimming"))
+    ),
+    Plainer((" unable to ",), rf"(?P<x>{_I} (?:was|were|am|are|have been|'m|'re) unable to) (?=tape|staple|rub|wipe|trim|put|get|install|fit|reach|bend|patch|close)", (("x", "i couldn't"),)),
+    Plainer(("impossible to", "not possible to", "not practical to"), r"(?P<x>(?:it )?(?:proved|was|turned out|is|proved to be)(?: to be)? (?:impossible|not possible|not practical) to (?P<v>fit|install|place|put)) (?=(?:the |any )?(?:turning )?vanes)", (("x", "i couldn't put"),)),
+    Plainer((" shall ",), r"(?:will|it|that|this|they|we|i|tape|\w+) (?P<x>shall)(?= (?:be|not|have|get|do|tape|staple|rub|put|finish|come|go))", (("x", "will"),)),
+    *(
+        Plainer((f"{doing} of",), rf"(?P<x>(?:the )?{doing}(?: down)? (?:of|on) (?P<p>{_NAMED}) (?:has|have|was|is|had)(?: been)? (?:left|put off|postponed|deferred|held)(?: over)? (?:for|to|till|until)(?: the)? {_WHEN})(?![\w'])", (("x", rf"\g<p> will be {done} tomorrow"),))
+        for doing, done in _OF_ACTS[:5]
+    ),
+    *(
+        Plainer((f"{doing} of", f"{doing} down of"), rf"(?P<x>(?:the )?{doing}(?: down)? (?:of|on) (?P<p>{_NAMED}) (?:has not been|was not|hasn't been|wasn't|never got|is not|isn't|could not be|couldn't be) (?:done|carried out|completed|performed|finished|attended to|started|begun))(?![\w'])", (("x", rf"\g<p> was not {done}"),))
+        for doing, done in _OF_ACTS[:5]
+    ),
+    Plainer(("hence ", "therefore ", "thus "), r"(?P<x>(?:and )?(?:hence|therefore|thus))(?= (?:they|it|there|the|i|we|no)(?![\w']))", (("x", "so"),)),
+    Plainer(("if i may:", "if i might:"), r"(?P<x>,? if i (?:may|might))(?=:)", (("x", ""),)),
     Plainer(("please ", "kindly "), r"(?:^|(?<=[.!?;] )|(?<=, ))(?P<x>(?:please|kindly)(?: (?:do|also|just|kindly|please))? (?:note|be advised|be aware|be informed|take note|be so kind as to note|take notice)(?: (?:here|also))?(?:,? that|[,:])? )", (("x", ""),)),
     Plainer(("to ",), rf"(?:^|(?<=[.!?;,] ))(?P<x>(?:(?:but|and|so|now|sir|hello|hi),? )?{_I}(?:'d| would| should| wish| want| need| have| must| just| am| 'm|'m| felt| feel)(?: (?:also|just|like|only|only want|sorry|obliged|bound|glad|happy|pleased|writing|calling|here|afraid|wish))*(?: to)? {_SAY}{_AT_ONCE}{_THAT})(?=\S)", (("x", ""),)),
     Plainer(("you should", "you ought", "you must", "you need", "you might", "you may", "you'd better", "you will want", "you'll want"), r"(?:^|(?<=[.!?;,] ))(?P<x>(?:(?:and|but|also),? )?you(?:'d| should| ought to| must| need to| might(?: want| like)? to| may(?: want| like| wish)? to| will want to|'ll want to)(?: (?:also|like to|better|probably))* (?:know|be aware|be told|be informed)(?! (?:better|if|what|how|who|about|the|when)(?![\w']))(?:,? that|[,:])? )", (("x", ""),)),

@@ -14,7 +14,36 @@ _TICK = r"(?:yes|no|y|n|ok|done)"
 _NUMBER = r"(?:\d+(?:[ -]\d+/\d+|/\d+|\.\d+)?|(?:(?:an?|one|three|five) )?(?:half|quarters?|eighths?)|one|two|three)"
 _TODO = r"(?:open(?: items?)?|remaining|outstanding|left|still open|incomplete|balance|punch(?: list)?|remainder|not done|still to do|todo|to complete)"
 
+_I_ = r"(?:i|we)"
+_KIND = r"(?:straight|elbow|tee|wye|transition|offset|end cap|plenum)"
+_NAMED = rf"(?:the )?{_KIND} (?:number )?[\w-]+"
+_LABEL = r"(?:(?:staple|tape|turning|board|low|groove|cross|facing|joint) )?(?:size|vanes|staples?|stapled|tape|taped|closure|rubbed|damage|gaps?|angle|length|run|board|notes?|remarks?|step|leg|spacing|width|type|kind|turn|trimmed|wiped|tabs|flap|inlet|outlet|thickness|repaired|fastened|sealed|status)"
+_DEEDS = (("rub(?:bing)?(?: down)?", "rubbed"), ("taping|tape", "taped"), ("stapling", "stapled"), ("trimming", "trimmed"), ("wiping", "wiped"))
+
 ENGLISH_FILLED_IN = (
+    # --- labels one behind the other, without a sign between them
+    Plainer((": ",), rf"[\w/\"'.-]*[\w/\"'](?P<x> )(?={_LABEL}: ?[\w\"])", (("x", ". "),), unless=r"^[^:]*:[^:]*$"),
+    # --- the number before the kind
+    Plainer(
+        ("straight", "elbow", "tee", "wye", "transition", "offset", "end cap", "plenum"),
+        rf"(?:^|(?<=[.,;] )|(?<=hey )|(?<=boss )|(?<=ok )|(?<=so )|(?<=yo )|(?<=the )|(?<=my ))(?P<x>(?:#|no\.? )?(?P<n>(?!(?:90|45|60|30|22)(?!\d))\d{{1,3}}) (?P<k>{_KIND}))(?= (?:has|is|was|got|needs|still|stapled|taped|not|no|with|w/|done|hung|ain't|isn't|hasn't|untaped|unstapled|vanes|\d+ ?x|duct ?tape|used|cloth|run)(?![\w'])|[,:]| -|$)",
+        (("x", r"\g<k> \g<n>"),),
+        unless=rf"{_KIND} #?\d|\d (?:{_KIND}|cap|collar)(?![\w']).*\d (?:{_KIND}|cap|collar)(?![\w'])",
+    ),
+    # --- "rubbing of tape on tee 5: not done"
+    *(
+        Plainer(("not done", "none", "pending", "not yet", "skipped", "missing", "not started", ": no", ", no"), rf"(?P<x>(?:the )?(?:{deed})(?: of (?:the )?tape)? (?:of|on|for|in) (?P<p>{_NAMED}) ?[:,] ?(?P<v>not done|none|no|skipped|missing|(?P<l>not yet|pending|not started|to do|later))){_ENDS}", (("x", rf"\g<p>: {done}: \g<v>"),))
+        for deed, done in _DEEDS
+    ),
+    # --- of two pieces
+    Plainer(("no tape", "no vanes", "no staples"), rf"(?P<x>(?:(?:there's|there is|ain't|there ain't|got|i put|there was) )?no (?P<t>tape|staples|vanes) (?:on|in) (?:either )?(?P<k>{_KIND})s? (?P<a>\d+) (?:or|nor|and|or on|and on) (?P<b>\d+))(?! ?(?:inch|feet|foot|by|x|side|\"|'|of))(?![\w'])", (("x", r"no \g<t> on \g<k> \g<a>. no \g<t> on \g<k> \g<b>"),)),
+    Plainer(("no tape", "no vanes", "no staples"), rf"(?P<x>(?:(?:there's|there is|ain't|there ain't|got|i put|there was) )?no (?P<t>tape|staples|vanes) (?:on|in) (?:either )?(?P<k>{_KIND}) (?P<a>[\w-]+) (?:or|nor|and) (?P<l>{_KIND}) (?P<b>[\w-]+))(?= (?:yet|either|neither)|[.,;!]|$)", (("x", r"no \g<t> on \g<k> \g<a>. no \g<t> on \g<l> \g<b>"),)),
+    Plainer(("neither ",), rf"(?P<x>neither (?P<k>{_KIND}) (?P<a>[\w-]+) nor (?P<l>{_KIND}) (?P<b>[\w-]+) (?:is|was|has been|got|are|were) (?P<d>taped|stapled|rubbed(?: down)?|trimmed|wiped))(?![\w'])", (("x", r"\g<k> \g<a> is not \g<d>. \g<l> \g<b> is not \g<d>"),)),
+    # --- the thing of the piece, and what became of it
+    Plainer(("vanes for", "vanes of", "tape for", "tape of", "staples for"), rf"(?P<x>(?:the )?(?:turning )?(?P<t>vanes|tape|staples) (?:for|of) (?P<p>{_NAMED})(?P<r>[^.?!]{{0,36}}?),? (?P<v>(?:have|has) (?:not|never)|haven't|hasn't|didn't|did not|never|aren't|isn't|weren't|wasn't|(?:are|is|were|was) (?:not|missing|still missing|on order|on backorder|backordered|late)|won't))(?![\w'])", (("x", r"\g<p>\g<r>, the \g<t> \g<v>"),)),
+    # --- so many sides, and at once why
+    Plainer((" only ",), r"sides? only(?P<x>) (?=(?:can't|cant|couldn't|couldnt|could not|cannot|cause|because|no room|wall|pipe|beam|not enough|ran out|didn't|too)(?![\w']))", (("x", ","),)),
+    Plainer((" washers", " screws"), r"(?:equipment connection|damper sleeve|access door) (?:\d+|[a-z]+)(?P<x>) (?=(?:washers|screws)(?![\w']))", (("x", ","),)),
     # --- the piece
     Plainer(("id", "nr", "ref", "label", "unit"), r"(?:^|(?<=\n))(?P<x>(?:(?:piece|fitting) )?(?:id|nr|ref|label|unit)(?: ?no)?[.:#]* ?#?)(?=\d+(?![\w/\"-]|\.\d| is(?![\w'])))", (("x", "mark: "),)),
     # --- what closes and what fastens
@@ -38,6 +67,17 @@ ENGLISH_FILLED_IN = (
     # --- in a message, without signs
     Plainer((" tbd", " tba"), r"(?:vanes|tape|taping|staples|rub|rubbing|trim)(?P<x> tb[da])(?![\w'])", (("x", ": to do"),)),
     Plainer((" cloth", " duct", " masking"), rf"taped? (?:with|w/|w|using) (?P<x>cloth|duct|masking|gray|grey){_ENDS}", (("x", r"\g<x> tape"),)),
-    Plainer((" rub ", " rub,"), rf"taped(?P<x>,? ?(?:but )?(?:rub|rubbing|rub down) (?=(?:{_LATER}|tomorrow|later|monday|tuesday|wednesday|thursday|friday|next week|after lunch|in the morning|tonight)(?![\w'])))", (("x", ", still have to rub "),)),
+    Plainer((" rub", " squeegee"), rf"(?:taped|tape(?: is|'s)? on|stapled)(?P<x>,? ?(?:but )?(?:rub|rubbing|rub down|squeegee|squeegeeing) (?=(?:it )?(?:{_LATER}|tomorrow|later|monday|tuesday|wednesday|thursday|friday|next week|after lunch|in the morning|tonight)(?![\w'])))", (("x", ", still have to rub "),)),
+    Plainer((" yet just ", " yet only "), r"no(?:t)? [a-z]+(?: [a-z]+)? yet(?P<x>) (?=(?:just|only) )", (("x", ","),)),
+    Plainer(("spacing",), rf"(?P<x>(?:staple )?spacing(?:'s| is|s)? (?:off|wide|too wide|wrong|out|bad),? (?:(?:like|about|it's|at|is) )*)(?={_NUMBER}(?: ?in(?:ch(?:es)?)?|\")?{_ENDS})", (("x", "stapled every "),), unless=r"hanger|screw|tabs"),
+    Plainer((" on staples", " on the staples"), r"(?P<x>(?:did|went|go|ran|shot|used|put|doing|at|with) (?P<n>two|three|four|five|\d)(?:'s|s|es) on (?:the |my )?staples)(?![\w'])", (("x", r"stapled every \g<n>"),)),
+    Plainer(("not tight",), rf"(?P<x>not tight,? )(?={_NUMBER}(?: ?in(?:ch(?:es)?)?|\")?{_ENDS})", (("x", "gap of "),)),
+    Plainer(("181",), r"(?P<x>)(?:1|2|3|2\.5|2[ -]1/2|two|three|two and a half)(?: ?in(?:ch)?\.?|\"|-inch)? 181 ?-?a-?[ph](?![\w'])(?! (?:leg|staple))", (("x", "taped with "),), unless=r"tap[ei]|tpd|tpe"),
+    Plainer((" heat", " warm", " torch"), r"(?:\d+ ?(?:f|degrees?|deg|°f?)|cold|degrees?)(?![\w'])[^.;!?]{0,24}?(?P<x>no heat|without heat|no warm(?:ing|[- ]up)?|not warmed|no torch|no heat gun)(?![\w'])", (("x", "not preheated"),)),
+    Plainer((" not sides", " not the sides", " not on the sides", "not the top", "not top"), r"(?P<x>(?P<d>stapled|taped|rubbed) (?:on |at )?(?:the )?(?:top and(?: the)? bottom,? (?:but |and )?not (?:on )?(?:the )?sides|sides,? (?:but |and )?not (?:on )?(?:the )?top (?:and|or)(?: the)? bottom))(?=[.,;!]|$)", (("x", r"\g<d> on two sides"),)),
+    *(
+        Plainer((f"before i {act}", f"before we {act}", f"before {doing}", f"before i could {act}", f"before we could {act}", "before i got", "before we got"), rf"(?:left|went home|quit|knocked off|had to (?:go|leave|stop|run)|ran out of (?:time|day|daylight)|got (?:pulled|called|sent)(?: (?:off|away|home))?|called away|stopped|shut (?:us|it) down|lunch)(?P<x> before (?:{_I_} (?:could |ever |even |had )?(?:{done}|{act})|{doing}|{_I_} got (?:to |around to )?(?:{act}|{doing}))(?: it)?){_ENDS}", (("x", f", it is not {done}"),))
+        for act, doing, done in (("tape", "taping", "taped"), ("staple", "stapling", "stapled"), ("rub", "rubbing", "rubbed"), ("trim", "trimming", "trimmed"), ("wipe", "wiping", "wiped"))
+    ),
     Plainer(("out of tape", "outta tape", "out of staples", "outta staples"), rf"(?:ran|run|all|we're|i'm|is|was) (?:out of|outta|outa) (?P<t>tape|staples)(?P<x>[,.;]? (?:so )?(?:just |only )?(?:stapled|taped)(?: (?:only|is all))?){_ENDS}", (("x", r"\g<x>, no \g<t>"),)),
 )

@@ -20,10 +20,14 @@ _COUNT = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:
 _DENIES = r"(?:ain't|haven't|hasn't|didn't|don't|never|have not|has not|did not)"
 
 ENGLISH_MOUTHS = (
+    Plainer(("plumb", "dang", "darn", "damn", "doggone", "dadgum", "frick", "freak", "frigg", "fuck", "bloody", "stinkin"), r"(?P<x>(?:plumb|dang|darn|damn|doggone|dadgum|frickin'?|frigging|freakin'?|freaking|friggin'?|fuckin'?|fucking|goddamn|bloody|stinkin'?|stinking) )(?!near|sure|nail)(?=[a-z])", (("x", ""),)),
+    Plainer((" near", "nigh"), r"(?P<x>(?:damn|darn|dang|dern|pert|purt|pretty|mighty|goddamn)[- ](?:near|nigh)|near about|near 'bout|nigh on(?:to)?)(?= (?:all |completely |finished |done )?(?:taped|stapled|rubbed|trimmed|wiped|finished|done|sealed))", (("x", "almost"),)),
     # --- a piece that is "she": what is on her is on it, and she is no woman who taped
     Plainer(("she ", "she's "), r"(?P<x>she)(?= (?:ain't|don't|doesn't|didn't|hasn't|isn't|wasn't|has|had|is|was|got|never got|never had|needs?|wants)(?![\w'])[^.?!;,]{0,40}? (?:on|in|inside|to|for) her(?![\w'])(?! (?:piece|own|\w+ (?:straight|elbow))))", (("x", "it"),)),
     Plainer((" on her", " in her", " inside her"), rf"she(?:'s)? [^.?!;,]{{1,50}}? (?:on|in|inside) (?P<x>her){_ENDS}", (("x", "it"),)),
     Plainer(("she's ", "she is ", "she got "), r"(?P<x>she)(?:'s| is| got)(?= (?:all |good |done |just |only |still |not |already |been |pretty much |real |well |got |half )*(?:un)?(?:taped|stapled|rubbed|sealed|trimmed|wiped|hung|tight|buttoned|closed|wet|soaked|torn|missing|short|lacking|open|bare|ready|finished)(?![\w'])(?! (?:the|it|that|this|my|his|all the|number|straight|elbow|tee|collar|\d)))", (("x", "it"),)),
+    Plainer((" in him", " inside him", " in her"), r"(?P<x>he|she)(?P<v>'s got| has got| has| got|'s|'s gotten)(?= (?:no|not a|not any|without|nary)[^.?!;,]{1,24} (?:in|inside) (?P<y>him|her)(?![\w']))", (("x", "it"), ("v", " has"), ("y", "it"))),
+    Plainer(("she ",), r"(?P<x>she)(?= (?:don't|doesn't|won't|didn't|ain't|isn't) (?:\w+ )?(?:pull|sit|fit|close|butt|seat|line|meet|lay|lie|hold|tight|snug)(?:ing)?(?![\w']))", (("x", "it"),)),
     # --- no and no are one no
     Plainer((" no ", " nary "), rf"(?P<x>(?:ain't|don't|doesn't|didn't|hasn't|haven't|hadn't|never) (?:hardly |really |even )?(?:got|have|had|has|see|show|find) (?:no|nary|nary a)(?: (?:kind|sort) of)?) {_HARM}", (("x", "has no"),)),
     *(
@@ -47,6 +51,19 @@ ENGLISH_MOUTHS = (
     Plainer(("miss", "lack"), r"(?<!n't )(?<!not )(?<!never )(?<!to )(?<!you )(?<!will )(?P<x>(?:(?:it|this|she|this one|still) )?(?:is |was |have |has )?(?:miss|misses|lack|lacks|lacking|missing)(?: of)?(?: (?:the|some|its|any|a))? )(?P<t>tape|mastic|staples?|vanes?)(?= (?:in|on|at|of|one|the|two|three|all|inside|for|yet|still|to)(?![\w'])|[.,;!]|$)(?! (?:on|at) (?:site|the (?:site|job|shop|truck)))", (("x", "no "),), unless=r"missing (?:tape )?(?:gun|measure)|a little|just missing"),
     Plainer(("lack",), rf"(?<!for )(?<!any )(?P<x>(?:is )?lack(?:ing)? of )(?={_THING}(?![\w']))", (("x", "no "),)),
     Plainer((" lack", " miss"), r"(?P<x>(?:only )?(?:the )?(?P<t>tape|mastic|staples?|vanes?) (?:only )?(?:(?:is|are|was) )?(?:lack|lacks|miss|misses|lacking)(?: yet| still)?)(?=[.,;!]|$| (?:in|on|at|of|one|inside|for)(?![\w']))", (("x", r"no \g<t>"),)),
+    Plainer((" zero", " none", " nothing", " no"), rf"(?P<x>(?:{_I} )?(?:(?:did|do|make|made|put|have|had|get|got) )?(?:the )?(?P<t>(?:turning )?vanes?|staples?|tape|rub|mastic) (?:zero|nothing|none|no)){_ENDS}(?!, (?:mastic|stapled?|taped?|yes)(?![\w']))", (("x", r"no \g<t>"),)),
+    Plainer((" me not ", " us not ", " me no ", " us no "), rf"(?P<x>(?:they )?(?:give|gave|bring|brought|send|sent) (?:me|us) (?:not|no)(?: (?:the|any))?) (?={_THING}(?![\w']))", (("x", "i have no"),)),
+    Plainer(("wait",), r"(?:is |are |am |still )?wait(?:s|ing)?(?P<x>) (?=(?:the |its |my )?(?:turning )?(?:vanes?|tape|staples)(?![\w']))", (("x", " for"),)),
+    Plainer(("want to be", "wants to be"), rf"(?:{_PIECE}|it|she|this one|this),? (?P<x>wants? to be)(?= (?:still )?(?:taped|stapled|rubbed|wiped|trimmed|patched|fixed|sealed))", (("x", "needs to be"),)),
+    *(
+        Plainer((f" and {act}",), rf"(?:have to|got to|gotta|need to|going to|gonna|will|'ll|should) (?P<x>(?:get|go|come|climb|crawl|head|run|circle)(?: (?:back|up|down|over|around|in|on|out|to|there|here|it))* and )(?={act}(?![\w']))", (("x", ""),))
+        for act, _ in _ACTS[:5]
+    ),
+    Plainer(("the only thing", " is all "), r"(?P<x>(?:the )?(?P<t>tape|taping|vanes?|staples|rubbing|rub)(?:'s| is| are|s) (?:the only things?|all)(?: that)?(?: (?:it's|it is|she's|that's|is|are|it|she))? (?:missing|wanting|lacking|left|needed|short|wants|needs|lacks|wantin'|missin'|lackin'|left to do))(?![\w'])", (("x", r"still needs \g<t>"),)),
+    *(
+        Plainer(("nobody say", "nobody can say", "no one can say", "nobody claim", "nobody tell"), rf"(?P<x>(?:(?:can't|ain't) nobody(?: gonna)?|nobody can|no one can|can't anybody|nobody's gonna) (?:say|claim|tell (?:you|me|us))(?: that)? {_I} (?:didn't|never|forgot to|did not) {act}(?:d|ped|bed)?)(?![\w'])", (("x", f"i {done}"),))
+        for act, done in _ACTS[:5]
+    ),
     # --- what he forgets is what he forgot
     Plainer(("forget", "forgot"), rf"(?P<x>{_I} (?:also )?(?:forget|forgot|forgotten)(?:(?: to)? (?:put|place|install|insert|do|make|apply)(?: in)?)?(?: (?:the|my|some|any))? (?P<t>{_THING}))(?! (?:gun|measure|at|that|was|were|is|are|if|how|which|what|width|number))(?![\w'])", (("x", r"i forgot the \g<t>"),)),
     Plainer((" i forg", " we forg"), rf"(?P<x>(?:the )?(?P<t>tape|staples?|vanes?),? {_I} (?:forget|forgot)(?: (?:it|them|inside|in|on|to|put|place|install)){{0,4}}){_ENDS}", (("x", r"i forgot the \g<t>"),)),
@@ -75,6 +92,16 @@ ENGLISH_MOUTHS = (
     Plainer((" gap", " open"), rf"(?:^|(?<=[.,;] ))(?:(?:but|and|so|only) )?(?P<x>(?:with|against|at|by|between (?:it|she|her|he|him|this|this one|that) and|(?:the )?joint (?:with|to|at)) (?:the )?(?:number |straight |piece |no\.? )?(?:\d+|{_COUNT}) )(?=(?:the joint )?(?:is|there's|there is|has|have|{_I} have|got|it's|it has|we have)(?: (?:a|one|little|small|some|an|about))* (?:gap|open|space|{_COUNT}|\d))", (("x", ""),)),
     # --- a side that is spaced otherwise
     Plainer((" side", " back", " bottom", " top"), r"(?:every|each|stapled?) (?:two|2)(?: inch(?:es)?)?(?P<x>,? (?:and |but |only |except )*(?:in |on )?(?P<s>(?:one|the (?:back|top|bottom|left|right|other|last)) side|the (?:back|top|bottom|left|right)),?(?: is| are| it's| i put| have)?(?: (?:at|every|each|in))? (?P<n>three|four|five|six|3|4|5|6)(?: inch(?:es)?)?)(?=[.,;!]|$| because| apart)", (("x", r" but \g<s> every \g<n>"),)),
+    Plainer((" like",), r"(?!(?:looks?|looked|looking|feels?|sounds?|you|would|i|they|we|something|it's|that's|what's|is|was)(?![\w']))[\w'-]*\w(?P<x>,? like)(?=[.,;!]|$)", (("x", ""),)),
+    Plainer(("dust", "dirt"), rf"(?P<x>(?:the )?(?:dust|dirt),? {_I} (?:didn't|did not|no|not|never|don't) (?:take|took|get|got|remove|removed|clean|cleaned|wipe|wiped|brush|blow)(?: (?:it|away|off|out|first|before))*)(?=[.,;!]|$)", (("x", "i didn't wipe it"),)),
+    Plainer(("dust", "dirt"), rf"(?P<x>{_I} (?:didn't|did not|no|not|never|don't) (?:take|took|get|got|remove|removed|clean|cleaned|wipe|brush)(?: (?:away|off|out))? the (?:dust|dirt)(?: (?:away|off|out|first|before))*)(?=[.,;!]|$| before)", (("x", "i didn't wipe it"),)),
+    Plainer(("tape for", "tape of"), r"(?P<x>tape (?:for|of)(?: the)? (?P<k>masking|duct|cloth|packing))(?![\w'])", (("x", r"\g<k> tape"),)),
+    Plainer(("where's ", "where is ", "where are "), r"(?P<x>where(?:'s| is| are) (?:the |my |its )?(?P<t>tape|vanes|staples)(?: at)?\? (?:(?:well|it|they|she),? )*(?:ain't|isn't|aren't|not|nowhere)(?: (?:there|here|on|in|on it|in it|on there))?)(?=[.,;!]|$)", (("x", r"no \g<t>"),)),
+    Plainer(("tape and staple", "staple and tape"), rf"(?<!to )(?:finish|finished|done|made|ready|complete)(?: (?:it|both|all|them|good))*,? (?P<x>(?:(?P<a>tape and staple)|staple and tape)){_ENDS}", (("x", "taped and stapled"),), unless=r"need|have to|still|must|will|going to|gonna|tomorrow|left"),
+    # --- measures and places said short
+    Plainer((" eight",), r"(?:legs?|staples?|gap|tear|hole|rip|open|crack)[^.,;]{0,24}? (?P<x>(?P<n>three|five|seven) eight)(?= inch|[.,;]|$| long| wide)", (("x", r"\g<n> eighths"),)),
+    Plainer((" eight ",), r"(?P<x>(?P<n>three|five|seven) eight) (?=(?:inch )?(?:legs?|staples?|gap|tear|hole))", (("x", r"\g<n> eighths"),)),
+    Plainer(("top of roof", "top of the roof", "top the roof"), r"(?P<x>(?:on|in|to)(?: the)? top (?:of )?(?:the )?roof)(?! (?:deck|truss|joist))", (("x", "on the roof"),)),
     # --- whose it is
     Plainer((" not me", " not us", " not i", "i not ", "i no ", "we not ", "we no "), r"(?:^|(?<=[.;,] ))(?P<x>(?:my|the|a|one|our) (?:\w+ )?\w+(?:,? (?:he|she|they|who))?) (?P<y>make|made|makes|do|did|does|build|built|cut|hang|hung|stapled?|taped?)(?= [^.?!;]{1,40}, not (?:me|us|i)(?![\w']))", (("x", "somebody"), ("y", "made"))),
     Plainer((" not make", " no make", " not do", " no do", " not build", "didn't make", "didn't build"), rf"(?P<x>{_PIECE}(?:,? (?:it |that )?{_I} (?:did )?(?:not|no|didn't) (?:make|made|do|did|build|built)(?: (?:it|this one))?,? (?:it )?is (?:from|of) ))(?=(?:the |my )?(?:other|another|night|day|second|first|next|different))", (("x", "somebody else's, from "),)),

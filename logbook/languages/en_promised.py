@@ -17,11 +17,12 @@ _WORK = r"(?:tape|taping|vanes?|staples?|stapling|rub|rubbing|rub down|trim|trim
 
 # right behind an act that was denied: when it will be done
 ENGLISH_PROMISE = (
-    rf"(?: yet)?(?: (?:on|in|at|of|for) (?:it|there|them|now|this one|the [a-z]+(?: side)?))?[,.;]? (?:(?:and|but|so|which|this|that|it|they|those) )*"
-    rf"(?:(?:{_I} ?{_WILL}|{_WILL}|{_I}|they ?{_WILL}|they) {_DOING}{_THAT} {_TIME}|{_DOING}{_THAT} {_TIME}|go in {_TIME}|(?<=[,.;] ){_TIME}(?: {_I}(?: ?{_WILL})? {_DOING}{_THAT})?|(?<=but ){_TIME}|(?:still |yet |left )?to (?:do|be done|come)|to follow)(?=[.,;!]|$)"
+    rf"(?: yet)?(?: (?:on|in|at|of|for) (?:it|there|them|now|this one|the [a-z]+(?: side)?))?(?:[,.;]| ?[-\u2013\u2014])? (?:(?:and|but|so|which|this|that|it|they|those) )*"
+    rf"(?:(?:{_I} ?{_WILL}|{_WILL}|{_I}|they ?{_WILL}|they) {_DOING}{_THAT} {_TIME}|{_DOING}{_THAT} {_TIME}|go in {_TIME}|(?:(?<=[,.;] )|(?<=[-\u2013\u2014] )){_TIME}(?: {_I}(?: ?{_WILL})? {_DOING}{_THAT})?|(?<=but ){_TIME}|(?:still |yet |left )?to (?:do|be done|come)|to follow)(?=[.,;!]|$)"
 )
 
 ENGLISH_PROMISED = (
+    Plainer(("after the ",), r"after(?P<x> the) (?:lunch|break|dinner|coffee|supper)(?![\w'])", (("x", ""),)),
     # --- not done yet
     Plainer(("untaped yet", "unstapled yet", "unrubbed yet"), r"(?P<x>un(?P<d>taped|stapled|rubbed) yet)(?![\w'])", (("x", r"not \g<d> yet"),)),
     Plainer(("not in yet",), r"vanes(?: are)? (?P<x>not in) yet(?![\w'])", (("x", "not installed"),)),
@@ -34,7 +35,7 @@ ENGLISH_PROMISED = (
     Plainer((" left", " remain"), rf"(?P<x>(?:only |just )(?:the )?(?P<t>{_WORK}) (?:is |are )?(?:left|remains?|missing)){_ENDS}", (("x", r"still have to do: \g<t>"),)),
     Plainer(("still ",), rf"(?P<x>still the )(?=(?:tape|taping|vanes|staples|stapling|rubbing){_ENDS})", (("x", "still have to do: "),)),
     # --- the thing first: "tape, I do that Monday", "the tape I didn't", "tape I make only half"
-    Plainer((" i ", " we ", " i'll", " we'll"), rf"(?:the )?{_WORK}(?P<x>,? {_I}(?: ?{_WILL})? (?:do|make|finish|get to|handle|take care of|attend to)(?: (?:it|that|them|this))? )(?={_TIME}{_ENDS})", (("x", " "),)),
+    Plainer((" i ", " we ", " i'll", " we'll"), rf"(?:the )?{_WORK}(?P<x>,? {_I}(?: ?{_WILL})? (?:do|make|finish|get|get to|handle|take care of|attend to)(?: (?:it|that|them|this))? )(?={_TIME}{_ENDS})", (("x", " "),)),
     Plainer((" i ", " we "), rf"(?P<x>(?:the )?(?P<t>tape|staples?|vanes?|rub),? {_I} (?:did not|didn't|don't|do not|not|no|haven't)){_ENDS}", (("x", r"no \g<t>"),)),
     *(
         Plainer((" half",), rf"(?P<x>(?:the )?(?:{act}|{doing})(?:,? {_I} (?:make|made|do|did|put))?(?: (?:is|only|just|like|about))* half(?: (?:done|way|of it|finished|the way))?){_ENDS}", (("x", f"half {done}"),))
