@@ -22,7 +22,7 @@ _DEEDS = (("rub(?:bing)?(?: down)?", "rubbed"), ("taping|tape", "taped"), ("stap
 
 ENGLISH_FILLED_IN = (
     # --- labels one behind the other, without a sign between them
-    Plainer((": ",), rf"[\w/\"'.-]*[\w/\"'](?P<x> )(?={_LABEL}: ?[\w\"])", (("x", ". "),), unless=r"^[^:]*:[^:]*$"),
+    Plainer((": ",), rf"(?!(?:sides?|w/|with|no|not|the|staple|tape|turning|board|low|groove|cross|facing|joint|all|is|are|was) )[\w/\"'.-]*[\w/\"'](?P<x> )(?={_LABEL}: ?[\w\"])", (("x", ". "),), unless=r"^[^:]*:[^:]*$"),
     # --- the number before the kind
     Plainer(
         ("straight", "elbow", "tee", "wye", "transition", "offset", "end cap", "plenum"),
@@ -64,6 +64,12 @@ ENGLISH_FILLED_IN = (
     Plainer((" in. ",), r"\d (?P<x>in\.)(?= (?:tape|closure|stapl|board|leg|spacing|rub|vanes|gap|width|screws|clinch|turn|angle|damage|facing)[a-z]*(?: (?:width|leg|spacing|type|thickness|down))?(?: ?[:=]| - | \d))", (("x", "inches."),)),
     # --- what is still open
     Plainer(("open", "remain", "outstanding", "left", "incomplete", "balance", "punch", "not done", "to do", "todo", "to complete"), rf"{_BEGINS}(?P<x>{_TODO}(?: ?[:=] ?| - ))(?=(?:the )?(?:tape|taping|rub|staple|stapling|vanes|trim|bend|wipe|mastic|seal)[a-z]*(?![\w']))", (("x", "still have to do: "),)),
+    Plainer(("/4",), r"(?P<x>(?:tape|taped|taping|tpd|tape job) ?[:=-]? ?(?P<n>[123])/4)(?=[.,;)]|$| (?:sides?|done|not|rub|stap|stpl)[a-z]*)(?! sides? (?:taped|rubbed))", (("x", r"taped \g<n> sides"),)),
+    *(
+        Plainer(("%", "percent"), rf"(?P<x>(?:{act}|{done}|{doing}) ?[:=-]? ?(?:(?:about|like|maybe|only|is|at) )*[1-9]\d? ?(?:%|percent)(?: (?:done|complete|finished|of the way))?|[1-9]\d? ?(?:%|percent) {done})(?!\d)", (("x", f"half {done}"),))
+        for act, doing, done in (("tape", "taping", "taped"), ("staples?", "stapling", "stapled"), ("rub", "rubbing", "rubbed"))
+    ),
+    Plainer(("step=", "step =", "step:", "step :"), r"step(?P<x> ?[:=] ?(?P<w>out|in))(?=[.,;/)]|$)", (("x", r" \g<w>side"),)),
     # --- in a message, without signs
     Plainer((" tbd", " tba"), r"(?:vanes|tape|taping|staples|rub|rubbing|trim)(?P<x> tb[da])(?![\w'])", (("x", ": to do"),)),
     Plainer((" cloth", " duct", " masking"), rf"taped? (?:with|w/|w|using) (?P<x>cloth|duct|masking|gray|grey){_ENDS}", (("x", r"\g<x> tape"),)),
@@ -71,12 +77,12 @@ ENGLISH_FILLED_IN = (
     Plainer((" yet just ", " yet only "), r"no(?:t)? [a-z]+(?: [a-z]+)? yet(?P<x>) (?=(?:just|only) )", (("x", ","),)),
     Plainer(("spacing",), rf"(?P<x>(?:staple )?spacing(?:'s| is|s)? (?:off|wide|too wide|wrong|out|bad),? (?:(?:like|about|it's|at|is) )*)(?={_NUMBER}(?: ?in(?:ch(?:es)?)?|\")?{_ENDS})", (("x", "stapled every "),), unless=r"hanger|screw|tabs"),
     Plainer((" on staples", " on the staples"), r"(?P<x>(?:did|went|go|ran|shot|used|put|doing|at|with) (?P<n>two|three|four|five|\d)(?:'s|s|es) on (?:the |my )?staples)(?![\w'])", (("x", r"stapled every \g<n>"),)),
-    Plainer(("not tight",), rf"(?P<x>not tight,? )(?={_NUMBER}(?: ?in(?:ch(?:es)?)?|\")?{_ENDS})", (("x", "gap of "),)),
-    Plainer(("181",), r"(?P<x>)(?:1|2|3|2\.5|2[ -]1/2|two|three|two and a half)(?: ?in(?:ch)?\.?|\"|-inch)? 181 ?-?a-?[ph](?![\w'])(?! (?:leg|staple))", (("x", "taped with "),), unless=r"tap[ei]|tpd|tpe"),
+    Plainer((" tight",), rf"(?P<x>(?:not|no) (?:very |so |too )?tight,? )(?={_NUMBER}(?: ?in(?:ch(?:es)?)?|\")?{_ENDS})", (("x", "gap of "),)),
+    Plainer(("181",), r"(?P<x>)(?:1|2|3|2\.5|2[ -]1/2|two|three|two and a half)(?: ?in(?:ch)?\.?|\"|-inch)? 181 ?-?a-?[ph](?= on (?:the |a )?(?:1|2|1\.5|one|two)[- ]?(?:in(?:ch)?|\") ?(?:board|brd))", (("x", "taped with "),), unless=r"tap[ei]|tpd|tpe"),
     Plainer((" heat", " warm", " torch"), r"(?:\d+ ?(?:f|degrees?|deg|°f?)|cold|degrees?)(?![\w'])[^.;!?]{0,24}?(?P<x>no heat|without heat|no warm(?:ing|[- ]up)?|not warmed|no torch|no heat gun)(?![\w'])", (("x", "not preheated"),)),
     Plainer((" not sides", " not the sides", " not on the sides", "not the top", "not top"), r"(?P<x>(?P<d>stapled|taped|rubbed) (?:on |at )?(?:the )?(?:top and(?: the)? bottom,? (?:but |and )?not (?:on )?(?:the )?sides|sides,? (?:but |and )?not (?:on )?(?:the )?top (?:and|or)(?: the)? bottom))(?=[.,;!]|$)", (("x", r"\g<d> on two sides"),)),
     *(
-        Plainer((f"before i {act}", f"before we {act}", f"before {doing}", f"before i could {act}", f"before we could {act}", "before i got", "before we got"), rf"(?:left|went home|quit|knocked off|had to (?:go|leave|stop|run)|ran out of (?:time|day|daylight)|got (?:pulled|called|sent)(?: (?:off|away|home))?|called away|stopped|shut (?:us|it) down|lunch)(?P<x> before (?:{_I_} (?:could |ever |even |had )?(?:{done}|{act})|{doing}|{_I_} got (?:to |around to )?(?:{act}|{doing}))(?: it)?){_ENDS}", (("x", f", it is not {done}"),))
+        Plainer((f"before i {act}", f"before we {act}", f"before {doing}", f"before i could {act}", f"before we could {act}", "before i got", "before we got"), rf"(?:left|went home|quit|knocked off|had to (?:go|leave|stop|run)|ran out of (?:time|day|daylight)|got (?:called|sent) (?:away|home)|called away|stopped|shut (?:us|it) down|lunch)(?P<x> before (?:{_I_} (?:ever |even |had )?(?:{done}|{act})|{doing}|{_I_} got (?:to |around to )?(?:{act}|{doing}))(?: it)?){_ENDS}", (("x", f", i didn't {act} it"),))
         for act, doing, done in (("tape", "taping", "taped"), ("staple", "stapling", "stapled"), ("rub", "rubbing", "rubbed"), ("trim", "trimming", "trimmed"), ("wipe", "wiping", "wiped"))
     ),
     Plainer(("out of tape", "outta tape", "out of staples", "outta staples"), rf"(?:ran|run|all|we're|i'm|is|was) (?:out of|outta|outa) (?P<t>tape|staples)(?P<x>[,.;]? (?:so )?(?:just |only )?(?:stapled|taped)(?: (?:only|is all))?){_ENDS}", (("x", r"\g<x>, no \g<t>"),)),

@@ -22,7 +22,7 @@ ENGLISH_TEXTED = (
     *(Short(one, "don't") for one in ("dnt", "dont")),
     *(Short(one, "ain't") for one in ("hain't", "haint")),
     *(Short(f"{one}nae", f"{one}n't") for one in ("is", "was", "did", "has", "have", "does", "could", "would", "are", "were")),
-    *(Short(one, means) for one, means in (("havnae", "haven't"), ("cannae", "can't"), ("dinnae", "don't"), ("didnay", "didn't"), ("bended", "bent"), ("putted", "put"), ("cutted", "cut"), ("teared", "torn"), ("sticked", "stuck"), ("breaked", "broken"), ("ductape", "duct tape"), ("duck tape", "duct tape"), ("duc tape", "duct tape"))),
+    *(Short(one, means) for one, means in (("havnae", "haven't"), ("cannae", "can't"), ("dinnae", "don't"), ("didnay", "didn't"), ("brung", "brought"), ("'fore", "before"), ("afore", "before"), ("bended", "bent"), ("putted", "put"), ("cutted", "cut"), ("teared", "torn"), ("sticked", "stuck"), ("breaked", "broken"), ("ductape", "duct tape"), ("duck tape", "duct tape"), ("duc tape", "duct tape"))),
     Short("nae", "no", after=r"\s+(?:tape|vanes?|staples?|gaps?|flap|tears?|holes?|damage|mastic|rub)\b"),
     Short("str8", "straight", after=r"\s*#?\s*\d"),
     Short("st", "straight", before=r"\b(?:on|for|at|in|of)\s+$", after=r"\s*#?\s*\d"),
