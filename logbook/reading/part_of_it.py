@@ -16,6 +16,7 @@ _ACTS = {"STAPLED": "stapled", "TAPED": "taped", "RUBBED": "rubbed_down", "WIPED
 _PARTS = ("SIDE", "BACK", "END", "SIDE_WORD")
 _OTHERS = (*_PARTS, "OTHER_SIDE", "ONE_SIDE", "SIDES_ALL", "ALL", "BOTH", "JOINT", "EXCEPT", "ALL_BUT", "THROAT", "FLAP", "OTHER", "PARTLY")
 _OVER = ("", "COMMA", "STOP", "QUERY", "AND", "BUT")
+_TELLS_ON = (*_ACTS, *_PARTS, "OTHER_SIDE", "ONE_SIDE", "SIDES_ALL", "ALL", "BOTH", "EXCEPT", "ALL_BUT", "OTHER", "PARTLY", "IT")  # what goes on about the parts, in a sentence behind
 _NEAR = 24  # items
 _IS = ("is", "are", "was", "were", "got", "gets")
 
@@ -72,7 +73,10 @@ def _of_part_behind(row: Row, one: Claim, act: int) -> Claim | None:
 
 
 def _told(row: Row, one: Claim, only: bool, before: range, behind: range) -> Claim | None:
-    if _others(row, before) or _others(row, range(behind.start, min(len(row.items), behind.stop))):
+    behind = range(behind.start, min(len(row.items), behind.stop))
+    if only and not any(row.items[at].concept in _TELLS_ON for at in behind):
+        behind = range(behind.start, min(behind.stop, row.sentence_end(behind.start)))  # "the light's bad in this corner" is of no part
+    if _others(row, before) or _others(row, behind):
         return None
     return replace(one, value=False, part="side", hedged=False) if only else replace(one, hedged=True)
 
