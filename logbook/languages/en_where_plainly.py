@@ -20,6 +20,7 @@ ENGLISH_WHERE_PLAINLY = (
     ),
     Plainer(("the ground", "the dirt", "the concrete", "the slab", "the pour", "the earth"), rf"(?<![\w'])(?:is|it's|sits|sitting|lies|laid|laying|lays|run|runs|running|went|put|ends up|gets|set)(?: (?:it|right|all|half|partly))*(?P<x>)(?: (?:down|out))?(?: (?:in|into|inside)) the {_GROUND}(?=[.,;]|$| (?:and|under|by|next|along|so|then|they|for|with|about|between|outside|out))", (("x", ","),)),
     Plainer(("in the open", "to the sky", "in the elements", "to the elements", "no roof"), r"(?P<x>(?:out in the open(?! (?:office|ceiling|area|room|floor))|(?:open|exposed) to the (?:sky|elements)|out in the elements))(?=[.,;]|$| )", (("x", "outdoors"),), unless=r"ceiling|office"),
+    Plainer((" passes ",), rf"{KIND} (?:number )?{NUMBER} (?P<x>passes) (?=(?:under|through|over|behind|above|below|across|beneath)\b)", (("x", "goes"),)),
     # --- what hangs by itself
     Plainer((", own ", ". own ", " w/ own "), r"(?:damper|coil|pounds?|lbs?|heater|humidifier|silencer)\b[^?!]{0,40}?[,.] (?P<x>own) (?=(?:rods|hangers|straps|supports?|strut|wires?|hanger|trapeze|unistrut|all-thread|threaded)\b)", (("x", "on its own"),)),
     # --- up, both of them
