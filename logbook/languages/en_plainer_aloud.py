@@ -6,13 +6,15 @@ from logbook.languages.plainer import Plainer
 
 _COUNT = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|\d+(?:[ -]\d+/\d+|/\d+|\.\d+)?)"
 _PART = r"(?:half|quarters?|eighths?|sixteenths?)"
-_MEASURE = rf"(?:(?:(?:an?|one|three|five|seven)[- ]{_PART}|{_COUNT}(?: (?:and|&) (?:a|an|one|three|five|seven)[- ]{_PART})?)(?: by {_COUNT})?(?![\w'/-]))"
+_MEASURE = rf"(?:(?:an? inch and (?:an?|one|three|five|seven) {_PART}|(?:an?|one|three|five|seven)[- ]{_PART}|{_COUNT}(?: (?:and|&) (?:a|an|one|three|five|seven)[- ]{_PART})?)(?: by {_COUNT})?(?![\w'/-]))"
 _UNIT = r"(?: ?(?:inch(?:es)?|degrees?|feet|foot|apart|long|wide|screws?|sided?|pieces?|pounds|tape|staples|leg))*"
 _BE = r"(?:it's|it is|they're|they are|that's|that is|it was|they were|it reads|it says|looks like|more like|make (?:it|that)|i'd say|call it|a|an|every|at|about|only)"
 _NO = r"(?:no|nope|nah|not)"
 _PRINT = r"(?:(?:the |a |some )?(?:cloth|duct|masking|packing|foil|gray|grey|silver|no[- ]name|unlisted|listed|pressure|heat)(?: (?:duct|cloth))? tape|mastic|(?:181|one eighty[- ]one) ?[- ]?a(?:[- ](?:p|h|m))?)"
 
 _ACT = r"(?:(?:been|yet|fully|really|even) )*(?:taped|stapled|rubbed|wiped|trimmed|preheated|closed|sealed|patched|clean)(?![\w'])"
+
+_KIND_OR_NUMBER = rf"(?:the )?(?:(?:end cap|damper sleeve|straight|elbow|tee|branch|wye|cap|collar|offset|transition|reducer|plenum|sleeve)(?: (?:number )?{_COUNT})?|(?:number )?{_COUNT})"
 
 ENGLISH_ALOUD = (
     # --- counted aloud, and then told: "one, two, three, yeah three inches"
@@ -33,4 +35,17 @@ ENGLISH_ALOUD = (
     Plainer((" either",), r"(?<![\w'])(?:[a-z]+n't|never|not|no|forgot to) (?:[a-z']+ ){0,3}?(?:tape|staple|rub|wipe|trim|taped|stapled|rubbed|wiped|trimmed)(?: down)? (?P<x>either(?: one| of (?:them|those|these|the two))(?: down)?)(?= *(?:[.,;?!]|$)| (?:yet|and|but)\b)", (("x", "both"),)),
     Plainer(("just not", "only not", "not on"), rf"(?:all|everything|everything's|both|each|every one)(?![\w])[^.?!]{{2,60}}?, (?P<x>(?:just|only) not(?: on)?) (?=(?:number )?{_COUNT}(?! (?:inch|by))| the | straight | elbow )", (("x", "except"),)),
     Plainer(("everything",), rf"(?:\band|,) (?:the |then )?(?:(?:end cap|damper sleeve|straight|elbow|tee|branch|wye|cap|collar|offset|transition|reducer|plenum|sleeve) )?(?:number )?{_COUNT}[.,;] (?:(?:and|so|okay|ok),? )*(?P<x>everything(?:'s| is| was| got))(?= (?:all )?{_ACT})", (("x", "they're all"),)),
+    # --- how far apart the staples are on one and on the other: "staples on 22 are two inches, on 23 they're four"
+    Plainer(("staples are at", "staples were at", "staples is at"), rf"staples(?: (?:on|in|of) (?:it|this one|{_KIND_OR_NUMBER}))? (?:are|is|were) (?P<x>at) (?={_MEASURE}(?: inch(?:es)?)?(?: apart)?(?:[.,;]|$| and| but))", (("x", "every"),)),
+    Plainer(("staple",), rf"staple[sd][^.?!]{{0,50}}?{_MEASURE}(?: inch(?:es)?)?(?: apart)?[,.;] (?:(?:and|but|then|while) )*(?:on )?{_KIND_OR_NUMBER}(?:'s(?: (?:staples|are|is))*(?P<x> (?:at |about )?)|,?(?: staples)? (?:they're|it's|they are|it is|are|is|were)(?P<y> (?:at |about )?))(?={_MEASURE}(?: inch(?:es)?)?(?: apart)?(?:[.,;]|$))", (("x", " every "), ("y", " every "))),
+    # --- he looks whether, and finds; he counts none
+    Plainer(("let me see if", "let me check if", "let me look if", "let me see whether", "let me check whether", "lemme see if", "lemme check if"), r"(?P<x>(?:let me|lemme) (?:just )?(?:see|check|look) (?:if|whether) )(?P<i>i|we)(?P<v> (?:\w+ed|got|put)(?: (?:it|that|them|this one|those|the \w+)(?: (?:down|in|on))?)?)(?P<y>,) (?=(?:no|nope|nah|yes|yeah|yep|i did|i didn't|not|never)\b)", (("x", ""), ("y", "?"))),
+    Plainer(("let me see if", "let me check if", "let me look if", "let me see whether", "let me check whether", "lemme see if", "lemme check if"), r"(?P<x>(?:let me|lemme) (?:just )?(?:see|check|look) (?:if|whether) (?:it's|it is) )(?P<v>[^,.?!]{3,30})(?P<y>,) (?=(?:no|nope|nah|yes|yeah|yep|it is|it isn't|not|never)\b)", (("x", "is it "), ("y", "?"))),
+    Plainer(("zero", "i count", "i see no", "i'm seeing no"), r"(?<=, )(?P<x>(?:i (?:count|see|get|got|have|find)|i'm (?:seeing|counting)|there's|there are|that's) (?:exactly |a big )?(?:zero|none|nothing|no such thing))(?=[.,;]|$)", (("x", "none"),)),
+    Plainer(("looking at", "i look at"), r"(?P<x>,(?: (?:but|and|now))* (?:looking at|when i look at|now that i look at) (?:it|this|that)(?: (?:now|again|closer|close up))*,)(?= (?:no|nope|nah)(?=[.,;]|$))", (("x", ","),)),
+    # --- a piece told by the one beside it, and its number: "the tee next to it, eleven"
+    Plainer(("next to", "beside", "behind", "goes on", "goes in", "goes with", "after", "ahead of", "coming off", "comes off", "hooked to", "tied to"), rf"(?:the|a|its|another) (?:end cap|damper sleeve|straight|elbow|tee|wye|cap|collar|offset|transition|reducer|plenum|sleeve)(?P<x>(?: (?:that|which))? (?:right |just )?(?:next to|beside|behind|goes on|goes in(?:to)?|goes with|after|ahead of|coming off(?: of)?|comes off(?: of)?|hooked to|tied to) (?:it|that|that one|him),?(?: (?:number|which is|that's))? )(?={_COUNT}(?:[.,;:]|$| and | are | is ))", (("x", " "),)),
+    Plainer((", that's", ", which is", ", that is", ", number"), rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?:the|a|another|one|my) (?:end cap|damper sleeve|straight|elbow|tee|wye|cap|collar|offset|transition|reducer|plenum|sleeve)(?P<x>, (?:that's|which is|that is)(?: number)? )(?={_COUNT}(?:[.,;:]|$))", (("x", " "),)),
+    # --- what is said of all of them, and then which: "the straights are all taped, 5, 6 and 7"
+    Plainer(("straights", "elbows", "tees", "caps", "collars", "offsets", "transitions", "reducers", "branches", "wyes"), rf"(?:^|(?<=[.,;?!] )|(?<=\bmy )|(?<=\bthe )|(?<=\ball )|(?<=\bthose )|(?<=\bthese )|(?<=\btwo )|(?<=\bthree )|(?<=\bfour )|(?<=\bfive )|(?<=\bboth ))(?:straights|elbows|tees|(?:end )?caps|collars|offsets|transitions|reducers|branches|wyes)(?P<a>)(?= (?:are|were|is|got|have|has|all|both|taped|stapled|rubbed|hung|done|went|came)(?![\w']))[^.,;?!\d]{{3,60}}(?P<x>, (?P<n>{_COUNT}(?:, {_COUNT})*(?:,? and|,) {_COUNT}))(?=[.,;]|$)", (("a", r" \g<n>"), ("x", ""))),
 )

@@ -24,3 +24,7 @@ class Thoughts:
     answers: frozenset[str] = frozenset()  # first words of a yes or a no
     yes_or_no: str = "(?!)"  # an answer that is no more than that
     goes_on: str = "(?!)"  # how the words begin that belong to the answer before them
+    # --- he looks again: of two words on one thing the second counts
+    found_out: tuple[str, ...] = ()  # between the two
+    since: tuple[str, ...] = ()  # behind the second, where it is done
+    told_so: tuple[str, ...] = ()  # before the first: it was only said or thought

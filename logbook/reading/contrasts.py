@@ -15,10 +15,12 @@ from logbook.reading.stance import Clause
 
 _AHEAD = (
     "(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)) (?:FILLER|AND|BUT|ON|OF|IN|NUMBER|FITTING|DET|ONLY){0,3} (?P<m>NUM|MARKED|LETTER) COMMA?"
-    " (?=ME|EVERY|IT|HAVE|DET|STAPLED|TAPED|RUBBED|WIPED|TRIMMED|PREHEATED|NOT|NO|BE|SCRIM|TABS|STAPLES|TAPE|VANES|VOID|WORD) (?!BE? (?:NUM|LEN|FRAC|DEG|BY) (?:SEP|$|BY))"
+    " (?=ME|EVERY|IT|HAVE|DET|STAPLED|TAPED|RUBBED|WIPED|TRIMMED|PREHEATED|NOT|NO|BE|SCRIM|TABS|STAPLES|TAPE|VANES|VOID|WORD|(?:FILLER )?WITH (?=CLOSURE|MARK181|DET? (?:CLOSURE|STAPLES|TAPE))) (?!BE? (?:NUM|LEN|FRAC|DEG|BY) (?:SEP|$|BY))"
 )
 _OPENS = "(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|AND|BUT|ON|OF|IN|NUMBER|FITTING|ONLY){0,3} (?P<m>NUM|MARKED) (?=DAMAGE|FORGOT|MISSING|LEFT_OUT|PENDING|NOT_DONE|UNDONE|FILLER|GAP|C_MASTIC|JOINT|TIGHT|SEALED)"  # "Eleven got wet."
 _BEHIND = "(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)) (?P<c>(?:[^STOP QUERY COMMA AND BUT]){0,8} (?:ON|IN|OF|THROUGH)|(?:[^STOP QUERY COMMA AND BUT]){1,6} (?:TRADE_NOISE|VANES FROM)|(?:[^STOP QUERY COMMA AND BUT]){0,4} (?:NOT|NOT_DONE|FORGOT|LEFT_OUT) (?:HAVE|DET|FILLER|WORD|TO){0,2} (?:RUB|RUBBED|TAPE_IT|TAPED|TAPE|STAPLE|STAPLED|TRIM|TRIMMED|WIPE|WIPED)|(?:[^STOP QUERY COMMA AND BUT]){0,2} MISSING) NUMBER? (?P<m>NUM|MARKED) (?=SEP|$|BUT|AND)"  # "there's a gap on nine", "somebody put a boot through ten"
+
+_THING_ON = "(?:^|(?<=SEP)|(?<=AND)|(?<=BUT)) (?:FILLER|DET|AND|BUT){0,3} (?P<c>(?:STAPLES|TAPE|VANES|TABS|SCRIM|FLAP|GAP|CLOSURE) (?:ON|IN|OF)) NUMBER? (?P<m>NUM|MARKED) (?=BE|HAVE|NOT|NO|EVERY|SHOWS|CLINCHED|COMMA)"  # "the staples on 23 are four inches apart"
 
 
 def with_each(row: Row, named: list[Mention], language: Language) -> list[Mention]:
@@ -29,7 +31,7 @@ def with_each(row: Row, named: list[Mention], language: Language) -> list[Mentio
         return named
     spoken = {at for one in named for at in range(one.first, one.last)}
     made = list(named)
-    for pattern in (_AHEAD, _OPENS, _BEHIND):
+    for pattern in (_AHEAD, _OPENS, _BEHIND, _THING_ON):
         for match in row.find(pattern):
             span = match.span("m")
             mark = _of_known(mark_text(row, *span, language), known)

@@ -10,11 +10,12 @@ from logbook.languages.language import Language
 from logbook.reading import mends, partly, roles
 from logbook.reading.claims import Claim, TakenBack
 from logbook.reading.drafts import Draft, Regions, region_of
+from logbook.reading.found_out import found_out
 from logbook.reading.grammar import Row
 from logbook.reading.phrasing import words_of
 
 
-def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
+def settle(row: Row, draft: Draft, text: str, language: Language) -> list[Claim]:
     """The facts of one entry as claims: roles of sizes, angles and mending settled, corrections done."""
     claims = [c for c in draft.claims if c.name != "(nothing)"]
     kind = draft.kind
@@ -34,7 +35,7 @@ def settle(row: Row, draft: Draft, text: str) -> list[Claim]:
     claims = partly.reconciled(roles.weak(claims, draft))
     claims = _moves(_shifts(claims, value))
     head = [c for c in (draft.kind, draft.mark) if c is not None]
-    return _last_word(row, head + claims, draft)
+    return _last_word(row, head + claims, draft, language)
 
 
 _STAPLED_KINDS = ("straight", "transition", "offset", "elbow", "tee", "branch", "wye", "end_cap", "plenum")
@@ -189,7 +190,7 @@ def _alike(one: Move, other: Move) -> bool:
 _ACROSS = {"left": "right", "right": "left", "top": "bottom", "bottom": "top"}
 
 
-def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
+def _last_word(row: Row, claims: list[Claim], draft: Draft, language: Language) -> list[tuple]:
     """Corrections and contradictions: the last word counts where a word of correction stands, else both stand."""
     kept: list[Claim] = []
     conflicts: set[int] = set()
@@ -217,6 +218,8 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft) -> list[tuple]:
             kept[before] = replace(wide, also=(*wide.also, (other.start, other.end)), hedged=wide.hedged or other.hedged)
         elif one.name == "closure" and "mastic" in (old.value, one.value):
             kept.append(one)
+        elif found_out(row, old, one, language):
+            kept[before] = replace(one, took_back=(*old.took_back, TakenBack(old.value, old.start, old.end), *one.took_back))
         elif one.pending or (old.pending and one.value is False):
             kept[before] = replace(one, opens=(*old.opens, *one.opens))
         elif old.pending:

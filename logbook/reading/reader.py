@@ -147,7 +147,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     named = contrasts.with_each(row, named, language)
     taken.update(at for m in named if m.mark_at for at in range(*m.mark_at))
     taken.update(at for m in named for _, span in m.batch for at in range(*span))
-    stated = stated.recoded(staples.on_a_piece(row, {m.mark for m in named if m.mark is not None}))
+    stated = stated.recoded(staples.on_a_piece(row, {mark for m in named for mark in (m.mark, *(one for one, _ in m.batch)) if mark is not None}))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})
     stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
     for frames in (how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, sides_done.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
@@ -206,7 +206,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     drafts.share_out(row, made, regions, claims, listed.directed(row, {one.mark for one in named if one.mark is not None}, language))
     _phrases(found, job, code, items, made, regions)
     told_of = without(row, aside)
-    done = [entries.settle(told_of, draft, text) for draft in made]
+    done = [entries.settle(told_of, draft, text, language) for draft in made]
     entries.copy_over(made, regions, done, copied)
     entries.carry(made, done, row, language)
     fittings = _entries(replace(row, text=text), made, done, job)

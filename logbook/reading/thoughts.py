@@ -53,4 +53,6 @@ def begins(found: tuple[Token, ...], first: int, last: int, leads: frozenset[str
 
 def _amid(found: tuple[Token, ...], first: int, last: int) -> bool:
     """Whether it stands in a sentence, and is none by itself."""
+    if last < len(found) and first > 0 and found[first - 1].low == "?" and found[last].low in STOPS:
+        return True  # "taped? Let me look. No."
     return last < len(found) and (found[last].low in PAUSES or first > 0 and found[first - 1].low in PAUSES)
