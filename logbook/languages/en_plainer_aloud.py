@@ -16,6 +16,8 @@ _ACT = r"(?:(?:been|yet|fully|really|even) )*(?:taped|stapled|rubbed|wiped|trimm
 
 _KIND_OR_NUMBER = rf"(?:the )?(?:(?:end cap|damper sleeve|straight|elbow|tee|branch|wye|cap|collar|offset|transition|reducer|plenum|sleeve)(?: (?:number )?{_COUNT})?|(?:number )?{_COUNT})"
 
+_KIND_AND_NUMBER = rf"(?:end cap|damper sleeve|straight|elbow|tee|branch|wye|cap|collar|offset|transition|reducer|plenum|sleeve) (?:number )?{_COUNT}"
+
 ENGLISH_ALOUD = (
     # --- counted aloud, and then told: "one, two, three, yeah three inches"
     Plainer(("one, two, three", "1, 2, 3"), r"(?<=[,.;:] )(?P<x>(?:one, two, three|1, 2, 3)(?:, (?:four|4))?(?:, (?:five|5))?(?:, (?:six|6))?, (?:(?:yeah|yep|okay|so|right|and|that's|it's),? )*)(?=(?:three|four|five|six|[3-6]) (?:inch|inches|apart|sides|of (?:them|the)))", (("x", ""),)),
@@ -48,4 +50,17 @@ ENGLISH_ALOUD = (
     Plainer((", that's", ", which is", ", that is", ", number"), rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?:the|a|another|one|my) (?:end cap|damper sleeve|straight|elbow|tee|wye|cap|collar|offset|transition|reducer|plenum|sleeve)(?P<x>, (?:that's|which is|that is)(?: number)? )(?={_COUNT}(?:[.,;:]|$))", (("x", " "),)),
     # --- what is said of all of them, and then which: "the straights are all taped, 5, 6 and 7"
     Plainer(("straights", "elbows", "tees", "caps", "collars", "offsets", "transitions", "reducers", "branches", "wyes"), rf"(?:^|(?<=[.,;?!] )|(?<=\bmy )|(?<=\bthe )|(?<=\ball )|(?<=\bthose )|(?<=\bthese )|(?<=\btwo )|(?<=\bthree )|(?<=\bfour )|(?<=\bfive )|(?<=\bboth ))(?:straights|elbows|tees|(?:end )?caps|collars|offsets|transitions|reducers|branches|wyes)(?P<a>)(?= (?:are|were|is|got|have|has|all|both|taped|stapled|rubbed|hung|done|went|came)(?![\w']))[^.,;?!\d]{{3,60}}(?P<x>, (?P<n>{_COUNT}(?:, {_COUNT})*(?:,? and|,) {_COUNT}))(?=[.,;]|$)", (("a", r" \g<n>"), ("x", ""))),
+    # --- which of two, and which piece it was
+    Plainer(("other way",), r"(?<=[.,;] )(?P<x>[^.,;?!]{3,60}[.,] (?:(?:no|wait|sorry|hang on|hold on),? )*(?:it's |the )*other way (?:a)?round[.,:;] )(?=[^.?!]*(?<![\w'])(?:in|on|for|is|are|has|none|both|isn't)(?![\w']))", (("x", ""),)),
+    Plainer(("one's ", "one is ", "the one "), rf"(?P<x>(?:the )?one)(?P<v>(?:'s| is| has| got) [^,.?!]{{2,30}})(?P<y>, (?P<n>{_COUNT}))(?=,? (?:and )?the other)(?P<j>,? (?:and )?)(?P<z>the other(?: one)?)(?:'s| is| has| got| isn't| doesn't)[^,.?!]{{0,30}}(?P<w>, (?P<m>{_COUNT}))(?=[.,;]|$)", (("x", r"\g<n>"), ("y", ""), ("z", r"\g<m>"), ("w", ""))),
+    Plainer(("that was",), rf"(?:^|(?<=[.;?!] ))(?P<a>{_KIND_AND_NUMBER})(?P<v>(?:,| is| was) [^.?!,]{{3,60}})(?P<x>[.,] (?:(?:oh|no|wait|sorry|hang on|hold on),? )+(?:no,? )?that was (?P<k>{_KIND_AND_NUMBER}))(?=[.,;]|$)", (("a", r"\g<k>"), ("x", ""))),
+    # --- what he had said or checked, before what it is
+    Plainer(("i said", "i told", "i thought", "i figured"), r"(?<=[.,;] )(?P<x>i (?:said|told (?:you|him)|thought|figured)(?: that)? (?:it|that|this|the joint) (?:was|is) (?:tight|fine|good|clean|okay|ok|all right|closed up|snug)(?: (?:before|earlier|this morning|already))*, )(?=(?:(?:but|and|well),? )*(?:it's|it is|there's|it isn't|i've got)(?![\w']))", (("x", ""),)),
+    Plainer(("i said yes", "i said no"), r"(?P<x>i said (?:yes|no),? (?:but )?(?:it's|it is|that's|make that|it was) (?:a )?)(?=(?:yes|no|nope|yeah)(?=[.,;]|$))", (("x", ""),)),
+    Plainer(("checked", "looked", "measured"), rf"(?:checked|looked|measured)(?: (?:it|that|again))*, (?P<x>(?:{_NO}[,.]? )+)(?=(?:{_BE},? )*{_MEASURE})", (("x", ""),)),
+    Plainer(("gap",), rf"gap(?: (?:at|on|in|there)(?: (?:the|that|this))?(?: (?:joint|end|heel|throat|corner))?)?(?P<x>\? (?:yes|yeah|yep|yup|uh-huh|oh yeah)[.,]? )(?=(?:about |maybe |a good )*{_MEASURE})", (("x", " "),)),
+    Plainer((" on the other",), rf"(?P<a>{_MEASURE})(?: inch(?:es)?)? (?:between (?:the )?staples|apart) on (?:one|the \w+) side, (?:and |but )?(?P<y>)(?={_MEASURE}(?: inch(?:es)?)? on the other)", (("y", "every "),)),
+    Plainer((" as ",), rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?:i|we)(?P<x>(?:'d| had| have|'ve)? (?:written|wrote|put|had|marked|logged|have)(?: down)? )(?P<k>{_KIND_AND_NUMBER}|(?:number )?{_COUNT}|it|that|this one|that one)(?P<y>(?: down)? as )(?=(?:every|stapled|taped|rubbed|trimmed|wiped|done|not|having|cloth|{_COUNT} inch))", (("x", " said "), ("y", " was "))),
+    # --- vanes in the one and none in the other
+    Plainer((" and none in", " and none on", " and not in", " and not on"), rf"(?:in|on) {_KIND_OR_NUMBER}(?P<x> and )(?=(?:none|not) (?:in|on) {_KIND_OR_NUMBER}(?:[.,;]|$))", (("x", ", "),)),
 )

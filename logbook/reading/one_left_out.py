@@ -75,6 +75,9 @@ def excepted(row: Row, found, named: list[Mention], claims: list[Claim], languag
             if any(item.concept in ("STOP", "QUERY") for item in between) or (acts and any(item.concept not in ("AND", "COMMA", "BE", "FILLER") for item in between)):
                 break
             acts.append(one)
+        behind = row.sentence_end(last)
+        told = {c.name for c in claims if last <= c.first < behind and c.value is False} & {c.name for c in acts}
+        acts = [c for c in acts if not told or c.name in told]  # "all stapled and taped, except forty-one, no tape on that one"
         if acts:
             own = next((m for m in named if m.mark_at == (at, at + 1)), Mention(first, last, mark=mark, mark_at=(at, at + 1)))
             named = sorted([*(m for m in named if m is not own), replace(own, first=first, last=last)], key=lambda m: m.first)
