@@ -18,6 +18,8 @@ _KIND_OR_NUMBER = rf"(?:the )?(?:(?:end cap|damper sleeve|straight|elbow|tee|bra
 
 _KIND_AND_NUMBER = rf"(?:end cap|damper sleeve|straight|elbow|tee|branch|wye|cap|collar|offset|transition|reducer|plenum|sleeve) (?:number )?{_COUNT}"
 
+_DONE_OR_NOT = r"(?:(?:not|no|never|nope, no|all|also|isn't) )?(?:stapled|taped|rubbed|tape|vanes|staples|good|fine|done|same|okay|ok)(?: (?:down|in|yet|too|as well))?(?:(?: and| &) (?:not )?(?:stapled|taped|rubbed)(?: down)?)?"
+
 ENGLISH_ALOUD = (
     # --- counted aloud, and then told: "one, two, three, yeah three inches"
     Plainer(("one, two, three", "1, 2, 3"), r"(?<=[,.;:] )(?P<x>(?:one, two, three|1, 2, 3)(?:, (?:four|4))?(?:, (?:five|5))?(?:, (?:six|6))?, (?:(?:yeah|yep|okay|so|right|and|that's|it's),? )*)(?=(?:three|four|five|six|[3-6]) (?:inch|inches|apart|sides|of (?:them|the)))", (("x", ""),)),
@@ -63,4 +65,13 @@ ENGLISH_ALOUD = (
     Plainer((" as ",), rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?:i|we)(?P<x>(?:'d| had| have|'ve)? (?:written|wrote|put|had|marked|logged|have)(?: down)? )(?P<k>{_KIND_AND_NUMBER}|(?:number )?{_COUNT}|it|that|this one|that one)(?P<y>(?: down)? as )(?=(?:every|stapled|taped|rubbed|trimmed|wiped|done|not|having|cloth|{_COUNT} inch))", (("x", " said "), ("y", " was "))),
     # --- vanes in the one and none in the other
     Plainer((" and none in", " and none on", " and not in", " and not on"), rf"(?:in|on) {_KIND_OR_NUMBER}(?P<x> and )(?=(?:none|not) (?:in|on) {_KIND_OR_NUMBER}(?:[.,;]|$))", (("x", ", "),)),
+    # --- one behind another between commas, the one without it, and the one that is left
+    Plainer(("taped,", "stapled,", "rubbed,", "tape,", "vanes,", "good,", "done,", "fine,", "same,"), rf"(?<![\w'/.-]){_COUNT}, {_DONE_OR_NOT}(?P<x>,)(?= (?:and )?(?:number )?{_COUNT}, {_DONE_OR_NOT}(?:[.,;]|$))", (("x", "."),)),
+    Plainer(("the only one", "the only piece"), rf"{_KIND_OR_NUMBER}(?:'s| is)(?P<x> the only (?:one|piece)(?: (?:of (?:them|those|these)|here|there|left))*)(?= (?:without|with no|missing|not|lacking)(?![\w']))", (("x", ""),)),
+    Plainer(("the only one", "the only piece"), rf"{_KIND_OR_NUMBER}(?P<x>(?:'s| is) the only (?:one|piece)(?: (?:of (?:them|those|these)|here|there|left))* (?:that|which) )(?:isn't|hasn't|has no|doesn't|never|has not|is not)(?![\w'])", (("x", " "),)),
+    Plainer((", which i", ", which we", ", which is", ", which has", ", which still"), rf"{_KIND_AND_NUMBER}, (?P<x>which )(?=(?:i|we) (?:haven't|have not|didn't|did not|never|forgot|still have|couldn't|have yet)|isn't|hasn't|still needs|has no|is not)", (("x", ""),)),
+    Plainer((" without", ), rf"with (?:the |its |their )?(?:turning )?(?:vanes|tape|staples|a flap|tabs)(?P<x>,? and )(?={_KIND_OR_NUMBER} without(?:[.,;]|$))", (("x", ", "),)),
+    Plainer(("forgot",), rf"(?P<t>vanes|tape|staples)(?![\w' ]* (?:roll|box))[^?!]{{0,40}}[.,;] (?:(?:and|but|on) )*{_KIND_OR_NUMBER},? (?:(?:i|we) )?(?P<x>forgot(?: (?:them|it|those|that))?)(?=[.,;]|$)", (("x", r"forgot the \g<t>"),)),
+    Plainer(("one's ", "one is "), rf"(?P<x>one(?:'s| is) (?P<a>taped|stapled|rubbed|trimmed)(?: down)?,? (?:and )?(?:one(?:'s| is)|the other(?: one)?(?:'s| is)) not, )(?={_KIND_OR_NUMBER}(?:'s| is) not)(?:[^.,;?!]{{2,40}}?(?:'s| is) not)(?P<y>)(?=[.,;]|$)", (("x", ""), ("y", r" \g<a>"))),
+    Plainer(("collar", "boot"), rf"(?:collar|boot) (?:number )?{_COUNT}[^!]{{0,60}}?[.,;?] (?:(?:no|but|and|well),? )*(?:two|three|four|five|six|a few|half)(?P<x>)(?= (?:are|were) (?:(?:still|all|just|not) )*(?:stick|stand|bent|straight up))", (("x", " of the tabs"),)),
 )

@@ -71,7 +71,7 @@ ENGLISH_THOUGHTS = Thoughts(
     goes_on=r"(?:not|never|no|nope|yes|yeah|yep|i|we|it|it's|that's|they|they're|there|there's|haven't|didn't|can't|couldn't|still|but|just|only|nothing|none|nobody|every|at|about|maybe|because|since|sorry|wait|hold|hang|actually|make|more|\d|a|an|half|one|two|three|four|five|six|seven|eight|nine|ten)(?![\w-])",
     found_out=(
         r"wait|scratch (?:that|it|the \w+)|hold (?:on|that)|hang on|oh|whoops|oops|correction|sorry|my (?:mistake|bad)|(?:i was|i'm|that's|that was|was) wrong|misspoke|i lied|i meant|make that|should be|no(?=[,.;])",
-        r"looking (?:at|closer|again)|(?:just |went and |double |re)?checked|just (?:looked|measured)|i looked|(?:went|going|came|got) back|turns out|come to think|there (?:they are|it is|she is)|found|actually|really|on second (?:look|thought)|second look|take that back|i see(?! the scrim)",
+        r"looking (?:at|closer|again)|(?:just |went and |double |re)?checked|just (?:looked|measured)|i looked|(?:went|going|came|got) back|turns out|come to think|there (?:they are|it is|she is)|found|(?:i|we) (?:skipped|missed|forgot)|actually|really|on second (?:look|thought)|second look|take that back|i see(?! the scrim)",
     ),
     since=(r"since|after(?:ward|wards)?|now|by now|in the meantime|this time",),
     told_so=(r"(?:i|we)(?:'d| had| have|'ve)? (?:said|told|called|wrote|written|gave|thought|figured|marked|reported|logged|listed|assumed|claimed|put (?:it|that|this|this one|\w+) down)",),

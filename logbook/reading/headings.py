@@ -10,7 +10,7 @@ from logbook.reading import article_marks, places
 from logbook.reading.batches import batches, up_to
 from logbook.reading.grammar import Row
 from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text
-from logbook.reading.mention import Mention, mention_at
+from logbook.reading.mention import Mention, how_many, mention_at
 from logbook.reading.no_marks import (
     an_angle,
     angle_not_mark,
@@ -41,7 +41,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     pointed: set[int] = set()  # pieces only pointed at: "collar seven into elbow four"
 
     def add(mention: Mention):
-        if used.isdisjoint(range(mention.first, mention.last)):
+        if used.isdisjoint(range(mention.first, mention.last)) and not how_many(row, mention):
             used.update(range(mention.first, mention.last))
             made.append(mention)
 

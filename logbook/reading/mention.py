@@ -80,3 +80,12 @@ def _returns_to(row: Row, first: int) -> bool:
     if first > 0 and _oh_and(row, first):
         return True
     return said[-2:] in (["back", "to"],) and (at < 2 or any(row.items[k].concept in ("STOP", "QUERY", "FILLER") for k in range(max(0, at - 3), at)))
+
+
+def how_many(row: Row, one: Mention) -> bool:
+    """ "Collar two. Three are still up.": so many of its tabs, and no piece of its own."""
+    at = one.mark_at[1] if one.mark_at is not None else 0
+    if one.kind is not None or one.batch or not 0 < at < len(row.items) or row.items[at].concept != "BE" or row.items[at - 1].concept != "NUM" or row.items[at - 1].value.digits:
+        return False
+    many = row.text[row.items[at].start : row.items[at].end].lower().split()[:1]
+    return many in (["are"], ["were"]) and (at < 2 or row.items[at - 2].concept not in ("AND", "NUM", "TO", "THRU", "THROUGH", "ON", "IN", "OF", "NUMBER"))

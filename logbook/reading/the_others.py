@@ -61,7 +61,7 @@ def _only_these(row: Row, named: list[Mention], claims: list[Claim]) -> list[Cla
         if not marks or len(before) < 2 or not set(marks) < set(before) or not any(row.items[k].concept == "ONLY" or row.words(k, k + 1).lower() in ("just", "solo", "sólo", "nomás") for k in lead):
             continue
         end = min([row.sentence_end(one.last), *(m.first for m in named if m.first > one.first), *(k for k in range(one.last, len(row.items)) if row.items[k].concept in ("COMMA", "BUT"))])
-        told = {c.name: c for c in claims if one.last <= c.first < end and c.name in _TOLD_OF_ONE and c.value is True and c.for_mark is None and not any(d.name == c.name and d.first < one.first for d in claims)}
+        told = {c.name: c for c in claims if one.first <= c.first < end and c.name in _TOLD_OF_ONE and c.value is True and c.for_mark is None and not any(d.name == c.name and d.first < one.first for d in claims)}
         first = next(k for k in lead if row.items[k].concept == "ONLY" or k < one.first)
         span = {"first": first, "start": row.items[first].start, "end": row.items[one.last - 1].end}  # what denies it is that it is only this one
         made += [replace(c, **span, value=False, for_mark=mark, both_at=-1, uses=(), also=((c.start, c.end),), corrects=True, weak=False) for c in told.values() for mark in before if mark not in marks]
