@@ -176,7 +176,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
             add(replace(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)), another=True))
     for match in row.find("(?:^|(?<=SEP)|(?<=AND)) (?P<f>(?:I|FILLER|AND|ONLY){1,4}) (?P<m>MARKED|NUM LETTER|NUM) (?=SEP|$)"):
         said = row.words(*match.span("f")).lower().split()
-        if not taken.intersection(range(*match.span("m"))) and words_of("small.made").intersection(said):
+        counts = match.start() and row.items[match.start() - 1].concept == "COMMA" and row.items[match.start("m")].concept == "NUM" and row.items[match.start("m")].value.value <= 4  # "the spec says two coats, I did two"
+        if not taken.intersection(range(*match.span("m"))) and not counts and words_of("small.made").intersection(said):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:LAID (?P<m>MARKED|NUM) (?=FROM|OFF)|(?:FLAP|FACING|VANES|TAPE|PANEL|DAMAGE|TAPED|SIDE|SIDE_WORD|OTHER_SIDE) (?:ON|OF) (?P<m2>MARKED|NUM) (?=SEP|$)|(?:SLOPE|THROAT|JOINT|GAP|GROOVE|TABS|SHIPLAP) (?:ON|IN) (?P<m3>MARKED|NUM) (?=BE|TAKES|RUN|HAVE|MOVE|MOVES|NOT|NO|WORD|SEATED))"):
         group = next(name for name in ("m", "m2", "m3") if match.start(name) >= 0)

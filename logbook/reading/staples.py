@@ -297,7 +297,7 @@ SPACING_FRAMES = (
     Frame("TABS [^STOP QUERY]{0,14} COMMA (?P<w>ONLY? (?P<n>LEN) (?:EACH|LONG))", _tab_length),
     Frame("TABS [^STOP QUERY STAPLES STAPLED]{0,14} (?:COMMA|AND) (?P<w>(?:EACH|BOTH|IT|BE) BE? (?P<n>NUMB) LONG?) (?=SEP|$|AND|BUT)", _tab_length),
     Frame("TABS [^STOP QUERY]{0,12} (?:COMMA|WITH|OF) (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() in words_of("small.strips") else []),
-    Frame("TABS (?:FILL|OF|COMMA|ON){0,6} (?<!ON)(?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF|WORD IT|FROM APART)", _tab_length),
+    Frame("TABS (?:FILL|OF|COMMA|ON|ONLY){0,6} (?<!ON)(?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF|WORD IT|FROM APART)", _tab_length),
     Frame("TABS [^STOP QUERY NUM LEN SIZE]{0,16} (?P<w>(?P<n>LEN) LONG)", _tab_length),
     Frame("TABS [^STOP QUERY TAPE TAPED STAPLES STAPLED LEN]{1,12} COMMA (?P<w>(?P<n>LEN)) (?=COMMA EVERY)", _tab_length),  # "cross tabs on the end with no flap, eight inches, every foot"
     Frame("TABS [^STOP QUERY TAPE TAPED STAPLES STAPLED LEN]{0,12} COMMA OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND|EVERY)", _tab_length),  # "tabs porque no había flap, de ocho pulgadas"
