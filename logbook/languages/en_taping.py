@@ -34,11 +34,13 @@ ENGLISH_ACTS_TAPING = replace(
     ENGLISH_ACTS_TOLD,
     to_do=(
         *ENGLISH_ACTS_TOLD.to_do,
+        r"(?:{noun}|{doing})(?: (?:down|on it))?(?: (?:got|was|is|gets|has been|had to be)|'s(?: been)?) (?:pushed|bumped|moved|put off|postponed|rescheduled|delayed|kicked|held over|shoved|carried over)(?: (?:back|off|over|out))? (?:to|till|until|for|into) (?:the (?:morning|afternoon|next|night|second|day|following|end)|this|tomorrow|later|next|after|another|when|lunch|first thing|(?:mon|tues|wednes|thurs|fri|satur|sun)day)\b",
         r"(?:holding|hold|held|keeping|waiting) (?:back |off )(?:on )?(?:the |my |any )?(?:{noun}|{doing})\b(?: (?:it|on it|this one|that one))?,? (?:until|till|'til|for now|for (?:tomorrow|later))\b",
         rf"(?:one|two|three|1|2|3|the last(?: one| two| three)?|another|(?:just|only|still|have|got|leaves|leaving)(?: me| us| got)? (?:the|that|a|one|two|three|its))(?: more)?{_OF_IT} {_SPOT}(?: left| still| yet| more)* to (?:go and )?{{verb}}\b",
     ),
     partly=(
         *ENGLISH_ACTS_TOLD.partly,
+        r"(?:{noun}|{doing})(?: (?:is|was|got)|'s)?(?: (?:only|just|barely))* (?:started|begun|half done|half finished|partly done|partway done|half on)(?=$|[.;]|,? (?:and |but )?(?:not (?:finished|done)|isn't (?:finished|done)|never (?:finished|got done)))",
         r"(?:the |my )?{doing}(?: (?:it|them|down))?(?: (?:on|of|for) [\w' -]{1,26}?)? (?:got|was|gets|is)(?: (?:kind of|sort of))? (?:cut (?:short|off)|interrupted|stopped|rained out|called off|held up|broken off)\b(?! (?:for (?:a|an|ten|lunch)|but))",
         r"(?:just |only )?(?:one|two|three|a single|just a|only a|a couple(?: of)?|couple(?: of)?|a few)(?: (?:little|short|quick|lousy|small))* (?:strips?|pieces?|bits?|dabs?|chunks?|spots?) of (?:(?:the|my|that|cloth|masking|duct|foil) )*{noun}\b"
         r"(?! (?:on|over|across|for) (?:it|that|them|the (?:tear|hole|rip|cut|gash|spot|nick|puncture|dent|slit|scrape))\b)(?![^.;]*\b(?:each|every|per|all|both|apiece)\b)",
@@ -58,12 +60,14 @@ ENGLISH_ACTS_TAPING = replace(
         ("surface_clean", False, r"\b(?:was|is|were|'s|are)(?: (?:still|all|kind of|a little|pretty|soaking))* (?:wet|damp|dusty|dirty)\b(?: [\w-]+){0,3}? when (?:i |we |he |the |it )?(?:was |got )?(?:tap(?:e|ed|ing)|tape went|put the tape|laid the tape)\b"),
         ("surface_clean", False, r"(?:didn't|did not|never|couldn't|forgot to|no time to)(?: (?:even|really|bother to|get to|stop to))* dry (?:it|that|them|this one|the (?:facing|foil|board|seams?|joints?))(?: (?:off|first|down|out|up|beforehand))*(?=$|[.;,])"),
     ),
+    sides=(*ENGLISH_ACTS_TOLD.sides, *((n, False, rf"(?:{words}) (?:taped|stapled|rubbed) sides?") for n, words in ((1, "one|1"), (2, "two|2"), (3, "three|3"), (4, "four|4")))),
     of_sentence=(
         *ENGLISH_ACTS_TOLD.of_sentence,
+        ("surface_clean", False, r"\b(?:facing|foil|board|surface|face|seams?|joints?)(?:'s| is| was| were)?(?: (?:still|all|a little|kind of|pretty))* (?:wet|damp|soaked)\b[^.;]{0,60}\btaped(?: (?:it|that|them|right))? (?:anyway|anyhow|regardless|over it|over that|all the same|just the same)\b"),
         ("surface_clean", False, rf"{_FILTHS}\b[^.;]{{0,40}}\btape (?:(?:just|only) )?(?:went|'s|is|goes|got put|got laid)(?: (?:right|straight|just))* on top(?: of it)?(?=$|[.,;])"),
         ("taped", False, r"(?:got|has|have|had|just|only|nothing but) (?:the |some |its )?staples(?: (?:in (?:it|there)|on it))? (?:and|,) ?(?:that's|that is) (?:it|all)(?: (?:it|she|this one) (?:has|got|gets))?(?! (?:the|my|i))|\bnaked\b[^.;]{0,30}\bstapled\b|\bstapled\b[^.;]{0,30}\bnaked\b"),
     ),
-    looks=ENGLISH_ACTS_TOLD.looks + r"|naked|staples|dust|dirt|mud|grit|oil|grease",
+    looks=ENGLISH_ACTS_TOLD.looks + r"|naked|staples|wet|damp|soaked|dust|dirt|mud|grit|oil|grease",
     unlisted=(
         *ENGLISH_ACTS_TOLD.unlisted,
         rf"\b(?:no|not a|not any|without(?: a| any)?|isn't any|isn't a|wasn't any|ain't no|nary a) (?:\w+ )?{_PRINT}(?: (?:at all|anywhere|whatsoever|printed|stamped|that i (?:could|can) see))* (?:on|along|anywhere on|inside|either on) (?:the |that |this |its |either )?(?:tape|roll|liner|backing|core|wrapper)\b",
@@ -80,7 +84,7 @@ ENGLISH_ACTS_TAPING = replace(
     ),
     short_of=r"\b(?:out of|short of|short on|low on|no more) (?:the |any )?(?:[\w-]+ )?(?:tape|staples|vanes|mastic|tabs)\b",
     fetched=r"\b(?:got|found|borrowed|grabbed|opened|fetched|bummed|went|sent|another|more|new|ran (?:up|down|over)|back)\b",
-    hints=ENGLISH_ACTS_TOLD.hints + r"|mastic|wet|damp|sweat|dew|frost|dust|dirt|fogg|beaded|smudg|smear|gunk|crud|shaving|filing|plaster|print",
+    hints=ENGLISH_ACTS_TOLD.hints + r"|mastic|wet|damp|sweat|dew|frost|dust|dirt|fogg|beaded|smudg|smear|gunk|crud|shaving|filing|plaster|print|pushed|bumped|postpon|resched|delay|kicked|shoved|carried|moved",
     denied_side=rf"{ENGLISH_ACTS_TOLD.denied_side}|(?<![\w'])to (?:tape|staple|rub|do|finish|close|seal)(?![\w'])",
 )
 
@@ -113,6 +117,7 @@ ENGLISH_TURNS_TAPING = replace(
     ),
     mended=(
         *ENGLISH_TURNS.mended,
+        r"(?:got|have|had) (?:it|them|that) all (?:done|finished|on|closed)\b",
         r"(?:(?:went (?:and|out and|down and|back and) )?(?:opened|got|grabbed|found|borrowed|fetched|bummed|started|cracked open)|sent for) (?:up |me |us )?(?:another|a new|a fresh|some more|more|one more|a second|a full)(?: (?:roll|one|box|case|tape|staples))?(?: of (?:tape|staples))?\b",
     ),
     left_to_do=(
@@ -125,6 +130,9 @@ ENGLISH_TURNS_TAPING = replace(
 )
 
 ENGLISH_TAPING = (
+    # --- none of it left out; what the next piece waits for
+    Aside(r"(?P<x>(?:and |with |there's )*no (?:side|seam|spot|corner|edge|joint|part)s? (?:left out|left off|missed|skipped|forgotten|left bare|left open)(?: (?:anywhere|at all|on it))*)(?= [.,;]|$)", ("no ",), names=True),
+    Aside(r"(?P<x>(?:and |but )*(?:the |my )?next (?:one|piece|#)(?: over| up| down)?(?: 's| is|'s)? (?:still |just )*(?:waiting|waits|needs?|wants?|gets?) [^.;,]*)", ("next ",)),
     # --- what was seen to, what was taken off for it, and heat that nobody needs
     Aside(r"(?:put|ran|laid|stuck|got) (?:some |a (?:piece|strip) of )?(?:fresh|new|more) <n> (?:on|over|down on) #(?: \w+)? ?(?P<x>where (?:it|the <n>|the end|the edge|the corner)(?: had|'d)? (?:lifted|peeled(?: (?:up|off|back))?|came (?:up|off|loose)|come (?:up|off|loose)|let go|popped))", ("where",), names=True),
     Aside(r"(?P<x>(?:the|that|my) (?:(?:old|bad|wrong|first|original) )*(?:cloth|duct|masking|gray|vinyl|foil) tape (?:is|came|'s|went|got|has come)(?: (?:all|already))? (?:off|pulled|stripped|gone|pulled off|stripped off)(?: of)?) ?#? , (?:and |so |now |but )*(?=(?:it's|it is|there's|it has|i put|i used|it got|i've got|this one's) [^.;]*181)", ("tape",), names=True),

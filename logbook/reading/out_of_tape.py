@@ -10,6 +10,7 @@ from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import word
+from logbook.reading.tokens import plain
 
 _CLOSES = ("TAPE", "TAPED", "TAPE_IT", "UNTAPED", "MARK181", "CLOSURE", "C_MASTIC", "RUBBED", "QUERY")
 _FASTENS = ("STAPLED", "STAPLES", "FLAP")
@@ -19,13 +20,13 @@ def out_of_tape(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language
     """The pieces that have no tape, for there was no more."""
     ran_out = word(language.code, "acts.ran_out")
     made: list[Claim] = []
-    for part in cut_up if ran_out.may(row.text.lower()) else ():
+    for part in cut_up if ran_out.may(plain(row.text)) else ():
         if own.is_blank(part.first) or ran_out.fullmatch(part.words) is None:
             continue
         first, last = _of_the_piece(row, part)
         concepts = [row.items[at].concept for at in (*range(first, part.first), *range(part.last, last))]
         before = [row.items[at].concept for at in range(first, part.first)]
-        fetched = word(language.code, "acts.fetched").search(row.words(part.last, last).lower()) if part.last < last else None
+        fetched = word(language.code, "acts.fetched").search(plain(row.words(part.last, last))) if part.last < last else None
         if not any(c in _CLOSES for c in concepts) and any(c in _FASTENS for c in before) and fetched is None:
             made.append(claim(row, "taped", False, part.first, part.last, weak=True, hedged=False))
     return made
