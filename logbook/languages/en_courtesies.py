@@ -31,6 +31,9 @@ ENGLISH_COURTESIES = (
     Plainer((" be noted", " be said", " be mentioned", " be pointed", " be added", " be recorded", " be known", " be admitted", " be stated"), r"(?:^|(?<=[.!?;,] ))(?P<x>(?:(?:and|but),? )?(?:it|this) (?:should|must|has to|needs to|ought to|is to|may|might|can) (?:also |perhaps )?be (?:noted|said|mentioned|pointed out|added|recorded|known|admitted|stated)(?: here)?(?:,? that|[,:])? )", (("x", ""),)),
     Plainer((" want to say", " wanted to say"), rf"(?P<x>{_I} (?:just|only) (?:want|wanted|wish) to say(?: that)? )", (("x", ""),)),
     Plainer(("if you ",), rf"(?P<x>if you (?:look|go|check|see|come|pass|have a look|take a look|get up)(?: (?:at|over to|closely|to|by|on))* (?P<p>{_NAMED}),? you(?:'ll| will| would| can| may)? (?:see|find|notice)(?: that)? (?:it|she))(?![\w'])", (("x", r"\g<p>"),)),
+    Plainer(("remiss", "negligent", "amiss", "dishonest"), rf"(?P<x>{_I}(?:'d| would| should) be (?:remiss|negligent|dishonest|lying)(?: of me)? (?:if {_I} (?:did not|didn't|failed to)|not to|to not) (?:mention|say|report|tell you|point out|note|add|admit)(?: that)? )", (("x", ""),)),
+    Plainer(("if it is not", "if it's not", "if it isn't", "if it's no", "if it is no", "if that's all right", "if you have a moment"), r"(?:^|(?<=[.!?;] ))(?P<x>if (?:it is not|it's not|it isn't|it's no|it is no|that's all right|you have a moment)(?: [\w']+){0,5}, )", (("x", ""),)),
+    Plainer(("rather than",), rf"(?P<x>rather than) (?:the )?{_NUMBER}(?![\w'/])", (("x", "instead of"),)),
     Plainer(("much as ",), rf"(?:^|(?<=[.!?;] ))(?P<x>much as {_I}(?:'d| would| should)?(?: [\w']+){{1,6}}, )", (("x", ""),)),
     # --- what he wished and could not do
     *(

@@ -70,6 +70,10 @@ ENGLISH_FILLED_IN = (
         for act, doing, done in (("tape", "taping", "taped"), ("staples?", "stapling", "stapled"), ("rub", "rubbing", "rubbed"))
     ),
     Plainer(("step=", "step =", "step:", "step :"), r"step(?P<x> ?[:=] ?(?P<w>out|in))(?=[.,;/)]|$)", (("x", r" \g<w>side"),)),
+    Plainer((" complete", " done", " finished", " applied", " installed"), r"(?:rub-?down|rub down|rubbing|taping|stapling|tape|staples|vanes|trimming|wiping)(?P<x> (?:complete|completed|done|finished|applied|installed|in place)) ?[:=?] ?(?:n|no|y|yes|none|not yet)(?![\w'])", (("x", ""),)),
+    Plainer(("/no ", "/ no "), r"(?:no|not) [a-z]+(?P<x> ?/ ?)(?=no (?:tape|rub|staples?|vanes?|flap|mastic)(?![\w']))", (("x", ", "),)),
+    Plainer((" | ",), r"[\w\"')]+(?P<x> \| )", (("x", ". "),)),
+    Plainer(("tape was", "tape is", "tape's"), r"tape(?:'s| is| was) (?P<x>duct|cloth|masking)(?=,? not(?! taped)|[.,;!]|$)", (("x", r"\g<x> tape"),)),
     # --- in a message, without signs
     Plainer((" tbd", " tba"), r"(?:vanes|tape|taping|staples|rub|rubbing|trim)(?P<x> tb[da])(?![\w'])", (("x", ": to do"),)),
     Plainer((" cloth", " duct", " masking"), rf"taped? (?:with|w/|w|using) (?P<x>cloth|duct|masking|gray|grey){_ENDS}", (("x", r"\g<x> tape"),)),
@@ -82,7 +86,7 @@ ENGLISH_FILLED_IN = (
     Plainer((" heat", " warm", " torch"), r"(?:\d+ ?(?:f|degrees?|deg|°f?)|cold|degrees?)(?![\w'])[^.;!?]{0,24}?(?P<x>no heat|without heat|no warm(?:ing|[- ]up)?|not warmed|no torch|no heat gun)(?![\w'])", (("x", "not preheated"),)),
     Plainer((" not sides", " not the sides", " not on the sides", "not the top", "not top"), r"(?P<x>(?P<d>stapled|taped|rubbed) (?:on |at )?(?:the )?(?:top and(?: the)? bottom,? (?:but |and )?not (?:on )?(?:the )?sides|sides,? (?:but |and )?not (?:on )?(?:the )?top (?:and|or)(?: the)? bottom))(?=[.,;!]|$)", (("x", r"\g<d> on two sides"),)),
     *(
-        Plainer((f"before i {act}", f"before we {act}", f"before {doing}", f"before i could {act}", f"before we could {act}", "before i got", "before we got"), rf"(?:left|went home|quit|knocked off|had to (?:go|leave|stop|run)|ran out of (?:time|day|daylight)|got (?:called|sent) (?:away|home)|called away|stopped|shut (?:us|it) down|lunch)(?P<x> before (?:{_I_} (?:ever |even |had )?(?:{done}|{act})|{doing}|{_I_} got (?:to |around to )?(?:{act}|{doing}))(?: it)?){_ENDS}", (("x", f", i didn't {act} it"),))
+        Plainer((f"before i {act}", f"before we {act}", f"before {doing}", f"before i could {act}", f"before we could {act}", "before i got", "before we got"), rf"(?:left|went home|quit|knocked off|had to (?:go|leave|stop|run)|ran out of (?:time|day|daylight)|got (?:called|sent) (?:away|home)|called away|stopped|shut (?:us|it) down|lunch)(?P<x> before (?:{_I_} (?:could |ever |even |had )?(?:{done}|{act})|{doing}|{_I_} got (?:to |around to )?(?:{act}|{doing}))(?: it)?){_ENDS}", (("x", f", i didn't {act} it"),))
         for act, doing, done in (("tape", "taping", "taped"), ("staple", "stapling", "stapled"), ("rub", "rubbing", "rubbed"), ("trim", "trimming", "trimmed"), ("wipe", "wiping", "wiped"))
     ),
     Plainer(("out of tape", "outta tape", "out of staples", "outta staples"), rf"(?:ran|run|all|we're|i'm|is|was) (?:out of|outta|outa) (?P<t>tape|staples)(?P<x>[,.;]? (?:so )?(?:just |only )?(?:stapled|taped)(?: (?:only|is all))?){_ENDS}", (("x", r"\g<x>, no \g<t>"),)),

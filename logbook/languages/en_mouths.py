@@ -43,6 +43,8 @@ ENGLISH_MOUTHS = (
     Plainer(("nothing but", "nothin but", "nothin' but"), r"(?P<x>(?:(?:there )?(?:ain't|isn't|is|there's|it's|it's got|has|got) )?nothin[g']? but (?:the )?tape(?: (?:on|in) (?:it|there|this one))?)(?=[.,;!]|$)", (("x", "taped, no staples"),)),
     Plainer(("forget nothing", "forget anything", "forgot nothing", "miss nothing", "missing nothing", "miss anything"), rf"(?P<x>(?:{_I} )?(?:don't|didn't|do not|did not|never|not|ain't) (?:forget|forgot|miss|missed|missing|leave out) (?:nothing|nothin'|anything))(?=[.,;!]|$)", (("x", ""),)),
     Plainer(("there is not", "there are not", "there's not", "has not", "have not"), rf"(?:there is|there are|there's) (?P<x>not)(?= (?:(?:any|a) )?(?:{_HARM}|{_THING})(?![\w']))", (("x", "no"),)),
+    Plainer(("n't never", "aint never"), r"(?P<x>(?:wasn't|weren't|isn't|ain't|aren't) never)(?= (?:been |got |gotten )?(?:taped|stapled|rubbed|trimmed|wiped|put|patched|fixed|bent))", (("x", "was never"),)),
+    Plainer(("n't never",), r"(?P<x>(?:didn't|don't|haven't|hasn't|hadn't) never)(?= (?:tape|staple|rub|trim|wipe|put|patch|fix|bend|bent|been|got|get))", (("x", "never"),)),
     # --- what he is about to do
     Plainer(("finna", "fitna", "imma", "ima ", "i'ma", "tryna", "trynna", "gon ", "gon' ", "gna ", "fixin"), r"(?P<x>(?:i'm |i am |i'm just |we're )?(?:finna|fitna|imma|ima|i'ma|tryna|trynna|gon'?|gna|fixin'? to))(?= (?:go ahead and |get |have |go |just |start |hit |do |put |[a-z]+))(?! lie)", (("x", "i'm going to"),)),
     *(
@@ -86,6 +88,14 @@ ENGLISH_MOUTHS = (
     Plainer((" not put", " no put"), rf"(?:in the (?:hand|box|truck|bag|van)|still|here|yet), {_I} (?P<x>(?:not|no) put)(?=[.,;!]|$)", (("x", "didn't put them in"),)),
     Plainer(("opening",), r"(?P<x>(?:an? )?opening) (?=(?:of )?(?:an? )?(?:three |five |seven |one )?(?:half|quarter|quarters|eighths?|sixteenths?|1/[248]|3/8|5/8|3/4|3/16|1/16)(?: (?:of an )?inch| in)? (?:with|to|at|against|between|from|by))", (("x", "a gap"),)),
     Plainer((" not of ", " is not ", "isn't "), r"tape (?P<x>(?:is not|isn't|was not|wasn't) (?:of |the |a )*(?:cloth|duct tape|duct|masking)(?: (?:tape|kind|type|one))?,? (?:but |it )*(?:is|it's|was|but)) (?=(?:the )?(?:181|foil|aluminum|pressure))", (("x", "is"),)),
+    Plainer(("humid", "moist"), r"(?:board|panel|insulation|facing|it|all) (?:is|was|got|feels) (?:all |still |a bit |little )?(?P<x>humid|moist)(?![\w'])", (("x", "wet"),)),
+    Plainer(("step ",), r"step(?P<x>(?: is)? (?:going|goes|go|gone|went|looking|look) (?:to the )?(?P<w>out|in))(?=[.,;!]|$)", (("x", r" is \g<w>side"),)),
+    Plainer(("waiting",), r"(?P<x>(?:the )?(?P<t>vanes|tape|staples),? (?:i am|we are|i'm|we're|i|we) (?:still )?wait(?:ing)?(?: (?:for )?(?:them|it))?)(?=[.,;!]|$)", (("x", r"waiting for \g<t>"),)),
+    Plainer(("close", "cover", "fill"), rf"(?:hole|tear|rip|cut)[^.?!]{{0,40}}?(?P<x>{_I} (?:did not|didn't|no|not|don't) (?:close|closed|cover|covered|fill|filled)(?: it)?)(?=[.,;!]|$)", (("x", "not repaired"),)),
+    *(
+        Plainer((f"to {act}",), rf"(?P<x>{_I} (?:meant|wanted|intended|was going|were going|was fixing|was supposed) to {act})(?= [^.?!]{{1,30}}[,.;] (?:but |and )?(?:it |that )?(?:just |flat |plumb |clean |completely |totally |slap )*(?:slipped my mind|slipped by me|got away from me|got by me|escaped me))", (("x", f"i forgot to {act}"),))
+        for act, _ in _ACTS[:5]
+    ),
     Plainer((" press", " squeeg", " smooth"), rf"(?:(?:but|and|{_I}|is|tape) )*(?P<x>(?:no|not) (?:use |used )?(?:the |my )?(?:press|squeegee|smooth)(?:e?d)?(?: (?:it|them|the tape|down|good|well|with (?:the |my |a )?squeegee))*){_ENDS}", (("x", "not rubbed down"),)),
     # --- told in the past, and then as it is now
     Plainer(("now ", "today "), rf"(?P<x>(?:before|first|yesterday|earlier|this morning|in the morning),? (?:it |she |this )?(?:(?:has|have|had|is|was|with|no have|not have) )*(?:no |without )?(?P<t>tape|staples?|vanes?)[,.;] (?:but |and )?(?:now|today) (?:{_I} )?(?:already )?(?:put|install|have|has|is|with|it has|it have|yes|yes it is|yes it has))(?: (?:it|them|in))?(?![\w'])", (("x", r"\g<t> is in"),)),

@@ -29,6 +29,7 @@ ENGLISH_TEXTED = (
     Short("tr", "transition", before=r"^\W*$", after=r"\s*#?\s*\d{1,3}\b(?!\s*[\"/])"),
     Short("4", "for", before=r"\b(?:time|waiting|wait|looking|ready|room|out|thx|thanks)\s+$", after=r"\s+(?:tape|taping|vanes|staples|the|it|me|u|you|that|now)\b"),
     Short("2", "to", before=r"\b(?:need|needs|have|has|got|still)\s+$", after=r"\s+(?:patch|repair|mend|bend|put|get|go|come)\b"),
+    Short("2do", "to do"),
     Short("vaneless", "without vanes"),
     Short("tapeless", "without tape"),
     *(Short(one, f", {one}", before=_OF_A_PIECE, after=r"\s*(?:\"|in\b|inch|')?\s*(?:gap|tear|hole|rip|open|puncture|off)") for one in ("1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "1/16", "3/16")),
