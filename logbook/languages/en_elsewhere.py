@@ -70,6 +70,8 @@ ENGLISH_ELSEWHERE = Elsewhere(
         r"\b(?:(?:went|came|poked|punched|broke|pushed|got|fell|slipped|drove|ran|kicked|put|shoved|jammed|stuck|rammed)(?: (?:his|her|their|a|the|its) [\w']+)?(?: right| clean| straight)? (?:through|thru|into|over)|stepped on|stood on|sat on|leaned on|backed into|kicked|dropped(?! off)|poked|punched|punctured|crushed|smashed|dented|tore|torn|ripped|hit|gouged|nicked|scraped|cut (?:it|into|through|a(?! (?:straight|elbow|tee|cap|collar|transition|offset|branch|plenum|piece|fitting|new)))|slashed|bent|soaked|sat in|knocked|left (?:an?|his|her|their) (?:[\w-]+ ){0,2}?(?:holes?|tears?|rips?|gash|dents?|gouge|punctures?|boot ?print|footprint)|got it|got to it|got into it)\b"
     ),
     asides=(
+        *OTHER_HANDS,
+        *OTHER_DAYS,
         # paper: what is drawn, listed or asked for
         _aside(
             "sheet sheets page pages detail details plan plans drawing drawings dwg print prints blueprint blueprints schedule revision rfi submittal ticket work cut cutsheet cutlist takeoff take layout layouts sketch sketches spec specs addendum elevation section note keynote markup redlines legend minutes log catalog brochure manual book screen model office",
@@ -275,7 +277,5 @@ ENGLISH_ELSEWHERE = Elsewhere(
         _aside("tape", r"\bthe (?:tape|mastic|stapler|gun) was (?:already )?(?:out|open|in my hand|sitting there|right there|handy|on the (?:bench|cart|gun|lift))\b", WORDS),
         _aside("yesterday's", rf"\byesterday's (?!(?:{_KINDS}|fitting) (?:number )?(?:{_NUMBER}|[a-z]-?\d+)\b)[^.;,?!]*?(?= so | but |[.;,?!]|$)", WORDS),
         _aside("yesterday before last monday tuesday wednesday thursday friday", r"(?:the day before yesterday|yesterday|last (?:week|night|monday|friday)|this morning) (?:they|he|she|the \w+) (?:wanted|asked|said|told|had)\b", SENTENCE),
-        *OTHER_HANDS,
-        *OTHER_DAYS,
     ),
 )

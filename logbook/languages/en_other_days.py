@@ -76,7 +76,13 @@ OTHER_DAYS = (
         SENTENCE,
         "plan",
     ),
-    Aside(frozenset("tomorrow next".split()), r"(?:(?:and|then|for|so|up) )*(?:tomorrow(?:'s work| morning)?|next week|next up|up next|next)$", SENTENCE, "plan"),
+    Aside(
+        frozenset("next then from after".split()),
+        rf"(?:and |so )?(?:next|then|after (?:this|that)|from there)(?: up)?,? (?:i|we|we're|i'm) (?:only |just |gonna |going to )*{_BUILD} {_TO_BUILD}(?! (?:and|but|so) (?:i|we))",
+        SENTENCE,
+        "plan",
+    ),
+    Aside(frozenset("tomorrow next".split()), r"(?:(?:and|then|so) )*(?:tomorrow(?:'s work| morning)?|next week|next up|up next|next)$", SENTENCE, "plan"),
     Aside(frozenset("will won't would wouldn't hope hoping wish".split()), r"(?:i |we |let's |just |here's )?(?:hope|hoping)(?: that)?(?: (?:it|this|the|that|they|we|he|she|to|for|nobody|everybody)\b)", SENTENCE, "condition"),
     # holes and tape that are not on duct
     Aside(

@@ -49,6 +49,12 @@ OTHER_HANDS = (
         rf"(?!(?:it|that|this|there|here|what|who|one|today|yesterday|tomorrow|tonight|let|he|she|where|how|when|everything|nothing|board|tape|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|thirty|morning|afternoon|week|{_PARTS}|{KINDS})'s)(?:that |this )?[a-z]+'s (?:last |other |first |big |old |whole )*(?:{KINDS}|one|ones|stuff|work|side|joints?|seams?|tape)(?: (?:number )?\w+(?:-\w+)?)? (?:had|has|have|got|is|was|were|didn't|doesn't|isn't|wasn't|hasn't|never|looks|leaks|came|went|needs|leaked|looked|all)\b",
         SENTENCE,
     ),
+    # what people do all day: "the fire marshal walked through at eleven", "my kid turned six"
+    Aside(
+        frozenset("walked came stopped showed left went called arrived swung dropped drove quit ate comes coming goes laughed slept sat retired lives moved turned turns graduated married".split()),
+        rf"(?:{_THEY}|(?:my|our) (?:kid|kids|wife|husband|son|daughter|boy|girl|mom|dad|mother|father|grandson|dog|girlfriend|boyfriend)s? ){_HOW}(?:walked (?:by|through|in|up|out|around|off|past|over)|came (?:by|through|in|over|up|around)|stopped (?:by|in)|showed up|left(?: (?:at|early|for|around|before|by|after|on|already|us|me))|went (?:home|to|by|off)|called|arrived|swung by|dropped (?:by|in)|drove|quit|ate|is coming|comes (?:by|in|at)|laughed|slept|sat|retired|lives|moved|turned|turns|graduated|got married)\b",
+        SENTENCE,
+    ),
     Aside(frozenset("their his her".split()), rf"(?:their|his|her) (?:[\w'-]+ ){{0,2}}?{KINDS}\b(?! (?:gun|knife|stapler))", SENTENCE),
     # somebody asked how it is to be done
     Aside(

@@ -90,7 +90,7 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
                 regions.append((mention.first, again))  # spoken of again
                 made[again].kind = made[again].kind or kind
                 continue
-            now = begin(mention.first)
+            now = begin(row.sentence_start(mention.first) if mark is None and kind is not None and _done_to(row, mention) else mention.first)
         elif mention.listed < 0 and mark is not None and now.mark is not None and now.mark.value == mark.value and any(mate.begin == now.begin for mate in made if mate is not now):
             regions.append((mention.first, made.index(now)))  # the last of a batch, now alone
             continue
@@ -193,7 +193,7 @@ def _is_new(now: Draft, mention: Mention, row: Row) -> bool:
             return True
         if mention.kind == now.kind.value:
             return False
-        return _starts_sentence(row, mention) and mention.kind not in ("branch", "hanger", "repair", "collar", "register")
+        return mention.kind not in ("branch", "hanger", "repair", "collar", "register") and (_starts_sentence(row, mention) or _done_to(row, mention))
     if mention.another and (now.kind is not None and now.mark is not None) and mention.mark != now.mark.value:
         return True
     return False
@@ -239,6 +239,17 @@ def _starts_sentence(row: Row, mention: Mention) -> bool:
     lead = [item.concept for item in row.items[mention.first : mention.kind_at[0]]] if mention.kind_at else []
     stopped = not before or before[-1] in ("STOP", "QUERY") or (before[-1] == "FILLER" and before[0] in ("STOP", "QUERY"))
     return stopped or (lead[:1] == ["FILLER"] and before[-1:] == ["STOP"])
+
+
+_LEADS_TO_IT = frozenset(("I", "FILLER", "AND", "DET", "PENDING", "NEED", "WILL", "GOING_TO", "LATER", "STILL", "TAPE", "TAPE_IT", "TAPED", "STAPLE", "STAPLED", "RUB", "RUBBED", "UP", "DOWN", "NOT_DONE", "FORGOT", "ALL", "ONLY"))
+_WORKS = frozenset(("TAPE", "TAPE_IT", "TAPED", "STAPLE", "STAPLED", "RUB", "RUBBED"))
+
+
+def _done_to(row: Row, mention: Mention) -> bool:
+    """ "Straight 21, stapled, taped. Still have to tape the plenum.": what the work of a sentence of its own is done to, with an article, is another piece."""
+    first = row.sentence_start(mention.first)
+    led = [item.concept for item in row.items[first : mention.kind_at[0]]]
+    return len(led) > 1 and led[-1] == "DET" and led[-2] in (*_WORKS, "UP", "DOWN") and _LEADS_TO_IT.issuperset(led)
 
 
 def _kind_claim(row: Row, mention: Mention) -> Claim | None:
