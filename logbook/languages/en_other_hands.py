@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages.elsewhere import ON, SENTENCE, Aside
+from logbook.languages.elsewhere import CLAUSE, ON, SENTENCE, Aside
 
 KINDS = r"(?:straights?|elbows?|nineties|ninety|tees?|(?:end )?caps?|collars?|transitions?|offsets?|branch(?:es)?|wyes?|plenums?|boots?|reducers?|pieces?|fittings?|sections?|runs?|hangers?)"
 COUNTS = r"(?:a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen|twenty|thirty|forty|fifty|sixty|hundred|\d+|couple|couple of|dozen|few|half a dozen)"
@@ -52,8 +52,8 @@ OTHER_HANDS = (
     # what people do all day: "the fire marshal walked through at eleven", "my kid turned six"
     Aside(
         frozenset("walked came stopped showed left went called arrived swung dropped drove quit ate comes coming goes laughed slept sat retired lives moved turned turns graduated married".split()),
-        rf"(?:{_THEY}|(?:my|our) (?:kid|kids|wife|husband|son|daughter|boy|girl|mom|dad|mother|father|grandson|dog|girlfriend|boyfriend)s? ){_HOW}(?:walked (?:by|through|in|up|out|around|off|past|over)|came (?:by|through|in|over|up|around)|stopped (?:by|in)|showed up|left(?: (?:at|early|for|around|before|by|after|on|already|us|me))|went (?:home|to|by|off)|called|arrived|swung by|dropped (?:by|in)|drove|quit|ate|is coming|comes (?:by|in|at)|laughed|slept|sat|retired|lives|moved|turned|turns|graduated|got married)\b",
-        SENTENCE,
+        rf"(?!.*\b{KINDS} (?:number )?(?:\d|{COUNTS}\b|\w+teen\b|\w+ty\b))(?:{_THEY}|(?:my|our) (?:kid|kids|wife|husband|son|daughter|boy|girl|mom|dad|mother|father|grandson|dog|girlfriend|boyfriend)s? ){_HOW}(?:walked (?:by|through|in|up|out|around|off|past|over)|came (?:by|through|in|over|up|around)|stopped (?:by|in)|showed up|left(?: (?:at|early|for|around|before|by|after|on|already|us|me))|went (?:home|to|by|off)|called|arrived|swung by|dropped (?:by|in)|drove|quit|ate|is coming|comes (?:by|in|at)|laughed|slept|sat|retired|lives|moved|turned|turns|graduated|got married)\b",
+        CLAUSE,
     ),
     Aside(frozenset("their his her".split()), rf"(?:their|his|her) (?:[\w'-]+ ){{0,2}}?{KINDS}\b(?! (?:gun|knife|stapler))", SENTENCE),
     # somebody asked how it is to be done
