@@ -8,6 +8,7 @@ from logbook.languages.es_afar import SPANISH_AFAR
 from logbook.languages.es_forms import SPANISH_FORMS
 from logbook.languages.es_misheard import MISHEARD
 from logbook.languages.es_plainer import SPANISH_PLAINER
+from logbook.languages.es_plainer_told import TOLD
 from logbook.languages.es_numbers import NUMBERS, UNITS
 from logbook.languages.es_places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.es_small import SPANISH_SMALL
@@ -346,7 +347,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, small=SPANISH_SMALL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=SPANISH_PLAINER, letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, small=SPANISH_SMALL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_PLAINER, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

@@ -36,7 +36,7 @@ _BY_EAR = (
     *_things("tepe teipp teid", "teip", before=r"\b(?:el|sin|con|de|del|puro|le|falta|su|y|ni|poner|puse|cinta) $"),
     *_things("grapaz granpas grapss grappas", "grapas"),
     *_things("steiples steipls esteipols esteiples estaipols estaples esteipol steipels steipol estipols", "grapas"),
-    *_things("banes benes beins veins vains veines bains vans", "aletas", before=r"\b(?:las|los|sin|con|sus|ni|y|de|puse|faltan|falta|no|lleva|llevan|trae|tiene|mis|unas) $", after=r"(?!\s+(?:de (?:la|los|el)|blancas|con (?:el|la) material))"),
+    *_things("banes benes beins veins vains veines bains vans", "aletas", before=r"\b(?:las|los|sin|con|sus|ni|y|de|habia|había|hay|hubo|puse|faltan|falta|no|lleva|llevan|trae|tiene|mis|unas) $", after=r"(?!\s+(?:de (?:la|los|el)|blancas|con (?:el|la) material))"),
     *_things("haletas alletas aletaz", "aletas"),
     *_things("tornins turnins turning_veins turning_beins turning_banes", "aletas"),
     *_verbs("ensint sint encimt ensimt encit tepe teipi tayp taypi tapi", "encint"),

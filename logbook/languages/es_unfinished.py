@@ -9,13 +9,13 @@ _CL = r"(?:(?:se|me|nos|l[oa]s?|les?) )*"
 _IT = r"(?:(?:y|pero|la verdad|pues|ya|ahi|ahorita|hoy|nomas|nada mas|solo|todavia|aun|est[aeo]|es[aeo]|el|la|#+|asi|de plano|por ahora|por lo pronto|de momento|ahora|creo que|tambien|que|se|me|nos|l[oa]s?|les?) )*"
 _SOON = r"(?:ahorita|orita|al rato|al ratito|luego|luego luego|despues|mas tarde|mañana|pasado mañana|enseguida|en (?:la tarde|la mañana|un rato|un ratito)|otro dia|a la tarde|despues (?:de|del) (?:comer|lonche|lunch|almuerzo|break|descanso)|(?:el )?(?:lunes|martes|miercoles|jueves|viernes|sabado)|la otra semana)"
 _WHEN = rf"(?: (?:ya|si|mismo|temprano|a primera hora|primero dios|dios mediante|pues|o|{_SOON}))*"
-_END = r"(?= *$| (?:hoy|ayer|todavia|aun|porque|por|pues|ya que|que|y|pero|es que|cuando|en cuanto|mañana|al rato|luego|hasta|ahorita|a tiempo|nomas|con (?:es[ea]|est[ea]|#)))"
+_END = r"(?= *$| (?:hoy|ayer|todavia|aun|porque|por|pues|ya que|que|y|pero|es que|cuando|en cuanto|mañana|al rato|luego|hasta|ahorita|a tiempo|nomas|con (?:el |la )?(?:es[ea]|est[ea]|#)))"
 _FINISH = r"(?:termin|acab|complet|conclu|remat|finaliz)"
 _INF = rf"(?:{_FINISH}|cerr|jal|continu|segu|sac)[aei]r(?:l[oa]s?|les?)?"
 _LEFT = r"(?:deje|dejamos|dejo|quedo|quede|quedaron|quedamos|esta|estan|estaba|va|van|anda|sigue|siguen|tengo|tenemos|llevo|llevamos|voy|vamos|ando|traigo)"
 _HALF = r"(?:(?:a )?medias|a media|a la mitad|por la mitad|a mitad|(?:a )?medio (?:hacer|armar|terminar|camino|acabar|cerrar|palo)|a medio|medio (?:hech[oa]|armad[oa]|terminad[oa]|acabad[oa])|incomplet[oa]s?|sin (?:terminar|acabar|completar|rematar)(?:l[oa]s?)?|inconclus[oa]s?|en proceso|abandonad[oa]|(?:nomas |apenas |solo )?(?:empezad|comenzad|presentad|armad[oa] en seco)[oa]?s?|en veremos|pa(?:ra)? (?:mañana|al rato|luego|despues)|en pedazos)"
 
-UNFINISHED_LOOKS = r"\b(?:termin|acab|complet|conclu|remat|finaliz|incomplet|inconclus|medi(?:as?|o)\b|mitad|pare\b|paramos|llegue|llegamos|pendiente|segui|sigo|seguimos|continu|retom|regres|vuelvo|casi|mer[oi]|deje|dejamos|proceso|junta|union|conexion|empate|empez|empec|comenz|apenas|abandon|presentad)"
+UNFINISHED_LOOKS = r"\b(?:termin|acab|complet|conclu|remat|finaliz|incomplet|inconclus|medi(?:as?|o)\b|mitad|pare\b|paramos|llegue|llegamos|pendiente|segui|sigo|seguimos|continu|retom|regres|vuelvo|casi|mer[oi]|deje|dejamos|proceso|trabaj|armando|todavia|aun|sigo|ando|estoy|junta|union|conexion|empate|empez|empec|comenz|apenas|abandon|presentad)"
 
 UNFINISHED: tuple[str, ...] = (
     # "no lo terminé", "todavía no está terminado", "no me dio tiempo de acabarlo"
@@ -35,6 +35,9 @@ UNFINISHED: tuple[str, ...] = (
     rf"{_IT}(?:ya )?(?:casi|casi casi|mero|merito|por poco)(?: (?:lo |la |se |me |esta |ya |que |queda |quedo )*(?:{_FINISH}o|{_FINISH}ad[oa]s?|{_FINISH}amos|list[oa]s?|queda|esta|acabo|sale|hech[oa]))(?= *$| (?:pero|nomas|y|por|porque))",
     # "la junta con el 115 todavía no la cierro"
     rf"{_IT}(?:junta|union|conexion|empate)(?: (?:con|a|al|del?) (?:(?:el|la) )?[\w#]+(?: [\w#]+)?)? (?:todavia |aun )?(?:no {_CL}(?:cierro|he cerrado|esta cerrad[oa]|quedo cerrad[oa]|la hago|he hecho)|sin (?:cerrar|hacer)|sigue abierta|esta abierta todavia|pendiente|queda pendiente)\b",
+    # "trabajando en él todavía", "sigo en eso"
+    rf"{_IT}(?:(?:ando|estoy|sigo|seguimos|estamos|andamos) )?(?:trabajando|trabajandole|armando|dandole|en eso|en el|con el|en ella|con ella)(?: (?:en |con )?(?:el|ella|es[eoa]|est[eoa]|l[oa]|#+))? (?:todavia|aun|apenas)\b",
+    rf"{_IT}(?:ando|estoy|sigo|seguimos|estamos|andamos) (?:todavia |aun )?(?:trabajando |trabajandole |dandole )?(?:en (?:el|ella|es[eoa]|est[eoa])|con (?:el|ella|es[eoa]|est[eoa]))(?: (?:todavia|aun))?$",
     # "apenas lo empecé"
     rf"{_IT}apenas {_CL}(?:empece|empezamos|comence|estoy empezando|voy empezando|empiezo|estoy armando|ando armando|estoy haciendo|ando haciendo|voy (?:a la mitad|en eso)|ando en eso)\b",
 )
