@@ -29,7 +29,7 @@ SPANISH_PLAINER = (
         (("x", ", el otro al rato"),),
     ),
     # --- fewer vanes than it takes: "con una vane, le faltan dos"
-    Plainer((" falta",), rf"(?:aletas?|vanes?|guias?)(?: \w+){{0,2}}[,;]? (?:pero |y |nomas )*(?:le|me) faltan? (?:un[oa]|dos|tres|cuatro|[1-6])(?P<y>){STOP}", (("y", " aletas"),)),
+    Plainer((" falta",), rf"(?:aletas?|vanes?|guias?)(?: \w+){{0,2}}[,;.]? (?:pero |y |nomas )*(?:le|me) faltan? (?:un[oa]|dos|tres|cuatro|[1-6])(?P<y>){STOP}", (("y", " aletas"),)),
     # --- "recto 60 encintado, no, ese no, el 61 sí"
     Plainer(("ese no", "esa no", "este no", "esta no"), rf"(?P<x>(?P<k>{KIND}) (?P<n>{MARK}) (?P<v>lleva|tiene|trae) (?P<t>\w+),? (?:bueno |digo |perdon |ah |miento )*(?:no,? )?es[ea] no(?: lleva| tiene| trae)?,? (?:es |fue )?(?:el|la) (?P<m>{MARK})(?: si)?){STOP}", (("x", r"\g<k> \g<n> no \g<v> \g<t>, \g<k> \g<m> \g<v> \g<t>"),)),
     Plainer(("ese no", "esa no", "este no", "esta no"), rf"(?P<x>(?P<k>{KIND}) (?P<n>{MARK}) (?:esta |quedo |va )?(?P<t>\w+ad[oa]),? (?:bueno |digo |perdon |ah |miento )*(?:no,? )?es[ea] no(?: esta)?,? (?:es |fue )?(?:el|la) (?P<m>{MARK})(?: si)?){STOP}", (("x", r"\g<k> \g<n> no esta \g<t>, \g<k> \g<m> \g<t>"),)),
@@ -62,14 +62,14 @@ SPANISH_PLAINER = (
     Plainer(("pulgadas", "de ancho"), rf"{TAPE} ?(?P<x>(?:,| pero| nomas)+ (?:es |era |fue |son |tiene )?(?:de )?)(?P<n>{INCH})(?: pulgadas)?(?P<y> (?:nada mas |nomas )?(?:de ancho)(?: nada mas| nomas)?){STOP}", (("x", " de "), ("y", " de ancho"))),
     Plainer(("sin cinta de", "sin teip de", "sin tape de"), rf"sin {TAPE}(?P<x> de (?:la de )?{INCH}(?: pulgadas)?)(?= *(?:$|[,;.]| porque| por ?que| pues))", (("x", ""),), unless=r"\bcon (?:la |el |cinta |teip |tape )*de|\b(?:le )?(?:puse|use|eche) (?:de )?la\b"),
     # --- how long the legs are, where others did not fit
-    Plainer(("grapas largas", "grapas grandes", "grapas buenas", "grapas de"), rf"(?P<x>no (?:(?:le|me|nos|l[oa]s|habia|hay|hubo|tenia|tenemos|traia|trajeron|encontre|alcanzaron|caben|cabian|entran|entraban|quedaban|quedan|mas|de) )*(?:las )?grapas (?:largas|grandes|buenas|de (?:media|1/2)),? (?:asi que |y |por eso |entonces )*(?:le |les )?{PUT}(?: unas| las| puras)? de )(?={FRAC}\b)", (("x", "grapas de "),)),
+    Plainer(("grapas largas", "grapas grandes", "grapas buenas", "grapas de"), rf"(?P<x>no (?:(?:le|me|nos|l[oa]s|habia|hay|hubo|tenia|tenemos|traia|trajeron|encontre|alcanzaron|caben|cabian|entran|entraban|quedaban|quedan|mas|de) )*(?:las )?grapas (?:largas|grandes|buenas|de (?:media|1/2))[,;.]? (?:asi que |y |por eso |entonces )*(?:le |les )?{PUT}(?: unas| las| puras)? de )(?={FRAC}\b)", (("x", "grapas de "),)),
     # --- the thing of a piece that has no name but its number
     *(
-        Plainer((" del ", " de la "), rf"(?:^|(?<=[.;] )|(?<=pero )|(?<=y ))(?P<x>(?P<t>(?:(?:el|la|las|los) )?(?:grapas|cinta|teip|tape|aletas|vanes|staples|foil) )(?:del|de la) (?P<n>{named}))(?= (?!por |x |de |y |pulgadas?|en\b|a\b|es de|era de|fue de))", (("x", means),))
+        Plainer((" del ", " de la "), rf"(?:^|(?<=[.;,] )|(?<=pero )|(?<=y ))(?P<x>(?P<t>(?:(?:el|la|las|los) )?(?:grapas|cinta|teip|tape|aletas|vanes|staples|foil) )(?:del|de la) (?P<n>{named}))(?= (?!por |x |de |y |pulgadas?|en\b|a\b|es de|era de|fue de))", (("x", means),))
         for named, means in ((MARK, r"pieza \g<n>, \g<t>"), (rf"{KIND} (?:numero )?{MARK}", r"\g<n>, \g<t>"))
     ),
     # --- what he said before, and how it is
-    Plainer(("dije que", "dijimos que", "puse que", "reporte que"), r"(?P<x>(?:yo )?(?:dije|dijimos|puse|reporte|anote|mande) que (?:ya )?(?:estaba|estaban|quedo|iba|iban|l[oa] habia|tenia) (?P<a>\w+ad[oa]s?),? (?:pero |y )+(?:la verdad |pues )?no(?: es cierto| estaba| esta)?)(?= *(?:$|[,;.]))", (("x", r"no esta \g<a>"),)),
+    Plainer(("dije que", "dijimos que", "puse que", "reporte que"), r"(?P<x>(?:yo )?(?:dije|dijimos|puse|reporte|anote|mande) que (?:ya )?(?:estaba|estaban|quedo|iba|iban|l[oa] habia|tenia) (?P<a>\w+ad[oa]s?),? (?:pero |y )+(?:la verdad |pues )?no(?: es cierto| estaba| esta)?)(?= *(?:$|[,;.])| (?:nomas|solo|nada mas|puro|pura) )", (("x", r"no esta \g<a>,"),)),
     Plainer(("dije que no", "dijimos que no", "puse que no", "reporte que no"), r"(?P<x>(?:yo )?(?:dije|dijimos|puse|reporte|anote|mande) que no (?:estaba|estaban|quedo|iba|iban) (?P<a>\w+ad[oa]s?),? (?:pero |y )+(?:ahorita |ahora )?(?:ya|si)(?: esta| quedo)?)(?= *(?:$|[,;.]))", (("x", r"ya esta \g<a>"),)),
     # --- an open corner
     Plainer(("abiert",), r"(?P<x>(?:(?:quedo|esta|va|sigue|anda) )?abiert[oa] (?:de|en|por) (?:la|una|el|un|las) (?P<w>esquina|orilla|junta|costura|union|punta))(?=[ ,;.]|$)", (("x", r"tiene gap en la \g<w>"),), unless=r"\bno (?:quedo|esta|va|sigue) abiert"),
