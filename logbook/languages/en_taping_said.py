@@ -19,7 +19,7 @@ ENGLISH_TAPING_SAID = (
         (("x", "needs rubbing"),),
     ),
     # --- how much of it
-    Plainer(("quarters taped", "quarters rubbed", "thirds taped", "thirds rubbed", "third taped", "quarter taped", "3/4 taped", "2/3 taped", "3/4 rubbed"), r"(?<!and )(?<!inch )(?<!inches )(?P<x>(?:about |maybe |only |just )*(?:three quarters|two thirds|(?:a|one) (?:third|quarter)|(?<=, )3/4|(?<=is )3/4|(?<=, )2/3))(?= (?:taped|rubbed)(?![\w']))", (("x", "half"),)),
+    Plainer(("quarters taped", "quarters rubbed", "thirds taped", "thirds rubbed", "third taped", "quarter taped", "3/4 taped", "2/3 taped", "3/4 rubbed"), r"(?<!and )(?<!& )(?<!inch )(?<!inches )(?P<x>(?:about |maybe |only |just )*(?:three quarters|two thirds|(?:a|one) (?:third|quarter)|(?<=, )3/4|(?<=is )3/4|(?<=, )2/3))(?= (?:taped|rubbed)(?![\w']))", (("x", "half"),)),
     # --- who pulled it off is no matter
     Plainer(("the tape off", "tape back off", "tape right off", "my tape off", "some tape off"), rf"(?P<x>{_OTHERS} (?:went and |just |must have |must've )*{_OFF} (?:all )?(?:the|my|our|some|all the|half the) tape (?:back |right |clean )?off)(?=[.,;]|$| (?:of )?{_THIS})", (("x", "the tape came off"),), unless=r"tape off (?:of )?(?:his|their|theirs|hers)(?![\w'])"),
     Plainer(("been ", "got "), rf"tape(?P<x>(?:'s| has| had| got|'d| was)(?: (?:all|been|just|since|then))* {_OFF[:-1]}|pulled|torn|taken|stripped|knocked) (?:back |right |clean )?off)(?=[.,;]|$| (?:of )?{_THIS})", (("x", " came off"),)),

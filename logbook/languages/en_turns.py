@@ -154,12 +154,12 @@ ENGLISH_TURNS = Turns(
     ),
     # how little of it, said before the act
     fractions=(
-        r"(?<!and a )(?<!and )(?:half|most|some|part|parts|bits|less than half|more than half|three quarters|two thirds|a third|a quarter|one third|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent)(?: of)? (?:the|it|'em|them|my|that|those|its)(?:'s|s)?",
+        r"(?<!and a )(?<!and )(?<!& a )(?<!& )(?:half|most|some|part|parts|bits|less than half|more than half|three quarters|two thirds|a third|a quarter|one third|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent)(?: of)? (?:the|it|'em|them|my|that|those|its)(?:'s|s)?",
     ),
     degrees=(
         r"(?:a few|a couple(?: of)?|some|tacked|little) (?:little |small )*(?:pieces|bits|dabs|strips|spots) of",
         r"(?:just |only )?(?:started|began)|(?:in the middle of|halfway through|half way through|partway through|part way through)",
-        r"(?:(?<!and a )half|partly|partially|(?<!and )three quarters|(?<!and )two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
+        r"(?:(?<!and a )(?<!& a )half|partly|partially|(?<!and )(?<!& )three quarters|(?<!and )(?<!& )two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
     ),
     # the same, as a thought of its own behind the act
     alone=(
