@@ -33,3 +33,13 @@ def test_there_are_such_notes():
 @pytest.mark.parametrize(("one", "other"), PAIRS)
 def test_each_piece_is_read_as_if_it_were_told_alone(one, other):
     assert facts_of(f"{one} {other}") == facts_of(one) + facts_of(other)
+
+
+def test_what_takes_a_piece_back_is_read_of_the_whole_note():
+    told = read("Straight 204, taped. Drop that last one. Straight 9, stapled, taped.", language="en")
+    assert told.withdraws.what == "last" and [entry.fact("mark").value for entry in told.fittings] == ["204", "9"]
+
+
+def test_a_run_told_of_the_first_piece_holds_for_the_next():
+    told = read("Straight 4 on run two, taped. Elbow 5, taped.", language="en")
+    assert [entry.fact("run").value for entry in told.fittings] == ["2", "2"]
