@@ -22,11 +22,14 @@ _ORDER = {rule: place for place, rule in enumerate(limits.RULE_IDS)}
 
 
 def judge(piece: Piece, around: Around, rules: Sequence[Rule]) -> tuple[Finding, ...]:
-    """The due findings of a piece, in the order of `rules`."""
+    """The due findings of a piece, in the order of `rules`.
+
+    Where nobody said what kind of piece it is, a rule of some kinds only is due where what was said departs from it: "the step is on the outside, number six".
+    """
     kind = piece.value("kind")
     leak_test = kind is None and any(piece.value(name) is not None for name in LEAK)
-    found = (finding(rule, piece, around) for rule in rules if _concerned(rule, kind, leak_test))
-    return tuple(one for one in found if one is not None)
+    found = ((finding(rule, piece, around), _concerned(rule, kind, leak_test)) for rule in rules if kind is None and not leak_test or _concerned(rule, kind, leak_test))
+    return tuple(one for one, concerned in found if one is not None and (concerned or one.verdict == "departs"))
 
 
 def _concerned(rule: Rule, kind: str | None, leak_test: bool) -> bool:
