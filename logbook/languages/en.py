@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from logbook.languages.en_taping import ENGLISH_ACTS_TAPING, ENGLISH_TURNS_TAPING
+from logbook.languages.en_acts_to_come import ENGLISH_ACTS_TO_COME
+from logbook.languages.en_taping import ENGLISH_TURNS_TAPING
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_courtesies import ENGLISH_COURTESIES
 from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
@@ -30,6 +31,7 @@ from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES, LINE_CUE, 
 from logbook.languages.en_thoughts import ENGLISH_THOUGHTS
 from logbook.languages.en_thumbs import ENGLISH_THUMBS
 from logbook.languages.en_together import ENGLISH_TOGETHER
+from logbook.languages.en_to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_taping_said import ENGLISH_TAPING_SAID
 from logbook.languages.en_where_plainly import ENGLISH_WHERE_PLAINLY
@@ -357,6 +359,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_LEFT_PLAINLY,
     *ENGLISH_HARMS_PLAINLY,
     *ENGLISH_WHERE_PLAINLY,
+    *ENGLISH_TO_COME_PLAINLY,
 )
 
 LANGUAGE = Language(
@@ -366,6 +369,6 @@ LANGUAGE = Language(
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
-    ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TAPING, whole_turns=ENGLISH_PLANS,
+    ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,
 )  # fmt: skip

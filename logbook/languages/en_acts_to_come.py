@@ -1,0 +1,45 @@
+"""English frames of any act: whose list it is on, which day it is set for, and what has to happen first."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.languages.en_taping import ENGLISH_ACTS_TAPING
+
+_DAY = (
+    r"(?:tomorrow|tonight|later(?: on)?|this (?:afternoon|evening|weekend)|the (?:weekend|morning|afternoon)|in the (?:morning|afternoon)|first thing|next (?:week|shift|trip|visit|\w+day)|(?:on )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|after (?:lunch|break)"
+    r"|(?:by|before|at|around) (?:noon|lunch|quitting time|tonight|the end of the day|\w+day))"
+)
+_DONE_FIRST = r"(?:stapl|tap(?:e|ed|ing)\b|rubb|dry\b|dried|clean|wip|seat|everything|it's (?:all )?(?:square|tight|together)|joint|seam)"
+# "once Pete is back": what is awaited is told in the present, and is no work on the piece: "the tape goes on once it's stapled" is how it is always done
+_FIRST = rf"(?:once|when|whenever|as soon as|soon as|until|till) (?!i (?:was|got|went|came)\b)(?=(?:the |my |our |his |some |a )?[\w']+(?: [\w-]+)? ?(?:is|are|'s|'re|has|have|gets?|comes?|brings?|shows?|moves?|frees?|opens?|returns?|finds?|arrives?|lets?|warms?|quits?|stops?|leaves?|clears?|fixes|[\w-]+s up)\b)(?![^.;,]*\b{_DONE_FIRST})"
+_THEN = rf"(?:{_DAY}\b|{_FIRST})"
+_NAMED = r"(?:the |my |its |all the |that )?(?:{noun}|{doing})(?: (?:job|part|work|of it))?"
+_STAYS = r"(?:'s| is| are| was|'re| will be|'ll be| stays| went)(?: (?:still|all|just|only|now|down|already|gonna be|going to be))*"
+_WHOSE = r"(?:the |my |his |her |our |their |your |tomorrow's |monday's |\w+'s )"
+_SIDE = r"(?:(?:top|bottom|left|right|back|front|far|near|last|fourth|third|other|long|short|one|blind) (?:side|seam|end|joint|edge|corner|half|cheek|one)|top|bottom|underside|back|heel|throat)"
+_NO_REACH = r"(?:(?:i|we|the \w+|my \w+|nobody)(?: just| really| sure)? (?:can't|cannot|couldn't|could not|can not|could never|doesn't|didn't|won't|wouldn't|could|can)(?: even| quite)? (?:reach|fit|get (?:at|to|in|up|around|behind|under|over))(?: (?:in|up|over|around|there|it|in there|up there|back there|far enough))*)"
+_PUTS_OFF = r"(?:put|putting|pushed|pushing|moved|left|leaving|bumped|kicked|shoved|moving|holding|held)"
+
+ENGLISH_ACTS_TO_COME = replace(
+    ENGLISH_ACTS_TAPING,
+    hints=ENGLISH_ACTS_TAPING.hints + r"|list|sheet|plate|slated|sched|booked|set for|job|goes|goin|once|until|till|when|off",
+    to_do=(
+        *ENGLISH_ACTS_TAPING.to_do,
+        rf"{_NAMED}{_STAYS} (?:up |down |high )?(?:on|at the top of) {_WHOSE}(?:[\w-]+ )?(?:list|sheet|plate|schedule|calendar|to-?do|agenda|docket|dance card|whiteboard)\b",
+        rf"{_NAMED}{_STAYS} (?:slated|set|down|booked|scheduled|planned|penciled in|in line|up|due|kept|saved|marked|meant|there|left|waiting|on) (?:for|until|till) {_DAY}\b",
+        rf"{_NAMED}{_STAYS} (?:for )?(?:\w+'s|his|hers?|theirs?|yours|mine|the (?:kid|apprentice|helper|next shift|night crew|other crew|next crew)'?s?)(?: (?:job|turn|task|work|problem|baby))? (?:to do\b|{_DAY}\b)",
+        rf"{_PUTS_OFF} {_NAMED} (?:off |back |over )?(?:until|till|for|to) {_THEN}",
+        rf"{_PUTS_OFF} (?:off|back) {_NAMED} (?:until|till|for|to) {_THEN}",
+    ),
+    partly=(
+        *ENGLISH_ACTS_TAPING.partly,
+        rf"{_NO_REACH} to (?:even |quite |really |get in and )?{{verb}}\b",
+        r"(?:the |that |this |one |its |my )(?:\w+ )?(?:side|seam|end|joint|edge|corner|cheek|half|one)(?:,? (?:which|that))?(?: (?:is|i|we|i've|we've|'s))*(?: (?:have|still|only|just|got))* (?:bare|naked) of {noun}\b",
+    ),
+    across=(
+        *ENGLISH_ACTS_TAPING.across,
+        ("partly", rf"{_SIDE}(?: tomorrow)?,? (?:(?:which|that|the one|where) )?{_NO_REACH} to (?:even |quite |really )?{{verb}}\b"),
+        ("to_do", rf"(?:the |my |its |that |some )?{{noun}}(?:'s| is| are|'re| goes| go| gets| can| will|'ll|'s gonna| is gonna| has to)(?: (?:still|only|just|then|be|go|going|gonna|to|get|put|have))* (?:on|in)(?: (?:there|it|them))?,? (?:only |but only |not )?{_THEN}[^.;,]*"),
+    ),
+)

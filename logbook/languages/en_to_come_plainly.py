@@ -1,0 +1,40 @@
+"""English of work that waits, told by asking whether it is needed or by what would have been: "should it be rubbed? I guess so", "would be done if the roll hadn't ended"."""
+
+from __future__ import annotations
+
+from logbook.languages.plainer import Plainer
+
+_IT = r"(?:it|this|that|this one|that one|she|they|the (?:tape|seams?|joints?|flap))"
+_ACT = r"(?P<a>rubbed(?: down)?|taped|stapled|wiped(?: down)?|trimmed|burnished)"
+_ACTING = r"(?P<a>rubbing|taping|stapling|wiping|trimming|a rub(?: down)?|rubbed(?: down)?|taped|stapled|wiped|tape|staples|vanes)"
+_YES = r"(?:(?:well|oh|hm|hmm|um|uh),? )*(?:i (?:guess|suppose|reckon|think)(?: so| it does| it should| that's right)?|yeah|yes|yep|probably|i'd say so|sure|of course|it does|it should|supposed to|afraid so)"
+_NOT_DONE_SINCE = r"(?![^?]{0,50}?\b(?:did|it is|it's (?:been )?(?:done|rubbed|taped|stapled)|so i|already|is done)\b)(?=[.,;!]|$)"
+_DAY = r"(?:tomorrow|later|tonight|monday|tuesday|wednesday|thursday|friday|in the morning|next week|after lunch|this afternoon)"
+_WOULD = r"(?:would(?:'ve| have)|woulda|'d(?: have|'ve)|could(?:'ve| have)|coulda|would|could) (?:be |been )?(?:all )?(?:done|finished|closed(?: up)?|complete|wrapped up|buttoned up|through)\b[^.;?!]{0,40}?"
+_GAVE_OUT = r"(?:hadn't|had not|didn't|wasn't|weren't)(?: \w+)? (?:ended|end|run (?:out|dry|short)|quit|given out|give out|died|die|jammed|jam|locked up|gone|left|out|busted|broke|broken|empty)(?: on (?:me|us|him))?(?: (?:again|halfway|early|at noon))?"
+_ON_ME = r"(?:the |my |that |our )?(?:{of})"
+_SHORT = r"if (?:i|we|they) (?:hadn't|had not) (?:run (?:out|short) of|been (?:out of|short on|short of)) (?:{of})"
+
+
+def _would(of: str, means: str) -> Plainer:
+    what = rf"if {_ON_ME.format(of=of)} {_GAVE_OUT}|{_SHORT.format(of=of)}|but (?:i|we|they) (?:ran out of|ran short of|was out of|were out of) (?:{of})|but {_ON_ME.format(of=of)} (?:ended|ran out|gave out|quit|died|jammed)(?: on (?:me|us))?"
+    return Plainer(("would", "'d have", "'d've", "could'", "coulda", "could have"), rf"(?P<x>{_WOULD}(?:{what}))(?=[.,;!]|$)", (("x", means),), unless=r"\b(?:sooner|faster|quicker|earlier)\b", beside=("hadn't", "had not", "didn't", "wasn't", "weren't", "but "))
+
+
+_SIDE = r"(?:(?:top|bottom|left|right|back|front|far|near|last|fourth|third|other|long|short|one|blind) (?:side|seam|end|joint|edge|corner|half|cheek|one)|top|bottom|underside|back|heel|throat)"
+_FIRST = r"(?: (?:first thing|morning|afternoon))?(?:,? (?:when|once|as soon as) [^.;,?!]{3,40}?)?"
+
+_GETS = r"(?:get|do|hit|finish|catch|pick up|go back for|come back for|tackle)"
+_NO_REACH = r"(?:i|we)(?: just| really)? (?:can't|cannot|couldn't|could not)(?: even| quite)? (?:reach|get (?:at|to|in|up|around|behind|under|over)|fit)(?: (?:in|up|over|around|there|it|far enough))*"
+
+ENGLISH_TO_COME_PLAINLY = (
+    Plainer(("tomorrow", "morning", "later", "day ", "after lunch", "next week"), rf"(?:and|but|then|,|\.) (?P<x>(?:then )?{_DAY}{_FIRST},? (?:i|we)(?:'ll| will)? {_GETS} )(?:the |that |its )?{_SIDE}(?P<y>,? (?:which |that |where )?{_NO_REACH} to (?P<v>tape|rub|staple|wipe)(?: (?:down|it))?)(?=[.,;!]|$)", (("x", ""), ("y", r", i still have to \g<v> it")), beside=("reach", " get ", " fit ")),
+    Plainer(("tomorrow", "morning", "later", "day ", "after lunch", "next week"), rf"(?:and|but|then|,|\.) (?P<x>(?:then )?{_DAY}{_FIRST},? (?:i|we)(?:'ll| will)? {_GETS} )(?:the |that |its )?{_SIDE}(?P<y>)(?=[.,;!]|$| (?:and|where|that|which|i)\b)", (("x", ""), ("y", " tomorrow"))),
+    Plainer((" bare", " naked"), r"(?P<x>(?:that |which |this |so that |it )?(?:leaves|leaving|leave)(?: me| us)?(?: with)? )(?:just |only )?(?P<s>(?:the |that |one |a |my )(?:\w+ )?(?:side|seam|end|joint|edge|corner|cheek|half)s?)(?P<y>) (?:bare|naked)\b(?P<z> (?:till|until) [^.,;?!]*)?", (("x", ""), ("y", " is"), ("z", ""))),
+    Plainer((" bare", " naked"), r"(?:side|seam|end|joint|edge|corner|cheek|half)(?P<x> (?:stays|stayed|stands|remains|sits|has to stay|will stay|'ll stay|goes)) (?:bare|naked)\b(?P<z> (?:till|until) [^.,;?!]*)?", (("x", " is"), ("z", ""))),
+    Plainer(("should ", "shouldn't ", "must ", "ought "), rf"(?P<x>(?:should|shouldn't|must|ought) {_IT}(?: to)? (?:be|get) {_ACT}(?: too| first| as well)?\? {_YES}){_NOT_DONE_SINCE}", (("x", r"still has to be \g<a>"),), beside=("?",)),
+    Plainer(("need ", "want ", "have to be "), rf"(?P<x>(?:does|do|doesn't|will|would) {_IT} (?:still )?(?:need|want|have to be|need to be)(?: any| the| some)? {_ACTING}(?: too| first| as well)?\? {_YES}){_NOT_DONE_SINCE}", (("x", r"still needs \g<a>"),), beside=("?",)),
+    Plainer(("rub it?", "tape it?", "staple it?", "wipe it?", "rub it down?", "trim it?"), rf"(?P<x>(?:(?:did|do|should|will) (?:i|we|you) )?(?P<a>rub|tape|staple|wipe|trim) it(?: down| off)?\? (?P<d>{_DAY}))(?=[.,;!]|$)", (("x", r"i'll \g<a> it \g<d>"),)),
+    _would("roll|tape|foil|roll of tape", "is not taped, out of tape"),
+    _would("stapler|staples|staple gun", "is not stapled, out of staples"),
+)
