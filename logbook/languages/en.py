@@ -15,6 +15,7 @@ from logbook.languages.en_measured import ENGLISH_MEASURED
 from logbook.languages.en_misheard import MISHEARD
 from logbook.languages.en_names import FIRST_NAMES
 from logbook.languages.en_mouths import ENGLISH_MOUTHS
+from logbook.languages.en_named_ahead import ENGLISH_NAMED_AHEAD
 from logbook.languages.en_numbers import ENGLISH_LONE_NUMBERS, NUMBERS, UNITS
 from logbook.languages.en_places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.en_plans import ENGLISH_PLANS
@@ -367,7 +368,7 @@ LANGUAGE = Language(
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,
-    thoughts=ENGLISH_THOUGHTS, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
+    thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
 from logbook.languages.left import Left
+from logbook.languages.named_ahead import NamedAhead
 from logbook.languages.plainer import Plainer
 from logbook.languages.pointed import Pointed
 from logbook.languages.run_on import RunOn
@@ -341,6 +342,7 @@ class Language:
     together: Together = Together()
     fluent: Fluent = Fluent()
     plainer: tuple[Plainer, ...] = ()
+    named_ahead: NamedAhead = NamedAhead()
     thoughts: Thoughts = Thoughts()
     pointed: Pointed = Pointed()
     left: Left = Left()

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading import asked_aloud, false_ands, false_stops, fluent, plainly, pointed, together
+from logbook.reading import asked_aloud, false_ands, false_stops, fluent, named_ahead, plainly, pointed, together
 from logbook.reading.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.phrases import phrases_said
 from logbook.reading.spelled import Cut, written_out
@@ -61,7 +61,9 @@ def _speaking(text: str, found: tuple[Token, ...], code: str, job, read: Reads) 
 def _pointing(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
     told = read(text, found)
     made = pointed.cuts(text, told, code) if len(told.fittings) > 1 else ()
-    return _set_right(text, made, read) if made else told
+    if made:
+        return _set_right(text, made, read)
+    return named_ahead.with_names_ahead(text, told, code, lambda ahead: read(ahead, tokens(ahead)))
 
 
 def _set_right(text: str, made: tuple[Cut, ...], read: Reads, slips: bool = False) -> Reading:

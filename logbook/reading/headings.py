@@ -94,7 +94,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find(f"DET (?P<k>KIND) (?:TRADE_NOISE|ANOTHER|TO|IT|ON|WORD|FILLER|PLACE_NOUN|DET|OFF|OVER){{1,6}} COMMA? BE (?:FITTING|NUMBER) (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH)"):
         if not taken.intersection(range(*match.span("m"))):  # "the register right next to it that's number nine"
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find(f"(?:(?P<on>CORRECTION_ON) (?:RUN NUM COMMA?)?)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|STAPLES|WASHERS|BOARD|IN NUM)"):
+    for match in row.find(f"(?:(?P<on>CORRECTION_ON) (?:RUN NUM COMMA?)?)? (?:FILL|ON|OF){{0,2}} (?P<f>FITTING|NUMBER) {_NAMED} (?P<m>{MARK}) (?!BY (?!DET)|WIDE|LONG|HIGH|(?<!FITTING NUM)STAPLES|WASHERS|BOARD|IN NUM)"):
         if row.items[match.start("f") - 1].concept == "LEAK_TEST" and match.start("f"):
             continue  # "leak test number two": how many tests there were
         if row.items[match.start("f")].concept == "FITTING" and row.words(*match.span("f")).lower() in _KIND_OF_WORD and leads_to(row, match.start("f")):

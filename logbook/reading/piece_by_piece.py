@@ -7,9 +7,10 @@ whole tells what it means.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, fields, is_dataclass, replace
+from dataclasses import dataclass, replace
 
 from logbook.facts import ORDER
+from logbook.reading.stretches import moved, put_together
 from logbook.said import Entry, Fact, Reading
 
 
@@ -42,28 +43,7 @@ def read_parts(text: str, places: list[tuple[int, frozenset[str]]], read_part: C
             kept[now] = _Part([*kept[now].spans, (start, end)], kept[now].marks | own, None)
     if len(kept) < 2 or len(frozenset().union(*(part.marks for part in kept))) < sum(len(part.marks) for part in kept):
         return ()
-    return tuple(_moved(part.read if part.read is not None else read_part("".join(text[start:end] for start, end in part.spans)), text, part.spans) for part in kept)
-
-
-def _moved(told, text: str, spans: list[tuple[int, int]]):
-    """What was read of a part, with its places as they stand in the whole note."""
-    if isinstance(told, tuple):
-        return tuple(_moved(one, text, spans) for one in told)
-    if not is_dataclass(told):
-        return told
-    changes = {one.name: _moved(getattr(told, one.name), text, spans) for one in fields(told) if isinstance(getattr(told, one.name), tuple) or is_dataclass(getattr(told, one.name))}
-    if getattr(told, "start", None) is not None:
-        start, end = _place(told.start, spans), _place(told.end - 1, spans) + 1
-        changes |= {"start": start, "end": end, "words" if hasattr(told, "words") else "text": text[start:end]}
-    return replace(told, **changes)
-
-
-def _place(at: int, spans: list[tuple[int, int]]) -> int:
-    for start, end in spans:
-        if at < end - start:
-            return start + at
-        at -= end - start
-    return spans[-1][1]
+    return tuple(moved(part.read if part.read is not None else read_part(put_together(text, part.spans)), text, part.spans) for part in kept)
 
 
 def tell_all(parts: tuple[Reading, ...]) -> bool:
@@ -106,10 +86,10 @@ def _with_more(entry: Entry, other: Entry, whole: Reading, marks: list[str | Non
         source = None if fact.from_fitting is None else _mark(whole.fittings[fact.from_fitting])
         if fact.from_fitting is None or source in marks:
             more.append(replace(fact, from_fitting=None if fact.from_fitting is None else marks.index(source)))
-    return tuple(sorted((*entry.facts, *more), key=_in_order)) if more else entry.facts
+    return tuple(sorted((*entry.facts, *more), key=in_order)) if more else entry.facts
 
 
-def _in_order(fact: Fact) -> tuple[int, int]:
+def in_order(fact: Fact) -> tuple[int, int]:
     """What names the piece first, then as the words stand."""
     if fact.name in ("kind", "mark", "run"):
         return 0, ORDER[fact.name]
