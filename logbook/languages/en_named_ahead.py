@@ -18,7 +18,6 @@ _BEGINS = r"(?:^|[.,;:!?] (?:and |but |so |then |also |oh |well |yeah |okay )*|(
 ENGLISH_NAMED_AHEAD = NamedAhead(
     turns=(
         (rf"{_BEGINS}(?:[a-z'-]+ ){{0,4}}?{_THING}(?: (?:i|we) (?:put|used|ran|have|had|got|shot|laid))?(?P<drops> (?:on|in|of|for|at|around|to|across|over)) $", _DOES),
-        (rf"{_BEGINS}(?:[a-z'-]+ ){{0,3}}?(?:{_THING}|stapler|gun|stapler gun) (?:just |then |finally )?(?:ran out|gave out|ran dry|died|quit|jammed|broke|got short|ran short|came up short)(?: on (?:me|us))?(?P<drops> (?:on|at|with|in|doing)) $", r"(?:,| so| and| before| then|[.;]|$)"),
         (rf"(?<![\w']){_ACT} $", r" (?:over (?:the |some |all |that |a )?(?:dust|dirt|grease|oil|sawdust|wet|dusty|greasy|water)|(?:right )?over|with|without|using|at|cold|in the cold|like|before|down)\b"),
         (r"(?:^|[.,;:!?] |(?<![\w'])(?:and|but|so) )$", rf"'s (?:[a-z-]+ ){{0,3}}?{_THING}\b"),
         (r"(?:^|[.,;:!?] (?:and |but |so |then |also )*|(?<![\w'])(?:and|but|so) )(?P<drops>(?:on|in|with|for) )$", r" (?:the|i|we|it|one|two|three|there|there's|my|all|some|every|staples|legs|tape|they|no|nothing)\b"),

@@ -116,6 +116,9 @@ def _is_rubbed(row: Row, begin: int, at: int) -> bool:
     """ "me quedó pendiente sobarle la cinta": the tape is there, it is still to be rubbed."""
     if at < begin and any(row.items[k].concept == "RUB" and row.words(k, k + 1).lower().endswith(("la", "lo", "las", "los", "it")) for k in range(begin - 2, min(begin + 4, len(row.items)))):
         return True  # "el teip lo dejé listo para tallarlo mañana"
+    rub = next((k for k in range(begin + 1, min(begin + 5, len(row.items))) if row.items[k].concept in ("RUB", "RUBBED")), None)
+    if at < begin and rub is not None and not any(row.items[k].concept in ("AND", "TAPED", "TAPE", "TAPE_IT", "COMMA") for k in range(begin + 1, rub)):
+        return True  # "the tape still needs a rub"
     back = at - 1
     while back > begin and row.items[back].concept in ("DET", "FILLER", "OF", "OFF"):
         back -= 1
