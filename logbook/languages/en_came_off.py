@@ -8,7 +8,7 @@ _V = (
     r"(?:pull(?:ed|ing)?|t(?:ore|ear|earing|orn)|stripp?(?:ed|ing)?|ripp?(?:ed|ing)?|peel(?:ed|ing)?|took|take|taking|taken|yank(?:ed|ing)?|pr(?:ied|y|ying)|cut(?:ting)?|scrap(?:ed|ing)|knock(?:ed)?|popp?(?:ed|ing)?|dug|dig|pick(?:ed|ing)?"
     r"|fish(?:ed)?|lift(?:ed)?|slit|slic(?:ed|ing)|shook|shak(?:en|ing)|beat|snipp(?:ed)?|clipp?(?:ed)?|hack(?:ed)?|work(?:ed)?|wrench(?:ed)?|unhook(?:ed)?|drilled|pluck(?:ed)?|blew|burst|sprung|spring|tweez(?:ed))"
 )
-_SELF = r"(?:und(?:id|o|oing|one)|remov(?:ed|ing)|unpick(?:ed|ing)|unstapl(?:ed|ing)|untap(?:ed|ing)|unstuck|unfasten(?:ed)?|unzipp(?:ed)|pulled|yanked|stripped|popped|plucked)"
+_SELF = r"(?:und(?:id|o|oing|one)|remov(?:ed|ing)|unpick(?:ed|ing)|unstapl(?:ed|ing)|untap(?:ed|ing)|unstuck|unfasten(?:ed)?|unzipp(?:ed)|pulled|yanked|stripped|popped|plucked|peeled(?! \w+ (?:back|up|down)))"
 _OFF = r"(?:right |straight |all |back |clean |clear |completely |mostly )*(?:off|out|loose|away|free|apart|open)(?! (?:of )?(?:the|a|that|my|one|another|this)(?: \w+)? (?:rolls?|scraps?|stock|coil|spool|reel|offcuts?)(?![\w']))(?: again| of there)*"
 _MODS = r"(?:(?:the|my|all|of|those|that|these|every|each|single|last|whole|damn|every one of|all of|both|its|our|what|same|old|rusty|first|bad|crooked|wrong|loose|torn|previous|his|their|bent|original|existing|half-inch|wrinkled|dirty|wet|cheap|short|long) )*"
 _NOT_OF = r"(?! (?:the|my|a|his|our) (?!top|bottom|left|right|side|sides|back|whole|seam|seams|joint|joints|facing|board|duct|piece|corner|corners|elbow|straight|cap|tee|flap|other|first|second)\w+)"
@@ -37,12 +37,12 @@ ENGLISH_CAME_OFF = CameOff(
     worn=r"(?<![\w'])(?:old|rusty|bad|crooked|wrong|loose|torn|previous|his|their|first|extra|spare|original|existing|wrinkled|dirty|cheap|bent|short|few|couple|two|three|some|one|half|several)(?![\w'])",
     earlier=r"(?<![\w'])(?:old|previous|his|their|first|extra|spare|original|existing|wrong|cheap|rusty)(?![\w'])",
     back_on=(
-        r"(?:put|shot|ran|laid|stuck|drove|set|slid|slapped|threw|fired|gave|added|installed|used|went with|went on with|rolled|pressed|tacked|hit)(?: [\w'#]+){0,3}? (?:new|fresh|another|more|others|good|ones|longer|shorter|better|it back|them back|'em back|that back|back (?:in|on)|<n>)(?![\w'])",
+        r"(?:put|shot|ran|laid|stuck|drove|set|slid|slapped|threw|fired|gave|added|installed|used|went with|went on with|rolled|pressed|tacked|hit)(?: [\w'#]+){0,3}? (?:new|fresh|another|more|others|good|ones|longer|shorter|better|listed|rated|181[\w-]*|it back|them back|'em back|that back|back (?:in|on)|<n>)(?![\w'])",
         r"(?:went|goes|go|popped|slid|came) (?:right |straight |all )*back (?:in|on|up)", r"(?:went|goes|go|popped|slid|came) (?:right |straight )*(?:in|on) again", r"(?:they|it|those|all)(?: ?(?:'re|'s|are|is|were|was))?(?: (?:all|right|now|safely|already))* back (?:in|on|where (?:they|it) (?:belongs?|goes?|were|was)|in place|there|home)", r"(?:redid|redone|redo|did|done) (?:it|them|that|the lot|all of (?:it|them)|everything)?(?: all)?(?: over| again| from scratch| right)*", r"re-?(?:stapled|taped|rubbed|bent|did|done|installed|set)\b", r"(?:started|began) (?:all )?(?:over|again|fresh|from scratch)",
         r"(?:new|fresh) (?:ones|<n>|roll|strip|tape)(?: (?:is|are|went))?(?: back| right)* (?:in|on|there)", r"bent (?:them|'em|it|those) (?:all )?(?:back )?(?:down|over|in)", r"<[db]>",
     ),
     lies=r"^(?:(?:and|now|so) )*(?:it's|they're|it is|they are|all|every|the lot|most|lying|laying|sitting|hanging|what's left)\b.*\b(?:floor|ground|trash|bin|dumpster|garbage|slab|deck)\b",
     not_again=r"(?<![\w'])(?:not|never|no|\w+n't|yet|still|without|nobody|tomorrow|later|going|will|\w+'ll|need|needs|have to|gonna|gotta|to|should)(?![\w'])",
     unsettled=r"(?<![\w'])(?:if|would|might|could|will|won't|never|not|no|nobody|\w+n't|before|until|till|unless|so|or|can|may|needs?|must|gotta|should|has to|have to|got to|going|almost|nearly|tried|to|when|once|think|says|said|try|trying)(?![\w'])",
-    looks=r"(?<![\w'])(?:off|out|pull|yank|rip|strip|loose|away|apart|undid|undo|undone|remov\w+|un\w+ed|unbent|straightened|let go|pulled|stripped|yanked|plucked|popped|gone|floor|trash|bin|dumpster|gave|released|open|free|back|walked|quit|grip|last)(?![\w'])",
+    looks=r"(?<![\w'])(?:off|out|pull|yank|rip|strip|loose|away|apart|undid|undo|undone|remov\w+|un\w+ed|unbent|straightened|let go|pulled|stripped|peeled|yanked|plucked|popped|gone|floor|trash|bin|dumpster|gave|released|open|free|back|walked|quit|grip|last)(?![\w'])",
 )

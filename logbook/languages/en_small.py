@@ -80,6 +80,7 @@ ENGLISH_SMALL = Small(
         " team game giants cowboys dodgers flange flanges bracket brackets".split()
     ),
     tools=frozenset("knife nail boot drill gun pipe ladder rod finger thumb elbow screwdriver".split()),
+    kept_up=frozenset("gun stapler knife knives blade blades iron squeegee groover cutter compressor hose magazine nozzle thermometer gauge ruler tape-measure lens ladder phone truck van radio glasses goggles bench table cart".split()),
     owners=frozenset("my his her your their our the a".split()),
     machines=frozenset("compressor hose airline generator scaffold plumbing plumber drain sprinkler truck".split()),
     of_a_duct=frozenset("facing foil jacket".split()),

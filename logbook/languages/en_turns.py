@@ -52,7 +52,7 @@ ENGLISH_TURNS = Turns(
     ),
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
-        (rf"peel(?:ing|ed|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up(?! {_WELL})|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
+        (rf"peel(?:ing|ed(?! (?:it|that|them|the|all|everything|one|off (?:it|the|that)))|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up(?! {_WELL})|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
         (r"(?<!no )(?<!any )(?<!not a )(?<!the )(?<!for )(?:bubbl(?:ed|ing|es?|y)|wrinkl(?:ed|ing|es?|y)|fish ?mouth(?:s|ed)?|air pockets?|pockets? of air)(?! (?:out|gone|flat)\b)", ("rubbed_down",)),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
         (r"backwards?|(?:the )?wrong way(?: (?:round|around))?|upside down", ("vanes",)),
@@ -134,10 +134,11 @@ ENGLISH_TURNS = Turns(
         r"(?:did|do|ran|shot|stapled|taped|cut|made|laid|set|hung|rolled) (?:it|them|that|those|this one|that one|(?:the|that) (?:\w+ )?(?:side|end|joint|seam|back|top|bottom|left|right|one|bunch|strip|piece)) (?:all )?over(?: again)?(?! (?:the|it|them|a|to)\b)",
         r"(?:redid|redone|re-did|re-?(?:cut|stapled|taped|spaced|hung|made|worked|measured|shot|bent|ran|laid|set|marked))\b(?: (?:it|them|that|those|the whole thing|the \w+))?",
         r"(?:fixed|changed|corrected|tightened|straightened) (?:it|that|them|those)\b(?: up| in| out)?(?! with)",
-        r"(?:pulled|yanked|ripped|tore|took|pried|peeled|backed) (?:it|them|that|those|the (?:staples|tape|screws|tabs|strip|whole thing))(?: all| back| right)* ?(?:off|out|apart|loose|up)?(?: again)?(?= ?(?:and|,|;|\.|so|then))",
+        r"(?:pulled|yanked|ripped|tore|took|pried|peeled|backed|stripped|scraped) (?:it|them|that|those|all (?:of )?(?:it|that)|the (?:whole )?(?:lot|staples|tape|screws|tabs|strip|mess|thing))(?: all| back| right)* ?(?:off|out|apart|loose|up)?(?: again)?(?= ?(?:and|,|;|\.|so|then))",
         r"(?:filled|stitched|shot|added|put)(?: in)?(?: (?:one|another|some|more|extra|a few|staples))*(?: (?:in )?between)(?: (?:them|those|each|every one|each one))*",
         r"(?:doubled|tightened|closed) (?:it|them|that|those) up\b",
     ),
+    strips=r"(?:peel|pull|stripp?|scrap|tore|rip|ripp|yank|took|cut)(?:ed)? (?:(?:it|that|the (?:whole )?(?:lot|mess|thing|masking|cloth|cheap stuff|duct tape|tape)|all of (?:it|that)|everything|every (?:bit|inch)(?: of it)?)(?: (?:all|back|right))*(?: off| out| loose)?|off (?:it|that|the (?:\w+ )?(?:lot|tape|masking)))(?=[,;.]| (?:and|then|so)\b)",
     only_meant=r"(?:n't|\b(?:not|never|could|would|should|will|'ll|gonna|going to|have to|gotta|need to|needs to|got to|ought to|might|may|if|wish|when|before|until|tomorrow|later|nobody|somebody|he|she|they)\b)(?! (?:i|we) )",
     # a gap that was closed again
     anew=(
@@ -190,7 +191,7 @@ ENGLISH_TURNS = Turns(
     ),
     on_the_way=r"(?:i |we |then |at first |back |found them and |found it and |(?:opened|cut|pulled|took|busted|popped) (?:it|her|that one|the \w+) (?:back |all )?(?:up|open|apart|down)(?: again)? )*(?:and )?(?:i |we )?",
     tab_word="tab",
-    of_mending=frozenset("good tight flat new fresh more extra missing proper properly better longer with before after lunch break morning this afternoon later time hammer pliers knife squeegee roll gun stapler same once too lot every finished fixed stapled taped rubbed bent pressed shot filled added hit caught finish belong belongs ones".split()),
+    of_mending=frozenset("good tight flat new fresh more extra missing proper properly better longer with before after lunch break morning this afternoon later time hammer pliers knife squeegee roll gun stapler same once too lot every finished fixed stapled taped rubbed bent pressed shot filled added hit caught finish belong belongs ones listed rated foil real whole stuff material gear put".split()),
     # what mends only what it makes; the first that matches
     mends_only=(
         (r"(?:taped|stapled) (?:up )?(?:the )?(?:rest|others?|remaining|missing)", ("taped", "stapled", "tabs_bent", "cross_tabs", "gap")),

@@ -89,6 +89,7 @@ class Turns:
     sides_only: tuple[str, ...] = ()
     closes: tuple[str, ...] = ()
     goes_over: tuple[str, ...] = ()
+    strips: str = "(?!)"  # the tape that was on is taken off
     only_meant: str = "(?!)"
     anew: tuple[str, ...] = ()
     records: tuple[str, ...] = ()

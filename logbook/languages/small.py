@@ -78,6 +78,7 @@ class Small:
     some_point: frozenset[str] = frozenset()  # before "point": no number goes on
     no_duct: frozenset[str] = frozenset()  # what may be wet or torn and is no duct
     tools: frozenset[str] = frozenset()  # leave a hole that is named for them
+    kept_up: frozenset[str] = frozenset()  # tools that are themselves cleaned, warmed and mended
     owners: frozenset[str] = frozenset()  # before a thing that is somebody's
     machines: frozenset[str] = frozenset()  # have parts that are named like fittings
     of_a_duct: frozenset[str] = frozenset()  # in the words of a damage: it is of a duct

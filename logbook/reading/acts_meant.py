@@ -15,7 +15,7 @@ _WHEN_DONE = {"TAPE_IT": "TAPED", "STAPLE": "STAPLED", "RUB": "RUBBED", "TRIM": 
 ACTS = ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED", "STAPLES", "TAPE", "SEALED", "HUNG", "MISHEARD")
 _ENDS_IN_TO = {"stapled to": "STAPLED", "taped to": "TAPED", "stapled up to": "STAPLED", "taped up to": "TAPED", "is taped to": "TAPED", "is stapled to": "STAPLED"}
 _OTHER_THINGS = ("WORD", "BUILDING", "TRADE_NOISE", "ROOM", "COUNTED")
-CONCEPTS = ("TAPE", "REPAIR_IT", "HEAT_IT", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG", "TIED", "REPAIRED", "DAMAGE", "BOTH", "DIRTY", "TIGHT", "RUBBED", "PANEL", "PENDING", "CUT_LENGTH", "SAYS", "FLAP", "HAVE", "UP", "HUNG", "WIPED", "PREHEATED", "STAPLED", "TAPED")
+CONCEPTS = ("TAPE", "REPAIR_IT", "HEAT_IT", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "HANG", "TIED", "REPAIRED", "DAMAGE", "BOTH", "DIRTY", "TIGHT", "RUBBED", "PANEL", "PENDING", "CUT_LENGTH", "SAYS", "FLAP", "HAVE", "UP", "HUNG", "WIPED", "PREHEATED", "STAPLED", "TAPED", "TRIMMED")
 
 
 def meant(done: list, items, place: int, ahead: str, past_article: str, said: str, text: str) -> None:
@@ -63,6 +63,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="FILLER")  # "ya le instalé las aletas"
     elif item.concept in ("HUNG", "WIPED", "PREHEATED", "REPAIRED", "DAMAGE") and _of_another_thing(items, place, text):
         done[place] = replace(item, concept="WORD", value=None)  # "colgué la chamarra", "se golpeó la cabeza"
+    elif item.concept in ("WIPED", "REPAIRED", "TRIMMED") and _to_a_tool(items, place, text):
+        done[place] = replace(item, concept="WORD", value=None)  # "I took the gun apart, cleaned it, oiled it"
     elif item.concept in ("STAPLED", "TAPED", "RUBBED", "WIPED") and (said in words_of("small.ought_to") or said.startswith(_SOMEDAY)) and _wished(items, place, text):
         lacks = re.search(r"falta que (?:lo |la |le |se )?(?:lo |la )?$", text[max(0, item.start - 22) : item.start].lower()) is not None
         to_do = {"STAPLED": "STAPLE", "TAPED": "TAPE_IT", "RUBBED": "RUB", "WIPED": "WIPE"}[item.concept]
@@ -83,6 +85,26 @@ def _of_another_thing(items, place: int, text: str) -> bool:
         return False
     noun = items[place + 2]
     return noun.concept in _OTHER_THINGS and text[noun.start : noun.end].lower() not in words_of("small.of_ours")
+
+
+_OF_DUCT = ("FITTING", "PANEL", "FACING", "JOINT", "FLAP", "BOARD", "GENERIC", "MARKED", "SIDE", "SIDE_WORD", "END", "GROOVE", "SHIPLAP", "DAMAGE", "GLASS", "TAPE", "NUM")
+
+
+def _to_a_tool(items, place: int, text: str) -> bool:
+    """Whether "it" is a tool: the last thing named before it in the sentence."""
+    said = text[items[place].start : items[place].end].lower().split()
+    if not words_of("small.object_of_verb").intersection(said[1:]) and concept_at(items, place + 1) != "IT":
+        return False
+    for at in range(place - 1, -1, -1):
+        concept = items[at].concept
+        if concept in ("STOP", "QUERY") or concept in _OF_DUCT or concept.startswith("K_"):
+            return False
+        if text[items[at].start : items[at].end].lower() in words_of("small.kept_up") and concept_at(items, at - 1) in ("DET", "WORD", "THIS") and (concept_at(items, at - 2) not in _BEFORE_A_PLACE or concept_at(items, at - 3) == "TROUBLE"):
+            return re.search(r"\b(?:it|her|this|them|one)\b", text[items[max(0, at - 4)].start : items[at].start].lower()) is None  # "pulled it off the truck, wiped it down"
+    return False
+
+
+_BEFORE_A_PLACE = ("WITH", "FROM", "BY", "IN", "ON", "OFF", "OVER", "TO", "THROUGH", "DOWN", "UP", "UNDER", "OUT", "AROUND")
 
 
 def _wished(items, place: int, text: str) -> bool:

@@ -37,7 +37,28 @@ def done_over(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
                 continue
             last = next((k for k in range(first, len(row.items)) if row.items[k].start >= match.end()), len(row.items))
             done = _set_right(row, done, first, last)
-    return done
+    return _stripped(row, done, text, language)
+
+
+_LISTS = re.compile(r"\b(?:listed|rated|good|right|proper|real|foil|pressure|heat|mastic|181\S*) ?")
+_AFTER = ("REDID", "TAPED", "TAPE", "CLOSURE", "MARK181", "C_MASTIC")
+
+
+def _stripped(row: Row, claims: list[Claim], text: str, language: Language) -> list[Claim]:
+    """ "Had masking tape on it, peeled the lot and did it over with the listed foil": the tape that came off closes nothing any more."""
+    old = [one for one in claims if one.name == "closure" and one.value == "other_tape"]
+    if not old:
+        return claims
+    for match in re.finditer(language.turns.strips, text):
+        first, last = (next((k for k, item in enumerate(row.items) if item.end > place), len(row.items)) for place in (match.start(), match.end()))
+        until = _until(row, last)
+        gone = [one for one in old if one.last <= first and not _another_piece(row, one.last, first)]
+        if not gone or _only_meant(text[: match.start()], language) or any(last <= one.first < until for one in old):
+            continue
+        behind = text[match.end() : row.items[until - 1].end]
+        if any(row.items[k].concept in _AFTER for k in range(last, until)) and _LISTS.search(behind):
+            claims = [replace(one, name="(nothing)", value=None) if one in gone else one for one in claims]
+    return claims
 
 
 def _only_meant(before: str, language: Language) -> bool:

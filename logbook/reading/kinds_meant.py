@@ -9,7 +9,7 @@ from logbook.reading.acts_meant import ACTS
 from logbook.reading.items import concept_at
 
 _TOP_AND_BOTTOM = {"techo": "top", "piso": "bottom"}
-CONCEPTS = ("K_STRAIGHT", "K_PLENUM", "UNDONE", "K_OFFSET", "NOT_MARK", "BRANCH_WORD", "OFFSETS", "K_TEE", "K_END_CAP", "PLACE_NOUN", "K_ELBOW", "K_COLLAR", "TIE_RODS")
+CONCEPTS = ("K_STRAIGHT", "K_PLENUM", "UNDONE", "K_OFFSET", "NOT_MARK", "BRANCH_WORD", "OFFSETS", "K_TEE", "K_END_CAP", "PLACE_NOUN", "K_ELBOW", "K_COLLAR", "TIE_RODS", "K_HANGER")
 
 
 def meant(done: list, items, place: int, ahead: str, past_article: str, said: str, text: str) -> None:
@@ -17,6 +17,10 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
     item = items[place]
     if item.concept == "K_STRAIGHT" and said == "straight" and ahead == "THROUGH" and concept_at(items, place + 2) not in ("NUM", "MARKED") and concept_at(items, place - 1) not in ("DET", "THIS", "STOP", "", "COMMA"):
         done[place] = replace(item, concept="FILLER", value=None)  # "stapled it straight through"
+    elif item.concept == "K_STRAIGHT" and said == "straight" and _how_it_went(items, place, text):
+        done[place] = replace(item, concept="FILLER", value=None)  # "taped it straight away", "straight over the grease"
+    elif item.concept == "K_HANGER" and _ran_into(items, place, text):
+        done[place] = replace(item, concept="WORD", value=None)  # "it snagged on a hanger rod"
     elif item.concept == "K_STRAIGHT" and said == "straight" and concept_at(items, place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND") and (_moves_before(items, place) or len(items) == 2):
         done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
     elif item.concept == "K_STRAIGHT" and said == "section" and "LEAK_TEST" in (concept_at(items, place - 1), concept_at(items, place - 2)) and ahead in ("LETTER", "MARKED", "NUM"):
@@ -55,6 +59,31 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="K_HANGER", value="hanger")  # "en la línea 7 puse tirantes cada siete pies": of a run, and of no piece
     elif item.concept in ("K_ELBOW", "K_COLLAR") and _of_the_body(items, place, text):
         done[place] = replace(item, concept="WORD", value=None)  # "me duele el codo", "mi bota"
+
+
+_ANYWHERE = ("away", "afterwards", "afterward")
+_BEHIND_AN_ACT = ("off", "off of", "off the", "out", "out of", "out of the", "over", "after", "across", "onto", "from", "from the", "back", "behind")
+_A_PIECE_STRAIGHT = ("DET", "THIS", "STOP", "", "COMMA", "AND", "ANOTHER", "SERVICE", "NUM", "OF", "ON", "FITTING", "NUMBER", "EACH", "BOTH", "FROM", "TO", "FILLER")
+
+
+def _how_it_went(items, place: int, text: str) -> bool:
+    """Whether "straight" tells how an act was done: right away, or right over what lay there."""
+    if place + 1 == len(items):
+        return False
+    behind = text[items[place + 1].start : items[place + 1].end].lower()
+    return concept_at(items, place - 1) not in ("DET", "THIS") and behind in _ANYWHERE or concept_at(items, place - 1) not in _A_PIECE_STRAIGHT and behind in _BEHIND_AN_ACT
+
+
+_RUNS_INTO = re.compile(
+    r"\b(?:(?:snag\w*|caught|catch(?:es|ing)?|hit|hits|bump\w*|clip(?:ped|s)|struck)(?: (?:it|her|itself|one \w+))?(?: (?:on|by|against|into|with))?"
+    r"|(?:scrap(?:ed|es)|banged|tore|torn|ripped|rips|hooked|hung up|dinged|gouged|poked|punched|sliced|cut|jabbed|knocked|brushed|rubbed)(?: (?:it|her|one \w+|itself|open|through|right|up))*? (?:on|by|against|into|with|off))"
+    r" (?:a|an|the|that|some|somebody's|one of the|their|an old) (?:\w+ )?$"
+)
+
+
+def _ran_into(items, place: int, text: str) -> bool:
+    """Whether a hanger is only what the piece was hurt by."""
+    return concept_at(items, place + 1) not in ("NUM", "MARKED", "NUMBER") and _RUNS_INTO.search(text[max(0, items[place].start - 44) : items[place].start].lower()) is not None
 
 
 def _in_feet(items) -> bool:

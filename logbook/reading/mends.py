@@ -28,7 +28,7 @@ def _of_the_board(row: Row, one: Claim) -> bool:
     last = one.last
     while last < len(row.items) and row.items[last].concept not in ("COMMA", "STOP", "QUERY"):
         last += 1
-    named = row.text[one.start : one.end].lower().split()[-1] not in ("it", "them", "that", "the", "swapped", "replaced", "changed", "one")
+    named = row.text[one.start : one.end].lower().removesuffix(" in").split()[-1] not in ("it", "them", "that", "the", "swapped", "replaced", "changed", "one")
     return named or any(item.concept in _OF_BOARD or item.concept.startswith("K_") for item in row.items[first:last])
 
 

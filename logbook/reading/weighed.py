@@ -263,6 +263,9 @@ def _put_aside(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
     return True
 
 
+_ORDER = re.compile(r" (?:first|beforehand|before)\b")
+
+
 def _unreal(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language, found: Afar) -> bool:
     """ "I'd have warmed it first if I had a gun": he did not, unless he says behind it that he did."""
     one = drawn[place]
@@ -270,6 +273,8 @@ def _unreal(row: Row, drawn: tuple[Sketch, ...], place: int, language: Language,
     if told is None or word(language.code, "told.weighed.nots").search(one.words[: told[0].start()]) or "if" in one.words[: told[0].start()].split():
         return False
     match, acts = told
+    if _ORDER.search(match.group()) and any(name not in _NEVER_ANOTHERS_PLACE for _, name in acts):
+        return False  # "I should have stapled it first": in another order, but it was done
     behind = drawn[place + 1 : place + 3]
     if any(not later.acts and later.sentence <= one.sentence + 1 and word(language.code, "told.weighed.after_all").match(later.words) for later in behind):
         return False  # "I should have taped it, and I did"
