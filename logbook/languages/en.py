@@ -29,6 +29,7 @@ from logbook.languages.en_promised import ENGLISH_PROMISED
 from logbook.languages.en_run_on import ENGLISH_RUN_ON
 from logbook.languages.en_small import ENGLISH_SMALL
 from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES, LINE_CUE, LINE_IS, LINE_RUNS_AT
+from logbook.languages.en_states_told import ENGLISH_STATES_TOLD
 from logbook.languages.en_thoughts import ENGLISH_THOUGHTS
 from logbook.languages.en_thumbs import ENGLISH_THUMBS
 from logbook.languages.en_together import ENGLISH_TOGETHER
@@ -371,7 +372,7 @@ LANGUAGE = Language(
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
-    states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES),
+    states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,
 )  # fmt: skip

@@ -37,8 +37,14 @@ ENGLISH_ACTS_TO_COME = replace(
         rf"{_NO_REACH} to (?:even |quite |really |get in and )?{{verb}}\b",
         r"(?:the |that |this |one |its |my )(?:\w+ )?(?:side|seam|end|joint|edge|corner|cheek|half|one)(?:,? (?:which|that))?(?: (?:is|i|we|i've|we've|'s))*(?: (?:have|still|only|just|got))* (?:bare|naked) of {noun}\b",
     ),
+    of_one=(
+        *ENGLISH_ACTS_TAPING.of_one,
+        ("taped", False, r"(?:the |my |that |our )?(?:roll|tape|foil)(?: just| then| went and)* (?:ended|quit|ran out|gave out|died|was gone|ran dry)(?: on (?:me|us))?,? (?:on|at|before|halfway|half way|short of|right at|with) (?:the |my |that |a |one |two |down |through )"),
+        ("stapled", None, r"(?:only|just|nothing but) (?:the )?tape(?:'s| is| that)? (?:holds|holding|keeps|keeping|closes|closing)\b|tape (?:alone|by itself|on its own)(?:'s| is)? (?:holds|holding|keeps|keeping)\b|(?:it's|it is|that's) (?:just |only )?the tape (?:that )?(?:holds|holding|keeps|keeping)\b"),
+    ),
     across=(
         *ENGLISH_ACTS_TAPING.across,
+        ("partly", rf"(?:{{noun}}|{{done}})\b[^.;]{{0,40}}?(?:,| but| and)+ (?:and |but |while |only )?(?:the |that )(?:{_SIDE}|(?:one|side|seam|end|joint|edge|corner)(?! (?:next|beside|before|after|i |we |he |over there|i'm))(?: \w+){{1,5}}?)(?: still| just| really)* (?:has|got|gets|had|have|has got)(?: (?:still|just|got))* (?:none|nothing|zero|not a (?:one|thing))\b"),
         ("partly", rf"{_SIDE}(?: tomorrow)?,? (?:(?:which|that|the one|where) )?{_NO_REACH} to (?:even |quite |really )?{{verb}}\b"),
         ("to_do", rf"(?:the |my |its |that |some )?{{noun}}(?:'s| is| are|'re| goes| go| gets| can| will|'ll|'s gonna| is gonna| has to)(?: (?:still|only|just|then|be|go|going|gonna|to|get|put|have))* (?:on|in)(?: (?:there|it|them))?,? (?:only |but only |not )?{_THEN}[^.;,]*"),
     ),

@@ -89,7 +89,7 @@ ENGLISH_TURNS = Turns(
     tabs_done=(
         r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| both| every one| now)* (?:hug(?:ging|ged|s)?|snug(?:ged)?|tight|flat|flush|cinched|clamped|mashed|locked|pinched|knocked|beat)(?: (?:down|over|up|in|tight|flat|to|on|onto|against|inside|the|board|duct|inside of))*",
         r"(?:cinched|clamped|mashed|locked|pinched|snugged)(?: (?:down|over|in|all|every|each|of|the|my|its|single|last|one))* tabs?(?: (?:down|over|in|flat|tight|back|all|around))*",
-        r"tabs?(?: on (?:it|this one|(?:collar |number )*[\w-]+))?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
+        r"tabs?(?: (?:on|of|in) (?:it|this one|(?:collar |number )*[\w-]+|(?:the |this |that |my |a |its )(?:[\w-]+ ){0,3}?collar(?: (?:at|on|in|for|of) (?:the )?[\w-]+)?(?: [\w-]+)?))?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
         r"(?:bent|folded|laid|flattened|turned|hammered|pounded|knocked|crimped|pushed|pressed|beat)(?: (?:over|down|in|all|every|each|of|the|my|its|single|last|one|eight|ten|twelve))* tabs?(?: (?:over|down|in|flat|tight|back|all|around))*",
     ),
     # the same, said as something that did not happen

@@ -149,8 +149,8 @@ def _bare(row: Row, cut_up: tuple[Part, ...], place: int, at: int, thing: str, l
     value, part = row.items[at].value.value, cut_up[place]
     if value.denominator != 1:
         return True
-    if at + 1 < part.last and row.items[at + 1].concept in ("STAPLED", "TAPED", "RUBBED", "STAPLES", "STAPLE", "K_HANGER", "SCREWS", "WASHERS"):
-        return False  # "three taped": of sides; "eleven hangers"
+    if at + 1 < part.last and row.items[at + 1].concept in ("STAPLED", "TAPED", "RUBBED", "STAPLES", "STAPLE", "K_HANGER", "SCREWS", "WASHERS", "JOINT", "END"):
+        return False  # "three taped": of sides; "eleven hangers", "three seams"
     near = [one for one in cut_up if part.sentence - 2 <= one.sentence <= part.sentence + 1]
     if thing == "tape_width":
         return bool(row.items[at].took_back) or any(word(language.code, "told.wanted.wide").search(one.words) is not None for one in near if one.sentence == part.sentence and one.first <= part.first)

@@ -275,6 +275,12 @@ def _legs_go(found: Found):
         yield from _clinch(found)
 
 
+def _folded(found: Found):
+    """ "folded the legs in", "bent the staple legs out": but not the legs of a trestle or a tee, where no staples are spoken of."""
+    if found.row.words(found.at("o"), found.at("o") + 1).lower().split()[0] in (*words_of("small.legs_go"), "bent") and any(item.concept in ("STAPLES", "STAPLE", "STAPLED") for item in found.row.items):
+        yield from _clinch(found)
+
+
 def _hangers_apart(found: Found):
     """ "hanger spacing on run five is four feet" """
     item = found.item("n")
@@ -350,6 +356,7 @@ FRAMES = (
     Frame("STAPLES (?:ME|HAVE|ONLY|FILL){0,4} (?P<w>MOVE (?P<n>LEN|FRAC) HIGH)", _length("staple_leg", most=Fraction(3, 2))),
     Frame("(?:STAPLED|STAPLES) (?:FILL|COMMA|WITH|AND|EVERY|LEN|NUM|OF|FRAC){0,7} (?P<w>LEG (?:FILL|CLINCHED|MOVE_OUT){0,2} (?P<to>OUT|IN|OUTSIDE|INSIDE)) (?!DET? (?:LEN|FRAC|BOARD|NUM|WORD))", _clinch),
     Frame("(?:STAPLE|STAPLES) (?P<w>LEG (?:FILL|I|WORD){0,3} (?P<o>WORD|MOVE|CLINCHED|BENT|TURNING|LEVEL|SHOWS|DAMAGE|UNDONE|MOVE_IN|MOVE_OUT) (?P<to>OUT|IN|OUTSIDE|INSIDE))", _legs_go),
+    Frame("(?P<w>(?P<o>WORD|CLINCHED|BENT|TURNING|LAID) (?:DET|ALL|OF|BOTH){0,2} (?:STAPLE|STAPLES)? LEG (?P<to>IN|INSIDE|OUT|OUTSIDE)) (?!DET? (?:LEN|FRAC|NUM|BOARD))", _folded),  # "folded the staple legs in"
     Frame("(?P<w>LEG COMMA (?P<to>OUTSIDE|INSIDE)) (?=SEP|$|AND)", _clinch),  # "half inch legs, turned out"
     Frame("COMMA DET? (?P<w>LEG (?:BE|ALL){0,2} (?P<to>OUT|OUTSIDE)) (?=SEP|$|AND|EVERY)", _clinch),  # "quarter inch staples in it, legs out"
     Frame("(?<!NO)LEN EVERY (?:ON|FROM|WITH) DET? (?P<w>STAPLES) (?=SEP|$|AND)", _flag("stapled")),  # "two inch spacing on the staples"
