@@ -11,6 +11,7 @@ from logbook.languages.en_echoes import ENGLISH_ECHOES, ENGLISH_OWN_QUESTIONS
 from logbook.languages.en_no_longer import ENGLISH_NO_LONGER
 from logbook.languages.en_not_so import ENGLISH_NOT_SO
 from logbook.languages.en_plain_notes import ENGLISH_PLAIN_NOTES
+from logbook.languages.en_refused import ENGLISH_REFUSED
 from logbook.languages.en_taping import ENGLISH_TAPING
 from logbook.languages.en_voices import ENGLISH_ORDERS, ENGLISH_VOICES
 from logbook.languages.en_wanted import ENGLISH_WANTED
@@ -26,4 +27,4 @@ ENGLISH_TICKS = Ticks(
     zero="0|zero",
     small="(?: (?:down|in|on|up|out|it|clean|visible|all|dry))?",
 )
-ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, own_questions=ENGLISH_OWN_QUESTIONS, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=replace(ENGLISH_ASIDES, said=(*ENGLISH_NO_LONGER, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_TAPING)))
+ENGLISH_TOLD = Told(weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, own_questions=ENGLISH_OWN_QUESTIONS, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=replace(ENGLISH_ASIDES, said=(*ENGLISH_NO_LONGER, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_TAPING, *ENGLISH_REFUSED)))

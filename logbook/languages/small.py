@@ -27,6 +27,12 @@ class Small:
     in_the_piece: frozenset[str] = frozenset()  # places in a piece: parts that lie there are in
     led_to_piece: frozenset[str] = frozenset()  # before a number in a question after what is missing: it is a piece
     so_it_is_not: frozenset[str] = frozenset()  # what the work is for, or, before an act, that it was not done
+    how_it_sits: frozenset[str] = frozenset()  # behind "no" and a thing: how the thing might have come out, that is there
+    flush: frozenset[str] = frozenset()  # of a groove that has no step there
+    flaws: frozenset[str] = frozenset()  # behind "no tape with": the same
+    lacks: frozenset[str] = frozenset()  # behind a denial and before a thing: it is there
+    any_one: frozenset[str] = frozenset()  # between them
+    tells_on: frozenset[str] = frozenset()  # behind "everything but": begins a sentence of its own, where it goes on with what was not done
     nobody: frozenset[str] = frozenset()  # denies of everybody
     seen: frozenset[str] = frozenset()  # the same, where harm was told of before it
     shows_at_all: frozenset[str] = frozenset()  # what is to be seen of anything, harm too

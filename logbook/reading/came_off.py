@@ -224,6 +224,8 @@ def _done_before(row: Row, at: int) -> int | None:
         if concept == "CLINCHED" and not any(row.items[k].concept == "TABS" for k in range(max(0, back - 4), back)):
             return None
         if concept in ACTS:
+            if back + 1 == at and back and row.items[back - 1].concept == "NO":
+                return None  # "no tape lifting": none of it does
             return back if concept != "TIE_RODS" else None  # nothing that peels or falls off
         stops += concept == "STOP"
         if (concept.startswith("K_") or concept == "FITTING") and back > 0 and row.items[back - 1].concept in ACTS:  # "stapled straight nine, then pulled every one"

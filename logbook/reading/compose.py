@@ -109,6 +109,14 @@ def _spaces(items, place: int) -> bool:
 _WIDTHS = (2, 3, 4)  # inches, of tape
 
 
+def _tells_on(items, place: int, text: str) -> bool:
+    """Whether a sentence of its own begins there, and not the one thing that is left out."""
+    first, second = concept_at(items, place), concept_at(items, place + 1)
+    if first in ("FORGOT", "NOT_DONE", "NO", "PENDING"):
+        return " " in text[items[place].start : items[place].end] and text[items[place].start : items[place].end].lower().split()[0] in words_of("small.tells_on")
+    return first == "I" or first in ("IT", "OTHER", "THIS") and second in ("NOT", "NOT_DONE", "PENDING", "NEED", "BE", "HAVE")
+
+
 def _listed_last(items, place: int) -> bool:
     """Whether the piece was named with its mark in this sentence, and behind the number stands its end or another act: no number of another piece."""
     ahead = [concept_at(items, place + k) for k in (1, 2, 3)]
@@ -148,6 +156,11 @@ def _small_words(items, text: str):
             done[-2] = replace(done[-2], concept="STAPLED", value=None)  # "Staples two. Tape three. Rubbed."
         elif item.concept == "NUM" and (before in ("TAPE", "TAPED") and item.value.value in _WIDTHS and _listed_last(items, place) or before == "TAPE" and item.value.value in _WIDTHS and _a_sentence(items, place)):
             item = replace(item, concept="LEN", value=Measure("LEN", item.value.value, "in", 0, False, item.value.value))  # "elbow 8, staples 2, tape 3, rubbed"
+        elif item.concept == "LEN" and before == "EVERY" and said.rstrip(".") == "one in":  # "got every one in": each of them, and no inch
+            done += [replace(item, concept="NUM", value=replace(_plain(1), digits=False), end=item.start + 3), replace(item, concept="IN", value=None, start=item.start + 4, end=item.start + 6)]
+            if not said.endswith("."):
+                continue
+            item = replace(item, concept="STOP", value=None, start=item.end - 1)
         elif said == "into" and ahead in ("COMMA", "STOP", "BACK", "") and before in ("MOVE", "MOVE_IN") and _moves_a_side(items, place):
             done.append(replace(item, concept="IN", end=item.start + 2))
             item = replace(item, concept="NUM", value=_plain(2), start=item.start + 2, read_as="two")
@@ -201,6 +214,9 @@ def _small_words(items, text: str):
             item = replace(item, concept="ALL_BUT", start=done[-1].end + 1)
         elif item.concept == "ALL_BUT" and said.endswith("sides but") and ahead in ("ONLY", "COUNT", "I", "STAPLED", "TAPED", "RUBBED"):
             done.append(replace(item, concept="SIDES_ALL", end=item.end - 4))  # "stapled all four sides but only three of them got tape"
+            item = replace(item, concept="BUT", start=item.end - 3)
+        elif item.concept == "ALL_BUT" and said in ("everything but", "all of it but") and _tells_on(items, place + 1, text):
+            done.append(replace(item, concept="ALL", end=item.end - 4))  # "taped everything but I forgot to rub it"
             item = replace(item, concept="BUT", start=item.end - 3)
         elif item.concept == "FIX" and said == "not that" and ahead in ("IT", "THIS", "DET", "I") and concept_at(items, place + 2) in ("NOT", "NOT_DONE", "NO"):
             done.append(replace(item, concept="NOT", end=item.start + 3))  # "it's not that it isn't taped"

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import Row
+from logbook.reading.how_it_sits import lacks_none, only_how
 from logbook.reading.phrasing import words_of
 from logbook.reading.stance import Clause
 
@@ -114,6 +115,9 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     twice = _twice(row, clause, begin)
     if twice is not None:
         return [twice]
+    had = lacks_none(row, begin, clause.last)
+    if had is not None and live(row, had) in DENIED:
+        return [claim(row, DENIED[live(row, had)][0], True, begin, had + 1)]
     made: list[Claim] = []
     at, steps = begin + 1, 0
     start = begin
@@ -162,6 +166,9 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             if lost in ("missing", "loose", "out", "short", "peeling", "lifting", "suelta", "chueca", "chuecas", "suelto", "sueltas", "floja", "flojas", "despegada", "levantada", "botada", "salida", "parada", "rota", "rotas", "mal", "torcida", "faltante", "skipped", "missed"):
                 whole = concept in ("STAPLES", "STAPLE", "VANES", "TABS") and lost in ("missing", "skipped", "missed")
                 made.append(claim(row, DENIED[concept][0] if whole else "(nothing)", True if whole else None, begin, at + 2))  # "not one staple missing"
+                break
+            if (past := only_how(row, begin, at, clause.last)) is not None:
+                made.append(claim(row, "(nothing)", None, begin, past))
                 break
             if lost in ("enough",):
                 made.append(claim(row, "(nothing)", None, begin, at + 2))  # "didn't have tape enough to go closer"

@@ -48,12 +48,27 @@ def _groove(found: Found):
     at, items = found.at("to"), found.row.items
     if any(one.ends.merely_known and re.search(one.ends.merely_known, plain(found.row.words(found.first, at))) for one in LANGUAGES.values()):
         return  # "low step, I know it goes inside"
+    if _no_step(found, at):
+        return
     if any(items[k].concept in ("INSIDE", "OUTSIDE", "STOP") or found.row.is_blank(k) for k in range(found.first, at)):  # "wanted the low step inside, got it outside": the way it came out, and the step
         yield claim(found.row, "groove_step", "inside" if inside else "outside", at, at + 1, took_back=backs, also=((items[found.first].start, items[found.first].end),))
         return
     if _only_wished(found, at):
         return
     yield found.claim("groove_step", "inside" if inside else "outside", group="w", took_back=backs)
+
+
+def _no_step(found: Found, at: int) -> bool:
+    """ "There's no step outside", "the groove is flush outside": none that looks so; "the step in the groove": where it is, and not how it looks."""
+    items, row = found.row.items, found.row
+    before = [item.concept for item in items[max(0, found.first - 2) : found.first]]
+    none = before[-1:] in (["NO"], ["NOT"]) or before[:1] in (["NO"], ["NOT"]) and before[1:] in (["DET"], ["WORD"])
+    if none and not row.words(found.first, found.first + 1).lower().replace("’", "'").endswith("'s"):
+        return True
+    if any(row.words(k, k + 1).lower() in words_of("small.flush") for k in range(found.first, at)):
+        return True
+    behind = [item.concept for item in items[at + 1 : at + 3] if item.concept != "DET"][:1]
+    return row.words(at, at + 1).lower() == "in" and behind in (["GROOVE"], ["SHIPLAP"])
 
 
 def _only_wished(found: Found, at: int) -> bool:

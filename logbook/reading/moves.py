@@ -95,10 +95,15 @@ def _slides(found: Found):
         yield from _move(found)
 
 
+_FETCHES = ["back", "for"]  # "went back for the one missing strip"
+
+
 def _back(found: Found):
     said = found.row.text[max(0, found.row.items[found.first].start - 8) : found.row.items[found.first].end + 3].lower()
     if any(words in said for words in ("went back", "go back", "going back", "gone back", "come back", "came back", "got back")) and "back to" in said:
         return  # "went back to twelve": a piece
+    if found.item("back") is not None and found.row.words(found.first, found.last - 1).lower().split()[:2] == _FETCHES:
+        return
     back = found.item("back") or found.item("back2")
     if found.item("back2") is not None and {"GAP", "DAMAGE", "PARTED"} & {item.concept for item in found.row.items[max(0, found.first - 3) : found.first]}:
         return  # "una abertura de media pulgada atrás"

@@ -15,6 +15,7 @@ from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import ACTS, DENIED
 from logbook.reading.fell_short import _NOT, shortfalls, waits
 from logbook.reading.grammar import Row
+from logbook.reading.how_it_sits import only_how
 from logbook.reading.likely import Likely, standing, where_standing
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import choice, word
@@ -119,6 +120,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
             continue
         first, last = row.within(clause.first, clause.last, match)
         if any(row.is_blank(at) for at in range(first, last)):
+            continue
+        if value is False and only_how(row, first, last - 1, clause.last) is not None:
             continue
         if not value and name in _CAN_BE_MENDED and _mended(row, cut_up, first, name, language):
             continue

@@ -11,6 +11,7 @@ from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
 from logbook.reading.elsewhere import elsewhere, signed, without
+from logbook.reading.gap_at_one import gap_at_one
 from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
 from logbook.reading.how_hot import how_hot
@@ -170,7 +171,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims += ends.by_words(stated, claims, cut_up, language)
     claims += ends.step_after_wish(own, claims, language)
     claims += mirrored(stated, claims)
-    claims = other_things.made_anew(row, condition.closed_again(row, claims, language), language)
+    claims = other_things.made_anew(row, condition.closed_again(row, gap_at_one(row, claims), language), language)
     claims = done_over.done_over(row, told_acts.unsaid(row, claims, language), language)
     claims = [*part_of_it.of_a_part(row, partly.of_the_rest(row, reasons.without_reasons(row, claims), language)), *scratched(row)]
     claims = put_off.put_off(row, claims, language)

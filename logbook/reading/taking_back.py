@@ -35,6 +35,7 @@ def withdraws(row: Row, language: Language, text: str) -> tuple[Withdraws | None
     said = _in_words(row, language)
     if said is not None:
         return said
+    row = row.blanked({at + 1 for at, (one, other) in enumerate(zip(row.items, row.items[1:])) if other.concept == "SCRATCH" and one.concept in ("DET", "NO", "NUM")})  # "not a scratch on it": a thing, and no word to strike
     for match in row.find("(?P<s>SCRATCH|FIX) (?:FILL|THIS|OF|ON|ALL|THINK){0,3} (?P<t>LAST_ONE)"):
         if _says(row, match.start("s")):
             return _made("last", None, row, match.start(), match.end()), _sentence(row, match.start())

@@ -10,6 +10,7 @@ from logbook.languages.language import Language
 from logbook.reading.afar import Afar
 from logbook.reading.claims import Open, claim
 from logbook.reading.grammar import Row
+from logbook.reading.how_it_sits import only_how
 from logbook.reading.likely import Likely
 from logbook.reading.phrasing import apart, finds, rows, word
 from logbook.reading.sketch import Sketch
@@ -359,6 +360,8 @@ def _not_a_bit(row: Row, one: Sketch, language: Language, found: Afar) -> bool:
         at, name = acts[0]
         nots = len(word(language.code, "told.weighed.nots").findall(one.words[: match.start()]))
         first = min(one.item(match.start()), at)
+        if only_how(row, first, at, one.last) is not None:
+            continue
         later = nots % 2 == 0 and (_comes_later(row, at + 1) or re.search(language.told.weighed.not_yet, one.words) is not None)
         opens = (Open("piece", name, row.items[first].start, row.items[at].end),) if later else ()
         last = max(at, one.item(match.end() - 1)) + 1
