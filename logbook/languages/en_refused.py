@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from logbook.languages.told import Aside
 
-_STUFF = r"(?:(?:the|that|some|any|a box of|a roll of|the box of|the roll of) )*(?:[^ .?,;<]+ ){0,2}?(?:<n>|(?:duct|cloth|masking|foil|packing|electrical|gaffer|silver) tape)"
+_SIZE = r"(?:[\w/-]*(?:inch(?:es)?|eighths?|quarter|half|sixteenths?|duct|cloth|masking|foil|short|narrow|no-?name)|\d[\d/\"-]*)"
+_STUFF = rf"(?:(?:the|that|some|any|a box of|a roll of|the box of|the roll of) )*(?:{_SIZE} (?:(?:wide|leg|long|inch) )?<n>|(?:duct|cloth|masking|foil|packing|electrical|gaffer|silver) tape)"
 _OTHER = r"(?<![\w-])(?!no |not )(?:[^ .?,;<]+[- ]inch|[^ .?,;<]+\"|\d[\d /-]*(?:in|inch)|181a|the (?:right|good|real|proper|listed|ul|wide|long) (?:stuff|ones|one|tape|<n>)|three|three and a half|half inch)(?![\w])"
 _BAD = (
     r"(?: ?(?:'s|is|are|was|were|isn't|aren't|ain't))?(?: (?:just|really|always|way|simply))* (?:no good|no use|useless|junk|garbage|trash|worthless|illegal|too (?:narrow|short|thin|small|skinny|light|weak)|not (?:good|wide|long|strong|allowed|listed|legal)(?: enough)?|asking for trouble|against the \w+"

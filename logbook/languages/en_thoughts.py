@@ -19,6 +19,9 @@ _PART = r"(?:(?:and|the|any|turning|cross|staple|as for|got|has|with|now) )*"
 _PARTS = r"(?:tape|staples|vanes|tabs|flap|scrim|tears?|gaps?|damage|mastic|step|legs?|washers|screws|hangers)"
 _MOMENT = r"(?:a |one |half a |just a |just one |gimme a |give me a |give me one )*(?:second|sec|minute|moment|tick)"
 
+_THEN = r"(?:(?:and|but|so|then|i|we|just|had to|came back|went back|and then|later|after that) )*"
+_WHENEVER = r"(?: (?:now|since|today|right after|after|later|this \w+|at \w+(?: \w+)?|around \w+|before \w+|after \w+|right away|myself|when \w+ \w+(?: \w+)?))*"
+
 ENGLISH_THOUGHTS = Thoughts(
     leads=frozenset("and so well okay ok now but then right yeah oh no hmm alright".split()),
     opens=frozenset("let lemme what what's whats how where where's which who's give gimme just one bear stand hold pull turn flip i'm i where's there don't come says it good".split()),
@@ -74,5 +77,15 @@ ENGLISH_THOUGHTS = Thoughts(
         r"looking (?:at|closer|again)|(?:just |went and |double |re)?checked|just (?:looked|measured)|i looked|(?:went|going|came|got) back|turns out|come to think|there (?:they are|it is|she is)|found|(?:i|we) (?:skipped|missed|forgot)|actually|really|on second (?:look|thought)|second look|take that back|i see(?! the scrim)",
     ),
     since=(r"since|after(?:ward|wards)?|now|by now|in the meantime|this time",),
+    by_now=(r"(?:by |right |just )?now(?! that)|since(?! (?:the|i|we|it|they))|as of|this time|afterwards?|in the meantime",),
+    back_then=(r"finish\w*|half(?:way)?|until|till|at (?:noon|lunch|break|first|quitting)|yesterday|last night|when|earlier|(?:on )?(?:monday|tuesday|wednesday|thursday|friday)|before (?:lunch|break|noon)|this morning|left",),
+    done_since=(
+        (rf"{_THEN}(?:finished|completed|wrapped up) (?:it|them|that|her|the job|the rest)(?: off| up)?{_WHENEVER}", ()),
+        (rf"{_THEN}(?:got|did) (?:it|them|that)(?: all)? done{_WHENEVER}", ()),
+        (rf"{_THEN}(?:it |it's |it has |they )?(?:got|has got|got me|gave it|put on) (?:its|the last|the other|the missing|a) (?:strip|piece|length)(?: of tape)?{_WHENEVER}", ("taped",)),
+        (rf"{_THEN}(?:they|all|all of them|every one|every one of them|the lot)?(?: ?'re| are)?(?: all)? ?(?:bent|folded|down)(?: (?:over|down|flat|tight|in))*(?: now| since){_WHENEVER}", ("tabs_bent",)),
+        (rf"{_THEN}(?:bent|folded) (?:them|every one|all of them|those|the lot|every one of them|'em)(?: all| over| down| flat| tight| myself)*{_WHENEVER}", ("tabs_bent",)),
+        (rf"{_THEN}(?:they|it|all of them)(?: ?'re| are|'s| is)(?: all)? now", ("tabs_bent", "trimmed", "surface_clean")),
+    ),
     told_so=(r"(?:i|we)(?:'d| had| have|'ve)? (?:said|told|called|wrote|written|gave|thought|figured|marked|reported|logged|listed|assumed|claimed|put (?:it|that|this|this one|\w+) down)",),
 )

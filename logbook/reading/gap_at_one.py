@@ -17,7 +17,8 @@ _WIDEST = 2  # inches
 def gap_at_one(row: Row, claims: list[Claim]) -> list[Claim]:
     made: list[Claim] = []
     for one in claims:
-        at = _left_out(row, one) if one.name == "gap" and one.value == 0 and not one.corrects else None
+        none = one.name == "gap" and one.value == 0 and not one.corrects and any(item.concept == "GAP" for item in row.items[one.first : one.last])
+        at = _left_out(row, one) if none else None
         made.append(one if at is None else _open(row, one, at))
     return made
 

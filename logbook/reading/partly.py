@@ -89,7 +89,7 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
                 if sides and any(row.items[k].concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM" and row.items[k - 1].value.value == 2 for k in range(clause.first + 1, reason)):
                     sides |= {"left", "right"}  # "the top and the two sides"
             listed = only and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts) and "PENDING" not in concepts[: at - clause.first]  # "faltan las grapas de abajo nada más"
-            if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and sides != {"left", "right"}:
+            if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and sides != {"left", "right"} and row.items[at - 1].concept != "NO":  # "the top is the only side without tape"
                 name = ACTS[item.concept]
                 made.append(claim(row, f"sides_{name}", len(sides), at, at + 1, hedged=False))
                 if item.concept in ("STAPLES", "TAPE"):

@@ -7,6 +7,7 @@ from dataclasses import replace
 from logbook.facts import BY_NAME
 from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.as_meant import as_meant
+from logbook.reading.by_now import by_now
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim, run
 from logbook.reading.compose import compose
@@ -179,7 +180,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, where, one) for one in claims]
     claims += [*_of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
-    claims = still_coming(row, claims, language)
+    claims = still_coming(row, by_now(row, cut_up, claims, language), language)
     named, claims = listed.told_ahead(row, named, claims)
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
     if but_one:

@@ -20,7 +20,7 @@ _ALL_SIDES = 4
 
 def still_coming(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
     """The claims, with an open item for each act that waits so."""
-    short = [one for one in claims if _falls_short(one)]
+    short = [one for one in claims if _falls_short(one) and not _done_after(claims, one)]
     harmed = _not_seen_to(row, claims, language)
     if harmed:  # the same words, told of no act
         claims = [one for one in claims if not (one.name == "(open)" and all(told.denies is None for told in one.opens) and any(harm.first < one.last and one.first < harm.last for harm in harmed))]
@@ -37,6 +37,11 @@ def still_coming(row: Row, claims: list[Claim], language: Language) -> list[Clai
             first, last = told
             made.append(claim(row, "(open)", None, one.first, one.last, opens=(Open("piece", act, row.items[first].start, row.items[last - 1].end),), hedged=False))
     return [*claims, *made, *harmed]
+
+
+def _done_after(claims: list[Claim], one: Claim) -> bool:
+    """What was not done then, and is: nothing of it is to come."""
+    return any(other.name == one.name and other.value is True and other.corrects and other.first >= one.last for other in claims)
 
 
 def _not_seen_to(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
