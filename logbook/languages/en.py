@@ -38,6 +38,7 @@ from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_taping_said import ENGLISH_TAPING_SAID
 from logbook.languages.en_where_plainly import ENGLISH_WHERE_PLAINLY
 from logbook.languages.language import Language
+from logbook.languages.lettered import ENGLISH_LETTERED
 
 _SKINS = ("facing", "foil", "skin", "jacket", "vapor barrier")
 
@@ -372,6 +373,7 @@ LANGUAGE = Language(
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE,
+    lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE,

@@ -18,6 +18,7 @@ from logbook.languages.es_ticks import SPANISH_TOLD
 from logbook.languages.es_states import SPANISH_STATES
 from logbook.languages.es_turns import SPANISH_TURNS
 from logbook.languages.language import Language
+from logbook.languages.lettered import SPANISH_LETTERED
 
 # English words of the trade that Spanish speakers keep; everyday English stays out ("me", "once", "no" are Spanish).
 _TRADE = (
@@ -345,7 +346,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
            "pe": "P", "cu": "Q", "erre": "R", "ese": "S", "te": "T", "uve": "V", "ve": "V", "equis": "X", "zeta": "Z", "a": "A", "e": "E"}  # fmt: skip
 
 LANGUAGE = Language(
-    code="es", storeys=STOREYS, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
+    code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
     turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, small=SPANISH_SMALL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_PLAINER, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(

@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
 from logbook.languages.left import Left
+from logbook.languages.lettered import Lettered
 from logbook.languages.named_ahead import NamedAhead
 from logbook.languages.plainer import Plainer
 from logbook.languages.pointed import Pointed
@@ -354,6 +355,7 @@ class Language:
     acts: ActWords = ActWords()
     ends: Ends = Ends()
     lone_numbers: LoneNumbers = LoneNumbers()
+    lettered: Lettered = Lettered()
     storeys: str = ""  # a riser, and how many storeys it passes: a regular expression over lower-case words
     line_runs_at: str = ""  # right before a length: the line runs at it, which is its pressure; a regular expression
     line_is: str = ""  # right behind a length: so much the line is made for

@@ -98,7 +98,7 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
             heads[at] = now.begin
         now.amends = now.amends or mention.amends or _amended(row, mention, first=now is made[0])
         now.another = now.another or mention.another
-        if kind is not None:
+        if kind is not None and not (mark is None and now.mark is not None and _what_it_hangs_on(row, kind, now.mark)):
             if now.kind is None:
                 before = mention.kind_at[0] - 1 - (row.items[mention.kind_at[0] - 1].concept == "SIZE")
                 both = before >= 0 and row.items[before].concept in ("BOTH", "ALL")
@@ -111,6 +111,8 @@ def drafts(row: Row, found: list[Mention]) -> tuple[list[Draft], Regions]:
             elif mention.corrects and now.kind.value != kind.value:
                 now.kind = replace(kind, took_back=(TakenBack(now.kind.value, now.kind.start, now.kind.end),))
         if mark is not None:
+            if now.mark is None and kind is None and now.kind is not None and now.kind.value == "hanger" and mention.pointed:
+                now.kind = None  # "hangers are at seven feet, that's G4"
             if now.mark is None:
                 now.mark, now.pointed = mark, mention.pointed
             elif mention.corrects and now.mark.value != mark.value:
@@ -216,6 +218,14 @@ def _on_its_own_run(row: Row, now: Draft, mention: Mention) -> int | None:
     if len(runs) < 2 or not now.mark.last <= runs[-1] or row.words(runs[0], runs[0] + 2) == row.words(runs[-1], runs[-1] + 2):
         return None
     return runs[-1]
+
+
+def _what_it_hangs_on(row: Row, kind: Claim, mark: Claim) -> bool:
+    """ "T-5 snagged on a hanger rod": no kind of that piece, as in "fitting four, hanger"."""
+    if kind.value != "hanger":
+        return False
+    between = {item.concept for item in row.items[mark.last : kind.first]}
+    return not (mark.last <= kind.first and between <= {"COMMA", "BE", "DET"} and not plural(row, kind.first))
 
 
 def _spoken_of(row: Row, made: list[Draft], mention: Mention) -> bool:

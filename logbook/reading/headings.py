@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from logbook.languages.language import Language
-from logbook.reading import article_marks, places
+from logbook.reading import article_marks, lettered_marks, places
 from logbook.reading.batches import batches, up_to
 from logbook.reading.grammar import Row
 from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text
@@ -59,9 +59,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     hung = next((at for at, item in enumerate(row.items) if item.concept == "K_HANGER"), None)
     for first, at in hung_runs(row) if hung is not None else ():
         add(Mention(first, at + 1, kind="hanger", kind_at=(hung, hung + 1), another=True))
-    if language.code == "es":
-        for mention in _several(row, taken | used, language):
-            add(mention)
+    for mention in (*lettered_marks.lists(row, taken | used), *(_several(row, taken | used, language) if language.code == "es" else ())):
+        add(mention)
     kind_mark = (
         f"(?P<lead>(?:ANOTHER|AND)? (?:FILL|COMMA){{0,2}} (?:SIZE|LEN|SERVICE|ROUND|DET){{0,3}}) (?P<k>KIND) {_NAMED} (?P<k2>KIND)? (?P<m>{MARK})"
         " (?!BY (?!DET)|WIDE|LONG (?!OF? (?:NUM|LEN))|HIGH|FITTING (?:COMMA)? NUM|WASHERS|BOARD (?!OF)) (?!(?<!KIND NUM)(?:STAPLES|TABS))"
@@ -274,10 +273,11 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         counts = row.items[match.start("m")].concept == "NUM" and row.items[match.start("m")].value.value < 10 and any(m.mark is not None and m.kind is not None and m.last <= match.start() for m in made)  # "the book's sixteen, mine's eight"
         if not counts and row.words(*match.span("f")).lower() in words_of("small.mine") and not words_of("small.several_are").intersection(row.words(match.end("f"), match.start("m")).lower().split()) and not taken.intersection(range(*match.span("m"))):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for mention in lettered_marks.lettered(row, taken | used, made):
+        add(mention)
     if language.code == "es":
         _pointed_at(row, taken, made, add, language)
-    if not any(m.mark is not None or m.batch for m in made):
-        made += _drawn(row, taken, language)
+    made += [] if any(m.mark is not None or m.batch for m in made) else _drawn(row, taken, language)
     made = [m for m in made if not of_others(row, m, language) and not no_piece(row, m, made)]
     made.sort(key=lambda m: m.first)
     made = [replace(m, kind=kind, kind_at=kind_at) if (kind_at := _named_at(row, made, m)) and (kind := _KIND_OF_WORD.get(row.words(*kind_at).lower())) else m for m in made]

@@ -46,12 +46,19 @@ def marked(items: tuple[Item, ...], text: str, letters: Mapping[str, str]) -> tu
             done += [first, Item("THRU", None, first.end, last.start, first.last, last.first), last]
         else:
             machine = not _head_before(items, at) and value.split("-")[0].rstrip("0123456789") in _MACHINES
-            concept = "COUNT" if machine or _concept(items, at - 1) in _ROOMS else "MARKED"
+            concept = "COUNT" if machine or _concept(items, at - 1) in _ROOMS or _of_the_same(done, value) else "MARKED"
             if concept == "COUNT" and done and done[-1].concept == "BUILDING" and _has_a_door(items):
                 done[-1], concept = replace(done[-1], concept="NUMBER"), "MARKED"  # "that's door D1"
             done.append(Item(concept, value, items[at].start, items[end - 1].end, items[at].first, items[end - 1].last))
         at = end
     return tuple(done)
+
+
+def _of_the_same(done, value: str) -> bool:
+    """ "On sheets M-4 and M-5": the second of two rooms, sheets or doors."""
+    before = done[-2:]
+    alike = len(before) == 2 and before[0].concept == "COUNT" and isinstance(before[0].value, str) and before[1].concept in ("AND", "COMMA")
+    return alike and value[:1].isalpha() and before[0].value[:1] == value[:1]
 
 
 def _has_a_door(items) -> bool:
