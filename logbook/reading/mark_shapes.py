@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from logbook.reading.items import Item
-from logbook.reading.phrasing import words_of
+from logbook.reading.phrasing import in_any, words_of
 
 _HEADS = ("FITTING", "NUMBER", "RUN")
 _ROOMS = ("ROOM", "NOT_MARK", "BUILDING", "PLACE_NOUN")
@@ -46,7 +46,7 @@ def marked(items: tuple[Item, ...], text: str, letters: Mapping[str, str]) -> tu
             done += [first, Item("THRU", None, first.end, last.start, first.last, last.first), last]
         else:
             machine = not _head_before(items, at) and value.split("-")[0].rstrip("0123456789") in _MACHINES
-            concept = "COUNT" if machine or _concept(items, at - 1) in _ROOMS or _of_the_same(done, value) else "MARKED"
+            concept = "COUNT" if machine or _concept(items, at - 1) in _ROOMS or not _head_before(items, at) and _of_a_place(done, value, text) else "MARKED"
             if concept == "COUNT" and done and done[-1].concept == "BUILDING" and _has_a_door(items):
                 done[-1], concept = replace(done[-1], concept="NUMBER"), "MARKED"  # "that's door D1"
             done.append(Item(concept, value, items[at].start, items[end - 1].end, items[at].first, items[end - 1].last))
@@ -54,11 +54,13 @@ def marked(items: tuple[Item, ...], text: str, letters: Mapping[str, str]) -> tu
     return tuple(done)
 
 
-def _of_the_same(done, value: str) -> bool:
-    """ "On sheets M-4 and M-5": the second of two rooms, sheets or doors."""
-    before = done[-2:]
-    alike = len(before) == 2 and before[0].concept == "COUNT" and isinstance(before[0].value, str) and before[1].concept in ("AND", "COMMA")
-    return alike and value[:1].isalpha() and before[0].value[:1] == value[:1]
+def _of_a_place(done, value: str, text: str) -> bool:
+    """ "On sheets M-4 and M-5", "bay C4": behind a word for what is no piece, and the second of two such."""
+    if not value[:1].isalpha() or not done:
+        return False
+    if done[-1].concept in ("AND", "COMMA") and len(done) > 1:
+        return done[-2].concept == "COUNT" and isinstance(done[-2].value, str) and done[-2].value[:1] == value[:1]
+    return in_any("lettered.of_others").fullmatch(text[done[-1].start : done[-1].end].lower()) is not None
 
 
 def _has_a_door(items) -> bool:
