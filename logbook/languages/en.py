@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.en_acts_to_come import ENGLISH_ACTS_TO_COME
 from logbook.languages.en_taping import ENGLISH_TURNS_TAPING
+from logbook.languages.en_bare_names import ENGLISH_BARE_NAMES
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_courtesies import ENGLISH_COURTESIES
 from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
@@ -376,5 +377,5 @@ LANGUAGE = Language(
     lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
-    elsewhere=ENGLISH_ELSEWHERE,
+    elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES,
 )  # fmt: skip

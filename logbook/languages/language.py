@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from logbook.languages.bare_names import BareNames
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
 from logbook.languages.left import Left
@@ -347,6 +348,7 @@ class Language:
     named_ahead: NamedAhead = NamedAhead()
     thoughts: Thoughts = Thoughts()
     pointed: Pointed = Pointed()
+    bare_names: BareNames = BareNames()
     left: Left = Left()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading import asked_aloud, false_ands, false_stops, fluent, named_ahead, plainly, pointed, together
+from logbook.reading import asked_aloud, bare_names, false_ands, false_stops, fluent, named_ahead, plainly, pointed, together
 from logbook.reading.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.phrases import phrases_said
 from logbook.reading.spelled import Cut, written_out
@@ -23,6 +23,22 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     same = with_apostrophes(text)
     if same != text:
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
+    return _of_pieces(text, found, code, lambda text, found: _past_slips(text, found, code, job, read))
+
+
+def _of_pieces(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+    """With the word for a piece before a number that alone names one; several numbers are left as they are said, where each is found to name a piece so."""
+    made = bare_names.names(found, code)
+    if not made.cuts:
+        return read(text, found)
+    told = read(text, found) if made.several else None
+    if told is not None and bare_names.all_named(told, made.marks):
+        return told
+    written = _set_right(text, made.cuts, read)
+    return written if bare_names.all_named(written, made.marks) else told or read(text, found)
+
+
+def _past_slips(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
     return _smoothed(text, found, code, (fluent.once, fluent.smoothed, fluent.once, asked_aloud.questions, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))
 
 

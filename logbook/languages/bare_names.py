@@ -1,0 +1,59 @@
+"""The shape of the words among which a number alone is the name of a piece: "taped 17 cold", "straps on 58", "where 56 goes onto the unit"."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+_NONE: frozenset[str] = frozenset()
+
+
+@dataclass(frozen=True)
+class BareNames:
+    """Single words in lower case."""
+
+    name: str = ""  # the word that is put before such a number
+    number: str = ""  # the same beside the kind of the piece
+    naming: frozenset[str] = _NONE  # right before a number: this is a name already
+    kinds: frozenset[str] = _NONE  # words for a piece
+    acts: frozenset[str] = _NONE  # what is done to a piece
+    handlings: frozenset[str] = _NONE  # the same, of anything: they need a word of how it came out
+    turned_out: frozenset[str] = _NONE  # that word
+    ways: frozenset[str] = _NONE  # between an act and what it is done to, or behind that
+    shares: frozenset[str] = _NONE  # "all of", "the bottom of"
+    things: frozenset[str] = _NONE  # what is on a piece, in it or for it
+    held: frozenset[str] = _NONE  # what can be in a piece
+    spaced: frozenset[str] = _NONE  # of these: what is so far apart that the number could be its distance
+    joined: frozenset[str] = _NONE  # where pieces meet: "the seam at"
+    places: frozenset[str] = _NONE  # "over at", "up at"
+    on: frozenset[str] = _NONE
+    inside: frozenset[str] = _NONE
+    of: frozenset[str] = _NONE
+    at: frozenset[str] = _NONE
+    to: frozenset[str] = _NONE
+    of_use: frozenset[str] = _NONE  # "for"
+    along: frozenset[str] = _NONE  # "with"
+    where: frozenset[str] = _NONE
+    going: frozenset[str] = _NONE  # before "back to"
+    back: frozenset[str] = _NONE
+    busy: frozenset[str] = _NONE  # before "on": what he works at
+    now: frozenset[str] = _NONE
+    troubles: frozenset[str] = _NONE  # before "with"
+    is_: frozenset[str] = _NONE
+    has: frozenset[str] = _NONE  # what a piece does, or is said to have
+    meets: frozenset[str] = _NONE  # what it does where it ends
+    states: frozenset[str] = _NONE  # behind "is"
+    barely: frozenset[str] = _NONE  # between "is" and those: "not", "all"
+    leads: frozenset[str] = _NONE  # the clause begins behind these
+    moves: frozenset[str] = _NONE  # "took 51 in three inches"
+    directions: frozenset[str] = _NONE
+    behind: frozenset[str] = _NONE  # what may stand right behind a name
+    points: frozenset[str] = _NONE  # "the", "that": before the kind that a name stands beside
+    turns: frozenset[str] = _NONE  # kinds of which some numbers are a turn
+    sloped: frozenset[str] = _NONE  # in the sentence: a side moves so much in so much
+    thru: frozenset[str] = _NONE  # "fifteen through nineteen"
+    are: frozenset[str] = _NONE
+    pronouns: frozenset[str] = _NONE
+    fillers: frozenset[str] = _NONE  # before the first words of a note
+    doubts: frozenset[str] = _NONE  # behind a number that opens a note: it is a measure
+    denials: frozenset[str] = _NONE  # the same where another number follows
+    off: frozenset[str] = _NONE  # "off", "except"
