@@ -36,6 +36,7 @@ class Elsewhere:
     own_again: str = "(?!)"
     own_piece: str = "(?!)"  # the same, behind a story
     own_deed: str = "(?!)"  # what he did, beside what is to come
+    fixing_holes: str = "(?!)"  # `<h>` are holes, which screws and rods go through
     unmet: str = "(?!)"  # the sentence behind a condition: what it hung on did not come
     another: str = "(?!)"  # how a clause begins that is of another piece than the one named before
     goes_on: str = "(?!)"  # what he did himself to a piece that another began

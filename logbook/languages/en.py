@@ -28,6 +28,7 @@ from logbook.languages.en_plainer_aloud import ENGLISH_ALOUD
 from logbook.languages.en_pointed import ENGLISH_POINTED
 from logbook.languages.en_promised import ENGLISH_PROMISED
 from logbook.languages.en_run_on import ENGLISH_RUN_ON
+from logbook.languages.en_set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
 from logbook.languages.en_small import ENGLISH_SMALL
 from logbook.languages.en_states import ENGLISH_ENDS, ENGLISH_STATES, LINE_CUE, LINE_IS, LINE_RUNS_AT
 from logbook.languages.en_states_told import ENGLISH_STATES_TOLD
@@ -366,6 +367,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_HARMS_PLAINLY,
     *ENGLISH_WHERE_PLAINLY,
     *ENGLISH_TO_COME_PLAINLY,
+    *ENGLISH_SET_BESIDE_PLAINLY,
 )
 
 LANGUAGE = Language(

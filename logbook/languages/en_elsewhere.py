@@ -62,6 +62,10 @@ ENGLISH_ELSEWHERE = Elsewhere(
     joins=frozenset("and but so while then".split()),
     own_piece=r"(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:mine|ours|this one|today|here|not (?:here|this time|today|on this one)|now)\b|(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:i|we) (?:always |still )?(?:\w+ed|did|put|made|hung|cut) (?:mine|ours)\b",
     own_deed=r"(?:(?:and|so|then|now|today|already) )*(?:(?:i|we)(?:'ve)? (?:already |just |only |finally |also )*(?:did|got|stapled|taped|rubbed|hung|built|made|put|finished|closed|cut|left|used)|today|this one|mine|ours|what i)\b",
+    fixing_holes=(
+        r"(?:screw|bolt|rod|anchor|mounting|factory|pre-?drilled|pre-?punched|existing|pilot|rivet|weep|sight)(?:'s)? <h>|<h> (?:in|on) the (?:metal|collar|flange|sleeve|bracket|angle|strap|hanger|unit|channel)\b"
+        r"|(?:lin(?:e|es|ed|ing) up|match(?:es|ed|ing)?|fit(?:s|ting)?|hit(?:s|ting)?|us(?:e|es|ed|ing)|through|into)(?: up)?(?: with| to)? (?:the |my |their |his )(?:same |old |existing )?<h>(?: that)?(?:(?:'s| were| was| are| is| had been)? (?:already |still )?(?:there|in it|drilled|punched))"
+    ),
     unmet=r"(?:(?:but|and|so|well) )*(?:it|they|he|she|that) (?:didn't|never did|did not|won't|hasn't|haven't)(?: (?:come|show|arrive|happen|though|so))*$",
     own_again=r"so (?:now )?(?:the|my|this|every|all the|half the) (?:staples?|tape|vanes?|tabs?|flap|seams?|joints?|facing|foil|scrim|weave|panel|groove|legs)\b|(?:(?:and|but|so|then|while|now|only|though|where|whereas) )*(?:mine|ours|i|we|i've|we've|i'm|my|our|this one|today|here|it's|it is|it|these|the one (?:i|we)|there's|there is|board's|the board|what (?:i|we|hangs|came out|went up)|that's (?:what|how) (?:i|we))\b",
     another=r"(?:(?:and|but|so) )*(?:(?:the|that) (?:piece|one|section|fitting|stuff|duct|line|run) (?:next|beside|behind|after|before|above|below|under|over|by|on|in|across|ahead|past|they|he|with)\b|(?:the|that) (?:other|next|last|previous|far|first|old) (?:one|piece|section|fitting)\b|(?:last \w+|yesterday|\w+day)'s )",

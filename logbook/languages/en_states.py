@@ -152,6 +152,7 @@ _RUNS = r"(?:running|run|runs|operating|operates|rated|good|set|designed|pulling
 _ABOUT = r"(?:(?:at|for|to|around|about|only|just|close|up|a|an|like)\b ?)*"
 LINE_RUNS_AT = (
     rf"\b{_LINE}(?:'s| is| was|'ll be)?(?: there| here)? (?:{_RUNS} {_ABOUT}|(?:at|up to|around) {_ABOUT})$"
+    rf"|\b(?:{_LINE}|straight|elbow|tee|wye|section|piece|plenum|number|transition) (?:number )?[\w-]*\d[\w-]*(?:'s| is| was)?(?: now| just| up)* (?:running|runs|ran|operating|operates|sitting|sits|working) (?:right |up )?at {_ABOUT}$"
     rf"|\b(?:we're|we are|it's|it is|she's|they're|they) {_RUNS} (?:it )?{_ABOUT}$"
 )
 LINE_IS = r"-? (?:static )?(?:system|pressure class|class)\b"

@@ -200,6 +200,7 @@ ENGLISH_TURNS = Turns(
     ),
     # a fault that was set right
     mended=(
+        r"(?:start(?:ed)? (?:all )?over|(?:did|taped|stapled) it (?:all )?(?:over|again))\b(?! (?:tomorrow|later|monday|next))|(?:the )?(?:second|next|this) (?:go|try|time|attempt|round)(?: a?round)?,? (?:it's|it is|it|i|i got|went|came|is)\b",
         r"(?:rubbed|worked|pressed|smoothed|ironed|slit|popped|squeegeed)(?: (?:it|them|that|those|the air|right|all|back))+ (?:out|flat|down|and)\b.*",
         r"(?:put|set|slid|slipped|dropped|popped|screwed|pinned|got) (?:it|them|'em|those|all of them|the lot)(?: all| right)* back (?:in|on|where)|(?:they're|it's|they are|it is|those are|all of (?:it|them) is)(?: all| right| now| safely)* back (?:in|on|where (?:they|it)|up)|went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
         r"(?:ran|laid|put|stuck|slapped|rolled|used|cut)(?: down| on| in)? (?:a |some |one )?(?:new|fresh|another) (?:piece|strip|length|run|bit|tape|one)\b|"

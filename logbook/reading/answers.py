@@ -52,7 +52,7 @@ def topics(row: Row, language: Language) -> Row:
             continue
         first = next((k + 1 for k in range(at - 1, -1, -1) if items[k].concept in ("STOP", "QUERY", "COMMA")), 0)
         end = next((k for k in range(at + 1, len(items)) if items[k].concept in ("STOP", "QUERY")), len(items))
-        concepts = [items[k].concept for k in range(first, at)]
+        concepts = [items[k].concept for k in range(first, at) if not _names_where(items, first, k)]
         named = sum(concept in _TOPICS for concept in concepts) == 1 and set(concepts) <= {*_TOPICS, *_WITH_A_TOPIC} and len(concepts) <= _MOST
         pointed = "DET" in concepts[:2] or "THIS" in concepts[:2]  # of the Spanish sign too
         if not named or not pointed or end == at + 1 or re.match(language.acts.topic_over, plain(row.words(at + 1, end))) is not None:
@@ -62,6 +62,15 @@ def topics(row: Row, language: Language) -> Row:
         if end < len(items) and items[end].concept == "STOP" and {"LEN", "FRAC"} & set(bare) and set(bare) <= {"LEN", "FRAC", "WIDE", "LONG", "HEDGE", "FILLER", "THINK", "AROUND"}:
             made[end] = replace(items[end], concept="COMMA")
     return row if made == list(items) else Row.of(row.text, tuple(made))
+
+
+def _names_where(items, first: int, at: int) -> bool:
+    """Whether this item tells which piece a thing is on: "the dent on straight 5?" """
+    while at > first and (items[at].concept.startswith("K_") or items[at].concept in ("NUM", "MARKED", "NUMBER", "FITTING", "LETTER")):
+        at -= 1
+        if items[at].concept in ("ON", "IN", "OF"):
+            return True
+    return False
 
 
 def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:

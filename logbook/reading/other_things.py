@@ -19,6 +19,8 @@ def of_something_else(row: Row, at: int) -> bool:
         return False  # "the foil's coming off the glass"
     if row.words(at, at + 1).lower().split()[-1] == "hole" and (_is_cut_out(row, at) or at and row.items[at - 1].concept == "SIZE"):  # "a twelve by ten hole in the trunk"
         return True
+    if row.words(at, at + 1).lower().split()[-1] in ("hole", "holes") and _for_the_screws(row, at):
+        return True
     first = at
     while first > 0 and row.items[first - 1].concept not in _CUTS:
         first -= 1
@@ -44,6 +46,12 @@ def _is_cut_out(row: Row, at: int) -> bool:
     mends = any(item.concept in ("REPAIRED", "METHOD", "FACING") for item in row.items)
     said = row.text[: row.items[at].end + 12].lower()
     return sits and not mends and any(word(code, "turns.cuts_out").search(said) is not None for code in LANGUAGES)
+
+
+def _for_the_screws(row: Row, at: int) -> bool:
+    """ "lining up with the holes that were already there", "in the factory holes": what a screw or a strap goes through."""
+    before, behind = row.text[max(0, row.items[at].start - 36) : row.items[at].start].lower(), row.text[row.items[at].end : row.items[at].end + 32].lower()
+    return any(word(code, "elsewhere.fixing_holes").search(f"{before}<h>{behind}") is not None for code in LANGUAGES)
 
 
 def _we_crushed_it(row: Row, first: int, at: int) -> bool:

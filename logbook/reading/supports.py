@@ -95,8 +95,11 @@ def _pressure(found: Found):
 
 
 def _moved(found: Found):
-    """ "airflow twelve hundred": cubic feet a minute, where no unit was said."""
-    if found.item("n").value.value >= 100:
+    """ "airflow twelve hundred": cubic feet a minute, where no unit was said; "gets air at a hundred forty" tells how hot it is."""
+    hot = found.row.words(found.at("n") - 1, found.at("n")).lower() == "at" and found.row.words(found.first, found.first + 1).lower().split()[-1] == "air" and found.item("n").value.value <= 600
+    if hot:
+        yield found.claim("air_temperature", found.item("n").value.value, group="w", uses=("n",))
+    elif found.item("n").value.value >= 100:
         yield from _number("airflow")(found)
 
 
