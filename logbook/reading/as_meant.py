@@ -39,7 +39,8 @@ def _of_pieces(text: str, found: tuple[Token, ...], code: str, read: Reads) -> R
 
 
 def _past_slips(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
-    return _smoothed(text, found, code, (fluent.once, fluent.smoothed, fluent.once, asked_aloud.questions, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))
+    in_order = lambda said, found: _smoothed(said, found, code, (fluent.once, fluent.smoothed, fluent.once, asked_aloud.questions, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))  # noqa: E731
+    return named_ahead.with_names_ahead(text, in_order(text, found), code, lambda ahead: in_order(ahead, tokens(ahead)))
 
 
 def _smoothed(text: str, found: tuple[Token, ...], code: str, ways, read: Reads) -> Reading:
@@ -77,9 +78,7 @@ def _speaking(text: str, found: tuple[Token, ...], code: str, job, read: Reads) 
 def _pointing(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
     told = read(text, found)
     made = pointed.cuts(text, told, code) if len(told.fittings) > 1 else ()
-    if made:
-        return _set_right(text, made, read)
-    return named_ahead.with_names_ahead(text, told, code, lambda ahead: read(ahead, tokens(ahead)))
+    return _set_right(text, made, read) if made else told
 
 
 def _set_right(text: str, made: tuple[Cut, ...], read: Reads, slips: bool = False) -> Reading:

@@ -15,7 +15,7 @@ from logbook.languages import LANGUAGES
 from logbook.reading.piece_by_piece import in_order
 from logbook.reading.stretches import moved, put_together
 from logbook.reading.tokens import plain
-from logbook.said import Entry, Reading
+from logbook.said import Entry, Fact, Reading
 
 
 _NEAR = 12  # letters
@@ -24,20 +24,20 @@ _ON_RUN = r",? (?:on |of |in |en |de |del )?(?:(?:the |el |la )?(?:run|ramal|cor
 
 def with_names_ahead(text: str, told: Reading, code: str, read: Callable[[str], Reading]) -> Reading:
     """`told` with what is told besides where the names stand ahead."""
-    stretches = _stretches(text, told, code)
-    if not stretches:
-        return told
-    return _with_more(told, moved(read(put_together(text, stretches)), text, stretches))
+    stretches, ahead = _stretches(text, told, code)
+    return _with_more(told, moved(read(put_together(text, stretches)), text, stretches), ahead) if ahead else told
 
 
-def _stretches(text: str, told: Reading, code: str) -> list[tuple[int, int] | str]:
+def _stretches(text: str, told: Reading, code: str) -> tuple[list[tuple[int, int] | str], frozenset[int]]:
+    """The stretches of the text in the order in which they are to be read, and the entries of which the names stand ahead then."""
     said = plain(text)
-    if len(said) != len(text):
-        return []
+    if len(said) != len(text) or not _turns(code):
+        return [], frozenset()
+    ahead: set[int] = set()
     names = [_name(said, entry, code) for entry in told.fittings]
     made: list[tuple[int, int] | str] = []
     done = 0
-    for name in names:
+    for place, name in enumerate(names):
         if name is None or name[0] < done:
             continue
         begin = max(said.rfind(sign, 0, name[0]) for sign in (". ", "? ", "! ", "; "))
@@ -54,8 +54,9 @@ def _stretches(text: str, told: Reading, code: str) -> list[tuple[int, int] | st
             after = behind_it + (2 if said.startswith("'s ", behind_it) else 0)
             made += [(done, begin), name, ", ", (begin, kept), (after, end)] if kept > begin else [(done, begin), name, ",", (after, end)]
             done = end
+            ahead.add(place)
             break
-    return [*made, (done, len(text))] if made else []
+    return [*made, (done, len(text))], frozenset(ahead)
 
 
 def _name(said: str, entry: Entry, code: str) -> tuple[int, int] | None:
@@ -76,20 +77,30 @@ def _name(said: str, entry: Entry, code: str) -> tuple[int, int] | None:
     return (words.start(), end) if words is not None else (start, end)
 
 
-def _with_more(told: Reading, other: Reading) -> Reading:
-    """`told` with what `other` tells besides; as it was where they contradict one another."""
+def _with_more(told: Reading, other: Reading, ahead: frozenset[int]) -> Reading:
+    """`told` with what `other` tells besides, and where the one takes an act for done and the other does not, not done; as it was where they contradict one another otherwise."""
     if len(other.fittings) != len(told.fittings) or other.shift is not None or other.withdraws is not None:
         return told
     fittings = []
-    for was, one in zip(told.fittings, other.fittings, strict=True):
-        known = {fact.name: (fact.value, fact.hedged, fact.conflict) for fact in was.facts}
-        if any(known.get(fact.name, (fact.value, fact.hedged, fact.conflict)) != (fact.value, fact.hedged, fact.conflict) for fact in one.facts):
+    for place, (was, one) in enumerate(zip(told.fittings, other.fittings, strict=True)):
+        if place not in ahead:
+            fittings.append(was)
+            continue
+        known = {fact.name: fact for fact in was.facts}
+        denied = {fact.name: fact for fact in one.facts if fact.value is False and not fact.hedged and fact.name in known and known[fact.name].value is True}
+        if any(fact.name in known and fact.name not in denied and not _alike(fact, known[fact.name]) for fact in one.facts):
             return told
         more = tuple(fact for fact in one.facts if fact.name not in known)
+        kept = tuple(denied.get(fact.name, fact) for fact in was.facts)
         opens = {(item.about, item.denies) for item in was.open_items}
         waits = tuple(item for item in one.open_items if (item.about, item.denies) not in opens)
-        fittings.append(replace(was, facts=tuple(sorted((*was.facts, *more), key=in_order)) if more else was.facts, open_items=(*was.open_items, *waits), unread=one.unread if more else was.unread))
+        facts = tuple(sorted((*kept, *more), key=in_order)) if more or denied else was.facts
+        fittings.append(replace(was, facts=facts, open_items=(*was.open_items, *waits), unread=one.unread if more or denied else was.unread))
     return replace(told, fittings=tuple(fittings), unread=other.unread)
+
+
+def _alike(one: Fact, other: Fact) -> bool:
+    return (one.value, one.hedged, one.conflict) == (other.value, other.hedged, other.conflict)
 
 
 @cache
