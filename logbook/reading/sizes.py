@@ -242,7 +242,7 @@ FRAMES = (
     Frame("(?P<w>K_OFFSET (?P<n>LEN)) (?!BY|LONG)", _length_of("offset_by", most=72)),
     Frame("(?P<w>(?P<n>LEN) (?:K_OFFSET|OFFSETS))", _length_of("offset_by", most=72)),
     Frame("(?<=KIND NUM) (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUMB)) (?!BY|LONG)", _length_of("length", least=4)),
-    Frame("(?P<w>(?P<n>NUMB) HEDGE? LONG) (?!(?<=KIND NUM LONG) OF? (?:NUM|LEN))", _length_of("length")),
+    Frame("(?P<w>(?P<n>NUMB) HEDGE? LONG) (?!(?<=KIND NUM LONG) OF? (?:NUM|LEN))", _length_of("length", least=1)),
     Frame("(?:^|(?<=SEP)|(?<=SIZE)|(?<=AND)) (?:FILL|OF)? (?P<w>LONG (?:FILL|OF){0,2} (?P<n>NUM)) (?=SEP|$|AND|STAPLED|TAPED|HAVE|STAPLES|WITH)", _length_of("length", least=4)),
     Frame("(?P<w>(?P<m>BE|TAKES) (?P<n>LEN)) (?!WIDE|HIGH|BY|APART|TABS|STAPLES|LEG|GAP|BOARD|THROAT|ROUND|BACK|ON)", _measures),
     Frame("K_STRAIGHT (?:NUM|MARKED) (?:COMMA? RUN NUM)? (?:COMMA|OF){0,2} HEDGE? (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED|CUT_LENGTH)", _lone_length),

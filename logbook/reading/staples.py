@@ -310,7 +310,7 @@ SPACING_FRAMES = (
     Frame("(?P<o>SCREWS) (?:SEATED|IN|MOVE_IN|FILL){0,3} (?P<w>ON? (?P<n>NUM|LEN)) (?=WITH|WASHERS|AND|SEP|$) (?!WITH? WASHERS (?:SEP|$))", _spacing),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
     Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
-    Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG)? (?:CLINCHED|OUT|OUTSIDE|FILL){0,2} STAPLES)", _leg),
+    Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG|LONG)? (?:CLINCHED|OUT|OUTSIDE|FILL){0,2} STAPLES)", _leg),
     Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA|ONLY){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD|BE (?:MISSING|OUT|NOT)) (?!(?<=COMMA LEN)(?:MARK181|TAPE|CLOSURE))", _leg),
     Frame("(?P<w>(?P<g>WORD) (?:BE|HAVE|FILLER)? (?P<o>WORD) WITH DET? (?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT|GENERIC|WORD)", _loaded_with),
     Frame("(?P<w>(?:FILLER){1,2} (?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT)", _out_of_the_right_ones),
@@ -321,7 +321,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>STAPLES FILLER (?:DET)? (?:HAVE|WORD) (?:BE|FILL){1,2} OF? (?P<n>FRAC)) (?!APART|CROWN|BOARD)", _leg),  # "la grapa que traigo es de tres octavos"
     Frame("STAPLES (?:ON|IN|OF) (?:KIND|FITTING|NUMBER|NUM|MARKED|DET|IT){1,4} (?P<w>BE DET? (?P<n>LEN|FRAC) (?:GENERIC|WORD)?) (?=SEP|$|AND)", _half_inch_ones),
     Frame("STAPLES (?P<w>BE DET (?P<n>LEN|FRAC) (?:GENERIC|WORD)) (?=SEP|$|AND)", _half_inch_ones),
-    Frame("STAPLES (?:IN_PLACE|THIS|ME|FILLER|HAVE|WORD|IN|ON|DET){1,4} (?P<w>BE (?:ONLY|FILLER|HEDGE|DET){0,2} (?P<n>LEN|FRAC)) (?=SEP|$|AND|LEG|LONG)", _half_inch_ones),
+    Frame("STAPLES (?:IN_PLACE|THIS|ME|BE|FILLER|HAVE|WORD|IN|ON|DET){1,4} (?P<w>BE (?:ONLY|FILLER|HEDGE|DET){0,2} (?P<n>LEN|FRAC)) (?=SEP|$|AND|LEG|LONG)", _half_inch_ones),
     Frame("STAPLED (?P<w>WITH (?:ONLY|FILLER|HEDGE|DET){0,2} (?P<n>LEN|FRAC)) (?=SEP|$|AND|LEG|LONG)", _half_inch_ones),
     Frame("(?P<w>STAPLES (?:FILL|HEDGE|WORD){1,3} (?P<g>AROUND|ON) (?P<n>LEN)) (?!LEG|SIDE|SIDE_WORD|BACK|TABS)", _lie_at),
 )
