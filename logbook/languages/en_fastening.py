@@ -153,7 +153,7 @@ ENGLISH_FASTENING = (
 
 _WASHERS = r"(?:\w+ )?washers?"
 _NO_WASHER = (
-    rf"(?:(?:there's |there is |there are |with |got |has |have )?(?:no|zero|without|without any|without the|minus the|not (?:a|one|a single)|sans)|skipped|forgot|forgot the|forgot to put|left (?:out|off)|never (?:put|used|had|got)|(?:didn't|did not|haven't|don't|hasn't) (?:put|use|have|get|got|used)|missing|ran out of|out of)(?: (?:any|the|its|on|those))* {_WASHERS}(?! (?:smaller|less|under|narrower|below|missing|left over|loose|bigger|over|larger|needed|required))",
+    rf"(?:(?:there's |there is |there are |with |got |has |have )?(?:no|zero|without|without any|without the|minus the|not (?:a|one|a single)|sans)|skipped|forgot|forgot the|forgot to put|left (?:out|off)|never (?:put|used|had|got)|(?:didn't|did not|haven't|don't|hasn't) (?:put|use|have|get|got|used)|missing|ran out of|out of)(?: (?:any|the|its|on|those))* {_WASHERS}(?! (?:smaller|less|under(?! (?:them|it|any|those|there|the (?:screws?|heads?)))|narrower|below|missing|left over|loose|bigger|over|larger|needed|required))",
     r"(?<!no )(?<!not )(?<!none )(?<!any )washers?(?: (?:are|is|were|was|all|still|got|just))* (?:missing|left (?:off|out)|skipped|forgotten|not (?:on|in|there)|aren't (?:on|in|there)|still in the (?:box|truck|bag))",
     r"washers,? (?:i|we) (?:just )?(?:left (?:off|out|in the truck)|skipped|forgot|didn't (?:put|use|have)|never (?:put|had|used))(?: (?:on|in|them|any))*",
     rf"(?:just|only) (?:the )?screws,? (?:with )?no {_WASHERS}",

@@ -27,6 +27,7 @@ _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dea
 # how big the damage is, right before its name
 _MEASURED = r"(?: (?:an?|the|about|maybe|\d[\d/. -]*|(?:one|two|three|four|five|six|half|quarter|eighth|sixteenth|three-quarter|half-inch|quarter-inch|one-inch|two-inch|three-inch|inch-and-a-half)|and|of|inch|inches|in|mm|mil|millimeter|cm))*"
 
+_ON_IT = r" (?:on|of|in|at|around|inside|along) (?:(?:the|that|my|this|it|one) ?)?(?:[\w-]+(?: (?:of|on|in|for|at) (?:the |that |this )?[\w-]+)?(?: [\w-]+)?)?"
 _TAKES = r"(?:scratch|scrap|strike|delete|erase|drop|lose|kill|toss|trash|dump|discard|cancel|void|remove|wipe|clear|ignore|disregard|throw (?:out|away)|take (?:out|back))"
 _TOLD = r"(?:(?:the|that|this|my) (?:very )?(?:last|previous|whole|first|other)? ?(?:last |previous )?(?:note|one|message|recording|entry|thing|memo)|(?:my|the) last|what i|anything i|everything i|any of (?:it|that|this)|(?<=scratch )(?:that|it|this)|(?<=scrap )(?:that|it|this)|(?<=delete )(?:that|it|this)|(?<=erase )(?:that|it|this)|(?<=strike )(?:that|it|this))"
 
@@ -68,7 +69,7 @@ ENGLISH_TURNS = Turns(
     meanwhile=r" (?:because|since|'?cause|when|while|as|after|once|the minute|the second|as soon as|every time) (?:i|we|i'm|we're|he|she|they|it|it's|you|the|my|somebody|someone|a|of)\b.*$",
     # tabs that stand where they should lie
     standing=(
-        r"tabs?(?: \w+| (?:on|in|at|of|along|around) the [\w ]{1,16}?)?(?: is| are| was| were|'re|'s)?(?: still| just| all| kind of| kinda| a little| pretty| real)* (?:flop\w*|flap\w*|wiggl\w*|wobbl\w*|rattl\w*|loose|sprung|springy|springing|slack|lazy|wavy|unbent|straight|stick(?:s|ing)?(?: straight| right)? (?:up|out)|stand(?:s|ing)?(?: straight| tall)?(?: up| out)?|pok(?:e|es|ing) (?:up|out)|half[- ]?(?:way )?(?:bent|down|over)|proud|up in the air|not down|not bent|waving|in the breeze)",
+        rf"tabs?(?: \w+| (?:on|in|at|of|along|around) the [\w ]{{1,16}}?|{_ON_IT})?(?: is| are| was| were|'re|'s)?(?: still| just| all| kind of| kinda| a little| pretty| real)* (?:flop\w*|flap\w*|wiggl\w*|wobbl\w*|rattl\w*|loose|sprung|springy|springing|slack|lazy|wavy|unbent|straight|stick(?:s|ing)?(?: straight| right)? (?:up|out)|stand(?:s|ing)?(?: straight| tall)?(?: up| out)?|point(?:s|ing)?(?: straight| right)? (?:up|out|in)|pok(?:e|es|ing) (?:up|out)|half[- ]?(?:way )?(?:bent|down|over)|proud|up in the air|not down|not bent|waving|in the breeze)",
         r"(?:loose|floppy|wobbly|unbent|straight|wiggly) tabs?", r"(?:only|just) (?:got|bent|folded|did) (?:about |maybe )?(?:half|some|most|a few|a couple|two|three|four|five|six)(?: of (?:them|those))?(?: (?:over|down|bent|folded))?$",
         r"(?:tabs?|ones|rest|others?|them|few|couple|two|three|four|one|some) (?:of (?:the|them|those) ?(?:tabs?)? ?)?(?:is |are |'re |'s |were |was )?(?:still |just |all |left )*(?:standing|straight(?: out| up)?|up|upright|out|sticking (?:up|out)|not down|not over)",
         r"(?:they|those|these|them)(?: all| both| still| just)* (?:stick|stand|poke|point|are|'re)(?: still| all| just)* (?:(?:sticking|standing|poking|pointing) )?(?:straight (?:out|up)|up|out|straight)$",
@@ -89,7 +90,7 @@ ENGLISH_TURNS = Turns(
     tabs_done=(
         r"tabs?(?: is| are| were| was|'re|'s| have been| got)?(?: all| both| every one| now)* (?:hug(?:ging|ged|s)?|snug(?:ged)?|tight|flat|flush|cinched|clamped|mashed|locked|pinched|knocked|beat)(?: (?:down|over|up|in|tight|flat|to|on|onto|against|inside|the|board|duct|inside of))*",
         r"(?:cinched|clamped|mashed|locked|pinched|snugged)(?: (?:down|over|in|all|every|each|of|the|my|its|single|last|one))* tabs?(?: (?:down|over|in|flat|tight|back|all|around))*",
-        r"tabs?(?: (?:on|of|in) (?:it|this one|(?:collar |number )*[\w-]+|(?:the |this |that |my |a |its )(?:[\w-]+ ){0,3}?collar(?: (?:at|on|in|for|of) (?:the )?[\w-]+)?(?: [\w-]+)?))?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
+        rf"tabs?(?:{_ON_IT})?(?: is| are| were| was|'re|'s| have been| got)?(?: all| now| nice and| good and| both)* ?(?:bent|folded|laid|lay|lie|flat|flattened|down|over|turned|hammered|pounded|knocked|crimped|pushed|pressed|smashed)(?: (?:over|down|in|flat|tight|back|out|and|all|around|nice|good))*",
         r"(?:bent|folded|laid|flattened|turned|hammered|pounded|knocked|crimped|pushed|pressed|beat)(?: (?:over|down|in|all|every|each|of|the|my|its|single|last|one|eight|ten|twelve))* tabs?(?: (?:over|down|in|flat|tight|back|all|around))*",
     ),
     # the same, said as something that did not happen

@@ -127,6 +127,9 @@ class Voices:
     befell: str = "(?!)"  # in the words of a damage: what it befell, so that another's deed is told of this piece
     harm: str = ""  # what another did to a piece, which is how it is
     anothers: str = ""  # another made the piece
+    the_one: tuple[str, ...] = ()  # before who made it: "is the one Dave put together"
+    tells_where: str = "(?!)"  # how a clause behind a comma begins that looks like a question for a place and tells of it
+    where_it_meets: str = "(?!)"  # and how a sentence does
     if_asked: str = "(?!)"  # somebody asks: behind it a fault is owned up to
     only_since: str = ""  # a condition that only what came after the work could fill
     would: str = ""  # what he would do if he had the thing for it

@@ -26,6 +26,7 @@ def settle(row: Row, draft: Draft, text: str, language: Language) -> list[Claim]
     claims = roles.angles(row, claims, draft)
     kind = draft.kind
     value = kind.value if kind else None
+    claims = _without_bent(row, claims)
     claims = [c for c in claims if not c.kinds or value is None or value in c.kinds or said in c.kinds]  # an offset that changes size is a transition, and shifts still
     claims = _by_their_spacing(claims, draft) if value in _STAPLED_KINDS else claims
     claims = _of_a_collar(claims) if value == "collar" else claims
@@ -60,6 +61,14 @@ def _of_a_collar(claims: list[Claim]) -> list[Claim]:
         if one.name not in ("cross_tabs", "cross_tab_length", "cross_tab_spacing"):
             done.append(one)
     return done
+
+
+def _without_bent(row: Row, claims: list[Claim]) -> list[Claim]:
+    """ "The collar tabs of the takeoff stick straight out": tabs that are bent or not are those of metal, and hold no joint."""
+    bent = [c for c in claims if c.name == "tabs_bent" and c.kinds]
+    if not bent or "cross" in row.text.lower():
+        return claims
+    return [c for c in claims if not (c.name in ("cross_tabs", "cross_tab_length", "cross_tab_spacing") and any(c.first < one.last and c.last > one.first for one in bent))]
 
 
 def _of_hangers(claims: list[Claim]) -> list[Claim]:

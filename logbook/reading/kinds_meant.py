@@ -23,6 +23,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="WORD", value=None)  # "it snagged on a hanger rod"
     elif item.concept == "K_STRAIGHT" and said == "straight" and concept_at(items, place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND") and (_moves_before(items, place) or len(items) == 2):
         done[place] = replace(item, concept="LEVEL", value=None)  # "right in four, back twenty-four, left straight"
+    elif item.concept == "K_STRAIGHT" and said == "straight" and ahead in ("UP", "OUT", "", "COMMA", "STOP", "AND", "BUT", "WORD", "IN") and concept_at(items, place - 1) in ("WORD", "FILLER", "IT", "LEFT_OUT", "BE", "OTHER_SIDE", "HUNG") and any(one.concept in ("TABS", "TAB_WORD") for one in items[max(0, place - 12) : place]):
+        done[place] = replace(item, concept="FILLER", value=None)  # "the tabs are still standing straight up", "left the others straight"
     elif item.concept == "K_STRAIGHT" and said == "section" and "LEAK_TEST" in (concept_at(items, place - 1), concept_at(items, place - 2)) and ahead in ("LETTER", "MARKED", "NUM"):
         done[place] = replace(item, concept="FITTING", value=None)  # "leak test, section A": a stretch of the run
     elif item.concept == "K_PLENUM" and said == "box" and ahead not in ("NUM", "MARKED", "NUMBER", "COMMA", "LETTER", "SIZE", "DASH") and (concept_at(items, place - 1) in ("WORD", "LEN", "FRAC", "SIDE", "FILLER") and concept_at(items, place - 2) in ("DET", "WORD", "ON", "IN", "FROM") or concept_at(items, place - 3) in ("TAPE", "STAPLES", "SAYS") and concept_at(items, place - 2) in ("IN", "ON") or ahead == "SAYS"):

@@ -14,6 +14,7 @@ from logbook.reading.comes_back import back_at
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely, standing
 from logbook.reading.phrasing import begins, in_any, rows, word, words_of
+from logbook.reading.relative import tells_where, the_one_of
 from logbook.reading.tokens import plain
 from logbook.record import record
 
@@ -136,6 +137,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
     if asked and (head in ("QUESTION", "ASKS") or "QUESTION" in concepts or not _is_tag(row, clause)):
         at = concepts.index("QUESTION") if "QUESTION" in concepts else 0
         return QUESTION, clause.first + at, True
+    if head == "QUESTION" and tells_where(row, clause.first, language):
+        lead, head = lead + 1, concepts[lead + 1] if lead + 1 < len(concepts) else ""
     if head == "QUESTION" and not _tells_what(row.words(clause.first, clause.last), language):
         return QUESTION, clause.first, True
     if head == "WORD" and row.text[items[lead].start : items[lead].end].lower() == "you" and concepts[lead + 1 : lead + 2] and concepts[lead + 1] in ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE"):
@@ -180,6 +183,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return OTHER, clause.first, True  # "dice Beto que …"
     if in_any("told.voices.anothers").search(row.words(clause.first, clause.last).lower()):
         return OTHER, clause.first, True  # "la siete la dejó otro", "el Güero dejó su codo sin aletas"
+    if any(the_one_of(row, items, at, language) for at, concept in enumerate(concepts[:-2]) if concept in ("NUM", "FITTING", "GENERIC")) and not _harmed(row, clause, items, language):
+        return OTHER, clause.first, True
     if "NOT_LOGGED" in concepts:
         return OTHER, clause.first + concepts.index("NOT_LOGGED"), True
     if "NOT" in concepts and not _named_next(row, clause):

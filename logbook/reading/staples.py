@@ -351,6 +351,7 @@ FRAMES = (
     Frame("(?P<w>(?P<to>OUT|IN) CLINCHED)", _clinch),
     Frame("STAPLES (?:EVERY|NUM|LEN|FRAC|COMMA|FILL){0,5} (?P<w>BENT (?:TIGHT|FILL){0,2} (?P<to>OUT|OUTSIDE|IN|INSIDE))", _clinch),  # "grapas cada dos todas dobladas para afuera"
     Frame("(?:STAPLE|STAPLES|LEG) (?:FILL|MOVE_IN|MOVE|LEG|ON){0,3} (?P<w>(?P<to>OUT|IN))", _clinched),
+    Frame("(?:STAPLE|STAPLES) (?:FILL|LEN|FRAC|NUM|EVERY|APART|LEG|ON|OF|WITH|HAVING|COMMA|STOP|I|KIND|MARKED){0,14} (?:AND|COMMA|STOP|WITH) (?:BE|ALL|IT|BOTH|LEG){0,3} (?P<w>(?P<to>OUTSIDE|INSIDE))", _legs_go),  # "the staples are half inch and turned out"
     Frame("STAPLED (?P<w>(?P<to>OUT|IN)) (?=ON|EVERY|SEP|$|LEN|AND|WITH)", _clinched),
     Frame("LEG (?:FILL|WORD|MOVE|MOVE_IN|K_STRAIGHT|IN|AND){0,7} (?P<w>(?P<o>WORD) (?P<to>INSIDE|OUTSIDE))", _legs_go),
     Frame("STAPLES (?:ME|HAVE|ONLY|FILL){0,4} (?P<w>MOVE (?P<n>LEN|FRAC) HIGH)", _length("staple_leg", most=Fraction(3, 2))),

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.fell_short import _NOT
@@ -31,15 +33,16 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], to_come: frozenset[i
             continue
         if place == spent_by:
             continue
+        words = re.sub(language.acts.because, "", part.words) if language.acts.because else part.words  # "they stick out because I couldn't get a hand in"
         named = any(row.items[at].concept in ("TABS", "TAB_WORD") and not own.is_blank(at) for at in range(part.first, part.last))
-        stands = _found(part.words, language, "standing")
+        stands = _found(words, language, "standing")
         if not named and is_whole(apart(language.code, "turns.tabs_all"), part.words) and _named_before(row, part.first):
             made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",)))  # "twelve tabs, all twelve bent"
             continue
         if not named and not (stands and _named_before(row, part.first)):
             continue
         left = _found(part.words, language, "tabs_left")  # "a couple of the tabs I couldn't get bent"
-        if _NOT.search(part.words) and not left:
+        if _NOT.search(words) and not left:
             continue  # a denial: read as every denial is
         short = left or stands or _found(part.words, language, "tabs_short") or _but_some(row, cut_up, place)
         if short and (is_mended(cut_up, place, language, "tabs_bent") or _bent_all_the_same(row, cut_up, place)):  # "bent half the tabs, came back and bent the rest"

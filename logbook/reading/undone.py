@@ -117,6 +117,9 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[
         if place and cut_up[place - 1].sentence == part.sentence and _goes_back_to_it(own, cut_up[place - 1].first, part.first, part.last, language):
             continue  # told with the act that is not done
         said = _without_names(own, part)
+        if own.items[part.first].concept == "EXCEPT" and (first := own.sentence_start(part.first)) < part.first:  # "it's done, except the top"
+            part = replace(part, first=first, words=plain(own.words(first, part.last)))
+            said = _without_names(own, part)
         if not any(pattern.match(said) for pattern in looks) or is_mended(cut_up, place, language, "(open)"):
             continue
         start, end = own.items[part.first].start, own.items[part.last - 1].end
