@@ -27,7 +27,7 @@ _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dea
 # how big the damage is, right before its name
 _MEASURED = r"(?: (?:an?|the|about|maybe|\d[\d/. -]*|(?:one|two|three|four|five|six|half|quarter|eighth|sixteenth|three-quarter|half-inch|quarter-inch|one-inch|two-inch|three-inch|inch-and-a-half)|and|of|inch|inches|in|mm|mil|millimeter|cm))*"
 
-_ON_IT = r" (?:on|of|in|at|around|inside|along) (?:(?:the|that|my|this|it|one) ?)?(?:[\w-]+(?: (?:of|on|in|for|at) (?:the |that |this )?[\w-]+)?(?: [\w-]+)?)?"
+_ON_IT = r" (?:on|of|in|at|around|inside|along) (?:(?:the|that|my|this|it|one|a|its) ?)?(?:(?:[\w-]+ ){0,3}?[\w-]+(?: (?:of|on|in|for|at) (?:the |that |this )?[\w-]+)?(?: [\w-]+)?)?"
 _TAKES = r"(?:scratch|scrap|strike|delete|erase|drop|lose|kill|toss|trash|dump|discard|cancel|void|remove|wipe|clear|ignore|disregard|throw (?:out|away)|take (?:out|back))"
 _TOLD = r"(?:(?:the|that|this|my) (?:very )?(?:last|previous|whole|first|other)? ?(?:last |previous )?(?:note|one|message|recording|entry|thing|memo)|(?:my|the) last|what i|anything i|everything i|any of (?:it|that|this)|(?<=scratch )(?:that|it|this)|(?<=scrap )(?:that|it|this)|(?<=delete )(?:that|it|this)|(?<=erase )(?:that|it|this)|(?<=strike )(?:that|it|this))"
 

@@ -26,7 +26,7 @@ def settle(row: Row, draft: Draft, text: str, language: Language) -> list[Claim]
     claims = roles.angles(row, claims, draft)
     kind = draft.kind
     value = kind.value if kind else None
-    claims = _without_bent(row, claims)
+    claims = claims if value == "collar" else _without_bent(row, claims)
     claims = [c for c in claims if not c.kinds or value is None or value in c.kinds or said in c.kinds]  # an offset that changes size is a transition, and shifts still
     claims = _by_their_spacing(claims, draft) if value in _STAPLED_KINDS else claims
     claims = _of_a_collar(claims) if value == "collar" else claims
