@@ -8,6 +8,8 @@ _COUNT = r"(?:one|two|three|four|five|six|eight|ten|twelve|\d+)(?: (?:and )?(?:a
 _TORN = r"(?:peeled|tore|ripped|pulled|stripped|scraped)"
 _TOOLS = r"(?:caught|hit|clipped|snagged|bumped|banged|tore|poked|scraped|dinged|rammed|knocked|gouged|stabbed)"
 
+_THIN = r"(?:a |an |the |my |even a )*(?:business card|credit card|card|playing card|dime|penny|nickel|coin|knife(?: blade)?|blade|razor(?: blade)?|fingernail|sheet of paper|piece of paper|paper|hair|feeler(?: gauge)?|putty knife|matchbook|thumbnail|toothpick)"
+
 ENGLISH_SET_BESIDE_PLAINLY = (
     Plainer((" than ",), rf"(?:every|at|on) {_COUNT}(?: apart)?(?P<x>,? (?:goes|went|go|is|are|was|works|worked|runs|takes|gets done|saves)(?: (?:so|a lot|a bit|a whole lot|much|way|that much))* (?:faster|quicker|easier|simpler|cheaper|less (?:time|work|trouble|staples)|better) than (?:it is |doing |at |every |going )*{_COUNT}(?: apart)?)(?=[.,;!?]|$| (?:so|and|but|would|does|is|ever)\b)", (("x", ""),)),
     Plainer((" beats ",), rf"(?:every|at|on) {_COUNT}(?: apart)?(?P<x>,? (?:which |and that |and it )?beats (?:doing |every |at |going )*{_COUNT}(?: apart)?(?: (?:for|any|by|every) [^.,;!?]*)?)(?=[.,;!?]|$)", (("x", ""),)),
@@ -15,4 +17,14 @@ ENGLISH_SET_BESIDE_PLAINLY = (
     Plainer(tuple(f" {one}" for one in ("caught", "hit", "clipped", "snagged", "bumped", "banged", "poked", "scraped", "dinged", "rammed", "knocked", "gouged")), rf"(?:corner|edge|side|end|spot|cheek|lid|facing|foil|place|face)(?: that| where|,)? (?:the|his|her|somebody's|someone's|my|a|that|they) (?:\w+ )?\w+ {_TOOLS}(?: it)?(?P<x>(?:,? (?:is|'s|was|stayed|stays))? ?(?:still |left |hanging |just )*(?:open|loose|hanging|ripped|like that|the same|as it was)(?: about)?)(?=[.,;!?]|$| (?:about|the size|and|as|by|where|with|for)\b)", (("x", " is torn and not patched"),)),
     # a round throat wants none
     Plainer((" vanes",), r"(?<!square )(?:radius|rounded|round throat|curved|sweep|swept)[^.?!]{0,40}?(?P<x>,? (?:and |so |which means )*(?:it |there's |that |there are )*(?:no (?:turning )?vanes (?:needed|required|necessary)|(?:needs|takes|wants|gets) no (?:turning )?vanes|(?:doesn't|don't|didn't) (?:need|take|want|call for)(?: any)? (?:turning )?vanes))(?=[.,;!]|$)", (("x", ""),), unless=r"square throat"),
+    # what is told by the way, and begins as a question does
+    Plainer((", which is ", ", which was "), r"(?<=, )(?P<x>which (?:is|was) (?:exactly |just |about |pretty much |also |mostly )*(?:what|how|where|when|who|all|as much as|as far as) (?:(?!\b(?:not|no|never|none|taped|stapled|rubbed|wiped|tape|staples|vanes|inch(?:es)?|wrong|out|open|torn|wet|short|missing|why)\b|n't|\d)[^.,;?!])*(?:, |(?=[.;!]|$)))", (("x", ""),)),
+    Plainer((", which is why ", ", which is the reason "), r"(?<=, )(?P<x>which is (?:why|the reason(?: why| that)?) )", (("x", "so "),)),
+    Plainer((", which the tape", ", which my tape"), r"(?<=, )(?P<x>which )(?=(?:the|my) tape (?:covers|bridges|hides|spans|closes)(?P<y>)(?: over)?(?=[.,;!]|$))", (("x", ""), ("y", " it"))),
+    # a joint that nothing thin goes into
+    Plainer(
+        ("card", "dime", "penny", "nickel", "coin", "knife", "blade", "nail", "paper", "hair", "feeler", "matchbook", "toothpick"),
+        rf"(?P<x>(?:so |and |that )*(?:you |i |we |nobody |a man )?(?:can't|cannot|can not|couldn't|could not|won't|wouldn't)(?: even| hardly)? (?:get|slide|slip|fit|stick|push|work|put|squeeze|poke|find room for) {_THIN} (?:in|into|through|between|under)(?: (?:between|it|there|them|the (?:joint|seam|crack|two|pieces)|any of (?:it|them)))*)(?=[.,;!]|$| (?:anywhere|all around|on any side))",
+        (("x", "the joint is tight"),),
+    ),
 )

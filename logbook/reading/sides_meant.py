@@ -37,6 +37,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="PENDING")  # "está por encintar"
     elif item.concept == "DRAWING" and said == "plano" and text[max(0, item.start - 3) : item.start].lower() not in ("el ", "un ") and {concept_at(items, place - 1), past_article} & {"SIDE"}:
         done[place] = replace(item, concept="LEVEL")  # "abajo plano"
+    elif item.concept == "LEVEL" and said in ("ran straight", "runs straight", "run straight") and ahead in ("NUM", "MARKED"):
+        done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "ran straight 5 along the parapet"
     elif item.concept == "LEVEL" and said in ("straight on", "recto en", "recta en") and ahead in ("RUN", "WORD", "ANOTHER"):
         done[place] = replace(item, concept="K_STRAIGHT", value="straight")
     elif item.concept == "MOVE_OUT" and said.split()[-1] in ("abre", "abrió", "abrio") and ahead in ("LEN", "FRAC") and items[place + 1].value.value <= 2 and "JOINT" in {concept_at(done, place - k) for k in (1, 2, 3)}:

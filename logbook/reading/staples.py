@@ -300,7 +300,8 @@ SPACING_FRAMES = (
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
     Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
-    Frame("TABS [^STOP QUERY]{0,14} COMMA (?P<w>ONLY? (?P<n>LEN) (?:EACH|LONG))", _tab_length),
+    Frame("TABS [^STOP QUERY]{0,14} (?:COMMA|AND) (?P<w>ONLY? (?P<n>LEN) (?:EACH|LONG))", _tab_length),
+    Frame("TABS (?:I|WORD|MOVE|CUT_TO|CUT_LENGTH|OF|ON|FILLER) [^STOP QUERY COMMA NUM LEN TABS STAPLES]{0,4} (?:NUM|MARKED)? (?P<w>BE (?P<n>LEN)) (?=SEP|$|AND|LONG)", _tab_length),  # "the tabs I cut for straight 4 were eight inches"
     Frame("TABS [^STOP QUERY STAPLES STAPLED]{0,14} (?:COMMA|AND) (?P<w>(?:EACH|BOTH|IT|BE) BE? (?P<n>NUMB) LONG?) (?=SEP|$|AND|BUT)", _tab_length),
     Frame("TABS [^STOP QUERY]{0,12} (?:COMMA|WITH|OF) (?P<w>(?P<n>LEN) (?P<o>WORD)) (?=SEP|$|BUT|AND)", lambda found: _tab_length(found) if found.row.words(found.at("o"), found.at("o") + 1).lower() in words_of("small.strips") else []),
     Frame("TABS (?:FILL|OF|COMMA|ON|ONLY){0,6} (?<!ON)(?P<w>(?P<n>NUMB) LONG?) (?!APART|BY|SIDE_WORD|SIDE|OF|WORD IT|FROM APART)", _tab_length),
