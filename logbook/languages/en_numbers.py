@@ -6,7 +6,7 @@ from logbook.languages.language import Numbers
 from logbook.languages.told import LoneNumbers
 
 UNITS = (
-    ("in", "in|inch|inches|\"|''|”|in.|inchs|inche|ins|''"),
+    ("in", "in|inch|inches|inchers|incher|\"|''|”|in.|inchs|inche|ins|''"),
     ("ft", "foot|feet|foots|feets|ft|ft.|'|’|footer"),
     ("mm", "mm|millimeter|millimeters|millimetre|millimetres|mil|mils|millis"),
     ("cm", "cm|centimeter|centimeters|centimetre|centimetres|centi"),

@@ -160,4 +160,5 @@ LINE_RUNS_AT = (
     rf"|\b(?:we're|we are|it's|it is|she's|they're|they) {_RUNS} (?:it )?{_ABOUT}$"
 )
 LINE_IS = r"-? (?:static )?(?:system|pressure class|class)\b"
+GAUGE = r"(?<![\w'])(?:manometer|magnehelic|magnahelic|pressure gauge|static probe|pitot(?: tube)?|(?<!each )(?<!staple )probe|(?:the|a|my|his|her|their|put|hooked up) gauge)(?![\w'])(?! (?:staples?|metal|wire|steel))"
 LINE_CUE = rf"\b{_LINE}\b|\bclass\b|\b(?:running|seeing|pulling|pushing|carrying|rated|designed|runs)\b"

@@ -365,3 +365,4 @@ class Language:
     fuzzy: tuple[tuple[str, str], ...] = ()  # (right word, concept key) worth finding in a word nobody knows
     accents_fall: bool = False  # people and ears leave accents out
     accents_kept: frozenset[str] = frozenset()  # words that mean another thing without theirs
+    gauge: str = ""  # what shows a pressure: a regular expression over lower-case words

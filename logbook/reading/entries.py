@@ -28,6 +28,9 @@ def settle(row: Row, draft: Draft, text: str, language: Language) -> list[Claim]
     value = kind.value if kind else None
     claims = claims if value == "collar" else _without_bent(row, claims)
     claims = [c for c in claims if not c.kinds or value is None or value in c.kinds or said in c.kinds]  # an offset that changes size is a transition, and shifts still
+    if any(c.name == "collar_diameter" and c.weak for c in claims):
+        of_others = {at for c in claims if c.name != "collar_diameter" for at in c.uses}
+        claims = [c for c in claims if c.name != "collar_diameter" or not c.weak or c.first not in of_others]  # "cross tabs … distance between them, fourteen inches": no width of a collar
     claims = _by_their_spacing(claims, draft) if value in _STAPLED_KINDS else claims
     claims = _of_a_collar(claims) if value == "collar" else claims
     if kind is None and draft.mark is None:

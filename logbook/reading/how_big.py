@@ -97,6 +97,26 @@ def _one_in_each(found: Found):
         yield found.claim("stapled", True, group="s", weak=True, hedged=False)
 
 
+_THINGS = {"TABS": "cross_tab_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "STAPLED": "staple_spacing", "SCREWS": "screw_spacing", "K_HANGER": "hanger_spacing"}
+_FARTHEST = {"cross_tab_spacing": 48, "staple_spacing": 24, "screw_spacing": 48, "hanger_spacing": 240}
+
+
+def _between(found: Found):
+    """ "Distance between them, fourteen inches", "cross tabs, ten inches between": of the things named last."""
+    word = found.row.words(found.at("o"), found.at("o") + 1).lower()
+    if word != "between" or found.at("d") is not None and found.row.words(found.at("d"), found.at("d") + 1).lower() not in ("distance", "space", "spacing", "spread", "room"):
+        return
+    stops = 0
+    for at in range(found.last - 1, max(-1, found.first - 2 * _NEAR), -1):
+        concept = found.row.items[at].concept
+        stops += concept in ("STOP", "QUERY")
+        if concept in _THINGS and not found.row.is_blank(at):
+            yield from _length(_THINGS[concept], _FARTHEST[_THINGS[concept]])(found)
+            return
+        if stops > 2 or concept in ("GAP", "JOINT", "PANEL", "DAMAGE", "SIZE", "VANES"):
+            return
+
+
 _POINTING = ("turned in", "facing in", "faces in", "points in", "pointing in", "turned out", "facing out", "faces out", "points out", "pointing out", "inward", "outward")
 
 
@@ -141,6 +161,12 @@ FRAMES = (
     Frame("(?:TAPE|CLOSURE|MARK181) BE DET (?P<w>(?P<n>NUMB)) (?=SEP|$)", _width),
     Frame("(?:TAPE|CLOSURE|MARK181) TAPE? SIZE_WORD (?:HEDGE|FILLER|ONLY)? (?P<w>(?P<n>NUMB)) (?!BY|SIDE_WORD)", _width),
     Frame("(?:TAPE|CLOSURE|MARK181) COMMA (?:ME|ONLY|FILLER|HAVE|WORD|WITH|ALL|HAVING){1,5} DET (?P<w>(?P<n>LEN)) (?=SEP|$)", _width),
+    Frame("WIDE OF IT (?:COMMA|BE|HEDGE){0,2} (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|BUT)", _of_the_tape),
+    Frame("(?P<d>WORD|EVERY) (?P<o>WORD) (?:DET|IT|TABS|STAPLES|SCREWS|K_HANGER|EACH){1,2} (?:COMMA|BE|HEDGE|FILL|ON){0,3} (?P<w>(?P<n>NUMB)) (?=SEP|$|AND|BUT)", _between),
+    Frame("(?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?=SEP|$|IT|EACH|DET|AND|BUT|TABS|STAPLES|SCREWS|K_HANGER)", _between),
+    Frame("(?:STAPLE|STAPLES) LENGTH (?:COMMA|BE|HEDGE|FILL|OF){0,3} (?P<w>(?P<n>FRAC|LEN))", _length("staple_leg", 1.5)),
+    Frame("TABS (?:[^STOP QUERY SIZE SIDE]){0,10} LENGTH (?:COMMA|BE|HEDGE|FILL|OF){0,3} (?P<w>(?P<n>NUMB)) (?!BY|KIND)", _length("cross_tab_length", 48)),
+    Frame("TABS (?:COMMA|STOP) (?P<w>(?P<n>LEN)) COMMA (?=LEN|EVERY|NUM|HEDGE|ON)", _length("cross_tab_length", 48)),
     Frame("(?P<w>STAPLES (?:FILL){0,2} (?P<to>INSIDE|OUTSIDE))", _points),
     Frame("(?P<w>STAPLES (?:FILL|CLINCHED){0,2} (?P<g>WORD|BENT) (?P<to>IN|OUT|INSIDE|OUTSIDE)) (?=SEP|$|ON|AND|BUT)", _fold),
     Frame("(?P<w>LEG (?:FILL|ON|OF|STAPLES|STAPLE|ONLY|SIZE_WORD|WORD){0,6} (?P<n>FRAC|LEN)) (?!STAPLES|APART|BOARD|BACK|TAPE|COUNTED)", _length("staple_leg", 1.5)),

@@ -31,10 +31,19 @@ def how_hot(row: Row, stated: Row, taken: set[int], claims: list[Claim], languag
             continue
         if row.items[at].concept == "NUM" and not _told_of_the_air(row, first, at, last, language):
             continue
+        at = _hottest(row, at, hot)
         unit = "°C" if getattr(row.items[at].value, "unit", None) == "°C" else None
         near = any(row.items[k].concept in ("HEDGE", "THINK", "AROUND") for k in range(max(first, at - 2), at))
         return [claim(row, "air_temperature", row.items[at].value.value, at, at + 1, uses=(at,), said_unit=unit, hedged=near)]
     return []
+
+
+def _hottest(row: Row, at: int, hot: list[int]) -> int:
+    """ "180, 182, 181": of what was read one after another, the most."""
+    last = at
+    while last + 2 in hot and row.items[last + 1].concept in ("COMMA", "AND", "THEN"):
+        last += 2
+    return max(range(at, last + 1, 2), key=lambda k: row.items[k].value.value)
 
 
 def _is_hot(item) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, read_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.as_meant import as_meant
 from logbook.reading.by_now import by_now
 from logbook.reading.came_off import undoings
@@ -155,6 +155,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     for frames in (how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, sides_done.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
         claims += run(frames, stated, taken)
     claims += line_pressure.pressures(row, stated, cut, taken, language)
+    claims += read_off.read_off(row, taken, claims, language)
     claims += sizes.sizes(stated, taken)
     claims += lone_spacings(stated, taken, language)
     claims += places.places(stated, language)
@@ -274,7 +275,7 @@ def _past_run(row: Row, at: int) -> int:
     return at + 3 if concepts[:2] == ["ON", "RUN"] else at + 2 if concepts[:1] == ["RUN"] else at
 
 
-_DRIPS = ("leaked", "leaks", "leaking")
+_DRIPS = ("leaked", "leaks", "leaking", "leakage")
 
 
 def _leaks(row: Row, stated: Row, made, regions) -> None:

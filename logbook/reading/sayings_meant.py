@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from logbook.reading.items import concept_at
@@ -15,6 +16,7 @@ _OF_A_THING = ("WEIGHS", "MOVE", "MOVE_IN", "MOVE_UP", "MOVE_DOWN", "MOVE_OUT", 
 _CAN = (" can", "can't", " to", " gotta", " will", "'ll", " must", " should", " could", " i", " we")
 _COUNTED = ("VANES", "TABS", "STAPLES", "SCREWS")
 _ACTS_DONE = ("STAPLED", "TAPED", "RUBBED", "WIPED", "TRIMMED", "PREHEATED")
+_HAD_DONE = re.compile(r"(?:(?:just|already|only|even) )*(?!(?:\w*eed|bed|wed|led|fed|shed|sped|red)\b)(?:\w{2,}ed|hung|done|shot|taken|gotten|driven|begun|broken|torn)\b")
 CONCEPTS = ("FILLER", "TRADE_NOISE", "HEDGE", "OTHER", "EXCEPT", "FIX", "QUESTION", "WILL", "QUERY", "NO", "NOT", "IF", "NEGATIVE")
 
 
@@ -39,7 +41,7 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="SLOPE", value=None)  # "entra tres en veinticuatro, o sea dos en doce"
     elif item.concept == "QUESTION" and said in ("is it", "is that", "is there", "is this") and ahead in ("MOVE", "HAVE", "FROM", "BE") and concept_at(items, place - 1) == "COMMA" and "STOP" not in [one.concept for one in items[:place][-12:]]:
         done[place] = replace(item, concept="BE")  # "what I ended up with, transition nine, is it goes from …"
-    elif item.concept == "WILL" and said in ("i'd", "we'd", "i’d", "we’d") and ahead in ("STAPLED", "TAPED", "RUBBED", "HUNG", "WIPED", "TRIMMED") and text[items[place + 1].start :].lower().split()[0].endswith(("ed", "hung")):
+    elif item.concept == "WILL" and said in ("i'd", "we'd", "i’d", "we’d") and place + 1 < len(items) and _HAD_DONE.match(text[items[place + 1].start :].lower()):
         done[place] = replace(item, concept="I")  # "I'd stapled it and was taping when …": it was done by then
     elif item.concept == "QUERY" and ahead == "BE" and concept_at(items, place + 2).startswith("K_") and _points(items, place):
         done[place] = replace(item, concept="COMMA")  # "The one I cut short? That's straight nine": nothing is asked
