@@ -33,6 +33,7 @@ ENGLISH_ACTS_TO_COME = replace(
         rf"{_PUTS_OFF} {_NAMED} (?:off |back |over )?(?:until|till|for|to) {_THEN}",
         rf"{_PUTS_OFF} (?:off|back) {_NAMED} (?:until|till|for|to) {_THEN}",
     ),
+    piece_waits=r"(?:(?:still|just|though|now|then)? ?(?:has to|have to|had to|will have to|'ll have to|is gonna have to|'s gonna have to|needs to|must|gets to) wait\b|waits (?:on|for|until|till)\b)",
     partly=(
         *ENGLISH_ACTS_TAPING.partly,
         rf"{_NO_REACH} to (?:even |quite |really |get in and )?{{verb}}\b",

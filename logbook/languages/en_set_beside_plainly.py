@@ -27,4 +27,8 @@ ENGLISH_SET_BESIDE_PLAINLY = (
         rf"(?P<x>(?:so |and |that )*(?:you |i |we |nobody |a man )?(?:can't|cannot|can not|couldn't|could not|won't|wouldn't)(?: even| hardly)? (?:get|slide|slip|fit|stick|push|work|put|squeeze|poke|find room for) {_THIN} (?:in|into|through|between|under)(?: (?:between|it|there|them|the (?:joint|seam|crack|two|pieces)|any of (?:it|them)))*)(?=[.,;!]|$| (?:anywhere|all around|on any side))",
         (("x", "the joint is tight"),),
     ),
+    # why it is not, asked by another; what it was that held him up
+    Plainer((" why ",), r"(?P<x>(?:the |my |his |our |some )?\w+(?: \w+)? (?:wanted to know|asked(?: me| us)?|was asking|wondered|wants to know|asks(?: me)?) why )(?=[^.?!,]*\b(?:no|not|isn't|wasn't|never|hasn't|hadn't|without|aren't|doesn't|didn't)\b)", (("x", ""),)),
+    Plainer(("i told ", "i said ", "i explained"), r"(?:no|not|isn't|wasn't|never|hasn't|hadn't|without|aren't|doesn't|didn't) [^.?!]*?(?P<x>,? (?:and |so )?i (?:told (?:him|her|them|the \w+)|said|explained)(?: that)? (?:it's |it was |that's )?because )", (("x", ", because "),)),
+    Plainer(("what ", "only thing that "), r"(?:^|(?<=[.;!?] ))(?P<x>(?:what|the (?:only )?thing that) (?:slowed|held|got|bothered|stopped|beat|cost)(?: me| us)?(?: up| down| time)? )(?:on|with) [\w' -]{1,24}?(?P<y> (?:was|is) (?:the |my |that |this )?\w+(?: \w+)?)(?P<z>[:;,.]) ", (("x", ""), ("y", ""), ("z", ","))),
 )

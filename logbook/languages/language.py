@@ -313,6 +313,7 @@ class ActWords:
     tells_why: str = ""  # the blank before words that begin to tell why
     rest_left: str = r"(?!)"  # the sides that the act was not done on, told behind those that it was done on
     does: str = "(?!)"  # a verb, by its ending, of what things do: behind a noun, nothing says that the thing is there
+    piece_waits: str = "(?!)"  # right behind a piece: what was done to the others waits
     side_waits: str = r"(?!)"  # the side that is left, once sides are counted, and when it will be
     side_to_come: str = r"(?!)"  # beside a count of the other sides: those that will be
     promise: str = "(?!)"  # right behind an act that was denied: when it will be done

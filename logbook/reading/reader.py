@@ -39,8 +39,10 @@ from logbook.reading.tokens import tokens
 from logbook.reading.turned_unread import without_turned
 from logbook.reading.two_voices import by_turns
 from logbook.reading.undone import undone, unfinished
+from logbook.reading.told_alike import told_alike
 from logbook.reading.told_ahead import named_by_others, with_a_mark
 from logbook.reading.unread import given, read_places, unread
+from logbook.reading.waits_its_turn import waits_its_turn
 from logbook.reading.whole_turns import whole_turns, whose
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
 
@@ -158,6 +160,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims += read_off.read_off(row, taken, claims, language)
     claims += sizes.sizes(stated, taken)
     claims += lone_spacings(stated, taken, language)
+    claims += waits_its_turn(row, named, language)
     claims += places.places(stated, language)
     claims = side_counts.not_whole(sided, claims, row)
     claims += side_counts.beside(sided, claims, row)
@@ -165,6 +168,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims = moves.sided(stated, claims)
     claims = anchored.anchored(stated, claims, taken)
     claims += lone_measures.lone_measures(row, stated, taken, claims, cut_up, language)
+    named, claims = told_alike(row, named, claims, taken)
     claims += how_hot(row, stated, taken, claims, language)
     claims = pieced_moves(row, stated, claims, taken, language)
     claims += told_acts.told(row, stated, cut_up, language)
