@@ -16,6 +16,9 @@ _SCARCE = rf"(?:(?:there(?:'s| is| was| are| were) |{_I}(?:'m| am|'re| are| was|
 _EXTRA = r"(?:extra|excess|surplus|leftover) (?:insulation|glass|fiberglass|board|stuff|material|wool)"
 _OUTWARD = r"(?:out(?:ward|wards|side)?|to the outside)"
 
+_INTO = r"(?:male end|male side|slip end|tongue|(?:staple )?flap|shiplap|lap)"
+_PIECE = rf"(?:{_KIND} )?(?:number )?(?:[a-z]-?)?(?:\d+|{_COUNT})"
+
 ENGLISH_FASTENING = (
     # --- in, but not in the piece: where they lie stands behind a stop
     Plainer(("in. ", "in, ", "on. ", "on, "), rf"(?:vanes|staples|tabs|tape|mastic)(?:'s| is| are|'re)?(?: all)?(?P<x> (?:in|on)[.,;]+ (?:(?:yeah|well|yes|but|only|just|right|i mean|still|sitting|ha),? )*(?:in|on))(?= {_BOX}(?![\w']))", (("x", " still in"),)),
@@ -75,6 +78,10 @@ ENGLISH_FASTENING = (
     Plainer(("insulation", "fiberglass", "glass"), r"(?:insulation|fiberglass|glass)(?: (?:still|is|just))*(?P<x> (?:sticks|stuck|pokes|poked|hangs|hung)) out", (("x", " is sticking"),)),
     Plainer(("insulation", "fiberglass"), r"(?:insulation|fiberglass)(?: (?:at|on|by|along) the (?:cut|slope|end|taper))?(?P<x>(?: is)? (?:still |yet )?(?:needs?|has|have|got) to (?:come off|come out|be (?:cut|trimmed|shaved|taken|cleaned)(?: (?:off|out|back|away))?))(?=[.,;]|$| yet)", (("x", " is not trimmed yet"),)),
     Plainer(("insulation", "fiberglass"), rf"(?P<x>forgot (?:all )?(?:about )?)(?=(?:the |that )?{_EXTRA})", (("x", "forgot to trim "),)),
+    # --- the insulation is left where it has to come out
+    Plainer(("insulation", "fiberglass"), rf"(?P<x>(?:the |its )?{_INTO}(?: (?:of|on) (?P<k>{_PIECE}))?(?:'s| is| has)? still (?:(?:got|has|have|full of) )?(?:all )?(?:the |its |some |a strip of |extra )*(?:insulation|fiberglass)(?: (?:in|on) (?:it|there))?)(?=[.,;]|$| and| when| so)", (("x", r"\g<k>, the extra insulation is not trimmed"),)),
+    Plainer(("insulation", "fiberglass"), rf"(?P<x>(?:i |we )?(?:left|leaving) (?:all )?(?:the |its |some |a strip of )+(?:insulation|fiberglass) (?:in|on) (?:the |its )?(?:{_INTO}|it)(?: (?:of|on|in) (?P<k>{_PIECE}))?)(?=[.,;]|$| and| when| so)", (("x", r"\g<k>, the extra insulation is not trimmed"),), unless=r"trimmed|cut (?:it|that) (?:out|off|away)|took (?:it|that) (?:out|off)|asked|somebody|someone|hadn't|n't (?:leave|left)|never left|no insulation|whether|if i"),
+    Plainer(("insulation", "fiberglass"), rf"(?P<x>(?:the |its )?(?:insulation|fiberglass)(?:'s| is) still (?:in|on) (?:the |its )?(?:{_INTO})(?: (?:of|on) (?P<k>{_PIECE}))?)(?=[.,;]|$| and| when| so)", (("x", r"\g<k>, the extra insulation is not trimmed"),)),
     # --- vanes that lie ready
     Plainer(("vanes",), r"vanes(?: are|'re)?(?: all)? (?:cut|made|made up|bent|bent up|ready|fabbed|fabricated|here|assembled|done up|built|set out|laid out)(?P<x>[^.?!]{0,30}?[.,;]? (?:but |and |just )*(?:i |we )?(?:still |just )*(?:gotta|got to|have to|need to|hafta|haven't|didn't)(?: (?:get to|gotten to|got to))? (?:slide|slid|put|putting|get|set|screw|screwed|pop|drop|install|installed|mount|mounted|stick|fit) (?:them|'em|those)(?: (?:in|yet|on))*)(?=[.,;]|$| tomorrow| later| after| before)", (("x", ", the vanes still have to go in"),)),
     Plainer((" vanes in",), rf"(?:^|(?<=[.,;] )|(?<= and )|(?<= i )|(?<= we )|(?<= got )|(?<= then ))(?P<x>slid|slipped|popped|dropped|snapped|worked|set|stuck|screwed)(?= (?:the |all the |all |my |in the )?(?:{_COUNT} )?(?:turning )?vanes in(?![\w'])(?! (?:the|my) (?:box|truck|van|shop)))", (("x", "put"),)),

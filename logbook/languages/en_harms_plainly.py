@@ -19,6 +19,9 @@ def _not_done(cues: tuple[str, ...], verb: str) -> Plainer:
     return Plainer(cues, rf"{_TOLD}(?<![\w']){_NOT_YET}(?: (?:still|just|even|been|got|get|gotten|to|go|come|back|and|be|it|quite|ever|have|really|probably))* (?P<x>{verb})(?P<y> or {verb})?(?= (?:still|yet|tomorrow|today|with|when|first|later|before|after|next|on|this|in|but|and|so|because)\b|[.,;!]|$)", (("x", "repair it"), ("y", "")), unless=r"don't (?:have|need) to|doesn't (?:have|need) to|didn't (?:have|need) to")
 
 
+_NOT_ITS_OWN = r"(?:(?<=[.!?] )|^)(?=[^.!]*(?:worried|afraid|scared|nervous|hate|checked|looked|looking|last one|other (?:guy|one|crew|fella)|(?<![\w'])(?:his|her|their|they|frames?|framers?|dollar)(?![\w'])|[a-z]+'s (?:elbow|straight|tee|piece|duct|run|work|section)|(?:gaps|tears|holes|dents)\?))(?:[^.?!]*?(?<![\w']))?"
+_NO_OTHER_THING = r"(?:(?!vanes|staple|tape|tabs|straps|screws|washers|hangers)[^.?!])"
+
 ENGLISH_HARMS_PLAINLY = (
     # --- what has to be done about it
     _not_done(("swap", "change", "switch", "trade", "replace", "plug", "glue", "cut ", "fabric", "mastic", "new "), _SWAP),
@@ -63,6 +66,8 @@ ENGLISH_HARMS_PLAINLY = (
     Plainer(("cut the foil", "cut the facing", "cut the jacket", "cut the skin", "cut my foil"), r"(?P<x>cut) the (?:foil|facing|jacket|skin)(?=[^.?!]{0,50}(?:patch|repair|mend|by accident|accident|taped over|fix))", (("x", "tore"),)),
     Plainer(("knife", "blade"), r"(?:knife|blade)[^.?!]{0,30}?(?P<x>cut|went through|got) the (?:foil|facing|jacket|skin)", (("x", "tore"),)),
     # --- there is none
+    Plainer((" none.", " none,", " none;", " none on", " none at", " none in", " none!"), rf"{_NOT_ITS_OWN}(?P<n>gaps?|tears?|holes?|rips?|dings?|dents?|wet spots?)(?![\w'])(?! (?:none|no)\b)[^?!]{{0,60}}?[.,;?] {_NO_OTHER_THING}{{0,50}}?(?<![\w'])(?:has|have|had|got|there are|there's|there were|shows|see|saw|found|find)(?P<x> none)(?=[.,;!]|$| (?:on|at|in) (?:it|mine|this one)\b)", (("x", r" no \g<n>"),)),
+    Plainer((" without one", " without any", " without a single"), rf"{_NOT_ITS_OWN}(?P<n>gap|tear|hole|rip|ding|dent)s?(?![\w'])[^?!]{{0,90}}?[.,;?] {_NO_OTHER_THING}{{0,50}}?(?<![\w'])(?:together|in|up|closed|out|home|through|it)(?P<x> without (?:one|any|a single one))(?=[.,;!]|$)", (("x", r" with no \g<n>"),)),
     Plainer(("facing", "foil", "jacket", "nothing wrong"), r"(?P<x>(?:the )?(?:facing|foil|jacket|skin)(?:'s| is| looks| was)? (?:all (?:good|fine|right|ok|okay)|in one piece|whole|perfect|in good shape|like new)|nothing(?:'s| is)? wrong (?:with|on|in) the (?:facing|foil|board|jacket|skin))(?=[.,;!]|$| (?:and|on|all|so)\b)", (("x", "facing's fine"),)),
     Plainer(("damage", "tears", "holes", "rips", "dings"), r"(?:(?<=[.;\n,] )|^)(?P<x>(?:facing )?(?:damages?|tears?|holes?|rips?|dings)(?: to (?:the )?(?:facing|board|foil))?[,:=-] ?(?:none|no|nil|zero|n/a|0|not any))(?=[.;,\n]|$)", (("x", "no damage"),)),
     Plainer(("do i have", "is there", "is that a", "did i get", "do we have"), rf"(?P<x>(?:do (?:i|we) have|is there|is that|did (?:i|we) get) (?:a|any|some) (?:(?:little|small|big) )?{_HARM}(?: (?:there|here|on it|in it|in the (?:facing|foil|board)|on that))*[,?] (?:(?:let me|lemme) (?:look|see|check)(?: (?:again|here|at it))?[,.] )?(?:no|nope|nah),? )", (("x", "no tears, "),), unless=r"(?:ask|asked|wants to know)"),

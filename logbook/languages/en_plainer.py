@@ -23,6 +23,8 @@ def _left_for(cue: str, said: str, done: str) -> Plainer:
 
 
 ENGLISH_PLAINER = (
+    # --- a seam that is bare has no tape on it
+    Plainer(("bare seam", "bare joint", "bare side", "naked seam", "naked joint"), r"(?<!strip )(?<!stripped )(?P<x>bare|naked)(?= (?:seams?|joints?|sides?)(?![\w']))", (("x", "untaped"),)),
     # --- a look at the tape between two measures: nothing is taped
     Plainer((" tape", " ruler", " rule", "let me ", "lemme "), rf"(?:(?:every|back|by|at|it's|is|are|only)(?P<c>,) |(?<=[,.;] )|^)(?P<x>(?:let me|lemme|let's|i'll|i gotta|i got to|let us) (?:just )?(?:(?:put|hook|get|lay|run|stretch|pull|throw|slap|grab|drop|hold|stick) (?:the|my|a) (?:tape(?: measure)?|measuring tape|ruler|rule|stick)(?: (?:on|across|over|to|out|back|up|down|in|along|it|there|that|this|again|once more|here|real quick|quick))*|(?:check|see|count|look|measure|think)(?: (?:it|that|this|them|again|here|now|real quick|quick|once more))*)(?:[,.;]|\.\.\.) ?)(?=(?:okay,? |ok,? |no,? |it's |that's |so |yeah,? |there,? |make it |call it |more like |back |down |up |in |out |over |about |wait,? )*{_MEASURE})", (("c", ""), ("x", ""))),
     Plainer(("let me put", "let me get", "let me slap", "let me throw", "let me stick", "lemme put"), r"(?:let me|lemme) (?:just |go )?(?P<x>(?:put|get|slap|throw|stick) (?:the|some|my|a little) tape (?:on|down)(?: (?:it|there|this|this one))?)(?![\w'])", (("x", "tape it"),)),

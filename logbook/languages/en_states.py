@@ -30,6 +30,9 @@ _STIFF = r"(?:tie[- ]?rods?|rods?|channels?|stiffeners?|stiffening|reinforcement
 _SEATS_NOW = r"^(?!.*(?:n't|\b(?:not|never|no|still|but|almost|nearly|half|tomorrow|later|if|would|will)\b)).*\b(?:it|she|panel|that|finally|now|then|and)\b(?: \w+)? ?\b(?:dropped|drops|fell|falls|popped|snapped|slid|slips|slipped|sat|sits|seated|seats|went|goes|lays|lies)(?: (?:right|all|the way|down|straight|nice|real|dead|back|good|and))* (?:in\b(?! (?:the|a|my|his) (?!groove|step|shiplap|slot|seat))|home|flat|flush|down|tight|good|now)|\bseats? now\b|\bnow (?:it|she|the panel|that|the lid)(?: just| all)? (?:sits|seats|drops|goes|fits|lays|lies)\b"
 _CARRIES = r"(?:duct|ductwork|board|duct ?board|plenum|panel|section|fitting|box|side|straight|elbow|transition)"
 
+_HANGS_SO = "|".join(f"(?<={word} )" for word in "up hangs hanging ceiling shaft wall chase air closet corridor attic place roof hallway soffit rack hangers there".split()) + "|(?<=hung it )|(?<=hang it )|(?<=hung it up )|(?<=put it up )|(?<=put it in )|(?<=went in )|(?<=jammed it in )|(?<=shoved it in )"
+
+
 ENGLISH_STATES: tuple[State, ...] = (
     # turning vanes
     State("vanes", False, (_AWAY, r"(?:lying|laying|sitting|leaning|still) (?:\w+ )?on (?:the|my) (?:bench|table|floor|cart)", r"(?:got|get|were|was|are|been) (?:forgotten|left out|left behind|skipped)", rf"(?:back ?ordered|on back ?order|on order|{_NOT_DO}{_SOFT} (?:come|came|show|showed|shown|arrive|arrived|ship|shipped|here|make it|made it|in stock|go in|gone in|went in)|no[- ]shows?)",
@@ -75,6 +78,7 @@ ENGLISH_STATES: tuple[State, ...] = (
         r"\b(?:hung|hang|install(?:ed)?|put(?: it)? up|went up|going up|goes up|sent|shipped|closed|used|up|buttoned up|ran|built)(?: it| them| her)?(?: up| out| in)?,? with (?:the|a|that|its|my|this) (?!patched|fixed|mended|repaired|taped|covered|plugged)(?:\w+ )?(?:rip|tear|hole|gash|split|slit|gouge|crushed \w+|dent|damage|puncture)s?\b(?! (?:cut|for|sealed|patched|fixed|mended|taped|plugged|repaired|covered))",
         r"(?:patch|plug|fabric|mastic|repair|mend|piece of tape|tape on (?:it|the \w+))(?: (?:on|over|from) [\w ]{1,20}?)?(?: (?:has|had|have|just|all|already))* (?:peeled|came (?:off|loose|back off)|fell (?:off|out)|let go|lifted|failed|popped|blew (?:off|out)|didn't (?:hold|stick|take)|isn't (?:holding|sticking)|won't (?:hold|stick)|wouldn't (?:hold|stick))(?: (?:off|back|up|away|again|already|overnight))*",
         r"(?:is|are|'s) (?:back |wide )*(?:to being )?open again|(?:is|are|'s) back to (?:being )?open", r"un-?(?:repaired|patched|fixed|mended|treated|touched|sealed|covered)", rf"(?:hung|installed|sent|shipped|mounted)(?: {_IT})?(?: (?:up|in|out|there|that way))*{_HARMED}$|(?:went|goes) (?:up|in|out){_HARMED}$|(?:it's|she's|it is) (?:up|hanging|up there|in the run){_HARMED}$", rf"{_PUT_UP}(?: {_AS_IT_WAS})+(?: (?:too|though|all the same|because|since)\b.*)?$|(?:hung|sent|ran|used|put|shipped|installed|closed) it (?:up )?(?:anyway|anyhow|like that|as is|regardless|just the same)|(?:as is|as-is|like that)$|liv(?:e|ing|ed) with it|kept (?:on )?going|walked (?:away|on)|looked the other way|will have to do",
+        rf"(?:{_HANGS_SO})(?:that way|like that|as it (?:is|was)|just as it (?:is|was)|as is|the way it (?:is|was))$",
         r"still (?:ripped|torn|busted|split|crushed|dented|punctured|gouged|caved in)", r"(?:no|without a|with no) (?:patch|repair|fix|mend|bandaid|band-aid)(?: on it| over it| yet| at all)?", r"nobody(?:'s| has)? (?:fixed|patched|touched|mended|repaired)",
         r"(?:didn't|didnt|never) (?:get|got)(?: around)? to (?:it|that|them)\b", r"missed (?:a|one|the|another)(?: \w+)? (?:tear|hole|rip|gash|split|slit|cut|puncture|nick)\b", r"(?:torn|ripped|open|crushed|busted) (?:it|and it|she) stays\b|stays (?:torn|ripped|crushed|busted)", r"kept (?:right )?(?:on )?working|carried on|kept at it|kept on with"), ("DAMAGE",), apart=True),
     # the hurt side was only turned from sight, or the harm is told as one that he left
@@ -154,11 +158,13 @@ ENGLISH_ENDS = Ends(
 _LINE = r"(?:line|system|main|trunk|riser|loop|run|duct|unit|fan|air handler|supply|return|exhaust|leg|side|branch|whole thing)"
 _RUNS = r"(?:running|run|runs|operating|operates|rated|good|set|designed|pulling|pulls|pushing|pushes|seeing|sees|carrying|carries|holding|holds|making|makes|sitting|sits|up)"
 _ABOUT = r"(?:(?:at|for|to|around|about|only|just|close|up|a|an|like)\b ?)*"
+_BLOWER = r"(?:fan|unit|air handler|blower|rtu|ahu)"
 LINE_RUNS_AT = (
     rf"\b{_LINE}(?:'s| is| was|'ll be)?(?: there| here)? (?:{_RUNS} {_ABOUT}|(?:at|up to|around) {_ABOUT})$"
     rf"|\b(?:{_LINE}|straight|elbow|tee|wye|section|piece|plenum|number|transition) (?:number )?[\w-]*\d[\w-]*(?:'s| is| was)?(?: now| just| up)* (?:running|runs|ran|operating|operates|sitting|sits|working) (?:right |up )?at {_ABOUT}$"
     rf"|\b(?:we're|we are|it's|it is|she's|they're|they) {_RUNS} (?:it )?{_ABOUT}$"
+    rf"|\b{_BLOWER}(?: (?:on|for|ahead of|behind|feeding|over|by) (?:the )?[a-z]+ [\w-]+)?(?: that| which)? (?:makes|making|pushes|pulls|puts out|develops|delivers|blows) {_ABOUT}$"
 )
 LINE_IS = r"-? (?:static )?(?:system|pressure class|class)\b"
 GAUGE = r"(?<![\w'])(?:manometer|magnehelic|magnahelic|pressure gauge|static probe|pitot(?: tube)?|(?<!each )(?<!staple )probe|(?:the|a|my|his|her|their|put|hooked up) gauge)(?![\w'])(?! (?:staples?|metal|wire|steel))"
-LINE_CUE = rf"\b{_LINE}\b|\bclass\b|\b(?:running|seeing|pulling|pushing|carrying|rated|designed|runs)\b"
+LINE_CUE = rf"\b{_LINE}\b|\b{_BLOWER}\b|\bclass\b|\b(?:running|seeing|pulling|pushing|carrying|rated|designed|runs)\b"

@@ -29,6 +29,11 @@ class Small:
     so_it_is_not: frozenset[str] = frozenset()  # what the work is for, or, before an act, that it was not done
     how_it_sits: frozenset[str] = frozenset()  # behind "no" and a thing: how the thing might have come out, that is there
     flush: frozenset[str] = frozenset()  # of a groove that has no step there
+    so_it_is: frozenset[str] = frozenset()  # the harm stays as it is, where nothing was done about it
+    minds: frozenset[str] = frozenset()  # before a gap: only thought of
+    puts: frozenset[str] = frozenset()  # between a thing and the "none" that is of it
+    none: frozenset[str] = frozenset()  # behind a thing: there is none of it
+    at_hand: frozenset[str] = frozenset()  # behind such a word: of what he has with him
     flaws: frozenset[str] = frozenset()  # behind "no tape with": the same
     lacks: frozenset[str] = frozenset()  # behind a denial and before a thing: it is there
     any_one: frozenset[str] = frozenset()  # between them

@@ -222,7 +222,7 @@ def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Clai
 
 def _sits_on(row: Row, behind: int, at: int) -> bool:
     """ "the joint is open on straight 4": the one piece of the note, by its joint."""
-    return all(item.concept in ("ON", "IN", "OF", "FROM", "OFF", "DET") for item in row.items[behind:at]) and not _another_piece(row, 0, behind)
+    return all(item.concept in ("ON", "IN", "OF", "FROM", "OFF", "DET", "JOINT", "END", "SIDE", "SIDE_WORD", "WORD") for item in row.items[behind:at]) and not _another_piece(row, 0, behind)
 
 
 def _another_piece(row: Row, first: int, last: int) -> bool:
@@ -235,7 +235,7 @@ _OF_MINE = re.compile(r"\W*(?:in|between|of) (?:my|his|her|their|your) (?:own )?
 def _some_gap(found: Found):
     """A gap without its size: no length was said, but it is not closed either."""
     row, first, last = found.row, found.first, found.last
-    if _OF_MINE.match(row.text[row.items[last - 1].end :].lower()):
+    if _OF_MINE.match(row.text[row.items[last - 1].end :].lower()) or not words_of("small.minds").isdisjoint(row.words(first, last).lower().split()):
         return
     yield found.claim("(open)", None, group="w", opens=(Open("piece", None, row.items[first].start, row.items[last - 1].end),))
 

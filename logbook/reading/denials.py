@@ -38,7 +38,7 @@ def live(row: Row, at: int) -> str:
 
 _NONE_THAT = re.compile(
     r"(?:\bno(?! (?:i|i've|we|we've|it|it's|they|they're|that|that's|this|sir|boss|man)\b)|\bnot (?:an?|one)|\bnothing|n't (?:an?|find an?|a single|one|any)|\bnever find an?|\bno hay)\b(?:(?!\b(?:so|because|cause|cuz|since|and|but|then|y|pero|porque|por eso|entonces)\b).)*?\b(?:that|which|i|we|it|que)?(?:'s| is| are)? ?(?:isn't|not|aren't|didn't|haven't|don't|doesn't|ain't|hasn't|without|un(?=taped|stapled)|no)\b"
-    r"|\b(?:nothing|none|not one|not a|not an|no)\b(?:(?!\b(?:so|because|cause|and|but|then)\b).)*?\bun(?=taped|stapled)|\bno \w+ (?:left )?un(?=taped|stapled)|\b(?:not|n't) without\b"
+    r"|\b(?:nothing|none|not one|not a|not an|no|\w+n't (?:find|see|have|leave|got) (?:an?|any|one)|never (?:find|leave|left|have) (?:an?|any|one))\b(?:(?!\b(?:so|because|cause|and|but|then)\b).)*?\bun(?=taped|stapled)|\bno \w+ (?:left )?un(?=taped|stapled)|\b(?:not|n't) without\b"
 )
 
 _TWO_LACKS = re.compile(r"no (?!es\b)\w+(?: (?!que\b)\w+)? no")

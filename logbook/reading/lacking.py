@@ -74,6 +74,10 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
             if found:
                 at = found[-1].last
                 continue
+        if concept in _FRONTED and (none := _none_behind(row, clause, at)) is not None:
+            made.append(claim(row, *DENIED[concept], at, none))
+            at = none
+            continue
         if concept == "VANES":
             away = [row.words(k, k + 1).lower().split()[-1] if row.items[k].concept != "BE" else "" for k in range(at + 1, min(at + 6, clause.last))]
             fetched = at + 1 < clause.last and row.items[at + 1].concept == "FROM"  # "got vanes from the other box and fitted them"
@@ -125,6 +129,22 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                     continue
         at += 1
     return made
+
+
+_FRONTED = ("VANES", "STAPLES", "TAPE", "TABS")
+_SUBJECTS = ("IT", "THIS", "I", "BE", "HAVE", "HAVING", "FILLER", "LAID", "FITTING")
+_FAR = 5  # items
+
+
+def _none_behind(row: Row, clause: Clause, at: int) -> int | None:
+    """ "Vanes it has none", "staples I put none in": past the word that denies; None where it is of what is at hand."""
+    k = at + 1
+    while k < min(clause.last, at + _FAR) and (live(row, k) in _SUBJECTS or row.words(k, k + 1).lower() in words_of("small.puts")):
+        k += 1
+    if k == at + 1 or k >= clause.last or live(row, k) != "NO" or row.words(k, k + 1).lower().split()[0] not in words_of("small.none"):
+        return None
+    behind = row.words(k + 1, k + 2).lower() if k + 1 < clause.last else ""
+    return None if behind in words_of("small.at_hand") else k + 1
 
 
 def _out_of(row: Row, at: int) -> bool:

@@ -15,6 +15,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.likely import AnyOf, Likely, alternatives, where_standing
 from logbook.reading.other_things import of_something_else
 from logbook.reading.parts import Part
+from logbook.reading.phrasing import words_of
 from logbook.reading.set_right import is_mended
 from logbook.reading.tokens import plain
 
@@ -51,7 +52,7 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             if state.things and thing is None or (state.value is False and is_mended(cut_up, place, language, state.fact)):
                 continue
             first, last = own.within(part.first, part.last, match)
-            if any(own.is_blank(at) for at in range(first, last)):
+            if any(own.is_blank(at) for at in range(first, last)) or thing is not None and state.fact == "damage_repaired" and match.group() in words_of("small.so_it_is") and _mended_before(own, thing, first):
                 continue
             said.add(state.fact)
             yet = state.value is False and bool(language.acts.yet) and re.search(language.acts.yet, part.words) is not None
@@ -62,6 +63,11 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             if state.uses:
                 spent.update(at for at in {thing, *range(part.first, part.last)} if at is not None and own.items[at].concept in state.things)
     return made, spent
+
+
+def _mended_before(row: Row, harm: int, at: int) -> bool:
+    """ "Crushed, plugged it, it's up that way": it hangs so as it was mended."""
+    return any(row.items[k].concept in ("METHOD", "REPAIRED") and not row.is_blank(k) and row.items[k - 1].concept not in ("NO", "NOT", "NOT_DONE", "WITH") for k in range(harm + 1, at))
 
 
 def _righted(row: Row, cut_up: tuple[Part, ...], place: int, behind: int, state: State) -> Part | None:

@@ -99,6 +99,8 @@ def _moved(found: Found):
     hot = found.row.words(found.at("n") - 1, found.at("n")).lower() == "at" and found.row.words(found.first, found.first + 1).lower().split()[-1] == "air" and found.item("n").value.value <= 600
     if hot:
         yield found.claim("air_temperature", found.item("n").value.value, group="w", uses=("n",))
+    elif found.row.items[found.first].concept == "AIR" and found.row.words(found.first, found.first + 1).lower() == "air" and any(item.concept == "BE" for item in found.row.items[found.first : found.at("n")]):
+        return  # "the air in it is a hundred and twenty": how warm, or how much
     elif found.item("n").value.value >= 100:
         yield from _number("airflow")(found)
 
