@@ -52,7 +52,7 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             if state.things and thing is None or (state.value is False and is_mended(cut_up, place, language, state.fact)):
                 continue
             first, last = own.within(part.first, part.last, match)
-            if any(own.is_blank(at) for at in range(first, last)) or thing is not None and state.fact == "damage_repaired" and match.group() in words_of("small.so_it_is") and _mended_before(own, thing, first):
+            if any(own.is_blank(at) for at in range(first, last)) or thing is not None and state.fact == "damage_repaired" and match.group().endswith(tuple(words_of("small.so_it_is"))) and _mended_before(own, thing, first):
                 continue
             said.add(state.fact)
             yet = state.value is False and bool(language.acts.yet) and re.search(language.acts.yet, part.words) is not None
