@@ -34,6 +34,7 @@ ENGLISH_SMALL = Small(
     puts=frozenset("put used shot ran there took were was".split()),
     none=frozenset("none zero nada".split()),
     at_hand=frozenset("left spare extra handy here with".split()),
+    wishes=frozenset("should want wants wanted gotta must getting planning".split()),
     flaws=frozenset("wrinkles bubbles folds gaps creases puckers dirt dust holes tears".split()),
     lacks=frozenset("short|short of|shy|shy of|lacking|lacking in|lacks|wanting|wanting for".split("|")),
     any_one=frozenset("any single one even".split()),

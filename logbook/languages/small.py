@@ -34,6 +34,7 @@ class Small:
     puts: frozenset[str] = frozenset()  # between a thing and the "none" that is of it
     none: frozenset[str] = frozenset()  # behind a thing: there is none of it
     at_hand: frozenset[str] = frozenset()  # behind such a word: of what he has with him
+    wishes: frozenset[str] = frozenset()  # before what is only to be done
     flaws: frozenset[str] = frozenset()  # behind "no tape with": the same
     lacks: frozenset[str] = frozenset()  # behind a denial and before a thing: it is there
     any_one: frozenset[str] = frozenset()  # between them

@@ -15,7 +15,7 @@ from logbook.reading.claims import Claim
 from logbook.reading.drafts import Draft, claim_plain
 from logbook.reading.grammar import Row
 from logbook.reading.likely import Likely
-from logbook.reading.phrasing import apart
+from logbook.reading.phrasing import apart, words_of
 
 _OF_BOARD = ("PANEL", "BOARD", "FACING", "SIDE", "JOINT", "FITTING", "END")
 
@@ -197,7 +197,7 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
             continue
         start, end = one.end + match.start(), one.end + match.end()
         first, until = row.within(one.last, last, match, one.end)
-        if _denied(row, first, until, one.last):
+        if _denied(row, first, until, one.last) or _only_to_come(row, first, until, one.last):
             return _not_mended(row, claims, first, until)
         if any(c.name == "(method)" and c.value in ("plug", "replaced") and one.first < c.first <= until for c in claims):
             continue  # "crushed, cut in a plug and taped over the plug": the tape is over the mend
@@ -221,6 +221,18 @@ def _denied(row: Row, first: int, until: int, begin: int) -> bool:
     while first > begin and row.items[first - 1].concept not in ("COMMA", "STOP", "QUERY", "AND", "BUT"):
         first -= 1
     return any(item.concept in ("NO", "NOT", "NOT_DONE") for item in row.items[first:until])
+
+
+_TO_COME = ("WILL", "GOING_TO", "PENDING", "NEED", "REMIND")
+
+
+def _only_to_come(row: Row, first: int, until: int, begin: int) -> bool:
+    """ "A tear, I'll get tape over it", "…, somebody should put tape over it": nothing is mended yet."""
+    while first > begin and row.items[first - 1].concept not in ("COMMA", "STOP", "QUERY", "AND", "BUT") and row.words(first - 1, first).lower() not in ("so", "then", "so i"):
+        first -= 1
+    supposed = any(item.concept == "IF" for item in row.items[first : row.sentence_end(first)])
+    had = [row.words(at, at + 1).lower().replace("’", "'").endswith("'d") for at in range(first, until)]
+    return any(item.concept in _TO_COME and (supposed or not was) or row.words(at, at + 1).lower() in words_of("small.wishes") for at, item, was in zip(range(first, until), row.items[first:until], had))
 
 
 def _not_mended(row: Row, claims: list[Claim], first: int, until: int) -> list[Claim]:
