@@ -88,4 +88,4 @@ def how_many(row: Row, one: Mention) -> bool:
     if one.kind is not None or one.batch or not 0 < at < len(row.items) or row.items[at].concept != "BE" or row.items[at - 1].concept != "NUM" or row.items[at - 1].value.digits:
         return False
     many = row.text[row.items[at].start : row.items[at].end].lower().split()[:1]
-    return many in (["are"], ["were"]) and (at < 2 or row.items[at - 2].concept not in ("AND", "NUM", "TO", "THRU", "THROUGH", "ON", "IN", "OF", "NUMBER"))
+    return many in (["are"], ["were"]) and (at < 2 or row.items[at - 2].concept not in ("AND", "NUM", "TO", "THRU", "THROUGH", "ON", "IN", "OF", "NUMBER", "FITTING"))
