@@ -13,6 +13,7 @@ ENGLISH_NAMED_AHEAD = NamedAhead(
         (rf"(?<![\w']){_ACT} $", r" (?:over (?:the |some |all |that |a )?(?:dust|dirt|grease|oil|sawdust|wet|dusty|greasy|water)|(?:right )?over|with|without|using|at|cold|in the cold|like|before|down)\b"),
         (r"(?:^|[.,;:!?] |(?<![\w'])(?:and|but|so) )$", r"'s [a-z]"),
         (r"(?:^|[.,;:!?] (?:and |but |so |then |also )*|(?<![\w'])(?:and|but|so) )(?P<drops>(?:on|in|with|for) )$", r" (?!(?:and|or|to|through|thru|on|in|by|into|onto)(?![\w']))[a-z]"),
+        (r"(?:^|(?<=[.!?] ))(?:i |we )[^,;.!?]*(?P<drops> (?:on|in)) $", r" *(?:[.!]|$)"),
     ),
     names=r"(?:(?:the|that|this|my|our|a|an|piece|number|fitting|no\.?|#) ?)*$",
 )

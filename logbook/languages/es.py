@@ -7,6 +7,7 @@ from logbook.languages.es_acts import SPANISH_ACTS
 from logbook.languages.es_afar import SPANISH_AFAR
 from logbook.languages.es_forms import SPANISH_FORMS
 from logbook.languages.es_misheard import MISHEARD
+from logbook.languages.es_named_ahead import SPANISH_NAMED_AHEAD
 from logbook.languages.es_plainer import SPANISH_PLAINER
 from logbook.languages.es_plainer_told import TOLD
 from logbook.languages.es_numbers import NUMBERS, UNITS
@@ -61,7 +62,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("OTHER_SIDE", "el otro lado|otro lado|del otro lado"),
     ("ANOTHER", "otro|otra|siguiente|la siguiente|el siguiente|luego|después|enseguida|luego otro|luego otra|otra más|el que sigue|la que sigue|next"),
     ("I", "yo|nosotros|mi compañero y yo"),
-    ("WILL", "iba a|íbamos a|voy a|vamos a|iremos|pondremos|le pongo|les pongo|le ponemos|pongo|le echo|le echamos al rato|le meto|le doy|le pego|le vamos a|lo voy a|la voy a|le voy a|lo vamos a|la vamos a|los voy a|las voy a|pienso|estoy por|estamos por|voy a ir a|quiero|queremos ir a"),
+    ("WILL", "luego regreso a|mañana regreso a|al rato regreso a|después regreso a|ahorita regreso a|luego vuelvo a|mañana vuelvo a|al rato vuelvo a|luego vengo a|mañana vengo a|iba a|íbamos a|voy a|vamos a|iremos|pondremos|le pongo|les pongo|le ponemos|pongo|le echo|le echamos al rato|le meto|le doy|le pego|le vamos a|lo voy a|la voy a|le voy a|lo vamos a|la vamos a|los voy a|las voy a|pienso|estoy por|estamos por|voy a ir a|quiero|queremos ir a"),
     ("LATER", "|".join(f"{when} {comes}" for when in ("cuando", "en cuanto", "nomás que", "nomás", "apenas", "ya que", "hasta que") for comes in ("llegue", "lleguen", "me llegue", "nos llegue", "traigan", "me traigan", "nos traigan", "haya", "tenga", "tengamos", "pueda", "podamos", "regrese", "vuelva", "consiga", "consigan", "manden", "me manden", "surtan"))),
     ("LATER", "mañana|luego|más tarde|después de comer|al rato|en la tarde|la próxima semana|el lunes que viene|después del lonche"),
     ("NOT", "ninguna de ellas|ninguna de esas|ninguna de estas|ninguna de las dos|ninguna de las tres|ninguna de las cuatro|ninguno de ellos|ninguno de esos|ninguno de estos|ninguno de los dos|ninguno de los tres|ninguno de los cuatro|not|isn't|aren't|wasn't|didn't|never|jamás|jamas|ni siquiera|ni de chiste|ninguno|ninguno de|ninguna de|nada|nadie|dudo que|dudo|no creo que|no creo|no pienso que|no pienso|ni|no|nunca|tampoco|no está|no es|no están|ni tantito|para nada|nel|nanay"),
@@ -348,7 +349,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, small=SPANISH_SMALL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_PLAINER, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_PLAINER, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),
