@@ -23,6 +23,10 @@ def _left_for(cue: str, said: str, done: str) -> Plainer:
 
 
 ENGLISH_PLAINER = (
+    # --- who did the harm he does not know, that it is there he does
+    Plainer((" who ", " how "), r"(?:(?<=[.!?,;] )|^)(?P<x>(?:i |we )?(?:never did|didn't ever|didn't|don't|do not|can't|couldn't|could not|never)(?: ever)? (?:find out|figure out|know|found out|tell you|say))(?= (?:who|how) (?:\w+ ){0,2}?(?:tore|torn|ripped|poked|punctured|crushed|dented|stepped|cut|damaged|broke|kicked|gouged)(?![\w']))", (("x", "no idea"),)),
+    # --- what the squeegee does
+    Plainer(("with the squeegee", "with a squeegee", "with my squeegee"), r"(?P<x>been over(?: (?:it|them|that|all of it))? with (?:the|a|my) squeegee)(?![\w'])", (("x", "rubbed down"),)),
     # --- a seam that is bare has no tape on it
     Plainer(("bare seam", "bare joint", "bare side", "naked seam", "naked joint"), r"(?<!strip )(?<!stripped )(?P<x>bare|naked)(?= (?:seams?|joints?|sides?)(?![\w']))", (("x", "untaped"),)),
     # --- a look at the tape between two measures: nothing is taped
