@@ -10,6 +10,7 @@ from logbook.languages.es_whole_turns_facts import CUT_AWAY, FACTS
 from logbook.languages.es_whole_turns_measured import MEASURED
 from logbook.languages.es_whole_turns_run_on import RUN_ON
 from logbook.languages.es_whole_turns_sides import SIDES
+from logbook.languages.es_whole_turns_told import TOLD_SO
 from logbook.languages.es_whole_turns_words import (
     ALONE,
     CL,
@@ -176,6 +177,7 @@ _PLANS = (
     r"(?:a las? \w+|al rato|luego|ahorita|hoy) (?:viene|vienen|llega|llegan|va a venir|pasa|pasan) (?:el|la|los|las|a) .*",
     r"(?:el|mi|nuestro) plan (?:es|era|sigue|para)\b.*|la (?:idea|intencion|meta) (?:es|era)\b.*|(?:se|lo) (?:planea|tiene pensado|tenemos pensado|tengo pensado)\b.*|(?:planeamos|planeo|pensamos|pienso|queremos|quiero|tenemos pensado|tengo pensado|esperamos) (?:hacer|armar|cortar|empezar|encintar|engrapar|terminar|montar|colgar|subir|ponerle|ponerl[oa]s|dejar|meter)\b.*",
     r"(?:mañana|pasado mañana|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|la (?:otra|proxima|siguiente) semana|manana)(?: ya| si| temprano| en la mañana| a primera hora| nos| me| le| les| dios mediante| vamos a| voy a)* (?:cambi[ao]|us[ao]|usam|empez|empie|arranc|segu|sig[uo]|trabaj|toc|vien|lleg|tra[ie]|comenz|arm[ao]|cort[ao]|mov|pas[ao]|entr|(?:usar|cambiar|empezar|seguir|trabajar|arrancar|armar|cortar)\\b)\w*.*",
+    r"(?:(?:yo |jefe |oiga )?(?:voy|vamos|va) a (?:querer|ocupar|necesitar)|me gustaria|quisiera|quisieramos) (?:que )?.*",  # "voy a querer que la 42 lleve grapa a cada dos"
     r"(?:ocupo|necesito|ocupamos|necesitamos|hace falta|quiero|urge|me urge|me urgen|urgen) (?:que (?:me|nos|le|les|alguien)?|(?:como )?(?:un|dos|tres|cuatro|cinco|mas|otr[oa]s?|unos|unas) (?:mas )?(?:rollos?|cajas?|paquetes?|botes?|cubetas?|cartuchos?)).*",
 )
 _ASKED = r"(?:(?:debi|debia|deberia|deberiamos|debimos|tenia que|teniamos que|habia que|tuve que haber|me tocaba|nos tocaba|tocaba|se supone que|dicen que hay que)(?: (?:haber(?:le|les|l[oa]s?)?|poner|meter|echar|dar|llevar|hacer|usar|puesto|metido|echado|dado|hecho)(?:le|les|l[oa]s?)?)*|pide|piden|pedia|pidio|marca|marcaba|quiere|quieren|queria|ordena|manda|(?:plano|dibujo|spec|especificacion|diseño)(?: \w+)? (?:lleva|llevaba|trae|dice|decia))"
@@ -190,6 +192,9 @@ _OTHERS = (
     rf"(?:(?:es[ae]|est[ae]|aquel|aquella) )?(?:ya )?(?:lo|la) (?:dejo|hizo|armo|empezo|monto|corto|colgo|trabajo|dejaron|hicieron|empezaron|armaron)(?: \w+){{0,2}} (?:el |la |los )?{_SOMEBODY}.*",
     rf"(?:(?:la|el|otra|otro) )?\w+ (?:siguiente|que sigue|proxim[oa]|de enfrente|de arriba|de abajo) (?:ya )?(?:le |se )?(?:la |lo )?(?:monta|arma|hace|pone|termina|cuelga|corta|arman|hacen|ponen|lleva|ve|toca|va a \w+|van a \w+|es|trae)\b.*\b{_SOMEBODY}.*",
     rf"(?:el|la|los|las) que (?:(?!le\b|yo\b)\w+ ).*\b(?:es|son) (?:el|la|los|las) (?:del?|de la|de los|que) (?:el |la )?{_SOMEBODY}.*",
+    # "el turno de la noche dejó la 97 sin tallar", "dicen que en otro lado hacían los codos sin aletas"
+    r"(?:el turno|los|la gente|la cuadrilla|el equipo|los muchachos) (?:del turno )?(?:de (?:la )?(?:noche|tarde|mañana)|de ayer|del (?:lunes|martes|miercoles|jueves|viernes|sabado|otro turno)|anterior(?:es)?|pasado)(?: (?:ya|nos|me|se|la|lo|le))* (?:dejo|dejaron|hizo|hicieron|puso|pusieron|armo|armaron|corto|cortaron|colgo|colgaron|encint\w+|engrap\w+|tall\w+|monto|montaron|no \w+)\b.*",
+    r"(?:dicen|dice la gente|cuentan|platican|se dice|me (?:contaron|platicaron)|he oido)(?: \w+)? que (?:en otr[oa]s? \w+|alla|antes|por alla|en (?:el otro|la otra) \w+)\b.*",
     r".*\bno (?:es|son|fue|era) (?:mi[oa]s?|nuestr[oa]s?|de nosotros|trabajo mio|cosa mia)\b.*",
     r"(?:hay que|falta|toca|tienen que|tenemos que|tengo que|me toca|nos toca) \w+r(?:l[eoa]s?)? (?:l[oa]s?|el|todo lo) (?:\w+ ){0,2}que (?:\w+ ){0,1}(?:hizo|hicieron|armo|armaron|dejo|dejaron|monto|montaron|puso|pusieron|saco|sacaron)\b.*",
     r"(?:cheque|revise|vi|mire|checamos|revisamos|fui a ver|encontre) .*\b(?:de los otros|de la otra (?:cuadrilla|gente)|del otro (?:turno|equipo)|de otr[oa]s?|ajen[oa]s?|de los de)\b.*",
@@ -214,7 +219,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     asked_done=_ASKED_DONE,
     instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
     faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
-    facts=(*SIDES, *RUN_ON, *MEASURED, *FACTS),
+    facts=(*SIDES, *RUN_ON, *MEASURED, *TOLD_SO, *FACTS),
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,

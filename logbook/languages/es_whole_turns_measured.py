@@ -12,7 +12,7 @@ _FEW = r"(?:un[oa]?|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce)"
 _AND = r"(?: y (?:medi[oa]|(?:un |tres )?cuartos?|(?:un |tres |cinco |siete )?octavos?|pico))?"
 _PART = r"(?:(?:un |tres )?cuartos?|(?:un |tres |cinco |siete )octavos?|(?:un |tres |cinco |siete |nueve )?dieciseisavos?|medi[oa]|\d+/\d+)"
 _UNIT = r"(?: ?(?:pulgad(?:it)?as?|\"|''|in\b|plg|milimetros|mm\b|centimetros|cm\b))?"
-_HOW_FAR = rf"(?:\d+(?:[. ]\d+(?:/\d+)?)?|{_FEW}){_AND}{_UNIT}"
+_HOW_FAR = rf"(?:(?:\d+(?:[. ]\d+(?:/\d+)?)?|{_FEW}){_AND}{_UNIT}|pulgada{_AND})"
 M = rf"(?P<m>{_HOW_FAR})\b(?! (?:y medi|lados?|caras?|costuras?|por|x|pies?|esquinas|de l[oa]s|del? (?:la|el|pared|ancho|largo|alto)|grados|libras|tramos?|piezas?|rect[oa]s?|codos?|grapas?|veces|minutos|horas|cajas?)\b)"
 _ASKED_M = rf"(?P<a>{_HOW_FAR})"
 _AT = r"(?:(?:como|casi|mas o menos|ya|todas|bien|nomas|asi|mas bien|aproximadamente) )*(?:a cada|de a cada|de a|a|en|cada|hasta|por l[ao]s) (?:como |casi |mas o menos )?"
@@ -35,7 +35,7 @@ MEASURED: tuple[Turn, ...] = (
     Turn(r"\b(?:mi|mias?|yo|nosotros|nuestras)\b", rf"(?:^|(?<=[,;:] )|(?<=pero )|(?<=y ))(?:y |pero |pues |ya )*{_ME}(?:,? (?!no\b|ni\b|lados?\b|tapa\b|cinta\b)\w+){{0,6}}?(?: {_LAY})? {_AT}{M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES, unless=rf"{_ODD}|\b(?:no|ni|sin|dijo|dijeron) ", asked=True),
     Turn(r"\b(?:mi|mias?|yo|nosotros|nuestras|aqui|aca|est[ea]|es[ea]|que)\b", rf"(?:^|(?<=[,;:] )|(?<=pero )|(?<=y ))(?:y |pero |pues |ya )*{_WHO}(?:,? (?!no\b|ni\b|lados?\b|tapa\b|cinta\b)\w+){{0,6}}?(?: {_LAY})? {_AT}{M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES, unless=rf"{_ODD}|\b(?:no|ni|sin)\b"),
     # "…, andan en tres pulgadas", "me quedaron a tres", right behind what tells of the staples
-    Turn(rf"\b{_LIE}\b", rf"(?:^|(?<=[,;:] )|(?<=pero )|(?<=y )|(?<=que ))(?:y |pero |pues |ya |asi que )*(?:(?:las |mis )?grapas (?:ya |todas |me |se )*)?{CL}{_LIE} {_AT}{M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES, unless=rf"{_ODD}|\b(?:no|ni|deben|debian|plano|pide\w*)\b"),
+    Turn(rf"\b{_LIE}\b", rf"(?:^|(?<=[,;:] )|(?<=pero )|(?<=y )|(?<=que ))(?:y |pero |pues |ya |asi que |ahora |ahorita |al final |si )*(?:(?:las |mis )?grapas (?:ya |todas |me |se )*)?{CL}{_LIE} {_AT}{M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES, unless=rf"{_ODD}|\b(?:no|ni|deben|debian|plano|pide\w*)\b"),
     # "las grapas no me quedaron a dos, me quedaron a tres", "no van cada dos sino cada tres"
     Turn(r"\bno \w+", rf"\bno {CL}(?:{_LAY}|es|son|eran) (?:{_AT})?{_ASKED_M},? (?:sino |si no |pero |mas bien |que )*{CL}(?:{_LAY} )?(?:{_AT})?{M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES),
     # "en vez de cada dos lo engrapé cada tres"

@@ -17,10 +17,13 @@ _OTHERS = r"(?:(?:en|de|por|a|al) )?(?:el |los |la |las )?(?:otr[oa]s?|demas|res
 _NOT = r"(?:(?:todavia|aun|pues|la verdad|la neta|ya|se|le|les|l[oa]s?|me|(?:se )?(?:quedo|quedaron|va|van|esta|estan)) )*(?:no|tampoco|nada|sin (?:nada|grapas?|cinta|teip|tape|grapar|engrapar|encintar|tallar|frotar)|pelon\w*|nel|ningun[oa])\b"
 _MISSED = r"(?:(?:pero|y|me|nos|le|les|nomas|solo|todavia) )*falt(?:o|aron) (?:nomas |solo )?(?:un[oa]|dos|tres|[123]|el (?:otro|ultimo|de)|la (?:otra|ultima|de)|los otros|las otras)\b(?! (?:grapas?|pulgadas?|tornill\w+|aletas?|pedaz\w+|pedacit\w+|cach\w+))"
 
+# "para la cuarta no me alcanzó el rollo": there was no more for the others
+NO_MORE = r"(?:para|en|a|al) (?:(?:el|la|los|las) )?(?:otr[oa]s?|demas|resto|ultim[oa]s?|cuart[oa]|tercer[oa]|de (?:arriba|abajo|atras|adelante|al lado))(?: (?:un[oa]|dos|tres|[123]|lados?|caras?|costados?|costuras?))* (?:ya |de plano )*no (?:(?:me|nos|le|les|se) )*(?:alcanz\w+|hubo|habia|hay|dio|qued\w+|lleg\w+|ajust\w+)\b(?: (?:mas|ya|la|el|las|cinta|rollo|teip|tape|grapas?|para|nada|tira|caja))*"
+
 
 def _rest(act: str) -> str:
     others = "|".join(words for name, words in _ACTS if name != act)
-    return rf"(?:,|;| y| pero| mas)+ ?(?:(?:y|pero) )*(?:{_OTHERS},? {_NOT}|{_MISSED})(?![^,.;]*\b(?:{others}))[^,.;]*"
+    return rf"(?:,|;| y| pero| mas)+ ?(?:(?:y|pero) )*(?:{_OTHERS},? {_NOT}|{_MISSED}|{NO_MORE})(?![^,.;]*\b(?:{others}))[^,.;]*"
 
 
 def _turns(act: str, words: str) -> tuple[Turn, ...]:

@@ -43,6 +43,7 @@ def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
         else:
             pair = ats if len(ats) == 2 and _is_pointed(row, ats[0]) and _are_two(row, *ats) else []
             ats = pair or ats[: next((k for k, at in enumerate(ats) if not _is_pointed(row, at)), len(ats))]
+            ats = [] if len(ats) == 2 and row.items[ats[1] - 2].concept == "COMMA" and _OF_THE_LAST.match(row.text[row.items[ats[1]].end :].lower()) else ats  # "la que no tiene cinta es la 58, la 57 sí la encinté"
         values = [_number(row, at) for at in ats]
         if len(ats) > 1 and None not in values and len(set(values)) == len(values) and taken.isdisjoint(ats):
             made.append(tuple(ats))
@@ -93,7 +94,7 @@ def _is_pointed(row: Row, at: int) -> bool:
         return False
     if re.search(r"\b(?:m[aá]rca|ll[aá]ma|h[aá]bla)\w* (?:al|la|el)$", before):
         return False  # a telephone
-    if value in _TURNS and not _turns_nothing(row, at):
+    if value in _TURNS and not _turns_nothing(row, at) and not (before.endswith("la") and _no_elbow(row, at)):
         return False
     owner = row.items[at - 1].concept if at else ""
     behind = row.items[at - 2].concept if at > 1 else ""
@@ -109,6 +110,7 @@ _TURNS_TO = re.compile(r"(?:[,;:]|\b(?:y|pero|mientras(?: que)?|luego|despu[eé]
 _SAID_OF_IT = re.compile(
     r"^,? ?(?:(?:ya|s[ií]|no|tambi[eé]n|tampoco|todav[ií]a|a[uú]n|nom[aá]s|apenas|mejor) )*(?:(?:l[aoe]s?|se|me|nos) ){1,3}(?:tuve que |tuvimos que |voy a |vamos a |alcanc[eé] a |volv[ií] a )?(?:falt[aoó]n?\b|hace falta\b|(?:di|dej[eé]|hi[cz]e|hicimos)\b|\w+(?:é|í|amos|imos|ó|aron|ieron|use|ete|apé|ar|er|ir)\b|\w{3,}o (?:mañana|luego|al rato|despu[eé]s|ahorita)\b)"
 )
+_OF_THE_LAST = re.compile(rf"{_SAID_OF_IT.pattern}|^ (?:s[ií]|no|tampoco|ya|todav[ií]a|a[uú]n) (?!est[aá]n|van|son|quedaron|llevan|tienen)")
 _NEAR, _NO_SIDE, _DAYS = 20, 4, 31
 
 
@@ -125,6 +127,23 @@ def turns_to(row: Row, first: int, last: int, named: str | None) -> bool:
 def _is_date(row: Row, at: int) -> bool:
     ahead = row.text[row.items[at].end :].lower().split()[:2]
     return ahead[:1] == ["de"] and ahead[1:] != [] and ahead[1].strip(".,") in _MONTHS or ahead[:1] == ["%"]
+
+
+_THE_ONE = re.compile(r"(?:^|[,;:.] |\b(?:y|pero) )(?P<q>(?:la|el|las|los) que (?:[^,;:.]+ )?)(?:es|fue|era) (?:la|el)$")
+
+
+def of_the_one(row: Row, first: int) -> int | None:
+    """ "La encintada es la 47", "la que no tiene cinta es la 58": where what is told of it begins."""
+    if first > 3 and [item.concept for item in row.items[first - 2 : first]] == ["BE", "DET"] and row.items[first - 3].concept in ("TAPED", "STAPLED", "RUBBED", "HUNG"):
+        return first - 3
+    begin = row.sentence_start(first)
+    match = _THE_ONE.search(row.text[row.items[begin].start : row.items[first].start].lower().rstrip())
+    return None if match is None else next(at for at in range(begin, first) if row.items[at].start >= row.items[begin].start + match.start("q"))
+
+
+def _no_elbow(row: Row, at: int) -> bool:
+    """ "La 60 la armé sin grapas": an elbow of so many degrees is "el de sesenta"."""
+    return not any(item.concept in ("K_ELBOW", "K_WYE", "K_OFFSET", "VANES") for item in row.items[row.sentence_start(at) : row.sentence_end(at)])
 
 
 def _turns_nothing(row: Row, at: int) -> bool:

@@ -326,8 +326,9 @@ def _several(row: Row, taken: set[int], language: Language) -> list[Mention]:
 def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: Language) -> None:
     """ "Se me mojó la siete": the first of a sentence that names no piece otherwise, and one that takes its place."""
     for first, last in article_marks.pointed_at(row, taken):
-        if [item.concept for item in row.items[first - 3 : first]][1:] == ["BE", "DET"] and row.items[first - 3].concept in ("TAPED", "STAPLED", "RUBBED", "HUNG") and first > 3:
-            add(Mention(first - 3, last, mark=mark_text(row, first, last, language), mark_at=(first, last), pointed=True))  # "la encintada es la cuarenta y siete"
+        told = article_marks.of_the_one(row, first)
+        if told is not None:
+            add(Mention(told, last, mark=mark_text(row, first, last, language), mark_at=(first, last), pointed=True))  # "la encintada es la cuarenta y siete"
             continue
         mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first), pointed=True, amends=_set_right(row, first, last))
         here = [m for m in made if (m.mark is not None or m.batch) and not _parted(row, m.first, first)]

@@ -25,7 +25,7 @@ def places(row: Row, language: Language) -> list[Claim]:
         if not (item.concept == "PLACE_NOUN" or room) or at <= done or row.is_blank(at):
             continue
         if item.value == WHOLE:
-            if at == 0 or row.items[at - 1].concept != "NOT":
+            if not _denied(row, at):
                 done, first = _whole(row, at) - 1, _kept_before(row, at)
                 made.append(claim(row, "place", row.words(first, done + 1), first, done + 1))
                 if done + 1 < len(row.items) and row.items[done + 1].concept == "COMMA":
@@ -57,6 +57,14 @@ def places(row: Row, language: Language) -> list[Claim]:
         made.append(one)
         done = last
     return made
+
+
+def _denied(row: Row, at: int) -> bool:
+    """ "No va enterrada", "it isn't going outdoors"."""
+    first = at - 1
+    while first > 0 and row.items[first].concept in ("BE", "HUNG", "MOVE", "GOING_TO"):
+        first -= 1
+    return first >= 0 and row.items[first].concept == "NOT"
 
 
 def _none_there(row: Row, first: int) -> bool:

@@ -17,7 +17,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.headings import mentions
 from logbook.reading.how_hot import how_hot
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, Places, marked
-from logbook.reading.items import book, itemise, kind_concept
+from logbook.reading.items import WHOLE, book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
 from logbook.reading.parting import parted
 from logbook.reading.parts import parts
@@ -353,7 +353,8 @@ def _entries(row: Row, made, done, job) -> tuple[Entry, ...]:
 def _worth(row: Row, own, opens, draft) -> bool:
     """An entry that says nothing but where and on which run ("all good on run two") is none."""
     names = {one.name for one, *_ in own}
-    if draft.pointed and draft.kind is None:  # "nos vemos el quince"
+    barred = any(one.name == "place" and any(item.value == WHOLE for item in row.items[one.first : one.last]) for one, *_ in own)  # "la que va bajo tierra es la 78"
+    if draft.pointed and draft.kind is None and not barred:  # "nos vemos el quince"
         names -= {"mark"}
     if draft.mark is None and draft.kind is None and any(one.name == "stage" and one.value == "made" for one, *_ in own):
         names = names - {"stage"}

@@ -393,5 +393,5 @@ FRAMES = (
     Frame("(?:NUMB) (?:APART|EVERY) (?P<w>STAPLES)", _flag("stapled")),
     Frame("(?P<w>(?:WITH|THROUGH|ON) DET? FLAP)", _flag("staple_flap")),
     Frame("(?P<w>DET? FLAP)", lambda found: [found.claim("staple_flap", True, group="w", weak=True)]),
-    Frame("(?P<w>TABS) (?! (?:FILL|AND){0,3} (?:BENT|CLINCHED|TIGHT))", lambda found: [found.claim("cross_tabs", True, group="w")]),
+    Frame("(?P<w>TABS) (?! (?:FILL|AND){0,3} (?:BENT|CLINCHED|TIGHT)|(?:OF|ON|OFF|FROM|DET){1,3} K_COLLAR)", lambda found: [found.claim("cross_tabs", True, group="w")]),
 )

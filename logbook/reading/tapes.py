@@ -75,6 +75,14 @@ def _width(found: Found):
         yield found.claim("tape_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _width_of_it(found: Found):
+    """How wide the tape is, unless it is how long a piece of it is: "un pedazo de cinta de cuatro pulgadas en el hoyo"."""
+    at = found.at("n") - 2
+    before = found.row.text[max(0, found.row.items[at].start - 14) : found.row.items[at].start].lower()
+    if not re.search(r"\b(?:pedazos?|cachos?|tiras?|tiritas?|parches?|tramos?) de $", before):
+        yield from _width(found)
+
+
 def _of_a_roll(found: Found):
     """ "taped with the skinny stuff, inch and seven-eighths" """
     if found.row.words(found.at("o"), found.at("o") + 1).lower() in ("stuff", "roll", "rolls", "kind", "one"):
@@ -244,6 +252,9 @@ FRAMES = (
     Frame("TAPES (?:COMMA|BUT|FILLER){1,3} TEMP (?P<w>(?P<n>NUMB) WIDE)", _width),  # "181A-H, but it's only two wide"
     Frame("TAPES (?:COMMA|BUT|FILLER){1,3} OF (?P<w>(?P<n>NUMB) WIDE?) (?!BY|SIDE_WORD|SIDE|LONG|BACK|STAPLES|APART|BOARD|LEG|NUM|COUNTED|JOINT|HIGH|KIND|DEG)", _width),  # "181A-H, pero de dos y media porque …"
     Frame("TAPES FILLER? DET? (?:HAVE|WORD) (?:BE|FILL){1,2} (?:OF|DET){0,3} (?P<w>(?P<n>LEN|FRAC) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta que lleva es la de dos pulgadas"
+    Frame("TAPES OF (?P<w>(?P<n>LEN)) (?=(?:ON|IN|TO|THRU|WITH|DET|ALL|WORD (?:NO|NOT)) )", _width_of_it),  # "usé cinta de dos pulgadas en la recta 38"
+    Frame("TAPES OF (?P<w>(?P<n>NUM|FRAC)) (?=(?:ON|IN|TO|THRU) (?:DET|ALL|NUMBER){0,2} (?:KIND|NUM|MARKED|FITTING|GENERIC|JOINT|SIDE))", _width_of_it),
+    Frame("TAPES (?:HAVE|ME|I|FILLER){0,2} (?:ON|IN|TO|THRU|OF) DET? (?:KIND|FITTING|GENERIC)? NUMBER? (?:NUM|MARKED) (?:COMMA|BUT|FILLER){1,3} (?:OFF|OF|DET|BE){0,2} OF (?P<w>(?P<n>LEN|NUM|FRAC)) (?=SEP|$|AND|WIDE)", _width),  # "le puse cinta a la 6 pero de la de dos y media"
     Frame("TAPES BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|VOID|WORD (?:NO|NOT|TRADE_NOISE)|AND STAPLES|MARK181)", _width),
     Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"

@@ -308,7 +308,7 @@ def _alone(sentence: _Sentence, code: str) -> Iterator[tuple[tuple[int, int], st
             yield (topic.start(), match.end()), topic.group("acts")
 
 
-_RANGE = {"staple_spacing": (Fraction(1, 2), 12), "staple_leg": (Fraction(1, 8), Fraction(3, 2)), "tape_width": (1, 6), "surface_temperature": (-20, 130), "gap": (0, 3), "cross_tab_length": (1, 24)}  # what such a measure can be
+_RANGE = {"staple_spacing": (Fraction(1, 2), 12), "staple_leg": (Fraction(1, 8), Fraction(3, 2)), "tape_width": (1, 6), "surface_temperature": (-20, 130), "air_temperature": (60, 1000), "gap": (0, 3), "cross_tab_length": (1, 24)}  # what such a measure can be
 
 
 def _measured(row: Row, sentence: _Sentence, span: tuple[int, int], name: str) -> int | None:

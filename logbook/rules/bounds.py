@@ -23,8 +23,8 @@ PLACES: tuple[tuple[str, str, str], ...] = (
     (r"\bfan room\b|mechanical room|equipment room|cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
 )  # fmt: skip
 # a place that is a hood's own and no other's: "for the kitchen hood"; "above the kitchen hood" is somewhere else
-HOOD_ITSELF = re.compile(r"(?:the )?(?:kitchen|range|fume|grease|exhaust|cooking) (?:exhaust )?hood(?: in the \w+)?|(?:la )?campana(?: (?:de|extractora)\b.*)?", re.I)
-HOODS = re.compile(r"kitchen|\bhoods?\b|grease|fume|\blabs?\b|laborator|fryer|\bgrill\b|\brange\b|\bstove\b|broiler|\bcook|griddle|\bwok\b|\boven\b|cocina|campana|humo|vapores|parrilla|freidora|estufa", re.I)
+HOOD_ITSELF = re.compile(r"(?:the )?(?:kitchen|range|fume|grease|exhaust|cooking) (?:exhaust )?hood(?: in the \w+)?|(?:la )?campana(?: (?:de|extractora)\b.*)?|(?:el )?extractor de (?:la )?(?:grasa|cocina|humos?)", re.I)
+HOODS = re.compile(r"kitchen|\bhoods?\b|grease|fume|\blabs?\b|laborator|fryer|\bgrill\b|\brange\b|\bstove\b|broiler|\bcook|griddle|\bwok\b|\boven\b|cocina|campana|grasa|humo|vapores|parrilla|freidora|estufa", re.I)
 CONVEYS = re.compile(r"paint booth|spray booth|dryer|dust|\bsaws?\b|acid|chem|[áa]cido|qu[íi]mic|aserr[íi]n|polvo|secadora|pintura", re.I)  # solids or corrosive gas: the same guide specification
 
 
