@@ -43,7 +43,7 @@ def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
         else:
             pair = ats if len(ats) == 2 and _is_pointed(row, ats[0]) and _are_two(row, *ats) else []
             ats = pair or ats[: next((k for k, at in enumerate(ats) if not _is_pointed(row, at)), len(ats))]
-            ats = [] if len(ats) == 2 and row.items[ats[1] - 2].concept == "COMMA" and _OF_THE_LAST.match(row.text[row.items[ats[1]].end :].lower()) else ats  # "la que no tiene cinta es la 58, la 57 sí la encinté"
+            ats = [] if len(ats) == 2 and row.items[ats[1] - 2].concept == "COMMA" and _of_the_last(row.text[row.items[ats[1]].end :].lower()) else ats  # "la que no tiene cinta es la 58, la 57 sí la encinté"
         values = [_number(row, at) for at in ats]
         if len(ats) > 1 and None not in values and len(set(values)) == len(values) and taken.isdisjoint(ats):
             made.append(tuple(ats))
@@ -111,16 +111,29 @@ _SAID_OF_IT = re.compile(
     r"^,? ?(?:(?:ya|s[ií]|no|tambi[eé]n|tampoco|todav[ií]a|a[uú]n|nom[aá]s|apenas|mejor) )*(?:(?:l[aoe]s?|se|me|nos) ){1,3}(?:tuve que |tuvimos que |voy a |vamos a |alcanc[eé] a |volv[ií] a )?(?:falt[aoó]n?\b|hace falta\b|(?:di|dej[eé]|hi[cz]e|hicimos)\b|\w+(?:é|í|amos|imos|ó|aron|ieron|use|ete|apé|ar|er|ir)\b|\w{3,}o (?:mañana|luego|al rato|despu[eé]s|ahorita)\b)"
 )
 _OF_THE_LAST = re.compile(rf"{_SAID_OF_IT.pattern}|^ (?:s[ií]|no|tampoco|ya|todav[ií]a|a[uú]n) (?!est[aá]n|van|son|quedaron|llevan|tienen)")
+_IS_SO = re.compile(r"^,? (?:que |(?:ya|tambi[eé]n|nom[aá]s|apenas|s[oó]lo|todav[ií]a|s[ií]|no) )*(?:est[aá]|qued[oó]|lleva|trae|tiene|va|sali[oó]|igual|lo mismo|sin|con)\b")
 _NEAR, _NO_SIDE, _DAYS = 20, 4, 31
+
+
+def _of_the_last(behind: str) -> bool:
+    return _OF_THE_LAST.match(behind) is not None or re.match(r" (?:est[aá]|qued[oó]|lleva|trae|tiene|va|sali[oó])\b", behind) is not None
+
+
+def stands_ahead(row: Row, first: int, last: int, behind: list) -> bool:
+    """ "Así entrego la 116; la 117 va sin cinta": the piece right before the next by number, named behind what is told of it."""
+    value, others = _number(row, first), [one for one in behind if one.first >= last]
+    return isinstance(value, int) and len(others) == len(behind) and others[0].mark == str(value + 1) and row.items[min(last, len(row.items) - 1)].concept == "COMMA"
 
 
 def turns_to(row: Row, first: int, last: int, named: str | None) -> bool:
     """ "La 95 la engrapé …; la 96 ya la hice …": behind a piece of the same sentence another is spoken of, with an object of its own. "El quince lo encinté" is a day, "el uno lo encinté" may be a side, unless its number lies by that of the piece before."""
     before, behind = row.text[: row.items[first].start].lower().rstrip(), row.text[row.items[last - 1].end :].lower()
     value = _number(row, first)
-    if named is None or not named.isdigit() or not isinstance(value, int) or _TURNS_TO.search(before) is None or _SAID_OF_IT.match(behind) is None:
+    if named is None or not named.isdigit() or not isinstance(value, int) or _TURNS_TO.search(before) is None:
         return False
     apart = abs(value - int(named))
+    if _SAID_OF_IT.match(behind) is None:
+        return apart == 1 and _IS_SO.match(behind) is not None  # "la 116 va con cinta; la 117 igual, pero sin la de abajo"
     return apart == 1 or value > _NO_SIDE and (apart <= _NEAR or value > _DAYS)
 
 

@@ -326,8 +326,7 @@ def _several(row: Row, taken: set[int], language: Language) -> list[Mention]:
 def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: Language) -> None:
     """ "Se me mojó la siete": the first of a sentence that names no piece otherwise, and one that takes its place."""
     for first, last in article_marks.pointed_at(row, taken):
-        told = article_marks.of_the_one(row, first)
-        if told is not None:
+        if (told := article_marks.of_the_one(row, first)) is not None:
             add(Mention(told, last, mark=mark_text(row, first, last, language), mark_at=(first, last), pointed=True))  # "la encintada es la cuarenta y siete"
             continue
         mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first), pointed=True, amends=_set_right(row, first, last))
@@ -337,7 +336,7 @@ def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: L
         turned_to = latest is not None and all(m.last <= first for m in here if m.mark is not None or m.batch) and mention.mark != latest.mark and article_marks.turns_to(row, first, last, latest.mark)
         if turned_to and row.items[first - 1].concept in ("DET", "ON"):
             mention = replace(mention, first=first - 1)
-        if not here or one_of or turned_to or (mention.corrects and all(m.last <= first for m in here)):
+        if not here or one_of or turned_to or article_marks.stands_ahead(row, first, last, here) or (mention.corrects and all(m.last <= first for m in here)):
             add(mention)
 
 
