@@ -70,8 +70,6 @@ TOLD = (
     Plainer(("rebajad", "recortad", "cortad", "quitad", "rebaj", "recort"), r"(?P<x>(?:le |me )?(?:sobra|sobro|sale|salio|quedo|tiene|trae|hay) (?:la )?(?:fibra|lana|aislante)[^.;]{0,24}?(?:,| y| pero)+ (?:todavia |aun |y )?no (?:la|lo|se) (?:he |ha )?(?:rebajado|recortado|cortado|quitado|rebaje|recorte|corte|quite))(?=[ ,;.]|$)", (("x", "no he recortado la fibra"),)),
     # --- mended with nothing but tape
     Plainer((" pur",), rf"(?:raja|rasg|rotur|hoyo|corta|piquete|raspon|rayon)\w*[^.;]*?(?:le |la |lo )(?:{PUT}|tape|parche|cubri)(?: con)?(?P<x> pur[oa]) {TAPE}\b", (("x", ""),)),
-    # --- "ni la recta 51 ni la recta 52 llevan grapas": of both it is denied
-    Plainer(("ni la ", "ni el ", "ni "), rf"(?:^|(?<=[.,;] )|(?<=y )|(?<=pero ))(?P<x>ni )(?=(?:el |la |los |las )?(?:{KIND} )?(?:numero )?{MARK}\b)(?:el |la )?(?:{KIND} )?(?:numero )?{MARK}(?P<y>,? ni) (?:el |la )?(?:{KIND} )?(?:numero )?{MARK}(?P<z>) (?=(?:llevan?|tienen?|traen?|quedaron|quedo|estan?|van?|salieron|las|los|les|le)\b)", (("x", ""), ("y", " y"), ("z", " no"))),
     # --- told to the staple gun's box: "le puse de las de un cuarto"
     Plainer(("de las de", "de las cortas", "de las chicas"), rf"{STAPLES}(?P<x>,? (?:pero |fueron |son |eran |puse |use )?de las (?:cortas|chicas|chiquitas|que habia),? (?:de |las de )?)(?={FRAC}\b)", (("x", " de "),)),
 )

@@ -6,6 +6,7 @@ them. Not reviewed by a native speaker.
 
 from __future__ import annotations
 
+from logbook.languages.es_plainer import KIND, MARK
 from logbook.languages.es_whole_turns_facts import CUT_AWAY, FACTS
 from logbook.languages.es_whole_turns_measured import MEASURED
 from logbook.languages.es_whole_turns_run_on import RUN_ON
@@ -177,6 +178,8 @@ _PLANS = (
     r"(?:a las? \w+|al rato|luego|ahorita|hoy) (?:viene|vienen|llega|llegan|va a venir|pasa|pasan) (?:el|la|los|las|a) .*",
     r"(?:el|mi|nuestro) plan (?:es|era|sigue|para)\b.*|la (?:idea|intencion|meta) (?:es|era)\b.*|(?:se|lo) (?:planea|tiene pensado|tenemos pensado|tengo pensado)\b.*|(?:planeamos|planeo|pensamos|pienso|queremos|quiero|tenemos pensado|tengo pensado|esperamos) (?:hacer|armar|cortar|empezar|encintar|engrapar|terminar|montar|colgar|subir|ponerle|ponerl[oa]s|dejar|meter)\b.*",
     r"(?:mañana|pasado mañana|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|la (?:otra|proxima|siguiente) semana|manana)(?: ya| si| temprano| en la mañana| a primera hora| nos| me| le| les| dios mediante| vamos a| voy a)* (?:cambi[ao]|us[ao]|usam|empez|empie|arranc|segu|sig[uo]|trabaj|toc|vien|lleg|tra[ie]|comenz|arm[ao]|cort[ao]|mov|pas[ao]|entr|(?:usar|cambiar|empezar|seguir|trabajar|arrancar|armar|cortar)\\b)\w*.*",
+    # "ni la recta 51 ni la recta 52 llevan grapas": which act of which piece is denied is not made out, and is asked
+    rf"ni (?:el |la )?(?:{KIND} )?(?:numero )?{MARK},? ni (?:el |la )?(?:{KIND} )?(?:numero )?{MARK} (?:llevan?|tienen?|traen?|quedaron|quedo|estan?|van?)\b.*",
     r"(?:(?:yo |jefe |oiga )?(?:voy|vamos|va) a (?:querer|ocupar|necesitar)|me gustaria|quisiera|quisieramos) (?:que )?.*",  # "voy a querer que la 42 lleve grapa a cada dos"
     r"(?:ocupo|necesito|ocupamos|necesitamos|hace falta|quiero|urge|me urge|me urgen|urgen) (?:que (?:me|nos|le|les|alguien)?|(?:como )?(?:un|dos|tres|cuatro|cinco|mas|otr[oa]s?|unos|unas) (?:mas )?(?:rollos?|cajas?|paquetes?|botes?|cubetas?|cartuchos?)).*",
 )
