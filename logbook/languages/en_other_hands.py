@@ -56,6 +56,8 @@ OTHER_HANDS = (
         CLAUSE,
     ),
     Aside(frozenset("their his her".split()), rf"(?:their|his|her) (?:[\w'-]+ ){{0,2}}?{KINDS}\b(?! (?:gun|knife|stapler))", SENTENCE),
+    # "his staples are a mile apart": of what another built
+    Aside(frozenset("his her".split()), r"(?:all )?(?:his|her) (?:[\w'-]+ )?(?:staples|staple job|tape job|tape|vanes|tabs|seams|joints|screws|hangers|flaps?)(?:'s| (?:is|are|was|were|look|looks|had|have|came|went|wander|stop|run))\b", CLAUSE),
     # somebody asked how it is to be done
     Aside(
         frozenset("asked asks wondered wonders wanted wants".split()),

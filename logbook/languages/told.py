@@ -59,6 +59,7 @@ class Echoes:
     no: tuple[str, ...] = ()
     by_doing: str = ""  # he speaks of what he did: "I did", "didn't"
     belies: tuple[str, ...] = ()  # what was told before is not so
+    heads: str = ""  # before a colon: what is told behind it is no answer to what was told before
     absurd: str = ""  # "if there is none, I'm the pope"
     whether: str = ""  # a question inside a sentence
     bears_out: tuple[str, ...] = ()

@@ -47,6 +47,8 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
         away = before is not None and "<n>" in drawn[before].words and "<d>" not in drawn[before].words and is_whole(rows(code, "told.echoes.away"), words)
         if before is None or not away and _of_another_piece(row, drawn[before], one):
             continue  # "straight nine is taped. Straight ten isn't"
+        if one.last < len(row.items) and row.text[row.items[one.last].start] == ":" and word(code, "told.echoes.heads").fullmatch(words):
+            continue  # "Right: … Wrong: they're too short": what is told behind it is wrong
         said = _says(one.words, words, code)
         whether = word(code, "told.echoes.whether").search(drawn[before].words) is not None
         asked = whether or _is_asked(row, drawn[before])

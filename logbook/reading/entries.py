@@ -33,6 +33,7 @@ def settle(row: Row, draft: Draft, text: str, language: Language) -> list[Claim]
         claims = [c for c in claims if c.name != "collar_diameter" or not c.weak or c.first not in of_others]  # "cross tabs … distance between them, fourteen inches": no width of a collar
     claims = _by_their_spacing(claims, draft) if value in _STAPLED_KINDS else claims
     claims = _of_a_collar(claims) if value == "collar" else claims
+    claims = roles.of_a_round_turn(row, claims, kind) if value == "elbow" else claims
     if kind is None and draft.mark is None:
         claims += _of_hangers(claims)
     claims = mends.mended(row, claims, draft)

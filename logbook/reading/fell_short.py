@@ -331,8 +331,8 @@ def _of_its_own(row: Row, part: Part) -> bool:
 
 
 def _of_the_act(row: Row, at: int, part: Part) -> bool:
-    """ "every side is taped on straight nine, except the back": the piece is named behind the act, and both are of one sentence."""
-    if at == 0 or row.items[at - 1].concept not in ("ON", "OF", "IN", "IN_PLACE", "FROM", "OFF") or any(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)):
+    """ "every side is taped on straight nine, except the back", "tape on the top of straight nine. The bottom's bare.": the piece is named behind the act."""
+    if at == 0 or row.items[at - 1].concept not in ("ON", "OF", "IN", "IN_PLACE", "FROM", "OFF") or sum(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)) > 1:
         return False
     begin = at - 1
     while begin > 0 and row.items[begin - 1].concept not in ("STOP", "QUERY", "COMMA"):

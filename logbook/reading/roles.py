@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from logbook.reading.claims import Claim
@@ -155,3 +156,16 @@ def weak(claims: list[Claim], draft: Draft) -> list[Claim]:
             seen.add(one.name)
         kept.append(one)
     return kept
+
+
+_ROUND = re.compile(r"\b(?:round|radius(?:ed)?|curved|swept|smooth)[- ](?:throat|elbow|ell|heel|ninety|turn)")
+
+
+def of_a_round_turn(row: Row, claims: list[Claim], kind: Claim) -> list[Claim]:
+    """ "A round-throat elbow, no vanes": such a turn takes none, and none are missing."""
+    if not any(one.name == "vanes" and one.value is False for one in claims):
+        return claims
+    first, last = row.sentence_start(kind.first), row.sentence_end(kind.first)
+    if _ROUND.search(row.words(first, last).lower()) is None:
+        return claims
+    return [one for one in claims if one.name != "vanes" or one.value is not False]
