@@ -48,6 +48,7 @@ ENGLISH_ACTS_TOLD = replace(
     ),
     of_one=(
         *ENGLISH_ACTS.of_one,
+        ("preheated", False, r"(?:didn't|did not|never|couldn't|no time to|had no time to|forgot to|too lazy to|wasn't about to|didn't want to)(?: (?:bother|go|even|want|have time|take the time))*(?: to)? (?:get|getting|got|bring|bringing|brought|dig|digging|dug|pull|pulling|pulled|plug|plugging|plugged|fire|firing|fired|break|drag|dragging|haul|fetch|grab|grabbing|set|setting)(?: up| out| in)? (?:the |my |an? |any )?(?:iron|torch|heat ?gun|heater|hot air gun)(?: (?:out|in|up|over|down))?(?: (?:to|and) (?:warm|heat|preheat|iron) (?:it|them|that|the \w+)(?: (?:up|first|ahead|beforehand|down))*)?(?! of (?:his|the other))"),
         ("vanes", False, r"\b(?<!finished )(?<!done )(?<!through )(?:(?:still |just |only |now )?(?:working on|started on|starting on|busy with|in the middle of)|trying to get|(?:saving|saved|holding|keeping)) (?:the |my |its )?vanes(?: in)?(?:$| (?:now|still|right now)$| (?:for|till|until) (?:\w+day|tomorrow|later|the morning|next|after)\b)"),
         ("tabs_bent", False, r"\btabs (?:are |were |got |is )?(?:only |just )?(?:bent|folded|turned|crimped|hammered|down|over)(?: over| down| in| flat)* (?:on|along) (?:only |just )?(?:one|two|three|1|2|3)(?: out)?(?: of)?(?: the)?(?: four| 4)? sides?\b"),
     ),

@@ -27,6 +27,7 @@ _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dea
 # how big the damage is, right before its name
 _MEASURED = r"(?: (?:an?|the|about|maybe|\d[\d/. -]*|(?:one|two|three|four|five|six|half|quarter|eighth|sixteenth|three-quarter|half-inch|quarter-inch|one-inch|two-inch|three-inch|inch-and-a-half)|and|of|inch|inches|in|mm|mil|millimeter|cm))*"
 
+_DID = r"\b(?<!to )(?<!'ll )(?<!will )(?<!gonna )(?<!should )(?<!can )(?<!could )(?<!didn't )(?<!not )(?<!never )(?<!gotta )(?<!i'd )(?<!must )"
 _ON_IT = r" (?:on|of|in|at|around|inside|along) (?:(?:the|that|my|this|it|one|a|its) ?)?(?:(?:[\w-]+ ){0,3}?[\w-]+(?: (?:of|on|in|for|at) (?:the |that |this )?[\w-]+)?(?: [\w-]+)?)?"
 _TAKES = r"(?:scratch|scrap|strike|delete|erase|drop|lose|kill|toss|trash|dump|discard|cancel|void|remove|wipe|clear|ignore|disregard|throw (?:out|away)|take (?:out|back))"
 _TOLD = r"(?:(?:the|that|this|my) (?:very )?(?:last|previous|whole|first|other)? ?(?:last |previous )?(?:note|one|message|recording|entry|thing|memo)|(?:my|the) last|what i|anything i|everything i|any of (?:it|that|this)|(?<=scratch )(?:that|it|this)|(?<=scrap )(?:that|it|this)|(?<=delete )(?:that|it|this)|(?<=erase )(?:that|it|this)|(?<=strike )(?:that|it|this))"
@@ -144,6 +145,9 @@ ENGLISH_TURNS = Turns(
     # a gap that was closed again
     anew=(
         r"\b(?:threw|tossed|scrapped|binned|trashed|junked|pitched|chucked|dumped)\b.{0,24}\b(?:out|it|that|them)\b.{0,40}\b(?:built|made|cut|did|folded|started|laid out)\b.{0,20}\b(?:fresh|new|another|over)\b",
+        rf"{_DID}(?:cut|sawed|sliced|lopped|took|trimmed) (?:(?:about |just |maybe )?(?:that|the|it|all the|an?|[\w-]+)(?: [\w'-]+){{0,4}}? )?(?:off|out|away|back)\b(?! (?:of|the (?:tape|old tape)))[^?]{{0,70}}?\b(?:new|fresh|another|recut|re-cut|remade|spliced|like new|good as new|clean board)\b",
+        rf"{_DID}(?:cut|sawed|sliced|lopped|trimmed) (?:(?:off|out|away|back) )?(?:that|(?:the|all the) (?:bad|crushed|torn|damaged|mashed|wet|ruined|busted|chewed up|chewed-up|dented|broken|ripped)) (?:end|part|piece|bit|section|corner|spot|stuff|side|edge|foot)(?: (?:off|out|away|back))?\b",
+        rf"{_DID}(?:made|built|put on|put in|cut|spliced in|set in|glued in|folded) (?:it |me )?(?:an?|another|in a|on a) (?:new|fresh|good) (?:\w+ )?(?:end|one|piece|panel|section|side|corner|board|male|female|top|bottom)\b",
     ),
     records=(
         r"\b(?:regarding|about|as for|on|re)\b.{0,40}\b(?:recorded|logged|noted|reported|sent in|called in|turned in|entered|spoke of|told (?:you|him|her|them)(?: of| about)?|talked about)\b.{0,12}\b(?:this morning|earlier|before|yesterday|last (?:night|week)|today|a while (?:ago|back)|monday|tuesday|wednesday|thursday|friday|saturday)",
@@ -153,6 +157,7 @@ ENGLISH_TURNS = Turns(
     closes=(
         _NOT_HERE + r"(?:(?:got|brought|worked) (?:it|that|them|the gap|the joint)(?: back| right| all)? (?:shut|tight|closed|together|in tight|(?:up )?tight|up (?=now|snug|flush|tight))(?: now)?|(?:closed|pulled|drew|squeezed|snugged|pushed|shoved|tapped|knocked) (?:it|that|them|the gap|the joint)(?! (?:apart|open|off|down))(?![^.]*\bstill (?:an?|half|three|\d))(?: back| right| all)? ?(?:up|shut|tight|closed|together|out|up tight|in tight)?(?: now)?(?! with)|closed (?:up )?(?:now|tight))",
         _NOT_HERE + r"(?:(?:it's |is |all |nice and |good and )?(?:tight|closed|snug|gone) now|now (?:it's|it is|that's) (?:all |nice and |good and )?(?:tight|closed|snug|gone)|(?:it's|it is) (?:all |nice and |good and )?(?:tight|closed up|gone)(?: now)?)",
+        _NOT_HERE + r"(?:now |and |it |she |then |so )+(?:all )?(?:closes|fits|goes together|went together|pulls up|pulled up|butts up|comes together|came together|closed up|mates)(?: (?:up|real|nice|nice and|good and|all|dead))* (?:tight|snug|flush|good|clean|perfect)\b",
     ),
     # how little of it, said before the act
     fractions=(

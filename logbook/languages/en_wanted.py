@@ -93,13 +93,13 @@ ENGLISH_WANTED = Wanted(
     ordinal=frozenset("last first next other".split()),
     away=frozenset("off from below above".split()),
     heats=(
-        r"(?<![\w'])(?:air|furnace|burner|heater|boiler|discharge|heat exchanger|supply temp\w*|air temp\w*|temp\w*|inside temp|coil|oven|dryer)(?:'s)?(?: [^ .?!,]+){0,6}?,?"
+        r"(?<![\w'])(?:air|furnace|burner|heater|boiler|discharge|heat exchanger|supply temp\w*|air temp\w*|temp\w*|inside temp|coil|oven|dryer|thermometer|thermocouple|probe)(?:'s)?(?: [^ .?!,]+){0,6}?,?"
         r" (?:is|was|at|hits|hit|measured|measures|reads|read|showed|shows|says|said|of|to|blowing|blows|puts out|putting out|puts|throws|throwing|makes|runs|running|with|got|gets|about|around|like|set for|set at|temperature|temp|air)(?: (?:about|around|up to|like|a good|at))*,?$|(?<![\w'])air (?:in|through|inside|on|coming \w+) (?:\w+ ){0,2}\w+'s$|(?<![\w'])(?:air|supply|discharge|duct) temp\w*(?: (?:on|in|at) (?:\w+ )?[\w-]+)?[,:]$"
         r"|(?<![\w'])(?:thermometer|thermocouple|probe) (?:in|into|down|inside|at|through|up)(?![\w'])[^.?!]*(?:[,:]|(?<![\w'])(?:got|get|gets|read|reads|says|said|showed|shows|hit|hits|was|is)(?: (?:about|around|like))*)$"
     ),
     heats_behind=r"^ ?(?:degrees )?(?:is|was|'s) what (?:the |my |our )?(?:air|supply|discharge|probe|thermometer|thermocouple|coil|furnace|heater|unit)\b|^ ?(?:degrees )?(?:on|at) (?:the |my |an? )?(?:air )?(?:probe|thermocouple)(?![\w'])",
     not_the_air=r"(?<![\w'])(?:iron|gun|glue|torch|welder|pizza|ovens?|stove|grill|fryer|rated|rating|good (?:for|to|up to)|limit|limits|links?|fusible|trips?|tripped|melts?|attic|ceiling|roof|on the deck|sun|feels?|felt|up here|in here|out here|adhesive|dryer temp\w*|hair dryer|max|maximum|allowed|allows|handle|handles|withstand)(?:'s)?(?![\w'])",
-    of_air=r"(?<![\w'])(?:air|supply|discharge|duct|furnace|burner|heater|boiler|exchanger|unit|coil|inside|through|coming|comes|blow\w*|temp\w*|measured|probe|thermometer|thermocouple|outlet|hot|in it|in there|sees|gets|runs|running|carr(?:y|ies)|takes)(?:'s)?(?![\w'])",
+    of_air=r"(?<![\w'])(?:air|supply|discharge|duct|furnace|burner|heater|boiler|exchanger|unit|coil|inside|through|coming|comes|blow\w*|temp\w*|measured|probe|thermo\w+|plenum|register|outlet|hot|in it|in there|sees|gets|runs|running|carr(?:y|ies)|takes)(?:'s)?(?![\w'])",
     of_moves=r"(?<![\w'])(?:left|right|top|bottom|sides?|both)(?![\w'])",
     one_side=r"(?<![\w'])(?:the|that|one|only one|a) side(?:'s)? (?:that )?(?:moves|comes|goes|drops|tapers|is in|changes)(?![\w'])",
     instead_of=r"(?<![\w'])(?:instead of|rather than)(?: the| a| back)*$",

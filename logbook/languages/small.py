@@ -96,6 +96,9 @@ class Small:
     of_a_duct: frozenset[str] = frozenset()  # in the words of a damage: it is of a duct
     half: frozenset[str] = frozenset()  # before an act: it is not all done
     half_behind: frozenset[str] = frozenset()  # behind an act: it is not all done
+    is_in: frozenset[str] = frozenset()  # before a place: a piece is there
+    close_to: frozenset[str] = frozenset()  # before "to" and a place: beside it, and not in it
+    part_names: frozenset[str] = frozenset()  # the parts of a piece that have names of their own
     kept: frozenset[str] = frozenset()  # before a place, and part of it
     led: frozenset[str] = frozenset()  # before a place, and no part of it
     mends: frozenset[str] = frozenset()  # to mend, as it is said of what is still to be done: "patch"

@@ -137,7 +137,7 @@ def kinds_ahead(row: Row, named: list[Mention]) -> list[Mention]:
             continue  # "Forty-three straight, …": a mark, and no count
         at = match.start("k")
         kind = row.items[at].value if row.items[at].concept.startswith("K_") else table_of("small.several").get(row.words(at, at + 1).lower())
-        left = min(_MOST_AHEAD, int(row.items[match.start("n")].value.value))
+        left = min(_MOST_AHEAD, _how_many(row, match.start("n")))
         for place, one in enumerate(done):
             if left and one.mark is not None and one.first > at and one.kind is None and not one.batch and kind not in (None, "fitting"):
                 done[place] = replace(one, kind=kind, kind_at=(at, at + 1))
@@ -147,8 +147,15 @@ def kinds_ahead(row: Row, named: list[Mention]) -> list[Mention]:
     return done
 
 
+def _how_many(row: Row, at: int) -> int:
+    """ "Two boots", "both elbows", "all three boots"."""
+    if row.items[at].concept == "BOTH":
+        return 3 if "three" in row.words(at, at + 1).lower() else 2
+    return int(row.items[at].value.value)
+
+
 _MOST_AHEAD = 12
-_COUNTED_AHEAD = "(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|DET|I|HAVE|COMMA|HUNG){0,3} (?P<n>NUM|COUNT) (?:NUM|DEG|SIZE)? (?P<k>COUNTED|KIND) (?:FILLER|HUNG|LATER|ON RUN NUM|OFF|OF|DET|FROM|BRANCH_WORD|INLET|K_TEE){0,4} (?=STOP|COMMA)"
+_COUNTED_AHEAD = "(?:^|(?<=STOP)|(?<=QUERY)) (?:FILLER|DET|I|HAVE|COMMA|HUNG){0,3} (?P<n>NUM|COUNT|BOTH) (?:NUM|DEG|SIZE)? (?P<k>COUNTED|KIND) (?:FILLER|HUNG|LATER|ON RUN NUM|OFF|OF|DET|FROM|BRANCH_WORD|INLET|K_TEE){0,4} (?=STOP|COMMA)"
 
 
 def told_ahead(row: Row, named: list[Mention], claims: list[Claim]) -> tuple[list[Mention], list[Claim]]:
@@ -156,7 +163,7 @@ def told_ahead(row: Row, named: list[Mention], claims: list[Claim]) -> tuple[lis
     for match in row.find(_COUNTED_AHEAD):
         end = next((k for k in range(match.end(), len(row.items)) if row.items[k].concept in ("STOP", "QUERY")), len(row.items))
         here = [m for m in named if match.start() <= m.first < end]
-        group = [m for m in named if m.first >= end and m.mark is not None and not m.batch][: int(row.items[match.start("n")].value.value)]
+        group = [m for m in named if m.first >= end and m.mark is not None and not m.batch][: _how_many(row, match.start("n"))]
         said_of_all = any(row.items[k].concept in _OF_EACH for k in range(match.end(), end))
         if len(group) < 2 or not said_of_all or any(m.mark is not None or m.batch for m in here):
             continue

@@ -11,6 +11,7 @@ from dataclasses import replace
 from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
 from logbook.reading.phrasing import words_of
+from logbook.reading.tokens import plain
 
 _ACTS = {"STAPLED": "stapled", "TAPED": "taped", "RUBBED": "rubbed_down", "WIPED": "surface_clean", "TRIMMED": "trimmed"}
 _PARTS = ("SIDE", "BACK", "END", "SIDE_WORD")
@@ -18,14 +19,42 @@ _OTHERS = (*_PARTS, "OTHER_SIDE", "ONE_SIDE", "SIDES_ALL", "ALL", "BOTH", "JOINT
 _OVER = ("", "COMMA", "STOP", "QUERY", "AND", "BUT")
 _TELLS_ON = (*_ACTS, *_PARTS, "OTHER_SIDE", "ONE_SIDE", "SIDES_ALL", "ALL", "BOTH", "EXCEPT", "ALL_BUT", "OTHER", "PARTLY", "IT")  # what goes on about the parts, in a sentence behind
 _NEAR = 24  # items
+_SIGNS = ("COMMA", "STOP", "QUERY", "BUT")
 _IS = ("is", "are", "was", "were", "got", "gets")
 
 
 def of_a_part(row: Row, claims: list[Claim]) -> list[Claim]:
     """The claims, those of one part alone unsure or, with "only", not so."""
+    claims = _one_of_two(row, claims)
     if not any(item.concept in _PARTS or _is_part(row, at) for at, item in enumerate(row.items)):
         return claims
     return [_as_told(row, one) if one.value is True and one.name in _ACTS.values() else one for one in claims]
+
+
+def _one_of_two(row: Row, claims: list[Claim]) -> list[Claim]:
+    """ "The branch isn't taped, the main is taped all the way around": not one after the other, but one part and the other."""
+    for name in _ACTS.values():
+        done = [c for c in claims if c.name == name and c.value is True and not c.hedged]
+        left = [c for c in claims if c.name == name and c.value is False and not c.pending and not c.part]
+        if not done or not left:
+            continue
+        on = [parts for c in done if (parts := _named_parts(row, c))]
+        claims = [replace(c, part="side") if c in left and (parts := _named_parts(row, c)) and any(parts.isdisjoint(others) for others in on) and not any(parts & others for others in on) else c for c in claims]
+    return claims
+
+
+def _named_parts(row: Row, one: Claim) -> set[str]:
+    """The parts of a piece that are named in the words around a claim, up to the next sign; where none is, in its sentence before it."""
+    first, last = one.first, one.last
+    while first > 0 and row.items[first - 1].concept not in _SIGNS:
+        first -= 1
+    while last < len(row.items) and row.items[last].concept not in _SIGNS:
+        last += 1
+    return _parts_in(row, first, last) or _parts_in(row, row.sentence_start(one.first), last)
+
+
+def _parts_in(row: Row, first: int, last: int) -> set[str]:
+    return set(plain(row.words(first, last)).replace("'", " ").split()) & words_of("small.part_names")
 
 
 def _as_told(row: Row, one: Claim) -> Claim:

@@ -40,7 +40,7 @@ def places(row: Row, language: Language) -> list[Claim]:
             if words in words_of("small.kept") or last_word in words_of("small.kept"):
                 start, first = before.start, first - 1
                 break
-            if words in words_of("small.led") or before.concept == "ON":
+            if words in words_of("small.led") or before.concept == "ON" or _it_is_in(row, first - 1):
                 break
             if before.concept in _STOPS or before.concept.startswith("K_") or before.concept in ("NUM", "LEN", "BE", "HAVE", "I", "OF", "HUNG") and first != at:
                 break
@@ -48,7 +48,7 @@ def places(row: Row, language: Language) -> list[Claim]:
         last = at + 1
         while last < len(row.items) and (row.items[last].concept in ("NUM", "COUNT", "PLACE_NOUN") or (row.items[last].concept in ("OF", "DET") and last + 1 < len(row.items) and row.items[last + 1].concept in ("PLACE_NOUN", "DET"))):
             last += 1
-        led = first > 0 and not _leads_there(row, first - 1) and (row.items[first - 1].concept == "ON" or row.text[row.items[first - 1].start : row.items[first - 1].end].lower() in words_of("small.led"))
+        led = first > 0 and not _leads_there(row, first - 1) and (row.items[first - 1].concept == "ON" or _it_is_in(row, first - 1) or row.text[row.items[first - 1].start : row.items[first - 1].end].lower() in words_of("small.led"))
         while start is None and first < at and row.items[first].concept in ("DET", "THIS"):
             first += 1
         if start is None and not led or first > 1 and row.items[first - 1].concept in ("ON", "DET") and _none_there(row, first):
@@ -67,6 +67,11 @@ def _denied(row: Row, at: int) -> bool:
     return first >= 0 and row.items[first].concept == "NOT"
 
 
+def _it_is_in(row: Row, at: int) -> bool:
+    """ "Elbow 51 is in the mechanical room"."""
+    return row.items[at].concept == "IN_PLACE" and at > 0 and row.items[at - 1].concept in ("NUM", "MARKED", "LETTER") and row.words(at, at + 1).lower() in words_of("small.is_in")
+
+
 def _none_there(row: Row, first: int) -> bool:
     """ "Porque no había en la bodega": where there was none of it, and not where the piece is."""
     at = first - 1
@@ -80,6 +85,8 @@ def _kept_before(row: Row, at: int) -> int:
     before = at - 1
     while before >= 0 and row.items[before].concept == "DET":
         before -= 1
+    if before > 0 and row.items[before].concept == "TO" and row.words(before - 1, before).lower() in words_of("small.close_to"):
+        return before - 1  # "next to the fan room"
     return before if before >= 0 and row.words(before, before + 1).lower() in words_of("small.kept") else at
 
 

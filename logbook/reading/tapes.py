@@ -310,13 +310,13 @@ FRAMES = (
     Frame("(?P<w>(?P<air>SERVICE) (?:AIR)? (?:FILL|ON|OF){1,3} (?:(?<=BE) WORD ON?)? (?P<n>(?:DEG|TEMP_F)))", _temperature),
     Frame("TEMP (?:FILL|ON|OF|TEMP|AROUND){0,3} (?P<w>(?P<n>NUM)) (?!BY|LONG)", lambda found: [] if not 20 <= found.item("n").value.value <= 150 else _temperature(found)),
     Frame("(?:^|(?<=STOP)|(?<=COMMA)) (?:FILLER|DET){0,2} (?:FACING|BOARD) (?P<w>BE (?:HEDGE|ONLY|FILLER|ON){0,2} (?P<n>NUM)) (?=STOP|COMMA|$|WHEN|AND|BUT|BY|IN)", _it_was),
-    Frame("(?:^|(?<=STOP)|BE) FILLER? TEMP (?:FILL|DAY|TEMP|WORD){0,2} COMMA HEDGE? (?P<w>(?P<n>NUM)) (?=TEMP|FILLER? (?:STOP|$))", lambda found: [] if not 20 <= found.item("n").value.value <= 80 else _temperature(found)),  # "Cold up here, thirty-eight."
-    Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN)|TEMP|DAMAGE_PLACE|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),
+    Frame("(?:^|(?<=STOP)|BE) FILLER? TEMP (?:FILL|DAY|TEMP|WORD){0,2} COMMA HEDGE? (?P<w>(?P<n>NUM)) (?=TEMP|FILLER? (?:STOP|$)|COMMA FILLER? (?:ME|PREHEATED))", lambda found: [] if not 20 <= found.item("n").value.value <= 80 else _temperature(found)),  # "Cold up here, thirty-eight."
+    Frame("BE HEDGE? (?P<w>(?P<n>NUM)) (?=(?:ON|IN|OVER) DET? (?:FACING|BOARD|TEMP|JOINT|PLACE_NOUN|ROOM)|TEMP|DAMAGE_PLACE|IN_PLACE (?:WHEN|SEP|$|AND))", _it_was),
     Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:KIND|NUM|MARKED|FITTING|NUMBER|FILL|TAKES|MOVE|ON|OF|RUN|IN|INSIDE|THROUGH){{1,7}} (?P<n>{_TEMPS}))", _temperature),
     Frame("(?:^|(?<=STOP)|COMMA|HEDGE|FILLER|AND|BUT|WORD) (?P<w>(?P<n>NUM)) (?=DAMAGE_PLACE|ON DET? FACING)", _it_was),  # "cold morning, forty-eight on the facing"
     Frame("(?:^|(?<=STOP)|COMMA|HEDGE|FILLER|AND|BUT|WORD) (?P<w>(?P<n>NUM)) (?=ON DET? BOARD)", _cold),
     Frame("IT (?P<o>WORD|SAYS|SHOWS) (?:HEDGE|DET){0,2} (?P<w>(?P<n>NUM)) (?=SEP|$|AND|BUT|WHEN)", _read_off),
-    Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
+    Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$|WHEN))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
     Frame("(?:BE|ON|ONLY|HEDGE|FILLER|COMMA (?=NUM (?:OUT|TEMP))) (?P<w>(?P<n>NUM)) (?=OUT|TEMP|SEP|$|AND|BUT|NO|WITH|VOID|FILLER|WORD|OUTSIDE)", _cold),
     Frame("(?P<f>FILLER) (?:IT|BE|COMMA|UP|TO|HEDGE|TEMP){0,4} (?P<w>(?P<n>NUM|DEG|TEMP_F))", _by_now),
     Frame("(?P<w>(?P<n>TEMP_F))", _temperature),

@@ -17,10 +17,11 @@ from logbook.runs import Around
 
 # Words of a place (as kept: without their "on" or "in", so that "roof" alone is on it) -> why duct board may not stand there; exhaust alone is not enough, it must come from a hood.
 # Places from the US guide specification UFGS 15566A 2.10.2; equipment rooms stand there too and only count.
+_BESIDE = r"(?:(?:right|just|over|down|up|out|back|outside|arriba|abajo|justo) )*(?:by|near|next to|outside|beside|alongside|across from|past|before|behind|above|below|under|over|on the way to|close to|to|toward|from|leaving|opposite|junto|cerca|al lado|afuera|fuera|frente|enfrente|detr[aá]s|antes|encima|debajo|arriba|hacia|pasando)\b"
 PLACES: tuple[tuple[str, str, str], ...] = (
     (r"^outside$|outdoors?\b|\bweather\b|\b(?:rain|snow)\b|open air|outside on the wall|rooftop|outside (?:of )?the (?:building|wall)|(?:hangs|sits|lives|mounted|installed|one's) outside|outside (?:under|by|behind|next|in the sun)|out (?:through the wall|on the slab)|^(?:the |top of the )?roof deck|over the roof deck|\bparapet\b|outside (?:along|on|over|up|under) the|(?:across|along) the roof|on (?:top of )?the roof\b|\bintemperie\b|aire libre|sol y al agua|\bafuera\b|sobre el techo|\bazotea\b|fuera del edificio|^roof\b", "outdoors", "must"),
     (r"\bburied\b|underground|below grade|under the slab|in(?:side)? the slab|concrete|in(?:to)? the (?:slab|pour|ground|dirt|trench|footing|topping)|^(?:the )?(?:trench|footing)\b|under (?:the )?(?:ground|driveway|parking lot|sidewalk)|in a trench|(?:below|beneath|under|underneath) the (?:\w+ )?slab|enterr(?:ad[oa]|é|amos|aron)\b|bajo tierra|en (?:el )?concreto|(?:bajo|debajo de|abajo de) la losa|debajo del concreto|en la losa|dentro de la losa|en la tierra|en (?:la |una )?zanja", "buried", "must"),
-    (r"\bfan room\b|mechanical room|equipment room|cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
+    (rf"^(?!{_BESIDE})(?:[\w'-]+ )*?(?:fan|mechanical|equipment) room\b|\bin(?:side)? the (?:[\w'-]+ )?(?:fan|mechanical|equipment) room\b|^(?!{_BESIDE}).*?cuarto de (?:m[aá]quinas|equipos?)|\b(?:en|dentro de)l? (?:el )?cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
 )  # fmt: skip
 # a place that is a hood's own and no other's: "for the kitchen hood"; "above the kitchen hood" is somewhere else
 HOOD_ITSELF = re.compile(r"(?:the )?(?:kitchen|range|fume|grease|exhaust|cooking) (?:exhaust )?hood(?: in the \w+)?|(?:la )?campana(?: (?:de|extractora)\b.*)?|(?:el )?extractor de (?:la )?(?:grasa|cocina|humos?)", re.I)
