@@ -181,7 +181,7 @@ def _bears(found: Found):
 def _leg(found: Found):
     item = found.item("n")
     if "BE" in [i.concept for i in found.row.items[found.first : found.at("n")]] and item.value.value >= 1:  # "staples are about an inch and a half": how far apart
-        yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item), hedged=item.value.value <= 1.5)  # no leg is longer
+        yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item), **({"hedged": True} if item.value.value <= 1.5 else {}))  # no leg is longer
         yield found.claim("stapled", True, group="w", weak=True, hedged=False)
         return
     if found.row.items[found.first].concept == "STAPLES" and not item.value.unit == "ft" and 1.5 < item.value.value <= 12:  # "staples 50mm": no leg is so long

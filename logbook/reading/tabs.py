@@ -34,7 +34,7 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], to_come: frozenset[i
         if place == spent_by:
             continue
         words = re.sub(language.acts.because, "", part.words) if language.acts.because else part.words  # "they stick out because I couldn't get a hand in"
-        named = any(row.items[at].concept in ("TABS", "TAB_WORD") and not own.is_blank(at) for at in range(part.first, part.last))
+        named = any(row.items[at].concept in ("TABS", "TAB_WORD") and not own.is_blank(at) and "cross" not in row.words(at, at + 1).lower() for at in range(part.first, part.last))
         stands = _found(words, language, "standing")
         if not named and is_whole(apart(language.code, "turns.tabs_all"), part.words) and _named_before(row, part.first):
             made.append(claim(row, "tabs_bent", True, part.first, part.last, kinds=("collar",)))  # "twelve tabs, all twelve bent"
