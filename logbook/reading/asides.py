@@ -19,7 +19,8 @@ from logbook.languages.told import Aside
 from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.grammar import VOID, Row
 from logbook.reading.items import Item
-from logbook.reading.likely import Likely, beginnings, words_of_each
+from logbook.reading.letters import beginnings
+from logbook.reading.likely import Likely, words_of_each
 from logbook.reading.parts import Part
 from logbook.reading.sketch import Sketch, sketches
 from logbook.reading.tokens import plain
@@ -52,19 +53,19 @@ def _apart(words: str) -> str:
 
 
 @cache
-def _cues(code: str) -> tuple[Mapping[str, tuple[str, ...]], tuple[str, ...]]:
+def _cues(code: str) -> tuple[frozenset[str], Mapping[str, tuple[str, ...]], tuple[str, ...]]:
     """All cues by their first three letters, and those that are shorter: a text is asked for the few that begin as something in it does."""
     cues = sorted({cue for one in LANGUAGES[code].told.asides.said for cue in one.cues})
     begins: dict[str, list[str]] = {}
     for cue in cues:
         begins.setdefault(cue[:3], []).append(cue)
-    return MappingProxyType({start: tuple(all_) for start, all_ in begins.items() if len(start) == 3}), tuple(cue for cue in cues if len(cue) < 3)
+    return frozenset(begins), MappingProxyType({start: tuple(all_) for start, all_ in begins.items() if len(start) == 3}), tuple(cue for cue in cues if len(cue) < 3)
 
 
 def _standing(code: str, said: str) -> set[str]:
     """The cues that stand in a text with a blank before it."""
-    begins, short = _cues(code)
-    return {cue for start in beginnings(said[1:]) & begins.keys() for cue in begins[start] if cue in said} | {cue for cue in short if cue in said}
+    starts, begins, short = _cues(code)
+    return {cue for start in beginnings(said[1:]) & starts for cue in begins[start] if cue in said} | {cue for cue in short if cue in said}
 
 
 @cache

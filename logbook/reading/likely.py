@@ -9,26 +9,33 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from functools import cache, lru_cache
-from re import _constants as sre
+from functools import cache
 from re import _parser  # the standard library's own reading of a pattern; it has no public door
 
-_SHORTEST = 3  # letters: shorter ones stand in almost every note
+from logbook.reading.letters import Index, beginnings
+from logbook.reading.needs import BEGINS, SHORTEST, needed, of_word, words_needed
+from logbook.reading.openings import openings
+
 _MOST = 400
-_MOST_BESIDES = 40
-_IN_MOST = frozenset("the and of to in it is was on for with that this all not have had from down side tape taped staple stapled run el la los las de en que con por una uno".split())  # letters that most notes hold tell nothing
+_AT_WORD = r"(?<![\w'])"
 
 
 class Likely:
-    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried), the further sets of which it must hold one of each (`besides`), and how few and how many letters it can match."""
+    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried), the further sets of which it must hold one of each (`besides`), how few and how many letters it can match, and the letters with which that begins (`opens`, each `deep` letters; none: with any)."""
 
-    __slots__ = ("besides", "high", "low", "needs", "pattern", "regex")
+    __slots__ = ("begins_words", "besides", "deep", "high", "low", "needs", "opens", "pattern", "regex")
 
-    def __init__(self, pattern: str):
+    def __init__(self, pattern: str, cues: Iterable[tuple[str, ...]] = ()):
+        """`cues`: sets of letters of each of which a text must hold one, whatever the pattern itself would find."""
         self.pattern, self.regex = pattern, re.compile(pattern)
         parsed = _parser.parse(pattern)
-        self.needs, self.besides = _each_needed(parsed)
+        each = needed(pattern)
+        self.needs = next((shortest for one in each if (shortest := _shortest(one))), ())
+        self.besides = (*each, *(one for one in cues if one))
         self.low, self.high = parsed.getwidth()
+        self.opens = openings(parsed)
+        self.deep = len(next(iter(self.opens), ""))
+        self.begins_words = pattern.startswith(_AT_WORD) and all(of_word(one[0]) for one in self.opens)
 
     def search(self, text: str, at: int = 0) -> re.Match[str] | None:
         for letters in self.needs:
@@ -37,13 +44,15 @@ class Likely:
         return None if self.needs else self.regex.search(text, at)
 
     def match(self, text: str, at: int = 0) -> re.Match[str] | None:
+        if self.opens and text[at : at + self.deep] not in self.opens and text.isascii():
+            return None
         for letters in self.needs:
             if letters in text:
                 return self.regex.match(text, at)
         return None if self.needs else self.regex.match(text, at)
 
     def fullmatch(self, text: str) -> re.Match[str] | None:
-        if not self.low <= len(text) <= self.high:
+        if not self.low <= len(text) <= self.high or self.opens and text[: self.deep] not in self.opens and text.isascii():
             return None
         for letters in self.needs:
             if letters in text:
@@ -52,6 +61,17 @@ class Likely:
 
     def finditer(self, text: str):
         return self.regex.finditer(text) if self.may(text) else iter(())
+
+    def at_words(self, text: str, places: Mapping[str, list[int]]) -> Iterable[re.Match[str]]:
+        """What `finditer` gives of a pattern that begins where a word does, tried only at words that begin as it can (`word_places` of the text)."""
+        if self.deep < SHORTEST or not self.begins_words or not text.isascii():
+            return self.regex.finditer(text)
+        found, end = [], 0
+        for at in sorted([at for start in self.opens.intersection(places) for at in places[start]]):
+            if at >= end and (match := self.regex.match(text, at)) is not None:
+                found.append(match)
+                end = match.end()
+        return found
 
     def findall(self, text: str) -> list:
         return self.regex.findall(text) if self.may(text) else []
@@ -68,67 +88,27 @@ class Likely:
         return False
 
 
-@lru_cache(maxsize=128)
-def beginnings(text: str) -> frozenset[str]:
-    """Every three letters that stand in a text behind one another, a blank before it: a note is asked for them many times."""
-    text = " " + text
-    return frozenset([text[at : at + 3] for at in range(len(text) - 2)])
-
-
-_Index = tuple[tuple[int, ...], frozenset[str], Mapping[str, tuple[tuple[str, tuple[int, ...]], ...]], Mapping[int, tuple[frozenset[str], ...]]]
-
-
-def _index(patterns: Iterable[Likely]) -> _Index:
-    """The places of patterns that need no letters, of the others by the first three of each of the letters of which they need one, and what those need besides."""
-    always: list[int] = []
-    wanted: dict[str, list[int]] = {}
-    besides: dict[int, tuple[frozenset[str], ...]] = {}
-    for place, one in enumerate(patterns):
-        if not one.needs:
-            always.append(place)
-        for letters in one.needs:
-            wanted.setdefault(letters, []).append(place)
-        if one.besides:
-            besides[place] = tuple(_starts(letters) for letters in one.besides)
-    begins: dict[str, list[tuple[str, tuple[int, ...]]]] = {}
-    for letters, places in wanted.items():
-        begins.setdefault(letters[:_SHORTEST], []).append((letters, tuple(places)))
-    return tuple(always), frozenset(begins), {start: tuple(rows) for start, rows in begins.items()}, besides
-
-
-def _places(index: _Index, text: str) -> list[int]:
-    always, starts, begins, besides = index
-    found = set(always)
-    stand = beginnings(text)
-    for start in stand & starts:
-        for letters, places in begins[start]:
-            if letters in text:
-                found.update(places)
-    for place in found & besides.keys():
-        for needed in besides[place]:
-            if needed.isdisjoint(stand):
-                found.discard(place)
-                break
-    return sorted(found)
-
-
 def _starts(letters: Iterable[str]) -> frozenset[str]:
-    return frozenset([one[:_SHORTEST] for one in letters])
+    return frozenset([one[:SHORTEST] for one in letters])
 
 
 @cache
-def _index_of(patterns: tuple[Likely, ...]) -> _Index:
+def index_of(patterns: tuple[Likely, ...]) -> Index:
     return _index(patterns)
+
+
+def _index(patterns: Iterable[Likely]) -> Index:
+    return Index((one.needs, one.besides) for one in patterns)
 
 
 def where_standing(patterns: tuple[Likely, ...], text: str) -> list[int]:
     """The places of those of the patterns whose letters stand in a text, in order."""
-    return _places(_index_of(patterns), text)
+    return index_of(patterns).places(text)
 
 
 def standing(patterns: tuple[Likely, ...], text: str) -> tuple[Likely, ...]:
     """Those of the patterns whose letters stand in a text, so that each of its parts is tried with these alone."""
-    return tuple([patterns[at] for at in _places(_index_of(patterns), text)])
+    return tuple([patterns[at] for at in index_of(patterns).places(text)])
 
 
 class AnyOf:
@@ -143,7 +123,7 @@ class AnyOf:
 
     def within(self, text: str) -> Some:
         """Of these, those that can find something in a part of the text: a note is looked through once, and not each of its parts."""
-        return Some(tuple([self.parts[at] for at in _places(self._index, text)]))
+        return Some(tuple([self.parts[at] for at in self._index.places(text)]))
 
     def search(self, text: str) -> re.Match[str] | None:
         return _first(self.parts, text)
@@ -173,15 +153,18 @@ def _first(parts, text: str) -> re.Match[str] | None:
 
 
 def alternatives(pattern: str) -> list[str]:
-    """The patterns of which this one is a choice, "a|b" or "\\b(?:a|b)"; itself where it is none."""
+    """The patterns of which this one is a choice, "a|b", "(?:a|b)" or "\\b(?:a|b)"; itself where it is none."""
     made = _parted(pattern)
     if len(made) > 1:
         return [inner for one in made for inner in alternatives(one)]
-    inner = _parted(pattern[len(_OPENS) : -1]) if pattern.startswith(_OPENS) and pattern.endswith(")") else ()
-    return [f"{_OPENS}{one})" for one in inner] or [pattern]
+    for opens in _OPENS:
+        inner = _parted(pattern[len(opens) : -1]) if pattern.startswith(opens) and pattern.endswith(")") else ()
+        if inner:
+            return [f"{opens}{one})" for one in inner] if opens != "(?:" else [one for each in inner for one in alternatives(each)]
+    return [pattern]
 
 
-_OPENS = r"\b(?:"
+_OPENS = (r"\b(?:", "(?:")
 _STEP = re.compile(r"\\.|\[\^?\]?(?:\\.|[^\]\\])*\]|[(|)]|[^\\\[(|)]+", re.DOTALL)  # a sign with its stroke, a set of signs, a bracket, anything else
 
 
@@ -199,68 +182,13 @@ def _parted(pattern: str) -> list[str]:
     return made
 
 
-def _shortest(needs: frozenset[str] | None) -> tuple[str, ...]:
+def _shortest(needs: frozenset[str]) -> tuple[str, ...]:
     """Without those that hold another of them; none where they are too many to be worth it."""
-    if needs is None:
-        return ()
+    needs = frozenset([one.removeprefix(BEGINS) for one in needs])
     kept = tuple(sorted((one for one in needs if not any(other != one and other in one for other in needs)), key=len))
     return kept if len(kept) <= _MOST else ()
 
 
 def words_of_each(pattern: str) -> tuple[tuple[str, ...], ...]:
     """Sets of words or parts of words, of each of which every match of the pattern holds one, wherever the signs between its words may stand."""
-    found = _all_needs(_parser.parse(pattern), _by_word)
-    sets = {frozenset(map(_longest_word, one)) for one in found if _by_word(one)[0] is False}
-    return tuple(sorted((_shortest(one) for one in sets if len(one) <= _MOST), key=len))
-
-
-def _longest_word(letters: str) -> str:
-    return max(_LETTERS.findall(letters), key=len, default="")
-
-
-_LETTERS = re.compile(r"[a-z]+")
-
-
-def _by_word(one: frozenset[str]) -> tuple:
-    words = [_longest_word(letters) for letters in one]
-    return any(len(word) < _SHORTEST for word in words), any(word in _IN_MOST for word in words), len(words), -min(map(len, words))
-
-
-def _by_letters(one: frozenset[str]) -> tuple:
-    return any(letters.strip(" '") in _IN_MOST for letters in one), len(one), -min(map(len, one))
-
-
-def _each_needed(parsed) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
-    """The best set of letters of which every match holds one, and the others, where they are few."""
-    each = sorted(set(_all_needs(parsed, _by_letters)), key=lambda one: (_by_letters(one), sorted(one)))
-    shortest = [one for one in map(_shortest, each) if one]
-    if not shortest:
-        return (), ()
-    return shortest[0], tuple(one for one in shortest[1:] if len(one) <= _MOST_BESIDES)
-
-
-def _needs(parsed, rank=_by_letters) -> frozenset[str] | None:
-    """Letters of which every match holds at least one, the best by their rank; None where nothing is sure."""
-    found = _all_needs(parsed, rank)
-    return min(found, key=rank) if found else None
-
-
-def _all_needs(parsed, rank=_by_letters) -> list[frozenset[str]]:
-    found: list[frozenset[str]] = []
-    letters = ""
-    for kind, value in [*parsed, (None, None)]:
-        if kind is sre.LITERAL:
-            letters += chr(value)
-            continue
-        if len(letters) >= _SHORTEST:
-            found.append(frozenset((letters,)))
-        letters = ""
-        if kind is sre.BRANCH:
-            each = [_needs(one, rank) for one in value[1]]
-            if not any(one is None for one in each):
-                found.append(frozenset().union(*each))
-        elif kind is sre.SUBPATTERN:
-            found += _all_needs(value[-1], rank)
-        elif kind in (sre.MAX_REPEAT, sre.MIN_REPEAT, sre.POSSESSIVE_REPEAT) and value[0] > 0:
-            found += _all_needs(value[-1], rank)
-    return found
+    return tuple(sorted((_shortest(one) for one in set(words_needed(pattern)) if len(one) <= _MOST), key=len))

@@ -11,14 +11,15 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.plainer import Plainer
-from logbook.reading.likely import Likely, where_standing
+from logbook.reading.letters import word_places
+from logbook.reading.likely import Likely, index_of
 from logbook.reading.spelled import Cut
 from logbook.reading.tokens import Token, plain
 
 
 @cache
 def _rows(code: str) -> tuple[tuple[Plainer, Likely, re.Pattern[str] | None], ...]:
-    return tuple((one, Likely(rf"(?<![\w'])(?:{one.words})"), re.compile(one.unless) if one.unless else None) for one in LANGUAGES[code].plainer)
+    return tuple((one, Likely(rf"(?<![\w'])(?:{one.words})", (one.cues, one.beside)), re.compile(one.unless) if one.unless else None) for one in LANGUAGES[code].plainer)
 
 
 @cache
@@ -32,11 +33,19 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     if len(said) != len(text):
         return ()
     made: list[Cut] = []
-    for one, pattern, unless in (_rows(code)[at] for at in where_standing(_patterns(code), said)):
-        if not any(cue in said for cue in one.cues) or one.beside and not any(cue in said for cue in one.beside) or unless is not None and unless.search(said):
+    places = word_places(said)
+    for one, pattern, unless in (_rows(code)[at] for at in index_of(_patterns(code)).rough(said)):
+        if not _holds(said, one.cues) or one.beside and not _holds(said, one.beside) or unless is not None and unless.search(said):
             continue
-        for match in pattern.regex.finditer(said):
+        for match in pattern.at_words(said, places):
             here = [Cut(*match.span(group), match.expand(means)) for group, means in one.means if match.start(group) >= 0]
             if all(cut.end <= other.start or cut.start >= other.end for cut in here for other in made):
                 made += here
     return tuple(sorted(made, key=lambda cut: cut.start))
+
+
+def _holds(said: str, cues: tuple[str, ...]) -> bool:
+    for cue in cues:
+        if cue in said:
+            return True
+    return False
