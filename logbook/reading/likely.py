@@ -27,15 +27,22 @@ class Likely:
 
     def __init__(self, pattern: str, cues: Iterable[tuple[str, ...]] = ()):
         """`cues`: sets of letters of each of which a text must hold one, whatever the pattern itself would find."""
-        self.pattern, self.regex = pattern, re.compile(pattern)
+        self.pattern = pattern
         parsed = _parser.parse(pattern)
-        each = needed(pattern)
+        each = needed(parsed)
         self.needs = next((shortest for one in each if (shortest := _shortest(one))), ())
         self.besides = (*each, *(one for one in cues if one))
         self.low, self.high = parsed.getwidth()
         self.opens = openings(parsed)
         self.deep = len(next(iter(self.opens), ""))
         self.begins_words = pattern.startswith(_AT_WORD) and all(of_word(one[0]) for one in self.opens)
+
+    def __getattr__(self, name: str) -> re.Pattern[str]:
+        """`regex`, compiled when it is first tried: a note tries few of the thousands, and compiling all took a third of the first reading."""
+        if name != "regex":
+            raise AttributeError(name)
+        self.regex = re.compile(self.pattern)
+        return self.regex
 
     def search(self, text: str, at: int = 0) -> re.Match[str] | None:
         for letters in self.needs:
@@ -118,7 +125,7 @@ class AnyOf:
 
     def __init__(self, patterns: Iterable[str]):
         made = [Likely(pattern) for pattern in patterns]
-        self.parts = tuple((_starts(one.needs), one.regex) for one in made)
+        self.parts = tuple((_starts(one.needs), one) for one in made)
         self._index = _index(made)
 
     def within(self, text: str) -> Some:
@@ -143,10 +150,10 @@ class Some:
 
 def _first(parts, text: str) -> re.Match[str] | None:
     lacks = beginnings(text).isdisjoint
-    for starts, regex in parts:
+    for starts, one in parts:
         if starts and lacks(starts):
             continue
-        match = regex.search(text)
+        match = one.regex.search(text)
         if match is not None:
             return match
     return None

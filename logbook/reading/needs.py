@@ -12,9 +12,9 @@ IN_MOST = frozenset("the and of to in it is was on for with that this all not ha
 _LETTERS = re.compile(r"[a-z]+")
 
 
-def needed(pattern: str) -> list[frozenset[str]]:
-    """Every set that is known, the one that tells most first."""
-    return sorted(set(_walk(_parser.parse(pattern), False, _by_letters)[0]), key=lambda one: (_by_letters(one), sorted(one)))
+def needed(parsed) -> list[frozenset[str]]:
+    """Every set that is known of a parsed pattern, the one that tells most first."""
+    return sorted(set(_walk(parsed, False, _by_letters)[0]), key=lambda one: (_by_letters(one), sorted(one)))
 
 
 def words_needed(pattern: str) -> list[frozenset[str]]:
