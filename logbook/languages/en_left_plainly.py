@@ -17,6 +17,10 @@ _ENDS = r"(?=[.,;!]|$)"
 _I = r"(?:i|we)"
 
 ENGLISH_LEFT_PLAINLY = (
+    # --- the vanes are still in the box: they are not in the piece; the back one is a side; the damper in sleeve 10
+    Plainer((" in the ", " in my ", " on the ", " on my ", " at the ", " in a "), r"(?<![\w'])(?:(?:vanes|turning vanes)(?=(?:'re| are)\b)|(?:tape|staples|tabs|washers)(?=(?:'s| is|'re| are) still\b))(?P<x>(?:'s| is|'re| are)(?: all| still| just| sitting| lying| over)* (?:in|on|at|out in|back in|back at|down in|out on) (?:the|my|his|a|its) (?:box|boxes|truck|van|bag|crate|carton|bucket|gang ?box|tool ?box|tool bag|shop|warehouse|store|package|cart|lift|bench|floor))(?=[.,;!]|$| and\b| so\b| because\b)", (("x", " missing"),), unless=r"(?:rest|more|extra|leftover|other|spare|another|empty|used|roll)"),
+    Plainer(("back one",), r"(?<=\bthe )(?P<x>back one)(?=[.,;!]|$| (?:is|isn't|i|that|which|has|still|needs|doesn't|and|but|with|yet)\b)", (("x", "back side"),)),
+    Plainer(("in sleeve ",), r"damper in (?P<x>sleeve)(?= (?:number )?\d)", (("x", "damper sleeve"),)),
     # --- the rub down is what's missing, the only thing open is the tape
     Plainer(("what's", "what is", "all that", "all it", "thing"), rf"(?P<x>(?P<a>{_WORK})(?:'s| is| are|'re)(?: all| pretty much| about| just| really)* (?:what's|what is|that's|all that's|the (?:only |one |last )+thing(?: that's| that is)?)(?: still| all)* {_LEFT}){_ON}(?:,? and (?:that|it)(?:'s| is) not (?:on|done|in)(?: yet)?)?", (("x", r"still needs \g<a>"),)),
     Plainer(("mastic",), r"(?P<x>(?:the )?mastic(?:'s| is) the (?:last|only|one) thing(?: (?:left|to do|to go|missing))*(?:,? (?:and|but) (?:that|it)(?:'s| is|n't| isn't)(?: not| still)* (?:on|done|in|there|happened)(?: yet)?)?)(?=[.,;!]|$)", (("x", "still needs to be taped"),), unless=r"(?<!not )taped|with 181"),
