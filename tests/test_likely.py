@@ -46,11 +46,11 @@ def test_the_alternatives_of_a_pattern_find_something_where_it_does(pattern, wor
 
 
 def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():
-    texts = [case.text for name in FILES for case in load(CASES / f"{name}.txt")]
+    texts = [case.text for name in FILES for case in load(CASES / f"{name}.txt")][::7]
     for text in texts:
         read(text)
     built = [one for one in gc.get_objects() if type(one) is Likely]
     assert len(built) > 300 and sum(bool(one.needs) for one in built) > 200
-    lower = [text.lower() for text in texts[::7]]
+    lower = [text.lower() for text in texts]
     for one in built:
         assert all(one.search(text) for text in lower if one.regex.search(text)), one.pattern
