@@ -11,7 +11,7 @@ ENGLISH_NAMED_AHEAD = NamedAhead(
     turns=(
         (r"(?<![\w'])(?!(?:out|went|goes|go|going|got|get|gets|getting|back|over|came|come|on|up|down|moved?|onto|same|next|close|near|tied|joined|hooked|connects?|connected|goes|runs?|ran|beside|compared|similar|thanks|meet|meets|butts?|butted) )[a-z'-]+(?P<drops> (?:on|of|in|for|at|around|across|over|to|from|between)) $", r" (?!(?:and|or|to|through|thru|on|in|by|into|onto)(?![\w']))[a-z]"),
         (rf"(?<![\w']){_ACT} $", r" (?:over (?:the |some |all |that |a )?(?:dust|dirt|grease|oil|sawdust|wet|dusty|greasy|water)|(?:right )?over|with|without|using|at|cold|in the cold|like|before|down)\b"),
-        (r"(?:^|[.,;:!?] |(?<![\w'])(?:and|but|so) )$", r"'s [a-z]"),
+        (r"(?:^|[.,;:!?] |(?<![\w'])(?:and|but|so) )$", r"'s [a-z-]+ [a-z]"),
         (r"(?:^|[.,;:!?] (?:and |but |so |then |also )*|(?<![\w'])(?:and|but|so) )(?P<drops>(?:on|in|with|for) )$", r" (?!(?:and|or|to|through|thru|on|in|by|into|onto)(?![\w']))[a-z]"),
         (r"(?:^|(?<=[.!?] ))(?:i |we )[^,;.!?]*(?P<drops> (?:on|in)) $", r" *(?:[.!]|$)"),
     ),

@@ -17,8 +17,8 @@ from logbook.reading.stretches import moved, put_together
 from logbook.reading.tokens import plain
 from logbook.said import Entry, Fact, Reading
 
-
-_NEAR = 12  # letters
+_NEAR = 12  # letters between a name and its run
+_WITH_IT = 40  # letters before a name that can go with it
 _ON_RUN = r",? (?:on |of |in |en |de |del )?(?:(?:the |el |la )?(?:run|ramal|corrida|línea|linea) )?"
 
 
@@ -47,7 +47,7 @@ def _stretches(text: str, told: Reading, code: str) -> tuple[list[tuple[int, int
             continue
         behind_it = name[1] + (said.startswith(",", name[1]) and "," in said[slice(*name)])  # "on the straight, 31, it is ..."
         for before, behind in _turns(code):
-            match = before.search(said, begin, name[0])
+            match = before.search(said, max(0, begin - 2), name[0])  # with the sign before the sentence
             if match is None or behind.match(said, behind_it) is None:
                 continue
             kept = match.start("drops") if "drops" in before.groupindex else name[0]
@@ -73,7 +73,7 @@ def _name(said: str, entry: Entry, code: str) -> tuple[int, int] | None:
     run = entry.fact("run")
     if run is not None and run.from_fitting is None and run.start is not None and end < run.start < end + _NEAR and re.fullmatch(_ON_RUN, said[end : run.start]):
         end = run.end
-    words = _words(code).search(said[:start])
+    words = _words(code).search(said, max(0, start - _WITH_IT), start)
     return (words.start(), end) if words is not None else (start, end)
 
 
