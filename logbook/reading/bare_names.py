@@ -39,9 +39,9 @@ def names(found: tuple[Token, ...], code: str) -> BareMarks:
     words = LANGUAGES[code].bare_names
     if not words.name:
         return NONE
+    if any(_is_named(found, at, words) and _number_at(found, at, code) is not None for at in range(1, len(found))):
+        return NONE  # told before all numbers of the note are read: most notes name their piece so
     said, starts = _numbers(found, code)
-    if not said or any(_is_named(found, at, words) for at, _, _ in said):
-        return NONE
     free = [one for at, last, value in said if value <= _LARGEST and value not in _CLASSES and may_be(one := Spot(found, at, last, value, starts, words))]
     named = [one for one in free if stands(one)]
     if not named:
@@ -68,15 +68,15 @@ def _written(spot: Spot) -> Cut:
 
 def _numbers(found: tuple[Token, ...], code: str) -> tuple[list[tuple[int, int, int]], set[int]]:
     """(first token, the one behind it, value) of whole numbers without a unit, and the first tokens of all measures."""
-    lexicon = book(code)
     made: list[tuple[int, int, int]] = []
     starts: set[int] = set()
     at = 0
     while at < len(found):
-        if not measures.may_begin(found, at, lexicon.language, lexicon.units) or (one := measures.read(found, at, lexicon.language, lexicon.units)) is None:
+        one = _measure_at(found, at, code)
+        if one is None:
             at += 1
             continue
-        if one.sort == "NUM" and one.value.denominator == 1 and one.value > 0 and not one.near and (one.digits or found[at].bare not in lexicon.language.numbers.articles):
+        if _counts(found, at, one, code):
             made.append((at, one.end, int(one.value)))
             if len(made) > 1 and _in_two(found, made[-2], made[-1]):
                 (first, _, hundreds), (_, last, rest) = made[-2:]
@@ -84,6 +84,21 @@ def _numbers(found: tuple[Token, ...], code: str) -> tuple[list[tuple[int, int, 
         starts.add(at)
         at = max(one.end, at + 1)
     return made, starts
+
+
+def _measure_at(found: tuple[Token, ...], at: int, code: str) -> measures.Measure | None:
+    lexicon = book(code)
+    return measures.read(found, at, lexicon.language, lexicon.units) if measures.may_begin(found, at, lexicon.language, lexicon.units) else None
+
+
+def _number_at(found: tuple[Token, ...], at: int, code: str) -> measures.Measure | None:
+    one = _measure_at(found, at, code)
+    return one if one is not None and _counts(found, at, one, code) else None
+
+
+def _counts(found: tuple[Token, ...], at: int, one: measures.Measure, code: str) -> bool:
+    """Whether it is a whole number and no measure."""
+    return one.sort == "NUM" and one.value.denominator == 1 and one.value > 0 and not one.near and (one.digits or found[at].bare not in LANGUAGES[code].numbers.articles)
 
 
 def _in_two(found: tuple[Token, ...], one: tuple[int, int, int], other: tuple[int, int, int]) -> bool:
