@@ -12,6 +12,7 @@ class BareNames:
     """Single words in lower case."""
 
     name: str = ""  # the word that is put before such a number
+    names: str = ""  # the same before several
     number: str = ""  # the same beside the kind of the piece
     naming: frozenset[str] = _NONE  # right before a number: this is a name already
     kinds: frozenset[str] = _NONE  # words for a piece
@@ -80,3 +81,20 @@ class BareNames:
     told: frozenset[str] = _NONE
     did: frozenset[str] = _NONE  # "what I did to 423"
     through: frozenset[str] = _NONE
+    one_thing: frozenset[str] = _NONE  # a thing in the singular, which no number counts: "54 joint was open"
+    texted: frozenset[str] = _NONE  # acts as thumbs write them
+    counted: frozenset[str] = _NONE  # what is bought, cut or driven by the number and has a length
+    other_kinds: frozenset[str] = _NONE  # words for a piece that are words for other things as well
+    deeds: frozenset[str] = _NONE  # behind "57 I": what was done, or is to be
+    well: frozenset[str] = _NONE  # "ten is good"
+    told_of: frozenset[str] = _NONE  # "27 and there's"
+    spots: frozenset[str] = _NONE  # "68 by the elevator"
+    bosses: frozenset[str] = _NONE  # "91 the boss had me"
+    onward: frozenset[str] = _NONE  # "moved on to"
+    measuring: frozenset[str] = _NONE
+    knocks: frozenset[str] = _NONE  # what else befalls a piece: "knocked 81 off the horses"
+    carriers: frozenset[str] = _NONE  # what a piece falls off
+    took: frozenset[str] = _NONE  # "took 45 and 46"
+    minds: frozenset[str] = _NONE  # before "on": "I messed up on 38"
+    us: frozenset[str] = _NONE  # "71 me and Joe taped"
+    in_turn: frozenset[str] = _NONE  # "next is 93", "the other one 85"

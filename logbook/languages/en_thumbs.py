@@ -245,7 +245,7 @@ ENGLISH_THUMBS = Thumbs(
         Short("s t r", "stapled, taped, rubbed", after=r"\s*(?:[.,;/\n]|$)"),
         Short("w", "wye", before=r"^$", after=r"-?\d+\s+\d+x"),
         *(Short(one, side, before=r"(?:^|[,;/.\n]|\d)\s*$", after=r"\s+(?:flat|lvl|level|sd|side|stays|str8)\b") for one, side in (("l", "left"), ("r", "right"), ("b", "bottom"), ("t", "top"))),
-        Short("w", "with", after=r"\s*\d+\s*x|\s*[\d.]+\s*(?:in\b|inch|\")|\s+(?:vns|vanes|no|an?|the|tape|tpe|stpl|staples|mastic|mstc|br|br\w*|mast)\b"),
+        Short("w", "with", after=r"\s*\d+\s*x|\s*[\d.]+\s*(?:in\b|inch|\")|\s+(?:vns|vanes|no|an?|the|tape|tpe|stpl|staples|mastic|mstc|br|br\w*|mast|half|quarter|cloth|duct|masking|foil|listed|heat|silver|gr[ae]y|wide|long|short|screws?|washers?|tabs?|dust|grease|glue|wet|cold|my|our|his|that|this|some|all|one|two|three|just|only|both)\b"),
         Short("l", "left", after=_OVER),
         Short("r", "right", after=_OVER),
         Short("t", "top", after=_OVER),

@@ -13,6 +13,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.bare_names import BareNames
 from logbook.reading import measures
 from logbook.reading.items import book
+from logbook.reading.names_run_on import may_run_on, names_here
 from logbook.reading.name_places import COUNTS_UP_TO, Spot, low, may_be, stands
 from logbook.reading.spelled import Cut
 from logbook.reading.tokens import Token
@@ -24,7 +25,7 @@ _CLASSES = (181, 475, 723, 800)  # of tape, of board and of the standard of eith
 
 @dataclass(frozen=True, slots=True)
 class BareMarks:
-    """What is written before the numbers that name pieces, the marks they are, and whether other numbers beside them could name pieces too."""
+    """What is written before the numbers that name pieces, the marks they are, and whether other numbers beside them could name pieces too, where all stand as names do in talk that has stops."""
 
     cuts: tuple[Cut, ...] = ()
     marks: frozenset[str] = frozenset()
@@ -42,14 +43,17 @@ def names(found: tuple[Token, ...], code: str) -> BareMarks:
     if any(_is_named(found, at, words) and _number_at(found, at, code) is not None for at in range(1, len(found))):
         return NONE  # told before all numbers of the note are read: most notes name their piece so
     said, starts = _numbers(found, code)
-    free = [one for at, last, value in said if value <= _LARGEST and value not in _CLASSES and may_be(one := Spot(found, at, last, value, starts, words))]
-    named = [one for one in free if stands(one)]
+    twice = _twice(said)
+    free = [one for at, last, value in said if value <= _LARGEST and value not in _CLASSES and (may_be(one := Spot(found, at, last, value, starts, words)) or may_run_on(one))]
+    named = [one for one in free if stands(one) or names_here(one, twice)]
     if not named:
         return NONE
+    ran_on = any(not stands(one) for one in named)
     marks = frozenset(str(one.value) for one in named)
     others = marks.union(str(one.value) for one in free if one.value > COUNTS_UP_TO)
     listed = {other.at for one, other in zip(named, named[1:]) if all(token.low in words.joins for token in found[one.last : other.at])}
-    return BareMarks(tuple(_written(one) for one in named if one.at not in listed), marks, len(others) > 1)
+    heads = {one.at for one, other in zip(named, named[1:]) if ran_on and one.at not in listed and other.at in listed}
+    return BareMarks(tuple(_written(one, one.at in heads) for one in named if one.at not in listed), marks, len(others) > 1 and not ran_on)
 
 
 def all_named(told: Reading, marks: Iterable[str]) -> bool:
@@ -57,10 +61,11 @@ def all_named(told: Reading, marks: Iterable[str]) -> bool:
     return {fact.value for one in told.fittings for fact in one.facts if fact.name == "mark"}.issuperset(marks)
 
 
-def _written(spot: Spot) -> Cut:
-    """Hundreds in figures: "one-oh-two" is 102."""
+def _written(spot: Spot, heads: bool) -> Cut:
+    """Hundreds in figures: "one-oh-two" is 102. `heads`: the first of a list."""
     first, last = spot.found[spot.at], spot.found[spot.last - 1]
-    word = spot.words.number if low(spot.found, spot.at - 1) == "," else spot.words.name
+    before = low(spot.found, spot.at - 1)
+    word = spot.words.names if heads else spot.words.number if before == "," or before in spot.words.ones else spot.words.name
     if spot.value < 100 or first.sort == "number":
         return Cut(first.start, first.start, f"{word} ")
     return Cut(first.start, last.end, f"{word} {spot.value}")
@@ -104,6 +109,11 @@ def _counts(found: tuple[Token, ...], at: int, one: measures.Measure, code: str)
 def _in_two(found: tuple[Token, ...], one: tuple[int, int, int], other: tuple[int, int, int]) -> bool:
     """ "One twenty-two": hundreds, and the rest."""
     return one[1] == other[0] and one[2] <= 9 < other[2] < 100 and found[other[0]].gap == " " and found[one[0]].sort == found[other[0]].sort == "word"
+
+
+def _twice(said: list[tuple[int, int, int]]) -> frozenset[int]:
+    values = [value for _, _, value in said]
+    return frozenset(value for value in values if value > 1 and values.count(value) > 1) if len(values) > 1 else frozenset()
 
 
 def _is_named(found: tuple[Token, ...], at: int, words: BareNames) -> bool:
