@@ -17,6 +17,8 @@ _EXTRA = r"(?:extra|excess|surplus|leftover) (?:insulation|glass|fiberglass|boar
 _OUTWARD = r"(?:out(?:ward|wards|side)?|to the outside)"
 
 _INTO = r"(?:male end|male side|slip end|tongue|(?:staple )?flap|shiplap|lap)"
+_WOOL_CUES = ("insulation", "fiberglass", "wool", "fuzz")
+_WOOL = "(?:insulation|fiberglass|wool|fuzz)"
 _PIECE = rf"(?:{_KIND} )?(?:number )?(?:[a-z]-?)?(?:\d+|{_COUNT})"
 
 ENGLISH_FASTENING = (
@@ -79,9 +81,10 @@ ENGLISH_FASTENING = (
     Plainer(("insulation", "fiberglass"), r"(?:insulation|fiberglass)(?: (?:at|on|by|along) the (?:cut|slope|end|taper))?(?P<x>(?: is)? (?:still |yet )?(?:needs?|has|have|got) to (?:come off|come out|be (?:cut|trimmed|shaved|taken|cleaned)(?: (?:off|out|back|away))?))(?=[.,;]|$| yet)", (("x", " is not trimmed yet"),)),
     Plainer(("insulation", "fiberglass"), rf"(?P<x>forgot (?:all )?(?:about )?)(?=(?:the |that )?{_EXTRA})", (("x", "forgot to trim "),)),
     # --- the insulation is left where it has to come out
-    Plainer(("insulation", "fiberglass"), rf"(?P<x>(?:the |its )?{_INTO}(?: (?:of|on) (?P<k>{_PIECE}))?(?:'s| is| has)? still (?:(?:got|has|have|full of) )?(?:all )?(?:the |its |some |a strip of |extra )*(?:insulation|fiberglass)(?: (?:in|on) (?:it|there))?)(?=[.,;]|$| and| when| so)", (("x", r"\g<k>, the extra insulation is not trimmed"),)),
-    Plainer(("insulation", "fiberglass"), rf"(?P<x>(?:i |we )?(?:left|leaving) (?:all )?(?:the |its |some |a strip of )+(?:insulation|fiberglass) (?:in|on) (?:the |its )?(?:{_INTO}|it)(?: (?:of|on|in) (?P<k>{_PIECE}))?)(?=[.,;]|$| and| when| so)", (("x", r"\g<k>, the extra insulation is not trimmed"),), unless=r"trimmed|cut (?:it|that) (?:out|off|away)|took (?:it|that) (?:out|off)|asked|somebody|someone|hadn't|n't (?:leave|left)|never left|no insulation|whether|if i"),
-    Plainer(("insulation", "fiberglass"), rf"(?P<x>(?:the |its )?(?:insulation|fiberglass)(?:'s| is) still (?:in|on) (?:the |its )?(?:{_INTO})(?: (?:of|on) (?P<k>{_PIECE}))?)(?=[.,;]|$| and| when| so)", (("x", r"\g<k>, the extra insulation is not trimmed"),)),
+    Plainer(_WOOL_CUES, rf"(?P<x>(?:the |its )?{_INTO}(?: (?:of|on) (?P<k>{_PIECE}))?(?:'s| is| has)? still (?:(?:got|has|have|full of) )?(?:all )?(?:the |its |some |a strip of |extra )*{_WOOL}(?: (?:in|on) (?:it|there))?)(?=[.,;]|$| and| when| so)", (("x", r"\g<k>, the extra insulation in the male end is not trimmed"),)),
+    Plainer(_WOOL_CUES, rf"(?P<x>(?:i |we )?(?:left|leaving) (?:all )?(?:the |its |some |a strip of |a little |a bit of )*{_WOOL} (?:in|on) (?:the |its )?(?:{_INTO}|it)(?: (?:of|on|in) (?P<k>{_PIECE}))?)(?=[.,;]|$| and| when| so| because| cause)", (("x", r"\g<k>, the extra insulation in the male end is not trimmed"),), unless=rf"trimmed (?:it|that|them|the {_WOOL}|all)|cut (?:it|that) (?:out|off|away)|took (?:it|that) (?:out|off)|asked|somebody|someone|hadn't|n't (?:leave|left)|never left|no {_WOOL}|whether|if i|(?:\bhe|\bthey|\bshe) left"),
+    Plainer(_WOOL_CUES, rf"(?P<x>(?:the |its )?{_WOOL}(?:'s| is) still (?:in|on) (?:the |its )?(?:{_INTO})(?: (?:of|on) (?P<k>{_PIECE}))?)(?=[.,;]|$| and| when| so)", (("x", r"\g<k>, the extra insulation in the male end is not trimmed"),)),
+    Plainer(_WOOL_CUES, rf"(?P<x>(?:there's|there is|(?:still )?(?:got|has)|it's got|theres) (?:still |some |all |a little |a bit of |a bunch of |that |the )*{_WOOL}(?: still)? (?:left |stuck |hanging )?(?:in|on) (?:the |its )?(?:{_INTO})(?: still)?)(?=[.,;]|$| and| when| so| because| cause)", (("x", "the extra insulation in the male end is not trimmed"),), unless="no longer|trimmed it|cut it|took it"),
     # --- vanes that lie ready
     Plainer(("vanes",), r"vanes(?: are|'re)?(?: all)? (?:cut|made|made up|bent|bent up|ready|fabbed|fabricated|here|assembled|done up|built|set out|laid out)(?P<x>[^.?!]{0,30}?[.,;]? (?:but |and |just )*(?:i |we )?(?:still |just )*(?:gotta|got to|have to|need to|hafta|haven't|didn't)(?: (?:get to|gotten to|got to))? (?:slide|slid|put|putting|get|set|screw|screwed|pop|drop|install|installed|mount|mounted|stick|fit) (?:them|'em|those)(?: (?:in|yet|on))*)(?=[.,;]|$| tomorrow| later| after| before)", (("x", ", the vanes still have to go in"),)),
     Plainer((" vanes in",), rf"(?:^|(?<=[.,;] )|(?<= and )|(?<= i )|(?<= we )|(?<= got )|(?<= then ))(?P<x>slid|slipped|popped|dropped|snapped|worked|set|stuck|screwed)(?= (?:the |all the |all |my |in the )?(?:{_COUNT} )?(?:turning )?vanes in(?![\w'])(?! (?:the|my) (?:box|truck|van|shop)))", (("x", "put"),)),

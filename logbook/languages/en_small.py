@@ -104,6 +104,7 @@ ENGLISH_SMALL = Small(
     is_in=frozenset(("is in", "it's in", "was in", "are in", "sits in", "went in", "goes in", "'s in")),
     close_to=frozenset("next close adjacent right up".split()),
     part_names=frozenset("branch main trunk heel throat cheek cheeks top bottom front inlet outlet lid".split()),
+    trimmed_parts=frozenset("male female flap top bottom heel throat".split()),
     kept=frozenset("above over under underneath below behind outside inside beside near by beneath".split()),
     led=frozenset("in at on to up down across".split()),
     mends=frozenset(("patch",)),

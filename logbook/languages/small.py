@@ -99,6 +99,7 @@ class Small:
     is_in: frozenset[str] = frozenset()  # before a place: a piece is there
     close_to: frozenset[str] = frozenset()  # before "to" and a place: beside it, and not in it
     part_names: frozenset[str] = frozenset()  # the parts of a piece that have names of their own
+    trimmed_parts: frozenset[str] = frozenset()  # of these, what is trimmed by itself
     kept: frozenset[str] = frozenset()  # before a place, and part of it
     led: frozenset[str] = frozenset()  # before a place, and no part of it
     mends: frozenset[str] = frozenset()  # to mend, as it is said of what is still to be done: "patch"

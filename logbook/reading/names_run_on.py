@@ -18,7 +18,7 @@ def names_here(spot: Spot, twice: frozenset[int]) -> bool:
     again = spot.value in twice
     if spot.value in _TURNS and not _one_of_two(spot, again) or spot.value <= COUNTS_UP_TO and not again:
         return False
-    return _heads(spot, again) or _turned_to(spot) or _that_is(spot) or _off_the_lift(spot) or _one_of_two(spot, again) or _measured_behind(spot) or _behind_its_kind(spot) or _minded(spot) or _with_its_spacing(spot)
+    return not _anothers(spot) and (_heads(spot, again) or _turned_to(spot) or _that_is(spot) or _off_the_lift(spot) or _one_of_two(spot, again) or _measured_behind(spot) or _behind_its_kind(spot) or _minded(spot) or _with_its_spacing(spot))
 
 
 def may_run_on(spot: Spot) -> bool:
@@ -33,6 +33,15 @@ def may_run_on(spot: Spot) -> bool:
     if spot.before() in words.acts and spot.last in spot.starts and spot.large:
         return words.counted.isdisjoint(one.low for one in spot.found[spot.last : spot.last + 5])
     return spot.value > _TOO_MANY and spot.before() in words.other_kinds and behind in words.things
+
+
+def _anothers(spot: Spot) -> bool:
+    """ "That's 18 and Danny built it": what somebody else did is told right behind."""
+    words, k = spot.words, spot.last
+    while k < len(spot.found) and (spot.found[k].low in words.joins or spot.found[k].low in words.points):
+        k += 1
+    said = [one.low for one in spot.found[k : k + 3]]
+    return len(said) == 3 and spot.found[k].sort == "word" and said[0] not in words.people | words.us | words.told_of and said[1] in words.did | words.took and said[2] in words.pronouns
 
 
 def _opens_clause(spot: Spot) -> bool:

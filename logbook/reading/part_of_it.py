@@ -20,6 +20,7 @@ _OVER = ("", "COMMA", "STOP", "QUERY", "AND", "BUT")
 _TELLS_ON = (*_ACTS, *_PARTS, "OTHER_SIDE", "ONE_SIDE", "SIDES_ALL", "ALL", "BOTH", "EXCEPT", "ALL_BUT", "OTHER", "PARTLY", "IT")  # what goes on about the parts, in a sentence behind
 _NEAR = 24  # items
 _SIGNS = ("COMMA", "STOP", "QUERY", "BUT")
+_FOURTH = frozenset(("4th", "3rd"))
 _IS = ("is", "are", "was", "were", "got", "gets")
 
 
@@ -38,23 +39,37 @@ def _one_of_two(row: Row, claims: list[Claim]) -> list[Claim]:
         left = [c for c in claims if c.name == name and c.value is False and not c.pending and not c.part]
         if not done or not left:
             continue
+        counted = any(c.name == f"sides_{name}" and c.value < 4 for c in claims)  # "taped three sides, the fourth has no tape"
         on = [parts for c in done if (parts := _named_parts(row, c))]
-        claims = [replace(c, part="side") if c in left and (parts := _named_parts(row, c)) and any(parts.isdisjoint(others) for others in on) and not any(parts & others for others in on) else c for c in claims]
+        claims = [replace(c, part="side") if c in left and counted and _names_a_side(row, c) or c in left and (parts := _named_parts(row, c)) and any(parts.isdisjoint(others) for others in on) and not any(parts & others for others in on) else c for c in claims]
     return claims
 
 
 def _named_parts(row: Row, one: Claim) -> set[str]:
     """The parts of a piece that are named in the words around a claim, up to the next sign; where none is, in its sentence before it."""
+    trimmed = one.name == "trimmed"
+    first, last = _around(row, one, (*_SIGNS, "AND") if trimmed else _SIGNS)
+    return _parts_in(row, first, last, trimmed) or _parts_in(row, row.sentence_start(one.first), last, trimmed)
+
+
+def _around(row: Row, one: Claim, signs: tuple[str, ...]) -> tuple[int, int]:
+    """The items around a claim, up to the next of these on either side."""
     first, last = one.first, one.last
-    while first > 0 and row.items[first - 1].concept not in _SIGNS:
+    while first > 0 and row.items[first - 1].concept not in signs:
         first -= 1
-    while last < len(row.items) and row.items[last].concept not in _SIGNS:
+    while last < len(row.items) and row.items[last].concept not in signs:
         last += 1
-    return _parts_in(row, first, last) or _parts_in(row, row.sentence_start(one.first), last)
+    return first, last
 
 
-def _parts_in(row: Row, first: int, last: int) -> set[str]:
-    return set(plain(row.words(first, last)).replace("'", " ").split()) & words_of("small.part_names")
+def _names_a_side(row: Row, one: Claim) -> bool:
+    """Whether a side is named beside a claim."""
+    first, last = _around(row, one, (*_SIGNS, "AND"))
+    return any(row.items[at].concept in ("SIDE", "BACK", "OTHER_SIDE", "ONE_SIDE") or row.words(at, at + 1).lower() in words_of("small.ordinals") | _FOURTH for at in range(first, last))
+
+
+def _parts_in(row: Row, first: int, last: int, trimmed: bool) -> set[str]:
+    return set(plain(row.words(first, last)).replace("'", " ").split()) & words_of("small.trimmed_parts" if trimmed else "small.part_names")
 
 
 def _as_told(row: Row, one: Claim) -> Claim:
