@@ -98,3 +98,5 @@ class BareNames:
     minds: frozenset[str] = _NONE  # before "on": "I messed up on 38"
     us: frozenset[str] = _NONE  # "71 me and Joe taped"
     in_turn: frozenset[str] = _NONE  # "next is 93", "the other one 85"
+    that: frozenset[str] = _NONE
+    thats: frozenset[str] = _NONE  # with its verb, as one word

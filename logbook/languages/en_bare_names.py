@@ -100,4 +100,6 @@ ENGLISH_BARE_NAMES = BareNames(
     minds=_w("thinking thought up wrong mistaken sorry stuck worried stopped"),
     us=_w("me us"),
     in_turn=_w("next other last first second third"),
+    that=_w("that this which"),
+    thats=_w("thats"),
 )  # fmt: skip

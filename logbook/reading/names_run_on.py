@@ -26,6 +26,8 @@ def may_run_on(spot: Spot) -> bool:
     words, behind = spot.words, spot.behind()
     if spot.before() in words.places_numbered or not (spot.at == 0 or spot.found[spot.at].gap):
         return False
+    if behind == "&" or spot.before() == "&":
+        return spot.large
     if behind in words.one_thing:
         return spot.behind(1) in words.is_ | words.has | words.barely | words.denials
     if behind in words.has and spot.behind(1) in words.at or behind in words.texted or behind in words.us or behind in words.told_of:
@@ -78,7 +80,7 @@ def _heads(spot: Spot, again: bool) -> bool:
     if not _opens_note(spot) or not spot.large:
         return False
     if behind in words.joins:
-        return (ahead in words.people or ahead in words.told_of or ahead in words.points and spot.behind(2) in words.ones or ahead == "that" and spot.behind(2) in words.ones) and spot.trade_behind()
+        return (ahead in words.people or ahead in words.told_of or ahead in words.points and spot.behind(2) in words.ones or ahead in words.that and spot.behind(2) in words.ones) and spot.trade_behind()
     if behind in words.spots or behind in words.inside:
         return ahead in words.points and spot.behind(2) not in words.shares and spot.trade_behind()
     if behind in words.points:
@@ -100,7 +102,7 @@ def _turned_to(spot: Spot) -> bool:
         return False
     if spot.before(2) in words.onward and spot.before(3) in words.going:
         return not any(one.low in words.spaced for one in spot.found[max(0, spot.at - _BACK) : spot.at])
-    return spot.before(2) in words.going and spot.before(3) in words.people and spot.behind() in words.joins and (spot.behind(1) in words.people or spot.behind(1) in ("it", "that", "this", "there") or spot.behind(1) in words.acts)
+    return spot.before(2) in words.going and spot.before(3) in words.people and spot.behind() in words.joins and (spot.behind(1) in words.people or spot.behind(1) in words.told_of | words.that or spot.behind(1) in words.acts)
 
 
 def _that_is(spot: Spot) -> bool:
@@ -108,9 +110,9 @@ def _that_is(spot: Spot) -> bool:
     words = spot.words
     if spot.before() in words.ones and spot.before(2) in words.in_turn or spot.before() in words.is_ and (spot.before(2) in words.in_turn or spot.before(2) in words.ones and spot.before(3) in words.in_turn):
         return spot.large and spot.behind() not in words.measuring and spot.trade_behind()
-    if spot.before() not in words.is_ or spot.before(2) not in ("that", "which"):
+    if spot.before() not in words.thats and (spot.before() not in words.is_ or spot.before(2) not in words.that):
         return False
-    before = [one.low for one in spot.found[max(0, spot.at - _BACK) : spot.at - 2]]
+    before = [one.low for one in spot.found[max(0, spot.at - _BACK) : spot.at - 1]]
     return any(one in words.points and any(other in words.ones or other in words.kinds for other in before[k + 1 : k + 4]) for k, one in enumerate(before)) and words.measuring.isdisjoint(before)
 
 
