@@ -44,7 +44,7 @@ SPANISH_ACTS = ActWords(
         r"|^(?:(?:se|me|nos|todo|ya|todavia|aun|asi) )*(?:queda|quedo|esta|sigue|se queda) pendiente$|\b(?:el resto|lo demas|lo otro|el otro lado|la otra (?:mitad|parte|punta|esquina)|un detalle|unos detalles|detallar\w*|el acabado)\b"
     ),
     over=r"\bfalt(?:aba|aban|o|aron)\b.*(?:,| y| pero)+ (?:(?:ya|luego|despues|ahorita|al final|hoy|por fin|se|l[oa]s?|le) )+(?:quedo|quedaron|esta|estan|hice|hicimos|termine|arregle|complete|puse|cerre|acabe|corregi)\b",
-    ran_out=r"(?:(?:y|pero|porque|pues|luego) )*(?:ya )?(?:(?:se (?:me |nos )?(?:acabo|termino) (?:la |el |todo el )?(?:cinta|teip|tape|rollo)(?: de cinta)?)|(?:me|nos) (?:quede|quedamos|acabe) sin (?:cinta|teip|tape)|no (?:me |nos )?alcanzo (?:la |el )?(?:cinta|teip|tape))(?: (?:ahi|hoy|para este|para esta|ya|en ese|a media|por hoy))*",
+    ran_out=r"(?:(?:y|pero|porque|pues|luego) )*(?:ya )?(?:(?:se (?:me |nos |les? )?(?:acabo|termino) (?:la |el |todo el )?(?:cinta|teip|tape|rollo)(?: de cinta)?)|(?:me|nos) (?:quede|quedamos|acabe) sin (?:cinta|teip|tape)|no (?:me |nos )?alcanzo (?:la |el )?(?:cinta|teip|tape))(?: (?:ahi|hoy|para este|para esta|ya|en ese|a media|por hoy))*",
     fetched=r"\b(?:traje|trajeron|fui|fuimos|consegui|saque|agarre|preste|prestaron|otr[oa]|mas|nuev[oa]|abri|segui|seguimos)\b",
     of_any_plan=True,
     of_all=r"de(?: l[oa]s)?",

@@ -19,7 +19,7 @@ TOLD = (
     Plainer((" se ",), rf"(?:{TAPE}) (?:ya |ahi |me )?se (?P<x>bota|boto|zafa|zafo|pela|pelo|abrio|abre|descarapelo|desprende|desprendio){STOP}", (("x", "despega"),)),
     Plainer(("abrio la cinta", "abrio el teip", "abrio el tape", "boto la cinta", "boto el teip", "boto el tape", "zafo la cinta", "zafo el teip", "zafo el tape", "pelo la cinta", "pelo el teip"), rf"se le (?P<x>abrio|boto|zafo|pelo) (?:la|el) {TAPE}\b", (("x", "despego"),)),
     # --- it ran out on one side, and so it stayed
-    Plainer(("se me acabo", "se acabo", "se me termino", "se nos acabo"), rf"{TAPE}\b[^.;]*?(?:en|por|de) (?:la|el|un|una) (?:cara|lado|costado|orilla|costura|junta|parte)(?: de \w+)? (?P<x>se (?:me |nos )?(?:acabo|termino))(?= *(?:$|[,;.]| y\b))", (("x", "no lleva cinta"),)),
+    Plainer(("se me acabo", "se acabo", "se me termino", "se nos acabo"), rf"{TAPE}\b[^.;]*?(?:en|por|de) (?:la|el|un|una) (?:cara|lado|costado|orilla|costura|junta|parte)(?: de \w+)? (?P<x>se (?:me |nos |les? )?(?:acabo|termino))(?= *(?:$|[,;.]| y\b))", (("x", "no lleva cinta"),)),
     # --- the same, less one thing
     Plainer(("lo mismo menos", "igual menos", "lo mismo pero menos", "igual excepto", "lo mismo excepto", "igual salvo", "lo mismo salvo", "mismo, menos", "igual, menos"), rf"(?:lo mismo|igual)(?P<x>,? (?:pero )?(?:menos|excepto|salvo) )(?={_ART}{_THING}\b)", (("x", " pero sin "),)),
     # --- "sin vanes. Ah, sí le puse"; "con vanes. Ah no, ese es el 75, el 74 no lleva"

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from logbook.languages.language import Turns
 
+_NOT_CLOSED = "".join(f"(?<!{no} )" for no in ("no", "ni", "nunca", "tampoco", "jamás", "sin que", "no se", "no me", "no le"))  # "un hueco en la junta y no lo cerré"
 _SOME = r"(?:(?:nomas |solo |como |solamente |nada mas )?(?:un|una|uno|dos|tres|cuatro|cinco|un par|unos?|unas|unos cuantos|unas cuantas|algunos|algunas|varios|varias|la mitad|un pedazo|un pedacito|un cacho|un cachito|un tramo|otro|otra|el ultimo|la ultima|los ultimos|las ultimas|el resto|la mayoria|los demas|las demas|los otros|las otras)(?: de (?:ellos|ellas|los|las))?)"
 _SPOT = (
     r"(?:esquinas?|esquinitas?|orillas?|puntas?|lados?|partes?|caras?|costados?|pedazos?|pedacitos?|cachos?|cachitos?|tramos?|juntas?|costuras?|uniones|union|arriba|abajo|atras|adelante|enfrente|izquierda|derecha|izquierdo|derecho|"
@@ -70,7 +71,7 @@ SPANISH_TURNS = Turns(
     ran_short=(
         r"(?:ya casi )?(?:todavia )?(?:le |me |nos )?falt(?:a|o|an|aron) (?:nomas |solo |nada mas )?(?:la|el|las|los)(?: ultim[oa]s?| otr[oa]s?| pura| mer[oa])? (?:esquinas?|orillas?|puntas?|lados?|partes?|juntas?|costuras?|pedazos?|pedacitos?|tramos?|de (?:arriba|abajo|atras))(?: de (?:atras|arriba|abajo|la izquierda|la derecha|un lado))?$",
         r"(?:todavia )?(?:le |me |nos )?falt(?:a|o|an|aron) (?:como )?(?:un|una|dos|tres|medio|media|unas|unos)(?: pedacito| pedazo| cachito)?(?: pedazo| pedacito| cacho| cachito| lado| esquina| orilla| tramo| parte| pulgada| pulgadas| pie| pies)(?: de atras| de arriba| de abajo| nomas)?$",
-        r"se (?:me |nos )?(?:acabo|termino|acabaron|terminaron)(?: (?:la|el|las)(?: \w+)?)? (?:antes|a la mitad|a medio|en|por|llegando|como|faltando)\b",
+        r"se (?:me |nos |les? )?(?:acabo|termino|acabaron|terminaron)(?: (?:la|el|las)(?: \w+)?)? (?:antes|a la mitad|a medio|en|por|llegando|como|faltando)\b",
         r"no (?:me |nos )?alcanzo(?: la cinta| el teip| la)? (?:para|en|a|por)\b",
     ),
     extents=(
@@ -82,7 +83,7 @@ SPANISH_TURNS = Turns(
         r"(?:de )?mientras|provisional(?:mente)?|nomas (?:para|pa) que (?:aguante|agarre|no se caiga)|por mientras|temporal(?:mente)?|(?:y )?(?:lo demas|el resto|las demas|los demas|las otras|los otros|otras|otros) no\b|(?:aqui y alla|en partes|a ratos)",
     ),
     sides_only=(r"(?:nomas |solo |solamente )?(?:de|por|en) (?:solo |nomas )?(?:un|una|dos|tres) (?:lados?|caras?)",),
-    closes=(r"(?<!as[ií] )(?:lo|la|le) (?:cerr[eé]|apret[eé]|junt[eé]|pegu[eé]|empuj[eé]|sell[eé]|tap[eé](?! con (?:la |pura |una )?(?:cinta|teip|tape))|rellen[eé])(?: bien| todo)?|(?:ya|asi|luego|con eso|y) (?:si )?(?:me |se )?(?:cerr[oó]|junt[oó]|peg[oó] bien|sell[oó]|quedó? (?:bien )?(?:justo|justa|cerrad[oa]|apretad[oa]))\b|(?:lo|la) (?:volv[ií] a (?:cerrar|juntar|apretar))|ya (?:esta |quedo )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa])",),
+    closes=(_NOT_CLOSED + r"(?:(?<!as[ií] )(?:lo|la|le) (?:cerr[eé]|apret[eé]|junt[eé]|pegu[eé]|empuj[eé]|sell[eé]|tap[eé](?! con (?:la |pura |una )?(?:cinta|teip|tape))|rellen[eé])(?: bien| todo)?|(?:ya|as[ií]|luego|con eso|y) (?:s[ií] )?(?:me |se )?(?:cerr[oó]|junt[oó]|peg[oó] bien|sell[oó]|quedó? (?:bien )?(?:justo|justa|cerrad[oa]|apretad[oa]))\b|(?:lo|la) (?:volv[ií] a (?:cerrar|juntar|apretar))|ya (?:est[aá] |qued[oó] )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa]))",),
     fractions=(
         r"(?<!pulgada y )(?<!pulgadas y )(?<!un[oa] y )(?<!dos y )(?<!tres y )(?<!cuatro y )(?<!\d y )(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|casi todo|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
     ),

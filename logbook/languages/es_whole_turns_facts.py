@@ -35,7 +35,7 @@ _STUFF = (
 )
 
 # "se me acabó el teip y así se quedó": the stuff was at an end, and that was that
-_AT_AN_END = r"(?:se (?:me |nos )?(?:acabo|acabaron|termino|terminaron)|(?:me|nos) (?:quede|quedamos) sin|(?:ya )?no (?:me |nos )?(?:hubo|habia|hay|alcanzo|alcanzaron|llego|llegaron|quedaba|quedaban))"
+_AT_AN_END = r"(?:se (?:me |nos |les? )?(?:acabo|acabaron|termino|terminaron)|(?:me|nos) (?:quede|quedamos) sin|(?:ya )?no (?:me |nos )?(?:hubo|habia|hay|alcanzo|alcanzaron|llego|llegaron|quedaba|quedaban))"
 _LEFT_AT_THAT = r"(?:,| y| asi que| pues| entonces)+ (?:pues |ya |nomas |ni modo,? )*(?:asi|ahi|hasta ahi|asi nomas|asi mero) (?:nomas |mero |pues )*(?:se |lo |la |le |me )*(?:quedo|quede|deje|dejamos|va|fue|cerre|cerramos|colgue|colgamos|subi|subimos|monte|entregue|esta)\b"
 _NOTHING_DONE = r"(?:hecho|armado|empezado|tocado|terminado|avanzado|engrapado|encintado)"
 
@@ -71,7 +71,7 @@ FACTS: tuple[Turn, ...] = (
     # nothing but staples
     Turn(r"\bpur[oa]s? ", r"\b(?:(?:se )?quedo|quedaron|se fue|va|deje|esta|anda) (?:asi )?(?:nomas |solo |a |con |en )*(?:las |la )?pur[oa]s? (?:grapas?|staples?)(?= *(?:$|[,;:.]| nomas| y ya| y el| y la))|\b(?:con|en) (?:las |la )?pur[oa]s? (?:grapas?|staples?) (?:se )?(?:quedo|va|fue|deje|esta)", (("taped", False), ("stapled", True)), unless=r"\bno "),
     # the roll ran out, and no other came
-    Turn(r"\brollo\b", r"\brollo(?: de (?:cinta|tape|teip))? (?:ya )?se (?:me |nos )?(?:acabo|termino)\b(?: (?:a (?:media|la mitad)(?: (?:de la )?\w+)?|antes|en la \w+|llegando \w+|faltando \w+ \w+|ahi|y ya))*", (("taped", False),), beside=r"^(?!.*\b(?:otro rollo|traje (?:otro|mas)|fui por (?:otro|mas)|abri otro|con otro|termine con|cambie|use otro|puse otro|uno nuevo))", unless=r"\bno se\b"),
+    Turn(r"\brollo\b", r"\brollo(?: de (?:cinta|tape|teip))? (?:ya )?se (?:me |nos |les? )?(?:acabo|termino)\b(?: (?:a (?:media|la mitad)(?: (?:de la )?\w+)?|antes|en la \w+|llegando \w+|faltando \w+ \w+|ahi|y ya))*", (("taped", False),), beside=r"^(?!.*\b(?:otro rollo|traje (?:otro|mas)|fui por (?:otro|mas)|abri otro|con otro|termine con|cambie|use otro|puse otro|uno nuevo))", unless=r"\bno se\b"),
     # bare joints
     Turn(r"\b(?:pelon|pelad|encuerad|desnud|descubiert|sin nada|destapad|sin tapar|sin cinta)", r"\b(?:juntas?|costuras?|uniones|union|esquinas?)(?: de \w+(?: \w+)?)? (?:se )?(?:me )?(?:quedo|quedaron|va|van|esta|estan|se fue|anda|sigue|la deje|las deje) (?:asi |toda |todas |todavia )*(?:destapad[oa]s?|sin tapar|sin cinta|pelon\w*|pelad[oa]s?|encuerad[oa]s?|desnud[oa]s?|sin nada(?: encima)?|descubiert[oa]s?)", (("taped", False),), unless=r"\bno (?:va|quedo|esta)"),
     # three of them, and the fourth as it was

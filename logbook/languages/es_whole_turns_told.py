@@ -9,7 +9,7 @@ from logbook.languages.turns_of_words import Turn
 
 _TAPE = r"(?:cinta|tape|teip|rollo|foil)"
 _STAPLES = r"(?:grapas|staples)"
-_RAN_OUT = r"se (?:me |nos )?(?:acab|termin)(?:o|aron) (?:ya )?(?:la |el |las |los )?"
+_RAN_OUT = r"se (?:me |nos |les? )?(?:acab|termin)(?:o|aron) (?:ya )?(?:la |el |las |los )?"
 _HALFWAY = r"(?:a (?:la )?(?:mitad|media|medio|medias)|en medio|por la mitad)\b"
 _WENT_ON = r"\b(?:fui|fuimos|traje|trajeron|consegui|conseguimos|otro rollo|otra caja|mas cinta|mas grapas|segui|seguimos|complet\w+|termine|terminamos|acabe|acabamos)\b"
 _THE_REST = r"(?:la otra (?:mitad|parte|punta)|el otro (?:pedazo|tramo|extremo|lado)|lo demas|el resto|de ahi (?:para|en) adelante)"
@@ -23,7 +23,7 @@ _DEGREES = r"(?P<m>(?:\d{2,3}|(?:ciento?|doscientos|trescientos|cuatrocientos)(?
 TOLD_SO: tuple[Turn, ...] = (
     # "se acabaron las grapas a medio camino", "a media recta se me terminó el rollo"
     *(
-        Turn(r"\bse (?:me |nos )?(?:acab|termin)", rf"\b{_RAN_OUT}{stuff}(?: \w+)? {_HALFWAY}|{_HALFWAY}(?: \w+){{0,4}} {_RAN_OUT}{stuff}\b", ((fact, False),), unless=_WENT_ON)
+        Turn(r"\bse (?:me |nos |les? )?(?:acab|termin)", rf"\b{_RAN_OUT}{stuff}(?: \w+)? {_HALFWAY}|{_HALFWAY}(?: \w+){{0,4}} {_RAN_OUT}{stuff}\b", ((fact, False),), unless=_WENT_ON)
         for fact, stuff in (("taped", _TAPE), ("stapled", _STAPLES))
     ),
     # "encinté tres costuras y para la cuarta no me alcanzó el rollo"
@@ -45,6 +45,6 @@ TOLD_SO: tuple[Turn, ...] = (
 # screws that hold by their heads alone
 NO_WASHER = (
     r"(?:sin|no (?:hay|habia|hubo|lleva|llevan|tiene|tienen|trae|traen|(?:le|les) (?:puse|pusimos|meti)|traia|tenia)(?: ni)?|ni) (?:una? |una sola |ninguna |nada de |las |sus )*(?:rondanas?|arandelas?|roldanas?)\b",
-    r"(?:se (?:me |nos )?(?:acabaron|terminaron)|(?:le |les )?faltan|(?:le )?faltaron|me quede sin) (?:todas )?(?:las )?(?:rondanas|arandelas|roldanas)\b",
+    r"(?:se (?:me |nos |les? )?(?:acabaron|terminaron)|(?:le |les )?faltan|(?:le )?faltaron|me quede sin) (?:todas )?(?:las )?(?:rondanas|arandelas|roldanas)\b",
 )
 NO_WASHER_SIZE = Fraction(0)

@@ -8,7 +8,9 @@ from __future__ import annotations
 
 import re
 
+from logbook.languages.language import Language
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import words_of
 
 _ONE = re.compile(r"(?:^|[^\w])(?:(?:la|el|al|del)(?: número| numero)?|(?:la|el|al) (?:ducto|conducto|pieza))$")
 _SEVERAL = re.compile(r"(?:^|[^\w])(?:las|los)$")
@@ -17,10 +19,16 @@ _AWAY = re.compile(
     r"\b(?:junto|lado|arriba|debajo|abajo|encima|después|despues|antes|cerca|atrás|atras|adelante|frente|enfrente|como|hasta|entre|contra|hacia|rumbo|viene|sigue|siguen|mañana|mismo|misma|igual|piso|cuarto|nivel|pegad[oa]|iba"
     r"|(?:más|mas|menos|mejor|peor|tan) \w+ que|necesito|dame|pásame|pasame|tráeme|traeme|falta|faltan|van)(?: (?:a|de|con|que))? (?:la|el)$|\b(?:junto|lado|arriba|debajo|abajo|encima|después|despues|antes|cerca|atrás|atras|adelante|enfrente)(?: a| de)?(?:l| el| la)$"
 )
+# a part of the piece: "un lado de la 125", "la parte de atrás de la 125"; "al lado de la 125" and "atrás de la 125" are beside it
+_PART_OF_IT = re.compile(
+    r"\b(?:(?:un|un solo|ning[uú]n|cada|tercer|[uú]ltimo|(?<!al )(?<!del )(?<!por el )(?<!para el )otro) lado"
+    r"|(?:lado|parte|cara|orilla|esquina|junta|costado|costura|uni[oó]n|tapa|punta|boca|extremo|panel|mitad|pared|filo|canto|lomo)s? (?:de (?:hasta )?|para |hacia |pa )?(?:arriba|abajo|atr[aá]s|adelante|enfrente|encima|debajo|afuera|adentro)) de(?:l| la| el)$"
+)
 _MONTHS = "enero febrero marzo abril mayo junio julio agosto septiembre octubre noviembre diciembre".split()
 _BEHIND = "(?!BY|LONG|WIDE|HIGH|APART|BOARD|EI|COUNTED|COUNT|DEGREE|SIGN|DASH|PIECE_COUNT|(?<=AND) OF)"
 _TURNS = (90, 45, 30, 60)
 _CLASSES = (475, 800, 1400)  # of the board, never of a piece beside it
+_LEAST_NAMED = 10  # up to it a word counts more often than it names
 _LARGEST_GAUGE = 30  # numbers of screws and of wire: "tornillos del diez"
 _FARTHEST = 12  # inches that staples could be told to be apart: "engrapada al dos"
 _SPACED = ("STAPLES", "STAPLED", "EVERY", "SCREWS", "WASHERS")
@@ -29,6 +37,15 @@ _SPACED = ("STAPLES", "STAPLED", "EVERY", "SCREWS", "WASHERS")
 def pointed_at(row: Row, taken: set[int]) -> list[tuple[int, int]]:
     """(first, last) items of numbers that a singular article points at, in the order they are said."""
     return [match.span("m") for match in row.find(f"(?P<m>MARKED|NUM) {_BEHIND}") if match.start("m") not in taken and _is_pointed(row, match.start("m"))]
+
+
+def counted(row: Row, language: Language) -> set[int]:
+    """ "Hice dos, la 60 y la 61", "terminé cuatro": a small number in words, with no article and no kind behind what he made, is how many."""
+    at = next((k for k, item in enumerate(row.items[:5]) if item.concept == "NUM"), None) if language.code == "es" else None
+    if not at or any(item.concept not in ("FILLER", "I", "NOW", "COMMA") for item in row.items[:at]) or row.items[at].value.digits or not 2 <= row.items[at].value.value <= _LEAST_NAMED:
+        return set()
+    ends = at + 1 == len(row.items) or row.items[at + 1].concept in ("COMMA", "STOP", "AND", "FILLER")
+    return {at} if ends and not words_of("small.made").isdisjoint(row.words(at - 1, at).lower().split()) and _ONE.search(row.text[: row.items[at].start].lower().rstrip()) is None else set()
 
 
 def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
@@ -84,7 +101,7 @@ def _is_pointed(row: Row, at: int) -> bool:
     item = row.items[at]
     before = row.text[: item.start].lower().rstrip()
     article = _ONE.search(before)
-    if article is None or _AWAY.search(before) is not None:
+    if article is None or _AWAY.search(before) is not None and _PART_OF_IT.search(before) is None:
         return False
     if item.concept == "MARKED":
         return True

@@ -37,7 +37,7 @@ def parted(row: Row, language: Language) -> list[tuple[int, frozenset[str]]]:
             here = set()
         here |= named
         seen |= named
-    return found if len(found) > 1 and not _leans(row) and not points_back(row) else []
+    return found if len(found) > 1 and not _leans(row) and not points_back(row, language) else []
 
 
 def _sentences(row: Row):

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from logbook.languages.language import Language
 from logbook.reading.grammar import Row
+from logbook.reading.kind_gone_to import gone_to
 from logbook.reading.mention import Mention
 
 _LEADS = frozenset("DET THIS FILLER AND BUT COMMA STOP QUERY NOW SO ALSO".split())
@@ -13,13 +15,13 @@ _ACTS = ("STAPLED", "TAPED", "RUBBED")
 _NUMBERED = frozenset("NUM MARKED NUMBER FITTING LETTER".split())
 
 
-def pointing_back(row: Row, named: list[Mention]) -> list[Mention]:
+def pointing_back(row: Row, named: list[Mention], language: Language) -> list[Mention]:
     """The pieces, a kind alone with the number of the one piece that it can be; one that was not yet found put where it stands."""
     if len(named) < 2 or all(one.mark is None for one in named):
         return named
     done: list[Mention] = []
     places = {one.kind_at[0]: one for one in named if one.kind_at is not None}
-    for first, at in [*((at, at) for at in _kinds_alone(row)), *_worked_on(row)]:
+    for first, at in gone_to(row) if language.code == "es" else [*((at, at) for at in _kinds_alone(row)), *_worked_on(row)]:
         one = places.get(at)
         if one is not None and (one.mark is not None or one.batch or one.another):
             continue
@@ -34,12 +36,12 @@ def pointing_back(row: Row, named: list[Mention]) -> list[Mention]:
     return sorted([one for one in named if one.kind_at not in ours] + done, key=lambda one: one.first)
 
 
-def points_back(row: Row) -> bool:
+def points_back(row: Row, language: Language) -> bool:
     """Whether a sentence goes back, by its kind alone, to a piece that was named before another."""
     heads = [(at, row.items[at].value) for at in range(len(row.items) - 1) if row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _NUMBERED]
     if len({kind for _, kind in heads}) < 2:
         return False
-    for at in _kinds_alone(row):
+    for at in [at for _, at in gone_to(row)] if language.code == "es" else _kinds_alone(row):
         before = [kind for head, kind in heads if head < at]
         if row.items[at].value in before[:-1] and before[-1] != row.items[at].value:
             return True

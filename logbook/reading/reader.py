@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, read_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, article_marks, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, read_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.as_meant import as_meant
 from logbook.reading.by_now import by_now
 from logbook.reading.came_off import undoings
@@ -140,6 +140,8 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     headed = headed.blanked({at for at in in_turns_at if items[at].concept == "NUM" or items[at].concept.startswith("K_")})
 
     taken: set[int] = set()
+    taken |= (how_many := article_marks.counted(headed, language))
+    headed = headed.blanked(how_many)
     copied = copies(headed, taken, language)
     claims: list[Claim] = [*answered, *first.claims, *wanted.claims, *away.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in undone_at), *turned.but_not(row, not_own, cut), *contrasts.so_is(own, cut, language), *turned.not_after_all(own), *short, *tabs.tabs_said(row, own.blanked(short_at), cut_up, left.blank | left.plans, language), *turned_to]
     claims += in_turns
@@ -204,7 +206,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
         return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told, not_own, language))
     named = named_by_others(row, named, claims, taken, language)
     named = with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
-    named = pointing_back(row, named)
+    named = pointing_back(row, named, language)
     named = going_back.told_of_before(row, answers.asked_of(row, replies, named, language), language)
     if not any(m.kind is not None or m.mark is not None or m.batch for m in named) and not any(item.concept in ("LEAK_TEST", "CFM") for item in items):
         claims = signed(row, cut, claims)
