@@ -11,6 +11,7 @@ _DAY = (
     r"(?:tomorrow|tonight|later(?: on)?|this (?:afternoon|evening|weekend)|the (?:weekend|morning|afternoon)|in the (?:morning|afternoon)|first thing|next (?:week|shift|trip|visit|\w+day)|(?:on )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|after (?:lunch|break)"
     r"|(?:by|before|at|around) (?:noon|lunch|quitting time|tonight|the end of the day|\w+day))"
 )
+_WILL = r"gonna|going to|'ll|will|have to|need to|got to|gotta|want to|wanna|plan to|planning to|hope to|hoping to|intend to|like to|should|can|looking to|fixing to"
 _DONE_FIRST = r"(?:stapl|tap(?:e|ed|ing)\b|rubb|dry\b|dried|clean|wip|seat|everything|it's (?:all )?(?:square|tight|together)|joint|seam)"
 # "once Pete is back": what is awaited is told in the present, and is no work on the piece: "the tape goes on once it's stapled" is how it is always done
 _FIRST = rf"(?:once|when|whenever|as soon as|soon as|until|till) (?!i (?:was|got|went|came)\b)(?=(?:the |my |our |his |some |a )?[\w']+(?: [\w-]+)? ?(?:is|are|'s|'re|has|have|gets?|comes?|brings?|shows?|moves?|frees?|opens?|returns?|finds?|arrives?|lets?|warms?|quits?|stops?|leaves?|clears?|fixes|[\w-]+s up)\b)(?![^.;,]*\b{_DONE_FIRST})"
@@ -32,6 +33,10 @@ ENGLISH_ACTS_TO_COME = replace(
         rf"{_NAMED}{_STAYS} (?:for )?(?:\w+'s|his|hers?|theirs?|yours|mine|the (?:kid|apprentice|helper|next shift|night crew|other crew|next crew)'?s?)(?: (?:job|turn|task|work|problem|baby))? (?:to do\b|{_DAY}\b)",
         rf"{_PUTS_OFF} {_NAMED} (?:off |back |over )?(?:until|till|for|to) {_THEN}",
         rf"{_PUTS_OFF} (?:off|back) {_NAMED} (?:until|till|for|to) {_THEN}",
+    ),
+    unfinished=(
+        *ENGLISH_ACTS_TAPING.unfinished,
+        rf"(?:(?:and|but|so|then|i guess|i think|[#\d]+) )*(?:(?:i|we)(?:'m|'re|'d| am| are)?(?: still| just| probably)*)? ?(?:(?:{_WILL})(?: still| just| probably| maybe| try to)* (?:(?:come|go) back and )?(?:(?:finish|wrap|button|close|complete)|be (?:done|finished|through)(?: with)?)|(?:finishing|wrapping|buttoning|closing|completing)\b)(?: (?:it|this|that|this one|that one|her))?(?: (?:up|off|out|in))?,? (?:first thing |sometime |right |early |maybe |probably |either )*{_THEN}",
     ),
     piece_waits=r"(?:(?:still|just|though|now|then)? ?(?:has to|have to|had to|will have to|'ll have to|is gonna have to|'s gonna have to|needs to|must|gets to) wait\b|waits (?:on|for|until|till)\b)",
     partly=(

@@ -53,6 +53,7 @@ _AHEAD = rf"(?:(?:starting|beginning|come|from|for|on|by|as of|early|late|someti
 _WE = r"(?:i|we|you|they|you guys|the \w+|everybody)"
 _STARTS = r"(?:start|starts|switch|switches|move|moves|go|goes|change|changes|get|gets|do|does|build|builds|begin|begins|make|makes|hit|hits|use|uses|run|runs|finish|finishes|need|needs|want|wants|tackle|knock out|jump|head|hang|tie|close|reach|come|comes)"
 _BEGINS = rf"(?:{_WE}(?:'re|'m| are| is| am)(?! (?:not )?(?:done|stapled|taped|finished|good|in|up|hung))(?: all| only| just| probably| gonna be| going to be| supposed to be| back)* (?:(?!nothing|anything)\w+ing|on|off|at|in|over|up|down|straights|elbows|supposed|due|set|back)\b|{_WE} {_STARTS}\b)"
+_FINISHES = r"(?:i|we)(?:'re|'m| are| am)? (?:(?:going to|gonna) )?(?:just |probably |only )*(?:finish|wrap|button|clos|complet)(?:e|ing)?(?: (?:it|this|that|this one|that one|her))?(?: (?:up|off|out|in))?(?: (?:first thing|sometime|right))* (?:tomorrow|tonight|on |come |by |this |next |mon|tues|wednes|thurs|fri|satur|sun|later|after|in the)"  # what it is that is finished then is the piece he tells of
 _WILL_BE = rf"(?:{_BEGINS}|{_WE}(?:'ll| will)\b|(?:it|that|this|there)(?:'s| is|'ll be| will be)\b|no more\b)"
 
 ENGLISH_ELSEWHERE = Elsewhere(
@@ -106,7 +107,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
         ),
         _aside(
             "tomorrow tonight monday tuesday wednesday thursday friday saturday week morning later lunch shift month",
-            rf"{_BEGINS}(?:(?!\b(?:so|but|stapled|taped|rubbed|i)\b).)*\b(?:tomorrow|tonight|(?:on |come |by |this )?{_DAY}|next (?:week|month|shift)|later this week|after (?:lunch|break)|in the morning)(?: morning| afternoon| night)?$",
+            rf"(?!{_FINISHES}){_BEGINS}(?:(?!\b(?:so|but|stapled|taped|rubbed|i)\b).)*\b(?:tomorrow|tonight|(?:on |come |by |this )?{_DAY}|next (?:week|month|shift)|later this week|after (?:lunch|break)|in the morning)(?: morning| afternoon| night)?$",
             TO_COME,
             "plan",
         ),

@@ -75,6 +75,7 @@ SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|AND){{0,3}} {_LIST} (?=COMMA? (?:FILL|BE|ONLY){{0,2}} (?:SAME_THING|SAME_AS))", None),
     (f"(?:STAPLES|TAPE|CLOSURE|MARK181|C_MASTIC|VANES|TABS) (?P<f>ON|IN) DET? (?P<list>{_M} (?:COMMA DET? {_M})+ COMMA? AND DET? {_M}) (?=SEP|$)", None),  # "three-eighths staples on 7, 8 and 9"
     (f"VANES (?P<f>IN) DET? {_LIST} (?=SEP|$|BUT|EXCEPT)", None),
+    (f"(?:(?<=STAPLES)|(?<=TAPE)|(?<=CLOSURE)|(?<=MARK181)|(?<=TABS)|(?<=FLAP)|(?<=LEG)|(?<=VANES)|(?<=MISSING)) (?P<f>ON|IN|OF) (?:BOTH|DET){{0,2}} {_LIST} (?=SEP|$|BUT|EXCEPT)", lambda row, match, ats: _of_all(row, match, ats) and all(row.items[at].concept == "MARKED" or row.items[at].value.value >= 5 for at in ats)),  # "half-inch staples on 109 and 110"
     (f"ALL_THAT (?P<f>FROM) DET? {_RANGE} (?=BE|HUNG|COMMA|STAPLED|TAPED|RUBBED|$)", None),
     (f"NUMBER (?P<a>{_M}) (?:TO|THROUGH|THRU) NUMBER (?P<b>{_M}) (?!BY|LONG)", None),
     (f"(?P<k>KIND) COMMA {_RANGE} (?=COMMA|BE|STOP|$)", None),

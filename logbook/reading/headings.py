@@ -9,6 +9,7 @@ from logbook.languages.language import Language
 from logbook.reading import article_marks, lettered_marks, places
 from logbook.reading.batches import batches, up_to
 from logbook.reading.grammar import Row
+from logbook.reading.led_in import led_in
 from logbook.reading.marks import MARK, SAID_OTHERWISE, START, mark_text
 from logbook.reading.mention import Mention, how_many, mention_at
 from logbook.reading.no_marks import (
@@ -206,9 +207,8 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:^|(?<=STOP)|(?<=QUERY)|(?<=AND)) DET (?:DAMAGE|WORD|FILLER|STAPLED|TAPED|RUBBED|NO|VANES|WITH|NOT){1,3} NUM BE (?P<m>MARKED|NUM) (?=SEP|$|AND)"):
         if row.words(match.start("m") - 2, match.start("m") - 1).lower() == "one" and not taken.intersection(range(*match.span("m"))):  # "the wet one is fifty-eight"
             add(replace(mention_at(row, match), mark=mark_text(row, *match.span("m"), language), mark_at=match.span("m")))
-    for match in row.find(f"{START} DET? (?P<k>KIND) (?P<b>WORD (?:IT|THIS))? BE (?P<m>MARKED|NUM) (?=COMMA|STOP)"):  # "the reducer's 12, fourteen by ten to ten by ten", "elbow after it is 13"
-        if row.items[match.start("k")].concept not in ("K_COLLAR", "K_HANGER", "K_REGISTER", "K_OFFSET") and not angle_not_mark(row, match) and not taken.intersection(range(*match.span("m"))):
-            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for mention in led_in(row, taken, made, language):
+        add(mention)
     for match in row.find(f"(?:{START}|(?<=STOP)) (?:ANOTHER|AND|FILLER){{0,3}} (?P<m>MARKED|NUM) (?:WORD|FILLER)? (?P<c>COMMA) (?=DET? (?:KIND|SIZE|SERVICE|STAPLED|TAPED|VANES|HUNG))"):
         if row.words(*match.span("c")) == ":" and not taken.intersection(range(*match.span("m"))):  # "73 first: straight, … Then 74: elbow, …"
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))

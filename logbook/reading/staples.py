@@ -7,6 +7,7 @@ from fractions import Fraction
 from logbook.reading.claims import Found, Frame, taken_back, unit_of
 from logbook.reading.grammar import Row
 from logbook.reading.phrasing import words_of
+from logbook.reading.spaced_apart import OF_A_SIDE
 
 _OWNERS = {
     "STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "TABS": "cross_tab_spacing",
@@ -137,22 +138,6 @@ def _of_sides(row: Row, match) -> bool:
     """Whether sides were spoken of right before, and neither number is more than a piece has."""
     before = [item.concept for item in row.items[max(0, match.start() - 5) : match.start()]]
     return "SIDE_WORD" in before and all(row.items[match.start(n)].value.value <= 4 for n in ("n", "n2"))
-
-
-def _other_spacing(found: Found):
-    """ "stapled every two, the back side on three", "… a few went three": a second spacing of the same staples."""
-    item, at = found.item("n"), found.at("n")
-    said = found.row.words(found.at("s"), found.at("s") + 1).lower().split()
-    if not 1 <= item.value.value <= 12 or found.row.items[at].concept == "NUM" and item.value.value == 1 and found.row.items[at - 1].concept == "WORD" and found.row.items[at - 2].concept == "EVERY" or (found.row.items[found.at("s")].concept == "WORD" and said[-1] not in words_of("small.on_some")):
-        return
-    for k in range(found.first - 1, max(-1, at - _LOOK_BACK), -1):
-        concept = found.row.items[k].concept
-        if concept in ("STOP", "QUERY", "TABS", "SCREWS", "SIZE", "TAPED", "TAPE") or concept.startswith(("K_", "MOVE_")):
-            return
-        spaced = concept == "EVERY" or (concept in ("ON", "THROUGH") and found.row.items[k + 1].concept in ("NUM", "LEN", "ON")) or concept == "APART"
-        if spaced:
-            yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
-            return
 
 
 def _at_spacing(found: Found):
@@ -371,8 +356,7 @@ FRAMES = (
     Frame("(?P<w>(?P<b>APART) (?:BE|HAVE|WORD|LAID|TAKES|FILL|ME){0,3} OF? (?P<n>NUMB)) (?!SIDE_WORD|SIDE|BY)", _lies_between),
     Frame("(?P<o>K_HANGER) (?:FILL){0,2} (?P<w>TO (?P<n>LEN)) (?=SEP|$|AND|APART)", _spacing),
     Frame("(?P<w>THROUGH (?P<w2>ON (?P<n>NUM|LEN))) (?!SIDE_WORD|SIDE)", lambda found: [found.claim("staple_spacing", found.item("n").value.value, group="w2", uses=("n",))] if found.item("n").value.value <= 12 else []),
-    Frame("(?P<s>SIDE|OTHER_SIDE|BACK|SIDE_WORD|WORD|END|JOINT) (?:SIDE_WORD|FILL|MOVE|THROUGH|COUNTED|GENERIC|HEDGE){0,4} (?P<w>(?:ON|EVERY)? (?P<n>NUMB)) (?=SEP|$|AND|APART|EVERY|BUT|WORD)", _other_spacing),
-    Frame("COMMA (?:FILL|AND){0,2} (?P<w>(?P<n>NUMB)) ON DET? (?P<s>SIDE|BACK|OTHER_SIDE|END|SIDE_WORD|WORD)", _other_spacing),
+    *OF_A_SIDE,
     Frame("STAPLES OUT? (?:FILL)? (?P<w>TO (?:HEDGE)? (?P<n>NUM|LEN)) (?=SEP|$|TO|AND|APART)", _spacing),
     Frame("(?:STAPLE|STAPLES|STAPLED) [^STOP QUERY TAPE TAPED SIZE EVERY APART TABS SCREWS]{0,10} COMMA (?P<w>(?P<n>LEN)) (?=ALL? AROUND|SEP|$)", _lone_spacing),
     Frame("(?P<w>(?P<n>LEN) STAPLE) (?=SEP|$)", _lone_spacing),

@@ -165,7 +165,8 @@ def _at_each_yet(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple
 def _goes_back_to_it(row: Row, first: int, at: int, last: int, language: Language) -> bool:
     """ "I left it without tape for now gonna get it after lunch", where nothing parts what is not done and that it is still to do."""
     denied = any(row.items[k].concept in ("NO", "NOT", "NOT_DONE") and any(item.concept in DENIED for item in row.items[k + 1 : k + 3]) for k in range(first, at))
-    return denied and re.match(language.acts.still_to_do, plain(row.words(at, last))) is not None
+    half = any(row.items[k].concept == "FRAC" and row.items[k + 1].concept in DENIED for k in range(first, at))  # "half stapled, finishing it in the morning"
+    return half or denied and re.match(language.acts.still_to_do, plain(row.words(at, last))) is not None
 
 
 def _rest_of_sentence(cut: tuple[Clause, ...], place: int):
