@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en_acts_to_come import ENGLISH_ACTS_TO_COME
+from logbook.languages.en_not_that_one import ENGLISH_NOT_THAT_ONE
 from logbook.languages.en_taping import ENGLISH_TURNS_TAPING
 from logbook.languages.en_bare_names import ENGLISH_BARE_NAMES
 from logbook.languages.en_afar import ENGLISH_AFAR
@@ -379,5 +380,5 @@ LANGUAGE = Language(
     lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
-    elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES,
+    elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES, not_that_one=ENGLISH_NOT_THAT_ONE,
 )  # fmt: skip

@@ -7,6 +7,7 @@ from logbook.languages.en_numbers import SAID_NUMBER as _NUMBER
 from logbook.languages.plainer import Plainer
 
 _MEASURE = rf"(?:{_NUMBER}(?: by {_NUMBER})?(?![\w'/-]))"
+_MARK = rf"(?:\d{{1,3}}|(?!(?:one|two|three|four) ){_COUNT})"
 _SOON = r"(?:(?:it's |that's |that'll be |i'll do (?:it|that) |i'll get (?:it|to it|to that) |on |come |just |probably |for )*(?:first thing|tomorrow|tonight|later|monday|tuesday|wednesday|thursday|friday|saturday|next week|next time|in the morning|this afternoon|after (?:lunch|break|dinner|coffee))(?![\w']))"
 _I = r"(?:i|we)"
 _PUT_OFF = rf"{_I} (?:did not|didn't|never|haven't|have not|couldn't|could not)(?: (?:ever|quite|really|actually))* (?:get|got|gotten) (?:around |round )?to (?:the |any of the |doing the )?"
@@ -23,6 +24,18 @@ def _left_for(cue: str, said: str, done: str) -> Plainer:
 
 
 ENGLISH_PLAINER = (
+    # --- which of them, and its number behind: "the third one, 19"
+    Plainer(
+        (" one, ", " two, ", " three, ", "first, ", "second, ", "third, ", "last, ", "other, ", " next, ", "one after, ", "one before, ", "former, ", "latter, "),
+        rf"(?P<x>(?:the|my) (?:(?:first|second|third|fourth|last|other|next|final)(?: one| two| three| ones| pair)?|one (?:before|after|next to it)|former|latter), )(?:number )?{_MARK}(?:(?:,| and|, and) {_MARK})*(?:(?P<y>,)(?= (?:\w+n't|is|was|has|had|got|i|we|no|not|none|nope|never|still|that|only|needs)(?![\w]))|(?=[.,;:!]|$))",
+        (("x", "number "), ("y", "")),
+    ),
+    # --- pieces by their numbers alone, of which the first and the second are told of behind
+    Plainer(
+        ("former", "latter", "the first", "the second", "the third", "the other", "the last", "first one", "second one", "other one", "last one"),
+        rf"(?:^|(?<=[.!?] )|(?<=[.!?] of )|(?<=^of ))(?P<x>)(?:{_MARK}(?:, and |, | and ))+{_MARK}(?=[.:,;]|$| only | just )(?=[^?]{{0,160}}(?<![a-z])(?:former|latter|first|second|third|other|last)(?: one)?(?: (?:is|isn't|has|hasn't|had|got|was|wasn't|i|i've|we|never|didn't|and)(?![\w'])|'s|[.,;]|$))",
+        (("x", "numbers "),),
+    ),
     # --- who did the harm he does not know, that it is there he does
     Plainer((" who ", " how "), r"(?:(?<=[.!?,;] )|^)(?P<x>(?:i |we )?(?:never did|didn't ever|didn't|don't|do not|can't|couldn't|could not|never)(?: ever)? (?:find out|figure out|know|found out|tell you|say))(?= (?:who|how) (?:\w+ ){0,2}?(?:tore|torn|ripped|poked|punctured|crushed|dented|stepped|cut|damaged|broke|kicked|gouged)(?![\w']))", (("x", "no idea"),)),
     # --- what the squeegee does

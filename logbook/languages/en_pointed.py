@@ -7,7 +7,7 @@ from types import MappingProxyType
 from logbook.languages.pointed import Pointed
 
 _SAYS = (
-    r"(?='s|\s(?:is|isn't|was|wasn't|has|hasn't|had|hadn't|got|gets|doesn't|does|didn't|did|never|needs|need|still|went|wants|don't|isnt|wasnt|doesnt|didnt|hasnt|ain't|has to|looks|came|only|gonna|goes|without|with no|(?:i|we) (?:did|didn't|haven't|have|never|forgot|skipped|taped|stapled|rubbed|put|left|only|just|got|couldn't|used|had))(?![\w']))"
+    r"(?='s|\s(?:is|isn't|was|wasn't|has|hasn't|had|hadn't|got|gets|doesn't|does|didn't|did|never|needs|need|still|went|wants|don't|isnt|wasnt|doesnt|didnt|hasnt|ain't|has to|looks|came|only|gonna|goes|without|with no|(?:i|we) (?:did|didn't|haven't|have|never|forgot|skipped|taped|stapled|rubbed|put|left|only|just|got|couldn't|used|had|wiped|trimmed|did not|have not)|(?:i've|we've|i'd|we'd|i'll|we'll)|to)(?![\w']))"
 )
 _SO = r"(?:^|(?<=[.,;?!] )|(?<=\bbut )|(?<=\band )|(?<=\bso )|(?<=\bthough )|(?<=\bexcept )|(?<=\bis )|(?<=\bthat )|(?<=\bbecause )|(?<=\bwhile )|(?<=\bthink )|(?<=\bonly ))"
 _NOT_A_NUMBER = r"(?! (?:number |no\. ?)?(?:\d|one\b|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b|eleven\b|twelve\b|\w+teen\b|(?:twen|thir|for|fif|six|seven|eigh|nine)ty))"
@@ -34,12 +34,19 @@ ENGLISH_POINTED = Pointed(
         rf"(?<![\w'])(?:all|every\w*|both)(?:'s| is| are| of \w+)? [^.,;?!]{{0,24}}? (?:but|except|except for|bar|minus|excepting|besides) (?P<x>the {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$))",
     ),
     place=(
-        rf"{_SO}(?P<x>(?:the )?(?P<n>first|second|third|fourth|other|last|middle)(?: one)?){_SAYS}(?! (?:time|i (?:taped|stapled|put)))",
-        r"(?:on|in|of|for) (?P<x>the (?P<n>first|second|third|fourth|other|last|middle)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|it|it's|i|there's|no|not|only|yet|either|too)\b)",
-        r"(?<![\w'])the (?:first|second|third|last|other)(?: one)? (?:and|or) (?P<x>(?:the )?(?P<n>second|third|fourth|last|other)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|not)\b)",
-        r"(?:taped|stapled|rubbed|tape|staple|rub|did|not|except|but|just|only) (?P<x>the (?P<n>first|second|third|fourth|other|last|middle)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|yet|either|too)\b)",
+        r"(?P<x>the (?P<n>former|latter)(?: one)?)(?='s|[.,;?!]|$|\s(?:every|at|on|with|in|no|none|not|by|only|two|three|four|to|for|and|but|without|got|isn't|is|has|hasn't|didn't|never|i|we|i've)(?![\w']))",
+        rf"{_SO}(?P<x>(?:the )?(?P<n>first|last) (?P<c>two|three|four|five|six)(?: ones| pieces)?)(?=\s(?:are|aren't|were|weren't|have|haven't|had|got|don't|didn't|did|never|need|still|both|all|went|(?:i|we) (?:did|didn't|haven't|have|never|forgot|skipped|taped|stapled|rubbed|left|got|couldn't))(?![\w']))",
+        r"(?:on|in|of|for|taped|stapled|rubbed|rubbed down|tape|staple|rub|did|not|except|but|just|only) (?P<x>the (?P<n>first|last) (?P<c>two|three|four|five|six)(?: ones| pieces)?)(?= *(?:[.,;?!]|$)| (?:and|but|yet|either|too|are|aren't)\b)",
+        rf"{_SO}(?P<x>(?:the )?(?P<n>first|second|third|fourth|other|last|middle|former|latter)(?: one)?){_SAYS}(?! (?:time|i (?:taped|stapled|put)))",
+        r"(?:on|in|of|for) (?P<x>the (?P<n>first|second|third|fourth|other|last|middle|former|latter)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|it|it's|i|there's|no|not|only|yet|either|too|is|isn't|was|are|two|three|four)\b)",
+        r"(?<![\w'])the (?:first|second|third|last|other|former)(?: one)? (?:and|or) (?P<x>(?:the )?(?P<n>second|third|fourth|last|other|latter)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|not)\b)",
+        r"(?:taped|stapled|rubbed|tape|staple|rub|did|not|except|but|just|only) (?P<x>the (?P<n>first|second|third|fourth|other|last|middle|former|latter)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|yet|either|too)\b)",
     ),
-    places=MappingProxyType({"first": 0, "second": 1, "third": 2, "fourth": 3, "middle": 1, "last": -1, "other": None}),
-    looks=r"\b(?:first|second|third|fourth|other|last|middle)\b|(?:straight|elbow|ell|tee|branch|wye|cap|collar|boot|offset|transition|reducer|plenum|sleeve|connection|door)(?:'s | (?:is|isn't|was|wasn't|has|hasn't|got|doesn't|does|didn't|never|needs|still|went|i |ain't|with|only|came|look|need|had|want))|the (?:end |damper |equipment |access )?(?:straight|elbow|ell|tee|branch|wye|cap|collar|boot|offset|transition|reducer|plenum|sleeve|connection|door)\b",
+    places=MappingProxyType({"first": 0, "second": 1, "third": 2, "fourth": 3, "middle": 1, "last": -1, "other": None, "former": 0, "latter": -1}),
+    looks=r"\b(?:first|second|third|fourth|other|last|middle|former|latter)\b|(?:straight|elbow|ell|tee|branch|wye|cap|collar|boot|offset|transition|reducer|plenum|sleeve|connection|door)(?:'s | (?:is|isn't|was|wasn't|has|hasn't|got|doesn't|does|didn't|never|needs|still|went|i |ain't|with|only|came|look|need|had|want))|the (?:end |damper |equipment |access )?(?:straight|elbow|ell|tee|branch|wye|cap|collar|boot|offset|transition|reducer|plenum|sleeve|connection|door)\b",
     joins=" and ",
+    piece="number",
+    pieces="numbers",
+    listed=r"(?<![a-z])numbers (?P<all>\d{1,3}(?:(?:,? and|,) \d{1,3})+)(?![\w/-])",
+    counts=MappingProxyType({"two": 2, "three": 3, "four": 4, "five": 5, "six": 6}),
 )

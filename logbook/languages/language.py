@@ -16,6 +16,7 @@ from logbook.languages.fluent import Fluent
 from logbook.languages.left import Left
 from logbook.languages.lettered import Lettered
 from logbook.languages.named_ahead import NamedAhead
+from logbook.languages.not_that_one import NotThatOne
 from logbook.languages.plainer import Plainer
 from logbook.languages.pointed import Pointed
 from logbook.languages.run_on import RunOn
@@ -350,6 +351,7 @@ class Language:
     thoughts: Thoughts = Thoughts()
     pointed: Pointed = Pointed()
     bare_names: BareNames = BareNames()
+    not_that_one: NotThatOne = NotThatOne()
     left: Left = Left()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()

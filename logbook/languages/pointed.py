@@ -15,5 +15,9 @@ class Pointed:
     kind: tuple[str, ...] = ()  # where such a word alone points back; what the group `x` holds does
     place: tuple[str, ...] = ()  # the same of its place among those named, which the group `n` holds
     places: Mapping[str, int | None] = field(default_factory=dict)  # what it holds, counted from nought; None: the other of two
+    counts: Mapping[str, int] = field(default_factory=dict)  # how many of them, which the group `c` holds
     looks: str = "(?!)"  # the letters without which none of them stands in a text
     joins: str = " "  # between the last two numbers
+    piece: str = ""  # before the number of a piece that has no kind
+    pieces: str = ""  # the same of several
+    listed: str = "(?!)"  # several by nothing but their numbers, in the group `all`: of these there are pieces though nothing more is told of some

@@ -77,7 +77,7 @@ def _speaking(text: str, found: tuple[Token, ...], code: str, job, read: Reads) 
 
 def _pointing(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
     told = read(text, found)
-    made = pointed.cuts(text, told, code) if len(told.fittings) > 1 else ()
+    made = pointed.cuts(text, told, code) if told.fittings else ()
     return _set_right(text, made, read) if made else told
 
 

@@ -19,11 +19,11 @@ from logbook.said import Reading
 def cuts(text: str, told: Reading, code: str) -> tuple[Cut, ...]:
     """The words that point back, in order, and the kind and number of the piece that they point to."""
     words = LANGUAGES[code].pointed
-    named = _named(told)
-    if len(named) < 2 or not words.kinds:
-        return ()
     said = plain(text)
-    if len(said) != len(text) or _looks(code).search(said) is None:
+    if not words.kinds or len(said) != len(text) or _looks(code).search(said) is None:
+        return ()
+    named = _listed(said, _named(told), code)
+    if len(named) < 2:
         return ()
     found = {match.start("x"): match for pattern in _patterns(code) for match in reversed(list(pattern.finditer(said)))}
     made: list[Cut] = []
@@ -44,6 +44,12 @@ def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Po
     known = list(dict.fromkeys(before))
     if len({mark for mark, _ in known}) < 2:
         return None
+    if "c" in match.re.groupindex:
+        count = words.counts[match["c"]]
+        some = known[:count] if words.places[match["n"]] == 0 else known[-count:]
+        kinds = {kind for _, kind in some}
+        word = next((word for word, kind in words.several.items() if kinds == {kind}), words.pieces)
+        return f"{word} {', '.join(mark for mark, _ in some[:-1])}{words.joins}{some[-1][0]}" if len(some) == count < len(known) else None
     if "n" in match.re.groupindex:
         which = words.places[match["n"]]
         if which is None:
@@ -52,6 +58,7 @@ def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Po
         else:
             one = known[which] if which < len(known) and (match["n"] not in _OF_THREE or len(known) == 3) else None
         word = next((word for word, kind in words.kinds.items() if one is not None and kind == one[1]), None)
+        word = words.piece if one is not None and one[1] is None and words.piece else word
         return f"{word} {one[0]}" if one is not None and word is not None else None
     said = match["k"]
     kind = words.kinds.get(said) or words.several[said]
@@ -72,6 +79,17 @@ def _named(told: Reading) -> list[tuple[int, str, str | None]]:
         if mark is not None:
             made.append((mark.start, mark.value, kind.value if kind is not None else None))
     return sorted(made, key=lambda one: one[0])
+
+
+def _listed(said: str, named: list[tuple[int, str, str | None]], code: str) -> list[tuple[int, str, str | None]]:
+    known = {mark for _, mark, _ in named}
+    more = [(match.start("all") + one.start(), one[0], None) for match in _lists(code).finditer(said) for one in re.finditer(r"\d+", match["all"]) if one[0] not in known]
+    return sorted([*named, *more], key=lambda one: one[0])
+
+
+@cache
+def _lists(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].pointed.listed)
 
 
 @cache

@@ -19,6 +19,7 @@ from logbook.reading.how_hot import how_hot
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, Places, marked
 from logbook.reading.items import WHOLE, book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
+from logbook.reading.not_that_one import not_that_one
 from logbook.reading.parting import parted
 from logbook.reading.parts import parts
 from logbook.reading.piece_by_piece import joined, read_parts, tell_all
@@ -187,6 +188,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, where, one) for one in claims]
     claims += [*_of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
+    named, claims = not_that_one(row, named, claims, cut, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)
     named, claims = listed.told_ahead(row, named, claims)
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
