@@ -23,11 +23,11 @@ ENGLISH_MOUTHS = (
     Plainer(("plumb", "dang", "darn", "damn", "doggone", "dadgum", "frick", "freak", "frigg", "fuck", "bloody", "stinkin"), r"(?P<x>(?:plumb|dang|darn|damn|doggone|dadgum|frickin'?|frigging|freakin'?|freaking|friggin'?|fuckin'?|fucking|goddamn|bloody|stinkin'?|stinking) )(?!near|sure|nail)(?=[a-z])", (("x", ""),)),
     Plainer((" near", "nigh"), r"(?P<x>(?:damn|darn|dang|dern|pert|purt|pretty|mighty|goddamn)[- ](?:near|nigh)|near about|near 'bout|nigh on(?:to)?)(?= (?:all |completely |finished |done )?(?:taped|stapled|rubbed|trimmed|wiped|finished|done|sealed))", (("x", "almost"),)),
     # --- a piece that is "she": what is on her is on it, and she is no woman who taped
-    Plainer(("she ", "she's "), r"(?P<x>she)(?= (?:ain't|don't|doesn't|didn't|hasn't|isn't|wasn't|has|had|is|was|got|never got|never had|needs?|wants)(?![\w'])[^.?!;,]{0,40}? (?:on|in|inside|to|for) her(?![\w'])(?! (?:piece|own|\w+ (?:straight|elbow))))", (("x", "it"),)),
+    Plainer(("she ", "she's "), r"(?P<x>she)(?= (?:ain't|(?:do|does|did|has|is|was)(?:n'?t| not)|has|had|is|was|got|never got|never had|needs?|wants)(?![\w'])[^.?!;,]{0,40}? (?:on|in|inside|to|for) her(?![\w'])(?! (?:piece|own|\w+ (?:straight|elbow))))", (("x", "it"),)),
     Plainer((" on her", " in her", " inside her"), rf"she(?:'s)? [^.?!;,]{{1,50}}? (?:on|in|inside) (?P<x>her){_ENDS}", (("x", "it"),)),
     Plainer(("she's ", "she is ", "she got "), r"(?P<x>she)(?:'s| is| got)(?= (?:all |good |done |just |only |still |not |already |been |pretty much |real |well |got |half )*(?:un)?(?:taped|stapled|rubbed|sealed|trimmed|wiped|hung|tight|buttoned|closed|wet|soaked|torn|missing|short|lacking|open|bare|ready|finished|rained on|dinged|crushed|punctured|ripped)(?![\w'])(?! (?:the|it|that|this|my|his|all the|number|straight|elbow|tee|collar|\d)))", (("x", "it"),)),
     Plainer((" in him", " inside him", " in her"), r"(?P<x>he|she)(?P<v>'s got| has got| has| got|'s|'s gotten)(?= (?:no|not a|not any|without|nary)[^.?!;,]{1,24} (?:in|inside) (?P<y>him|her)(?![\w']))", (("x", "it"), ("v", " has"), ("y", "it"))),
-    Plainer(("she ",), r"(?P<x>she)(?= (?:don't|doesn't|won't|didn't|ain't|isn't) (?:\w+ )?(?:pull|sit|fit|close|butt|seat|line|meet|lay|lie|hold|tight|snug)(?:ing)?(?![\w']))", (("x", "it"),)),
+    Plainer(("she ",), r"(?P<x>she)(?= (?:won't|ain't|(?:do|does|did|is)(?:n'?t| not)) (?:\w+ )?(?:pull|sit|fit|close|butt|seat|line|meet|lay|lie|hold|tight|snug)(?:ing)?(?![\w']))", (("x", "it"),)),
     # --- no and no are one no
     Plainer((" no ", " nary "), rf"(?P<x>(?:ain't|don't|doesn't|didn't|hasn't|haven't|hadn't|never) (?:hardly |really |even )?(?:got|have|had|has|see|show|find) (?:no|nary|nary a)(?: (?:kind|sort) of)?) {_HARM}", (("x", "has no"),)),
     *(
