@@ -20,7 +20,7 @@ _NAMED = r"(?:the |my |its |all the |that )?(?:{noun}|{doing})(?: (?:job|part|wo
 _STAYS = r"(?:'s| is| are| was|'re| will be|'ll be| stays| went)(?: (?:still|all|just|only|now|down|already|gonna be|going to be))*"
 _WHOSE = r"(?:the |my |his |her |our |their |your |tomorrow's |monday's |\w+'s )"
 _SIDE = r"(?:(?:top|bottom|left|right|back|front|far|near|last|fourth|third|other|long|short|one|blind) (?:side|seam|end|joint|edge|corner|half|cheek|one)|top|bottom|underside|back|heel|throat)"
-_NO_REACH = r"(?:(?:i|we|the \w+|my \w+|nobody)(?: just| really| sure)? (?:can't|cannot|couldn't|could not|can not|could never|doesn't|didn't|won't|wouldn't|could|can)(?: even| quite)? (?:reach|fit|get (?:at|to|in|up|around|behind|under|over))(?: (?:in|up|over|around|there|it|in there|up there|back there|far enough))*)"
+_NO_REACH = r"(?:(?:i|we|the \w+|my \w+|nobody)(?: just| really| sure)? (?:can't|cant|cannot|couldn'?t|could not|can not|could never|doesn'?t|didn'?t|won't|wouldn't|could|can)(?: even| quite)? (?:reach|fit|get (?:at|to|in|up|around|behind|under|over))(?: (?:in|up|over|around|there|it|in there|up there|back there|far enough))*)"
 _PUTS_OFF = r"(?:put|putting|pushed|pushing|moved|left|leaving|bumped|kicked|shoved|moving|holding|held)"
 
 ENGLISH_ACTS_TO_COME = replace(

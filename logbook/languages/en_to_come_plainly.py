@@ -25,7 +25,7 @@ _SIDE = r"(?:(?:top|bottom|left|right|back|front|far|near|last|fourth|third|othe
 _FIRST = r"(?: (?:first thing|morning|afternoon))?(?:,? (?:when|once|as soon as) [^.;,?!]{3,40}?)?"
 
 _GETS = r"(?:get|do|hit|finish|catch|pick up|go back for|come back for|tackle)"
-_NO_REACH = r"(?:i|we)(?: just| really)? (?:can't|cannot|couldn't|could not)(?: even| quite)? (?:reach|get (?:at|to|in|up|around|behind|under|over)|fit)(?: (?:in|up|over|around|there|it|far enough))*"
+_NO_REACH = r"(?:i|we)(?: just| really)? (?:can'?t|cannot|couldn'?t|could not)(?: even| quite)? (?:reach|get (?:at|to|in|up|around|behind|under|over)|fit)(?: (?:in|up|over|around|there|it|far enough))*"
 
 ENGLISH_TO_COME_PLAINLY = (
     Plainer(("tomorrow", "morning", "later", "day ", "after lunch", "next week"), rf"(?:and|but|then|,|\.) (?P<x>(?:then )?{_DAY}{_FIRST},? (?:i|we)(?:'ll| will)? {_GETS} )(?:the |that |its )?{_SIDE}(?P<y>,? (?:which |that |where )?{_NO_REACH} to (?P<v>tape|rub|staple|wipe)(?: (?:down|it))?)(?=[.,;!]|$)", (("x", ""), ("y", r", i still have to \g<v> it")), beside=("reach", " get ", " fit ")),
