@@ -8,7 +8,7 @@ _COUNT = r"(?:one|two|three|four|five|six|eight|ten|twelve|\d+)(?: (?:and )?(?:a
 _TORN = r"(?:peeled|tore|ripped|pulled|stripped|scraped)"
 _TOOLS = r"(?:caught|hit|clipped|snagged|bumped|banged|tore|poked|scraped|dinged|rammed|knocked|gouged|stabbed)"
 
-_THIN = r"(?:a |an |the |my |even a )*(?:business card|credit card|card|playing card|dime|penny|nickel|coin|knife(?: blade)?|blade|razor(?: blade)?|fingernail|sheet of paper|piece of paper|paper|hair|feeler(?: gauge)?|putty knife|matchbook|thumbnail|toothpick)"
+_THIN = r"(?:a |an |the |my |even a |one )*(?:business card|credit card|card|playing card|dime|penny|nickel|coin|knife(?: blade)?|blade|razor(?: blade)?|fingernail|sheet of paper|piece of paper|paper|hair|feeler(?: gauge)?|putty knife|matchbook|thumbnail|toothpick)"
 
 ENGLISH_SET_BESIDE_PLAINLY = (
     Plainer((" than ",), rf"(?:every|at|on) {_COUNT}(?: apart)?(?P<x>,? (?:goes|went|go|is|are|was|works|worked|runs|takes|gets done|saves)(?: (?:so|a lot|a bit|a whole lot|much|way|that much))* (?:faster|quicker|easier|simpler|cheaper|less (?:time|work|trouble|staples)|better) than (?:it is |doing |at |every |going )*{_COUNT}(?: apart)?)(?=[.,;!?]|$| (?:so|and|but|would|does|is|ever)\b)", (("x", ""),)),
@@ -25,6 +25,11 @@ ENGLISH_SET_BESIDE_PLAINLY = (
     Plainer(
         ("card", "dime", "penny", "nickel", "coin", "knife", "blade", "nail", "paper", "hair", "feeler", "matchbook", "toothpick"),
         rf"(?P<x>(?:so |and |that )*(?:you |i |we |nobody |a man )?(?:can't|cannot|can not|couldn't|could not|won't|wouldn't)(?: even| hardly)? (?:get|slide|slip|fit|stick|push|work|put|squeeze|poke|find room for) {_THIN} (?:in|into|through|between|under)(?: (?:between|it|there|them|the (?:joint|seam|crack|two|pieces)|any of (?:it|them)))*)(?=[.,;!]|$| (?:anywhere|all around|on any side))",
+        (("x", "the joint is tight"),),
+    ),
+    Plainer(
+        ("not even ", ", no ", "won't ", "doesn't "),
+        rf"(?P<x>(?:so |and |that )*(?:(?:not even|no) {_THIN} (?:will |can |could )?(?:fits?|goes|go|slips?|slides?|gets?)|(?:a|my|even a) (?:business |credit |playing |putty |razor )?(?:card|dime|penny|nickel|coin|knife|blade|fingernail|thumbnail|hair|toothpick|matchbook) (?:won't|doesn't|didn't|wouldn't|can't) (?:even )?(?:fit|go|slip|slide|get)) (?:in|into|through|between)(?: (?:between|it|there|them|(?:any of )?the (?:joints?|seams?|crack|corners?|two|pieces)))*)(?=[.,;!]|$| (?:anywhere|all around|on any side))",
         (("x", "the joint is tight"),),
     ),
     # why it is not, asked by another; what it was that held him up

@@ -149,4 +149,8 @@ ENGLISH_SMALL = Small(
     takes_off=frozenset("took take cut sliced lopped shaved whacked chopped sawed".split()),
     headings={"door": "access_door", "jog": "offset", "sleeve": "damper_sleeve"},
     parted=frozenset("into|left out|left over|right by".split("|")),
+    forgets=frozenset("forgot overlooked omitted forget".split()),
+    foil=frozenset(("foil",)),
+    lays_tape=frozenset("put used ran laid slapped stuck rolled had".split()),
+    whose_work=r"(?:(?:all )?by )?(?:myself|ourselves)\b|on my own\b|(?:because|while|when|as|since|after|before|right before|right after|just) (?:i|we|he|she|they|you|the|my|his|lunch|break|quitting)\b|(?:because|since)\b",
 )

@@ -22,6 +22,8 @@ _PUT_UP = rf"(?:(?:hung|hanging|sent|sending|ran|running|used|using|put|shipped|
 _AS_IT_WAS = r"(?:the (?:same )?way (?:it|she|they) (?:was|is|were|are|sat|came|lay|looked)|as (?:it|she|they) (?:was|is|were|are|sat|came)|like (?:it|she|they) (?:was|is|were|are)|how (?:it|she) (?:was|is)|that way|this way|like that|like this|as is|as-is|anyway|anyhow|regardless|all the same|just the same|(?:in )?(?:that|the same) (?:shape|condition|state)|(?:dent|hole|tear|rip|damage|wet|crushed \w+|bruise)s? and all)"
 _HARMED = r"(?: (?:still|all))* (?:torn|ripped|crushed|mashed|dented|wet|soaked|busted|caved in|bent|smashed|soggy|punctured)"
 _GLASS = r"(?:insulation|board|stuff|meat|glass|fiber ?glass|fibers?|fluff|fuzz|wool|batting|material)"
+_IN_THE_WAY = r"still|left|all|sitting|stuck|packed|bunched|showing|standing|hanging|jammed|balled up|there|up"
+_MALE = r"(?:the |its |that |my )?(?:male(?: end| side| lap)?|shiplap|ship lap|male shiplap|small end|slip end)(?![\w'])"
 _WASTE = r"(?:waste|scrap|offcuts?|trimmings|leftovers)"
 _EXTRA = r"(?:extra|excess|spare|loose|leftover|left over|ragged|fuzzy|surplus|raw|hanging|overhanging|unwanted)"
 _STRUCTURE = r"(?:structure|deck|joists?|steel|beams?|slab|bar joists?|building|unistrut|strut|framing|purlins?|red iron|rafters?|trusses|truss|ceiling)"
@@ -32,6 +34,11 @@ _CARRIES = r"(?:duct|ductwork|board|duct ?board|plenum|panel|section|fitting|box
 
 _HANGS_SO = "|".join(f"(?<={word} )" for word in "up hangs hanging ceiling shaft wall chase air closet corridor attic place roof hallway soffit rack hangers there".split()) + "|(?<=hung it )|(?<=hang it )|(?<=hung it up )|(?<=put it up )|(?<=put it in )|(?<=went in )|(?<=jammed it in )|(?<=shoved it in )"
 
+
+_EASILY = r"(?:right |clean |easily |easy |almost |still |even |just |actually |all the way |straight )*"
+_PROBE_ITSELF = r"(?:fingers?|fingertips?|thumb|pinky|pinkie|pencil|pen|knife|knife blade|razor blade|card|dime|nickel|penny|coin|screwdriver|key|ruler?|nail|paper|matchbook|scraper|shim|hand|fist)"
+_PROBE = rf"(?:a |an |my |your |the |two |both |one |whole |half a )+(?:\w+ )?(?:of paper )?{_PROBE_ITSELF}"
+_INTO_A_JOINT = r"(?:right |clean |all the way |straight |up )*(?:between(?! the (?:vanes|blades|staples|rails|tabs))|(?:in|into|through) (?:between|at|(?:the |that |this |my |its |one |each )?(?:\w+ )?(?:joints?|seams?|corners?|crack|laps?|shiplap|heel|butt|edge)|where (?:it|they|the|those|that)))(?! to (?:bend|fold|reach|grab))"
 
 ENGLISH_STATES: tuple[State, ...] = (
     # turning vanes
@@ -106,6 +113,17 @@ ENGLISH_STATES: tuple[State, ...] = (
     State("facing_damage", "crushed", (r"(?:corner|end|side|edge|top|bottom|board|cheek|panel|wall)s?(?:'s| is| was| got| has been| are| were| came)?(?: (?:all|kind of|a bit|a little|pretty|completely|half|one))* (?:flattened|stove in|stoved in|pushed in|punched in|knocked in|kicked in|bashed in|beat in|squished|pancaked|buckled|collapsed|crumpled|mangled|munched|squeezed flat|flat as a \w+|bowed in|chewed up|folded over)(?! (?:to|for|so|the (?:tab|flap|staple)))",), (), cues=("flat", "stove", "pushed in", "punched in", "knocked in", "kicked in", "in", "squish", "pancake", "buckle", "collaps", "crumpl", "mangl", "munch", "chew", "folded over")),
     State("facing_damage", "crushed", (r"(?:broke|snapped|cracked|busted|knocked|chipped|tore)(?: right| clean)?(?: off)? (?:a|the|one|its|that) (?:\w+ )?(?:corner|edge)(?: (?:right |clean )?off)?\b(?! (?:of (?:the |a |my )?(?:tape|roll|blade|cart|table|truck)|bead))", r"(?:cracked|broke|snapped|busted) the (?:duct ?)?board\b"), (), cues=("corner", "edge", "board")),
     State("facing_damage", "none", (r"(?:not|nary|ain't) (?:a|one|a single) (?:tear|rip|hole|nick|scratch|mark|puncture|ding)(?: or (?:a )?\w+)?(?: anywhere| on it| in it)?",), (), cues=("not a", "not one", "nary", "ain't")),
+    # a joint that something goes into
+    State(
+        "(open)", None,
+        (
+            rf"(?:can|could|able to|enough to|room to) {_EASILY}(?:get|put|stick|slide|slip|fit|poke|push|work|run|shove|jam|squeeze|drop|pass|wiggle|feel) {_PROBE} {_INTO_A_JOINT}",
+            rf"between (?:them|the two|the two of them|the \w+ and the (?:\w+ )?\w+) (?:you|i|we) (?:can|could) {_EASILY}(?:get|put|stick|slide|slip|fit|poke|push|run|pass) {_PROBE}",
+            rf"(?:a|an|my|your|two) (?:\w+ )?{_PROBE_ITSELF} (?:slips?|slides?|fits?|goes|drops?) {_EASILY}{_INTO_A_JOINT}",
+        ),
+        pending=True,
+        cues=("finger", "thumb", "pinky", "pinkie", "pencil", "pen ", "knife", "blade", "card", "dime", "nickel", "penny", "coin", "screwdriver", "key", "rule", "nail", "paper", "matchbook", "scraper", "shim", "hand", "fist"),
+    ),
     # a joint nothing goes into
     State("gap", Fraction(0), (r"(?:can't|cannot|couldn't|can not|cant|couldnt) (?:even )?(?:get|slide|fit|slip|stick|push|poke|put|see)(?: so much as)? (?:a|my|your|any|the) (?:\w+ )?(?:card|dime|nickel|penny|paper|knife|blade|razor|fingernail|thumbnail|light|daylight)(?: \w+)? (?:in|into|through|between|inside)(?: (?:it|there|that|the (?:joint|seam|corner|lap)))?", r"no (?:light|daylight|opening|crack|space|slack)s? (?:at|in|through|between|coming through|showing at|showing in|showing through)(?: any of)? (?:the|any|my|either) (?:joint|seam|lap|corner|end)s?", r"no (?:opening|light|space|room|crack|gap)s? (?:at all )?(?:anywhere|to speak of|whatsoever)(?: (?:at|in|around|on) the (?:joint|seam|lap|corner)s?)?"), cues=("card", "dime", "nickel", "penny", "paper", "knife", "blade", "razor", "nail", "light", "no ")),
     # mastic that was not at hand, or was only what it should have been
@@ -135,6 +153,18 @@ ENGLISH_STATES: tuple[State, ...] = (
     State("trimmed", False, (rf"{_WASTE}(?: (?:at|in|behind|on|from) the (?:cut|slope|taper|groove))?(?:'s| is| was| are)? (?:still )?(?:in there|there|hanging|left|in it|on it|inside|in the way)", r"no trim(?:ming)? (?:done|at|on|on it|work)|without trimming|(?:skipped|forgot) the trim(?:ming)?|(?:skipped|forgot) to trim(?: it)?"), cues=("insulation", "glass", "fib", "fluff", "fuzz", "wool", "batting", "material", "stuff", "meat", "board", "waste", "scrap", "offcut", "trim", "leftover")),
     State("trimmed", False, (rf"(?:the |that |all the |my |half the |some of the |most of the )?{_EXTRA}(?: {_GLASS})?(?:'s| is| was| just| all)* (?:stayed|stays|staying|still (?:in|on)|in there|left in|sitting in|remains|(?:still )?not (?:cut|trimmed|shaved|sliced|pulled) (?:off|out|away|back))(?: (?:in|there|on|it|put|yet|where it was|inside))*$", rf"(?:half|most|some|part|a bit|a little) (?:of )?the {_EXTRA}(?: {_GLASS})?(?:'s| is| was)(?: all)? (?:out|off|gone|trimmed|cut out|cut off)$", r"(?:everything|all) but (?:the )?trim(?:ming)?$"), ("K_TRANSITION", "SLOPE", "TRIM", "TRIMMED"), apart=True, cues=("extra", "excess", "spare", "surplus", "leftover", "overhang", "but the trim", "but trim")),
     State("trimmed", True, (rf"(?:sliced|shaved|cut|trimmed|peeled|pared|cleaned|scraped|pulled|took|knocked|whacked|lopped|carved|skived|removed|got rid of|plucked|ripped|buzzed|nipped|got)(?: (?:off|out|away|back|down|up|all|of))*(?: (?:the|that|my|any|of))* {_EXTRA}(?: \w+)? {_GLASS}(?: (?:off|out|away|back|down))?", rf"{_EXTRA}(?: \w+)? {_GLASS}(?:'s| is| was)? (?:all )?(?:gone|off|out|trimmed|cut|shaved|sliced|removed|cleaned)(?: (?:off|out|away|back|up))?"), cues=("insulation", "glass", "fib", "fluff", "fuzz", "wool", "batting", "material", "stuff", "meat", "board", "waste", "scrap", "offcut", "trim", "leftover")),
+    # insulation in the end that goes into the next piece, where none may be
+    State(
+        "trimmed", False,
+        (
+            rf"{_GLASS}(?:'s| is| was| are)?(?: (?:{_IN_THE_WAY}))+ (?:in|inside|into|down in|up in) {_MALE}",
+            rf"(?:full of|packed with|stuffed with|loaded with|too much|a lot of|lots of|plenty of|a bunch of) (?:\w+ )?{_GLASS}(?: (?:{_IN_THE_WAY}))* (?:in|inside|into|down in|up in) {_MALE}",
+            rf"{_MALE}(?:(?:'s| is| has| was| got)(?: (?:still|all|way|just|got))*)? (?:full of|packed with|stuffed with|loaded with|too much|a lot of|lots of|plenty of) (?:\w+ )?{_GLASS}",
+            rf"(?:forgot to|forgot about|nobody|never|{_NOT}{_SOFT}) (?:knock(?:ed|ing)?|strip(?:ped|ping)?|dig|dug|digging|clear(?:ed|ing)?|clean(?:ed|ing)?|rak(?:e|ed|ing)|scoop(?:ed|ing)?|pick(?:ed|ing)?|pull(?:ed|ing)?|cut|cutting|get|got|tak(?:e|ing)|took|scrap(?:e|ed|ing)) (?:the |my |that |all the |any )*{_GLASS} (?:back |right |all )*(?:out|off|away|back)",
+        ),
+        cues=("insulation", "glass", "fib", "fluff", "fuzz", "wool", "batting", "material", "stuff", "meat"),
+    ),
+    State("trimmed", True, (rf"(?:knocked|stripped|dug|cleared|cleaned|raked|scooped|picked|pulled|cut|got|took|scraped) (?:the |my |that |all the |all |every bit of |of )*{_GLASS} (?:back |right |all )*(?:out of|off|away from|back from) {_MALE}", rf"{_GLASS}(?:'s| is| was| got)?(?: all)? (?:knocked|stripped|dug|cleared|cleaned|raked|scooped|picked|pulled|cut|scraped) (?:back |right |all )*(?:out of|off|away from|back from) {_MALE}", rf"no {_GLASS} (?:left |still |anywhere |sitting )*(?:in|inside|on) {_MALE}"), cues=("insulation", "glass", "fib", "fluff", "fuzz", "wool", "batting", "material", "stuff", "meat")),
 )
 
 _LOOKS_TO = r"(?:towards?|to|at|by|facing|faces|faced|against|points? (?:at|to|towards?)|pointing (?:at|to|towards?)|looks? (?:at|to|towards?)|looking (?:at|to|towards?)|next to|nearest|closest to|meets|butts|hooks? (?:to|onto))"

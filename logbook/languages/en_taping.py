@@ -68,6 +68,8 @@ ENGLISH_ACTS_TAPING = replace(
         ("taped", False, r"(?:got|has|have|had|just|only|nothing but) (?:the |some |its )?staples(?: (?:in (?:it|there)|on it))? (?:and|,) ?(?:that's|that is) (?:it|all)(?: (?:it|she|this one) (?:has|got|gets))?(?! (?:the|my|i))|\bnaked\b[^.;]{0,30}\bstapled\b|\bstapled\b[^.;]{0,30}\bnaked\b"),
     ),
     looks=ENGLISH_ACTS_TOLD.looks + r"|naked|staples|wet|damp|soaked|dust|dirt|mud|grit|oil|grease",
+    numberless=r"(?:and |with |but )?(?:no|not any|zero|without(?: any)?) numbers?(?: (?:on (?:it|that)|at all|anywhere|whatsoever|(?:that )?i could (?:find|see|read)))*",
+    cleans_with=r"\b(?:clean|wip|wash|dust|wet|damp|swab|mop|soft)\w*\b",
     unlisted=(
         *ENGLISH_ACTS_TOLD.unlisted,
         rf"\b(?:no|not a|not any|without(?: a| any)?|isn't any|isn't a|wasn't any|ain't no|nary a) (?:\w+ )?{_PRINT}(?: (?:at all|anywhere|whatsoever|printed|stamped|that i (?:could|can) see))* (?:on|along|anywhere on|inside|either on) (?:the |that |this |its |either )?(?:tape|roll|liner|backing|core|wrapper)\b",

@@ -287,6 +287,8 @@ class ActWords:
     waits_for: str = ""  # before "before I could tape it": it had to wait, which says nothing
     a_side: str = "(?!)"  # the clause is of one side of the piece
     unlisted: tuple[str, ...] = ()  # tape without a listing
+    numberless: str = ""  # of these, those that are of a piece where no tape was spoken of
+    cleans_with: str = ""  # a cloth in these words is a rag
     ran_out: str = "(?!)"  # the whole of the words: there was no more tape
     short_of: str = "(?!)"  # what there was no more of, which says nothing where no piece is told of
     fetched: str = "(?!)"  # behind them: and then there was some

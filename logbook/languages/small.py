@@ -111,6 +111,10 @@ class Small:
     one_is: frozenset[str] = frozenset()  # a verb of one piece alone
     some_lack: frozenset[str] = frozenset()  # a verb that denies, of one or of several
     closes_with: frozenset[str] = frozenset()  # behind "run": no number of a run
+    forgets: frozenset[str] = frozenset()  # right before a thing: none of it is there
+    foil: frozenset[str] = frozenset()  # the tape, where it is so wide or was put on
+    lays_tape: frozenset[str] = frozenset()
+    whose_work: str = ""  # behind "I built 84": by whom or why, so that 84 is its name
     rest: frozenset[str] = frozenset()  # the sides that were not spoken of yet
     cut_words: frozenset[str] = frozenset()  # cuts whose measure is a length
     ought_to: frozenset[str] = frozenset()  # behind "que": what somebody ought to do

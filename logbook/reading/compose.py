@@ -201,7 +201,7 @@ def _small_words(items, text: str):
             item = replace(item, concept="LEN")  # "stapled, two and a half, taped": no number of sides
         elif item.concept == "WORD" and said in ("st", "stp") and ahead in ("LEN", "EVERY") and before in ("COMMA", "STOP", "DASH", "WORD", "AND"):
             item = replace(item, concept="STAPLED", read_as="stapled")  # a thumb's word
-        elif item.concept == "WORD" and said == "lost" and ahead == "FLAP":
+        elif item.concept == "WORD" and (said == "lost" and ahead == "FLAP" or ahead in _THINGS and said in words_of("small.forgets")):  # "forgot vanes"
             item = replace(item, concept="NO", value=None)
         elif item.concept == "HUNG" and said.startswith("hanging") and any(concept_at(items, k) == "LATER" for k in range(place + 1, place + 4)):
             item = replace(item, concept="HANG")
@@ -301,6 +301,7 @@ def _in_a_pair(items, place: int, text: str) -> bool:
 
 
 _MEASURED = ("BY", "LEN", "FRAC", "LONG", "WIDE", "HIGH", "DEG", "ROUND", "APART", "TIMES", "PIECE_COUNT", "THICK", "IN", "OUT", "OVER", "BACK", "SIDE_WORD", "BOARD", "CFM", "DASH", "COUNTED", "STAPLES", "SCREWS", "WASHERS", "TABS")
+_THINGS = ("VANES", "STAPLES", "TABS")
 _ENDS_A_MARK = ("THROUGH", "THRU", "COMMA", "STOP", "ON", "RUN", "BE", "", "AND", "STAPLED", "TAPED", "RUBBED", "HUNG", "WITH", "HAVE", "NOT", "NO", "TIED", "FILLER", "PENDING", "NOT_DONE", "SERVICE", "WIPED", "VANES")
 _BEFORE_A_MARK = ("HUNG", "HANG", "STAPLED", "TAPED", "RUBBED", "SEALED", "REDID", "REPAIRED", "TAPE_IT", "FILLER", "BE", "ON", "TIED", "WITH")
 

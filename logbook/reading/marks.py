@@ -6,6 +6,7 @@ import re
 
 from logbook.languages.language import Language
 from logbook.reading.grammar import Row
+from logbook.reading.phrasing import in_any
 
 MARK = (
     "(?: MARKED | LETTER (?:DASH)? NUM | K_TEE (?:DASH)? NUM | NUM DASH NUM | NUM LETTER (?!NUM) | NUM | LETTER (?=SEP|$|ON|BE|RUN|AND) )"
@@ -95,6 +96,11 @@ def _worked(row: Row, match) -> bool:
 _LEADS = _says("working on", "finished up", "finished", "done with", "got done with", "on", "for", "doing", "i did", "we did", "built", "made", "got", "i made", "we made", "up with",
                 "wrapped up", "closed up", "finished off", "completed", "knocked out", "banged out", "put together", "this is", "this one's", "this one is", "this here is", "here is", "got", "i've got", "we've got", "that's", "here's", "call it", "calling it", "back on", "now on", "acabé", "acabe", "acabamos", "listo", "terminé", "terminamos", "hice", "hicimos", "armé", "armamos", "terminado", "terminada", "lista")  # fmt: skip
 
+def _worked_so(row: Row, match) -> bool:
+    """ "I built 84 myself", "made 12 because you asked": by whom or why, so that the number counts no pieces as it may in "made 12 last night"."""
+    return _worked(row, match) and in_any("small.whose_work").match(row.words(match.start("n"), min(len(row.items), match.start("n") + 3)).lower()) is not None
+
+
 def _pointed(row: Row, match) -> bool:
     """ "Un codo, el cuatro": the one of that number; "a ninety" is a thing."""
     return row.words(*match.span("d")).lower() in ("el", "la", "the")
@@ -170,6 +176,7 @@ SAID_OTHERWISE: tuple[tuple[str, object], ...] = (
     (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?P<k>KIND) (?:OF? (?:NUM|DEG|SIZE))? COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|FILL{{0,2}} (?:STAPLED|TAPED)|SIZE|RUN|ON RUN)", _pointed),
     (f"{START} (?:FILLER|DET|ANOTHER|THIS|BE){{0,3}} (?:NUM|DEG) COMMA (?P<d>DET) NUMBER? (?P<m>MARKED|NUM) (?=COMMA|STOP|$|SIZE|RUN|ON RUN)", _pointed),
     (f"(?P<f>(?:FILLER|ON|OF|THIS|BE|I|IN|IT|HAVE){{1,4}}) (?P<d>DET)? (?P<m>{MARK}) (?=FILLER{{0,2}} (?:COMMA|STOP|$)|BE FILLER)", _worked),
+    (f"(?P<f>(?:FILLER|I|ON|THIS|BE){{1,3}}) (?P<d>DET)? (?P<m>{MARK}) (?=(?P<n>ME|WORD|ON|ROOM|WHEN|OTHER|FILLER))", _worked_so),
     (f"(?P<f>MOVE_UP) DET (?P<m>{MARK}) (?=SEP|$|AND|TIED|FILLER|LATER)", _says("subí", "subimos", "lo subí", "la subí")),
     (f"{START} (?P<m>MARKED|LETTER DASH? NUM|NUM DASH NUM|NUM) (?=(?P<n>FILLER) (?:COMMA|STOP)|BE (?P<n2>FILLER))", _done_here),
 )

@@ -18,7 +18,7 @@ from logbook.reading.grammar import Row
 from logbook.reading.how_it_sits import only_how
 from logbook.reading.likely import Likely, standing, where_standing
 from logbook.reading.parts import Part
-from logbook.reading.phrasing import choice, word
+from logbook.reading.phrasing import choice, in_any, word
 from logbook.reading.set_right import is_mended
 from logbook.reading.stance import Clause
 from logbook.reading.tokens import plain
@@ -297,6 +297,8 @@ def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -
         match = next((m for pattern in patterns if (m := pattern.search(said)) is not None), None)
         if match is None:
             continue
+        if _of_no_tape(row, clause, said, match.group()):
+            continue
         marked = any(item.concept == "MARK181" for at, item in enumerate(row.items) if clause.first - 6 <= at < clause.last)
         if marked and re.search(r"(?:\b(?:no|not|without|nor|zero|lacks|181 ?b|blank|bare)\b|n't\b|\bun)", match.group()) is None:
             continue  # "181A-P, skinny stuff from the bargain bin": listed, wherever it was bought
@@ -305,6 +307,13 @@ def _unlisted(row: Row, own: Row, cut: tuple[Clause, ...], language: Language) -
         spent.update(at for at in range(first, last) if row.items[at].concept not in ("TAPE", "TAPED", "I", "MARK181"))
     return made, spent
 
+
+
+def _of_no_tape(row: Row, clause: Clause, said: str, words: str) -> bool:
+    """ "Straight, no number on it" is of the piece where no tape was spoken of, and "wiped with a cloth" of a rag."""
+    if in_any("acts.numberless").fullmatch(words) is not None:
+        return not any(item.concept in ("TAPE", "TAPED", "TAPE_IT", "CLOSURE", "FACING") for item in row.items[: clause.last])
+    return words.endswith("cloth") and in_any("acts.cleans_with").search(said) is not None
 
 
 @cache

@@ -6,6 +6,7 @@ from types import MappingProxyType
 
 from logbook.reading import (
     acts_meant,
+    foils_meant,
     kinds_meant,
     measures_meant,
     sayings_meant,
@@ -14,7 +15,7 @@ from logbook.reading import (
 from logbook.reading.items import concept_at
 
 _LEFT_AS_THEY_ARE = ("NUM", "DET", "STOP", "AND", "IT", "BE", "IN", "OUT", "OF", "K_TRANSITION", "RUN", "MARKED")  # but behind "of"; the commonest, so that they cost nothing
-_BY_CONCEPT = MappingProxyType({concept: one.meant for one in (acts_meant, kinds_meant, measures_meant, sayings_meant, sides_meant) for concept in one.CONCEPTS})
+_BY_CONCEPT = MappingProxyType({concept: one.meant for one in (acts_meant, foils_meant, kinds_meant, measures_meant, sayings_meant, sides_meant) for concept in one.CONCEPTS})
 
 
 def meant_by_neighbours(items, text: str):
