@@ -16,7 +16,7 @@ SPANISH_SMALL = Small(
     lies_elsewhere=frozenset("camión camioneta troca troque carro caja camino pedido bodega bolsa banco suelo piso tarima".split()),
     in_the_piece=frozenset("codo vuelta curva riel rieles talón garganta lugar sitio medio centro esquina".split()),
     nobody=frozenset("nadie".split()),
-    them=frozenset("lo la los las le les".split()), one_is=frozenset("está esta quedó lleva tiene va fue".split()),
+    them=frozenset("lo la los las le les".split()), one_is=frozenset("está esta quedó lleva tiene va fue sí si".split()),
     sheets=frozenset("plancha planchas".split()),
     seen=frozenset("se ve|se le ve|se mira|se le mira".split("|")),
     shows_at_all=frozenset("se nota|se le nota|se notan|se le notan|se alcanza a notar|se distingue|se ve mucho".split("|")),

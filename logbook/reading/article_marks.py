@@ -60,11 +60,21 @@ def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
         else:
             pair = ats if len(ats) == 2 and _is_pointed(row, ats[0]) and _are_two(row, *ats) else []
             ats = pair or ats[: next((k for k, at in enumerate(ats) if not _is_pointed(row, at)), len(ats))]
+            ats = [] if len(ats) == 2 and row.items[ats[1] - 2].concept == "AND" and _told_alone(row, *ats) else ats
             ats = [] if len(ats) == 2 and row.items[ats[1] - 2].concept == "COMMA" and _of_the_last(row.text[row.items[ats[1]].end :].lower()) else ats  # "la que no tiene cinta es la 58, la 57 sí la encinté"
         values = [_number(row, at) for at in ats]
         if len(ats) > 1 and None not in values and len(set(values)) == len(values) and taken.isdisjoint(ats):
             made.append(tuple(ats))
     return made
+
+
+_ALONE = re.compile(r"^,? (?:(?:ya|s[ií]|no|tambi[eé]n|todav[ií]a|a[uú]n) )*(?:est[aá]|qued[oó]|lleva|trae|tiene|va|sali[oó])\b(?! (?:\w+ )?\w+[oa]s\b)")
+
+
+def _told_alone(row: Row, first: int, second: int) -> bool:
+    """ "Dejé sin cinta la 135 y la 136 sí está completa": behind an act on the first, what is said of one is of the second."""
+    acted = any(item.concept not in ("DET", "THRU", "ON", "FILLER", "I", "AND", "BUT") for item in row.items[row.sentence_start(first) : first])
+    return acted and _ALONE.match(row.text[row.items[second].end :].lower()) is not None
 
 
 def _are_two(row: Row, first: int, second: int) -> bool:
@@ -139,7 +149,24 @@ def _of_the_last(behind: str) -> bool:
 def stands_ahead(row: Row, first: int, last: int, behind: list) -> bool:
     """ "Así entrego la 116; la 117 va sin cinta": the piece right before the next by number, named behind what is told of it."""
     value, others = _number(row, first), [one for one in behind if one.first >= last]
+    if isinstance(value, int) and others and len(others) == len(behind) and (_leads(row, first, last, value, others) or _before_another(row, first, last, others)):
+        return True
     return isinstance(value, int) and len(others) == len(behind) and others[0].mark == str(value + 1) and row.items[min(last, len(row.items) - 1)].concept == "COMMA"
+
+
+def _before_another(row: Row, first: int, last: int, others: list) -> bool:
+    """ "Dejé sin cinta la 135 y la 136 sí está completa": the first of the two."""
+    other = others[0].mark_at
+    return other is not None and [item.concept for item in row.items[last : other[0]]] in (["AND", "DET"], ["AND"]) and _told_alone(row, first, other[0])
+
+
+def _leads(row: Row, first: int, last: int, value: int, others: list) -> bool:
+    """ "A la 135 le faltan grapas, la 136 está bien": the first words of the sentence, and what is told of it right behind."""
+    if any(item.concept not in ("DET", "THRU", "ON", "TO", "FROM", "FILLER", "AND", "BUT") for item in row.items[row.sentence_start(first) : first]):
+        return False
+    near = value > _DAYS or any(one.mark is not None and one.mark.isdigit() and abs(value - int(one.mark)) <= _NEAR for one in others)
+    behind = row.text[row.items[last - 1].end :].lower()
+    return value > _NO_SIDE and near and all(one.mark != str(value) for one in others) and (_SAID_OF_IT.match(behind) is not None or _IS_SO.match(behind) is not None)
 
 
 def turns_to(row: Row, first: int, last: int, named: str | None) -> bool:

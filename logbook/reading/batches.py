@@ -21,6 +21,8 @@ _RANGE = f"(?P<a>{_M}) (?:TO|THROUGH|THRU) DET? (?P<b>{_M})"
 def _told_of_several(row: Row, match, ats: list[int]) -> bool:
     """Whether the words around a kind with a list are of several pieces: "straights 4 and 5", "hung elbow 4 and 5", "elbow 4 and 5, both"."""
     before, at = match.start() - 1, match.start("k")
+    if not plural(row, at) and match.end() < len(row.items) and row.items[match.end()].concept in ("BE", "HAVE", "FILLER") and before >= 0 and row.items[before].concept not in ("STOP", "COMMA", "QUERY") and row.words(match.end(), match.end() + 1).lower().split()[0] in words_of("small.one_is"):
+        return False  # "no engrapé el recto 135 y el 136 va engrapado": told of the second alone
     acted = before >= 0 and row.items[before].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[at].concept.startswith("K_")
     behind = [item.concept for item in row.items[match.end() : match.end() + 2]]
     return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind[:1] in (["BE"], ["HUNG"]) and row.words(match.end(), match.end() + 1).lower().split()[0] in words_of("small.several_are") or behind[:1] in (["STAPLED"], ["TAPED"], ["HUNG"]) or behind == ["COMMA", "BOTH"] or _of_them(row, match.end()) or _whole_sentence(row, match, ats)

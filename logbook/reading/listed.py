@@ -13,7 +13,7 @@ from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
 from logbook.reading.marks import mark_text
 from logbook.reading.mention import Mention
-from logbook.reading.phrasing import table_of
+from logbook.reading.phrasing import table_of, words_of
 from logbook.reading.stance import Clause
 
 _BETWEEN = ("COMMA", "AND", "DET", "FILLER", "ANOTHER", "STOP")
@@ -32,12 +32,19 @@ def together(row: Row, named: list[Mention]) -> list[Mention]:
         end = at
         while end + 1 < len(done) and _next_in_list(row, done[end], done[end + 1]):
             end += 1
-        twins = end == at + 1 and done[end].kind is None and any(item.concept == "AND" for item in row.items[done[at].last : _named_at(row, done[end])])  # "straight 23 and its twin 24"
+        twins = end == at + 1 and done[end].kind is None and any(item.concept == "AND" for item in row.items[done[at].last : _named_at(row, done[end])]) and not _told_alone(row, done[at], done[end])  # "straight 23 and its twin 24"
         if end > at and (twins or _alike(row, done[at : end + 1]) or _said_of_each(row, done[end]) or _told_ahead(row, done[at])):
             for place in range(at, end + 1):
                 done[place] = replace(done[place], listed=at if place > at else -2)
         at = end + 1
     return done
+
+
+def _told_alone(row: Row, one: Mention, other: Mention) -> bool:
+    """ "No engrapé el recto 135 y el 136 va engrapado": behind an act on the first the second is told of by itself."""
+    acted = any(item.concept not in ("DET", "THRU", "ON", "FILLER", "I", "AND", "BUT") for item in row.items[row.sentence_start(one.first) : one.kind_at[0]])
+    said = row.words(other.last, other.last + 1).lower().split() if other.last < len(row.items) else []
+    return acted and not words_of("small.one_is").isdisjoint(said)
 
 
 def _alike(row: Row, some: list[Mention]) -> bool:

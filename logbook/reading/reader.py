@@ -255,7 +255,7 @@ def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
         elif (after > other.last and row.items[min(after, len(row.items) - 1)].concept in ("STOP", "COMMA")) or other.last < after == len(row.items):  # "straight 4 and elbow 5 on run two"
             made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < after and c.name == "run"]
         acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in _ACTS_OF_BOTH]
-        if acts and other.last < len(row.items) and row.words(other.last, other.last + 1).lower().split()[0] in words_of("small.one_is"):
+        if acts and other.last < len(row.items) and not words_of("small.one_is").isdisjoint(row.words(other.last, other.last + 1).lower().split()):
             continue  # "taped straight 4 and elbow 5 has no vanes"
         if acts and acts[0].first > 1 and row.items[acts[0].first - 1].concept in ("AND", "COMMA"):  # "stapled and taped straight 38 and elbow 39"
             acts += [c for c in claims if c.last == acts[0].first - 1 and c.name in _ACTS_OF_BOTH]

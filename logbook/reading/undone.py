@@ -276,6 +276,8 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
         if at in listed:
             seen_act = True
             continue
+        if seen_act and concept in ("AND", "BUT") and _another_told(row, at, end):
+            return at
         if base and row.words(at, at + 1).lower() == "ya" and any(row.items[k].concept in PAST for k in range(at + 1, min(at + 4, end))):  # "le faltaba una esquina y ya la encinté"
             return at - 1 if row.items[at - 1].concept == "AND" else at
         if base and seen_act and (concept in PAST or concept in ("STAPLES",)) and row.items[at - 1].concept not in ("BE", "DET", "TO", "OF", "OR", "NOT"):
@@ -303,6 +305,20 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
             break
         end = following.last
     return end
+
+
+def _another_told(row: Row, at: int, end: int) -> bool:
+    """ "le faltan grapas y al 136 le puse cinta": behind the "and" another piece is told of, by its number."""
+    k = at + 1
+    while k < end and row.items[k].concept in ("DET", "ON", "THRU", "TO"):
+        k += 1
+    pointed = k > at + 1
+    if k < end and row.items[k].concept.startswith("K_"):
+        k, pointed = k + 1, True
+    if not pointed or k + 1 >= end or row.items[k].concept not in ("NUM", "MARKED"):
+        return False
+    said = row.items[k + 1].concept
+    return said in ("HAVE", "BE", "NO", "NOT", "NOT_DONE") or said == "FILLER" and k + 2 < end and row.items[k + 2].concept in ("HAVE", "BE", "DET", "NO", "NOT")
 
 
 def _told_anew(row: Row, begin: int, at: int) -> int | None:
