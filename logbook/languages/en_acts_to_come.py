@@ -46,6 +46,8 @@ ENGLISH_ACTS_TO_COME = replace(
     ),
     of_one=(
         *ENGLISH_ACTS_TAPING.of_one,
+        ("scrim_shows", False, r"(?:the |that |my )?(?:tape|foil)(?: (?:on it|on there|up there|on top|on the bottom|on (?:\w+ )?[\w-]*[#\d][\w-]*))?(?: just| still)* (?:won't|doesn't|didn't|isn't|wouldn't|never|don't)(?: really| quite| even| ever)* (?:show|shows|showed|showing|let|letting)(?: me see)? (?:the |any |no |much |its |enough )?(?:scrim|weave)\b(?: (?:show|through|come|showing|up))*"),
+        ("trimmed", False, r"(?:left|leaving|leaves|forgot)(?: all| some| a (?:bit|little|lot)| most| plenty| part| half)*(?: of)? (?:the |that |my |its )?(?:insulation|fiber ?glass|glass) (?:in|inside|on|at|hanging (?:out of|off)|sticking out of|still in) (?:the |that |its |my )?(?:male|female|end|cut|flap|edge|lip)\b"),
         ("taped", False, r"(?:the |my |that |our )?(?:roll|tape|foil)(?: just| then| went and)* (?:ended|quit|ran out|gave out|died|was gone|ran dry)(?: on (?:me|us))?,? (?:on|at|before|halfway|half way|short of|right at|with) (?:the |my |that |a |one |two |down |through )"),
         ("stapled", None, r"(?:only|just|nothing but) (?:the )?tape(?:'s| is| that)? (?:holds|holding|keeps|keeping|closes|closing)\b|tape (?:alone|by itself|on its own)(?:'s| is)? (?:holds|holding|keeps|keeping)\b|(?:it's|it is|that's) (?:just |only )?the tape (?:that )?(?:holds|holding|keeps|keeping)\b"),
         ("surface_clean", False, rf"{_FILTHS} (?:got|blew|fell|drifted|settled|came|ran|dripped|sifted|slipped|crept|flew|found its way)(?: (?:in|all|right|up|down))* (?:under|underneath|beneath|behind) (?:the |my |that )?(?:tape|foil)\b"),

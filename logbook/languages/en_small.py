@@ -13,6 +13,7 @@ ENGLISH_SMALL = Small(
     i=frozenset("i we i've we've".split()),
     stands=frozenset("sits sees reads shows measures carries stands feels".split()),
     back_to_it=frozenset("it it's it'd its they they're them one that that's so mine".split()),
+    that_went_on=frozenset(("that's what's on it", "that's what is on it", "that's what's on there", "that's what went on", "that's what i put on", "that's what i used", "that's what we used", "that's what it's got", "that's what it got", "so i used that", "so we used that", "and used that", "so that went on")),
     leads_to_piece=frozenset("on with for".split()),
     worked=frozenset("did made built finished done doing through with up".split()),
     gone=frozenset("came off|torn off|gone".split("|")),

@@ -14,6 +14,7 @@ class Small:
     no: frozenset[str] = frozenset()  # the same
     than: frozenset[str] = frozenset()  # behind it a measure is no measure of its own: "closer than sixteen", "the size of a quarter"
     back_to_it: frozenset[str] = frozenset()  # begins to go on about the piece that was asked after
+    that_went_on: frozenset[str] = frozenset()  # behind a tape that was found somewhere: "that's what's on it"
     leads_to_piece: frozenset[str] = frozenset()  # before a number that a sentence begins with: "on 13 the roll ran out"
     worked: frozenset[str] = frozenset()  # before numbers that are pieces: "did 73 and 74 together"
     gone: frozenset[str] = frozenset()  # of a thing that was there: it no longer is

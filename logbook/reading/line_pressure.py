@@ -14,6 +14,7 @@ from logbook.reading.tokens import plain
 
 _MOST = 20  # inches of water
 _NOT_BEHIND = ("BY", "BACK", "BOARD", "TAPE", "CLOSURE", "MARK181", "LEG", "LONG", "STAPLES", "TABS", "WASHERS", "OVER", "WIDE", "HIGH", "THICK", "APART", "FROM", "OFF", "GAP", "DAMAGE", "ROUND", "EVERY", "K_COLLAR", "K_HANGER")
+_SPACED = ("STAPLES", "STAPLED", "STAPLE", "SCREWS", "TABS", "TAPE", "VANES")  # "eleven staples per side at two inches"
 _LINES = ("K_TRANSITION", "K_OFFSET", "STATIC", "LEAK_TEST")  # lines are drawn on these, or the pressure has its own word
 
 
@@ -42,7 +43,7 @@ def pressures(row: Row, stated: Row, cut: tuple[Clause, ...], taken: set[int], l
             ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
             match = word(language.code, "line_runs_at").search(plain(row.text[row.items[clause.first].start : item.start]))
             is_so = word(language.code, "line_is").match(plain(row.text[item.end : item.end + 24]))
-            if (match is None and is_so is None) or ahead in _NOT_BEHIND:
+            if (match is None and is_so is None) or ahead in _NOT_BEHIND or any(row.items[k].concept in _SPACED for k in range(clause.first, at)):
                 continue
             taken.add(at)
             first = at if match is None else row.within(clause.first, at + 1, match)[0]

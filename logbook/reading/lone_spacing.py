@@ -73,6 +73,8 @@ def _behind(row: Row, at: int, taken: set[int], language: Language) -> int | Non
             return None if far or follows in _BEHIND else place
         if item.concept in ("FRAC", "LEN") and item.value.value < _LEAST and row.items[min(place + 1, len(row.items) - 1)].concept == "LEG":
             continue
+        if item.concept == "OF" and row.items[place + 1 : place + 2] and row.items[place + 1].concept == "SIDE_WORD" and place == at + 1 or item.concept == "SIDE" and row.items[place + 1 : place + 2] and row.items[place + 1].concept == "ON" and row.items[place - 1].concept == "ON":
+            continue  # "eleven staples per side at two inches", "ten staples on each side at two inches"
         if item.concept not in _BETWEEN or (item.concept == "NUM" and row.items[min(place + 1, len(row.items) - 1)].concept not in ("SIDE_WORD", "COMMA")):
             return None
         if item.concept == "COMMA" and (place + 1 >= len(row.items) or row.items[place + 1].concept not in ("LEN", "HEDGE", "AROUND", "ON")):

@@ -30,7 +30,7 @@ from logbook.reading.phrasing import in_any, words_of
 from logbook.reading.retold import retold
 from logbook.reading.run_on import ended
 from logbook.reading.runs import runs
-from logbook.reading.sameness import copies, mirrored
+from logbook.reading.sameness import copies, mirrored, of_measures
 from logbook.reading.shift import is_shift, shift_claims
 from logbook.reading.stance import clauses, stances
 from logbook.reading.still_coming import still_coming
@@ -43,6 +43,7 @@ from logbook.reading.undone import undone, unfinished
 from logbook.reading.told_alike import told_alike
 from logbook.reading.told_ahead import named_by_others, with_a_mark
 from logbook.reading.unread import given, read_places, unread
+from logbook.reading.used_that import used_that
 from logbook.reading.waits_its_turn import waits_its_turn
 from logbook.reading.whole_turns import whole_turns, whose
 from logbook.said import Earlier, Entry, Fact, OpenItem, Reading, SameAs, Span
@@ -90,7 +91,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     taken_back, saying_so = withdraws(whole, language, text)
     phrase_at = {at for said in phrases_said(found, job, code) for at, item in enumerate(items) if item.first < said.last and item.last > said.first}
     row = whole.blanked(saying_so | phrase_at)
-    row = row.recoded(side_counts.recodes(row, language))
+    row = row.recoded(side_counts.recodes(row, language) | of_measures(row))
     cut = clauses(row)
     ticks = ticked_off(row, language)
     row = row.blanked(ticks.spent)
@@ -175,6 +176,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims += how_hot(row, stated, taken, claims, language)
     claims = pieced_moves(row, stated, claims, taken, language)
     claims += told_acts.told(row, stated, cut_up, language)
+    claims += used_that(row, claims, language)
     claims += out_of_tape.out_of_tape(row, own, cut_up, language)
     claims += lone_measures.lone_ways(row, stated, claims, cut_up, language)
     claims += ends.by_words(stated, claims, cut_up, language)

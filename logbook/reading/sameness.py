@@ -73,6 +73,11 @@ def copies(row: Row, taken: set[int], language: Language) -> list[Copy]:
     return made
 
 
+def of_measures(row: Row) -> dict[int, str]:
+    """The "same" of "drops two inches in the same two feet", which copies nothing of a piece: item -> the concept it then is."""
+    return {match.start(): "FILLER" for match in row.find("SAME_THING (?=LEN)") if row.words(match.start(), match.end()).lower() in ("same", "the same")}
+
+
 def _of_the_other_side(row: Row, at: int) -> bool:
     """ "Same thing on the other side" is of a side, unless a piece is named right before: "collar three is the same thing on the other side of the trunk"."""
     behind = at + 1

@@ -204,6 +204,14 @@ def _out_of_the_right_ones(found: Found):
         yield found.claim("staple_leg", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _the_short_ones(found: Found):
+    """ "half-inch staples on 109. For 111, I only had the quarter-inch ones left": of the staples that were spoken of, where nothing else is so small."""
+    said, value = found.row.words(found.at("o"), found.at("o") + 1).lower(), found.item("n").value.value
+    before = [item.concept for item in found.row.items[: found.first]]
+    if said == "ones" and Fraction(1, 8) <= value < 1 and {"STAPLES", "STAPLED"} & set(before) and not {"GAP", "BOARD", "WASHERS", "SCREWS", "DAMAGE"} & set(before):
+        yield found.claim("staple_leg", value, group="w", uses=("n",), said_unit=unit_of(found.item("n")))
+
+
 def _half_inch_ones(found: Found):
     """ "the staples on straight nine are the half-inch ones": their legs."""
     if found.item("n").value.value < 1:
@@ -295,11 +303,12 @@ SPACING_FRAMES = (
     Frame("TABS [^STOP QUERY TAPE TAPED STAPLES STAPLED LEN]{0,12} COMMA OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND|EVERY)", _tab_length),  # "tabs porque no había flap, de ocho pulgadas"
     Frame("(?P<o>SCREWS) (?:SEATED|IN|MOVE_IN|FILL){0,3} (?P<w>ON? (?P<n>NUM|LEN)) (?=WITH|WASHERS|AND|SEP|$) (?!WITH? WASHERS (?:SEP|$))", _spacing),
     Frame("(?P<w>(?P<n>NUMB) WASHERS)", _length("washer_size", most=6)),
-    Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB))", _length("washer_size", most=6)),
+    Frame("WASHERS (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUMB)) (?!SCREWS|STAPLES|OF SIDE_WORD|ON|SIDE_WORD|EVERY)", _length("washer_size", most=6)),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?:LEG|LONG)? (?:CLINCHED|OUT|OUTSIDE|FILL){0,2} STAPLES)", _leg),
     Frame("(?P<w>STAPLES (?:FILL|OF|WITH|COMMA|ONLY){0,3} (?P<n>LEN|FRAC) LEG?) (?!APART|CROWN|BOARD|BE (?:MISSING|OUT|NOT)) (?!(?<=COMMA LEN)(?:MARK181|TAPE|CLOSURE))", _leg),
     Frame("(?P<w>(?P<g>WORD) (?:BE|HAVE|FILLER)? (?P<o>WORD) WITH DET? (?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT|GENERIC|WORD)", _loaded_with),
     Frame("(?P<w>(?:FILLER){1,2} (?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT)", _out_of_the_right_ones),
+    Frame("(?:ONLY|HAVE|WITH|FILLER|OF|WORD|LAID|BUT) DET? (?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?=SEP|$|AND|BUT|SIDE (?:SEP|$)|ON|OF|IN|LEFT_OUT)", _the_short_ones),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
     Frame("(?P<w>LEG BE (?P<n>LEN|FRAC)) (?!APART|BY)", _leg),
     Frame("(?P<w>STAPLES BE? (?:DET|WORD|FILLER|HEDGE|ME){1,4} COMMA (?P<n>FRAC)) (?=COMMA|STOP|$)", _leg),

@@ -119,11 +119,18 @@ def _class_of_pressure(found: Found):
     return _pressure(found)
 
 
+def _own(found: Found):
+    """ "44 is fine on its own" tells of no weight that hangs."""
+    said = found.row.words(found.last - 1, found.last).lower()
+    if said not in ("on its own", "on their own") or any(item.concept in ("ACCESSORY", "LB", "WEIGHS", "HUNG", "K_HANGER", "K_DAMPER_SLEEVE") for item in found.row.items):
+        yield from _flag("accessory_supported")(found)
+
+
 FRAMES = (
     Frame("(?:^|(?<=STOP)) K_HANGER (?:NUM|MARKED|NUMBER|LETTER){0,3} STOP (?P<w>(?P<n>LEN)) (?=STOP|$)", _spaced),
     Frame("(?P<w>(?P<n>LB))", _number("accessory_weight")),
     Frame("(?P<w>WEIGHS (?:FILL|ON){0,2} (?P<n>NUM)) (?!BY)", _number("accessory_weight")),
-    Frame("(?P<w>(?:HUNG)? (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN) (?!JOINT|STAPLES|SIDE|END)", _flag("accessory_supported")),
+    Frame("(?P<w>(?:HUNG)? (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN) (?!JOINT|STAPLES|SIDE|END)", _own),
     Frame("(?P<w>ON_DUCT)", _flag("accessory_supported", False)),
     Frame("(?P<w>TIE_RODS)", _reinforced),
     Frame("(?P<w>HUNG) (?! (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _hung),
