@@ -47,6 +47,7 @@ def lone_measures(row: Row, stated: Row, taken: set[int], claims: list[Claim], c
     made: list[Claim] = []
     for place, part in enumerate(cut_up):
         left = [at for at in range(part.first, part.last) if at not in spent and row.items[at].concept in _MEASURES and stated.string[at] == code(row.items[at].concept) and not _names(row, at) and not _stands_for_a_thing(row, at)]
+        left = [at for at in left if not _used_up(row, part, at)]
         if len(left) == 2:
             left = [at for at in left if not _rejected(row, part, at, language)]
         if len(left) == 1:
@@ -85,6 +86,12 @@ def _how_warm(row: Row, part: Part, at: int, known: set[str], language: Language
         return []
     near = any(row.items[k].concept in ("HEDGE", "THINK", "AROUND") for k in range(part.first, at))
     return [claim(row, "surface_temperature", value.value, at, at + 1, uses=(at,), hedged=near)]
+
+
+def _used_up(row: Row, part: Part, at: int) -> bool:
+    """The "half inch" of "I was out of half inch, so it's got three-eighths"."""
+    before = plain(row.text[row.items[part.first].start : row.items[at].start]).rstrip()
+    return before.endswith(tuple(words_of("small.ran_out")))
 
 
 def _rejected(row: Row, part: Part, at: int, language: Language) -> bool:

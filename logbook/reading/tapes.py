@@ -177,6 +177,8 @@ def _cold(found: Found):
     lead = row.items[at - 2].concept if at > 1 else ""
     if before == "ON" and lead in ("STAPLED", "STAPLES", "EVERY", "TABS") or row.items[at].value.unit is not None:
         return
+    if row.words(at - 1, at).lower().split()[-1] in words_of("small.worked") or any(item.concept in ("DEG", "TEMP_F") for item in row.items[first : last + 1]):
+        return  # "it was forty degrees when I did 51"
     if 15 <= found.item("n").value.value <= 60 and _WARMING.search(row.words(first, last + 1).lower()):
         yield from _temperature(found)
 
