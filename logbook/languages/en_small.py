@@ -15,7 +15,7 @@ ENGLISH_SMALL = Small(
     back_to_it=frozenset("it it's it'd its they they're them one that that's so mine".split()),
     that_went_on=frozenset(("that's what's on it", "that's what is on it", "that's what's on there", "that's what went on", "that's what i put on", "that's what i used", "that's what we used", "that's what it's got", "that's what it got", "so i used that", "so we used that", "and used that", "so that went on")),
     leads_to_piece=frozenset("on with for".split()),
-    worked=frozenset("did made built finished done doing through with up".split()),
+    worked=frozenset("did made built finished done doing through with up checked inspected examined walked".split()),
     gone=frozenset("came off|torn off|gone".split("|")),
     held=frozenset(
         "fastened secured glued pinned riveted solid perfect plumb lined aligned mounted attached locked bolted welded spaced centered straight happy great"
@@ -153,5 +153,7 @@ ENGLISH_SMALL = Small(
     forgets=frozenset("forgot overlooked omitted forget".split()),
     foil=frozenset(("foil",)),
     lays_tape=frozenset("put used ran laid slapped stuck rolled had".split()),
+    pair=frozenset("couple pair".split()),
+    first_of_them=frozenset("first one former".split()),
     whose_work=r"(?:(?:all )?by )?(?:myself|ourselves)\b|on my own\b|(?:because|while|when|as|since|after|before|right before|right after|just) (?:i|we|he|she|they|you|the|my|his|lunch|break|quitting)\b|(?:because|since)\b",
 )

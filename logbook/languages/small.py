@@ -115,6 +115,8 @@ class Small:
     forgets: frozenset[str] = frozenset()  # right before a thing: none of it is there
     foil: frozenset[str] = frozenset()  # the tape, where it is so wide or was put on
     lays_tape: frozenset[str] = frozenset()
+    pair: frozenset[str] = frozenset()  # before "of" and a kind: two of them
+    first_of_them: frozenset[str] = frozenset()
     whose_work: str = ""  # behind "I built 84": by whom or why, so that 84 is its name
     rest: frozenset[str] = frozenset()  # the sides that were not spoken of yet
     cut_words: frozenset[str] = frozenset()  # cuts whose measure is a length

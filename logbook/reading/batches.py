@@ -71,6 +71,9 @@ SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND) COMMA (?P<list>{_M} (?:COMMA? {_M})* COMMA? AND {_M}) (?=SEP|$|BE|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND) (?:FILLER|THIS|TIMES|DET|ON|RUN|NUM|WORD|LATER|HUNG|COUNTED|BE|STAPLED|TAPED|RUBBED|AND|SIZE){{0,6}} COMMA {_LIST} (?=SEP|$)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?:^|(?<=SEP)|(?<=BUT)) (?:FILLER|DET|ONLY|BOTH){{0,3}} {_LIST} (?=(?:ON RUN NUM)? (?:COMMA)? (?:FILLER|BOTH)? (?:BE|HAVE|HAVING|HUNG|STAPLED|TAPED|NOT|BOTH|NEED|PENDING|NOT_DONE|MISSING|FORGOT|LEAVES|TIED|NO (?!NUM))|FILLER KIND|COMMA (?:SIZE|BOTH|FILLER){{0,2}} KIND)", None),
+    (f"(?:^|(?<=SEP)) (?:FILLER|DET|ONLY){{0,3}} {_LIST} (?=COMMA DET? (?P<p>WORD) OF (?P<k>KIND))", lambda row, match, ats: row.words(*match.span("p")).lower() in words_of("small.pair")),  # "74 and 75, couple of straights"
+    (f"(?:^|(?<=SEP)) (?:FILLER|DET|ONLY){{0,3}} {_LIST} (?=COMMA DET? (?P<p>WORD|ANOTHER))", lambda row, match, ats: row.words(*match.span("p")).lower().split()[0] in words_of("small.first_of_them")),  # "44 and 45: the first is stapled"
+    (f"(?:^|(?<=SEP)) (?P<f>(?:FILLER|I|AND|ANOTHER|WORD){{1,4}}) {_LIST} (?=COMMA BOTH)", _worked_on),
     (f"(?:^|(?<=SEP)) (?:FILLER|DET|FROM|BE){{0,3}} {_RANGE} (?=COMMA? (?:FILL|BOTH|SIZE|COMMA){{0,4}} (?:KIND|STAPLED|TAPED|HUNG|RUBBED))", None),
     (f"(?:^|(?<=SEP)) (?:FILLER|I){{1,3}} {_LIST} (?=FILLER{{0,2}} COMMA (?:BOTH|ALL|FILL){{0,2}} (?:KIND|STAPLED|TAPED))", None),
     (f"(?:^|(?<=SEP)) (?P<f>(?:FILLER|I|AND|ANOTHER){{1,4}}) {_LIST} (?=(?:WORD|FILLER|LATER|ON RUN NUM){{0,3}} (?:SEP|$))", _worked_on),

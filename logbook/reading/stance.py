@@ -89,6 +89,8 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             continue
         if carried is not None and (items[0].concept == "BUT" or head in ("I", "SEE") or _i_made(row, items, lead) or _mine(row, items, lead) or _is_mine(row, clause, language) or (head == "IT" and _this_one(row, items, lead)) or (carried[1] == OTHER and (_so_then(row, items, lead) or not theirs and (_as_it_is(row.words(clause.first, clause.last), language) or _names_a_piece(row, clause, lead, language))))):
             carried = None
+        if carried is not None and carried[1] == CONDITION and in_any("acts.because").match(row.words(clause.first, clause.last).lower()) is not None and not {"IF", "WILL"} & {item.concept for item in items}:
+            carried = None  # "I'd have sent it back if Tony did it, since the flap's not stapled"
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
             continue
