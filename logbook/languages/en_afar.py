@@ -71,6 +71,8 @@ ENGLISH_AFAR = Afar(
         r"(?:(?:but|and|so|now|well) )*what (?:actually |really )?(?:went|ended up|got put|got used|wound up)(?: \w+)? (?:on|in|onto|over)\b",
         r"(?:(?:but|and|so|now|well) )*what(?:'s| is) (?:wrong with|on|in|holding|closing|sealing|around) (?!it\b)(?:[\w'-]+ ){1,4}?is\b",
         r"(?:(?:but|and|so|now|well) )*where (?:[\w'-]+ ){1,4}?(?:goes|hangs|sits|runs|ended up|is going)(?: to)? is\b",
+        r"(?:(?:but|and|so|now|well|here's|that's) )*(?:why|what) (?:i|we)(?:'m|'re|'d| am| are| had| have)?(?: just| only| really)* (?:calling|called|call|reporting|reported|report|phoning|phoned|writing|wrote|texting|texted|ringing|rang|mentioning|mention|bringing up|bring up|brought up|telling|flagging|flagged|stopped)\b",
+        r"(?:(?:but|and|so|now|well|here's|that's) )*how (?:i|we)(?:'ve| have)?(?: just)? (?:found|left|built|made|hung|did|put up|closed|have)\b",
         r"(?:(?:but|and|so|now|well) )*(?:all|the only thing) (?:i|we) did(?: here| on it| to it)? (?:is|was)\b",
     ),
     # the words right before it are another's
