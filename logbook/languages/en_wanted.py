@@ -10,6 +10,7 @@ _ASKS = r"(?:wants?|wanted|says?|said|asks? for|asked for|calls? for|called for|
 
 _M = "<m>(?: of an inch| inch)?"
 _ABOUT = "(?:(?:about|maybe|almost|nearly|like|a good|a full|some|only|just|a|an|the) )*"
+_COUNTED = "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|a foot|half"
 
 ENGLISH_WANTED = Wanted(
     looks=rf"\b(?:i'd|we'd|would've|what (?:it|that|this one)|wouldn't|won't|wish|love to|like to|been right|been better|been nice|been correct|been plenty|been good|been fine|been enough|couldn't|could not|can't|able to|no way to|last time|time before|last one|one before|told me|normally|usually|typically|ordinarily|as a rule|most days|most of the time|{_PAPER}|not|isn't|aren't|wasn't|weren't|didn't|ain't|wants?|wanted|meant|mean(?:ing)? to|suppos|should|shoulda|ought|oughta|aim|shoot|shot for|going for|planned|plan|intended|short|small|narrow|skinny|stubby|no good|tried|trying|hoping|hoped|target|goal|asked|order|called|calls|drawn|drew|drawings?|max|maximum|minimum|limit|specified|required|allowed|laid|needs to|has to|have to be|better be|need)",
@@ -100,8 +101,9 @@ ENGLISH_WANTED = Wanted(
     heats_behind=r"^ ?(?:degrees )?(?:is|was|'s) what (?:the |my |our )?(?:air|supply|discharge|probe|thermometer|thermocouple|coil|furnace|heater|unit)\b|^ ?(?:degrees )?(?:on|at) (?:the |my |an? )?(?:air )?(?:probe|thermocouple)(?![\w'])",
     not_the_air=r"(?<![\w'])(?:iron|gun|glue|torch|welder|pizza|ovens?|stove|grill|fryer|rated|rating|good (?:for|to|up to)|limit|limits|links?|fusible|trips?|tripped|melts?|attic|ceiling|roof|on the deck|sun|feels?|felt|up here|in here|out here|adhesive|dryer temp\w*|hair dryer|max|maximum|allowed|allows|handle|handles|withstand)(?:'s)?(?![\w'])",
     of_air=r"(?<![\w'])(?:air|supply|discharge|duct|furnace|burner|heater|boiler|exchanger|unit|coil|inside|through|coming|comes|blow\w*|temp\w*|measured|probe|thermo\w+|plenum|register|outlet|hot|in it|in there|sees|gets|runs|running|carr(?:y|ies)|takes)(?:'s)?(?![\w'])",
-    of_moves=r"(?<![\w'])(?:left|right|top|bottom|sides?|both)(?![\w'])",
-    one_side=r"(?<![\w'])(?:the|that|one|only one|a) side(?:'s)? (?:that )?(?:moves|comes|goes|drops|tapers|is in|changes)(?![\w'])",
+    of_moves=r"(?<![\w'])(?:left|right|top|bottom|sides?|both|moves?|moved|goes (?:in|out|up|down|over)|comes (?:in|over|up|down)|drops?|rises|kicks?|steps (?:in|down|up))(?![\w'])",
+    one_side=r"(?<![\w'])(?:the|that|one|only one|a) side(?:'s)? (?:that )?(?:moves|comes|goes|drops|tapers|is in|changes)(?![\w'])"
+    rf"|(?<![\w'])(?:on|off) (?:the |just |only )*one side(?![\w'])|(?<![\w'])(?:moves|moved|drops|rises|kicks|(?:goes|comes|steps|kicks|moves) (?:in|out|up|down|over)) (?:about |like |only |just )?(?:\d|(?:{_COUNTED})(?![\w']))",
     instead_of=r"(?<![\w'])(?:instead of|rather than)(?: the| a| back)*$",
     all_of_it=r"(?<![\w'])all (?:(?:is|of it|of that|comes|goes|was) )*(?:on|off|from) (?:of )?the (?:left|right|top|bottom)(?![\w'])",
     so_long=r"(?<![\w'])(?:set ?-?backs?|back|taper|tapers|slope|slopes|length|run|over|in|within|inside|gave|had|took|takes|room)(?![\w'])",

@@ -279,7 +279,7 @@ def _other_of_two(found: Found):
 LEVEL_FRAMES = (
     Frame("(?P<side>SIDE SIDE_WORD? (?:COMMA AND? DET? SIDE SIDE_WORD?)+) COMMA? FILL{1,3} (?:LEVEL|FLAT|K_STRAIGHT) (?=SEP|$|AND|BUT)", _level),  # "left side, top, bottom are all straight"
     Frame("(?:LEVEL|FLAT) (?:ON|FILL|IN|OF){0,2} (?P<side>SIDE(?:AND DET? SIDE)?) (?! (?:FILL){0,2} (?:MOVES))", _level),
-    Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT)", _level),
+    Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|AND){0,2} (?:LEVEL|FLAT) (?!SIDE (?:SEP|$))", _level),
     Frame("(?P<side>SIDE) (?P<o>NUM) (?:FILL|MOVE){0,2} (?:LEVEL|FLAT|K_STRAIGHT) (?=SEP|$|AND|BUT)", lambda found: _level(found) if found.item("o").value.value == 1 and not found.item("o").value.digits else ()),  # "the left one stays straight"
     Frame("(?P<side>SIDE) SIDE_WORD? BE? DET (?:NUM|GENERIC) (?:THIS|BE){1,2} (?:LEVEL|FLAT)", _level),  # "the top's the one that's flat"
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|MOVE){0,2} K_STRAIGHT (?=SEP|$|AND|BUT)", _level),

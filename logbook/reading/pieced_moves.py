@@ -42,7 +42,7 @@ def pieced_moves(row: Row, stated: Row, claims: list[Claim], taken: set[int], la
     if "K_TRANSITION" not in concepts or "K_OFFSET" in concepts or word(language.code, "told.wanted.of_moves").search(plain(row.text)) is None:
         return claims
     lacks = any(_lacking(one) for one in claims if one.name == "side_moves") or not any(one.name in ("side_moves", "stated_slope") for one in claims)
-    taper = any(one.name == "taper_length" for one in claims)
+    taper = any(one.name in ("taper_length", "length") for one in claims)
     if not lacks:
         return claims
     used = taken | {at for one in claims for at in one.uses}
