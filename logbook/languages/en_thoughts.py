@@ -78,6 +78,8 @@ ENGLISH_THOUGHTS = Thoughts(
     ),
     since=(r"since|after(?:ward|wards)?|now|by now|in the meantime|this time",),
     by_now=(r"(?:by |right |just )?now(?! that)|since(?! (?:the|i|we|it|they))|as of|this time|afterwards?|in the meantime",),
+    gone_back=(r"(?:went|came|gone|got|climbed|ran) (?:back|up there|over there)(?: (?:up|over|in|there|there today|this morning|today|yesterday|later|after \w+|on \w+day))* (?:and|to)(?: (?:i|we|just|got it|finally))*$", r"(?:this morning|today|after (?:lunch|break)|later(?: on)?) (?:i|we)(?: (?:went|got) (?:back|up|over)(?: there)? and)?$"),
+    done_to_it=r" ?(?:it|that|them|those|the staples|the tape|that side|the whole side|the whole thing)?(?: (?:in|on|up|down|off|good|myself|right|all around|all the way|too))*(?=[.,;!?]|$| (?:and|so|now|this|today|yesterday|but|then|every|with|two|at|on \w+day)(?![\w']))",
     back_then=(r"finish\w*|half(?:way)?|until|till|at (?:noon|lunch|break|first|quitting)|yesterday|last night|when|earlier|(?:on )?(?:monday|tuesday|wednesday|thursday|friday)|before (?:lunch|break|noon)|this morning|left",),
     done_since=(
         (rf"{_THEN}(?:finished|completed|wrapped up) (?:it|them|that|her|the job|the rest)(?: off| up)?{_WHENEVER}", ()),

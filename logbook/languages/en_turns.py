@@ -197,7 +197,7 @@ ENGLISH_TURNS = Turns(
     ),
     on_the_way=r"(?:i |we |then |at first |back |found them and |found it and |(?:opened|cut|pulled|took|busted|popped) (?:it|her|that one|the \w+) (?:back |all )?(?:up|open|apart|down)(?: again)? )*(?:and )?(?:i |we )?",
     tab_word="tab",
-    of_mending=frozenset("good tight flat new fresh more extra missing proper properly better longer with before after lunch break morning this afternoon later time hammer pliers knife squeegee roll gun stapler same once too lot every finished fixed stapled taped rubbed bent pressed shot filled added hit caught finish belong belongs ones listed rated foil real whole stuff material gear put".split()),
+    of_mending=frozenset("good tight flat new fresh more extra missing proper properly better longer with before after lunch break morning this afternoon later time hammer pliers knife squeegee roll gun stapler same once too lot every finished fixed stapled taped rubbed bent pressed shot filled added hit caught finish belong belongs ones listed rated foil real whole stuff material gear put one two an inch inches apart every each center centers side way".split()),
     # what mends only what it makes; the first that matches
     mends_only=(
         (r"(?:taped|stapled) (?:up )?(?:the )?(?:rest|others?|remaining|missing)", ("taped", "stapled", "tabs_bent", "cross_tabs", "gap")),

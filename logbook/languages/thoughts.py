@@ -28,6 +28,8 @@ class Thoughts:
     found_out: tuple[str, ...] = ()  # between the two
     since: tuple[str, ...] = ()  # behind the second, where it is done
     by_now: tuple[str, ...] = ()  # beside an act that was denied before: it was not done then, and is now
+    gone_back: tuple[str, ...] = ()  # before what he did: he went to set right what was lacking
+    done_to_it: str = "(?!)"  # behind that: it was done to what was told of, and to nothing besides
     back_then: tuple[str, ...] = ()  # in the sentence that denies it: of a time that is past, or of a part
     done_since: tuple[tuple[str, tuple[str, ...]], ...] = ()  # the whole of what he did about it, with the acts that it can be of; none: of any, where the words before tell of a time that is past
     told_so: tuple[str, ...] = ()  # before the first: it was only said or thought

@@ -11,7 +11,7 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.grammar import Row
 from logbook.reading.parts import Part
-from logbook.reading.phrasing import apart, finds, valued
+from logbook.reading.phrasing import apart, finds, valued, word
 from logbook.reading.tokens import plain
 
 _ACTS = frozenset("stapled taped rubbed_down trimmed tabs_bent vanes cross_tabs surface_clean".split())
@@ -40,7 +40,9 @@ def _now(row: Row, one: Claim, language: Language) -> bool:
     """ "All taped now", "taped as of two o'clock", "now it's taped"."""
     behind = plain(row.text[one.end : one.end + _BEHIND]).split(".")[0].split(",")[0]
     before = plain(row.text[max(row.items[row.sentence_start(one.first)].start, one.start - _BEHIND) : one.start]).split(",")[-1]
-    return any(finds(apart(language.code, "thoughts.by_now"), said) is not None for said in (behind, before))
+    if any(finds(apart(language.code, "thoughts.by_now"), said) is not None for said in (behind, before)):
+        return True
+    return bool(language.thoughts.gone_back) and finds(apart(language.code, "thoughts.gone_back"), before.rstrip()) is not None and word(language.code, "thoughts.done_to_it").match(plain(row.text[one.end : one.end + _BEHIND])) is not None
 
 
 def _done_since(row: Row, cut_up: tuple[Part, ...], old: Claim, language: Language) -> Claim | None:
