@@ -13,6 +13,7 @@ from logbook.languages.en_fastening import ENGLISH_FASTENING, ENGLISH_FASTENING_
 from logbook.languages.en_filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en_fluent import ENGLISH_FLUENT
 from logbook.languages.en_forms import ENGLISH_FORMS
+from logbook.languages.en_one_breath import ENGLISH_ONE_BREATH
 from logbook.languages.en_measured import ENGLISH_MEASURED
 from logbook.languages.en_misheard import MISHEARD
 from logbook.languages.en_names import FIRST_NAMES
@@ -355,6 +356,7 @@ FUZZY = (
 )  # fmt: skip
 
 ENGLISH_PLAINLY = (
+    *ENGLISH_ONE_BREATH,
     *ENGLISH_TAPING_SAID,
     *ENGLISH_PLAINER,
     *ENGLISH_ALOUD,

@@ -20,6 +20,7 @@ from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, Places, marked
 from logbook.reading.items import WHOLE, book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
 from logbook.reading.not_that_one import not_that_one
+from logbook.reading.only_planned import only_planned
 from logbook.reading.parting import parted
 from logbook.reading.parts import parts
 from logbook.reading.piece_by_piece import joined, read_parts, tell_all
@@ -212,6 +213,8 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     named = with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
     named = pointing_back(row, named, language)
     named = going_back.told_of_before(row, answers.asked_of(row, replies, named, language), language)
+    if only_planned(row, named, claims, {at for at, why in not_own.items() if why == "plan"} | left.plans):
+        return replace(base, reason=_why(not_own, left))
     if not any(m.kind is not None or m.mark is not None or m.batch for m in named) and not any(item.concept in ("LEAK_TEST", "CFM") for item in items):
         claims = signed(row, cut, claims)
     made, regions = drafts.drafts(row, listed.together(row, listed.kinds_ahead(row, named)))
@@ -367,7 +370,7 @@ def _worth(row: Row, own, opens, draft) -> bool:
     if draft.mark is None and draft.kind is None and all(one.about == "other" for one in opens):
         opens = ()  # "just waiting on the lift"
     if draft.mark is None and draft.kind is None and own and all(one.value is False and in_any("acts.short_of").search(row.words(one.first, one.last).lower()) for one, *_ in own):
-        names = set()  # "we're out of staples, somebody bring up a box": no piece was told of
+        names, opens = set(), ()  # "we're out of staples, somebody bring up a box": no piece was told of
     return bool(opens or draft.same_as or draft.withdrawn or names - {"run", "place", "service"})
 
 

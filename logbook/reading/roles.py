@@ -158,7 +158,7 @@ def weak(claims: list[Claim], draft: Draft) -> list[Claim]:
     return kept
 
 
-_ROUND = re.compile(r"^(?!.*\b(?:sq|square)\b).*(?:\b(?:round|rad|radius(?:ed)?|curved|swept|smooth)[- ](?:throat|elbow|ell|heel|ninety|turn|bend)\b|\b(?:a|full|it's|its|is) rad(?:ius)?\b|\brad(?:ius)?,)", re.DOTALL)
+_ROUND = re.compile(r"^(?!.*\b(?:sq|square)\b).*(?:\b(?:round|rad|radius(?:ed)?|curved|swept|smooth)[- ](?:throat|elbow|ell|heel|ninety|turn|bend)\b)", re.DOTALL)
 
 
 def of_a_round_turn(row: Row, claims: list[Claim], kind: Claim) -> list[Claim]:
