@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, article_marks, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, read_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, anchored, answers, article_marks, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, leak_tests, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, read_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
 from logbook.reading.as_meant import as_meant
 from logbook.reading.by_now import by_now
 from logbook.reading.came_off import undoings
@@ -218,7 +218,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     if not any(m.kind is not None or m.mark is not None or m.batch for m in named) and not any(item.concept in ("LEAK_TEST", "CFM") for item in items):
         claims = signed(row, cut, claims)
     made, regions = drafts.drafts(row, listed.together(row, listed.kinds_ahead(row, named)))
-    _leaks(row, stated, made, regions)
+    leak_tests.leaks(row, stated, made, regions)
     drafts.share_out(row, made, regions, claims, listed.directed(row, {one.mark for one in named if one.mark is not None}, language))
     _phrases(found, job, code, items, made, regions)
     told_of = without(row, aside)
@@ -286,40 +286,6 @@ def _past_run(row: Row, at: int) -> int:
     """Past "on run two" behind a piece."""
     concepts = [item.concept for item in row.items[at : at + 3]]
     return at + 3 if concepts[:2] == ["ON", "RUN"] else at + 2 if concepts[:1] == ["RUN"] else at
-
-
-_DRIPS = ("leaked", "leaks", "leaking", "leakage")
-
-
-def _leaks(row: Row, stated: Row, made, regions) -> None:
-    """A leak test is an entry of its own, without a kind."""
-    read = any(item.concept == "CFM" for item in row.items)
-    tests = [at for at, item in enumerate(row.items) if item.concept == "LEAK_TEST" and stated.string[at] == row.string[at]]
-    concepts = {item.concept for item in row.items}
-    if not tests and read and "FT2" in concepts and ("INWG" in concepts or not any(draft.kind for draft in made)):  # so much air through so much duct is a test for leaks, whatever it is called
-        tests = [at for at, item in enumerate(row.items) if item.concept in ("CFM", "FT2", "INWG") and stated.string[at] == row.string[at]][:1]
-    tests = [at for at in tests if read or row.words(at, at + 1).lower() not in _DRIPS]  # "the roof leaked but this one stayed dry"
-    if not tests:
-        return
-    at = tests[0]
-    place = drafts.region_of(regions, at)
-    holder = made[regions[place][1]]
-    named = min((one.first for one in (holder.kind, holder.mark) if one is not None), default=0)
-    ahead = named > row.sentence_end(at) and any(item.concept in ("CFM", "FT2") for item in row.items[at:named])  # the test is told before the piece
-    if holder.kind is None and not ahead:
-        holder.leak = True
-        return
-    start = at
-    while start > regions[place][0] + 1 and row.items[start - 1].concept not in ("STOP", "QUERY"):
-        start -= 1
-    made.append(drafts.Draft(start, leak=True))
-    regions.insert(place + 1, (start, len(made) - 1))
-    if ahead:  # "leak test on run three, …. Section twelve whistled": the piece comes behind the test
-        own = regions[place][1]
-        made.insert(own, made.pop())
-        regions[:] = [(first, other + (own <= other < len(made) - 1)) for first, other in regions]
-        regions[place], regions[place + 1] = (regions[place][0], own), (start, own)
-        regions.insert(place + 2, (row.sentence_start(named), own + 1))
 
 
 def _phrases(found, job, code, items, made, regions) -> None:
