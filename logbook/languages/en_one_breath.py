@@ -19,7 +19,7 @@ ENGLISH_ONE_BREATH = (
     Plainer((" on the ",), rf"(?:but|only|and then|and|then|though)(?P<x> on) the {_SIDE} (?P<y>it's|it is|it ain't|it isn't)(?P<z> not)?{_ENDS}", (("x", ""), ("y", "is"), ("z", " not")), beside=(" not", " isn't", " ain't")),
     Plainer((" only on ", " only i ", " only we ", " only the "), rf"{_DONE}(?P<x>,? only) (?=on (?:(?:piece|number|the|straight|elbow|tee) )?[\w-]+(?: [\w-]+)? (?:i|it|it's|the|we|there|there's|they)\b|(?:i|we) |the (?:tape|staples?|flap|seam|vanes?|bottom|top|back) (?:is|was|isn't|ain't|aren't|has|got|wasn't)\b)", (("x", ", but"),)),
     # --- what another wants done later is still to do
-    Plainer((" want it ", " wants it ", " want this ", " wants that ", " wants this ", " want that "), rf"(?P<x>{_BOSS} wants? (?:it|this one|that one|that|this) )(?:taped|stapled|rubbed|closed|sealed|trimmed|wiped)(?: down| up| in)? {_LATER}\b", (("x", "it still needs to be "),)),
+    Plainer((" want it ", " wants it ", " want this ", " wants that ", " wants this ", " want that "), rf"(?P<x>{_BOSS} wants? (?:it|this one|that one|that|this) )(?:taped|stapled|rubbed|trimmed|wiped)(?: down| up| in)? {_LATER}\b", (("x", "it still needs to be "),)),
     # --- what he denies to have left open, and tells to be done
     Plainer((" leave it ", " leave that ", " left it "), r"(?P<x>(?:i|we) (?:didn't|did not|never) (?:leave|left) (?:it|that|that one|her|this one) (?:open|untaped|unstapled|bare|loose|like that)(?:,? (?:and|so|cause|because))?,? )(?=(?:i|we|it's|it was|it's been|it is) )", (("x", ""),)),
     # --- tape that held it till the right one went over
