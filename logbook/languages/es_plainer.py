@@ -8,6 +8,7 @@ COUNT = r"(?:un[oa]?|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez|once|doce|
 MARK = rf"(?:[a-z]-?\d+|{COUNT})"
 KIND = r"(?:rect[oa]|tramo|codo|te|tee|tapa|transicion|reduccion|offset|plenum|pleno|collarin|ramal|derivacion|pieza|seccion|ducto|pantalon)"
 _PIECE = rf"(?:el |la )?(?:{KIND} )?(?:numero )?{MARK}"
+_TO_ONE = rf"(?:al |a la |a el |el |la )?(?:{KIND} )?(?:numero )?{MARK}"
 _ONE = rf"(?:el |la )?{KIND} (?:numero )?{MARK}"
 STOP = r"(?= *(?:$|[,;.]))"
 TAPE = r"(?:cinta|teip|tape)"
@@ -28,6 +29,8 @@ SPANISH_PLAINER = (
         rf"(?:un[oa]?|dos|tres|[123]) {_SIDE}(?: (?!no\b|ni\b|sin\b|falt)\w+){{0,4}}(?P<x>(?:,|;|\.| y| pero)* (?:(?:y|pero|nomas|ya|todavia|aun) )*(?:{_OTHERS} (?:(?:va|van|queda|quedan|quedaron|pa|para|hasta) )*{_DO}?{SOON}|{_OTHERS} (?:quedan?|quedo|quedaron|estan?|siguen?|van?) pendientes?|(?!luego|despues|mas tarde){SOON} (?:va |van )?{_DO}?{_OTHERS}|(?:(?:me|le|nos|les) )?faltan? (?:{_OTHERS}|un[oa]|dos|tres|[123])(?: {_SIDE})?)){STOP}",
         (("x", ", el otro al rato"),),
     ),
+    # --- neither of two: "ni al recto 4 ni al codo 5 les puse grapas"
+    Plainer((" ni ",), rf"(?:^|(?<=[.;:] ))(?P<x>ni ){_TO_ONE}(?P<y> ni ){_TO_ONE}(?P<z> )(?!no )(?=(?:les?|l[oa]s?|se|estan?|tienen?|llevan?|traen?|van?|quedo|quedaron|puse|encinte|engrape|talle)\b)", (("x", ""), ("y", " y "), ("z", " no "))),
     # --- fewer vanes than it takes: "con una vane, le faltan dos"
     Plainer((" falta",), rf"(?:aletas?|vanes?|guias?)(?: \w+){{0,2}}[,;.]? (?:pero |y |nomas )*(?:le|me) faltan? (?:un[oa]|dos|tres|cuatro|[1-6])(?P<y>){STOP}", (("y", " aletas"),)),
     # --- "recto 60 encintado, no, ese no, el 61 sí"

@@ -51,8 +51,10 @@ def counted(row: Row, language: Language) -> set[int]:
 def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
     """The items of every list of such numbers: "la 260, la 261 y la 262", "las 86, 87 y 88", "las 86 87 y 88"."""
     made = []
-    for match in row.find(f"(?:MARKED|NUM) (?:COMMA? AND? (?:DET)? (?:MARKED|NUM))+ {_BEHIND}"):
+    for match in row.find(f"(?:MARKED|NUM) (?:COMMA? (?:AND|NOT)? (?:DET|THRU)? (?:MARKED|NUM))+ {_BEHIND}"):
         ats = [at for at in range(*match.span()) if row.items[at].concept in ("NUM", "MARKED")]
+        if any(row.items[at].concept == "NOT" and not row.words(at, at + 1).lower().startswith("ni") for at in range(*match.span())):
+            continue  # "la 135, no la 136"
         before = row.text[: row.items[ats[0]].start].lower().rstrip()
         if _SEVERAL.search(before) is not None:
             joint = next((k for k, at in enumerate(ats[1:], 1) if any(row.items[j].concept == "AND" for j in range(ats[k - 1], at))), 0)

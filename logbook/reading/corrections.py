@@ -34,7 +34,7 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
             if contrast or _not_the(item, done, text):
                 done.pop()
             spanish = not contrast and done[-1].concept == "NOT" and len(done) > 1 and text[done[-1].start : done[-1].end].lower() == "no" and done[-2].concept == "SIZE"  # "doce por diez no catorce por diez"
-            before = None if done[-1].concept == "NOT" and not spanish else _taken_back_by(item, done)
+            before = None if done[-1].concept == "NOT" and not spanish else _taken_back_by(item, done, text)
             if before is not None and _is_the_mark(item, done, before, text):
                 before = None
             if before is None and (said := _sorry(items, place, done)) is not None:
@@ -60,7 +60,7 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
                 done.append(replacing(item, first))
                 done.extend(long[:1] if concept_at(items, place + 1) not in ("LONG", "APART", "STATIC") else ())
                 continue
-            elif _not_that(items, place, done):
+            elif _not_that(items, place, done) and not text[done[-1].start : done[-1].end].lower().startswith("ni"):  # "la 135 ni la 136": neither
                 first = next(i for i in range(len(done) - 1, -1, -1) if done[i].concept == item.concept or {done[i].concept, item.concept} <= set(LENGTHS))
                 del done[first + 1 :]
                 ahead = [concept_at(items, place + k) for k in (1, 2)]
@@ -282,11 +282,11 @@ def _just_one(item: Item) -> bool:
     return item.concept == "NUM" and item.value.value == 1 and not item.value.digits
 
 
-def _taken_back_by(item: Item, done: list[Item]) -> int | None:
+def _taken_back_by(item: Item, done: list[Item], text: str) -> int | None:
     at, fixed, no = len(done) - 1, False, False
     while at >= 0 and len(done) - at <= 7 and (done[at].concept in _BETWEEN_FIX or _it_was(done, at)):
         fixed = fixed or done[at].concept == "FIX"
-        no = no or (done[at].concept in ("NO", "NOT") and _says_no(done[at]) and concept_at(done, at + 1) not in ("BE", "HAVE"))  # "no quedaba de tres" takes nothing back
+        no = no or (done[at].concept in ("NO", "NOT") and _says_no(done[at]) and text[done[at].start : done[at].end].lower() != "ni" and concept_at(done, at + 1) not in ("BE", "HAVE"))  # "ni la 136", "no quedaba de tres" takes nothing back
         at -= 1
     if at < 0 or not (fixed or no):
         return None

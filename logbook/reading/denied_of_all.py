@@ -37,7 +37,7 @@ def _lists(row: Row, named):
     """Pieces with nothing but a comma, "and" or "or" between them."""
     listed = []
     for one in named:
-        between = [item.concept for item in row.items[listed[-1].last : one.first]] if listed else []
+        between = ["OR" if item.concept == "NOT" and row.text[item.start : item.end].lower() == "ni" else item.concept for item in row.items[listed[-1].last : one.first]] if listed else []
         if listed and one.mark is not None and one.kind is not None and between and set(between) <= set(_JOINS):
             listed.append(one)
             continue

@@ -293,7 +293,7 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in PAST
         if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH"):
             return at
-        seen_act = seen_act or concept in DENIED or concept in HANGING
+        seen_act = concept != "PENDING" and (seen_act or concept in DENIED or concept in HANGING)  # "falta tallar y le faltan grapas"
     for following in cut[place + 1 : place + 12]:
         first = row.items[following.first].concept
         second = row.items[min(following.first + 1, following.last - 1)].concept
