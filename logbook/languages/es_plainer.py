@@ -29,6 +29,9 @@ SPANISH_PLAINER = (
         rf"(?:un[oa]?|dos|tres|[123]) {_SIDE}(?: (?!no\b|ni\b|sin\b|falt)\w+){{0,4}}(?P<x>(?:,|;|\.| y| pero)* (?:(?:y|pero|nomas|ya|todavia|aun) )*(?:{_OTHERS} (?:(?:va|van|queda|quedan|quedaron|pa|para|hasta) )*{_DO}?{SOON}|{_OTHERS} (?:quedan?|quedo|quedaron|estan?|siguen?|van?) pendientes?|(?!luego|despues|mas tarde){SOON} (?:va |van )?{_DO}?{_OTHERS}|(?:(?:me|le|nos|les) )?faltan? (?:{_OTHERS}|un[oa]|dos|tres|[123])(?: {_SIDE})?)){STOP}",
         (("x", ", el otro al rato"),),
     ),
+    # --- a round turn takes no vanes: "de garganta redonda, ahí no lleva vanes"
+    Plainer((" vanes", " aletas", " guias", " alabes"), rf"(?:garganta redonda|(?:de|con) radio|(?:codo|garganta|vuelta|curva) (?:numero )?(?:{COUNT},? )?(?:es )?(?:redond[oa]|curv[oa]|suave)|(?:de )?vuelta (?:suave|redonda|larga))(?:(?!\b(?:cuadrad[oa]|rect[oa]|codo|te|la \d+|el \d+)\b)[^.?!;]){{0,30}}?(?P<x>,? (?:y |asi que |por eso |ahi |ese |esa |ya )*(?:no (?:le |les )?(?:puse|pusimos|lleva|ocupa|necesita|requiere|trae|tiene)|sin) (?:las |las turning )?(?:vanes|aletas|guias|alabes)){STOP}", (("x", ""),)),
+    Plainer((" vanes", " aletas", " guias", " alabes"), r"(?P<x>(?:no (?:le |les )?(?:puse|pusimos|lleva|ocupa|necesita|requiere|trae|tiene)|sin) (?:las )?(?:vanes|aletas|guias|alabes),?) (?:porque|ya que|pues|como) (?:es|era) (?:de |un |codo )*(?:radio|garganta redonda|redond[oa]|vuelta (?:suave|redonda))\b", (("x", ""),)),
     # --- neither of two: "ni al recto 4 ni al codo 5 les puse grapas"
     Plainer((" ni ",), rf"(?:^|(?<=[.;:] ))(?P<x>ni ){_TO_ONE}(?P<y> ni ){_TO_ONE}(?P<z> )(?!no )(?=(?:les?|l[oa]s?|se|estan?|tienen?|llevan?|traen?|van?|quedo|quedaron|puse|encinte|engrape|talle)\b)", (("x", ""), ("y", " y "), ("z", " no "))),
     # --- fewer vanes than it takes: "con una vane, le faltan dos"

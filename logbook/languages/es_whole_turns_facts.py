@@ -179,7 +179,7 @@ FACTS: tuple[Turn, ...] = (
     # no heat
     Turn(r"\bnada de (?:pistola|calor|plancha|pre)", r"\bnada de (?:pistola|calor|plancha|precalent\w+|calent\w+)\b", (("preheated", False),), beside=r"\b(?:grados|frio|helad|congel|termometro)"),
     # what lay on the facing, and was left there
-    Turn(rf"\b{_OVER}\b", rf"\b{_SKIN} (?:tenia|traia|estaba con|venia con|tiene|trae) (?:\w+ )?{_OVER}\b(?: \w+){{0,3}}(?:,| y| pero)+ (?:asi (?:l[oae] |se )*(?:puse|pegue|encinte|deje|quedo|cerre|eche)|(?:yo )?(?:no|ni) (?:l[oa] |se l[oa] |le )?(?:quite|limpie|seque|sacudi|limpiamos|pase \w+))\b", (("surface_clean", False),)),
+    Turn(rf"\b{_OVER}\b", rf"\b(?:{_SKIN} (?:tenia|traia|estaba con|venia con|tiene|trae) (?:\w+ )?{_OVER}|(?:tenia|traia|tiene|trae|con) (?:\w+ )?{_OVER} de (?:la |el )?\w+ (?:en|sobre) (?:toda |todo )?(?:la |el ){_SKIN})\b(?: \w+){{0,3}}(?:,| y| pero)+ (?:(?=asi (?:l[oae] |se )*(?:puse|pegue|encinte|deje|quedo|cerre|eche)\b)|(?:yo )?(?:no|ni) (?:l[oa] |se l[oa] |le )?(?:quite|limpie|seque|sacudi|limpiamos|pase \w+))\b", (("surface_clean", False),)),
     Turn(r"\bcon todo y\b", rf"\bcon todo y (?:el |la )?{_OVER}\b", (("surface_clean", False),), unless=r"\b(?:no|ni)\b"),
     *(Turn(r"\bquien\b", rf"\bno (?:hubo|habia|hay|vino|encontre|tenia|tengo) quien (?:(?:me |nos |se )?(?:l[oae]s? )?)(?:{told})\b", ((name, False),)) for name, _, told, _, _ in ACT_VERBS),
     # that is another day's: "ahí le meten las aletas después"

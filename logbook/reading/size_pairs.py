@@ -12,6 +12,7 @@ from logbook.reading.measures import Measure
 LENGTHS = ("NUM", "LEN", "FRAC")
 MEASURES = (*LENGTHS, "DEG", "TEMP_F", "CFM", "INWG", "LB", "FT2", "SIZE", "RATIO")
 _LABELS = {"WIDE": 0, "HIGH": 1}
+_WIDEST_SQUARE = 60  # inches, of a duct whose one size stands right behind its kind: above it the number is the name
 _LUMBER = {(2, 4), (2, 6), (1, 4), (1, 2)}  # a "two by four" is lumber, no duct is that small
 
 
@@ -67,7 +68,7 @@ def _size_at(items, at: int, text: str) -> tuple[Item, int] | None:
     ratio = _ratio_at(items, at, text)
     if ratio is not None:
         return ratio
-    if concept_at(items, at + 1) == "SQUARE" and items[at].value.value >= 4 and concept_at(items, at + 2) != "THROAT":
+    if concept_at(items, at + 1) == "SQUARE" and items[at].value.value >= 4 and concept_at(items, at + 2) != "THROAT" and not (items[at].value.value > _WIDEST_SQUARE and concept_at(items, at - 1).startswith("K_")):  # "codo 122 cuadrado": its number
         side = items[at].value
         return _item(items, at, at + 2, Size((side.value, side.value), side.unit, None)), at + 2
     first, end = items[at], at + 1

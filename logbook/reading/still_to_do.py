@@ -64,7 +64,7 @@ def still_to_do(row: Row, clause: Clause, begin: int, end: int, language: Langua
             denies = name
             if value is not False or (concept == "SHOWS" and (row.words(at, at + 1).lower().endswith("up") or at == begin + 1 and row.words(begin, at).lower().startswith(("i", "we"))) and not any(row.items[k].concept == "SCRIM" for k in range(max(0, at - 8), at))):
                 continue  # "if the lift shows up"
-        if (name, about) in names:
+        if (name, about) in names or concept == "FLAP" and ("stapled", "piece") in names and _of_its_staples(row, at):
             continue
         names.add((name, about))
         made.append(claim(row, name, value, first, end, opens=() if given_up else (Open(about, denies, start, stop),), pending=True, hedged=False))
@@ -80,6 +80,14 @@ def still_to_do(row: Row, clause: Clause, begin: int, end: int, language: Langua
         if mine or sure:
             made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if mine else "other", None, start, stop),), pending=True, hedged=False))
     return made
+
+
+def _of_its_staples(row: Row, at: int) -> bool:
+    """ "le faltan diez grapas en el flap", "me falta engrapar el flap": where the staples are to go; the flap is there."""
+    led = [item.concept for item in row.items[max(0, at - 4) : at]]
+    while led and led[-1] in ("DET", "ON", "IN", "OF", "ALL", "FILLER"):
+        led.pop()
+    return led[-1:] in (["STAPLES"], ["STAPLE"], ["STAPLED"])
 
 
 def _done_to_another(row: Row, begin: int, end: int) -> int | None:
