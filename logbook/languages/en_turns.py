@@ -307,6 +307,9 @@ ENGLISH_TURNS = Turns(
         r"(?:it'd|it would|would|'d) (?:be|look|make|work|hold|pass)\b.*\b(?:if|with) (?:there (?:were|was)|it had|it was|i had|it's got|it got|we had|somebody had|someone had)",
     ),
     # what he said before and now says otherwise
+    takes_it_back=r"(?<![a-z])(?:(?:scratch|strike|erase|delete|forget|scrap|cancel|ignore|disregard) (?:that|it|all that|that last (?:bit|part))|(?:take|took) (?:that|it|this) back|cross (?:that|it) (?:out|off)|or rather|correction|i lied|i'm lying|i misspoke|forget i said|my mistake|that's wrong|i was wrong|i'm wrong|i was mistaken)(?![a-z])",
+    turns_to_no=r"(?:(?:no|but|well|so|it's|to)(?![a-z])[, ]*)*(?:(?:it|that|this|they|i|we|she|there|that one|this one)(?:'s| is| was| are| had| have)? )?(?:\w+n't|not|never|no|none|nothing|nope|meant to|supposed to|was (?:going|meant|about) to|only (?:meant|planned|wanted) to|forgot)(?![a-z])",
+    did_it_not=r"(?:i|we) (?:never|didn't|did not|haven't|have not|hadn't)(?: (?:even|ever|really|actually|yet))* \w+(?: (?:it|that|them|one))?(?: (?:out|off|down|in|on|up|away|at all|yet|back))*",
     only_so_many=r"(?<!\w)(?:only|just) the (?:(?P<first>first)|last)(?: (?P<n>one|two|three|four|[1-4]))?(?: (?:of them|ones?))?(?!\w)(?! (?:sides?|seams?|corners?|foot|feet|inch|inches|half|few|staples?|bit|part|strip))",
     so_many=("one|1", "two|2", "three|3", "four|4"),
     others_of_them=r"(?:and |but |so )*(?:all )?(?:of )?(?:the (?:others?|rest|remaining|remainder)(?: (?:two|three|four|five|ones|pieces|of (?:them|'em)|\d))*)",

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from logbook.languages.all_but import AllBut
 from logbook.languages.bare_names import BareNames
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
@@ -121,6 +122,9 @@ class Turns:
     tapes_it: tuple[str, ...] = ()  # the same, where only "it" tells that the damage is meant
     hollow: tuple[str, ...] = ()
     formerly: tuple[str, ...] = ()
+    takes_it_back: str = ""  # words that take back what was said right before, whatever comes behind
+    turns_to_no: str = "(?!)"  # how words begin that deny it, behind words that may turn round: "hold on", "I mean"
+    did_it_not: str = "(?!)"  # the whole of them: he did not do it, whatever he calls the act
     only_so_many: str = ""  # "only the first two": group `n` how many, group `first` where they are the first and not the last
     so_many: tuple[str, ...] = ()  # one, two, three, …, as it names them
     others_of_them: str = ""  # begins what is said of the rest of a batch
@@ -354,6 +358,7 @@ class Language:
     pointed: Pointed = Pointed()
     bare_names: BareNames = BareNames()
     not_that_one: NotThatOne = NotThatOne()
+    all_but: AllBut = AllBut()
     left: Left = Left()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()

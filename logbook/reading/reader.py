@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from logbook.facts import BY_NAME
 from logbook.reading import afar, anchored, answers, article_marks, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, leak_tests, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, read_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading.all_but import all_but
 from logbook.reading.as_meant import as_meant
 from logbook.reading.by_now import by_now
 from logbook.reading.came_off import undoings
@@ -38,6 +39,7 @@ from logbook.reading.still_coming import still_coming
 from logbook.reading.taking_back import scratched, withdraws
 from logbook.reading.ticked_off import ticked_off
 from logbook.reading.tokens import tokens
+from logbook.reading.turned_round import turned_round
 from logbook.reading.turned_unread import without_turned
 from logbook.reading.two_voices import by_turns
 from logbook.reading.undone import undone, unfinished
@@ -191,7 +193,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, where, one) for one in claims]
     claims += [*_of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
-    named, claims = not_that_one(row, named, claims, cut, language)
+    named, claims = not_that_one(row, named, turned_round(row, all_but(row, claims, language), cut, language), cut, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)
     named, claims = listed.told_ahead(row, named, claims)
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)

@@ -1,0 +1,17 @@
+"""The shape of the words that set a part of a piece apart from what was told of the whole: "all but the last foot", "The right? Nope."."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+
+@dataclass(frozen=True)
+class AllBut:
+    """Regular expressions over lower-case letters of the whole note."""
+
+    apart: str = "(?!)"  # a part that is set apart from the whole, beside the act
+    side: str = "(?!)"  # a side that the act told before was not done on
+    cured: str = "(?!)"  # behind either: it was done there too
+    fewer: str = "(?!)"  # so many sides, and then, in the group `n`, that it is so many
+    numbers: Mapping[str, int] = field(default_factory=dict)
