@@ -83,6 +83,9 @@ SPANISH_TURNS = Turns(
         r"(?:de )?mientras|provisional(?:mente)?|nomas (?:para|pa) que (?:aguante|agarre|no se caiga)|por mientras|temporal(?:mente)?|(?:y )?(?:lo demas|el resto|las demas|los demas|las otras|los otros|otras|otros) no\b|(?:aqui y alla|en partes|a ratos)",
     ),
     sides_only=(r"(?:nomas |solo |solamente )?(?:de|por|en) (?:solo |nomas )?(?:un|una|dos|tres) (?:lados?|caras?)",),
+    anew=(  # "se mojó, la tiré y la hice de nuevo"
+        _NOT_CLOSED + r"l[oa] (?:volv[ií] a (?:hacer|armar)(?! (?:la|el|un) )|hice (?:otra vez|de nuevo|nuev[oa])|arm[eé] (?:otra vez|de nuevo)|rehice|hicimos (?:otra vez|de nuevo|nuev[oa]))",
+    ),
     closes=(_NOT_CLOSED + r"(?:(?<!as[ií] )(?:lo|la|le) (?:cerr[eé]|apret[eé]|junt[eé]|pegu[eé]|empuj[eé]|sell[eé]|tap[eé](?! con (?:la |pura |una )?(?:cinta|teip|tape))|rellen[eé])(?: bien| todo)?|(?:ya|as[ií]|luego|con eso|y) (?:s[ií] )?(?:me |se )?(?:cerr[oó]|junt[oó]|peg[oó] bien|sell[oó]|quedó? (?:bien )?(?:justo|justa|cerrad[oa]|apretad[oa]))\b|(?:lo|la) (?:volv[ií] a (?:cerrar|juntar|apretar))|ya (?:est[aá] |qued[oó] )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa]))",),
     fractions=(
         r"(?<!pulgada y )(?<!pulgadas y )(?<!un[oa] y )(?<!dos y )(?<!tres y )(?<!cuatro y )(?<!\d y )(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|casi todo|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
