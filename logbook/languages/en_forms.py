@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages import en_taken_for
 from logbook.languages.language import Forms
 
 _TOOL = r"(?:squeegee|rubbing (?:stick|tool|block)|rub (?:stick|tool|block)|plastic (?:card|squeegee)|spreader)"
@@ -25,6 +26,10 @@ _A_BIT = rf"(?:(?:just |maybe |only |like )*(?:a |some )?{_BIT}|just|slightly|ba
 ENGLISH_FORMS = Forms(
     lettered={"T": "K_TEE"},
     beyond=rf"(?<![\w'])(?<!\bno )(?<!\bnot )(?<!\bnever )(?:{_A_BIT} (?:over|past|above|beyond|(?:more|better|wider|farther|further|bigger|greater|less) than|under|shy of|north of)|(?:more|better|wider|farther|further|bigger|greater) than|upwards? of|north of|in excess of)$",
+    has_to_do=r"^(?:(?:but|and|so|now|just|only|i|we|he|they|you)(?: |'ll |'d ))*(?:still |only |just )?(?:have|has|'ve got|there's|there is|there are|leaves|leaving)(?: still| yet| only| just)?(?: |$)|^(?:i|we)'ve(?: still| only| just)? got |^(?:(?:i|we) )?still got |^(?:(?:i|we) )?got .*(?: yet| still)$",
+    thought=en_taken_for.THOUGHT,
+    thought_so=en_taken_for.THOUGHT_SO,
+    found_by=en_taken_for.FOUND_BY,
     above=r"(?<![\w'])(?<!\bno )(?<!\bnot )(?<!\bnever )(?:over|above|past|beyond|exceeds|exceeding|(?:steeper|more|higher|greater|hotter|better|worse) than|upwards? of|north of|at least)$",
     and_more=rf"(?:,? (?:or|and) (?:(?:maybe |just )*a {_BIT}(?: (?:more|over|better|extra|past))?|some|change|better|more)|,? maybe a {_BIT} (?:more|over|past)|,? plus)(?= apart| between| on center|[,.;]|$)",
     swap_verbs=rf"(?:could|should|would)(?:'ve)?|shoulda|coulda|meant|supposed|wanted to|going to|planned|{_OFF}|out of|no more|short on|swapped|switched|traded|changed|replaced|bumped|redid|recut|re-cut|re-did",

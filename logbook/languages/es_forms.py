@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages import es_taken_for
 from logbook.languages.language import Forms
 
 _OFF = r"(?:(?:le|les|se|la|lo|las|los|me|nos|ya) )*(?:(?:tuve que|tuvimos que|hubo que|hicieron|mandaron(?: a)?|hizo) )?(?:quit|saq|sac|arranq|arranc|despeg|pel|rasp|remov|jal|tumb|bot|vol|desprend)(?:[eé]|u[eé]|[ií]|amos|imos|ar|arle|arlas?|er|erle)"
@@ -12,6 +13,9 @@ _THEN = r"(?:[,.] |(?:y|pero|luego|despu[eé]s|entonces|mejor|ya|ah[ií]|en su l
 _NOUN = r"(?:(?:la|el|las|los|toda la|todas las) )?(?P<noun>cinta|tape|teip|grapas|grapa|tabs|tiras|pestañas|la(?= de <m>)|las(?= de <m>))"
 
 SPANISH_FORMS = Forms(
+    thought=es_taken_for.THOUGHT,
+    thought_so=es_taken_for.THOUGHT_SO,
+    found_by=es_taken_for.FOUND_BY,
     beyond=r"(?<!\w)(?<!\bno )(?<!\bni )(?<!nunca )(?:(?:un |una )?(?:poco|poquito|pelito|pelo|cachito|tantito|pizca) (?:m[áa]s|arriba|menos) de|m[áa]s de|arriba de|pasad[oa]s? de)$",
     and_more=r"(?:,? (?:y|o) (?:pico|cacho|feria|algo|tantito|un (?:pelito|poquito|poco|cachito)(?: m[áa]s)?|m[áa]s)|,? (?:pasadit|corrid)[oa]s)(?= de separaci[óo]n| entre|[,.;]|$)",
     swap_verbs=r"(?:quit|sac|saq|arranc|arranq|despeg|pel|rasp|remov|jal|tumb|bot|vol|desprend|cambi|reempla|sustitu)\w*",

@@ -217,6 +217,10 @@ class Forms:
     swaps: tuple[str, ...] = ()  # what was taken off and what was put on; see reading/swapped.py
     beyond: str = ""  # right before a measure: it is more than that, or less, and how much is not said
     and_more: str = ""  # right behind a measure, the same
+    has_to_do: str = ""  # the words from "have" to the act that waits: "have the last foot to rub down"
+    thought: str = ""  # before a measure: so he thought, or said before
+    thought_so: str = ""  # behind it, the same
+    found_by: str = ""  # right before the measure that he found in its place
     above: str = ""  # right before a pressure, a slope or how hot the air is, the same
     instead: frozenset[str] = frozenset()  # between what was used and what was not: "tape instead of mastic"
 

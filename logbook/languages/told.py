@@ -250,6 +250,9 @@ class Asides:
 class Told:
     """All of them, of one language; a language without them leaves them empty."""
 
+    part_by_part: str = "(?!)"  # a part of a piece on which something is measured
+    done_anew: str = "(?!)"  # what was measured before was done otherwise later
+    first_and_second: str = "(?!)"  # one of two pieces (`n`), and whether it is the `first`
     weighed: Weighed = Weighed()
     echoes: Echoes = Echoes()
     own_questions: OwnQuestions = OwnQuestions()

@@ -17,11 +17,11 @@ from logbook.reading.labels import labelled
 from logbook.reading.mark_shapes import marked
 from logbook.reading.measures import Measure
 from logbook.reading.phrasing import in_any, table_of, words_of
+from logbook.reading.put_right import put_right
 from logbook.reading.ranges import one_of_a_range
 from logbook.reading.said_short import said_short
 from logbook.reading.size_pairs import LENGTHS, of_the_building, one_unit, sized
 from logbook.reading.small_words import meant_by_neighbours
-from logbook.reading.swapped import swapped
 from logbook.reading.tape_or_mastic import told_apart
 
 
@@ -32,7 +32,7 @@ def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), fo
     items = said_short(act_lists(told_apart(items, text, forms.instead)), text)
     items = _counted(_beyond(_named_kinds(_small_words(_split_decimals(items, text), text), text), text))
     items = _of_another_size(of_the_building(one_unit(sized(items, text)), text), text)
-    return corrected(swapped(items, text, forms), text, forms)
+    return corrected(put_right(items, text, forms), text, forms)
 
 
 def _of_another_size(items, text: str):

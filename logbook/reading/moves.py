@@ -18,7 +18,7 @@ _MEASURED = ("NUM", "LEN", "FRAC")
 _BACK = (
     "(?: (?:SEP|AND|BUT|WITH){0,2} (?:FILL|ON|OFF){0,3} (?:BACK|OVER) (?:FILL|OF|ON|SIDE_WORD|ONLY){0,3} (?P<back>NUMB) (?:EACH|BACK|BOTH)?"
     "| (?:SEP|AND|WITH|FILL){0,2} (?P<back2>NUMB) (?:FILL){0,3} BACK (?!NUM|(?:ON|OF) (?:NUM|MARKED))"
-    "| IN (?:FILL|OF|ONLY){0,2} (?P<back3>NUMB) (?!DEGREE)"
+    "| IN (?:FILL|OF|ONLY|LENGTH){0,3} (?P<back3>NUMB) (?!DEGREE)"
     "| (?:COMMA AND?|AND) IN (?:FILL|OF|ONLY){0,2} (?P<back6>LEN) (?=SEP|$|AND|OF)"
     "| (?:COMMA|AND) HAVE (?:FILL|ONLY){0,2} (?P<back7>NUM|LEN) (?=SEP|$)"
     "| (?:COMMA|AND)? (?:ME|IT)? TAKES (?:FILL|ME|ONLY){0,2} (?P<back5>NUMB)"
@@ -192,6 +192,22 @@ def _slope_of_twelve(found: Found):
         yield from _slope(found)
 
 
+def _so_much_in_so_much(found: Found):
+    """ "four inches in two feet on transition 124", "one in eight on the sides" """
+    row, rise, run = found.row, found.item("rise"), found.item("run")
+    near = {item.concept for item in row.items[max(row.sentence_start(found.first), found.first - 4) : found.first]}
+    if not any(item.concept == "K_TRANSITION" for item in row.items) or near & _SPACED_OR_HARMED or not rise.value.value < run.value.value:
+        return
+    if rise.value.value == 1 and rise.concept == "NUM" or run.value.value == 12:
+        yield from _slope(found)
+    elif run.value.value >= _FEWEST and rise.value.value * 2 <= run.value.value:
+        move = (Move(None, rise.value.value, run.value.value, None),)
+        yield found.claim("side_moves", move, group="w", uses=("rise", "run"), said_unit=unit_of(rise) or unit_of(run))
+
+
+_SPACED_OR_HARMED = frozenset("STAPLED STAPLES TABS SCREWS VANES K_HANGER TAPED TIE_RODS DAMAGE GAP PARTED EVERY MOVE OFFSETS".split())
+
+
 def _slope_in_a_foot(found: Found):
     """ "three in twelve on the right side" """
     if found.item("run").value.value == 12:
@@ -334,7 +350,7 @@ FRAMES = (
     Frame("(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)?) (?=COMMA? (?:ON|OVER|IN) (?:NUMB|LEN) LONG)", _move),  # "seis de un solo lado en veinticuatro de largo": how long it is over all
     Frame("(?P<w>ONE_SIDE COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB)) (?=SEP|$|AND)", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),  # "one side, four inches in ten"
     Frame("(?P<w>(?P<by>NUM|LEN) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) COMMA ONE_SIDE", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
-    Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY){{0,2}} (?P<by>NUMB) {_BACK})", _move),
+    Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY|OF){{0,2}} (?P<by>NUMB) {_BACK})", _move),
     Frame(f"(?P<w>{_SIDES} (?:COMMA|MOVE){{0,1}} (?P<by>NUMB)) (?=(?:COMMA|STOP|AND){{1,2}} DET? SIDE (?:COMMA|MOVE){{0,1}} NUMB (?:SEP|$|{_BACK}))", _one_of_two),
     Frame("(?P<w>(?P<side>SIDE) COMMA (?P<by>NUMB)) (?=SEP|$)", _other_of_two),
     Frame("(?P<w>(?P<side>SIDE) SIDE_WORD? (?:ME|NOT|NOT_DONE|WORD|FILLER|HAVE){1,3} COMMA (?:IT|BE|HAVE|MOVE|ONLY){0,3} (?P<by>NUMB) (?:IN|OVER) (?:FILL|ONLY){0,2} (?P<back3>NUM|LEN)) (?=SEP|$|AND)", _one_of_two),  # "left I couldn't, two over eight"
@@ -357,6 +373,7 @@ FRAMES = (
     Frame("(?P<back2>NUMB) (?:FILL|OF){0,3} BACK (?!NUM)", _back),
     Frame("(?P<o>WORD) BACK COMMA (?:IT|BE|THIS){1,2} (?P<back>NUMB) (?=SEP|$|NOT)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower() in words_of("small.wrong_way") else ()),  # "I gave you the wrong set back, it's thirty"
     Frame("BACK COMMA (?P<back>NUMB) (?=SEP|$)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower().startswith("set") else ()),
+    Frame("(?P<w>(?P<rise>NUMB) (?:IN|OVER) (?P<run>NUM|LEN)) (?=COMMA? (?:ON|OF|DOWN) (?:DET|BOTH|EACH|ALL){0,2} (?:K_TRANSITION|SIDE_WORD|SIDES_ALL))", _so_much_in_so_much),
     Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", _slope_of_twelve),
     Frame("SIDE (?:IN|OUT|UP|DOWN|MOVES) (?:NUM|LEN) ON (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=SEP|$|AND)", _slope_in_a_foot),  # "left in six at five in twelve"
     Frame("(?<=SEP) (?:FILL|LAID|ON){0,3} (?P<w>(?P<rise>NUM|FRAC) OVER (?P<run>NUM)) (?=SEP|$)", lambda found: _slope_of_twelve(found) if any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),

@@ -20,6 +20,7 @@ from logbook.reading.how_hot import how_hot
 from logbook.reading.in_its_clause import ACT_FACTS, UNHEDGED, Places, marked
 from logbook.reading.items import WHOLE, book, itemise, kind_concept
 from logbook.reading.lone_spacing import lone_spacings
+from logbook.reading.measured_apart import measured_apart
 from logbook.reading.not_that_one import not_that_one
 from logbook.reading.only_planned import only_planned
 from logbook.reading.parting import parted
@@ -195,7 +196,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims += [*_of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
     named, claims = not_that_one(row, named, turned_round(row, all_but(row, claims, language), cut, language), cut, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)
-    named, claims = listed.told_ahead(row, named, claims)
+    named, claims = listed.told_ahead(row, named, measured_apart(row, named, claims, language))
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
     if but_one:
         named, claims = one_left_out.excepted(row, but_one, named, claims, language)

@@ -45,6 +45,10 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="GAP", value=None)  # "la junta de arriba se abre tres dieciseisavos"
     elif item.concept == "SIDE" and said in ("derecho", "recto", "derecha") and place and done[place - 1].concept == "SIDE" and done[place - 1].value in (("top",), ("bottom",), ("left",)):
         done[place] = replace(item, concept="LEVEL", value=None)  # "abajo derecho"
+    elif item.concept == "SLOPE" and said.removeprefix("the ").removeprefix("a ") in _TAPERS and (number := _named_a_taper(items, place)):
+        done[place] = replace(item, concept="K_TRANSITION", value="transition")  # "taper 117 drops five in twenty", "the tapered piece, 9"
+        if number - place > 1 and items[place + 1].concept in ("FITTING", "K_STRAIGHT"):
+            done[place + 1] = replace(items[place + 1], concept="FILLER", value=None)
     elif item.concept == "SLOPE" and ahead in TO_DO:
         done[place] = replace(item, concept="PENDING")
     elif item.concept == "ON" and said == "al" and ahead == "NUM" and concept_at(done, place - 1) == "NUM" and {concept_at(done, place - 2), concept_at(done, place - 3)} & {"FROM", "OF"}:
@@ -55,3 +59,26 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="HUNG", value=None)
     elif item.concept == "MOVE_OUT" and said in ("salió", "salio") and past_article == "SCRIM":
         done[place] = replace(item, concept="SHOWS")
+
+
+_TAPERS = ("taper", "tapers", "tapered", "tapering")
+_NO_NAME = ("IN", "TO", "OVER", "OUT", "BY", "DEG", "LONG", "BACK", "ON", "SIZE", "OF", "COUNT", "NUM", "LEN", "FRAC", "DOWN", "UP")  # behind a number that tells how much it tapers
+
+
+def _named_a_taper(items, place: int) -> int:
+    """Where the number stands that names the taper; 0 where none does: "taper three in twelve" is how much."""
+    at = place + 1
+    said = concept_at(items, at)
+    if said in ("FITTING", "K_STRAIGHT"):
+        at += 1
+    elif concept_at(items, place - 1) not in ("", "STOP", "COMMA", "DET", "ON", "OF", "AND", "THIS", "STAPLED", "TAPED", "RUBBED"):
+        return 0
+    if concept_at(items, at) == "COMMA" and concept_at(items, at + 1) in ("NUM", "MARKED") and concept_at(items, at + 2) in ("COMMA", "STOP", ""):
+        at += 1
+    if concept_at(items, at) in ("NUMBER",):
+        at += 1
+    if concept_at(items, at) == "MARKED":
+        return at
+    behind = concept_at(items, at + 1)
+    told = behind == "ON" and concept_at(items, at + 2) == "RUN" or behind not in _NO_NAME
+    return at if concept_at(items, at) == "NUM" and items[at].value.value.denominator == 1 and told else 0
