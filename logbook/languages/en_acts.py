@@ -25,7 +25,7 @@ _FAILS = (
 )
 
 _OF_IT = r"(?: (?:on|of|from) (?:it|this one|that one|the \w+(?: \w+)?|\w+ [\w-]+))?"
-_CUT_OFF = r"(?:cut|sliced|torn|ripped|trimmed|hacked|knifed|chopped|lopped|chewed|sheared|broken|snapped|sawn|sawed|shaved|ground|knocked|tore|razored|whacked)"
+_CUT_OFF = r"(?:cut|sliced|torn|ripped|hacked|knifed|chopped|lopped|chewed|sheared|broken|snapped|sawn|sawed|ground|knocked|tore|razored|whacked|(?:trimmed|shaved)(?=(?: (?:the|my|that|its|stapling|staple|flap|all|clean|right))* (?:off|away)(?: |$)))"
 
 _FILTH = r"\b(?:dew|frost|ice|condensation|moisture|dust|saw-?dust|dirt|mud|grease|oil|powder|grit|overspray|soot)\b"
 _FILTHS = r"(?:dew|frost|ice|slush|snow|condensation|moisture|dust|saw[- ]?dust|dirt|mud|grease|oil|powder|grit|grime|overspray|(?:glove |finger|hand)prints?|smudges?|smears|soot|crud|gunk|lint|fuzz|fluff|fibers?|chalk|ash|sand|sweat|shavings|filings|plaster|crumbs)\b(?! (?:free|cover|mask|pan|bin))"

@@ -144,7 +144,7 @@ ENGLISH_TURNS = Turns(
     only_meant=r"(?:n't|\b(?:not|never|could|would|should|will|'ll|gonna|going to|have to|gotta|need to|needs to|got to|ought to|might|may|if|wish|when|before|until|tomorrow|later|nobody|somebody|he|she|they)\b)(?! (?:i|we) )",
     # a gap that was closed again
     anew=(
-        r"\b(?:threw|tossed|scrapped|binned|trashed|junked|pitched|chucked|dumped)\b.{0,24}\b(?:out|it|that|them)\b.{0,40}\b(?:built|made|cut|did|folded|started|laid out)\b.{0,20}\b(?:fresh|new|another|over)\b",
+        r"\b(?:threw|tossed|scrapped|binned|trashed|junked|pitched|chucked|dumped|ditched|went|goes)\b.{0,24}\b(?:out|it|that|them|away|(?:dumpster|trash|bin|garbage|scrap)(?: \w+)?)\b.{0,40}\b(?:built|made|cut|did|folded|started|laid out|took|used|grabbed|got|opened)\b.{0,20}\b(?:fresh|new|another|over|dry (?:one|sheet|board|piece)|good (?:one|sheet|board|piece))\b",
         rf"{_DID}(?:cut|sawed|sliced|lopped|took|trimmed) (?:(?:about |just |maybe )?(?:that|the|it|all the|an?|[\w-]+)(?: [\w'-]+){{0,4}}? )?(?:off|out|away|back)\b(?! (?:of|the (?:tape|old tape)))[^?]{{0,70}}?\b(?:new|fresh|another|recut|re-cut|remade|spliced|like new|good as new|clean board)\b",
         rf"{_DID}(?:cut|sawed|sliced|lopped|trimmed) (?:(?:off|out|away|back) )?(?:that|(?:the|all the) (?:bad|crushed|torn|damaged|mashed|wet|ruined|busted|chewed up|chewed-up|dented|broken|ripped)) (?:end|part|piece|bit|section|corner|spot|stuff|side|edge|foot)(?: (?:off|out|away|back))?\b",
         rf"{_DID}(?:made|built|put on|put in|cut|spliced in|set in|glued in|folded) (?:it |me )?(?:an?|another|in a|on a) (?:new|fresh|good) (?:\w+ )?(?:end|one|piece|panel|section|side|corner|board|male|female|top|bottom)\b",

@@ -209,6 +209,10 @@ class Wanted:
     so_long: str = "(?!)"  # in a sentence: over what length they do
     not_a_move: str = "(?!)"  # in a sentence: its measures are of something else, or did not come out so
     rolls: frozenset[str] = frozenset()  # what is counted, and is tape
+    cut_off: frozenset[str] = frozenset()  # what is cut off a roll
+    so_warm: frozenset[str] = frozenset()  # right behind degrees: what is so warm
+    holds_up: frozenset[str] = frozenset()  # what a duct hangs by, besides hangers
+    home: frozenset[str] = frozenset()  # where a piece goes that seats in the next one
     wide: str = "(?!)"  # in a part: its measure is how wide something is
     counted: str = "(?!)"  # right before a whole number: it counts things, and is no measure
     clinched: str = "(?!)"  # words for a way that only the legs of staples are clinched

@@ -142,6 +142,8 @@ def by_words(row: Row, claims: list[Claim], cut_up: tuple[Part, ...], language: 
     told = [one for one in claims if one.name in ("made_from", "air_leaves_by")]
     for place, part in enumerate(cut_up):
         ats = [at for at in range(part.first, part.last) if row.items[at].concept in ("FEMALE", "MALE") and not row.is_blank(at) and not any(one.first <= at < one.last for one in told)]
+        if any(one.name == "trimmed" and part.first <= one.first < part.last for one in claims):
+            continue  # "nobody pulled the insulation out of the male end"
         if not ats or any(row.items[k].concept in ("NOT", "NO", "SHIPLAP", "BUTT") for k in range(max(part.first, ats[0] - 3), ats[0])):
             continue
         name, value = _said_of(row, cut_up, place, ats, language)

@@ -133,7 +133,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         big = row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 10
         if big and not taken.intersection(range(*match.span("m"))):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
-    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|TRIMMED|WIPED|I) (?P<d>FILLER|UP|FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?!COMMA COUNT COUNTED|COMMA OTHER_SIDE (?:SEP|$)) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED|HUNG)|LATER|WITH|ON RUN|EVERY|DOWN|UP|YET|FILLER (?:SEP|$)|BUT)"):
+    for match in row.find("(?:STAPLED|TAPED|RUBBED|HUNG|TAPE|TAPE_IT|STAPLE|RUB|HANG|TRIMMED|WIPED|I) (?P<d>FILLER|UP|FITTING|NUMBER|DET)? (?P<m>MARKED|NUM) (?!COMMA COUNT COUNTED|COMMA OTHER_SIDE (?:SEP|$)) (?=SEP|$|AND (?:TAPED|STAPLED|RUBBED|HUNG)|LATER|WITH|ON RUN|EVERY|DOWN|UP|YET|FILLER (?:SEP|$)|BUT|TEMP (?:SEP|$|AND|BUT|WITH))"):
         counts = row.words(match.start("m") - 1, match.start("m")).lower().split()[-1] in ("just", "only", "nomás", "solo", "sólo")  # "taped just two"
         counts = counts or (match.start("d") >= 0 and row.items[match.start("d")].concept == "DET" and row.words(*match.span("d")).lower() not in ("el", "la") and row.items[match.start("m")].concept == "NUM")
         behind = [item.concept for item in row.items[match.end("m") : match.end("m") + 3]]

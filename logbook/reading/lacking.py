@@ -119,6 +119,9 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                     made.append(claim(row, "(nothing)", None, at, at + 3 + step))
                     at += 3 + step
                     continue
+                if concept == "STAPLES" and at and row.items[at - 1].concept in ("LEN", "FRAC") and follows not in ("IN", "IN_PLACE", "ON", ""):
+                    at = then
+                    continue  # "half inch staples never came": one sort of them
                 if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
                     neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER and not (step == 0 and (follows in _INSTEAD or follows in ("LEN", "FRAC", "NUM") and row.words(at + past + 1, at + past + 2).lower() in words_of("forms.instead")))
                 ) or (neg == "NO" and concept == "VANES" and not follows):

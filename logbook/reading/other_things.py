@@ -95,7 +95,7 @@ def made_anew(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
         if one.name != "facing_damage" or one.value == "none":
             continue
         last, stops = one.last, 0
-        while last < len(row.items) and stops < 2 and not row.items[last].concept.startswith("K_"):
+        while last < len(row.items) and stops < 2 and (not row.items[last].concept.startswith("K_") or last <= one.last + 3 and row.items[last - 1].concept in ("OF", "ON", "IN", "FROM", "DET")):
             stops += row.items[last].concept in ("STOP", "QUERY")
             last += 1
         behind = row.text[one.end : row.items[last - 1].end].lower() if last > one.last else ""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading import afar, anchored, answers, article_marks, as_wanted, asides, condition, contrasts, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, leak_tests, line_pressure, listed, lone_measures, moves, not_happened, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, read_off, reasons, room, set_right, side_counts, sides_done, sizes, staples, states, supports, tabs, tapes, the_others, told_acts, turned, without_stops
+from logbook.reading import afar, air_told, anchored, answers, article_marks, as_wanted, asides, condition, contrasts, cut_from_a_roll, denied_of_all, done_over, drafts, ends, entries, going_back, how_big, leak_tests, legs_told, line_pressure, listed, lone_measures, moves, not_happened, not_home, one_left_out, other_things, out_of_tape, own_questions, part_of_it, partly, places, put_off, read_off, reasons, room, set_right, side_counts, sides_done, sizes, spaced_past, staples, states, supports, tabs, tapes, the_others, told_acts, told_of_a_part, turned, without_stops
 from logbook.reading.all_but import all_but
 from logbook.reading.as_meant import as_meant
 from logbook.reading.by_now import by_now
@@ -162,7 +162,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     stated = stated.recoded(staples.on_a_piece(row, {mark for m in named for mark in (m.mark, *(one for one, _ in m.batch)) if mark is not None}))
     stated = stated.recoded({at: "FILLER" for m in named if m.mark_at and _tells_where(row, m.mark_at[0]) for at in (m.mark_at[0] - 1, m.mark_at[0])})
     stated = stated.recoded({m.kind_at[0]: kind_concept(m.kind) for m in named if m.kind_at and items[m.kind_at[0]].concept == "BRANCH_WORD"})
-    for frames in (how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, sides_done.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
+    for frames in (legs_told.FRAMES, cut_from_a_roll.FRAMES, air_told.FRAMES, not_home.FRAMES, spaced_past.FRAMES, how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, sides_done.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES):
         claims += run(frames, stated, taken)
     claims += line_pressure.pressures(row, stated, cut, taken, language)
     claims += read_off.read_off(row, taken, claims, language)
@@ -185,7 +185,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     claims += lone_measures.lone_ways(row, stated, claims, cut_up, language)
     claims += ends.by_words(stated, claims, cut_up, language)
     claims += ends.step_after_wish(own, claims, language)
-    claims += mirrored(stated, claims)
+    claims = not_home.of_the_joint(row, claims + mirrored(stated, claims))
     claims = other_things.made_anew(row, condition.closed_again(row, gap_at_one(row, claims), language), language)
     claims = done_over.done_over(row, told_acts.unsaid(row, claims, language), language)
     claims = [*part_of_it.of_a_part(row, partly.of_the_rest(row, reasons.without_reasons(row, claims), language)), *scratched(row)]
@@ -214,7 +214,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
         return replace(base, shift=facts, unread=unread(whole, cut, read_places(facts, ()), told, not_own, language))
     named = named_by_others(row, named, claims, taken, language)
     named = with_a_mark(row, row.blanked({at for at, why in not_own.items() if not (why == "plan" and items[at].concept in ("RUBBED", "TAPED", "STAPLED"))}).blanked(left.plans), not_own, named, claims, taken, language)
-    named = pointing_back(row, named, language)
+    named = told_of_a_part.of_the_piece(row, pointing_back(row, named, language))
     named = going_back.told_of_before(row, answers.asked_of(row, replies, named, language), language)
     if only_planned(row, named, claims, {at for at, why in not_own.items() if why == "plan"} | left.plans):
         return replace(base, reason=_why(not_own, left))

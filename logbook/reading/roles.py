@@ -9,6 +9,7 @@ from logbook.reading.claims import Claim
 from logbook.reading.drafts import Draft, claim_plain
 from logbook.reading.grammar import Row
 from logbook.reading.items import concept_at
+from logbook.reading.phrasing import words_of
 
 _LET_IN = ("access_door", "register")  # an opening in a larger side
 BRANCHED = ("tee", "branch", "wye")
@@ -104,8 +105,11 @@ def angles(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
         if at in spent:
             continue
         degrees = item.concept == "DEG"
-        turn = any(row.items[k].concept in ("K_ELBOW", "K_WYE") for k in (at - 1, at + 1) if 0 <= k < len(row.items)) or row.words(at, at + 1).lower().endswith("degree")  # "seventy-five degree elbow"
-        temperature = degrees and not turn and (one.value not in (90, 45, 30, 60, 22) or _warm(row, at))
+        turn = any(row.items[k].concept in ("K_ELBOW", "K_WYE") for k in (at - 1, at + 1) if 0 <= k < len(row.items)) or row.words(at, at + 1).lower().endswith("degree") and not _of_weather(row, at)  # "seventy-five degree elbow"
+        temperature = degrees and not turn and (one.value not in (90, 45, 30, 60, 22) or _warm(row, at) or _taped_at(row, at))
+        if kind is None and turn and concept_at(row.items, at + 1) in _OF_AN_ELBOW:  # "ninety degree square throat on number 43"
+            draft.kind = claim_plain(row, "kind", "elbow", at, at + 1)
+            kind = "elbow"
         if not degrees and not turn and one.value != 90 and [item.concept for item in row.items[max(0, at - 2) : at]] == ["TEMP", "COMMA"]:
             done.append(replace(one, name="surface_temperature"))  # "cold in here, forty-five"
             continue
@@ -123,6 +127,30 @@ def angles(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
             done.append(replace(one, name="turn_angle"))
             seen = True
     return done
+
+
+_OF_AN_ELBOW = ("THROAT", "SQUARE", "VANES", "TURNING")
+_WARMED = ("PREHEATED", "HEAT_IT")
+_TAPED = ("TAPE", "TAPED", "CLOSURE", "MARK181")
+_BETWEEN = ("ON", "DET", "NUM", "MARKED", "NUMBER", "FITTING", "RUN", "LETTER", "IT", "COMMA", "SIZE", "THIS", "OF", "DASH")
+
+
+def _of_weather(row: Row, at: int) -> bool:
+    """ "On a forty-five degree morning", "in a forty degree shop" """
+    behind = row.text[row.items[at].end : row.items[at].end + 24].lower().replace(",", " ").replace(".", " ").split()
+    return bool(behind) and behind[0] in words_of("told.wanted.so_warm")
+
+
+def _taped_at(row: Row, at: int) -> bool:
+    """ "Put the pressure tape on elbow 31 at 45 degrees", "… without warming it": how warm it was, and no turn."""
+    if any(concept_at(row.items, k) in _WARMED for k in range(at + 1, at + 4)):
+        return True
+    if concept_at(row.items, at - 1) != "ON" or row.words(at - 1, at).lower() not in ("at", "a"):
+        return False
+    back = at - 2
+    while back >= 0 and (row.items[back].concept in _BETWEEN or row.items[back].concept.startswith("K_")):
+        back -= 1
+    return back >= 0 and row.items[back].concept in _TAPED
 
 
 def _warm(row: Row, at: int) -> bool:

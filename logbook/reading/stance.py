@@ -138,6 +138,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return REMINDER, clause.first + at, True
     if asked and (head in ("QUESTION", "ASKS") or "QUESTION" in concepts or not _is_tag(row, clause)):
         at = concepts.index("QUESTION") if "QUESTION" in concepts else 0
+        if at and head == "BE" and concepts[at - 1] == "OR" and "'" not in row.words(clause.first + lead, clause.first + lead + 1).replace("’", "'"):
+            at = lead  # "is two inch tape okay on tee 9 or do I need the three?"
         return QUESTION, clause.first + at, True
     if head == "QUESTION" and tells_where(row, clause.first, language):
         lead, head = lead + 1, concepts[lead + 1] if lead + 1 < len(concepts) else ""

@@ -165,6 +165,8 @@ def _bears(found: Found):
 
 def _leg(found: Found):
     item = found.item("n")
+    if found.first and found.row.items[found.first - 1].concept == "NO" or found.last < len(found.row.items) and found.row.items[found.last].concept == "NOT":
+        return  # "no half-inch legs left", "the half-inch staples never came"
     if "BE" in [i.concept for i in found.row.items[found.first : found.at("n")]] and item.value.value >= 1:  # "staples are about an inch and a half": how far apart
         yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item), **({"hedged": True} if item.value.value <= 1.5 else {}))  # no leg is longer
         yield found.claim("stapled", True, group="w", weak=True, hedged=False)

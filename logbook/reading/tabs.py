@@ -8,9 +8,11 @@ from logbook.languages.language import Language
 from logbook.reading.claims import Claim, claim
 from logbook.reading.fell_short import _NOT
 from logbook.reading.grammar import Row
+from logbook.reading.items import concept_at
 from logbook.reading.parts import Part
 from logbook.reading.phrasing import apart, finds, is_whole
 from logbook.reading.set_right import is_mended
+from logbook.reading.tokens import plain
 
 _LOOK_BACK = 20  # items
 
@@ -33,7 +35,8 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], to_come: frozenset[i
             continue
         if place == spent_by:
             continue
-        words = re.sub(language.acts.because, "", part.words) if language.acts.because else part.words  # "they stick out because I couldn't get a hand in"
+        told = _past_straights(row, part)
+        words = re.sub(language.acts.because, "", told) if language.acts.because else told  # "they stick out because I couldn't get a hand in"
         named = any(row.items[at].concept in ("TABS", "TAB_WORD") and not own.is_blank(at) and "cross" not in row.words(at, at + 1).lower() for at in range(part.first, part.last))
         stands = _found(words, language, "standing")
         if not named and is_whole(apart(language.code, "turns.tabs_all"), part.words) and _named_before(row, part.first):
@@ -88,6 +91,27 @@ def _counted(row: Row, cut_up: tuple[Part, ...], place: int) -> bool | None:
     if there not in ({"NUM", "TABS"}, {"NUM", "TAB_WORD"}) or bent not in ({"NUM", "BENT"}, {"NUM", "CLINCHED"}) or [len(one) for one in counts] != [1, 1]:
         return None
     return counts[1][0] >= counts[0][0]
+
+
+def _past_straights(row: Row, part: Part) -> str:
+    """The words of a part without the straight that the collar sits in: "all the tabs on the collar in straight 31" stand nowhere."""
+    if not any(row.items[at].concept == "K_STRAIGHT" for at in range(part.first, part.last)):
+        return part.words
+    kept, at = [], part.first
+    while at < part.last:
+        behind = at + 1 if row.items[at].concept in ("IN", "ON", "OF", "OFF") else at
+        behind += behind < part.last and row.items[behind].concept == "DET"
+        if behind < part.last and row.items[behind].concept == "K_STRAIGHT" and concept_at(row.items, behind + 1) in _NAMES:
+            at = behind + 1
+            while at < part.last and row.items[at].concept in _NAMES:
+                at += 1
+            continue
+        kept.append(row.words(at, at + 1))
+        at += 1
+    return plain(" ".join(kept))
+
+
+_NAMES = ("NUM", "MARKED", "NUMBER", "LETTER", "COMMA", "RUN")
 
 
 def _found(words: str, language: Language, member: str) -> bool:

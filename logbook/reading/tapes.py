@@ -318,7 +318,7 @@ FRAMES = (
     Frame("(?:^|(?<=STOP)|COMMA|HEDGE|FILLER|AND|BUT|WORD) (?P<w>(?P<n>NUM)) (?=DAMAGE_PLACE|ON DET? FACING)", _it_was),  # "cold morning, forty-eight on the facing"
     Frame("(?:^|(?<=STOP)|COMMA|HEDGE|FILLER|AND|BUT|WORD) (?P<w>(?P<n>NUM)) (?=ON DET? BOARD)", _cold),
     Frame("IT (?P<o>WORD|SAYS|SHOWS) (?:HEDGE|DET){0,2} (?P<w>(?P<n>NUM)) (?=SEP|$|AND|BUT|WHEN)", _read_off),
-    Frame("(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$|WHEN))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
+    Frame("(?<!TAPED)(?P<w>(?P<n>NUM)) (?=TEMP (?:SEP|$|WHEN))", lambda found: [] if found.item("n").value.value < 20 else _temperature(found)),
     Frame("(?:BE|ON|ONLY|HEDGE|FILLER|COMMA (?=NUM (?:OUT|TEMP))) (?P<w>(?P<n>NUM)) (?=OUT|TEMP|SEP|$|AND|BUT|NO|WITH|VOID|FILLER|WORD|OUTSIDE)", _cold),
     Frame("(?P<f>FILLER) (?:IT|BE|COMMA|UP|TO|HEDGE|TEMP){0,4} (?P<w>(?P<n>NUM|DEG|TEMP_F))", _by_now),
     Frame("(?P<w>(?P<n>TEMP_F))", _temperature),

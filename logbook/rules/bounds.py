@@ -24,7 +24,7 @@ PLACES: tuple[tuple[str, str, str], ...] = (
     (rf"^(?!{_BESIDE})(?:[\w'-]+ )*?(?:fan|mechanical|equipment) room\b|\bin(?:side)? the (?:[\w'-]+ )?(?:fan|mechanical|equipment) room\b|^(?!{_BESIDE}).*?cuarto de (?:m[aá]quinas|equipos?)|\b(?:en|dentro de)l? (?:el )?cuarto de (?:m[aá]quinas|equipos?)", "equipment-room", "should"),
 )  # fmt: skip
 # a place that is a hood's own and no other's: "for the kitchen hood"; "above the kitchen hood" is somewhere else
-HOOD_ITSELF = re.compile(r"(?:the )?(?:kitchen|range|fume|grease|exhaust|cooking) (?:exhaust )?hood(?: in the \w+)?|(?:la )?campana(?: (?:de|extractora)\b.*)?|(?:el )?extractor de (?:la )?(?:grasa|cocina|humos?)", re.I)
+HOOD_ITSELF = re.compile(r"(?:the )?(?:kitchen|range|fume|grease|exhaust|cooking|fryer|griddle|grill|broiler|stove|wok) (?:exhaust )?hood(?: in the \w+)?|(?:la )?campana(?: (?:de|extractora)\b.*)?|(?:el )?extractor de (?:la )?(?:grasa|cocina|humos?)", re.I)
 HOODS = re.compile(r"kitchen|\bhoods?\b|grease|fume|\blabs?\b|laborator|fryer|\bgrill\b|\brange\b|\bstove\b|broiler|\bcook|griddle|\bwok\b|\boven\b|cocina|campana|grasa|humo|vapores|parrilla|freidora|estufa", re.I)
 CONVEYS = re.compile(r"paint booth|spray booth|dryer|dust|\bsaws?\b|acid|chem|[áa]cido|qu[íi]mic|aserr[íi]n|polvo|secadora|pintura", re.I)  # solids or corrosive gas: the same guide specification
 

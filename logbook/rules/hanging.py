@@ -24,6 +24,8 @@ def _row(use: Use, size: tuple[Fraction, Fraction]) -> str:
 
 def hanger_spacing(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
+    if use.peek("kind") != "hanger" and use.peek("hanger_spacing") is None:
+        return None  # of a piece it is due where he told how far apart its hangers are, and of the hangers always
     spacing, size = use.known("hanger_spacing"), use.said("inlet_size")
     limits = {row: use.limit(f"hanger_spacing_{row}") for row in ROWS}
     limit = min(limits.values()) if size is None else limits[_row(use, size)]
@@ -39,7 +41,7 @@ def hanger_spacing(piece: Piece, around: Around) -> Outcome | None:
 
 HANGER_SPACING = Rule(
     id="hanger-spacing",
-    concerns=("hanger",),
+    concerns=(),
     weight="should",
     silent="ask",
     may_stand=("job",),
@@ -50,6 +52,8 @@ HANGER_SPACING = Rule(
         Example("Hangers on run two, twenty by fourteen, every six feet.", "meets", "close-enough"),
         Example("Hangers on run two, fifty by fourteen, every six feet.", "departs", "too-far-apart"),
         Example("Hangers on run two, twenty by fourteen.", "unsaid", "unsaid"),
+        Example("Straight four, twenty by fourteen, hung every ten feet.", "departs", "too-far-apart"),
+        Example("Straight four, twenty by fourteen, hung.", None),
     ),
 )
 

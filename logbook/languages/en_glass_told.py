@@ -1,0 +1,48 @@
+"""English words for the insulation that has to come out of a male end or off a flap: taken out, or left in."""
+
+from __future__ import annotations
+
+from logbook.languages.language import State
+
+_GLASS = r"(?:(?:extra |excess |surplus |leftover )?(?:insulation|glass|fiber ?glass|fib(?:er|re)s?|fluff|fuzz|wool|batting|stuffing))"
+_LAP = r"(?:(?:staple |stapling )?flap|male end|male side|male|lap|slip end|tongue|end)"
+_SOME = r"(?: (?:all|of|the|its|that|any|some|every bit|most))*"
+_AMOUNT = r"(?: (?:about|maybe|around|some|all|the|its|that|an?|one|two|half|quarter|inch|inches|bit|little|strip|layer|of|good|solid|whole|lot))*"
+_PULL = r"(?:clean(?:ed)?|scraped?|pull(?:ed)?|peel(?:ed)?|strip(?:ped)?|took|take|taken|shaved?|cut|pick(?:ed)?|dug|dig|carved?|scoop(?:ed)?|pluck(?:ed)?|gouged?|got|get|rak(?:e|ed)|hollow(?:ed)?)"
+_OUT = r"(?:out|off|away|back)(?: of)?(?! (?:the )?(?:\w+ )?(?:truck|van|shop|rack|pallet|box|bag|trailer|hole|warehouse|cart))"
+_OF_LAP = rf"(?:(?: from| of)? (?:the |its |that )?{_LAP})?"
+_NEVER = r"(?:never|nobody|no one|didn't|did not|haven't|have not|hasn't|forgot to|forgot|couldn't|can't|neglected to|failed to)"
+_NOT = r"(?:never|not|isn't|wasn't|aren't|hasn't been|didn't|won't|wouldn't|ain't)"
+_THINGS = ("FLAP", "MALE", "END", "SHIPLAP", "TRIM", "K_TRANSITION")
+_CUES = ("insulation", "glass", "fib", "fluff", "fuzz", "wool", "batting", "stuffing")
+
+ENGLISH_GLASS_TOLD: tuple[State, ...] = (
+    State(
+        "trimmed",
+        False,
+        (
+            rf"{_NEVER}(?: (?:even|ever|really|quite|got to|get to|get|bother to|bothered to))* {_PULL}(?:ing)?{_SOME} {_GLASS}(?: {_OUT}{_OF_LAP})?",
+            rf"(?:left|leaving|leave){_AMOUNT} {_GLASS}(?: still| sitting| stuck)* (?:in|on|inside) (?:there|it|(?:the |its |that )?{_LAP})",
+            rf"(?:there's|there is|there was|there are|got|has|have|had|with)(?: still)?{_AMOUNT} {_GLASS}(?: still| left)+ (?:in|on|inside)(?: (?:there|it|(?:the |its |that )?{_LAP}))?",
+            rf"(?:there's|there is|there was|there are|got|has|have|had) still{_AMOUNT} {_GLASS} (?:in|on|inside) (?:there|it|(?:the |its |that )?{_LAP})",
+            rf"still (?:has|have|had|got|holds|carries|full of){_AMOUNT} {_GLASS}",
+            rf"without{_SOME} {_GLASS}(?: being)? (?:pulled|cut|cleaned|taken|scraped|dug|trimmed|stripped|peeled)(?: (?:out|off|back))?",
+            rf"without {_PULL}ing{_SOME} {_GLASS}(?: (?:out|off|back))?",
+            rf"{_GLASS}(?:'s| is| was| has| got)? {_NOT}(?: (?:been|got|get|gotten|come|came))* (?:pulled|cut|cleaned|taken|scraped|dug|trimmed|stripped|peeled|out|off)(?: (?:out|off|back))?",
+        ),
+        _THINGS,
+        apart=True,
+        cues=_CUES,
+    ),
+    State(
+        "trimmed",
+        True,
+        (
+            rf"{_PULL}{_SOME} {_GLASS} {_OUT}{_OF_LAP}",
+            rf"{_GLASS}(?:'s| is| are| was| were| has been| got)?(?: all)? (?:cleaned|scraped|pulled|peeled|stripped|taken|shaved|cut|picked|dug|carved|scooped|trimmed|plucked) {_OUT}{_OF_LAP}",
+        ),
+        _THINGS,
+        apart=True,
+        cues=_CUES,
+    ),
+)
