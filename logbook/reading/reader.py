@@ -23,13 +23,14 @@ from logbook.reading.lone_spacing import lone_spacings
 from logbook.reading.measured_apart import measured_apart
 from logbook.reading.not_that_one import not_that_one
 from logbook.reading.only_planned import only_planned
+from logbook.reading.of_both import of_both
 from logbook.reading.parting import parted
 from logbook.reading.parts import parts
 from logbook.reading.piece_by_piece import joined, read_parts, tell_all
 from logbook.reading.pieced_moves import pieced_moves
 from logbook.reading.pointing_back import pointing_back
 from logbook.reading.phrases import phrases_said
-from logbook.reading.phrasing import in_any, words_of
+from logbook.reading.phrasing import in_any
 from logbook.reading.retold import retold
 from logbook.reading.run_on import ended
 from logbook.reading.runs import runs
@@ -193,7 +194,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     where = Places.of(row, cut)
     claims = [replace(one, hedged=True) if one.first in doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, where, one) for one in claims]
-    claims += [*_of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
+    claims += [*of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
     named, claims = not_that_one(row, named, turned_round(row, all_but(row, claims, language), cut, language), cut, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)
     named, claims = listed.told_ahead(row, named, measured_apart(row, named, claims, language))
@@ -243,34 +244,6 @@ def _why(not_own, left) -> str:
     return "reading.not-own-work" if not_own or left.plans else "reading.nothing-said"
 
 
-def _of_both(row: Row, named, claims: list[Claim]) -> list[Claim]:
-    """ "Hung elbow 4 and tee 5": the act right before the first is of the second too."""
-    made: list[Claim] = []
-    for one, other in zip(named, named[1:]):
-        between = [item.concept for item in row.items[one.last : other.first]] + [row.items[other.first].concept]
-        if one.mark is None or other.mark is None or between[:1] != ["AND"] or len([c for c in between if c != "DET"]) > 2 or not {"STAPLED", "TAPED", "RUBBED", "HUNG"}.isdisjoint(between):
-            continue
-        said = row.words(after, after + 1).lower().split() if (after := _past_run(row, other.last)) < len(row.items) else []
-        verb = row.items[min(after, len(row.items) - 1)].concept
-        if verb == "BE" and said[-1:] and said[-1] in words_of("small.several_are") or verb == "HUNG" and said[:1] and said[0] in words_of("small.several_are"):  # "straight 4 and elbow 5 on run two are taped"
-            stop = row.sentence_end(after)
-            stop = min([stop, *(m.first for m in named if m.first >= after)])
-            made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < stop and c.name in (*_ACTS_OF_BOTH, "run")]
-        elif row.items[min(after, len(row.items) - 1)].concept == "COMMA":  # "la recta 4 y la recta 5, engrapadas": a form that is said only of several
-            stop = next((k for k in range(after + 1, len(row.items)) if row.items[k].concept in ("STOP", "QUERY", "BUT", "EXCEPT")), len(row.items))
-            stop = min([stop, *(m.first for m in named if m.first >= after)])
-            made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if after < c.first < stop and c.name in _ACTS_OF_BOTH and row.words(c.first, c.last).lower().endswith(("adas", "ados"))]
-        elif (after > other.last and row.items[min(after, len(row.items) - 1)].concept in ("STOP", "COMMA")) or other.last < after == len(row.items):  # "straight 4 and elbow 5 on run two"
-            made += [replace(c, first=one.last - 1, last=one.last, uses=()) for c in claims if other.last <= c.first < after and c.name == "run"]
-        acts = [c for c in claims if c.last in (one.first, one.first + 1) and c.first <= one.first and c.name in _ACTS_OF_BOTH]
-        if acts and other.last < len(row.items) and not words_of("small.one_is").isdisjoint(row.words(other.last, other.last + 1).lower().split()):
-            continue  # "taped straight 4 and elbow 5 has no vanes"
-        if acts and acts[0].first > 1 and row.items[acts[0].first - 1].concept in ("AND", "COMMA"):  # "stapled and taped straight 38 and elbow 39"
-            acts += [c for c in claims if c.last == acts[0].first - 1 and c.name in _ACTS_OF_BOTH]
-        made += [replace(c, first=other.last - 1, last=other.last, uses=()) for c in acts]
-    return made
-
-
 def _excepted(row: Row, named, claims: list[Claim]) -> list[Claim]:
     """ "All are rubbed, except 5 isn't": what is said of the exception counts for it."""
     made = claims
@@ -280,15 +253,6 @@ def _excepted(row: Row, named, claims: list[Claim]) -> list[Claim]:
         until = row.sentence_end(one.last)
         made = [replace(c, corrects=True) if one.last <= c.first < until else c for c in made]
     return made
-
-
-_ACTS_OF_BOTH = ("stage", "stapled", "taped", "rubbed_down")
-
-
-def _past_run(row: Row, at: int) -> int:
-    """Past "on run two" behind a piece."""
-    concepts = [item.concept for item in row.items[at : at + 3]]
-    return at + 3 if concepts[:2] == ["ON", "RUN"] else at + 2 if concepts[:1] == ["RUN"] else at
 
 
 def _phrases(found, job, code, items, made, regions) -> None:
