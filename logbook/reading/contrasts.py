@@ -159,9 +159,22 @@ _ON_IT = (*ACTS, "NO", "TAPE", "STAPLES", "DAMAGE", "GAP", "SCRIM", "CLOSURE", "
 _BREAKS = ("STOP", "QUERY", "COMMA", "BUT", "AND", "EXCEPT")
 
 
+def _parted_at_and(row: Row, cut: tuple[Clause, ...]) -> tuple[Clause, ...]:
+    """ "Straight 7 is taped and straight 8 isn't": parted at the "and" too, where the second says no more than that it is not."""
+    made = list(cut)
+    for match in row.find("(?P<a>AND) (?:DET|KIND|NUMBER|FITTING){0,3} (?:NUM|MARKED) (?:BE|HAVE)? NOT (?=SEP|$)"):
+        at = match.start("a")
+        place = next((k for k, one in enumerate(made) if one.first < at < one.last), None)
+        if place is not None:
+            one = made[place]
+            made[place : place + 1] = [replace(one, last=at), replace(one, first=at + 1)]
+    return tuple(made)
+
+
 def so_is(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:
     """ "Cap nine isn't taped. Eight is.": the act denied of the one is done on the other."""
     made: list[Claim] = []
+    cut = _parted_at_and(row, cut)
     for place, clause in enumerate(cut[1:], 1):
         items = row.items[clause.first : clause.last]
         head = _concepts(row, clause)
