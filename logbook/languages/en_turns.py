@@ -139,6 +139,11 @@ ENGLISH_TURNS = Turns(
         r"(?:pulled|yanked|ripped|tore|took|pried|peeled|backed|stripped|scraped) (?:it|them|that|those|all (?:of )?(?:it|that)|the (?:whole )?(?:lot|staples|tape|screws|tabs|strip|mess|thing))(?: all| back| right)* ?(?:off|out|apart|loose|up)?(?: again)?(?= ?(?:and|,|;|\.|so|then))",
         r"(?:filled|stitched|shot|added|put)(?: in)?(?: (?:one|another|some|more|extra|a few|staples))*(?: (?:in )?between)(?: (?:them|those|each|every one|each one))*",
         r"(?:doubled|tightened|closed) (?:it|them|that|those) up\b",
+        # what he measured, where a bare measure follows: "I thought two, but I measured and it's three"
+        r"(?:measured|checked)(?: (?:it|them|that|those))?(?: (?:again|after|with (?:a|the|my) \w+))?(?=,? (?:and |but |so )*(?:they're|they are|they were|it's|it is|it was|it's more like|that's|it came out|they came out|i got|it comes out)? ?(?:at |really |actually |all |more like |to )*(?:\d|one|two|three|four|five|six|eight|a half)(?![\w-]))",
+        r"(?:put|laid|held|ran) (?:a|the|my) (?:ruler|rule|tape measure|measuring tape|stick|gauge) (?:on|to|up to|against|across) (?:it|them|that|those)",
+        r"(?:the |my )?(?:ruler|tape measure|measuring tape)(?: (?:says|said|reads|shows|showed))",
+        r"turns? out(?: that)?|turned out(?: that)?|(?:but|and) (?:it's|they're|it is|they are) (?:really|actually)",
     ),
     strips=r"(?:peel|pull|stripp?|scrap|tore|rip|ripp|yank|took|cut)(?:ed)? (?:(?:it|that|the (?:whole )?(?:lot|mess|thing|masking|cloth|cheap stuff|duct tape|tape)|all of (?:it|that)|everything|every (?:bit|inch)(?: of it)?)(?: (?:all|back|right))*(?: off| out| loose)?|off (?:it|that|the (?:\w+ )?(?:lot|tape|masking)))(?=[,;.]| (?:and|then|so)\b)",
     only_meant=r"(?:n't|\b(?:not|never|could|would|should|will|'ll|gonna|going to|have to|gotta|need to|needs to|got to|ought to|might|may|if|wish|when|before|until|tomorrow|later|nobody|somebody|he|she|they)\b)(?! (?:i|we) )",

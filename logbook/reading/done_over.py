@@ -21,7 +21,7 @@ _MEASURED = frozenset(
 _NUMBERED = {"staple_spacing": 12, "cross_tab_spacing": 24, "cross_tab_length": 24, "screw_spacing": 24, "tape_width": 6, "washer_size": 6, "gap": 6, "length": 600, "throat_radius": 72}  # inches at most
 _SIDES = ("SIDE", "OTHER_SIDE", "BACK", "END", "JOINT")
 _ALL = ("ALL", "AROUND", "SIDES_ALL", "BOTH", "EACH")
-_LEADS = ("IN", "ON", "TO", "BE", "COMMA", "STOP", "LAID", "IT", "HEDGE", "WITH", "OF", "AND", "THIS", "BY", "MOVE", "EVERY")
+_LEADS = ("IN", "ON", "TO", "BE", "COMMA", "STOP", "LAID", "IT", "HEDGE", "WITH", "OF", "AND", "THIS", "BY", "MOVE", "EVERY", "SAYS", "WORD")
 _FOLLOWS = ("SIDE_WORD", "BY", "BACK", "LONG", "STAPLES", "DAMAGE", "DEG", "GAP", "LEG", "WIDE", "TAPE", "HIGH")
 _REACH = 16  # items
 
