@@ -7,6 +7,7 @@ from logbook.languages.en_all_but import ENGLISH_ALL_BUT
 from logbook.languages.en_not_that_one import ENGLISH_NOT_THAT_ONE
 from logbook.languages.en_taping import ENGLISH_TURNS_TAPING
 from logbook.languages.en_bare_names import ENGLISH_BARE_NAMES
+from logbook.languages.en_clauses import ENGLISH_CLAUSES
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_courtesies import ENGLISH_COURTESIES
 from logbook.languages.en_elsewhere import ENGLISH_ELSEWHERE
@@ -386,5 +387,5 @@ LANGUAGE = Language(
     lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
-    elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES, not_that_one=ENGLISH_NOT_THAT_ONE, all_but=ENGLISH_ALL_BUT,
+    elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES, clauses=ENGLISH_CLAUSES, not_that_one=ENGLISH_NOT_THAT_ONE, all_but=ENGLISH_ALL_BUT,
 )  # fmt: skip

@@ -12,6 +12,7 @@ from dataclasses import dataclass, field
 
 from logbook.languages.all_but import AllBut
 from logbook.languages.bare_names import BareNames
+from logbook.languages.clauses import Clauses
 from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
 from logbook.languages.left import Left
@@ -363,6 +364,7 @@ class Language:
     bare_names: BareNames = BareNames()
     not_that_one: NotThatOne = NotThatOne()
     all_but: AllBut = AllBut()
+    clauses: Clauses = Clauses()
     left: Left = Left()
     whole_turns: WholeTurns = WholeTurns()
     told: Told = Told()

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading import asked_aloud, bare_names, false_ands, false_stops, fluent, named_ahead, plainly, pointed, together
+from logbook.reading import asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, named_ahead, plainly, pointed, together
 from logbook.reading.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.phrases import phrases_said
 from logbook.reading.spelled import Cut, written_out
@@ -23,7 +23,12 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     same = with_apostrophes(text)
     if same != text:
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
-    return _of_pieces(text, found, code, lambda text, found: _past_slips(text, found, code, job, read))
+    return _clause_by_clause(text, found, code, lambda text, found: _of_pieces(text, found, code, lambda text, found: _past_slips(text, found, code, job, read)))
+
+
+def _clause_by_clause(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+    made = clause_stops.cuts(text, found, code)
+    return _set_right(text, made, read) if made else read(text, found)
 
 
 def _of_pieces(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:

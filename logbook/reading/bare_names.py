@@ -42,7 +42,7 @@ def names(found: tuple[Token, ...], code: str) -> BareMarks:
         return NONE
     if any(_is_named(found, at, words) and _number_at(found, at, code) is not None for at in range(1, len(found))):
         return NONE  # told before all numbers of the note are read: most notes name their piece so
-    said, starts = _numbers(found, code)
+    said, starts = numbers_said(found, code)
     twice = _twice(said)
     free = [one for at, last, value in said if value <= _LARGEST and value not in _CLASSES and (may_be(one := Spot(found, at, last, value, starts, words)) or may_run_on(one))]
     named = [one for one in free if stands(one) or names_here(one, twice)]
@@ -71,7 +71,7 @@ def _written(spot: Spot, heads: bool) -> Cut:
     return Cut(first.start, last.end, f"{word} {spot.value}")
 
 
-def _numbers(found: tuple[Token, ...], code: str) -> tuple[list[tuple[int, int, int]], set[int]]:
+def numbers_said(found: tuple[Token, ...], code: str) -> tuple[list[tuple[int, int, int]], set[int]]:
     """(first token, the one behind it, value) of whole numbers without a unit, and the first tokens of all measures."""
     made: list[tuple[int, int, int]] = []
     starts: set[int] = set()

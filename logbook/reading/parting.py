@@ -72,7 +72,8 @@ def _is_behind_its_kind(row: Row, first: int, begin: int, at: int, last: int) ->
     behind = row.items[at + 1].concept if at + 1 < last else ""
     if begin == first:
         return behind in _NAMES
-    return row.items[begin - 1].concept in _NAMES and behind not in _COUNTS
+    apart = behind == "LEN" and any(item.concept in ("ON", "IN", "OF") for item in row.items[max(first, begin - 3) : begin - 1])  # "the staples on number 58 three inches"
+    return row.items[begin - 1].concept in _NAMES and (apart or behind not in _COUNTS)
 
 
 def _tells_where(row: Row, first: int, begin: int) -> bool:

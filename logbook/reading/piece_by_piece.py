@@ -23,7 +23,18 @@ class _Part:
     read: Reading | None
 
 
-def read_parts(text: str, places: list[tuple[int, frozenset[str]]], read_part: Callable[[str], Reading]) -> tuple[Reading, ...]:
+@dataclass(frozen=True)
+class PartRead:
+    """What was read of a piece, and its stretches of the text."""
+
+    read: Reading
+    spans: tuple[tuple[int, int], ...]
+
+    def holds(self, at: int) -> bool:
+        return any(start <= at < end for start, end in self.spans)
+
+
+def read_parts(text: str, places: list[tuple[int, frozenset[str]]], read_part: Callable[[str], Reading]) -> tuple[PartRead, ...]:
     """Each part read alone. One that names no other piece than the part before it is read together with that one, and one that goes back to an earlier piece
     with that; nothing where that leaves one part.
     """
@@ -43,45 +54,43 @@ def read_parts(text: str, places: list[tuple[int, frozenset[str]]], read_part: C
             kept[now] = _Part([*kept[now].spans, (start, end)], kept[now].marks | own, None)
     if len(kept) < 2 or len(frozenset().union(*(part.marks for part in kept))) < sum(len(part.marks) for part in kept):
         return ()
-    return tuple(moved(part.read if part.read is not None else read_part(put_together(text, part.spans)), text, part.spans) for part in kept)
+    return tuple(PartRead(moved(part.read if part.read is not None else read_part(put_together(text, part.spans)), text, part.spans), tuple(part.spans)) for part in kept)
 
 
-def tell_all(parts: tuple[Reading, ...]) -> bool:
+def tell_all(parts: tuple[PartRead, ...]) -> bool:
     """Whether every part names its piece, its kind and what was done, so that the note as a whole has nothing to add to it."""
-    own = [entry for one in parts for entry in one.fittings]
-    if not all(one.fittings and one.shift is None and one.withdraws is None for one in parts) or len({entry.fact("run") is None for entry in own}) > 1:
+    own = [entry for one in parts for entry in one.read.fittings]
+    if not all(one.read.fittings and one.read.shift is None and one.read.withdraws is None for one in parts) or len({entry.fact("run") is None for entry in own}) > 1:
         return False
     return all(entry.same_as is None and {"kind", "mark"} <= {fact.name for fact in entry.facts} and any(fact.value in (True, False) for fact in entry.facts) for entry in own)
 
 
-def joined(whole: Reading, parts: tuple[Reading, ...]) -> Reading:
+def joined(whole: Reading, parts: tuple[PartRead, ...]) -> Reading:
     """The parts as one reading; the whole note where it tells of the work as such, or names a piece that no part does."""
-    own = [entry for one in parts for entry in one.fittings]
+    own = [(part, entry) for part in parts for entry in part.read.fittings]
     seen = {_mark(entry): entry for entry in whole.fittings}
-    marks = [_mark(entry) for entry in own]
-    if any(one.shift is not None or one.withdraws is not None for one in (whole, *parts)) or any(entry.same_as is not None for entry in (*whole.fittings, *own)):
+    marks = [_mark(entry) for _, entry in own]
+    if any(one.shift is not None or one.withdraws is not None for one in (whole, *(part.read for part in parts))) or any(entry.same_as is not None for entry in (*whole.fittings, *(entry for _, entry in own))):
         return whole
     if not seen.keys() - {None} <= set(marks):
         return whole
     fittings = []
-    told_at = [(part, fact.start) for part in parts for entry in part.fittings for fact in entry.facts if fact.start is not None]
-    for place, (mark, part, entry) in enumerate(zip(marks, [part for part in parts for _ in part.fittings], own, strict=True)):
+    for place, (mark, (part, entry)) in enumerate(zip(marks, own, strict=True)):
         other = seen.get(mark)
         if other is not None:
-            entry = replace(entry, facts=_with_more(entry, other, whole, marks, [start for one, start in told_at if one is not part]), amends=other.amends)
+            entry = replace(entry, facts=_with_more(entry, other, whole, marks, part), amends=other.amends)
         fittings.append(replace(entry, position=place))
-    return replace(whole, fittings=tuple(fittings), reason=None if fittings else whole.reason, unread=tuple(words for one in parts for words in one.unread))
+    return replace(whole, fittings=tuple(fittings), reason=None if fittings else whole.reason, unread=tuple(words for part in parts for words in part.read.unread))
 
 
-def _with_more(entry: Entry, other: Entry, whole: Reading, marks: list[str | None], elsewhere: list[int]) -> tuple[Fact, ...]:
+def _with_more(entry: Entry, other: Entry, whole: Reading, marks: list[str | None], part: PartRead) -> tuple[Fact, ...]:
     """The facts of a piece, with those of the whole note: its run and kind, and where its own words tell nothing of the work, what they mean behind the others."""
     known = {fact.name for fact in entry.facts}
     tells = any(fact.value in (True, False) for fact in entry.facts) and ("kind" in known or other.fact("kind") is None)
     first = min((fact.start for fact in entry.facts if fact.start is not None), default=0)
-    last = min((start for start in elsewhere if start > first), default=None)  # from here on the words are another's
     more = []
     for fact in other.facts:
-        if fact.name in known or not (fact.name in ("run", "kind") or fact.from_fitting is not None or not tells and fact.start is not None and fact.start >= first and (last is None or fact.start < last)):
+        if fact.name in known or not (fact.name in ("run", "kind") or fact.from_fitting is not None or not tells and fact.start is not None and fact.start >= first and part.holds(fact.start)):
             continue
         source = None if fact.from_fitting is None else _mark(whole.fittings[fact.from_fitting])
         if fact.from_fitting is None or source in marks:

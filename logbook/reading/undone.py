@@ -108,7 +108,7 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[
     if choice(language.code, "acts.unfinished_looks").within(plain(own.text)).search(plain(own.text)) is None:
         return made, spent
     looks = standing(rows(language.code, "acts.unfinished"), plain(own.text))
-    if not looks or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "BRANCH_WORD", "MARKED") for item in own.items):
+    if not looks or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER", "BRANCH_WORD", "MARKED") for item in own.items):
         return made, spent
     for place, part in enumerate(cut_up):
         asked = part.last < len(own.items) and own.items[part.last].concept == "QUERY"
@@ -116,6 +116,8 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[
             continue
         if place and cut_up[place - 1].sentence == part.sentence and _goes_back_to_it(own, cut_up[place - 1].first, part.first, part.last, language):
             continue  # told with the act that is not done
+        if own.items[part.first].concept == "ANOTHER" and part.first + 1 < part.last:  # "then tee 13 isn't finished"
+            part = replace(part, first=part.first + 1, words=plain(own.words(part.first + 1, part.last)))
         said = _without_names(own, part)
         if own.items[part.first].concept == "EXCEPT" and (first := own.sentence_start(part.first)) < part.first:  # "it's done, except the top"
             part = replace(part, first=first, words=plain(own.words(first, part.last)))
