@@ -12,7 +12,7 @@ def _w(words: str) -> frozenset[str]:
 _DENIED = "isn't wasn't ain't aren't weren't hasn't haven't hadn't doesn't didn't don't won't can't couldn't never isnt wasnt hasnt doesnt didnt"
 
 ENGLISH_CLAUSES = Clauses(
-    joints=_w("and but while whereas then so though although plus"),
+    joints=_w("and & n but while whereas then so though although plus"),
     leads=_w("then also now still just"),
     people=_w("i we you nobody i'm i've i'll i'd we've we're we'll we'd im ive"),
     it=_w("it"),

@@ -92,14 +92,15 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                 at = unknown
                 continue
         if concept == "LEFT_OUT":
-            noun = next((k for k in range(at + 1, min(at + 4, clause.last)) if live(row, k) in ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")), None)
+            noun = next((k for k in range(at + 1, min(at + 4, clause.last)) if live(row, k) in ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS", "RUB")), None)
             out = noun is not None and ({"out", "off"} & set(row.words(at, at + 1).lower().split()) or (noun + 1 < clause.last and (live(row, noun + 1) in ("OUT", "MISSING", "OFF") or _out_of(row, noun + 1))))
             if out:
                 ends = noun + 1 if live(row, noun + 1 if noun + 1 < clause.last else noun) not in ("OUT", "MISSING", "OFF") and not _out_of(row, noun + 1) else noun + 2
                 made.append(claim(row, *DENIED[live(row, noun)], at, ends))
                 at = ends
                 continue
-        if concept in ("VANES", "FLAP", "SCRIM", "TAPE", "TABS", "PANEL", "TAPED", "RUBBED", "STAPLES") and at + 1 < clause.last:
+        rub = concept == "RUB" and (at == clause.first or live(row, at - 1) in ("DET", "ONLY"))  # "the rub is missing"
+        if (rub or concept in ("VANES", "FLAP", "SCRIM", "TAPE", "TABS", "PANEL", "TAPED", "RUBBED", "STAPLES")) and at + 1 < clause.last:
             past = _past_piece(row, clause, at) - at
             behind = [live(row, at + past + k) if at + past + k < clause.last else "" for k in (1, 2, 3)]
             step = next((k for k, c in enumerate(behind) if c in ("NOT", "MISSING", "OUT", "NO")), None)
@@ -122,7 +123,10 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                 if concept == "STAPLES" and at and row.items[at - 1].concept in ("LEN", "FRAC") and follows not in ("IN", "IN_PLACE", "ON", ""):
                     at = then
                     continue  # "half inch staples never came": one sort of them
-                if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS")) or (neg == "OUT" and concept == "VANES") or (
+                if rub and neg == "NOT" and follows not in ("", "YET", "FILLER", "ON"):  # "the rub isn't bad"
+                    at += 1
+                    continue
+                if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS", "RUB")) or (neg == "OUT" and concept == "VANES") or (
                     neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER and not (step == 0 and (follows in _INSTEAD or follows in ("LEN", "FRAC", "NUM") and row.words(at + past + 1, at + past + 2).lower() in words_of("forms.instead")))
                 ) or (neg == "NO" and concept == "VANES" and not follows):
                     last = at + past + 1 + step + 1
