@@ -61,5 +61,6 @@ ENGLISH_FLUENT = Fluent(
         r"|if (?:anybody|anyone|you) (?:can|could|want to|wants to|wanna) call (?:that|it)\b.*|an? (?:big )?(?:fat )?(?:zero|zilch|nada)"
     ),
     joined_replies=frozenset(("no", "nope", "nah", "yes", "yep", "yeah", "not yet", "none", "so none", "zero")),
+    left_out=r"(?:the )?[\w-]+(?: [\w-]+){0,2} (?:i|we) (?:haven't|havent|have not|didn't|didnt|did not|never did|never|couldn't|couldnt)(?: yet)?",  # "I taped 31 and straight 32 I haven't"
     both_asked=r"\b(?:stapled|taped|rubbed(?: down)?|trimmed|wiped(?: down)?|preheated) (?:and|&) (?:stapled|taped|rubbed(?: down)?|trimmed|wiped(?: down)?|preheated)(?P<at>,) (?:no|nope|nah|not yet|not really)(?= *(?:[.;!]|$))",
 )

@@ -38,4 +38,5 @@ class Fluent:
     joined_leads: frozenset[str] = frozenset()  # first words of `joined_on`
     joined_on: str = "(?!)"  # the whole of it goes on with the words before it, as if a comma stood there
     joined_replies: frozenset[str] = frozenset()  # an act's own answer behind a comma: what follows begins anew
+    left_out: str = "(?!)"  # the whole of it says of another piece that the act before it was not done to that one: the same
     both_asked: str = "(?!)"  # two acts and the one denial of both, up to its end; `at` is the sign before it

@@ -29,12 +29,16 @@ def _sign(text: str, found: tuple[Token, ...], at: int, code: str) -> str:
     first = next((k + 1 for k in range(at - 1, -1, -1) if found[k].low in _SIGNS), 0)
     if 0 < first < at and found[first - 1].low == "," and at - first <= 2 and plain(text[found[first].start : found[at - 1].end]) in words.joined_replies:
         return "" if found[at + 1].low in words.joined_replies else "."
-    if found[at + 1].low not in words.joined_leads or found[at - 1].low in _SIGNS:
+    if found[at - 1].low in _SIGNS:
         return ""
     last = next((k for k in range(at + 1, len(found)) if found[k].low in _SIGNS or found[k].low in words.joins), len(found))
     if last < len(found) and found[last].low == "?":
         return ""
     behind = plain(text[found[at + 1].start : found[last - 1].end])
+    if word(code, "fluent.left_out").fullmatch(behind) is not None:
+        return ","
+    if found[at + 1].low not in words.joined_leads:
+        return ""
     topic = next((k + 1 for k in range(at - 1, first - 1, -1) if found[k].low in words.joins), first)
     named = topic < at and word(code, "fluent.of_topic").fullmatch(behind) is not None and word(code, "fluent.topics").fullmatch(plain(text[found[topic].start : found[at - 1].end])) is not None
     return "," if named or word(code, "fluent.joined_on").fullmatch(behind) is not None else ""

@@ -91,7 +91,8 @@ def _told_of_another(row: Row, cut: tuple[Clause, ...], place: int, piece: Menti
         before = cut[back]
         told = [one for one in done if before.first <= one.first < before.last] if before.sentence >= cut[place].sentence - 1 else []
         if told:
-            owner = max((one for one in named if one.first < cut[place].first and one.first < told[-1].last), key=lambda one: one.first, default=_bare(row, before, language))
+            behind = next((one for one in named if told[-1].last <= one.first < before.last), None)  # "I taped 31, 32 I haven't"
+            owner = max((one for one in named if one.first < cut[place].first and one.first < told[-1].last), key=lambda one: one.first, default=behind or _bare(row, before, language))
             marks = {owner.mark, *(mark for mark, _ in owner.batch)} if owner is not None else set()
             same = owner is None or (piece.mark in marks if piece.mark is not None else owner.kind == piece.kind)
             return (piece, []) if same else (owner, list({one.name: one for one in told}.values()))

@@ -27,7 +27,7 @@ def cuts(text: str, told: Reading, code: str) -> tuple[Cut, ...]:
         return ()
     found = {match.start("x"): match for pattern in _patterns(code) for match in reversed(list(pattern.finditer(said)))}
     made: list[Cut] = []
-    marks = {start: mark for start, mark, _ in named}
+    marks = {start: mark for start, mark, _ in named} | _said_again(said, told)
     for start, match in sorted(found.items()):
         if made and start < made[-1].end or any(start <= mark < match.end("x") for mark in marks):
             continue
@@ -54,7 +54,7 @@ def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Po
         which = words.places[match["n"]]
         if which is None:
             last = marks[max(earlier)] if earlier else None
-            one = next((one for one in known if one[0] != last), None) if len(known) == 2 else None
+            one = next((one for one in known if one[0] != last and _may_be(one[1], match, words)), None) if len(known) == 2 else None
         else:
             one = known[which] if which < len(known) and (match["n"] not in _OF_THREE or len(known) == 3) else None
         word = next((word for word, kind in words.kinds.items() if one is not None and kind == one[1]), None)
@@ -69,6 +69,27 @@ def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Po
 
 
 _OF_THREE = ("middle",)
+
+
+def _may_be(kind: str | None, match: re.Match[str], words: Pointed) -> bool:
+    """Whether a piece of this kind is the one pointed to: "the other straight" is no elbow."""
+    said = match["k"] if "k" in match.re.groupindex else None
+    return said is None or kind is None or words.kinds.get(said) == kind
+
+
+def _said_again(said: str, told: Reading) -> dict[int, str]:
+    """Where a piece is named once more by its number or letters alone: "straights 31 and 32. 31 is taped, the other one isn't"."""
+    places: dict[int, str] = {}
+    for entry in told.fittings:
+        mark = entry.fact("mark")
+        if mark is None or mark.value.isdigit() and int(mark.value) <= _COUNTS_UP_TO:
+            continue
+        for words in {mark.value.lower(), plain(mark.words).rpartition(" ")[2]}:
+            places |= {match.start(): mark.value for match in re.finditer(rf"(?<![\w/.-]){re.escape(words)}(?![\w/\"-]|\.\d| by | ?x ?\d| inch)", said)}
+    return places
+
+
+_COUNTS_UP_TO = 12  # what things are counted with
 
 
 def _named(told: Reading) -> list[tuple[int, str, str | None]]:
