@@ -24,7 +24,7 @@ def cuts(text: str, told: Reading, code: str) -> tuple[Cut, ...]:
         return ()
     named = _listed(said, _named(told), code)
     if len(named) < 2:
-        return ()
+        return _without_name(said, named, words, code)
     found = {match.start("x"): match for pattern in _patterns(code) for match in reversed(list(pattern.finditer(said)))}
     made: list[Cut] = []
     marks = {start: mark for start, mark, _ in named} | _said_again(said, told)
@@ -37,6 +37,17 @@ def cuts(text: str, told: Reading, code: str) -> tuple[Cut, ...]:
             made.append(Cut(start, match.end("x"), means))
             marks[start] = means.rpartition(" ")[2]
     return tuple(made)
+
+
+def _without_name(said: str, named: list[tuple[int, str, str | None]], words: Pointed, code: str) -> tuple[Cut, ...]:
+    """ "Straight 31 is taped, the other one isn't": of a piece that is not named, and not of 31."""
+    made = []
+    for match in _other(code).finditer(said) if len(named) == 1 and words.another else ():
+        kind = match["k"] or next((word for word, kind in words.kinds.items() if kind == named[0][2]), None)
+        if kind is None or match.start("x") < named[0][0] or match["k"] is None and re.search(words.parts, said[: match.start("x")]) is not None:
+            continue
+        made.append(Cut(*match.span("x"), f"{words.another} {kind}"))
+    return tuple(made[:1])
 
 
 def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Pointed, earlier: list[int], marks: dict[int, str]) -> str | None:
@@ -116,6 +127,12 @@ def _lists(code: str) -> re.Pattern[str]:
 @cache
 def _looks(code: str) -> re.Pattern[str]:
     return re.compile(LANGUAGES[code].pointed.looks)
+
+
+@cache
+def _other(code: str) -> re.Pattern[str]:
+    words = LANGUAGES[code].pointed
+    return re.compile(words.other.replace("{kind}", rf"(?P<k>{'|'.join(sorted(words.kinds, key=len, reverse=True))})"))
 
 
 @cache
