@@ -45,6 +45,7 @@ ENGLISH_FILLED_IN = (
     Plainer((" only ",), r"sides? only(?P<x>) (?=(?:can't|cant|couldn't|couldnt|could not|cannot|cause|because|no room|wall|pipe|beam|not enough|ran out|didn't|too)(?![\w']))", (("x", ","),)),
     Plainer((" washers", " screws"), r"(?:equipment connection|damper sleeve|access door) (?:\d+|[a-z]+)(?P<x>) (?=(?:washers|screws)(?![\w']))", (("x", ","),)),
     # --- the piece
+    Plainer(("id ", "nr "), r"(?<=[,.] )(?P<x>(?:id|nr)[.:#]* ?#?)(?=\d+(?:,| ?\.(?!\d)|$))", (("x", "mark: "),)),  # "okay so, ID 14, straight"
     Plainer(("id", "nr", "ref", "label", "unit"), r"(?:^|(?<=\n))(?P<x>(?:(?:piece|fitting) )?(?:id|nr|ref|label|unit)(?: ?no)?[.:#]* ?#?)(?=\d+(?![\w/\"-]|\.\d| is(?![\w'])))", (("x", "mark: "),)),
     # --- what closes and what fastens
     Plainer(("clos", "seal"), rf"{_BEGINS}(?P<x>(?:closure|closed|closing|sealed|sealing|seal|joint closure|joint sealed)){_IS}(?={_NONE}{_ENDS}|{_LATER}{_ENDS})", (("x", "taped"),), unless=r"mastic"),

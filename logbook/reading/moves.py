@@ -285,6 +285,12 @@ def _measures_alone(found: Found):
         yield from _one_of_two(found)
 
 
+def _of_no_offset(found: Found):
+    """ "Kicks five in sixteen": on a transition a side that moves, on an offset the whole of it."""
+    if not any(item.concept == "K_OFFSET" for item in found.row.items):
+        yield from _measures_alone(found)
+
+
 def _other_of_two(found: Found):
     """ "Left, three. Right, three." """
     before = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
@@ -348,6 +354,8 @@ FRAMES = (
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
     Frame("(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)?) (?=COMMA? (?:ON|OVER|IN) (?:NUMB|LEN) LONG)", _move),  # "seis de un solo lado en veinticuatro de largo": how long it is over all
+    Frame("(?P<w>(?:ONE_SIDE FILL{0,2})? (?:MOVE|OFFSETS) OVER? (?:FILL|BY){0,2} (?P<by>NUM|LEN) OVER? (?:IN|OVER) (?:FILL|ONLY){0,2} (?P<back3>NUM|LEN)) (?=SEP|$|AND|BUT|ON|FILLER)", _of_no_offset),  # "transition 15 kicks five in sixteen"
+    Frame("(?P<w>(?P<by>NUM|LEN) OVER IN (?:FILL|ONLY){0,2} (?P<back3>NUM|LEN)) (?=SEP|$|AND|BUT|ON|FILLER)", _of_no_offset),  # "reducer 15, five over in twenty"
     Frame("(?P<w>ONE_SIDE COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB)) (?=SEP|$|AND)", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),  # "one side, four inches in ten"
     Frame("(?P<w>(?P<by>NUM|LEN) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) COMMA ONE_SIDE", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),
     Frame(f"(?P<w>(?P<dir>MOVES|DOWN|UP|IN|OUT) (?:FILL|BY|OF){{0,2}} (?P<by>NUMB) {_BACK})", _move),
