@@ -45,11 +45,17 @@ def _without_it(row: Row, claims: list[Claim], match: re.Match[str], behind: boo
         return claims
     name = DENIED[row.items[ahead].concept][0]
     act = next((one for one in reversed(claims) if one.value is True and one.name == name and name in _ACTS and begin <= one.first < first and one.for_mark is None), None)
-    if act is None or _pattern(language.code, "cured").match(said[match.end() :]) is not None:
+    if act is None or _cured(said[match.end() :], act.name, language):
         return claims
     if any(one.value is False and one.name == act.name and begin <= one.first < max(end, last) for one in claims) or any(one.name in ("sides_taped", "sides_stapled") and begin <= one.first < last and one.name.endswith(act.name) and one.value < 4 for one in claims):
         return claims
     return [*claims, claim(row, act.name, False, first, last, hedged=act.hedged, part="side", corrects=True)]
+
+
+def _cured(said: str, name: str, language: Language) -> bool:
+    """Whether it was done there after all; "the right? Nope. Stapled it." tells of another act."""
+    match = _pattern(language.code, "cured").match(said)
+    return match is not None and not any(told is not None and act != name for act, told in match.groupdict().items())
 
 
 def _items(row: Row, match: re.Match[str]) -> tuple[int, int]:
