@@ -8,6 +8,7 @@ from logbook.languages.es_afar import SPANISH_AFAR
 from logbook.languages.es_forms import SPANISH_FORMS
 from logbook.languages.es_misheard import MISHEARD
 from logbook.languages.es_named_ahead import SPANISH_NAMED_AHEAD
+from logbook.languages.es_left import SPANISH_LEFT
 from logbook.languages.es_plainer import SPANISH_PLAINER
 from logbook.languages.es_plainer_told import TOLD
 from logbook.languages.es_numbers import NUMBERS, UNITS
@@ -230,7 +231,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("HAVE", "le pegó|les pegó|le puso|le pusieron|le pegaron|le echaron|le dieron"),
     ("BE", "quedaba|quedaban|quedara|me quedaba|le quedaba|nos quedaba"),
     ("STAPLES", "grapita|grapitas|grapota|grapotas|las grapitas|la grapita"),
-    ("TAPE", "cintita|la cintita|teipcito|tapecito|la tape aquella"),
+    ("TAPE", "foil listada|foil listado|la foil listada|el foil listado|foil aprobada|foil aprobado|cintita|la cintita|teipcito|tapecito|la tape aquella"),
     ("VANES", "aletitas|las aletitas|guiítas|las vanes|los vanes|las guías"),
     ("SAME_THING", "otro tanto|otros tantos|lo propio|la misma cantidad|la misma cosa exacta"),
     ("SCRIM", "el dibujito|dibujito del foil|el dibujito del foil|dibujo del foil|el dibujo del foil|dibujito|cuadritos del foil|los cuadritos del foil|la malla del foil|la telita del foil|el tejidito"),
@@ -349,7 +350,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_PLAINER, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_PLAINER, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

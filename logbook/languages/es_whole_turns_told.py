@@ -20,6 +20,9 @@ _AIR = r"(?:aire|calefaccion|horno|calor|quemador|caldera|boiler|furnace)"
 _GIVES = r"(?:sale|entra|llega|va|anda|corre|pasa|avienta|sopla|tira|echa|manda|viene|da|mide|marca|esta|mete|jala)"
 _DEGREES = r"(?P<m>(?:\d{2,3}|(?:ciento?|doscientos|trescientos|cuatrocientos)(?: (?:diez|veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|noventa)(?: y \w+)?)?) grados)"
 
+_HEATED = r"(?:(?:le|la|lo|les) )+(?:di|dimos|pase|pasamos|meti|metimos|eche|echamos) (?:con )?(?:la |el |un poco de |tantito )?(?:pistola de(?:l)? calor|pistola de aire caliente|heat gun|secadora(?: de pelo)?|calor(?:cito)?)"
+_NOT_SO = r"\b(?:no|ni|nunca|si|sin|tampoco|hay que|tengo que)\b"
+
 TOLD_SO: tuple[Turn, ...] = (
     # "se acabaron las grapas a medio camino", "a media recta se me terminó el rollo"
     *(
@@ -38,6 +41,14 @@ TOLD_SO: tuple[Turn, ...] = (
     ),
     # "quité la cinta de tela y le puse de la listada": the old one came off, and another is on
     Turn(rf"\b{_OFF}\b", rf"\b(?P<a>{_OFF} (?:toda )?(?:la |el )?(?:cinta|tape|teip)(?: (?:de \w+|gris|vieja|mala|corriente|que \w+))?)[^.;]*?(?P<w>(?:,| y|;)+ (?:luego |despues |ya |ahora )*(?:le |la |se la )?{_ON} (?:cinta |tape |teip |una |otra |la )*(?:nueva|buena|otra|de aluminio|de foil|de la (?:listada|buena|de aluminio|de foil|otra|ul)|listada|foil|ul|181\S*))", (("taped", True),), unless=r"\bno (?:le|la|se)\b"),
+    # "le di con la pistola de calor primero y luego la cinta"
+    Turn(r"\b(?:calor|heat gun|secadora)\b", rf"\b{_HEATED}(?: primero| antes| bien)*(?:,| y)+ (?:luego|despues|ya|ya luego|enseguida)(?: (?:ya|le puse|puse|se|va|fue|eche|le eche))* (?:la |el )?(?:cinta|tape|teip)(?= *(?:$|[,;.]))", (("preheated", True), ("taped", True)), unless=_NOT_SO),
+    Turn(r"\b(?:calor|heat gun|secadora)\b", rf"\b{_HEATED}(?: bien| tantito| a todo)* (?:primero|antes)(?: (?:de|que) (?:la |el |poner(?:le)? (?:la |el )?|pegar(?:le)? (?:la |el )?)?(?:cinta|tape|teip|encintar\w*))?(?= *(?:$|[,;.]| y))", (("preheated", True),), unless=_NOT_SO),
+    # "pegado con el 17, con las grapas para afuera"
+    *(
+        Turn(r"\bcon (?:las |los )?(?:grapas?|staples?)\b", rf"\bcon (?:las |los )?(?:grapas?|staples?) (?:todas |bien |dobladas )*(?:para|hacia|pa'?) ?a?{way}(?= *(?:$|[,;.]| y| cada))", (("staple_clinch", value), ("stapled", True)), unless=_NOT_SO)
+        for way, value in (("dentro", "inward"), ("fuera", "outward"))
+    ),
     # "el aire sale a trescientos grados", "la calefacción avienta ciento cuarenta grados"
     Turn(rf"\b{_AIR}\b", rf"\b{_AIR}\b(?: (?!no\b|ni\b|afuera\b)[\w-]+){{0,8}}? {_GIVES} (?:como |casi |hasta |unos |a |en |al menos )*{_DEGREES}", (("air_temperature", "m"),), unless=r"\b(?:no|ni|aguanta|limite|maximo|permitido|cinta|plancha|pistola|atico)\b"),
 )

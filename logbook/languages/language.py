@@ -112,6 +112,8 @@ class Turns:
     denies: tuple[str, ...] = ()
     out_again: tuple[str, ...] = ()  # at the end of a clause: what was in was taken out
     in_after_all: tuple[str, ...] = ()  # at the end of a clause: what was forgotten was put in
+    past_is_plain: str = "(?!)"  # how words begin in which those verbs are never told of what is to come
+    one_was_put: str = "(?!)"  # of those words: one thing, and not several
     leads: str = ""
     room: tuple[str, ...] = ()
     wishes: tuple[str, ...] = ()

@@ -206,7 +206,7 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         rest = [c for c in rest if not (c.name == "damage_repaired" and c.value is False and c.start >= end and _goes_on(row, c))]  # "put tape over it and then I kept going"
         if any(c.name == "damage_repaired" for c in rest):
             if not any(c.name == "repair_method" for c in rest):  # "… put a patch of tape over it and it's fixed"
-                kept = rest if all(c.value is False for c in rest if c.name == "damage_repaired") else claims  # "one's patched with tape, the other's open"
+                kept = rest if all(c.value is False for c in rest if c.name == "damage_repaired") else [c for c in claims if c in rest or c.name != "taped"]  # "one's patched with tape, the other's open"; "it's repaired, had a tear and I put tape over it" tapes no joint
                 return [*kept, replace(claim_plain(row, "repair_method", True, first, until), value="mastic" if re.search(r"mastic|mud|mastique", match.group()) else "tape")]
             continue
         if kind_is_repair:

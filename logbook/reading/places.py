@@ -194,7 +194,9 @@ def joins(row: Row, taken: set[int], language: Language) -> list[Claim]:
         if marks:
             taken.update(range(*match.span("w")))
             made.append(claim(row, "joined_to", tuple(marks), *match.span("w"), uses=tuple(range(*match.span("w")))))
-    for match in row.find("(?:TAPED|STAPLED|HUNG) (?P<w>(?:WITH|TO|THRU|ON) DET? (?:KIND|FITTING|NUMBER)? (?P<m>MARKED|NUM)) (?=SEP|$|AND (?!NUM))"):  # "colgada y encintada con la veintidós", "amarrado y encintado al noventa"
+    for match in row.find("(?:TAPED|STAPLED|HUNG|IN_PLACE) (?P<w>(?:WITH|TO|THRU|ON) DET? (?:KIND|FITTING|NUMBER)? (?P<m>MARKED|NUM)) (?=SEP|$|AND (?!NUM))"):  # "colgada y encintada con la veintidós", "amarrado y encintado al noventa"
+        if row.items[match.start()].concept == "IN_PLACE" and _TIES.search(row.words(match.start(), match.start() + 1).lower()) is None:
+            continue  # "quedó pegado con el 17"
         said = row.words(match.start("w"), match.start("m")).lower().split()
         to = row.items[match.start("w")].concept == "WITH" or row.text[: row.items[match.start("m")].start].lower().rstrip().endswith((" a la", " al", " a el")) and _tied(row, match.start())
         pointed = to and said[-1:] in (["la"], ["el"], ["al"]) or to and row.items[match.start("m") - 1].concept in ("FITTING", "NUMBER")

@@ -69,13 +69,15 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
         words = _words(row, clause)
         yes = _says(words, language, "affirms")
         mended = not yes and row.items[clause.first].concept not in ("NO", "NOT") and _sets_right(words, language)  # "no le puse": nothing is set right
-        yes = yes or (_ends(words, language, "in_after_all") and words.split()[0] not in language.told.voices.they and not _to_come(row, clause))
+        yes = yes or (_ends(words, language, "in_after_all") and words.split()[0] not in language.told.voices.they and not _to_come(row, clause, language.turns.past_is_plain))
         bare = not yes and not mended and _says(words, language, "bare")
         no = bare or not yes and not mended and (_says(words, language, "denies") or _ends(words, language, "out_again"))
         if not (yes or no or mended) or (clause.last < len(row.items) and row.items[clause.last].concept == "QUERY"):
             continue  # "got it?" asks
         for act in _before(row, why, cut, place, yes or mended, language) if not bare else _material(row, cut, place):
             name, value = DENIED.get(row.items[act].concept, ("taped", False))
+            if (yes or mended) and name in _MANY and re.search(language.turns.one_was_put, words):
+                continue  # "lo dejé sin aletas, pero hoy lo puse": the piece
             if yes and (why.get(act) not in _OTHERS or act in denied) and _says(words, language, "says_done"):
                 continue  # "not rubbed. It's done.": the piece
             if no and re.search(language.turns.untrue, words) and any(one.first <= act < one.last and any(row.items[k].concept in _DENYING for k in range(one.first, one.last)) for one in cut):
@@ -100,9 +102,13 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
     return made, spent, named
 
 
-def _to_come(row: Row, clause: Clause) -> bool:
-    """ "Still gotta put them in", "I'll put them in after lunch": the verb looks like a past, and what stands before it tells that it is to be done, or was not."""
-    return any(row.items[k].concept in _NOT_DONE_SO_FAR for k in range(clause.first, clause.last))
+_MANY = ("vanes", "stapled", "cross_tabs", "tabs_bent")
+
+
+def _to_come(row: Row, clause: Clause, past: str) -> bool:
+    """ "Still gotta put them in", "I'll put them in after lunch": the verb looks like a past, and what stands before it tells that it is to be done, or was not; `past`: words that tell no more than a past, "en la tarde se las puse"."""
+    told_past = re.match(past, row.words(clause.first, clause.last).lower()) is not None
+    return any(row.items[k].concept in _NOT_DONE_SO_FAR and not (row.items[k].concept == "LATER" and told_past) for k in range(clause.first, clause.last))
 
 
 def _heading_of(row: Row, cut, act: int) -> list[int]:
