@@ -6,6 +6,7 @@ from logbook.languages.en_acts_to_come import ENGLISH_ACTS_TO_COME
 from logbook.languages.en_all_but import ENGLISH_ALL_BUT
 from logbook.languages.en_not_that_one import ENGLISH_NOT_THAT_ONE
 from logbook.languages.en_taping import ENGLISH_TURNS_TAPING
+from logbook.languages.en_answered_plainly import ENGLISH_ANSWERED_PLAINLY
 from logbook.languages.en_bare_names import ENGLISH_BARE_NAMES
 from logbook.languages.en_clauses import ENGLISH_CLAUSES
 from logbook.languages.en_afar import ENGLISH_AFAR
@@ -361,6 +362,7 @@ FUZZY = (
 )  # fmt: skip
 
 ENGLISH_PLAINLY = (
+    *ENGLISH_ANSWERED_PLAINLY,
     *ENGLISH_ONE_BREATH,
     *ENGLISH_TAPING_SAID,
     *ENGLISH_PLAINER,
