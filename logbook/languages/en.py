@@ -8,6 +8,7 @@ from logbook.languages.en_not_that_one import ENGLISH_NOT_THAT_ONE
 from logbook.languages.en_taping import ENGLISH_TURNS_TAPING
 from logbook.languages.en_answered_plainly import ENGLISH_ANSWERED_PLAINLY
 from logbook.languages.en_bare_names import ENGLISH_BARE_NAMES
+from logbook.languages.en_beside_plainly import ENGLISH_BESIDE_PLAINLY
 from logbook.languages.en_clauses import ENGLISH_CLAUSES
 from logbook.languages.en_afar import ENGLISH_AFAR
 from logbook.languages.en_courtesies import ENGLISH_COURTESIES
@@ -43,6 +44,7 @@ from logbook.languages.en_states_told import ENGLISH_STATES_TOLD
 from logbook.languages.en_thoughts import ENGLISH_THOUGHTS
 from logbook.languages.en_thumbs import ENGLISH_THUMBS
 from logbook.languages.en_together import ENGLISH_TOGETHER
+from logbook.languages.en_tabs_plainly import ENGLISH_TABS_PLAINLY
 from logbook.languages.en_to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en_told import ENGLISH_TOLD
 from logbook.languages.en_taping_said import ENGLISH_TAPING_SAID
@@ -376,6 +378,8 @@ ENGLISH_PLAINLY = (
     *ENGLISH_LEFT_PLAINLY,
     *ENGLISH_HARMS_PLAINLY,
     *ENGLISH_WHERE_PLAINLY,
+    *ENGLISH_TABS_PLAINLY,
+    *ENGLISH_BESIDE_PLAINLY,
     *ENGLISH_TO_COME_PLAINLY,
     *ENGLISH_SET_BESIDE_PLAINLY,
 )

@@ -8,10 +8,20 @@ _WHEN = r"(?:(?:tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturd
 _LATER = r"(?:tomorrow|tonight|later|in the morning|after lunch|after break|next week|monday)"
 
 _SOON = r"(?:tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturday|first thing|next week|in the morning|after lunch|after break)"
+_US = r"(?:(?:i think|i guess|i say|i reckon|maybe|probably|honestly|really|actually),? (?:that )?)*(?:i|we|they|all of us)"
+_SO = r"(?: also| just| really| probably| maybe| all| always| try to| start to)*"
+_BETTER = rf"{_SO}(?:'d (?:better|best|be better off|do better)| had better| had best| should| ought to| oughta| might want to| might wanna){_SO}"
+_WAY = r"use|using|try|trying|start|starting|switch|switching|go with|go to|be using|be taping|be stapling|stick with"
+_HOW = rf"(?:{_WAY}|(?:get|staple|tape)(?! (?:it|that|this|the|them|those|these|my)\b))"
+_ON = r"(?:from (?:now|here|this point|today|then|tomorrow) (?:on|out|forward|onward|onwards)|from here on out|going forward|next time|on the next (?:one|ones|job|floor)|in the future|starting (?:tomorrow|monday|next week))"
 _PIECE = r"(?:the |a |an |that )?(?:straight|elbow|ninety|forty-five|tee|wye|branch|cap|end cap|collar|transition|reducer|offset|plenum|boot|section|piece|number|hanger|damper)s?\b"
 
 ENGLISH_PLANS = WholeTurns(
     plans=(
+        rf"{_US}(?:{_BETTER} {_HOW}| could(?: also| maybe| just| probably)* (?:{_WAY}))\b(?!.*\b(?:so|and) (?:i|we)\b)",  # how it had better be done
+        r"(?:let's|lets|let us|how about (?:we )?|what if we|what about|(?:it'd |it would |it might )?be (?:better|smart|nice|good|smarter) (?:to |if we )?|better to |better off |best to |why don't we )(?: just| all| maybe)* ?(?:use|using|used|try using|try the|switch|switching|be using|stick with)\b",
+        r"(?:(?:i|we)(?:'ll|'re going to|'re gonna| will| are going to|'m going to|'m gonna)|gonna|going to) (?:(?!\b(?:and|but|so)\b).)*\b" + _ON + r"$",
+        _ON + r",? (?:let's|i'll|we'll|i will|we will|we should|i should|we're going|we're gonna|i'm gonna|i'm going|it's going|use)\b",
         _SOON + r",? (?:(?:i'll|i will|i'm going to|i'm gonna|gonna|we'll|we will|we're going to) (?:just |also |then |probably )*(?:do|start|start on|tackle|get to|get on|lay out|be on|knock out) |(?:i do|i make|i build|i start|i start on|i'm on|we do|we make|we build|we start on|we're on|it's) )" + _PIECE,
         r"(?:i'll|i will|i'm going to|i'm gonna|gonna|going to|we'll|we will|we're going to) (?:just |also |then |probably )*(?:do|start|start on|tackle|get to|get on|lay out|be on|knock out) " + _PIECE + r"(?:(?!\b(?:and|so|but)\b).)*\b(?:next|after this|" + _SOON + r")\b",
         _WHEN + r"(?:i'll|i will|i'm going to|i'm gonna|i am going to|gonna|going to|we'll|we will|we're going to|we're gonna) (?:just |also |then |probably )?(?:build|make|knock out|put together|whip up|whip out|fab|fabricate|bang out|crank out)\b(?! sure)",

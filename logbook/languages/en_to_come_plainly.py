@@ -24,10 +24,12 @@ def _would(of: str, means: str) -> Plainer:
 _SIDE = r"(?:(?:top|bottom|left|right|back|front|far|near|last|fourth|third|other|long|short|one|blind) (?:side|seam|end|joint|edge|corner|half|cheek|one)|top|bottom|underside|back|heel|throat)"
 _FIRST = r"(?: (?:first thing|morning|afternoon))?(?:,? (?:when|once|as soon as) [^.;,?!]{3,40}?)?"
 
+_PART_WORD = r"(?:seams?|joints?|flap|ends?|sides?|rest|others?|edges?|corners?)"
 _GETS = r"(?:get|do|hit|finish|catch|pick up|go back for|come back for|tackle)"
 _NO_REACH = r"(?:i|we)(?: just| really)? (?:can'?t|cannot|couldn'?t|could not)(?: even| quite)? (?:reach|get (?:at|to|in|up|around|behind|under|over)|fit)(?: (?:in|up|over|around|there|it|far enough))*"
 
 ENGLISH_TO_COME_PLAINLY = (
+    Plainer((" get ",), rf"(?:i|we)(?P<x>(?: really| probably| still)* (?:should|ought to|oughta|'d better|had better)(?: really| probably| still)*) get (?:it|that|this one|the (?:\w+ )?{_PART_WORD}|{_SIDE}|the {_SIDE})(?: all)? (?:rubbed|taped|stapled|wiped|trimmed)(?![\w'])", (("x", " still have to"),), beside=("should", "ought", "better")),
     Plainer(("tomorrow", "morning", "later", "day ", "after lunch", "next week"), rf"(?:and|but|then|,|\.) (?P<x>(?:then )?{_DAY}{_FIRST},? (?:i|we)(?:'ll| will)? {_GETS} )(?:the |that |its )?{_SIDE}(?P<y>,? (?:which |that |where )?{_NO_REACH} to (?P<v>tape|rub|staple|wipe)(?: (?:down|it))?)(?=[.,;!]|$)", (("x", ""), ("y", r", i still have to \g<v> it")), beside=("reach", " get ", " fit ")),
     Plainer(("tomorrow", "morning", "later", "day ", "after lunch", "next week"), rf"(?:and|but|then|,|\.) (?P<x>(?:then )?{_DAY}{_FIRST},? (?:i|we)(?:'ll| will)? {_GETS} )(?:the |that |its )?{_SIDE}(?P<y>)(?=[.,;!]|$| (?:and|where|that|which|i)\b)", (("x", ""), ("y", " tomorrow"))),
     Plainer((" bare", " naked"), r"(?P<x>(?:that |which |this |so that |it )?(?:leaves|leaving|leave)(?: me| us)?(?: with)? )(?:just |only )?(?P<s>(?:the |that |one |a |my )(?:\w+ )?(?:side|seam|end|joint|edge|corner|cheek|half)s?)(?P<y> (?:bare|naked))\b(?P<z> (?:till|until) [^.,;?!]*)?", (("x", ""), ("y", " is bare"), ("z", ""))),

@@ -64,7 +64,7 @@ def _worst(row: Row, claims: list[Claim], name: str, mine: list[Claim], several:
     size = lambda at: row.items[at].value.value * (factor if row.items[at].concept == "NUM" else 1)  # noqa: E731
     placed = {}
     for at in several:
-        fits = begin <= at < end and at not in spent and not row.is_blank(at) and row.items[at - 1].concept not in _MOVED and row.words(at, at + 1) not in marks and of.least <= size(at) <= of.most
+        fits = begin <= at < end and at not in spent and not row.is_blank(at) and row.items[at - 1].concept not in _MOVED and row.words(at, at + 1) not in marks and not (at not in used and _counts_parts(row, at, language)) and of.least <= size(at) <= of.most
         if fits and (at in used or not any(_bars(row, k, of, marks) for k in range(min(at, high) + 1, max(at, low)))):
             part = _part(row, at, begin, end, language)
             if part is not None or at in used:
@@ -114,6 +114,14 @@ def _part(row: Row, at: int, begin: int, end: int, language: Language) -> int | 
         if row.items[place].concept not in _BETWEEN or row.items[place].concept in ("COMMA", "AND"):
             break
     return None
+
+
+def _counts_parts(row: Row, at: int, language: Language) -> bool:
+    """ "Three inch tape, but one panel isn't seated": how many of them, and no width."""
+    item = row.items[at]
+    if item.concept != "NUM" or item.value.value not in (1, 2, 3, 4) or at + 1 >= len(row.items):
+        return False
+    return _is_a_part(row, at + 1, language) and (item.value.value == 1 or row.words(at + 1, at + 2).lower().endswith("s"))
 
 
 def _is_a_part(row: Row, place: int, language: Language) -> bool:

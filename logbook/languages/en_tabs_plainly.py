@@ -1,0 +1,27 @@
+"""English of a collar's tabs that are through the board, and of what was done with them then: "tabs are in but I haven't bent them yet"."""
+
+from __future__ import annotations
+
+from logbook.languages.plainer import Plainer
+
+_I = r"(?:i|we)"
+_TABS = r"(?<!cross )(?<!cross-)(?:tabs|(?P<s>(?:every|each|every single|the) tab))"
+_IN = r"(?:(?:(?: all| just|,)? (?:are|were|is|'re|went|got|have been|sit|stick|poke|come|came|pushed|poked|stuck|slid|inserted|sticking|poking|sitting)| all| just)* (?:in|through|inserted|out)(?: (?:the|their) (?:slots?|slits?|cuts?|board|holes?|inside)| (?:fine|ok|okay|good|all the way|there|place|inside|all right|nicely))*)"
+_THEN = r"(?:,? (?:but|and|only|though)|[,.;])(?: (?:so|then|just|now))*"
+_BEND = r"(?:bend|fold|turn|knock|hammer|crimp|lay)"
+_BENT = r"(?:bent|folded|turned|knocked|hammered|crimped|bend|fold|laid)"
+_THEM = r"(?: (?:(?:any|one|all|a single one) of )?(?:them|'em|em|those|these|the tabs)| it| one| any)?"
+_OVER = r"(?: (?:over|down|back|flat|out|tight|inside|at all))*"
+_LATER = r"(?: (?:yet|still|tomorrow|later|tonight|so far))?"
+_ENDS = r"(?=[.,;!]|$| (?:because|cause|since|so)\b)"
+_CUES = ("tabs", "tab ")
+_BENDS = ("bend", "bent", "fold", "turn", "knock", "hammer", "crimp", "lay", "laid")
+
+ENGLISH_TABS_PLAINLY = (
+    Plainer(_CUES, rf"{_TABS}(?P<x>{_IN}{_THEN} (?:(?:{_I}|they)(?:'ve| have| are|'re)? )?(?:just )?(?:still )?(?:have|need|needs|got|gotta|has|had|yet|want|left)(?: yet)? ?(?:to )?(?:be )?(?:go and |go back and |get )?(?:{_BEND}|{_BENT}){_THEM}{_OVER}{_LATER}){_ENDS}", (("s", "tabs"), ("x", " still have to be bent"),), beside=_BENDS),
+    Plainer(_CUES, rf"{_TABS}(?P<x>{_IN}{_THEN} (?:{_I} )?(?:just |still )*(?:haven't|have not|hasn't|didn't|did not|never|ain't|not)(?: even| actually| got| gotten| quite)* {_BENT}{_THEM}{_OVER} (?:yet|still|so far)){_ENDS}", (("s", "tabs"), ("x", " are not bent yet"),), beside=_BENDS),
+    Plainer(_CUES, rf"{_TABS}(?P<x>{_IN}{_THEN} (?:{_I} )?(?:just |still )*(?:haven't|have not)(?: even| actually| got| gotten| quite)* {_BENT}{_THEM}{_OVER}){_ENDS}", (("s", "tabs"), ("x", " are not bent yet"),), beside=_BENDS),
+    Plainer(_CUES, rf"{_TABS}(?P<x>{_IN}{_THEN} (?:{_I} )?(?:just |still )*(?:didn't|did not|never)(?: even| actually| got| ever)* {_BENT}{_THEM}{_OVER}){_ENDS}", (("s", "tabs"), ("x", " are not bent"),), beside=_BENDS),
+    Plainer(_CUES, rf"{_TABS}(?P<x>{_IN}{_THEN} (?:they|none of them|none)(?:'re| are| is| were)? ?(?:still |just )*(?:(?:aren't|isn't|not|ain't|haven't been) )?{_BENT}{_OVER}(?: yet)){_ENDS}", (("s", "tabs"), ("x", " are not bent yet"),), beside=_BENDS, unless=r"(?:are|'re) (?:all )?bent"),
+    Plainer(_CUES, rf"{_TABS}(?P<x>{_IN}{_THEN} (?:{_I} )(?:'ve |have |also |already )*(?:bent|folded|hammered|crimped) (?:(?:all|every one) of )?(?:them|'em|em)(?: all)?{_OVER}){_ENDS}", (("s", "tabs"), ("x", " are bent"),), beside=_BENDS, unless=r"except|all but|but (?:one|two|three|not|half)|most|half|n't|never"),
+)
