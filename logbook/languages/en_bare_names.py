@@ -44,7 +44,7 @@ ENGLISH_BARE_NAMES = BareNames(
     leads=_w("and but so because since that if though although yet then okay ok well yeah hey until till while when where once before after think know sure cause 'cause me you what where fyi okay ok so well yeah anyway afraid hope figured bet note down count say says said guess"),
     moves=_w("moves moved takes took brings brought kicks kicked shifts shifted drops dropped raises raised jogs offsets"),
     directions=_w("in out over up down across"),
-    behind=_w("and but so then or with without where when while before after because 'cause cause since as at on to from for off over through around under inside outside into onto"
+    behind=_w("and but so either then or with without where when while before after because 'cause cause since as at on to from for off over through around under inside outside into onto"
               " the a an my our its his it i we he they you she nobody somebody someone today yesterday tomorrow tonight monday tuesday wednesday thursday friday saturday sunday later soon last next now here there too also again all both cold dry wet up down out back in"
               " this that these those until till if though although except instead once every still already just only never not no nor"
               " stapled taped rubbed hung closed sealed patched done shut open myself alone okay ok right long yet first last next which who",
