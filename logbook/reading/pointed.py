@@ -66,6 +66,8 @@ def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Po
         if which is None:
             last = marks[max(earlier)] if earlier else None
             one = next((one for one in known if one[0] != last and _may_be(one[1], match, words)), None) if len(known) == 2 else None
+            if one is None and len(known) == 2 and match.groupdict().get("k") and words.another:
+                return f"{words.another} {match['k']}"  # "elbow 14 and straight 31. …, the other elbow": neither of the two
         else:
             one = known[which] if which < len(known) and (match["n"] not in _OF_THREE or len(known) == 3) else None
         word = next((word for word, kind in words.kinds.items() if one is not None and kind == one[1]), None)
