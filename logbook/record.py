@@ -22,13 +22,13 @@ def record(cls: type[T]) -> type[T]:
         if one.default_factory is not MISSING:
             known[f"make_{name}"] = one.default_factory
             asked.append(f"{name}=unset")
-            sets.append(f"own[{name!r}] = make_{name}() if {name} is unset else {name}")
+            sets.append(f"_kept[{name!r}] = make_{name}() if {name} is unset else {name}")
             continue
         if one.default is not MISSING:
             known[f"plain_{name}"] = one.default
         asked.append(name if one.default is MISSING else f"{name}=plain_{name}")
-        sets.append(f"own[{name!r}] = {name}")
+        sets.append(f"_kept[{name!r}] = {name}")
     space = dict(known)
-    exec(f"def __init__(self, {', '.join(asked)}):\n own = self.__dict__\n " + "\n ".join(sets), space)
+    exec(f"def __init__(self, {', '.join(asked)}):\n _kept = self.__dict__\n " + "\n ".join(sets), space)
     made.__init__ = space["__init__"]
     return made
