@@ -57,6 +57,8 @@ SPANISH_PLAINER = (
     # --- told of the one and the other by their numbers: "al 1 ya le puse cinta, al 2 no"
     Plainer((" al ", " a la "), rf"(?:^|(?<=[,;.] )|(?<= y ))(?P<x>al|a la) {MARK} (?:ya |si |tambien |nomas )*(?P<y>(?:le|les) {PUT})\b", (("x", "el"), ("y", "tiene"))),
     Plainer((" al ", " a la "), rf"(?:^|(?<=[,;.] )|(?<= y ))(?P<x>al|a la)(?= {MARK} (?:todavia |aun )*(?:no|si){STOP})", (("x", "el"),)),
+    # --- why the other was not done: "al 6 no porque se acabó"
+    Plainer((" no porque", " no por que", " no pues", " no ya que", " si porque", " si pues"), rf"(?:^|(?<=[,;.] )|(?<= y )|(?<=pero ))(?P<x>al|a la|a el|el|la) {MARK} (?:todavia |aun )*(?:no|si)(?P<y>)(?= (?:porque|por que|pues|ya que)\b)", (("x", "el"), ("y", ","))),
     # --- stuff in the meantime
     Plainer(("mientras",), rf"(?P<x>(?:nomas |asi |pues )?(?:por|de|por lo) mientras(?: (?:que )?(?:llega|traen|viene)\w* [^.,;]*)?){STOP}", (("x", ""),)),
     # --- tape and no staple: "no lleva ni una grapa, puro teip"
@@ -83,6 +85,11 @@ SPANISH_PLAINER = (
     Plainer((" si le", " si se", " si l", " si tra", " si tie"), rf"(?:aletas|vanes|guias|{TAPE}|{STAPLES}|mastique|tabs) (?P<x>si)(?= (?:se |le |les |l[oa]s? )*(?:{PUT}|lleva|llevan|tiene|tienen|trae|traen)\b)", (("x", "ya"),)),
     # --- one lies on the other without a stop: "encinté un lado el otro al rato"
     Plainer((" el otro", " la otra", " los otros", " las otras"), r"(?:un|una|dos|tres|1|2|3) (?:lados?|caras?|costados?|costuras?)(?P<x> )(?=(?:el|la|los|las) otr[oa]s?\b)", (("x", ", "),)),
+    # --- both of two: "tanto la 118 como la 119"
+    Plainer(("tanto ",), rf"(?P<x>tanto )(?:en |con |a )?(?:la |el |al )?(?:{KIND} )?(?:numero )?{MARK}(?P<y>,? como)(?= (?:en |con |a )?(?:la |el |al )?(?:{KIND} )?{MARK}\b)", (("x", ""), ("y", " y"))),
+    # --- the joint between two that does not close: of both
+    Plainer(("entre ",), rf"(?:^|(?<= ))(?P<x>entre) (?:el |la )?(?:{KIND} )?(?:numero )?{MARK} y (?:el |la )?(?:{KIND} )?(?:numero )?{MARK}(?=\b[^.]*?\b(?:hueco|gap|rendija|claro|abertura|luz|separacion|espacio|junta|union|no (?:cierr|junt|embon|empat|pega|top)\w+)\b)", (("x", "en"),), unless=r"\bno (?:hay|queda|quedo|tiene|dejo|se ve) (?:ningun )?(?:hueco|gap|luz|espacio|claro)|\bsin (?:hueco|gap|luz)"),
+    Plainer((" abiert",), r"\b(?:juntas?|uni(?:on|ones)|costuras?|esquinas?)\b(?:(?! (?:no|ni|nunca)\b) \w+){0,6}? (?P<x>(?:quedo|quedaron|esta|estan|sigue|siguen|salio|salieron|anda)(?: (?:medio|algo|un poco|toda|bien|muy|todavia))* abiert[oa]s?)(?! [^.;]{0,24}(?:\d|cuarto|octavo|media|pulgada|dieciseis|dedo))", (("x", "tiene un gap"),)),
     # --- a choice of the one over the other
     Plainer(("no con la", "no de la", "no con el", "no del", "no la", "no el"), rf"(?P<x>no (?:con |de )?(?:la|el|l) (?:buen[oa]|que (?:es|va|pide\w*|debe\w*)|correct[oa]|del 181|de 181|especial|lista)){STOP}", (("x", ""),)),
     # --- staples and nothing more, or every other one

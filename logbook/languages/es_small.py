@@ -7,6 +7,7 @@ from logbook.languages.small import Small
 SPANISH_SMALL = Small(
     yes=frozenset("listo lista sí si claro seguro simón".split()),
     no=frozenset("no".split()),
+    not_yet=frozenset("todavía todavia aún aun".split()), is_so=frozenset("sí si".split()),
     than=frozenset("que".split()),
     back_to_it=frozenset("lo la le los ésa ese".split()),
     worked=frozenset("hice hicimos terminé armé acabé".split()),
@@ -77,6 +78,8 @@ SPANISH_SMALL = Small(
         "puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos"
         " corrí corri zampé zampe zampamos aventé avente aventamos puesta tiré tire tiramos planté plante apliqué aplique aplicamos".split()
     ),
+    foil=frozenset("foil aluminio".split()),
+    lays_foil=frozenset("puse pusimos puso poner ponerle pongo ponemos puesto pegar pegarle pegué pegue pegamos eché eche echamos echar echarle metí meti metimos meter meterle usé use usamos dar darle".split()),
     is_on=frozenset("ya quedó quedo está esta lista listo puesta puesto hecha pegada bien".split()),
     soon=frozenset("ahorita orita horita luego después despues rato ratito mero mañana enseguida lunes martes miércoles miercoles jueves viernes sábado sabado noche tarde".split()),
     takes_back=frozenset("borra eso|bórralo|olvida eso".split("|")),

@@ -157,7 +157,7 @@ _OWN_WORDS = (  # the thing alone between two commas: "grapas cada 2, tape."
 _PUT_ON = rf"(?!hi[cz]){PUT}"  # "le faltan las aletas. Ya lo hice": the piece, no vane is made so
 
 _VERBS = (
-    ("stapled", rf"(?:(?:en)?grap|grape|estapl|staple)\w*(?:e|amos)\b|{_PUT_ON}"),
+    ("stapled", rf"(?:(?:en)?grap|grape|estapl|staple)\w*(?:e|amos)\b|(?<!\bl[ao] ){_PUT_ON}"),
     ("taped", rf"(?:encint|teip|tape|taip|peg)\w*(?:e|amos)\b|{_PUT_ON}"),
     ("rubbed_down", r"(?:tall|frot|restreg|planch|alis|sob|bruñ|presion|apret)\w*(?:e|amos)\b|(?:di|dimos|pase|pasamos|hice)(?! (?:cinta|grap))"),
     ("surface_clean", r"(?:limpi|sacud|desempolv|trape|sec|sequ)\w*(?:e|i|amos|imos)\b|(?:di|dimos|pase|pasamos)"),
@@ -189,7 +189,11 @@ _ASKED_NOT = (rf"{_ASKED} {{acts}},? (?:y|pero|mas) (?:yo |la verdad |ahi )*(?:n
 _ASKED_DONE = (rf"{_ASKED} {{acts}}{_EVERY},? (?:y|pero|asi que) (?:yo |ya |si |tambien )*{CL}{PUT}(?:{ALONE}|(?= (?:a |de a )?cada\b))",)
 _SOMEBODY = r"(?:{name}|don \w+|mi (?!\w*(?:pieza|codo|tramo|recto|cinta|parte))\w+|otr[oa]s? (?:turno|cuadrilla|equipo|crew|gente|compa\w*|muchach\w+|pareja|gallo|vato|cuate|chav\w+|lado)|otros\b|ell[oa]s|la otra$|el otro$|los de \w+|los otros|turno\b|la noche|la cuadrilla|el (?:electrico|electricista|plomero|compa|ayudante|chalan|pintor)|compa\w*|compadre|al lado|junto)"
 _NAMED = r"(?:(?:el|la|los|las|ese|esa|un|una) )?(?:rect[oa]|tramo|codo|te|tee|tapa|transicion|reduccion|plenum|pleno|offset|collarin|ramal|pieza|ducto)s?(?: (?:numero )?[\w-]*\d[\w-]*)?"
+_UNTOUCHED = r"(?:toque|tocamos|empece|empezamos|comence|comenzamos|agarre|hice nada|hicimos nada|he tocado|hemos tocado|he empezado|hemos empezado)(?: nada| hoy| ayer| todavia| aun| para nada)*(?= *$)"
 _OTHERS = (
+    # "la 142 no la toqué hoy", "hoy ni toqué el codo 3": nothing was done to it
+    rf"(?:hoy |ayer )?(?:(?:el|la|al|a la) )?(?:{KIND} )?(?:numero )?{MARK},? (?:hoy |ayer |todavia |aun |ya |esa |ese )*(?:no|ni|nunca) (?:siquiera )?(?:la |lo |le )?{_UNTOUCHED}",
+    rf"(?:hoy |ayer |ya |todavia |aun )*(?:no|ni|nunca) (?:siquiera )?(?:toque|tocamos|empece|empezamos|comence|agarre|he tocado|he empezado) (?:el |la |con el |con la )?(?:{KIND} )?(?:numero )?{MARK}(?: hoy| ayer| todavia| aun)*(?= *$)",
     rf"{_NAMED} (?:del?|de la|de los|de las) (?:el |la )?(?!mi (?:run|corrida|linea|lado|area|piso|tramo)|los de (?:\d|la\b|el\b|arriba|abajo|hoy|ayer|est[ea]|run|un\b|una\b|dos|tres|cuatro|cinco|seis|ocho|nueve|diez|once|doce|catorce|quince|dieci|veint|treinta|cuarenta|siempre|media)){_SOMEBODY}.*",
     rf"(?:(?:el|la|ese|esa|al|a la) )?(?:\w+ ){{1,2}}(?:es|son|era|eran) (?:del?|de la|de los|de las|para) (?:el |la )?{_SOMEBODY}.*",
     rf"(?:(?:es[ae]|est[ae]|aquel|aquella) )?(?:ya )?(?:lo|la) (?:dejo|hizo|armo|empezo|monto|corto|colgo|trabajo|dejaron|hicieron|empezaron|armaron)(?: \w+){{0,2}} (?:el |la |los )?{_SOMEBODY}.*",

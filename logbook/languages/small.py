@@ -59,6 +59,7 @@ class Small:
     mine: frozenset[str] = frozenset()  # a piece is the speaker's own
     too: frozenset[str] = frozenset()  # what was said before holds of this one too
     nor: frozenset[str] = frozenset()  # what was denied before is denied of this one
+    not_yet: frozenset[str] = frozenset()  # it is still to be done
     is_so: frozenset[str] = frozenset()  # behind a piece's number alone: what was told before is done on it
     so: frozenset[str] = frozenset()  # before "is" and a number: as the one before
     joins: frozenset[str] = frozenset()  # before two pieces: makes them one
@@ -115,6 +116,7 @@ class Small:
     forgets: frozenset[str] = frozenset()  # right before a thing: none of it is there
     foil: frozenset[str] = frozenset()  # the tape, where it is so wide or was put on
     lays_tape: frozenset[str] = frozenset()
+    lays_foil: frozenset[str] = frozenset()  # right before it: foil that is put on is tape
     pair: frozenset[str] = frozenset()  # before "of" and a kind: two of them
     first_of_them: frozenset[str] = frozenset()
     whose_work: str = ""  # behind "I built 84": by whom or why, so that 84 is its name

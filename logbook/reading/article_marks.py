@@ -63,6 +63,8 @@ def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
             pair = ats if len(ats) == 2 and _is_pointed(row, ats[0]) and _are_two(row, *ats) else []
             ats = pair or ats[: next((k for k, at in enumerate(ats) if not _is_pointed(row, at)), len(ats))]
             ats = [] if len(ats) == 2 and row.items[ats[1] - 2].concept == "AND" and _told_alone(row, *ats) else ats
+            if len(ats) > 1 and _ONLY_THE_LAST.match(row.text[row.items[ats[-1]].end :].lower()) is not None and _acted(row, ats[0]):
+                ats = ats[:-1] if len(ats) > 2 else []  # "tallé la 17 y la 18 no"
             ats = [] if len(ats) == 2 and row.items[ats[1] - 2].concept == "COMMA" and _of_the_last(row.text[row.items[ats[1]].end :].lower()) else ats  # "la que no tiene cinta es la 58, la 57 sí la encinté"
         values = [_number(row, at) for at in ats]
         if len(ats) > 1 and None not in values and len(set(values)) == len(values) and taken.isdisjoint(ats):
@@ -75,8 +77,17 @@ _ALONE = re.compile(r"^,? (?:(?:ya|s[ií]|no|tambi[eé]n|todav[ií]a|a[uú]n) )*
 
 def _told_alone(row: Row, first: int, second: int) -> bool:
     """ "Dejé sin cinta la 135 y la 136 sí está completa": behind an act on the first, what is said of one is of the second."""
-    acted = any(item.concept not in ("DET", "THRU", "ON", "FILLER", "I", "AND", "BUT") for item in row.items[row.sentence_start(first) : first])
-    return acted and _ALONE.match(row.text[row.items[second].end :].lower()) is not None
+    behind = row.text[row.items[second].end :].lower()
+    return _acted(row, first) and (_ALONE.match(behind) is not None or _ONLY_THE_LAST.match(behind) is not None or _DID_TO_IT.match(behind) is not None)
+
+
+_DID_TO_IT = re.compile(r"^,? (?:(?:ya|s[ií]|no|tambi[eé]n|tampoco|todav[ií]a|a[uú]n|ni) )*(?:la|lo|le|se l[aoe]|me la|me lo) \w+(?:é|í|amos|imos|ó|que|use|ete)\b")  # "encinté la 4 y la 5 no la toqué"
+_ONLY_THE_LAST = re.compile(r"^ (?:todav[ií]a |a[uú]n )*(?:s[ií]|no|tampoco)(?= *(?:$|[,;.]))")
+
+
+def _acted(row: Row, first: int) -> bool:
+    """Whether something is told before the first of them."""
+    return any(item.concept not in ("DET", "THRU", "ON", "FILLER", "I", "AND", "BUT") for item in row.items[row.sentence_start(first) : first])
 
 
 def _are_two(row: Row, first: int, second: int) -> bool:
@@ -139,7 +150,7 @@ _TURNS_TO = re.compile(r"(?:[,;:]|\b(?:y|pero|mientras(?: que)?|luego|despu[eé]
 _SAID_OF_IT = re.compile(
     r"^,? ?(?:(?:ya|s[ií]|no|tambi[eé]n|tampoco|todav[ií]a|a[uú]n|nom[aá]s|apenas|mejor) )*(?:(?:l[aoe]s?|se|me|nos) ){1,3}(?:tuve que |tuvimos que |voy a |vamos a |alcanc[eé] a |volv[ií] a )?(?:falt[aoó]n?\b|hace falta\b|(?:di|dej[eé]|hi[cz]e|hicimos)\b|\w+(?:é|í|amos|imos|ó|aron|ieron|use|ete|apé|ar|er|ir)\b|\w{3,}o (?:mañana|luego|al rato|despu[eé]s|ahorita)\b)"
 )
-_OF_THE_LAST = re.compile(rf"{_SAID_OF_IT.pattern}|^ (?:s[ií]|no|tampoco|ya|todav[ií]a|a[uú]n) (?!est[aá]n|van|son|quedaron|llevan|tienen)")
+_OF_THE_LAST = re.compile(rf"{_SAID_OF_IT.pattern}|^ (?:s[ií]|no|tampoco|ya|todav[ií]a|a[uú]n)(?: (?!est[aá]n|van|son|quedaron|llevan|tienen)|(?= *(?:$|[,;.])))")
 _IS_SO = re.compile(r"^,? (?:que |(?:ya|tambi[eé]n|nom[aá]s|apenas|s[oó]lo|todav[ií]a|s[ií]|no) )*(?:est[aá]|qued[oó]|lleva|trae|tiene|va|sali[oó]|igual|lo mismo|sin|con)\b")
 _NEAR, _NO_SIDE, _DAYS = 20, 4, 31
 
@@ -159,7 +170,11 @@ def stands_ahead(row: Row, first: int, last: int, behind: list) -> bool:
 def _before_another(row: Row, first: int, last: int, others: list) -> bool:
     """ "Dejé sin cinta la 135 y la 136 sí está completa": the first of the two."""
     other = others[0].mark_at
-    return other is not None and [item.concept for item in row.items[last : other[0]]] in (["AND", "DET"], ["AND"]) and _told_alone(row, first, other[0])
+    if other is None or not _told_alone(row, first, other[0]):
+        return False
+    if _ONLY_THE_LAST.match(row.text[row.items[other[0]].end :].lower()) is not None:  # "limpié la 129 antes de encintar, la 130 no"
+        return [item.concept for item in row.items[other[0] - 2 : other[0]]] in (["COMMA", "DET"], ["AND", "DET"], ["COMMA", "THRU"], ["COMMA", "ON"], ["AND", "THRU"], ["BUT", "DET"])
+    return [item.concept for item in row.items[last : other[0]]] in (["AND", "DET"], ["AND"])
 
 
 def _leads(row: Row, first: int, last: int, value: int, others: list) -> bool:
@@ -179,7 +194,7 @@ def turns_to(row: Row, first: int, last: int, named: str | None) -> bool:
         return False
     apart = abs(value - int(named))
     if _SAID_OF_IT.match(behind) is None:
-        return apart == 1 and _IS_SO.match(behind) is not None  # "la 116 va con cinta; la 117 igual, pero sin la de abajo"
+        return apart == 1 and (_IS_SO.match(behind) is not None or _ONLY_THE_LAST.match(behind) is not None)  # "la 116 va con cinta; la 117 igual, pero sin la de abajo"
     return apart == 1 or value > _NO_SIDE and (apart <= _NEAR or value > _DAYS)
 
 

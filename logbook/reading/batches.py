@@ -28,6 +28,23 @@ def _told_of_several(row: Row, match, ats: list[int]) -> bool:
     return plural(row, at) or _counts_up(row, ats) or acted or behind[:1] == ["BOTH"] or behind[:1] in (["BE"], ["HUNG"]) and row.words(match.end(), match.end() + 1).lower().split()[0] in words_of("small.several_are") or behind[:1] in (["STAPLED"], ["TAPED"], ["HUNG"]) or behind == ["COMMA", "BOTH"] or _of_them(row, match.end()) or _whole_sentence(row, match, ats)
 
 
+def _each_with_its_article(row: Row, match, ats: list[int]) -> bool:
+    """ "Encinté la recta 4 y la 5", "le puse cinta al codo 4 y al 5", "no encinté la recta 4 ni la 5": an act is told before them, and of the second nothing by itself."""
+    last = ats[-1]
+    joins, leads = row.words(last - 2, last - 1).lower(), row.text[row.items[last - 2].end : row.items[last].start].lower().split()
+    if tuple(leads) not in _ARTICLES or (joins not in ("ni", "y", "e")):
+        return False
+    behind = [item.concept for item in row.items[match.end() : match.end() + 2]]
+    if behind[:1] == ["COMMA"] and behind[1:] != [] and behind[1] in ("NO", "NOT", "NOT_DONE", "FILLER", "WORD", "PENDING"):
+        return False  # "encinté la recta 4 y la 5, no"
+    first = row.sentence_start(match.start("k"))
+    return any(row.items[at].concept in _ACTED for at in range(first, match.start("k")))
+
+
+_ARTICLES = tuple(tuple(said.split()) for said in ("la", "el", "al", "a la", "a el", "en la", "en el", "de la", "del"))
+_ACTED = ("STAPLED", "TAPED", "RUBBED", "HUNG", "TRIMMED", "WIPED", "PREHEATED", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "STAPLES", "TAPE", "VANES", "CLOSURE", "TABS", "REPAIRED")
+
+
 def _whole_sentence(row: Row, match, ats: list[int]) -> bool:
     """ "Straight 20 and 21. Both taped.": nothing but the two of them up to the stop."""
     first, concepts = row.sentence_start(match.start("k")), [row.items[at].concept for at in ats]
@@ -66,6 +83,7 @@ SAID_OF_SEVERAL: tuple[tuple[str, object], ...] = (
     (f"(?P<k>KIND|FITTING) NUMBER? (?P<mixed>{_M} (?:(?:COMMA|AND|THRU|THROUGH|TO){{1,2}} DET? {_M})+) (?!BY|LONG|APART|THRU|THROUGH|KIND|DEG|SIDE_WORD)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND|FITTING|NUMBER) (?:NUMBER|FITTING)? (?:OF|FROM|OFF)? DET? {_RANGE} (?!BY|LONG)", None),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:(?:COMMA|AND)? DET? {_M})* (?:COMMA)? AND DET? (?:NUMBER|FITTING)? {_M}) (?!BY|LONG)", _told_of_several),
+    (f"(?P<k>KIND) NUMBER? (?P<list>{_M} (?:AND|NOT) (?:DET|ON|THRU) {_M}) (?=SEP|$|WITH|EVERY|AND)", _each_with_its_article),
     (r"(?P<k>KIND) NUMBER? (?P<list>LETTER (?:COMMA LETTER)* COMMA? AND LETTER) (?=SEP|$|BE|ON|RUN|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),
     (f"(?P<k>KIND|FITTING) (?:NUMBER|FITTING|COMMA)? (?P<list>{_M} (?:COMMA {_M})+) (?=COMMA|STOP|$|BE|STAPLED|TAPED) (?!COMMA {_M} BY)", lambda row, match, ats: plural(row, match.start("k")) or _counts_up(row, ats)),
     (f"(?P<k>KIND) COMMA (?P<list>{_M} (?:COMMA? {_M})* COMMA? AND {_M}) (?=SEP|$|BE|STAPLED|TAPED)", lambda row, match, ats: plural(row, match.start("k"))),

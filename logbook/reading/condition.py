@@ -148,6 +148,12 @@ def _through(found: Found):
         yield from _some_gap(found)
 
 
+def _left_open(found: Found):
+    """ "codo 4 con la junta abierta" """
+    if found.row.words(found.at("g"), found.at("g") + 1).lower().endswith(("abierta", "abiertas")):
+        yield from _some_gap(found)
+
+
 def _opening(found: Found):
     """ "a three-sixteenths opening": so small a one is at the joint, and not for a branch."""
     before = [item.concept for item in found.row.items[max(0, found.first - 3) : found.first]]
@@ -349,7 +355,8 @@ FRAMES = (
     Frame("(?:END|JOINT|FITTING|PANEL|BOTH) (?:FILL|SEATED|WORD|MOVE|LAID){0,3} (?P<w>(?P<n>LEN|FRAC) APART)", _ends_apart),
     Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:ON|IN|BACK)? DET? SIDE? (?:SIDE|JOINT|END|SIDE_WORD)?(?:SEP|$|AND|WITH|FILLER))", _opening),
     Frame("(?P<w>OPENING (?:FILL|OF|HEDGE){1,3} (?P<n>LEN|FRAC)) (?=SEP|$|AND|ON|IN|SIDE|LEFT_OUT|LEAVES|BACK)", _opening),
-    Frame("(?<!NOT)(?<!NO)(?<!SEE)(?P<w>(?P<g>GAP)) (?=(?:FILL|ON|IN){0,2} (?:JOINT|SIDE|END|SIDE_WORD|BRANCH_WORD|THROAT|WORD|IT|FITTING))", _through),
+    Frame("(?<!NOT)(?<!NO)(?<!SEE)(?P<w>(?P<g>GAP)) (?=(?:FILL|ON|IN|BY (?=JOINT)){0,2} (?:JOINT|SIDE|END|SIDE_WORD|BRANCH_WORD|THROAT|WORD|IT|FITTING))", _through),
+    Frame("(?P<w>WITH (?P<g>GAP)) (?=SEP|$|AND|BUT)", _left_open),
     Frame("(?P<w>GAP (?P<n>NUM)) (?=SEP|$)", lambda found: _gap(found) if found.item("n").value.value == 0 else ()),
     Frame("(?P<w>GAP NO) (?=SEP|$)", lambda found: [found.claim("gap", Fraction(0), group="w")]),
     Frame("(?P<w>(?P<n>LEN|FRAC) OPENING) (?=(?:FILL|SHOWS|ON|IN|OF|LEFT_OUT|SIDE){1,4} (?:JOINT|END))", _gap),

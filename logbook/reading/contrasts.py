@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from logbook.languages.language import Language
-from logbook.reading.claims import Claim, claim
+from logbook.reading.claims import Claim, Open, claim
 from logbook.reading.denials import ACTS
 from logbook.reading.grammar import Row
 from logbook.reading.marks import mark_text
@@ -203,7 +203,9 @@ def so_is(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:
                 continue
             act = _last_done(row, cut, place, past_denials=told.follows is not True)
             if act is not None and told.follows in (None, _was_done(row, cut[place - 1], act)):
-                made += [claim(row, name, told.done, clause.last - 1, clause.last, hedged=False) for name in _with_those_beside(row, act, told)]  # "four is taped, five too, six isn't"
+                yet = row.items[clause.last - 1].concept == "NOT_DONE"  # "la 18 todavía no"
+                start, end = row.items[clause.first].start, row.items[clause.last - 1].end
+                made += [claim(row, name, told.done, clause.last - 1, clause.last, hedged=False, **({"opens": (Open("piece", name, start, end),), "pending": True} if yet else {})) for name in _with_those_beside(row, act, told)]  # "four is taped, five too, six isn't"
                 continue
     for match in row.find("(?P<a>STAPLED|TAPED|RUBBED|TRIMMED|VANES|WIPED) AND (?P<f>NOT|OR|WORD|FILLER) BE DET? (?P<m>MARKED|NUM) (?=SEP|$)"):  # "twelve isn't stapled and neither is thirteen"
         said = row.words(*match.span("f")).lower()
@@ -239,7 +241,7 @@ def _of_its_number(row: Row, clause: Clause, head: list[str]) -> _Told | None:
             rest = rest[:-1]
         if last in words_of("small.nor") and rest in ([], ["NOT"], ["BE", "NOT"]):
             return _Told(False, follows=False)
-        if rest in _LACKS and (row.items[clause.last - 1].concept in ("NOT", "NO") or rest[-1] == "BE" or last in ("any", "one")):
+        if rest in _LACKS and (row.items[clause.last - 1].concept in ("NOT", "NO") or row.items[clause.last - 1].concept == "NOT_DONE" and not words_of("small.not_yet").isdisjoint(words) or rest[-1] == "BE" or last in ("any", "one")):
             return _Told(False)
         if rest in (["BE"], ["HAVE"], ["WORD"], []) and last in words_of("small.is_so"):
             return _Told(True)

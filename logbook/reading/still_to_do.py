@@ -130,7 +130,7 @@ def _is_rubbed(row: Row, begin: int, at: int) -> bool:
     back = at - 1
     while back > begin and row.items[back].concept in ("DET", "FILLER", "OF", "OFF"):
         back -= 1
-    return back > begin and row.items[back].concept in ("RUB", "RUBBED")
+    return back >= begin and row.items[back].concept in ("RUB", "RUBBED")
 
 
 _SMALL = ("NOT", "YET", "IT", "BE", "FILLER", "HEDGE", "DET", "THIS", "AND", "BUT", "HAVE", "ALL")
