@@ -100,3 +100,13 @@ class BareNames:
     in_turn: frozenset[str] = _NONE  # "next is 93", "the other one 85"
     that: frozenset[str] = _NONE
     thats: frozenset[str] = _NONE  # with its verb, as one word
+    line_things: frozenset[str] = _NONE  # right behind the number that a typed line begins with: one thing, or how it is
+    line_wide: frozenset[str] = _NONE  # the same, where a small number is how wide it is
+    line_counts: frozenset[str] = _NONE  # the same, of what is counted too
+    line_told: frozenset[str] = _NONE  # and how those are told: "125 staples every two"
+    line_every: frozenset[str] = _NONE
+    line_bought: frozenset[str] = _NONE  # "50 tape rolls"
+    line_kinds: frozenset[str] = _NONE
+    line_places: frozenset[str] = _NONE  # "125 buried"
+    line_grounds: frozenset[str] = _NONE  # "125 in the slab"
+    line_same: frozenset[str] = _NONE  # "125 is not taped, 126 same"

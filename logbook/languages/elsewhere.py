@@ -36,6 +36,8 @@ class Elsewhere:
     own_again: str = "(?!)"
     own_piece: str = "(?!)"  # the same, behind a story
     own_deed: str = "(?!)"  # what he did, beside what is to come
+    made_then: str = "(?!)"  # the words of a clause up to a time that may be past or to come, where he tells when he made it
+    goes_then: str = "(?!)"  # how the words behind that time begin where they tell what comes at it
     fixing_holes: str = "(?!)"  # `<h>` are holes, which screws and rods go through
     unmet: str = "(?!)"  # the sentence behind a condition: what it hung on did not come
     another: str = "(?!)"  # how a clause begins that is of another piece than the one named before

@@ -62,6 +62,8 @@ ENGLISH_ELSEWHERE = Elsewhere(
     comes_back=frozenset("so then why meaning means therefore hence".split()),
     joins=frozenset("and but so while then".split()),
     own_piece=r"(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:mine|ours|this one|today|here|not (?:here|this time|today|on this one)|now)\b|(?:(?:and|but|so|well|anyway|now|ok|okay) )*(?:i|we) (?:always |still )?(?:\w+ed|did|put|made|hung|cut) (?:mine|ours)\b",
+    goes_then=r"(?:(?:and |then |the |my |all |that )*(?:\w+ ){1,2}(?:goes|go|gets|get|comes|come|has to|have to|should|can|could)|to|for)\b",
+    made_then=r"(?:.*\b(?:i|we)(?:'ve)? (?:just |already |only |finally |also )*|(?:okay |ok |so |yeah |and |well |alright |then )*)(?:(?:did|built|made|finished|finished up|wrapped up|knocked out|folded|folded up|cut|put together|assembled|hung)\b|(?:got|put|had) .*\b(?:done|built|together|finished|made)\b|\b(?:was|were|got) (?:built|made|done|finished|put together)\b).*\b(?:this afternoon|after lunch|after break|later|later on|in the morning|tonight)$|.*\b(?:was|were|got) (?:built|made|done|finished|put together) (?:this afternoon|after lunch|after break|later|later on|in the morning|tonight)$",
     own_deed=r"(?:(?:and|so|then|now|today|already) )*(?:(?:i|we)(?:'ve)? (?:already |just |only |finally |also )*(?:did|got|stapled|taped|rubbed|hung|built|made|put|finished|closed|cut|left|used)|today|this one|mine|ours|what i)\b",
     fixing_holes=(
         r"(?:screw|bolt|rod|anchor|mounting|factory|pre-?drilled|pre-?punched|existing|pilot|rivet|weep|sight)(?:'s)? <h>|<h> (?:in|on) the (?:metal|collar|flange|sleeve|bracket|angle|strap|hanger|unit|channel)\b"

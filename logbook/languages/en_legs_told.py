@@ -9,6 +9,7 @@ _THEY = r"(?:staples?|legs?|points?|prongs?|they|them|ones?|all of them)"
 _OUT = r"(?:out(?:ward|wards|side)?|to the outside|open|apart)"
 _EACH_OTHER = r"(?:each other|one another|themselves|itself|(?:the )?(?:middle|center|inside))"
 _IT_DID = r"(?! (?:at first|on (?:the |a )?(?:scrap|test)|to start|till|until|before))"
+_NOT_A_SIDE = r"(?<!top )(?<!bottom )(?<!side )(?<!left )(?<!right )(?<!cheek )(?<!back )(?<!front )(?<!not )(?<!n't )(?<!never )"
 
 ENGLISH_LEGS_TOLD: tuple[State, ...] = (
     State(
@@ -18,11 +19,20 @@ ENGLISH_LEGS_TOLD: tuple[State, ...] = (
             rf"{_NOT} (?:(?:flare|spread|splay|kick|flar|spread|splay|kick)(?:ing|ed|d)?(?: {_OUT})?|(?:point|turn|bend|fold|clinch|curl|go|open)(?:ing|ed)? {_OUT}){_IT_DID}",
             rf"{_THEY}(?: [\w-]+){{0,6}}? (?:fold|roll|tuck|curl|close|hook|bend|bent|turn|lie|lay)(?:s|ed|ing)?(?: (?:back|up|over|right|in|all))* (?:under|in on)(?:neath)?(?: {_EACH_OTHER})?{_IT_DID}(?! (?:the|a|my|its) )",
             rf"(?:bent|bend|turned|turn|folded|fold|curled|curl|point|pointing|pointed|facing|clinched|cross|crossed)(?: (?:back|over|in))* (?:towards?|into|onto|at) {_EACH_OTHER}{_IT_DID}",
+            rf"{_THEY}(?:'re|'ve)?(?: (?:all|just|both|got|have|are|were|kind of|mostly))* (?:curled|curling|bent|bending|folded|folding|turned|turning|rolled|hooked) (?:over |back )?in(?= on (?:me|us)| cause | because | since |$){_IT_DID}",
             rf"instead of (?:flaring|spreading|splaying|kicking|opening|turning|bending|pointing|going) {_OUT}{_IT_DID}",
             r"(?:like|same as|the way)(?: it's| they're)?(?: on| in| for| with)?(?: a| an)?(?: \w+)? (?:sheets?|stack|pile|bunch) of papers?",
         ),
-        ("STAPLES", "LEG", "CLINCHED"),
+        ("STAPLES", "STAPLED", "LEG", "CLINCHED"),
         apart=True,
         cues=("flar", "spread", "splay", "kick", "point", "turn", "bend", "bent", "fold", "curl", "roll", "tuck", "clos", "hook", "open", "clinch", "cross", " paper"),
+    ),
+    State(
+        "staple_clinch",
+        "outward",
+        (rf"{_NOT_A_SIDE}(?:(?<!should be )(?<!to be )(?:flared|splayed|flaring|splaying) out(?:ward|wards)?)(?! (?:of|to|by|a|an|\d|one|two|three|four|five|six|half)\b){_IT_DID}",),
+        ("STAPLES", "STAPLED", "LEG", "CLINCHED"),
+        apart=True,
+        cues=("flar", "splay"),
     ),
 )

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from logbook.languages import LANGUAGES
 from logbook.languages.bare_names import BareNames
 from logbook.reading import measures
+from logbook.reading.heads_a_line import heads_a_line
 from logbook.reading.items import book
 from logbook.reading.names_run_on import may_run_on, names_here
 from logbook.reading.name_places import COUNTS_UP_TO, Spot, low, may_be, stands
@@ -65,7 +66,8 @@ def _written(spot: Spot, heads: bool) -> Cut:
     """Hundreds in figures: "one-oh-two" is 102. `heads`: the first of a list."""
     first, last = spot.found[spot.at], spot.found[spot.last - 1]
     before = low(spot.found, spot.at - 1)
-    word = spot.words.names if heads else spot.words.number if before == "," or before in spot.words.ones else spot.words.name
+    beside = before in spot.words.ones or before == "," and not heads_a_line(spot)
+    word = spot.words.names if heads else spot.words.number if beside else spot.words.name
     if spot.value < 100 or first.sort == "number":
         return Cut(first.start, first.start, f"{word} ")
     return Cut(first.start, last.end, f"{word} {spot.value}")

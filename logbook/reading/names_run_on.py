@@ -6,6 +6,7 @@ in a note without a unit names something even where things are counted with it: 
 
 from __future__ import annotations
 
+from logbook.reading.heads_a_line import heads_a_line
 from logbook.reading.name_places import COUNTS_UP_TO, Spot
 
 _TURNS = (90, 45, 30, 60, 22)
@@ -16,6 +17,8 @@ _BACK = 9  # tokens
 def names_here(spot: Spot, twice: frozenset[int]) -> bool:
     """`twice`: numbers that stand more than once in the note, and never with a unit."""
     again = spot.value in twice
+    if heads_a_line(spot):
+        return True
     if spot.value in _TURNS and not _one_of_two(spot, again) or spot.value <= COUNTS_UP_TO and not again:
         return False
     return not _anothers(spot) and (_heads(spot, again) or _turned_to(spot) or _that_is(spot) or _off_the_lift(spot) or _one_of_two(spot, again) or _measured_behind(spot) or _behind_its_kind(spot) or _minded(spot) or _with_its_spacing(spot))
@@ -28,6 +31,8 @@ def may_run_on(spot: Spot) -> bool:
         return False
     if behind == "&" or spot.before() == "&":
         return spot.large
+    if heads_a_line(spot):
+        return True
     if behind in words.one_thing:
         return spot.behind(1) in words.is_ | words.has | words.barely | words.denials
     if behind in words.has and spot.behind(1) in words.at or behind in words.texted or behind in words.us or behind in words.told_of:
@@ -87,7 +92,7 @@ def _heads(spot: Spot, again: bool) -> bool:
         return (ahead in words.bosses or ahead in words.one_thing) and spot.trade_behind()
     if behind in words.told_of:
         return spot.trade_behind()
-    return behind in words.texted or behind in words.has and ahead in words.at
+    return behind in words.texted and ahead not in words.line_bought or behind in words.has and ahead in words.at
 
 
 def _in_a_row(spot: Spot) -> bool:

@@ -97,5 +97,5 @@ def _of_the_parts(items, place: int) -> bool:
     """Whether "they" are the staples, tabs or vanes named right before: they go some way, or they are somehow."""
     near = [concept_at(items, k) for k in range(max(0, place - 10), place)]
     near = near[max((k for k, concept in enumerate(near) if concept in ("STOP", "QUERY")), default=-1) + 1 :]
-    goes = {concept_at(items, place + 1), concept_at(items, place + 2)} & {"OUT", "OUTSIDE", "INSIDE", "CLINCHED", "MOVE_OUT", "OFFSETS"}
-    return bool(goes) and bool({"STAPLES", "LEG", "TABS"} & set(near)) and "I" not in near
+    goes = {concept_at(items, place + 1), concept_at(items, place + 2)} & {"OUT", "OUTSIDE", "INSIDE", "CLINCHED", "BENT", "MOVE_OUT", "OFFSETS"}
+    return bool(goes) and bool({"STAPLES", "STAPLED", "LEG", "TABS"} & set(near)) and "I" not in near

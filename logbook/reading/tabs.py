@@ -64,6 +64,13 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], to_come: frozenset[i
     return made
 
 
+def of_tabs(row: Row, claims: list[Claim]) -> list[Claim]:
+    """Without what is said of bent tabs where neither tabs nor a collar are spoken of: "half the legs turned in" bends none."""
+    if not any(one.name == "tabs_bent" for one in claims) or any(item.concept in ("TABS", "TAB_WORD", "K_COLLAR") for item in row.items):
+        return claims
+    return [one for one in claims if one.name != "tabs_bent"]
+
+
 def _but_some(row: Row, cut_up: tuple[Part, ...], place: int) -> bool:
     """ "Every tab's down except three" """
     behind = cut_up[place + 1] if place + 1 < len(cut_up) and cut_up[place + 1].sentence == cut_up[place].sentence else None

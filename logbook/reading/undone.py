@@ -213,7 +213,7 @@ def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
             return clause.first + at
         if concept == "GOING_TO" and "NOT" in concepts[:at]:
             return clause.first + concepts.index("NOT")
-    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")) and not _deed_behind(row, clause, concepts.index("LATER"), language):
+    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")) and not _deed_behind(row, clause, concepts.index("LATER"), language) and not _made_then(row, clause, concepts.index("LATER"), language):
         return clause.first + concepts.index("LATER")
     if "WHEN" in concepts and not any(c in PAST for c in concepts) and side_waits(row, clause, language):
         return clause.first + concepts.index("WHEN")
@@ -243,6 +243,19 @@ def _deed_behind(row: Row, clause: Clause, at: int, language: Language) -> bool:
     first = clause.first + at + 1
     to_come = any(row.items[k].concept in ("WILL", "GOING_TO", "NEED", "PENDING") for k in range(clause.first, clause.last))
     return first < clause.last and not to_come and word(language.code, "elsewhere.own_deed").match(plain(row.words(first, clause.last))) is not None
+
+
+def _made_then(row: Row, clause: Clause, at: int, language: Language) -> bool:
+    """ "I did straight three this afternoon and the staples are every two": when he made it; "built it, the vanes after lunch" is still to do."""
+    last = clause.first + at
+    if any(row.items[k].concept in DENIED or row.items[k].concept in _NOT_YET for k in range(clause.first, last)):
+        return False
+    if word(language.code, "elsewhere.made_then").fullmatch(plain(row.words(clause.first, last + 1))) is None:
+        return False
+    return last + 1 == clause.last or word(language.code, "elsewhere.goes_then").match(plain(row.words(last + 1, clause.last))) is None
+
+
+_NOT_YET = ("WILL", "GOING_TO", "NEED", "PENDING", "NOT", "NO", "NOT_DONE", "IF", "WHEN")
 
 
 def _its_size(row: Row, at: int) -> bool:

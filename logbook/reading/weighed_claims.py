@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.language import Language
-from logbook.reading import condition, denied_of_all, done_over, listed, not_home, one_left_out, other_things, part_of_it, partly, put_off, reasons, the_others, told_acts
+from logbook.reading import condition, denied_of_all, done_over, listed, not_home, one_left_out, other_things, part_of_it, partly, put_off, reasons, tabs, the_others, told_acts
 from logbook.reading.all_but import all_but
 from logbook.reading.by_now import by_now
 from logbook.reading.claims import Claim
@@ -30,7 +30,7 @@ def weighed_claims(told: OwnWords, row: Row, stated: Stated, language: Language)
     cut, cut_up, named, claims = told.cut, told.cut_up, stated.named, stated.claims
     claims = not_home.of_the_joint(row, claims + mirrored(stated.row, claims))
     claims = other_things.made_anew(row, condition.closed_again(row, gap_at_one(row, claims), language), language)
-    claims = done_over.done_over(row, told_acts.unsaid(row, claims, language), language)
+    claims = done_over.done_over(row, told_acts.unsaid(row, tabs.of_tabs(row, claims), language), language)
     claims = [*part_of_it.of_a_part(row, partly.of_the_rest(row, reasons.without_reasons(row, claims), language)), *scratched(row)]
     claims = put_off.put_off(row, claims, language)
     where = Places.of(row, cut)
