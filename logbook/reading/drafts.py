@@ -9,7 +9,6 @@ from dataclasses import dataclass, field, replace
 from functools import cache
 
 from logbook.languages import LANGUAGES
-from logbook.languages.language import Language
 from logbook.reading.batches import plural
 from logbook.reading.claims import Claim, TakenBack, claim
 from logbook.reading.grammar import Row
@@ -171,16 +170,6 @@ def _amended(row: Row, mention: Mention, first: bool) -> bool:
         if item.concept not in ("COMMA", "THIS", "BE", "FILLER", "IT", "NO", "NOT"):
             return False
     return False
-
-
-def disowned(row: Row, found: list[Mention], language: Language) -> list[Mention]:
-    """ "Straight thirty isn't ours, we only did thirty-one": no piece of this speaker's."""
-    kept = [one for one in found if not _NOT_MINE.match(row.text[row.items[one.last - 1].end : row.items[one.last - 1].end + 40].lower().replace("’", "'"))]
-    gone = [one for one in found if one not in kept]
-    return [replace(one, kind=gone[0].kind, kind_at=gone[0].kind_at) if gone and one.kind is None and one.mark is not None and one.first > gone[0].last and one is kept[0] else one for one in kept]
-
-
-_NOT_MINE = re.compile(r"^(?:'s| is| was)? ?(?:isn't|wasn't|is not|was not|not|ain't) (?:ours|mine|our|my|one of (?:ours|mine)|(?:a )?(?:piece|fitting) of (?:ours|mine))\b")
 
 
 def _is_new(now: Draft, mention: Mention, row: Row) -> bool:

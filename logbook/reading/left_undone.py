@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from logbook.languages.language import Language
-from logbook.reading import contrasts, not_happened, partly, set_right, side_counts, staples, states, tabs, turned
+from logbook.reading import contrasts, not_happened, partly, set_right, side_counts, states, tabs, turned
 from logbook.reading.came_off import undoings
 from logbook.reading.claims import Claim
 from logbook.reading.grammar import Row
 from logbook.reading.own_words import OwnWords
+from logbook.reading.side_numbers import side_numbers
 from logbook.reading.undone import undone, unfinished
 from logbook.reading.whole_turns import whole_turns
 from logbook.record import record
@@ -44,7 +45,7 @@ def left_undone(told: OwnWords, language: Language) -> LeftUndone:
     gone = [(set_right.righted(row, cut_up, one, at, language), at) for one, at in undoings(row, done)]
     left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in told.but_one}), cut), *partly.half_done(done, cut, language)]
     sided, sided_at = side_counts.counts(row, own.blanked(left.plans), cut_up, language)
-    headed = row.blanked({at for at in not_own if at not in told.of_piece} | (told.turned_at - told.of_piece)).blanked(left.plans | staples.side_counts(row) | sided_at)
+    headed = row.blanked({at for at in not_own if at not in told.of_piece} | (told.turned_at - told.of_piece)).blanked(left.plans | side_numbers(row) | sided_at)
     claims = [*told.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in gone), *turned.but_not(row, not_own, cut), *contrasts.so_is(own, cut, language), *turned.not_after_all(own), *short]
     claims += tabs.tabs_said(row, done, cut_up, left.blank | left.plans, language)
     return LeftUndone(

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from logbook.languages.language import Language
-from logbook.reading import air_told, anchored, article_marks, condition, contrasts, cut_from_a_roll, drafts, ends, how_big, legs_told, line_pressure, lone_measures, moves, not_home, out_of_tape, places, read_off, room, side_counts, sides_done, sizes, spaced_past, staples, supports, tapes, told_acts
+from logbook.reading import air_told, anchored, article_marks, condition, contrasts, cut_from_a_roll, ends, how_big, legs_told, line_pressure, lone_measures, moves, not_home, out_of_tape, places, read_off, room, side_counts, sides_done, sizes, spaced_past, staples, supports, tapes, told_acts
 from logbook.reading.claims import Claim, run
 from logbook.reading.grammar import Row
+from logbook.reading.disowned import disowned
 from logbook.reading.headings import mentions
 from logbook.reading.how_hot import how_hot
 from logbook.reading.items import kind_concept
@@ -76,7 +77,7 @@ def stated(told: OwnWords, left: LeftUndone, language: Language) -> Stated:
 
 def _named(row: Row, headed: Row, short_at: set[int], taken: set[int], language: Language) -> list[Mention]:
     """The places where a piece is named, whose numbers are spent then."""
-    named = [one for one in drafts.disowned(row, mentions(headed, taken, language), language) if one.kind is not None or one.mark_at is None or one.mark_at[0] not in short_at]
+    named = [one for one in disowned(row, mentions(headed, taken, language), language) if one.kind is not None or one.mark_at is None or one.mark_at[0] not in short_at]
     named = contrasts.with_each(row, named, language)
     taken.update(at for one in named if one.mark_at for at in range(*one.mark_at))
     taken.update(at for one in named for _, span in one.batch for at in range(*span))
