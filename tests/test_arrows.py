@@ -30,6 +30,7 @@ ONLY_IN = {
     "flask": ("web",),
     "flask_wtf": ("web",),
 }
+STEPS = ("words", "clauses", "meant", "composed", "names", "own", "undone", "stated", "compared", "pieces")  # of the reading of a text
 FORBIDDEN_NAMES = {"utils", "util", "helpers", "helper", "common", "misc", "models", "views", "manager", "managers"}
 
 
@@ -72,6 +73,36 @@ def test_no_stage_imports_from_below_or_from_an_edge():
         and (target not in SPINE or SPINE.index(target) > SPINE.index(part(path)))
     ]  # fmt: skip
     assert wrong == []
+
+
+def folders(path: Path, part_of: str) -> list[str]:
+    """The folders of a part of the package that a file imports from, its top as ""."""
+    named = []
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.ImportFrom) and node.module and node.module.split(".")[:2] == ["logbook", part_of]:
+            inside = node.module.split(".")[2:]
+            named += inside[:1] if inside and (HOME / part_of / inside[0]).is_dir() else [""]
+    return named
+
+
+def test_the_steps_of_reading_are_the_folders_of_the_reader():
+    assert {path.parent.name for path in (HOME / "reading").glob("*/*.py")} == set(STEPS)
+
+
+def test_no_step_of_reading_imports_from_a_later_one():
+    wrong = [
+        f"reading/{step}/{path.name} imports from {other or 'the top'}"
+        for place, step in enumerate(STEPS)
+        for path in sorted((HOME / "reading" / step).glob("*.py"))
+        for other in folders(path, "reading")
+        if other not in STEPS[: place + 1]
+    ]
+    assert wrong == []
+
+
+def test_english_knows_nothing_of_spanish_and_no_shape_of_words_knows_a_language():
+    assert [path.name for path in (HOME / "languages" / "en").glob("*.py") if "es" in folders(path, "languages")] == []
+    assert [path.name for path in (HOME / "languages").glob("*.py") if path.name != "__init__.py" and {"en", "es"} & set(folders(path, "languages"))] == []
 
 
 @pytest.mark.parametrize("library", ONLY_IN)

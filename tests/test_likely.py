@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from logbook.reading import read
-from logbook.reading.likely import AnyOf, Likely, alternatives
+from logbook.reading.words.likely import AnyOf, Likely, alternatives
 
 from reading_cases import CASES, FILES, load
 

@@ -13,14 +13,15 @@ from reading_cases import CASES, FILES, facts_read, load
 
 from logbook import measure
 from logbook.facts import Move
-from logbook.reading import condition, ends, moves, read, sizes, staples, supports, tapes
-from logbook.reading.bare_marks import SAID_BARE
-from logbook.reading.batches import SAID_OF_SEVERAL
-from logbook.reading.compose import compose
-from logbook.reading.grammar import Row, compiled, one_of_each
-from logbook.reading.items import book, itemise
-from logbook.reading.marks import SAID_OTHERWISE
-from logbook.reading.tokens import tokens
+from logbook.reading import read
+from logbook.reading.stated import condition, ends, moves, sizes, staples, supports, tapes
+from logbook.reading.names.bare_marks import SAID_BARE
+from logbook.reading.clauses.batches import SAID_OF_SEVERAL
+from logbook.reading.composed.compose import compose
+from logbook.reading.clauses.grammar import Row, compiled, one_of_each
+from logbook.reading.words.items import book, itemise
+from logbook.reading.clauses.marks import SAID_OTHERWISE
+from logbook.reading.words.tokens import tokens
 
 LAW = settings(derandomize=True, max_examples=50, deadline=None)
 wholes = st.integers(4, 96)

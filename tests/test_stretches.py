@@ -3,7 +3,7 @@
 import pytest
 
 from logbook.reading import read
-from logbook.reading.stretches import moved, put_together
+from logbook.reading.words.stretches import moved, put_together
 from logbook.said import Span
 
 TEXT = "the staples on straight 31 are turned in"

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from logbook.languages import en, es
+from logbook.languages.en import language as en
+from logbook.languages.es import language as es
 from logbook.languages.language import Language
 
 LANGUAGES: dict[str, Language] = {"en": en.LANGUAGE, "es": es.LANGUAGE}

@@ -1,4 +1,4 @@
-"""The shape of words that take an act back, answer for it or weigh it: patterns over sketches (`logbook.reading.sketch`)."""
+"""The shape of words that take an act back, answer for it or weigh it: patterns over sketches (`logbook.reading.clauses.sketch`)."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class Weighed:
-    """Words an act stands under, as patterns over sketches (`logbook.reading.sketch`): what is denied, and how often."""
+    """Words an act stands under, as patterns over sketches (`logbook.reading.clauses.sketch`): what is denied, and how often."""
 
     undone_names: tuple[tuple[str, str], ...] = ()  # words that say of themselves that an act is not done, and its fact
     lacking: tuple[str, ...] = ()
@@ -51,7 +51,7 @@ class Weighed:
 
 @dataclass(frozen=True)
 class Echoes:
-    """Words that say yes or no of an act named before them, as whole sketches (`logbook.reading.sketch`) behind their leads."""
+    """Words that say yes or no of an act named before them, as whole sketches (`logbook.reading.clauses.sketch`) behind their leads."""
 
     fault_asked: str = ""  # at the end of a question after a fault: "did I leave the tabs loose?"
     leads: str = ""

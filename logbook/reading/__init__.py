@@ -5,11 +5,11 @@ from __future__ import annotations
 import unicodedata
 
 from logbook.languages import LANGUAGES
-from logbook.reading import found_language
+from logbook.reading.meant import found_language
 from logbook.reading.heard import with_alternatives, with_heard
 from logbook.reading.muffled import with_muffled
 from logbook.reading.reader import read_text
-from logbook.reading.tokens import tokens
+from logbook.reading.words.tokens import tokens
 from logbook.said import Reading
 from logbook.transcript import Transcript
 

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from logbook.reading.answers import answers
-from logbook.reading.compose import compose
-from logbook.reading.grammar import Row
-from logbook.reading.items import book, itemise
-from logbook.reading.size_pairs import MEASURES
-from logbook.reading.stance import clauses, stances
-from logbook.reading.tokens import tokens
-from logbook.reading.turned import supposed
-from logbook.reading.undone import undone
+from logbook.reading.own.answers import answers
+from logbook.reading.composed.compose import compose
+from logbook.reading.clauses.grammar import Row
+from logbook.reading.words.items import book, itemise
+from logbook.reading.composed.size_pairs import MEASURES
+from logbook.reading.clauses.stance import clauses, stances
+from logbook.reading.words.tokens import tokens
+from logbook.reading.own.turned import supposed
+from logbook.reading.undone.undone import undone
 from logbook.reading.unread import read_places
 from logbook.said import Reading
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from logbook.facts import BY_NAME
 from logbook.reading.muffled import with_maybe_open
-from logbook.reading.phrasing import words_of
+from logbook.reading.words.phrasing import words_of
 from logbook.said import Fact, Reading
 from logbook.transcript import Transcript, Word
 

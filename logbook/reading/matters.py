@@ -5,7 +5,7 @@ Where they name none ("mine came out closer to three", "not the third"), it is w
 
 from __future__ import annotations
 
-from logbook.reading.grammar import Row
+from logbook.reading.clauses.grammar import Row
 
 _MEASURES = frozenset("LEN NUM FRAC EVERY APART COUNT".split())
 _MEASURED = ("staple_spacing", "hanger_spacing", "gap")

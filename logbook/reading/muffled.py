@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from logbook.reading.phrasing import words_of
+from logbook.reading.words.phrasing import words_of
 from logbook.said import Entry, Muffled, Reading
 from logbook.transcript import Transcript, Word
 

@@ -4,29 +4,32 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from logbook.reading import answers, drafts, entries, going_back, leak_tests, listed, other_things, told_of_a_part, without_stops
-from logbook.reading.as_meant import as_meant
-from logbook.reading.claims import Claim
-from logbook.reading.compose import compose
-from logbook.reading.elsewhere import signed, without
-from logbook.reading.grammar import Row
-from logbook.reading.items import book, itemise
-from logbook.reading.left_undone import LeftUndone, left_undone
-from logbook.reading.mention import Mention
-from logbook.reading.only_planned import only_planned
-from logbook.reading.own_words import OwnWords, own_words
-from logbook.reading.parting import parted
-from logbook.reading.phrases import phrases_said
-from logbook.reading.piece_by_piece import joined, read_parts, tell_all
-from logbook.reading.pointing_back import pointing_back
-from logbook.reading.run_on import ended
-from logbook.reading.shift import is_shift, shift_claims
-from logbook.reading.stated import Stated, stated
-from logbook.reading.told_ahead import named_by_others, with_a_mark
-from logbook.reading.told_entries import fact_of, told_entries
-from logbook.reading.tokens import tokens
+from logbook.reading.composed import without_stops
+from logbook.reading.names import going_back, listed, other_things, told_of_a_part
+from logbook.reading.own import answers
+from logbook.reading.pieces import drafts, entries, leak_tests
+from logbook.reading.meant.as_meant import as_meant
+from logbook.reading.clauses.claims import Claim
+from logbook.reading.composed.compose import compose
+from logbook.reading.own.elsewhere import signed, without
+from logbook.reading.clauses.grammar import Row
+from logbook.reading.words.items import book, itemise
+from logbook.reading.undone.left_undone import LeftUndone, left_undone
+from logbook.reading.clauses.mention import Mention
+from logbook.reading.pieces.only_planned import only_planned
+from logbook.reading.own.own_words import OwnWords, own_words
+from logbook.reading.names.parting import parted
+from logbook.reading.words.phrases import phrases_said
+from logbook.reading.meant.piece_by_piece import joined, read_parts, tell_all
+from logbook.reading.names.pointing_back import pointing_back
+from logbook.reading.composed.run_on import ended
+from logbook.reading.pieces.shift import is_shift, shift_claims
+from logbook.reading.stated.stated import Stated, stated
+from logbook.reading.names.told_ahead import named_by_others, with_a_mark
+from logbook.reading.pieces.told_entries import fact_of, told_entries
+from logbook.reading.words.tokens import tokens
 from logbook.reading.unread import given, read_places, unread
-from logbook.reading.weighed_claims import weighed_claims
+from logbook.reading.compared.compared_claims import compared_claims
 from logbook.said import Entry, Reading
 
 _OF_PLANS = ("RUBBED", "TAPED", "STAPLED")  # acts that are planned of a piece that is there
@@ -72,7 +75,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
     base = Reading(code, source, text, withdraws=told.taken_back)
     left = left_undone(told, language)
     said = stated(told, left, language)
-    named, claims = weighed_claims(told, left.row, said, language)
+    named, claims = compared_claims(told, left.row, said, language)
     if told.taken_back is not None and told.taken_back.what == "this":
         return base
     if other_things.a_lack(left.row):

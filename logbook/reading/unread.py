@@ -10,12 +10,12 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from logbook.languages.language import Language
-from logbook.reading.grammar import Row
-from logbook.reading.likely import Some
+from logbook.reading.clauses.grammar import Row
+from logbook.reading.words.likely import Some
 from logbook.reading.matters import DENYING, about, named_in
-from logbook.reading.phrasing import any_of, word
-from logbook.reading.stance import Clause
-from logbook.reading.tokens import plain
+from logbook.reading.words.phrasing import any_of, word
+from logbook.reading.clauses.stance import Clause
+from logbook.reading.words.tokens import plain
 from logbook.said import Entry, Fact, Unread
 
 _NARROWING = DENYING | {"BUT", "ONLY", "EXCEPT"}

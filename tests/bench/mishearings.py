@@ -27,9 +27,9 @@ sys.path.insert(0, str(HERE))
 
 import clips  # noqa: E402
 
-from logbook.reading.compose import compose  # noqa: E402
-from logbook.reading.items import book, itemise  # noqa: E402
-from logbook.reading.tokens import tokens  # noqa: E402
+from logbook.reading.composed.compose import compose  # noqa: E402
+from logbook.reading.words.items import book, itemise  # noqa: E402
+from logbook.reading.words.tokens import tokens  # noqa: E402
 
 TRADE = frozenset(
     "STAPLED STAPLES STAPLE TAPED TAPE RUBBED RUB SCRIM SHOWS VANES SHIPLAP BUTT GROOVE INSIDE FEMALE MALE FLAP TABS CLINCHED BENT WIPED"

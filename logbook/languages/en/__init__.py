@@ -1,0 +1,1 @@
+"""English: the words that the reader knows."""

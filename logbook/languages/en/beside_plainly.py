@@ -1,0 +1,35 @@
+"""English of what stands beside a piece and is none of its facts: a tool that was left by it, the unit it leads to, what he asks himself before he tells it, the number he said first."""
+
+from __future__ import annotations
+
+from logbook.languages.en.left_plainly import KIND, NUMBER
+from logbook.languages.plainer import Plainer
+
+_TOOL = r"(?:stapler|staple gun|knife|knives|razor|tape measure|measuring tape|ruler|straightedge|square|squeegee|marker|pencil|pen|drill|driver|screwdriver|ladder|iron|snips|hammer|mallet|level|gloves?|flashlight|light|radio|phone|charger|coffee|lunch|lunchbox|thermos|jacket|hat|glasses|keys|clipboard|toolbox|tool bag|bag|tools?)"
+_MY = rf"(?:my|the|our|his|that) (?:\w+ )?{_TOOL}"
+_CUES = ("stapler", "staple gun", "kni", "razor", "measur", "ruler", "straightedge", "square", "squeegee", "marker", "pen", "drill", "driver", "ladder", "iron", "snips", "hammer", "mallet", "level", "glove", "light", "radio", "phone", "charger", "coffee", "lunch", "thermos", "jacket", "hat", "glasses", "keys", "clipboard", "bag", "tool")
+_SPOT = r"(?:down |sitting |lying |laying |back |over |right |out |up )*(?:on|by|next to|beside|inside|near|under|behind|at|in|with|against|there by)"
+_LAID = r"(?:left|put|set|laid|had|dropped|forgot|saw|lost)"
+_BY_NOW = r"(?=[.!?;]|$|, (?:who|did|has|have|if|can|anybody|somebody|tell|hand|bring|please|i think)\b)"
+_PIECE = rf"(?:{KIND}s? (?:number )?{NUMBER}|number {NUMBER})"
+_ASIDE = rf"(?:(?!\b(?:and|but|which|so)\b)[^.?!,;]){{0,40}}?{_PIECE}"
+_WRONG = r"(?:(?:uh|um|oh),? )?(?:no,? wait|wait,? no|no|nope|wait|sorry|scratch that|hold on|oops|my bad|correction),? (?:no, )?(?:that's|that was|this is|this was|that one's|that one was|that'd be)(?: actually| really)?"
+_ACT = r"(?:i |we |it's |it is |i've |well,? |uh,? |um,? |okay,? )*(?:stapled|taped|rubbed|trimmed|wiped|put|used|made|cut|folded|bent|hung|sealed|closed|burnished|cleaned|warmed|every|staples|flap|vanes|tape|181)"
+
+ENGLISH_BESIDE_PLAINLY = (
+    # --- a tool, and where it lies
+    Plainer(_CUES, rf"(?:who|where|where's|anybody|anyone|somebody|someone|has|did|lost|can't find|missing|looking for)(?![\w])[^.?!,]{{0,30}} {_MY}[^.?!]{{0,24}}[.?!,] (?P<x>(?:(?:i think|i swear|pretty sure|maybe|i know|and|cause|because|i could have sworn),? )*(?:(?:i|we)(?: must have| had| just| know i| think i)? {_LAID} (?:it|them|that)|(?:it|they)(?:'s| was| were| is| are|'re)) {_SPOT} {_ASIDE}){_BY_NOW}", (("x", ""),), beside=("who", "where", "any", "some", "has", "did", "lost", "find", "missing", "looking")),
+    Plainer(_CUES, rf"(?:^|(?<=[.?!,] ))(?P<x>(?:(?:i think|i|we|must have|and|oh|hey|shoot|damn|also),? )*(?:left|lost|forgot|dropped|set|put|laid) {_MY} {_SPOT} {_ASIDE}){_BY_NOW}", (("x", ""),)),
+    Plainer(_CUES, rf"(?:^|(?<=[.?!,] ))(?P<x>(?:(?:i think|and|oh|hey|also),? )*{_MY}(?:'s| is| was| are| were| should be| must be)(?: still)? {_SPOT} {_ASIDE}){_BY_NOW}", (("x", ""),)),
+    # --- the unit it leads to is on the roof, and not the piece
+    Plainer(("roof",), r"(?:on|at|to|off|off of|from|for|of|by|into) (?:the |a |an |that |our |this |one )*(?P<x>roof(?:[- ]?top)? )(?:\w+ )?(?:units?|air handlers?|handlers?|ahu|rtu|condensers?|package|machine|exhaust fan|fan)(?![\w'])", (("x", ""),), beside=("unit", "handler", "ahu", "rtu", "condenser", "package", "machine", "fan")),
+    # --- what he asks himself before he tells it
+    Plainer(("what ", "how "), rf"(?:^|(?<=[.,;!?] )|(?<=, so )|(?<=[.,;!?] so )|(?<=okay )|(?<=uh ))(?:what (?:all |else |exactly )?(?:did|have) (?:i|we) (?:do|done|use|used|got|put|get)(?: (?:to|on|with|for|here|there|so far)(?: (?:it|this one|that one|this|that|here|there))?)?|what (?:else|all)|how did (?:i|we) (?:do|make|close|seal|build|staple|finish) (?:it|that one|this one|that|this))(?P<x>(?: ?\.\.\.+|…| ?[-–—]+|\.|,)) (?={_ACT}(?![\w'])[^?]*$)", (("x", "?"),), unless=r"what else (?:is|do|needs|to)"),
+    # --- hung from a piece is joined to it
+    Plainer(("hung",), rf"(?<![\w'])hung(?: (?:it|this one|that one|that|them|{_PIECE}))?(?P<x> (?:right )?(?:off of|off|onto|on to)) (?=(?:of )?(?:{_PIECE}|\d{{2,3}})(?=[.,;!]|$| (?:and|but)\b))", (("x", " and tied to"),), beside=(" off", " onto", " on to")),
+    # --- the number he said first was another's
+    Plainer(("wait", " no", "sorry", "scratch", "hold on", "oops", "my bad", "correction"), rf"(?:^|(?<=[.!?] ))(?P<k>{KIND}) (?:number )?(?P<f>{NUMBER})(?:[,.] [^.?!]{{1,60}}?)?(?P<x>[,.] {_WRONG} (?:number |{KIND} )*(?P<n>\d+))(?=[.,;] (?P=k) (?:number )?(?P=n)(?!\d))", (("f", r"\g<n>"), ("x", ""))),
+    Plainer(("wait", " no", "sorry", "scratch", "hold on", "oops", "my bad", "correction"), rf"(?:^|(?<=[.!?] )){KIND} (?:number )?(?P<f>\d{{3}}), [^.?!]{{1,60}}?(?P<x>[,.] {_WRONG} (?:number |{KIND} )*(?P<n>\d{{3}}))(?=[.,;]|$)", (("f", r"\g<n>"), ("x", ""))),
+    # --- tape by its look and where it was bought
+    Plainer(("from the ", "from a ", "out of the "), r"(?P<x>(?:i |we )?(?:put|used|ran|stuck|slapped|threw|laid) (?:(?:some|a strip|a piece|a bit|a little|a few strips|a roll) (?:of )?)?)(?P<k>(?:the |that |some |this )*(?:silver|gray|grey|shiny|cheap|cloth|duct|plain|regular|generic)(?: \w+)? tape)(?P<y> (?:(?:i |we )?(?:got|bought|had|picked up) )?(?:from|out of|at) (?:the|a) (?:hardware store|big box store|truck|gas station|dollar store|store|home center|lumber yard|van|corner store))(?= (?:on|over|all over|across|around)(?![\w']))", (("x", "taped it with "), ("y", ",")), unless=r"(?:never|didn't|don't|won't|not) (?:put|use)"),
+)

@@ -1,0 +1,1 @@
+"""Spanish: the words that the reader knows."""

@@ -1,0 +1,75 @@
+"""More of Spanish said in a roundabout way: forgotten, come off, set right, counted. Rows like those of `es_plainer.py`. Not reviewed by a native speaker."""
+
+from __future__ import annotations
+
+from logbook.languages.es.plainer import COUNT, FRAC, KIND, MARK, PUT, STAPLES, STOP, TAPE
+from logbook.languages.plainer import Plainer
+
+_VANES = r"(?:aletas?|vanes?|guias?)"
+_THING = rf"(?:{_VANES}|{TAPE}|{STAPLES}|mastique|tabs)"
+_ART = r"(?:el |la |las |los |sus? |unas? |un )?"
+_AT = r"(?:cada |a cada |a |de a |en )"
+_FAR = rf"{COUNT}(?: y (?:medi[ao]|un cuarto))?"
+
+TOLD = (
+    # --- "olvidé meterle las vanes", "me olvidé de la cinta"
+    Plainer(("olvid",), rf"(?P<x>(?:me |nos )?olvid(?:e|amos)(?: de)? (?:(?:poner|meter|echar|dar|pasar|instalar|colocar)(?:le|les|sel[oa]s?)? )?)(?={_ART}{_THING}\b)", (("x", "olvide "),), unless=r"\bno (?:se )?(?:me |nos )?olvid"),
+    # --- came off with the heat; "el teip se bota"
+    Plainer((" con el ", " por el ", " con la ", " por la "), rf"se (?:le )?(?:levant|despeg|cay|solt|abri|pel|zaf)\w* {_ART}{TAPE}(?: (?:de|en|por) \w+(?: \w+)?)?(?P<x> (?:con|por) (?:el|la) (?:calor|frio|sol|aire|viento|humedad|lluvia)){STOP}", (("x", ""),)),
+    Plainer((" se ",), rf"(?:{TAPE}) (?:ya |ahi |me )?se (?P<x>bota|boto|zafa|zafo|pela|pelo|abrio|abre|descarapelo|desprende|desprendio){STOP}", (("x", "despega"),)),
+    Plainer(("abrio la cinta", "abrio el teip", "abrio el tape", "boto la cinta", "boto el teip", "boto el tape", "zafo la cinta", "zafo el teip", "zafo el tape", "pelo la cinta", "pelo el teip"), rf"se le (?P<x>abrio|boto|zafo|pelo) (?:la|el) {TAPE}\b", (("x", "despego"),)),
+    # --- it ran out on one side, and so it stayed
+    Plainer(("se me acabo", "se acabo", "se me termino", "se nos acabo"), rf"{TAPE}\b[^.;]*?(?:en|por|de) (?:la|el|un|una) (?:cara|lado|costado|orilla|costura|junta|parte)(?: de \w+)? (?P<x>se (?:me |nos |les? )?(?:acabo|termino))(?= *(?:$|[,;.]| y\b))", (("x", "no lleva cinta"),)),
+    # --- the same, less one thing
+    Plainer(("lo mismo menos", "igual menos", "lo mismo pero menos", "igual excepto", "lo mismo excepto", "igual salvo", "lo mismo salvo", "mismo, menos", "igual, menos"), rf"(?:lo mismo|igual)(?P<x>,? (?:pero )?(?:menos|excepto|salvo) )(?={_ART}{_THING}\b)", (("x", " pero sin "),)),
+    # --- "sin vanes. Ah, sí le puse"; "con vanes. Ah no, ese es el 75, el 74 no lleva"
+    Plainer((" si le ", " si se "), rf"(?:sin|no lleva|no trae|no tiene|no le puse) {_ART}(?P<t>{_THING})[,;.] (?P<x>(?:(?:ah|ay|no|perdon|espera|esperate|digo|mentira),? )*si (?:se )?(?:le|les|las?|los?)(?: l[oa]s?)? (?P<d>{PUT}))(?= *(?:$|[,;.]| perdon))", (("x", r"no, ya le \g<d> \g<t>"),)),
+    Plainer(("ese es el", "esa es la", "ese era el", "esa era la"), rf"(?P<x>(?P<k>{KIND}) (?P<n>{MARK}) (?:con|lleva|trae|tiene) {_ART}(?P<t>{_THING})[,;.] (?:(?:ah|ay|digo|perdon|bueno|miento),? )*(?:no,? )?es[ea] (?:es|era) (?:el|la) (?P<m>{MARK}),? (?:y )?(?:el|la) (?P=n) no(?: lleva| trae| tiene)?(?: nada| ningun[oa])?){STOP}", (("x", r"\g<k> \g<n> sin \g<t>, \g<k> \g<m> con \g<t>"),)),
+    # --- tape that comes off again by his own hand
+    Plainer(("la voy a", "lo voy a", "la vamos a", "lo vamos a"), rf"{TAPE}\b[^.;]*?,? (?:pero|y|asi que) (?P<x>l[oa] (?:voy|vamos) a (?:quitar|arrancar|volver a poner|despegar|rehacer|hacer de nuevo))\b", (("x", "la tengo que cambiar"),)),
+    Plainer(("casi tod",), rf"(?P<x>casi tod[oa] (?:la |el )?{TAPE} (?P<a>(?:tall|frot|planch|alis)ad[oa]))", (("x", r"\g<a> a medias"),)),
+    # --- bare where the others have it: "con aletas, el 42 va pelón"
+    Plainer(("pelon", "pelad", "encuerad"), rf"(?:con|llevan?|traen?|tienen?) (?P<t>{_THING})[^.;]*?(?:el|la) (?:{KIND} )?{MARK} (?P<x>(?:va|quedo|esta|se fue|anda|salio) (?:pelon|pelona|pelado|pelada|encuerad[oa])){STOP}", (("x", r"no lleva \g<t>"),)),
+    Plainer(("pelon", "pelad"), r"(?P<x>no (?:va|quedo|esta) (?:pelon|pelona|pelado|pelada)[,;.]? )(?=(?:si |ya )?(?:trae|lleva|tiene)\b)", (("x", ""),)),
+    # --- "el 65 es el que no"
+    Plainer(("que no",), rf"(?P<v>lleva|tiene|trae) (?P<t>{_THING}),? (?:y |pero )?(?:el|la) (?:{KIND} )?{MARK} (?P<x>es (?:el|la) que no){STOP}", (("x", r"no \g<v> \g<t>"),)),
+    Plainer((" si lleva", " si trae", " si tiene"), rf"(?:el|la) (?:{KIND} )?{MARK} (?P<x>si )(?=(?:lleva|trae|tiene) {_ART}{_THING}\b[^.;]*?(?:el|la) (?:{KIND} )?{MARK} (?:es (?:el|la) que )?no)", (("x", ""),)),
+    # --- "no está encintado, digo no está tallado"
+    Plainer((" digo", "perdon", "miento", "mas bien"), r"(?P<x>no (?:esta|quedo|va) \w+ad[oa],? (?:digo|perdon|miento|mas bien),? (?:que )?)(?=no (?:esta|quedo|va) \w+ad[oa])", (("x", ""),)),
+    # --- how far apart, the one and not the other: "no es a dos es a tres la grapa"
+    Plainer((" es a ", " son a ", " van a ", " va a "), rf"(?P<x>no (?:es|son|va|van|eran|era) {_AT}{_FAR},? (?:sino |si no |pero |mas bien )?(?:es |son |va |van |era |eran )?{_AT}(?P<n>{_FAR}),? (?:la|las) {STAPLES}){STOP}", (("x", r"grapas cada \g<n>"),)),
+    Plainer((" es a ", " son a ", " van a ", " va a "), rf"(?P<x>(?:es|son|va|van) {_AT}(?P<n>{_FAR}) (?:la|las) {STAPLES}[,;.]? no {_AT}{_FAR}){STOP}", (("x", r"grapas cada \g<n>"),)),
+    Plainer(("hay partes", "hay lugares", "hay pedazos", "hay tramos", "hay lados", "en partes", "en lugares"), rf"{STAPLES}[^.;]*?(?P<x>,? (?:y |pero )?(?:hay|en) (?:partes|lugares|pedazos|tramos|lados)(?: (?:donde|que|en que|con|estan|quedaron|van|andan|hasta))* {_AT})(?={_FAR})", (("x", " cada "),)),
+    # --- tape of which is told what it is not
+    Plainer(("no use", "no puse", "no le puse", "no usamos"), rf"(?P<x>no (?:le |les )?(?:use|usamos|puse|pusimos) {_ART}(?:{TAPE} )?(?:buen[oa]|del 181|181\w*|de 181\w*|correct[oa]|especial|que (?:va|es|pide\w*))[,;.]? (?:sino |pero |mas bien )?)(?=(?:le )?(?:use|usamos|puse|pusimos|fue) )", (("x", ""),)),
+    Plainer(("del que usan", "de la que usan"), rf"{TAPE} (?:\w+ ){{0,4}}?(?P<x>(?:es |era |fue )?(?:del|de la) que usan (?:los )?(?:plomeros|electricos|electricistas|pintores|empacadores)){STOP}", (("x", "es de tela"),)),
+    Plainer(("en lo que", "mientras"), rf"(?P<x>(?:en lo que|mientras(?: que)?) (?:me |nos )?(?:llegan?|traen|vienen?|hay|consigo|mandan|surten) [^.,;]*){STOP}", (("x", ""),)),
+    # --- an open joint
+    Plainer(("abierta una", "abierta la", "abiertas las"), r"(?P<x>(?:(?:se |me |le )?(?:quedo|quedaron|esta|sigue|deje) )?abiertas? (?:una|la|las) (?P<w>junta|esquina|union|costura|orilla)s?)(?=[ ,;.]|$)", (("x", r"tiene gap en la \g<w>"),), unless=r"\bno (?:quedo|esta|va|sigue|deje) abiert"),
+    # --- over dirt
+    Plainer(("encima de", "sobre "), r"(?:encint|tall|teip|tape)\w*(?P<x>[,;.]? pero (?:asi )?(?:por )?(?:encima de|sobre) (?:pur[oa] |la |el |tod[oa] (?:el |la )?)?(?:polvo|tierra|mugre|grasa|polvadera)|[,;.]? pero (?:por )?encima del polvo)(?=[ ,;.]|$)", (("x", ", puse la cinta encima del polvo"),)),
+    # --- vanes counted
+    Plainer((" lleva", " son", " van", " pide", " necesita"), rf"(?P<x>una(?: sola)?|nomas una|solo una) {_VANES}(?P<y>(?:,| y| pero)+) (?=(?:lleva|son|van|necesita|pide) (?:dos|tres|cuatro|cinco|seis|[2-9])\b)", (("x", "1"), ("y", ","))),
+    Plainer((" y lleva", " y son", " y van"), rf"(?:un[ao]|dos|tres|[1-4]) {_VANES}(?P<x> y) (?=(?:lleva|son|van|necesita|pide) (?:dos|tres|cuatro|cinco|seis|[2-9])\b)", (("x", ","),)),
+    Plainer((" son ", " eran "), rf"(?:dos|tres|cuatro|cinco|una|1|[2-5]) {_VANES}(?P<x>(?:,| y| pero)+ (?:son|eran)) (?=(?:dos|tres|cuatro|cinco|seis|siete|[2-9]){STOP})", (("x", ", lleva"),)),
+    Plainer((" de ",), rf"(?:nomas|solo|apenas|nada mas) (?:(?:le|me|se|yo) )*(?:cupieron|entraron|quedaron|puse|meti|pude|van|trae|lleva|tiene|hay) (?:dos|tres|cuatro|cinco|[2-5]) {_VANES}(?P<x> de(?: las)?) (?=(?:tres|cuatro|cinco|seis|siete|[3-9]){STOP})", (("x", ", lleva"),)),
+    # --- tape that was only held on, or does not reach
+    Plainer(("nomas", "solo ", "apenas", "nada mas"), rf"(?P<x>{_ART}{TAPE},? (?:(?:la|lo) )?(?:nomas|solo|apenas|nada mas) (?:la |lo )?(?:presente|presentamos|sobrepuse|puntee|punteamos|deje (?:sobre)?puest[oa]|esta (?:sobrepuesta|presentada|punteada))){STOP}", (("x", "sin cinta"),)),
+    Plainer(("pedazos de", "pedacitos de", "cachos de", "puntos de", "puntitos de", "cachitos de"), rf"(?P<x>(?:(?:agarrad|sostenid|detenid|amarrad|presentad|puntead)[oa] (?:nomas |solo )?con|nomas|solo|nada mas|puros) (?:unos |puros |dos |tres )?(?:pedazos|pedacitos|cachos|cachitos|puntos|puntitos) de {TAPE}(?: nomas| nada mas)?){STOP}", (("x", "sin encintar"),), unless=r"atraves|cruz|\btabs?\b|\bflap|\bceja|solapa"),
+    Plainer(("no junta", "no llega", "no alcanza", "no cierra", "no da ", "no alcanzo", "no llego", "no tapa", "no cubre"), rf"(?P<x>no (?P<v>junta|llega|alcanza|alcanzo|llego|cierra|da|tapa|cubre) (?P<t>(?:la |el ){TAPE}))(?= (?:en|hasta|a|la|el|por|de)\b| *(?:$|[,;.]))", (("x", r"\g<t> no llega"),)),
+    # --- "le pegó el lift y se abolló": it was hit; nothing is going to be stuck on
+    Plainer(("le pego ",), r"(?P<x>le pego) (?=(?:el|la|un|una|los) (?:lift|escalera|andamio|carro|troca|tubo|viga|forklift|montacargas|puerta|scissor|electrico|plomero|patin|diablito|caja|fierro|polin|desarmador|taladro|pistola)\b)", (("x", "lo golpeo"),)),
+    # --- laid out from; the low step; what it hangs on; how cold the board was
+    Plainer(("macho", "hembra", " male", "female"), r"(?P<x>(?:hech|marcad|sacad|empezad|medid|cortad)[oa]) (?=(?:desde|del|a partir de|por) (?:(?:el|la|lado|punta|extremo|del|de) )*(?:macho|hembra|male|female)\b)", (("x", "trazado"),)),
+    Plainer(("lo bajo",), r"(?:shiplap|ranura|rebaje|traslape)[^.;]{0,24} (?P<x>con lo bajo|lo bajo)(?= (?:hacia|para|pa|por|mirando|viendo)\b)", (("x", "con el escalon bajo"),)),
+    Plainer(("strut",), r"(?P<x>(?:el |los |puse |con )?(?:uni)?struts?) (?=(?:a )?cada )", (("x", "colgantes"),)),
+    Plainer((" a ",), r"(?:foil|board|tablero|superficie|facing|panel) (?:(?:estaba|andaba|esta|como|apenas|ya|frio|helado) )*a (?:(?:[1-9]\d)|(?:veinte|treinta|cuarenta|cincuenta|sesenta|setenta)(?: y \w+)?)(?P<y>)(?= *(?:$|[,;.]))", (("y", " grados"),)),
+    # --- "si había vanes, se las metí"
+    Plainer(("si habia", "si hubo", "si llego", "si trajeron", "si llegaron"), rf"(?P<x>si (?:habia|hubo|llego|llegaron|trajeron|tenia) {_ART}(?P<t>{_THING}),? (?:y )?(?:si )?(?:ya )?se (?:la|lo|las|los) (?P<d>{PUT})){STOP}", (("x", r"le \g<d> \g<t>"),)),
+    # --- what sticks out at the cut
+    Plainer(("rebajad", "recortad", "cortad", "quitad", "rebaj", "recort"), r"(?P<x>(?:le |me )?(?:sobra|sobro|sale|salio|quedo|tiene|trae|hay) (?:la )?(?:fibra|lana|aislante)[^.;]{0,24}?(?:,| y| pero)+ (?:todavia |aun |y )?no (?:la|lo|se) (?:he |ha )?(?:rebajado|recortado|cortado|quitado|rebaje|recorte|corte|quite))(?=[ ,;.]|$)", (("x", "no he recortado la fibra"),)),
+    # --- mended with nothing but tape
+    Plainer((" pur",), rf"(?:raja|rasg|rotur|hoyo|corta|piquete|raspon|rayon)\w*[^.;]*?(?:le |la |lo )(?:{PUT}|tape|parche|cubri)(?: con)?(?P<x> pur[oa]) {TAPE}\b", (("x", ""),)),
+    # --- told to the staple gun's box: "le puse de las de un cuarto"
+    Plainer(("de las de", "de las cortas", "de las chicas"), rf"{STAPLES}(?P<x>,? (?:pero |fueron |son |eran |puse |use )?de las (?:cortas|chicas|chiquitas|que habia),? (?:de |las de )?)(?={FRAC}\b)", (("x", " de "),)),
+)

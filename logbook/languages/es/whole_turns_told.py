@@ -1,0 +1,61 @@
+"""Spanish turns of a story: stuff that ran out halfway, work set right afterwards, hot air in a piece. Without accents. Not reviewed by a native speaker."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from logbook.languages.es.whole_turns_sides import NO_MORE
+from logbook.languages.turns_of_words import Turn
+
+_TAPE = r"(?:cinta|tape|teip|rollo|foil)"
+_STAPLES = r"(?:grapas|staples)"
+_RAN_OUT = r"se (?:me |nos |les? )?(?:acab|termin)(?:o|aron) (?:ya )?(?:la |el |las |los )?"
+_HALFWAY = r"(?:a (?:la )?(?:mitad|media|medio|medias)|en medio|por la mitad)\b"
+_WENT_ON = r"\b(?:fui|fuimos|traje|trajeron|consegui|conseguimos|otro rollo|otra caja|mas cinta|mas grapas|segui|seguimos|complet\w+|termine|terminamos|acabe|acabamos)\b"
+_THE_REST = r"(?:la otra (?:mitad|parte|punta)|el otro (?:pedazo|tramo|extremo|lado)|lo demas|el resto|de ahi (?:para|en) adelante)"
+_BARE = r"(?:sin nada|pelad[oa]|pelon\w*|a pelo|en blanco|sin (?:cinta|grapas?|tape|teip))"
+_OFF = r"(?:quit|arranqu|despegu|jal|pel|saqu|retir)(?:e|amos)"
+_ON = r"(?:puse|pusimos|pegue|pegamos|eche|echamos|meti|metimos|di|lleva|va|volvi a poner|volvi a pegar)"
+_AIR = r"(?:aire|calefaccion|horno|calor|quemador|caldera|boiler|furnace)"
+_GIVES = r"(?:sale|entra|llega|va|anda|corre|pasa|avienta|sopla|tira|echa|manda|viene|da|mide|marca|esta|mete|jala)"
+_DEGREES = r"(?P<m>(?:\d{2,3}|(?:ciento?|doscientos|trescientos|cuatrocientos)(?: (?:diez|veinte|treinta|cuarenta|cincuenta|sesenta|setenta|ochenta|noventa)(?: y \w+)?)?) grados)"
+
+_HEATED = r"(?:(?:le|la|lo|les) )+(?:di|dimos|pase|pasamos|meti|metimos|eche|echamos) (?:con )?(?:la |el |un poco de |tantito )?(?:pistola de(?:l)? calor|pistola de aire caliente|heat gun|secadora(?: de pelo)?|calor(?:cito)?)"
+_NOT_SO = r"\b(?:no|ni|nunca|si|sin|tampoco|hay que|tengo que)\b"
+
+TOLD_SO: tuple[Turn, ...] = (
+    # "se acabaron las grapas a medio camino", "a media recta se me terminó el rollo"
+    *(
+        Turn(r"\bse (?:me |nos |les? )?(?:acab|termin)", rf"\b{_RAN_OUT}{stuff}(?: \w+)? {_HALFWAY}|{_HALFWAY}(?: \w+){{0,4}} {_RAN_OUT}{stuff}\b", ((fact, False),), unless=_WENT_ON)
+        for fact, stuff in (("taped", _TAPE), ("stapled", _STAPLES))
+    ),
+    # "encinté tres costuras y para la cuarta no me alcanzó el rollo"
+    *(
+        Turn(r"\bno (?:me |nos |le |se )*(?:alcanz|hubo|habia|hay|dio|qued|lleg|ajust)", rf"\b{act}\w* (?:un[oa]|dos|tres) (?:costuras?|juntas?|orillas?)[^.;]{{0,30}}?(?:,|;| y| pero)+ {NO_MORE}", ((fact, False),), unless=_WENT_ON)
+        for fact, act in (("taped", r"(?:encint|tape|teip)"), ("stapled", r"(?:en)?grap"))
+    ),
+    # "la otra mitad va sin nada", of what the sentence tells
+    *(
+        Turn(rf"\b{_THE_REST}\b", rf"\b{_THE_REST} (?:va|van|quedo|queda|esta|sigue|se quedo|lo deje|la deje)(?: \w+)? {_BARE}(?= *(?:$|[,;.]))", ((fact, False),), beside=rf"\b{stuff}\b", unless=other)
+        for fact, stuff, other in (("taped", r"(?:cinta|tape|teip|rollo|encint\w+)", r"\bgrap\w+|engrap\w+"), ("stapled", r"(?:grapas?|staples?|(?:en)?grap\w+)", r"\bcinta|encint"))
+    ),
+    # "quité la cinta de tela y le puse de la listada": the old one came off, and another is on
+    Turn(rf"\b{_OFF}\b", rf"\b(?P<a>{_OFF} (?:toda )?(?:la |el )?(?:cinta|tape|teip)(?: (?:de \w+|gris|vieja|mala|corriente|que \w+))?)[^.;]*?(?P<w>(?:,| y|;)+ (?:luego |despues |ya |ahora )*(?:le |la |se la )?{_ON} (?:cinta |tape |teip |una |otra |la )*(?:nueva|buena|otra|de aluminio|de foil|de la (?:listada|buena|de aluminio|de foil|otra|ul)|listada|foil|ul|181\S*))", (("taped", True),), unless=r"\bno (?:le|la|se)\b"),
+    # "le di con la pistola de calor primero y luego la cinta"
+    Turn(r"\b(?:calor|heat gun|secadora)\b", rf"\b{_HEATED}(?: primero| antes| bien)*(?:,| y)+ (?:luego|despues|ya|ya luego|enseguida)(?: (?:ya|le puse|puse|se|va|fue|eche|le eche))* (?:la |el )?(?:cinta|tape|teip)(?= *(?:$|[,;.]))", (("preheated", True), ("taped", True)), unless=_NOT_SO),
+    Turn(r"\b(?:calor|heat gun|secadora)\b", rf"\b{_HEATED}(?: bien| tantito| a todo)* (?:primero|antes)(?: (?:de|que) (?:la |el |poner(?:le)? (?:la |el )?|pegar(?:le)? (?:la |el )?)?(?:cinta|tape|teip|encintar\w*))?(?= *(?:$|[,;.]| y))", (("preheated", True),), unless=_NOT_SO),
+    # "pegado con el 17, con las grapas para afuera"
+    *(
+        Turn(r"\bcon (?:las |los )?(?:grapas?|staples?)\b", rf"\bcon (?:las |los )?(?:grapas?|staples?) (?:todas |bien |dobladas )*(?:para|hacia|pa'?) ?a?{way}(?= *(?:$|[,;.]| y| cada))", (("staple_clinch", value), ("stapled", True)), unless=_NOT_SO)
+        for way, value in (("dentro", "inward"), ("fuera", "outward"))
+    ),
+    # "el aire sale a trescientos grados", "la calefacción avienta ciento cuarenta grados"
+    Turn(rf"\b{_AIR}\b", rf"\b{_AIR}\b(?: (?!no\b|ni\b|afuera\b)[\w-]+){{0,8}}? {_GIVES} (?:como |casi |hasta |unos |a |en |al menos )*{_DEGREES}", (("air_temperature", "m"),), unless=r"\b(?:no|ni|aguanta|limite|maximo|permitido|cinta|plancha|pistola|atico)\b"),
+)
+
+# screws that hold by their heads alone
+NO_WASHER = (
+    r"(?:sin|no (?:hay|habia|hubo|lleva|llevan|tiene|tienen|trae|traen|(?:le|les) (?:puse|pusimos|meti)|traia|tenia)(?: ni)?|ni) (?:una? |una sola |ninguna |nada de |las |sus )*(?:rondanas?|arandelas?|roldanas?)\b",
+    r"(?:se (?:me |nos |les? )?(?:acabaron|terminaron)|(?:le |les )?faltan|(?:le )?faltaron|me quede sin) (?:todas )?(?:las )?(?:rondanas|arandelas|roldanas)\b",
+)
+NO_WASHER_SIZE = Fraction(0)

@@ -1,0 +1,68 @@
+"""A part set apart from what was told of the whole piece: "taped, all but the last foot", "The right? Nope.", "all four sides. Well, three."."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.languages.language import Language
+from logbook.reading.clauses.claims import Claim, claim
+from logbook.reading.clauses.denials import DENIED
+from logbook.reading.clauses.grammar import Row
+from logbook.reading.words.likely import Likely
+from logbook.reading.words.tokens import plain
+
+_OF_ANOTHER = ("EVERY", "APART", "TIGHT", "LEN", "SIZE", "EXCEPT")  # what stands apart is apart from these
+_ACTS = ("stapled", "taped", "rubbed_down", "surface_clean")
+
+
+def all_but(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
+    """The claims, with those of the part."""
+    if not language.all_but.numbers or not any(one.value is True and one.name in _ACTS for one in claims):
+        return claims
+    said = plain(row.text)
+    for member in ("apart", "side"):
+        for match in _pattern(language.code, member).finditer(said):
+            claims = _without_it(row, claims, match, member == "side", said, language)
+    for match in _pattern(language.code, "fewer").finditer(said):
+        first, last = _items(row, match)
+        here = row.sentence_start(first)
+        number = language.all_but.numbers[match["n"]]
+        claims = [replace(one, value=number, corrects=True, last=last, end=row.items[last - 1].end) if one.name in ("sides_taped", "sides_stapled") and here <= one.first < last else one for one in claims]
+    return claims
+
+
+def _without_it(row: Row, claims: list[Claim], match: re.Match[str], behind: bool, said: str, language: Language) -> list[Claim]:
+    first, last = _items(row, match)
+    begin, end = row.sentence_start(first), row.sentence_end(first)
+    if behind and begin == first or behind and begin > 0:
+        begin = row.sentence_start(max(0, begin - 2))  # told in the sentence before
+    ahead = next((at for at in range(first - 1, begin - 1, -1) if row.items[at].concept in DENIED or not behind and row.items[at].concept in _OF_ANOTHER), None)
+    behind_it = any(row.items[at].concept in DENIED for at in range(last, next((at for at in range(last, end) if row.items[at].concept in ("COMMA", "BUT")), end)))
+    if ahead is None or behind_it or row.items[ahead].concept not in DENIED:
+        return claims
+    name = DENIED[row.items[ahead].concept][0]
+    act = next((one for one in reversed(claims) if one.value is True and one.name == name and name in _ACTS and begin <= one.first < first and one.for_mark is None), None)
+    if act is None or _cured(said[match.end() :], act.name, language):
+        return claims
+    if any(one.value is False and one.name == act.name and begin <= one.first < max(end, last) for one in claims) or any(one.name in ("sides_taped", "sides_stapled") and begin <= one.first < last and one.name.endswith(act.name) and one.value < 4 for one in claims):
+        return claims
+    return [*claims, claim(row, act.name, False, first, last, hedged=act.hedged, part="side", corrects=True)]
+
+
+def _cured(said: str, name: str, language: Language) -> bool:
+    """Whether it was done there after all; "the right? Nope. Stapled it." tells of another act."""
+    match = _pattern(language.code, "cured").match(said)
+    return match is not None and not any(told is not None and act != name for act, told in match.groupdict().items())
+
+
+def _items(row: Row, match: re.Match[str]) -> tuple[int, int]:
+    inside = [at for at, item in enumerate(row.items) if item.start < match.end() and match.start() < item.end]
+    return inside[0], inside[-1] + 1
+
+
+@cache
+def _pattern(code: str, member: str) -> Likely:
+    return Likely(getattr(LANGUAGES[code].all_but, member))

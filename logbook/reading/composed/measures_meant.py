@@ -1,0 +1,62 @@
+"""Words for a measure, a number or a thing that only their neighbours explain: "board de pulgada" is an inch, "used the good half" is none."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from fractions import Fraction
+
+from logbook.reading.composed.acts_meant import ACTS, TO_DO
+from logbook.reading.words.items import concept_at
+from logbook.reading.words.measures import Measure
+
+_SHIFTED = ("corrido", "corrida", "recorrido", "recorrida")
+SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
+CONCEPTS = ("LONG", "WORD", "FRAC", "COUNTED", "LETTER", "COMMA", "EVERY", "PARTLY", "NUM", "ROOM", "DET")
+
+
+def meant(done: list, items, place: int, ahead: str, past_article: str, said: str, text: str) -> None:
+    """Puts into `done` what the word at this place means."""
+    item = items[place]
+    if item.concept == "LONG" and said == "en total" and concept_at(items, place - 1) == "NUM" and concept_at(items, place - 2) in ("HAVE", "BE", "FILLER", "WORD"):
+        done[place] = replace(item, concept="COUNTED", value=None)  # "puse ocho en total"
+    elif item.concept == "WORD" and said == "pulgada" and concept_at(items, place - 1) == "OF" and any(concept_at(items, place - k) == "BOARD" for k in (2, 3, 4)):
+        done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"
+    elif item.concept == "FRAC" and said == "half" and concept_at(items, place - 1) in ("WORD", "FILLER", "SIDE", "OTHER_SIDE") and concept_at(items, place - 2) == "DET" and ahead not in ("LEN", "NUM", "FRAC", "OF", "STAPLES", "BOARD", "LEG"):
+        done[place] = replace(item, concept="WORD", value="half")  # "used the good half"
+    elif item.concept == "WORD" and said == "open" and concept_at(items, place - 1) == "BE" and (ahead in ("LEN", "FRAC") or ahead == "HEDGE" and concept_at(items, place + 2) in ("LEN", "FRAC")):
+        done[place] = replace(item, concept="PARTED", value=None)  # "the joint between 7 and 8 is open a quarter inch"
+    elif item.concept == "COUNTED" and said == "caja" and _a_box(done, items, place):
+        done[place] = replace(item, concept="K_PLENUM", value="plenum")
+    elif item.concept == "LETTER" and said in SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and concept_at(items, place + 2) in ("NUM", "LEN"):
+        done[place] = replace(item, concept="SIDE", value=(SIDE_LETTERS[said],))  # "L in 4 back 24"
+    elif item.concept == "LETTER" and said == "n" and ahead in ACTS and concept_at(items, place - 1) not in ("NUMBER", "RUN", "FITTING"):
+        done[place] = replace(item, concept="AND", value=None)  # "stapled n taped"
+    elif item.concept == "COMMA" and said in ("-", "–", "->") and text[item.start - 1 : item.start] == text[item.end : item.end + 1] == " " and concept_at(items, place - 2) == concept_at(items, place + 2) == "BY":
+        done[place] = replace(item, concept="TO", value=None)  # "14x10 - 10x10"
+    elif item.concept == "EVERY" and said == "c/" and ahead not in ("NUM", "LEN", "FRAC"):
+        done[place] = replace(item, concept="WITH", value=None)  # "c/tape"
+    elif item.concept in ("PARTLY", "FRAC") and ahead in TO_DO:
+        done[place] = replace(item, concept="PENDING")  # "a medio encintar"
+    elif item.concept == "NUM" and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) in ("TAPE", "MARK181") and 2 <= item.value.value <= 4 and ahead in ("COMMA", "STOP", "AND", "") and any(one.concept == "SHIFT" for one in items[:6]):
+        done[place] = replace(item, concept="LEN")  # "hoy con board de pulgada, cinta de tres"
+    elif said == "cuarto" and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) in ("STAPLES", "LEG"):
+        done[place] = replace(item, concept="FRAC", value=Measure("FRAC", Fraction(1, 4), None, 0, False, Fraction(1, 4)))  # "grapas de cuarto"
+    elif item.concept == "WORD" and said in _SHIFTED and any(one.concept == "K_OFFSET" for one in items[:place]):
+        done[place] = replace(item, concept="OFFSETS", value=None)  # "offset tres, corrido de seis en treinta y seis"
+    elif item.concept == "DET" and said == "una" and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) == "BOARD" and ahead in ("COMMA", "STOP", "AND", ""):
+        done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "tablero de una"
+    elif item.concept == "WORD" and said == "pulgada" and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) in ("BOARD", "WASHERS", "MARK181", "TAPE"):
+        done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"
+    elif item.concept == "NUM" and said == "one" and concept_at(items, place - 1) == "THROAT" and concept_at(items, place - 2) == "DET":
+        done[place] = replace(item, concept="WORD", value="one")  # "used a radius one": an elbow
+
+
+def _a_box(done, items, place: int) -> bool:
+    """ "Caja 8, 20x20", "la caja once de veinte por catorce": a plenum by its number, where "dos cajas", "caja de grapas" are none."""
+    numbered = place + 2 if concept_at(items, place + 1) in ("NUMBER", "COMMA") else place + 1
+    if concept_at(items, numbered) not in ("NUM", "MARKED") or concept_at(done, place - 1) in ("NUM", "LEN", "COUNT"):
+        return False
+    behind = [concept_at(items, numbered + k) for k in (1, 2)]
+    if concept_at(items, place + 1) == "COMMA":
+        return concept_at(items, numbered) == "MARKED"
+    return behind[0] in ("", "COMMA", "STOP", "SIZE", "BE", "ON", "RUN", "NOT", "NO", "HAVE", "STAPLED", "TAPED", "HUNG", "GAP", "PENDING", "NOT_DONE") or behind[0] == "OF" and behind[1] in ("SIZE", "NUM") or behind[1:] == ["BY"]

@@ -1,0 +1,91 @@
+"""The note as it is read: what is said twice is said once, words stand in the one spelling that the patterns know, and who works with the speaker is "we".
+
+What is read of the words so set right keeps the places and the words of the note.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from logbook.reading.meant import asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, named_ahead, plainly, pointed, together
+from logbook.reading.meant.longhand import as_written, cuts, with_apostrophes
+from logbook.reading.words.phrases import phrases_said
+from logbook.reading.words.spelled import Cut, written_out
+from logbook.reading.words.tokens import Token, tokens
+from logbook.said import Reading
+
+Reads = Callable[[str, tuple[Token, ...]], Reading]
+
+
+def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
+    """The note past what is said twice and what is uttered between its words, in the spelling that is known."""
+    same = with_apostrophes(text)
+    if same != text:
+        return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
+    return _clause_by_clause(text, found, code, lambda text, found: _of_pieces(text, found, code, lambda text, found: _past_slips(text, found, code, job, read)))
+
+
+def _clause_by_clause(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+    made = clause_stops.cuts(text, found, code)
+    return _set_right(text, made, read) if made else read(text, found)
+
+
+def _of_pieces(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+    """With the word for a piece before a number that alone names one; several numbers are left as they are said, where each is found to name a piece so."""
+    made = bare_names.names(found, code)
+    if not made.cuts:
+        return read(text, found)
+    told = read(text, found) if made.several else None
+    if told is not None and bare_names.all_named(told, made.marks):
+        return told
+    written = _set_right(text, made.cuts, read)
+    return written if bare_names.all_named(written, made.marks) else told or read(text, found)
+
+
+def _past_slips(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
+    in_order = lambda said, found: _smoothed(said, found, code, (fluent.once, fluent.smoothed, fluent.once, asked_aloud.questions, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))  # noqa: E731
+    return named_ahead.with_names_ahead(text, in_order(text, found), code, lambda ahead: in_order(ahead, tokens(ahead)))
+
+
+def _smoothed(text: str, found: tuple[Token, ...], code: str, ways, read: Reads) -> Reading:
+    for at, smooth in enumerate(ways, 1):
+        if smooth in ways[: at - 1]:
+            continue  # on these words it found nothing before
+        made = smooth(text, found, code)
+        if made:
+            return _set_right(text, made, lambda text, found: _smoothed(text, found, code, ways[at:], read), slips=smooth is plainly.cuts)
+    return read(text, found)
+
+
+def _spelled(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
+    """Words in the known spelling, but not those of a phrase that the crew made its own."""
+    own = phrases_said(found, job, code)
+    made = tuple(cut for cut in cuts(text, found, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
+    if made:
+        in_the_known = lambda text, found: _named(text, found, code, job, read)  # noqa: E731
+        return _set_right(text, made, lambda text, found: _smoothed(text, found, code, (plainly.cuts,), in_the_known), slips=True)
+    return _named(text, found, code, job, read)
+
+
+def _named(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
+    made = together.cuts(text, code)
+    return _set_right(text, made, lambda text, found: _speaking(text, found, code, job, read)) if made else _speaking(text, found, code, job, read)
+
+
+def _speaking(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
+    """A phrase that the crew made its own stays: "closed our way"."""
+    own = phrases_said(found, job, code)
+    made = tuple(cut for cut in together.as_one(text, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
+    return _set_right(text, made, lambda text, found: _pointing(text, found, code, read)) if made else _pointing(text, found, code, read)
+
+
+def _pointing(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+    told = read(text, found)
+    made = pointed.cuts(text, told, code) if told.fittings else ()
+    return _set_right(text, made, read) if made else told
+
+
+def _set_right(text: str, made: tuple[Cut, ...], read: Reads, slips: bool = False) -> Reading:
+    written = written_out(text, made)
+    return replace(as_written(read(written, tokens(written)), text, made, slips), text=text)

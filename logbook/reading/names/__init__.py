@@ -1,0 +1,1 @@
+"""Where a note names its pieces, and which words name none."""

@@ -1,0 +1,59 @@
+"""Hangers and collars that are told of by themselves, with the piece they are of behind them: "hangers nine feet apart under straight 85", "the spin-in's tabs aren't folded on branch 62"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.reading.clauses.grammar import Row
+from logbook.reading.clauses.mention import Mention
+
+_SPACED = frozenset("LONG LEN NUM FRAC EVERY APART ON IN OF BE DET HAVE FILLER HEDGE THINK WORD UNDER ALL AROUND IT EACH ONLY K_HANGER ALONG OVER THROUGH I HUNG".split())
+_LEADS = ("ON", "OF", "IN", "FROM")
+_SET_BY = ("into", "onto", "inside")
+_LED_BY = ("under", "beneath", "underneath", "below", "along", "holding", "carrying", "supporting")
+
+
+def of_the_piece(row: Row, named: list[Mention]) -> list[Mention]:
+    """The mentions, where hangers that stand before their piece make none of their own, and a collar has the mark of the piece that it sits in."""
+    done: list[Mention] = []
+    skip = False
+    for one, other in zip(named, [*named[1:], None]):
+        if skip:
+            skip = False
+            continue
+        follows = other is not None and other.mark is not None and not other.batch and other.kind not in ("hanger", "collar") and one.mark is None and not one.batch and one.kind_at is not None
+        if follows and one.kind == "hanger" and other.kind is not None and _leads(row, one, other):
+            continue
+        if follows and one.kind == "collar" and other.kind is not None and (_tabs_on(row, one, other) or _set_into(row, one, other)):
+            done.append(replace(one, mark=other.mark, mark_at=other.mark_at))
+            skip = True
+            continue
+        done.append(one)
+    return done
+
+
+def _leads(row: Row, one: Mention, other: Mention) -> bool:
+    between = range(one.last, other.first)
+    colon = other.first > one.last and row.words(other.first - 1, other.first) == ":" and row.sentence_end(other.last) == other.last
+    between = range(one.last, other.first - 1) if colon else between
+    concepts = {row.items[at].concept for at in between}
+    if not concepts <= _SPACED or concepts.isdisjoint(("LEN", "FRAC", "NUM", "EVERY")):
+        return False
+    return colon or any(row.items[at].concept in _LEADS and not _measures(row, at + 1) or row.words(at, at + 1).lower() in _LED_BY for at in range(max(one.last, other.first - 3), other.first + 1))
+
+
+def _measures(row: Row, at: int) -> bool:
+    """ "at seven feet": how far apart they are, and of no piece."""
+    return at < len(row.items) and row.items[at].concept in ("LEN", "FRAC")
+
+
+def _tabs_on(row: Row, one: Mention, other: Mention) -> bool:
+    between = [row.items[at].concept for at in range(one.last, other.first)]
+    led = between[-1:] + [row.items[other.first].concept]
+    return "TABS" in between and not {"COMMA", "STOP", "QUERY", "BUT"} & set(between) and not set(_LEADS).isdisjoint(led)
+
+
+def _set_into(row: Row, one: Mention, other: Mention) -> bool:
+    """ "Screwed the metal collar into straight 30" """
+    between = [at for at in range(one.last, other.first) if row.items[at].concept != "DET"]
+    return len(between) == 1 and row.words(between[0], between[0] + 1).lower() in _SET_BY

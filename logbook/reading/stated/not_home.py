@@ -1,0 +1,35 @@
+"""A piece that does not go home in the next one: "offset 59 doesn't seat all the way" is said of the joint, and of no panel in its groove."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.reading.clauses.claims import Claim, Found, Frame, Open
+from logbook.reading.clauses.grammar import Row
+from logbook.reading.words.phrasing import words_of
+
+_OF_A_PANEL = frozenset(("PANEL", "GROOVE", "SHIPLAP", "BUTT", "CUT_TO", "CUT_LENGTH", "TRIMMED", "FACING"))
+
+
+def _open(found: Found):
+    if found.row.words(found.at("o"), found.at("o") + 1).lower() in words_of("told.wanted.home"):
+        first, last = found.match.span("w")
+        yield found.claim("(open)", None, group="w", opens=(Open("piece", None, found.row.items[first].start, found.row.items[last - 1].end),))
+
+
+FRAMES = (Frame("(?P<w>NOT (?:MOVE|WORD|BE|HAVE){0,2} (?:ALL DET WORD)? (?P<o>WORD)) (?=IN|ON|SEP|$|AND|TO)", _open),)
+
+
+def of_the_joint(row: Row, claims: list[Claim]) -> list[Claim]:
+    """The claims, where a piece that is said not to seat is open at its joint."""
+    if not any(one.name == "panel_seated" for one in claims) or any(item.concept in _OF_A_PANEL for item in row.items):
+        return claims
+    return [_as_open(row, one) if one.name == "panel_seated" and one.value is False and _names(row, one.first - 1) else one for one in claims]
+
+
+def _names(row: Row, at: int) -> bool:
+    return at >= 0 and (row.items[at].concept in ("NUM", "MARKED") or row.items[at].concept.startswith("K_"))
+
+
+def _as_open(row: Row, one: Claim) -> Claim:
+    return replace(one, name="(open)", value=None, opens=(Open("piece", None, row.items[one.first].start, row.items[one.last - 1].end),), corrects=False)

@@ -1,0 +1,107 @@
+"""Which of many patterns can find something in a text, known by the words that stand in it: a note is looked through once for all of them."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+from functools import lru_cache
+
+from logbook.reading.words.needs import BEGINS, IN_MOST, SHORTEST, of_word
+
+_LONG = 5
+_THREE = re.compile("." * SHORTEST, re.DOTALL).findall
+_AT_WORD = re.compile(r"(?<![^\W\d_])(?=(\w..))", re.DOTALL).finditer
+_AT_WORDS = re.compile(r"(?<![^\W\d_])(?=(\w.{4}))", re.DOTALL).findall
+
+
+@lru_cache(maxsize=512)
+def beginnings(text: str) -> frozenset[str]:
+    """Every three letters that stand in a text behind one another, a blank before it: a clause is asked for them many times."""
+    text = " " + text
+    return frozenset([*_THREE(text), *_THREE(text, 1), *_THREE(text, 2)])
+
+
+@lru_cache(maxsize=64)
+def _words(text: str) -> frozenset[str]:
+    """The first letters of every word of a text with what stands behind it, three and five of them."""
+    five = _AT_WORDS(text + " " * _LONG)
+    return frozenset([*five, *[one[:SHORTEST] for one in five]])
+
+
+def word_places(text: str) -> Mapping[str, list[int]]:
+    """The first three letters of every word of a text with what stands behind it, and where such words begin."""
+    places: dict[str, list[int]] = {}
+    for match in _AT_WORD(text + " " * SHORTEST):
+        places.setdefault(match[1], []).append(match.start())
+    return places
+
+
+class Index:
+    """The places of many patterns by what they need: sets of letters, of each of which a text must hold one.
+
+    Each pattern is a bit of a number, once for each of its sets. A text has all sets of all patterns looked at together, in one number of
+    many bits, by the first few letters of their words. A set with letters in which no word is known to begin counts only where a pattern has no other.
+    """
+
+    __slots__ = ("_anywhere", "_free", "_layers", "_masks", "_needs", "_starts", "_whole", "_wide")
+
+    def __init__(self, needed: Iterable[tuple[Iterable[str], Iterable[Iterable[str]]]]):
+        """Of each pattern letters of which a text must hold one as they are, and all its sets."""
+        needed = list(needed)
+        each = [[starts for some in sets if "" not in (starts := frozenset(map(_start, some)))] or [_anywhere(some) for some in sets if min(map(len, some)) >= SHORTEST][:1] for _, sets in needed]
+        self._wide, self._layers = len(each), max(map(len, each), default=0)
+        self._whole, self._free = (1 << self._wide) - 1, 0
+        self._needs = tuple([tuple(some) or ("",) for some, _ in needed])
+        self._masks: dict[str, int] = {}
+        for place, sets in enumerate(each):
+            for layer in range(self._layers):
+                bit = 1 << layer * self._wide + place
+                if layer >= len(sets):
+                    self._free |= bit
+                    continue
+                for start in sets[layer]:
+                    self._masks[start] = self._masks.get(start, 0) | bit
+        self._starts = frozenset([one for one in self._masks if not one.startswith(_ANYWHERE)])
+        self._anywhere = frozenset([one[1:] for one in self._masks if one.startswith(_ANYWHERE)])
+
+    def places(self, text: str) -> list[int]:
+        """The places of the patterns that can find something in the text, in order."""
+        found = []
+        for place in self.rough(text):
+            for letters in self._needs[place]:
+                if letters in text:
+                    found.append(place)
+                    break
+        return found
+
+    def rough(self, text: str) -> list[int]:
+        """The same and more: no letters are looked for whole. For who tries each of them once."""
+        stand, masks = self._free, self._masks
+        for start in _words(text) & self._starts:
+            stand |= masks[start]
+        for start in beginnings(text) & self._anywhere if self._anywhere else ():
+            stand |= masks[_ANYWHERE + start]
+        able, wide = self._whole, self._wide
+        for _ in range(self._layers):
+            able &= stand
+            stand >>= wide
+        found = []
+        while able:
+            found.append((able & -able).bit_length() - 1)
+            able &= able - 1
+        return found
+
+
+_ANYWHERE = "\1"  # before letters that may stand within a word
+
+
+def _anywhere(some: Iterable[str]) -> frozenset[str]:
+    return frozenset([_ANYWHERE + one.removeprefix(BEGINS)[:SHORTEST] for one in some])
+
+
+def _start(letters: str) -> str:
+    """The first letters of a word in these, of the one that tells most; nothing where none begins in them."""
+    begins, letters = letters.startswith(BEGINS), letters.removeprefix(BEGINS)
+    at = [place for place, one in enumerate(letters) if of_word(one) and (not of_word(letters[place - 1]) if place else begins)]
+    starts = [letters[place : place + _LONG] if len(letters) >= place + _LONG else letters[place : place + SHORTEST] for place in at if len(letters) >= place + SHORTEST]
+    return max(starts, key=lambda one: (one.strip() not in IN_MOST, len(one)), default="")
