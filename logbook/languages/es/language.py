@@ -112,7 +112,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("SQUARE", "cuadrado|cuadrada|cuadradas"),
     ("LONG", "de largo|de longitud|largo total|de largo total|long|largo|en total|de larga"),
     ("LENGTH", "largo|longitud|el largo|la longitud|el largo es|largo es|el largo total"),
-    ("SLOPE", "pendiente es|pendiente de|la pendiente|inclinación|la inclinación|declive|caída de|bajada|slope|la rampa|taper"),
+    ("SLOPE", "caída es de|caida es de|la caída es de|la bajada es de|bajada es de|la inclinación es de|la inclinacion es de|pendiente es|pendiente de|la pendiente|inclinación|la inclinación|declive|caída de|bajada|slope|la rampa|taper"),
     ("TAKES", "toma|ocupa|usa|agarra|mide|lleva|abarca"),
     ("OFFSETS", "se mueve|desplaza|se desplaza|desvía|se desvía|desplazamiento de|desplazado|brinca|desfase de|desfasa|corre|se corre|desvío de|desplazamiento|desviación de|offset de|desplazada|mueve|se recorre|recorre|un desplazamiento de"),
     ("THROAT", "garganta|radio|radio interior|radio de garganta|radio de la garganta|throat|la garganta|radio de|garganta de|radio interno"),

@@ -18,6 +18,7 @@ INCH = r"(?:dos|tres|dos y media|2|3|2 1/2|2\.5)(?! (?:lados?|caras?|vueltas?|ca
 FRAC = r"(?:un cuarto|tres octavos|cinco dieciseisavos|media|un octavo|1/4|3/8|5/16|1/2|1/8)"
 PUT = r"(?:puse|pusimos|meti|metimos|eche|echamos|di|dimos|hice|hicimos)"
 
+_MEAS = rf"(?:{FRAC}|{COUNT})(?: y (?:media|cuarto))?(?: pulgadas?)?"
 _SIDE = r"(?:lados?|caras?|costados?|costuras?|orillas?|juntas?)"
 _OTHERS = rf"(?:(?:el|la|los|las) (?:otr[oa]s?|que (?:falta|queda)n?|demas|ultim[oa]s?|cuart[oa]|de (?:arriba|abajo|atras|adelante))(?: (?:un[oa]|dos|tres|[123]))?(?: {_SIDE})?|el resto)"
 _DO = r"(?:(?:l[oa]s?|le|les) (?:\w+o|voy a \w+|vamos a \w+) )"
@@ -79,6 +80,10 @@ SPANISH_PLAINER = (
     # --- what he said before, and how it is
     Plainer(("dije que", "dijimos que", "puse que", "reporte que"), r"(?P<x>(?:yo )?(?:dije|dijimos|puse|reporte|anote|mande) que (?:ya )?(?:estaba|estaban|quedo|iba|iban|l[oa] habia|tenia) (?P<a>\w+ad[oa]s?),? (?:pero |y )+(?:la verdad |pues )?no(?: es cierto| estaba| esta)?)(?= *(?:$|[,;.])| (?:nomas|solo|nada mas|puro|pura) )", (("x", r"no esta \g<a>,"),)),
     Plainer(("dije que no", "dijimos que no", "puse que no", "reporte que no"), r"(?P<x>(?:yo )?(?:dije|dijimos|puse|reporte|anote|mande) que no (?:estaba|estaban|quedo|iba|iban) (?P<a>\w+ad[oa]s?),? (?:pero |y )+(?:ahorita |ahora )?(?:ya|si)(?: esta| quedo)?)(?= *(?:$|[,;.]))", (("x", r"ya esta \g<a>"),)),
+    Plainer(("pero no", "y no", "mas no"), r"\b(?:dije|dijimos|habia dicho|anote|reporte|mande|puse|creia|crei|pense) (?:ayer |antes |yo )?que [^.;]{3,70}?(?P<x>,? (?:pero|y|mas) no(?: es cierto| era cierto| era asi| eran)?),? (?=(?:ya |ahorita |hoy )?(?:l[oa]s?) (?:medi|volvi a medir|cheque|revise|volvi a checar|conte)\b)", (("x", ","),)),
+    Plainer((" iba a ", " iban a "), rf"(?P<x>ib(?:a|an)) a(?= (?:cada |como )?(?:{COUNT})(?: y (?:media|cuarto))? (?:pulgadas?|de grapa|grapas|pies)\b)", (("x", "estaba"),)),
+    # --- the same thing of the other with its own measure: "la 20 lleva grapas cada dos, la 21 cada tres", "en la 5 puse cinta de tres, en la 6 de dos"
+    Plainer((" de ", " cada "), rf"(?P<t>grapas?|cinta|teip|tape|foil|tabs|tornillos) (?:(?:a )?cada|a|de) {_MEAS}(?: \w+){{0,2}}?(?:,| y| pero|;)+ (?:y |pero )?(?P<x>(?:en |a )?(?:la|el|al)(?: {KIND})?) {MARK}(?P<y> (?:me tocaron |puse |use |le puse |van |va |fue |eran? |quedaron )?)(?=(?:(?:a )?cada|de) {_MEAS} *(?:$|[,;.]))", (("x", "la"), ("y", r" lleva \g<t> "))),
     # --- an open corner
     Plainer(("abiert",), r"(?P<x>(?:(?:quedo|esta|va|sigue|anda) )?abiert[oa] (?:de|en|por) (?:la|una|el|un|las) (?P<w>esquina|orilla|junta|costura|union|punta))(?=[ ,;.]|$)", (("x", r"tiene gap en la \g<w>"),), unless=r"\bno (?:quedo|esta|va|sigue) abiert"),
     # --- "vanes si le puse": no condition

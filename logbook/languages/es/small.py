@@ -7,6 +7,7 @@ from logbook.languages.small import Small
 SPANISH_SMALL = Small(
     yes=frozenset("listo lista sí si claro seguro simón".split()),
     no=frozenset("no".split()),
+    hangs_it=frozenset("soporte soportes colgante colgantes colgador colgadores colgadera hanger hangers strap straps fleje flejes trapecio trapecios abrazadera cuelgue".split()),
     not_yet=frozenset("todavía todavia aún aun".split()), is_so=frozenset("sí si".split()),
     than=frozenset("que".split()),
     back_to_it=frozenset("lo la le los ésa ese".split()),

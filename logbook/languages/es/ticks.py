@@ -10,6 +10,8 @@ _ASKS_BEFORE = r"¿?(?:(?:oiga|oye|jefe|patron|ingeniero|inge|compa|pregunta|una
 _MAY = r"(?:(?:esta|estara|es|sera|seria|queda) (?:muy |tan )?(?:bien|mal|correcto|permitido|malo|bueno|grave|problema|valido) (?:si|que|con|poner\w*|usar|dejar\w*)|(?:hay|habra|tiene|es) (?:algun |mucho )?(?:problema|bronca|pedo|lio|inconveniente) (?:si|con que|con|en que|que)|(?:se puede|se vale|puedo|podemos|sirve|sirven|dejan|aceptan|pasa|pasan|pasara|importa|le importa|afecta)(?: (?:usar|poner|meter|dejar\w*|con|si|que|ir|engrapar\w*|grapar\w*|cerrar(?:lo)? con|a))?|que (?:pasa|hay|tanto afecta) (?:si|con)|no (?:pasa nada|importa|hay problema|le hace) (?:si|con))"
 
 SPANISH_TOLD = Told(
+    part_by_part=r"(?<![\w'])(?:arriba|abajo|fondo|techo|lados?|costados?|caras?|costuras?|juntas?|uniones|uni[oó]n|esquinas?|orillas?|puntas?|extremos?|tapas?|atr[aá]s|frente|centro|(?:la |las |el |los )?(?:otr[oa]s?|dem[aá]s|resto|[uú]ltim[oa]s?)|unas|unos|algunas|algunos)(?![\w'])",
+    done_anew=r"(?<![\w'])(?:ahora|luego|despu[eé]s|arregl\w+|correg\w+|cambi\w+|quit[eéó]\w*|agregu?[eé]|otra vez|de nuevo|volv[ií]\w*|antes|primero)(?![\w'])",
     own_questions=OwnQuestions(
         leads=rf"{_ASKS_BEFORE}{_MAY}(?= )",
         owns=rf"(?:(?:(?:lo |le |les )?(?:pregunto|digo)|es que)?,? ?(?:porque|por que|pues|ya que|es que|y|nomas que) ?,? ?)*{_HOW}",

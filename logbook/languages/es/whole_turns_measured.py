@@ -14,6 +14,7 @@ _PART = r"(?:(?:un |tres )?cuartos?|(?:un |tres |cinco |siete )octavos?|(?:un |t
 _UNIT = r"(?: ?(?:pulgad(?:it)?as?|\"|''|in\b|plg|milimetros|mm\b|centimetros|cm\b))?"
 _HOW_FAR = rf"(?:(?:\d+(?:[. ]\d+(?:/\d+)?)?|{_FEW}){_AND}{_UNIT}|pulgada{_AND})"
 M = rf"(?P<m>{_HOW_FAR})\b(?! (?:y medi|lados?|caras?|costuras?|por|x|pies?|esquinas|de l[oa]s|del? (?:la|el|pared|ancho|largo|alto)|grados|libras|tramos?|piezas?|rect[oa]s?|codos?|grapas?|veces|minutos|horas|cajas?)\b)"
+_M2 = M.replace("?P<m>", "?P<m2>")
 _ASKED_M = rf"(?P<a>{_HOW_FAR})"
 _AT = r"(?:(?:como|casi|mas o menos|ya|todas|bien|nomas|asi|mas bien|aproximadamente) )*(?:a cada|de a cada|de a|a|en|cada|hasta|por l[ao]s) (?:como |casi |mas o menos )?"
 _LIE = r"(?:han de (?:estar|andar|haber quedado)|deben (?:de )?(?:estar|andar)|estaran|andaran|quedaron|quedan|quedo|van|iban|va|andan|andaban|salieron|salen|estan|estaban|son|fueron|dieron|daban|cayeron|vienen)"
@@ -57,8 +58,9 @@ MEASURED: tuple[Turn, ...] = (
     Turn(r"\bhasta (?:la mitad|el medio|medio|ahi|la esquina)", rf"\b(?:grap|engrap)\w+ {_AT}{_ASKED_M} (?:hasta|en|para) (?:la mitad|el medio|medio \w+|ahi|la esquina)(?:,| y| luego| despues| pero| de ahi| en adelante)+ (?:(?:ya|me|nos|le|para|alla|las) )*(?:segui|seguimos|fui|fuimos|abri|puse|pase|termine|van|va|quedaron)? ?{_AT}{M}", (("staple_spacing", "m"), ("stapled", True)), asked=True),
     Turn(r"\b(?:me|nos) (?:fui|fuimos|segui|abri|pase)", rf"\b(?:me|nos) (?:fui|fuimos|segui|seguimos|abri|abrimos|pase) (?:con las grapas )?{_AT}{M}(?: (?:con|en|de) (?:las|la) (?:grapas?|engrapada|grapado))?", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES, unless=rf"{_ODD}|\bno (?:me|nos)\b"),
     Turn(r"\b(?:separacion|distancia|espacio)\b", rf"{M} (?:es |fue |de |era )?(?:la |de )?(?:separacion|distancia|espacio)(?: de| entre| que \w+| en)* (?:las |cada )?grapas", (("staple_spacing", "m"), ("stapled", True)), unless=r"\b(?:no|ni|deben?|pide\w*)\b"),
+    Turn(r"\b(?:separacion|distancia)\b", rf"\b(?:separacion|distancia)(?: (?:de|entre) (?:ellas|una y otra|una a otra|cada una))?,? (?:(?:me |le |nos )*(?:es|era|fue|quedo|salio|dio|anda|andaba|esta|va)|(?:de|a|en)) (?:(?:como|casi|en|de|a|cada) )*{M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES, unless=r"\b(?:no|ni|sin|deb\w+|pide\w*|juntas?|paneles|uniones|lados|colga\w+|soport\w+|tornill\w+|tabs?)\b"),
     Turn(r"\bcada (?:palma|mano|cuarta|dedo|tres dedos|cuatro dedos)", rf"\b(?:grap|engrap)\w* (?:a )?cada (?:palma|mano|cuarta|tres dedos|cuatro dedos)(?: de \w+)?,? (?:como |unas |o sea |digamos |casi |que son |son |mas o menos )*(?:de )?{M}", (("staple_spacing", "m"), ("stapled", True)), unless=r"\b(?:no|ni)\b"),
-    Turn(r"\botras (?:a|cada) ", rf"\bunas (?:a cada|a|cada) {_ASKED_M},? (?:y |pero )?(?:las )?otras (?:a cada|a|cada) {M}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES),
+    Turn(r"\b(?:otr[oa]s|(?:las|los) demas|el resto)\b", rf"\b(?:unas|algunas|varias|la mitad|las)(?: grapas)?(?: (?:me |se |le )?{_LIE})? {_AT}{M},? (?:y |pero )?(?:las |los |el )?(?:otras|demas|resto|otra mitad)(?: (?:me |se |le )?{_LIE})? {_AT}{_M2}", (("staple_spacing", "m"), ("stapled", True)), beside=_STAPLES),
     # "la engrapada me quedó a tres"
     Turn(r"\b(?:engrapad[oa]|grapead[oa]|grapad[oa])\b", rf"\b(?:la|el|mi) (?:engrapad[oa]|grapead[oa]|grapad[oa])(?: (?!no\b|ni\b)\w+){{0,5}}? {_LIE} {_AT}{M}", (("staple_spacing", "m"), ("stapled", True))),
     # "las puso a tres y yo no lo corregí"

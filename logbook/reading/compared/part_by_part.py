@@ -33,7 +33,7 @@ _OF = {
 }
 _COUNTED = {"staple_spacing": "sides_stapled", "tape_width": "sides_taped"}
 _PARTS = frozenset("SIDE SIDE_WORD SIDES_ALL ONE_SIDE OTHER_SIDE JOINT END PANEL".split())
-_BETWEEN = frozenset("ON IN DOWN AT DET BE EVERY APART WIDE LONG LEG TAPE CLOSURE COMMA AROUND OVER OF ALL BOTH ONLY THROUGH HAVE AND FILLER".split())
+_BETWEEN = frozenset("FROM BY ON IN DOWN AT DET BE EVERY APART WIDE LONG LEG TAPE CLOSURE COMMA AROUND OVER OF ALL BOTH ONLY THROUGH HAVE AND FILLER".split())
 _BARS = frozenset("STAPLED STAPLES STAPLE TAPE TAPED CLOSURE MARK181 TABS LEG SCREWS WASHERS K_HANGER GAP DAMAGE SIZE BOARD STATIC MOVE MOVE_IN MOVE_OUT MOVE_UP MOVE_DOWN OFFSETS SLOPE VANES RUBBED RUB REDID FIX BACK BY COUNTED TIMES FLAP".split())
 _MOVED = ("IN", "OUT", "UP", "DOWN", "BACK", "OVER", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN", "OFFSETS", "SLOPE", "THROAT")  # before a measure: how far a side moves
 _FARTHEST = 5  # items between a measure and its part
@@ -105,13 +105,14 @@ def _part(row: Row, at: int, begin: int, end: int, language: Language) -> int | 
     """The item of the part of the piece that a measure is told of: "three on the top", "the top at three"."""
     for place in range(at + 1, min(end, at + _FARTHEST)):
         if _is_a_part(row, place, language):
-            return place if place == at + 1 or any(row.items[k].concept in ("ON", "IN", "DOWN", "AT", "OVER", "AROUND", "THROUGH") for k in range(at + 1, place)) or row.items[place].concept == "WORD" else None
+            led = any(row.items[k].concept in ("ON", "IN", "DOWN", "AT", "OVER", "AROUND", "THROUGH") for k in range(at + 1, place)) or row.items[place - 1].concept in ("FROM", "OF", "BY") and row.items[at - 1].concept in ("TO", "EVERY")  # "a tres del otro"
+            return place if place == at + 1 or led or row.items[place].concept == "WORD" else None
         if row.items[place].concept not in _BETWEEN or row.items[place].concept in ("COMMA", "AND"):
             break
     for place in range(at - 1, max(begin - 1, at - _FARTHEST), -1):
         if _is_a_part(row, place, language):
             return place
-        if row.items[place].concept not in _BETWEEN or row.items[place].concept in ("COMMA", "AND"):
+        if row.items[place].concept not in (*_BETWEEN, "TO") or row.items[place].concept in ("COMMA", "AND"):
             break
     return None
 
@@ -126,4 +127,4 @@ def _counts_parts(row: Row, at: int, language: Language) -> bool:
 
 def _is_a_part(row: Row, place: int, language: Language) -> bool:
     concept = row.items[place].concept
-    return concept in _PARTS or concept in ("WORD", "FILLER", "GENERIC") and word(language.code, "told.part_by_part").fullmatch(row.words(place, place + 1).lower()) is not None
+    return concept in _PARTS or concept in ("WORD", "FILLER", "GENERIC", "ANOTHER", "DET", "LEG") and word(language.code, "told.part_by_part").fullmatch(row.words(place, place + 1).lower()) is not None

@@ -151,7 +151,8 @@ _SAID_OF_IT = re.compile(
     r"^,? ?(?:(?:ya|s[ií]|no|tambi[eé]n|tampoco|todav[ií]a|a[uú]n|nom[aá]s|apenas|mejor) )*(?:(?:l[aoe]s?|se|me|nos) ){1,3}(?:tuve que |tuvimos que |voy a |vamos a |alcanc[eé] a |volv[ií] a )?(?:falt[aoó]n?\b|hace falta\b|(?:di|dej[eé]|hi[cz]e|hicimos)\b|\w+(?:é|í|amos|imos|ó|aron|ieron|use|ete|apé|ar|er|ir)\b|\w{3,}o (?:mañana|luego|al rato|despu[eé]s|ahorita)\b)"
 )
 _OF_THE_LAST = re.compile(rf"{_SAID_OF_IT.pattern}|^ (?:s[ií]|no|tampoco|ya|todav[ií]a|a[uú]n)(?: (?!est[aá]n|van|son|quedaron|llevan|tienen)|(?= *(?:$|[,;.])))")
-_IS_SO = re.compile(r"^,? (?:que |(?:ya|tambi[eé]n|nom[aá]s|apenas|s[oó]lo|todav[ií]a|s[ií]|no) )*(?:est[aá]|qued[oó]|lleva|trae|tiene|va|sali[oó]|igual|lo mismo|sin|con)\b")
+_IS_SO = re.compile(r"^,? (?:que |(?:ya|tambi[eé]n|nom[aá]s|apenas|s[oó]lo|todav[ií]a|s[ií]|no) )*(?:est[aá]|qued[oó]|lleva|trae|tiene|va|sali[oó]|igual|lo mismo|sin|con|baja|sube|entra|mide|se mueve|cierra)\b")
+_BEARS = re.compile(r"^,? (?:(?:ya|tambi[eé]n|nom[aá]s|s[ií]|no) )*(?:lleva|trae|tiene)\b")
 _NEAR, _NO_SIDE, _DAYS = 20, 4, 31
 
 
@@ -194,6 +195,8 @@ def turns_to(row: Row, first: int, last: int, named: str | None) -> bool:
         return False
     apart = abs(value - int(named))
     if _SAID_OF_IT.match(behind) is None:
+        if (before.endswith("la") or value > _DAYS) and _NO_SIDE < value and apart <= _NEAR and _BEARS.match(behind) is not None:
+            return True  # "la 111 lleva grapa de media, la 113 lleva grapa de tres octavos"
         return apart == 1 and (_IS_SO.match(behind) is not None or _ONLY_THE_LAST.match(behind) is not None)  # "la 116 va con cinta; la 117 igual, pero sin la de abajo"
     return apart == 1 or value > _NO_SIDE and (apart <= _NEAR or value > _DAYS)
 

@@ -311,6 +311,9 @@ def _alone(sentence: _Sentence, code: str) -> Iterator[tuple[tuple[int, int], st
 _RANGE = {"staple_spacing": (Fraction(1, 2), 12), "staple_leg": (Fraction(1, 8), Fraction(3, 2)), "tape_width": (1, 6), "surface_temperature": (-20, 130), "air_temperature": (60, 1000), "gap": (0, 3), "cross_tab_length": (1, 24)}  # what such a measure can be
 
 
+_WORST = {"staple_spacing": max, "gap": max}  # of two that are told of one piece
+
+
 def _measured(row: Row, sentence: _Sentence, span: tuple[int, int], name: str) -> int | None:
     """The item that is the measure told there, where the fact can be so much."""
     first, last = sentence.items(row, *span)
@@ -331,6 +334,10 @@ def _states(row: Row, own: Row, told_by_others: Row, sentence: _Sentence, langua
                 continue
             if "m" in words.groupindex and (told := _measured(row, sentence, match.span("m"), states[0][0])) is None:
                 continue
+            both = (told,) if "m" in words.groupindex else ()
+            if "m2" in words.groupindex and (other := _measured(row, sentence, match.span("m2"), states[0][0])) is not None:
+                both = (told, other)
+                told = _WORST.get(states[0][0], min)(both, key=lambda at: row.items[at].value.value)  # "unas a tres, otras a dos"
             weakly = "n" not in words.groupindex and all(name in ("taped", "stapled") and value is True for name, value in states) and bool(states)
             if not weakly:
                 taken.append(match.span())
@@ -351,7 +358,7 @@ def _states(row: Row, own: Row, told_by_others: Row, sentence: _Sentence, langua
                 continue
             counted = [at for at in range(*items) if row.items[at].concept in ("NUM", "DET", "BOTH")] if "n" in words.groupindex else ()
             if "m" in words.groupindex:
-                counted = [told]
+                counted = list(both)
             if "a" in words.groupindex and match.start("a") >= 0:
                 counted = [*counted, *range(*sentence.items(row, *match.span("a")))]
             kept = (*_HEADS, *(() if any(value is False for _, value in states) else ("TAPED", "STAPLED")), *(("TAPE", "STAPLES") if "n" in words.groupindex else ()), *(_CLOSED_WITH if "m" in words.groupindex else ()))

@@ -22,7 +22,7 @@ _BACK = (
     "| (?:COMMA AND?|AND) IN (?:FILL|OF|ONLY){0,2} (?P<back6>LEN) (?=SEP|$|AND|OF)"
     "| (?:COMMA|AND) HAVE (?:FILL|ONLY){0,2} (?P<back7>NUM|LEN) (?=SEP|$)"
     "| (?:COMMA|AND)? (?:ME|IT)? TAKES (?:FILL|ME|ONLY){0,2} (?P<back5>NUMB)"
-    "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED|ONLY))"
+    "| ON (?P<back4>NUM|LEN) (?=SEP|$|AND|SIDE|LEVEL|FLAT|STAPLED|TAPED|ONLY|ONE_SIDE|LONG))"
 )
 _SIDES = "(?P<side>SIDE(?:AND DET? SIDE)?) (?:SIDE_WORD|PANEL|END)?"
 
@@ -354,7 +354,7 @@ FRAMES = (
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF)? (?:DET|FILL){{0,2}} {_SIDES} {_BACK})", _move),
     Frame(f"(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)? {_BACK})", _move),
     Frame("(?P<w>(?P<by>NUMB) (?:ON|FROM|OF|OFF)? ONE_SIDE (?:ONLY)?) (?=COMMA? (?:ON|OVER|IN) (?:NUMB|LEN) LONG)", _move),  # "seis de un solo lado en veinticuatro de largo": how long it is over all
-    Frame("(?P<w>(?:ONE_SIDE FILL{0,2})? (?:MOVE|OFFSETS) OVER? (?:FILL|BY){0,2} (?P<by>NUM|LEN) OVER? (?:IN|OVER) (?:FILL|ONLY){0,2} (?P<back3>NUM|LEN)) (?=SEP|$|AND|BUT|ON|FILLER)", _of_no_offset),  # "transition 15 kicks five in sixteen"
+    Frame("(?P<w>(?:ONE_SIDE FILL{0,2})? (?:MOVE|OFFSETS) OVER? (?:FILL|BY){0,2} (?P<by>NUM|LEN) OVER? (?:IN|OVER|ON) (?:FILL|ONLY){0,2} (?P<back3>NUM|LEN)) (?=SEP|$|AND|BUT|ON|FILLER|LONG|ONE_SIDE|TO DET? SIDE)", _of_no_offset),  # "transition 15 kicks five in sixteen"
     Frame("(?P<w>(?P<by>NUM|LEN) OVER IN (?:FILL|ONLY){0,2} (?P<back3>NUM|LEN)) (?=SEP|$|AND|BUT|ON|FILLER)", _of_no_offset),  # "reducer 15, five over in twenty"
     Frame("(?P<w>ONE_SIDE COMMA? (?P<by>NUMB) (?:IN|OVER) (?:FILL)? (?P<back3>NUMB)) (?=SEP|$|AND)", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),  # "one side, four inches in ten"
     Frame("(?P<w>(?P<by>NUM|LEN) (?:IN|OVER) (?:FILL)? (?P<back3>NUM|LEN)) COMMA ONE_SIDE", lambda found: _one_of_two(found) if found.item("by").value.value < found.item("back3").value.value else ()),

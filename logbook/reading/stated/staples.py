@@ -62,6 +62,8 @@ def _spacing(found: Found):
         if not 3 <= value <= 10 or found.row.items[found.first].concept != "EVERY":
             return
         value *= 12  # "ours are every four": of hangers, feet
+    if value > _SPACING_MOST[name] and item.concept == "LEN" and not words_of("small.hangs_it").isdisjoint(found.row.words(found.row.sentence_start(found.first), found.row.sentence_end(found.first)).lower().replace(",", " ").split()):
+        name = "hanger_spacing"  # "de soporte a soporte hay doce pies"
     if value > _SPACING_MOST[name] or value <= 0 or name == "staple_spacing" and value < Fraction(1, 2):
         return
     backs = taken_back((item,), lambda back: back.value.value)
@@ -120,7 +122,9 @@ def _between_them(found: Found):
 def _lies_between(found: Found):
     """ "La distancia entre grapas es de cuatro" """
     said = found.row.words(max(0, found.at("b") - 1), found.at("b") + 1).lower()
-    if any(noun in said for noun in ("grapa", "staple")) and 1 <= found.item("n").value.value <= 12:
+    if not words_of("small.hangs_it").isdisjoint(said.split()) and found.item("n").concept == "LEN":
+        yield from _spacing(found)  # "de soporte a soporte hay doce pies"
+    elif any(noun in said for noun in ("grapa", "staple")) and 1 <= found.item("n").value.value <= 12:
         yield from _spacing(found)
         if "staple" in said:
             yield found.claim("stapled", True, group="w", weak=True)
