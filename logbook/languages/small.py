@@ -59,6 +59,8 @@ class Small:
     mine: frozenset[str] = frozenset()  # a piece is the speaker's own
     too: frozenset[str] = frozenset()  # what was said before holds of this one too
     nor: frozenset[str] = frozenset()  # what was denied before is denied of this one
+    bends: frozenset[str] = frozenset()  # what is done to tabs of metal, and to none of tape
+    of_tape: str = ""  # tabs that are of tape
     hangs_it: frozenset[str] = frozenset()  # one of what holds a duct up: so far apart are no staples
     not_yet: frozenset[str] = frozenset()  # it is still to be done
     is_so: frozenset[str] = frozenset()  # behind a piece's number alone: what was told before is done on it

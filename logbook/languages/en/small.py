@@ -151,7 +151,7 @@ ENGLISH_SMALL = Small(
     headings={"door": "access_door", "jog": "offset", "sleeve": "damper_sleeve"},
     parted=frozenset("into|left out|left over|right by".split("|")),
     forgets=frozenset("forgot overlooked omitted forget".split()),
-    foil=frozenset(("foil",)),
+    foil=frozenset(("foil",)), bends=frozenset("bend bent bending bends".split()), of_tape=r"\b(?:cross|tape tabs?|tabs? of tape)\b",
     lays_tape=frozenset("put used ran laid slapped stuck rolled had".split()),
     pair=frozenset("couple pair".split()),
     first_of_them=frozenset("first one former".split()),

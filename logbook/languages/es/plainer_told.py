@@ -11,7 +11,14 @@ _ART = r"(?:el |la |las |los |sus? |unas? |un )?"
 _AT = r"(?:cada |a cada |a |de a |en )"
 _FAR = rf"{COUNT}(?: y (?:medi[ao]|un cuarto))?"
 
+_ASKED_ME = r"(?:(?:el|la|los|mi|un) \w+(?: de \w+)? )?(?:me |nos )?pregunt(?:o|aron|a)(?: (?:el|la|los|mi|un) \w+(?: de \w+)?)? (?:que )?si (?:ya |si )?"
+_OF_WHAT = rf"(?:(?:a la |al |la |el )(?:{KIND} )?(?:numero )?{MARK},? (?:ya |si )?)?"
+_ANSWERED = r",? (?:y |pero )?(?:yo |la verdad )?(?:le|les) (?:dije|dijimos|conteste|contestamos|respondi|tuve que decir) que "
+
 TOLD = (
+    # --- asked and answered: "el inspector preguntó si la 3 llevaba aletas y le dije que no"
+    Plainer((" que no", " que todavia no", " que nel", " que tampoco"), rf"(?P<x>{_ASKED_ME}){_OF_WHAT}(?P<n>)[^.;?]{{4,140}}?(?P<y>{_ANSWERED}(?:todavia |aun )?(?:no|nel|tampoco)){STOP}", (("x", ""), ("n", "no "), ("y", "")), beside=("pregunt",)),
+    Plainer((" que si", " que claro", " que ya"), rf"(?P<x>{_ASKED_ME}){_OF_WHAT}(?!no )[^.;?]{{4,140}}?(?P<y>{_ANSWERED}(?:si|claro|claro que si|ya)){STOP}", (("x", ""), ("y", "")), beside=("pregunt",)),
     # --- "olvidé meterle las vanes", "me olvidé de la cinta"
     Plainer(("olvid",), rf"(?P<x>(?:me |nos )?olvid(?:e|amos)(?: de)? (?:(?:poner|meter|echar|dar|pasar|instalar|colocar)(?:le|les|sel[oa]s?)? )?)(?={_ART}{_THING}\b)", (("x", "olvide "),), unless=r"\bno (?:se )?(?:me |nos )?olvid"),
     # --- came off with the heat; "el teip se bota"

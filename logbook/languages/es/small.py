@@ -7,6 +7,8 @@ from logbook.languages.small import Small
 SPANISH_SMALL = Small(
     yes=frozenset("listo lista sí si claro seguro simón".split()),
     no=frozenset("no".split()),
+    bends=frozenset("doblar doblarle doblarles doblarlas doble doblo doblamos doblaron dobladas doblada doblados doblando doblan".split()),
+    of_tape=r"\b(?:cross|de (?:cinta|tape|teip)|cruzad\w+|crucetas?)\b",
     hangs_it=frozenset("soporte soportes colgante colgantes colgador colgadores colgadera hanger hangers strap straps fleje flejes trapecio trapecios abrazadera cuelgue".split()),
     not_yet=frozenset("todavía todavia aún aun".split()), is_so=frozenset("sí si".split()),
     than=frozenset("que".split()),

@@ -8,9 +8,11 @@ from __future__ import annotations
 
 from logbook.languages.es.plainer import KIND, MARK
 from logbook.languages.es.whole_turns_facts import CUT_AWAY, FACTS
+from logbook.languages.es.whole_turns_male_end import OF_THE_MALE_END
 from logbook.languages.es.whole_turns_measured import MEASURED
 from logbook.languages.es.whole_turns_run_on import RUN_ON
 from logbook.languages.es.whole_turns_sides import SIDES
+from logbook.languages.es.whole_turns_soiled import SOILED
 from logbook.languages.es.whole_turns_told import TOLD_SO
 from logbook.languages.es.whole_turns_words import (
     ALONE,
@@ -29,6 +31,7 @@ from logbook.languages.es.whole_turns_words import (
     SOFT,
     TO_DO,
     UNTIL,
+    WHEN_IT_WAS,
 )
 from logbook.languages.turns_of_words import WholeTurns
 
@@ -80,7 +83,8 @@ _DENIED = (
     rf"(?:^|(?<=[,;:] ))ni {{acts}}{ALONE}",
     rf"\bno {CL}(?:{PUT}|{HAS}|{SKIPPED}) ni (?:un[oa]? |un[oa]? sol[oa] |el |la |las |los )?{{acts}}",
     r"(?:cero|nada de) {acts}(?! de | y medi)",
-    rf"(?<!todavia )(?<!aun )\b(?:no|nunca|tampoco) {CL}{HAS} {{acts}}{ALONE}",
+    rf"(?<!todavia )(?<!aun )\b(?:no|nunca|tampoco) {CL}{HAS} {{acts}}{WHEN_IT_WAS}?{ALONE}",
+    rf"\b(?:estaban?|tenia|traia|iban?|andaban?|deje|dejamos|quedo|quedaron) sin {{acts}}{WHEN_IT_WAS}{ALONE}",
     # "me brinqué la engrapada", "las staples me las ahorré", "se me fue el tallado"
     rf"(?<!\bno )(?:me|nos) (?:l[oa]s? )?{SKIPPED} {{acts}}",
     r"(?<!\bno )\b(?:omiti|omitimos|deje fuera|dejamos fuera|pase por alto|pasamos por alto|deje de lado) {acts}",
@@ -150,8 +154,10 @@ _LAID = (
     rf"(?:^|(?<=[,;:] )){{acts}} tod[oa]s?{ALONE}",
 )
 _TOO = (rf"{{acts}},? (?:tambien|igual(?:mente)?){ENDS}",)
+_WIDE = r"(?: de (?:dos|tres|cuatro|dos y media|2|3|4|2 1/2|2\.5)(?: pulgadas?)?(?: de ancho)?)"
 _OWN_WORDS = (  # the thing alone between two commas: "grapas cada 2, tape."
     r"{acts}(?: (?:bien|ok|ya|listos?|listas?|tambien|si|puest[oa]s?|encima|complet[oa]s?|alrededor))?(?= *(?:$|[,;.]))",
+    rf"{{acts}}{_WIDE}(?: (?:bien|ok|ya|list[oa]s?|puest[oa]s?|complet[oa]s?|alrededor))?(?= *(?:$|[,;.]| y (?:bien |toda |todo |muy bien )?(?:tallad|frotad|planchad|alisad)))",
 )
 
 _PUT_ON = rf"(?!hi[cz]){PUT}"  # "le faltan las aletas. Ya lo hice": the piece, no vane is made so
@@ -168,7 +174,7 @@ _VERBS = (
     ("tabs_bent", r"(?:dobl|volte|aplast|apret|cerr)\w*(?:e|amos)\b"),
     ("damage_repaired", r"(?:parch|arregl|repar|tap|resan|remend|compus|cambi)\w*(?:e|amos|imos)\b"),
 )
-_AFTER_ALL = tuple((name, rf"[,;:.]? *{SINCE}{CL}(?:{verbs})(?: (?:bien|tod[oa]s?|ya|hoy|ahorita|tambien|yo|las? que faltaban?|por completo))*{ALONE}") for name, verbs in _VERBS)
+_AFTER_ALL = tuple((name, rf"{WHEN_IT_WAS}?[,;:.]? *{SINCE}{CL}(?:{verbs})(?: (?:bien|tod[oa]s?|ya|hoy|ahorita|tambien|yo|las? que faltaban?|por completo))*{ALONE}") for name, verbs in _VERBS)
 
 # whose words these are: plans and other pieces, to the end of their sentence
 _PLANS = (
@@ -226,7 +232,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     asked_done=_ASKED_DONE,
     instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
     faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
-    facts=(*SIDES, *RUN_ON, *MEASURED, *TOLD_SO, *FACTS),
+    facts=(*SIDES, *RUN_ON, *MEASURED, *TOLD_SO, *OF_THE_MALE_END, *FACTS, *SOILED),
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, claim
@@ -10,7 +11,7 @@ from logbook.reading.own.fell_short import _NOT
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.items import concept_at
 from logbook.reading.clauses.parts import Part
-from logbook.reading.words.phrasing import apart, finds, is_whole
+from logbook.reading.words.phrasing import apart, finds, in_any, is_whole, words_of
 from logbook.reading.clauses.set_right import is_mended
 from logbook.reading.words.tokens import plain
 
@@ -65,10 +66,28 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], to_come: frozenset[i
 
 
 def of_tabs(row: Row, claims: list[Claim]) -> list[Claim]:
-    """Without what is said of bent tabs where neither tabs nor a collar are spoken of: "half the legs turned in" bends none."""
+    """Without what is said of bent tabs where neither tabs nor a collar are spoken of ("half the legs turned in" bends none), and with tabs that one bends as those of metal."""
+    if any(one.name in _OF_TAPE for one in claims) and not any(item.concept == "K_COLLAR" for item in row.items) and not any(one.name in _OF_TAPE[1:] and one.value >= _SHORTEST for one in claims):
+        claims = [told for one in claims if (told := _of_metal(row, one)) is not None]
     if not any(one.name == "tabs_bent" for one in claims) or any(item.concept in ("TABS", "TAB_WORD", "K_COLLAR") for item in row.items):
         return claims
     return [one for one in claims if one.name != "tabs_bent"]
+
+
+_SHORTEST = 4  # inches: so long, or so far apart, are tabs of tape
+_OF_TAPE = ("cross_tabs", "cross_tab_length", "cross_tab_spacing")
+
+
+def _of_metal(row: Row, one: Claim) -> Claim | None:
+    """ "No doblé las pestañas del takeoff", "the tabs on the sleeve aren't bent": what one bends is of metal, and holds no joint."""
+    if one.name not in _OF_TAPE:
+        return one
+    said = row.words(row.sentence_start(one.first), row.sentence_end(one.first)).lower()
+    if not said or words_of("small.bends").isdisjoint(plain(said).replace(",", " ").split()) or in_any("small.of_tape").search(plain(said)) is not None:
+        return one
+    if one.name == "cross_tabs" and one.value is False:
+        return replace(one, name="tabs_bent", opens=tuple(replace(item, denies="tabs_bent") if item.denies == "cross_tabs" else item for item in one.opens))
+    return None
 
 
 def _but_some(row: Row, cut_up: tuple[Part, ...], place: int) -> bool:

@@ -1,0 +1,21 @@
+"""Spanish turns of the male end of a transition and the glass in it: "le recorté el macho", "dejé una pulgada de fibra en el macho". Without accents. Not reviewed by a native speaker."""
+
+from __future__ import annotations
+
+from logbook.languages.turns_of_words import Turn
+
+_MALE = r"(?:el |la |su |del |al )?(?:lado |extremo |punta |parte )*(?:del? )?macho\b"
+_GLASS = r"(?:la |toda la |tod[oa] |su |el |lo de )*(?:fibra|lana|aislante|aislamiento|insulation)(?: (?:de mas|extra|sobrante|que sobraba|que sobra))?"
+_CUT = r"(?:recort|rebaj|trim|trime|emparej)(?:e|amos|o|aron)"
+_CLEARED = r"(?:recort|quit|rebaj|saqu|limpi|trim|trime|rasur|raspe)(?:e|amos|o|aron)"
+_SO_MUCH = r"(?:(?:como|casi|unas?|todavia|ahi|asi|un poco de|tantita|poquita|pulgada|pulgadas|media|dos|tres|un pedazo de|cuarto|de) )*"
+_NOT = r"\b(?:no|ni|nunca|sin|tampoco|falt\w+|hay que|voy a|vamos a)\b"
+
+OF_THE_MALE_END: tuple[Turn, ...] = (
+    Turn(r"\bmacho\b", rf"\b(?:no|ni|nunca) (?:(?:le|les|se|lo|la|me) )*(?:{_CUT}|{_CLEARED} {_GLASS} (?:al?|del?|en) {_MALE})(?: bien)?(?: {_MALE})?(?! (?:a|de) (?:\d|una?|dos|la medida|medida))", (("trimmed", False),), beside=r"\bmacho\b"),
+    Turn(r"\bmacho\b", rf"\b(?:(?:le|se|lo|la|ya|si) )*{_CUT}(?: (?:bien|todo|tambien|muy bien))* {_MALE}(?! (?:a|de) (?:\d|una?|dos|la medida|medida))", (("trimmed", True),), unless=_NOT),
+    Turn(r"\bmacho\b", rf"\b(?:(?:le|se|lo|la|ya|si) )*{_CLEARED} (?:bien )?{_GLASS} (?:al?|del?|en) {_MALE}", (("trimmed", True),), unless=_NOT),
+    Turn(r"\bmacho\b", rf"\bmacho (?:(?:va|quedo|esta|bien|ya|todo) )*(?:limpio|libre|pelado|recortado|sin) (?:de )?{_GLASS}", (("trimmed", True),), unless=r"\b(?:no|ni|nunca|tampoco|falt\w+)\b"),
+    Turn(r"\bmacho\b", rf"\b(?P<a>(?:deje|dejamos|quedo|quedaron|quedaba|sobra|sobro|tiene|trae|hay|esta|anda) {_SO_MUCH}{_GLASS})(?: (?:colgando|asomada|salida|ahi|todavia))* (?:en|del?|por|dentro de|adentro de) {_MALE}", (("trimmed", False),), unless=_NOT),
+    Turn(r"\bmacho\b", rf"\bmacho (?:(?:le|se|me|todavia|aun|lo|la) )*(?:deje|quedo|trae|tiene|sobra|lleva) (?:con )?{_SO_MUCH}(?:fibra|lana|aislante|aislamiento|insulation)\b", (("trimmed", False),), unless=r"\b(?:no|ni|nunca|sin)\b"),
+)
