@@ -9,6 +9,7 @@ from fractions import Fraction
 from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_sits import lacks_none, only_how
+from logbook.reading.clauses.none_of_what import of_a_part
 from logbook.reading.words.phrasing import words_of
 from logbook.reading.clauses.stance import Clause
 
@@ -56,6 +57,8 @@ def none_without(row: Row, clause: Clause) -> list[Claim]:
     if match is None:
         return []
     end = start + match.end()
+    if not of_a_part(match.group()):
+        return []  # "no time the tape isn't rubbed", "no help today it isn't taped": what there was none of is no part of the piece
     act = next((k for k in range(clause.first, clause.last) if (row.items[k].end > end) and live(row, k) in _TWICE_DENIED), None)
     if match.group().rsplit(None, 1)[-1] == "no" and (_TWO_LACKS.fullmatch(match.group()) or any(live(row, k) in _TWICE_DENIED for k in range(clause.first, act or clause.last))):
         return []  # "no staples no tape", "no mastic no tape"
@@ -135,6 +138,8 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
             break  # "couldn't flip it once it was taped"
         if not wide and at > begin + 2 and concept in PAST and live(row, at - 2) == "DET" and live(row, at - 1) == "WORD" and row.text[row.items[at - 1].end : row.items[at].start].strip().lower() in words_of("small.them"):
             break  # "no cerraba la puerta la encinté": run together, the act is told anew with its own "la"
+        if concept in _THINGS and not wide and at > begin + 1 and _of_its_own(row, begin, at, clause.last):
+            break  # "couldn't reach in there the staples are every two"
         if concept in ("NEED", "PENDING") and at == begin + 1:  # "didn't need any tabs": says nothing of them
             made.append(claim(row, "(nothing)", None, begin, clause.last))
             break
@@ -219,6 +224,23 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     if len(made) > 2 and made[0].end < made[-1].end and all(one.value is False for one in made):  # "isn't stapled taped or rubbed": the "or" at the end is of them all
         made = [replace(one, last=made[-1].last, end=made[-1].end) for one in made]
     return made
+
+
+_THINGS = ("STAPLES", "TAPE", "VANES", "TABS", "FLAP", "SCRIM")
+_MEANT = frozenset("say said mean know see check claim swear promise tell notice realize sure saying hear remember care mind make".split())
+
+
+def _of_its_own(row: Row, begin: int, at: int, last: int) -> bool:
+    """ "I didn't have time the tape is on there", "couldn't reach the back the staples on it are every two": the thing with its article, where it is and its verb."""
+    if row.items[begin].concept != "NOT" or not row.text[: row.items[at].start].rstrip().lower().endswith((" the", " my")) or not _MEANT.isdisjoint(row.words(begin, begin + 2).lower().split()):
+        return False
+    k = at + 1
+    if k < last and live(row, k) in ("ON", "IN"):
+        k += 1
+        while k < last and (live(row, k) in ("IT", "THIS", "DET", "NUM", "MARKED", "NUMBER") or row.items[k].concept.startswith("K_")):
+            k += 1
+    before = live(row, at - 1) if live(row, at - 1) != "DET" else live(row, at - 2)
+    return k < last and live(row, k) in ("BE", "IN_PLACE", "EVERY") and (k > at + 1 or before in ("WORD", "IT", "IN_PLACE", "BACK", "FILLER", "SIDE", "END"))
 
 
 def _what_fits(row: Row, clause: Clause, at: int) -> int | None:

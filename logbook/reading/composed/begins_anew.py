@@ -41,6 +41,8 @@ def sign_before(items, said, at: int, signs, words: RunOn) -> str | None:
         return _MORE
     if concept in ("DET", *_THINGS, *_PARTS) and _is_free(items, at) and _has_verb(items, said, at, words):
         return _MORE if said[at + 1 : at + 2] and said[at + 1] in words.few else _NEW
+    if concept in _ON_IT and _is_told_of(items, said, at, words):
+        return _NEW
     if concept == "IT" and said[at] in words.people and (before in _ACTS and concept_at(items, at + 1) in ("NOT", "BE", "HAVE") or before in ("WORD", "THIS") and said[at - 1] not in words.binders | words.adverbs | words.claims and concept_at(items, at + 1) == "NOT"):
         return _NEW
     if said[at] in words.subjects and before == "NOT" and concept_at(items, at - 2) in ("I", "IT", "OTHER") and said[at - 1] in words.auxiliaries | words.copulas:
@@ -81,6 +83,27 @@ def _is_free(items, at: int) -> bool:
     if before in ("SHIPLAP", "BUTT") and items[at].concept == "SIDE_WORD":
         return False
     return before in _BEHIND and (before not in ("NUM", "LEN", "FRAC") or concept_at(items, at - 2) in ("EVERY", "BY"))
+
+
+_ON_IT = frozenset("TAPE STAPLES VANES TABS FLAP SCRIM".split())
+_ENDS_IT = frozenset("IN_PLACE IT BACK SIDE END DAY DAMAGE".split())
+_OF_A_NOUN = frozenset("DET HAVING WITH IN ON OF NO".split())
+_ARTICLE = 4  # letters: an article belongs to the thing behind it, and is no item
+
+
+def _is_told_of(items, said, at: int, words: RunOn) -> bool:
+    """ "couldn't reach in there with the tool | the staples on it are every two", "didn't have time | the tape is on": a thing with its article, where it is and its verb, behind a whole clause."""
+    before = items[at - 1].concept
+    if items[at].start - items[at - 1].end < _ARTICLE or said[at - 1].split()[-1] in words.binders | words.claims | words.adverbs:
+        return False
+    if before not in _ENDS_IT and not (before == "WORD" and concept_at(items, at - 2) in _OF_A_NOUN):
+        return False
+    k = at + 1
+    if concept_at(items, k) in ("ON", "IN"):
+        k += 1
+        while concept_at(items, k) in ("DET", "IT", "THIS", "NUMBER", "NUM", "MARKED") or concept_at(items, k) in _KINDS:
+            k += 1
+    return concept_at(items, k) in ("BE", "IN_PLACE", "HAVE", "NOT", "NOT_DONE") and concept_at(items, k + 1) not in ("", "QUERY") or concept_at(items, k) == "IN_PLACE"
 
 
 def _is_corrected(items, said, at: int, words: RunOn) -> bool:

@@ -39,8 +39,9 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     names = LANGUAGES[code].bare_names
     if not words.joints or not any(token.low in words.joints or token.low in _SIGNS for token in found) or _may_name(found, words, names) < 2:
         return ()
-    named = _named(found, code, words, names)
-    made: list[Cut] = []
+    said, starts = numbers_said(found, code)
+    named = _named(found, said, starts, words, names)
+    made: list[Cut] = _told_by_turns(found, said, names)
     apart: set[_Name] = set()
     for one, other in zip(named, named[1:]):
         if one.mark == other.mark or (joint := _joint(found, one, other, words, names)) is None:
@@ -81,9 +82,17 @@ _MEASURED = frozenset("by x inch inches foot feet degrees degree apart pound pou
 _SPELLED = frozenset("one two three four five six seven eight nine ten eleven twelve".split())
 
 
-def _named(found: tuple[Token, ...], code: str, words: Clauses, names: BareNames) -> list[_Name]:
+def _told_by_turns(found: tuple[Token, ...], said: list[tuple[int, int, int]], names: BareNames) -> list[Cut]:
+    """ "Straight 95 and 96 95 I stapled", "95 and 96 and 95 is taped": a comma behind a list whose first is told of right behind it."""
+    made = []
+    for one, other, again in zip(said, said[1:], said[2:]):
+        if all(token.low in names.joins for token in found[other[1] : again[0]]) and low(found, other[1]) != "," and again[2] in (one[2], other[2]) and one[2] != other[2] and low(found, one[1]) in names.joins and all(token.low in names.joins or token.low in names.naming for token in found[one[1] : other[0]]):
+            made.append(Cut(found[other[1] - 1].end, found[again[0]].start, ", "))
+    return made
+
+
+def _named(found: tuple[Token, ...], said: list[tuple[int, int, int]], starts: set[int], words: Clauses, names: BareNames) -> list[_Name]:
     """Every number that names a piece, with its kind and its article."""
-    said, starts = numbers_said(found, code)
     made = []
     for at, last, value in said:
         first = _first_of_name(found, at, names, words)

@@ -128,6 +128,8 @@ def _from_its_clause(row: Row, one: Mention, named: list[Mention]) -> Mention:
         return one
     if not any(other.first < one.first and (other.mark == one.mark or any(mark == one.mark for mark, _ in other.batch)) for other in named):
         return one
+    if one.first > 1 and row.items[one.first].concept in ("ON", "IN") and row.items[one.first - 1].concept == "AND" and one.last < len(row.items):
+        return one  # "126 is stapled taped and rubbed and on 127 I forgot the staples": what is behind is told of it
     first, spoken = one.first, {at for other in named for at in range(other.first, other.last)}
     while first > 0 and first - 1 not in spoken and (row.items[first - 1].concept not in _BREAKS or row.items[first - 1].concept == "AND" and first > 1 and row.items[first - 2].concept in ACTS):
         first -= 1

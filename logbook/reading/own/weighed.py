@@ -11,6 +11,7 @@ from logbook.reading.own.afar import Afar
 from logbook.reading.clauses.claims import Open, claim
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_sits import only_how
+from logbook.reading.clauses.none_of_what import of_a_part
 from logbook.reading.words.likely import Likely
 from logbook.reading.words.phrasing import apart, finds, rows, word
 from logbook.reading.clauses.sketch import Sketch
@@ -327,7 +328,7 @@ def _counted(row: Row, one: Sketch, of_any: bool, language: Language, found: Afa
                 continue
             denials = list(word(code, "told.weighed.nots").finditer(before))
             nots = len(denials)
-            if member == "denied" and (nots == 0 or word(code, "told.weighed.concord").search(one.words[: match.end()].rsplit(" <", 1)[0])):
+            if member == "denied" and (nots == 0 or nots == 1 and denials[0].group().strip() == "no" and not of_a_part(before[denials[0].start() :].strip()) or word(code, "told.weighed.concord").search(one.words[: match.end()].rsplit(" <", 1)[0])):
                 continue
             if nots == 0 and member == "lacking" and not _new_to_others(row, acts[0][0]):
                 continue

@@ -195,7 +195,14 @@ def _opened(found: Found):
 
 def _stands_open(found: Found):
     """ "joint's open on the left" """
-    if found.row.words(found.at("o"), found.at("o") + 1).lower() in ("open", "gapped", "gapping", "abierta"):
+    if found.row.words(found.at("o"), found.at("o") + 1).lower() not in ("open", "gapped", "gapping", "abierta"):
+        return
+    lead = [item.concept for item in found.row.items[max(0, found.first - 3) : found.first]]
+    while lead and lead[-1] in ("DET", "OF"):
+        lead.pop()
+    if lead[-1:] == ["NO"]:  # "none of the joints are open"
+        yield found.claim("gap", Fraction(0), group="w", hedged=False)
+    else:
         yield from _some_gap(found)
 
 

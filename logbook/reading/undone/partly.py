@@ -69,8 +69,9 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
     made: list[Claim] = []
     for clause in cut:
         concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
-        only = any(c == "ONLY" and not (concepts[k + 1 : k + 2] == ["HAVE"] and concepts[k + 2 : k + 3] in (["NUM"], ["LEN"])) for k, c in enumerate(concepts))  # "I only had eighteen to do it in"
+        only = any(c == "ONLY" and not (concepts[k + 1 : k + 2] == ["HAVE"] and concepts[k + 2 : k + 3] in (["NUM"], ["LEN"])) and not _but(concepts, k) for k, c in enumerate(concepts))  # "I only had eighteen to do it in"
         only = only or concepts[:2] == ["ALL", "I"]  # "all I taped was the bottom"
+        begins = clause.first + _from_only(concepts)
         for at in range(clause.first, clause.last):
             item = row.items[at]
             if row.is_blank(at):
@@ -88,7 +89,7 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
                 sides = {side for k, i in enumerate(row.items[clause.first : reason], clause.first) if i.concept == "SIDE" and not _shaped(row, k, at) for side in i.value}
                 if sides and any(row.items[k].concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM" and row.items[k - 1].value.value == 2 for k in range(clause.first + 1, reason)):
                     sides |= {"left", "right"}  # "the top and the two sides"
-            listed = only and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts) and "PENDING" not in concepts[: at - clause.first]  # "faltan las grapas de abajo nada más"
+            listed = only and at >= begins and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts) and "PENDING" not in concepts[: at - clause.first]  # "faltan las grapas de abajo nada más"
             if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and sides != {"left", "right"} and row.items[at - 1].concept != "NO":  # "the top is the only side without tape"
                 name = ACTS[item.concept]
                 made.append(claim(row, f"sides_{name}", len(sides), at, at + 1, hedged=False))
@@ -117,6 +118,26 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
             if "PARTLY" in parts or before in words_of("small.half") or (behind in words_of("small.half_behind") and not spaced) or (listed and item.concept in ("RUBBED", "WIPED", "TRIMMED")):
                 made.append(claim(row, ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
+
+
+def _but(concepts: list[str], only: int) -> bool:
+    """ "… is the same only I forgot the bottom", "only the bottom isn't taped": what is left out is told of, before any act."""
+    for concept in concepts[only + 1 :]:
+        if concept in _DENYING or concept == "MISSING":
+            return True
+        if concept not in _BETWEEN:
+            return False
+    return False
+
+
+def _from_only(concepts: list[str]) -> int:
+    """ "Stapled and only the top is taped": from where on it is told of the part alone."""
+    k = concepts.index("ONLY") if "ONLY" in concepts else 0
+    ahead = [c for c in concepts[k + 1 : k + 5] if c not in ("DET", "ON", "OF")]
+    return k if k and ahead[:1] == ["SIDE"] and any(c in _WORK for c in concepts[k + 1 :]) else 0
+
+
+_BETWEEN = ("I", "DET", "SIDE", "OTHER_SIDE", "SIDE_WORD", "FILLER", "BE", "HAVE", "ON", "OF", "THIS", "IT", "END", "BACK", "JOINT")
 
 
 def _shaped(row: Row, side: int, act: int) -> bool:

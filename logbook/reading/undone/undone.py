@@ -303,6 +303,8 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
             return at - 1  # "didn't get to the tape and not stapled": each with its own word
         if concept in PAST and (told := _told_anew(row, begin, at)) is not None:
             return told
+        if concept in PAST and not seen_act and at - begin > 2 and row.items[at - 1].concept == "I" and row.items[at - 2].concept in ("WORD", "IT", "FILLER", "SEATED") and row.items[begin].concept in ("NOT_DONE", "WILL", "GOING_TO", "NOT"):
+            return at - 1  # "that's not going to last I taped it": what is done has a sentence of its own
         if base and concept in PAST and [item.concept for item in row.items[at - 2 : at]] == ["AND", "I"]:
             return at - 2  # "it wants fabric and mastic at this pressure and I taped it"
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in PAST
