@@ -20,7 +20,9 @@ class Pointed:
     joins: str = " "  # between the last two numbers
     piece: str = ""  # before the number of a piece that has no kind
     pieces: str = ""  # the same of several
-    listed: str = "(?!)"  # several by nothing but their numbers, in the group `all`: of these there are pieces though nothing more is told of some
-    other: str = "(?!)"  # where only one piece is named: words for another that has no name, the group `x`, with the word for its kind in `k` where that is told
-    parts: str = "(?!)"  # of what else there may be two, and what makes the other somebody else's: where these stand before it, "the other one" is no piece of his
-    another: str = ""  # before the kind of a piece that has no name
+    listed: str = "(?!)"  # several by nothing but their numbers, in the group `all`, with the word for their kind in `k` where there is one (`{several}` stands for those): of these there are pieces though nothing more is told of some
+    other: str = ""  # the words without which there is no other of two
+    no_piece: str = "(?!)"  # of what else there may be two, and what makes the other somebody else's: where these stand before it, "the other one" is no piece of his
+    parts: str = "(?!)"  # parts of a piece that come in twos: behind its name
+    harms: str = "(?!)"  # the same of what is wrong with it
+    of_it: str = "(?!)"  # right before "the other one": what only a piece has

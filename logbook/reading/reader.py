@@ -46,7 +46,7 @@ def _read_out(text: str, found, code: str, source: str | None, job, alone: bool 
     composed = None if alone else compose(items, text, language.letters, language.forms)
     if composed is not None and (at := parted(Row.of(text, composed), language)):
         parts_read = read_parts(text, at, lambda part: _read_out(part, tokens(part), code, source, job, alone=True))
-        if parts_read and tell_all(parts_read):
+        if parts_read and at[0][0] == 0 and tell_all(parts_read):
             return joined(Reading(code, source, text), parts_read)
         whole = _read_as_one(text, items, found, code, source, job, composed)
         return joined(whole, parts_read) if parts_read else whole

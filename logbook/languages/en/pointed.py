@@ -17,6 +17,12 @@ _TOLD = (
     r"(?:none|nothing|dust|dirt|tape|taped|stapled|staples?|vanes?|flap|tabs?|scrim|tear|tears|rip|hole|holes|puncture|gap|gaps|dust|dirt|mastic|damage|dent|joint|joints|step|washers|screws|rubbing|rub down|rubbed|trimming|wiping|wiped|trimmed|rub|tape job|facing|foil|seam|seams)(?: (?:down|up|showing|shows|open|missing|left|still|done|bent))*)"
 )
 
+_NO_PLACE = "".join(rf"(?<!(?<![a-z]){word} )" for word in "as like than into from by against near beside behind above below matches onto".split()) + r"(?:(?<! to )|(?<=got to )|(?<=get to ))(?<![\w'])"
+_NO_MORE = (
+    r"(?![\w'-]*-)(?!\w)(?!(?:'s| is| was| isn't| wasn't)? (?:[a-z]+'s|his|hers|theirs|yours|mine)(?![a-z]))(?!(?:'s| is| was) an? )(?!,? (?:that's |which is |it's )?(?:number |no\.? |#)?\d)"
+    r"(?! (?:of|that|which|who|run|line|leg|side|end|joint|piece|seam|panel|collar|flange|flap|neck|throat|boot|cap)(?![a-z]))"
+)
+
 ENGLISH_POINTED = Pointed(
     kinds=MappingProxyType({
         "straight": "straight", "straight duct": "straight", "elbow": "elbow", "ell": "elbow", "tee": "tee", "branch": "branch", "wye": "wye", "cap": "end_cap", "end cap": "end_cap", "collar": "collar", "boot": "collar",
@@ -38,8 +44,7 @@ ENGLISH_POINTED = Pointed(
         rf"{_SO}(?P<x>(?:the )?(?P<n>first|last) (?P<c>two|three|four|five|six)(?: ones| pieces)?)(?=\s(?:are|aren't|were|weren't|have|haven't|had|got|don't|didn't|did|never|need|still|both|all|went|(?:i|we) (?:did|didn't|haven't|have|never|forgot|skipped|taped|stapled|rubbed|left|got|couldn't))(?![\w']))",
         r"(?:on|in|of|for|taped|stapled|rubbed|rubbed down|tape|staple|rub|did|not|except|but|just|only) (?P<x>the (?P<n>first|last) (?P<c>two|three|four|five|six)(?: ones| pieces)?)(?= *(?:[.,;?!]|$)| (?:and|but|yet|either|too|are|aren't)\b)",
         rf"{_SO}(?P<x>(?:the )?(?P<n>first|second|third|fourth|other|last|middle|former|latter)(?: one)?){_SAYS}(?! (?:time|i (?:taped|stapled|put)))",
-        rf"{_SO}(?P<x>the (?P<n>other) {{kind}}){_SAYS}",
-        r"(?:on|in|of|for|off|taped|stapled|rubbed|tape|staple|rub|did|not|except|but|just|only|with|finished|finish) (?P<x>the (?P<n>other) {kind})(?= *(?:[.,;?!]|$)| (?:and|but|yet|either|too|i|we|at|every)\b)",
+        rf"{_NO_PLACE}(?P<x>the (?P<n>other) (?:one|{{kind}})){_NO_MORE}",
         r"(?:on|in|of|for) (?P<x>the (?P<n>one))(?=,? [^.?;]*?(?:on|in|of|for) the other(?: one)?(?= *(?:[.,;?!]|$)))",
         r"(?:on|in|of|for) (?P<x>the (?P<n>first|second|third|fourth|other|last|middle|former|latter)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|it|it's|i|i'm|i've|we|we've|you|there's|there is|there isn't|there was|there are|no|not|only|yet|either|too|is|isn't|was|are|two|three|four|nothing|nobody|half|all|(?:the|my|its) (?:tape|staples|flap|vanes|scrim|facing|foil|tabs|squeegee|gun|stapler|roll|back|top|bottom|joint|seam|insulation|groove|step|gap|throat)|tape|tape's|staples|vanes)\b)",
         r"(?<![\w'])the (?:first|second|third|last|other|former)(?: one)? (?:and|or) (?P<x>(?:the )?(?P<n>second|third|fourth|last|other|latter)(?: one)?)(?= *(?:[.,;?!]|$)| (?:and|but|not)\b)",
@@ -47,12 +52,19 @@ ENGLISH_POINTED = Pointed(
     ),
     places=MappingProxyType({"one": 0, "first": 0, "second": 1, "third": 2, "fourth": 3, "middle": 1, "last": -1, "other": None, "former": 0, "latter": -1}),
     looks=r"\b(?:first|second|third|fourth|other|last|middle|former|latter)\b|(?:straight|elbow|ell|tee|branch|wye|cap|collar|boot|offset|transition|reducer|plenum|sleeve|connection|door)(?:'s | (?:is|isn't|was|wasn't|has|hasn't|got|doesn't|does|didn't|never|needs|still|went|i |ain't|with|only|came|look|need|had|want))|the (?:end |damper |equipment |access )?(?:straight|elbow|ell|tee|branch|wye|cap|collar|boot|offset|transition|reducer|plenum|sleeve|connection|door)\b",
-    other=rf"{_SO}(?P<x>the other (?:one|{{kind}})){_SAYS}(?!(?:'s| is| was| isn't| wasn't)? (?:[a-z]+'s|his|hers|theirs|yours|mine)(?![a-z]))(?=[^.;?!]*(?<![a-z])(?:\w+n't|not|no|none|nothing|never|without|missing|needs?|still|tape\w*|stapl\w+|rub\w*|wiped|trimmed|vanes?|tabs?|flap)(?![a-z]))",
-    parts=r"(?<![a-z])(?:sides?|seams?|joints?|ends?|edges?|vanes?|tabs?|panels?|flaps?|holes?|tears?|rips?|strips?|corners?|halves|half|rolls?|guns?|hangers?|straps?|dampers?|grooves?|top|bottom|guys?|fella|man|crew|screws?|washers?|box|boxes|pieces? of tape|coats?|layers?|gaps?|cuts?|doors?|collars?|rods?|legs?|mine)(?![a-z])",
-    another="another",
+    other="the other",
+    no_piece=(
+        r"(?<![a-z])(?:guys?|fella|man|crew|mine|rolls?|guns?|box|boxes|coats?|layers?|pieces? of tape|strips? of tape)(?![a-z])"
+        r"|(?<![a-z])(?:one|either|left|right|far|near|first|hinge) (?:side|end|seam|joint|edge|panel|half|flap|hanger|strap|corner|hole|tear|rip|vane|tab|collar|door|face)(?![a-z])"
+        r"|(?<![a-z])between (?:this|it|that)(?: one)? and $"
+        r"|(?<!this )(?<!that )(?<!other )(?<!first )(?<!second )(?<![a-z])one(?='s| is| isn't| was| wasn't| has| got| of the| (?:i|we) |,| and)"
+    ),
+    parts=r"(?<![a-z])(?:side|seam|joint|end|edge|panel|half|strip|collar|door|hanger|strap|rod|damper|vane|the (?:top|bottom|back|left|right|front)|three (?:of the |of the four )?sides|sides? (?:\w+,? ){0,2}three)(?![a-z])",
+    harms=r"(?<![a-z])(?<!no )(?:holes?|tears?|rips?|corners?|gaps?|cuts?|dents?)(?![a-z])",
+    of_it=r"(?<![a-z])(?:the )?(?:seams?|joints?|staples?|legs|hangers?|flap|tabs|vanes|step|facing|sides?|back|bottom|top|all|everything) (?:on|of|in|out of) $",
     joins=" and ",
     piece="number",
     pieces="numbers",
-    listed=r"(?<![a-z])numbers (?P<all>\d{1,3}(?:(?:,? and|,) \d{1,3})+)(?![\w/-])",
+    listed=r"(?:(?<![a-z])(?:numbers|(?P<k>{several})) |(?:^|(?<=[.;?!] ))(?=[^.;?!]*[.;?!]))(?P<all>\d{1,3}(?:(?:,? and|,) \d{1,3})+)(?![\w/-])",
     counts=MappingProxyType({"two": 2, "three": 3, "four": 4, "five": 5, "six": 6}),
 )

@@ -47,6 +47,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="FILLER", value=None)  # "they pulled that one up on the schedule"
     elif item.concept == "UNDONE" and said == "sticking out" and ahead in ("INSIDE", "IN", "OUTSIDE", "THROUGH"):
         done[place] = replace(item, concept="WORD", value=None)  # "the staples are sticking out on the inside": which way they went
+    elif item.concept == "OFFSETS" and said == "offsets" and concept_at(items, place - 1) in ("", "STOP", "AND") and _several(items, place + 1):
+        done[place] = replace(item, concept="K_OFFSET", value="offset")  # "offsets 15 and 53": two of them
     elif item.concept == "OFFSETS" and said.endswith(" de") and ahead == "NUM" and concept_at(items, place + 2) == "BY":
         done[place] = replace(item, concept="K_OFFSET", value="offset")  # "la siete es un offset de doce por diez"
     elif item.concept == "K_STRAIGHT" and said in ("recta", "recto") and concept_at(done, place - 2 if concept_at(done, place - 1) == "BE" else place - 1) == "SIDE" and ahead in ("COMMA", "STOP", "", "AND", "BUT", "BE", "STAPLED", "TAPED"):
@@ -156,6 +158,15 @@ def _sized_before(items, at: int) -> bool:
         sentence.append(item.concept)
     sized = "BY" in sentence and sentence.count("K_OFFSET") == 1 and not any(concept in sentence for concept in ("STAPLED", "TAPED", "RUBBED"))
     return sized and concept_at(items, at + 1) in ("NUM", "LEN") and concept_at(items, at + 2) in ("COMMA", "STOP", "") and concept_at(items, at + 4) != "BY"
+
+
+def _several(items, at: int) -> bool:
+    """Whether numbers stand here one after another, with an "and" before the last, and measure nothing: "15, 16 and 53"."""
+    joined = False
+    while not joined and concept_at(items, at) == "NUM" and concept_at(items, at + 1) in ("AND", "COMMA"):
+        joined = concept_at(items, at + 1) == "AND" or concept_at(items, at + 2) == "AND"
+        at += 3 if joined and concept_at(items, at + 1) == "COMMA" else 2
+    return joined and concept_at(items, at) == "NUM" and concept_at(items, at + 1) not in ("LONG", "BY", "WIDE", "LEN", "FRAC")
 
 
 def _by_and_over(items, at: int) -> bool:

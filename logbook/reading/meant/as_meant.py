@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading.meant import asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, named_ahead, plainly, pointed, together
+from logbook.reading.meant import asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, named_ahead, plainly, pointed, stand_in, together
 from logbook.reading.meant.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.words.phrases import phrases_said
 from logbook.reading.words.spelled import Cut, written_out
@@ -23,7 +23,7 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     same = with_apostrophes(text)
     if same != text:
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
-    return _clause_by_clause(text, found, code, lambda text, found: _of_pieces(text, found, code, lambda text, found: _past_slips(text, found, code, job, read)))
+    return _clause_by_clause(text, found, code, lambda text, found: _of_pieces(text, found, code, lambda text, found: _pointing(text, found, code, job, read)))
 
 
 def _clause_by_clause(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
@@ -77,13 +77,16 @@ def _speaking(text: str, found: tuple[Token, ...], code: str, job, read: Reads) 
     """A phrase that the crew made its own stays: "closed our way"."""
     own = phrases_said(found, job, code)
     made = tuple(cut for cut in together.as_one(text, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
-    return _set_right(text, made, lambda text, found: _pointing(text, found, code, read)) if made else _pointing(text, found, code, read)
+    return _set_right(text, made, read) if made else read(text, found)
 
 
-def _pointing(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
-    told = read(text, found)
+def _pointing(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
+    """With the names of the pieces that its words point to, where they do."""
+    told = _past_slips(text, found, code, job, read)
     made = pointed.cuts(text, told, code) if told.fittings else ()
-    return _set_right(text, made, read) if made else told
+    if not made:
+        return told
+    return stand_in.without(_set_right(text, made, lambda text, found: _clause_by_clause(text, found, code, lambda text, found: _past_slips(text, found, code, job, read))))
 
 
 def _set_right(text: str, made: tuple[Cut, ...], read: Reads, slips: bool = False) -> Reading:

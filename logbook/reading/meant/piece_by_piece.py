@@ -67,20 +67,27 @@ def tell_all(parts: tuple[PartRead, ...]) -> bool:
 
 def joined(whole: Reading, parts: tuple[PartRead, ...]) -> Reading:
     """The parts as one reading; the whole note where it tells of the work as such, or names a piece that no part does."""
-    own = [(part, entry) for part in parts for entry in part.read.fittings]
     seen = {_mark(entry): entry for entry in whole.fittings}
-    marks = [_mark(entry) for _, entry in own]
+    own: list[tuple[PartRead | None, Entry]] = [(part, entry) for part in parts for entry in part.read.fittings]
     if any(one.shift is not None or one.withdraws is not None for one in (whole, *(part.read for part in parts))) or any(entry.same_as is not None for entry in (*whole.fittings, *(entry for _, entry in own))):
         return whole
+    told = {_mark(entry) for _, entry in own}
+    own += [(None, entry) for mark, entry in seen.items() if mark is not None and mark not in told and not entry.open_items and {fact.name for fact in entry.facts} <= _NAMES]  # of which nothing is told
+    order = {mark: place for place, mark in enumerate(seen)}
+    own.sort(key=lambda one: order.get(_mark(one[1]), len(order)))
+    marks = [_mark(entry) for _, entry in own]
     if not seen.keys() - {None} <= set(marks):
         return whole
     fittings = []
     for place, (mark, (part, entry)) in enumerate(zip(marks, own, strict=True)):
         other = seen.get(mark)
-        if other is not None:
+        if part is not None and other is not None:
             entry = replace(entry, facts=_with_more(entry, other, whole, marks, part), amends=other.amends)
         fittings.append(replace(entry, position=place))
     return replace(whole, fittings=tuple(fittings), reason=None if fittings else whole.reason, unread=tuple(words for part in parts for words in part.read.unread))
+
+
+_NAMES = {"kind", "mark"}
 
 
 def _with_more(entry: Entry, other: Entry, whole: Reading, marks: list[str | None], part: PartRead) -> tuple[Fact, ...]:

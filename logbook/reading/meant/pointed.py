@@ -11,6 +11,7 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.pointed import Pointed
+from logbook.reading.meant import stand_in
 from logbook.reading.words.spelled import Cut
 from logbook.reading.words.tokens import plain
 from logbook.said import Reading
@@ -23,36 +24,31 @@ def cuts(text: str, told: Reading, code: str) -> tuple[Cut, ...]:
     if not words.kinds or len(said) != len(text) or _looks(code).search(said) is None:
         return ()
     named = _listed(said, _named(told), code)
-    if len(named) < 2:
-        return _without_name(said, named, words, code)
-    found = {match.start("x"): match for pattern in _patterns(code) for match in reversed(list(pattern.finditer(said)))}
+    alone = len(named) == 1
+    if not named or alone and words.other not in said:
+        return ()
+    found = {match.start("x"): match for pattern in _patterns(code)[len(words.kind) if alone else 0 :] for match in reversed(list(pattern.finditer(said)))}
     made: list[Cut] = []
     marks = {start: mark for start, mark, _ in named} | _said_again(said, told)
     for start, match in sorted(found.items()):
         if made and start < made[-1].end or any(start <= mark < match.end("x") for mark in marks):
             continue
         before = [(mark, kind) for at, mark, kind in named if at < start]
-        means = _meant(match, before, words, [*sorted(at for at in marks if at < start), *(cut.start for cut in made)], marks)
+        means = _meant(match, before, words, [*sorted(at for at in marks if at < start), *(cut.start for cut in made)], marks, alone)
         if means is not None:
             made.append(Cut(start, match.end("x"), means))
             marks[start] = means.rpartition(" ")[2]
     return tuple(made)
 
 
-def _without_name(said: str, named: list[tuple[int, str, str | None]], words: Pointed, code: str) -> tuple[Cut, ...]:
-    """ "Straight 31 is taped, the other one isn't": of a piece that is not named, and not of 31."""
-    made = []
-    for match in _other(code).finditer(said) if len(named) == 1 and words.another else ():
-        kind = match["k"] or next((word for word, kind in words.kinds.items() if kind == named[0][2]), None)
-        if kind is None or match.start("x") < named[0][0] or match["k"] is None and re.search(words.parts, said[: match.start("x")]) is not None:
-            continue
-        made.append(Cut(*match.span("x"), f"{words.another} {kind}"))
-    return tuple(made[:1])
-
-
-def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Pointed, earlier: list[int], marks: dict[int, str]) -> str | None:
+def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Pointed, earlier: list[int], marks: dict[int, str], alone: bool) -> str | None:
     """The kind and number of what is pointed to; None where that is none or not sure."""
     known = list(dict.fromkeys(before))
+    other = "n" in match.re.groupindex and words.places[match["n"]] is None
+    if other and _of_a_part(match, max(earlier, default=0), words):
+        return None
+    if alone:
+        return _no_name(match.groupdict().get("k"), known[0][1], words) if known and other else None
     if len({mark for mark, _ in known}) < 2:
         return None
     if "c" in match.re.groupindex:
@@ -63,11 +59,11 @@ def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Po
         return f"{word} {', '.join(mark for mark, _ in some[:-1])}{words.joins}{some[-1][0]}" if len(some) == count < len(known) else None
     if "n" in match.re.groupindex:
         which = words.places[match["n"]]
-        if which is None:
+        if other:
             last = marks[max(earlier)] if earlier else None
             one = next((one for one in known if one[0] != last and _may_be(one[1], match, words)), None) if len(known) == 2 else None
-            if one is None and len(known) == 2 and match.groupdict().get("k") and words.another:
-                return f"{words.another} {match['k']}"  # "elbow 14 and straight 31. …, the other elbow": neither of the two
+            if one is None and len(known) == 2 and match.groupdict().get("k"):
+                return _no_name(match["k"], None, words)  # "elbow 14 and straight 31. …, the other elbow": neither of the two
         else:
             one = known[which] if which < len(known) and (match["n"] not in _OF_THREE or len(known) == 3) else None
         word = next((word for word, kind in words.kinds.items() if one is not None and kind == one[1]), None)
@@ -79,6 +75,20 @@ def _meant(match: re.Match[str], before: list[tuple[str, str | None]], words: Po
     if said in words.several:
         return f"{said} {', '.join(alike[:-1])}{words.joins}{alike[-1]}" if 1 < len(alike) < len(known) else None
     return f"{said} {alike[0]}" if len(alike) == 1 else None
+
+
+def _no_name(said: str | None, kind: str | None, words: Pointed) -> str:
+    """ "Straight 31 is taped, the other one isn't": a piece of its own, and not 31."""
+    return f"{said or next((word for word, its in words.kinds.items() if its == kind), words.piece)} {stand_in.MARK}"
+
+
+def _of_a_part(match: re.Match[str], named: int, words: Pointed) -> bool:
+    """ "31 is taped on one side, the other one isn't": the other side. What stands before the name of the piece, "the joint of 31", is not one of two."""
+    if match.groupdict().get("k"):
+        return False
+    before, since = match.string[: match.start("x")], match.string[named : match.start("x")]
+    its = re.search(words.of_it, since)
+    return re.search(words.no_piece, before) is not None or re.search(words.parts, since[: its.start()] if its else since) is not None or its is None and re.search(words.harms, since) is not None
 
 
 _OF_THREE = ("middle",)
@@ -117,24 +127,20 @@ def _named(told: Reading) -> list[tuple[int, str, str | None]]:
 
 def _listed(said: str, named: list[tuple[int, str, str | None]], code: str) -> list[tuple[int, str, str | None]]:
     known = {mark for _, mark, _ in named}
-    more = [(match.start("all") + one.start(), one[0], None) for match in _lists(code).finditer(said) for one in re.finditer(r"\d+", match["all"]) if one[0] not in known]
+    kinds = LANGUAGES[code].pointed.several
+    more = [(match.start("all") + one.start(), one[0], kinds.get(match["k"] or "")) for match in _lists(code).finditer(said) for one in re.finditer(r"\d+", match["all"]) if one[0] not in known]
     return sorted([*named, *more], key=lambda one: one[0])
 
 
 @cache
 def _lists(code: str) -> re.Pattern[str]:
-    return re.compile(LANGUAGES[code].pointed.listed)
+    words = LANGUAGES[code].pointed
+    return re.compile(words.listed.replace("{several}", "|".join(sorted(words.several, key=len, reverse=True))))
 
 
 @cache
 def _looks(code: str) -> re.Pattern[str]:
     return re.compile(LANGUAGES[code].pointed.looks)
-
-
-@cache
-def _other(code: str) -> re.Pattern[str]:
-    words = LANGUAGES[code].pointed
-    return re.compile(words.other.replace("{kind}", rf"(?P<k>{'|'.join(sorted(words.kinds, key=len, reverse=True))})"))
 
 
 @cache

@@ -16,6 +16,7 @@ _NAMES = frozenset((*KIND_CONCEPTS, "FITTING", "NUMBER", "GENERIC", "BRANCH_WORD
 _COUNTS = frozenset("BY WIDE HIGH SIDE SIDE_WORD STAPLES TABS DEG COUNTED LEN FRAC SCREWS WASHERS TIMES".split())  # what a number right before it counts or measures
 _COUNTS_MORE = _COUNTS | frozenset("LONG EVERY VANES BOARD TAPE TAPES ROUND OVER BACK APART JOINT END".split())
 _MEASURES = frozenset("BY EVERY BACK RUN OVER LEN FRAC HEDGE SIZE BE".split())  # what a number right behind it measures
+_LISTS = _NAMES | {"AND", "COMMA", "DET", "FILLER"}
 _POINTED_AT = frozenset("VANES FLAP DAMAGE FACING".split())
 _LEAST = 10  # below it a number with no kind counts more often than it names
 _NO_MARKS = (90, 60, 45, 30, 181)  # a turn, or the tape
@@ -26,18 +27,31 @@ def parted(row: Row, language: Language) -> list[tuple[int, frozenset[str]]]:
     found: list[tuple[int, frozenset[str]]] = []
     seen: set[str] = set()
     here: set[str] = set()  # those of the part so far
+    listed: frozenset[str] = frozenset()
     for begin, end in _sentences(row):
+        if begin == 0 and (listed := _only_listed(row, end, language)):
+            continue  # "tees 47 and 43. 47 is ..., 43 is ...": what they are, the note as a whole tells
         named = _named(row, begin, end, language)
+        if listed and row.words(begin, begin + 1) in listed:
+            named |= {row.words(begin, begin + 1)}
         if not found:
             begins = bool(named) or any(item.concept in ("NUM", "MARKED") for item in row.items[begin:end])  # the first may be named by any number
         else:
             begins = bool(named - here) and (bool(named - seen) or row.items[begin].concept not in ("IT", "THIS", "BE"))  # "it's tied into straight nine" goes back to none
         if begins:
-            found.append((row.items[begin].start if found else 0, named))
+            found.append((row.items[begin].start if found or listed else 0, named))
             here = set()
         here |= named
         seen |= named
     return found if len(found) > 1 and not _leans(row) and not points_back(row, language) else []
+
+
+def _only_listed(row: Row, end: int, language: Language) -> frozenset[str]:
+    """The marks of a first sentence that names several pieces and tells nothing."""
+    numbers = [at for at in range(end) if row.items[at].concept in ("NUM", "MARKED")]
+    if len(numbers) < 2 or numbers[0] > 3 or not all(row.items[at].concept in _LISTS for at in range(end) if at not in numbers):
+        return frozenset()
+    return frozenset(mark for at in numbers if (mark := mark_text(row, at, at + 1, language)) is not None)
 
 
 def _sentences(row: Row):

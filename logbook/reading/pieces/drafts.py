@@ -301,16 +301,35 @@ def _of_these(row: Row, one: Claim, made: list[Draft], holder: int, begin: int) 
     return marked[_WHICH[told.group(1)]] if told and len(marked) > _WHICH[told.group(1)] and len(marked) > 1 else holder
 
 
+_TO_ITS_NAME = ("DET", "ON", "OF", "OFF", "IN", "FILLER", "NUMBER", "FITTING")
+_GOES_BACK = ("IT", "THIS", "BOTH", "ALL", "EACH")
+
+
+def _led_up(row: Row, regions: Regions, claims: list[Claim]) -> dict[int, int]:
+    """First item of what a sentence tells ahead of the one name in it -> where that name's stretch stands: "tees 47 and 43 are stapled. I'll tape tee 43 tomorrow"."""
+    found: dict[int, int] = {}
+    for at, (begin, holder) in enumerate(regions):
+        start = row.sentence_start(begin)
+        if at == 0 or regions[at - 1][0] >= start or regions[at + 1 : at + 2] and regions[at + 1][0] == begin or all(other != holder for _, other in regions[:at]):
+            continue
+        start = max((k + 1 for k in range(start, begin) if row.items[k].concept == "COMMA"), default=start)
+        told = [one for one in claims if start <= one.first and one.last <= begin]
+        if row.items[start].concept not in _GOES_BACK and row.items[begin].concept not in ("BUT", "EXCEPT") and any(all(item.concept in _TO_ITS_NAME for item in row.items[one.last : begin]) for one in told):
+            found |= {one.first: at for one in told}
+    return found
+
+
 def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim], directed: dict[int, str]) -> None:
     """Every claim to the entry whose stretch of words it stands in; "both of them" to all so far."""
     batches = Counter(begin for begin, _ in regions)
     of_two = _COUNTS_TWO.search(row.text.lower()) is not None
     marks_at = {at for draft in made if draft.mark is not None for at in range(draft.mark.first, draft.mark.last)} if len(made) > 1 else set()
     of_all: set[tuple[str, int]] = set()  # facts that were told of several at once
+    led_up = _led_up(row, regions, claims)
     for one in sorted(claims, key=lambda c: (c.first, c.last)):
         if one.name == "(angle)" and one.last - 1 in marks_at:
             continue  # "90 and 91, the same": their numbers
-        at = region_of(regions, one.last - 1 if one.pending else one.first)  # "still need to tape 22" names its own
+        at = led_up.get(one.first) or region_of(regions, one.last - 1 if one.pending else one.first)  # "still need to tape 22" names its own
         begin, holder = regions[at]
         if one.for_mark is not None and (place := next((k for k, draft in enumerate(made) if draft.mark is not None and draft.mark.value == one.for_mark), None)) is not None:
             mates = [place]

@@ -11,6 +11,7 @@ from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.denials import DENIED, GOVERN_A_CHAIN, PAST, chained, goes_up, live
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.undone.lacking import lacking, of_one_side
+from logbook.reading.meant.name_places import COUNTS_UP_TO
 from logbook.reading.words.likely import Likely, standing
 from logbook.reading.clauses.parts import Part
 from logbook.reading.words.phrasing import choice, rows, word, words_of
@@ -108,7 +109,7 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[
     if choice(language.code, "acts.unfinished_looks").within(plain(own.text)).search(plain(own.text)) is None:
         return made, spent
     looks = standing(rows(language.code, "acts.unfinished"), plain(own.text))
-    if not looks or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER", "BRANCH_WORD", "MARKED") for item in own.items):
+    if not looks or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER", "BRANCH_WORD", "MARKED") or _is_a_name(own, at) for at, item in enumerate(own.items)):
         return made, spent
     for place, part in enumerate(cut_up):
         asked = part.last < len(own.items) and own.items[part.last].concept == "QUERY"
@@ -139,9 +140,15 @@ def _without_names(own: Row, part: Part) -> str:
     start, said = own.items[part.first].start, list(part.words)
     for at in range(part.first, part.last):
         concept, before = own.items[at].concept, own.items[at - 1].concept if at else ""
-        if concept.startswith("K_") or concept in ("FITTING", "NUMBER", "MARKED", "BRANCH_WORD") or concept in ("NUM", "LETTER") and (before.startswith("K_") or before in ("FITTING", "NUMBER", "NUM", "BRANCH_WORD")):
+        if concept.startswith("K_") or concept in ("FITTING", "NUMBER", "MARKED", "BRANCH_WORD") or at == part.first and _is_a_name(own, at) or concept in ("NUM", "LETTER") and (before.startswith("K_") or before in ("FITTING", "NUMBER", "NUM", "BRANCH_WORD")):
             said[own.items[at].start - start : own.items[at].end - start] = "#" * (own.items[at].end - own.items[at].start)
     return "".join(said)
+
+
+def _is_a_name(own: Row, at: int) -> bool:
+    """ "41 isn't finished": a number that counts nothing."""
+    item = own.items[at]
+    return item.concept == "NUM" and item.value.value.denominator == 1 and item.value.value > COUNTS_UP_TO and at + 1 < len(own.items) and own.items[at + 1].concept in ("BE", "NOT", "NOT_DONE", "HAVE", "NEED")
 
 
 def _at_each_yet(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[Clause, ...]:
