@@ -110,3 +110,6 @@ class BareNames:
     line_places: frozenset[str] = _NONE  # "125 buried"
     line_grounds: frozenset[str] = _NONE  # "125 in the slab"
     line_same: frozenset[str] = _NONE  # "125 is not taped, 126 same"
+    everything: frozenset[str] = _NONE  # "everything on 34 got stapled"
+    sits: frozenset[str] = _NONE  # what is fixed to a piece: "the collar of 96"
+    tells_apart: frozenset[str] = _NONE  # behind "the elbow": which of them it is

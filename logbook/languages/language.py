@@ -76,6 +76,7 @@ class Turns:
     nouns: tuple[tuple[str, str], ...] = ()
     faults: tuple[tuple[str, tuple[str, ...]], ...] = ()
     meanwhile: str = "(?!)"  # behind a fault: when it came about
+    any_side: str = "(?!)"  # in the words of a fault: a side that a word beside it tells from the others
     standing: tuple[str, ...] = ()
     tabs_short: tuple[str, ...] = ()
     tabs_done: tuple[str, ...] = ()

@@ -57,6 +57,7 @@ class Small:
     in_so_long: frozenset[str] = frozenset()  # between how much a piece changes and the length that the change takes
     before_mark: frozenset[str] = frozenset()  # behind it a bare number is the piece that the clause tells of
     mine: frozenset[str] = frozenset()  # a piece is the speaker's own
+    at_all: frozenset[str] = frozenset()  # between a denial and how a thing is: it is not so in the least
     too: frozenset[str] = frozenset()  # what was said before holds of this one too
     nor: frozenset[str] = frozenset()  # what was denied before is denied of this one
     bends: frozenset[str] = frozenset()  # what is done to tabs of metal, and to none of tape

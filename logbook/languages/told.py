@@ -79,6 +79,11 @@ class Echoes:
     asked_and_told: str = ""
     of_the_piece: str = ""  # what denies is of the whole piece, no act: "it isn't done yet"
     of_another: str = ""  # a question that another may be asked, and answer in a word
+    measured: str = "(?!)"  # a thing and its measure: "the <n> are three apart"
+    not_so: str = "(?!)"  # an echo that denies the measure, and not the thing
+    told_of: str = "(?!)"  # a thing and the deed that is told of it: "the <n> isn't <d>"
+    would: str = "(?!)"  # what would have been done
+    of_it: str = "(?!)"  # an echo that denies how it was, and not what he did
     looks: str = ""  # a word without which nothing of this is there
 
 

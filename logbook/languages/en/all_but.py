@@ -6,7 +6,7 @@ from types import MappingProxyType
 
 from logbook.languages.all_but import AllBut
 
-_PART = r"(?:foot|feet|ft|inch|inches|bit|stretch|hand|hand's width|hand's breadth|hand width|corners?|ends?|side|seam|joint|edge|strip|branch|throat|heel|collar|flap|back|top|bottom|left|right|front|tap|lip|spot|section|half|quarter|third|mouth|cheek|few inches|couple of inches)"
+_PART = r"(?:foot|feet|ft|inch|inches|bit|stretch|hand|hand's width|hand's breadth|hand width|corners?|ends?|side|seam|joint|edge|strip|branch|throat|heel|collar|flap|back|top|bottom|left|right|front|tap|lip|spot|section|half|quarter|third|mouth|cheek|underside|under side|inside|outside|far one|last one|few inches|couple of inches)"
 _SIDE = r"(?:top|bottom|left|right|back|front|fourth|fourth one|other one|inside|outside|sides|ends?|far|near|wall|rest|underside|far end|near end|last one|last side)"
 _NAMED = rf"(?:the|its|my|that) (?:{_SIDE}|{_SIDE} (?:side|one|seam|edge|end|joint|hand side|of it)|other (?:side|end|seam)|hand side)"
 _NONE = (

@@ -39,14 +39,14 @@ ENGLISH_BARE_NAMES = BareNames(
     is_=_w(_IS),
     has=_w("would wouldn't will can't couldn't should passed failed tested runs ran moved moves joins weighs reads says lacked lacks lifted leaked tore stands ends ended turned looks sees went has had got gets needs needed comes came goes went sits sat took fell lost doesn't didn't hasn't hadn't won't leaks leaked held never still stood stands"),
     meets=_w("goes went meets met joins joined butts butted ties tied comes came hits lands sits connects connected slides slid enters hooks turns leaves"),
-    states=_w("complete completed taped stapled rubbed hung closed sealed patched strapped folded grooved trimmed up done finished wet torn ripped crushed dented open shut hanging retaped restapled untaped unstapled unrubbed bare leaking boxed buried installed tight stuck dry ready built made cut tested screwed supported unsupported heated wiped missing"),
+    states=_w("complete completed taped stapled rubbed hung closed sealed patched strapped folded grooved trimmed up done finished wet torn ripped crushed dented open shut hanging retaped restapled untaped unstapled unrubbed bare leaking boxed buried installed tight stuck dry ready built made cut tested screwed supported unsupported heated wiped missing without"),
     barely=_w("not all still now only just already almost both never fully completely finally being about also nearly"),
     leads=_w("and but so because since that if though although yet then okay ok well yeah hey until till while when where once before after think know sure cause 'cause me you what where fyi okay ok so well yeah anyway afraid hope figured bet note down count say says said guess"),
     moves=_w("moves moved takes took brings brought kicks kicked shifts shifted drops dropped raises raised jogs offsets"),
     directions=_w("in out over up down across"),
     behind=_w("and but so either then or with without where when while before after because 'cause cause since as at on to from for off over through around under inside outside into onto"
               " the a an my our its his it i we he they you she nobody somebody someone today yesterday tomorrow tonight monday tuesday wednesday thursday friday saturday sunday later soon last next now here there too also again all both cold dry wet up down out back in"
-              " this that these those until till if though although except instead once every still already just only never not no nor"
+              " everywhere anywhere nowhere halfway partway this that these those until till if though although except instead once every still already just only never not no nor"
               " stapled taped rubbed hung closed sealed patched done shut open myself alone okay ok right long yet first last next which who",
               _IS, "are were aren't weren't has had got gets needs needed comes came goes went sits sat took fell lost doesn't didn't hasn't hadn't won't don't leaks leaked held stood stands weighs weighed by come outta exept would will joins lacked went w abt w/o its n r says said reads read shows showed complete about right straight carrying looks looked meets joins butts ties hits lands connects slides leaves moves fits fit takes ended can can't could couldn't will would wouldn't should must might have haven't did does do got"),
     points=_w("the that this my our"),
@@ -112,4 +112,7 @@ ENGLISH_BARE_NAMES = BareNames(
     line_kinds=_w(_KINDS, "sleeve"),
     line_places=_w("buried outside outdoors underground outdoor"),
     line_grounds=_w("shop dock truck bench slab ground dirt trench roof kitchen concrete wall basement attic crawlspace crawl garage shaft chase weather rain yard sand earth pool exhaust hood grease"),
+    everything=_w("everything nothing anything something"),
+    sits=_w("collar collars sleeve boot flange door damper takeoff tap"),
+    tells_apart=_w("with without that who which i we where missing"),
 )  # fmt: skip

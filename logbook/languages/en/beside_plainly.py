@@ -32,4 +32,6 @@ ENGLISH_BESIDE_PLAINLY = (
     Plainer(("wait", " no", "sorry", "scratch", "hold on", "oops", "my bad", "correction"), rf"(?:^|(?<=[.!?] )){KIND} (?:number )?(?P<f>\d{{3}}), [^.?!]{{1,60}}?(?P<x>[,.] {_WRONG} (?:number |{KIND} )*(?P<n>\d{{3}}))(?=[.,;]|$)", (("f", r"\g<n>"), ("x", ""))),
     # --- tape by its look and where it was bought
     Plainer(("from the ", "from a ", "out of the "), r"(?P<x>(?:i |we )?(?:put|used|ran|stuck|slapped|threw|laid) (?:(?:some|a strip|a piece|a bit|a little|a few strips|a roll) (?:of )?)?)(?P<k>(?:the |that |some |this )*(?:silver|gray|grey|shiny|cheap|cloth|duct|plain|regular|generic)(?: \w+)? tape)(?P<y> (?:(?:i |we )?(?:got|bought|had|picked up) )?(?:from|out of|at) (?:the|a) (?:hardware store|big box store|truck|gas station|dollar store|store|home center|lumber yard|van|corner store))(?= (?:on|over|all over|across|around)(?![\w']))", (("x", "taped it with "), ("y", ",")), unless=r"(?:never|didn't|don't|won't|not) (?:put|use)"),
+    # what he would have done, and did not: "had I stapled it at three" is "if I had"
+    Plainer(tuple(f"had {who} " for who in ("i", "we", "he", "they", "it")), r"(?:^|(?<=[.;!?,] )|(?<=\band )|(?<=\bbut ))(?P<x>had (?P<who>i|we|he|they|it)) (?=[^.?!]*?(?:(?<=i|u|e|y|t)'d\b|\b(?:would|wouldn't|could|might)\b))(?!not run |had )", (("x", "if \\g<who> had"),)),
 )

@@ -83,6 +83,11 @@ ENGLISH_ECHOES = Echoes(
     asked_and_told=r"^(?:(?:so|hey|well|now) )?(?:did|have|had|has|is|are|was|were|does|do|got) (?:i|we|it|#|they|the|any|there|a|this|that) ?.* (?P<told>no|nope|nah|no sir|no i didn't|i did not|i didn't|it isn't|it is not|they aren't|negative|yes|yep|yeah|yup|yes sir|i did|it is|they are|you bet|yes i did|sure did|of course)$",
     of_the_piece=r"^(?:but |and )*(?:it|this|this one|that one|that|she)(?:'s not| isn't| is not| ain't| wasn't)(?: all| quite| really| totally| completely| anywhere near)* done(?: yet| all the way| though| so far)*$",
     of_another=r"(?<![\w'])(?:you|your|anybody|anyone|somebody|he|they|she)(?![\w'])",
+    measured=r"<n>(?: (?:on|of|in|at|for) [^ ]+(?: [^ ]+)?)?(?: (?:'s|'re|is|are|was|were|measured?|came|come|ran|run)(?: (?:about|at|all|only|just|to|out|every))*| every| at) (?:(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|fourteen|sixteen|a|half|quarter|\d[\d/.]*)(?![\w'])|[^ ]* ?(?:inch(?:es)?|apart|wide|long))",
+    not_so=r"(?:that|it|they)(?:'s|'re| is| was| are| were) (?:wrong|off|a mistake|my mistake|not right)|(?:they|those|these|it|that)(?:'re| are| were|'s| is| was)?(?:n't| not| ain't| aren't| weren't| isn't| wasn't)(?: so| that| true| it)?|not so|no",
+    told_of=r"<n>(?: (?:'s|is|isn't|are|aren't|was|wasn't|were|weren't|has|hasn't|have|haven't|had|hadn't|ain't|been|got|gotten|not|never|even|all|still))+ <d>",
+    would=r"(?<![\w'])(?:would(?:n't)? have|(?:i|we|he|they) ?'d(?: not)? have|would've|woulda)(?![\w'])",
+    of_it=r"(?:it|they|this one|that|the \w+) (?:wasn't|weren't|was not|were not|isn't|aren't|ain't)$",
     looks=r"(?<![\w'])(?:is|are|was|were|does|do|did|has|have|had|am|isn't|aren't|wasn't|weren't|doesn't|don't|didn't|hasn't|haven't|hadn't|ain't|not|never|it's|they're|she's|that's|we've|i've|can|can't|see|left|kept|let|nothing|none|without|minus|put|got|slid|found|no|nope)(?![\w'])|\?",
 )
 

@@ -61,7 +61,7 @@ ENGLISH_SMALL = Small(
     past_it=frozenset("after|before|past|behind|beside|next to|ahead of|right after|right before|downstream of|upstream of|just past|just before|just after".split("|")),
     without=frozenset(("without",)),
     onto=frozenset("to|into|onto|on to|in to|up to|with|up against|against".split("|")),
-    nor=frozenset("neither|nor|either".split("|")),
+    at_all=frozenset("at all a bit even the least ever any".split()), nor=frozenset("neither|nor|either".split("|")),
     is_so=frozenset("is|are|was|were|has|have|does|do|did|got|'s".split("|")),
     so=frozenset(("so",)),
     not_that=frozenset("not isn't wasn't aren't no".split()),

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from logbook.languages.en.asides import ENGLISH_ASIDES
 from logbook.languages.en.belied import ENGLISH_BELIED
+from logbook.languages.en.by_the_side import ENGLISH_BY_THE_SIDE
 from logbook.languages.en.came_off import ENGLISH_CAME_OFF
 from logbook.languages.en.echoes import ENGLISH_ECHOES, ENGLISH_OWN_QUESTIONS
 from logbook.languages.en.no_longer import ENGLISH_NO_LONGER
@@ -27,4 +28,4 @@ ENGLISH_TICKS = Ticks(
     zero="0|zero",
     small="(?: (?:down|in|on|up|out|it|clean|visible|all|dry))?",
 )
-ENGLISH_TOLD = Told(done_anew=r"(?<![\w'])(?:now|then|fixed|redid|redone|moved|added|again|changed|went (?:back|over)|before|first)(?![\w'])", part_by_part=r"(?<![\w'])(?:tops?|bottoms?|left|right|sides?|faces?|cheeks?|ends?|seams?|joints?|heel|throat|corners?|edges?|flaps?|backs?|rest|others?|remainder|balance|elsewhere|everywhere|fourth|panels?|front)(?![\w'])", first_and_second=r"(?<=the )(?P<n>(?P<first>first|former|one(?=[,;]| and\b| but\b))|second|latter|other)(?![\w'])", weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, own_questions=ENGLISH_OWN_QUESTIONS, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=replace(ENGLISH_ASIDES, said=(*ENGLISH_NO_LONGER, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_TAPING, *ENGLISH_REFUSED)))
+ENGLISH_TOLD = Told(done_anew=r"(?<![\w'])(?:now|then|fixed|redid|redone|moved|added|again|changed|went (?:back|over)|before|first)(?![\w'])", part_by_part=r"(?<![\w'])(?:tops?|bottoms?|left|right|sides?|faces?|cheeks?|ends?|seams?|joints?|heel|throat|corners?|edges?|flaps?|backs?|rest|others?|remainder|balance|elsewhere|everywhere|fourth|panels?|front)(?![\w'])", first_and_second=r"(?<=the )(?P<n>(?P<first>first|former|one(?=[,;]| and\b| but\b))|second|latter|other)(?![\w'])", weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, own_questions=ENGLISH_OWN_QUESTIONS, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=replace(ENGLISH_ASIDES, said=(*ENGLISH_NO_LONGER, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)))

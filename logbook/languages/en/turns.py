@@ -67,6 +67,7 @@ ENGLISH_TURNS = Turns(
         (r"(?:corners?|seams?|joints?|sides?|back|top|bottom|left|right|spots?|underside|edges?)(?:'s| is| are)?(?: still| a little| kinda| kind of| wide)* open", ("taped", "cross_tabs")),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
+    any_side=r"(?<![\w'])(?:the|that|its|this|one) (?!other|and|is|are|but|with|not|no)[a-z'-]+ (?=(?:side|end|edge|face|cheek)(?![\w']))",
     meanwhile=r" (?:because|since|'?cause|when|while|as|after|once|the minute|the second|as soon as|every time) (?:i|we|i'm|we're|he|she|they|it|it's|you|the|my|somebody|someone|a|of)\b.*$",
     # tabs that stand where they should lie
     standing=(
@@ -119,6 +120,8 @@ ENGLISH_TURNS = Turns(
     extents=(
         r"^(?:only |just )?where (?:it|they|you|the \w+|anybody|anyone|he|people|folks) (?:shows?|looks?|sees?|can see|could see|checks?|will look|will see|notices?)\b", r"^(?:only |just )?on the sides? (?:that |which )?(?:you can see|you see|shows?|anybody sees|faces out)\b",
         r"(?:most|some|part|half|parts|bits|a little|a bit|a third|two thirds|three quarters|one half) of (?:it|them|the|that|'em)\b",
+        r"^(?:it |them |that |down |up )*(?:about |like |maybe )*(?:nearly|almost|not quite|just short of|three quarters|three-quarters|two thirds|a third|a quarter)(?: of)?(?: all)?(?: the)?(?: way| length)?(?: (?:around|round|down|up|along|across|over))?(?: (?:it|the \w+))?$",
+        r"^(?:it |them |that |down |up )*(?:nearly|almost|not quite) (?:(?:all|the whole)(?: the)? (?:way|thing)|to the (?:end|bottom|top|corner)|all (?:of it|around|round|over|four|four sides|the sides)|everywhere|every side)\b",
         r"(?:most of|part of|half of|some of|halfway|half way|partway|part way|part|half)(?: of)?(?: the)? way\b|halfway|partway",
         r"(?:what|whatever|where|wherever|everything|all|anywhere|every place|everywhere|the parts|as (?:much|far|good|many|well) as|as best|the best|best) (?:that )?(?:i|we) (?:could|can)\b",
         r"^(?:only |just )*(?:the )(?:one|ones|two|three|side|sides|part|parts|bit|half|seams?|stretch|edges?|ends?)(?: (?:side|sides|seam|seams|ones))? (?:that )?(?:i|we|you) (?:could|can|had|have|was able to)\b",

@@ -15,7 +15,7 @@ from logbook.reading.words.likely import Likely
 from logbook.reading.words.tokens import plain
 
 _OF_ANOTHER = ("EVERY", "APART", "TIGHT", "LEN", "SIZE", "EXCEPT")  # what stands apart is apart from these
-_ACTS = ("stapled", "taped", "rubbed_down", "surface_clean")
+_ACTS = ("stapled", "taped", "rubbed_down", "surface_clean", "scrim_shows")
 
 
 def all_but(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
@@ -49,7 +49,8 @@ def _without_it(row: Row, claims: list[Claim], match: re.Match[str], behind: boo
         return claims
     if any(one.value is False and one.name == act.name and begin <= one.first < max(end, last) for one in claims) or any(one.name in ("sides_taped", "sides_stapled") and begin <= one.first < last and one.name.endswith(act.name) and one.value < 4 for one in claims):
         return claims
-    return [*claims, claim(row, act.name, False, first, last, hedged=act.hedged, part="side", corrects=True)]
+    begins = act.first if act.name == "scrim_shows" else first  # of the scrim nothing else tells
+    return [*claims, claim(row, act.name, False, begins, last, hedged=act.hedged, part="side", corrects=True)]
 
 
 def _cured(said: str, name: str, language: Language) -> bool:

@@ -92,6 +92,8 @@ def stands(spot: Spot) -> bool:
         return True
     if before in words.on:
         return _on(spot)
+    if before in words.of and large and then in words.sits and spot.before(3) in words.points:
+        return True
     if before in words.of:
         so_long = then in words.lengths and spot.behind() in words.is_ and spot.last + 1 in spot.starts  # "half of 24 is 12"
         if spot.before(3) in words.each:
@@ -103,6 +105,8 @@ def stands(spot: Spot) -> bool:
         return then in words.things and (large or spot.last not in spot.starts) or large and _starts(spot) or spot.value >= _PLACED_FROM and (spot.trade_ahead() or spot.trade_behind())
     if before in words.along:
         return large and (then in words.troubles or _starts(spot))
+    if before in words.at and spot.behind() == ":":
+        return large and spot.value not in _TURNS and _heads(spot, 3) and then in words.things
     if before in words.at:
         return spot.value not in _TURNS and bool(large and (then in words.placed or then in words.joined and spot.value % _EVEN) or spot.value >= _PLACED_FROM and (then in words.things or spot.trade_behind() and words.warmth.isdisjoint(one.low for one in spot.found)))
     if before in words.about:
@@ -115,6 +119,8 @@ def stands(spot: Spot) -> bool:
         return large and spot.trade_ahead()
     if before in words.over and (then in words.right or before in words.through and spot.starts.isdisjoint(range(spot.at - 4, spot.at - 1))):
         return large and (spot.trade_ahead() or spot.trade_behind())
+    if before in words.is_ and large and spot.value not in _TURNS and _told_apart(spot):
+        return True
     return _is_done(spot) or _leads(spot) or _beside(spot) or _between(spot) or large and spot.value not in _TURNS and then in words.square and before in words.throat
 
 
@@ -163,6 +169,8 @@ def _on(spot: Spot) -> bool:
         return False  # "straps on 48": how far apart, where it is not told otherwise
     if before and before[-1] in words.are and not words.spaced.isdisjoint(before):
         return False  # "screws every twelve, mine are on eighteen"
+    if before and before[-1] in words.everything and (len(before) < 2 or before[-2] in words.leads or before[-2] in _ENDS):
+        return spot.trade_behind()
     return spot.trade_ahead() or (not before or before[-1] in words.leads or before[-1] == "," or spot.value >= _PLACED_FROM) and spot.trade_behind()
 
 
@@ -192,7 +200,7 @@ def _is_done(spot: Spot) -> bool:
         return True  # "cut 54 fresh", "cut 175 two inches too short"
     if act in words.handlings and (behind in words.turned_out or behind in words.states):
         if behind in words.inside:
-            return (not ahead or ahead in _ENDS or ahead in words.leads) and spot.starts.isdisjoint(range(last, last + 4))
+            return (not ahead or ahead in _ENDS or ahead in words.leads or ahead in words.fresh) and spot.starts.isdisjoint(range(last, last + 4))
         return not (behind in words.directions or behind in words.along or behind in words.back) or spot.starts.isdisjoint(range(last, last + 4)) and (ahead not in words.pronouns or behind not in words.along)
     if act in words.handlings and spot.value >= _PLACED_FROM:
         return spot.starts.isdisjoint(range(last, last + 4)) and spot.trade_behind()
@@ -235,6 +243,18 @@ def _beside(spot: Spot) -> bool:
     if kind not in words.kinds or not points:
         return False
     return not (kind in words.turns and spot.value in _TURNS)
+
+
+def _told_apart(spot: Spot) -> bool:
+    """ "The elbow with the crushed corner is 93", "the one I never taped is 28": which of them it is, told by what it has."""
+    words, (first, _) = spot.words, spot.clause()
+    said = [one.low for one in spot.found[first : spot.at - 1]]
+    while said and (said[0] in words.leads or said[0] in words.fillers):
+        said = said[1:]
+    if len(said) < 4 or said[0] not in words.points or spot.behind() and spot.behind() not in _ENDS and spot.behind() not in words.leads:
+        return False
+    named = next((k for k, one in enumerate(said[1:4], 1) if one in words.kinds or one in words.ones), None)
+    return named is not None and named + 1 < len(said) and said[named + 1] in words.tells_apart and not any(k in spot.starts and spot.found[k].low not in words.ones for k in range(first, spot.at - 1))
 
 
 def _between(spot: Spot) -> bool:

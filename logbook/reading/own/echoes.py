@@ -15,7 +15,7 @@ from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.denials import DENIED
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.phrasing import apart, finds, is_whole, rows, word
-from logbook.reading.clauses.sketch import Sketch
+from logbook.reading.clauses.sketch import SIGNS, Sketch
 
 _BACK = 7  # parts
 _FAULTS = {"GAP": "gap", "DAMAGE": "facing_damage"}
@@ -49,6 +49,9 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             continue  # "straight nine is taped. Straight ten isn't"
         if one.last < len(row.items) and row.text[row.items[one.last].start] == ":" and word(code, "told.echoes.heads").fullmatch(words):
             continue  # "Right: … Wrong: they're too short": what is told behind it is wrong
+        if (would := word(code, "told.echoes.would").search(drawn[before].words)) is not None and word(code, "told.echoes.of_it").match(words):
+            _settle_supposed(row, drawn, before, place, would.start(), language, found)
+            continue
         said = _says(one.words, words, code)
         whether = word(code, "told.echoes.whether").search(drawn[before].words) is not None
         asked = whether or _is_asked(row, drawn[before])
@@ -74,6 +77,39 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             continue  # "It's taped. It isn't done yet.": the piece is not
         _settle(row, drawn, before, place, told, said is not None, asked, words, language, found)
     return found
+
+
+_MEASURE = ("LEN", "FRAC")
+_BEFORE_MEASURE = ("BE", "AT", "ON", "EVERY", "DET", "FILLER", "IT", "THIS", "STOP", "COMMA", "HEDGE")
+
+
+def _measured_otherwise(row: Row, act: Sketch, one: Sketch, found: Echoed) -> None:
+    """ "Told you the staples were two apart, they're not, they're three": not so far, and where it is told behind, so far."""
+    found.spent.update(range(one.first, one.last))
+    if any(row.items[at].took_back for at in range(act.first, act.last)):
+        return  # the measure behind stands in the place of the first already
+    found.spent.update(at for at in range(act.first, act.last) if row.items[at].concept in (*_MEASURE, "EVERY", "APART") or row.items[at].concept == "NUM" and row.items[at - 1].concept in _BEFORE_MEASURE)
+    at = one.last
+    while at < len(row.items) and row.items[at].concept in _BEFORE_MEASURE:
+        at += 1
+    if at < len(row.items) and row.items[at].concept in (*_MEASURE, "NUM") and row.items[at].value.value >= 1 and row.items[act.acts[-1][0]].concept == "STAPLES" and not (at + 1 < len(row.items) and row.items[at + 1].concept.startswith("K_")):
+        found.claims.append(claim(row, "staple_spacing", row.items[at].value.value, at, at + 1, corrects=True, hedged=False))
+        found.spent.add(at)
+
+
+def _settle_supposed(row: Row, drawn, before: int, place: int, would: int, language: Language, found: Echoed) -> None:
+    """ "If it had been dusty I'd have wiped it. It wasn't.": it was not dusty, and of the wiping nothing is told; "if it was taped I'd have rubbed it, it wasn't": it is not taped."""
+    one, act = drawn[place], drawn[before]
+    supposed = act.acts_in(0, would) if would else ()
+    if not supposed and before and drawn[before - 1].sentence == act.sentence and drawn[before - 1].acts:
+        supposed, act = drawn[before - 1].acts, drawn[before - 1]
+    named = _naming(row, act) | _naming(row, drawn[before])
+    for at, name in supposed:
+        if SIGNS.get(row.items[at].concept) != "<d>":
+            continue
+        found.claims.append(claim(row, name, False, one.first, one.last, corrects=True, hedged=False, also=((row.items[at].start, row.items[at].end),)))
+    found.of_piece |= named
+    found.spent.update({*range(act.first, drawn[before].last), *range(one.first, one.last)} - named - _naming(row, one))
 
 
 def _of_another_piece(row: Row, act: Sketch, one: Sketch) -> bool:
@@ -137,7 +173,7 @@ def _as_told(one: Sketch, code: str) -> bool:
     """Whether these words tell of the act as done."""
     if finds((*apart(code, "told.weighed.lacking"), *rows(code, "told.echoes.lacking")), one.words) is not None:
         return False
-    before = one.words.split("<")[0]
+    before = one.words.split("<d>" if "<d>" in one.words else "<")[0]  # "the <n> isn't <d>"
     return len(re.findall(LANGUAGES[code].told.weighed.nots, before)) % 2 == 0
 
 
@@ -207,6 +243,9 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     if asked and not told and _asks_how_much(row, act):
         found.spent.update(range(one.first, one.last))  # "staples every two? No, every three": not so many, but stapled
         return
+    if not told and not asked and word(code, "told.echoes.measured").search(act.words) is not None and word(code, "told.echoes.not_so").fullmatch(words or _bare(one.words, code)):
+        _measured_otherwise(row, act, one, found)
+        return
     lacking = finds(rows(code, "told.echoes.lacking"), act.words) is not None
     if word(code, "told.echoes.by_doing").search(words):
         left = finds(apart(code, "told.weighed.lacking"), act.words) is not None
@@ -221,7 +260,7 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     elif asked:
         lacking = lacking or finds(apart(code, "told.weighed.lacking"), act.words) is not None  # "did I skip the tape? Yes"
     value = told if as_it_is else told is not lacking
-    acts = [one for one in act.acts if one[1] == "scrim_shows"] or [*_joined(row, drawn, before), *act.acts]
+    acts = [one for one in act.acts if one[1] == "scrim_shows"] or [*_joined(row, drawn, before), *_of_the_deed(act, code)]
     for name in dict.fromkeys(name for _, name in acts):
         at = next(item for item, its in acts if its == name)
         begin = next((k for k in range(one.first, one.last) if k not in _naming(row, one)), one.first)
@@ -232,6 +271,13 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     found.spent.update(at for at in range(acts[0][0] if acts[0][0] < act.first else act.first, act.last) if at not in named and row.items[at].concept not in _NAMING)
     if spends:
         found.spent.update(set(range(one.first, one.last)) - _naming(row, one))
+
+
+def _of_the_deed(act: Sketch, code: str) -> tuple[tuple[int, str], ...]:
+    """Of "the tape isn't rubbed" the rub alone: the tape is what it is told of."""
+    match = word(code, "told.echoes.told_of").search(act.words)
+    thing = act.item(match.start()) if match else None
+    return tuple(one for one in act.acts if one[0] != thing)
 
 
 def _joined(row: Row, drawn: tuple[Sketch, ...], before: int) -> tuple[tuple[int, str], ...]:

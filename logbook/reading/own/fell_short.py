@@ -251,7 +251,7 @@ def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
             before, behind = part.words[: match.start()], re.sub(language.turns.meanwhile, "", part.words[match.end() :])
             if (member == "faults" and _NOT.search(before)) or (member == "excepts" and before.strip()):
                 continue
-            mine = part if language.turns.beside.issuperset(_WORDS.findall(before + behind)) else _own_words(row, part, match, language)
+            mine = part if language.turns.beside.issuperset(_WORDS.findall(re.sub(language.turns.any_side, "", before + behind))) else _own_words(row, part, match, language)
             if mine is None or (member == "excepts" and mine.last < part.last):
                 continue
             noun = next((name for words, name in valued(code, "turns.nouns") if words.search(mine.words)), None)
@@ -349,11 +349,12 @@ def _goes_short(row: Row, part: Part, at: int, language: Language) -> tuple[int,
     """ "taped what I could reach", "most of it is taped": how far the act itself goes; the items that say so, with it."""
     start = row.items[part.first].start
     before = part.words[: row.items[at].start - start].strip()
-    behind = part.words[row.items[at].end - start :].strip()
+    named = _behind_its_name(row, part, at)
+    behind = part.words[row.items[named].end - start :].strip()
     for pattern in apart(language.code, "turns.extents"):
         match = pattern.search(behind)
         if match is not None and language.turns.beside.issuperset(_WORDS.findall(behind[: match.start()])):
-            return at, _item_to(row, part, row.items[at].end + part.words[row.items[at].end - start :].index(behind) + match.end())
+            return at, _item_to(row, part, row.items[named].end + part.words[row.items[named].end - start :].index(behind) + match.end())
     if row.items[at].concept in ("BENT", "CLINCHED", "TABS", "TIGHT", "VANES") and begins(apart(language.code, "turns.sides_only"), behind) is not None:
         return at, part.last
     for member, most in (("fractions", 4), ("degrees", 0)):
@@ -363,6 +364,20 @@ def _goes_short(row: Row, part: Part, at: int, language: Language) -> tuple[int,
                 if len(rest) <= most and language.turns.beside.issuperset(rest) and not _NOT.search(before[: match.start()]):
                     return row.within(part.first, at + 1, match)[0], at + 1
     return None
+
+
+def _behind_its_name(row: Row, part: Part, at: int) -> int:
+    """ "Taped tee 6 halfway": the last item of the piece that is named right behind the act, else the act itself."""
+    last = at + 1
+    while last < part.last and row.items[last].concept in ("DET", "THIS", "FITTING", "NUMBER", "ON", "DOWN", "UP"):
+        last += 1
+    named = row.items[last - 1].concept in ("FITTING", "NUMBER") or last < part.last and row.items[last].concept.startswith("K_")
+    if not named:
+        return at
+    last += row.items[last].concept.startswith("K_")
+    while last < part.last and row.items[last].concept in ("NUMBER", "NUM", "MARKED", "LETTER"):
+        last += 1
+    return last - 1
 
 
 def _item_to(row: Row, part: Part, end: int) -> int:

@@ -9,11 +9,11 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.closing_words import ends_it
-from logbook.reading.clauses.denials import ACTS, DENIED, PAST
+from logbook.reading.clauses.denials import ACTS, DENIED
 from logbook.reading.own.fell_short import _WORDS
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.likely import Likely
-from logbook.reading.words.phrasing import any_of, apart, begins, finds, word, words_of
+from logbook.reading.words.phrasing import any_of, apart, begins, finds, word
 from logbook.reading.composed.size_pairs import MEASURES
 from logbook.reading.clauses.stance import Clause, would
 from logbook.reading.words.tokens import plain
@@ -149,7 +149,7 @@ def _sets_right(words: str, language: Language) -> bool:
     return told and language.turns.beside.issuperset(_WORDS.findall(rest))
 
 
-def _of_the_piece(row: Row, clause: Clause, acts) -> list[int]:
+def acts_of_the_piece(row: Row, clause: Clause, acts) -> list[int]:
     """Without what the drawing shows, which is no scrim, and the hole the piece goes into, which is no damage beside an act."""
     found = [at for at in range(clause.first, clause.last) if row.items[at].concept in acts]
     drawn = any(row.items[at].concept == "DRAWING" for at in range(clause.first, clause.last))
@@ -165,7 +165,7 @@ def _before(row: Row, why: dict[int, str], cut, place: int, affirms: bool, langu
         before = cut[back]
         if before.sentence < cut[place].sentence - 1:
             return []
-        acts = _of_the_piece(row, before, DENIED)
+        acts = acts_of_the_piece(row, before, DENIED)
         if not acts:
             if all(row.items[at].concept in _SIZES_ONLY for at in range(before.first, before.last)):
                 continue  # "…, de doce por diez a noventa grados, sí las trae"
@@ -330,64 +330,6 @@ def supposed(row: Row, cut: tuple[Clause, ...], language: Language) -> tuple[set
             elif not said_before and not _settled_in_it(said, language):
                 doubted.update(range(clause.first, clause.last))
     return nothing, doubted
-
-
-_SMALL = ("BE", "DET", "IT", "FILLER", "THIS", "HAVE", "ON", "OF", "IN", "WITH", "YET", "I", "ANY")
-
-
-def but_not(row: Row, why: dict[int, str], cut: tuple[Clause, ...]) -> list[Claim]:
-    """ "If it was taped I'd hang it, but it isn't", "the drawing has vanes, mine doesn't": the act named before is denied."""
-    made: list[Claim] = []
-    for place, clause in enumerate(cut):
-        if place == 0 or clause.first in why and not _own_again(row, clause):
-            continue
-        not_at = next((at for at in range(clause.first, clause.last) if row.items[at].concept in ("NOT", "NO")), None)
-        if not_at is None or not _only_small(row, clause, not_at) or not words_of("small.sees").isdisjoint(row.words(clause.first, clause.last).lower().split()):
-            continue  # "the kid says he taped it, I didn't see it": he may have
-        act = _act_of_others(row, why, cut, place)
-        if act is not None and not _told_next(row, cut, place, ACTS[row.items[act].concept]):
-            made.append(claim(row, ACTS[row.items[act].concept], False, clause.first, clause.last, corrects=True, hedged=False))
-    return made
-
-
-def _told_next(row: Row, cut: tuple[Clause, ...], place: int, name: str) -> bool:
-    """ "I thought I'd forgotten the tape but no, it's taped": the "no" is of what he thought."""
-    if place + 1 >= len(cut) or cut[place + 1].sentence != cut[place].sentence:
-        return False
-    concepts = [row.items[at].concept for at in range(cut[place + 1].first, cut[place + 1].last)]
-    return any(concept in PAST and ACTS[concept] == name for concept in concepts if concept in ACTS) and not {"NO", "NOT", "NOT_DONE", "PENDING", "WILL"} & set(concepts)
-
-
-def _own_again(row: Row, clause: Clause) -> bool:
-    return row.items[clause.first].concept == "BUT"
-
-
-def _only_small(row: Row, clause: Clause, not_at: int) -> bool:
-    for at in range(clause.first, clause.last):
-        item = row.items[at]
-        if at == not_at or item.concept in ("BUT", "AND", *_SMALL):
-            continue
-        if item.concept in ("FITTING", "NUMBER", "NUM", "GENERIC") and at < not_at:
-            continue
-        if item.concept in ("IN_PLACE", "MOVE_IN") and at < not_at:  # "this one went in without"
-            continue
-        if row.words(at, at + 1).lower() in ("went", "comes", "goes", "mine", "ours", "any", "them", "there", "mío", "mía", "that", "ninguna", "actually", "though"):
-            continue
-        return False
-    return True
-
-
-def _act_of_others(row: Row, why: dict[int, str], cut, place: int) -> int | None:
-    """The act last named in a clause right before, of this sentence, that was a condition, a drawing or another's."""
-    for before in range(place - 1, max(-1, place - 5), -1):
-        if cut[before].sentence != cut[place].sentence:
-            return None
-        acts = _of_the_piece(row, cut[before], ACTS)
-        if acts and would(row, cut[before]):
-            return None
-        if acts:
-            return acts[0] if why.get(acts[0]) in ("condition", "drawing", "other") else None
-    return None
 
 
 def not_after_all(own: Row) -> list[Claim]:

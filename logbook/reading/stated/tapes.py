@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from logbook.reading.stated import tape_laid
 from logbook.reading.clauses.claims import Found, Frame, taken_back, unit_of
+from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.closure_marks import CLOSURE_OF
 from logbook.reading.words.measures import nominal_board
 from logbook.reading.words.phrasing import words_of
@@ -200,7 +201,19 @@ def _dirty(found: Found):
         begin -= 1
     if words_of("small.no_duct").intersection(re.findall(r"[a-z]+", found.row.words(begin, found.first).lower()) if begin < found.first else ()):
         return  # "my hands are greasy"
-    yield found.claim("surface_clean", False, group="w", corrects="still" in said)
+    if (clean := _denied(found.row, found.first)) is not None:
+        yield found.claim("surface_clean", clean, group="w", corrects="still" in said)
+
+
+def _denied(row: Row, at: int) -> bool | None:
+    """ "It wasn't dusty", "not at all greasy" are clean; "not too dusty" says neither; all else is dirty."""
+    before = at - 1
+    while before > 0 and at - before < 4 and row.items[before].concept in ("DET", "WORD", "FILLER", "ON", "ALL"):
+        before -= 1
+    if before < 0 or row.items[before].concept != "NOT":
+        return False
+    between = row.words(before + 1, at).lower().split()
+    return True if words_of("small.at_all").issuperset(between) else None
 
 
 def _wiped(found: Found):

@@ -7,6 +7,7 @@ from logbook.reading.clauses import set_right
 from logbook.reading.names import contrasts
 from logbook.reading.own import side_counts, turned
 from logbook.reading.undone import not_happened, partly, states, tabs
+from logbook.reading.own.but_not import but_not
 from logbook.reading.own.came_off import undoings
 from logbook.reading.clauses.claims import Claim
 from logbook.reading.clauses.grammar import Row
@@ -49,7 +50,7 @@ def left_undone(told: OwnWords, language: Language) -> LeftUndone:
     left_out = [*partly.sides_left_out(own.blanked({first for first, _, _ in told.but_one}), cut), *partly.half_done(done, cut, language)]
     sided, sided_at = side_counts.counts(row, own.blanked(left.plans), cut_up, language)
     headed = row.blanked({at for at in not_own if at not in told.of_piece} | (told.turned_at - told.of_piece)).blanked(left.plans | side_numbers(row) | sided_at)
-    claims = [*told.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in gone), *turned.but_not(row, not_own, cut), *contrasts.so_is(own, cut, language), *turned.not_after_all(own), *short]
+    claims = [*told.claims, *left_so, *waiting, *left.claims, *left_out, *(one for one, _ in gone), *but_not(row, not_own, cut), *contrasts.so_is(own, cut, language), *turned.not_after_all(own), *short]
     claims += tabs.tabs_said(row, done, cut_up, left.blank | left.plans, language)
     return LeftUndone(
         row=row,
