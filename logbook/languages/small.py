@@ -133,6 +133,8 @@ class Small:
     on_some: frozenset[str] = frozenset()  # some of the staples, or those of one place
     bears: frozenset[str] = frozenset()  # has staples, or got them
     parts_of_it: frozenset[str] = frozenset()  # of an elbow, a tee
+    corners: frozenset[str] = frozenset()
+    reaches_past: frozenset[str] = frozenset()  # behind a measure: so far past the harm a patch reaches
     sees: frozenset[str] = frozenset()  # who did not see it done denies nothing
     legs_go: frozenset[str] = frozenset()  # what staple legs do
     staplers: frozenset[str] = frozenset()  # the tool that shoots staples

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.language import Afar
 
-_TAIL = r"(?: (?:on|in|to|with|of) (?:it|this one|that one|there|mine|this piece|the piece|this)| today| this time| either| at all| though| anyway| here| so far as i know| that day| again| instead)*"
+_TAIL = r"(?: (?:on|in|to|with|of) (?:it|this one|that one|there|mine|this piece|the piece|this)| today| this time| either| at all| though| anyway| here| so far as i know| that day| again| instead)*(?: (?:because|'?cause|since|on purpose|by mistake|by accident|on account of|due to|for lack of|for now)(?![\w'])[^<]*)?"
 _THEM = r"(?:them|those|these|it|any|one|'em|none|a single one)"
 
 ENGLISH_AFAR = Afar(
@@ -19,7 +19,8 @@ ENGLISH_AFAR = Afar(
         rf"(?:you|anybody|anyone|nobody|no one)(?: (?:will|won't|'ll|can|can't|will not|would|wouldn't|would never))*(?: not| never| ever)* (?:find|see|spot) {_THEM}{_TAIL}",
         rf"(?:nobody|no one)(?: ever| even)? (?:ordered|brought|sent|gave|bought|shipped|packed|delivered|put|had|bothered with)(?: me| us)? {_THEM}(?: up| over| out| in| on)?{_TAIL}",
         rf"(?:they|he|she|the \w+)(?: never| didn't| did not)(?: ever| even)? (?:ordered?|brought|bring|sent|send|gave|give|bought|buy|shipped|ship|packed|pack|delivered?|suppl(?:y|ied))(?: me| us)? {_THEM}(?: up| over| out)?{_TAIL}",
-        rf"(?:(?:i|we) )?(?:just )?(?:left|kept|had to leave|ended up leaving|chose to leave) (?:them|those|these|it|'em) (?:out|off|in the (?:box|truck|bag|van)|on the (?:truck|bench|floor|cart))(?: of (?:it|there|this one))?{_TAIL}",
+        rf"(?:(?:i|we) )?(?:just )?(?:left|kept|had to leave|ended up leaving|chose to leave) (?:them|those|these|it|'em) (?:out|off|in the (?:box|truck|bag|van)|on the (?:truck|bench|floor|cart))(?: of (?:it|there|this one))?(?: (?:of |on |at |in )?the (?:bottom|top|back|front|left|right|throat|heel|end|corner|last|far|near|inside|wall)(?: side| seam| corner| end)?)?{_TAIL}",
+        rf"(?:i|we)(?: just| plain| totally| clean)? (?:forgot|forgot about|missed|never thought of|left off|left out) {_THEM}{_TAIL}",
         rf"(?:i|we)(?: just)? (?:skipped|passed on|did without|went without|omitted|had to skip|decided against|passed up) ?{_THEM}?{_TAIL}",
         rf"(?:it|this one|that one|mine|she|the (?:elbow|piece|duct|thing|fitting))(?: just)? (?:went|goes|got built|was built|got made|was made|got put|got hung|was closed|got closed|came|left the bench|does|did)(?: (?:in|up|together|out|on|over))* (?:naked|empty|without)(?: {_THEM})?{_TAIL}",
         rf"(?:i|we) (?:built|made|closed|finished|hung|assembled|put|buttoned) (?:it|this one|her|that one|mine)(?: up| together| in)* without(?: {_THEM})?{_TAIL}",

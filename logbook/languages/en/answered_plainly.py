@@ -5,8 +5,11 @@ Regular expressions over lower-case letters, as in `en_plainer.py`.
 
 from __future__ import annotations
 
+from logbook.languages.en.asked_plainly import ENGLISH_ASKED_PLAINLY
+from logbook.languages.en.gone_over import ENGLISH_GONE_OVER
 from logbook.languages.en.measured import _M
 from logbook.languages.en.promised import _ENDS, _TIME
+from logbook.languages.en.ran_short import ENGLISH_RAN_SHORT
 from logbook.languages.plainer import Plainer
 
 _I = r"(?:i|we)"
@@ -43,6 +46,9 @@ _NOT_BACK = rf"{_ANY_REASON}(?:,? (?:and|but|so|then) |[,.;] )(?:{_I} )?(?:still
 
 
 ENGLISH_ANSWERED_PLAINLY = (
+    *ENGLISH_ASKED_PLAINLY,
+    *ENGLISH_RAN_SHORT,
+    *ENGLISH_GONE_OVER,
     # --- "Did I put the vanes in? I did not. Am I going to? Monday."
     Plainer(("? ",), rf"(?<![\w']){_NOT_DONE}[.,;!] (?P<x>{_WILL_I}\? (?:(?:yes|yeah|yep|sure|of course|i am)[.,;]? )?)(?={_TIME}{_ENDS})", (("x", "will do it "),)),
     Plainer(("? y", "? sure", "? of course", "? i am", "? i will", "? soon", "? when the", "? later"), rf"(?<![\w']){_NOT_DONE}[.,;!] (?P<x>{_WILL_I}\? (?:yes|yeah|yep|sure|of course|i am|i will|yes,? i (?:am|will)|soon|as soon as [^.?!]+|when the [^.?!]+))(?=[.!;]|$)", (("x", "will do it later"),)),

@@ -65,7 +65,7 @@ ENGLISH_WANTED = Wanted(
         " center centers centre centres pitch distance inch inches apiece another next other staple staples staple's it'll along across wide width way whole thing right sorry boss yeah yes yep ok okay though anyway straight job myself best most least far could can manage managed do get told me him her you give take"
         " the stuff roll same size side narrow skinny bit hair touch full maybe probably pretty sure know than mine's ours spot spots place places went work works worked him brought box gun loaded finished ended grabbed stick strip strips edge today time flare flared fold folded bend bent curl curled turned wrong clinch clinched leg legs but last seam seams joint joints seam's god mostly mainly fine except which until till near worse by my talking fit".split()
     ),
-    alone=frozenset("the my these those on i mean that is of for all".split()),
+    alone=frozenset("the my these those on i mean that that's is of for all".split()),
     weather=frozenset("morning night tonight outside inside basement attic garage building shop truck phone thermometer temperature temp degrees degree cold chilly freezing above below zero weather air wall deck roof floor taped tape's board facing foil surface said when while no any without heat".split()),
     cold=r"(?<![\w'])(?:cold(?:er|est)?|chilly|freezing|freez\w+|pre-?heat\w*|heat(?:er|ed|ing|s)?(?! tape)|warm\w*|thermometer|temperature|temp)(?![\w'])",
     reads=r"(?<![\w'])(?:is|was|it's|that's|at|says|said|reads?|showed|shows|only|about|call it)(?: (?:at|about|around|only|maybe|just|like|down to))*$",
@@ -115,7 +115,7 @@ ENGLISH_WANTED = Wanted(
     rolls=frozenset({"roll", "rolls"}),
     wide=r"(?<![\w'])(?:wide|width|narrow|skinny|roll|ruler|measures?|measured|across|inch|inches|edge)(?![\w'])",
     counted=r"(?<![\w'])(?:all|other|others|both|on|in|the|these|those|of|only|each|every|for|thing|step|number)$",
-    clinched=r"^(?:in|out)wards?$",
+    clinched=r"^(?:in|out)wards?$|^flar(?:e|es|ed|ing)(?: (?:in|out)(?:wards?|side)?)?$",
     than=r"(?<![\w'])(?:than|not|instead of|rather than|over|past|beyond|above|under|below|short of)(?: (?:a|an|the|even|at|every|to|about))*$",
     reason=r"(?<![\w'])(?:because|'?cause|since|on account|due to|thanks to|for lack|so (?:that|i|we|it)|where|when|while|with the|as the|which|which is|and i|if you|that's what|not|instead of|rather than|for no)(?![\w'])",
 )

@@ -31,7 +31,7 @@ SPANISH_SMALL = Small(
     ordinals=frozenset("primera segunda tercera primero segundo tercero otra otro".split()),
     part_names=frozenset("ramal tronco principal talón talon garganta arriba abajo izquierda derecha".split()),
     trimmed_parts=frozenset("macho hembra ceja solapa".split()),
-    parts_of_it=frozenset("talón talon garganta esquinas".split()),
+    parts_of_it=frozenset("talón talon garganta esquinas".split()), corners=frozenset("esquina esquinas".split()),
     gives_reason=frozenset("así que|asi que|porque|pues|por eso".split("|")),
     beside_it=frozenset("vecino vecina gemelo gemela pareja otro otra siguiente".split()),
     in_so_long=frozenset("en sobre dentro".split()),

@@ -21,6 +21,8 @@ _RANGE = f"(?P<a>{_M}) (?:TO|THROUGH|THRU) DET? (?P<b>{_M})"
 def _told_of_several(row: Row, match, ats: list[int]) -> bool:
     """Whether the words around a kind with a list are of several pieces: "straights 4 and 5", "hung elbow 4 and 5", "elbow 4 and 5, both"."""
     before, at = match.start() - 1, match.start("k")
+    if not plural(row, at) and _counts_parts(row, match.end(), ats):
+        return False
     if not plural(row, at) and match.end() < len(row.items) and row.items[match.end()].concept in ("BE", "HAVE", "FILLER") and before >= 0 and row.items[before].concept not in ("STOP", "COMMA", "QUERY") and row.words(match.end(), match.end() + 1).lower().split()[0] in words_of("small.one_is"):
         return False  # "no engrapé el recto 135 y el 136 va engrapado": told of the second alone
     acted = before >= 0 and row.items[before].concept in ("HUNG", "STAPLED", "TAPED", "RUBBED") and row.items[at].concept.startswith("K_")
@@ -43,6 +45,18 @@ def _each_with_its_article(row: Row, match, ats: list[int]) -> bool:
 
 _ARTICLES = tuple(tuple(said.split()) for said in ("la", "el", "al", "a la", "a el", "en la", "en el", "de la", "del"))
 _ACTED = ("STAPLED", "TAPED", "RUBBED", "HUNG", "TRIMMED", "WIPED", "PREHEATED", "TAPE_IT", "STAPLE", "RUB", "TRIM", "WIPE", "STAPLES", "TAPE", "VANES", "CLOSURE", "TABS", "REPAIRED")
+
+
+def _counts_parts(row: Row, behind: int, ats: list[int]) -> bool:
+    """ "Taped straight 12 and two corners are open", "… and one of the tabs is up": so many parts, and no second piece."""
+    ahead, at = row.items[behind].concept if behind < len(row.items) else "", ats[-1]
+    if row.items[at].concept != "NUM" or row.items[at].value.value > 4:
+        return False
+    spelled = row.words(at, at + 1).isalpha() and not row.words(ats[0], ats[0] + 1).isalpha()  # "straight 12 and two spots": one in figures, one in letters
+    return ahead in _COUNTED or spelled and ahead in ("WORD", "GENERIC", "FITTING")
+
+
+_COUNTED = frozenset("JOINT END SIDE_WORD SIDE STAPLES TABS VANES SCREWS OF ONE_SIDE PANEL K_HANGER DAMAGE GAP TAPE BACK".split())
 
 
 def _whole_sentence(row: Row, match, ats: list[int]) -> bool:

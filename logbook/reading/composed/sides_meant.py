@@ -28,6 +28,10 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="FILLER")  # "I had to cut it back by two inches": no side moves
     elif item.concept == "SIDE" and said == "left" and concept_at(items, place - 1) in ("STAPLES", "TAPE", "CLOSURE", "MARK181") and ahead in ("STOP", "COMMA", ""):
         done[place] = replace(item, concept="FILLER", value=None)  # "I only had the quarter inch staples left"
+    elif item.concept == "SIDE" and said == "right" and concept_at(items, place - 1) in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED") and (ahead in ("STOP", "BUT", "") or ahead == "COMMA" and concept_at(items, place + 2) != "SIDE"):
+        done[place] = replace(item, concept="FILLER", value=None)  # "stapled right, two inches and legs out"
+    elif item.concept == "SIDE" and said == "left" and ahead == "BE" and concept_at(items, place - 1) in ("STAPLES", "TAPE", "CLOSURE", "MARK181", "COUNTED", "HAVE", "BE", "LEN"):
+        done[place] = replace(item, concept="FILLER", value=None)  # "the only tape left was two inch"
     elif item.concept == "SIDE_WORD" and ahead in ("MOVE_IN", "MOVE_OUT") and concept_at(items, place - 1) == "NUM" and items[place - 1].value.value == 4:
         done[place - 1] = replace(items[place - 1], concept="FILLER", value=None)
         done[place] = replace(item, start=items[place - 1].start, concept="SIDE", value=("left", "right", "top", "bottom"))  # "all four sides come in two"

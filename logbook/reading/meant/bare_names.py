@@ -41,6 +41,8 @@ def names(found: tuple[Token, ...], code: str) -> BareMarks:
     words = LANGUAGES[code].bare_names
     if not words.name:
         return NONE
+    if "&" in words.joins:
+        found = tuple([one._replace(low="and", sort="word") if one.low == "&" else one for one in found]) if any(one.low == "&" for one in found) else found  # "eleven & twelve"
     if any(_is_named(found, at, words) and _number_at(found, at, code) is not None for at in range(1, len(found))):
         return NONE  # told before all numbers of the note are read: most notes name their piece so
     said, starts = numbers_said(found, code)

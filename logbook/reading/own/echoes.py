@@ -260,13 +260,15 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     elif asked:
         lacking = lacking or finds(apart(code, "told.weighed.lacking"), act.words) is not None  # "did I skip the tape? Yes"
     value = told if as_it_is else told is not lacking
-    acts = [one for one in act.acts if one[1] == "scrim_shows"] or [*_joined(row, drawn, before), *_of_the_deed(act, code)]
+    acts = [one for one in act.acts if one[1] == "scrim_shows"] or [*_joined(row, drawn, before), *(_of_the_deed(act, code) if told else _answered_for(act, code))]
     for name in dict.fromkeys(name for _, name in acts):
         at = next(item for item, its in acts if its == name)
         begin = next((k for k in range(one.first, one.last) if k not in _naming(row, one)), one.first)
         first, last = (begin, one.last) if spends else (at, at + 1)
         also = ((row.items[at].start, row.items[at].end),) if spends else ()
         found.claims.append(claim(row, name, value, first, last, corrects=True, hedged=False, also=also))
+    if len(acts) == 1 and not told and re.search(r"<[ndb]>.* (?:before|when|after) (?:i|we) <d>", act.words) is not None:
+        found.claims += [claim(row, name, True, at, at + 1, weak=True, hedged=False) for at, name in act.acts if at > acts[0][0] and name != acts[0][1]]  # "did I wipe it before I taped it? No": taped it is
     found.of_piece |= named
     found.spent.update(at for at in range(acts[0][0] if acts[0][0] < act.first else act.first, act.last) if at not in named and row.items[at].concept not in _NAMING)
     if spends:
@@ -278,6 +280,15 @@ def _of_the_deed(act: Sketch, code: str) -> tuple[tuple[int, str], ...]:
     match = word(code, "told.echoes.told_of").search(act.words)
     thing = act.item(match.start()) if match else None
     return tuple(one for one in act.acts if one[0] != thing)
+
+
+def _answered_for(act: Sketch, code: str) -> tuple[tuple[int, str], ...]:
+    """ "Did I wipe it before I taped it?": of two acts the one that is asked for."""
+    told = re.match(r"(?P<asked>.*<[ndb]>.*?) (?:before|when|after|while|until) (?:i|we) <d>", act.words)
+    if told is None:
+        return _of_the_deed(act, code)
+    places = {item: at for at, item in act.places}
+    return tuple(one for one in act.acts if places.get(one[0], 0) < told.end("asked"))
 
 
 def _joined(row: Row, drawn: tuple[Sketch, ...], before: int) -> tuple[tuple[int, str], ...]:

@@ -230,6 +230,11 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft, language: Language) 
         elif one.name in _SPACED and _elsewhere(row, old, one):  # "every two on top and every three on the bottom": the wider one counts
             wide, other = (one, old) if one.value > old.value else (old, one)
             kept[before] = replace(wide, also=(*wide.also, (other.start, other.end)), hedged=wide.hedged or other.hedged)
+        elif one.name in _SIZED and old.value is not None and _elsewhere(row, old, one):  # "half inch staples on three sides, finished with quarter inch": the smaller one counts
+            small, other = (one, old) if one.value < old.value else (old, one)
+            kept[before] = replace(small, also=(*small.also, (other.start, other.end)), hedged=small.hedged or other.hedged)
+        elif one.name == "closure" and "other_tape" in (old.value, one.value) and _elsewhere(row, old, one):
+            kept[before] = one if one.value == "other_tape" else old
         elif one.name == "closure" and "mastic" in (old.value, one.value):
             kept.append(one)
         elif found_out(row, old, one, language):
@@ -263,6 +268,7 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft, language: Language) 
 
 
 _SPACED = ("staple_spacing", "cross_tab_spacing", "screw_spacing")
+_SIZED = ("staple_leg", "tape_width", "cross_tab_length", "washer_size")
 _OF_A_PART = ("SIDE", "OTHER_SIDE", "BACK", "SIDE_WORD", "END", "JOINT", "EXCEPT", "THROUGH")
 
 
@@ -270,7 +276,7 @@ def _elsewhere(row: Row, old: Claim, one: Claim) -> bool:
     """Whether two measures of one thing are of two parts of the piece."""
     near = row.items[old.last : min(len(row.items), one.last + 3)]
     said = {word for item in row.items[old.last : one.last] if item.concept not in ("NUM", "LEN", "FRAC") for word in row.text[item.start : item.end].lower().split()}  # the "half" of two and a half is none
-    return any(item.concept in _OF_A_PART for item in near) or bool({"some", "few", "couple", "rest", "others", "half", "most"} & said)
+    return any(item.concept in _OF_A_PART for item in near) or bool({"some", "few", "couple", "rest", "others", "half", "halfway", "most", "finished", "finish"} & said)
 
 
 def _redone(row: Row, old: Claim, one: Claim) -> bool:

@@ -123,6 +123,8 @@ def _fits(row: Row, at: int, anchor: Anchor) -> bool:
         return False
     if item.concept == "NUM" and ahead not in ("COMMA", "STOP", "AND", "", "WORD", "ON", "OF", "IN", "SQUARE", "WHEN", "APART", *anchor.bare_before):
         return False
+    if anchor.name == "damage_width" and ahead in ("WORD", "AROUND", "OUT", "OUTSIDE", "OTHER") and row.words(at + 1, at + 2).lower().split()[0] in words_of("small.reaches_past"):
+        return False  # "a patch two inches bigger all the way around"
     if anchor.name == "gap" and ahead in ("FROM", "OFF", "OVER") or (anchor.name == "gap" and before in ("FROM", "OFF")):
         return False  # "stands two inches off the wall"
     if item.concept == "FRAC" and item.value.value == Fraction(1, 2) and ahead in ("IT", "I", "OF", "DET", "THIS"):

@@ -189,6 +189,7 @@ def _stands_for_a_thing(row: Row, at: int) -> bool:
 
 _WAYS = {"OUT": "outward", "OUTSIDE": "outward", "MOVE_OUT": "outward", "IN": "inward", "INSIDE": "inward", "MOVE_IN": "inward"}
 _CLINCHED = (*_STAPLES, "LEG", "CLINCHED")
+_OF_LEGS = frozenset("STAPLES STAPLE STAPLED LEG CLINCHED EVERY LEN FRAC NUM AND COMMA BE ALL BOTH IT OTHER FILLER DET".split())
 _FACE = frozenset("GROOVE SHIPLAP SIDE END FEMALE MALE SCREWS TABS SIZE VANES FLAP PANEL".split())  # other things that have a way
 
 
@@ -202,7 +203,8 @@ def lone_ways(row: Row, stated: Row, claims: list[Claim], cut_up: tuple[Part, ..
             if way is None or stated.is_blank(at) or any(row.items[k].concept in ("NOT", "NO", "IF", *_FACE) for k in range(part.first, part.last)):
                 continue
             plainly = word(language.code, "told.wanted.clinched").search(plain(row.words(at, at + 1))) is not None
-            noun = next((k for k in (*range(part.first, part.last), *range(part.first - 1, max(-1, part.first - _LOOK_BACK), -1)) if row.items[k].concept in (*_CLINCHED, *_FACE) or k < part.first and row.items[k].concept.startswith("K_")), None)
+            plainly = plainly and (row.items[at].concept not in ("MOVE_OUT", "MOVE_IN") or _OF_LEGS.issuperset(row.items[k].concept for k in range(part.first, at)))  # "the mouth is flared out"
+            noun = next((k for k in (*range(part.first, part.last), *range(part.first - 1, max(-1, part.first - _LOOK_BACK), -1)) if row.items[k].concept in (*_CLINCHED, *_FACE) or k < part.first and row.items[k].concept.startswith("K_") and row.items[k - 1].concept not in ("ON", "IN", "OF")), None)
             if noun is not None and row.items[noun].concept in _CLINCHED and (plainly or place and _against(row, cut_up[place - 1], part, way, language)):
                 return [claim(row, "staple_clinch", way, at, at + 1, hedged=False)]
     return []

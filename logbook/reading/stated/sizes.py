@@ -199,10 +199,21 @@ def _pieces(found: Found):
     if not any(item.concept in ("K_ELBOW", "DEG", "K_WYE") or (item.concept == "NUM" and item.value.value in ANGLES) for item in found.row.items[max(0, found.first - 40) : found.last + 20]):
         return  # "quedan ocho piezas"
     ahead = found.row.items[found.last].concept if found.last < len(found.row.items) else ""
-    if ahead == "STOP" and not any(item.concept in ("K_ELBOW", "K_WYE", "NUM", "DEG") for item in found.row.items[: found.first]):
-        return  # "Two pieces. Straight five, elbow six."
+    told = any(item.concept in ("K_ELBOW", "K_WYE", "NUM", "DEG") for item in found.row.items[: found.first])
+    if not told and (ahead == "STOP" or _counts_the_work(found.row, found.last)):
+        return  # "Two pieces. Straight five, elbow six.", "Three pieces today. Elbow 161 is good."
     if 2 <= value <= 9 and value.denominator == 1:
         yield found.claim("elbow_pieces", int(value), group="w", uses=("n",), kinds=("elbow",))
+
+
+def _counts_the_work(row, at: int) -> bool:
+    """Whether nothing of a piece stands between these words and the stop, or pieces of two kinds do."""
+    behind = [item.concept for item in row.items[at : row.sentence_end(at)]]
+    kinds = [concept for concept in behind if concept.startswith("K_")]
+    return set(behind) <= _OF_THE_DAY or len(set(kinds)) > 1
+
+
+_OF_THE_DAY = frozenset("FILLER WORD LATER DAY HAVE BUILT BE DET IT THIS NOT_DONE DONE I".split())
 
 
 def _footer(found: Found):

@@ -230,6 +230,8 @@ def _length(name, most=10**6, least=0):
 
 def _tab_length(found: Found):
     row, last = found.row, found.last
+    if found.item("n").concept == "NUM" and row.items[last - 1].concept == "TABS" and found.item("n").value.value <= 2:
+        return  # "one cross tab in the middle of each side"
     if found.item("n").concept == "NUM" and row.items[last - 1].concept == "TABS" and [item.concept for item in row.items[last : last + 2]] == ["COMMA", "LEN"]:
         return  # "four tabs, ten inches each": how many
     if found.item("n").concept == "NUM" and row.items[last - 1].concept == "TABS" and row.items[last : last + 1] and row.items[last].concept in ("OF", "EACH", "ON") and row.items[last + 1 : last + 2] and row.items[last + 1].concept in ("SIDE_WORD", "SIDE", "JOINT", "DET", "EACH", "END"):

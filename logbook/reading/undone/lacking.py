@@ -212,7 +212,30 @@ def of_one_side(row: Row, clause: Clause, one: Claim) -> bool:
             return one.name in ("stapled", "taped", "rubbed_down")
         if item.concept == "SIDE_WORD" and at > one.first and row.items[at - 1].concept in ("PLACE_NOUN", "ROOM", "BUILDING", "DET", "WORD") and row.words(at, at + 1).lower() in words_of("small.one_side"):
             return one.name in ("stapled", "taped", "rubbed_down")  # "no tape on the wall side"
+        if _is_a_part(row, at):
+            return one.name in ("stapled", "taped", "rubbed_down", "surface_clean")
     return False
+
+
+def _is_a_part(row: Row, at: int) -> bool:
+    """ "One side", "the throat", "two corners", "one end", "the heel": no whole of a piece, whatever stands before."""
+    concept, before = row.items[at].concept, row.items[at - 1] if at else None
+    if concept == "ONE_SIDE":
+        return before is None or before.concept not in ("NO", "NOT", "WORD")  # "no dejé ni un lado sin cinta"
+    if before is None:
+        return False
+    if concept == "THROAT" or concept == "WORD":
+        return before.concept == "DET" and row.words(at, at + 1).lower() in words_of("small.parts_of_it")
+    said = row.words(at, at + 1).lower()
+    if concept == "JOINT" and said in words_of("small.corners"):
+        return before.concept not in ("BACK", "K_STRAIGHT", "K_ELBOW")
+    if concept not in ("JOINT", "END", "SIDE_WORD"):
+        return False
+    if concept == "SIDE_WORD" and before.concept in ("PLACE_NOUN", "ROOM", "BUILDING", "WORD") and said in words_of("small.one_side"):
+        return True  # "the wall side isn't taped"
+    if at > 2 and before.concept == "DET" and row.items[at - 2].concept == "OF" and row.items[at - 3].concept == "NUM":
+        return row.items[at - 3].value.value in (1, 2, 3)  # "one of the sides"
+    return before.concept == "NUM" and before.value.value in (1, 2, 3) or row.words(at - 1, at).lower() in words_of("small.ordinals")
 
 
 def _flip(row: Row, clause: Clause) -> Claim | None:

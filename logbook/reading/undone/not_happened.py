@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from functools import cache
 
 from logbook.languages import LANGUAGES
@@ -20,6 +21,7 @@ from logbook.reading.words.likely import Likely, standing, where_standing
 from logbook.reading.clauses.parts import Part
 from logbook.reading.words.phrasing import choice, in_any, word
 from logbook.reading.clauses.set_right import is_mended
+from logbook.reading.undone.lacking import of_one_side
 from logbook.reading.clauses.stance import Clause
 from logbook.reading.words.tokens import plain
 from logbook.reading.undone.undone import came_true
@@ -130,7 +132,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
         used = {at for at in range(first, last) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in (*_NAMES_IT, "NUM", *(_CLOSING if name in ("surface_clean", "preheated") else ()))} if value is not None else set()
         yet = value is False and re.search(language.acts.yet, said) is not None  # "no tape or mastic on it yet": still to do
         opens = (Open("piece", name, row.items[clause.first].start, row.items[clause.last - 1].end),) if yet else ()
-        yield claim(row, name, bool(value) if value is None else value, first, last, opens=opens, pending=yet, corrects=value is False and row.items[clause.first].concept == "BUT", hedged=False, kinds=_STAPLED_KINDS if value is None and name == "stapled" else ()), used
+        one = claim(row, name, bool(value) if value is None else value, first, last, opens=opens, pending=yet, corrects=value is False and row.items[clause.first].concept == "BUT", hedged=False, kinds=_STAPLED_KINDS if value is None and name == "stapled" else ())
+        yield replace(one, part="side") if value is False and row.items[first].concept == "NO" and of_one_side(row, clause, one) else one, used  # "no staples in the throat"
 
 
 def _and_so(row: Row, last: int, end: int) -> Iterator[int]:

@@ -45,6 +45,7 @@ def still_to_do(row: Row, clause: Clause, begin: int, end: int, language: Langua
     acts = [at for at in acts if at >= begin or row.items[begin].concept in ("PENDING", "LATER")]
     acts = [at for at in acts if not (row.items[begin].concept in ("NOT", "NO") and any(row.items[k].concept == "WHEN" for k in range(begin + 1, at)))]  # "it wasn't dry yet when I taped it"
     acts = [at for at in acts if not (at > begin and row.is_blank(at) and row.items[at].concept == "SHOWS")]  # "… if the lift shows up"
+    acts = [at for at in acts if not (row.items[at].concept == "SEATED" and any(row.items[k].concept not in DENIED and row.words(k, k + 1).lower() in words_of("small.gives_reason") for k in range(begin + 1, at)))]  # "not taped yet because it's sitting on the floor"
     strong = row.items[begin].concept in ("PENDING", "NOT_DONE")
     made: list[Claim] = []
     names: set[str] = set()

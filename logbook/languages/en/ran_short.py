@@ -1,0 +1,72 @@
+"""English of what there was no more of and what took its place: "ran out of half inch staples, so I finished it with three eighths".
+
+Regular expressions over lower-case letters, as in `plainer.py`.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.en.measured import _M
+from logbook.languages.plainer import Plainer
+
+_I = r"(?:i|we)"
+_L = rf"(?:(?:half an?|half|(?:an?|one|three|five|seven)[- ](?:half|quarters?|eighths?|sixteenths?)|quarter)(?:[- ]inch)?|{_M}(?:[- ]inch)?)"
+_OUT = rf"(?:(?:{_I} )?(?:had )?(?:ran|run|was|were|'m|am|are)(?: \w+)? out of|(?:^|(?<=[.!;] )|(?<=so ))(?:all )?out of|(?:{_I} )?had no more)"
+_WHERE = r"(?: (?:about |some ?where |right )*(?:half ?way|half way|part ?way|midway|most of the way|two thirds|three quarters|near the end|at the end)(?: (?:through|around|along|down|into|of|up|across|on))*)?"
+_PIECE = r"(?: (?:on |of |with )?(?:the )?(?:\w+ )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|collar|end cap|cap|plenum|sleeve|number)? ?(?:[a-z]-?)?\d+)?"
+_SO = r"(?:,? (?:so|and|and so|and then|then|so then)|[,.;]|[.;,] (?:so|then|and)) "
+_REST = rf"(?:{_I} )?(?:had to )?(?:finish(?:ed)?(?: (?:it|up|off|it up|it off|the rest|the other half|the last side|out))*|did the (?:rest|other half|last side|last bit)(?: of)?{_PIECE}|(?:the )?(?:rest|other half)(?: of it)?(?: (?:is|was|got|has))?) (?:with |in |using )?(?:the |some )?"
+_FOR_IT = rf"(?:(?:{_I} )?(?:had to )?(?:use|used|put in|put|shot|went with|go with|switched to|grabbed)|(?:it|this one|the \w+|(?:the )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|cap|end cap|plenum|number) [\w-]+)(?:'s)? (?:got|has|gets|is|took)) (?:the |some )?"
+_PART = r"(?:last|other|fourth|bottom|top|back|front|left|right|rest|throat|heel|end|corner|third)(?![\w'])"
+_THINGS = (("staples", r"(?:staples?|legs?)"), ("tape", r"(?:tape|foil tape|foil)"))
+
+_BAD = r"(?:cloth|duct|masking|gray|grey|packing|painter's|painters|electrical|hardware store|unlisted|plain)(?: duct| cloth)? tape"
+
+ENGLISH_RAN_SHORT = (
+    Plainer(
+        ("out of ", "no more"),
+        rf"(?P<x>{_OUT}) (?:the |our |my )?(?:(?:good|listed|foil|right|regular|rated|approved|ul|aluminum) )+tape(?P<w>{_WHERE}){_PIECE}{_SO}{_REST}{_BAD}(?=[.,;!]|$| on | and )",
+        (("x", "i used"), ("w", " on")),
+        beside=("finish", "rest", "other half", "last "),
+    ),
+    *(
+        row
+        for thing, words in _THINGS
+        for row in (
+            Plainer(
+                ("out of ", "no more"),
+                rf"(?P<x>{_OUT}) (?:the |our |my )?{_L} {words}(?P<w>{_WHERE}){_PIECE}{_SO}{_REST}{_L}(?P<y>)(?: {words}| ones)?(?=[.,;!]|$| on | and )",
+                (("x", "i used"), ("w", " on"), ("y", f" {thing}")),
+                beside=("finish", "rest", "other half", "last "),
+            ),
+            Plainer(
+                ("out of ", "no more"),
+                rf"(?P<x>{_OUT} (?:the |our |my )?{_L} {words}){_PIECE}{_SO}{_FOR_IT}{_L}(?P<y>)(?: ones)?(?! {words})(?=[.,;!]|$| on | for | in )",
+                (("x", "here is "), ("y", f" {thing}")),
+            ),
+        )
+    ),
+    # --- "three inch tape on three sides and two inch on the last one"
+    Plainer(
+        (" tape ",),
+        rf"{_L} (?:wide )?(?:foil )?tape [^.?!]{{0,60}}?(?:,|[,.;] (?:and|but|so)| and| but| so)? ?{_REST}{_L}(?P<y>)(?: ones)?(?=[.,;!]|$)",
+        (("y", " tape"),),
+        beside=("finish", "rest", "other half", "last "),
+    ),
+    Plainer(
+        (" tape ",),
+        rf"{_L} (?:wide )?(?:foil )?tape (?:on|for|over|around|in|at) [^.?!,;]{{1,30}}?(?:,|,? and|,? but) (?:only )?{_L}(?P<y>)(?: only)? (?:on|for|over|around|in|at) (?:the |that )?{_PART}(?P<z> one)?",
+        (("y", " tape"), ("z", " side")),
+    ),
+    Plainer(
+        (" tape ",),
+        rf"{_L} (?:wide )?(?:foil )?tape (?:on|for|over|around|in|at) [^.?!,;]{{1,30}}?(?:,|,? and|,? but) (?:the |that )?{_PART}(?: one| side| seam)? (?:got|has|is|gets|took|only got|only has) (?:the |only )?{_L}(?P<y>)(?=[.,;!]|$)",
+        (("y", " tape"),),
+    ),
+    # --- "the only roll left was the two inch, so that's what went on straight 76"
+    Plainer(
+        ("roll ", "rolls "),
+        rf"rolls?(?: (?:i|we|they|that|was|had|have|got|left|there|in the \w+|on the \w+|with me))* (?:was|is|were|are)(?: only| just)? (?:the |an? )?{_L}(?P<y>)(?: one| ones| kind| stuff)?(?=[.,;!]| and | so |$)",
+        (("y", " tape"),),
+        unless=r"^(?!.*(?:only|last|left|so that|so i|that's what|all))",
+    ),
+)
