@@ -32,6 +32,7 @@ SPANISH_ACTS = ActWords(
     of_the_piece=(
         rf"\b(?<!iba a )(?<!ibamos a )(?!{_TELL})\w{{2,}}(?:[aei]r)(?:les?|sel[oa]s?)\b(?! (?:a|al|que|de comer|paso|duro|ganas)\b)(?! (?:{_SOME_OF} )*{_HOLDERS}\b)"
         rf"|\b(?<!iba a )(?<!ibamos a )(?!{_TELL})\w{{2,}}[aei]r (?:ese?a? |el |las? |los |una? |otr[oa] |bien |ultim[oa] )+(?:otr[oa] |ultim[oa] )?{_PARTS}\b"
+        r"|\bvolver(?:l[oa]s?|le)? a (?:poner|pegar|meter|hacer|echar|cerrar|sellar|clavar|tapar)(?:l[oa]s?|le)?\b|\brepetir(?:l[oa]s?)?\b"
         rf"|\b(?:cerrar|terminar|acabar|rematar|sellar|ajustar|cuadrar|emparejar|enderezar|corregir|tapar|componer)l[oa]s?\b"
         rf"|\b(?:mañana|al rato|luego|despues|ahorita) (?:se )?(?:le |l[oa] |se )+\w+[eio]?o (?:el |la |los |las |una? |otr[oa] )+{_PARTS}\b"
         rf"|\b(?<!iba a )(?<!ibamos a )(?:cambiar|reemplazar|reponer|rehacer)(?:l[oa]s?|le)?\b(?! (?:de|la ropa|la llanta|el turno|turno|la camisa|la bateria|la manguera))"

@@ -74,7 +74,7 @@ SPANISH_PLAINER = (
     Plainer(("grapas largas", "grapas grandes", "grapas buenas", "grapas de"), rf"(?P<x>no (?:(?:le|me|nos|l[oa]s|habia|hay|hubo|tenia|tenemos|traia|trajeron|encontre|alcanzaron|caben|cabian|entran|entraban|quedaban|quedan|mas|de) )*(?:las )?grapas (?:largas|grandes|buenas|de (?:media|1/2))[,;.]? (?:asi que |y |por eso |entonces )*(?:le |les )?{PUT}(?: unas| las| puras)? de )(?={FRAC}\b)", (("x", "grapas de "),)),
     # --- the thing of a piece that has no name but its number
     *(
-        Plainer((" del ", " de la "), rf"(?:^|(?<=[.;,] )|(?<=pero )|(?<=y ))(?P<x>(?P<t>(?:(?:el|la|las|los) )?(?:grapas|cinta|teip|tape|aletas|vanes|staples|foil) )(?:del|de la) (?P<n>{named}))(?= (?!por |x |de |y |pulgadas?|en\b|a\b|es de|era de|fue de))", (("x", means),))
+        Plainer((" del ", " de la "), rf"(?:^|(?<=[.;,] )|(?<=pero )|(?<=y ))(?P<x>(?P<t>(?:(?:el|la|las|los) )?(?:grapas|cinta|teip|tape|aletas|vanes|staples|foil)) (?:del|de la) (?P<n>{named}))(?= (?!por |x |de |y |pulgadas?|en\b|a\b|es de|era de|fue de))", (("x", means),))
         for named, means in ((MARK, r"pieza \g<n>, \g<t>"), (rf"{KIND} (?:numero )?{MARK}", r"\g<n>, \g<t>"))
     ),
     # --- what he said before, and how it is
@@ -84,6 +84,10 @@ SPANISH_PLAINER = (
     Plainer((" iba a ", " iban a "), rf"(?P<x>ib(?:a|an)) a(?= (?:cada |como )?(?:{COUNT})(?: y (?:media|cuarto))? (?:pulgadas?|de grapa|grapas|pies)\b)", (("x", "estaba"),)),
     # --- the same thing of the other with its own measure: "la 20 lleva grapas cada dos, la 21 cada tres", "en la 5 puse cinta de tres, en la 6 de dos"
     Plainer((" de ", " cada "), rf"(?P<t>grapas?|cinta|teip|tape|foil|tabs|tornillos) (?:(?:a )?cada|a|de) {_MEAS}(?: \w+){{0,2}}?(?:,| y| pero|;)+ (?:y |pero )?(?P<x>(?:en |a )?(?:la|el|al)(?: {KIND})?) {MARK}(?P<y> (?:me tocaron |puse |use |le puse |van |va |fue |eran? |quedaron )?)(?=(?:(?:a )?cada|de) {_MEAS} *(?:$|[,;.]))", (("x", "la"), ("y", r" lleva \g<t> "))),
+    # --- "la 255 sí las tiene"
+    Plainer((" si tiene", " si las ", " si la ", " si trae", " si lleva", " si los "), rf"(?:^|(?<=[,;.] )|(?<= y )|(?<=pero ))(?:la|el) (?:{KIND} )?(?:numero )?{MARK} si(?P<x> (?:l[oa]s? )?(?:tiene|trae|lleva|tenia|traia|llevaba)(?: completas?| todas?)?){STOP}", (("x", ""),)),
+    # --- "cinco pulgadas de caída en veinte"
+    Plainer((" de caida", " de bajada", " de pendiente", " de inclinacion", " de subida"), rf"(?P<x>(?P<n>{COUNT})(?: pulgadas?)? de (?:caida|bajada|pendiente|inclinacion|subida)(?: en)) (?={COUNT}\b)", (("x", r"caida de \g<n> en"),)),
     # --- an open corner
     Plainer(("abiert",), r"(?P<x>(?:(?:quedo|esta|va|sigue|anda) )?abiert[oa] (?:de|en|por) (?:la|una|el|un|las) (?P<w>esquina|orilla|junta|costura|union|punta))(?=[ ,;.]|$)", (("x", r"tiene gap en la \g<w>"),), unless=r"\bno (?:quedo|esta|va|sigue) abiert"),
     # --- "vanes si le puse": no condition

@@ -15,7 +15,25 @@ _ASKED_ME = r"(?:(?:el|la|los|mi|un) \w+(?: de \w+)? )?(?:me |nos )?pregunt(?:o|
 _OF_WHAT = rf"(?:(?:a la |al |la |el )(?:{KIND} )?(?:numero )?{MARK},? (?:ya |si )?)?"
 _ANSWERED = r",? (?:y |pero )?(?:yo |la verdad )?(?:le|les) (?:dije|dijimos|conteste|contestamos|respondi|tuve que decir) que "
 
+_NOW_I = r"(?:tallo|encinto|engrapo|grapo|froto|plancho|recorto|rebajo|teipeo|tapeo)"
+_AND_DONE = r"(?: bien)?(?: y|,) (?:ya(?: queda| quedo| estuvo| acabo| termino)?|acabo|termino|queda(?: lista| listo)?|listo|me voy|nos vamos|vamonos)"
+_SOME_PIECE = rf"(?:el |la |al )?(?:{KIND} )?(?:numero )?{MARK}"
+_DEED = r"(?:tallar|encintar|engrapar|grapar|frotar|recortar|limpiar|teipear|tapear|doblar)"
+_PUT_IN = r"(?:encint|tape|teip|grap|engrap|tall|frot|limpi|puse|meti|cerr)\w*"
+
 TOLD = (
+    # --- what he does and is done: "ya nomás tallo la 267 y acabo"
+    Plainer(("nomas ", "nada mas ", "solo "), rf"(?:^|(?<=[,.;:] ))(?P<x>(?:ya )?(?:nomas|nada mas|solo)) (?:l[ao] |le )?{_NOW_I}\b(?! (?:con|a mano|asi))", (("x", "ahorita"),)),
+    Plainer((" y ya", " y acabo", " y queda", " y listo", " y me voy", ", listo", ", y ya", " y termino", " y nos vamos"), rf"{_SOME_PIECE},? (?P<x>)(?:l[ao] |le ){_NOW_I}{_AND_DONE}{STOP}", (("x", "ahorita "),)),
+    # --- there was not enough for the other: "encinté la 247 pero no alcanzó para la 248"
+    Plainer((" no ",), rf"{_PUT_IN}[^.;]{{0,60}}?(?P<x>,? (?:pero |y |mas )?(?:ya )?no (?:me |nos )?(?:alcanzo|alcanzaron|hubo|dio tiempo|dio|llegue|llegamos)(?: (?:la |las |mas |el )?(?:{TAPE}|{STAPLES}|tiempo))? (?:para|pa|con|de|a)(?: hacer| encintar| engrapar| tallar)? ?(?:la|el|al)) (?:{KIND} )?(?:numero )?{MARK}(?P<y>){STOP}", (("x", ", la"), ("y", " no")), beside=("alcanz", " hubo", " dio tiempo", " llegue", " llegamos")),
+    # --- of two pieces each lacks its own: "faltan las grapas de la 265 y la cinta de la 266"
+    Plainer((" y la", " y el", " y su", " y cinta", " y grapa", " y aletas", " y vanes", " y tape"), rf"(?:(?:me|le|les|nos|todavia|aun|ya) )*faltan? {_ART}{_THING} (?:de|en|a|para) ?(?:la |el |l )?{_SOME_PIECE}(?P<x>,? y )(?={_ART}{_THING} (?:del?|al?|en|para) {_SOME_PIECE}{STOP})", (("x", ". Falta "),), beside=("falta",)),
+    Plainer((" y a la ", " y al "), rf"(?:al|a la) (?:{KIND} )?(?:numero )?{MARK} (?:todavia )?le faltan? {_ART}{_THING}(?P<x>,? y )(?:al|a la) (?:{KIND} )?(?:numero )?{MARK}(?P<y> )(?={_ART}{_THING}{STOP})", (("x", ". "), ("y", " le falta "))),
+    Plainer((" y ",), rf"(?:(?:me|nos|todavia|ya) )*(?:falta|tengo que|tenemos que|hay que) {_DEED} {_SOME_PIECE}(?P<x>,? y )(?={_DEED} {_SOME_PIECE}{STOP})", (("x", ". Falta "),), beside=(" encintar ", " tallar ", " engrapar ", " grapar ", " frotar ")),
+    # --- a list of thumbs: "grapas 2 cinta 3 tallada"
+    Plainer(("grapas 2", "grapas 3", "grapas 4", "grapa 2", "grapa 3", "grapas 1"), r"\bgrapas?(?P<x> )(?=(?:1|2|3|4|1\.5|2\.5)(?! (?:lados?|caras?|costuras?|x|por|octavos|dieciseis|y )|/|\.)(?: |,|$))", (("x", " cada "),)),
+    Plainer(("cinta 2", "cinta 3", "tape 2", "tape 3", "teip 2", "teip 3"), r"\b(?:cinta|tape|teip)(?P<x> )(?=(?:2|3|2\.5)(?! (?:lados?|caras?|costuras?|x|por|veces|vueltas|rollos?)|/)(?:$|[ ,]))", (("x", " de "),)),
     # --- asked and answered: "el inspector preguntó si la 3 llevaba aletas y le dije que no"
     Plainer((" que no", " que todavia no", " que nel", " que tampoco"), rf"(?P<x>{_ASKED_ME}){_OF_WHAT}(?P<n>)[^.;?]{{4,140}}?(?P<y>{_ANSWERED}(?:todavia |aun )?(?:no|nel|tampoco)){STOP}", (("x", ""), ("n", "no "), ("y", "")), beside=("pregunt",)),
     Plainer((" que si", " que claro", " que ya"), rf"(?P<x>{_ASKED_ME}){_OF_WHAT}(?!no )[^.;?]{{4,140}}?(?P<y>{_ANSWERED}(?:si|claro|claro que si|ya)){STOP}", (("x", ""), ("y", "")), beside=("pregunt",)),

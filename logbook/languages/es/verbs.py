@@ -124,7 +124,7 @@ _BEFALLS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("crushed", ("golpe", "apachurr", "machuc", "aboll", "aplast", "magull", "sumi")),
 )
 _TORE = ("rompió", "rasgó", "rajó", "abrió", "cortó", "trozó", "desgarró", "tronchó", "jaló", "arrancó")
-_TORE_IT = ("rompió", "rompieron", "rasgó", "rasgaron", "rajó", "rajaron", "rompí", "rasgué", "rajé", "desgarré", "desgarró", "desgarraron", "tronchó", "troncharon")
+_TORE_IT = ("raspé", "raspamos", "rayé", "rayamos", "arañé", "rasguñé", "rompió", "rompieron", "rasgó", "rasgaron", "rajó", "rajaron", "rompí", "rasgué", "rajé", "desgarré", "desgarró", "desgarraron", "tronchó", "troncharon")
 _INTO = ("le entró", "le metí", "le metió", "le metieron", "se le metió", "le clavé", "le clavó", "le clavaron", "le encajé", "le encajó", "le encajaron", "le enterré", "le enterró", "le atravesé", "le atravesaron")
 _POINTED = ("el destornillador", "un destornillador", "la pistola", "el desarmador", "un desarmador", "la escalera", "una escalera", "el taladro", "un tornillo", "el tornillo", "una punta", "un clavo", "el pie", "la rodilla", "un tubo", "el tubo", "la navaja", "el cuchillo", "una varilla", "la varilla", "un fierro", "el andamio")
 _SKINS = ("la cara", "el foil", "el forro", "el papel", "el facing", "el aluminio", "la cubierta", "la barrera", "un pedazo de foil", "un pedazo del foil", "un pedazo de papel", "tantito el foil", "tantito el papel")

@@ -5,6 +5,7 @@ Without accents. The group `m` is the measure that counts, `a` the one that some
 
 from __future__ import annotations
 
+from logbook.languages.es.plainer import KIND, MARK
 from logbook.languages.es.whole_turns_words import CL, PUT
 from logbook.languages.turns_of_words import Turn
 
@@ -19,6 +20,9 @@ _ASKED_M = rf"(?P<a>{_HOW_FAR})"
 _AT = r"(?:(?:como|casi|mas o menos|ya|todas|bien|nomas|asi|mas bien|aproximadamente) )*(?:a cada|de a cada|de a|a|en|cada|hasta|por l[ao]s) (?:como |casi |mas o menos )?"
 _LIE = r"(?:han de (?:estar|andar|haber quedado)|deben (?:de )?(?:estar|andar)|estaran|andaran|quedaron|quedan|quedo|van|iban|va|andan|andaban|salieron|salen|estan|estaban|son|fueron|dieron|daban|cayeron|vienen)"
 _LAY = rf"(?:{_LIE}|{PUT}|me fui|nos fuimos|engrape|grape|engrapamos|abri|espacie|separe|deje)"
+
+_LAID_IT = r"(?:yo )?(?:(?:le|les|se la|me) )*(?:puse|pusimos|use|usamos|eche|echamos|agarre|agarramos|traia|traigo|tenia|habia|meti|pegue|lleva|trae|tiene|toco|dieron)"
+_ON_PIECE = rf"(?: (?:al?|en|de|del|de la|a la|en la|en el) ?(?:la |el )?(?:{KIND} )?(?:numero )?{MARK})?"
 
 # whose staples are spoken of, and nothing else of which one asks how far apart it is
 _STAPLES = r"^(?!.*\b(?:tornill|pijas?\b|soporte|colga|cuelg|trapecio|tabs?\b|tiras|tiritas|pestañ|lenguet|rondana)).*(?:grap|staple|estapl)"
@@ -83,8 +87,11 @@ MEASURED: tuple[Turn, ...] = (
     # how wide the tape is
     Turn(r"\bcon (?:la|el|una|un|pura) (?:cinta |tape |teip )?de ", rf"\b(?:encint\w+|tape\w+|teip\w+|cerre|selle|cerrad[oa]|sellad[oa]|cerramos|sellamos) (?:(?!no\b|ni\b|cada\b)\w+ ){{0,3}}?con (?:la|el|una|un|pura) de {M}(?: de ancho)?(?= *(?:$|[,;:.]| y | pulgadas))", (("tape_width", "m"),), unless=r"\b(?:no|ni|sin)\b"),
     Turn(r"\bno \w+", rf"\b(?:181\S*|cinta|tape|teip)(?: \w+)? de {M}[ ,](?:porque|por ?que|pues|ya que),? (?:la )?(?:de |otra )?(?:{_HOW_FAR} )?(?:ya )?no (?:habia|hubo|hay|quedaba|alcanzo|llego|tenia|traia|me dieron)", (("tape_width", "m"), ("taped", True)), unless=r"\b(?:no|ni)\b (?:es|puse|use|lleva)"),
+    Turn(r"\bque \w+", rf"\b(?:cinta|tape|teip) que {_LAID_IT}{_ON_PIECE} (?:es|era|fue|mide|media|salio)(?: (?:nomas|nada mas|solo|la|una|de la))* (?:de )?{M}", (("tape_width", "m"), ("taped", True)), unless=r"\b(?:no|ni|sin|nunca|pide\w*|plano|deb\w+)\b"),
+    Turn(r"\bla de ", rf"\b(?:cinta|tape|teip) que (?:(?!pide|pidio|marca|dice|quiere|no\b)\w+,? ){{1,5}}?(?:o sea |es )?la de {M}(?: de ancho)?(?= *(?:$|[,;:.]| y | en | a ))", (("tape_width", "m"), ("taped", True)), unless=r"\b(?:no|ni|sin|nunca|pide\w*|plano|deb\w+)\b"),
+    Turn(r"\b(?:es|era|fue) ", rf"\b(?:cinta|tape|teip)(?: que {_LAID_IT}{_ON_PIECE})?,? (?:es|era|fue)(?: (?:de|la|una|pura|puro|esa|nomas|del|el))* (?:gris|plateada|tela|lona|ducto|masking|canela|negra|americana|pintor|empaque|plomeros|corriente)\b", (("closure", "other_tape"), ("taped", True)), unless=r"\b(?:no|ni|nunca)\b"),
     Turn(r"\brollo\b", rf"\b(?:el )?(?:rollo|rollito)(?: que (?:traia|traigo|habia|tengo|use|me dieron|puse|quedaba))?,? (?:es|era|mide|media|venia|trae)(?: (?:nomas|nada mas|solo|apenas|el|uno|un))* (?:de )?{M}(?: de ancho)?(?= *(?:$|[,;:.]| y | de ancho| nomas))", (("tape_width", "m"),), unless=r"\b(?:no|ni|pies|largo)\b"),
-    Turn(r"\b(?:angost|delgad|flac|flaquit|chiquit|ancha|finit)", rf"\b(?:cinta|tape|teip|181\S*)(?: \w+){{0,3}}?,? (?:la |es |era |mas |la mas |puse la |use la |de la )*(?:angost|delgad|flac|flaquit|chiquit|ancha|finit|angostit)[oa],? (?:(?:la|es|era|una) )?(?:de )?{M}", (("tape_width", "m"),), unless=r"\b(?:no|ni|sin)\b"),
+    Turn(r"\b(?:angost|delgad|flac|flaquit|chiquit|ancha|finit)", rf"\b(?:cinta|tape|teip|181\S*)(?: \w+){{0,3}}?,? (?:la |es |era |mas |la mas |puse la |use la |de la )*(?:angost|delgad|flac|flaquit|chiquit|anch|finit|angostit)[oa],? (?:(?:la|es|era|una) )?(?:de )?{M}", (("tape_width", "m"), ("taped", True)), unless=r"\b(?:no|ni|sin)\b"),
     Turn(r"\b(?:piden|pide|debe|dice|manda|toca|quieren)", rf"\b(?:piden|pide|debe ser|debia ser|dice|mandan?|toca|quieren|va) (?:la |cinta |tape |teip |una )*(?:de )?{_ASKED_M}(?: de ancho)?[,;:]? (?:(?:pero|y|yo|nomas|solo|aqui|la verdad) )+(?:le |la |se la )*(?:traia|traigo|tenia|tengo|use|usamos|puse|pusimos|eche|habia) (?:(?:la|una|pura|nomas|solo) )*(?:de )?{M}", (("tape_width", "m"), ("taped", True)), beside=r"\b(?:181|cinta|tape|teip)", unless=r"\bgrap"),
     Turn(r"\b181", rf"\b181\S*,? (?:que (?:me |nos )?(?:dieron|traia|traigo|habia|use|tenia|quedaba|mandaron|llego|trajeron),? (?:es|era|fue) |(?:es|era|fue) |la |pura )(?:la |nomas |solo )*(?:de )?{M}(?= *(?:$|[,;.]| nomas| de ancho| pulgadas| nada mas| y ))", (("tape_width", "m"), ("taped", True)), unless=r"\b(?:no|ni)\b"),
     Turn(r"\bde \w+.*\bde ", rf"\b(?:traia|tenia|llevaba|venia con|estaba con|era) (?:una |la |cinta |tape )*de {_ASKED_M},? (?:y |pero )?(?:yo |ahora |ya |ahorita )*(?:se )?(?:le |la )*(?:puse|cambie(?: por)?|meti|eche|va|lleva|pegue)(?: una| la| otra)* de {M}", (("tape_width", "m"), ("taped", True)), beside=r"\b(?:cinta|tape|teip|181)", unless=r"\b(?:grap\w+|tabs?|tiras)\b"),

@@ -332,8 +332,8 @@ def _pointed_at(row: Row, taken: set[int], made: list[Mention], add, language: L
         mention = Mention(first, last, mark=mark_text(row, first, last, language), mark_at=(first, last), corrects=_takes_its_place(row, first), pointed=True, amends=_set_right(row, first, last))
         here = [m for m in made if (m.mark is not None or m.batch) and not _parted(row, m.first, first)]
         one_of = any(m.last <= first and mention.mark in dict(m.batch) for m in here)  # "tramos 69 y 70 engrapados, al 70 le falta la cinta"
-        latest = max((m for m in here if m.mark is not None), key=lambda m: m.first, default=None)
-        turned_to = latest is not None and all(m.last <= first for m in here if m.mark is not None or m.batch) and mention.mark != latest.mark and article_marks.turns_to(row, first, last, latest.mark)
+        latest = max(here, key=lambda m: m.first, default=None)
+        turned_to = latest is not None and all(m.last <= first for m in here) and not one_of and mention.mark != (before := latest.mark or latest.batch[-1][0]) and article_marks.turns_to(row, first, last, before)  # "las rectas 5 y 6 …; la 7 …"
         if turned_to and row.items[first - 1].concept in ("DET", "ON"):
             mention = replace(mention, first=first - 1)
         if not here or one_of or turned_to or article_marks.stands_ahead(row, first, last, here) or (mention.corrects and all(m.last <= first for m in here)):

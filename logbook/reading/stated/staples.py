@@ -136,6 +136,11 @@ def _at_spacing(found: Found):
         yield from _spacing(found)
 
 
+def _screws_at(found: Found):
+    if found.row.words(found.at("a"), found.at("a") + 1).lower() == "a" and 3 <= found.item("n").value.value <= 48:
+        yield from _spacing(found)
+
+
 def _legs_at(found: Found):
     """ "staples, half-inch leg at two inches" """
     if found.row.words(found.at("a"), found.at("a") + 1).lower() in ("at", "@") and 1 <= found.item("n").value.value <= 6:
@@ -322,6 +327,7 @@ FRAMES = (
     Frame("(?P<w>EVERY (?:FILL|OF|ON){0,2} (?P<n>NUMB) (?:APART)?) (?!OF (?:IT|DET|THIS|JOINT|EACH|BOTH))", _spacing),
     Frame("(?:ON|OF)? (?P<w>(?P<n>NUMB) (?:EVERY)? APART)", _spacing),
     Frame("LEG COMMA? (?P<a>ON) (?P<w>(?P<n>LEN)) (?!TABS|BOARD|BY)", _legs_at),
+    Frame("(?P<o>SCREWS) (?:FILL|WORD){0,3} (?P<w>(?P<a>TO) (?P<n>NUM)) (?=SEP|$|AND|WITH|NO|BUT)", _screws_at),  # "tornillos a doce"
     Frame("(?P<w>(?P<n>NUMB) EVERY) (?!NUMB)", _spacing),
     Frame("(?:^|(?<=SEP)|(?<=AND)) (?P<a>TO) (?P<w>(?P<n>NUM|LEN) DET? (?P<o>STAPLES|STAPLE)) (?=SEP|$|AND)", _at_spacing),  # "a dos las grapas"
     Frame("(?P<o>STAPLES|STAPLED) (?:FILL|IN|OUT|INSIDE|OUTSIDE){0,3} STOP (?P<a>TO) (?P<w>(?P<n>LEN)) (?=SEP|$)", _at_spacing),

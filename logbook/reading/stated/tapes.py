@@ -268,7 +268,7 @@ FRAMES = (
     Frame("TAPES (?:COMMA|BUT|FILLER){1,3} OF (?P<w>(?P<n>NUMB) WIDE?) (?!BY|SIDE_WORD|SIDE|LONG|BACK|STAPLES|APART|BOARD|LEG|NUM|COUNTED|JOINT|HIGH|KIND|DEG)", _width),  # "181A-H, pero de dos y media porque …"
     Frame("TAPES FILLER? DET? (?:HAVE|WORD) (?:BE|FILL){1,2} (?:OF|DET){0,3} (?P<w>(?P<n>LEN|FRAC) WIDE?) (?=SEP|$|AND|BUT)", _width),  # "la cinta que lleva es la de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>LEN)) (?=(?:ON|IN|TO|THRU|WITH|DET|ALL|WORD (?:NO|NOT)) )", _width_of_it),  # "usé cinta de dos pulgadas en la recta 38"
-    Frame("TAPES OF (?P<w>(?P<n>NUM|FRAC|LEN)) (?=SIDE (?:COMMA|AND|STOP|$)|AND FILLER? RUBBED)", _width_of_it),  # "cinta de tres arriba y de dos abajo"
+    Frame("TAPES OF (?P<w>(?P<n>NUM|FRAC|LEN)) (?=SIDE (?:COMMA|AND|STOP|$)|AND? FILLER? RUBBED)", _width_of_it),  # "cinta de tres arriba y de dos abajo"
     Frame("TAPES OF (?P<w>(?P<n>NUM|FRAC)) (?=(?:ON|IN|TO|THRU) (?:DET|ALL|NUMBER){0,2} (?:KIND|NUM|MARKED|FITTING|GENERIC|JOINT|SIDE))", _width_of_it),
     Frame("TAPES (?:HAVE|ME|I|FILLER){0,2} (?:ON|IN|TO|THRU|OF) DET? (?:KIND|FITTING|GENERIC)? NUMBER? (?:NUM|MARKED) (?:COMMA|BUT|FILLER){1,3} (?:OFF|OF|DET|BE){0,2} OF (?P<w>(?P<n>LEN|NUM|FRAC)) (?=SEP|$|AND|WIDE)", _width),  # "le puse cinta a la 6 pero de la de dos y media"
     Frame("TAPES (?:(?:FROM|OFF|OF) DET? (?:NUM|MARKED)|FILLER HAVE (?:ON|THRU|TO) DET? KIND? (?:NUM|MARKED))? BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT|ONLY (?:SEP|$))", _width),  # "la cinta es de dos pulgadas"
