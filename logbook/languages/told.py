@@ -260,6 +260,8 @@ class Told:
     """All of them, of one language; a language without them leaves them empty."""
 
     part_by_part: str = "(?!)"  # a part of a piece on which something is measured
+    tape_taken: str = ""  # right before so many inches: they are of the tape that went on
+    tape_used_up: str = ""  # tape of so many inches that there was no more of
     done_anew: str = "(?!)"  # what was measured before was done otherwise later
     first_and_second: str = "(?!)"  # one of two pieces (`n`), and whether it is the `first`
     weighed: Weighed = Weighed()

@@ -25,6 +25,7 @@ ENGLISH_GLASS_TOLD: tuple[State, ...] = (
             rf"(?:left|leaving|leave){_AMOUNT} {_GLASS}(?: still| sitting| stuck)* (?:in|on|inside) (?:there|it|(?:the |its |that )?{_LAP})",
             rf"(?:there's|there is|there was|there are|got|has|have|had|with)(?: still)?{_AMOUNT} {_GLASS}(?: still| left)+ (?:in|on|inside)(?: (?:there|it|(?:the |its |that )?{_LAP}))?",
             rf"(?:there's|there is|there was|there are|got|has|have|had) still{_AMOUNT} {_GLASS} (?:in|on|inside) (?:there|it|(?:the |its |that )?{_LAP})",
+            rf"(?:there's|there is|there was|there are|got|has|have|had|with)(?: still)(?: (?:about|maybe|some|a|an|one|two|half|quarter|inch|inches|bit|little|strip|layer|piece|patch|ring|of|good|solid|lot))* {_GLASS}(?: left| hanging| sitting)? (?:in|on|at|along|around|inside)(?: (?:one|a|the|each|both|two|that|its|every|top|bottom|left|right|back|front|far|inside|outside))* (?:corners?|sides?|edges?|ends?|top|bottom|back|front|cheeks?|shiplap)",
             rf"still (?:has|have|had|got|holds|carries|full of){_AMOUNT} {_GLASS}",
             rf"without{_SOME} {_GLASS}(?: being)? (?:pulled|cut|cleaned|taken|scraped|dug|trimmed|stripped|peeled)(?: (?:out|off|back))?",
             rf"without {_PULL}ing{_SOME} {_GLASS}(?: (?:out|off|back))?",

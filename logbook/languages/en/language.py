@@ -27,6 +27,7 @@ from logbook.languages.en.numbers import ENGLISH_LONE_NUMBERS, NUMBERS, UNITS
 from logbook.languages.en.places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.en.plans import ENGLISH_PLANS
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
+from logbook.languages.en.flap_told import ENGLISH_FLAP_TOLD
 from logbook.languages.en.glass_told import ENGLISH_GLASS_TOLD
 from logbook.languages.en.hung_told import ENGLISH_HUNG_TOLD
 from logbook.languages.en.left import ENGLISH_LEFT
@@ -391,7 +392,7 @@ LANGUAGE = Language(
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
     lettered=ENGLISH_LETTERED,
-    states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD),
+    states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES, clauses=ENGLISH_CLAUSES, not_that_one=ENGLISH_NOT_THAT_ONE, all_but=ENGLISH_ALL_BUT,
 )  # fmt: skip

@@ -28,4 +28,30 @@ ENGLISH_TICKS = Ticks(
     zero="0|zero",
     small="(?: (?:down|in|on|up|out|it|clean|visible|all|dry))?",
 )
-ENGLISH_TOLD = Told(done_anew=r"(?<![\w'])(?:now|then|fixed|redid|redone|moved|added|again|changed|went (?:back|over)|before|first)(?![\w'])", part_by_part=r"(?<![\w'])(?:tops?|bottoms?|left|right|sides?|faces?|cheeks?|ends?|seams?|joints?|heel|throat|corners?|edges?|flaps?|backs?|rest|others?|remainder|balance|elsewhere|everywhere|fourth|panels?|front)(?![\w'])", first_and_second=r"(?<=the )(?P<n>(?P<first>first|former|one(?=[,;]| and\b| but\b))|second|latter|other)(?![\w'])", weighed=ENGLISH_WEIGHED, echoes=ENGLISH_ECHOES, own_questions=ENGLISH_OWN_QUESTIONS, came_off=ENGLISH_CAME_OFF, voices=ENGLISH_VOICES, orders=ENGLISH_ORDERS, ticks=ENGLISH_TICKS, wanted=ENGLISH_WANTED, asides=replace(ENGLISH_ASIDES, said=(*ENGLISH_NO_LONGER, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)))
+_INCH = r"(?:(?:an? )?(?:[a-z-]+|[\d./ -]+)(?: and a half)?[ -]inch|[\d./ -]+\")"
+_TAPE_TAKEN = (
+    r"\b(?:(?:joint|side|seam|corner|end|one|it|that|rest|other|others|back|front|top|bottom|left|right|last|fourth|piece|edge|half|foot|heel|throat|cap)(?:'s| has| have| just| only)* (?:got|gets|took)|(?:i|we) (?:just |only |then |ended up and )?(?:used|grabbed|took|put on|ran))(?: (?:the|some|only|just|my))*$"
+    r"|\b(?:finish\w*|went|go|going|clos\w+|did|ended|end|stuck|made do|make do|taped|done|patch\w*)(?: (?:it|them|up|off|out|the|last|rest|side|one|ones|joint|seam|back|top|bottom|that|ahead))* (?:with|using|in)(?: (?:the|some|my|only|just))*$"
+    r"|\b(?:switch\w*|chang\w+|go|went|going|drop\w*|mov\w+|resort\w*)(?: (?:over|down|back|up))* to(?: (?:the|some|my))*$"
+    r"|\b(?:left|had|have|got|find|was left|only (?:roll|tape|stuff|thing|kind)(?: [\w' ]{1,24}?)?)(?: (?:on|in) (?:the|my|our) \w+)?(?: was| is|'s|,)$"
+    rf"|\btap(?:ed|e)(?: it)?$|\btap(?:ed|e) (?:it )?{_INCH} [^.;]{{1,40}}?(?: and|, and|,| but|, but)$"
+)
+_TAPE_USED_UP = rf"\b(?:out of|no more|short on|low on|used up|through)(?: (?:the|my|our|all))* {_INCH}|\b{_INCH}(?: (?:roll|tape))? (?:ran|gave|run) out\b"
+
+ENGLISH_TOLD = Told(
+    tape_taken=_TAPE_TAKEN,
+    tape_used_up=_TAPE_USED_UP,
+    done_anew=r"(?<![\w'])(?:now|then|fixed|redid|redone|moved|added|again|changed|went (?:back|over)|before|first)(?![\w'])",
+    part_by_part=r"(?<![\w'])(?:tops?|bottoms?|left|right|sides?|faces?|cheeks?|ends?|seams?|joints?|heel|throat|corners?|edges?|flaps?|backs?|rest|others?|remainder|balance|elsewhere|everywhere|fourth|panels?|front)(?![\w'])",
+    first_and_second=r"(?<=the )(?P<n>(?P<first>first|former|one(?=[,;]| and\b| but\b))|second|latter|other)(?![\w'])",
+    weighed=ENGLISH_WEIGHED,
+    echoes=ENGLISH_ECHOES,
+    own_questions=ENGLISH_OWN_QUESTIONS,
+    came_off=ENGLISH_CAME_OFF,
+    voices=ENGLISH_VOICES,
+    orders=ENGLISH_ORDERS,
+    ticks=ENGLISH_TICKS,
+    wanted=ENGLISH_WANTED,
+    asides=replace(ENGLISH_ASIDES,
+    said=(*ENGLISH_NO_LONGER, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)),
+)

@@ -37,6 +37,19 @@ def only_how(row: Row, begin: int, at: int, last: int) -> int | None:
     return None
 
 
+def not_so(row: Row, thing: str, at: int, last: int) -> int | None:
+    """ "The tape's not lifting", "the vanes aren't bent", "staples aren't too far apart": past the fault that the thing has not, behind its "not"; None where what is denied is the thing. Tabs that are not bent are a fault."""
+    k = at
+    while k < last and row.items[k].concept in ("BE", "FILLER", "HAVE", "ALL") and row.words(k, k + 1).lower() not in ("too", *words_of("small.how_it_sits")):
+        k += 1
+    said = row.words(k, k + 1).lower().split()[0] if k < last else ""
+    faulty = said == "too" or said in words_of("small.how_it_sits") and said not in _AS_IT_SHOULD
+    return k + 1 if faulty and not (thing == "TABS" and row.items[k].concept in _TURNED) else None
+
+
+_AS_IT_SHOULD = ("turned", "clinched", "outward", "outwards", "missing", "skipped", "folded", "half")  # "not folded over", "the staples aren't turned out"
+
+
 def _past_piece(row: Row, at: int, last: int) -> int:
     """Past "on straight 16" in "none of the staples on straight 16 went inward"."""
     k = at

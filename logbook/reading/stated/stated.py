@@ -5,7 +5,31 @@ from __future__ import annotations
 from logbook.languages.language import Language
 from logbook.reading.names import article_marks, contrasts, places
 from logbook.reading.own import side_counts
-from logbook.reading.stated import air_told, anchored, condition, cut_from_a_roll, ends, how_big, legs_told, line_pressure, lone_measures, moves, not_home, out_of_tape, read_off, room, sides_done, sizes, spaced_past, staples, staples_told, supports, tapes, told_acts
+from logbook.reading.stated import (
+    air_told,
+    anchored,
+    condition,
+    cut_from_a_roll,
+    ends,
+    how_big,
+    legs_told,
+    line_pressure,
+    lone_measures,
+    moves,
+    not_home,
+    out_of_tape,
+    read_off,
+    room,
+    sides_done,
+    sizes,
+    spaced_past,
+    staples,
+    staples_told,
+    supports,
+    tape_taken,
+    tapes,
+    told_acts,
+)
 from logbook.reading.clauses.claims import Claim, run
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.names.disowned import disowned
@@ -24,7 +48,26 @@ from logbook.reading.stated.used_that import used_that
 from logbook.reading.stated.waits_its_turn import waits_its_turn
 from logbook.record import record
 
-_FRAMES = (legs_told.FRAMES, staples_told.FRAMES, cut_from_a_roll.FRAMES, air_told.FRAMES, not_home.FRAMES, spaced_past.FRAMES, how_big.FRAMES, ends.FRAMES, moves.FRAMES, staples.SPACING_FRAMES, tapes.BOARD_FRAMES, supports.FRAMES, condition.FRAMES, sides_done.FRAMES, sizes.FRAMES, staples.FRAMES, tapes.FRAMES)  # what one has spent the next cannot read
+_FRAMES = (  # what one has spent the next cannot read
+    tape_taken.FRAMES,
+    legs_told.FRAMES,
+    staples_told.FRAMES,
+    cut_from_a_roll.FRAMES,
+    air_told.FRAMES,
+    not_home.FRAMES,
+    spaced_past.FRAMES,
+    how_big.FRAMES,
+    ends.FRAMES,
+    moves.FRAMES,
+    staples.SPACING_FRAMES,
+    tapes.BOARD_FRAMES,
+    supports.FRAMES,
+    condition.FRAMES,
+    sides_done.FRAMES,
+    sizes.FRAMES,
+    staples.FRAMES,
+    tapes.FRAMES,
+)
 _ON_THEM = ("OF", "ON", "IN")
 _THINGS = ("SIDE", "PANEL", "STAPLES", "TAPE", "VANES", "GROOVE", "SHIPLAP")
 

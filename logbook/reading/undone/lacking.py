@@ -11,6 +11,7 @@ import re
 from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.denials import DENIED, NEEDED, PAST, denied, has_object, live, none_without
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.clauses.how_it_sits import not_so
 from logbook.reading.words.phrasing import words_of
 from logbook.reading.clauses.stance import Clause
 
@@ -125,6 +126,10 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                     continue  # "half inch staples never came": one sort of them
                 if rub and neg == "NOT" and follows not in ("", "YET", "FILLER", "ON"):  # "the rub isn't bad"
                     at += 1
+                    continue
+                if neg == "NOT" and (ends := not_so(row, concept, at + past + 2 + step, clause.last)) is not None:
+                    made.append(claim(row, "(nothing)", None, at, ends))
+                    at = ends
                     continue
                 if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS", "RUB")) or (neg == "OUT" and concept == "VANES") or (
                     neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER and not (step == 0 and (follows in _INSTEAD or follows in ("LEN", "FRAC", "NUM") and row.words(at + past + 1, at + past + 2).lower() in words_of("forms.instead")))

@@ -57,9 +57,10 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             said.add(state.fact)
             yet = state.value is False and bool(language.acts.yet) and re.search(language.acts.yet, part.words) is not None
             pending = state.pending or yet
+            but = state.value is False and "BUT" in (own.items[part.first].concept, own.items[part.first - 1].concept if part.first else "")  # "trimmed, but there's still glass in one corner"
             ajar = state.fact == "(open)"  # a gap is no act, and of what width may stand behind
             opens = (Open("piece", None if ajar else state.fact, own.items[part.first if yet else first].start, own.items[(part.last if yet else last) - 1].end),) if pending else ()
-            made.append(claim(own, state.fact, state.value, first, last, kinds=state.kinds, opens=opens, pending=pending and not ajar, corrects=state.fact == "panel_seated" and thing is not None and thing < part.first, hedged=False))
+            made.append(claim(own, state.fact, state.value, first, last, kinds=state.kinds, opens=opens, pending=pending and not ajar, corrects=but or state.fact == "panel_seated" and thing is not None and thing < part.first, part=state.part, hedged=False))
             spent.update(at for at in range(first, last) if own.items[at].concept not in _NAMING and not ajar and not (own.items[at].concept == "DAMAGE" and state.fact == "damage_repaired") and not (own.items[at].concept.startswith("K_") and own.items[at].concept != "K_HANGER"))
             if state.uses:
                 spent.update(at for at in {thing, *range(part.first, part.last)} if at is not None and own.items[at].concept in state.things)
