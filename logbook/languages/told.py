@@ -74,8 +74,7 @@ class Echoes:
     my_own: str = ""  # an echo of his own piece, behind another's
     slips: str = ""  # verbs behind which "but I did" says that it is done after all
     after_all: str = ""  # before "I did", behind what was nearly left out: what he did is the leaving, or the act
-    others: str = ""  # how what others did begins
-    their: str = ""  # an echo of theirs
+    theirs: str = ""  # in an act and its echo with a stroke between: one man's or several others' doing, and an echo of theirs
     asked_and_told: str = ""
     of_the_piece: str = ""  # what denies is of the whole piece, no act: "it isn't done yet"
     of_another: str = ""  # a question that another may be asked, and answer in a word

@@ -22,6 +22,8 @@ _PUT_BY = (
 )
 _AWAY = rf"(?:(?:in|on|at|by|under|behind|next to|beside|inside) (?:(?:the|my|a|our|his|their|your|somebody's) )?(?:[\w']+ )?{_PUT_BY}|in (?:the|my|a|our|his|their) (?:[\w']+ )?#|at home|home|back home|on order|on backorder|backordered|in transit|somewhere else|elsewhere|in (?:chicago|another state|the mail))(?: (?:by|next to|behind|under|on|in|at|of|with|where|since|waiting|i guess|right now|yet|today|if|and|for)(?: [\w'#]+){{0,6}})?"
 
+_THEN = r"(?:(?:and|but|so|well|then|now) )*"
+
 ENGLISH_ECHOES = Echoes(
     leads=r"(?:(?:in real life|in reality|in actual fact|in actuality|in truth|in practice|as a matter of fact|in point of fact|on the ground|on the wall|up there|out there|up top|when you look|if you look|for real|the reality is|the truth of it is|forget that|forget it|forget i said (?:it|that)|never mind that|between us|between you and me|just between us|truth be told|to be honest|if i'm honest|not gonna lie|in my defense|for what it's worth|deep down|god help me|heaven help me|lord help me|so help me|believe it or not|sad to say|sorry to say|i'm sorry to say|i'm ashamed to say|shame on me|like a fool|fool that i am|which is to say|that is to say|which means|meaning|in other words|i mean|and|but|wait|hang on|hold on|hold up|scratch that|strike that|correction|well|oh|so|then|yes|yeah|yep|no|nope|nah|sure|actually|now|today|tonight|as of now|by now|right now|this morning|honestly|in fact|fact is|truth is|turns out|sorry|ok|okay|guess what|you know what|of course|course|now that|because|cause|since|as it happens|lo and behold|sure enough|only|except|though|still|look|listen|hey|there) )*",
     yes=(
@@ -78,8 +80,7 @@ ENGLISH_ECHOES = Echoes(
     my_own=r"^(?:mine|ours|this one|this)(?![\w'])",
     slips=r"^(?!.*(?<![\w'])(?:said|says|told|tells|wants?|wanted|asked|ordered|suggested)(?![\w'])).*(?<![\w'])(?:almost|nearly|this close|came close|close to|about to|tempted|forg\w+|skip\w*|miss\w*|neglect\w*|overlook\w*)(?![\w'])",
     after_all=r"(?<![\w'])(?:and then|then|in the end|eventually|so) (?:i|we) (?:actually |really )?did(?![\w'])|(?<![\w'])(?:actually|in fact) did(?![\w'])",
-    others=r"^(?:(?:and|but|so|well|then|now) )*(?:he|she|they|the other \w+|second shift|first shift|night shift|day shift|the (?:crew|guys|boys|fellas) (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|before))(?![\w'])",
-    their=r"^(?:he|she|they)(?![\w'])",
+    theirs=rf"^{_THEN}(?:he|she|the other \w+)(?![\w'])[^/]*/(?:he|she)(?![\w'])|^{_THEN}(?:they|the other \w+|second shift|first shift|night shift|day shift|the (?:crew|guys|boys|fellas) (?:on|from|in|at|over|below|above|upstairs|downstairs|next door|before))(?![\w'])[^/]*/they(?![\w'])",
     asked_and_told=r"^(?:(?:so|hey|well|now) )?(?:did|have|had|has|is|are|was|were|does|do|got) (?:i|we|it|#|they|the|any|there|a|this|that) ?.* (?P<told>no|nope|nah|no sir|no i didn't|i did not|i didn't|it isn't|it is not|they aren't|negative|yes|yep|yeah|yup|yes sir|i did|it is|they are|you bet|yes i did|sure did|of course)$",
     of_the_piece=r"^(?:but |and )*(?:it|this|this one|that one|that|she)(?:'s not| isn't| is not| ain't| wasn't)(?: all| quite| really| totally| completely| anywhere near)* done(?: yet| all the way| though| so far)*$",
     of_another=r"(?<![\w'])(?:you|your|anybody|anyone|somebody|he|they|she)(?![\w'])",

@@ -10,7 +10,7 @@ _SKIPPED = r"(?:missed|skipped|forgot|forgotten|overlooked|passed over|left out|
 _DID_NOT = r"(?:didn't|did not|never|couldn't|could not|can't|wasn't able to|haven't|forgot to|failed to)(?: (?:even|quite|really|ever|get to|bother to))* (?:get|got|hit|do|done|did|catch|caught|reach|reached|staple|stapled|shoot|shot|nail|nailed|stitch|stitched|finish|finished|touch|touched)(?: (?:at|to|into|in|any|a staple|staples|one|it))*"
 _PART = r"(?: (?:the|a|an|one|two|three|my|its|that|this|some|part|most|about|all|every|of|in|on|along|whole|entire|half|bottom|top|left|right|back|front|far|near|first|last|long|short|other|lower|upper|sides?|runs?|rows?|lengths?|stretch|section|bit|piece|corners?|ends?|edges?|spots?|foot|feet|inch|inches|couple|few))*"
 _ON = r"(?: (?:on|at|along|in|of|over|down|across)(?: (?:the|a|one|that|its|my|this))?(?: \w+){1,2})?"
-_CAUGHT = r"(?:hit|nailed|shot|stapled|stitched|caught|tacked|fastened|done|touched|reached|finished|got to)"
+_CAUGHT = r"(?:hit|nailed|tacked|touched|reached|got to)"
 
 ENGLISH_FLAP_TOLD: tuple[State, ...] = (
     State(

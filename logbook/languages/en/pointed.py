@@ -12,7 +12,7 @@ _SAYS = (
 _SO = r"(?:^|(?<=[.,;?!] )|(?<=\bbut )|(?<=\band )|(?<=\bso )|(?<=\bthough )|(?<=\bexcept )|(?<=\bis )|(?<=\bthat )|(?<=\bbecause )|(?<=\bwhile )|(?<=\bthink )|(?<=\bonly ))"
 _NOT_A_NUMBER = r"(?! (?:number |no\. ?)?(?:\d|one\b|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b|eleven\b|twelve\b|\w+teen\b|(?:twen|thir|for|fif|six|seven|eigh|nine)ty))"
 _TOLD = (
-    r"(?:(?:^|(?<=[.,;?!] ))(?:(?:and|but|so|also|except|only|well|oh|okay|yeah|well|then|plus) )*(?:(?:there's|there is|i've got|i got|we've got|got|it's|i see|i|we|forgot|skipped|missed|didn't|haven't|never|still|have|need|needs|to|put|got|get|was|is|are|were) )*"
+    r"(?:(?:^|(?<=[.,;?!] ))(?:(?:and|but|so|also|except|only|well|oh|okay|yeah|well|then|plus) )*(?:(?:there's|theres|there is|i've got|i got|we've got|got|it's|i see|i|we|forgot|skipped|missed|didn't|haven't|never|still|have|need|needs|to|put|got|get|was|is|are|were) )*"
     r"(?:(?:any|the|a|an|my|some|all|no|not|little|small|big|bad|half|quarter|three|two|inch|eighth|sixteenth|good|bit|of|cloth|duct|masking|foil|short|wrong|turning|listed|more|every|other|four|open|hole|puncture|through|under|dust|dirt|dusty|dirty|behind|over|at|two|joint|end) )*"
     r"(?:none|nothing|dust|dirt|tape|taped|stapled|staples?|vanes?|flap|tabs?|scrim|tear|tears|rip|hole|holes|puncture|gap|gaps|dust|dirt|mastic|damage|dent|joint|joints|step|washers|screws|rubbing|rub down|rubbed|trimming|wiping|wiped|trimmed|rub|tape job|facing|foil|seam|seams)(?: (?:down|up|showing|shows|open|missing|left|still|done|bent))*)"
 )

@@ -232,7 +232,7 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
             found.of_piece |= named
             found.spent.add(faults[0])
         return
-    if word(code, "told.echoes.their").search(words) and word(code, "told.echoes.others").search(act.words):
+    if word(code, "told.echoes.theirs").search(f"{act.words}/{words}"):
         found.spent.update(range(one.first, one.last))  # "they'll tell you they taped it. They didn't": who did, is not said
         return
     if not told and act.words.split("<")[0].split()[-1:] and act.words.split("<")[0].split()[-1] in language.afar.faulty:
