@@ -62,6 +62,8 @@ class Small:
     nor: frozenset[str] = frozenset()  # what was denied before is denied of this one
     bends: frozenset[str] = frozenset()  # what is done to tabs of metal, and to none of tape
     of_tape: str = ""  # tabs that are of tape
+    two_of_four: frozenset[str] = frozenset()  # "the two long sides": there are two others
+    just_the_sides: frozenset[str] = frozenset()  # with an "only", no top and no bottom
     hangs_it: frozenset[str] = frozenset()  # one of what holds a duct up: so far apart are no staples
     not_yet: frozenset[str] = frozenset()  # it is still to be done
     is_so: frozenset[str] = frozenset()  # behind a piece's number alone: what was told before is done on it

@@ -21,7 +21,23 @@ _SOME_PIECE = rf"(?:el |la |al )?(?:{KIND} )?(?:numero )?{MARK}"
 _DEED = r"(?:tallar|encintar|engrapar|grapar|frotar|recortar|limpiar|teipear|tapear|doblar)"
 _PUT_IN = r"(?:encint|tape|teip|grap|engrap|tall|frot|limpi|puse|meti|cerr)\w*"
 
+_SORT = r"(?:gris|plateada|de tela|de lona|masking|duct tape|de ducto|canela|de aluminio|de papel|181 ?-?a(?: ?-?p)?)"
+_IS = r"(?:es|son|era|eran|van?|iban?|quedo|quedaron|anda|andan|mide|miden)"
+_BY_WAY = r"(?:(?:a cada|de a|cada|a|de|la|las|el) )*"
+_DOES = r"(?:va|lleva|tiene|trae|esta|quedo|deje|no lleva|no tiene|no trae|no deje|no encinte|no engrape|no talle|no \w+e|le falt\w+|le puse)"
+
 TOLD = (
+    # --- not so much but so much: "la cinta de la 361 no es de dos, es de tres"
+    Plainer((" no es ", " no son ", " no va ", " no van ", " no era ", " no eran ", " no mide ", " no miden ", " no anda", " no iba"), rf"(?:{TAPE}|{STAPLES}|patas?)(?: (?:de|en|del|de la|en la|en el) ?(?:{KIND} )?(?:numero )?{MARK})?(?: que \w+(?: \w+)?)?(?P<x>,? no {_IS} {_BY_WAY}(?:{_FAR}|{FRAC}|{_SORT})(?: pulgadas?)?,? (?:sino (?:que )?)?)(?={_IS} {_BY_WAY}(?:{_FAR}|{FRAC}|{_SORT}))", (("x", " "),)),
+    # --- not the one but the other: "no es la 359, es la 360 la que va sin cinta"
+    Plainer((" que ",), rf"(?P<x>\bno (?:es|fue|era|son) (?:el |la )?(?:{KIND} )?(?:numero )?{MARK},? (?:sino |es |fue |era |y |pero )*(?:que )?)(?P<p>(?:el |la )(?:{KIND} )?(?:numero )?{MARK})(?P<y>,? (?:la|el) que) (?={_DOES}\b)", (("x", ""), ("y", "")), beside=("no es ", "no fue ", "no era ")),
+    Plainer((" que ",), rf"(?P<x>\bno (?:es|fue|era) (?:el |la )?(?P<k>{KIND} )?(?:numero )?{MARK},? (?:la|el) que (?P<c>{_DOES} [^.;,]{{2,40}}?),? (?:sino |es |fue |era |y |pero )+(?P<a>el |la )(?P<m>{MARK})){STOP}", (("x", r"\g<a>\g<k>\g<m> \g<c>"),), beside=("no es ", "no fue ", "no era ")),
+    Plainer((" que ",), rf"(?:la|el) que {_DOES} [^.;,]{{2,40}}?(?P<x>,? no (?:es|fue|era) (?:el |la )?(?:{KIND} )?(?:numero )?{MARK},? (?:sino |es |fue |era |y |pero )+)(?P<p>(?:el |la )(?:{KIND} )?{MARK}){STOP}", (("x", " es "),), beside=(" no es ", " no fue ", " no era ")),
+    # --- to each its own thing: "le puse cinta a la 355, grapas a la 356 y a la 357 nada"
+    Plainer((" puse ", " pusimos ", "puse ", " meti ", " eche ", " metimos "), rf"(?P<v>(?:le |les )?{PUT}) {_ART}{_THING} (?:al|a la|en el|en la|a el) (?:{KIND} )?(?:numero )?{MARK}(?P<x>,? y |, )(?={_ART}{_THING} (?:al|a la|en el|en la) (?:{KIND} )?{MARK}\b)", (("x", r". \g<v> "),)),
+    Plainer((" a la ", " al "), rf"(?:al|a la) (?:{KIND} )?(?:numero )?{MARK} (?P<v>le {PUT}) {_ART}{_THING}(?P<x>,? (?:y )?)(?=(?:al|a la) )(?:al|a la) (?:{KIND} )?(?:numero )?{MARK}(?P<y> )(?={_ART}{_THING}{STOP})", (("x", ". "), ("y", r" \g<v> "))),
+    Plainer((" lleva ", " trae ", " tiene "), rf"(?:el |la )?(?:{KIND} )?(?:numero )?{MARK} (?P<v>lleva|trae|tiene) {_ART}{_THING}(?:,? (?:y )?)(?:el|la) (?:{KIND} )?(?:numero )?{MARK}(?P<y> )(?={_ART}{_THING}{STOP})", (("y", r" \g<v> "),)),
+    Plainer((" nada",), rf"(?P<x>(?:y |pero )?(?:al|a la) (?:{KIND} )?(?:numero )?{MARK} nada){STOP}", (("x", ""),)),
     # --- what he does and is done: "ya nomás tallo la 267 y acabo"
     Plainer(("nomas ", "nada mas ", "solo "), rf"(?:^|(?<=[,.;:] ))(?P<x>(?:ya )?(?:nomas|nada mas|solo)) (?:l[ao] |le )?{_NOW_I}\b(?! (?:con|a mano|asi))", (("x", "ahorita"),)),
     Plainer((" y ya", " y acabo", " y queda", " y listo", " y me voy", ", listo", ", y ya", " y termino", " y nos vamos"), rf"{_SOME_PIECE},? (?P<x>)(?:l[ao] |le ){_NOW_I}{_AND_DONE}{STOP}", (("x", "ahorita "),)),

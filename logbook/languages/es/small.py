@@ -9,6 +9,8 @@ SPANISH_SMALL = Small(
     no=frozenset("no".split()),
     bends=frozenset("doblar doblarle doblarles doblarlas doble doblo doblamos doblaron dobladas doblada doblados doblando doblan".split()),
     of_tape=r"\b(?:cross|de (?:cinta|tape|teip)|cruzad\w+|crucetas?)\b",
+    two_of_four=frozenset("largos largas cortos cortas anchos anchas angostos angostas".split()),
+    just_the_sides=frozenset("los lados|en los lados|de los lados|por los lados|a los lados|los costados".split("|")),
     hangs_it=frozenset("soporte soportes colgante colgantes colgador colgadores colgadera hanger hangers strap straps fleje flejes trapecio trapecios abrazadera cuelgue".split()),
     not_yet=frozenset("todavía todavia aún aun".split()), is_so=frozenset("sí si".split()),
     than=frozenset("que".split()),

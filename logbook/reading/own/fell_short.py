@@ -332,7 +332,10 @@ def _of_its_own(row: Row, part: Part) -> bool:
 
 def _of_the_act(row: Row, at: int, part: Part) -> bool:
     """ "every side is taped on straight nine, except the back", "tape on the top of straight nine. The bottom's bare.": the piece is named behind the act."""
-    if at == 0 or row.items[at - 1].concept not in ("ON", "OF", "IN", "IN_PLACE", "FROM", "OFF") or sum(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)) > 1:
+    led = at - 2 if at > 1 and row.items[at - 1].concept == "DET" else at - 1
+    if at and row.items[led].concept in _VERBS and not any(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)):
+        return True  # "I taped straight 304 but missed the bottom"
+    if at == 0 or row.items[at - 1].concept not in ("ON", "OF", "IN", "IN_PLACE", "FROM", "OFF", "THRU", "TO") or sum(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)) > 1:
         return False
     begin = at - 1
     while begin > 0 and row.items[begin - 1].concept not in ("STOP", "QUERY", "COMMA"):

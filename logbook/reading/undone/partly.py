@@ -90,7 +90,7 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
                 if sides and any(row.items[k].concept == "SIDE_WORD" and row.items[k - 1].concept == "NUM" and row.items[k - 1].value.value == 2 for k in range(clause.first + 1, reason)):
                     sides |= {"left", "right"}  # "the top and the two sides"
             listed = only and at >= begins and 1 <= len(sides) <= 3 and not any(c in ("SIDES_ALL", "FLAP", "BOTH") for c in concepts) and "PENDING" not in concepts[: at - clause.first]  # "faltan las grapas de abajo nada más"
-            if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and sides != {"left", "right"} and row.items[at - 1].concept != "NO":  # "the top is the only side without tape"
+            if listed and item.concept in ("STAPLED", "TAPED", "STAPLES", "TAPE") and (sides != {"left", "right"} or _two_of_four(row, clause)) and row.items[at - 1].concept != "NO":  # "the top is the only side without tape"
                 name = ACTS[item.concept]
                 made.append(claim(row, f"sides_{name}", len(sides), at, at + 1, hedged=False))
                 if item.concept in ("STAPLES", "TAPE"):
@@ -118,6 +118,12 @@ def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Cla
             if "PARTLY" in parts or before in words_of("small.half") or (behind in words_of("small.half_behind") and not spaced) or (listed and item.concept in ("RUBBED", "WIPED", "TRIMMED")):
                 made.append(claim(row, ACTS[item.concept], False, at, at + 1, part="side", hedged=False))
     return made
+
+
+def _two_of_four(row: Row, clause: Clause) -> bool:
+    """ "nomás los dos lados largos", "solo le encinté los lados": there are others; "both sides" may be all there are."""
+    long_ones = not words_of("small.two_of_four").isdisjoint(row.words(clause.first, clause.last).lower().split())
+    return long_ones or any(row.items[at].concept == "SIDE" and row.words(at, at + 1).lower() in words_of("small.just_the_sides") for at in range(clause.first, clause.last))
 
 
 def _but(concepts: list[str], only: int) -> bool:
