@@ -113,3 +113,5 @@ class BareNames:
     everything: frozenset[str] = _NONE  # "everything on 34 got stapled"
     sits: frozenset[str] = _NONE  # what is fixed to a piece: "the collar of 96"
     tells_apart: frozenset[str] = _NONE  # behind "the elbow": which of them it is
+    line_turned: frozenset[str] = _NONE  # words for a piece that stand before its number everywhere else
+    line_sides: frozenset[str] = _NONE  # "125 top not taped", but not "18 back"

@@ -50,6 +50,8 @@ METAL_FASTENING = Rule(
 
 def metal_closure(piece: Piece, around: Around) -> Outcome | None:
     use = Use(piece, around)
+    if piece.value("kind") is None:
+        return None  # a pressure is told of any piece, and tells of no metal
     pressure, limit = use.known("static_pressure"), use.limit("metal_tape_pressure")
     if pressure is None:
         return None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from logbook.languages.en import taken_for as en_taken_for
 from logbook.languages.language import Forms
 
-_TOOL = r"(?:squeegee|rubbing (?:stick|tool|block)|rub (?:stick|tool|block)|plastic (?:card|squeegee)|spreader)"
+_TOOL = r"(?:squeegee|paddle|rubbing (?:stick|tool|block)|rub (?:stick|tool|block)|plastic (?:card|squeegee)|spreader)"
 _STUFF = r"(?:(?:foil |pressure |aluminum )?tape|181 ?a ?-? ?p|a ?-? ?p tape)"
 _OVER = r"(?:down|around|along|over|across|up and down|up|on|onto|through|into|all)"
 _WHERE = r"(?:it|them|all|every|each|both|the|its|this one|that one|four|all four|straight|elbow|tee|cap)"

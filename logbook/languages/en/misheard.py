@@ -36,7 +36,7 @@ MISHEARD = (
     Misheard("rbd", "rubbed", "RUBBED"),
     Misheard("rubd dn", "rubbed down", "RUBBED"),
     Misheard("trimd", "trimmed", "TRIMMED"),
-    Misheard("sleeve", "damper sleeve", "K_DAMPER_SLEEVE", after=(*(f"NUM {one}" for one in "COMMA STOP BE AND IT DET STAPLED TAPED SCREWS WASHERS TO SEALED ON IN HAVE EVERY NOT NO WITH I OTHER ALL RUN EACH".split()), "MARKED", "NUMBER"), plain=True),
+    Misheard("sleeve", "damper sleeve", "K_DAMPER_SLEEVE", after=(*(f"{number} {one}" for number in ("NUM", "NUM NUM") for one in "COMMA STOP BE AND IT DET STAPLED TAPED SCREWS WASHERS TO SEALED ON IN HAVE EVERY NOT NO WITH I OTHER ALL RUN EACH".split()), "MARKED", "NUMBER"), plain=True),
     Misheard("pcs", "piece", "PIECE_COUNT", before=("NUM",), near=1),
     Misheard("staple", "staples", "STAPLES", before=("LEN", "FRAC"), near=1),
     # the ending of an act is lost between consonants: "staple every two", "wipe it down"; the commonest of all

@@ -90,4 +90,6 @@ ENGLISH_PLAINER = (
     Plainer(("that's what it", "that's it", "there", "that's the"), rf"{_MEASURE} long(?P<x>[.] ){_MEASURE}(?P<y>[.,] (?={_NUMBER} and))?(?:{_MEASURE})?(?=(?:, there)?, (?:there|that's what it (?:says|is|reads|measures)|that's it|that's the one))", (("x", ", no, "), ("y", ", no, "))),
     # --- a piece of a hundred and more, said of ahead
     Plainer(("for ", "on "), rf"(?:(?:^|(?<=[.!?] ))(?P<x>for|on) )(?P<m>(?:one|two) (?:(?:twen|thir|for|fif|six|seven|eigh|nine)ty(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?|(?:thir|four|fif|six|seven|eigh|nine)teen|eleven|twelve|\d\d))(?=,? {_I}(?![\w']))", (("x", "on number"),)),
+    # --- an act for which one never went back
+    Plainer((" back and ", " back to "), r"(?:never|didn't|did not|haven't|couldn't)(?P<x>(?: (?:did|really|even|actually|ever))* (?:go|get|come|went|got|came|gone|gotten|make it) back (?:and |to |to go and ))(?=(?:tape|staple|rub|wipe|trim|patch|bend|close)(?: |[.,;]|$))", (("x", " "),)),
 )

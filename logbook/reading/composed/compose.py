@@ -11,6 +11,7 @@ from logbook import measure
 from logbook.languages.language import Forms
 from logbook.reading.composed.act_lists import act_lists
 from logbook.reading.composed.corrections import MOVED, corrected
+from logbook.reading.composed.in_pairs import digit_by_digit, in_a_pair, in_hundreds
 from logbook.reading.composed.in_the_present import done_in_the_present, learned_late
 from logbook.reading.words.items import Item, concept_at
 from logbook.reading.composed.labels import labelled
@@ -245,14 +246,14 @@ def _small_words(items, text: str):
             item = replace(item, concept="FIX")  # "a hair over two, call it two and a sixteenth"
         elif item.concept == "NUMBER" and ahead == "NUM" and said in words_of("small.calls_it") and items[place + 1].value.value <= 4 and any(concept_at(items, k) == "SIDE_WORD" for k in range(place - 10, place)):
             item = replace(item, concept="FILLER")  # "stapled on three sides, lost count, call it three"
-        elif (item.concept in ("CFM", "FT2", "LB") or item.concept == "LEN" and item.value.unit == "mm") and _hundreds(items, place, text) and done:
+        elif (item.concept in ("CFM", "FT2", "LB") or item.concept == "LEN" and item.value.unit == "mm") and in_hundreds(items, place, text) and done:
             first = done.pop()
             whole = int(first.value.value) * 100 + int(item.value.raw)
             item = replace(item, start=first.start, first=first.first, value=replace(item.value, value=item.value.value * whole / item.value.raw, raw=Fraction(whole)))
-        elif _digit_by_digit(items, place, text) and done:
+        elif digit_by_digit(items, place, text) and done:
             first = done.pop()
             item = replace(item, start=first.start, first=first.first, value=_plain(int(first.value.value) * 10 + int(item.value.value)))
-        elif _in_a_pair(items, place, text) and done:
+        elif in_a_pair(items, place, text) and done:
             first = done.pop()
             item = replace(item, start=first.start, first=first.first, value=_plain(int(first.value.value) * 100 + int(item.value.value)))
         done.append(item)
@@ -263,47 +264,7 @@ def _moves_a_side(items, place: int) -> bool:
     return any(concept_at(items, k) == "SIDE" for k in range(place - 5, place))
 
 
-def _hundreds(items, place: int, text: str) -> bool:
-    """ "two fifty millimetre", "one fifty square feet": hundreds and tens said as two numbers."""
-    before, item = items[place - 1] if place else None, items[place]
-    if before is None or before.concept != "NUM" or before.value.digits or item.value.digits or text[before.end : item.start] != " ":
-        return False
-    named = concept_at(items, place - 2)
-    return 1 <= before.value.value <= 9 and 10 <= item.value.raw <= 99 and not named.startswith("K_") and named not in ("NUMBER", "FITTING", "RUN", "EVERY")
-
-
-def _digit_by_digit(items, place: int, text: str) -> bool:
-    """ "straight two two": a mark said figure by figure."""
-    before, item = items[place - 1] if place else None, items[place]
-    if item.concept != "NUM" or before is None or before.concept != "NUM" or item.value.digits or before.value.digits or text[before.end : item.start] != " ":
-        return False
-    kind = concept_at(items, place - 2)
-    named = kind.startswith("K_") or kind in ("FITTING", "NUMBER")
-    return named and 1 <= before.value.value <= 9 and 0 <= item.value.value <= 9 and concept_at(items, place + 1) in ("COMMA", "STOP", "", "RUN", "ON", "BE", "HAVE")
-
-
-def _in_a_pair(items, place: int, text: str) -> bool:
-    """ "elbow one nineteen": a number over a hundred said in two, right behind the kind."""
-    item, before = items[place], items[place - 1] if place else None
-    if item.concept != "NUM" or before is None or before.concept != "NUM" or item.value.digits or before.value.digits:
-        return False
-    named, ahead = concept_at(items, place - 2), concept_at(items, place + 1)
-    fits = 1 <= before.value.value <= 9 and 10 <= item.value.value <= 99 and " " not in text[before.start : before.end]
-    if not fits or text[before.end : item.start] != " ":
-        return False
-    kind = named.startswith("K_") or named in ("FITTING", "NUMBER") or named == "BRANCH_WORD" or (named == "COUNTED" and text[items[place - 2].start : items[place - 2].end].lower() in table_of("small.several"))
-    if kind and not (named in ("K_ELBOW", "K_WYE") and item.value.value in (90, 45, 30, 60)):
-        return ahead not in _MEASURED and not (ahead == "NUM" and concept_at(items, place + 2) != "BY")
-    if named in ("AND", "COMMA", "THROUGH", "THRU", "TO") and ahead in _ENDS_A_MARK and concept_at(items, place - 3) == concept_at(items, place - 4) == "NUM":
-        return True  # "straights one twelve and one thirteen"
-    opens = named in ("", "STOP", "QUERY") or (named in _BEFORE_A_MARK and place - 2 >= 0)
-    return opens and (ahead in ("BE", "AND", "ON", "HAVE", "NOT", "WITH", "YET", "") or (ahead in ("COMMA", "STOP") and (named in _BEFORE_A_MARK or concept_at(items, place + 2).startswith("K_"))))
-
-
-_MEASURED = ("BY", "LEN", "FRAC", "LONG", "WIDE", "HIGH", "DEG", "ROUND", "APART", "TIMES", "PIECE_COUNT", "THICK", "IN", "OUT", "OVER", "BACK", "SIDE_WORD", "BOARD", "CFM", "DASH", "COUNTED", "STAPLES", "SCREWS", "WASHERS", "TABS")
 _THINGS = ("VANES", "STAPLES", "TABS")
-_ENDS_A_MARK = ("THROUGH", "THRU", "COMMA", "STOP", "ON", "RUN", "BE", "", "AND", "STAPLED", "TAPED", "RUBBED", "HUNG", "WITH", "HAVE", "NOT", "NO", "TIED", "FILLER", "PENDING", "NOT_DONE", "SERVICE", "WIPED", "VANES")
-_BEFORE_A_MARK = ("HUNG", "HANG", "STAPLED", "TAPED", "RUBBED", "SEALED", "REDID", "REPAIRED", "TAPE_IT", "FILLER", "BE", "ON", "TIED", "WITH")
 
 
 def _named_kinds(items, text: str):

@@ -20,7 +20,7 @@ def meant(done, items, place: int, ahead: str, past_article: str, said: str, tex
         return
     wide = items[place - 1] if concept_at(items, place - 1) == "LEN" else None
     by_width = wide is not None and wide.value.unit == "in" and 1 < wide.value.value <= _WIDEST and ahead in _ENDS and not _taken_off(items, place)
-    if by_width or ahead == "I" and _laid(items, place + 2, text) or _of_a_width(items, place, ahead) or _is_laid(items, place, ahead, text) or ahead == "FILLER" and concept_at(items, place + 2) == "HAVE" and _lays(items, place + 2, text):
+    if by_width or ahead == "I" and _laid(items, place + 2, text) or _of_a_width(items, place, ahead) or _is_laid(items, place, ahead, text) or _is_put_on(items, place, ahead, text) or ahead == "FILLER" and concept_at(items, place + 2) == "HAVE" and _lays(items, place + 2, text):
         done[place] = replace(items[place], concept="TAPE", value=None)
 
 
@@ -39,6 +39,18 @@ def _is_laid(items, place: int, ahead: str, text: str) -> bool:
     if ahead in _LOOKS or concept_at(items, at) not in ("HAVE", "NO", "WORD", "WILL", "PENDING", "NOT"):
         return False
     return _lays(items, at, text)
+
+
+_LAID_ALONG = ("ON", "AROUND", "OVER", "ALL", "BOTH", "ACROSS")
+
+
+def _is_put_on(items, place: int, ahead: str, text: str) -> bool:
+    """ "Put the foil on and rubbed it", "ran foil around it": what a man lays along a joint is tape."""
+    at = place - 1 if concept_at(items, place - 1) != "DET" else place - 2
+    if ahead not in _LAID_ALONG or at < 0 or concept_at(items, at) not in ("FILLER", "LAID", "MOVE", "I", "WORD", "HAVE", "AND"):
+        return False
+    facing = concept_at(items, place + 2) in ("OUT", "INSIDE", "OUTSIDE") or concept_at(items, place + 3) in ("OUT", "INSIDE", "OUTSIDE")
+    return not facing and text[items[at].start : items[at].end].lower().split()[-1] in words_of("small.lays_tape") - {"had"}
 
 
 def _lays(items, at: int, text: str) -> bool:

@@ -108,6 +108,8 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
         return None  # "flat on | the left"
     if concept == "IT" and concept_at(items, at + 1) == "BE" and at + 2 < len(items) and said[at + 2] in words.now or concept in ("RUN", "NUM") and _tells_where(items, at):
         return None
+    if before == "NUM" and _is_turned_to(items, at, signs):
+        return None
     anew = sign_before(items, said, at, signs, words)
     if anew is not None:
         return anew
@@ -201,6 +203,16 @@ def _is_short_for_all(items, said, at: int, words: RunOn) -> bool:
         return said[at - 1] not in words.plain_not
     asserted = concept_at(items, at - 3) in _DONE and concept_at(items, at - 4) in ("BE", "IF", "I", "THINK")
     return concept in ("STAPLED", "TAPED", "RUBBED") and (said[at - 1] in words.auxiliaries or asserted and said[at - 1] not in words.plain_not)
+
+
+def _is_turned_to(items, at: int, signs) -> bool:
+    """ "…, and on the one twenty seven | I forgot the staples": the piece that what comes is told of, at the head of its clause."""
+    if items[at].concept not in ("I", "DET", "IT", "OTHER", "WILL"):
+        return False
+    k = at - 2
+    while k > 0 and items[k].concept in ("DET", "NUMBER", "FITTING", "NUM", *_KINDS):
+        k -= 1
+    return items[k].concept == "ON" and (k == 0 or items[k - 1].concept in ("AND", "BUT", "COMMA", "STOP") or k in signs)
 
 
 def _belongs(items, said, at: int, before: str, concept: str, signs, words: RunOn) -> bool:

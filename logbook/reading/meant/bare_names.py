@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from logbook.languages import LANGUAGES
 from logbook.languages.bare_names import BareNames
 from logbook.reading.words import measures
-from logbook.reading.meant.heads_a_line import heads_a_line
+from logbook.reading.meant.heads_a_line import goes_on_behind, heads_a_line, may_go_on, told
 from logbook.reading.words.items import book
 from logbook.reading.meant.names_run_on import may_run_on, names_here
 from logbook.reading.meant.name_places import COUNTS_UP_TO, Spot, low, may_be, stands
@@ -43,8 +43,9 @@ def names(found: tuple[Token, ...], code: str) -> BareMarks:
         return NONE
     if "&" in words.joins:
         found = tuple([one._replace(low="and", sort="word") if one.low == "&" else one for one in found]) if any(one.low == "&" for one in found) else found  # "eleven & twelve"
-    if any(_is_named(found, at, words) and _number_at(found, at, code) is not None for at in range(1, len(found))):
-        return NONE  # told before all numbers of the note are read: most notes name their piece so
+    at = next((at for at in range(1, len(found)) if _is_named(found, at, words) and _number_at(found, at, code) is not None), None)
+    if at is not None:  # told before all numbers of the note are read: most notes name their piece so
+        return _further(found, at, code) if may_go_on(found, at, words) else NONE
     said, starts = numbers_said(found, code)
     twice = _twice(said)
     free = [one for at, last, value in said if value <= _LARGEST and value not in _CLASSES and (may_be(one := Spot(found, at, last, value, starts, words)) or may_run_on(one))]
@@ -59,6 +60,15 @@ def names(found: tuple[Token, ...], code: str) -> BareMarks:
     return BareMarks(tuple(_written(one, one.at in heads) for one in named if one.at not in listed), marks, len(others) > 1 and not ran_on)
 
 
+def _further(found: tuple[Token, ...], first: int, code: str) -> BareMarks:
+    """ "Straight 44 staples 2, 46 staples 3": behind the piece that is named by its kind, one by its number alone."""
+    words = LANGUAGES[code].bare_names
+    said, starts = numbers_said(found, code)
+    spots = [Spot(found, at, last, value, starts, words) for at, last, value in said if at > first]
+    named = [one for one in spots if goes_on_behind(one, int(found[first].low)) and (may_be(one) or may_run_on(one) or told(one))]
+    return BareMarks(tuple(_written(one, False) for one in named), frozenset(str(one.value) for one in named)) if named else NONE
+
+
 def all_named(told: Reading, marks: Iterable[str]) -> bool:
     """Whether a reading has a piece of each of these marks."""
     return {fact.value for one in told.fittings for fact in one.facts if fact.name == "mark"}.issuperset(marks)
@@ -68,8 +78,10 @@ def _written(spot: Spot, heads: bool) -> Cut:
     """Hundreds in figures: "one-oh-two" is 102. `heads`: the first of a list."""
     first, last = spot.found[spot.at], spot.found[spot.last - 1]
     before = low(spot.found, spot.at - 1)
-    beside = before in spot.words.ones or before == "," and not heads_a_line(spot)
+    beside = before in spot.words.ones or before in spot.words.line_turned or before == "," and not heads_a_line(spot) and not told(spot)
     word = spot.words.names if heads else spot.words.number if beside else spot.words.name
+    if spot.behind() in spot.words.line_turned and heads_a_line(spot):
+        return Cut(first.start, spot.found[spot.last].end, f"{spot.behind()} {spot.value}")
     if spot.value < 100 or first.sort == "number":
         return Cut(first.start, first.start, f"{word} ")
     return Cut(first.start, last.end, f"{word} {spot.value}")

@@ -86,7 +86,7 @@ def _told_by_turns(found: tuple[Token, ...], said: list[tuple[int, int, int]], n
     """ "Straight 95 and 96 95 I stapled", "95 and 96 and 95 is taped": a comma behind a list whose first is told of right behind it."""
     made = []
     for one, other, again in zip(said, said[1:], said[2:]):
-        if all(token.low in names.joins for token in found[other[1] : again[0]]) and low(found, other[1]) != "," and again[2] in (one[2], other[2]) and one[2] != other[2] and low(found, one[1]) in names.joins and all(token.low in names.joins or token.low in names.naming for token in found[one[1] : other[0]]):
+        if all(token.low in names.joins or token.low in names.points for token in found[other[1] : again[0]]) and low(found, other[1]) != "," and again[2] in (one[2], other[2]) and one[2] != other[2] and low(found, one[1]) in names.joins and all(token.low in names.joins or token.low in names.naming for token in found[one[1] : other[0]]):
             made.append(Cut(found[other[1] - 1].end, found[again[0]].start, ", "))
     return made
 

@@ -115,6 +115,8 @@ def _that_is(spot: Spot) -> bool:
     words = spot.words
     if spot.before() in words.ones and spot.before(2) in words.in_turn or spot.before() in words.is_ and (spot.before(2) in words.in_turn or spot.before(2) in words.ones and spot.before(3) in words.in_turn):
         return spot.large and spot.behind() not in words.measuring and spot.trade_behind()
+    if spot.before() in words.is_ and spot.before(2) in words.ones and spot.before(3) in words.that:
+        return spot.large and spot.behind() in words.joins and (spot.behind(1) in words.people or spot.behind(1) in words.told_of) and spot.trade_behind()  # "this one's 78 and I taped it"
     if spot.before() not in words.thats and (spot.before() not in words.is_ or spot.before(2) not in words.that):
         return False
     before = [one.low for one in spot.found[max(0, spot.at - _BACK) : spot.at - 1]]

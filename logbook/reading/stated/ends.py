@@ -264,7 +264,7 @@ FRAMES = (
     Frame(f"(?P<w>BUTT (?:END|FILL|ON|ALL|SIDE_WORD(?= FILL? SIDE)){{0,3}} {_SIDES})", _edge("butt_sides")),
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE|HAVING){{0,2}} SHIPLAP)", _edge("shiplap_sides")),
     Frame(f"(?P<w>{_TWO} (?:SIDE_WORD|PANEL)? (?:FILL|HAVE|HAVING){{0,2}} BUTT)", _edge("butt_sides")),
-    Frame("(?P<w>GROOVE (?:IN DET? GROOVE|(?:FROM|OF) DET? SHIPLAP)? (?:(?:ON|OF|FROM|OFF) DET? (?:KIND|FITTING)? (?:NUM|MARKED))? (?:FILL|OF|ON|TO|WORD|GROOVE|SHIPLAP|MOVE|WITH|COMMA|END|THROUGH|SIDE_WORD|CLINCHED){0,5} (?P<to>INSIDE|OUTSIDE|IN (?!DET? GROOVE)|OUT))", _groove),
+    Frame("(?P<w>GROOVE (?:IN DET? GROOVE|(?:FROM|OF) DET? SHIPLAP)? (?:(?:ON|OF|FROM|OFF) DET? (?:KIND|FITTING)? (?:NUM|MARKED))? (?:FILL|OF|ON|TO|WORD|GROOVE|SHIPLAP|MOVE|WITH|COMMA|END|THROUGH|SIDE_WORD|CLINCHED|SEATED){0,5} (?P<to>INSIDE|OUTSIDE|IN (?!DET? GROOVE)|OUT))", _groove),
     Frame("GROOVE (?:BE|FILL|MOVE){0,2} (?:INSIDE|OUTSIDE|IN|OUT|IN_PLACE) (?:ON|OF|IN) (?:NUM|MARKED) (?:AND|COMMA|BUT|FILLER){1,3} (?P<w>(?P<to>INSIDE|OUTSIDE|OUT)) (?=ON (?:NUM|MARKED))", _groove),  # "the step's inside on nine and outside on ten"
     Frame("(?:^|(?<=SEP)) DET? (?P<w>(?P<to>INSIDE|OUTSIDE) GROOVE) (?=SEP|$)", _groove),  # "Inside step."
     Frame("(?P<w>SHIPLAP DET? (?:BE|MOVE) (?:FILL|ON|WORD|COMMA|BENT){0,4} (?P<to>OUTSIDE|OUT|INSIDE)) (?=SEP|$|AND)", lambda found: _groove(found) if " " in found.row.words(found.at("to"), found.at("to") + 1) else ()),  # "el rebaje me quedó al revés, para afuera"

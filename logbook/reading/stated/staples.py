@@ -291,7 +291,7 @@ SPACING_FRAMES = (
     Frame("K_HANGER EVERY (?:ON|OF|RUN|NUM|DET|GENERIC|COMMA){0,5} BE (?P<w>(?P<n>LEN)) (?!BY)", _hangers_apart),
     Frame("(?P<w>TABS (?:FILL|AND|COMMA){0,4} (?:BENT|CLINCHED) TIGHT?)", _flag("tabs_bent")),
     Frame("(?P<w>(?:BENT|CLINCHED) (?:FILL|EVERY|EACH){0,2} (?:TABS|TAB_WORD))", _flag("tabs_bent")),
-    Frame("(?P<w>(?P<n>NUMB) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED))", _tab_length),
+    Frame("(?P<w>(?P<n>LEN) FILL? LONG? TABS) (?!(?:FILL)? (?:BENT|CLINCHED)|(?:FILL|ALL|EACH|COMMA){0,3} LEN LONG)", _tab_length),  # not "four cross tabs, eight inches long"
     Frame("TABS [^STOP QUERY]{0,14} (?:COMMA|AND) (?P<w>ONLY? (?P<n>LEN) (?:EACH|LONG))", _tab_length),
     Frame("TABS (?:I|WORD|MOVE|CUT_TO|CUT_LENGTH|OF|ON|FILLER) [^STOP QUERY COMMA NUM LEN TABS STAPLES]{0,4} (?:NUM|MARKED)? (?P<w>BE (?P<n>LEN)) (?=SEP|$|AND|LONG)", _tab_length),  # "the tabs I cut for straight 4 were eight inches"
     Frame("TABS [^STOP QUERY STAPLES STAPLED]{0,14} (?:COMMA|AND) (?P<w>(?:EACH|BOTH|IT|BE) BE? (?P<n>NUMB) LONG?) (?=SEP|$|AND|BUT)", _tab_length),
