@@ -80,6 +80,7 @@ class Echoes:
     of_another: str = ""  # a question that another may be asked, and answer in a word
     measured: str = "(?!)"  # a thing and its measure: "the <n> are three apart"
     not_so: str = "(?!)"  # an echo that denies the measure, and not the thing
+    done_with: str = "(?!)"  # an echo, and in the group `with` what he did it with
     told_of: str = "(?!)"  # a thing and the deed that is told of it: "the <n> isn't <d>"
     would: str = "(?!)"  # what would have been done
     of_it: str = "(?!)"  # an echo that denies how it was, and not what he did

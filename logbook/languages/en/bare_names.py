@@ -19,7 +19,7 @@ ENGLISH_BARE_NAMES = BareNames(
     naming=_w(_KINDS, "piece pieces fitting fittings number numbers no mark section sections joint joints duct ducts run runs line lines stick sticks ninety forty-five"),
     kinds=_w(_KINDS, "damper box main duct piece fitting section joint stick stub"),
     acts=_w("taped stapled rubbed hung closed sealed patched strapped folded grooved trimmed retaped restapled resealed re-taped re-stapled wiped heated warmed ironed screwed capped taping stapling rubbing closing sealing folding shut squeegeed hook hooked ripped shot checked chckd finishd finished doing tackled reworked repaired plugged buried bury holding ironed cleaned hauled folded skipped"
-            " tape staple hang seal boxed buttoned"),
+            " tape staple hang seal rub wipe trim boxed buttoned"),
     handlings=_w("got get had have put did do took take left leave built made opened set pulled pull hit kept keep moved ran brought shoved dropped tested want wanted need needed found saw shoved slid slide see carry carried bring throw threw"),
     turned_out=_w("closed taped stapled rubbed hung sealed up down open shut done finished in out back apart together trimmed wiped over cold dry wet inside hanging through with home before after"),
     ways=_w("up down off over out in back all just about already also then only cold around shut through straight today yesterday myself this tonight"),
@@ -46,7 +46,7 @@ ENGLISH_BARE_NAMES = BareNames(
     directions=_w("in out over up down across"),
     behind=_w("and but so either then or with without where when while before after because 'cause cause since as at on to from for off over through around under inside outside into onto"
               " the a an my our its his it i we he they you she nobody somebody someone today yesterday tomorrow tonight monday tuesday wednesday thursday friday saturday sunday later soon last next now here there too also again all both cold dry wet up down out back in"
-              " everywhere anywhere nowhere halfway partway this that these those until till if though although except instead once every still already just only never not no nor"
+              " i'll we'll i've we've everywhere anywhere nowhere halfway partway this that these those until till if though although except instead once every still already just only never not no nor"
               " stapled taped rubbed hung closed sealed patched done shut open myself alone okay ok right long yet first last next which who",
               _IS, "are were aren't weren't has had got gets needs needed comes came goes went sits sat took fell lost doesn't didn't hasn't hadn't won't don't leaks leaked held stood stands weighs weighed by come outta exept would will joins lacked went w abt w/o its n r says said reads read shows showed complete about right straight carrying looks looked meets joins butts ties hits lands connects slides leaves moves fits fit takes ended can can't could couldn't will would wouldn't should must might have haven't did does do got"),
     points=_w("the that this my our"),
@@ -67,7 +67,7 @@ ENGLISH_BARE_NAMES = BareNames(
     holes=_w("facing damper hole tear rip gash slit dent leak patch groove seam male female scrim flap"),
     warmth=_w("degree degrees temperature temp hot cold warm heat heated air fan thermometer"),
     got=_w("got get has had 's"),
-    people=_w("i we he they she"),
+    people=_w("i we he they she i'll we'll i've we've"),
     over=_w("over around round down up through thru inside along across"),
     right=_w("all halfway way partway right clear half"),
     square=_w("square sq"),

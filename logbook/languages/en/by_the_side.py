@@ -14,7 +14,20 @@ _TO_IT = rf"(?:between (?:[^ .,?;<]+ ){{1,5}}?(?:and|&) (?:the|a|that|my|our) {_
 _BROKEN = r"(?: ?'s| is| was|'d)?(?: been)?(?: (?:all|dead|just|way|always|long|so|clean|since|plain))* (?:broken|broke|wrong|off|busted|no good|stuck|junk|shot|lying|out of whack|bad|in the sun|by the heater)"
 _WRITES = r"(?:said|says|reads?|showed|shows|claims|claimed|had it at|has it at|went|goes|gives|gave)"
 
+_ON_IT = r"(?: (?:on|in|of|at|around|round) (?:#(?: [^ .,?;]+)?|it|this one|that one|[^ .,?;]+))?"
+_NOT_ONE = r"(?:there(?: ?'s| is| are)? )?(?:no|not an?|not one|not a single|never an?|nary an?|isn't an?|isn't one|isn't a single|aren't any|ain't an?)(?: single)?"
+_ISNT = r"(?: ?(?:that|which|where it|you'd say))? ?(?:'s not|is not|isn't|ain't|wasn't|aren't|that's not|are not|didn't (?:come|get|end up)|doesn't (?:come|sit|pull))"
+
 ENGLISH_BY_THE_SIDE = (
+    # --- not one of them that is not so: they all are
+    Aside(rf"(?P<x>{_NOT_ONE} (?:joint|seam|corner|connection)s?{_ON_IT}(?:{_ISNT} (?:all |real |good and )?(?:tight|closed(?: up)?|snug|pulled up|shut)| (?:that )?(?:is|'s|are) (?:loose|open|gapped|gapping|gaping)))(?= [.,;]|$| and| but)", (" joint", " seam", " corner", " connection"), states=(("gap", 0),), names=True),
+    Aside(rf"(?P<x>{_NOT_ONE} (?:spot|place|inch|foot|side|part|piece|corner|seam|joint|stretch){_ON_IT}(?: where| that)? ?(?:you (?:can't|don't|won't) see (?:the )?<n>|(?:the |that |its )?<n> (?:doesn't|isn't|didn't|don't|won't) (?:show|come|read|pop|print|telegraph)\w*(?: through| up)?))(?= [.,;]|$| and| but)", (" spot", " place", " inch", " foot", " side", " part", " piece", " corner", " seam", " joint", " stretch"), states=(("scrim_shows", True),), names=True, unless=r"^(?!.*(?:scrim|<n>)).*$"),
+    Aside(rf"(?P<x>{_NOT_ONE} (?P<n><n>){_ON_IT}{_ISNT} (?:all )?(?P<act><d>)(?: (?:over|down|in|flat))*)(?= [.,;]|$| and| but)", (" tab", " vane"), states=(("<act>", True),), names=True),
+    # --- a tape that is to give way to the listed one when that comes
+    Aside(
+        r"(?:duct|cloth|masking|duck|gray|grey|packing|painter ?'s|wrong)(?: <n>| tape)?(?: [^ .?;]+){0,12}? (?P<x>)(?P<later>(?:for now ,? ?)?(?:till|until) (?:(?:the|some|my|our|more|any) )?(?:(?:listed|right|real|good|proper|foil|correct|new)(?: (?:stuff|<n>|tape|roll|one))?|181[^ ]*|<n>|roll) (?:comes?|gets?|arrives?|shows?|is|'s)(?: (?:in|here|up))?)(?![\w'])",
+        (" till ", " until "),
+    ),
     # --- tape on what is no duct
     Aside(
         rf"(?P<x>(?:(?:i|we|he|they|she|have|had|'ve|just|only|used|use|put|wrapped|stuck|ran|keep|kept|got|the|some|a|my|that|bit|piece|strip|scrap|roll|of|old|cheap|other|duct|masking|painter ?'s|painters|cloth|electrical|packing|gaffer|duck|blue|gray|grey) )*"

@@ -33,6 +33,9 @@ ENGLISH_ECHOES = Echoes(
         rf"{_NOT_ENDING}{_IT}{_SURE} {_YES_AUX}{_TRAIL}",
         rf"{_NOT_ENDING}(?:it|she|that|this)'s(?: (?:in|on|there|here|got (?:it|them|some|one|'em|all of them)|all|every bit of it|now|very much))+{_TRAIL}|(?:they|those|these)'re(?: (?:in|on|there|all|every one|now|right))+{_TRAIL}|(?:i|we)'ve{_TRAIL}|it's got (?:it|them|some|one|'em)",
         rf"(?:did|does|has|is|have){_TRAIL}",
+        r"(?:(?:i|we|ended up|wound up|went ahead and|just|so|already|then) )*(?:got|had|getting) (?:it|that|them|her) (?:all )?done(?: (?:today|tonight|already|early|now|instead|myself|anyway|after all|this \w+|before [\w ]{2,24}))*",
+        r"(?:(?:i|we|just|so|already|then) )*(?:ended up|wound up) doing (?:it|that|them|her)(?: (?:today|tonight|already|early|now|instead|myself|anyway|after all|this \w+|before [\w ]{2,24}))*",
+        r"(?:(?:i|we|so|then) )*(?:got to|got around to|got round to) (?:it|that|them)(?: (?:today|tonight|already|early|after all|instead|anyway|this \w+|before [\w ]{2,24}))+",
     ),
     no=(
         r"(?!.*(?:n't|not|never)\b)(?:so )?(?:it|it's|i|we|she|she's|this one|that one|mine|the \w+|closed|built|made|hung|put|went|finished|buttoned|sealed|folded)(?: [\w']+){0,4} (?:(?:minus|with none of|lacking) (?:them|it|any|those|one)|without(?: (?:them|it|any|those|one))?)(?: (?:in|on|today|now|anyway|for now|again|instead))*",
@@ -86,6 +89,7 @@ ENGLISH_ECHOES = Echoes(
     of_another=r"(?<![\w'])(?:you|your|anybody|anyone|somebody|he|they|she)(?![\w'])",
     measured=r"<n>(?: (?:on|of|in|at|for) [^ ]+(?: [^ ]+)?)?(?: (?:'s|'re|is|are|was|were|measured?|came|come|ran|run)(?: (?:about|at|all|only|just|to|out|every))*| every| at) (?:(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|fourteen|sixteen|a|half|quarter|\d[\d/.]*)(?![\w'])|[^ ]* ?(?:inch(?:es)?|apart|wide|long))",
     not_so=r"(?:that|it|they)(?:'s|'re| is| was| are| were) (?:wrong|off|a mistake|my mistake|not right)|(?:they|those|these|it|that)(?:'re| are| were|'s| is| was)?(?:n't| not| ain't| aren't| weren't| isn't| wasn't)(?: so| that| true| it)?|not so|no",
+    done_with=r"^(?:(?:but|and|so|then|i|we|just|already|went ahead and|ended up|wound up) )*(?:did|doing|got|had) (?:it|that|them)(?: done)?(?: (?:today|tonight|already|early|now|instead|myself|anyway|after all|this \w+|later|too))*(?P<with> (?:with|using|in) (?:(?!and |but |then |not |no )[^ ]+ ){0,4}?(?:<n>|tape|inch|inches|foil|mastic|[^ ]*inch(?:es)?|leg|legs|that|181[^ ]*|[^ ]*tape))$",
     told_of=r"<n>(?: (?:on|of|at) (?:the )?#)?(?: (?:'s|is|isn't|are|aren't|was|wasn't|were|weren't|has|hasn't|have|haven't|had|hadn't|ain't|been|got|gotten|not|never|even|all|still))+ <d>",
     would=r"(?<![\w'])(?:would(?:n't)? have|(?:i|we|he|they) ?'d(?: not)? have|would've|woulda)(?![\w'])",
     of_it=r"(?:it|they|this one|that|the \w+) (?:wasn't|weren't|was not|were not|isn't|aren't|ain't)$",

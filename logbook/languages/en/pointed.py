@@ -65,6 +65,6 @@ ENGLISH_POINTED = Pointed(
     joins=" and ",
     piece="number",
     pieces="numbers",
-    listed=r"(?:(?<![a-z])(?:numbers|(?P<k>{several})) |(?:^|(?<=[.;?!] ))(?=[^.;?!]*[.;?!]))(?P<all>\d{1,3}(?:(?:,? and|,) \d{1,3})+)(?![\w/-])",
+    listed=r"(?:(?<![a-z])(?:numbers|(?P<k>{several})) |(?:^|(?<=[.;?!] ))(?=[^.;?!]*[.;?!]))(?P<all>\d{1,3}(?:(?:,? and| &|,) \d{1,3})+)(?![\w/-])",
     counts=MappingProxyType({"two": 2, "three": 3, "four": 4, "five": 5, "six": 6}),
 )

@@ -205,7 +205,7 @@ ENGLISH_TURNS = Turns(
     ),
     on_the_way=r"(?:i |we |then |at first |back |found them and |found it and |(?:opened|cut|pulled|took|busted|popped) (?:it|her|that one|the \w+) (?:back |all )?(?:up|open|apart|down)(?: again)? )*(?:and )?(?:i |we )?",
     tab_word="tab",
-    of_mending=frozenset("good tight flat new fresh more extra missing proper properly better longer with before after lunch break morning this afternoon later time hammer pliers knife squeegee roll gun stapler same once too lot every finished fixed stapled taped rubbed bent pressed shot filled added hit caught finish belong belongs ones listed rated foil real whole stuff material gear put one two an inch inches apart every each center centers side way".split()),
+    of_mending=frozenset("second third fourth strip try round stuck held holding holds sticks clean on went fine good tight flat new fresh more extra missing proper properly better longer with before after lunch break morning this afternoon later time hammer pliers knife squeegee roll gun stapler same once too lot every finished fixed stapled taped rubbed bent pressed shot filled added hit caught finish belong belongs ones listed rated foil real whole stuff material gear put one two an inch inches apart every each center centers side way".split()),
     # what mends only what it makes; the first that matches
     mends_only=(
         (r"(?:taped|stapled) (?:up )?(?:the )?(?:rest|others?|remaining|missing)", ("taped", "stapled", "tabs_bent", "cross_tabs", "gap")),
@@ -214,7 +214,7 @@ ENGLISH_TURNS = Turns(
     ),
     # a fault that was set right
     mended=(
-        r"(?:start(?:ed)? (?:all )?over|(?:did|taped|stapled) it (?:all )?(?:over|again))\b(?! (?:tomorrow|later|monday|next))|(?:the )?(?:second|next|this) (?:go|try|time|attempt|round)(?: a?round)?,? (?:it's|it is|it|i|i got|went|came|is)\b",
+        r"(?:start(?:ed)? (?:all )?over|(?:did|taped|stapled) it (?:all )?(?:over|again))\b(?! (?:tomorrow|later|monday|next))|(?:the )?(?:second|third|fourth|next|this|last) (?:go|try|time|attempt|round|strip|piece|set|one)(?: a?round)?,? ?(?:'s |has |finally )*(?:it's|it is|it|i|i got|went|is|stuck|held|holds|holding|sticks|took|came(?! (?:off|loose|up|out|apart|away))|stayed)\b(?! (?:came|peeled|fell|popped|off|came off|peeled off|wouldn't|didn't|won't|isn't|not|never))",
         r"(?:rubbed|worked|pressed|smoothed|ironed|slit|popped|squeegeed)(?: (?:it|them|that|those|the air|right|all|back))+ (?:out|flat|down|and)\b.*",
         r"(?:put|set|slid|slipped|dropped|popped|screwed|pinned|got) (?:it|them|'em|those|all of them|the lot)(?: all| right)* back (?:in|on|where)|(?:they're|it's|they are|it is|those are|all of (?:it|them) is)(?: all| right| now| safely)* back (?:in|on|where (?:they|it)|up)|went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"
         r"(?:ran|laid|put|stuck|slapped|rolled|used|cut)(?: down| on| in)? (?:a |some |one )?(?:new|fresh|another) (?:piece|strip|length|run|bit|tape|one)\b|"

@@ -127,7 +127,8 @@ def stands(spot: Spot) -> bool:
 def _opens(spot: Spot) -> bool:
     """ "44, tabs are flat", "31. Stapled every two", "fyi 27 got two inch tape", "eighty-three I did in heat tape": the first words of a note, with the trade behind."""
     found, last, words = spot.found, spot.last, spot.words
-    first = spot.clause()[0] if spot.value >= _PLACED_FROM else 0
+    goes_on = spot.behind() in words.people and any(one.low in words.acts for one in found[last + 1 : last + 4])  # "64 I already taped"
+    first = spot.clause()[0] if spot.value >= _PLACED_FROM or goes_on else 0
     if last + 1 >= len(found) or any(one.low not in words.fillers for one in found[first : spot.at]):
         return False
     if found[last].low in _HEADS:

@@ -25,7 +25,7 @@ from logbook.reading.clauses.parts import Part
 from logbook.reading.clauses.sketch import Sketch, sketches
 from logbook.reading.words.tokens import plain
 
-_NAMES = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "GROOVE", "LEAK_TEST")
+_NAMES = ("NUM", "BRANCH_WORD", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "GROOVE", "LEAK_TEST")
 _THINGS = {"K_HANGER": "K_HANGER", "HANG": "K_HANGER", "HUNG": "K_HANGER", "TABS": "TABS", "STAPLES": "STAPLES", "SCREWS": "SCREWS"}
 _CLAUSE = re.compile(r"[^.?,;]*")
 _AHEAD = 14  # items

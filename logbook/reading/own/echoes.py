@@ -7,7 +7,7 @@ contrary; the echo is a clause without an act of its own.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
@@ -18,6 +18,7 @@ from logbook.reading.words.phrasing import apart, finds, is_whole, rows, word
 from logbook.reading.clauses.sketch import SIGNS, Sketch
 
 _BACK = 7  # parts
+_DID_IT = ("i ", "we ", "but ", "and ", "so ", "then ", "got ", "did ")
 _FAULTS = {"GAP": "gap", "DAMAGE": "facing_damage"}
 _NAMING = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "SIZE", "LEN", "EVERY", "GENERIC")
 
@@ -37,6 +38,9 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
     for place, one in enumerate(drawn):
         if row.is_blank(one.first):
             continue
+        tail = word(code, "told.echoes.done_with").search(one.words) if one.acts or one.words.startswith(_DID_IT) else None
+        if tail is not None:
+            drawn = (*drawn[:place], one := replace(one, last=one.item(tail.start("with")), words=one.words[: tail.start("with")].strip(), acts=()), *drawn[place + 1 :])
         if one.acts:
             _in_one_breath(row, one, language, found)
             continue

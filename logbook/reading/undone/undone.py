@@ -195,7 +195,7 @@ def came_true(row: Row, at: int, name: str) -> bool:
         concept = row.items[k].concept
         stops += concept == "STOP"
         parted = parted or concept in ("COMMA", "STOP", "AND", "BUT")
-        if stops > 2 or concept in ("QUERY", "NOT", "NO", "NOT_DONE", "IF", "OTHER", "WILL", "PENDING", "LATER", "DRAWING", "SIZE") or concept.startswith("K_"):
+        if stops > 2 or concept in ("QUERY", "NOT", "NO", "NOT_DONE", "IF", "OTHER", "WILL", "PENDING", "DRAWING", "SIZE") or parted and concept in ("LATER", "NUM", "MARKED") or concept.startswith("K_"):
             return False
         if concept in PAST:
             behind = [item.concept for item in row.items[k + 1 : k + 4]]
