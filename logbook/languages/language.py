@@ -139,6 +139,7 @@ class Turns:
     earlier: str = ""
     takes_back: tuple[tuple[str, str], ...] = ()
     no_such: str = ""  # why a piece is taken back: there is none of that number, or it was told twice
+    unsaid: str = ""  # what he said right before is not so: "forget I said that"
     tells: tuple[str, ...] = ()
     regardless: str = "(?!)"  # what was done so in spite of a fault, and mends nothing
     forgets: str = "(?!)"  # he does not know any more whether he did it; before the act

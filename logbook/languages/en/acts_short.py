@@ -20,7 +20,7 @@ ENGLISH_ACTS_TOLD = replace(
     ENGLISH_ACTS,
     promise=ENGLISH_PROMISE,
     hints=ENGLISH_ACTS.hints + r"|coming|finish|complete| an? |foot|feet|inch|saving|saved|sides|vane",
-    unfinished_looks=ENGLISH_ACTS.unfinished_looks + r"|\bclosed (?:up|in)\b|\btogether\b|\bgood to go\b",
+    unfinished_looks=ENGLISH_ACTS.unfinished_looks + r"|\bclosed (?:up|in)\b|\btogether\b|\bgood to go\b|\b(?:un)?til\b|\btill\b|\byet\b|\bso far\b",
     begins_anew=r"\b(?:so|but|because|cause) (?=i\b|we\b|it\b|nobody\b)",
     unfinished=(
         *ENGLISH_ACTS.unfinished,

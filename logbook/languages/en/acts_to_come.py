@@ -36,6 +36,10 @@ ENGLISH_ACTS_TO_COME = replace(
     ),
     unfinished=(
         *ENGLISH_ACTS_TAPING.unfinished,
+        r"(?!(?:but |and |so |then |just )*(?:don't|do not|nobody|nothing|never|won't|can't)\b)(?:.{0,90}? )?(?:until|till|til|'til) (?:i|we) (?:can (?:get|do|finish)\b|get (?:to|back|around|another|more|some|a|the|my)\b|do\b|finish\b|come back\b|go back\b|have (?:another|more|time)\b)",
+        rf".{{0,60}}?\b(?:bare|open|loose|clamped|undone|unfinished|as is|like that|naked)(?: like that)? (?:until|till|til) (?:{_DAY})",
+        r"(?:but |and |still |there's |there are |there is |got |has |have |[#\d]+ )*(?:no|zero) (?:# ?|#+ )(?:#+ )?(?:in|on|up|over|here|there|installed|at|[#\d]| )*yet\b",
+        r"(?:but |and |so |(?:[#\d]+,? )?(?:staples?|tape|rub),? )*(?:none|nothing)(?: of (?:it|that|them|those))?(?:'s| is| are)?(?: been| got)? (?:done|finished|started)(?: (?:on|to) (?:it|this one|[#\d]+))?(?: yet| so far)\b",
         rf"(?:(?:and|but|so|then|i guess|i think|[#\d]+) )*(?:(?:i|we)(?:'m|'re|'d| am| are)?(?: still| just| probably)*)? ?(?:(?:{_WILL})(?: still| just| probably| maybe| try to)* (?:(?:come|go) back and )?(?:(?:finish|wrap|button|close|complete)|be (?:done|finished|through)(?: with)?)|(?:finishing|wrapping|buttoning|closing|completing)\b)(?: (?:it|this|that|this one|that one|her))?(?: (?:up|off|out|in))?,? (?:first thing |sometime |right |early |maybe |probably |either )*{_THEN}",
     ),
     piece_waits=r"(?:(?:still|just|though|now|then)? ?(?:has to|have to|had to|will have to|'ll have to|is gonna have to|'s gonna have to|needs to|must|gets to) wait\b|waits (?:on|for|until|till)\b)",
@@ -46,6 +50,7 @@ ENGLISH_ACTS_TO_COME = replace(
     ),
     of_one=(
         *ENGLISH_ACTS_TAPING.of_one,
+        ("taped", False, r"(?<!in the )(?:the |its |that )?(?:back|bottom|top|left|right|front|underside|(?:far|near|last|other|fourth|left|right|back|top|bottom|long|short) side)(?:'s| is| was| stays| stayed| sits| is staying)(?: (?:still|just|all|left))* (?:bare|naked|uncovered)\b(?! (?:glass|fiber|fib|insulation|metal|end))"),
         ("scrim_shows", False, r"(?:the |that |my )?(?:tape|foil)(?: (?:on it|on there|up there|on top|on the bottom|on (?:\w+ )?[\w-]*[#\d][\w-]*))?(?: just| still)* (?:won't|doesn't|didn't|isn't|wouldn't|never|don't)(?: really| quite| even| ever)* (?:show|shows|showed|showing|let|letting)(?: me see)? (?:the |any |no |much |its |enough )?(?:scrim|weave)\b(?: (?:show|through|come|showing|up))*"),
         ("trimmed", False, r"(?:left|leaving|leaves|forgot)(?: all| some| a (?:bit|little|lot)| most| plenty| part| half)*(?: of)? (?:the |that |my |its )?(?:insulation|fiber ?glass|glass) (?:in|inside|on|at|hanging (?:out of|off)|sticking out of|still in) (?:the |that |its |my )?(?:male|female|end|cut|flap|edge|lip)\b"),
         ("taped", False, r"(?<!at the )(?<!from the )(?<!to the )(?<!over the )(?<!past the )(?:foot|feet|inch|inches|side|bit|spot|stretch|end|corner|piece|strip|gap|seam)(?: [\w']+){0,6}? where (?:the |my |that )?(?:roll|tape|foil)(?: just| finally)* (?:ended|quit|ran out|gave out|died|ran dry|ran short|came up short|stopped)\b"),

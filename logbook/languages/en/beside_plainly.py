@@ -17,8 +17,12 @@ _WRONG = r"(?:(?:uh|um|oh),? )?(?:no,? wait|wait,? no|no|nope|wait|sorry|scratch
 _ACT = r"(?:i |we |it's |it is |i've |well,? |uh,? |um,? |okay,? )*(?:stapled|taped|rubbed|trimmed|wiped|put|used|made|cut|folded|bent|hung|sealed|closed|burnished|cleaned|warmed|every|staples|flap|vanes|tape|181)"
 
 _DEED = r"(?:tape|taped|staple|stapled|rub|rubbed|wipe|wiped|trim|trimmed|hung|hang|close|closed|seal|sealed|mend|mended|patch|patched|fix|fixed|repair|repaired|warm|warmed|heat|heated|preheat|preheated|bend|bent|put|use|get|got|have|screwed|been)(?![\w'])"
+_MUCH = r"(?:\d[\d/. -]*|(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?: and (?:a half|a quarter|three quarters))?)(?: ?(?:inch(?:es)?|in\b|\"))?"
+_GUESSED = r"(?:i|we)(?: would|'d) have (?:said|guessed|bet|told you|sworn)"
 
 ENGLISH_BESIDE_PLAINLY = (
+    # --- what he would have said, and what it came to
+    Plainer(("have said", "have guessed", "have bet", "have told", "have sworn"), rf"(?P<x>{_MUCH}(?: apart)?,? {_GUESSED}(?: if you(?:'d)? asked me)?[,.;]? (?:but |and |though )*(?:(?:it|they|that) (?:came (?:to|out(?: at| to)?)|measured|turned out(?: to be)?|was|were|is|are|ran)|it's|they're|turns out (?:it's|they're)|i (?:measured|got|found)) )(?={_MUCH})", (("x", ""),)),
     # --- a tool, and where it lies
     Plainer(_CUES, rf"(?:who|where|where's|anybody|anyone|somebody|someone|has|did|lost|can't find|missing|looking for)(?![\w])[^.?!,]{{0,30}} {_MY}[^.?!]{{0,24}}[.?!,] (?P<x>(?:(?:i think|i swear|pretty sure|maybe|i know|and|cause|because|i could have sworn),? )*(?:(?:i|we)(?: must have| had| just| know i| think i)? {_LAID} (?:it|them|that)|(?:it|they)(?:'s| was| were| is| are|'re)) {_SPOT} {_ASIDE}){_BY_NOW}", (("x", ""),), beside=("who", "where", "any", "some", "has", "did", "lost", "find", "missing", "looking")),
     Plainer(_CUES, rf"(?:^|(?<=[.?!,] ))(?P<x>(?:(?:i think|i|we|must have|and|oh|hey|shoot|damn|also),? )*(?:left|lost|forgot|dropped|set|put|laid) {_MY} {_SPOT} {_ASIDE}){_BY_NOW}", (("x", ""),)),

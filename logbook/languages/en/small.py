@@ -77,7 +77,7 @@ ENGLISH_SMALL = Small(
     articles=frozenset("the a an".split()),
     each_other=frozenset("from".split()),
     beside_inches=frozenset("long overall wide high tall deep back".split()),
-    behind_inches=frozenset("oc o.c. centers center apart long wide high tall deep x by board thick round dia diameter spacing staples washers tape leg legs crown".split()),
+    behind_inches=frozenset("oc o.c. ctc c-t-c centers center apart long wide high tall deep x by board thick round dia diameter spacing staples washers tape leg legs crown".split()),
     behind_in=frozenset(
         "the a an on from at here there it this that my our and twelve six one two three four five eight ten eighteen twenty twentyfour run fitting fifteen"
         " sixteen thirty".split()

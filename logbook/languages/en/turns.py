@@ -343,6 +343,7 @@ ENGLISH_TURNS = Turns(
         ("alone", r"(?:don't|do not|please don't) (?:write|put|take|jot|log|note|record) (?:any of )?(?:that|this|it)(?: (?:last )?(?:one|part|bit))?(?: down| in)?,? (?:please |no |sorry )*(?:i|we) (?:was|were|am|'m) (?:just |only )?(?:talking|yelling|hollering|speaking|shouting|kidding|joking|answering)\b[^.;,]*"),
         ("this", r"{verb} (?:all of )?(?:this|that) (?:whole |entire )(?:note|thing|recording|message|one|memo)|{verb} this (?:note|recording|message|memo)"),
     ),
+    unsaid=r"(?<![\w'])(?:forget|scratch|ignore|disregard|strike|never ?mind|cancel|erase)(?: that)?(?: what)? (?:i|we)(?: just| ever| even)? (?:said|told you|say)(?: that| it| so| anything)?(?= *(?:[.,;!]|-|$))",
     no_such=rf"\b(?:{_NO_SUCH}|(?:a|the|my|an) (?:mistake|duplicate|repeat|error|wrong one|double))",
     regardless=r"\b(?:anyway|anyways|anyhow|regardless|just the same|all the same)\b",
     forgets=r"(?:can't|cannot|can not|don't|do not|couldn't) (?:remember|recall|say|tell you|swear)(?: for sure| now| anymore)? (?:if|whether)|(?:not sure|no idea|no clue|not certain|who knows|don't know|couldn't tell you)(?: now| anymore)? (?:if|whether)",

@@ -24,7 +24,7 @@ from logbook.reading.own.own_words import OwnWords
 from logbook.reading.clauses.sameness import mirrored
 from logbook.reading.stated.stated import Stated
 from logbook.reading.compared.still_coming import still_coming
-from logbook.reading.own.taking_back import scratched
+from logbook.reading.own.taking_back import scratched, unsaid_again
 from logbook.reading.compared.turned_round import turned_round
 from logbook.reading.compared.turned_unread import without_turned
 
@@ -36,6 +36,7 @@ def compared_claims(told: OwnWords, row: Row, stated: Stated, language: Language
     claims = other_things.made_anew(row, condition.closed_again(row, gap_at_one(row, claims), language), language)
     claims = done_over.done_over(row, told_acts.unsaid(row, tabs.of_tabs(row, claims), language), language)
     claims = [*part_of_it.of_a_part(row, partly.of_the_rest(row, reasons.without_reasons(row, claims), language)), *scratched(row)]
+    claims += unsaid_again(row, claims, language)
     claims = put_off.put_off(row, claims, language)
     where = Places.of(row, cut)
     claims = [replace(one, hedged=True) if one.first in told.doubted and one.name in ACT_FACTS else one for one in claims]

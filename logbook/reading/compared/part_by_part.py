@@ -127,4 +127,4 @@ def _counts_parts(row: Row, at: int, language: Language) -> bool:
 
 def _is_a_part(row: Row, place: int, language: Language) -> bool:
     concept = row.items[place].concept
-    return concept in _PARTS or concept in ("WORD", "FILLER", "GENERIC", "ANOTHER", "DET", "LEG") and word(language.code, "told.part_by_part").fullmatch(row.words(place, place + 1).lower()) is not None
+    return concept in _PARTS or concept in ("WORD", "FILLER", "GENERIC", "ANOTHER", "DET", "LEG", "BACK") and word(language.code, "told.part_by_part").fullmatch(row.words(place, place + 1).lower()) is not None

@@ -41,6 +41,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="PENDING")  # "está por encintar"
     elif item.concept == "DRAWING" and said == "plano" and text[max(0, item.start - 3) : item.start].lower() not in ("el ", "un ") and {concept_at(items, place - 1), past_article} & {"SIDE"}:
         done[place] = replace(item, concept="LEVEL")  # "abajo plano"
+    elif item.concept == "LEVEL" and said == "level" and concept_at(done, place - 1) == "SIDE" and text[items[place - 1].start : items[place - 1].end].lower() in ("lower", "upper") and (ahead == "SERVICE" or text[item.start - 1] == "-"):
+        done[place - 1 : place + 1] = [replace(one, concept="WORD", value=None) for one in (items[place - 1], item)]  # "the lower-level return": a floor of the building
     elif item.concept == "LEVEL" and said in ("ran straight", "runs straight", "run straight") and ahead in ("NUM", "MARKED"):
         done[place] = replace(item, concept="K_STRAIGHT", value="straight")  # "ran straight 5 along the parapet"
     elif item.concept == "LEVEL" and said in ("straight on", "recto en", "recta en") and ahead in ("RUN", "WORD", "ANOTHER"):

@@ -246,7 +246,7 @@ def _of_its_number(row: Row, clause: Clause, head: list[str]) -> _Told | None:
         if rest in _LACKS and (row.items[clause.last - 1].concept in ("NOT", "NO") or row.items[clause.last - 1].concept == "NOT_DONE" and not words_of("small.not_yet").isdisjoint(words) or rest[-1] == "BE" or last in ("any", "one")):
             return _Told(False)
         if rest in (["BE"], ["HAVE"], ["WORD"], []) and last in words_of("small.is_so"):
-            return _Told(True)
+            return _Told(True) if rest != ["WORD"] or row.items[clause.last - 1].concept == "WORD" else None  # "straight 32 Mike did": another's
         return _Told(True, follows=True) if not rest and last in words_of("small.too") else None
     turned = [concept for concept in head if concept != "BE"]
     if turned[-1:] in (["NUM"], ["MARKED"]) and len(turned) <= 2:

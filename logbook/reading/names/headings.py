@@ -12,17 +12,7 @@ from logbook.reading.clauses.grammar import Row
 from logbook.reading.names.led_in import led_in
 from logbook.reading.clauses.marks import MARK, SAID_OTHERWISE, START, mark_text
 from logbook.reading.clauses.mention import Mention, how_many, mention_at
-from logbook.reading.names.no_marks import (
-    an_angle,
-    angle_not_mark,
-    counts_on,
-    counts_pieces,
-    just_one,
-    leads_to,
-    mark_before_kind,
-    no_piece,
-    reference,
-)
+from logbook.reading.names.no_marks import an_angle, angle_not_mark, counts_on, counts_pieces, goes_over, just_one, leads_to, mark_before_kind, no_piece, reference
 from logbook.reading.names.other_things import of_a_machine
 from logbook.reading.words.phrasing import words_of
 from logbook.reading.names.runs import hung_runs
@@ -278,7 +268,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     if language.code == "es":
         _pointed_at(row, taken, made, add, language)
     made += [] if any(m.mark is not None or m.batch for m in made) else _drawn(row, taken, language)
-    made = [m for m in made if not of_others(row, m, language) and not no_piece(row, m, made)]
+    made = [replace(m, mark=None, mark_at=None, last=m.kind_at[1]) if goes_over(row, m) else m for m in made if not of_others(row, m, language) and not no_piece(row, m, made)]
     made.sort(key=lambda m: m.first)
     made = [replace(m, kind=kind, kind_at=kind_at) if (kind_at := _named_at(row, made, m)) and (kind := _KIND_OF_WORD.get(row.words(*kind_at).lower())) else m for m in made]
     return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.items[m.first].concept not in _DONE and row.words(m.first - 1, m.first).lower() in words_of("small.not_that"))]  # "not fitting 12, fitting 13"

@@ -75,6 +75,15 @@ def no_piece(row: Row, mention, made) -> bool:
     return False
 
 
+def goes_over(row: Row, mention) -> bool:
+    """ "15, reducer: five over": how far it goes over, where its number was told right before."""
+    if mention.kind not in ("transition", "offset") or mention.mark_at is None or mention.kind_at is None or mention.kind_at[1] != mention.mark_at[0]:
+        return False
+    at, first = mention.mark_at[1], mention.kind_at[0]
+    over = at < len(row.items) and row.items[at].concept == "OVER" and (at + 1 == len(row.items) or row.items[at + 1].concept in ("STOP", "COMMA", "IN", "AND"))
+    return over and first > 1 and row.items[first - 1].concept in ("COMMA", "BE", "DET") and any(item.concept in ("NUM", "MARKED") for item in row.items[max(0, first - 3) : first])
+
+
 def _says_it_again(row: Row, at: int, value) -> bool:
     """ "Stapled every three inches, that's three, I counted": the measure of the words before, once more."""
     before = row.items[max(0, at - 6) : at]

@@ -21,6 +21,7 @@ _NAMES = {
     "STAPLED": ("stapled",), "VANES": ("vanes",), "EVERY": ("staple_spacing",), "RUN": ("run",), "BACK": ("side_moves",), "NUMBER": ("mark",),
     "SLOPE": ("stated_slope", "taper_length"), "RUBBED": ("rubbed_down",), "SERVICE": ("service",),
 }  # fmt: skip
+_NAMES_IT = ("kind", "mark", "run", "place", "service", "stage")
 _LEAD = re.compile(r"(?:(?:okay|ok|hey|oh|and|so|well|uh|please|no|wait|actually|sorry|just|you can|go ahead and|let's|can you|could you|we can|i want to|i need to)[, ]+)*")
 _CLEARS = ("wipe", "clear", "kill", "remove", "pull", "take out", "drop")
 _NOTES = ("note", "recording", "message", "entry", "one", "memo", "nota", "mensaje", "audio", "grabación", "grabacion")
@@ -194,6 +195,27 @@ def scratched(row: Row) -> list[Claim]:
         if _word(row, row.items[match.start("w")]) in words_of("small.takes_back"):
             made.append(claim(row, "(scratch)", (), *match.span("w")))
     return made
+
+
+def unsaid_again(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
+    """ "It's trimmed. Forget I said that, it's still in there": whatever was told right before is told no more."""
+    made: list[Claim] = []
+    for match in _unsaid(language.code).finditer(row.text.lower().replace("’", "'")):
+        first = next((at for at, item in enumerate(row.items) if item.end > match.start()), 0)
+        last = next((at for at in range(first, len(row.items)) if row.items[at].start >= match.end()), len(row.items))
+        before = first
+        while before and row.items[before - 1].concept in ("STOP", "QUERY", "COMMA"):
+            before -= 1
+        begin = row.sentence_start(before - 1) if before else 0
+        names = tuple(dict.fromkeys(one.name for one in claims if begin <= one.first and one.last <= before and not one.name.startswith("(") and one.name not in _NAMES_IT))
+        if names and not any(last <= one.first < row.sentence_end(first) for one in claims):  # what he says instead takes its place
+            made.append(claim(row, "(scratch)", names, first, last))
+    return made
+
+
+@cache
+def _unsaid(code: str) -> Likely:
+    return Likely(LANGUAGES[code].turns.unsaid or "(?!)")
 
 
 def _says(row: Row, at: int) -> bool:

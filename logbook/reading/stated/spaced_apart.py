@@ -26,7 +26,7 @@ def _other_spacing(found: Found):
             continue
         if concept in ("STOP", *_ENDS) or concept.startswith(("K_", "MOVE_")):
             return
-        if concept == "EVERY" or (concept in ("ON", "THROUGH") and items[k + 1].concept in ("NUM", "LEN", "ON")) or concept == "APART":
+        if concept == "EVERY" or (concept in ("ON", "THROUGH") and items[k + 1].concept in ("NUM", "LEN", "ON") and items[k + 2].concept != "SIDE_WORD") or concept == "APART":
             yield found.claim("staple_spacing", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
             return
 

@@ -20,7 +20,7 @@ def laid(found: Found):
     "Grabbed the tape" and a lone "tape" say nothing was closed.
     """
     row, at = found.row, found.at("w")
-    stop = row.sentence_end(at + 1)
+    stop = next((k for k in range(at + 1, row.sentence_end(at + 1)) if row.items[k].concept in ("ON", "BUT")), row.sentence_end(at + 1))  # "tape's on but I haven't rubbed it yet"
     if any(item.concept == "YET" for item in row.items[at + 1 : stop]) and any(item.concept in ("NO", "NOT", "NOT_DONE") for item in row.items[at + 1 : stop]):
         return  # "staples, tape, rub: none of it done yet"
     if [item.concept for item in row.items[at + 1 : at + 3]] == ["TO", "OTHER"]:

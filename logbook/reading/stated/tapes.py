@@ -242,6 +242,7 @@ BOARD_FRAMES = (
 FRAMES = (
     Frame("(?P<w>(?P<n>DEG)) COMMA? (?:FILL|ME|AND){0,4} PREHEATED", _temperature),  # "forty-five degrees, so I preheated it"
     Frame("TAPED OF (?P<w>(?P<n>NUM|LEN)) (?=SEP|$|AND|WIDE)", _width),
+    Frame("TAPED (?:COMMA|WITH|IN){1,2} (?P<w>(?P<n>LEN)) ON (?:DET|ALL){0,2} (?:SIDE|BACK|OTHER_SIDE|SIDES_ALL|NUM SIDE_WORD)", _width),  # "taped, three inch on three sides"
     Frame("TAPED WITH DET? OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _width),  # "encintado con la de tres pulgadas"
     Frame("BOARD (?:FILL|COMMA){0,2} (?P<w>(?P<n>NUM) (?P<n2>NUM) EI?)", _class),
     Frame("BOARD (?:FILL|OF|COMMA|LEN){1,4} (?P<w>(?P<n>NUM) EI?)", _class),

@@ -76,8 +76,9 @@ def still_to_do(row: Row, clause: Clause, begin: int, end: int, language: Langua
     sure = strong and _is_strong(row, begin)
     if not made and re.search(language.acts.over, plain(row.text[start : row.items[clause.last - 1].end])) is not None:
         return made
-    if not made and (sure or (language.acts.of_any_plan and row.items[begin].concept in ("PENDING", "NOT_DONE", "WILL", "LATER"))):
-        mine = word(language.code, "acts.of_the_piece").search(plain(row.text[start:stop])) is not None
+    hung = row.items[begin].concept == "PENDING" and _needs_hangers(row, clause, begin, end)
+    if not made and (sure or hung or (language.acts.of_any_plan and row.items[begin].concept in ("PENDING", "NOT_DONE", "WILL", "LATER"))):
+        mine = hung or word(language.code, "acts.of_the_piece").search(plain(row.text[start:stop])) is not None
         if mine or sure:
             made.append(claim(row, "(open)", None, first, end, opens=(Open("piece" if mine else "other", None, start, stop),), pending=True, hedged=False))
     return made
@@ -132,6 +133,15 @@ def _is_rubbed(row: Row, begin: int, at: int) -> bool:
     while back > begin and row.items[back].concept in ("DET", "FILLER", "OF", "OFF"):
         back -= 1
     return back >= begin and row.items[back].concept in ("RUB", "RUBBED")
+
+
+def _needs_hangers(row: Row, clause: Clause, begin: int, end: int) -> bool:
+    """ "154 needs a hanger by the elbow", "it still needs two more straps": what is to hold the piece, and not a bundle of them from the shop."""
+    hanger = next((at for at in range(begin + 1, min(begin + 5, end)) if row.items[at].concept == "K_HANGER"), None)
+    if hanger is None or row.items[clause.first].concept == "I" or any(row.items[at].concept in ("NOT", "NO", "FOR", "EVERY", "SPACING") for at in range(clause.first, end)):
+        return False
+    behind = [item.concept for item in row.items[end : row.sentence_end(begin)]]
+    return "I" not in behind and row.items[begin - 1].concept in ("NUM", "MARKED", "IT", "THIS", "FILLER", "HAVE") and begin > clause.first
 
 
 _SMALL = ("NOT", "YET", "IT", "BE", "FILLER", "HEDGE", "DET", "THIS", "AND", "BUT", "HAVE", "ALL")
