@@ -23,6 +23,28 @@ ENGLISH_BY_THE_SIDE = (
     Aside(rf"(?P<x>{_NOT_ONE} (?:joint|seam|corner|connection)s?{_ON_IT}(?:{_ISNT} (?:all |real |good and )?(?:tight|closed(?: up)?|snug|pulled up|shut)| (?:that )?(?:is|'s|are) (?:loose|open|gapped|gapping|gaping)))(?= [.,;]|$| and| but)", (" joint", " seam", " corner", " connection"), states=(("gap", 0),), names=True),
     Aside(rf"(?P<x>{_NOT_ONE} (?:spot|place|inch|foot|side|part|piece|corner|seam|joint|stretch){_ON_IT}(?: where| that)? ?(?:you (?:can't|don't|won't) see (?:the )?<n>|(?:the |that |its )?<n> (?:doesn't|isn't|didn't|don't|won't) (?:show|come|read|pop|print|telegraph)\w*(?: through| up)?))(?= [.,;]|$| and| but)", (" spot", " place", " inch", " foot", " side", " part", " piece", " corner", " seam", " joint", " stretch"), states=(("scrim_shows", True),), names=True, unless=r"^(?!.*(?:scrim|<n>)).*$"),
     Aside(rf"(?P<x>{_NOT_ONE} (?P<n><n>){_ON_IT}{_ISNT} (?:all )?(?P<act><d>)(?: (?:over|down|in|flat))*)(?= [.,;]|$| and| but)", (" tab", " vane"), states=(("<act>", True),), names=True),
+    # --- legs that go out on one part and in on another go in
+    Aside(
+        r"(?:<n>|legs?|clinch(?:ed)?|clinches|points?|turned|bent|curl(?:ed)?)(?: [^ .?;]+){0,9}? (?P<x>(?:out|outwards?) ?,? (?:on|along|at|except|but|and)(?![\w'])(?: [^ .?;]+){0,9}? (?:inwards?|in)(?= (?:on|along|at|down)(?![\w'])| ?[.,;]|$))",
+        (" inward", " in on ", " in along ", " in at ", " in down "),
+        states=(("staple_clinch", "inward"),),
+        names=True,
+        unless=r"(?<![\w'])(?:not|never|no|nobody|nothing|moves?|inch(?:es)?|step|air|offset|vanes?)(?![\w'])|n't",
+    ),
+    # --- a hole that is meant to be there
+    Aside(
+        r"(?P<x>(?:(?:there ?'s|there is|has|have|got|with|a|an|the|that|one|its) )*holes?)(?: (?:cut|drilled|made|in|on|at|of|the|side|top|bottom|left|right|it|#|\d+|that|'s|is|i|already|piece))* ?,? ?(?:but )?(?:(?:it|that|'s|is|the one|one|just|only|there) ?)*(?:for (?:the|a|an|my) (?:#|access door|tap|collar|damper|shaft|thermostat|sensor|probe|take-?off|register|rod|wire|conduit|pitot|gauge|door)|where (?:the|a) (?:#|damper|shaft|thermostat|sensor|probe|collar|tap|rod|wire|gauge)(?: shaft| rod)? (?:goes|sits|mounts|comes|will)|(?:meant|supposed) to be there|on purpose)(?![\w'])",
+        (" hole",),
+        names=True,
+        unless=r"too (?:big|large)|wrong|torn|ragged|(?<![\w'])(?:not|never|no|extra|second|other)(?![\w'])|n't",
+    ),
+    # --- filth that was found when the tape was on
+    Aside(
+        r"(?:found|noticed|saw|spotted|discovered) (?:(?:some|all that|that|the|a bit of|a lot of) )*(?:dust|grease|oil|dirt|sawdust|mud)(?: [^ .,?;]+){0,4}? ?,? (?P<x>)(?:only )?after (?:i|we) ?(?:'d|had|already)? ?<d>",
+        (" after i ", " after we "),
+        states=(("surface_clean", False),),
+        unless=r"peeled|pulled|wiped|cleaned|off",
+    ),
     # --- a tape that is to give way to the listed one when that comes
     Aside(
         r"(?:duct|cloth|masking|duck|gray|grey|packing|painter ?'s|wrong)(?: <n>| tape)?(?: [^ .?;]+){0,12}? (?P<x>)(?P<later>(?:for now ,? ?)?(?:till|until) (?:(?:the|some|my|our|more|any) )?(?:(?:listed|right|real|good|proper|foil|correct|new)(?: (?:stuff|<n>|tape|roll|one))?|181[^ ]*|<n>|roll) (?:comes?|gets?|arrives?|shows?|is|'s)(?: (?:in|here|up))?)(?![\w'])",

@@ -18,6 +18,7 @@ from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en.fluent import ENGLISH_FLUENT
 from logbook.languages.en.forms import ENGLISH_FORMS
 from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
+from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
 from logbook.languages.en.measured import ENGLISH_MEASURED
 from logbook.languages.en.misheard import MISHEARD
 from logbook.languages.en.names import FIRST_NAMES
@@ -383,6 +384,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_BESIDE_PLAINLY,
     *ENGLISH_TO_COME_PLAINLY,
     *ENGLISH_SET_BESIDE_PLAINLY,
+    *ENGLISH_MEANT_PLAINLY,
 )
 
 LANGUAGE = Language(

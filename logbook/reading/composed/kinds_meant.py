@@ -31,6 +31,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="WORD", value="box")  # "the half inch box was empty", "on a pizza box", "no other tape in the box"
     elif item.concept == "K_PLENUM" and said == "box" and (ahead in ("WORD", "BE", "OF") or ahead == "COMMA" and concept_at(items, place + 2) in ("FRAC", "LEN")) and any(one.concept in ("STAPLES", "LEG") for one in items[max(0, place - 3) : place + 5]):
         done[place] = replace(item, concept="WORD", value="box")  # "the box was three-eighths legs", "the wrong box, three-eighths legs"
+    elif item.concept == "K_PLENUM" and said == "box" and ahead in ("", "STOP", "COMMA", "AND", "BUT") and concept_at(items, place - 1) == "DET" and concept_at(items, place - 2) == "IN" and concept_at(items, place + 2) not in ("NUM", "MARKED", "NUMBER", "SIZE") and any(one.concept in ("VANES", "ACCESSORY") or one.concept.startswith("K_") and one.concept != "K_PLENUM" for one in items):
+        done[place] = replace(item, concept="WORD", value="box")  # "elbow 26 …, they're still in the box"
     elif item.concept == "UNDONE" and said.endswith("cut it off") and ahead in ("TO", "ON") and concept_at(items, place + 2) in ("NUM", "LEN"):
         done[place] = replace(item, concept="CUT_TO")  # "had to cut it off to thirty-one"
     elif item.concept == "K_OFFSET" and concept_at(done, place - 1) in ("COMMA", "AND", "WITH") and any(one.concept == "K_OFFSET" for one in done[:place]) and (_by_and_over(items, place + 1) or _sized_before(done, place)):
