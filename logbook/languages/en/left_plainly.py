@@ -15,6 +15,9 @@ _ON = rf"(?: (?:on|for|with|about|from) {PIECE})?"
 _DAY = r"(?:tomorrow|tonight|later|next week|first thing|in the morning|this afternoon|after (?:lunch|break)|(?:on |come )?(?:monday|tuesday|wednesday|thursday|friday|saturday)|when (?:i|we|the|it) )"
 _ENDS = r"(?=[.,;!]|$)"
 _I = r"(?:i|we)"
+_IS_LEFT = ("'s left", "is left", "thing left", "have left", "got left")
+_ALL_THATS_LEFT = r"(?:what|all)(?: that)?(?:'s| is| i've got| i have) left(?: to do)?|(?:the |my )?(?:only|last|one) thing(?: that's| i have| i've got)? left(?: to do)?"
+_A_PART = r"(?:the |its |that |one )(?:other |last |far |near |back |front |top |bottom |left |right |heel |throat |long |short )*(?:top|bottom|left|right|back|front|heel|throat|sides?|seams?|joints?|corners?|end|cheeks?)(?![\w'])"
 
 ENGLISH_LEFT_PLAINLY = (
     # --- the vanes are still in the box: they are not in the piece; the back one is a side; the damper in sleeve 10
@@ -75,6 +78,10 @@ ENGLISH_LEFT_PLAINLY = (
     ),
     # --- nothing is left: neither is anything lacking
     Plainer(("left to", "more to"), rf"(?P<x>(?:no|not any|isn't any) (?:more )?(?P<a>tape|taping|staples|stapling|{_RUB}|trimming) (?:left |more )?to (?:put on|put in|do|run|lay|go|go on|be done))", (("x", "nothing open"),)),
+    # --- what is left of a piece: a part of it, or an act
+    Plainer(_IS_LEFT, rf"(?P<x>(?:{_ALL_THATS_LEFT})) (?:on|with|for|of|in) {PIECE}(?P<y>(?:'s| is))(?= (?:just |only )*{_A_PART})", (("x", ""), ("y", ": still have to do"))),
+    Plainer(_IS_LEFT, rf"(?P<x>(?:{_ALL_THATS_LEFT})(?:'s| is))(?= (?:just |only )*{_A_PART})", (("x", "still have to do"),)),
+    Plainer(_IS_LEFT, rf"(?P<x>what(?:'s| is|'ve i got| i've got| i have) left(?: to do)?)(?= (?:on|with|for|of) {PIECE}(?:'s| is) )", (("x", "all that's left"),)),
     Plainer(("nothing left", "nothing more", "nothing else", "nothing open"), rf"(?<=[.,;!] )(?P<x>(?:there's |there is |got )?nothing (?:left|more|else|open)(?: to do| open| left)?(?: (?:on|with|for) (?:that one|this one|it|that|this|her|him|there))?)(?= (?:on|with|for) {PIECE}(?:[.;!]|,(?! (?:but|except))|$)|[.;!]|,(?! (?:but|except))|$)", (("x", "all finished"),)),
     Plainer(("any more rubbing", "any rubbing", "more rubbing", "any more taping", "more tape"), rf"(?P<x>(?:doesn't|didn't|does not|did not|won't|don't) (?:need|want|take) (?:any |no )?(?:more |extra |further )+(?:{_RUB}|taping|tape|stapling))", (("x", "was rubbed down"),), unless=r"more (?:taping|tape|stapling)"),
     # --- closed after all

@@ -171,6 +171,7 @@ ENGLISH_THUMBS = Thumbs(
         ),
         # where only the neighbours tell
         Short("to", "take-off", before=r"^$", after=_NUMBERED),
+        *(Short(ul, "listed tape", after=r"(?:\s+(?:all|around|on|both|rubbed|rub|everywhere)\b|\s*$|\s*[.,;/&+])") for ul in ("ul181", "ul 181", "ul-181")),
         Short("st", "stapled", before=r"(?:^|[.,;:\n/])\s*$", after=r"\s*[/,&+]\s*(?:tp|tape)"),
         Short("/", "to", before=r"\d\s*x\s*\d+\s*$", after=r"\s*\d+\s*x\s*\d"),
         Short("in", "over", before=r"\b(?:ofs|ofst|off|offset|offst)\s*\d+\"?\s*$", after=r"\s*\d"),

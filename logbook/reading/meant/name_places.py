@@ -221,6 +221,10 @@ def _leads(spot: Spot) -> bool:
         said = low(spot.found, k)
         if said in words.states:
             return spot.large or opens
+        if said in words.inside or said in words.on or said in words.line_places:
+            ground = k + 1 + (low(spot.found, k + 1) in words.points) if said not in words.line_places else k
+            if spot.large and (said in words.line_places or low(spot.found, ground) in words.line_grounds):
+                return True  # "fifty-nine is in the ground", "41 is outside"
         if spot.value >= _PLACED_FROM and k not in spot.starts and (spot.trade_ahead(0) or spot.trade_behind()):
             return True
         return spot.large and (said in words.has or behind == "'s" and said in words.things)
