@@ -6,51 +6,35 @@ from logbook.languages.en.acts_to_come import ENGLISH_ACTS_TO_COME
 from logbook.languages.en.all_but import ENGLISH_ALL_BUT
 from logbook.languages.en.not_that_one import ENGLISH_NOT_THAT_ONE
 from logbook.languages.en.taping import ENGLISH_TURNS_TAPING
-from logbook.languages.en.answered_plainly import ENGLISH_ANSWERED_PLAINLY
 from logbook.languages.en.bare_names import ENGLISH_BARE_NAMES
-from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
 from logbook.languages.en.clauses import ENGLISH_CLAUSES
 from logbook.languages.en.afar import ENGLISH_AFAR
-from logbook.languages.en.courtesies import ENGLISH_COURTESIES
 from logbook.languages.en.elsewhere import ENGLISH_ELSEWHERE
-from logbook.languages.en.fastening import ENGLISH_FASTENING, ENGLISH_FASTENING_STATES
-from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
+from logbook.languages.en.fastening import ENGLISH_FASTENING_STATES
 from logbook.languages.en.fluent import ENGLISH_FLUENT
 from logbook.languages.en.forms import ENGLISH_FORMS
-from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
-from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
-from logbook.languages.en.measured import ENGLISH_MEASURED
 from logbook.languages.en.misheard import MISHEARD
 from logbook.languages.en.names import FIRST_NAMES
-from logbook.languages.en.mouths import ENGLISH_MOUTHS
 from logbook.languages.en.named_ahead import ENGLISH_NAMED_AHEAD
 from logbook.languages.en.numbers import ENGLISH_LONE_NUMBERS, NUMBERS, UNITS
 from logbook.languages.en.places import PLACES, STOREYS, WHOLE_PLACES
+from logbook.languages.en.plainly import ENGLISH_PLAINLY
 from logbook.languages.en.plans import ENGLISH_PLANS
-from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
 from logbook.languages.en.flap_told import ENGLISH_FLAP_TOLD
 from logbook.languages.en.glass_told import ENGLISH_GLASS_TOLD
 from logbook.languages.en.hung_told import ENGLISH_HUNG_TOLD
 from logbook.languages.en.left import ENGLISH_LEFT
-from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
 from logbook.languages.en.legs_told import ENGLISH_LEGS_TOLD
-from logbook.languages.en.plainer import ENGLISH_PLAINER
-from logbook.languages.en.plainer_aloud import ENGLISH_ALOUD
 from logbook.languages.en.pointed import ENGLISH_POINTED
-from logbook.languages.en.promised import ENGLISH_PROMISED
 from logbook.languages.en.run_on import ENGLISH_RUN_ON
-from logbook.languages.en.set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
+from logbook.languages.en.sealed_told import ENGLISH_SEALED_TOLD
 from logbook.languages.en.small import ENGLISH_SMALL
 from logbook.languages.en.states import ENGLISH_ENDS, ENGLISH_STATES, GAUGE, LINE_CUE, LINE_IS, LINE_RUNS_AT
 from logbook.languages.en.states_told import ENGLISH_STATES_TOLD
 from logbook.languages.en.thoughts import ENGLISH_THOUGHTS
 from logbook.languages.en.thumbs import ENGLISH_THUMBS
 from logbook.languages.en.together import ENGLISH_TOGETHER
-from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
-from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en.told import ENGLISH_TOLD
-from logbook.languages.en.taping_said import ENGLISH_TAPING_SAID
-from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 from logbook.languages.language import Language
 from logbook.languages.lettered import ENGLISH_LETTERED
 
@@ -365,28 +349,6 @@ FUZZY = (
     ("collar", "K_COLLAR"), ("delaminated", "D_DELAMINATED"), ("puncture", "D_PUNCTURE"), ("reinforced", "TIE_RODS"),
 )  # fmt: skip
 
-ENGLISH_PLAINLY = (
-    *ENGLISH_ANSWERED_PLAINLY,
-    *ENGLISH_ONE_BREATH,
-    *ENGLISH_TAPING_SAID,
-    *ENGLISH_PLAINER,
-    *ENGLISH_ALOUD,
-    *ENGLISH_FASTENING,
-    *ENGLISH_MEASURED,
-    *ENGLISH_COURTESIES,
-    *ENGLISH_MOUTHS,
-    *ENGLISH_FILLED_IN,
-    *ENGLISH_PROMISED,
-    *ENGLISH_LEFT_PLAINLY,
-    *ENGLISH_HARMS_PLAINLY,
-    *ENGLISH_WHERE_PLAINLY,
-    *ENGLISH_TABS_PLAINLY,
-    *ENGLISH_BESIDE_PLAINLY,
-    *ENGLISH_TO_COME_PLAINLY,
-    *ENGLISH_SET_BESIDE_PLAINLY,
-    *ENGLISH_MEANT_PLAINLY,
-)
-
 LANGUAGE = Language(
     code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
@@ -394,7 +356,7 @@ LANGUAGE = Language(
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
     lettered=ENGLISH_LETTERED,
-    states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD),
+    states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_SEALED_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES, clauses=ENGLISH_CLAUSES, not_that_one=ENGLISH_NOT_THAT_ONE, all_but=ENGLISH_ALL_BUT,
 )  # fmt: skip

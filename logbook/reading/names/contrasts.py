@@ -302,7 +302,7 @@ def _past_marks(head: list[str]) -> list[str]:
 # "six isn't", "six has none", "six never was", "six didn't get any"
 _LACKS = (["NOT"], ["BE", "NOT"], ["NO"], ["HAVE", "NO"], ["NOT", "BE"], ["NOT", "HAVE"], ["HAVE", "NOT"], ["WORD", "NO"], ["NOT", "WORD", "NO"], ["NOT", "HAVE", "WORD"], ["NOT_DONE"])
 _NOT_ON = tuple([no, mark] for no in ("NO", "NOT", "MISSING") for mark in ("NUM", "MARKED"))
-_DONE_TOO = {"SHOWS": "scrim_shows"}
+_DONE_TOO = {"SHOWS": "scrim_shows", "SEE": "scrim_shows"}
 
 
 def _last_done(row: Row, cut: tuple[Clause, ...], place: int, past_denials: bool = False) -> int | None:
@@ -311,7 +311,7 @@ def _last_done(row: Row, cut: tuple[Clause, ...], place: int, past_denials: bool
         concepts = [row.items[at].concept for at in range(clause.first, clause.last)]
         if any(c in ("PENDING", "NEED") or not past_denials and c in ("NOT", "NO", "NOT_DONE") for c in concepts) or row.is_blank(clause.first):
             return None
-        acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES", "WIPED", "PREHEATED", "SHOWS", "TAPE", "STAPLES", "CLINCHED")]
+        acts = [clause.first + k for k, c in enumerate(concepts) if c in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "VANES", "WIPED", "PREHEATED", "SHOWS", "TAPE", "STAPLES", "CLINCHED") or c == "SEE" and "SCRIM" in concepts]
         if acts:
             return acts[-1]
         if len(concepts) > 4:

@@ -176,7 +176,7 @@ def _turns_otherwise(row: Row, at: int) -> bool:
         if item.concept in ("FIX", "NO", "NOT", "OR", "STOP", "AND") or item.concept.startswith("K_"):
             return False
         angle = item.concept in ("NUM", "DEG") and item.value.value in (90, 45) and item.value.value != value
-        if angle and (item.concept == "NUM" and row.items[k - 1].concept in ("DET", "COMMA") or "NUMBER" in [i.concept for i in row.items[at:k]]):
+        if angle and (item.concept == "DEG" or row.items[k - 1].concept in ("DET", "COMMA") or "NUMBER" in [i.concept for i in row.items[at:k]]):
             return True
     return False
 

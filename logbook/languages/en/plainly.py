@@ -1,0 +1,47 @@
+"""English turns of words that are read as the plain words for them: all of them, in the order in which they are looked for."""
+
+from __future__ import annotations
+
+from logbook.languages.en.answered_plainly import ENGLISH_ANSWERED_PLAINLY
+from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
+from logbook.languages.en.courtesies import ENGLISH_COURTESIES
+from logbook.languages.en.fastening import ENGLISH_FASTENING
+from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
+from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
+from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
+from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
+from logbook.languages.en.measured import ENGLISH_MEASURED
+from logbook.languages.en.mouths import ENGLISH_MOUTHS
+from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
+from logbook.languages.en.plainer import ENGLISH_PLAINER
+from logbook.languages.en.plainer_aloud import ENGLISH_ALOUD
+from logbook.languages.en.promised import ENGLISH_PROMISED
+from logbook.languages.en.sealed_told import ENGLISH_TURNED_PLAINLY
+from logbook.languages.en.set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
+from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
+from logbook.languages.en.taping_said import ENGLISH_TAPING_SAID
+from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
+from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
+
+ENGLISH_PLAINLY = (
+    *ENGLISH_ANSWERED_PLAINLY,
+    *ENGLISH_ONE_BREATH,
+    *ENGLISH_TAPING_SAID,
+    *ENGLISH_PLAINER,
+    *ENGLISH_ALOUD,
+    *ENGLISH_FASTENING,
+    *ENGLISH_TURNED_PLAINLY,
+    *ENGLISH_MEASURED,
+    *ENGLISH_COURTESIES,
+    *ENGLISH_MOUTHS,
+    *ENGLISH_FILLED_IN,
+    *ENGLISH_PROMISED,
+    *ENGLISH_LEFT_PLAINLY,
+    *ENGLISH_HARMS_PLAINLY,
+    *ENGLISH_WHERE_PLAINLY,
+    *ENGLISH_TABS_PLAINLY,
+    *ENGLISH_BESIDE_PLAINLY,
+    *ENGLISH_TO_COME_PLAINLY,
+    *ENGLISH_SET_BESIDE_PLAINLY,
+    *ENGLISH_MEANT_PLAINLY,
+)
