@@ -100,6 +100,8 @@ class BareNames:
     in_turn: frozenset[str] = _NONE  # "next is 93", "the other one 85"
     that: frozenset[str] = _NONE
     thats: frozenset[str] = _NONE  # with its verb, as one word
+    earth: frozenset[str] = _NONE  # "put 145 in the ground": where no board goes
+    lines: frozenset[str] = _NONE  # "the line with 139 in it", "the long run, 132, is up"
     line_things: frozenset[str] = _NONE  # right behind the number that a typed line begins with: one thing, or how it is
     line_wide: frozenset[str] = _NONE  # the same, where a small number is how wide it is
     line_counts: frozenset[str] = _NONE  # the same, of what is counted too

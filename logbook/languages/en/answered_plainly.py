@@ -10,6 +10,7 @@ from logbook.languages.en.gone_over import ENGLISH_GONE_OVER
 from logbook.languages.en.measured import _M
 from logbook.languages.en.promised import _ENDS, _TIME
 from logbook.languages.en.ran_short import ENGLISH_RAN_SHORT
+from logbook.languages.en.service_told import ENGLISH_SERVICE_TOLD
 from logbook.languages.plainer import Plainer
 
 _I = r"(?:i|we)"
@@ -49,6 +50,7 @@ ENGLISH_ANSWERED_PLAINLY = (
     *ENGLISH_ASKED_PLAINLY,
     *ENGLISH_RAN_SHORT,
     *ENGLISH_GONE_OVER,
+    *ENGLISH_SERVICE_TOLD,
     # --- "Did I put the vanes in? I did not. Am I going to? Monday."
     Plainer(("? ",), rf"(?<![\w']){_NOT_DONE}[.,;!] (?P<x>{_WILL_I}\? (?:(?:yes|yeah|yep|sure|of course|i am)[.,;]? )?)(?={_TIME}{_ENDS})", (("x", "will do it "),)),
     Plainer(("? y", "? sure", "? of course", "? i am", "? i will", "? soon", "? when the", "? later"), rf"(?<![\w']){_NOT_DONE}[.,;!] (?P<x>{_WILL_I}\? (?:yes|yeah|yep|sure|of course|i am|i will|yes,? i (?:am|will)|soon|as soon as [^.?!]+|when the [^.?!]+))(?=[.!;]|$)", (("x", "will do it later"),)),

@@ -80,7 +80,7 @@ ENGLISH_TURNS = Turns(
     tabs_short=(
         r"(?:a|one|two|three|couple|few) tabs? short|short (?:a|one|two|three|a couple(?: of)?|of a|of two|some) tabs?", r"(?:missed|skipped|forgot|lost|broke|snapped|tore|cut)(?: off)? (?:a|one|two|three|a couple(?: of)?|some|a few)(?: of)?(?: the| my| those)? tabs?(?! (?:back|down|over))", r"tabs?(?: still| all)? (?:need|needs|want|wants|could use|could stand|have yet|remain)(?: some| to be| a little)? (?:bending|bent|folding|folded|knocking|hammering|work)\b",
         r"every (?:other|second|third)(?: one)?(?: of)?(?: the| my| those)? tabs?|every (?:other|second|third) one of (?:the|those|my) tabs",
-        r"(?<!every )(?<!each )(?:all but|only|just|a few|few|some|half|most|a couple|couple|one|two|three|four|five|six|ten)(?! (?:inch|inches|round|all|each|every(?! other| second| third))\b)(?: \w+)?(?: of)?(?: the| my| those| them)?(?: \w+)? tabs?|tabs? (?:on|at) (?:the )?(?:one|two|three|top|bottom|left|right|back|front)",
+        r"(?<!every )(?<!each )(?<!put )(?<!used )(?:all but|only|just|a few|few|some|half|most|a couple|couple|one|two|three|four|five|six|ten)(?! (?:inch|inches|round|all|each|every(?! other| second| third))\b)(?: \w+)?(?: of)?(?: the| my| those| them)?(?: \w+)? tabs?|tabs? (?:on|at) (?:the )?(?:one|two|three|top|bottom|left|right|back|front)",
         r"tabs? (?:that )?(?:i|we) (?:(?:just|really|still) )*(?:couldn't|can't|could not|didn't|never could|never) (?:\w+ )?(?:get|bend|fold|reach|turn|flatten|lay|get to)\b",
         r"tabs? (?:is |are |were |was )?(?:\w+ )?(?:except|minus|but|short of|save|bar)\b",
     ),

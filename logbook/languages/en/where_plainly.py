@@ -18,6 +18,15 @@ ENGLISH_WHERE_PLAINLY = (
         (("x", "outdoors"),),
         unless=_A_WAY,
     ),
+    Plainer(
+        (" outside", " out of doors"),
+        rf"(?:put|hung|hang|ran|mounted|set|installed|placed|stuck) (?:the )?(?:{KIND} )?(?:number )?{NUMBER}(?: up| out)* (?P<x>outside|out of doors)(?! (?:of )?(?:the )?(?:\w+ )?{_ROOMS})(?=[.,;]|$| (?:for|on the|along|over|and|where|in the|by the|behind))",
+        (("x", "outdoors"),),
+        unless=_A_WAY,
+    ),
+    Plainer((" bury ",), rf"(?:had me|made me|had us|made us|had to)(?P<x> bury) (?:{KIND} )?(?:number )?{NUMBER}(?P<y>)(?=[.,;]|$| and | so )", (("x", " put"), ("y", " in the ground"))),
+    # --- what sits in a piece by its number: "the takeoff of 128"
+    Plainer((" of ",), r"(?:collar|take-?off|spin-?in|starting collar|round tap)(?P<x> (?:of|on) (?:number |piece )?)(?=\d{2,3}(?:[.,;]| (?:are|is|aren't|isn't|have|has|were|was|still)(?![\w'])))", (("x", " "),), beside=("tabs",)),
     Plainer(("the ground", "the dirt", "the concrete", "the slab", "the pour", "the earth"), rf"(?<![\w'])(?:is|it's|sits|sitting|lies|laid|laying|lays|run|runs|running|went|put|ends up|gets|set)(?: (?:it|right|all|half|partly))*(?P<x>)(?: (?:down|out))?(?: (?:in|into|inside)) the {_GROUND}(?=[.,;]|$| (?:and|under|by|next|along|so|then|they|for|with|about|between|outside|out))", (("x", ","),)),
     Plainer(("in the open", "to the sky", "in the elements", "to the elements", "no roof"), r"(?P<x>(?:out in the open(?! (?:office|ceiling|area|room|floor))|(?:open|exposed) to the (?:sky|elements)|out in the elements))(?=[.,;]|$| )", (("x", "outdoors"),), unless=r"ceiling|office"),
     Plainer((" passes ",), rf"{KIND} (?:number )?{NUMBER} (?P<x>passes) (?=(?:under|through|over|behind|above|below|across|beneath)\b)", (("x", "goes"),)),

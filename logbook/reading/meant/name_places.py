@@ -104,7 +104,8 @@ def stands(spot: Spot) -> bool:
     if before in words.of_use:
         return then in words.things and (large or spot.last not in spot.starts) or large and _starts(spot) or spot.value >= _PLACED_FROM and (spot.trade_ahead() or spot.trade_behind())
     if before in words.along:
-        return large and (then in words.troubles or _starts(spot))
+        in_it = spot.behind() in words.inside | words.on and spot.behind(1) in words.pronouns  # "the line with 139 in it"
+        return large and (then in words.troubles or in_it and then in words.lines | words.kinds or _starts(spot))
     if before in words.at and spot.behind() == ":":
         return large and spot.value not in _TURNS and _heads(spot, 3) and then in words.things
     if before in words.at:
@@ -199,6 +200,8 @@ def _is_done(spot: Spot) -> bool:
         return spot.value > 30
     if act in words.cuts and (behind in words.fresh or last in spot.starts):
         return True  # "cut 54 fresh", "cut 175 two inches too short"
+    if act in words.handlings and spot.value >= _PLACED_FROM and any(low(found, k) in words.earth for k in range(last, last + 4)):
+        return spot.starts.isdisjoint(range(last, last + 4))  # "put 145 in the ground"
     if act in words.handlings and (behind in words.turned_out or behind in words.states):
         if behind in words.inside:
             return (not ahead or ahead in _ENDS or ahead in words.leads or ahead in words.fresh) and spot.starts.isdisjoint(range(last, last + 4))
@@ -273,4 +276,4 @@ def _between(spot: Spot) -> bool:
     while k > 0 and spot.found[k].low not in _ENDS and spot.at - k < 10:
         k -= 1
     said = [one.low for one in spot.found[max(0, k) : spot.at - 1]]
-    return any(one in words.points and any(other in words.kinds or other in words.ones for other in said[place + 1 : place + 4]) for place, one in enumerate(said))
+    return any(one in words.points and any(other in words.kinds or other in words.ones or other in words.lines and spot.value >= _PLACED_FROM for other in said[place + 1 : place + 4]) for place, one in enumerate(said))
