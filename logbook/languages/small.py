@@ -136,6 +136,8 @@ class Small:
     bears: frozenset[str] = frozenset()  # has staples, or got them
     parts_of_it: frozenset[str] = frozenset()  # of an elbow, a tee
     corners: frozenset[str] = frozenset()
+    stands_by: frozenset[str] = frozenset()  # behind "the side": which one it is
+    bits_of_it: frozenset[str] = frozenset()  # behind "the last": not all of it
     reaches_past: frozenset[str] = frozenset()  # behind a measure: so far past the harm a patch reaches
     sees: frozenset[str] = frozenset()  # who did not see it done denies nothing
     legs_go: frozenset[str] = frozenset()  # what staple legs do

@@ -117,7 +117,7 @@ ENGLISH_SMALL = Small(
     rest=frozenset("other others rest remaining".split()),
     somebody=frozenset("he she they somebody someone electrician plumber inspector engineer helper apprentice".split()),
     on_some=frozenset("some few couple rest others other half most several one back top bottom left right side sides end ends underside corner corners last third fourth".split()),
-    parts_of_it=frozenset("heel throat cheek cheeks corners".split()), corners=frozenset("corner corners".split()), reaches_past=frozenset("bigger larger wider past beyond around over more out outside longer".split()),
+    parts_of_it=frozenset("heel throat cheek cheeks corners".split()), corners=frozenset("corner corners".split()), stands_by=frozenset("by against near toward towards facing next".split()), bits_of_it=frozenset("foot feet inch inches bit part stretch".split()), reaches_past=frozenset("bigger larger wider past beyond around over more out outside longer".split()),
     sees=frozenset(("see", "watch", "witness", "check", "look")),
     staplers=frozenset("gun stapler".split()),
     loaded=frozenset("loaded full stocked filled".split()),

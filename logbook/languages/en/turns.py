@@ -11,7 +11,7 @@ _SOME = (
 )
 _PART = r"(?:cheeks?|heel|throat|branch|trunk|main|tap|take-?off)"  # of a piece that has more than one
 _SPOT = (
-    r"(?:corners?|edges?|ends?|spots?|places?|sections?|stretch|strip|seams?|joints?|sides?|half|third|back|front|bottom|top|left|right|underside|rest|tail|lap|overlap|middle|"
+    r"(?:corners?|edges?|ends?|spots?|places?|sections?|stretch|strip|seams?|joints?|sides?|half|third|back|front|bottom|top|left|right|underside|throat|heel|cheeks?|rest|tail|lap|overlap|middle|"
     r"(?:half |quarter )?(?:foot|feet|inch|inches)|piece|part|last (?:bit|foot|inch|two|few)|others?|ones)"
 )
 _ANY_TAPE = r"(?:(?:the|our|that) )?(?:(?:\w+ )?tape|181[ -]?a[ -]?[ph]|one eighty[ -]?one a(?: dash)?[ -]?[ph]|a[ -]?p)\b"
@@ -43,6 +43,7 @@ ENGLISH_TURNS = Turns(
         "rail rails slot slots runner runners round the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
         " little bit just pretty real really on at in to up by under over along behind around right only maybe about like one one's got has have had gets get i we i've we've"
         " my its and but though although except for two three four five six seven eight nine ten twelve couple few some several half most bunch lot another last first others other corner corners corner's"
+        " near far inner outer against toward wall"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
         " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
         " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's shiplap groove well so now today again from where was which who all way down off out also even"
@@ -106,7 +107,7 @@ ENGLISH_TURNS = Turns(
     missed=(
         (r"(?:only |just )(?:put|got|used|set|ran|had|have)(?: in)? (?:(?:in )?every (?:other|second|third)|half(?: of)?|a couple(?: of)?|two|three|some)(?: of)?(?: the| my)? (?:ones?|vanes?|slots?|rails?|blades?|them)(?: in)?", ("vanes",)),
         r"(?:missed|skipped|left off|left out|left(?= (?:the|a|an|one|two|three|about|some|half|most|that|my|out|off|a couple)\b)|passed over|forgot|(?:couldn't|could not|can't|cannot|wasn't able to|didn't|did not|no way to|never|hard to(?! see)|unable to|too tight to) (?:really |quite |even )?(?:reach|get(?: at| to| into| under| behind| around| up to| in to| in)?|do|see|finish|tape|staple|rub|bend|make))"
-        rf" (?:(?:it|that|them|the tape|tape|a staple|staples|my hand|the gun|the stapler) )?(?:(?:all the way |all )?(?:under|behind|around|on|at|to|in|into|up|over|along|down|back) )*(?:the |a |an |my |that |this |one |its |about )*(?:{_SOME}|every (?:other|second|third|fourth)(?: (?:one|tab|vane|staple))?|(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*{_SPOT}|there|in there|under there|back there|all of (?:it|them))\b",
+        rf" (?:(?:it|that|them|the tape|tape|a staple|staples|my hand|the gun|the stapler) )?(?:(?:all the way |all )?(?:under|behind|around|on|at|to|in|into|up|over|along|down|back) )*(?:the |a |an |my |that |this |one |its |about )*(?:{_SOME}|every (?:other|second|third|fourth)(?: (?:one|tab|vane|staple))?|(?:whole |very |far |near |back |bottom |top |left |right |inside |outside |inner |outer |lower |upper |other |last |first |fourth |tight |male |female |wall |door |window |floor |ceiling |long )*{_SPOT}|there|in there|under there|back there|all of (?:it|them))\b",
     ),
     ran_short=(
         rf"{_SPOT}(?: (?:about|maybe|like|on|at|the|a|an|long|or so|in|of|back|bottom|top|left|right|foot|feet|inch|inches|two|three|six|side|corner))*? (?:that |where |which )?(?:i|we) (?:missed|skipped|never (?:got to|got around to|got|did|reached|made it to|touched|finished)|ran out of (?:time|day|light|tape) (?:for|before)|(?:just |really )?(?:couldn't|can't|didn't|could not) (?:quite |even )?(?:reach|get(?: to| at| into| under| it)?|do|tape|staple|see))",
@@ -198,7 +199,7 @@ ENGLISH_TURNS = Turns(
     ),
     excepts=(
         rf"(?:but |and )*(?:the |my |that )?(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last )*(?:top and bottom|bottom and top|{_SPOT}|{_PART})(?:'s)?(?: side| panel| edge)? ?(?:isn't|aren't|is not|are not|not|ain't|hasn't been|haven't been|wasn't|weren't|is still not|still isn't)(?: yet| done| either| though| so good)?$",
-        rf"(?:but )?not (?:on |at |so much )?(?:the|my|that)(?: (?:whole|very|far|back|bottom|top|left|right|inside|outside|lower|upper|other|last|tight))* (?:{_SPOT}|back|{_PART})$",
+        rf"(?:but |and |only )?not (?:on |at |in |so much )?(?:the|my|that|one|two)(?: (?:whole|very|far|near|back|bottom|top|left|right|inside|outside|inner|outer|lower|upper|other|last|first|fourth|tight|male|female|wall|long))* (?:{_SPOT}|back|{_PART})(?: (?:by|against|near|next to|toward) the \w+)?$",
         r"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it)(?:'s| is| was)?(?: \w+)? (?:but|except)(?: for)?|except|except for|but for|all but|but|minus|bar)(?: maybe| just| about| like| the| a| last)* (?:\w+|\d+) (?:inch|inches|foot|feet)",
         rf"(?:(?:everything|everywhere|all|all around|all over|all the way around|every side|all sides|all four sides|all four|the whole thing|the whole way|all of it) (?:but|except)|(?:with )?(?:the |one |a )*(?:single )?exception(?: being| is| of)?:?|except|except for|but for|bar|save|save for|minus|short of|other than|apart from|aside from|all but|everything but|but)(?: for)?(?: maybe| just| on| at| in| where)*(?: the| a| an| that| my| one)*"
         rf" (?:(?:whole |very |far |back |bottom |top |left |right |inside |outside |lower |upper |other |last |tight )*(?:{_SPOT}|{_PART})|{_SOME})\b",

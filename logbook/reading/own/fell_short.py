@@ -332,15 +332,26 @@ def _of_its_own(row: Row, part: Part) -> bool:
 
 def _of_the_act(row: Row, at: int, part: Part) -> bool:
     """ "every side is taped on straight nine, except the back", "tape on the top of straight nine. The bottom's bare.": the piece is named behind the act."""
-    led = at - 2 if at > 1 and row.items[at - 1].concept == "DET" else at - 1
-    if at and row.items[led].concept in _VERBS and not any(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)):
-        return True  # "I taped straight 304 but missed the bottom"
-    if at == 0 or row.items[at - 1].concept not in ("ON", "OF", "IN", "IN_PLACE", "FROM", "OFF", "THRU", "TO") or sum(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first)) > 1:
+    stops = sum(row.items[k].concept in ("STOP", "QUERY") for k in range(at, part.first))
+    if _taken_by_an_act(row, at):
+        return stops < 2  # "I taped straight 304 but missed the bottom", "I taped straight 31. I missed the bottom."
+    if at == 0 or row.items[at - 1].concept not in ("ON", "OF", "IN", "IN_PLACE", "FROM", "OFF", "THRU", "TO") or stops > 1:
         return False
     begin = at - 1
     while begin > 0 and row.items[begin - 1].concept not in ("STOP", "QUERY", "COMMA"):
         begin -= 1
     return any(row.items[k].concept in _ACTS for k in range(begin, at))
+
+
+_WITH_ITS_NAME = ("DET", "THIS", "ALL", "OF", "UP", "FILLER", "SIZE")
+
+
+def _taken_by_an_act(row: Row, at: int) -> bool:
+    """ "I taped straight 31. I missed the bottom.": the piece is what was taped."""
+    before = at - 1
+    while before > 0 and at - before < 4 and row.items[before].concept in _WITH_ITS_NAME:
+        before -= 1
+    return before >= 0 and row.items[before].concept in _VERBS
 
 
 def _measured(row: Row, part: Part) -> bool:

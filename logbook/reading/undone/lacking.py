@@ -214,12 +214,15 @@ def of_one_side(row: Row, clause: Clause, one: Claim) -> bool:
     for at in range(max(clause.first, one.first - 4), min(clause.last, one.last + 4)):
         item = row.items[at]
         if item.concept == "OTHER_SIDE" or (item.concept == "SIDE" and len(item.value) == 1) or (item.concept == "BACK" and at > 0 and row.items[at - 1].concept == "DET"):
-            return one.name in ("stapled", "taped", "rubbed_down")
+            return one.name in _SIDED
         if item.concept == "SIDE_WORD" and at > one.first and row.items[at - 1].concept in ("PLACE_NOUN", "ROOM", "BUILDING", "DET", "WORD") and row.words(at, at + 1).lower() in words_of("small.one_side"):
-            return one.name in ("stapled", "taped", "rubbed_down")  # "no tape on the wall side"
-        if _is_a_part(row, at):
-            return one.name in ("stapled", "taped", "rubbed_down", "surface_clean")
+            return one.name in _SIDED  # "no tape on the wall side"
+        if _is_a_part(row, at) or item.concept == "JOINT" and at < one.first and row.items[at - 1].concept == "BACK" and row.words(at, at + 1).lower() in words_of("small.corners"):
+            return one.name in _SIDED
     return False
+
+
+_SIDED = ("stapled", "taped", "rubbed_down", "surface_clean")
 
 
 def _is_a_part(row: Row, at: int) -> bool:
@@ -229,12 +232,14 @@ def _is_a_part(row: Row, at: int) -> bool:
         return before is None or before.concept not in ("NO", "NOT", "WORD")  # "no dejé ni un lado sin cinta"
     if before is None:
         return False
-    if concept == "THROAT" or concept == "WORD":
-        return before.concept == "DET" and row.words(at, at + 1).lower() in words_of("small.parts_of_it")
     said = row.words(at, at + 1).lower()
+    if before.concept == "DET" and (concept in ("THROAT", "WORD") and said in words_of("small.parts_of_it") or concept == "SIDE_WORD" and at + 1 < len(row.items) and row.words(at + 1, at + 2).lower() in words_of("small.stands_by")):
+        return True  # "the heel", "the side by the wall"
     if concept == "JOINT" and said in words_of("small.corners"):
         return before.concept not in ("BACK", "K_STRAIGHT", "K_ELBOW")
-    if concept not in ("JOINT", "END", "SIDE_WORD"):
+    if concept == "END" and before.concept in ("MALE", "FEMALE"):
+        return True
+    if concept not in ("JOINT", "END", "SIDE_WORD") and said not in words_of("small.bits_of_it"):
         return False
     if concept == "SIDE_WORD" and before.concept in ("PLACE_NOUN", "ROOM", "BUILDING", "WORD") and said in words_of("small.one_side"):
         return True  # "the wall side isn't taped"

@@ -109,7 +109,9 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
                     too = DENIED[row.items[at].concept][0]
                     yield claim(row, too, False, first, at + 1, opens=(Open("piece", too, start, row.items[at].end),), pending=True, hedged=False), {at}
             elif not _mended(row, cut_up, first, name, language):
-                yield claim(row, name, False, first, last, part="side" if how == "partly" or (name in _BY_SIDES and re.search(language.acts.a_side, said)) else "", hedged=False), used
+                one = claim(row, name, False, first, last, hedged=False)
+                of_a_part = how == "partly" or name in _BY_SIDES and re.search(language.acts.a_side, said) or row.items[first].concept in ("NO", "NOT") and of_one_side(row, _so_far(row, clause, one), one)
+                yield replace(one, part="side") if of_a_part else one, used
     if theirs:
         return
     for name, value, pattern in of_one:
@@ -133,7 +135,12 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
         yet = value is False and re.search(language.acts.yet, said) is not None  # "no tape or mastic on it yet": still to do
         opens = (Open("piece", name, row.items[clause.first].start, row.items[clause.last - 1].end),) if yet else ()
         one = claim(row, name, bool(value) if value is None else value, first, last, opens=opens, pending=yet, corrects=value is False and row.items[clause.first].concept == "BUT", hedged=False, kinds=_STAPLED_KINDS if value is None and name == "stapled" else ())
-        yield replace(one, part="side") if value is False and row.items[first].concept == "NO" and of_one_side(row, clause, one) else one, used  # "no staples in the throat"
+        yield replace(one, part="side") if value is False and row.items[first].concept in ("NO", "NOT") and of_one_side(row, _so_far(row, clause, one), one) else one, used  # "no staples in the throat"
+
+
+def _so_far(row: Row, clause: Clause, one: Claim) -> Clause:
+    """ "No staples in the throat" tells of which part behind; "couldn't get into the back corner" only where he could not."""
+    return clause if row.items[one.first].concept == "NO" else replace(clause, last=one.last)
 
 
 def _and_so(row: Row, last: int, end: int) -> Iterator[int]:
