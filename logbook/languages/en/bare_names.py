@@ -18,7 +18,7 @@ ENGLISH_BARE_NAMES = BareNames(
     number="number",
     naming=_w(_KINDS, "piece pieces fitting fittings number numbers no mark section sections joint joints duct ducts run runs line lines stick sticks ninety forty-five"),
     kinds=_w(_KINDS, "damper box main duct piece fitting section joint stick stub"),
-    acts=_w("taped stapled rubbed hung closed sealed patched strapped folded grooved trimmed retaped restapled resealed re-taped re-stapled wiped heated warmed ironed screwed capped taping stapling rubbing closing sealing folding shut squeegeed hook hooked ripped shot checked chckd finishd finished doing tackled reworked repaired plugged buried bury holding ironed cleaned hauled folded skipped"
+    acts=_w("wiping trimming taped stapled rubbed hung closed sealed patched strapped folded grooved trimmed retaped restapled resealed re-taped re-stapled wiped heated warmed ironed screwed capped taping stapling rubbing closing sealing folding shut squeegeed hook hooked ripped shot checked chckd finishd finished doing tackled reworked repaired plugged buried bury holding ironed cleaned hauled folded skipped"
             " tape staple hang seal rub wipe trim boxed buttoned"),
     handlings=_w("got get had have put did do took take left leave built made opened set pulled pull hit kept keep moved ran brought shoved dropped tested want wanted need needed found saw shoved slid slide see carry carried bring throw threw"),
     turned_out=_w("closed taped stapled rubbed hung sealed up down open shut done finished in out back apart together trimmed wiped over cold dry wet inside hanging through with home before after"),
@@ -41,7 +41,7 @@ ENGLISH_BARE_NAMES = BareNames(
     meets=_w("goes went meets met joins joined butts butted ties tied comes came hits lands sits connects connected slides slid enters hooks turns leaves"),
     states=_w("complete completed taped stapled rubbed hung closed sealed patched strapped folded grooved trimmed up done finished wet torn ripped crushed dented open shut hanging retaped restapled untaped unstapled unrubbed bare leaking boxed buried installed tight stuck dry ready built made cut tested screwed supported unsupported heated wiped missing without"),
     barely=_w("not all still now only just already almost both never fully completely finally being about also nearly"),
-    leads=_w("claims claimed swears swore thinks figures insists reckons and but so because since that if though although yet then okay ok well yeah hey until till while when where once before after think know sure cause 'cause me you what where fyi okay ok so well yeah anyway afraid hope figured bet note down count say says said guess"),
+    leads=_w("thought claims claimed swears swore thinks figures insists reckons and but so because since that if though although yet then okay ok well yeah hey until till while when where once before after think know sure cause 'cause me you what where fyi okay ok so well yeah anyway afraid hope figured bet note down count say says said guess"),
     moves=_w("moves moved takes took brings brought kicks kicked shifts shifted drops dropped raises raised jogs offsets"),
     directions=_w("in out over up down across"),
     behind=_w("and but so either then or with without where when while before after because 'cause cause since as at on to from for off over through around under inside outside into onto"

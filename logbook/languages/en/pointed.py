@@ -12,7 +12,7 @@ _SAYS = (
 _SO = r"(?:^|(?<=[.,;?!] )|(?<=\bbut )|(?<=\band )|(?<=\bso )|(?<=\bthough )|(?<=\bexcept )|(?<=\bis )|(?<=\bthat )|(?<=\bbecause )|(?<=\bwhile )|(?<=\bthink )|(?<=\bonly ))"
 _NOT_A_NUMBER = r"(?! (?:number |no\. ?)?(?:\d|one\b|two\b|three\b|four\b|five\b|six\b|seven\b|eight\b|nine\b|ten\b|eleven\b|twelve\b|\w+teen\b|(?:twen|thir|for|fif|six|seven|eigh|nine)ty))"
 _TOLD = (
-    r"(?:(?:^|(?<=[.,;?!] ))(?:(?:and|but|so|also|except|only|well|oh|okay|yeah|well|then|plus) )*(?:(?:there's|theres|there is|i've got|i got|we've got|got|it's|i see|i|we|forgot|skipped|missed|didn't|haven't|never|still|have|need|needs|to|put|got|get|was|is|are|were) )*"
+    r"(?:(?:^|(?<=[.,;?!] ))(?:(?:and|but|so|also|except|only|well|oh|okay|yeah|well|then|plus) )*(?:(?:there's|theres|there is|i've got|i got|we've got|got|it's|i see|i|we|forgot|skipped|missed|didn't|didnt|haven't|havent|not|did|never|still|have|need|needs|to|put|got|get|was|is|are|were) )*"
     r"(?:(?:any|the|a|an|my|some|all|no|not|little|small|big|bad|half|quarter|three|two|inch|eighth|sixteenth|good|bit|of|cloth|duct|masking|foil|short|wrong|turning|listed|more|every|other|four|open|hole|puncture|through|under|dust|dirt|dusty|dirty|behind|over|at|two|joint|end) )*"
     r"(?:none|nothing|dust|dirt|tape|taped|stapled|staples?|vanes?|flap|tabs?|scrim|tear|tears|rip|hole|holes|puncture|gap|gaps|dust|dirt|mastic|damage|dent|joint|joints|step|washers|screws|rubbing|rub down|rubbed|trimming|wiping|wiped|trimmed|rub|tape job|facing|foil|seam|seams)(?: (?:down|up|showing|shows|open|missing|left|still|done|bent))*)"
 )
@@ -35,7 +35,7 @@ ENGLISH_POINTED = Pointed(
         rf"{_TOLD} (?:on|in|of|for|from) (?P<x>(?:the|that|my) {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$)| (?:that |which )?(?:i|we|is|isn't|and|but|yet|either|though|too|still|at|all)\b)",
         rf"(?:^|(?<=[.?!] ))(?:(?:and|but|now|so|then|as) )*(?:on|in|for|with) (?P<x>(?:the|that|my) {{kind}}){_NOT_A_NUMBER}(?=,| (?:no|not|i|it|the|there|nothing|every|only|three|two)\b)",
         r"(?:the|one) (?:with|without|that has|that's got|missing|that needs|that's missing|that isn't)[^.,;?!]{2,40} (?:is|was|would be) (?P<x>the {kind})(?= *(?:[.,;]|$))",
-        rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?:(?:i|we|also|then|did|just|never|forgot to|didn't|haven't|only|still have to|have to|need to|got to) )*(?:tape|taped|staple|stapled|rub|rubbed|wipe|wiped|trim|trimmed) (?P<x>(?:the|that) {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$)| (?:yet|with|and|but|at|down|too|all|every)\b)",
+        rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?:(?:i|we|also|then|did|just|never|forgot to|didn't|didnt|haven't|havent|have|not|couldn't|could|only|still have to|have to|need to|got to) )*(?:tape|taped|staple|stapled|rub|rubbed|wipe|wiped|trim|trimmed) (?P<x>(?:the|that) {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$)| (?:yet|with|and|but|at|down|too|all|every)\b)",
         rf"(?:^|(?<=[.,;?!] )|(?<=\band )|(?<=\bbut ))(?:except|but not|not|all but|everything but|just not|only not) (?P<x>the {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$))",
         rf"(?<![\w'])(?:all|every\w*|both)(?:'s| is| are| of \w+)? [^.,;?!]{{0,24}}? (?:but|except|except for|bar|minus|excepting|besides) (?P<x>the {{kind}}){_NOT_A_NUMBER}(?= *(?:[.,;?!]|$))",
     ),

@@ -69,4 +69,12 @@ ENGLISH_RAN_SHORT = (
         (("y", " tape"),),
         unless=r"^(?!.*(?:only|last|left|so that|so i|that's what|all))",
     ),
+    # --- no time left, and none of what ran out
+    Plainer(("out of time", "out of day", "out of light"), r"(?P<x>(?:ran|run|running|was|were) (?:clean |plumb |all )?out of (?:time|day|daylight|light))(?= (?:to|for) )", (("x", "had no time"),)),
+    Plainer(
+        (" none", " any"),
+        r"out of (?P<t>tape|staples|vanes|screws)(?: (?:halfway|yesterday|today|this morning))?(?:,? so|,? and|,? but|[.;,]) (?:the )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|collar|end cap|cap|plenum|sleeve|number|piece)?(?: number)? ?(?:[a-z]-)?\d+ (?P<x>(?:still )?(?:has none|has not got any|has nothing on it|didn't get any|got none|doesn't have any|hasn't got any))(?=[.,;!]| yet| and | on it|$)",
+        (("x", r"has no \g<t>"),),
+        beside=("out of ",),
+    ),
 )

@@ -171,7 +171,7 @@ def _on(spot: Spot) -> bool:
         return False  # "straps on 48": how far apart, where it is not told otherwise
     if before and before[-1] in words.are and not words.spaced.isdisjoint(before):
         return False  # "screws every twelve, mine are on eighteen"
-    if before and before[-1] in words.everything and (len(before) < 2 or before[-2] in words.leads or before[-2] in _ENDS):
+    if before and before[-1] in words.everything and (len(before) < 2 or before[-2] in words.leads or before[-2] in words.did or before[-2] in _ENDS):
         return spot.trade_behind()
     return spot.trade_ahead() or (not before or before[-1] in words.leads or before[-1] == "," or spot.value >= _PLACED_FROM) and spot.trade_behind()
 
@@ -215,6 +215,8 @@ def _leads(spot: Spot) -> bool:
     """ "64's got", "103 is closed up", "75 comes right off the heater", "407 complete"."""
     words, before, behind = spot.words, spot.before(), spot.behind()
     opens = not before or before in _STOPS or before == ":"
+    if before in words.is_ and behind in words.states:
+        return spot.large and (not spot.before(2) or spot.before(2) in _STOPS)  # "Is 31 taped? No."
     if not opens and before != "," and before not in words.leads:
         return False
     if behind in words.is_:
@@ -248,6 +250,8 @@ def _beside(spot: Spot) -> bool:
     points = any(spot.before(k) in words.points for k in range(3, 6))
     if spot.behind() == ":" and spot.at - 2 not in spot.starts and spot.trade_behind():
         return True
+    if kind in words.ones and points and spot.value not in _TURNS:
+        return spot.trade_ahead(3)  # "I didn't tape the long one, 31."
     if kind not in words.kinds or not points:
         return False
     return not (kind in words.turns and spot.value in _TURNS)
@@ -268,7 +272,7 @@ def _told_apart(spot: Spot) -> bool:
 def _between(spot: Spot) -> bool:
     """ "From the female end, 44, transition", "the elbow by the mechanical room, 51, has", "the long one, 212, me and Pete": between two commas."""
     words = spot.words
-    if not spot.large or spot.value in _TURNS or spot.before() != "," or spot.behind() != "," or {spot.at - 2, spot.at - 3, spot.last + 1} & spot.starts:
+    if not spot.large or spot.value in _TURNS or spot.before() != "," or spot.behind() != "," or {k for k in (spot.at - 2, spot.at - 3, spot.last + 1) if low(spot.found, k) not in words.ones} & spot.starts:
         return False
     if spot.behind(1) in words.kinds or spot.value >= _PLACED_FROM and spot.behind(1) in words.people:
         return True
