@@ -26,7 +26,11 @@ _IS = r"(?:es|son|era|eran|van?|iban?|quedo|quedaron|anda|andan|mide|miden)"
 _BY_WAY = r"(?:(?:a cada|de a|cada|a|de|la|las|el) )*"
 _DOES = r"(?:va|lleva|tiene|trae|esta|quedo|deje|no lleva|no tiene|no trae|no deje|no encinte|no engrape|no talle|no \w+e|le falt\w+|le puse)"
 
+_HOLDER = r"(?:hanger|soporte|colgante|colgador|strap|fleje|trapecio)"
+
 TOLD = (
+    # --- "de hanger a hanger en la recta 328 hay once pies"
+    Plainer((" a hanger", " a soporte", " a colgante", " a colgador", " a strap", " a fleje"), rf"(?P<x>(?P<a>de {_HOLDER} a {_HOLDER}) (?P<b>(?:en|de) (?:la |el )(?:{KIND} )?(?:numero )?{MARK})) (?=hay|son|quedan|quedaron|tengo|tenemos|mide)", (("x", r"\g<b> \g<a>"),)),
     # --- not so much but so much: "la cinta de la 361 no es de dos, es de tres"
     Plainer((" no es ", " no son ", " no va ", " no van ", " no era ", " no eran ", " no mide ", " no miden ", " no anda", " no iba"), rf"(?:{TAPE}|{STAPLES}|patas?)(?: (?:de|en|del|de la|en la|en el) ?(?:{KIND} )?(?:numero )?{MARK})?(?: que \w+(?: \w+)?)?(?P<x>,? no {_IS} {_BY_WAY}(?:{_FAR}|{FRAC}|{_SORT})(?: pulgadas?)?,? (?:sino (?:que )?)?)(?={_IS} {_BY_WAY}(?:{_FAR}|{FRAC}|{_SORT}))", (("x", " "),)),
     # --- not the one but the other: "no es la 359, es la 360 la que va sin cinta"

@@ -18,4 +18,5 @@ OF_THE_MALE_END: tuple[Turn, ...] = (
     Turn(r"\bmacho\b", rf"\bmacho (?:(?:va|quedo|esta|bien|ya|todo) )*(?:limpio|libre|pelado|recortado|sin) (?:de )?{_GLASS}", (("trimmed", True),), unless=r"\b(?:no|ni|nunca|tampoco|falt\w+)\b"),
     Turn(r"\bmacho\b", rf"\b(?P<a>(?:deje|dejamos|quedo|quedaron|quedaba|sobra|sobro|tiene|trae|hay|esta|anda) {_SO_MUCH}{_GLASS})(?: (?:colgando|asomada|salida|ahi|todavia))* (?:en|del?|por|dentro de|adentro de) {_MALE}", (("trimmed", False),), unless=_NOT),
     Turn(r"\bmacho\b", rf"\bmacho (?:(?:le|se|me|todavia|aun|lo|la) )*(?:deje|quedo|trae|tiene|sobra|lleva) (?:con )?{_SO_MUCH}(?:fibra|lana|aislante|aislamiento|insulation)\b", (("trimmed", False),), unless=r"\b(?:no|ni|nunca|sin)\b"),
+    Turn(r"\b(?:sobr|qued)\w+ ", rf"\b(?P<a>(?:me |le |nos )*(?:sobro|sobra|quedo) {_SO_MUCH}{_GLASS}) (?:en|por) (?:la |el |una )(?:punta|boca|extremo|orilla|corte)\b", (("trimmed", False),), unless=_NOT),
 )

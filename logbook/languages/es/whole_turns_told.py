@@ -51,6 +51,12 @@ TOLD_SO: tuple[Turn, ...] = (
     ),
     # "el aire sale a trescientos grados", "la calefacción avienta ciento cuarenta grados"
     Turn(rf"\b{_AIR}\b", rf"\b{_AIR}\b(?: (?!no\b|ni\b|afuera\b)[\w-]+){{0,8}}? {_GIVES} (?:como |casi |hasta |unos |a |en |al menos )*{_DEGREES}", (("air_temperature", "m"),), unless=r"\b(?:no|ni|aguanta|limite|maximo|permitido|cinta|plancha|pistola|atico)\b"),
+    # a tape that does not reach over the joint, and one that bears no number
+    Turn(r"\bno (?:tapa|cubre|alcanza|tapo|cubrio)", rf"\b{_TAPE}\b[^.;]{{0,40}}? no (?:tapa|cubre|tapo|cubrio|alcanza a (?:tapar|cubrir))(?: bien)? (?:tod[oa] )?(?:la |el |las )?(?:juntas?|costuras?|union|orilla|esquinas?)\b", (("taped", False),)),
+    Turn(r"\bno (?:trae|tiene|dice)", r"\b(?:cinta|tape|teip)(?: (?:del?|de la|en la|en el) (?:\w+ )?\d+)? (?:que|es|era|fue)\b[^.;]{3,60}?,? (?:y )?no (?:trae|tiene|dice) (?:ningun )?(?:numeros?|letras?|marca|sello|listado)(?= *(?:$|[,;.]| por))", (("closure", "other_tape"), ("taped", True)), unless=r"\b(?:grapas?|aletas|vanes)\b"),
+    # harmed, and used as it is or made anew
+    Turn(r"\basi\b", r"\b(?:la|lo) (?:vamos|voy) a (?:usar|dejar|colgar|subir|montar|poner|mandar) asi\b", (("damage_repaired", False),), beside=r"\b(?:hoyo|rot[oa]s?\b|rasg|raj|agujer|pique|ponch|golpe|aplast|despeg|abollad|sumi|moj|rompi|cay)", unless=r"\b(?:no lo|no la)\b"),
+    Turn(r"\botr[oa]\b", r"\b(?:la|lo) (?:tire|tiramos|deseche|bote|botamos)(?: a la basura)? y (?:corte|cortamos|hice|hicimos|arme|armamos) otr[oa]\b", (("damage_repaired", True), ("repair_method", "replaced")), beside=r"\b(?:moj|rasg|raj|aplast|golpe|rompi|rot[oa]\b|hoyo|empap|sumi)", unless=r"\b(?:no|ni)\b"),
 )
 
 # screws that hold by their heads alone

@@ -90,11 +90,16 @@ def _acted(row: Row, first: int) -> bool:
     return any(item.concept not in ("DET", "THRU", "ON", "FILLER", "I", "AND", "BUT") for item in row.items[row.sentence_start(first) : first])
 
 
+_LACK_IT = re.compile(r"^,? (?:(?:todav[ií]a|a[uú]n|ya|tambi[eé]n|no|s[ií]) )*(?:les|las|los|llevan|tienen|traen)\b")
+
+
 def _are_two(row: Row, first: int, second: int) -> bool:
     """ "La 74 y 75, codos de …", "la 40 y 41 van": the number after it, and what is said of the two."""
     values = _number(row, first), _number(row, second)
     if None in values or not all(isinstance(one, int) for one in values) or values[1] != values[0] + 1 or second != first + 2:
         return False
+    if _LACK_IT.match(row.text[row.items[second].end :].lower()) is not None:
+        return True  # "la 348 y 349 les falta tallar la cinta"
     ahead = re.match(r",? (?:(?:son|van|estan|están|quedaron|ya) )?(\w+s)\b", row.text[row.items[second].end :].lower())
     return ahead is not None and (row.items[min(second + 2, len(row.items) - 1)].concept.startswith("K_") or ahead.group(0).lstrip(", ").startswith(("son", "van", "est", "qued")))
 
