@@ -39,4 +39,14 @@ ENGLISH_MEANT_PLAINLY = (
         r"(?:^|(?<=[.;!?] ))(?P<x>(?:they|those|these|it)(?:'re|'s| are| is) (?:(?:still |all |just |sitting |over |back |lying )*(?:in|on) (?:the|their|its|my) (?:box|truck|van|bench|cart|gang ?box|bag|shop|trailer|floor)), (?:the |those |my ))(?=(?:turning )?(?:vanes|staples|tape|tabs|screws|washers)(?: (?:for|of|to|that go(?:es)? (?:in|on|to)) [^.,;!?]{1,30}?)?(?:[.,;!]|$))",
         (("x", "no "),),
     ),
+    # --- the heat gun that was there and stayed cold
+    Plainer(
+        ("heat gun", "heat lamp", " iron "),
+        r"(?<![\w'])(?:heat gun|heat lamp|iron)(?:'s|[ ,](?:(?!taped|wiped)[^.?!;]){0,30}?)?,? ?(?:but )?(?P<x>(?:i |we )?(?:just |simply |only )*(?:didn't|did not|never)(?: even| ever)? (?:use|used|touch|touched|pick up|picked up|plug in|plugged in|turn on|turned on|switch on|switched on|bother with|bothered with) (?:it|that|the thing)(?: in| on(?! \w))?)(?![\w'])",
+        (("x", "not preheated"),),
+        unless=r"(?<![\w'])(?:ironed|warmed|heated|preheated|torch|instead|needed|need|warm|borrowed|used the)(?![\w'])",
+    ),
+    # --- the crew's other language beside this one
+    Plainer((" grapado", " grapada", " engrapado", " engrapada"), r"(?<![\w'])(?P<x>(?:est[aá] |ya est[aá] )?(?:en)?grapad[oa])(?= (?:every|at|on|with|and|all|two|three|\d))", (("x", "stapled"),)),
+    Plainer((" pero ",), r"(?P<x> pero )(?=(?:no|not|the|it|i|we|isn't|there's)\b)", (("x", " but "),)),
 )
