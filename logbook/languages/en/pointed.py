@@ -61,7 +61,7 @@ ENGLISH_POINTED = Pointed(
     ),
     parts=r"(?<![a-z])(?:side|seam|joint|end|edge|panel|half|strip|collar|door|hanger|strap|rod|damper|vane|the (?:top|bottom|back|left|right|front)|three (?:of the |of the four )?sides|sides? (?:\w+,? ){0,2}three)(?![a-z])",
     harms=r"(?<![a-z])(?<!no )(?:holes?|tears?|rips?|corners?|gaps?|cuts?|dents?)(?![a-z])",
-    of_it=r"(?<![a-z])(?:the )?(?:seams?|joints?|staples?|legs|hangers?|flap|tabs|vanes|step|facing|sides?|back|bottom|top|all|everything) (?:on|of|in|out of) $",
+    of_it=r"(?<![a-z])(?:the |a )?(?:holes?|tears?|rips?|gaps?|corners?|seams?|joints?|staples?|legs|hangers?|flap|tabs|vanes|step|facing|sides?|back|bottom|top|all|everything) (?:on|of|in|at|out of) $",
     joins=" and ",
     piece="number",
     pieces="numbers",

@@ -35,19 +35,21 @@ class Ticked:
 def ticked_off(row: Row, language: Language) -> Ticked:
     """What the ticks state."""
     found = Ticked()
-    run: list[_Tick] = []
+    runs: list[list[_Tick]] = []
     at = 0
     while at < len(row.items):
         one = _tick(row, at, language) if row.items[at].concept in _ACTS and not row.is_blank(at) else None
         if one is None:
             at += 1
             continue
-        if run and run[-1].last != one.act:
-            _read(row, run, found)
-            run = []
-        run.append(one)
+        if runs and runs[-1][-1].last == one.act:
+            runs[-1].append(one)
+        else:
+            runs.append([one])
         at = one.last
-    _read(row, run, found)
+    listed = sum(one.how in ("yes", "no") for run in runs for one in run) > 1
+    for run in runs:
+        _read(row, run, found, listed)
     return found
 
 
@@ -81,17 +83,15 @@ def _tick(row: Row, at: int, language: Language) -> _Tick | None:
     return _Tick(at, last, how, sign)
 
 
-def _read(row: Row, run: list[_Tick], found: Ticked) -> None:
+def _read(row: Row, run: list[_Tick], found: Ticked, listed: bool) -> None:
     """Ticks in a row, which stand only where nothing goes on behind them that they could belong to instead."""
-    if not run:
-        return
-    if not (_ends(row, run[-1].last) or _told_again(row, run[-1])):
+    if not (_ends(row, run[-1].last) or _told_again(row, run[-1]) or listed and _names_it(row, run[-1].last)):
         last = run[-1]
         if last.sign[:1] in (":", "=") and last.how in ("no", "zero") and row.items[last.act].concept not in _NOUNS and row.items[last.last].concept != "TROUBLE":
             found.claims.append(claim(row, "(nothing)", None, last.act, last.act + 1))  # "taped: no need"
             found.spent.add(last.act)
         return
-    if not run[0].sign and not _stands_apart(row, run[0].act, found):
+    if not run[0].sign and not _stands_apart(row, run[0].act, found) and not (listed and row.items[run[0].act - 1].concept == "BE"):
         return
     for one in run:
         if not _is_a_tick(row, one, alone=len(run) == 1):
@@ -118,6 +118,16 @@ def _stands_apart(row: Row, act: int, found: Ticked) -> bool:
 
 def _ends(row: Row, at: int) -> bool:
     return at >= len(row.items) or row.items[at].concept in ("STOP", "QUERY", "COMMA", "AND", "BUT", "SIGN") or "\n" in row.text[row.items[at - 1].end : row.items[at].start]
+
+
+def _names_it(row: Row, at: int) -> bool:
+    """ "Stapled yes, rubbed no on straight 59": the piece that the list is of."""
+    concepts = [item.concept for item in row.items[at : at + 5]]
+    while concepts and concepts[0] in ("ON", "FOR", "IN", "OF", "DET"):
+        concepts = concepts[1:]
+    while len(concepts) > 1 and (concepts[0].startswith("K_") or concepts[0] in ("FITTING", "NUMBER", "BRANCH_WORD", "COMMA")):
+        concepts = concepts[1:]
+    return concepts[:1] in (["NUM"], ["MARKED"])
 
 
 def _told_again(row: Row, one: _Tick) -> bool:
