@@ -42,6 +42,8 @@ TOLD = (
     Plainer((" a la ", " al "), rf"(?:al|a la) (?:{KIND} )?(?:numero )?{MARK} (?P<v>le {PUT}) {_ART}{_THING}(?P<x>,? (?:y )?)(?=(?:al|a la) )(?:al|a la) (?:{KIND} )?(?:numero )?{MARK}(?P<y> )(?={_ART}{_THING}{STOP})", (("x", ". "), ("y", r" \g<v> "))),
     Plainer((" lleva ", " trae ", " tiene "), rf"(?:el |la )?(?:{KIND} )?(?:numero )?{MARK} (?P<v>lleva|trae|tiene) {_ART}{_THING}(?:,? (?:y )?)(?:el|la) (?:{KIND} )?(?:numero )?{MARK}(?P<y> )(?={_ART}{_THING}{STOP})", (("y", r" \g<v> "),)),
     Plainer((" nada",), rf"(?P<x>(?:y |pero )?(?:al|a la) (?:{KIND} )?(?:numero )?{MARK} nada){STOP}", (("x", ""),)),
+    # --- "a ver si mañana la encinto": not done, and to come
+    Plainer(("a ver si ",), rf"(?P<x>a ver si )(?=(?:ya )?(?:mañana|al rato|luego|despues|ahorita|en la tarde|mas tarde) (?:ya |si )?(?:l[ao] |le )?{_NOW_I}\b)", (("x", ""),)),
     # --- what he does and is done: "ya nomás tallo la 267 y acabo"
     Plainer(("nomas ", "nada mas ", "solo "), rf"(?:^|(?<=[,.;:] ))(?P<x>(?:ya )?(?:nomas|nada mas|solo)) (?:l[ao] |le )?{_NOW_I}\b(?! (?:con|a mano|asi))", (("x", "ahorita"),)),
     Plainer((" y ya", " y acabo", " y queda", " y listo", " y me voy", ", listo", ", y ya", " y termino", " y nos vamos"), rf"{_SOME_PIECE},? (?P<x>)(?:l[ao] |le ){_NOW_I}{_AND_DONE}{STOP}", (("x", "ahorita "),)),

@@ -51,6 +51,7 @@ TOLD_SO: tuple[Turn, ...] = (
     ),
     # "el aire sale a trescientos grados", "la calefacción avienta ciento cuarenta grados"
     Turn(rf"\b{_AIR}\b", rf"\b{_AIR}\b(?: (?!no\b|ni\b|afuera\b)[\w-]+){{0,8}}? {_GIVES} (?:como |casi |hasta |unos |a |en |al menos )*{_DEGREES}", (("air_temperature", "m"),), unless=r"\b(?:no|ni|aguanta|limite|maximo|permitido|cinta|plancha|pistola|atico)\b"),
+    Turn(r"\b(?:floj|suelt|levantad|mal pegad)", rf"\b{_TAPE} (?:(?:la|lo|se|me|ya|como|medio|algo|un poco) )*(?:deje|dejamos|quedo|esta|anda|sigue) (?:medio |algo |un poco |muy )?(?:floj|suelt|levantad|mal pegad)[oa]\b", (("taped", False),), beside=r"^(?!.*\b(?:la|lo|las|se la) (?:volvi|volvimos|pegue|arregle|aprete|puse|cambie|asente|talle)\b)", unless=r"\b(?:no|ni|nunca)\b"),
     # a tape that does not reach over the joint, and one that bears no number
     Turn(r"\bno (?:tapa|cubre|alcanza|tapo|cubrio)", rf"\b{_TAPE}\b[^.;]{{0,40}}? no (?:tapa|cubre|tapo|cubrio|alcanza a (?:tapar|cubrir))(?: bien)? (?:tod[oa] )?(?:la |el |las )?(?:juntas?|costuras?|union|orilla|esquinas?)\b", (("taped", False),)),
     Turn(r"\bno (?:trae|tiene|dice)", r"\b(?:cinta|tape|teip)(?: (?:del?|de la|en la|en el) (?:\w+ )?\d+)? (?:que|es|era|fue)\b[^.;]{3,60}?,? (?:y )?no (?:trae|tiene|dice) (?:ningun )?(?:numeros?|letras?|marca|sello|listado)(?= *(?:$|[,;.]| por))", (("closure", "other_tape"), ("taped", True)), unless=r"\b(?:grapas?|aletas|vanes)\b"),
