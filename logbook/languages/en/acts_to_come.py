@@ -63,9 +63,10 @@ ENGLISH_ACTS_TO_COME = replace(
     ),
     of_sentence=(
         *ENGLISH_ACTS_TAPING.of_sentence,
+        ("taped", False, r"(?:no (?:more )?tape(?: left)?|(?:ran|run|all|fresh) out of tape|out of tape|tape(?:'s| is| was) (?:all )?(?:gone|out|used up))\b[^.;]{0,60}?\b(?:stapled only|only stapled|just stapled|only (?:the |got )?staples|staples only|just (?:the )?staples)\b"),
         ("surface_clean", False, rf"{_FILTHS} (?:got|blew|fell|drifted|settled|came|ran|dripped|sifted|slipped|crept|flew)(?: (?:in|all|right|up|down|on))* (?:under|underneath|beneath|behind)(?: (?:there|it))?(?=[.,;]| and| when| while| before)[^.;]*\b(?:tape|taped|taping|foil)\b(?![^.;]*\bwiped)"),
     ),
-    looks=ENGLISH_ACTS_TAPING.looks + r"|under",
+    looks=ENGLISH_ACTS_TAPING.looks + r"|under|stapled only|only stapled|just stapled|staples only|only (?:the |got )?staples",
     across=(
         *ENGLISH_ACTS_TAPING.across,
         ("partly", rf"(?:{{noun}}|{{done}})\b[^.;]{{0,40}}?(?:,| but| and)+ (?:and |but |while |only )?(?:the |that )(?:{_SIDE}|(?:one|side|seam|end|joint|edge|corner)(?! (?:next|beside|before|after|i |we |he |over there|i'm))(?: \w+){{1,5}}?)(?: still| just| really)* (?:has|got|gets|had|have|has got)(?: (?:still|just|got))* (?:none|nothing|zero|not a (?:one|thing))\b"),

@@ -21,6 +21,7 @@ ENGLISH_SEALED_TOLD: tuple[State, ...] = (
 )
 
 ENGLISH_TURNED_PLAINLY = (
+    Plainer(("got nothing",), r"(?:(?:top|bottom|left|right|back|front|fourth|last|other|third|second|first|one|side|end|heel|throat|flange|flap|corner|seam|joint|edge)(?: (?:one|side|end))?)(?P<x>'s got| has got| got) nothing (?:at all )?(?:in|on) it(?![\w'])", (("x", " has"),)),
     Plainer((" not in",), rf"(?:staples?|legs?)(?: [\w']+){{0,4}}? {_TURNED} out(?P<x>,? (?:and )?not in)(?=[.,;!]|$)", (("x", ""),)),
     Plainer((" not out",), rf"(?:staples?|legs?)(?: [\w']+){{0,4}}? {_TURNED} (?P<w>in)(?P<x>,? (?:and )?not out)(?=[.,;!]|$)", (("w", "inward"), ("x", ""))),
 )
