@@ -12,7 +12,7 @@ _WITH = r"(?:with|using) (?:the|a|my|that|some) (?:(?:plastic|rubber|little|hand
 _AGAIN = r"(?: (?:again|once more|one more time|twice|good|hard|real good|more|too|now))*"
 
 _SIDE = r"(?:bottom|top|back|front|left|right|throat|heel|underside|(?:last|far|near|other|fourth|inside|outside|wall|back|bottom|top|long) (?:side|seam|corner|end|joint))(?: side| seam| corner| end| joint)?"
-_PART = rf"(?:the |one )?(?:{_SIDE}|side|corner|end)"
+_PART = rf"(?<!seam on )(?<!joint on )(?<!edge on )(?<!corner on )(?:the |one )?(?:{_SIDE}|side|corner|end)"  # "the seam on top is bare" is told as it stands
 _NAME = r"(?:it|this one|that one|(?:the )?(?:\w+ )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|collar|end cap|cap|plenum|sleeve|number|piece|section) ?(?:[a-z]-?)?\d*|(?:[a-z]-?)?\d+)"
 _OF_STAPLES = r"^(?!.*tap(?:e|ing)).*stapl"
 

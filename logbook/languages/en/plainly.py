@@ -16,6 +16,7 @@ from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
 from logbook.languages.en.plainer import ENGLISH_PLAINER
 from logbook.languages.en.plainer_aloud import ENGLISH_ALOUD
 from logbook.languages.en.promised import ENGLISH_PROMISED
+from logbook.languages.en.said_askew import ENGLISH_SAID_ASKEW
 from logbook.languages.en.sealed_told import ENGLISH_TURNED_PLAINLY
 from logbook.languages.en.set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
 from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
@@ -44,4 +45,5 @@ ENGLISH_PLAINLY = (
     *ENGLISH_TO_COME_PLAINLY,
     *ENGLISH_SET_BESIDE_PLAINLY,
     *ENGLISH_MEANT_PLAINLY,
+    *ENGLISH_SAID_ASKEW,
 )

@@ -12,6 +12,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.comes_back import back_at
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.clauses.how_it_is import is_so_now
 from logbook.reading.words.likely import Likely, standing
 from logbook.reading.words.phrasing import begins, in_any, rows, word, words_of
 from logbook.reading.clauses.relative import tells_where, the_one_of
@@ -91,6 +92,8 @@ def stances(row: Row, language: Language) -> dict[int, str]:
             carried = None
         if carried is not None and carried[1] == CONDITION and in_any("acts.because").match(row.words(clause.first, clause.last).lower()) is not None and not {"IF", "WILL"} & {item.concept for item in items}:
             carried = None  # "I'd have sent it back if Tony did it, since the flap's not stapled"
+        if carried is not None and carried[1] == PLAN and is_so_now(row, clause.first, clause.last):
+            carried = None
         if carried is not None:
             found.update(dict.fromkeys(range(clause.first, clause.last), carried[1]))
             continue

@@ -10,6 +10,7 @@ from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.denials import DENIED, GOVERN_A_CHAIN, PAST, chained, goes_up, live
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.clauses.how_it_is import is_so_now
 from logbook.reading.undone.lacking import lacking, of_one_side
 from logbook.reading.meant.name_places import COUNTS_UP_TO
 from logbook.reading.words.likely import Likely, standing
@@ -86,7 +87,10 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
             plans.update(range(begin, clause.last))
             if row.items[begin].concept == "NEED":
                 told = any(live(row, at) in DENIED or live(row, at) in ("UNTAPED", "UNSTAPLED") for at in range(clause.first, begin)) or begin > clause.first and row.words(begin - 1, begin).lower() in words_of("small.gives_reason")  # "left it untaped because I need to get back in there"
-                plans.update(i for c in _rest_of_sentence(cut, place) for i in range(max(c.first, begin if told else 0), c.last))
+                behind = [c for c in _rest_of_sentence(cut, place) if not is_so_now(row, c.first, c.last)]
+                plans.update(i for c in behind for i in range(max(c.first, begin if told else 0), c.last))
+                if any(is_so_now(row, c.first, c.last) for c in _rest_of_sentence(cut, place)):
+                    plans -= {i for i in range(begin, clause.last) if row.items[i].concept.startswith("K_") or row.items[i].concept in ("NUM", "MARKED", "FITTING", "NUMBER")}  # "I need to go back to tee 24 tomorrow, the branch isn't taped": of tee 24
     rest = row.blanked(blank | plans)
     for place, clause in enumerate(cut):
         told = lacking(rest, clause)
