@@ -210,14 +210,9 @@ def _is_in_word(tokens, number, end: int) -> bool:
     after = tokens[end]
     if after.low in ("/", "|"):
         return False  # "STAPLES: 2 in / TAPE: …"
-    if after.low == _STANDARD:
-        return False  # "taped 2in 181A-P"
     if after.sort == "number" or after.bare in words_of("small.behind_in"):
         return True
     return tokens[end - 1].gap != "" and after.bare not in words_of("small.behind_inches")  # "2in taped", "46 in long"; "4 in, back 18" moves in
-
-
-_STANDARD = "181"  # of the tapes
 
 
 def nominal_board(found: Measure) -> Fraction:
