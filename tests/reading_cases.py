@@ -7,8 +7,10 @@ when in conflict. `open=piece taped & hanging` lists open items; `amends=yes`; `
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import cache
 from pathlib import Path
 
 from logbook import measure
@@ -52,6 +54,23 @@ def load(path: Path, language: str | None = None) -> list[Case]:
         assert lines[0].startswith("> "), f"{path.name}: {lines[0]}"
         cases.append(_case(lines[0][2:], lines[1:], language, f"{path.stem}:{number}"))
     return cases
+
+
+@cache
+def sentences(name: str) -> tuple[Case, ...]:
+    """The cases of one of the FILES."""
+    return tuple(load(CASES / f"{name}.txt"))
+
+
+def assert_each(holds: Callable[[Case], None], cases: Iterable[Case]) -> None:
+    """Every case is tried, and all that fail are told: a test for each of twelve thousand took longer than their reading."""
+    failed = []
+    for case in cases:
+        try:
+            holds(case)
+        except Exception as error:  # noqa: BLE001  a reader that raises is told of its sentence too
+            failed.append(f"{case.where} {case.text}\n{type(error).__name__}: {error}")
+    assert not failed, "\n\n".join(failed)
 
 
 def _line(line: str, language: str, where: str) -> Case:

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from logbook.reading import read
 from logbook.reading.words.likely import AnyOf, Likely, alternatives
 
-from reading_cases import CASES, FILES, load
+from reading_cases import FILES, sentences
 
 PATTERNS = (
     r"(?<![\w'])(?:no tape|tape to follow)(?![\w'])", r"(?:still|yet) (?:to|not)", r"(?:tap(?:e|ed))?", r"un(?:taped|stapled)|bare", r"left [\w ]+ open",
@@ -46,7 +46,7 @@ def test_the_alternatives_of_a_pattern_find_something_where_it_does(pattern, wor
 
 
 def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():
-    texts = [case.text for name in FILES for case in load(CASES / f"{name}.txt")][::7]
+    texts = [case.text for name in FILES for case in sentences(name)][::7]
     for text in texts:
         read(text)
     built = [one for one in gc.get_objects() if type(one) is Likely]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from reading_cases import CASES, FILES, load
+from reading_cases import FILES, sentences
 
 from logbook.reading import read
 
@@ -22,7 +22,7 @@ def facts_of(text: str) -> list[list[tuple]]:
     return [[(fact.name, fact.value, fact.hedged, fact.words) for fact in entry.facts] for entry in read(text, language="en").fittings]
 
 
-WHOLE = [(case.text, mark) for file in FILES for case in load(CASES / f"{file}.txt")[::5] if case.language == "en" and "\n" not in case.text and (mark := told_whole(case.text)) is not None]
+WHOLE = [(case.text, mark) for file in FILES for case in sentences(file)[::5] if case.language == "en" and "\n" not in case.text and (mark := told_whole(case.text)) is not None]
 PAIRS = [(one, other) for (one, mark), (other, another) in zip(WHOLE[::2], WHOLE[1::2]) if mark != another]
 
 

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from num_words import spelled  # our own speller, tests/num_words.py
-from reading_cases import CASES, FILES, facts_read, load
+from reading_cases import FILES, assert_each, facts_read, sentences
 
 from logbook import measure
 from logbook.facts import Move
@@ -79,11 +79,15 @@ def test_millimetres_convert_exactly(one, two):
 
 
 ALONE = ("inlet_size", "vanes", "stapled", "taped", "rubbed_down", "closure_mark", "scrim_shows", "side_moves", "length", "run", "level_sides", "groove_step")
-SENTENCES = [case for name in FILES for case in load(CASES / f"{name}.txt")]
+SENTENCES = [case for name in FILES for case in sentences(name)]
 
 
-@pytest.mark.parametrize("case", SENTENCES, ids=str)
-def test_reading_a_facts_own_words_gives_the_same_value(case):
+@pytest.mark.parametrize("name", FILES)
+def test_reading_a_facts_own_words_gives_the_same_value(name):
+    assert_each(says_itself_again, sentences(name))
+
+
+def says_itself_again(case):
     """Of facts whose words stand for themselves; a bare number ("forty-six") needs its fitting to mean anything."""
     for entry in read(case.text, language=case.language).fittings:
         for fact in entry.facts:

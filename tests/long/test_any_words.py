@@ -14,13 +14,13 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
-from reading_cases import CASES, FILES, load  # noqa: E402
+from reading_cases import FILES, sentences  # noqa: E402
 
 from logbook.facts import BY_NAME, to_json  # noqa: E402
 from logbook.reading import read  # noqa: E402
 
 SECONDS = float(os.environ.get("FUZZ_SECONDS", "60"))
-SENTENCES = [case for name in FILES for case in load(CASES / f"{name}.txt")]
+SENTENCES = [case for name in FILES for case in sentences(name)]
 WORDS = sorted({word for case in SENTENCES for word in case.text.split()})
 STRANGE = ("\u200f", "\u202e", "👍", "\x00", "½", "''", "—", "…", "«", "’", "ñ", "\n", "  ", "/", "x", "%", "0", "99999999999", "1/0", "-", ".", "?")
 
