@@ -223,6 +223,7 @@ class Forms:
     beyond: str = ""  # right before a measure: it is more than that, or less, and how much is not said
     and_more: str = ""  # right behind a measure, the same
     has_to_do: str = ""  # the words from "have" to the act that waits: "have the last foot to rub down"
+    work_to_do: str = ""  # the words from "there's" to the work that is named and waits: "there's the rubbing to do"
     thought: str = ""  # before a measure: so he thought, or said before
     thought_so: str = ""  # behind it, the same
     found_by: str = ""  # right before the measure that he found in its place

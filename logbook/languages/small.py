@@ -35,6 +35,13 @@ class Small:
     minds: frozenset[str] = frozenset()  # before a gap: only thought of
     puts: frozenset[str] = frozenset()  # between a thing and the "none" that is of it
     none: frozenset[str] = frozenset()  # behind a thing: there is none of it
+    where_they_are: frozenset[str] = frozenset()  # behind "but two": which of them they are
+    fought: frozenset[str] = frozenset()  # behind such: they were only hard to do
+    of_the_allowed: frozenset[str] = frozenset()  # behind a fraction: of what a test allows, no measure
+    leak_words: frozenset[str] = frozenset()  # in a sentence of a test for leaks, where a number without a unit is a flow
+    nothing: frozenset[str] = frozenset()  # behind an act: it was done to none of it
+    off_it: frozenset[str] = frozenset()  # between an act and what it was done to: "wiped down", "warmed up"
+    nothing_more: frozenset[str] = frozenset()  # behind "nothing": it is no more than what was told, or but this
     at_hand: frozenset[str] = frozenset()  # behind such a word: of what he has with him
     wishes: frozenset[str] = frozenset()  # before what is only to be done
     flaws: frozenset[str] = frozenset()  # behind "no tape with": the same

@@ -204,6 +204,9 @@ class Wanted:
     ordinal: frozenset[str] = frozenset()  # right before a number of things
     away: frozenset[str] = frozenset()  # right behind a length that is how far off something is
     heats: str = "(?!)"  # right before a bare number: so hot is the air
+    cold_ahead: str = "(?!)"  # the part before a bare number ends so: that is how cold it was
+    off_a_thermometer: str = "(?!)"  # right behind one, the same
+    instrument: str = ""  # what shows how hot it is, whoever holds it
     heats_behind: str = "(?!)"  # right behind one, the same
     of_air: str = "(?!)"  # in the sentence: the air may be so hot
     not_the_air: str = "(?!)"  # in the sentence: something else is so hot, or may be

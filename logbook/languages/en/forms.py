@@ -26,7 +26,8 @@ _A_BIT = rf"(?:(?:just |maybe |only |like )*(?:a |some )?{_BIT}|just|slightly|ba
 ENGLISH_FORMS = Forms(
     lettered={"T": "K_TEE"},
     beyond=rf"(?<![\w'])(?<!\bno )(?<!\bnot )(?<!\bnever )(?:{_A_BIT} (?:over|past|above|beyond|(?:more|better|wider|farther|further|bigger|greater|less) than|under|shy of|north of)|(?:more|better|wider|farther|further|bigger|greater) than|upwards? of|north of|in excess of)$",
-    has_to_do=r"^(?:(?:but|and|so|now|just|only|i|we|he|they|you)(?: |'ll |'d ))*(?:still |only |just )?(?:have|has|'ve got|there's|there is|there are|leaves|leaving)(?: still| yet| only| just)?(?: |$)|^(?:i|we)'ve(?: still| only| just)? got |^(?:(?:i|we) )?still got |^(?:(?:i|we) )?got .*(?: yet| still)$",
+    has_to_do=r"^(?:(?:but|and|so|now|just|only|i|we|he|they|you)(?: |'ll |'d ))*(?:still |only |just )?(?:have|has|'ve got|there's|there is|there are|leaves|leaving)(?: still| yet| only| just)?(?: |$)|^(?:(?:but|and|so|only|now) )?(?:i|we)'ve(?: still| only| just)? (?:got|the|a|one|both|all|two|three|four|that|this|those|some|its) |^(?:(?:i|we) )?still got |^(?:(?:i|we) )?got .*(?: yet| still)$",
+    work_to_do=r"\b(?:there's|there is|have|has|i've|we've|leaves|leaving|got|still)(?: just| only| still| got)* (?:the|its|my|all the|that) \w+ to do$",
     thought=en_taken_for.THOUGHT,
     thought_so=en_taken_for.THOUGHT_SO,
     found_by=en_taken_for.FOUND_BY,
@@ -79,6 +80,8 @@ ENGLISH_FORMS = Forms(
     too_late=r"\btaped\b[^.;,]*[, ]+(?:and )?(?:then|after that|afterwards?)(?: i| we)?\s*$",
     acts=(
         ("preheated", True, r"^(?:and |then |but |so |first )*(?:i|we) (?:(?:first |already |also )*(?:heat|heated|warm|warmed|preheat)(?: (?:up|first|before|good|well))*(?: (?:the |it |all |that )*(?:foil|facing|board|surface|joint|paper|piece)?)?(?:$| (?:with|first|before|good))|(?:first )?(?:make|made|put) (?:it |the \w+ )?(?:hot|warm)(?:$| (?:with|first|before|the)))"),
+        ("preheated", True, r"(?:put|held|took|turned|ran|passed|had|used|worked|played|kept|aimed|blew) (?:the |my |an? |our )?(?:iron|heat ?gun|hot air gun|torch|(?:space |salamander )?heater|heat)(?: going)? (?:to|on|over|across|at|along) (?:it|them|the|both|all|my|that|this|each)(?: (?!no\b|not\b)\w+){0,3}? (?:first|before|ahead|for (?:a|an|ten|five|two|three|\d+|about|some|a few|a good)\b|until|till|then)|(?:put|held|took|turned|ran|passed) (?:the |my |a )?gun (?:to|on|over|across|along) (?:it|them|the (?:board|facing|foil|panels?|faces?)|both \w+)(?: \w+){0,2}? (?:before|ahead of) (?:the )?(?:(?:p-?|pressure |foil )?tape|taping|181a-?p|i tape|i put the tape|putting the tape)"),
+        ("preheated", True, r"(?<!nothing )(?<!not )(?<!never )(?<!nobody )(?:got|was|were|been) (?:pre-?heated|warmed|heated)(?: up)?(?: (?:by|with) (?:the|a|my) \w+(?: gun)?)?(?= (?:first|before|to|ahead|good|well|all|through|right|and)\b|$)"),
         ("preheated", True, r"(?:hit|went over|warmed|ran over|worked|touched) (?:it|them|the (?:joint|seam|facing|foil|board|edges?|corner|surface|whole thing)s?)(?: all| up| over| down)* with (?:the |my |an? )?(?:iron|heat gun|torch|heater)(?: \w+){0,3} (?:first|before)\b"),
         ("rubbed_down", True, rf"(?:ran|took|worked|pushed|dragged|pulled|laid|used|put|hit|went|leaned|bore|pressed|gave|smoothed|ironed|flattened|beat|pounded|stroked|bearing down|worn out)\b(?: \S+){{0,8}}? (?:the |my |a |our )?{_TOOL}(?: (?:over|on|down|across|along|to) {_WHERE}.*| hard| good|$)"),
         ("rubbed_down", True, rf"{_TOOL}(?:'s| has| is)? (?:been )?(?:over|down|across) (?:it|all|every|the whole|both|each).*"),

@@ -14,6 +14,8 @@ _OF_LAP = rf"(?:(?: from| of)? (?:the |its |that )?{_LAP})?"
 _NEVER = r"(?:never|nobody|no one|didn't|did not|haven't|have not|hasn't|forgot to|forgot|couldn't|can't|neglected to|failed to)"
 _NOT = r"(?:never|not|isn't|wasn't|aren't|hasn't been|didn't|won't|wouldn't|ain't)"
 _THINGS = ("FLAP", "MALE", "END", "SHIPLAP", "TRIM", "K_TRANSITION")
+_FLAP = r" ?(?:staple |stapling )?flap"
+_MALE = r"(?:the |its )?(?:male end|male side|male|slip end)"
 _CUES = ("insulation", "glass", "fib", "fluff", "fuzz", "wool", "batting", "stuffing")
 
 ENGLISH_GLASS_TOLD: tuple[State, ...] = (
@@ -45,5 +47,38 @@ ENGLISH_GLASS_TOLD: tuple[State, ...] = (
         _THINGS,
         apart=True,
         cues=_CUES,
+    ),
+    State(
+        "trimmed",
+        False,
+        (
+            rf"(?:left|leaving|leave)(?: the| its| that| whole| long)*{_FLAP}(?: still| hanging| sticking)* (?:on|off)(?: of)? {_MALE}",
+            rf"{_FLAP}(?:'s| is| was)?(?: still| left| hanging| sticking)* (?:on|off|out of)(?: of)? {_MALE}",
+            rf"{_NEVER}(?: (?:even|ever|really|quite|get to|bother to))* (?:cut|trim|slice|knife|shave)(?:med|d)? (?:it|that|them|the flap|the staple flap) (?:back|off|away|down|flush)",
+        ),
+        ("FLAP",),
+        kinds=("transition",),
+        apart=True,
+        cues=("flap",),
+    ),
+    State(
+        "trimmed",
+        False,
+        (
+            rf"male (?:end|side)(?:'s| is| was)?(?: still| all)* (?:full of|packed with|stuffed with|choked with|loaded with)(?: the| old| loose)* {_GLASS}",
+            rf"{_NEVER}(?: (?:even|ever|really|quite))* (?:get|got|had)(?: the| all the| any of the| its)? (?:extra|excess|surplus|leftover)(?: insulation| glass| fiber ?glass| fibers?| stuff| wool)? (?:cut|trimmed|taken|pulled|cleaned|shaved) (?:away|off|out|back)",
+        ),
+        ("MALE", "END", "SHIPLAP", "TRIM", "K_TRANSITION", "MISSING"),
+        kinds=("transition",),
+        apart=True,
+        cues=("male", "extra", "excess", "surplus", "leftover"),
+    ),
+    State(
+        "tabs_bent",
+        False,
+        (r"without(?: even| ever)? (?:bending|folding|turning|knocking|hammering|laying)(?: (?:any of |all |all of |down |over )?(?:them|the tabs|its tabs|those|it|any|one))?(?: over| down| flat| back)*",),
+        ("TABS", "TAB_WORD"),
+        apart=True,
+        cues=("without",),
     ),
 )

@@ -198,5 +198,5 @@ LINE_RUNS_AT = (
     rf"|\b{_BLOWER}(?: (?:on|for|ahead of|behind|feeding|over|by) (?:the )?[a-z]+ [\w-]+)?(?: that| which)? (?:makes|making|pushes|pulls|puts out|develops|delivers|blows) {_ABOUT}$"
 )
 LINE_IS = r"-? (?:static )?(?:system|pressure class|class)\b"
-GAUGE = r"(?<![\w'])(?:manometer|magnehelic|magnahelic|pressure gauge|static probe|pitot(?: tube)?|(?<!each )(?<!staple )probe|(?:the|a|my|his|her|their|put|hooked up) gauge)(?![\w'])(?! (?:staples?|metal|wire|steel))"
+GAUGE = r"(?<![\w'])(?:manometer|magnehelic|magnahelic|pressure gauge|static probe|pitot(?: tube)?|(?<!each )(?<!staple )probe|(?:the|a|my|his|her|their|put|hooked up) gauge|(?<![^.;,!?] )(?<![^.;,!? ])gauge (?=(?:on|at|in|by|reads?|says?|said|showed|shows) (?:the|that|this|my|straight|elbow|tee|trunk|riser|section|\d|an?)(?![\w'])))(?![\w'])(?! (?:staples?|metal|wire|steel))"
 LINE_CUE = rf"\b{_LINE}\b|\b{_BLOWER}\b|\bclass\b|\b(?:running|seeing|pulling|pushing|carrying|rated|designed|runs)\b"

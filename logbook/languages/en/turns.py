@@ -86,7 +86,7 @@ ENGLISH_TURNS = Turns(
         r"tabs? (?:is |are |were |was )?(?:\w+ )?(?:except|minus|but|short of|save|bar)\b",
     ),
     tabs_all=(r"(?:but |and |no |well |now )*(?:they're|they are)(?: all| both| every one)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice|under|underneath|inside|all|every|one|of|them))*",
-        r"(?:but |and |no |well |now )*(?:all|every one|each one|every single one|every last one)(?: \w+)?(?: of (?:them|'em|those))?(?: ?are| is|'re|'s)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice|under|underneath|inside))*",),
+        r"(?:but |and |no |well |now )*(?:all|every one|each one|every single one|every last one)(?: \w+)?(?: of (?:them|'em|those))?(?: ?are| is|'re|'s)? (?:bent|folded|turned|down|flat)(?: (?:over|down|flat|tight|in|good|and|nice|under|underneath|inside|against|to|the|board|face))*",),
     # those that a denial is told of, behind them
     tabs_left=(r"(?:couple|few|some|one|two|three|four|five|six|half|most|several|bunch)(?: \w+)?(?: of)?(?: the| my| those| them)? tabs? (?:that |which )?(?:i|we) (?:just |really |still |simply )*(?:couldn't|could not|can't|cannot|never could|never|didn't)(?: \w+)? (?:get|got|reach|bend|fold|turn|flatten|grab|touch|do|see)\b", r"tabs? (?:that |which )?(?:i|we) (?:couldn't|could not|can't|didn't|never|haven't) (?:get |got |quite |even )*(?:bent|bend|down|over|folded|fold|to bend|to lay down|to lie down)",
         r"(?:couple|few|some|one|two|three|half|most|several|bunch)(?: of)?(?: the| my| those)? tabs? (?:still )?(?:didn't|wouldn't|won't|don't|doesn't|aren't|isn't|weren't|ain't)\b",),

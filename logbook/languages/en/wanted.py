@@ -68,7 +68,10 @@ ENGLISH_WANTED = Wanted(
     alone=frozenset("the my these those on i mean that that's is of for all".split()),
     weather=frozenset("morning night tonight outside inside basement attic garage building shop truck phone thermometer temperature temp degrees degree cold chilly freezing above below zero weather air wall deck roof floor taped tape's board facing foil surface said when while no any without heat".split()),
     cold=r"(?<![\w'])(?:cold(?:er|est)?|chilly|freezing|freez\w+|pre-?heat\w*|heat(?:er|ed|ing|s)?(?! tape)|warm\w*|thermometer|temperature|temp)(?![\w'])",
-    reads=r"(?<![\w'])(?:is|was|it's|that's|at|says|said|reads?|showed|shows|only|about|call it)(?: (?:at|about|around|only|maybe|just|like|down to))*$",
+    reads=r"(?<![\w'])(?:is|was|it's|that's|at|says?|said|reads?|showed|shows|only|about|call it)(?: (?:at|about|around|only|maybe|just|like|down to))*$",
+    cold_ahead=r"(?<![\w'])(?:cold|chilly|freezing|frost|frosty|icy)(?: (?:in|out|up|down|over) (?:here|there)| (?:in|on) the \w+)?$",
+    off_a_thermometer=r"^ ?(?:degrees )?(?:on|by|off|according to) (?:the |my |a |our |his )?(?:thermometer|phone|wall)(?![\w'])",
+    instrument=r"(?<![\w'])(?:thermometer|thermocouple|probe|temp gun|temperature gun)(?![\w'])",
     gapes=(
         rf"(?:see|seeing|spot|show(?:s|ing)?) {_ABOUT}{_M} (?:at|on|along|in|through|over|of daylight|of light|of black)",
         rf"(?:another|one more|a last) {_M} (?:to|before it'd|and it'd|till it) (?:close|go|meet|pull|shut|be tight)",
@@ -95,7 +98,7 @@ ENGLISH_WANTED = Wanted(
     away=frozenset("off from below above".split()),
     heats=(
         r"(?<![\w'])(?:air|furnace|burner|heater|boiler|discharge|heat exchanger|supply temp\w*|air temp\w*|temp\w*|inside temp|coil|oven|dryer|thermometer|thermocouple|probe)(?:'s)?(?: [^ .?!,]+){0,6}?,?"
-        r" (?:is|was|at|hits|hit|measured|measures|reads|read|showed|shows|says|said|of|to|blowing|blows|puts out|putting out|puts|throws|throwing|makes|runs|running|with|got|gets|about|around|like|set for|set at|temperature|temp|air)(?: (?:about|around|up to|like|a good|at))*,?$|(?<![\w'])air (?:in|through|inside|on|coming \w+) (?:\w+ ){0,2}\w+'s$|(?<![\w'])(?:air|supply|discharge|duct) temp\w*(?: (?:on|in|at) (?:\w+ )?[\w-]+)?[,:]$"
+        r" (?:is|was|at|hits|hit|measured|measures|reads|read|showed|shows|says|said|of|to|blowing|blows|puts out|putting out|puts|putting|pushing|sending|sends|pumping|shooting|dumping|throws|throwing|makes|runs|running|with|got|gets|about|around|like|set for|set at|temperature|temp|air)(?: (?:about|around|up to|like|a good|at))*,?$|(?<![\w'])air (?:in|through|inside|on|coming \w+) (?:\w+ ){0,2}\w+'s$|(?<![\w'])(?:air|supply|discharge|duct) temp\w*(?: (?:on|in|at) (?:\w+ )?[\w-]+)?[,:]$"
         r"|(?<![\w'])(?:thermometer|thermocouple|probe) (?:in|into|down|inside|at|through|up)(?![\w'])[^.?!]*(?:[,:]|(?<![\w'])(?:got|get|gets|read|reads|says|said|showed|shows|hit|hits|was|is)(?: (?:about|around|like))*)$"
     ),
     heats_behind=r"^ ?(?:degrees )?(?:is|was|'s) what (?:the |my |our )?(?:air|supply|discharge|probe|thermometer|thermocouple|coil|furnace|heater|unit)\b|^ ?(?:degrees )?(?:on|at) (?:the |my |an? )?(?:air )?(?:probe|thermocouple)(?![\w'])",

@@ -146,6 +146,9 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
         if concept == "TROUBLE" and at - begin <= 2:
             made.append(claim(row, "(nothing)", None, begin, at + 2 if at + 1 < clause.last and live(row, at + 1) == "WITH" else at + 1))
             break
+        if concept in ("CLINCHED", "TAB_WORD") and (of_tabs := _to_tabs(row, at, clause.last)) is not None:  # "never bent the tabs over", "not one tab folded"
+            made.append(claim(row, "tabs_bent", False, start, of_tabs))
+            break
         if concept in DENIED:
             if at + 1 < clause.last and live(row, at + 1) == "TROUBLE":
                 made.append(claim(row, "(nothing)", None, begin, at + 2))  # "no tape trouble"
@@ -224,6 +227,17 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     if len(made) > 2 and made[0].end < made[-1].end and all(one.value is False for one in made):  # "isn't stapled taped or rubbed": the "or" at the end is of them all
         made = [replace(one, last=made[-1].last, end=made[-1].end) for one in made]
     return made
+
+
+def _to_tabs(row: Row, at: int, last: int) -> int | None:
+    """Past the tabs that are bent at `at`, or past how the tab there is."""
+    sought = ("TABS", "TAB_WORD") if row.items[at].concept == "CLINCHED" else ("BENT", "CLINCHED")
+    k = at + 1
+    while k < min(last, at + 4) and live(row, k) in ("DET", "FILLER", "ALL", "OF", "BE", "ON", "K_COLLAR", "EACH"):
+        k += 1
+    if k >= last or live(row, k) not in sought:
+        return None
+    return k + 2 if k + 1 < last and live(row, k + 1) in ("OVER", "DOWN", "IN", "LEVEL", "BACK") else k + 1
 
 
 _THINGS = ("STAPLES", "TAPE", "VANES", "TABS", "FLAP", "SCRIM")

@@ -21,7 +21,7 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
         value = mark_text(row, first, last, language)
         if value is None:
             continue
-        if row.items[last].concept == "APART" if last < len(row.items) else False:
+        if row.items[last].concept == "APART" or _of_the_air(row, *match.span("w")) if last < len(row.items) else False:
             continue  # "the staples run three apart"
         if "NOT" in [item.concept for item in row.items[max(0, match.start() - 1) : match.start("w")]]:  # "run two, not run three"
             taken.update(range(match.start("w"), match.end("w")))
@@ -57,6 +57,11 @@ def runs(row: Row, taken: set[int], language: Language) -> list[Claim]:
         one = claim(row, "run", str(number[0]), *match.span("w"))
         made.append(replace(one, read_as=f"{row.text[row.items[match.start('w')].start:row.items[match.start('w')].end]} {number[1]}"))
     return made
+
+
+def _of_the_air(row: Row, first: int, last: int) -> bool:
+    """ "The air in straight 4 runs 120": how warm it is."""
+    return row.words(first, first + 1).lower() == "runs" and last - first == 2 and any(item.concept in ("AIR", "AIR_TEMP", "STATIC") for item in row.items[row.sentence_start(first) : first])
 
 
 def hung_runs(row: Row) -> list[tuple[int, int]]:

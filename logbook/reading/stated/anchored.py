@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from fractions import Fraction
 
+from logbook.reading.stated.leak_told import of_the_allowed
 from logbook.reading.clauses.claims import Claim, Open, claim, unit_of
 from logbook.reading.clauses.grammar import Row, code
 from logbook.reading.words.phrasing import words_of
@@ -57,7 +58,7 @@ def anchored(row: Row, claims: list[Claim], taken: set[int]) -> list[Claim]:
             if letter not in letters or anchor.name == "throat_radius" and _tells_the_shape(row, at) or any(one.name == anchor.name and _one_sentence(row, one.first, at) for one in [*claims, *made]):
                 continue
             found = _nearest(row, at, anchor, spent)
-            if found is None:
+            if found is None or anchor.name == "static_pressure" and of_the_allowed(row, found):
                 continue
             spent.add(found)
             item = row.items[found]

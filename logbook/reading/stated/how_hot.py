@@ -8,6 +8,7 @@ from __future__ import annotations
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.grammar import Row, code
+from logbook.reading.stated.read_off import NOT_READ
 from logbook.reading.words.phrasing import word
 from logbook.reading.words.tokens import plain
 
@@ -23,7 +24,7 @@ def how_hot(row: Row, stated: Row, taken: set[int], claims: list[Claim], languag
     """Claims of the air's temperature, from numbers that nothing else has taken."""
     if not language.told.wanted.around or any(one.name == "air_temperature" for one in claims):
         return []
-    hot = [at for at, item in enumerate(row.items) if item.concept in _SORTS and _is_hot(item) and at not in taken and stated.string[at] == code(item.concept)]
+    hot = [at for at, item in enumerate(row.items) if item.concept in _SORTS and _is_hot(item) and at not in taken and (stated.string[at] == code(item.concept) or _shown(row, at, language))]
     for at in hot:
         first, last = row.sentence_start(at), row.sentence_end(at)
         said = plain(row.words(first, last))
@@ -36,6 +37,13 @@ def how_hot(row: Row, stated: Row, taken: set[int], claims: list[Claim], languag
         near = any(row.items[k].concept in ("HEDGE", "THINK", "AROUND") for k in range(max(first, at - 2), at))
         return [claim(row, "air_temperature", row.items[at].value.value, at, at + 1, uses=(at,), said_unit=unit, hedged=near)]
     return []
+
+
+def _shown(row: Row, at: int, language: Language) -> bool:
+    """ "The inspector put his probe in straight 15 and got 260": what was read is so, whoever held what it was read on."""
+    first = row.sentence_start(at)
+    lead = plain(row.text[row.items[first].start : row.items[at].start])
+    return word(language.code, "told.wanted.instrument").search(lead) is not None and NOT_READ.isdisjoint(item.concept for item in row.items[first:at])
 
 
 def _hottest(row: Row, at: int, hot: list[int]) -> int:

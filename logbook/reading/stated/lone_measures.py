@@ -81,11 +81,21 @@ def _how_warm(row: Row, part: Part, at: int, known: set[str], language: Language
         return []
     said = [row.text[row.items[k].start : row.items[k].end] for k in range(part.first, part.last) if k != at and row.items[k].concept not in (*_TAPES, "TAPED", *_WEATHER)]
     plainly = set(_WORDS.findall(plain(" ".join(said)))) <= language.told.wanted.around | language.told.wanted.weather
-    reads = word(language.code, "told.wanted.reads").search(plain(row.text[row.items[part.first].start : item.start]).rstrip()) is not None
+    reads = word(language.code, "told.wanted.reads").search(plain(row.text[row.items[part.first].start : item.start]).rstrip()) is not None or _beside_the_cold(row, part, at, language)
     if not plainly or not reads or word(language.code, "told.wanted.cold").search(plain(row.text)) is None:
         return []
     near = any(row.items[k].concept in ("HEDGE", "THINK", "AROUND") for k in range(part.first, at))
     return [claim(row, "surface_temperature", value.value, at, at + 1, uses=(at,), hedged=near)]
+
+
+def _beside_the_cold(row: Row, part: Part, at: int, language: Language) -> bool:
+    """ "Cold, 37, and no heat", "45 on the thermometer": a number alone, behind how cold it was or before what showed it."""
+    if at != part.first:
+        return False
+    first = row.sentence_start(at)
+    ahead = plain(row.text[row.items[first].start : row.items[at].start]).rstrip(" ,")
+    behind = plain(row.text[row.items[at].end : row.items[at].end + 40])
+    return word(language.code, "told.wanted.cold_ahead").search(ahead) is not None and at + 1 == part.last or word(language.code, "told.wanted.off_a_thermometer").match(behind) is not None
 
 
 def _used_up(row: Row, part: Part, at: int) -> bool:

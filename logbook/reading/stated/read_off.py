@@ -13,7 +13,7 @@ from logbook.reading.words.phrasing import word
 from logbook.reading.words.tokens import plain
 
 _MOST = 20  # inches of water
-_NOT_READ = frozenset("IF QUESTION QUERY WILL GOING_TO NEED PENDING REMIND DRAWING NOT NO NOT_DONE LATER GAP DAMAGE TAPE STAPLES TABS".split())
+NOT_READ = frozenset("IF QUESTION QUERY WILL GOING_TO NEED PENDING REMIND DRAWING NOT NO NOT_DONE LATER GAP DAMAGE TAPE STAPLES TABS".split())
 _NOT_PAST = frozenset("TAPE TAPED STAPLED STAPLES STAPLE TABS GAP DAMAGE THROAT ROUND SCREWS WASHERS QUERY SIDE K_HANGER BACK LONG".split())  # behind these a length is theirs
 _BEFORE = frozenset("COMMA SAYS SHOWS HAVE HAVING BE HEDGE AROUND WORD ON THINK FILLER DET IT AND IN_PLACE".split())
 _HEAD = frozenset("STOP COMMA HEDGE THINK FILLER BE HAVE IT THIS SAYS AND I ALL AROUND WORD".split())  # of the next sentence, before the length
@@ -28,7 +28,7 @@ def read_off(row: Row, taken: set[int], claims: list[Claim], language: Language)
         return []
     for match in pattern.finditer(text):
         at = next((k for k, item in enumerate(row.items) if item.start >= match.end()), len(row.items))
-        if _NOT_READ.isdisjoint(item.concept for item in row.items[row.sentence_start(max(0, at - 1)) : at]):
+        if NOT_READ.isdisjoint(item.concept for item in row.items[row.sentence_start(max(0, at - 1)) : at]):
             shown = _behind(row, at, taken)
             if shown is not None:
                 taken.add(shown)

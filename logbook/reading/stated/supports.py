@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 
+from logbook.reading.stated.leak_told import of_the_allowed
 from logbook.reading.clauses.claims import Found, Frame, unit_of
 
 
@@ -87,6 +88,8 @@ def _pressure(found: Found):
     item = found.item("n")
     if found.last < len(found.row.items) and found.row.words(found.last, found.last + 1).lower() in ("more", "less", "above", "higher", "lower", "past", "beyond"):
         return  # "three inches of static, an inch more than board is for"
+    if of_the_allowed(found.row, found.at("n")):
+        return
     value = item.value.value if item.concept != "LEN" else item.value.raw
     value = -value if found.item("neg") is not None else value
     if abs(value) <= 20:

@@ -315,7 +315,7 @@ FRAMES = (
     Frame("(?P<w>TRIMMED) (?!(?:FILL){0,2} (?:TO|NUM))", _flag("trimmed")),
     Frame(f"(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF|TEMP|COMMA|IN){{0,4}} (?P<n>{_TEMPS}))", _temperature),
     Frame(f"(?P<w>(?P<n>{_TEMPS})) (?=(?:FILL|OF|IN|ON){{0,2}} (?P<air>AIR_TEMP))", _temperature),
-    Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF){0,3} (?P<n>NUM)) (?!NUM|SIZE|BY|CFM)", _temperature),
+    Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF){0,3} (?P<n>NUM)) (?!NUM|SIZE|BY|CFM|BE (?:HEDGE|ONLY|AROUND){0,2} (?:NUM|DEG|TEMP_F))", _temperature),
     Frame("(?P<w>(?P<air>AIR_TEMP) (?:FILL|ON|OF|TO|MOVE|MOVE_UP|WORD|UP){1,4} (?P<n>NUM)) (?=SEP|$)", lambda found: [] if found.item("n").value.value < 60 else _temperature(found)),
     Frame(f"(?P<w>(?P<hundreds>NUM) (?P<n>{_TEMPS}) (?P<air>AIR))", _hundreds_warm),  # "two sixty degree air"
     Frame(f"(?P<w>(?P<air>SERVICE) AIR? BE (?P<hundreds>NUM) (?P<n>{_TEMPS}))", _hundreds_warm),

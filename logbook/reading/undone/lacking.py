@@ -12,6 +12,7 @@ from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.denials import DENIED, NEEDED, PAST, denied, has_object, live, none_without
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_sits import not_so
+from logbook.reading.undone.done_to_none import DONE, done_to_none
 from logbook.reading.words.phrasing import words_of
 from logbook.reading.clauses.stance import Clause
 
@@ -75,6 +76,10 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
             if found:
                 at = found[-1].last
                 continue
+        if concept in DONE and (none := done_to_none(row, clause, at)) is not None:
+            made.append(claim(row, *DONE[concept], at, none))
+            at = none
+            continue
         if concept in _FRONTED and (none := _none_behind(row, clause, at)) is not None:
             made.append(claim(row, *DENIED[concept], at, none))
             at = none

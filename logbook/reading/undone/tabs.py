@@ -93,8 +93,15 @@ def _of_metal(row: Row, one: Claim) -> Claim | None:
 def _but_some(row: Row, cut_up: tuple[Part, ...], place: int) -> bool:
     """ "Every tab's down except three" """
     behind = cut_up[place + 1] if place + 1 < len(cut_up) and cut_up[place + 1].sentence == cut_up[place].sentence else None
-    opens = behind is not None and (row.items[behind.first].concept in ("EXCEPT", "ALL_BUT") or row.items[behind.first].concept == "BUT" and behind.last - behind.first <= 3)  # "all tabs bent but 3"
+    opens = behind is not None and (row.items[behind.first].concept in ("EXCEPT", "ALL_BUT") or row.items[behind.first].concept == "BUT" and (behind.last - behind.first <= 3 or _told_where(row, behind)))  # "all tabs bent but 3"
     return opens and any(row.items[at].concept == "NUM" for at in range(behind.first + 1, min(behind.first + 3, behind.last)))
+
+
+def _told_where(row: Row, behind: Part) -> bool:
+    """ "All bent but the two by the beam", "… but the last two I couldn't reach": some, and where they are or why; not "but the two by the beam fought me"."""
+    at = next((k for k in range(behind.first + 1, min(behind.first + 4, behind.last)) if row.items[k].concept == "NUM"), None)
+    told = None if at is None or at + 1 >= behind.last else row.words(at + 1, behind.last).lower().split()
+    return bool(told) and told[0] in words_of("small.where_they_are") and words_of("small.fought").isdisjoint(told)
 
 
 def _bent_all_the_same(row: Row, cut_up: tuple[Part, ...], place: int) -> bool:
