@@ -15,3 +15,8 @@ class AllBut:
     cured: str = "(?!)"  # behind either: it was done there too; words that tell of one act alone in a group of its name
     fewer: str = "(?!)"  # so many sides, and then, in the group `n`, that it is so many
     numbers: Mapping[str, int] = field(default_factory=dict)
+    left_out_part: str = ""  # a part (group `of`) that an act told before was not done to; without the group `part` it is only "the other"
+    left_out_harm: str = "(?!)"  # the same of harm that was not mended
+    left_out_told: str = "(?!)"  # a part with its act, and "no" behind
+    only_one: str = "(?!)"  # several harms, and (group `of`) one of them
+    a_part: str = "(?!)"  # a part, in the words before "the other"

@@ -117,3 +117,8 @@ class BareNames:
     tells_apart: frozenset[str] = _NONE  # behind "the elbow": which of them it is
     line_turned: frozenset[str] = _NONE  # words for a piece that stand before its number everywhere else
     line_sides: frozenset[str] = _NONE  # "125 top not taped", but not "18 back"
+    beside: frozenset[str] = _NONE  # behind such a number, beside what stands behind all
+    spoken_of: frozenset[str] = _NONE  # verbs that speak of a piece: "called 66 good"
+    leads_to_it: frozenset[str] = _NONE  # small words that do: "the matter with 186"
+    measured: frozenset[str] = _NONE  # words by which a number behind them measures or counts
+    blown: frozenset[str] = _NONE  # words of the line, whose numbers are pressures and flows

@@ -89,6 +89,7 @@ ENGLISH_BARE_NAMES = BareNames(
     other_kinds=_w("splitter sleeve slv return trunk damper riser saddle reducer wye stub transition elbow"),
     deeds=_w("got gotta had have haven't hadn't didn't did do don't still only just never left put forgot can't couldn't could need needed want went used ran made built cut already also finally"),
     well=_w("good fine ok okay perfect great nice right"),
+    beside=_w("besides like other but anyway yesterday today is"),
     told_of=_w("there it it's there's"),
     spots=_w("by over above under behind near beside below"),
     bosses=_w("boss gc lead super foreman inspector guy guys engineer office helper apprentice electrician plumber sprinkler"),
@@ -118,5 +119,9 @@ ENGLISH_BARE_NAMES = BareNames(
     line_grounds=_w("shop dock truck bench slab ground dirt trench roof kitchen concrete wall basement attic crawlspace crawl garage shaft chase weather rain yard sand earth pool exhaust hood grease"),
     everything=_w("everything nothing anything something"),
     sits=_w("collar collars sleeve boot flange door damper takeoff tap"),
+    spoken_of=_w("call calls called pass passes fail fails add mark list cross tick count keep keeps kept check write wrote written sign strike drop reject report log put take taken took pick have leave left open scratch ran run build redo rebuild undo rework fix fixing inspect visit give gave hang hand make"),
+    leads_to_it=_w("on of with for by about to against behind under in into past inside from over near regarding beside see as"),
+    measured=_w("measured spaced needed counted used ordered every each apart staples staple screws screw hangers hanger straps strap tabs tab inch inches foot feet long wide length degrees weighs weighed drove total out lasted charged paid turned aged limited reached dropped added up down them it"),
+    blown=_w("pressure static cfm degrees degree temperature temp air fan pounds lb lbs psi gauge"),
     tells_apart=_w("with without that who which i we where missing"),
 )  # fmt: skip

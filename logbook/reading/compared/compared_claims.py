@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.language import Language
-from logbook.reading.compared import denied_of_all, done_over, part_of_it, put_off, reasons, the_others
+from logbook.reading.compared import denied_of_all, done_over, other_part, part_of_it, put_off, reasons, the_others
 from logbook.reading.names import listed, other_things
 from logbook.reading.own import one_left_out
 from logbook.reading.stated import condition, not_home, told_acts
@@ -43,6 +43,7 @@ def compared_claims(told: OwnWords, row: Row, stated: Stated, language: Language
     claims = [marked(row, cut, where, one) for one in claims]
     claims += [*of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
     named, claims = not_that_one(row, named, turned_round(row, all_but(row, claims, language), cut, language), cut, language)
+    claims = other_part.of_the_other_part(row, named, claims, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)
     named, claims = listed.told_ahead(row, named, measured_apart(row, named, claims, language))
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)

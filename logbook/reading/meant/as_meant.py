@@ -8,13 +8,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading.meant import asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, named_ahead, plainly, pointed, stand_in, together
+from logbook.reading.meant import asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, named_ahead, one_number, plainly, pointed, stand_in, together
 from logbook.reading.meant.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.words.phrases import phrases_said
 from logbook.reading.words.spelled import Cut, written_out
 from logbook.reading.words.tokens import Token, tokens
 from logbook.said import Reading
 
+_NAMES = ("mark", "kind", "stage", "place", "service", "run")  # what alone tells of no work
 Reads = Callable[[str, tuple[Token, ...]], Reading]
 
 
@@ -35,12 +36,22 @@ def _of_pieces(text: str, found: tuple[Token, ...], code: str, read: Reads) -> R
     """With the word for a piece before a number that alone names one; several numbers are left as they are said, where each is found to name a piece so."""
     made = bare_names.names(found, code)
     if not made.cuts:
-        return read(text, found)
+        return _of_one_number(text, found, code, read)
     told = read(text, found) if made.several else None
     if told is not None and bare_names.all_named(told, made.marks):
         return told
     written = _set_right(text, made.cuts, read)
     return written if bare_names.all_named(written, made.marks) else told or read(text, found)
+
+
+def _of_one_number(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+    """Where nothing names the piece, with the word for one before the only number that nothing has read."""
+    told = read(text, found)
+    made = one_number.cuts(found, told, code)
+    if not made:
+        return told
+    written = _set_right(text, made, read)
+    return written if any(fact.name == "mark" for one in written.fittings for fact in one.facts) and any(fact.name not in _NAMES for one in written.fittings for fact in one.facts) else told
 
 
 def _past_slips(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:

@@ -20,8 +20,8 @@ from logbook.reading.words.spelled import Cut
 from logbook.reading.words.tokens import Token
 from logbook.said import Reading
 
-_LARGEST = 999
-_CLASSES = (181, 475, 723, 800)  # of tape, of board and of the standard of either
+LARGEST = 999
+CLASSES = (181, 475, 723, 800)  # of tape, of board and of the standard of either
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +48,7 @@ def names(found: tuple[Token, ...], code: str) -> BareMarks:
         return _further(found, at, code) if may_go_on(found, at, words) else NONE
     said, starts = numbers_said(found, code)
     twice = _twice(said)
-    free = [one for at, last, value in said if value <= _LARGEST and value not in _CLASSES and (may_be(one := Spot(found, at, last, value, starts, words)) or may_run_on(one))]
+    free = [one for at, last, value in said if value <= LARGEST and value not in CLASSES and (may_be(one := Spot(found, at, last, value, starts, words)) or may_run_on(one))]
     named = [one for one in free if stands(one) or names_here(one, twice)]
     if not named:
         return NONE

@@ -11,8 +11,8 @@ from logbook.languages.bare_names import BareNames
 from logbook.reading.words.tokens import Token
 
 COUNTS_UP_TO = 12  # what things, feet and inches are counted with
-_TURNS = (90, 45, 30, 60, 22)
-_PLACED_FROM = 100  # "screws at 119": nothing is so far apart
+TURNS = (90, 45, 30, 60, 22)
+PLACED_FROM = 100  # "screws at 119": nothing is so far apart
 _EVEN = 6  # inches, in which distances are counted
 _ENDS = frozenset(".,;:!?)-–—…")
 _HEADS = frozenset(",.:-–—")
@@ -88,7 +88,7 @@ def may_be(spot: Spot) -> bool:
 
 def stands(spot: Spot) -> bool:
     words, before, then, large = spot.words, spot.before(), spot.before(2), spot.large
-    if large and spot.value not in _TURNS and _opens(spot):
+    if large and spot.value not in TURNS and _opens(spot):
         return True
     if before in words.on:
         return _on(spot)
@@ -102,14 +102,14 @@ def stands(spot: Spot) -> bool:
     if before in words.inside:
         return (large or then in words.holes) and then in words.held and before != "into" and _not_sloped(spot)
     if before in words.of_use:
-        return then in words.things and (large or spot.last not in spot.starts) or large and _starts(spot) or spot.value >= _PLACED_FROM and (spot.trade_ahead() or spot.trade_behind())
+        return then in words.things and (large or spot.last not in spot.starts) or large and _starts(spot) or spot.value >= PLACED_FROM and (spot.trade_ahead() or spot.trade_behind())
     if before in words.along:
         in_it = spot.behind() in words.inside | words.on and spot.behind(1) in words.pronouns  # "the line with 139 in it"
         return large and (then in words.troubles or in_it and then in words.lines | words.kinds or _starts(spot))
     if before in words.at and spot.behind() == ":":
-        return large and spot.value not in _TURNS and _heads(spot, 3) and then in words.things
+        return large and spot.value not in TURNS and _heads(spot, 3) and then in words.things
     if before in words.at:
-        return spot.value not in _TURNS and bool(large and (then in words.placed or then in words.joined and spot.value % _EVEN) or spot.value >= _PLACED_FROM and (then in words.things or spot.trade_behind() and words.warmth.isdisjoint(one.low for one in spot.found)))
+        return spot.value not in TURNS and bool(large and (then in words.placed or then in words.joined and spot.value % _EVEN) or spot.value >= PLACED_FROM and (then in words.things or spot.trade_behind() and words.warmth.isdisjoint(one.low for one in spot.found)))
     if before in words.about:
         return large and (spot.behind() in _ENDS and _heads(spot, 2) or then in words.told)
     if before in words.to:
@@ -120,16 +120,16 @@ def stands(spot: Spot) -> bool:
         return large and spot.trade_ahead()
     if before in words.over and (then in words.right or before in words.through and spot.starts.isdisjoint(range(spot.at - 4, spot.at - 1))):
         return large and (spot.trade_ahead() or spot.trade_behind())
-    if before in words.is_ and large and spot.value not in _TURNS and _told_apart(spot):
+    if before in words.is_ and large and spot.value not in TURNS and _told_apart(spot):
         return True
-    return _is_done(spot) or _leads(spot) or _beside(spot) or _between(spot) or large and spot.value not in _TURNS and then in words.square and before in words.throat
+    return _is_done(spot) or _leads(spot) or _beside(spot) or _between(spot) or large and spot.value not in TURNS and then in words.square and before in words.throat
 
 
 def _opens(spot: Spot) -> bool:
     """ "44, tabs are flat", "31. Stapled every two", "fyi 27 got two inch tape", "eighty-three I did in heat tape": the first words of a note, with the trade behind."""
     found, last, words = spot.found, spot.last, spot.words
     goes_on = spot.behind() in words.people and any(one.low in words.acts for one in found[last + 1 : last + 4])  # "64 I already taped"
-    first = spot.clause()[0] if spot.value >= _PLACED_FROM or goes_on else 0
+    first = spot.clause()[0] if spot.value >= PLACED_FROM or goes_on else 0
     if last + 1 >= len(found) or any(one.low not in words.fillers for one in found[first : spot.at]):
         return False
     if found[last].low in _HEADS:
@@ -173,7 +173,7 @@ def _on(spot: Spot) -> bool:
         return False  # "screws every twelve, mine are on eighteen"
     if before and before[-1] in words.everything and (len(before) < 2 or before[-2] in words.leads or before[-2] in words.did or before[-2] in _ENDS):
         return spot.trade_behind()
-    return spot.trade_ahead() or (not before or before[-1] in words.leads or before[-1] == "," or spot.value >= _PLACED_FROM) and spot.trade_behind()
+    return spot.trade_ahead() or (not before or before[-1] in words.leads or before[-1] == "," or spot.value >= PLACED_FROM) and spot.trade_behind()
 
 
 def _not_sloped(spot: Spot) -> bool:
@@ -200,13 +200,13 @@ def _is_done(spot: Spot) -> bool:
         return spot.value > 30
     if act in words.cuts and (behind in words.fresh or last in spot.starts):
         return True  # "cut 54 fresh", "cut 175 two inches too short"
-    if act in words.handlings and spot.value >= _PLACED_FROM and any(low(found, k) in words.earth for k in range(last, last + 4)):
+    if act in words.handlings and spot.value >= PLACED_FROM and any(low(found, k) in words.earth for k in range(last, last + 4)):
         return spot.starts.isdisjoint(range(last, last + 4))  # "put 145 in the ground"
     if act in words.handlings and (behind in words.turned_out or behind in words.states):
         if behind in words.inside:
             return (not ahead or ahead in _ENDS or ahead in words.leads or ahead in words.fresh) and spot.starts.isdisjoint(range(last, last + 4))
         return not (behind in words.directions or behind in words.along or behind in words.back) or spot.starts.isdisjoint(range(last, last + 4)) and (ahead not in words.pronouns or behind not in words.along)
-    if act in words.handlings and spot.value >= _PLACED_FROM:
+    if act in words.handlings and spot.value >= PLACED_FROM:
         return spot.starts.isdisjoint(range(last, last + 4)) and spot.trade_behind()
     return False
 
@@ -230,7 +230,7 @@ def _leads(spot: Spot) -> bool:
             ground = k + 1 + (low(spot.found, k + 1) in words.points) if said not in words.line_places else k
             if spot.large and (said in words.line_places or low(spot.found, ground) in words.line_grounds):
                 return True  # "fifty-nine is in the ground", "41 is outside"
-        if spot.value >= _PLACED_FROM and k not in spot.starts and (spot.trade_ahead(0) or spot.trade_behind()):
+        if spot.value >= PLACED_FROM and k not in spot.starts and (spot.trade_ahead(0) or spot.trade_behind()):
             return True
         return spot.large and (said in words.has or behind == "'s" and said in words.things)
     if not spot.large:
@@ -239,7 +239,7 @@ def _leads(spot: Spot) -> bool:
         return True
     if before == "," and (spot.at - 2 in spot.starts or spot.value <= _SHOT):
         return False
-    return (behind in words.has or behind in words.meets) and (spot.trade_ahead(0) or spot.trade_behind() or opens and spot.value >= _PLACED_FROM)
+    return (behind in words.has or behind in words.meets) and (spot.trade_ahead(0) or spot.trade_behind() or opens and spot.value >= PLACED_FROM)
 
 
 def _beside(spot: Spot) -> bool:
@@ -250,11 +250,11 @@ def _beside(spot: Spot) -> bool:
     points = any(spot.before(k) in words.points for k in range(3, 6))
     if spot.behind() == ":" and spot.at - 2 not in spot.starts and spot.trade_behind():
         return True
-    if kind in words.ones and points and spot.value not in _TURNS:
+    if kind in words.ones and points and spot.value not in TURNS:
         return spot.trade_ahead(3)  # "I didn't tape the long one, 31."
     if kind not in words.kinds or not points:
         return False
-    return not (kind in words.turns and spot.value in _TURNS)
+    return not (kind in words.turns and spot.value in TURNS)
 
 
 def _told_apart(spot: Spot) -> bool:
@@ -272,12 +272,12 @@ def _told_apart(spot: Spot) -> bool:
 def _between(spot: Spot) -> bool:
     """ "From the female end, 44, transition", "the elbow by the mechanical room, 51, has", "the long one, 212, me and Pete": between two commas."""
     words = spot.words
-    if not spot.large or spot.value in _TURNS or spot.before() != "," or spot.behind() != "," or {k for k in (spot.at - 2, spot.at - 3, spot.last + 1) if low(spot.found, k) not in words.ones} & spot.starts:
+    if not spot.large or spot.value in TURNS or spot.before() != "," or spot.behind() != "," or {k for k in (spot.at - 2, spot.at - 3, spot.last + 1) if low(spot.found, k) not in words.ones} & spot.starts:
         return False
-    if spot.behind(1) in words.kinds or spot.value >= _PLACED_FROM and spot.behind(1) in words.people:
+    if spot.behind(1) in words.kinds or spot.value >= PLACED_FROM and spot.behind(1) in words.people:
         return True
     k = spot.at - 2
     while k > 0 and spot.found[k].low not in _ENDS and spot.at - k < 10:
         k -= 1
     said = [one.low for one in spot.found[max(0, k) : spot.at - 1]]
-    return any(one in words.points and any(other in words.kinds or other in words.ones or other in words.lines and spot.value >= _PLACED_FROM for other in said[place + 1 : place + 4]) for place, one in enumerate(said))
+    return any(one in words.points and any(other in words.kinds or other in words.ones or other in words.lines and spot.value >= PLACED_FROM for other in said[place + 1 : place + 4]) for place, one in enumerate(said))
