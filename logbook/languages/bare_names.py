@@ -122,3 +122,8 @@ class BareNames:
     leads_to_it: frozenset[str] = _NONE  # small words that do: "the matter with 186"
     measured: frozenset[str] = _NONE  # words by which a number behind them measures or counts
     blown: frozenset[str] = _NONE  # words of the line, whose numbers are pressures and flows
+    sets_apart: frozenset[str] = _NONE  # "all stapled at two except 113, which"
+    apart_ahead: frozenset[str] = _NONE  # "other than", "apart from"
+    from_it: frozenset[str] = _NONE  # between such a word and the number
+    stands_for: frozenset[str] = _NONE  # "which", "that one": the piece just named
+    ways_apart: frozenset[str] = _NONE  # how it is, told without a measure

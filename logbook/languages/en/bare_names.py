@@ -119,6 +119,7 @@ ENGLISH_BARE_NAMES = BareNames(
     line_grounds=_w("shop dock truck bench slab ground dirt trench roof kitchen concrete wall basement attic crawlspace crawl garage shaft chase weather rain yard sand earth pool exhaust hood grease"),
     everything=_w("everything nothing anything something"),
     sits=_w("collar collars sleeve boot flange door damper takeoff tap"),
+    sets_apart=_w("except excepting save bar but apart than aside"), apart_ahead=_w("other"), from_it=_w("from for"), stands_for=_w("which that it those they these there"), ways_apart=_w("open inward inwards inside in outside cloth duct masking"),
     spoken_of=_w("call calls called pass passes fail fails add mark list cross tick count keep keeps kept check write wrote written sign strike drop reject report log put take taken took pick have leave left open scratch ran run build redo rebuild undo rework fix fixing inspect visit give gave hang hand make"),
     leads_to_it=_w("on of with for by about to against behind under in into past inside from over near regarding beside see as"),
     measured=_w("measured spaced needed counted used ordered every each apart staples staple screws screw hangers hanger straps strap tabs tab inch inches foot feet long wide length degrees weighs weighed drove total out lasted charged paid turned aged limited reached dropped added up down them it"),

@@ -57,7 +57,8 @@ def _thought(items, place: int, said: str, found) -> tuple[int, int, bool] | Non
         if match is None or not (items[first].concept not in ("NUM", "FRAC") or any(one.concept in _THINGS for one in items[begin:place])):
             return None
         ahead = said[items[begin].start : items[first].start]
-        if in_any("forms.thought").search(ahead) is None and in_any("forms.thought_so").search(between[: match.start()]) is None:
+        set_right = match.groupdict().get("right") is not None
+        if not set_right and in_any("forms.thought").search(ahead) is None and in_any("forms.thought_so").search(between[: match.start()]) is None:
             return None
         return first, items[first].end + match.start(), "own" in match.groupdict() and match["own"] is not None
     return None

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading.meant import asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, named_ahead, one_number, plainly, pointed, stand_in, together
+from logbook.reading.meant import apart_from_all, asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, named_ahead, one_number, plainly, pointed, stand_in, together
 from logbook.reading.meant.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.words.phrases import phrases_said
 from logbook.reading.words.spelled import Cut, written_out
@@ -28,6 +28,8 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
 
 
 def _clause_by_clause(text: str, found: tuple[Token, ...], code: str, read: Reads) -> Reading:
+    if apart := apart_from_all.cuts(found, code):
+        return _set_right(text, apart, lambda text, found: _clause_by_clause(text, found, code, read))
     made = clause_stops.cuts(text, found, code)
     return _set_right(text, made, read) if made else read(text, found)
 

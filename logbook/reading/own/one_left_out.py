@@ -19,8 +19,18 @@ _ACTS = ("stapled", "taped", "rubbed_down", "vanes", "trimmed", "surface_clean",
 
 def places(row: Row) -> tuple[tuple[int, int, int], ...]:
     """(first, place of the number, last) of every exception that could be of one piece."""
-    found = [(match.start(), match.start("m"), match.end()) for match in row.find(_LEFT_OUT) if row.words(match.start(), match.start() + 1).lower() != "minus" and (match.start("b") < 0 or _of_all(row, match.start()))]
+    found = [(match.start(), match.start("m"), match.end()) for match in row.find(_LEFT_OUT) if row.words(match.start(), match.start() + 1).lower() != "minus" and not _measured_behind(row, match.end()) and (match.start("b") < 0 or _of_all(row, match.start()))]
     return tuple((first, at, last) if where is None else (first, at, where[1]) for first, at, last in found if (where := place_word(row, at)) is not None or row.items[at].concept in ("MARKED", "NUM"))
+
+
+def _measured_behind(row: Row, at: int) -> bool:
+    """ "… stapled at two except 113, which is at three": it is stapled, and measures otherwise."""
+    for item in row.items[at : at + 7]:
+        if item.concept in ("NUM", "LEN", "FRAC", "PARTED"):
+            return True
+        if item.concept not in ("COMMA", "THIS", "BE", "IT", "QUESTION", "EVERY", "ON", "HAVE", "OTHER", "GENERIC", "WHEN"):
+            return False
+    return False
 
 
 def _of_all(row: Row, but: int) -> bool:

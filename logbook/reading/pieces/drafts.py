@@ -302,6 +302,7 @@ def _of_these(row: Row, one: Claim, made: list[Draft], holder: int, begin: int) 
 
 
 _TO_ITS_NAME = ("DET", "ON", "OF", "OFF", "IN", "FILLER", "NUMBER", "FITTING")
+_MEASURED = frozenset(("staple_spacing", "staple_leg", "staple_clinch", "tape_width", "closure", "gap", "hanger_spacing", "screw_spacing", "cross_tab_length", "cross_tab_spacing"))
 _GOES_BACK = ("IT", "THIS", "BOTH", "ALL", "EACH")
 
 
@@ -344,8 +345,8 @@ def share_out(row: Row, made: list[Draft], regions: Regions, claims: list[Claim]
         mates = _of_the_one(row, one, mates) if len(mates) > 1 else mates
         if len(mates) > 1:
             of_all.update((one.name, place) for place in mates)
-        elif (one.name, mates[0]) in of_all and one.name in ACT_FACTS and one.value is False:
-            one = replace(one, corrects=True)  # "all three rubbed. Except six, I didn't rub six": of one more closely
+        elif (one.name, mates[0]) in of_all and (one.name in ACT_FACTS and one.value is False or one.name in _MEASURED):
+            one = replace(one, corrects=True, weak=False)  # "all three rubbed. Except six, I didn't rub six": of one more closely
         for place in mates:
             if len(mates) > 1 and made[place].kind is not None and not kept_for(made[place].kind.value, one.name):
                 continue

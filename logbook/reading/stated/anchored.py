@@ -55,7 +55,7 @@ def anchored(row: Row, claims: list[Claim], taken: set[int]) -> list[Claim]:
     for anchor in ANCHORS:
         letters = {code(thing) for thing in anchor.things}
         for at, letter in enumerate(row.string if not letters.isdisjoint(row.letters) else ""):
-            if letter not in letters or anchor.name == "throat_radius" and _tells_the_shape(row, at) or any(one.name == anchor.name and _one_sentence(row, one.first, at) for one in [*claims, *made]):
+            if letter not in letters or anchor.name == "throat_radius" and _tells_the_shape(row, at) or any(one.name == anchor.name and _one_sentence(row, one.first, at) and not _tight_before(row, one, at) for one in [*claims, *made]):
                 continue
             found = _nearest(row, at, anchor, spent)
             if found is None or anchor.name == "static_pressure" and of_the_allowed(row, found):
@@ -66,6 +66,11 @@ def anchored(row: Row, claims: list[Claim], taken: set[int]) -> list[Claim]:
     sized = [one for one in made if one.name == "gap"]
     kept = [one for one in claims if not (one.name == "(open)" and not one.pending and any(one.first < gap.last and gap.first < one.last for gap in sized))]
     return [*kept, *made, *_parted(row, [*kept, *made])]
+
+
+def _tight_before(row: Row, one: Claim, at: int) -> bool:
+    """ "Tight, correction, it's open an eighth", "tight save one that stands open an eighth": what stands open behind is not tight."""
+    return one.name == "gap" and one.value == 0 and one.last <= at and not _denied(row, at)
 
 
 def _tells_the_shape(row: Row, at: int) -> bool:
