@@ -42,13 +42,14 @@ def _left_out(row: Row, named: list[Mention], claims: list[Claim], match: re.Mat
         return claims  # "not the one in 12"
     begin, end = row.sentence_start(first), row.sentence_end(first)
     told = [one for one in claims if one.value is True and one.name in acts]
-    here = [one for one in told if first <= one.first < last] or [one for one in told if begin <= one.first < first] or [one for one in told if begin <= one.first < end and acts == (_MENDED,)]
+    clause = max((at + 1 for at in range(begin, first - 1) if row.items[at].concept in ("COMMA", "BUT")), default=begin)  # the one right before
+    here = [one for one in told if first <= one.first < last] if "told" in match.groupdict() else [one for one in told if clause <= one.first < first] or [one for one in told if begin <= one.first < end and acts == (_MENDED,)]
     if not here:
         return claims
     if match.groupdict().get("part", "") is None and _pattern(language.code, "a_part").search(plain(row.words(begin, first))) is None:
         return claims  # "taped 31, the other I didn't": another piece
     latest = max(one.first for one in here)
-    left = {one.name: one for one in here if one.first == latest or one.first < first and not any(row.items[at].concept in ("COMMA", "STOP", "BUT") for at in range(one.last, first - 1))}
+    left = {one.name: one for one in here}
     between = {DENIED[row.items[at].concept][0] for at in range(latest, first) if row.items[at].concept in DENIED}
     if any(name in acts and name not in left for name in between):
         return claims  # what is denied last is another act

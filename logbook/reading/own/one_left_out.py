@@ -25,8 +25,8 @@ def places(row: Row) -> tuple[tuple[int, int, int], ...]:
 
 def _measured_behind(row: Row, at: int) -> bool:
     """ "… stapled at two except 113, which is at three": it is stapled, and measures otherwise."""
-    for item in row.items[at : at + 7]:
-        if item.concept in ("NUM", "LEN", "FRAC", "PARTED"):
+    for place, item in enumerate(row.items[at : at + 7] if at < len(row.items) and row.items[at].concept == "COMMA" else ()):
+        if place > 1 and item.concept in ("NUM", "LEN", "FRAC", "PARTED"):
             return True
         if item.concept not in ("COMMA", "THIS", "BE", "IT", "QUESTION", "EVERY", "ON", "HAVE", "OTHER", "GENERIC", "WHEN"):
             return False
