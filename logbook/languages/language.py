@@ -310,6 +310,7 @@ class ActWords:
     of_the_piece: str = "(?!)"  # in what is still to do: it is work on this piece, though no act of ours is named
     unfinished_looks: str = ""  # one of these stands where a piece is told to be unfinished
     unfinished: tuple[str, ...] = ()  # the start of words that tell of the piece itself that work waits on it; `#` stands for its name and its number
+    done_over: tuple[str, ...] = ()  # the whole beginning of words that tell that what is there will be taken off or done anew; they may name the act
     over: str = "(?!)"  # behind what was lacking: it is done by now
     of_any_plan: bool = False  # those words are sure enough behind "I will" and "tomorrow" too
     vanes: str = "(?!)"  # the noun, beside which stand

@@ -166,6 +166,7 @@ class Small:
     parted: frozenset[str] = frozenset()  # phrases of a side or a way that may be two words of a move
     lost: frozenset[str] = frozenset()  # before a measure: a side came in by so much
     takes_off: frozenset[str] = frozenset()  # before a measure and "off it": the piece was made shorter
+    it_is: frozenset[str] = frozenset()  # behind a measure that was denied: what it is instead
     wrong_way: frozenset[str] = frozenset()  # of a step that looks out where it should look in
     turn: frozenset[str] = frozenset()  # before a number: an elbow turns by so many degrees
     middles: frozenset[str] = frozenset()  # before a radius that is not the throat's

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.en.acts import _FILTHS
+from logbook.languages.en.done_over import ENGLISH_DONE_OVER
 from logbook.languages.en.taping import ENGLISH_ACTS_TAPING
 
 _DAY = (
@@ -31,6 +32,9 @@ ENGLISH_ACTS_TO_COME = replace(
         rf"{_NAMED}{_STAYS} (?:up |down |high )?(?:on|at the top of) {_WHOSE}(?:[\w-]+ )?(?:list|sheet|plate|schedule|calendar|to-?do|agenda|docket|dance card|whiteboard)\b",
         rf"{_NAMED}{_STAYS} (?:slated|set|down|booked|scheduled|planned|penciled in|in line|up|due|kept|saved|marked|meant|there|left|waiting|on) (?:for|until|till) {_DAY}\b",
         rf"{_NAMED}{_STAYS} (?:for )?(?:\w+'s|his|hers?|theirs?|yours|mine|the (?:kid|apprentice|helper|next shift|night crew|other crew|next crew)'?s?)(?: (?:job|turn|task|work|problem|baby))? (?:to do\b|{_DAY}\b)",
+        rf"{_NAMED}(?: (?:still|then|just|now|only))* (?:remains?|is left|are left) (?:to (?:be (?:done|finished|made|added)|do|come|follow)|open|outstanding|undone|pending)\b",
+        rf"{_NAMED}(?: (?:then|just|only))* (?:(?:will |'ll |'s going to |is going to )?(?:follow|come|happen|take place|get done|be done)|follows|comes|happens|takes place|is coming|'s coming|gets done|gets (?:put|laid) on|(?:is|'s) on)(?: (?:next|up|on|in|then|only|along|off|out))*,? (?:for )?{_DAY}\b",
+        rf"{_NAMED}(?: (?:then|just|only))* (?:follows|comes next|comes after(?= that| this)|will follow|to follow)(?=$|[.,;]| (?:after|as soon|when|once))",
         rf"{_PUTS_OFF} {_NAMED} (?:off |back |over )?(?:until|till|for|to) {_THEN}",
         rf"{_PUTS_OFF} (?:off|back) {_NAMED} (?:until|till|for|to) {_THEN}",
     ),
@@ -42,6 +46,8 @@ ENGLISH_ACTS_TO_COME = replace(
         r"(?:but |and |so |(?:[#\d]+,? )?(?:staples?|tape|rub),? )*(?:none|nothing)(?: of (?:it|that|them|those))?(?:'s| is| are)?(?: been| got)? (?:done|finished|started)(?: (?:on|to) (?:it|this one|[#\d]+))?(?: yet| so far)\b",
         rf"(?:(?:and|but|so|then|i guess|i think|[#\d]+) )*(?:(?:i|we)(?:'m|'re|'d| am| are)?(?: still| just| probably)*)? ?(?:(?:{_WILL})(?: still| just| probably| maybe| try to)* (?:(?:come|go) back and )?(?:(?:finish|wrap|button|close|complete)|be (?:done|finished|through)(?: with)?)|(?:finishing|wrapping|buttoning|closing|completing)\b)(?: (?:it|this|that|this one|that one|her))?(?: (?:up|off|out|in))?,? (?:first thing |sometime |right |early |maybe |probably |either )*{_THEN}",
     ),
+    unfinished_looks=ENGLISH_ACTS_TAPING.unfinished_looks + r"|\b(?:is|are|am|will) to\b|'m to|'ll|\bwill\b|\bto be\b|\bgonna\b|\bgoing to\b|\bmust\b|\bgets?\b",
+    done_over=ENGLISH_DONE_OVER,
     piece_waits=r"(?:(?:still|just|though|now|then)? ?(?:has to|have to|had to|will have to|'ll have to|is gonna have to|'s gonna have to|needs to|must|gets to) wait\b|waits (?:on|for|until|till)\b)",
     partly=(
         *ENGLISH_ACTS_TAPING.partly,

@@ -12,7 +12,7 @@ _BEGINS = r"(?:^|(?<=[.,;/\n] )|(?<=[;/\n])|(?<= / )|(?<= - ))"
 _ACT = r"(?:stapled|taped|rubbed(?: down)?|wiped|trimmed|vanes)"
 _TICK = r"(?:yes|no|y|n|ok|done)"
 _NUMBER = r"(?:\d+(?:[ -]\d+/\d+|/\d+|\.\d+)?|(?:(?:an?|one|three|five) )?(?:half|quarters?|eighths?)|one|two|three)"
-_TODO = r"(?:open(?: items?)?|remaining|outstanding|left|still open|incomplete|balance|punch(?: list)?|remainder|not done|still to do|todo|to complete)"
+_TODO = r"(?:open(?: items?)?|remaining|outstanding|left(?: to do)?|still open|incomplete|balance|punch(?: list)?|remainder|not done|still to do|todo|to complete)"
 
 _I_ = r"(?:i|we)"
 _KIND = r"(?:straight|elbow|tee|wye|transition|offset|end cap|plenum)"
@@ -30,6 +30,7 @@ ENGLISH_FILLED_IN = (
         (("x", r"\g<k> \g<n>"),),
         unless=rf"{_KIND} #?\d|\d (?:{_KIND}|cap|collar)(?![\w']).*\d (?:{_KIND}|cap|collar)(?![\w'])",
     ),
+    Plainer((", straight,", ", elbow,", ", tee,", ", wye,", ", transition,", ", offset,", ", end cap,", ", plenum,", ", reducer,", ", sleeve,", ", branch,", "the straight,", "the elbow,", "the tee,", "the transition,", "the offset,", "the reducer,"), rf"(?:on|of|in|for|at|with|about|around|under|over|to) (?P<x>(?:number |piece |no\.? ?)?(?P<n>\d{{1,3}}), (?:the |an? )?(?P<k>{_KIND}|reducer|sleeve|branch),)(?= (?:is|are|was|were|isn't|aren't|wasn't|weren't|has|have|had|hasn't|haven't|got|gets|does|doesn't|do|don't|did|didn't|sees|shows|comes?|came|goes|went|runs?|ran|sits?|stands?|measures?|measured|never|still|only|ended|turned|looks?)(?![\w']))", (("x", r"\g<k> \g<n>"),)),
     # --- "rubbing of tape on tee 5: not done"
     *(
         Plainer(("not done", "none", "pending", "not yet", "skipped", "missing", "not started", ": no", ", no"), rf"(?P<x>(?:the )?(?:{deed})(?: of (?:the )?tape)? (?:of|on|for|in) (?P<p>{_NAMED}) ?[:,] ?(?P<v>not done|none|no|skipped|missing|(?P<l>not yet|pending|not started|to do|later))){_ENDS}", (("x", rf"\g<p>: {done}: \g<v>"),))
@@ -64,7 +65,7 @@ ENGLISH_FILLED_IN = (
     # --- measures: "1 in." ends there, when another label follows
     Plainer((" in. ",), r"\d (?P<x>in\.)(?= (?:tape|closure|stapl|board|leg|spacing|rub|vanes|gap|width|screws|clinch|turn|angle|damage|facing)[a-z]*(?: (?:width|leg|spacing|type|thickness|down))?(?: ?[:=]| - | \d))", (("x", "inches."),)),
     # --- what is still open
-    Plainer(("open", "remain", "outstanding", "left", "incomplete", "balance", "punch", "not done", "to do", "todo", "to complete"), rf"{_BEGINS}(?P<x>{_TODO}(?: ?[:=] ?| - ))(?=(?:the )?(?:tape|taping|rub|staple|stapling|vanes|trim|bend|wipe|mastic|seal)[a-z]*(?![\w']))", (("x", "still have to do: "),)),
+    Plainer(("open", "remain", "outstanding", "left", "incomplete", "balance", "punch", "not done", "to do", "todo", "to complete"), rf"{_BEGINS}(?P<x>{_TODO}(?: ?[:=] ?| - )|(?!left,|not done)(?:still )?{_TODO}, (?=[^,.;]{{3,24}}{_ENDS}))(?=(?:the )?(?:tape|taping|rub|staple|stapling|vanes|trim|bend|wipe|mastic|seal)[a-z]*(?![\w'])(?<!ed))", (("x", "still have to do: "),)),
     Plainer(("/4",), r"(?P<x>(?:tape|taped|taping|tpd|tape job) ?[:=-]? ?(?P<n>[123])/4)(?=[.,;)]|$| (?:sides?|done|not|rub|stap|stpl)[a-z]*)(?! sides? (?:taped|rubbed))", (("x", r"taped \g<n> sides"),)),
     *(
         Plainer(("%", "percent"), rf"(?P<x>(?:{act}|{done}|{doing}) ?[:=-]? ?(?:(?:about|like|maybe|only|is|at) )*[1-9]\d? ?(?:%|percent)(?: (?:done|complete|finished|of the way))?|[1-9]\d? ?(?:%|percent) {done})(?!\d)", (("x", f"half {done}"),))

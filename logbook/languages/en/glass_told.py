@@ -18,7 +18,25 @@ _FLAP = r" ?(?:staple |stapling )?flap"
 _MALE = r"(?:the |its )?(?:male end|male side|male|slip end)"
 _CUES = ("insulation", "glass", "fib", "fluff", "fuzz", "wool", "batting", "stuffing")
 
+_DAY = r"(?:tomorrow|tonight|later|this (?:afternoon|evening)|(?:mon|tues|wednes|thurs|fri|satur|sun)day|next (?:week|shift)|first thing|in the (?:morning|afternoon)|after (?:lunch|break)|(?:once|when|as soon as) (?:i|we|the|my) )"
+_WHOSE_LAP = rf"(?:,? (?:(?:that's|that is|left|still) )*(?:in|at|on|of|inside|from) (?:the |its |that )?{_LAP}(?: (?:of|on) (?:it|this one|that one|(?:the )?\w+(?: [\w-]+)?))?)?"
+_IS_TO = r"(?:is to|has to|have to|needs to|must|will|'ll|is going to|'s going to|is gonna|'s gonna|gonna|has yet to|is yet to|is still to|still has to|still needs to|should)"
+_CUT_OUT = r"(?:(?:cut|taken|pulled|scraped|trimmed|cleaned|shaved|dug|peeled|stripped|carved)(?: (?:out|off|away|back))?|removed)"
+
 ENGLISH_GLASS_TOLD: tuple[State, ...] = (
+    State(
+        "trimmed",
+        False,
+        (
+            rf"{_GLASS}{_WHOSE_LAP}(?: (?:then|only|just|still))* (?:comes|goes|gets {_CUT_OUT}|(?:is|'s) coming)(?: (?:then|only))*(?: (?:out|off|away|back))?(?=.*\b{_DAY})",
+            rf"{_GLASS}{_WHOSE_LAP} ?{_IS_TO}(?: (?:still|then|just))* (?:come (?:out|off)|(?:be|get) {_CUT_OUT})",
+            rf"{_LAP}(?: (?:of|on) \w+(?: [\w-]+)?)? (?:gets|will get|will have|is getting|has to get|is to get|has to have)(?: (?:its|the|all|that|of))* {_GLASS} {_CUT_OUT}",
+        ),
+        _THINGS,
+        pending=True,
+        apart=True,
+        cues=_CUES,
+    ),
     State(
         "trimmed",
         False,

@@ -78,6 +78,11 @@ ENGLISH_LEFT_PLAINLY = (
     ),
     # --- nothing is left: neither is anything lacking
     Plainer(("left to", "more to"), rf"(?P<x>(?:no|not any|isn't any) (?:more )?(?P<a>tape|taping|staples|stapling|{_RUB}|trimming) (?:left |more )?to (?:put on|put in|do|run|lay|go|go on|be done))", (("x", "nothing open"),)),
+    # --- "remains" and "open" are "left"
+    Plainer(("remain",), r"(?P<x>what(?: still)? remains(?: to (?:do|be done)| open| undone| outstanding)?)(?=(?: (?:on|for|with|of) [^.,;?!]{1,30}?)?(?:'s| is)\b|,? and\b|[.,;!]|$)", (("x", "what's left"),)),
+    Plainer(("remain",), r"(?P<x>all(?: that)?(?: still)? remains(?: to (?:do|be done)| open| undone)?)(?=(?: (?:on|for|with) [^.,;?!]{1,30}?)?(?:'s| is)\b)", (("x", "all that's left"),)),
+    Plainer(("remain", "outstanding", "open item", "open point", "open work"), r"(?P<x>(?:(?:the|my) )?(?:(?:one|only|last) )?(?:remaining (?:work|item|step|task|job|operation|thing)|outstanding (?:work|item|task|job|thing)|open (?:item|point|work))(?: (?:left|there|still))?)(?=(?: (?:on|for|with) [^.,;?!]{1,30}?)?(?:'s| is)\b)", (("x", "all that's left"),)),
+    Plainer(("outstanding", "remaining", "left", "open", "missing", "lacking", "undone", "pending"), rf"(?:(?<=[.;!] )|^)(?P<x>(?:(?:still|yet) )?(?:outstanding|remaining|left|open|missing|lacking|undone|pending)(?: to (?:do|be done))?)(?= on (?:{PIECE}|there) (?:is|are) | is (?:{_WORK}{_ENDS}|the (?:tape|staples|taping|stapling|rubbing|vanes)\b))", (("x", "all that's left"),)),
     # --- what is left of a piece: a part of it, or an act
     Plainer(_IS_LEFT, rf"(?P<x>(?:{_ALL_THATS_LEFT})) (?:on|with|for|of|in) {PIECE}(?P<y>(?:'s| is))(?= (?:just |only )*{_A_PART})", (("x", ""), ("y", ": still have to do"))),
     Plainer(_IS_LEFT, rf"(?P<x>(?:{_ALL_THATS_LEFT})(?:'s| is))(?= (?:just |only )*{_A_PART})", (("x", "still have to do"),)),

@@ -147,6 +147,7 @@ ENGLISH_SMALL = Small(
     which={"first": 0, "second": 1, "third": 2, "fourth": 3, "middle": 1, "last": -1, "other": None},
     several={"straights": "straight", "elbows": "elbow", "transitions": "transition", "tees": "tee", "caps": "end_cap", "collars": "collar", "offsets": "offset", "branches": "branch", "wyes": "wye", "fittings": "fitting"},
     all_of_it=frozenset("whole full entire good solid".split()),
+    it_is=frozenset(("it's", "they're", "that's", "those are", "these are", "it is", "they are", "that is", "it was", "they were", "its")),
     wrong_way=frozenset("backwards backward wrong reversed flipped".split()),
     turn=frozenset("turn turns turned turn's".split()),
     middles=frozenset("centerline|center line|center|middle|mean|outside|heel|cl".split("|")),

@@ -44,7 +44,7 @@ def part_by_part(row: Row, claims: list[Claim], marks: set[str], language: Langu
     told = [one for one in claims if one.name in _OF and type(one.value) is Fraction and one.uses and not one.took_back and one.for_mark is None]
     if not told:
         return claims
-    several = [at for at, item in enumerate(row.items) if item.concept in LENGTHS]
+    several = [at for at, item in enumerate(row.items) if item.concept in LENGTHS and not (item.concept == "NUM" and item.value.value == 1 and not item.value.digits)]  # "the rest is the right one" measures nothing
     if len(several) < 2 or word(language.code, "told.part_by_part").search(row.text.lower()) is None:
         return claims
     for name in dict.fromkeys(one.name for one in told):

@@ -50,11 +50,19 @@ def _of_the_tape(found: Found):
     """ "I slit the tape down the middle, so it's an inch and a half wide": where tape is what was named last."""
     for at in range(found.first - 1, max(-1, found.first - 2 * _NEAR), -1):
         concept = found.row.items[at].concept
-        if concept in ("TAPE", "MARK181", "CLOSURE") and not found.row.is_blank(at):
+        if concept in ("TAPE", "TAPED", "MARK181", "CLOSURE") and not found.row.is_blank(at):
             yield from _length("tape_width", 6)(found)
             return
         if concept in ("STOP", "QUERY", "DAMAGE", "SIZE", "GAP", "PANEL", "WASHERS", "FLAP", "BOARD", "OPENING", "JOINT") or concept.startswith("K_"):
             return
+
+
+def _its_width(found: Found):
+    """ "Heat tape was used for 63, straight, and its width is two and a half": of the tape that the sentence tells of."""
+    row = found.row
+    tells = any(row.items[at].concept in ("TAPE", "MARK181", "CLOSURE") and not row.is_blank(at) for at in range(row.sentence_start(found.first), found.first))
+    if tells and row.words(found.first, found.first + 1).lower() == "its" and 1 <= found.item("n").value.value:
+        yield from _length("tape_width", 6)(found)
 
 
 def _roll(found: Found):
@@ -74,6 +82,22 @@ def _tape_near(found: Found) -> bool:
             if concept in ("TAPE", "TAPED", "CLOSURE", "MARK181") and not found.row.is_blank(at):
                 return True
     return False
+
+
+_SPACED = {"TABS": ("cross_tab_spacing", 48), "STAPLES": ("staple_spacing", 12), "STAPLED": ("staple_spacing", 12), "SCREWS": ("screw_spacing", 48)}
+_OTHERS = ("GAP", "DAMAGE", "WASHERS", "K_HANGER", "TIE_RODS", "QUERY", "BRANCH_WORD")
+
+
+def _apart_first(found: Found):
+    """ "cross tabs …. From one to the next is sixteen inches": the word for it before the measure, of the thing that was named last."""
+    items = found.row.items
+    for at in range(found.first - 1, max(-1, found.first - 2 * _NEAR), -1):
+        concept = items[at].concept
+        if concept in _SPACED and not found.row.is_blank(at):
+            yield from _length(*_SPACED[concept])(found)
+            return
+        if concept in _OTHERS or concept.startswith("K_") and items[at - 1].concept in ("STOP", "QUERY"):
+            return
 
 
 def _they_are(found: Found):
@@ -157,6 +181,11 @@ FRAMES = (
     Frame("(?P<w>(?P<o>NUMB) (?:TAPE|CLOSURE|MARK181) TAPE? IN (?P<n>FRAC)) (?=SEP|$|AND|LONG|DOWN)", _halved),
     Frame("(?:TAPE|CLOSURE|MARK181) (?:FILL|ME|WORD|ONLY|COMMA|ON|HAVING){0,7} (?P<w>(?P<n>NUMB) (?:FILL)? WIDE)", _width),
     Frame("(?:IT|BE){1,2} (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB) WIDE) (?=SEP|$|AND|BUT)", _of_the_tape),
+    Frame("APART (?:BE|HEDGE|IT|COMMA){1,3} (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|BUT)", _apart_first),
+    Frame("DET WIDE (?:BE|COMMA|HEDGE){1,2} (?P<w>(?P<n>NUMB)) (?=SEP|$|AND|BUT)", _its_width),
+    Frame("TAPED (?:HEDGE|ONLY|FILLER|AROUND|ALL|ON){0,3} (?P<w>(?P<n>NUMB) WIDE) (?=SEP|$|AND|BUT|ON|WITH)", _width),  # "taped two inches wide"
+    Frame("(?:TAPE|CLOSURE|MARK181) (?:ON|OF|AROUND) DET? (?:SIDE|BRANCH_WORD|JOINT|END|BACK|THROAT|SIDE_WORD|FLAP|WORD){1,2} (?:OF KIND (?:NUM|MARKED))? (?:FILL|ONLY){0,3} (?P<w>(?P<n>NUMB) WIDE) (?=SEP|$|AND|BUT)", _width),
+    Frame("(?:TAPE|CLOSURE|MARK181) (?:ON|OF|AROUND) DET? (?:SIDE|BRANCH_WORD|JOINT|END|BACK|THROAT|SIDE_WORD|FLAP|WORD){1,2} (?:OF KIND (?:NUM|MARKED))? (?:BE|HEDGE|ONLY){1,3} (?P<w>(?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT)", _width),
     Frame("(?P<w>(?P<n>NUMB) (?P<o>WORD|COUNTED|OVER)) (?!NUMB)", _roll),
     Frame("(?:TAPE|CLOSURE|MARK181) BE DET (?P<w>(?P<n>NUMB)) (?=SEP|$)", _width),
     Frame("(?:TAPE|CLOSURE|MARK181) TAPE? SIZE_WORD (?:HEDGE|FILLER|ONLY)? (?P<w>(?P<n>NUMB)) (?!BY|SIDE_WORD)", _width),

@@ -115,6 +115,8 @@ def _thing_at(row: Row, at: int) -> str | None:
         return None
     if concept == "TAPE" and row.items[at - 1].concept == "DET" and row.words(at - 1, at).lower() in words_of("numbers.articles"):
         return None  # "I put a tape on it": that measures
+    if concept == "TAPED" and row.words(at, at + 1).lower().startswith("tape "):
+        return "tape_width"  # "the tape over it is three inches"
     return _THINGS.get(concept)
 
 
@@ -125,8 +127,8 @@ def _told(row: Row, stated: Row, cut_up: tuple[Part, ...], place: int, at: int, 
         return
     here = [k for k in range(part.first, part.last) if _thing_at(row, k) is not None]
     noun = min(here, key=lambda k: abs(k - at)) if here else _named_behind(row, cut_up, place, language) or _named_before(row, part.first)
-    if noun is None:
-        return
+    if noun is None or not here and any(row.items[k].concept in ("TO", "FROM", "OFF") and {item.concept for item in row.items[k + 1 : k + 3]} & set(_WHERE) for k in range(part.first, at)):
+        return  # "the distance to the wall is three inches"
     thing = _thing_at(row, noun)
     item = row.items[at]
     if not here and thing == "staples" and item.value.value < 1 and (item.value.value < Fraction(1, 4) or any(row.items[k].concept in ("TAPED", "JOINT", "END") for k in range(noun, part.last))):

@@ -38,7 +38,7 @@ def left_undone(told: OwnWords, language: Language) -> LeftUndone:
     row, own, cut, cut_up, not_own = told.row, told.own, told.cut, told.cut_up, told.not_own
     left_so, left_so_at = states.told(own, cut_up, language)
     row, own = row.blanked({at for at in left_so_at if row.items[at].concept == "K_HANGER"}), own.blanked(left_so_at)
-    waiting, waiting_at = unfinished(own, cut_up, language)
+    waiting, waiting_at = unfinished(own, cut_up, not_own, language)
     own = own.blanked(waiting_at)
     asked, wished = _without(row, not_own, ("drawing", "other")), _without(row, not_own, ("drawing", "other", "condition"))
     in_turns, in_turns_at = whole_turns(row, own, asked.blanked(told.turned_at), wished, language)

@@ -16,7 +16,7 @@ from logbook.reading.meant.name_places import COUNTS_UP_TO
 from logbook.reading.words.likely import Likely, standing
 from logbook.reading.clauses.parts import Part
 from logbook.reading.words.phrasing import choice, rows, word, words_of
-from logbook.reading.clauses.set_right import is_mended
+from logbook.reading.clauses.set_right import mending
 from logbook.reading.clauses.stance import Clause
 from logbook.reading.undone.still_to_do import HANGING, side_waits, still_to_do
 from logbook.reading.words.tokens import plain
@@ -106,18 +106,19 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
     return Undone(tuple(claims), frozenset(blank), frozenset(plans))
 
 
-def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
+def unfinished(own: Row, cut_up: tuple[Part, ...], why: dict[int, str], language: Language) -> tuple[list[Claim], set[int]]:
     """ "It isn't finished", "needs remaking", "I'm coming back to it": the piece itself waits, and no act of ours is named; and the items that say so."""
     made: list[Claim] = []
     spent: set[int] = set()
     if choice(language.code, "acts.unfinished_looks").within(plain(own.text)).search(plain(own.text)) is None:
         return made, spent
-    looks = standing(rows(language.code, "acts.unfinished"), plain(own.text))
-    if not looks or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER", "BRANCH_WORD", "MARKED") or _is_a_name(own, at) for at, item in enumerate(own.items)):
+    looks, over = (standing(rows(language.code, where), plain(own.text)) for where in ("acts.unfinished", "acts.done_over"))
+    if not (looks or over) or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER", "BRANCH_WORD", "MARKED") or _is_a_name(own, at) for at, item in enumerate(own.items)):
         return made, spent
     for place, part in enumerate(cut_up):
         asked = part.last < len(own.items) and own.items[part.last].concept == "QUERY"
-        if asked or own.is_blank(part.first) or _names_an_act(own, part) or (part.words.endswith(" back") and place + 1 < len(cut_up) and _names_an_act(own, cut_up[place + 1])):
+        anew = any(pattern.match(part.words) for pattern in over)
+        if asked or own.is_blank(part.first) and not (anew and why.get(part.first) == "drawing") or not anew and _names_an_act(own, part) or (part.words.endswith(" back") and place + 1 < len(cut_up) and _names_an_act(own, cut_up[place + 1])):
             continue
         if place and cut_up[place - 1].sentence == part.sentence and _goes_back_to_it(own, cut_up[place - 1].first, part.first, part.last, language):
             continue  # told with the act that is not done
@@ -127,11 +128,14 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[
         if own.items[part.first].concept == "EXCEPT" and (first := own.sentence_start(part.first)) < part.first:  # "it's done, except the top"
             part = replace(part, first=first, words=plain(own.words(first, part.last)))
             said = _without_names(own, part)
-        if not any(pattern.match(said) for pattern in looks) or is_mended(cut_up, place, language, "(open)"):
+        if not anew and not any(pattern.match(said) for pattern in looks):
+            continue
+        mended = mending(cut_up, place, language, "(open)")
+        if mended is not None and not (anew and mended.sentence == part.sentence):  # "to be pulled off and redone" is one thing to do
             continue
         start, end = own.items[part.first].start, own.items[part.last - 1].end
         made.append(claim(own, "(open)", None, part.first, part.last, opens=(Open("piece", None, start, end),), pending=True, hedged=False))
-        spent.update(at for at in range(part.first, part.last) if "#" not in said[own.items[at].start - start : own.items[at].end - start])
+        spent.update(at for at in range(part.first, part.last) if anew or "#" not in said[own.items[at].start - start : own.items[at].end - start])
     return made, spent
 
 
