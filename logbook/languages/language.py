@@ -17,6 +17,7 @@ from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
 from logbook.languages.left import Left
 from logbook.languages.lettered import Lettered
+from logbook.languages.measured_next import MeasuredNext
 from logbook.languages.named_ahead import NamedAhead
 from logbook.languages.not_that_one import NotThatOne
 from logbook.languages.plainer import Plainer
@@ -364,6 +365,7 @@ class Language:
     thumbs: Thumbs = Thumbs()
     together: Together = Together()
     fluent: Fluent = Fluent()
+    measured_next: MeasuredNext = MeasuredNext()
     plainer: tuple[Plainer, ...] = ()
     named_ahead: NamedAhead = NamedAhead()
     thoughts: Thoughts = Thoughts()

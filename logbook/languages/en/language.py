@@ -13,6 +13,7 @@ from logbook.languages.en.elsewhere import ENGLISH_ELSEWHERE
 from logbook.languages.en.fastening import ENGLISH_FASTENING_STATES
 from logbook.languages.en.fluent import ENGLISH_FLUENT
 from logbook.languages.en.forms import ENGLISH_FORMS
+from logbook.languages.en.measured_next import ENGLISH_MEASURED_NEXT
 from logbook.languages.en.misheard import MISHEARD
 from logbook.languages.en.names import FIRST_NAMES
 from logbook.languages.en.named_ahead import ENGLISH_NAMED_AHEAD
@@ -354,7 +355,7 @@ LANGUAGE = Language(
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,
-    thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
+    thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, measured_next=ENGLISH_MEASURED_NEXT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
     lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_SEALED_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,

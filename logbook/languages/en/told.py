@@ -14,6 +14,7 @@ from logbook.languages.en.not_so import ENGLISH_NOT_SO
 from logbook.languages.en.plain_notes import ENGLISH_PLAIN_NOTES
 from logbook.languages.en.refused import ENGLISH_REFUSED
 from logbook.languages.en.taping import ENGLISH_TAPING
+from logbook.languages.en.told_around import ENGLISH_TOLD_AROUND
 from logbook.languages.en.voices import ENGLISH_ORDERS, ENGLISH_VOICES
 from logbook.languages.en.wanted import ENGLISH_WANTED
 from logbook.languages.en.weighed import ENGLISH_WEIGHED
@@ -54,5 +55,5 @@ ENGLISH_TOLD = Told(
     wanted=ENGLISH_WANTED,
     asides=replace(
         ENGLISH_ASIDES,
-        said=(*ENGLISH_NO_LONGER, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)),
+        said=(*ENGLISH_NO_LONGER, *ENGLISH_TOLD_AROUND, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)),
 )

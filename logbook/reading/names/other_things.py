@@ -102,6 +102,23 @@ def made_anew(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
         match = finds(apart(language.code, "turns.anew"), behind)
         if match is not None:
             first, until = row.within(one.last, last, match, one.end)
+            led = _led(row, one.last, first)
+            if not _DENIED.isdisjoint(row.items[k].concept for k in range(led, until)):  # "it got wet and I haven't cut that part out"
+                made.append(claim(row, "damage_repaired", False, led, until, hedged=False))
+                continue
+            if not _TO_COME.isdisjoint(row.items[k].concept for k in range(led, until)):
+                continue
             made.append(claim(row, "damage_repaired", True, first, until, hedged=False))
             made.append(claim(row, "(method)", "replaced", first, until, hedged=False))
     return made
+
+
+def _led(row: Row, begin: int, at: int) -> int:
+    """Where the clause begins in which this is said."""
+    while at > begin and row.items[at - 1].concept not in ("COMMA", "STOP", "QUERY", "AND", "BUT"):
+        at -= 1
+    return at
+
+
+_DENIED = frozenset(("NOT", "NO", "NOT_DONE", "FORGOT"))
+_TO_COME = frozenset(("WILL", "GOING_TO", "PENDING", "NEED", "IF", "REMIND", "LATER"))

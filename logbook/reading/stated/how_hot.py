@@ -22,10 +22,14 @@ _TURNED = ("NOT", "NO", "IF", "NOT_DONE", "PENDING")
 
 def how_hot(row: Row, stated: Row, taken: set[int], claims: list[Claim], language: Language) -> list[Claim]:
     """Claims of the air's temperature, from numbers that nothing else has taken."""
-    if not language.told.wanted.around or any(one.name == "air_temperature" for one in claims):
+    if not language.told.wanted.around:
         return []
+    told = [one.first for one in claims if one.name == "air_temperature"]
+    made: list[Claim] = []
     hot = [at for at, item in enumerate(row.items) if item.concept in _SORTS and _is_hot(item) and at not in taken and (stated.string[at] == code(item.concept) or _shown(row, at, language))]
     for at in hot:
+        if any(not _of_another(row, at, other) for other in told):
+            continue
         first, last = row.sentence_start(at), row.sentence_end(at)
         said = plain(row.words(first, last))
         if word(language.code, "told.wanted.not_the_air").search(said) is not None or word(language.code, "told.wanted.of_air").search(said) is None or any(row.items[k].concept in _TURNED for k in range(max(first, at - 4), at)):
@@ -35,8 +39,14 @@ def how_hot(row: Row, stated: Row, taken: set[int], claims: list[Claim], languag
         at = _hottest(row, at, hot)
         unit = "°C" if getattr(row.items[at].value, "unit", None) == "°C" else None
         near = any(row.items[k].concept in ("HEDGE", "THINK", "AROUND") for k in range(max(first, at - 2), at))
-        return [claim(row, "air_temperature", row.items[at].value.value, at, at + 1, uses=(at,), said_unit=unit, hedged=near)]
-    return []
+        made.append(claim(row, "air_temperature", row.items[at].value.value, at, at + 1, uses=(at,), said_unit=unit, hedged=near))
+        told.append(at)
+    return made
+
+
+def _of_another(row: Row, at: int, other: int) -> bool:
+    """Whether a piece is named between the two: each is of its own."""
+    return any(item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER", "MARKED") for item in row.items[min(at, other) : max(at, other)])
 
 
 def _shown(row: Row, at: int, language: Language) -> bool:

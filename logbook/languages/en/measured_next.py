@@ -1,0 +1,44 @@
+"""English that measures one piece and then, by the number alone, the next: "27 is hung every six feet, 28 every nine"."""
+
+from __future__ import annotations
+
+from logbook.languages.en.left_plainly import KIND
+from logbook.languages.en.numbers import SAID_COUNT, SAID_NUMBER
+from logbook.languages.measured_next import Measured, MeasuredNext
+
+_V = rf"(?:(?:an?|one|two|three) hundred(?:(?: and)? {SAID_COUNT})?|(?:one|two|three) (?:ten|eleven|twelve|\w+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty(?:[- ]\w+)?)(?![\w'-])|(?:three|five|seven)[- ](?:eighths|quarters|sixteenths)|{SAID_NUMBER})"
+_UNIT = r"(?:[ -](?:inch(?:es)?|in\.?|feet|foot|ft|degrees|pounds|lbs?|millimeters?|mm|inches of water|of an inch))?"
+_M = rf"(?:[a-z]-?\d{{1,3}}|\d{{1,3}}|{SAID_COUNT})(?![\w'/-]*\w| (?:{'|'.join(('by', 'and a', 'inch', 'inches', 'feet', 'sides', 'degrees', 'hundred'))})(?![\w']))"
+_JOINT = r"(?:[,;.]|(?:,)? (?:and|but|while|whereas))(?: (?:and|but|while|then|now))?"
+_LINK = r"(?:'s|,| (?:is|are|was|were|has|have|had|got|gets|takes|sees|reads|at|on|to|only|just|about|hangs|runs|weighs|comes(?: in)?(?: at)?|came(?: in)?(?: at)?|they're|it's|every|one every))*"
+_TAIL = r"(?: (?:apart|wide|long|heavy|legs|ones|on center|on centers|of static))*"
+_LED = rf"(?:on|in|under|for|of|at) (?:the )?(?:{KIND} )?(?:number )?(?:[a-z]-?)?(?:\d{{1,3}}|{SAID_COUNT})"
+_SMALL = r"(?!.*(?:ty(?![\w])|teen|hundred|\d\d))"
+_LARGE = r".*(?:ty(?!\w)|ty[- ]|teen|hundred|ten(?!\w)|\d\d)"
+_UP_TO_FORTY = r"(?!.*(?:fifty|sixty|seventy|eighty|ninety|hundred|[4-9]\d|\d\d\d))"
+_ENDS = rf"(?=[.,;!]|$| (?:and|but|while) (?:the )?(?:on |in |at |under )?(?:{KIND}|number|\d))"
+
+ENGLISH_MEASURED_NEXT = MeasuredNext(
+    cues=("stapl", "hang", "hung", "strap", "tape", "static", "air", "degrees", "weigh", "pound", "screw", "gap", "tabs", "legs"),
+    behind=rf"(?P<j>{_JOINT}) (?P<on>(?:(?:the one|that|those|the ones) )?(?:on|in|at|under|for|of) (?:the )?)?(?:the )?(?P<k>{KIND} )?(?P<n>number )?(?P<m>{_M})(?P<link>{_LINK}) (?P<v>(?:about )?{_V}(?![\w'/-]))(?P<u>{_UNIT}){_TAIL}(?P<end>){_ENDS}",
+    ahead=rf"(?P<j>{_JOINT}) (?:(?:every|at|to|only|just) )*(?P<v>(?:about )?{_V}(?![\w'/-]))(?P<u>{_UNIT}){_TAIL} (?P<on>(?:on|in|under|for) (?:the )?)(?P<k>{KIND} )?(?P<n>number )?(?P<m>{_M})(?P<end>){_ENDS}",
+    ends=rf"(?<![\w'/-])(?:{_V}{_UNIT}|an inch|a foot)(?:[ -](?:apart|wide|long|heavy|tape|staples|legs|static|of static|of water|gap|gap at the joint|at the joint|on center|on centers|screws|hangers|hanger to hanger|center to center|air))*(?: {_LED})?(?:, (?:hanger to hanger|center to center|staple to staple))?$",
+    led=rf"{_LED}$",
+    number="number ",
+    names=rf"(?:{KIND}|number) (?:[a-z]-?\d|\d|{SAID_COUNT})|(?<![\w'/.-])(?:[a-z]-)?\d\d\d?(?![\w'/.\"-])(?! (?:inch|feet|foot|degrees|pounds|mm|by))",
+    unless=r"n't|(?<![\w'])(?:not|never|no|none|if|should|supposed|wants?|needs?|except|but|took|sides|side|plan|was (?:at|every)|were (?:at|every))(?![\w'])|\?",
+    metric=r"(?<![\w'])(?:millimeters?|mm|centimeters?|cm)(?![\w'])",
+    things=(
+        Measured(r"(?<![\w'])(?:half|three-eighths|three eighths|quarter|five-sixteenths|\d/\d+)(?: of an)?(?:[- ]inch)? (?:staples|legs)|staple legs|legs (?:are|of|on)", "has {v} {u} staples", "inch", r".*(?:half|quarter|eighth|sixteenth|/|\.)"),
+        Measured(r"(?<![\w'])stapl(?:ed|es|ing)\b[^.?!]*(?:every|apart|\bat\b|inch|millimeter|center)", "is stapled every {v} {u}", "inches", _SMALL),
+        Measured(r"(?<![\w'])(?:hung|hangs|hangers?|straps)\b[^.?!]*(?:every|apart|\bat\b|feet|foot|center)", "is hung every {v} {u}", "feet"),
+        Measured(r"(?<![\w'])tape\b[^.?!]*(?:inch|wide|width)|inch (?:\w+ )?tape\b", "has {v} {u} wide tape", "inch", _SMALL),
+        Measured(r"(?<![\w'])static\b", "runs at {v} {u} of static", "inches", _SMALL),
+        Measured(r"(?<![\w'])(?:air|degrees)\b(?! (?:off|out of))", "has air at {v} {u}", "degrees", _LARGE),
+        Measured(r"(?<![\w'])(?:weighs|weighed|pounds)\b", "has a damper that weighs {v} {u}", "pounds", _LARGE),
+        Measured(r"(?<![\w'])screws?\b[^.?!]*(?:every|apart|\bat\b|inch|center)", "has screws every {v} {u}", "inches", _UP_TO_FORTY),
+        Measured(r"(?<![\w'])gap\b", "has a {v} {u} gap at the joint", "inch", _SMALL),
+        Measured(r"(?<![\w'])tabs\b[^.?!]*\blong\b", "has cross tabs {v} {u} long", "inches", _UP_TO_FORTY),
+        Measured(r"(?<![\w'])tabs\b[^.?!]*(?:every|apart|center)", "has cross tabs every {v} {u}", "inches", _UP_TO_FORTY),
+    ),
+)  # fmt: skip

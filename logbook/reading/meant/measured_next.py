@@ -1,0 +1,84 @@
+"""What was measured of one piece and then of the next by the number alone is said of that one too: "27 is hung every six feet, 28 every nine".
+
+The thing that is measured and its unit are said once; they are put in again behind the next piece, and the word for a piece before its bare number. Nothing is
+added where the words before tell of two things that are measured, or deny, ask or plan one.
+"""
+
+from __future__ import annotations
+
+import re
+
+from logbook.languages import LANGUAGES
+from logbook.languages.measured_next import Measured, MeasuredNext
+from logbook.reading.words.phrasing import word
+from logbook.reading.words.spelled import Cut
+from logbook.reading.words.tokens import Token, plain
+
+_LEAST = 13  # a bare number from here on counts nothing
+_SENTENCE = re.compile(r"[.?!] ")
+_BEFORE = 110  # letters of the words before that are looked at
+
+
+def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
+    """What is left out and put in, in order."""
+    words = LANGUAGES[code].measured_next
+    said = plain(text)
+    if len(said) != len(text) or not any(cue in said for cue in words.cues):
+        return ()
+    made: list[Cut] = []
+    for where in ("behind", "ahead"):
+        for match in word(code, f"measured_next.{where}").finditer(said):
+            if made and match.start() < made[-1].end and where == "ahead":
+                continue
+            before = said[max(0, match.start() - _BEFORE) : match.start()]
+            before = before.rstrip(" ,;.")
+            before = _SENTENCE.split(before)[-1]
+            thing = _measured(before, words, code)
+            if thing is None or not _is_piece(match) or not _may_be(match.group("v"), thing, before, code) or where == "ahead" and word(code, "measured_next.led").search(before) is None:
+                continue
+            made += _put_in(match, thing, words, before, code, where)
+    return tuple(sorted(made, key=lambda cut: cut.start))
+
+
+def _may_be(value: str, thing: Measured, before: str, code: str) -> bool:
+    """Whether the number is one of such a thing: an elbow of ninety is not stapled every ninety."""
+    return word(code, "measured_next.metric").search(before) is not None or re.match(thing.value, value) is not None
+
+
+def _is_piece(match: re.Match[str]) -> bool:
+    if match.group("k") or match.group("n"):
+        return True
+    digits = re.sub(r"\D", "", match.group("m"))
+    return bool(digits) and int(digits) >= _LEAST and (match.group("m") == digits or bool(match.group("on")))
+
+
+def _measured(before: str, words: MeasuredNext, code: str) -> Measured | None:
+    """The one thing that the words before measure, of a piece that they name."""
+    if word(code, "measured_next.ends").search(before) is None or word(code, "measured_next.unless").search(before) is not None or word(code, "measured_next.names").search(before) is None:
+        return None
+    told = [one for one in words.things if re.search(one.told, before) is not None]
+    if len(told) == 2 and told[0] is words.things[0] and told[1] is words.things[1] or len(told) == 2 and told[0] is words.things[-2]:
+        return told[0]  # legs are the staples', how long tabs are is nearer than how far apart
+    return told[0] if len(told) == 1 else None
+
+
+def _put_in(match: re.Match[str], thing: Measured, words: MeasuredNext, before: str, code: str, where: str) -> list[Cut]:
+    value = match.group("v")
+    unit = match.group("u").strip(" -") or _unit(value, thing, before, code)
+    says = thing.says.format(v=value, u=unit)
+    named = "" if match.group("k") or match.group("n") else words.number
+    if where == "behind":
+        return [*([Cut(*match.span("on"), "")] if match.group("on") else []), Cut(match.start("m"), match.start("m"), named), Cut(match.end("m"), match.end("end"), f" {says}")]
+    return [Cut(match.start("v") - len(_led(match)), match.end("on"), ""), Cut(match.start("m"), match.start("m"), named), Cut(match.end("m"), match.end("m"), f" {says}")]
+
+
+def _led(match: re.Match[str]) -> str:
+    """The words between the joint and the measure."""
+    return match.group()[match.end("j") - match.start() + 1 : match.start("v") - match.start()]
+
+
+def _unit(value: str, thing: Measured, before: str, code: str) -> str:
+    metric = word(code, "measured_next.metric").search(before)
+    if metric is not None:
+        return metric.group()
+    return "inches" if thing.unit == "feet" and re.search(r"hundred|ty\b|[3-9]\d$|1\d\d", value) else thing.unit
