@@ -13,6 +13,7 @@ class Measured:
     says: str
     unit: str
     value: str = ""  # begins what its number may be
+    least: bool = False  # the less of it the worse
 
 
 @dataclass(frozen=True)
@@ -26,6 +27,9 @@ class MeasuredNext:
     behind: str = "(?!)"
     ahead: str = "(?!)"
     ends: str = "(?!)"  # ends the words before: the measure, and nothing told behind it
+    apart: str = "(?!)"  # behind a measure, a part that has another (`v`): "…, everywhere but the heel, where they're at three"
+    apart_cues: tuple[str, ...] = ()
+    said: str = "(?!)"  # a measure, its number `n` and its unit `u`
     led: str = "(?!)"  # ends the words before a measure that stands before its piece: a piece told so too
     number: str = ""  # the word for a piece before its number
     names: str = "(?!)"  # a piece, in the words before

@@ -5,6 +5,7 @@ from __future__ import annotations
 from logbook.languages.en.answered_plainly import ENGLISH_ANSWERED_PLAINLY
 from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
 from logbook.languages.en.courtesies import ENGLISH_COURTESIES
+from logbook.languages.en.cured_plainly import ENGLISH_CURED_PLAINLY
 from logbook.languages.en.fastening import ENGLISH_FASTENING
 from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
@@ -25,6 +26,7 @@ from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
+    *ENGLISH_CURED_PLAINLY,
     *ENGLISH_ANSWERED_PLAINLY,
     *ENGLISH_ONE_BREATH,
     *ENGLISH_TAPING_SAID,

@@ -11,6 +11,7 @@ from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.denials import DENIED
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.clauses.wider_there import wider_there
 from logbook.reading.words.likely import Likely
 from logbook.reading.words.tokens import plain
 
@@ -45,7 +46,7 @@ def _without_it(row: Row, claims: list[Claim], match: re.Match[str], behind: boo
         return claims
     name = DENIED[row.items[ahead].concept][0]
     act = next((one for one in reversed(claims) if one.value is True and one.name == name and name in _ACTS and begin <= one.first < first and one.for_mark is None), None)
-    if act is None or _cured(said[match.end() :], act.name, language):
+    if act is None or act.name == "stapled" and wider_there(row, last) or _cured(said[match.end() :], act.name, language):
         return claims
     if any(one.value is False and one.name == act.name and begin <= one.first < max(end, last) for one in claims) or any(one.name in ("sides_taped", "sides_stapled") and begin <= one.first < last and one.name.endswith(act.name) and one.value < 4 for one in claims):
         return claims

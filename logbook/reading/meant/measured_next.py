@@ -7,12 +7,15 @@ added where the words before tell of two things that are measured, or deny, ask 
 from __future__ import annotations
 
 import re
+from fractions import Fraction
 
 from logbook.languages import LANGUAGES
 from logbook.languages.measured_next import Measured, MeasuredNext
 from logbook.reading.words.phrasing import word
 from logbook.reading.words.spelled import Cut
-from logbook.reading.words.tokens import Token, plain
+from logbook.reading.words import measures
+from logbook.reading.words.items import book
+from logbook.reading.words.tokens import Token, plain, tokens
 
 _LEAST = 13  # a bare number from here on counts nothing
 _SENTENCE = re.compile(r"[.?!] ")
@@ -25,10 +28,10 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     said = plain(text)
     if len(said) != len(text) or not any(cue in said for cue in words.cues):
         return ()
-    made: list[Cut] = []
+    made = _apart(said, words, code) if any(cue in said for cue in words.apart_cues) else []
     for where in ("behind", "ahead"):
         for match in word(code, f"measured_next.{where}").finditer(said):
-            if made and match.start() < made[-1].end and where == "ahead":
+            if any(cut.start < match.end() and match.start() < cut.end for cut in made):
                 continue
             before = said[max(0, match.start() - _BEFORE) : match.start()]
             before = before.rstrip(" ,;.")
@@ -54,7 +57,13 @@ def _is_piece(match: re.Match[str]) -> bool:
 
 def _measured(before: str, words: MeasuredNext, code: str) -> Measured | None:
     """The one thing that the words before measure, of a piece that they name."""
-    if word(code, "measured_next.ends").search(before) is None or word(code, "measured_next.unless").search(before) is not None or word(code, "measured_next.names").search(before) is None:
+    if word(code, "measured_next.names").search(before) is None:
+        return None
+    return _thing(before, words, code)
+
+
+def _thing(before: str, words: MeasuredNext, code: str) -> Measured | None:
+    if word(code, "measured_next.ends").search(before) is None or word(code, "measured_next.unless").search(before) is not None:
         return None
     told = [one for one in words.things if re.search(one.told, before) is not None]
     if len(told) == 2 and told[0] is words.things[0] and told[1] is words.things[1] or len(told) == 2 and told[0] is words.things[-2]:
@@ -82,3 +91,34 @@ def _unit(value: str, thing: Measured, before: str, code: str) -> str:
     if metric is not None:
         return metric.group()
     return "inches" if thing.unit == "feet" and re.search(r"hundred|ty\b|[3-9]\d$|1\d\d", value) else thing.unit
+
+
+def _apart(said: str, words: MeasuredNext, code: str) -> list[Cut]:
+    """One measure of the whole and another of a part that is set apart: the worse of the two is that of the piece."""
+    made: list[Cut] = []
+    for match in word(code, "measured_next.apart").finditer(said):
+        start = max(0, match.start() - _BEFORE)
+        before = _SENTENCE.split(said[start : match.start()])[-1].rstrip(" ,")
+        thing = _thing(before, words, code)
+        begin = match.start() - (len(said[:match.start()]) - len(said[:match.start()].rstrip(" ,"))) - len(before)
+        led = word(code, "measured_next.led").search(before)
+        whole = list(word(code, "measured_next.said").finditer(before[: led.start()] if led is not None else before))
+        if thing is None or not whole or not _may_be(match.group("v"), thing, before, code):
+            continue
+        whole = whole[-1]
+        one, other = _number(whole.group("n"), code), _number(match.group("v"), code)
+        if one is None or other is None:
+            continue
+        if one == other or (other > one) is thing.least:
+            made.append(Cut(match.start("x"), match.end("t"), ""))
+            continue
+        behind = before[whole.end("u") :] if match.group("u") else before[whole.end("n") :]
+        made += [Cut(begin + whole.start("n"), match.end("x"), ""), Cut(match.end("u"), match.end("t"), behind)]
+    return made
+
+
+def _number(words: str, code: str) -> Fraction | None:
+    found = tokens(words)
+    lexicon = book(code)
+    one = measures.read(found, 0, lexicon.language, lexicon.units) if found else None
+    return one.value if one is not None and one.end == len(found) else None

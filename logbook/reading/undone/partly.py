@@ -14,6 +14,7 @@ from logbook.reading.clauses.denials import ACTS
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.phrasing import word, words_of
 from logbook.reading.clauses.stance import Clause
+from logbook.reading.clauses.wider_there import wider_there
 from logbook.reading.words.tokens import plain
 
 _WORK = ("STAPLED", "TAPED", "RUBBED", "WIPED", "TRIMMED")
@@ -48,20 +49,11 @@ def sides_left_out(row: Row, cut: tuple[Clause, ...]) -> list[Claim]:
     return made
 
 
-_SPACES = ("EVERY", "ON", "BE", "TO", "THIS", "IT", "COMMA", "HEDGE", "FILLER")
-
-
 def _spaced_there(row: Row, act: int, noun: int) -> bool:
     """ "Every two except the back, where it's four": the staples are in there too, and lie wider."""
-    if row.items[act + 1 : act + 2] and row.items[act + 1].concept not in ("EVERY", "ON", "LEN", "NUM", "IT", "HEDGE", "AROUND"):
+    if row.items[act + 1 : act + 2] and row.items[act + 1].concept not in ("EVERY", "APART", "ON", "LEN", "NUM", "IT", "HEDGE", "AROUND"):
         return False
-    for at in range(noun + 1, min(noun + 8, row.sentence_end(noun))):
-        ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
-        if row.items[at].concept in ("NUM", "LEN", "FRAC") and row.items[at - 1].concept in _SPACES and ahead not in ("SIDE_WORD", "TAPE", "STAPLES", "BY", "LONG"):
-            return True
-        if row.items[at].concept in ("TAPED", "RUBBED", "TAPE", "STAPLES"):
-            return False
-    return False
+    return wider_there(row, noun + 1)
 
 
 def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:
