@@ -30,6 +30,7 @@ class MeasuredNext:
     apart: str = "(?!)"  # behind a measure, a part that has another (`v`): "…, everywhere but the heel, where they're at three"
     apart_cues: tuple[str, ...] = ()
     said: str = "(?!)"  # a measure, its number `n` and its unit `u`
+    told_so: str = "(?!)"  # a piece told so, and right behind it (`end`) what may begin to tell of the next
     led: str = "(?!)"  # ends the words before a measure that stands before its piece: a piece told so too
     number: str = ""  # the word for a piece before its number
     names: str = "(?!)"  # a piece, in the words before

@@ -29,6 +29,7 @@ ENGLISH_MEASURED_NEXT = MeasuredNext(
     apart_cues=("but ", "except", "save ", " bar ", "apart from", "aside from", "other than", "barring"),
     apart=rf"(?P<x>,?(?: {_WHOLE})? {_EXCEPT}(?: (?:on|at|by|in|along|under|over|around|near|down|up|behind))* (?:the |its |my |that |one )?(?P<p>[a-z][\w' -]{{2,30}}?)(?:,|, and| and)? {_THERE},?(?: {_EXCEPT}(?: (?:on|at|by|in|for))* (?:the |its )?[\w' ]{{3,25}}?,?)?(?: (?:it|they|those|the \w+))?(?:'s|'re| is| are| was| were| run| runs| go| goes| went| hang| hangs| sit| sits| got| comes| came)*(?: (?:only|about|up|out|more|like|every|at|on|to|closer|down|spread|spaced|just))* )(?P<v>{_V}(?![\w'/-]))(?P<u>{_UNIT})(?P<t>{_TAIL})(?=[.,;!]|$)",
     said=rf"(?<![\w'/-])(?P<n>{_V})(?![\w/])(?P<u>{_UNIT})",
+    told_so=rf"(?<![\w']){_LED}(?P<end>)(?=[,;.]| and| but| while)",
     led=rf"{_LED}$",
     number="number ",
     names=rf"(?:{KIND}|number) (?:[a-z]-?\d|\d|{SAID_COUNT})|(?<![\w'/.-])(?:[a-z]-)?\d\d\d?(?![\w'/.\"-])(?! (?:inch|feet|foot|degrees|pounds|mm|by))",

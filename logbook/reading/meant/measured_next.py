@@ -7,6 +7,7 @@ added where the words before tell of two things that are measured, or deny, ask 
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from fractions import Fraction
 
 from logbook.languages import LANGUAGES
@@ -29,16 +30,12 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     if len(said) != len(text) or not any(cue in said for cue in words.cues):
         return ()
     made = _apart(said, words, code) if any(cue in said for cue in words.apart_cues) else []
-    for where in ("behind", "ahead"):
-        for match in word(code, f"measured_next.{where}").finditer(said):
-            if any(cut.start < match.end() and match.start() < cut.end for cut in made):
-                continue
-            before = said[max(0, match.start() - _BEFORE) : match.start()]
-            before = before.rstrip(" ,;.")
-            before = _SENTENCE.split(before)[-1]
-            thing = _measured(before, words, code)
-            if thing is None or not _is_piece(match) or not _may_be(match.group("v"), thing, before, code) or where == "ahead" and word(code, "measured_next.led").search(before) is None:
-                continue
+    for where, match in _found(said, code):
+        if any(cut.start < match.end() and match.start() < cut.end for cut in made):
+            continue
+        before = _SENTENCE.split(said[max(0, match.start() - _BEFORE) : match.start()].rstrip(" ,;."))[-1]
+        thing = _measured(before, words, code)
+        if thing is not None and _is_piece(match) and _may_be(match.group("v"), thing, before, code):
             made += _put_in(match, thing, words, before, code, where)
     return tuple(sorted(made, key=lambda cut: cut.start))
 
@@ -46,6 +43,15 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
 def _may_be(value: str, thing: Measured, before: str, code: str) -> bool:
     """Whether the number is one of such a thing: an elbow of ninety is not stapled every ninety."""
     return word(code, "measured_next.metric").search(before) is not None or re.match(thing.value, value) is not None
+
+
+def _found(said: str, code: str) -> Iterator[tuple[str, re.Match[str]]]:
+    """The places where the next piece stands before its measure, and where it stands behind it."""
+    yield from (("behind", match) for match in word(code, "measured_next.behind").finditer(said))
+    for one in word(code, "measured_next.told_so").finditer(said):
+        match = word(code, "measured_next.ahead").match(said, one.end("end"))
+        if match is not None:
+            yield "ahead", match
 
 
 def _is_piece(match: re.Match[str]) -> bool:
@@ -102,7 +108,8 @@ def _apart(said: str, words: MeasuredNext, code: str) -> list[Cut]:
         thing = _thing(before, words, code)
         begin = match.start() - (len(said[:match.start()]) - len(said[:match.start()].rstrip(" ,"))) - len(before)
         led = word(code, "measured_next.led").search(before)
-        whole = list(word(code, "measured_next.said").finditer(before[: led.start()] if led is not None else before))
+        past = before[: led.start()].rstrip() if led is not None else ""
+        whole = list(word(code, "measured_next.said").finditer(past if word(code, "measured_next.ends").search(past) else before))
         if thing is None or not whole or not _may_be(match.group("v"), thing, before, code):
             continue
         whole = whole[-1]
