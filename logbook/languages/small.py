@@ -52,6 +52,12 @@ class Small:
     seen: frozenset[str] = frozenset()  # the same, where harm was told of before it
     shows_at_all: frozenset[str] = frozenset()  # what is to be seen of anything, harm too
     gives_reason: frozenset[str] = frozenset()  # between what he tells and what must be done about it
+    knows: frozenset[str] = frozenset()  # behind a denial: how a thing has to be, that he had not heard
+    so_then: frozenset[str] = frozenset()  # begins what came of it
+    or_so: frozenset[str] = frozenset()  # a doubt of what stands before it alone
+    is_or_got: frozenset[str] = frozenset()  # first words of an act that tell how the piece is
+    reports: frozenset[str] = frozenset()  # what another does who tells of work
+    was: frozenset[str] = frozenset()  # before a plan: one of then
     breaks_off: frozenset[str] = frozenset()  # begins a clause that a denial does not reach
     sheets: frozenset[str] = frozenset()  # duct board, where its thickness stands behind it
     them: frozenset[str] = frozenset()  # before a verb: stands for the piece, and begins what is told anew

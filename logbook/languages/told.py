@@ -126,6 +126,7 @@ class Voices:
     rhetorical: str = "(?!)"  # how a sentence begins that only looks like a question: what stands behind is told
     bet_lost: str = "(?!)"  # how the sentence behind it begins, where it is not so after all
     left_to_others: str = "(?!)"  # work on the piece spoken of that somebody is to do: it is not done
+    has_to: str = ""  # how a thing has to be, for what he had not known
     helps: str = ""  # the whole of a clause: another lent a hand with the speaker's own work
     had_me: str = ""  # how a clause begins that tells what another had the speaker do: he did it
     used_it: str = ""  # in the words of another's deed: what he gave is what was put on

@@ -32,6 +32,13 @@ ENGLISH_COURTESIES = (
     Plainer((" want to say", " wanted to say"), rf"(?P<x>{_I} (?:just|only) (?:want|wanted|wish) to say(?: that)? )", (("x", ""),)),
     Plainer(("if you ",), rf"(?P<x>if you (?:look|go|check|see|come|pass|have a look|take a look|get up)(?: (?:at|over to|closely|to|by|on))* (?P<p>{_NAMED}),? you(?:'ll| will| would| can| may)? (?:see|find|notice)(?: that)? (?:it|she))(?![\w'])", (("x", r"\g<p>"),)),
     Plainer(("remiss", "negligent", "amiss", "dishonest"), rf"(?P<x>{_I}(?:'d| would| should) be (?:remiss|negligent|dishonest|lying)(?: of me)? (?:if {_I} (?:did not|didn't|failed to)|not to|to not) (?:mention|say|report|tell you|point out|note|add|admit)(?: that)? )", (("x", ""),)),
+    # what he guesses is only that he has to tell it
+    Plainer(
+        (" tell you ", " mention ", " let you know ", " should know ", " oughta know ", " ought to know ", " point out "),
+        rf"(?:^|(?<=[.!?;,] )|(?<= so )|(?<= and )|(?<=^so )|(?<=^and ))(?P<x>(?:i guess|i think|i figure|i suppose|i reckon|maybe|probably),? (?:(?:{_I} )?(?:probably |also |just )*(?:should|oughta|ought to|better|gotta|got to|have to|need to)(?: probably| also| just)* (?:tell you(?: guys)?|mention(?: to you)?|let you know|point out)|you (?:guys )?(?:should|oughta|ought to|better) (?:probably )?know)(?:,? that)?(?: about)? )",
+        (("x", ""),),
+        beside=("i guess", "i think", "i figure", "i suppose", "i reckon", "maybe", "probably"),
+    ),
     Plainer(("if it is not", "if it's not", "if it isn't", "if it's no", "if it is no", "if that's all right", "if you have a moment"), r"(?:^|(?<=[.!?;] ))(?P<x>if (?:it is not|it's not|it isn't|it's no|it is no|that's all right|you have a moment)(?: [\w']+){0,5}, )", (("x", ""),)),
     Plainer(("rather than",), rf"(?P<x>rather than) (?:the )?{_NUMBER}(?![\w'/])", (("x", "instead of"),)),
     Plainer(("much as ",), rf"(?:^|(?<=[.!?;] ))(?P<x>much as {_I}(?:'d| would| should)?(?: [\w']+){{1,6}}, )", (("x", ""),)),

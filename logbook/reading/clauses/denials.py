@@ -10,7 +10,7 @@ from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_sits import lacks_none, only_how
 from logbook.reading.clauses.none_of_what import of_a_part
-from logbook.reading.words.phrasing import words_of
+from logbook.reading.words.phrasing import in_any, words_of
 from logbook.reading.clauses.stance import Clause
 
 # concept -> (fact, value when denied)
@@ -115,6 +115,8 @@ def denied(row: Row, clause: Clause, begin: int) -> list[Claim]:
     """What the "no" or "not" at `begin` denies of the piece, with all acts that hang on it; nothing where it is of something else."""
     if begin + 1 < clause.last and row.words(begin + 1, begin + 2).lower().split()[0] in ("just", "only", "simply", "sólo", "solo", "nomás"):
         return []  # "not just stapled, taped too"
+    if (learned := _had_to_be(row, clause, begin)) is not None:
+        return [claim(row, "(nothing)", None, begin, learned)]
     twice = _twice(row, clause, begin)
     if twice is not None:
         return [twice]
@@ -238,6 +240,14 @@ def _to_tabs(row: Row, at: int, last: int) -> int | None:
     if k >= last or live(row, k) not in sought:
         return None
     return k + 2 if k + 1 < last and live(row, k + 1) in ("OVER", "DOWN", "IN", "LEVEL", "BACK") else k + 1
+
+
+def _had_to_be(row: Row, clause: Clause, begin: int) -> int | None:
+    """ "I didn't know the tape had to be listed": how it has to be, that he did not know, is not how it is; the item behind it."""
+    if begin + 3 >= clause.last or row.words(begin + 1, begin + 2).lower().split()[0] not in words_of("small.knows"):
+        return None
+    end = next((k for k in range(begin + 2, clause.last) if row.words(k, k + 1).lower().split()[0] in words_of("small.so_then")), clause.last)
+    return end if in_any("told.voices.has_to").search(row.words(begin + 1, end).lower()) is not None else None
 
 
 _THINGS = ("STAPLES", "TAPE", "VANES", "TABS", "FLAP", "SCRIM")

@@ -15,6 +15,8 @@ from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_is import is_so_now
 from logbook.reading.words.likely import Likely, standing
 from logbook.reading.words.phrasing import begins, in_any, rows, word, words_of
+from logbook.reading.clauses.or_something import or_something_so
+from logbook.reading.clauses.news import is_told_of_it
 from logbook.reading.clauses.relative import tells_where, the_one_of
 from logbook.reading.words.tokens import plain
 from logbook.record import record
@@ -159,7 +161,7 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         undone = word(language.code, "acts.no_deed").search(plain(row.words(clause.first, clause.first + at))) is not None if at else False  # "I'd have used mastic if we had it, this is tape"
         whole = at > 3 and not named and in_any("told.voices.i_would").match(plain(row.words(clause.first, clause.first + at))) is not None  # "I'd do ten on the screws if I had enough"
         return CONDITION, clause.first + (0 if whole or at <= 3 and not named and not to_come else at), not undone and not whole
-    if "DOUBT" in concepts:
+    if "DOUBT" in concepts and not or_something_so(row, clause.last, clause.first + concepts.index("DOUBT")):
         return QUESTION, clause.first + concepts.index("DOUBT"), False
     if "SHOULD_HAVE" in concepts and clause.last < len(row.items) and row.items[clause.last].concept == "BUT":
         return DRAWING, clause.first + concepts.index("SHOULD_HAVE"), False
@@ -333,7 +335,7 @@ def _names_a_piece(row: Row, clause: Clause, lead: int, language: Language) -> b
     """ "They cranked the fan up, straight 84 sits at three inches": behind what others did to no piece, the one named next is his own."""
     items = row.items[clause.first + lead : clause.first + lead + 3]
     named = len(items) == 3 and items[0].concept.startswith("K_") and items[1].concept in ("NUM", "MARKED") and language.told.voices.as_it_is != ""
-    return named and (items[2].concept in ("BE", "HAVE", "RUN", "TAKES") or row.words(clause.first + lead + 2, clause.first + lead + 3).lower() in words_of("small.stands"))
+    return named and (items[2].concept in ("BE", "HAVE", "RUN", "TAKES") or is_told_of_it(row, clause.first - 1, items[2]) or row.words(clause.first + lead + 2, clause.first + lead + 3).lower() in words_of("small.stands"))
 
 
 def _lead(items) -> int:

@@ -50,6 +50,8 @@ def _without_it(row: Row, claims: list[Claim], match: re.Match[str], behind: boo
         return claims
     if any(one.value is False and one.name == act.name and begin <= one.first < max(end, last) for one in claims) or any(one.name in ("sides_taped", "sides_stapled") and begin <= one.first < last and one.name.endswith(act.name) and one.value < 4 for one in claims):
         return claims
+    if act.name == "stapled" and any(one.name == "staple_spacing" and one.corrects and last <= one.first < end for one in claims):
+        return claims  # "every two except on the branch side, it's more like four there": they are in
     begins = act.first if act.name == "scrim_shows" else first  # of the scrim nothing else tells
     return [*claims, claim(row, act.name, False, begins, last, hedged=act.hedged, part="side", corrects=True)]
 

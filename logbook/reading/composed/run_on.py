@@ -24,6 +24,7 @@ _GOVERNS = ("BE", "HAVE", "HAVING", "AND", "OR", "BUT", "I", "OTHER", "ONLY", "B
 _SMALL = ("FILLER", "HEDGE", "DET", "ALL", "EACH", "YET")
 _OF_THE_PIECE = ("SIDE", "PANEL", "JOINT", "SIDE_WORD", "END", "FITTING", "GENERIC", "BACK", "BOARD", "OTHER_SIDE", "THIS", "IT")
 _THINGS = ("VANES", "TIE_RODS", "TAPE", "STAPLES", "SCREWS", "TABS", "FLAP", "CLOSURE", "MARK181", "WORD")
+_PARTS = ("JOINT", "SIDE_WORD", "SIDE", "TAPE", "STAPLES", "VANES", "TABS")  # "not a seam I taped"
 _WHERE = ("ON", "IN", "UNDER", "OVER", "INSIDE", "AROUND", "BESIDE", "WITH", "TO", "THROUGH", "FROM")
 _MEASURED_BY = ("EVERY", "NUM", "LEN", "FRAC", "MARK181", "CLOSURE", "APART")
 _ON_THE_WAY = ("ON", "WITH", "THROUGH", "FLAP", "DET", "ALL", "AROUND", "SIDE_WORD", "FILLER", "SIDES_ALL", "BOTH", "OVER", "IN", "TAPE", "STAPLES", "OF", "APART", "JOINT")
@@ -49,6 +50,10 @@ def ended(items: tuple[Item, ...], text: str, words: RunOn) -> tuple[Item, ...]:
             place = at
             if concept_at(items, at + 3) == "EVERY":
                 stops.add(at + 3)  # "it is now every two"
+        elif item.concept in ("I", "FILLER") and at > start + 2 and _tells_anew(items, said, max(start, at - _LOOKS_BACK), at, words):
+            place = at
+        elif item.concept == "BE" and at > start + 1 and said[at] in words.it_is and _is_that_one(items, said, at, words):
+            place = at
         elif item.concept.startswith("K_") and _begins_another(items, max(start, at - _LOOKS_BACK), at):
             place = at
         if place is not None:
@@ -64,6 +69,25 @@ def _is_by_now(items, said, start: int, at: int, words: RunOn) -> bool:
     if concept_at(items, at + 1) != "BE" or at + 2 >= len(items) or said[at + 2] not in words.now or concept_at(items, at + 3) in ("NOT", "NO", "NOT_DONE"):
         return False
     return any(items[k].concept == "NOT" and items[k + 1].concept in _ACTS for k in range(max(start, at - _LOOKS_BACK), at - 1))
+
+
+def _tells_anew(items, said, start: int, at: int, words: RunOn) -> bool:
+    """ "I didn't swap it | I just taped it", "nobody helped me | I stapled it": he himself right before an act, behind a denied verb that is no saying or thinking."""
+    if concept_at(items, at + 1) not in _TOLD_OF or items[at].concept == "FILLER" and said[at].split()[0] not in words.people or said[at - 1].split()[-1] in words.binders | words.opening or items[at - 1].concept in (*_PARTS, *_GOVERNS):
+        return False
+    cue = next((k for k in range(at - 2, start - 1, -1) if items[k].concept in ("NOT", "NOT_DONE")), None)
+    if cue is None or said[cue].split()[-1] in words.opinions or said[cue] not in words.auxiliaries and items[cue].concept != "NOT_DONE":
+        return False
+    between = {word for k in range(cue + 1, at) for word in said[k].split()}
+    return between.isdisjoint(words.opinions) and between.isdisjoint(words.binders)
+
+
+def _is_that_one(items, said, at: int, words: RunOn) -> bool:
+    """ "43 was taped and it's not | it's 34 that's taped": another piece, told behind a denial or an act as the one it is so of."""
+    if items[at - 1].concept not in ("NOT", *_TOLD_OF):
+        return False
+    number = next((k for k in range(at + 1, min(at + 5, len(items))) if items[k].concept in ("NUM", "MARKED")), None)
+    return number is not None and all(items[k].concept in ("DET", "NUMBER", "FITTING", "FILLER") or items[k].concept.startswith("K_") for k in range(at + 1, number)) and said[number + 1 : number + 2] != [] and said[number + 1] in words.relative
 
 
 def _begins_another(items, start: int, at: int) -> bool:

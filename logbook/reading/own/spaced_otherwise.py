@@ -101,4 +101,5 @@ def _spaced(row: Row, own: Row, at: int) -> tuple[str, Fraction] | None:
     if name is None:
         return None
     told = [row.items[two].value.value for one, two in zip(here, here[1:]) if (row.items[one].concept in ("EVERY", "ON", "STAPLED", "STAPLES") or row.items[one].concept == "COMMA" and row.items[one - 1].concept in ("STAPLED", "STAPLES")) and row.items[two].concept in ("NUM", "LEN", "FRAC")]
+    told = told or [row.items[one].value.value for one, two in zip(here, here[1:]) if row.items[two].concept in ("STAPLES", "STAPLE") and row.items[one].concept in ("LEN", "FRAC") and row.items[one].value.value >= 1]  # "two inch staples everywhere but on the heel"
     return (name, told[-1]) if told else None

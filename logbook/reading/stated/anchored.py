@@ -127,6 +127,8 @@ def _fits(row: Row, at: int, anchor: Anchor) -> bool:
         return False
     if (ahead in _NOT_BEHIND and (anchor.name, ahead) != ("hanger_spacing", "FROM")) or before in _NOT_BEFORE or (item.concept == "NUM" and before.startswith("K_")):
         return False
+    if anchor.name == "hanger_spacing" and (ahead in ("COUNTED", "FITTING") or ahead.startswith("K_") and ahead != "K_HANGER"):
+        return False  # "both eight foot straights": how long they are
     if item.concept == "NUM" and ahead not in ("COMMA", "STOP", "AND", "", "WORD", "ON", "OF", "IN", "SQUARE", "WHEN", "APART", *anchor.bare_before):
         return False
     if anchor.name == "damage_width" and ahead in ("WORD", "AROUND", "OUT", "OUTSIDE", "OTHER") and row.words(at + 1, at + 2).lower().split()[0] in words_of("small.reaches_past"):

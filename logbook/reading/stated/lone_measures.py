@@ -131,6 +131,8 @@ def _told(row: Row, stated: Row, cut_up: tuple[Part, ...], place: int, at: int, 
         return  # "the distance to the wall is three inches"
     thing = _thing_at(row, noun)
     item = row.items[at]
+    if item.concept == "NUM" and at and row.items[at - 1].concept == "ALL":
+        return  # "put tape on it all four": so many sides
     if not here and thing == "staples" and item.value.value < 1 and (item.value.value < Fraction(1, 4) or any(row.items[k].concept in ("TAPED", "JOINT", "END") for k in range(noun, part.last))):
         return
     if item.concept == "NUM" and not _bare(row, cut_up, place, at, thing, language) or item.concept == "FRAC" and item.value.value == Fraction(1, 2) and at + 1 < part.last and row.items[at + 1].concept != "LEG":
@@ -140,6 +142,8 @@ def _told(row: Row, stated: Row, cut_up: tuple[Part, ...], place: int, at: int, 
     if name == "hanger_spacing" and unit != "ft" and not 3 <= item.value.value <= 16 and not 36 <= item.value.value:
         return
     value = item.value.value * 12 if name == "hanger_spacing" and item.concept == "NUM" and item.value.value <= 16 else item.value.value
+    if name == "hanger_spacing" and at + 1 < len(row.items) and (row.items[at + 1].concept in ("RUN", "COUNTED", "FITTING") or row.items[at + 1].concept.startswith("K_")) and row.items[at + 1].concept != "K_HANGER":
+        return  # "hangers every eight feet, it's a twenty foot run"
     if at + 1 < len(row.items) and row.items[at + 1].concept in ("BY", "FROM", "OFF", "OVER") and name in ("hanger_spacing",) and row.words(at + 1, at + 2).lower().split()[0] in words_of("told.wanted.away"):
         return  # "ten feet off the floor"
     low, high = _WITHIN[name]

@@ -227,7 +227,7 @@ def of_one_side(row: Row, clause: Clause, one: Claim) -> bool:
     return False
 
 
-_SIDED = ("stapled", "taped", "rubbed_down", "surface_clean")
+_SIDED = ("stapled", "taped", "rubbed_down", "surface_clean", "cross_tabs")
 
 
 def _is_a_part(row: Row, at: int) -> bool:

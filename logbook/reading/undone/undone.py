@@ -11,6 +11,7 @@ from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.denials import DENIED, GOVERN_A_CHAIN, PAST, chained, goes_up, live
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_is import is_so_now
+from logbook.reading.undone.done_after_all import done_after_all
 from logbook.reading.undone.lacking import lacking, of_one_side
 from logbook.reading.meant.name_places import COUNTS_UP_TO
 from logbook.reading.words.likely import Likely, standing
@@ -20,6 +21,9 @@ from logbook.reading.clauses.set_right import mending
 from logbook.reading.clauses.stance import Clause
 from logbook.reading.undone.still_to_do import HANGING, side_waits, still_to_do
 from logbook.reading.words.tokens import plain
+
+
+_NAMED_BEHIND = ("TAPE_IT", "TAPE", "STAPLE", "RUB", "TRIM", "FITTING", "NUMBER", "DET")  # behind these a number is the piece
 
 
 @dataclass(frozen=True)
@@ -76,7 +80,10 @@ def undone(row: Row, cut: tuple[Clause, ...], language: Language) -> Undone:
         if [item.concept for item in row.items[end : end + 3]] == ["AND", "I", "TAPED"] and all(one.name == "(open)" for one in made):
             plans.update(range(begin, end))  # "I know it wants fabric and mastic and I taped it": what should be there, and what is
             continue
-        if made and row.items[begin].concept == "WILL" and all(came_true(row, end, one.name) for one in made):
+        if made and row.items[begin].concept in ("WILL", "GOING_TO") and done_after_all(row, begin, end, made[0].name):
+            plans.update(k for k in range(begin, end) if not (row.items[k].concept in ("NUM", "MARKED") and (row.items[k - 1].concept in _NAMED_BEHIND or row.items[k - 1].concept.startswith("K_")) or row.items[k].concept.startswith("K_")))
+            skip_to = end
+        elif made and row.items[begin].concept == "WILL" and all(came_true(row, end, one.name) for one in made):
             plans.update(range(begin, end))
             skip_to = end
         elif made:
