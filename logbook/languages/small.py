@@ -58,6 +58,7 @@ class Small:
     is_or_got: frozenset[str] = frozenset()  # first words of an act that tell how the piece is
     reports: frozenset[str] = frozenset()  # what another does who tells of work
     was: frozenset[str] = frozenset()  # before a plan: one of then
+    arrives: frozenset[str] = frozenset()  # behind a denial: what was ordered is not there
     breaks_off: frozenset[str] = frozenset()  # begins a clause that a denial does not reach
     sheets: frozenset[str] = frozenset()  # duct board, where its thickness stands behind it
     them: frozenset[str] = frozenset()  # before a verb: stands for the piece, and begins what is told anew

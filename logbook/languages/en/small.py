@@ -58,6 +58,7 @@ ENGLISH_SMALL = Small(
     is_or_got=frozenset("is was got gets".split()),
     reports=frozenset("built made did done hung put installed says say said saying tells told telling texted texts called calls wrote writes asks asked reported reports claims claimed swears swore thinks thought figures wants wanted checked looked noticed found saw goes like".split()),
     was=frozenset(["was", "were"]),
+    arrives=frozenset("come came show showed arrive arrived ship shipped".split()),
     breaks_off=frozenset("once after because cause 'cause since when while where although".split()),
     looks=frozenset("faces facing points pointing looks looking turned".split()),
     since=frozenset("so then now finally after since later again".split()),

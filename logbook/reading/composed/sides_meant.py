@@ -10,7 +10,7 @@ from logbook.reading.words.items import concept_at
 
 _INFINITIVE = re.compile(r"\w{3,}[aei]r(?:les?|l[oa]s?)?")
 _TAKES_BACK = re.compile(r"\b(?:peel|pull|open|bend|lift|fold|tak|took|br(?:ing|ought)|sen[dt]|ship|put|g[oe]t|buil[dt]|haul|carr)(?:ed|ied|ies|ing|s|en)? $")
-CONCEPTS = ("ON", "BACK", "GOING_TO", "SIDE", "SIDE_WORD", "BY", "DRAWING", "LEVEL", "MOVE_OUT", "SLOPE")
+CONCEPTS = ("ON", "BACK", "GOING_TO", "SIDE", "SIDE_WORD", "BY", "DRAWING", "LEVEL", "MOVE_OUT", "SLOPE", "INLET")
 
 
 def meant(done: list, items, place: int, ahead: str, past_article: str, said: str, text: str) -> None:
@@ -26,6 +26,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="TO")  # "it's twenty by ten going to sixteen by ten"
     elif item.concept == "BACK" and ahead == "BY" and concept_at(items, place - 1) == "IT" and text[items[place - 2].start : items[place - 2].end].lower() in ("cut", "trimmed", "took"):
         done[place] = replace(item, concept="FILLER")  # "I had to cut it back by two inches": no side moves
+    elif item.concept == "INLET" and said == "coming in" and ahead in ("LEN", "FRAC", "NUM", "HEDGE") and concept_at(items, place + 2) != "BY" and ({concept_at(items, place - 1), concept_at(items, place - 2) if concept_at(items, place - 1) == "BE" else ""} & {"SIDE", "ONE_SIDE", "SIDE_WORD", "OTHER_SIDE"}):
+        done[place] = replace(item, concept="MOVE_IN", value=None)  # "the left side coming in six over twenty"
     elif item.concept == "SIDE" and said == "left" and concept_at(items, place - 1) in ("STAPLES", "TAPE", "CLOSURE", "MARK181") and ahead in ("STOP", "COMMA", ""):
         done[place] = replace(item, concept="FILLER", value=None)  # "I only had the quarter inch staples left"
     elif item.concept == "SIDE" and said == "right" and concept_at(items, place - 1) in ("STAPLED", "TAPED", "RUBBED", "TRIMMED", "WIPED") and (ahead in ("STOP", "BUT", "") or ahead == "COMMA" and concept_at(items, place + 2) != "SIDE"):

@@ -51,6 +51,8 @@ def no_piece(row: Row, mention, made) -> bool:
     at = mention.mark_at[0]
     value, before = row.items[at].value.value, row.items[at - 1].concept if at else ""
     others = [m for m in made if m is not mention and (m.mark is not None or m.batch)]
+    if before == "DET" and value <= 4 and _never_came(row, at):
+        return True
     if before in ("FITTING", "NUMBER") or mention.pointed or not others:
         return False
     if value in (90, 45) and (mention.kind is None or before == "COMMA" and mention.kind in ("elbow", "wye")):
@@ -73,6 +75,12 @@ def no_piece(row: Row, mention, made) -> bool:
         if row.items[k].concept in _COUNTABLE and row.items[k - 1].concept in ("NUM", "COUNT", "ALL"):
             return True  # "five tears, I fixed four"
     return False
+
+
+def _never_came(row: Row, at: int) -> bool:
+    """ "the three didn't come in": a roll of tape of that width, or staples."""
+    behind = row.items[at + 1 : at + 3]
+    return len(behind) == 2 and behind[0].concept in ("NOT", "NOT_DONE") and row.text[behind[1].start : behind[1].end].lower().split()[0] in words_of("small.arrives") and any(item.concept in ("TAPE", "TAPED", "CLOSURE", "STAPLES", "STAPLED") for item in row.items[:at])
 
 
 def goes_over(row: Row, mention) -> bool:
