@@ -23,6 +23,10 @@ class BareNames:
     shares: frozenset[str] = _NONE  # "all of", "the bottom of"
     things: frozenset[str] = _NONE  # what is on a piece, in it or for it
     held: frozenset[str] = _NONE  # what can be in a piece
+    hung_things: frozenset[str] = _NONE  # what is heavy and hangs by a piece: "the coil at 61 is ninety pounds"
+    pounds: frozenset[str] = _NONE  # where its weight is told
+    lines_named: frozenset[str] = _NONE  # right before a number: a line of duct that is called so
+    placings: frozenset[str] = _NONE  # between what a piece holds and "in": "the staples I shot in 88"
     spaced: frozenset[str] = _NONE  # of these: what is so far apart that the number could be its distance
     joined: frozenset[str] = _NONE  # where pieces meet: "the seam at"
     placed: frozenset[str] = _NONE  # "over at", "up at"

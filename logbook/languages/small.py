@@ -35,6 +35,7 @@ class Small:
     minds: frozenset[str] = frozenset()  # before a gap: only thought of
     puts: frozenset[str] = frozenset()  # between a thing and the "none" that is of it
     none: frozenset[str] = frozenset()  # behind a thing: there is none of it
+    found_then: frozenset[str] = frozenset()  # before "later" and a deed: what came up at that time, and was dealt with
     where_they_are: frozenset[str] = frozenset()  # behind "but two": which of them they are
     fought: frozenset[str] = frozenset()  # behind such: they were only hard to do
     of_the_allowed: frozenset[str] = frozenset()  # behind a fraction: of what a test allows, no measure

@@ -205,6 +205,7 @@ class Wanted:
     ordinal: frozenset[str] = frozenset()  # right before a number of things
     away: frozenset[str] = frozenset()  # right behind a length that is how far off something is
     heats: str = "(?!)"  # right before a bare number: so hot is the air
+    hangs: frozenset[str] = frozenset()  # of a piece, before how far apart it does
     cold_ahead: str = "(?!)"  # the part before a bare number ends so: that is how cold it was
     off_a_thermometer: str = "(?!)"  # right behind one, the same
     instrument: str = ""  # what shows how hot it is, whoever holds it

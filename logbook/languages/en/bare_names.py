@@ -17,16 +17,18 @@ ENGLISH_BARE_NAMES = BareNames(
     names="pieces",
     number="number",
     naming=_w(_KINDS, "piece pieces fitting fittings number numbers no mark section sections joint joints duct ducts run runs line lines stick sticks ninety forty-five"),
-    kinds=_w(_KINDS, "damper box main duct piece fitting section joint stick stub"),
+    kinds=_w(_KINDS, "sleeve sleeves trunk damper box main duct piece fitting section joint stick stub"),
     acts=_w("wiping trimming taped stapled rubbed hung closed sealed patched strapped folded grooved trimmed retaped restapled resealed re-taped re-stapled wiped heated warmed ironed screwed capped taping stapling rubbing closing sealing folding shut squeegeed hook hooked ripped shot checked chckd finishd finished doing tackled reworked repaired plugged buried bury holding ironed cleaned hauled folded skipped"
-            " tape staple hang seal rub wipe trim boxed buttoned"),
-    handlings=_w("got get had have put did do took take left leave built made opened set pulled pull hit kept keep moved ran brought shoved dropped tested want wanted need needed found saw shoved slid slide see carry carried bring throw threw"),
+            " tape staple hang hangs seal rub wipe trim boxed buttoned"),
+    handlings=_w("running got get had have put did do took take left leave built made opened set pulled pull hit kept keep moved ran brought shoved dropped tested want wanted need needed found saw shoved slid slide see carry carried bring throw threw"),
     turned_out=_w("closed taped stapled rubbed hung sealed up down open shut done finished in out back apart together trimmed wiped over cold dry wet inside hanging through with home before after"),
     ways=_w("up down off over out in back all just about already also then only cold around shut through straight today yesterday myself this tonight"),
     shares=_w("all rest most half part much bit end ends side sides top bottom seam seams joint joints corner corners back front left right throat heel flap flaps facing face edge edges board outside inside skin foil panel walls wall length both cheek cheeks female male"),
     things=_w("taping stapling rubbing rubdown wiping trimming rag brush pass coat box sticker checklist throat staples staple tape tapes vanes vane tabs tab screws screw washers washer strap straps hanger hangers support supports rod rods damper dampers hole holes tear tears rip rips gash slit cut cuts dent dents gap gaps leak leaks patch patches repair mastic foil facing scrim flap flaps"
               " groove shiplap seam seams joint joints corner corners collar collars door tap takeoff board insulation wool fiberglass glass dust oil grease dirt water step legs leg throat sleeve liner reinforcement channel test fan gauge pressure static air rub squeegee iron heat spots dots strip strips stuff opening end ends side sides top bottom closure puncture damage sticker clinch entry legs bottom"),
     held=_w("damper dampers vanes vane hole holes tear tears rip rips gash slit cut cuts dent dents gap gaps leak leaks door collar tap takeoff insulation wool air pressure static staples staple screws tape gauge patch step groove opening rods channel reinforcement water puncture liner seam seams joint joints"),
+    hung_things=_w("damper dampers coil coils heater fan silencer"), pounds=_w("pound pounds lb lbs weighs weighed weigh heavy"),
+    lines_named=_w("trunk main riser"), placings=_w("go goes went going shot put used drove fired set laid ran stuck"),
     spaced=_w("straps strap hangers hanger supports support screws screw staples staple rods rod tabs tab trapezes washers washer"),
     joined=_w("joint seam end connection corner tap boot collar sleeve takeoff metal flange cap elbow tee transition reducer unit door hanger strap opening"),
     placed=_w("up over here there down back out working"),
@@ -37,7 +39,7 @@ ENGLISH_BARE_NAMES = BareNames(
     now=_w("now today currently"),
     troubles=_w("trouble problem problems careful done happy finished wrong"),
     is_=_w(_IS),
-    has=_w("sees would wouldn't will can't couldn't should passed failed tested runs ran moved moves joins weighs reads says lacked lacks lifted leaked tore stands ends ended turned looks sees went has had got gets needs needed comes came goes went sits sat took fell lost doesn't didn't hasn't hadn't won't leaks leaked held never still stood stands"),
+    has=_w("hangs sees would wouldn't will can't couldn't should passed failed tested runs ran moved moves joins weighs reads says lacked lacks lifted leaked tore stands ends ended turned looks sees went has had got gets needs needed comes came goes went sits sat took fell lost doesn't didn't hasn't hadn't won't leaks leaked held never still stood stands"),
     meets=_w("goes went meets met joins joined butts butted ties tied comes came hits lands sits connects connected slides slid enters hooks turns leaves"),
     states=_w("complete completed taped stapled rubbed hung closed sealed patched strapped folded grooved trimmed up done finished wet torn ripped crushed dented open shut hanging retaped restapled untaped unstapled unrubbed bare leaking boxed buried installed tight stuck dry ready built made cut tested screwed supported unsupported heated wiped missing without"),
     barely=_w("not all still now only just already almost both never fully completely finally being about also nearly"),
@@ -47,7 +49,7 @@ ENGLISH_BARE_NAMES = BareNames(
     behind=_w("and but so either then or with without where when while before after because 'cause cause since as at on to from for off over through around under inside outside into onto"
               " the a an my our its his it i we he they you she nobody somebody someone today yesterday tomorrow tonight monday tuesday wednesday thursday friday saturday sunday later soon last next now here there too also again all both cold dry wet up down out back in"
               " i'll we'll i've we've everywhere anywhere nowhere halfway partway this that these those until till if though although except instead once every still already just only never not no nor"
-              " stapled taped rubbed hung closed sealed patched done shut open myself alone okay ok right long yet first last next which who",
+              " running sitting lying laying hangs stapled taped rubbed hung closed sealed patched done shut open myself alone okay ok right long yet first last next which who",
               _IS, "are were aren't weren't has had got gets needs needed comes came goes went sits sat took fell lost doesn't didn't hasn't hadn't won't don't leaks leaked held stood stands weighs weighed by come outta exept would will joins lacked went w abt w/o its n r says said reads read shows showed complete about right straight carrying looks looked meets joins butts ties hits lands connects slides leaves moves fits fit takes ended can can't could couldn't will would wouldn't should must might have haven't did does do got"),
     points=_w("the that this my our"),
     turns=_w("elbow elbows ell ells wye offset offsets jog"),

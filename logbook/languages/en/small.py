@@ -35,6 +35,7 @@ ENGLISH_SMALL = Small(
     minds=frozenset("worried afraid scared nervous concerned looking".split()),
     puts=frozenset("put used shot ran there took were was".split()),
     none=frozenset("none zero nada".split()),
+    found_then=frozenset("found noticed saw spotted came popped lifted peeled caught".split()),
     where_they_are=frozenset("by on at in under behind near next against along up over down i we that which tight".split()),
     fought=frozenset("took fought needed gave were was are hard went came".split()),
     of_the_allowed=frozenset("of what|of the allow|of allow|of the limit|of the permit|the allow|what's allow|what is allow|what we're allow|of our allow".split("|")),

@@ -29,4 +29,29 @@ ENGLISH_STATES_TOLD: tuple[State, ...] = (
     State("damage_repaired", False, (r"(?:no|not any|nothing|without|out of|haven't got|don't have|didn't have|never had|got no|had no|have no|ran out of)(?: (?:more|any|a|the))*(?: (?:duct board|board|fabric|mastic|tape|foil|plug|patch|scrap|stuff|material|piece|pieces|glass))?(?: \w+){0,3}? (?:to|for) (?:fix|fixing|patch|patching|mend|mending|repair|repairing|plug|plugging|replace|replacing|cover|covering)(?:(?: (?:it|that|this|them))?(?: with| up)?)", r"(?:nobody|no one)(?:'ll| will|'s going to| is going to| is gonna|'s gonna)(?: ever)? (?:look|see it|notice|see that|know)\b.*"), ("DAMAGE",), apart=True, cues=(" fix", " patch", " mend", " repair", " plug", " replac", " cover", "nobody", "no one")),
     # the tabs of a collar
     State("tabs_bent", False, (r"(?:still |just |all )*(?:sticking|standing|pointing|stuck|sitting|poking)(?: (?:straight|right|up|out|in))+(?=$|[.,;]| (?:so|and|into|like|because|for)\b)",), ("TABS", "TAB_WORD"), ("collar", "branch"), uses=True, cues=("sticking", "standing", "pointing", "stuck", "sitting", "poking")),
+    # harm that was passed by
+    State(
+        "damage_repaired",
+        False,
+        (
+            r"(?:tear|rip|hole|gash|dent|split|slit|puncture)s? (?:just )?stays?(?: (?:in|in it|there|like that|as it is|open|put))*$",
+            r"^(?:(?:and|so|but|i|we|just) )*(?:walked|went|kept|drove|moved) (?:right |straight |on )*(?:past|by) (?:it|that)$",
+            r"(?:put|did|used|laid|stuck) nothing (?:over|on|to|about|across|for) (?:it|that|them|the \w+)$",
+            r"nothing(?: has|'s)? (?:went|gone|been put|was put|got put|put) (?:on|over|across) (?:it|that|them)$",
+            r"(?:somebody|someone|one of us|i|we) (?:ought to|oughta|should|needs? to|has to|have to|better) (?:patch|fix|mend|plug|cover|repair|see to|replace) (?:it|that|them|this)\b",
+        ),
+        ("DAMAGE",),
+        apart=True,
+        cues=(" stay", " past", " by ", "nothing", "ought", " should", " need", " has to", " have to", " better"),
+    ),
+    # a recut step that shows where it should not
+    State(
+        "groove_step",
+        "outside",
+        (
+            r"(?:low step|step|rabbet|lap|lip)(?:'s| is)?(?: (?:still|just|all))* (?:showing|shows|visible|standing|sticking)(?: (?:out|up|proud))* (?:on |from |to )?(?:the )?outside(?: face)?",
+            r"(?:see|seeing) (?:the|its|that) (?:low )?(?:step|lap|rabbet|lip) (?:from|on|at) (?:the )?outside",
+        ),
+        cues=("outside",),
+    ),
 )

@@ -70,7 +70,8 @@ def may_be(spot: Spot) -> bool:
     """Whether nothing right beside the number makes it a measure, an hour or money."""
     found, at, last, words = spot.found, spot.at, spot.last, spot.words
     behind = found[last] if last < len(found) else None
-    if spot.before() in _NOT_AHEAD or spot.before() in words.places_numbered or found[at].gap == "-" or at and not found[at].gap and found[at - 1].sort != "sign":
+    by_what_hangs = spot.before() == "by" and spot.before(2) in words.hung_things
+    if spot.before() in _NOT_AHEAD and not by_what_hangs or spot.before() in words.places_numbered or found[at].gap == "-" or at and not found[at].gap and found[at - 1].sort != "sign":
         return False
     if behind is None:
         return True
@@ -100,12 +101,17 @@ def stands(spot: Spot) -> bool:
             return False  # "the top and both sides of 88": what is told of the rest would be lost
         return then in words.shares and not so_long and (large or then not in words.lengths) or large and then in words.units
     if before in words.inside:
-        return (large or then in words.holes) and then in words.held and before != "into" and _not_sloped(spot)
+        placed = large and then in words.placings and any(spot.before(k) in words.held for k in range(3, 6))  # "the staples I shot in 88"
+        return ((large or then in words.holes) and then in words.held or placed) and before != "into" and _not_sloped(spot)
     if before in words.of_use:
         return then in words.things and (large or spot.last not in spot.starts) or large and _starts(spot) or spot.value >= PLACED_FROM and (spot.trade_ahead() or spot.trade_behind())
     if before in words.along:
         in_it = spot.behind() in words.inside | words.on and spot.behind(1) in words.pronouns  # "the line with 139 in it"
         return large and (then in words.troubles or in_it and then in words.lines | words.kinds or _starts(spot))
+    if large and then in words.hung_things and before in words.at | words.spots:
+        return any(one.low in words.pounds for one in spot.found[slice(*spot.clause())])  # "the coil at 61 is ninety pounds"
+    if large and before in words.lines_named and (then in words.points or then in words.inside | words.on | words.of or not then or then in _STOPS):
+        return spot.trade_behind() or spot.trade_ahead()
     if before in words.at and spot.behind() == ":":
         return large and spot.value not in TURNS and _heads(spot, 3) and then in words.things
     if before in words.at:

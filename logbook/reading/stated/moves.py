@@ -95,6 +95,13 @@ def _slides(found: Found):
         yield from _move(found)
 
 
+def _one_of_several(found: Found):
+    """ "Bottom comes up three, left side moves six": of one side, where another is told of beside it."""
+    first, last = found.row.sentence_start(found.first), found.row.sentence_end(found.first)
+    if found.item("by").value.value <= 12 and len({item.value for item in found.row.items[first:last] if item.concept == "SIDE"}) > 1:
+        yield from _slides(found)
+
+
 _FETCHES = ["back", "for"]  # "went back for the one missing strip"
 
 
@@ -385,4 +392,6 @@ FRAMES = (
     Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", _slope_of_twelve),
     Frame("SIDE (?:IN|OUT|UP|DOWN|MOVES) (?:NUM|LEN) ON (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=SEP|$|AND)", _slope_in_a_foot),  # "left in six at five in twelve"
     Frame("(?<=SEP) (?:FILL|LAID|ON){0,3} (?P<w>(?P<rise>NUM|FRAC) OVER (?P<run>NUM)) (?=SEP|$)", lambda found: _slope_of_twelve(found) if any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),
+    Frame(f"(?P<w>{_SIDES} (?:MOVE|MOVES) (?:BY|ONLY|HEDGE)? (?P<by>NUMB)) (?=SEP|$|AND|BUT)", _one_of_several),
+    Frame("(?P<w>TAKES (?:FILL|ONLY|HEDGE){0,2} (?P<back>NUMB) TO (?P<dir>DIRECTION) (?:FILL|BY){0,2} (?P<by>NUMB))", _move),
 )

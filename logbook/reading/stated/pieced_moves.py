@@ -78,6 +78,8 @@ def _is_free(row: Row, stated: Row, at: int, first: int, last: int, used: set[in
         return False
     before = row.items[at - 1].concept if at else ""
     behind = row.items[at + 1].concept if at + 1 < len(row.items) else ""
+    if item.concept == "NUM" and item.value.value == 1 and behind in ("END", "JOINT"):
+        return False  # "between the one end and the other"
     if before in _NOT_BEFORE or before.startswith("K_") or behind in _NOT_BEHIND:
         return False
     if before in ("OF", "BACK", "DET", "WORD") and word(language.code, "told.wanted.instead_of").search(plain(row.text[row.items[first].start : item.start]).rstrip()) is not None:

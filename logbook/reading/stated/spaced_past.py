@@ -22,8 +22,17 @@ def _spaced(name: str, within: tuple[int, int]):
     return build
 
 
+def _hangs(found: Found):
+    """ "Straight 31 hangs every ten feet off the purlins"."""
+    if found.row.words(found.at("o"), found.at("o") + 1).lower() in words_of("told.wanted.hangs"):
+        found_of = "n" if found.item("n") is not None else "m"
+        if _HANGERS[0] <= found.item(found_of).value.value <= _HANGERS[1]:
+            yield found.claim("hanger_spacing", found.item(found_of).value.value, group="w", uses=(found_of,), said_unit=unit_of(found.item(found_of)))
+
+
 FRAMES = (
     Frame(f"HUNG {_PIECE} (?P<w>(?:EVERY (?P<n>LEN)|ON DET? (?P<m>LEN) APART))", _spaced("hanger_spacing", _HANGERS)),
+    Frame("(?P<o>WORD) (?:WORD|OFF|FROM|ON|DET|BUILDING|COMMA|UP){0,4} (?P<w>(?:EVERY (?P<n>LEN)|ON DET? (?P<m>LEN) APART))", _hangs),
     Frame(f"(?P<o>WORD) (?:WORD|ON|OF|IN) {_PIECE} (?:[^STOP QUERY COMMA STAPLES TABS SCREWS LEN EVERY]){{1,5}} (?P<w>(?P<n>LEN) APART)", _spaced("hanger_spacing", _HANGERS)),
     Frame("SCREWS (?:AND|WITH) (?:DET|ALL)? WASHERS (?:BE|FILLER|COMMA){0,2} (?P<w>ON (?P<n>LEN|FRAC) APART?)", _spaced("screw_spacing", _SCREWS)),
 )

@@ -235,7 +235,7 @@ def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
             return clause.first + at
         if concept == "GOING_TO" and "NOT" in concepts[:at]:
             return clause.first + concepts.index("NOT")
-    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")) and not _deed_behind(row, clause, concepts.index("LATER"), language) and not _made_then(row, clause, concepts.index("LATER"), language):
+    if "LATER" in concepts and not any(c in PAST for c in concepts[: concepts.index("LATER")]) and not _i_did(concepts, concepts.index("LATER")) and not _deed_behind(row, clause, concepts.index("LATER"), language) and not _made_then(row, clause, concepts.index("LATER"), language) and not _found_then(row, clause, concepts.index("LATER")):
         return clause.first + concepts.index("LATER")
     if "WHEN" in concepts and not any(c in PAST for c in concepts) and side_waits(row, clause, language):
         return clause.first + concepts.index("WHEN")
@@ -275,6 +275,14 @@ def _made_then(row: Row, clause: Clause, at: int, language: Language) -> bool:
     if word(language.code, "elsewhere.made_then").fullmatch(plain(row.words(clause.first, last + 1))) is None:
         return False
     return last + 1 == clause.last or word(language.code, "elsewhere.goes_then").match(plain(row.words(last + 1, clause.last))) is None
+
+
+def _found_then(row: Row, clause: Clause, at: int) -> bool:
+    """ "Found a loose end later and rubbed it down again": when he found it; "found a loose end, rub it later" is still to do."""
+    later = clause.first + at
+    if words_of("small.found_then").isdisjoint(row.words(clause.first, later).lower().split()):
+        return False
+    return any(row.items[k].concept in PAST for k in range(later + 1, clause.last)) and not any(row.items[k].concept in _NOT_YET for k in range(clause.first, clause.last))
 
 
 _NOT_YET = ("WILL", "GOING_TO", "NEED", "PENDING", "NOT", "NO", "NOT_DONE", "IF", "WHEN")
