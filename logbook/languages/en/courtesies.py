@@ -39,6 +39,13 @@ ENGLISH_COURTESIES = (
         (("x", ""),),
         beside=("i guess", "i think", "i figure", "i suppose", "i reckon", "maybe", "probably"),
     ),
+    # how far apart he meant to put them, and what it came to
+    Plainer(
+        (" ended up", " wound up"),
+        rf"(?:^|(?<=[.!?;,] )|(?<= and )|(?<= so )|(?<= but )|(?<=^so ))(?P<x>(?:{_I} )?(?:was |were |am )?(?:gonna|going to|trying to|tried to|meant to|wanted to|going for|shooting for|aiming for|started(?: out)?|start(?:ed)? off)(?: (?:run|go|do|hit|keep|hold|put|space|shoot|staple))?(?: (?:the |them |it )?(?:staples)?)?(?: at| for| with| on| every)* ?(?:twos|two inch(?:es)?|every two|2 in(?:ch(?:es)?)?|(?<=every )two)(?P<p> on {_NAMED})?,? (?:and|but)(?: then)?(?: {_I})? (?:ended|wound) up )(?=(?:at|every|running|going|more like|about|closer to)\b)",
+        (("x", r"\g<p> staples ended up "),),
+        unless=r"\b(?:pressure|static|fan|(?:gauge|meter) (?:read|say|show)s?|inches of water)\b",
+    ),
     Plainer(("if it is not", "if it's not", "if it isn't", "if it's no", "if it is no", "if that's all right", "if you have a moment"), r"(?:^|(?<=[.!?;] ))(?P<x>if (?:it is not|it's not|it isn't|it's no|it is no|that's all right|you have a moment)(?: [\w']+){0,5}, )", (("x", ""),)),
     Plainer(("rather than",), rf"(?P<x>rather than) (?:the )?{_NUMBER}(?![\w'/])", (("x", "instead of"),)),
     Plainer(("much as ",), rf"(?:^|(?<=[.!?;] ))(?P<x>much as {_I}(?:'d| would| should)?(?: [\w']+){{1,6}}, )", (("x", ""),)),
