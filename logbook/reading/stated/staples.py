@@ -309,6 +309,7 @@ SPACING_FRAMES = (
     Frame("(?P<w>(?:FILLER){1,2} (?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT)", _out_of_the_right_ones),
     Frame("(?:ONLY|HAVE|WITH|FILLER|OF|WORD|LAID|BUT) DET? (?P<w>(?P<n>LEN|FRAC) (?P<o>WORD)) (?=SEP|$|AND|BUT|SIDE (?:SEP|$)|ON|OF|IN|LEFT_OUT)", _the_short_ones),
     Frame("(?P<w>(?P<n>LEN|FRAC) LEG)", _leg),
+    Frame("(?P<w>(?P<n>LEN|FRAC) COMMA (?:THIS|IT)? BE DET? LEG) (?!BY|IN|OUT)", _leg),  # "seven-sixteenths, that's the leg on the staples"
     Frame("(?P<w>LEG BE (?P<n>LEN|FRAC)) (?!APART|BY)", _leg),
     Frame("(?P<w>STAPLES BE? (?:DET|WORD|FILLER|HEDGE|ME){1,4} COMMA (?P<n>FRAC)) (?=COMMA|STOP|$)", _leg),
     Frame("(?P<w>STAPLES WORD OF (?P<n>FRAC)) (?!APART|CROWN|BOARD)", _leg),
