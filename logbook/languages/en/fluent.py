@@ -51,7 +51,7 @@ ENGLISH_FLUENT = Fluent(
     ),
     of_topic=r"(?:i )?(?:skipped|forgot|missed|never did) (?:it|that|them)|(?:so )?none|no|nope|never (?:got to|happened|did)\b.*|no, .*|(?:an? )?(?:big )?(?:fat )?(?:zero|zilch|nada)",
     topics=r"(?:(?:and|&|then) )?(?:as for )?(?:the |any )?(?:rubbing|rub|rub down|rubdown|taping|stapling|trimming|wiping|preheating|vanes|turning vanes|rubbed|taped|stapled)(?: down)?(?: (?:on|of|in|for) .{1,30})?",
-    misspoke=frozenset(("no", "sorry", "wait no", "no wait", "correction", "i mean", "well")),
+    misspoke=frozenset(("i misspoke", "i take that back", "i take it back", "scratch that", "strike that", "no", "sorry", "wait no", "no wait", "correction", "i mean", "well")),
     begins_value=_VALUE,
     ends_value=rf"\b(?:{_NUMBER.replace('an?|', '')}|in|out|inside|outside|sides?|quarters?|eighths?|half|sixteenths?|inch(?:es)?|well)(?: \w+)?,?(?: \w+){{0,2}}$",
     joins=frozenset(("and", "&")),

@@ -42,6 +42,7 @@ ENGLISH_GLASS_TOLD: tuple[State, ...] = (
         False,
         (
             rf"{_NEVER}(?: (?:even|ever|really|quite|got to|get to|get|bother to|bothered to))* {_PULL}(?:ing)?{_SOME} {_GLASS}(?: {_OUT}{_OF_LAP})?",
+            rf"(?:in|inside|at) {_MALE}(?: of it)?,? (?:(?:all|the|its|that|of) )*{_GLASS}(?:'s| is| are| was)(?: (?:all|still|just|sitting))* (?:still|there|in there|in it|left)(?: (?:in|there|in there))*",
             rf"(?:left|leaving|leave){_AMOUNT} {_GLASS}(?: still| sitting| stuck)* (?:in|on|inside) (?:there|it|(?:the |its |that )?{_LAP})",
             rf"(?:there's|there is|there was|there are|got|has|have|had|with)(?: still)?{_AMOUNT} {_GLASS}(?: still| left)+ (?:in|on|inside)(?: (?:there|it|(?:the |its |that )?{_LAP}))?",
             rf"(?:there's|there is|there was|there are|got|has|have|had) still{_AMOUNT} {_GLASS} (?:in|on|inside) (?:there|it|(?:the |its |that )?{_LAP})",

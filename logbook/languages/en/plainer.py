@@ -33,7 +33,7 @@ ENGLISH_PLAINER = (
     # --- pieces by their numbers alone, of which the first and the second are told of behind
     Plainer(
         ("former", "latter", "the first", "the second", "the third", "the other", "the last", "first one", "second one", "other one", "last one"),
-        rf"(?:^|(?<=[.!?] )|(?<=[.!?] of )|(?<=^of ))(?P<x>)(?:{_MARK}(?:, and |, | and | & ))+{_MARK}(?=[.:,;]|$| only | just )(?=[^?]{{0,160}}(?<![a-z])(?:former|latter|first|second|third|other|last)(?: one)?(?: (?:is|isn't|has|hasn't|had|got|was|wasn't|i|i've|we|never|didn't|and)(?![\w'])|'s|[.,;]|$))",
+        rf"(?:^|(?<=[.!?] )|(?<=[.!?] of )|(?<=^of ))(?P<x>)(?:{_MARK}(?:, and |, | and | & ))+{_MARK}(?=[.:,;]|$| only | just | are | both | have | had | were | got | each )(?=[^?]{{0,160}}(?<![a-z])(?:former|latter|first|second|third|other|last)(?: one)?(?: (?:is|isn't|has|hasn't|had|got|was|wasn't|i|i've|we|never|didn't|and|that|which)(?![\w'])|'s|[.,;]|$))",
         (("x", "numbers "),),
     ),
     # --- who did the harm he does not know, that it is there he does

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from logbook.languages.en.answered_plainly import ENGLISH_ANSWERED_PLAINLY
+from logbook.languages.en.asked_of_him_plainly import ENGLISH_ASKED_OF_HIM
 from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
+from logbook.languages.en.corrected_plainly import ENGLISH_CORRECTED_PLAINLY
 from logbook.languages.en.courtesies import ENGLISH_COURTESIES
 from logbook.languages.en.cured_plainly import ENGLISH_CURED_PLAINLY
 from logbook.languages.en.fastening import ENGLISH_FASTENING
@@ -27,6 +29,8 @@ from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
     *ENGLISH_CURED_PLAINLY,
+    *ENGLISH_CORRECTED_PLAINLY,
+    *ENGLISH_ASKED_OF_HIM,
     *ENGLISH_ANSWERED_PLAINLY,
     *ENGLISH_ONE_BREATH,
     *ENGLISH_TAPING_SAID,

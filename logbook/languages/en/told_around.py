@@ -16,6 +16,10 @@ _OWNED = r"(?:own(?:ed|ing)? up to|admit(?:ted|ting)?(?: to)?|confess(?:ed|ing)?
 _LIE = r"(?:(?:i|we|it|that|you) ?(?:'d| would) be (?:a |an )?(?:lie|liar|lying|fibbing|wrong|untrue|false|kidding myself|stretching it|stretch|untruth|unfair|dishonest)(?: (?:for me|of me))?(?: (?:if (?:i|we|you)|to|for me to))?(?: (?:say|said|tell|told|claim|claimed|write|wrote|put down|call|called|saying|claiming|telling))?(?: (?:you|him|them|her|anybody|anyone))?(?: (?:that|it|so))?)"
 _FILTH = r"(?:dust|dirt|grease|oil|grit|mud|sawdust|filth|frost|dew|moisture|powder|soot|grime)"
 
+_FIXED = r"(?:no|nope|wait|sorry|oops|hold on|hang on|hold it|(?:scratch|strike|change|fix|forget|correct|erase) (?:that|it|the (?:out|in|outward|inward))|correction|actually|i mean|make (?:that|it)|rather|i lie|my mistake|i take that back|take that back|i was wrong|wrong)"
+_EITHER_WAY = r"(?:out|outward|outwards|outside|in|inward|inwards|inside)"
+_THEY_TURN = r"(?:(?:(?:the|all|of) )*(?:legs?|they|it|those|mine|these|staples|<n>)(?: (?:all|really|actually|just))* ?(?:'re|are|is|'s|were)? ?(?:clinched|turned|folded|bent|curled|pointing|facing|turning|folding|fold|turn|bend|point|go|face|curl|clinch|went|came|ended up)?s? ?)?"
+
 _CUES_AHEAD = ("ahead", "in front of", "before me", "before us", "lies ahead", "to come yet")
 
 ENGLISH_TOLD_AROUND = (
@@ -38,4 +42,28 @@ ENGLISH_TOLD_AROUND = (
     Aside(r"(?:don't|do not|never|nobody|you don't|don't anybody)(?: (?:you|ever|go|even))* (?P<x>(?:think|thinking|believe|say|tell \w+|imagine|assume)(?: that)? (?:i|we) (?:just )?<d>(?: (?:it|#|them|that one|[\w-]*\d[\w-]*))* (?:cold|unwarmed|un-warmed|unheated|unwiped|dirty|dusty|wet|without (?:warming|heating|wiping|cleaning)(?: it)?(?: first)?))" + _ENDS, ("think", "believe", "say ", "tell ", "imagine", "assume"), names=True),
     # --- the harm that was mended is another's
     Aside(r"(?P<x>(?:and |but |so |though )*(?:that|it|this|which) ?(?:'s|is|was|isn't|ain't|wasn't)(?: not)? (?:the (?:same )?)(?:one|tear|hole|rip|dent|puncture|gash|slit|spot|damage|corner)(?: (?:that|which))? (?:i|we)(?: 've| have|'ve)? (?:already )?(?:<d>|plugged|fixed|mended|replaced|covered))(?= [.,;]|$| and| but)", ("the tear", "the hole", "the rip", "the dent", "the puncture", "the gash", "the slit", "the spot", "the one", "the same", "the damage", "the corner"), names=True, unless=r"^(?!.*(?:not|n't))"),
+    # --- which way the legs go, set right
+    *(
+        Aside(
+            rf"(?:legs?|clinch\w*|clinches|<n>|<d>|turned|folded|bent)(?: [^ .?;,]+){{0,5}}? ?(?P<x>{_EITHER_WAY} [.,;] (?:and |but |well |oh )*(?:{_FIXED}(?: [,.:;-])? )+{_THEY_TURN})(?P<n>{way})(?! (?:on|at|along|by|there|between|it)(?![\w']))(?![\w'-])",
+            ("leg", "clinch", "stapl"),
+            states=(("staple_clinch", value),),
+            names=True,
+            unless=r"(?<![\w'])(?:step|lip|tabs|flap|vanes|inch(?:es)? in|moves?)(?![\w'])",
+        )
+        for way, value in (("(?:out|outward|outwards|outside)", "outward"), ("(?:in|inward|inwards|inside)", "inward"))
+    ),
+    # --- tabs and what hangs by itself, set right
+    Aside(
+        rf"(?:tabs|<n>)(?: (?:on|of|in) [^ .?;,]+(?: [^ .?;,]+)?)? ?(?:'re|are|is|were|got|all)?(?: all| now)* ?(?P<x>(?:<d>|bent|folded|hammered)(?: (?:over|down|flat|in|tight))* [.,;] (?:and |but |well |oh )*(?:{_FIXED}(?: [,.:;-])? )+(?:they|the tabs|those|some|most|half of them|two|three)? ?(?:'re|are|were)?(?: (?:all|still|just|only))* ?(?:standing|sticking up|straight|up|proud|upright|not <d>|not down|not flat)(?: (?:up|out|still|over))*)(?= [.,;]|$)",
+        (" tabs",),
+        states=(("tabs_bent", False),),
+        names=True,
+    ),
+    Aside(
+        rf"(?P<x>(?:on|with|has|from|by|off) (?:its|their) own(?: (?:two|rods|rod|straps|strap|hangers|hanger|wires|supports|all-thread|unistrut|trapeze))* [.,;] (?:and |but |well |oh )*(?:{_FIXED}(?: [,.:;-])? )+(?:(?:it|that|the (?:damper|coil|duct|thing))(?: ?'s| is| hangs| sits| rides| rests)?(?: just| really)* )?(?:on|off|from|carried by|held by|supported by|carries)(?: the)? (?:duct|it|board|elbow|straight|sleeve)(?: itself)?)(?= [.,;]|$)",
+        (" own",),
+        states=(("accessory_supported", False),),
+        names=True,
+    ),
 )
