@@ -5,6 +5,7 @@ Regular expressions over lower-case letters, as in `en_plainer.py`.
 
 from __future__ import annotations
 
+from logbook.languages.en.asked_others import ENGLISH_ASKED_OTHERS
 from logbook.languages.en.asked_plainly import ENGLISH_ASKED_PLAINLY
 from logbook.languages.en.gone_over import ENGLISH_GONE_OVER
 from logbook.languages.en.measured import _M
@@ -48,6 +49,7 @@ _NOT_BACK = rf"{_ANY_REASON}(?:,? (?:and|but|so|then) |[,.;] )(?:{_I} )?(?:still
 
 ENGLISH_ANSWERED_PLAINLY = (
     *ENGLISH_ASKED_PLAINLY,
+    *ENGLISH_ASKED_OTHERS,
     *ENGLISH_RAN_SHORT,
     *ENGLISH_GONE_OVER,
     *ENGLISH_SERVICE_TOLD,

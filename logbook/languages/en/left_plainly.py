@@ -78,6 +78,8 @@ ENGLISH_LEFT_PLAINLY = (
     ),
     # --- nothing is left: neither is anything lacking
     Plainer(("left to", "more to"), rf"(?P<x>(?:no|not any|isn't any) (?:more )?(?P<a>tape|taping|staples|stapling|{_RUB}|trimming) (?:left |more )?to (?:put on|put in|do|run|lay|go|go on|be done))", (("x", "nothing open"),)),
+    # --- the insulation that should have come out, and did not
+    Plainer(("insulation", "fiberglass", "the glass"), r"(?:insulation|fiberglass|glass) (?:in|at|on|of|inside) the (?:male|slip) end(?: (?:of|on) [\w-]+(?: \w+)?)? (?P<x>(?:should(?: have|'ve)|was supposed to(?: have)?|ought to(?: have)?|was meant to(?: have)?|was to(?: have)?) (?:been |be |come |have come )?(?P<v>(?:cut|taken|pulled|scraped|trimmed|cleaned|shaved|dug|peeled|stripped)(?: (?:out|off|away|back))?|removed|out)(?:,? (?:and|but)|[.;]) (?:it|that) (?:wasn't|was not|isn't|is not|never was|hasn't|has not|hasn't been|has not been|didn't|did not))(?=[.,;!]|$)", (("x", r"was not \g<v>"),)),
     # --- "remains" and "open" are "left"
     Plainer(("remain",), r"(?P<x>what(?: still)? remains(?: to (?:do|be done)| open| undone| outstanding)?)(?=(?: (?:on|for|with|of) [^.,;?!]{1,30}?)?(?:'s| is)\b|,? and\b|[.,;!]|$)", (("x", "what's left"),)),
     Plainer(("remain",), r"(?P<x>all(?: that)?(?: still)? remains(?: to (?:do|be done)| open| undone)?)(?=(?: (?:on|for|with) [^.,;?!]{1,30}?)?(?:'s| is)\b)", (("x", "all that's left"),)),

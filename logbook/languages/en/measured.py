@@ -46,6 +46,8 @@ def _by_letter(letter: str, side: str) -> tuple[Plainer, ...]:
 
 
 ENGLISH_MEASURED = (
+    # --- "it shifts five inches to one side in a length of twenty": which side, how far, over what length
+    Plainer(_TAPERS, rf"(?:(?<=[.,;] )|(?<=\bit )|(?<=\d )|(?<=\d, )|(?<=\band ))(?P<x>(?:shifts?|moves?|comes|goes|runs|steps|slides|drifts|swings)(?: over| in)? (?P<m>{_M}) (?:over )?(?:to|toward|towards) (?:the )?(?P<s>left|right|one)(?: (?:hand )?side)?,? (?:in|over|within|across|on)(?: (?:a|the) (?:total )?(?:length|distance|run|span|stretch) of)? )(?={_M}(?! to))", (("x", r", \g<s> side moves \g<m> over "),), unless=r"offset"),
     # --- a question that he answers himself
     Plainer(("how far back", "how far in", "how far down", "how far up"), rf"(?:(?P<x>(?:and |so )?how far (?P<w>back|in|down|up)(?: (?:is|was) (?:it|that)| did (?:i|it) (?:go|come|set it)| does it (?:go|come))?[?,.]* (?:{_MUTTERS}[,.?]+ (?:{_FOUND_IT}[,.]+ )*)?))(?=(?:about |it's |at )*{_M})", (("x", r"\g<w> "),)),
     # --- what is muttered while one looks for the number

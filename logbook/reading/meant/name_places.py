@@ -99,6 +99,8 @@ def stands(spot: Spot) -> bool:
         so_long = then in words.lengths and spot.behind() in words.is_ and spot.last + 1 in spot.starts  # "half of 24 is 12"
         if spot.before(3) in words.each:
             return False  # "the top and both sides of 88": what is told of the rest would be lost
+        if then in words.lengths and spot.before(3) in words.points_at_one and spot.before(3) not in words.points:
+            return False  # "shifts five to one side in a length of 20"
         return then in words.shares and not so_long and (large or then not in words.lengths) or large and then in words.units
     if before in words.inside:
         placed = large and then in words.placings and any(spot.before(k) in words.held for k in range(3, 6))  # "the staples I shot in 88"
