@@ -116,6 +116,7 @@ class Turns:
     in_after_all: tuple[str, ...] = ()  # at the end of a clause: what was forgotten was put in
     past_is_plain: str = "(?!)"  # how words begin in which those verbs are never told of what is to come
     one_was_put: str = "(?!)"  # of those words: one thing, and not several
+    of_his_deed: str = "(?!)"  # of the words that deny: what he did not do, and not how it is
     leads: str = ""
     room: tuple[str, ...] = ()
     wishes: tuple[str, ...] = ()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from logbook.languages.en import language as en
 from logbook.languages.es import verbs as es_verbs, voices as es_voices
 from logbook.languages.es.acts import SPANISH_ACTS
+from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
 from logbook.languages.es.afar import SPANISH_AFAR
 from logbook.languages.es.forms import SPANISH_FORMS
 from logbook.languages.es.misheard import MISHEARD
@@ -17,6 +18,7 @@ from logbook.languages.es.places import PLACES, STOREYS, WHOLE_PLACES
 from logbook.languages.es.small import SPANISH_SMALL
 from logbook.languages.es.whole_turns import SPANISH_WHOLE_TURNS
 from logbook.languages.es.thumbs import SPANISH_THUMBS
+from logbook.languages.es.told_in_turn import SPANISH_TOLD_IN_TURN
 from logbook.languages.es.ticks import SPANISH_TOLD
 from logbook.languages.es.states import SPANISH_STATES
 from logbook.languages.es.turns import SPANISH_TURNS
@@ -50,7 +52,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("OVER", "a lo largo de|en un largo de|en una distancia de|over|sobre un largo de|en un tramo de"),
     ("BACK", "atrás|back|set back|hacia atrás|para atrás|de retroceso|retroceso|retroceso de|setback|retirado|de atrás|la línea atrás|la raya atrás|con retroceso de|pa trás|pa atrás|pa' atrás"),
     ("THROUGH", "a través|a través de|por el|through"),
-    ("TIGHT", "apretadita|apretadito|apretaditas|apretaditos|cerradita|cerradito|cerraditas|cerraditos|pegadita|pegadito|pegaditas|pegaditos|justita|justito|justitas|justitos|selladita|selladito|selladitas|selladitos|juntas cerradas|uniones cerradas|costuras cerradas|juntas cerraditas|juntas pegadas|junta cerrada|sin un solo hueco|ni un solo hueco|sin ningún hueco|ni un hueco|sin una sola rendija|sin ninguna abertura|sin ninguna luz|sin ninguna rendija|cero luz|cero huecos|juntas bien cerradas|juntas bien apretadas|juntas bien pegadas|juntas bien justas|costuras bien cerradas|costuras bien apretadas|costuras bien pegadas|costuras bien justas|uniones bien cerradas|uniones bien apretadas|uniones bien pegadas|uniones bien justas|cerradas sin huecos|sin huecos|sin hueco|apretado|apretada|bien pegado|bien pegada|justo|justa|ajustado|ajustada|bien cerrado|bien cerrada|sin abertura|sin aberturas|sin luz|bien ajustada|bien ajustado|cerrada sin huecos|bien apretada|bien apretado|bien justa|no se ve luz|tight"),
+    ("TIGHT", "cerró parejo|cerró parejito|cerraron parejo|cierra parejo|cerró a tope|cerró justo|cerró justito|apretadita|apretadito|apretaditas|apretaditos|cerradita|cerradito|cerraditas|cerraditos|pegadita|pegadito|pegaditas|pegaditos|justita|justito|justitas|justitos|selladita|selladito|selladitas|selladitos|juntas cerradas|uniones cerradas|costuras cerradas|juntas cerraditas|juntas pegadas|junta cerrada|sin un solo hueco|ni un solo hueco|sin ningún hueco|ni un hueco|sin una sola rendija|sin ninguna abertura|sin ninguna luz|sin ninguna rendija|cero luz|cero huecos|juntas bien cerradas|juntas bien apretadas|juntas bien pegadas|juntas bien justas|costuras bien cerradas|costuras bien apretadas|costuras bien pegadas|costuras bien justas|uniones bien cerradas|uniones bien apretadas|uniones bien pegadas|uniones bien justas|cerradas sin huecos|sin huecos|sin hueco|apretado|apretada|bien pegado|bien pegada|justo|justa|ajustado|ajustada|bien cerrado|bien cerrada|sin abertura|sin aberturas|sin luz|bien ajustada|bien ajustado|cerrada sin huecos|bien apretada|bien apretado|bien justa|no se ve luz|tight"),
     ("AROUND", "alrededor|todo alrededor|por todo alrededor|todo el derredor"),
     ("ALL", "todo|toda|todos|todas"),
     ("EACH", "cada uno|cada una"),
@@ -275,14 +277,14 @@ KINDS = (
     ("offset", "offset|desvío|pieza de desvío|desfase|desplazamiento pieza|ese|quiebre|compensación"),
     ("elbow", "codo|codos|elbow|ell|el codo|codo cuadrado|codo de radio|codo recto|codito"),
     ("tee", "te|tee|la te|una te|ti|pieza te|tés"),
-    ("branch", "derivación|toma|tap|take off|takeoff|derivaciones|injerto|silleta|toma lateral|entronque|ramificación|take-off"),
+    ("branch", "bajante|bajantes|derivación|toma|tap|take off|takeoff|derivaciones|injerto|silleta|toma lateral|entronque|ramificación|take-off"),
     ("wye", "yee|ye|pantalón|i griega|wye|pantalones|y griega|pieza y|bifurcación|pantaleta|horqueta"),
     ("end_cap", "tap.|tapadera|tapita|taponcito|tapa|tapón|end cap|tapa final|tapas|tapa ciega|cap|tapa de extremo|tapa terminal"),
     ("collar", "collarín|collar|boca redonda|collarines|spin in|collar redondo|boot|start collar|bota|salida redonda|cuello|cuello redondo"),
     ("access_door", "puerta de acceso|compuerta de acceso|puerta de registro|access door|puerta de inspección|registro de acceso|puertita de acceso|puertas de acceso"),
     ("register", "rejilla|abertura para rejilla|register|boca de rejilla|difusor|hueco para la rejilla|registro|abertura de rejilla|abertura para la rejilla|grille|boquilla|marco de rejilla|rejillas"),
     ("equipment_connection", "|".join(f"{joined} {to} {machine}" for joined in ("conexión", "unión", "acople") for to in ("de la", "a la", "con la", "de", "a") for machine in ("uma", "evaporadora", "condensadora", "rtu", "ahu", "paquete", "minisplit")) + "|" + "|".join(f"{joined} {to} {machine}" for joined in ("conexión", "unión", "acople") for to in ("del", "al", "con el", "de", "a") for machine in ("fan coil", "fancoil", "rtu", "paquete", "chiller", "rooftop", "air handler", "aire acondicionado")) + "|equipment connection|unit connection|equipment conexion|conexion de equipment|conexión de equipo|conexión de la manejadora|conexión de manejadora|conexión de la máquina|conexión de la unidad|conexión de máquina|conexión a equipo|conexión a manejadora|conexión de aire acondicionado|unión de equipo|unión a la manejadora|unión con el equipo|conexión al equipo|conexión a la manejadora|conexión a la máquina|conexión a la unidad|conexión con la manejadora|conexión con el equipo|conexión del equipo|unión al equipo|conexión al aire acondicionado|conexión con la unidad|conexión a la manejadora de aire"),
-    ("damper_sleeve", "manguito del damper|manguito de compuerta|manguito de la compuerta|manguito de damper|manguito cortafuego|manguito cortafuegos|manguito contra fuego|sleeve del damper|sleeve de damper|sleeve de la compuerta|sleeve de compuerta|sleeve|fire damper sleeve|manga de compuerta|manga del damper|manga de la compuerta|manga cortafuego|funda de compuerta|damper sleeve|manga de damper|compuerta cortafuego|manga de compuerta cortafuego|manga para compuerta|funda de la compuerta|manga del damper contra fuego|compuerta contra fuego|camisa de compuerta|camisa del damper"),
+    ("damper_sleeve", "manga|mangas|manguito del damper|manguito de compuerta|manguito de la compuerta|manguito de damper|manguito cortafuego|manguito cortafuegos|manguito contra fuego|sleeve del damper|sleeve de damper|sleeve de la compuerta|sleeve de compuerta|sleeve|fire damper sleeve|manga de compuerta|manga del damper|manga de la compuerta|manga cortafuego|funda de compuerta|damper sleeve|manga de damper|compuerta cortafuego|manga de compuerta cortafuego|manga para compuerta|funda de la compuerta|manga del damper contra fuego|compuerta contra fuego|camisa de compuerta|camisa del damper"),
     ("plenum", "plen.|caja de aire|pleno|plenum|caja plenum|cajón|plénum|caja de plenum|caja de distribución|caja pleno"),
     ("hanger", "trapecios|trapecio|trapeze|trapezes|cuelgues|abrazaderas|flejes|straps|colgantes|soportes|colgadores|hangers|colgaderas|colgante|los colgantes|los soportes|soportería"),
     ("repair", "reparación|repair|remiendo|reparaciones"),
@@ -353,7 +355,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_PLAINER, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_IN_TURN, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

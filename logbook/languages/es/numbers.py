@@ -15,7 +15,7 @@ UNITS = (
     ("degF", "grados fahrenheit|fahrenheit|°f|f|grados f"),
     ("degC", "grados centígrados|centígrados|grados celsius|celsius|°c|c|grados c"),
     ("cfm", "cfm|pies cúbicos por minuto|pies cúbicos|c.f.m.|pcm"),
-    ("inwg", "pulgadas de agua|pulgada de agua|pulgadas de columna de agua|pulgada de columna de agua|pulgadas columna de agua|in. w.g.|inches of water"),
+    ("inwg", "pulgadas de columna|pulgada de columna|pulgadas de agua|pulgada de agua|pulgadas de columna de agua|pulgada de columna de agua|pulgadas columna de agua|in. w.g.|inches of water"),
     ("kpa", "kpa|kilopascal|kilopascales"),
     ("pa", "pascales|pascal|pa"),
     ("lb", "libras|libra|lbs|lb"),

@@ -11,10 +11,6 @@ _ART = r"(?:el |la |las |los |sus? |unas? |un )?"
 _AT = r"(?:cada |a cada |a |de a |en )"
 _FAR = rf"{COUNT}(?: y (?:medi[ao]|un cuarto))?"
 
-_ASKED_ME = r"(?:(?:el|la|los|mi|un) \w+(?: de \w+)? )?(?:me |nos )?pregunt(?:o|aron|a)(?: (?:el|la|los|mi|un) \w+(?: de \w+)?)? (?:que )?si (?:ya |si )?"
-_OF_WHAT = rf"(?:(?:a la |al |la |el )(?:{KIND} )?(?:numero )?{MARK},? (?:ya |si )?)?"
-_ANSWERED = r",? (?:y |pero )?(?:yo |la verdad )?(?:le|les) (?:dije|dijimos|conteste|contestamos|respondi|tuve que decir) que "
-
 _NOW_I = r"(?:tallo|encinto|engrapo|grapo|froto|plancho|recorto|rebajo|teipeo|tapeo)"
 _AND_DONE = r"(?: bien)?(?: y|,) (?:ya(?: queda| quedo| estuvo| acabo| termino)?|acabo|termino|queda(?: lista| listo)?|listo|me voy|nos vamos|vamonos)"
 _SOME_PIECE = rf"(?:el |la |al )?(?:{KIND} )?(?:numero )?{MARK}"
@@ -56,9 +52,12 @@ TOLD = (
     # --- a list of thumbs: "grapas 2 cinta 3 tallada"
     Plainer(("grapas 2", "grapas 3", "grapas 4", "grapa 2", "grapa 3", "grapas 1"), r"\bgrapas?(?P<x> )(?=(?:1|2|3|4|1\.5|2\.5)(?! (?:lados?|caras?|costuras?|x|por|octavos|dieciseis|y )|/|\.)(?: |,|$))", (("x", " cada "),)),
     Plainer(("cinta 2", "cinta 3", "tape 2", "tape 3", "teip 2", "teip 3"), r"\b(?:cinta|tape|teip)(?P<x> )(?=(?:2|3|2\.5)(?! (?:lados?|caras?|costuras?|x|por|veces|vueltas|rollos?)|/)(?:$|[ ,]))", (("x", " de "),)),
-    # --- asked and answered: "el inspector preguntó si la 3 llevaba aletas y le dije que no"
-    Plainer((" que no", " que todavia no", " que nel", " que tampoco"), rf"(?P<x>{_ASKED_ME}){_OF_WHAT}(?P<n>)[^.;?]{{4,140}}?(?P<y>{_ANSWERED}(?:todavia |aun )?(?:no|nel|tampoco)){STOP}", (("x", ""), ("n", "no "), ("y", "")), beside=("pregunt",)),
-    Plainer((" que si", " que claro", " que ya"), rf"(?P<x>{_ASKED_ME}){_OF_WHAT}(?!no )[^.;?]{{4,140}}?(?P<y>{_ANSWERED}(?:si|claro|claro que si|ya)){STOP}", (("x", ""), ("y", "")), beside=("pregunt",)),
+    # --- "nomás me queda tallarle la cinta a la 85": still to do
+    Plainer((" me queda ", " nos queda ", "me queda ", "le queda "), r"\b(?:me|nos|le) (?P<x>queda(?: por| de)?) (?=(?:encint|tall|engrap|grap|recort|limpi|frot|dobl|colg|pon|met|tap|parch|teip|tape|calent|rebaj|sell|atornill)(?:ar|er|ir)(?:l[oae]s?|sel[oa]s?)?\b)", (("x", "falta"),)),
+    # --- "no la toqué después de encintarla": not rubbed
+    Plainer((" toque ", " toque,", "no toque", " tocamos ", " volvi a tocar"), rf"(?P<x>\b(?:ya )?no (?:(?:la|lo|le|las|los) )?(?:toque|tocamos|volvi a tocar)(?: mas| nada| para nada)? (?:la {TAPE} )?(?:ya )?(?:despues de|luego de|una vez) (?:que (?:la|lo) )?(?:encint\w+|teip\w+|tape\w+|(?:poner|pegar|dar|ponerle|pegarle|darle) (?:la |el )?{TAPE}))", (("x", "no la talle"),)),
+    # --- "se me fue tallarlo": forgotten
+    Plainer(("e me fue ", "e nos fue ", "e me fueron ", "e nos fueron "), r"(?<!no )\bse (?:me|nos) (?P<x>fue(?:ron)?) (?=[a-zñ]{2,}(?:ar|er|ir)(?:l[oae]s?|sel[oa]s?)?\b)", (("x", "olvido"),)),
     # --- "olvidé meterle las vanes", "me olvidé de la cinta"
     Plainer(("olvid",), rf"(?P<x>(?:me |nos )?olvid(?:e|amos)(?: de)? (?:(?:poner|meter|echar|dar|pasar|instalar|colocar)(?:le|les|sel[oa]s?)? )?)(?={_ART}{_THING}\b)", (("x", "olvide "),), unless=r"\bno (?:se )?(?:me |nos )?olvid"),
     # --- came off with the heat; "el teip se bota"

@@ -9,14 +9,21 @@ _CL = r"(?:(?:se|le|les|la|lo|las|los|me|nos) )*"
 _NO = r"(?:no|nunca|tampoco|ni)"
 _MENDED = r"(?:tapado|parchado|cambiado|reparado|arreglado|resanado|remendado|reemplazado|sustituido|compuesto|tocado|cerrado|cubierto|sellado)"
 _MENDS = r"(?:tape|tapamos|parche|parchamos|cambie|cambiamos|repare|reparamos|arregle|arreglamos|resane|remende|reemplace|reemplazamos|sustitui|compuse|toque|tocamos)"
+_TO_MEND = r"(?:(?:tapar|parchar|cambiar|reparar|arreglar|resanar|remendar|reemplazar|sustituir|componer|cubrir)(?:sel[oa]s?|l[oa]s?)?|poner(?:le)? (?:un |su |el )?parche)"
+_COULD_NOT = r"(?:alcance|alcanzamos|pude|pudimos|traia|traiamos|tenia|tenia?mos|tuve|habia|hubo|llegue|llegamos|dio|volvi|volvimos|quise)"
 _HOLDERS = r"(?:colgador(?:es)?|soportes?|colgantes?|trapecios?|fajas?|flejes?|cadenas?|varillas?|angulos?|patas?)"
 _CARRIES = r"(?:ductos?|laminas?|board|panel|pieza|recto|tramo|plenum|conducto)"
 
 SPANISH_STATES: tuple[State, ...] = (
     # damage left as it was
     State("damage_repaired", False, (rf"(?:todavia |aun )?{_NO} {_CL}(?:he|hemos|ha|han) (?:\w+ )?{_MENDED}", r"(?:todavia|aun) no (?:se )?(?:l[oa]s? )(?:arreglo|tapo|parcho|cambio|reparo|compongo)\b"), ("DAMAGE", "UNDONE"), apart=True, pending=True),
-    State("damage_repaired", False, (rf"{_NO} {_CL}(?:{_MENDS}\b|(?:hice|hicimos|puse|pusimos) (?:nada|ni (?:un )?parche|ningun parche))(?: (?:nada|todavia|aun))*", r"\bsin (?:tapar|parchar|parche|cambiar|reparar|arreglar|resanar|remendar|tocar|componer)(?:l[oa]s?|le)?\b"), ("DAMAGE",), apart=True),
+    State("damage_repaired", False, (rf"{_NO} {_CL}(?:{_MENDS}\b|(?:hice|hicimos|puse|pusimos) (?:nada|ni (?:un )?parche|ningun parche)|(?:meti|metimos|he metido|hemos metido) mano|(?:he|hemos|ha|han) hecho nada)(?: (?:nada|todavia|aun))*", rf"nadie {_CL}(?:{_MENDED}|(?:ha|han|hizo|puso|metio) (?:{_MENDED}|hecho nada|nada|mano|puesto (?:nada|parche)))\b", r"\bsin (?:tapar|parchar|parche|cambiar|reparar|arreglar|resanar|remendar|tocar|componer)(?:l[oa]s?|le)?\b"), ("DAMAGE",), apart=True),
     State("damage_repaired", False, (r"(?:sigue|siguen|anda|andan) (?:asi|igual|ahi)\b", r"(?:todavia )?(?:ahi|alli) (?:sigue|siguen|esta todavia|anda todavia)(?: igual)?$", r"(?:asi|ahi|tal cual|igual) (?:nomas |mero |mismo |pues )*(?:se |lo |la |le |me )*(?:sigue|siguen|anda|deje|dejamos|quedo|va|fue|monte|colgue|subi|use|instale|entregue|esta)(?: \w+)?$",), ("DAMAGE",), apart=True),
+    State("damage_repaired", False, (
+        rf"(?<!casi )(?<!por poco )(?<!no )\bse (?:me|nos) (?:olvido|paso|fue)(?: por completo| bien)? {_TO_MEND}\b",
+        rf"\bno {_CL}{_COULD_NOT}\b(?: (?:a|de|con|que|tiempo|para|pa|material|lugar|modo|chance|board|foil))* {_TO_MEND}\b",
+    ), ("DAMAGE",), apart=True),
+    State("damage_repaired", False, (rf"\b(?:me|nos|le) (?:falto|quedo pendiente|quede de) {_TO_MEND}\b",), ("DAMAGE",), apart=True, pending=True),
     # the panel that was freed
     State("panel_seated", False, (r"(?:bailando|baila|bailan|cabecea|cabeceando|se mece|mecedora|jugando|juega|brinca|brincando|levantad[oa]|volando|pandead[oa]|parad[oa]|atorad[oa]|chuec[oa]|salid[oa])\b",), ("PANEL",)),
     State("panel_seated", False, (rf"{_NO} {_CL}(?:quiso |quiere |alcanza a |acaba de |llega a |termina de )?(?:entra|entro|entrar|cae|cayo|caer|baja|bajo|bajar|asienta|asento|asentar|sienta|sento|sentar|embona|embono|embonar|encaja|encajo|encajar|cabe|cupo|topa|llega|llego|se acomoda|acomodo)\b(?: (?:en|a|hasta) (?:su|el|la) (?:\w+))?",), ("PANEL",), apart=True),

@@ -143,6 +143,7 @@ SPANISH_TURNS = Turns(
     in_after_all=(r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:despues |luego |ya |pero |y )*(?:(?:se )?(?:las|los|la|lo)|(?<=ya )les?|(?<=ayer )les?|(?<=hoy )les?|(?<=tarde )les?|(?<=luego )les?|(?<=despues )les?) (?:puse|pusimos|meti|metimos|instale|coloque)(?: despues| luego| ya| al final| adentro| todas| todos| toda| todo)*",),
     past_is_plain=r"(?!.*\b(?:casi|creo|crei|creí|si|sé|seguro|según|segun|supongo|pienso|quiz[aá]s?|tal vez|a lo mejor|capaz|parece|por poco|mañana)\b)",
     one_was_put=r"(?<!se )\bl[oa] (?:puse|pusimos|meti|metimos|instale|coloque)\b",
+    of_his_deed=r"\b(?:puse|pusimos|meti|metimos|hice|hicimos|di|eche|pude|alcance)\b",
     denies=(
         r"(?:nomas |solo |pero |menos |y )*(?:al?|a la|el|la) (?:(?:codo|recto|recta|tramo|ducto|pieza|tapa|te) )?(?:del? )?\w+ (?:no|tampoco) (?:se )?(?:(?:le|l[oa]s?) )+(?:puse|pusimos|meti|metimos|hice|hicimos|di|eche|pude|alcance|tiene|trae|lleva)(?: (?:nada|ningun[oa]|poner\w*|meter\w*))?",
         r"(?:{who} )?(?:pero )?(?:no|tampoco)(?: (?:lo )?(?:esta|estan|quedo|quedaron|va|van|era|fue)| (?:la|las|lo|los) (?:tiene|tienen|trae|lleva|puse|hice)| tiene| trae| lleva| hay| es cierto| es verdad| del todo| todavia| aun| completamente)+(?: (?:todavia|aun|nada|ningun[oa]?|del todo|bien|complet[oa]))*|{who} (?:no|tampoco)",

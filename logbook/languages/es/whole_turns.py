@@ -91,7 +91,7 @@ _DENIED = (
     rf"{{acts}},? (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?{SKIPPED}",
     r"{acts},? (?:la|lo|las|los) (?:omiti|omitimos|deje fuera|dejamos fuera|deje de lado|perdone|pase por alto|saque otra vez)",
     rf"{{acts}},? se (?:me|nos|le) {SLIPPED}{ENDS}",
-    rf"(?<!\bno )se (?:me|nos|le) {SLIPPED} (?:hacer |dar |poner |meter |pasar |hacerle |darle |ponerle |meterle |pasarle )?{{acts}}(?! (?:a |al )(?:suelo|piso))",
+    rf"(?<!\bno )se (?:me|nos|le) {SLIPPED} (?:hacer |dar |poner |meter |pasar |hacerle |darle |ponerle |meterle |pasarle )?{{acts}}(?! (?:(?:a |al )(?:suelo|piso)|chuec|torcid|arrugad|de lado|mal\\b))",
     # "las aletas me dio flojera ponerlas", "no me dieron ganas de tallarla"
     rf"{{acts}},? (?:me|nos) (?:dio|dieron|gano|daba|dan) (?:mucha |la |una |tanta )?(?:flojera|hueva|weba|weva|pereza|floje?ra|sueño|lata|pena|miedo|cosa)\b(?: {DO})?",
     rf"\b(?:me|nos) (?:dio|dieron|gano|daba) (?:mucha |la |una )?(?:flojera|hueva|weba|weva|pereza|sueño|lata) (?:de )?{DO} (?:las |la |los |el |sus |su )?{{any}}",
@@ -183,7 +183,9 @@ _PLANS = (
     r"(?:estoy|estamos|ando|andamos|sigo|seguimos) esperando (?:a )?(?:que llegue )?(?:la|el|las|los|al) (?:transicion|recta|recto|codo|tapa|pieza|tee|te|reduccion|pleno|collarin|tramo|inspector|board|panel|lift|elevador)\b.*",
     r"(?:a las? \w+|al rato|luego|ahorita|hoy) (?:viene|vienen|llega|llegan|va a venir|pasa|pasan) (?:el|la|los|las|a) .*",
     r"(?:el|mi|nuestro) plan (?:es|era|sigue|para)\b.*|la (?:idea|intencion|meta) (?:es|era)\b.*|(?:se|lo) (?:planea|tiene pensado|tenemos pensado|tengo pensado)\b.*|(?:planeamos|planeo|pensamos|pienso|queremos|quiero|tenemos pensado|tengo pensado|esperamos) (?:hacer|armar|cortar|empezar|encintar|engrapar|terminar|montar|colgar|subir|ponerle|ponerl[oa]s|dejar|meter)\b.*",
-    r"(?:mañana|pasado mañana|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|la (?:otra|proxima|siguiente) semana|manana)(?: ya| si| temprano| en la mañana| a primera hora| nos| me| le| les| dios mediante| vamos a| voy a)* (?:cambi[ao]|us[ao]|usam|empez|empie|arranc|segu|sig[uo]|trabaj|toc|vien|lleg|tra[ie]|comenz|arm[ao]|cort[ao]|mov|pas[ao]|entr|(?:usar|cambiar|empezar|seguir|trabajar|arrancar|armar|cortar)\\b)\w*.*",
+    r"(?:mañana|pasado mañana|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|la (?:otra|proxima|siguiente) semana|manana)(?: ya| si| temprano| en la mañana| a primera hora| nos| me| le| les| dios mediante| vamos a| voy a)* (?:cambi[ao]|us[ao]|usam|empez|empie|arranc|segu|sig[uo]|trabaj|toc|vien|lleg|tra[ie]|comenz|arm[ao]|cort[ao]|mov|pas[ao]|entr|(?:usar|cambiar|empezar|seguir|trabajar|arrancar|armar|cortar)\b)\w*.*",
+    # "para el lunes vamos a armar la 388 con grapa de media"
+    rf"(?:(?:para|el|la|ya|hoy|ahorita|al rato|luego|en la tarde|mañana|pasado|(?:otra|proxima) semana|despues|lunes|martes|miercoles|jueves|viernes|sabado|nosotros|yo),? )*(?:voy|vamos|van) a (?:armar|hacer|fabricar|construir)(?:l[oa]s?)? (?:(?:el|la|los|las|un|una|otr[oa]|dos|tres) )*(?:{KIND}(?:e?s)?\b|{MARK}\b).*",
     # "ni la recta 51 ni la recta 52 llevan grapas": which act of which piece is denied is not made out, and is asked
     rf"ni (?:el |la )?(?:{KIND} )?(?:numero )?{MARK},? ni (?:el |la )?(?:{KIND} )?(?:numero )?{MARK} (?:llevan?|tienen?|traen?|quedaron|quedo|estan?|van?)\b.*",
     r"(?:(?:yo |jefe |oiga )?(?:voy|vamos|va) a (?:querer|ocupar|necesitar)|me gustaria|quisiera|quisieramos) (?:que )?.*",  # "voy a querer que la 42 lleve grapa a cada dos"

@@ -53,6 +53,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="GAP", value=None)  # "la junta de arriba se abre tres dieciseisavos"
     elif item.concept == "SIDE" and said in ("derecho", "recto", "derecha") and place and done[place - 1].concept == "SIDE" and done[place - 1].value in (("top",), ("bottom",), ("left",)):
         done[place] = replace(item, concept="LEVEL", value=None)  # "abajo derecho"
+    elif item.concept == "SLOPE" and said in ("bajada", "la bajada") and ahead in ("NUM", "MARKED") and concept_at(items, place + 2) not in ("IN", "ON", "OVER", "BY", "LEN", "FRAC", "OF"):
+        done[place] = replace(item, concept="K_BRANCH", value="branch")  # "la bajada 61 lleva tabs": a drop, and no slope
     elif item.concept == "SLOPE" and said.removeprefix("the ").removeprefix("a ") in _TAPERS and (number := _named_a_taper(items, place)):
         done[place] = replace(item, concept="K_TRANSITION", value="transition")  # "taper 117 drops five in twenty", "the tapered piece, 9"
         if number - place > 1 and items[place + 1].concept in ("FITTING", "K_STRAIGHT"):

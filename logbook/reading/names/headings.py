@@ -271,6 +271,7 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     made = [replace(m, mark=None, mark_at=None, last=m.kind_at[1]) if goes_over(row, m) else m for m in made if not of_others(row, m, language) and not no_piece(row, m, made)]
     made.sort(key=lambda m: m.first)
     made = [replace(m, kind=kind, kind_at=kind_at) if (kind_at := _named_at(row, made, m)) and (kind := _KIND_OF_WORD.get(row.words(*kind_at).lower())) else m for m in made]
+    made = lettered_marks.shapes(row, made, language) if language.forms.before_lettered else made
     return [m for m in made if not (m.first and row.items[m.first - 1].concept == "NOT" and row.items[m.first].concept not in _DONE and row.words(m.first - 1, m.first).lower() in words_of("small.not_that"))]  # "not fitting 12, fitting 13"
 
 

@@ -7,8 +7,10 @@ a sheet, a door, a paper or a place beside the piece (`languages.lettered`).
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from functools import cache
 
+from logbook.languages.language import Language
 from logbook.reading.clauses.batches import up_to
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.mention import Mention
@@ -143,3 +145,19 @@ def _an_act_alone(row: Row, at: int) -> bool:
         begin -= 1
     said = [item.concept for item in row.items[begin:at]]
     return bool(set(said) & set(_ACTS)) and set(said) <= set(_OF_AN_ACT)
+
+
+def shapes(row: Row, made: list[Mention], language: Language) -> list[Mention]:
+    """ "La T 37 va engrapada": the tee of that number, where its letter stands apart behind such an article and no other kind is told of it."""
+    return [_as_a_shape(row, one, language) if one.kind is None and one.mark is not None and one.mark_at is not None and one.mark[:1] in language.forms.lettered else one for one in made]
+
+
+def _as_a_shape(row: Row, one: Mention, language: Language) -> Mention:
+    at = one.mark_at[0]
+    said, number = row.words(*one.mark_at).split(), one.mark[1:]
+    before = row.text[: row.items[at].start].lower().split()[-1:]
+    if len(said) != 2 or not number.isdigit() or not before or before[0] not in language.forms.before_lettered:
+        return one
+    if any(item.concept.startswith("K_") and item.concept not in ("K_BRANCH", "K_HANGER") for item in row.items[max(0, at - 3) : row.sentence_end(one.mark_at[1])]):
+        return one
+    return replace(one, mark=number, kind=language.forms.lettered[one.mark[:1]][2:].lower(), kind_at=one.mark_at)

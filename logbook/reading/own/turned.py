@@ -95,6 +95,9 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
                 named.update(at for at in _heading_of(row, cut, act) if row.items[at].concept.startswith("K_"))
             if value is False:
                 made.append(claim(row, name, not no, clause.first, clause.last, corrects=True, hedged=False))
+            elif no and name == "facing_damage" and re.search(language.turns.of_his_deed, words):  # "trae un hoyo, a ese no le hice nada": it is there, and not mended
+                if not any(row.items[k].concept in ("NUM", "MARKED") for k in range(clause.first, clause.last)):
+                    made.append(claim(row, "damage_repaired", False, clause.first, clause.last, hedged=False))
             elif no:
                 made.append(claim(row, name, value, clause.first, clause.last, corrects=True, hedged=False))
             if no:

@@ -78,6 +78,14 @@ def _one_side(found: Found):
         yield found.claim(f"sides_{ACTS[item.concept]}", 1, group="w", hedged=False)
 
 
+def _only(found: Found):
+    """ "The tape is on both sides only", "nomás en los dos lados lleva cinta": no more than these."""
+    sides = {side for item in found.items("sides") for side in (item.value if item.concept == "SIDE" else ("one",))}
+    if len(sides) < 4:
+        yield found.claim("taped", True, group="w", weak=True)
+        yield found.claim("sides_taped", len(sides), group="w", hedged=False)
+
+
 def _of_four(found: Found):
     """ "three of the four sides" """
     number = found.item("n").value.value
@@ -95,7 +103,12 @@ def _out_of_four(found: Found):
 
 _COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:OF DET)? (?:SIDE_WORD)"
 _ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
+_WITH_TAPE = "(?P<acts>TAPED|TAPE|CLOSURE)"
+_NO_MORE = "(?P<sides>SIDE|ONE_SIDE)"
 FRAMES = (
+    Frame(f"(?P<w>{_WITH_TAPE} (?:BE|HAVE|FILL|ON|OF|BY|IT){{0,4}} {_NO_MORE} ONLY) (?=SEP|$|AND|BUT)", _only),
+    Frame(f"(?P<w>{_WITH_TAPE} (?:BE|HAVE|FILL|IT){{0,3}} ONLY (?:ON|OF|BY|FILL){{0,2}} {_NO_MORE}) (?=SEP|$|AND|BUT)", _only),
+    Frame(f"(?P<w>ONLY (?:ON|OF|BY|FILL){{0,2}} {_NO_MORE} (?:(?:FROM|OF)? (?:KIND) (?:NUM|MARKED))? (?:HAVE|BE)? {_WITH_TAPE}) (?=SEP|$|AND|BUT)", _only),
     Frame(f"(?P<w>(?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD? (?:FILL){{0,2}} {_ACTS})", _rest),
     Frame(f"(?P<w>{_ACTS} (?:FILL|ON|OF){{0,2}} (?P<o>WORD|OTHER) (?P<n>NUM) SIDE_WORD?)", _rest),
     Frame(f"(?P<w>{_ACTS} IT? (?:STOP|COMMA|BUT|FILLER){{1,4}} (?:ONLY|FILLER)? (?P<n>NUM) SIDE_WORD (?:OF|ON)? IT?) (?=SEP|$)", _of_four),

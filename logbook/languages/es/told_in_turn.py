@@ -1,0 +1,69 @@
+"""Spanish of two pieces of which the second is told by its number and its measure alone: "cinta de tres en la 404 y de dos en la 405".
+
+The words that it shares with the first are put back beside it. Rows like those of `plainer.py`. Not reviewed by a native speaker.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.es.plainer import COUNT, FRAC, KIND, MARK, STOP
+from logbook.languages.plainer import Plainer
+
+_NOUN = r"(?:cinta|foil|tape|teip|grapas?|staples?|cross tabs|tabs|vanes|aletas|aspas)"
+_FAR = rf"(?:{COUNT}|{FRAC})(?: y (?:medi[ao]|un cuarto|tres cuartos))?(?: pulgadas?)?"
+_SORT = r"(?:de (?:tela|ducto|papel|lona|aluminio|pintor)|gris|masking|181a-[phm])"
+_VALUE = rf"(?:(?:(?:de|a|cada|de a|con) )+{_FAR}|{_SORT})"
+_ONE = rf"(?:{KIND} |end cap |manga |bajada )?(?:numero )?{MARK}"
+_AT = r"(?:(?:en|a|de|para|por|con) (?:la|el)|al|del)"
+_THEN = r"(?:,|;|\.| y| pero)+"
+_IS = r"(?:es|son|va|van|quedo|quedaron|mide|miden|anda|andan|esta|estan|(?:se )?(?:me )?fue|(?:se )?(?:me )?fueron)"
+_PUT = r"(?:(?:l[ea]s? )?(?:puse|pusimos|use|usamos|eche|meti|va|van|lleva|llevan) )?"
+_NOUNS_CUES = ("cinta", "foil", "tape", "teip", "grapa", "staple", "tabs")
+_ACT = r"(?:(?:en)?grapad[oa]s?|encintad[oa]s?|teipead[oa]s?|tallad[oa]s?|con (?:cinta|grapas?|tape|teip|foil)|(?:lleva|tiene|trae) (?:cinta|grapas?|tape|teip|foil))"
+_SIDES = r"(?:lados?|caras?|costados?|costuras?)"
+_SO_MANY = r"(?:un[oa]?|dos|tres|cuatro|[1-4])"
+_PLACE = r"(?:enterrad[oa]|afuera|por fuera|bajo tierra|debajo|abajo de la|en (?:el|la|lo)|adentro|a la intemperie)"
+_MOVES = r"(?:cierra|baja|abre|sube|entra|sale|se mete|se abre|cae)"
+
+SPANISH_TOLD_IN_TURN = (
+    # --- "foil de dos y media en la 404 y de dos en la 405", "le puse cinta de tres al codo 5 y de dos al 6"
+    Plainer(
+        _NOUNS_CUES,
+        rf"\b(?P<x>{_PUT}(?P<t>{_NOUN}) (?P<a>{_VALUE}) {_AT} (?P<p>{_ONE}){_THEN} (?:{_NOUN} )?(?P<b>{_VALUE}) {_AT} (?P<q>{_ONE}))(?= *(?:$|[,;.]| y\b| pero\b))",
+        (("x", r"el \g<p> lleva \g<t> \g<a>. El \g<q> lleva \g<t> \g<b>"),),
+    ),
+    # --- "la cinta de la 404 es de tres y la de la 405 de dos"
+    Plainer(
+        _NOUNS_CUES,
+        rf"\b(?P<x>(?:las?|los|el) (?P<t>{_NOUN}) {_AT} (?P<p>{_ONE}),? (?:{_IS} )?(?P<a>{_VALUE}){_THEN} (?:las?|los|el) (?:{_NOUN} )?{_AT} (?P<q>{_ONE}),? (?:{_IS} )?(?P<b>{_VALUE}))(?= *(?:$|[,;.]| y\b| pero\b))",
+        (("x", r"el \g<p> lleva \g<t> \g<a>. El \g<q> lleva \g<t> \g<b>"),),
+    ),
+    # --- "el 77 va grapado a tres, el 78 a dos"
+    Plainer(("grapad",), rf"\b{_ONE},? (?:(?:va|esta|quedo|lo deje|la deje) )?(?P<t>(?:en)?grapad[oa]s?) {_VALUE}{_THEN} (?:el|la) {_ONE},?(?P<y> (?:se me fue )?)(?={_VALUE}{STOP})", (("y", r" \g<t> "),)),
+    Plainer((" de grapa",), rf"\b{_ONE},? (?P<x>(?:(?:me )?(?:va|esta|quedo|anda)|lleva) (?P<a>(?:a|cada|a cada) {_FAR}) de grapas?)\b", (("x", r"grapado \g<a>"),)),
+    Plainer((" se me fue a ",), rf"\bgrapas?\b[^.]{{0,40}}{_THEN} (?:el|la) {_ONE},?(?P<y> se me fue )(?=a (?:cada )?{_FAR}(?: |$|[,;.]))", (("y", " grapado "),)),
+    # --- "la 258 con cinta en las cuatro caras, la 259 en tres"
+    Plainer(
+        ("cinta", "grapa", "encintad", "tape", "teip", "foil"),
+        rf"\b{_ONE},? (?:(?:va|esta|quedo) )?(?P<t>{_ACT}) (?:en|por|de) (?:l[oa]s )?{_SO_MANY} {_SIDES}{_THEN} (?:el|la|al|a la) {_ONE},?(?P<y> )(?:(?:nomas|solo|nada mas) )?(?:en|por|de|a) (?:l[oa]s )?{_SO_MANY}(?P<z>(?: {_SIDES})?){STOP}",
+        (("y", r" \g<t> "), ("z", " lados")),
+    ),
+    # --- "el foil de la 300 trae su sello, en la 301 usé uno de tela"
+    Plainer((" uno de ", " una de ", " uno gris", " una gris"), rf"\b(?:cinta|foil|tape|teip)\b[^.]{{0,60}}{_THEN} (?P<x>{_AT} (?P<q>{_ONE}) (?:(?:le|yo|nomas) )*(?:use|usamos|puse|pusimos|eche) una? (?P<b>{_SORT}))(?= *(?:$|[,;.]| y\b))", (("x", r"el \g<q> lleva cinta \g<b>"),)),
+    # --- "por la 371 pasa aire a 140 y por la 372 a 265"
+    Plainer(
+        (" aire ",),
+        rf"(?P<x>(?:por|en) (?:la|el) (?P<p>{_ONE}) (?:pasa|corre|va|sale|lleva) (?:el )?aire a (?P<a>\d{{2,3}})(?: grados)?{_THEN} (?:por|en) (?:la|el) (?P<q>{_ONE}) (?:(?:pasa|corre|va|sale|lleva) )?a (?P<b>\d{{2,3}})(?: grados)?)(?= *(?:$|[,;.]))",
+        (("x", r"el \g<p> lleva aire a \g<a> grados. El \g<q> lleva aire a \g<b> grados"),),
+    ),
+    # --- "la 175 cierra cuatro en 24 y la 176 cinco", "... y la 176 cierra cinco en el mismo largo"
+    Plainer(
+        (" en el mismo", " en la misma", " en lo mismo", " y la ", " y el ", ", la ", ", el "),
+        rf"\b{_ONE},? (?P<v>{_MOVES}) {_FAR} en (?P<n>{COUNT})(?: pulgadas)?{_THEN} (?:la|el) {_ONE},?(?P<y> (?:{_MOVES} )?)(?={_FAR})(?:{_FAR})(?P<z>(?: en (?:el mismo (?:largo|tramo)|lo mismo|la misma (?:distancia|medida)|{COUNT}))?)(?= *(?:$|[,;.]))",
+        (("y", r" \g<v> "), ("z", r" en \g<n>")),
+        beside=("cierra", "baja ", "abre ", "sube ", "entra ", "sale ", "mete ", "cae "),
+    ),
+    # --- "el 378 va en el ático y el 379 enterrado"
+    Plainer((" enterrad", " afuera", " fuera", " tierra", " intemperie"), rf"\b{_ONE},? va {_PLACE}[^.;,]{{0,24}}?{_THEN} (?:el|la) {_ONE},?(?P<y> )(?={_PLACE}\b)", (("y", " va "),)),
+    # --- "de los codos, el 15 quedó con aspas y el 16 sin aspas"
+    Plainer(("de los ", "de las "), rf"(?:^|(?<=[.;] ))(?P<x>de l[oa]s (?:(?:dos|tres|cuatro) )?(?P<k>codo|recto|tramo|ramal|offset|transicion|reduccion|plenum|collar|manga|tapa)(?:e?s)?(?: que (?:hice|arme|hicimos|armamos))?,) (?P<a>el|la) (?={MARK}\b)", (("x", ""), ("a", r"\g<a> \g<k>"))),
+)
