@@ -16,16 +16,18 @@ _OF_WHAT = rf"(?:(?:(?:las?|los|el) {_THING} (?:de la|del|de el) |a la |al |la |
 _SAID = r"(?:le |les )?(?:tuve que (?:decir|contestar|responder|confesar)(?:les?)?|dije|dijimos|conteste|contestamos|respondi|confese)(?: que)?"
 _SO = rf"[,;.]? ?(?:(?:y|pero|pues|yo|bueno|ahi|la (?:mera |neta )?(?:verdad|neta)(?: es)?(?: que)?|{_SAID}),? )+"
 _NO = r"(?:todavia |aun )?(?:no|nel|tampoco)"
+_ENDS_NO = rf"(?P<y>{_SO}{_NO})(?: l[oae]s? \w+| \w+o| hay)?{STOP}"
 _CUES = ("pregunt", "queria saber", "querian saber", "quiere saber")
 
 SPANISH_ASKED_PLAINLY = (
     # --- "preguntó si la 3 llevaba aletas y le dije que no", "que si tallé la 24, y pues no"
-    Plainer(_CUES, rf"(?P<x>{_ASKED} (?:que )?si (?:ya |si )?){_OF_WHAT}(?P<n>)(?!no |sus? )[^.;?]{{4,120}}?(?P<y>{_SO}{_NO})(?: l[oae]s? \w+| \w+o| hay)?{STOP}", (("x", ""), ("n", "no "), ("y", "."))),
-    Plainer(_CUES, rf"(?P<x>{_ASKED} (?:que )?si (?:ya |si )?){_OF_WHAT}(?!no |sus? )[^.;?]{{4,120}}?(?P<y>{_SO}(?:si|claro|claro que si|ya|simon)){STOP}", (("x", ""), ("y", "."))),
+    Plainer(_CUES, rf"(?P<x>{_ASKED} (?:que )?)(?P<n>si (?:ya |si )?)(?!no |sus? |(?:a la|al|la|el|las|los) )[^.;?]{{4,120}}?{_ENDS_NO}", (("x", ""), ("n", "no "), ("y", "."))),
+    Plainer(_CUES, rf"(?P<x>{_ASKED} (?:que )?si (?:ya |si )?){_OF_WHAT}(?P<n>)(?!no |sus? )[^.;?]{{4,120}}?{_ENDS_NO}", (("x", ""), ("n", "no "), ("y", "."))),
+    Plainer(_CUES, rf"(?P<x>{_ASKED} (?:que )?si (?:ya |si )?){_OF_WHAT}(?!no |sus? )[^.;?]{{4,120}}?(?P<y>{_SO}(?:si|claro|claro que si|ya|simon)){STOP}", (("x", ""), ("y", ""))),
     # --- "preguntó por las aletas del codo 5 y le tuve que decir que no trae"
     Plainer(
         _CUES,
-        rf"(?P<x>{_ASKED} por )(?:las?|los|el) {_THING} (?P<z>de la |del |de el )(?:{KIND} )?(?:numero )?{MARK}(?:, que (?:es|va|esta) [^,.;?]{{3,40}})?(?P<y>,?{_SO}{_NO}(?: (?:le |les |la |las |lo |los )?(?:trae|lleva|tiene|hay|puse|pusimos|meti|metimos|traia|llevaba|tenia|van?|quedaron|alcanzo|alcanzaron))?(?: ningun[oa]s?| nada)?){{STOP}}".replace("{STOP}", STOP),
+        rf"(?P<x>{_ASKED} por )(?:las?|los|el) {_THING} (?P<z>de la |del |de el )(?:{KIND} )?(?:numero )?{MARK}(?:, que (?:es|va|esta) [^,.;?]{{3,40}})?(?P<y>,?{_SO}{_NO}(?: (?:le |les |la |las |lo |los )?(?:trae|lleva|tiene|hay|puse|pusimos|meti|metimos|traia|llevaba|tenia|van?|quedaron|alcanzo|alcanzaron))?(?: ningun[oa]s?| nada)?){STOP}",
         (("x", "no lleva "), ("y", "")),
     ),
     # --- "preguntó a cuánto corre la línea y le dije que a dos y media"

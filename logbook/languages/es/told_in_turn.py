@@ -23,6 +23,8 @@ _SIDES = r"(?:lados?|caras?|costados?|costuras?)"
 _SO_MANY = r"(?:un[oa]?|dos|tres|cuatro|[1-4])"
 _PLACE = r"(?:enterrad[oa]|afuera|por fuera|bajo tierra|debajo|abajo de la|en (?:el|la|lo)|adentro|a la intemperie)"
 _MOVES = r"(?:cierra|baja|abre|sube|entra|sale|se mete|se abre|cae)"
+_APART = rf"(?:(?:a|cada|de a|a cada) {_FAR})"
+_PART = r"(?:(?:la|el|las|los|una|un) )?(?:(?:garganta|costura|junta|esquina|union|orilla|cara|talon|ceja|solapa|lado|parte|punta|boca)s?(?: de (?:arriba|abajo|atras|adelante|enfrente|afuera|adentro|la \w+))?|arriba|abajo|atras|adelante)"
 
 SPANISH_TOLD_IN_TURN = (
     # --- "foil de dos y media en la 404 y de dos en la 405", "le puse cinta de tres al codo 5 y de dos al 6"
@@ -64,6 +66,40 @@ SPANISH_TOLD_IN_TURN = (
     ),
     # --- "el 378 va en el ático y el 379 enterrado"
     Plainer((" enterrad", " afuera", " fuera", " tierra", " intemperie"), rf"\b{_ONE},? va {_PLACE}[^.;,]{{0,24}}?{_THEN} (?:el|la) {_ONE},?(?P<y> )(?={_PLACE}\b)", (("y", " va "),)),
+    # --- "a dos en toda la transición menos en la costura de abajo, ahí van a cuatro", "y en la garganta a tres": of a part, and no piece's measure
+    Plainer(
+        ("grapa", "grapad"),
+        rf"(?:\b(?:en)?grap\w*\b[^.;]{{0,60}}? {_APART}|\b{_APART} de grapas?)(?! (?:pies|lados)\b)[^.;]{{0,48}}?(?P<x>(?:,| y| pero| menos| excepto| salvo| nomas que| solo que)+ (?:l[oa]s? de )?(?P<p>(?:en |por )?{_PART}),? (?:(?:que|donde|ahi|alli|en donde|y) )*(?:(?:se )?(?:me )?(?:van?|andan?|quedo|quedaron|fue|fueron|es|son|estan) )?)(?={_APART}(?: *(?:$|[,;.])| y\b| pero\b))",
+        (("x", r", \g<p> grapas "),),
+        beside=("garganta", "costura", "junta", "esquina", "union", "orilla", "cara ", "talon", "ceja", "solapa", "parte", "punta", "boca", "arriba", "abajo", "atras", "adelante"),
+    ),
+    # --- meant and done: "quería ponerle cinta de tres pero no había y le puse de dos"
+    Plainer(
+        (" puse de ", " poniendole de ", " use de ", " eche de ", " pusimos de ", " puse a ", " puse cada "),
+        rf"(?P<x>(?:le |les )?(?:queria|quise|iba a|ibamos a|pensaba|tenia que|tocaba) (?:poner|usar|echar|meter|dar)(?:le|les)? (?P<t>{_NOUN}) {_VALUE} ?)[^.;,]{{0,40}}?(?P<z>(?:,| y| pero| nomas que| porque| ya| pues)* ?(?:no (?:habia|hubo|alcanzo|quedaba|tenia|traia|llego|me alcanzo)(?: \w+)?(?:,| y| asi que)+ )?(?:(?:acabe|termine) poniendole|(?:le |les )?(?:puse|use|eche|pusimos))) (?={_VALUE})",
+        (("x", ""), ("z", r" le puse \g<t>")),
+    ),
+    Plainer((" acabaron ", " terminaron ", " quedaron ", " salieron ", " se fueron ", " acabo "), rf"(?P<x>(?:eran|iban|era|iba|tenian que|debian) (?:(?:pa|para|a|que) )?(?:ir |quedar |ser )?{_APART}(?:,| y| pero)+ (?:me |se |nos )*(?:acabaron|terminaron|quedaron|salieron|fueron|acabo)) (?={_APART})", (("x", "van"),)),
+    # --- "los tabs del end cap 140 me quedaron de cinco de largo": of the tabs, and not of the piece
+    Plainer((" de largo",), rf"(?P<x>(?:los |las )?(?P<t>(?:cross )?tabs) (?:del|de la|en el|en la) (?P<q>{_ONE}) (?:(?:me|nos|se) )?(?:quedaron|son|van|salieron|miden|estan)(?: de)? (?P<n>{COUNT}) de largo)(?= *(?:$|[,;.]| y\b))", (("x", r"el \g<q> lleva \g<t> de \g<n> de largo"),)),
+    # --- "dos pulgadas justas mide la cinta del 304"
+    Plainer((" mide la ", " mide el ", " midio la ", " midio el ", " tiene la cinta"), rf"(?P<x>(?P<n>{_FAR})(?: (?:justas|exactas|cerradas|nomas))? (?:mide|midio|tiene) (?P<t>la cinta|el foil|el tape|el teip) (?:del|de la|en el|en la) (?P<q>{_ONE}))(?= *(?:$|[,;.]| y\b))", (("x", r"el \g<q> lleva cinta de \g<n>"),)),
+    # --- "codo cuadrado 31", "tallé el plenum 310 por tres lados": its number, and no size
+    Plainer(("codo cuadrado ", "codo recto ", "codo de garganta cuadrada "), rf"(?P<x>codo (?P<s>cuadrado|recto|de garganta cuadrada) (?P<n>(?:numero )?{MARK}))(?= (?!por|x|pulg|grados|y media)|[,.;:]|$)", (("x", r"codo \g<n> \g<s>"),)),
+    Plainer((" por tres lad", " por dos lad", " por un lad", " por los ", " por las ", " por tres car", " por dos car"), rf"\b{KIND} (?:numero )?{MARK}(?P<x> por) (?=(?:l[oa]s )?(?:un|dos|tres|cuatro|[1-4]) {_SIDES}\b)", (("x", " en"),)),
+    # --- "le entra la navaja por la esquina de la junta": open
+    Plainer(
+        ("cabe ", "entra ", "cupo ", "entro "),
+        r"(?<!no )(?<!no me )(?<!no le )(?<!ni )(?P<x>\b(?:le |me |se le )?(?:cabe|entra|cupo|entro) (?:la |el |una? )?(?:hoja de (?:la |mi |una )?)?(?:navaja|espatula|desarmador|pluma|tarjeta|dedo|uña|moneda|regla))(?= (?:en|por|entre) (?:la |una |las |el )?(?:junta|esquina|union|orilla|costura|rincon)\b)",
+        (("x", "tiene gap"),),
+    ),
+    # --- tabs of which some stand: "las de arriba siguen paradas"
+    Plainer(
+        (" parad", " derech", " sin doblar", " ties", " levantad"),
+        rf"(?:tabs?|pestañas?|lenguetas?)\b[^.]{{0,60}}?(?P<x>(?:,|;|\.| y| pero)+ l[oa]s (?:otr[oa]s|demas|de (?:arriba|abajo|atras|adentro|afuera|enfrente|los lados|un lado|la izquierda|la derecha))(?:,? (?:un[oa]|dos|tres|cuatro|cinco|seis|\d))?,? (?:(?:todavia|aun|me|se) )*(?:siguen|quedaron|estan|andan|van) (?:parad[oa]s|derech[oa]s|sin doblar|ties[oa]s|levantad[oa]s))",
+        (("x", ", unas quedaron sin doblar"),),
+    ),
+    Plainer((" parad", " derech", " ties"), rf"(?P<x>(?:las|los) (?:pestañas|lenguetas|tabs)(?: de (?:adentro|arriba|abajo|afuera))?,? (?:(?:me|se|todas|todos) )*(?:quedaron|estan|siguen|andan) (?:todas |todos )?(?:parad|derech|ties)[oa]s(?:(?:,| y)+ ningun[oa] (?:esta |quedo )?doblad[oa])?)(?= *(?:$|[,;.]))", (("x", "no le doble los tabs"),), beside=("collar", "takeoff", "take off", "spin in", "toma", "cuello", "starter")),
     # --- "de los codos, el 15 quedó con aspas y el 16 sin aspas"
     Plainer(("de los ", "de las "), rf"(?:^|(?<=[.;] ))(?P<x>de l[oa]s (?:(?:dos|tres|cuatro) )?(?P<k>codo|recto|tramo|ramal|offset|transicion|reduccion|plenum|collar|manga|tapa)(?:e?s)?(?: que (?:hice|arme|hicimos|armamos))?,) (?P<a>el|la) (?={MARK}\b)", (("x", ""), ("a", r"\g<a> \g<k>"))),
 )

@@ -103,9 +103,16 @@ def _out_of_four(found: Found):
 
 _COUNT = "(?:ALL)? (?:DET)? (?P<n>NUM) (?:OF DET)? (?:SIDE_WORD)"
 _ACTS = "(?P<acts>(?:STAPLED|TAPED)(?:(?:COMMA|AND){1,2} (?:FILL){0,2} (?:STAPLED|TAPED))*)"
+def _rubbed(found: Found):
+    """ "Tallé la cinta del plenum 310 en tres lados": on fewer than all of them it is not rubbed down."""
+    if found.item("n").value.value in (1, 3):
+        yield found.claim("rubbed_down", False, group="w", uses=("n",), hedged=False, corrects=True)
+
+
 _WITH_TAPE = "(?P<acts>TAPED|TAPE|CLOSURE)"
 _NO_MORE = "(?P<sides>SIDE|ONE_SIDE)"
 FRAMES = (
+    Frame("(?P<w>RUBBED (?:DET|TAPE|FROM|OF|KIND|FITTING|ON|BY|IT|ONLY|FILLER){1,5} (?:NUM|MARKED)? (?:ON|BY|ONLY|OF){1,2} DET? (?P<n>NUM) SIDE_WORD)", _rubbed),
     Frame(f"(?P<w>{_WITH_TAPE} (?:BE|HAVE|FILL|ON|OF|BY|IT){{0,4}} {_NO_MORE} ONLY) (?=SEP|$|AND|BUT)", _only),
     Frame(f"(?P<w>{_WITH_TAPE} (?:BE|HAVE|FILL|IT){{0,3}} ONLY (?:ON|OF|BY|FILL){{0,2}} {_NO_MORE}) (?=SEP|$|AND|BUT)", _only),
     Frame(f"(?P<w>ONLY (?:ON|OF|BY|FILL){{0,2}} {_NO_MORE} (?:(?:FROM|OF)? (?:KIND) (?:NUM|MARKED))? (?:HAVE|BE)? {_WITH_TAPE}) (?=SEP|$|AND|BUT)", _only),
