@@ -69,8 +69,8 @@ SPANISH_TOLD_IN_TURN = (
     # --- "a dos en toda la transición menos en la costura de abajo, ahí van a cuatro", "y en la garganta a tres": of a part, and no piece's measure
     Plainer(
         ("grapa", "grapad"),
-        rf"(?:\b(?:en)?grap\w*\b[^.;]{{0,60}}? {_APART}|\b{_APART} de grapas?)(?! (?:pies|lados)\b)[^.;]{{0,48}}?(?P<x>(?:,| y| pero| menos| excepto| salvo| nomas que| solo que)+ (?:l[oa]s? de )?(?P<p>(?:en |por )?{_PART}),? (?:(?:que|donde|ahi|alli|en donde|y) )*(?:(?:se )?(?:me )?(?:van?|andan?|quedo|quedaron|fue|fueron|es|son|estan) )?)(?={_APART}(?: *(?:$|[,;.])| y\b| pero\b))",
-        (("x", r", \g<p> grapas "),),
+        rf"(?:\b(?:en)?grap\w*\b[^.;]{{0,60}}? {_APART}|\b{_APART} de grapas?)(?! (?:pies|lados)\b)[^.;]{{0,48}}?(?P<x>(?:,| y| pero| menos| excepto| salvo| nomas que| solo que)+ (?:l[oa]s? de )?(?:en |por )?{_PART},? (?:(?:que|donde|ahi|alli|en donde|y) )*(?:(?:se )?(?:me )?(?:van?|andan?|quedo|quedaron|fue|fueron|es|son|estan) )?)(?={_APART}(?: *(?:$|[,;.])| y\b| pero\b))",
+        (("x", " y abajo grapado "),),
         beside=("garganta", "costura", "junta", "esquina", "union", "orilla", "cara ", "talon", "ceja", "solapa", "parte", "punta", "boca", "arriba", "abajo", "atras", "adelante"),
     ),
     # --- meant and done: "quería ponerle cinta de tres pero no había y le puse de dos"
@@ -96,10 +96,10 @@ SPANISH_TOLD_IN_TURN = (
     # --- tabs of which some stand: "las de arriba siguen paradas"
     Plainer(
         (" parad", " derech", " sin doblar", " ties", " levantad"),
-        rf"(?:tabs?|pestañas?|lenguetas?)\b[^.]{{0,60}}?(?P<x>(?:,|;|\.| y| pero)+ l[oa]s (?:otr[oa]s|demas|de (?:arriba|abajo|atras|adentro|afuera|enfrente|los lados|un lado|la izquierda|la derecha))(?:,? (?:un[oa]|dos|tres|cuatro|cinco|seis|\d))?,? (?:(?:todavia|aun|me|se) )*(?:siguen|quedaron|estan|andan|van) (?:parad[oa]s|derech[oa]s|sin doblar|ties[oa]s|levantad[oa]s))",
+        r"(?:tabs?|pestañas?|lenguetas?)\b[^.]{0,60}?(?P<x>(?:,|;|\.| y| pero)+ l[oa]s (?:otr[oa]s|demas|de (?:arriba|abajo|atras|adentro|afuera|enfrente|los lados|un lado|la izquierda|la derecha))(?:,? (?:un[oa]|dos|tres|cuatro|cinco|seis|\d))?,? (?:(?:todavia|aun|me|se) )*(?:siguen|quedaron|estan|andan|van) (?:parad[oa]s|derech[oa]s|sin doblar|ties[oa]s|levantad[oa]s))",
         (("x", ", unas quedaron sin doblar"),),
     ),
-    Plainer((" parad", " derech", " ties"), rf"(?P<x>(?:las|los) (?:pestañas|lenguetas|tabs)(?: de (?:adentro|arriba|abajo|afuera))?,? (?:(?:me|se|todas|todos) )*(?:quedaron|estan|siguen|andan) (?:todas |todos )?(?:parad|derech|ties)[oa]s(?:(?:,| y)+ ningun[oa] (?:esta |quedo )?doblad[oa])?)(?= *(?:$|[,;.]))", (("x", "no le doble los tabs"),), beside=("collar", "takeoff", "take off", "spin in", "toma", "cuello", "starter")),
+    Plainer((" parad", " derech", " ties"), r"(?P<x>(?:las|los) (?:pestañas|lenguetas|tabs)(?: de (?:adentro|arriba|abajo|afuera))?,? (?:(?:me|se|todas|todos) )*(?:quedaron|estan|siguen|andan) (?:todas |todos )?(?:parad|derech|ties)[oa]s(?:(?:,| y)+ ningun[oa] (?:esta |quedo )?doblad[oa])?)(?= *(?:$|[,;.]))", (("x", "no le doble los tabs"),), beside=("collar", "takeoff", "take off", "spin in", "toma", "cuello", "starter")),
     # --- "de los codos, el 15 quedó con aspas y el 16 sin aspas"
     Plainer(("de los ", "de las "), rf"(?:^|(?<=[.;] ))(?P<x>de l[oa]s (?:(?:dos|tres|cuatro) )?(?P<k>codo|recto|tramo|ramal|offset|transicion|reduccion|plenum|collar|manga|tapa)(?:e?s)?(?: que (?:hice|arme|hicimos|armamos))?,) (?P<a>el|la) (?={MARK}\b)", (("x", ""), ("a", r"\g<a> \g<k>"))),
 )

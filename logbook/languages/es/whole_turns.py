@@ -101,7 +101,7 @@ _DENIED = (
     rf"(?:deje|dejamos|quedo|quedaron|dejo) sin {TO_DO} {{acts}}",
     rf"(?:sin|ni) {TO_DO}(?: (?:el|la|los|las|su|sus))? {{acts}}",
     rf"{{acts}},? {CL}(?:quede|quedamos|quedo|quedaron|deje|dejamos|olvide|dejo) (?:ahi |alla )?(?:en|arriba de|dentro de|adentro de) (?:el |la |mi |una |un )?(?:trocka|troca|camion|camioneta|caja|bolsa|pickup|gangbox|bodega|taller|casa|shop|van|carro|banco|piso de abajo|otro piso|bote|tienda|almacen)",
-    rf"(?<!\bno )\bse (?:me |nos )?(?:quedaron|quedo) {{acts}} (?:ahi |alla )?(?:en|arriba de|adentro de) (?:el |la |mi |una |un )?(?:trocka|troca|camion|camioneta|caja|bolsa|pickup|gangbox|bodega|taller|casa|shop|van|carro|banco|otro piso|tienda|almacen)",
+    r"(?<!\bno )\bse (?:me |nos )?(?:quedaron|quedo) {acts} (?:ahi |alla )?(?:en|arriba de|adentro de) (?:el |la |mi |una |un )?(?:trocka|troca|camion|camioneta|caja|bolsa|pickup|gangbox|bodega|taller|casa|shop|van|carro|banco|otro piso|tienda|almacen)",
     r"(?:sin rastro de|pelon de|pelona de|pelones de|encuerad[oa] de|huerfan[oa] de|ayun[oa] de|limpi[oa] de|se fue sin|se quedo sin|quedo sin|va sin|anda sin|esta sin|salio sin|lo deje sin|la deje sin|le hace falta toda(?: la)?) {acts}(?! (?:tallar|frotar|doblar|apretar|pegar|recortar|planchar|alisar|sobar|asentar|de mas|en|por))",
 )
 _DAY = r"(?:mañana|pasado mañana|luego|al rato|en la tarde|la (?:otra|proxima) semana|(?:el |la |en )?(?:lunes|martes|miercoles|jueves|viernes|sabado)(?: que viene)?)"
