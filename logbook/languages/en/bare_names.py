@@ -10,7 +10,7 @@ def _w(*lists: str) -> frozenset[str]:
 
 
 _KINDS = "straight straights elbow elbows ell ells tee tees wye wyes cap caps offset offsets transition transitions reducer reducers collar collars plenum plenums takeoff takeoffs take-off register registers branch branches grille jog saddle boot door hanger hangers"
-_IS = "is was isn't wasn't ain't 's"
+_IS = "is was isn't wasn't ain't isnt wasnt aint 's"
 
 ENGLISH_BARE_NAMES = BareNames(
     name="piece",
