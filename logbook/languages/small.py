@@ -114,6 +114,10 @@ class Small:
     some_point: frozenset[str] = frozenset()  # before "point": no number goes on
     no_duct: frozenset[str] = frozenset()  # what may be wet or torn and is no duct
     tools: frozenset[str] = frozenset()  # leave a hole that is named for them
+    of_them: frozenset[str] = frozenset()  # "half of the staples"
+    legs_turn: frozenset[str] = frozenset()  # what legs do, with "in" behind
+    rub_as_order: frozenset[str] = frozenset()  # how the act begins that somebody is asked to do
+    handed_on: frozenset[str] = frozenset()  # "left to Kim"
     kept_up: frozenset[str] = frozenset()  # tools that are themselves cleaned, warmed and mended
     owners: frozenset[str] = frozenset()  # before a thing that is somebody's
     machines: frozenset[str] = frozenset()  # have parts that are named like fittings

@@ -15,6 +15,15 @@ _ANSWER = r"(?:the )?answer(?:'s| is| was|'d be| would be)(?: (?:a|still|just))*
 _REPLY = r"(?:no|nope|yes|yeah|yep|not yet|not|it|they|i|we|neither|none)(?![\w'])(?! (?:can|could|will|would|should)(?![\w']))|(?:it's|they're|i'm|it'd|that it|that they|that i)(?! going)(?![\w'])"
 
 ENGLISH_ASKED_PLAINLY = (
+    # --- "what I didn't do is wipe it", "what I haven't done on 12 is the rub"
+    *(
+        Plainer(("what i ", "what we "), rf"(?<![\w'])(?P<x>what (?P<s>i|we)(?: still)? (?P<n>(?:didn't|did not|haven't|have not|never)(?: (?:do|did|done|get to|got to|gotten to|get done|manage|touch))?|forgot)(?P<on> (?:on|to|with|for) (?:the )?(?:[a-z]+ )?\d+)?(?: is|'s| was)(?: to)? )(?={ahead})", (("x", rf"\g<on> \g<s> {says}"),), unless=unless)
+        for ahead, says, unless in (
+            (r"(?:wipe|tape|staple|rub|trim|patch|bend|warm|heat|clean|put|close|mend|fix|hang)(?![\w'])", "didn't ", r"what (?:i|we) forgot"),
+            (r"(?:the|any|a) (?:[a-z]+ )?(?:rub|rubbing|wipe|wiping|tape|taping|stapling|staples|trimming|trim|patch|vanes|tabs|washers|flap)(?![\w'])", "didn't do ", r"what (?:i|we) forgot"),
+            (r"(?:(?:the|any|a) (?:[a-z]+ )?)?(?:rub|rubbing|wipe|wiping|tape|taping|staple|stapling|staples|trimming|trim|patch|vanes|tabs|washers|flap)(?![\w'])", "forgot ", r"what (?:i|we) (?:didn't|did|haven't|have|never)"),
+        )
+    ),
     Plainer(
         (" say", " said", " tell", " told", " answer", " admit"),
         rf"{_ASKED}(?![^.?!]{{0,40}} (?:his|her|their|your) )[^.?!]{{3,90}}?{_SO}(?P<x>{_SAY},? |{_ANSWER},? )(?={_REPLY})",

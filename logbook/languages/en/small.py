@@ -109,6 +109,10 @@ ENGLISH_SMALL = Small(
         " team game giants cowboys dodgers flange flanges bracket brackets".split()
     ),
     tools=frozenset("knife nail boot drill gun pipe ladder rod finger thumb elbow screwdriver".split()),
+    of_them=frozenset("of the its my".split()),
+    legs_turn=frozenset("curl curls curled point points pointed pointing bend bends bent turn turns turned go goes went face faces faced".split()),
+    rub_as_order=frozenset("rub rubbing".split()),
+    handed_on=frozenset("left gave handed passed leave give".split()),
     kept_up=frozenset("gun stapler knife knives blade blades iron squeegee groover cutter compressor hose magazine nozzle thermometer gauge ruler tape-measure lens ladder phone truck van radio glasses goggles bench table cart".split()),
     owners=frozenset("my his her your their our the a".split()),
     machines=frozenset("compressor hose airline generator scaffold plumbing plumber drain sprinkler truck".split()),

@@ -215,6 +215,7 @@ ENGLISH_TURNS = Turns(
     ),
     # a fault that was set right
     mended=(
+        r"(?:went|gone|ran|shot)(?: back)? (?:over|down|along|around|through) (?:it|them|the (?:seam|flap|joint|whole thing))(?: all| again)* (?:at|every|with|on)\b.*|(?:shot|stapled|did) (?:it|them|that)(?: all)* (?:again|over|anew)\b.*",
         r"(?:start(?:ed)? (?:all )?over|(?:did|taped|stapled) it (?:all )?(?:over|again))\b(?! (?:tomorrow|later|monday|next))|(?:the )?(?:second|third|fourth|next|this|last) (?:go|try|time|attempt|round|strip|piece|set|one)(?: a?round)?,? ?(?:'s |has |finally )*(?:it's|it is|it|i|i got|went|is|stuck|held|holds|holding|sticks|took|came(?! (?:off|loose|up|out|apart|away))|stayed)\b(?! (?:came|peeled|fell|popped|off|came off|peeled off|wouldn't|didn't|won't|isn't|not|never))",
         r"(?:rubbed|worked|pressed|smoothed|ironed|slit|popped|squeegeed)(?: (?:it|them|that|those|the air|right|all|back))+ (?:out|flat|down|and)\b.*",
         r"(?:put|set|slid|slipped|dropped|popped|screwed|pinned|got) (?:it|them|'em|those|all of them|the lot)(?: all| right)* back (?:in|on|where)|(?:they're|it's|they are|it is|those are|all of (?:it|them) is)(?: all| right| now| safely)* back (?:in|on|where (?:they|it)|up)|went back(?: and|,| to| over)?|(?:it |they )?(?:went|goes|came) (?:right |straight |all )*(?:back )?(?:on|in|up) again|(?:got|did|redid|fixed|caught|fix|finished|hit) (?:it|them|that|those|'em|the rest|both|the others?)(?: (?:over|again|now|too|later|after|up|all|back))*|"

@@ -40,6 +40,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="FILLER", value=None)  # "tabs are bent, all of them tight": the tabs, no joint
     elif item.concept == "RUBBED" and said == "rubbing" and ahead == "COMMA" and concept_at(items, place - 1) in ("DET", "OF"):
         done[place] = replace(item, concept="RUB", value=None)  # "and the rubbing, well, …": what he goes on to tell of
+    elif item.concept == "RUBBED" and said.split()[0] in words_of("small.rub_as_order") and (_asked_of_another(items, place) or _left_to_another(items, place, text)):
+        done[place] = replace(item, concept="RUB", value=None)  # "I asked Kim to rub it down", "rubbing down 120 I left to Kim"
     elif item.concept == "PANEL" and ahead in ("MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN") and (side := table_of("small.panel_sides").get(said)) is not None:
         done[place] = replace(item, concept="SIDE", value=(side,))
     elif item.concept == "PENDING" and said == "pendiente" and _a_slope(items, place + 2 if ahead == "COMMA" else place + 1):
@@ -69,6 +71,21 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         lacks = re.search(r"falta que (?:lo |la |le |se )?(?:lo |la )?$", text[max(0, item.start - 22) : item.start].lower()) is not None
         to_do = {"STAPLED": "STAPLE", "TAPED": "TAPE_IT", "RUBBED": "RUB", "WIPED": "WIPE"}[item.concept]
         done[place] = replace(item, concept=to_do if lacks else "WORD", value=None)  # "que lo encinte Juan"
+
+
+def _asked_of_another(items, place: int) -> bool:
+    """Whether somebody is asked to do it."""
+    return concept_at(items, place - 1) == "TO" and "SAYS" in [concept_at(items, place - k) for k in (2, 3, 4)]
+
+
+def _left_to_another(items, place: int, text: str) -> bool:
+    """Whether it is what he left to somebody: "rubbing down I left to Kim"."""
+    for at in range(place + 1, min(place + 5, len(items))):
+        if items[at].concept == "I":
+            return at + 1 < len(items) and text[items[at + 1].start : items[at + 1].end].lower().split()[0] in words_of("small.handed_on")
+        if items[at].concept not in ("NUM", "MARKED", "FITTING", "NUMBER", "COMMA", "DOWN") and not items[at].concept.startswith("K_"):
+            return False
+    return False
 
 
 def _a_slope(items, at: int) -> bool:

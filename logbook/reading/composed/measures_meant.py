@@ -8,6 +8,7 @@ from fractions import Fraction
 from logbook.reading.composed.acts_meant import ACTS, TO_DO
 from logbook.reading.words.items import concept_at
 from logbook.reading.words.measures import Measure
+from logbook.reading.words.phrasing import words_of
 
 _SHIFTED = ("corrido", "corrida", "recorrido", "recorrida")
 SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
@@ -23,6 +24,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"
     elif item.concept == "FRAC" and said == "half" and concept_at(items, place - 1) in ("WORD", "FILLER", "SIDE", "OTHER_SIDE") and concept_at(items, place - 2) == "DET" and ahead not in ("LEN", "NUM", "FRAC", "OF", "STAPLES", "BOARD", "LEG"):
         done[place] = replace(item, concept="WORD", value="half")  # "used the good half"
+    elif item.concept == "FRAC" and item.value.value < 1 and ahead not in ("LEN", "COMMA") and _of_the_staples(items, place, text):
+        done[place] = replace(item, concept="FILLER", value=None)  # "half its staples curl in": they are in, and that is how they are
     elif item.concept == "WORD" and said == "open" and concept_at(items, place - 1) == "BE" and (ahead in ("LEN", "FRAC") or ahead == "HEDGE" and concept_at(items, place + 2) in ("LEN", "FRAC")):
         done[place] = replace(item, concept="PARTED", value=None)  # "the joint between 7 and 8 is open a quarter inch"
     elif item.concept == "COUNTED" and said == "caja" and _a_box(done, items, place):
@@ -49,6 +52,21 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"
     elif item.concept == "NUM" and said == "one" and concept_at(items, place - 1) == "THROAT" and concept_at(items, place - 2) == "DET":
         done[place] = replace(item, concept="WORD", value="one")  # "used a radius one": an elbow
+
+
+def _of_the_staples(items, place: int, text: str) -> bool:
+    """Whether it is so many of the staples, and how their legs go."""
+    staples = next((k for k in range(place + 1, min(place + 5, len(items))) if concept_at(items, k) == "STAPLES"), None)
+    if staples is None or any(concept_at(items, k) not in ("DET", "OF", "WORD", "FILLER", "ALL") for k in range(place + 1, staples)):
+        return False
+    if words_of("small.of_them").isdisjoint(text[items[place].end : items[staples].end].lower().split()):
+        return False  # "half inch staples", "quarter staples"
+    for k in range(staples + 1, min(staples + 9, len(items))):
+        if items[k].concept == "CLINCHED" or items[k].concept == "IN" and text[items[k - 1].start : items[k - 1].end].lower() in words_of("small.legs_turn"):
+            return True
+        if items[k].concept in ("COMMA", "STOP", "QUERY", "BUT"):
+            return False
+    return False
 
 
 def _a_box(done, items, place: int) -> bool:
