@@ -123,6 +123,8 @@ class Voices:
     they: frozenset[str] = frozenset()  # who says, in the middle of words that run on without a sign
     my_piece: str = "(?!)"  # a piece named as his own
     mine: str = ""
+    judges: str = "(?!)"  # another finds fault, and tells why
+    ought: str = "(?!)"  # behind "and": how it is was told before
     rhetorical: str = "(?!)"  # how a sentence begins that only looks like a question: what stands behind is told
     bet_lost: str = "(?!)"  # how the sentence behind it begins, where it is not so after all
     left_to_others: str = "(?!)"  # work on the piece spoken of that somebody is to do: it is not done

@@ -16,6 +16,8 @@ _SAYS = (
 )
 
 ENGLISH_VOICES = Voices(
+    judges=r"(?<![\w'])(?:wrote up|writes up|wrote me up|rejected|rejects|flagged|failed|red-?tagged|tagged|stopped me|sent me back|sent it back|sent back|called me back|turned down|wouldn't pass|didn't pass|wouldn't sign|didn't like|complained|kicked (?:it )?back)(?![\w'])",
+    ought=r"(?:should|ought to|is supposed to|are supposed to|was supposed to|supposed to)(?![\w'])",
     rhetorical=(
         r"(?:(?:and|but|so|well|man|boy|hey|oh|okay|ok|now|you know|listen|look|tell me) ?,? )*(?:(?:can|could|would|will) you (?:believe|imagine)(?: it| this| that)?(?! (?:if|whether|him|her|them|what|me)\b)|(?:do )?(?:you )?(?:want to|wanna|care to|willing to|ready to) bet(?: (?:me|that|on it|(?:a|ten|twenty|five|fifty|a hundred) (?:bucks|dollars)|my \w+|lunch|a beer))*(?! (?:on|if)\b)"
         r"|how (?:about|do you like|'bout) (?:that|this|them apples)|how's (?:that|this) for [\w' -]{2,24}(?= ,)|did you know(?: that)?|(?:isn't|ain't) (?:it|that) (?:funny|great|nice|something|rich|grand|lovely|beautiful|typical|wonderful|amazing|swell|always the way|just like \w+)(?: how| that)?|wouldn't you know(?: it)?|what do you know(?: about that)?(?= ,)"

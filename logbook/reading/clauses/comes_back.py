@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from logbook.reading.clauses.grammar import Row
-from logbook.reading.words.phrasing import words_of
+from logbook.reading.words.phrasing import in_any, words_of
 
 _BETWEEN = frozenset(("DET", "FILLER", "SIDE", "SIDE_WORD", "PANEL", "JOINT", "FACING", "FLAP", "OF", "ON", "IN", "TAPE", "STAPLES", "VANES", "TABS", "GROOVE", "BE", "NUMBER", "SIZE", "QUESTION"))
 _TELLS = frozenset(("BE", "HAVE", "STAPLED", "TAPED", "RUBBED", "HUNG", "NO", "NOT", "NOT_DONE", "WITHOUT", "GOT", "MISSING", "PENDING", "COMMA"))
@@ -16,6 +16,14 @@ def back_at(row: Row, first: int, last: int) -> int | None:
     for at in range(first, last - 2):
         if row.words(at, at + 1).lower().split()[-1] in words_of("elsewhere.comes_back") and _tells_of_a_piece(row, at + 1, last):
             return at
+    return _why_it_was_turned_down(row, first, last)
+
+
+def _why_it_was_turned_down(row: Row, first: int, last: int) -> int | None:
+    """ "The inspector wrote up 88 because the staples run every four": that he did is his; why he did is how the piece is."""
+    for at in range(first + 1, last - 1):
+        if in_any("acts.because").match(row.words(at, at + 1).lower()) is not None:
+            return at if in_any("told.voices.judges").search(row.words(first, at).lower()) is not None else None
     return None
 
 

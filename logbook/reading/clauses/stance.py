@@ -167,6 +167,8 @@ def _stance(row, clause: Clause, items, lead: int, head: str, asked: bool, langu
         return DRAWING, clause.first + concepts.index("SHOULD_HAVE"), False
     if "DRAWING" in concepts and not built_so(row, clause, language):
         at = concepts.index("DRAWING")
+        if at > 2 and concepts[at - 1] == "AND" and word(language.code, "told.voices.ought").match(row.words(clause.first + at, clause.first + at + 1).lower()) is not None:
+            return DRAWING, clause.first + at - 1, False  # "the step is outside and should be in": so it is, and so it should be
         depicted = at > 1 and "ON" in concepts[at - 2 : at] and any(c.startswith("K_") for c in concepts[max(0, at - 3) : at])  # "the elbow on the drawing"
         before = not depicted and any(c in _OWN_ACTS or c.startswith("K_") or c == "FITTING" for c in concepts[:at])
         ends = at >= len(concepts) - 2

@@ -15,9 +15,10 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.clauses.legs_turn import legs_turn
 from logbook.reading.words.likely import Likely, Some, where_standing
 from logbook.reading.clauses.parts import Part
-from logbook.reading.words.phrasing import any_of, apart, begins, is_whole, valued, word, words_of
+from logbook.reading.words.phrasing import any_of, apart, begins, is_whole, valued, word
 from logbook.reading.clauses.set_right import is_mended, without_leads
 from logbook.reading.own.spaced_otherwise import spaced_otherwise
 from logbook.reading.clauses.wider_there import wider_there
@@ -194,13 +195,11 @@ def _extents(row: Row, own: Row, part: Part, language: Language) -> Iterator[tup
         concept = row.items[at].concept
         if concept == "TIGHT" and _measured(row, part):
             continue
-        if concept not in _ACTS or own.is_blank(at):
+        if concept not in _ACTS or own.is_blank(at) or concept == "STAPLES" and legs_turn(row, at + 1, part.last):
             continue
         torn = concept == "TAPE" and any(item.concept == "DAMAGE" for item in row.items[row.sentence_start(at) : at])
         if torn and any_of(language.code, "turns.mends").search(part.words) is not None:
             continue  # "una rajada …, le puse un pedazo de cinta": the mend's
-        if concept == "STAPLES" and any(row.items[k].concept == "CLINCHED" or row.items[k].concept == "IN" and row.words(k - 1, k).lower() in words_of("small.legs_turn") for k in range(at + 1, part.last)):
-            continue  # "half the staples curl in"
         reach = _goes_short(row, part, at, language)
         if reach is None or reach[0] < until:
             continue
