@@ -358,8 +358,7 @@ def _asked(row: Row, cut):
 
 def _is_tag(row: Row, clause: Clause) -> bool:
     """ "Taped it, right?" states; the question is the tag. A clause before the last of a long sentence may state."""
-    follows = clause.last < len(row.items) and row.items[clause.last].concept == "COMMA"
-    return follows
+    return clause.last < len(row.items) and row.items[clause.last].concept == "COMMA"
 
 
 def _tells_what(words: str, language: Language) -> bool:
