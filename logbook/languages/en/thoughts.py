@@ -59,7 +59,7 @@ ENGLISH_THOUGHTS = Thoughts(
         r")"
     ),
     asked_what=(
-        r"(?:(?:and|so|well|okay|ok|now|but|then|right|yeah|oh|alright) )*(?:(?:what|where)(?:'s|'re| is| are| was| were| did| do| does| have| has)(?! (?:left|missing|not|next|more|wrong|done|up|the matter)\b)"
+        r"(?:(?:and|so|well|okay|ok|now|but|then|right|yeah|oh|alright) )*(?:(?:what|where)(?:'?s|'re| is| are| was| were| did| do| does| have| has)(?! (?:left|missing|not|next|more|wrong|done|up|the matter)\b)"
         r"|how (?:wide|far|long|deep|big|thick|many|much|heavy|close|tall)\b.* (?:is|are|was|were|did|do|does|have|has|'s)\b|how (?:wide|thick|heavy) ?$|which (?:way|tape|roll|staples?|side|one)\b.* (?:is|are|was|were|did|do|does|have)\b|what (?:size|kind of|sort of|width|gauge|tape|staples?|leg|length) .*(?:is|are|was|were|did|do|does|have)\b)"
     ),
     told=(
