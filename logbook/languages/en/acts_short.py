@@ -20,10 +20,11 @@ ENGLISH_ACTS_TOLD = replace(
     ENGLISH_ACTS,
     promise=ENGLISH_PROMISE,
     hints=ENGLISH_ACTS.hints + r"|coming|finish|complete| an? |foot|feet|inch|saving|saved|sides|vane",
-    unfinished_looks=ENGLISH_ACTS.unfinished_looks + r"|\bclosed (?:up|in)\b|\btogether\b|\bgood to go\b|\b(?:un)?til\b|\btill\b|\byet\b|\bso far\b",
+    unfinished_looks=ENGLISH_ACTS.unfinished_looks + r"|\bclosed (?:up|in)\b|\btogether\b|\bgood to go\b|\b(?:un)?til\b|\btill\b|\byet\b|\bso far\b|\bloose\b",
     begins_anew=r"\b(?:so|but|because|cause) (?=i\b|we\b|it\b|nobody\b)",
     unfinished=(
         *ENGLISH_ACTS.unfinished,
+        r"(?:(?:and|but|one|two|of|the|my|our|that|a|found|i|it|this one|that one|#+|on run \w+|on \w+) )*(?:(?:is|'s|are|was|got|has|been|went|hanging|knocked|bumped|shook|pulled|worked|coming|all) )*loose(?=$| on (?:run|the run|\w+ run|one end|#)| at (?:the|one) | by the | up there| there$| now$| from )",
         rf"(?:(?:it|it's|she's|this one|that one|this one's|that one's|is|'s|was|are|i|i've|we|we've|got|have|all|now|just|pretty much|mostly|about|and|but|so|well|#+)[ ,]*)*{_WHOLE}(?: (?:with|up|now|today|it|this one|that one|#+(?: #+)?))*,? {_BUT} {_A_PART}(?: of (?:it|this one|#+(?: #+)?))?(?=$|[.,;]| (?:which|still|because|where|against|by|on|near|yet)\b)",
         r"(?:i |we )?(?:quit|stopped|knocked off|left it|left off|had to stop|had to quit) (?:on it )?(?:with|at) (?:about |maybe |still )?(?:one|two|three|a|an|the last) (?:\w+ )?(?:sides?|seams?|ends?|joints?|corners?|foot|feet|edges?)(?: or so| or two)?(?: left| still)? (?:to go|left|to do)$",
         r"(?:it |this one |that one |#+(?: #+)? )?(?:is |'s |it's )?(?:still )?(?:pending|on hold|waiting on me|not signed off)$",

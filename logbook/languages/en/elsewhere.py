@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.elsewhere import BACK, CLAUSE, ON, SENTENCE, TO_COME, WORDS, Aside, Elsewhere
 from logbook.languages.en.other_days import OTHER_DAYS
+from logbook.languages.en.orders_out import ORDERS_OUT
 from logbook.languages.en.other_hands import OTHER_HANDS
 
 
@@ -79,6 +80,7 @@ ENGLISH_ELSEWHERE = Elsewhere(
     asides=(
         *OTHER_HANDS,
         *OTHER_DAYS,
+        *ORDERS_OUT,
         # paper: what is drawn, listed or asked for
         _aside(
             "sheet sheets page pages detail details plan plans drawing drawings dwg print prints blueprint blueprints schedule revision rfi submittal ticket work cut cutsheet cutlist takeoff take layout layouts sketch sketches spec specs addendum elevation section note keynote markup redlines legend minutes log catalog brochure manual book screen model office",

@@ -37,6 +37,12 @@ OTHER_HANDS = (
         rf"{_THEY}{_HOW}{_DEED} {_WHAT}",
         SENTENCE,
     ),
+    # somebody worked a hanger loose, and has it to put back
+    Aside(
+        frozenset("knocked bumped pulled ripped tore kicked hit bent yanked snagged shook took moved unhooked cut".split()),
+        rf"{_THEY}{_HOW}(?:knocked|bumped|pulled|ripped|tore|kicked|hit|bent|yanked|snagged|shook|took|moved|unhooked|cut)(?: (?:down|off|out|loose|into))?(?: (?:a|an|the|one|one of|two|two of|some|some of|couple|of|my|our))+ (?:\w+ )?(?:hangers?|straps?|rods?)\b(?! (?:on|at|by|under|over|from|of|holding) (?:{KINDS}|number)\b)",
+        SENTENCE,
+    ),
     Aside(frozenset("had has have got need needs needed want wants wanted".split()), rf"{_THEY}{_HOW}{_HAVING}", SENTENCE),
     Aside(
         frozenset("taping stapling rubbing hanging building making closing cutting putting running doing finishing".split()),

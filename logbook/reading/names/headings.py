@@ -100,6 +100,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
         one = one or _of_its_sides(row, match.start("m"))
         if not one and not counts_on(row, match.start("m")) and not taken.intersection(range(*match.span("m"))):
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:(?<=SEP)|(?<=AND)|(?<=BUT)) (?:AND|BUT|DET|FILLER)* (?P<m>MARKED|NUM) (?=FILLER? TIGHT (?:FILLER)* (?:SEP|$))"):  # "…, 78 closed up tight"
+        if (row.items[match.start("m")].concept == "MARKED" or row.items[match.start("m")].value.value >= 5 and row.items[match.start("m")].value.value not in (90, 45)) and not an_angle(row, match) and not taken.intersection(range(*match.span("m"))):
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?:EXCEPT (?:ON|DET){0,2}|(?:(?<=SEP)|^) BE) (?P<m>MARKED|NUM) (?=BE (?:STAPLED|TAPED|RUBBED|NOT|HUNG)|NOT|HAVE (?:NO|NOT)|NOT_DONE)"):
         if not taken.intersection(range(*match.span("m"))) and not an_angle(row, match):  # "…, except 151 isn't rubbed", "that's 46 that's taped"
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))

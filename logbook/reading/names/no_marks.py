@@ -67,6 +67,8 @@ def no_piece(row: Row, mention, made) -> bool:
     until = min((m.first for m in made if m.first > at), default=len(row.items))
     if not mention.another and not mention.amends and (before in ("FILLER", "I", "HUNG") or before == "BE" and row.items[at - 2].concept == "WORD") and all(item.concept in ("STOP", "QUERY", "FILLER") for item in row.items[at + 1 : until]):
         return True  # "the spec says two coats, I did two": nothing is told of such a piece
+    if value > 1 and _counts_those_behind(row, at, until):
+        return True
     if _says_it_again(row, at, value):
         return True
     for k in range(at - 1, max(0, at - 14), -1):
@@ -75,6 +77,14 @@ def no_piece(row: Row, mention, made) -> bool:
         if row.items[k].concept in _COUNTABLE and row.items[k - 1].concept in ("NUM", "COUNT", "ALL"):
             return True  # "five tears, I fixed four"
     return False
+
+
+def _counts_those_behind(row: Row, at: int, until: int) -> bool:
+    """ "Two for run thirteen. Straight 138, …": how many he tells of, with nothing but their run before the first of them."""
+    rest = [item.concept for item in row.items[at + 1 : until]]
+    if at and row.items[at - 1].concept not in ("STOP", "QUERY", "COMMA", "FILLER", "HAVE") or until == len(row.items) or "RUN" not in rest or not {"STOP", "COMMA"} & set(rest):
+        return False
+    return all(concept in ("OF", "ON", "FROM", "RUN", "STOP", "COMMA", "FILLER", "TO", "ANOTHER") or concept == "NUM" and rest[k - 1] == "RUN" for k, concept in enumerate(rest))
 
 
 def _never_came(row: Row, at: int) -> bool:

@@ -28,9 +28,12 @@ def parted(row: Row, language: Language) -> list[tuple[int, frozenset[str]]]:
     seen: set[str] = set()
     here: set[str] = set()  # those of the part so far
     listed: frozenset[str] = frozenset()
+    counted = False
     for begin, end in _sentences(row):
         if begin == 0 and (listed := _only_listed(row, end, language)):
             continue  # "tees 47 and 43. 47 is ..., 43 is ...": what they are, the note as a whole tells
+        if begin == 0 and (counted := _only_counted(row, end)):
+            continue
         named = _named(row, begin, end, language)
         if listed and row.words(begin, begin + 1) in listed:
             named |= {row.words(begin, begin + 1)}
@@ -39,7 +42,7 @@ def parted(row: Row, language: Language) -> list[tuple[int, frozenset[str]]]:
         else:
             begins = bool(named - here) and (bool(named - seen) or row.items[begin].concept not in ("IT", "THIS", "BE"))  # "it's tied into straight nine" goes back to none
         if begins:
-            found.append((row.items[begin].start if found or listed else 0, named))
+            found.append((row.items[begin].start if found or listed or counted else 0, named))
             here = set()
         here |= named
         seen |= named
@@ -52,6 +55,12 @@ def _only_listed(row: Row, end: int, language: Language) -> frozenset[str]:
     if len(numbers) < 2 or numbers[0] > 3 or not all(row.items[at].concept in _LISTS for at in range(end) if at not in numbers):
         return frozenset()
     return frozenset(mark for at in numbers if (mark := mark_text(row, at, at + 1, language)) is not None)
+
+
+def _only_counted(row: Row, end: int) -> bool:
+    """ "Two for run thirteen.": how many he is going to tell of."""
+    told = [item.concept for item in row.items[:end] if item.concept not in ("I", "HAVE", "FILLER", "ANOTHER", "COMMA")]
+    return told in (["NUM", "OF", "RUN", "NUM"], ["NUM", "ON", "RUN", "NUM"], ["NUM", "FROM", "RUN", "NUM"])
 
 
 def _sentences(row: Row):

@@ -66,6 +66,9 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             continue
         if asked and said is None:
             said = _answer(one.words, code)
+        if away and said is None and not asked and not retort and any(item.concept == "YET" for item in row.items[drawn[before].first : drawn[before].last]):
+            found.spent.update(range(one.first, one.last))  # "no vanes yet. They're in the gang box": still to come, in words of its own
+            continue
         if retort or (away and said is None and not asked):
             _settle(row, drawn, before, place, False, True, False, "", language, found, as_it_is=True)
             found.spent.update(range(one.first, one.last))  # with the box it lies in

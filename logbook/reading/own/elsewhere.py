@@ -66,6 +66,8 @@ def elsewhere(row: Row, cut: tuple[Clause, ...], language: Language) -> dict[int
         words = text[begin : row.items[clause.last - 1].end]
         bare = _LEAD.sub("", words)
         bare = bare[word(language.code, "elsewhere.leads").match(bare).end() :]
+        if place and _is_called(row, cut[place - 1], clause, language):
+            bare = f"{row.words(cut[place - 1].last - 1, cut[place - 1].last).lower()}, {bare}"
         if carried is not None and _ends(row, clause, carried, bare, place, language):
             carried = None
         told = next((one for one in begins if one.words.match(bare) and not (one.reach == TO_COME and _named(row, clause))), None) if carried is None or carried[0] != ON else None
@@ -198,6 +200,13 @@ def _opens(row: Row, clause: Clause) -> bool:
     return at + 1 < clause.last and row.items[at].concept.startswith("K_") and row.items[at + 1].concept in _NAMES
 
 
+def _is_called(row: Row, before: Clause, clause: Clause, language: Language) -> bool:
+    """ "Pete, have 120 taped": the name by itself that the sentence begins with."""
+    if before.sentence != clause.sentence or before.first and row.items[before.first - 1].concept not in ("STOP", "QUERY"):
+        return False
+    return before.last - before.first <= 2 and row.items[before.last - 1].value in language.names
+
+
 def _asked(row: Row, clause: Clause, why: str) -> bool:
     """ "You want vanes in elbow nine? They're in.": a question, which its answer settles."""
     return why == DRAWING and clause.last < len(row.items) and row.items[clause.last].concept == "QUERY"
@@ -218,7 +227,7 @@ def _back_at_his(row: Row, clause: Clause, language: Language) -> int | None:
 
 def _harms(row: Row, clause: Clause, words: str, language: Language) -> bool:
     """ "The forklift punctured straight nine": what another did to this piece is how it is."""
-    own = any(row.items[at].concept in ("IT", "FITTING", "FACING", "BOARD", "PANEL") or row.items[at].concept.startswith("K_") for at in range(clause.first, clause.last))
+    own = any(row.items[at].concept in ("IT", "FITTING", "FACING", "BOARD", "PANEL") or row.items[at].concept.startswith("K_") and row.items[at].concept != "K_HANGER" for at in range(clause.first, clause.last))
     return own and word(language.code, "elsewhere.harms").search(words) is not None
 
 
