@@ -13,6 +13,10 @@ _NEVER_CLEANED = r"^(?!.*\b(?:limpi|sacud|quit|sequ|sec[oa]\b|trap|sopl|franela|
 _TAPED = r"(?:encint|cinta|tape|teip|foil)"
 
 SOILED: tuple[Turn, ...] = (
+    # "estaba todo empolvado y así le puse la cinta"
+    Turn(r"\basi\b", rf"\b(?P<w>(?:estaba|andaba|venia|quedo|esta|traia|tenia|seguia|salio) (?:(?:todo|toda|bien|muy|medio|lleno de|puro|pura) )*(?:{_DIRT}|suci[oa]|empolvad[oa]|polvos[oa]|grasos[oa]|mojad[oa]|humed[oa]|mugros[oa]|terros[oa]))\b[^;]{{0,40}}?\basi (?:mismo |nomas |mero |mismito )?(?:(?:le|la|lo|se la) )*(?:puse|pegue|encinte|tape|eche|selle|cerre|teipee)\w*", (("surface_clean", False),), beside=_NEVER_CLEANED, unless=r"\bno (?:estaba|andaba|venia|esta|traia|tenia)\b"),
+    # "lo que le hallé fue grasa en la cara, debajo de la cinta"
+    Turn(rf"\b{_DIRT}\b", rf"\b(?:le |les |se le |l[oa] que )*(?:halle|hallamos|encontre|encontramos|vi|note|salio|descubri|queda|quedo|habia|hay) (?:(?:al|a la|en el|en la|del) (?:{KIND} )?(?:numero )?{MARK} )?(?:(?:fue|era|es|puro|pura|un poco de|tantit[oa]|mucho|mucha|algo de) )*(?P<w>{_DIRT})\b[^;.]{{0,60}}?\b(?:debajo|abajo|atras|adentro|entre|bajo) (?:de )?(?:la |el )?{_TAPED}\b", (("surface_clean", False), ("taped", True)), unless=r"\b(?:no|ni|sin|nada de|nunca) "),
     # he found out once it was taped
     Turn(rf"\b{_DIRT}\b", rf"\b(?P<w>{_HAD}{_SOME} {_DIRT})\b[^;]{{0,40}}? (?:no )?(?:me|nos) di(?:mos)? cuenta (?:hasta|sino|cuando|despues|ya)\b[^;]{{0,40}}?{_TAPED}\w*", (("surface_clean", False),), beside=_NEVER_CLEANED),
     # it lay there, and nobody took it off

@@ -12,7 +12,7 @@ from logbook.reading.words.phrasing import words_of
 
 _SHIFTED = ("corrido", "corrida", "recorrido", "recorrida")
 SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
-CONCEPTS = ("LONG", "WORD", "FRAC", "COUNTED", "LETTER", "COMMA", "EVERY", "PARTLY", "NUM", "ROOM", "DET")
+CONCEPTS = ("LONG", "WORD", "FRAC", "COUNTED", "LETTER", "COMMA", "EVERY", "PARTLY", "NUM", "ROOM", "DET", "STATIC")
 
 
 def meant(done: list, items, place: int, ahead: str, past_article: str, said: str, text: str) -> None:
@@ -50,6 +50,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "tablero de una"
     elif item.concept == "WORD" and said == "pulgada" and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) in ("BOARD", "WASHERS", "MARK181", "TAPE"):
         done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"
+    elif item.concept == "STATIC" and said in ("de presión", "de presion") and _of_the_tape(items, place):
+        done[place] = replace(item, concept="WORD", value=None)  # "la cinta no es de la de presión, la de tres"
     elif item.concept == "NUM" and said == "one" and concept_at(items, place - 1) == "THROAT" and concept_at(items, place - 2) == "DET":
         done[place] = replace(item, concept="WORD", value="one")  # "used a radius one": an elbow
 
@@ -66,6 +68,14 @@ def _of_the_staples(items, place: int, text: str) -> bool:
             return True
         if items[k].concept in ("COMMA", "STOP", "QUERY", "BUT"):
             return False
+    return False
+
+
+def _of_the_tape(items, place: int) -> bool:
+    """Whether it is told which tape it is, and no pressure of the air."""
+    for at in range(place - 1, max(-1, place - 8), -1):
+        if items[at].concept in ("TAPE", "COMMA", "STOP", "LEN", "NUM", "FRAC", "INWG", "RUN", "AIR"):
+            return items[at].concept == "TAPE"
     return False
 
 
