@@ -8,7 +8,7 @@ from logbook.languages.es.plainer import COUNT, FRAC, KIND, MARK, STOP
 from logbook.languages.plainer import Plainer
 
 _ONE = rf"(?:{KIND} |t |codo |end cap |manga |sleeve |bajada )?(?:numero )?{MARK}"
-_FAR = rf"(?:{COUNT}|{FRAC})(?: y (?:medi[ao]|un cuarto|tres cuartos))?(?: pulgadas?)?"
+_FAR = rf"(?:{COUNT}|{FRAC})(?: pulgadas?)?(?: y (?:medi[ao]|un cuarto|tres cuartos))?(?: pulgadas?)?"
 _APART = rf"(?:(?:a|cada|de a|a cada) {_FAR})"
 _TAPE = r"(?:cinta|foil|tape|teip)"
 _STRAIGHT = r"(?:rect[oa]|tramo|ducto)"
@@ -104,7 +104,7 @@ SPANISH_TOLD_ASKEW = (
         (("x", ""), ("y", r". En la pieza \g<p> las patas de las grapas ")),
     ),
     # --- "las patas de las grapas del 273 van pa dentro": its number
-    Plainer((" grapas de", " patas de", " puntas de"), r"(?P<x>(?:las )?(?P<t>(?:patas|patitas|puntas|grapas)(?: de las grapas)?) (?:del|de la|de el) (?:numero )?(?!181)(?P<n>\d{2,4})) (?=(?:(?:me|se|ya|todas|si|por dentro|estan) )*(?:estan|van|quedaron|abren|doblan|salieron|miran|dobladas|abiertas)\b)", (("x", r"en la pieza \g<n> las \g<t>"),)),
+    Plainer((" grapas de", " patas de", " puntas de"), r"(?P<x>(?:las )?(?P<t>(?:patas|patitas|puntas|grapas)(?: de las grapas)?) (?:del|de la|de el) (?:numero )?(?!181)(?P<n>\d{2,4})) (?=(?:(?:me|se|ya|todas|si|por dentro|estan|y),? )*(?:estan|van|quedaron|abren|doblan|salieron|miran|dobladas|abiertas)\b)", (("x", r"en la pieza \g<n> las \g<t>"),)),
     # --- asked of its tape and answered by its sides: "¿la cinta de la T 119? Los dos lados nomás"
     *(
         Plainer((" lados", " costados", " caras"), rf"(?P<x>(?:la|el) {_TAPE} {of}){_ONE}(?P<y>\? (?:(?:pues|nomas|solo|en|de|por|a|le puse|va|lleva) )*(?:l[oa]s )?(?P<n>un|dos|tres|cuatro) (?:lados?|costados?|caras?)(?: (?:nomas|nada mas|solamente|y ya))*)(?= *(?:$|[,;.]))", (("x", to), ("y", r" lleva cinta en \g<n> lados")))
@@ -112,4 +112,29 @@ SPANISH_TOLD_ASKEW = (
     ),
     # --- there were no staples: "nomás la pegué con cinta"
     Plainer(("acab", "termin", "no habia grapa", "sin grapa"), rf"(?:(?:acab|termin)\w+ (?:la |las )?grapas?|no (?:habia|hubo|teniamos|quedaba) (?:mas )?grapas?)\b[^.]{{0,60}}?\b(?:nomas|solo|nada mas|solamente) (?:l[oa] )?(?:pegue|cerre|agarre|sujete|asegure|amarre)(?: \w+)? con (?:pur[oa] )?(?:la )?{_TAPE}(?P<y>){STOP}", (("y", ", sin grapas"),)),
+    # --- how far apart cross tabs are: "los tabs a doce", "en la primera a doce, en la segunda a dieciocho"
+    Plainer((" tabs",), rf"\b(?:cross )?tabs(?: de {COUNT}(?: pulgadas)?(?: de largo)?)?,? (?:(?:me|se|van|quedaron|estan|abiertos) )*(?P<x>a|de a) (?={COUNT}(?: pulgadas)?(?: *(?:$|[,;.])| y\b))", (("x", "cada"),)),
+    Plainer(
+        (" tabs",),
+        rf"\b(?:cross )?tabs\b[^.]{{0,60}}?\ben (?:la|el) primer[oa],? (?:(?:me|se|van|quedaron|estan|abrieron|fueron) )*(?P<x>a|de a) {_FAR}(?:,|;| y| pero)+ en (?:la|el) (?:segund[oa]|otr[oa]),? (?P<y>(?:(?:me|se|van|quedaron|estan|abrieron|fueron) )*(?:a|de a)) (?={_FAR}{STOP})",
+        (("x", "cada"), ("y", "cada")),
+    ),
+    # --- "cinco en veinte, eso es lo que cae el lado derecho de la transición 328"
+    Plainer(
+        (" lo que cae ", " lo que baja ", " lo que sube ", " lo que entra ", " lo que sale ", " lo que abre ", " lo que cierra "),
+        rf"(?P<x>(?P<n>{_FAR} en {COUNT})(?: pulgadas)?,? (?:(?:eso|es|eso es) )*lo que (?P<v>cae|baja|sube|entra|sale|abre|cierra) (?P<s>(?:el lado (?:derecho|izquierdo|de (?:arriba|abajo))|la (?:derecha|izquierda)|arriba|abajo)) (?P<o>del|de la|en la|en el) (?P<p>{_ONE})){STOP}",
+        (("x", r"\g<s> \g<o> \g<p> \g<v> \g<n>"),),
+    ),
+    # --- out in the sun and the rain
+    Plainer((" sol", " lluvia", " intemperie"), r"\b(?:va|queda|esta|quedo|anda) (?:por |alla |aca )?(?P<x>afuera(?:,? en el techo|,? en la azotea|,? arriba)?,? (?:a|al|bajo el|bajo la) ?(?:puro |la )?(?:sol|lluvia|agua)(?: y (?:la |al? )?(?:sol|lluvia|agua))?)(?= *(?:$|[,;.]))", (("x", "a la intemperie"),)),
+    # --- what the gauge showed of the line
+    Plainer((" manometro",), rf"(?P<x>(?:el )?manometro (?:(?:me|nos|ya) )*(?:se fue|subio|llego|marco|marcaba|leyo|dio|daba|andaba|brinco) (?:(?:hasta|a|en) )?)(?={_FAR}(?: de (?:agua|columna))?{STOP})", (("x", "la presion es de "),), beside=("prend", "arranc", "abanico", "linea", "sistema", "ventilador", "ducto"), unless=r"\b(?:fuga|prueba|leak)"),
+    # --- how long the legs are, behind the staples
+    Plainer((" son de ", " eran de ", " salieron de "), rf"\bgrapas\b[^.]{{0,80}}?(?P<x>(?:,| y| pero)+ (?:el largo (?:si |es lo que )?(?:esta|anda|salio|va) mal,? )?(?:(?:resulta|que|todas) )*(?:son|eran|salieron)) (?=de {FRAC}(?: de pulgada)?{STOP})", (("x", ", la pata es"),), unless=r"\bno (?:son|eran|salieron) de"),
+    # --- "salieron tres: 240, 241 y 242": pieces by their numbers
+    Plainer((": ",), rf"\b(?:salieron|hice|hicimos|saque|sacamos|arme|armamos|quedaron|acabe|acabamos) (?:dos|tres|cuatro|cinco|seis)(?P<x>: )(?=(?:la |el )?\d{{1,4}}(?:, (?:la |el )?\d{{1,4}})* y (?:la |el )?\d{{1,4}}{STOP})", (("x", " piezas, las piezas "),)),
+    # --- joined to another
+    Plainer((" pegue con", " pegamos con", " junte con", " peque con"), rf"\bl[oa] (?P<x>(?:pegue|pegamos|junte)) (?=con (?:la|el) (?:{KIND} )?(?:numero )?{MARK}{STOP})", (("x", "uní"),)),
+    # --- "las grapas si van a dos", without its accent
+    Plainer((" si van ", " si va ", " si estan ", " si esta ", " si quedo", " si llev", " si abren "), rf"\b(?:las|la|los|el) (?:grapas?|{_TAPE}|patas|aletas|vanes)(?P<x> si) (?=(?:van?|estan?|quedo|quedaron|llevan?|abren) )", (("x", ""),)),
 )

@@ -50,7 +50,7 @@ SPANISH_TOLD_IN_TURN = (
         (("y", r" \g<t> "), ("z", " lados")),
     ),
     # --- "el foil de la 300 trae su sello, en la 301 usé uno de tela"
-    Plainer((" uno de ", " una de ", " uno gris", " una gris"), rf"\b(?:cinta|foil|tape|teip)\b[^.]{{0,60}}{_THEN} (?P<x>{_AT} (?P<q>{_ONE}) (?:(?:le|yo|nomas) )*(?:use|usamos|puse|pusimos|eche) una? (?P<b>{_SORT}))(?= *(?:$|[,;.]| y\b))", (("x", r"el \g<q> lleva cinta \g<b>"),)),
+    Plainer((" uno de ", " una de ", " uno gris", " una gris"), rf"\b(?:cinta|foil|tape|teip)\b[^.]{{0,60}}{_THEN} (?P<x>{_AT} (?P<q>{_ONE}) (?:(?:le|yo|nomas) )*(?:use|usamos|puse|pusimos|eche) un[ao]? (?P<b>{_SORT}))(?= *(?:$|[,;.]| y\b))", (("x", r"el \g<q> lleva cinta \g<b>"),)),
     # --- "por la 371 pasa aire a 140 y por la 372 a 265"
     Plainer(
         (" aire ",),

@@ -204,7 +204,7 @@ _OTHERS = (
     rf"(?:hoy |ayer )?(?:(?:el|la|al|a la) )?(?:{KIND} )?(?:numero )?{MARK},? (?:hoy |ayer |todavia |aun |ya |esa |ese )*(?:no|ni|nunca) (?:siquiera )?(?:la |lo |le )?{_UNTOUCHED}",
     rf"(?:hoy |ayer |ya |todavia |aun )*(?:no|ni|nunca) (?:siquiera )?(?:toque|tocamos|empece|empezamos|comence|agarre|he tocado|he empezado) (?:el |la |con el |con la )?(?:{KIND} )?(?:numero )?{MARK}(?: hoy| ayer| todavia| aun)*(?= *$)",
     rf"{_NAMED} (?:del?|de la|de los|de las) (?:el |la )?(?!mi (?:run|corrida|linea|lado|area|piso|tramo)|los de (?:\d|la\b|el\b|arriba|abajo|hoy|ayer|est[ea]|run|un\b|una\b|dos|tres|cuatro|cinco|seis|ocho|nueve|diez|once|doce|catorce|quince|dieci|veint|treinta|cuarenta|siempre|media)){_SOMEBODY}.*",
-    rf"(?:(?:el|la|ese|esa|al|a la) )?(?:\w+ ){{1,2}}(?:es|son|era|eran) (?:del?|de la|de los|de las|para) (?:el |la )?{_SOMEBODY}.*",
+    rf"(?:(?:el|la|los|las|ese|esa|al|a la) )?(?:\w+ ){{1,2}}(?:del? (?:\w+ ){{1,3}})?(?:es|son|era|eran) (?:del?|de la|de los|de las|para) (?:el |la )?{_SOMEBODY}.*",
     rf"(?:(?:es[ae]|est[ae]|aquel|aquella) )?(?:ya )?(?:lo|la) (?:dejo|hizo|armo|empezo|monto|corto|colgo|trabajo|dejaron|hicieron|empezaron|armaron)(?: \w+){{0,2}} (?:el |la |los )?{_SOMEBODY}.*",
     rf"(?:(?:la|el|otra|otro) )?\w+ (?:siguiente|que sigue|proxim[oa]|de enfrente|de arriba|de abajo) (?:ya )?(?:le |se )?(?:la |lo )?(?:monta|arma|hace|pone|termina|cuelga|corta|arman|hacen|ponen|lleva|ve|toca|va a \w+|van a \w+|es|trae)\b.*\b{_SOMEBODY}.*",
     rf"(?:el|la|los|las) que (?:(?!le\b|yo\b)\w+ ).*\b(?:es|son) (?:el|la|los|las) (?:del?|de la|de los|que) (?:el |la )?{_SOMEBODY}.*",
