@@ -64,6 +64,7 @@ ENGLISH_ACTS_TAPING = replace(
     of_sentence=(
         *ENGLISH_ACTS_TOLD.of_sentence,
         ("surface_clean", False, r"\b(?:facing|foil|board|surface|face|seams?|joints?)(?:'s| is| was| were)?(?: (?:still|all|a little|kind of|pretty))* (?:wet|damp|soaked)\b[^.;]{0,60}\btaped(?: (?:it|that|them|right))? (?:anyway|anyhow|regardless|over it|over that|all the same|just the same)\b"),
+        ("surface_clean", False, rf"\b(?:facing|foil|board|surface|face|jacket|seams?|joints?)(?:'s| is| was| were| had| has| all| still| just)* (?:(?!\b{_RID_OF})[^.;]){{0,24}}?\b{_FILTHS}(?: (?:on|all over) it)?,? (?:and |but |so )?(?:i |we )?(?:just |still )?taped (?:right |straight )?(?:over|on top of)(?: (?:it|that|the (?:dust|dirt)))?(?=$|[.,;])"),
         ("surface_clean", False, rf"{_FILTHS}\b[^.;]{{0,40}}\btape (?:(?:just|only) )?(?:went|'s|is|goes|got put|got laid)(?: (?:right|straight|just))* on top(?: of it)?(?=$|[.,;])"),
         ("taped", False, r"(?:got|has|have|had|just|only|nothing but) (?:the |some |its )?staples(?: (?:in (?:it|there)|on it))? (?:and|,) ?(?:that's|that is) (?:it|all)(?: (?:it|she|this one) (?:has|got|gets))?(?! (?:the|my|i))|\bnaked\b[^.;]{0,30}\bstapled\b|\bstapled\b[^.;]{0,30}\bnaked\b"),
     ),

@@ -53,7 +53,7 @@ def marked(row: Row, cut, places: Places, one: Claim) -> Claim:
             place -= 1
         begin = cut[place].first
         both = next((at for at in reversed(places.together) if begin <= at < one.first and (row.items[at].concept != "ALL" or listed.all_of_them(row, at))), None)
-        if both is not None and not (one.name == "side_moves" and one.fills) and not any(item.concept.startswith("K_") or item.concept in ("FITTING", "ONLY") for item in row.items[both : one.first]):
+        if both is not None and not (one.name == "side_moves" and one.fills) and not any(row.items[k].concept == "ONLY" or (row.items[k].concept.startswith("K_") or row.items[k].concept == "FITTING") and not _is_gone_into(row, k) for k in range(both, one.first)):
             both_at = both
         if both_at < 0 and one.name != "side_moves" and (behind := listed.each_behind(row, clause, one)) is not None:
             both_at = behind
@@ -67,6 +67,11 @@ def marked(row: Row, cut, places: Places, one: Claim) -> Claim:
     corrects = one.corrects or corrects or _corrects_behind(row, one)
     same = (corrects, hedged, both_at) == (one.corrects, one.hedged, one.both_at)
     return one if same else replace(one, corrects=corrects, hedged=hedged, both_at=both_at)
+
+
+def _is_gone_into(row: Row, at: int) -> bool:
+    """ "both cut into straight 17 with no gaps": a piece that is only where they go."""
+    return at > 0 and row.words(at - 1, at).lower() in ("into", "onto") and row.items[at - 2].concept == "MOVE"
 
 
 def _of_the_measure(row: Row, at: int, first: int) -> bool:

@@ -188,9 +188,21 @@ def _is_tick(items, said, at: int, words: RunOn) -> bool:
 
 def _denies_anew(items, said, at: int, words: RunOn) -> bool:
     """ "every two not taped", "12 by 10 didn't tape it": not of the piece right before it ("straight 4 isn't taped")."""
+    if said[at] in words.auxiliaries and concept_at(items, at + 1) in ("RUB", "STAPLE", "TAPE_IT", "TAPE", "TRIM", "WIPE") and _is_done_to_one(items, said, at, words):
+        return True
     if items[at - 1].concept == "NUM" and not (at > 1 and items[at - 2].concept in ("BY", "EVERY", "BACK")):
         return False
     return items[at - 1].concept in _WHOLE and (said[at] in words.wholes or said[at] in words.auxiliaries or said[at] in words.plain_not or items[at - 1].concept in ("NUM", "LEN") and said[at] in words.copulas)
+
+
+def _is_done_to_one(items, said, at: int, words: RunOn) -> bool:
+    """ "rubbed the first one | didn't rub the second", "taped 4 | didn't tape 5": the one before is what the act before it was done to."""
+    k = at - 2 if said[at - 1] in words.one and concept_at(items, at - 2) in ("WORD", "ANOTHER") else at - 1
+    if k == at - 1 and items[k].concept not in ("NUM", "WORD"):
+        return False
+    while k > 0 and items[k].concept in ("WORD", "NUM", "DET", "NUMBER", "ANOTHER", *_KINDS) and at - k < 5:
+        k -= 1
+    return items[k].concept in _ACTS
 
 
 def _is_short_for_all(items, said, at: int, words: RunOn) -> bool:

@@ -200,5 +200,17 @@ def each_behind(row: Row, clause: Clause, one: Claim) -> int | None:
     at = one.last
     while at < clause.last and row.items[at].concept in ("DET", "OF", "ON", "FILLER", "IN", "IT"):
         at += 1
-    ends = at + 1 >= len(row.items) or row.items[at + 1].concept in ("COMMA", "STOP", "AND", "QUERY", "STAPLED", "TAPED", "RUBBED")
+    ends = at + 1 >= len(row.items) or row.items[at + 1].concept in ("COMMA", "STOP", "AND", "QUERY", "STAPLED", "TAPED", "RUBBED", "EVERY")
+    if at < clause.last and row.words(at, at + 1).lower().endswith("them") and _has_several(row, at):
+        return None  # "straight 5, four seams, stapled all of them"
     return at if at < clause.last and row.items[at].concept in ("BOTH", "EACH") and ends else None
+
+
+def _has_several(row: Row, at: int) -> bool:
+    """Whether what one piece has several of was named in this sentence, behind the piece."""
+    before = [item.concept for item in row.items[row.sentence_start(at) : at]]
+    last = next((k for k in range(len(before) - 1, -1, -1) if before[k].startswith("K_")), -1)
+    return not _SEVERAL_OF_ONE.isdisjoint(before[last + 1 :])
+
+
+_SEVERAL_OF_ONE = frozenset("SIDE SIDE_WORD JOINT TABS TAB_WORD SCREWS STAPLES PANEL DAMAGE".split())

@@ -99,9 +99,13 @@ def _same_trunk(found: Found):
         yield found.claim("(same_trunk)", None, group="w")
 
 
+_A_RADIUS_ONE = (["radius", "one"], ["radiused", "one"])
+
+
 def _throat(found: Found):
-    """ "A radius ninety" is a turn, no radius."""
-    if not (found.item("n").concept == "NUM" and found.item("n").value.value in (90, 45)):
+    """ "A radius ninety" is a turn, no radius, and "the radius one" a piece."""
+    said = found.row.words(found.at("n") - 1, found.at("n") + 1).lower().split()
+    if not (said in _A_RADIUS_ONE or found.item("n").concept == "NUM" and found.item("n").value.value in (90, 45)):
         yield from _length_of("throat_radius")(found)
 
 

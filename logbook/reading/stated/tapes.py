@@ -17,6 +17,13 @@ def _flag(name: str, value: bool = True, **more):
     return lambda found: [found.claim(name, value, group="w", **more)]
 
 
+def _preheated(found: Found):
+    """ "I had no iron to warm it with": what was lacking to do it with tells of no deed."""
+    at = found.at("w")
+    if not (at > 2 and found.row.items[at - 1].concept == "TO" and any(item.concept in ("NO", "NOT", "NOT_DONE") for item in found.row.items[max(0, at - 5) : at - 1])):
+        yield found.claim("preheated", True, group="w")
+
+
 def _mark(found: Found):
     value = found.item("m").value
     if _NOT_IT.match(found.row.text[found.item("m").end : found.item("m").end + 60].lower().replace("’", "'")):
@@ -308,7 +315,7 @@ FRAMES = (
     # the surface
     Frame("(?P<w>WIPED (?:AND WIPED)?)", _wiped),
     Frame("(?P<w>DIRTY)", _dirty),
-    Frame("(?P<w>PREHEATED)", _flag("preheated")),
+    Frame("(?P<w>PREHEATED)", _preheated),
     Frame("(?P<w>UNHEATED)", _flag("preheated", False)),
     Frame("(?P<w>COLD_ON)", _flag("preheated", False)),
     Frame("(?<!NOT)(?P<w>COLD_ON)", _flag("taped", weak=True)),
