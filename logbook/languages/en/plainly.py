@@ -20,6 +20,7 @@ from logbook.languages.en.plainer import ENGLISH_PLAINER
 from logbook.languages.en.plainer_aloud import ENGLISH_ALOUD
 from logbook.languages.en.promised import ENGLISH_PROMISED
 from logbook.languages.en.said_askew import ENGLISH_SAID_ASKEW
+from logbook.languages.en.said_flatly import ENGLISH_SAID_FLATLY
 from logbook.languages.en.sealed_told import ENGLISH_TURNED_PLAINLY
 from logbook.languages.en.set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
 from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
@@ -28,6 +29,7 @@ from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
+    *ENGLISH_SAID_FLATLY,
     *ENGLISH_CURED_PLAINLY,
     *ENGLISH_CORRECTED_PLAINLY,
     *ENGLISH_ASKED_OF_HIM,

@@ -90,13 +90,18 @@ def _with_more(told: Reading, other: Reading, ahead: frozenset[int]) -> Reading:
         denied = {fact.name: fact for fact in one.facts if fact.value is False and not fact.hedged and fact.name in known and known[fact.name].value is True}
         if any(fact.name in known and fact.name not in denied and not _alike(fact, known[fact.name]) for fact in one.facts):
             return told
-        more = tuple(fact for fact in one.facts if fact.name not in known)
+        more = tuple(fact for fact in one.facts if fact.name not in known and not _names_it(fact, known.get("mark")))
         kept = tuple(denied.get(fact.name, fact) for fact in was.facts)
         opens = {(item.about, item.denies) for item in was.open_items}
         waits = tuple(item for item in one.open_items if (item.about, item.denies) not in opens)
         facts = tuple(sorted((*kept, *more), key=in_order)) if more or denied else was.facts
         fittings.append(replace(was, facts=facts, open_items=(*was.open_items, *waits), unread=one.unread if more or denied else was.unread))
     return replace(told, fittings=tuple(fittings), unread=other.unread)
+
+
+def _names_it(one: Fact, mark: Fact | None) -> bool:
+    """ "The card for elbow 45 says vanes": the number that names the piece is no angle, where its name stands ahead."""
+    return mark is not None and one.name == "turn_angle" and (one.start, one.end) == (mark.start, mark.end)
 
 
 def _alike(one: Fact, other: Fact) -> bool:
