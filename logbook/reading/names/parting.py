@@ -32,7 +32,8 @@ def parted(row: Row, language: Language) -> list[tuple[int, frozenset[str]]]:
     for begin, end in _sentences(row):
         if begin == 0 and (listed := _only_listed(row, end, language)):
             continue  # "tees 47 and 43. 47 is ..., 43 is ...": what they are, the note as a whole tells
-        if begin == 0 and (counted := _only_counted(row, end)):
+        if not seen and _only_counted(row, begin, end):
+            counted = True
             continue
         named = _named(row, begin, end, language)
         if listed and row.words(begin, begin + 1) in listed:
@@ -57,9 +58,9 @@ def _only_listed(row: Row, end: int, language: Language) -> frozenset[str]:
     return frozenset(mark for at in numbers if (mark := mark_text(row, at, at + 1, language)) is not None)
 
 
-def _only_counted(row: Row, end: int) -> bool:
+def _only_counted(row: Row, begin: int, end: int) -> bool:
     """ "Two for run thirteen.": how many he is going to tell of."""
-    told = [item.concept for item in row.items[:end] if item.concept not in ("I", "HAVE", "FILLER", "ANOTHER", "COMMA")]
+    told = [item.concept for item in row.items[begin:end] if item.concept not in ("I", "HAVE", "FILLER", "ANOTHER", "COMMA")]
     return told in (["NUM", "OF", "RUN", "NUM"], ["NUM", "ON", "RUN", "NUM"], ["NUM", "FROM", "RUN", "NUM"])
 
 
