@@ -16,7 +16,7 @@ _HARM = r"(?:tear|rip|hole|puncture|gash|slit|slice|gouge|dent|split|nick)s?"
 _PART = r"(?:the |that |its )?(?:[\w-]+ )?(?:foil|facing|jacket|skin|board|throat|heel|cheek|top|bottom|back|front|side|corner|seam|end|edge|flap)"
 _HARM_THERE = rf"(?:the|that|this|a|one) (?:(?:little|small|big|long) )?{_HARM}(?: (?:in|on|at|along|down) (?:{_PART}|{PIECE})(?: (?:of|on|in) {PIECE})?)?"
 _DAY = r"(?:tomorrow|tonight|later|next week|another day|(?:the|in the) morning|this afternoon|monday|tuesday|wednesday|thursday|friday|saturday)"
-_WAITS = rf"(?:can|will have to|'ll have to|has to|have to|is going to have to|is gonna have to|'s gonna have to|will|'ll|gets to|get to|might have to|may have to|is going to|is gonna|'s gonna)(?: just)? wait(?: (?:(?:till|until|for|to)(?! i )[^.,;?!]{{1,30}}|a (?:day|while|bit)|{_DAY}))?"
+_WAITS = rf"(?:can|will have to|'ll have to|has to|have to|is going to have to|is gonna have to|'s gonna have to|will|'ll|gets to|get to|might have to|may have to|is going to|is gonna|'s gonna)(?: just)? (?:wait|keep)(?: (?:(?:till|until|for|to)(?! i )[^.,;?!]{{1,30}}|a (?:day|while|bit)|{_DAY}))?"
 _WAITS_STILL = r"(?=[.,;!]|$)(?!, nobody)(?![^?!]{0,60}(?<![\w'])(?:but|so|then|and) (?:i |we )?(?:\w+ )?(?:patched|mended|fixed|repaired)(?! it yet))"
 _NOT = r"(?:didn't|did not|never|hasn't|has not|hadn't|wasn't|isn't|ain't|weren't)"
 _NOT_THE_WALL = r"(?:against|by|at|next to|up against|facing|behind|toward|towards|near|along|tight to) (?:the|that) \w+(?: \w+)?"
@@ -30,12 +30,17 @@ _BOSS = r"(?:the |my )?(?:boss|foreman|lead|super|gc|office|engineer|inspector|o
 ENGLISH_SAID_FLATLY = (
     # --- plainly so, of what did not happen
     Plainer(("plain ", "flat", "straight up", "downright", "outright", "sort of", "kind of", "kinda"), rf"{_ACT}(?: (?:on|for) {PIECE})?,? (?:it )?(?P<x>(?:just |really )*(?:plain old|plain flat|plain|flat[- ]out|flat|straight up|downright|outright|sort of|kind of|kinda) )(?={_NOT}(?![\w']))", (("x", ""),)),
+    Plainer((", that ", ", it ", ", that's", ", it's"), rf"(?<!no )(?<!any ){_ACT}(?: (?:on|for) {PIECE})?(?P<x>, (?:that|it)(?: just| really)*)(?= (?:isn't|ain't|is not|didn't|did not|never|wasn't|won't|hasn't)(?: \w+)? (?:happen|getting|get|got|gonna))", (("x", ""),)),
+    Plainer((" what i ", " what we "), r"(?P<x>(?P<a>rubbed(?: down)?|taped|stapled|trimmed|wiped)(?:'s| is| was) (?:just )?what (?:i|we) (?:didn't|did not|never|haven't|have not)(?: quite)?(?: do| did| done| get to| got to| get| got)*)(?=[.,;!]|$)", (("x", r"not \g<a>"),)),
+    Plainer((" what i ", " what we "), rf"{_ACT}(?P<x>(?:'s| is| was) (?:just )?what (?:i|we) (?:didn't|did not|never|haven't|have not)(?: quite)?(?: do| did| done| get to| got to| get| got)*)(?=[.,;!]|$)", (("x", " didn't happen"),)),
+    Plainer(("got away from", "got by me", "got past me", "slipped by me", "slipped past me", "slipped my mind"), rf"{_ACT}(?: (?:on|for) {PIECE})?(?P<x> (?:just |kind of |sort of )?(?:got away from (?:me|us)|got (?:by|past) (?:me|us)|slipped (?:by|past) (?:me|us)|slipped my mind))(?=[.,;!]|$)", (("x", " didn't happen"),)),
     # --- a harm that waits is not mended
-    Plainer((" wait",), rf"{_HARM_THERE}(?P<x> {_WAITS}){_WAITS_STILL}", (("x", " still needs to be patched"),)),
-    Plainer((" wait",), rf"{_HARM_THERE}(?:(?:,? (?:and|but) |[,.;] )(?:it|that|that one)|(?:,? (?:that|which)))(?P<x> {_WAITS}){_WAITS_STILL}", (("x", " still needs to be patched"),)),
+    Plainer((" wait", " keep"), rf"{_HARM_THERE}(?P<x>(?: |(?=')){_WAITS}){_WAITS_STILL}", (("x", " still needs to be patched"),)),
+    Plainer((" wait", " keep"), rf"{_HARM_THERE}(?:(?:,? (?:and|but) |[,.;] )(?:it|that|that one)|(?:,? (?:that|which)))(?P<x>(?: |(?=')){_WAITS}){_WAITS_STILL}", (("x", " still needs to be patched"),)),
     Plainer(("problem", " job", "for tomorrow", "for monday", "for later"), rf"{_HARM_THERE}(?P<x>(?:'s| is)(?: a)?(?: just)? (?:{_DAY}'s (?:problem|job|work|business)|(?:(?:a|my) )?(?:job |problem |work )?for {_DAY}|(?:somebody|someone) else's (?:problem|job))){_ENDS}", (("x", " still needs to be patched"),)),
     Plainer(("leave ", "leaving ", "left "), rf"(?:(?<=[.,;] )|^)(?P<x>(?:(?:i'm|i'll|we're|we'll|i am|i|we) )?(?:leave|leaving|left) )(?={_HARM_THERE} for)(?:the|that|this|a|one) [^.,;?!]{{3,45}}?(?P<y> for {_DAY})(?= |[.,;!]|$)", (("x", ""), ("y", " still needs to be patched"))),
     Plainer(("get to the", "see to the", "deal with the", "get to that", "see to that", "deal with that"), rf"(?:(?<=[.,;] )|^)(?P<x>(?:i'll|we'll|i will|we will|i'm gonna|i'm going to) (?:get to|see to|deal with) )(?={_HARM_THERE} {_DAY})(?:the|that|this|a|one) [^.,;?!]{{3,45}}?(?P<y> {_DAY}(?: morning)?){_ENDS}", (("x", ""), ("y", " still needs to be patched"))),
+    Plainer(("leaving", "letting"), rf"{_HARM_THERE}(?P<x>,? (?:i'm|we're|i am|we are) (?:just )?(?:leaving|letting) (?:it |that )?(?:be|alone|go|as is|for now)){_ENDS}", (("x", " isn't patched"),)),
     # --- meant to mend it, and put in a new panel
     Plainer(
         (" panel", " board", " side", " section", " sheet"),
