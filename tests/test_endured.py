@@ -35,7 +35,7 @@ SECOND = "Elbow {} on run nine, twenty by ten, ninety degrees, vanes in, stapled
 
 def until(true, what: str):
     """Looks again until it is so; a worker that never gets there is a failure, not a wait without an end."""
-    end, pause = time.monotonic() + 60, threading.Event()
+    end, pause = time.monotonic() + 180, threading.Event()
     while not true():
         assert time.monotonic() < end, what
         pause.wait(0.01)

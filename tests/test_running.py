@@ -144,7 +144,7 @@ def form(fields: dict) -> tuple[str, bytes]:
     return f"multipart/form-data; boundary={edge}", out.getvalue()
 
 
-def wait_for(true, what: str, seconds: float = 60):
+def wait_for(true, what: str, seconds: float = 180):
     end, patience = time.monotonic() + seconds, threading.Event()
     while not (found := true()):
         assert time.monotonic() < end, f"{what} did not come"
