@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.language import Language
-from logbook.reading.compared import denied_of_all, done_over, one_of_them, other_part, part_of_it, put_off, reasons, the_others
+from logbook.reading.compared import denied_of_all, done_over, other_part, part_of_it, put_off, reasons, the_others
 from logbook.reading.names import listed, other_things
 from logbook.reading.own import one_left_out
 from logbook.reading.stated import condition, not_home, told_acts
@@ -46,7 +46,6 @@ def compared_claims(told: OwnWords, row: Row, stated: Stated, language: Language
     claims = other_part.of_the_other_part(row, named, claims, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)
     named, claims = listed.told_ahead(row, named, measured_apart(row, named, claims, language))
-    claims = one_of_them.of_one_of_them(row, named, claims)
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
     if told.but_one:
         named, claims = one_left_out.excepted(row, told.but_one, named, claims, language)
