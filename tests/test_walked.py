@@ -264,6 +264,9 @@ def test_a_day_without_notes_cannot_be_signed(desk):
 
 
 def test_the_desk_and_the_day_tell_the_spot_check(desk):
+    piece = drawn(desk)["drawn"][0]
+    with desk.folder() as folder:
+        assert walked.keep_look(folder, an_id(), piece, {"how": "seen", "found": answers_of(desk, piece, off=("staple_spacing",))}, desk.ids["lead"]).id
     page = desk.by_key("lead", "GET", "/desk", headers=PAGE).text
     with desk.folder() as folder:
         told = walked.spot_summary(folder, DAY)
