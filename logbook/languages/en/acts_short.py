@@ -19,6 +19,7 @@ _FEW = r"(?:a|one|two|three|four|five|six|eight|ten|\d+|half a|a couple|a couple
 ENGLISH_ACTS_TOLD = replace(
     ENGLISH_ACTS,
     promise=ENGLISH_PROMISE,
+    says_no=(*ENGLISH_ACTS.says_no, r"(?:it's|they're|that's|she's) not(?: \w+){0,3}"),
     hints=ENGLISH_ACTS.hints + r"|coming|finish|complete| an? |foot|feet|inch|saving|saved|sides|vane",
     unfinished_looks=ENGLISH_ACTS.unfinished_looks + r"|\bclosed (?:up|in)\b|\btogether\b|\bgood to go\b|\b(?:un)?til\b|\btill\b|\byet\b|\bso far\b|\bloose\b",
     begins_anew=r"\b(?:so|but|because|cause) (?=i\b|we\b|it\b|nobody\b)",

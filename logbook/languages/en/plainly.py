@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en.answered_plainly import ENGLISH_ANSWERED_PLAINLY
+from logbook.languages.en.asked_measures import ENGLISH_ASKED_MEASURES
 from logbook.languages.en.asked_of_him_plainly import ENGLISH_ASKED_OF_HIM
 from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
 from logbook.languages.en.corrected_plainly import ENGLISH_CORRECTED_PLAINLY
@@ -34,6 +35,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_USUAL_PLAINLY,
     *ENGLISH_CURED_PLAINLY,
     *ENGLISH_CORRECTED_PLAINLY,
+    *ENGLISH_ASKED_MEASURES,
     *ENGLISH_ASKED_OF_HIM,
     *ENGLISH_ANSWERED_PLAINLY,
     *ENGLISH_ONE_BREATH,

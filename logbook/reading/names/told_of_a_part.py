@@ -10,6 +10,8 @@ from logbook.reading.clauses.mention import Mention
 _SPACED = frozenset("LONG LEN NUM FRAC EVERY APART ON IN OF BE DET HAVE FILLER HEDGE THINK WORD UNDER ALL AROUND IT EACH ONLY K_HANGER ALONG OVER THROUGH I HUNG".split())
 _LEADS = ("ON", "OF", "IN", "FROM")
 _SET_BY = ("into", "onto", "inside")
+_WORKED = frozenset("TAPED STAPLED RUBBED TRIMMED WIPED VANES SCRIM GAP DAMAGE FLAP TAPE STAPLES STAPLE CLOSURE MARK181 C_MASTIC JOINT GROOVE".split())  # what is told of a piece and of no hanger
+_NEXT_TO = frozenset("ON OF DET EVERY FOR WORD FILLER COMMA".split())
 _LED_BY = ("under", "beneath", "underneath", "below", "along", "holding", "carrying", "supporting")
 
 
@@ -24,12 +26,25 @@ def of_the_piece(row: Row, named: list[Mention]) -> list[Mention]:
         follows = other is not None and other.mark is not None and not other.batch and other.kind not in ("hanger", "collar") and one.mark is None and not one.batch and one.kind_at is not None
         if follows and one.kind == "hanger" and other.kind is not None and _leads(row, one, other):
             continue
+        if one.kind == "hanger" and one.mark is None and not one.batch and _of_what_hangs(row, one, named):
+            continue
         if follows and one.kind == "collar" and other.kind is not None and (_tabs_on(row, one, other) or _set_into(row, one, other)):
             done.append(replace(one, mark=other.mark, mark_at=other.mark_at))
             skip = True
             continue
         done.append(one)
     return done
+
+
+def _of_what_hangs(row: Row, one: Mention, named: list[Mention]) -> bool:
+    """ "Hangers on straight 9 are ten feet apart. It's taped.", "the hanger spacing on 9 is nine feet, it's a straight": where work on the piece is told too, it is no note of hangers alone."""
+    piece = next((two for two in named if two.first >= one.last and two.mark is not None), None)
+    if piece is None or piece.kind == "hanger" or piece.batch or not {row.items[at].concept for at in range(one.last, piece.first)} <= _NEXT_TO:
+        piece = next((two for two in reversed(named) if two.last <= one.first), None)
+        if piece is None or piece.mark is None or piece.kind is not None or piece.batch:
+            return False
+    end = next((two.first for two in named if two.first > one.first and (two.mark not in (None, piece.mark) or two.batch)), len(row.items))
+    return any(row.items[at].concept in _WORKED for at in range(min(one.first, piece.first), end))
 
 
 def _leads(row: Row, one: Mention, other: Mention) -> bool:

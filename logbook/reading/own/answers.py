@@ -94,8 +94,10 @@ def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:
             continue
         if _why_not(row, clause, cut[place + 1], language, names, found):
             continue
-        if _measured(row, clause, cut[place + 1], language, names, found):
+        if _measured(row, clause, cut[place + 1], language, names, found) or _turned(row, clause, cut[place + 1], language, names, found):
             continue
+        if any(row.items[at].concept == "ON_ITS_OWN" for at in range(clause.first, clause.last)):
+            names |= {at for at in range(clause.first, clause.last) if row.items[at].concept in ("ACCESSORY", "LB")}  # what it weighs is told in asking
         _acted(row, clause, cut[place + 1], language, names, found)
     return found
 
@@ -232,6 +234,33 @@ def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names
     return True
 
 
+_WAYS = {"OUT": "outward", "OUTSIDE": "outward", "IN": "inward", "INSIDE": "inward"}
+
+
+def _turned(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> bool:
+    """ "Did the staples on 112 clinch outward? No, they clinched inward": the way that the answer tells, or that it says yes to; of a bare "no" the other, and not for sure."""
+    if row.items[clause.last].concept != "QUERY":
+        return False
+    concepts = {row.items[at].concept for at in range(clause.first, clause.last)}
+    asked = next((_WAYS[row.items[at].concept] for at in range(clause.first, clause.last) if row.items[at].concept in _WAYS and at + 1 not in names), None)
+    if asked is None or "CLINCHED" not in concepts or not concepts & {"LEG", "STAPLES"} and "leg" not in row.words(clause.first, clause.last).lower():
+        return False
+    end = row.sentence_end(reply.first)
+    told = next((at for at in range(reply.first, end) if row.items[at].concept in _WAYS), None)
+    yes = _reply(row, reply, language)
+    if told is None and yes is None:
+        return False
+    value = _WAYS[row.items[told].concept] if told is not None else asked if yes else "inward" if asked == "outward" else "outward"
+    at = reply.first if told is None else told
+    found.claims.append(claim(row, "staple_clinch", value, at, at + 1, hedged=told is None and not yes))
+    found.claims.append(claim(row, "stapled", True, at, at + 1, weak=True, hedged=False))
+    found.names.update(names)
+    found.bare += [k for k in names if row.items[k].concept == "NUM" and row.items[k - 1].concept in ("ON", "IN")]
+    found.spent.update(k for k in range(clause.first, clause.last + 1) if k not in names)
+    found.spent.update(range(reply.first, at + 1))
+    return True
+
+
 _SPACED = {"STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "SCREWS": "screw_spacing", "TABS": "cross_tab_spacing", "K_HANGER": "hanger_spacing"}
 
 
@@ -255,7 +284,7 @@ def _names(row: Row, clause: Clause) -> set[int]:
         concept, before = row.items[at].concept, row.items[at - 1].concept if at > clause.first else ""
         if concept.startswith("K_") or concept in ("FITTING", "NUMBER", "MARKED", "RUN", "BRANCH_WORD"):
             named.add(at)
-        elif concept in ("NUM", "LETTER") and at - 1 in named | ({at - 1} if before == "ON" else set()):
+        elif concept in ("NUM", "LETTER") and at - 1 in named | ({at - 1} if before == "ON" or before == "IN" and concept == "NUM" and row.items[at].value.value >= 10 else set()):
             named.add(at)
     return named
 

@@ -180,6 +180,7 @@ FRAMES = (
     Frame("(?P<o>(?:NUMB)?) (?:TAPE|CLOSURE|MARK181) TAPE? (?P<t>TO) (?:DET|HEDGE)? (?P<w>(?P<n>NUMB)) (?=SEP|$|AND|WIDE)", _cut_down),
     Frame("(?P<w>(?P<o>NUMB) (?:TAPE|CLOSURE|MARK181) TAPE? IN (?P<n>FRAC)) (?=SEP|$|AND|LONG|DOWN)", _halved),
     Frame("(?:TAPE|CLOSURE|MARK181) (?:FILL|ME|WORD|ONLY|COMMA|ON|HAVING){0,7} (?P<w>(?P<n>NUMB) (?:FILL)? WIDE)", _width),
+    Frame("(?:TAPE|CLOSURE|MARK181) WIDE (?:ON|OF|IN) DET? (?:KIND|FITTING|GENERIC)? NUMBER? (?:NUM|MARKED) (?:BE|COMMA|HEDGE){1,3} (?P<w>(?P<n>LEN|FRAC)) (?=SEP|$|AND|BUT)", _width),  # "the tape width on 34 is two inches"
     Frame("(?:IT|BE){1,2} (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB) WIDE) (?=SEP|$|AND|BUT)", _of_the_tape),
     Frame("APART (?:BE|HEDGE|IT|COMMA){1,3} (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|BUT)", _apart_first),
     Frame("DET WIDE (?:BE|COMMA|HEDGE){1,2} (?P<w>(?P<n>NUMB)) (?=SEP|$|AND|BUT)", _its_width),

@@ -88,7 +88,9 @@ def _length_of(name, group="w", kinds=(), least=0, most=10**6):
 
 def _lone_length(found: Found):
     """ "Straight ten, eight by eight, thirty-six inches": of a straight a lone measure behind its size."""
-    item = found.item("n")
+    item, row = found.item("n"), found.row
+    if any(one.concept in ("K_HANGER", "EVERY") for one in row.items[row.sentence_start(found.first) : found.first]):
+        return  # "hanger spacing on straight 9 is nine feet"
     if item.value.value >= 8 and all(back.concept == "LEN" and back.value.value >= 8 for back in item.took_back):
         yield found.claim("length", item.value.value, group="w", said_unit=unit_of(item), kinds=("straight",), weak=True)
 
