@@ -9,6 +9,8 @@ _SIDES = r"(?:lados?|caras?|costados?|costuras?|orillas?|juntas?|uniones|union)"
 _OF_4 = rf"(?: de (?:l[oa]s )?(?:cuatro|4)(?: {_SIDES})?| ?/ ?4(?! ?(?:\"|''|”|″|in\b|pulg|de pulg|de pata)))"
 _ALL_4 = rf"(?:de )?(?:l[oa]s )?(?:cuatro|4) {_SIDES}"
 _VERB = r"(?:(?:nomas|solo|nada mas|apenas|le|les|se|ya|yo|si|lo|la) )*(?:(?:en)?grap\w+|encint\w+|teip\w+|tape\w+|llevan?|tienen?|traen?|puse|pusimos|hice|hicimos|cerre|selle|(?:alcance|alcanzamos)(?: a \w+r)?|van|quedaron|cubri|di|dimos|pude(?: \w+r)?|pudimos \w+r|logre \w+r)(?: (?:nomas|solo|nada mas|apenas|cinta|grapas?|teip|tape|en|a|por|con))*"
+# an act and then, past the piece, on how many sides: no measure stands between
+_DONE_ON = r"(?<!\w)(?<!poner )(?<!ponerle )(?<!meter )(?<!meterle )(?:(?:(?:en)?grap|encint|teipe|tapee|estaple)\w*|cintas?|teip|tape|grapas?)(?: (?!(?:cada|van|no|ni|sin|tall\w+|frot\w+|limpi\w+)\b)(?!a (?:un[oa]?|dos|tres|cuatro|cinco|\d)\b)[\w-]+){1,6}? (?:en|por) (?:nomas |nada mas |solo |solamente )?(?:l[oa]s )?"
 _PARTS = r"(?:esquina|esquinita|orilla|lado|boca|junta|costura|union|punta|tapa|panel|rebaje|hembra|macho|escalon|ceja|flap|solapa|hueco|abertura|hoyo|rotura|resto|extremo|corte|cuello|empaque|ranura|costado|cara)s?"
 _HOLDERS = r"(?:colgantes?|colgador(?:es)?|colgaderas?|soportes?|trapecios?|flejes?|varillas?|abrazaderas?|hangers?|straps?|strut|taquetes?)"
 _SOME_OF = r"(?:el|la|los|las|un|una|sus?|otr[oa]s?|ultim[oa]s?|mas|dos|tres|cuatro)"
@@ -26,6 +28,7 @@ SPANISH_ACTS = ActWords(
     sides=(
         *((n, False, rf"{_ALL_4},? {_VERB} (?:{words})(?! (?:veces|vueltas|capas|pulgadas|tiras|grapas))") for n, words in _COUNTS),
         *((n, False, rf"(?:{words}){_OF_4}") for n, words in _COUNTS),
+        *((n, False, rf"{_DONE_ON}(?P<on>(?:{words}) (?:lados|caras|costados))(?! (?:del?|al?|van|quedaron|cada|con)\b(?! (?:afuera|l[oa]s (?:cuatro|4))))") for n, words in _COUNTS[1:]),
         *((n, True, rf"(?:lleva|trae|tiene|va en|hay en|le puse en|puse en|nomas|nada mas|solo|en) (?:nomas |nada mas |solo )?(?:{words})(?= *$)") for n, words in _COUNTS),
     ),
     numbers=(("una", 1), ("un", 1), ("dos", 2), ("1", 1), ("2", 2)),

@@ -16,6 +16,8 @@ from logbook.reading.words.likely import Likely
 from logbook.reading.words.tokens import plain
 
 _OF_ANOTHER = ("EVERY", "APART", "TIGHT", "LEN", "SIZE", "EXCEPT")  # what stands apart is apart from these
+_LEADS = ("FILLER", "AND", "BUT", "ALL", "AROUND", "EXCEPT", "ALL_BUT", "SIDES_ALL", "OK")  # what may stand before what is set apart ahead of its act
+_NEAR = 5  # items: "except for the back seam by the wall, …"
 _ACTS = ("stapled", "taped", "rubbed_down", "surface_clean", "scrim_shows")
 
 
@@ -42,11 +44,34 @@ def _without_it(row: Row, claims: list[Claim], match: re.Match[str], behind: boo
         begin = row.sentence_start(max(0, begin - 2))  # told in the sentence before
     ahead = next((at for at in range(first - 1, begin - 1, -1) if row.items[at].concept in DENIED or not behind and row.items[at].concept in _OF_ANOTHER), None)
     behind_it = any(row.items[at].concept in DENIED for at in range(last, next((at for at in range(last, end) if row.items[at].concept in ("COMMA", "BUT")), end)))
+    if ahead is None and not behind and not behind_it and all(row.items[at].concept in _LEADS for at in range(begin, first)):
+        for name in _told_behind(row, last, end):
+            claims = _not_there(row, claims, name, (begin, last, begin, end), said[match.end() :], language, until=end)
+        return claims
     if ahead is None or behind_it or row.items[ahead].concept not in DENIED:
         return claims
-    name = DENIED[row.items[ahead].concept][0]
-    act = next((one for one in reversed(claims) if one.value is True and one.name == name and name in _ACTS and begin <= one.first < first and one.for_mark is None), None)
-    if act is None or act.name == "stapled" and wider_there(row, last) or _cured(said[match.end() :], act.name, language):
+    listed = [ahead]
+    while listed[-1] - 2 >= begin and row.items[listed[-1] - 1].concept == "AND" and row.items[listed[-1] - 2].concept in DENIED:  # "tape and staples on all four sides but the bottom"
+        listed.append(listed[-1] - 2)
+    for name in dict.fromkeys(DENIED[row.items[at].concept][0] for at in listed):
+        claims = _not_there(row, claims, name, (first, last, begin, end), said[match.end() :], language)
+    return claims
+
+
+def _told_behind(row: Row, last: int, end: int) -> list[str]:
+    """ "Except for the bottom, it's stapled and taped": the acts of the clause behind the place set apart; how far apart staples are is told of the rest alone."""
+    comma = next((at for at in range(last, min(last + _NEAR, end)) if row.items[at].concept == "COMMA"), -1)
+    until = next((at for at in range(comma + 1, end) if row.items[at].concept in ("COMMA", "BUT")), end)
+    if comma < 0 or any(row.items[at].concept in ("EVERY", "APART", "NOT", "NO", "NOT_DONE", "PENDING", "NEED", "WILL", "OTHER") for at in range(comma, until)):
+        return []
+    return list(dict.fromkeys(DENIED[row.items[at].concept][0] for at in range(comma, until) if row.items[at].concept in DENIED))
+
+
+def _not_there(row: Row, claims: list[Claim], name: str, place: tuple[int, int, int, int], behind: str, language: Language, until: int = 0) -> list[Claim]:
+    """The claims, with that of the act that was not done at the place set apart. `place`: its items and those of its sentence; `until`: how far behind it the act may stand."""
+    first, last, begin, end = place
+    act = next((one for one in reversed(claims) if one.value is True and one.name == name and name in _ACTS and begin <= one.first < max(first, until) and one.for_mark is None), None)
+    if act is None or act.name == "stapled" and wider_there(row, last) or _cured(behind, act.name, language):
         return claims
     if any(one.value is False and one.name == act.name and begin <= one.first < max(end, last) for one in claims) or any(one.name in ("sides_taped", "sides_stapled") and begin <= one.first < last and one.name.endswith(act.name) and one.value < 4 for one in claims):
         return claims

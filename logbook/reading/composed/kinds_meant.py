@@ -131,7 +131,7 @@ def _is_a_run(items, place: int) -> bool:
     if concept_at(items, place + 2) == "BY":
         return False
     before = [concept_at(items, place - k) for k in (1, 2, 3, 4)]
-    others = (k for k, item in enumerate(items) if k != place and (item.concept.startswith("K_") or item.concept in ("FITTING", "MARKED", "NUMBER") or item.concept == "NUM" and k > 0 and k != place + 1 and items[k - 1].concept == "DET"))
+    others = (k for k, item in enumerate(items) if k != place and (item.concept.startswith("K_") or item.concept in ("FITTING", "MARKED", "NUMBER") or item.concept == "NUM" and k > 0 and k != place + 1 and items[k - 1].concept == "DET" and concept_at(items, k + 1) != "SIDE_WORD"))
     if before[0] in ("DET", "ON", "FROM") and items[place].concept == "K_STRAIGHT" and next(others, None) is None and any(item.concept in (*ACTS, "SIZE", "AIR", "FLAP", "DAMAGE", "GAP") for item in items):
         return False  # "en el tramo siete de diez por ocho": no other piece is named
     led = before[0] in ("ON", "FROM", "OF") and concept_at(items, place + 2) not in ("PENDING", "HAVE", "MISSING") or (before[0] == "DET" and before[1] in ("ON", "OF"))

@@ -41,6 +41,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="LEVEL", value=None)  # "la derecha derecha"
     elif item.concept == "BY" and said == "por" and (ahead in TO_DO or ahead == "WORD" and concept_at(done, place - 1) == "BE" and _INFINITIVE.fullmatch(text[items[place + 1].start : items[place + 1].end].lower())):
         done[place] = replace(item, concept="PENDING")  # "está por encintar"
+    elif item.concept == "BY" and said == "por" and (ahead in ("ALL_BUT", "SIDES_ALL") or [concept_at(items, k) for k in range(place + 1, place + 4) if concept_at(items, k) != "DET"][:2] == ["NUM", "SIDE_WORD"]):
+        done[place] = replace(item, concept="ON")  # "le puse cinta al 12 por los cuatro lados": no size
     elif item.concept == "DRAWING" and said == "plano" and text[max(0, item.start - 3) : item.start].lower() not in ("el ", "un ") and {concept_at(items, place - 1), past_article} & {"SIDE"}:
         done[place] = replace(item, concept="LEVEL")  # "abajo plano"
     elif item.concept == "LEVEL" and said == "level" and concept_at(done, place - 1) == "SIDE" and text[items[place - 1].start : items[place - 1].end].lower() in ("lower", "upper") and (ahead == "SERVICE" or text[item.start - 1] == "-"):

@@ -46,6 +46,8 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
             number, more, match = found
             sided = place
             first, last = row.within(part.first, part.last, match)
+            if match.groupdict().get("on") is not None:  # past the act and the piece, the count alone
+                first = next(at for at in range(first, last) if row.items[at].end > row.items[part.first].start + match.start("on"))
             spent.update(at for at in range(first, last) if row.items[at].concept in ("NUM", "FRAC", "LEN"))
             acts = _nearest(row, part, first, last) or before[-1:] or _next(row, cut_up, place)
             said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None or bool(before or acts) and match.end() - match.start() == len(part.words.strip())

@@ -239,7 +239,7 @@ FRAMES = (
     Frame("(?P<cut>MOVE) (?:DET|FITTING|KIND|NUMBER){1,3} (?:NUM|MARKED) TO LENGTH", _cut_there),
     Frame("CUT_LENGTH|CUT_TO (?!OUT|DET (?:WORD|BUILDING|PLACE_NOUN|ROOM)|NUM IN NUM|NUM ON NUM|RATIO)", _cut),
     # the offset before the length, which may follow it
-    Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON){1,2} (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?)", _offset),
+    Frame("(?P<w>(?:OFFSETS|K_OFFSET) (?:FILL|OF|BY|OVER|HEDGE){0,3} (?P<n>NUMB)) (?:(?:TO|ON) DET? SIDE)? COMMA? (?:OVER|IN|ON){1,2} (?:FILL|OF|DET){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!SIDE_WORD)", _offset),
     Frame("(?:(?<=STOP)|(?<=COMMA)|(?<=K_OFFSET NUM)) (?:FILL|MOVE|WORD){0,2} (?P<w>(?P<n>NUMB)) (?:ON|IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<l>(?P<over>NUMB) LONG?) (?=SEP|$|AND|MALE|FEMALE|ME)", _bare_offset),
     Frame("(?<!NUM)(?<!LEN)(?<!FRAC)(?P<w>OVER HEDGE? (?P<n>NUMB)) (?:IN|ON|BACK|OVER) (?:FILL|OF|ONLY){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
     Frame("(?P<w>(?P<n>NUMB) (?:TO|ON) DET? SIDE) (?:IN|OVER) (?:FILL|OF|ONLY){0,2} (?P<l>(?P<over>NUMB) LONG?) (?!BY|SIDE_WORD|STAPLES)", _bare_offset),
