@@ -44,7 +44,7 @@ _ONE_SIDE = rf"on {_THE_SIDE}"
 _MOST_SIDES = r"(?:the other |the |all )?(?:three|two|3|2|most|other)(?: (?:of the )?(?:sides|faces|seams))?"
 _LEGS = ("staple", "leg", "clinch", "point")
 _ANY_REASON = r"[^.?!;]{0,60}?"
-_NOT_BACK = rf"{_ANY_REASON}(?:,? (?:and|but|so|then) |[,.;] )(?:{_I} )?(?:still )?(?:haven't|have not|didn't|did not|never|not)(?: (?:yet|even))? (?:put|got|gotten)(?: (?:it|them|any|more|around to putting it))? (?:back|on)(?: yet| on| since)*"
+_NOT_BACK = rf"{_ANY_REASON}(?:,? (?:and|&|but|so|then) |[,.;] )(?:{_I} )?(?:still )?(?:haven'?t|have not|didn'?t|did not|never|not)(?: (?:yet|even))? (?:put|got|gotten)(?: (?:it|them|any|more|around to putting it))? (?:back|on)(?: yet| on| since)*"
 
 
 ENGLISH_ANSWERED_PLAINLY = (

@@ -10,7 +10,8 @@ _OF_4 = rf"(?: de (?:l[oa]s )?(?:cuatro|4)(?: {_SIDES})?| ?/ ?4(?! ?(?:\"|''|”
 _ALL_4 = rf"(?:de )?(?:l[oa]s )?(?:cuatro|4) {_SIDES}"
 _VERB = r"(?:(?:nomas|solo|nada mas|apenas|le|les|se|ya|yo|si|lo|la) )*(?:(?:en)?grap\w+|encint\w+|teip\w+|tape\w+|llevan?|tienen?|traen?|puse|pusimos|hice|hicimos|cerre|selle|(?:alcance|alcanzamos)(?: a \w+r)?|van|quedaron|cubri|di|dimos|pude(?: \w+r)?|pudimos \w+r|logre \w+r)(?: (?:nomas|solo|nada mas|apenas|cinta|grapas?|teip|tape|en|a|por|con))*"
 # an act and then, past the piece, on how many sides: no measure stands between
-_DONE_ON = r"(?<!\w)(?<!poner )(?<!ponerle )(?<!meter )(?<!meterle )(?:(?:(?:en)?grap|encint|teipe|tapee|estaple)\w*|cintas?|teip|tape|grapas?)(?: (?!(?:cada|van|no|ni|sin|tall\w+|frot\w+|limpi\w+)\b)(?!a (?:un[oa]?|dos|tres|cuatro|cinco|\d)\b)[\w-]+){1,6}? (?:en|por) (?:nomas |nada mas |solo |solamente )?(?:l[oa]s )?"
+_NOT_OF_IT = "".join(rf"(?<!{verb} )(?<!{verb} la )(?<!{verb} el )" for verb in "poner ponerle meter meterle talle tallamos frote frotamos alise planche restregue sobe limpie".split())  # "tallé la cinta por tres lados": not laid on three
+_DONE_ON = rf"(?<!\w){_NOT_OF_IT}(?:(?:(?:en)?grap|encint|teipe|tapee|estaple)\w*|cintas?|teip|tape|grapas?)(?: (?!(?:cada|van|no|ni|sin|tall\w+|frot\w+|limpi\w+)\b)(?!a (?:un[oa]?|dos|tres|cuatro|cinco|\d)\b)[\w-]+){{1,6}}? (?:en|por) (?:nomas |nada mas |solo |solamente )?(?:l[oa]s )?"
 _PARTS = r"(?:esquina|esquinita|orilla|lado|boca|junta|costura|union|punta|tapa|panel|rebaje|hembra|macho|escalon|ceja|flap|solapa|hueco|abertura|hoyo|rotura|resto|extremo|corte|cuello|empaque|ranura|costado|cara)s?"
 _HOLDERS = r"(?:colgantes?|colgador(?:es)?|colgaderas?|soportes?|trapecios?|flejes?|varillas?|abrazaderas?|hangers?|straps?|strut|taquetes?)"
 _SOME_OF = r"(?:el|la|los|las|un|una|sus?|otr[oa]s?|ultim[oa]s?|mas|dos|tres|cuatro)"

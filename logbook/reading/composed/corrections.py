@@ -35,6 +35,11 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
                 done.pop()
             spanish = not contrast and done[-1].concept == "NOT" and len(done) > 1 and text[done[-1].start : done[-1].end].lower() == "no" and done[-2].concept == "SIZE"  # "doce por diez no catorce por diez"
             before = None if done[-1].concept == "NOT" and not spanish else _taken_back_by(item, done, text)
+            name = before if before is not None or done[-1].concept not in _LIKE_EVERY else _taken_back_by(item, done[:-1], text)
+            if name is not None and (told := _before_the_name(item, done, name)) is not None:
+                done[told] = replacing(item, done[told])
+                del done[name + 1 :]
+                continue
             if before is not None and _is_the_mark(item, done, before, text):
                 before = None
             if before is None and (said := _sorry(items, place, done)) is not None:
@@ -129,6 +134,20 @@ def _is_the_mark(item: Item, done: list[Item], at: int, text: str) -> bool:
     behind = [one for one in done[at + 1 :] if one.concept != "COMMA"]
     named = done[at].concept == "NUM" and at > 0 and done[at - 1].concept.startswith("K_") and item.concept == "LEN" and len(behind) == 1
     return named and text[behind[0].start : behind[0].end].lower() in words_of("small.corrections")
+
+
+def _before_the_name(item: Item, done: list[Item], at: int) -> int | None:
+    """ "Three inch tape on straight 39, sorry, two inch", "cinta de tres en el recto 39, perdón, de dos": not the name is set right but the measure before it."""
+    if done[at].concept != "NUM" or at < 2 or not (done[at - 1].concept.startswith("K_") or done[at - 1].concept in ("FITTING", "NUMBER")):
+        return None
+    if item.concept not in LENGTHS or item.concept == "NUM" and done[-1].concept not in ("OF", *_LIKE_EVERY):
+        return None
+    for k in range(at - 2, -1, -1):
+        if done[k].concept in ("STOP", "QUERY", "SIZE") or done[k].concept.startswith("K_"):
+            return None
+        if done[k].concept in LENGTHS:
+            return k if done[k + 1].concept != "SIDE_WORD" else None
+    return None
 
 
 def _size_before_the_rest(done: list[Item]) -> int | None:
@@ -226,7 +245,8 @@ def replacing(item: Item, first: Item) -> Item:
 
 
 _LOOSE = ("ROOM", "DRAWING", "WORD", "GENERIC", "SIDE_WORD", "ON", "OF", "I", "IT", "THIS", "LAID", "QUESTION", "SEE", "HAVE", "HAVING", "SAYS", "REDID", "TO", "FIX", "WILL", "ANOTHER", "TRADE_NOISE", "BE", "DET", "COMMA", "FILLER")
-_REPEATED = ("BACK", "EVERY", "ON", "LENGTH", "SIZE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "OFFSETS", "IN", "BY", "OVER")
+_LIKE_EVERY = ("EVERY", "ON", "TO")  # "cada dos, digo, a tres"
+_REPEATED = ("BACK", "EVERY", "ON", "TO", "LENGTH", "SIZE_WORD", "OUTLET", "INLET", "BRANCH_WORD", "OFFSETS", "IN", "BY", "OVER")
 _ENDS_SO = ("COMMA", "STOP", "QUERY", "AND", "", "LONG", "APART", "BACK", "STAPLED", "TAPED", "RUBBED")
 _FURTHEST = 14  # items
 _FARTHEST = 20  # items between what he owns to have said wrong and what it is
@@ -259,7 +279,7 @@ def _said_again(items, place: int, done: list[Item]) -> int | None:
         return None
     if verb is not None and (at < 2 or done[at - 2].concept != verb):
         return None
-    if label is not None and done[at - 1].concept != label or done[at].concept == "NUM" and done[at - 1].concept.startswith("K_"):
+    if label is not None and done[at - 1].concept != label and not {done[at - 1].concept, label} <= set(_LIKE_EVERY) or done[at].concept == "NUM" and done[at - 1].concept.startswith("K_"):
         return None
     same = done[at].concept == item.concept or {done[at].concept, item.concept} <= set(LENGTHS)
     return at if same else None

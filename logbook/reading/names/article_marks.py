@@ -51,7 +51,7 @@ def counted(row: Row, language: Language) -> set[int]:
 def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
     """The items of every list of such numbers: "la 260, la 261 y la 262", "las 86, 87 y 88", "las 86 87 y 88"."""
     made = []
-    for match in row.find(f"(?:MARKED|NUM) (?:COMMA? (?:AND|NOT)? (?:DET|THRU)? (?:MARKED|NUM))+ {_BEHIND}"):
+    for match in row.find(f"(?:MARKED|NUM) (?:COMMA? (?:AND|NOT)? (?:DET|THRU|ON)? (?:MARKED|NUM))+ {_BEHIND}"):
         ats = [at for at in range(*match.span()) if row.items[at].concept in ("NUM", "MARKED")]
         if any(row.items[at].concept == "NOT" and not row.words(at, at + 1).lower().startswith("ni") for at in range(*match.span())):
             continue  # "la 135, no la 136"
@@ -63,6 +63,8 @@ def listed(row: Row, taken: set[int]) -> list[tuple[int, ...]]:
             pair = ats if len(ats) == 2 and _is_pointed(row, ats[0]) and _are_two(row, *ats) else []
             ats = pair or ats[: next((k for k, at in enumerate(ats) if not _is_pointed(row, at)), len(ats))]
             ats = [] if len(ats) == 2 and row.items[ats[1] - 2].concept == "AND" and _told_alone(row, *ats) else ats
+            if len(ats) > 1 and row.items[ats[-1] - 1].concept == "ON" and _has_its_own(row, ats[0], ats[-1]):
+                ats = ats[:-1] if len(ats) > 2 else []  # "grapas al 85 y al 86 cinta"
             if len(ats) > 1 and _ONLY_THE_LAST.match(row.text[row.items[ats[-1]].end :].lower()) is not None and _acted(row, ats[0]):
                 ats = ats[:-1] if len(ats) > 2 else []  # "tallé la 17 y la 18 no"
             ats = [] if len(ats) == 2 and row.items[ats[1] - 2].concept == "COMMA" and _of_the_last(row.text[row.items[ats[1]].end :].lower()) else ats  # "la que no tiene cinta es la 58, la 57 sí la encinté"
@@ -81,6 +83,13 @@ def _told_alone(row: Row, first: int, second: int) -> bool:
     return _acted(row, first) and (_ALONE.match(behind) is not None or _ONLY_THE_LAST.match(behind) is not None or _DID_TO_IT.match(behind) is not None)
 
 
+def _has_its_own(row: Row, first: int, last: int) -> bool:
+    """Whether a thing is put on the last of them, and another was on the first."""
+    ahead = row.items[last + 1].concept if last + 1 < len(row.items) else ""
+    return ahead in _THINGS and any(item.concept in _THINGS for item in row.items[row.sentence_start(first) : first])
+
+
+_THINGS = ("TAPE", "STAPLES", "VANES", "TABS", "C_MASTIC", "CLOSURE", "SCREWS")
 _DID_TO_IT = re.compile(r"^,? (?:(?:ya|s[ií]|no|tambi[eé]n|tampoco|todav[ií]a|a[uú]n|ni) )*(?:la|lo|le|se l[aoe]|me la|me lo) \w+(?:é|í|amos|imos|ó|que|use|ete)\b")  # "encinté la 4 y la 5 no la toqué"
 _ONLY_THE_LAST = re.compile(r"^ (?:todav[ií]a |a[uú]n )*(?:s[ií]|no|tampoco)(?= *(?:$|[,;.]))")
 

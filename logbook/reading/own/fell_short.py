@@ -299,7 +299,7 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
         stops += concept in ("STOP", "QUERY")
         if stops == 1 and concept in ("STOP", "QUERY") and not _OF_ITS_OWN.isdisjoint(item.concept for item in row.items[at + 1 : part.first]):
             return ()  # "Stapled. 20x10 to 16x10, one side": of what its own sentence tells of
-        if stops > 1 or (at < part.first and (concept.startswith("K_") or concept in ("FITTING", "NUMBER")) and not _of_the_act(row, at, part)):
+        if stops > 1 or (not stops and concept in _ACTS and at < part.first and own.is_blank(at)) or (at < part.first and (concept.startswith("K_") or concept in ("FITTING", "NUMBER")) and not _of_the_act(row, at, part)):
             return ()
         if every and at < part.first and concept in _OTHERWISE:
             return ()  # "top's flat, bottom isn't": of that, not of the tape

@@ -129,6 +129,8 @@ def _own(found: Found):
         yield from _flag("accessory_supported")(found)
 
 
+_RUNS_AT = "(?:BE|HAVE|RUN|SAYS|SHOWS|SEE|LAID|WORD|MOVE|MOVE_OUT|MOVE_UP|DET|IT|IF|TAKES) (?:BE|LAID|WORD|ON|IN|OF|TO|HEDGE|ONLY|FILLER|WITH){0,3}"
+_NO_OTHER = "(?=SEP|$|AND|BUT|FILLER|STATIC|ON|IN|WITH|WHEN|SAYS|OF STATIC)"
 FRAMES = (
     Frame("(?:^|(?<=STOP)) K_HANGER (?:NUM|MARKED|NUMBER|LETTER){0,3} STOP (?P<w>(?P<n>LEN)) (?=STOP|$)", _spaced),
     Frame("(?P<w>(?P<n>LB))", _number("accessory_weight")),
@@ -147,9 +149,11 @@ FRAMES = (
     Frame("(?P<w>(?P<neg>NEGATIVE) (?P<n>LEN)) (?=ON|IN|SEP|$)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?:FILL)? (?P<n>INWG) STATIC?)", _pressure),
     Frame("(?P<w>(?P<neg>NEGATIVE)? (?P<n>LEN|FRAC|NUM) (?:OF)? (?:DET)? (?P<neg2>NEGATIVE)? STATIC)", _pressure),
+    Frame(f"(?P<w>STATIC (?:STATIC|INSIDE)? (?:FROM|OF|ON|IN|THROUGH|THRU) (?:DET|THIS)? SIZE? (?:KIND|FITTING)? NUMBER? (?:NUM|MARKED) COMMA? {_RUNS_AT} (?P<n>LEN|FRAC|NUM)) {_NO_OTHER}", _pressure),  # "the static on straight 42 runs two and a half"
+    Frame(f"(?:(?<=STOP)|(?<=COMMA)|^) (?P<w>(?:OF|FROM|ON)? STATIC STATIC? COMMA? (?:DET|THIS)? (?:KIND|FITTING)? NUMBER? (?:NUM|MARKED) {_RUNS_AT} (?P<n>LEN|FRAC|NUM)) {_NO_OTHER}", _pressure),  # "de presión el 42 anda en una y media"
     Frame("(?P<w>STATIC (?:IN_PLACE|TEMP|INSIDE|(?:IN|ON) (?:DET|THIS|IT) (?:WORD|RUN NUM|KIND|RUN)?) BE HEDGE? (?P<n>LEN|FRAC|NUM)) (?!BY|TAPE|DEG)", _pressure),
     Frame("(?P<w>(?P<n>LEN|FRAC) (?P<neg>NEGATIVE)) (?=SEP|$|ON|IN)", _pressure),
-    Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE)", _pressure),
+    Frame("(?P<w>STATIC (?:ON RUN NUM)? (?:FILL|ON|OF|STATIC|COMMA){0,4} (?P<neg>NEGATIVE)? (?:FILL)? (?P<n>LEN|FRAC|NUM|INWG)) (?!BY|TAPE|AND DET? NUM BE)", _pressure),
     Frame("(?P<w>(?P<f>FILLER) (?:DET|FITTING|NUMBER|KIND|IT){0,3} (?:NUM|MARKED|IT) UP) (?!NUM|LEN|TO)", _put_up),
     Frame("(?P<w>(?P<f>MOVE_UP)) (?=SEP|$|FILLER|LATER|AND|ON RUN)", _put_up),
     Frame("(?P<w>MOVE_UP) (?=(?:FILL|LATER|COMMA|STOP|AND|ON|WORD|TIED|KIND|$))", _raised),
