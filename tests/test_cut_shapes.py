@@ -261,3 +261,28 @@ def test_a_change_too_long_for_a_section_tells_what_both_sides_would_take():
     told = [cut_text.refusal(lay_out("transition", large="20x14", small="20x6", flat="bottom"), "en"), cut_text.refusal(lay_out("transition", large="20x24", small="20x6", flat="bottom"), "en")]
     assert "52 in." in told[0][0] and "then it needs 28 in." in told[0][1]
     assert "112 in." in told[1][0] and "still need 58 in." in told[1][0]
+
+
+@pytest.mark.parametrize(
+    ("kind", "given", "key", "where"),
+    [
+        ("straight", {"size": "99999999999x12", "length": "40"}, "layout.too-wide", "size"),  # took minutes to part into sheets
+        ("straight", {"size": "97x12", "length": "40"}, "layout.too-wide", "size"),
+        ("transition", {"large": "120x12", "small": "90x12"}, "layout.too-wide", "large"),
+        ("straight", {"size": "1/64x12", "length": "40"}, "layout.too-small", "size"),  # was drawn as 0 x 12
+        ("tee", {"size": "24x12", "branch": "2x12"}, "layout.too-small", "branch"),
+        ("straight", {"size": "1x12", "length": "40", "board": "7"}, "layout.no-such-board", "board"),
+        ("straight", {"size": "18x12", "length": "9" * 5000}, "layout.bad-length", "length"),  # more digits than can be printed
+        ("straight", {"size": "9" * 5000 + "x12", "length": "40"}, "layout.bad-size", "size"),
+        ("elbow", {"size": "18x12", "turn": "abc"}, "layout.bad-angle", "turn"),
+    ],
+)
+def test_what_is_no_duct_is_refused_at_its_field_before_anything_is_reckoned(kind, given, key, where):
+    refused = lay_out(kind, **given)
+    assert isinstance(refused, Mistake) and (refused.key, refused.where) == (key, where)
+    assert all("{" not in text for language in ("en", "es") for text in cut_text.refusal(refused, language))
+
+
+def test_the_widest_and_the_smallest_duct_are_still_laid_out():
+    for size in ("96x12", "2-1/2x3"):
+        assert not isinstance(lay_out("straight", size=size, length="40"), Mistake)

@@ -14,7 +14,7 @@ from fractions import Fraction
 
 from logbook import measure, schedule
 from logbook.facts import SIDES
-from logbook.geometry import elbow, offset, seams, take_off, transition
+from logbook.geometry import elbow, offset, seams, stock, take_off, transition
 from logbook.geometry.cut_sheet import CutSheet
 from logbook.mistake import Mistake
 from logbook.schedule import Row
@@ -36,6 +36,7 @@ NEEDED: Mapping[str, tuple[str, ...]] = {
 KINDS = tuple(FIELDS)
 CHOICES: Mapping[str, tuple[str, ...]] = {"axis": ("width", "height"), "entry": ("45", "square"), "method": ("section", "board"), "air": ("narrows", "widens")}
 MOST_PIECES = 12
+LONGEST_TEXT = 40  # characters of a size or a length; more digits are none
 PIECES = ("2", "3", "4", "5")  # offered for an elbow; more can be asked for
 BOARDS = ("1", "1-1/2", "2")
 DEFAULTS: Mapping[str, str] = {"board": "1", "method": "section", "axis": "width", "air": "narrows", "turn": "90", "pieces": "2", "throat": "0", "at": "12", "entry": "45"}
@@ -55,6 +56,11 @@ def lay_out(kind: str, given: Mapping[str, str], limit: Callable[[str], object])
         values[name] = _value(name, text.get(name))
         if isinstance(values[name], Mistake):
             return values[name]
+    if isinstance(known := stock.board(values["board"]), Mistake):
+        return known
+    for name in FIELDS[kind]:
+        if name in SIZES and (refused := stock.no_such_duct(values[name], known.thickness, name)):
+            return refused
     size, board, closed = values.get("size"), values["board"], seams.of(limit)
     match kind:
         case "transition":
@@ -81,6 +87,8 @@ def lay_out(kind: str, given: Mapping[str, str], limit: Callable[[str], object])
 def _value(name: str, text: str | None):
     if text is None:
         return None
+    if name in SIZES + LENGTHS and len(text) > LONGEST_TEXT:
+        return Mistake(f"layout.bad-{'size' if name in SIZES else 'length'}", name, {"came": text[:LONGEST_TEXT] + "…"})
     if name == "flat":
         sides = tuple(side.strip() for side in text.split(",") if side.strip())
         return sides if set(sides) <= set(SIDES) else Mistake("layout.bad-side", name, {"came": text[:40]})
@@ -89,7 +97,7 @@ def _value(name: str, text: str | None):
         return size if size is not None else Mistake("layout.bad-size", name, {"came": text[:40]})
     if name in LENGTHS:
         length = measure.written(text)
-        return length if length is not None and length >= 0 else Mistake("layout.bad-length", name, {"came": text[:40]})
+        return length if length is not None and length >= 0 else Mistake(f"layout.bad-{'angle' if name == 'turn' else 'length'}", name, {"came": text[:40]})
     if name == "pieces":
         return int(text) if text.isdecimal() and 2 <= int(text) <= MOST_PIECES else Mistake("layout.bad-choice", name, {"came": text[:40], "known": f"2 – {MOST_PIECES}"})
     if text not in CHOICES[name]:

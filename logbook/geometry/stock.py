@@ -51,6 +51,15 @@ def board(thickness: Fraction) -> Board | Mistake:
     return found
 
 
+def no_such_duct(size: tuple[Fraction, Fraction], thickness: Fraction, where: str) -> Mistake | None:
+    """Why no duct of this inside size is made of board, or None where one can be: its sides neither fold nor span."""
+    if min(size) <= 2 * thickness:
+        return Mistake("layout.too-small", where, {"size": printed(min(size)), "thickness": printed(thickness)})
+    if max(size) > LARGEST_SPAN:
+        return Mistake("layout.too-wide", where, {"size": printed(max(size)), "most": printed(LARGEST_SPAN)})
+    return None
+
+
 def too_long(length: Fraction, where: str) -> Mistake | None:
     """Why a piece of `length` can't come out of one section, or None where it can."""
     if length <= SECTION_USABLE:

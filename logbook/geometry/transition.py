@@ -63,8 +63,8 @@ def lay_out(wanted: Wanted) -> CutSheet | Mistake:
     for one in (board, moved):
         if isinstance(one, Mistake):
             return one
-    if min(wanted.small) <= 2 * wanted.thickness:
-        return Mistake("layout.too-small", "small", {"size": printed(min(wanted.small)), "thickness": printed(wanted.thickness)})
+    if refused := stock.no_such_duct(wanted.small, wanted.thickness, "small"):
+        return refused
     needed = max(moved.values()) / wanted.slope
     back = wanted.set_back or needed
     if back < needed:
