@@ -192,3 +192,11 @@ def test_a_photo_that_cannot_be_seen_is_told_and_the_words_are_still_checked(not
     assert main(["check", path, "--photo", path, "--json"]) == 2
     told = capsys.readouterr()
     assert json.loads(told.out)["text"] == OFF and "a.txt" in told.err
+
+
+def test_a_fault_of_ours_never_answers_as_something_flagged(capsys, monkeypatch):
+    from logbook.cli import check
+
+    monkeypatch.setattr(check, "run", lambda args: 1 // 0)
+    assert main(["check"]) == 2
+    assert "ZeroDivisionError" in capsys.readouterr().err

@@ -315,3 +315,12 @@ def test_the_half_sheet_print_is_archivable_and_accessible(language):
     assert print_ == paper.pdf(SHEETS["transition"], language)
     for profile in (page.ValidationProfile.PDF_A_2A, page.ValidationProfile.PDF_UA_1):
         assert page.is_pdf_compliant_bytes(print_, profile=profile)
+
+
+def test_a_print_that_cannot_be_written_is_told_and_is_no_flag(capsys, tmp_path):
+    """A traceback came, with the exit code that means "something flagged"."""
+    from logbook.cli import main
+
+    assert main(["layout", "straight", "--size", "18x12", "--length", "40", "--pdf", str(tmp_path / "none" / "x.pdf")]) == 2
+    told = capsys.readouterr().err
+    assert "cannot be read or written" in told and "x.pdf" in told and "Traceback" not in told

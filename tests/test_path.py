@@ -84,3 +84,9 @@ def test_the_folder_is_whole_and_the_doctor_says_so_by_its_schema(job, capsys):
     schema = json.loads((Path(__file__).parents[1] / "schemas" / "doctor.json").read_text(encoding="utf-8"))
     assert list(Draft202012Validator(schema).iter_errors(told)) == []
     assert told["whole"] is True and told["notes"] >= 3
+
+
+def test_a_day_that_is_none_is_told_with_what_was_expected(job, capsys):
+    for came in ("tomorrow", "2026-13-01"):
+        assert main(["log", "--date", came, "--folder", str(job / "job")]) == 2
+        assert f"Expected a day as 2026-10-14, got {came}." in capsys.readouterr().err

@@ -9,11 +9,12 @@ from __future__ import annotations
 import argparse
 import ast
 import sys
+import traceback
 from importlib import import_module
 from importlib.resources import files
 
 from logbook import __version__
-from logbook.mistake import BAD, Broken
+from logbook.mistake import BAD, Broken, Mistake
 
 VERBS = (
     "demo", "serve", "work", "take", "log", "hear", "read", "check", "layout", "rules", "tags", "day", "handover", "verify",
@@ -41,10 +42,18 @@ def main(argv: list[str] | None = None) -> int:
     try:
         return import_module(f"logbook.cli.{args.verb}").run(args)
     except Broken as broken:
-        from logbook.wording import say
-
-        key, values = broken.mistake.key, broken.mistake.values
-        print(say(f"{key}.error", "en", **values), say(f"{key}.cure", "en", **values), sep="\n", file=sys.stderr)
-        return BAD
+        return _told(broken.mistake)
     except BrokenPipeError:
         return BAD
+    except OSError as error:
+        return _told(Mistake("store.no-use", values={"file": error.filename or "-", "why": error.strerror or str(error)}))
+    except Exception:  # a fault of ours: told whole, and never with the code that says "something flagged"
+        traceback.print_exc()
+        return BAD
+
+
+def _told(mistake: Mistake) -> int:
+    from logbook.wording import say
+
+    print(*(say(f"{mistake.key}.{part}", "en", **mistake.values) for part in ("error", "cure")), sep="\n", file=sys.stderr)
+    return BAD

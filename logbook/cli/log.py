@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import sys
+from datetime import date
 from pathlib import Path
 
 
@@ -19,7 +20,8 @@ def run(args) -> int:
     from logbook.mistake import BAD, FLAGGED, OK, Mistake
     from logbook.wording import say
 
-    folder = store.open_folder(args.folder)
+    no_day = args.date is not None and not _is_day(args.date)
+    folder = Mistake("store.no-day", values={"came": args.date}) if no_day else store.open_folder(args.folder)
     if isinstance(folder, Mistake):
         for part in ("error", "cure"):
             print(say(f"{folder.key}.{part}", args.language, **folder.values), file=sys.stderr)
@@ -51,3 +53,10 @@ def run(args) -> int:
             if one["shows"] in ("flag", "ask"):
                 print(f"    {say('facts.verdict.' + one['verdict'], args.language)}: {one['says']}")
     return FLAGGED if flagged else OK
+
+
+def _is_day(text: str) -> bool:
+    try:
+        return date.fromisoformat(text).isoformat() == text
+    except ValueError:
+        return False
