@@ -210,3 +210,11 @@ def test_a_key_is_told_once_and_kept_as_a_digest_and_no_session_goes_by_a_key(de
         assert desk.app.test_client().get("/me", headers={"Authorization": f"Bearer {wrong}"}).status_code == 401
     for wrong in ("Basic", "Token"):
         assert desk.app.test_client().get("/me", headers={"Authorization": f"{wrong} {desk.keys['lead']}"}).status_code == 401
+
+
+def test_the_bare_address_leads_everybody_to_a_page_of_his_own(desk):
+    """The contractor and the office, who hand nothing in, were told that it was not open to them."""
+    for role in NAMES:
+        client = desk.browser(role)
+        assert client.get("/", headers=PAGE, follow_redirects=True).status_code == 200, role
+        assert client.get("/", headers={"Accept": "application/json"}).status_code in (200, 403), role

@@ -172,6 +172,8 @@ def _recognise() -> bool:
 
 def _turned_away():
     if g.person is not None:
+        if request.path == "/" and request.method == "GET" and answers.wants_page():
+            return redirect(url_for("doors.enter_form"))  # the bare address leads everybody to a page of his own
         return answers.refuse(Mistake("pages.not-for-you"))
     if answers.wants_page() and request.method == "GET":
         return redirect(url_for("doors.enter_form", then=request.full_path.rstrip("?")))
