@@ -47,6 +47,18 @@ def test_speak_photo_and_hand_in(site, visit, pytestconfig):
         assert store.original(folder, note["digests"]["audio"][0]).stat().st_size > 5000
 
 
+def test_a_photo_alone_says_what_is_lacking_before_it_can_be_handed_in(visit, pytestconfig):
+    page = visit()
+    ready(page)
+    assert page.is_disabled("#hand-in") and page.is_hidden("#needs-words")
+    page.set_input_files("#album", pytestconfig.rootpath / "logbook/web/static/sign-512.png")
+    page.wait_for_selector("#needs-words:not([hidden])")
+    assert page.is_disabled("#hand-in") and "photo alone" in page.inner_text("#needs-words")
+    page.click("#typing summary")
+    page.fill("#text", "Straight seven.")
+    assert page.is_enabled("#hand-in") and page.is_hidden("#needs-words")
+
+
 def test_three_notes_without_signal_come_in_order_and_once(site, visit):
     page = visit()
     ready(page)

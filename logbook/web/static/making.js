@@ -161,7 +161,16 @@ export async function showDraft() {
   $("modes").hidden = Boolean(draft.answers);
   toSay(photos.length > 0);
   checks(parts, photos);
-  $("hand-in").disabled = !parts.length && !$("text").value.trim();
+  mayHandIn();
+}
+
+export function mayHandIn() {
+  // A press that is not open yet says why: a photo by itself tells nothing of the piece.
+  const words = $("parts").children.length || $("text").value.trim();
+  $("hand-in").disabled = !words;
+  const alone = !words && $("photos").children.length;
+  $("needs-words").hidden = !alone;
+  $("needs-words").textContent = alone ? say("phone.photo-alone") : "";
 }
 
 function showPart(part, number) {

@@ -1,7 +1,7 @@
 // The phone's page: speak, photos, hand in, read the answer; all of it with or without signal. This file joins the parts.
 import * as box from "./outbox.js";
 import { $, changed, known, root, speakLanguage, today } from "./page.js";
-import { addPhotos, draft, fromRow, handIn, letGo, newDraft, presses, showDraft, takeUp, toSay } from "./making.js";
+import { addPhotos, draft, fromRow, handIn, letGo, mayHandIn, newDraft, presses, showDraft, takeUp, toSay } from "./making.js";
 import { refresh, send, sender, showQueue } from "./sending.js";
 import { showNote } from "./told.js";
 import { showBreak, showMine, wanting } from "./lists.js";
@@ -125,7 +125,7 @@ function listen() {
     $(input).addEventListener("change", (event) => addPhotos([...event.target.files], taken).then(() => { event.target.value = ""; }));
   }
   $("later").addEventListener("change", () => box.keep("later", $("later").checked));
-  $("text").addEventListener("input", () => { $("hand-in").disabled = !$("text").value.trim() && !$("parts").children.length; });
+  $("text").addEventListener("input", mayHandIn);
   for (const field of ["kind", "mark", "run"]) $(field).addEventListener("change", () => { toSay(); linkToCut(); });
   $("piece").addEventListener("change", () => { if (known.plan.rows[$("piece").value]) fromRow(known.plan.rows[$("piece").value]); linkToCut(); });
   $("cut-find").addEventListener("input", find);
