@@ -326,7 +326,7 @@ def test_a_key_pair_signs_and_answers_for_itself(tmp_path):
 def test_a_wrong_key_file_is_a_clear_sentence(content, tmp_path):
     (tmp_path / "key.pem").write_bytes(content)
     assert signing.signer(tmp_path / "key.pem").key == "handover.key-unreadable"
-    assert signing.public_key(tmp_path / "key.pem").key == "handover.key-unreadable"
+    assert signing.public_key(tmp_path / "key.pem").key == "handover.no-public-key"
     assert signing.signer(tmp_path / "none.pem").key == "handover.key-unreadable"
 
 

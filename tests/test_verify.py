@@ -269,6 +269,7 @@ def test_the_verb_answers_with_its_exit_code(made, again, capsys, tmp_path):
     assert not told["whole"] and {"dropped", "needed-missing", "oxum"} <= {one["problem"] for one in told["problems"]}
     assert main(["verify", str(tmp_path / "none.zip")]) == 2
     assert main(["verify", str(made[0]), "--key", str(tmp_path / "none.pem")]) == 2
+    assert "Nothing was checked, and the package is as it was." in capsys.readouterr().err  # not "No package was written"
 
 
 def test_checking_needs_neither_log_nor_ears_nor_pages(made):

@@ -58,9 +58,9 @@ def public_key(path: Path) -> bytes | Mistake:
         content = path.read_bytes()
         key = load_pem_private_key(content, None).public_key() if b"PRIVATE" in content else load_pem_public_key(content)
     except (OSError, ValueError, TypeError, UnsupportedAlgorithm) as error:
-        return Mistake("handover.key-unreadable", str(path), {"file": str(path), "why": type(error).__name__})
+        return Mistake("handover.no-public-key", str(path), {"file": str(path), "why": type(error).__name__})
     if not isinstance(key, Ed25519PublicKey):
-        return Mistake("handover.key-unreadable", str(path), {"file": str(path), "why": type(key).__name__})
+        return Mistake("handover.no-public-key", str(path), {"file": str(path), "why": type(key).__name__})
     return key.public_bytes(Encoding.Raw, PublicFormat.Raw)
 
 
