@@ -78,7 +78,11 @@ ENGLISH_THOUGHTS = Thoughts(
     ),
     since=(r"since|after(?:ward|wards)?|now|by now|in the meantime|this time",),
     by_now=(r"(?:by |right |just )?now(?! that)|since(?! (?:the|i|we|it|they))|as of|this time|afterwards?|in the meantime",),
-    gone_back=(r"(?:went|came|gone|got|climbed|ran) (?:back|up there|over there)(?: (?:up|over|in|there|there today|this morning|today|yesterday|later|after \w+|on \w+day))* (?:and|to)(?: (?:i|we|just|got it|finally))*$", r"(?:this morning|today|after (?:lunch|break)|later(?: on)?) (?:i|we)(?: (?:went|got) (?:back|up|over)(?: there)? and)?$"),
+    good_now=(
+        r"(?: (?:it|that|there|with the \w+))*[,;]? ?(?:(?:and|so|but) )*(?:now (?:it|they|you|that|the|everything|i|all)\b(?!.*(?:\bnot\b|n't|\bno\b|\bexcept\b|\bbut\b))|(?:it's |that's |they're |it |all |that )*(?:is |looks |shows |sticks |sits |came out )*(?:all )?(?:good|fine|shows|done|okay|ok|all right|tight|smooth|perfect|solid|mended|fixed|like it should)(?: (?:everywhere|all over|all around|all round|all the way))*(?: (?:now|there|again|as it should))*$)",
+    ),
+    at_once=(r"\b(?:right away|straight away|on the spot|then and there|there and then|at once)\b",),
+    gone_back=(r"(?:(?:got|grabbed|fetched|found|brought|opened|pulled out|borrowed|went and got|went for|picked up) (?:me |myself )?(?:a|another|some|more|the)(?: (?:new|fresh|full|other|more|second))*(?: (?:roll|tape|strip|box|piece|squeegee|iron|stapler|gun|staples|rag))?(?: of (?:tape|foil|staples))?,? (?:and|so|then)|caught (?:it|that) and|saw (?:it|that),? (?:and|so))(?: (?:i|we|just|then))*$", r"(?:went|came|gone|got|climbed|ran) (?:back|up there|over there)(?: (?:up|over|in|there|there today|this morning|today|yesterday|later|after \w+|on \w+day))* (?:and|to)(?: (?:i|we|just|got it|finally))*$", r"(?:this morning|today|after (?:lunch|break)|later(?: on)?) (?:i|we)(?: (?:went|got) (?:back|up|over)(?: there)? and)?$"),
     done_to_it=r" ?(?:it|that|them|those|the staples|the tape|that side|the whole side|the whole thing)?(?: (?:in|on|up|down|off|good|myself|right|all around|all the way|too))*(?=[.,;!?]|$| (?:and|so|now|this|today|yesterday|but|then|every|with|two|at|on \w+day)(?![\w']))",
     back_then=(r"finish\w*|half(?:way)?|until|till|at (?:noon|lunch|break|first|quitting)|yesterday|last night|when|earlier|(?:on )?(?:monday|tuesday|wednesday|thursday|friday)|before (?:lunch|break|noon)|this morning|left",),
     done_since=(

@@ -124,7 +124,7 @@ ENGLISH_TURNS = Turns(
         r"^(?:it |them |that |down |up )*(?:about |like |maybe )*(?:nearly|almost|not quite|just short of|three quarters|three-quarters|two thirds|a third|a quarter)(?: of)?(?: all)?(?: the)?(?: way| length)?(?: (?:around|round|down|up|along|across|over))?(?: (?:it|the \w+))?$",
         r"^(?:it |them |that |down |up )*(?:nearly|almost|not quite) (?:(?:all|the whole)(?: the)? (?:way|thing)|to the (?:end|bottom|top|corner)|all (?:of it|around|round|over|four|four sides|the sides)|everywhere|every side)\b",
         r"(?:most of|part of|half of|some of|halfway|half way|partway|part way|part|half)(?: of)?(?: the)? way\b|halfway|partway",
-        r"(?:what|whatever|where|wherever|everything|all|anywhere|every place|everywhere|the parts|as (?:much|far|good|many|well) as|as best|the best|best) (?:that )?(?:i|we) (?:could|can)\b",
+        r"(?:what|whatever|where|wherever|everything|all|anywhere|every place|everywhere|the parts|as (?:much|far|good|many|well) as|as best|the best|best) (?:that )?(?:i|we) (?:could|can)\b(?! (?:see|tell|judge|make out|feel|reckon)\b)",
         r"^(?:only |just )*(?:the )(?:one|ones|two|three|side|sides|part|parts|bit|half|seams?|stretch|edges?|ends?)(?: (?:side|sides|seam|seams|ones))? (?:that )?(?:i|we|you) (?:could|can|had|have|was able to)\b",
         r"(?:until|till|'til|before) (?:i|we|the \w+) (?:ran|run) out|(?:in|here and there|a few|a couple(?: of)?|(?:in |at )?(?:two|three|four)) (?:spots|places)(?! (?:on|in) run)|here and there|spots here and there",
         r"(?:just|only|at) (?:on |at )?the (?:corners|ends|edges)(?: only)?\b|(?:the )?(?:corners|ends|edges) only|only (?:the |at the |on the )?(?:corners|ends|edges)",
@@ -306,7 +306,9 @@ ENGLISH_TURNS = Turns(
     ),
     on_damage=(r"[^.;,]{0,24}?(?:taped|taping)(?: (?:up|over|across|shut|closed|back))*(?: (?:the|that|this|my|its|a|both|all|those|them))*(?: (?:little|big|small|long|bad|old|other|one))*" + _MEASURED,
                r"[^.;,]{0,24}?\b(?:tape|foil|181a-?p)(?: (?:right|straight|just))? (?:over|on|across|onto|around|round)(?: top of)?(?: (?:the|that|this|my|its|a|both|all|those))*(?: (?:little|big|small|long|bad|old|other|one))*" + _MEASURED),
-    tapes_it=(r"^(?:,? (?:in|inch|inches|long|wide|across|on|the|top|bottom|side|left|right|an?|and|half|quarter|quarters|eighths?|one|two|three|four|five|six|about|maybe|roughly|round|over|[\d/½¼¾\"-]+))*,? (?:and |then |just |got |i )*taped(?: up| over| shut| closed| down| across)?\W*$", r"^[^.!?]{0,60}?\b(?:taped|tape) (?:it|that|this|them)(?: (?:over|up|shut|back|down|closed|good|real good))*(?! (?:all|around|off|on|both|four|every|and stap|tight|every))",),
+    tapes_it=(r"^(?:,? (?:in|inch|inches|long|wide|across|on|the|top|bottom|side|left|right|an?|and|half|quarter|quarters|eighths?|one|two|three|four|five|six|about|maybe|roughly|round|over|[\d/½¼¾\"-]+))*,? (?:and |then |just |got |i )*taped(?: up| over| shut| closed| down| across)?\W*$", r"^[^.!?]{0,60}?\b(?:taped|tape) (?:it|that|this|them)(?: (?:over|up|shut|back|down|closed|good|real good))*(?! (?:all|around|off|on|both|four|every|and stap|tight|every))",
+              r"^[^.!?;]{0,80}[.;,!] ?(?:and |but |so |well )*(?:i |we |i've |we've )?(?:just |still |really )*(?:didn't|never|haven't|did not|have not|couldn't|wasn't able to|didn't get to|forgot to)(?: \w+)? tap(?:e|ed) (?:over )?(?:it|that|them)(?: (?:over|up|shut|closed))?(?! (?:all|around|off|on|both|four|every))\b",
+              r"^[^.!?;]{0,80}[.;,!] ?(?:and |but |so )*(?:i |we )?(?:just )?left (?:it|that|them) (?:untaped|un-taped|with no tape|without tape|without any tape)\b"),
     # words about an act that say it was not done
     hollow=(
         r"\b(?:lie|lied|fib|bluff|kid you|cheat|stretch the truth|tell a tale)(?: to you| to him| to them)? (?:and|by|when i) (?:say|said|saying|tell you|telling you|told you|claim|claiming|claimed|write|put down|swear|mark|log|report)\b",

@@ -58,6 +58,7 @@ ENGLISH_VOICES = Voices(
         r"(?:(?:and|but|so|then|well) )+[\w' -]{0,24}(?:tape|staples|mastic|board) is what (?:you|we|i|it|they|this one) (?:got|get|have|has)\b|"
         r"(?:(?:and|but|so|then|well|which is why|that's why) )+(?:now |all |every (?:one of )?|each (?:of )?|most of |half (?:of )?|both )*(?:the|my|its|these|those)? ?(?:staples?|tape|vanes?|tabs?|flap|seams?|joints?|facing|foil|scrim|weave|rub|panel|groove|legs?|squeegee|trim)\b(?! (?:it|them|this|that)\b)"
         r"|(?:and )?(?:so|which is why|that's why) (?:right now |now |for now |at the moment |today |currently )*(?:it's|it is|it got|it was|they're|they are|this one's|this one is|there's|there are|it has|it's got)\b(?! (?:wrong|right|fine|okay|ok|up to|on (?:him|them|her)|his|their|her|my word|not my|a )\b)"
+        r"|(?:and|but) (?:i've|we've|i have|we have|mine|ours|all mine|all of mine)\b"
         r"|(?:(?:and|but|so) )*now (?:it's|it|there's|there is|there are|this one|we've got|i've got|she's|they're all|all of them|every one|i|my)\b"
         r"|(?:(?:and|but|so|well|,) )*(?:it |as it )?(?:turns out|turned out|come to find out)\b|(?:and |but |so )*it's (?:at|every)\b"
         r"|(?:and|but|so) (?:all|what) (?:there is|there was|you (?:can )?(?:see|get)|i (?:can )?(?:see|have|got|did)|i've got|it's got|it has|it got|is on it|is there)\b"

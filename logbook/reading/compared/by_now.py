@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.language import Language
+from logbook.reading.clauses.another_part import of_another_part
 from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.parts import Part
@@ -29,8 +30,8 @@ def by_now(row: Row, cut_up: tuple[Part, ...], claims: list[Claim], language: La
         if any(c.name == f"sides_{old.name}" and c.value < _ALL_SIDES for c in claims):
             continue  # "three sides are taped now"
         later = next((c for c in made if c.name == old.name and c.value is True and c.first >= old.last and not c.hedged and not _another(row, old, c.first)), None)
-        if later is not None and _now(row, later, language):
-            made = [replace(c, corrects=True) if c is later else c for c in made]
+        if later is not None and not of_another_part(row, old.first, later.first, since=False) and (_now(row, later, language) or _good_now(row, later, language)):
+            made = [replace(c, corrects=True) if c is later else c for c in made if later.name != "rubbed_down" or not _did_not_show(c, later)]
         elif later is None and (since := _done_since(row, cut_up, old, language)) is not None:
             made.append(since)
     return made
@@ -43,6 +44,16 @@ def _now(row: Row, one: Claim, language: Language) -> bool:
     if any(finds(apart(language.code, "thoughts.by_now"), said) is not None for said in (behind, before)):
         return True
     return bool(language.thoughts.gone_back) and finds(apart(language.code, "thoughts.gone_back"), before.rstrip()) is not None and word(language.code, "thoughts.done_to_it").match(plain(row.text[one.end : one.end + _BEHIND])) is not None
+
+
+def _good_now(row: Row, one: Claim, language: Language) -> bool:
+    """ "Got a new roll and taped it, done", "went over it with the squeegee, and now it shows everywhere": what he says of it behind tells that it was lacking no more."""
+    behind = plain(row.text[one.end : row.items[row.sentence_end(one.last - 1) - 1].end]) if one.last <= len(row.items) else ""
+    return any(pattern.match(behind) for pattern in apart(language.code, "thoughts.good_now")) or any(pattern.search(plain(row.text[one.start : one.end])) for pattern in apart(language.code, "thoughts.at_once"))
+
+
+def _did_not_show(one: Claim, later: Claim) -> bool:
+    return one.name == "scrim_shows" and one.value is False and one.last <= later.first and not one.hedged
 
 
 def _done_since(row: Row, cut_up: tuple[Part, ...], old: Claim, language: Language) -> Claim | None:

@@ -10,6 +10,7 @@ from logbook.reading.words.items import concept_at
 
 _INFINITIVE = re.compile(r"\w{3,}[aei]r(?:les?|l[oa]s?)?")
 _TAKES_BACK = re.compile(r"\b(?:peel|pull|open|bend|lift|fold|tak|took|br(?:ing|ought)|sen[dt]|ship|put|g[oe]t|buil[dt]|haul|carr)(?:ed|ied|ies|ing|s|en)? $")
+_WENT = re.compile(r"\b(?:walk|climb|crawl|wander|head|hike|drove|rode|ran|circl|stroll|duck|pop|trott?)(?:ed|ing)? $")
 CONCEPTS = ("ON", "BACK", "GOING_TO", "SIDE", "SIDE_WORD", "BY", "DRAWING", "LEVEL", "MOVE_OUT", "SLOPE", "INLET")
 
 
@@ -22,6 +23,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="FILLER")  # "brought nine back to the bench"
     elif item.concept == "BACK" and said == "back" and concept_at(items, place - 1) in ("NUM", "MARKED") and (ahead == "UP" or _TAKES_BACK.search(text[: items[place - 1].start].lower()[-16:])):
         done[place] = replace(item, concept="FILLER")  # "opened 63 back up", "I peel one back and look"
+    elif item.concept == "BACK" and said == "back" and ahead in ("TO", "OVER", "ON", "AT", "FROM") and _WENT.search(text[max(0, item.start - 12) : item.start].lower()):
+        done[place] = replace(item, concept="FILLER")  # "I walked back to 41"
     elif item.concept == "GOING_TO" and concept_at(items, place - 2) == "BY" and ahead in ("NUM", "LEN") and concept_at(items, place + 2) == "BY":
         done[place] = replace(item, concept="TO")  # "it's twenty by ten going to sixteen by ten"
     elif item.concept == "BACK" and ahead == "BY" and concept_at(items, place - 1) == "IT" and text[items[place - 2].start : items[place - 2].end].lower() in ("cut", "trimmed", "took"):

@@ -55,7 +55,7 @@ def _big(*words: str):
 
 
 _WORK = ("picked up", "carried", "started", "grabbed", "did", "doing", "built", "made", "rubbing down", "rubbing", "taping", "stapling", "brought", "moved", "opened", "opened up", "closed", "closed up",
-         "folded", "folded up", "redid", "finished", "finishing", "building", "making", "checked", "checking", "measured", "marked", "laid out", "fixed", "looking at", "looked at", "dropped", "banged", "hit", "we're at", "over at", "handed me", "done with", "finished with", "through with", "that makes", "you about", "word on", "story on", "wrapped up", "wrapped", "one i'm on is", "i'm on is", "going on", "moving to", "moved to", "over to", "up to", "deal with", "tackled", "starting",
+         "folded", "folded up", "redid", "finished", "finishing", "building", "making", "checked", "checking", "measured", "marked", "laid out", "fixed", "looking at", "looked at", "dropped", "banged", "hit", "we're at", "over at", "handed me", "done with", "finished with", "through with", "that makes", "you about", "word on", "story on", "wrapped up", "wrapped", "one i'm on is", "i'm on is", "going on", "moving to", "moved to", "over to", "up to", "back to", "walked to", "walked over to", "deal with", "tackled", "starting",
          "terminé", "hice", "armé", "levanté", "cargué", "empecé", "revisé", "moví")  # fmt: skip
 _HAPPENS = ("fell", "came", "went", "took", "turned", "ended", "started", "sat", "gave", "looks", "needed", "fit", "lost", "picked", "failed", "passed", "caught", "slipped", "tipped", "blew", "got", "sits", "stands", "fights", "fought", "turned out", "wanted", "runs",
             "se cayó", "quedó", "salió", "llevó")  # fmt: skip

@@ -181,6 +181,9 @@ def _taped_over(row: Row, claims: list[Claim], damage: list[Claim], kind_is_repa
         last, stops = one.last, 0
         while last < len(row.items) and stops < 2 and last - one.last < 24:
             concept = row.items[last].concept
+            if concept == "JOINT" and row.items[last - 1].concept == "DET" and row.items[last - 2].concept in ("BY", "ON", "IN"):
+                last += 1  # "a tear in the skin by the corner, haven't taped it"
+                continue
             if concept == "JOINT" and all(row.items[k].concept in ("DET", "ON", "IN", "OF", "NUM") for k in range(one.last, last)):
                 last += 1  # "quedó aplastada una esquina y le puse cinta"
                 continue
@@ -220,7 +223,7 @@ def _denied(row: Row, first: int, until: int, begin: int) -> bool:
     """ "a tear, no tape on it yet": the mend is denied in its own clause."""
     while first > begin and row.items[first - 1].concept not in ("COMMA", "STOP", "QUERY", "AND", "BUT"):
         first -= 1
-    return any(item.concept in ("NO", "NOT", "NOT_DONE") for item in row.items[first:until])
+    return any(item.concept in ("NO", "NOT", "NOT_DONE", "FORGOT", "UNTAPED") for item in row.items[first:until])
 
 
 _TO_COME = ("WILL", "GOING_TO", "PENDING", "NEED", "REMIND")

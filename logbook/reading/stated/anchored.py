@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from logbook.reading.stated.leak_told import of_the_allowed
+from logbook.reading.clauses.another_part import of_another_part
 from logbook.reading.clauses.claims import Claim, Open, claim, unit_of
 from logbook.reading.clauses.grammar import Row, code
 from logbook.reading.words.phrasing import words_of
@@ -70,14 +71,19 @@ def anchored(row: Row, claims: list[Claim], taken: set[int]) -> list[Claim]:
 
 def _tight_before(row: Row, one: Claim, at: int) -> bool:
     """ "Tight, correction, it's open an eighth", "tight save one that stands open an eighth": what stands open behind is not tight."""
-    return one.name == "gap" and one.value == 0 and one.last <= at and not _denied(row, at)
+    return one.name == "gap" and one.value == 0 and (one.last <= at and not _denied(row, at) or at < one.first and of_another_part(row, at, one.first))
 
 
 def _tells_the_shape(row: Row, at: int) -> bool:
     """ "30, square throat ninety", "29, radius elbow": what sort of elbow it is."""
     ahead = row.items[at + 1] if at + 1 < len(row.items) else None
     turn = ahead is not None and (ahead.concept.startswith("K_") or ahead.concept == "NUM" and ahead.value.value in (90, 45))
-    return turn or at > 0 and row.items[at - 1].concept == "SQUARE"
+    return turn or at > 0 and row.items[at - 1].concept == "SQUARE" or _tells_where(row, at)
+
+
+def _tells_where(row: Row, at: int) -> bool:
+    """ "A gap on the throat side, a good quarter inch": the place, and not the radius."""
+    return row.items[at + 1 : at + 2] != () and row.items[at + 1].concept in ("SIDE_WORD", "JOINT") or {"GAP", "PARTED"} & {item.concept for item in row.items[max(0, at - 4) : at + 4]} != set() and any(item.concept in ("ON", "IN", "BY") for item in row.items[max(0, at - 2) : at])
 
 
 def _hedged(row: Row, at: int) -> bool:

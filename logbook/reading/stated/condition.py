@@ -8,6 +8,7 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
+from logbook.reading.clauses.another_part import of_another_part
 from logbook.reading.clauses.claims import Claim, Found, Frame, Open, claim, unit_of
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.names.other_things import of_something_else
@@ -212,7 +213,7 @@ def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Clai
     done = list(claims)
     for one in gaps:  # "tight, except the corner gaps": it is not tight
         if one.name == "(open)":
-            done = [c for c in done if not (c.name == "gap" and c.value == 0 and 0 <= one.first - c.last <= 12 and not _another_piece(row, c.last, one.first))]
+            done = [c for c in done if not (c.name == "gap" and c.value == 0 and (0 <= one.first - c.last <= 12 and not _another_piece(row, c.last, one.first) or _elsewhere(row, one, c)))]
     for one in gaps:
         last, stops = one.last, 0
         while last < len(row.items) and stops < 2:
@@ -227,10 +228,17 @@ def closed_again(row: Row, claims: list[Claim], language: Language) -> list[Clai
         if match is None:
             continue
         at, _ = row.within(one.last, last, match, row.items[one.last - 1].end)
+        if of_another_part(row, one.first, at):
+            continue
         if one.name == "(open)":
             done.remove(one)
         done.append(claim(row, "gap", Fraction(0), at, at + 1, corrects=True, hedged=False))
     return done
+
+
+def _elsewhere(row: Row, one: Claim, other: Claim) -> bool:
+    """ "The heel side is tight", behind a gap of the throat side: it is of the heel alone."""
+    return one.last <= other.first and not other.corrects and not _another_piece(row, one.last, other.first) and of_another_part(row, one.first, other.first)
 
 
 def _sits_on(row: Row, behind: int, at: int) -> bool:
@@ -374,13 +382,13 @@ FRAMES = (
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),
     Frame("(?P<w>JOINT SIDE (?:FILL|DET){0,3} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPES|LEG|LONG|DAMAGE|WASHERS|STATIC|OF STATIC)", _open_corner),  # "la junta de abajo quedó abierta un octavo"
     Frame("(?P<w>JOINT (?:ON|IN|SIDE|SIDE_WORD|FILL){0,4} (?P<o>WORD) (?:DET WORD)? COMMA (?:HEDGE|FILLER){0,2} (?P<n>FRAC|LEN)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _open_corner),
-    Frame("(?P<w>(?:HAVE|BE) (?:DET|HEDGE|FILLER|WORD){0,3} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC)|THROUGH)(?<!(?:TIGHT))", _some_gap),
-    Frame("(?P<w>(?:SEE|JOINT|(?:(?<=COMMA)|(?<=STOP)|(?<=BUT)) (?:DET|WORD|HEDGE){1,2}) (?:DET|FILLER){0,2} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC))", _some_gap),
+    Frame("(?P<w>(?:HAVE|BE) (?:DET|HEDGE|FILLER|WORD){0,3} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|THROAT|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC)|THROUGH)(?<!(?:TIGHT))", _some_gap),
+    Frame("(?P<w>(?:SEE|JOINT|(?:(?<=COMMA)|(?<=STOP)|(?<=BUT)) (?:DET|WORD|HEDGE){1,2}) (?:DET|FILLER){0,2} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|THROAT|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC))", _some_gap),
     Frame("(?P<w>GAP (?:BE|FILL|COMMA|SHOWS|DET){1,4} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),  # "no me cerró la unión, está abierta tres octavos"
     Frame("(?P<w>JOINT (?:FILL|SIDE){0,3} MOVE_OUT (?:FILL|OF|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!BACK|ON (?:SIDE|NUMB))", _gap),  # "la junta abre un octavo"
     Frame("(?P<w>GAP COMMA (?:SHOWS|SEE|BE|HAVE) (?:FILL|OF|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPES|LEG|LONG|DAMAGE|WASHERS|STATIC|OF STATIC)", _gap),
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD)) (?!(?:FILL|ON|OF){0,2} (?:LEN|FRAC))", _stands_open),
     Frame("(?P<w>GAP (?:ON|IN) DET? (?:WORD|JOINT|SIDE|SIDE_WORD|END|BACK|THROAT) (?:FILL){1,3} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPES|LEG|LONG|DAMAGE|WASHERS|STATIC|OF STATIC)", _gap),
-    Frame("(?P<w>GAP (?:FILL|OF|ON|BY|COMMA|SIDE|SIDE_WORD|JOINT|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPES|LEG|LONG|DAMAGE|WASHERS|STATIC|OF STATIC)", _gap),
+    Frame("(?P<w>GAP (?:FILL|OF|ON|BY|COMMA|SIDE|SIDE_WORD|THROAT|JOINT|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPES|LEG|LONG|DAMAGE|WASHERS|STATIC|OF STATIC)", _gap),
     Frame("(?<!NOT)(?<!BENT)(?P<w>(?:JOINT FILL{0,2})? TIGHT) (?!(?:FILL)? TABS)(?!(?:WORD|FILLER) (?:WORD|GENERIC))", _tight),
 )

@@ -338,7 +338,7 @@ FRAMES = (
     Frame("(?:STAPLED|STAPLES) (?:FILL)? (?P<w>ON (?P<n>NUMB)) (?!SIDE_WORD|SIDE)", _spacing),
     Frame("(?:STAPLED|STAPLES) (?:FILL|OF){0,2} (?P<w>(?P<a>TO) (?P<n>LEN|FRAC|NUM)) (?!BY|BACK|SIDE_WORD|KIND)", _at_spacing),
     Frame("(?<=REDID) (?:FILL)? (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),
-    Frame("(?P<o>SCREWS|TABS|K_HANGER) (?:FILL|OF|WITH|COMMA){0,2} (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE)", _spacing),
+    Frame("(?P<o>SCREWS|TABS|K_HANGER) (?:FILL|OF|WITH|COMMA){0,2} (?P<w>ON (?P<n>LEN|FRAC|NUM)) (?!SIDE_WORD|SIDE|(?:BE|HAVE) (?:HEDGE|FILLER)? NUMB)", _spacing),
     Frame("(?P<w>(?P<a>TO) (?P<n>LEN)) (?=DET? STAPLES)", _at_spacing),
     Frame("TO LEN DET? (?P<w>STAPLES) (?=SEP|$|AND)", lambda found: [found.claim("stapled", True, group="w")] if found.row.words(found.first, found.first + 1).lower() == "a" else []),
     Frame("(?<!NUM SIDE_WORD) STAPLED (?P<w>(?P<n>LEN)) (?!STAPLES|LEG|TAPE|CLOSURE|MARK181|GAP|LONG)", _spacing),
