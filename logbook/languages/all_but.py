@@ -19,4 +19,5 @@ class AllBut:
     left_out_harm: str = "(?!)"  # the same of harm that was not mended
     left_out_told: str = "(?!)"  # a part with its act, and "no" behind
     only_one: str = "(?!)"  # several harms, and (group `of`) one of them
+    so_many: str = "(?!)"  # some of the parts, counted, beside an act
     a_part: str = "(?!)"  # a part, in the words before "the other"

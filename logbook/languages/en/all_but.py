@@ -16,17 +16,20 @@ _NONE = (
 _WHICH = r"(?:(?:left|right|top|bottom|back|front|far|near|inside|outside|upper|lower|male|female|other|short|long|hand|second|third|fourth|last|big|small|little|inner|outer|one|extra) ){0,3}"
 _THING = r"(?:seams?|joints?|sides?|ends?|edges?|corners?|throat|heel|cheeks?|flaps?|insulation|wool|glass|fiberglass|top|bottom|left|right|back|front|underside|branch|collar|neck|mouth|strip)"
 _WHERE = r"(?: (?:of|at|in|out of|on|by|along|under|inside|from|behind|near|over) (?:(?:the|its|that|my) )?(?:\w+ ){0,2}?\w+| next to (?:it|that|the \w+)| (?:above|below|beside|underneath|behind) it| there)?"
-_NOT_SO = r"(?:,? ?(?:(?:i|we)(?: did| have| had| could|'d|'ve)?(?:n't| not)(?: yet)?|(?:i|we) never did|(?:is|was|are|were|did|does|do|has|have|had|ain)(?:n't|'t| not)(?: yet)?|(?:,|:|=|-)? ?no(?:pe)?|not(?: yet)?|never))"
+_NEVER_WENT = r"(?:never|didn't|did not|haven't|couldn't)(?: (?:ever|even))? (?:go|went|gone|got|get|gotten|come|came|make|made it)(?: (?:back|around|over|round))*(?: (?:to|for))?"
+_FEW = r"(?:third|fourth|last|other|remaining)(?: (?:one|ones|two|three|pair|couple))?"
+_NOT_SO = rf"(?:,? ?(?:(?:i|we)(?: did| have| had| could|'d|'ve)?(?:n't| not)(?: yet)?|(?:i|we) never did|(?:is|was|are|were|did|does|do|has|have|had|ain)(?:n't|'t| not)(?: yet)?|(?:,|:|=|-)? ?no(?:pe)?|not(?: yet)?|never|(?:i|we) (?:just |still )?(?:{_NEVER_WENT}(?: (?:it|that|them|that one|those))?|left|skipped)))"
 _ENDS_SO = r"(?= ?(?:[.,;!?]|$| and | but | because | since | cause ))"
 _BEGINS_SO = r"(?:(?<=[,;.:] )|(?<= and )|(?<= but )|(?<=, but )|(?<=, and ))"
 _OTHER_HARM = rf"(?:the |its |that )?{_WHICH}(?:other|one|second|third|tears?|holes?|rips?|dents?|gash|cuts?|slits?|punctures?|corner|spot|crush)(?: (?:one|two|hole|tear|rip|dent|spot))?"
 
 ENGLISH_ALL_BUT = AllBut(
-    left_out_part=rf"{_BEGINS_SO}(?P<of>(?:the |its |that |my )?{_WHICH}(?:(?P<part>{_THING})|other(?: one)?|second(?: one)?|rest){_WHERE}?{_NOT_SO}){_ENDS_SO}",
+    left_out_part=rf"{_BEGINS_SO}(?P<of>(?:the |its |that |my )?{_WHICH}(?:(?P<part>{_THING})|{_FEW}|second(?: one)?|rest){_WHERE}?{_NOT_SO}|(?<= )(?:i |we )?(?:{_NEVER_WENT}|skipped|missed) the (?:{_FEW}|rest)(?: (?P<parted>{_THING}))?){_ENDS_SO}",
     left_out_harm=rf"(?P<of>{_BEGINS_SO}{_OTHER_HARM}{_WHERE}?{_NOT_SO}|(?<=[ ,])not {_OTHER_HARM}{_WHERE}){_ENDS_SO}",
     left_out_told=rf"(?P<of>(?:{_BEGINS_SO}|^)(?:the |its |that )?(?:{_WHICH}{_THING}{_WHERE}? \w+ed(?: (?:down|off|back|out))?|\w+ed(?: (?:down|off))?{_WHERE}),? (?P<told>no(?:pe|t yet)?))(?= ?(?:[.;!]|$)|, (?:i|we) (?:forgot|did|have|could|never|left|ran|was|were))",
     only_one=r"\b(?:two|three|four|five|six|couple(?: of)?|few|several|[2-9]) (?:\w+ )?(?:tears|holes|rips|dents|gashes|cuts|slits|punctures|spots|corners)\b[^.;!?]*?(?P<of>\b(?:only|just) (?:(?:the|patched|fixed|mended|got|did|closed|repaired) )*(?:\w+ ){0,2}?(?:one|first|second|near|far|top|bottom|left|right|big|small)\b)",
-    a_part=rf"\b{_THING}\b",
+    so_many=r"\b(?:one|two|three|half|most|some) (?:of (?:them|it|the)|sides?|seams?|joints?|edges?)\b|\bthe first (?:one|two|three|couple)\b",
+    a_part=rf"\b{_THING}\b|\b(?:one|two|three|most) of (?:them|the four|it)\b|\bthe first (?:one|two|three|couple)\b",
     apart=rf"(?<!nothing )(?<!anything )(?<!none )(?<!could )(?<!can )(?<!not )(?:(?<=all )but|(?<=everything )but|(?<=everywhere )but|(?<=the whole thing )but|(?<=whole lot )but|except(?: for| at| on)?|excepting|save(?: for)?|(?<=, )bar|minus|apart from|other than|short of|shy of|aside from) (?:the|a|an|one|my|its|that|about|maybe|last)(?: (?!one(?![a-z])|ones|time|tape|staples?|vanes?)[\w'/-]+){{0,3}}? ?(?<![\w'-]){_PART}(?![\w'-]| (?:one|ones|piece|elbow|straight|tee|by|of the (?:tape|roll|line|day|hall|run)))"
     rf"|(?:a|one|two|three|half a|about a|\d+) (?:foot|feet|hand)s? (?:short|shy) of (?:the|its) (?:end|edge|corner|seam|joint|mark|top|bottom)",
     side=rf"(?:(?<=[.?!;] )|(?<=[.?!;] and )|(?<=, and )|(?<=, but ))(?:(?:and|but|what about|how about|as for|now|oh) )*{_NAMED}(?:[?:]|,| -) ?(?:(?:well|ah|er|uh|hm|sorry|that's a|that's)[, ]+)*{_NONE}(?= *(?:[.,;!]|$))"

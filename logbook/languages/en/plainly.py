@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from logbook.languages.en.answered_plainly import ENGLISH_ANSWERED_PLAINLY
+from logbook.languages.en.asked_and_told import ENGLISH_ASKED_AND_TOLD
 from logbook.languages.en.asked_measures import ENGLISH_ASKED_MEASURES
 from logbook.languages.en.asked_of_him_plainly import ENGLISH_ASKED_OF_HIM
 from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
+from logbook.languages.en.breaths import ENGLISH_BREATHS
 from logbook.languages.en.corrected_plainly import ENGLISH_CORRECTED_PLAINLY
 from logbook.languages.en.courtesies import ENGLISH_COURTESIES
 from logbook.languages.en.cured_plainly import ENGLISH_CURED_PLAINLY
@@ -16,6 +18,7 @@ from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
 from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
 from logbook.languages.en.measured import ENGLISH_MEASURED
 from logbook.languages.en.mouths import ENGLISH_MOUTHS
+from logbook.languages.en.numbers_aloud import ENGLISH_NUMBERS_ALOUD
 from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
 from logbook.languages.en.plainer import ENGLISH_PLAINER
 from logbook.languages.en.plainer_aloud import ENGLISH_ALOUD
@@ -37,6 +40,9 @@ ENGLISH_PLAINLY = (
     *ENGLISH_CORRECTED_PLAINLY,
     *ENGLISH_ASKED_MEASURES,
     *ENGLISH_ASKED_OF_HIM,
+    *ENGLISH_ASKED_AND_TOLD,
+    *ENGLISH_BREATHS,
+    *ENGLISH_NUMBERS_ALOUD,
     *ENGLISH_ANSWERED_PLAINLY,
     *ENGLISH_ONE_BREATH,
     *ENGLISH_TAPING_SAID,

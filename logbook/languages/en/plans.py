@@ -25,6 +25,7 @@ ENGLISH_PLANS = WholeTurns(
         _ON + r",? (?:let's|i'll|we'll|i will|we will|we should|i should|we're going|we're gonna|i'm gonna|i'm going|it's going|use)\b",
         _SOON + r",? (?:(?:i'll|i will|i'm going to|i'm gonna|gonna|we'll|we will|we're going to) (?:just |also |then |probably )*(?:do|start|start on|tackle|get to|get on|lay out|be on|knock out) |(?:i do|i make|i build|i start|i start on|i'm on|we do|we make|we build|we start on|we're on|it's) )" + _PIECE,
         r"(?:i'll|i will|i'm going to|i'm gonna|gonna|going to|we'll|we will|we're going to) (?:just |also |then |probably )*(?:do|start|start on|tackle|get to|get on|lay out|be on|knock out) " + _PIECE + r"(?:(?!\b(?:and|so|but)\b).)*\b(?:next|after this|" + _SOON + r")\b",
+        _WHEN + r"(?:i'll|i will|i'm going to|i'm gonna|i am going to|gonna|going to|we'll|we will|we're going to|we're gonna) (?:go |just |also |then |now )*(?:start|get started|get going|get to work|begin work) on (?:" + _PIECE + r"|(?:it|that|that one|this one)\b(?=.*\b" + _SOON + r"\b))",
         _WHEN + r"(?:i'll|i will|i'm going to|i'm gonna|i am going to|gonna|going to|we'll|we will|we're going to|we're gonna) (?:just |also |then |probably )?(?:build|make|knock out|put together|whip up|whip out|fab|fabricate|bang out|crank out)\b(?! sure)",
         r"(?:i'm|i am|we're|we are) (?:doing|building|making|starting|starting on)\b(?:(?!\b(?:and|so|but)\b).)*\b" + _LATER + "$",
         r"(?:go )?(?:put|stick|throw|slap) (?:the |some |those |that |more )?(?:tape|vanes|staples|mastic|tabs|cross tabs)\b(?:(?!\b(?:and|so|i'm|i'll|we|i)\b).)*\b" + _LATER + "$",
@@ -35,5 +36,5 @@ ENGLISH_PLANS = WholeTurns(
         r"what (?:happens|would happen|if) (?:i|we|you|somebody|a guy)\b",
     ),
     leads=r"(?:(?:and|but|so|well|ok|okay|hey|oh|now|then|listen|look|alright|all right),? )*",
-    own_again=r"(?:but |and |so )?(?:mine|ours|i|we|this one|it's|it is|that one's|that one is)\b",
+    own_again=r"(?:but |and |so )?(?:mine|ours|(?:i|we)(?!'ll| will|'m (?:gonna|going)|'re (?:gonna|going)|'d)|this one|it's|it is|that one's|that one is)\b",
 )

@@ -35,7 +35,7 @@ ENGLISH_WANTED = Wanted(
         r"\b(?:wish|like|love) (?:i could|to be able to|to) (?:say|tell (?:you|him|them)|report|claim)\b",
         r"\b(?:couldn't|could not|can't|wasn't able to|no way to) (?:do|get|make|hold|hit|keep|manage)(?: it| them)?(?: at| to| down to)? (?:\d|one|two|three|four|five|six|seven|eight|nine|ten|twelve|sixteen|(?:an? )?(?:half|quarter|eighth)|an inch)\b(?!.* of\b)",
         r"\b(?:is|was|'s) what (?:it|that|she|this one|the (?:slope|taper|side|move|change|drop))(?:'d| would| really| actually| should)* (?:needs?|needed|takes?|took|wants?|wanted|calls? for|called for|gets|have had)\b",
-        r"^(?!.*\b(?:tabs?|vanes?|staples?) (?:\w+ )*?(?:aren't|isn't|weren't|wasn't|not)\b).*\b(?:wouldn't|didn't|won't|couldn't|doesn't) (?:fit|go|work|clear|reach|make it)(?: in there| in| there)?$",
+        r"^(?!.*\b(?:because|'?cause|cuz|since)\b)(?!.*\b(?:tabs?|vanes?|staples?) (?:\w+ )*?(?:aren't|isn't|weren't|wasn't|not)\b).*\b(?:wouldn't|didn't|won't|couldn't|doesn't) (?:fit|go|work|clear|reach|make it)(?: in there| in| there)?$",
         r"\b(?:the )?(?:last time|time before|last one|one before)$",
         r"\b(?:would have|would've|'d have) been (?:right|better|nice|correct|plenty|by the book|good|fine|safer|enough)\b",
     ),

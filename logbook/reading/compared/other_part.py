@@ -38,15 +38,18 @@ def _left_out(row: Row, named: list[Mention], claims: list[Claim], match: re.Mat
     if not inside:
         return claims
     first, last = inside[0], inside[-1] + 1
-    if any(first <= one.first < last and one.mark is not None for one in named) or any(item.concept == "NUM" and item.value.value > 1 or item.concept == "MARKED" for item in row.items[first:last]):
+    if any(first <= one.first < last and one.mark is not None for one in named) or any(item.concept == "NUM" and item.value.value > (3 if match.groupdict().get("part", "") is None else 1) or item.concept == "MARKED" for item in row.items[first:last]):
         return claims  # "not the one in 12"
     begin, end = row.sentence_start(first), row.sentence_end(first)
     told = [one for one in claims if one.value is True and one.name in acts]
     clause = max((at + 1 for at in range(begin, first - 1) if row.items[at].concept in ("COMMA", "BUT")), default=begin)  # the one right before
     here = [one for one in told if first <= one.first < last] if "told" in match.groupdict() else [one for one in told if clause <= one.first < first] or [one for one in told if begin <= one.first < end and acts == (_MENDED,)]
+    here = here or _of_so_many(row, told, begin, first, language)
     if not here:
         return claims
-    if match.groupdict().get("part", "") is None and _pattern(language.code, "a_part").search(plain(row.words(begin, first))) is None:
+    if len({one.mark for one in named if one.mark is not None}) > 1 and match.groupdict().get("part", "") is None:
+        return claims  # "the other two I never got to": pieces
+    if match.groupdict().get("part", "") is None and match.groupdict().get("parted") is None and _pattern(language.code, "a_part").search(plain(row.words(begin, first))) is None:
         return claims  # "taped 31, the other I didn't": another piece
     latest = max(one.first for one in here)
     left = {one.name: one for one in here}
@@ -55,6 +58,13 @@ def _left_out(row: Row, named: list[Mention], claims: list[Claim], match: re.Mat
         return claims  # what is denied last is another act
     left = {name: one for name, one in left.items() if not any(other.value is False and other.name == name and begin <= other.first < end for other in claims)}
     return [*claims, *(claim(row, name, False, first, last, hedged=one.hedged, part="side", corrects=True) for name, one in left.items())] if left else claims
+
+
+def _of_so_many(row: Row, told: list[Claim], begin: int, first: int, language: Language) -> list[Claim]:
+    """ "Rubbed the first two and then I got a call, never got back to the other two": of those that were counted, whatever came between."""
+    latest = max((one for one in told if begin <= one.first < first), key=lambda one: one.first, default=None)
+    counted = latest is not None and _pattern(language.code, "so_many").search(plain(row.words(latest.first, first))) is not None
+    return [latest] if counted else []
 
 
 @cache

@@ -104,6 +104,8 @@ def _of_part_behind(row: Row, one: Claim, act: int) -> Claim | None:
     while _concept(row, part) in ("DET", "ON", "ONLY", "FILLER"):
         only = only or row.items[part].concept == "ONLY"
         part += 1
+    if one.name in _UNCOUNTED and _concept(row, part) == "SIDE" and (told := _of_some_sides(row, one, act, part)) is not None:
+        return told
     bare = part == act + 1 and _concept(row, part) in ("BACK", "END", "SIDE_WORD")  # "taped back", "taped end to end"
     if bare or not _is_one(row, part):
         return None
@@ -114,6 +116,24 @@ def _of_part_behind(row: Row, one: Claim, act: int) -> Claim | None:
     if _concept(row, end) not in _OVER:
         return None
     return _told(row, one, only, range(max(0, act - _NEAR), act), range(end, end + _NEAR))
+
+
+_UNCOUNTED = ("rubbed_down", "surface_clean")  # of the others the sides are counted
+
+
+def _of_some_sides(row: Row, one: Claim, act: int, part: int) -> Claim | None:
+    """ "Rubbed the top and both sides": of the bottom nothing is said."""
+    end, sides = part, set()
+    while _concept(row, end) in ("SIDE", "AND", "COMMA", "DET") and _concept(row, end + 1) != "WORD":
+        sides.update(row.items[end].value if row.items[end].concept == "SIDE" else ())
+        end += 1
+    while _concept(row, end - 1) in ("AND", "COMMA", "DET"):
+        end -= 1
+    if len(sides) != 3 or _concept(row, end) not in _OVER:
+        return None
+    near = (*range(max(0, act - _NEAR), act), *range(end, min(len(row.items), end + _NEAR)))
+    told = any(row.items[at].concept in ("RUBBED", "WIPED", "OTHER_SIDE", "SIDE", "OTHER", "EXCEPT", "ALL_BUT") or row.words(at, at + 1).lower() in words_of("small.ordinals") for at in near)
+    return None if told else replace(one, hedged=True)
 
 
 def _told(row: Row, one: Claim, only: bool, before: range, behind: range) -> Claim | None:

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from logbook import measure
 from logbook.languages.language import Forms
+from logbook.reading.composed.behind_its_thing import behind_its_thing
 from logbook.reading.words.items import Item, concept_at
 from logbook.reading.words.phrasing import words_of
 from logbook.reading.composed.size_pairs import LENGTHS, MEASURES, Size
@@ -65,7 +66,11 @@ def corrected(items, text: str = "", forms: Forms = Forms()):
                 done.append(replacing(item, first))
                 done.extend(long[:1] if concept_at(items, place + 1) not in ("LONG", "APART", "STATIC") else ())
                 continue
-            elif _not_that(items, place, done) and not text[done[-1].start : done[-1].end].lower().startswith("ni"):  # "la 135 ni la 136": neither
+            if (thing := behind_its_thing(items, place, done)) is not None:
+                at, last = thing
+                done[at:] = [replace(replacing(item, done[at]), start=done[at].start, first=done[at].first), *done[at + 1 : last + 1]]
+                continue
+            if _not_that(items, place, done) and not text[done[-1].start : done[-1].end].lower().startswith("ni"):  # "la 135 ni la 136": neither
                 first = next(i for i in range(len(done) - 1, -1, -1) if done[i].concept == item.concept or {done[i].concept, item.concept} <= set(LENGTHS))
                 del done[first + 1 :]
                 ahead = [concept_at(items, place + k) for k in (1, 2)]

@@ -101,6 +101,25 @@ def with_signs(text: str, items: tuple[Item, ...], words: RunOn) -> tuple[str, t
     return "".join(letters), tuple(made)
 
 
+def _measured_there(items, at: int, signs) -> bool:
+    """ "Except on the bottom it's three", "but at the corner it's four": the place that was set apart, and how much it is there."""
+    behind = at + 2 if concept_at(items, at + 1) in ("HEDGE", "FILLER", "EVERY") else at + 1
+    if concept_at(items, behind) not in ("NUM", "LEN", "FRAC"):
+        return False
+    for k in range(at - 1, max(-1, at - _FAR), -1):
+        if items[k].concept in _SETS_APART:
+            return any(item.concept in _SPACED for item in items[:k])
+        if k + 1 in signs or items[k].concept not in _OF_A_PLACE:
+            return False
+    return False
+
+
+_FAR = 7  # items of a place
+_SPACED = frozenset("STAPLED STAPLES STAPLE SCREWS".split())
+_SETS_APART = ("EXCEPT", "ALL_BUT", "BUT")
+_OF_A_PLACE = frozenset("ON IN DET SIDE SIDE_WORD JOINT END BACK OF BY WORD FILLER THROAT K_COLLAR ONE_SIDE OTHER_SIDE OTHER FLAP FOR".split())
+
+
 def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
     """The sign before this item, or none."""
     before, concept, first = items[at - 1].concept, items[at].concept, said[at].split()[0]
@@ -109,6 +128,8 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
     if concept == "IT" and concept_at(items, at + 1) == "BE" and at + 2 < len(items) and said[at + 2] in words.now or concept in ("RUN", "NUM") and _tells_where(items, at):
         return None
     if before == "NUM" and _is_turned_to(items, at, signs):
+        return None
+    if concept == "BE" and _measured_there(items, at, signs):
         return None
     anew = sign_before(items, said, at, signs, words)
     if anew is not None:

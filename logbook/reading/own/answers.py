@@ -104,8 +104,9 @@ def answers(row: Row, cut: tuple[Clause, ...], language: Language) -> Answers:
 
 def _acted(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> None:
     """ "Did I staple tee six? No sir." """
-    acts = [at for at in range(clause.first, clause.last) if at not in names and (row.items[at].concept in DENIED or row.items[at].concept == "C_MASTIC")]
-    others = [at for at in range(clause.first, clause.last) if at not in acts and at not in names and row.items[at].concept not in _ASKED]
+    asked_to = _asked_to(row, clause)
+    acts = [at for at in range(clause.first, asked_to) if at not in names and (row.items[at].concept in DENIED or row.items[at].concept == "C_MASTIC")]
+    others = [at for at in range(clause.first, asked_to) if at not in acts and at not in names and row.items[at].concept not in _ASKED]
     yes = _reply(row, reply, language)
     if not acts or len({DENIED.get(row.items[at].concept) for at in acts}) != 1 or others or yes is None:
         return
@@ -122,10 +123,21 @@ def _acted(row: Row, clause: Clause, reply: Clause, language: Language, names: s
             found.claims.append(claim(row, name, yes, at, end, hedged=False, opens=opens, pending=later))
         elif not yes or row.items[at].concept == "DAMAGE":
             found.claims.append(claim(row, name, row.items[at].value if yes else value, at, at + 1 if yes else end, hedged=False))
+    behind = next((k for k in range(asked_to, clause.last) if row.items[k].concept in DENIED and DENIED[row.items[k].concept][1] is False), None)
+    if behind is not None:  # "when I taped it", so it is taped
+        found.claims.append(claim(row, DENIED[row.items[behind].concept][0], True, behind, behind + 1, weak=True, hedged=False))
     found.names.update(names)
     found.bare += [k for k in names if row.items[k - 1].concept in _ASKED_OF]
-    found.spent.update(k for k in range(clause.first, clause.last + 1) if k not in names)
+    found.spent.update(k for k in (*range(clause.first, asked_to), clause.last) if k not in names)
     found.spent.update(range(reply.first, end))
+
+
+def _asked_to(row: Row, clause: Clause) -> int:
+    """ "Did I warm it before I taped it?": the end of what is asked for; the act behind tells only when."""
+    return next((at for at in range(clause.first + 1, clause.last - 1) if row.items[at].concept in _TELLS_WHEN and row.items[at + 1].concept == "I"), clause.last)
+
+
+_TELLS_WHEN = ("ROOM", "WHEN", "AFTER")
 
 
 def _tells_of_an_act(row: Row, clause: Clause) -> bool:

@@ -11,6 +11,7 @@ from logbook.reading.clauses.grammar import Row
 
 _TURNS = ("BUT", "EXCEPT", "ALL_BUT")
 _SPACED = {"STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "SCREWS": "screw_spacing"}
+_OTHERS_SPACED = ("SCREWS", "TABS", "K_HANGER", "VANES", "WASHERS", "TIE_RODS", "HANG")
 _BEFORE = ("FIX", "ON", "TO", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
 _COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD", "DAMAGE", "GAP", "BOARD", "STATIC")
 _ACTS = {"TAPED", "STAPLED", "SIDE_WORD", "TAPE", "GAP", "LONG", "BACK", "LEG", "WIDE", "BOARD", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN"}
@@ -98,6 +99,8 @@ def _spaced(row: Row, own: Row, at: int) -> tuple[str, Fraction] | None:
     here = [k for k in range(start, at) if not own.is_blank(k)]
     concepts = [row.items[k].concept for k in here]
     name = next((_SPACED[concept] for concept in reversed(concepts) if concept in _SPACED), None)
+    if name is None and "EVERY" in concepts and not any(item.concept in _OTHERS_SPACED for item in row.items):
+        name = "staple_spacing"  # "every two all around but the last foot is three"
     if name is None:
         return None
     told = [row.items[two].value.value for one, two in zip(here, here[1:]) if (row.items[one].concept in ("EVERY", "ON", "STAPLED", "STAPLES") or row.items[one].concept == "COMMA" and row.items[one - 1].concept in ("STAPLED", "STAPLES")) and row.items[two].concept in ("NUM", "LEN", "FRAC")]

@@ -109,9 +109,23 @@ def _rubbed(found: Found):
         yield found.claim("rubbed_down", False, group="w", uses=("n",), hedged=False, corrects=True)
 
 
+def _of_them(found: Found):
+    """ "Taped all four seams, rubbed three of them": of the four that were told of, and not of pieces."""
+    number = found.item("n").value.value
+    behind = set(found.row.words(found.last, min(len(found.row.items), found.last + 12)).lower().split()) if found.last < len(found.row.items) else set()
+    if number not in (1, 2, 3) or behind & words_of("small.rest") or behind & words_of("small.ordinals"):
+        return  # "rubbed three of them, then the last one", "… and the fourth I didn't"
+    for item in found.items("acts"):
+        if item.concept == "RUBBED":
+            yield found.claim("rubbed_down", False, group="w", uses=("n",), hedged=False, corrects=True)
+        else:
+            yield found.claim(f"sides_{ACTS[item.concept]}", int(number), group="w", uses=("n",), hedged=False)
+
+
 _WITH_TAPE = "(?P<acts>TAPED|TAPE|CLOSURE)"
 _NO_MORE = "(?P<sides>SIDE|ONE_SIDE)"
 FRAMES = (
+    Frame("(?:ALL|NUM|ALL NUM) (?:SIDE_WORD|JOINT) (?:[^STOP QUERY]){0,14} (?P<w>(?P<acts>RUBBED|TAPED|STAPLED) ONLY? (?P<n>COUNT) COUNTED)", _of_them),
     Frame("(?P<w>RUBBED (?:DET|TAPE|FROM|OF|KIND|FITTING|ON|BY|IT|ONLY|FILLER){1,5} (?:NUM|MARKED)? (?:ON|BY|ONLY|OF){1,2} DET? (?P<n>NUM) SIDE_WORD)", _rubbed),
     Frame(f"(?P<w>{_WITH_TAPE} (?:BE|HAVE|FILL|ON|OF|BY|IT){{0,4}} {_NO_MORE} ONLY) (?=SEP|$|AND|BUT)", _only),
     Frame(f"(?P<w>{_WITH_TAPE} (?:BE|HAVE|FILL|IT){{0,3}} ONLY (?:ON|OF|BY|FILL){{0,2}} {_NO_MORE}) (?=SEP|$|AND|BUT)", _only),
