@@ -47,7 +47,7 @@ ENGLISH_ASKED_AND_TOLD = (
     _asked("(?:if|whether) ", rf"(?P<i>(?:i|we|you)(?:'d| had|'ve| have)? )(?:ever )?(?:rubbed|taped|stapled|wiped|cleaned|trimmed|bent|put|warmed|heated|patched|fixed|used|hung){_ON}", (("i", "i "),), (" if ", " whether ")),
     _asked("(?:if|whether) ", rf"(?P<p>(?:it|they|that|everything|the [a-z]+(?: [a-z]+)?))(?P<b>'s|'re| is| are| was| were)(?= ){_ON}", (("b", ""), ("p", r"is \g<p>")), (" if ", " whether ")),
     _asked("", rf"(?P<y>you (?:guys )?)(?:rub|tape|staple|wipe|clean|trim|bend|warm|heat|patch|fix|use|hang|put|get){_ON}", (("y", "did i "),), (" you ",)),
-    _asked("", rf"(?:how (?:far|wide|long|close|big|many)|what size|which way|what (?:i|we|you) (?:got|used|put|have)){_ON}", (), (" how ", " what ", " which "), _MUCH),
+    _asked("", rf"(?:how (?:far|wide|long|close|big|many)(?![^.?!]{{0,40}} (?:has to|have to|had to|supposed|need|needs|must|allowed|want|wants|ought|could|may)(?![\w']))|what size|which way|what (?:i|we|you) (?:got|used|put|have)){_ON}", (), (" how ", " what ", " which "), _MUCH),
     # --- asked aloud, and he does not know: another's piece, or one he has not looked at
     Plainer(
         ("know", "tell you", "no idea", "not sure", "remember", "beats me", "couldn't say"),
