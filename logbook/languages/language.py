@@ -17,6 +17,7 @@ from logbook.languages.elsewhere import Elsewhere
 from logbook.languages.fluent import Fluent
 from logbook.languages.left import Left
 from logbook.languages.lettered import Lettered
+from logbook.languages.calques import Calques
 from logbook.languages.measured_next import MeasuredNext
 from logbook.languages.named_ahead import NamedAhead
 from logbook.languages.not_that_one import NotThatOne
@@ -205,6 +206,7 @@ class Forms:
     earlier: frozenset[str] = frozenset()  # behind such a measure
     misspoke: str = ""  # right before a measure that the speaker owns to have told wrong
     lays: frozenset[str] = frozenset()  # of who learned the language late, behind the thing that was put on: "tape I put"
+    calques: Calques = Calques()
     wipes: frozenset[str] = frozenset()  # behind "I no": it was not wiped
     heats: frozenset[str] = frozenset()  # the same: it was not warmed
     has_not: frozenset[str] = frozenset()  # before a thing: there is none of it

@@ -134,6 +134,7 @@ class Voices:
     used_it: str = ""  # in the words of another's deed: what he gave is what was put on
     as_it_is: str = ""  # behind what another did: how this piece is for it
     befell: str = "(?!)"  # in the words of a damage: what it befell, so that another's deed is told of this piece
+    in_it: frozenset[str] = frozenset()  # right behind a harm: it befell the piece
     harm: str = ""  # what another did to a piece, which is how it is
     anothers: str = ""  # another made the piece
     the_one: tuple[str, ...] = ()  # before who made it: "is the one Dave put together"

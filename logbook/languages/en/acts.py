@@ -60,7 +60,7 @@ ENGLISH_ACTS = ActWords(
     forms=(
         ("stapled", r"(?:staples?|stapling|stitching)", r"(?:re-?staple|staple|shoot (?:it|them|the flap|that flap|staples|a staple|any staples)|run the stapler|put (?:the |any |a |some )?staples?)", r"(?:stapling|shooting (?:it|the flap|staples))", r"(?:stapled|stitched)"),
         ("taped", r"(?:tape|taping)", r"(?:re-?tape|tape(?! (?:measure|gun))|seal (?:it|them|around|this one|that one|the (?:joint|seam|corner)s?)|(?:lay|put|run|get) (?:the |any |some |my )?tape)", r"(?:taping|sealing)", r"(?:taped)"),
-        ("rubbed_down", r"(?:rubbing(?: down| it down| out)?|rub-?downs?|rub downs?|rub|burnish(?:ing)?|squeegee(?:ing)?)", r"(?:rub|burnish|squeegee|run the squeegee|get the squeegee|press it down|press down the tape)", r"(?:rubbing|burnishing|squeegeeing)", r"(?:rubbed|burnished|squeegeed)"),
+        ("rubbed_down", r"(?:rubbing(?: down| it down| out)?|rub-?downs?|rub downs?|rub|burnish(?:ing)?|squeegee(?:ing)?|pass of (?:the )?(?:plastic|spatula|squeegee))", r"(?:rub|burnish|pass (?:more |again )?(?:the |a |my )?(?:plastic|spatula|scraper|squeegee)|squeegee|run the squeegee|get the squeegee|press it down|press down the tape)", r"(?:rubbing|burnishing|squeegeeing|passing (?:the |a |my )?(?:plastic|spatula|scraper|squeegee))", r"(?:rubbed|burnished|squeegeed|passed (?:the |a |my )?(?:plastic|spatula|scraper|squeegee))"),
         ("surface_clean", r"(?:wip(?:e|ing)(?: down| off)?|wipe-?down|cleaning|dusting)", r"(?:wipe|dust|(?:brush|sweep|rag) (?:it|them|that|the (?:facing|board|foil|seam|dust|joint))(?: off| down| clean)?|clean (?:it|off|the (?:facing|board|foil|surface|dust|joint|seam|face))|blow (?:it|the (?:dust|facing)) off|get the dust off)", r"(?:wiping|dusting|cleaning(?= done| first| beforehand| at all|$)|cleaning (?:it|the (?:facing|board|foil|surface|joint|seam)))", r"(?:wiped|dusted|cleaned)"),
         ("preheated", r"(?:pre-?heat(?:ing)?|warm(?:ing)?-?up|warming|ironing)", r"(?:pre-?heat|warm|heat|iron)", r"(?:pre-?heating|warming|heating|ironing)", r"(?:pre-?heated|warmed|heated|ironed)"),
         ("trimmed", r"(?:trimming|trim)", rf"(?:trim|shave|(?:cut|slice|pull|clean|knock|take|carve|scrape) (?:away |off |out |back )?(?:all )?(?:of )?(?:the |that |any |my )?{_GLASS}|remove (?:the |that |any )?{_GLASS})", rf"(?:trimming|shaving|(?:cutting|pulling|removing)(?: away| off| out)? (?:the |that |any )?{_GLASS})", r"(?:trimmed|shaved)"),
@@ -74,7 +74,7 @@ ENGLISH_ACTS = ActWords(
         r"flap|tab|throat|empty|hollow|nothing|fail|bother|time|chance|remember|lazy|rush|one|most|some|part|stay|stick|poke|hang|gone|to[- ]?do|open|punch|remain|outstand|pending|unfinish|incomplete|tomorrow|frost|dew|wet|moist|damp|condens|quit|gave|stopp|knocked|to be |plan|intend|aim|mean|hop(?:e|ing)|figur|busy|middle|as we|as i|moment|(?<!k)now|run out|far as"
     ),
     undone=(
-        r"to {verb}(?: it| them)? (?:i|we|nobody)(?: really| just)? (?:didn't|don't|did not|do not|couldn't|can't|no|not|had no|have no|never)\b|^(?:the |my |and |but |also )*{noun} (?:i |we |he |they )?(?:forget|forgets|forgotten|miss)$",
+        r"to {verb}(?: it| them)? (?:i|we|nobody)(?: really| just)? (?:didn't|don't|did not|do not|couldn't|can't|no|not|had no|have no|never)\b|^(?:the |my |and |but |also )*{noun} (?:(?:i |we |he |they )?(?:forget|forgets|forgotten|miss)|(?:still|yet|also) no|lacks?)$",
         r"before (?:anyone|anybody|someone|somebody|any of us)(?: else)?(?:'d| had| ever| even| could)* {done}\b",
         r"before (?:the |any )?{noun} (?:did|could)\b(?! (?:any|the))",
         r"too (?:tight|close|high|far|cold|wet|dark|low|narrow|cramped|awkward)(?: (?!not|never)[\w']+){0,6}? to (?:even |really |get in and )?{verb}\b(?! (?:any )?(?:closer|more|again|every|right|straight))(?![^.;]*\b(?:{!done}|but)\b)",
@@ -91,7 +91,7 @@ ENGLISH_ACTS = ActWords(
         rf"{{noun}}(?: down| part| step)?(?: is| was|'s) (?:the (?:part|step|bit|thing|one thing|one) |what |exactly what |just what )(?:that )?(?:i|we)(?: had to| just| kinda| plain| went and)* {_SKIPS}\b",
         rf"(?:what|the (?:part|step|bit|thing|one thing|only thing)(?: that)?) (?:i|we)(?: had to| just| kinda| plain| went and)* {_SKIPS}(?: (?:on|for|with) [\w -]{{1,24}}?)? (?:is|was) (?:the )?{{noun}}\b",
         r"(?:no|zero|nil|minus|sans|not any|skipped(?: right| clean)?(?: out| over| past)?(?: on)?|skip|forgot(?: all)?(?: about)?|passed on|blew off|bailed on|left out|never did|did no|did zero|didn't do|didn't get to|omitted|never got to|got no|had no|hasn't had(?: any)?|haven't done|gave it no|no sign of|didn't bother with|let slide)(?: the| a| any| all the| that| my)? {doing}\b",
-        r"without (?:so much as |even |ever |any |first )?(?:a |the |its |my |that )?{doing}\b",
+        r"without (?:(?:so much as |even |ever |any |first )?(?:a |the |its |my |that )?{doing}|to {verb})\b",
         rf"before {_WHO}(?: ever| even| really)? {_COULD} (?:\w+ )?(?:{{verb}}|{{doing}}|{{noun}})\b",
         r"(?<![\w'])(?:un|non)-?(?!stapled|taped){done}\b(?! (?:space|building|room|area|shop|garage|basement|attic|warehouse|side of|floor|house))",
         rf"(?<!almost )(?<!nearly )(?<!about ){_FAILS} (?:back )?(?:to )?(?:even |really |ever )?{{verb}}\b",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en import taken_for as en_taken_for
+from logbook.languages.en.calques import ENGLISH_CALQUES
 from logbook.languages.language import Forms
 
 _TOOL = r"(?:squeegee|paddle|rubbing (?:stick|tool|block)|rub (?:stick|tool|block)|plastic (?:card|squeegee)|spreader)"
@@ -44,6 +45,7 @@ ENGLISH_FORMS = Forms(
         rf"(?<!every )(?P<old><m>|<c>) {_WHAT}(?P<link>{_THEN}{_OFF} (?:it|them|that|those|all of it|it all) (?:(?:all|back|right|off|out|up|clean) )*{_THEN}{_ON} ){_NEW}(?P<new><m>|<c>){_TAIL}{_PART}",
     ),
     lays=frozenset(("put", "puts", "did", "do", "make", "made", "use", "used", "apply", "applied", "place", "placed", "install", "installed", "stick", "sticked", "stuck", "have", "had", "got", "get", "fit", "fitted", "glue", "glued", "insert", "mount", "mounted", "bring", "brought")),
+    calques=ENGLISH_CALQUES,
     wipes=frozenset(("clean", "wipe", "brush")),
     heats=frozenset(("heat", "warm", "preheat", "hot")),
     has_not=frozenset(("has not", "have not", "hasn't", "haven't", "had not", "hadn't")),
@@ -57,7 +59,7 @@ ENGLISH_FORMS = Forms(
     steps=frozenset(("first", "after", "later", "afterwards", "second", "finally", "last", "next")),
     there=frozenset(("is there", "are there")),
     enters=frozenset(("enter", "enters", "entered", "inside")),
-    habit=r"\b(?:always|usually|normally|never|ever|whenever|when|if|unless|generally|mostly|typically|every (?:time|day|piece|one|joint)|each time|all the time|most days|you|they|he|she|before i|till i|until i|once i|gonna|can|could|should|would|must|let me|remind|rule|wait|waits|waiting|want|wants|until|till|now(?= .*\b(?:after|then|later)\b))\b",
+    habit=r"\b(?:always|usually|normally|never|ever|whenever|when|if|unless|generally|mostly|typically|every (?:time|day|piece|one|joint)|each time|all the time|most days|you(?! (?:can |could )?see the scrim)|they|he|she|before i|till i|until i|once i|gonna|can|could|should|would|must|let me|remind|rule|wait|waits|waiting|want|wants|until(?! (?:you |i |we )?(?:can )?(?:see|the scrim))|till(?! (?:you |i |we )?(?:can )?(?:see|the scrim))|now(?= .*\b(?:after|then|later)\b))\b",
     earlier=frozenset(("first", "earlier", "before")),
     misspoke=r"(?:i|we|i'd|we'd)(?: (?:first|had|originally|think i|may have|must have|must've|just|only))* (?:said|wrote|put|had|called|told(?: \w+)?|gave(?: \w+)?|logged|read|listed)(?: (?:it|this|that|this one|that one|you|as|down|in|at|first|earlier|before|as a|a|the))*",
     instead=frozenset(("instead", "instead of")),
@@ -89,7 +91,7 @@ ENGLISH_FORMS = Forms(
         ("stapled", True, rf"(?:ran|shot|put|drove|fired|punched|popped|laid|set|sank|threw|stuck|got) (?:the |my |some |in |plenty of )*(?:\S+ inch )?staples? {_OVER} {_WHERE}"),
         ("taped", True, rf"(?:ran|put|laid|stuck|rolled|pulled|wrapped|slapped|pressed|stretched|threw|used|got) (?:the |my |some |good |that |a strip of )*{_STUFF} {_OVER} {_WHERE}(?! (?:tear|hole|rip|gash|cut|spot|patch|puncture|slit|bench|table|truck|floor|cart|shelf|lift|roll|list|scissor|ladder))"),
         ("taped", True, rf"{_STUFF}(?:'s| is| went)?(?: on)? (?:all )?(?:the way )?(?:a)?round(?: it)?"),
-        ("staple_clinch", "outward", r"(?:staples?|legs?|points?|prongs?|ones|they)\b.*\b(?:kick|flare|spread|point|turn|fold|bend|curl|splay|open|face|clinch|head|go|lay|lie|bent|roll)(?:e?s|ed|ing|ned)?(?: over| back| up| flat)? (?:to |to the |toward the |towards the |on the )?(?:outside|outwards?)"),
+        ("staple_clinch", "outward", r"(?:staples?|legs?|points?|prongs?|ones|they)\b(?!.* (?:should|ought|must|supposed|have to|has to|need to|needs to) (?:go|point|turn|be|look|face|open)).*\b(?:kick|flare|spread|point|turn|fold|bend|curl|splay|open|face|clinch|head|go|lay|lie|bent|roll)(?:e?s|ed|ing|ned)?(?: over| back| up| flat)? (?:to |to the |toward the |towards the |on the )?(?:outside|outwards?)"),
         ("staple_clinch", "inward", r"(?:staples?|legs?|prongs?|points?)(?: (?:all|just|just all|are|were|got|have|had|'ve|both|that|kind of))* (?:flare|flared|flaring|turned|bent|curled|folded|hooked|clinched|rolled|splayed) (?:over |back )?in(?! (?:to|the|place|good|fine|clean|nice|easy|tight|all|every|it|this|that|there|line|half|two)\b)"),
         ("staple_clinch", "inward", r"(?:legs?|prongs?|points)(?: all| just| both)* (?:went|go|goes|came|point|face|lay|lie|kick) (?:over |back )?in(?! (?:to|the|place|good|fine|clean|nice|easy|tight|it|this|that|there|line)\b)|clinch(?:ed|es)? (?:the |them |my |all |those |these |every one of the )*(?:staples |legs |ones )?in(?! (?:to|the|place|good|fine|clean|nice|easy|tight|it|this|that|there|line)\b)"),
         ("staple_clinch", "outward", r"staples?(?: (?:all|just|are|were))* (?:kick|flare|point|turn|fold|bend|curl|splay|bent)(?:e?s|ed|ing)?(?: over| back)? out(?! (?:to|at|of)\b)"),
@@ -97,7 +99,7 @@ ENGLISH_FORMS = Forms(
         ("staple_clinch", "inward", r"(?<!to )(?:flar|flare|kick|bend|bent|turn|fold|tuck|roll|curl|hook|point)(?:e?s|e?d|ing)? (?:its|their|both|the|both its|all its|those)(?: two| both)? (?:staple )?legs? (?:over |back )?(?:inwards?|in|under)(?! (?:to|the|place)\b)"),
         ("staple_clinch", "inward", r"legs?(?: (?:all|just|are|were|got|have|had|both))* (?:turned|curled|folded|bent|tucked|rolled|hooked|doubled) (?:(?:over|back|in) )?under(?:neath)?(?= (?:instead|and|but|on|like|at|with)\b|$)"),
         ("staple_clinch", "outward", r"(?:staple )?legs? (?:kick|flare|spread|point|turn|fold|bend|curl|splay|open|bent|roll)(?:e?s|ed|ing)?(?: over| back)? out"),
-        ("staple_clinch", "inward", r"(?:staples?|legs?|points?|prongs?|ones|they)\b.*\b(?:kick|flare|spread|point|turn|fold|bend|curl|splay|open|close|face|clinch|head|go|bent|roll)(?:e?s|ed|ing|ned)?(?: over| back| up| flat)? (?:to |to the |toward the |towards the |on the |the )?(?:inside|inwards?)"),
+        ("staple_clinch", "inward", r"(?:staples?|legs?|points?|prongs?|ones|they)\b(?!.* (?:should|ought|must|supposed|have to|has to|need to|needs to) (?:go|point|turn|be|look|face|open)).*\b(?:kick|flare|spread|point|turn|fold|bend|curl|splay|open|close|face|clinch|head|go|bent|roll)(?:e?s|ed|ing|ned)?(?: over| back| up| flat)? (?:to |to the |toward the |towards the |on the |the )?(?:inside|inwards?)"),
         ("staple_clinch", "inward", r"\bstaples?\b(?: (?:on|in|of) (?:\w+[ -]?){1,4}?)? (?:all|both|every one|every last one) (?:turned|curled|folded|bent|clinched|pointing) in$|^(?:(?:and|but|so|with) )*(?:every|each)(?: last| single)* one(?: of them| of those)? (?:is |was |got |came out )?(?:turned|curled|folded|bent|clinched|pointing|points) in(?= because| since|$)|\blegs?\b.*\bgo(?:es)? straight in and (?:curl|fold|bend)s? (?:under|in)"),
         ("staple_clinch", "inward", r"(?:staples?|staple legs) (?:are |is )?(?:point|turn|bend|curl|fold|bent|clinch|hook)(?:s|ed|ing)? (?:over |back )?in$"),
         ("staple_clinch", "outward", r"(?:staples?|staple legs) (?:are |is )?(?:point|turn|bend|curl|fold|bent|clinch|hook)(?:s|ed|ing)? (?:over |back )?out$"),

@@ -10,6 +10,7 @@ from functools import cache, lru_cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
+from logbook.reading.clauses.befallen import harmed
 from logbook.reading.clauses.comes_back import back_at
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_is import is_so_now
@@ -268,13 +269,7 @@ def _mistaped(row: Row, items) -> bool:
 
 
 def _harmed(row: Row, clause: Clause, items, language: Language) -> bool:
-    """ "the plumber stepped on it": what another did to this piece is how it is."""
-    if _mistaped(row, items):
-        return True
-    itself = any(item.concept == "DAMAGE" and re.search(language.told.voices.befell, row.text[item.start : item.end].lower()) for item in items)
-    if not itself and not any(item.concept in ("IT", "FITTING", "BRANCH_WORD", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL") or item.concept.startswith("K_") for item in items) and (len(items) < 2 or items[-1].concept not in ("NUM", "MARKED") or items[-2].concept not in ("TRADE_NOISE", "THROUGH")):
-        return False
-    return in_any("told.voices.harm").search(row.words(clause.first, clause.last).lower()) is not None
+    return _mistaped(row, items) or harmed(row, clause.first, clause.last, language)
 
 
 def _named_next(row: Row, clause: Clause) -> bool:

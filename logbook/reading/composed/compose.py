@@ -10,6 +10,7 @@ from types import MappingProxyType
 from logbook import measure
 from logbook.languages.language import Forms
 from logbook.reading.composed.act_lists import act_lists
+from logbook.reading.composed.calqued import calqued
 from logbook.reading.composed.corrections import MOVED, corrected
 from logbook.reading.composed.in_pairs import digit_by_digit, in_a_pair, in_hundreds
 from logbook.reading.composed.in_the_present import done_in_the_present, learned_late
@@ -29,7 +30,7 @@ from logbook.reading.composed.tape_or_mastic import told_apart
 def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), forms: Forms = Forms()) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
     items = labelled(marked(items, text, letters), text, forms)
-    items = done_in_the_present(learned_late(meant_by_neighbours(items, text), text, forms), text, forms)
+    items = done_in_the_present(learned_late(calqued(meant_by_neighbours(items, text), text, forms.calques), text, forms), text, forms)
     items = said_short(act_lists(told_apart(items, text, forms.instead)), text)
     items = _counted(_beyond(_named_kinds(_small_words(_split_decimals(items, text), text), text), text))
     items = _of_another_size(of_the_building(one_unit(sized(items, text)), text), text)

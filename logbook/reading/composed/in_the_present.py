@@ -70,12 +70,24 @@ def _each(done: list[Item], text: str) -> None:
         start = at
         while start and done[start - 1].concept not in ("STOP", "QUERY"):
             start -= 1
-        near = [one.concept for one in done[start:at]]
+        near = ["" if one.concept == "SIDE" and concept_at(done, k - 1 - (concept_at(done, k - 1) == "DET")) in ("IN", "ON") else one.concept for k, one in enumerate(done[start:at], start)]
         last = max((k for k, concept in enumerate(near) if concept in _SPACED or concept == "EVERY"), default=-1)
         alone = start == at and concept_at(done, at + 2) in _ENDS and any(one.concept in _SPACED for one in done) and not any(one.concept in _NOT_SPACED[:-1] for one in done[max(0, start - 8) : start])
         listed = concept_at(done, at - 1) == "COMMA" and concept_at(done, at + 2) in _ENDS and not any(concept in _NOT_SPACED[:-1] for concept in near) and any(one.concept in _SPACED for one in done)
-        if alone or listed or last >= 0 and not any(concept in _NOT_SPACED for concept in near[last:]):
+        if alone or listed or last >= 0 and not any(concept in _NOT_SPACED for concept in near[last:]) or last < 0 and _of_what_went_before(done, at, start):
             done[at] = replace(item, concept="EVERY")
+
+
+def _of_what_went_before(done: list[Item], at: int, start: int) -> bool:
+    """ "Both with staples of half inch. In the 96 I put each two inches": what is spaced was told of right before, and nothing moves."""
+    if concept_at(done, at + 2) not in _ENDS or done[at + 1].value.value > _FARTHEST or any(one.concept in _NOT_SPACED for one in done[start:at]):
+        return False
+    before = next((one.concept for one in reversed(done[max(0, start - _SO_FAR_BACK) : start]) if one.concept in _SPACED or one.concept in _NOT_SPACED), "")
+    return before in _SPACED
+
+
+_FARTHEST = 16  # in.: staples, tabs and screws that are farther apart are told with their name
+_SO_FAR_BACK = 16  # items
 
 
 def _denied(done: list[Item], text: str, forms: Forms) -> None:

@@ -29,7 +29,11 @@ def of_something_else(row: Row, at: int) -> bool:
     last = at + 1
     while last < len(row.items) and row.items[last].concept in _BETWEEN and last - at < 6:
         last += 1
-    subject = row.text[row.items[first].start : row.items[at].start].lower().replace("'", " ").replace("’", " ").split()
+    doer = first
+    while doer < at and row.items[doer].concept in ("OTHER", "DET", "FILLER"):
+        doer += 1
+    by_another = any(item.concept == "OTHER" for item in row.items[first:doer]) and doer == at  # "the plumber made a hole": his deed, not his thing
+    subject = row.text[row.items[doer if by_another else first].start : row.items[at].start].lower().replace("'", " ").replace("’", " ").split()
     if subject[-1:] and subject[-1] in words_of("small.tools") and at - first <= 3:
         return False  # "there's a knife hole in the cheek": made with it
     behind = row.text[row.items[at].end : row.items[last - 1].end].lower().split()

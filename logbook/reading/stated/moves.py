@@ -34,8 +34,8 @@ def _way(side: str | None, direction: str | None) -> str | None:
 
 
 def _move(found: Found, way: str | None = None):
-    if {"DAMAGE"} & {item.concept for item in found.row.items[max(0, found.first - 2) : found.first]}:
-        return  # "ripped about four inches down the left side"
+    if {"DAMAGE"} & {item.concept for item in found.row.items[max(0, found.first - 2) : found.first]} or found.first and found.row.items[found.first - 1].concept == "EVERY":
+        return  # "ripped about four inches down the left side", "staples every two inches in the top"
     by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4", "back5", "back6", "back7") if (i := found.item(g))), None)
     direction = next((_DIRECTION[i.concept] for i in found.items("dir") if i.concept in _DIRECTION), None)
     direction = direction or way

@@ -1,0 +1,34 @@
+"""What another did to this piece is how it is: "the plumber stepped on it", "somebody poked a hole in it"."""
+
+from __future__ import annotations
+
+import re
+
+from logbook.languages.language import Language
+from logbook.reading.clauses.grammar import Row
+from logbook.reading.words.phrasing import in_any
+
+_ITSELF = ("IT", "FITTING", "BRANCH_WORD", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL")
+_NAMED = ("FITTING", "NUMBER")
+
+
+def harmed(row: Row, first: int, last: int, language: Language) -> bool:
+    """Whether the clause of these items tells so, of this piece and of nothing else."""
+    items = row.items[first:last]
+    struck = len(items) > 1 and items[-1].concept in ("NUM", "MARKED") and items[-2].concept in ("TRADE_NOISE", "THROUGH")
+    if not (struck or any(item.concept in _ITSELF or item.concept.startswith("K_") for item in items) or _of_itself(row, first, last, language)):
+        return False
+    return in_any("told.voices.harm").search(row.words(first, last).lower()) is not None
+
+
+def _of_itself(row: Row, first: int, last: int, language: Language) -> bool:
+    """Whether the harm says what it befell, or its words end with it where a piece was named before: "a hole in the wall" is in the wall."""
+    for at in range(first, last):
+        item = row.items[at]
+        if item.concept != "DAMAGE":
+            continue
+        if re.search(language.told.voices.befell, row.text[item.start : item.end].lower()):
+            return True
+        if (at + 1 == last or row.items[at + 1].concept == "WITH" or row.words(at + 1, at + 2).lower() in language.told.voices.in_it) and any(one.concept.startswith("K_") or one.concept in _NAMED for one in row.items[:first]):
+            return True
+    return False
