@@ -175,6 +175,7 @@ class Afar:
     nor_this: tuple[str, ...] = ()
     clefts: tuple[str, ...] = ()
     attributed: tuple[str, ...] = ()
+    had_none: str = "(?!)"  # he had none of them to put
     faulty: frozenset[str] = frozenset()  # before a noun: it is not the noun that there was none of, but the fault
     own_instead: tuple[str, ...] = ()
 

@@ -79,6 +79,8 @@ class Small:
     of_tape: str = ""  # tabs that are of tape
     two_of_four: frozenset[str] = frozenset()  # "the two long sides": there are two others
     just_the_sides: frozenset[str] = frozenset()  # with an "only", no top and no bottom
+    hangs: frozenset[str] = frozenset()  # a piece does: so far apart are its hangers
+    sorts: frozenset[str] = frozenset()  # what is of one sort among others
     hangs_it: frozenset[str] = frozenset()  # one of what holds a duct up: so far apart are no staples
     not_yet: frozenset[str] = frozenset()  # it is still to be done
     is_so: frozenset[str] = frozenset()  # behind a piece's number alone: what was told before is done on it

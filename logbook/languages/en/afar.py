@@ -80,6 +80,7 @@ ENGLISH_AFAR = Afar(
     attributed=(
         r"(?:they|he|she|(?:the|my|our) \w+|somebody)(?: had| always| kept)? (?:told|tells|telling) (?:me|us)(?: so)?|(?:is|was|that's|that is|that was) what (?:he|she|they|the \w+) (?:said|told (?:me|us)|wanted|asked for|claimed)|(?:so )?(?:they|he|she|the \w+) (?:say|says|claims?|claimed|tells? me|told me)|or so (?:i'm|i was|we were) told",
     ),
+    had_none=r"(?:i|we|they|you) (?:just )?(?:didn't|don't|did not|never) (?:have|get|got|find) (?:them|it|any|those|that|none)(?: (?:though|here|with me|on me|today|anymore))*",
     faulty=frozenset("loose missing bad bent crooked popped broken extra spare more leftover old wrong short".split()),
     # what took the place of it
     own_instead=(

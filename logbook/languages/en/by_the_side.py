@@ -6,7 +6,7 @@ from logbook.languages.told import Aside
 
 _NO_DUCT = (
     r"(?:hoses?|windows?|boots?|shoes?|drop cloths?|lunch ?box|ladder|tarps?|handles?|cords?|extension cord|gloves?|thumb|fingers?|sign|pants|jacket|knees?|phone|thermos|cooler|flashlight|hard hat|hat|glasses|drywall|door ?(?:frame|jamb|way)|baseboards?|trim work|carpet"
-    r"|bumper|mirror|seat|light switch(?:es)?|outlets?|sprinkler heads?|smoke (?:head|detector)s?|pipes?|conduit|wires?|radio|glass|counter ?tops?|cabinets?|furniture|floor tiles?)"
+    r"|bumper|mirror|seat|light switch(?:es)?|outlets?|sprinkler heads?|smoke (?:head|detector)s?|pipes?|conduit|wires?|radio|glass|counter ?tops?|cabinets?|furniture|floor tiles?|floors?|labels?|tags?|paperwork|drawings?|benche?s?|tables?|saw ?horses?|layout)"
 )
 _BUILDING = r"(?:walls?|ceiling|beams?|joists?|studs?|deck|drywall|slab|column|pipes?|conduit|floor|roof|grid|framing|block|brick|concrete|shaft|lights?|sprinkler (?:pipe|head|line)s?|rafters?|truss(?:es)?|soffit|purlins?|unistrut|cable tray)"
 _SO_WIDE = r"(?:(?:there ?'s|there is|there was|i left|i've got|got|has|have|had|with|leaves|left|about|maybe|only|just|a|an|one|two|three|four|five|six|half|quarter|eighth|sixteenth|inch|inches|good|and|of|more than|at least|\d[\d/.]*(?:\")?) )*"
@@ -53,8 +53,8 @@ ENGLISH_BY_THE_SIDE = (
     # --- tape on what is no duct
     Aside(
         rf"(?P<x>(?:(?:i|we|he|they|she|have|had|'ve|just|only|used|use|put|wrapped|stuck|ran|keep|kept|got|the|some|a|my|that|bit|piece|strip|scrap|roll|of|old|cheap|other|duct|masking|painter ?'s|painters|cloth|electrical|packing|gaffer|duck|blue|gray|grey) )*"
-        rf"(?:(?:duct|masking|painter ?'s|painters|cloth|electrical|packing|gaffer|duck) )?(?:tape|<n>|masking|cloth|duct tape|masking tape|cloth tape|painter's tape|electrical tape|packing tape|gaffer tape|duck tape)(?: (?:'s|is|was|goes|went|only|just|all))* (?:on|around|round|over|across|onto|for|to (?:hold|fix|patch|mend|wrap|protect)) (?:(?:the|my|a|our|his|their|an) )+(?:(?!side|end|seam|joint)\w+ )?{_NO_DUCT})(?= [.,;]|$| and| but)",
-        tuple(f" {one}" for one in ("hose", "window", "boot", "shoe", "drop cloth", "lunch", "ladder", "tarp", "handle", "cord", "extension", "glove", "thumb", "finger", "sign", "pants", "jacket", "knee", "phone", "thermos", "cooler", "flashlight", "hard hat", "hat", "glasses", "drywall", "door", "baseboard", "trim work", "carpet", "bumper", "mirror", "seat", "light", "outlet", "sprinkler", "smoke", "pipe", "conduit", "wire", "radio", "glass", "counter", "cabinet", "furniture", "floor tile")),
+        rf"(?:(?:duct|masking|painter ?'s|painters|cloth|electrical|packing|gaffer|duck) )?(?:tape|<n>|masking|cloth|duct tape|masking tape|cloth tape|painter's tape|electrical tape|packing tape|gaffer tape|duck tape)(?: (?:'s|is|was|goes|went|only|just|all))* (?:on|around|round|over|across|onto|for|to (?:hold|fix|patch|mend|wrap|protect)) (?:(?:the|my|a|our|his|their|an) )+(?:(?!side|end|seam|joint)\w+ )?{_NO_DUCT})(?= [.,;]|$| and| but| for| to (?:hold|mark|keep|show)| so)",
+        tuple(f" {one}" for one in ("hose", "window", "boot", "shoe", "drop cloth", "lunch", "ladder", "tarp", "handle", "cord", "extension", "glove", "thumb", "finger", "sign", "pants", "jacket", "knee", "phone", "thermos", "cooler", "flashlight", "hard hat", "hat", "glasses", "drywall", "door", "baseboard", "trim work", "carpet", "bumper", "mirror", "seat", "light", "outlet", "sprinkler", "smoke", "pipe", "conduit", "wire", "radio", "glass", "counter", "cabinet", "furniture", "floor", "label", " tag", "paperwork", "drawing", "bench", "table", "horse", "layout")),
         names=True,
     ),
     # --- how far the piece is from the building is no gap of its joint

@@ -64,7 +64,7 @@ ENGLISH_FORMS = Forms(
     misspoke=r"(?:i|we|i'd|we'd)(?: (?:first|had|originally|think i|may have|must have|must've|just|only))* (?:said|wrote|put|had|called|told(?: \w+)?|gave(?: \w+)?|logged|read|listed)(?: (?:it|this|that|this one|that one|you|as|down|in|at|first|earlier|before|as a|a|the))*",
     instead=frozenset(("instead", "instead of")),
     as_drawn=(
-        r"(?<!not )(?<!n't )\b(?:just |exactly |right )?(?:like|as|the way|how) (?:it|they|that|this|one|you)(?:'s|'re| is| are)? (?:should|ought to|supposed to)(?: be| go| look| face| sit)?(?=$|[,.;!])",
+        r"(?<!not )(?<!n't )\b(?:just |exactly |right )?(?:like|as|the way|how|where) (?:it|they|she|that|this|one|you|those)(?:'s|'re| is| are| all)* (?:should|ought to|supposed to|has to|have to|needs? to)(?: be| go| look| face| sit)?(?=$|[,.;!])",
         r"\b(?:became|turned into|shrank to|shrunk to) (?:an? |only |just |about |maybe )*(?:\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|half|\w+teen|\w+ty)\b",
         r"(?<=\w )(?<!not )(?<!n't )(?:just |exactly |same )?(?:like|as|per|to) (?:the |our |that )?(?:spec|print|drawing|plan|detail|code|book|sheet)s?(?: (?:says?|calls? for|calls? it|shows?(?: it)?|wants?(?: it)?|asks?(?: for)?|has it|requires?))?(?=$|[,.;!])",
         r"\b(?:that's|that is|so that's|it's|this is|which is) (?:exactly |just |precisely )?(?:what|how|the way|the size) (?:i|we) (?:\w+ )?(?:built|made|did|cut|got|have|have here|put together|ran|used|went with|laid out)\b",

@@ -108,4 +108,10 @@ ENGLISH_SAID_FLATLY = (
         beside=("i need ", "we need "),
         unless=rf"(?<![\w'])(?:{KIND}|number|piece|fitting|it|this one|that one|this|seams?|joints?|sides?|corners?|flap|ends?|top|bottom|back)(?![\w'])|(?<![\w']){NUMBER}(?:[.,;:]| is| isn't| has| got|'s)|^(?!.*(?<![\w'])need(?: [\w'-]+)+[,;.]? (?:and )?(?:i |we )(?:also )?need )",
     ),
+    # --- he cannot say that he did not: he did
+    Plainer(
+        (" say ", " claim ", " swear", "tell you", " pretend"),
+        rf"(?P<x>{_I} (?:can't|cannot|couldn't|won't|can not|wouldn't) (?:say|claim|swear|tell you|pretend)(?: that)? {_I} (?:didn't|did not|never) )(?:(?P<a>leave)|(?P<b>skip)|(?P<c>forget)|(?P<d>miss)|(?P<e>tear)|(?P<f>rip)|(?P<g>poke)|(?P<h>crush)|(?P<k>dent)|(?P<l>use))(?![\w'])",
+        (("x", "i "), ("a", "left"), ("b", "skipped"), ("c", "forgot"), ("d", "missed"), ("e", "tore"), ("f", "ripped"), ("g", "poked"), ("h", "crushed"), ("k", "dented"), ("l", "used")),
+    ),
 )

@@ -22,7 +22,7 @@ ENGLISH_WANTED = Wanted(
         r"\b(?:shooting|shot|going|aiming|aimed|looking|went|reaching) for\b",
         r"\b(?:was|were|is|are|it's|they're|'s) (?:meant|supposed|intended|to have been|drawn|specified|called out|shown|detailed|figured|laid out|written|listed|required)\b",
         r"^(?:was |were |is |are )?(?:meant|supposed|intended|drawn|specified|called out|called for|asked for|shown|detailed|required)\b",
-        r"(?<!where it )(?<!where there )(?<!where they )\b(?:should|shoulda|oughta|ought to|has to|have to|needs to|need to|better|must)(?: really| rightly| all| both)? (?:be|have|get|sit|run|land|measure|go|of|fold|flare|curl|turn|bend|clinch|kick|spread|point|butt|close|meet|fit|come|lay|lie|stand|hit)\b",
+        r"(?<!where it )(?<!where there )(?<!where they )(?<!like it )(?<!like they )(?<!\bas it )(?<!\bas they )(?<!way it )(?<!way they )\b(?:should|shoulda|oughta|ought to|has to|have to|needs to|need to|better|must)(?: really| rightly| all| both)? (?:be|have|get|sit|run|land|measure|go|of|fold|flare|curl|turn|bend|clinch|kick|spread|point|butt|close|meet|fit|come|lay|lie|stand|hit)\b",
         r"\bshould(?:'ve| have) (?:been|had|run|landed|gone|come)\b",
         rf"\bon (?:the |that |our )?{_PAPER}\b(?! (?:side|end))",
         rf"\b(?:is|was|were|are|'s) (?:the |our )(?:{_PAPER}|max|maximum|minimum|goal|target|idea|number)\b|\b(?:is|was|were|are|'s) (?:spec'd|what they (?:want|wanted|asked for|drew))\b",
@@ -103,7 +103,7 @@ ENGLISH_WANTED = Wanted(
         r"|(?<![\w'])(?:thermometer|thermocouple|probe) (?:in|into|down|inside|at|through|up)(?![\w'])[^.?!]*(?:[,:]|(?<![\w'])(?:got|get|gets|read|reads|says|said|showed|shows|hit|hits|was|is)(?: (?:about|around|like))*)$"
     ),
     heats_behind=r"^ ?(?:degrees )?(?:is|was|'s) what (?:the |my |our )?(?:air|supply|discharge|probe|thermometer|thermocouple|coil|furnace|heater|unit)\b|^ ?(?:degrees )?(?:on|at) (?:the |my |an? )?(?:air )?(?:probe|thermocouple)(?![\w'])",
-    not_the_air=r"(?<![\w'])(?:iron|gun|glue|torch|welder|pizza|ovens?|stove|grill|fryer|rated|rating|good (?:for|to|up to)|limit|limits|links?|fusible|trips?|tripped|melts?|attic|ceiling|roof|on the deck|sun|feels?|felt|up here|in here|out here|adhesive|dryer temp\w*|hair dryer|max|maximum|allowed|allows|handle|handles|withstand)(?:'s)?(?![\w'])",
+    not_the_air=r"(?<![\w'])boiler(?:'s| is| was| in \w+)*(?: (?:runs?|running|set|kept|at|up|to|fired|hot))+ (?:at |to )?(?![^.?!]*(?:air|coil|duct|blow))|(?<![\w'])(?:iron|gun|glue|torch|welder|pizza|ovens?|stove|grill|fryer|rated|rating|good (?:for|to|up to)|limit|limits|links?|fusible|trips?|tripped|melts?|attic|ceiling|roof|on the deck|sun|feels?|felt|up here|in here|out here|adhesive|dryer temp\w*|hair dryer|max|maximum|allowed|allows|handle|handles|withstand)(?:'s)?(?![\w'])",
     of_air=r"(?<![\w'])(?:air|supply|discharge|duct|furnace|burner|heater|boiler|exchanger|unit|coil|inside|through|coming|comes|blow\w*|temp\w*|measured|probe|thermo\w+|plenum|register|outlet|hot|in it|in there|sees|gets|runs|running|carr(?:y|ies)|takes)(?:'s)?(?![\w'])",
     of_moves=r"(?<![\w'])(?:left|right|top|bottom|sides?|both|moves?|moved|goes (?:in|out|up|down|over)|comes (?:in|over|up|down)|drops?|rises|kicks?|steps (?:in|down|up)|(?:leans|pulls|cuts) (?:in|out|over))(?![\w'])",
     one_side=r"(?<![\w'])(?:the|that|one|only one|a) side(?:'s)? (?:that )?(?:moves|comes|goes|drops|tapers|is in|changes)(?![\w'])"

@@ -16,7 +16,10 @@ _WIDEST = 2  # inches
 
 def gap_at_one(row: Row, claims: list[Claim]) -> list[Claim]:
     made: list[Claim] = []
+    measured = {at for one in claims if one.name == "gap" and one.value > 0 for at in range(one.first, one.last) if row.items[at].concept == "GAP"}
     for one in claims:
+        if measured and one.name == "(open)" and not one.pending and not measured.isdisjoint(range(one.first, one.last)):
+            continue  # "there's a gap, it's a quarter": its measure tells of it
         none = one.name == "gap" and one.value == 0 and not one.corrects and any(item.concept == "GAP" for item in row.items[one.first : one.last])
         at = _left_out(row, one) if none else None
         made.append(one if at is None else _open(row, one, at))

@@ -15,8 +15,10 @@ _WORDS_OF_A_NAME = 5
 def pairs_set_right(items):
     """The items, where the second of two pairs stands in the place of the first, which it remembers."""
     concepts = {item.concept for item in items}
-    if not ("IN" in concepts or "OVER" in concepts) or concepts.isdisjoint(("FIX", "NO", "SAYS")):
+    if not ("IN" in concepts or "OVER" in concepts) or concepts.isdisjoint(("FIX", "NO", "SAYS", "NOT")):
         return items
+    if "NOT" in concepts:
+        items = _without_what_it_is_not(items)
     place = 3
     while place < len(items) - 2:
         if _is_a_pair(items, place) and (at := _taken_back(items, place)) is not None:
@@ -24,6 +26,20 @@ def pairs_set_right(items):
             both = (replacing(items[place], items[first]), items[first + 1], replacing(items[place + 2], items[first + 2]))
             items = (*items[:first], *both, *items[first + 3 : behind], *items[place + 3 :])
             continue
+        place += 1
+    return items
+
+
+def _without_what_it_is_not(items):
+    """ "Four in twenty-four, not five in twenty": the pair behind "not" is no measure of the piece, and what stands before it is."""
+    place = 5
+    while place < len(items) - 2:
+        at = place - 1
+        if items[at].concept == "NOT" and _is_a_pair(items, place):
+            before = at - 1 if items[at - 1].concept != "COMMA" else at - 2
+            if before > 1 and _is_a_pair(items, before - 2):
+                items = (*items[: before + 1], *items[place + 3 :])
+                continue
         place += 1
     return items
 

@@ -16,7 +16,7 @@ from logbook.reading.clauses.denials import DENIED
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.likely import AnyOf
 from logbook.reading.clauses.parts import Part
-from logbook.reading.words.phrasing import begins, finds, is_whole, rows, words_of
+from logbook.reading.words.phrasing import begins, finds, is_whole, rows, word, words_of
 from logbook.reading.words.tokens import plain
 
 _PARTS_OF_IT = ("VANES", "STAPLES", "TAPE", "TABS", "TIE_RODS")
@@ -102,11 +102,20 @@ def _none(row: Row, cut_up, place: int, words: str, language: Language, found: A
         return False
     if _replaced(row, cut_up, place, noun, language):
         return False
+    if _of_a_sort(row, noun) and word(language.code, "afar.had_none").fullmatch(words):
+        found.spent.update(range(part.first, part.last))
+        return True
     found.claims.append(claim(row, *DENIED[row.items[noun].concept], part.first, part.last, corrects=True, hedged=False))
     found.spent.update(range(part.first, part.last))
     if not moved_on and noun not in found.spent:
         found.spent.add(noun)
     return True
+
+
+def _of_a_sort(row: Row, noun: int) -> bool:
+    """ "I'd have used the long staples, I didn't have them": those of one sort were not there, which says nothing of others."""
+    before = row.items[noun - 1].concept if noun else ""
+    return before in ("LONG", "LEN", "FRAC") or before in ("WORD", "FILLER", "FACING", "WIDE") and row.words(noun - 1, noun).lower() in words_of("small.sorts")
 
 
 def _none_of_this(row: Row, part: Part, noun: int, language: Language, found: Afar) -> bool:

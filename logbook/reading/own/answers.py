@@ -127,7 +127,7 @@ def _acted(row: Row, clause: Clause, reply: Clause, language: Language, names: s
     if behind is not None:  # "when I taped it", so it is taped
         found.claims.append(claim(row, DENIED[row.items[behind].concept][0], True, behind, behind + 1, weak=True, hedged=False))
     found.names.update(names)
-    found.bare += [k for k in names if row.items[k - 1].concept in _ASKED_OF]
+    found.bare += [k for k in names if row.items[k].concept in ("NUM", "MARKED") and row.items[k - 1].concept in _ASKED_OF]
     found.spent.update(k for k in (*range(clause.first, asked_to), clause.last) if k not in names)
     found.spent.update(range(reply.first, end))
 

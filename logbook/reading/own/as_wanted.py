@@ -23,7 +23,7 @@ _MEASURES = ("NUM", "LEN", "FRAC")
 _NAMES = ("FITTING", "NUMBER", "RUN", "MARKED", "DASH", "LETTER", "BY", "THROUGH", "THRU")
 _STAPLES = ("STAPLES", "STAPLE", "STAPLED")
 _OWNERS = {
-    **dict.fromkeys(_STAPLES, "staples"), "LEG": "staple_leg", "SCREWS": "screw_spacing", "WASHERS": "washer_size", "TABS": "tabs", "K_HANGER": "hanger_spacing", "TAPE": "tape_width",
+    **dict.fromkeys(_STAPLES, "staples"), "LEG": "staple_leg", "SCREWS": "screw_spacing", "WASHERS": "washer_size", "TABS": "tabs", "K_HANGER": "hanger_spacing", "HANG": "hanger_spacing", "HUNG": "hanger_spacing", "TAPE": "tape_width",
     "MARK181": "tape_width", "CLOSURE": "tape_width", "THROAT": "throat_radius", "GAP": "gap", "PARTED": "gap", "TIGHT": "gap", "JOINT": "gap", "BACK": "back", "SLOPE": "taper_length", "LONG": "length", "LENGTH": "length",
 }  # fmt: skip
 _MATTERS = frozenset((*_OWNERS, "TAPED", "RUBBED", "SIZE", "VANES", "DAMAGE", "STATIC", "CFM", "LB", "DEG", "TEMP_F", "SLOPE", "BOARD", "SIDE", "SIDES_ALL", "SIDE_WORD", "QUERY"))

@@ -260,7 +260,7 @@ def _last_word(row: Row, claims: list[Claim], draft: Draft, language: Language) 
             old = kept[at]
             kept[at] = replace(flip, name=old.name, value=False, took_back=(TakenBack(True, old.start, old.end),))
     for scratch in scratched:
-        gone = [c for c in kept if c.name in scratch.value and c.last <= scratch.first] if scratch.value else [c for c in kept if c.last <= scratch.first][-1:]
+        gone = [c for c in kept if c.name in scratch.value and c.last <= scratch.first] if scratch.value else [c for c in kept if c.last <= scratch.first and c.name not in ("kind", "mark")][-1:]
         for one in gone[-1:] if not scratch.value else gone:
             kept.remove(one)
             draft.withdrawn.append(TakenBack(one.value, one.start, one.end, one.name))

@@ -360,6 +360,7 @@ FRAMES = (
     Frame("(?P<w>REPAIRED)", _repaired),
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
+    Frame("(?P<w>GAP (?:FILL|OF|ON|IN|JOINT|SIDE|SIDE_WORD|END|KIND|NUM|MARKED|FITTING|NUMBER){0,8} (?:STOP|COMMA) BE? (?:HEDGE|ONLY|FILLER|DET){0,3} (?P<n>LEN|FRAC)) (?=SEP|$|ON|IN|AND|BUT|WIDE)", _gap),  # "there's a gap at the joint. It's about a quarter inch"
     Frame("(?P<w>(?P<n>LEN|FRAC) OF (?P<o>NOT)) (?=WORD (?:FILL|MALE|FEMALE|END|JOINT|FITTING|KIND))", _of_nothing),
     Frame("(?P<w>GAP (?:FILL|OF|ON|IN){0,2} (?:JOINT|SIDE|END)? (?:FILL|OF|ON|IN){0,2} KIND (?:NUM|MARKED) COMMA (?:FILL|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPES|LEG|LONG|DAMAGE|WASHERS|STATIC|OF STATIC)", _gap),
     Frame("(?:SEATED|JOINT|END|BRANCH_WORD) (?P<w>LEAVES (?:HEDGE|DET|ME|FILLER){0,2} (?P<n>FRAC|LEN)) (?=SEP|$|(?:ON|IN|OF|AROUND|OVER) (?:DET|NUM|WORD){0,2} (?:JOINT|SIDE|SIDE_WORD|END|BACK))", _gap),
@@ -382,7 +383,7 @@ FRAMES = (
     Frame("(?P<w>JOINT (?:FILL){0,2} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),
     Frame("(?P<w>JOINT SIDE (?:FILL|DET){0,3} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPES|LEG|LONG|DAMAGE|WASHERS|STATIC|OF STATIC)", _open_corner),  # "la junta de abajo quedó abierta un octavo"
     Frame("(?P<w>JOINT (?:ON|IN|SIDE|SIDE_WORD|FILL){0,4} (?P<o>WORD) (?:DET WORD)? COMMA (?:HEDGE|FILLER){0,2} (?P<n>FRAC|LEN)) (?!APART|BOARD|STAPLES|TAPE|LEG|LONG)", _open_corner),
-    Frame("(?P<w>(?:HAVE|BE) (?:DET|HEDGE|FILLER|WORD){0,3} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|THROAT|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC)|THROUGH)(?<!(?:TIGHT))", _some_gap),
+    Frame("(?P<w>(?:HAVE|BE|(?<!NOT)(?<!NO)(?<!NOT_DONE)SIDE (?=DET)) (?:DET|HEDGE|FILLER|WORD){0,3} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|THROAT|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC)|THROUGH)(?<!(?:TIGHT))", _some_gap),
     Frame("(?P<w>(?:SEE|JOINT|(?:(?<=COMMA)|(?<=STOP)|(?<=BUT)) (?:DET|WORD|HEDGE){1,2}) (?:DET|FILLER){0,2} GAP) (?!(?:FILL|OF|ON|COMMA|SIDE|SIDE_WORD|THROAT|JOINT|AND|NUMBER|NUM (?=SIDE|SIDE_WORD|JOINT)){0,7} (?:(?:LEN|FRAC) (?!STAPLES|BOARD|TAPE|LEG)|REPAIRED|SEALED|TAPED|C_MASTIC))", _some_gap),
     Frame("(?P<w>GAP (?:BE|FILL|COMMA|SHOWS|DET){1,4} (?P<o>WORD) (?:FILL|ON|OF){0,2} (?P<n>LEN|FRAC))", _open_corner),  # "no me cerró la unión, está abierta tres octavos"
     Frame("(?P<w>JOINT (?:FILL|SIDE){0,3} MOVE_OUT (?:FILL|OF|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!BACK|ON (?:SIDE|NUMB))", _gap),  # "la junta abre un octavo"

@@ -14,6 +14,7 @@ _OWNERS = {
     "SCREWS": "screw_spacing", "K_HANGER": "hanger_spacing", "TIE_RODS": None, "HUNG": "hanger_spacing",
 }  # fmt: skip
 _LOOK_BACK = 17  # items; further away a spacing is nobody's
+_HANGS = 24  # inches; nearer to one another no hanger is set
 _SPACING_MOST = {"staple_spacing": 24, "cross_tab_spacing": 36, "screw_spacing": 48, "hanger_spacing": 240}
 
 
@@ -24,9 +25,13 @@ def _owner(found: Found) -> str | None:
         return _OWNERS[items[string_at].concept]  # "tied in, stapled two"
     for at in range(string_at - 1, max(-1, string_at - _LOOK_BACK), -1):
         concept = items[at].concept
+        if concept == "WORD" and found.row.words(at, at + 1).lower() in words_of("small.hangs"):
+            concept = "HUNG"
+        if concept == "HUNG" and items[found.at("n")].concept == "LEN" and items[found.at("n")].value.value < _HANGS:
+            continue  # "hung, every two inches stapled"
         if concept in _OWNERS and not _denied(found.row, at):
             return "hanger_spacing" if concept == "TIE_RODS" and any(item.concept == "K_HANGER" for item in items) else _OWNERS[concept]
-        if concept.startswith("K_") and concept != "K_HANGER" and items[at - 1].concept not in ("ON", "OF", "IN", "FROM"):
+        if concept.startswith("K_") and concept != "K_HANGER" and items[at - 1].concept not in ("ON", "OF", "IN", "FROM", "HUNG"):
             break  # but not where it only tells where the thing is: "how long are the tabs on tee six? Four. Every eight"
     for at in range(found.last, min(len(items), found.last + 3)):
         if items[at].concept in _OWNERS:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 
 from logbook.reading.stated.leak_told import of_the_allowed
 from logbook.reading.clauses.claims import Found, Frame, unit_of
@@ -128,6 +129,15 @@ def _own(found: Found):
     if said not in ("on its own", "on their own") or any(item.concept in ("ACCESSORY", "LB", "WEIGHS", "HUNG", "K_HANGER", "K_DAMPER_SLEEVE") for item in found.row.items):
         yield from _flag("accessory_supported")(found)
 
+_DENIES_IT = re.compile(r"(?:not|isn't|nothing|no|only|just)\b")
+
+
+def _on_the_duct(found: Found):
+    """ "Riding on the duct"; where it is denied it may hang on anything else, and that is told beside it or asked."""
+    before = {item.concept for item in found.row.items[max(0, found.first - 2) : found.first]}
+    if before.isdisjoint(("NOT", "NO", "NOT_DONE")) or _DENIES_IT.match(found.row.words(found.first, found.last).lower()):
+        yield found.claim("accessory_supported", False, group="w")
+
 
 _RUNS_AT = "(?:BE|HAVE|RUN|SAYS|SHOWS|SEE|LAID|WORD|MOVE|MOVE_OUT|MOVE_UP|DET|IT|IF|TAKES) (?:BE|LAID|WORD|ON|IN|OF|TO|HEDGE|ONLY|FILLER|WITH){0,3}"
 _NO_OTHER = "(?=SEP|$|AND|BUT|FILLER|STATIC|ON|IN|WITH|WHEN|SAYS|OF STATIC)"
@@ -136,7 +146,7 @@ FRAMES = (
     Frame("(?P<w>(?P<n>LB))", _number("accessory_weight")),
     Frame("(?P<w>WEIGHS (?:FILL|ON){0,2} (?P<n>NUM)) (?!BY)", _number("accessory_weight")),
     Frame("(?P<w>(?:HUNG)? (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN) (?!JOINT|STAPLES|SIDE|END)", _own),
-    Frame("(?P<w>ON_DUCT)", _flag("accessory_supported", False)),
+    Frame("(?P<w>ON_DUCT)", _on_the_duct),
     Frame("(?P<w>TIE_RODS)", _reinforced),
     Frame("(?P<w>HUNG) (?! (?:IT|FILL|WITH|HAVE|ON){0,3} ON_ITS_OWN)", _hung),
     Frame("(?P<w>ON_BENCH)", _stage("made")),
