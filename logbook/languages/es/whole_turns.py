@@ -135,7 +135,7 @@ _DONE = (
     r"\bno hay (?:ningun[oa] |ni un[oa] )?{acts} que no",
     rf"{{acts}},? no se {CL}(?:despega|cae|suelta|levanta|mueve|zafa|sale|quita|afloja|pela)n?\b(?: (?:ni|por|para|con)\b[^,.;]*)?",
     rf"{{acts}},? (?:ya )?(?:me |nos |le |se )?(?:quedo|quedaron|esta|estan|salio)(?: ya)?(?: (?:bien|list[oa]s?|hech[oa]s?|al (?:puro )?(?:cien|centavo|tiro)|perfect[oa]s?|complet[oa]s?|de lujo|chido)|(?<=ya quedo)|(?<=ya quedaron)|(?<=ya esta)|(?<=ya estan)){ALONE}",
-    rf"{{acts}},? (?:ya|si|ahi si|esas si|esos si|eso si|tambien|todas?|todos?) {CL}(?:{PUT}|{HAS}){{other}}",
+    rf"{{acts}},? (?:ya|si|ahi si|esas si|esos si|eso si|tambien|todas?|todos?) {CL}(?:{PUT}|{HAS})\b(?! (?:a|cada|de a) (?:una?|dos|tres|cuatro|cinco|seis|\d|cada)){{other}}",
     rf"(?<!\bno )(?<!ni )(?:si|ya|tambien) {CL}(?:{PUT}|{HAS}) {{acts}}",
     rf"\bno (?:se )?(?:me|nos) (?:(?:la|lo|las|los) )?(?:{SKIPPED}|{SLIPPED}) (?:ni )?{{acts}}",
     rf"(?:{PUT}) {{acts}} que (?:le |me |nos |todavia |aun )*(?:falt(?:aba|aban|o|aron)|tenia pendiente|estaba pendiente|habia quedado pendiente|quedaba)",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from logbook.languages.es.whole_turns_sides import NO_MORE
+from logbook.languages.es.whole_turns_words import ACT_VERBS
 from logbook.languages.turns_of_words import Turn
 
 _TAPE = r"(?:cinta|tape|teip|rollo|foil)"
@@ -23,7 +24,16 @@ _DEGREES = r"(?P<m>(?:\d{2,3}|(?:ciento?|doscientos|trescientos|cuatrocientos)(?
 _HEATED = r"(?:(?:le|la|lo|les) )+(?:di|dimos|pase|pasamos|meti|metimos|eche|echamos) (?:con )?(?:la |el |un poco de |tantito )?(?:pistola de(?:l)? calor|pistola de aire caliente|heat gun|secadora(?: de pelo)?|calor(?:cito)?)"
 _NOT_SO = r"\b(?:no|ni|nunca|si|sin|tampoco|hay que|tengo que)\b"
 
+_MEANT_TO = r"(?:quede|quedamos|tenia|teniamos|debia|debiamos|pensaba|pensabamos|queria|queriamos|quise|quisimos|(?:me|nos) tocaba|prometi|prometimos|tocaba)"
+_NO_CHANCE = r"no (?:(?:me|nos|se|lo|la|le|las|los) )*(?:dio (?:tiempo|chance)|alcanz\w+|pud\w+|hice|hicimos|quedo|hubo (?:tiempo|chance|modo)|llegue|llegamos|tuve tiempo|tuvimos tiempo|hizo|logr\w+)"
+_DAY_WENT = r"se (?:me|nos) (?:(?:fue|acabo|paso|hizo) (?:el dia|el tiempo|la hora|tarde|la tarde)|paso\b|olvido\b)"
+
 TOLD_SO: tuple[Turn, ...] = (
+    # "quedé de tallar ayer el 102 y no me dio tiempo"
+    *(
+        Turn(r"\b(?:qued(?:e|amos) de|tenia|teniamos|debia|debiamos|pensaba|pensabamos|queri|quis[ei]|tocaba|prometi)", rf"\b{_MEANT_TO} (?:de |que |a )?{act}(?:l[oae]s?|se l[oa]s?)?\b[^.;]{{0,60}}?(?:,| y| pero| mas)+ (?:ya |pues |la verdad |al final |de plano |siempre |hoy |ayer )*(?:{_NO_CHANCE}|{_DAY_WENT})", ((name, False),), unless=r"\b(?:otr[oa]|cada|con|a (?:dos|tres|\d)|ya (?:l[oa]|la|le) \w+e)\b", asked=True)
+        for name, act, _, _, _ in ACT_VERBS
+    ),
     # "se acabaron las grapas a medio camino", "a media recta se me terminó el rollo"
     *(
         Turn(r"\bse (?:me |nos |les? )?(?:acab|termin)", rf"\b{_RAN_OUT}{stuff}(?: \w+)? {_HALFWAY}|{_HALFWAY}(?: \w+){{0,4}} {_RAN_OUT}{stuff}\b", ((fact, False),), unless=_WENT_ON)

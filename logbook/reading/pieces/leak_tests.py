@@ -31,9 +31,27 @@ def leaks(row: Row, stated: Row, made, regions) -> None:
         start -= 1
     made.append(drafts.Draft(start, leak=True))
     regions.insert(place + 1, (start, len(made) - 1))
+    back = _back_to_the_piece(row, at, regions[place + 2][0] if place + 2 < len(regions) else len(row.items))
+    if back is not None:
+        regions.insert(place + 2, (back, regions[place][1]))
     if ahead:  # "leak test on run three, …. Section twelve whistled": the piece comes behind the test
         own = regions[place][1]
         made.insert(own, made.pop())
         regions[:] = [(first, other + (own <= other < len(made) - 1)) for first, other in regions]
         regions[place], regions[place + 1] = (regions[place][0], own), (start, own)
         regions.insert(place + 2, (row.sentence_start(named), own + 1))
+
+
+_OF_A_TEST = frozenset(("CFM", "FT2", "INWG", "LEAK_TEST", "STATIC"))
+_OF_A_PIECE = frozenset(("STAPLED", "TAPED", "RUBBED", "VANES", "WIPED", "STAPLES", "TAPE", "CLOSURE"))
+
+
+def _back_to_the_piece(row: Row, at: int, end: int) -> int | None:
+    """ "The leak test on straight 105 came in high. Everything else is good, rubbed and stapled.": where what is told is of the piece again."""
+    first = row.sentence_end(at) + 1
+    while first < end:
+        concepts = {item.concept for item in row.items[first : row.sentence_end(first)]}
+        if concepts & _OF_A_PIECE and not concepts & _OF_A_TEST:
+            return first
+        first = row.sentence_end(first) + 1
+    return None

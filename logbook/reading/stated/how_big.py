@@ -204,6 +204,7 @@ FRAMES = (
     Frame("TABS (?:[^STOP QUERY]){0,14} STOP (?P<b>BE|EACH|ALL) (?:FILL){0,2} (?P<w>(?P<n>NUMB) LONG)", _they_are),
     Frame("TABS (?:[^STOP QUERY SIZE]){0,6} COMMA (?:BUT)? (?:ON? NUM)? (?P<b>BE) (?:HEDGE|ONLY|FILLER){0,2} (?P<w>(?P<n>NUMB)) (?=COMMA|STOP|$)", _they_are),
     Frame("TABS (?:ON|OF) (?:DET|KIND|FITTING|NUMBER){0,2} (?:NUM|MARKED) (?:BE|ONLY|HAVE){1,2} (?P<w>(?P<n>LEN)) (?!APART|BY)", _length("cross_tab_length", 48)),  # "cross tabs on seventy-nine are six inches"
+    Frame("TABS FROM (?:DET|KIND|FITTING|NUMBER){0,2} (?:NUM|MARKED) (?:COMMA|DET|IT|BE|ONLY|HAVE){1,4} OF (?P<w>(?P<n>LEN)) (?!APART|BY)", _length("cross_tab_length", 48)),  # "los tabs del 98 son de seis pulgadas"
     Frame("TABS ONLY (?P<w>(?P<n>NUMB) LONG?) (?!APART|BY)", _length("cross_tab_length", 48)),
     Frame("(?:NUM|LEN) LONG? TABS ON (?P<w>(?P<n>NUM|LEN)) (?!LONG|SIDE|SIDE_WORD)", _length("cross_tab_spacing", 48)),
     Frame("TABS (?:FILL|WORD|MOVE|MOVE_OUT|EVERY){0,2} OUT? TO (?P<w>(?P<n>LEN))", _length("cross_tab_spacing", 48)),

@@ -379,7 +379,7 @@ FRAMES = (
     Frame("(?P<w>STAPLED)", _flag("stapled")),
     Frame("(?P<w>STAPLES (?:MOVE_IN|THROUGH DET? FLAP))", _flag("stapled")),
     Frame("(?P<w>STAPLES) (?=(?:FILL|ON|IN|COMMA|OF|LEN|FRAC|CLINCHED|OUT|OUTSIDE|INSIDE|MOVE|TAKES|SEATED|RUN|WORD){0,5} (?:EVERY|NUMB (?:EVERY)? APART|IN_PLACE|AROUND|ON (?:NUMB|ALL|BOTH|SIDE|SIDES_ALL)))", _flag("stapled")),
-    Frame("(?P<w>STAPLES) (?=(?:FILL){0,2} TO (?:LEN|FRAC|NUM) (?:SEP|$|AND|APART))", lambda found: found.row.words(found.last, min(found.last + 3, len(found.row.items))).lower().split()[:1] in (["a"], ["quedaron"], ["van"]) and [found.claim("stapled", True, group="w")] or []),
+    Frame("(?P<w>STAPLES) (?=(?:FILL){0,2} TO (?:LEN|FRAC|NUM) (?:SEP|$|AND|APART))", lambda found: found.row.words(found.last, min(found.last + 3, len(found.row.items))).lower().split()[:1] in (["a"], ["quedaron"], ["van"], ["sí"], ["si"]) and [found.claim("stapled", True, group="w")] or []),
     Frame("(?P<w>STAPLES) (?=(?:IN|ON) (?:DET|KIND|NUMBER|FITTING|NUM|MARKED){1,4} (?:FILL){0,2} (?:EVERY|NUMB APART))", _flag("stapled")),  # "staples in straight 31 are every two"
     Frame("(?P<w>STAPLES) (?=IN (?:SEP|$)|(?:ALL)? (?:DOWN|UP|OVER) (?:BOTH|SIDE|SIDES_ALL|ALL|DET))" , _flag("stapled")),
     Frame("(?P<w>REDID DET? STAPLES)", _flag("stapled")),

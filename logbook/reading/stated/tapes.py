@@ -83,6 +83,11 @@ def _width(found: Found):
         yield found.claim("tape_width", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
+def _narrow(found: Found):
+    if found.item("n").value.value <= 4:  # what is wider is the piece
+        yield from _width(found)
+
+
 def _width_of_it(found: Found):
     """How wide the tape is, unless it is how long a piece of it is: "un pedazo de cinta de cuatro pulgadas en el hoyo"."""
     at = found.at("n") - 2
@@ -281,6 +286,7 @@ FRAMES = (
     Frame("TAPES (?:HAVE|ME|I|FILLER){0,2} (?:ON|IN|TO|THRU|OF) DET? (?:KIND|FITTING|GENERIC)? NUMBER? (?:NUM|MARKED) (?:COMMA|BUT|FILLER){1,3} (?:OFF|OF|DET|BE){0,2} OF (?P<w>(?P<n>LEN|NUM|FRAC)) (?=SEP|$|AND|WIDE)", _width),  # "le puse cinta a la 6 pero de la de dos y media"
     Frame("TAPES (?:(?:FROM|OFF|OF) DET? (?:NUM|MARKED)|FILLER HAVE (?:ON|THRU|TO) DET? KIND? (?:NUM|MARKED))? BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT|ONLY (?:SEP|$))", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|ONLY (?:SEP|$)|VOID|WORD (?:NO|NOT|TRADE_NOISE)|AND STAPLES|MARK181)", _width),
+    Frame("TAPES (?:[^STOP QUERY KIND SIZE]){0,8} STOP (?:IT|THIS)? BE (?:OF|ONLY){0,2} (?P<w>(?P<n>NUMB) WIDE) (?!BY)", _narrow),  # "con cinta de calor. Es de dos y media de ancho"
     Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL|ON|DET|OF){0,4} COUNTED OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "181A-H, rollo de dos y media"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL){0,3} OF DET OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "cinta de la de tres"
