@@ -11,6 +11,7 @@ _N = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirtee
 _PARTS = r"(?:half|quarters?|eighths?|sixteenths?)"
 _OF_ONE = rf"(?:an?|one|three|five|seven|nine) {_PARTS}"
 _GOES_ON = r"(?:[- ]inch(?:es)?)?(?=[.,;!]|$| (?:wide|apart|long|tape|foil|staples?|legs?|and|but|on|in|rubbed|taped|stapled|all|so|then|i|it|they|that's|it's)(?![\w']))"
+_HOT = r"(?=(?:(?:one|two|three) (?:hundred|(?:twen|thir|for|fif|six|seven|eigh|nine)ty)|\d{3})(?![\w'/]))"
 _THEREABOUTS = r"(?:,? ?(?:or )?(?:somewhere|someplace)? ?(?:in there|around there|about there|right around there|thereabouts|there abouts|in between|between there)(?: somewhere)?)"
 
 _SUBJECT = r"(?:^|(?<=[.,;:!?] )|(?<=\band )|(?<=\bbut )|(?<=\bso )|(?<=\bthen )|(?<=\bcause )|(?<=\bum )|(?<=\buh )|(?<=\d ))(?:the|my) (?:[a-z]+ )?(?:tape|foil|steps?|grooves?|staples?|legs?|scrim|vanes|tabs|flap|hangers?|screws|washers|gap|static|pressure|damper|insulation|facing|slope)"
@@ -41,6 +42,12 @@ ENGLISH_BREATHS = (
     Plainer((", inch",), rf"(?<![\w'-])(?:{_N}|an?|half|quarter|eighths?|sixteenths?|quarters)(?P<x>,) inch(?:es)?(?= (?:tape|foil|staples?|legs?|wide|long|apart|gap|hole|tear|rip)(?![\w'])|[.,;!]|$)", (("x", ""),)),
     Plainer((", by ",), rf"(?<![\w'-]){_N}(?P<x>,) by {_N}(?![\w'])", (("x", ""),)),
     Plainer((" i lied", " i lie", " i'm lying", " i'm wrong", " i was wrong", " take that back", " that's wrong"), rf"(?<=[,.;] )(?P<x>(?:no|wait|nope|well),? (?:i lied|i lie|i'm lying|i'm wrong|i was wrong|i take (?:that|it) back|that's wrong),? )(?=(?:(?:they're|it's|they are|it is|it was|that's|they were) )?(?:really |actually )?(?:every |at )?(?:{_N}|an?|half|quarter)(?![\w']))", (("x", "no, "),)),
+    Plainer((" ones",), r"(?:no|wait),? (?:they|those|these) (?:were|are) (?P<x>the )(?:half|quarter|(?:one|three|five|seven|nine)[- ](?:quarters?|eighths?|sixteenths?))(?:[- ]inch)?(?P<y> ones)(?![\w'])", (("x", ""), ("y", ""))),
+    Plainer(tuple(f"no {n}, {n} " for n in ("one", "two", "three", "four", "six", "eight", "ten", "twelve", 2, 3, 4, 6, 8, 10, 12)), rf"(?<![\w'])no (?P<x>(?P<n>{_N}), )(?=(?P=n) (?:inch(?:es)?|feet|foot)(?![\w']))", (("x", ""),)),
+    Plainer(("'s tore", " is tore", " was tore", " got tore", " are tore"), r"(?<![\w'])[a-z]+(?:'s| is| was| got| are) (?P<x>tore)(?= up| open|[.,;!]|$| and| but| so| on| at)", (("x", "torn"),)),
+    # --- how hot the air is, and where he read it
+    Plainer((" said ", " says ", " reads ", " showed ", " shows "), rf"(?<![\w'])air(?: (?:in|on|through|inside|coming|off|up) (?:[a-z]+ ){{0,2}}?[a-z]+)?(?P<x>(?:'s| is| was)(?: (?:running|coming|real|pretty|too|way|blowing))*(?: (?:hot|warm|through|out))+[^.?!;\d]{{0,40}}? (?:says|said|reads|showed|shows) ){_HOT}", (("x", " is "),), beside=(" hot", " warm")),
+    Plainer(("thermometer ", "probe "), rf"(?<![\w'])(?P<x>(?:the |my |a )?(?:thermometer|probe) (?:in|inside|down|down in) (?:the )?(?:duct|line|air|there|it|air stream) (?:says|said|reads|showed|shows|is at) ){_HOT}", (("x", "the air is "),)),
     # --- from one to the other
     Plainer((" and a", " and one ", " and three "), rf"(?<![\w'])(?:every|at|go|going|about|like|are) (?P<n>{_N})(?: inch(?:es)?)?(?P<x>,? (?:maybe |or |sometimes |say )*)(?P=n) and {_OF_ONE}(?![\w'])(?!(?: inch(?:es)?)? (?:along|on|at|by|down|across|near|over|for|up|apart (?:on|along|at))(?![\w']))", (("x", " to "),), beside=("every ", " at ", "stapl")),
     Plainer(("in there", "around there", "about there", "thereabouts", "in between"), rf"(?<![\w'])(?:every|at|about|are) {_N}(?: inch(?:es)?)?(?P<x>,? (?:maybe |or |sometimes |say )*){_N}(?: inch(?:es)?)?{_THEREABOUTS}", (("x", " to "),), beside=("every ", " at ", "stapl")),

@@ -38,9 +38,4 @@ ENGLISH_NUMBERS_ALOUD = (
         (("x", "number "), ("y", "")),
         unless=r" no,? |actually|wait|hold on",
     ),
-    Plainer(
-        ("hangers on ", "straps on ", "hangers for ", "straps for "),
-        rf"(?:^|(?<=[.;!?,] )|(?<=so )|(?<=uh )|(?<=um ))(?P<x>(?:the )?(?P<t>hangers|straps) (?:on|for) (?:the )?(?:number )?(?P<n>\d{{1,3}}),? (?:the |that's a |a )(?P<k>{KIND}))(?![\w'])(?! \d)",
-        (("x", r"\g<k> \g<n>, the \g<t>"),),
-    ),
 )

@@ -6,7 +6,7 @@ from logbook.reading.composed.size_pairs import LENGTHS
 from logbook.reading.words.items import Item, concept_at
 
 _THINGS = frozenset("TAPE CLOSURE LEG STAPLES STAPLE TABS GAP DAMAGE WASHERS WIDE LONG BOARD APART THROAT".split())
-_SAYS_SO = frozenset("COMMA STOP NO FIX FILLER IT THIS BE HEDGE THINK I".split())
+_SAYS_SO = frozenset("COMMA STOP NO FIX FILLER IT THIS OTHER DET BE HEDGE THINK I".split())
 _ENDS = frozenset(("", "COMMA", "STOP", "QUERY", "AND", "BUT", "TAPED", "STAPLED", "RUBBED"))
 _MOST = 7  # items of what takes back
 

@@ -117,7 +117,7 @@ def _measured_there(items, at: int, signs) -> bool:
 _FAR = 7  # items of a place
 _SPACED = frozenset("STAPLED STAPLES STAPLE SCREWS".split())
 _SETS_APART = ("EXCEPT", "ALL_BUT", "BUT")
-_OF_A_PLACE = frozenset("ON IN DET SIDE SIDE_WORD JOINT END BACK OF BY WORD FILLER THROAT K_COLLAR ONE_SIDE OTHER_SIDE OTHER FLAP FOR".split())
+_OF_A_PLACE = frozenset("ON IN DOWN UP UNDER OVER PLACE_NOUN DET SIDE SIDE_WORD JOINT END BACK OF BY WORD FILLER THROAT K_COLLAR ONE_SIDE OTHER_SIDE OTHER FLAP FOR".split())
 
 
 def _sign(items, said, at: int, signs, words: RunOn) -> str | None:

@@ -68,6 +68,8 @@ def _pattern(code: str) -> re.Pattern[str]:
 
 def _tick(row: Row, at: int, language: Language) -> _Tick | None:
     item = row.items[at]
+    if any(one.end > item.end for one in row.items[max(0, at - 2) : at]):
+        return None  # "three inch tape no I mean two inch": of the measure, which was set right behind it
     match = _pattern(language.code).match(row.text[item.end : item.end + _MOST].lower())
     if match is None or (item.concept == "CLINCHED" and (at == 0 or row.items[at - 1].concept != "TABS")):
         return None
