@@ -32,6 +32,7 @@ class Small:
     how_it_sits: frozenset[str] = frozenset()  # behind "no" and a thing: how the thing might have come out, that is there
     flush: frozenset[str] = frozenset()  # of a groove that has no step there
     so_it_is: frozenset[str] = frozenset()  # the harm stays as it is, where nothing was done about it
+    finds: frozenset[str] = frozenset()  # before a gap: it is there
     minds: frozenset[str] = frozenset()  # before a gap: only thought of
     puts: frozenset[str] = frozenset()  # between a thing and the "none" that is of it
     none: frozenset[str] = frozenset()  # behind a thing: there is none of it

@@ -13,6 +13,7 @@ from logbook.languages.en.courtesies import ENGLISH_COURTESIES
 from logbook.languages.en.cured_plainly import ENGLISH_CURED_PLAINLY
 from logbook.languages.en.fastening import ENGLISH_FASTENING
 from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
+from logbook.languages.en.found_by_others import ENGLISH_FOUND_BY_OTHERS
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
 from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
 from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
@@ -39,6 +40,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_CURED_PLAINLY,
     *ENGLISH_CORRECTED_PLAINLY,
     *ENGLISH_ASKED_MEASURES,
+    *ENGLISH_FOUND_BY_OTHERS,
     *ENGLISH_ASKED_OF_HIM,
     *ENGLISH_ASKED_AND_TOLD,
     *ENGLISH_BREATHS,

@@ -15,6 +15,7 @@ _WHERE = r"(?: (?:about |some ?where |right )*(?:half ?way|half way|part ?way|mi
 _PIECE = r"(?: (?:on |of |with )?(?:the )?(?:\w+ )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|collar|end cap|cap|plenum|sleeve|number)? ?(?:[a-z]-?)?\d+)?"
 _SO = r"(?:,? (?:so|and|and so|and then|then|so then)|[,.;]|[.;,] (?:so|then|and)) "
 _REST = rf"(?:{_I} )?(?:had to )?(?:finish(?:ed)?(?: (?:it|up|off|it up|it off|the rest|the other half|the last side|out))*|did the (?:rest|other half|last side|last bit)(?: of)?{_PIECE}|(?:the )?(?:rest|other half)(?: of it)?(?: (?:is|was|got|has))?) (?:with |in |using )?(?:the |some )?"
+_SPOT = r"the (?:(?:last|bottom|top|back|front|left|right|heel|throat|far|other|fourth|third|long|short|inside|outside) )+(?:side|seam|end|joint|corner|edge|piece|bit|half|part|cheek|one)s?"
 _FOR_IT = rf"(?:(?:{_I} )?(?:had to )?(?:use|used|put in|put|shot|went with|go with|switched to|grabbed)|(?:it|this one|the \w+|(?:the )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|cap|end cap|plenum|number) [\w-]+)(?:'s)? (?:got|has|gets|is|took)) (?:the |some )?"
 _PART = r"(?:last|other|fourth|bottom|top|back|front|left|right|rest|throat|heel|end|corner|third)(?![\w'])"
 _THINGS = (("staples", r"(?:staples?|legs?)"), ("tape", r"(?:tape|foil tape|foil)"))
@@ -27,6 +28,21 @@ ENGLISH_RAN_SHORT = (
         rf"(?P<x>{_OUT}) (?:the |our |my )?(?:(?:good|listed|foil|right|regular|rated|approved|ul|aluminum) )+tape(?P<w>{_WHERE}){_PIECE}{_SO}{_REST}{_BAD}(?=[.,;!]|$| on | and )",
         (("x", "i used"), ("w", " on")),
         beside=("finish", "rest", "other half", "last "),
+    ),
+    # --- "… and finished the back seam with masking tape", "… and used duct tape on the last side"
+    Plainer(
+        ("out of ", "no more"),
+        rf"(?P<x>{_OUT}) (?:the |our |my )?(?:(?:good|listed|foil|right|regular|rated|approved|ul|aluminum) )+tape(?P<w>{_WHERE}){_PIECE}{_SO}(?:{_I} )?(?:had to )?(?:(?:finish(?:ed)?|did|close[d]?|taped?|sealed) (?P<s>{_SPOT})(?P<y> with (?:the |some )?)|(?:use[d]?|put|ran|went to|switched to) (?:the |some )?){_BAD}(?=[.,;!]|$| on | and | for )",
+        (("x", "i used"), ("w", " on"), ("y", " with ")),
+    ),
+    # --- "the only staples left on the truck were the three-eighths ones, so that is what I used"
+    *(
+        Plainer(
+            ("the only ",),
+            rf"(?P<x>the only {words}(?: (?:i|we|that|was|were|had|have|got|left|there|with me|around|(?:on|in|at) the \w+))* (?:was|is|were|are)(?: only| just)? (?:the |some |an? )?)(?P<m>{_L}|{_BAD})(?P<y>(?: {words}| ones?| kind)?,? (?:and |so )+(?:that's|that is|those are|those were|that was|(?={_I} used)))(?P<z> ?(?:what|all)? ?(?:{_I} (?:used|put in|shot|went with|put on)|went (?:in|on))(?: it| them| those| that| in it)?)",
+            (("x", "i used "), ("m", rf"\g<m> {thing}"), ("y", ""), ("z", "")),
+        )
+        for thing, words in (("staples", r"(?:staples?)"), ("tape", r"(?:tape|foil)"))
     ),
     *(
         row

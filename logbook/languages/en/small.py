@@ -32,6 +32,7 @@ ENGLISH_SMALL = Small(
     how_it_sits=frozenset("inward inwards outward outwards sideways crooked crookedly sticking standing stood stuck proud poking poked half lifting lifted lifts peeling peeled peels curling curled curls loose popping popped pops pulling pulled pulls hanging wrinkled bubbled bubbling folded puckered flapping backwards cockeyed bent turned clinched missing skipped farther further wider closer".split()) | {"came out", "come out"},
     flush=frozenset("flush smooth even level flat".split()),
     so_it_is=frozenset("that way|like that|as it is|as it was|just as it was|as is|the way it is|the way it was".split("|")),
+    finds=frozenset("found left noticed saw spotted caught seen leaves".split()),
     minds=frozenset("worried afraid scared nervous concerned looking".split()),
     puts=frozenset("put used shot ran there took were was".split()),
     none=frozenset("none zero nada".split()),

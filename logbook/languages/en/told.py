@@ -44,7 +44,7 @@ ENGLISH_TOLD = Told(
     tape_taken=_TAPE_TAKEN,
     tape_used_up=_TAPE_USED_UP,
     done_anew=r"(?<![\w'])(?:now|then|fixed|redid|redone|moved|added|again|changed|went (?:back|over)|before|first)(?![\w'])",
-    part_by_part=r"(?<![\w'])(?:tops?|bottoms?|left|right|sides?|faces?|cheeks?|ends?|seams?|joints?|heel|throat|corners?|edges?|flaps?|backs?|rest|others?|remainder|balance|elsewhere|everywhere|fourth|panels?|front)(?![\w'])",
+    part_by_part=r"(?<![\w'])(?:tops?|bottoms?|left|right|sides?|faces?|cheeks?|ends?|seams?|joints?|heel|throat|corners?|edges?|flaps?|backs?|rest|others?|remainder|balance|elsewhere|everywhere|fourth|panels?|front|first|last)(?![\w'])",
     first_and_second=r"(?<=the )(?P<n>(?P<first>first|former|one(?=[,;]| and\b| but\b))|second|latter|other)(?![\w'])",
     weighed=ENGLISH_WEIGHED,
     echoes=ENGLISH_ECHOES,

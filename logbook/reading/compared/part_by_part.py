@@ -112,6 +112,8 @@ def _part(row: Row, at: int, begin: int, end: int, language: Language) -> int | 
     for place in range(at - 1, max(begin - 1, at - _FARTHEST), -1):
         if _is_a_part(row, place, language):
             return place
+        if row.items[place].concept == "NUM" and place > begin and _is_a_part(row, place - 1, language):
+            continue  # "the last two are three apart"
         if row.items[place].concept not in (*_BETWEEN, "TO") or row.items[place].concept in ("COMMA", "AND"):
             break
     return None

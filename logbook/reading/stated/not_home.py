@@ -1,4 +1,4 @@
-"""A piece that does not go home in the next one: "offset 59 doesn't seat all the way" is said of the joint, and of no panel in its groove."""
+"""A piece that does not go home in the next one: "offset 59 doesn't seat all the way" is said of the joint, and of no panel in its groove; and a gap that is found or left: "the collar joint left a gap"."""
 
 from __future__ import annotations
 
@@ -17,7 +17,21 @@ def _open(found: Found):
         yield found.claim("(open)", None, group="w", opens=(Open("piece", None, found.row.items[first].start, found.row.items[last - 1].end),))
 
 
-FRAMES = (Frame("(?P<w>NOT (?:MOVE|WORD|BE|HAVE){0,2} (?:ALL DET WORD)? (?P<o>WORD)) (?=IN|ON|SEP|$|AND|TO)", _open),)
+def _a_gap_left(found: Found):
+    """A gap without its size, that nobody says he closed."""
+    row, (first, last) = found.row, found.match.span("w")
+    behind = [item.concept for item in row.items[found.last : row.sentence_end(found.last)]]
+    then = set(behind[behind.index("AND") :]) if "AND" in behind else set()
+    if row.words(found.at("v"), found.at("v") + 1).lower() in words_of("small.finds") and _CLOSED.isdisjoint(behind) and then.isdisjoint(("WORD", "MOVE")):
+        yield found.claim("(open)", None, group="w", opens=(Open("piece", None, row.items[first].start, row.items[last - 1].end),))
+
+
+_CLOSED = frozenset("TAPED SEALED REPAIRED C_MASTIC FIX REDID TIGHT LEN FRAC".split())  # of its size, or what may tell that it was closed since
+
+FRAMES = (
+    Frame("(?<!NO)(?<!NOT)(?<!OTHER)(?P<w>(?P<v>WORD|SIDE) DET (?:HEDGE|WORD)? GAP) (?=ON DET? (?:JOINT|END|SIDE|SIDE_WORD|WORD)|SEP|$|WORD I|IN_PLACE)", _a_gap_left),
+    Frame("(?P<w>NOT (?:MOVE|WORD|BE|HAVE){0,2} (?:ALL DET WORD)? (?P<o>WORD)) (?=IN|ON|SEP|$|AND|TO)", _open),
+)
 
 
 def of_the_joint(row: Row, claims: list[Claim]) -> list[Claim]:

@@ -67,8 +67,9 @@ def tabs_said(row: Row, own: Row, cut_up: tuple[Part, ...], to_come: frozenset[i
 
 def of_tabs(row: Row, claims: list[Claim]) -> list[Claim]:
     """Without what is said of bent tabs where neither tabs nor a collar are spoken of ("half the legs turned in" bends none), and with tabs that one bends as those of metal."""
-    if any(one.name in _OF_TAPE for one in claims) and not any(item.concept == "K_COLLAR" for item in row.items) and not any(one.name in _OF_TAPE[1:] and one.value >= _SHORTEST for one in claims):
-        claims = [told for one in claims if (told := _of_metal(row, one)) is not None]
+    if any(one.name in _OF_TAPE for one in claims) and not any(one.name in _OF_TAPE[1:] and one.value >= _SHORTEST for one in claims):
+        sits_in = any(item.concept == "K_COLLAR" for item in row.items)  # "straight 9 has a collar in the side and I didn't bend the tabs"
+        claims = [told for one in claims if (told := _of_metal(row, one) if one.value is False or not sits_in else one) is not None]
     if not any(one.name == "tabs_bent" for one in claims) or any(item.concept in ("TABS", "TAB_WORD", "K_COLLAR") for item in row.items):
         return claims
     return [one for one in claims if one.name != "tabs_bent"]
