@@ -23,6 +23,7 @@ from logbook.languages.named_ahead import NamedAhead
 from logbook.languages.not_that_one import NotThatOne
 from logbook.languages.plainer import Plainer
 from logbook.languages.pointed import Pointed
+from logbook.languages.several import Several
 from logbook.languages.run_on import RunOn
 from logbook.languages.small import Small
 from logbook.languages.thumbs import Thumbs
@@ -374,6 +375,7 @@ class Language:
     named_ahead: NamedAhead = NamedAhead()
     thoughts: Thoughts = Thoughts()
     pointed: Pointed = Pointed()
+    several: Several = Several()
     bare_names: BareNames = BareNames()
     not_that_one: NotThatOne = NotThatOne()
     all_but: AllBut = AllBut()

@@ -9,6 +9,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from logbook.reading.meant import apart_from_all, asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, measured_next, named_ahead, one_number, plainly, pointed, stand_in, together
+from logbook.reading.meant.each_alone import each_alone
 from logbook.reading.meant.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.words.phrases import phrases_said
 from logbook.reading.words.spelled import Cut, written_out
@@ -24,6 +25,10 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     same = with_apostrophes(text)
     if same != text:
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
+    return each_alone(text, code, lambda one: _as_it_stands(one, tokens(one), code, job, read), lambda: _as_it_stands(text, found, code, job, read))
+
+
+def _as_it_stands(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
     in_clauses = lambda text, found: _clause_by_clause(text, found, code, lambda text, found: _of_pieces(text, found, code, lambda text, found: _pointing(text, found, code, job, read)))  # noqa: E731
     made = measured_next.cuts(text, found, code)
     return _set_right(text, made, in_clauses) if made else in_clauses(text, found)
