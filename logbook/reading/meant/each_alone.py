@@ -149,10 +149,8 @@ def _parts(said: str, code: str, told: Told) -> list[_Part] | None:
             elif made[-1].apart:
                 return None
             else:
-                shared = tuple(mark for mark in pointer.marks if mark in made[-1].marks)
-                if not shared:
-                    return None
-                made[-1].marks = shared
+                if set(pointer.marks) != set(made[-1].marks):
+                    return None  # two in one clause, as in talk without stops
                 made[-1].pointers.append(pointer)
                 continue
         start = begins[-1].end() if begins else 0
@@ -224,7 +222,7 @@ def _full(said: str, code: str, parts: list[_Part], place: int, piece: Named) ->
             behind = part.end - (len(body) - len(body.rstrip())) - rest
             shortly = _shortly(said, code, told, piece, short["yes"] is not None)
             return [*shortly, ", ", (behind, part.end)] if shortly and rest else shortly
-        if told is not None and re.fullmatch(words.not_it, body.strip()):
+        if told is not None and re.fullmatch(words.not_it, body.strip().split(". ")[0]):
             return _denied(said, code, told, piece)
         if told is not None and re.fullmatch(words.same, body):
             return _as_told(said, code, told, piece)
