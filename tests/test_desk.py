@@ -11,6 +11,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from desk import NAMES, PAGE, finding, open_desk, piece_of, work
+from handing import picture
 from logbook import store
 from logbook.wording import say
 
@@ -105,6 +106,15 @@ def test_one_page_holds_everything_to_settle_it(desk, lead):
     assert finding(desk, "7", "staple-spacing")["source"] in page.replace("&#39;", "'")
 
 
+def test_the_digest_of_a_photo_is_no_reading_for_a_lead(desk, lead):
+    for mark in ("11", "12"):
+        desk.hand_in(text=f"Straight {mark} on run two, eighteen by twelve, {GOOD}.", photo=[picture(1)], spoken_at=f"2026-10-14T09:{mark}:00-05:00")
+    work(desk)
+    assert finding(desk, "12", "photo-reused")["verdict"] == "departs"
+    told = lead.page(f"/desk/{piece_of(desk, '12')}/photo-reused").split("<article", 1)[1].split("</article>")[0]
+    assert say("rules.photo-reused.name", "en") in told and not re.search("[0-9a-f]{64}", told)
+
+
 def test_a_decision_leads_to_the_next_one_and_counts_at_once(desk, lead):
     first = lead.client.get("/desk/next", headers=PAGE).headers["Location"]
     assert first == f"/desk/{piece_of(desk, '9')}/closure-listed"
@@ -123,6 +133,7 @@ def test_a_concession_nobody_on_site_may_grant_is_refused_without_the_paper_and_
     refused = lead.settle("9", "closure-listed", "concession", reason="Only until the tape comes.")
     assert refused.status_code == 422 and say("review.granted-elsewhere-neither.cure", "en") in refused.text
     assert "Only until the tape comes." in refused.text
+    assert "A concession on Listed closure needs" in refused.text  # the page names the rule as people do, not by its id
     lead.settle("9", "closure-listed", "concession", reason="Granted.", granted_by="the engineer", document=(io.BytesIO(b"%PDF-1.7 letter"), "letter.pdf"))
     work(desk)
     assert finding(desk, "9", "closure-listed")["stands"] == "settled"
@@ -160,7 +171,7 @@ def test_several_for_the_same_reason_are_all_kept_or_none(desk, lead):
     both = [pick(desk, "7", "staple-spacing"), pick(desk, "8", "staple-spacing")]
     refused = lead.several([*both, pick(desk, "9", "closure-listed")], "concession", reason="Low pressure.")
     assert refused.status_code == 422 and refused.text.count(" checked") >= 3 and "Low pressure." in refused.text
-    assert "9 closure-listed: " in refused.text, "it says which one was refused"
+    assert "9 Listed closure: " in refused.text, "it says which one was refused"
     with desk.folder() as folder:
         assert folder.db.execute("SELECT count(*) FROM acts WHERE act = 'decided'").fetchone()[0] == 0
     assert lead.several(both, "concession", reason="Low pressure.").headers["Location"] == "/desk?done=2"

@@ -52,7 +52,15 @@ def wants_page() -> bool:
 def sentences(mistake: Mistake, language: str) -> tuple[str, str]:
     """(error, cure) of a mistake."""
     error, cure = (f"{mistake.key}.{part}" for part in ("error", "cure"))
-    return say(error, language, **mistake.values), say(cure, language, **mistake.values) if has(cure) else ""
+    values = dict(mistake.values)
+    if "rule" in values and wants_page():
+        values["rule"] = rule_name(values["rule"], language)
+    return say(error, language, **values), say(cure, language, **values) if has(cure) else ""
+
+
+def rule_name(rule: object, language: str) -> str:
+    """What people call a rule; a script keeps the id."""
+    return say(f"rules.{rule}.name", language) if has(f"rules.{rule}.name") else str(rule)
 
 
 def refuse(mistake: Mistake, status: int | None = None):

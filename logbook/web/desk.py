@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import uuid
 from collections import Counter
 from datetime import date, datetime, timedelta
@@ -18,6 +19,7 @@ from logbook.store import holding, people, walked
 from logbook.web import answers, asked, deciding, guard, opened, pressing, secrecy
 
 screen = Blueprint("desk", __name__)
+_DIGEST = re.compile(r"[0-9a-f]{64}")
 A_PAGE = 40
 MOST_AT_ONCE = 100
 WHO_BUILT = "who-built"  # as the owner of several: of each fitting the one who spoke its newest note
@@ -59,7 +61,8 @@ def _list(run: str | None, rule: str | None, start: str, told: tuple[Mistake, ..
 
 def _of_which(mistake: Mistake) -> str:
     """Mark and rule of the finding that was refused, where several were asked for at once."""
-    return mistake.where if mistake.key.startswith("review.") else ""
+    mark, _, rule = mistake.where.rpartition(" ")
+    return f"{mark} {answers.rule_name(rule, g.language)}" if mistake.key.startswith("review.") else ""
 
 
 def _counts(ordered, today: date) -> list[tuple[str, int, int]]:
@@ -163,7 +166,7 @@ def _item(piece: str, rule: str, told: tuple[Mistake, ...] = (), status: int = 2
         looks=[one for one in notes if one.get("as_lead")], behind=_behind(found, finding, notes),
         names=people.names(folder.db), row=row, drawn=draw(found["facts"], language).told,
         drawn_row="" if row is None else draw_row(row, language, folder.job.limit("slope")).told, numbers=_numbers(finding),
-        history=history(found, notes, rule), beside=beside(found, notes, rule), about=about,
+        weighed=_weighed(finding), history=history(found, notes, rule), beside=beside(found, notes, rule), about=about,
         about_was=next((fact["value"] for fact in found["facts"] if fact["name"] == about), None), press=pressing.field,
         decisions=review.DECISIONS, hows=review.WAYS_TO_LOOK, elsewhere=review.granted_elsewhere(rule, kind),
         said_found=_said_found(found), others=[one for one in found["findings"] if one["rule"] != rule and one.get("stands") == "open"],
@@ -174,6 +177,13 @@ def _item(piece: str, rule: str, told: tuple[Mistake, ...] = (), status: int = 2
         pending=store.pending(folder, piece, rule), done=_done(request.args.get("done")), pressed=request.form,
         wrong=[answers.sentences(one, language) for one in told],
     ), status  # fmt: skip
+
+
+def _weighed(finding: dict) -> list[str]:
+    """What else a rule looked at, as people read it: the digest of a photo says nothing, and the photo stands below."""
+    if finding["rule"] == "looked-agrees" or finding.get("case") == "not-understood":
+        return []
+    return [one for one in finding.get("evidence") or () if not _DIGEST.fullmatch(one)]
 
 
 def _light(piece: dict, finding: dict) -> worklist.Item:
