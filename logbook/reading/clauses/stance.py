@@ -255,12 +255,12 @@ def _the_things(row: Row, clause: Clause, items, lead: int) -> bool:
     """ "I stretched the staples, they came out three apart": they are the staples, not people."""
     if row.text[items[lead].start : items[lead].end].lower() not in ("they", "they're", "they've"):
         return False
-    before = [item.concept for item in row.items[max(0, clause.first - 7) : clause.first]]
+    before = [item.concept for item in row.items[max(row.sentence_start(clause.first), clause.first - 7) : clause.first]]
     if any(item.concept in ("NOT", "NO", "NOT_DONE") for item in items):
         return False  # "the tabs, they never came"
     if any(item.concept == "K_HANGER" for item in row.items[: clause.first]):
         return True  # "hangers for run ten, …, and they came out at seven foot"
-    return any(concept in _THINGS for concept in before) and not any(concept in ("STOP", "QUERY", "OTHER") for concept in before)
+    return any(concept in _THINGS for concept in before) and "OTHER" not in before
 
 
 def _mistaped(row: Row, items) -> bool:

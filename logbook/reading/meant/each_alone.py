@@ -226,7 +226,7 @@ def _full(said: str, code: str, parts: list[_Part], place: int, piece: Named) ->
             return _denied(said, code, told, piece)
         if told is not None and re.fullmatch(words.same, body):
             return _as_told(said, code, told, piece)
-        if told is not None and part.apart and not _tells(body, code):
+        if told is not None and part.apart and not _tells(body.split(". ")[0], code):
             return _denied(said, code, told, piece)
         measures = list(pattern(code, "measure").finditer(said, part.pointers[-1].end, part.end))
         if told is not None and measures and re.search(words.laid, _body(said, told)):
