@@ -11,6 +11,7 @@ class Calques:
 
     turned: frozenset[str] = frozenset()  # how legs are bent, between them and the side they go to
     stays: frozenset[str] = frozenset()  # between a thing and how it is: "the step remained outside"
+    me: frozenset[str] = frozenset()  # before "I": the same man
     his: frozenset[str] = frozenset()  # before a thing that the piece has: "it has his vanes"
     him: frozenset[str] = frozenset()  # behind "put to": the piece
     lacks: frozenset[str] = frozenset()  # behind a thing that is not there: "the tape lacks"

@@ -43,7 +43,7 @@ def calqued(items: tuple[Item, ...], text: str, words: Calques) -> tuple[Item, .
 
 @cache
 def _looked_at(words: Calques) -> frozenset[str]:
-    return words.his | words.him | words.separated | words.between | words.doubled
+    return words.me | words.his | words.him | words.separated | words.between | words.doubled
 
 
 def _said(item: Item, text: str) -> str:
@@ -106,7 +106,9 @@ def _still_none(done: list[Item], text: str, words: Calques) -> None:
 def _word(done: list[Item], at: int, said: str, text: str, words: Calques) -> None:
     item = done[at]
     before, behind = concept_at(done, at - 1), concept_at(done, at + 1)
-    if said in words.his and (behind in _THINGS or behind == "K_HANGER" or behind == "WORD" and concept_at(done, at + 2) == "K_HANGER"):
+    if said in words.me and behind == "I" and before in (*_ENDS, "NUM", "MARKED"):
+        done[at] = replace(item, concept="FILLER", value=None)  # "me, I staple it every three"
+    elif said in words.his and (behind in _THINGS or behind == "K_HANGER" or behind == "WORD" and concept_at(done, at + 2) == "K_HANGER"):
         done[at] = replace(item, concept="DET", value=None)
     elif said in words.him and before == "TO" and concept_at(done, at - 2) == "FILLER" and (behind in _THINGS or behind == "DET" and concept_at(done, at + 2) in _THINGS):
         done[at - 1], done[at] = replace(done[at - 1], concept="FILLER", value=None), replace(item, concept="FILLER", value=None)

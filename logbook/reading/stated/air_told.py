@@ -20,6 +20,6 @@ def _temperature(found: Found):
 
 _BEHIND = "(?=SEP|$|AND|BUT|SIDE|ALL|WHEN|FILLER|ON|IN)"
 FRAMES = (
-    Frame(f"(?P<w>(?P<air>SERVICE|AIR|AIR_TEMP) AIR? (?:IN|THROUGH|INSIDE|OF|ON|WORD) {_PIECE} (?:BE|IF|TAKES|MOVE|SHOWS) (?:HEDGE|ONLY|FILLER|ON|TO){{0,2}} (?P<n>DEG|TEMP_F|NUM)) {_BEHIND}", _temperature),
+    Frame(f"(?P<w>(?P<air>SERVICE|AIR|AIR_TEMP) AIR? (?:THIS? WORD (?:BY|THROUGH|IN)|IN|THROUGH|INSIDE|OF|ON|WORD) {_PIECE} (?:BE|IF|TAKES|MOVE|SHOWS) (?:HEDGE|ONLY|FILLER|ON|TO){{0,2}} (?P<n>DEG|TEMP_F|NUM)) {_BEHIND}", _temperature),
     Frame(f"(?P<w>(?P<air>SERVICE|AIR|AIR_TEMP) AIR? (?:(?:IN|THROUGH|INSIDE|OF|ON|WORD) {_PIECE})? NOT (?:HAVE|MOVE|BE|WORD)? OVER (?P<n>DEG|TEMP_F|NUM)) {_BEHIND}", _temperature),
 )

@@ -25,12 +25,14 @@ def _owner(found: Found) -> str | None:
         return _OWNERS[items[string_at].concept]  # "tied in, stapled two"
     for at in range(string_at - 1, max(-1, string_at - _LOOK_BACK), -1):
         concept = items[at].concept
+        if concept == "HANG" and at and items[at - 1].concept == "I":
+            return "hanger_spacing"  # "I hang it each ten feet"
         if concept == "WORD" and found.row.words(at, at + 1).lower() in words_of("small.hangs"):
             concept = "HUNG"
         if concept == "HUNG" and items[found.at("n")].concept == "LEN" and items[found.at("n")].value.value < _HANGS:
             continue  # "hung, every two inches stapled"
         if concept in _OWNERS and not _denied(found.row, at):
-            return "hanger_spacing" if concept == "TIE_RODS" and any(item.concept == "K_HANGER" for item in items) else _OWNERS[concept]
+            return "hanger_spacing" if concept == "TIE_RODS" and (any(item.concept == "K_HANGER" for item in items) or any(item.concept in ("HANG", "HUNG") for item in items[found.row.sentence_start(at) : at])) else _OWNERS[concept]
         if concept.startswith("K_") and concept != "K_HANGER" and items[at - 1].concept not in ("ON", "OF", "IN", "FROM", "HUNG"):
             break  # but not where it only tells where the thing is: "how long are the tabs on tee six? Four. Every eight"
     for at in range(found.last, min(len(items), found.last + 3)):
