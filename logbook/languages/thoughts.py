@@ -29,6 +29,8 @@ class Thoughts:
     since: tuple[str, ...] = ()  # behind the second, where it is done
     by_now: tuple[str, ...] = ()  # beside an act that was denied before: it was not done then, and is now
     good_now: tuple[str, ...] = ()  # behind an act that was denied before: how it looks since
+    came_upon: tuple[str, ...] = ()  # in the sentence that denies it: he came upon it
+    set_right: tuple[str, ...] = ()  # the whole sentence behind it: what he did about it
     at_once: tuple[str, ...] = ()  # within such an act: done when it was found
     gone_back: tuple[str, ...] = ()  # before what he did: he went to set right what was lacking
     done_to_it: str = "(?!)"  # behind that: it was done to what was told of, and to nothing besides

@@ -30,7 +30,7 @@ def by_now(row: Row, cut_up: tuple[Part, ...], claims: list[Claim], language: La
         if any(c.name == f"sides_{old.name}" and c.value < _ALL_SIDES for c in claims):
             continue  # "three sides are taped now"
         later = next((c for c in made if c.name == old.name and c.value is True and c.first >= old.last and not c.hedged and not _another(row, old, c.first)), None)
-        if later is not None and not of_another_part(row, old.first, later.first, since=False) and (_now(row, later, language) or _good_now(row, later, language)):
+        if later is not None and not of_another_part(row, old.first, later.first, since=False) and (_now(row, later, language) or _good_now(row, later, language) or _set_right(row, old, later, language)):
             made = [replace(c, corrects=True) if c is later else c for c in made if later.name != "rubbed_down" or not _did_not_show(c, later)]
         elif later is None and (since := _done_since(row, cut_up, old, language)) is not None:
             made.append(since)
@@ -50,6 +50,15 @@ def _good_now(row: Row, one: Claim, language: Language) -> bool:
     """ "Got a new roll and taped it, done", "went over it with the squeegee, and now it shows everywhere": what he says of it behind tells that it was lacking no more."""
     behind = plain(row.text[one.end : row.items[row.sentence_end(one.last - 1) - 1].end]) if one.last <= len(row.items) else ""
     return any(pattern.match(behind) for pattern in apart(language.code, "thoughts.good_now")) or any(pattern.search(plain(row.text[one.start : one.end])) for pattern in apart(language.code, "thoughts.at_once"))
+
+
+def _set_right(row: Row, old: Claim, one: Claim, language: Language) -> bool:
+    """ "I found straight 63 isn't taped on the back. I taped it." """
+    first = row.sentence_start(one.first)
+    if first <= old.last - 1 or not any(pattern.search(plain(row.words(row.sentence_start(old.first), old.last))) for pattern in apart(language.code, "thoughts.came_upon")):
+        return False
+    said = plain(row.words(first, row.sentence_end(one.last - 1)))
+    return any(pattern.match(said) for pattern in apart(language.code, "thoughts.set_right"))
 
 
 def _did_not_show(one: Claim, later: Claim) -> bool:

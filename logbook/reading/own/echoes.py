@@ -75,6 +75,10 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             continue
         told = said
         if said is None and not asked and drawn[before].acts and (borne := _borne_out(words, code)) is not None:
+            if _measures(row, drawn[before]):
+                found.spent.update(range(one.first, one.last))  # "the tape is two inches wide, and he's right": the measure stands, or falls, as it was told
+                found.spent.update(() if borne else set(range(drawn[before].first, drawn[before].last)) - _naming(row, drawn[before]))
+                continue
             told = borne == _as_told(drawn[before], code)
             _settle(row, drawn, before, place, told, True, False, "", language, found, as_it_is=True)
             continue
@@ -176,11 +180,16 @@ def _borne_out(words: str, code: str) -> bool | None:
     return None
 
 
+def _measures(row: Row, one: Sketch) -> bool:
+    """Whether the act is told by a measure: "the staples are three apart"."""
+    return any(item.concept in (*_MEASURE, "EVERY") or item.concept == "NUM" and [next_.concept for next_ in row.items[at + 1 : at + 2]] == ["APART"] for at, item in enumerate(row.items[one.first : one.last], one.first))
+
+
 def _as_told(one: Sketch, code: str) -> bool:
     """Whether these words tell of the act as done."""
     if finds((*apart(code, "told.weighed.lacking"), *rows(code, "told.echoes.lacking")), one.words) is not None:
         return False
-    before = one.words.split("<d>" if "<d>" in one.words else "<")[0]  # "the <n> isn't <d>"
+    before = one.words.split("<d>")[0] if "<d>" in one.words else one.words.rpartition("<")[0]  # "the <n> isn't <d>", "the <n> has no <n>"
     return len(re.findall(LANGUAGES[code].told.weighed.nots, before)) % 2 == 0
 
 
