@@ -65,4 +65,7 @@ class Several:
     never: str = ""  # where there is no verb
     it: str = ""
     doubt: str = ""  # before a measure that is not sure
+    farewell: int = 0  # so many words of a last sentence tell of nothing, unless it is about one of `things` or holds one of `answers`
+    answers: str = "(?!)"
+    bye: str = "(?!)"  # the whole of a last sentence that tells of nothing
     of_one: str = ""  # before the number of a piece of no kind

@@ -86,4 +86,7 @@ ENGLISH_SEVERAL = Several(
     nots=MappingProxyType({"is": "isn't", "are": "isn't", "was": "wasn't", "were": "wasn't", "has": "has no", "have": "has no", "had": "had no", "any": "has no", "does": "doesn't", "did": "didn't", "got": "never got", "get": "never gets", "gets": "never gets"}),
     never="never", it="it",
     doubt="about ",
+    farewell=4,
+    bye=r"(?:(?:okay|ok|alright|all right|thanks|thank you|bye|over|that's it|that's all)[,.! ]*)+",
+    answers=r"(?<![a-z])(?:it|its|it's|they|they're|them|those|these|this|one|ones|other|others|both|rest|all|each|none|neither|any|no|nope|not|never|nothing|\w+n't|yes|yep|still|yet|later|soon|after|before|tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|tonight|next|need\w*|have|has|had|will|\w+'ll|want\w*|left|wait\w*|finish\w*|do|does|did|done|same|too|either|except|but|to do|two|three|four|five|six|seven|eight|nine|ten|open|missing|undone|coming)(?![a-z])",
 )

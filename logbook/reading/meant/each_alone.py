@@ -36,7 +36,9 @@ class _Part:
 def each_alone(text: str, code: str, read: Callable[[str], Reading], as_it_stands: Callable[[], Reading]) -> Reading:
     """The reading of the note; `as_it_stands` where it is not of this sort."""
     said = plain(text)
-    told = named(said, code) if len(said) == len(text) and LANGUAGES[code].several.led else None
+    led = len(said) == len(text) and LANGUAGES[code].several.led
+    said = _without_farewell(said, code) if led else said
+    told = named(said, code) if led else None
     parts = _parts(said, code, told) if told is not None and any(one.plural or one.sort in _POINTING for one in told.pointers) else None
     whole = as_it_stands()
     if not parts:
@@ -72,6 +74,15 @@ def each_alone(text: str, code: str, read: Callable[[str], Reading], as_it_stand
 
 _NAMES = {"kind", "mark"}
 _POINTING = ("one_of", "placed", "size", "the_one_in")
+
+
+def _without_farewell(said: str, code: str) -> str:
+    """Without the last sentence where it tells of nothing: "Thank you", "Going to lunch". """
+    ends = [match.end() for match in re.finditer(r"[.?!] +(?=[^.?!]*[.?!]*$)", said)]
+    last = said[ends[-1] :] if ends else ""
+    words = LANGUAGES[code].several
+    tells = len(last.split()) > words.farewell or re.search(rf"\d|{words.things}|{words.answers}", last) is not None
+    return said[: ends[-1]].rstrip() if last and (re.fullmatch(words.bye, last) is not None or not tells) else said
 
 
 def _mark(entry: Entry) -> str | None:
