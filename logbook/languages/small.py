@@ -39,6 +39,7 @@ class Small:
     found_then: frozenset[str] = frozenset()  # before "later" and a deed: what came up at that time, and was dealt with
     where_they_are: frozenset[str] = frozenset()  # behind "but two": which of them they are
     fought: frozenset[str] = frozenset()  # behind such: they were only hard to do
+    runs_short: frozenset[str] = frozenset()  # before "short of": there were too few, and nothing is set apart
     of_the_allowed: frozenset[str] = frozenset()  # behind a fraction: of what a test allows, no measure
     leak_words: frozenset[str] = frozenset()  # in a sentence of a test for leaks, where a number without a unit is a flow
     nothing: frozenset[str] = frozenset()  # behind an act: it was done to none of it

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 
@@ -364,3 +365,13 @@ def _is_the_trouble(row: Row, clause: Clause, begin: int, at: int) -> bool:
     if row.items[at].concept == "TAPE_IT" and behind[:1] == ["'s"]:
         behind = ["that's"]
     return row.items[begin].concept == "NOT" and live(row, begin + 1) == "DET" and behind[:1] in (["that's"], ["that"], ["which"], ["i'm"])
+
+
+def nor(row: Row, at: int, end: int) -> Iterator[int]:
+    """ "Without a flap or cross tabs": what the same "without" denies."""
+    while at + 1 < end and row.items[at].concept == "OR":
+        at += 2 if row.items[at + 1].concept in ("DET", "FILLER") or row.words(at + 1, at + 2).lower() == "any" else 1
+        if at >= end or DENIED.get(row.items[at].concept, ("", True))[1] is not False:
+            return
+        yield at
+        at += 1

@@ -68,7 +68,7 @@ def tell_all(parts: tuple[PartRead, ...]) -> bool:
 def joined(whole: Reading, parts: tuple[PartRead, ...]) -> Reading:
     """The parts as one reading; the whole note where it tells of the work as such, or names a piece that no part does."""
     seen = {_mark(entry): entry for entry in whole.fittings}
-    own: list[tuple[PartRead | None, Entry]] = [(part, entry) for part in parts for entry in part.read.fittings]
+    own: list[tuple[PartRead | None, Entry]] = [(part, entry) for part in parts for entry in part.read.fittings if not _counts_them(entry, seen)]
     if any(one.shift is not None or one.withdraws is not None for one in (whole, *(part.read for part in parts))) or any(entry.same_as is not None for entry in (*whole.fittings, *(entry for _, entry in own))):
         return whole
     told = {_mark(entry) for _, entry in own}
@@ -88,6 +88,11 @@ def joined(whole: Reading, parts: tuple[PartRead, ...]) -> Reading:
 
 
 _NAMES = {"kind", "mark"}
+
+
+def _counts_them(entry: Entry, seen: dict[str | None, Entry]) -> bool:
+    """ "Got three done. Straight 130 … Straight 131 … Elbow 132 …": of such a piece nothing is told, and the note as a whole names none."""
+    return _mark(entry) not in seen and {fact.name for fact in entry.facts} == {"mark"} and not entry.open_items
 
 
 def _with_more(entry: Entry, other: Entry, whole: Reading, marks: list[str | None], part: PartRead) -> tuple[Fact, ...]:

@@ -67,7 +67,7 @@ def no_piece(row: Row, mention, made) -> bool:
     until = min((m.first for m in made if m.first > at), default=len(row.items))
     if not mention.another and not mention.amends and (before in ("FILLER", "I", "HUNG") or before == "BE" and row.items[at - 2].concept == "WORD") and all(item.concept in ("STOP", "QUERY", "FILLER") for item in row.items[at + 1 : until]):
         return True  # "the spec says two coats, I did two": nothing is told of such a piece
-    if value > 1 and _counts_those_behind(row, at, until):
+    if value > 1 and _counts_those_behind(row, at, until, sum(len(m.batch) or 1 for m in others if m.first > at) == value):
         return True
     if _says_it_again(row, at, value):
         return True
@@ -79,10 +79,10 @@ def no_piece(row: Row, mention, made) -> bool:
     return False
 
 
-def _counts_those_behind(row: Row, at: int, until: int) -> bool:
-    """ "Two for run thirteen. Straight 138, …": how many he tells of, with nothing but their run before the first of them."""
+def _counts_those_behind(row: Row, at: int, until: int, so_many: bool) -> bool:
+    """ "Two for run thirteen. Straight 138, …": how many he tells of, with nothing but their run before the first of them; "got three done. …" where `so_many` are told of."""
     rest = [item.concept for item in row.items[at + 1 : until]]
-    if at and row.items[at - 1].concept not in ("STOP", "QUERY", "COMMA", "FILLER", "HAVE") or until == len(row.items) or "RUN" not in rest or not {"STOP", "COMMA"} & set(rest):
+    if at and row.items[at - 1].concept not in ("STOP", "QUERY", "COMMA", "FILLER", "HAVE") or until == len(row.items) or "RUN" not in rest and not so_many or not {"STOP", "COMMA"} & set(rest):
         return False
     return all(concept in ("OF", "ON", "FROM", "RUN", "STOP", "COMMA", "FILLER", "TO", "ANOTHER") or concept == "NUM" and rest[k - 1] == "RUN" for k, concept in enumerate(rest))
 

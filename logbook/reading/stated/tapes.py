@@ -307,6 +307,7 @@ FRAMES = (
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=(?:ON|FILL|HEDGE|TEMP){0,3} (?:DEG|TEMP_F|LEN|SEP|$))", tape_laid.laid_on),
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?P<v>MOVE) ON) (?=DET? (?:KIND|FITTING|NUMBER|NUM|MARKED|IT|THIS))", tape_laid.laid_on),
     Frame("(?:FILLER|I|WHEN) DET? (?P<w>MARK181 ON) (?=SEP|$|AND)", tape_laid.put_on),
+    Frame("(?:NUM|MARKED) HAVE DET? (?P<w>MARK181 TAPE? ON IT) (?=SEP|$|AND|BUT)", lambda found: [found.claim("taped", True, group="w", weak=True)]),
     Frame("(?P<w>TIED) DET? (?=BOARD|WORD|FACING|OPENING)", _taped_to),
     Frame("(?P<w>REDID DET? TAPE)", _flag("taped")),
     Frame("(?P<w>TAPE ONLY) (?=SEP|$|AND)", _flag("taped", weak=True)),

@@ -25,6 +25,12 @@ def _spaced(row: Row, noun: int) -> bool:
     return "EVERY" in behind and all(concept in ("COMMA", "BE", "FILLER", "IT") for concept in behind[: behind.index("EVERY")])
 
 
+def _ran_short(row: Row, at: int) -> bool:
+    """ "Ran short of staples on 41, so they're three apart": there were some."""
+    spaced = [item.concept for item in row.items[at + 1 : at + 3] if item.concept != "DET"][:1] == ["STAPLES"] and any(item.concept in ("APART", "EVERY") for item in row.items[at : row.sentence_end(at)])
+    return spaced and at > 0 and row.words(at - 1, at).lower().split()[-1] in words_of("small.runs_short") and row.words(at, at + 1).lower().split()[0] == "short"
+
+
 def lacking(row: Row, clause: Clause) -> list[Claim]:
     """What one clause says is lacking, each a claim on the fact that it denies."""
     made: list[Claim] = []
@@ -46,7 +52,7 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
             made.append(claim(row, *DENIED[live(row, at + 1)], at, at + 2))
             at += 2
             continue
-        if concept in ("EXCEPT", "ALL_BUT") and not any(live(row, k) in ("SAME_AS", "SAME_THING") for k in range(clause.first, at)):
+        if concept in ("EXCEPT", "ALL_BUT") and not any(live(row, k) in ("SAME_AS", "SAME_THING") for k in range(clause.first, at)) and not _ran_short(row, at):
             noun = at + 1
             while noun < clause.last and live(row, noun) in ("DET", "OF", "FILLER"):
                 noun += 1

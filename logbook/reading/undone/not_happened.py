@@ -13,7 +13,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, Open, claim
-from logbook.reading.clauses.denials import ACTS, DENIED
+from logbook.reading.clauses.denials import ACTS, DENIED, nor
 from logbook.reading.own.fell_short import _NOT, shortfalls, waits
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_sits import only_how
@@ -112,6 +112,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
                 one = claim(row, name, False, first, last, hedged=False)
                 of_a_part = how == "partly" or name in _BY_SIDES and re.search(language.acts.a_side, said) or row.items[first].concept in ("NO", "NOT") and of_one_side(row, _so_far(row, clause, one), one)
                 yield replace(one, part="side") if of_a_part else one, used
+                for at in nor(row, last, clause.last) if how == "undone" else ():
+                    yield claim(row, DENIED[row.items[at].concept][0], False, at, at + 1, hedged=False), {at}
     if theirs:
         return
     for name, value, pattern in of_one:
@@ -136,6 +138,8 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
         opens = (Open("piece", name, row.items[clause.first].start, row.items[clause.last - 1].end),) if yet else ()
         one = claim(row, name, bool(value) if value is None else value, first, last, opens=opens, pending=yet, corrects=value is False and row.items[clause.first].concept == "BUT", hedged=False, kinds=_STAPLED_KINDS if value is None and name == "stapled" else ())
         yield replace(one, part="side") if value is False and row.items[first].concept in ("NO", "NOT") and of_one_side(row, _so_far(row, clause, one), one) else one, used  # "no staples in the throat"
+        for at in nor(row, last, clause.last) if value is False and row.items[first].concept == "NO" else ():
+            yield claim(row, DENIED[row.items[at].concept][0], False, at, at + 1, hedged=False), {at}
 
 
 def _so_far(row: Row, clause: Clause, one: Claim) -> Clause:
