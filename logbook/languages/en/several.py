@@ -39,7 +39,7 @@ ENGLISH_SEVERAL = Several(
         r"(?! (?:around|round|the|sides?|ends?|seams?|joints?|corners?|edges?|flaps?|of it|right|i\b|staples?|tabs?|hangers?|straps?|vanes?|screws?|time|day|(?:two|three|four) (?:sides|seams|joints|corners|ends|edges|flaps)|over|along))"
         r"|(?:the )?(?:two|three|four|five) of them|everything(?= (?:on|is)|'s| has)|(?:the|these|those|my) (?:two |three |four )?{several}|(?:two|three|four|five|six) (?:of (?:the|my) )?(?:{several}|pieces|fittings)|the (?:pair|lot)(?! on)|(?:^|(?<=[.;?!] )){several}(?=,))(?![\w'])(?<!at all)"
     ),
-    theirs=rf"{_B}(?:they|them|these|those)(?![\w])",
+    theirs=rf"{_B}(?:they(?=(?:re|ve)(?![\w]))|(?:they|them|these|those)(?![\w]))",
     nothing=(
         rf"{_B}(?:none of (?:them|these|those|the (?:two|three|four|five|six|{{several}})|(?:the )?{{several}}|my {{several}})|neither(?: of (?:them|these|those|the (?:two|{{several}})))?(?: one)?(?! (?:number |{{kind}} )?\d))(?P<v> (?:got|get|gets|has got|have got|has any|have any|has|have|had|is|are|was|were|did|does))?(?![\w'])"
     ),
@@ -66,7 +66,7 @@ ENGLISH_SEVERAL = Several(
         r"(?<![a-z])(?:next to|beside|into|onto|against|near|like|than|between|behind|past|before|after|off|goes to|tied to|connects? to|joins|runs to|feeds) (?:the |number )?(?:{kind} )?\d"
         r"|(?<![a-z])(?:i mean|sorry|no|not|correction|make that|rather|actually|scratch that),? (?:it's |that's |the |number |mark )*(?:{kind} )?{name}(?=[.,;]|$)|(?<![a-z])(?:mixed (?:it |them )?up|swapped|renumbered|alike|ditto|other way (?:round|around)|respectively|used to be|supposed to|should have|should be|tomorrow i|i'll|we'll|going to|gonna)(?![a-z])"
     ),
-    agree=(("'re", "'s"), (" are", " is"), (" were", " was"), (" have", " has"), ("'ve", " has"), (" aren't", " isn't"), (" weren't", " wasn't"), (" haven't", " hasn't"), (" don't", " doesn't"), (" need", " needs"), (" still have", " still has"), (" all", ""), (" both", ""), (" each", "")),
+    agree=(("'re", "'s"), ("re", "'s"), ("ve", " has"), (" are", " is"), (" were", " was"), (" have", " has"), ("'ve", " has"), (" aren't", " isn't"), (" weren't", " wasn't"), (" haven't", " hasn't"), (" don't", " doesn't"), (" need", " needs"), (" still have", " still has"), (" all", ""), (" both", ""), (" each", "")),
     hollow=rf"(?:{_NUM}|[a-z]-?\d+|i|i've|we|we've|got|have|has|did|do|made|built|took|done|two|three|the|these|those|both|all|of|them|they|they're|it|it's|is|are|and|or|on|off|in|to|so|hey|boss|ok|okay|well|today|yesterday|here|this|morning|afternoon|my|mine|a|an|that's|that|there's|there|main|bench|number|numbers|mark|marks|piece|pieces|one|ones|each|against|wall|next|up|now|straights?|elbows?|tees?|sleeves?|branch|branches|offsets?|transitions?|reducers?|caps?|end|collars?|wyes?|plenums?|ready|hang|by|total|altogether|for|you)",
     things=_THINGS,
     measure=_MEASURE,

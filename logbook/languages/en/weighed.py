@@ -127,7 +127,7 @@ ENGLISH_WEIGHED = Weighed(
         r"(?:just|only|plain|nothing but)(?: plain)? <n>(?: (?:straight|right|shot|driven|#))* (?:into|through|to) the (?:\w+ )?(?:board|joint|seam|flap|butt|facing|duct)$",
         r"(?:held|holding|closed|sealed|stuck)(?: (?:together|shut|closed|on|up|it|down))* (?:by|with|on)(?: (?:nothing but|just|only|the|plain|mere))* <n>(?: (?:alone|only))?$",
         r"<n>(?: (?:is|'s|was))?(?: the)? (?:all|only thing|only stuff|one thing)(?: that)?(?: that's)? (?:holds|holding|keeps|keeping|closes) (?:it|#|this|the \w+)(?: (?:together|shut|closed))?$",
-        r"^(?:(?:#|number|[\w-]+) )?(?:only |just )?(?:has|have|'s got|got) (?:the |its |good |some |only |just )?<n>$",
+        r"^(?:(?:#|number|(?!(?:never|not|nobody|neither|without|hardly|nor|no|isnt|aint)(?![\w-]))[\w-]+) )?(?:only |just )?(?:has|have|'s got|got) (?:the |its |good |some |only |just )?<n>$",
         r"(?:has|have|got|wears|carries|sports|is wearing|has got|'s got|kept) (?:all |every one of |both )*(?:its|her|their|his|all) (?:own |full )?<n>", r"(?:complete|fitted out|fitted|finished|all done) with (?:its |the |her )?<n>",
     ),
     ticked=(
