@@ -1,8 +1,8 @@
-"""Spanish of what was only meant, of work that waits under a noun, of sides counted with their article, and of tape on a register. Not reviewed by a native speaker."""
+"""Spanish of what was only meant, of a fault that stands far from its piece, of the only one, of work that waits under a noun, of sides counted with their article, and of tape on a register. Not reviewed by a native speaker."""
 
 from __future__ import annotations
 
-from logbook.languages.es.plainer import COUNT, FRAC, MARK, SOON, TAPE
+from logbook.languages.es.plainer import COUNT, FRAC, KIND, MARK, SOON, STAPLES, TAPE
 from logbook.languages.plainer import Plainer
 
 _MEANT = r"(?:iba|ibamos|pensaba|pensabamos|queria|queriamos|quise|estaba por|andaba por)(?: a)?"
@@ -12,8 +12,41 @@ _DID = r"(?:puse|pusimos|eche|echamos|meti|metimos|di|dimos|encinte|encintamos|p
 _DONE = r"(?:(?:en)?grap|encint|teipe|tape)(?:ad[oa]|e|amos|aron|o)"
 _NO_MORE = r"(?:nomas|nada mas|solamente|solo|unicamente|y ya|y es todo|y hasta ahi)"
 _WORK_NOUN = r"(?:colgada|colgadera|montada|subida|instalada|colgadita)"
+_THING = rf"(?:{STAPLES}|{TAPE})"
+_NAMED = rf"(?:{KIND} (?:numero )?{MARK})"
+_BEGINS = r"(?:^|(?<=[.;] ))"
+_WRONG = r"(?:(?:hay|tengo|tiene|tuve|veo|tenemos|hubo) )?(?:(?:un |unos |algun )?(?:problemas?|detalles?|broncas?) (?:con|en)|algo (?:anda |esta |quedo |va |salio |hay )?(?:mal|raro|chueco) (?:con|en))"
+_POOR = r"(?:(?:estan?|quedo|quedaron|salio|salieron|van?|se ven?) (?:muy |bien |todas? |medio |re)?(?:mal|chuec[oa]s?|fe[oa]s?|de la fregada|horribles?|rar[oa]s?|torcid[oa]s?)|no (?:sirven?|estan? bien|quedo bien|quedaron bien))"
+_ONLY = r"(?:(?:y|pero) )?(?:el|la) unic[oa](?: (?:de ellos|de ellas|de los tres|de las tres|de todos|de todas|pieza|recto|codo))?"
+
+
+def _only_one(done: str, said: str, cues: tuple[str, ...]) -> tuple[Plainer, ...]:
+    """ "El único con cinta es el 6", "el 6 es el único que lleva cinta": it alone."""
+    has = rf" (?:(?:con|que (?:ya )?(?:lleva|tiene|trae|esta|quedo|va)|ya) )*(?:la |su |las |sus )?{said}(?: puest[oa]s?)?"
+    piece = rf"(?P<a>el |la )(?:{KIND} )?(?:numero )?(?P<n>{MARK})"
+    return tuple(
+        Plainer((" unico ", " unica ", "el unico ", "la unica "), rf"{_BEGINS}(?P<x>{whole})(?= *(?:$|[,;.]))", (("x", rf"solo \g<a>\g<n> está {done}"),), beside=cues)
+        for whole in (rf"{_ONLY}{has} (?:es|era|fue) {piece}", rf"{piece} (?:es|era|fue) {_ONLY}{has}")
+    )
+
 
 SPANISH_TOLD_PLAINLY = (
+    # --- a complaint of the staples of a piece says that something is the matter, and no more
+    *(
+        row
+        for thing, bad, cues in ((STAPLES, "las grapas no sirven", ("grapa", "staple")), (TAPE, "la cinta está mal", ("cinta", "teip", "tape")))
+        for row in (
+            Plainer(cues, rf"{_BEGINS}(?P<x>{_WRONG} (?:la |las |el |los )?{thing} (?:del|de la|en el|en la) (?P<p>{_NAMED}))(?= *(?:$|[,;.]))", (("x", rf"\g<p>, {bad}"),)),
+            Plainer(cues, rf"{_BEGINS}(?P<x>(?:la |las |el |los )?{thing} (?:del|de la|en el|en la) (?P<p>{_NAMED}) {_POOR})(?= *(?:$|[,;.]))", (("x", rf"\g<p>, {bad}"),)),
+            Plainer(cues, rf"(?:^|(?<=[.,;:] ))(?P<x>(?:{_WRONG} (?:la |las |el |los )?{thing}|(?:la |las |el |los ){thing} {_POOR}))(?= *(?:$|[,;.]))", (("x", bad),)),
+        )
+    ),
+    Plainer((" unico sin ", " unica sin "), rf"{_BEGINS}(?P<x>{_ONLY} sin (?P<t>{_THING}) (?:es|era) (?P<a>el |la )(?:{KIND} )?(?:numero )?(?P<n>{MARK}))(?= *(?:$|[,;.]))", (("x", r"\g<a>\g<n> va sin \g<t>"),)),
+    # --- of two things each is on its own piece
+    Plainer(("grapas en", "cinta en", "tape en", "teip en", "grapas al", "cinta al"), rf"{_BEGINS}(?P<x>(?P<a>{_THING}) (?:en el|en la|al|a la) (?P<p>{_NAMED}),? (?:y )?(?P<b>{_THING}) (?:en el|en la|al|a la) (?P<q>{_NAMED}))(?= *(?:$|[;.]))", (("x", r"\g<p> lleva \g<a>, \g<q> lleva \g<b>"),)),
+    # --- it alone
+    *_only_one("encintado", rf"(?:{TAPE}|encintad[oa])", ("cinta", "tape", "teip")),
+    *_only_one("engrapado", rf"(?:{STAPLES}|(?:en)?grapad[oa])", ("grapa", "staple")),
     # --- "yo le iba a echar mastique, porque eso quería el foreman, pero al final le puse el tape"
     Plainer(
         (" mastique", " mastic", " masilla"),
