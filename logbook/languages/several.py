@@ -51,6 +51,7 @@ class Several:
     denied: str = "(?!)"
     hedged: str = "(?!)"
     same: str = "(?!)"  # "the same": the whole of what is told of it
+    same_but: str = "(?!)"  # "the same but two inches": told by what another has, so that it is read beside it
     short: str = "(?!)"  # "isn't", "does": what was told before, or not, in the groups `no` and `yes`
     acts: str = "(?!)"
     is_not: str = ""

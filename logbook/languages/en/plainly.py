@@ -8,6 +8,7 @@ from logbook.languages.en.asked_measures import ENGLISH_ASKED_MEASURES
 from logbook.languages.en.asked_of_him_plainly import ENGLISH_ASKED_OF_HIM
 from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
 from logbook.languages.en.breaths import ENGLISH_BREATHS
+from logbook.languages.en.coming_round import ENGLISH_COMING_ROUND
 from logbook.languages.en.complained_plainly import ENGLISH_COMPLAINED_PLAINLY
 from logbook.languages.en.corrected_plainly import ENGLISH_CORRECTED_PLAINLY
 from logbook.languages.en.courtesies import ENGLISH_COURTESIES
@@ -37,6 +38,7 @@ from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
     *ENGLISH_COMPLAINED_PLAINLY,
+    *ENGLISH_COMING_ROUND,
     *ENGLISH_SAID_FLATLY,
     *ENGLISH_USUAL_PLAINLY,
     *ENGLISH_CURED_PLAINLY,

@@ -73,6 +73,7 @@ ENGLISH_SEVERAL = Several(
     laid=r"(?<![a-z])(?:long|wide|deep|square)(?![a-z])",
     denied=r"(?<![a-z])(?:no|not|never|none|without|nothing|\w+n't)(?![a-z])",
     hedged=r"(?<![a-z])(?:think|guess|maybe|probably|might|sure|reckon|believe)(?![a-z])",
+    same_but=r"tape on [^.?!]*? same(?: tape| stuff| kind| thing)?,? (?:but|only) ",
     same=r"[ ,]*(?:is |was |got |'s )?(?:just )?(?:the )?same(?: thing| way| deal| story)?(?: there| again)?[ ,.]*",
     short=r"[ ,]*(?:(?:i|we) (?=hav|did))?(?:'s the (?:only )?one (?:that|which) |still |just |though |too |either |yet )*(?:(?P<no>isn't|wasn't|ain't|doesn't|didn't|hasn't|haven't|don't|is not|was not|did not|does not|has not)|(?P<yes>is|was|does|did|has))(?: yet| though| either| too| all right| it)*(?:, |[ ,.!]*)",
     acts=r"(?<![a-z])(?:stapled|taped|rubbed down|rubbed|wiped down|wiped|trimmed|patched|warmed|hung|clinched)(?![a-z])",

@@ -41,7 +41,7 @@ def each_alone(text: str, code: str, read: Callable[[str], Reading], as_it_stand
     told = named(said, code) if led else None
     parts = _parts(said, code, told) if told is not None and any(one.plural or one.sort in _POINTING for one in told.pointers) else None
     whole = as_it_stands()
-    if not parts:
+    if not parts or pattern(code, "same_but").search(said) is not None:
         return whole
     marks = {_mark(entry): entry for entry in whole.fittings}
     if not _parts_ways(said, code, told, parts) and told.pieces.keys() <= marks.keys():
