@@ -52,7 +52,7 @@ ENGLISH_SEVERAL = Several(
     counts=MappingProxyType({"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7}),
     one_of=rf"{_B}(?:one of (?:them|the|these|those|my)(?: (?:two|three|four|five))?(?: (?:{{several}}|pieces))?)(?=[^.;?!]*,? (?:that's|that is|it's|and that's|namely) (?:number |mark |the {{kind}},? )?(?P<m>{{name}})(?![\w/]))",
     placed=(
-        rf"{_B}(?:the |my |that )?(?P<n>{_ADJ}|{_LOOKS})(?: (?:one|piece|(?P<k>{{kind}})))?(?: of (?:the|those|these) (?:pair|two|three|lot|{{several}})| of them)?"
+        rf"{_B}(?:the |my |that |(?<! at )(?<!,at ))(?P<n>{_ADJ}|{_LOOKS})(?: (?:one|piece|(?P<k>{{kind}})))?(?: of (?:the|those|these) (?:pair|two|three|lot|{{several}})| of them)?"
         r"(?:(?:, |,? (?:that's|which is|i mean) | (?=number|mark|no\.|#))(?:number |mark |no\. |#)?(?P<m>{name})(?!{no_name})(?P<c>,)?)?(?![\w])"
         r"(?=[,.;:?!]|$|'s|(?<=,) | (?:is|isn't|was|wasn't|are|has|hasn't|had|got|gets|goes|doesn't|does|didn't|did|never|needs|still|came|comes|went|i|we|i've|i'd|on|with|without|no|not|only|every|at|measures|measured|runs|ran|stapled|taped|rubbed|and|but|it's|it|the|there's|tabs|hangs|moves|weighs|four|three|two|didn't|wasn't|\d+|ten|twelve|eight|nine|six|five|fourteen|sixteen)(?![\w]))"
     ),
