@@ -46,3 +46,14 @@ def test_what_takes_a_piece_back_is_read_of_the_whole_note():
 def test_a_run_told_of_the_first_piece_holds_for_the_next():
     told = read("Straight 4 on run two, taped. Elbow 5, taped.", language="en")
     assert [entry.fact("run").value for entry in told.fittings] == ["2", "2"]
+
+
+@pytest.mark.parametrize("behind", ["Going to lunch.", "Okay.", "Thank you.", "Alright, that's it."])
+def test_a_farewell_changes_nothing_of_several_pieces(behind):
+    text = "Straights 56 and 57 are taped, all but the last one, 57."
+    assert [(entry.fact("mark").value, entry.fact("taped").value) for entry in read(f"{text} {behind}", language="en").fittings] == [("56", True), ("57", False)]
+
+
+def test_a_last_sentence_that_tells_of_the_pieces_is_no_farewell():
+    told = read("Straights 56 and 57 are stapled every two, but on 57 the legs turn in. Not taped yet.", language="en")
+    assert [entry.fact("taped").value for entry in told.fittings if entry.fact("taped") is not None] and told.fittings[-1].open_items
