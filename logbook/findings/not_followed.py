@@ -38,6 +38,8 @@ OWNERS: Mapping[str, str] = MappingProxyType(
         "tabs_bent": "tabs-bent",
         "hanger_spacing": "hanger-spacing",
         "leak_flow": "leak-test",
+        "air_temperature": "air-temperature",
+        "static_pressure": "static-pressure",
     }
 )
 

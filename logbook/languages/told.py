@@ -253,6 +253,16 @@ class Aside:
 
 
 @dataclass(frozen=True)
+class SetApart:
+    """A part of the piece, in words that nobody read: what was told last before them may not hold there."""
+
+    part: str = ""  # a part by its name
+    some: str = ""  # the start of a clause: some of what was told of, and that something is otherwise with them
+    otherwise: str = ""  # a part, and beside it that something is otherwise
+    harmless: str = "(?!)"  # in the words of the clause: nothing is otherwise there
+
+
+@dataclass(frozen=True)
 class Asides:
     said: tuple[Aside, ...] = ()
     own_again: str = "(?!)"  # behind a comma: from here on he speaks of his own piece
@@ -260,6 +270,7 @@ class Asides:
     turns: frozenset[str] = frozenset()  # words that turn what stands behind them in their clause; where nobody has read them, that states nothing
     doubting: tuple[str, ...] = ()  # words of what was told around them: where nobody has read these, the acts beside them are in doubt
     elliptic: tuple[str, ...] = ()  # the same, of the act named last alone
+    set_apart: SetApart = SetApart()
     adds: frozenset[str] = frozenset()  # behind such a word it turns nothing: "isn't only stapled"
 
 

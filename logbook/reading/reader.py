@@ -91,7 +91,7 @@ def _read(text: str, items, found, code: str, source: str | None, job) -> Readin
         claims = signed(left.row, told.cut, claims)
     fittings = _fittings(text, told, left, said, named, claims, _phrase_claims(found, job, code, told.whole.items), language)
     reason = None if fittings or told.taken_back else _why(told, left)
-    not_read = _unread(told, left, said, [*read_places((), fittings), *((one.start, one.end) for one in claims)], language)
+    not_read = _unread(told, left, said, [*read_places((), fittings), *((one.start, one.end) for one in claims)], language, fittings)
     return replace(base, fittings=given(told.whole, fittings, not_read, language), reason=reason, unread=not_read)
 
 
@@ -120,10 +120,10 @@ def _fittings(text: str, told: OwnWords, left: LeftUndone, said: Stated, named: 
     return told_entries(replace(row, text=text), made, done)
 
 
-def _unread(told: OwnWords, left: LeftUndone, said: Stated, read: list[tuple[int, int]], language):
-    """What was said and not read. `read`: the places of the text that were."""
+def _unread(told: OwnWords, left: LeftUndone, said: Stated, read: list[tuple[int, int]], language, stated: tuple[Entry, ...] = ()):
+    """What was said and not read. `read`: the places of the text that were; `stated`: the pieces, with their facts."""
     spent = told.spent | left.in_turns_at | left.waiting_at | told.phrase_at | told.saying_so | left.plans | {at for one in said.copied for at in range(one.first, one.last)}
-    return unread(told.whole, told.cut, read, spent, told.not_own, language)
+    return unread(told.whole, told.cut, read, spent, told.not_own, language, stated)
 
 
 def _why(told: OwnWords, left: LeftUndone) -> str:

@@ -6,12 +6,13 @@ Chatter is left out: a stretch counts only where it names a thing, an act or a m
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from logbook.languages.language import Language
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.likely import Some
+from logbook.reading.set_apart import narrows_there, set_apart, theirs_too, told_of
 from logbook.reading.matters import DENYING, about, named_in
 from logbook.reading.words.phrasing import any_of, word
 from logbook.reading.clauses.stance import Clause
@@ -25,8 +26,8 @@ _OF_THE_TRADE = frozenset(
 )
 
 
-def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int], not_own: Iterable[int], language: Language) -> tuple[Unread, ...]:
-    """The stretches of the clauses `cut` that stand in none of the places `read` of the text and in none of the items `told`.
+def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int], not_own: Mapping[int, str], language: Language, stated: Iterable[Entry] = ()) -> tuple[Unread, ...]:
+    """The stretches of the clauses `cut` that stand in none of the places `read` of the text and in none of the items `told`. `stated`: the pieces, with their facts.
 
     The items `not_own` state nothing; of what was told around them they may take something back all the same.
     """
@@ -39,11 +40,17 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
     found: list[Unread] = []
     text = plain(row.text)
     doubting, elliptic = (any_of(language.code, f"told.asides.{member}").within(text) for member in ("doubting", "elliptic"))
+    facts = told_of(row, stated) if language.told.asides.set_apart.part else ()
+    unknown = theirs_too(known, not_own) if facts else known
     for place, clause in enumerate(cut):
         at = clause.first
         if (doubting.parts or elliptic.parts) and (doubted := _in_doubt(row, cut, place, known - theirs, doubting, elliptic, language)):
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, doubted))
+            continue
+        if facts and (part := set_apart(row, cut, place, unknown, facts, language)) is not None:
+            start, end = row.items[part[0]].start, row.items[part[1] - 1].end
+            found.append(Unread(row.text[start:end], start, end, part[2]))
             continue
         while at < clause.last:
             last = at
@@ -109,7 +116,7 @@ def given(row: Row, fittings: tuple[Entry, ...], found: tuple[Unread, ...], lang
     mine: list[list[Unread]] = [[] for _ in fittings]
     for one in found:
         place = max((place for place, start in enumerate(starts) if start <= one.start), default=0)
-        narrows = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end) or any_of(language.code, "told.asides.doubting", "told.asides.elliptic").search(plain(one.words)) is not None
+        narrows = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end) or any_of(language.code, "told.asides.doubting", "told.asides.elliptic").search(plain(one.words)) is not None or narrows_there(one, language)
         matters = tuple(name for name in one.about if narrows or fittings[place].fact(name) is None)
         if matters:
             mine[place].append(replace(one, about=matters))

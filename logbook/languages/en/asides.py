@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from logbook.languages.en.set_apart import ENGLISH_SET_APART
 from logbook.languages.told import Aside, Asides
 
 _SO = r"^(?:(?:and|but|so|well|ok|okay|hey|now|yeah|oh|because|since|look|listen|,) )*"
@@ -47,6 +48,7 @@ ENGLISH_ASIDES = Asides(
         "isn't aren't wasn't weren't didn't don't doesn't hasn't haven't hadn't won't wouldn't can't couldn't shouldn't ain't cannot never not nobody neither nor hardly barely scarcely"
         " isnt arent wasnt werent didnt dont doesnt hasnt havent wont wouldnt cant couldnt shouldnt aint knot would might unless supposedly allegedly".split()
     ),
+    set_apart=ENGLISH_SET_APART,
     doubting=(
         r"(?:a |big |fat |white |pure |total |straight )*lies?|lied", r"fib(?:s|bing|bed)?|untrue|false", r"(?:isn't|not|ain't|hardly) true", r"(?:making|made|make) (?:that|it|them|this|one|all|some) (?:one |of (?:it|that|them) )?up|i made up",
         r"wishful thinking|imagin(?:ed|ing|ation)|dream(?:t|ed|ing)", r"kidding|joking|a joke", r"pretend(?:ed|ing)?", r"for show|in name only|on paper|famous last words|grain of salt", r"so it (?:looks|seems)|or so (?:it|i|they|the \w+|my \w+) \w+", r"(?:that|which|this|such) (?:was|is|were) (?:the |my |our )?(?:plan|idea|intention|theory|hope|goal|dream|story)", r"if you believe (?:that|it|me)|bridge to sell|i've got a bridge|pull the other one",
