@@ -120,6 +120,9 @@ def test_a_row_that_leaves_something_open_asks_for_it_and_keeps_the_rest(bench):
         ("kind=elbow&size=10x10&pieces=40", "2 – 12"),
         ("kind=tee&size=20x12&branch=10x14", "does not fit a side"),
         ("kind=spiral&size=10x10", "no cut sheet"),
+        ("kind=end_cap&size=10x10&by=4&axis=height", "not laid out from “Shift”, “It shifts along its”"),
+        ("kind=elbow&size=10x10&method=board&throat=6&pieces=3", "not laid out from “Pieces”"),
+        ("mark=3&run=2&length=40", "not laid out from “Length”"),
         ("mark=99", "no mark 99"),
         ("mark=7&run=2", "no cut sheet"),
     ],
@@ -159,13 +162,28 @@ def test_the_row_of_each_kind_becomes_fields_that_lay_out():
 
 TEXTS = st.one_of(
     st.sampled_from(["", "20x14", "14 x 20", "12", "3/8", "0", "-1", "1e9", "999999", "500x350 mm", "x", "1/0", "45", "square", "width", "bottom", "2", "90"]),
-    st.text(max_size=8),
+    st.text(st.characters(exclude_characters="{}", exclude_categories=("Cs",)), max_size=8),
 )
 
 
+def test_the_command_draws_nothing_past_an_option_that_the_fitting_does_not_use_and_names_it(capsys):
+    assert main(["layout", "tee", "--size", "20x12", "--branch", "8x6", "--length", "48", "--by", "3"]) == 2
+    told = capsys.readouterr()
+    assert not told.out and "(--by, --length)" in told.err and "“Branch size”" in told.err
+    assert main(["layout", "elbow", "--size", "10x10", "--method", "board", "--throat", "6"]) == 0
+
+
+def test_the_page_that_sends_every_choice_as_it_is_offered_is_not_refused_for_it(bench):
+    assert bench.get("/layout?kind=elbow&laid=1&size=10x10&turn=90&pieces=2&throat=6&board=1&method=board", headers=PAGE).status_code == 200
+
+
+TYPED = st.sampled_from(asked.KINDS).flatmap(lambda kind: st.tuples(st.just(kind), st.dictionaries(st.sampled_from(asked.FIELDS[kind]), TEXTS, max_size=8)))
+
+
 @settings(derandomize=True, max_examples=300, deadline=None)
-@given(st.sampled_from(asked.KINDS), st.dictionaries(st.sampled_from(sorted({f for fields in asked.FIELDS.values() for f in fields})), TEXTS, max_size=8))
-def test_whatever_is_typed_is_a_sheet_or_a_mistake_with_its_words(kind, typed):
+@given(TYPED)
+def test_whatever_is_typed_is_a_sheet_or_a_mistake_with_its_words(asked_for):
+    kind, typed = asked_for
     from logbook.geometry.cut_text import refusal
 
     found = asked.lay_out(kind, typed, LIMIT)

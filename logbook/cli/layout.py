@@ -14,7 +14,9 @@ from pathlib import Path
 from logbook.mistake import BAD, OK, Mistake
 
 KINDS = ("transition", "offset", "elbow", "tee", "branch", "end_cap", "straight")
-_NAMED = ("large", "small", "size", "branch", "flat", "set_back", "by", "over", "turn", "throat", "at", "length", "board", "pieces")
+_NAMED = (
+    "large", "small", "size", "branch", "flat", "set_back", "air", "by", "over", "axis", "turn", "pieces", "throat", "at", "entry", "length", "board", "method",
+)  # fmt: skip
 
 
 def configure(parser: argparse.ArgumentParser) -> None:
@@ -23,20 +25,20 @@ def configure(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--to", dest="small", metavar="WxH", help="smaller size of a transition")
     parser.add_argument("--size", metavar="WxH", help="inside size of any other fitting")
     parser.add_argument("--branch", metavar="WxH", help="branch opening of a tee or branch")
-    parser.add_argument("--flat", default="", help="sides that stay flat: bottom,left")
+    parser.add_argument("--flat", help="sides that stay flat: bottom,left")
     parser.add_argument("--set-back", metavar="IN", help="set-back to use, where it is longer than needed")
-    parser.add_argument("--air", choices=("narrows", "widens"), default="narrows", help="whether a transition narrows or widens along the air")
+    parser.add_argument("--air", choices=("narrows", "widens"), help="whether a transition narrows (default) or widens along the air")
     parser.add_argument("--by", metavar="IN", help="shift of an offset")
     parser.add_argument("--over", metavar="IN", help="length between the bends of an offset")
-    parser.add_argument("--axis", choices=("width", "height"), default="width", help="the way an offset shifts")
-    parser.add_argument("--turn", default="90", metavar="DEG", help="turn of an elbow")
-    parser.add_argument("--pieces", default="2", metavar="N", help="pieces of a mitred elbow")
-    parser.add_argument("--throat", default="0", metavar="IN", help="throat radius; with --method board a radius elbow")
-    parser.add_argument("--at", default="12", metavar="IN", help="from the end to the near edge of a branch")
-    parser.add_argument("--entry", choices=("square", "45"), default="45", help="entry of a branch")
+    parser.add_argument("--axis", choices=("width", "height"), help="the way an offset shifts (default width)")
+    parser.add_argument("--turn", metavar="DEG", help="turn of an elbow (default 90)")
+    parser.add_argument("--pieces", metavar="N", help="pieces of a mitred elbow (default 2)")
+    parser.add_argument("--throat", metavar="IN", help="throat radius; with --method board a radius elbow")
+    parser.add_argument("--at", metavar="IN", help="from the end to the near edge of a branch (default 12)")
+    parser.add_argument("--entry", choices=("square", "45"), help="entry of a branch (default 45)")
     parser.add_argument("--length", metavar="IN", help="length of a straight")
-    parser.add_argument("--board", default="1", metavar="IN", help="board thickness")
-    parser.add_argument("--method", choices=("section", "board"), default="section")
+    parser.add_argument("--board", metavar="IN", help="board thickness (default 1)")
+    parser.add_argument("--method", choices=("section", "board"), help="from a section (default) or from flat board")
     parser.add_argument("--job", type=Path, help="job.toml whose slope limit holds")
     parser.add_argument("--language", choices=("en", "es"), default="en")
     out = parser.add_mutually_exclusive_group()
@@ -53,7 +55,8 @@ def run(args: argparse.Namespace) -> int:
         from logbook.geometry.cut_text import refusal
 
         error, cure = refusal(sheet, args.language)
-        print(error + (f" ({_flag(sheet.where)})" if sheet.where in _NAMED else ""), cure, sep="\n", file=sys.stderr)
+        flags = [_flag(name) for name in sheet.where.split(", ") if name in _NAMED]
+        print(error + (f" ({', '.join(flags)})" if flags else ""), cure, sep="\n", file=sys.stderr)
         return BAD
     if args.json:
         print(json.dumps(cut_sheet.to_json(sheet), ensure_ascii=False, indent=1))
@@ -79,7 +82,7 @@ def _sheet(args):
     job = jobs.load(args.job) if args.job else jobs.default()
     if isinstance(job, tuple):
         return job[0]
-    given = {name: str(getattr(args, name)) for name in asked.FIELDS[args.kind] if getattr(args, name) is not None}
+    given = {name: str(getattr(args, name)) for name in _NAMED if getattr(args, name) is not None}
     return asked.lay_out(args.kind, given, job.limit)
 
 

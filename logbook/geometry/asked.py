@@ -48,6 +48,8 @@ def lay_out(kind: str, given: Mapping[str, str], limit: Callable[[str], object])
     if kind not in FIELDS:
         return Mistake("layout.bad-kind", "kind", {"came": kind[:40], "kinds": ", ".join(KINDS)})
     text = dict(DEFAULTS) | {name: value.strip() for name, value in given.items() if value and value.strip()}
+    if stray := unused(kind, given):
+        return Mistake("layout.not-used", ", ".join(stray), {"kind": kind, "fields": ", ".join(stray), "known": ", ".join(used(kind, given))})
     for name in NEEDED[kind]:
         if name not in text:
             return Mistake("layout.needs", name, {"kind": kind, "missing": name})
@@ -82,6 +84,19 @@ def lay_out(kind: str, given: Mapping[str, str], limit: Callable[[str], object])
         case "end_cap":
             return take_off.end_cap(size, board, closed)
     return take_off.straight(size, values["length"], board, closed)
+
+
+def used(kind: str, given: Mapping[str, str]) -> tuple[str, ...]:
+    """The fields that this fitting is laid out from: a radius elbow of flat board is not put together of pieces."""
+    radius = kind == "elbow" and (given.get("method") or "").strip() == "board"
+    return tuple(name for name in FIELDS[kind] if not (radius and name == "pieces"))
+
+
+def unused(kind: str, given: Mapping[str, str]) -> tuple[str, ...]:
+    """What was given and the sheet would pass over. A choice that the page always sends is not meant while it stands as it is offered."""
+    own, known = used(kind, given), {name for fields in FIELDS.values() for name in fields}
+    named = [name for name, value in given.items() if value and value.strip() and name in known - set(own)]
+    return tuple(name for name in named if not (name in FIELDS[kind] and given[name].strip() == DEFAULTS.get(name)))
 
 
 def _value(name: str, text: str | None):

@@ -77,8 +77,8 @@ def refusal(mistake: Mistake, language: str) -> tuple[str, str]:
             value = ", ".join(say(f"facts.kind.{kind}", language) for kind in value.split(", "))
         elif name == "kind":
             value = say(f"facts.kind.{value}", language)
-        elif name == "missing":
-            value = say(f"asked.field.{value}", language)
+        elif name in ("missing", "fields", "known") and mistake.key in ("layout.needs", "layout.not-used"):
+            value = ", ".join(f"“{say(f'asked.field.{field}', language)}”" for field in value.split(", "))
         elif value in SIDES:
             value = say(f"facts.value.{value}", language)
         told[name] = value

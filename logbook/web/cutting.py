@@ -103,7 +103,8 @@ def laid_out(given: dict, job: jobs.Job) -> CutSheet | Mistake:
 def _filled(given: dict, job: jobs.Job) -> dict:
     """The fields with their defaults; the board is what the job says is on the truck."""
     board = dict(job.standing).get("board_thickness")
-    return asked.DEFAULTS | ({} if board is None else {"board": measure.printed(board)}) | given
+    offered = asked.DEFAULTS | ({} if board is None else {"board": measure.printed(board)})
+    return {name: value for name, value in offered.items() if name in asked.FIELDS.get(given.get("kind", ""), ())} | given
 
 
 def _asks(given: dict) -> dict:
