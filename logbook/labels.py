@@ -87,8 +87,13 @@ def fact(doc: dict, language: str) -> tuple[str, str]:
     return name(doc["name"], language), value(doc["name"], doc["value"], doc.get("exact"), language)
 
 
-def fitting(found: list[dict], language: str) -> str:
-    """A heading of a fitting's facts: `transition 7`, or what there is."""
-    said = {doc["name"]: doc["value"] for doc in found}
+def fitting(found: list[dict], language: str, of_piece: dict | None = None) -> str:
+    """A heading of a fitting's facts: `transition 7`, or what there is. `of_piece`: what its piece is, where these facts leave it unsaid."""
+    said = (of_piece or {}) | {doc["name"]: doc["value"] for doc in found}
     parts = (kind(said.get("kind"), language), str(said.get("mark") or ""))
     return " ".join(part for part in parts if part) or say("facts.piece-no-mark", language)
+
+
+def entry(doc: dict, language: str) -> str:
+    """The heading of a note's fitting: a correction that names a mark alone is headed like the piece it amends."""
+    return fitting(doc["facts"], language, doc.get("of_piece"))

@@ -45,7 +45,7 @@ def checked(capsys, *arguments) -> tuple[int, dict]:
         ({"a": b"\xff\xd8\xff\xe0 a photo"}, 2),
         ({"a": GOOD, "b": OFF}, 1),
         ({"a": OFF, "b": b"\xff\xfe\x00", "c": GOOD}, 2),
-        ({"a": ""}, 0),
+        ({"a": ""}, 2),
         ({"a": "Thank you."}, 0),
     ],
 )
@@ -79,6 +79,16 @@ def test_inputs_of_one_call_are_never_joined(notes, capsys):
 def test_a_missing_file_is_told(capsys, tmp_path):
     code, document = checked(capsys, str(tmp_path / "none.txt"))
     assert code == 2 and set(document) == {"input", "error", "cure"}
+
+
+@pytest.mark.parametrize("given", [b"", b" \n\t\n", b"\xef\xbb\xbf"])
+def test_nothing_to_check_is_bad_input_and_the_others_are_still_checked(notes, capsys, monkeypatch, tmp_path, given):
+    monkeypatch.setattr(sys, "stdin", io.TextIOWrapper(io.BytesIO(given)))
+    assert main(["check"]) == 2 and "is empty" in capsys.readouterr().err
+    (tmp_path / "empty.txt").write_bytes(given)
+    assert main(["check", "--json", str(tmp_path / "empty.txt"), *notes(a=OFF)]) == 2
+    told = json.loads(capsys.readouterr().out)["documents"]
+    assert "words of a note" in told[0]["error"] and told[1]["fittings"]
 
 
 def test_words_come_on_standard_input(capsys, monkeypatch):

@@ -51,6 +51,27 @@ def test_what_is_asked_folds_as_one_with_how_much_it_is(tmp_path):
     assert len(set(links(asked, "closure-listed"))) == 7
 
 
+def test_a_correction_is_headed_like_the_piece_it_amends_wherever_notes_are_listed(tmp_path):
+    desk = open_desk(tmp_path)
+    told = ("Straight seven on run two, 18 by 12, stapled every two, taped with 181A-P, rubbed down.", "Correction on fitting seven, the staples are every three, kerplunk the moof.")
+    for at, text in enumerate(told):
+        desk.hand_in(text=text, spoken_at=f"2026-10-14T10:{at:02}:00-05:00")
+    work(desk)
+    for path, role in (("/log", "lead"), (DAY, "lead"), ("/questions?date=2026-10-14", "installer")):
+        page = desk.browser(role).get(path, headers=PAGE).text
+        heads = [" ".join(re.sub(r"<[^>]+>", "", one).split()) for one in re.findall(r'<a href="/entry/[^"]+">(.*?)</a>', page, re.S)]
+        assert heads and all("straight section 7" in one for one in heads), (path, heads)
+    note = desk.by_key("lead", "GET", "/notes").json["notes"][1]
+    assert note["fittings"][0]["of_piece"] == {"kind": "straight"} and not any(fact["name"] == "kind" for fact in note["fittings"][0]["facts"]), "his words stay his words"
+
+
+def test_a_day_without_notes_says_so_in_words_on_the_list_for_the_break(tmp_path):
+    desk = open_desk(tmp_path)
+    for language, words in (("en", "No note was made today."), ("es", "Hoy no se hizo ninguna nota.")):
+        page = desk.browser("installer").get(f"/questions?language={language}", headers=PAGE).text
+        assert words in page and "0 of 0" not in page and "0 de 0" not in page
+
+
 def test_the_notes_of_a_long_day_fold_and_its_signature_comes_in_reach(tmp_path):
     page = page_of(tmp_path, *(f"Straight {mark} on run two, 18 by 12, {OFF}." for mark in range(10, 17)))
     notes = part(page, "Notes of the day")

@@ -13,7 +13,7 @@ import pytest
 from desk import NAMES, PAGE, PASSWORD, note_form, open_desk, token
 from logbook import store
 from logbook.store import people
-from logbook.web import authority, doors, secrecy
+from logbook.web import authority, devices, doors, secrecy
 
 WEBM = b"\x1a\x45\xdf\xa3" + bytes(100)
 JPEG = b"\xff\xd8\xff\xe0" + bytes(100)
@@ -121,6 +121,37 @@ def test_a_phone_pairs_once_and_can_be_cut_off(desk):
         device = next(one for one in people.devices(folder.db, desk.ids["installer"]) if one.kind == "phone")
     keeper.post(f"/devices/{device.id}/cut-off", data={"csrf_token": keeper.get("/me").json["csrf"]})
     assert phone.get("/me").status_code == 401
+
+
+IPHONE = "Mozilla/5.0 (iPhone; CPU iPhone OS 17_5 like Mac OS X) AppleWebKit/605.1.15 (KHTML, like Gecko) Version/17.5 Mobile/15E148 Safari/604.1"
+ANDROID = "Mozilla/5.0 (Linux; Android 10; K) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/126.0.0.0 Mobile Safari/537.36"
+
+
+@pytest.mark.parametrize(
+    ("line", "kept", "words"),
+    [
+        (IPHONE, "iphone safari", "iPhone with Safari"),
+        (ANDROID, "android-phone chrome", "Android phone with Chrome"),
+        (ANDROID.replace("Chrome/126.0.0.0", "SamsungBrowser/25.0 Chrome/121.0.0.0"), "android-phone samsung", "Android phone with Samsung Internet"),
+        ("Mozilla/5.0 (Windows NT 10.0; Win64; x64) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/126.0.0.0 Safari/537.36 Edg/126.0.0.0", "windows edge", "Windows computer with Edge"),
+        ("Mozilla/5.0 (Macintosh; Intel Mac OS X 10.15; rv:127.0) Gecko/20100101 Firefox/127.0", "mac firefox", "Mac or iPad with Firefox"),
+        ("curl/8.5.0", "unknown unknown", "Device of an unknown kind with an unknown browser"),
+    ],
+)
+def test_a_lead_reads_what_signed_in_and_the_browsers_line_is_not_kept(desk, line, kept, words):
+    assert devices.known_by(line) == kept and devices.told(kept, "en") == words
+    client = desk.app.test_client()
+    data = {"name": NAMES["installer"], "password": PASSWORD, "csrf_token": token(client, "/enter")}
+    assert client.post("/enter", data=data, headers=PAGE | {"User-Agent": line}).status_code == 303
+    with desk.folder() as folder:
+        assert [one.called for one in people.devices(folder.db, desk.ids["installer"]) if one.kind == "browser"] == [kept]
+    page = desk.browser("keeper").get("/people", headers=PAGE).text
+    assert words in page and "Mozilla" not in page and "signed in" in page
+
+
+def test_what_was_kept_of_a_browser_before_is_told_from_its_beginning(desk):
+    assert devices.told(IPHONE[:80], "en") == "iPhone" and devices.told(ANDROID[:80], "es") == "Teléfono o tableta Android"
+    assert devices.told("Rosa Quint's phone", "en") == "Rosa Quint's phone", "a name that somebody gave stays"
 
 
 def test_guessing_codes_makes_the_place_wait(desk):

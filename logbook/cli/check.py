@@ -96,6 +96,8 @@ def _given(name: str):
         text = raw.decode("utf-8-sig").strip()
     except UnicodeDecodeError as error:
         return Mistake("check.not-text", name, {"name": shown, "byte": error.start})
+    if not text:
+        return Mistake("check.empty", name, {"name": shown})
     if len(text) > intake.TEXT_SIGNS:
         return Mistake("check.too-long", name, {"name": shown, "most": intake.TEXT_SIGNS, "came": len(text)})
     return text

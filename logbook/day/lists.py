@@ -56,7 +56,7 @@ def unanswered(note: Mapping) -> list[str]:
 def not_understood(day: Day, language: str) -> dict:
     """Words that tell of the work and became no fact, by note, where they stand on no other list."""
     rows = [
-        {"note": note["id"], "what": "; ".join(labels.fitting(one["facts"], language) for one in note["fittings"]) or (say("report.shift", language) if note.get("shift") else ""), "says": unanswered(note),
+        {"note": note["id"], "what": "; ".join(labels.entry(one, language) for one in note["fittings"]) or (say("report.shift", language) if note.get("shift") else ""), "says": unanswered(note),
          "line": say("report.said-at", language, name=note["spoken_by"], at=moments.on_day(note["spoken_at"], day.date, language))}
         for note in day.notes
         if not note.get("withdrawn_at") and unanswered(note)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 
 from logbook import facts, said, transcript
@@ -26,6 +26,7 @@ class Fitting:
     piece: str | None = None
     assumed: tuple[Assumed, ...] = ()
     findings: tuple[Finding, ...] = ()
+    of_piece: Mapping[str, str] = field(default_factory=dict)  # kind and mark of the piece, where these words leave them unsaid
 
 
 @dataclass(frozen=True)
@@ -151,7 +152,11 @@ def _fitting(note: Note, entry: Entry, book: Book) -> Fitting:
     piece = book.piece_of(note.id, entry.position)
     looked_only = note.as_lead and (note.id, entry.position) in book.entries
     found = () if looked_only else book.findings_of(note.id, entry.position)
-    return Fitting(entry, None if piece is None else piece.id, () if piece is None else piece.assumed, found)
+    if piece is None:
+        return Fitting(entry, findings=found)
+    own = {fact.name for fact in entry.facts}
+    is_a = {fact.name: fact.value for fact in piece.facts if fact.name in ("kind", "mark") and fact.name not in own}
+    return Fitting(entry, piece.id, piece.assumed, found, is_a)
 
 
 def _fitting_to_json(fitting: Fitting, language: str) -> dict:
@@ -159,7 +164,7 @@ def _fitting_to_json(fitting: Fitting, language: str) -> dict:
         "piece": fitting.piece,
         "assumed": [assumed_document(word) for word in fitting.assumed],
         "findings": [finding_to_json(finding, language, log=True) for finding in fitting.findings],
-    }
+    } | ({"of_piece": dict(fitting.of_piece)} if fitting.of_piece else {})
 
 
 def piece_document(piece: Piece, book: Book, language: str) -> dict:

@@ -26,6 +26,7 @@ def answer_from_json(doc: Mapping) -> Answer:
                 one["piece"],
                 tuple(assumed_from_json(word) for word in one["assumed"]),
                 tuple(finding_from_json(finding) for finding in one["findings"]),
+                one.get("of_piece", {}),
             )
             for one in doc["fittings"]
         ),

@@ -8,7 +8,7 @@ from flask_wtf.csrf import generate_csrf
 from logbook import store
 from logbook.mistake import Broken, Mistake
 from logbook.store import people
-from logbook.web import answers, authority as local_authority, guard, opened, tongue
+from logbook.web import answers, authority as local_authority, devices, guard, opened, tongue
 from logbook.wording import LANGUAGES
 
 screen = Blueprint("doors", __name__)
@@ -82,7 +82,7 @@ def _open(token: str) -> None:
 
 
 def _browser() -> str:
-    return " ".join((request.user_agent.string or "").split())[:80]
+    return devices.known_by(request.user_agent.string or "")
 
 
 def _home(role: str) -> str:

@@ -37,6 +37,7 @@ def _pencils() -> dict:
         "choice": lambda value: labels.word(value, language),
         "kind_of": lambda kind: labels.kind(kind, language),
         "heading": lambda facts: labels.fitting(facts, language),
+        "titled": lambda fitting: labels.entry(fitting, language),
         "moment": lambda iso: moment(iso, language),
         "clock": lambda iso: moments.at(iso, language) if iso else "",
         "day_text": lambda iso: moments.day(iso, language),

@@ -10,7 +10,7 @@ from flask import Blueprint, g, redirect, render_template, request, url_for
 from logbook import store
 from logbook.mistake import Mistake
 from logbook.store import people
-from logbook.web import answers, authority as local_authority, opened
+from logbook.web import answers, authority as local_authority, devices, opened
 
 screen = Blueprint("staff", __name__)
 
@@ -29,7 +29,8 @@ def _page(status: int = 200, **more):
             by_person.setdefault(device.person, []).append(device)
     crews = {device.id: people.crew(folder.db, device.id) for listed in by_person.values() for device in listed}
     page = render_template(
-        "people.html", everybody=everybody, devices=by_person, crews=crews, roles=people.ROLES, **more
+        "people.html", everybody=everybody, devices=by_person, crews=crews, roles=people.ROLES,
+        device_told=lambda called: devices.told(called, g.language), **more
     )
     return page, status
 

@@ -248,6 +248,8 @@ def test_the_list_for_the_break_asks_a_piece_once_and_everything(site, visit):
     page.wait_for_selector("#break .ask")
     assert page.inner_text("#break .big") == "2 of your 3 need a word."
     assert page.locator("#break section").count() == 2, "two notes about straight seven are one line"
+    taps = page.locator("#break .two button")
+    assert {"Rubbed down: yes", "outside"} <= set(taps.all_inner_texts()) and len(set(taps.evaluate_all("all => all.map((one) => getComputedStyle(one).backgroundColor)"))) == 1, "what answers in one tap looks alike"
     for number in range(page.locator("#break section").count()):
         questions = page.locator(f"#break section >> nth={number} >> .question").all_inner_texts()
         assert len(questions) == len(set(questions)) >= 1

@@ -149,3 +149,10 @@ def test_the_head_of_a_page_takes_two_rows_on_a_phone_and_every_page_is_in_reach
     shown = page.locator(".top nav a:visible").count()
     page.set_viewport_size({"width": 1280, "height": 844})
     assert page.locator(".top nav a:visible").count() == shown >= 5
+
+
+def test_what_is_said_and_what_is_typed_stand_apart_on_the_form(visit):
+    page = visit()
+    page.goto("/")
+    said, typed = (page.locator(f".either label:has([name={name}])").bounding_box() for name in ("audio", "text"))
+    assert typed["y"] - (said["y"] + said["height"]) >= 16, "a glove tells the two fields apart"

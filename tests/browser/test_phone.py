@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from desk import NAMES, PASSWORD
 from logbook import store
+from logbook.store import people
 from logbook.web import phone
 
 
@@ -136,6 +138,33 @@ def test_a_refused_note_stays_on_the_phone_with_its_reason(site, visit):
     page.wait_for_selector("html[data-answer=refused]", state="attached")
     assert "igloo" in page.inner_text("#note .told")
     assert page.locator("#note .stack button").all_inner_texts() == ["Try again", "Save it as a file", "The next one"]
+
+
+def test_the_page_speaks_what_was_chosen_at_sign_in_then_what_is_pressed_on_it(site, visit):
+    """The device itself asks for English."""
+    page = visit(None, "en")
+    page.goto("/enter")
+    page.click("button[name=language][value=es]")
+    page.fill("[name=name]", NAMES["installer"])
+    page.fill("[name=password]", PASSWORD)
+    page.click("main button.press")
+    page.wait_for_url(lambda url: "/enter" not in url)
+    ready(page)
+    assert page.get_attribute("html", "lang") == "es" and "Pausa" in page.inner_text("#nav-break")
+    page.click("#tongue")
+    page.wait_for_selector("html[lang=en]", state="attached")
+    ready(page)
+    assert page.get_attribute("html", "lang") == "en"
+
+
+def test_where_nothing_was_pressed_it_speaks_what_he_chose_on_another_device(site, visit):
+    with site[1].folder() as folder, store.writing(folder) as db:
+        people.speak(db, site[1].ids["installer"], "es")
+    page = visit(language="en")
+    page.goto("/phone")
+    page.wait_for_selector("html[lang=es]", state="attached")
+    page.goto("/phone#break")
+    page.wait_for_selector("#break >> text=Hoy no se hizo ninguna nota.")
 
 
 @pytest.mark.parametrize("language", ["en", "es"])

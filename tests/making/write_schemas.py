@@ -229,6 +229,7 @@ def photo(**more) -> dict:
 def note_schema() -> dict:
     problem = of({"why": {"type": "string", "minLength": 1}, "cure": {"type": "string", "minLength": 1}})
     fitting = entry(piece=maybe(TEXT), assumed=ASSUMED, findings=FINDINGS)
+    fitting["properties"]["of_piece"] = of({}, {"kind": TEXT, "mark": TEXT}) | {"minProperties": 1, "description": "what its piece is, where this note's words leave it unsaid: for a heading"}
     reading = of({
         "transcript": maybe(ref("transcript.json")), "text": maybe(TEXT), "fittings": {"type": "array"}, "at": TIME,
     })  # fmt: skip

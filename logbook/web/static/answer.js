@@ -45,8 +45,9 @@ export function text(fact) {
   return typeof value === "number" ? String(value) : word(value);
 }
 
-export function heading(facts) {
-  const of = (name) => (facts.find((fact) => fact.name === name) || {}).value;
+export function heading(facts, piece = {}) {
+  // `piece`: what its piece is, where these facts leave it unsaid.
+  const of = (name) => (facts.find((fact) => fact.name === name) || { value: piece[name] }).value;
   return [kind(of("kind")), of("mark")].filter(Boolean).join(" ") || say("facts.piece-no-mark");
 }
 
@@ -123,14 +124,14 @@ export const quoted = (note) => loose(note).map((one) => `“${one.words}”`).j
 // words in which neither a fitting nor anything else was found: nothing follows from them, and he has to be told so
 export const empty = (note) => note.state === "answered" && !note.fittings.length && !note.shift && !note.withdraws;
 
-export const titleOf = (note) => note.fittings.map((f) => heading(f.facts)).join("; ") || say(note.shift ? "phone.shift" : empty(note) ? "phone.nothing-understood" : `facts.state.${note.state}`);
+export const titleOf = (note) => note.fittings.map((f) => heading(f.facts, f.of_piece)).join("; ") || say(note.shift ? "phone.shift" : empty(note) ? "phone.nothing-understood" : `facts.state.${note.state}`);
 
 export function aloud(note) {
   // What the phone reads out on request: what was understood, what is off, what is asked.
   const lines = [];
   for (const fitting of note.fittings) {
     const { off, rest } = sorted(note, fitting);
-    lines.push(`${heading(fitting.facts)}.`, ...fitting.facts.filter((fact) => ["inlet_size", "outlet_size", "side_moves"].includes(fact.name)).map((fact) => `${label(fact.name)}: ${text(fact)}.`));
+    lines.push(`${heading(fitting.facts, fitting.of_piece)}.`, ...fitting.facts.filter((fact) => ["inlet_size", "outlet_size", "side_moves"].includes(fact.name)).map((fact) => `${label(fact.name)}: ${text(fact)}.`));
     for (const f of [...off, ...asks(note).filter((one) => one.position === fitting.position).map((one) => one.finding)]) lines.push(f.says, f.do || "");
     if (rest.length) lines.push(`${say("phone.rest", { count: rest.length })}.`);
   }

@@ -42,7 +42,8 @@ export async function wanting() {
 
 export async function showBreak() {
   const { mine, list } = await wanting();
-  redraw($("break"), [list, mine.length], () => [make("p", { class: "big" }, say("phone.break-count", { wanting: list.length, total: mine.length })), ...list.map(({ id, at, note }) => make("section", { class: "sheet" },
+  const told = mine.length ? "phone.break-count" : (await rows()).some((one) => (one.at || "").slice(0, 10) === today()) ? "phone.break-unanswered" : "phone.break-none";
+  redraw($("break"), [list, mine.length, told], () => [make("p", { class: "big" }, say(told, { wanting: list.length, total: mine.length })), ...list.map(({ id, at, note }) => make("section", { class: "sheet" },
     make("h2", {}, make("a", { href: `#note/${id}` }, `${clock(at)} ${titleOf(note)}`)),
     note.problem ? make("div", {}, make("p", { class: "error" }, note.problem.why), make("p", {}, note.problem.cure), make("button", { type: "button", onclick: () => answerTo(note) }, say("phone.say-again"))) : null,
     wanted(note).map(showWanted),

@@ -18,8 +18,13 @@ export const today = () => local().slice(0, 10);
 export const clock = (iso) => (iso || "").slice(11, 16);
 export const dayName = (day) => new Date(`${day}T12:00:00`).toLocaleDateString(known.language, { weekday: "long", day: "numeric", month: "long" });
 
-export async function speakLanguage(next) {
-  // One press, remembered; every text on the page is said anew.
+export function pressedLanguage() {
+  // What somebody pressed on this device, here or where he signed in; null where nobody did.
+  return (/(?:^|; )language=(en|es)(?:;|$)/.exec(document.cookie) || [])[1] || null;
+}
+
+export async function speakLanguage(next, pressed = false) {
+  // Every text on the page is said anew; a press is remembered, a guess is not.
   known.language = next;
   learn(await (await fetch(`/phone/words/${next}.json`)).json());
   root.lang = next;
@@ -28,6 +33,7 @@ export async function speakLanguage(next) {
   $("tongue").textContent = say(`phone.language-${other}`);
   $("tongue").lang = other;
   $("nav").setAttribute("aria-label", say("phone.nav"));
+  if (!pressed) return;
   document.cookie = `language=${next}; max-age=31536000; path=/; samesite=lax`;
   await keep("language", next);
 }

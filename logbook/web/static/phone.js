@@ -1,6 +1,6 @@
 // The phone's page: speak, photos, hand in, read the answer; all of it with or without signal. This file joins the parts.
 import * as box from "./outbox.js";
-import { $, changed, known, root, speakLanguage, today } from "./page.js";
+import { $, changed, known, pressedLanguage, root, speakLanguage, today } from "./page.js";
 import { addPhotos, draft, fromRow, handIn, letGo, mayHandIn, newDraft, presses, showDraft, takeUp, toSay } from "./making.js";
 import { refresh, send, sender, showQueue } from "./sending.js";
 import { showNote } from "./told.js";
@@ -80,7 +80,7 @@ async function showAnswering() {
   const about = draft && draft.answers && (await box.get("answers", draft.answers));
   $("answering").hidden = !about;
   const one = about && about.note && draft.asked && asksOf(about.note).find(({ position, finding }) => String([position, finding.rule]) === String(draft.asked));
-  if (about && about.note) $("answering").replaceChildren(make("p", {}, say("phone.answering", { what: about.note.fittings.map((f) => heading(f.facts)).join("; ") || about.at.slice(11, 16) })), ...(one ? [one] : asks(about.note)).map(({ finding }) => make("p", { class: "question" }, finding.do || finding.says)), make("button", { type: "button", class: "quiet", onclick: () => newDraft().then(show) }, say("phone.not-an-answer")));
+  if (about && about.note) $("answering").replaceChildren(make("p", {}, say("phone.answering", { what: about.note.fittings.map((f) => heading(f.facts, f.of_piece)).join("; ") || about.at.slice(11, 16) })), ...(one ? [one] : asks(about.note)).map(({ finding }) => make("p", { class: "question" }, finding.do || finding.says)), make("button", { type: "button", class: "quiet", onclick: () => newDraft().then(show) }, say("phone.not-an-answer")));
 }
 
 let showing = false; // one drawing of the screen at a time; what changed meanwhile is drawn after it
@@ -98,8 +98,8 @@ function quietly() {
   if (!busy) draw();
 }
 
-async function changeLanguage() {
-  await speakLanguage(known.language === "en" ? "es" : "en");
+async function changeLanguage(next, pressed) {
+  await speakLanguage(next, pressed);
   await box.remove("kept", "cursor"); // the sentences of the answers come anew
   await showWho();
   showPlan();
@@ -130,7 +130,7 @@ function listen() {
   $("piece").addEventListener("change", () => { if (known.plan.rows[$("piece").value]) fromRow(known.plan.rows[$("piece").value]); linkToCut(); });
   $("cut-find").addEventListener("input", find);
   for (const way of ["online", "offline"]) addEventListener(way, () => draw());
-  $("tongue").addEventListener("click", changeLanguage);
+  $("tongue").addEventListener("click", () => changeLanguage(known.language === "en" ? "es" : "en", true));
   $("send-now").addEventListener("click", () => send(true));
   document.addEventListener("changed", quietly);
   addEventListener("hashchange", async () => { await draw(); const title = document.querySelector("main section:not([hidden]) h1"); if (title) title.focus(); scrollTo(0, 0); });
@@ -150,8 +150,9 @@ async function start() {
     root.dataset.state = "plain";
     return;
   }
-  await speakLanguage(await box.kept("language", own));
   known.me = await box.kept("me");
+  const pressed = pressedLanguage() || (await box.kept("language"));
+  await speakLanguage(pressed || (known.me && known.me.language) || own, !!pressed);
   known.plan = await box.kept("plan", known.plan);
   await showWho();
   showPlan();
@@ -166,6 +167,8 @@ async function start() {
   }
   root.dataset.state = "ready";
   await round();
+  const me = await box.kept("me");
+  if (!pressedLanguage() && me && me.language !== known.language) await changeLanguage(me.language, false); // chosen on another device
   await showWho();
   await fetchPlan();
   toSay();

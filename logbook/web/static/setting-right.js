@@ -112,7 +112,7 @@ export function quickAnswers(note, position, finding, facts) {
     return [make("div", { class: "two" }, press(true), press(false))];
   }
   if (shape === "choice" && choices.length <= FEW) {
-    return [make("div", { class: "two" }, choices.map((value) => make("button", { type: "button", class: "quiet", onclick: set(value) }, choiceWord(name, value))))];
+    return [make("div", { class: "two" }, choices.map((value) => one(choiceWord(name, value), value)))];
   }
   holder.append(typed);
   return finding.case === "not-understood" && fact ? [make("div", { class: "stack" }, one(say("phone.it-is", { fact: label(name), value: text(fact) }), fact.value)), holder] : [holder];

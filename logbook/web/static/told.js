@@ -65,8 +65,8 @@ function showFitting(note, fitting, drawing, several) {
   const { off, rest } = sorted(note, fitting);
   const questions = asks(note).filter((one) => one.position === fitting.position);
   const silent = note.reckoning ? say("phone.being-judged") : !off.length && !questions.length && !rest.length && !loose(note).length ? say("phone.nothing-off") : null;
-  return make("section", { class: "sheet" }, several ? make("h2", {}, heading(fitting.facts)) : null,
-    drawing ? make("img", { class: "drawing", src: URL.createObjectURL(new Blob([drawing], { type: "image/svg+xml" })), alt: say("phone.drawing-alt", { what: heading(fitting.facts) }) }) : null,
+  return make("section", { class: "sheet" }, several ? make("h2", {}, heading(fitting.facts, fitting.of_piece)) : null,
+    drawing ? make("img", { class: "drawing", src: URL.createObjectURL(new Blob([drawing], { type: "image/svg+xml" })), alt: say("phone.drawing-alt", { what: heading(fitting.facts, fitting.of_piece) }) }) : null,
     big(fitting.facts), silent ? make("p", { role: "status" }, silent) : null,
     off.map(showFinding), questions.map((one) => showQuestion(note, one)), showRest(rest),
     make("details", {}, make("summary", {}, say("phone.understood")), make("p", { class: "hint" }, say("phone.tap-to-correct")), fitting.facts.map((fact) => showFact(note, fitting.position, fact))),
@@ -143,7 +143,7 @@ export function showWanted(f) {
 function showEmpty(about) {
   // Nothing came of these words. Of an answer what was asked still waits, with its presses.
   const waits = about ? asksOf(about) : [];
-  return [make("p", { class: "told", "data-empty": "" }, say("phone.nothing-in-it")), waits.length ? [make("h2", {}, say("phone.still-waits", { what: about.fittings.map((f) => heading(f.facts)).join("; ") })), waits.map((one) => showQuestion(about, one))] : []];
+  return [make("p", { class: "told", "data-empty": "" }, say("phone.nothing-in-it")), waits.length ? [make("h2", {}, say("phone.still-waits", { what: about.fittings.map((f) => heading(f.facts, f.of_piece)).join("; ") })), waits.map((one) => showQuestion(about, one))] : []];
 }
 
 function answered(note, drawings, about) {
