@@ -169,6 +169,23 @@ def test_a_copy_with_any_damaged_file_is_refused_and_nothing_is_laid_down(job, t
     assert copying.restore(tmp_path / "copy", tmp_path / "new").problems == ()
 
 
+def test_a_log_that_does_not_hold_together_never_takes_the_place_of_a_good_copy(job, tmp_path, capsys):
+    """A disk that went bad under the log: the nightly copy is then the last good one."""
+    before = told(job)
+    assert main(["backup", "--folder", str(job), str(tmp_path / "copy")]) == 0
+    with sqlite3.connect(job / "log.db") as db:
+        (page,) = db.execute("SELECT rootpage FROM sqlite_master WHERE name = 'readings'").fetchone()
+        (size,) = db.execute("PRAGMA page_size").fetchone()
+    db.close()
+    with open(job / "log.db", "r+b") as file:
+        file.seek((page - 1) * size)
+        file.write(b"\x55" * size)
+    assert main(["backup", "--folder", str(job), str(tmp_path / "copy")]) == 2
+    assert "nothing in it was replaced" in capsys.readouterr().err
+    assert main(["restore", "--folder", str(tmp_path / "back"), str(tmp_path / "copy")]) == 0
+    assert told(tmp_path / "back") == before
+
+
 def test_proving_a_copy_mends_what_was_damaged_in_it(job, tmp_path):
     back_up(job, tmp_path / "copy")
     for file in sorted((tmp_path / "copy" / "files").iterdir()):

@@ -28,6 +28,7 @@ def run(args: argparse.Namespace) -> int:
     from datetime import UTC, datetime
 
     from logbook.mistake import OK, Mistake
+    from logbook.wording import say
 
     if args.new_key:
         return _new_key(Path(args.new_key))
@@ -47,6 +48,8 @@ def run(args: argparse.Namespace) -> int:
         done = hand_over(folder, Path(args.out), language, datetime.now(UTC), Path(args.sign) if args.sign else None, voices)
     if isinstance(done, Mistake):
         return _refused(done)
+    if done.built.photos_not_carried:
+        print(say("handover.photos-left-out", language, count=done.built.photos_not_carried), file=sys.stderr)
     if args.json:
         print(json.dumps({"file": str(done.path), "sha256": done.sha256, "size": done.bytes, **asdict(done.built)}, ensure_ascii=False, indent=1))
     else:

@@ -76,6 +76,8 @@ def build(out: BinaryIO, closeout: Closeout, spool: Path, sign: Callable[[bytes]
     built = Built(f"closeout-{closeout.job['id']}" + ("-voices" if closeout.voices else ""), leak_records=len(closeout.seen.records))
     laid = _Laid(closeout, spool, built)
     entries = laid.everything()
+    if laid.damaged:
+        return Mistake("handover.original-damaged", laid.damaged[0], {"file": laid.damaged[0]})
     about = [
         ("Source-Organization", closeout.job.get("name") or closeout.job["id"]),
         ("External-Identifier", closeout.job["id"]),
@@ -107,6 +109,7 @@ class _Laid:
         self.named: dict[str, tuple[str | None, str | None]] = {}  # piece -> run, mark
         self.borne: list[tuple[str | None, str | None]] = []
         self.as_handed_in: dict[str, str] = {}
+        self.damaged: list[str] = []  # photos that are no longer what was handed in, found before they were stripped
         self.tables: list[dict] = []
 
     def everything(self) -> list[bag.Entry]:
@@ -211,7 +214,11 @@ class _Laid:
             self.entries[place] = bag.Entry(place, path)
             self.as_handed_in[place] = digest
             return place, digest, "original", ""
-        copy = stripping.stripped(path.read_bytes())
+        content = path.read_bytes()
+        if sha256(content).hexdigest() != digest:
+            self.damaged.append(place)
+            return "", "", "not carried", ""
+        copy = stripping.stripped(content)
         if copy is None:
             return self._carry_small(digest)
         self.entries[place] = bag.Entry(place, lambda: stripping.stripped(path.read_bytes()))

@@ -113,8 +113,9 @@ def _before(folder: JobFolder, out: Path) -> dict | Mistake | None:
     return before
 
 
-def _copy_all(folder: JobFolder, copying: _Copying, now: datetime) -> Copied:
-    """The database first: every file that it speaks of had its name before its row was written."""
+def _copy_all(folder: JobFolder, copying: _Copying, now: datetime) -> Copied | Mistake:
+    """The database first: every file that it speaks of had its name before its row was written. One that does not hold
+    together is no copy: the one before it may be the last good one, and stays."""
     out = copying.out
     (out / FILES).mkdir(exist_ok=True)
     part = out / f".{uuid.uuid4().hex}.part"
@@ -122,6 +123,8 @@ def _copy_all(folder: JobFolder, copying: _Copying, now: datetime) -> Copied:
         target = sqlite3.connect(part)
         try:
             folder.db.conn.backup(target)
+            if (came := target.execute("PRAGMA integrity_check(1)").fetchone()[0]) != "ok":
+                return _log_damaged(folder, out, came)
             target.execute("PRAGMA journal_mode=DELETE")  # one file, without a log beside it
             wanted = list(target.execute("SELECT sha256, what, kind FROM files WHERE erased_at IS NULL ORDER BY sha256"))
             notes = target.execute("SELECT count(*) FROM notes").fetchone()[0]
@@ -150,6 +153,10 @@ def _copy_all(folder: JobFolder, copying: _Copying, now: datetime) -> Copied:
     _clear(out, whole)
     total = size + sum(one["bytes"] for one in whole["files"])
     return Copied(len(copying.listed), copying.new, total, seq, newest, tuple(copying.problems))
+
+
+def _log_damaged(folder: JobFolder, out: Path, came: str) -> Mistake:
+    return Mistake("keeping.log-damaged", str(folder.path), {"folder": str(folder.path), "copy": str(out), "came": came.splitlines()[-1]})
 
 
 def _received(folder: JobFolder, copying: _Copying, wanted: list) -> None:
