@@ -8,7 +8,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from logbook.reading import read
+from logbook.reading.clauses.grammar import Row, compiled
+from logbook.reading.composed.compose import compose
+from logbook.reading.stated import stated
+from logbook.reading.words.items import book, itemise
 from logbook.reading.words.likely import AnyOf, Likely, alternatives
+from logbook.reading.words.tokens import tokens
 
 from reading_cases import FILES, sentences
 
@@ -54,3 +59,11 @@ def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():
     lower = [text.lower() for text in texts]
     for one in built:
         assert all(one.search(text) for text in lower if one.regex.search(text)), one.pattern
+
+
+def test_no_frame_is_left_untried_where_it_finds_something():
+    lexicon = book("en")
+    for text in [case.text for name in FILES for case in sentences(name)][::23]:
+        row = Row.of(text, compose(itemise(tokens(text), lexicon), text, lexicon.language.letters, lexicon.language.forms))
+        tried = {frame.pattern for frame in stated._FRAMES.standing(row)}
+        assert tried.issuperset(frame.pattern for frame in stated._FRAMES.rows if compiled(frame.pattern).search(row.string)), text

@@ -191,6 +191,19 @@ class Small:
     between: frozenset[str] = frozenset()  # before two pieces that this one stands between, or two measures
     i: frozenset[str] = frozenset()  # begins words in which he tells of his own making
     stands: frozenset[str] = frozenset()  # behind a piece: verbs that tell how it stands
+    loosely: frozenset[str] = frozenset()  # a clause of its own: what was done before it was not done in full
+    by_now: str = ""  # ends what stands before an act that was lacking before and is done
+    and_so: frozenset[str] = frozenset()  # before "I": what he did about what he told
+    into: frozenset[str] = frozenset()  # before a piece that others were only let into
+    sounds_like_no: frozenset[str] = frozenset()  # what ears write for "no"
+    is_new: frozenset[str] = frozenset()  # right before "new" or "know": it was said so
+    sleeves: frozenset[str] = frozenset()  # without a number: of a shirt
+    shifted: frozenset[str] = frozenset()  # what an offset is, before how far
+    in_all: frozenset[str] = frozenset()  # behind a number: so many
+    box: frozenset[str] = frozenset()  # with a number of its own: a plenum
+    pressed: frozenset[str] = frozenset()  # which tape it is
+    an_inch: frozenset[str] = frozenset()  # behind "of": how thick board is, how wide tape
+    a_quarter: frozenset[str] = frozenset()  # the same of the legs of staples
     sounds: Mapping[str, tuple[int, str]] = field(default_factory=dict)  # what ears write for a number, and the number
     in_twos: Mapping[str, int] = field(default_factory=dict)  # numbers that are a spacing: "stapled on twos"
     one_unit: Mapping[str, str] = field(default_factory=dict)  # "every foot": a unit by itself, and its sign

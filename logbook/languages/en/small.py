@@ -7,6 +7,12 @@ from types import MappingProxyType
 from logbook.languages.small import Small
 
 ENGLISH_SMALL = Small(
+    loosely=frozenset("more or less|kind of|sort of|kinda|pretty much|more or less anyway".split("|")),
+    by_now=r"\bnow (?:it|she|the panel|that|it's)$",
+    and_so=frozenset("so then".split()),
+    into=frozenset("into onto".split()),
+    sounds_like_no=frozenset("new know knot".split()),
+    is_new=frozenset("put i you we ran installed the some used laid".split()),
     yes=frozenset("check checked ticked yes yep yeah yup sure absolutely affirmative done did aye correct right".split()),
     no=frozenset("no nope nah negative not nay".split()),
     than=frozenset("than size".split()),

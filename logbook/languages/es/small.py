@@ -5,6 +5,15 @@ from __future__ import annotations
 from logbook.languages.small import Small
 
 SPANISH_SMALL = Small(
+    loosely=frozenset(["más o menos"]),
+    by_now=r"\bya(?: (?:lo|la|los|las|le|se|se lo|se la|est[áa]|qued[óo]|le puse|le puse la))?$",
+    sleeves=frozenset("manga mangas".split()),
+    shifted=frozenset("corrido corrida recorrido recorrida".split()),
+    in_all=frozenset(["en total"]),
+    box=frozenset(["caja"]),
+    pressed=frozenset(("de presión", "de presion")),
+    an_inch=frozenset(["pulgada"]),
+    a_quarter=frozenset(["cuarto"]),
     yes=frozenset("listo lista sí si claro seguro simón".split()),
     no=frozenset("no".split()),
     bends=frozenset("doblar doblarle doblarles doblarlas doble doblo doblamos doblaron dobladas doblada doblados doblando doblan".split()),

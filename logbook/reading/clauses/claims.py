@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
-from logbook.reading.clauses.grammar import Row, compiled, one_of_each
+from logbook.reading.clauses.grammar import Row, one_of_each
 from logbook.reading.words.items import Item
 from logbook.reading.words.measures import Measure
 from logbook.record import record
@@ -130,28 +130,6 @@ def _read_as(row: Row, first: int, last: int) -> str | None:
         parts.append(item.read_as or row.text[item.start : item.end])
         at = item.end
     return "".join(parts).strip()
-
-
-def run(frames: Iterable[Frame], row: Row, taken: set[int]) -> list[Claim]:
-    """Every frame over the row in order; what one frame has spent the next cannot read."""
-    made: list[Claim] = []
-    lacks = row.letters.isdisjoint
-    for frame in frames:
-        for needs in frame.needs:
-            if lacks(needs):
-                break
-        else:
-            _find(frame, row, taken, made)
-    return made
-
-
-def _find(frame: Frame, row: Row, taken: set[int], made: list[Claim]) -> None:
-    for match in compiled(frame.pattern).finditer(row.string):
-        found = Found(row, match)
-        for one in frame.build(found) or ():
-            if not taken.intersection(one.uses):
-                made.append(one)
-        taken.update(at for one in made[-8:] for at in one.uses)
 
 
 def unit_of(item: Item) -> str | None:

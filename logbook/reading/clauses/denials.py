@@ -367,9 +367,9 @@ def _is_the_trouble(row: Row, clause: Clause, begin: int, at: int) -> bool:
     return row.items[begin].concept == "NOT" and live(row, begin + 1) == "DET" and behind[:1] in (["that's"], ["that"], ["which"], ["i'm"])
 
 
-def nor(row: Row, at: int, end: int) -> Iterator[int]:
-    """ "Without a flap or cross tabs": what the same "without" denies."""
-    while at + 1 < end and row.items[at].concept == "OR":
+def listed_on(row: Row, at: int, end: int, joints: tuple[str, ...]) -> Iterator[int]:
+    """ "Without a flap or cross tabs", "still wants taping and a rub down": the things and acts that hang on the same word as the one before them."""
+    while at + 1 < end and row.items[at].concept in joints:
         at += 2 if row.items[at + 1].concept in ("DET", "FILLER") or row.words(at + 1, at + 2).lower() == "any" else 1
         if at >= end or DENIED.get(row.items[at].concept, ("", True))[1] is not False:
             return

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from logbook.reading.clauses.grammar import Row
+from logbook.reading.words.items import Item
 from logbook.reading.words.phrasing import words_of
 
 
-def legs_turn(row: Row, first: int, last: int) -> bool:
-    """Whether these items tell which way legs go."""
-    return any(row.items[k].concept == "CLINCHED" or row.items[k].concept == "IN" and row.words(k - 1, k).lower() in words_of("small.legs_turn") for k in range(first, last))
+def legs_turn(items: tuple[Item, ...], text: str, at: int) -> bool:
+    """Whether this item tells which way legs go."""
+    return items[at].concept == "CLINCHED" or items[at].concept == "IN" and text[items[at - 1].start : items[at - 1].end].lower() in words_of("small.legs_turn")

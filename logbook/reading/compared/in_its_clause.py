@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from bisect import bisect_left, bisect_right
 from dataclasses import dataclass, replace
 
@@ -10,7 +9,7 @@ from logbook.reading.names import listed
 from logbook.reading.clauses.claims import Claim
 from logbook.reading.clauses.denials import DENIED
 from logbook.reading.clauses.grammar import Row
-from logbook.reading.words.phrasing import words_of
+from logbook.reading.words.phrasing import in_any, words_of
 
 UNHEDGED = ("kind", "mark", "run", "place", "service", "joined_to", "stage")
 ACT_FACTS = frozenset(name for name, _ in DENIED.values())
@@ -71,7 +70,7 @@ def marked(row: Row, cut, places: Places, one: Claim) -> Claim:
 
 def _is_gone_into(row: Row, at: int) -> bool:
     """ "both cut into straight 17 with no gaps": a piece that is only where they go."""
-    return at > 0 and row.words(at - 1, at).lower() in ("into", "onto") and row.items[at - 2].concept == "MOVE"
+    return at > 0 and row.words(at - 1, at).lower() in words_of("small.into") and row.items[at - 2].concept == "MOVE"
 
 
 def _of_the_measure(row: Row, at: int, first: int) -> bool:
@@ -92,7 +91,7 @@ def _doubt_behind(row: Row, cut, place: int, act: bool) -> bool:
     if place + 1 >= len(cut) or cut[place + 1].sentence > cut[place].sentence + 1:
         return False
     concepts = [item.concept for item in row.items[cut[place + 1].first : cut[place + 1].last]]
-    loosely = row.words(cut[place + 1].first, cut[place + 1].last).lower() in ("more or less", "kind of", "sort of", "kinda", "pretty much", "more or less anyway", "más o menos")
+    loosely = row.words(cut[place + 1].first, cut[place + 1].last).lower() in words_of("small.loosely")
     return bool({"THINK", "DOUBT", "HEDGE" if loosely or not act else ""} & set(concepts)) and set(concepts) <= {"THINK", "HEDGE", "DOUBT", "FILLER", "I", "THIS", "OR", "BUT", "NOT", "DET"}
 
 
@@ -129,20 +128,13 @@ def _corrects_behind(row: Row, one: Claim) -> bool:
 def _already(row: Row, first: int) -> bool:
     """ "no estaba encintado, ya lo encinté", "and now it sits": what is done by now takes the place of what was not."""
     behind = row.items[first].start
-    before = row.text[max(0, behind - 24) : behind].lower().rstrip()
-    if "now" in before and _NOW.search(row.text[max(0, behind - 16) : behind].lower().rstrip()):
-        return True
-    return "ya" in before and _YA.search(before) is not None
-
-
-_NOW = re.compile(r"\bnow (?:it|she|the panel|that|it's)$")
-_YA = re.compile(r"\bya(?: (?:lo|la|los|las|le|se|se lo|se la|est[áa]|qued[óo]|le puse|le puse la))?$")
+    return in_any("small.by_now").search(row.text[max(0, behind - 24) : behind].lower().rstrip()) is not None
 
 
 def _sounds_like_no(row: Row, first: int) -> bool:
     """ "new vanes", "know tape": the ears write so what may have been "no vanes", "no tape"."""
     said = row.words(max(0, first - 2), first).lower().split() if first else []
-    return said[-1:] in (["new"], ["know"], ["knot"]) and said[-2:-1] not in (["put"], ["i"], ["you"], ["we"], ["ran"], ["installed"], ["the"], ["some"], ["used"], ["laid"])
+    return bool(said) and said[-1] in words_of("small.sounds_like_no") and words_of("small.is_new").isdisjoint(said[-2:-1])
 
 
 def _trailing_hedge(row: Row, at: int) -> bool:
@@ -158,7 +150,7 @@ def _corrects(row: Row, places: Places, first: int) -> bool:
             return True
         if concept == "NOT" and row.items[at].end - row.items[at].start == 2 and row.items[at + 1].concept == "COMMA":
             return True
-        if concept == "FILLER" and row.items[at + 1].concept == "I" and row.text[row.items[at].start : row.items[at].end].lower() in ("so", "then"):
+        if concept == "FILLER" and row.items[at + 1].concept == "I" and row.text[row.items[at].start : row.items[at].end].lower() in words_of("small.and_so"):
             return True  # "it wasn't taped, so I taped it"
         if concept in ("NUM", "MARKED") and (row.items[at + 1].concept in ("BE", "HAVE") or at and row.items[at - 1].concept.startswith("K_")) or concept.startswith("K_") and row.items[at + 1].concept in ("NUM", "MARKED"):
             at, steps = at - 1, steps + 1  # "hold on, nine's ten by twelve"

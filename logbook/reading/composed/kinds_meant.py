@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from logbook.reading.composed.acts_meant import ACTS
 from logbook.reading.words.items import concept_at
+from logbook.reading.words.phrasing import words_of
 
 _TOP_AND_BOTTOM = {"techo": "top", "piso": "bottom"}
 CONCEPTS = ("K_STRAIGHT", "K_PLENUM", "UNDONE", "K_OFFSET", "NOT_MARK", "BRANCH_WORD", "OFFSETS", "K_TEE", "K_END_CAP", "PLACE_NOUN", "K_ELBOW", "K_COLLAR", "TIE_RODS", "K_HANGER", "K_DAMPER_SLEEVE")
@@ -63,7 +64,7 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="SIDE", value=(_TOP_AND_BOTTOM[said],))  # "techo baja cuatro en dieciséis"
     elif item.concept in ("K_STRAIGHT", "BRANCH_WORD") and said in ("tramo", "ramal", "el ramal") and ahead in ("NUM", "MARKED") and _is_a_run(done, place):
         done[place] = replace(item, concept="RUN", value=None)
-    elif item.concept == "K_DAMPER_SLEEVE" and said in ("manga", "mangas") and ahead not in ("NUM", "MARKED", "NUMBER", "SIZE"):
+    elif item.concept == "K_DAMPER_SLEEVE" and said in words_of("small.sleeves") and ahead not in ("NUM", "MARKED", "NUMBER", "SIZE"):
         done[place] = replace(item, concept="WORD", value=None)  # "se me atoró la manga"
     elif item.concept == "TIE_RODS" and said.endswith(("tirante", "tirantes")) and _in_feet(items):
         done[place] = replace(item, concept="K_HANGER", value="hanger")  # "en la línea 7 puse tirantes cada siete pies": of a run, and of no piece

@@ -5,12 +5,12 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
+from logbook.reading.clauses.legs_turn import legs_turn
 from logbook.reading.composed.acts_meant import ACTS, TO_DO
 from logbook.reading.words.items import concept_at
 from logbook.reading.words.measures import Measure
 from logbook.reading.words.phrasing import words_of
 
-_SHIFTED = ("corrido", "corrida", "recorrido", "recorrida")
 SIDE_LETTERS = {"l": "left", "r": "right", "t": "top", "b": "bottom"}
 CONCEPTS = ("LONG", "WORD", "FRAC", "COUNTED", "LETTER", "COMMA", "EVERY", "PARTLY", "NUM", "ROOM", "DET", "STATIC")
 
@@ -18,9 +18,9 @@ CONCEPTS = ("LONG", "WORD", "FRAC", "COUNTED", "LETTER", "COMMA", "EVERY", "PART
 def meant(done: list, items, place: int, ahead: str, past_article: str, said: str, text: str) -> None:
     """Puts into `done` what the word at this place means."""
     item = items[place]
-    if item.concept == "LONG" and said == "en total" and concept_at(items, place - 1) == "NUM" and concept_at(items, place - 2) in ("HAVE", "BE", "FILLER", "WORD"):
+    if item.concept == "LONG" and said in words_of("small.in_all") and concept_at(items, place - 1) == "NUM" and concept_at(items, place - 2) in ("HAVE", "BE", "FILLER", "WORD"):
         done[place] = replace(item, concept="COUNTED", value=None)  # "puse ocho en total"
-    elif item.concept == "WORD" and said == "pulgada" and concept_at(items, place - 1) == "OF" and any(concept_at(items, place - k) == "BOARD" for k in (2, 3, 4)):
+    elif item.concept == "WORD" and said in words_of("small.an_inch") and concept_at(items, place - 1) == "OF" and any(concept_at(items, place - k) == "BOARD" for k in (2, 3, 4)):
         done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"
     elif item.concept == "FRAC" and said == "half" and concept_at(items, place - 1) in ("WORD", "FILLER", "SIDE", "OTHER_SIDE") and concept_at(items, place - 2) == "DET" and ahead not in ("LEN", "NUM", "FRAC", "OF", "STAPLES", "BOARD", "LEG"):
         done[place] = replace(item, concept="WORD", value="half")  # "used the good half"
@@ -28,7 +28,7 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="FILLER", value=None)  # "half its staples curl in": they are in, and that is how they are
     elif item.concept == "WORD" and said == "open" and concept_at(items, place - 1) == "BE" and (ahead in ("LEN", "FRAC") or ahead == "HEDGE" and concept_at(items, place + 2) in ("LEN", "FRAC")):
         done[place] = replace(item, concept="PARTED", value=None)  # "the joint between 7 and 8 is open a quarter inch"
-    elif item.concept == "COUNTED" and said == "caja" and _a_box(done, items, place):
+    elif item.concept == "COUNTED" and said in words_of("small.box") and _a_box(done, items, place):
         done[place] = replace(item, concept="K_PLENUM", value="plenum")
     elif item.concept == "LETTER" and said in SIDE_LETTERS and ahead in ("IN", "OUT", "MOVE_IN", "MOVE_OUT") and concept_at(items, place + 2) in ("NUM", "LEN"):
         done[place] = replace(item, concept="SIDE", value=(SIDE_LETTERS[said],))  # "L in 4 back 24"
@@ -42,15 +42,15 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="PENDING")  # "a medio encintar"
     elif item.concept == "NUM" and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) in ("TAPE", "MARK181") and 2 <= item.value.value <= 4 and ahead in ("COMMA", "STOP", "AND", "") and any(one.concept == "SHIFT" for one in items[:6]):
         done[place] = replace(item, concept="LEN")  # "hoy con board de pulgada, cinta de tres"
-    elif said == "cuarto" and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) in ("STAPLES", "LEG"):
+    elif said in words_of("small.a_quarter") and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) in ("STAPLES", "LEG"):
         done[place] = replace(item, concept="FRAC", value=Measure("FRAC", Fraction(1, 4), None, 0, False, Fraction(1, 4)))  # "grapas de cuarto"
-    elif item.concept == "WORD" and said in _SHIFTED and any(one.concept == "K_OFFSET" for one in items[:place]):
+    elif item.concept == "WORD" and said in words_of("small.shifted") and any(one.concept == "K_OFFSET" for one in items[:place]):
         done[place] = replace(item, concept="OFFSETS", value=None)  # "offset tres, corrido de seis en treinta y seis"
     elif item.concept == "DET" and said == "una" and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) == "BOARD" and ahead in ("COMMA", "STOP", "AND", ""):
         done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "tablero de una"
-    elif item.concept == "WORD" and said == "pulgada" and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) in ("BOARD", "WASHERS", "MARK181", "TAPE"):
+    elif item.concept == "WORD" and said in words_of("small.an_inch") and concept_at(done, place - 1) == "OF" and concept_at(done, place - 2) in ("BOARD", "WASHERS", "MARK181", "TAPE"):
         done[place] = replace(item, concept="LEN", value=Measure("LEN", Fraction(1), "in", 0, False, Fraction(1)))  # "board de pulgada"
-    elif item.concept == "STATIC" and said in ("de presión", "de presion") and _of_the_tape(items, place):
+    elif item.concept == "STATIC" and said in words_of("small.pressed") and _of_the_tape(items, place):
         done[place] = replace(item, concept="WORD", value=None)  # "la cinta no es de la de presión, la de tres"
     elif item.concept == "NUM" and said == "one" and concept_at(items, place - 1) == "THROAT" and concept_at(items, place - 2) == "DET":
         done[place] = replace(item, concept="WORD", value="one")  # "used a radius one": an elbow
@@ -64,7 +64,7 @@ def _of_the_staples(items, place: int, text: str) -> bool:
     if words_of("small.of_them").isdisjoint(text[items[place].end : items[staples].end].lower().split()):
         return False  # "half inch staples", "quarter staples"
     for k in range(staples + 1, min(staples + 9, len(items))):
-        if items[k].concept == "CLINCHED" or items[k].concept == "IN" and text[items[k - 1].start : items[k - 1].end].lower() in words_of("small.legs_turn"):
+        if legs_turn(items, text, k):
             return True
         if items[k].concept in ("COMMA", "STOP", "QUERY", "BUT"):
             return False

@@ -195,7 +195,7 @@ def _extents(row: Row, own: Row, part: Part, language: Language) -> Iterator[tup
         concept = row.items[at].concept
         if concept == "TIGHT" and _measured(row, part):
             continue
-        if concept not in _ACTS or own.is_blank(at) or concept == "STAPLES" and legs_turn(row, at + 1, part.last):
+        if concept not in _ACTS or own.is_blank(at) or concept == "STAPLES" and any(legs_turn(row.items, row.text, k) for k in range(at + 1, part.last)):
             continue
         torn = concept == "TAPE" and any(item.concept == "DAMAGE" for item in row.items[row.sentence_start(at) : at])
         if torn and any_of(language.code, "turns.mends").search(part.words) is not None:

@@ -31,7 +31,8 @@ from logbook.reading.stated import (
     tapes,
     told_acts,
 )
-from logbook.reading.clauses.claims import Claim, run
+from logbook.reading.clauses.claims import Claim
+from logbook.reading.clauses.frames import Frames
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.names.disowned import disowned
 from logbook.reading.names.headings import mentions
@@ -49,26 +50,29 @@ from logbook.reading.stated.used_that import used_that
 from logbook.reading.stated.waits_its_turn import waits_its_turn
 from logbook.record import record
 
-_FRAMES = (  # what one has spent the next cannot read
-    tape_taken.FRAMES,
-    legs_told.FRAMES,
-    staples_told.FRAMES,
-    cut_from_a_roll.FRAMES,
-    air_told.FRAMES,
-    not_home.FRAMES,
-    spaced_past.FRAMES,
-    how_big.FRAMES,
-    ends.FRAMES,
-    moves.FRAMES,
-    slope_of.FRAMES,
-    staples.SPACING_FRAMES,
-    tapes.BOARD_FRAMES,
-    supports.FRAMES,
-    condition.FRAMES,
-    sides_done.FRAMES,
-    sizes.FRAMES,
-    staples.FRAMES,
-    tapes.FRAMES,
+_LEVEL = Frames(moves.LEVEL_FRAMES)
+_FRAMES = Frames(
+    (
+        *tape_taken.FRAMES,
+        *legs_told.FRAMES,
+        *staples_told.FRAMES,
+        *cut_from_a_roll.FRAMES,
+        *air_told.FRAMES,
+        *not_home.FRAMES,
+        *spaced_past.FRAMES,
+        *how_big.FRAMES,
+        *ends.FRAMES,
+        *moves.FRAMES,
+        *slope_of.FRAMES,
+        *staples.SPACING_FRAMES,
+        *tapes.BOARD_FRAMES,
+        *supports.FRAMES,
+        *condition.FRAMES,
+        *sides_done.FRAMES,
+        *sizes.FRAMES,
+        *staples.FRAMES,
+        *tapes.FRAMES,
+    )
 )
 _ON_THEM = ("OF", "ON", "IN")
 _THINGS = ("SIDE", "PANEL", "STAPLES", "TAPE", "VANES", "GROOVE", "SHIPLAP")
@@ -93,11 +97,10 @@ def stated(told: OwnWords, left: LeftUndone, language: Language) -> Stated:
     claims = [*left.claims, *runs(headed, taken, language)]
     looked = left.stated.blanked(places.of_the_joined(left.stated))
     claims += places.joins(looked, taken, language)
-    claims += run(moves.LEVEL_FRAMES, looked, taken)
+    claims += _LEVEL.run(looked, taken)
     named = _named(row, headed, left.short_at, taken, language)
     looked = _with_pieces(row, looked, named)
-    for frames in _FRAMES:
-        claims += run(frames, looked, taken)
+    claims += _FRAMES.run(looked, taken)
     claims += line_pressure.pressures(row, looked, cut, taken, language)
     claims += read_off.read_off(row, taken, claims, language)
     claims += sizes.sizes(looked, taken)

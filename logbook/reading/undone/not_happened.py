@@ -9,11 +9,12 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 from functools import cache
+from itertools import takewhile
 
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, Open, claim
-from logbook.reading.clauses.denials import ACTS, DENIED, nor
+from logbook.reading.clauses.denials import ACTS, DENIED, listed_on
 from logbook.reading.own.fell_short import _NOT, shortfalls, waits
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_sits import only_how
@@ -105,14 +106,14 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
             if how == "to_do":
                 start, end = row.items[first].start, row.items[last - 1].end
                 yield claim(row, name, False, first, last, opens=(Open("piece", name, start, end),), pending=True, hedged=False), used
-                for at in _and_so(row, last, clause.last):
+                for at in takewhile(lambda at: _as_a_thing(row, at), listed_on(row, last, clause.last, ("AND", "OR"))):
                     too = DENIED[row.items[at].concept][0]
                     yield claim(row, too, False, first, at + 1, opens=(Open("piece", too, start, row.items[at].end),), pending=True, hedged=False), {at}
             elif not _mended(row, cut_up, first, name, language):
                 one = claim(row, name, False, first, last, hedged=False)
                 of_a_part = how == "partly" or name in _BY_SIDES and re.search(language.acts.a_side, said) or row.items[first].concept in ("NO", "NOT") and of_one_side(row, _so_far(row, clause, one), one)
                 yield replace(one, part="side") if of_a_part else one, used
-                for at in nor(row, last, clause.last) if how == "undone" else ():
+                for at in listed_on(row, last, clause.last, ("OR",)) if how == "undone" else ():
                     yield claim(row, DENIED[row.items[at].concept][0], False, at, at + 1, hedged=False), {at}
     if theirs:
         return
@@ -138,7 +139,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
         opens = (Open("piece", name, row.items[clause.first].start, row.items[clause.last - 1].end),) if yet else ()
         one = claim(row, name, bool(value) if value is None else value, first, last, opens=opens, pending=yet, corrects=value is False and row.items[clause.first].concept == "BUT", hedged=False, kinds=_STAPLED_KINDS if value is None and name == "stapled" else ())
         yield replace(one, part="side") if value is False and row.items[first].concept in ("NO", "NOT") and of_one_side(row, _so_far(row, clause, one), one) else one, used  # "no staples in the throat"
-        for at in nor(row, last, clause.last) if value is False and row.items[first].concept == "NO" else ():
+        for at in listed_on(row, last, clause.last, ("OR",)) if value is False and row.items[first].concept == "NO" else ():
             yield claim(row, DENIED[row.items[at].concept][0], False, at, at + 1, hedged=False), {at}
 
 
@@ -147,19 +148,10 @@ def _so_far(row: Row, clause: Clause, one: Claim) -> Clause:
     return clause if row.items[one.first].concept == "NO" else replace(clause, last=one.last)
 
 
-def _and_so(row: Row, last: int, end: int) -> Iterator[int]:
-    """ "Still wants taping and a rub down": the acts, as things, that hang on the same word as the one before them."""
-    at = last
-    while at + 1 < end and row.items[at].concept in ("AND", "OR"):
-        at += 2 if row.items[at + 1].concept == "DET" else 1
-        if at >= end or row.items[at].concept not in DENIED or row.words(at, at + 1).lower().split()[0].endswith("ed"):
-            return
-        words = row.words(at, at + 1).lower()
-        thing = words.split()[0].endswith("ing") or words.endswith("down") or row.items[at - 1].concept == "DET"
-        if DENIED[row.items[at].concept][1] is not False or not thing:
-            return
-        yield at
-        at += 1
+def _as_a_thing(row: Row, at: int) -> bool:
+    """ "Still wants taping and a rub down": an act by its name, where "and taped it" is one that was done."""
+    words = row.words(at, at + 1).lower()
+    return not words.split()[0].endswith("ed") and (words.split()[0].endswith("ing") or words.endswith("down") or row.items[at - 1].concept == "DET")
 
 
 def _of_a_whole_run(said: str, language: Language) -> bool:

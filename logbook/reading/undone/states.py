@@ -11,7 +11,7 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.languages.language import Language, State
 from logbook.reading.clauses.claims import Claim, Open, claim
-from logbook.reading.clauses.denials import DENIED, nor
+from logbook.reading.clauses.denials import DENIED, listed_on
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.likely import AnyOf, Likely, alternatives, where_standing
 from logbook.reading.names.other_things import of_something_else
@@ -62,7 +62,7 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             ajar = state.fact == "(open)"  # a gap is no act, and of what width may stand behind
             opens = (Open("piece", None if ajar else state.fact, own.items[part.first if yet else first].start, own.items[(part.last if yet else last) - 1].end),) if pending else ()
             made.append(claim(own, state.fact, state.value, first, last, kinds=state.kinds, opens=opens, pending=pending and not ajar, corrects=but or state.fact == "panel_seated" and thing is not None and thing < part.first, part=state.part, hedged=False))
-            for at in nor(own, last, part.last) if state.value is False else ():  # "never got a flap or tabs"
+            for at in listed_on(own, last, part.last, ("OR",)) if state.value is False else ():  # "never got a flap or tabs"
                 made.append(claim(own, DENIED[own.items[at].concept][0], False, at, at + 1, hedged=False))
                 spent.add(at)
             spent.update(at for at in range(first, last) if own.items[at].concept not in _NAMING and not ajar and not (own.items[at].concept == "DAMAGE" and state.fact == "damage_repaired") and not (own.items[at].concept.startswith("K_") and own.items[at].concept != "K_HANGER"))

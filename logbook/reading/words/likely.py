@@ -23,7 +23,7 @@ _AT_WORD = r"(?<![\w'])"
 class Likely:
     """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried), the further sets of which it must hold one of each (`besides`), how few and how many letters it can match, and the letters with which that begins (`opens`, each `deep` letters; none: with any)."""
 
-    __slots__ = ("begins_words", "besides", "deep", "high", "low", "needs", "opens", "pattern", "regex")
+    __slots__ = ("begins_words", "besides", "deep", "high", "low", "needs", "opens", "pattern", "regex", "starts")
 
     def __init__(self, pattern: str, cues: Iterable[tuple[str, ...]] = ()):
         """`cues`: sets of letters of each of which a text must hold one, whatever the pattern itself would find."""
@@ -31,6 +31,7 @@ class Likely:
         parsed = _parser.parse(pattern)
         each = needed(parsed)
         self.needs = next((shortest for one in each if (shortest := _shortest(one))), ())
+        self.starts = frozenset([one[:SHORTEST] for one in self.needs])
         self.besides = (*each, *(one for one in cues if one))
         self.low, self.high = parsed.getwidth()
         self.opens = openings(parsed)
@@ -45,6 +46,8 @@ class Likely:
         return self.regex
 
     def search(self, text: str, at: int = 0) -> re.Match[str] | None:
+        if self.starts and self.starts.isdisjoint(beginnings(text)):
+            return None
         for letters in self.needs:
             if letters in text:
                 return self.regex.search(text, at)
@@ -53,6 +56,8 @@ class Likely:
     def match(self, text: str, at: int = 0) -> re.Match[str] | None:
         if self.opens and text[at : at + self.deep] not in self.opens and text.isascii():
             return None
+        if self.starts and self.starts.isdisjoint(beginnings(text)):
+            return None
         for letters in self.needs:
             if letters in text:
                 return self.regex.match(text, at)
@@ -60,6 +65,8 @@ class Likely:
 
     def fullmatch(self, text: str) -> re.Match[str] | None:
         if not self.low <= len(text) <= self.high or self.opens and text[: self.deep] not in self.opens and text.isascii():
+            return None
+        if self.starts and self.starts.isdisjoint(beginnings(text)):
             return None
         for letters in self.needs:
             if letters in text:
@@ -85,18 +92,12 @@ class Likely:
 
     def may(self, text: str) -> bool:
         """Whether its letters stand in the text, or in that of which the text is a part."""
-        if len(text) < self.low:
+        if len(text) < self.low or self.starts and self.starts.isdisjoint(beginnings(text)):
             return False
-        if not self.needs:
-            return True
         for letters in self.needs:
             if letters in text:
                 return True
-        return False
-
-
-def _starts(letters: Iterable[str]) -> frozenset[str]:
-    return frozenset([one[:SHORTEST] for one in letters])
+        return not self.needs
 
 
 @cache
@@ -125,7 +126,7 @@ class AnyOf:
 
     def __init__(self, patterns: Iterable[str]):
         made = [Likely(pattern) for pattern in patterns]
-        self.parts = tuple((_starts(one.needs), one) for one in made)
+        self.parts = tuple(made)
         self._index = _index(made)
 
     def within(self, text: str) -> Some:
@@ -150,8 +151,8 @@ class Some:
 
 def _first(parts, text: str) -> re.Match[str] | None:
     lacks = beginnings(text).isdisjoint
-    for starts, one in parts:
-        if starts and lacks(starts):
+    for one in parts:
+        if one.starts and lacks(one.starts):
             continue
         match = one.regex.search(text)
         if match is not None:
