@@ -361,6 +361,7 @@ class Language:
     misheard: tuple[Misheard, ...]
     telling: frozenset[str]  # words that tell this language from the others
     names: frozenset[str]  # first names, to tell who did something
+    harms: tuple[tuple[tuple[tuple[str, str], ...], str], ...] = ()  # (senses, words): harm only beside what it befell; a sense is (damage or concept, thing, state, of_facing, opening or of_joint)
     letters: Mapping[str, str] = field(default_factory=dict)  # how a letter of a mark is said
     turns: Turns = Turns()
     afar: Afar = Afar()

@@ -30,6 +30,7 @@ class Small:
     led_to_piece: frozenset[str] = frozenset()  # before a number in a question after what is missing: it is a piece
     so_it_is_not: frozenset[str] = frozenset()  # what the work is for, or, before an act, that it was not done
     how_it_sits: frozenset[str] = frozenset()  # behind "no" and a thing: how the thing might have come out, that is there
+    joints: frozenset[str] = frozenset()  # where two parts meet, and not a corner of one
     flush: frozenset[str] = frozenset()  # of a groove that has no step there
     so_it_is: frozenset[str] = frozenset()  # the harm stays as it is, where nothing was done about it
     finds: frozenset[str] = frozenset()  # before a gap: it is there

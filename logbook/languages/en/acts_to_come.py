@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from logbook.languages.en.acts import _FILTHS
+from logbook.languages.en.filth import FILTHS
 from logbook.languages.en.done_over import ENGLISH_DONE_OVER
 from logbook.languages.en.taping import ENGLISH_ACTS_TAPING
 
@@ -62,15 +62,15 @@ ENGLISH_ACTS_TO_COME = replace(
         ("taped", False, r"(?<!at the )(?<!from the )(?<!to the )(?<!over the )(?<!past the )(?:foot|feet|inch|inches|side|bit|spot|stretch|end|corner|piece|strip|gap|seam)(?: [\w']+){0,6}? where (?:the |my |that )?(?:roll|tape|foil)(?: just| finally)* (?:ended|quit|ran out|gave out|died|ran dry|ran short|came up short|stopped)\b"),
         ("taped", False, r"(?:the |my |that |our )?(?:roll|tape|foil)(?: just| then| went and)* (?:ended|quit|ran out|gave out|died|was gone|ran dry)(?: on (?:me|us))?,? (?:on|at|before|halfway|half way|short of|right at|with) (?:the |my |that |a |one |two |down |through )"),
         ("stapled", None, r"(?:only|just|nothing but) (?:the )?tape(?:'s| is| that)? (?:holds|holding|keeps|keeping|closes|closing)\b|tape (?:alone|by itself|on its own)(?:'s| is)? (?:holds|holding|keeps|keeping)\b|(?:it's|it is|that's) (?:just |only )?the tape (?:that )?(?:holds|holding|keeps|keeping)\b"),
-        ("surface_clean", False, rf"{_FILTHS} (?:got|blew|fell|drifted|settled|came|ran|dripped|sifted|slipped|crept|flew|found its way)(?: (?:in|all|right|up|down))* (?:under|underneath|beneath|behind) (?:the |my |that )?(?:tape|foil)\b"),
+        ("surface_clean", False, rf"{FILTHS} (?:got|blew|fell|drifted|settled|came|ran|dripped|sifted|slipped|crept|flew|found its way)(?: (?:in|all|right|up|down))* (?:under|underneath|beneath|behind) (?:the |my |that )?(?:tape|foil)\b"),
         ("surface_clean", False, r"(?:smears?|streaks?|stains?|smudges?|grit|lumps|crumbs|specks|bits|dust|oil|grease|dirt)(?: \w+){0,2} (?:under|beneath|underneath) (?:the |my |that )?(?:foil|tape)\b"),
-        ("surface_clean", False, rf"tap(?:e|ed|ing)\b[^.;]{{0,40}}? with (?:\w+ )?(?:{_FILTHS}) (?:all over|on) (?:my|his|the|both) (?:gloves?|hands?|fingers?)\b"),
-        ("surface_clean", False, rf"still (?:some |a (?:bit|little|film|smear|coat) of |plenty of |that |a lot of )?{_FILTHS}\b(?: \w+){{0,4}}? on\b(?! (?:the|my|his) (?:floor|bench|truck|gloves?|hands?|saw|cart|pallet|table))(?![^.;]*\b(?:wiped|cleaned|got it off)\b)"),
+        ("surface_clean", False, rf"tap(?:e|ed|ing)\b[^.;]{{0,40}}? with (?:\w+ )?(?:{FILTHS}) (?:all over|on) (?:my|his|the|both) (?:gloves?|hands?|fingers?)\b"),
+        ("surface_clean", False, rf"still (?:some |a (?:bit|little|film|smear|coat) of |plenty of |that |a lot of )?{FILTHS}\b(?: \w+){{0,4}}? on\b(?! (?:the|my|his) (?:floor|bench|truck|gloves?|hands?|saw|cart|pallet|table))(?![^.;]*\b(?:wiped|cleaned|got it off)\b)"),
     ),
     of_sentence=(
         *ENGLISH_ACTS_TAPING.of_sentence,
         ("taped", False, r"(?:no (?:more )?tape(?: left)?|(?:ran|run|all|fresh) out of tape|out of tape|tape(?:'s| is| was) (?:all )?(?:gone|out|used up))\b[^.;]{0,60}?\b(?:stapled only|only stapled|just stapled|only (?:the |got )?staples|staples only|just (?:the )?staples)\b"),
-        ("surface_clean", False, rf"{_FILTHS} (?:got|blew|fell|drifted|settled|came|ran|dripped|sifted|slipped|crept|flew)(?: (?:in|all|right|up|down|on))* (?:under|underneath|beneath|behind)(?: (?:there|it))?(?=[.,;]| and| when| while| before)[^.;]*\b(?:tape|taped|taping|foil)\b(?![^.;]*\bwiped)"),
+        ("surface_clean", False, rf"{FILTHS} (?:got|blew|fell|drifted|settled|came|ran|dripped|sifted|slipped|crept|flew)(?: (?:in|all|right|up|down|on))* (?:under|underneath|beneath|behind)(?: (?:there|it))?(?=[.,;]| and| when| while| before)[^.;]*\b(?:tape|taped|taping|foil)\b(?![^.;]*\bwiped)"),
     ),
     looks=ENGLISH_ACTS_TAPING.looks + r"|under|stapled only|only stapled|just stapled|staples only|only (?:the |got )?staples",
     across=(

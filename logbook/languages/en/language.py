@@ -11,6 +11,7 @@ from logbook.languages.en.clauses import ENGLISH_CLAUSES
 from logbook.languages.en.afar import ENGLISH_AFAR
 from logbook.languages.en.elsewhere import ENGLISH_ELSEWHERE
 from logbook.languages.en.fastening import ENGLISH_FASTENING_STATES
+from logbook.languages.en.filth import CLEAN, DIRTY, DIRTY_ELSEWHERE, WIPED_IT_OFF, WIPE_IT_OFF
 from logbook.languages.en.fluent import ENGLISH_FLUENT
 from logbook.languages.en.forms import ENGLISH_FORMS
 from logbook.languages.en.measured_next import ENGLISH_MEASURED_NEXT
@@ -23,6 +24,7 @@ from logbook.languages.en.plainly import ENGLISH_PLAINLY
 from logbook.languages.en.plans import ENGLISH_PLANS
 from logbook.languages.en.flap_told import ENGLISH_FLAP_TOLD
 from logbook.languages.en.glass_told import ENGLISH_GLASS_TOLD
+from logbook.languages.en.harms import HARMS
 from logbook.languages.en.hung_told import ENGLISH_HUNG_TOLD
 from logbook.languages.en.left import ENGLISH_LEFT
 from logbook.languages.en.legs_told import ENGLISH_LEGS_TOLD
@@ -39,16 +41,9 @@ from logbook.languages.en.together import ENGLISH_TOGETHER
 from logbook.languages.en.told import ENGLISH_TOLD
 from logbook.languages.language import Language
 from logbook.languages.lettered import ENGLISH_LETTERED
+from logbook.languages.ways import ways as _products
 
 _SKINS = ("facing", "foil", "skin", "jacket", "vapor barrier")
-
-
-def _products(*words: str) -> str:
-    """Every way to say one of each, in order, parted by blanks."""
-    made = [""]
-    for some in words:
-        made = [f"{before} {word}".strip() for before in made for word in some.split("|")]
-    return "|".join(made)
 
 
 # "buttoned onto seventeen", "taped into sixteen"
@@ -220,6 +215,10 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("SEE", "see|can see|could see|i can see|you can see|you could see|saw|could feel|can feel|you see|we can see|until you see|i see|could read|can read|could make out|can make out"),
     ("WIPED", "wiping done|wiping's done|wiping is done|wiping all done|done wiping|done wiping it|done wiping it down|finished wiping|finished wiping it|finished wiping it down|got the wiping done|all wiped|all wiped down|a wiped one|did wipe|did wipe it|did wipe it down|did wipe it off|i did wipe|we did wipe|i did wipe it|we did wipe it|i did wipe it down|we did wipe it down|i did wipe it off|we did wipe it off|wiped|wiped down|wiped it down|wiped clean|wiped it clean|wiped off|wiped it|wiped it off|clean and dry|dry and clean|cleaned the facing|cleaned the surface|cleaned it|cleaned it off|dusted|dusted off|wiped dry|free of dust|surface is clean|surface was clean|facing is clean|foil is clean|the foil is clean|the foil was clean|the foil's clean|the facing is clean|the facing was clean|the facing's clean|the surface is clean|the surface was clean|the surface's clean|the jacket is clean|the board is clean|the seams are clean|foil was clean|foil's clean|foil clean|jacket is clean|jacket was clean|seams are clean|joint is clean|joints are clean|board is clean|everything is clean|everything's clean|nice and clean|foil is dry|foil is clean and dry|facing's clean|surface's clean and dry|facing was clean|it's clean|surface clean|wiped the facing|wiped the surface|wiped the dust|wiped the facing down|wiped the surface down|facing clean|cleaned and dried|clean surface|surface's clean|clean facing|wiped everything|no dust|dusted it off|cleaned|wiped it dry|wiped and dry|wiped and dried|was clean and dry|dried off|wiped it all down|facing was dry|surface was dry|surface is dry|facing is dry|clean dry|wiped them down|cleaned up the facing|gave it a wipe|gave it a good wipe|blew the dust off|blew it off|blew it off first|hit it with a rag|brushed it off|brushed the dust off|swept the dust off|ran a rag over it|blew the facing off|gave the facing a wipe"),
     ("WIPE", "wiping|wiping it|wiping it down|wiping it off|wiping down|wiping off|wiping this one|wiping that one|wiping the facing|wiping the board|wiping the foil|wipe-down|wipe down|wipedown|wipe|wipe it|wipe it down|clean it|clean the facing|wipe down|dust it|clean that|clean that off|clean it off|clean the board|clean the foil|clean the surface|clean the joint|wipe that|wipe that down|dust that|clean that up"),
+    ("DIRTY", DIRTY),
+    ("TRADE_NOISE", DIRTY_ELSEWHERE),
+    ("WIPED", f"{CLEAN}|{WIPED_IT_OFF}"),
+    ("WIPE", WIPE_IT_OFF),
     ("DIRTY", _products("oil|grease|dust|dirt|powder|mud|water", "on", "the|", "foil|facing|board|surface|joint") + "|dusty|dirty|greasy|oily|dust on it|covered in dust|didn't wipe|wasn't clean|wasn't wiped|not clean|not wiped|grimy|taped over the dust|oil on it|had oil on it|grease on it|still dusty|still dirty|a little dusty|still a little dusty|kinda dusty|still has dust on it|dust all over it|dust on the facing|dirt on it|mud on it"),
     ("HEAT_IT", _products("meant to|supposed to|have to|got to|need to|needs to be", "warm|heat|preheat|pre-heat|iron|warmed|heated|preheated", "it|the facing|the board|it up|it first|the facing first|the board first|first|the joint|the surface|it before")),
     ("PREHEATED", _products("warm|warmed|warming|heat|heated|heating", "up the|the|up my|up both|up all the", "tape|facing|board|surface|foil|seam|seams|joint|joints|panel|panels|face|edges", "|first|up first") + "|warmed up first|heated up first|warm up first"),
@@ -353,7 +352,7 @@ FUZZY = (
 )  # fmt: skip
 
 LANGUAGE = Language(
-    code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
+    code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES, harms=HARMS,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,

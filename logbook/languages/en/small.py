@@ -35,6 +35,7 @@ ENGLISH_SMALL = Small(
     works_from=frozenset("cut did went do go going cutting".split()),
     lies_elsewhere=frozenset("truck box order backorder van shop trailer gangbox ground crate bin cart toolbox toolbag bag bench floor pallet".split()),
     in_the_piece=frozenset("rail rails turn bend heel throat cheek cheeks way run place inside middle center corner".split()),
+    joints=frozenset("joint joints seam seams".split()),
     how_it_sits=frozenset("inward inwards outward outwards sideways crooked crookedly sticking standing stood stuck proud poking poked half lifting lifted lifts peeling peeled peels curling curled curls loose popping popped pops pulling pulled pulls hanging wrinkled bubbled bubbling folded puckered flapping backwards cockeyed bent turned clinched missing skipped farther further wider closer".split()) | {"came out", "come out"},
     flush=frozenset("flush smooth even level flat".split()),
     so_it_is=frozenset("that way|like that|as it is|as it was|just as it was|as is|the way it is|the way it was".split("|")),

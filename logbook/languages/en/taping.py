@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.en.acts_short import ENGLISH_ACTS_TOLD
+from logbook.languages.en.filth import FILTHS, FILTHY, SWEATY
 from logbook.languages.en.turns import ENGLISH_TURNS
 from logbook.languages.told import Aside
 
@@ -26,7 +27,6 @@ _WAITS = (
     rf"|,? (?:i|we)(?: 'll|'ll| will|'m gonna| gonna|'m going to| can| plan to| need to| have to| still have to| still need to) (?:catch|get|do|hit|finish|pick up|grab|close|go back for|come back for)(?: (?:it|them|that|to it|to that))?(?:$| (?:with .*|{_TIME}.*)))"
 )
 
-_FILTHS = r"(?:dew|frost|ice|condensation|moisture|(?:(?:drywall|concrete|metal|sheetrock|plaster|ceiling|road|fine|white|cutting) )?dust|saw-?dust|dirt|mud|grease|oil|powder|grit|grime|overspray|soot|smudges?|smears|crud|gunk|lint|shavings|filings|plaster|handprints|fingerprints|sheetrock mud)"
 _RID_OF = r"(?:wip|brush|swep|sweep|clean|blew|blow|blown|knock|get |got |rag|vacuum|dried|dry |dusted|wash|no |not |never|without|keep|kept)"
 _PRINT = r"(?:mark(?:ing)?s?|stamps?|print(?:ing)?|labels?|listings?|ul(?: \w+)?|181\w*|numbers?|writing|words?|letter(?:s|ing)?|rating)"
 
@@ -54,18 +54,18 @@ ENGLISH_ACTS_TAPING = replace(
         ("taped", False, r"\b(?:not|isn't|wasn't|never|hasn't|haven't|ain't)(?: (?:been|got|yet|gotten))* taped (?:down )?(?:to|onto) the (?:board|facing|foil|duct board|duct|panel|opening)\b"),
         ("taped", False, r"(?<=stapled )(?:and|but) (?:still |left |just |wide )*(?:open|bare|naked)\b(?! to)"),
         # what lies on the facing, or a facing that was wet
-        ("surface_clean", False, rf"^(?:(?!\b{_RID_OF})[^.;])*?\b{_FILTHS} (?:all over|on|across|over|along)(?: top of)? (?:the |my |its |that )?(?:facing|foil|surface|board|face|jacket|seams?|joints?|flap|lap)\b(?![^.;]*\b{_RID_OF})"),
+        ("surface_clean", False, rf"^(?:(?!\b{_RID_OF})[^.;])*?\b{FILTHS} (?:all over|on|across|over|along)(?: top of)? (?:the |my |its |that )?(?:facing|foil|surface|board|face|jacket|seams?|joints?|flap|lap)\b(?![^.;]*\b{_RID_OF})"),
         ("surface_clean", False, r"\b(?:facing|foil|board|surface|face|skin|seams?|joints?)(?:'s| is| was| were)(?: (?:still|all|kind of|a little|pretty))* (?:sweating|sweaty|dewy|frosty|frosted(?: over)?|beaded(?: up)?|fogged(?: up)?)\b"),
-        ("surface_clean", False, r"\btaped\b(?: (?!after|once|before|dried|dry|until|over|the|that|a|but|and|not|no|never|where|with|back)[\w-]+){0,3}? (?:(?:still|while it was(?: still)?|soaking|dripping|a little|kind of) )*(?:wet|damp|dusty|dirty)(?=$|[.;]|,(?! (?:spot|panel|corner|board)))"),
-        ("surface_clean", False, r"\b(?:was|is|were|'s|are)(?: (?:still|all|kind of|a little|pretty|soaking))* (?:wet|damp|dusty|dirty)\b(?: [\w-]+){0,3}? when (?:i |we |he |the |it )?(?:was |got )?(?:tap(?:e|ed|ing)|tape went|put the tape|laid the tape)\b"),
+        ("surface_clean", False, rf"\btaped\b(?: (?!after|once|before|dried|dry|until|over|the|that|a|but|and|not|no|never|where|with|back)[\w-]+){{0,3}}? (?:(?:still|while it was(?: still)?|soaking|dripping|a little|kind of) )*(?:{FILTHY}|{SWEATY})(?=$|[.;]|,(?! (?:spot|panel|corner|board)))"),
+        ("surface_clean", False, rf"\b(?:was|is|were|'s|are)(?: (?:still|all|kind of|a little|pretty|soaking))* (?:{FILTHY}|{SWEATY})\b(?: [\w-]+){{0,3}}? when (?:i |we |he |the |it )?(?:was |got )?(?:tap(?:e|ed|ing)|tape went|put the tape|laid the tape)\b"),
         ("surface_clean", False, r"(?:didn't|did not|never|couldn't|forgot to|no time to)(?: (?:even|really|bother to|get to|stop to))* dry (?:it|that|them|this one|the (?:facing|foil|board|seams?|joints?))(?: (?:off|first|down|out|up|beforehand))*(?=$|[.;,])"),
     ),
     sides=(*ENGLISH_ACTS_TOLD.sides, *((n, False, rf"(?:{words}) (?:taped|stapled|rubbed) sides?") for n, words in ((1, "one|1"), (2, "two|2"), (3, "three|3"), (4, "four|4")))),
     of_sentence=(
         *ENGLISH_ACTS_TOLD.of_sentence,
         ("surface_clean", False, r"\b(?:facing|foil|board|surface|face|seams?|joints?)(?:'s| is| was| were)?(?: (?:still|all|a little|kind of|pretty))* (?:wet|damp|soaked)\b[^.;]{0,60}\btaped(?: (?:it|that|them|right))? (?:anyway|anyhow|regardless|over it|over that|all the same|just the same)\b"),
-        ("surface_clean", False, rf"\b(?:facing|foil|board|surface|face|jacket|seams?|joints?)(?:'s| is| was| were| had| has| all| still| just)* (?:(?!\b{_RID_OF})[^.;]){{0,24}}?\b{_FILTHS}(?: (?:on|all over) it)?,? (?:and |but |so )?(?:i |we )?(?:just |still )?taped (?:right |straight )?(?:over|on top of)(?: (?:it|that|the (?:dust|dirt)))?(?=$|[.,;])"),
-        ("surface_clean", False, rf"{_FILTHS}\b[^.;]{{0,40}}\btape (?:(?:just|only) )?(?:went|'s|is|goes|got put|got laid)(?: (?:right|straight|just))* on top(?: of it)?(?=$|[.,;])"),
+        ("surface_clean", False, rf"\b(?:facing|foil|board|surface|face|jacket|seams?|joints?)(?:'s| is| was| were| had| has| all| still| just)* (?:(?!\b{_RID_OF})[^.;]){{0,24}}?\b{FILTHS}(?: (?:on|all over) it)?,? (?:and |but |so )?(?:i |we )?(?:just |still )?taped (?:right |straight )?(?:over|on top of)(?: (?:it|that|the (?:dust|dirt)))?(?=$|[.,;])"),
+        ("surface_clean", False, rf"{FILTHS}\b[^.;]{{0,40}}\btape (?:(?:just|only) )?(?:went|'s|is|goes|got put|got laid)(?: (?:right|straight|just))* on top(?: of it)?(?=$|[.,;])"),
         ("taped", False, r"(?:got|has|have|had|just|only|nothing but) (?:the |some |its )?staples(?: (?:in (?:it|there)|on it))? (?:and|,) ?(?:that's|that is) (?:it|all)(?: (?:it|she|this one) (?:has|got|gets))?(?! (?:the|my|i))|\bnaked\b[^.;]{0,30}\bstapled\b|\bstapled\b[^.;]{0,30}\bnaked\b"),
     ),
     looks=ENGLISH_ACTS_TOLD.looks + r"|naked|staples|wet|damp|soaked|dust|dirt|mud|grit|oil|grease",

@@ -14,6 +14,7 @@ SPANISH_SMALL = Small(
     pressed=frozenset(("de presión", "de presion")),
     an_inch=frozenset(["pulgada"]),
     a_quarter=frozenset(["cuarto"]),
+    joints=frozenset("junta juntas unión union uniones costura costuras".split()),
     yes=frozenset("listo lista sí si claro seguro simón".split()),
     no=frozenset("no".split()),
     bends=frozenset("doblar doblarle doblarles doblarlas doble doblo doblamos doblaron dobladas doblada doblados doblando doblan".split()),

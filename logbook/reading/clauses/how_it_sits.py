@@ -73,3 +73,15 @@ def lacks_none(row: Row, begin: int, last: int) -> int | None:
     while at < last and (row.items[at].concept in ("DET", "OF", "ON", "NUM") or row.words(at, at + 1).lower() in words_of("small.any_one")):
         at += 1
     return at if at < last and row.items[at].concept in _THINGS else None
+
+
+def of_the_joint(row: Row, first: int, last: int) -> bool:
+    """ "The joint is loose", "that seam's not tight": told of where two parts meet, whatever was done before."""
+    at = first
+    while at < last and row.items[at].concept in ("DET", "THIS", "AND", "BUT", "FILLER"):
+        at += 1
+    while at < last and row.items[at].concept in ("JOINT", "SIDE", "THROAT", "END"):
+        if row.items[at].concept == "JOINT" and not words_of("small.joints").isdisjoint(row.words(at, at + 1).lower().split()):
+            return True
+        at += 1
+    return False

@@ -15,6 +15,7 @@ from logbook.reading.composed.corrections import MOVED, corrected
 from logbook.reading.composed.in_pairs import digit_by_digit, in_a_pair, in_hundreds
 from logbook.reading.composed.in_the_present import done_in_the_present, learned_late
 from logbook.reading.words.items import Item, concept_at
+from logbook.reading.composed.harms_meant import harms_meant
 from logbook.reading.composed.labels import labelled
 from logbook.reading.composed.mark_shapes import marked
 from logbook.reading.words.measures import Measure
@@ -29,7 +30,7 @@ from logbook.reading.composed.tape_or_mastic import told_apart
 
 def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), forms: Forms = Forms()) -> tuple[Item, ...]:
     """Sizes first, then the corrections between two measures of one sort."""
-    items = labelled(marked(items, text, letters), text, forms)
+    items = labelled(marked(harms_meant(items, text), text, letters), text, forms)
     items = done_in_the_present(learned_late(calqued(meant_by_neighbours(items, text), text, forms.calques), text, forms), text, forms)
     items = said_short(act_lists(told_apart(items, text, forms.instead)), text)
     items = _counted(_beyond(_named_kinds(_small_words(_split_decimals(items, text), text), text), text))

@@ -36,6 +36,8 @@ def of_something_else(row: Row, at: int) -> bool:
     subject = row.text[row.items[doer if by_another else first].start : row.items[at].start].lower().replace("'", " ").replace("’", " ").split()
     if subject[-1:] and subject[-1] in words_of("small.tools") and at - first <= 3:
         return False  # "there's a knife hole in the cheek": made with it
+    if any(item.concept in ("SIDE", "BACK") and k and row.words(k - 1, k).lower() in words_of("small.the") for k, item in enumerate(row.items[first:at], first)):
+        return False  # "the back has a tear in it", and not "my back"
     behind = row.text[row.items[at].end : row.items[last - 1].end].lower().split()
     if last + 1 < len(row.items) and row.items[last].concept.startswith("K_") and of_a_machine(row, last):
         return True  # "ripped my pants"

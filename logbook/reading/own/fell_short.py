@@ -15,6 +15,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.clauses.how_it_sits import of_the_joint
 from logbook.reading.clauses.legs_turn import legs_turn
 from logbook.reading.words.likely import Likely, Some, where_standing
 from logbook.reading.clauses.parts import Part
@@ -177,8 +178,7 @@ def _counted(row: Row, at: int) -> bool:
 
 
 def _only_spaces(row: Row, part: Part) -> bool:
-    concepts = [item.concept for item in row.items[part.first : part.last]]
-    return concepts[:1] == ["EVERY"] and len(concepts) <= 3 and concepts[-1] in ("NUM", "LEN", "APART")
+    return row.items[part.first].concept == "EVERY" and part.last - part.first <= 3 and row.items[part.last - 1].concept in ("NUM", "LEN", "APART")
 
 
 def _only_wide(row: Row, part: Part, language: Language) -> bool:
@@ -212,7 +212,7 @@ def _extents(row: Row, own: Row, part: Part, language: Language) -> Iterator[tup
 
 def _fallen(row: Row, at: int, part: Part) -> Claim:
     """The act denied; a joint that is tight only in part is left open."""
-    if row.items[at].concept == "TIGHT":
+    if row.items[at].concept == "TIGHT" or row.items[at].concept == "STAPLED" and of_the_joint(row, part.first, part.last):
         start, end = row.items[part.first].start, row.items[part.last - 1].end
         return claim(row, "(open)", None, part.first, part.last, opens=(Open("piece", None, start, end),), hedged=False)
     first, last = (at, at + 1) if part.first <= at < part.last else (part.first, part.last)

@@ -128,6 +128,8 @@ def _entries(language: Language):
         yield "C_MASTIC" if closure == "mastic" else "CLOSURE", closure, spelled
     for damage, spelled in language.damages:
         yield "DAMAGE", damage, spelled
+    for harm, spelled in language.harms:
+        yield "HARM", harm, spelled
     for method, spelled in language.methods:
         yield "METHOD", method, spelled
     for place in language.places:

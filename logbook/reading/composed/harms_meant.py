@@ -1,0 +1,106 @@
+"""Words for harm that only what they befell makes harm: "the top got gouged" and "a ding in the corner", and not "a scrape on my knee"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.reading.words.items import Item, concept_at
+
+_ENDS = ("COMMA", "STOP", "QUERY", "BUT", "AND", "EXCEPT", "OTHER", "I")
+_PARTS = frozenset("FACING BOARD PANEL SIDE SIDE_WORD END JOINT CORNER THROAT DAMAGE_PLACE BACK GENERIC DAMAGE BOTH".split())
+_PIECES = frozenset("IT FITTING MARKED NUM NUMBER".split())
+_PLACED = frozenset("IN ON ACROSS DOWN ALONG THROUGH OVER INTO AT OF TO".split())
+_BESIDE = frozenset("DET WORD FILLER SIZE_WORD HEDGE LEN NUM FRAC THIS BIG LONG WIDE ONE_SIDE OTHER_SIDE UP".split())
+_FAR = 7  # items
+
+
+def harms_meant(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
+    if not any(item.concept == "HARM" for item in items):
+        return items
+    done = list(items)
+    for place, item in enumerate(items):
+        if item.concept != "HARM":
+            continue
+        kind = next((kind for kind, sort in item.value if _befell(items, place, sort, text)), None)
+        concept = "WORD" if kind is None else kind if kind.isupper() else "DAMAGE"
+        done[place] = replace(item, concept=concept, value=text[item.start : item.end].lower() if kind is None else kind if concept == "DAMAGE" else None)
+    return tuple(done)
+
+
+def _befell(items, place: int, sort: str, text: str) -> bool:
+    if sort == "thing":
+        return _has_it(items, place, _PARTS | _PIECES, text) or _in_the_duct(items, place)
+    if sort == "opening":
+        return _has_it(items, place, ("JOINT",), text) or _in_a_joint(items, place)
+    if sort == "of_joint":
+        return _subject(items, place, ("JOINT",))
+    return _is_so(items, place, sort, text) or sort == "state" and _was_done_to(items, place)
+
+
+def _in_a_joint(items, place: int) -> bool:
+    """ "a slot in the seam", "a sliver on the bottom seam" """
+    at = place + 1
+    if concept_at(items, at) not in ("IN", "ON", "OF", "ALONG", "DOWN"):
+        return False
+    while concept_at(items, at) in ("IN", "ON", "OF", "ALONG", "DOWN", "DET", "SIDE", "THIS", "WORD") and at - place < _FAR:
+        at += 1
+    return concept_at(items, at) == "JOINT"
+
+
+def _in_the_duct(items, place: int) -> bool:
+    """ "a ding in the corner", "scrapes all over the foil", "a pinhole in 14" """
+    at = place + 1
+    while concept_at(items, at) in ("WORD", "FILLER", "ALL", "DOWN", "UP") and at - place <= 2:
+        at += 1
+    if concept_at(items, at) not in _PLACED and concept_at(items, at - 1) not in ("WORD", "DOWN"):
+        return concept_at(items, at) == "DAMAGE_PLACE"
+    at += concept_at(items, at) in _PLACED
+    while concept_at(items, at) in _BESIDE - _PIECES and at - place < _FAR:
+        at += 1
+    return _of_a_duct(items, at)
+
+
+def _has_it(items, place: int, told, text: str) -> bool:
+    """ "the back has a small nick", "it's got a ding" """
+    at = place - 1
+    while concept_at(items, at) in _BESIDE and place - at < _FAR:
+        at -= 1
+    return concept_at(items, at) in ("HAVE", "WITH") and ("IT" in told and _begins_with_it(items, at, text) or _subject(items, at, told))
+
+
+def _is_so(items, place: int, sort: str, text: str) -> bool:
+    """ "the corner got gouged", "the foil is all scratched"; of a whole piece only where that is said of it: "scratched 14 off the list" """
+    if _subject(items, place, ("FACING",) if sort == "of_facing" else _PARTS):
+        return True
+    at = place - 1
+    while concept_at(items, at) in _BESIDE - _PIECES and place - at < _FAR:
+        at -= 1
+    return sort == "state" and concept_at(items, at) in ("BE", "HAVE") and (_begins_with_it(items, at, text) or _subject(items, at, _PIECES))
+
+
+def _was_done_to(items, place: int) -> bool:
+    """ "scraped the jacket", "banged up the corner" """
+    at = place + 1
+    while concept_at(items, at) in ("DET", "UP", "THROUGH", "INTO", "WORD", "FILLER") and at - place <= 4:
+        at += 1
+    return concept_at(items, at) in _PARTS
+
+
+def _subject(items, at: int, told: tuple[str, ...] | frozenset[str]) -> bool:
+    """Whether what is told at this place is told of one of these: it stands before it in the clause, and nobody else's name does."""
+    first = at - 1
+    while first >= 0 and at - first < _FAR and concept_at(items, first) not in _ENDS:
+        if concept_at(items, first) in told or "IT" in told and concept_at(items, first).startswith("K_"):
+            return True
+        first -= 1
+    return False
+
+
+def _of_a_duct(items, at: int) -> bool:
+    concept = concept_at(items, at)
+    return concept in _PARTS or concept in _PIECES or concept.startswith("K_")
+
+
+def _begins_with_it(items, at: int, text: str) -> bool:
+    """ "it's got", "they're": the word of having holds whose it is."""
+    return text[items[at].start : items[at].end].lower().startswith(("it", "they"))
