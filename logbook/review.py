@@ -80,7 +80,9 @@ def stands(
     made = [d for d in decisions if d.decision != "asked"]
     if finding.shows == "flag":
         held = [d for d in made if d.edition == finding.edition]
-        return _while_flagged(held[-1], looked_meets, told_after) if held else "open"
+        where = _while_flagged(held[-1], looked_meets, told_after) if held else "open"
+        asked_since = bool(held) and [d for d in decisions if d.edition == finding.edition][-1].decision == "asked"
+        return "open" if where == "settled" and asked_since else where  # accepted, and then asked about after all
     now = [d for d in made if d.edition == finding.edition]
     if now:  # decided on it as it stands now, flagged no more
         match now[-1].decision:

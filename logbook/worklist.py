@@ -50,6 +50,7 @@ class Item:
     reason: str | None = None
     owner: str | None = None
     due: date | None = None
+    made: str | None = None  # the id of that decision
 
 
 def level(item: Item, today: date) -> str:

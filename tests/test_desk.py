@@ -10,9 +10,10 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from desk import NAMES, PAGE, finding, open_desk, piece_of, work
+from desk import NAMES, PAGE, PASSWORD, finding, open_desk, piece_of, token, work
 from handing import picture
 from logbook import store
+from logbook.store import people
 from logbook.wording import say
 
 GOOD = "stapled every two, taped with 181A-P, rubbed down"
@@ -40,8 +41,10 @@ def pick(desk, mark: str, rule: str) -> str:
 class Lead:
     """A lead's browser without JavaScript: pages and the forms on them."""
 
-    def __init__(self, desk):
-        self.desk, self.client = desk, desk.browser("lead")
+    def __init__(self, desk, name: str = NAMES["lead"]):
+        self.desk, self.client = desk, desk.app.test_client()
+        form = {"name": name, "password": PASSWORD, "csrf_token": token(self.client, "/enter")}
+        assert self.client.post("/enter", data=form, headers=PAGE).status_code == 303
         self.csrf = self.client.get("/me").json["csrf"]
 
     def page(self, path: str) -> str:
@@ -177,6 +180,45 @@ def test_several_for_the_same_reason_are_all_kept_or_none(desk, lead):
     assert lead.several(both, "concession", reason="Low pressure.").headers["Location"] == "/desk?done=2"
     work(desk)
     assert [finding(desk, mark, "staple-spacing")["stands"] for mark in ("7", "8")] == ["settled", "settled"]
+
+
+def test_of_two_people_at_one_finding_the_second_is_told_and_presses_again_if_he_means_it(desk, lead):
+    with desk.folder() as folder, store.writing(folder) as db:
+        people.keep_password(db, people.add(db, "Bo Marsh", "lead", datetime.now(UTC)).id, people.hashed(PASSWORD))
+    other = Lead(desk, "Bo Marsh")
+    path = f"/desk/{piece_of(desk, '7')}/staple-spacing"
+    seen = [re.search(r'name="seen" value="([^"]*)"', one.page(path)).group(1) for one in (lead, other)]
+    assert lead.settle("7", "staple-spacing", "rework", owner=desk.ids["installer"], due=tomorrow(), seen=seen[0]).status_code == 303
+    late = other.settle("7", "staple-spacing", "concession", reason="inside the plant room", seen=seen[1])
+    assert late.status_code == 409 and "Ada Fenn decided this while you had it open: rework" in late.text and 'value="inside the plant room"' in late.text
+    with desk.folder() as folder:
+        assert [one["decision"] for one in store.piece_document(folder, piece_of(desk, "7"), "en")["decisions"]] in ([], ["rework"]) and store.pending(folder, piece_of(desk, "7"), "staple-spacing")["decision"] == "rework"
+    again = re.search(r'name="seen" value="([^"]*)"', late.text).group(1)
+    assert other.settle("7", "staple-spacing", "concession", reason="inside the plant room", seen=again).status_code == 303
+    stale = f"{pick(desk, '7', 'staple-spacing')} {again}"
+    assert lead.several([stale], "asked", owner=desk.ids["installer"], due=tomorrow()).status_code == 409, "from a list that was loaded before, too"
+
+
+def test_what_was_accepted_together_by_mistake_is_found_again_and_decided_anew_together(desk, lead):
+    picks = [pick(desk, mark, "staple-spacing") for mark in ("7", "8")]
+    assert lead.several(picks, "concession", reason="as agreed").status_code == 303
+    for judged in (False, True):  # at once, and after the pieces were reckoned with it
+        work(desk) if judged else None
+        page = lead.page("/desk?done=2")
+        assert 'href="#settled"' in page and "Settled lately: 2" in page and page.count("as agreed") == 2
+    ended = re.findall(r'name="pick" value="([^"]+)"', page.split('id="settled"')[1])
+    assert sorted(one.rsplit(" ", 1)[0] for one in ended) == sorted(picks)
+    assert lead.several(ended, "asked", reason="look again", owner=desk.ids["installer"], due=tomorrow()).status_code == 303
+    work(desk)
+    page = lead.page("/desk")
+    assert "Settled lately" not in page and {"7 staple-spacing", "8 staple-spacing"} <= {f"{mark} {rule}" for rule, mark in rows(page)}
+    with desk.folder() as folder:
+        assert [one["decision"] for one in store.piece_document(folder, piece_of(desk, "7"), "en")["decisions"]] == ["concession", "asked"], "both stay"
+
+
+def test_each_row_says_whose_words_they_are_and_of_which_day(lead):
+    row = lead.page("/desk").split(">straight section 7<")[1].split("</li>")[0]
+    assert "Said by Rosa Quint, Wednesday, October 14, 2026." in row
 
 
 def test_the_same_press_twice_decides_once(desk, lead):

@@ -39,17 +39,18 @@ def waiting(folder: JobFolder) -> list[Item]:
             continue
         if doc is not None and seq > reckoned:
             stands = _AFTER[doc["decision"]]
-        items.append(Item(piece, rule, edition, verdict, stands, run, mark, kind, **_told(doc)))
+        items.append(Item(piece, rule, edition, verdict, stands, run, mark, kind, **told(doc)))
     return items
 
 
-def _told(doc: dict | None) -> dict:
+def told(doc: dict | None) -> dict:
+    """A decision as members of an `Item`."""
     if doc is None:
         return {}
     due = doc.get("due")
     return {
         "decision": doc["decision"], "by": doc["by"], "at": datetime.fromisoformat(doc["at"]), "reason": doc["reason"],
-        "owner": doc.get("owner"), "due": None if due is None else date.fromisoformat(due),
+        "owner": doc.get("owner"), "due": None if due is None else date.fromisoformat(due), "made": doc.get("id"),
     }  # fmt: skip
 
 
@@ -59,15 +60,15 @@ def _decided(folder: JobFolder) -> dict[tuple[str, str], tuple[int, dict]]:
     A decision made on a piece that has since joined another belongs to that one.
     """
     found = folder.db.execute(
-        f"SELECT o.piece, a.seq, a.done_by, a.at, a.content FROM (SELECT DISTINCT piece FROM findings WHERE {_OPEN}) o "
+        f"SELECT o.piece, a.seq, a.id, a.done_by, a.at, a.content FROM (SELECT DISTINCT piece FROM findings WHERE {_OPEN}) o "
         "JOIN acts a ON a.piece = o.piece AND a.act = 'decided' "
-        "UNION ALL SELECT now.piece, a.seq, a.done_by, a.at, a.content FROM pieces p JOIN acts a ON a.piece = p.id AND a.act = 'decided' "
+        "UNION ALL SELECT now.piece, a.seq, a.id, a.done_by, a.at, a.content FROM pieces p JOIN acts a ON a.piece = p.id AND a.act = 'decided' "
         "JOIN entries was ON was.piece = p.id JOIN entries now ON now.note = was.note AND now.position = was.position AND now.current = 1 "
         "WHERE p.gone = 1"
     )
     newest: dict[tuple[str, str], tuple[int, dict]] = {}
-    for piece, seq, by, at, content in found:
-        doc = json.loads(content) | {"by": by, "at": at}
+    for piece, seq, id, by, at, content in found:
+        doc = json.loads(content) | {"id": id, "by": by, "at": at}
         if seq > newest.get((piece, doc["rule"]), (0, None))[0]:
             newest[piece, doc["rule"]] = (seq, doc)
     return newest
@@ -152,7 +153,7 @@ def closed_lately(folder: JobFolder, limit: int = 10) -> list[Item]:
         [limit],
     )
     return [
-        Item(piece, rule, edition, verdict, stands, run, mark, kind, **_told(json.loads(content) | {"by": by, "at": at}))
+        Item(piece, rule, edition, verdict, stands, run, mark, kind, **told(json.loads(content) | {"by": by, "at": at}))
         for piece, rule, edition, verdict, stands, run, mark, kind, _, content, by, at in found
     ]
 

@@ -21,7 +21,7 @@ STATUS = {
     "pages.no-such-piece": 404, "pages.no-such-file": 404, "pages.code-void": 403, "erasing.sound-gone": 404, "erasing.not-that-name": 422, "erasing.last-keeper": 409, "people.nobody": 404, "pages.bad-body": 400,
     "pages.bad-number": 422, "pages.bad-date": 422, "pages.not-made-yet": 404, "pages.no-such-person": 404,
     "people.bad-name": 422, "people.bad-role": 422, "people.name-taken": 409, "people.bad-password": 422,
-    "review.other-edition": 409, "run.no-such-run": 404, "pages.day-changed": 409,
+    "review.other-edition": 409, "desk.decided-meanwhile": 409, "run.no-such-run": 404, "pages.day-changed": 409,
 }  # fmt: skip
 
 

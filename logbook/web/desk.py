@@ -15,8 +15,9 @@ from logbook.geometry.drawing import draw
 from logbook.geometry.planned import draw_row
 from logbook.history import beside, history
 from logbook.mistake import Mistake
-from logbook.store import holding, people, walked
+from logbook.store import holding, people, settled, walked
 from logbook.web import answers, asked, deciding, guard, opened, pressing, secrecy
+from logbook.wording import say
 
 screen = Blueprint("desk", __name__)
 _DIGEST = re.compile(r"[0-9a-f]{64}")
@@ -49,20 +50,20 @@ def _list(run: str | None, rule: str | None, start: str, told: tuple[Mistake, ..
     ordered = [item for item in of_run if not rule or item.rule == rule]
     begin, a_page = int(start) if start.isdecimal() else 0, MOST_AT_ONCE if rule else A_PAGE
     shown = ordered[begin : begin + a_page]
-    newest = store.newest_day(folder)
+    newest, ended = store.newest_day(folder), settled.settled_lately(folder) if not begin else []
     return render_template(
-        "desk.html", says=store.finding_says(folder, shown, g.language), groups=worklist.groups(shown, folder.job, today), ordered=ordered, counts=_counts(ordered, today),
+        "desk.html", says=store.finding_says(folder, [*shown, *ended], g.language), spoken=settled.spoken_last(folder, [*shown, *ended]), ended=ended, groups=worklist.groups(shown, folder.job, today), ordered=ordered, counts=_counts(ordered, today),
         begin=begin, more=len(ordered) > begin + a_page, a_page=a_page, run=run, runs=_runs(every), rule=rule, rules=_rules(of_run),
         lost=store.lost_notes(folder) if not begin else [], newest=newest, not_understood=store.not_understood_on(folder, newest) if newest else 0, points=holding.hold_points(folder), closed=store.closed_lately(folder) if not begin else [], spot=walked.spot_summary(folder, today), names=people.names(folder.db), today=today,
         tomorrow=today + timedelta(days=1), owners=_owners(), who_built=WHO_BUILT, decisions=deciding.ALIKE, pressed=request.form,
-        picked=set(request.form.getlist("pick")), wrong=[(_of_which(one), *answers.sentences(one, g.language)) for one in told],
+        picked={" ".join(pick.split(" ")[:3]) for pick in request.form.getlist("pick")}, wrong=[(_of_which(one), *answers.sentences(one, g.language)) for one in told],
     ), status  # fmt: skip
 
 
 def _of_which(mistake: Mistake) -> str:
     """Mark and rule of the finding that was refused, where several were asked for at once."""
     mark, _, rule = mistake.where.rpartition(" ")
-    return f"{mark} {answers.rule_name(rule, g.language)}" if mistake.key.startswith("review.") else ""
+    return f"{mark} {answers.rule_name(rule, g.language)}" if mistake.key.startswith("review.") or mistake.key == "desk.decided-meanwhile" else ""
 
 
 def _counts(ordered, today: date) -> list[tuple[str, int, int]]:
@@ -103,6 +104,8 @@ def settle_several():
     wrong = next((one for _, body in bodies if (one := deciding.unowned(body)) is not None), None)
     if wrong is not None:
         return _list(run, rule, "", (wrong,), 422)
+    if quicker := _quicker(bodies, [pick.split(" ")[3:] for pick in picked]):
+        return _list(run, rule, "", quicker, 409)
     done = store.decide_together(opened.folder(), bodies, g.person.id)
     if not _kept(done):
         return _list(run, rule, "", done if isinstance(done, tuple) else (done,), 422)
@@ -126,6 +129,17 @@ def _each(made: dict, picked: list[str]) -> list[tuple[str, dict]]:
         named = {"owner": store.builder_of(opened.folder(), piece)} if made.get("owner") == WHO_BUILT else {}
         bodies.append((piece, made | named | {"id": own, "rule": rule, "edition": edition}))
     return bodies
+
+
+def _quicker(bodies: list[tuple[str, dict]], seen: list[list[str]]) -> tuple[Mistake, ...]:
+    """Decisions that somebody else made since the page was loaded, which showed those of `seen` (none: nothing is compared)."""
+    folder, found = opened.folder(), []
+    for (piece, body), shown in zip(bodies, seen):
+        last = settled.last_decision(folder, piece, body["rule"], body["edition"]) if shown else None
+        if last is not None and last["id"] not in (*shown, body["id"]):
+            who, mark = people.names(folder.db).get(last["by"], last["by"]), (store.piece_document(folder, piece, g.language) or {}).get("mark") or ""
+            found.append(Mistake("desk.decided-meanwhile", f"{mark} {body['rule']}", {"name": who, "made": say(f"desk.decision.{last['decision']}", g.language)}))
+    return tuple(found)
 
 
 def _kept(done) -> bool:
@@ -174,7 +188,7 @@ def _item(piece: str, rule: str, told: tuple[Mistake, ...] = (), status: int = 2
         of=len(ordered), following=worklist.after(ordered, piece, rule, today), before=worklist.before(ordered, piece, rule),
         place=worklist.place(_light(found, finding), folder.job, today), owners=_owners(), owner=_builder(notes),
         today=today, tomorrow=today + timedelta(days=1), reasons=store.last_reasons(folder, g.person.id, rule),
-        pending=store.pending(folder, piece, rule), done=_done(request.args.get("done")), pressed=request.form,
+        pending=store.pending(folder, piece, rule), seen=(settled.last_decision(folder, piece, rule, finding["edition"]) or {}).get("id", ""), done=_done(request.args.get("done")), pressed=request.form,
         wrong=[answers.sentences(one, language) for one in told],
     ), status  # fmt: skip
 
@@ -264,6 +278,8 @@ def settle(piece: str, rule: str):
     run = fields.get("run") or None
     ordered = _ordered(run)  # as it was before this one is gone from it
     bodies = [(piece, made), *_each(made, [f"{piece} {one}" for one in also])]
+    if quicker := _quicker(bodies, [request.form.getlist("seen"), *([] for _ in also)]):
+        return _item(piece, rule, quicker, 409)
     done = store.decide_together(opened.folder(), bodies, g.person.id)
     if not _kept(done):
         return _item(piece, rule, done if isinstance(done, tuple) else (done,), 422)

@@ -39,7 +39,7 @@ const all = document.getElementById("tick-all");
 if (all) {
   all.hidden = false;
   all.addEventListener("click", () => {
-    const boxes = [...document.querySelectorAll(".work input[name=pick]")];
+    const boxes = [...document.querySelectorAll(".work:not(.ended) input[name=pick]")];
     const ticked = boxes.some((one) => !one.checked); // the same press again takes them all off
     boxes.forEach((one) => { one.checked = ticked; });
     count();
