@@ -234,6 +234,20 @@ class Wanted:
 
 
 @dataclass(frozen=True)
+class Stretches:
+    """Words of a stretch of a piece in which something lies wider, of its being wide, and of its having been mended; of the parts that an act is ticked off on."""
+
+    stretch: str = ""
+    wide: str = "(?!)"
+    mended: str = "(?!)"
+    adds: str = "(?!)"  # more of what is there
+    ticked_parts: str = ""
+    ticked_yes: str = "(?!)"  # behind a part: done there, besides what ticks an act off
+    ticked_leads: str = "(?!)"  # before a part
+    ticked_on: str = "(?!)"  # between the act and the list of its parts: the piece
+
+
+@dataclass(frozen=True)
 class Aside:
     """Words that tell of another day, another man's work, another thing, or of what never was: they state nothing of this piece as it is.
 
@@ -291,6 +305,7 @@ class Told:
     orders: Orders = Orders()
     ticks: Ticks = Ticks()
     wanted: Wanted = Wanted()
+    stretches: Stretches = Stretches()
     asides: Asides = Asides()
 
 

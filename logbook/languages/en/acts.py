@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en.filth import FILTH_CUES, FILTHS, TAPED_OVER_IT
+from logbook.languages.en.asks import ENGLISH_ASKS
 from logbook.languages.language import ActWords
 
 _GLASS = (
@@ -337,30 +338,7 @@ ENGLISH_ACTS = ActWords(
         " correct right factory airfoil double single thickness wall radius inch set sets pair five six seven eight nine ten new good nice standard hollow steel metal galvanized made bent cut myself yourself ourselves pieces piece well tight snug there here way as same full regular"
         " loose checked fight trouble hitch fuss problem problems sweat easy snapped clipped tacked tapped pushed dropped stuck fitted popped crimped soldered sealed every last cheek cheeks turn bend corner side sides before closed closing course sure yes yep".split()
     ),
-    asks=(
-        (r"(?=.*\b(?:stapl|fastened|shot))(?=.*how many (?:of the |of its )?sides)", "sides_stapled", "count"),
-        (r"(?=.*\btap(?:e|ed|ing)\b)(?=.*how many (?:of the |of its )?sides)", "sides_taped", "count"),
-        (r"(?=.*\bsides\b)(?=.*\b(?:stapled|stapling|staples)\b)(?!.*\b(?:did|do|is|are|was|were|have)\b)", "sides_stapled", "count"),
-        (r"(?=.*\bsides\b)(?=.*\b(?:taped|taping|tape)\b)(?!.*\b(?:did|do|is|are|was|were|have)\b)", "sides_taped", "count"),
-        (r"(?=.*\btabs?\b)(?=.*\b(?:how (?:far apart|close|often|many inches)|spacing|spaced|apart|centers|on center)\b)", "cross_tab_spacing", "length"),
-        (r"(?=.*\btabs?\b)(?=.*\b(?:how long|length|long|how big)\b)", "cross_tab_length", "length"),
-        (r"(?=.*\bstapl)(?=.*\b(?:how long|leg|legs|length|what size)\b)", "staple_leg", "length"),
-        (r"(?=.*\bstapl)(?=.*\b(?:how far apart|how close|how often|spacing|spaced|apart|pitch|centers|on center|how many inches|every what)\b)", "staple_spacing", "length"),
-        (r"(?=.*\b(?:tape|roll|181\w*)\b)(?=.*\b(?:how wide|width|wide)\b)", "tape_width", "length"),
-        (r"(?=.*\b(?:gap|opening at the joint|how (?:tight|open) is|daylight)\b)(?!.*\b(?:staples|tabs|screws|hangers)\b)", "gap", "length"),
-        (r"(?=.*\bwashers?\b)(?!.*\bscrews?\b)", "washer_size", "length"),
-        (r"(?=.*\bscrews?\b)(?!.*\b(?:how many|washers?)\b)", "screw_spacing", "length"),
-        (r"(?=.*\bhangers?\b)(?!.*\b(?:how many|how wide)\b)", "hanger_spacing", "length"),
-        (r"(?=.*\bthroat\b)", "throat_radius", "length"),
-        (r"(?:and |so )?(?:the |what |what's the |how's the )?(?:spacing|how far apart|how often|every what|centers)(?: is it| are they)?$", "(spacing)", "length"),
-        (r"(?=.*\b(?:temp|temperature|degrees|how (?:cold|warm|hot)|thermometer)\b)(?!.*\b(?:inside|in) the duct\b)", "surface_temperature", "degrees"),
-        (r"(?=.*\b(?:clinch|clinched|legs|staples)\b)(?=.*\b(?:which way|what way|which direction|inward or outward|in or out|point|curl|fold)\b)", "staple_clinch", "way"),
-        (r"(?:(?:and|so|the|my|your|any|how about|what about|cross) )*tabs$", "cross_tab_length", "length"),
-        (r"(?:(?:and|so|the|my|what|what's|how about|what about) )*tape$", "tape_width", "length"),
-        (r"(?:(?:and|so|the|my|what|what's|how about|what about) )*(?:duct )?board$", "board_thickness", "length"),
-        (r"(?:and |so )?how (?:big|wide|long|bad|large)(?: (?:is|was|a|are|were|of|it|that|they|them|one|the \w+))*$", "(size)", "length"),
-        (r"(?=.*\b(?:mark|ul|listed|listing|label|181|stamp|number)\b)(?=.*\b(?:tape|roll|backing|foil)\b)", "(listed)", "yes"),
-    ),
+    asks=ENGLISH_ASKS,
     topic_over=r"(?:well |oh |that |it |(?:it|that|they)'s |they're |was |is )*(?:no|nope|none|nah|not|what|which|where|who|how|why|gone|dried|never was|never happened|closed|tight|isn't any|wasn't any|there isn't|there wasn't|there's (?:no|none)|cut (?:it|that) (?:off|out)|didn't see|don't (?:know|see)|somebody else's|wasn't mine|different|other|wrong)\b(?! (?:fixed|patched|mended|taped|touched|repaired|done|yet|sealed))",
     that_is_it=r"(?:(?:well|yep|yeah|and|so|but|guess what|sorry) )*(?:that's|that is|it's|this is|guess) (?:exactly |just |all )*what(?:'s| is| was|) ?(?:on|went|ended up|got|sealing|closing|holding|i|we)\b(?!.*\b(?:not|didn't|n't|supposed|should|wanted)\b)",
     why_not=r"(?:(?:and|so|but|now|well|you ask|they ask|you wonder|i know) )*(?:why|how come|what's the reason|the reason)(?: (?:is|are|was|were|there's|there is|there are|i|we|has|have|did|does|do|it|they))*(?: (?:no|not|isn't|aren't|wasn't|weren't|didn't|haven't|hasn't|doesn't|don't|never|without))\b",

@@ -5,7 +5,7 @@ from __future__ import annotations
 from logbook.languages.language import State
 
 _GLASS = r"(?:(?:extra |excess |surplus |leftover )?(?:insulation|glass|fiber ?glass|fib(?:er|re)s?|fluff|fuzz|wool|batting|stuffing))"
-_LAP = r"(?:(?:staple |stapling )?flap|male end|male side|male|lap|slip end|tongue|end)"
+_LAP = r"(?:(?:staple |stapling )?flap|male end|male side|male part|male piece|male|lap|slip end|tongue|end)"
 _SOME = r"(?: (?:all|of|the|its|that|any|some|every bit|most))*"
 _AMOUNT = r"(?: (?:about|maybe|around|some|all|the|its|that|an?|one|two|half|quarter|inch|inches|bit|little|strip|layer|of|good|solid|whole|lot))*"
 _PULL = r"(?:clean(?:ed)?|scraped?|pull(?:ed)?|peel(?:ed)?|strip(?:ped)?|took|take|taken|shaved?|cut|pick(?:ed)?|dug|dig|carved?|scoop(?:ed)?|pluck(?:ed)?|gouged?|got|get|rak(?:e|ed)|hollow(?:ed)?)"
@@ -49,6 +49,8 @@ ENGLISH_GLASS_TOLD: tuple[State, ...] = (
             rf"(?:there's|there is|there was|there are|got|has|have|had|with)(?: still)(?: (?:about|maybe|some|a|an|one|two|half|quarter|inch|inches|bit|little|strip|layer|piece|patch|ring|of|good|solid|lot))* {_GLASS}(?: left| hanging| sitting)? (?:in|on|at|along|around|inside)(?: (?:one|a|the|each|both|two|that|its|every|top|bottom|left|right|back|front|far|inside|outside))* (?:corners?|sides?|edges?|ends?|top|bottom|back|front|cheeks?|shiplap)",
             rf"still (?:has|have|had|got|holds|carries|full of){_AMOUNT} {_GLASS}",
             rf"{_GLASS}{_WHOSE_LAP}(?: (?:still|just|simply|all))* (?:(?:was|is|has been|were|got|'s)(?: (?:still|just|simply|all))* (?:left|kept)|remains?|remained|stays|stayed|still sits)(?: (?:in place|in there|inside|alone|there|where it (?:was|is)|as it (?:was|is)|as is|in|untouched))(?! (?:of|on) the)",
+            rf"{_GLASS}(?: (?:in|at|on|of|inside|from) (?:the |its |that )?{_LAP})?,? (?:i|we)(?: (?:just|still|also|simply|clean))* {_NEVER}(?: (?:even|ever|really|quite|get to|bother to|got to))* (?:{_PULL}|trim|remove)(?: (?:it|them))?(?: {_OUT})?(?=$|[.,;]| (?:and|because|so)\b)",
+            rf"(?:left|leaving|leave){_AMOUNT} {_GLASS} in(?=$|[.,;]| (?:because|so|and|for)\b)",
             rf"without{_SOME} {_GLASS}(?: being)? (?:pulled|cut|cleaned|taken|scraped|dug|trimmed|stripped|peeled)(?: (?:out|off|back))?",
             rf"without {_PULL}ing{_SOME} {_GLASS}(?: (?:out|off|back))?",
             rf"{_GLASS}{_WHOSE_LAP}(?:'s| is| was| has| got)? {_NOT}(?: (?:been|got|get|gotten|come|came))* (?:pulled|cut|cleaned|taken|scraped|dug|trimmed|stripped|peeled|removed|cleared|out|off)(?: (?:out|off|back))?",
@@ -62,6 +64,7 @@ ENGLISH_GLASS_TOLD: tuple[State, ...] = (
         True,
         (
             rf"{_PULL}{_SOME} {_GLASS} {_OUT}{_OF_LAP}",
+            rf"{_GLASS}(?: (?:in|at|on|of|inside|from) (?:the |its |that )?{_LAP})?,? (?:i|we)(?: already| all|'ve|'d| have| had| also)* {_PULL}(?: (?:it|them))?(?: {_OUT}|(?<=pull)|(?<=pulled)|(?<=cut)|(?<=scraped)|(?<=cleaned))(?: (?:already|too|also|all))*(?=$|[.,;]| and\b)",
             rf"{_GLASS}(?:'s| is| are| was| were| has been| got)?(?: all)? (?:cleaned|scraped|pulled|peeled|stripped|taken|shaved|cut|picked|dug|carved|scooped|trimmed|plucked) {_OUT}{_OF_LAP}",
         ),
         _THINGS,
@@ -73,6 +76,9 @@ ENGLISH_GLASS_TOLD: tuple[State, ...] = (
         False,
         (
             rf"(?:left|leaving|leave)(?: the| its| that| whole| long)*{_FLAP}(?: still| hanging| sticking)* (?:on|off)(?: of)? {_MALE}",
+            rf"(?:left|leaving|leave)(?: the| its| that)*{_FLAP} (?:full|long|whole|uncut|full length|full size|as is|as it is|as it was|wide)(?=$|[.,;]| (?:and|because|so|on|instead)\b)",
+            rf"{_FLAP}(?: (?:on|of) (?:it|that one|\d+))?(?:'s| is| was)?(?: (?:left|still|all|just))+ (?:full|long|whole|uncut|full length|full size|as is|as it was|wide)(?=$|[.,;]| (?:and|because|so|on|instead)\b)",
+            rf"{_FLAP}(?: (?:on|of) (?:it|that one|\d+))?(?:'s| is| was)? (?:uncut|not cut(?: back| off| down)?|full length)(?=$|[.,;]| (?:and|because|so)\b)",
             rf"{_FLAP}(?:'s| is| was)?(?: still| left| hanging| sticking)* (?:on|off|out of)(?: of)? {_MALE}",
             rf"{_NEVER}(?: (?:even|ever|really|quite|get to|bother to))* (?:cut|trim|slice|knife|shave)(?:med|d)? (?:it|that|them|the flap|the staple flap) (?:back|off|away|down|flush)",
         ),

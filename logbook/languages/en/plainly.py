@@ -13,6 +13,7 @@ from logbook.languages.en.complained_plainly import ENGLISH_COMPLAINED_PLAINLY
 from logbook.languages.en.corrected_plainly import ENGLISH_CORRECTED_PLAINLY
 from logbook.languages.en.courtesies import ENGLISH_COURTESIES
 from logbook.languages.en.cured_plainly import ENGLISH_CURED_PLAINLY
+from logbook.languages.en.disowned import ENGLISH_DISOWNED
 from logbook.languages.en.fastening import ENGLISH_FASTENING
 from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en.found_by_others import ENGLISH_FOUND_BY_OTHERS
@@ -21,6 +22,7 @@ from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
 from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
 from logbook.languages.en.measured import ENGLISH_MEASURED
 from logbook.languages.en.mouths import ENGLISH_MOUTHS
+from logbook.languages.en.named_aside import ENGLISH_NAMED_ASIDE
 from logbook.languages.en.numbers_aloud import ENGLISH_NUMBERS_ALOUD
 from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
 from logbook.languages.en.plainer import ENGLISH_PLAINER
@@ -37,6 +39,8 @@ from logbook.languages.en.usual_plainly import ENGLISH_USUAL_PLAINLY
 from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
+    *ENGLISH_DISOWNED,
+    *ENGLISH_NAMED_ASIDE,
     *ENGLISH_COMPLAINED_PLAINLY,
     *ENGLISH_COMING_ROUND,
     *ENGLISH_SAID_FLATLY,

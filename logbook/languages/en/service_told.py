@@ -28,6 +28,8 @@ ENGLISH_SERVICE_TOLD = (
         beside=_CUES,
         unless=r"(?<![\w'])if(?![\w'])",
     ),
+    Plainer((" will be", "'ll be", " going to be", " would be"), rf"(?<![\w'])air(?: [\w'-]+){{0,5}}?(?P<x> (?:will be|is going to be|would be|'ll be)|'ll be)(?= (?:at |about |around )?{_HOT})", (("x", " is"),), beside=("degree",), unless=r"(?<![\w'])if(?![\w'])"),
+    Plainer(("according to", " per the "), rf"(?P<x>,? ?(?:according to|per) (?:the|that|their|our) (?:\w+ )?(?:schedule|engineer|balancer|nameplate|super|foreman|boss)(?: (?:on|by|in|at) (?:the|that) \w+)?,?)(?=[.;!]|$| [^.?!]*(?:{_HOT}|{_AT}))", (("x", ""),), beside=_CUES, unless=r"(?<![\w'])(?:should|supposed|can't|cannot|max|maximum|limit|allowed|rated)(?![\w'])"),
     Plainer((" run ", " runs ", " running "), rf"{_LEADS}(?P<x>(?:they|he|she)(?:'re| are|'ll| will)? (?:run|runs|running) )(?:that|the|this)(?: \w+){{1,2}}?(?P<y>) at (?={_AT}|{_HOT})", (("x", ""), ("y", " runs")), beside=_CUES),
     Plainer((" blow ", " push ", " send ", " blowing ", " pushing "), rf"{_LEADS}(?P<x>(?:they'll|they will|they're going to|they|they're gonna|it'll|it will) (?:blow|push|send|be blowing|be pushing))(?= {_HOT})", (("x", "the heater blows"),), beside=("degree",)),
     Plainer(("oven ", "dryer ", "kiln "), r"(?:that|the|this) (?P<x>(?:oven|dryer|kiln) )(?=(?:duct|line|run|main)(?: [^.?!,]{1,30})? degrees)", (("x", ""),), beside=("degree",)),

@@ -14,6 +14,7 @@ from logbook.languages.en.no_longer import ENGLISH_NO_LONGER
 from logbook.languages.en.not_so import ENGLISH_NOT_SO
 from logbook.languages.en.plain_notes import ENGLISH_PLAIN_NOTES
 from logbook.languages.en.refused import ENGLISH_REFUSED
+from logbook.languages.en.stretches import ENGLISH_STRETCHES
 from logbook.languages.en.taping import ENGLISH_TAPING
 from logbook.languages.en.told_around import ENGLISH_TOLD_AROUND
 from logbook.languages.en.voices import ENGLISH_ORDERS, ENGLISH_VOICES
@@ -54,6 +55,7 @@ ENGLISH_TOLD = Told(
     orders=ENGLISH_ORDERS,
     ticks=ENGLISH_TICKS,
     wanted=ENGLISH_WANTED,
+    stretches=ENGLISH_STRETCHES,
     asides=replace(
         ENGLISH_ASIDES,
         said=(*ENGLISH_MISLED, *ENGLISH_NO_LONGER, *ENGLISH_TOLD_AROUND, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.es.asides import SPANISH_ASIDES
+from logbook.languages.es.stretches import SPANISH_STRETCHES
 from logbook.languages.told import OwnQuestions, Ticks, Told, Voices, Weighed
 
 _HOW = r"(?:(?:asi|eso|esa|ese|esos|esas)(?: mismo| mero)? (?:es|fue|son|esta|estan|quedo|quedaron|va|van|l[oa]s? (?:hice|deje|puse|arme|meti)|le (?:puse|meti|hice|di)|me (?:quedo|quedaron|salio))\b.*|(?:es|son|fue|era|eran) (?:la|el|lo|las|los) (?:unic[oa]s? )?que (?:le |yo |les |me )*(?:use|usamos|puse|pusimos|hice|meti|tengo|tenia|traia|lleva|trae|quedo|quedaron|di|deje|toco)\b.*|(?:asi|ya) (?:l[oa]s? |le |me |ya )*(?:hice|deje|puse|quedo|quedaron|va|van|arme|di|engrape|grape|encinte|cerre|esta|estan)\b.*|(?:la|el|l[oa]s) (?:mi[oa]s?|que (?:hice|puse)) (?:asi )?(?:va|van|quedo|quedaron|esta|estan|es|son)\b.*)"
@@ -10,6 +11,7 @@ _ASKS_BEFORE = r"¿?(?:(?:oiga|oye|jefe|patron|ingeniero|inge|compa|pregunta|una
 _MAY = r"(?:(?:esta|estara|es|sera|seria|queda) (?:muy |tan )?(?:bien|mal|correcto|permitido|malo|bueno|grave|problema|valido) (?:si|que|con|poner\w*|usar|dejar\w*)|(?:hay|habra|tiene|es) (?:algun |mucho )?(?:problema|bronca|pedo|lio|inconveniente) (?:si|con que|con|en que|que)|(?:se puede|se vale|puedo|podemos|sirve|sirven|dejan|aceptan|pasa|pasan|pasara|importa|le importa|afecta)(?: (?:usar|poner|meter|dejar\w*|con|si|que|ir|engrapar\w*|grapar\w*|cerrar(?:lo)? con|a))?|que (?:pasa|hay|tanto afecta) (?:si|con)|no (?:pasa nada|importa|hay problema|le hace) (?:si|con))"
 
 SPANISH_TOLD = Told(
+    stretches=SPANISH_STRETCHES,
     part_by_part=r"(?<![\w'])(?:arriba|abajo|fondo|techo|lados?|costados?|caras?|costuras?|juntas?|uniones|uni[oó]n|esquinas?|orillas?|puntas?|extremos?|tapas?|atr[aá]s|frente|centro|(?:la |las |el |los )?(?:otr[oa]s?|dem[aá]s|resto|[uú]ltim[oa]s?)|unas|unos|algunas|algunos)(?![\w'])",
     done_anew=r"(?<![\w'])(?:ahora|luego|despu[eé]s|arregl\w+|correg\w+|cambi\w+|quit[eéó]\w*|agregu?[eé]|otra vez|de nuevo|volv[ií]\w*|antes|primero)(?![\w'])",
     own_questions=OwnQuestions(

@@ -105,11 +105,19 @@ def _none(row: Row, cut_up, place: int, words: str, language: Language, found: A
     if _of_a_sort(row, noun) and word(language.code, "afar.had_none").fullmatch(words):
         found.spent.update(range(part.first, part.last))
         return True
+    if _measured(row, noun) and word(language.code, "told.stretches.adds").search(words):
+        found.spent.update(range(part.first, part.last))
+        return True
     found.claims.append(claim(row, *DENIED[row.items[noun].concept], part.first, part.last, corrects=True, hedged=False))
     found.spent.update(range(part.first, part.last))
     if not moved_on and noun not in found.spent:
         found.spent.add(noun)
     return True
+
+
+def _measured(row: Row, noun: int) -> bool:
+    """ "Staples at two inches, … I didn't add any": things whose measure was told are there, and no more came to them."""
+    return any(row.items[at].concept in ("LEN", "EVERY") for at in range(noun + 1, min(noun + 4, len(row.items))))
 
 
 def _of_a_sort(row: Row, noun: int) -> bool:

@@ -246,7 +246,7 @@ def _measured(row: Row, clause: Clause, reply: Clause, language: Language, names
     return True
 
 
-_WAYS = {"OUT": "outward", "OUTSIDE": "outward", "IN": "inward", "INSIDE": "inward"}
+_WAYS = {"OUT": "outward", "OUTSIDE": "outward", "IN": "inward", "INSIDE": "inward", "MOVE_OUT": "outward", "MOVE_IN": "inward"}
 
 
 def _turned(row: Row, clause: Clause, reply: Clause, language: Language, names: set[int], found: Answers) -> bool:
@@ -255,8 +255,9 @@ def _turned(row: Row, clause: Clause, reply: Clause, language: Language, names: 
         return False
     concepts = {row.items[at].concept for at in range(clause.first, clause.last)}
     asked = next((_WAYS[row.items[at].concept] for at in range(clause.first, clause.last) if row.items[at].concept in _WAYS and at + 1 not in names), None)
-    if asked is None or "CLINCHED" not in concepts or not concepts & {"LEG", "STAPLES"} and "leg" not in row.words(clause.first, clause.last).lower():
-        return False
+    legs = "LEG" in concepts or "leg" in row.words(clause.first, clause.last).lower()
+    if asked is None or not (legs or "STAPLES" in concepts and concepts & {"CLINCHED", "MOVE_OUT"}) or concepts & {"LEN", "FRAC", "LONG", "ALL"}:
+        return False  # "are the staples in?" asks for no way
     end = row.sentence_end(reply.first)
     told = next((at for at in range(reply.first, end) if row.items[at].concept in _WAYS), None)
     yes = _reply(row, reply, language)

@@ -256,6 +256,10 @@ def _settle(row, drawn, before: int, place: int, told: bool, spends: bool, asked
     if asked and not told and word(code, "told.echoes.fault_asked").search(act.words):  # "did I leave the vanes loose? Not one": no fault is no act
         found.spent.update({*range(act.first, act.last), *range(one.first, one.last)} - _naming(row, act))
         return
+    if asked and re.search(r"^(?:(?!<[ndb]>).)+ (?:before|when|after|while) (?:i|we) <d>", act.words) is not None:  # "any dust on it when I taped it? No": taped it is, yes or no
+        found.claims += [claim(row, name, True, at, at + 1, weak=True, hedged=False) for at, name in act.acts]
+        found.spent.update(range(one.first, min(one.first + 1, one.last)))
+        return
     if asked and not told and _asks_how_much(row, act):
         found.spent.update(range(one.first, one.last))  # "staples every two? No, every three": not so many, but stapled
         return

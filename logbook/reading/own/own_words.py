@@ -17,6 +17,7 @@ from logbook.reading.clauses.sameness import of_measures
 from logbook.reading.clauses.stance import Clause, clauses, stances
 from logbook.reading.own.taking_back import withdraws
 from logbook.reading.own.ticked_off import ticked_off
+from logbook.reading.own.ticked_parts import parts_ticked
 from logbook.reading.words.tokens import Token
 from logbook.reading.composed.two_voices import by_turns
 from logbook.reading.own.whole_turns import whose
@@ -59,6 +60,7 @@ def own_words(text: str, items: tuple[Item, ...], found: tuple[Token, ...], job,
     row = row.recoded(side_counts.recodes(row, language) | of_measures(row))
     cut = clauses(row)
     ticks = ticked_off(row, language)
+    parts_ticked(row, language, ticks)
     row = row.blanked(ticks.spent)
     aside = elsewhere(row, cut, language)
     replies = answers.answers(row.blanked(aside), cut, language)

@@ -48,6 +48,7 @@ from logbook.reading.clauses.sameness import Copy, copies
 from logbook.reading.names.told_alike import told_alike
 from logbook.reading.stated.used_that import used_that
 from logbook.reading.stated.waits_its_turn import waits_its_turn
+from logbook.reading.stated.wider_in_a_stretch import wider_in_a_stretch
 from logbook.record import record
 
 _LEVEL = Frames(moves.LEVEL_FRAMES)
@@ -105,6 +106,7 @@ def stated(told: OwnWords, left: LeftUndone, language: Language) -> Stated:
     claims += read_off.read_off(row, taken, claims, language)
     claims += sizes.sizes(looked, taken)
     claims += lone_spacings(looked, taken, language)
+    claims = wider_in_a_stretch(row, looked, taken, claims, cut_up, language)
     claims += waits_its_turn(row, named, language)
     claims += places.places(looked, language)
     claims = side_counts.not_whole(left.sided, claims, row)

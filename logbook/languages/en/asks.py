@@ -1,0 +1,27 @@
+"""English questions after a measure, a count or a way that the speaker answers himself: (pattern, fact, sort of the answer); the first that fits counts."""
+
+ENGLISH_ASKS = (
+    (r"(?=.*\b(?:stapl|fastened|shot))(?=.*how many (?:of the |of its )?sides)", "sides_stapled", "count"),
+    (r"(?=.*\btap(?:e|ed|ing)\b)(?=.*how many (?:of the |of its )?sides)", "sides_taped", "count"),
+    (r"(?=.*\bsides\b)(?=.*\b(?:stapled|stapling|staples)\b)(?!.*\b(?:did|do|is|are|was|were|have)\b)", "sides_stapled", "count"),
+    (r"(?=.*\bsides\b)(?=.*\b(?:taped|taping|tape)\b)(?!.*\b(?:did|do|is|are|was|were|have)\b)", "sides_taped", "count"),
+    (r"(?=.*\btabs?\b)(?=.*\b(?:how (?:far apart|close|often|many inches)|spacing|spaced|apart|centers|on center)\b)", "cross_tab_spacing", "length"),
+    (r"(?=.*\btabs?\b)(?=.*\b(?:how long|length|long|how big)\b)", "cross_tab_length", "length"),
+    (r"(?=.*\bstapl)(?=.*\b(?:how long|leg|legs|length|what size)\b)", "staple_leg", "length"),
+    (r"(?=.*\bstapl)(?=.*\b(?:how far apart|how close|how often|spacing|spaced|apart|pitch|centers|on center|how many inches|every what)\b)", "staple_spacing", "length"),
+    (r"(?=.*\b(?:tape|roll|181\w*)\b)(?=.*\b(?:how wide|width|wide)\b)", "tape_width", "length"),
+    (r"(?=.*\b(?:gap|opening at the joint|how (?:tight|open) is|daylight)\b)(?!.*\b(?:staples|tabs|screws|hangers)\b)", "gap", "length"),
+    (r"(?=.*\bwashers?\b)(?!.*\bscrews?\b)", "washer_size", "length"),
+    (r"(?=.*\bscrews?\b)(?!.*\b(?:how many|washers?)\b)", "screw_spacing", "length"),
+    (r"(?=.*\bhangers?\b)(?!.*\b(?:how many|how wide)\b)", "hanger_spacing", "length"),
+    (r"(?=.*\bthroat\b)", "throat_radius", "length"),
+    (r"(?:and |so )?(?:the |what |what's the |how's the )?(?:spacing|how far apart|how often|every what|centers)(?: is it| are they)?$", "(spacing)", "length"),
+    (r"(?=.*\b(?:temp|temperature|degrees|how (?:cold|warm|hot)|thermometer)\b)(?!.*\b(?:inside|in) the duct\b)", "surface_temperature", "degrees"),
+    (r"(?=.*\b(?:clinch|clinched|legs|staples)\b)(?=.*\b(?:which way|what way|which direction|inward or outward|in or out|point|curl|fold)\b)", "staple_clinch", "way"),
+    (r"(?:(?:and|so|the|my|your|any|how about|what about|cross) )*tabs$", "cross_tab_length", "length"),
+    (r"(?:(?:and|so|the|my|what|what's|how about|what about) )*tape$", "tape_width", "length"),
+    (r"(?:(?:and|so|the|my|what|what's|how about|what about) )*(?:duct )?board$", "board_thickness", "length"),
+    (r"(?:and |so )?how (?:big|wide|long|bad|large)(?: (?:is|was|a|are|were|of|it|that|they|them|one|the \w+))*$", "(size)", "length"),
+    (r"(?=.*\b(?:mark|ul|listed|listing|label|181|stamp|number)\b)(?=.*\b(?:tape|roll|backing|foil)\b)", "(listed)", "yes"),
+    (r"(?=.*\b(?:static|pressure)\b)(?!.*\b(?:tape|roll|max|maximum|most|allowed|limit|supposed|can|could|rated|test|sensitive)\b)", "static_pressure", "length"),
+)
