@@ -12,6 +12,7 @@ class AllBut:
 
     apart: str = "(?!)"  # a part that is set apart from the whole, beside the act
     side: str = "(?!)"  # a side that the act told before was not done on
+    seen_to: str = "(?!)"  # behind a part that was left out: somebody did it after all
     cured: str = "(?!)"  # behind either: it was done there too; words that tell of one act alone in a group of its name
     fewer: str = "(?!)"  # so many sides, and then, in the group `n`, that it is so many
     numbers: Mapping[str, int] = field(default_factory=dict)

@@ -273,6 +273,12 @@ class SetApart:
     part: str = ""  # a part by its name
     some: str = ""  # the start of a clause: some of what was told of, and that something is otherwise with them
     otherwise: str = ""  # a part, and beside it that something is otherwise
+    again: str = "(?!)"  # in a clause of how hot it is or what the pressure is in another hour
+    then: str = "(?!)"  # how a clause begins that tells how it goes on from there
+    that: str = "(?!)"  # how a clause begins that tells of what was named right before it
+    counted: str = "(?!)"  # so many of its parts
+    staple_clinch: str = "(?!)"  # of legs: the wrong way
+    groove_step: str = "(?!)"  # of a step: the wrong way
     harmless: str = "(?!)"  # in the words of the clause: nothing is otherwise there
 
 

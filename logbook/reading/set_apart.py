@@ -50,7 +50,7 @@ _MEASURED = {
     "static_pressure": "static_pressure",
 }
 _OWN = _ASKED_BY | _MEASURED
-_SMALL = ("DET", "FILLER", "AND", "BE", "IT", "ON", "OF", "BUT", "THIS", "I", "ALL")  # words that tell of nothing by themselves
+_SMALL = ("DET", "FILLER", "AND", "BE", "IT", "ON", "OF", "BUT", "THIS", "I", "ALL", "BY", "PLACE_NOUN", "IN", "FROM")  # words that tell of nothing by themselves
 _NUMBERS = ("LEN", "FRAC", "NUM", "TEMP_F", "DEG", "INWG")
 _AGAIN = frozenset(("air_temperature", "static_pressure"))  # told of another hour, and not of another part
 _QUESTIONS = ("question", "condition")  # "what I didn't manage is the underside" asks nothing
@@ -89,6 +89,8 @@ def set_apart(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], to
     if any(at in known and row.items[at].concept not in _SMALL for at in range(first, last)) or any(last <= at < clause.last for at, _, _ in told):
         return None  # "I ran low on staples so the last side got one every four inches": what came of it is told
     names = _told_last(row, cut, place, first, told)
+    if "hanger_spacing" not in names and any(row.items[at].concept == "K_HANGER" for at in range(clause.first, clause.last)):
+        return None  # "I only got the hangers up on one end": of how it hangs
     if match is None:
         names = [name for name in names if name in _AGAIN]
     if not names or word(code, "told.asides.set_apart.harmless").search(said) is not None:

@@ -15,17 +15,19 @@ _NONE = (
 
 _WHICH = r"(?:(?:left|right|top|bottom|back|front|far|near|inside|outside|upper|lower|male|female|other|short|long|hand|second|third|fourth|last|big|small|little|inner|outer|one|extra) ){0,3}"
 _THING = r"(?:seams?|joints?|sides?|ends?|edges?|corners?|throat|heel|cheeks?|flaps?|insulation|wool|glass|fiberglass|top|bottom|left|right|back|front|underside|branch|collar|neck|mouth|strip)"
-_WHERE = r"(?: (?:of|at|in|out of|on|by|along|under|inside|from|behind|near|over) (?:(?:the|its|that|my) )?(?:\w+ ){0,2}?\w+| next to (?:it|that|the \w+)| (?:above|below|beside|underneath|behind) it| there)?"
+_WHERE = r"(?: (?:of|at|in|out of|on|by|along|under|inside|from|behind|near|over|against|up by|up against|next to|towards?|facing|to) (?:(?:the|its|that|my) )?(?:\w+ ){0,2}?\w+| next to (?:it|that|the \w+)| (?:above|below|beside|underneath|behind) it| there)?"
 _NEVER_WENT = r"(?:never|didn't|did not|haven't|couldn't)(?: (?:ever|even))? (?:go|went|gone|got|get|gotten|come|came|make|made it)(?: (?:back|around|over|round))*(?: (?:to|for))?"
 _FEW = r"(?:third|fourth|last|other|remaining)(?: (?:one|ones|two|three|pair|couple))?"
-_NOT_SO = rf"(?:,? ?(?:(?:i|we)(?: did| have| had| could|'d|'ve)?(?:n't| not)(?: yet)?|(?:i|we) never did|(?:is|was|are|were|did|does|do|has|have|had|ain)(?:n't|'t| not)(?: yet)?|(?:,|:|=|-)? ?no(?:pe)?|not(?: yet)?|never|(?:i|we) (?:just |still )?(?:{_NEVER_WENT}(?: (?:it|that|them|that one|those))?|left|skipped)))"
+_CANNOT = r"(?:(?:(?:couldn't|could not|can't|cannot|wasn't able to|was not able to|never could|had no way to) (?:quite |really |even )?(?:get|reach|squeeze|fit|do|go|manage|bring|stretch|bend|work|put|come at)|didn't manage(?: to)?|never managed(?: to)?|gave up on)(?: (?!but|and|so|because)[\w'-]+){0,5}|(?:clean )?forgot(?: (?:about )?(?:it|that|them|that one))?|overlooked(?: it)?)"
+_NOT_SO = rf"(?:,? ?(?:(?:i|we)(?: did| have| had| could|'d|'ve)?(?:n't| not)(?: yet)?|(?:i|we) never did|(?:is|was|are|were|did|does|do|has|have|had|ain)(?:n't|'t| not)(?: yet)?|(?:,|:|=|-)? ?no(?:pe)?|not(?: yet)?|never|(?:i|we) (?:just |still )?(?:{_NEVER_WENT}(?: (?:it|that|them|that one|those))?|{_CANNOT}|left|skipped)))"
 _ENDS_SO = r"(?= ?(?:[.,;!?]|$| and | but | because | since | cause ))"
 _BEGINS_SO = r"(?:(?<=[,;.:] )|(?<= and )|(?<= but )|(?<=, but )|(?<=, and ))"
 _OTHER_HARM = rf"(?:the |its |that )?{_WHICH}(?:other|one|second|third|tears?|holes?|rips?|dents?|gash|cuts?|slits?|punctures?|corner|spot|crush)(?: (?:one|two|hole|tear|rip|dent|spot))?"
 
 ENGLISH_ALL_BUT = AllBut(
-    left_out_part=rf"{_BEGINS_SO}(?P<of>(?:the |its |that |my )?{_WHICH}(?:(?P<part>{_THING})|{_FEW}|second(?: one)?|rest){_WHERE}?{_NOT_SO}|(?<= )(?:i |we )?(?:{_NEVER_WENT}|skipped|missed) the (?:{_FEW}|rest)(?: (?P<parted>{_THING}))?){_ENDS_SO}",
+    left_out_part=rf"{_BEGINS_SO}(?P<of>(?:the |its |that |my )?{_WHICH}(?:(?P<part>{_THING})|{_FEW}|second(?: one)?|rest){_WHERE}?{_NOT_SO}|(?<= )(?:i |we )?(?:clean |plain |just )?(?:{_NEVER_WENT}|skipped|missed|forgot(?: about)?) the (?:{_FEW}|rest|(?P<parts>(?:top|bottom|left|right|back|front|far|near|inside|outside)(?: one| side)?))(?: (?P<parted>{_THING}))?){_ENDS_SO}",
     left_out_harm=rf"(?P<of>{_BEGINS_SO}{_OTHER_HARM}{_WHERE}?{_NOT_SO}|(?<=[ ,])not {_OTHER_HARM}{_WHERE}){_ENDS_SO}",
+    seen_to=r" ?[.,;]? ?(?:so|but|and|then) (?:then )?[\w']+(?: [\w']+)? (?:did|got|finished|reached|went|taped|stapled|rubbed|wiped|trimmed|caught)\b(?! (?:not|nothing|none|away|stuck))| ?[.,;] ?(?:(?:and|so|then|but|now|since|later) )*(?:(?:i|we)(?:'ve| have)? )?(?:went back|came back|got back|taped|stapled|rubbed|wiped|trimmed|did|done|got|fixed)(?: (?:it|that|them|those|to it|and|for it|now|since|after))",
     left_out_told=rf"(?P<of>(?:{_BEGINS_SO}|^)(?:the |its |that )?(?:{_WHICH}{_THING}{_WHERE}? \w+ed(?: (?:down|off|back|out))?|\w+ed(?: (?:down|off))?{_WHERE}),? (?P<told>no(?:pe|t yet)?))(?= ?(?:[.;!]|$)|, (?:i|we) (?:forgot|did|have|could|never|left|ran|was|were))",
     only_one=r"\b(?:two|three|four|five|six|couple(?: of)?|few|several|[2-9]) (?:\w+ )?(?:tears|holes|rips|dents|gashes|cuts|slits|punctures|spots|corners)\b[^.;!?]*?(?P<of>\b(?:only|just) (?:(?:the|patched|fixed|mended|got|did|closed|repaired) )*(?:\w+ ){0,2}?(?:one|first|second|near|far|top|bottom|left|right|big|small)\b)",
     so_many=r"\b(?:one|two|three|half|most|some) (?:of (?:them|it|the)|sides?|seams?|joints?|edges?)\b|\bthe first (?:one|two|three|couple)\b",

@@ -14,6 +14,7 @@ _ENDS = r"(?=[.,;!]|$)"
 _REST = r"(?:the )?(?:other|others|4th|fourth|3rd|third|last|rest|remaining|other one|other two|last one|fourth one|4th one|last two)(?: (?:one|side|sides|seam|two))?(?: of (?:it|them))?"
 _SO_MANY = r"(?:one|two|three|[123]) sides?(?: (?:only|so far|taped|stapled|done|on it|yet|now|today|for now))*[,.;]? (?:and |but |so |then )*"
 _WORK = r"(?:tape|taping|vanes?|staples?|stapling|rub|rubbing|rub down|trim|trimming)"
+_NOT_APART = "".join(f"(?<!{word} )(?<!{word} the )" for word in ("from", "except", "for", "bar"))  # "finished apart from the rubbing, I'll do that after lunch"
 
 # right behind an act that was denied: when it will be done
 ENGLISH_PROMISE = (
@@ -35,7 +36,7 @@ ENGLISH_PROMISED = (
     Plainer((" left", " remain"), rf"(?P<x>(?:only |just )(?:the )?(?P<t>{_WORK}) (?:is |are )?(?:left|remains?|missing)){_ENDS}", (("x", r"still have to do: \g<t>"),)),
     Plainer(("still ",), rf"(?P<x>still the )(?=(?:tape|taping|vanes|staples|stapling|rubbing){_ENDS})", (("x", "still have to do: "),)),
     # --- the thing first: "tape, I do that Monday", "the tape I didn't", "tape I make only half"
-    Plainer((" i ", " we ", " i'll", " we'll"), rf"(?:the )?{_WORK}(?P<x>,? {_I}(?: ?{_WILL})? (?:do|make|finish|get|get to|handle|take care of|attend to)(?: (?:it|that|them|this))? )(?={_TIME}{_ENDS})", (("x", " "),)),
+    Plainer((" i ", " we ", " i'll", " we'll"), rf"{_NOT_APART}(?:the )?{_WORK}(?P<x>,? {_I}(?: ?{_WILL})? (?:do|make|finish|get|get to|handle|take care of|attend to)(?: (?:it|that|them|this))? )(?={_TIME}{_ENDS})", (("x", " "),)),
     Plainer((" i ", " we "), rf"(?P<x>(?:the )?(?P<t>tape|staples?|vanes?|rub),? {_I} (?:did not|didn't|don't|do not|not|no|haven't)){_ENDS}", (("x", r"no \g<t>"),)),
     *(
         Plainer((" half",), rf"(?P<x>(?:the )?(?:{act}|{doing})(?:,? {_I} (?:make|made|do|did|put))?(?: (?:is|only|just|like|about))* half(?: (?:done|way|of it|finished|the way))?){_ENDS}", (("x", f"half {done}"),))

@@ -16,7 +16,8 @@ from logbook.reading.clauses.claims import Claim
 from logbook.reading.compared.gap_at_one import gap_at_one
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.compared.in_its_clause import ACT_FACTS, Places, marked
-from logbook.reading.compared.measured_apart import measured_apart
+from logbook.reading.compared.measured_apart import marks_of, measured_apart
+from logbook.reading.compared.measured_there import measured_there
 from logbook.reading.clauses.mention import Mention
 from logbook.reading.compared.not_that_one import not_that_one
 from logbook.reading.compared.of_both import of_both
@@ -26,6 +27,7 @@ from logbook.reading.stated.stated import Stated
 from logbook.reading.compared.still_coming import still_coming
 from logbook.reading.own.taking_back import scratched, unsaid_again
 from logbook.reading.compared.turned_round import turned_round
+from logbook.reading.compared.turned_there import turned_there
 from logbook.reading.compared.turned_unread import without_turned
 
 
@@ -45,7 +47,8 @@ def compared_claims(told: OwnWords, row: Row, stated: Stated, language: Language
     named, claims = not_that_one(row, named, turned_round(row, all_but(row, claims, language), cut, language), cut, language)
     claims = other_part.of_the_other_part(row, named, claims, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)
-    named, claims = listed.told_ahead(row, named, measured_apart(row, named, claims, language))
+    claims = measured_there(row, told.not_own, cut, measured_apart(row, named, claims, language), marks_of(named), language)
+    named, claims = listed.told_ahead(row, named, turned_there(row, told.not_own, cut, claims, language))
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
     if told.but_one:
         named, claims = one_left_out.excepted(row, told.but_one, named, claims, language)

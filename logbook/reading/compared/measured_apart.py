@@ -11,5 +11,8 @@ from logbook.reading.compared.part_by_part import part_by_part
 
 
 def measured_apart(row: Row, named: list[Mention], claims: list[Claim], language: Language) -> list[Claim]:
-    marks = {mark for one in named for mark in (one.mark, *(mark for mark, _ in one.batch)) if mark is not None}
-    return part_by_part(row, first_and_second(row, named, claims, language), marks, language)
+    return part_by_part(row, first_and_second(row, named, claims, language), marks_of(named), language)
+
+
+def marks_of(named: list[Mention]) -> set[str]:
+    return {mark for one in named for mark in (one.mark, *(mark for mark, _ in one.batch)) if mark is not None}

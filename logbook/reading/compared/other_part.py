@@ -16,6 +16,7 @@ from logbook.reading.words.tokens import plain
 
 _ACTS = ("stapled", "taped", "rubbed_down", "surface_clean", "trimmed", "tabs_bent")
 _MENDED = "damage_repaired"
+_TO_DO = frozenset(("RUB", "TAPE_IT", "STAPLE", "WIPE", "TRIM", "HEAT_IT", "REPAIR_IT"))  # "the top side I couldn't reach to rub" is not of the tape
 
 
 def of_the_other_part(row: Row, named: list[Mention], claims: list[Claim], language: Language) -> list[Claim]:
@@ -44,12 +45,12 @@ def _left_out(row: Row, named: list[Mention], claims: list[Claim], match: re.Mat
     told = [one for one in claims if one.value is True and one.name in acts]
     clause = max((at + 1 for at in range(begin, first - 1) if row.items[at].concept in ("COMMA", "BUT")), default=begin)  # the one right before
     here = [one for one in told if first <= one.first < last] if "told" in match.groupdict() else [one for one in told if clause <= one.first < first] or [one for one in told if begin <= one.first < end and acts == (_MENDED,)]
-    here = here or _of_so_many(row, told, begin, first, language)
-    if not here:
+    here = here or _of_so_many(row, told, begin, first, language) or ([] if _TO_DO & {item.concept for item in row.items[first:last]} else _told_before(row, told, match, begin))
+    if not here or _pattern(language.code, "seen_to").match(plain(row.text[match.end() :])) is not None:
         return claims
-    if len({one.mark for one in named if one.mark is not None}) > 1 and match.groupdict().get("part", "") is None:
+    if len({one.mark for one in named if one.mark is not None}) > 1 and match.groupdict().get("part", "") is None and match.groupdict().get("parts") is None:
         return claims  # "the other two I never got to": pieces
-    if match.groupdict().get("part", "") is None and match.groupdict().get("parted") is None and _pattern(language.code, "a_part").search(plain(row.words(begin, first))) is None:
+    if match.groupdict().get("part", "") is None and match.groupdict().get("parted") is None and match.groupdict().get("parts") is None and _pattern(language.code, "a_part").search(plain(row.words(begin, first))) is None:
         return claims  # "taped 31, the other I didn't": another piece
     latest = max(one.first for one in here)
     left = {one.name: one for one in here}
@@ -58,6 +59,15 @@ def _left_out(row: Row, named: list[Mention], claims: list[Claim], match: re.Mat
         return claims  # what is denied last is another act
     left = {name: one for name, one in left.items() if not any(other.value is False and other.name == name and begin <= other.first < end for other in claims)}
     return [*claims, *(claim(row, name, False, first, last, hedged=one.hedged, part="side", corrects=True) for name, one in left.items())] if left else claims
+
+
+def _told_before(row: Row, told: list[Claim], match: re.Match[str], begin: int) -> list[Claim]:
+    """ "Taped and rubbed. The left end I didn't manage.": what the sentence before ends with, where a part begins this one."""
+    if match.groupdict().get("part", "") in (None, "") or begin < 2 or row.items[begin - 1].concept != "STOP":
+        return []
+    before = row.sentence_start(begin - 2)
+    clause = max((at + 1 for at in range(before, begin - 1) if row.items[at].concept in ("COMMA", "BUT") and any(at < one.first < begin for one in told)), default=before)
+    return [one for one in told if clause <= one.first < begin]
 
 
 def _of_so_many(row: Row, told: list[Claim], begin: int, first: int, language: Language) -> list[Claim]:

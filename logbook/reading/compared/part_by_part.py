@@ -16,32 +16,33 @@ _STAPLES, _TAPE = frozenset("STAPLED STAPLES STAPLE EVERY APART".split()), froze
 
 
 @record
-class _Told:
+class Measured:
     worst: object  # of several
     things: frozenset[str]  # what may be named beside it
     least: Fraction  # inches
     most: Fraction
 
 
-_OF = {
-    "staple_spacing": _Told(max, _STAPLES, Fraction(1, 2), Fraction(12)),
-    "screw_spacing": _Told(max, frozenset(("SCREWS", "EVERY", "APART")), Fraction(3), Fraction(48)),
-    "tape_width": _Told(min, _TAPE, Fraction(1), Fraction(4)),
-    "staple_leg": _Told(min, frozenset(("STAPLES", "STAPLE", "LEG", "LONG")), Fraction(1, 8), Fraction(1)),
-    "cross_tab_spacing": _Told(max, frozenset(("TABS", "EVERY", "APART")), Fraction(3), Fraction(48)),
-    "hanger_spacing": _Told(max, frozenset(("K_HANGER", "EVERY", "APART")), Fraction(24), Fraction(240)),
+MEASURED = {
+    "staple_spacing": Measured(max, _STAPLES, Fraction(1, 2), Fraction(12)),
+    "screw_spacing": Measured(max, frozenset(("SCREWS", "EVERY", "APART")), Fraction(3), Fraction(48)),
+    "tape_width": Measured(min, _TAPE, Fraction(1), Fraction(4)),
+    "staple_leg": Measured(min, frozenset(("STAPLES", "STAPLE", "LEG", "LONG")), Fraction(1, 8), Fraction(1)),
+    "cross_tab_spacing": Measured(max, frozenset(("TABS", "EVERY", "APART")), Fraction(3), Fraction(48)),
+    "cross_tab_length": Measured(min, frozenset(("TABS", "LONG")), Fraction(3), Fraction(24)),
+    "hanger_spacing": Measured(max, frozenset(("K_HANGER", "EVERY", "APART")), Fraction(24), Fraction(240)),
 }
 _COUNTED = {"staple_spacing": "sides_stapled", "tape_width": "sides_taped"}
 _PARTS = frozenset("SIDE SIDE_WORD SIDES_ALL ONE_SIDE OTHER_SIDE JOINT END PANEL".split())
 _BETWEEN = frozenset("FROM BY ON IN DOWN AT DET BE EVERY APART WIDE LONG LEG TAPE CLOSURE COMMA AROUND OVER OF ALL BOTH ONLY THROUGH HAVE AND FILLER".split())
-_BARS = frozenset("STAPLED STAPLES STAPLE TAPE TAPED CLOSURE MARK181 TABS LEG SCREWS WASHERS K_HANGER GAP DAMAGE SIZE BOARD STATIC MOVE MOVE_IN MOVE_OUT MOVE_UP MOVE_DOWN OFFSETS SLOPE VANES RUBBED RUB REDID FIX BACK BY COUNTED TIMES FLAP".split())
-_MOVED = ("IN", "OUT", "UP", "DOWN", "BACK", "OVER", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN", "OFFSETS", "SLOPE", "THROAT")  # before a measure: how far a side moves
+BARS = frozenset("STAPLED STAPLES STAPLE TAPE TAPED CLOSURE MARK181 TABS LEG SCREWS WASHERS K_HANGER GAP DAMAGE SIZE BOARD STATIC MOVE MOVE_IN MOVE_OUT MOVE_UP MOVE_DOWN OFFSETS SLOPE VANES RUBBED RUB REDID FIX BACK BY COUNTED TIMES FLAP".split())
+MOVED = ("IN", "OUT", "UP", "DOWN", "BACK", "OVER", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN", "OFFSETS", "SLOPE", "THROAT")  # before a measure: how far a side moves
 _FARTHEST = 5  # items between a measure and its part
 
 
 def part_by_part(row: Row, claims: list[Claim], marks: set[str], language: Language) -> list[Claim]:
     """The claims, with the worst of the parts alone."""
-    told = [one for one in claims if one.name in _OF and type(one.value) is Fraction and one.uses and not one.took_back and one.for_mark is None]
+    told = [one for one in claims if one.name in MEASURED and type(one.value) is Fraction and one.uses and not one.took_back and one.for_mark is None]
     if not told:
         return claims
     several = [at for at, item in enumerate(row.items) if item.concept in LENGTHS and not (item.concept == "NUM" and item.value.value == 1 and not item.value.digits)]  # "the rest is the right one" measures nothing
@@ -54,7 +55,7 @@ def part_by_part(row: Row, claims: list[Claim], marks: set[str], language: Langu
 
 
 def _worst(row: Row, claims: list[Claim], name: str, mine: list[Claim], several: list[int], marks: set[str], language: Language) -> list[Claim]:
-    of = _OF[name]
+    of = MEASURED[name]
     first = mine[0]
     begin, end = row.sentence_start(first.first), row.sentence_end(first.first)
     spent = {at for one in claims if one.name != name and type(one.value) is not bool for at in one.uses}
@@ -64,7 +65,7 @@ def _worst(row: Row, claims: list[Claim], name: str, mine: list[Claim], several:
     size = lambda at: row.items[at].value.value * (factor if row.items[at].concept == "NUM" else 1)  # noqa: E731
     placed = {}
     for at in several:
-        fits = begin <= at < end and at not in spent and not row.is_blank(at) and row.items[at - 1].concept not in _MOVED and row.words(at, at + 1) not in marks and not (at not in used and _counts_parts(row, at, language)) and of.least <= size(at) <= of.most
+        fits = begin <= at < end and at not in spent and not row.is_blank(at) and row.items[at - 1].concept not in MOVED and row.words(at, at + 1) not in marks and not (at not in used and _counts_parts(row, at, language)) and of.least <= size(at) <= of.most
         if fits and (at in used or not any(_bars(row, k, of, marks) for k in range(min(at, high) + 1, max(at, low)))):
             part = _part(row, at, begin, end, language)
             if part is not None or at in used:
@@ -87,12 +88,12 @@ def _worst(row: Row, claims: list[Claim], name: str, mine: list[Claim], several:
     return [*kept, replace(keep, weak=False, also=(*keep.also, *others))]
 
 
-def _bars(row: Row, at: int, of: _Told, marks: set[str]) -> bool:
+def _bars(row: Row, at: int, of: Measured, marks: set[str]) -> bool:
     """Whether something else is told of there, or another piece; "down one side of straight 41" names the piece."""
     concept = row.items[at].concept
     if concept.startswith("K_") and concept not in of.things:
         return not (at + 1 < len(row.items) and row.words(at + 1, at + 2) in marks and len(marks) == 1)
-    return concept in _BARS and concept not in of.things
+    return concept in BARS and concept not in of.things
 
 
 def _factor(row: Row, used: set[int]) -> Fraction:
