@@ -7,6 +7,7 @@ from logbook.languages.en.asked_and_told import ENGLISH_ASKED_AND_TOLD
 from logbook.languages.en.asked_measures import ENGLISH_ASKED_MEASURES
 from logbook.languages.en.asked_of_him_plainly import ENGLISH_ASKED_OF_HIM
 from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
+from logbook.languages.en.borne_out import ENGLISH_BORNE_OUT
 from logbook.languages.en.breaths import ENGLISH_BREATHS
 from logbook.languages.en.coming_round import ENGLISH_COMING_ROUND
 from logbook.languages.en.complained_plainly import ENGLISH_COMPLAINED_PLAINLY
@@ -40,6 +41,7 @@ from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
     *ENGLISH_DISOWNED,
+    *ENGLISH_BORNE_OUT,
     *ENGLISH_NAMED_ASIDE,
     *ENGLISH_COMPLAINED_PLAINLY,
     *ENGLISH_COMING_ROUND,
