@@ -113,7 +113,6 @@ class Small:
     holes: frozenset[str] = frozenset()  # a damage by such a word may be a joint that does not meet
     where: frozenset[str] = frozenset()  # begins the words that tell it
     meets: frozenset[str] = frozenset()  # what such a joint does not do
-    drops: frozenset[str] = frozenset()  # a slope by another name
     turns_nothing: frozenset[str] = frozenset()  # however faintly it was heard, it turns no meaning
     turns_all: frozenset[str] = frozenset()  # a word that ears mix up here may turn the meaning
     some_point: frozenset[str] = frozenset()  # before "point": no number goes on
@@ -198,6 +197,7 @@ class Small:
     into: frozenset[str] = frozenset()  # before a piece that others were only let into
     sounds_like_no: frozenset[str] = frozenset()  # what ears write for "no"
     is_new: frozenset[str] = frozenset()  # right before "new" or "know": it was said so
+    peels: frozenset[str] = frozenset()  # before a measure of foil: so much of the facing was taken off, and no tape went on
     sleeves: frozenset[str] = frozenset()  # without a number: of a shirt
     shifted: frozenset[str] = frozenset()  # what an offset is, before how far
     in_all: frozenset[str] = frozenset()  # behind a number: so many

@@ -7,6 +7,7 @@ from types import MappingProxyType
 from logbook.languages.small import Small
 
 ENGLISH_SMALL = Small(
+    peels=frozenset("peeled|peel|peeled back|peel back|peeled off|peel off|peeled away|stripped|stripped back|skinned|skinned back".split("|")),
     loosely=frozenset("more or less|kind of|sort of|kinda|pretty much|more or less anyway".split("|")),
     by_now=r"\bnow (?:it|she|the panel|that|it's)$",
     and_so=frozenset("so then".split()),

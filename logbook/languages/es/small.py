@@ -59,7 +59,6 @@ SPANISH_SMALL = Small(
     each_other=frozenset("de del".split()),
     beside_inches=frozenset("de largo".split()),
     behind_in=frozenset("el la los las un una".split()),
-    drops=frozenset("bajada subida entrada pendiente caída caida rampa inclinación".split()),
     turns_nothing=frozenset("bueno con de del el en es está esta este la las los que un una y ya".split()),
     turns_all=frozenset("sí si así asi falta ni todavía".split()),
     some_point=frozenset("un el ese este".split()),

@@ -54,7 +54,7 @@ def not_that_one(row: Row, named: list[Mention], claims: list[Claim], cut: tuple
         claims = [one for one in claims if not (one.name == "(open)" and clause.first <= one.first < clause.last)]
         for one in told:
             opens = (Open("piece", one.name, row.items[clause.first].start, row.items[clause.last - 1].end),) if later else ()
-            made = claim(row, one.name, False, piece.last - 1, clause.last, hedged=one.hedged or _measured(row, one), opens=opens, pending=later)
+            made = claim(row, one.name, False, piece.last - 1, clause.last, hedged=one.hedged, opens=opens, pending=later)
             claims = [*claims, replace(made, corrects=True)]
     return named, claims
 
@@ -99,11 +99,6 @@ def _told_of_another(row: Row, cut: tuple[Clause, ...], place: int, piece: Menti
         if before.sentence < cut[place].sentence - 1 or any(row.items[at].concept in DENIED for at in range(before.first, before.last)):
             break
     return piece, []
-
-
-def _measured(row: Row, one: Claim) -> bool:
-    """ "31 is stapled every two, 32 isn't": not stapled, or otherwise."""
-    return one.weak and any(item.concept in ("EVERY", "LEN", "FRAC") for item in row.items[one.first : row.sentence_end(one.first)])
 
 
 @cache

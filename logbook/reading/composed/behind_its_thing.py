@@ -24,7 +24,7 @@ def behind_its_thing(items, place: int, done: list[Item]) -> tuple[int, int] | N
     behind = at
     while at > 0 and behind - at < 2 and done[at].concept in _THINGS:
         at -= 1
-    if done[at].concept not in LENGTHS or at == behind or _counts(done[at]):
+    if done[at].concept not in LENGTHS or at == behind:
         return None
     return at, behind
 
@@ -36,8 +36,3 @@ def _takes_back(between: list[Item], item: Item) -> bool:
         return False
     bare = all(one.concept == "NO" for one in fixes) and between[-1].concept == "NO"
     return not bare or item.concept != "NUM"  # "three inch tape, no 12"
-
-
-def _counts(item: Item) -> bool:
-    """ "Four tabs, no, six": how many."""
-    return item.concept == "NUM"

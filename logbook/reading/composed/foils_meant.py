@@ -19,7 +19,7 @@ def meant(done, items, place: int, ahead: str, past_article: str, said: str, tex
     if said.split()[-1] not in words_of("small.foil"):
         return
     wide = items[place - 1] if concept_at(items, place - 1) == "LEN" else None
-    by_width = wide is not None and wide.value.unit == "in" and 1 < wide.value.value <= _WIDEST and ahead in _ENDS and not _taken_off(items, place)
+    by_width = wide is not None and wide.value.unit == "in" and 1 < wide.value.value <= _WIDEST and ahead in _ENDS and not _taken_off(items, place, text)
     if by_width or ahead == "I" and _laid(items, place + 2, text) or _of_a_width(items, place, ahead) or _is_laid(items, place, ahead, text) or _is_put_on(items, place, ahead, text) or ahead == "FILLER" and concept_at(items, place + 2) == "HAVE" and _lays(items, place + 2, text):
         done[place] = replace(items[place], concept="TAPE", value=None)
 
@@ -58,9 +58,11 @@ def _lays(items, at: int, text: str) -> bool:
     return text[items[at].start : items[at].end].lower().split()[-1] in words_of("small.lays_foil")
 
 
-def _taken_off(items, place: int) -> bool:
+def _taken_off(items, place: int, text: str) -> bool:
     """ "Peeled back two inches foil": what is taken off is no tape that he used."""
-    return any(concept_at(items, at) in _FROM for at in (place - 2, place - 3))
+    if any(concept_at(items, at) in _FROM for at in (place - 2, place - 3)):
+        return True
+    return place > 1 and text[items[place - 2].start : items[place - 2].end].lower() in words_of("small.peels")
 
 
 def _laid(items, at: int, text: str) -> bool:

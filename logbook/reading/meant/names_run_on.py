@@ -21,7 +21,7 @@ def names_here(spot: Spot, twice: frozenset[int]) -> bool:
         return True
     if spot.value in _TURNS and not _one_of_two(spot, again) or spot.value <= COUNTS_UP_TO and not again:
         return False
-    return not _anothers(spot) and (_heads(spot, again) or _turned_to(spot) or _that_is(spot) or _off_the_lift(spot) or _one_of_two(spot, again) or _measured_behind(spot) or _behind_its_kind(spot) or _minded(spot) or _with_its_spacing(spot))
+    return not _anothers(spot) and (_heads(spot, again) or _turned_to(spot) or _that_is(spot) or _off_the_lift(spot) or _one_of_two(spot, again) or _behind_its_kind(spot) or _minded(spot) or _with_its_spacing(spot))
 
 
 def may_run_on(spot: Spot) -> bool:
@@ -144,11 +144,6 @@ def _one_of_two(spot: Spot, again: bool) -> bool:
 
 def _ends_list(spot: Spot, behind: str) -> bool:
     return not behind or behind in ",.;" or behind in spot.words.joins or behind in spot.words.ways
-
-
-def _measured_behind(spot: Spot) -> bool:
-    """ "Stapled 58 2.5 in ctc", "taped 44 2 in tape"."""
-    return spot.large and spot.before() in spot.words.acts and spot.last in spot.starts
 
 
 def _behind_its_kind(spot: Spot) -> bool:

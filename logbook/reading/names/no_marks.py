@@ -62,8 +62,6 @@ def no_piece(row: Row, mention, made) -> bool:
         return False
     if value == 1 and at + 1 < len(row.items) and (row.items[at + 1].concept in ("STAPLE", "STAPLES", "SCREWS", "TABS") or row.items[at + 1].read_as == "stapled"):
         return True  # "one staple every four inches"
-    if value == 1 and any(m.batch and all(mark != "1" for mark, _ in m.batch) for m in others) and _the_other(row, at):
-        return True  # "six and seven: one taped, the other not"
     until = min((m.first for m in made if m.first > at), default=len(row.items))
     if not mention.another and not mention.amends and (before in ("FILLER", "I", "HUNG") or before == "BE" and row.items[at - 2].concept == "WORD") and all(item.concept in ("STOP", "QUERY", "FILLER") for item in row.items[at + 1 : until]):
         return True  # "the spec says two coats, I did two": nothing is told of such a piece
@@ -107,19 +105,6 @@ def _says_it_again(row: Row, at: int, value) -> bool:
     before = row.items[max(0, at - 6) : at]
     said = any(item.concept in ("NUM", "LEN", "FRAC") and item.value.value == value for item in before)
     return said and before[-1].concept in ("BE", "FILLER") and not any(item.concept == "STOP" for item in before)
-
-
-def _the_other(row: Row, at: int) -> bool:
-    """Whether the words behind, to the end of the sentence, tell of the other one."""
-    for k in range(at + 1, len(row.items)):
-        if row.items[k].concept in ("STOP", "QUERY"):
-            return False
-        if row.items[k].concept == "OTHER_SIDE" or (row.items[k - 1].concept == "DET" and row.words(k, k + 1).lower() in _OTHER):
-            return True
-    return False
-
-
-_OTHER = ("other", "otro", "otra")
 
 
 def just_one(row: Row, match) -> bool:
@@ -233,8 +218,6 @@ def leads_to(row: Row, at: int) -> bool:
     said = row.words(behind, behind + 1).lower()
     if said == "than":
         return True  # "a little shorter than straight four"
-    if _taken_off(row, at, behind):
-        return True
     if row.items[behind].concept == "IN" and any(row.items[k].concept in _LET_IN for k in range(max(0, behind - 9), behind)):  # "the door in straight nine …, that's D2"
         return any(item.concept == "MARKED" for k, item in enumerate(row.items) if k != at + 1)
     if said == "en" and any(row.items[k].concept in ("K_REGISTER", "K_ACCESS_DOOR", "K_COLLAR") for k in range(max(0, behind - 10), behind)) and not any(row.items[k].concept in ("STOP", "QUERY") for k in range(max(0, behind - 10), behind)):
@@ -244,20 +227,6 @@ def leads_to(row: Row, at: int) -> bool:
     )
 
 
-_TAKEN_OFF = ("K_COLLAR", "K_REGISTER", "K_BRANCH")
-
-
-def _taken_off(row: Row, at: int, behind: int) -> bool:
-    """ "Collar six, six inch, off of straight four": the piece it sits on, where it has its own number in the same sentence."""
-    if row.items[behind].concept not in ("FROM", "OFF", "ON") or row.items[at].concept in _TAKEN_OFF:
-        return False
-    for k in range(behind - 1, max(-1, behind - 12), -1):
-        concept = row.items[k].concept
-        if concept in ("STOP", "QUERY", "AND", "STAPLED", "TAPED") or concept.startswith("K_") and concept not in _TAKEN_OFF:
-            return False
-        if concept in _TAKEN_OFF:
-            return any(item.concept in ("NUM", "MARKED") for item in row.items[k + 1 : min(k + 3, behind)])
-    return False
 
 
 _LET_IN = ("K_ACCESS_DOOR", "K_REGISTER")

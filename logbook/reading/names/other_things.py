@@ -25,7 +25,7 @@ def of_something_else(row: Row, at: int) -> bool:
     while first > 0 and row.items[first - 1].concept not in _CUTS:
         first -= 1
     if any(item.concept in _DUCT or item.concept.startswith("K_") for item in row.items[first:at]):
-        return _we_crushed_it(row, first, at)
+        return False
     last = at + 1
     while last < len(row.items) and row.items[last].concept in _BETWEEN and last - at < 6:
         last += 1
@@ -43,7 +43,7 @@ def of_something_else(row: Row, at: int) -> bool:
         return True  # "ripped my pants"
     followed = last < len(row.items) and row.items[last].concept in ("FACING", "BOARD", "PANEL", "FLAP", "SIDE", "JOINT", "IT")
     told = not followed and bool(words_of("small.no_duct") & set(behind)) and (behind[0] in words_of("small.owners") or behind[0] in ("in", "on", "through", "en") or behind[0] in words_of("small.no_duct"))
-    return bool(words_of("small.no_duct") & set(subject)) or told or _we_crushed_it(row, first, at)
+    return bool(words_of("small.no_duct") & set(subject)) or told
 
 
 def _is_cut_out(row: Row, at: int) -> bool:
@@ -58,16 +58,6 @@ def _for_the_screws(row: Row, at: int) -> bool:
     """ "lining up with the holes that were already there", "in the factory holes": what a screw or a strap goes through."""
     before, behind = row.text[max(0, row.items[at].start - 36) : row.items[at].start].lower(), row.text[row.items[at].end : row.items[at].end + 32].lower()
     return any(word(code, "elsewhere.fixing_holes").search(f"{before}<h>{behind}") is not None for code in LANGUAGES)
-
-
-def _we_crushed_it(row: Row, first: int, at: int) -> bool:
-    """ "We crushed it today": good work, where no piece was spoken of yet."""
-    said = row.text[row.items[first].start : row.items[min(at + 1, len(row.items) - 1)].end].lower()
-    if at + 1 >= len(row.items) or row.items[at + 1].concept != "IT" and " it" not in row.words(at, at + 1).lower():
-        return False
-    boasts = said.removeprefix("man ").startswith(("we crush", "we're crush", "we are crush", "we smash", "i crush", "i'm crush", "crushing it", "crushed it", "they crush", "we've been crush"))
-    named = any(item.concept.startswith("K_") or item.concept in ("FITTING", "MARKED", "NUM") for item in row.items[:at])
-    return boasts and not named
 
 
 def of_a_machine(row: Row, at: int) -> bool:

@@ -9,7 +9,6 @@ from logbook.reading.clauses.mention import Mention
 
 _SPACED = frozenset("LONG LEN NUM FRAC EVERY APART ON IN OF BE DET HAVE FILLER HEDGE THINK WORD UNDER ALL AROUND IT EACH ONLY K_HANGER ALONG OVER THROUGH I HUNG".split())
 _LEADS = ("ON", "OF", "IN", "FROM")
-_SET_BY = ("into", "onto", "inside")
 _WORKED = frozenset("TAPED STAPLED RUBBED TRIMMED WIPED VANES SCRIM GAP DAMAGE FLAP TAPE STAPLES STAPLE CLOSURE MARK181 C_MASTIC JOINT GROOVE".split())  # what is told of a piece and of no hanger
 _NEXT_TO = frozenset("ON OF DET EVERY FOR WORD FILLER COMMA".split())
 _LED_BY = ("under", "beneath", "underneath", "below", "along", "holding", "carrying", "supporting")
@@ -28,7 +27,7 @@ def of_the_piece(row: Row, named: list[Mention]) -> list[Mention]:
             continue
         if one.kind == "hanger" and one.mark is None and not one.batch and _of_what_hangs(row, one, named):
             continue
-        if follows and one.kind == "collar" and other.kind is not None and (_tabs_on(row, one, other) or _set_into(row, one, other)):
+        if follows and one.kind == "collar" and other.kind is not None and _tabs_on(row, one, other):
             done.append(replace(one, mark=other.mark, mark_at=other.mark_at))
             skip = True
             continue
@@ -54,21 +53,10 @@ def _leads(row: Row, one: Mention, other: Mention) -> bool:
     concepts = {row.items[at].concept for at in between}
     if not concepts <= _SPACED or concepts.isdisjoint(("LEN", "FRAC", "NUM", "EVERY")):
         return False
-    return colon or any(row.items[at].concept in _LEADS and not _measures(row, at + 1) or row.words(at, at + 1).lower() in _LED_BY for at in range(max(one.last, other.first - 3), other.first + 1))
-
-
-def _measures(row: Row, at: int) -> bool:
-    """ "at seven feet": how far apart they are, and of no piece."""
-    return at < len(row.items) and row.items[at].concept in ("LEN", "FRAC")
+    return colon or any(row.items[at].concept in _LEADS or row.words(at, at + 1).lower() in _LED_BY for at in range(max(one.last, other.first - 3), other.first + 1))
 
 
 def _tabs_on(row: Row, one: Mention, other: Mention) -> bool:
     between = [row.items[at].concept for at in range(one.last, other.first)]
     led = between[-1:] + [row.items[other.first].concept]
     return "TABS" in between and not {"COMMA", "STOP", "QUERY", "BUT"} & set(between) and not set(_LEADS).isdisjoint(led)
-
-
-def _set_into(row: Row, one: Mention, other: Mention) -> bool:
-    """ "Screwed the metal collar into straight 30" """
-    between = [at for at in range(one.last, other.first) if row.items[at].concept != "DET"]
-    return len(between) == 1 and row.words(between[0], between[0] + 1).lower() in _SET_BY

@@ -56,11 +56,6 @@ def _on_the_others(row: Row, part, language: Language) -> bool:
     return concepts[:1] and concepts[0] in ("NUM", "LEN", "FRAC") and concepts[1:2] == ["ON"] and concepts[2:3] and concepts[2] in ("DET", "SIDE", "OTHER_SIDE") and not {"TAPED", "STAPLED", "TAPE"} & set(concepts) and ("SIDE_WORD" not in concepts or concepts.index("SIDE_WORD") == len(concepts) - 1)
 
 
-def _there(row: Row, at: int) -> bool:
-    """ "… except at the corners, eighteen there"."""
-    return row.items[at - 1].concept == "COMMA" and at + 1 < len(row.items) and row.words(at + 1, at + 2).lower() == "there"
-
-
 def _past_the_place(row: Row, lead: int) -> int:
     """Behind "except where I couldn't reach, there it's …": where it is, is told first."""
     if lead + 2 < len(row.items) and row.items[lead + 1].concept == "QUESTION":
@@ -74,7 +69,7 @@ def _told_behind(row: Row, at: int, name: str) -> Claim | None:
     while at < len(row.items) and row.items[at].concept not in ("STOP", "QUERY", "TAPED", "RUBBED", "TAPE", "RUB", "NOT", "NO", "WASHERS", "DAMAGE", "GAP", "FACING"):
         item = row.items[at]
         ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
-        if item.concept in ("NUM", "LEN", "FRAC") and (row.items[at - 1].concept in _BEFORE or _there(row, at)) and (ahead not in _COUNTS or ahead == "BY" and row.items[at + 2 : at + 3] and row.items[at + 2].concept == "DET") and _LEAST <= item.value.value <= _MOST[name]:
+        if item.concept in ("NUM", "LEN", "FRAC") and row.items[at - 1].concept in _BEFORE and (ahead not in _COUNTS or ahead == "BY" and row.items[at + 2 : at + 3] and row.items[at + 2].concept == "DET") and _LEAST <= item.value.value <= _MOST[name]:
             return claim(row, name, item.value.value, at, at + 1, uses=(at,), corrects=True, said_unit=unit_of(item))
         at += 1
     return None

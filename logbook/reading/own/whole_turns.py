@@ -150,7 +150,7 @@ def whose(row: Row, cut, language: Language) -> dict[int, str]:
     carried: tuple[int, str] | None = None
     for clause in cut:
         said = plain(row.words(clause.first, clause.last))
-        if carried is not None and carried[0] != clause.sentence and carried[1] == "plan" and (_bare(row, clause) or _goes_on(row, cut, clause, carried[0])):
+        if carried is not None and carried[0] != clause.sentence and carried[1] == "plan" and _bare(row, clause):
             carried = (clause.sentence, "plan")
         if carried is not None and (carried[0] != clause.sentence or own_again.match(said)):
             carried = None
@@ -165,14 +165,6 @@ def whose(row: Row, cut, language: Language) -> dict[int, str]:
             found.update(dict.fromkeys(range(clause.first, mine or clause.last), carried[1]))
             carried = None if mine else carried  # "lo armó mi hermano sin aletas y yo se las metí"
     return found
-
-
-def _goes_on(row: Row, cut, clause, sentence: int) -> bool:
-    """ "Tomorrow I'm gonna start on transition 90. And I'll staple it": of the piece that is to be built."""
-    lead = next((at for at in range(clause.first, clause.last) if row.items[at].concept not in ("AND", "FILLER", "ANOTHER")), clause.first)
-    if row.items[lead].concept != "WILL" or not any(row.items[at].concept in ("STAPLE", "TAPE_IT", "RUB", "TRIM", "WIPE", "HANG") for at in range(lead, clause.last)):
-        return False
-    return clause.sentence == sentence + 1 and any(row.items[at].concept.startswith("K_") for part in cut if part.sentence == sentence for at in range(part.first, part.last))
 
 
 _BARE = frozenset(("VANES", "TAPE", "STAPLES", "TABS", "C_MASTIC", "LEN", "NUM", "FRAC", "SIZE", "FILLER", "AND", "OF", "DET", "EVERY", "WITH", "IT", "THIS", "WIDE", "APART", "ALL", "TO"))

@@ -137,12 +137,6 @@ def _gap(found: Found):
         yield found.claim("gap", item.value.value, group="w", uses=("n",), said_unit=unit_of(item))
 
 
-def _of_nothing(found: Found):
-    """ "half an inch of nothing between the two ends" """
-    if found.row.words(found.at("o"), found.at("o") + 1).lower() == "nothing":
-        yield from _gap(found)
-
-
 def _through(found: Found):
     """ "I can see my flashlight through the corner": open, whatever else is said of it."""
     if found.row.words(found.at("g"), found.at("g") + 1).lower().endswith("through"):
@@ -361,7 +355,6 @@ FRAMES = (
     Frame("(?P<w>(?P<m>METHOD))", _method),
     Frame("(?P<w>(?P<n>LEN|FRAC|NUM) (?:FILL|OF){0,2} GAP)", _gap),
     Frame("(?P<w>GAP (?:FILL|OF|ON|IN|JOINT|SIDE|SIDE_WORD|END|KIND|NUM|MARKED|FITTING|NUMBER){0,8} (?:STOP|COMMA) BE? (?:HEDGE|ONLY|FILLER|DET){0,3} (?P<n>LEN|FRAC)) (?=SEP|$|ON|IN|AND|BUT|WIDE)", _gap),  # "there's a gap at the joint. It's about a quarter inch"
-    Frame("(?P<w>(?P<n>LEN|FRAC) OF (?P<o>NOT)) (?=WORD (?:FILL|MALE|FEMALE|END|JOINT|FITTING|KIND))", _of_nothing),
     Frame("(?P<w>GAP (?:FILL|OF|ON|IN){0,2} (?:JOINT|SIDE|END)? (?:FILL|OF|ON|IN){0,2} KIND (?:NUM|MARKED) COMMA (?:FILL|HEDGE){0,2} (?P<n>LEN|FRAC)) (?!APART|BOARD|STAPLES|TAPES|LEG|LONG|DAMAGE|WASHERS|STATIC|OF STATIC)", _gap),
     Frame("(?:SEATED|JOINT|END|BRANCH_WORD) (?P<w>LEAVES (?:HEDGE|DET|ME|FILLER){0,2} (?P<n>FRAC|LEN)) (?=SEP|$|(?:ON|IN|OF|AROUND|OVER) (?:DET|NUM|WORD){0,2} (?:JOINT|SIDE|SIDE_WORD|END|BACK))", _gap),
     Frame("TIGHT (?:AROUND|FILL|ON|OF|SIDE_WORD){0,3} COMMA? (?:EXCEPT|BUT|ALL_BUT) (?:FILL|ON|OF){0,4} (?P<w>(?P<n>LEN|FRAC)) (?!STAPLES|BOARD|TAPE|LEG)", _gap),

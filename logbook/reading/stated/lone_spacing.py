@@ -34,24 +34,7 @@ def lone_spacings(row: Row, taken: set[int], language: Language) -> list[Claim]:
             made += _stand_apart(row, at)
         if item.concept == "EVERY" and at + 1 < len(row.items) and not row.is_blank(at):
             made += _spaced(row, at, taken)
-            made += _of_a_copy(row, at, taken)
     return made
-
-
-def _of_a_copy(row: Row, at: int, taken: set[int]) -> list[Claim]:
-    """ "Tapa 27 engrapada cada tres, tapa 28 igual pero cada dos": the one thing that differs from a piece that is stapled."""
-    before, concepts = [item.concept for item in row.items[max(0, at - 4) : at]], {item.concept for item in row.items}
-    length = at + 1
-    if not {"SAME_THING", "SAME_AS", "NUM", "MARKED"} & set(before) or before[-1:] not in (["BUT"], ["EXCEPT"], ["ONLY"], ["COMMA"]) or length >= len(row.items) or length in taken:
-        return []
-    copied = next((k for k in range(at - 1, max(-1, at - 7), -1) if row.items[k].concept in ("SAME_THING", "SAME_AS")), None)
-    if copied is None or not {"STAPLED", "STAPLES"} & concepts or {"SCREWS", "TABS", "K_HANGER", "TIE_RODS", "WASHERS"} & concepts or any(row.items[k].concept in ("STOP", "QUERY") for k in range(copied, at)):
-        return []
-    item = row.items[length]
-    if item.concept not in ("LEN", "NUM", "FRAC") or not _LEAST <= item.value.value <= _MOST or row.string[length] != code(item.concept):
-        return []
-    backs = taken_back((item,), lambda back: back.value.value)
-    return [claim(row, "staple_spacing", item.value.value, at, length + 1, uses=(length,), said_unit=unit_of(item), took_back=backs, weak=True)]
 
 
 def _spread(row: Row, at: int, place: int, language: Language) -> bool:

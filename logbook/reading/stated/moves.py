@@ -147,12 +147,6 @@ def _back_behind(found: Found):
         yield found.claim("side_moves", (Move(None, None, back.value.value, None),), uses=("back",), said_unit=unit_of(back), fills=True)
 
 
-def _run_of_it(found: Found):
-    """ "El top baja cuatro y la corrida de bajada es de dieciocho" """
-    if found.row.words(found.at("s"), found.at("s") + 1).lower().split()[0] in words_of("small.drops"):
-        yield from _back(found)
-
-
 def _level(found: Found):
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value)
     yield found.claim("level_sides", sides, uses=("side",))
@@ -384,7 +378,6 @@ FRAMES = (
     Frame("BOTH (?:FILL)? WITH (?:DET)? BACK (?:FILL|OF){0,2} (?P<back>NUMB)", _both_back),  # "los dos con retroceso de doce"
     Frame("BACK (?:FILL|OF|ON|IN){0,2} BOTH (?:SIDE_WORD|SIDE)? (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _both_back),  # "el retroceso de los dos es de doce"
     Frame("MOVES (?:FILL)? NUMB COMMA? (?:AND|WITH)? DET? RUN OF (?P<back>NUM|LEN)", _back),  # "sube cuatro, corrida de dieciocho"
-    Frame("(?:RUN|LENGTH) OF (?P<s>SLOPE|MOVE_DOWN|WORD) (?:BE|FILL){1,2} OF? (?P<back>NUMB)", _run_of_it),
     Frame("(?P<back2>NUMB) (?:FILL|OF){0,3} BACK (?!NUM)", _back),
     Frame("(?P<o>WORD) BACK COMMA (?:IT|BE|THIS){1,2} (?P<back>NUMB) (?=SEP|$|NOT)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower() in words_of("small.wrong_way") else ()),  # "I gave you the wrong set back, it's thirty"
     Frame("BACK COMMA (?P<back>NUMB) (?=SEP|$)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower().startswith("set") else ()),

@@ -132,15 +132,6 @@ def _cut_to(found: Found):
     yield found.claim("length", item.value.value, group="n", uses=("n",), said_unit=unit_of(item), took_back=backs)
 
 
-def _cut_down(found: Found):
-    """ "cut straight twelve down to thirty inches" """
-    item = found.item("n")
-    if item.concept != "LEN" and (item.value.value < 8 or not any(one.concept == "K_STRAIGHT" for one in found.row.items[found.first : found.last])):
-        return
-    if found.row.words(found.at("cut"), found.at("cut") + 1).lower() == "cut":
-        yield from _cut_to(found)
-
-
 def _cut(found: Found):
     yield found.claim("cut_to_length", True)
 
@@ -233,7 +224,6 @@ FRAMES = (
     Frame("(?P<cut>CUT_TO) (?:FILL|TO|ON|SIDE_WORD){0,2} (?P<n>NUMB) (?!BY|APART|IN NUM|ON NUM)", _cut_to),
     Frame("(?P<cut>CUT_TO|CUT_LENGTH) (?:DET|FITTING|KIND|NUMBER|FILL){1,3} (?:MARKED|NUM LETTER?)? TO (?P<n>NUMB) (?!BY|APART)", _cut_to),
     Frame("(?P<cut>CUT_LENGTH) (?:FILL|TO|ON|COMMA){0,3} (?P<n>NUMB) (?!BY|APART|WIDE|TABS|STAPLES)", _cut_to),
-    Frame("(?:^|(?<=SEP)|(?<=I)) (?P<cut>MOVE) (?:DET|FITTING|K_STRAIGHT|NUMBER){0,3} (?:NUM|MARKED)? TO (?P<n>NUMB) (?!BY|APART)", _cut_down),
     Frame("(?P<cut>WORD) (?:DET|KIND|FITTING|NUMBER){1,3} (?:NUM|MARKED) TO (?P<n>NUMB) (?!BY|APART|K_HANGER)", _cut_the_piece),
     Frame("CUT_TO (?:DET|K_STRAIGHT|IT|FITTING){1,3} TO (?P<n>NUMB)", _length_of("length", "n")),
     Frame("(?P<cut>MOVE) (?:DET|FITTING|KIND|NUMBER){1,3} (?:NUM|MARKED) TO LENGTH", _cut_there),

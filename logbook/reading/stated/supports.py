@@ -119,10 +119,6 @@ def _service(found: Found):
     yield found.claim("service", found.item("s").value, group="s")
 
 
-def _class_of_pressure(found: Found):
-    return _pressure(found)
-
-
 def _own(found: Found):
     """ "44 is fine on its own" tells of no weight that hangs."""
     said = found.row.words(found.last - 1, found.last).lower()

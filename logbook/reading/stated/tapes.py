@@ -102,12 +102,6 @@ def _of_a_roll(found: Found):
         yield from _width(found)
 
 
-def _width_of_tape(found: Found):
-    """ "stapled, three inch tape, rubbed": the act told by its stuff alone, with how wide it is."""
-    if found.row.words(found.at("t"), found.at("t") + 1).lower() == "tape":
-        yield from _width(found)
-
-
 def _board(found: Found):
     item = found.item("n")
     value = nominal_board(item.value)
@@ -261,7 +255,6 @@ FRAMES = (
     Frame("(?P<w>(?P<n>NUM)) (?=COMMA? LEN BOARD)", _class),
     # widths
     Frame("(?P<w>(?P<n>LEN)) (?:FILL|WIDE|HIGH){0,1} TAPES", _width),
-    Frame("(?P<w>(?P<n>LEN)) (?P<t>TAPED) (?=SEP|$|AND)", _width_of_tape),
     Frame("(?P<w>(?P<n>NUM)) (?:TAPE|CLOSURE)", _width),
     Frame("TAPES (?:TAPES|FILL|COMMA|IN|OF|WITH|ONLY|BUT){0,4} (?P<w>(?P<n>NUMB) WIDE)", _width),
     Frame("(?:CLOSURE|MARK181) IN (?P<w>(?P<n>LEN)) (?!BOARD|STAPLES|LEG|GAP|LONG|BY|BACK)", _width),

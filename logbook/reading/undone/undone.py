@@ -227,7 +227,7 @@ def _pending_at(row: Row, clause: Clause, language: Language) -> int | None:
             return None
         if concept == "NEED" and at and (concepts[at - 1] == "NO" or row.words(clause.first + at - 1, clause.first + at).lower().replace("’", "'").endswith("n't")):
             return None  # "no need for vanes", "so it doesn't need any"
-        if concept == "WILL" and (_had(row, clause.first + at, clause.last) or word(language.code, "acts.no_plan").match(row.words(clause.first + at, clause.last).lower().replace("’", "'"))):
+        if concept == "WILL" and word(language.code, "acts.no_plan").match(row.words(clause.first + at, clause.last).lower().replace("’", "'")):
             continue
         if concept in ("PENDING", "NOT_DONE", "WILL", "NEED"):
             return clause.first + at
@@ -291,14 +291,6 @@ _NOT_YET = ("WILL", "GOING_TO", "NEED", "PENDING", "NOT", "NO", "NOT_DONE", "IF"
 def _its_size(row: Row, at: int) -> bool:
     """ "Me falta encintar la tapa dos de ocho por ocho": the size of the piece, no work still to do."""
     return row.items[at].concept == "SIZE" and any(row.items[k].concept.startswith("K_") for k in range(max(0, at - 4), at))
-
-
-def _had(row: Row, at: int, last: int) -> bool:
-    """ "I'd already taped it": it was done before."""
-    if not row.words(at, at + 1).lower().replace("’", "'").endswith("'d"):
-        return False
-    then = next((k for k in range(at + 1, min(at + 3, last)) if row.items[k].concept != "FILLER"), None)
-    return then is not None and row.items[then].concept in PAST and then > at + 1
 
 
 _TO_DO = ("TAPE_IT", "STAPLE", "RUB")
