@@ -39,6 +39,7 @@ from logbook.languages.en.thoughts import ENGLISH_THOUGHTS
 from logbook.languages.en.thumbs import ENGLISH_THUMBS
 from logbook.languages.en.together import ENGLISH_TOGETHER
 from logbook.languages.en.told import ENGLISH_TOLD
+from logbook.languages.en.work_done import WORK_DONE
 from logbook.languages.language import Language
 from logbook.languages.lettered import ENGLISH_LETTERED
 from logbook.languages.ways import ways as _products
@@ -352,7 +353,7 @@ FUZZY = (
 )  # fmt: skip
 
 LANGUAGE = Language(
-    code="en", concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES, harms=HARMS,
+    code="en", concepts=(*CONCEPTS, *WORK_DONE), kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES, harms=HARMS,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=FIRST_NAMES, letters=LETTERS,
     fuzzy=FUZZY, turns=ENGLISH_TURNS_TAPING, afar=ENGLISH_AFAR, small=ENGLISH_SMALL, run_on=ENGLISH_RUN_ON,
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,

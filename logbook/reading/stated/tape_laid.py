@@ -116,3 +116,10 @@ _NOT_YET = frozenset(("LATER", "WILL", "IF", "WHEN", "OTHER", "DRAWING", "NOT", 
 
 def lays(row, at: int) -> bool:
     return not words_of("small.lays").isdisjoint(row.words(at, at + 1).lower().split())
+
+
+def sealed_with(found: Found):
+    """ "Sealed all the seams with 181A-P", "closed up the joints with the foil tape"; not with 181A-M, which is mastic."""
+    item = found.item("t")
+    if item.concept != "MARK181" or not str(item.value).endswith("M"):
+        yield found.claim("taped", True, group="w", weak=True)

@@ -292,6 +292,8 @@ FRAMES = (
     Frame("CLOSING (?:COMMA|BE|WITH|DET|TAPE){0,2} (?P<w>MARK181) TAPE? (?=SEP|$|AND|LEN|NUM)", tape_laid.of_the_piece),  # "Closure, 181A-P"
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
     Frame("(?P<w>NOT IT? SEALED (?:FILL|BRANCH_WORD|JOINT|SIDE|END){0,3} NOT?) (?=SEP|$|AND)", _flag("taped", False)),  # "no sellé el ramal"
+    Frame("(?<!NOT)(?<!NOT_DONE)(?P<w>SEALED (?:FILL|ALL|UP|IT|EVERY|BOTH|JOINT|SIDES_ALL|SIDE|SIDE_WORD|END|NUM (?=JOINT|SIDE|SIDE_WORD)){0,5} (?:WITH|IN) (?:DET|WORD|FACING|LEN|NUM|WIDE){0,3} (?P<t>MARK181|TAPE))", tape_laid.sealed_with),
+    Frame("(?P<w>EVERY JOINT BE? HAVE (?P<t>TAPE)) (?=SEP|$|ON|AND)", tape_laid.sealed_with),  # "every seam's got tape"
     Frame("(?P<w>UNTAPED)", _flag("taped", False)),
     Frame("(?P<w>TAPED) (?! (?:TO) NUM)", _flag("taped")),
     Frame("(?<!TO)(?<!WILL)(?<!I)(?<!NOT)(?P<w>TAPE) (?!(?:BE? (?:IN|ON)|IN_PLACE) DET? (?:WORD|ROOM))", tape_laid.laid),
