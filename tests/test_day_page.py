@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import uuid
 
 import pytest
 
@@ -65,9 +66,36 @@ def test_a_correction_is_headed_like_the_piece_it_amends_wherever_notes_are_list
     assert note["fittings"][0]["of_piece"] == {"kind": "straight"} and not any(fact["name"] == "kind" for fact in note["fittings"][0]["facts"]), "his words stay his words"
 
 
+def test_a_signature_says_that_the_day_changed_after_it(tmp_path):
+    desk = open_desk(tmp_path)
+    desk.hand_in(text="Straight seven on run two, 18 by 12, stapled every two.")
+    work(desk)
+    lead, changed = desk.browser("lead"), "The day changed after this signature."
+    form = {name: re.search(f'name="{name}" value="([^"]+)"', lead.get(DAY, headers=PAGE).text.split("/signatures")[1]).group(1) for name in ("csrf_token", "id", "report")}
+    assert lead.post("/days/2026-10-14/signatures", data=form, headers=PAGE).status_code == 303
+    assert changed not in lead.get(DAY, headers=PAGE).text
+    desk.hand_in(text="Straight eight on run two, 18 by 12.", spoken_at="2026-10-14T16:50:00-05:00")
+    work(desk)
+    assert changed in lead.get(DAY, headers=PAGE).text and changed in desk.browser("contractor").get(DAY, headers=PAGE).text
+
+
+def test_a_note_that_was_taken_back_says_so_where_notes_are_listed_and_on_its_own_page(tmp_path):
+    desk = open_desk(tmp_path)
+    pressed, voiced = (desk.hand_in(text=f"Straight {mark} on run two, 18 by 12.", spoken_at=f"2026-10-14T10:0{at}:00-05:00").json["id"] for at, mark in enumerate(("seven", "eight")))
+    desk.hand_in(text="Scrap that, I was talking to the electrician.", spoken_at="2026-10-14T10:05:00-05:00")
+    assert desk.by_key("installer", "POST", f"/notes/{pressed}/withdraw", json={"id": str(uuid.uuid4())}).status_code in (200, 201)
+    work(desk)
+    lead = desk.browser("lead")
+    for path in ("/log", DAY):
+        rows = re.split(r"<tr|<li", lead.get(path, headers=PAGE).text)
+        assert ["taken back" in next(row for row in rows if f"/entry/{note}" in row) for note in (pressed, voiced)] == [True, True], path
+    assert "counts for no fitting" in lead.get(f"/entry/{pressed}", headers=PAGE).text
+    assert "Taken back by a later note" in lead.get(f"/entry/{voiced}", headers=PAGE).text
+
+
 def test_a_day_without_notes_says_so_in_words_on_the_list_for_the_break(tmp_path):
     desk = open_desk(tmp_path)
-    for language, words in (("en", "No note was made today."), ("es", "Hoy no se hizo ninguna nota.")):
+    for language, words in (("en", "No note of yours was made today."), ("es", "Hoy no se hizo ninguna nota suya.")):
         page = desk.browser("installer").get(f"/questions?language={language}", headers=PAGE).text
         assert words in page and "0 of 0" not in page and "0 de 0" not in page
 

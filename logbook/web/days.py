@@ -34,7 +34,7 @@ def page(date: str):
     told = making.told_of(folder, date, g.language, found, drawn=False) if found["notes"] else None
     return render_template(
         "day.html", date=date, day=found, seen=must_know(told, g.language)["seen"] if told else [], not_understood=not_understood(told, g.language) if told else {"rows": []}, names=people.names(folder.db), days=store.days(folder, 14), unfolded=UNFOLDED,
-        content=content_of(told) if told and guard.may("days.sign") else None, **_sorted(found),
+        content=content_of(told) if told and (found["signatures"] or guard.may("days.sign")) else None, **_sorted(found),
     )  # fmt: skip
 
 

@@ -45,6 +45,7 @@ def _pencils() -> dict:
         "by_weight": by_weight,
         "tally": tally,
         "loose": loose,
+        "taken_back": taken_back,
         "new_id": lambda: str(uuid.uuid4()),
         "piece_of": lambda note, position: next((f for f in note["fittings"] if f["position"] == position), None),
         "finding_of": finding_of,
@@ -109,6 +110,11 @@ def tally(note: dict) -> list[tuple[str, int]]:
     for finding in found:
         counts[finding["verdict"]] += 1
     return [(verdict, count) for verdict, count in counts.items() if count]
+
+
+def taken_back(note: dict) -> bool:
+    """The whole note was taken back, by a press or by voice; it stays in the log."""
+    return bool(note.get("withdrawn_at")) or any(one["positions"] is None for one in note.get("taken_back_by", ()))
 
 
 def loose(note: dict) -> list[dict]:

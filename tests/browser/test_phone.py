@@ -164,7 +164,7 @@ def test_where_nothing_was_pressed_it_speaks_what_he_chose_on_another_device(sit
     page.goto("/phone")
     page.wait_for_selector("html[lang=es]", state="attached")
     page.goto("/phone#break")
-    page.wait_for_selector("#break >> text=Hoy no se hizo ninguna nota.")
+    page.wait_for_selector("#break >> text=Hoy no se hizo ninguna nota suya.")
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
