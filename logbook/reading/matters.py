@@ -41,6 +41,8 @@ def about(row: Row, first: int, last: int, before: int) -> tuple[str, ...]:
     told = _named(concepts, measured)
     if told:
         return told
+    if "AMISS" in concepts:
+        return _amiss(row, first, last)
     if "WORD" in concepts and not measured:  # "I'm not an animal": of something else
         return ()
     denies = bool(concepts & DENYING)
@@ -49,6 +51,17 @@ def about(row: Row, first: int, last: int, before: int) -> tuple[str, ...]:
         if told:
             return tuple(name for name in told if denies or (measured and name in _MEASURED))
     return ()
+
+
+_AMISS = (("LEG", "staple_clinch"), ("STAPLES", "staple_spacing"), ("TABS", "cross_tab_spacing"), ("K_HANGER", "hanger_spacing"), ("SCREWS", "screw_spacing"), ("TAPE", "taped"), ("TAPED", "taped"), ("VANES", "vanes"))
+
+
+def _amiss(row: Row, first: int, last: int) -> tuple[str, ...]:
+    """ "las grapas quedaron muy separadas": something is the matter with what was named in these words, or with the piece."""
+    while first > 0 and row.items[first - 1].concept not in ("COMMA", "STOP", "QUERY", "AND", "BUT"):
+        first -= 1
+    here = {item.concept for item in row.items[first:last]}
+    return next(((name,) for concept, name in _AMISS if concept in here), ("facing_damage",))
 
 
 def named_in(row: Row, first: int, last: int) -> tuple[str, ...]:

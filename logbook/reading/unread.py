@@ -22,8 +22,10 @@ from logbook.said import Entry, Fact, Unread
 _NARROWING = DENYING | {"BUT", "ONLY", "EXCEPT"}
 _OF_THE_TRADE = frozenset(
     "TAPE TAPED TAPE_IT STAPLES STAPLED STAPLE RUB RUBBED TRIM TRIMMED WIPE WIPED VANES GAP JOINT FACING BOARD SCRIM TABS FLAP PANEL SEATED GROOVE"
-    " SHIPLAP BUTT TIGHT HANGER C_MASTIC CLOSURE DAMAGE REPAIR_IT TIE_RODS SIDE LEN FRAC DEG TEMP_F INWG CFM LB".split()
+    " SHIPLAP BUTT TIGHT HANGER C_MASTIC CLOSURE DAMAGE REPAIR_IT TIE_RODS SIDE LEN FRAC DEG TEMP_F INWG CFM LB AMISS".split()
 )
+
+_SCREWED = frozenset(("SCREWS", "WASHERS"))
 
 
 def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], told: Iterable[int], not_own: Mapping[int, str], language: Language, stated: Iterable[Entry] = ()) -> tuple[Unread, ...]:
@@ -88,6 +90,8 @@ def _tells(row: Row, first: int, last: int, whole: bool) -> bool:
     """A whole clause about the work, or any stretch that denies something of it."""
     concepts = {item.concept for item in row.items[first:last]}
     denies, of_the_trade = bool(concepts & DENYING), bool(concepts & _OF_THE_TRADE)
+    if "AMISS" in concepts or concepts & DENYING and concepts & _SCREWED and last - first > 1:
+        return True  # "quedó torcido": something is the matter, and nobody knows with what
     if whole:
         return (of_the_trade and last - first > 1) or (denies and last - first > 2)
     return denies and of_the_trade

@@ -44,7 +44,7 @@ SPANISH_ACTS = ActWords(
         rf"|\blo de \w+(?:[aei]r)(?:l[oa]s?|les?)?\b"
         rf"|^(?:y |pero )?(?:(?:mañana|al rato|luego|despues|ahorita) )?(?:se )?(?:(?:le|l[oa]s?) )+(?!{_TELL}|llev|tra[ie]|pas|chec|ve[oa]|cuelg|sub|mont)\w+[^aeiou]o (?:al rato|mañana|luego|despues|mas tarde|ahorita)$"
         rf"|^(?:y |pero |ya )?(?:pasado mañana|mañana|al rato|luego|despues|ahorita) (?:ya )?(?:se )?(?:(?:le|l[oa]s?) )+(?!{_TELL}|llev|tra[ie]|pas|chec|ve[oa]|cuelg|sub|mont|dig)\w+o$"
-        r"|\bfaltan? (?:(?:un|una|el|los|dos|tres|otro|su|sus|mas|por poner|poner(?:le)?) )*(?:hangers?|colgantes?|colgadores?|colgador|soportes?|flejes?)\b"
+        r"|\bfaltan? (?:(?:un|una|el|los|dos|tres|otro|su|sus|mas|por poner|poner(?:le)?) )*(?:hangers?|colgantes?|colgadores?|colgador|soportes?|flejes?|straps?|trapecios?|cuelgues?|abrazaderas?|colgaderas?)\b"
         r"|\bfaltan? (?:(?:todavia|aun|poner|ponerle|hacerle) )*(?:(?:la|el|las|los|una?|su|sus|otr[oa]s?|dos|toda) )+(?:tapa|tapon|fondo|cara|costado|lado|base|collar|collarin|cuello|cachete)s?\b"
         r"|^(?:y |pero )?(?:es[oae]s?|est[oae]s?) (?:si |todavia |aun |ya |nomas |es lo que )*(?:me |le |nos )?falta(?:n|ba)?$"
         rf"|\b(?:el|las?|los|otr[oa]s?) {_PARTS} (?:todavia|aun) no (?:se |le |l[oa]s? |he |esta |queda )"

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en import language as en
-from logbook.languages.es import verbs as es_verbs, voices as es_voices
+from logbook.languages.es import harms as es_harms, verbs as es_verbs, voices as es_voices
 from logbook.languages.es.acts import SPANISH_ACTS
 from logbook.languages.es.all_but import SPANISH_ALL_BUT
 from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
@@ -38,7 +38,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     *es_voices.CONCEPTS,
     ("DET", "el|los|las|la|un|una|unos|unas|su|mi|este|esta|ese|esa|lo|le|les|se|me|nos|estas|estos|sus|mis|pura|puras|puros|puro"),
     ("IT", "lo mismo que lo|ésta|éste|eso"),
-    ("BE", "es|anda|andan|andaba|andaban|está|esta bien|están|son|era|fue|quedó|quedaron|quedo|queda|va|van|estaba|estaban|viene|vienen|ya está|ya esta|ya quedó|ya quedo|fueron|sería|ha sido|mide|tiene que ver|iba|hay"),
+    ("BE", "miden|es|anda|andan|andaba|andaban|está|esta bien|están|son|era|fue|quedó|quedaron|quedo|queda|va|van|estaba|estaban|viene|vienen|ya está|ya esta|ya quedó|ya quedo|fueron|sería|ha sido|mide|tiene que ver|iba|hay"),
     ("HAVE", "le echó|le metió|le pegué|le pegamos|le corrí|le corrimos|ya trae|ya tiene|ya lleva|se le echó|se le metió|se le metieron|le echamos|metimos|le metimos|le dimos|me puse|eché|echamos|pusieron|tiene|tienen|trae|lleva|llevan|traen|lleva sus|tengo|tenemos|tenía|le puse|le pusimos|puse|pusimos|se le puso|le metí|le metimos|ponemos|usé|usamos|use|le echamos|le eché|le di|le dimos|le eche|le meti|se le pusieron|le zampé|le zampamos|le planté|le aventé|le aventamos"),
     ("AND", "y|e|más|y luego|además|y también|and"),
     ("OR", "o|u"),
@@ -78,7 +78,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("NO", "without|sin|ningún|ninguna|no tiene|no tenía|no lleva|no hay|no había|no le puse|no trae|no tienen|no hubo|ni|no quedó|sin ningún|sin ninguna|no llevan|no le pusimos|no traía"),
     ("YET", "todavía|aún"),
     ("PENDING", "|".join(f"{left} para {when}" for left in ("queda", "quedó", "se queda", "va", "lo dejo", "la dejo", "lo dejé", "la dejé", "las dejé", "lo dejamos") for when in ("el rato", "al rato", "luego", "después", "la tarde", "pasado mañana", "más tarde", "el martes", "el miércoles", "el jueves", "el viernes", "la otra semana"))),
-    ("PENDING", "falta|faltan|todavía falta|le falta|le faltan|aún falta|me falta|nos falta|todavía le falta|todavía faltan|queda por|queda pendiente|pendiente|tengo que|tenemos que|hay que|falta por|todavía me falta|todavía hay que|todavía tengo que|faltó|faltaron|le faltó|sigue pendiente|está pendiente|por hacer|me faltó|aún le falta|nos faltó|está pendiente de|quedó pendiente|faltando|todavía nos falta|todavía le faltan|nada más falta|sólo falta|nomás falta|solo falta|ya casi termino de|casi termino de|ya casi acabo de|casi acabo de|ya mero termino de|ya mero acabo de|me falta terminar de|falta terminar de|sigue sin|me quedó pendiente|se quedó pendiente|quedaron pendientes|quedan pendientes|ya nomás falta|ya nomás me falta|nomás me falta|ya nada más falta|ya nada más me falta|nada más me falta|sólo me falta|ya sólo falta|ya sólo me falta|nomás le falta|nomás le faltan|nada más le falta|nada más le faltan|ya nomás le falta|sólo le falta|sólo le faltan|me faltan|nos faltan|todavía me faltan|me hace falta|hace falta|le hace falta|todavía le hace falta|estoy esperando para|a falta de|queda para mañana|quedó para mañana|se queda para mañana|queda para el lunes|queda para al rato|queda para después|lo dejo para mañana|la dejo para mañana|lo dejé para mañana|la dejé para mañana|lo dejamos para mañana|queda para otro día|faltaba|faltaban|le faltaba|le faltaban|me faltaba|me faltaban|nos faltaba|ya no falta mucho|no falta mucho|ya mero|todavía le faltaba"),
+    ("PENDING", "pendientes las|pendientes los|pendientes de|pendientes unas|falta|faltan|todavía falta|le falta|le faltan|aún falta|me falta|nos falta|todavía le falta|todavía faltan|queda por|queda pendiente|pendiente|tengo que|tenemos que|hay que|falta por|todavía me falta|todavía hay que|todavía tengo que|faltó|faltaron|le faltó|sigue pendiente|está pendiente|por hacer|me faltó|aún le falta|nos faltó|está pendiente de|quedó pendiente|faltando|todavía nos falta|todavía le faltan|nada más falta|sólo falta|nomás falta|solo falta|ya casi termino de|casi termino de|ya casi acabo de|casi acabo de|ya mero termino de|ya mero acabo de|me falta terminar de|falta terminar de|sigue sin|me quedó pendiente|se quedó pendiente|quedaron pendientes|quedan pendientes|ya nomás falta|ya nomás me falta|nomás me falta|ya nada más falta|ya nada más me falta|nada más me falta|sólo me falta|ya sólo falta|ya sólo me falta|nomás le falta|nomás le faltan|nada más le falta|nada más le faltan|ya nomás le falta|sólo le falta|sólo le faltan|me faltan|nos faltan|todavía me faltan|me hace falta|hace falta|le hace falta|todavía le hace falta|estoy esperando para|a falta de|queda para mañana|quedó para mañana|se queda para mañana|queda para el lunes|queda para al rato|queda para después|lo dejo para mañana|la dejo para mañana|lo dejé para mañana|la dejé para mañana|lo dejamos para mañana|queda para otro día|faltaba|faltaban|le faltaba|le faltaban|me faltaba|me faltaban|nos faltaba|ya no falta mucho|no falta mucho|ya mero|todavía le faltaba"),
     ("NEED", "necesitamos|necesito|necesita|queremos|ocupamos|ocupo"),
     ("REMIND", "no olvides|ocupo que|ocupamos que|necesito que|necesitamos que|hace falta que me|hace falta que nos|urge que|no olviden|recuerda|recuerden|acuérdate|acuérdense|no se te olvide|no se les olvide|asegúrate|asegúrense|hay que acordarse|que no se olvide|por favor|alguien tiene que|tienes que|tienen que|no se olviden"),
     ("NOT_FORGET", "no me olvidé de|no nos olvidamos de|no se me pasó|no se nos pasó|no se me fue|no se me olvidó|no olvidé|no se nos olvidó|no se me olvidaron|no le falta|no le faltan|ya no le falta|ya no le faltan|ya no falta|ya no faltan|no me falta|ya no me falta|no me faltan|ya no me faltan"),
@@ -156,7 +156,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("STAPLED", "grapado|grapada|engrapado|engrapada|grapados|grapadas|engrapados|engrapadas|engrapé|grapé|engrapamos|grapamos|engrape|lo engrapé|la engrapé|le engrapé|stapled|la grapé|lo grapé|engrapadas todas|estapleado|estapleada|grapeado|grapeada|grapeé|lo grapamos|la grapamos|la engrapamos|lo engrapamos|se engrapó|se grapó|estapliado|estapliada|engrapó|las engrapé|los engrapé|estapleé|le di con la engrapadora|le di con la grapadora|le dimos con la engrapadora|le dimos con la grapadora|le metí la engrapadora|le di con la corchetera|le metí la corchetera"),
     ("STAPLES", "grapas|grapa|las grapas|staples|estaples|estaple|con grapas|corchetes|corchete|los corchetes|con corchetes"),
     ("TURNING", "turning"),
-    ("VANES", "aletas|aleta|álabes|alabes|vanes|las aletas|guías|turning vanes|deflectores|aletas guía|aletas de giro|paletas|venas|aspas"),
+    ("VANES", "direccionales|las direccionales|aletas direccionales|aletas|aleta|álabes|alabes|vanes|las aletas|guías|turning vanes|deflectores|aletas guía|aletas de giro|paletas|venas|aspas"),
     ("IN_PLACE", "instaladas|puestas|adentro|en su lugar|colocadas|puesta|puesto|pegada|pegado|pegadas"),
     ("MISSING", "faltante|se quedaron fuera|fuera|cortado|arrancado"),
     ("WITH", "con|usando|a base de|with|con la|con el|con puro|con pura|con todo y"),
@@ -175,8 +175,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("TAPED", "encintado|encintada|encintados|encintadas|encinté|encintamos|taped|tapeado|tapeada|teipeado|teipeada|teipeé|tapeadas|lo encinté|la encinté|le encinté|teipiado|teipiada|tapeamos|teipeamos|se encintó|tapeados|tapeé|tapié|lo encintamos|la encintamos|encintó|teipado|teipada|con cinta puesta|las encinté|los encinté|taipeado|taipeada|tapiado|tapiada"),
     ("TAPE_IT", "encinto|encintar|encintarla|encintarlo|encintarlos|teipear|tapear|teipearla|teipearlo|ponerle cinta|poner cinta|poner la cinta|poner el teip|ponerle teip|ponerle la cinta|ponerle el teip|encintarle|tapearla|tapearlo"),
     ("TAPE", "la tape|su tape|la teip|cinta|teip|tape|la cinta|el teip|cintas|taip|el tape|teipe|cinta foil|cinta de aluminio|huincha|la huincha|huincha de aluminio|la huincha de aluminio"),
-    ("RUBBED", "tallado|tallada|frotado|frotada|talladas|tallados|frotadas|frotados|tallé|froté|la tallé|lo tallé|bien tallado|bien tallada|bien frotado|bien frotada|restregado|restregada|rub down|rubbed down|rubbed|sobado|sobada|la froté|lo froté|tallamos|frotamos|alisado|alisada|planchado|planchada|bien planchado|bien planchada|la sobé|raspado|raspada|la tallamos|lo tallamos|la frotamos|bien restregada|bien restregado|restregué|sobada bien|bien sobada|bien sobado|la restregué|bruñido|bruñida|presionado|presionada|rubdown|pulida|bien presionada|bien presionado|la alisé|talló|frotó|la planché|rob down|pasada con la espátula|le pasé la espátula|pasé la espátula|le pasé el squeegee"),
-    ("RUB", "tallar|frotar|tallarla|frotarla|tallarlo|frotarlo|restregar|restregarla|sobar|sobarla|tallar la cinta|frotar la cinta|alisar|alisarla|bruñir|pasado la espátula|pasado la cuña|pasarle la espátula|pasarle la cuña|dado su tallada|darle su tallada|darle la tallada|darle una tallada|hacerle el rub down|la tallada|su tallada"),
+    ("RUBBED", "tallado|tallada|frotado|frotada|talladas|tallados|frotadas|frotados|tallé|froté|la tallé|lo tallé|bien tallado|bien tallada|bien frotado|bien frotada|restregado|restregada|rub down|rubbed down|rubbed|sobado|sobada|la froté|lo froté|tallamos|frotamos|alisado|alisada|planchado|planchada|bien planchado|bien planchada|la sobé|bien raspado|bien raspada|le di una raspada|le dimos una raspada|la tallamos|lo tallamos|la frotamos|bien restregada|bien restregado|restregué|sobada bien|bien sobada|bien sobado|la restregué|bruñido|bruñida|presionado|presionada|rubdown|pulida|bien presionada|bien presionado|la alisé|talló|frotó|la planché|rob down|pasada con la espátula|le pasé la espátula|pasé la espátula|le pasé el squeegee"),
+    ("RUB", "rubbear|rubbearla|rubbearlo|tallar|frotar|tallarla|frotarla|tallarlo|frotarlo|restregar|restregarla|sobar|sobarla|tallar la cinta|frotar la cinta|alisar|alisarla|bruñir|pasado la espátula|pasado la cuña|pasarle la espátula|pasarle la cuña|dado su tallada|darle su tallada|darle la tallada|darle una tallada|hacerle el rub down|la tallada|su tallada"),
     ("SCRIM", "malla|scrim|tejido|trama|tramado|entramado|rayas|cuadrícula|cuadriculado|cuadritos|rayitas|los cuadritos|la rejita|cuadrito|hilos|los hilos|mallita"),
     ("SHOWS", "se vio|se vió|se vieron|se alcanzó a ver|se miró|se notó|se marcó|se ve|se ven|se nota|aparece|se marca|se mira|se miran|se notan|se marcan|shows|se alcanza a ver|ya se ve|se vea|se viera|se note|se veía|que se vea|visible|se transparenta|se le ve|se le ven|se les ve|se les mira|se les nota|se le vio|se les vio|se le veía|se les veía|se le mira|se le miran|se le nota|se le notan|se le miró|se le miraron|se les miró|se le notó|se le notaron|se le marcó|se le marca|se trasluce|se dibuja|se calca|se le alcanza a ver|se transparentó|se traslució|se dibujó"),
     ("SEE", "ver|ver la|alcanzo a ver|alcanza a ver|veo|vemos|se puede ver|ves"),
@@ -189,10 +189,11 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("GAP", "un claro|un clarito|claro de|clarito de|claro entre|claro en la|junta abierta|unión abierta|costura abierta|esquina abierta|hueco|huecos|abertura de|espacio de|separación en|rendija|rendijas|gap|gaps|abertura en|abertura|aberturas|espacio en la junta"),
     ("JOINT", "junta|juntas|unión|costura|costuras|uniones|la junta|esquina|esquinas"),
     ("NO_DAMAGE", "sin daños|sin roturas|sin rasgaduras|sin daño|no hay roturas|ninguna rotura|sin golpes|sin rotura|sin rasgones|sin agujeros|sin rajaduras|no tiene daños|sin desgarres|el foil está bien|no tiene roturas|sin ningún daño|no hay daños|sin daños en el foil|ningún daño"),
+    ("AMISS", "|".join(es_harms.AMISS)),
     ("FACING", "foil|papel|forro|aluminio|el foil|barrera|recubrimiento"),
     ("REPAIRED", "reparé|reparado|reparada|lo reparé|la reparé|parché|parchado|parchada|arreglé|arreglado|arreglada|la arreglé|lo arreglé|le puse un parche|parche|parchamos|reparamos|arreglamos|lo parché|la parché|ya reparado|ya reparada|se reparó|tapé el hoyo|tapé|la tapé|lo tapé|cubrí|cubierto|se parchó|se arregló|lo tapamos|la tapamos|remendé|remendado|reparación"),
     ("TIE_RODS", "varillas|tirantes de refuerzo|reforzado|reforzada|refuerzos|refuerzo|canales de refuerzo|varillas de refuerzo|tie rods|canales|con varillas|con refuerzos"),
-    ("SCREWS", "tornillería|la tornillería|tornillos|tornillo|pijas|pija|screws|los tornillos"),
+    ("SCREWS", "atornillado|atornillada|atornillados|atornilladas|atornillé|lo atornillé|la atornillé|atornillamos|tornillería|la tornillería|tornillos|tornillo|pijas|pija|screws|los tornillos"),
     ("WASHERS", "rondanas|rondana|arandelas|arandela|roldanas|washers|rondanas cuadradas"),
     ("ON_ITS_OWN", "por su cuenta|sus propios colgantes|con sus propios soportes|con sus propios colgantes|soportado aparte|colgado aparte|aparte|independiente|por separado|sus propios soportes|soporte propio|con su propio soporte|de manera independiente|su propio soporte|colgado por separado|soportes propios|colgado independiente"),
     ("ON_DUCT", "colgado del ducto|sobre el ducto|apoyado en el ducto"),
@@ -250,6 +251,10 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WORD", "|".join(f"{was} sin luz" for was in ("andamos", "andábamos", "estuvimos", "estamos", "nos quedamos", "trabajando", "todo el día", "la obra")) + "|sin luz eléctrica|sin luz ni agua|sin luz y sin agua|sin luz en el edificio|sin luz en la obra|sin luz en el piso|sin luz todo el día|sin luz toda la mañana"),
     ("ONE_SIDE", "|".join(f"de {drop} {of} lado" for drop in ("caída", "bajada", "desnivel", "inclinación") for of in ("de un solo", "de un", "por un solo", "por un", "del puro", "de un mismo"))),
     ("FILLER", "|".join(f"{lacked} {thing}" for lacked in ("me faltó", "nos faltó", "me faltaba", "nos faltaba", "me faltaron", "nos faltaron", "faltó", "falta", "me falta", "nos falta") for thing in ("material", "tiempo", "gente", "personal", "manos", "una mano", "espacio", "luz", "escalera", "andamio", "board", "tablero"))),
+    ("FILLER", "|".join(f"{no} {bubble}{where}" for no in ("sin", "sin ninguna", "sin una", "ni una", "ni una sola", "no tiene", "no trae", "no le quedaron", "no quedaron") for bubble in ("burbujas", "burbuja", "arrugas", "arruga", "bolsas", "bolsas de aire", "globos") for where in ("", " en la cinta", " en el tape", " la cinta"))),
+    ("VANES", "|".join(f"{vanes} no {were} al revés" for vanes in ("las aletas", "los vanes", "las guías", "las vanes") for were in ("quedaron", "van", "están"))),
+    ("TRADE_NOISE", "|".join(f"{place} sucia" for place in ("la obra está", "la obra anda", "el área está", "la troca está", "traigo la ropa", "la escalera está"))),
+    ("TRADE_NOISE", "|".join(f"{place} sucio" for place in ("el piso está", "el cuarto está", "el lugar está", "el camión está"))),
     ("FILLER", "uno por uno|una por una|uno a uno|una a una"),
     ("WORD", "supply house|supply store|el del supply|los del supply|la casa de supply|la tienda de supply"),
     ("SHOWS", "se asoma|se asoman|asoma|se distingue|se distinguen|se pinta|se alcanza a notar|se adivina"),
@@ -269,6 +274,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     *es_verbs.openings(),
     ("UNHEATED", "en frío|la puse en frío|se la puse en frío|le puse la cinta en frío|así en frío|en frio"),
     ("NO_DAMAGE", es_verbs.UNHARMED),
+    *es_harms.no_harms(),
     *es_verbs.forms(),
     *(row for row in en.CONCEPTS if row[0] in _TRADE),
 )  # fmt: skip
@@ -317,6 +323,7 @@ CLOSURES = (
     ("tape_pressure", "cinta de presión|cinta sensible a la presión|cinta a presión|pressure tape|teip de presión|teip a presión|cinta sensible a presión|tape de presión|cinta adhesiva de presión|cinta sensitiva a la presión"),
     ("tape_heat", "cinta de calor|cinta térmica|cinta de planchar|heat tape|teip de calor|cinta termoactivada|cinta activada por calor|cinta que se plancha|cinta de plancha|cinta activada con calor|tape de calor|cinta al calor|cinta termosellable"),
     ("mastic", "mastiqueado|mastiqueada|mastiqueados|mastiqueadas|mastiqueé|lo mastiqueé|la mastiqueé|mastiqueamos|enmasticado|enmasticada|enmasticé|con su mastique|mastique sin malla|mastique sin tela|mastique|mástique|mastic|masilla|malla y mastique|mastique y malla|mastique con malla|tela y mastique|mastique y tela|malla con mastique|mástic|tela de vidrio y mastique|fibra de vidrio y mastique|tela con mastique|mastique con tela|mastique y tela de vidrio|mastique con tela de vidrio|malla de vidrio y mastique|mastique y fibra|mastik"),
+    ("other_tape", "doctape|docteip|duc teip|duc tape|ductape|doc teip|dactape|doctep|masquin|maskin|masquin teip|masking teip|masquin tape|maskin tape|diurex|durex|escoch|scotch tape|gaffer|gorilla tape|gorila tape|con teflón|puse teflón|lleva teflón|usé teflón|le eché teflón"),
     ("other_tape", "la plateada de los plomeros|con la plateada|con la gris|con la de tela|con la de lona|con la de los plomeros|con la de los eléctricos|con la de ducto|con la de pintor|con la canela|con la americana|cinta americana|cinta gris|cinta de tela|duct tape|cinta de ducto|cinta ordinaria|teip gris|cinta de aislar|cinta canela|cinta plateada|masking tape|masking|cinta común|cinta adhesiva gris|cinta industrial"),
 )
 
@@ -327,6 +334,7 @@ DAMAGES = (
     ("crushed", "crushed|dent|dented|smashed|le di un golpe|le dimos un golpe|aplastado|aplastada|golpeado|golpeada|abollado|abollada|hundido|hundida|se aplastó|magullado|magullada|abolladura|lo pisaron|la pisaron|lo pisó|la pisó|le pisó|machucado|machucada|golpe|apachurrado|apachurrada|se golpeó"),
     ("wet", "wet|soaked|mojado|mojada|húmedo|húmeda|se mojó|mojaron|empapado|empapada|humedad|mojados|mojadas"),
     ("delaminated", "delaminated|delamination|delaminación|despegado|despegada|delaminado|delaminada|se despegó|foil despegado|foil suelto|desprendido|desprendida|se desprendió|despegándose"),
+    *es_harms.harms(),
 )
 
 METHODS = (

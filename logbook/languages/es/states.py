@@ -27,7 +27,7 @@ SPANISH_STATES: tuple[State, ...] = (
     # the panel that was freed
     State("panel_seated", False, (r"(?:bailando|baila|bailan|cabecea|cabeceando|se mece|mecedora|jugando|juega|brinca|brincando|levantad[oa]|volando|pandead[oa]|parad[oa]|atorad[oa]|chuec[oa]|salid[oa])\b",), ("PANEL",)),
     State("panel_seated", False, (rf"{_NO} {_CL}(?:quiso |quiere |alcanza a |acaba de |llega a |termina de )?(?:entra|entro|entrar|cae|cayo|caer|baja|bajo|bajar|asienta|asento|asentar|sienta|sento|sentar|embona|embono|embonar|encaja|encajo|encajar|cabe|cupo|topa|llega|llego|se acomoda|acomodo)\b(?: (?:en|a|hasta) (?:su|el|la) (?:\w+))?",), ("PANEL",), apart=True),
-    State("washer_size", NO_WASHER_SIZE, NO_WASHER, ("WASHERS",), ("equipment_connection", "damper_sleeve"), uses=True, cues=("rondana", "arandela", "roldana")),
+    State("washer_size", NO_WASHER_SIZE, NO_WASHER, ("WASHERS",), ("equipment_connection", "damper_sleeve"), uses=True, cues=("rondana", "arandela", "roldana", "washer")),
     # what hangs on a duct
     State("accessory_supported", False, (
         rf"(?:amarrad[oa]|amarrando|fijad[oa]|cuelga|cuelgan|colgad[oa]|colgando|montad[oa]|sostenid[oa]|cargad[oa]|cargando|apoyad[oa]|agarrad[oa]|recargad[oa]|sujet[oa]|va|queda|descansa|detenid[oa]|atornillad[oa])(?: (?:nomas|solo|solamente|solito|unicamente|puramente|directo|directamente|puro|todo|nada mas))* (?:del?|al?|en|sobre|por|con) (?:el |la |puro |pura |mismo |solo |ese )*{_CARRIES}\b",

@@ -61,6 +61,17 @@ _BY_EAR = (
 SPANISH_THUMBS = Thumbs(
     shorts=(
         *_BY_EAR,
+        # of a joint: "la junta no asienta"; a panel seats or does not
+        *_things("no_cerró no_me_cerró no_nos_cerró no_le_cerró no_cerraron no_me_cerraron no_asienta no_asientan no_asentó no_embona no_embonan no_embonó no_encaja no_encajó no_ensambla no_pega_bien no_llega no_llegan no_alcanza no_quedó_apretada no_quedaron_apretadas", "no cierra", before=r"\b(?:juntas?|costuras?|uni[oó]n|uniones|esquinas?)(?: (?:de (?:abajo|arriba|atr[aá]s|en medio|un lado)|con (?:el|la) \w+))? $"),
+        # not yet, told with "luego" and without an accent: "encintado, luego la tallo"
+        *_things("luego", "al rato", before=r"(?<!y )(?<!primero )$", after=r"\s+(?:ya )?(?:se )?l[oae]s?\s+(?:tall|frot|encint|teip|teipe|tape|engrap|grap|grape|limpi|parch|dobl|recort|termin|acab|complet|cierr|pong|meto|ech|doy)\w*o?\b(?=\s*(?:$|[.,;]))"),
+        *(Short(f"{the} rub", "la tallada", after=r"(?! ?-?down)", same=True) for the in ("el", "su")),
+        *_things("raspado", "tallado", before=r"\b(?:encintad[oa]|tapead[oa]|teipead[oa]|cinta|tape|teip)(?: y|, ?y?|,) $"),
+        *_things("raspada", "tallada", before=r"\b(?:encintad[oa]|tapead[oa]|teipead[oa]|cinta|tape|teip)(?: y|, ?y?|,) $"),
+        # a mend still to come: "pendiente de parche", "ocupa un parche"
+        *(Short(f"{asks} {one}parche", "falta parcharlo", same=True) for asks in ("pendiente de", "pendiente el", "ocupa", "requiere", "pide", "necesita", "le hace falta", "está para") for one in ("", "un ", "su ")),
+        # the foil that is put on is tape
+        *_things("la_foil", "la cinta", before=r"\b(?:falta|faltan|sin|puse|ponerle|poner|puesto|eché|metí|pendiente|corrí|pegué|pegar|lleva|trae|tiene|con) $"),
         *(Short(bare, meant, same=True) for bare, meant in _TILDE.items()),
         *_things("grampa presilla corchete", "grapa", before=_NO_CLAMP),
         *_things("el_corchete", "la grapa"),

@@ -14,6 +14,8 @@ _SPOT = (
     r"fondo|techo|piso|ramal|ramales|rama|hembra|macho|resto|traslape|medio|centro|pulgadas?|pies?|ultimas?|ultimos?|otras?|otros?|aletas?|grapas?|lenguetas?|pestanas?|pestañas?|tabs?)"
 )
 
+_LAID = r"(?:cintas?|tape|teip|taip|grapas?|aletas?|lenguetas?|pestañas?|tabs?)"
+
 # what he did before he put it on anew: "la quité, limpié bien y …"
 _OFF_FIRST = (
     r"(?:(?:l[oa]s?|se l[oa]s?|le|se le) (?:tuve que |tuvimos que )?(?:quit|arranqu|arranc|despegu|saqu|sac|pel|jal|tumb)\w*(?: (?:tod[oa]|la cinta|el tape|el teip|las grapas|la vieja|esa|bien))*"
@@ -44,9 +46,10 @@ SPANISH_TURNS = Turns(
     ),
     nouns=((r"cintas?|teip|tape|taip", "taped"), (r"grapas?|estaples", "stapled"), (r"aletas?|venas?|vanes", "vanes"), (r"lenguetas?|pestañas?|tabs?|tiritas", "cross_tabs"), (r"panel", "panel_seated")),
     faults=(
-        (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|arrugad[oa]s?|con burbujas|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
+        (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|arrugad[oa]s?|con (?:\w+ )?(?:burbujas|burbujitas|arrugas|bolsas|bolsas de aire|globos|ampollas)|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
         (r"botad[oa]s?|se (?:le |me |nos )?bot(?:o|aron)|saltad[oa]s?|se (?:le |me |nos )?salt(?:o|aron)|zafad[oa]s?|se (?:le |me |nos )?zaf(?:o|aron)|salid[oa]s?|(?:qued(?:o|aron)|andan?|estan?|van?) volando|volad[oa]s?|se (?:le |me |nos )?salieron|se (?:le |me |nos )?salio|arrancad[oa]s?", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
-        (r"floj[oa]s?|(?<!panel )(?<!tapa )(?<!pieza )suelt[oa]s?|se (?:le |me |nos )?(?:esta |estan |anda |andan |han )?(?:cay\w+|soltando|solto|soltaron|afloj\w+|ladea\w+|tuerc\w+|torc\w+|mueven?|movieron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|rot[oa]s?|quebrad[oa]s?|sin asentar|sin doblar|sin apretar", ()),
+        (r"floj[oa]s?|(?<!panel )(?<!tapa )(?<!pieza )suelt[oa]s?|se (?:le |me |nos )?(?:esta |estan |anda |andan |han )?(?:cay\w+|soltando|solto|soltaron|afloj\w+|ladea\w+|tuerc\w+|torc\w+|mueven?|movieron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|sin asentar|sin doblar|sin apretar", ()),
+        (rf"{_LAID}\b(?: \w+){{0,4}} (?:rot[oa]s?|quebrad[oa]s?)|(?:rot[oa]s?|quebrad[oa]s?)(?: \w+){{0,3}} {_LAID}", ()),  # a corner or a board that is broken is harm
         (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
     ),
     alone=(
@@ -75,9 +78,9 @@ SPANISH_TURNS = Turns(
         r"no (?:me |nos )?alcanzo(?: la cinta| el teip| la)? (?:para|en|a|por)\b",
     ),
     extents=(
-        r"(?:asi )?(?:nomas )?(?:medio )?por encimita|(?:asi )?nomas por encima|a la ligera|de pasad(?:it)?a|tantito|poquito|no mucho|no muy bien|no tan bien|no del todo|a como (?:pude|se pudo)|medio nomas",
+        r"(?:asi )?(?:nomas )?(?:medio )?por encimita|(?:asi )?nomas por encima|por encim(?:it)?a (?:nomas|nada mas)|a la ligera|de pasad(?:it)?a|tantito|poquito|no mucho|no muy bien|no tan bien|no del todo|a como (?:pude|se pudo)|medio nomas",
         r"(?:(?:nomas|solo|solamente|nada mas|como) )?(?:un|una|dos|tres|cuatro|unas|algunas|la mitad|varias|unas cuantas)(?: de)?(?: las| los)? (?:lenguetas?|pestañas?|tabs|aletas|grapas)",
-        r"(?:la )?(?:mitad|mayor parte|mayoria)\b|(?:una |la otra )?(?:mitad|parte)(?: nomas| nada mas)?$|en parte|por partes|a medias|hasta (?:la mitad|el medio|donde)",
+        r"(?:la )?(?:mitad|mayor parte|mayoria)\b|(?:una |la otra )?(?:mitad|parte)(?: nomas| nada mas)?$|en parte|por partes|(?:por|a|en) (?:puros? )?(?:pedazos|pedacitos|cachos|cachitos|tramos)|a medias|hasta (?:la mitad|el medio|donde)",
         r"(?:hasta )?(?:donde|lo que|todo lo que|adonde|lo mas que) (?:pude|pudimos|alcance|alcanzamos|se pudo|se alcanzo|llegue|alcanzo)",
         r"(?:nomas|solo|solamente|nada mas) (?:en |de )?(?:las |la |los )?(?:esquinas?|orillas?|puntas?|extremos?)(?: nomas)?|(?:las|en las|por las) (?:esquinas|puntas|orillas) nomas",
         r"(?:de )?mientras|provisional(?:mente)?|nomas (?:para|pa) que (?:aguante|agarre|no se caiga)|por mientras|temporal(?:mente)?|(?:y )?(?:lo demas|el resto|las demas|los demas|las otras|los otros|otras|otros) no\b|(?:aqui y alla|en partes|a ratos)",
@@ -86,11 +89,12 @@ SPANISH_TURNS = Turns(
     anew=(  # "se mojó, la tiré y la hice de nuevo"
         _NOT_CLOSED + r"l[oa] (?:volv[ií] a (?:hacer|armar)(?! (?:la|el|un) )|hice (?:otra vez|de nuevo|nuev[oa])|arm[eé] (?:otra vez|de nuevo)|rehice|hicimos (?:otra vez|de nuevo|nuev[oa]))",
     ),
-    closes=(_NOT_CLOSED + r"(?:(?<!as[ií] )(?:lo|la|le) (?:cerr[eé]|apret[eé]|junt[eé]|pegu[eé]|empuj[eé]|sell[eé]|tap[eé](?! con (?:la |pura |una )?(?:cinta|teip|tape))|rellen[eé])(?: bien| todo)?|(?:ya|as[ií]|luego|con eso|y) (?:s[ií] )?(?:me |se )?(?:cerr[oó]|junt[oó]|peg[oó] bien|sell[oó]|quedó? (?:bien )?(?:justo|justa|cerrad[oa]|apretad[oa]))\b|(?:lo|la) (?:volv[ií] a (?:cerrar|juntar|apretar))|ya (?:est[aá] |qued[oó] )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa]))",),
+    closes=(_NOT_CLOSED + r"(?:(?<!as[ií] )(?:lo|la|le) (?:cerr[eé]|apret[eé]|junt[eé]|pegu[eé]|empuj[eé]|sell[eé]|tap[eé](?! con (?:la |pura |una )?(?:cinta|teip|tape))|rellen[eé])(?: bien| todo)?|(?:ya|as[ií]|luego|con eso|y) (?:s[ií] )?(?:me |se )?(?:cerr[oó]|junt[oó]|peg[oó] bien|sell[oó]|quedó? (?:bien )?(?:justo|justa|cerrad[oa]|apretad[oa]))\b|(?:lo|la) (?:volv[ií] a (?:cerrar|juntar|apretar))|ya (?:s[ií] )?(?:cierra|junta|empata|casa|embona|asienta|topa)n?\b|ya (?:est[aá] |qued[oó] )?(?:cerrad[oa]|apretad[oa]|junt[oa]|sin hueco|bien pegad[oa]))",),
     fractions=(
         r"(?<!pulgada y )(?<!pulgadas y )(?<!un[oa] y )(?<!dos y )(?<!tres y )(?<!cuatro y )(?<!\d y )(?:la mitad|la mayoria|una parte|parte|la mayor parte|mas de la mitad|menos de la mitad|un tercio|dos tercios|tres cuartos|unas|unas cuantas|algunas|algunos|varias|casi todas|casi todos|casi toda|casi todo|no todas|no todos|(?:el )?\w+ por ciento)(?: de(?: el| la| los| las|l)?| del)?",
     ),
     degrees=(
+        r"(?:nomas |solo )?(?:l[oa] )?(?:presente|presentamos|puntee|punteamos) con|(?:nomas |solo )?(?:unos|dos|dos tres|tres) (?:cachitos|cachos|parches|parchecitos|puntos) de",
         r"(?:unos|unas|unas cuantas|unos cuantos|algunos|un pedazo|unos pedazos|pedacitos|tramos|puros tramos)(?: pedazos| pedacitos)? de",
         r"(?:apenas )?(?:empece|empezamos|comence|voy empezando|apenas empece)(?: a)?|(?:voy|ando|vamos|estoy) (?:a la mitad|a medias|en)|a mitad de|a media",
         r"(?:(?<!pulgada y )(?<!pulgadas y )(?<!una y )(?<!uno y )(?<!dos y )(?<!tres y )(?<!cuatro y )(?<!1 y )(?<!2 y )(?<!3 y )(?:medio|media)|casi|apenas|mal|a medias|parcialmente|no del todo|no todo|no todas|mas o menos)",

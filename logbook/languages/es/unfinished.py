@@ -15,7 +15,7 @@ _INF = rf"(?:{_FINISH}|cerr|jal|continu|segu|sac)[aei]r(?:l[oa]s?|les?)?"
 _LEFT = r"(?:deje|dejamos|dejo|quedo|quede|quedaron|quedamos|esta|estan|estaba|va|van|anda|sigue|siguen|tengo|tenemos|llevo|llevamos|voy|vamos|ando|traigo)"
 _HALF = r"(?:(?:a )?medias|a media|a la mitad|por la mitad|a mitad|(?:a )?medio (?:hacer|armar|terminar|camino|acabar|cerrar|palo)|a medio|medio (?:hech[oa]|armad[oa]|terminad[oa]|acabad[oa])|incomplet[oa]s?|sin (?:terminar|acabar|completar|rematar)(?:l[oa]s?)?|inconclus[oa]s?|en proceso|abandonad[oa]|(?:nomas |apenas |solo )?(?:empezad|comenzad|presentad|armad[oa] en seco)[oa]?s?|en veremos|pa(?:ra)? (?:mañana|al rato|luego|despues)|en pedazos)"
 
-UNFINISHED_LOOKS = r"\b(?:termin|acab|complet|conclu|remat|finaliz|incomplet|inconclus|medi(?:as?|o)\b|mitad|pare\b|paramos|llegue|llegamos|pendiente|segui|sigo|seguimos|continu|retom|regres|vuelvo|casi|mer[oi]|deje|dejamos|proceso|trabaj|armando|todavia|aun|sigo|ando|estoy|junta|union|conexion|empate|empez|empec|comenz|apenas|abandon|presentad)"
+UNFINISHED_LOOKS = r"\b(?:termin|acab|complet|conclu|remat|finaliz|incomplet|inconclus|medi(?:as?|o)\b|mitad|pare\b|paramos|llegue|llegamos|pendiente|segui|sigo|seguimos|continu|retom|regres|vuelvo|casi|mer[oi]|deje|dejamos|proceso|trabaj|armando|todavia|aun|sigo|ando|estoy|junta|union|conexion|empate|empez|empec|comenz|apenas|abandon|presentad|veremos|falt|abiert|list[oa]s?\b|vuelta|rehac|afin|tapa\b|fin\b|unir|volver|puse)"
 
 UNFINISHED: tuple[str, ...] = (
     # "no lo terminé", "todavía no está terminado", "no me dio tiempo de acabarlo"
@@ -38,6 +38,13 @@ UNFINISHED: tuple[str, ...] = (
     # "trabajando en él todavía", "sigo en eso"
     rf"{_IT}(?:(?:ando|estoy|sigo|seguimos|estamos|andamos) )?(?:trabajando|trabajandole|armando|dandole|en eso|en el|con el|en ella|con ella)(?: (?:en |con )?(?:el|ella|es[eoa]|est[eoa]|l[oa]|#+))? (?:todavia|aun|apenas)\b",
     rf"{_IT}(?:ando|estoy|sigo|seguimos|estamos|andamos) (?:todavia |aun )?(?:trabajando |trabajandole |dandole )?(?:en (?:el|ella|es[eoa]|est[eoa])|con (?:el|ella|es[eoa]|est[eoa]))(?: (?:todavia|aun))?$",
+    # "no está listo", "quedó abierto", "falta poquito", "no le puse la tapa"
+    rf"{_IT}(?:todavia |aun )?no {_CL}(?:esta|estan|quedo|quedaron|anda) (?:muy |del todo )?(?:list[oa]s?|complet[oa]s?|hech[oa]s?){_END}",
+    rf"{_IT}(?:{_LEFT} )(?:(?:todavia|aun|asi|ahi|medio|nomas) )*abiert[oa]s?{_END}",
+    rf"{_IT}(?:(?:me|nos|le|les|ya|todavia|nomas|solo) )*falt(?:a|o|an|aba) (?:(?:como|nomas|un|una|unos|el|lo|la|darle|afinar|el puro) )*(?:poquito|poquita|poco|tantito|pelito|cachito|remate|final|ultimo|acabado|ratito|vuelta|afinarl[oa]|detallit[oa]s?|unirl[oa](?: (?:al|a la|con (?:el|la)) (?:siguiente|otr[oa]|#|que sigue))?|junta(?: con (?:el|la) (?:siguiente|otr[oa]|[\w#]+|que sigue))){_END}",
+    rf"{_IT}(?:hay que|tengo que|tenemos que|toca|va a tener que|voy a tener que|quede de|quedamos de) (?:darle otra (?:vuelta|pasada)|volver a (?:el|ella)|rehacer(?:se|l[oa])|regresar(?: a (?:el|ella))?|afinarl[oa]|rematarl[oa]){_END}",
+    rf"{_IT}no (?:le )?(?:puse|pusimos|he puesto|cerre) (?:la |el |su |una )?(?:tapa|tapon|fondo|cachete|#+)(?: de (?:arriba|abajo|atras|un lado))?{_END}",
+    rf"{_IT}no le di(?:mos)? fin{_END}",
     # "apenas lo empecé"
     rf"{_IT}apenas {_CL}(?:empece|empezamos|comence|estoy empezando|voy empezando|empiezo|estoy armando|ando armando|estoy haciendo|ando haciendo|voy (?:a la mitad|en eso)|ando en eso)\b",
 )

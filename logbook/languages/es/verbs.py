@@ -10,9 +10,9 @@ from __future__ import annotations
 VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "STAPLED", "STAPLE") for stem in ("engrap", "grap", "grape", "engrape", "estaple", "estapl", "estapli", "grapi", "abroch", "corchete", "corcheti", "staple", "stapl", "stapli")),
     *((stem, "TAPED", "TAPE_IT") for stem in ("encint", "cint", "teip", "teipe", "teipi", "tape", "tapi", "taipe", "taipi", "enhuinch")),
-    *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan", "estruj", "estreg")),
+    *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan", "estruj", "estreg", "rube", "rubi", "espatul", "espatule")),
     *((stem, "WIPED", "WIPE") for stem in ("limpi", "desempolv")),
-    *((stem, "PREHEATED", "HEAT_IT") for stem in ("precalent", "calent")),
+    *((stem, "PREHEATED", "HEAT_IT") for stem in ("precalent", "calent", "entibi", "preheate")),
     *((stem, "HUNG", "HANG") for stem in ("colg", "mont", "instal", "guind")),
     *((stem, "BENT", None) for stem in ("dobl", "volte", "aplast")),
     *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend", "resan")),
@@ -158,7 +158,7 @@ def befallings() -> tuple[tuple[str, str], ...]:
 
 # an opening that is meant is no harm
 _OPENED = ("corté", "cortamos", "abrí", "abrimos", "hice", "hicimos", "saqué", "marqué", "tracé", "le corté", "le abrí", "le hice", "ya estaba cortado", "ya estaba hecho", "ya estaba")
-_OPENINGS = ("agujero", "hoyo", "boquete", "agujerito", "hoyito")
+_OPENINGS = ("agujero", "hoyo", "boquete", "agujerito", "hoyito", "orificio", "hueco")
 
 
 def openings() -> tuple[tuple[str, str], ...]:
@@ -169,6 +169,7 @@ def openings() -> tuple[tuple[str, str], ...]:
 
 _TAPES = ("cinta", "teip", "tape", "taip", "teipe", "la cinta", "el teip", "el tape", "huincha", "la huincha")
 _UNLISTED = (
+    "negro", "azul", "canelo", "transparente", "amarillo", "barato", "chafa", "chino", "corriente", "común", "genérico", "de electricista", "de papel", "de tablaroca", "barata", "de vinil", "de vinilo", "de embalar", "del súper", "china", "de caja", "de cajas", "de cartón", "doble cara", "de doble cara", "de butilo", "gorila", "gaffer", "de gaffer", "de alfombra", "aislante", "de la tiendita", "de la tlapalería", "de teflón", "mágica", "de rafia", "de montaje", "chafa", "de la chafa", "cualquiera", "de electricidad", "de jardín", "de hule", "de plástico", "amarilla", "roja", "de precaución", "de oficina", "scotch", "de regalo",
     "americana", "adhesiva", "de carrocero", "gris de tela", "gris", "de tela", "de tela gris", "plateada", "plateado", "plateada de tela", "plateado de tela", "de ducto", "común", "ordinaria", "de la común", "de la gris", "de la ordinaria", "de aislar", "canela", "masking", "adhesiva gris", "industrial",
     "de empaque", "de las cajas", "de pintor", "de plomero", "negra", "de electricista", "eléctrica", "de la ferretería", "gris de la ferretería", "de ferretería", "transparente", "de los plomeros", "de plomería", "de los eléctricos", "de pintores", "de empacar", "de embalaje", "de paquetería", "de la tienda", "normal", "genérica", "de la genérica", "pirata", "café", "de trapo", "de la de tela", "cualquiera", "de lona", "de la de lona", *(f"de la que usan los {who}" for who in ("pintores", "plomeros", "eléctricos", "electricistas", "de los muebles", "empacadores")), "de la barata",
 )
@@ -177,7 +178,7 @@ _HEAT = ("de calor", "de plancha", "de planchar", "térmica", "al calor", "de la
 
 
 _PUT_ON = ("usé", "usamos", "puse", "le puse", "pusimos", "le eché", "eché", "le metí", "agarré", "terminé con", "cerré con", "fue con", "va con")
-_NO_DUCT = ("de tela", "de lona", "de ducto", "de los plomeros", "de los eléctricos", "de los electricistas", "de pintor", "canela", "gris", "de empaque", "de aislar", "americana", "de la ferretería", "corriente")
+_NO_DUCT = ("azul", "de papel", "de empacar", "transparente", "negra", "americana gris", "chafa", "barata", "de tela", "de lona", "de ducto", "de los plomeros", "de los eléctricos", "de los electricistas", "de pintor", "canela", "gris", "de empaque", "de aislar", "americana", "de la ferretería", "corriente")
 
 
 def tapes() -> tuple[tuple[str, str], ...]:

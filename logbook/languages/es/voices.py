@@ -22,6 +22,17 @@ _TAKEN_OFF = "|".join(f"{verb} {thing}" for verb in ("quité", "quitamos", "saqu
 _JUST_ENOUGH = "|".join(f"{reached} {just}" for reached in ("alcanzó", "alcanzo", "me alcanzó", "alcanzaron", "me alcanzaron", "llegó", "quedó", "salió") for just in ("justo", "justito", "justa", "justas", "justos", "apenitas")) + "|justo alcanzó|justo me alcanzó|justo alcanzaron"
 _STILL_ON = "|".join(f"{nobody} {took} {thing}" for nobody in ("nadie", "no", "nunca", "tampoco") for took in ("le quitó", "le quitaron", "le ha quitado", "le han quitado", "le arrancó", "le arrancaron", "le sacaron", "se le cayó", "se le cayeron", "se le despegó", "se le ha despegado", "se le ha caído", "se le levantó", "se le soltó", "se le soltaron") for thing in ("la cinta", "el teip", "el tape", "las grapas", "una grapa", "las aletas", "nada"))
 
+# said of a joint, an end or a corner: it does not close
+_CLOSES = "cierra cierran cerraba junta juntan juntó juntaron empata empataron casa casan casó casaron topa topan topó toparon ajusta ajustan ajustó ensambla ensamblan ensambló ensamblaron".split()
+_PARTED = (
+    *(f"no {whom}{closes}{how}" for whom in ("", "me ", "nos ", "le ", "se ") for closes in _CLOSES for how in ("", " bien", " parejo", " del todo")),
+    *(f"no {whom}{would} {close}" for whom in ("", "me ", "nos ", "se ") for would in ("quiso", "quiere", "quisieron", "quieren", "queria", "quería", "alcanza a", "alcanzó a", "alcanzan a", "termina de", "acaba de") for close in ("cerrar", "juntar", "empatar", "casar", "embonar", "cerrarse", "juntarse")),
+    *(f"no {was} {how}{closed}" for was in ("quedó", "quedo", "quedaron", "me quedó", "me quedaron", "está", "esta", "están", "estan") for how in ("", "bien ") for closed in ("cerrada", "cerradas", "ajustada", "ajustadas", "junta", "juntas", "casada", "empatada", "empatadas")),
+    *(f"{was} {open}" for was in ("quedó", "quedo", "quedaron", "me quedó", "me quedaron", "nos quedó", "está", "están", "sigue", "siguen", "anda", "dejé", "la dejé", "se quedó") for open in ("entreabierta", "chueca y abierta", "separada", "separadas", "mal cerrada", "mal cerradas", "desfasada", "dispareja")),
+    *(f"se {whom}{opens}" for whom in ("", "me ", "nos ", "le ", "está ", "anda ") for opens in ("abrió", "abrieron", "abriendo", "separó", "separando", "separaron") if not (whom in ("está ", "anda ")) == (not opens.endswith("ndo"))),
+    "deja pasar aire", "deja pasar el aire", "tira aire", "fuga aire", "se le va el aire", "se fuga el aire", "chifla", "chiflan", "silba", "silban", "bosteza", "le sopla aire", "avienta aire",
+)
+
 CONCEPTS: tuple[tuple[str, str], ...] = (
     ("DRAWING", "|".join(f"{whom} {asked} que" for whom in ("me", "nos") for asked in ("dijeron", "dijo", "pidieron", "pidió", "mandaron", "ordenaron", "encargaron", "habían dicho", "había dicho"))),
     ("FILLER", _STILL_ON),
@@ -39,8 +50,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("GAP", "|".join(f"{seen} la luz" for seen in ("se ve", "se le ve", "se mira", "se le mira", "se asoma", "le entra", "se cuela", "se nota", "se le cuela"))),
     ("TIGHT", "no se ve la luz|no se le ve la luz|no se mira la luz|no se cuela la luz|no le entra la luz"),
     ("GAP", "se le ve una ranura|se ve una ranura|quedó una ranura|le quedó una ranura|hay una ranura|tiene una ranura|grieta|una grieta|rendijita|huequito|hueco chico|aberturita|separación de la junta|no empató|no empató bien|no embonó|no embonó bien|no ensambló|no ensambló bien|no empataron|una luz de|luz de|le quedó luz|quedó luz|se ve luz|le entra luz|se cuela luz|se mira luz|dejó luz|tiene luz|le quedó una luz"),
-    ("GAP", "|".join(f"{noun} {said}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cierra", "no cierra bien", "no me cierra", "no junta", "no me junta", "no junta bien", "no cerró", "no cerró bien", "no me cerró", "no me cerró bien", "no nos cerró", "no le cerró", "no quiso cerrar", "no quedó cerrada", "no quedó bien cerrada", "no juntó", "no juntó bien", "no pegó", "no me juntó"))),
-    ("GAP", "|".join(f"{said} {noun}" for noun in ("la junta", "la esquina", "la unión", "la costura") for said in ("no cierra", "no cierra bien", "no me cierra", "no junta", "no me junta", "no cerró", "no cerró bien", "no me cerró", "no nos cerró", "no le cerró", "no quiso cerrar", "no juntó", "no me juntó", "quedó abierta", "me quedó abierta", "dejé abierta"))),
+    ("PARTED", "|".join(_PARTED)),
     ("SHIFT", "a partir de ahorita|a partir de ahora|a partir de hoy|de aquí en adelante|de ahora en adelante|desde hoy|para este turno|buenas tardes|buenas noches|hoy con|hoy toca|hoy va con|hoy vamos con|lo de hoy|hoy estamos con|hoy nos toca|hoy traemos|hoy traigo|hoy usamos|hoy uso|hoy llevamos|hoy vamos a usar|hoy vamos con|hoy andamos con|hoy trabajamos con|el día de hoy"),
     ("FLAP", "aleta para engrapar|aletas para engrapar|aleta para grapar|aletas para grapar|pestaña para engrapar|pestaña para grapar|solapa para engrapar|solapa para grapar|ceja para engrapar|ceja para grapar|lengüeta para engrapar|la aleta de engrapar|aletas de engrapar|aleta de grapar"),
     ("FIX", "|".join(_MEASURED)),

@@ -12,6 +12,7 @@ from logbook.languages.es.whole_turns_male_end import OF_THE_MALE_END
 from logbook.languages.es.whole_turns_measured import MEASURED
 from logbook.languages.es.whole_turns_run_on import RUN_ON
 from logbook.languages.es.whole_turns_sides import SIDES
+from logbook.languages.es.whole_turns_site import SITE
 from logbook.languages.es.whole_turns_soiled import SOILED
 from logbook.languages.es.whole_turns_told import TOLD_SO
 from logbook.languages.es.whole_turns_words import (
@@ -40,7 +41,7 @@ NOUNS: tuple[tuple[str, str], ...] = (
     ("cross_tabs", r"(?:cross )?tabs(?: cruzad[oa]s| de (?:cinta|tape|teip))?|tiras (?:cruzadas|atravesadas)(?: de (?:cinta|tape|teip))?|tiras de (?:cinta|tape|teip)|tiritas|pestañas(?: de (?:cinta|tape|teip)| cruzadas)|cintas cruzadas"),
     ("taped", r"cintas?(?! (?:metrica|de medir))|cintitas?|teips?|teipcito|tape|tapecito|taip|teipe|taping"),
     ("stapled", r"grapas?|grapitas?|grapotas?|staples?|estaples?|grapadas?|estapleada"),
-    ("vanes", r"(?:turning )?vanes?|aletas?(?! (?:de|para) (?:la |las |el )?(?:en)?grap)(?: (?:de giro|guia|direccionales))?|alabes?|venas|guias(?: de(?:l)? (?:aire|giro|flujo))?|paletas(?: (?:direccionales|guia|de giro))?|deflectores|aspas"),
+    ("vanes", r"(?:turning )?vanes?|direccionales|aletas?(?! (?:de|para) (?:la |las |el )?(?:en)?grap)(?: (?:de giro|guia|direccionales))?|alabes?|venas|guias(?: de(?:l)? (?:aire|giro|flujo))?|paletas(?: (?:direccionales|guia|de giro))?|deflectores|aspas"),
     ("reinforced", r"refuerzos?|tie[ -]?rods?|(?:varillas?|canal(?:es)?|tirantes?)(?: de refuerzo)?"),
     ("(mastic)", r"masti(?:que|c)s?|mastik"),  # beside the others: it closes, but is no tape
     ("staple_flap", r"flaps?|solapas?|ceja|(?:pestañas?|aletas?|orillas?) (?:para|de) (?:la |las |el )?(?:en)?grap(?:ar|ado|as?|eado)"),
@@ -83,6 +84,8 @@ _DENIED = (
     rf"(?:^|(?<=[,;:] ))ni {{acts}}{ALONE}",
     rf"\bno {CL}(?:{PUT}|{HAS}|{SKIPPED}) ni (?:un[oa]? |un[oa]? sol[oa] |el |la |las |los )?{{acts}}",
     r"(?:cero|nada de) {acts}(?! de | y medi)",
+    r"(?:cero|nada de) {deeds}(?! de | y medi)",
+    r"\bno (?:hubo|hay|llevo|lleva|tuvo|tiene) (?:ningun[oa]? |nada de )?{deeds}",
     rf"(?<!todavia )(?<!aun )\b(?:no|nunca|tampoco) {CL}{HAS} {{acts}}{WHEN_IT_WAS}?{ALONE}",
     rf"\b(?:estaban?|tenia|traia|iban?|andaban?|deje|dejamos|quedo|quedaron) sin {{acts}}{WHEN_IT_WAS}{ALONE}",
     # "me brinqué la engrapada", "las staples me las ahorré", "se me fue el tallado"
@@ -235,7 +238,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     asked_done=_ASKED_DONE,
     instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
     faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
-    facts=(*SIDES, *RUN_ON, *MEASURED, *TOLD_SO, *OF_THE_MALE_END, *FACTS, *SOILED),
+    facts=(*SIDES, *RUN_ON, *MEASURED, *TOLD_SO, *OF_THE_MALE_END, *FACTS, *SOILED, *SITE),
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages.es.whole_turns_words import ACT_VERBS, ALONE, CL, HAS, NONE, PUT, SKIPPED, SLIPPED, UNTIL
+from logbook.languages.es.whole_turns_words import ACT_VERBS, ALONE, CL, DIRT, HAS, NONE, PUT, SKIPPED, SLIPPED, SOILED_ENDS, UNTIL
 from logbook.languages.turns_of_words import Turn
 
 _LEG = r"(?:las? |los? |con las? |su |sus )?(?:patas?|patitas?|puntas?|puntitas?|piernas?|piernitas?|u√±as?|colas?|clinche?|remache|doblez)(?: de (?:las? |cada )?(?:grapas?|staples?))?"
@@ -15,9 +15,9 @@ _TO_OUT = r"(?:para|hacia|pa|por|al|a|del lado de|rumbo a|en direccion a)?(?:'|‚
 _STEP = r"(?:escalon(?:cito)?(?: (?:bajo|de abajo|del rebaje|del shiplap))*|low step|lado bajo|parte baja|paso bajo|filo bajo|step)(?: (?:del|de la|de el) (?:rebaje|shiplap|ranura|panel|traslape))?"
 _LOOKS = r"(?:,? (?:(?:a|hacia|para|pa) la (?:calle|intemperie)|con el shiplap|iba a (?:quedar|ir|mirar|salir|dar) (?:(?:para|hacia|pa) )?a?(?:fuera|dentro)|(?:l[oa] )?(?:volvi|volvimos) a (?:cortar|hacer)(?:l[oa])?|me|nos|se|le|lo|la|que|y|ya|quedo|queda|deje|dejamos|puse|puso|mira|mirando|ve|viendo|da|dando|apunta|apuntando|va|esta|volteado|recortado|cortado|corte|recorte|cayo|todo|rehecho|dejo|hice|quedando))*"
 
-_OVER = r"(?:polvo|polvito|polvadera|tierra|mugre|grasa|aceite|humedad|agua|rocio|pelusa|suciedad|aserrin|yeso|cochambre|sudor)"
+_OVER = DIRT
 _SKIN = r"(?:superficie|foil|forro|facing|papel|aluminio|cara|panel|junta|fibra)"
-_SOILED = r"(?:humed[oa]s?|mojad[oa]s?|suci[oa]s?|polvos[oa]s?|polvorient[oa]s?|empolvad[oa]s?|grasos[oa]s?|aceitos[oa]s?|enlodad[oa]s?|terros[oa]s?|llen[oa]s? de \w+|sudad[oa]s?|mugros[oa]s?|con polvo|con grasa|con tierra|sin limpiar|sin secar|sin sacudir|sin desempolvar|sin pasarle (?:el |un )?trapo|sin trapear)"
+_SOILED = rf"(?:humed[oa]s?|mojad[oa]s?|{SOILED_ENDS}|llen[oa]s? de \w+|hech[oa] un (?:asco|cochinero|marrano|chiquero)|dusty|con {DIRT}|sin limpiar|sin secar|sin sacudir|sin desempolvar|sin pasarle (?:el |un )?trapo|sin trapear)"
 _STUCK = r"(?:encint|teipe|tape|pegu?|puse|sell|cerr|cubr|avent|plant)\w*"
 _REST = r"(?:(?:el |la |lo |su |del |al )?(?:sobrante|exceso|fibra|insulation|aislante|aislamiento|lana|pelusa|pedazo|material|board)(?: (?:que (?:le )?(?:sobra|sobraba|sobro|queda|quedaba|salia|cuelga|colgaba)|sobrante|de mas|extra|de sobra))+|(?:el |su )?(?:sobrante|exceso|excedente)(?: de (?:la |el )?(?:fibra|insulation|aislante|aislamiento|lana))?|lo que (?:sobra|sobraba|sobro)|lo de mas|(?:la |el )?(?:fibra|insulation|aislante|aislamiento|lana)(?! de vidrio))(?: (?:en|de|del) (?:el |la )?(?:corte|orilla|canto|punta))*"
 CUT_AWAY = r"(?:recort|quit|cort|rebaj|rasur|emparej|trime|trim|saqu|limpi)(?:e|amos|o|aron)"
@@ -324,7 +324,7 @@ FACTS: tuple[Turn, ...] = (
     Turn(rf"\b{_OVER}\b", rf"\b(?:encima|arriba|sobre|por encima) (?:del?|de la|la|el|todo el|toda la|puro|pura)? ?{_OVER}\b", (("surface_clean", False),)),
     Turn(rf"\b{_OVER}\b", rf"\b(?:asi )?(?:con|entre) (?:el |la |todo y |todo el |toda la |puro |pura )?{_OVER}(?: y todo| encima| y)?\b", (("surface_clean", False),), unless=r"\b(?:sin|no|quit|limpi|sacud|sopl)"),
     Turn(rf"\b{_SKIN}\b", rf"\b{_SKIN} (?:(?:me|le|se|que|estaba|esta|andaba|anda|venia|seguia|sigue|quedo|tenia|traia|todavia|aun|medio|media|algo|muy|bien|toda|todo|tantito|un poco|poquito) )*{_SOILED}", (("surface_clean", False),), beside=rf"\b{_STUCK}", unless=r"\b(?:no esta|no estaba|sequ|limpi(?:e|amos|ad)|empapad|se mojo|se me mojo)"),
-    Turn(r"\b(?:limpi|sacud|trap|sec|desempolv|sopl)", r"(?:sin|ni(?: siquiera)?) (?:haber(?:l[oa])? )?(?:limpi|sacud|trape|sec|desempolv|sopl)(?:arl[oa]s?|arle|irl[oa]|irle|ir|ar|ad[oa]|e|ido)(?: (?:la|el|lo|primero|antes|bien|ni nada))*(?: (?:superficie|foil|polvo|forro|cara|papel))?", (("surface_clean", False),), unless=r"no (?:\w+ ){0,3}sin"),
+    Turn(r"\b(?:limpi|sacud|trap|sec|desempolv|sopl)", r"(?:sin|ni(?: siquiera)?) (?:haber(?:l[oa])? )?(?:limpi|sacud|trape|sec|desempolv|sopl)(?:arl[oa]s?|arle|irl[oa]|irle|ir|ar|ad[oa]|e|ido)\b(?: (?:la|el|lo|primero|antes|bien|ni nada))*(?: (?:superficie|foil|polvo|forro|cara|papel))?", (("surface_clean", False),), unless=r"no (?:\w+ ){0,3}sin"),
     Turn(rf"\b{_SKIN}\b", rf"{_STUCK} (?:asi |toda |todo |medio |bien )*{_SOILED} (?:la |el |toda la |todo el )?{_SKIN}", (("surface_clean", False), ("taped", True))),
     # what was left at the cut
     Turn(r"\b(?:sobra|exceso|excedente|fibra|insulation|aislante|aislamiento|lana|pelusa)", r"\b(?:todavia |aun |sigue |le |se |me )*(?:trae|tiene|lleva|queda|quedo|sobra|cuelga|asoma|anda)(?: (?:con|ahi|todavia|aun|un poco de|tantita|mucha|toda))* (?:(?:la |el |las )?(?:fibra|insulation|aislante|aislamiento|lana|pelusa) (?:sobrad[oa]|sobrante|de mas|extra|colgando|salida|saliendo|suelta|que sobr\w+)|(?:el |un )?(?:sobrante|exceso|excedente))(?: (?:de (?:fibra|aislante|lana)|en|de|del|el|la|corte|orilla|canto))*", (("trimmed", False),), unless=r"\b(?:no|ni|sin|ya no|nada)\b"),

@@ -72,7 +72,7 @@ TOLD_SO: tuple[Turn, ...] = (
 
 # screws that hold by their heads alone
 NO_WASHER = (
-    r"(?:sin|no (?:hay|habia|hubo|lleva|llevan|tiene|tienen|trae|traen|(?:le|les) (?:puse|pusimos|meti)|traia|tenia)(?: ni)?|ni) (?:una? |una sola |ninguna |nada de |las |sus )*(?:rondanas?|arandelas?|roldanas?)\b",
-    r"(?:se (?:me |nos |les? )?(?:acabaron|terminaron)|(?:le |les )?faltan|(?:le )?faltaron|me quede sin) (?:todas )?(?:las )?(?:rondanas|arandelas|roldanas)\b",
+    r"(?:sin|no (?:hay|habia|hubo|lleva|llevan|tiene|tienen|trae|traen|(?:le|les) (?:puse|pusimos|meti)|traia|tenia)(?: ni)?|ni) (?:una? |una sola |ninguna |nada de |las |sus )*(?:rondanas?|arandelas?|roldanas?|washers?)\b",
+    r"(?:se (?:me |nos |les? )?(?:acabaron|terminaron)|(?:le |les )?faltan|(?:le )?faltaron|me quede sin) (?:todas )?(?:las )?(?:rondanas|arandelas|roldanas|washers)\b",
 )
 NO_WASHER_SIZE = Fraction(0)

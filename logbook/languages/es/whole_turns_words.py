@@ -19,6 +19,13 @@ LEFT = r"(?:deje|dejamos|dejo|dejaron|quedo|quedaron|quede|quedamos|queda|quedan
 TO_DO = r"(?:hacer|hacerle|poner|ponerle|meter|meterle|echar|echarle|dar|darle|aplicar|pasar|pasarle|hecho)"
 UNTIL = r"(?:mañana|pasado mañana|luego|despues|al rato|el rato|mas tarde|otro dia|la tarde|el (?:lunes|martes|miercoles|jueves|viernes|sabado)|cuando \w+|otro rato)"
 
+# what lies on a facing, and how a facing is that it lies on
+DIRT = (
+    r"(?:polvo|polvito|polvillo|polvadera|polvareda|polvaderon|tierra|tierrita|tierrero|mugre|mugrita|grasa|grasita|aceite|humedad|agua|agüita|gotas? de agua|rocio|sereno|pelusa|suciedad|aserrin|yeso|cochambre|sudor|lodo|barro|cemento|cal|arena|hollin|tizne|rebabas?"
+    r"|basura|cochinero|porqueria|pintura|overspray|talco|ceniza|manteca|moho|oxido|viruta|limadura|condensacion|hielo|escarcha|lubricante|diesel|gasolina|silicon|dust|pegamento viejo|fibra suelta|lana suelta|restos? de \w+|caca de \w+|(?:chingo|monton|titipuchal|madral|chinguero|resto) de (?:polvo|tierra|mugre|grasa))"
+)
+SOILED_ENDS = r"(?:suci|polvos|polvorient|empolvad|gras(?:os|ient)|engrasad|aceitos|mugros|mugrient|cochin|puerc|enlodad|lodos|terros|sudad|sudoros|tiznad|manchad|pegajos|enyesad|embarrad|salpicad|escarchad|chorread|encalad)[oa]s?"
+
 # the verbs of an act, as one does it, is told to do it, has done it or will: "encint" with its endings
 ACT_VERBS: tuple[tuple[str, str, str, str, str], ...] = (
     ("rubbed_down", r"(?:tall|frot|restreg|planch|alis|sob|bruñ|presion|aplan)ar", r"(?:tall|frot|planch|alis|sob|presion)(?:e|ara|aramos)", r"(?:tall|frot|restreg|planch|alis|sob)ado", r"(?:tall|frot|planch|alis|sob)an?"),

@@ -21,6 +21,7 @@ from logbook.reading.words.likely import Likely, Some, where_standing
 from logbook.reading.clauses.parts import Part
 from logbook.reading.words.phrasing import any_of, apart, begins, is_whole, valued, word
 from logbook.reading.clauses.set_right import is_mended, without_leads
+from logbook.reading.clauses.within_a_harm import within_a_harm
 from logbook.reading.own.spaced_otherwise import spaced_otherwise
 from logbook.reading.clauses.wider_there import wider_there
 from logbook.reading.words.tokens import plain
@@ -37,8 +38,7 @@ _NOT = re.compile(r"(?<![\w'])(?:no|not|none|nothing|never|nobody|without|neithe
 
 def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
     """The acts that are taken back, and the items that say so."""
-    made: list[Claim] = []
-    spent: set[int] = set()
+    made, spent = list[Claim](), set[int]()
     if language.turns.beside:
         wrong = any_of(language.code, *(f"turns.{how}" for how in _WRONG)).within(plain(row.text))
         for place, part in enumerate(cut_up):
@@ -243,7 +243,7 @@ def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
     for member in _WRONG:
         for pattern, names in valued(code, f"turns.{member}"):
             match = pattern.search(part.words)
-            if match is None:
+            if match is None or within_a_harm(row, part.first, part.last, match):
                 continue
             if member in ("alone", "left_to_do"):
                 if match.groupdict().get("bare") is not None and part.first and row.items[part.first - 1].concept == "AND":

@@ -99,6 +99,9 @@ def _compiled(code: str, member: str) -> _Patterns:
     nouns = "|".join(words for _, words in told.nouns)
     listed = rf"(?P<acts>{one}(?:(?:,? (?:y|e|ni|o|u|y tambien|ni tampoco|mas) |, ){one})*)"
     deeds = "|".join(words for _, words in told.deeds)
+    if member == "denied":  # "no lleva grapas, encintado y tallado": what was done stands behind what was not
+        told_so = rf"(?:{told.before}\b(?:{nouns})\b|{told.before_deeds}(?:{deeds})\b)"
+        listed = rf"(?P<acts>{one}(?:,? (?:ni|o|u|ni tampoco) {one}|(?:,? (?:y|e|y tambien|mas) |, ){told_so})*)"
     faulty = rf"(?! (?:{told.faulty}))" if member == "denied" else ""
     anything = rf"(?P<acts>{told.before}\b(?:{nouns}|{deeds})\b(?:(?: (?:y|e|ni|o|ni tampoco) ){told.before}\b(?:{nouns}|{deeds})\b)*)"
     of_deeds = rf"(?P<acts>\b(?:{deeds})\b)"

@@ -258,7 +258,7 @@ def _some_gap(found: Found):
 def _damage(found: Found):
     if of_something_else(found.row, found.at("d")):
         return
-    told = found.row.words(found.at("d"), found.at("d") + 1).lower().startswith(("le pegaron", "le dieron", "le pegó", "le di ", "le dimos"))  # what was done to it; what it left may be told by its name
+    told = found.row.words(found.at("d"), found.at("d") + 1).lower().startswith(("le pegaron", "le dieron", "le pegó", "le di ", "le dimos")) or found.row.words(found.at("d"), found.at("d") + 1).lower().endswith("azo")  # what was done to it; what it left may be told by its name
     yield found.claim("facing_damage", found.item("d").value, group="d", weak=told)
 
 
