@@ -291,6 +291,7 @@ class Asides:
     doubting: tuple[str, ...] = ()  # words of what was told around them: where nobody has read these, the acts beside them are in doubt
     elliptic: tuple[str, ...] = ()  # the same, of the act named last alone
     set_apart: SetApart = SetApart()
+    ailing: tuple[tuple[tuple[str, ...], str], ...] = ()  # (facts, words): a thing, and that something is the matter with it that is no fact of ours; these facts are in doubt
     adds: frozenset[str] = frozenset()  # behind such a word it turns nothing: "isn't only stapled"
 
 

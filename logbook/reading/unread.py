@@ -7,12 +7,14 @@ from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Mapping
+from functools import cache
 from dataclasses import replace
 
+from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.grammar import Row
-from logbook.reading.words.likely import Some
 from logbook.reading.set_apart import narrows_there, set_apart, theirs_too, told_of
+from logbook.reading.words.likely import AnyOf, Likely, Some
 from logbook.reading.matters import DENYING, about, named_in
 from logbook.reading.words.phrasing import any_of, word
 from logbook.reading.clauses.stance import Clause
@@ -44,8 +46,13 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
     doubting, elliptic = (any_of(language.code, f"told.asides.{member}").within(text) for member in ("doubting", "elliptic"))
     facts = told_of(row, stated) if language.told.asides.set_apart.part else ()
     unknown = theirs_too(known, not_own) if facts else known
+    ailing = _ailing(language.code)[0].within(text).parts
     for place, clause in enumerate(cut):
         at = clause.first
+        if ailing and (ails := _ails(row, cut, place, known, theirs, language)):
+            start, end = row.items[clause.first].start, row.items[clause.last - 1].end
+            found.append(Unread(row.text[start:end], start, end, ails))
+            continue
         if (doubting.parts or elliptic.parts) and (doubted := _in_doubt(row, cut, place, known - theirs, doubting, elliptic, language)):
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, doubted))
@@ -63,6 +70,37 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
                 found.append(Unread(row.text[start:end], start, end, about(row, at, last, cut[max(0, place - 1)].first)))
             at = last + 1
     return tuple(found)
+
+
+@cache
+def _ailing(code: str) -> tuple[AnyOf, tuple[tuple[tuple[str, ...], Likely], ...]]:
+    """Whether any of them is there, and each with its facts."""
+    told = LANGUAGES[code].told.asides.ailing
+    return AnyOf(_words(pattern) for _, pattern in told), tuple((names, Likely(_words(pattern))) for names, pattern in told)
+
+
+def _words(pattern: str) -> str:
+    return rf"(?<![\w'-])(?:{pattern})(?![\w'-])"
+
+
+def _ails(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], theirs: set[int], language: Language) -> tuple[str, ...]:
+    """ "The staples went in crooked", "gun kept skipping": what may not hold, unless he did it over since, or another frame has read these words as a lack."""
+    clause = cut[place]
+    if theirs.issuperset(range(clause.first, clause.last)):
+        return ()
+    said = plain(row.words(clause.first, clause.last))
+    start = row.items[clause.first].start
+    found: list[str] = []
+    for names, pattern in _ailing(language.code)[1]:
+        match = pattern.search(said)
+        if match is not None and any(at not in known for at in range(clause.first, clause.last) if row.items[at].end > start + match.start() and row.items[at].start < start + match.end()):
+            found += names
+    if found and any(row.items[at].concept in _DONE_OVER for one in cut[place : place + 3] for at in range(one.first, one.last)):
+        return ()
+    return tuple(dict.fromkeys(found))
+
+
+_DONE_OVER = frozenset({"REDID", "REPAIRED"})
 
 
 def _in_doubt(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], doubting: Some, elliptic: Some, language: Language) -> tuple[str, ...]:
@@ -121,6 +159,7 @@ def given(row: Row, fittings: tuple[Entry, ...], found: tuple[Unread, ...], lang
     for one in found:
         place = max((place for place, start in enumerate(starts) if start <= one.start), default=0)
         narrows = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end) or any_of(language.code, "told.asides.doubting", "told.asides.elliptic").search(plain(one.words)) is not None or narrows_there(one, language)
+        narrows = narrows or _ailing(language.code)[0].search(plain(one.words)) is not None
         matters = tuple(name for name in one.about if narrows or fittings[place].fact(name) is None)
         if matters:
             mine[place].append(replace(one, about=matters))

@@ -18,7 +18,7 @@ WHOLE_PLACES = (
     "sits in the rain", "sits out in the rain", "on the outside of the building", "the trench", "the footing", "strapped to the parapet", "tied to the parapet", "across the rooftop", "over the rooftop", "along the rooftop", "under the driveway", "under the parking lot", "under the sidewalk", "under ground", "under the ground", "out in the rain", "outside of the building", "outside under the canopy", "under the canopy outside",
     "hangs outside", "sits outside", "lives outside", "mounted outside", "installed outside", "this one's outside", "outside by the", "outside behind the", "outside next to the", "outside the wall", "outside in the sun", "out through the wall", "out on the slab", "out in the weather", "on the roof deck", "up top on the roof",
     "under the dirt", "below the dirt", "beneath the dirt", "under the lawn", "under the gravel", "under the grass", "under the asphalt", "under the pavement", "grease hood", "exhaust hood", "vent hood", "fryer hood", "hood over the fryers", "hood over the grill", "hood over the range", "hood over the stove",
-    "inside the slab", "buried under the slab", "buried in the slab", "in concrete", "kitchen hood", "range hood", "fume hood",
+    "rooftop", "exposed to rain", "exposed to the rain", "exposed to the elements", "out in the elements", "under the eaves", "under the eave", "lab hood", "chemical hood", "chem hood", "inside the slab", "buried under the slab", "buried in the slab", "in concrete", "kitchen hood", "range hood", "fume hood",
 )
 
 _MANY = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty)"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from logbook.languages.en.ailing import ENGLISH_AILING
 from logbook.languages.en.asides import ENGLISH_ASIDES
 from logbook.languages.en.belied import ENGLISH_BELIED
 from logbook.languages.en.by_the_side import ENGLISH_BY_THE_SIDE
@@ -58,5 +59,6 @@ ENGLISH_TOLD = Told(
     stretches=ENGLISH_STRETCHES,
     asides=replace(
         ENGLISH_ASIDES,
+        ailing=ENGLISH_AILING,
         said=(*ENGLISH_MISLED, *ENGLISH_NO_LONGER, *ENGLISH_TOLD_AROUND, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)),
 )

@@ -45,6 +45,8 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             if thing is None and state.apart and "DAMAGE" in state.things:  # "his ladder went through it and I left it like that"
                 thing = next((one.first for one in made if one.name == "facing_damage" and one.value != "none" and part.first - one.first < _BACK), None)
             righted = _righted(own, cut_up, place, match.end(), state)
+            if righted is not None and state.fact == "(open)":  # "got called away but came back and finished it"
+                continue
             if righted is not None and thing is not None:  # "wouldn't seat so I shaved it till it dropped in"
                 said.add(state.fact)
                 made.append(claim(own, state.fact, True, righted.first, righted.last, kinds=state.kinds, corrects=True, hedged=False))
@@ -78,7 +80,7 @@ def _mended_before(row: Row, harm: int, at: int) -> bool:
 
 def _righted(row: Row, cut_up: tuple[Part, ...], place: int, behind: int, state: State) -> Part | None:
     """The words right behind, or in the two parts after, that tell that it came right."""
-    if state.value is not False or not state.righted:
+    if (state.value is not False and state.fact != "(open)") or not state.righted:
         return None
     for later in cut_up[place : place + 4]:
         words = later.words[behind:] if later is cut_up[place] else later.words
