@@ -131,7 +131,11 @@ def _changed(told, changes: dict):
 
 @cache
 def _members(cls: type) -> tuple[str, ...]:
-    return tuple(one.name for one in fields(cls))
+    """Those that may hold records with places of their own: no plain words, numbers and signs."""
+    return tuple(one.name for one in fields(cls) if _OF_RECORDS.search(one.type))
+
+
+_OF_RECORDS = re.compile(r"object|\b(?!None\b)[A-Z]")  # in what a member is said to hold
 
 
 def _place(at: int, made: tuple[Cut, ...], ends: bool) -> int:
