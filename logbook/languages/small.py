@@ -82,6 +82,7 @@ class Small:
     of_tape: str = ""  # tabs that are of tape
     two_of_four: frozenset[str] = frozenset()  # "the two long sides": there are two others
     just_the_sides: frozenset[str] = frozenset()  # with an "only", no top and no bottom
+    quite: frozenset[str] = frozenset()  # behind a "not", before a figure: it is nearly that
     hangs: frozenset[str] = frozenset()  # a piece does: so far apart are its hangers
     sorts: frozenset[str] = frozenset()  # what is of one sort among others
     hangs_it: frozenset[str] = frozenset()  # one of what holds a duct up: so far apart are no staples

@@ -303,6 +303,16 @@ class Told:
     tape_taken: str = ""  # right before so many inches: they are of the tape that went on
     tape_used_up: str = ""  # tape of so many inches that there was no more of
     done_anew: str = "(?!)"  # what was measured before was done otherwise later
+    goes_over: str = "(?!)"  # right before a figure: it is more than that
+    stays_under: str = "(?!)"  # right before a figure: it is less than that
+    keeps_within: str = "(?!)"  # behind a "not": a bound and its figure
+    denied_before: str = "(?!)"  # right before such words: it does not go past
+    begun: str = "(?!)"  # before an act: he began it; `when`, where only its time is told
+    stopped: str = "(?!)"  # behind it: he got no further
+    worked_on: str = "(?!)"  # behind it: he went on
+    at_another_time: str = "(?!)"  # behind a count of the other sides: they were done then
+    does_not_hold: str = "(?!)"  # a measure is told to be another further on, or in one place
+    holds_by_now: str = "(?!)"  # what was measured first is no more
     first_and_second: str = "(?!)"  # one of two pieces (`n`), and whether it is the `first`
     weighed: Weighed = Weighed()
     echoes: Echoes = Echoes()

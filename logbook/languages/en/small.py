@@ -163,6 +163,7 @@ ENGLISH_SMALL = Small(
     one_side=frozenset(("side",)),
     nothing_but=frozenset("just|only|nothing but|strictly|purely".split("|")),
     hangs=frozenset({"hangs"}),
+    quite=frozenset({"quite"}),
     sorts=frozenset("right good proper listed foil other new wide real correct silver long longer fat wider".split()),
     takes_back=frozenset("i take that back|scratch that|strike that".split("|")),
     sounds={"for": (4, "four"), "fore": (4, "four"), "too": (2, "two"), "to": (2, "two"), "free": (3, "three"), "tree": (3, "three"), "ate": (8, "eight"), "won": (1, "one"), "sex": (6, "six"), "tu": (2, "two")},

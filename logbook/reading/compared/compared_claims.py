@@ -15,6 +15,7 @@ from logbook.reading.compared.by_now import by_now
 from logbook.reading.clauses.claims import Claim
 from logbook.reading.compared.gap_at_one import gap_at_one
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.compared.gone_past import gone_past
 from logbook.reading.compared.in_its_clause import ACT_FACTS, Places, marked
 from logbook.reading.compared.measured_apart import marks_of, measured_apart
 from logbook.reading.compared.measured_there import measured_there
@@ -47,7 +48,7 @@ def compared_claims(told: OwnWords, row: Row, stated: Stated, language: Language
     named, claims = not_that_one(row, named, turned_round(row, all_but(row, claims, language), cut, language), cut, language)
     claims = other_part.of_the_other_part(row, named, claims, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)
-    claims = measured_there(row, told.not_own, cut, measured_apart(row, named, claims, language), marks_of(named), language)
+    claims = measured_there(row, told.not_own, cut, measured_apart(row, named, gone_past(row, claims, language), language), marks_of(named), language)
     named, claims = listed.told_ahead(row, named, turned_there(row, told.not_own, cut, claims, language))
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
     if told.but_one:

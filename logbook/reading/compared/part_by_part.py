@@ -66,7 +66,7 @@ def _worst(row: Row, claims: list[Claim], name: str, mine: list[Claim], several:
     placed = {}
     for at in several:
         fits = begin <= at < end and at not in spent and not row.is_blank(at) and row.items[at - 1].concept not in MOVED and row.words(at, at + 1) not in marks and not (at not in used and _counts_parts(row, at, language)) and of.least <= size(at) <= of.most
-        if fits and (at in used or not any(_bars(row, k, of, marks) for k in range(min(at, high) + 1, max(at, low)))):
+        if fits and (at in used or not any(bars(row, k, of, marks) for k in range(min(at, high) + 1, max(at, low)))):
             part = _part(row, at, begin, end, language)
             if part is not None or at in used:
                 placed[at] = part
@@ -88,7 +88,7 @@ def _worst(row: Row, claims: list[Claim], name: str, mine: list[Claim], several:
     return [*kept, replace(keep, weak=False, also=(*keep.also, *others))]
 
 
-def _bars(row: Row, at: int, of: Measured, marks: set[str]) -> bool:
+def bars(row: Row, at: int, of: Measured, marks: set[str]) -> bool:
     """Whether something else is told of there, or another piece; "down one side of straight 41" names the piece."""
     concept = row.items[at].concept
     if concept.startswith("K_") and concept not in of.things:

@@ -21,6 +21,7 @@ from logbook.reading.composed.mark_shapes import marked
 from logbook.reading.words.measures import Measure
 from logbook.reading.words.phrasing import in_any, table_of, words_of
 from logbook.reading.composed.put_right import put_right
+from logbook.reading.composed.at_most import at_most
 from logbook.reading.composed.ranges import one_of_a_range
 from logbook.reading.composed.said_short import said_short
 from logbook.reading.composed.size_pairs import LENGTHS, of_the_building, one_unit, sized
@@ -33,7 +34,7 @@ def compose(items: tuple[Item, ...], text: str, letters=MappingProxyType({}), fo
     items = labelled(marked(harms_meant(items, text), text, letters), text, forms)
     items = done_in_the_present(learned_late(calqued(meant_by_neighbours(items, text), text, forms.calques), text, forms), text, forms)
     items = said_short(act_lists(told_apart(items, text, forms.instead)), text)
-    items = _counted(_beyond(_named_kinds(_small_words(_split_decimals(items, text), text), text), text))
+    items = _counted(at_most(_beyond(_named_kinds(_small_words(_split_decimals(items, text), text), text), text), text))
     items = _of_another_size(of_the_building(one_unit(sized(items, text)), text), text)
     return corrected(put_right(items, text, forms), text, forms)
 

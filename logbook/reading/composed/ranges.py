@@ -15,7 +15,8 @@ from logbook.reading.composed.size_pairs import LENGTHS
 
 _JOINTS = ("TO", "OR", "THRU")
 _AT_LEAST = ("WASHERS", "TAPE", "CLOSURE", "MARK181", "LEG", "TABS")
-_OWNERS = frozenset(("STAPLED", "STAPLES", "STAPLE", "EVERY", "SCREWS", "GAP", *_AT_LEAST))
+_STAPLES = ("STAPLED", "STAPLES", "STAPLE")
+_OWNERS = frozenset((*_STAPLES, "EVERY", "SCREWS", "GAP", "STATIC", "K_HANGER", "HUNG", *_AT_LEAST))
 _ON_THE_WAY = frozenset("WORD FROM OF DET BE FILLER MOVE ON RUN HAVE HEDGE OPENING IT WITH SIZE_WORD".split())
 _NO_RANGE = ("SIDE_WORD", "BY", "COUNTED", "BOARD", "STAPLES", "TABS", "SCREWS")
 _BEFORE_WARMTH = ("BE", "HEDGE", "AROUND", "FROM", "ON", "IT", "TEMP")
@@ -36,16 +37,20 @@ def one_of_a_range(items: tuple[Item, ...], place: int, text: str, done: list[It
         return None
     while done[-1].concept in (*_JOINTS, "COMMA", "AND"):
         done.pop()
-    low, owner, apart = done.pop(), _owner(items, first), concept_at(items, place + 1) == "APART"
+    low, owner, apart = done.pop(), _owner(items, first, text), concept_at(items, place + 1) == "APART"
     doubted = concept_at(items, first - 1) == "EVERY" or apart and owner is None
-    while not doubted and done and done[-1].concept in ("WORD", "FROM", "MOVE", "RUN"):
+    while not doubted and done and done[-1].concept in ("WORD", "FROM", "MOVE", "RUN") and text[done[-1].start : done[-1].end].lower() not in words_of("small.hangs"):
         done.pop()  # "the staples range from one and a half to three"
-    done.append(replace(low, concept="HEDGE" if doubted else "FILLER", value=None))
+    between = owner in (*_STAPLES, "HUNG") and not doubted and not apart and (concept_at(items, first - 1) == "FROM" or _lies_between(items, first - 1, text))  # "stapled 15 between two and three inches": every so many
+    done.append(replace(low, concept="HEDGE" if doubted else "EVERY" if between else "FILLER", value=None))
     bare = item.value.unit and not low.value.unit and low.value.raw.denominator == 1
     other = low.value.raw * item.value.value / item.value.raw if bare else low.value.value  # "50 to 60 mm"
     least = owner in _AT_LEAST and not apart
     value = min(other, item.value.value) if least else max(other, item.value.value)
-    if owner in ("STAPLES", "STAPLED", "STAPLE") and item.concept == "NUM":
+    if item.concept == "NUM" and low.value.unit in ("ft", "m", "mm", "cm") and low.value.raw and owner is not None:  # "from seven feet to ten"
+        other = item.value.raw * low.value.value / low.value.raw
+        return replace(item, concept="LEN", value=replace(low.value, value=min(low.value.value, other) if least else max(low.value.value, other), end=item.value.end, raw=item.value.raw))
+    if owner in _STAPLES and item.concept == "NUM":
         return replace(item, concept="LEN", value=Measure("LEN", value, "in", item.value.end, item.value.digits, value))
     return replace(item, value=replace(item.value, value=value))
 
@@ -63,28 +68,37 @@ def _begins(items, place: int, text: str) -> int | None:
     dash = between in ("-", "–")
     if first != place - 2 and not dash:
         return None
-    of_screws = _owner(items, first) in ("SCREWS", "WASHERS")
-    measured = of_screws or items[place].concept != "NUM" or any(items[k].value.raw.denominator != 1 for k in (first, place))  # else they may be pieces: "stapled two to six"
+    of_screws = _owner(items, first, text) in ("SCREWS", "WASHERS")
+    in_feet = items[first].concept == "LEN" and items[first].value.unit in ("ft", "m") and _owner(items, first, text) in ("K_HANGER", "HUNG")
+    measured = of_screws or in_feet or items[place].concept != "NUM" or any(items[k].value.raw.denominator != 1 for k in (first, place))  # else they may be pieces: "stapled two to six"
     if concept_at(items, place - 1) in ("AND", "COMMA") and not dash:
-        return first if measured and _lies_between(items, first - 1, text) and _owner(items, first - 1) is not None else None
+        return first if measured and _lies_between(items, first - 1, text) and _owner(items, first - 1, text) is not None else None
     if concept_at(items, first - 1) == "EVERY" or concept_at(items, place + 1) == "APART":
         return first
-    return first if measured and concept_at(items, place + 1) not in _NO_RANGE and _owner(items, first) is not None else None
+    return first if measured and concept_at(items, place + 1) not in _NO_RANGE and _owner(items, first, text) is not None else None
 
 
 def _lies_between(items, at: int, text: str) -> bool:
     return at >= 0 and text[items[at].start : items[at].end].lower() in words_of("small.between")
 
 
-def _owner(items, at: int) -> str | None:
+def _owner(items, at: int, text: str) -> str | None:
     """What the two measures are of, where it is named right before them: "the staples run from two to three"."""
-    for back in range(at - 1, max(-1, at - 6), -1):
+    for back in range(at - 1, max(-1, at - 8), -1):
         concept = items[back].concept
         if concept in _OWNERS:
             return concept
+        if concept == "WORD" and text[items[back].start : items[back].end].lower() in words_of("small.hangs"):
+            return "HUNG"
+        if concept.startswith("K_") and concept != "K_HANGER" or concept in ("NUM", "MARKED") and _names_a_piece(concept_at(items, back - 1)):
+            continue  # "I stapled straight 36 between two and three inches"
         if concept not in _ON_THE_WAY:
             return None
     return None
+
+
+def _names_a_piece(before: str) -> bool:
+    return before.startswith("K_") or before in ("STAPLED", "FITTING", "NUMBER", "ON", "OF")
 
 
 def _warm(items, place: int, text: str) -> bool:

@@ -27,6 +27,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         done[place] = replace(item, concept="FIX", value=None)  # "fourteen by ten, hang on, fourteen by twelve"
     elif item.concept == "FILLER" and said in words_of("small.so_it_is_not") and ahead in ("BE", "HAVE") and concept_at(items, place + 2) in _ACTS_DONE:
         done[place] = replace(item, concept="NOT", value=None)  # "no air so it won't be stapled"; "so it won't be loose" is what the work is for
+    elif item.concept == "NOT" and ahead == "WORD" and concept_at(items, place + 2) in ("LEN", "FRAC") and text[items[place + 1].start : items[place + 1].end].lower() in words_of("small.quite"):
+        done[place] = replace(item, concept="FILLER", value=None)  # "not quite two inches apart": they are in, and apart
     elif item.concept == "HEDGE" and said == "como" and concept_at(items, place - 1) in ("", "STOP", "COMMA", "FILLER", "BUT", "AND") and (ahead in ("NO", "NOT", "NOT_DONE", "DET", "IT", "I", "BE", "LACK") or ahead == "FILLER" and past_article not in ("NUM", "LEN", "FRAC", "DEG")):
         done[place] = replace(item, concept="FILLER", value=None)  # "como no traía solapa, …": since
     elif item.concept == "TRADE_NOISE" and said == "right at" and ahead in ("LEN", "NUM") and concept_at(items, place - 1) in ("STAPLED", "STAPLES"):

@@ -22,6 +22,7 @@ from logbook.reading.clauses.parts import Part
 from logbook.reading.words.phrasing import any_of, apart, begins, is_whole, valued, word
 from logbook.reading.clauses.set_right import is_mended, without_leads
 from logbook.reading.clauses.within_a_harm import within_a_harm
+from logbook.reading.own.once_begun import goes_on
 from logbook.reading.own.spaced_otherwise import spaced_otherwise
 from logbook.reading.clauses.wider_there import wider_there
 from logbook.reading.words.tokens import plain
@@ -377,7 +378,7 @@ def _goes_short(row: Row, part: Part, at: int, language: Language) -> tuple[int,
         for pattern in apart(language.code, f"turns.{member}"):
             for match in pattern.finditer(before):
                 rest = _WORDS.findall(before[match.end() :])
-                if len(rest) <= most and language.turns.beside.issuperset(rest) and not _NOT.search(before[: match.start()]):
+                if len(rest) <= most and language.turns.beside.issuperset(rest) and not _NOT.search(before[: match.start()]) and not goes_on(row, at, before, language):
                     return row.within(part.first, at + 1, match)[0], at + 1
     return None
 
@@ -387,8 +388,7 @@ def _behind_its_name(row: Row, part: Part, at: int) -> int:
     last = at + 1
     while last < part.last and row.items[last].concept in ("DET", "THIS", "FITTING", "NUMBER", "ON", "DOWN", "UP"):
         last += 1
-    named = row.items[last - 1].concept in ("FITTING", "NUMBER") or last < part.last and row.items[last].concept.startswith("K_")
-    if not named:
+    if not (row.items[last - 1].concept in ("FITTING", "NUMBER") or last < part.last and row.items[last].concept.startswith("K_")):
         return at
     last += row.items[last].concept.startswith("K_")
     while last < part.last and row.items[last].concept in ("NUMBER", "NUM", "MARKED", "LETTER"):

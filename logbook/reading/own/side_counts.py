@@ -15,7 +15,7 @@ from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.likely import Likely
 from logbook.reading.clauses.parts import Part
-from logbook.reading.words.phrasing import words_of
+from logbook.reading.words.phrasing import word, words_of
 
 _ACTS = {"STAPLED": "stapled", "STAPLES": "stapled", "STAPLE": "stapled", "TAPED": "taped", "TAPE": "taped", "TAPE_IT": "taped", "CLOSURE": "taped", "MARK181": "taped", "RUBBED": "rubbed_down", "RUB": "rubbed_down", "WIPED": "surface_clean", "WIPE": "surface_clean"}
 _ALL_OR_NONE = ("rubbed_down", "surface_clean")
@@ -50,7 +50,7 @@ def counts(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> 
                 first = next(at for at in range(first, last) if row.items[at].end > row.items[part.first].start + match.start("on"))
             spent.update(at for at in range(first, last) if row.items[at].concept in ("NUM", "FRAC", "LEN"))
             acts = _nearest(row, part, first, last) or before[-1:] or _next(row, cut_up, place)
-            said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None or bool(before or acts) and match.end() - match.start() == len(part.words.strip())
+            said = bool(here) or re.search(language.acts.stands_for_act, part.words) is not None or bool(before or acts) and (match.end() - match.start() == len(part.words.strip()) or more and word(language.code, "told.at_another_time").fullmatch(part.words[match.end() :].strip()) is not None)
             to_come = more and re.search(language.acts.side_to_come, part.words) is not None
             if acts and said and not to_come and not _denied(part.words, match, language):
                 corrects = match.groupdict().get("minus") is not None
