@@ -305,6 +305,7 @@ class Told:
     done_anew: str = "(?!)"  # what was measured before was done otherwise later
     goes_over: str = "(?!)"  # right before a figure: it is more than that
     stays_under: str = "(?!)"  # right before a figure: it is less than that
+    bound_ahead: str = "(?!)"  # the same, where a measure begins with it
     keeps_within: str = "(?!)"  # behind a "not": a bound and its figure
     denied_before: str = "(?!)"  # right before such words: it does not go past
     begun: str = "(?!)"  # before an act: he began it; `when`, where only its time is told

@@ -113,17 +113,11 @@ class Frame:
 
 def claim(row: Row, name: str, value, first: int, last: int, **more) -> Claim:
     items = row.items[first:last]
-    said = {"first": first, "last": last, "start": items[0].start, "end": items[-1].end, "read_as": _read_as(row, first, last), "hedged": any(item.concept in HEDGES for item in items) or _goes_past(items, name, value)}
+    said = {"first": first, "last": last, "start": items[0].start, "end": items[-1].end, "read_as": _read_as(row, first, last), "hedged": any(item.concept in HEDGES for item in items) or (type(value) is Fraction or name == "stated_slope") and any(item.value.near for item in items if type(item.value) is Measure)}
     before = first - 1
     if before >= 0 and row.items[before].concept == "HEDGE" and row.string[before] != row.string[first] and not (before and row.items[before - 1].concept in ("LEN", "FRAC") and items[0].concept not in ("LEN", "FRAC", "NUM")):  # "about two inches apart"; but "six inches or so with no tape"
         said |= {"hedged": True, "first": before, "start": row.items[before].start}
-    near = said["hedged"] and "hedged" in more and _goes_past(items, name, value)
-    return Claim(name, value, **(said | more | ({"hedged": True} if near else {})))
-
-
-def _goes_past(items, name: str, value) -> bool:
-    """ "A hair over two inches": whoever tells whether there is a doubt besides, the figure is not quite that."""
-    return (type(value) is Fraction or name == "stated_slope") and any(type(item.value) is Measure and item.value.near for item in items)
+    return Claim(name, value, **(said | more))
 
 
 def _read_as(row: Row, first: int, last: int) -> str | None:

@@ -25,13 +25,13 @@ def gone_past(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
     denied = word(language.code, "told.denied_before")
     made = []
     for one in claims:
-        before = _before_the_figure(row, one, text) if one.name in _AT_MOST or one.name in _AT_LEAST else ""
+        before = _before_the_figure(row, one, text, language) if one.name in _AT_MOST or one.name in _AT_LEAST else ""
         passes, keeps = (over, under) if one.name in _AT_MOST else (under, over)
         made.append(replace(one, hedged=True) if before and (_says(passes, before, denied) is True or _says(keeps, before, denied) is False) else one)
     return made
 
 
-def _before_the_figure(row: Row, one: Claim, text: str) -> str:
+def _before_the_figure(row: Row, one: Claim, text: str, language: Language) -> str:
     """The words before its figure; none where it is doubted already."""
     if one.hedged or one.took_back:
         return ""
@@ -39,6 +39,8 @@ def _before_the_figure(row: Row, one: Claim, text: str) -> str:
     if figure is None:
         return ""
     begin = row.items[figure].start
+    taken_in = word(language.code, "told.bound_ahead").match(text, begin) if row.items[figure].value.near else None
+    begin = taken_in.end() if taken_in is not None else begin
     return text[max(0, begin - _BACK) : begin]
 
 

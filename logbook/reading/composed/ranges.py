@@ -61,6 +61,8 @@ def _begins(items, place: int, text: str) -> int | None:
     while first >= 0 and items[first].concept in _JOINTS and place - first <= 1:
         first -= 1
     between = text[items[first].end : items[place].start].strip() if first >= 0 else ""
+    if between == "a" and _owner(items, first, text) in ("K_HANGER", "HUNG", "STATIC"):
+        return None  # "los hangers del 5 a ocho pies"
     if first == place - 1 and concept_at(items, first) in ("AND", "COMMA"):
         first -= 1
     if first < 0 or items[first].concept not in LENGTHS or concept_at(items, first - 1) == "BY":
@@ -84,6 +86,8 @@ def _lies_between(items, at: int, text: str) -> bool:
 
 def _owner(items, at: int, text: str) -> str | None:
     """What the two measures are of, where it is named right before them: "the staples run from two to three"."""
+    if concept_at(items, at - 1).startswith("K_") and concept_at(items, at - 1) != "K_HANGER":
+        return None  # "no tape on straight 5 or 6 inches of it"
     for back in range(at - 1, max(-1, at - 8), -1):
         concept = items[back].concept
         if concept in _OWNERS:

@@ -12,7 +12,8 @@ def goes_on(row: Row, at: int, before: str, language: Language) -> bool:
     begun = word(language.code, "told.begun").search(before)
     if begun is None:
         return False
-    rest = row.words(at + 1, max(at + 2, row.sentence_end(at))).lower()
+    end = row.sentence_end(at)
+    rest = row.words(at + 1, end).lower() if at + 1 < end else ""
     if word(language.code, "told.stopped").search(rest) is not None:
         return False
     return begun.group("when") is not None or word(language.code, "told.worked_on").search(rest) is not None

@@ -154,7 +154,7 @@ def _told(row: Row, stated: Row, cut_up: tuple[Part, ...], place: int, at: int, 
     wider = bool(told) and name in _WIDER and value > max(told)
     if not weak and told and not wider:
         return
-    yield claim(row, name, value, at, at + 1, uses=(at,), said_unit=unit_of(item), weak=weak, corrects=wider, hedged=any(row.items[k].concept in ("HEDGE", "THINK") for k in range(part.first, at)))
+    yield claim(row, name, value, at, at + 1, uses=(at,), said_unit=unit_of(item), weak=weak, corrects=wider, hedged=any(row.items[k].concept in ("HEDGE", "THINK") for k in range(part.first, at)) or item.value.near)
     if name in _SAYS_TOO and not stated.is_blank(noun) and not {"NOT", "NO", "MISSING"} & {row.items[k].concept for k in range(row.sentence_start(noun), noun)}:
         yield claim(row, _SAYS_TOO[name], True, noun, noun + 1, weak=True, hedged=False)
 
