@@ -14,7 +14,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.set_apart import narrows_there, set_apart, theirs_too, told_of
-from logbook.reading.words.likely import AnyOf, Likely, Some
+from logbook.reading.words.likely import AnyOf, Likely, Some, where_standing
 from logbook.reading.matters import DENYING, about, named_in
 from logbook.reading.words.phrasing import any_of, word
 from logbook.reading.clauses.stance import Clause
@@ -46,10 +46,10 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
     doubting, elliptic = (any_of(language.code, f"told.asides.{member}").within(text) for member in ("doubting", "elliptic"))
     facts = told_of(row, stated) if language.told.asides.set_apart.part else ()
     unknown = theirs_too(known, not_own) if facts else known
-    ailing = _ailing(language.code)[0].within(text).parts
+    ailing = [_ailing(language.code)[1][at] for at in where_standing(_ailing(language.code)[2], text)]
     for place, clause in enumerate(cut):
         at = clause.first
-        if ailing and (ails := _ails(row, cut, place, known, theirs, language)):
+        if ailing and (ails := _ails(row, cut, place, known, theirs, ailing)):
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, ails))
             continue
@@ -73,17 +73,17 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
 
 
 @cache
-def _ailing(code: str) -> tuple[AnyOf, tuple[tuple[tuple[str, ...], Likely], ...]]:
-    """Whether any of them is there, and each with its facts."""
-    told = LANGUAGES[code].told.asides.ailing
-    return AnyOf(_words(pattern) for _, pattern in told), tuple((names, Likely(_words(pattern))) for names, pattern in told)
+def _ailing(code: str) -> tuple[AnyOf, tuple[tuple[tuple[str, ...], Likely], ...], tuple[Likely, ...]]:
+    """Whether any of what ails a thing is there, each with its facts, and each alone."""
+    rows = tuple((names, Likely(_words(pattern))) for names, pattern in LANGUAGES[code].told.asides.ailing)
+    return AnyOf(pattern.pattern for _, pattern in rows), rows, tuple(pattern for _, pattern in rows)
 
 
 def _words(pattern: str) -> str:
     return rf"(?<![\w'-])(?:{pattern})(?![\w'-])"
 
 
-def _ails(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], theirs: set[int], language: Language) -> tuple[str, ...]:
+def _ails(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], theirs: set[int], ailing) -> tuple[str, ...]:
     """ "The staples went in crooked", "gun kept skipping": what may not hold, unless he did it over since, or another frame has read these words as a lack."""
     clause = cut[place]
     if theirs.issuperset(range(clause.first, clause.last)):
@@ -91,7 +91,7 @@ def _ails(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], theirs
     said = plain(row.words(clause.first, clause.last))
     start = row.items[clause.first].start
     found: list[str] = []
-    for names, pattern in _ailing(language.code)[1]:
+    for names, pattern in ailing:
         match = pattern.search(said)
         if match is not None and any(at not in known for at in range(clause.first, clause.last) if row.items[at].end > start + match.start() and row.items[at].start < start + match.end()):
             found += names
