@@ -94,6 +94,9 @@ def book(code: str) -> Book:
 
 
 def _learn(phrases: dict, known: set[str], words: tuple[Token, ...], means) -> None:
+    """A phrase without a word would stand everywhere and lead on to nothing: two strokes behind one another in a list of words are refused."""
+    if not words:
+        raise ValueError(f"a phrase of {means!r} has no word")
     path = phrases
     for token in words:
         path = path.setdefault(token.low, {})
