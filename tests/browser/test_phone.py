@@ -74,6 +74,12 @@ def test_three_notes_without_signal_come_in_order_and_once(site, visit):
         page.click("#note .stack button >> nth=-1")
         page.wait_for_selector("#screen-speak:not([hidden])")
     page.wait_for_selector('#queue[data-waiting="3"]')
+    page.click("#nav a[href='#mine']")
+    page.wait_for_selector("#mine .note-row")
+    assert "On this phone: “Straight nine on run two" in page.locator("#mine .note-row").first.inner_text()
+    page.click("#nav a[href='#break']")
+    page.wait_for_selector("#unjudged")
+    assert page.inner_text("#unjudged").startswith("Not judged yet: 3.")
     page.reload()  # the app is closed and opened again, still without signal
     page.wait_for_selector('#queue[data-waiting="3"]')
     assert received(site[1]) == []

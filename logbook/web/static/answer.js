@@ -1,4 +1,5 @@
 // Facts as people read them, on the phone: the same words as the server prints, from the same texts.
+import { minutes } from "./recorder.js";
 
 let texts = {};
 export const learn = (words) => { texts = words; };
@@ -78,6 +79,7 @@ export function verdict(name, count = null) {
 }
 
 export const findings = (note) => note.fittings.flatMap((fitting) => fitting.findings || []);
+export const unfinished = (note) => !note || ["waiting", "hearing"].includes(note.state) || note.reckoning; // not judged yet
 const unsettled = (f) => [undefined, null, "open"].includes(f.stands);
 export const wanted = (note) => findings(note).filter((f) => f.wants && ["open", "in hand"].includes(f.stands)); // what the lead wants done
 export const open = (note) => findings(note).filter((f) => f.shows === "flag" && f.verdict === "departs" && unsettled(f));
@@ -125,6 +127,16 @@ export const quoted = (note) => loose(note).map((one) => `“${one.words}”`).j
 export const empty = (note) => note.state === "answered" && !note.fittings.length && !note.shift && !note.withdraws;
 
 export const titleOf = (note) => note.fittings.map((f) => heading(f.facts, f.of_piece)).join("; ") || say(note.shift ? "phone.shift" : empty(note) ? "phone.nothing-understood" : `facts.state.${note.state}`);
+
+const BRIEF = 60; // signs of a note's words in a row of a list
+const briefly = (words) => (words.length > BRIEF ? `${words.slice(0, BRIEF).trimEnd()}…` : words);
+
+export function holding({ fields, holds }) {
+  // What a note holds that is on this phone: what was tapped, typed, spoken and photographed.
+  const { seconds = 0, photos = 0 } = holds || {};
+  const tapped = [kind(fields.kind), fields.mark, fields.run ? say("phone.run", { run: fields.run }) : ""].filter(Boolean).join(" ");
+  return [tapped, fields.text ? `“${briefly(fields.text)}”` : "", seconds ? say("phone.holds-sound", { time: minutes(seconds) }) : "", photos ? say("phone.holds-photos", { count: photos }) : ""].filter(Boolean).join(", ");
+}
 
 export function aloud(note) {
   // What the phone reads out on request: what was understood, what is off, what is asked.

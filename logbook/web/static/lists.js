@@ -2,7 +2,7 @@
 import * as box from "./outbox.js";
 import { $, clock, dayName, local, redraw, today } from "./page.js";
 import { answerTo, showQuestion, showWanted } from "./told.js";
-import { asksOf, loose, make, needsWord, open, say, tally, titleOf, verdict, wanted } from "./answer.js";
+import { asksOf, holding, loose, make, needsWord, open, say, tally, titleOf, unfinished, verdict, wanted } from "./answer.js";
 
 async function rows() {
   // What waits on this phone and what was answered, newest first.
@@ -12,9 +12,10 @@ async function rows() {
   return list.sort((a, b) => (a.at < b.at ? 1 : -1));
 }
 
-function showRow({ id, at, note, here }) {
-  const told = note ? titleOf(note) : say(here ? (here.state === "refused" ? "phone.refused" : "phone.on-phone") : "phone.handed-in");
-  return make("div", { class: "note-row" }, make("a", { href: `#note/${id}` }, `${clock(at)} ${told}`),
+function showRow({ id, at, note, here, sent }) {
+  const told = note && !here ? titleOf(note) : say(here ? (here.state === "refused" ? "phone.refused" : "phone.on-phone") : "phone.handed-in");
+  const of = here || (sent && unfinished(note)) ? holding(here || sent) : "";
+  return make("div", { class: "note-row" }, make("a", { href: `#note/${id}` }, `${clock(at)} ${told}${of ? `: ${of}` : ""}`),
     note ? make("span", { class: "tally" }, note.withdrawn_at ? say("phone.taken-back-short") : tally(note).map(([name, count]) => verdict(name, count)), loose(note).length && !note.withdrawn_at ? make("span", {}, say("phone.unread-short")) : null) : null);
 }
 
@@ -42,11 +43,16 @@ export async function wanting() {
 
 export async function showBreak() {
   const { mine, list } = await wanting();
-  const told = mine.length ? "phone.break-count" : (await rows()).some((one) => (one.at || "").slice(0, 10) === today()) ? "phone.break-unanswered" : "phone.break-none";
-  redraw($("break"), [list, mine.length, told], () => [make("p", { class: "big" }, say(told, { wanting: list.length, total: mine.length })), ...list.map(({ id, at, note }) => make("section", { class: "sheet" },
+  const all = await rows();
+  const told = mine.length ? "phone.break-count" : all.some((one) => (one.at || "").slice(0, 10) === today()) ? "phone.break-unanswered" : "phone.break-none";
+  const unjudged = all.filter((one) => one.here || unfinished(one.note)).length;
+  const answering = (id) => all.find((one) => one.here && one.here.fields.answers === id);
+  redraw($("break"), [list, mine.length, told, unjudged, list.map(({ id }) => Boolean(answering(id)))], () => [make("p", { class: "big" }, say(told, { wanting: list.length, total: mine.length })),
+    unjudged ? make("p", { class: "told", id: "unjudged" }, say("phone.unjudged", { count: unjudged })) : null, ...list.map(({ id, at, note }) => make("section", { class: "sheet" },
     make("h2", {}, make("a", { href: `#note/${id}` }, `${clock(at)} ${titleOf(note)}`)),
+    answering(id) ? make("p", { class: "told" }, say("phone.answer-kept")) : null,
     note.problem ? make("div", {}, make("p", { class: "error" }, note.problem.why), make("p", {}, note.problem.cure), make("button", { type: "button", onclick: () => answerTo(note) }, say("phone.say-again"))) : null,
     wanted(note).map(showWanted),
     open(note).map((f) => make("div", { class: "finding departs" }, make("p", {}, verdict("departs")), make("p", {}, f.says), f.do ? make("p", {}, make("b", {}, say("phone.do")), ` ${f.do}`) : null)),
-    asksOf(note).map((one) => showQuestion(note, one))))]);
+    asksOf(note).map((one) => showQuestion(note, one))))].filter(Boolean));
 }

@@ -109,38 +109,83 @@ export function presses() {
 // --- the draft on the phone
 
 export async function newDraft(more = {}) {
+  // A note that was begun and not handed in stays in its store: `takeUp` brings it back.
+  await settled();
   draft = { note: uuid(), part: 0, n: 0, levels: [], began: null, quiet: [], tags: [], mode: "fitting", photo: 0, ...more };
   for (const field of ["mark", "run", "text"]) $(field).value = "";
   $("kind").value = $("piece").value = "";
-  $("cut-off").hidden = true;
+  const begun = more.answers && (await begunNotes()).length;
+  $("cut-off").hidden = !begun;
+  if (begun) $("cut-off").replaceChildren(make("p", {}, say("phone.begun-waits")));
   $("typing").open = false;
   $("by-file").hidden = true;
   document.querySelectorAll("input[name=mode]").forEach((one) => { one.checked = one.value === draft.mode; });
   await showDraft();
 }
 
-export async function takeUp() {
-  // A note that was cut off (the app closed, the phone died) is still here.
-  const left = (await box.all("drafts")).at(-1);
-  if (!left) return newDraft();
+export async function takeUp(otherwise = {}) {
+  // A note that was cut off (the app closed, the phone died, an answer came first) is still here: the last one first.
+  await settled();
+  const begun = (await begunNotes()).at(-1);
+  if (!begun) return newDraft(otherwise);
+  const { left, parts, photos } = begun;
+  await newDraft();
   draft = { levels: [], quiet: [], tags: [], ...left };
-  const [parts, photos] = [await box.partsOf(draft.note), await box.photosOf(draft.note)];
   draft.part = parts.length ? parts.at(-1).part + 1 : 0;
   draft.n = 0;
   draft.photo = photos.length ? photos.at(-1).n + 1 : 0;
   for (const [name, value] of Object.entries(left.fields || {})) if ($(name)) $(name).value = value;
-  if (parts.length || photos.length) {
-    $("cut-off").hidden = false;
-    $("cut-off").replaceChildren(make("p", {}, say("phone.cut-off", { time: minutes(parts.reduce((sum, part) => sum + part.seconds, 0)), photos: photos.length })), make("button", { type: "button", class: "quiet", onclick: async () => { await box.forget(draft.note); await newDraft(); } }, say("phone.throw-away-all")));
-  }
+  $("typing").open = Boolean($("text").value);
+  document.querySelectorAll("input[name=mode]").forEach((one) => { one.checked = one.value === draft.mode; });
+  const told = parts.length || photos.length ? say("phone.cut-off", { time: minutes(parts.reduce((sum, part) => sum + part.seconds, 0)), photos: photos.length }) : say("phone.cut-off-typed");
+  $("cut-off").hidden = false;
+  $("cut-off").replaceChildren(make("p", {}, told), make("button", { type: "button", class: "quiet", onclick: async () => { await box.forget(draft.note); await takeUp(); } }, say("phone.throw-away-all")));
   await showDraft();
 }
 
 async function keepDraft(more = {}) {
   Object.assign(draft, more);
-  const { levels, ...rest } = draft;
-  const kept = { ...rest, fields: pressed() };
+  const kept = asKept();
   await box.put("drafts", kept).catch(() => held.push(() => box.put("drafts", kept)));
+}
+
+function asKept() {
+  const { levels, ...rest } = draft;
+  return { ...rest, touched: Date.now(), fields: pressed() };
+}
+
+async function begunNotes() {
+  // The notes that were begun and hold something, the last one last; those in which nothing is are let go.
+  const begun = [];
+  for (const left of (await box.all("drafts")).sort((a, b) => (a.touched || 0) - (b.touched || 0))) {
+    const [parts, photos] = [await box.partsOf(left.note), await box.photosOf(left.note)];
+    if (parts.length || photos.length || Object.values(left.fields || {}).some(Boolean)) begun.push({ left, parts, photos });
+    else if (!held.length) await box.forget(left.note);
+  }
+  return begun;
+}
+
+async function settled() {
+  // What is being spoken, photographed and typed is in its own note before another one comes.
+  await recorder.stop();
+  await adding;
+  await saved;
+}
+
+let saved = Promise.resolve(); // what was typed and tapped, one write after the other
+let unsaved = false;
+export function keepTyped() {
+  // Typed words are kept as they are typed: of many signs during one write only the last state is written.
+  if (unsaved || handing) return;
+  unsaved = true;
+  saved = saved.then(() => { unsaved = false; return box.put("drafts", asKept()); }).catch(() => tell([say("phone.no-room")]));
+}
+
+export async function noAnswer() {
+  // What was begun as an answer is a note of its own.
+  if (!(await box.get("drafts", draft.note))) return takeUp();
+  await keepDraft({ answers: "", asked: null });
+  await showDraft();
 }
 
 const pressed = () => ({ mark: $("mark").value.trim(), run: $("run").value.trim(), kind: $("kind").value, text: $("text").value.trim() });
@@ -209,16 +254,26 @@ function tell(lines) {
 
 // --- photos, and the piece they tell by their tag
 
-export async function addPhotos(files, taken) {
-  const where = taken ? await place() : {};
+let adding = Promise.resolve();
+export const addPhotos = (files, taken) => (adding = Promise.all([adding, handing]).then(() => takeIn(files, taken)));
+
+async function takeIn(files, taken) {
+  // The bytes first: where it was taken may take seconds to find, and a page in the back is soon ended.
+  const where = taken ? place() : {};
+  const unread = [];
+  await keepDraft();
   for (const file of files) {
-    const photo = await photoOf(draft.note, draft.photo++, file, taken, where);
+    const photo = await photoOf(draft.note, draft.photo++, file, taken, {}).catch(() => null);
+    if (!photo) { unread.push(file.name); continue; }
     await keepOrHold(() => box.keepPhoto(photo));
+    Object.assign(photo.facts, await where);
+    if ("latitude" in photo.facts) await keepOrHold(() => box.keepPhoto(photo));
     const mark = known.me && (await markOnTag(file, known.me.job.id));
     if (mark && !draft.tags.includes(mark)) tagged(mark);
   }
   await keepDraft();
   await showDraft();
+  if (unread.length) tell([say("phone.photo-gone", { names: unread.join(", ") })]);
   root.dataset.state = "photographed";
 }
 
@@ -245,25 +300,30 @@ export function fromRow(row) {
 
 // --- handing in
 
-export async function handIn() {
+let handing = null; // a second press while the first is at work hands nothing in twice
+export const handIn = () => (handing ? null : (handing = giveIn().finally(() => { handing = null; })));
+
+async function giveIn() {
   // The id of the note that is in the queue now; null where it is not, and why stands on the page.
   const noRoom = () => { root.dataset.room = "none"; tell([say("phone.no-room")]); return null; };
-  await recorder.stop();
+  await settled();
   if (!(await letGo())) return noRoom();
   const later = $("later").checked;
   const parts = await box.partsOf(draft.note);
   const own = pressed();
+  const photos = (await box.photosOf(draft.note)).length;
   const fields = {
     id: draft.note, spoken_at: draft.began || local(), language: "", answers: draft.answers || "", mark: own.mark, run: own.run, kind: own.kind,
     text: parts.length ? "" : own.text, spoken_by: (document.querySelector("input[name=voice]:checked") || {}).value || "",
     as_lead: draft.mode === "look" ? "yes" : "",
   };
+  const aside = parts.length && own.text ? { ...fields, id: uuid(), spoken_at: local(), answers: draft.answers || draft.note, text: own.text } : null; // typed beside the sound
   try {
     if (later) for (const photo of await box.photosOf(draft.note)) await box.keepPhoto({ ...photo, small: await smallCopy(new Blob([photo.bytes], { type: photo.kind })) });
-    await box.queueNote(fields, later);
+    await box.queueNote(fields, later, { seconds: parts.reduce((sum, part) => sum + part.seconds, 0), photos }, aside);
   } catch {
     return noRoom();
   }
-  await newDraft(draft.mode === "look" ? { mode: "look" } : {}); // who walks and looks goes on looking
+  await takeUp(draft.mode === "look" ? { mode: "look" } : {}); // who walks and looks goes on looking
   return fields.id;
 }

@@ -74,10 +74,12 @@ export async function forget(note) {
 
 // --- what goes out
 
-export async function queueNote(fields, later) {
-  // The note is in the queue, and the draft is none any more, in one step.
+export async function queueNote(fields, later, holds, aside = null) {
+  // The note is in the queue, and the draft is none any more, in one step. `holds`: what its row tells while it waits.
+  // `aside`: the fields of a second note, what was typed beside the sound of the first.
   await within(["queue", "drafts"], "readwrite", (queue, drafts) => {
-    queue.add({ what: "note", id: fields.id, fields, later, state: "waiting", at: fields.spoken_at });
+    queue.add({ what: "note", id: fields.id, fields, later, holds, state: "waiting", at: fields.spoken_at });
+    if (aside) queue.add({ what: "note", id: aside.id, fields: aside, later: false, holds: { seconds: 0, photos: 0 }, state: "waiting", at: aside.spoken_at });
     drafts.delete(fields.id);
   });
 }
@@ -135,17 +137,23 @@ export const gone = ({ status, headers }) => status >= 400 && status < 500 && ![
 
 export class Sender {
   // tell(event): something changed. A refusal stays in the queue with its reason; the next ones go on.
-  constructor(tell) { this.tell = tell; this.busy = null; this.signedOut = false; this.csrf = null; }
+  constructor(tell) { this.tell = tell; this.busy = null; this.signedOut = false; this.csrf = null; this.trouble = null; this.anew = false; }
 
   run(photosToo = false) {
-    this.busy ||= this.work(photosToo).catch(() => false).finally(() => { this.busy = null; this.tell("rest"); });
+    // Asked while it is at work, it looks once more at the end: a note that came meanwhile does not wait for the next round.
+    if (this.busy) this.anew = true;
+    this.busy ||= this.work(photosToo).catch(() => false).finally(() => {
+      this.busy = null;
+      this.tell("rest");
+      if (this.anew) this.run();
+    });
     return this.busy;
   }
 
   async me() {
     const answer = await fetch("/me", { headers: { Accept: "application/json" } });
     if (answer.status === 401) { this.signedOut = true; this.tell("signed-out"); return null; }
-    if (!answer.ok) return null;
+    if (!answer.ok) { this.fell(answer); return null; }
     this.signedOut = false;
     const me = await answer.json();
     this.csrf = me.csrf;
@@ -155,14 +163,21 @@ export class Sender {
   }
 
   async work(photosToo) {
+    this.anew = false;
+    this.trouble = null; // the status of a server that fell over what it was sent
     if (!(await this.me())) return false;
+    const back = []; // notes that stayed: what belongs to them waits behind them
     for (const one of await queued()) {
       if (one.state !== "waiting" || (one.what === "photo" && one.hold && !photosToo)) continue;
+      if (back.some((id) => [one.note, one.fields && one.fields.answers, (one.url || "").split("/")[2]].includes(id))) continue;
+      if (!(await get("queue", one.seq))) continue; // this page is open twice, and the other one has sent it
       this.tell("sending");
       const went = await (one.what === "note" ? this.note(one) : one.what === "act" ? this.act(one) : this.photo(one));
-      if (!went) return false;
+      if (went) continue;
+      if (!this.trouble) return false;
+      back.push(one.what === "note" ? one.id : one.note || one.url.split("/")[2]); // one note may not hold up the others
     }
-    return true;
+    return !back.length;
   }
 
   async note(one) {
@@ -181,7 +196,7 @@ export class Sender {
       await forget(one.id);
     }
     await remove("queue", one.seq);
-    await put("answers", { id: one.id, at: one.at, note: null });
+    await put("answers", { id: one.id, at: one.at, note: null, sent: { fields: one.fields, holds: one.holds } }); // what it holds is told until it is judged
     this.tell("sent", one.id);
     return true;
   }
@@ -205,14 +220,20 @@ export class Sender {
   }
 
   async refused(one, answer) {
+    this.fell(answer);
     if (answer.status === 401) { this.signedOut = true; this.tell("signed-out"); return false; }
     if (!gone(answer)) return false; // the server is busy, full or falling over, or the token is too old: later
     const said = await answer.json().catch(() => ({ error: answer.statusText, cure: "" }));
     return this.settle(one, "refused", null, said);
   }
 
+  fell({ status, headers }) {
+    // A server that is busy or full says when to come again; one that fell over says nothing.
+    this.trouble = status >= 500 && !headers.has("Retry-After") && ![502, 503, 504, 507].includes(status) ? status : null;
+  }
+
   async settle(one, state, why, said = null) {
-    await put("queue", { ...one, state, why, said });
+    if (await get("queue", one.seq)) await put("queue", { ...one, state, why, said });
     this.tell("refused", one.id);
     return true;
   }

@@ -1,7 +1,7 @@
 // The phone's page: speak, photos, hand in, read the answer; all of it with or without signal. This file joins the parts.
 import * as box from "./outbox.js";
 import { $, changed, known, pressedLanguage, root, speakLanguage, today } from "./page.js";
-import { addPhotos, draft, fromRow, handIn, letGo, mayHandIn, newDraft, presses, showDraft, takeUp, toSay } from "./making.js";
+import { addPhotos, draft, fromRow, handIn, keepTyped, letGo, mayHandIn, noAnswer, presses, showDraft, takeUp, toSay } from "./making.js";
 import { refresh, send, sender, showQueue } from "./sending.js";
 import { showNote } from "./told.js";
 import { showBreak, showMine, wanting } from "./lists.js";
@@ -80,7 +80,7 @@ async function showAnswering() {
   const about = draft && draft.answers && (await box.get("answers", draft.answers));
   $("answering").hidden = !about;
   const one = about && about.note && draft.asked && asksOf(about.note).find(({ position, finding }) => String([position, finding.rule]) === String(draft.asked));
-  if (about && about.note) $("answering").replaceChildren(make("p", {}, say("phone.answering", { what: about.note.fittings.map((f) => heading(f.facts, f.of_piece)).join("; ") || about.at.slice(11, 16) })), ...(one ? [one] : asks(about.note)).map(({ finding }) => make("p", { class: "question" }, finding.do || finding.says)), make("button", { type: "button", class: "quiet", onclick: () => newDraft().then(show) }, say("phone.not-an-answer")));
+  if (about && about.note) $("answering").replaceChildren(make("p", {}, say("phone.answering", { what: about.note.fittings.map((f) => heading(f.facts, f.of_piece)).join("; ") || about.at.slice(11, 16) })), ...(one ? [one] : asks(about.note)).map(({ finding }) => make("p", { class: "question" }, finding.do || finding.says)), make("button", { type: "button", class: "quiet", onclick: () => noAnswer().then(show) }, say("phone.not-an-answer")));
 }
 
 let showing = false; // one drawing of the screen at a time; what changed meanwhile is drawn after it
@@ -125,9 +125,9 @@ function listen() {
     $(input).addEventListener("change", (event) => addPhotos([...event.target.files], taken).then(() => { event.target.value = ""; }));
   }
   $("later").addEventListener("change", () => box.keep("later", $("later").checked));
-  $("text").addEventListener("input", mayHandIn);
-  for (const field of ["kind", "mark", "run"]) $(field).addEventListener("change", () => { toSay(); linkToCut(); });
-  $("piece").addEventListener("change", () => { if (known.plan.rows[$("piece").value]) fromRow(known.plan.rows[$("piece").value]); linkToCut(); });
+  $("text").addEventListener("input", () => { keepTyped(); mayHandIn(); });
+  for (const field of ["kind", "mark", "run"]) $(field).addEventListener("change", () => { keepTyped(); toSay(); linkToCut(); });
+  $("piece").addEventListener("change", () => { if (known.plan.rows[$("piece").value]) fromRow(known.plan.rows[$("piece").value]); keepTyped(); linkToCut(); });
   $("cut-find").addEventListener("input", find);
   for (const way of ["online", "offline"]) addEventListener(way, () => draw());
   $("tongue").addEventListener("click", () => changeLanguage(known.language === "en" ? "es" : "en", true));

@@ -1,7 +1,7 @@
 // What goes out and what comes back: the queue that is always visible, presses, answers that arrive late.
 import * as box from "./outbox.js";
 import { $, changed, known, local, root, uuid } from "./page.js";
-import { make, say } from "./answer.js";
+import { make, say, unfinished } from "./answer.js";
 
 const ROUNDS = 60; // a note just handed in is asked for every 1.5 s so often; later rounds do it every 30 s
 
@@ -25,6 +25,7 @@ export async function showQueue(event = "") {
   if (waits) told.push(say("phone.waiting", { count: waits }));
   if (originals) told.push(say("phone.originals", { count: originals }));
   if (refused) told.push(say("phone.refused-count", { count: refused }));
+  if (waits && sender.trouble) told.push(say("phone.server-trouble", { status: sender.trouble }));
   if (sender.signedOut) told.push(say(known.me ? "phone.signed-out" : "phone.not-paired"));
   root.dataset.room = (await box.spareIsThere()) ? "enough" : "little";
   if (root.dataset.room === "little") told.push(say("phone.little-room"));
@@ -48,7 +49,6 @@ export async function act(url, body = {}) {
 
 // --- answers
 
-const unfinished = (note) => !note || ["waiting", "hearing"].includes(note.state) || note.reckoning;
 const following = new Set();
 
 export async function follow(id) {
@@ -75,7 +75,7 @@ export async function fetchNote(id) {
     if (drawn && drawn.ok) drawings[fitting.position] = await drawn.text();
   }
   const before = await box.get("answers", id);
-  await box.put("answers", { id, at: note.spoken_at, note, drawings, language: known.language });
+  await box.put("answers", { ...before, id, at: note.spoken_at, note, drawings, language: known.language });
   if (!before || before.language !== known.language || JSON.stringify(before.note) !== JSON.stringify(note)) changed(id);
   return note;
 }

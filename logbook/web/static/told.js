@@ -1,11 +1,11 @@
 // One note as it was understood: the drawing and big numbers, what is off, at most two questions, and the rest.
 import * as box from "./outbox.js";
 import { $, changed, clock, known, local, redraw, root } from "./page.js";
-import { newDraft, photoOf } from "./making.js";
+import { newDraft, photoOf, takeUp } from "./making.js";
 import { place } from "./pictures.js";
 import { act, fetchNote, send, showQueue } from "./sending.js";
 import { quickAnswers, showFact } from "./setting-right.js";
-import { aloud, asks, asksOf, empty, heading, label, loose, make, number, quoted, say, sorted, text, titleOf, verdict, wanted } from "./answer.js";
+import { aloud, asks, asksOf, empty, heading, holding, label, loose, make, number, quoted, say, sorted, text, titleOf, verdict, wanted } from "./answer.js";
 
 function big(facts) {
   // The numbers that matter with the piece in hand.
@@ -98,11 +98,12 @@ function showActs(note) {
     make("details", {}, make("summary", {}, say("phone.take-back")), make("p", {}, say("phone.take-back-told")), make("button", { type: "button", class: "quiet", onclick: () => act(`/notes/${note.id}/withdraw`) }, say("phone.take-back-press"))))];
 }
 
-const next = () => make("div", { class: "stack" }, make("button", { type: "button", id: "next-one", onclick: () => newDraft().then(() => { location.hash = "#speak"; changed(); }) }, say("phone.next-one")));
+const next = () => make("div", { class: "stack" }, make("button", { type: "button", id: "next-one", onclick: () => takeUp().then(() => { location.hash = "#speak"; changed(); }) }, say("phone.next-one")));
 
 function stillHere(here) {
   // Not in yet: waiting for signal, or refused with its reason; either way the bytes are on this phone.
-  if (here.state !== "refused") return [make("h1", { tabindex: "-1" }, say("phone.on-phone")), make("p", { class: "big" }, say("phone.on-phone-told"))];
+  const of = holding(here);
+  if (here.state !== "refused") return [make("h1", { tabindex: "-1" }, say("phone.on-phone")), make("p", { class: "big" }, say("phone.on-phone-told")), of ? make("p", { class: "told" }, of) : null];
   const why = here.said ? `${here.said.error} ${here.said.cure}` : say(here.why || "phone.refused");
   return [make("h1", { tabindex: "-1" }, say("phone.refused")), make("p", { class: "told" }, why), make("div", { class: "stack" },
     make("button", { type: "button", onclick: async () => { await box.again(here.seq); send(); } }, say("phone.try-again")),
@@ -116,7 +117,7 @@ async function saveFiles(one) {
 export async function showNote(id) {
   const [kept, queue] = [await box.get("answers", id), await box.queued()];
   const here = queue.find((one) => one.what === "note" && one.id === id);
-  const presses = queue.filter((one) => one.what !== "note" && (one.note === id || (one.url || "").includes(id)));
+  const presses = queue.filter((one) => (one.what === "note" ? one.fields.answers === id : one.note === id || (one.url || "").includes(id)));
   const note = kept && kept.note;
   if (note && kept.language && kept.language !== known.language) fetchNote(id); // the sentences come in the language of now
   const about = note && note.answers && empty(note) ? await box.get("answers", note.answers) : null;
@@ -130,7 +131,7 @@ function drawn(note, kept, here, presses, about) {
   else if (!note || ["waiting", "hearing"].includes(note.state)) parts.push(make("h1", { tabindex: "-1" }, say("phone.handed-in")), make("p", { class: "big" }, say("phone.handed-in-told")));
   else parts.push(...answered(note, kept.drawings || {}, about));
   const refused = presses.find((one) => one.state === "refused");
-  if (presses.length) parts.splice(2, 0, make("p", { class: "told", role: "status" }, refused && refused.said ? `${refused.said.error} ${refused.said.cure}` : say("phone.press-kept")));
+  if (presses.length) parts.splice(2, 0, make("p", { class: "told", role: "status" }, refused && refused.said ? `${refused.said.error} ${refused.said.cure}` : say(presses.some((one) => one.what !== "note") ? "phone.press-kept" : "phone.answer-kept")));
   return [...parts.flat().filter(Boolean), next()];
 }
 
