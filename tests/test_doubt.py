@@ -91,6 +91,22 @@ def test_an_act_behind_a_no_and_something_faint_is_not_done(between, expected):
     assert next(f["verdict"] for f in found if f["rule"] == "taped") == expected
 
 
+@pytest.mark.parametrize(
+    ("said", "expected"),
+    [
+        ([("taped", 0.9), ("and", 0.6), ("stiff", 0.36), ("on", 0.9), ("top.", 0.9)], "unclear"),  # "tape didn't stick on top"
+        ([("taped", 0.9), ("and", 0.6), ("stuffed", 0.6), ("on", 0.9), ("top.", 0.9)], "meets"),
+        ([("taped.", 0.9), ("Stiff", 0.36), ("on", 0.9), ("top.", 0.9)], "meets"),  # of another clause
+        ([("lapasta,", 0.14), ("mastic,", 0.83), ("escullamas.", 0.2)], "unclear"),  # one word between two that nobody made out
+        ([("lapasta,", 0.14), ("mastic,", 0.83), ("by", 0.9), ("hand.", 0.9)], "meets"),
+    ],
+)
+def test_what_was_heard_well_beside_what_nobody_could_make_out_is_a_guess(said, expected):
+    words = [*SAID[:-1], *((word, probability, None) for word, probability in said)]
+    found = pipeline.check(heard(*words))["fittings"][0]["findings"]
+    assert next(f["verdict"] for f in found if f["rule"] == "taped") == expected
+
+
 @pytest.mark.parametrize(("gap", "expected"), [("1/8", "departs"), ("1/4", "departs"), ("0", "unclear")])
 def test_about_an_eighth_of_a_gap_is_a_gap(gap, expected):
     assert verdict("joint-tight", Fact("gap", Fraction(gap), "about so much", 0, 13, hedged=True)) == expected

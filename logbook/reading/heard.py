@@ -6,17 +6,21 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from logbook.facts import BY_NAME
-from logbook.reading.muffled import with_maybe_open
+from logbook.reading.muffled import FAINT, loose_words, with_maybe_open
 from logbook.reading.words.phrasing import words_of
 from logbook.said import Fact, Reading
 from logbook.transcript import Transcript, Word
 
+_SIGNS = ",.;:!?"
 _MOST = 16  # doubtful words that are tried; a note with more is doubtful all over
 _TURNS_WITHIN = 4  # words
+_BESIDE = 3  # words
+_UNSURE = 0.4  # a word beside an act that was heard below this may have denied it
 
 
 def with_heard(reading: Reading, transcript: Transcript) -> Reading:
     """Every fact with `second` and `heard` from the words it stands in, `via` spoken."""
+    unsure = loose_words(reading, transcript, _UNSURE)
 
     def told(fact: Fact) -> Fact:
         if fact.start is None or fact.via != "typed":
@@ -25,6 +29,7 @@ def with_heard(reading: Reading, transcript: Transcript) -> Reading:
         if not words:
             return replace(fact, via="spoken")
         doubt = [*words, *_turning(transcript.words, words[0], fact)]
+        doubt.extend(_guessed(transcript.words, words, fact, unsure) if unsure else ())
         for span in fact.also:
             doubt.extend(w for w in transcript.words if w.start < span.end and w.end > span.start)
         return replace(fact, via="spoken", second=words[0].second, heard=min(w.heard for w in doubt))
@@ -90,6 +95,27 @@ def _turning(words: tuple[Word, ...], first: Word, fact: Fact):
         if words[before].words.strip(",").lower() in words_of("small.turns_all"):
             yield from words[before:at]
             return
+
+
+def _guessed(words: tuple[Word, ...], own: list[Word], fact: Fact, unsure: list[Word]):
+    """What was heard well among words that nobody could make out stands no firmer than they: "taped and (something) on
+    the throat" may be tape that did not stick, and one word between two such is itself a guess."""
+    shape = BY_NAME[fact.name].shape
+    if shape != "choice" and not (shape == "flag" and fact.value):
+        return
+    first, last = words.index(own[0]), words.index(own[-1])
+    around = [one for one in (*words[max(0, first - 1) : first], *words[last + 1 : last + 2]) if one in unsure and one.heard < FAINT]
+    if len(around) == 2:
+        yield from around
+    if shape == "flag":
+        for way in (words[max(0, first - _BESIDE) : first][::-1], words[last : last + 1 + _BESIDE]):
+            for one in way:
+                if one.words[-1] in _SIGNS and one.end <= own[0].start:
+                    break  # of the clause before
+                if one in unsure:
+                    yield one
+                if one.words[-1] in _SIGNS:
+                    break
 
 
 def _each(reading: Reading, told: Callable[[Fact], Fact]) -> Reading:

@@ -16,10 +16,15 @@ FAINT = 0.3  # below this a word that stands in no fact is taken for muffled
 
 def with_muffled(reading: Reading, transcript: Transcript) -> Reading:
     """Every entry with its muffled words: those from its first words up to the next entry's."""
-    known = [span for entry in reading.fittings for span in _spans(entry)]
-    faint = [w for w in transcript.words if _is_muffled(w) and not any(w.start < b and w.end > a for a, b in known)]
-    found = [Muffled(w.words, w.start, w.end, w.second) for w in faint]
+    found = [Muffled(w.words, w.start, w.end, w.second) for w in loose_words(reading, transcript, FAINT)]
     return _given(reading, found)
+
+
+def loose_words(reading: Reading, transcript: Transcript, below: float) -> list[Word]:
+    """The words that were heard below this probability, stand in no fact, and might turn one."""
+    faint = [w for w in transcript.words if w.heard < below and _might_turn(w)]
+    known = [span for entry in reading.fittings for span in _spans(entry)] if faint else []
+    return [w for w in faint if not any(w.start < b and w.end > a for a, b in known)]
 
 
 def with_maybe_open(reading: Reading, word: Word, other: Reading, end: int) -> Reading:
@@ -47,9 +52,9 @@ def _given(reading: Reading, found: list[Muffled]) -> Reading:
     return replace(reading, fittings=tuple(fittings))
 
 
-def _is_muffled(word: Word) -> bool:
+def _might_turn(word: Word) -> bool:
     bare = word.words.strip(".,;:!?").lower()
-    return word.heard < FAINT and any(c.isalpha() for c in bare) and bare not in words_of("small.turns_nothing")
+    return any(c.isalpha() for c in bare) and bare not in words_of("small.turns_nothing")
 
 
 def _spans(entry: Entry) -> list[tuple[int, int]]:

@@ -127,6 +127,13 @@ def _moves_before(items, place: int) -> bool:
     return "SIDE" in near and bool({"IN", "OUT", "BACK", "DOWN", "UP", "MOVE_IN", "MOVE_OUT", "MOVE_DOWN", "MOVE_UP"} & set(near))
 
 
+def _alone(items, place: int) -> bool:
+    """Whether no other piece is named in this sentence."""
+    ends = [k for k, item in enumerate(items) if item.concept == "STOP"]
+    start, end = max((k for k in ends if k < place), default=0), min((k for k in ends if k > place), default=len(items))
+    return not any(items[k].concept.startswith("K_") or items[k].concept == "FITTING" for k in range(start, end) if k != place)
+
+
 def _is_a_run(items, place: int) -> bool:
     """ "Codo cuatro, tramo dos", "en el tramo dos", "tramo dos, codo cuatro": a stretch of the run; alone it is a piece."""
     if concept_at(items, place + 2) == "BY":
@@ -138,6 +145,8 @@ def _is_a_run(items, place: int) -> bool:
     led = before[0] in ("ON", "FROM", "OF") and concept_at(items, place + 2) not in ("PENDING", "HAVE", "MISSING") or (before[0] == "DET" and before[1] in ("ON", "OF"))
     near = before[1:3] if before[0] in ("COMMA", "DET", "FROM") else before[:2]
     named = near[:1] in (["NUM"], ["MARKED"]) and (near[1].startswith("K_") or near[1] in ("FITTING", "NUMBER")) and near[1] not in ("K_TEE", "K_BRANCH", "K_WYE")
+    by_its_number = near == ["NUM", "DET"] and before[0] == "COMMA" and before[3] in ("", "STOP", "FILLER") and concept_at(items, place + 2) in ("COMMA", "STOP", "") and _alone(items, place)
+    named = named or by_its_number  # "la siete, tramo dos, doce por diez"
     if items[place].concept == "BRANCH_WORD":
         return named
     ahead = [concept_at(items, place + k) for k in (2, 3, 4)]
