@@ -117,3 +117,9 @@ def test_two_measures_that_both_depart(one, other, expected):
     stapled = Fact("stapled", True, "stapled", 0, 7)
     said = [Fact("staple_spacing", Fraction(value), value, at, at + 1, conflict=True) for at, value in ((8, one), (12, other))]
     assert verdict("staple-spacing", stapled, *said) == expected
+
+
+@pytest.mark.parametrize(("asked", "expected"), [("Did you tape the back side? No, not the back side.", "unclear"), ("Did you tape the back side? Yes.", "meets")])
+def test_a_no_to_another_voice_leaves_what_was_told_in_doubt(asked, expected):
+    found = pipeline.check(f"Straight 20, stapled and taped. {asked}")["fittings"][0]["findings"]
+    assert next(f["verdict"] for f in found if f["rule"] == "taped") == expected

@@ -9,6 +9,7 @@ import sys
 import textwrap
 from pathlib import Path
 
+from logbook.cli.take import SOUND
 from logbook.mistake import BAD, FLAGGED, OK, Mistake
 from logbook.wording import LANGUAGES, has, say
 
@@ -90,8 +91,8 @@ def _given(name: str):
         return Mistake("check.no-file", name, {"name": name, "came": error.strerror or "?"})
     shown = "(stdin)" if name == STDIN else Path(name).name
     kind = intake.kind(raw[: intake.HEAD])
-    if kind in intake.SOUND_KINDS and name != STDIN:
-        return _SOUND
+    if (kind in intake.SOUND_KINDS or Path(name).suffix.lower() in SOUND) and name != STDIN:
+        return _SOUND  # also where a recording was named and nothing of one is in it: hearing tells what came
     try:
         text = raw.decode("utf-8-sig").strip()
     except UnicodeDecodeError as error:

@@ -77,6 +77,7 @@ class Echoes:
     theirs: str = ""  # in an act and its echo with a stroke between: one man's or several others' doing, and an echo of theirs
     asked_and_told: str = ""
     of_the_piece: str = ""  # what denies is of the whole piece, no act: "it isn't done yet"
+    of_him: str = ""  # a question that another voice in the note may have asked the speaker
     of_another: str = ""  # a question that another may be asked, and answer in a word
     measured: str = "(?!)"  # a thing and its measure: "the <n> are three apart"
     not_so: str = "(?!)"  # an echo that denies the measure, and not the thing

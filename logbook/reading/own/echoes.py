@@ -63,6 +63,8 @@ def echoes(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Echoed:
             _settle(row, drawn, before, place, not _as_told(drawn[before], code), True, False, "", language, found, as_it_is=True)
             continue
         if asked and not whether and len(one.words.split()) == 1 and word(code, "told.echoes.of_another").search(drawn[before].words):
+            if _answer(one.words, code) is False and word(code, "told.echoes.of_him").search(drawn[before].words):
+                found.claims += [claim(row, name, False, at, at + 1, hedged=True) for at, name in drawn[before].acts]  # "did you tape the back? No": another voice may have asked him, so it is asked
             continue
         if asked and said is None:
             said = _answer(one.words, code)

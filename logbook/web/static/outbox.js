@@ -137,15 +137,15 @@ export const gone = ({ status, headers }) => status >= 400 && status < 500 && ![
 
 export class Sender {
   // tell(event): something changed. A refusal stays in the queue with its reason; the next ones go on.
-  constructor(tell) { this.tell = tell; this.busy = null; this.signedOut = false; this.csrf = null; this.trouble = null; this.anew = false; }
+  constructor(tell) { this.tell = tell; this.busy = null; this.signedOut = false; this.csrf = null; this.trouble = null; this.anew = false; this.photosToo = false; }
 
   run(photosToo = false) {
     // Asked while it is at work, it looks once more at the end: a note that came meanwhile does not wait for the next round.
-    if (this.busy) this.anew = true;
+    if (this.busy) Object.assign(this, { anew: true, photosToo: this.photosToo || photosToo });
     this.busy ||= this.work(photosToo).catch(() => false).finally(() => {
       this.busy = null;
       this.tell("rest");
-      if (this.anew) this.run();
+      if (this.anew) this.run(this.photosToo);
     });
     return this.busy;
   }
@@ -163,7 +163,7 @@ export class Sender {
   }
 
   async work(photosToo) {
-    this.anew = false;
+    Object.assign(this, { anew: false, photosToo: false }); // what is asked from here on is for the next round
     this.trouble = null; // the status of a server that fell over what it was sent
     if (!(await this.me())) return false;
     const back = []; // notes that stayed: what belongs to them waits behind them
