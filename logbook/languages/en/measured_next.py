@@ -9,7 +9,7 @@ from logbook.languages.measured_next import Measured, MeasuredNext
 _V = rf"(?:(?:an?|one|two|three) hundred(?:(?: and)? {SAID_COUNT})?|(?:one|two|three) (?:ten|eleven|twelve|\w+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty(?:[- ]\w+)?)(?![\w'-])|(?:three|five|seven)[- ](?:eighths|quarters|sixteenths)|{SAID_NUMBER})"
 _UNIT = r"(?:[ -](?:inch(?:es)?|in\.?|feet|foot|ft|degrees|pounds|lbs?|millimeters?|mm|inches of water|of an inch))?"
 _M = rf"(?:[a-z]-?\d{{1,3}}|\d{{1,3}}|{SAID_COUNT})(?![\w'/-]*\w| (?:{'|'.join(('by', 'and a', 'inch', 'inches', 'feet', 'sides', 'degrees', 'hundred'))})(?![\w']))"
-_JOINT = r"(?:[,;.]|(?:,)? (?:and|but|while|whereas))(?: (?:and|but|while|then|now))?"
+_JOINT = r"(?:[,;.]|(?:,)? (?:and|&|but|while|whereas))(?: (?:and|but|while|then|now))?"
 _LINK = r"(?:'s|,| (?:is|are|was|were|has|have|had|got|gets|takes|sees|reads|at|on|to|only|just|about|hangs|runs|weighs|comes(?: in)?(?: at)?|came(?: in)?(?: at)?|they'?re|they are|it'?s|it is|every|one every|(?:(?:they|it|those|these|mine|i|we) )?(?:all )?(?:came out|ended up|wound up|turned out|landed|ran|run|went|go|measured?|stand|got|found|have|put (?:them|it))(?: (?:at|to|out at|in at))?|more like|closer to|a good|a full|up to|out to))*"
 _TAIL = r"(?: (?:apart|wide|long|heavy|legs|ones|on center|on centers|of static))*"
 _LED = rf"(?:on|in|under|for|of|at) (?:the )?(?:{KIND} )?(?:number )?(?:[a-z]-?)?(?:\d{{1,3}}|{SAID_COUNT})"
