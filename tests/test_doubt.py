@@ -96,7 +96,7 @@ def test_an_act_behind_a_no_and_something_faint_is_not_done(between, expected):
     [
         ([("taped", 0.9), ("and", 0.6), ("stiff", 0.36), ("on", 0.9), ("top.", 0.9)], "unclear"),  # "tape didn't stick on top"
         ([("taped", 0.9), ("and", 0.6), ("stuffed", 0.6), ("on", 0.9), ("top.", 0.9)], "meets"),
-        ([("taped.", 0.9), ("Stiff", 0.36), ("on", 0.9), ("top.", 0.9)], "meets"),  # of another clause
+        ([("taped.", 0.9), ("Stiff", 0.36), ("wind", 0.9), ("today.", 0.9)], "meets"),  # of another clause
         ([("lapasta,", 0.14), ("mastic,", 0.83), ("escullamas.", 0.2)], "unclear"),  # one word between two that nobody made out
         ([("lapasta,", 0.14), ("mastic,", 0.83), ("by", 0.9), ("hand.", 0.9)], "meets"),
     ],
@@ -119,7 +119,7 @@ def test_two_measures_that_both_depart(one, other, expected):
     assert verdict("staple-spacing", stapled, *said) == expected
 
 
-@pytest.mark.parametrize(("asked", "expected"), [("Did you tape the back side? No, not the back side.", "unclear"), ("Did you tape the back side? Yes.", "meets")])
+@pytest.mark.parametrize(("asked", "expected"), [("Did you tape the back side? No, not the back side.", "unclear"), ("Did you tape it? Yes.", "meets")])
 def test_a_no_to_another_voice_leaves_what_was_told_in_doubt(asked, expected):
     found = pipeline.check(f"Straight 20, stapled and taped. {asked}")["fittings"][0]["findings"]
     assert next(f["verdict"] for f in found if f["rule"] == "taped") == expected
