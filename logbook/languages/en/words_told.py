@@ -67,7 +67,7 @@ ENGLISH_WORDS_TOLD: tuple[State, ...] = (
         (
             r"^(?:(?:it|it's|got|has|there's|with|and|but|i|we|left|forgot|skipped|out|the) )*(?:no|without|minus|zero|not any|missing) (?:turning |air )?(?:turning blades|fins|deflectors?|guides|splitters?|louvers|rails)(?: (?:in it|inside|in there|in|on it|in this one|at all|yet))*$",
             rf"^(?:(?:the|its|my|all|turning|air) )*{_BLADES}(?:'re| are|'s| is| were)? (?:missing|not in|left out|still out|not there|on order|not in yet|in the truck|in the box|in the shop)$|{_BLADES} (?:aren't|weren't|never went|didn't go|isn't) in\b",
-            r"vanes?(?:'re| are| is)? (?:still )?on (?:back ?)?order|out of vanes$",
+            r"vanes?(?:'re| are| is)? (?:still )?on (?:back ?)?order|out of vanes(?: (?:on|for|at|by) [\w -]{1,24})?$",
         ),
         ("K_ELBOW", "VANES", "THROAT"),
         apart=True,

@@ -142,11 +142,11 @@ def lacking(row: Row, clause: Clause) -> list[Claim]:
                     made.append(claim(row, "(nothing)", None, at, ends))
                     at = ends
                     continue
-                if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS", "RUB")) or (neg == "OUT" and concept == "VANES") or (
+                if (neg == "MISSING" and concept in ("VANES", "FLAP", "TABS", "RUB", "RUBBED")) or (neg == "OUT" and concept == "VANES") or (
                     neg == "NOT" and not (concept in ("RUBBED", "TAPED") and follows in ("SHOWS", "SEE", "SCRIM")) and follows not in _OF_ANOTHER and not (step == 0 and (follows in _INSTEAD or follows in ("LEN", "FRAC", "NUM") and row.words(at + past + 1, at + past + 2).lower() in words_of("forms.instead")))
-                ) or (neg == "NO" and concept == "VANES" and not follows):
+                ) or (neg == "NO" and concept == "VANES" and (not follows or _left_off(row, then - 1, follows))):
                     last = at + past + 1 + step + 1
-                    last = last + 1 if last < clause.last and (live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") or row.words(last - 1, last).lower() in words_of("small.nobody")) else last
+                    last = last + 1 if neg != "NO" and last < clause.last and (live(row, last) in ("SHOWS", "SEATED", "IN", "IN_PLACE", "ON", "IN") or row.words(last - 1, last).lower() in words_of("small.nobody")) else last
                     made.append(claim(row, name[0], name[1], at, last))
                     at = last
                     continue
@@ -168,6 +168,11 @@ def _none_behind(row: Row, clause: Clause, at: int) -> int | None:
         return None
     behind = row.words(k + 1, k + 2).lower() if k + 1 < clause.last else ""
     return None if behind in words_of("small.at_hand") else k + 1
+
+
+def _left_off(row: Row, at: int, follows: str) -> bool:
+    """ "The vanes left off elbow nine", "vanes left out of 12" """
+    return row.words(at, at + 1).lower().split()[-1] in ("off", "out") and (follows in ("ON", "IN", "FROM", "OF", "NUM", "MARKED", "FITTING", "NUMBER") or follows.startswith("K_"))
 
 
 def _out_of(row: Row, at: int) -> bool:
