@@ -198,6 +198,7 @@ class Small:
     into: frozenset[str] = frozenset()  # before a piece that others were only let into
     sounds_like_no: frozenset[str] = frozenset()  # what ears write for "no"
     is_new: frozenset[str] = frozenset()  # right before "new" or "know": it was said so
+    skins: frozenset[str] = frozenset()  # the facing of the board: where it let go, no staple and no tape came off
     peels: frozenset[str] = frozenset()  # before a measure of foil: so much of the facing was taken off, and no tape went on
     sleeves: frozenset[str] = frozenset()  # without a number: of a shirt
     shifted: frozenset[str] = frozenset()  # what an offset is, before how far

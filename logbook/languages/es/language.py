@@ -21,6 +21,7 @@ from logbook.languages.es.whole_turns import SPANISH_WHOLE_TURNS
 from logbook.languages.es.thumbs import SPANISH_THUMBS
 from logbook.languages.es.told_askew import SPANISH_TOLD_ASKEW
 from logbook.languages.es.told_in_turn import SPANISH_TOLD_IN_TURN
+from logbook.languages.es.told_shortly import SPANISH_TOLD_SHORTLY
 from logbook.languages.es.told_plainly import SPANISH_TOLD_PLAINLY
 from logbook.languages.es.ticks import SPANISH_TOLD
 from logbook.languages.es.states import SPANISH_STATES
@@ -251,7 +252,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WORD", "|".join(f"{was} sin luz" for was in ("andamos", "andábamos", "estuvimos", "estamos", "nos quedamos", "trabajando", "todo el día", "la obra")) + "|sin luz eléctrica|sin luz ni agua|sin luz y sin agua|sin luz en el edificio|sin luz en la obra|sin luz en el piso|sin luz todo el día|sin luz toda la mañana"),
     ("ONE_SIDE", "|".join(f"de {drop} {of} lado" for drop in ("caída", "bajada", "desnivel", "inclinación") for of in ("de un solo", "de un", "por un solo", "por un", "del puro", "de un mismo"))),
     ("FILLER", "|".join(f"{lacked} {thing}" for lacked in ("me faltó", "nos faltó", "me faltaba", "nos faltaba", "me faltaron", "nos faltaron", "faltó", "falta", "me falta", "nos falta") for thing in ("material", "tiempo", "gente", "personal", "manos", "una mano", "espacio", "luz", "escalera", "andamio", "board", "tablero"))),
-    ("FILLER", "|".join(f"{no} {bubble}{where}" for no in ("sin", "sin ninguna", "sin una", "ni una", "ni una sola", "no tiene", "no trae", "no le quedaron", "no quedaron") for bubble in ("burbujas", "burbuja", "arrugas", "arruga", "bolsas", "bolsas de aire", "globos") for where in ("", " en la cinta", " en el tape", " la cinta"))),
+    ("FILLER", "|".join(f"{no} {bubble}{where}" for no in ("sin", "sin ninguna", "sin una", "ni una", "ni una sola", "no tiene", "no trae", "no hay", "no hubo", "no se le ven", "no le quedaron", "no quedaron") for bubble in ("burbujas", "burbuja", "arrugas", "arruga", "bolsas", "bolsas de aire", "globos") for where in ("", " en la cinta", " en el tape", " la cinta"))),
     ("VANES", "|".join(f"{vanes} no {were} al revés" for vanes in ("las aletas", "los vanes", "las guías", "las vanes") for were in ("quedaron", "van", "están"))),
     ("TRADE_NOISE", "|".join(f"{place} sucia" for place in ("la obra está", "la obra anda", "el área está", "la troca está", "traigo la ropa", "la escalera está"))),
     ("TRADE_NOISE", "|".join(f"{place} sucio" for place in ("el piso está", "el cuarto está", "el lugar está", "el camión está"))),
@@ -366,7 +367,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_TOLD_PLAINLY, *SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_ASKEW, *SPANISH_TOLD_IN_TURN, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_TOLD_PLAINLY, *SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_ASKEW, *SPANISH_TOLD_IN_TURN, *SPANISH_TOLD_SHORTLY, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

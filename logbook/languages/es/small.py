@@ -93,6 +93,7 @@ SPANISH_SMALL = Small(
         " corrí corri zampé zampe zampamos aventé avente aventamos puesta tiré tire tiramos planté plante apliqué aplique aplicamos".split()
     ),
     foil=frozenset("foil aluminio".split()),
+    skins=frozenset("foil papel forro facing aluminio cubierta barrera liner".split()),
     lays_foil=frozenset("puse pusimos puso poner ponerle pongo ponemos puesto pegar pegarle pegué pegue pegamos eché eche echamos echar echarle metí meti metimos meter meterle usé use usamos dar darle".split()),
     is_on=frozenset("ya quedó quedo está esta lista listo puesta puesto hecha pegada bien".split()),
     soon=frozenset("ahorita orita horita luego después despues rato ratito mero mañana enseguida lunes martes miércoles miercoles jueves viernes sábado sabado noche tarde".split()),

@@ -14,6 +14,9 @@ _SPOT = (
     r"fondo|techo|piso|ramal|ramales|rama|hembra|macho|resto|traslape|medio|centro|pulgadas?|pies?|ultimas?|ultimos?|otras?|otros?|aletas?|grapas?|lenguetas?|pestanas?|pestañas?|tabs?)"
 )
 
+_TAPE = r"(?:cinta|tape|teip)"
+_CREASED = r"(?:inflad[oa]s?|arrugad[oa]s?)"
+_HAS_CREASES = r"(?<!no )(?<!no le )(?<!no se )(?<!ni )(?:con|tiene|trae|hizo|hicieron|hace|qued(?:o|aron)|salieron|le ven|hay) (?:\w+ ){0,2}?(?:burbujas?|burbujitas?|arrugas?|arruguitas?|bolsas?(?: de aire)?|bolsitas?|globos?|globitos?|ampollas?|pliegues?|dobleces)"
 _LAID = r"(?:cintas?|tape|teip|taip|grapas?|aletas?|lenguetas?|pestañas?|tabs?)"
 
 # what he did before he put it on anew: "la quité, limpié bien y …"
@@ -46,9 +49,10 @@ SPANISH_TURNS = Turns(
     ),
     nouns=((r"cintas?|teip|tape|taip", "taped"), (r"grapas?|estaples", "stapled"), (r"aletas?|venas?|vanes", "vanes"), (r"lenguetas?|pestañas?|tabs?|tiritas", "cross_tabs"), (r"panel", "panel_seated")),
     faults=(
-        (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|inflad[oa]s?|arrugad[oa]s?|con (?:\w+ )?(?:burbujas|burbujitas|arrugas|bolsas|bolsas de aire|globos|ampollas)|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
+        (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
+        (rf"{_TAPE}\b(?: (?!no\b|ni\b|sin\b|nunca\b)\w+){{0,4}}? (?:{_CREASED}|{_HAS_CREASES})|{_HAS_CREASES} en (?:la|el) {_TAPE}|con (?:\w+ )?(?:burbujas|burbujitas|arrugas|bolsas|bolsas de aire|globos|ampollas)", ("rubbed_down",)),  # it is on, and not down; one alone, with no tape beside it, is of the facing
         (r"botad[oa]s?|se (?:le |me |nos )?bot(?:o|aron)|saltad[oa]s?|se (?:le |me |nos )?salt(?:o|aron)|zafad[oa]s?|se (?:le |me |nos )?zaf(?:o|aron)|salid[oa]s?|(?:qued(?:o|aron)|andan?|estan?|van?) volando|volad[oa]s?|se (?:le |me |nos )?salieron|se (?:le |me |nos )?salio|arrancad[oa]s?", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
-        (r"floj[oa]s?|(?<!panel )(?<!tapa )(?<!pieza )suelt[oa]s?|se (?:le |me |nos )?(?:esta |estan |anda |andan |han )?(?:cay\w+|soltando|solto|soltaron|afloj\w+|ladea\w+|tuerc\w+|torc\w+|mueven?|movieron)|colgando|parad[oa]s?|chuec[oa]s?|mal puest[oa]s?|sin asentar|sin doblar|sin apretar", ()),
+        (r"floj[oa]s?|(?<!panel )(?<!tapa )(?<!pieza )suelt[oa]s?|se (?:le |me |nos )?(?:esta |estan |anda |andan |han )?(?:cay\w+|soltando|solto|soltaron|afloj\w+|ladea\w+|tuerc\w+|torc\w+|mueven?|movieron)|colgando|parad[oa]s?|(?<!quedo )(?<!salio )(?<!esta )(?<!anda )chueco|chuec(?:a|as|os)|mal puest[oa]s?|sin asentar|sin doblar|sin apretar", ()),
         (rf"{_LAID}\b(?: \w+){{0,4}} (?:rot[oa]s?|quebrad[oa]s?)|(?:rot[oa]s?|quebrad[oa]s?)(?: \w+){{0,3}} {_LAID}", ()),  # a corner or a board that is broken is harm
         (r"no (?:esta|estan|quedo|quedaron)(?: muy| bien| tan| del todo)* (?:apretad[oa]s?|pegad[oa]s?|firmes?|parej[oa]s?|planas?|derechas?)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs")),
     ),

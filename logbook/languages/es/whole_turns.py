@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from logbook.languages.es.plainer import KIND, MARK
 from logbook.languages.es.whole_turns_facts import CUT_AWAY, FACTS
+from logbook.languages.es.whole_turns_left_out import LEFT_OUT
 from logbook.languages.es.whole_turns_male_end import OF_THE_MALE_END
 from logbook.languages.es.whole_turns_measured import MEASURED
 from logbook.languages.es.whole_turns_run_on import RUN_ON
@@ -178,7 +179,7 @@ _VERBS = (
     ("tabs_bent", r"(?:dobl|volte|aplast|apret|cerr)\w*(?:e|amos)\b"),
     ("damage_repaired", r"(?:parch|arregl|repar|tap|resan|remend|compus|cambi)\w*(?:e|amos|imos)\b"),
 )
-_AFTER_ALL = tuple((name, rf"{WHEN_IT_WAS}?[,;:.]? *{SINCE}{CL}(?:{verbs})(?: (?:bien|tod[oa]s?|ya|hoy|ahorita|tambien|yo|las? que faltaban?|por completo))*{ALONE}") for name, verbs in _VERBS)
+_AFTER_ALL = tuple((name, rf"{WHEN_IT_WAS}?[,;:.]? *{SINCE}{CL}(?:{verbs})(?: (?:bien|tod[oa]s?|ya|hoy|ahorita|tambien|yo|despues|luego|al final|las? que faltaban?|por completo))*{ALONE}") for name, verbs in _VERBS)
 
 # whose words these are: plans and other pieces, to the end of their sentence
 _PLANS = (
@@ -217,7 +218,7 @@ _OTHERS = (
     r".*\bno (?:es|son|fue|era) (?:mi[oa]s?|nuestr[oa]s?|de nosotros|trabajo mio|cosa mia)\b.*",
     r"(?:hay que|falta|toca|tienen que|tenemos que|tengo que|me toca|nos toca) \w+r(?:l[eoa]s?)? (?:l[oa]s?|el|todo lo) (?:\w+ ){0,2}que (?:\w+ ){0,1}(?:hizo|hicieron|armo|armaron|dejo|dejaron|monto|montaron|puso|pusieron|saco|sacaron)\b.*",
     r"(?:cheque|revise|vi|mire|checamos|revisamos|fui a ver|encontre) .*\b(?:de los otros|de la otra (?:cuadrilla|gente)|del otro (?:turno|equipo)|de otr[oa]s?|ajen[oa]s?|de los de)\b.*",
-    r".*\b(?:la|lo) (?:hizo|armo|dejo|saco|monto|hicieron|armaron|engrapo|encinto) (?:{name}|don \w+|mi \w+|los de \w+|el (?:compa|chalan|ayudante|otro|de \w+))\b.*",
+    r".*\b(?:la|lo) (?:hizo|armo|cerro|cerraron|dejo|saco|monto|termino|hicieron|armaron|(?:en)?grapo|encinto) (?:{name}|don \w+|mi \w+|los de \w+|el (?:compa|chalan|ayudante|otro|de \w+))\b.*",
     r"(?:ya )?(?:la|lo|las|los|le) \w+(?:aron|ieron|io|o) (?:los de|los del|el de|la de|los otros|el otro|mi (?:compañero|compa|ayudante|primo|hermano)|el (?:compa|chalan|ayudante)|la otra cuadrilla|otra gente|otros)\b.*",
     r"(?:la|el|las|los|esa|ese) (?:pieza |otra |otro |recta |tramo |codo |tapa )?(?:de al lado|de junto|de enseguida|vecin[oa]|que (?:hicieron|hizo|armaron|armo|dejaron|dejo|montaron|monto|sacaron|puso|pusieron|trajeron) (?:los|las|el|la|otr\w+|ell[oa]s|mi|don|ayer)).*",
 )
@@ -238,7 +239,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     asked_done=_ASKED_DONE,
     instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
     faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
-    facts=(*SIDES, *RUN_ON, *MEASURED, *TOLD_SO, *OF_THE_MALE_END, *FACTS, *SOILED, *SITE),
+    facts=(*LEFT_OUT, *SIDES, *RUN_ON, *MEASURED, *TOLD_SO, *OF_THE_MALE_END, *FACTS, *SOILED, *SITE),
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,
@@ -249,5 +250,5 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     leads=r"(?:(?:nomas que|solo que|nada mas que|fijate que|resulta que|eso si|y|pero|pues|bueno|oye|ok|entonces|ya|nomas|ah|eh|este),? )*",
     own_again=r"(?:y |pero )?(?:ahora|ahorita|hoy|hoy en dia|aqui|aca)\b(?! (?:que|si|tambien))|(?:pero |y )?(?:la mia|el mio|yo|nosotros|la nuestra|esta si|este si)\b",
     was_so=r"\b(?:falt(?:aba|o)|tenia|traia|habia|llevaba|hubo|tuvo)",
-    unless=r"\b(?:no es que|no digo que|no crean que|no creas que|nadie (?:diga|puede decir|va a decir|le puede)|no vayan a (?:decir|creer)|no hay (?:\w+ ){0,3}que|no dej[eo]\w*|por si)\b",
+    unless=r"\b(?:no es (?:que|cierto que|verdad que|asi que)|(?:es )?mentira que|no digo que|no crean que|no creas que|nadie (?:diga|puede decir|va a decir|le puede)|no vayan a (?:decir|creer)|no hay (?:\w+ ){0,3}que|no dej[eo]\w*|por si)\b",
 )

@@ -8,7 +8,8 @@ from logbook.languages.es.whole_turns_sides import NO_MORE
 from logbook.languages.es.whole_turns_words import ACT_VERBS
 from logbook.languages.turns_of_words import Turn
 
-_TAPE = r"(?:cinta|tape|teip|rollo|foil)"
+_ROLLED = r"cinta|tape|teip|rollo"
+_TAPE = rf"(?:{_ROLLED}|foil)"
 _STAPLES = r"(?:grapas|staples)"
 _RAN_OUT = r"se (?:me |nos |les? )?(?:acab|termin)(?:o|aron) (?:ya )?(?:la |el |las |los )?"
 _HALFWAY = r"(?:a (?:la )?(?:mitad|media|medio|medias)|en medio|por la mitad)\b"
@@ -54,6 +55,8 @@ TOLD_SO: tuple[Turn, ...] = (
     # "le di con la pistola de calor primero y luego la cinta"
     Turn(r"\b(?:calor|heat gun|secadora)\b", rf"\b{_HEATED}(?: primero| antes| bien)*(?:,| y)+ (?:luego|despues|ya|ya luego|enseguida)(?: (?:ya|le puse|puse|se|va|fue|eche|le eche))* (?:la |el )?(?:cinta|tape|teip)(?= *(?:$|[,;.]))", (("preheated", True), ("taped", True)), unless=_NOT_SO),
     Turn(r"\b(?:calor|heat gun|secadora)\b", rf"\b{_HEATED}(?: bien| tantito| a todo)* (?:primero|antes)(?: (?:de|que) (?:la |el |poner(?:le)? (?:la |el )?|pegar(?:le)? (?:la |el )?)?(?:cinta|tape|teip|encintar\w*))?(?= *(?:$|[,;.]| y))", (("preheated", True),), unless=_NOT_SO),
+    # "le di con la plancha antes y ya después pegué la cinta": the iron before the tape heats the facing
+    Turn(r"\bplancha\b", r"\b(?:(?:le|la|lo) )+(?:di|dimos|pase|pasamos|meti|metimos|arrime) (?:con )?la plancha(?: (?:primero|antes|bien|tantito|un rato))*(?:,| y| de)+ (?:(?:ya|luego|despues|entonces|enseguida) )+(?:(?:le|la|yo) )*(?:pegue|pegamos|puse|pusimos|encinte|encintamos|eche|corri|fue)(?: (?:la|el|su|mi) (?:cinta|tape|teip))?(?= *(?:$|[,;.]))", (("preheated", True), ("taped", True)), unless=_NOT_SO),
     # "pegado con el 17, con las grapas para afuera"
     *(
         Turn(r"\bcon (?:las |los )?(?:grapas?|staples?)\b", rf"\bcon (?:las |los )?(?:grapas?|staples?) (?:todas |bien |dobladas )*(?:para|hacia|pa'?) ?a?{way}(?= *(?:$|[,;.]| y| cada))", (("staple_clinch", value), ("stapled", True)), unless=_NOT_SO)
@@ -61,7 +64,7 @@ TOLD_SO: tuple[Turn, ...] = (
     ),
     # "el aire sale a trescientos grados", "la calefacción avienta ciento cuarenta grados"
     Turn(rf"\b{_AIR}\b", rf"\b{_AIR}\b(?: (?!no\b|ni\b|afuera\b)[\w-]+){{0,8}}? {_GIVES} (?:como |casi |hasta |unos |a |en |al menos )*{_DEGREES}", (("air_temperature", "m"),), unless=r"\b(?:no|ni|aguanta|limite|maximo|permitido|cinta|plancha|pistola|atico)\b"),
-    Turn(r"\b(?:floj|suelt|levantad|mal pegad)", rf"\b{_TAPE} (?:(?:la|lo|se|me|ya|como|medio|algo|un poco) )*(?:deje|dejamos|quedo|esta|anda|sigue) (?:medio |algo |un poco |muy )?(?:floj|suelt|levantad|mal pegad)[oa]\b", (("taped", False),), beside=r"^(?!.*\b(?:la|lo|las|se la) (?:volvi|volvimos|pegue|arregle|aprete|puse|cambie|asente|talle)\b)", unless=r"\b(?:no|ni|nunca)\b"),
+    Turn(r"\b(?:floj|suelt|levantad|mal pegad)", rf"\b(?:{_ROLLED}|(?<=de )foil) (?:(?:la|lo|se|me|ya|como|medio|algo|un poco) )*(?:deje|dejamos|quedo|esta|anda|sigue) (?:medio |algo |un poco |muy )?(?:floj|suelt|levantad|mal pegad)[oa]\b", (("taped", False),), beside=r"^(?!.*\b(?:la|lo|las|se la) (?:volvi|volvimos|pegue|arregle|aprete|puse|cambie|asente|talle)\b)", unless=r"\b(?:no|ni|nunca)\b"),
     # a tape that does not reach over the joint, and one that bears no number
     Turn(r"\bno (?:tapa|cubre|alcanza|tapo|cubrio)", rf"\b{_TAPE}\b[^.;]{{0,40}}? no (?:tapa|cubre|tapo|cubrio|alcanza a (?:tapar|cubrir))(?: bien)? (?:tod[oa] )?(?:la |el |las )?(?:juntas?|costuras?|union|orilla|esquinas?)\b", (("taped", False),)),
     Turn(r"\bno (?:trae|tiene|dice)", r"\b(?:cinta|tape|teip)(?: (?:del?|de la|en la|en el) (?:\w+ )?\d+)? (?:que|es|era|fue)\b[^.;]{3,60}?,? (?:y )?no (?:trae|tiene|dice) (?:ningun )?(?:numeros?|letras?|marca|sello|listado)(?= *(?:$|[,;.]| por))", (("closure", "other_tape"), ("taped", True)), unless=r"\b(?:grapas?|aletas|vanes)\b"),

@@ -40,4 +40,4 @@ ACT_VERBS: tuple[tuple[str, str, str, str, str], ...] = (
 COULD = r"(?:alcance|alcanzamos|pude|pudimos|llegue|llegamos|logre|logramos|quise|hubo chance de|me dio tiempo de|dio tiempo de|nos dio tiempo de)"
 DO = r"(?:hacer|poner|meter|echar|dar|aplicar|pasar|usar|instalar|colocar)(?:le|les|la|lo|las|los|sela|selo|selas|selos)?"
 WHEN_IT_WAS = r"(?: (?:hoy )?(?:en la mañana|por la mañana|esta mañana|ayer(?: en la tarde)?|antier|antes|temprano|hace rato|al principio|la semana pasada|el (?:lunes|martes|miercoles|jueves|viernes|sabado)))"
-SINCE = r"(?:(?:ya|luego|despues|ahorita|al rato|al final|por fin|hoy(?: mismo)?|ayer|esta (?:tarde|mañana)|(?:en|por) la (?:tarde|mañana|noche)|a la tarde|mas tarde|al medio ?dia|al otro dia|temprano|hace rato|enseguida|pero|y|yo|mismo|ahi|por suerte),? )+"
+SINCE = r"(?:(?:ya|luego|despues|ahorita|al rato|al final|por fin|hoy(?: mismo)?|ayer|esta (?:tarde|mañana)|(?:en|por) la (?:tarde|mañana|noche)|a la tarde|mas tarde|al medio ?dia|al otro dia|temprano|hace rato|enseguida|pero|y|yo|mismo|ahi|por suerte|es[ae]|es[ao]s),? )+"

@@ -139,7 +139,7 @@ def undoings(row: Row, own: Row) -> list[tuple[Claim, int]]:
     """ "Taped it, then tore it off", "the tape came off": the act before it no longer holds. With the item that says so."""
     made: list[tuple[Claim, int]] = []
     for at, item in enumerate(row.items):
-        peels = item.concept == "DAMAGE" and item.value == "delaminated"
+        peels = item.concept == "DAMAGE" and item.value == "delaminated" and words_of("small.skins").isdisjoint(row.words(at, at + 1).lower().split())
         gone = item.concept == "MISSING" and row.words(at, at + 1).lower() in words_of("small.gone")
         if item.concept != "UNDONE" and not peels and not gone or row.is_blank(at):
             continue
