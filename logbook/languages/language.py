@@ -275,7 +275,7 @@ class State:
     pending: bool = False  # work still to do: an open item too
     righted: str = ""  # in the words behind: it came right after all
     cues: tuple[str, ...] = ()  # letters without which none of the words is there
-    part: str = ""  # "side": it is so of a part of the piece
+    part: str = ""  # "side": it is so of a part of the piece; "whole": of the piece as it stands
 
 
 @dataclass(frozen=True)

@@ -28,6 +28,7 @@ _MEASURED = r"(?:how (?:far apart|wide|long|hot|cold|warm|heavy|tight|close|big|
 _OF_THESE = r"(?:staple|leg|hanger|strap|tape|tab|screw|slope|static|pressure|gap|joint|temperature|cold it|warm it|damper|coil|spacing|clinch|washer)"
 _NO = r"(?:no|nope|yes|yep|yeah|not|it (?:isn't|is not|wasn't|was not|doesn't|does not|is|does|has)|they (?:aren't|are not|weren't|don't|do not|are|do)|i (?:did not|didn't|had not|hadn't|did|had)|it's not)(?![\w'])"
 _ASIDE = r"(?:[.,;]|,? and|,? but)(?: (?:and|so|well))* (?:(?:i|we)(?: had to| just)* (?:told (?:him|her|them)|said|say|tell (?:him|her|them))(?: that)? )?"
+_LED = r"(?:(?:and|so|okay|ok|alright|well|um|uh|hey),? )*"
 
 ENGLISH_ASKED_MEASURES = (
     # --- asked for by its name: "what the slope is on 9 and I told him …", "the hanger spacing on 9, and it's …", "about the cross tabs on 9 and I said …"
@@ -45,9 +46,9 @@ ENGLISH_ASKED_MEASURES = (
     Plainer((" if ", " whether "), rf"{_ASKED_WHETHER}{_OWN}(?=[^.?!]{{0,70}}(?:listed|rated|ul(?![\w])|own hangers|own rods?|by itself|on its own|outward|turned out|inward|warmed|heated|pre-?heated))[^.?!]{{5,80}}?(?P<y>{_ASIDE})(?={_NO})", (("x", ""), ("y", "? ")), beside=_ASKS),
     Plainer(("warm", "heat"), rf"(?<![\w'])(?:i|we)(?:'d| had)? (?:pre-?)?(?:warm|heat)(?:ed)?(?: up)?(?P<x>) (?:the )?(?:{KIND} )?(?:number )?{NUMBER}(?: up)? (?:first|before|ahead of)(?![\w'])", (("x", " it on"),)),
     # --- asked aloud, and answered himself
-    Plainer(("what",), rf"(?:^|(?<=[.?!;] ))(?P<w>(?:and |so )?what(?:'s|s| is| was) ){_NAME} ?{_AT} {_PIECE}(?P<y>\?{_LEAD}){_ANSWER}", (("w", ""), ("y", " is ")), beside=("? ",)),
-    Plainer(("how hot",), rf"(?:^|(?<=[.?!;] ))(?P<w>(?:and |so )?how hot (?:is|was|does|did) )the (?:supply |return )?air(?P<b>(?: get| run)?) ?{_AT} {_PIECE}(?P<c>(?: get| run)?)(?P<y>\?{_LEAD}){_ANSWER}", (("w", ""), ("b", ""), ("c", ""), ("y", " is ")), beside=("? ",)),
-    Plainer(("how much",), rf"(?:^|(?<=[.?!;] ))(?P<w>(?:and |so )?how much )(?:static(?: pressure)?)(?P<b> is(?: there)?| was(?: there)?) {_AT} {_PIECE}(?P<y>\?{_LEAD}){_ANSWER}", (("w", ""), ("b", ""), ("y", " is ")), beside=("static",)),
-    Plainer(("what ",), rf"(?:^|(?<=[.?!;] ))(?P<w>(?:and |so )?what (?:static|pressure|static pressure) (?:does|is|did) ){_PIECE}(?P<y>(?: run| see| running| running at| run at| at)?\?{_LEAD}){_ANSWER}", (("w", ""), ("y", ", static pressure ")), beside=("? ",)),
-    Plainer(("where",), rf"(?:^|(?<=[.?!;] ))(?P<w>(?:and |so )?where(?:'d| did| does| is|'s| was) )(?P<n>(?:the )?(?:{KIND},? )?(?:number )?{NUMBER})(?P<y>(?: go| going| end up| ended up| at| hung| installed| get hung)?\?)(?= (?:it's|it is|it went|it goes|it ended up|it sits|it hangs|it got)(?![\w']))", (("w", ""), ("y", ".")), beside=("? ",)),
+    Plainer(("what",), rf"(?:^|(?<=[.?!;] ))(?P<w>{_LED}what(?:'s|s| is| was) ){_NAME} ?{_AT} {_PIECE}(?P<y>\?{_LEAD}){_ANSWER}", (("w", ""), ("y", " is ")), beside=("? ",)),
+    Plainer(("how hot",), rf"(?:^|(?<=[.?!;] ))(?P<w>{_LED}how hot (?:is|was|does|did) )the (?:supply |return )?air(?P<b>(?: get| run)?) ?{_AT} {_PIECE}(?P<c>(?: get| run)?)(?P<y>\?{_LEAD}){_ANSWER}", (("w", ""), ("b", ""), ("c", ""), ("y", " is ")), beside=("? ",)),
+    Plainer(("how much",), rf"(?:^|(?<=[.?!;] ))(?P<w>{_LED}how much )(?:static(?: pressure)?)(?P<b> is(?: there)?| was(?: there)?) {_AT} {_PIECE}(?P<y>\?{_LEAD}){_ANSWER}", (("w", ""), ("b", ""), ("y", " is ")), beside=("static",)),
+    Plainer(("what ",), rf"(?:^|(?<=[.?!;] ))(?P<w>{_LED}what (?:static|pressure|static pressure) (?:does|is|did) ){_PIECE}(?P<y>(?: run| see| running| running at| run at| at)?\?{_LEAD}){_ANSWER}", (("w", ""), ("y", ", static pressure ")), beside=("? ",)),
+    Plainer(("where",), rf"(?:^|(?<=[.?!;] ))(?P<w>{_LED}where(?:'d| did| does| is|'s| was) )(?P<n>(?:the )?(?:{KIND},? )?(?:number )?{NUMBER})(?P<y>(?: go| going| end up| ended up| at| hung| installed| get hung)?\?)(?= (?:it's|it is|it went|it goes|it ended up|it sits|it hangs|it got)(?![\w']))", (("w", ""), ("y", ".")), beside=("? ",)),
 )

@@ -37,6 +37,7 @@ from logbook.languages.en.states import ENGLISH_ENDS, ENGLISH_STATES, GAUGE, LIN
 from logbook.languages.en.states_told import ENGLISH_STATES_TOLD
 from logbook.languages.en.thoughts import ENGLISH_THOUGHTS
 from logbook.languages.en.thumbs import ENGLISH_THUMBS
+from logbook.languages.en.waits_told import ENGLISH_WAITS_TOLD
 from logbook.languages.en.words_told import ENGLISH_WORDS_TOLD
 from logbook.languages.en.together import ENGLISH_TOGETHER
 from logbook.languages.en.told import ENGLISH_TOLD
@@ -360,7 +361,7 @@ LANGUAGE = Language(
     plainer=ENGLISH_PLAINLY, left=ENGLISH_LEFT,
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, several=ENGLISH_SEVERAL, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, measured_next=ENGLISH_MEASURED_NEXT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
     lettered=ENGLISH_LETTERED,
-    states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_SEALED_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD, *ENGLISH_WORDS_TOLD),
+    states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_SEALED_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD, *ENGLISH_WORDS_TOLD, *ENGLISH_WAITS_TOLD),
     ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES, clauses=ENGLISH_CLAUSES, not_that_one=ENGLISH_NOT_THAT_ONE, all_but=ENGLISH_ALL_BUT,
 )  # fmt: skip

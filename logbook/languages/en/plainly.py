@@ -37,9 +37,11 @@ from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
 from logbook.languages.en.taping_said import ENGLISH_TAPING_SAID
 from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en.usual_plainly import ENGLISH_USUAL_PLAINLY
+from logbook.languages.en.waits_plainly import ENGLISH_WAITS_PLAINLY
 from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
+    *ENGLISH_WAITS_PLAINLY,
     *ENGLISH_DISOWNED,
     *ENGLISH_BORNE_OUT,
     *ENGLISH_NAMED_ASIDE,

@@ -16,10 +16,15 @@ from logbook.reading.words.tokens import plain
 _ACTS = frozenset("stapled taped rubbed_down trimmed tabs_bent vanes damage_repaired cross_tabs reinforced".split())
 _COUNTS = {"sides_taped": "taped", "sides_stapled": "stapled"}
 _ALL_SIDES = 4
+_WHOLE = "whole"  # of the piece as it stands, and of no act
 
 
 def still_coming(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
     """The claims, with an open item for each act that waits so."""
+    whole = [one for one in claims if one.part == _WHOLE]
+    if whole:
+        made = still_coming(row, [one for one in claims if one.part != _WHOLE], language)
+        return _told_once(row, [*made, *whole])
     short = [one for one in claims if _falls_short(one) and not _done_after(claims, one)]
     harmed = _not_seen_to(row, claims, language)
     if harmed:  # the same words, told of no act
@@ -37,6 +42,18 @@ def still_coming(row: Row, claims: list[Claim], language: Language) -> list[Clai
             first, last = told
             made.append(claim(row, "(open)", None, one.first, one.last, opens=(Open("piece", act, row.items[first].start, row.items[last - 1].end),), hedged=False))
     return [*claims, *made, *harmed]
+
+
+def _told_once(row: Row, claims: list[Claim]) -> list[Claim]:
+    """ "Not taped yet, saving it for tomorrow": one thing is to do. That the piece waits says no more than the act beside it that does."""
+    acts = [one for one in claims if any(told.denies is not None for told in one.opens)]
+    return [one for one in claims if one.part != _WHOLE or not any(_told_beside(row, one, other) for other in acts)]
+
+
+def _told_beside(row: Row, one: Claim, other: Claim) -> bool:
+    """Of the same piece: no other is named, or none between them."""
+    named = [at for at in range(len(row.items)) if _begins_a_piece(row, at)]
+    return len(named) < 2 or not any(min(one.first, other.first) < at < max(one.first, other.first) for at in named)
 
 
 def _done_after(claims: list[Claim], one: Claim) -> bool:
