@@ -190,6 +190,7 @@ class Small:
     went_in: frozenset[str] = frozenset()  # behind vanes: they are in
     lets_into: frozenset[str] = frozenset()  # between two sizes: the second is what the first opens on
     between: frozenset[str] = frozenset()  # before two pieces that this one stands between, or two measures
+    the_two: frozenset[str] = frozenset()  # behind it: two pieces named before
     i: frozenset[str] = frozenset()  # begins words in which he tells of his own making
     stands: frozenset[str] = frozenset()  # behind a piece: verbs that tell how it stands
     loosely: frozenset[str] = frozenset()  # a clause of its own: what was done before it was not done in full

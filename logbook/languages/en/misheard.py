@@ -151,7 +151,7 @@ MISHEARD = (
     Misheard("fantastic", "mastic", "C_MASTIC", before=("SEALED",), after=("MARK181", "COMMA MARK181", "AND METHOD"), near=2),
     Misheard("plastic", "mastic", "C_MASTIC", before=("SEALED",), after=("MARK181", "COMMA MARK181", "AND METHOD"), near=2),
     Misheard("drastic", "mastic", "C_MASTIC", before=("SEALED",), after=("MARK181", "COMMA MARK181"), near=2),
-    Misheard("scream", "scrim", "SCRIM", before=("SEE",), after=("SHOWS", "BE SHOWS"), near=2),
+    Misheard("scream", "scrim", "SCRIM", before=("SEE", "MARK181"), after=("SHOWS", "BE SHOWS"), near=2),
     Misheard("stream", "scrim", "SCRIM", before=("SEE",), after=("SHOWS", "BE SHOWS"), near=2),
     Misheard("cream", "scrim", "SCRIM", before=("SEE",), after=("SHOWS", "BE SHOWS"), near=2),
     Misheard("screen", "scrim", "SCRIM", before=("SEE",), after=("SHOWS", "BE SHOWS"), near=2),

@@ -18,6 +18,7 @@ from logbook.languages.en.disowned import ENGLISH_DISOWNED
 from logbook.languages.en.fastening import ENGLISH_FASTENING
 from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en.found_by_others import ENGLISH_FOUND_BY_OTHERS
+from logbook.languages.en.gaps_plainly import ENGLISH_GAPS_PLAINLY
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
 from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
 from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
@@ -28,7 +29,9 @@ from logbook.languages.en.numbers_aloud import ENGLISH_NUMBERS_ALOUD
 from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
 from logbook.languages.en.plainer import ENGLISH_PLAINER
 from logbook.languages.en.plainer_aloud import ENGLISH_ALOUD
+from logbook.languages.en.printed_plainly import ENGLISH_PRINTED_PLAINLY
 from logbook.languages.en.promised import ENGLISH_PROMISED
+from logbook.languages.en.put_otherwise import ENGLISH_PUT_OTHERWISE
 from logbook.languages.en.said_askew import ENGLISH_SAID_ASKEW
 from logbook.languages.en.said_flatly import ENGLISH_SAID_FLATLY
 from logbook.languages.en.sealed_told import ENGLISH_TURNED_PLAINLY
@@ -42,6 +45,7 @@ from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
     *ENGLISH_WAITS_PLAINLY,
+    *ENGLISH_PUT_OTHERWISE,
     *ENGLISH_DISOWNED,
     *ENGLISH_BORNE_OUT,
     *ENGLISH_NAMED_ASIDE,
@@ -78,4 +82,6 @@ ENGLISH_PLAINLY = (
     *ENGLISH_SET_BESIDE_PLAINLY,
     *ENGLISH_MEANT_PLAINLY,
     *ENGLISH_SAID_ASKEW,
+    *ENGLISH_PRINTED_PLAINLY,
+    *ENGLISH_GAPS_PLAINLY,
 )

@@ -178,7 +178,7 @@ ENGLISH_SMALL = Small(
     middles=frozenset("centerline|center line|center|middle|mean|outside|heel|cl".split("|")),
     went_in=frozenset("went in|go in|goes in|came in|are in|is in".split("|")),
     lets_into=frozenset("into onto".split()),
-    between=frozenset("between".split()),
+    between=frozenset("between".split()), the_two=frozenset(("them", "the two", "those two", "the pair")),
     lost=frozenset("lost lose losing".split()),
     takes_off=frozenset("took take cut sliced lopped shaved whacked chopped sawed".split()),
     headings={"door": "access_door", "jog": "offset", "sleeve": "damper_sleeve"},

@@ -51,7 +51,7 @@ SPANISH_SMALL = Small(
     too=frozenset("también tambien".split()),
     not_that=frozenset("no es|no".split("|")),
     made=frozenset("hice hicimos terminé terminamos armé armamos acabé acabamos".split()),
-    between=frozenset({"entre"}),
+    between=frozenset({"entre"}), the_two=frozenset(("ellas", "ellos", "las dos", "los dos", "ambas", "ambos")),
     before_letter=frozenset("corrida linea pieza numero".split()),
     articles=frozenset("el la los las un una lo".split()),
     points_at_mark=frozenset("el la del al marca número numero etiqueta".split()),

@@ -11,6 +11,7 @@ from logbook.reading.own import one_left_out
 from logbook.reading.stated import condition, not_home, told_acts
 from logbook.reading.undone import partly, tabs
 from logbook.reading.compared.all_but import all_but
+from logbook.reading.compared.between_them import between_them
 from logbook.reading.compared.by_now import by_now
 from logbook.reading.clauses.claims import Claim
 from logbook.reading.compared.gap_at_one import gap_at_one
@@ -44,7 +45,7 @@ def compared_claims(told: OwnWords, row: Row, stated: Stated, language: Language
     where = Places.of(row, cut)
     claims = [replace(one, hedged=True) if one.first in told.doubted and one.name in ACT_FACTS else one for one in claims]
     claims = [marked(row, cut, where, one) for one in claims]
-    claims += [*of_both(row, named, claims), *denied_of_all.of_all(row, named, claims)]
+    claims += [*of_both(row, named, claims), *between_them(row, named, claims), *denied_of_all.of_all(row, named, claims)]
     named, claims = not_that_one(row, named, turned_round(row, all_but(row, claims, language), cut, language), cut, language)
     claims = other_part.of_the_other_part(row, named, claims, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)

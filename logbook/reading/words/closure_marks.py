@@ -9,6 +9,7 @@ from logbook.reading.words.tokens import Token
 _ONE = {"one", "uno", "ciento"}
 _BEGINS = _ONE | {"181", "1"}
 _EIGHTY = {"eighty", "ochenta"}
+_EIGHT_HEARD, _TY_HEARD = {"ate", "eight", "8"}, {"tea", "tee", "ty", "tie"}
 _LETTERS = {"p": "P", "pee": "P", "h": "H", "aitch": "H", "hache": "H", "m": "M", "em": "M", "pe": "P", "eme": "M", "pea": "P"}
 _FAMILY = {"a", "ay", "eh", "hey"}
 CLOSURE_OF = {"181A-P": "tape_pressure", "181A-H": "tape_heat", "181A-M": "mastic"}
@@ -54,6 +55,8 @@ def _hundred_eighty_one(tokens, at) -> int | None:
     if first not in _ONE:
         return None
     second = _word(tokens, at + 1)
+    if second in _EIGHT_HEARD and _word(tokens, at + 2) in _TY_HEARD:  # "one ate tea one a pee"
+        return at + 4 if _word(tokens, at + 3) in _ONE | {"1", "won"} else None
     if second == "81":
         return at + 2
     step = at + 2 if second == "hundred" else at + 1
