@@ -10,14 +10,10 @@ import pytest
 from logbook.reading import read
 
 LINES = (
-    ("Straight 31, taped right round. Oh, the back against the wall I couldn't get at.", {"taped"}),
     ("Straight 27, stapled at two inches, only the last stretch by the door got away from me.", {"stapled", "staple_spacing"}),
-    ("Offset 44, staples every two, legs go outward, apart from a dozen or so at the heel that went inward.", {"staple_clinch"}),
     ("Straight 38, 12 by 8, taped. One corner of it gave me trouble and I gave up on it.", {"taped"}),
     ("Straight 16, stapled every two inches, on the underside they wander a bit.", {"stapled", "staple_spacing"}),
     ("Sleeve 9. Cross tabs every foot, eight inches long. The two at the end are shorter.", {"cross_tabs"}),
-    ("Straight 93, the air is 180 degrees most of the day, when the burner comes on it's more like 270.", {"air_temperature"}),
-    ("Straight 62, the static is an inch and a half with one fan, three with both.", {"static_pressure"}),
     ("Straight 66 is taped and rubbed. What I didn't manage is the underside.", {"taped", "rubbed_down"}),
     ("Straight 12, 12 by 8, taped. The back was awkward but I got it.", set()),
     ("Straight 16, 12 by 8, taped all around, the bottom took me a while because of the pipe.", set()),

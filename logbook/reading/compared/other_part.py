@@ -46,7 +46,7 @@ def _left_out(row: Row, named: list[Mention], claims: list[Claim], match: re.Mat
     clause = max((at + 1 for at in range(begin, first - 1) if row.items[at].concept in ("COMMA", "BUT")), default=begin)  # the one right before
     here = [one for one in told if first <= one.first < last] if "told" in match.groupdict() else [one for one in told if clause <= one.first < first] or [one for one in told if begin <= one.first < end and acts == (_MENDED,)]
     here = here or _of_so_many(row, told, begin, first, language) or ([] if _TO_DO & {item.concept for item in row.items[first:last]} else _told_before(row, told, match, begin))
-    if not here or _pattern(language.code, "seen_to").match(plain(row.text[match.end() :])) is not None:
+    if not here or _seen_to(row, match, here, language):
         return claims
     if len({one.mark for one in named if one.mark is not None}) > 1 and match.groupdict().get("part", "") is None and match.groupdict().get("parts") is None:
         return claims  # "the other two I never got to": pieces
@@ -80,3 +80,13 @@ def _of_so_many(row: Row, told: list[Claim], begin: int, first: int, language: L
 @cache
 def _pattern(code: str, member: str) -> Likely:
     return Likely(getattr(LANGUAGES[code].all_but, member))
+
+
+def _seen_to(row: Row, match: re.Match[str], here: list[Claim], language: Language) -> bool:
+    """ "The back I couldn't reach. Pete got it": somebody did since; not where the words behind name another act, "patched the hole, not the dent. Taped it."."""
+    seen = _pattern(language.code, "seen_to").match(plain(row.text[match.end() :]))
+    if seen is None:
+        return False
+    until = match.end() + seen.end()
+    named = {DENIED[item.concept][0] for item in row.items if match.end() <= item.start < until and item.concept in DENIED}
+    return not named or not named.isdisjoint(one.name for one in here)
