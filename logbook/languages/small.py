@@ -85,6 +85,7 @@ class Small:
     quite: frozenset[str] = frozenset()  # behind a "not", before a figure: it is nearly that
     hangs: frozenset[str] = frozenset()  # a piece does: so far apart are its hangers
     sorts: frozenset[str] = frozenset()  # what is of one sort among others
+    rivets: frozenset[str] = frozenset()  # what holds a collar to metal and is no screw
     hangs_it: frozenset[str] = frozenset()  # one of what holds a duct up: so far apart are no staples
     not_yet: frozenset[str] = frozenset()  # it is still to be done
     is_so: frozenset[str] = frozenset()  # behind a piece's number alone: what was told before is done on it

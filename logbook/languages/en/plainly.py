@@ -27,6 +27,7 @@ from logbook.languages.en.mouths import ENGLISH_MOUTHS
 from logbook.languages.en.named_aside import ENGLISH_NAMED_ASIDE
 from logbook.languages.en.numbers_aloud import ENGLISH_NUMBERS_ALOUD
 from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
+from logbook.languages.en.parts_plainly import ENGLISH_PARTS_PLAINLY
 from logbook.languages.en.plainer import ENGLISH_PLAINER
 from logbook.languages.en.plainer_aloud import ENGLISH_ALOUD
 from logbook.languages.en.printed_plainly import ENGLISH_PRINTED_PLAINLY
@@ -46,6 +47,7 @@ from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 ENGLISH_PLAINLY = (
     *ENGLISH_WAITS_PLAINLY,
     *ENGLISH_PUT_OTHERWISE,
+    *ENGLISH_PARTS_PLAINLY,
     *ENGLISH_DISOWNED,
     *ENGLISH_BORNE_OUT,
     *ENGLISH_NAMED_ASIDE,

@@ -162,6 +162,7 @@ ENGLISH_SMALL = Small(
     is_on=frozenset("applied installed good done on all set finished complete solid tight perfect great fine is are ok okay".split()),
     one_side=frozenset(("side",)),
     nothing_but=frozenset("just|only|nothing but|strictly|purely".split("|")),
+    rivets=frozenset("rivet rivets riveted riveting".split()),
     hangs=frozenset({"hangs"}),
     quite=frozenset({"quite"}),
     sorts=frozenset("right good proper listed foil other new wide real correct silver long longer fat wider".split()),

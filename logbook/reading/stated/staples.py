@@ -27,12 +27,14 @@ def _owner(found: Found) -> str | None:
         concept = items[at].concept
         if concept == "HANG" and at and items[at - 1].concept == "I":
             return "hanger_spacing"  # "I hang it each ten feet"
-        if concept == "WORD" and found.row.words(at, at + 1).lower() in words_of("small.hangs"):
-            concept = "HUNG"
+        if concept == "WORD" and (said := found.row.words(at, at + 1).lower()) in words_of("small.hangs") | words_of("small.rivets"):
+            concept = "HUNG" if said in words_of("small.hangs") else "TIE_RODS"  # of rivets no spacing is read
         if concept == "HUNG" and items[found.at("n")].concept == "LEN" and items[found.at("n")].value.value < _HANGS:
             continue  # "hung, every two inches stapled"
         if concept in _OWNERS and not _denied(found.row, at):
             return "hanger_spacing" if concept == "TIE_RODS" and (any(item.concept == "K_HANGER" for item in items) or any(item.concept in ("HANG", "HUNG") for item in items[found.row.sentence_start(at) : at])) else _OWNERS[concept]
+        if concept in ("K_COLLAR", "K_DAMPER_SLEEVE") and "SCREWS" in [item.concept for item in items[max(0, at - 3) : at]]:
+            return "screw_spacing"  # "screwed the metal collar to 80, with washers, every eighteen inches"
         if concept.startswith("K_") and concept != "K_HANGER" and items[at - 1].concept not in ("ON", "OF", "IN", "FROM", "HUNG"):
             break  # but not where it only tells where the thing is: "how long are the tabs on tee six? Four. Every eight"
     for at in range(found.last, min(len(items), found.last + 3)):
