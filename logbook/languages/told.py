@@ -110,6 +110,7 @@ class CameOff:
     earlier: str = ""  # the same before a thing that fell off by itself
     worn: str = ""  # before the noun: what came off was to be replaced
     back_on: tuple[str, ...] = ()
+    back_over: tuple[str, ...] = ()  # the same of staples and tape alone
     lies: str = ""  # where it lies now
     not_again: str = ""
     unsettled: str = ""

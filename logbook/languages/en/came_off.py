@@ -43,6 +43,10 @@ ENGLISH_CAME_OFF = CameOff(
         r"(?:new|fresh) (?:ones|<n>|roll|strip|tape)(?: (?:is|are|went))?(?: back| right)* (?:in|on|there)", r"bent (?:them|'em|it|those) (?:all )?(?:back )?(?:down|over|in)", r"<[db]>",
         r"(?:the )?(?:second|third|fourth|next|new|last) (?:time|strip|one|try|go|piece|round|set|lot)(?: (?:around|round))? ?(?:it|that|they|i|one|them)? ?(?:(?:'s|is|are|has|have|finally|got it|went|go|goes|put it) )*(?:on|down|in|stuck|held|holding|holds|took|stayed|sticking|sticks)(?![\w'])",
     ),
+    back_over=(
+        r"(?:went|came|gone|goes) (?:right |straight |all )*(?:back(?: (?:over|around|through|along)(?: (?:it|them|that|(?:the )?(?:joint|seam|piece|whole \w+|same \w+)))?)?|again|over (?:it|them|that) again) (?:(?:every|each)(?! (?:[\w-]+ )?(?:minutes?|mins?|hours?|days?|mornings?|times?|weeks?|now|so often|few|night|break|single|side|one|piece))|at (?:an? inch|\d|two|one|three)(?! o'clock))",
+        r"(?:went|came|gone) (?:right |straight |all )*back over (?:it|them|that|the (?:joint|seam|whole thing|same joint|same seam))(?! with (?:my|a|the) (?:eye|flashlight|light|finger|hand))",
+    ),
     lies=r"^(?:(?:and|now|so) )*(?:it's|they're|it is|they are|all|every|the lot|most|lying|laying|sitting|hanging|what's left)\b.*\b(?:floor|ground|trash|bin|dumpster|garbage|slab|deck)\b",
     not_again=r"(?<![\w'])(?:not|never|no|\w+n't|yet|still|without|nobody|tomorrow|later|going|will|\w+'ll|need|needs|have to|gonna|gotta|to|should)(?![\w'])",
     unsettled=r"(?<![\w'])(?:if|would|might|could|will|won't|never|not|no|nobody|\w+n't|before|until|till|unless|so|or|can|may|needs?|must|gotta|should|has to|have to|got to|going|almost|nearly|tried|to|when|once|think|says|said|try|trying)(?![\w'])",

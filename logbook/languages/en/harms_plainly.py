@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en.numbers import SAID_NUMBER
 from logbook.languages.plainer import Plainer
 
 _HARM = r"(?:tears?|torn|tore|rips?|ripped|holes?|punctur\w*|gash\w*|slits?|cuts?|slices?|nick\w*|dents?|dented|dinged|crush\w*|mashed|smashed|squash\w*|stepped on|bust\w*|caved|broken|wet|soaked|damp|soggy|water|rain\w*|peel\w*|lift\w*|loose|separat\w*|delaminat\w*|bubbl\w*|damag\w*|gouge\w*|scuff\w*|split|poked?)"
@@ -23,6 +24,12 @@ _NOT_ITS_OWN = r"(?:(?<=[.!?] )|^)(?=[^.!]*(?:worried|afraid|scared|nervous|hate
 _NO_OTHER_THING = r"(?:(?!vanes|staple|tape|tabs|straps|screws|washers|hangers)[^.?!])"
 
 ENGLISH_HARMS_PLAINLY = (
+    # --- how big the harm is, in a breath of its own
+    Plainer(
+        (" inch", '"'),
+        rf"(?<![\w'])(?:holes?|tear|tore|torn|rip|ripped|gash|slit|puncture|dent|put (?:a|his|my|their) \w+ through|poked|gouge|cut)(?![\w'])[^.?!;]{{0,60}}?(?P<x>\.) (?:(?:it's|it is|maybe|about|around|like|roughly|just|only|say|call it|a good) )*{SAID_NUMBER} ?(?:inch(?:es)?|\")(?: (?:or so|long|wide|across|tall|deep|of it|maybe|about))*(?=[.,;])",
+        (("x", ","),),
+    ),
     # --- what has to be done about it
     _not_done(("swap", "change", "switch", "trade", "replace", "plug", "glue", "cut ", "fabric", "mastic", "new "), _SWAP),
     Plainer(("swapped", "changed", "switched", "replaced", "plugged", "glued", "stuck"), rf"{_TOLD}(?<![\w'])(?:haven't|have not|hasn't|has not|never|not|isn't|wasn't|didn't get it|ain't)(?: (?:been|got|gotten|even|yet|quite))* (?P<x>{_SWAPPED}(?: or {_SWAPPED})?)(?= (?:yet|still|so)\b|[.,;!]|$)", (("x", "repaired"),)),

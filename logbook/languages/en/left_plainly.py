@@ -20,6 +20,13 @@ _ALL_THATS_LEFT = r"(?:what|all)(?: that)?(?:'s| is| i've got| i have) left(?: t
 _A_PART = r"(?:the |its |that |one )(?:other |last |far |near |back |front |top |bottom |left |right |heel |throat |long |short )*(?:top|bottom|left|right|back|front|heel|throat|sides?|seams?|joints?|corners?|end|cheeks?)(?![\w'])"
 
 ENGLISH_LEFT_PLAINLY = (
+    # --- "collar 5 has mastic, straight 6 hasn't had any": of the same
+    Plainer(
+        (" any",),
+        r"(?<![\w'])(?P<t>mastic)(?![\w'])(?:(?!(?<![\w'])(?:tape|taped|staples?|stapled|vanes?|tabs?|washers?|damage|gaps?|screws?|hangers?)(?![\w']))[^?!]){1,90}?(?P<x>(?:hasn't|has not|haven't|didn't|did not|never|doesn't|don't)(?: (?:had|got|gotten|get|have|has|seen|see|ever))+ any)(?=[.,;!]|$| (?:and|yet|but|on|till|until))",
+        (("x", r"hasn't had any \g<t>"),),
+        beside=("mastic",),
+    ),
     # --- the vanes are still in the box: they are not in the piece; the back one is a side; the damper in sleeve 10
     Plainer((" in the ", " in my ", " on the ", " on my ", " at the ", " in a "), r"(?<![\w'])(?:(?:vanes|turning vanes)(?=(?:'re| are)\b)|(?:tape|staples|tabs|washers)(?=(?:'s| is|'re| are) still\b))(?P<x>(?:'s| is|'re| are)(?: all| still| just| sitting| lying| over)* (?:in|on|at|out in|back in|back at|down in|out on) (?:the|my|his|a|its) (?:box|boxes|truck|van|bag|crate|carton|bucket|gang ?box|tool ?box|tool bag|shop|warehouse|store|package|cart|lift|bench|floor))(?=[.,;!]|$| and\b| so\b| because\b)", (("x", " missing"),), unless=r"(?:rest|more|extra|leftover|other|spare|another|empty|used|roll)"),
     Plainer(("back one",), r"(?<=\bthe )(?P<x>back one)(?=[.,;!]|$| (?:is|isn't|i|that|which|has|still|needs|doesn't|and|but|with|yet)\b)", (("x", "back side"),)),

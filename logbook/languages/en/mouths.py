@@ -67,8 +67,13 @@ ENGLISH_MOUTHS = (
     ),
     Plainer(("the only thing", " is all "), r"(?P<x>(?:the )?(?P<t>tape|taping|vanes?|staples|rubbing|rub)(?:'s| is| are|s) (?:the only things?|all)(?: that)?(?: (?:it's|it is|she's|that's|is|are|it|she))? (?:missing|wanting|lacking|left|needed|short|wants|needs|lacks|wantin'|missin'|lackin'|left to do))(?![\w'])", (("x", r"still needs \g<t>"),)),
     *(
-        Plainer(("nobody say", "nobody can say", "no one can say", "nobody claim", "nobody tell"), rf"(?P<x>(?:(?:can't|ain't) nobody(?: gonna)?|nobody can|no one can|can't anybody|nobody's gonna) (?:say|claim|tell (?:you|me|us))(?: that)? {_I} (?:didn't|never|forgot to|did not) {act}(?:d|ped|bed)?)(?![\w'])", (("x", f"i {done}"),))
+        Plainer(("nobody", "no one", "no-one", "can't anybody"), rf"(?P<x>(?:(?:can't|ain't) nobody(?: gonna)?|can't anybody|(?:nobody|no one|no-one)(?: can|'s gonna|'s going to| is going to| is gonna| will|'ll| could| gets to)(?: ever)?) (?:say|claim|tell (?:you|me|us|anybody))(?: that)? {_I} (?:didn't|never|forgot to|did not) {act}(?:d|ped|bed)?)(?![\w'])", (("x", f"i {done}"),))
         for act, done in _ACTS[:5]
+    ),
+    Plainer(("nobody", "no one", "no-one"), rf"(?P<x>(?:nobody|no one|no-one)(?: can|'s gonna|'s going to| is going to| is gonna| will|'ll| could)(?: ever)? (?:say|claim|tell (?:you|me|us|anybody))(?: that)? {_I} (?:left|closed|hung|built|made) (?P<w>[^.?!;,]{{1,30}}?) without (?:any |its |the |the turning |turning )?(?P<t>tape|mastic|staples|vanes))(?=[.,;!]|$)", (("x", r"i put \g<t> in \g<w>"),)),
+    *(
+        Plainer((f"{act} ", f"{act},"), rf"(?:(?<=[.;!?,] )|^)(?P<x>(?:and |but )?{act}(?: (?:it|them|her|that|this one))?(?: (?:down|off|up))?(?:,? (?:though|however|now))?,? (?:that|this),? (?:(?:they|you|he|people|anybody|anyone) (?:can|could|may) say )?{_I} (?:just )?(?:didn't|did not|never did|haven't))(?=[.,;!]|$| yet)", (("x", f"i didn't {act} it"),))
+        for act, _ in _ACTS[:7]
     ),
     # --- what he forgets is what he forgot
     Plainer(("forget", "forgot"), rf"(?P<x>{_I} (?:also )?(?:forget|forgot|forgotten)(?:(?: to)? (?:put|place|install|insert|do|make|apply)(?: in)?)?(?: (?:the|my|some|any))? (?P<t>{_THING}))(?! (?:gun|measure|at|that|was|were|is|are|if|how|which|what|width|number))(?![\w'])", (("x", r"i forgot the \g<t>"),)),
@@ -96,7 +101,7 @@ ENGLISH_MOUTHS = (
         Plainer((f"to {act}",), rf"(?P<x>{_I} (?:meant|wanted|intended|was going|were going|was fixing|was supposed) to {act})(?= [^.?!]{{1,30}}[,.;] (?:but |and )?(?:it |that )?(?:just |flat |plumb |clean |completely |totally |slap )*(?:slipped my mind|slipped by me|got away from me|got by me|escaped me))", (("x", f"i forgot to {act}"),))
         for act, _ in _ACTS[:5]
     ),
-    Plainer((" press", " squeeg", " smooth"), rf"(?:(?:but|and|{_I}|is|tape) )*(?P<x>(?:no|not) (?:use |used )?(?:the |my )?(?:press|squeegee|smooth)(?:e?d)?(?: (?:it|them|the tape|down|good|well|with (?:the |my |a )?squeegee))*){_ENDS}", (("x", "not rubbed down"),)),
+    Plainer((" press", " squeeg", " smooth"), rf"(?:(?:but|and|{_I}|is|tape) )*(?P<x>(?:no|not) (?:use |used )?(?:the |my )?(?:press|squeegee|smooth)(?:e?d)?(?: (?:it|them|the tape|down|good|well|with (?:the |my |a )?(?:squeegee|tool|roller|stick|paddle|iron|hand)))*){_ENDS}", (("x", "not rubbed down"),)),
     # --- told in the past, and then as it is now
     Plainer(("now ", "today "), rf"(?P<x>(?:before|first|yesterday|earlier|this morning|in the morning),? (?:it |she |this )?(?:(?:has|have|had|is|was|with|no have|not have) )*(?:no |without )?(?P<t>tape|staples?|vanes?)[,.;] (?:but |and )?(?:now|today) (?:{_I} )?(?:already )?(?:put|install|have|has|is|with|it has|it have|yes|yes it is|yes it has))(?: (?:it|them|in))?(?![\w'])", (("x", r"\g<t> is in"),)),
     Plainer(("now is ", "now have ", "now has "), r"(?:[,.;] |but |and )now(?P<x>)(?= (?:is|have|has) (?:tape|staple|vane|rub|all |good |wip|trim|patch|repair|close|seal|tight))", (("x", " it"),)),

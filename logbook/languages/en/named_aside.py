@@ -6,6 +6,7 @@ Regular expressions over lower-case letters, as in `plainer.py`: each is read wi
 from __future__ import annotations
 
 from logbook.languages.en.left_plainly import KIND
+from logbook.languages.en.numbers import SAID_COUNT
 from logbook.languages.plainer import Plainer
 
 _KIND = rf"(?:{KIND}|straight)"
@@ -17,6 +18,8 @@ _TWO_ASKED = rf"(?<![\w'])(?:on|of|for|in|at|number|{_KIND}) (\d{{2,4}})(?!\d).*
 _FIGURE = r"\d+(?:\.\d+)?(?:(?: ?cfm| cubic feet(?: a| per)? ?(?:minute)?))?"
 
 ENGLISH_NAMED_ASIDE = (
+    # --- "sleeve 134 for the fire damper": no second piece
+    Plainer(("sleeve",), rf"(?<!damper )(?<![\w'])(?P<x>sleeve (?:number |no\.? )?(?P<n>\d{{1,4}}|{SAID_COUNT}),? (?:is )?(?:for|of|around|with) (?:the|a|an|my|our|that|its) (?:\w+ )?damper)(?![\w'])(?!s)", (("x", r"damper sleeve \g<n>"),)),
     Plainer((" duct ",), rf"(?<![\w'])(?:branch|straight|elbow|tee|offset|transition|end cap)(?P<x> duct)(?= (?:number )?{_N})", (("x", ""),)),
     # --- "I was going to say 35 is finished but hang on, …"
     Plainer((" say ", " said ", " thought "), rf"(?P<x>i (?:was (?:going to|gonna|about to) say|wanted to say|almost said|nearly said|thought)(?: that)? (?:the )?)(?:{_KIND} )?(?P<n>{_N})(?P<y>(?: is|'s| was)(?: all| totally)* (?:finished|done|complete|ready|good|all set|okay),?(?: but| and)?,? {_WAIT}),? ", (("x", "number "), ("y", ","))),

@@ -9,6 +9,7 @@ from logbook.languages.en.asked_of_him_plainly import ENGLISH_ASKED_OF_HIM
 from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
 from logbook.languages.en.borne_out import ENGLISH_BORNE_OUT
 from logbook.languages.en.breaths import ENGLISH_BREATHS
+from logbook.languages.en.by_his_word import ENGLISH_BY_HIS_WORD
 from logbook.languages.en.coming_round import ENGLISH_COMING_ROUND
 from logbook.languages.en.complained_plainly import ENGLISH_COMPLAINED_PLAINLY
 from logbook.languages.en.corrected_plainly import ENGLISH_CORRECTED_PLAINLY
@@ -86,4 +87,5 @@ ENGLISH_PLAINLY = (
     *ENGLISH_SAID_ASKEW,
     *ENGLISH_PRINTED_PLAINLY,
     *ENGLISH_GAPS_PLAINLY,
+    *ENGLISH_BY_HIS_WORD,
 )

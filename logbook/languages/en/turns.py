@@ -135,7 +135,8 @@ ENGLISH_TURNS = Turns(
     sides_only=(r"(?:over |down |only |just |tight |all around |around )*on (?:just |only )?(?:one|two|three)(?: of the four| of the sides)? ?sides?",),
     # what he did a second time: the measure behind it is how it is now
     goes_over=(
-        r"(?:went|came|gone|turned|gone right|went right) (?:right |all the way )?back(?= ?(?:over|and|in|through|around|again|to it|on it|at it|there|later|after|up in|up there|under|with|this|[,.;]|$))(?! and forth)(?: over)?(?: it| them| that)?",
+        r"(?:went|came|gone|turned|gone right|went right) (?:right |all the way )?back(?= ?(?:over|and|in|through|around|again|to it|on it|at it|there|later|after|up in|up there|under|with|this|(?:every|each)(?! (?:[\w-]+ )?(?:minutes?|mins?|hours?|days?|mornings?|times?))|[,.;]|$))(?! and forth)(?: over)?(?: it| them| that)?",
+        r"(?:went|gone) again(?= (?:every|each))",
         r"(?:went|gone|ran|came) (?:around|over|through)(?: (?:it|them|that|the whole (?:thing|joint|seam|way)))?(?: all)? (?:again|twice|a second time|one more time|once more)",
         r"(?:did|do|ran|shot|stapled|taped|cut|made|laid|set|hung|rolled) (?:it|them|that|those|this one|that one|(?:the|that) (?:\w+ )?(?:side|end|joint|seam|back|top|bottom|left|right|one|bunch|strip|piece)) (?:all )?over(?: again)?(?! (?:the|it|them|a|to)\b)",
         r"(?:redid|redone|re-did|re-?(?:cut|stapled|taped|spaced|hung|made|worked|measured|shot|bent|ran|laid|set|marked))\b(?: (?:it|them|that|those|the whole thing|the \w+))?",

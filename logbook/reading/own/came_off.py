@@ -48,8 +48,8 @@ def came_off(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
         told = _gone(row, drawn, place, taken, taken_it, language)
         if told is None:
             continue
-        name, worn, at = told
-        again = next((k for k in range(place + 1, min(len(drawn), place + 1 + _AHEAD)) if _is_back(row, drawn, place, k, name, language)), None)
+        name, worn, at, behind = told
+        again = place if _goes_over(one.words[behind:], name, language) else next((k for k in range(place + 1, min(len(drawn), place + 1 + _AHEAD)) if _is_back(row, drawn, place, k, name, language)), None)
         found.spent.update(k for k in range(one.first, one.last) if row.items[k].concept not in _KEPT and not row.items[k].concept.startswith("K_"))
         for later in drawn[place + 1 : place + 3]:
             if word(code, "told.came_off.lies").search(later.words):
@@ -62,8 +62,8 @@ def came_off(row: Row, drawn: tuple[Sketch, ...], language: Language) -> Afar:
     return found
 
 
-def _gone(row: Row, drawn: tuple[Sketch, ...], place: int, taken: tuple[Likely, ...], taken_it: tuple[Likely, ...], language: Language) -> tuple[str, bool, int] | None:
-    """The fact that is no more; whether only what was worn was taken; the item where that is told."""
+def _gone(row: Row, drawn: tuple[Sketch, ...], place: int, taken: tuple[Likely, ...], taken_it: tuple[Likely, ...], language: Language) -> tuple[str, bool, int, int] | None:
+    """The fact that is no more; whether only what was worn was taken; the item where that is told; the place behind its words."""
     code, one = language.code, drawn[place]
     for pattern in taken:
         match = pattern.search(one.words)
@@ -77,7 +77,7 @@ def _gone(row: Row, drawn: tuple[Sketch, ...], place: int, taken: tuple[Likely, 
             worn = word(code, "told.came_off.earlier").search(one.words[max(0, match.start() - _WORDS_OF_IT) : match.start()]) is not None
         else:
             worn = word(code, "told.came_off.worn").search(match.group()) is not None
-        return name, worn, one.item(match.start())
+        return name, worn, one.item(match.start()), match.end()
     for pattern in taken_it:
         match = pattern.search(one.words)
         if match is None or word(code, "told.came_off.unsettled").search(one.words[: match.start()].replace("had to ", "")) or "<" in match.group():
@@ -85,10 +85,10 @@ def _gone(row: Row, drawn: tuple[Sketch, ...], place: int, taken: tuple[Likely, 
         name = _act_before(row, drawn, place, one.words[: match.start()])
         name = next((fact for words, fact in language.told.came_off.facts if re.search(words, match.group())), name) if name is not None else None
         if name is not None:
-            return name, False, one.item(match.start())
+            return name, False, one.item(match.start()), match.end()
     match = next((m for pattern, fact in _with_it(code) if (m := pattern.search(one.words)) is not None and fact in _names(drawn, place)), None)
     if match is not None and not word(code, "told.came_off.unsettled").search(one.words[: match.start()]):
-        return next(fact for words, fact in language.told.came_off.facts if re.search(words, match.group())), False, one.item(match.start())
+        return next(fact for words, fact in language.told.came_off.facts if re.search(words, match.group())), False, one.item(match.start()), match.end()
     return None
 
 
@@ -116,10 +116,20 @@ def _act_before(row: Row, drawn: tuple[Sketch, ...], place: int, said: str) -> s
     return None
 
 
+def _goes_over(words: str, name: str, language: Language) -> bool:
+    """ "pulled them and went back every two": what goes on along a joint, and nothing else, is on again."""
+    if name not in ("stapled", "taped"):
+        return False
+    match = next((m for pattern in apart(language.code, "told.came_off.back_over") if (m := pattern.search(words)) is not None), None)
+    return match is not None and not word(language.code, "told.came_off.not_again").search(words[: match.end()])
+
+
 def _is_back(row: Row, drawn: tuple[Sketch, ...], place: int, later: int, name: str, language: Language) -> bool:
     one, code = drawn[later], language.code
     if one.sentence > drawn[place].sentence + 1 or any(row.items[at].concept.startswith("K_") for at in range(one.first, one.last)):
         return False  # "redid straight 77": another piece
+    if _goes_over(one.words, name, language):
+        return True
     for pattern in apart(code, "told.came_off.back_on"):
         match = pattern.search(one.words)
         if match is None or word(code, "told.came_off.not_again").search(one.words[: match.end()].replace("<", " <")):
@@ -199,11 +209,12 @@ def _reason(row: Row, at: int) -> range:
 
 
 def _done_again(row: Row, at: int) -> bool:
-    """ "pulled that, did it again at two": it holds again."""
-    for item in row.items[at + 1 : at + 6]:
-        if item.concept in ("STOP", "QUERY"):
+    """ "pulled that, did it again at two", "pulled them and went back every two": it holds again."""
+    for k in range(at + 1, min(at + 6, len(row.items))):
+        concept = row.items[k].concept
+        if concept in ("STOP", "QUERY", "NOT", "WILL"):
             return False
-        if item.concept == "REDID":
+        if concept == "REDID" or concept == "EVERY" and row.items[k - 1].concept == "BACK":
             return True
     return False
 
