@@ -20,6 +20,12 @@ _ALL_THATS_LEFT = r"(?:what|all)(?: that)?(?:'s| is| i've got| i have) left(?: t
 _A_PART = r"(?:the |its |that |one )(?:other |last |far |near |back |front |top |bottom |left |right |heel |throat |long |short )*(?:top|bottom|left|right|back|front|heel|throat|sides?|seams?|joints?|corners?|end|cheeks?)(?![\w'])"
 
 ENGLISH_LEFT_PLAINLY = (
+    # --- a part of it that is no numbered side, and nothing else
+    Plainer(
+        ("only the ", "just the "),
+        r"(?<!not )(?:only|just) (?P<x>the (?:front|face|underside|near side|far side|room side|wall side|open side|easy side|outside)(?: (?:seam|side|face|of it))?)(?= (?:of (?:it |that |this )?[^.?!;,]{1,24}? )?(?:is|got|was|has been|has got|gets|has)(?: (?:been|all|now))* (?:stapled|taped|tape|staples)(?=[.,;!]|$| on| and| so| now| right| for))",
+        (("x", "one side"),),
+    ),
     # --- "collar 5 has mastic, straight 6 hasn't had any": of the same
     Plainer(
         (" any",),

@@ -67,7 +67,7 @@ ENGLISH_MOUTHS = (
     ),
     Plainer(("the only thing", " is all "), r"(?P<x>(?:the )?(?P<t>tape|taping|vanes?|staples|rubbing|rub)(?:'s| is| are|s) (?:the only things?|all)(?: that)?(?: (?:it's|it is|she's|that's|is|are|it|she))? (?:missing|wanting|lacking|left|needed|short|wants|needs|lacks|wantin'|missin'|lackin'|left to do))(?![\w'])", (("x", r"still needs \g<t>"),)),
     *(
-        Plainer(("nobody", "no one", "no-one", "can't anybody"), rf"(?P<x>(?:(?:can't|ain't) nobody(?: gonna)?|can't anybody|(?:nobody|no one|no-one)(?: can|'s gonna|'s going to| is going to| is gonna| will|'ll| could| gets to)(?: ever)?) (?:say|claim|tell (?:you|me|us|anybody))(?: that)? {_I} (?:didn't|never|forgot to|did not) {act}(?:d|ped|bed)?)(?![\w'])", (("x", f"i {done}"),))
+        Plainer(("nobody", "no one", "no-one", "can't anybody"), rf"(?P<x>(?:(?:can't|ain't) nobody(?: gonna)?|can't anybody|(?:nobody|no one|no-one)(?: can|(?:'s| is)(?: ever)? (?:gonna|going to)| will|'ll| could| gets to)(?: ever)?) (?:say|claim|tell (?:you|me|us|anybody))(?: that)? {_I} (?:didn't|never|forgot to|did not) {act}(?:d|ped|bed)?)(?![\w'])", (("x", f"i {done}"),))
         for act, done in _ACTS[:5]
     ),
     Plainer(("nobody", "no one", "no-one"), rf"(?P<x>(?:nobody|no one|no-one)(?: can|'s gonna|'s going to| is going to| is gonna| will|'ll| could)(?: ever)? (?:say|claim|tell (?:you|me|us|anybody))(?: that)? {_I} (?:left|closed|hung|built|made) (?P<w>[^.?!;,]{{1,30}}?) without (?:any |its |the |the turning |turning )?(?P<t>tape|mastic|staples|vanes))(?=[.,;!]|$)", (("x", r"i put \g<t> in \g<w>"),)),

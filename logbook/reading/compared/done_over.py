@@ -103,7 +103,7 @@ def _of_another_side(row: Row, before: list[Claim], new: Claim, first: int, last
     near = range(last, min(new.last + 4, until, _end_of_clause(row, new.last)))
     if any(row.items[k].concept in _ALL for k in range(first, near.stop)):
         return False
-    sides = {row.words(k, k + 1).lower() for k in (*range(first + 2, last), *near) if row.items[k].concept in _SIDES}  # past "went back"
+    sides = {row.words(k, k + 1).lower() for k in (*range(first + 2, last), *near) if row.items[k].concept in _SIDES and not row.words(k - 1, k).lower().endswith("whole")}  # past "went back"; "the whole joint" is no side
     told = {row.words(k, k + 1).lower() for k in range(max(0, old - 4), first) if row.items[k].concept in _SIDES}
     return bool(sides - told)
 

@@ -45,6 +45,8 @@ def marked(row: Row, cut, places: Places, one: Claim) -> Claim:
             before = []  # "pretty sure it was sixty degrees when I taped it": the warmth is in doubt
         if one.value is False and one.corrects and row.items[one.first].concept == "I" and one.name in ACT_FACTS:
             before = []  # "I kind of figured somebody else was taping it so I never did": what he did himself is in no doubt
+        if one.name == "stapled" and one.value is True and _how_far_apart(row, one):
+            before = []
         begin = max(clause.first, one.first - _SENTENCE)
         thinks = [begin + k for k, concept in enumerate(before) if concept == "THINK" and not _of_the_measure(row, begin + k, one.first)]
         hedged = hedged or bool(thinks) or one.last < clause.last and row.items[one.last].concept == "THINK" and not _of_the_measure(row, one.last, one.last + _SENTENCE)
@@ -71,6 +73,16 @@ def marked(row: Row, cut, places: Places, one: Claim) -> Claim:
 def _is_gone_into(row: Row, at: int) -> bool:
     """ "both cut into straight 17 with no gaps": a piece that is only where they go."""
     return at > 0 and row.words(at - 1, at).lower() in words_of("small.into") and row.items[at - 2].concept == "MOVE"
+
+
+def _how_far_apart(row: Row, one: Claim) -> bool:
+    """ "I'd say four inches between staples", "I think the staples are three apart": the distance is in doubt, and not that they are there."""
+    for at in range(one.first, min(one.last, len(row.items) - 1)):
+        if row.items[at].concept == "STAPLES":
+            behind = [item.concept for item in row.items[at + 1 : at + 4]]
+            before = at - 1 - (row.items[at - 1].concept == "DET")
+            return row.words(before, before + 1).lower() in words_of("small.between") or behind[0] == "BE" and any(concept in ("LEN", "NUM", "EVERY") for concept in behind)
+    return False
 
 
 def _of_the_measure(row: Row, at: int, first: int) -> bool:

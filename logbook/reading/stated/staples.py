@@ -119,7 +119,7 @@ def _between(found: Found):
     if found.row.words(found.at("b"), found.at("b") + 1).lower() in ("between", "entre"):
         yield from _spacing(found)
         if _OWNERS[found.item("o").concept] == "staple_spacing":
-            yield found.claim("stapled", True, group="w", weak=True)
+            yield found.claim("stapled", True, group="w", weak=True, hedged=False)  # about so far apart, and there they are
 
 
 def _between_them(found: Found):
