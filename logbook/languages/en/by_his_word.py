@@ -9,7 +9,7 @@ _NO_NAME = r"(?:the|my|our|that|his|her|their|this|it|what|who|me|you|us|myself|
 _WHO = rf"(?:(?:the|my|our|that|his) (?:other |old |new |night |day )?{_PEOPLE}|him|her|(?!{_NO_NAME}(?![\w'])){{name}})"
 _NAME = _WHO.format(name=r"[a-z]+")
 _AT_FIRST = r"(?:(?<=[.;!?] )|^)"
-_CLAUSE = rf"(?:(?<=[.;!?,] )|^)(?P<x>)(?!(?:and|but|so|according|now|well|if|i|we|stapled|taped|rubbed|trimmed|wiped|patched|fixed|sealed|hung)(?![\w']))[^.;!?,]{{6,80}}?"
+_CLAUSE = r"(?:(?<=[.;!?,] )|^)(?P<x>)(?!(?:and|but|so|according|now|well|if|i|we|stapled|taped|rubbed|trimmed|wiped|patched|fixed|sealed|hung)(?![\w']))[^.;!?,]{6,80}?"
 _ENDS = r"(?=[.;!]|$)"
 _TOLD = r"(?:says|claims|swears|tells me|told me|reckons|thinks)"
 _OWN = rf"(?P<w>{_NAME}|he|she|they)"
