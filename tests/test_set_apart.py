@@ -14,7 +14,6 @@ LINES = (
     ("Straight 38, 12 by 8, taped. One corner of it gave me trouble and I gave up on it.", {"taped"}),
     ("Straight 16, stapled every two inches, on the underside they wander a bit.", {"stapled", "staple_spacing"}),
     ("Sleeve 9. Cross tabs every foot, eight inches long. The two at the end are shorter.", {"cross_tabs"}),
-    ("Straight 66 is taped and rubbed. What I didn't manage is the underside.", {"taped", "rubbed_down"}),
     ("Straight 12, 12 by 8, taped. The back was awkward but I got it.", set()),
     ("Straight 16, 12 by 8, taped all around, the bottom took me a while because of the pipe.", set()),
     ("Straight 18, 12 by 8, stapled and taped, rubbed down on every side, the label's on the left.", set()),
