@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -13,6 +14,7 @@ from reading_cases import FILES, assert_each, facts_read, sentences
 
 from logbook import measure
 from logbook.facts import Move
+from logbook.languages import LANGUAGES
 from logbook.reading import read
 from logbook.reading.stated import condition, ends, moves, sizes, staples, supports, tapes
 from logbook.reading.names.bare_marks import SAID_BARE
@@ -121,6 +123,13 @@ SPELLINGS = {
     "as spoken": lambda text: re.sub(r"\bthem\b", "'em", re.sub(r"\bout of\b", "outta", re.sub(r"\bbecause\b", "'cause", text))),
     "with signs": lambda text: text.replace(" and ", " & "),
 }
+
+
+def test_a_list_of_words_with_nothing_between_two_strokes_is_refused(monkeypatch):
+    english = LANGUAGES["en"]
+    monkeypatch.setitem(LANGUAGES, "en", replace(english, concepts=(*english.concepts, ("TAPE", "foil tape||tape"))))
+    with pytest.raises(ValueError, match="has no word"):
+        book.__wrapped__("en")
 
 
 @pytest.mark.parametrize("spelling", SPELLINGS)

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from logbook.review import STAYS_OPEN
 from logbook.store.folder import JobFolder
-from logbook.store.worklist import told, waiting
+from logbook.store.worklist import told
 from logbook.worklist import Item
 
 
@@ -22,14 +22,14 @@ def last_decision(folder: JobFolder, piece: str, rule: str, edition: str) -> dic
     return next((doc for doc in made if doc["rule"] == rule and doc["edition"] == edition), None)
 
 
-def settled_lately(folder: JobFolder, limit: int = 100) -> list[Item]:
-    """Findings that one of the newest decisions ended, the newest first. What stands open or in hand is on the list, not here."""
+def settled_lately(folder: JobFolder, waiting: Sequence[Item], limit: int = 100) -> list[Item]:
+    """Findings that one of the newest decisions ended, the newest first. What stands open or in hand is on the list `waiting`, not here."""
     rows = folder.db.execute(
         "SELECT a.piece, a.id, a.done_by, a.at, a.content, f.rule, f.edition, f.verdict, coalesce(f.stands, ''), p.run, p.mark, p.kind "
         "FROM (SELECT * FROM acts WHERE act = 'decided' ORDER BY seq DESC LIMIT ?) a JOIN pieces p ON p.id = a.piece AND p.gone = 0 "
         "JOIN findings f ON f.piece = a.piece AND f.rule = json_extract(a.content, '$.rule') AND f.current = 1 ORDER BY a.seq DESC", [limit]
     )
-    on_list = {(item.piece, item.rule) for item in waiting(folder)}
+    on_list = {(item.piece, item.rule) for item in waiting}
     found: dict[tuple[str, str], Item | None] = {}
     for piece, id, by, at, content, rule, edition, verdict, stands, run, mark, kind in rows:
         doc = json.loads(content) | {"id": id, "by": by, "at": at}

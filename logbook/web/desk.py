@@ -50,7 +50,7 @@ def _list(run: str | None, rule: str | None, start: str, told: tuple[Mistake, ..
     ordered = [item for item in of_run if not rule or item.rule == rule]
     begin, a_page = int(start) if start.isdecimal() else 0, MOST_AT_ONCE if rule else A_PAGE
     shown = ordered[begin : begin + a_page]
-    newest, ended = store.newest_day(folder), settled.settled_lately(folder) if not begin else []
+    newest, ended = store.newest_day(folder), settled.settled_lately(folder, every) if not begin else []
     return render_template(
         "desk.html", says=store.finding_says(folder, [*shown, *ended], g.language), spoken=settled.spoken_last(folder, [*shown, *ended]), ended=ended, groups=worklist.groups(shown, folder.job, today), ordered=ordered, counts=_counts(ordered, today),
         begin=begin, more=len(ordered) > begin + a_page, a_page=a_page, run=run, runs=_runs(every), rule=rule, rules=_rules(of_run),
