@@ -20,6 +20,8 @@ _NO_SUCH = (
     r"(?:(?:that|this|it|she|there)(?:'s| is| was| isn't| wasn't)(?: just)? (?:not|wrong|no such|never|already|a (?:duplicate|double|mistake|repeat|wrong|different|test|bad)|an (?:error|accident)|the (?:other|wrong|same)|another|some ?(?:body|one)|a?n?other|on (?:the other|another|a different)|for (?:the other|another|a different)|from|mine|ours|my (?:mistake|bad))"
     r"|(?:i|we|it|that) (?:already |just |accidentally )?(?:sent|said|logged|called|recorded|never|didn't send|went to)|wrong|duplicate|double|twice|not|never|different|other|already|no such|doesn't|isn't|wasn't|somebody|someone|another)\b"
 )
+# what stands by a spot of a piece and tells which
+_BY_WHICH = r"(?:tees?|elbows?|ells?|nineties|ninety|collars?|branch|wye|transition|reducer|offset|take-?off|taps?|straights?|caps?|plenum|boots?|dampers?|doors?|walls?|ceiling|decks?|floor|columns?|beams?|joists?|studs?|hangers?|straps?|rods?|units?|handler|fans?|registers?|grilles?|flanges?|openings?|pipes?|conduits?)"
 # a joint that "came up tight" is no tape that came up
 _WELL = r"(?:(?:real|really|pretty|all|nice and|so|just|good and|nicely|very|dead|good|perfectly) )*(?:tight|snug|flush|closed|together|sharp|smooth|flat|level|beautiful|beautifully|solid|good|fine|nice|nicely|clean|great|square|okay|ok|perfect|perfectly|straight|well|right)\b"
 
@@ -42,10 +44,10 @@ ENGLISH_TURNS = Turns(
     beside=frozenset(
         "rail rails slot slots runner runners round the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
         " little bit just pretty real really on at in to up by under over along behind around right only maybe about like one one's got has have had gets get i we i've we've"
-        " my its and but though although except for two three four five six seven eight nine ten twelve couple few some several half most bunch lot another last first others other corner corners corner's"
+        " me us my its and but though although except for two three four five six seven eight nine ten twelve couple few some several half most bunch lot another last first others other corner corners corner's"
         " near far inner outer against toward wall"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
-        " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
+        " bottom's top's back's underside rest tail lap overlap middle heel throat cheek crotch foot feet inch inches piece part bits hand"
         " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's shiplap groove well so now today again from where was which who all way down off out also even"
         " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're set sets thank thanks you okay ok alright sorry well yeah yes oh"
         " monday tuesday wednesday thursday friday saturday sunday overnight yesterday".split()
@@ -55,7 +57,7 @@ ENGLISH_TURNS = Turns(
     ),
     # what may be wrong with the work; the acts it can be wrong with
     faults=(
-        (rf"peel(?:ing|ed(?! (?:it|that|them|the|all|everything|one|off (?:it|the|that)))|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting)? go|[\w']+ (?:com(?:ing|e|es)|came) (?:up(?! {_WELL})|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
+        (rf"peel(?:ing|ed(?! (?:it|that|them|the|all|everything|one|off (?:it|the|that)))|s)|lift(?:ing|ed|s)|curl(?:ing|ed|s)|flapping|unstuck|let(?:ting|s)? (?:go|loose)|[\w']+ (?:com(?:ing|e|es)|came) (?:up(?! {_WELL})|unstuck|unglued)|bare|uncovered|exposed|puckered (?:up|open)", ("taped", "cross_tabs")),
         (r"(?<!no )(?<!any )(?<!not a )(?<!the )(?<!for )(?:bubbl(?:ed|ing|es?|y)|wrinkl(?:ed|ing|es?|y)|fish ?mouth(?:s|ed)?|air pockets?|pockets? of air)(?! (?:out|gone|flat)\b)", ("rubbed_down",)),
         (r"bent (?:over|up|sideways)|crumpled|folded over", ("stapled",)),
         (r"backwards?|(?:the )?wrong way(?: (?:round|around))?|upside down", ("vanes",)),
@@ -63,12 +65,12 @@ ENGLISH_TURNS = Turns(
         (r"(?<!it )(?<!she )s(?:its?|at|itting) (?:up|proud|high|off)(?: (?:off|of|on|from|above) the flap)?|rid(?:e|es|ing) (?:up|high)|stand(?:s|ing)? (?:off|proud)|(?:didn't|don't|won't|never) sink", ("stapled",)),
         (r"(?:corner|end|side|edge)(?:'s| is| are) (?:still )?up", ("panel_seated",)),
         (r"spotty|patchy|hit (?:or|and) miss", ("stapled", "taped", "rubbed_down")),
-        (r"popp(?:ed|ing)(?! (?:the |my |all the |some |a |one )?(?:staples?|vanes?) in)(?: (?:out|loose|off|up))?|pulled (?:out|through|loose|off)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
+        (r"popp(?:ed|ing)(?! (?:the |my |all the |some |a |one )?(?:staples?|vanes?) in)(?: (?:out|loose|off|up))?|pull(?:ed|ing|s) (?:out|through|loose|off|away)|tor(?:e|n) (?:out|through|loose)", ("stapled", "taped", "vanes", "tabs_bent", "cross_tabs")),
         (r"loose(?! panel| piece| sheet| glass| insulation)|(?:com(?:ing|e|es)|came) (?:off|out|loose|apart|undone)" + STOCK + r"(?! (?:(?:one|two|three|four|five|six|seven|eight|[\d/-]+)(?: and (?:a|an|one|three) \w+)?(?: inch(?:es)?)? (?:apart|on center)|right|good|fine|nice|nicely|clean|great|square|to|at|okay|ok|perfect|straight|well|about|around|roughly|almost|nearly|like|just|every|exactly|(?:a|an|one|two|three|four|five|six|seven|eight|half)\b|right at|closer|a (?:little|bit|hair) (?:over|under|more|less|past|wide)|\d))|f(?:a|e)ll(?:en|ing|s)? (?:out|off|down)|stick(?:ing|s)? (?:up|out)|stuck up|hanging (?:off|down|loose|out)|missing|broke(?:n)?(?: off)?|sprung|wobbly|floppy|proud", ()),
         (r"(?:corners?|seams?|joints?|sides?|back|top|bottom|left|right|spots?|underside|edges?)(?:'s| is| are)?(?: still| a little| kinda| kind of| wide)* open", ("taped", "cross_tabs")),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
-    any_side=r"(?<![\w'])(?:the|that|its|this|one) (?!other|and|is|are|but|with|not|no)[a-z'-]+ (?=(?:side|end|edge|face|cheek)(?![\w']))",
+    any_side=r"(?<![\w'])(?:the|that|its|this|one) (?!other|and|is|are|but|with|not|no)[a-z'-]+ (?=(?:side|end|edge|face|cheek)(?![\w']))|(?<![\w'])(?:right |over |up |down )*(?:near|by|next to|beside|close to|toward|towards|under|above|below|behind|past|just past|at|from|against|around) (?:the|that|my|a) (?:first |next |last |old |big |little )?" + _BY_WHICH + r"(?![\w'])",
     meanwhile=r" (?:because|since|'?cause|when|while|as|after|once|the minute|the second|as soon as|every time) (?:i|we|i'm|we're|he|she|they|it|it's|you|the|my|somebody|someone|a|of)\b.*$",
     # tabs that stand where they should lie
     standing=(

@@ -9,18 +9,16 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
-from functools import cache
 
-from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_sits import of_the_joint
 from logbook.reading.clauses.legs_turn import legs_turn
-from logbook.reading.words.likely import Likely, Some, where_standing
+from logbook.reading.words.likely import Some
 from logbook.reading.clauses.parts import Part
 from logbook.reading.words.phrasing import any_of, apart, begins, is_whole, valued, word
-from logbook.reading.clauses.set_right import is_mended, without_leads
+from logbook.reading.clauses.set_right import is_mended
 from logbook.reading.clauses.within_a_harm import within_a_harm
 from logbook.reading.own.once_begun import goes_on
 from logbook.reading.own.spaced_otherwise import spaced_otherwise
@@ -72,37 +70,6 @@ def _stands_alone(row: Row, part: Part, language: Language) -> bool:
     """ "…, where I could": no question, though it begins like one."""
     asked = part.last < len(row.items) and row.items[part.last].concept == "QUERY"
     return not asked and any_of(language.code, "turns.alone").search(part.words) is not None
-
-
-def waits(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[Claim], set[int]]:
-    """ "tape to follow", "the only thing left is the tape": work still to do, told without a verb."""
-    made, spent, text = [], set(), plain(row.text)
-    waiting = [_waiting(language.code)[at] for at in where_standing(_waiting_patterns(language.code), text)]
-    for part in cut_up if waiting else ():
-        if own.is_blank(part.first) or not any(item.concept in _WAITING for item in row.items[part.first : part.last]):
-            continue
-        words = without_leads(part.words, language)
-        for pattern, name in waiting:
-            if pattern.fullmatch(words):
-                start, end = row.items[part.first].start, row.items[part.last - 1].end
-                made.append(claim(row, name, False, part.first, part.last, opens=(Open("piece", name, start, end),), pending=True, hedged=False))
-                spent.update(range(part.first, part.last))
-                break
-    return made, spent
-
-
-_WAITING = ("TAPE", "TAPED", "STAPLES", "STAPLE", "STAPLED", "VANES", "TABS", "RUB", "RUBBED", "TAPE_IT", "WORD")
-
-
-@cache
-def _waiting(code: str) -> tuple[tuple[Likely, str], ...]:
-    turns = LANGUAGES[code].turns
-    return tuple((Likely(pattern.replace("{act}", act)), name) for pattern in turns.waits for act, name in turns.waiting)
-
-
-@cache
-def _waiting_patterns(code: str) -> tuple[Likely, ...]:
-    return tuple(pattern for pattern, _ in _waiting(code))
 
 
 def _short(row: Row, own: Row, cut_up, place: int, wrong: Some, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
@@ -306,7 +273,7 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
             return ()  # "top's flat, bottom isn't": of that, not of the tape
         if concept not in _ACTS or own.is_blank(at) or (at >= part.first and concept in ("TIGHT", "BENT", "CLINCHED")):
             continue
-        if not every and not names and concept in ("WIPED", "TRIMMED", "SHOWS", "TIGHT"):
+        if not every and not names and (concept in ("WIPED", "TRIMMED", "SHOWS", "TIGHT") or concept == "RUBBED" and _tape_under(row, at)):
             continue
         if names and _ACTS[concept] not in names and not (concept == "TIGHT" and "taped" in names):
             continue
@@ -326,6 +293,15 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
             listed += [k for k in range(mate.first, mate.last) if row.items[k].concept in _VERBS and not own.is_blank(k)]
         return tuple(dict.fromkeys([at, *(k for k in listed if not names or _ACTS[row.items[k].concept] in names)]))
     return ()
+
+
+def _tape_under(row: Row, at: int) -> bool:
+    """ "Taped and rubbed, the end came loose": what is loose is the tape that was rubbed."""
+    while at > 0 and row.items[at - 1].concept not in ("STOP", "QUERY"):
+        at -= 1
+        if row.items[at].concept in ("TAPED", "TAPE"):
+            return True
+    return False
 
 
 def _of_its_own(row: Row, part: Part) -> bool:

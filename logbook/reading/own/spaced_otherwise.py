@@ -15,6 +15,7 @@ _OTHERS_SPACED = ("SCREWS", "TABS", "K_HANGER", "VANES", "WASHERS", "TIE_RODS", 
 _BEFORE = ("FIX", "ON", "TO", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
 _COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD", "DAMAGE", "GAP", "BOARD", "STATIC")
 _ACTS = {"TAPED", "STAPLED", "SIDE_WORD", "TAPE", "GAP", "LONG", "BACK", "LEG", "WIDE", "BOARD", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN"}
+_THEM = {"IT", "STAPLES"}  # "On the branch I spread them out to three.": of the sentence before
 _LEAST, _MOST = Fraction(1, 2), {"staple_spacing": 12, "screw_spacing": 48}  # inches
 _FAR = 14  # items back to the staples
 
@@ -30,7 +31,7 @@ def spaced_otherwise(row: Row, own: Row, cut_up, place: int, language: Language)
     on_others = _on_the_others(row, part, language)
     if not (row.items[lead].concept in _TURNS or _of_one_spot(row, part) or wider or on_others):
         return None
-    spaced = _spaced(row, own, lead)
+    spaced = _spaced(row, own, lead) or (_spaced(row, own, row.sentence_start(lead) - 1) if wider and _THEM & here else None)
     if spaced is None or any(row.items[k].concept in ("SAME_THING", "SAME_AS") for k in range(max(row.sentence_start(lead), lead - 5), lead)):
         return None  # "tapa 28 igual pero cada dos": of another piece
     name, before = spaced

@@ -370,7 +370,7 @@ FRAMES = (
     Frame("AND DET? (?P<w>(?P<side>SIDE) (?P<by>NUMB)) (?=COMMA|STOP|$|BACK|BOTH)", _same_way),
     Frame("BACK (?:ON|OF) DET? (?P<side>SIDE) SIDE_WORD? (?:BE|FILL|ONLY){0,3} (?P<back>NUM|LEN) (?:(?:COMMA|AND|BUT){1,2} (?:ON|OF)? DET? (?P<side2>SIDE) SIDE_WORD? (?:BE|FILL|ONLY){0,3} (?P<back2>NUM|LEN))? (?=SEP|$|AND|BUT)", _back_of_a_side),  # "the set-back on the right's eighteen"
     Frame("BACK (?:ON|OF) (?:DET|KIND|FITTING|NUMBER){0,2} (?:NUM|MARKED) (?:BE|FILL|ONLY){1,3} (?P<back>NUM|LEN) (?=SEP|$|AND|BUT)", _back),  # "the set-back on nine is twelve"
-    Frame("BACK (?:FILL|OF|TO|BY|IN|ONLY){0,3} (?P<back>NUMB) (?!BY)", _back),
+    Frame("(?:(?<!ON)(?<!ON DET)(?<!IN)(?<!IN DET)|(?=BACK (?!BE|IT|THIS))) BACK (?:FILL|OF|TO|BY|IN|ONLY){0,3} (?P<back>NUMB) (?!BY)", _back),  # "on the back they're three": a side
     Frame("BOTH (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
     Frame("(?<=SEP) (?:NUM|MARKED) BE OVER (?P<back>NUM|LEN) (?=SEP|$)", lambda found: _back(found) if found.item("back").value.value >= _FEWEST and any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),  # "right in four. Nine's over twenty-four, ten's over twelve."
     Frame("BOTH (?:FILL)? IN (?:FILL|ONLY)? (?P<back>LEN) (?=SEP|$|AND)", _both_back),  # "both in eighteen inches"

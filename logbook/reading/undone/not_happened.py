@@ -15,7 +15,8 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.denials import ACTS, DENIED, listed_on
-from logbook.reading.own.fell_short import _NOT, shortfalls, waits
+from logbook.reading.own.fell_short import _NOT, shortfalls
+from logbook.reading.own.things_to_follow import waits
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_sits import only_how
 from logbook.reading.words.likely import Likely, standing, where_standing
