@@ -177,6 +177,7 @@ ENGLISH_TURNS = Turns(
     ),
     degrees=(
         r"(?:a few|a couple(?: of)?|some|tacked|little) (?:little |small )*(?:pieces|bits|dabs|strips|spots) of",
+        r"(?<!more than )(?:half ?way|part ?way|part of the way|mid-?way|half the way|(?:one|two|three) sides?|(?:a |one )(?:quarter|third) of the way|two thirds of the way|most of the way)(?: (?:a?round|through|along|over|there|in|into it|up|down|across|done|it))* with(?: the| my| that)?",
         r"(?:just |only )?(?:started|began)|(?:in the middle of|halfway through|half way through|partway through|part way through)",
         r"(?:(?<!and a )(?<!& a )half|partly|partially|(?<!and )(?<!& )three quarters|(?<!and )(?<!& )two thirds|(?:fifty|sixty|seventy|eighty|ninety|\d\d) percent|far from|anything but|nowhere near|hardly|barely|not all|not completely|not fully|not entirely|not quite)",
     ),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en.left_plainly import KIND
 from logbook.languages.plainer import Plainer
 
 _TAKEN = r"(?:(?:got|was|were|been|getting)(?: just| then)? (?:called|pulled|dragged|sent|yanked|taken|hauled|bumped|moved)(?: right)?|(?:he|they|boss|foreman|lead|office|the \w+) (?:called|pulled|dragged|yanked|took) (?:me|us)|(?:i |we )?had to (?:go|leave|run|quit|stop))(?: (?:away|off|out|over))*(?: (?:of|from|on|to|for))?(?: (?:the |that |this |another |a )?[\w-]+){0,3}?"
@@ -9,10 +10,18 @@ _BEFORE = r"before (?:i|we)(?:'d)?(?: (?:ever|even|could|had|was|were|got|around
 _WORK = r"(?:(?:the |its |my )?(?P<a>tape|taping|staples|stapling|rub(?:bing)?(?: ?down)?|vanes|trimming))"
 _WELL = r"(?:good|done|finished|complete|fine|all set|closed up|together|ok|okay|ready)"
 _BUT = r"(?:except|but|bar|barring|save|minus|other than|apart from|aside from|short of)(?: for)?"
+_LEADS = r"(?:the |my |our )?(?:foreman|super|superintendent|boss|lead|office|gc|owner|supervisor|general|contractor|engineer)"
+_LEADER = rf"(?:{_LEADS}|he|they|somebody|someone)"
+_PULLED = r"(?:called|pulled|dragged|sent|yanked|hauled|bumped|moved|taken)"
+_OFF_IT = rf"(?:right |clean |back )*(?:off|away|out)(?: of| from)? (?:it|that|this|this one|that one|the (?:job|piece|fitting)|(?:the )?{KIND}(?: (?:number )?\d+)?)"
 _THINGS = r"(?:screws|washers|rivets|gasket|lid|door|flange|frame|hangers?|straps?|clips?|caulk|handle|latch)"
 
 ENGLISH_WAITS_PLAINLY = (
     Plainer(("before i", "before we"), rf"(?P<x>{_TAKEN} {_BEFORE} (?:finish(?:ed|ing)?|done with|get to|got to|start(?:ed)?(?: on)?|through with|do|did) {_WORK})(?=[.,;!]|$| (?:on|and|so)\b)", (("x", r"it still needs \g<a>"),), beside=("called", "pulled", "dragged", "sent", "yanked", "taken", "hauled", "bumped", "moved", "took", "had to")),
     Plainer(("pulled off", "taken off", "yanked off", "moved off"), rf"(?P<x>(?:i |we )?(?:got|was|were|been)(?: just| then)? (?:pulled|taken|yanked|moved) off(?: of)? (?:it|this|that|this one|that one) {_BEFORE}) (?:tape|staple|rub|trim)", (("x", "I never got to"),)),
+    # --- who called him off the piece
+    Plainer((" off", " away", " out"), rf"(?<!before )(?P<x>{_LEADER}(?: (?:then|just|had|went and|came and))* (?:(?P<v>called|pulled|dragged|yanked|hauled|sent|moved|bumped)|took) (?:me|us) (?={_OFF_IT}(?![\w'])))", (("x", "I got hauled "),), beside=(" me ", " us ")),
+    Plainer((" by ",), rf"(?P<v>(?:i |we )?(?:got|was|were|been|gotten)(?: just| then)* {_PULLED}) {_OFF_IT}(?P<x> by {_LEADS}(?![\w']))", (("v", "I got hauled"), ("x", ""))),
+    Plainer(("i got ", "i was ", "we got ", "we were "), rf"(?:i|we) (?:got|was|were)(?: just| then)* (?P<v>pulled|yanked|taken|moved) (?={_OFF_IT}(?![\w']))", (("v", "hauled"),), unless=r"before (?:i|we)"),
     Plainer(("bar ", "barring", "except", " but ", "save", "minus", "than ", "from ", "short of"), rf"(?<!not )(?P<x>(?:all )?{_WELL} {_BUT}) (?=(?:the |its |a few |two |one |some )*{_THINGS}(?P<y>)(?:[.,;!]|$| (?:and|which|that|on)\b))", (("x", "is not finished,"), ("y", "")), beside=("screw", "washer", "rivet", "gasket", "lid", "door", "flange", "frame", "hanger", "strap", "clip", "caulk", "handle", "latch")),
 )

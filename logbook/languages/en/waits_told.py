@@ -12,7 +12,7 @@ _NUMBERED = rf"(?:{_PIECE}|(?:the )?(?:{KIND} )?(?:number )?\d+)"
 _PART = r"(?:(?:the |its |that |one )?(?:(?:other|far|near|last|long|short|top|bottom|left|right|back|front|inside|outside) )*(?:side|end|corner|seam|joint|edge|half|bottom|top|back|front|heel|throat|cheek|underside|last bit|last foot|last of it|rest(?: of it)?|others?))"
 _MINE = rf"^(?:(?:and|but|so|then|i|i'm|i am|i'll|we|we're|we'll|will|be|gonna|going to|just|only|still|probably|guess|have to|gotta|had to|{_NUMBERED})[ ,]+)*"
 _TAKEN = r"(?:called|pulled|dragged|sent|yanked|taken|hauled|bumped|moved)(?: (?:right|back|clean))?"
-_STOPPED = r"(?:finish|finished|done|through|complete|wrapped|wrap|button)"
+_STOPPED = r"(?:finish|finished|done|through|complete|wrapped|wrap|button|close|closed|seal|sealed|touch|touched|do|did)"
 _AWAY = r"(?:got|get|gets|was|were|been|being|(?:he|they|boss|foreman|lead|office) (?:called|pulled|dragged|sent|yanked|took) (?:me|us))(?: just| then)?"
 
 ENGLISH_WAITS_TOLD: tuple[State, ...] = (
@@ -20,9 +20,10 @@ ENGLISH_WAITS_TOLD: tuple[State, ...] = (
         "(open)",
         None,
         (
-            rf"{_AWAY}(?: {_TAKEN})? (?:away|off|out|over)\b[^.;]{{0,40}}? before (?:i|we)(?:'d| [\w']+){{0,5}}? {_STOPPED}\b(?! (?:the |its |with the )?(?:tap|stapl|rub|trim|van))",
+            rf"{_AWAY}(?: {_TAKEN})? (?:away|off|out|over|onto|on to|down|up|to)\b[^.;]{{0,40}}? before (?:i|we)(?:'d| [\w']+){{0,5}}? {_STOPPED}\b(?! (?:the |its |with the )?(?:tap|stapl|rub|trim|van))",
             rf"(?:got|was|were|been)(?: just| then)? {_TAKEN} (?:away|off|out)(?: of| from)? {_NUMBERED}(?![^.;]*\b(?:for a|while|minute)\b)",
-            rf"(?:pulled|called|dragged|yanked|took) (?:me|us) (?:away |off |out )(?:of |from )?{_NUMBERED}(?![^.;]*\b(?:for a|while|minute)\b)",
+            rf"(?<!before they )(?<!before he )(?:pulled|called|dragged|yanked|took) (?:me|us) (?:away |off |out )(?:of |from )?{_NUMBERED}(?![^.;]*\b(?:for a|while|minute)\b)",
+            rf"(?:taping|stapling|rubbing|wiping|trimming|closing)(?: (?:it|this|that|{_PIECE}|{_PART}|down|up|the seams?))* (?:when|and|but|till|until)(?: then)? (?:(?:i|we) (?:got|was|were) {_TAKEN}|(?:they|he|somebody|(?:the |my )?(?:foreman|boss|super|lead|office)) (?:called|pulled|dragged|yanked|hauled|sent|took) (?:me|us)) (?:away|off|out|over|onto|down|up|to)\b(?![^.;]*\b(?:for a|while|minute)\b)",
             rf"^(?:and|then|but|so|till|until|when)(?: then)?(?: i| we)? (?:got|was|were) {_TAKEN} (?:away|off)(?: (?:to|for|by|halfway|in the middle|part ?way)\b[^.;]*)?$",
             rf"{_MINE}(?:saving|keeping|leaving|saved|left|save|keep|leave) (?:{_PIECE}|{_PART})(?: (?:as is|like that|there))? (?:for|till|until) {_WHEN}",
             rf"{_MINE}(?:picking|pick) (?:(?:{_PIECE}|{_PART}|things) )?(?:back )?up(?: (?:again|there|where i left off|where i stopped|where we left off))*,? {_WHEN}",

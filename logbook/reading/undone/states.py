@@ -23,6 +23,7 @@ from logbook.reading.words.tokens import plain
 _BACK = 30  # items
 _SENTENCES = 1
 _NAMING = ("NUM", "FITTING", "NUMBER", "LETTER", "DASH", "MARKED", "RUN", "THRU", "SIZE", "LEN", "FRAC", "LB", "DET", "COMMA")
+_ANCHORS = re.compile(r"(?<!\[)\^|\$")  # not the sign of a set: "[^.;]"
 _DENIAL = re.compile(r"(?:\b(?:not|no|never|nothing|nobody|without|no longer|stopped|quit|hardly|ni|nada|nunca|sin)|n't)(?: (?:\w+ )?)$")
 
 
@@ -98,13 +99,13 @@ def _compiled(code: str) -> tuple[tuple[State, Likely], ...]:
 @cache
 def _anywhere(code: str) -> tuple[Likely, ...]:
     """The same patterns for a whole text, where the ends of a part are none."""
-    return tuple(Likely(pattern.pattern.replace("$", "").replace("^", "")) for _, pattern in _compiled(code))
+    return tuple(Likely(_ANCHORS.sub("", pattern.pattern)) for _, pattern in _compiled(code))
 
 
 @cache
 def _apart(code: str, at: int) -> AnyOf:
     """One of these patterns by its alternatives, each with its own letters."""
-    return AnyOf(rf"(?<![\w'])(?:{one})(?![\w'])".replace("$", "").replace("^", "") for words in LANGUAGES[code].states[at].words for one in alternatives(words))
+    return AnyOf(rf"(?<![\w'])(?:{_ANCHORS.sub('', one)})(?![\w'])" for words in LANGUAGES[code].states[at].words for one in alternatives(words))
 
 
 def _likely(row: Row, language: Language) -> list[tuple[State, Likely]]:
