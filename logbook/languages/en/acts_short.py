@@ -12,7 +12,7 @@ _SPOT = r"(?:single |little |lousy |short )?(?:edge|end|corner|stretch|spot|stri
 _TIME = r"(?:(?:when|once|as soon as|whenever) (?:i|we|it|they|the|he|she|somebody|my|there)(?:'\w+)?|in (?:the (?:morning|afternoon|evening)|a (?:bit|minute|while|few))|some other time|another (?:day|time)|by (?:\w+day|noon|tonight|tomorrow)|before (?:i|we) (?:leave|go|quit|knock off))"
 _PART = r"(?:heel|throat|cheeks?|top|bottom|left|right|front|back|ends?|corners?|sides|lid)"
 _WHOLE = r"(?:done|finished|complete|completed|closed up|closed in|buttoned up|wrapped up|put together|together|good to go|set|ready)"
-_BUT = r"(?:except|bar|barring|but|other than|apart from|aside from|save|minus|short of|with the exception of|excepting)"
+_BUT = r"(?:except|all but|bar|barring|but|other than|apart from|aside from|save|minus|short of|with the exception of|excepting|besides|outside of)"
 _A_PART = rf"(?:(?:the|its|on|at|in|along|over|around|one|a|that|this|my|for|of|top|bottom|left|right|front|back|far|last|outside|inside|long|short|near|male|female|whole|upper|lower) )*(?:{_PART}|side|seam|seams|joint|edge|edges|face|panel|flap|underside|backside|wall side|last (?:few |couple of )?(?:foot|feet|inches)|corner|end)"
 _FEW = r"(?:a|one|two|three|four|five|six|eight|ten|\d+|half a|a couple|a couple of|a few|the first|the first few|the first couple(?: of)?) (?:foot|feet|ft|inch|inches)"
 
@@ -21,13 +21,13 @@ ENGLISH_ACTS_TOLD = replace(
     promise=ENGLISH_PROMISE,
     says_no=(*ENGLISH_ACTS.says_no, r"(?:it's|they're|that's|she's) not(?: \w+){0,3}"),
     hints=ENGLISH_ACTS.hints + r"|coming|finish|complete| an? |foot|feet|inch|saving|saved|sides|vane",
-    unfinished_looks=ENGLISH_ACTS.unfinished_looks + r"|\bclosed (?:up|in)\b|\btogether\b|\bgood to go\b|\b(?:good|fine) (?:except|bar|but|other|apart|aside|save|minus)\b|\b(?:un)?til\b|\btill\b|\byet\b|\bso far\b|\bloose\b",
+    unfinished_looks=ENGLISH_ACTS.unfinished_looks + r"|\bclosed (?:up|in)\b|\btogether\b|\bgood to go\b|\b(?:good|fine|okay|ok|right|alright|set|ready|decent|solid|all) (?:except|bar|barring|but|other|apart|aside|save|minus|besides|outside)\b|\b(?:un)?til\b|\btill\b|\byet\b|\bso far\b|\bloose\b",
     begins_anew=r"\b(?:so|but|because|cause) (?=i\b|we\b|it\b|nobody\b)",
     unfinished=(
         *ENGLISH_ACTS.unfinished,
         r"(?:(?:and|but|one|two|of|the|my|our|that|a|found|i|it|this one|that one|#+|on run \w+|on \w+) )*(?:(?:is|'s|are|was|got|has|been|went|hanging|knocked|bumped|shook|pulled|worked|coming|all) )*loose(?=$| on (?:run|the run|\w+ run|one end|#)| at (?:the|one) | by the | up there| there$| now$| from )",
-        rf"(?:(?:it|it's|she's|this one|that one|this one's|that one's|is|'s|was|are|i|i've|we|we've|got|have|all|now|just|pretty much|mostly|about|and|but|so|well|#+)[ ,]*)*{_WHOLE}(?: (?:with|up|now|today|it|this one|that one|#+(?: #+)?))*,? {_BUT} {_A_PART}(?: of (?:it|this one|#+(?: #+)?))?(?=$|[.,;]| (?:which|still|because|where|against|by|on|near|yet)\b)",
-        rf"(?:(?:it|it's|she's|this one|this one's|that one|that one's|everything|everything's|is|'s|was|all|now|just|and|but|so|well|looks|#+)[ ,]*)*(?:good|fine) {_BUT}(?: for)? (?:(?:the|its|on|at|one|that|far|last|near|other|outside|inside|long|short) )*(?:{_PART}|side|seam|joint|edge|corner|underside)(?: side| end)?$",
+        rf"(?:(?:it|it's|she's|this one|that one|this one's|that one's|everything|everything's|is|'s|was|are|i|i've|we|we've|got|have|all|now|just|pretty much|mostly|about|and|but|so|well|#+)[ ,]*)*{_WHOLE}(?: (?:with|up|now|today|it|this one|that one|#+(?: #+)?))*,? {_BUT} {_A_PART}(?: of (?:it|this one|#+(?: #+)?))?(?=$|[.,;]| (?:which|still|because|where|against|by|on|near|yet)\b)",
+        rf"(?:(?:it|it's|she's|this one|this one's|that one|that one's|everything|everything's|is|'s|was|all|now|just|and|but|so|well|looks|looking|looked|real|pretty|#+)[ ,]*)*(?:good|fine|okay|ok|all right|alright|decent|solid)(?: (?:everywhere|all around|all over))? {_BUT}(?: for)? (?:(?:the|its|on|at|one|that|far|last|near|other|outside|inside|long|short|top|bottom|left|right|back|front|wall) )*(?:{_PART}|side|seam|joint|edge|corner|underside)(?: side| end| seam| corner)?$",
         r"(?:i |we )?(?:quit|stopped|knocked off|left it|left off|had to stop|had to quit) (?:on it )?(?:with|at) (?:about |maybe |still )?(?:one|two|three|a|an|the last) (?:\w+ )?(?:sides?|seams?|ends?|joints?|corners?|foot|feet|edges?)(?: or so| or two)?(?: left| still)? (?:to go|left|to do)$",
         r"(?:it |this one |that one |#+(?: #+)? )?(?:is |'s |it's )?(?:still )?(?:pending|on hold|waiting on me|not signed off)$",
         r"(?:it |this one |that one |#+(?: #+)? )?(?:still )?(?:needs?|wants) (?:one|two|three|a|an|another|some|a couple(?: of)?|its|more)(?: (?:more|other|last))? (?:hangers?|straps?|rods?|screws?|washers?|clips?|braces?|supports?|gaskets?)\b",

@@ -37,7 +37,7 @@ _TOLD = r"(?:(?:the|that|this|my) (?:very )?(?:last|previous|whole|first|other)?
 _NOT_HERE = r"(?<!n't )(?<!not )(?<!never )(?<!n't been )(?<!n't yet )(?<!n't even )(?<!n't really )"  # "a gap I haven't closed"
 
 ENGLISH_TURNS = Turns(
-    over_there=r"(?:inch(?:es)? )?(?:apart )?(?:(?:every ?where|every ?place|any ?where) else|elsewhere|(?:past|beyond|after) (?:it|that|there|the \w+)|from there|(?:on )?the rest\b|(?:further|farther) (?:down|on|along|up)|(?:toward|towards|near|nearer|nearing|by|along|around|at|over by|close to|next to|down|up|across) (?:the|that|one|each|both|where|my|its)\b|on (?:top|bottom|back|some|most|others)\b|for the (?:last|first|rest|final)\b)",
+    over_there=r"(?:inch(?:es)? )?(?:apart )?(?:(?:every ?where|every ?place|any ?where) else|elsewhere|(?:past|beyond|after) (?:it|that|there|the \w+)|from there|(?:on )?the rest\b|(?:further|farther) (?:down|on|along|up)|(?:toward|towards|near|nearer|nearing|by|along|around|at|over by|close to|next to|down|up|across) (?:the|that|one|each|both|where|my|its)\b|on (?:top|bottom|back|some|most|others)\b|for the (?:last|first|rest|final)\b|where (?:the|it|i|we|there|that|they|my|you)\b)",
     spreads=r"(?:drift|stretch|wander|creep|crept|spread|open|widen|stray|slip|slid|slide|grow|grew|jump|wide|widen|sneak|run|ran|stretch|relax|balloon|float|go|goes|went|going|gets?|get(?=ting)t|got|end(?:ed)? up(?: closer| nearer| more like)?|let (?:it|them) (?:go|slip|slide|drift|run))(?:e?s|e?d|ing|ped|ping)?(?: (?:up|out|wider|off|all the way|it|them|on|as far as|clear|way|apart))* (?:out |up )?to|became|(?:ends?|ended|winds?|wound|finish|finishes|finished)(?: up)? at|turned into|then(?: there's| there is| comes| i've got| i got| you hit)? (?:a|one|this one) (?:short |bad |little )?(?:stretch|spot|place|run|section|bit|patch)",
     why_wide=(r"(?:(?:but|because|cause|since|and|i|we|was|were|got|is) )*(?:ran|running|getting|got|short|low|was|were)(?: (?:short|low))?(?: (?:on|of))? (?:on |of )?staples",),
     # words that may stand beside a fault when it is the work that is at fault: nothing else may
@@ -47,10 +47,10 @@ ENGLISH_TURNS = Turns(
         " me us my its and but though although except for two three four five six seven eight nine ten twelve couple few some several half most bunch lot another last first others other corner corners corner's"
         " near far inner outer against toward wall"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
-        " bottom's top's back's underside rest tail lap overlap middle heel throat cheek crotch foot feet inch inches piece part bits hand"
+        " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
         " tape tape's tapes staple staples vane vanes tab tabs tab's panel panel's shiplap groove well so now today again from where was which who all way down off out also even"
         " looks look looking seems feels went came come do did does each no any you can see guess think then gonna i'm we're set sets thank thanks you okay ok alright sorry well yeah yes oh"
-        " monday tuesday wednesday thursday friday saturday sunday overnight yesterday".split()
+        " twice monday tuesday wednesday thursday friday saturday sunday overnight yesterday".split()
     ),
     nouns=(
         (r"tapes?(?:'s)?|taping", "taped"), (r"staples?(?:'s)?|stapling|staplers?|(?<!heat )(?<!tape )(?<!temp )gun", "stapled"), (r"rub(?:bed|bing)?", "rubbed_down"), (r"vanes?(?:'s)?", "vanes"), (r"tabs?(?:'s)?", "cross_tabs"), (r"panel(?:'s)?", "panel_seated"),
@@ -70,7 +70,7 @@ ENGLISH_TURNS = Turns(
         (r"(?:corners?|seams?|joints?|sides?|back|top|bottom|left|right|spots?|underside|edges?)(?:'s| is| are)?(?: still| a little| kinda| kind of| wide)* open", ("taped", "cross_tabs")),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
-    any_side=r"(?<![\w'])(?:the|that|its|this|one) (?!other|and|is|are|but|with|not|no)[a-z'-]+ (?=(?:side|end|edge|face|cheek)(?![\w']))|(?<![\w'])(?:right |over |up |down )*(?:near|by|next to|beside|close to|toward|towards|under|above|below|behind|past|just past|at|from|against|around) (?:the|that|my|a) (?:first |next |last |old |big |little )?" + _BY_WHICH + r"(?![\w'])",
+    any_side=r"(?<![\w'])(?:the|that|its|this|one) (?!other|and|is|are|but|with|not|no)[a-z'-]+ (?=(?:side|end|edge|face|cheek)(?![\w']))|(?<![\w'])(?:right |over |up |down )*(?:near|by|next to|beside|close to|toward|towards|under|above|below|behind|past|just past|at|from|against|around) (?:the|that|my|a) (?:first |next |last |old |big |little )?" + _BY_WHICH + r"(?![\w'])|(?<![\w'])(?:at|on|of|around|along) the (?:heel|throat|cheek|crotch)(?! side)(?![\w'])",
     meanwhile=r" (?:because|since|'?cause|when|while|as|after|once|the minute|the second|as soon as|every time) (?:i|we|i'm|we're|he|she|they|it|it's|you|the|my|somebody|someone|a|of)\b.*$",
     # tabs that stand where they should lie
     standing=(

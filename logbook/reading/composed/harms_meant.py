@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.reading.words.items import Item, concept_at
+from logbook.reading.words.phrasing import words_of
 
 _ENDS = ("COMMA", "STOP", "QUERY", "BUT", "AND", "EXCEPT", "OTHER", "I")
 _PARTS = frozenset("FACING BOARD PANEL SIDE SIDE_WORD END JOINT CORNER THROAT DAMAGE_PLACE BACK GENERIC DAMAGE BOTH".split())
@@ -15,10 +16,12 @@ _FAR = 7  # items
 
 
 def harms_meant(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
-    if not any(item.concept == "HARM" for item in items):
+    if not any(item.concept in ("HARM", "LEAK_TEST") for item in items):
         return items
     done = list(items)
     for place, item in enumerate(items):
+        if item.concept == "LEAK_TEST" and text[item.start : item.end].lower() in words_of("small.leaking") and _leaks(items, place):
+            done[place] = replace(item, concept="PARTED", value=None)
         if item.concept != "HARM":
             continue
         kind = next((kind for kind, sort in item.value if _befell(items, place, sort, text)), None)
@@ -35,6 +38,25 @@ def _befell(items, place: int, sort: str, text: str) -> bool:
     if sort == "of_joint":
         return _subject(items, place, ("JOINT",))
     return _is_so(items, place, sort, text) or sort == "state" and _was_done_to(items, place)
+
+
+_MEASURES_A_LEAK = frozenset("NUM LEN FRAC CFM INWG FT2 STATIC NOT NO NOT_DONE IF QUERY SIZE".split())
+_OUT_OF = frozenset("AIR FILLER BE OUT WORD DOWN UP ON IN OF ALONG AROUND FROM DET SIDE BACK".split())
+
+
+def _leaks(items, place: int) -> bool:
+    """ "The joint leaks", "it leaks at the corner", and not "leaks twelve cfm at one inch": a test."""
+    first, last = place, place + 1
+    while first and concept_at(items, first - 1) not in _ENDS:
+        first -= 1
+    while last < len(items) and concept_at(items, last) not in _ENDS:
+        last += 1
+    if not _MEASURES_A_LEAK.isdisjoint(item.concept for item in items[first:last]) or concept_at(items, last) == "QUERY":
+        return False
+    at = place + 1
+    while at < last and concept_at(items, at) in _OUT_OF:
+        at += 1
+    return _subject(items, place, ("JOINT", "END")) or concept_at(items, at) in ("JOINT", "END")
 
 
 def _in_a_joint(items, place: int) -> bool:

@@ -273,7 +273,7 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
             return ()  # "top's flat, bottom isn't": of that, not of the tape
         if concept not in _ACTS or own.is_blank(at) or (at >= part.first and concept in ("TIGHT", "BENT", "CLINCHED")):
             continue
-        if not every and not names and (concept in ("WIPED", "TRIMMED", "SHOWS", "TIGHT") or concept == "RUBBED" and _tape_under(row, at)):
+        if not every and not names and concept in ("WIPED", "TRIMMED", "SHOWS", "TIGHT"):
             continue
         if names and _ACTS[concept] not in names and not (concept == "TIGHT" and "taped" in names):
             continue
@@ -282,7 +282,7 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
         if concept == "TIGHT" and _measured(row, part):
             return ()
         if not every:
-            return (at,)
+            return (at, *_tape_under(row, own, at)) if concept == "RUBBED" and not names else (at,)
         home = next(one for one in cut_up if one.first <= at < one.last)
         listed = [k for k in range(home.first, at + 1) if row.items[k].concept in _VERBS and not own.is_blank(k)]
         joined = place - 1
@@ -295,13 +295,12 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
     return ()
 
 
-def _tape_under(row: Row, at: int) -> bool:
+def _tape_under(row: Row, own: Row, at: int) -> tuple[int, ...]:
     """ "Taped and rubbed, the end came loose": what is loose is the tape that was rubbed."""
-    while at > 0 and row.items[at - 1].concept not in ("STOP", "QUERY"):
-        at -= 1
-        if row.items[at].concept in ("TAPED", "TAPE"):
-            return True
-    return False
+    for before in range(at - 1, row.sentence_start(at) - 1, -1):
+        if row.items[before].concept in ("TAPED", "TAPE") and not own.is_blank(before):
+            return (before,)
+    return ()
 
 
 def _of_its_own(row: Row, part: Part) -> bool:

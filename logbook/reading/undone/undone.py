@@ -132,10 +132,13 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], why: dict[int, str], language
         if own.items[part.first].concept == "ANOTHER" and part.first + 1 < part.last:  # "then tee 13 isn't finished"
             part = replace(part, first=part.first + 1, words=plain(own.words(part.first + 1, part.last)))
         said = _without_names(own, part)
-        if own.items[part.first].concept == "EXCEPT" and (first := own.sentence_start(part.first)) < part.first:  # "it's done, except the top"
+        if own.items[part.first].concept in ("EXCEPT", "ALL_BUT") and (first := own.sentence_start(part.first)) < part.first:  # "it's done, except the top"
             part = replace(part, first=first, words=plain(own.words(first, part.last)))
             said = _without_names(own, part)
-        if not anew and not any(pattern.match(said) for pattern in looks):
+        stood = None if anew or any(pattern.match(said) for pattern in looks) else _good_but(own, cut_up[place], looks)
+        if stood is not None:
+            part, said = stood, "#" * len(stood.words)  # "taped, good except the bottom": what was not done there is read from the same words
+        elif not anew and not any(pattern.match(said) for pattern in looks):
             continue
         mended = mending(cut_up, place, language, "(open)")
         if mended is not None and not (anew and mended.sentence == part.sentence):  # "to be pulled off and redone" is one thing to do
@@ -144,6 +147,18 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], why: dict[int, str], language
         made.append(claim(own, "(open)", None, part.first, part.last, opens=(Open("piece", None, start, end),), pending=True, hedged=False))
         spent.update(at for at in range(part.first, part.last) if anew or "#" not in said[own.items[at].start - start : own.items[at].end - start])
     return made, spent
+
+
+def _good_but(own: Row, part: Part, looks) -> Part | None:
+    """The words of a clause of its own that set this part apart, behind others of its sentence."""
+    if own.items[part.first].concept not in ("EXCEPT", "ALL_BUT", "BUT"):
+        return None
+    first = part.first
+    while first and own.items[first - 1].concept not in ("STOP", "QUERY", "COMMA"):
+        first -= 1
+    whole = replace(part, first=first, words=plain(own.words(first, part.last)))
+    said = _without_names(own, whole)
+    return whole if any(pattern.match(said) for pattern in looks) else None
 
 
 def _names_an_act(own: Row, part: Part) -> bool:
