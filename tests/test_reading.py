@@ -6,7 +6,6 @@ Expected facts were written by us from the meaning of the words; there is no out
 from __future__ import annotations
 
 import json
-import tomllib
 from fractions import Fraction
 from pathlib import Path
 
@@ -67,26 +66,6 @@ def test_there_are_enough_sentences():
     languages = [case.language for name in FILES for case in sentences(name)]
     assert languages.count("en") >= 400
     assert languages.count("es") >= 200
-
-
-def taken_back():
-    """Every act with everything that takes it back; words of sides stay with what has sides."""
-    data = tomllib.loads((CASES / "taken_back.toml").read_text(encoding="utf-8"))
-    for act, (name, lead) in data["acts"].items():
-        sided = name in ("stapled", "taped", "rubbed_down")
-        for words in (*data["words"]["all"], *data["words"].get(act.rstrip("2"), ())):
-            if sided or not any(side in words for side in ("bottom", "top", "sides", "foot", "back")):
-                yield name, f"{lead}, {words}." if len(words) % 2 else f"{lead}. {words[0].upper()}{words[1:]}."
-
-
-def test_an_act_is_never_whole_where_the_words_behind_take_it_back():
-    whole = []
-    for name, text in taken_back():
-        entry = read(text, language="en").fittings[0]
-        fact, sides = entry.fact(name), entry.fact(f"sides_{name}") if name in ("stapled", "taped") else None
-        if fact is not None and fact.value is True and not fact.hedged and not entry.open_items and (sides is None or sides.value == 4):
-            whole.append(text)
-    assert whole == []
 
 
 @pytest.mark.parametrize("path", sorted(EXAMPLES.glob("*.json")), ids=lambda path: path.stem)
