@@ -28,6 +28,7 @@ class RunOn:
     # --- for a note without any sign
     subjects: frozenset[str] = frozenset()  # a subject with its verb, or of things seen here: a sentence begins with it
     people: frozenset[str] = frozenset()  # who did it, or what it is, before a verb in one item with it
+    names: frozenset[str] = frozenset()  # first names, each somebody else right before what was done
     so: frozenset[str] = frozenset()  # what follows from what was said
     breaths: frozenset[str] = frozenset()  # said between two things
     binders: frozenset[str] = frozenset()  # last words that a subject behind them belongs to: "because", "said", "than"

@@ -16,6 +16,7 @@ class Thoughts:
     # --- questions of his own that stand between commas
     asks: frozenset[str] = frozenset()  # first words of a question
     asked: str = "(?!)"  # how such a question begins
+    asked_flatly: str = "(?!)"  # how a whole sentence begins that can only ask
     replies: str = "(?!)"  # how the words begin that answer it
     asked_what: str = "(?!)"  # how a question for a measure, a thing or a place begins
     told: str = "(?!)"  # how the words begin that tell it

@@ -19,4 +19,11 @@ ORDERS_OUT = (
     Aside(frozenset(("get",)), rf"(?:{{name}},? )?{_SO}get {_PIECE} (?:all )?{_DONE}\b", SENTENCE, "reminder"),
     Aside(frozenset("staple tape rub wipe trim hang finish close seal".split()), rf"(?:{{name}},? )?{_SO}{_DO} {_PIECE} .*\b{_BY_THEN}", SENTENCE, "reminder"),
     Aside(frozenset("staple rub wipe trim hang finish close seal".split()), rf"{{name}}, {_SO}{_DO} {_PIECE}$", SENTENCE, "reminder"),
+    # the same to nobody by his name: "when you tape 20 do it before noon", "once you get to 20 staple it every two"
+    Aside(
+        frozenset(("when", "once", "before", "after", "if")),
+        rf"(?:when|once|as soon as|before|after|if)(?: you)(?: guys| ever| finally| go to| get to| go and| go| start to| do)* (?:{_DO}|build|make|cut|reach|start(?: on)?|come to|open up|(?<=get to)|(?<=go to)) ?{_PIECE}(?:,)? .*?(?:do (?:it|that|them)|make sure|be sure|don't|do not|remember|use the|watch|mind|please|leave|{_DO} (?:it|them|all)|call me|let me know|put)\b",
+        SENTENCE,
+        "reminder",
+    ),
 )

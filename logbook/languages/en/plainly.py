@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from logbook.languages.en.another_in_mind import ENGLISH_ANOTHER_IN_MIND
 from logbook.languages.en.answered_plainly import ENGLISH_ANSWERED_PLAINLY
+from logbook.languages.en.as_it_says import ENGLISH_AS_IT_SAYS
 from logbook.languages.en.asked_and_told import ENGLISH_ASKED_AND_TOLD
 from logbook.languages.en.asked_measures import ENGLISH_ASKED_MEASURES
 from logbook.languages.en.asked_of_him_plainly import ENGLISH_ASKED_OF_HIM
+from logbook.languages.en.asked_of_himself import ENGLISH_ASKED_OF_HIMSELF
 from logbook.languages.en.beside_plainly import ENGLISH_BESIDE_PLAINLY
 from logbook.languages.en.borne_out import ENGLISH_BORNE_OUT
 from logbook.languages.en.breaths import ENGLISH_BREATHS
@@ -21,9 +24,12 @@ from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en.found_by_others import ENGLISH_FOUND_BY_OTHERS
 from logbook.languages.en.gaps_plainly import ENGLISH_GAPS_PLAINLY
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
+from logbook.languages.en.last_one_and_this import ENGLISH_LAST_ONE_AND_THIS
+from logbook.languages.en.learned_late import ENGLISH_LEARNED_LATE
 from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
 from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
 from logbook.languages.en.measured import ENGLISH_MEASURED
+from logbook.languages.en.mixed_in import ENGLISH_MIXED_IN
 from logbook.languages.en.mouths import ENGLISH_MOUTHS
 from logbook.languages.en.named_aside import ENGLISH_NAMED_ASIDE
 from logbook.languages.en.numbers_aloud import ENGLISH_NUMBERS_ALOUD
@@ -42,11 +48,19 @@ from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
 from logbook.languages.en.taping_said import ENGLISH_TAPING_SAID
 from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en.said_beside_plainly import ENGLISH_SAID_BESIDE_PLAINLY
+from logbook.languages.en.turned_about import ENGLISH_TURNED_ABOUT
 from logbook.languages.en.usual_plainly import ENGLISH_USUAL_PLAINLY
 from logbook.languages.en.waits_plainly import ENGLISH_WAITS_PLAINLY
 from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
+    *ENGLISH_ASKED_OF_HIMSELF,
+    *ENGLISH_ANOTHER_IN_MIND,
+    *ENGLISH_AS_IT_SAYS,
+    *ENGLISH_LAST_ONE_AND_THIS,
+    *ENGLISH_MIXED_IN,
+    *ENGLISH_TURNED_ABOUT,
+    *ENGLISH_LEARNED_LATE,
     *ENGLISH_WAITS_PLAINLY,
     *ENGLISH_PUT_OTHERWISE,
     *ENGLISH_PARTS_PLAINLY,

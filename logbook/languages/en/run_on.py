@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en.names import FIRST_NAMES
 from logbook.languages.run_on import RunOn
 
 ENGLISH_RUN_ON = RunOn(
@@ -25,6 +26,7 @@ ENGLISH_RUN_ON = RunOn(
     would=frozenset("i'd we'd i would we would i'd've would would've would have could have could've should have should've".split()),
     subjects=frozenset("it's that's there's they're these these're here's it'll thats theres theyre".split() + "these are|this is|there is|there was".split("|")),
     people=frozenset("i it we i've it's we've i'd i'm we're".split()),
+    names=FIRST_NAMES,
     so=frozenset(["so"]),
     breaths=frozenset("yeah uh um okay ok anyway oh yes".split()),
     binders=frozenset("because cause 'cause cuz say says said tell told than like know knew sure hope where as bet guess swear since though although think figure see means reckon while if whether that come saying".split()),

@@ -49,6 +49,10 @@ ENGLISH_THOUGHTS = Thoughts(
         r"|(?:is|are|was|were) (?:the|my) (?!(?:one|ones|same|right|wrong|only|first|last|next|best|other)(?![\w']))"
         r")"
     ),
+    asked_flatly=(
+        r"(?:did|didn't|have|haven't) (?:i|we) (?!(?:ever )?(?:mention|mentioned|tell|told|say|said|forget to (?:say|mention|tell)|just|not)(?![\w']))"
+        r"|(?:is|isn't|was|wasn't) (?:it|this|this one|that one|there|the (?:tape|facing|flap|scrim|seam|joint|board|surface)) |(?:are|aren't|were|weren't) (?:they|there|the (?:vanes|staples|tabs|legs|seams|joints)) |has (?:it|this one|that one) (?:got|been) |does (?:it|this one|that one) (?:have|show|need)(?![\w'])"
+    ),
     replies=(
         r"(?:(?:well|oh|um|uh|hmm?|okay|let me see|honestly|actually|and|so) )*(?:"
         r"(?:yes|yeah|yep|yup|yea|no|nope|nah|negative|affirmative|sure|you bet|nuh-uh|uh-uh|uh-huh|mm-hm|absolutely|definitely)"

@@ -34,9 +34,11 @@ _LOOKS_BACK = 40  # items: so that what this costs grows in line with the note
 def ended(items: tuple[Item, ...], text: str, words: RunOn) -> tuple[Item, ...]:
     """The items, with a stop of no length where a sentence ends before a list of what was done."""
     concepts = [item.concept for item in items]
-    if not words.bare or not _AN_ACT.intersection(concepts) or not _REACHES.intersection(concepts) and sum(concept[:2] == "K_" for concept in concepts) < 2:
+    if not words.bare or not _AN_ACT.intersection(concepts):
         return items
     said = [text[item.start : item.end].lower().replace("’", "'") for item in items]
+    if not _REACHES.intersection(concepts) and "OTHER" not in concepts and words.names.isdisjoint(said) and sum(concept[:2] == "K_" for concept in concepts) < 2:
+        return items
     stops: set[int] = set()
     start = 0
     for at, item in enumerate(items):
@@ -55,6 +57,8 @@ def ended(items: tuple[Item, ...], text: str, words: RunOn) -> tuple[Item, ...]:
         elif item.concept == "BE" and at > start + 1 and said[at] in words.it_is and _is_that_one(items, said, at, words):
             place = at
         elif item.concept.startswith("K_") and _begins_another(items, max(start, at - _LOOKS_BACK), at):
+            place = at
+        elif (item.concept == "OTHER" or said[at] in words.names) and _did_it(items, said, start, at, words):
             place = at
         if place is not None:
             stops.add(place)
@@ -88,6 +92,13 @@ def _is_that_one(items, said, at: int, words: RunOn) -> bool:
         return False
     number = next((k for k in range(at + 1, min(at + 5, len(items))) if items[k].concept in ("NUM", "MARKED")), None)
     return number is not None and all(items[k].concept in ("DET", "NUMBER", "FITTING", "FILLER") or items[k].concept.startswith("K_") for k in range(at + 1, number)) and said[number + 1 : number + 2] != [] and said[number + 1] in words.relative
+
+
+def _did_it(items, said, start: int, at: int, words: RunOn) -> bool:
+    """ "Straight 5 my helper taped it": somebody else with what he did, right behind nothing but the piece."""
+    if concept_at(items, at + 1) not in _ACTS or said[at + 1].split()[0] not in words.bare or items[at - 1].concept not in ("NUM", "MARKED") or at - start > 4:
+        return False
+    return all(items[k].concept in ("NUM", "MARKED", "NUMBER", "FITTING", "DET", "AND", "FILLER") or items[k].concept.startswith("K_") for k in range(start, at))
 
 
 def _begins_another(items, start: int, at: int) -> bool:

@@ -138,6 +138,8 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
         return None
     if said[at] in words.subjects or first in words.subjects:
         return _NEW if before not in _GOVERNS and said[at - 1].split()[-1] not in words.binders else None
+    if said[at] in words.names and concept_at(items, at + 1) in _DONE and before in _BEFORE_PEOPLE:
+        return _NEW  # "stapled every two | pete taped it"
     if concept in ("HAVE", "FILLER") and first in words.people:
         return _NEW if before in _BEFORE_PEOPLE else None
     if said[at] in words.breaths and not _is_tick(items, said, at, words):
@@ -274,7 +276,7 @@ def _belongs(items, said, at: int, before: str, concept: str, signs, words: RunO
     if concept == "DET" and said[at] in words.some or concept == "IT" and said[at] in words.several or concept in ("I", "WILL") and earlier == "DET" and before not in _AMOUNTS or concept == "IT" and before == "NUM" and earlier == "HEDGE":
         return True  # "the tape I had"
     if concept in ("OTHER", "DRAWING", "WILL") and before == "NUM" and earlier in _KINDS:
-        return True  # "straight 4 boss wants it stapled"
+        return concept_at(items, at + 1) not in _ACTS  # "straight 4 boss wants it stapled", and "straight 4 | my helper stapled it"
     has_object = concept in _KINDS or concept in ("DET", "IT")
     return has_object and before in _DONE and before != "MARK181" and not (earlier in ("AND", *_ACTS) or at - 1 in signs and "EVERY" in (concept_at(items, at - 3), concept_at(items, at - 4)))
 

@@ -1,6 +1,7 @@
 """Questions that a man asks himself aloud, where only commas stand around them: "did I rub it, no, not yet", "flap, no, tabs, no".
 
-The ear hears no sign of a question in a voice that goes on. What begins as a question and is answered right behind is read as one.
+The ear hears no sign of a question in a voice that goes on, or falls. What begins as a question and is answered right behind is read as one, and so is a
+whole sentence in which the verb stands before who did it: "Did I rub it. Honestly, no."
 """
 
 from __future__ import annotations
@@ -8,7 +9,7 @@ from __future__ import annotations
 from logbook.languages import LANGUAGES
 from logbook.reading.words.phrasing import word
 from logbook.reading.words.spelled import Cut
-from logbook.reading.meant.thoughts import PAUSES, begins, between_signs
+from logbook.reading.meant.thoughts import PAUSES, STOPS, begins, between_signs
 from logbook.reading.words.tokens import Token, plain
 
 
@@ -16,11 +17,14 @@ def questions(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]
     """The commas that are signs of a question or end its answer, in order."""
     words = LANGUAGES[code].thoughts
     low = {token.low for token in found}
-    if "," not in low or words.asks.isdisjoint(low) and words.answers.isdisjoint(low):
+    if words.asks.isdisjoint(low) and words.answers.isdisjoint(low):
         return ()
+    flatly = _asked_flatly(text, found, code)
+    if "," not in low:
+        return flatly
     parts = list(between_signs(found))
     said = [plain(text[found[first].start : found[last - 1].end]) for first, last in parts]
-    made = {cut.start: cut for cut in _ticks(found, parts, said, code)}
+    made = {cut.start: cut for cut in (*_ticks(found, parts, said, code), *flatly)}
     for place in range(len(parts) - 1):
         (first, last), (begin, end) = parts[place], parts[place + 1]
         if end < len(found) and found[end].low == "?":
@@ -40,6 +44,22 @@ def questions(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]
         if asked and end < len(found) and found[end].low in PAUSES and word(code, "thoughts.yes_or_no").fullmatch(said[place + 1]) and place + 2 < len(parts) and word(code, "thoughts.goes_on").match(said[place + 2]) is None:
             made[found[end].start] = Cut(found[end].start, found[end].end, ".")
     return tuple(sorted(made.values(), key=lambda cut: cut.start))
+
+
+def _asked_flatly(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
+    """The stops behind sentences that ask by the order of their words alone."""
+    words = LANGUAGES[code].thoughts
+    made, first = [], 0
+    for at, token in enumerate(found):
+        if token.low not in STOPS:
+            continue
+        begin = first
+        while begin < at and (found[begin].low in words.leads or found[begin].low in PAUSES) and found[begin].low not in words.asks:
+            begin += 1
+        if token.low == "." and begin < at - 1 and found[begin].low in words.asks and word(code, "thoughts.asked_flatly").match(plain(text[found[begin].start : token.start])) is not None:
+            made.append(Cut(token.start, token.end, "?"))
+        first = at + 1
+    return tuple(made)
 
 
 def _ticks(found: tuple[Token, ...], parts: list[tuple[int, int]], said: list[str], code: str) -> list[Cut]:

@@ -288,7 +288,8 @@ FRAMES = (
     Frame("(?P<w>ME FILLER? (?P<f>FILLER) DET? MARK181) (?=SEP|$|AND|BUT)", tape_laid.i_put),  # "I put the 181A-P"
     Frame("(?P<m>MARK181)", _mark),
     Frame("(?P<w>(?:TAPE|CLOSURE|MARK181) TAPE? (?:COMMA|LEN|NUM|FRAC|WIDE|WORD|FILL|MARK181|CLOSURE){0,10} ON (?:ALL|EVERY|EACH|BOTH) (?:NUM|OF|DET|IT){0,3} (?:JOINT|SIDE_WORD|SIDES_ALL|END|PANEL)) (?!(?:BUT|EXCEPT))", lambda found: [found.claim("taped", True, group="w", weak=True)]),  # "181A-P, three inch, on all four seams"
-    Frame("(?P<w>MARK181) (?:TAPE|OF|COMMA|AND|DET|FILLER|LEN|NUM|FRAC|WIDE){0,5} (?=RUBBED)", tape_laid.rubbed_on),  # "181A-P de tres pulgadas y tallado", "181A-P, three inch, rubbed"
+    Frame("(?P<w>MARK181) (?:TAPE|OF|COMMA|AND|DET|FILLER|LEN|NUM|FRAC|WIDE){0,5} (?:STOP I?)? (?=RUBBED)", tape_laid.rubbed_on),  # "181A-P de tres pulgadas y tallado", "181A-P, three inch, rubbed"
+    Frame("(?P<w>MARK181) (?:TAPE|OF|COMMA|AND|DET|FILLER|LEN|NUM|FRAC|WIDE|STOP){0,5} (?=SCRIM (?:FILL|WORD){0,3} SHOWS)(?!SCRIM (?:FILL|WORD){0,3} (?:NOT|NO))", tape_laid.rubbed_on),  # "181A-P, three inch, scrim visible"
     Frame("CLOSING (?:COMMA|BE|WITH|DET|TAPE){0,2} (?P<w>MARK181) TAPE? (?=SEP|$|AND|LEN|NUM)", tape_laid.of_the_piece),  # "Closure, 181A-P"
     Frame("(?P<c>CLOSURE|C_MASTIC)", _closure),
     Frame("(?P<w>NOT IT? SEALED (?:FILL|BRANCH_WORD|JOINT|SIDE|END){0,3} NOT?) (?=SEP|$|AND)", _flag("taped", False)),  # "no sellé el ramal"
