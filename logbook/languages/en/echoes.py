@@ -47,7 +47,7 @@ ENGLISH_ECHOES = Echoes(
         rf"{_IT} can't say (?:so|that|as much)",
     ),
     belies=(
-        r"(?:you|they|he|she|people|folks) (?:heard|read|were told|was told|got it|had it) (?:it |that )?(?:all |dead |plain )?wrong",
+        r"(?:you|they|he|she|people|folks|i|we) (?:heard|read|were told|was told|got it|had it|got told) (?:it |that )?(?:all |dead |plain )?wrong",
         r"(?:that|this|it|which|the \w+|the \w+ \w+|he|she|they|somebody|whoever \w+ (?:it|that)|those \w+)(?:'s|'re| is| are| was| were| has it| have it| got it| had it| wasn't| isn't)? (?:a |an |all |just |flat |dead |plain |only |simply |outright |complete |completely |total |being |pure |big |fat |wasn't |not )*(?:lie|lies|lying|wrong|untrue|false|mistaken|baloney|bologna|nonsense|bull|bs|rubbish|garbage|incorrect|off|mistake|error|rumou?r|out of date|old news|making (?:it|that) up|full of it|dreaming|blind|confused|kidding|a joke|not how it is)(?: (?:of me|about that|there|on that|on that one|about it|again|though|as usual|too|by the way))*",
         r"(?:that|this|it|which|the \w+|he|she|they|those \w+)(?: isn't| wasn't| ain't| aren't| weren't|(?:'s|'re| is| are| was| were) not)(?: \w+)? (?:true|so|honest)(?: (?:about that|there|on that|on that one|about it|again|though|as usual|too|by the way))*",
         r"(?:don't|do not|never) (?:believe|buy|trust) (?:it|him|that|them|her|a word(?: of it)?|that one)", r"not (?:true|so|the case|the truth)(?: at all)?", r"that is a lie|that's a lie|lies|baloney|nonsense|bull|wrong",

@@ -43,7 +43,7 @@ ENGLISH_LAST_ONE_AND_THIS = (
     # --- what it may not be called
     Plainer(
         ("call ", "mark ", "write ", "put ", "log "),
-        rf"(?:^|(?<=[.!?;:,] )|(?<= but )|(?<= and ))(?P<x>(?:please )?(?:(?:you |i |we )?(?:don't|do not|can't|cannot|couldn't|wouldn't|shouldn't)) (?:go and |ever |really )*(?:call|mark|write|put|log) (?:it|that|this|this one)(?: down)?(?: as)? )(?={_WORK}(?:[.,;!]|$| because| cause| yet| since))(?P<w>{_WORK})(?P<y>(?:,? (?:because|cause|since|'cause))?,? (?:it|that|she) ?(?:ain't|isn't|is not|'s not))?",
+        rf"(?:^|(?<=[.!?;:,] )|(?<= but )|(?<= and ))(?P<x>(?:please )?(?:(?:you |i |we )?(?:don't|do not|can't|cannot|couldn't|wouldn't|shouldn't)) (?:go and |ever |really )*(?:call|mark|write|put|log) (?:it|that|this|this one)(?: down)?(?: as)? )(?={_WORK}(?:[.,;!]|$| because| cause| yet| since))(?P<w>{_WORK})(?P<y>(?:,? (?:because|cause|since|'cause))?,? (?:it|that|she) ?(?:ain't|isn't|is not|'s not)(?: yet)?)?",
         (("x", "it's not "), ("y", "")),
         unless=r"(?<![\w'])(?:until|till|unless|if)(?![\w'])",
     ),

@@ -43,6 +43,7 @@ from logbook.languages.en.put_otherwise import ENGLISH_PUT_OTHERWISE
 from logbook.languages.en.said_askew import ENGLISH_SAID_ASKEW
 from logbook.languages.en.said_flatly import ENGLISH_SAID_FLATLY
 from logbook.languages.en.sealed_told import ENGLISH_TURNED_PLAINLY
+from logbook.languages.en.set_against import ENGLISH_SET_AGAINST
 from logbook.languages.en.set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
 from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
 from logbook.languages.en.taping_said import ENGLISH_TAPING_SAID
@@ -60,6 +61,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_LAST_ONE_AND_THIS,
     *ENGLISH_MIXED_IN,
     *ENGLISH_TURNED_ABOUT,
+    *ENGLISH_SET_AGAINST,
     *ENGLISH_LEARNED_LATE,
     *ENGLISH_WAITS_PLAINLY,
     *ENGLISH_PUT_OTHERWISE,
