@@ -19,6 +19,7 @@ ORDERS_OUT = (
     Aside(frozenset(("get",)), rf"(?:{{name}},? )?{_SO}get {_PIECE} (?:all )?{_DONE}\b", SENTENCE, "reminder"),
     Aside(frozenset("staple tape rub wipe trim hang finish close seal".split()), rf"(?:{{name}},? )?{_SO}{_DO} {_PIECE} .*\b{_BY_THEN}", SENTENCE, "reminder"),
     Aside(frozenset("staple rub wipe trim hang finish close seal".split()), rf"{{name}}, {_SO}{_DO} {_PIECE}$", SENTENCE, "reminder"),
+    Aside(frozenset(("do", "make", "build")), rf"(?:{{name}},? )?{_SO}(?:do|make|build) {_PIECE} (?:exactly |just )?(?:the same(?: way)? as|same as|like) ", SENTENCE, "reminder"),
     # the same to nobody by his name: "when you tape 20 do it before noon", "once you get to 20 staple it every two"
     Aside(
         frozenset(("when", "once", "before", "after", "if")),

@@ -47,4 +47,14 @@ ENGLISH_SET_AGAINST = (
     Plainer((" number ", " no. "), rf"(?<![\w']){_PLACED}(?:'s| is| was)? (?:number|no\.) (?P<x>\d{{1,4}})(?![\d/.-])", (("x", "so and so"),)),
     Plainer(("the piece is ", "my piece is ", "the fitting is ", "the piece was "), r"(?:^|(?<=[.!?;,] )|(?<= and )|(?<= but ))(?:the|my) (?:piece|fitting)(?: here| i'm on| i did| i made)? (?:is|was) (?P<x>)(?=\d{1,3}[.,;])", (("x", "number "),)),
     Plainer((" mean ",), r"(?<![\w'])(?P<x>(?:part number |the number |the mark )?181a-?[phm]) (?:doesn't|don't|does not|didn't) mean (?:anything|a thing|nothing|much|squat)", (("x", "that"),)),
+    # --- how far he got a gap closed
+    Plainer((" it to ", " it up to", " it down to", " it in to", " it back to"), r"(?<![\w'])(?P<x>(?:an? )?(?:half|quarter|eighth|sixteenth|three[- ](?:eighths|sixteenths|quarters)|\d/\d+)(?:[- ]inch)?(?: gap)?[,.;] (?:(?:and|then|so|i|we|but) )*(?:closed|brought|pulled|squeezed|got|worked|took|drew|knocked) it (?:all |back )?(?:up |down |in |together )*to (?:about |like |maybe )*)(?=(?:an? )?(?:half|quarter|eighth|sixteenth|three[- ](?:eighths|sixteenths|quarters)|\d/\d+)(?![\w']))", (("x", ""),), beside=("gap",)),
+    Plainer((" it to ", " it up to", " it down to", " it in to", " it back to"), r"(?<![\w'])(?P<x>(?:closed|brought|pulled|squeezed|got|worked|took|drew|knocked) it (?:all |back )?(?:up |down |in |together )*to (?:about |like |maybe )*)(?=(?:an? )?(?:half|quarter|eighth|sixteenth|three[- ](?:eighths|sixteenths|quarters)|\d/\d+)(?![\w']))", (("x", "now it's "),), beside=("gap",)),
+    # --- from afar, and what was done in the end
+    Plainer((" say ", " think ", " swear ", " guess ", " figure "), rf"(?:^|(?<=[.!?;,] ))(?P<x>from (?:the (?:floor|ground|ladder|door|hall|hallway|lift|stairs|outside)|here|down here|over here|there|a distance|afar|far away|below),? (?:you'd|you would|anybody'd|he'd|they'd|i'd) (?:say|think|swear|guess|figure)(?: that)? )(?:(?:straight|elbow|tee|number|piece) \d{{1,3}}|(?P<k>)\d{{1,3}}|it|this one|it's)(?P<y>(?: is| was|'s)?(?: all)? {_DONE}){_ENDS}", (("x", ""), ("k", "number "), ("y", ""))),
+    Plainer(("untaped", "unstapled", "unrubbed"), r"(?:^|(?<=[.!?;,] ))(?P<x>(?:it |this one )?(?:looks|looked) un(?:taped|stapled|rubbed)[^.?!,;]*?,? but )(?=(?:it's|it is|i|we) )", (("x", ""),)),
+    *(
+        Plainer(("up taping", "up stapling", "up rubbing", "up wiping", "up trimming"), rf"(?<![\w'])(?P<x>(?:{_I} )?(?:just |finally |then )*(?:ended|wound) up {doing})(?= (?:it|them|that|this|both|all|over|down|the|every)(?![\w'])|[.,;!]|$)", (("x", f"I {done}"),))
+        for doing, done in (("taping", "taped"), ("stapling", "stapled"), ("rubbing", "rubbed"), ("wiping", "wiped"), ("trimming", "trimmed"))
+    ),
 )
