@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from logbook.languages.articles import Articles
+
 
 @dataclass(frozen=True)
 class Fluent:
@@ -25,6 +27,10 @@ class Fluent:
     denies: frozenset[str] = frozenset()  # right before what is said twice: it is left out, and then told of
     again_at_once: frozenset[str] = frozenset()  # the same, where no sign stands between
     before_measure: frozenset[str] = frozenset()  # right before a number of any size, where one is heard to think between them
+    assures: frozenset[str] = frozenset()  # right before or behind one of `denials` it assures and tells nothing: "it isn't actually taped"
+    denials: frozenset[str] = frozenset()
+    speakers: frozenset[str] = frozenset()  # the speaker himself, before what assures
+    articles: Articles = Articles()
     # --- sentences that are none: the ear set a stop for a breath
     leads: frozenset[str] = frozenset()  # first words of `fragments`
     fragments: str = "(?!)"  # the whole of it goes on with the sentence before it; a regular expression over lower-case words

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en.articles import ENGLISH_ARTICLES
 from logbook.languages.fluent import Fluent
 
 _DENIED = "isn't wasn't aren't weren't didn't doesn't don't haven't hasn't hadn't can't couldn't won't wouldn't isnt wasnt arent werent didnt doesnt dont havent hasnt hadnt cant couldnt wont wouldnt"
@@ -37,6 +38,10 @@ ENGLISH_FLUENT = Fluent(
     ),
     denies=frozenset(("not", "except", "bar")),
     again_at_once=frozenset(("it", "has")),
+    assures=frozenset("actually honestly truthfully frankly genuinely truly technically".split()),
+    denials=frozenset(f"not never {_DENIED}".split()),
+    speakers=frozenset(("i", "we")),
+    articles=ENGLISH_ARTICLES,
     leads=frozenset(
         "not nothing none no yes nope except all bar apart or said when in if but and a an getting some skipped i never well wait untaped unstapled one two three four five six eight ten twelve".split()
     ),

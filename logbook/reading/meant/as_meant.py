@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading.meant import apart_from_all, asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, measured_next, named_ahead, one_number, plainly, pointed, stand_in, together
+from logbook.reading.meant import apart_from_all, articles, asked_aloud, bare_names, clause_stops, false_ands, false_stops, fluent, measured_next, named_ahead, one_number, plainly, pointed, stand_in, together
 from logbook.reading.meant.each_alone import each_alone
 from logbook.reading.meant.longhand import as_written, cuts, with_apostrophes
 from logbook.reading.words.phrases import phrases_said
@@ -64,7 +64,7 @@ def _of_one_number(text: str, found: tuple[Token, ...], code: str, read: Reads) 
 
 
 def _past_slips(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
-    in_order = lambda said, found: _smoothed(said, found, code, (fluent.once, fluent.smoothed, fluent.once, asked_aloud.questions, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))  # noqa: E731
+    in_order = lambda said, found: _smoothed(said, found, code, (fluent.once, fluent.smoothed, fluent.once, articles.cuts, asked_aloud.questions, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))  # noqa: E731
     return named_ahead.with_names_ahead(text, in_order(text, found), code, lambda ahead: in_order(ahead, tokens(ahead)))
 
 

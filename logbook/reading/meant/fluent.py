@@ -28,7 +28,7 @@ def smoothed(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     if not words.sounds:
         return ()
     low = {token.low for token in found}
-    heard = not words.sounds.isdisjoint(low) or "," in low and any(said[0] in low for said in words.between_commas)
+    heard = not words.sounds.isdisjoint(low) or not words.assures.isdisjoint(low) or "," in low and any(said[0] in low for said in words.between_commas)
     thought = passed_over(text, found, code)
     if not heard and not thought and "\n" not in text and "..." not in text:
         return ()
@@ -60,6 +60,8 @@ def _dropped(found: tuple[Token, ...], words: Fluent) -> set[int]:
     for at, token in enumerate(found):
         if token.low in words.sounds and token.gap != "-" and not (at + 1 < len(found) and found[at + 1].gap == "-"):
             made.add(at)
+        if token.low in words.assures and _assures(found, at, words):
+            made.add(at)
         if token.low != ",":
             continue
         for said in words.between_commas:
@@ -67,6 +69,13 @@ def _dropped(found: tuple[Token, ...], words: Fluent) -> set[int]:
             if tuple(one.low for one in found[at + 1 : end]) == said and end < len(found) and found[end].low == "," and not _is_number(found, end + 1, words):
                 made.update(range(at + 1, end))
     return made
+
+
+def _assures(found, at: int, words: Fluent) -> bool:
+    """ "it isn't actually taped", "I honestly never got there": beside the denial that it assures."""
+    before = found[at - 1].low if at else ""
+    behind = found[at + 1].low if at + 1 < len(found) else ""
+    return before in words.denials or before in words.speakers and behind in words.denials
 
 
 def _is_number(found, at: int, words: Fluent) -> bool:

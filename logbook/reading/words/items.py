@@ -230,9 +230,14 @@ def _phrase(found, at: int, lexicon: Book) -> Item | None:
     if best is None:
         return None
     count, concept, value = best
+    articles = words_of("small.articles")
+    if count > 1 and found[at].low in articles and found[at + 1].low not in articles:  # "the facing" does not hide what "facing's gone" is
+        further = _longest(lexicon.phrases, found, at + 1, 0)
+        if further is not None and further[0] >= count and further[1] != "TIED":  # "the joint to elbow 12" is a thing
+            count, concept, value = further[0] + 1, *further[1:]
     item = _make(found, concept, value, at, at + count)
     several = concept == "SIDE" and len(value) > 1
-    if count > 1 and found[at].low in words_of("small.articles") and not several:  # an article belongs to the phrase, not to its words
+    if count > 1 and found[at].low in articles and not several:  # an article belongs to the phrase, not to its words
         return replace(item, start=found[at + 1].start)
     return item
 
