@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages.en.acts_to_come import ENGLISH_ACTS_TO_COME
+from logbook.languages.en.acts_missed import ENGLISH_ACTS_MISSED
 from logbook.languages.en.all_but import ENGLISH_ALL_BUT
 from logbook.languages.en.not_that_one import ENGLISH_NOT_THAT_ONE
 from logbook.languages.en.taping import ENGLISH_TURNS_TAPING
@@ -187,7 +187,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("STAPLED", "a stapled one|did staple|did staple it|i did staple|we did staple|i did staple it|we did staple it|pinned shut with staples|pinned with staples|fastened with staples|stapled|stpld|stapld|is stapled|stapled it|stapled up|stapled down|stapled off|stapled it off|got stapled|stapled good|got it stapled|stapled through|ran the stapler around|ran the stapler all the way around|ran the stapler around it|ran the stapler all the way around it|shot staples|shot it with staples|stitched it|stitched it up|got my staples in|got the staples in|put the staples in|put staples in it|hit it with the stapler|stapled her up|stapled her|stapled 'em|gave it staples|zipped it with staples|stapled together|restapled|re-stapled|restapled it|re-stapled it|stapled tight|stapled it tight|stapled down tight|stapled up tight|stapling done|stapling's done|done stapling|finished stapling|got the stapling done|stapling is done|all stapled"),
     ("STAPLES", "staples|stpls|stpl|stp|the staples"),
     ("TURNING", "turning"),
-    ("VANES", "blades for turning|blades to turn|blades of turning|turning guides|air guides|guides of air|guides for air|fins for turning|fins of turning|fins for air|vaned|vaned it|vns|turning blades|turning blade|turning fins|air turns|vanes|turning vanes|vane|turning vane|the vanes|vanes are|double wall vanes|single wall vanes|vane rail|vane rails|vane set|turning deflectors|air deflectors|turning louvers|turning splitters"),
+    ("VANES", "blades for turning|blades to turn|blades of turning|turning guides|air guides|guides of air|guides for air|fins for turning|fins of turning|fins for air|vaned|vaned it|vns|turning blades|turning blade|turning fins|air turns|vanes|turning vanes|vane|turning vane|the vanes|the turning vanes|vanes are|double wall vanes|single wall vanes|vane rail|vane rails|vane set|turning deflectors|air deflectors|turning louvers|turning splitters"),
     ("IN_PLACE", "installed|in place|fitted|are in|is in|in there|in it|put in|set|went in"),
     ("MISSING", "missing|left out|out|gone|cut off|cut away|not in|torn off|came off|wasn't there"),
     ("WITH", "with|using|used|and used|on with"),
@@ -362,6 +362,6 @@ LANGUAGE = Language(
     thoughts=ENGLISH_THOUGHTS, named_ahead=ENGLISH_NAMED_AHEAD, pointed=ENGLISH_POINTED, several=ENGLISH_SEVERAL, forms=ENGLISH_FORMS, thumbs=ENGLISH_THUMBS, together=ENGLISH_TOGETHER, fluent=ENGLISH_FLUENT, measured_next=ENGLISH_MEASURED_NEXT, told=ENGLISH_TOLD, lone_numbers=ENGLISH_LONE_NUMBERS, storeys=STOREYS, line_runs_at=LINE_RUNS_AT, line_is=LINE_IS, line_cue=LINE_CUE, gauge=GAUGE,
     lettered=ENGLISH_LETTERED,
     states=(*ENGLISH_STATES, *ENGLISH_FASTENING_STATES, *ENGLISH_STATES_TOLD, *ENGLISH_FLAP_TOLD, *ENGLISH_SEALED_TOLD, *ENGLISH_GLASS_TOLD, *ENGLISH_LEGS_TOLD, *ENGLISH_HUNG_TOLD, *ENGLISH_WORDS_TOLD, *ENGLISH_WAITS_TOLD),
-    ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_TO_COME, whole_turns=ENGLISH_PLANS,
+    ends=ENGLISH_ENDS, acts=ENGLISH_ACTS_MISSED, whole_turns=ENGLISH_PLANS,
     elsewhere=ENGLISH_ELSEWHERE, bare_names=ENGLISH_BARE_NAMES, clauses=ENGLISH_CLAUSES, not_that_one=ENGLISH_NOT_THAT_ONE, all_but=ENGLISH_ALL_BUT,
 )  # fmt: skip

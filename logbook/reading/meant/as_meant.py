@@ -25,6 +25,8 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     same = with_apostrophes(text)
     if same != text:
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
+    if left_out := articles.cuts(text, found, code):
+        return _set_right(text, left_out, lambda text, found: as_meant(text, found, code, job, read))
     return each_alone(text, code, lambda one: _as_it_stands(one, tokens(one), code, job, read), lambda: _as_it_stands(text, found, code, job, read))
 
 
@@ -64,7 +66,7 @@ def _of_one_number(text: str, found: tuple[Token, ...], code: str, read: Reads) 
 
 
 def _past_slips(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
-    in_order = lambda said, found: _smoothed(said, found, code, (fluent.once, fluent.smoothed, fluent.once, articles.cuts, asked_aloud.questions, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))  # noqa: E731
+    in_order = lambda said, found: _smoothed(said, found, code, (fluent.once, fluent.smoothed, fluent.once, asked_aloud.questions, plainly.cuts, false_ands.cuts, false_stops.cuts), lambda text, found: _spelled(text, found, code, job, read))  # noqa: E731
     return named_ahead.with_names_ahead(text, in_order(text, found), code, lambda ahead: in_order(ahead, tokens(ahead)))
 
 

@@ -312,6 +312,8 @@ def _is_asked(row: Row, clause: Clause, reply: Clause, language: Language) -> bo
     sign = row.items[clause.last]
     if sign.concept == "QUERY":
         return True
+    if row.items[reply.first].concept == "DIRTY":
+        return False  # "taped, not wiped": told of the facing
     alone = reply.last - reply.first == 1 and len(row.words(reply.first, reply.last).split()) < 3 and (reply.last >= len(row.items) or row.items[reply.last].concept in ("STOP", "COMMA"))
     alone = alone or _NOT_YET.issuperset(item.concept for item in row.items[reply.first : reply.last]) and reply.last - reply.first <= 3
     alone = alone or _tells_of_an_act(row, clause) and _ends(row, reply) and any(re.fullmatch(words, plain(row.words(reply.first, reply.last))) for words in language.acts.says_no)

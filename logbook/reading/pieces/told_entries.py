@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from logbook.facts import BY_NAME
 from logbook.reading.pieces import entries
-from logbook.reading.clauses.claims import Claim
+from logbook.reading.clauses.claims import Claim, Open
 from logbook.reading.pieces.drafts import Draft
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.compared.in_its_clause import UNHEDGED
@@ -34,8 +36,7 @@ def told_entries(row: Row, made: list[Draft], done: list[Kept]) -> tuple[Entry, 
         rows = own + [(one, False, where[source]) for one, source in draft.carried if source in where]
         rows.sort(key=lambda r: entries.order(r[0]) if r[2] is None or not r[0].also else (1, r[0].also[-1][1], 0, 0))
         facts = tuple(fact_of(one, row, conflict, source) for one, conflict, source in rows)
-        items = {(o.about, o.denies, o.start, o.end): o for one, _ in done[place] for o in one.opens}
-        opens = tuple(OpenItem(row.text[o.start : o.end], o.about, o.denies, o.start, o.end) for o in items.values())
+        opens = tuple(OpenItem(row.text[o.start : o.end], o.about, o.denies, o.start, o.end) for o in _each_once(o for one, _ in done[place] for o in one.opens))
         withdrawn = tuple(Earlier(b.value, row.text[b.start : b.end], b.start, b.end, name=b.name) for b in draft.withdrawn)
         same = None
         if draft.same_as is not None:
@@ -43,6 +44,15 @@ def told_entries(row: Row, made: list[Draft], done: list[Kept]) -> tuple[Entry, 
             same = SameAs(copy.mark, copy.run, copy.names, names, row.text[copy.start : copy.end], copy.start, copy.end)
         entries_made.append(Entry(where[place], facts, opens, withdrawn, draft.amends, same))
     return tuple(entries_made)
+
+
+def _each_once(opens: Iterable[Open]) -> list[Open]:
+    """Work that two ways of reading found in the same words is left once."""
+    kept: list[Open] = []
+    for one in opens:
+        if not any((one.about, one.denies) == (other.about, other.denies) and one.start < other.end and one.end > other.start for other in kept):
+            kept.append(one)
+    return kept
 
 
 def _worth(row: Row, own, opens, draft) -> bool:

@@ -74,8 +74,11 @@ def _one_side(found: Found):
     ahead = [item.concept for item in found.row.items[found.last : found.last + 5]]
     if "OTHER_SIDE" in ahead or "ANOTHER" in ahead or "OTHER" in ahead or found.row.items[found.at("o") - 1].concept == "EXCEPT":
         return
-    for item in found.items("acts"):
-        yield found.claim(f"sides_{ACTS[item.concept]}", 1, group="w", hedged=False)
+    acts = found.items("acts")
+    last = max((at + 1 for at, item in enumerate(acts) if item.concept == "COMMA"), default=0)  # "stapled, taped one side"
+    for item in acts[last:]:
+        if item.concept in ACTS:
+            yield found.claim(f"sides_{ACTS[item.concept]}", 1, group="w", hedged=False)
 
 
 def _only(found: Found):

@@ -1,0 +1,48 @@
+"""English frames of any act by its name: what he never got to, what is not done yet, what he will do another day. And turning vanes, which are named as acts are."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from logbook.languages.en.acts_to_come import ENGLISH_ACTS_TO_COME
+
+_NOT = r"(?:never|didn't|did not|haven't|have not|hasn't|has not|hadn't|couldn't|could not|wasn't able to|ain't|not)(?: (?:yet|even|ever|really|quite|actually))*"
+_ACT = r"(?:the |any |my |that |its |all the )*(?:{noun}|{doing})(?: (?:part|step|job|work))?"
+_CALLED = r"(?:pulled|called|sent|yanked|taken|dragged|moved|hauled)(?: (?:off|away|home|out|over|down|up|to|it|the|another|piece|job|this|that|me))*"
+_WILL = r"(?:i'll|i will|we'll|we will|i'm gonna|i'm going to|we're gonna|we're going to|i can|i have to|i gotta|i've got to|i need to|i get to)"
+_DAY = r"(?:tomorrow|tonight|later|next|after|in the|on|when|once|this|\w+day|first thing)"
+
+ENGLISH_ACTS_MISSED = replace(
+    ENGLISH_ACTS_TO_COME,
+    forms=(
+        *ENGLISH_ACTS_TO_COME.forms,
+        (
+            "vanes",
+            r"(?:(?:turning )?vanes?)",
+            r"(?:(?:put|set|install|get|slide|fit|drop|mount)(?: in)? (?:the |any |my |some |its |those )*(?:turning )?vanes?(?: in)?)",
+            r"(?:(?:putting|setting|installing|fitting|getting)(?: in)? (?:the |any |my |some |its |those )*(?:turning )?vanes?(?: in)?)",
+            r"(?:vaned)",
+        ),
+    ),
+    hints=ENGLISH_ACTS_TO_COME.hints + r"|got to|get to|gotten to|made it|make it|done|missing|less|put off|before|touched|started|begun|\bdo\b|left",
+    undone=(
+        *ENGLISH_ACTS_TO_COME.undone,
+        rf"(?:never(?: (?:even|ever|really|quite|actually))* (?:got|get|gotten)(?: (?:around|back|down|as far as))?|{_NOT} (?:made|make) it(?: (?:around|back|as far as))?)(?: to)? {_ACT}(?![\w'-]| (?:gun|measure|done|on (?:the|my) (?:truck|cart)))",
+        rf"{_ACT}(?: (?:down|on|for) (?:it|this one))?(?:(?:'s| is| are| was| were|'re)? (?:not|never)|(?: is| are| was| were)n't| ain't|(?: has| have|'s|'ve)? (?:not|never) been|(?: has| have)n't been) (?:done|finished|complete|completed|started|there)\b(?! (?:right|well|properly|the right|like|by|with|until|till))",
+        rf"{_ACT}(?:'s| is| are| was|'re) (?:missing|absent|still missing|all missing)(?! (?:on|at|in|along|from|a|one|two|three|some))\b",
+        rf"^(?:but |all )?(?:less|minus|sans) (?:the |any )?{{noun}}$",
+        rf"(?:holding|held|hold) off (?:on )?{_ACT}",
+        rf"{_CALLED} before (?:i (?:got|did|had) (?:to )?)?{_ACT}",
+        rf"{_NOT} (?:started|touched|begun|start|touch|begin|start on|started on) {_ACT}",
+    ),
+    to_do=(
+        *ENGLISH_ACTS_TO_COME.to_do,
+        rf"(?:put|putting|pushed|pushing) off (?:on )?{_ACT}",
+        rf"{_ACT},? {_WILL} (?:do|get to|finish|tackle|handle|see to|put (?:in|on)|take care of|come back for|go back for)(?: (?:it|that|them))?(?=$|[.,;]| {_DAY})",
+        rf"(?:only|one|last|sole) (?:thing|part|step|bit|job)(?: (?:that's|that is|still|i have|i've got|i got|to do|left|remaining|missing|undone|open|on it))+(?: to do)?(?:'s| is|:)? (?:to )?(?:{_ACT}|{{verb}})",
+    ),
+    across=(
+        *ENGLISH_ACTS_TO_COME.across,
+        ("undone", r"(?<!never )(?:tried|trying|went|wanted|attempted|meant)(?: my best| like hell| twice| hard)? to {verb}\b[^.;,]{0,24}?(?:,| and| but)+ (?:and |but )?(?:i |we |it |just )*(?:couldn't|could not|can't|cannot|wasn't able|no go|no luck|no dice|wouldn't go|gave up)\b(?![^.;]*{!done})"),
+    ),
+)
