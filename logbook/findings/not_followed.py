@@ -35,6 +35,7 @@ OWNERS: Mapping[str, str] = MappingProxyType(
         "gap": "joint-tight",
         "facing_damage": "damage-repaired",
         "screw_spacing": "metal-fastening",
+        "washer_size": "metal-fastening",
         "tabs_bent": "tabs-bent",
         "hanger_spacing": "hanger-spacing",
         "leak_flow": "leak-test",

@@ -294,6 +294,7 @@ class Asides:
     elliptic: tuple[str, ...] = ()  # the same, of the act named last alone
     set_apart: SetApart = SetApart()
     ailing: tuple[tuple[tuple[str, ...], str], ...] = ()  # (facts, words): a thing, and that something is the matter with it that is no fact of ours; these facts are in doubt
+    righted: str = "(?!)"  # behind it, or in the two clauses after: it was put right since
     adds: frozenset[str] = frozenset()  # behind such a word it turns nothing: "isn't only stapled"
 
 

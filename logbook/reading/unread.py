@@ -49,7 +49,7 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
     ailing = [_ailing(language.code)[1][at] for at in where_standing(_ailing(language.code)[2], text)]
     for place, clause in enumerate(cut):
         at = clause.first
-        if ailing and (ails := _ails(row, cut, place, known, theirs, ailing)):
+        if ailing and (ails := _ails(row, cut, place, known, theirs, ailing, language)):
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, ails))
             continue
@@ -83,7 +83,7 @@ def _words(pattern: str) -> str:
     return rf"(?<![\w'-])(?:{pattern})(?![\w'-])"
 
 
-def _ails(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], theirs: set[int], ailing) -> tuple[str, ...]:
+def _ails(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], theirs: set[int], ailing, language: Language) -> tuple[str, ...]:
     """ "The staples went in crooked", "gun kept skipping": what may not hold, unless he did it over since, or another frame has read these words as a lack."""
     clause = cut[place]
     if theirs.issuperset(range(clause.first, clause.last)):
@@ -91,10 +91,18 @@ def _ails(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], theirs
     said = plain(row.words(clause.first, clause.last))
     start = row.items[clause.first].start
     found: list[str] = []
+    ill: set[int] = set()
+    behind = 0
     for names, pattern in ailing:
         match = pattern.search(said)
-        if match is not None and any(at not in known for at in range(clause.first, clause.last) if row.items[at].end > start + match.start() and row.items[at].start < start + match.end()):
+        here = () if match is None else [at for at in range(clause.first, clause.last) if row.items[at].end > start + match.start() and row.items[at].start < start + match.end()]
+        if not known.issuperset(here):
             found += names
+            ill.update(here)
+            behind = max(behind, match.end())
+    if found and word(language.code, "told.asides.righted").search(plain(row.words(clause.first, cut[min(place + 2, len(cut) - 1)].last))[behind:]) is not None:
+        known |= ill  # what was the matter is told, and is so no more
+        return ()
     if found and any(row.items[at].concept in _DONE_OVER for one in cut[place : place + 3] for at in range(one.first, one.last)):
         return ()
     return tuple(dict.fromkeys(found))

@@ -33,12 +33,16 @@ _MARKS: tuple[tuple[str, str], ...] = (
     ("delaminated", "bolsa bolsas burbuja burbujas globo globos bomba bombas aire"),
 )
 _BOARDS = ("board", "panel", "tablero", "fibra", "lámina", "pieza", "tapa")
-_BOARD_IS: tuple[tuple[str, str], ...] = (("crushed", "dañad jodid fregad amolad madread chingad estropead lastimad partid rot quebrad doblad aplastad"),)
+_BOARD_IS: tuple[tuple[str, str], ...] = (("crushed", "dañad jodid fregad amolad madread chingad estropead lastimad partid rot quebrad doblad aplastad"), ("wet", "mojad húmed empapad chorread"))
 _AT = ("de un lado", "de una esquina", "de la esquina", "de una orilla", "de la orilla", "de la punta", "de una punta", "en la cara de arriba", "en la cara de abajo", "en una esquina", "en la esquina")
 _SKINS = ("foil", "papel", "forro", "facing", "aluminio", "cubierta", "barrera", "liner")
 _WAS = ("", "está ", "quedó ", "viene ", "venía ", "llegó ", "salió ", "anda ", "estaba ", "me quedó ", "se ve ", "ya está ", "está todo ", "quedó todo ", "está medio ", "se quedó ")
 _EDGES = ("esquina", "esquinita", "orilla", "punta", "canto", "filo", "cara")
 _EDGES_ARE = ("rot", "quebrad", "mordid", "doblad", "aplastad", "tronad", "partid", "carcomid", "comid", "golpead", "raspad", "desmoronad", "sumid", "mochad", "volad")
+
+_EDGES_WENT = ("dobló", "rompió", "quebró", "aplastó", "apachurró", "mochó", "partió", "desmoronó", "despostilló", "sumió", "golpeó", "machucó", "tronó", "chancó", "voló", "peló")
+_BIT_OFF = ("cayó", "desprendió", "arrancó", "voló", "quebró", "rompió", "desmoronó", "partió", "mochó")
+_BITS = ("un pedazo", "un pedacito", "un cacho", "un cachito", "un trozo")
 
 _BEFALLS: tuple[tuple[str, str], ...] = (
     ("tear", "chamusc arañ rasguñ descarapel despellej destroz despedaz rasg raj desgarr troz"),
@@ -95,6 +99,13 @@ def harms() -> tuple[tuple[str, str], ...]:
     rows += [("tear", "|".join(f"{came} raspad{end}" for came in ("viene", "venía", "llegó", "salió", "me llegó", "nos llegó") for end in "oa"))]
     rows += [(damage, "|".join(f"{mark} {to}" for mark in marks.split() for skin in _SKINS for to in ((f"en la {skin}", f"a la {skin}", f"de la {skin}") if skin in ("cubierta", "barrera") else (f"en el {skin}", f"al {skin}", f"del {skin}", f"en {skin}")))) for damage, marks in _MARKS]
     rows.append(("crushed", "|".join(f"{edge}{some} {was}{stem}{end}{some}" for edge in _EDGES for stem in _EDGES_ARE for some in ("", "s") for was in ("", "está ", "quedó ", "viene ") if not (some and was) for end in ("o" if edge in ("canto", "filo") else "a",))))
+    rows.append(("crushed", "|".join(f"{edge} se {whom}{went}" for edge in _EDGES for whom in ("", "me ", "nos ", "le ") for went in _EDGES_WENT)))
+    rows.append(("crushed", "|".join(f"se {whom}{off} {bit}{of}" for whom in ("", "me ", "nos ", "le ", "me le ") for off in _BIT_OFF if whom or off != "cayó" for bit in _BITS for of in ("", *(f" de {board}" for board in ("board", "panel", "fibra", "tabla", "la esquina", "la orilla", "la hembra", "la tabla", "esquina")), *(f" del {board}" for board in ("board", "panel", "macho", "tablero", "canto"))))))
+    rows += [(damage, "|".join(f"{was} {stem}{'a' if skin in ('cubierta', 'barrera') else 'o'} {'la' if skin in ('cubierta', 'barrera') else 'el'} {skin}" for stem in stems.split() for skin in _SKINS for was in ("está", "quedó", "viene", "venía", "llegó", "salió", "trae"))) for damage, stems in _OF_THE_SKIN]
+    rows.append(("delaminated", "|".join(f"{skin} {has} {mark}" for skin in _SKINS for has in ("tiene", "trae", "hizo", "quedó con", "tiene unas", "tiene una") for mark in ("bolsas", "bolsa", "burbujas", "burbuja", "globos", "ampollas", "bombas"))))
+    rows.append(("tear", "raja|rajas|rajita|se le hizo una raja|" + "|".join(f"{whom}corté {the}{skin} {slip}" for whom in ("", "le ", "se me ") for skin in _SKINS for the in ("la " if skin in ("cubierta", "barrera") else "el ",) for slip in ("sin querer", "de más", "por error", "sin darme cuenta"))))
+    rows.append(("wet", "se humedeció|se llenó de agua|se me llenó de agua|está chorreado|está chorreada|se chorreó|lleno de agua|llena de agua|le entró la lluvia|le escurrió el agua|se remojó|agarró la lluvia"))
+    rows.append(("puncture", "|".join(f"{the} {tool} {it} atravesó" for the, tool in (("el", "desarmador"), ("la", "escalera"), ("el", "tubo"), ("la", "varilla"), ("el", "andamio"), ("un", "tornillo"), ("una", "varilla"), ("un", "clavo")) for it in ("lo", "la"))))
     rows += [(damage, "|".join(f"se {whom}{stem}ó" for stem in stems.split() for whom in ("", "me ", "nos ", "le ", "me le ")) + "|" + "|".join(f"{it} {stem}aron" for stem in stems.split() for it in ("lo", "la", "le", "me lo", "me la"))) for damage, stems in _BEFALLS]
     rows.append(("crushed", "|".join(f"se {whom}{stem}ió" for stem in _FALLS for whom in ("", "me ", "nos ", "le "))))
     rows += [(damage, "|".join(f"{it} {did}" for did in dids.split() for it in ("lo", "la", "le", "se lo", "se la"))) for damage, dids in _I_DID]

@@ -8,9 +8,11 @@ from logbook.languages.es.acts import SPANISH_ACTS
 from logbook.languages.es.all_but import SPANISH_ALL_BUT
 from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
 from logbook.languages.es.afar import SPANISH_AFAR
+from logbook.languages.es.flap_told import SPANISH_FLAP_TOLD
 from logbook.languages.es.forms import SPANISH_FORMS
 from logbook.languages.es.misheard import MISHEARD
 from logbook.languages.es.named_ahead import SPANISH_NAMED_AHEAD
+from logbook.languages.es.nothing_ails import nothing_ails
 from logbook.languages.es.left import SPANISH_LEFT
 from logbook.languages.es.plainer import SPANISH_PLAINER
 from logbook.languages.es.plainer_told import TOLD
@@ -256,6 +258,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("VANES", "|".join(f"{vanes} no {were} al revés" for vanes in ("las aletas", "los vanes", "las guías", "las vanes") for were in ("quedaron", "van", "están"))),
     ("TRADE_NOISE", "|".join(f"{place} sucia" for place in ("la obra está", "la obra anda", "el área está", "la troca está", "traigo la ropa", "la escalera está"))),
     ("TRADE_NOISE", "|".join(f"{place} sucio" for place in ("el piso está", "el cuarto está", "el lugar está", "el camión está"))),
+    ("TRADE_NOISE", "|".join(f"{place} {how}" for place in ("el piso está", "el piso estaba", "el suelo está", "el techo está", "el camión está", "el cartón está") for how in ("mojado", "húmedo", "empapado", "seco"))),
     ("FILLER", "uno por uno|una por una|uno a uno|una a una"),
     ("WORD", "supply house|supply store|el del supply|los del supply|la casa de supply|la tienda de supply"),
     ("SHOWS", "se asoma|se asoman|asoma|se distingue|se distinguen|se pinta|se alcanza a notar|se adivina"),
@@ -276,6 +279,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("UNHEATED", "en frío|la puse en frío|se la puse en frío|le puse la cinta en frío|así en frío|en frio"),
     ("NO_DAMAGE", es_verbs.UNHARMED),
     *es_harms.no_harms(),
+    *nothing_ails(),
     *es_verbs.forms(),
     *(row for row in en.CONCEPTS if row[0] in _TRADE),
 )  # fmt: skip
@@ -367,7 +371,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=SPANISH_STATES, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_TOLD_PLAINLY, *SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_ASKEW, *SPANISH_TOLD_IN_TURN, *SPANISH_TOLD_SHORTLY, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS, states=(*SPANISH_STATES, *SPANISH_FLAP_TOLD), told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_TOLD_PLAINLY, *SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_ASKEW, *SPANISH_TOLD_IN_TURN, *SPANISH_TOLD_SHORTLY, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

@@ -34,7 +34,7 @@ SPANISH_TOLD_PLAINLY = (
     # --- a complaint of the staples of a piece says that something is the matter, and no more
     *(
         row
-        for thing, bad, cues in ((STAPLES, "las grapas no sirven", ("grapa", "staple")), (TAPE, "la cinta está mal", ("cinta", "teip", "tape")))
+        for thing, bad, cues in ((STAPLES, "las grapas dudosas", ("grapa", "staple")), (TAPE, "la cinta está mal", ("cinta", "teip", "tape")))
         for row in (
             Plainer(cues, rf"{_BEGINS}(?P<x>{_WRONG} (?:la |las |el |los )?{thing} (?:del|de la|en el|en la) (?P<p>{_NAMED}))(?= *(?:$|[,;.]))", (("x", rf"\g<p>, {bad}"),)),
             Plainer(cues, rf"{_BEGINS}(?P<x>(?:la |las |el |los )?{thing} (?:del|de la|en el|en la) (?P<p>{_NAMED}) {_POOR})(?= *(?:$|[,;.]))", (("x", rf"\g<p>, {bad}"),)),

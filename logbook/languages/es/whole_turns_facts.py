@@ -25,7 +25,7 @@ _TABS = r"(?:lenguetas?|tabs?|pestañas?|orejas?|orejitas?|dientes?|dedos|uñas|
 
 _BUY = r"pedir|encargar|comprar|traer|surtir|ordenar|conseguir|recoger|ir por|ir a traer|mandar traer|mandar pedir"
 _SENT = r"(?: que (?:me |nos |le )*(?:llegaron|llego|trajeron|trajo|mandaron|mando|dieron|dio|habia|traia|traian|traigo|compraron|surtieron|vinieron|vino|tenia|teniamos|hicieron|cortaron|prestaron)(?: (?!no\b)\w+){0,3}?)?"
-_NO_GOOD = r"(?:no (?:me |nos |le )*(?:servian?|sirven?|sirvieron|sirvio|eran?|quedaban?|quedaron|quedo|dieron|cabian?|caben?|entraban?|pegaban?|agarraban?|funcionaban?|venian? bien)|(?:venian?|estaban?|llegaron|llego|salieron|salio|vienen|eran|son) (?:todas |todos |muy |bien )?(?:mal|malas?|malos?|chuec\w+|doblad\w+|rot\w+|chic\w+|grande\w*|cort[oa]s?|larg\w+|equivocad\w+|de otr\w+|del otro|oxidad\w+|defectuos\w+|mojad\w+|sec[oa]s?|vencid\w+))(?: (?!y\b|asi\b|por\b|no\b)\w+){0,4}?"
+_NO_GOOD = r"(?:no (?:me |nos |le )*(?:servian?|sirven?|sirvieron|sirvio|eran?|quedaban?|quedaron|quedo|dieron(?! al?\b)|cabian?|caben?|entraban?|pegaban?|agarraban?|funcionaban?|venian? bien)|(?:venian?|estaban?|llegaron|llego|salieron|salio|vienen|eran|son) (?:todas |todos |muy |bien )?(?:mal|malas?|malos?|chuec\w+|doblad\w+|rot\w+|chic\w+|grande\w*|cort[oa]s?|larg\w+|equivocad\w+|de otr\w+|del otro|oxidad\w+|defectuos\w+|mojad\w+|sec[oa]s?|vencid\w+))(?: (?!y\b|asi\b|por\b|no\b)\w+){0,4}?"
 _SO_NOT = rf"(?:,|;| y| asi que| por eso| entonces| y por eso)+ (?:yo |mejor |pues |ya )*no {CL}{PUT}{NONE}{ALONE}"
 _STUFF = (
     ("vanes", r"(?:aletas?(?! (?:de|para) (?:en)?grap)|vanes?|guias|alabes|paletas|deflectores)"),
@@ -208,7 +208,7 @@ FACTS: tuple[Turn, ...] = (
         for way, value in ((_TO_IN, "inward"), (_TO_OUT, "outward"))
     ),
     # what is to be done once something has come
-    Turn(r"\bcuando ", r"\b(?:(?:ya|la|lo|las|los|le|se|ahi|nomas|luego) )+\w+(?:mos|o) (?:(?:en )?cuando|hasta que|en cuanto|nomas que) (?!\w*(?:aba|aban|ia|ian|aron|ieron)\b)(?:(?:me|nos|se|ya|el|la|le|lo|los|las|\w+) ){0,3}?\w+(?:en|an|e|a)(?= |$|[.,;])", (), beside=r"\b(?:la|lo|las|los) (?:sub|colg|mont|pon|bajam|cerram|instal)\w*"),
+    Turn(r"\bcuando ", r"\b(?<!se )(?!se (?:(?:me|nos|le|ya) )*\w+o cuando)(?:(?:ya|la|lo|las|los|le|se|ahi|nomas|luego) )+\w+(?:mos|o) (?:(?:en )?cuando|hasta que|en cuanto|nomas que) (?!\w*(?:aba|aban|ia|ian|aron|ieron)\b)(?:(?:me|nos|se|ya|el|la|le|lo|los|las|\w+) ){0,3}?\w+(?:en|an|e|a)(?= |$|[.,;])", (), beside=r"\b(?:la|lo|las|los) (?:sub|colg|mont|pon|bajam|cerram|instal)\w*"),
     # without them at first
     *(Turn(r"\bsin \w+", rf"\bsin (?:las |los |la |el )?{noun} (?:primero|al principio|de primero|de entrada)(?:,| y| pero)+ (?:ya |luego |despues |al final |ahora |yo |mejor )+(?:se |le )?l[oa]s? {PUT}\b", ((name, True),)) for name, noun in _STUFF),
     *(Turn(r"\bsin \w+|primero", rf"\bsin (?:las |los |la |el )?{noun} (?:primero|al principio|de primero|de entrada)\b|\b(?:primero|al principio|de primero) (?:(?!no\b)\w+ ){{0,3}}sin (?:las |los |la |el )?{noun}\b", (), beside=rf"\b(?:le|les|se) (?:l[oa]s? )?{PUT} (?:las |los |la |el |sus )?{noun}\b") for _, noun in _STUFF),
@@ -232,7 +232,7 @@ FACTS: tuple[Turn, ...] = (
     # what made it come off is on no facing
     Turn(rf"\b{_OVER}\b", "|".join(rf"(?<={stem} )(?:con|por|de) (?:el |la |tanta |tanto )?{_OVER}\b" for stem in ("levanto", "levantaron", "despego", "despegaron", "solto", "soltaron", "cayo", "cayeron", "inflo", "aflojo", "hincho", "levantando", "despegando", "levanta", "despega", "despegada", "levantada", "suelta", "despegado")), ()),
     # the flap that came off
-    Turn(r"\b(?:flap|solapa|ceja|pestaña)\b", r"\b(?:flap|solapa|ceja|pestaña)(?: (?:se |me |le |nos |yo )*(?:la|lo)?)? ?(?:se )?(?:me |le |nos )?(?:corte|vole|quite|moche|arranque|troce|trozo|rompi|rompio|arranco|mordi|comi|lleve|perdio|cayo|desprendio)\b(?: (?:sin querer|por error|de mas))*", (("staple_flap", False),), unless=r"\bno (?:se |me |le |la |lo )*(?:corte|quite|moche|vole|rompi|rompio|arranco)"),
+    Turn(r"\b(?:flap|solapa|ceja)\b", r"\b(?:flap|solapa|ceja)(?: (?:se |me |le |nos |yo )*(?:la|lo)?)? ?(?:se )?(?:me |le |nos )?(?:corte|vole|quite|moche|arranque|troce|trozo|rompi|rompio|arranco|mordi|comi|lleve|perdio|cayo|desprendio)\b(?: (?:sin querer|por error|de mas))*", (("staple_flap", False),), unless=r"\bno (?:se |me |le |la |lo )*(?:corte|quite|moche|vole|rompi|rompio|arranco)"),
     # a vane short
     Turn(r"\bfalt", r"\b(?:aletas?|vanes?|guias?|alabes|paletas),? (?:pero |y |nomas |ya |solo |nada mas )*(?:me |le |nos |les )*falt(?:o|aron|a|an) (?:una|dos|tres|un par|la ultima|las ultimas|unas)(?: (?:de ellas|mas|que [^,.;]{2,30}))?(?= *(?:$|[,;:.]))", (("vanes", False),)),
     # wiped, and dusty all the same

@@ -101,9 +101,12 @@ def _of_another_thing(items, place: int, text: str) -> bool:
     if text[items[place + 1].start : items[place + 1].end].lower() not in ("el", "la", "los", "las", "un", "una", "mi", "mis", "su", "al", "unos", "unas"):
         return False
     noun = items[place + 2]
+    if _DOING.search(text[noun.start : noun.end].lower()) is not None and text[items[place + 1].start : items[place + 1].end].lower() == "al":
+        return False  # "se aplastó al bajarlo": when
     return noun.concept in _OTHER_THINGS and text[noun.start : noun.end].lower() not in words_of("small.of_ours")
 
 
+_DOING = re.compile(r"[aei]r(?:l[oa]s?|se|me|nos)?$")
 _OF_DUCT = ("FITTING", "PANEL", "FACING", "JOINT", "FLAP", "BOARD", "GENERIC", "MARKED", "SIDE", "SIDE_WORD", "END", "GROOVE", "SHIPLAP", "DAMAGE", "GLASS", "TAPE", "NUM")
 
 

@@ -224,7 +224,7 @@ def _wrongs(row: Row, part: Part, language: Language) -> Iterator[Wrong]:
             mine = part if language.turns.beside.issuperset(_WORDS.findall(re.sub(language.turns.any_side, "", before + behind))) else _own_words(row, part, match, language)
             if mine is None or (member == "excepts" and mine.last < part.last):
                 continue
-            noun = next((name for words, name in valued(code, "turns.nouns") if words.search(mine.words)), None)
+            noun = next((name for said in (mine.words[: max(0, match.end() - row.items[mine.first].start + row.items[part.first].start)], mine.words) for words, name in valued(code, "turns.nouns") if words.search(said)), None)  # what stands behind the fault is another thing: "las grapas quedaron chuecas el tape sí quedó bien"
             yield Wrong(noun if member != "excepts" else None, names, member not in ("unhappened", "faults"), mine, member)
 
 
