@@ -119,6 +119,7 @@ class Small:
     turns_nothing: frozenset[str] = frozenset()  # however faintly it was heard, it turns no meaning
     turns_all: frozenset[str] = frozenset()  # a word that ears mix up here may turn the meaning
     some_point: frozenset[str] = frozenset()  # before "point": no number goes on
+    there_is_no: frozenset[str] = frozenset()  # how a note begins that only tells what there is no more of
     no_duct: frozenset[str] = frozenset()  # what may be wet or torn and is no duct
     tools: frozenset[str] = frozenset()  # leave a hole that is named for them
     of_them: frozenset[str] = frozenset()  # "half of the staples"

@@ -280,6 +280,8 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("NO_DAMAGE", es_verbs.UNHARMED),
     *es_harms.no_harms(),
     *nothing_ails(),
+    ("FILLER", "como debe ser|como debe de ser|como tiene que ser|como se debe|como dios manda|como es debido|como debe ir|como debe quedar|al cien|al cien por ciento|al puro cien"),
+    ("WORD", "|".join(f"{before} {whom}{done}" for before in ("antes de que", "para que", "sin que", "hasta que") for whom in ("la ", "lo ", "las ", "los ", "le ", "se la ", "se lo ", "") for done in ("corte", "grape", "engrape", "encinte", "talle", "limpie", "selle", "cuelgue", "recorte", "doble", "caliente", "raspe"))),
     *es_verbs.forms(),
     *(row for row in en.CONCEPTS if row[0] in _TRADE),
 )  # fmt: skip

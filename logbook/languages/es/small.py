@@ -62,6 +62,7 @@ SPANISH_SMALL = Small(
     turns_nothing=frozenset("bueno con de del el en es está esta este la las los que un una y ya".split()),
     turns_all=frozenset("sí si así asi falta ni todavía".split()),
     some_point=frozenset("un el ese este".split()),
+    there_is_no=frozenset(f"{already}no {have} " for already in ("", "ya ", "jefe ya ", "oye ya ", "oiga ya ", "patron ya ") for have in ("hay", "tenemos", "tengo", "queda", "quedan", "me queda", "me quedan", "nos queda", "nos quedan", "habia", "encontramos")),
     no_duct=frozenset(
         "piso losa troca camioneta camión botas guantes manos mano suelo techo calle pared agua café dedo rodilla llanta pantalón camisa gorra lentes vidrio"
         " puerta ventana".split()

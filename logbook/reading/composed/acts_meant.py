@@ -59,6 +59,8 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
     elif item.concept == "DAMAGE" and said.split()[-1] in words_of("small.holes") and (end := _where_it_does_not_meet(items, place, text)):
         done[place] = replace(item, concept="GAP", value=None)
         done[place + 1 : end] = [one if one.concept in ("JOINT", "SIDE") else replace(one, concept="FILLER") for one in items[place + 1 : end]]
+    elif item.concept == "TIGHT" and said.split()[-1].startswith("pegad") and _of_the_tape(items, place):
+        done[place] = replace(item, concept="IN_PLACE")  # "la cinta quedó bien pegada": the tape, and not the joint
     elif item.concept == "UP" and said == "up" and (ahead == "AND" and concept_at(items, place + 2) == "TIED" or ahead in ("STOP", "") and concept_at(items, place - 1) == "STOP" and place > 3):
         done[place] = replace(item, concept="HUNG", value=None)  # "up and tied into twenty-six", "Taped, rubbed. Up."
     elif item.concept == "HUNG" and said.startswith(("instal", "mont")) and past_article in ("VANES", "TIE_RODS", "SCREWS", "TABS", "ACCESSORY", "K_HANGER"):
@@ -71,6 +73,14 @@ def meant(done: list, items, place: int, ahead: str, past_article: str, said: st
         lacks = re.search(r"falta que (?:lo |la |le |se )?(?:lo |la )?$", text[max(0, item.start - 22) : item.start].lower()) is not None
         to_do = {"STAPLED": "STAPLE", "TAPED": "TAPE_IT", "RUBBED": "RUB", "WIPED": "WIPE"}[item.concept]
         done[place] = replace(item, concept=to_do if lacks else "WORD", value=None)  # "que lo encinte Juan"
+
+
+def _of_the_tape(items, place: int) -> bool:
+    """Whether it is told of the tape: the thing named last before it in the clause."""
+    at = place - 1
+    while at >= 0 and place - at < 6 and concept_at(items, at) in ("BE", "FILLER", "WORD", "NUM", "LEN", "OF", "DET", "HAVE", "MARK181", "CLOSURE", "ALL"):
+        at -= 1
+    return concept_at(items, at) in ("TAPE", "TAPES")
 
 
 def _asked_of_another(items, place: int) -> bool:

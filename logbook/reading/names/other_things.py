@@ -7,6 +7,7 @@ from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.phrasing import apart, finds, word, words_of
+from logbook.reading.words.tokens import plain
 
 _DUCT = ("FITTING", "BOARD", "FACING", "IT", "PANEL", "DAMAGE_PLACE", "JOINT", "FLAP", "GENERIC", "MARKED")
 _CUTS = ("COMMA", "STOP", "BUT", "QUERY", "AND")
@@ -76,10 +77,13 @@ def of_a_machine(row: Row, at: int) -> bool:
 
 
 def a_lack(row: Row) -> bool:
-    """ "No hay cinta": nothing else said, and no piece named: the crew has run out, no joint is open."""
-    concepts = [item.concept for item in row.items if item.concept not in ("STOP", "COMMA", "FILLER", "DET")]
-    first = next((at for at, item in enumerate(row.items) if item.concept == "NO"), None)
-    return concepts in (["NO", "TAPE"], ["NO", "STAPLES"], ["NO", "VANES"]) and row.words(first, first + 1).lower() == "no hay"
+    """ "No hay cinta", "ya no hay grapas de media ni cinta de tres": nothing else said, and no piece named: the crew has run out, no joint is open."""
+    concepts = {item.concept for item in row.items}
+    return not _STUFF.isdisjoint(concepts) and _WANTING.issuperset(concepts) and plain(row.text).startswith(tuple(words_of("small.there_is_no")))
+
+
+_STUFF = frozenset(("TAPE", "STAPLES", "VANES"))
+_WANTING = _STUFF | frozenset("STOP COMMA FILLER DET NO NOT OF NUM LEN FRAC AND OR PENDING WORD TO DAY LATER TRADE_NOISE".split())
 
 
 def made_anew(row: Row, claims: list[Claim], language: Language) -> list[Claim]:
