@@ -85,13 +85,13 @@ SPANISH_SMALL = Small(
     on_some=frozenset("algunas resto otras lado".split()),
     bears=frozenset(
         "puse pusimos puso pusieron metí meti metimos eché eche echamos di dimos tiene tienen trae traen lleva llevan con están estan está esta quedaron van"
-        " puestas sus".split()
+        " puestas sus zampé zampe zampamos clavé clave clavamos clavaron planté plante plantamos disparé dispare disparamos acomodé acomode acomodamos coloqué coloque colocamos pegué pegue".split()
     ),
     that_is=frozenset("o sea|es decir|o sea que|quiere decir".split("|")),
     over_again=frozenset("volv acab termin alcanc".split()),
     lays=frozenset(
         "puse pusimos puso pusieron lleva llevan trae traen pegada tiene tienen usé use usamos eché eche echamos metí meti metimos di dimos pegué pegue pegamos"
-        " corrí corri zampé zampe zampamos aventé avente aventamos puesta tiré tire tiramos planté plante apliqué aplique aplicamos".split()
+        " corrí corri zampé zampe zampamos aventé avente aventamos puesta tiré tire tiramos planté plante apliqué aplique aplicamos acomodé acomode acomodamos coloqué coloque colocamos".split()
     ),
     foil=frozenset("foil aluminio".split()),
     skins=frozenset("foil papel forro facing aluminio cubierta barrera liner".split()),

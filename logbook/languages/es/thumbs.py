@@ -58,13 +58,19 @@ _BY_EAR = (
     *_things("ay", "hay", before=r"\b(?:no|ya no|ya|si|todavía|todavia|le|nomas|aun no) $", after=r"\s+(?!\w*[,.;]|en la|esta|est[aá])"),
 )
 
+_NO_ORDER = r"(?<!y )(?<!y ya )(?<!primero )(?<!desde )(?<!que )$"
+_DEED = r"(?:tall|frot|planch|alis|sob|restrieg|repas|bruñ|encint|teip|tape|engrap|grap|clav|dispar|coloc|acomod|instal|atornill|fij|arm|plant|aplic|limpi|parch|dobl|recort|termin|complet|sell|cierr|pong|met|ech|tir|corr|peg|remat|caliento|precalient)"
+_STUFF = r"(?:aletas|vanes|grapas|cinta|tape|teip|mastique|tabs|pestañas|tiras|tallada)"
+
 SPANISH_THUMBS = Thumbs(
     shorts=(
         *_BY_EAR,
         # of a joint: "la junta no asienta"; a panel seats or does not
         *_things("no_cerró no_me_cerró no_nos_cerró no_le_cerró no_cerraron no_me_cerraron no_asienta no_asientan no_asentó no_embona no_embonan no_embonó no_encaja no_encajó no_ensambla no_pega_bien no_llega no_llegan no_alcanza no_quedó_apretada no_quedaron_apretadas", "no cierra", before=r"\b(?:juntas?|costuras?|uni[oó]n|uniones|esquinas?)(?: (?:de (?:abajo|arriba|atr[aá]s|en medio|un lado)|con (?:el|la) \w+))? $"),
         # not yet, told with "luego" and without an accent: "encintado, luego la tallo"
-        *_things("luego", "al rato", before=r"(?<!y )(?<!primero )$", after=r"\s+(?:ya )?(?:se )?l[oae]s?\s+(?:tall|frot|encint|teip|teipe|tape|engrap|grap|grape|limpi|parch|dobl|recort|termin|acab|complet|cierr|pong|meto|ech|doy)\w*o?\b(?=\s*(?:$|[.,;]))"),
+        *_things("luego", "al rato", before=r"(?<!y )(?<!primero )$", after=r"\s+(?:ya )?(?:se )?l[oae]s?\s+(?:tall|frot|encint|teip|teipe|tape|engrap|grap|grape|limpi|parch|dobl|recort|termin|acab|complet|cierr|pong|met|ech|d)\w*(?:o|oy)\b(?=\s*(?:$|[.,;]))"),
+        # a deed told in the present behind "luego" or "ahorita", and what comes then: "después la plancho", "luego le coloco las aletas", "luego van las grapas"
+        *_things("luego después despues ahorita orita", "al rato", before=_NO_ORDER, after=rf"\s+(?:ya )?(?:(?:se l[aeo]s?|l[aeo]s?)\s+{_DEED}\w*o\b(?!\s+que\b)|(?:va|van)\s+(?:la|las|el|los)\s+{_STUFF}\b(?=\s*(?:$|[.,;]))|(?:me |nos )(?:traen|llegan|mandan|surten)\b|llegan\s+(?:la|las|el|los)\s+{_STUFF}\b)"),
         *(Short(f"{the} rub", "la tallada", after=r"(?! ?-?down)", same=True) for the in ("el", "su")),
         *_things("raspado", "tallado", before=r"\b(?:encintad[oa]|tapead[oa]|teipead[oa]|cinta|tape|teip)(?: y|, ?y?|,) $"),
         *_things("raspada", "tallada", before=r"\b(?:encintad[oa]|tapead[oa]|teipead[oa]|cinta|tape|teip)(?: y|, ?y?|,) $"),
