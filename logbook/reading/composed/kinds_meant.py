@@ -152,7 +152,7 @@ def _is_a_run(items, place: int) -> bool:
     ahead = [concept_at(items, place + k) for k in (2, 3, 4)]
     ahead = ahead[1:] if ahead[0] == "COMMA" else ahead
     ahead = ahead[1:] if ahead[0] in ("DET", "NUMBER") else ahead
-    straight = concept_at(items, place + 2) == "K_STRAIGHT" and concept_at(items, place + 3) not in ("NUM", "MARKED", "NUMBER", "LETTER")  # "tramo 77 recto": of what kind it is
+    straight = concept_at(items, place + 2) == "K_STRAIGHT" and (concept_at(items, place + 3) not in ("NUM", "MARKED", "NUMBER", "LETTER") or concept_at(items, place + 4) == "BY")  # "tramo 77 recto": of what kind it is
     opens = before[0] in ("", "STOP", "FILLER") and (ahead[0].startswith("K_") or ahead[0] == "FITTING") and not straight
     return led or named or opens
 
