@@ -280,6 +280,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("NO_DAMAGE", es_verbs.UNHARMED),
     *es_harms.no_harms(),
     *nothing_ails(),
+    ("TIGHT", "|".join(f"no {whom}{fits} ni {thing}" for whom in ("", "le ", "me ", "les ") for fits in ("cabe", "entra", "pasa", "cabía", "entró") for thing in ("una moneda", "un dedo", "la uña", "una uña", "un papel", "una tarjeta", "una hoja", "la navaja", "un pelo", "el aire", "luz"))),
     ("WILL", "|".join(f"{whom} {to}" for whom in ("le", "les", "las", "se las", "se la", "se lo") for to in ("coloco", "acomodo", "instalo", "atornillo", "fijo", "clavo", "disparo", "planto", "aplico", "pongo", "meto", "echo", "colocamos mañana") if whom != "las" or to not in ("pongo", "meto", "echo"))),
     ("HAVE", "|".join(f"{whom}{did}" for whom in ("le ", "les ", "se le ", "") for did in ("clavé", "clavamos", "disparé", "disparamos", "acomodé", "acomodamos", "coloqué", "colocamos", "clavaron") if whom != "se le " or did.endswith("aron")) + "|le pegué|le zampamos|les planté|le plantamos|se le clavaron"),
     ("WITH", "|".join(f"{held}{end} con" for held in ("prensad", "agarrad", "cosid", "fijad", "asegurad", "pespuntead") for end in ("o", "a", "os", "as")) + "|sujeto con|sujeta con|la cosí con|lo cosí con|la agarré con|lo agarré con|la aseguré con|lo aseguré con|la fijé con|lo fijé con"),

@@ -41,6 +41,12 @@ SPANISH_TOLD_PLAINLY = (
             Plainer(cues, rf"(?:^|(?<=[.,;:] ))(?P<x>(?:{_WRONG} (?:la |las |el |los )?{thing}|(?:la |las |el |los ){thing} {_POOR}))(?= *(?:$|[,;.]))", (("x", bad),)),
         )
     ),
+    # --- "tres de los cuatro lados encintados": three, and not four
+    Plainer(
+        (" de los cuatro ", " de las cuatro ", " de los 4 ", " de las 4 "),
+        r"\b(?:un[oa]?|dos|tres|[123]) (?P<x>de (?:los|las) (?:cuatro|4)(?: (?:lados|caras|costados|costuras))?)(?= (?:(?:estan|van|quedaron|son|ya|bien|si) )*(?:encintad|tapead|teipead|(?:en)?grapad|grapead)[oa]s)",
+        (("x", "lados"),),
+    ),
     Plainer((" unico sin ", " unica sin "), rf"{_BEGINS}(?P<x>{_ONLY} sin (?P<t>{_THING}) (?:es|era) (?P<a>el |la )(?:{KIND} )?(?:numero )?(?P<n>{MARK}))(?= *(?:$|[,;.]))", (("x", r"\g<a>\g<n> va sin \g<t>"),)),
     # --- of two things each is on its own piece
     Plainer(("grapas en", "cinta en", "tape en", "teip en", "grapas al", "cinta al"), rf"{_BEGINS}(?P<x>(?P<a>{_THING}) (?:en el|en la|al|a la) (?P<p>{_NAMED}),? (?:y )?(?P<b>{_THING}) (?:en el|en la|al|a la) (?P<q>{_NAMED}))(?= *(?:$|[;.]))", (("x", r"\g<p> lleva \g<a>, \g<q> lleva \g<b>"),)),
