@@ -275,9 +275,6 @@ class SetApart:
     part: str = ""  # a part by its name
     some: str = ""  # the start of a clause: some of what was told of, and that something is otherwise with them
     otherwise: str = ""  # a part, and beside it that something is otherwise
-    again: str = "(?!)"  # in a clause of how hot it is or what the pressure is in another hour
-    then: str = "(?!)"  # how a clause begins that tells how it goes on from there
-    that: str = "(?!)"  # how a clause begins that tells of what was named right before it
     counted: str = "(?!)"  # so many of its parts
     staple_clinch: str = "(?!)"  # of legs: the wrong way
     groove_step: str = "(?!)"  # of a step: the wrong way
@@ -299,13 +296,25 @@ class Asides:
 
 
 @dataclass(frozen=True)
+class PartsTold:
+    """Words for a part of a piece that a measure is told of: a side, a corner, a stretch, one of them, the rest, and how it goes on from there."""
+
+    word: str = "(?!)"  # a part by one word, beside the measure
+    named: str = "(?!)"  # a part by its name, anywhere in the clause of the measure
+    further: str = "(?!)"  # between two measures: the second holds further on, or in one place
+    then: str = "(?!)"  # how a clause begins that tells how it goes on from there
+    that: str = "(?!)"  # how a clause begins that tells of what was named right before it
+    again: str = "(?!)"  # in a clause of how hot it is or what the pressure is in another hour
+    unlike: str = "(?!)"  # what is measured there is something else: how far the tape laps over
+    by_now: str = "(?!)"  # what was measured first is no more
+
+
+@dataclass(frozen=True)
 class Told:
     """All of them, of one language; a language without them leaves them empty."""
 
-    part_by_part: str = "(?!)"  # a part of a piece on which something is measured
     tape_taken: str = ""  # right before so many inches: they are of the tape that went on
     tape_used_up: str = ""  # tape of so many inches that there was no more of
-    done_anew: str = "(?!)"  # what was measured before was done otherwise later
     goes_over: str = "(?!)"  # right before a figure: it is more than that
     stays_under: str = "(?!)"  # right before a figure: it is less than that
     bound_ahead: str = "(?!)"  # the same, where a measure begins with it
@@ -315,8 +324,6 @@ class Told:
     stopped: str = "(?!)"  # behind it: he got no further
     worked_on: str = "(?!)"  # behind it: he went on
     at_another_time: str = "(?!)"  # behind a count of the other sides: they were done then
-    does_not_hold: str = "(?!)"  # a measure is told to be another further on, or in one place
-    holds_by_now: str = "(?!)"  # what was measured first is no more
     first_and_second: str = "(?!)"  # one of two pieces (`n`), and whether it is the `first`
     weighed: Weighed = Weighed()
     echoes: Echoes = Echoes()
@@ -327,6 +334,7 @@ class Told:
     ticks: Ticks = Ticks()
     wanted: Wanted = Wanted()
     stretches: Stretches = Stretches()
+    parts: PartsTold = PartsTold()
     asides: Asides = Asides()
 
 

@@ -15,6 +15,7 @@ from logbook.languages.en.no_longer import ENGLISH_NO_LONGER
 from logbook.languages.en.not_so import ENGLISH_NOT_SO
 from logbook.languages.en.plain_notes import ENGLISH_PLAIN_NOTES
 from logbook.languages.en.refused import ENGLISH_REFUSED
+from logbook.languages.en.parts_told import ENGLISH_PARTS_TOLD
 from logbook.languages.en.stretches import ENGLISH_STRETCHES
 from logbook.languages.en.taping import ENGLISH_TAPING
 from logbook.languages.en.told_around import ENGLISH_TOLD_AROUND
@@ -49,8 +50,6 @@ _TO_THE_FIGURE = r"(?: (?:about|the|that|an?|every|all of))*\s*$"
 ENGLISH_TOLD = Told(
     tape_taken=_TAPE_TAKEN,
     tape_used_up=_TAPE_USED_UP,
-    done_anew=r"(?<![\w'])(?:now|then|fixed|redid|redone|moved|added|again|changed|went (?:back|over)|before|first)(?![\w'])",
-    part_by_part=r"(?<![\w'])(?:tops?|bottoms?|left|right|sides?|faces?|cheeks?|ends?|seams?|joints?|heel|throat|corners?|edges?|flaps?|backs?|rest|others?|remainder|balance|elsewhere|everywhere|fourth|panels?|front|first|last)(?![\w'])",
     goes_over=rf"(?<![\w'-])(?P<w>{_OVER}){_TO_THE_FIGURE}",
     stays_under=rf"(?<![\w'-])(?P<w>{_UNDER}|not quite){_TO_THE_FIGURE}",
     bound_ahead=rf"(?:(?:just|a|hair|touch|bit|little|tad|slightly|barely|well|way|somewhat) )*(?:{_OVER}|{_UNDER})",
@@ -60,8 +59,6 @@ ENGLISH_TOLD = Told(
     stopped=r"(?<![\w'])(?:quit|stopp?\w*|ran (?:out|short)|got (?:called|pulled|sent)|never|didn't|couldn't|only|halfway|half way|left|went home|broke|jammed|died|not|lunch)(?![\w'])",
     worked_on=r"^.{0,24}?(?<![\w'])(?:at|from|on|in|with|near|by|over) .*(?<![\w'])(?:worked|went|came|kept|finished|ended|all the way|all four|all around|around|done|every|it was)(?![\w'])",
     at_another_time=r"(?:went|got|were|have been|came) (?:on|done|it|them|theirs|taped|stapled|rubbed)(?: (?:right |a little |just )?(?:this|yesterday|today|after\w*|later|before|at|on|in|by|last|next|first thing)(?: .{1,40})?)?|yesterday|earlier|(?:earlier )?this morning|last night|(?:up )?(?:on|in) the (?:lift|ladder|bench|floor|ground|air)",
-    does_not_hold=r"(?<![\w'])(?:then|after that|from there|past|by the (?:time|end)|towards?|near(?:er)?|until|till|rest|others?|last|except|only|some|few|couple|one|another|spans?|ends?|but|where|further on|farther on|halfway|half)(?![\w'])",
-    holds_by_now=r"(?<![\w'])(?:now|fixed|redid|redone|added|changed|went back|used to|originally|at first|first (?:go|try|time|pass)|before i|pulled|filled in|respaced|re-?stapled|tightened|moved|should|supposed|wanted|drawing|print|plan)(?![\w'])",
     first_and_second=r"(?<=the )(?P<n>(?P<first>first|former|one(?=[,;]| and\b| but\b))|second|latter|other)(?![\w'])",
     weighed=ENGLISH_WEIGHED,
     echoes=ENGLISH_ECHOES,
@@ -72,6 +69,7 @@ ENGLISH_TOLD = Told(
     ticks=ENGLISH_TICKS,
     wanted=ENGLISH_WANTED,
     stretches=ENGLISH_STRETCHES,
+    parts=ENGLISH_PARTS_TOLD,
     asides=replace(
         ENGLISH_ASIDES,
         ailing=ENGLISH_AILING,

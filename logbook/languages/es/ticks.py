@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from logbook.languages.es.ailing import RIGHTED, SPANISH_AILING
 from logbook.languages.es.asides import SPANISH_ASIDES
+from logbook.languages.es.parts_told import SPANISH_PARTS_TOLD
 from logbook.languages.es.stretches import SPANISH_STRETCHES
 from logbook.languages.told import OwnQuestions, Ticks, Told, Voices, Weighed
 
@@ -15,8 +16,7 @@ _MAY = r"(?:(?:esta|estara|es|sera|seria|queda) (?:muy |tan )?(?:bien|mal|correc
 
 SPANISH_TOLD = Told(
     stretches=SPANISH_STRETCHES,
-    part_by_part=r"(?<![\w'])(?:arriba|abajo|fondo|techo|lados?|costados?|caras?|costuras?|juntas?|uniones|uni[oó]n|esquinas?|orillas?|puntas?|extremos?|tapas?|atr[aá]s|frente|centro|(?:la |las |el |los )?(?:otr[oa]s?|dem[aá]s|resto|[uú]ltim[oa]s?)|unas|unos|algunas|algunos)(?![\w'])",
-    done_anew=r"(?<![\w'])(?:ahora|luego|despu[eé]s|arregl\w+|correg\w+|cambi\w+|quit[eéó]\w*|agregu?[eé]|otra vez|de nuevo|volv[ií]\w*|antes|primero)(?![\w'])",
+    parts=SPANISH_PARTS_TOLD,
     own_questions=OwnQuestions(
         leads=rf"{_ASKS_BEFORE}{_MAY}(?= )",
         owns=rf"(?:(?:(?:lo |le |les )?(?:pregunto|digo)|es que)?,? ?(?:porque|por que|pues|ya que|es que|y|nomas que) ?,? ?)*{_HOW}",

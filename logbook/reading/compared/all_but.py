@@ -11,7 +11,7 @@ from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, claim
 from logbook.reading.clauses.denials import DENIED
 from logbook.reading.clauses.grammar import Row
-from logbook.reading.clauses.wider_there import wider_there
+from logbook.reading.clauses.measured_there import measured_there
 from logbook.reading.words.likely import Likely
 from logbook.reading.words.tokens import plain
 
@@ -71,7 +71,7 @@ def _not_there(row: Row, claims: list[Claim], name: str, place: tuple[int, int, 
     """The claims, with that of the act that was not done at the place set apart. `place`: its items and those of its sentence; `until`: how far behind it the act may stand."""
     first, last, begin, end = place
     act = next((one for one in reversed(claims) if one.value is True and one.name == name and name in _ACTS and begin <= one.first < max(first, until) and one.for_mark is None), None)
-    if act is None or act.name == "stapled" and wider_there(row, last) or _cured(behind, act.name, language):
+    if act is None or act.name in ("stapled", "taped") and measured_there(row, last) or _cured(behind, act.name, language):
         return claims
     if any(one.value is False and one.name == act.name and begin <= one.first < max(end, last) for one in claims) or any(one.name in ("sides_taped", "sides_stapled") and begin <= one.first < last and one.name.endswith(act.name) and one.value < 4 for one in claims):
         return claims

@@ -14,12 +14,11 @@ from logbook.reading.compared.all_but import all_but
 from logbook.reading.compared.between_them import between_them
 from logbook.reading.compared.by_now import by_now
 from logbook.reading.clauses.claims import Claim
+from logbook.reading.compared.first_and_second import first_and_second
 from logbook.reading.compared.gap_at_one import gap_at_one
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.compared.gone_past import gone_past
 from logbook.reading.compared.in_its_clause import ACT_FACTS, Places, marked
-from logbook.reading.compared.measured_apart import marks_of, measured_apart
-from logbook.reading.compared.measured_there import measured_there
 from logbook.reading.clauses.mention import Mention
 from logbook.reading.compared.not_that_one import not_that_one
 from logbook.reading.compared.of_both import of_both
@@ -31,6 +30,7 @@ from logbook.reading.own.taking_back import scratched, unsaid_again
 from logbook.reading.compared.turned_round import turned_round
 from logbook.reading.compared.turned_there import turned_there
 from logbook.reading.compared.turned_unread import without_turned
+from logbook.reading.compared.worst_of_parts import worst_of_parts
 
 
 def compared_claims(told: OwnWords, row: Row, stated: Stated, language: Language) -> tuple[list[Mention], list[Claim]]:
@@ -49,7 +49,8 @@ def compared_claims(told: OwnWords, row: Row, stated: Stated, language: Language
     named, claims = not_that_one(row, named, turned_round(row, all_but(row, claims, language), cut, language), cut, language)
     claims = other_part.of_the_other_part(row, named, claims, language)
     claims = still_coming(row, by_now(row, cut_up, claims, language), language)
-    claims = measured_there(row, told.not_own, cut, measured_apart(row, named, gone_past(row, claims, language), language), marks_of(named), language)
+    claims = first_and_second(row, named, gone_past(row, claims, language), language)
+    claims = worst_of_parts(row, told.not_own, cut, claims, _marks_of(named), language)
     named, claims = listed.told_ahead(row, named, turned_there(row, told.not_own, cut, claims, language))
     claims = the_others.of_the_others(row, named, _excepted(row, named, claims), language)
     if told.but_one:
@@ -66,3 +67,7 @@ def _excepted(row: Row, named: list[Mention], claims: list[Claim]) -> list[Claim
         until = row.sentence_end(one.last)
         made = [replace(c, corrects=True) if one.last <= c.first < until else c for c in made]
     return made
+
+
+def _marks_of(named: list[Mention]) -> set[str]:
+    return {mark for one in named for mark in (one.mark, *(mark for mark, _ in one.batch)) if mark is not None}

@@ -22,7 +22,7 @@ from logbook.reading.clauses.set_right import is_mended
 from logbook.reading.clauses.within_a_harm import within_a_harm
 from logbook.reading.own.once_begun import goes_on
 from logbook.reading.own.spaced_otherwise import spaced_otherwise
-from logbook.reading.clauses.wider_there import wider_there
+from logbook.reading.clauses.measured_there import measured_there
 from logbook.reading.words.tokens import plain
 
 _ACTS = {
@@ -92,7 +92,7 @@ def _faults(row: Row, own: Row, cut_up, place: int, looks: Some, language: Langu
 
 def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     noun, names, part = wrong.noun, wrong.names, wrong.part
-    acts = _acts_before(row, own, part, cut_up, place, names, wrong.every) if noun is None and not (wrong.how == "excepts" and wider_there(row, part.last)) else ()
+    acts = _acts_before(row, own, part, cut_up, place, names, wrong.every) if noun is None and not (wrong.how == "excepts" and measured_there(row, part.last)) else ()
     if wrong.how == "excepts" and language.turns.tab_word and place and cut_up[place - 1].sentence == cut_up[place].sentence and language.turns.tab_word in cut_up[place - 1].words:
         acts = tuple(at for at in acts if _ACTS[row.items[at].concept] in ("tabs_bent", "cross_tabs"))  # "every tab's down except three": of the tabs, not of the act before
     mended = is_mended(cut_up, place, language, *_at_fault(row, noun, names, acts))

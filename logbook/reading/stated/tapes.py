@@ -230,6 +230,7 @@ def _wiped(found: Found):
     yield found.claim("surface_clean", True, group="w", corrects=soiled)
 
 
+_ELBOWS = "K_ELBOW|K_WYE"
 _TEMPS = "(?:DEG|TEMP_F)"
 BOARD_FRAMES = (
     # the board before the tape: "inch board", "475 board"
@@ -247,6 +248,8 @@ BOARD_FRAMES = (
 )
 FRAMES = (
     Frame("(?P<w>(?P<n>DEG)) COMMA? (?:FILL|ME|AND){0,4} PREHEATED", _temperature),  # "forty-five degrees, so I preheated it"
+    Frame(f"TEMP (?:BE|ON|HEDGE|ONLY|FILLER){{0,3}} (?P<w>(?P<n>DEG)) (?!{_ELBOWS})", _temperature),
+    Frame(f"BOARD (?:BE|ON|HEDGE|ONLY|FILLER){{1,3}} (?P<w>(?P<n>DEG)) (?!{_ELBOWS})", _temperature),  # "board at sixty degrees"
     Frame("TAPED OF (?P<w>(?P<n>NUM|LEN)) (?=SEP|$|AND|WIDE)", _width),
     Frame("TAPED (?:COMMA|WITH|IN){1,2} (?P<w>(?P<n>LEN)) ON (?:DET|ALL){0,2} (?:SIDE|BACK|OTHER_SIDE|SIDES_ALL|NUM SIDE_WORD)", _width),  # "taped, three inch on three sides"
     Frame("TAPED WITH DET? OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _width),  # "encintado con la de tres pulgadas"

@@ -14,7 +14,7 @@ from logbook.reading.clauses.denials import ACTS
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.phrasing import word, words_of
 from logbook.reading.clauses.stance import Clause
-from logbook.reading.clauses.wider_there import wider_there
+from logbook.reading.clauses.measured_there import measured_there
 from logbook.reading.words.tokens import plain
 
 _WORK = ("STAPLED", "TAPED", "RUBBED", "WIPED", "TRIMMED")
@@ -53,7 +53,7 @@ def _spaced_there(row: Row, act: int, noun: int) -> bool:
     """ "Every two except the back, where it's four": the staples are in there too, and lie wider."""
     if row.items[act + 1 : act + 2] and row.items[act + 1].concept not in ("EVERY", "APART", "ON", "LEN", "NUM", "IT", "HEDGE", "AROUND"):
         return False
-    return wider_there(row, noun + 1)
+    return measured_there(row, noun + 1)
 
 
 def half_done(row: Row, cut: tuple[Clause, ...], language: Language) -> list[Claim]:
