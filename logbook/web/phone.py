@@ -20,7 +20,7 @@ screen = Blueprint("phone", __name__)
 KEPT = (
     "/phone", "/manifest.webmanifest", "/static/logbook.css", "/static/phone.css", "/static/sign.svg",
     *(f"/static/{part}.js" for part in (
-        "phone", "page", "outbox", "making", "pictures", "recorder", "sending", "told", "setting-right", "lists", "answer", "sheets",
+        "phone", "page", "outbox", "asking", "hands", "making", "pictures", "recorder", "sending", "told", "setting-right", "lists", "answer", "sheets",
         "qr/decode", "qr/index",  # a library, loaded with the first photo
     )),
     "/static/face/atkinson-hyperlegible-next-latin-400-normal.woff2",

@@ -10,6 +10,7 @@ import random
 import signal
 import socket
 import threading
+from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -20,17 +21,19 @@ from conftest import FLAGS, chromium, hearing
 from handing import picture
 from logbook import store
 from logbook.store import people
+from test_running import wait_for
 from test_phone import hand_in, ready, received, speak
 
 
 class Gate:
-    """Carries between browser and server; `hold` lets this many more bytes of the browser through, then no more."""
+    """Carries between browser and server; `hold` lets this many more bytes of the browser through, then no more; `mute` swallows what the server answers to a note."""
 
     def __init__(self, to_port: int):
-        self.to_port, self.left, self.midway = to_port, None, threading.Event()
+        self.to_port, self.left, self.midway, self.mute = to_port, None, threading.Event(), False
         self.listening = socket.create_server(("127.0.0.1", 0))
         self.port = self.listening.getsockname()[1]
         self.lines: list[socket.socket] = []
+        self.muted: set[socket.socket] = set()
         threading.Thread(target=self._accept, daemon=True).start()
 
     def hold(self, left: int) -> None:
@@ -39,8 +42,10 @@ class Gate:
 
     def open(self) -> None:
         """Every line that was held is cut, as a network does."""
-        self.left = None
+        self.left, self.mute = None, False
         for line in self.lines:
+            with suppress(OSError):
+                line.shutdown(socket.SHUT_RDWR)  # a thread that reads would hold it open
             line.close()
         self.lines = []
 
@@ -68,6 +73,10 @@ class Gate:
             while data := one.recv(65536):
                 if up and self.left is not None:
                     data, self.left = data[: self.left], max(0, self.left - len(data))
+                if up and self.mute and b"POST /notes " in data:
+                    self.muted.add(one)
+                if not up and other in self.muted:
+                    continue
                 other.sendall(data)
                 if up and self.left == 0:
                     self.midway.set()
@@ -163,6 +172,37 @@ def test_a_server_killed_in_the_middle_of_an_upload_gets_the_note_once(served, c
     page.reload()
     page.wait_for_selector("html[data-state=ready]", state="attached")
     assert len(served.notes()) == 1
+    context.close()
+
+
+def test_an_upload_that_hangs_is_given_up_told_and_comes_in_once(served, chrome):
+    context = chrome.new_context(permissions=["microphone"], locale="en")
+    page = context.new_page()
+    page.clock.install()
+    pair(page, served.address, served.code())
+    page.wait_for_selector('#queue[data-waiting="0"]')
+    add(page, large(1, 2_000_000))
+    page.click("#typing summary")
+    page.fill("#text", "Straight seven on run two.")
+    served.gate.hold(900_000)  # the network stands still half-way, and no line breaks
+    hand_in(page)
+    assert served.gate.midway.wait(20)
+    for _ in range(10):  # the page's clock runs ahead; how many bytes the machine takes in before they stand still is its own
+        page.clock.run_for(70_000)
+        if "No answer came" in page.inner_text("#queue-told"):
+            break
+    assert "kept on this phone" in page.inner_text("#queue-told")
+    page.wait_for_function("() => document.getElementById('note').innerText.includes('no answer came. It is kept on this phone')")
+    assert served.notes() == [] and page.get_attribute("#queue", "data-waiting") == "1"
+    served.gate.open()
+    served.gate.mute = True  # the server takes every byte, and what it answers never comes
+    page.click("#send-now")
+    wait_for(lambda: len(served.notes()) == 1, "the server has it")
+    assert page.get_attribute("#queue", "data-waiting") == "1"
+    served.gate.open()
+    page.click("#send-now")
+    page.wait_for_selector('#queue[data-waiting="0"][data-refused="0"]')
+    assert "No answer" not in page.inner_text("#queue-told") and len(served.notes()) == 1
     context.close()
 
 

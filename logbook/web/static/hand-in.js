@@ -1,4 +1,5 @@
 // The hand-in form with a microphone: records parts, plays them, and sends the form without leaving the page.
+import { sizeOf, upload } from "./asking.js";
 import { Recorder, canRecord, drawLevel, minutes } from "./recorder.js";
 
 const words = JSON.parse(document.querySelector("script[data-words]").dataset.words);
@@ -88,7 +89,7 @@ form.addEventListener("submit", async (event) => {
   }
   state("sending");
   told.textContent = words.sending;
-  const answer = await fetch(form.action, { method: "POST", body, headers: { Accept: "application/json" } }).catch(() => null);
+  const answer = await upload("POST", form.action, body, { Accept: "application/json" }, sizeOf(body)).catch(() => null);
   if (!answer) { state("offline"); told.textContent = words.offline; return; }
   const said = await answer.json().catch(() => ({ error: answer.statusText, cure: "" }));
   if (answer.ok) { state("sent"); location.assign(form.dataset.then || `/entry/${said.id}`); return; }

@@ -1,6 +1,7 @@
 // What waits on the phone: notes and presses in order, their bytes, and how they go out.
 // A recording is written second by second, so that a phone that dies loses at most the last one.
 // Nothing is removed because a server said no: only what the server has whole is removed.
+import { Unanswered, ask, sizeOf, upload } from "./asking.js";
 
 const STORES = {
   queue: { keyPath: "seq", autoIncrement: true }, // what goes out, in order: notes, presses, photos that follow
@@ -95,6 +96,12 @@ export const queuePhoto = async (photo, at) => {
 };
 export const queued = () => all("queue");
 
+const amend = (seq, more) => within("queue", "readwrite", (queue) => {
+  // A row that another page has sent meanwhile does not come back.
+  const found = queue.get(seq);
+  found.onsuccess = () => { if (found.result) queue.put({ ...found.result, ...more }); };
+});
+
 export async function digest(blob) {
   const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", await blob.arrayBuffer()));
   return [...bytes].map((byte) => byte.toString(16).padStart(2, "0")).join("");
@@ -151,7 +158,7 @@ export class Sender {
   }
 
   async me() {
-    const answer = await fetch("/me", { headers: { Accept: "application/json" } });
+    const answer = await ask("/me", { headers: { Accept: "application/json" } });
     if (answer.status === 401) { this.signedOut = true; this.tell("signed-out"); return null; }
     if (!answer.ok) { this.fell(answer); return null; }
     this.signedOut = false;
@@ -165,16 +172,17 @@ export class Sender {
   async work(photosToo) {
     Object.assign(this, { anew: false, photosToo: false }); // what is asked from here on is for the next round
     this.trouble = null; // the status of a server that fell over what it was sent
-    if (!(await this.me())) return false;
+    const me = await this.me().catch((error) => this.unanswered(error));
+    if (!me) return false;
     const back = []; // notes that stayed: what belongs to them waits behind them
     for (const one of await queued()) {
       if (one.state !== "waiting" || (one.what === "photo" && one.hold && !photosToo)) continue;
       if (back.some((id) => [one.note, one.fields && one.fields.answers, (one.url || "").split("/")[2]].includes(id))) continue;
       if (!(await get("queue", one.seq))) continue; // this page is open twice, and the other one has sent it
       this.tell("sending");
-      const went = await (one.what === "note" ? this.note(one) : one.what === "act" ? this.act(one) : this.photo(one));
+      const went = await (one.what === "note" ? this.note(one) : one.what === "act" ? this.act(one) : this.photo(one)).catch((error) => this.unanswered(error, one.seq));
       if (went) continue;
-      if (!this.trouble) return false;
+      if (!this.trouble && went !== null) return false;
       back.push(one.what === "note" ? one.id : one.note || one.url.split("/")[2]); // one note may not hold up the others
     }
     return !back.length;
@@ -182,7 +190,7 @@ export class Sender {
 
   async note(one) {
     const { body, own, photos, digests } = await form(one);
-    const answer = await fetch("/notes", { method: "POST", body, headers: { Accept: "application/json", "X-CSRFToken": this.csrf } });
+    const answer = await upload("POST", "/notes", body, { Accept: "application/json", "X-CSRFToken": this.csrf }, sizeOf(body));
     if (!answer.ok) return this.refused(one, answer);
     const receipt = await answer.json();
     const whole = JSON.stringify(receipt.digests.audio) === JSON.stringify(own.audio) && JSON.stringify(receipt.digests.photos) === JSON.stringify(own.photos);
@@ -202,7 +210,7 @@ export class Sender {
   }
 
   async act(one) {
-    const answer = await fetch(one.url, { method: "POST", body: JSON.stringify(one.body), headers: { Accept: "application/json", "Content-Type": "application/json", "X-CSRFToken": this.csrf } });
+    const answer = await ask(one.url, { method: "POST", body: JSON.stringify(one.body), headers: { Accept: "application/json", "Content-Type": "application/json", "X-CSRFToken": this.csrf } });
     if (!answer.ok) return this.refused(one, answer);
     await remove("queue", one.seq);
     this.tell("acted", one.url.split("/")[2]);
@@ -211,12 +219,19 @@ export class Sender {
 
   async photo(one) {
     const photo = await get("photos", [one.note, one.n]);
-    const answer = await fetch(`/notes/${one.note}/photos/${one.sha256}?facts=${encodeURIComponent(JSON.stringify(photo.facts))}`, { method: "PUT", body: new Blob([photo.bytes]), headers: { Accept: "application/json", "Content-Type": "application/octet-stream", "X-CSRFToken": this.csrf } });
+    const answer = await upload("PUT", `/notes/${one.note}/photos/${one.sha256}?facts=${encodeURIComponent(JSON.stringify(photo.facts))}`, new Blob([photo.bytes]), { Accept: "application/json", "Content-Type": "application/octet-stream", "X-CSRFToken": this.csrf }, photo.bytes.byteLength);
     if (!answer.ok) return this.refused(one, answer);
     await dropPhoto(one.note, one.n);
     await remove("queue", one.seq);
     this.tell("acted", one.note);
     return true;
+  }
+
+  async unanswered(error, seq = null) {
+    // Nothing came back in time: it stays, its row says so, and it goes out again under the same id. Null: others may go on.
+    if (!(error instanceof Unanswered)) throw error;
+    for (const one of await queued()) if (one.state === "waiting" && !one.hold && (seq === null || one.seq === seq)) await amend(one.seq, { unanswered: new Date().toISOString() });
+    return null;
   }
 
   async refused(one, answer) {
@@ -233,15 +248,14 @@ export class Sender {
   }
 
   async settle(one, state, why, said = null) {
-    if (await get("queue", one.seq)) await put("queue", { ...one, state, why, said });
+    await amend(one.seq, { state, why, said });
     this.tell("refused", one.id);
     return true;
   }
 }
 
 export async function again(seq) {
-  const one = await get("queue", seq);
-  if (one) await put("queue", { ...one, state: "waiting" });
+  await amend(seq, { state: "waiting", unanswered: null });
 }
 
 export async function saved(one) {

@@ -1,5 +1,6 @@
 // The phone's page: speak, photos, hand in, read the answer; all of it with or without signal. This file joins the parts.
 import * as box from "./outbox.js";
+import { ask } from "./asking.js";
 import { $, changed, known, pressedLanguage, root, speakLanguage, today } from "./page.js";
 import { addPhotos, draft, fromRow, handIn, keepTyped, letGo, mayHandIn, noAnswer, presses, showDraft, takeUp, toSay } from "./making.js";
 import { refresh, send, sender, showQueue } from "./sending.js";
@@ -28,7 +29,7 @@ async function signOut() {
   await sender.me().catch(() => null);
   const body = new FormData();
   body.append("csrf_token", sender.csrf || "");
-  await fetch("/leave", { method: "POST", body }).catch(() => null);
+  await ask("/leave", { method: "POST", body }).catch(() => null);
   await box.clear("answers");
   for (const one of ["me", "cursor", "voice"]) await box.remove("kept", one);
   if ("caches" in window) await caches.delete("logbook-made"); // pages that the worker kept with this person's name
@@ -47,7 +48,7 @@ function showPlan() {
 }
 
 async function fetchPlan() {
-  const answer = await fetch("/phone/plan", { headers: { Accept: "application/json" } }).catch(() => null);
+  const answer = await ask("/phone/plan", { headers: { Accept: "application/json" } }).catch(() => null);
   if (!answer || !answer.ok) return;
   known.plan = await answer.json();
   await box.keep("plan", known.plan);

@@ -1,5 +1,6 @@
 // What goes out and what comes back: the queue that is always visible, presses, answers that arrive late.
 import * as box from "./outbox.js";
+import { ask } from "./asking.js";
 import { $, changed, known, local, root, uuid } from "./page.js";
 import { make, say, unfinished } from "./answer.js";
 
@@ -8,7 +9,7 @@ const ROUNDS = 60; // a note just handed in is asked for every 1.5 s so often; l
 export const sender = new box.Sender(async (event, id) => {
   if (event === "me") known.me = await box.kept("me");
   if (["sent", "acted"].includes(event)) follow(id);
-  if (["me", "refused", "sent"].includes(event)) changed(id);
+  if (["me", "refused", "sent", "rest"].includes(event)) changed(id);
   await showQueue(event);
 });
 
@@ -25,6 +26,7 @@ export async function showQueue(event = "") {
   if (waits) told.push(say("phone.waiting", { count: waits }));
   if (originals) told.push(say("phone.originals", { count: originals }));
   if (refused) told.push(say("phone.refused-count", { count: refused }));
+  if (list.some((one) => one.state === "waiting" && !one.hold && one.unanswered)) told.push(say("phone.unanswered"));
   if (waits && sender.trouble) told.push(say("phone.server-trouble", { status: sender.trouble }));
   if (sender.signedOut) told.push(say(known.me ? "phone.signed-out" : "phone.not-paired"));
   root.dataset.room = (await box.spareIsThere()) ? "enough" : "little";
@@ -65,13 +67,13 @@ export async function follow(id) {
 }
 
 export async function fetchNote(id) {
-  const answer = await fetch(`/notes/${id}`, { headers: { Accept: "application/json" } }).catch(() => null);
+  const answer = await ask(`/notes/${id}`, { headers: { Accept: "application/json" } }).catch(() => null);
   if (!answer || !answer.ok) return null;
   const note = await answer.json();
   const drawings = {};
   for (const fitting of note.fittings) {
     if (!fitting.piece) continue;
-    const drawn = await fetch(`/pieces/${fitting.piece}/drawing.svg`).catch(() => null);
+    const drawn = await ask(`/pieces/${fitting.piece}/drawing.svg`).catch(() => null);
     if (drawn && drawn.ok) drawings[fitting.position] = await drawn.text();
   }
   const before = await box.get("answers", id);
@@ -84,7 +86,7 @@ export async function refresh() {
   // New notes since the cursor (another phone may have handed in for this person), then those without an answer.
   for (let more = true; more;) {
     const since = await box.kept("cursor");
-    const answer = await fetch(`/notes?limit=50${since ? `&since=${encodeURIComponent(since)}` : ""}`, { headers: { Accept: "application/json" } }).catch(() => null);
+    const answer = await ask(`/notes?limit=50${since ? `&since=${encodeURIComponent(since)}` : ""}`, { headers: { Accept: "application/json" } }).catch(() => null);
     if (!answer || !answer.ok) return;
     const { notes, next } = await answer.json();
     for (const note of notes) {
@@ -94,7 +96,7 @@ export async function refresh() {
     if (next) await box.keep("cursor", next);
     more = Boolean(next) && notes.length === 50;
   }
-  const asked = await fetch("/questions", { headers: { Accept: "application/json" } }).catch(() => null); // what the lead wants of older notes
+  const asked = await ask("/questions", { headers: { Accept: "application/json" } }).catch(() => null); // what the lead wants of older notes
   if (asked && asked.ok) for (const note of (await asked.json()).earlier || []) await box.put("answers", { drawings: {}, ...(await box.get("answers", note.id)), id: note.id, at: note.spoken_at, note });
   for (const one of await box.all("answers")) if (unfinished(one.note)) follow(one.id);
   changed();

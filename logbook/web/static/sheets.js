@@ -1,5 +1,6 @@
 // Cut sheets without signal: those of the schedule are kept on this phone, and the last ones that were made are kept by the worker.
 import * as box from "./outbox.js";
+import { ask } from "./asking.js";
 import { $, known, redraw } from "./page.js";
 import { kind, make, say } from "./answer.js";
 
@@ -13,7 +14,7 @@ export async function fetchSheets() {
   // Asked for again only where the plan says that they are others.
   const before = await box.kept(keptAs());
   if (before && before.token === known.plan.sheets) return;
-  const answer = await fetch(`/phone/sheets?language=${known.language}`, { headers: { Accept: "application/json" } }).catch(() => null);
+  const answer = await ask(`/phone/sheets?language=${known.language}`, { headers: { Accept: "application/json" } }).catch(() => null);
   if (!answer || !answer.ok) return;
   await box.keep(keptAs(), { ...(await answer.json()), fetched: new Date().toISOString() });
 }

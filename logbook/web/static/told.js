@@ -103,7 +103,7 @@ const next = () => make("div", { class: "stack" }, make("button", { type: "butto
 function stillHere(here) {
   // Not in yet: waiting for signal, or refused with its reason; either way the bytes are on this phone.
   const of = holding(here);
-  if (here.state !== "refused") return [make("h1", { tabindex: "-1" }, say("phone.on-phone")), make("p", { class: "big" }, say("phone.on-phone-told")), of ? make("p", { class: "told" }, of) : null];
+  if (here.state !== "refused") return [make("h1", { tabindex: "-1" }, say("phone.on-phone")), make("p", { class: "big" }, here.unanswered ? say("phone.on-phone-unanswered", { time: clock(local(new Date(here.unanswered))) }) : say("phone.on-phone-told")), of ? make("p", { class: "told" }, of) : null];
   const why = here.said ? `${here.said.error} ${here.said.cure}` : say(here.why || "phone.refused");
   return [make("h1", { tabindex: "-1" }, say("phone.refused")), make("p", { class: "told" }, why), make("div", { class: "stack" },
     make("button", { type: "button", onclick: async () => { await box.again(here.seq); send(); } }, say("phone.try-again")),
