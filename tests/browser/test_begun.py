@@ -92,3 +92,25 @@ def test_a_note_that_the_server_falls_over_holds_up_no_other(site, visit):
     page.click("#send-now")
     page.wait_for_selector('#queue[data-waiting="0"]')
     assert len(received(site[1])) == 2 and "500" not in page.inner_text("#queue-told")
+
+
+def test_a_begun_note_is_in_the_hands_of_one_page(site, visit):
+    first = visit()
+    ready(first)
+    type_in(first, SEVEN)
+    first.wait_for_function(KEPT, arg=SEVEN)
+    second = first.context.new_page()
+    ready(second)
+    assert "open in another page" in second.inner_text("#cut-off") and second.input_value("#text") == ""
+    type_in(second, "Tee nine on run two.")
+    hand_in(second)  # the other page's note is not in it
+    second.wait_for_selector('#queue[data-waiting="0"]')
+    second.click("#next-one")
+    second.click("#cut-off button")  # taken over here: now the first says so
+    second.wait_for_function("words => document.getElementById('text').value === words", arg=SEVEN)
+    first.wait_for_function("() => document.getElementById('cut-off').textContent.includes('now open in another page')")
+    assert first.input_value("#text") == ""
+    hand_in(second)
+    second.wait_for_selector('#queue[data-waiting="0"]')
+    second.click("#next-one")
+    assert second.is_hidden("#cut-off") and len(received(site[1])) == 2

@@ -1,5 +1,6 @@
 // The note being made: speak in parts, photos, what is pressed, and handing it in. All of it works without signal.
 import * as box from "./outbox.js";
+import { elsewhere, hold } from "./hands.js";
 import { $, known, local, root, uuid } from "./page.js";
 import { markOnTag, place, smallCopy } from "./pictures.js";
 import { Recorder, canRecord, drawLevel, minutes } from "./recorder.js";
@@ -112,34 +113,55 @@ export async function newDraft(more = {}) {
   // A note that was begun and not handed in stays in its store: `takeUp` brings it back.
   await settled();
   draft = { note: uuid(), part: 0, n: 0, levels: [], began: null, quiet: [], tags: [], mode: "fitting", photo: 0, ...more };
-  for (const field of ["mark", "run", "text"]) $(field).value = "";
-  $("kind").value = $("piece").value = "";
+  await hold(draft.note, takenAway);
+  clean();
   const begun = more.answers && (await begunNotes()).length;
-  $("cut-off").hidden = !begun;
-  if (begun) $("cut-off").replaceChildren(make("p", {}, say("phone.begun-waits")));
-  $("typing").open = false;
-  $("by-file").hidden = true;
-  document.querySelectorAll("input[name=mode]").forEach((one) => { one.checked = one.value === draft.mode; });
+  beside(begun ? say("phone.begun-waits") : "");
   await showDraft();
 }
 
-export async function takeUp(otherwise = {}) {
+function clean() {
+  for (const field of ["mark", "run", "text"]) $(field).value = "";
+  $("kind").value = $("piece").value = "";
+  $("typing").open = false;
+  $("by-file").hidden = true;
+  document.querySelectorAll("input[name=mode]").forEach((one) => { one.checked = one.value === draft.mode; });
+}
+
+function beside(told, ...more) {
+  // What is told of a note that was begun.
+  $("cut-off").hidden = !told;
+  $("cut-off").replaceChildren(make("p", {}, told), ...more);
+}
+
+const takenAway = () => newDraft().then(() => beside(say("phone.begun-taken")));
+
+async function inHand(begun, from) {
+  // The last note that may be this page's; what another page has open is left to it, except the one that is asked for.
+  for (const one of begun.reverse()) if (await hold(one.left.note, takenAway, one.left.note === from)) return one;
+  return null;
+}
+
+export async function takeUp(otherwise = {}, from = null) {
   // A note that was cut off (the app closed, the phone died, an answer came first) is still here: the last one first.
   await settled();
-  const begun = (await begunNotes()).at(-1);
-  if (!begun) return newDraft(otherwise);
+  const all = await begunNotes();
+  const begun = await inHand(from ? all.filter((one) => one.left.note === from) : [...all], from);
+  if (!begun) {
+    await newDraft(otherwise);
+    if (all.length) beside(say("phone.begun-elsewhere"), make("button", { type: "button", class: "quiet", onclick: () => takeUp(otherwise, all.at(-1).left.note) }, say("phone.begun-take-here")));
+    return;
+  }
   const { left, parts, photos } = begun;
-  await newDraft();
   draft = { levels: [], quiet: [], tags: [], ...left };
   draft.part = parts.length ? parts.at(-1).part + 1 : 0;
   draft.n = 0;
   draft.photo = photos.length ? photos.at(-1).n + 1 : 0;
+  clean();
   for (const [name, value] of Object.entries(left.fields || {})) if ($(name)) $(name).value = value;
   $("typing").open = Boolean($("text").value);
-  document.querySelectorAll("input[name=mode]").forEach((one) => { one.checked = one.value === draft.mode; });
   const told = parts.length || photos.length ? say("phone.cut-off", { time: minutes(parts.reduce((sum, part) => sum + part.seconds, 0)), photos: photos.length }) : say("phone.cut-off-typed");
-  $("cut-off").hidden = false;
-  $("cut-off").replaceChildren(make("p", {}, told), make("button", { type: "button", class: "quiet", onclick: async () => { await box.forget(draft.note); await takeUp(); } }, say("phone.throw-away-all")));
+  beside(told, make("button", { type: "button", class: "quiet", onclick: async () => { await box.forget(draft.note); await takeUp(); } }, say("phone.throw-away-all")));
   await showDraft();
 }
 
@@ -157,10 +179,11 @@ function asKept() {
 async function begunNotes() {
   // The notes that were begun and hold something, the last one last; those in which nothing is are let go.
   const begun = [];
+  const others = await elsewhere();
   for (const left of (await box.all("drafts")).sort((a, b) => (a.touched || 0) - (b.touched || 0))) {
     const [parts, photos] = [await box.partsOf(left.note), await box.photosOf(left.note)];
     if (parts.length || photos.length || Object.values(left.fields || {}).some(Boolean)) begun.push({ left, parts, photos });
-    else if (!held.length) await box.forget(left.note);
+    else if (!held.length && !others(left.note)) await box.forget(left.note);
   }
   return begun;
 }
