@@ -286,3 +286,10 @@ def test_the_verbs_say_what_they_did(job, tmp_path, capsys):
     assert main(["restore", str(job), "--folder", new]) == 2
     assert main(["backup", copy, "--folder", str(tmp_path / "nothing")]) == 2
     assert (tmp_path / "copy").stat().st_mode & 0o077 == 0, "voices and names: for its owner alone"
+
+
+def test_a_copy_that_is_not_there_is_told_as_that(tmp_path, capsys):
+    for language, told in (("en", "There is no folder"), ("es", "No existe la carpeta")):
+        assert main(["restore", "--language", language, "--folder", str(tmp_path / "new"), str(tmp_path / "gone")]) == 2
+        said = capsys.readouterr().err
+        assert told in said and "copy.json" not in said and not (tmp_path / "new").exists()

@@ -190,13 +190,48 @@ def test_of_two_people_at_one_finding_the_second_is_told_and_presses_again_if_he
     seen = [re.search(r'name="seen" value="([^"]*)"', one.page(path)).group(1) for one in (lead, other)]
     assert lead.settle("7", "staple-spacing", "rework", owner=desk.ids["installer"], due=tomorrow(), seen=seen[0]).status_code == 303
     late = other.settle("7", "staple-spacing", "concession", reason="inside the plant room", seen=seen[1])
-    assert late.status_code == 409 and "Ada Fenn decided this while you had it open: rework" in late.text and 'value="inside the plant room"' in late.text
+    assert late.status_code == 409 and re.search(r"Ada Fenn decided this on [^<]*\d:\d\d[^<]*, while you had it open: rework", late.text) and 'value="inside the plant room"' in late.text
     with desk.folder() as folder:
         assert [one["decision"] for one in store.piece_document(folder, piece_of(desk, "7"), "en")["decisions"]] in ([], ["rework"]) and store.pending(folder, piece_of(desk, "7"), "staple-spacing")["decision"] == "rework"
     again = re.search(r'name="seen" value="([^"]*)"', late.text).group(1)
     assert other.settle("7", "staple-spacing", "concession", reason="inside the plant room", seen=again).status_code == 303
     stale = f"{pick(desk, '7', 'staple-spacing')} {again}"
     assert lead.several([stale], "asked", owner=desk.ids["installer"], due=tomorrow()).status_code == 409, "from a list that was loaded before, too"
+
+
+def test_of_several_ticked_together_what_another_decided_meanwhile_is_told_and_nothing_is_kept(desk, lead):
+    with desk.folder() as folder, store.writing(folder) as db:
+        people.keep_password(db, people.add(db, "Bo Marsh", "lead", datetime.now(UTC)).id, people.hashed(PASSWORD))
+    desk.hand_in(text="Straight eleven on run two, eighteen by twelve, stapled every three.", spoken_at="2026-10-14T09:00:00-05:00")
+    work(desk)
+    other = Lead(desk, "Bo Marsh")
+    loaded = other.page(f"/desk/{piece_of(desk, '11')}/staple-spacing")
+    seen = re.search(r'name="seen" value="([^"]*)"', loaded).group(1)
+    ticked = [one for one in re.findall(r'name="also" value="([^"]*)"', loaded)]
+    first, *more = [one.split(" ")[0] for one in ticked]
+    assert more and lead.settle("11", first, "concession", reason="seen on site").status_code == 303
+    late = other.settle("11", "staple-spacing", "concession", reason="inside the plant room", seen=seen, also=ticked)
+    assert late.status_code == 409 and re.search(say(f"rules.{first}.name", "en") + r": Ada Fenn decided this on [^<]*\d:\d\d", late.text)
+    assert "inside the plant room" in late.text and store_pending(desk, "11", "staple-spacing") is None, "nothing of it is kept"
+    again = re.findall(r'name="also" value="([^"]*)" checked', late.text)
+    assert {one.split(" ")[0] for one in again} == {first, *more}, "what was ticked stays ticked"
+    assert other.settle("11", "staple-spacing", "concession", reason="inside the plant room", seen=seen, also=again).status_code == 303
+
+
+def store_pending(desk, mark: str, rule: str):
+    with desk.folder() as folder:
+        return store.pending(folder, piece_of(desk, mark), rule)
+
+
+def test_the_desk_speaks_of_the_note_and_never_to_the_one_who_spoke(desk, lead):
+    path = f"/desk/{piece_of(desk, '7')}/staple-leg"
+    for language, of_note, to_him in (("en", "not said", "you didn&#39;t say|you did not|[Yy]ou said"), ("es", "no se dijo", "no dijo|No dijo")):
+        lead.client.set_cookie("language", language)
+        for page in (lead.page(path), lead.page("/desk"), lead.page(f"/fitting/{piece_of(desk, '7')}")):
+            main = re.search(r"<main.*</main>", page, re.DOTALL).group()
+            assert of_note in main.casefold() and not re.search(to_him, main)
+    installer = desk.browser("installer").get(f"/fitting/{piece_of(desk, '7')}", headers=PAGE).text
+    assert "you didn&#39;t say" in installer
 
 
 def test_what_was_accepted_together_by_mistake_is_found_again_and_decided_anew_together(desk, lead):

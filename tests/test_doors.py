@@ -11,6 +11,7 @@ import pytest
 from desk import NAMES, PAGE, PASSWORD, Settings, note_form, open_desk, token
 
 from logbook import store
+from logbook.store import folder as folders
 from logbook.store import people
 from logbook.web import create_app, first_link
 from logbook.web.guard import MAY
@@ -218,3 +219,18 @@ def test_the_bare_address_leads_everybody_to_a_page_of_his_own(desk):
         client = desk.browser(role)
         assert client.get("/", headers=PAGE, follow_redirects=True).status_code == 200, role
         assert client.get("/", headers={"Accept": "application/json"}).status_code in (200, 403), role
+
+
+def test_below_the_floor_people_come_in_and_read_and_nothing_is_handed_in(desk, monkeypatch):
+    kept = desk.hand_in()
+    monkeypatch.setattr(folders, "free_bytes", lambda path: 60_000_000)
+    lead = desk.browser("lead")  # by name and password, its device and its row written
+    assert lead.get("/desk", headers=PAGE).status_code == lead.get(f"/notes/{kept.json['id']}").status_code == 200
+    with desk.folder() as folder, store.writing(folder) as db:
+        code = people.invite(db, desk.ids["installer"], "pair", datetime.now(UTC))
+    phone = desk.app.test_client()
+    paired = phone.post("/pair", data={"code": code, "csrf_token": token(phone, "/pair")}, headers=PAGE)
+    assert paired.status_code == 303 and phone.get("/me").status_code == 200
+    full = desk.hand_in()
+    assert full.status_code == 507 and "60 MB free" in full.json["error"] and "notes on the phones stay there" in full.json["cure"]
+    assert "Retry-After" in full.headers, "the phone keeps it and comes again"

@@ -294,6 +294,8 @@ def _no_copy(copy: Path, came: str) -> Mistake:
 def prove(copy: Path | str) -> dict | Mistake:
     """Read every byte of a copy; its list, or the first thing that is not as it says."""
     copy = Path(copy)
+    if not copy.is_dir():
+        return Mistake("store.no-such-copy", str(copy), {"folder": str(copy)})
     whole = read_list(copy)
     if isinstance(whole, Mistake):
         return whole

@@ -16,7 +16,7 @@ from logbook.geometry.planned import draw_row
 from logbook.history import beside, history
 from logbook.mistake import Mistake
 from logbook.store import holding, people, settled, walked
-from logbook.web import answers, asked, deciding, guard, opened, pressing, secrecy
+from logbook.web import answers, asked, deciding, guard, opened, pencil, pressing, secrecy
 from logbook.wording import say
 
 screen = Blueprint("desk", __name__)
@@ -138,7 +138,7 @@ def _quicker(bodies: list[tuple[str, dict]], seen: list[list[str]]) -> tuple[Mis
         last = settled.last_decision(folder, piece, body["rule"], body["edition"]) if shown else None
         if last is not None and last["id"] not in (*shown, body["id"]):
             who, mark = people.names(folder.db).get(last["by"], last["by"]), (store.piece_document(folder, piece, g.language) or {}).get("mark") or ""
-            found.append(Mistake("desk.decided-meanwhile", f"{mark} {body['rule']}", {"name": who, "made": say(f"desk.decision.{last['decision']}", g.language)}))
+            found.append(Mistake("desk.decided-meanwhile", f"{mark} {body['rule']}", {"name": who, "made": say(f"desk.decision.{last['decision']}", g.language), "when": pencil.moment(last["at"], g.language)}))
     return tuple(found)
 
 
@@ -183,14 +183,19 @@ def _item(piece: str, rule: str, told: tuple[Mistake, ...] = (), status: int = 2
         weighed=_weighed(finding), history=history(found, notes, rule), beside=beside(found, notes, rule), about=about,
         about_was=next((fact["value"] for fact in found["facts"] if fact["name"] == about), None), press=pressing.field,
         decisions=review.DECISIONS, hows=review.WAYS_TO_LOOK, elsewhere=review.granted_elsewhere(rule, kind),
-        said_found=_said_found(found), others=[one for one in found["findings"] if one["rule"] != rule and one.get("stands") == "open"],
+        said_found=_said_found(found), others=[(one, _seen(piece, one)) for one in found["findings"] if one["rule"] != rule and one.get("stands") == "open"],
         here=next((number for number, one in enumerate(ordered, 1) if (one.piece, one.rule) == (piece, rule)), None),
         of=len(ordered), following=worklist.after(ordered, piece, rule, today), before=worklist.before(ordered, piece, rule),
         place=worklist.place(_light(found, finding), folder.job, today), owners=_owners(), owner=_builder(notes),
         today=today, tomorrow=today + timedelta(days=1), reasons=store.last_reasons(folder, g.person.id, rule),
-        pending=store.pending(folder, piece, rule), seen=(settled.last_decision(folder, piece, rule, finding["edition"]) or {}).get("id", ""), done=_done(request.args.get("done")), pressed=request.form,
-        wrong=[answers.sentences(one, language) for one in told],
+        pending=store.pending(folder, piece, rule), seen=_seen(piece, finding), done=_done(request.args.get("done")), pressed=request.form,
+        also={one.split(" ")[0] for one in request.form.getlist("also")}, wrong=[(_of_which(one) if len(told) > 1 or one.where.rpartition(" ")[2] != rule else "", *answers.sentences(one, language)) for one in told],
     ), status  # fmt: skip
+
+
+def _seen(piece: str, finding: dict) -> str:
+    """The newest decision that this page shows of a finding, by its id."""
+    return (settled.last_decision(opened.folder(), piece, finding["rule"], finding["edition"]) or {}).get("id", "")
 
 
 def _weighed(finding: dict) -> list[str]:
@@ -278,7 +283,7 @@ def settle(piece: str, rule: str):
     run = fields.get("run") or None
     ordered = _ordered(run)  # as it was before this one is gone from it
     bodies = [(piece, made), *_each(made, [f"{piece} {one}" for one in also])]
-    if quicker := _quicker(bodies, [request.form.getlist("seen"), *([] for _ in also)]):
+    if quicker := _quicker(bodies, [request.form.getlist("seen"), *(one.split(" ")[2:] for one in also)]):
         return _item(piece, rule, quicker, 409)
     done = store.decide_together(opened.folder(), bodies, g.person.id)
     if not _kept(done):

@@ -124,7 +124,7 @@ MAY: Mapping[str, frozenset[str]] = {
 # endpoint -> (role, what the job file says that lets this role in too)
 OPENED_BY_THE_JOB: Mapping[str, tuple[str, Callable]] = {"entry.sound": ("contractor", lambda job: job.voice.contractor_hears)}
 SEES_PLACES = frozenset({"lead", "keeper"})  # where a photo was taken; everybody else gets copies without it
-OPEN_WHEN_FULL = frozenset({"doors.leave", "doors.language"})  # unsafe methods that write next to nothing
+OPEN_WHEN_FULL = frozenset({"doors.leave", "doors.language", "doors.enter", "doors.pair"})  # unsafe methods that write next to nothing: who comes in can read
 
 
 def install(app: Flask) -> None:

@@ -18,6 +18,7 @@ VERDICTS_FIRST = ("departs", "unclear", "unsaid", "meets")
 def install(app: Flask) -> None:
     app.context_processor(_pencils)
     app.jinja_env.finalize = labels.legible
+    app.jinja_env.globals["verdict_word"] = verdict_word
 
 
 def _pencils() -> dict:
@@ -53,6 +54,12 @@ def _pencils() -> dict:
         "state_key": lambda text: text.replace(" ", "-"),
         "has_text": lambda key: has(key, language),
     }
+
+
+def verdict_word(verdict: str) -> str:
+    """Who spoke is told "you didn't say"; everybody else reads of the note."""
+    area = "report.verdict" if guard.sees_all() else "facts.verdict"
+    return say(f"{area}.{verdict}", g.get("language", "en"))
 
 
 def _job():

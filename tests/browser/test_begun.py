@@ -89,6 +89,11 @@ def test_a_note_that_the_server_falls_over_holds_up_no_other(site, visit):
     page.wait_for_function("() => document.getElementById('queue-told').textContent.includes('error 500')")
     assert len(received(site[1])) == 1
     page.context.unroute("**/notes")
+    page.context.route("**/notes", lambda route: route.fulfill(status=507, headers={"Retry-After": "60"}, json={"error": "", "cure": ""}))
+    page.click("#send-now")
+    page.wait_for_function("() => document.getElementById('queue-told').textContent.includes('no room left and takes nothing in')")
+    assert page.get_attribute("#queue", "data-waiting") == "1"
+    page.context.unroute("**/notes")
     page.click("#send-now")
     page.wait_for_selector('#queue[data-waiting="0"]')
     assert len(received(site[1])) == 2 and "500" not in page.inner_text("#queue-told")

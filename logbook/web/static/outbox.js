@@ -144,7 +144,7 @@ export const gone = ({ status, headers }) => status >= 400 && status < 500 && ![
 
 export class Sender {
   // tell(event): something changed. A refusal stays in the queue with its reason; the next ones go on.
-  constructor(tell) { this.tell = tell; this.busy = null; this.signedOut = false; this.csrf = null; this.trouble = null; this.anew = false; this.photosToo = false; }
+  constructor(tell) { this.tell = tell; this.busy = null; this.signedOut = false; this.csrf = null; this.trouble = null; this.full = false; this.anew = false; this.photosToo = false; }
 
   run(photosToo = false) {
     // Asked while it is at work, it looks once more at the end: a note that came meanwhile does not wait for the next round.
@@ -181,7 +181,7 @@ export class Sender {
       if (!(await get("queue", one.seq))) continue; // this page is open twice, and the other one has sent it
       this.tell("sending");
       const went = await (one.what === "note" ? this.note(one) : one.what === "act" ? this.act(one) : this.photo(one)).catch((error) => this.unanswered(error, one.seq));
-      if (went) continue;
+      if (went) { this.full = false; continue; }
       if (!this.trouble && went !== null) return false;
       back.push(one.what === "note" ? one.id : one.note || one.url.split("/")[2]); // one note may not hold up the others
     }
@@ -244,6 +244,7 @@ export class Sender {
 
   fell({ status, headers }) {
     // A server that is busy or full says when to come again; one that fell over says nothing.
+    this.full ||= status === 507; // told until something goes through
     this.trouble = status >= 500 && !headers.has("Retry-After") && ![502, 503, 504, 507].includes(status) ? status : null;
   }
 

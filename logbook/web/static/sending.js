@@ -27,6 +27,7 @@ export async function showQueue(event = "") {
   if (originals) told.push(say("phone.originals", { count: originals }));
   if (refused) told.push(say("phone.refused-count", { count: refused }));
   if (list.some((one) => one.state === "waiting" && !one.hold && one.unanswered)) told.push(say("phone.unanswered"));
+  if (waits && sender.full) told.push(say("phone.server-full"));
   if (waits && sender.trouble) told.push(say("phone.server-trouble", { status: sender.trouble }));
   if (sender.signedOut) told.push(say(known.me ? "phone.signed-out" : "phone.not-paired"));
   root.dataset.room = (await box.spareIsThere()) ? "enough" : "little";
