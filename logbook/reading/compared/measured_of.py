@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from logbook.reading.clauses.claims import Claim
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.composed.size_pairs import LENGTHS
 from logbook.record import record

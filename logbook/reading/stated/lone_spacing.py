@@ -9,7 +9,7 @@ import re
 
 from logbook.languages.language import Language
 from logbook.reading.clauses.claims import Claim, claim, taken_back, unit_of
-from logbook.reading.own.fell_short import plain
+from logbook.reading.words.tokens import plain
 from logbook.reading.clauses.grammar import Row, code
 
 _STAPLES = ("STAPLED", "STAPLES", "STAPLE")

@@ -1,18 +1,15 @@
-"""Sides that move, sides that stay level, slopes and tapers."""
+"""Sides that move, and sides that stay level."""
 
 from __future__ import annotations
 
 from logbook.facts import Move
 from logbook.reading.clauses.claims import Claim, Found, Frame, claim, taken_back, unit_of
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.stated.slopes import DIRECTION, FEWEST, STEEP, TAPERS, slope_in_a_foot, slope_of_twelve, so_much_in_so_much
 from logbook.reading.words.phrasing import words_of
 
 _WAY = {
     ("top", "down"): "in", ("top", "up"): "out", ("bottom", "up"): "in", ("bottom", "down"): "out",
-}  # fmt: skip
-_DIRECTION = {
-    "DOWN": "down", "MOVE_DOWN": "down", "UP": "up", "MOVE_UP": "up", "IN": "in", "MOVE_IN": "in", "OUT": "out",
-    "MOVE_OUT": "out", "FROM": "in", "OFF": "in",
 }  # fmt: skip
 _MEASURED = ("NUM", "LEN", "FRAC")
 _BACK = (
@@ -37,7 +34,7 @@ def _move(found: Found, way: str | None = None):
     if {"DAMAGE"} & {item.concept for item in found.row.items[max(0, found.first - 2) : found.first]} or found.first and found.row.items[found.first - 1].concept == "EVERY":
         return  # "ripped about four inches down the left side", "staples every two inches in the top"
     by, back = found.item("by"), next((i for g in ("back", "back2", "back3", "back4", "back5", "back6", "back7") if (i := found.item(g))), None)
-    direction = next((_DIRECTION[i.concept] for i in found.items("dir") if i.concept in _DIRECTION), None)
+    direction = next((DIRECTION[i.concept] for i in found.items("dir") if i.concept in DIRECTION), None)
     direction = direction or way
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value) or (None,)
     if by is not None and (by.value.value > 60 or by.concept == "FRAC" and found.row.words(found.at("by"), found.at("by") + 1).lower() in words_of("small.half")):
@@ -46,9 +43,9 @@ def _move(found: Found, way: str | None = None):
     if lead[-1:] == ["DET"] and "COMMA" in lead:
         lead = lead[len(lead) - lead[::-1].index("COMMA") :]  # "entra dos, el top baja dos": the side begins its own
     over = [i.concept for i in found.items("dir")] == ["IN"] and ({"ON", "OFF", "FROM", "TO"} & set(lead) or len(lead) > 1 and lead[-2] in ("NUM", "LEN", "FRAC"))  # "four on the right in twenty-four"
-    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and (over or {"MOVES", *_DIRECTION} & set(lead)) and {"NUM", "LEN", "FRAC"} & set(lead):
+    if found.at("side") == found.first and lead[-1:] and lead[-1] in ("ON", "DET", "FROM", "OFF") and (over or {"MOVES", *DIRECTION} & set(lead)) and {"NUM", "LEN", "FRAC"} & set(lead):
         return  # "six inches in on the right in two feet": the side belongs to what stands before it
-    lead = lead[:-1] if len(sides) > 1 and lead[-2:-1] and lead[-2] in _MEASURED and lead[-1] in _DIRECTION else lead  # "three out each side in twelve"
+    lead = lead[:-1] if len(sides) > 1 and lead[-2:-1] and lead[-2] in _MEASURED and lead[-1] in DIRECTION else lead  # "three out each side in twelve"
     alone = by is not None and (by.concept == "LEN" or len(sides) > 1 and (lead[-2:-1] or ["COMMA"])[0] in ("COMMA", "STOP", "SIZE"))
     if found.at("side") == found.first and lead[-1:] and lead[-1] in ("NUM", "LEN", "FRAC") and alone and [i.concept for i in found.items("dir")] in (["IN"], []):
         return  # "widening four each side in a foot", "two inches each side in eight": over what length, not how far
@@ -91,7 +88,7 @@ def _slides(found: Found):
     """ "left comes over four" of a piece that changes its size: which way, the sizes tell."""
     concepts = [item.concept for item in found.row.items]
     before = [concept for concept in concepts[max(0, found.first - 3) : found.first] if concept != "DET"][-2:]
-    if "K_TRANSITION" in concepts and "K_OFFSET" not in concepts and not (before[-1:] in (["ON"], ["FROM"]) and before[0] in _MEASURED) and not (before[-1:] and before[-1] in _MEASURED and before[0] in _DIRECTION):  # "three on the top over eighteen", "entra cuatro por la izquierda en un largo de doce"
+    if "K_TRANSITION" in concepts and "K_OFFSET" not in concepts and not (before[-1:] in (["ON"], ["FROM"]) and before[0] in _MEASURED) and not (before[-1:] and before[-1] in _MEASURED and before[0] in DIRECTION):  # "three on the top over eighteen", "entra cuatro por la izquierda en un largo de doce"
         yield from _move(found)
 
 
@@ -142,7 +139,7 @@ def _back_behind(found: Found):
     if before[-1:] and before[-1] in ("LEVEL", "FLAT", "K_STRAIGHT") and before[-3:-1] == ["COMMA", "SIDE"]:
         before = before[:-3]  # "el derecho entra seis, el izquierdo recto, en treinta y seis"
     before = before[-2:]
-    if found.row.words(found.first + 1, found.first + 2).lower() == "en" and before[1:] and before[0] in _DIRECTION and before[1] in ("NUM", "LEN", "FRAC"):
+    if found.row.words(found.first + 1, found.first + 2).lower() == "en" and before[1:] and before[0] in DIRECTION and before[1] in ("NUM", "LEN", "FRAC"):
         back = found.item("back")
         yield found.claim("side_moves", (Move(None, None, back.value.value, None),), uses=("back",), said_unit=unit_of(back), fills=True)
 
@@ -150,91 +147,6 @@ def _back_behind(found: Found):
 def _level(found: Found):
     sides = tuple(s for item in found.items("side") if item.concept == "SIDE" for s in item.value)
     yield found.claim("level_sides", sides, uses=("side",))
-
-
-def _slope(found: Found):
-    ratio = found.item("ratio")
-    if ratio is not None:
-        rise, run = ratio.value
-    else:
-        rise, run = found.item("rise").value.value, found.item("run").value.value
-    named = found.item("slope") is not None or found.item("slope2") is not None
-    foot = rise == 1 and run <= 12 and any(item.concept == "K_TRANSITION" for item in found.row.items)  # "had to go steep on it, one in four"
-    if rise < run and (named or run == 12 or foot):
-        yield found.claim("stated_slope", (rise, run), group="w", uses=("rise", "run", "ratio"))
-
-
-def _laid_slope(found: Found):
-    """ "I laid it out at two in twelve", "cut at three in twelve": no side of its own moves so."""
-    near = [item.concept for item in found.row.items[max(0, found.first - 5) : found.first]]
-    own = max((at for at, concept in enumerate(near[:-1]) if concept in ("AND", "COMMA") and near[at + 1] == "I"), default=-1)  # "top drops six and I cut it three in twelve"
-    if near[-1:] == ["COMMA"] and found.row.items[found.first].concept in ("CUT_TO", "LAID"):
-        own = len(near)  # "left in six, cut it at five in twelve"
-    if "SIDE" not in near[own + 1 :] and found.item("rise").value.value < 12:
-        yield from _slope(found)
-
-
-def _slope_to_the_foot(found: Found):
-    """ "three inches to the foot", "drops an inch every six": of what slopes, and of nothing that is spaced."""
-    row, run = found.row, found.item("run")
-    near = {item.concept for item in row.items[max(row.sentence_start(found.first), found.first - 8) : found.first]}
-    in_feet = run.concept == "LEN" and run.value.value == 12
-    moved = near & {"SLOPE", "MOVES", "MOVE", *_DIRECTION}
-    if near & {"STAPLED", "STAPLES", "TABS", "SCREWS", "VANES", "K_HANGER", "TAPED", "TIE_RODS"} or not (moved or in_feet and any(item.concept == "K_TRANSITION" for item in row.items)):
-        return
-    if found.item("rise").value.value < run.value.value <= 12:
-        yield found.claim("stated_slope", (found.item("rise").value.value, run.value.value), group="w", uses=("rise", "run"))
-
-
-def _slope_of_twelve(found: Found):
-    """ "two in twelve it is", "the lines are four in twelve": no side of its own moves so, and nothing else is told in twelves."""
-    near = [item.concept for item in found.row.items[max(0, found.first - 4) : found.first]]
-    if found.item("run").value.value == 12 and not {"SIDE", "OFFSETS", "OVER", "MOVE", "GAP", "DAMAGE", "EVERY", *_DIRECTION} & set(near):
-        yield from _slope(found)
-
-
-def _so_much_in_so_much(found: Found):
-    """ "four inches in two feet on transition 124", "one in eight on the sides" """
-    row, rise, run = found.row, found.item("rise"), found.item("run")
-    near = {item.concept for item in row.items[max(row.sentence_start(found.first), found.first - 4) : found.first]}
-    if not any(item.concept == "K_TRANSITION" for item in row.items) or near & _SPACED_OR_HARMED or not rise.value.value < run.value.value:
-        return
-    if rise.value.value == 1 and rise.concept == "NUM" or run.value.value == 12:
-        yield from _slope(found)
-    elif run.value.value >= _FEWEST and rise.value.value * 2 <= run.value.value:
-        move = (Move(None, rise.value.value, run.value.value, None),)
-        yield found.claim("side_moves", move, group="w", uses=("rise", "run"), said_unit=unit_of(rise) or unit_of(run))
-
-
-_SPACED_OR_HARMED = frozenset("STAPLED STAPLES TABS SCREWS VANES K_HANGER TAPED TIE_RODS DAMAGE GAP PARTED EVERY MOVE OFFSETS".split())
-
-
-def _slope_in_a_foot(found: Found):
-    """ "three in twelve on the right side" """
-    if found.item("run").value.value == 12:
-        yield from _slope(found)
-
-
-def _slope_misheard(found: Found):
-    """ "to in twelve" is "two in twelve": before "in twelve" nothing else can stand."""
-    run = found.item("run").value.value
-    if run == 12:
-        words = found.row.words(found.at("to"), found.last)
-        yield found.claim("stated_slope", (2, run), group="w", uses=("run",), read_as="two " + words.split(maxsplit=1)[1])
-
-
-def _taper(found: Found):
-    item = found.item("by")
-    yield found.claim("taper_length", item.value.value, group="w", uses=("by",), said_unit=unit_of(item))
-
-
-def _taper_of_a_transition(found: Found):
-    """ "twenty by twelve down to twelve by twelve in two feet": the length that the change of size takes."""
-    if any(item.concept == "K_TRANSITION" for item in found.row.items) and found.item("by").value.value >= _FEWEST:
-        yield from _taper(found)
-
-
-_FEWEST = 6  # inches; less room than that is said of something else
 
 
 def sided(row: Row, claims: list[Claim]) -> list[Claim]:
@@ -251,7 +163,7 @@ def _of_side_before(row: Row, one: Claim, level: set[int], moved: set[int]) -> C
         if item.concept in ("STOP", "QUERY", "ONE_SIDE", "OTHER_SIDE", "SIZE", "BOTH", "BACK", "BUT", "EXCEPT") or at in level or at in moved:
             break
         if item.concept == "SIDE" and not row.is_blank(at):
-            said = next((_DIRECTION[i.concept] for i in row.items[one.first : one.last] if i.concept in _DIRECTION), None)
+            said = next((DIRECTION[i.concept] for i in row.items[one.first : one.last] if i.concept in DIRECTION), None)
             moves = tuple(Move(side, move.by, move.back, _way(side, said)) for side in item.value)
             return claim(row, "side_moves", moves, at, one.last, uses=(*one.uses, at), said_unit=one.said_unit, fills=one.fills, took_back=one.took_back)
     return one
@@ -266,9 +178,9 @@ def _same_way(found: Found):
         concept = found.row.items[at].concept
         if concept in ("STOP", "QUERY", "SIZE", "LEVEL", "FLAT"):
             return
-        if concept in _DIRECTION and concept.startswith("MOVE_"):
+        if concept in DIRECTION and concept.startswith("MOVE_"):
             for side in found.item("side").value:
-                yield found.claim("side_moves", (Move(side, found.item("by").value.value, None, _way(side, _DIRECTION[concept])),), group="w", uses=("by", "side"))
+                yield found.claim("side_moves", (Move(side, found.item("by").value.value, None, _way(side, DIRECTION[concept])),), group="w", uses=("by", "side"))
             return
 
 
@@ -308,28 +220,9 @@ LEVEL_FRAMES = (
     Frame("(?P<side>SIDE(?:AND DET? SIDE)?) SIDE_WORD? (?:FILL|MOVE){0,2} K_STRAIGHT (?=SEP|$|AND|BUT)", _level),
 )
 FRAMES = (
-    # slopes
-    Frame("(?P<w>(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|WITH|IN){0,3} (?P<rise>NUMB) (?:IN|TO|AND|OVER|ON|OUT|OF|BY){1,2} (?P<run>NUMB)) (?!SLOPE)", _slope),
-    Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<ratio>RATIO))", _slope),
-    Frame("(?P<w>(?P<ratio>RATIO)) (?P<slope2>SLOPE)?", _slope),
-    Frame("(?P<w>(?P<rise>NUM|LEN) (?:IN|TO|ON|AND) (?P<run>NUM)) (?:ON|FILL|OF){0,2} (?P<slope2>SLOPE)", _slope),
-    Frame("(?:^|(?<=COMMA)|(?<=STOP)|(?<=HAVE)) (?P<w>(?P<rise>NUM) (?:IN|ON) (?P<run>NUM)) (?=COMMA|STOP|AND|$)", _slope),
-    Frame("(?:^|(?<=COMMA)|(?<=STOP)) (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=ON DET? SIDE (?:COMMA|STOP|AND|$))", _slope_in_a_foot),
-    Frame("(?:LAID|CUT_TO|CUT_LENGTH|MOVE IT|MOVE|ON|OUT|OFF|FROM|BE TO) (?:FILL|ON|TO){0,2} (?P<w>(?P<rise>NUM) (?:IN|TO|ON) (?P<run>NUM)) (?!BACK|BY)", _laid_slope),
-    Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|WITH|IN|WORD|NUMBER|LAID){1,4} (?P<w>(?P<rise>NUM|FRAC) (?:IN|ON|TO) (?P<run>NUM))", _slope),
-    Frame("(?P<slope>SLOPE) (?:FILL|OF|ON|COMMA|IN){0,3} (?P<w>(?P<to>TO) IN (?P<run>NUM))", _slope_misheard),
-    Frame("(?P<w>(?P<to>TO) IN (?P<run>NUM)) (?:SLOPE)", _slope_misheard),
-    Frame("(?P<w>SLOPE (?:FILL|OFF|PANEL|SIDE_WORD|ON|OF|FITTING|NUMBER|KIND|NUM|MARKED|COMMA|RUN){0,6} (?:TAKES|OVER|LENGTH) (?:FILL|OF|IT|OVER|ONLY|ME){0,3} (?P<by>NUMB)) (?!BY)", _taper),
-    Frame("SIZE TO (?:DET|FILLER)? SIZE (?P<w>(?:IN|OVER) (?:FILL)? (?P<by>LEN)) (?=SEP|$|AND|BUT|FLAT|LEVEL|WITH)", _taper_of_a_transition),
-    Frame("(?P<w>SLOPE (?:FILL|ON|OF|FITTING|NUMBER|KIND|NUM|MARKED|COMMA){0,5} RUN (?:FILL|ONLY){0,2} (?P<by>LEN))", _taper),
-    Frame("(?P<w>SLOPE (?:FILL|OF|ONLY|ON|NUM|KIND){0,4} (?P<by>NUMB) LONG)", _taper),
-    Frame("(?P<w>SLOPE (?:WORD|FILLER|HAVE|FILL){1,3} IN (?:FILL|ONLY)? (?P<by>LEN))", _taper),
+    *STEEP,
     Frame(f"(?P<w>{_SIDES} (?:FILL){{0,2}} (?P<dir>MOVES) (?:FILL|BY){{0,2}} (?P<by>NUMB) (?:IN|OVER) DET? (?P<back3>LEN)) SLOPE", _move),
-    Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
-    Frame("(?P<w>(?P<by>LEN) (?:OF|ON|IN) DET? SLOPE) (?=SEP|$|ON|AND|BUT)", _taper_of_a_transition),  # "I had eighteen inches for the slope"
-    Frame("(?P<w>SLOPE (?:(?:ON|OF) (?:DET|IT|THIS){1,2})? (?:BE|HAVE|FILL|ONLY|IN_PLACE){0,3} (?P<by>LEN)) (?=SEP|$|AND|BUT|LONG)", _taper_of_a_transition),  # "the slope got eighteen inches"
-    Frame("(?P<w>(?P<rise>NUMB) (?:OF|OF DET|TO DET|IN? EVERY) (?P<run>LEN|NUM)) (?=SEP|$|SLOPE|ON|BUT|AND|OVER)", _slope_to_the_foot),
-    Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
+    *TAPERS,
     # a side, a way, how far, over what length
     Frame(f"(?P<w>(?:ALL|ONLY) (?:FILL|MOVE){{0,2}} (?:ON|OFF|FROM|TO|BRANCH_WORD)? DET? {_SIDES} (?:MOVE|MOVES|FILL){{0,2}} COMMA? {_BACK})", _whole_change),
     Frame(f"(?P<w>(?P<by>NUMB) (?P<dir>DIRECTION|FROM|OFF) (?:IN|OVER) (?:FILL){{0,2}} (?P<back3>NUMB) (?:ON|OF|FROM) DET? {_SIDES})", _move),  # "three inches in over a foot on the right side"
@@ -372,7 +265,7 @@ FRAMES = (
     Frame("BACK (?:ON|OF) (?:DET|KIND|FITTING|NUMBER){0,2} (?:NUM|MARKED) (?:BE|FILL|ONLY){1,3} (?P<back>NUM|LEN) (?=SEP|$|AND|BUT)", _back),  # "the set-back on nine is twelve"
     Frame("(?:(?<!ON)(?<!ON DET)(?<!IN)(?<!IN DET)|(?=BACK (?!BE|IT|THIS))) BACK (?:FILL|OF|TO|BY|IN|ONLY){0,3} (?P<back>NUMB) (?!BY)", _back),  # "on the back they're three": a side
     Frame("BOTH (?:FILL)? (?:ON|OVER) (?P<back>NUMB) (?=SEP|$|AND)", _both_back),
-    Frame("(?<=SEP) (?:NUM|MARKED) BE OVER (?P<back>NUM|LEN) (?=SEP|$)", lambda found: _back(found) if found.item("back").value.value >= _FEWEST and any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),  # "right in four. Nine's over twenty-four, ten's over twelve."
+    Frame("(?<=SEP) (?:NUM|MARKED) BE OVER (?P<back>NUM|LEN) (?=SEP|$)", lambda found: _back(found) if found.item("back").value.value >= FEWEST and any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),  # "right in four. Nine's over twenty-four, ten's over twelve."
     Frame("BOTH (?:FILL)? IN (?:FILL|ONLY)? (?P<back>LEN) (?=SEP|$|AND)", _both_back),  # "both in eighteen inches"
     Frame("COMMA ON (?P<back>NUMB) (?=SEP|$)", _back_behind),
     Frame("BOTH (?:FILL)? WITH (?:DET)? BACK (?:FILL|OF){0,2} (?P<back>NUMB)", _both_back),  # "los dos con retroceso de doce"
@@ -381,10 +274,10 @@ FRAMES = (
     Frame("(?P<back2>NUMB) (?:FILL|OF){0,3} BACK (?!NUM)", _back),
     Frame("(?P<o>WORD) BACK COMMA (?:IT|BE|THIS){1,2} (?P<back>NUMB) (?=SEP|$|NOT)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower() in words_of("small.wrong_way") else ()),  # "I gave you the wrong set back, it's thirty"
     Frame("BACK COMMA (?P<back>NUMB) (?=SEP|$)", lambda found: _back(found) if found.row.words(found.first, found.first + 1).lower().startswith("set") else ()),
-    Frame("(?P<w>(?P<rise>NUMB) (?:IN|OVER) (?P<run>NUM|LEN)) (?=COMMA? (?:ON|OF|DOWN) (?:DET|BOTH|EACH|ALL){0,2} (?:K_TRANSITION|SIDE_WORD|SIDES_ALL))", _so_much_in_so_much),
-    Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", _slope_of_twelve),
-    Frame("SIDE (?:IN|OUT|UP|DOWN|MOVES) (?:NUM|LEN) ON (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=SEP|$|AND)", _slope_in_a_foot),  # "left in six at five in twelve"
-    Frame("(?<=SEP) (?:FILL|LAID|ON){0,3} (?P<w>(?P<rise>NUM|FRAC) OVER (?P<run>NUM)) (?=SEP|$)", lambda found: _slope_of_twelve(found) if any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),
+    Frame("(?P<w>(?P<rise>NUMB) (?:IN|OVER) (?P<run>NUM|LEN)) (?=COMMA? (?:ON|OF|DOWN) (?:DET|BOTH|EACH|ALL){0,2} (?:K_TRANSITION|SIDE_WORD|SIDES_ALL))", so_much_in_so_much),
+    Frame("(?P<w>(?P<rise>NUM|FRAC) (?:IN|ON) (?P<run>NUM)) (?!BACK|BY|LEN|OF)", slope_of_twelve),
+    Frame("SIDE (?:IN|OUT|UP|DOWN|MOVES) (?:NUM|LEN) ON (?P<w>(?P<rise>NUM) IN (?P<run>NUM)) (?=SEP|$|AND)", slope_in_a_foot),  # "left in six at five in twelve"
+    Frame("(?<=SEP) (?:FILL|LAID|ON){0,3} (?P<w>(?P<rise>NUM|FRAC) OVER (?P<run>NUM)) (?=SEP|$)", lambda found: slope_of_twelve(found) if any(item.concept == "K_TRANSITION" for item in found.row.items) else ()),
     Frame(f"(?P<w>{_SIDES} (?:MOVE|MOVES) (?:BY|ONLY|HEDGE)? (?P<by>NUMB)) (?=SEP|$|AND|BUT)", _one_of_several),
     Frame("(?P<w>TAKES (?:FILL|ONLY|HEDGE){0,2} (?P<back>NUMB) TO (?P<dir>DIRECTION) (?:FILL|BY){0,2} (?P<by>NUMB))", _move),
 )
