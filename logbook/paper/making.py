@@ -60,13 +60,19 @@ def _alone(place: Path) -> Iterator[None]:
 
 
 def _make(folder: store.JobFolder, day: str, languages: Sequence[str], now: datetime) -> Made | Mistake:
+    days = _gathered(folder, day, languages)
+    return days if isinstance(days, Mistake) else _written(folder, day, days, now)
+
+
+def _gathered(folder: store.JobFolder, day: str, languages: Sequence[str]) -> dict[str, Day] | Mistake:
+    """The day in each language."""
     days = {}
     for language in languages:
         found = gather(folder, day, language)
         if isinstance(found, Mistake):
             return found
         days[language] = found
-    return _written(folder, day, days, now)
+    return days
 
 
 def sign_day(folder: store.JobFolder, day: str, languages: Sequence[str], now: datetime, read: str | None, sign: Callable[[str], store.Act | Mistake]) -> store.Act | Mistake:
@@ -76,12 +82,9 @@ def sign_day(folder: store.JobFolder, day: str, languages: Sequence[str], now: d
     `sign(content)` writes the act. Mistake `pages.day-changed` where the log holds another content by now.
     """
     with _alone(folder.path / "reports"):
-        days = {}
-        for language in languages:
-            found = gather(folder, day, language)
-            if isinstance(found, Mistake):
-                return found
-            days[language] = found
+        days = _gathered(folder, day, languages)
+        if isinstance(days, Mistake):
+            return days
         content = content_of(next(iter(days.values())))
         if read not in (None, content):
             return Mistake("pages.day-changed", "report", {"date": day})

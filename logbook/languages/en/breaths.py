@@ -31,8 +31,7 @@ ENGLISH_BREATHS = (
     Plainer((" not all", " most of them", " some of them", " a lot of them", " half of them", " a few of them", " but most"), r"(?:legs?|staples?|clinch|ends)(?![\w'])[^.?!;]{0,60}(?<![\w'])(?:in|inwards?|inside|under|wrong way)(?P<x>,? (?:not all(?: of (?:them|'em))?,? (?:but |just )?(?:most|a lot|some|half|plenty|quite a few|a bunch)(?: of (?:them|'em))?|(?:most|some|a lot|half|a few|a bunch) of (?:them|'em))(?: (?:are|were|did|anyway|though))*)(?=[.,;!]|$)", (("x", ""),), beside=("leg", "clinch", " inward")),
     # --- one a foot
     Plainer((" a foot", " per foot"), r"(?<![\w'])(?P<x>(?:one|1) (?:a|per|each|to a|to the|in a) foot)(?! (?:and|long|wide|apart|from|of))(?![\w'])", (("x", "every twelve inches"),), beside=("tab", "screw")),
-    # --- measured while he talks
-    Plainer((" more like", " like", " about"), r"(?<![\w'])(?P<x>(?:that's|it's|they're|that is|that one's) (?:more like|like|about|probably|maybe),? )(?=(?:it's|they're|that's|it is) (?:more like |about )?(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\d|half|a ))", (("x", ""),)),
+    # --- torn, by another word for it
     Plainer((" left it tore", " left it rip", " left it busted", " left it broke"), r"left it (?P<x>tore(?: up)?|ripped up|busted(?: up)?|broke)(?=[.,;!]|$| and| so)", (("x", "torn"),)),
     # --- the comma of a breath
     Plainer((" and,",), rf"(?<![\w'-]){_N} and(?P<x>,) {_OF_ONE}{_GOES_ON}", (("x", ""),)),

@@ -35,6 +35,5 @@ ENGLISH_SERVICE_TOLD = (
     Plainer(("oven ", "dryer ", "kiln "), r"(?:that|the|this) (?P<x>(?:oven|dryer|kiln) )(?=(?:duct|line|run|main)(?: [^.?!,]{1,30})? degrees)", (("x", ""),), beside=("degree",)),
     # --- a slope told behind how it is
     Plainer((" steep",), rf"(?:^|(?<=[.!?;,] )|(?<=so )|(?<=and )|(?<=but ))(?P<x>(?:it's|it is|that's|the (?:slope|taper|side|drop)(?:'s| is)|slope(?:'s| is))(?: (?:pretty|too|kind of|a bit|really|very|a little|way too|steeper|quite))* steep(?:er)?(?:,|:|, at|,? about|,? like)? )(?=(?:about |like |at )?{_M}(?: inch(?:es)?)? (?:in|over) )", (("x", "the slope is "),)),
-    Plainer(("slope is fine", "slope's fine", "slope is fine", "taper is fine"), r"(?P<x>(?:the )?(?:slope|taper)(?: on it)?(?:'s| is) fine)(?=,? (?:at )?\w+)", (("x", "the slope is good"),)),
     Plainer((" drop in ", " drop over ", " rise in ", " rise over "), rf"(?:an? |about )*(?P<x>(?P<m>{_M})(?: inch(?:es)?)? (?P<v>drop|rise)) (?=(?:in|over) (?:about )?{_M})", (("x", r"\g<v>s \g<m> inches"),), beside=("transition", "reducer", "taper", "slope")),
 )

@@ -28,6 +28,8 @@ def beside(row: Row, at: int, language: Language) -> int | None:
     if at + 1 < end and row.items[at + 1].concept in ("FROM", "OFF"):
         return None  # "the back corner is three inches from the wall"
     for place in range(at - 1, max(begin - 1, at - _FARTHEST), -1):
+        if row.items[place].concept == "BACK" and row.items[place - 1].concept != "DET":
+            return None  # "it's back eighteen"
         if is_a_part(row, place, language):
             return place
         if row.items[place].concept == "NUM" and place > begin and is_a_part(row, place - 1, language):
@@ -57,22 +59,20 @@ def counts_parts(row: Row, at: int, language: Language) -> bool:
 
 def in_its_clause(row: Row, cut: tuple[Clause, ...], place: int, claims: list[Claim], language: Language) -> tuple[int, int] | None:
     """The items of the part that a clause is of; "that's three" is of the one told right before it, "then three" of what comes behind."""
-    clause = cut[place]
+    clause, before = cut[place], cut[place - 1]
+    if here := _named(row, clause, language):
+        return here[0]
     said = plain(row.words(clause.first, clause.last))
-    named = word(language.code, "told.parts.named")
-    for match in named.finditer(said):
-        first, last = row.within(clause.first, clause.last, match)
-        if row.items[last - 1].concept != "BACK" or row.items[last - 2].concept == "DET":  # "it's back eighteen"
-            return first, last
     if word(language.code, "told.parts.then").match(said) is not None:
         return clause.first, clause.first
-    before = cut[place - 1]
     points = word(language.code, "told.parts.that").match(said) is not None
-    if not points and before.sentence != clause.sentence:
-        return None
-    words = plain(row.words(before.first, before.last))
-    last = None
-    for last in named.finditer(words):
-        pass
+    near = _named(row, before, language) if points or before.sentence == clause.sentence else []
     alone = not any(before.first <= one.first < before.last and one.name != "place" for one in claims)
-    return (clause.first, clause.first) if last is not None and (alone or points and last.end() == len(words)) else None
+    return (clause.first, clause.first) if near and (alone or points and near[-1][1] == before.last) else None
+
+
+def _named(row: Row, clause: Clause, language: Language) -> list[tuple[int, int]]:
+    """The items of the parts that a clause names; "it's back eighteen" names none."""
+    said = plain(row.words(clause.first, clause.last))
+    places = [row.within(clause.first, clause.last, match) for match in word(language.code, "told.parts.named").finditer(said)]
+    return [(first, last) for first, last in places if row.items[last - 1].concept != "BACK" or last - 1 > first and row.items[last - 2].concept == "DET"]
