@@ -44,7 +44,7 @@ ENGLISH_TURNS = Turns(
     beside=frozenset(
         "rail rails slot slots runner runners round the a an is are was were be been 's 're it they them 'em that this these those there there's here it's they're that's still already kinda kind sort of"
         " little bit just pretty real really on at in to up by under over along behind around right only maybe about like one one's got has have had gets get i we i've we've"
-        " me us my its and but though although except for two three four five six seven eight nine ten twelve couple few some several half most bunch lot another last first others other corner corners corner's"
+        " my its and but though although except for two three four five six seven eight nine ten twelve couple few some several half most bunch lot another last first others other corner corners corner's"
         " near far inner outer against toward wall"
         " edge edges edge's end ends end's spot spots place places section sections stretch strip seam seams seam's joint joints joint's side sides side's back front bottom top left"
         " bottom's top's back's underside rest tail lap overlap middle foot feet inch inches piece part bits hand"
@@ -70,7 +70,7 @@ ENGLISH_TURNS = Turns(
         (r"(?:corners?|seams?|joints?|sides?|back|top|bottom|left|right|spots?|underside|edges?)(?:'s| is| are)?(?: still| a little| kinda| kind of| wide)* open", ("taped", "cross_tabs")),
         (r"not (?:quite |real |really |all |all that |too |so |very )?(?:tight|flat|snug|down tight)|(?:isn't|aren't|ain't|wasn't|weren't) (?:quite |real |really |all |all that |too |so |all the way )?(?:tight|flat|snug|down)", ("tabs_bent", "vanes", "panel_seated", "taped", "cross_tabs", "stapled")),
     ),
-    any_side=r"(?<![\w'])(?:the|that|its|this|one) (?!other|and|is|are|but|with|not|no)[a-z'-]+ (?=(?:side|end|edge|face|cheek)(?![\w']))|(?<![\w'])(?:right |over |up |down )*(?:near|by|next to|beside|close to|toward|towards|under|above|below|behind|past|just past|at|from|against|around) (?:the|that|my|a) (?:first |next |last |old |big |little )?" + _BY_WHICH + r"(?![\w'])|(?<![\w'])(?:at|on|of|around|along) the (?:heel|throat|cheek|crotch)(?! side)(?![\w'])",
+    any_side=r"(?<![\w'])(?:the|that|its|this|one) (?!other|and|is|are|but|with|not|no)[a-z'-]+ (?=(?:side|end|edge|face|cheek)(?![\w']))|(?<![\w'])(?:right |over |up |down )*(?:near|by|next to|beside|close to|toward|towards|under|above|below|behind|past|just past|at|from|against|around) (?:the|that|my|a) (?:first |next |last |old |big |little )?" + _BY_WHICH + r"(?![\w'])|(?<![\w'])(?:at|on|of|around|along) the (?:heel|throat|cheek|crotch)(?! side)(?![\w'])|(?<![\w'])on (?:me|us)(?![\w'])",
     meanwhile=r" (?:because|since|'?cause|when|while|as|after|once|the minute|the second|as soon as|every time) (?:i|we|i'm|we're|he|she|they|it|it's|you|the|my|somebody|someone|a|of)\b.*$",
     # tabs that stand where they should lie
     standing=(
