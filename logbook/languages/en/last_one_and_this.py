@@ -30,7 +30,7 @@ ENGLISH_LAST_ONE_AND_THIS = (
     # --- how warm the air is in it, by the number alone
     Plainer(
         ("air ", "air's"),
-        rf"(?<![\w'])(?:the |its )?(?:supply |discharge )?air(?: (?:in|inside|going through|coming through|through) (?:it|there|that|the duct|that duct|this|this duct|here))?(?:'s| is| runs?| ran| comes (?:in|out|through)| will be| gets)?(?: (?:at|about|around|up to|running|only|maybe|like|over|under|a good))* (?:(?:an?|one|two|three) (?:hundred(?: and)?(?: {_TEN}| (?:ten|twenty))?|{_TEN})|[12]\d\d|3[0-4]\d)(?P<z>)(?=[.,;!]|$| according| per | says | and (?:it's|the|i|we)| in (?:it|the duct|there))",
+        rf"(?<![\w'])(?:the |its )?(?:supply |discharge )?air(?: (?:in|inside|going through|coming through|through) (?:it|there|that|the duct|that duct|this|this duct|here))?(?:'s| is| comes (?:in|out|through)| will be)?(?: (?:at|about|around|up to|running|only|maybe|like|over|under|a good))* (?:(?:an?|one|two|three) (?:hundred(?: and)?(?: {_TEN}| (?:ten|twenty))?|{_TEN})|[12]\d\d|3[0-4]\d)(?P<z>)(?=[.,;!]|$| according| per | says | and (?:it's|the|i|we)| in (?:it|the duct|there))",
         (("z", " degrees"),),
         unless=r"cfm|cubic|fpm|feet per",
     ),
