@@ -20,7 +20,7 @@ _ADJ = r"(?:first|second|third|fourth|last|middle|other|next)"
 _LOOKS = r"(?:big|bigger|biggest|small|smaller|smallest|little|long|longer|longest|short|shorter|shortest|left|right|left-hand|right-hand|upper|lower|odd|new|old|near|far)"
 
 ENGLISH_SEVERAL = Several(
-    cues=rf"{_B}(?:both|all|each|neither|none|they(?:'re|'ve)?|them|the (?:other|first|second|third|last|middle)|(?:two|three|four|five) of|(?:one|two|three|four|five) {{several}}|everything|except|apart from|those (?:on|in)|the ones? (?:in|on)|first one|one of)(?![\w'])|{_B}(?:{{several}}) {_DIGITS}|\d,? (?:and|&) (?:{{kind}} )?\d",
+    cues=rf"{_B}(?:both|all|each|neither|none|they(?:'?re|'?ve)?|them|the (?:other|first|second|third|last|middle)|(?:two|three|four|five) of|(?:one|two|three|four|five) {{several}}|everything|except|apart from|those (?:on|in)|the ones? (?:in|on)|first one|one of)(?![\w'])|{_B}(?:{{several}}) {_DIGITS}|\d,? (?:and|&) (?:{{kind}} )?\d",
     digits=_DIGITS,
     numerals=_WORDS,
     number=rf"(?:{_DIGITS}|{_WORDS})",
@@ -29,7 +29,7 @@ ENGLISH_SEVERAL = Several(
     joins=r"(?:, and |, | and | & | nor | or )",
     neither=r"(?<![a-z])neither $",
     on_it=r"(?:^|[.;:?!,] |(?<= )but |(?<= )and )(?:and |but )*(?:on|in|for|with) (?:number )?$",
-    told_of=r",? (?:they|they're|it|it's|i|we|the|there|there's|no|only|all|nothing|every)(?![\w])",
+    told_of=r",? (?:they|they'?re|it|it's|i|we|the|there|there's|no|only|all|nothing|every)(?![\w])",
     listed=r"^(?:(?:straights|elbows|tees|sleeves|branches|offsets|transitions|reducers|caps|collars|pieces|numbers|marks) )",
     with_act=r" *(?:(?:stapled|taped|rubbed|wiped|trimmed|closed|hung)(?: down| up)? (?:the |number )*)",
     ranges=r"(?: through | thru | to |-| up to )",
