@@ -19,7 +19,7 @@ def history(piece: Mapping, notes: Sequence[Mapping], rule: str) -> list[dict]:
     word changed it), decided.
     """
     told = [
-        {"at": note["spoken_at"], "what": "looked" if note.get("as_lead") else "said", "by": note["spoken_by"], "note": note["id"], "text": note["text"]}
+        {"at": counted(note), "what": "looked" if note.get("as_lead") else "said", "by": note["spoken_by"], "note": note["id"], "text": note["text"]}
         for note in notes
     ]
     told += [
@@ -33,6 +33,11 @@ def history(piece: Mapping, notes: Sequence[Mapping], rule: str) -> list[dict]:
     return sorted(told, key=lambda one: _moment(one["at"]))
 
 
+def counted(note: Mapping) -> str:
+    """When a note counts as spoken, where its phone's clock could not be believed too."""
+    return note.get("counted_at") or note["spoken_at"]
+
+
 def beside(piece: Mapping, notes: Sequence[Mapping], rule: str) -> dict | None:
     """Before and after the newest rework or repair of a finding: words, photos, and the facts that changed.
 
@@ -43,8 +48,8 @@ def beside(piece: Mapping, notes: Sequence[Mapping], rule: str) -> dict | None:
         return None
     since = _moment(made[-1]["at"])
     own = [note for note in notes if not note.get("as_lead")]
-    before = [note for note in own if _moment(note["spoken_at"]) <= since]
-    after = [note for note in own if _moment(note["spoken_at"]) > since]
+    before = [note for note in own if _moment(counted(note)) <= since]
+    after = [note for note in own if _moment(counted(note)) > since]
     later = {note["id"] for note in after}
     return {
         "decision": made[-1],

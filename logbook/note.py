@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 
+from logbook import clock
 from logbook.mistake import Mistake
 from logbook.said import Reading
 from logbook.transcript import Transcript
@@ -106,3 +107,8 @@ class Note:
     earlier: tuple[Mapping[str, object], ...] = ()
     as_lead: bool = False  # a lead's inspection note: its facts never join, they are the piece's `looked`
     answered_at: datetime | None = None
+
+    @property
+    def counted_at(self) -> datetime:
+        """When it counts as spoken: as the phone's clock said, where that can be believed."""
+        return clock.counted_at(self.spoken_at, self.sent_at, self.received_at)

@@ -15,7 +15,7 @@ HOME = Path(logbook.__file__).parent
 
 SPINE = (
     "record", "mistake", "measure", "wording", "facts", "labels", "limits", "schedule", "job", "intake", "transcript", "said",
-    "languages", "reading", "note", "geometry", "air", "photos", "piece", "joining", "runs", "findings", "rules",
+    "languages", "reading", "clock", "note", "geometry", "air", "photos", "piece", "joining", "runs", "findings", "rules",
     "review", "worklist", "holds", "history", "walk", "lineup", "chain", "day", "handover", "pipeline",
 )  # fmt: skip
 EDGES = ("decoding", "hearing", "store", "paper", "web", "cli", "lease", "worker", "running", "settings", "demo")

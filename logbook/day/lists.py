@@ -42,7 +42,7 @@ def not_heard(day: Day, language: str) -> dict:
             continue
         problem = note.get("problem") or {}
         why = problem.get("why") or say(f"facts.state.{note['state']}", language)
-        line = say("report.said-at", language, name=note["spoken_by"], at=moments.on_day(note["spoken_at"], day.date, language))
+        line = moments.said_by(note, day.date, language)
         rows.append({"note": note["id"], "line": line, "why": why, "cure": problem.get("cure") or ""})
     return {"title": say("report.not-heard", language), "rows": rows}
 
@@ -57,7 +57,7 @@ def not_understood(day: Day, language: str) -> dict:
     """Words that tell of the work and became no fact, by note, where they stand on no other list."""
     rows = [
         {"note": note["id"], "what": "; ".join(labels.entry(one, language) for one in note["fittings"]) or (say("report.shift", language) if note.get("shift") else ""), "says": unanswered(note),
-         "line": say("report.said-at", language, name=note["spoken_by"], at=moments.on_day(note["spoken_at"], day.date, language))}
+         "line": moments.said_by(note, day.date, language)}
         for note in day.notes
         if not note.get("withdrawn_at") and unanswered(note)
     ]  # fmt: skip

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date, datetime
 
 from logbook.wording import say
@@ -32,3 +33,14 @@ def full(iso: str, language: str) -> str:
 def on_day(iso: str, date_iso: str, language: str) -> str:
     """The hour alone on that day, else date and hour."""
     return at(iso, language) if iso[:10] == date_iso else full(iso, language)
+
+
+def said_by(note: Mapping, date_iso: str, language: str) -> str:
+    """Who said a note and when; what his phone's clock said is told beside, where it could not be believed."""
+    if "counted_at" in note:
+        return say("report.said-clock-off", language, name=note["spoken_by"], **clock_off(note, language))
+    return say("report.said-at", language, name=note["spoken_by"], at=on_day(note["spoken_at"], date_iso, language))
+
+
+def clock_off(note: Mapping, language: str) -> dict[str, str]:
+    return {"told": full(note["spoken_at"], language), "received": full(note["received_at"], language)}

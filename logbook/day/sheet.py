@@ -63,7 +63,7 @@ def words(note: Mapping, date: str, language: str) -> dict:
         "note": note["id"],
         "by": note["spoken_by"],
         "at": note["spoken_at"],
-        "line": say("report.said-at", language, name=note["spoken_by"], at=moments.on_day(note["spoken_at"], date, language)),
+        "line": moments.said_by(note, date, language),
         "text": note["text"],
         "language": note["language"] if TONGUE.fullmatch(note["language"] or "") else None,
     }

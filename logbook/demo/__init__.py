@@ -84,7 +84,6 @@ def _incoming(note: Mapping, speaker: str, job: str) -> Incoming:
         text=note.get("text"),
         photos=tuple(Part(HERE / "notes" / photo["file"], photo["file"]) for photo in note.get("photos", ())),
         language="es" if "text" in note else None,
-        sent_at=at,
     )
 
 

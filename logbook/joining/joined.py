@@ -119,11 +119,11 @@ def decided(piece: Joined, decision: Decision) -> Joined:
 
 def looked_at(piece: Joined, entry: Entry, note: Note) -> Joined:
     """The piece with what a lead said of it: beside the facts, never among them."""
-    seen = {"how": None, "by": note.spoken_by, "at": note.spoken_at.isoformat(), "decision": None, "note": note.id}
+    seen = {"how": None, "by": note.spoken_by, "at": note.counted_at.isoformat(), "decision": None, "note": note.id}
     own = [fact for fact in entry.facts if facts.BY_NAME[fact.name].family != "where"]
     plain = [Found(fact.name, fact.value, fact.heard) for fact in own if not fact.hedged and not fact.conflict]
     rows = tuple(looked_fact(fact.name, fact.value) | seen for fact in own)
-    return replace(piece, looked=piece.looked + rows, found=_found(piece, plain, note.spoken_at))
+    return replace(piece, looked=piece.looked + rows, found=_found(piece, plain, note.counted_at))
 
 
 def _found(piece: Joined, own: Sequence[Found], at: datetime) -> Mapping[str, tuple[datetime, Found]]:

@@ -169,7 +169,7 @@ class Log:
 
     def words_lent_to(self, note: Note) -> tuple[Assumed, ...]:
         """What the shift note before this note lets stand for an entry of it that joined nothing."""
-        day = self.job.day_of(note.spoken_at)
+        day = self.job.day_of(note.counted_at)
         return self._lent(self.values.after("shifts", (note.spoken_by, day), when_of(note), (None, ())), None)
 
     @staticmethod
@@ -183,7 +183,7 @@ class Log:
 
     def _lay_note(self, note: Note) -> None:
         self.touched_notes.add(note.id)
-        day = self.job.day_of(note.spoken_at)
+        day = self.job.day_of(note.counted_at)
         if note.reading is not None and note.reading.shift is not None and note.withdrawn_at is None:
             self._lay_shift(note, day)
         said = self.standing(note)
@@ -214,9 +214,9 @@ class Log:
             self.values.put("placed", key, meant.piece)
             self._put_piece(joined.looked_at(self._piece(meant.piece), entry, note))
             return
-        piece = Joined(key, meant.run, note.spoken_at) if isinstance(meant, Begins) else self._piece(meant.piece)
+        piece = Joined(key, meant.run, note.counted_at) if isinstance(meant, Begins) else self._piece(meant.piece)
         shift = self.shift_words(note.spoken_by, day, meant.run or piece.run)
-        saying = Saying(note.id, note.spoken_by, note.spoken_at, replaces=entry.amends or note.answers is not None)
+        saying = Saying(note.id, note.spoken_by, note.counted_at, replaces=entry.amends or note.answers is not None)
         piece = joined.add(piece, key, entry, saying, meant.run, shift)
         self._put_piece(joined.with_photos(piece, note, shown, entry.position))
         self.values.put("placed", key, piece.founder)
@@ -298,13 +298,13 @@ def _bare_run_of(piece: Joined | None) -> str | None:
 
 
 def when_of(event: Note | Decision) -> When:
-    return (event.spoken_at, 0, event.id) if isinstance(event, Note) else (event.at, 1, event.id)
+    return (event.counted_at, 0, event.id) if isinstance(event, Note) else (event.at, 1, event.id)
 
 
 def lone(entry: Entry, note: Note, words: tuple[Assumed, ...]) -> Joined:
     """An entry that joined nothing, as a piece of its own, so that the rules can ask about it."""
     run = entry.fact("run")
-    piece = Joined((note.id, entry.position), None, note.spoken_at)
-    saying = Saying(note.id, note.spoken_by, note.spoken_at)
+    piece = Joined((note.id, entry.position), None, note.counted_at)
+    saying = Saying(note.id, note.spoken_by, note.counted_at)
     piece = joined.add(piece, piece.founder, entry, saying, None if run is None else run.value, words)
     return joined.with_photos(piece, note, current.photos(note, current.entries(note)), entry.position)

@@ -127,6 +127,8 @@ def _acts(note: Note, book: Book) -> dict:
     doc: dict = {}
     if note.as_lead:
         doc["as_lead"] = True
+    if note.counted_at != note.spoken_at:
+        doc["counted_at"] = note.counted_at.isoformat()
     if note.corrections:
         doc["corrections"] = [
             {"id": c.id, "position": c.position}

@@ -59,7 +59,7 @@ def _of_note(old: Note | None, new: Note, now: datetime) -> list[Happening]:
         reread = not unread and base.reading != old.reading
         what = "note" if unread else "heard" if reread else "photos"
         happened = (new.answered_at or new.received_at) if unread else (new.answered_at or now) if reread else now
-        steps.append(Happening(happened, what, new.spoken_at, new.spoken_by, base))
+        steps.append(Happening(happened, what, new.counted_at, new.spoken_by, base))
     for count in range(len(presses), len(new.corrections)):
         press = new.corrections[count]
         pressed = replace(base, corrections=new.corrections[: count + 1])

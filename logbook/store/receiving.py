@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from datetime import UTC, datetime
 
-from logbook import intake
+from logbook import clock, intake
 from logbook.intake import Incoming, Part, PhotoFacts, Receipt
 from logbook.mistake import Mistake
 from logbook.store import files, journal
@@ -100,6 +100,7 @@ def _in_zone(folder: JobFolder, now: datetime | None) -> datetime:
 
 def _write_note(folder: JobFolder, incoming: Incoming, came: dict, now: datetime) -> None:
     spoken_at = incoming.spoken_at.astimezone(folder.job.timezone())
+    counted_at = clock.counted_at(spoken_at, incoming.sent_at, now).astimezone(folder.job.timezone())
     row = {
         "id": incoming.id,
         "job": folder.job.id,
@@ -107,10 +108,10 @@ def _write_note(folder: JobFolder, incoming: Incoming, came: dict, now: datetime
         "handed_in_by": incoming.handed_in_by,
         "as_lead": int(incoming.as_lead),
         "spoken_at": spoken_at.isoformat(),
-        "spoken_utc": spoken_at.astimezone(UTC).isoformat(),
+        "spoken_utc": counted_at.astimezone(UTC).isoformat(),
         "sent_at": incoming.sent_at and incoming.sent_at.astimezone(folder.job.timezone()).isoformat(),
         "received_at": now.isoformat(),
-        "day": folder.job.day_of(spoken_at).isoformat(),
+        "day": folder.job.day_of(counted_at).isoformat(),
         "answers": incoming.answers,
         "mark": incoming.mark,
         "kind": incoming.kind,

@@ -246,7 +246,7 @@ def note_schema() -> dict:
     taken_back = of({"note": UUID, "positions": maybe(many(WHOLE))})
     optional = {
         "reason": TEXT, "as_lead": {"const": True}, "corrections": many(press), "confirmed": many(TEXT), "heard_right": {"const": True},
-        "withdrawn_at": TIME, "sound_erased_at": TIME, "taken_back_by": many(taken_back, minItems=1), "reckoning": {"const": True},
+        "withdrawn_at": TIME, "counted_at": TIME, "sound_erased_at": TIME, "taken_back_by": many(taken_back, minItems=1), "reckoning": {"const": True},
         "copies": many(of({"sha256": SHA256, "copy_of": SHA256}), minItems=1), "unread": UNREAD,
     }  # fmt: skip
     unheard = {"if": {"properties": {"state": {"const": "unheard"}}}, "then": {"properties": {"problem": {"type": "object"}}}}
