@@ -49,16 +49,6 @@ def test_no_text_is_empty_and_spanish_is_not_english():
     assert long_and_same == set()
 
 
-def test_the_sentences_of_the_rules_speak_of_the_note_and_to_nobody():
-    """They stand before the installer, the lead and the contractor alike, and in the report."""
-    to_somebody = {"en": re.compile(r"\b[Yy]our?\b"), "es": re.compile(r"\b(?:usted|[Nn]o dijo|[Dd]ijo|haya dicho|su nota)\b(?<![Ss]e dijo)")}
-    found = {
-        (language, key) for language, pattern in to_somebody.items() for key, text in wording.texts(language).items()
-        if key.startswith("rules.") and (key.endswith(".says") or key.startswith(("rules.stated.", "rules.word."))) and pattern.search(text)
-    }  # fmt: skip
-    assert found == set()
-
-
 def test_every_fact_has_a_label():
     for row in facts.FACTS:
         for language in wording.LANGUAGES:
