@@ -41,6 +41,10 @@ ENGLISH_ACTS_MISSED = replace(
         rf"{_ACT},? {_WILL} (?:do|get to|finish|tackle|handle|see to|put (?:in|on)|take care of|come back for|go back for)(?: (?:it|that|them))?(?=$|[.,;]| {_DAY})",
         rf"(?:only|one|last|sole) (?:thing|part|step|bit|job)(?: (?:that's|that is|still|i have|i've got|i got|to do|left|remaining|missing|undone|open|on it))+(?: to do)?(?:'s| is|:)? (?:to )?(?:{_ACT}|{{verb}})",
     ),
+    partly=(
+        *ENGLISH_ACTS_TO_COME.partly,
+        r"{done}(?: (?:it|her|them))?(?: (?:a (?:little|bit|hair|foot|few inches)|too|way|about \w+|an inch|\w+ inches))? (?:short|shy) (?:on|at|along|by|near) (?!\d)",
+    ),
     across=(
         *ENGLISH_ACTS_TO_COME.across,
         ("undone", r"(?<!never )(?:tried|trying|went|wanted|attempted|meant)(?: my best| like hell| twice| hard)? to {verb}\b[^.;,]{0,24}?(?:,| and| but)+ (?:and |but )?(?:i |we |it |just )*(?:couldn't|could not|can't|cannot|wasn't able|no go|no luck|no dice|wouldn't go|gave up)\b(?![^.;]*{!done})"),

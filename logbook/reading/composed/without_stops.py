@@ -18,6 +18,7 @@ from logbook.reading.words.tokens import Token
 
 _FEWEST = 3  # tokens; below that there is nothing to part
 _SPARSE = 30  # tokens for each sign: where there are more signs, the note was written with them
+_BREATH = 7  # tokens: who writes small and sets stops alone set none within so many
 _SIGNS = frozenset(",.;:?!/–—|+")
 
 _AMOUNTS = frozenset("NUM LEN FRAC DEG CFM FT2 STATIC INWG APART WIDE LONG HIGH".split())
@@ -76,7 +77,12 @@ _BEGINS = _rows(
 
 def has_none(found: tuple[Token, ...]) -> bool:
     """Whether a note is long enough to need signs and has (almost) none."""
-    return len(found) >= _FEWEST and sum(token.text in _SIGNS for token in found) * _SPARSE <= len(found)
+    signs = [at for at, token in enumerate(found) if token.text in _SIGNS]
+    if len(found) < _FEWEST or len(signs) * _SPARSE <= len(found):
+        return len(found) >= _FEWEST
+    if not found[0].text[0].islower() or any(found[at].text != "." for at in signs):
+        return False
+    return max(last - first for first, last in zip([-1, *signs], [*signs, len(found)])) > _BREATH  # "straight 9 stapled taped rubbed no my arm gave out. Windy up here."
 
 
 def with_signs(text: str, items: tuple[Item, ...], words: RunOn) -> tuple[str, tuple[Item, ...]]:
