@@ -48,6 +48,7 @@ from logbook.languages.en.set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
 from logbook.languages.en.tabs_plainly import ENGLISH_TABS_PLAINLY
 from logbook.languages.en.taping_said import ENGLISH_TAPING_SAID
 from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
+from logbook.languages.en.named_by_number import ENGLISH_NAMED_BY_NUMBER
 from logbook.languages.en.said_beside_plainly import ENGLISH_SAID_BESIDE_PLAINLY
 from logbook.languages.en.turned_about import ENGLISH_TURNED_ABOUT
 from logbook.languages.en.usual_plainly import ENGLISH_USUAL_PLAINLY
@@ -73,6 +74,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_COMING_ROUND,
     *ENGLISH_SAID_FLATLY,
     *ENGLISH_USUAL_PLAINLY,
+    *ENGLISH_NAMED_BY_NUMBER,
     *ENGLISH_SAID_BESIDE_PLAINLY,
     *ENGLISH_CURED_PLAINLY,
     *ENGLISH_CORRECTED_PLAINLY,

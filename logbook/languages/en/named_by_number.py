@@ -1,0 +1,20 @@
+"""English of a piece that is named by its bare number before its kind: "today's piece is twenty-three, straight", "ninety-five run two, tee"."""
+
+from __future__ import annotations
+
+from logbook.languages.en.left_plainly import KIND
+from logbook.languages.en.numbers import SAID_COUNT
+from logbook.languages.plainer import Plainer
+
+_NUMBER = rf"(?:\d{{1,3}}|(?:one|two|three|four|five) {SAID_COUNT}|{SAID_COUNT})"
+_A_KIND = rf"(?:an? |the |my |it's an? |that's an? )?{KIND}(?![\w'])(?! (?:across|down|up|through|over|in|out|on|back|to|as))"
+_WHAT = r"(?:piece|fitting|mine|ours|(?:what|the one|all) (?:i|we)(?: actually| really| did)? (?:built|made|cut|did|have|got|put together|finished))"
+_ON_RUN = r"(?: (?:on|of|for|in) (?:run )?(?:\d+|\w+)| here| today| now)?"
+_BEGINS = r"(?:^|(?<=[.!?] ))(?:(?:okay|ok|so|um|uh|well|and|alright|all right|now|next)[, ]+)*"
+
+ENGLISH_NAMED_BY_NUMBER = (
+    Plainer(("piece is ", "fitting is ", "mine is ", "mine on ", "ours is ", "piece today ", "built is ", "made is ", "cut is ", "did is ", "have is ", "got is ", "together is ", "finished is "), rf"{_WHAT}{_ON_RUN} is (?P<x>){_NUMBER},? (?={_A_KIND})", (("x", "number "),)),
+    Plainer(("what it is: ", "what it is, "), r"(?:^|(?<=[.!?;] ))(?P<x>what it is[:,] )", (("x", ""),)),
+    Plainer((" run ",), rf"{_BEGINS}(?P<x>){_NUMBER},? (?=run (?:\d+|\w+),? {_A_KIND})", (("x", "number "),)),
+    Plainer((" hung, run", " taped, run", " stapled, run", " done, run", " hung, tied", " done, tied"), rf"{_BEGINS}(?P<x>){_NUMBER} (?=(?:is |got )?(?:hung|taped|stapled|done),? (?:on )?(?:run|tied))", (("x", "number "),)),
+)
