@@ -182,6 +182,7 @@ SPANISH_TURNS = Turns(
         ("last", r"(?:no |(?<=no ))(?:me |nos |te )?(?:apuntes|apunten|anotes|anoten|registres|registren|guardes|guarden|cuentes|cuenten|tomes en cuenta|tomen en cuenta) (?:lo último|lo ultimo|la última(?: nota)?|la ultima(?: nota)?|la nota anterior|lo anterior|el último mensaje|eso último)"),
         ("last", r"(?:copia |cancela |borra |bórrame |quita |olvida |ignora |elimina |tira )?(?:lo último|la última(?: nota)?|la nota anterior|el último mensaje) y (?:bórralo|bórrala|bórrenlo|bórrenla|borralo|borrala|cancélalo|cancelalo|quítalo|quitalo|olvídalo|olvidalo|elimínalo|eliminalo)"),
         ("last", rf"(?:{_DROP}) (?:lo|la nota|el mensaje|la grabación) que (?:acabo de|te acabo de|les acabo de) (?:decir|mandar|grabar|decirte|mandarte)"),
+        ("last", r"(?:no,? |mejor,? |oye,? |ay,? |perdón,? |perdon,? )+(?:borra|bórrame|borrame|borren|bórrele|borrele|olvida|cancela|ignora|elimina|quita|tira|descarta|anula) (?:eso|esto|todo eso)(?: último| ultimo| de ahorita)?(?=[,.;!]|$)"),
         ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula) (?:la|esa) (?:nota|grabación|entrada) (?:de la |del |de el |de |sobre la |sobre el )"),
     ),
     regardless=r"\b(?:de todos modos|de todas (?:formas|maneras)|asi y todo|aun asi)\b",
