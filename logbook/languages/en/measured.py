@@ -46,6 +46,8 @@ def _by_letter(letter: str, side: str) -> tuple[Plainer, ...]:
 
 
 ENGLISH_MEASURED = (
+    # when he looked is no time to come
+    Plainer((" after ", " before "), r"(?:i|we) (?:just |then |re-?)*(?:measured|checked|counted|tested|felt|inspected|remeasured|rechecked|looked(?: at| over)?|went (?:over|back to|back over)|found)(?: (?:it|them|that|this one|that one|her))?(?: again)?(?P<x> (?:right |just )?(?:after|before) (?:lunch|break|coffee|dinner|the break|the meeting))(?=[.,;]| and| it)", (("x", ""),)),
     # --- "it shifts five inches to one side in a length of twenty": which side, how far, over what length
     Plainer(_TAPERS, rf"(?:(?<=[.,;] )|(?<=\bit )|(?<=\d )|(?<=\d, )|(?<=\band ))(?P<x>(?:shifts?|moves?|comes|goes|runs|steps|slides|drifts|swings)(?: over| in)? (?P<m>{_M}) (?:over )?(?:to|toward|towards) (?:the )?(?P<s>left|right|one)(?: (?:hand )?side)?,? (?:in|over|within|across|on)(?: (?:a|the) (?:total )?(?:length|distance|run|span|stretch) of)? )(?={_M}(?! to))", (("x", r", \g<s> side moves \g<m> over "),), unless=r"offset"),
     # --- a question that he answers himself
