@@ -50,6 +50,7 @@ from logbook.languages.en.taping_said import ENGLISH_TAPING_SAID
 from logbook.languages.en.to_come_plainly import ENGLISH_TO_COME_PLAINLY
 from logbook.languages.en.named_by_number import ENGLISH_NAMED_BY_NUMBER
 from logbook.languages.en.said_beside_plainly import ENGLISH_SAID_BESIDE_PLAINLY
+from logbook.languages.en.told_shortly_after import ENGLISH_TOLD_SHORTLY_AFTER
 from logbook.languages.en.turned_about import ENGLISH_TURNED_ABOUT
 from logbook.languages.en.usual_plainly import ENGLISH_USUAL_PLAINLY
 from logbook.languages.en.waits_plainly import ENGLISH_WAITS_PLAINLY
@@ -108,4 +109,5 @@ ENGLISH_PLAINLY = (
     *ENGLISH_PRINTED_PLAINLY,
     *ENGLISH_GAPS_PLAINLY,
     *ENGLISH_BY_HIS_WORD,
+    *ENGLISH_TOLD_SHORTLY_AFTER,
 )

@@ -188,6 +188,8 @@ def unit_at(tokens, at: int, units: Units) -> tuple[str | None, int]:
             end = at + len(words)
             if words[0] in ("'", "’") and end < len(tokens) and not tokens[end].gap and tokens[end].sort == "word" and tokens[end].low != "x":
                 continue  # "20 'cause that's all I had", "24'til": the mark opens a word
+            if words == ("pa",) and end + 1 < len(tokens) and tokens[end].low in ("'", "’") and not tokens[end].gap and tokens[end + 1].sort == "word":
+                continue  # "veintiséis pa' atrás"
             if words == ("pa",) and end < len(tokens) and tokens[end].sort == "word" and tokens[end].low != "de" and tokens[at].text != "Pa":
                 continue  # "la T 37 pa ver": the short "para"
             if words[-1] in ("in", "ft", "lb", "lbs") and end < len(tokens) and tokens[end].low == "." and _goes_on(tokens, end):

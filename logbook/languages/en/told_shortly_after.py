@@ -1,0 +1,46 @@
+"""English of what is told shortly after its thing: the distance before the staples, a side put right, stock that is low, a jest taken back.
+
+Regular expressions over lower-case letters, as in `plainer.py`.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.en.measured import _M
+from logbook.languages.en.plainer_aloud import _COUNT
+from logbook.languages.plainer import Plainer
+
+_I = r"(?:i|we)"
+_SMALL = r"(?:(?:half an?|a half|half|quarter|(?:a|an|one|three|five|seven|nine)[- ](?:quarters?|eighths?|sixteenths?))(?:[- ]inch)?)"
+_GOOD = r"(?:(?:good|right|long|longer|usual|regular|normal|big|bigger|proper|listed|real|half|half[- ]inch) )*"
+_OUT = rf"(?:(?:{_I} )?(?:ran|run|was|were|am|are)(?: (?:all|clean|plumb|just))? out of|(?:i'm|we're) (?:all )?out of|(?:^|(?<=[.!;,] )|(?<=so ))(?:all )?out of|{_I} (?:had|have) no more)"
+_THESE = r"(?:these|those|they|this one|this|that|it)(?: ?(?:'s|'re| is| are))(?: (?:all|just|only|the|a))*"
+_ARE = r"(?:,? (?:so|and so|which is why)|[.;,] (?:so )?)"
+_OF_STOCK = r"(?:(?:i'm|we're|i am|we are|truck's|the truck is|shop's|the shop is|the gang box is|you're|they're)(?: (?:all|almost|nearly|about|just|completely|running|getting|pretty|also|now))* (?:out of|low on|short on)|(?:running|getting) (?:low|short) on|(?:i|we|you|they|the truck|the shop)(?:'ll)?(?: (?:still|also|just|really))* (?:needs?|wants?) (?:some |a lot |a few )?more|(?:bring|send|order|get)(?: (?:me|us))? (?:some |a few |a case of |more )*more)"
+_SIDE = r"(?:top|bottom|left|right)"
+_MOVES = r"(?:comes?|drops?|rises?|goes|moves?|slants?|slopes?|closes?|opens?|steps?|pulls?|runs?|is|stays?)"
+_SORRY = r"(?:(?:no|nope|wait|sorry|hang on|hold on|scratch that|not that)[,.]? )+"
+
+ENGLISH_TOLD_SHORTLY_AFTER = (
+    # --- "every two on the staples": how far apart they are, and that they are there
+    Plainer(("on the staples", "on my staples", "with the staples"), rf"(?P<x>)(?:every|about every) (?:about |roughly )?{_M}(?:[- ]inch(?:es)?)?(?P<y> (?:on|with) (?:the|my) staples)(?=[.,;!]|$| and | all )", (("x", "staples "), ("y", ""))),
+    # --- "out of the good staples so these are three-eighths": what took their place
+    Plainer(("out of ", "no more"), rf"(?P<x>{_OUT} (?:the |our |my )?{_GOOD}staples(?P<w>){_ARE} {_THESE} )(?={_SMALL})(?P<m>{_SMALL})(?P<y>)(?: ones| staples)?(?=[.,;!]|$| and )", (("x", "i used "), ("y", " staples"))),
+    Plainer(("out of ", "no more"), rf"(?P<x>{_OUT} (?:the |our |my )?{_GOOD}(?:{_M}(?:[- ]inch)?(?: (?:foil )?tape)?|(?:foil )?tape){_ARE} {_THESE} ){_M}(?:[- ]inch)?(?P<y>)(?: tape| ones| one)?(?=[.,;!]|$| and )", (("x", "i used "), ("y", " tape")), unless=r"\bout of [^.;,]*(?:staple|screw|board|vane|leg)"),
+    # --- "Bottom comes up three, no, it's the top. Top comes down three": the side taken back has not moved
+    Plainer(
+        ("it's the ", "i mean the ", "that's the ", "it was the "),
+        rf"(?:^|(?<=[.;!?,] ))(?P<x>(?:the )?{_SIDE}(?: side)? {_MOVES} [^.;!?]{{1,30}}[,.;] {_SORRY}(?:it's|it is|i mean|that's|it was) the (?P<t>{_SIDE})(?: side)?(?: that (?:moves|does|comes \w+|goes \w+))?[.,;!] )(?=(?:so )?(?:the )?(?P=t)(?: side)? {_MOVES} )",
+        (("x", ""),),
+    ),
+    # --- what there is in stock: its width is that of no joint
+    Plainer(("out of ", "low on ", "short on ", " more "), rf"(?<![\w']){_OF_STOCK} (?:the |that |our )?(?P<x>{_M}(?:[- ]inch)?(?: wide)? )(?=(?:foil )?tape(?:[.,;!]|$| (?:on|in|at) the truck| up here| out here| down here| again| tomorrow| and (?:staples|mastic|screws)))(?![^.;!]*(?:,? so |[,;] and |[,;] but )(?:i|it|this|these|we|the rest) )", (("x", ""),)),
+    # --- "Tape I put only in the five. The six no."
+    *(
+        Plainer((f"{thing} i ", f"{thing} we "), rf"(?:^|(?<=[.;!?,] ))(?P<x>(?:the )?{thing} {_I} (?:put|ran|laid|used|shot|set) only (?:in|on|around) (?:the |number )*)(?P<n>{_COUNT})(?P<y>[.,;] (?:and |but )?(?:the |number )*)(?P<m>{_COUNT})(?P<z>,? (?:no|not|none|nothing|didn't get any|has none|got none))(?=[.,;!]|$)", (("x", "number "), ("y", f" has {thing}. number "), ("z", f" has no {thing}")))
+        for thing in ("tape", "staples", "vanes")
+    ),
+    # --- "taped three sides, the back I can't get at, so no tape there": the side that is told already
+    Plainer(("no tape there", "no tape back there", "no tape on that", "no tape on it"), r"tape[d]? (?:only |just )?(?:on )?(?:one|two|three|[1-3]) (?:of the )?(?:sides|four|faces)[^.;!?]{1,50}?(?:can't|couldn't|cannot|could not) (?:get at|get to|reach)(?: it)?(?P<x>(?:,| so| and)+ no tape (?:back there|there|on that(?: one| side)?|on it))(?=[.,;!]|$)", (("x", ""),)),
+    # --- "I told the GC it's hung. It's not hung": what he told another, and what is
+    Plainer((" told ",), rf"(?:^|(?<=[.;!?,] ))(?P<x>{_I} told (?:the |my )?[\w']+(?: [\w']+)? (?:that )?it(?:'s| is| was) (?:already |all )?(?P<w>hung|up|taped|stapled|rubbed|closed|sealed|done)(?: up| in)?[.,;] (?:and |but |well,? )*)(?=it(?:'s| is) not (?:really |actually )?(?P=w)|it (?:isn't|ain't|wasn't) (?:really |actually )?(?P=w))", (("x", ""),)),
+)
