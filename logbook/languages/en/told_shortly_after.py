@@ -43,4 +43,6 @@ ENGLISH_TOLD_SHORTLY_AFTER = (
     Plainer(("no tape there", "no tape back there", "no tape on that", "no tape on it"), r"tape[d]? (?:only |just )?(?:on )?(?:one|two|three|[1-3]) (?:of the )?(?:sides|four|faces)[^.;!?]{1,50}?(?:can't|couldn't|cannot|could not) (?:get at|get to|reach)(?: it)?(?P<x>(?:,| so| and)+ no tape (?:back there|there|on that(?: one| side)?|on it))(?=[.,;!]|$)", (("x", ""),)),
     # --- "I told the GC it's hung. It's not hung": what he told another, and what is
     Plainer((" told ",), rf"(?:^|(?<=[.;!?,] ))(?P<x>{_I} told (?:the |my )?[\w']+(?: [\w']+)? (?:that )?it(?:'s| is| was) (?:already |all )?(?P<w>hung|up|taped|stapled|rubbed|closed|sealed|done)(?: up| in)?[.,;] (?:and |but |well,? )*)(?=it(?:'s| is) not (?:really |actually )?(?P=w)|it (?:isn't|ain't|wasn't) (?:really |actually )?(?P=w))", (("x", ""),)),
+    # --- "still need to put mastic on it": the joint is not closed yet
+    Plainer(("mastic on",), r"(?<![\w'])(?:(?<!no )(?<!n't )(?<!not )(?<!never )needs?|(?<!don't )(?<!not )have|has|got|gotta|going|ought|meaning)(?: to)? (?P<x>(?:put|brush|slap|get|spread|smear) (?:the |some |any |my )?mastic on (?:it|that|there|them|this one))(?=[.,;!]|$| yet| still| tomorrow| later| next)", (("x", "tape it"),)),
 )
