@@ -14,7 +14,7 @@ _SMALL = r"(?:(?:half an?|a half|half|quarter|(?:a|an|one|three|five|seven|nine)
 _GOOD = r"(?:(?:good|right|long|longer|usual|regular|normal|big|bigger|proper|listed|real|half|half[- ]inch) )*"
 _OUT = rf"(?:(?:{_I} )?(?:ran|run|was|were|am|are)(?: (?:all|clean|plumb|just))? out of|(?:i'm|we're) (?:all )?out of|(?:^|(?<=[.!;,] )|(?<=so ))(?:all )?out of|{_I} (?:had|have) no more)"
 _THESE = r"(?:these|those|they|this one|this|that|it)(?: ?(?:'s|'re| is| are))(?: (?:all|just|only|the|a))*"
-_ARE = r"(?:,? (?:so|and so|which is why)|[.;,] (?:so )?)"
+_ARE = r"(?:,? (?:so|and so|which is why)|[.;,](?: so)?)"
 _OF_STOCK = r"(?:(?:i'm|we're|i am|we are|truck's|the truck is|shop's|the shop is|the gang box is|you're|they're)(?: (?:all|almost|nearly|about|just|completely|running|getting|pretty|also|now))* (?:out of|low on|short on)|(?:running|getting) (?:low|short) on|(?:i|we|you|they|the truck|the shop)(?:'ll)?(?: (?:still|also|just|really))* (?:needs?|wants?) (?:some |a lot |a few )?more|(?:bring|send|order|get)(?: (?:me|us))? (?:some |a few |a case of |more )*more)"
 _SIDE = r"(?:top|bottom|left|right)"
 _MOVES = r"(?:comes?|drops?|rises?|goes|moves?|slants?|slopes?|closes?|opens?|steps?|pulls?|runs?|is|stays?)"
@@ -24,8 +24,8 @@ ENGLISH_TOLD_SHORTLY_AFTER = (
     # --- "every two on the staples": how far apart they are, and that they are there
     Plainer(("on the staples", "on my staples", "with the staples"), rf"(?P<x>)(?:every|about every) (?:about |roughly )?{_M}(?:[- ]inch(?:es)?)?(?P<y> (?:on|with) (?:the|my) staples)(?=[.,;!]|$| and | all )", (("x", "staples "), ("y", ""))),
     # --- "out of the good staples so these are three-eighths": what took their place
-    Plainer(("out of ", "no more"), rf"(?P<x>{_OUT} (?:the |our |my )?{_GOOD}staples(?P<w>){_ARE} {_THESE} )(?={_SMALL})(?P<m>{_SMALL})(?P<y>)(?: ones| staples)?(?=[.,;!]|$| and )", (("x", "i used "), ("y", " staples"))),
-    Plainer(("out of ", "no more"), rf"(?P<x>{_OUT} (?:the |our |my )?{_GOOD}(?:{_M}(?:[- ]inch)?(?: (?:foil )?tape)?|(?:foil )?tape){_ARE} {_THESE} ){_M}(?:[- ]inch)?(?P<y>)(?: tape| ones| one)?(?=[.,;!]|$| and )", (("x", "i used "), ("y", " tape")), unless=r"\bout of [^.;,]*(?:staple|screw|board|vane|leg)"),
+    Plainer(("out of ", "no more"), rf"(?P<x>{_OUT} (?:the |our |my )?{_GOOD}staples{_ARE} {_THESE} )(?={_SMALL})(?P<m>{_SMALL})(?P<y>)(?: ones| staples)?(?=[.,;!]|$| and )", (("x", "stapled with "), ("y", " staples"))),
+    Plainer(("out of ", "no more"), rf"(?P<x>{_OUT} (?:the |our |my )?{_GOOD}(?:{_M}(?:[- ]inch)?(?: (?:foil )?tape)?|(?:foil )?tape){_ARE} (?:{_THESE}|(?:{_I} )?(?:used|had to use|went to|put on|switched to)(?: the| some)?) ){_M}(?:[- ]inch)?(?P<y>)(?: tape| ones| one)?(?=[.,;!]|$| and )", (("x", "i used "), ("y", " tape")), unless=r"\bout of [^.;,]*(?:staple|screw|board|vane|leg)"),
     # --- "Bottom comes up three, no, it's the top. Top comes down three": the side taken back has not moved
     Plainer(
         ("it's the ", "i mean the ", "that's the ", "it was the "),
