@@ -12,6 +12,7 @@ from logbook.languages.plainer import Plainer
 _I = r"(?:i|we)"
 _SMALL = r"(?:(?:half an?|a half|half|quarter|(?:a|an|one|three|five|seven|nine)[- ](?:quarters?|eighths?|sixteenths?))(?:[- ]inch)?)"
 _GOOD = r"(?:(?:good|right|long|longer|usual|regular|normal|big|bigger|proper|listed|real|half|half[- ]inch) )*"
+_WIDTH = r"(?:one|two|three|four|[1-4])(?: and (?:a|one)[- ]half| 1/2|\.5)?"  # of tape; a piece that is named by its number is none
 _OUT = rf"(?:(?:{_I} )?(?:ran|run|was|were|am|are)(?: (?:all|clean|plumb|just))? out of|(?:i'm|we're) (?:all )?out of|(?:^|(?<=[.!;,] )|(?<=so ))(?:all )?out of|{_I} (?:had|have) no more)"
 _THESE = r"(?:these|those|they|this one|this|that|it)(?: ?(?:'s|'re| is| are))(?: (?:all|just|only|the|a))*"
 _ARE = r"(?:,? (?:so|and so|which is why)|[.;,](?: so)?)"
@@ -25,7 +26,10 @@ ENGLISH_TOLD_SHORTLY_AFTER = (
     Plainer(("on the staples", "on my staples", "with the staples"), rf"(?P<x>)(?:every|about every) (?:about |roughly )?{_M}(?:[- ]inch(?:es)?)?(?P<y> (?:on|with) (?:the|my) staples)(?=[.,;!]|$| and | all )", (("x", "staples "), ("y", ""))),
     # --- "out of the good staples so these are three-eighths": what took their place
     Plainer(("out of ", "no more"), rf"(?P<x>{_OUT} (?:the |our |my )?{_GOOD}staples{_ARE} {_THESE} )(?={_SMALL})(?P<m>{_SMALL})(?P<y>)(?: ones| staples)?(?=[.,;!]|$| and )", (("x", "stapled with "), ("y", " staples"))),
-    Plainer(("out of ", "no more"), rf"(?P<x>{_OUT} (?:the |our |my )?{_GOOD}(?:{_M}(?:[- ]inch)?(?: (?:foil )?tape)?|(?:foil )?tape){_ARE} (?:{_THESE}|(?:{_I} )?(?:used|had to use|went to|put on|switched to)(?: the| some)?) ){_M}(?:[- ]inch)?(?P<y>)(?: tape| ones| one)?(?=[.,;!]|$| and )", (("x", "i used "), ("y", " tape")), unless=r"\bout of [^.;,]*(?:staple|screw|board|vane|leg)"),
+    *(
+        Plainer(("out of ", "no more"), rf"(?P<x>{_OUT} (?:the |our |my )?{_GOOD}{ran_out}{_ARE} (?:{_THESE}|(?:{_I} )?(?:used|had to use|went to|put on|switched to)(?: the| some)?) ){_WIDTH}{told}(?=[.,;!]|$| and | on )", (("x", "i used "), ("y", " tape")), unless=r"\bout of [^.;,]*(?:staple|screw|board|vane|leg)")
+        for ran_out, told in ((rf"{_WIDTH}(?:[- ]inch)?(?: (?:foil )?tape)?", r"(?:[- ]inch)?(?P<y>)(?: tape| ones| one)?"), (r"(?:foil )?tape", r"(?:[- ]inch(?P<y>)(?: tape| ones| one)?)"))
+    ),
     # --- "Bottom comes up three, no, it's the top. Top comes down three": the side taken back has not moved
     Plainer(
         ("it's the ", "i mean the ", "that's the ", "it was the "),
