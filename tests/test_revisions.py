@@ -29,7 +29,7 @@ TWO = job(("A", date(2026, 10, 1), A), ("B", date(2026, 10, 15), B))
 
 def planned(of: jobs.Job, *said: tuple[str, datetime], received=None):
     notes = [
-        Note(f"n{at}", of.id, "p", "p", when, when, received or when, "answered", reading=read(text, language="en", job=of), answered_at=received or when)
+        Note(f"n{at}", of.id, "p", "p", when, received or when, received or when, "answered", reading=read(text, language="en", job=of), answered_at=received or when)
         for at, (text, when) in enumerate(said)
     ]
     book = pipeline.reckon(notes, (), of, max(note.received_at for note in notes) + timedelta(days=30))

@@ -53,7 +53,8 @@ def test_an_answer_between_takes_nothing_from_the_note_that_is_being_spoken(site
     hand_in(page)
     page.click("#next-one")
     page.wait_for_selector("#parts audio")  # what he was saying is in his hand again, whole
-    hand_in(page)
+    with page.expect_response(lambda came: came.url.endswith("/notes") and came.request.method == "POST"):
+        hand_in(page)
     page.wait_for_selector('#queue[data-waiting="0"][data-refused="0"]')
     spoken, answer, seven = sorted(received(site[1]), key=lambda note: (not note["digests"]["audio"], note["answers"] is None))
     assert len(spoken["digests"]["audio"]) == 1 and spoken["answers"] is None
