@@ -30,7 +30,7 @@ ENGLISH_ACTS_MISSED = replace(
         rf"(?:never(?: (?:even|ever|really|quite|actually))* (?:got|get|gotten)(?: (?:around|back|down|as far as))?|{_NOT} (?:made|make) it(?: (?:around|back|as far as))?)(?: to)? {_ACT}(?![\w'-]| (?:gun|measure|done|on (?:the|my) (?:truck|cart)))",
         rf"{_ACT}(?: (?:down|on|for) (?:it|this one))?(?:(?:'s| is| are| was| were|'re)? (?:not|never)|(?: is| are| was| were)n't| ain't|(?: has| have|'s|'ve)? (?:not|never) been|(?: has| have)n't been) (?:done|finished|complete|completed|started|there)\b(?! (?:right|well|properly|the right|like|by|with|until|till))",
         rf"{_ACT}(?:'s| is| are| was|'re) (?:missing|absent|still missing|all missing)(?! (?:on|at|in|along|from|a|one|two|three|some))\b",
-        rf"^(?:but |all )?(?:less|minus|sans) (?:the |any )?{{noun}}$",
+        r"^(?:but |all )?(?:less|minus|sans) (?:the |any )?{noun}$",
         rf"(?:holding|held|hold) off (?:on )?{_ACT}",
         rf"{_CALLED} before (?:i (?:got|did|had) (?:to )?)?{_ACT}",
         rf"{_NOT} (?:started|touched|begun|start|touch|begin|start on|started on) {_ACT}",

@@ -33,7 +33,7 @@ ENGLISH_BY_HIS_WORD = (
     Plainer(_TOLD_CUES, rf"[\w'-]+(?P<x> )(?=and (?:{_NAME}|he|she|they) {_TOLD}(?: that)? (?:it|it's|they|they're|he|he's|she|she's|the|that|all|everything|this)(?![\w]))", (("x", ", "),)),
     *(
         Plainer((" from what ", " by what ", " going by ", " going on "), rf"{begins}{_DONE}(?P<y>(?: too| as well)?,? (?:just )?(?:from|by|going by|going on) what (?P<w>{_NAME}|he|she|they) {_TOLD}){_ENDS}", (("x", rf"\g<w> says {it}"), ("y", "")))
-        for begins, it in ((r"(?<=, )(?P<x>)", "it is "), (rf"(?:(?<=[.;!?,] )|^)(?P<x>)(?:it|that one|this one)(?: is|'s| got| was) ", ""))
+        for begins, it in ((r"(?<=, )(?P<x>)", "it is "), (r"(?:(?<=[.;!?,] )|^)(?P<x>)(?:it|that one|this one)(?: is|'s| got| was) ", ""))
     ),
     # --- and what he did himself is told behind it: the piece stays named
     *(
