@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
 from pathlib import Path
+from zlib import crc32
 
 from logbook import measure
 from logbook.facts import BY_NAME, Move
@@ -54,6 +55,11 @@ def load(path: Path, language: str | None = None) -> list[Case]:
         assert lines[0].startswith("> "), f"{path.name}: {lines[0]}"
         cases.append(_case(lines[0][2:], lines[1:], language, f"{path.stem}:{number}"))
     return cases
+
+
+def drawn(cases: Iterable[Case], one_of: int) -> list[Case]:
+    """About one of so many, by its words: a case that is added draws no others."""
+    return [case for case in cases if crc32(case.text.encode()) % one_of == 0]
 
 
 @cache

@@ -15,7 +15,7 @@ from logbook.reading.words.items import book, itemise
 from logbook.reading.words.likely import AnyOf, Likely, alternatives
 from logbook.reading.words.tokens import tokens
 
-from reading_cases import FILES, sentences
+from reading_cases import FILES, drawn, sentences
 
 PATTERNS = (
     r"(?<![\w'])(?:no tape|tape to follow)(?![\w'])", r"(?:still|yet) (?:to|not)", r"(?:tap(?:e|ed))?", r"un(?:taped|stapled)|bare", r"left [\w ]+ open",
@@ -51,7 +51,7 @@ def test_the_alternatives_of_a_pattern_find_something_where_it_does(pattern, wor
 
 
 def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():
-    texts = [case.text for name in FILES for case in sentences(name)][::7]
+    texts = [case.text for name in FILES for case in drawn(sentences(name), 7)]
     for text in texts:
         read(text)
     built = [one for one in gc.get_objects() if type(one) is Likely]
@@ -63,7 +63,7 @@ def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():
 
 def test_no_frame_is_left_untried_where_it_finds_something():
     lexicon = book("en")
-    for text in [case.text for name in FILES for case in sentences(name)][::23]:
+    for text in [case.text for name in FILES for case in drawn(sentences(name), 23)]:
         row = Row.of(text, compose(itemise(tokens(text), lexicon), text, lexicon.language.letters, lexicon.language.forms))
         tried = {frame.pattern for frame in stated._FRAMES.standing(row)}
         assert tried.issuperset(frame.pattern for frame in stated._FRAMES.rows if compiled(frame.pattern).search(row.string)), text

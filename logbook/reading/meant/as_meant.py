@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from logbook.reading.meant import apart_from_all, articles, asked_aloud, bare_names, clause_stops, dashes, false_ands, false_stops, fluent, lettered, measured_next, named_ahead, one_number, plainly, pointed, stand_in, together
 from logbook.reading.meant.each_alone import each_alone
-from logbook.reading.meant.longhand import as_written, cuts, with_apostrophes
+from logbook.reading.meant.longhand import as_written, cuts, signs, with_apostrophes
 from logbook.reading.words.phrases import phrases_said
 from logbook.reading.words.spelled import Cut, written_out
 from logbook.reading.words.tokens import Token, tokens
@@ -25,6 +25,8 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     same = with_apostrophes(text)
     if same != text:
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
+    if spelled := _not_the_crews(signs(text, found, code), found, job, code):
+        return _set_right(text, spelled, lambda text, found: as_meant(text, found, code, job, read))
     if written := lettered.cuts(found, code):
         return _set_right(text, written, lambda text, found: as_meant(text, found, code, job, read))
     if parted := dashes.cuts(found):
@@ -86,12 +88,17 @@ def _smoothed(text: str, found: tuple[Token, ...], code: str, ways, read: Reads)
 
 def _spelled(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
     """Words in the known spelling, but not those of a phrase that the crew made its own."""
-    own = phrases_said(found, job, code)
-    made = tuple(cut for cut in cuts(text, found, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
+    made = _not_the_crews(cuts(text, found, code), found, job, code)
     if made:
         in_the_known = lambda text, found: _named(text, found, code, job, read)  # noqa: E731
         return _set_right(text, made, lambda text, found: _smoothed(text, found, code, (plainly.cuts,), in_the_known), slips=True)
     return _named(text, found, code, job, read)
+
+
+def _not_the_crews(made: tuple[Cut, ...], found: tuple[Token, ...], job, code: str) -> tuple[Cut, ...]:
+    """Those that are in no phrase that the crew made its own."""
+    own = phrases_said(found, job, code) if made else ()
+    return tuple(cut for cut in made if not any(cut.start < said.end and cut.end > said.start for said in own)) if own else made
 
 
 def _named(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
@@ -101,8 +108,7 @@ def _named(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> 
 
 def _speaking(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:
     """A phrase that the crew made its own stays: "closed our way"."""
-    own = phrases_said(found, job, code)
-    made = tuple(cut for cut in together.as_one(text, code) if not any(cut.start < said.end and cut.end > said.start for said in own))
+    made = _not_the_crews(together.as_one(text, code), found, job, code)
     return _set_right(text, made, read) if made else read(text, found)
 
 

@@ -93,6 +93,16 @@ def with_apostrophes(text: str) -> str:
     return text if text.isascii() else text.translate(_APOSTROPHES)
 
 
+def signs(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
+    """ "Isnt" as "isn't" and "&" as "and", where that is no other word: before all else, so that no way to read the note need know both."""
+    return cuts_of(text, found, _of_signs(code))
+
+
+@cache
+def _of_signs(code: str) -> Mapping[str, tuple[Row, ...]]:
+    return {first: rows for first, rows in _rows(code).items() if len(rows) == 1 and rows[0].same and rows[0].before is rows[0].after is None and (rows[0].means.replace("'", "") == first or not first.isalnum())}
+
+
 _APOSTROPHES = str.maketrans(dict.fromkeys("’‘ʼ´＇", "'"))
 
 
