@@ -27,6 +27,9 @@ def points_at_its_words(text: str, reading) -> None:
         for fact in entry.facts:
             for span in (fact, *fact.also, *fact.withdrawn):
                 assert text[span.start : span.end] == span.words
+            assert fact.from_fitting is not None or fact.words.strip(), f"{fact.name} points at no word"
+        for item in entry.open_items:
+            assert text[item.start : item.end] == item.text.strip() != ""
 
 
 def holds(case) -> None:

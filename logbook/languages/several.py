@@ -69,4 +69,6 @@ class Several:
     farewell: int = 0  # so many words of a last sentence tell of nothing, unless it is about one of `things` or holds one of `answers`
     answers: str = "(?!)"
     bye: str = "(?!)"  # the whole of a last sentence that tells of nothing
+    next_one: str = ""  # what may stand between the start of a sentence and the piece that it names
+    of_others: str = "(?!)"  # in a sentence on one piece: words that tell of another, or of several; `{kind}` stands for its words
     of_one: str = ""  # before the number of a piece of no kind

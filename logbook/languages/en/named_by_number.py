@@ -14,6 +14,7 @@ _BEGINS = r"(?:^|(?<=[.!?] ))(?:(?:okay|ok|so|um|uh|well|and|alright|all right|n
 
 ENGLISH_NAMED_BY_NUMBER = (
     Plainer(("piece is ", "fitting is ", "mine is ", "mine on ", "ours is ", "piece today ", "built is ", "made is ", "cut is ", "did is ", "have is ", "got is ", "together is ", "finished is "), rf"{_WHAT}{_ON_RUN} is (?P<x>){_NUMBER},? (?={_A_KIND})", (("x", "number "),)),
+    Plainer(("next, ", "next up", "up next"), rf"(?:^|(?<=[.!?;] ))(?:(?:okay|ok|so|and|alright|then),? )*(?P<x>(?:next(?: up)?|up next)[,:]? )(?=(?:the |an? )?{KIND} (?:number )?{_NUMBER}(?![\w'])(?![^.?!;]*(?:'ll|\b(?:will|gonna|going to|tomorrow|after|later|to (?:build|make|cut|do|tape|staple)|monday|then)\b)))", (("x", ""),)),
     Plainer(("what it is: ", "what it is, "), r"(?:^|(?<=[.!?;] ))(?P<x>what it is[:,] )", (("x", ""),)),
     Plainer((" run ",), rf"{_BEGINS}(?P<x>){_NUMBER},? (?=run (?:\d+|\w+),? {_A_KIND})", (("x", "number "),)),
     Plainer((" hung, run", " taped, run", " stapled, run", " done, run", " hung, tied", " done, tied"), rf"{_BEGINS}(?P<x>){_NUMBER} (?=(?:is |got )?(?:hung|taped|stapled|done),? (?:on )?(?:run|tied))", (("x", "number "),)),

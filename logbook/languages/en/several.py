@@ -90,4 +90,10 @@ ENGLISH_SEVERAL = Several(
     farewell=4,
     bye=r"(?:(?:okay|ok|alright|all right|thanks|thank you|bye|over|that's it|that's all)[,.! ]*)+",
     answers=r"(?<![a-z])(?:it|its|it's|they|they're|them|those|these|this|one|ones|other|others|both|rest|all|each|none|neither|any|no|nope|not|never|nothing|\w+n't|yes|yep|still|yet|later|soon|after|before|tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|tonight|next|need\w*|have|has|had|will|\w+'ll|want\w*|left|wait\w*|finish\w*|do|does|did|done|same|too|either|except|but|to do|two|three|four|five|six|seven|eight|nine|ten|open|missing|undone|coming)(?![a-z])",
+    next_one=r"(?:(?:and|then|next|next up|now|okay|ok|alright|all right|so|also)[,.]? )*(?:an? |the |my )?",
+    of_others=(
+        r"\b(?:both(?! back)|neither(?= (?:one|of)\b|[.,;]|$)|either of|(?:on|in|for|to|of|with) either(?! (?:side|end|edge|seam|joint|face|way))|same|likewise|ditto|identical|former|latter|as before|previous|none(?= (?:went|go|goes|got|gets|are|were|had|have|has|is|was)\b)|(?:of|all|any|for|to|with) (?:them|these|those)|other (?:one|two|piece|ones|{kind})"
+        r"|(?:first|second|third|last) (?:one|piece|{kind}|(?:two|three)(?= (?:are|were|have|had|got|aren't|don't|i|we)\b|[.,]))|another one|(?:the|that|this|my) {kind}(?! (?:number |no\.? ?|#)?\d)|like (?:the|that|this|it|i)|all (?:two|three|five|six|four(?! (?:sides|seams|joints|corners|edges|ends|around|round|of (?:its|the|my)))(?= (?:of|are|have|got|{kind}|piece)))|the (?:two|three|four|five) of)\b"
+        r"|(?:^|[.;?!] )(?:(?:and|but|also|then|so|oh|okay) )*(?:all(?! (?:except|but|sides|four|around|round|over|the way|of it|right|set|that|this|i|we)\b)|every\w*|nothing|nobody|no one|they|these|those|them|the (?:rest|others?)|any|each|scratch|strike|forget|drop|delete)\b"
+    ),
 )

@@ -113,7 +113,10 @@ class Frame:
 
 def claim(row: Row, name: str, value, first: int, last: int, **more) -> Claim:
     items = row.items[first:last]
-    said = {"first": first, "last": last, "start": items[0].start, "end": items[-1].end, "read_as": _read_as(row, first, last), "hedged": any(item.concept in HEDGES for item in items) or (type(value) is Fraction or name == "stated_slope") and any(item.value.near for item in items if type(item.value) is Measure)}
+    start, end = items[0].start, items[-1].end
+    if end <= start:  # a measure set right stands in the place of the one before it
+        start, end = min(item.start for item in items), max(item.end for item in items)
+    said = {"first": first, "last": last, "start": start, "end": end, "read_as": _read_as(row, first, last), "hedged": any(item.concept in HEDGES for item in items) or (type(value) is Fraction or name == "stated_slope") and any(item.value.near for item in items if type(item.value) is Measure)}
     before = first - 1
     if before >= 0 and row.items[before].concept == "HEDGE" and row.string[before] != row.string[first] and not (before and row.items[before - 1].concept in ("LEN", "FRAC") and items[0].concept not in ("LEN", "FRAC", "NUM")):  # "about two inches apart"; but "six inches or so with no tape"
         said |= {"hedged": True, "first": before, "start": row.items[before].start}

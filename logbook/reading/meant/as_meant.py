@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from logbook.reading.meant import apart_from_all, articles, asked_aloud, bare_names, clause_stops, dashes, false_ands, false_stops, fluent, lettered, measured_next, named_ahead, one_number, plainly, pointed, stand_in, together
 from logbook.reading.meant.each_alone import each_alone
+from logbook.reading.meant.one_by_one import one_by_one
 from logbook.reading.meant.longhand import as_written, cuts, signs, with_apostrophes
 from logbook.reading.words.phrases import phrases_said
 from logbook.reading.words.spelled import Cut, written_out
@@ -27,6 +28,9 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
     if spelled := _not_the_crews(signs(text, found, code), found, job, code):
         return _set_right(text, spelled, lambda text, found: as_meant(text, found, code, job, read))
+    told = one_by_one(text, code, lambda part: as_meant(part, tokens(part), code, job, read))
+    if told is not None:
+        return told
     if written := lettered.cuts(found, code):
         return _set_right(text, written, lambda text, found: as_meant(text, found, code, job, read))
     if parted := dashes.cuts(found):

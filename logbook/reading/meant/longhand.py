@@ -16,6 +16,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.thumbs import Short, Thumbs
 from logbook.reading.words.items import book
 from logbook.reading.words.spelled import Cut, Row, cuts_of, laid_out
+from logbook.reading.words.stretches import word_at
 from logbook.reading.words.tokens import Token
 
 _LEAST = 5  # letters of a word whose slips are known
@@ -121,11 +122,14 @@ def as_written(told, text: str, made: tuple[Cut, ...], slips: bool = True):
                 changes[name] = written
     if getattr(told, "start", None) is not None:
         start, end = _place(told.start, made, False), _place(told.end, made, True)
+        stands, read_out = text[start:end], not all(one.same for one in made if one.start < end and start < one.end)
+        if not stands or stands[0] == " " or stands[-1] == " ":
+            start, end = (start + len(stands) - len(stands.lstrip()), end - len(stands) + len(stands.rstrip())) if stands.strip() else word_at(text, min(start, end))
         words = "words" if hasattr(told, "words") else "text"
         said = getattr(told, words)
         if (start, end, text[start:end]) != (told.start, told.end, said):
             changes |= {"start": start, "end": end, words: text[start:end]}
-        if slips and getattr(told, "read_as", "") is None and said != text[start:end] and not all(one.same for one in made if one.start < end and start < one.end):
+        if slips and getattr(told, "read_as", "") is None and said != text[start:end] and read_out:
             changes["read_as"] = said  # what the short or mistyped words were taken for
     return _changed(told, changes) if changes else told
 

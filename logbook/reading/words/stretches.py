@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import fields, is_dataclass, replace
 
@@ -32,5 +33,16 @@ def _moved(told, text: str, places: list[int]):
     if getattr(told, "start", None) is not None:
         own = places[told.start : told.end] or [places[min(told.start, len(places) - 1)]]
         start, end = min(own), max(own) + 1
+        if not text[start:end].strip():
+            start, end = word_at(text, start)
         changes |= {"start": start, "end": end, "words" if hasattr(told, "words") else "text": text[start:end]}
     return replace(told, **changes)
+
+
+def word_at(text: str, at: int) -> tuple[int, int]:
+    """The word at the place, before it, or behind it where none is before: what stands for words that were left unsaid."""
+    words = [word.span() for word in _WORD.finditer(text)]
+    return next((word for word in reversed(words) if word[0] < at), words[0] if words else (0, len(text)))
+
+
+_WORD = re.compile(r"[^\W_]+(?:['’./-][^\W_]+)*")
