@@ -51,7 +51,7 @@ def test_the_alternatives_of_a_pattern_find_something_where_it_does(pattern, wor
 
 
 def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():
-    texts = [case.text for name in FILES for case in drawn(sentences(name), 7)]
+    texts = [case.text for name in FILES for case in drawn(sentences(name), 29)]
     for text in texts:
         read(text)
     built = [one for one in gc.get_objects() if type(one) is Likely]

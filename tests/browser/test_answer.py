@@ -76,5 +76,6 @@ def test_what_was_spoken_into_the_phone_is_answered_on_the_phone(site, working, 
     assert page.locator("#note svg").count() >= 1  # the drawing of what was said
     page.goto("/log")
     page.click("main a[href*='/entry/'] >> nth=0")
+    page.wait_for_selector("blockquote a.said", state="attached")
     assert page.locator("blockquote a.said").count() > 5  # the facts, marked in the words
     assert "transition 13" in page.inner_text("main")

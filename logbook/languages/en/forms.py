@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en.acts_done import ACTS_DONE
 from logbook.languages.en import taken_for as en_taken_for
 from logbook.languages.en.calques import ENGLISH_CALQUES
 from logbook.languages.language import Forms
@@ -81,6 +82,7 @@ ENGLISH_FORMS = Forms(
     unsaid=(("facing_damage", "wet", r"\b(?:(?:no|nope|nah)[,.]|wait,?|actually,?|sorry,?|correction,?) (?:it's |that's |it was |a |the |all )*(?:dry (?:board|sheet|stock|piece|panel|one|section)s?)\b|\b(?:used|grabbed|took|picked|made (?:it|this one|mine)(?: over)? (?:of|from|out of|with)|cut (?:it|mine|this one) (?:from|of|out of)|started(?: over| again)? (?:with|on)|went with|built (?:it )?(?:from|of|with|out of)) (?:a |the |some |another |one )?(?:fresh |new )?dry (?:board|sheet|stock|piece|panel|one|section)s?\b"), ("facing_damage", "wet", r"\b(?:no|nope|nah|wait|actually|sorry)\b.{0,24}\b(?:it was|it's|it is|was|board's|the board was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)\W{1,3}(?:that's |it's |it was )?(?:the |just the )?(?:floor|deck|slab|ladder|cart|bench|plastic|ground|lift|table|tarp)(?:'s| is| was)\b|\bthe (?:board|facing|foil|panel)(?:'s| is| was) (?:all |bone |perfectly |just |still )?dry\b|\b(?:no|nope|nah|wait|actually|sorry)[,.;!]\W{0,2}(?:bone |perfectly )?dry (?:board|panel|facing)\b"),),
     too_late=r"\btaped\b[^.;,]*[, ]+(?:and )?(?:then|after that|afterwards?)(?: i| we)?\s*$",
     acts=(
+        *ACTS_DONE,
         ("preheated", True, r"^(?:and |then |but |so |first )*(?:i|we) (?:(?:first |already |also )*(?:heat|heated|warm|warmed|preheat)(?: (?:up|first|before|good|well))*(?: (?:the |it |all |that )*(?:foil|facing|board|surface|joint|paper|piece)?)?(?:$| (?:with|first|before|good))|(?:first )?(?:make|made|put) (?:it |the \w+ )?(?:hot|warm)(?:$| (?:with|first|before|the)))"),
         ("preheated", True, r"(?:put|held|took|turned|ran|passed|had|used|worked|played|kept|aimed|blew) (?:the |my |an? |our )?(?:iron|heat ?gun|hot air gun|torch|(?:space |salamander )?heater|heat)(?: going)? (?:to|on|over|across|at|along) (?:it|them|the|both|all|my|that|this|each)(?: (?!no\b|not\b)\w+){0,3}? (?:first|before|ahead|for (?:a|an|ten|five|two|three|\d+|about|some|a few|a good)\b|until|till|then)|(?:put|held|took|turned|ran|passed) (?:the |my |a )?gun (?:to|on|over|across|along) (?:it|them|the (?:board|facing|foil|panels?|faces?)|both \w+)(?: \w+){0,2}? (?:before|ahead of) (?:the )?(?:(?:p-?|pressure |foil )?tape|taping|181a-?p|i tape|i put the tape|putting the tape)"),
         ("preheated", True, r"(?<!nothing )(?<!not )(?<!never )(?<!nobody )(?:got|was|were|been) (?:pre-?heated|warmed|heated)(?: up)?(?: (?:by|with) (?:the|a|my) \w+(?: gun)?)?(?= (?:first|before|to|ahead|good|well|all|through|right|and)\b|$)"),

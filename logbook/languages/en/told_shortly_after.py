@@ -21,6 +21,8 @@ _SIDE = r"(?:top|bottom|left|right)"
 _MOVES = r"(?:comes?|drops?|rises?|goes|moves?|slants?|slopes?|closes?|opens?|steps?|pulls?|runs?|is|stays?)"
 _SORRY = r"(?:(?:no|nope|wait|sorry|hang on|hold on|scratch that|not that)[,.]? )+"
 
+_ACT_NAME = r"(?:taping|tape|stapling|staples|rubbing(?: down)?|rub[- ]?down|wiping|wipe[- ]?down|trimming|trim|(?:turning )?vanes)"
+
 ENGLISH_TOLD_SHORTLY_AFTER = (
     # --- "every two on the staples": how far apart they are, and that they are there
     Plainer(("on the staples", "on my staples", "with the staples"), rf"(?P<x>)(?:every|about every) (?:about |roughly )?{_M}(?:[- ]inch(?:es)?)?(?P<y> (?:on|with) (?:the|my) staples)(?=[.,;!]|$| and | all )", (("x", "staples "), ("y", ""))),
@@ -49,4 +51,8 @@ ENGLISH_TOLD_SHORTLY_AFTER = (
     Plainer((" told ",), rf"(?:^|(?<=[.;!?,] ))(?P<x>{_I} told (?:the |my )?[\w']+(?: [\w']+)? (?:that )?it(?:'s| is| was) (?:already |all )?(?P<w>hung|up|taped|stapled|rubbed|closed|sealed|done)(?: up| in)?[.,;] (?:and |but |well,? )*)(?=it(?:'s| is) not (?:really |actually )?(?P=w)|it (?:isn't|ain't|wasn't) (?:really |actually )?(?P=w))", (("x", ""),)),
     # --- "still need to put mastic on it": the joint is not closed yet
     Plainer(("mastic on",), r"(?<![\w'])(?:(?<!no )(?<!n't )(?<!not )(?<!never )needs?|(?<!don't )(?<!not )have|has|got|gotta|going|ought|meaning)(?: to)? (?P<x>(?:put|brush|slap|get|spread|smear) (?:the |some |any |my )?mastic on (?:it|that|there|them|this one))(?=[.,;!]|$| yet| still| tomorrow| later| next)", (("x", "tape it"),)),
+    # an act by its name that is told as done
+    Plainer(("not an issue", "n't an issue", "not a problem", "n't a problem", "n't missing", "not missing"), rf"(?:^|(?<=[.?!;,] ))(?:the |my )?{_ACT_NAME}(?P<x>(?:'s| is| are| was| were)(?: not|n't) (?:an issue|a problem|missing))(?= *(?:[.,;!]|$)| (?:here|on this one|this time|any more))", (("x", " is done"),)),
+    Plainer(("got to the ",), rf"(?:^|(?<=[.?!;,] ))(?:and |but |so )*(?:i |we )?(?:finally |even )*(?P<x>got to )the {_ACT_NAME}(?P<y> (?:this time|too|as well|at last|finally|after all|before (?:lunch|dark|i left)))(?= *[.,;!]|$)", (("x", "did "), ("y", ""))),
+    Plainer(("as for ", "as far as "), rf"(?:^|(?<=[.?!;,] ))(?P<x>as (?:for|far as) )(?:the |my )?{_ACT_NAME}(?P<y>(?: goes| is concerned)?, (?:(?:that's|it's|that is|it is|they're|that|all|already) )*)(?=(?:done|finished|taken care of|all set|complete)(?: *[.,;!]|$))", (("x", ""), ("y", " is "))),
 )

@@ -104,7 +104,7 @@ ENGLISH_TURNS = Turns(
         (r"rocks?|rocking|hangs up|hung up|binds|binding|cocked|teeters|(?:doesn't|didn't|won't|wouldn't|don't) (?:go|sit|drop|lay|lie) (?:down|flat|in|right)?", ("panel_seated",)),
         (r"(?:didn't|did not|don't|won't|wouldn't|doesn't) (?:quite |really |all )?fit", ("vanes", "panel_seated")),
         (r"(?:didn't|did not|don't|doesn't|won't|wouldn't|isn't|aren't|ain't|wasn't|weren't|never|not|refuses to|refused to|fails to|failed to|can't get (?:it|them|that) to) (?:really |quite |all |even |going to |gonna )?"
-         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick(?! (?:up|out)\b)|sticking(?! (?:up|out)\b)|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|sit|drop in|clinch|bend|stay|staying|lay|lie(?= (?:down|flat|in|right|good|on|there))|laying|lying|close(?! (?:up|in|together|tight))|reach|make it|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
+         r"(?:bite|biting|bit|catch|catching|caught|grab|grabbing|hold|holding|held|stick(?! (?:up|out)\b)|sticking(?! (?:up|out)\b)|stuck|take|took|go (?:in|through|all the way)|going through|gone through|seat|seating|sit|drop in|clinch|bend|stay|staying|lay|lie(?= (?:down|flat|in|right|good|on|there))|laying|lying|close(?! (?:up|in|together|tight))|reach|make it(?! to (?:the )?(?:tap(?:e|ing)|stapl|rub|wip|trim|vanes|turning))|make the|come all the way)(?: (?:down|put|on|flat|good|right|through|in))?", ()),
     ),
     missed=(
         (r"(?:only |just )(?:put|got|used|set|ran|had|have)(?: in)? (?:(?:in )?every (?:other|second|third)|half(?: of)?|a couple(?: of)?|two|three|some)(?: of)?(?: the| my)? (?:ones?|vanes?|slots?|rails?|blades?|them)(?: in)?", ("vanes",)),
@@ -255,7 +255,7 @@ ENGLISH_TURNS = Turns(
     leads=r"(?:(?:i'm|i am|we're) (?:looking|standing|staring) (?:right )?(?:at|by|next to|in front of) (?:it|this one)(?: right now| now)? and |i (?:checked|looked|went and looked|looked at it|just looked|just checked)(?: it)? and |but |found (?:it|them|some|one) |and |so |well |oh |wait |yes |yeah |yep |no |nope |nah |actually |now |then |though |sorry |it turns out |turns out |in fact |you know |except |only |just )*",
     # work that waits: {act} is one of `waiting`
     waiting=(
-        (r"tape|taping", "taped"), (r"staples|stapling", "stapled"), (r"vanes", "vanes"), (r"rub(?:bing)?(?: it)?(?: down| out)?|rub-?downs?", "rubbed_down"), (r"(?:cross )?tabs", "cross_tabs"),
+        (r"tape|taping", "taped"), (r"staples|stapling", "stapled"), (r"(?:turning )?vanes", "vanes"), (r"rub(?:bing)?(?: it)?(?: down| out)?|rub-?downs?", "rubbed_down"), (r"(?:cross )?tabs", "cross_tabs"),
     ),
     waits=(
         r"(?:the |my )?(?:{act})(?:'s| is| are| will| gets| get)?(?: just| still)?(?: be| come| comes| coming| go| goes| going)?(?: in| on)? (?:next|later|later on|to come|to follow|to go on|to go in|after lunch|after break|afterwards?|(?:on |next |come )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)(?: morning)?|tonight|next week|first thing(?: tomorrow| monday)?|tomorrow|yet to come|still to come|in the morning|this afternoon|last)(?: on| in)?(?: yet)?",
