@@ -325,8 +325,12 @@ def test_the_package_is_written_by_a_press_and_taken_by_the_contractor(desk):
     page = desk.by_key("contractor", "GET", "/closeout", headers=PAGE).text
     assert page.count(sha256(taken.data).hexdigest()) == 2, "beside the package, and as the journal keeps it"
     assert "The log has grown since" not in page
+    reader = desk.browser("contractor")
+    assert "The log has grown since" not in reader.get("/closeout", headers=PAGE).text, "who comes in to read adds nothing to the log"
     desk.hand_in(text="Straight ninety on run nine, 18 by 12.")
-    assert "The log has grown since" in desk.by_key("contractor", "GET", "/closeout", headers=PAGE).text
+    page = reader.get("/closeout", headers=PAGE).text
+    assert "The log has grown since" in page and "Write a new one" not in page, "nobody is told to press what is not his to press"
+    assert "Write a new one" in desk.by_key("lead", "GET", "/closeout", headers=PAGE).text
 
 
 def test_a_package_that_could_not_be_written_says_why(desk, tmp_path):

@@ -19,6 +19,7 @@ from logbook.wording import LANGUAGES
 
 screen = Blueprint("closing", __name__)
 SHOWN = 10  # packages of the past
+COMING_IN = ("signed-in", "password-set", "invited", "phone-paired", "phone-shared", "key-given", "cut-off")  # acts of who comes in: the log holds no more for it
 LISTED = 2_000  # fittings beyond which those that the schedule does not name are counted by run
 
 
@@ -62,7 +63,11 @@ def _handed(folder) -> list[dict]:
 
 def _grown(folder) -> bool:
     """Whether anything was said, pressed or decided since the newest package was written."""
-    return folder.db.execute("SELECT (SELECT max(seq) FROM journal) > (SELECT max(seq) FROM journal WHERE act = 'handed_over')").fetchone()[0] == 1
+    others = ", ".join("?" * len(COMING_IN))
+    found = folder.db.execute(
+        f"SELECT EXISTS (SELECT 1 FROM journal WHERE seq > (SELECT max(seq) FROM journal WHERE act = 'handed_over') AND act NOT IN ({others}))", COMING_IN
+    )
+    return found.fetchone()[0] == 1
 
 
 @screen.post("/closeout")
