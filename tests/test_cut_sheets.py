@@ -5,6 +5,7 @@ their hinge lines in three dimensions and measures the gaps. A fitting is held t
 """
 
 import json
+import re
 from fractions import Fraction as F
 from itertools import product
 from pathlib import Path
@@ -289,6 +290,12 @@ def test_every_sheet_is_told_and_drawn_in_both_languages(name, language):
     picture = cut_drawing.svg(SHEETS[name], language)
     shapes = {(panel.outline, panel.edges, panel.name in ("left", "right")): 1 + bool(panel.inner) for panel in SHEETS[name].panels}
     assert picture.count("<polygon") == sum(shapes.values()) and "<title" in picture, "panels that are alike are drawn once"
+
+
+@pytest.mark.parametrize("name", SHEETS)
+def test_no_side_has_the_article_of_the_panel_in_spanish(name):
+    told = " ".join(cut_text.steps(SHEETS[name], "es"))
+    assert not re.search(r"\bel (panel )?(izquierda|derecha)\b", told), told
 
 
 @pytest.mark.parametrize("name", SHEETS)
