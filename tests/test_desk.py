@@ -130,6 +130,9 @@ def test_a_decision_leads_to_the_next_one_and_counts_at_once(desk, lead):
     assert (item.stands, item.decision, item.owner, item.due.isoformat()) == ("in hand", "rework", desk.ids["installer"], tomorrow())
     work(desk)
     assert finding(desk, "9", "closure-listed")["stands"] == "in hand"
+    day = lead.page("/day/2026-10-14")
+    listed = day.split(f">{say('pages.day-open', 'en')}</h2>")[1].split("<h2")[0].count('<span class="verdict')
+    assert re.search(r"<b>(\d+)</b> findings open or in hand", day)[1] == str(listed), "what is in hand is counted, and by its name; other pages count fittings"
 
 
 def test_a_concession_nobody_on_site_may_grant_is_refused_without_the_paper_and_what_was_typed_stays(desk, lead):
