@@ -41,4 +41,12 @@ _ONE_BUT_NOT = tuple(
     for act, words in (("stapled", r"grapas?|staples?"), ("taped", r"cintas?|teip|tape"))
 )
 
-SIDES = (*_ONE_BUT_NOT, *(turn for act, words in _ACTS for turn in _turns(act, words)))
+# "la cinta de abajo no la alcancé a poner": none on that part
+_OF_A_PART = r" (?:del?|por|en)(?: (?:el|la|las|los))?(?: (?:en|lado|cara|costura|junta|orilla|costado|parte)(?: (?:del?|la|el))*)* ?(?:medio|arriba|abajo|atras|adelante|enfrente|izquierd[ao]|derech[ao]|fondo|garganta|talon|esquina|costura|junta|orilla|costado|otro lado|adentro|afuera|pared)"
+_COULD = r"(?:(?:alcance|alcanzamos|llegue|llegamos) a|pude|pudimos|logre|logramos) (?:poner|meter|pegar|echar|hacer|colocar|pasar|correr)"
+_NOT_THERE = tuple(
+    Turn(r"\bno (?:se )?(?:l[oae]s? )", rf"\b(?:{things}){_OF_A_PART},? (?:la verdad |todavia |aun |ya )?no (?:se )?(?:l[oae]s? )(?:{_COULD}|(?:puse|pusimos|meti|metimos|pegue|pegamos|eche|echamos|coloque|he puesto)(?! yo\b))(?:l[oae]s?)?\b(?! (?:mal|chuec))", ((act, False),))
+    for act, things in (("taped", r"cintas?|teip|tape"), ("stapled", r"grapas?|staples?"), ("vanes", r"aletas?|vanes?|venas|guias|direccionales"))
+)
+
+SIDES = (*_ONE_BUT_NOT, *_NOT_THERE, *(turn for act, words in _ACTS for turn in _turns(act, words)))

@@ -1,7 +1,7 @@
 """ "Stapled every two, the first few feet are at three", "at the start I was a bit wide, like three": a stretch of the piece in which the staples lie wider.
 
 No word there says staples or how far apart: it is the stretch, told behind the distance of the rest, and a length that is no other thing's. It counts for the piece.
-Wider by an unsaid measure leaves the distance in doubt, and so does what was told of having mended it.
+Wider by an unsaid measure leaves the distance in doubt where it was not mended, and so does a measure that was.
 """
 
 from __future__ import annotations
@@ -41,7 +41,7 @@ def wider_in_a_stretch(row: Row, looked: Row, taken: set[int], claims: list[Clai
             return claims
         if row.is_blank(part.first) or not _is_one(row, part, stretch):
             continue
-        wide = word(language.code, "told.stretches.wide").search(part.words) is not None
+        wide = word(language.code, "told.stretches.wide").search(_told(row, cut_up, at)) is not None
         more = _measure(row, looked, part, taken, one.value)
         if more is None and wide and at + 1 < len(cut_up):
             more = _measure(row, looked, cut_up[at + 1], taken, one.value, alone=True)
@@ -49,11 +49,22 @@ def wider_in_a_stretch(row: Row, looked: Row, taken: set[int], claims: list[Clai
             continue
         after = row.words(part.last, min(len(row.items), part.last + 40)).lower()
         mended = word(language.code, "told.stretches.mended").search(after)
+        if more is None and mended is not None:
+            return claims
         if more is None or mended is not None:
             return [replace(c, hedged=True) if c is one else c for c in claims]
         taken.update(more.uses)
         return [*claims, more]
     return claims
+
+
+def _told(row: Row, cut_up: tuple[Part, ...], at: int) -> str:
+    """What is said of the stretch: its words, and what runs on from them ("al final más separadas")."""
+    part, after = cut_up[at], cut_up[at + 1] if at + 1 < len(cut_up) else None
+    if after is None or after.last > row.sentence_end(part.first) or not _ANOTHERS.isdisjoint(item.concept for item in row.items[after.first : after.last]):
+        return part.words
+    between = row.items[part.last : after.first]
+    return part.words if any(item.concept in ("COMMA", "JOINT") for item in between) else row.words(part.first, after.last).lower()
 
 
 def _is_one(row: Row, part: Part, stretch) -> bool:

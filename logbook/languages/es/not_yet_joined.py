@@ -1,0 +1,53 @@
+"""Spanish of a joint that is not closed: "todavía no lo empato con el 65", "sin unir con el 65", "no quedó a tope", "tiene una ranura en la esquina".
+
+The other piece is no piece of the note's work there. Rows like those of `plainer.py`. Not reviewed by a native speaker.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.es.plainer import KIND, MARK, STOP
+from logbook.languages.plainer import Plainer
+
+_STEM = r"(?:un|empat|junt|conect|peg|amarr|acopl|ensambl|enchuf|empalm|embon|cerr)"
+_OTHER = rf"(?:(?:al?|con|contra|junto al?)(?: (?:el|la|su))?|al|del|de la) (?:{KIND} )?(?:numero )?{MARK}"
+_YET = r"(?:(?:todavia|aun|ya|de plano|tampoco) )*"
+_ENDS = r"(?= *(?:todavia|aun)? *(?:$|[,;.]| (?:y|pero|porque|pues|hasta|todavia|aun|mañana|luego)\b))"
+_CUES = tuple(f" {stem}" for stem in ("un", "empat", "junt", "conect", "peg", "amarr", "acopl", "ensambl", "enchuf", "empalm", "embon", "cierr", "cerr"))
+_OPEN = "la junta todavia no la cierro"
+_INSTEAD = r"(?!,? (?:sino|lo \w+(?:e|amos) (?:al|con)|va (?:al|con)))"
+_HOLE = r"(?:ranur(?:a|ita)|abertur(?:a|ita)|separacion(?:cita)?)"
+
+SPANISH_NOT_YET_JOINED = (
+    # --- "todavía no lo empato con el 65", "no lo he unido al 65", "no está unido con el 65"
+    Plainer(
+        _CUES,
+        rf"(?<!si )(?<!que )(?P<x>{_YET}no (?:se )?(?:l[oa] |me |le )?(?:he |hemos |ha |pude |alcance a |esta |quedo |va )?(?:(?:{_STEM}|cierr)(?:id[oa]|ad[oa]|imos|amos|[oeiay]|ir(?:l[oa])?|ar(?:l[oa])?)) (?:bien )?(?:{_YET})?{_OTHER}(?: todavia| aun)?){_INSTEAD}{_ENDS}",
+        (("x", _OPEN),),
+    ),
+    # --- "falta unirlo al 65", "quedó sin unir con el 65"
+    Plainer(
+        _CUES,
+        rf"(?P<x>(?:{_YET}(?:(?:nomas|solo|me|le|nos) )*falta |(?:(?:quedo|esta|va|sigue|lo deje|la deje) )?sin |(?:hay que|tengo que|queda por) ){_STEM}[ai]r(?:l[oa])? {_OTHER}){_ENDS}",
+        (("x", _OPEN),),
+    ),
+    # --- "la unión con el 65 sigue abierta"
+    Plainer(
+        (" abiert", " pendiente", " sin cerrar", " no cierr", " no esta cerr"),
+        rf"(?P<x>(?:(?:la|el) )?(?:union|junta|conexion|empate) {_OTHER} {_YET}(?:(?:quedo|esta|va|sigue|queda) )*(?:abiert[oa]|pendiente|sin cerrar|no cierra|no (?:esta )?cerrad[oa])){_ENDS}",
+        (("x", _OPEN),),
+    ),
+    # --- "no quedó a tope", "no entró hasta el tope"
+    Plainer(
+        (" tope", " hasta el fondo"),
+        r"(?P<x>no (?:me |le |se |nos )*(?:quedo|llego|llega|entro|entra|cerro|cierra|topo|topa|junto|pego|asento|quedaron|entraron|esta|va) (?:(?:muy|bien|del|todo|parejo) )*(?:a tope|al tope|hasta (?:el )?(?:tope|fondo)))\b",
+        (("x", "tiene una rendija"),),
+        unless=r"\b(?:tornillos?|grapas?|pijas?|varillas?|costado de|canto)\b[^.;,]{0,30} no ",
+    ),
+    Plainer((" topa", " topo"), rf"(?P<x>no topa(?: muy)?(?: bien)?|no topo(?: muy)?(?: bien)?)(?= (?:la|el|con)\b|{STOP[3:-1]})", (("x", "tiene una rendija"),)),
+    # --- "tiene una ranura en la esquina": no groove that was cut
+    Plainer(
+        (" ranur", " abertur", " separacion"),
+        rf"(?<!no )(?<!no le )(?<!no se le )(?<!ni )(?P<x>(?:(?:se )?(?:le |me )*(?:tiene|trae|quedo|ve|hay|hizo|quedaba|nota|salio) )una {_HOLE})(?! (?:para|del? (?:shiplap|rebaje|traslape|macho|hembra)|hecha|cortada))",
+        (("x", "tiene una rendija"),),
+    ),
+)
