@@ -41,6 +41,7 @@ from logbook.languages.en.printed_plainly import ENGLISH_PRINTED_PLAINLY
 from logbook.languages.en.promised import ENGLISH_PROMISED
 from logbook.languages.en.put_otherwise import ENGLISH_PUT_OTHERWISE
 from logbook.languages.en.said_askew import ENGLISH_SAID_ASKEW
+from logbook.languages.en.said_of_a_part import ENGLISH_SAID_OF_A_PART
 from logbook.languages.en.said_flatly import ENGLISH_SAID_FLATLY
 from logbook.languages.en.sealed_told import ENGLISH_TURNED_PLAINLY
 from logbook.languages.en.set_against import ENGLISH_SET_AGAINST
@@ -74,6 +75,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_COMPLAINED_PLAINLY,
     *ENGLISH_COMING_ROUND,
     *ENGLISH_SAID_FLATLY,
+    *ENGLISH_SAID_OF_A_PART,
     *ENGLISH_USUAL_PLAINLY,
     *ENGLISH_NAMED_BY_NUMBER,
     *ENGLISH_SAID_BESIDE_PLAINLY,
