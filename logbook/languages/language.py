@@ -145,6 +145,7 @@ class Turns:
     no_such: str = ""  # why a piece is taken back: there is none of that number, or it was told twice
     unsaid: str = ""  # what he said right before is not so: "forget I said that"
     tells: tuple[str, ...] = ()
+    fault_ahead: str = "(?!)"  # with what a sentence begins that tells of a gap or of harm
     regardless: str = "(?!)"  # what was done so in spite of a fault, and mends nothing
     forgets: str = "(?!)"  # he does not know any more whether he did it; before the act
     waiting: tuple[tuple[str, str], ...] = ()

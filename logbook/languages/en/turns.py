@@ -353,6 +353,7 @@ ENGLISH_TURNS = Turns(
     ),
     unsaid=r"(?<![\w'])(?:forget|scratch|ignore|disregard|strike|never ?mind|cancel|erase)(?: that)?(?: what)? (?:i|we)(?: just| ever| even)? (?:said|told you|say)(?: that| it| so| anything)?(?= *(?:[.,;!]|-|$))",
     no_such=rf"\b(?:{_NO_SUCH}|(?:a|the|my|an) (?:mistake|duplicate|repeat|error|wrong one|double))",
+    fault_ahead=r"(?:(?:and|but|also|there's|there was|had|got|a|the|one|small|little) )*(?:gaps?|tears?|rips?|holes?|dents?|punctures?|gash(?:es)?)\b(?!'?s? (?:closed|tight|gone))",
     regardless=r"\b(?:anyway|anyways|anyhow|regardless|just the same|all the same)\b",
     forgets=r"(?:can't|cannot|can not|don't|do not|couldn't) (?:remember|recall|say|tell you|swear)(?: for sure| now| anymore)? (?:if|whether)|(?:not sure|no idea|no clue|not certain|who knows|don't know|couldn't tell you)(?: now| anymore)? (?:if|whether)",
     tells=(

@@ -185,6 +185,7 @@ SPANISH_TURNS = Turns(
         ("last", r"(?:no,? |mejor,? |oye,? |ay,? |perdón,? |perdon,? )+(?:borra|bórrame|borrame|borren|bórrele|borrele|olvida|cancela|ignora|elimina|quita|tira|descarta|anula) (?:eso|esto|todo eso)(?: último| ultimo| de ahorita)?(?=[,.;!]|$)"),
         ("mark", r"(?:borra|bórrame|borren|olvida|olvídate de|olviden|cancela|ignora|elimina|quita|tira|descarta|anula) (?:la|esa) (?:nota|grabación|entrada) (?:de la |del |de el |de |sobre la |sobre el )"),
     ),
+    fault_ahead=r"(?:(?:y|pero|tambien|tenia|traia|hay|habia|un|una|el|la) )*(?:rendijas?|rajadas?|rajaduras?|hoyos?|agujeros?|golpes?|abolladuras?|rasgones|rasgon)\b",
     regardless=r"\b(?:de todos modos|de todas (?:formas|maneras)|asi y todo|aun asi)\b",
     forgets=r"no (?:me acuerdo|recuerdo|se|estoy seguro|estoy segura|sabria decir(?:le)?)(?: bien| ya)?(?: de)? si",
     tells=(r"no (?:vaya|vayan|vayas) a (?:pensar|creer|decir)(?: que)?|no (?:piense|pienses|piensen) que", r"no (?:es|soy|somos|son|era) de l[oa]s que\b", r"(?:que )?(?:ya )?no (?:me|nos) (?:vengan|vengas|anden|andes) (?:a|con) (?:decir|que)(?: que)?", r"no (?:digo|estoy diciendo) que", r"no me (?:digan|digas|preguntes|pregunten|recuerdes)(?! que no)(?: si| que| de)?|que no (?:te|les) digan"),

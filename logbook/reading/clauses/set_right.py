@@ -17,6 +17,7 @@ from logbook.reading.clauses.parts import Part
 from logbook.reading.words.phrasing import apart, begins, valued, word
 
 _AHEAD = 5  # parts
+_FAULTS = frozenset(("gap", "facing_damage", "damage_repaired"))
 _SIGN = re.compile(r"<\w>|\b181\S*|\b\d+")  # an act, in words that are drawn; the print of a tape and how many
 _WORDS = re.compile(r"[\w']+")
 
@@ -32,6 +33,8 @@ def mending(cut_up: tuple[Part, ...], place: int, language: Language, *at_fault:
         part = cut_up[at]
         if part.sentence > cut_up[place].sentence + 1:
             return None
+        if part.sentence > cut_up[place].sentence and _begins_with_another(cut_up, at, at_fault, language):
+            return None
         if word(language.code, "turns.regardless").search(part.words) is not None:
             continue  # "it won't lie flat, taped it anyway"
         words = without_leads(part.words, language)
@@ -39,6 +42,12 @@ def mending(cut_up: tuple[Part, ...], place: int, language: Language, *at_fault:
         if match is not None and _is_for(words, at_fault, language) and of_the_work(words[match.end() :], language):
             return part
     return None
+
+
+def _begins_with_another(cut_up: tuple[Part, ...], at: int, at_fault: tuple[str, ...], language: Language) -> bool:
+    """ "The tape didn't stick. Gap, half inch, closed it up.": the sentence begins with another fault, which its own words set right."""
+    begins_it = cut_up[at - 1].sentence != cut_up[at].sentence
+    return begins_it and _FAULTS.isdisjoint(at_fault) and word(language.code, "turns.fault_ahead").match(cut_up[at].words) is not None
 
 
 def _is_for(words: str, at_fault: tuple[str, ...], language: Language) -> bool:

@@ -140,9 +140,18 @@ def _told(row: Row, one: Claim, only: bool, before: range, behind: range) -> Cla
     behind = range(behind.start, min(len(row.items), behind.stop))
     if only and not any(row.items[at].concept in _TELLS_ON for at in behind):
         behind = range(behind.start, min(behind.stop, row.sentence_end(behind.start)))  # "the light's bad in this corner" is of no part
+    if only:
+        before = _of_this_act(row, before, one)
     if _others(row, before) or _others(row, behind):
         return None
     return replace(one, value=False, part="side", hedged=False) if only else replace(one, hedged=True)
+
+
+def _of_this_act(row: Row, before: range, one: Claim) -> range:
+    """Without the sentence before where it tells of another act: "all taped up. Just the ends are stapled."."""
+    begin = row.sentence_start(before.stop)
+    acts = {_ACTS[row.items[at].concept] for at in range(before.start, begin) if row.items[at].concept in _ACTS}
+    return range(max(before.start, begin), before.stop) if acts and one.name not in acts else before
 
 
 def _is_over(row: Row, at: int) -> bool:

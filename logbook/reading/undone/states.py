@@ -45,6 +45,8 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             thing = _thing(own, part, state)
             if thing is None and state.apart and "DAMAGE" in state.things:  # "his ladder went through it and I left it like that"
                 thing = next((one.first for one in made if one.name == "facing_damage" and one.value != "none" and part.first - one.first < _BACK), None)
+            if state.fact == "damage_repaired" and state.apart and _of_the_joint(own, part):
+                continue
             righted = _righted(own, cut_up, place, match.end(), state)
             if righted is not None and state.fact == "(open)":  # "got called away but came back and finished it"
                 continue
@@ -72,6 +74,12 @@ def told(own: Row, cut_up: tuple[Part, ...], language: Language) -> tuple[list[C
             if state.uses:
                 spent.update(at for at in {thing, *range(part.first, part.last)} if at is not None and own.items[at].concept in state.things)
     return made, spent
+
+
+def _of_the_joint(row: Row, part: Part) -> bool:
+    """ "Crushed. Got half of it stapled.", "stepped on. Taped, but the bottom's not taped.": staples mend no harm, and a side is of the joint."""
+    here = {row.items[at].concept for at in range(part.first, part.last) if not row.is_blank(at)}
+    return "DAMAGE" not in here and ("STAPLED" in here or "TAPED" in here and not here.isdisjoint(("SIDE", "JOINT")))
 
 
 def _mended_before(row: Row, harm: int, at: int) -> bool:
