@@ -70,5 +70,8 @@ class Several:
     answers: str = "(?!)"
     bye: str = "(?!)"  # the whole of a last sentence that tells of nothing
     next_one: str = ""  # what may stand between the start of a sentence and the piece that it names
+    of_all: tuple[tuple[str, str], ...] = ()  # in a sentence that closes a note: words for all of its pieces, each with what stands for one of them
+    of_two: str = "(?!)"  # those of these words that tell of no more than two
+    of_mark: str = "(?!)"  # there: a piece named before, named again by its number; `{mark}` stands for it, `{subject}` for what is told of it
     of_others: str = "(?!)"  # in a sentence on one piece: words that tell of another, or of several; `{kind}` stands for its words
     of_one: str = ""  # before the number of a piece of no kind

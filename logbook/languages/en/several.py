@@ -91,6 +91,11 @@ ENGLISH_SEVERAL = Several(
     bye=r"(?:(?:okay|ok|alright|all right|thanks|thank you|bye|over|that's it|that's all)[,.! ]*)+",
     answers=r"(?<![a-z])(?:it|its|it's|they|they're|them|those|these|this|one|ones|other|others|both|rest|all|each|none|neither|any|no|nope|not|never|nothing|\w+n't|yes|yep|still|yet|later|soon|after|before|tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|tonight|next|need\w*|have|has|had|will|\w+'ll|want\w*|left|wait\w*|finish\w*|do|does|did|done|same|too|either|except|but|to do|two|three|four|five|six|seven|eight|nine|ten|open|missing|undone|coming)(?![a-z])",
     next_one=r"(?:(?:and|then|next|next up|now|okay|ok|alright|all right|so|also)[,.]? )*(?:an? |the |my )?",
+    of_all=(
+        (r"(?:either|any) of (?:those|these)(?: two)?(?=[.,;!]|$)|(?<=on )(?:these|those)(?=[.,;!]|$)|(?<=\bthe tape on )the whole (?:lot|bunch)\b|(?:the whole |the )(?:pair|lot|bunch)(?=[.,;!]|$| (?:needs?|tomorrow|later|today|tonight|is|isn't|still|waits?|gets?|has|hasn't|when|before|after|didn't|doesn't)\b)|(?:these|those) two(?=[.,;!]|$)|(?<=for )the two(?=[.,;!]|$)|(?:a|a single) one of (?:them|these|those)|(?<=rubbed )anything(?=[.,;!]|$)|(?<=rubbed )them(?=[.,;!]|$)", "it"),
+    ),
+    of_two=r"\b(?:either|pair|two)\b",
+    of_mark=r"(?<=[.!?] )(?:(?:actually|wait|correction|oh|no|and|but|sorry),? )*(?P<m>{mark})(?={subject})|(?:(?<!stapled )(?<!staples )\bon|\bi lied about|\bforgot to (?:rub|tape|staple)) (?:number )?(?P<n>{mark})(?=[.,;!]|$)",
     of_others=(
         r"\b(?:both(?! back)|neither(?= (?:one|of)\b|[.,;]|$)|either of|(?:on|in|for|to|of|with) either(?! (?:side|end|edge|seam|joint|face|way))|same|likewise|ditto|identical|former|latter|as before|previous|none(?= (?:went|go|goes|got|gets|are|were|had|have|has|is|was)\b)|(?:of|all|any|for|to|with) (?:them|these|those)|other (?:one|two|piece|ones|{kind})"
         r"|(?:first|second|third|last) (?:one|piece|{kind}|(?:two|three)(?= (?:are|were|have|had|got|aren't|don't|i|we)\b|[.,]))|another one|(?:the|that|this|my) {kind}(?! (?:number |no\.? ?|#)?\d)|like (?:the|that|this|it|i)|all (?:two|three|five|six|four(?! (?:sides|seams|joints|corners|edges|ends|around|round|of (?:its|the|my)))(?= (?:of|are|have|got|{kind}|piece)))|the (?:two|three|four|five) of)\b"

@@ -37,7 +37,7 @@ def each_alone(text: str, code: str, read: Callable[[str], Reading], as_it_stand
     """The reading of the note; `as_it_stands` where it is not of this sort."""
     said = plain(text)
     led = len(said) == len(text) and LANGUAGES[code].several.led
-    said = _without_farewell(said, code) if led else said
+    said = without_farewell(said, code) if led else said
     told = named(said, code) if led else None
     parts = _parts(said, code, told) if told is not None and any(one.plural or one.sort in _POINTING for one in told.pointers) else None
     whole = as_it_stands()
@@ -76,7 +76,7 @@ _NAMES = {"kind", "mark"}
 _POINTING = ("one_of", "placed", "size", "the_one_in")
 
 
-def _without_farewell(said: str, code: str) -> str:
+def without_farewell(said: str, code: str) -> str:
     """Without the last sentence where it tells of nothing: "Thank you", "Going to lunch". """
     ends = [match.end() for match in re.finditer(r"[.?!] +(?=[^.?!]*[.?!]*$)", said)]
     last = said[ends[-1] :] if ends else ""
