@@ -44,8 +44,8 @@ export async function showQueue(event = "") {
 export async function act(url, body = {}) {
   // A press about a note that is in: kept first, then sent, like a note.
   await box.queueAct(url, { id: uuid(), at: local(), ...body });
-  root.dataset.state = "queued";
   await showQueue();
+  root.dataset.state = "queued"; // once the queue shows it, as with a note
   changed(url.split("/")[2]);
   send();
 }
