@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en.came_off import STOCK
-from logbook.languages.language import Turns
+from logbook.languages.turns import Turns
 
 _SOME = (
     r"(?:(?:just |only |about |maybe |like )?(?:one|two|three|four|five|six|seven|eight|ten|twelve|a couple|couple|a few|few|some|several|half|most|a bunch|a lot|another|the last one|the last two|the others?|both)"

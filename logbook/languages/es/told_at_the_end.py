@@ -5,15 +5,13 @@ Rows like those of `plainer.py`. Not reviewed by a native speaker.
 
 from __future__ import annotations
 
-from logbook.languages.es.plainer import COUNT, KIND, MARK, STOP
+from logbook.languages.es.plainer import COUNT, STOP
 from logbook.languages.plainer import Plainer
 
 _ACT = r"(?:tall|frot|planch|restreg|alis|encint|teipe|tape|engrap|grap)"
 _THING = r"(?:cinta|teip|tape|grapas|staples|aletas|vanes|venas|guias|direccionales|tallada|frotada|limpieza)"
 _TOOL = r"(?:espatula|cuña|paleta|tarjeta|rodillo|squeegee|plancha fria|regla|llana|tallador)"
 _FEET = rf"{COUNT} pies?(?: y medi[oa])?"
-_HAS = r"(?:esta|va|quedo|lleva|trae|tiene|viene)"
-_PAST = r"(?:y|pero)"
 
 SPANISH_TOLD_AT_THE_END = (
     # --- "todo bien grapado, todo bien encintado menos tallado", "quedó completo menos encintado"
@@ -35,23 +33,16 @@ SPANISH_TOLD_AT_THE_END = (
     Plainer((" bien ", " parejo ", " fuerte ", " duro "), rf"\b(?:pase|pasamos|di|dimos|repase)(?P<x>(?: (?:muy|bien|parejo|fuerte|duro|toda|rebien|bastante))+)(?= (?:con )?(?:la|el|una|un) {_TOOL}\b)", (("x", ""),)),
     # --- "la limpieza, no"
     Plainer((", no",), rf"(?:^|(?<=[,;.] )|(?<= y )|(?<=pero ))(?P<x>(?:eso de |lo de )?la (?:limpieza|limpiada|trapeada)(?: de la superficie)?, (?:todavia |aun )?no){STOP}", (("x", "no la limpie"),)),
-    # --- "doce por ocho, de tres pies": how long it is; and the next "igual pero de dos pies"
-    Plainer((", de ",), rf"(?:\bpor |x ?){COUNT},(?P<x> de) {_FEET}{STOP}", (("x", ""),)),
+    # --- "igual pero de dos pies": how long the next one is
     Plainer((" igual", " lo mismo"), rf"\bpies?\b[^;]{{0,90}}? (?:igual(?:it[oa])?|lo mismo),? (?:pero|nomas que|solo que) (?:mas (?:cort|larg)[oa],? )?(?:de|mide) {_FEET}(?P<x>){STOP}", (("x", " de largo"),), unless=r"\bde largo *(?:$|[,;.])[^.]*$"),
     # --- "pensé que me iba a faltar cinta pero alcanzó": it did not lack
     Plainer(
         (" faltar", " alcanzar", " ajustar", " faltab", " acabar"),
-        rf"(?:^|(?<=[,;.] )|(?<= y ))(?P<x>(?:(?:yo|ya) )*(?:pense|pensaba|pensamos|crei|creia|creiamos) que (?:(?:no|me|nos|se|le|les|ya) )*(?:(?:iban?|ibamos) a (?:(?:faltar|alcanzar|ajustar|acabar)(?:me|nos|le|se)?)|faltaban?|faltaria) ?(?:(?:la|las|el) )?(?:cinta|teip|tape|grapas|rollo|masti(?:que|c))?,? (?:{_PAST}) (?:(?:si|siempre|al final|me|nos|por suerte|bien|que) )*(?:alcanzo|alcanzaron|ajusto|ajustaron|rindio|hubo|sobro|no falto|no faltaron|si|no))(?= *(?:$|[,;.])| (?:y|el|la) )[,;.]?",
+        r"(?:^|(?<=[,;.] )|(?<= y ))(?P<x>(?:(?:yo|ya) )*(?:pense|pensaba|pensamos|crei|creia|creiamos) que (?:(?:no|me|nos|se|le|les|ya) )*(?:(?:iban?|ibamos) a (?:(?:faltar|alcanzar|ajustar|acabar)(?:me|nos|le|se)?)|faltaban?|faltaria) ?(?:(?:la|las|el) )?(?:cinta|teip|tape|grapas|rollo|masti(?:que|c))?,? (?:(?:y|pero)) (?:(?:si|siempre|al final|me|nos|por suerte|bien|que) )*(?:alcanzo|alcanzaron|ajusto|ajustaron|rindio|hubo|sobro|no falto|no faltaron|si|no))(?= *(?:$|[,;.])| (?:y|el|la) )[,;.]?",
         (("x", "bueno"),),
     ),
     # --- "yo no lo veo grapado"
     Plainer((" veo ", " miro ", " vemos "), rf"(?P<x>no l[oa] (?:veo|miro|vemos)) (?={_ACT}ad[oa]\b)", (("x", "no esta"),)),
-    # --- "el 91 no está tallado, el 90 sí"
-    Plainer(
-        (" si",),
-        rf"\b(?:el|la) (?:{KIND} )?{MARK} (?:todavia |aun )?no (?P<t>{_HAS} (?:{_ACT}ad[oa]|{_THING}))(?:,|;|\.| y| pero)+ (?:el|la) (?:{KIND} )?{MARK}(?P<x> (?:ya )?si){STOP}",
-        (("x", r" si \g<t>"),),
-    ),
     # --- "tallado sin arrugas ni burbujas": one fault and another that there is none of
     Plainer((" ni ",), r"\bsin (?:arrugas|burbujas|bolsas|pliegues|globos)(?P<x>,? ni (?:arrugas|burbujas|bolsas|pliegues|globos)(?: de aire)?)\b", (("x", ""),)),
 )

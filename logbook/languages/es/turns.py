@@ -5,7 +5,7 @@ Written without accents: the words they are read against lose theirs. Not review
 
 from __future__ import annotations
 
-from logbook.languages.language import Turns
+from logbook.languages.turns import Turns
 
 _NOT_CLOSED = "".join(f"(?<!{no} )" for no in ("no", "ni", "nunca", "tampoco", "jamás", "sin que", "no se", "no me", "no le"))  # "un hueco en la junta y no lo cerré"
 _SOME = r"(?:(?:nomas |solo |como |solamente |nada mas )?(?:un|una|uno|dos|tres|cuatro|cinco|un par|unos?|unas|unos cuantos|unas cuantas|algunos|algunas|varios|varias|la mitad|un pedazo|un pedacito|un cacho|un cachito|un tramo|otro|otra|el ultimo|la ultima|los ultimos|las ultimas|el resto|la mayoria|los demas|las demas|los otros|las otras)(?: de (?:ellos|ellas|los|las))?)"
