@@ -23,6 +23,8 @@ FLAGS = (
     "--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream", "--autoplay-policy=no-user-gesture-required",
 )  # fmt: skip
 
+LATEST = 75_000  # ms: a question that hangs while the signal comes back is given up after 30 s, and the next round comes within 30 s
+
 
 def chromium() -> str:
     for name in ("chromium", "chromium-browser", "google-chrome"):
@@ -88,6 +90,7 @@ def visit(chrome, site):
             permissions=["microphone"] if microphone else [],
         )  # fmt: skip
         contexts.append(context)
+        context.set_default_timeout(LATEST)
         page = context.new_page()
         page.on("request", lambda r: elsewhere.append(r.url) if not r.url.startswith((site[0], "blob:", "data:")) else None)
         if role:

@@ -46,7 +46,6 @@ def type_note(page, text: str) -> None:
 def told(page, desk, text: str = STRAIGHT) -> dict:
     """A typed note, handed in and answered; the page shows the answer."""
     type_note(page, text)
-    page.evaluate("() => { document.documentElement.dataset.state = ''; }")  # that it is queued is told anew
     hand_in(page)
     page.wait_for_selector('#queue[data-waiting="0"]')
     answered(desk)
