@@ -32,10 +32,30 @@ def points_at_its_words(text: str, reading) -> None:
             assert text[item.start : item.end] == item.text.strip() != ""
 
 
+ALONE = ("inlet_size", "vanes", "stapled", "taped", "rubbed_down", "closure_mark", "scrim_shows", "side_moves", "length", "run", "level_sides", "groove_step")
+
+
+def says_itself_again(case, reading) -> None:
+    """Of facts whose words stand for themselves; a bare number ("forty-six") needs its fitting to mean anything."""
+    for entry in reading.fittings:
+        for fact in entry.facts:
+            alone = fact.name in ALONE and not fact.also and not fact.read_as and fact.from_fitting is None and fact.via == "typed"
+            if fact.said_unit is not None and not any(u in fact.words for u in ("mm", "millim", "milím", "milim", "cm", "centi", "foot", "feet", "ft", "pie", "met", "'")):
+                continue  # the unit was said with another measure
+            if not alone or fact.start == fact.end or fact.withdrawn or " " not in fact.words:
+                continue
+            again = [f for e in read(fact.words, language=case.language).fittings for f in e.facts if f.name == fact.name]
+            if again:
+                assert again[0].value == fact.value, fact.words
+            else:
+                assert fact.name in ("run", "length", "inlet_size", "taped", "stapled", "vanes", "rubbed_down", "side_moves"), fact
+
+
 def holds(case) -> None:
     reading = read(case.text, language=case.language)
     points_at_its_words(case.text, reading)
     assert facts_read(reading) == facts_of(case)
+    says_itself_again(case, reading)
     for entry, fitting in zip(reading.fittings, case.fittings):
         for name, value in fitting.items():
             if isinstance(value, Said) and name not in ("kind", "mark", "run"):
@@ -56,6 +76,7 @@ def holds(case) -> None:
 
 @pytest.mark.parametrize("name", FILES)
 def test_each_sentence_of_a_file_says_these_facts_and_no_others(name):
+    """And a law besides: reading a fact's own words gives the same value."""
     assert_each(holds, sentences(name))
 
 

@@ -18,6 +18,7 @@ from logbook.cli.work import ears
 from logbook.decoding import sound
 
 from conftest import FLAGS, chromium, hearing
+from test_phone import spoken_for
 
 STEEP = "16-transition-steep.ogg"
 HEARING = 120_000  # ms: the model is loaded first
@@ -61,7 +62,7 @@ def test_what_was_spoken_into_the_phone_is_answered_on_the_phone(site, working, 
     page.click("#press")
     page.wait_for_selector("html[data-state=listening]", state="attached")
     seconds = int(spoken[1]) + 1
-    page.wait_for_function("told => document.getElementById('press-told').textContent.endsWith(told)", arg=f"0:{seconds:02}")
+    spoken_for(page, seconds)
     page.click("#press")
     page.wait_for_selector("html[data-state=recorded]", state="attached")
     page.click("#hand-in")

@@ -17,7 +17,7 @@ from logbook.store import people
 from logbook.worker import Bench, work_once
 from test_kept import add, photo
 from test_pages import problems
-from test_phone import hand_in, ready, received, speak
+from test_phone import hand_in, ready, received, speak, spoken_for
 
 STRAIGHT = "Straight seven on run two, eighteen by twelve, stapled every two, taped with 181A-P."  # nothing of rubbing it down
 TRANSITION = "Transition eight on run two, 18 by 12 to 18 by 10, top down two, back 24, stapled every two, taped with 181A-P, rubbed down."
@@ -352,7 +352,7 @@ def test_what_ends_a_recording_leaves_a_part_and_the_next_press_adds_one(site, v
         MediaStreamTrack.prototype.addEventListener = function (...all) { window.tracks.push(this); return own.apply(this, all); };""")
     ready(page)
     page.click("#press")
-    page.wait_for_function("() => document.getElementById('press-told').textContent.endsWith('0:01')")
+    spoken_for(page, 1)
     if ends == "a call":
         page.evaluate("() => window.tracks[0].dispatchEvent(new Event('mute'))")  # what a phone does with the microphone in a call
     else:
@@ -373,7 +373,7 @@ def test_held_is_spoken_while_it_is_held(site, visit):
     box = page.locator("#press").bounding_box()
     page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
     page.mouse.down()
-    page.wait_for_function("() => document.getElementById('press-told').textContent.endsWith('0:01')")
+    spoken_for(page, 1)
     page.mouse.up()
     page.wait_for_selector("html[data-state=recorded]", state="attached")
     page.click("#parts button >> text=Throw it away")

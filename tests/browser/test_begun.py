@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from test_answering import answered
-from test_phone import hand_in, ready, received, speak
+from test_phone import hand_in, ready, received, speak, spoken_for
 
 SEVEN = "Straight seven on run two, eighteen by twelve."
 KEPT = "words => import('/static/outbox.js').then((box) => box.all('drafts')).then((all) => all.some((one) => one.fields.text === words))"
@@ -43,7 +43,7 @@ def test_an_answer_between_takes_nothing_from_the_note_that_is_being_spoken(site
     page.click("#next-one")
     page.click("#press")
     page.wait_for_selector("html[data-state=listening]", state="attached")
-    page.wait_for_function("() => document.getElementById('press-told').textContent.endsWith('0:02')")
+    spoken_for(page, 2)
     page.click("#nav a[href='#mine']")
     page.click("#mine a >> nth=0")
     page.click("#note .ask button >> text=Answer by voice >> nth=0")  # he still speaks

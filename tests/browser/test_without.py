@@ -16,7 +16,7 @@ from desk import NAMES, PASSWORD
 from handing import picture, tone
 from logbook.web import authority
 from logbook.web.relay import Relay
-from test_phone import hand_in, ready, received, speak
+from test_phone import hand_in, ready, received, speak, spoken_for
 
 
 def sign_in(page, address: str = "", role: str = "installer") -> None:
@@ -162,7 +162,7 @@ def test_a_note_is_spoken_and_handed_in_by_keyboard_alone(site, visit):
     page.focus("#press")
     page.keyboard.press("Enter")
     page.wait_for_selector("html[data-state=listening]", state="attached")
-    page.wait_for_function("() => document.getElementById('press-told').textContent.endsWith('0:01')")
+    spoken_for(page, 1)
     page.keyboard.press("Space")
     page.wait_for_selector("html[data-state=recorded]", state="attached")
     reached = []
