@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from test_answering import answered
-from test_phone import hand_in, ready, received, speak, spoken_for
+from test_phone import hand_in, ready, received, send_now, speak, spoken_for
 
 SEVEN = "Straight seven on run two, eighteen by twelve."
 KEPT = "words => import('/static/outbox.js').then((box) => box.all('drafts')).then((all) => all.some((one) => one.fields.text === words))"
@@ -91,11 +91,11 @@ def test_a_note_that_the_server_falls_over_holds_up_no_other(site, visit):
     assert len(received(site[1])) == 1
     page.context.unroute("**/notes")
     page.context.route("**/notes", lambda route: route.fulfill(status=507, headers={"Retry-After": "60"}, json={"error": "", "cure": ""}))
-    page.click("#send-now")
+    send_now(page)
     page.wait_for_function("() => document.getElementById('queue-told').textContent.includes('no room left and takes nothing in')")
     assert page.get_attribute("#queue", "data-waiting") == "1"
     page.context.unroute("**/notes")
-    page.click("#send-now")
+    send_now(page)
     page.wait_for_selector('#queue[data-waiting="0"]')
     assert len(received(site[1])) == 2 and "500" not in page.inner_text("#queue-told")
 

@@ -17,12 +17,12 @@ from pathlib import Path
 import pytest
 
 import killing
-from conftest import FLAGS, chromium, hearing
+from conftest import FLAGS, LATEST, chromium, hearing
 from handing import picture
 from logbook import store
 from logbook.store import people
 from test_running import wait_for
-from test_phone import hand_in, ready, received, speak
+from test_phone import hand_in, ready, received, send_now, speak
 
 
 class Gate:
@@ -129,6 +129,7 @@ def served(tmp_path):
 
 
 def pair(page, address: str, code: str) -> None:
+    page.set_default_timeout(LATEST)
     page.goto(f"{address}/pair#{code}")
     page.click("main form button.press >> text=Pair")
     page.wait_for_selector("html[data-state=ready]", state="attached")
@@ -164,7 +165,7 @@ def test_a_server_killed_in_the_middle_of_an_upload_gets_the_note_once(served, c
     page.wait_for_function("() => document.getElementById('queue').dataset.waiting === '1'")
     assert served.notes() == []
     served.start()
-    page.click("#send-now")
+    send_now(page)
     page.wait_for_selector('#queue[data-waiting="0"]')
     (note,) = served.notes()
     assert len(note["digests"]["audio"]) == len(note["digests"]["photos"]) == 1
@@ -196,11 +197,11 @@ def test_an_upload_that_hangs_is_given_up_told_and_comes_in_once(served, chrome)
     assert served.notes() == [] and page.get_attribute("#queue", "data-waiting") == "1"
     served.gate.open()
     served.gate.mute = True  # the server takes every byte, and what it answers never comes
-    page.click("#send-now")
+    send_now(page)
     wait_for(lambda: len(served.notes()) == 1, "the server has it")
     assert page.get_attribute("#queue", "data-waiting") == "1"
     served.gate.open()
-    page.click("#send-now")
+    send_now(page)
     page.wait_for_selector('#queue[data-waiting="0"][data-refused="0"]')
     assert "No answer" not in page.inner_text("#queue-told") and len(served.notes()) == 1
     context.close()
@@ -229,6 +230,7 @@ def test_three_notes_with_photos_outlive_the_app_and_the_server(served, play, mi
     app = opened()
     app.set_offline(True)
     page = app.pages[0]
+    page.set_default_timeout(LATEST)
     page.goto(f"{served.address}/phone")
     page.wait_for_selector('#queue[data-waiting="3"]')
     assert served.notes() == []
@@ -257,7 +259,7 @@ def test_a_token_that_is_too_old_refuses_nothing(site, visit):
         hand_in(page)
     assert asked.value.status == 400
     page.wait_for_selector('#queue[data-waiting="1"][data-refused="0"]')
-    page.click("#send-now")
+    send_now(page)
     page.wait_for_selector('#queue[data-waiting="0"][data-refused="0"]')
     assert len(received(site[1])) == 1
 
