@@ -5,6 +5,7 @@ and the libraries of an edge are imported nowhere else.
 """
 
 import ast
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -38,12 +39,18 @@ def modules():
     return sorted(HOME.rglob("*.py"))
 
 
+@cache
+def arrows(path: Path) -> tuple[ast.Import | ast.ImportFrom, ...]:
+    """Every import of a file, at any depth; each file is parsed once for all tests."""
+    return tuple(node for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))) if isinstance(node, ast.Import | ast.ImportFrom))
+
+
 def imports(path: Path):
-    """Top-level names that a file imports, at any depth: (part of logbook or None, library)."""
-    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+    """Top-level names that a file imports: (part of logbook or None, library)."""
+    for node in arrows(path):
         if isinstance(node, ast.Import):
             names = [alias.name for alias in node.names]
-        elif isinstance(node, ast.ImportFrom) and node.level == 0 and node.module:
+        elif node.level == 0 and node.module:
             # "from logbook import x" names a part; "from logbook.x import y" has it in the module
             names = [f"logbook.{a.name}" for a in node.names] if node.module == "logbook" else [node.module]
         else:
@@ -78,7 +85,7 @@ def test_no_stage_imports_from_below_or_from_an_edge():
 def folders(path: Path, part_of: str) -> list[str]:
     """The folders of a part of the package that a file imports from, its top as ""."""
     named = []
-    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+    for node in arrows(path):
         if isinstance(node, ast.ImportFrom) and node.module and node.module.split(".")[:2] == ["logbook", part_of]:
             inside = node.module.split(".")[2:]
             named += inside[:1] if inside and (HOME / part_of / inside[0]).is_dir() else [""]
@@ -123,7 +130,7 @@ def test_relative_imports_do_not_hide_arrows():
     hidden = [
         str(path.relative_to(HOME))
         for path in modules()
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        for node in arrows(path)
         if isinstance(node, ast.ImportFrom) and node.level
     ]
     assert hidden == []
