@@ -2,6 +2,9 @@
 
 import gc
 import re
+import subprocess
+import sys
+from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -48,6 +51,11 @@ def test_the_alternatives_of_a_pattern_find_something_where_it_does(pattern, wor
     text = " ".join(words)
     assert bool(AnyOf(alternatives(pattern)).search(text)) == bool(re.search(pattern, text))
     assert bool(AnyOf(alternatives(pattern)).within("it " + text + " open").search(text)) == bool(re.search(pattern, text))
+
+
+def test_what_is_kept_of_the_patterns_is_what_is_reckoned_of_them():
+    looked = subprocess.run([sys.executable, Path(__file__).parent / "making" / "known_patterns.py", "--look"], capture_output=True, text=True)
+    assert looked.returncode == 0, looked.stdout + looked.stderr
 
 
 def test_no_pattern_of_the_reader_is_left_untried_where_it_matches():

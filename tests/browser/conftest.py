@@ -7,6 +7,7 @@ import subprocess
 import sys
 import threading
 import wave
+from contextlib import suppress
 from pathlib import Path
 
 import numpy as np
@@ -72,7 +73,12 @@ def site(tmp_path):
     """(address, desk): localhost counts as secure, so the microphone and the service worker are there."""
     desk = open_desk(tmp_path)
     server = create_server(desk.app, host="127.0.0.1", port=0, threads=8)
-    thread = threading.Thread(target=server.run, daemon=True)
+
+    def serve():
+        with suppress(OSError):  # closed at the end of the test, while it looks at its lines
+            server.run()
+
+    thread = threading.Thread(target=serve, daemon=True)
     thread.start()
     yield f"http://localhost:{server.effective_port}", desk
     server.close()

@@ -1,4 +1,4 @@
-"""All forty clips at once and each alone, by Whisper itself: two minutes of hearing; every third of them is heard in tests/test_hearing.py."""
+"""All forty clips at once and each alone, by Whisper itself: two minutes of hearing; some of them are heard in tests/test_hearing.py."""
 
 import os
 import sys

@@ -108,6 +108,8 @@ def _without_accents(phrases: dict, language: Language) -> None:
     """Every phrase once more as hands and ears write it, without accents, where that spelling means nothing else."""
     for concept, value, spelled in _entries(language):
         for phrase in spelled.split("|"):
+            if phrase.isascii():
+                continue
             words = tokens(phrase)
             if all(token.low == token.bare for token in words) or (len(words) == 1 and words[0].bare in language.accents_kept):
                 continue

@@ -10,13 +10,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Mapping
 from functools import cache
-from re import _parser  # the standard library's own reading of a pattern; it has no public door
 
+from logbook.reading.words.known import known
 from logbook.reading.words.letters import Index, beginnings
-from logbook.reading.words.needs import BEGINS, SHORTEST, needed, of_word, words_needed
-from logbook.reading.words.openings import openings
+from logbook.reading.words.needs import MOST, SHORTEST, of_word, shortest, words_needed
 
-_MOST = 400
 _AT_WORD = r"(?<![\w'])"
 
 
@@ -28,13 +26,10 @@ class Likely:
     def __init__(self, pattern: str, cues: Iterable[tuple[str, ...]] = ()):
         """`cues`: sets of letters of each of which a text must hold one, whatever the pattern itself would find."""
         self.pattern = pattern
-        parsed = _parser.parse(pattern)
-        each = needed(parsed)
-        self.needs = next((shortest for one in each if (shortest := _shortest(one))), ())
+        told = known(pattern)
+        self.needs, self.low, self.high, self.opens = told.needs, told.low, told.high, told.opens
         self.starts = frozenset([one[:SHORTEST] for one in self.needs])
-        self.besides = (*each, *(one for one in cues if one))
-        self.low, self.high = parsed.getwidth()
-        self.opens = openings(parsed)
+        self.besides = (*told.besides, *(one for one in cues if one))
         self.deep = len(next(iter(self.opens), ""))
         self.begins_words = pattern.startswith(_AT_WORD) and all(of_word(one[0]) for one in self.opens)
 
@@ -190,13 +185,6 @@ def _parted(pattern: str) -> list[str]:
     return made
 
 
-def _shortest(needs: frozenset[str]) -> tuple[str, ...]:
-    """Without those that hold another of them; none where they are too many to be worth it."""
-    needs = frozenset([one.removeprefix(BEGINS) for one in needs])
-    kept = tuple(sorted((one for one in needs if not any(other != one and other in one for other in needs)), key=len))
-    return kept if len(kept) <= _MOST else ()
-
-
 def words_of_each(pattern: str) -> tuple[tuple[str, ...], ...]:
     """Sets of words or parts of words, of each of which every match of the pattern holds one, wherever the signs between its words may stand."""
-    return tuple(sorted((_shortest(one) for one in set(words_needed(pattern)) if len(one) <= _MOST), key=len))
+    return tuple(sorted((shortest(one) for one in set(words_needed(pattern)) if len(one) <= MOST), key=len))

@@ -7,6 +7,7 @@ from re import _constants as sre
 from re import _parser  # the standard library's own reading of a pattern; it has no public door
 
 SHORTEST = 3  # letters: shorter ones stand in almost every note
+MOST = 400  # sets of more letters are not worth the look
 BEGINS = "\0"  # before letters that begin a word wherever the pattern finds them
 IN_MOST = frozenset("the and of to in it is was on for with that this all not have had from down side tape taped staple stapled run el la los las de en que con por una uno".split())  # letters that most notes hold tell nothing
 _LETTERS = re.compile(r"[a-z]+")
@@ -21,6 +22,13 @@ def words_needed(pattern: str) -> list[frozenset[str]]:
     """The same by the longest word of each, wherever the signs between the words of the pattern may stand."""
     found = _walk(_parser.parse(pattern), False, _by_word)[0]
     return [frozenset(map(_longest_word, one)) for one in found if _by_word(one)[0] is False]
+
+
+def shortest(needs: frozenset[str]) -> tuple[str, ...]:
+    """Without those that hold another of them; none where they are too many to be worth it."""
+    needs = frozenset([one.removeprefix(BEGINS) for one in needs])
+    kept = tuple(sorted((one for one in needs if not any(other != one and other in one for other in needs)), key=lambda one: (len(one), one)))
+    return kept if len(kept) <= MOST else ()
 
 
 def _longest_word(letters: str) -> str:
