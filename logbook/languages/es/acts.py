@@ -30,6 +30,7 @@ SPANISH_ACTS = ActWords(
         *((n, False, rf"{_ALL_4},? {_VERB} (?:{words})(?! (?:veces|vueltas|capas|pulgadas|tiras|grapas))") for n, words in _COUNTS),
         *((n, False, rf"(?:{words}){_OF_4}") for n, words in _COUNTS),
         *((n, False, rf"{_DONE_ON}(?P<on>(?:{words}) (?:lados|caras|costados))(?! (?:del?|al?|van|quedaron|cada|con)\b(?! (?:afuera|l[oa]s (?:cuatro|4))))") for n, words in _COUNTS[1:]),
+        *((n, False, rf"(?<!\w){_NOT_OF_IT}(?:tall|frot|restreg|alis|planch|sob|bruñ|brun|limpi)u?(?:e|o|i|io|amos|imos|aron|ieron)(?: (?:nomas|nada mas|solo|solamente|bien|muy bien))* (?P<on>(?:l[oa]s (?=tres|3))?(?:{words}) (?:lados|caras|costados))(?! (?:del?|cada|con)\b)") for n, words in _COUNTS[1:]),
         *((n, True, rf"(?:lleva|trae|tiene|va en|hay en|le puse en|puse en|nomas|nada mas|solo|en) (?:nomas |nada mas |solo )?(?:{words})(?= *$)") for n, words in _COUNTS),
     ),
     numbers=(("una", 1), ("un", 1), ("dos", 2), ("1", 1), ("2", 2)),

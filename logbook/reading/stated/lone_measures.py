@@ -21,7 +21,7 @@ _MEASURES = ("NUM", "LEN", "FRAC")
 _STAPLES = ("STAPLES", "STAPLED", "STAPLE")
 _THINGS = {
     **dict.fromkeys(_STAPLES, "staples"), "LEG": "staple_leg", "SCREWS": "screw_spacing", "WASHERS": "washer_size", "K_HANGER": "hanger_spacing",
-    "TAPE": "tape_width", "MARK181": "tape_width", "CLOSURE": "tape_width", "COUNTED": "tape_width",  # of these only a roll of tape
+    "TAPE": "tape_width", "TAPE_IT": "tape_width", "MARK181": "tape_width", "CLOSURE": "tape_width", "COUNTED": "tape_width",  # of these only a roll of tape
 }  # fmt: skip
 _NAMES = ("FITTING", "NUMBER", "RUN", "MARKED", "DASH", "LETTER", "BY")
 # inches; what else a bare number may be is left out: a leg is under an inch, and no tape is sold wider
