@@ -42,6 +42,7 @@ class Small:
     fought: frozenset[str] = frozenset()  # behind such: they were only hard to do
     runs_short: frozenset[str] = frozenset()  # before "short of": there were too few, and nothing is set apart
     of_the_allowed: frozenset[str] = frozenset()  # behind a fraction: of what a test allows, no measure
+    facing_is: frozenset[str] = frozenset()  # in words for how warm it is: they may tell what befell it
     leaking: frozenset[str] = frozenset()  # told of a joint: it stands open
     leak_words: frozenset[str] = frozenset()  # in a sentence of a test for leaks, where a number without a unit is a flow
     nothing: frozenset[str] = frozenset()  # behind an act: it was done to none of it

@@ -49,6 +49,7 @@ ENGLISH_SMALL = Small(
     fought=frozenset("took fought needed gave were was are hard went came".split()),
     runs_short=frozenset("ran run runs running was were be being got getting came little bit too".split()),
     of_the_allowed=frozenset("of what|of the allow|of allow|of the limit|of the permit|the allow|what's allow|what is allow|what we're allow|of our allow".split("|")),
+    facing_is=frozenset(("facing",)),
     leaking=frozenset(("leaks", "leaking")),
     leak_words=frozenset("tester leak leaks leaked leakage allowance allowed allowable permitted lost".split()),
     nothing=frozenset("nothing|none|zero|not one|not a one|not one of them|not any|nothing at all|none at all|none of them|none of those|none of these|none of 'em|not a single".split("|")),

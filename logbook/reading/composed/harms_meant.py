@@ -8,8 +8,7 @@ from logbook.reading.words.items import Item, concept_at
 from logbook.reading.words.phrasing import words_of
 
 _ENDS = ("COMMA", "STOP", "QUERY", "BUT", "AND", "EXCEPT", "OTHER", "I")
-_FACING = ("FACING", "TEMP")  # "the facing is": how warm it is, or what befell it
-_PARTS = frozenset("FACING TEMP BOARD PANEL MALE FEMALE SHIPLAP GROOVE SIDE SIDE_WORD END JOINT CORNER THROAT DAMAGE_PLACE BACK GENERIC DAMAGE BOTH".split())
+_PARTS = frozenset("FACING BOARD PANEL MALE FEMALE SHIPLAP GROOVE SIDE SIDE_WORD END JOINT CORNER THROAT DAMAGE_PLACE BACK GENERIC DAMAGE BOTH".split())
 _PIECES = frozenset("IT FITTING MARKED NUM NUMBER".split())
 _PLACED = frozenset("IN ON ACROSS DOWN ALONG THROUGH OVER INTO AT OF TO".split())
 _BESIDE = frozenset("DET WORD FILLER SIZE_WORD HEDGE LEN NUM FRAC THIS BIG LONG WIDE ONE_SIDE OTHER_SIDE UP".split())
@@ -20,6 +19,7 @@ def harms_meant(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
     if not any(item.concept in ("HARM", "LEAK_TEST") for item in items):
         return items
     done = list(items)
+    items = tuple(replace(item, concept="FACING") if item.concept == "TEMP" and words_of("small.facing_is").intersection(text[item.start : item.end].lower().split()) else item for item in items)
     for place, item in enumerate(items):
         if item.concept == "LEAK_TEST" and text[item.start : item.end].lower() in words_of("small.leaking") and _leaks(items, place):
             done[place] = replace(item, concept="PARTED", value=None)
@@ -93,7 +93,7 @@ def _has_it(items, place: int, told, text: str) -> bool:
 
 def _is_so(items, place: int, sort: str, text: str) -> bool:
     """ "the corner got gouged", "the foil is all scratched"; of a whole piece only where that is said of it: "scratched 14 off the list" """
-    if _subject(items, place, _FACING if sort == "of_facing" else _PARTS):
+    if _subject(items, place, ("FACING",) if sort == "of_facing" else _PARTS):
         return True
     at = place - 1
     while concept_at(items, at) in _BESIDE - _PIECES and place - at < _FAR:
