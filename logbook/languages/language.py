@@ -18,6 +18,7 @@ from logbook.languages.fluent import Fluent
 from logbook.languages.left import Left
 from logbook.languages.lettered import Lettered
 from logbook.languages.calques import Calques
+from logbook.languages.mastic_as_tape import MasticAsTape
 from logbook.languages.measured_next import MeasuredNext
 from logbook.languages.named_ahead import NamedAhead
 from logbook.languages.not_that_one import NotThatOne
@@ -285,6 +286,7 @@ class Language:
     forms: Forms = Forms()
     thumbs: Thumbs = Thumbs()
     together: Together = Together()
+    mastic_as_tape: MasticAsTape = MasticAsTape()
     fluent: Fluent = Fluent()
     measured_next: MeasuredNext = MeasuredNext()
     plainer: tuple[Plainer, ...] = ()

@@ -18,6 +18,9 @@ _I = r"(?:i|we)"
 _IS_LEFT = ("'s left", "is left", "thing left", "have left", "got left")
 _ALL_THATS_LEFT = r"(?:what|all)(?: that)?(?:'s| is| i've got| i have) left(?: to do)?|(?:the |my )?(?:only|last|one) thing(?: that's| i have| i've got)? left(?: to do)?"
 _A_PART = r"(?:the |its |that |one )(?:other |last |far |near |back |front |top |bottom |left |right |heel |throat |long |short )*(?:top|bottom|left|right|back|front|heel|throat|sides?|seams?|joints?|corners?|end|cheeks?)(?![\w'])"
+_SHARES_NAMED = ("better part", "greater part", "bigger part", "better half", "bigger half", "the bulk", "the majority", "lion's share", "most everything", "most all of", "nearly everything", "almost everything", " chunk", "good part", "big part", "fair part", "good portion", "big portion", "good piece of", "good bit")
+_SHARE = r"(?:the (?:better|greater|bigger) (?:part|half)|the (?:bulk|majority)|the lion's share|a (?:good|big|fair) (?:chunk|part|portion|piece|bit))(?: of)?"
+_ON_IT = r"(?<!not )(?:taped|stapled|rubbed|burnished|wiped|cleaned|trimmed|bent|(?:tape|staples|mastic)(?:'s| is| are)?)(?: (?:down|up|on|in|over|along|only|just|about|maybe))*"
 
 ENGLISH_LEFT_PLAINLY = (
     # --- a part of it that is no numbered side, and nothing else
@@ -69,6 +72,10 @@ ENGLISH_LEFT_PLAINLY = (
     Plainer((", no, ", ", no not", " no not"), r"(?P<a>tape|mastic|staples|rub(?:bing)?(?: ?down)?)(?P<x>[,:]? no,? not)(?= (?:till|until|yet|before))", (("x", " is not done"),)),
     Plainer(("needs both", "need both", "needs 'em both"), r"(?P<a>taped|stapled)(?:,? (?:and|&|\+|n) |, )(?P<b>rubbed|taped)(?: down)?[^?!]{0,60}?(?:still )?needs? (?P<x>(?:them |'em )?both(?: of (?:them|those))?)(?=[.,;!]|$)", (("x", r"to be \g<a> and \g<b>"),)),
     Plainer(("needs both", "needs 'em both"), r"(?:needs|wants) (?P<x>both)(?=[.,;!]|$)", (("x", "work"),), unless=r"(?:taped|stapled)(?:,? (?:and|&|\+|n) |, )(?:rubbed|taped)"),
+    # a share by another name is half of it to the reader: none of them is all
+    Plainer(_SHARES_NAMED, rf"(?P<a>{_ON_IT}) (?P<x>{_SHARE}) (?=(?:it|this|that|the|my|its)\b)", (("x", "half of"),)),
+    Plainer(_SHARES_NAMED, rf"(?P<a>{_ON_IT}) (?P<x>{_SHARE}|most everything|most all of it|nearly everything|almost everything)(?=[.,;!]|$| (?:and|with|so)\b)", (("x", "half of it"),)),
+    Plainer(_SHARES_NAMED, rf"(?P<x>(?:the |a )(?:better|greater|bigger) (?:part|half) of|the (?:bulk|majority) of|the lion's share of|a (?:good|big|fair) (?:chunk|part|portion|piece|bit) of) (?=(?:it|the (?:seams?|joints?|flap|tabs|staples|sides?))(?:'s| is| got| has| are| was)(?: been)? (?:taped|stapled|rubbed|bent|wiped|cleaned|trimmed))", (("x", "half of"),)),
     Plainer(("besides",), r"everything (?P<x>besides) (?=tape|staple|rub|trim|the (?:tape|staples|vanes|rub))", (("x", "except"),)),
     Plainer(("got back",), r"never (?P<x>got back(?: (?:over|up|around|in|there))*) to (?=(?:tape|staple|rub|trim|patch|wipe|bend|seal|finish|the ))", (("x", "got"),)),
     Plainer(("proper", "right and", "good and"), r"(?:i'll|we'll|gonna|going to|will) (?:staple|tape) it(?P<x> (?:proper(?:ly)?|right|good)) and (?=tape|rub)", (("x", ""),)),

@@ -100,7 +100,7 @@ ENGLISH_WEIGHED = Weighed(
         r"not what (?:you'd|you would|i'd|i would|anybody'd|most people would) call (?:properly |really |well )?<[db]>",
         r"(?:nearly|almost|halfway|partway|part way|half way|most of the way|about|not|not quite) (?:done|finished|through|there)(?: with)? (?:the |my )?<[bdn]>",
         r"(?:in the middle of|in the midst of|midway through|partway through|halfway through|half through|working on|just starting on|just started on|started on|starting on) (?:the |my |with the |on the )?(?:<[bd]>|taping|stapling|rubbing)(?= it| them| down|$)",
-        r"<n> (?:is |'s |are |was )?(?:only |just )?(?:on|around|along|down|over|across) (?:about |maybe |just |only )?(?:most|half|some|part|parts|three quarters|two thirds|a third|one third|a quarter|one quarter|the first half|a bit|bits) of\b",
+        r"<n> (?:is |'s |are |was )?(?:only |just )?(?:on|around|along|down|over|across|in) (?:about |maybe |just |only )?(?:(?:most|half|some|part|parts|three quarters|two thirds|a third|one third|a quarter|one quarter|the first half|a bit|bits) of\b|(?<!in )half$|half (?:(?:the|my|its|this|that) )?(?:seams?|joints?|flaps?|laps?|tabs|sides?|corners?|edges?|ends?|perimeter|piece|thing|#))",
         r"(?:most|half|some|part|parts|three quarters|two thirds|a third|a quarter|ninety percent|half the length) of (?:the |this |that )?#(?: (?:is|has|got|'s|has got|was))* (?:the |its )?<[dn]>",
     ),
     passive=r"(?:gets?|getting|is to|are to|will|'ll|is due to|is going to|gonna|going to|has to|needs to)(?: be| get| be getting)*(?: all| both)? <d>$",

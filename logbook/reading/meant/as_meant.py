@@ -12,6 +12,7 @@ from logbook.reading.meant import apart_from_all, articles, asked_aloud, bare_na
 from logbook.reading.meant.each_alone import each_alone
 from logbook.reading.meant.one_by_one import one_by_one
 from logbook.reading.meant.longhand import as_written, cuts, signs, with_apostrophes
+from logbook.reading.meant.mastic_as_tape import mastic_as_tape
 from logbook.reading.words.phrases import phrases_said
 from logbook.reading.words.spelled import Cut, written_out
 from logbook.reading.words.tokens import Token, tokens
@@ -37,7 +38,8 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
         return _set_right(text, parted, lambda text, found: as_meant(text, found, code, job, read))
     if left_out := articles.cuts(text, found, code):
         return _set_right(text, left_out, lambda text, found: as_meant(text, found, code, job, read))
-    return each_alone(text, code, lambda one: _as_it_stands(one, tokens(one), code, job, read), lambda: _as_it_stands(text, found, code, job, read))
+    alone = lambda text, found: each_alone(text, code, lambda one: _as_it_stands(one, tokens(one), code, job, read), lambda: _as_it_stands(text, found, code, job, read))  # noqa: E731
+    return mastic_as_tape(text, code, lambda: alone(text, found), lambda made: _set_right(text, made, alone))
 
 
 def _as_it_stands(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -> Reading:

@@ -1,0 +1,75 @@
+"""Mastic that closes a joint in part: "mastic on half of it", "put mastic on most of the seam", "couldn't get mastic on the back".
+
+All the ways of telling that a joint is not closed all round are known of tape. Where mastic alone closes the piece, the note is read once more with tape in its
+place; what is so told to be open is told of the mastic, and the mastic closes nothing then.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import replace
+from functools import cache
+
+from logbook.languages import LANGUAGES
+from logbook.reading.words.spelled import Cut
+from logbook.reading.words.tokens import plain
+from logbook.said import Entry, Reading
+
+_ALL_SIDES = 4
+_OF_TAPE = ("taped", "sides_taped")
+_CLOSES = ("taped", "closure", "closure-listed")  # what words that are not read are asked about
+_MENDED = ("facing_damage", "repair_method", "repair_size")
+
+
+@cache
+def _words(code: str) -> re.Pattern[str] | None:
+    rows = LANGUAGES[code].mastic_as_tape.words
+    return re.compile(rf"(?<![\w'-])(?:{'|'.join(f'({said})' for said, _ in rows)})(?![\w-])") if rows else None
+
+
+@cache
+def _beside(code: str) -> re.Pattern[str]:
+    return re.compile(LANGUAGES[code].mastic_as_tape.beside)
+
+
+def mastic_as_tape(text: str, code: str, read: Callable[[], Reading], as_tape: Callable[[tuple[Cut, ...]], Reading]) -> Reading:
+    """The reading of the note; `as_tape` reads it with the letters of the cuts as they mean."""
+    told = read()
+    made = _cuts(text, code) if told.fittings else ()
+    if not made or any(fact.name in _MENDED for entry in told.fittings for fact in entry.facts):
+        return told
+    other = as_tape(made)
+    if [_mark(one) for one in other.fittings] != [_mark(one) for one in told.fittings]:
+        return told
+    pairs = tuple((own, _open_too(own, taped)) for own, taped in zip(told.fittings, other.fittings, strict=True))
+    if all(now is own for own, now in pairs):
+        return told
+    return replace(told, fittings=tuple(now for _, now in pairs), unread=tuple(one for one in told.unread if not one.about or not set(one.about) <= set(_CLOSES)))
+
+
+def _cuts(text: str, code: str) -> tuple[Cut, ...]:
+    pattern = _words(code)
+    said = plain(text)
+    if pattern is None or len(said) != len(text) or pattern.search(said) is None or _beside(code).search(said) is not None:
+        return ()
+    means = [tape for _, tape in LANGUAGES[code].mastic_as_tape.words]
+    return tuple(Cut(found.start(), found.end(), means[found.lastindex - 1]) for found in pattern.finditer(said))
+
+
+def _mark(entry: Entry) -> object:
+    return next((fact.value for fact in entry.facts if fact.name == "mark"), None)
+
+
+def _open_too(own: Entry, taped: Entry) -> Entry:
+    """The piece with what of its tape would be open, where nothing of its mastic was yet."""
+    if own.open_items or any(fact.name in _OF_TAPE for fact in own.facts):
+        return own
+    of_tape = [fact for fact in taped.facts if fact.name in _OF_TAPE]
+    facts = of_tape if any(fact.value is False or fact.name == "sides_taped" and fact.value < _ALL_SIDES for fact in of_tape) else []
+    items = [item for item in taped.open_items if item.denies == "taped"]
+    if not facts and not items:
+        return own
+    denied = any(fact.value is False for fact in facts)
+    kept = [fact for fact in own.facts if not (denied and fact.name == "closure" and fact.value == "mastic")]
+    return replace(own, facts=(*kept, *facts), open_items=tuple(items))
