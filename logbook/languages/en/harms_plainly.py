@@ -72,6 +72,12 @@ ENGLISH_HARMS_PLAINLY = (
     Plainer(("peeled back", "peeling back", "lifted back", "tore back", "folded back"), r"(?:peel(?:ed|ing)|lifted|tore|torn|ripped|folded)(?P<x> back)(?= (?:about |maybe |around |a good |like )*(?:\d|an?\b|one|two|three|four|five|six|eight|ten|twelve))", (("x", " off"),)),
     Plainer(("cut the foil", "cut the facing", "cut the jacket", "cut the skin", "cut my foil"), r"(?P<x>cut) the (?:foil|facing|jacket|skin)(?=[^.?!]{0,50}(?:patch|repair|mend|by accident|accident|taped over|fix))", (("x", "tore"),)),
     Plainer(("knife", "blade"), r"(?:knife|blade)[^.?!]{0,30}?(?P<x>cut|went through|got) the (?:foil|facing|jacket|skin)", (("x", "tore"),)),
+    Plainer(
+        ("through the ", "through my "),
+        r"(?:^|(?<=[.,;] )|(?<= and )|(?<= but )|(?<= i )|(?<=^i ))(?P<x>(?:(?:went|sliced|nicked|going|gone)(?: (?:right|clean|straight|clear|all the way))*|(?:cut|scored|cutting)(?: (?:right|clean|straight|clear|too deep and))+) through) (?:the|my) (?:foil|facing|jacket|skin)(?! (?:first|to|for|side|when|of the (?:scrap|other)))",
+        (("x", "tore"),),
+        unless=r"score line|(?:cut|cutting) (?:the|an|my) opening|(?:shiplap|groove|slit|mark|opening|cut[- ]?out|notch|tabs?|hole for|tap) (?:is|was|goes|went|cut)|staples? (?:went|cut|tore)|(?:for|at) the (?:collar|tap|takeoff|branch|opening)",
+    ),
     # --- there is none
     Plainer((" none.", " none,", " none;", " none on", " none at", " none in", " none!"), rf"{_NOT_ITS_OWN}(?P<n>gaps?|tears?|holes?|rips?|dings?|dents?|wet spots?)(?![\w'])(?! (?:none|no)\b)[^?!]{{0,60}}?[.,;?] {_NO_OTHER_THING}{{0,50}}?(?<![\w'])(?:has|have|had|got|there are|there's|there were|shows|see|saw|found|find)(?P<x> none)(?=[.,;!]|$| (?:on|at|in) (?:it|mine|this one)\b)", (("x", r" no \g<n>"),)),
     Plainer((" without one", " without any", " without a single"), rf"{_NOT_ITS_OWN}(?P<n>gap|tear|hole|rip|ding|dent)s?(?![\w'])[^?!]{{0,90}}?[.,;?] {_NO_OTHER_THING}{{0,50}}?(?<![\w'])(?:together|in|up|closed|out|home|through|it)(?P<x> without (?:one|any|a single one))(?=[.,;!]|$)", (("x", r" with no \g<n>"),)),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from logbook.languages.en.accidents import ENGLISH_ACCIDENTS
 from logbook.languages.en.ailing import ENGLISH_AILING
 from logbook.languages.en.asides import ENGLISH_ASIDES
 from logbook.languages.en.belied import ENGLISH_BELIED
@@ -72,6 +73,6 @@ ENGLISH_TOLD = Told(
     parts=ENGLISH_PARTS_TOLD,
     asides=replace(
         ENGLISH_ASIDES,
-        ailing=ENGLISH_AILING,
+        ailing=(*ENGLISH_AILING, *ENGLISH_ACCIDENTS),
         said=(*ENGLISH_MISLED, *ENGLISH_NO_LONGER, *ENGLISH_TOLD_AROUND, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)),
 )

@@ -14,9 +14,13 @@ _STRIPS = rf"\b(?:tiras?|tiritas|pestañas?|tabs|lenguetas|pedazos) (?:de {_TAPE
 _THEN = r"(?:luego|despues|encima|arriba|al final)"
 
 _DID = r"(?<!no )\b(?:(?:en)?cint(?:e|amos|ado|ada)|teip(?:ie|ee|e)|(?:en)?grap(?:e|amos|ado|ada)|tall(?:e|amos|ado|ada)|frot(?:e|amos|ado|ada)|limpi(?:e|amos|ado|ada)|puse (?:la |el )?(?:cinta|teip|tape|mastique|grapas) (?:a|en)|(?:cinta|teip|tape|mastique|grapas)(?: puestas?)? (?:a|en))"
+_SKIN = r"(?:el |la )(?:foil|papel|forro|facing|cubierta|piel|aluminio)\b"
 _SHARES = r"(?:casi (?:todo|toda|todos|todas)(?! (?:el|la|los|las) (?:dia|mañana|tarde|rato|tiempo|rollo|caja))|(?:una )?(?:buena|gran|mayor|la mayor) parte|(?:una tercera|dos terceras|tres cuartas) partes?|lo (?:mas )?que (?:pude|se pudo|alcance|alcanzo)|(?:nomas |solo )?un (?:pedazo|pedacito|cacho|cachito|tramo|tramito))(?: de (?:la (?:costura|junta)|ella|eso))?"
 
 SPANISH_TOLD_SHORTLY_AFTER = (
+    # --- "me pasé con el cuchillo, atravesé el foil"
+    Plainer(("atraves", "traspas"), rf"(?<!no )(?<!grapas )(?<!sin )(?P<x>(?:atraves|traspas)(?P<v>e|o|amos)(?: (?:todo|toda|tantito|poquito|sin querer))*) (?={_SKIN}(?! con (?:las? )?(?:grapas?|patas?)))", (("x", r"rasgue"),), unless=r"grapas?[^.;]{0,20} atraves|tornillo"),
+    Plainer(("navaja", "cuchillo", "cutter", "sin querer"), rf"(?:(?:se me (?:paso|fue|resbalo|safo|zafo) (?:la |el )?(?:navaja|cuchillo|cutter)|me pase con (?:la |el )?(?:navaja|cuchillo|cutter)|sin querer)(?: (?:y|que))?,? )(?P<x>(?:le )?(?:cort|pic|raj)(?:e|o)) (?={_SKIN})", (("x", "rasgue"),)),
     # --- "encinté casi todo", "tallé lo que pude": no such share is all of it
     Plainer(("casi tod", " parte", "que pude", "que se pudo", "que alcanc", " pedazo", " pedacito", " cach", " tram"), rf"{_DID}(?: (?:nomas|solo|apenas|como|ya))* (?P<x>{_SHARES})(?=[.,;]|$| (?:y|pero|con)\b)", (("x", "la mitad"),)),
     # --- "tiras de cinta atravesadas, luego la cinta normal": the one that always goes there, and no other
