@@ -50,6 +50,10 @@ class Small:
     nothing_more: frozenset[str] = frozenset()  # behind "nothing": it is no more than what was told, or but this
     at_hand: frozenset[str] = frozenset()  # behind such a word: of what he has with him
     wishes: frozenset[str] = frozenset()  # before what is only to be done
+    spots: frozenset[str] = frozenset()  # right behind a word of harm: where it is, "a gouged spot on the top"
+    rub_names: frozenset[str] = frozenset()  # the act of rubbing by its name, and not as what was done
+    of_good_work: frozenset[str] = frozenset()  # beside the name of an act: that it was done
+    soils: frozenset[str] = frozenset()  # what a facing is full of or caked with, before it is wiped
     flaws: frozenset[str] = frozenset()  # behind "no tape with": the same
     lacks: frozenset[str] = frozenset()  # behind a denial and before a thing: it is there
     any_one: frozenset[str] = frozenset()  # between them

@@ -15,7 +15,7 @@ _OF_4 = r"(?: (?:out )?(?:of|in)(?: the| its| all| his| my)?(?: four| 4)| ?/ ?4)
 _ELSE = r"(?:the |its )?(?:other|remaining)"
 _PART = r"(?:cut|end|side|seam|edge|half|joint|corner|panel|cheek|face|part)"
 _GONE = (
-    r"(?:skipped|omitted|missed(?! (?:the|a|it|my|one|two|some))|forgotten|forgot|left out|left off|left undone|overlooked|neglected|bypassed|passed over|let slide|not done|never done|undone|ignored|blown off|dropped|a no-go|nonexistent|none|nil|zero)"
+    r"(?:skipped|omitted|missed(?! (?:the|a|it|my|one|two|some))|forgotten|forgot|left out|left off|left undone|overlooked|neglected|bypassed|passed over|let slide|not done|never done|undone|ignored|blown off|dropped|nixed|scrapped|shirked|glossed over|tabled|shelved|postponed|deferred|a no-go|a no-show|non-?existent|absent|lacking|wanting|awol|mia|nowhere to be (?:found|seen)|unfinished|incomplete|half[- ]baked|half[- ]done|in limbo|on hold|outstanding|unaddressed|none|nil|zero|zip|zilch)"
 )
 _COULD = r"(?:could|can|got to|get to|got a chance to|had a chance to|got the chance to|had the chance to|had time to|got around to|was able to|were able to|managed to|finished|got done|got started|started|got any|ever got to|even got to)"
 _SKIPS = (
@@ -37,13 +37,13 @@ _UNTIL = r"(?:(?!\b(?:no|not|wiped?|dried|dry|cleaned|clean|brushed|swept|until|
 _ITSELF = (
     r"(?:(?:but|and|so|well|yeah|now|though|still|just|the|this|that|whole|thing|one|piece|it|it's|its|she|she's|he|he's|they|they're|these|those|i|i'm|we|we're|i've|we've|which|is|was|are|'s|'re|as for|#+)[ ,]*)*"
 )
-_PART_OF_IT = r"(?:the |its |my |that |this |one |a )?(?:top |bottom |left |right |far |back |front |last |other )?(?:lid|top|bottom|side|back|front|cover|cheek|heel|throat|door|end|leg|branch|corner|panel|half|cap|frame|saddle|boot|flange|opening)(?:'s| is| are|)"
+_PART_OF_IT = r"(?:the |its |my |that |this |one |a )?(?:top |bottom |left |right |far |back |front |last |other )?(?:lid|seam|joint|edge|top|bottom|side|back|front|cover|cheek|heel|throat|door|end|leg|branch|corner|panel|half|cap|frame|saddle|boot|flange|opening)(?:'s| is| are|)"
 _HALF = r"(?:half|halfway|half way|part|partly|partway|part way|mostly|about half|three quarters|two thirds|a third|a quarter)"
 _PARTS = r"(?:gasket|latch|hinges?|handle|frame|cover|insulation|liner|screws|washers|lid|door|flange|clips?|collar|boot|end|panel|damper|sleeve|hardware|trim ring|weatherstrip|corner piece|last piece)"
 _AGAIN = r"re-?(?:made|built|done|cut|worked|laid|placed|fastened|set|seated|squared|fit|fitted|sized|closed)"
 _PUT_RIGHT = rf"(?:{_AGAIN}|fixed|swapped|flipped|turned|narrowed|widened|shortened|lengthened|moved|raised|lowered|squared|straightened|taken (?:apart|down|out|off)|opened|made|done|cut|closed|finished|adjusted|tightened|scrapped|changed|split|rotated|corrected|put right|looked at)"
 _COMES = r"(?:come (?:apart|back|down|off|out)|go back (?:on|to) the (?:bench|table|shop)|start over|get (?:its|a|another|some) )"
-_WORK = r"(?:another (?:go|pass|try|shot|round)\b|(?:re\w+|fix|flipp?|swapp?|turn|narrow|widen|shorten|tighten|straighten|squar|finish|clos|adjust|cutt|mov|rotat)ing\b|(?:more |some |another \w+ of |a little |a bit of |an hour of )*work\b|(?:a|another|its|one) (?:new |other )?(?:side|panel|end|lid|top|bottom|half|piece|leg|door|frame|corner|cheek|hour|day|collar|flange)\b)"
+_WORK = r"(?:another (?:go|pass|try|shot|round)\b|(?:re\w+|fix|flipp?|swapp?|turn|narrow|widen|shorten|tighten|straighten|squar|finish|clos|adjust|cutt|mov|rotat|mend|tuck|snugg|fill|press|smooth|fasten|stitch|pinn)ing\b|(?:more |some |another \w+ of |a little |a bit of |an hour of )*work\b|(?:a|another|its|one) (?:new |other )?(?:side|panel|end|lid|top|bottom|half|piece|leg|door|frame|corner|cheek|hour|day|collar|flange)\b)"
 
 _LACKS = r"(?:missing|lacking|lacks|short(?: of)?|wanting|wants|needing|needs|without|shy(?: of)?|doesn't have|does not have|hasn't got|hasn't had|hasn't gotten|never got|never had|didn't get|ain't got|could use|could stand|don't have|haven't got)"
 _THE_PIECE = r"(?:it|she|this one|that one|this|that|the (?:piece|thing|joint|cap|elbow|tee|collar|straight)|i|we|i'm|we're)"
@@ -80,13 +80,13 @@ ENGLISH_ACTS = ActWords(
         r"too (?:tight|close|high|far|cold|wet|dark|low|narrow|cramped|awkward)(?: (?!not|never)[\w']+){0,6}? to (?:even |really |get in and )?{verb}\b(?! (?:any )?(?:closer|more|again|every|right|straight))(?![^.;]*\b(?:{!done}|but)\b)",
         r"(?:held|holding|hold|kept|keeping) (?:back |off )(?:on )?(?:the |my |any )?(?:{noun}|{doing})\b",
         r"(?:held|holding|kept|keeping) (?:the |my )?{noun} (?:back|off)\b",
-        r"(?:forgot all about|forgot about|(?:went|walked|blew|skipped|drove) right (?:past|by|over)|clean forgot|plumb forgot) (?:the |my |its |any )?{noun}\b",
+        r"(?:forgot all about|forgot about|(?:went|walked|blew|skipped|drove) right (?:past|by|over)|clean forgot|plumb forgot) (?:the |my |its |any )?{noun}\b(?! (?:gun|measure))",
         r"{noun}[- ]?wise,? (?:(?:it's|it is|she's|there's|it has|i've|we're|it)(?: got| has)? )?(?:naked|bare|nothing|none|zip|zero|lacking|short)\b",
         r"{doing}(?: it| them| [\w' -]{1,24}?)? (?:was|is) (?:(?!my|our)[\w' -]{2,22}?)(?:'s|s') (?:job|work|task|part|business|end of it|turn)\b[^.;]*\b(?:went home|quit|left|never|didn't|is gone|was gone|took off|no show|called in|forgot|walked off|got sent)\b",
         r"(?:without|with not|with no|not) (?:so much as |even |a |any )*(?:one|single|solitary|lone) (?:single |solitary |lone |lousy )?{noun}\b(?! (?:side|line|row|end))",
         rf"(?:the |my |any |that |all )*{{noun}}(?: (?:it|them|down|inside|out|up|off|part|step|job|work|of it|the \w+))*(?: (?:also|just|all|then|simply))?(?:(?: is| was| were| are| got| gets|'s| ended up| had been| has been))* (?:just |all |plain |also )?{_GONE}(?! (?:on|at) (?:the|one|two|a couple))\b",
         r"{noun}(?: (?:down|it|inside|part|step))*(?: just| simply)? (?:never|didn't|did not|hasn't|has not|haven't|don't|doesn't) (?:ever |even |actually )?(?:happen(?:ed)?|took place|take place|get done|got done|gotten done|occur(?:red)?)\b",
-        r"{noun}(?: (?:down|it|inside|part|step))*(?: just| completely| totally| clean)? (?:slipped (?:my|our) minds?|got (?:by|past|away from) (?:me|us)|fell through the cracks|went by the (?:wayside|board)|fell by the wayside)\b",
+        r"{noun}(?: (?:down|it|inside|part|step))*(?: just| completely| totally| clean)? (?:slipped (?:my|our) minds?|got (?:by|past|away from) (?:me|us)|fell through the cracks|went by the (?:wayside|board)|fell by the wayside|went out the window|got lost in the shuffle|took a back ?seat|slipped (?:by|past) (?:me|us)|escaped (?:me|us)|didn't make the cut|was a casualty|is a no|got the short end)\b",
         rf"(?:the |my |any )?{{noun}}(?: down| part| step)? (?:i|we|he|they)(?:'ll admit i| had to| just| kinda| kind of| plain| went and| sort of)* {_SKIPS}\b",
         rf"{{noun}}(?: down| part| step)?(?: is| was|'s) (?:the (?:part|step|bit|thing|one thing|one) |what |exactly what |just what )(?:that )?(?:i|we)(?: had to| just| kinda| plain| went and)* {_SKIPS}\b",
         rf"(?:what|the (?:part|step|bit|thing|one thing|only thing)(?: that)?) (?:i|we)(?: had to| just| kinda| plain| went and)* {_SKIPS}(?: (?:on|for|with) [\w -]{{1,24}}?)? (?:is|was) (?:the )?{{noun}}\b",

@@ -1,7 +1,8 @@
 """Words for harm that are harm only beside what they befell: "a ding in the top panel", "the corner got gouged", and not "a scrape on my knee".
 
 `thing`: named with the place it is in, or as what a part of the piece has. `state`: said of the facing, of a part or of the piece, or as
-what was done to it. `of_facing`: the same, of the facing alone, since tape and boards are peeled, lifted and scored in good work too. `opening`: named with the joint it is in. `of_joint`: said of a joint.
+what was done to it. `of_facing`: the same, of the facing alone, since tape and boards are peeled, lifted and scored in good work too. `in_facing`: named with the facing it is in.
+`opening`: named with the joint it is in. `of_joint`: said of a joint. `of_seam`: said of a seam or a joint, and not of a corner.
 Words of common speech, no published source. A word in these lists tells nothing by itself.
 """
 
@@ -10,23 +11,30 @@ from __future__ import annotations
 _Senses = tuple[tuple[str, str], ...]  # (what it is then, where): a damage, or the concept of a joint that stands open
 
 HARMS: tuple[tuple[_Senses, str], ...] = (
-    ((("tear", "thing"),), "slash|slashes|slice|slices|nick|nicks|scrape|scrapes|scratch|scratches|scratch mark|scratch marks|snag|snags|gouges|gashes|knife mark|knife marks|knife line|blade mark|blade marks|scrape mark|scrape marks|burn|burns|burn mark|burn marks|scorch|scorch mark|scorch marks|melted spot|burnt spot|raw spot"),
-    ((("puncture", "thing"),), "pinhole|pinholes|perforation|perforations|stab|stab mark|jab|poke|pokes"),
-    ((("crushed", "thing"),), "ding|dings|dents|crease|creases|kink|kinks|bruise|bruises|dimple|dimples|boot print|boot prints|bootprint|bootprints|footprint|footprints|foot print|heel print|heel mark|boot mark|knee print|handprint|hand print|low spot|soft spot|soft spots|flat spot"),
+    ((("tear", "thing"),), "slash|slashes|slice|slices|nick|nicks|scrape|scrapes|scratch|scratches|scratch mark|scratch marks|snag|snags|gouges|gashes|claw mark|claw marks|rub mark|rub marks|a scratch|a bad scratch|a deep scratch|a long scratch|a big scratch|knife mark|knife marks|knife line|blade mark|blade marks|scrape mark|scrape marks|burn|burns|burn mark|burn marks|scorch|scorch mark|scorch marks|melted spot|burnt spot|raw spot"),
+    ((("puncture", "thing"),), "pinhole|pinholes|perforation|perforations|stab|stab mark|jab|poke|pokes|poke mark|pockmark|pockmarks"),
+    ((("crushed", "thing"),), "ding|dings|dents|crease|creases|kink|kinks|divot|divots|chip|chips|bashed spot|mashed spot|bruise|bruises|dimple|dimples|boot print|boot prints|bootprint|bootprints|footprint|footprints|foot print|heel print|heel mark|boot mark|knee print|handprint|hand print|pushed in spot|low spot|soft spot|soft spots|flat spot"),
     ((("delaminated", "thing"),), "blister|blisters|air bubble|air bubbles"),
+    ((("delaminated", "in_facing"),), "wrinkle|wrinkles|pucker|puckers|ripple|ripples|wave|waves|bulge|bulges|buckle|buckles|lump|lumps"),
+    ((("tear", "in_facing"),), "flaw|flaws|defect|defects|blemish|blemishes|bad spot|bad spots|rough spot|thin spot|thin spots|weak spot|bald spot|bald spots|bare spot|bare spots|worn spot|boo-boo|notch|notches|fracture|rupture|breach|chunk|chunks"),
     ((("delaminated", "thing"), ("delaminated", "of_facing")), "bubble|bubbles|loose patch"),
     ((("tear", "thing"), ("tear", "of_facing"), ("GAP", "opening")), "split|splits"),
-    ((("GAP", "opening"),), "void|voids|slot|slots|sliver|slivers|hairline|hairline crack|opening|openings|step|separation|space|spaces"),
-    ((("tear", "state"),), "gashed|slashed|nicked|nicked up|gouged|gouged up|scraped|scraped up|scratched|scratched up|snagged|shredded|scorched|singed|chewed|chewed up|chewed on|hacked up|frayed|burned|burnt|melted"),
-    ((("puncture", "state"),), "perforated|pierced|stabbed|holed|poked full of holes|full of holes"),
-    ((("crushed", "state"),), "creased|kinked|caved|stove in|stoved in|banged up|beat up|beaten up|busted up|mangled|mangled up|crumpled|crumpled up|flattened|bruised|squished|buckled|dished in|deformed|stomped|stomped on|whacked|clobbered|kicked in"),
-    ((("delaminated", "of_facing"),), "peeled|peeled up|peeled back|peeled off|lifted|lifted up|lifting|lifting up|peeling up|bubbled|bubbled up|bubbling|bubbling up|unglued|come loose|came unglued|unstuck|puckered"),
+    ((("GAP", "opening"),), "air gap|air gaps|cleft|chink|chinks|fissure|crevice|breach|draft|mismatch|misfit|void|voids|slot|slots|sliver|slivers|hairline|hairline crack|opening|openings|step|separation|space|spaces"),
+    ((("tear", "state"),), "gashed|slashed|nicked|nicked up|gouged|gouged up|scraped|scraped up|scratched|scratched up|snagged|shredded|scorched|singed|chewed|skinned|skinned up|clawed|clawed up|gnawed|butchered|cut to ribbons|chewed|chewed up|chewed on|hacked up|frayed|burned|burnt|melted"),
+    ((("puncture", "state"),), "perforated|pierced|stabbed|jabbed|skewered|speared|pricked|riddled|poked up|pocked|pockmarked|holed|poked full of holes|full of holes"),
+    ((("crushed", "state"),), "creased|kinked|caved|stove in|stoved in|bashed in|bashed up|punched in|bunged up|roughed up|smooshed|smushed|smooshed in|pounded|trampled|trampled on|dimpled|mauled|mutilated|splintered|fractured|shattered|crumbled|crumbling|crumbly|snapped off|broken off|chipped|chipped off|dog-eared|bent up|banged up|beat up|beaten up|busted up|mangled|mangled up|crumpled|crumpled up|flattened|bruised|squished|buckled|dished in|deformed|stomped|stomped on|whacked|clobbered|kicked in"),
+    ((("delaminated", "of_facing"),), "peeled|peeled up|peeled back|peeled off|lifted|lifted up|lifting|lifting up|peeling up|wrinkled|wrinkled up|wrinkly|rumpled|rippled|ripply|wavy|bunched|bunched up|baggy|slack|floppy|flapping|curled|curled up|curled back|curling|curling up|flaking|flaking off|rolled back|skinned back|coming up|coming away|bubbly|puffed|puffed up|puffy|ballooned|ballooned out|billowing|bulging|detached|unbonded|debonded|off the glass|unattached|bubbled|bubbled up|bubbling|bubbling up|unglued|come loose|came unglued|unstuck|puckered"),
     ((("delaminated", "of_facing"), ("PARTED", "of_joint")), "separated|separating|has separated"),
-    ((("tear", "of_facing"),), "sliced|scored|cut up|slit open|worn|worn through|rubbed through|rubbed raw|broken"),
+    ((("tear", "of_facing"),), "sliced|scored|cut up|slit open|worn|worn through|rubbed through|rubbed raw|broken|stripped|stripped off|threadbare|ragged|raggedy|marred|blemished"),
+    ((("tear", "of_facing"), ("crushed", "state")), "damaged|ruined|trashed|wrecked|destroyed|tore all up|all tore up"),
+    ((("PARTED", "of_seam"), ("tear", "of_facing"), ("crushed", "state")), "cracked|cracked up"),
     ((("crushed", "of_facing"),), "crinkled|banged"),
+    ((("wet", "state"),), "sodden|drenched|saturated|dripping wet|drippy|swollen|swelled up|swollen up|mildewed|mildewy|moldy|doused|flooded|dunked|hosed|hosed down|water stained|water-stained|water spotted|water-spotted|clammy|dampish|leaked on|dripped on|splashed|sprinkled on|sopping"),
     (
         (("PARTED", "of_joint"),),
         "leaks|leaks air|leaking|leaking air|whistles|whistling|hisses|hissing|blows air|lets air through|lets air out|lets air by|lets air in|letting air through|letting air out|isn't flush|not flush|is not flush|parted|opens up|opens up on me|spreads|spreads open"
-        "|won't pull together|wouldn't pull together|doesn't pull together|didn't pull together|won't snug up|wouldn't snug up|doesn't snug up|won't cinch up|isn't pulled together|not pulled together|isn't pulled up|not pulled up tight|is spread|has spread|came open|pops open|popped open|keeps popping open|is springing open|springs open|falls open",
+        "|won't pull together|wouldn't pull together|doesn't pull together|didn't pull together|won't snug up|wouldn't snug up|doesn't snug up|won't cinch up|isn't pulled together|not pulled together|isn't pulled up|not pulled up tight|is spread|has spread|came open|pops open|popped open|keeps popping open|is springing open|springs open|falls open"
+        "|gappy|agape|ajar|yawning|slack|sloppy|uneven|misaligned|mismatched|mismated|out of line|out of whack|out of true|out of alignment|out of square|out of plumb|off a hair|a hair off|off a touch|a touch off|off a bit|a bit off|askew|awry|cockeyed|cattywampus|catawampus|catty-wampus|skewed|cocked|canted|tilted|racked|twisted|wonky|janky|crooked|shifted|slipped|unseated|see-through|drafty|leaky|bulging|bowed|open a hair|a hair open|partly open|part way open|half open|sprung open|cracked open|split open|hanging open|hangs open|drifted apart|crept open|walked open|backed off|kicked out|springs apart|sprang open|sprang apart"
+        "|not lined up|isn't lined up|is not lined up|not aligned|isn't aligned|not even|isn't even|not meeting|isn't meeting|not mated|isn't mated|not butted up|not shut|isn't shut|not closed up|isn't closed up|won't mate|doesn't mate|didn't mate|won't shut|won't stay shut|won't stay closed|doesn't match up|don't match up|didn't line up|didn't pull in|didn't draw up|doesn't draw up|sits crooked|sits cockeyed|sits low|rides high|rides low|shows glass",
     ),
 )

@@ -57,6 +57,10 @@ ENGLISH_SMALL = Small(
     nothing_more=frozenset("else extra special fancy new unusual more wrong bad less that worse crazy but except other over under past beyond short than besides".split()),
     at_hand=frozenset("left spare extra handy here with".split()),
     wishes=frozenset("should want wants wanted gotta must getting planning".split()),
+    spots=frozenset("spot spots place places area areas patch patches section stretch".split()),
+    rub_names=frozenset("rubdown rub-down rub rubbing".split()),
+    of_good_work=frozenset("quick slow easy hard tough boring extra complete completed perfect solid thorough excellent decent okay beautiful great textbook gorgeous sweet even smooth firm done performed handled nailed knocked managed enjoyed liked hated tackled hit gave give given repeated checked inspected tested verified doubled there in on worked works took takes looks came went fine".split()),
+    soils=frozenset("dust dirt mud grease oil grit grime soot crud gunk goo scum overspray plaster compound droppings mortar sawdust filth lint powder chalk sticky tacky gummy stained smeared soiled oiled".split()),
     flaws=frozenset("wrinkles bubbles folds gaps creases puckers dirt dust holes tears".split()),
     lacks=frozenset("short|short of|shy|shy of|lacking|lacking in|lacks|wanting|wanting for".split("|")),
     any_one=frozenset("any single one even".split()),
@@ -118,7 +122,7 @@ ENGLISH_SMALL = Small(
         " shoulder head toe arm leg foot tire tires sock coat hat hood sleeve van car cart windshield fender bumper bucket bag lunch cooler hose laptop tablet"
         " glasses goggles vest belt toolbag bench table drill gun tool knife drywall sheetrock tile glass door window concrete lumber plywood pipe pipes conduit"
         " cord lawn yard house heart pride feelings soul ego brain nose ear ears eye eyes tooth teeth rib ribs hip wrist ankle elbows pocket pockets jeans dog"
-        " team game giants cowboys dodgers flange flanges bracket brackets".split()
+        " room rooms crate crates carton ceiling carpet air team game giants cowboys dodgers flange flanges bracket brackets".split()
     ),
     tools=frozenset("knife nail boot drill gun pipe ladder rod finger thumb elbow screwdriver".split()),
     of_them=frozenset("of the its my".split()),

@@ -42,7 +42,7 @@ _NEAR = (
 
 ENGLISH_WEIGHED = Weighed(
     undone_names=(
-        ("unrubbed", "rubbed_down"), ("unburnished", "rubbed_down"), ("untrimmed", "trimmed"), ("unbent", "tabs_bent"), ("unfolded", "tabs_bent"), ("unwiped", "surface_clean"), ("uncleaned", "surface_clean"),
+        ("unrubbed", "rubbed_down"), ("unburnished", "rubbed_down"), ("unsqueegeed", "rubbed_down"), ("unpressed", "rubbed_down"), ("unsmoothed", "rubbed_down"), ("untrimmed", "trimmed"), ("unbent", "tabs_bent"), ("unfolded", "tabs_bent"), ("unwiped", "surface_clean"), ("uncleaned", "surface_clean"), ("undusted", "surface_clean"), ("unwashed", "surface_clean"), ("unswept", "surface_clean"),
         ("unpatched", "damage_repaired"), ("unrepaired", "damage_repaired"), ("unmended", "damage_repaired"), ("unfixed", "damage_repaired"), ("vaneless", "vanes"), ("stapleless", "stapled"), ("unsecured", "stapled"),
         ("unwarmed", "preheated"), ("unvaned", "vanes"), ("unfastened", "stapled"), ("unsealed", "taped"),
     ),

@@ -36,8 +36,12 @@ def _befell(items, place: int, sort: str, text: str) -> bool:
         return _has_it(items, place, _PARTS | _PIECES, text) or _in_the_duct(items, place)
     if sort == "opening":
         return _has_it(items, place, ("JOINT",), text) or _in_a_joint(items, place)
-    if sort == "of_joint":
-        return _subject(items, place, ("JOINT",))
+    if sort == "in_facing":
+        return _has_it(items, place, ("FACING",), text) or _in_the_facing(items, place, text)
+    if sort in ("of_joint", "of_seam"):
+        return _subject(items, place, ("JOINT",)) and not _told_of_what_holds_it(items, place) and (sort == "of_joint" or _of_a_seam(items, place, text))
+    if sort == "state" and concept_at(items, place + 1) == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in words_of("small.spots"):
+        return _in_the_duct(items, place + 1)
     return _is_so(items, place, sort, text) or sort == "state" and _was_done_to(items, place)
 
 
@@ -68,6 +72,31 @@ def _in_a_joint(items, place: int) -> bool:
     while concept_at(items, at) in ("IN", "ON", "OF", "ALONG", "DOWN", "DET", "SIDE", "THIS", "WORD") and at - place < _FAR:
         at += 1
     return concept_at(items, at) == "JOINT"
+
+
+_HOLDS_IT = frozenset("TAPE TAPES STAPLES FLAP TABS VANES CLOSURE MARK181 C_MASTIC K_HANGER SCREWS LEG".split())
+
+
+def _told_of_what_holds_it(items, place: int) -> bool:
+    """ "The tape on the seam is crooked": the tape is, and not the seam."""
+    first = place
+    while first and place - first < _FAR and concept_at(items, first - 1) not in _ENDS:
+        first -= 1
+    return not _HOLDS_IT.isdisjoint(item.concept for item in items[first:place])
+
+
+def _of_a_seam(items, place: int, text: str) -> bool:
+    """ "the seam cracked", and not "the corner cracked": of the board."""
+    told = [item for item in items[max(0, place - _FAR) : place] if item.concept == "JOINT"]
+    return bool(told) and not text[told[-1].start : told[-1].end].lower().startswith("corner")
+
+
+def _in_the_facing(items, place: int, text: str) -> bool:
+    """ "a wrinkle in the facing", and not in the tape or in the plan"""
+    at = place + 1
+    while concept_at(items, at) in ("IN", "ON", "OF", "ACROSS", "ALONG", "DOWN", "THROUGH", "DET", "SIDE", "THIS") and at - place < _FAR:
+        at += 1
+    return concept_at(items, at) == "FACING" or concept_at(items, at) == "DAMAGE_PLACE" and not text[items[at].start : items[at].end].lower().endswith("board")
 
 
 def _in_the_duct(items, place: int) -> bool:

@@ -24,6 +24,26 @@ def _preheated(found: Found):
         yield found.claim("preheated", True, group="w")
 
 
+def _rubbed(found: Found):
+    """Not where only the name of the act stands beside words that nobody knows: "the rubdown got botched", "I fudged the rubdown"."""
+    row, first, last = found.row, found.first, found.last
+    if not words_of("small.rub_names").isdisjoint(row.words(first, last).lower().split()):
+        behind = last
+        while behind < len(row.items) and row.items[behind].concept in ("IT", "DOWN", "TAPE"):
+            behind += 1
+        behind = behind + 1 if behind < len(row.items) and row.items[behind].concept in ("BE", "HAVE") else None
+        verb = first - 2 if first and row.items[first - 1].concept == "DET" else first - 1
+        verb -= verb > 0 and row.items[verb].concept in ("ON", "OVER", "OF", "UP", "OUT", "THROUGH")
+        mine = verb == 0 or verb > 0 and row.items[verb - 1].concept in ("I", "STOP", "COMMA", "AND", "BUT")
+        if behind is not None and _is_strange(row, behind) or mine and _is_strange(row, verb):
+            return
+    yield found.claim("rubbed_down", True, group="w")
+
+
+def _is_strange(row: Row, at: int) -> bool:
+    return 0 <= at < len(row.items) and row.items[at].concept == "WORD" and row.words(at, at + 1).lower() not in words_of("small.of_good_work")
+
+
 def _mark(found: Found):
     value = found.item("m").value
     if _NOT_IT.match(found.row.text[found.item("m").end : found.item("m").end + 60].lower().replace("’", "'")):
@@ -226,7 +246,7 @@ def _wiped(found: Found):
     """ "it was dusty, wiped it", "The facing was dusty. Wiped it.": what was done about it counts."""
     first = found.row.sentence_start(found.first)
     first = found.row.sentence_start(first - 1) if first > 1 else first
-    soiled = any(item.concept == "DIRTY" for item in found.row.items[first : found.first])
+    soiled = any(item.concept == "DIRTY" or not words_of("small.soils").isdisjoint(found.row.words(at, at + 1).lower().split()) for at, item in enumerate(found.row.items[first : found.first], first))
     yield found.claim("surface_clean", True, group="w", corrects=soiled)
 
 
@@ -313,7 +333,7 @@ FRAMES = (
     Frame("(?P<w>(?P<f>FILLER|ONLY) TAPE) (?=SEP|$)", tape_laid.nothing_but),
     Frame("(?P<w>TAPE THIS? ME (?P<f>FILLER)) (?=BE|TAKES|WORD|ON)", tape_laid.lay),
     Frame("(?P<w>TAPE) (?P<f>(?:FILLER|BE|IN_PLACE){1,3}) (?=SEP|$)", tape_laid.is_on),
-    Frame("(?P<w>RUBBED)", _flag("rubbed_down")),
+    Frame("(?P<w>RUBBED)", _rubbed),
     Frame("(?P<w>DET? SCRIM (?:FILL|THROUGH|WORD){0,3} (?:SHOWS|SEE))", _flag("scrim_shows")),
     Frame("(?P<w>SCRIM COMMA (?:BE|IT){1,2} ALL? SHOWS)", _flag("scrim_shows")),  # "I checked the scrim, it's showing everywhere"
     Frame("(?P<w>DET? SCRIM (?:FILL|HAVE){0,2} MOVE_UP)", _flag("scrim_shows")),
