@@ -19,6 +19,7 @@ class Small:
     worked: frozenset[str] = frozenset()  # before numbers that are pieces: "did 73 and 74 together"
     gone: frozenset[str] = frozenset()  # of a thing that was there: it no longer is
     held: frozenset[str] = frozenset()  # how a thing is fixed or stands: no gap beside it
+    one_alone: frozenset[str] = frozenset()  # an article that at the end of its words is a count: "parché una"
     several_harms: frozenset[str] = frozenset()  # damages of which there is more than one
     falls_short: frozenset[str] = frozenset()  # right behind a thing of which there are too few
     takes_so_many: frozenset[str] = frozenset()  # words behind which stands how many of a thing a piece takes: "it wants five"

@@ -169,7 +169,8 @@ def given(row: Row, fittings: tuple[Entry, ...], found: tuple[Unread, ...], lang
         narrows = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end) or any_of(language.code, "told.asides.doubting", "told.asides.elliptic").search(plain(one.words)) is not None or narrows_there(one, language)
         narrows = narrows or _ailing(language.code)[0].search(plain(one.words)) is not None
         # of what befell it he has told all, where he tells of the facing: "it fell off the horses, not a mark on it"
-        matters = tuple(name for name in one.about if narrows and name != "facing_damage" or fittings[place].fact(name) is None)
+        told = (*one.about, "stapled") if "cross_tabs" in one.about and fittings[place].fact("stapled") is None else one.about  # where nothing else holds the joint
+        matters = tuple(name for name in told if narrows and name != "facing_damage" or fittings[place].fact(name) is None)
         if matters:
             mine[place].append(replace(one, about=matters))
     return tuple(replace(entry, unread=tuple(more)) if more else entry for entry, more in zip(fittings, mine, strict=True))

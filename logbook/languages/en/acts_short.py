@@ -57,6 +57,7 @@ ENGLISH_ACTS_TOLD = replace(
     ),
     across=(
         *ENGLISH_ACTS.across,
+        ("partly", r"{noun},? (?:but|only|except)(?: (?:there's|there are|i've got|i got))? (?:none|nothing|nary a one|not (?:a|one|any)(?: one)?)(?: at all)? (?:on|in|along|under|at|over|down|across) (?:the |that |one |its |my )"),
         ("partly", rf"{{done}}{_ONLY} (?:the )?{_PART}(?:,? but|,)? (?:and )?not (?:the |on the |at the )?{_PART}\b"),
         ("to_do", rf"(?:gets|will get|'ll get) {{done}}(?: down| up)?,? {_TIME}\b[^.;,]*"),
         ("to_do", rf"(?:{{noun}}|{{doing}})(?: down)?(?:'s| is| will be|'ll be| comes| happens| waits)(?: for)? {_TIME}\b(?! (?:found|saw|noticed|tore|cut|broke|heard))[^.;,]*"),

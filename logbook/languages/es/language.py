@@ -347,7 +347,7 @@ CLOSURES = (
 
 DAMAGES = (
     *es_verbs.befallings(),
-    ("tear", "tear|torn|rip|ripped|rotura|rasgadura|rasgado|rasgada|desgarre|desgarro|raspón|raspones|rayón|rayón profundo|tajo|navajazo|cortadura|roto|rota|rasgón|rajada|rajado|se rasgó|se rompió|rajadura|roturas|cortada en el foil|corte en el foil|rompimiento|rasguño|fibra expuesta|fibra al aire|foil pelado|se peló el foil|rasguñado|rasguñada|arañado|arañada|se rajó|rasgaduras"),
+    ("tear", "tear|torn|rip|ripped|rotura|rasgadura|rasgado|rasgada|desgarre|desgarro|raspón|raspones|rayón|rayón profundo|tajo|navajazo|cortadura|roto|rota|rasgón|rasgones|rajada|rajado|se rasgó|se rompió|rajadura|roturas|cortada en el foil|corte en el foil|rompimiento|rasguño|fibra expuesta|fibra al aire|foil pelado|se peló el foil|rasguñado|rasguñada|arañado|arañada|se rajó|rasgaduras"),
     ("puncture", "puncture|punctured|hole|agujero|hoyo|perforación|perforado|perforada|hoyos|agujeros|ponchado|ponchada|picadura|pinchazo|piquete|punzada|hoyito|se perforó|agujerito|ponchadura"),
     ("crushed", "crushed|dent|dented|smashed|le di un golpe|le dimos un golpe|aplastado|aplastada|golpeado|golpeada|abollado|abollada|hundido|hundida|se aplastó|magullado|magullada|abolladura|lo pisaron|la pisaron|lo pisó|la pisó|le pisó|machucado|machucada|golpe|apachurrado|apachurrada|se golpeó"),
     ("wet", "wet|soaked|mojado|mojada|húmedo|húmeda|se mojó|mojaron|empapado|empapada|humedad|mojados|mojadas"),

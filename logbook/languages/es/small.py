@@ -27,6 +27,7 @@ SPANISH_SMALL = Small(
     back_to_it=frozenset("lo la le los ésa ese".split()),
     worked=frozenset("hice hicimos terminé armé acabé".split()),
     gone=frozenset("arrancado arrancada".split()),
+    one_alone=frozenset(["una"]),
     several_harms=frozenset("hoyos agujeros rasgaduras roturas rasgones".split()),
     takes_so_many=frozenset("lleva pide necesita requiere ocupa van eran deben deberían".split()),
     lies_elsewhere=frozenset("camión camioneta troca troque carro caja camino pedido bodega bolsa banco suelo piso tarima".split()),

@@ -24,6 +24,7 @@ SPANISH_STATES: tuple[State, ...] = (
         rf"\bno {_CL}{_COULD_NOT}\b(?: (?:a|de|con|que|tiempo|para|pa|material|lugar|modo|chance|board|foil))* {_TO_MEND}\b",
     ), ("DAMAGE",), apart=True),
     State("damage_repaired", False, (rf"\b(?:me|nos|le) (?:falto|quedo pendiente|quede de) {_TO_MEND}\b",), ("DAMAGE",), apart=True, pending=True),
+    State("damage_repaired", False, (r"(?:parche|remiendo)s?(?: (?!no\b|ni\b)\w+){0,3}? (?:pero )?(?:ya )?se (?:me |nos |le )?(?:esta |anda |viene |empezo a |quiere )?(?:despeg|levant|cay|ca|solt|suelt|desprend|afloj|vol)(?:o|a|ando|endo|iendo|ar|er|yendo|yo|aron|eron|an|en|e)?\b", r"(?:parche|remiendo)s? (?:ya |casi |de plano )?no (?:me |se |le )*(?:peg|agarr|qued|aguant|sirv|prend|adhir)(?:o|a|io|e|ieron|aron|an|en)\b"), (), cues=("parche", "remiendo")),
     # the panel that was freed
     State("panel_seated", False, (r"(?:bailando|baila|bailan|cabecea|cabeceando|se mece|mecedora|jugando|juega|brinca|brincando|levantad[oa]|volando|pandead[oa]|parad[oa]|atorad[oa]|chuec[oa]|salid[oa])\b",), ("PANEL",)),
     State("panel_seated", False, (rf"{_NO} {_CL}(?:quiso |quiere |alcanza a |acaba de |llega a |termina de )?(?:entra|entro|entrar|cae|cayo|caer|baja|bajo|bajar|asienta|asento|asentar|sienta|sento|sentar|embona|embono|embonar|encaja|encajo|encajar|cabe|cupo|topa|llega|llego|se acomoda|acomodo)\b(?: (?:en|a|hasta) (?:su|el|la) (?:\w+))?",), ("PANEL",), apart=True),

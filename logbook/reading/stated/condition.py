@@ -296,13 +296,18 @@ def _none(found: Found):
 def _repaired(found: Found):
     """ "Fixed it"; where fewer were fixed than were counted ("five tears, I fixed four") it is not mended."""
     row, at = found.row, found.last
-    few = row.items[at].value.value if at < len(row.items) and row.items[at].concept == "NUM" else None
+    few = row.items[at].value.value if at < len(row.items) and row.items[at].concept == "NUM" else 1 if _one_alone(row, at) else None
     if few is not None and any(row.items[k].concept == "DAMAGE" and row.items[k - 1].concept == "NUM" and row.items[k - 1].value.value > few for k in range(max(1, found.first - 14), found.first)):
         yield found.claim("damage_repaired", False, group="w", hedged=False)
         return
     if row.words(found.first, found.first + 1).lower().split()[0] in words_of("small.mends") and _is_to_be_done(row, found.first):
         return
     yield found.claim("damage_repaired", True, group="w")
+
+
+def _one_alone(row: Row, at: int) -> bool:
+    """ "Parché una": of the tears told before."""
+    return at < len(row.items) and row.items[at].concept == "DET" and row.words(at, at + 1).lower() in words_of("small.one_alone") and (at + 1 == len(row.items) or row.items[at + 1].concept in ("STOP", "COMMA", "AND", "BUT"))
 
 
 def _is_to_be_done(row: Row, at: int) -> bool:
