@@ -55,6 +55,9 @@ class Small:
     rub_names: frozenset[str] = frozenset()  # the act of rubbing by its name, and not as what was done
     of_good_work: frozenset[str] = frozenset()  # beside the name of an act: that it was done
     soils: frozenset[str] = frozenset()  # what a facing is full of or caked with, before it is wiped
+    insides: frozenset[str] = frozenset()  # what is inside the board or the piece
+    scarce: frozenset[str] = frozenset()  # right before the name of an act: that there is none of it
+    edges: frozenset[str] = frozenset()  # what of the board breaks off
     flaws: frozenset[str] = frozenset()  # behind "no tape with": the same
     lacks: frozenset[str] = frozenset()  # behind a denial and before a thing: it is there
     any_one: frozenset[str] = frozenset()  # between them

@@ -10,7 +10,7 @@ _NOT = r"(?:never|didn't|did not|haven't|have not|hasn't|has not|hadn't|couldn't
 _ACT = r"(?:the |any |my |that |its |all the )*(?:{noun}|{doing})(?: (?:part|step|job|work))?"
 _CALLED = r"(?:pulled|called|sent|yanked|taken|dragged|moved|hauled)(?: (?:off|away|home|out|over|down|up|to|it|the|another|piece|job|this|that|me))*"
 _WILL = r"(?:i'll|i will|we'll|we will|i'm gonna|i'm going to|we're gonna|we're going to|i can|i have to|i gotta|i've got to|i need to|i get to)"
-_OMITS = r"(?:overlooked|neglected|bypassed|omitted|missed(?: out on)?|spaced(?: out)? on|blanked(?: out)? on|whiffed(?: on)?|ducked(?: out on| out of)?|dodged|shirked|slacked(?: off)? on|slept on|punted(?: on)?|bailed(?: out)? on|(?:breezed|flew|sailed|blew|rushed)(?: right| clean| on)? past|(?:blew|went|walked) (?:right|clean) (?:by|past)|zoned(?: out)? on|glossed over|lost track of|wussed out on|chickened out on|walked away from|dispensed with|did away with|nixed|scrapped|ditched|passed (?:up|over)|(?:went|did|going|doing) without|brushed off|weaseled out of)"
+_OMITS = r"(?:overlooked|neglected|bypassed|omitted|missed(?: out on)?|spaced(?: out)? on|blanked(?: out)? on|whiffed(?: on)?|ducked(?: out on| out of)?|dodged|shirked|slacked(?: off)? on|slept on|punted(?: on)?|bailed(?: out)? on|(?:breezed|flew|sailed|blew|rushed)(?: right| clean| on)? past|(?:blew|went|walked) (?:right|clean) (?:by|past)|zoned(?: out)? on|glossed over|lost track of|wussed out on|chickened out on|walked away from|dispensed with|did away with|nixed|scrapped|ditched|passed (?:up|over)|(?:went|did|going|doing) without|brushed off|weaseled out of|blew off|left (?:out|off)|let slide)"
 _DAY = r"(?:tomorrow|tonight|later|next|after|in the|on|when|once|this|\w+day|first thing)"
 
 ENGLISH_ACTS_MISSED = replace(
@@ -25,7 +25,7 @@ ENGLISH_ACTS_MISSED = replace(
             r"(?:vaned)",
         ),
     ),
-    hints=ENGLISH_ACTS_TO_COME.hints + r"|spaced|blanked|whiff|duck|dodg|shirk|slack|slept|punted|bailed|breez|flew|sailed|blew|walked|rushed|zoned|gloss|lost track|out on|dispens|nixed|scrap|ditch|passed|without|jumped|brushed|begged|weasel|window|shuffle|seat|escaped|the cut|casualty|tabled|shelv|postpon|defer|absent|awol|\\bmia\\b|nowhere|limbo|hold|zip|zilch|show|got to|get to|gotten to|made it|make it|done|missing|less|put off|before|touched|started|begun|\bdo\b|left",
+    hints=ENGLISH_ACTS_TO_COME.hints + r"|spaced|blanked|whiff|duck|dodg|shirk|slack|slept|punted|bailed|breez|flew|sailed|blew|walked|rushed|zoned|gloss|lost track|out on|dispens|nixed|scrap|ditch|passed|without|jumped|brushed|begged|weasel|window|shuffle|seat|escaped|the cut|casualty|tabled|shelv|postpon|defer|absent|awol|\bmia\b|nowhere|limbo|hold|zip|zilch|show|got to|get to|gotten to|made it|make it|done|missing|less|put off|before|touched|started|begun|\bdo\b|left",
     undone=(
         *ENGLISH_ACTS_TO_COME.undone,
         rf"(?:never(?: (?:even|ever|really|quite|actually))* (?:got|get|gotten)(?: (?:around|back|down|as far as))?|{_NOT} (?:made|make) it(?: (?:around|back|as far as))?)(?: to)? {_ACT}(?![\w'-]| (?:gun|measure|done|on (?:the|my) (?:truck|cart)))",

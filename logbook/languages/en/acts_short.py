@@ -21,7 +21,7 @@ ENGLISH_ACTS_TOLD = replace(
     promise=ENGLISH_PROMISE,
     says_no=(*ENGLISH_ACTS.says_no, r"(?:it's|they're|that's|she's) not(?: \w+){0,3}"),
     hints=ENGLISH_ACTS.hints + r"|coming|finish|complete| an? |foot|feet|inch|saving|saved|sides|vane",
-    unfinished_looks=ENGLISH_ACTS.unfinished_looks + r"|\bclosed (?:up|in)\b|\btogether\b|\bgood to go\b|\b(?:good|fine|okay|ok|right|alright|set|ready|decent|solid|all) (?:except|bar|barring|but|other|apart|aside|save|minus|besides|outside)\b|\b(?:un)?til\b|\btill\b|\byet\b|\bso far\b|\bloose\b",
+    unfinished_looks=ENGLISH_ACTS.unfinished_looks + r"|\bclosed (?:up|in)\b|\btogether\b|\bgood to go\b|\b(?:good|fine|okay|ok|right|alright|set|ready|decent|solid|all) (?:except|bar|barring|but|other|apart|aside|save|minus|besides|outside)\b|\b(?:un)?til\b|\btill\b|\byet\b|\bso far\b|\bloose\b|\bbegs\b|\bbegging\b|\bdue for\b|\bcrying\b|\bscreaming\b|\basking for\b|\bin need\b",
     begins_anew=r"\b(?:so|but|because|cause) (?=i\b|we\b|it\b|nobody\b)",
     unfinished=(
         *ENGLISH_ACTS.unfinished,

@@ -31,7 +31,7 @@ def _did_it(row: Row, first: int, last: int) -> bool:
         at += 1
     if at >= last or row.items[at].concept != "DAMAGE":
         return False
-    if not words_of("small.skins").isdisjoint(row.words(at, at + 1).lower().split()):
+    if not (words_of("small.skins") | words_of("small.edges")).isdisjoint(row.words(at, at + 1).lower().split()):
         return True  # "nicked the facing", one word of the book
     at += 1
     while at < last and row.items[at].concept in ("DET", "UP", "IN", "THIS"):

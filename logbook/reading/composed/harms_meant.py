@@ -39,10 +39,24 @@ def _befell(items, place: int, sort: str, text: str) -> bool:
     if sort == "in_facing":
         return _has_it(items, place, ("FACING",), text) or _in_the_facing(items, place, text)
     if sort in ("of_joint", "of_seam"):
+        if concept_at(items, place + 1) == "JOINT" and sort == "of_joint" and concept_at(items, place - 1) not in ("NO", "NOT", "NOT_DONE") and text[items[place].start : items[place].end].isalpha() and text[items[place].end - 1] != "s":
+            return True  # "a crooked joint on the bottom"
         return _subject(items, place, ("JOINT",)) and not _told_of_what_holds_it(items, place) and (sort == "of_joint" or _of_a_seam(items, place, text))
     if sort == "state" and concept_at(items, place + 1) == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in words_of("small.spots"):
         return _in_the_duct(items, place + 1)
+    if sort == "of_part":
+        return _subject(items, place, _PARTS - {"GENERIC", "DAMAGE", "BOTH"})
+    if sort == "soaked":
+        return _is_so(items, place, "state", text) or _was_done_to(items, place) or _inside_is(items, place, text)
     return _is_so(items, place, sort, text) or sort == "state" and _was_done_to(items, place)
+
+
+def _inside_is(items, place: int, text: str) -> bool:
+    """ "the insulation is drenched", "the inside's moldy" """
+    at = place - 1
+    while concept_at(items, at) in ("BE", "HAVE", "FILLER", "HEDGE", "ALL") and place - at < _FAR:
+        at -= 1
+    return 0 <= at < place - 1 and (items[at].concept in ("INSIDE", "INSIDE_WORD") or text[items[at].start : items[at].end].lower().split()[-1].removesuffix("'s") in words_of("small.insides"))
 
 
 _MEASURES_A_LEAK = frozenset("NUM LEN FRAC CFM INWG FT2 STATIC NOT NO NOT_DONE IF QUERY SIZE".split())

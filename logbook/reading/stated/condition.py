@@ -29,6 +29,8 @@ def _vanes(found: Found):
         return
     if found.last < len(row.items) and row.words(found.last, found.last + 1).lower() in words_of("small.falls_short"):
         return  # "one vane short of what it needs"
+    if _are_missing(row, found.last):
+        return  # "the vanes for the next one are missing"
     until = more_are_due(row, found.first, found.last)
     if until is not None:
         yield claim(row, "vanes", False, found.first - 1, until, hedged=False)
@@ -39,6 +41,14 @@ def _vanes(found: Found):
     if only_so_many(row, found.first, found.last) or _among_strange_words(row, found.first, found.last) or _denied_behind(row, found.last):
         return
     yield found.claim("vanes", True, group="w")
+
+
+def _are_missing(row: Row, at: int) -> bool:
+    while at < len(row.items) and row.items[at].concept not in _ENDS:
+        if row.items[at].concept == "MISSING" and row.items[at - 1].concept == "BE" and not row.is_blank(at):
+            return True
+        at += 1
+    return False
 
 
 def _denied_behind(row: Row, at: int) -> bool:

@@ -35,13 +35,15 @@ def _rubbed(found: Found):
         verb = first - 2 if first and row.items[first - 1].concept == "DET" else first - 1
         verb -= verb > 0 and row.items[verb].concept in ("ON", "OVER", "OF", "UP", "OUT", "THROUGH")
         mine = verb == 0 or verb > 0 and row.items[verb - 1].concept in ("I", "STOP", "COMMA", "AND", "BUT")
-        if behind is not None and _is_strange(row, behind) or mine and _is_strange(row, verb):
+        before = row.words(max(0, first - 3), first).lower().split()[-3:]
+        scarce = any(word in words_of("small.scarce") for word in before) and row.items[first - 1].concept in ("DET", "WORD", "OF", "ON", "NUM")
+        if scarce or behind is not None and _is_strange(row, behind + (row.items[min(behind, len(row.items) - 1)].concept == "DET")) or mine and _is_strange(row, verb):
             return
     yield found.claim("rubbed_down", True, group="w")
 
 
 def _is_strange(row: Row, at: int) -> bool:
-    return 0 <= at < len(row.items) and row.items[at].concept == "WORD" and row.words(at, at + 1).lower() not in words_of("small.of_good_work")
+    return 0 <= at < len(row.items) and row.items[at].concept in ("WORD", "NO", "SCREWS", "FRAC") and row.words(at, at + 1).lower() not in words_of("small.of_good_work")
 
 
 def _mark(found: Found):
