@@ -130,6 +130,10 @@ class Small:
     some_point: frozenset[str] = frozenset()  # before "point": no number goes on
     there_is_no: frozenset[str] = frozenset()  # how a note begins that only tells what there is no more of
     no_duct: frozenset[str] = frozenset()  # what may be wet or torn and is no duct
+    rooms: frozenset[str] = frozenset()  # "all dusty, the room": behind what it is
+    took_it_off: frozenset[str] = frozenset()  # behind what lay on it: it lies there no more
+    none_is: frozenset[str] = frozenset()  # before a thing that is then not so: "ninguna junta sucia"
+    was_left_not: frozenset[str] = frozenset()  # "no quedó", one word of the lexicon
     tools: frozenset[str] = frozenset()  # leave a hole that is named for them
     of_them: frozenset[str] = frozenset()  # "half of the staples"
     legs_turn: frozenset[str] = frozenset()  # what legs do, with "in" behind

@@ -13,17 +13,17 @@ _NOUNS: tuple[tuple[str, str], ...] = (
     ("delaminated", "ampolla ampollas ampollita ampollitas ampollón desprendimiento despegada despegadas despegadura levantamiento delaminaciones"),
 )
 _STATES: tuple[tuple[str, str], ...] = (
-    ("tear", "rajad desgarrad descarapelad despellejad quemad chamuscad destrozad despedazad trozad rasguñad arañad carcomid roíd"),
-    ("puncture", "agujeread agujerad hoyad perforad pinchad ponchad traspasad oradad horadad"),
-    ("crushed", "golpead abollad hundid sumid machucad apachurrad quebrad agrietad astillad cuartead despostillad desportillad maltratad pisad pisotead reventad tronad desbaratad desmoronad magullad"),
-    ("wet", "mojad empapad enchumbad ensopad remojad"),
+    ("tear", "tasajead tijeretead navajead desollad deshilachad rajad desgarrad descarapelad despellejad quemad chamuscad destrozad despedazad trozad rasguñad arañad carcomid roíd"),
+    ("puncture", "acribillad agujeread agujerad hoyad perforad pinchad ponchad traspasad oradad horadad"),
+    ("crushed", "chancad despanzurrad achatad chipotead espachurrad despachurrad apretujad estrujad resquebrajad desquebrajad tronchad desconchad aporread apelmazad golpead abollad hundid sumid machucad apachurrad quebrad agrietad astillad cuartead despostillad desportillad maltratad pisad pisotead reventad tronad desbaratad desmoronad magullad"),
+    ("wet", "mojad empapad enchumbad ensopad remojad humedecid empapadit mojadit humedit emparamad"),
     ("delaminated", "ampollad abombad delaminad deslaminad"),
 )
 # of many things: harm where they stand by the skin of the board
 _OF_THE_SKIN: tuple[tuple[str, str], ...] = (
     ("tear", "cortad raspad rayad abiert pelad partid tallad mordid picad rot"),
     ("crushed", "doblad arrugad aplastad"),
-    ("tear", "dañad jodid fregad amolad madread chingad estropead lastimad"),
+    ("tear", "dañad jodid fregad amolad madread chingad estropead lastimad desgraciad desmadrad arruinad deteriorad malograd averiad gastad masticad comid rebanad jalonead mochad"),
     ("delaminated", "levantad separad suelt inflad desprendid despegad botad volad"),
 )
 _MARKS: tuple[tuple[str, str], ...] = (
@@ -33,12 +33,12 @@ _MARKS: tuple[tuple[str, str], ...] = (
     ("delaminated", "bolsa bolsas burbuja burbujas globo globos bomba bombas aire"),
 )
 _BOARDS = ("board", "panel", "tablero", "fibra", "lámina", "pieza", "tapa")
-_BOARD_IS: tuple[tuple[str, str], ...] = (("crushed", "dañad jodid fregad amolad madread chingad estropead lastimad partid rot quebrad doblad aplastad"), ("wet", "mojad húmed empapad chorread"))
+_BOARD_IS: tuple[tuple[str, str], ...] = (("crushed", "desgraciad desmadrad arruinad deteriorad malograd averiad masticad deformad prensad dañad jodid fregad amolad madread chingad estropead lastimad partid rot quebrad doblad aplastad"), ("wet", "mojad húmed empapad chorread encharcad inundad llovid serenad sudad aguad bañad anegad"))
 _AT = ("de un lado", "de una esquina", "de la esquina", "de una orilla", "de la orilla", "de la punta", "de una punta", "en la cara de arriba", "en la cara de abajo", "en una esquina", "en la esquina")
 _SKINS = ("foil", "papel", "forro", "facing", "aluminio", "cubierta", "barrera", "liner")
 _WAS = ("", "está ", "quedó ", "viene ", "venía ", "llegó ", "salió ", "anda ", "estaba ", "me quedó ", "se ve ", "ya está ", "está todo ", "quedó todo ", "está medio ", "se quedó ")
 _EDGES = ("esquina", "esquinita", "orilla", "punta", "canto", "filo", "cara")
-_EDGES_ARE = ("rot", "quebrad", "mordid", "doblad", "aplastad", "tronad", "partid", "carcomid", "comid", "golpead", "raspad", "desmoronad", "sumid", "mochad", "volad")
+_EDGES_ARE = ("rot", "quebrad", "mordid", "doblad", "aplastad", "tronad", "partid", "carcomid", "comid", "golpead", "raspad", "desmoronad", "sumid", "mochad", "volad", "fregad", "madread", "amolad", "jodid", "chingad", "desgraciad", "desmadrad", "machucad", "dañad", "despuntad", "pelad", "picad")
 
 _EDGES_WENT = ("dobló", "rompió", "quebró", "aplastó", "apachurró", "mochó", "partió", "desmoronó", "despostilló", "sumió", "golpeó", "machucó", "tronó", "chancó", "voló", "peló")
 _BIT_OFF = ("cayó", "desprendió", "arrancó", "voló", "quebró", "rompió", "desmoronó", "partió", "mochó")

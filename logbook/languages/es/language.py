@@ -8,10 +8,12 @@ from logbook.languages.es.acts_missed import SPANISH_ACTS_MISSED
 from logbook.languages.es.all_but import SPANISH_ALL_BUT
 from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
 from logbook.languages.es.afar import SPANISH_AFAR
+from logbook.languages.es.filth import filth
 from logbook.languages.es.flap_told import SPANISH_FLAP_TOLD
 from logbook.languages.es.forms import SPANISH_FORMS
 from logbook.languages.es.misheard import MISHEARD
 from logbook.languages.es.named_ahead import SPANISH_NAMED_AHEAD
+from logbook.languages.es.not_the_duct import not_the_duct
 from logbook.languages.es.nothing_ails import nothing_ails
 from logbook.languages.es.left import SPANISH_LEFT
 from logbook.languages.es.mastic_as_tape import SPANISH_MASTIC_AS_TAPE
@@ -191,7 +193,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("SEE", "ver|ver la|alcanzo a ver|alcanza a ver|veo|vemos|se puede ver|ves"),
     ("WIPED", "limpié la superficie|limpié|limpiamos|limpia y seca|limpio y seco|limpiada|limpiado|superficie limpia|seca y limpia|limpiado y seco|la limpié|lo limpié|le limpié|limpio|limpia|le pasé un trapo|limpiamos la superficie|sin polvo|limpié el polvo|limpia la superficie|le quité el polvo|limpiada y seca|bien limpia|bien limpio|la limpiamos|la superficie limpia|la superficie está limpia|limpié bien|seco y limpio|pasé un trapo|limpié primero|limpias|sin polvo ni grasa|le limpié el polvo|sequé|lo limpiamos|limpió|superficie limpia y seca|limpié el foil|la superficie estaba limpia|estaba limpia|estaba limpio|la superficie quedó limpia|la superficie bien limpia"),
     ("WIPE", "limpiar|limpiarla|limpiarlo|limpiar la superficie"),
-    ("DIRTY", "sucia|sucio|con polvo|polvosa|grasosa|polvoso|llena de polvo|empolvada"),
+    *filth(),
     ("PREHEATED", "preheated|precalenté|precalentado|precalentada|calenté|calentamos|lo calenté|la calenté|calentado|calentada|precalentamos|calenté la superficie|le di calor|calenté primero|calentamos la superficie|con la plancha primero|la precalenté|lo precalenté|calentamos primero|se precalentó|calenté el foil|le di calor primero|la calentamos|lo calentamos|calenté con la plancha|le dimos calor"),
     ("TRIMMED", "recorté la fibra|recortada la fibra|quité el sobrante|quité la fibra|recorté el sobrante|recorté la fibra que sobraba|quité la fibra que sobraba|corté el sobrante|quité el aislante sobrante|recorté el aislante|quité el exceso|recortado el sobrante|recorté el exceso|quité lo que sobraba|recorté lo que sobraba|recortado el exceso|recortamos el sobrante|quitamos el sobrante|quité la fibra sobrante|recorté la fibra sobrante|recortada la fibra sobrante|corté la fibra que sobraba|limpié la fibra sobrante|fibra recortada|recortado el aislante|sobrante recortado|recorté el aislante sobrante|corté el aislante sobrante|quité el aislamiento sobrante|recorté el aislamiento|quité el aislamiento que sobraba|fibra sobrante recortada|quité el aislante que sobraba|recorté el aislante que sobraba|recortamos la fibra|quitamos la fibra sobrante|corté lo que sobraba|sobrante quitado|le quité el sobrante|le quité la fibra sobrante|le recorté la fibra sobrante|le recorté el sobrante|exceso recortado|quité el exceso de fibra|recorté el exceso de fibra"),
     ("TRIM", "recortar|recortarle|recortar la fibra|quitar el sobrante|recortar el sobrante|recortar el aislante"),
@@ -285,6 +287,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("UNHEATED", "en frío|la puse en frío|se la puse en frío|le puse la cinta en frío|así en frío|en frio"),
     ("NO_DAMAGE", es_verbs.UNHARMED),
     *es_harms.no_harms(),
+    *not_the_duct(),
     *nothing_ails(),
     ("TIGHT", "|".join(f"no {whom}{fits} ni {thing}" for whom in ("", "le ", "me ", "les ") for fits in ("cabe", "entra", "pasa", "cabía", "entró") for thing in ("una moneda", "un dedo", "la uña", "una uña", "un papel", "una tarjeta", "una hoja", "la navaja", "un pelo", "el aire", "luz"))),
     ("WILL", "|".join(f"{whom} {to}" for whom in ("le", "les", "las", "se las", "se la", "se lo") for to in ("coloco", "acomodo", "instalo", "atornillo", "fijo", "clavo", "disparo", "planto", "aplico", "pongo", "meto", "echo", "colocamos mañana") if whom != "las" or to not in ("pongo", "meto", "echo"))),

@@ -66,8 +66,11 @@ SPANISH_SMALL = Small(
     there_is_no=frozenset(f"{already}no {have} " for already in ("", "ya ", "jefe ya ", "oye ya ", "oiga ya ", "patron ya ") for have in ("hay", "tenemos", "tengo", "queda", "quedan", "me queda", "me quedan", "nos queda", "nos quedan", "habia", "encontramos")),
     no_duct=frozenset(
         "piso losa troca camioneta camión botas guantes manos mano suelo techo calle pared agua café dedo rodilla llanta pantalón camisa gorra lentes vidrio"
-        " puerta ventana".split()
+        " puerta ventana trapo trapos ropa playera chamarra zapatos chaleco celular teléfono cabeza espalda brazo pierna hombro".split()
     ),
+    rooms=frozenset("cuarto piso baño pasillo sótano ático techo plafón andamio muro elevador lugar edificio suelo sala losa pared bodega azotea obra banqueta mesa calle".split()),
+    took_it_off=frozenset(f"se {it} {did}" for it in ("lo", "la", "los", "las") for did in ("quit", "limpi", "sacud", "sopl", "barr")) | {"lo sacud", "la sacud", "lo sopl", "la sopl"},
+    none_is=frozenset("ninguna|ningún|ningun|ni una|ni un".split("|")), was_left_not=frozenset("no quedó|no quedo|no me quedó".split("|")),
     owners=frozenset("mi su tu el la un una a".split()),
     machines=frozenset("compresor manguera generador".split()),
     half=frozenset("semi medio media casi mero apenas parcialmente".split()),

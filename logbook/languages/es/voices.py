@@ -30,6 +30,9 @@ _PARTED = (
     *(f"no {was} {how}{closed}" for was in ("quedó", "quedo", "quedaron", "me quedó", "me quedaron", "está", "esta", "están", "estan") for how in ("", "bien ") for closed in ("cerrada", "cerradas", "ajustada", "ajustadas", "junta", "juntas", "casada", "empatada", "empatadas")),
     *(f"{was} {open}" for was in ("quedó", "quedo", "quedaron", "me quedó", "me quedaron", "nos quedó", "está", "están", "sigue", "siguen", "anda", "dejé", "la dejé", "se quedó") for open in ("entreabierta", "chueca y abierta", "separada", "separadas", "mal cerrada", "mal cerradas", "desfasada", "dispareja")),
     *(f"se {whom}{opens}" for whom in ("", "me ", "nos ", "le ", "está ", "anda ") for opens in ("abrió", "abrieron", "abriendo", "separó", "separando", "separaron") if not (whom in ("está ", "anda ")) == (not opens.endswith("ndo"))),
+    *(f"{how}{stem}{end}" for how in ("", "medio ") for stem in ("entreabiert", "desunid", "desajustad", "desempatad", "desensamblad", "abiertit", "despatarrad") for end in ("o", "a", "os", "as")),
+    *(f"mal {stem}{end}" for stem in ("cerrad", "empatad", "casad", "juntad", "embonad") for end in ("o", "a", "os", "as")),
+    "bocona", "bocón", "boconas", "bocones", "abiertona", "abiertón", "bostezando", "medio bocona", "medio abiertona", "tirando aire", "fugando aire", "pasando aire", "aventando aire", "chiflando", "silbando",
     "deja pasar aire", "deja pasar el aire", "tira aire", "fuga aire", "se le va el aire", "se fuga el aire", "chifla", "chiflan", "silba", "silban", "bosteza", "le sopla aire", "avienta aire",
 )
 
@@ -41,8 +44,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("VANES", "no quité las aletas|no quitamos las aletas|no saqué las aletas|no sacamos las aletas"),
     ("STAPLES", "no quité las grapas|no quitamos las grapas|no saqué las grapas"),
     ("TAPE", "no quité la cinta|no quitamos la cinta|no quité el teip|no arranqué la cinta"),
-    ("DIRTY", "tenía polvo|tiene polvo|traía polvo|trae polvo|había polvo|tenía grasa|tiene grasa|tenía tierra|lleno de polvo"),
-    ("WIPED", "no tenía polvo|no tiene polvo|no traía polvo|no había polvo|no tenía grasa|no tiene grasa"),
+    ("DIRTY", "había polvo"),
     ("TRADE_NOISE", _ELSEWHERE),
     ("NOT_DONE", "las dejé fuera|los dejé fuera|la dejé fuera|lo dejé fuera|las dejamos fuera|las dejé afuera|las dejamos afuera"),
     ("GAP", "|".join(f"{seen} {some} luz" for seen in ("se ve", "se le ve", "se mira", "se asoma", "entra", "le entra", "pasa", "se cuela", "se nota") for some in ("tantita", "poquita", "un poco de", "un poquito de", "algo de", "una rayita de", "mucha"))),

@@ -365,7 +365,7 @@ def _behind_its_name(row: Row, part: Part, at: int) -> int:
         last += 1
     if not (row.items[last - 1].concept in ("FITTING", "NUMBER") or last < part.last and row.items[last].concept.startswith("K_")):
         return at
-    last += row.items[last].concept.startswith("K_")
+    last += last < part.last and row.items[last].concept.startswith("K_")
     while last < part.last and row.items[last].concept in ("NUMBER", "NUM", "MARKED", "LETTER"):
         last += 1
     return last - 1

@@ -12,6 +12,7 @@ from logbook.reading.clauses.another_part import of_another_part
 from logbook.reading.clauses.claims import Claim, Found, Frame, Open, claim, unit_of
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.names.other_things import of_something_else
+from logbook.reading.stated.of_none import of_none
 from logbook.reading.words.phrasing import apart, finds, words_of
 from logbook.reading.words.tokens import plain
 from logbook.reading.own.vanes_counted import fewer_than, more_are_due, only_so_many
@@ -267,6 +268,9 @@ def _some_gap(found: Found):
 
 def _damage(found: Found):
     if of_something_else(found.row, found.at("d")):
+        return
+    if (first := of_none(found.row, found.at("d"))) is not None:
+        yield claim(found.row, "facing_damage", "none", first, found.last, weak=True)
         return
     told = found.row.words(found.at("d"), found.at("d") + 1).lower().startswith(("le pegaron", "le dieron", "le pegó", "le di ", "le dimos")) or found.row.words(found.at("d"), found.at("d") + 1).lower().endswith("azo")  # what was done to it; what it left may be told by its name
     yield found.claim("facing_damage", found.item("d").value, group="d", weak=told)

@@ -6,8 +6,9 @@ import re
 from fractions import Fraction
 
 from logbook.reading.stated import tape_laid
-from logbook.reading.clauses.claims import Found, Frame, taken_back, unit_of
+from logbook.reading.clauses.claims import Found, Frame, claim, taken_back, unit_of
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.stated.of_none import of_none
 from logbook.reading.words.closure_marks import CLOSURE_OF
 from logbook.reading.words.measures import nominal_board
 from logbook.reading.words.phrasing import words_of
@@ -229,19 +230,26 @@ def _dirty(found: Found):
         begin -= 1
     if words_of("small.no_duct").intersection(re.findall(r"[a-z]+", found.row.words(begin, found.first).lower()) if begin < found.first else ()):
         return  # "my hands are greasy"
-    if (clean := _denied(found.row, found.first)) is not None:
-        yield found.claim("surface_clean", clean, group="w", corrects="still" in said)
+    behind = found.row.text[found.row.items[found.last - 1].end :][:40].lower().lstrip(" ,.y")
+    if behind.startswith(tuple(words_of("small.took_it_off"))) or words_of("small.rooms").intersection(behind.split()[1:2]):
+        return  # "traía aceite, se lo quité", "todo empolvado el cuarto"
+    clean, first = _denied(found.row, found.first)
+    if clean is not None:
+        yield claim(found.row, "surface_clean", clean, first, found.last, corrects="still" in said)
 
 
-def _denied(row: Row, at: int) -> bool | None:
-    """ "It wasn't dusty", "not at all greasy" are clean; "not too dusty" says neither; all else is dirty."""
+def _denied(row: Row, at: int) -> tuple[bool | None, int]:
+    """ "It wasn't dusty", "not at all greasy" are clean; "not too dusty" says neither; all else is dirty. And where that begins."""
     before = at - 1
     while before > 0 and at - before < 4 and row.items[before].concept in ("DET", "WORD", "FILLER", "ON", "ALL"):
         before -= 1
+    if (none := of_none(row, at)) is not None:
+        return True, none
+    if before > 0 and row.items[before].concept == "BE" and row.items[before - 1].concept == "NOT":
+        return None, at  # "no estaba empolvado": before something was done about it, or at all
     if before < 0 or row.items[before].concept != "NOT":
-        return False
-    between = row.words(before + 1, at).lower().split()
-    return True if words_of("small.at_all").issuperset(between) else None
+        return False, at
+    return True if words_of("small.at_all").issuperset(row.words(before + 1, at).lower().split()) else None, at
 
 
 def _wiped(found: Found):
