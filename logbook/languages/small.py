@@ -58,6 +58,7 @@ class Small:
     insides: frozenset[str] = frozenset()  # what is inside the board or the piece
     scarce: frozenset[str] = frozenset()  # right before the name of an act: that there is none of it
     edges: frozenset[str] = frozenset()  # what of the board breaks off
+    ruins: frozenset[str] = frozenset()  # what is done to a piece by mistake alone
     flaws: frozenset[str] = frozenset()  # behind "no tape with": the same
     lacks: frozenset[str] = frozenset()  # behind a denial and before a thing: it is there
     any_one: frozenset[str] = frozenset()  # between them

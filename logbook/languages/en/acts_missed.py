@@ -10,7 +10,7 @@ _NOT = r"(?:never|didn't|did not|haven't|have not|hasn't|has not|hadn't|couldn't
 _ACT = r"(?:the |any |my |that |its |all the )*(?:{noun}|{doing})(?: (?:part|step|job|work))?"
 _CALLED = r"(?:pulled|called|sent|yanked|taken|dragged|moved|hauled)(?: (?:off|away|home|out|over|down|up|to|it|the|another|piece|job|this|that|me))*"
 _WILL = r"(?:i'll|i will|we'll|we will|i'm gonna|i'm going to|we're gonna|we're going to|i can|i have to|i gotta|i've got to|i need to|i get to)"
-_OMITS = r"(?:overlooked|neglected|bypassed|omitted|missed(?: out on)?|spaced(?: out)? on|blanked(?: out)? on|whiffed(?: on)?|ducked(?: out on| out of)?|dodged|shirked|slacked(?: off)? on|slept on|punted(?: on)?|bailed(?: out)? on|(?:breezed|flew|sailed|blew|rushed)(?: right| clean| on)? past|(?:blew|went|walked) (?:right|clean) (?:by|past)|zoned(?: out)? on|glossed over|lost track of|wussed out on|chickened out on|walked away from|dispensed with|did away with|nixed|scrapped|ditched|passed (?:up|over)|(?:went|did|going|doing) without|brushed off|weaseled out of|blew off|left (?:out|off)|let slide)"
+_OMITS = r"(?:overlooked|neglected|bypassed|omitted|missed(?: out on)?|spaced(?: out)? on|blanked(?: out)? on|whiffed(?: on)?|ducked(?: out on| out of)?|dodged|shirked|slacked(?: off)? on|slept on|punted(?: on)?|bailed(?: out)? on|(?:breezed|flew|sailed|blew|rushed)(?: right| clean| on)? past|(?:blew|went|walked) (?:right|clean) (?:by|past)|zoned(?: out)? on|glossed over|lost track of|wussed out on|chickened out on|walked away from|dispensed with|did away with|nixed|scrapped|ditched|passed (?:up|over)|(?:went|did|going|doing) without|brushed off|begged off(?: on)?|bagged|weaseled out of|blew off|left (?:out|off)|let slide)"
 _DAY = r"(?:tomorrow|tonight|later|next|after|in the|on|when|once|this|\w+day|first thing)"
 
 ENGLISH_ACTS_MISSED = replace(
@@ -25,11 +25,13 @@ ENGLISH_ACTS_MISSED = replace(
             r"(?:vaned)",
         ),
     ),
-    hints=ENGLISH_ACTS_TO_COME.hints + r"|spaced|blanked|whiff|duck|dodg|shirk|slack|slept|punted|bailed|breez|flew|sailed|blew|walked|rushed|zoned|gloss|lost track|out on|dispens|nixed|scrap|ditch|passed|without|jumped|brushed|begged|weasel|window|shuffle|seat|escaped|the cut|casualty|tabled|shelv|postpon|defer|absent|awol|\bmia\b|nowhere|limbo|hold|zip|zilch|show|got to|get to|gotten to|made it|make it|done|missing|less|put off|before|touched|started|begun|\bdo\b|left",
+    hints=ENGLISH_ACTS_TO_COME.hints + r"|bagged|gave|give|giving|brain|moment|lapse|radar|heads?\b|minds?\b|spaced|blanked|whiff|duck|dodg|shirk|slack|slept|punted|bailed|breez|flew|sailed|blew|walked|rushed|zoned|gloss|lost track|out on|dispens|nixed|scrap|ditch|passed|without|jumped|brushed|begged|weasel|window|shuffle|seat|escaped|the cut|casualty|tabled|shelv|postpon|defer|absent|awol|\bmia\b|nowhere|limbo|hold|zip|zilch|show|got to|get to|gotten to|made it|make it|done|missing|less|put off|before|touched|started|begun|\bdo\b|left",
     undone=(
         *ENGLISH_ACTS_TO_COME.undone,
         rf"(?:never(?: (?:even|ever|really|quite|actually))* (?:got|get|gotten)(?: (?:around|back|down|as far as))?|{_NOT} (?:made|make) it(?: (?:around|back|as far as))?)(?: to)? {_ACT}(?![\w'-]| (?:gun|measure|done|on (?:the|my) (?:truck|cart)))",
         rf"(?<!almost )(?<!nearly )(?<!about )(?<!never )(?<!not )(?<!n't )(?<!ever ){_OMITS} {_ACT}(?: down)?(?![\w'-]| (?:gun|measure|roll|with|twice|again|off|on (?:the|my) (?:truck|cart|floor|bench)|in (?:the|my) (?:truck|box|shop)|to (?:the|my|him|her|joe)|i (?:put|laid|used)))",
+        rf"(?:gave|give|giving) {_ACT} (?:a|the) (?:miss|pass|skip)\b(?! and)",
+        rf"(?:brain fart|brain freeze|senior moment|lapse) (?:on|with) {_ACT}",
         rf"{_ACT}(?: (?:down|on|for) (?:it|this one))?(?:(?:'s| is| are| was| were|'re)? (?:not|never)|(?: is| are| was| were)n't| ain't|(?: has| have|'s|'ve)? (?:not|never) been|(?: has| have)n't been) (?:done|finished|complete|completed|started|there)\b(?! (?:right|well|properly|the right|like|by|with|until|till))",
         rf"{_ACT}(?:'s| is| are| was|'re) (?:missing|absent|still missing|all missing)(?! (?:on|at|in|along|from|a|one|two|three|some))\b",
         r"^(?:but |all )?(?:less|minus|sans) (?:the |any )?{noun}$",

@@ -32,6 +32,7 @@ HARMS: tuple[tuple[_Senses, str], ...] = (
     ((("tear", "of_facing"), ("crushed", "state")), "damaged|ruined|trashed|wrecked|destroyed|tore all up|all tore up"),
     ((("PARTED", "of_seam"), ("tear", "of_facing"), ("crushed", "state")), "cracked|cracked up"),
     ((("crushed", "of_facing"),), "crinkled|banged"),
+    ((("crushed", "of_part"),), "took a beating|took a hit|took a whack|took a knock|took a lick|has seen better days|'s seen better days|toast|a goner|shot to hell|done for|no good|junk|egg-shaped|boogered up|buggered up|messed up|mushed|mushed in"),
     ((("wet", "of_part"),), "dripping|sprayed|sprayed down|dribbled on|soggy through"),
     ((("wet", "soaked"),), "sodden|drenched|saturated|dripping wet|drippy|swollen|swelled up|swollen up|mildewed|mildewy|moldy|doused|flooded|dunked|hosed|hosed down|water stained|water-stained|water spotted|water-spotted|clammy|dampish|leaked on|dripped on|splashed|sprinkled on|sopping"),
     (

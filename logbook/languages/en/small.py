@@ -64,6 +64,7 @@ ENGLISH_SMALL = Small(
     insides=frozenset("inside insides insulation glass fiberglass liner".split()),
     scarce=frozenset("shy short light thin scant zero zip zilch nada less excluding owed ready free".split()),
     edges=frozenset("corner edge board".split()),
+    ruins=frozenset("gouged nicked mangled gashed speared skewered smooshed pierced chipped mauled crumpled trampled damaged wrecked ruined trashed butchered".split()),
     flaws=frozenset("wrinkles bubbles folds gaps creases puckers dirt dust holes tears".split()),
     lacks=frozenset("short|short of|shy|shy of|lacking|lacking in|lacks|wanting|wanting for".split("|")),
     any_one=frozenset("any single one even".split()),

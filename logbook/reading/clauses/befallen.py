@@ -9,7 +9,7 @@ from logbook.reading.clauses.grammar import Row
 from logbook.reading.words.phrasing import in_any, words_of
 
 _ITSELF = ("IT", "FITTING", "BRANCH_WORD", "FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL")
-_BEFALLEN = ("FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL", "MALE", "FEMALE", "SHIPLAP", "GROOVE", "END")
+_BEFALLEN = ("FACING", "BOARD", "JOINT", "SIDE", "SIDE_WORD", "PANEL", "MALE", "FEMALE", "SHIPLAP", "GROOVE", "END", "IT")
 _NAMED = ("FITTING", "NUMBER")
 
 

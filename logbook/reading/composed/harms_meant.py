@@ -45,10 +45,10 @@ def _befell(items, place: int, sort: str, text: str) -> bool:
     if sort == "state" and concept_at(items, place + 1) == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in words_of("small.spots"):
         return _in_the_duct(items, place + 1)
     if sort == "of_part":
-        return _subject(items, place, _PARTS - {"GENERIC", "DAMAGE", "BOTH"})
+        return _subject(items, place, _PARTS - {"GENERIC", "DAMAGE", "BOTH", "SIDE_WORD"}) and not _told_of_what_holds_it(items, place)
     if sort == "soaked":
-        return _is_so(items, place, "state", text) or _was_done_to(items, place) or _inside_is(items, place, text)
-    return _is_so(items, place, sort, text) or sort == "state" and _was_done_to(items, place)
+        return _is_so(items, place, "state", text) or _was_done_to(items, place, text) or _inside_is(items, place, text)
+    return _is_so(items, place, sort, text) or sort == "state" and _was_done_to(items, place, text)
 
 
 def _inside_is(items, place: int, text: str) -> bool:
@@ -144,12 +144,12 @@ def _is_so(items, place: int, sort: str, text: str) -> bool:
     return sort == "state" and concept_at(items, at) in ("BE", "HAVE") and (_begins_with_it(items, at, text) or _subject(items, at, _PIECES))
 
 
-def _was_done_to(items, place: int) -> bool:
-    """ "scraped the jacket", "banged up the corner" """
+def _was_done_to(items, place: int, text: str) -> bool:
+    """ "scraped the jacket", "banged up the corner"; of the whole piece only what nobody does on purpose: "I gouged it", and not "I banged it together" """
     at = place + 1
     while concept_at(items, at) in ("DET", "UP", "THROUGH", "INTO", "WORD", "FILLER") and at - place <= 4:
         at += 1
-    return concept_at(items, at) in _PARTS
+    return concept_at(items, at) in _PARTS or concept_at(items, place + 1) == "IT" and concept_at(items, place + 2) in ("", "STOP", "COMMA", "ON", "WITH", "AND", "BUT", "FILLER") and not words_of("small.ruins").isdisjoint(text[items[place].start : items[place].end].lower().split())
 
 
 def _subject(items, at: int, told: tuple[str, ...] | frozenset[str]) -> bool:
