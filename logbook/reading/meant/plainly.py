@@ -11,7 +11,6 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.plainer import Plainer
-from logbook.reading.words.letters import word_places
 from logbook.reading.words.likely import Likely, index_of
 from logbook.reading.words.spelled import Cut
 from logbook.reading.words.tokens import Token, plain
@@ -33,11 +32,10 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     if len(said) != len(text):
         return ()
     made: list[Cut] = []
-    places = word_places(said)
     for one, pattern, unless in (_rows(code)[at] for at in index_of(_patterns(code)).rough(said)):
         if not _holds(said, one.cues) or one.beside and not _holds(said, one.beside) or unless is not None and unless.search(said):
             continue
-        for match in pattern.at_words(said, places):
+        for match in pattern.at_words(said):
             here = [Cut(*match.span(group), match.expand(means)) for group, means in one.means if match.start(group) >= 0]
             if all(cut.end <= other.start or cut.start >= other.end for cut in here for other in made):
                 made += here

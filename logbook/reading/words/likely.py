@@ -8,20 +8,20 @@ The answer is the same, the time is not: on a note of 60 words the patterns took
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from functools import cache
 
 from logbook.reading.words.known import known
-from logbook.reading.words.letters import Index, beginnings
+from logbook.reading.words.letters import Index, beginnings, word_places
 from logbook.reading.words.needs import MOST, SHORTEST, of_word, shortest, words_needed
 
 _AT_WORD = r"(?<![\w'])"
 
 
 class Likely:
-    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried), the further sets of which it must hold one of each (`besides`), how few and how many letters it can match, and the letters with which that begins (`opens`, each `deep` letters; none: with any)."""
+    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried), the further sets of which it must hold one of each (`besides`), how few and how many letters it can match, the letters with which that begins (`opens`, each `deep` letters; none: with any), and whether it is known by these at which words it can begin (`at_a_word`)."""
 
-    __slots__ = ("begins_words", "besides", "deep", "high", "low", "needs", "opens", "pattern", "regex", "starts")
+    __slots__ = ("at_a_word", "besides", "deep", "high", "low", "needs", "opens", "pattern", "regex", "starts")
 
     def __init__(self, pattern: str, cues: Iterable[tuple[str, ...]] = ()):
         """`cues`: sets of letters of each of which a text must hold one, whatever the pattern itself would find."""
@@ -31,7 +31,7 @@ class Likely:
         self.starts = frozenset([one[:SHORTEST] for one in self.needs])
         self.besides = (*told.besides, *(one for one in cues if one))
         self.deep = len(next(iter(self.opens), ""))
-        self.begins_words = pattern.startswith(_AT_WORD) and all(of_word(one[0]) for one in self.opens)
+        self.at_a_word = self.deep == SHORTEST and pattern.startswith(_AT_WORD) and all(of_word(one[0]) for one in self.opens)
 
     def __getattr__(self, name: str) -> re.Pattern[str]:
         """`regex`, compiled when it is first tried: a note tries few of the thousands, and compiling all took a third of the first reading."""
@@ -43,10 +43,23 @@ class Likely:
     def search(self, text: str, at: int = 0) -> re.Match[str] | None:
         if self.starts and self.starts.isdisjoint(beginnings(text)):
             return None
+        if self.at_a_word and not at and text.isascii():
+            return self._first_at_a_word(text)
         for letters in self.needs:
             if letters in text:
                 return self.regex.search(text, at)
         return None if self.needs else self.regex.search(text, at)
+
+    def _first_at_a_word(self, text: str) -> re.Match[str] | None:
+        """The same of a pattern that begins where a word does: it is tried only at words that begin as it can."""
+        places = word_places(text)
+        starts = self.opens.intersection(places)
+        if not starts:
+            return None
+        for at in sorted([at for start in starts for at in places[start]]):
+            if (match := self.regex.match(text, at)) is not None:
+                return match
+        return None
 
     def match(self, text: str, at: int = 0) -> re.Match[str] | None:
         if self.opens and text[at : at + self.deep] not in self.opens and text.isascii():
@@ -69,13 +82,13 @@ class Likely:
         return None if self.needs else self.regex.fullmatch(text)
 
     def finditer(self, text: str):
-        return self.regex.finditer(text) if self.may(text) else iter(())
+        return self.at_words(text) if self.may(text) else ()
 
-    def at_words(self, text: str, places: Mapping[str, list[int]]) -> Iterable[re.Match[str]]:
-        """What `finditer` gives of a pattern that begins where a word does, tried only at words that begin as it can (`word_places` of the text)."""
-        if self.deep < SHORTEST or not self.begins_words or not text.isascii():
+    def at_words(self, text: str) -> Iterable[re.Match[str]]:
+        """What `finditer` gives, of a pattern that begins where a word does tried only at words that begin as it can."""
+        if not self.at_a_word or not text.isascii():
             return self.regex.finditer(text)
-        found, end = [], 0
+        places, found, end = word_places(text), [], 0
         for at in sorted([at for start in self.opens.intersection(places) for at in places[start]]):
             if at >= end and (match := self.regex.match(text, at)) is not None:
                 found.append(match)
@@ -145,11 +158,11 @@ class Some:
 
 
 def _first(parts, text: str) -> re.Match[str] | None:
-    lacks = beginnings(text).isdisjoint
+    lacks, by_words = beginnings(text).isdisjoint, text.isascii()
     for one in parts:
         if one.starts and lacks(one.starts):
             continue
-        match = one.regex.search(text)
+        match = one._first_at_a_word(text) if by_words and one.at_a_word else one.regex.search(text)
         if match is not None:
             return match
     return None
