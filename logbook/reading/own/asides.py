@@ -21,6 +21,7 @@ from logbook.reading.clauses.grammar import VOID, Row
 from logbook.reading.words.items import Item
 from logbook.reading.words.letters import beginnings
 from logbook.reading.words.likely import Likely, words_of_each
+from logbook.reading.words.needs import SHORTEST
 from logbook.reading.clauses.parts import Part
 from logbook.reading.clauses.sketch import Sketch, sketches
 from logbook.reading.words.tokens import plain
@@ -30,6 +31,7 @@ _THINGS = {"K_HANGER": "K_HANGER", "HANG": "K_HANGER", "HUNG": "K_HANGER", "TABS
 _CLAUSE = re.compile(r"[^.?,;]*")
 _AHEAD = 14  # items
 _LONGEST = 120  # items of one sentence that are looked at together: so that what this costs grows in line with the note
+_Words = tuple[tuple[frozenset[str], tuple[str, ...]], ...]  # sets of words, each with their first letters
 _MEASURES = ("CFM", "LEN", "DEG", "TEMP_F", "INWG", "FT2")
 
 
@@ -74,24 +76,27 @@ def _own_again(code: str) -> re.Pattern[str]:
 
 
 @cache
-def _asked(code: str) -> tuple[Mapping[str, tuple[int, ...]], tuple[tuple[tuple[str, ...], ...], ...]]:
+def _asked(code: str) -> tuple[Mapping[str, tuple[int, ...]], tuple[_Words, ...]]:
     """The places of the rows by their cues, and the words of which a text must hold one of each for a row to find something."""
     places: dict[str, list[int]] = {}
     for place, (one, *_) in enumerate(_rows(code)):
         for cue in one.cues:
             places.setdefault(cue, []).append(place)
-    return MappingProxyType({cue: tuple(where) for cue, where in places.items()}), tuple(words_of_each(pattern.pattern) for _, pattern, _ in _rows(code))
+    return MappingProxyType({cue: tuple(where) for cue, where in places.items()}), tuple(tuple((frozenset([one[:SHORTEST] for one in some]), some) for some in words_of_each(pattern.pattern)) for _, pattern, _ in _rows(code))
 
 
-def _looked_for(code: str, said: str) -> list[tuple[tuple[Aside, Likely, re.Pattern[str] | None], tuple[tuple[str, ...], ...]]]:
+def _looked_for(code: str, said: str) -> list[tuple[tuple[Aside, Likely, re.Pattern[str] | None], _Words]]:
     """The rows that may find something, each with its words. A sketch has other signs between the words, but no other words."""
     places, words = _asked(code)
     found = sorted({place for cue in _standing(code, said) for place in places[cue]})
     return [(_rows(code)[place], words[place]) for place in found if _stand(words[place], said)]
 
 
-def _stand(words: tuple[tuple[str, ...], ...], said: str) -> bool:
-    for some in words:
+def _stand(words: _Words, said: str) -> bool:
+    lacks = beginnings(said).isdisjoint
+    for starts, some in words:
+        if lacks(starts):
+            return False
         for one in some:
             if one in said:
                 break

@@ -17,6 +17,8 @@ from logbook.languages.language import Language
 from logbook.reading.clauses.batches import plural
 from logbook.reading.clauses.claims import HEDGES, Claim, Open, claim, unit_of
 from logbook.reading.clauses.grammar import Row
+from logbook.reading.words.known import known
+from logbook.reading.words.likely import Likely, where_standing
 from logbook.reading.words.phrasing import begins, in_any, rows, word
 from logbook.reading.words.tokens import plain
 from logbook.reading.own.vanes_counted import only_so_many
@@ -133,7 +135,13 @@ def _found(sentence: _Sentence, code: str, member: str) -> Iterator[tuple[tuple[
 
 @cache
 def _turns(code: str):
-    return tuple((re.compile(turn.cue), re.compile(turn.words), turn.states, turn.beside and re.compile(turn.beside), turn.unless and re.compile(turn.unless), turn.one, turn.asked) for turn in LANGUAGES[code].whole_turns.facts)
+    """The turns; of each words and cue, which its sentence must hold."""
+    return tuple((Likely(turn.cue), Likely(turn.words, known(turn.cue).besides), turn.states, turn.beside and re.compile(turn.beside), turn.unless and re.compile(turn.unless), turn.one, turn.asked) for turn in LANGUAGES[code].whole_turns.facts)
+
+
+@cache
+def _of_turns(code: str) -> tuple[Likely, ...]:
+    return tuple(words for _, words, *_ in _turns(code))
 
 
 @cache
@@ -192,9 +200,11 @@ def whole_turns(row: Row, own: Row, asked: Row, told: Row, language: Language) -
     spent: set[int] = set()
     if not language.whole_turns.nouns:
         return made, spent
-    for sentence in _sentences(row):
+    sentences = tuple(_sentences(row))
+    turns = [_turns(language.code)[at] for at in where_standing(_of_turns(language.code), "\n".join([one.words for one in sentences]))]
+    for sentence in sentences:
         taken: list[tuple[int, int]] = []
-        _states(row, own, told, sentence, language, made, spent, taken)
+        _states(row, own, told, sentence, turns, language, made, spent, taken)
         if _nouns(language.code).search(sentence.words) is None:
             continue
         if word(language.code, "whole_turns.cue").search(sentence.words) is not None:
@@ -324,8 +334,8 @@ def _measured(row: Row, sentence: _Sentence, span: tuple[int, int], name: str) -
     return next((at for at in range(first, last) if row.items[at].concept in ("NUM", "LEN", "FRAC", "DEG", "TEMP_F") and least <= row.items[at].value.value <= most), None)
 
 
-def _states(row: Row, own: Row, told_by_others: Row, sentence: _Sentence, language: Language, made: list[Claim], spent: set[int], taken) -> None:
-    for cue, words, states, beside, unless, one, others in _turns(language.code):
+def _states(row: Row, own: Row, told_by_others: Row, sentence: _Sentence, turns, language: Language, made: list[Claim], spent: set[int], taken) -> None:
+    for cue, words, states, beside, unless, one, others in turns:
         if cue.search(sentence.words) is None or (beside and beside.search(plain(row.text)) is None):
             continue
         for match in words.finditer(sentence.words):
@@ -335,16 +345,16 @@ def _states(row: Row, own: Row, told_by_others: Row, sentence: _Sentence, langua
                 continue
             if one and sum(item.concept.startswith("K_") or item.concept == "FITTING" for item in row.items) != 1:
                 continue
-            if "m" in words.groupindex and (told := _measured(row, sentence, match.span("m"), states[0][0])) is None:
+            if "m" in words.regex.groupindex and (told := _measured(row, sentence, match.span("m"), states[0][0])) is None:
                 continue
-            both = (told,) if "m" in words.groupindex else ()
-            if "m2" in words.groupindex and (other := _measured(row, sentence, match.span("m2"), states[0][0])) is not None:
+            both = (told,) if "m" in words.regex.groupindex else ()
+            if "m2" in words.regex.groupindex and (other := _measured(row, sentence, match.span("m2"), states[0][0])) is not None:
                 both = (told, other)
                 told = _WORST.get(states[0][0], min)(both, key=lambda at: row.items[at].value.value)  # "unas a tres, otras a dos"
-            weakly = "n" not in words.groupindex and all(name in ("taped", "stapled") and value is True for name, value in states) and bool(states)
+            weakly = "n" not in words.regex.groupindex and all(name in ("taped", "stapled") and value is True for name, value in states) and bool(states)
             if not weakly:
                 taken.append(match.span())
-            if "w" in words.groupindex and match.start("w") >= 0:
+            if "w" in words.regex.groupindex and match.start("w") >= 0:
                 items = sentence.items(row, *match.span("w"))
             for name, value in states:
                 if value == "m":
@@ -359,11 +369,11 @@ def _states(row: Row, own: Row, told_by_others: Row, sentence: _Sentence, langua
                 made.append(claim(row, name, value, *items, hedged=False, weak=name in ("taped", "stapled") and value is not False))
             if weakly:
                 continue
-            counted = [at for at in range(*items) if row.items[at].concept in ("NUM", "DET", "BOTH")] if "n" in words.groupindex else ()
-            if "m" in words.groupindex:
+            counted = [at for at in range(*items) if row.items[at].concept in ("NUM", "DET", "BOTH")] if "n" in words.regex.groupindex else ()
+            if "m" in words.regex.groupindex:
                 counted = list(both)
-            if "a" in words.groupindex and match.start("a") >= 0:
+            if "a" in words.regex.groupindex and match.start("a") >= 0:
                 counted = [*counted, *range(*sentence.items(row, *match.span("a")))]
-            kept = (*_HEADS, *(() if any(value is False for _, value in states) else ("TAPED", "STAPLED")), *(("TAPE", "STAPLES") if "n" in words.groupindex else ()), *(_CLOSED_WITH if "m" in words.groupindex else ()))
+            kept = (*_HEADS, *(() if any(value is False for _, value in states) else ("TAPED", "STAPLED")), *(("TAPE", "STAPLES") if "n" in words.regex.groupindex else ()), *(_CLOSED_WITH if "m" in words.regex.groupindex else ()))
             spent.update(at for at in range(*items) if not row.items[at].concept.startswith("K_") and row.items[at].concept not in kept)
             spent.update(counted)
