@@ -14,7 +14,7 @@ from logbook.languages import LANGUAGES
 from logbook.languages.language import Language
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.set_apart import narrows_there, set_apart, theirs_too, told_of
-from logbook.reading.words.likely import AnyOf, Likely, Some, where_standing
+from logbook.reading.words.likely import AnyOf, Likely, where_standing
 from logbook.reading.matters import DENYING, about, named_in
 from logbook.reading.words.phrasing import any_of, word
 from logbook.reading.clauses.stance import Clause
@@ -43,7 +43,7 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
         known.update(range(bisect_right(ends, start), bisect_left(starts, end)))
     found: list[Unread] = []
     text = plain(row.text)
-    doubting, elliptic = (any_of(language.code, f"told.asides.{member}").within(text) for member in ("doubting", "elliptic"))
+    doubting, elliptic = (any_of(language.code, f"told.asides.{member}") for member in ("doubting", "elliptic"))
     facts = told_of(row, stated) if language.told.asides.set_apart.part else ()
     unknown = theirs_too(known, not_own) if facts else known
     ailing = [_ailing(language.code)[1][at] for at in where_standing(_ailing(language.code)[2], text)]
@@ -53,7 +53,7 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, ails))
             continue
-        if (doubting.parts or elliptic.parts) and (doubted := _in_doubt(row, cut, place, known - theirs, doubting, elliptic, language)):
+        if (doubted := _in_doubt(row, cut, place, known - theirs, doubting, elliptic, language)):
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, doubted))
             continue
@@ -111,7 +111,7 @@ def _ails(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], theirs
 _DONE_OVER = frozenset({"REDID", "REPAIRED"})
 
 
-def _in_doubt(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], doubting: Some, elliptic: Some, language: Language) -> tuple[str, ...]:
+def _in_doubt(row: Row, cut: tuple[Clause, ...], place: int, known: set[int], doubting: AnyOf, elliptic: AnyOf, language: Language) -> tuple[str, ...]:
     """ "…, the last one being a lie", "but between the two of us it isn't": the acts told around such words, or right before them, where nobody read them."""
     clause = cut[place]
     said = plain(row.words(clause.first, clause.last))

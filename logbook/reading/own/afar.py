@@ -36,7 +36,7 @@ class Afar:
 
 def afar(row: Row, cut_up: tuple[Part, ...], language: Language) -> Afar:
     found = Afar()
-    if not language.afar.none or not _any(language.code).within(said := plain(row.text)).search(said):
+    if not language.afar.none or not _any(language.code).search(plain(row.text)):
         return found
     for place, part in enumerate(cut_up):
         if row.is_blank(part.first):

@@ -50,7 +50,7 @@ class AsWanted:
 
 def as_wanted(row: Row, cut_up: tuple[Part, ...], language: Language) -> AsWanted:
     found = AsWanted()
-    if not language.told.wanted.looks or not choice(language.code, "told.wanted.looks").within(plain(row.text)).search(plain(row.text)):
+    if not language.told.wanted.looks or not choice(language.code, "told.wanted.looks").search(plain(row.text)):
         return found
     wants = standing(rows(language.code, "told.wanted.wants"), plain(row.text))
     for place, part in enumerate(cut_up):

@@ -15,7 +15,7 @@ from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.grammar import Row
 from logbook.reading.clauses.how_it_sits import of_the_joint
 from logbook.reading.clauses.legs_turn import legs_turn
-from logbook.reading.words.likely import Some
+from logbook.reading.words.likely import AnyOf
 from logbook.reading.clauses.parts import Part
 from logbook.reading.words.phrasing import any_of, apart, begins, is_whole, valued, word
 from logbook.reading.clauses.set_right import is_mended
@@ -39,7 +39,7 @@ def shortfalls(row: Row, own: Row, cut_up: tuple[Part, ...], language: Language)
     """The acts that are taken back, and the items that say so."""
     made, spent = list[Claim](), set[int]()
     if language.turns.beside:
-        wrong = any_of(language.code, *(f"turns.{how}" for how in _WRONG)).within(plain(row.text))
+        wrong = any_of(language.code, *(f"turns.{how}" for how in _WRONG))
         for place, part in enumerate(cut_up):
             if own.is_blank(part.first) and not _stands_alone(row, part, language):
                 continue
@@ -72,13 +72,13 @@ def _stands_alone(row: Row, part: Part, language: Language) -> bool:
     return not asked and any_of(language.code, "turns.alone").search(part.words) is not None
 
 
-def _short(row: Row, own: Row, cut_up, place: int, wrong: Some, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+def _short(row: Row, own: Row, cut_up, place: int, wrong: AnyOf, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     found = list(_faults(row, own, cut_up, place, wrong, language))
     short = [] if found else list(_extents(row, own, cut_up[place], language))
     yield from found or (one for one in short if not is_mended(cut_up, place, language, _fact(one[0])))
 
 
-def _faults(row: Row, own: Row, cut_up, place: int, looks: Some, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
+def _faults(row: Row, own: Row, cut_up, place: int, looks: AnyOf, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     """What is wrong with an act, or with the thing it left: the first reading of the words that an act was said for."""
     if (wider := spaced_otherwise(row, own, cut_up, place, language)) is not None:
         yield wider, range(wider.first, wider.last)

@@ -52,10 +52,8 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
     spent: set[int] = set()
     if not language.acts.forms:
         return made, spent
-    text = plain(row.text)
-    frames, of_one = (tuple([rows[at] for at in where_standing(patterns, text)]) for rows, patterns in (_with_patterns(_frames, language.code), _with_patterns(_of_one, language.code)))
-    hints = choice(language.code, "acts.hints").within(text)
-    for place, clause in enumerate(cut if hints.parts else ()):
+    hints = choice(language.code, "acts.hints")
+    for place, clause in enumerate(cut):
         first = next((at for at in range(clause.first, clause.last) if not row.is_blank(at)), None)
         reason = why.get(clause.last - 1)
         said = plain(row.words(clause.first, clause.last))
@@ -65,7 +63,7 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
             continue
         if not hints.search(said):
             continue
-        for one, used in _said(row, cut, place, said, reason == "other", cut_up, frames, of_one, language):
+        for one, used in _said(row, cut, place, said, reason == "other", cut_up, language):
             if spent.isdisjoint(used):
                 made.append(one)
                 spent.update(used)
@@ -81,7 +79,7 @@ def told_by_name(row: Row, own: Row, why: dict[int, str], cut: tuple[Clause, ...
     return [*made, *unmarked], spent | unmarked_at
 
 
-def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of_one, language: Language) -> Iterator[tuple[Claim, set[int]]]:
+def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, language: Language) -> Iterator[tuple[Claim, set[int]]]:
     clause = cut[place]
     if theirs and _THEIRS.search(said):
         return
@@ -89,7 +87,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
     if listed is not None and clause.last < len(row.items) and row.text[row.items[clause.last].start : row.items[clause.last].end] in (":", "-", "–", "—", "="):
         yield from _listed(row, cut, place)
         return
-    for how, pattern in frames:
+    for how, pattern in _standing(_frames, language.code, said):
         for match in pattern.finditer(said):
             name = _act(match, language)
             if name is None or _denied_before(said[: match.start()], language) or re.match(language.acts.needless, said[match.end() :]):
@@ -118,7 +116,7 @@ def _said(row: Row, cut, place: int, said: str, theirs: bool, cut_up, frames, of
                     yield claim(row, DENIED[row.items[at].concept][0], False, at, at + 1, hedged=False), {at}
     if theirs:
         return
-    for name, value, pattern in of_one:
+    for name, value, pattern in _standing(_of_one, language.code, said):
         match = pattern.search(said)
         if match is not None and value is None and _named_elsewhere(row, clause, name):
             continue  # "stapled only, no tabs. Taped.": it is told
@@ -210,13 +208,18 @@ def _with_patterns(rows, code: str) -> tuple[tuple, tuple[Likely, ...]]:
     return rows(code), tuple(row[-1] for row in rows(code))
 
 
+def _standing(rows, code: str, said: str) -> list[tuple]:
+    """The rows of whose patterns the letters stand in the words."""
+    made, patterns = _with_patterns(rows, code)
+    return [made[at] for at in where_standing(patterns, said)]
+
+
 _MEASURES = ("EVERY", "LEN", "FRAC", "APART", "MARK181", "CLOSURE")
 
 
 def _across(row: Row, why: dict[int, str], cut, cut_up: tuple[Part, ...], language: Language) -> Iterator[tuple[Claim, set[int]]]:
     """ "Staples on one seam, none on the other", "normally I'd tape it but the lift was leaving": an act, and behind a comma what became of it."""
-    rows, patterns = _with_patterns(_frames_across, language.code)
-    frames = [rows[at] for at in where_standing(patterns, plain(row.text))]
+    frames = _standing(_frames_across, language.code, plain(row.text))
     ends = {clause.sentence: clause.last for clause in cut} if frames else {}
     for place, clause in enumerate(cut if frames else ()):
         last = ends[clause.sentence]
@@ -269,9 +272,9 @@ def _of_one(code: str) -> tuple[tuple[str, object, Likely], ...]:
 
 def _of_sentences(row: Row, why: dict[int, str], cut, language: Language) -> Iterator[tuple[Claim, set[int]]]:
     """ "The gun jammed, so it's tape only": what ails, and what came of it, in one sentence."""
-    looks = choice(language.code, "acts.looks").within(plain(row.text))
+    looks = choice(language.code, "acts.looks")
     ends = {clause.sentence: clause.last for clause in cut}
-    for place, clause in enumerate(cut if looks.parts else ()):
+    for place, clause in enumerate(cut):
         if place and cut[place - 1].sentence == clause.sentence:
             continue
         last = ends[clause.sentence]

@@ -122,13 +122,13 @@ def _likely(row: Row, language: Language) -> list[tuple[State, Likely]]:
     found, harmed = [], "DAMAGE" in concepts
     for at in where_standing(_anywhere(language.code), said):
         state, pattern = _compiled(language.code)[at]
-        if (not state.things or not concepts.isdisjoint(state.things)) and (not state.cues or any(cue in said for cue in state.cues)) and _apart(language.code, at).within(said).search(said):
+        if (not state.things or not concepts.isdisjoint(state.things)) and (not state.cues or any(cue in said for cue in state.cues)) and _apart(language.code, at).search(said):
             found.append((at, state, pattern))
             harmed = harmed or state.fact == "facing_damage"
     if harmed and "DAMAGE" not in concepts:  # "his ladder went through it and I left it like that": the harm is told in words of its own
         for at in where_standing(_anywhere(language.code), said):
             state, pattern = _compiled(language.code)[at]
-            if "DAMAGE" in state.things and concepts.isdisjoint(state.things) and (not state.cues or any(cue in said for cue in state.cues)) and _apart(language.code, at).within(said).search(said):
+            if "DAMAGE" in state.things and concepts.isdisjoint(state.things) and (not state.cues or any(cue in said for cue in state.cues)) and _apart(language.code, at).search(said):
                 found.append((at, state, pattern))
         found.sort(key=lambda one: one[0])
     return [(state, pattern) for _, state, pattern in found]

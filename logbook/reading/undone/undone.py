@@ -117,7 +117,7 @@ def unfinished(own: Row, cut_up: tuple[Part, ...], why: dict[int, str], language
     """ "It isn't finished", "needs remaking", "I'm coming back to it": the piece itself waits, and no act of ours is named; and the items that say so."""
     made: list[Claim] = []
     spent: set[int] = set()
-    if choice(language.code, "acts.unfinished_looks").within(plain(own.text)).search(plain(own.text)) is None:
+    if choice(language.code, "acts.unfinished_looks").search(plain(own.text)) is None:
         return made, spent
     looks, over = (standing(rows(language.code, where), plain(own.text)) for where in ("acts.unfinished", "acts.done_over"))
     if not (looks or over) or not any(item.concept.startswith("K_") or item.concept in ("FITTING", "NUMBER", "BRANCH_WORD", "MARKED") or _is_a_name(own, at) for at, item in enumerate(own.items)):

@@ -21,7 +21,7 @@ def beginnings(text: str) -> frozenset[str]:
     return frozenset([*_THREE(text), *_THREE(text, 1), *_THREE(text, 2)])
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=512)
 def _words(text: str) -> frozenset[str]:
     """The first letters of every word of a text with what stands behind it, three and five of them."""
     five = _AT_WORDS(text + " " * _LONG)

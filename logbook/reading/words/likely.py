@@ -130,42 +130,19 @@ def standing(patterns: tuple[Likely, ...], text: str) -> tuple[Likely, ...]:
 class AnyOf:
     """Many patterns as one: each is tried only where its own letters stand. `search` finds the first in order that matches."""
 
-    __slots__ = ("_index", "parts")
+    __slots__ = ("_index", "_parts")
 
     def __init__(self, patterns: Iterable[str]):
         made = [Likely(pattern) for pattern in patterns]
-        self.parts = tuple(made)
+        self._parts = tuple(made)
         self._index = _index(made)
 
-    def within(self, text: str) -> Some:
-        """Of these, those that can find something in a part of the text: a note is looked through once, and not each of its parts."""
-        return Some(tuple([self.parts[at] for at in self._index.places(text)]))
-
     def search(self, text: str) -> re.Match[str] | None:
-        return _first(self.parts, text)
-
-
-class Some:
-    """Those of many patterns that can find something in one note."""
-
-    __slots__ = ("parts",)
-
-    def __init__(self, parts):
-        self.parts = parts
-
-    def search(self, text: str) -> re.Match[str] | None:
-        return _first(self.parts, text)
-
-
-def _first(parts, text: str) -> re.Match[str] | None:
-    lacks, by_words = beginnings(text).isdisjoint, text.isascii()
-    for one in parts:
-        if one.starts and lacks(one.starts):
-            continue
-        match = one._first_at_a_word(text) if by_words and one.at_a_word else one.regex.search(text)
-        if match is not None:
-            return match
-    return None
+        for at in self._index.rough(text):
+            match = self._parts[at].search(text)
+            if match is not None:
+                return match
+        return None
 
 
 def alternatives(pattern: str) -> list[str]:
