@@ -11,22 +11,19 @@ from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.plainer import Plainer
-from logbook.reading.words.letters import word_places
 from logbook.reading.words.likely import Likely, index_of
 from logbook.reading.words.spelled import Cut
 from logbook.reading.words.tokens import Token, plain
 
 
 @cache
-def _rows(code: str) -> tuple[tuple[Plainer, Likely, frozenset[str], re.Pattern[str] | None], ...]:
-    """Each row with its pattern, the letters with which a word begins where it finds something (none: that is not known), and what must not stand in the note."""
-    patterns = [Likely(rf"(?<![\w'])(?:{one.words})", (one.cues, one.beside)) for one in LANGUAGES[code].plainer]
-    return tuple((one, pattern, pattern.opens if pattern.at_a_word else frozenset(), re.compile(one.unless) if one.unless else None) for one, pattern in zip(LANGUAGES[code].plainer, patterns, strict=True))
+def _rows(code: str) -> tuple[tuple[Plainer, Likely, re.Pattern[str] | None], ...]:
+    return tuple((one, Likely(rf"(?<![\w'])(?:{one.words})", (one.cues, one.beside)), re.compile(one.unless) if one.unless else None) for one in LANGUAGES[code].plainer)
 
 
 @cache
 def _patterns(code: str) -> tuple[Likely, ...]:
-    return tuple(pattern for _, pattern, *_ in _rows(code))
+    return tuple(pattern for _, pattern, _ in _rows(code))
 
 
 def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
@@ -35,19 +32,20 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     if len(said) != len(text):
         return ()
     made: list[Cut] = []
-    rows, lacks = _rows(code), frozenset(word_places(said) if said.isascii() else ()).isdisjoint
+    rows = _rows(code)
     for at in index_of(_patterns(code)).rough(said):
-        one, pattern, opens, unless = rows[at]
-        if opens and lacks(opens) and said.isascii():
-            continue
+        one, pattern, unless = rows[at]
         for cue in one.cues:
             if cue in said:
                 break
         else:
             continue
-        if one.beside and not any([cue in said for cue in one.beside]) or unless is not None and unless.search(said):
+        if one.beside and not any([cue in said for cue in one.beside]):
             continue
-        for match in pattern.at_words(said):
+        found = list(pattern.at_words(said))
+        if found and unless is not None and unless.search(said):
+            continue
+        for match in found:
             here = [Cut(*match.span(group), match.expand(means)) for group, means in one.means if match.start(group) >= 0]
             if all(cut.end <= other.start or cut.start >= other.end for cut in here for other in made):
                 made += here

@@ -9,6 +9,7 @@ from functools import lru_cache
 from logbook.reading.words.needs import BEGINS, IN_MOST, SHORTEST, of_word
 
 _LONG = 5
+_MOST_SETS = 5  # of a pattern: more of them tell nothing new
 _THREE = re.compile("." * SHORTEST, re.DOTALL).findall
 _AT_WORD = re.compile(r"(?<![^\W\d_])(?=(\w..))", re.DOTALL).finditer
 _AT_WORDS = re.compile(r"(?<![^\W\d_])(?=(\w.{4}))", re.DOTALL).findall
@@ -41,26 +42,27 @@ class Index:
     """The places of many patterns by what they need: sets of letters, of each of which a text must hold one.
 
     Each pattern is a bit of a number, once for each of its sets. A text has all sets of all patterns looked at together, in one number of
-    many bits, by the first few letters of their words. A set with letters in which no word is known to begin counts only where a pattern has no other.
+    many bits, by the first few letters of their words, and by three letters of those in which no word is known to begin. Of the sets of a pattern the few that tell most count,
+    and the letters with which it begins where a word does.
     """
 
     __slots__ = ("_anywhere", "_free", "_layers", "_masks", "_needs", "_starts", "_whole", "_wide")
 
-    def __init__(self, needed: Iterable[tuple[Iterable[str], Iterable[Iterable[str]]]]):
-        """Of each pattern letters of which a text must hold one as they are, and all its sets."""
+    def __init__(self, needed: Iterable[tuple[Iterable[str], Iterable[Iterable[str]], Iterable[str]]]):
+        """Of each pattern letters of which a text must hold one as they are, all its sets, and the letters with which a word begins wherever it finds something (none: it may begin elsewhere)."""
         needed = list(needed)
-        each = [[starts for some in sets if "" not in (starts := frozenset(map(_start, some)))] or [_anywhere(some) for some in sets if min(map(len, some)) >= SHORTEST][:1] for _, sets in needed]
+        each = [sorted([frozenset(map(_cue, some)) for some in sets if min(map(len, some)) >= SHORTEST], key=_commonness)[:_MOST_SETS] for _, sets, _ in needed]
         self._wide, self._layers = len(each), max(map(len, each), default=0)
         self._whole, self._free = (1 << self._wide) - 1, 0
-        self._needs = tuple([tuple(some) or ("",) for some, _ in needed])
+        self._needs = tuple([tuple(some) or ("",) for some, _, _ in needed])
         self._masks: dict[str, int] = {}
-        for place, sets in enumerate(each):
-            for layer in range(self._layers):
+        for place, (sets, (_, _, opens)) in enumerate(zip(each, needed, strict=True)):
+            for layer in range(self._layers + 1):
+                some = opens if layer == self._layers else sets[layer] if layer < len(sets) else ()
                 bit = 1 << layer * self._wide + place
-                if layer >= len(sets):
+                if not some:
                     self._free |= bit
-                    continue
-                for start in sets[layer]:
+                for start in some:
                     self._masks[start] = self._masks.get(start, 0) | bit
         self._starts = frozenset([one for one in self._masks if not one.startswith(_ANYWHERE)])
         self._anywhere = frozenset([one[1:] for one in self._masks if one.startswith(_ANYWHERE)])
@@ -83,7 +85,7 @@ class Index:
         for start in beginnings(text) & self._anywhere if self._anywhere else ():
             stand |= masks[_ANYWHERE + start]
         able, wide = self._whole, self._wide
-        for _ in range(self._layers):
+        for _ in range(self._layers + text.isascii()):  # the last layer is that of how they begin; digits of other scripts: see `Likely.match`
             able &= stand
             stand >>= wide
         found = []
@@ -96,8 +98,13 @@ class Index:
 _ANYWHERE = "\1"  # before letters that may stand within a word
 
 
-def _anywhere(some: Iterable[str]) -> frozenset[str]:
-    return frozenset([_ANYWHERE + one.removeprefix(BEGINS)[:SHORTEST] for one in some])
+def _cue(letters: str) -> str:
+    """The first letters of a word in these, or else their own first three."""
+    return _start(letters) or _ANYWHERE + letters.removeprefix(BEGINS)[:SHORTEST]
+
+
+def _commonness(cues: frozenset[str]) -> tuple:
+    return any(one.strip() in IN_MOST for one in cues), len(cues), sorted(cues)
 
 
 def _start(letters: str) -> str:

@@ -114,7 +114,7 @@ def index_of(patterns: tuple[Likely, ...]) -> Index:
 
 
 def _index(patterns: Iterable[Likely]) -> Index:
-    return Index((one.needs, one.besides) for one in patterns)
+    return Index((one.needs, one.besides, one.opens if one.at_a_word else ()) for one in patterns)
 
 
 def where_standing(patterns: tuple[Likely, ...], text: str) -> list[int]:
