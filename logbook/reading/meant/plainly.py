@@ -10,20 +10,21 @@ import re
 from functools import cache
 
 from logbook.languages import LANGUAGES
-from logbook.languages.plainer import Plainer
+from logbook.reading.words.letters import Cues, beginnings, by_start
 from logbook.reading.words.likely import Likely, index_of
 from logbook.reading.words.spelled import Cut
 from logbook.reading.words.tokens import Token, plain
 
 
 @cache
-def _rows(code: str) -> tuple[tuple[Plainer, Likely, re.Pattern[str] | None], ...]:
-    return tuple((one, Likely(rf"(?<![\w'])(?:{one.words})", (one.cues, one.beside)), re.compile(one.unless) if one.unless else None) for one in LANGUAGES[code].plainer)
+def _rows(code: str) -> tuple[tuple[Cues, Cues, Likely, tuple[tuple[str, str], ...], re.Pattern[str] | None], ...]:
+    """Of each row the letters of which a note must hold one, and of which one too, its pattern, what its groups mean, and what a note must not hold."""
+    return tuple((by_start(one.cues), by_start(one.beside), Likely(rf"(?<![\w'])(?:{one.words})", (one.cues, one.beside)), one.means, re.compile(one.unless) if one.unless else None) for one in LANGUAGES[code].plainer)
 
 
 @cache
 def _patterns(code: str) -> tuple[Likely, ...]:
-    return tuple(pattern for _, pattern, _ in _rows(code))
+    return tuple(pattern for _, _, pattern, *_ in _rows(code))
 
 
 def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
@@ -32,21 +33,21 @@ def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
     if len(said) != len(text):
         return ()
     made: list[Cut] = []
-    rows = _rows(code)
+    rows, starts = _rows(code), beginnings(said)
     for at in index_of(_patterns(code)).rough(said):
-        one, pattern, unless = rows[at]
-        for cue in one.cues:
-            if cue in said:
+        cues, beside, pattern, groups, unless = rows[at]
+        for start, cue in cues:
+            if (start in starts or not start) and cue in said:
                 break
         else:
             continue
-        if one.beside and not any([cue in said for cue in one.beside]):
+        if beside and not any([cue in said for start, cue in beside if start in starts or not start]):
             continue
         found = list(pattern.at_words(said))
         if found and unless is not None and unless.search(said):
             continue
         for match in found:
-            here = [Cut(*match.span(group), match.expand(means)) for group, means in one.means if match.start(group) >= 0]
+            here = [Cut(*match.span(group), match.expand(means)) for group, means in groups if match.start(group) >= 0]
             if all(cut.end <= other.start or cut.start >= other.end for cut in here for other in made):
                 made += here
     return tuple(sorted(made, key=lambda cut: cut.start))

@@ -8,6 +8,7 @@ from functools import lru_cache
 
 from logbook.reading.words.needs import BEGINS, IN_MOST, SHORTEST, of_word
 
+Cues = tuple[tuple[str, str], ...]  # letters, each behind the first three of them, or behind nothing where they are fewer
 _LONG = 5
 _MOST_SETS = 5  # of a pattern: more of them tell nothing new
 _THREE = re.compile("." * SHORTEST, re.DOTALL).findall
@@ -20,6 +21,11 @@ def beginnings(text: str) -> frozenset[str]:
     """Every three letters that stand in a text behind one another, a blank before it: a clause is asked for them many times."""
     text = " " + text
     return frozenset([*_THREE(text), *_THREE(text, 1), *_THREE(text, 2)])
+
+
+def by_start(letters: Iterable[str]) -> Cues:
+    """Each with its first three letters: of most that a text does not hold it does not hold these, which is known sooner."""
+    return tuple([(one[:SHORTEST] if len(one) >= SHORTEST else "", one) for one in letters])
 
 
 @lru_cache(maxsize=512)
@@ -48,13 +54,13 @@ class Index:
 
     __slots__ = ("_anywhere", "_free", "_layers", "_masks", "_needs", "_starts", "_whole", "_wide")
 
-    def __init__(self, needed: Iterable[tuple[Iterable[str], Iterable[Iterable[str]], Iterable[str]]]):
+    def __init__(self, needed: Iterable[tuple[Cues, Iterable[Iterable[str]], Iterable[str]]]):
         """Of each pattern letters of which a text must hold one as they are, all its sets, and the letters with which a word begins wherever it finds something (none: it may begin elsewhere)."""
         needed = list(needed)
         each = [sorted([frozenset(map(_cue, some)) for some in sets if min(map(len, some)) >= SHORTEST], key=_commonness)[:_MOST_SETS] for _, sets, _ in needed]
         self._wide, self._layers = len(each), max(map(len, each), default=0)
         self._whole, self._free = (1 << self._wide) - 1, 0
-        self._needs = tuple([tuple(some) or ("",) for some, _, _ in needed])
+        self._needs = tuple([some for some, _, _ in needed])
         self._masks: dict[str, int] = {}
         for place, (sets, (_, _, opens)) in enumerate(zip(each, needed, strict=True)):
             for layer in range(self._layers + 1):
@@ -69,12 +75,15 @@ class Index:
 
     def places(self, text: str) -> list[int]:
         """The places of the patterns that can find something in the text, in order."""
-        found = []
+        found, said, needs = [], beginnings(text), self._needs
         for place in self.rough(text):
-            for letters in self._needs[place]:
-                if letters in text:
+            for start, letters in needs[place]:
+                if start in said and letters in text:
                     found.append(place)
                     break
+            else:
+                if not needs[place]:
+                    found.append(place)
         return found
 
     def rough(self, text: str) -> list[int]:

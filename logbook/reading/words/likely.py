@@ -12,14 +12,14 @@ from collections.abc import Iterable
 from functools import cache
 
 from logbook.reading.words.known import known
-from logbook.reading.words.letters import Index, beginnings, word_places
+from logbook.reading.words.letters import Index, beginnings, by_start, word_places
 from logbook.reading.words.needs import MOST, SHORTEST, of_word, shortest, words_needed
 
 _AT_WORD = r"(?<![\w'])"
 
 
 class Likely:
-    """A compiled pattern with the letters of which a text must hold one (`needs`; none: every text is tried), the further sets of which it must hold one of each (`besides`), how few and how many letters it can match, the letters with which that begins (`opens`, each `deep` letters; none: with any), and whether it is known by these at which words it can begin (`at_a_word`)."""
+    """A compiled pattern with the letters of which a text must hold one (`needs`, each with its first three; none: every text is tried), the further sets of which it must hold one of each (`besides`), how few and how many letters it can match, the letters with which that begins (`opens`, each `deep` letters; none: with any), and whether it is known by these at which words it can begin (`at_a_word`)."""
 
     __slots__ = ("at_a_word", "besides", "deep", "high", "low", "needs", "opens", "pattern", "regex", "starts")
 
@@ -27,8 +27,8 @@ class Likely:
         """`cues`: sets of letters of each of which a text must hold one, whatever the pattern itself would find."""
         self.pattern = pattern
         told = known(pattern)
-        self.needs, self.low, self.high, self.opens = told.needs, told.low, told.high, told.opens
-        self.starts = frozenset([one[:SHORTEST] for one in self.needs])
+        self.needs, self.low, self.high, self.opens = by_start(told.needs), told.low, told.high, told.opens
+        self.starts = frozenset([start for start, _ in self.needs])
         self.besides = (*told.besides, *(one for one in cues if one))
         self.deep = len(next(iter(self.opens), ""))
         self.at_a_word = self.deep == SHORTEST and pattern.startswith(_AT_WORD) and all(of_word(one[0]) for one in self.opens)
@@ -41,14 +41,17 @@ class Likely:
         return self.regex
 
     def search(self, text: str, at: int = 0) -> re.Match[str] | None:
-        if self.starts and self.starts.isdisjoint(beginnings(text)):
+        if not self.needs:
+            return self._first_at_a_word(text) if self.at_a_word and not at and text.isascii() else self.regex.search(text, at)
+        said = beginnings(text)
+        if self.starts.isdisjoint(said):
             return None
         if self.at_a_word and not at and text.isascii():
             return self._first_at_a_word(text)
-        for letters in self.needs:
-            if letters in text:
+        for start, letters in self.needs:
+            if start in said and letters in text:
                 return self.regex.search(text, at)
-        return None if self.needs else self.regex.search(text, at)
+        return None
 
     def _first_at_a_word(self, text: str) -> re.Match[str] | None:
         """The same of a pattern that begins where a word does: it is tried only at words that begin as it can."""
@@ -64,22 +67,12 @@ class Likely:
     def match(self, text: str, at: int = 0) -> re.Match[str] | None:
         if self.opens and text[at : at + self.deep] not in self.opens and text.isascii():
             return None
-        if self.starts and self.starts.isdisjoint(beginnings(text)):
-            return None
-        for letters in self.needs:
-            if letters in text:
-                return self.regex.match(text, at)
-        return None if self.needs else self.regex.match(text, at)
+        return self.regex.match(text, at) if self._stands(text) else None
 
     def fullmatch(self, text: str) -> re.Match[str] | None:
         if not self.low <= len(text) <= self.high or self.opens and text[: self.deep] not in self.opens and text.isascii():
             return None
-        if self.starts and self.starts.isdisjoint(beginnings(text)):
-            return None
-        for letters in self.needs:
-            if letters in text:
-                return self.regex.fullmatch(text)
-        return None if self.needs else self.regex.fullmatch(text)
+        return self.regex.fullmatch(text) if self._stands(text) else None
 
     def finditer(self, text: str):
         return self.at_words(text) if self.may(text) else ()
@@ -100,12 +93,18 @@ class Likely:
 
     def may(self, text: str) -> bool:
         """Whether its letters stand in the text, or in that of which the text is a part."""
-        if len(text) < self.low or self.starts and self.starts.isdisjoint(beginnings(text)):
+        return len(text) >= self.low and self._stands(text)
+
+    def _stands(self, text: str) -> bool:
+        if not self.needs:
+            return True
+        said = beginnings(text)
+        if self.starts.isdisjoint(said):
             return False
-        for letters in self.needs:
-            if letters in text:
+        for start, letters in self.needs:
+            if start in said and letters in text:
                 return True
-        return not self.needs
+        return False
 
 
 @cache
