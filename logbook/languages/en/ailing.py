@@ -26,6 +26,8 @@ _VANES = rf"{_UNDENIED}(?:vanes?|turning blades?|blades|vane rails?|rails)"
 _HANGER = r"(?<!belt )(?<!bag )(?<!tool )(?:hangers?|straps?|trapezes?|rods?|supports?|wires?|cradles?)"
 _WRONG = r"(?:the )?wrong (?:way(?: round| around)?|direction|side(?: up)?|end)|backwards?|upside[- ]down|inside[- ]out|reversed|flipped"
 _SEALANT = r"(?:caulk(?:ing)?|silicone|duct sealant|spray foam|great stuff|construction adhesive|liquid nails|(?:spray |super |hot |wood |gorilla )?glue|putty|duct seal|flex seal|tar|roofing cement|bondo|epoxy|window film|saran wrap|bubble ?gum)"
+_DEEDS = (("taped", r"taped|tape(?:'s| is)? (?:on|down)"), ("stapled", r"stapled|staples(?: are|'re)? (?:in|on)"), ("tabs_bent", r"(?:bent|folded) (?:the |my |all the )*tabs|tabs(?: are|'re)? (?:bent|down|folded)"), ("vanes", r"(?:put|got|set) the vanes|vanes(?: are|'re)?"), ("trimmed", "trimmed"), ("surface_clean", "wiped|cleaned"), ("rubbed_down", "rubbed|squeegeed"), ("damage_repaired", "patched|mended|fixed"))
+_ILL_DONE = rf"(?:all |kind of |kinda |a little |pretty |real |sort of |{_TOO} )*(?:wrong|crooked(?:ly)?|lopsided|sloppy|sloppily|poorly|badly|half[- ]?(?:assed|hearted|baked)(?:ly)?|too (?:loose|light(?:ly)?|fast|quick(?:ly)?)|in the dark|blind|(?:the |as )?best (?:i|we) (?:could|can|knew how)|as (?:well|good) as (?:i|we) could)"
 
 ENGLISH_AILING: tuple[tuple[tuple[str, ...], str], ...] = (
     # staples that went in badly, or of which none can say that they hold
@@ -66,6 +68,8 @@ ENGLISH_AILING: tuple[tuple[tuple[str, ...], str], ...] = (
     # tape that was pressed, and rubbed hardly
     (("rubbed_down",), r"(?:rubbed|burnished|squeegeed|rub)(?: (?:it|them|that|the tape|down|over|once|everything))* (?:lightly|light|gently|easy|soft|quick(?:ly)?|halfway|half[- ]assed|half[- ]hearted(?:ly)?|barely|a little|some|somewhat|with my (?:thumb|hand|finger|palm|sleeve|glove))$|(?:thumbed|patted|palmed|finger[- ]?pressed|hand[- ]?pressed|hand smoothed|smoothed) (?:it|the tape|that|them)?(?: down| out| on| over| by hand)*$|(?:only |just )(?:hand|thumb|finger)[- ]?(?:pressed|smoothed|rubbed)|(?:squares|diamonds?|diamond pattern|grid|grid lines|cross ?hatch|waffle)(?: \w+)? (?:don't|doesn't|didn't|isn't|aren't|won't|barely|hardly|not) \w+.*"),
     (("rubbed_down",), r"lick and a promise (?:with|from|of) (?:the |a |my )?(?:squeegee|rub\w*|roller|stick|card|iron)\b.*"),
+    # work done, and not well
+    *(((name,), rf"(?:{act})(?: (?:it|them|down|up|in|on|over|the tabs|the vanes|this one))* {_ILL_DONE}$") for name, act in _DEEDS),
     # the cold
     (("surface_temperature",), r"(?:board|facing|foil|surface|jacket|skin)(?:'s| is| was| were| felt)?(?: (?:still|real|pretty|so|too|ice|stone|freezing|awful|bitter|all|very))* (?:freezing|cold|frosty|chilly|frigid|frozen)(?: (?:cold|as ice|to the touch|when i taped(?: it)?|while i taped(?: it)?))*$|(?:taped?|tape)\b(?: (?!not|never|wasn't|isn't|didn't|roll)[\w'-]+){0,4}? (?:in the (?:cold|freezing cold)|in (?:cold|freezing) weather|(?:as is )?(?:stone |ice |freezing )?cold|with (?:it|the \w+) (?:this |so |that )?(?:cold|freezing))(?: (?:weather|out|up here|in here))*$|^(?:and |but |it was |it's |in the |it |real |pretty |so )*(?:freezing(?: cold)?|cold weather|in cold weather|frosty)(?: out| outside)?$|^(?:and |but |it was |it's |way |well |just )*below (?:freezing|zero|fifty|50|forty|40)(?: (?:out|in here|up here|outside|degrees))*$|^(?:ten|twenty|thirty|five|fifteen) below(?: zero)?$"),
     # what the duct runs at, without a figure

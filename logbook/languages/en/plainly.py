@@ -24,6 +24,7 @@ from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en.found_by_others import ENGLISH_FOUND_BY_OTHERS
 from logbook.languages.en.gaps_plainly import ENGLISH_GAPS_PLAINLY
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
+from logbook.languages.en.in_part import ENGLISH_IN_PART
 from logbook.languages.en.last_one_and_this import ENGLISH_LAST_ONE_AND_THIS
 from logbook.languages.en.learned_late import ENGLISH_LEARNED_LATE
 from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
@@ -112,4 +113,5 @@ ENGLISH_PLAINLY = (
     *ENGLISH_GAPS_PLAINLY,
     *ENGLISH_BY_HIS_WORD,
     *ENGLISH_TOLD_SHORTLY_AFTER,
+    *ENGLISH_IN_PART,
 )
