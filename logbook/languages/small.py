@@ -59,6 +59,9 @@ class Small:
     scarce: frozenset[str] = frozenset()  # right before the name of an act: that there is none of it
     edges: frozenset[str] = frozenset()  # what of the board breaks off
     ruins: frozenset[str] = frozenset()  # what is done to a piece by mistake alone
+    cheeks: frozenset[str] = frozenset()  # sides of an elbow or a cut, beside words of harm
+    laps: frozenset[str] = frozenset()  # the shiplap by other names, beside words of harm
+    whose: frozenset[str] = frozenset()  # before a part of a man
     flaws: frozenset[str] = frozenset()  # behind "no tape with": the same
     lacks: frozenset[str] = frozenset()  # behind a denial and before a thing: it is there
     any_one: frozenset[str] = frozenset()  # between them

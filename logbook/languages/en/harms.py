@@ -1,7 +1,8 @@
 """Words for harm that are harm only beside what they befell: "a ding in the top panel", "the corner got gouged", and not "a scrape on my knee".
 
 `thing`: named with the place it is in, or as what a part of the piece has. `state`: said of the facing, of a part or of the piece, or as
-what was done to it. `of_facing`: the same, of the facing alone, since tape and boards are peeled, lifted and scored in good work too. `soaked`: a state, of what is inside the board too. `of_part`: said of a part alone.
+what was done to it. `of_facing`: the same, of the facing alone, since tape and boards are peeled, lifted and scored in good work too. `soaked`: a state, of what is inside the board too. `of_part`: said of a part alone. `of_end`: said of a male or
+female end. `shows`: what shows on a side or a corner.
 `in_facing`: named with the facing it is in.
 `opening`: named with the joint it is in. `of_joint`: said of a joint. `of_seam`: said of a seam or a joint, and not of a corner.
 Words of common speech, no published source. A word in these lists tells nothing by itself.
@@ -18,20 +19,23 @@ HARMS: tuple[tuple[_Senses, str], ...] = (
     ((("delaminated", "thing"),), "blister|blisters|air bubble|air bubbles"),
     ((("delaminated", "in_facing"), ("PARTED", "of_joint")), "bulges"),
     ((("delaminated", "in_facing"),), "wrinkle|wrinkles|pucker|puckers|ripple|ripples|wave|waves|bulge|buckle|buckles|lump|lumps"),
-    ((("tear", "in_facing"),), "flaw|flaws|defect|defects|blemish|blemishes|bad spot|bad spots|rough spot|thin spot|thin spots|weak spot|bald spot|bald spots|bare spot|bare spots|worn spot|boo-boo|notch|notches|fracture|rupture|chunk|chunks"),
+    ((("tear", "in_facing"),), "flaw|flaws|defect|defects|blemish|blemishes|bad spot|bad spots|rough spot|thin spot|thin spots|weak spot|bald spot|bald spots|bald patch|bare patch|worn patch|bare spot|bare spots|worn spot|boo-boo|notch|notches|fracture|rupture|chunk|chunks"),
     ((("delaminated", "thing"), ("delaminated", "of_facing")), "bubble|bubbles|loose patch"),
-    ((("tear", "thing"), ("tear", "of_facing"), ("GAP", "opening")), "split|splits"),
+    ((("tear", "thing"), ("tear", "of_facing"), ("GAP", "opening"), ("tear", "of_end")), "split|splits"),
     ((("GAP", "opening"),), "air gap|air gaps|cleft|chink|chinks|fissure|crevice|breach|draft|mismatch|misfit|void|voids|slot|slots|sliver|slivers|hairline|hairline crack|opening|openings|step|separation|space|spaces"),
     ((("PARTED", "opening"),), "leak|air leak|whistle"),
     ((("tear", "state"),), "gashed|slashed|nicked|nicked up|gouged|gouged up|scraped|scraped up|scratched|scratched up|snagged|shredded|scorched|singed|chewed|skinned|skinned up|clawed|clawed up|gnawed|butchered|cut to ribbons|chewed up|chewed on|hacked up|frayed|burned|burnt|melted"),
     ((("puncture", "state"),), "perforated|pierced|stabbed|jabbed|skewered|speared|pricked|riddled|poked up|pocked|pockmarked|holed|poked full of holes|full of holes"),
-    ((("crushed", "state"),), "creased|kinked|caved|stove in|stoved in|bashed in|bashed up|punched in|bunged up|roughed up|smooshed|smushed|smooshed in|pounded|trampled|trampled on|dimpled|mauled|mutilated|splintered|fractured|shattered|crumbled|crumbling|crumbly|snapped off|broken off|chipped|chipped off|dog-eared|bent up|banged up|beat up|beaten up|busted up|mangled|mangled up|crumpled|crumpled up|flattened|bruised|squished|buckled|dished in|deformed|stomped|stomped on|whacked|clobbered|kicked in"),
+    ((("crushed", "state"),), "creased|kinked|caved|stove in|stoved in|bashed in|bashed up|punched in|bunged up|roughed up|smooshed|smushed|smooshed in|pounded|trampled|trampled on|dimpled|dished|mauled|mutilated|splintered|fractured|shattered|crumbled|crumbling|crumbly|snapped off|broken off|chipped|chipped off|dog-eared|bent up|banged up|beat up|beaten up|busted up|mangled|mangled up|crumpled|crumpled up|flattened|bruised|squished|buckled|dished in|deformed|stomped|stomped on|whacked|clobbered|kicked in"),
     ((("delaminated", "of_facing"),), "peeled|peeled up|peeled back|peeled off|lifted|lifted up|lifting|lifting up|peeling up|wrinkled|wrinkled up|wrinkly|rumpled|rippled|ripply|baggy|floppy|flapping|curled|curled up|curled back|curling|curling up|flaking|flaking off|rolled back|skinned back|coming up|coming away|bubbly|puffed|puffed up|puffy|ballooned|ballooned out|billowing|detached|unbonded|debonded|off the glass|unattached|bubbled|bubbled up|bubbling|bubbling up|unglued|come loose|came unglued|unstuck"),
     ((("delaminated", "of_facing"), ("PARTED", "of_joint")), "separated|separating|has separated|slack|bulging|wavy|puckered|bunched|bunched up"),
-    ((("tear", "of_facing"),), "sliced|scored|cut up|slit open|worn|worn through|rubbed through|rubbed raw|broken|stripped|stripped off|threadbare|ragged|raggedy|marred|blemished"),
+    ((("tear", "of_facing"),), "sliced|scored|cut up|slit open|worn|worn through|rubbed through|rubbed raw|stripped|stripped off|threadbare|ragged|raggedy|marred|blemished"),
     ((("tear", "of_facing"), ("crushed", "state")), "damaged|ruined|trashed|wrecked|destroyed|tore all up|all tore up"),
     ((("PARTED", "of_seam"), ("tear", "of_facing"), ("crushed", "state")), "cracked|cracked up"),
+    ((("tear", "shows"),), "glass showing|glass is showing|fiberglass showing|fiberglass is showing|fiber glass showing|insulation showing|insulation is showing|yellow showing|wool showing|glass exposed|glass is exposed|fiberglass exposed|fiberglass is exposed|insulation exposed|insulation is exposed|insulation's exposed|insulation's showing|fiberglass's showing|see yellow|see glass|see fiberglass|see insulation|see the glass|see the insulation"),
+    ((("crushed", "of_end"),), "snapped|broke off|broke|split off|bent over|sheared off|bent in|bent out|bent|flattened out|squeezed"),
     ((("crushed", "of_facing"),), "crinkled|banged"),
+    ((("tear", "of_facing"), ("crushed", "of_end")), "broken"),
     ((("crushed", "of_part"),), "took a beating|took a hit|took a whack|took a knock|took a lick|has seen better days|'s seen better days|toast|a goner|shot to hell|done for|no good|junk|egg-shaped|boogered up|buggered up|messed up|mushed|mushed in"),
     ((("wet", "of_part"),), "dripping|sprayed|sprayed down|dribbled on|soggy through"),
     ((("wet", "soaked"),), "sodden|drenched|saturated|dripping wet|drippy|swollen|swelled up|swollen up|mildewed|mildewy|moldy|doused|flooded|dunked|hosed|hosed down|water stained|water-stained|water spotted|water-spotted|clammy|dampish|leaked on|dripped on|splashed|sprinkled on|sopping"),

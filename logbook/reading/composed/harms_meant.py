@@ -9,8 +9,9 @@ from logbook.reading.words.phrasing import words_of
 
 _ENDS = ("COMMA", "STOP", "QUERY", "BUT", "AND", "EXCEPT", "OTHER", "I")
 _PARTS = frozenset("FACING BOARD PANEL MALE FEMALE SHIPLAP GROOVE SIDE SIDE_WORD END JOINT CORNER THROAT DAMAGE_PLACE BACK GENERIC DAMAGE BOTH".split())
+_ENDS_OF_IT = frozenset("MALE FEMALE SHIPLAP GROOVE".split())
 _PIECES = frozenset("IT FITTING MARKED NUM NUMBER".split())
-_PLACED = frozenset("IN ON ACROSS DOWN ALONG THROUGH OVER INTO AT OF TO".split())
+_PLACED = frozenset("IN ON BY ACROSS DOWN ALONG THROUGH OVER INTO AT OF TO".split())
 _BESIDE = frozenset("DET WORD FILLER SIZE_WORD HEDGE LEN NUM FRAC THIS BIG LONG WIDE ONE_SIDE OTHER_SIDE UP".split())
 _FAR = 7  # items
 
@@ -19,6 +20,7 @@ def harms_meant(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
     if not any(item.concept in ("HARM", "LEAK_TEST") for item in items):
         return items
     done = list(items)
+    items = tuple(_as_part(items, at, text) if item.concept == "WORD" else item for at, item in enumerate(items))
     items = tuple(replace(item, concept="FACING") if item.concept == "TEMP" and words_of("small.facing_is").intersection(text[item.start : item.end].lower().split()) else item for item in items)
     for place, item in enumerate(items):
         if item.concept == "LEAK_TEST" and text[item.start : item.end].lower() in words_of("small.leaking") and _leaks(items, place):
@@ -29,6 +31,15 @@ def harms_meant(items: tuple[Item, ...], text: str) -> tuple[Item, ...]:
         concept = "WORD" if kind is None else kind if kind.isupper() else "DAMAGE"
         done[place] = replace(item, concept=concept, value=text[item.start : item.end].lower() if kind is None else kind if concept == "DAMAGE" else None)
     return tuple(done)
+
+
+def _as_part(items, at: int, text: str) -> Item:
+    """ "the heel", "the lap": parts that are words of the book nowhere else; "my heel" is none."""
+    said = text[items[at].start : items[at].end].lower()
+    concept = next((concept for concept, words in (("SIDE_WORD", "small.cheeks"), ("SHIPLAP", "small.laps")) if said in words_of(words)), None)
+    if concept is None or at and text[items[at - 1].start : items[at - 1].end].lower() in words_of("small.whose"):
+        return items[at]
+    return replace(items[at], concept=concept)
 
 
 def _befell(items, place: int, sort: str, text: str) -> bool:
@@ -44,11 +55,32 @@ def _befell(items, place: int, sort: str, text: str) -> bool:
         return _subject(items, place, ("JOINT",)) and not _told_of_what_holds_it(items, place) and (sort == "of_joint" or _of_a_seam(items, place, text))
     if sort == "state" and concept_at(items, place + 1) == "WORD" and text[items[place + 1].start : items[place + 1].end].lower() in words_of("small.spots"):
         return _in_the_duct(items, place + 1)
+    if sort == "of_end":
+        return _subject(items, place, _ENDS_OF_IT)
+    if sort == "shows":
+        return _shows_on_a_face(items, place, text)
     if sort == "of_part":
         return _subject(items, place, _PARTS - {"GENERIC", "DAMAGE", "BOTH", "SIDE_WORD"}) and not _told_of_what_holds_it(items, place)
     if sort == "soaked":
         return _is_so(items, place, "state", text) or _was_done_to(items, place, text) or _inside_is(items, place, text)
-    return _is_so(items, place, sort, text) or sort == "state" and _was_done_to(items, place, text)
+    return _is_so(items, place, sort, text) or sort == "state" and (_was_done_to(items, place, text) or _so_at_a_part(items, place))
+
+
+def _so_at_a_part(items, place: int) -> bool:
+    """ "sort of crumpled on one end", "banged up at the corner": nothing but how much before it, and the part right behind it."""
+    at = place - 1
+    while concept_at(items, at) in ("HEDGE", "THINK", "FILLER", "WORD", "BE", "AND") and place - at < 4:
+        at -= 1
+    begins = at == -1 or concept_at(items, at) in ("STOP", "COMMA", "BUT")
+    return begins and concept_at(items, place + 1) in ("ON", "IN", "ALONG", "ACROSS", "ONE_SIDE") and (concept_at(items, place + 1) == "ONE_SIDE" or _in_the_duct(items, place))
+
+
+def _shows_on_a_face(items, place: int, text: str) -> bool:
+    """ "fiberglass showing on the corner", and not at an end, where it always shows"""
+    at = place + 1
+    while concept_at(items, at) in ("ON", "IN", "DET", "ALONG", "ALL", "SIDE") and at - place < _FAR:
+        at += 1
+    return at > place + 1 and (concept_at(items, at) in ("SIDE_WORD", "BACK", "FACING", "THROAT") or concept_at(items, at - 1) == "SIDE" or concept_at(items, at) == "JOINT" and text[items[at].start : items[at].end].lower().startswith("corner"))
 
 
 def _inside_is(items, place: int, text: str) -> bool:
@@ -118,6 +150,8 @@ def _in_the_duct(items, place: int) -> bool:
     at = place + 1
     while concept_at(items, at) in ("WORD", "FILLER", "ALL", "DOWN", "UP") and at - place <= 2:
         at += 1
+    if concept_at(items, at) == "IN_PLACE":
+        return True  # "a couple of pokes in it"
     if concept_at(items, at) not in _PLACED and concept_at(items, at - 1) not in ("WORD", "DOWN"):
         return concept_at(items, at) == "DAMAGE_PLACE"
     at += concept_at(items, at) in _PLACED
