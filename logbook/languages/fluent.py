@@ -34,6 +34,7 @@ class Fluent:
     # --- sentences that are none: the ear set a stop for a breath
     leads: frozenset[str] = frozenset()  # first words of `fragments`
     fragments: str = "(?!)"  # the whole of it goes on with the sentence before it; a regular expression over lower-case words
+    begins_own: str = "(?!)"  # a fragment by its first word that is none: behind what it sets apart it tells an act of its own
     of_topic: str = "(?!)"  # the same, where the sentence before it only names the act (`topics`)
     topics: str = "(?!)"
     misspoke: frozenset[str] = frozenset()  # the whole of a sentence that takes back a number: the next number belongs to it

@@ -54,6 +54,8 @@ ENGLISH_FLUENT = Fluent(
         rf"|(?:(?:but|and|well|then),? )?(?:getting to |about |maybe |more like )?{_NUMBER}(?: inch(?:es)?)? (?:on|along|toward|towards|near|at|behind|around|across|by) the\b.*"
         rf"|(?:well|no|wait,? no|no,? wait|sorry|correction), (?:{_VALUE})"
     ),
+    begins_own=r"(?:except(?: for| at| on)?|excepting|all but|bar|apart from|other than|aside from) (?:the|a|an|one|its|that) [^,]{1,40}, ?(?:(?:all )?(?:it|it's|everything|everything's|they|they're|i|i've|we|we've|all of it|the (?:whole|entire|rest|seams?|joints?|sides)\b[^,]{0,20}?|all)(?: (?:is|has|got|was|are|all|been))* )?(?:taped|stapled|rubbed|sealed|wiped)\b.*"
+        r"|(?:all|everything|every (?:side|seam|joint|edge)) but (?:the|a|an|one|its|that) [^,]{1,30}?(?:'s| is| are| was| were| has been| got)(?: all)? (?:taped|stapled|rubbed|sealed|wiped)\b.*",
     of_topic=r"(?:i )?(?:skipped|forgot|missed|never did) (?:it|that|them)|(?:so )?none|no|nope|never (?:got to|happened|did)\b.*|no, .*|(?:an? )?(?:big )?(?:fat )?(?:zero|zilch|nada)",
     topics=r"(?:(?:and|&|then) )?(?:as for )?(?:the |any )?(?:rubbing|rub|rub down|rubdown|taping|stapling|trimming|wiping|preheating|vanes|turning vanes|rubbed|taped|stapled)(?: down)?(?: (?:on|of|in|for) .{1,30})?",
     misspoke=frozenset(("i misspoke", "i take that back", "i take it back", "scratch that", "strike that", "no", "sorry", "wait no", "no wait", "correction", "i mean", "well")),

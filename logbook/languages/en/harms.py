@@ -10,7 +10,14 @@ Words of common speech, no published source. A word in these lists tells nothing
 
 from __future__ import annotations
 
+from logbook.languages.ways import ways
+
 _Senses = tuple[tuple[str, str], ...]  # (what it is then, where): a damage, or the concept of a joint that stands open
+_WIDER = (
+    ways("could be|could have been|could've been|could sit|should be|ought to be|could stand to be|wants to be|needs to be", "tighter|closer|snugger")
+    + "|looser than|wider than|sloppier than|gappier than|more open than|so wide|so loose|loose enough to|loose enough that|too wide|too loose|way too wide|way too loose"
+)
+_AIR = ways("feel|feels|felt|hear|hears|heard|can feel|could feel|can hear|could hear|you can feel|you can hear|i can feel|i can hear", "air|the air|a draft|some air|a little air|air coming out|air coming|air moving") + "|" + ways("air|air's|air is", "coming out|getting out|blowing out|leaking out|escaping|coming through") + "|air comes out|air gets out|air comes through|air leaks out"
 
 HARMS: tuple[tuple[_Senses, str], ...] = (
     ((("tear", "thing"),), "slash|slashes|slice|slices|nick|nicks|scrape|scrapes|scratch|scratches|scratch mark|scratch marks|snag|snags|gouges|gashes|claw mark|claw marks|rub mark|rub marks|a scratch|a bad scratch|a deep scratch|a long scratch|a big scratch|knife mark|knife marks|knife line|blade mark|blade marks|scrape mark|scrape marks|burn|burns|burn mark|burn marks|scorch|scorch mark|scorch marks|melted spot|burnt spot|raw spot"),
@@ -22,6 +29,7 @@ HARMS: tuple[tuple[_Senses, str], ...] = (
     ((("tear", "in_facing"),), "flaw|flaws|defect|defects|blemish|blemishes|bad spot|bad spots|rough spot|thin spot|thin spots|weak spot|bald spot|bald spots|bald patch|bare patch|worn patch|bare spot|bare spots|worn spot|boo-boo|notch|notches|fracture|rupture|chunk|chunks"),
     ((("delaminated", "thing"), ("delaminated", "of_facing")), "bubble|bubbles|loose patch"),
     ((("tear", "thing"), ("tear", "of_facing"), ("GAP", "opening"), ("tear", "of_end")), "split|splits"),
+    ((("PARTED", "opening"),), _AIR),
     ((("GAP", "opening"),), "air gap|air gaps|cleft|chink|chinks|fissure|crevice|breach|draft|mismatch|misfit|void|voids|slot|slots|sliver|slivers|hairline|hairline crack|opening|openings|step|separation|space|spaces"),
     ((("PARTED", "opening"),), "leak|air leak|whistle"),
     ((("tear", "state"),), "gashed|slashed|nicked|nicked up|gouged|gouged up|scraped|scraped up|scratched|scratched up|snagged|shredded|scorched|singed|chewed|skinned|skinned up|clawed|clawed up|gnawed|butchered|cut to ribbons|chewed up|chewed on|hacked up|frayed|burned|burnt|melted"),
@@ -41,7 +49,8 @@ HARMS: tuple[tuple[_Senses, str], ...] = (
     ((("wet", "soaked"),), "sodden|drenched|saturated|dripping wet|drippy|swollen|swelled up|swollen up|mildewed|mildewy|moldy|doused|flooded|dunked|hosed|hosed down|water stained|water-stained|water spotted|water-spotted|clammy|dampish|leaked on|dripped on|splashed|sprinkled on|sopping"),
     (
         (("PARTED", "of_joint"),),
-        "leaks|leaks air|leaking|leaking air|whistles|whistling|hisses|hissing|blows air|lets air through|lets air out|lets air by|lets air in|letting air through|letting air out|isn't flush|not flush|is not flush|parted|opens up|opens up on me|spreads|spreads open"
+        _WIDER
+        + "|leaks|leaks air|leaking|leaking air|whistles|whistling|hisses|hissing|blows air|lets air through|lets air out|lets air by|lets air in|letting air through|letting air out|isn't flush|not flush|is not flush|parted|opens up|opens up on me|spreads|spreads open"
         "|won't pull together|wouldn't pull together|doesn't pull together|didn't pull together|won't snug up|wouldn't snug up|doesn't snug up|won't cinch up|isn't pulled together|not pulled together|isn't pulled up|not pulled up tight|is spread|has spread|came open|pops open|popped open|keeps popping open|is springing open|springs open|falls open"
         "|gappy|unlevel|unaligned|stepped|tipped|unclosed|untight|sprang|bows|shows light|agape|ajar|yawning|sloppy|uneven|misaligned|mismatched|mismated|out of line|out of whack|out of true|out of alignment|out of square|out of plumb|off a hair|a hair off|off a touch|a touch off|off a bit|a bit off|askew|awry|cockeyed|cattywampus|catawampus|catty-wampus|skewed|cocked|canted|tilted|racked|twisted|wonky|janky|crooked|shifted|slipped|unseated|see-through|drafty|leaky|bowed|open a hair|a hair open|partly open|part way open|half open|sprung open|cracked open|split open|hanging open|hangs open|drifted apart|crept open|walked open|backed off|kicked out|springs apart|sprang open|sprang apart"
         "|not lined up|isn't lined up|is not lined up|not aligned|isn't aligned|not even|isn't even|not meeting|isn't meeting|not mated|isn't mated|not butted up|not shut|isn't shut|not closed up|isn't closed up|won't mate|doesn't mate|didn't mate|won't shut|won't stay shut|won't stay closed|doesn't match up|don't match up|didn't line up|didn't pull in|didn't draw up|doesn't draw up|sits crooked|sits cockeyed|sits low|rides high|rides low|shows glass",

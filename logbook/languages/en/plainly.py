@@ -22,7 +22,8 @@ from logbook.languages.en.disowned import ENGLISH_DISOWNED
 from logbook.languages.en.fastening import ENGLISH_FASTENING
 from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en.found_by_others import ENGLISH_FOUND_BY_OTHERS
-from logbook.languages.en.gaps_plainly import ENGLISH_GAPS_PLAINLY
+from logbook.languages.en.fronted import ENGLISH_FRONTED
+from logbook.languages.en.gaps_plainly import ENGLISH_GAPS_PLAINLY, ENGLISH_JOINTS_SET_BESIDE
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
 from logbook.languages.en.in_part import ENGLISH_IN_PART
 from logbook.languages.en.last_one_and_this import ENGLISH_LAST_ONE_AND_THIS
@@ -60,6 +61,8 @@ from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
     *ENGLISH_ASKED_OF_HIMSELF,
+    *ENGLISH_FRONTED,
+    *ENGLISH_JOINTS_SET_BESIDE,
     *ENGLISH_ANOTHER_IN_MIND,
     *ENGLISH_AS_IT_SAYS,
     *ENGLISH_LAST_ONE_AND_THIS,

@@ -38,7 +38,7 @@ _HANGS_SO = "|".join(f"(?<={word} )" for word in "up hangs hanging ceiling shaft
 _EASILY = r"(?:right |clean |easily |easy |almost |still |even |just |actually |all the way |straight )*"
 _PROBE_ITSELF = r"(?:fingers?|fingertips?|thumb|pinky|pinkie|pencil|pen|knife|knife blade|razor blade|card|dime|nickel|penny|coin|screwdriver|key|ruler?|nail|paper|matchbook|scraper|shim|hand|fist)"
 _PROBE = rf"(?:a |an |my |your |the |two |both |one |whole |half a )+(?:\w+ )?(?:of paper )?{_PROBE_ITSELF}"
-_INTO_A_JOINT = r"(?:right |clean |all the way |straight |up )*(?:between(?! the (?:vanes|blades|staples|rails|tabs))|(?:in|into|through) (?:between|at|(?:the |that |this |my |its |one |each )?(?:\w+ )?(?:joints?|seams?|corners?|crack|laps?|shiplap|heel|butt|edge)|where (?:it|they|the|those|that)))(?! to (?:bend|fold|reach|grab))"
+_INTO_A_JOINT = r"(?:right |clean |all the way |straight |up )*(?:between(?! the (?:vanes|blades|staples|rails|tabs))|(?:in|into|through|down) (?:between|at|(?:the |that |this |my |its |one |each )?(?:\w+ )?(?:joints?|seams?|corners?|crack|laps?|shiplap|heel|butt|edge)|where (?:it|they|the|those|that)))(?! to (?:bend|fold|reach|grab))"
 
 ENGLISH_STATES: tuple[State, ...] = (
     # turning vanes

@@ -18,6 +18,7 @@ from logbook.reading.words.tokens import plain
 _OF_ANOTHER = ("EVERY", "APART", "TIGHT", "LEN", "SIZE", "EXCEPT")  # what stands apart is apart from these
 _LEADS = ("FILLER", "AND", "BUT", "ALL", "AROUND", "EXCEPT", "ALL_BUT", "SIDES_ALL", "OK")  # what may stand before what is set apart ahead of its act
 _NEAR = 5  # items: "except for the back seam by the wall, …"
+_VERBS = ("STAPLED", "TAPED", "RUBBED", "WIPED", "SHOWS")
 _ACTS = ("stapled", "taped", "rubbed_down", "surface_clean", "scrim_shows")
 
 
@@ -44,8 +45,10 @@ def _without_it(row: Row, claims: list[Claim], match: re.Match[str], behind: boo
         begin = row.sentence_start(max(0, begin - 2))  # told in the sentence before
     ahead = next((at for at in range(first - 1, begin - 1, -1) if row.items[at].concept in DENIED or not behind and row.items[at].concept in _OF_ANOTHER), None)
     behind_it = any(row.items[at].concept in DENIED for at in range(last, next((at for at in range(last, end) if row.items[at].concept in ("COMMA", "BUT")), end)))
-    if ahead is None and not behind and not behind_it and all(row.items[at].concept in _LEADS for at in range(begin, first)):
-        for name in _told_behind(row, last, end):
+    if not behind and _act_behind(row, first, last, end) is not None:
+        ahead, behind_it = None, False
+    if ahead is None and not behind and not behind_it and all(row.items[at].concept in _LEADS for at in range(_begins(row, begin, first), first)):
+        for name in _told_behind(row, first, last, end):
             claims = _not_there(row, claims, name, (begin, last, begin, end), said[match.end() :], language, until=end)
         return claims
     if ahead is None or behind_it or row.items[ahead].concept not in DENIED:
@@ -58,9 +61,24 @@ def _without_it(row: Row, claims: list[Claim], match: re.Match[str], behind: boo
     return claims
 
 
-def _told_behind(row: Row, last: int, end: int) -> list[str]:
-    """ "Except for the bottom, it's stapled and taped": the acts of the clause behind the place set apart; how far apart staples are is told of the rest alone."""
+def _begins(row: Row, begin: int, first: int) -> int:
+    """Where what is told of the place set apart begins: "straight 12, 14 by 14, except for the bottom, it's taped"."""
+    return next((at + 1 for at in range(first - 1, begin - 1, -1) if row.items[at].concept == "COMMA"), begin)
+
+
+def _act_behind(row: Row, first: int, last: int, end: int) -> int | None:
+    """ "All but the heel is taped", "all but the bottom seam got stapled": where the act is told of all else, right behind."""
+    at = last
+    while at < end and row.items[at].concept in ("JOINT", "SIDE_WORD", "END", "BE", "HAVE", "ALL", "FILLER"):
+        at += 1
+    return at if row.items[first].concept == "ALL_BUT" and at < end and row.items[at].concept in _VERBS else None
+
+
+def _told_behind(row: Row, first: int, last: int, end: int) -> list[str]:
+    """ "Except for the bottom, it's stapled and taped", "all but the heel is taped": the acts of the clause behind the place set apart; how far apart staples are is told of the rest alone."""
     comma = next((at for at in range(last, min(last + _NEAR, end)) if row.items[at].concept == "COMMA"), -1)
+    if (act := _act_behind(row, first, last, end)) is not None:
+        comma = act - 1
     until = next((at for at in range(comma + 1, end) if row.items[at].concept in ("COMMA", "BUT")), end)
     if comma < 0 or any(row.items[at].concept in ("EVERY", "APART", "NOT", "NO", "NOT_DONE", "PENDING", "NEED", "WILL", "OTHER") for at in range(comma, until)):
         return []

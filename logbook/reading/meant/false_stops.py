@@ -53,6 +53,8 @@ def _may_go_on(found, at: int, words: Fluent) -> bool:
 def _goes_on(before: str, behind: str, words: Fluent, code: str) -> bool:
     if before.rpartition(",")[2].strip() in words.misspoke:
         return word(code, "fluent.begins_value").fullmatch(behind) is not None and word(code, "fluent.ends_value").search(before) is not None
+    if word(code, "fluent.begins_own").fullmatch(behind) is not None:
+        return False  # "stapled at two. Except for the bottom, it's taped."
     first = _ENDS_A_FRAGMENT.split(behind, maxsplit=1)[0]
     if any(word(code, "fluent.fragments").fullmatch(said) is not None for said in ((behind, first) if " " in first else (behind,))):  # "has vanes. None of them in, taped."
         return True

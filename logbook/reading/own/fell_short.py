@@ -92,6 +92,8 @@ def _faults(row: Row, own: Row, cut_up, place: int, looks: AnyOf, language: Lang
 
 def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Language) -> Iterator[tuple[Claim, Iterable[int]]]:
     noun, names, part = wrong.noun, wrong.names, wrong.part
+    if wrong.how == "excepts" and row.sentence_start(part.first) == part.first and word(language.code, "fluent.begins_own").fullmatch(plain(row.words(part.first, row.sentence_end(part.first))).rstrip(" .!")) is not None:
+        return  # "Stapled. Except for the bottom, it's taped.": of what is told behind it
     acts = _acts_before(row, own, part, cut_up, place, names, wrong.every) if noun is None and not (wrong.how == "excepts" and measured_there(row, part.last)) else ()
     if wrong.how == "excepts" and language.turns.tab_word and place and cut_up[place - 1].sentence == cut_up[place].sentence and language.turns.tab_word in cut_up[place - 1].words:
         acts = tuple(at for at in acts if _ACTS[row.items[at].concept] in ("tabs_bent", "cross_tabs"))  # "every tab's down except three": of the tabs, not of the act before
@@ -178,9 +180,12 @@ def _extents(row: Row, own: Row, part: Part, language: Language) -> Iterator[tup
         yield _fallen(row, at, part), range(at, at + 1)
 
 
+_GAPES = re.compile(r"(?<![\w'])(?:tight|open|loose)(?![\w'])")  # of a joint that was taped: what gapes is the joint, and the tape is on
+
+
 def _fallen(row: Row, at: int, part: Part) -> Claim:
     """The act denied; a joint that is tight only in part is left open."""
-    if row.items[at].concept == "TIGHT" or row.items[at].concept == "STAPLED" and of_the_joint(row, part.first, part.last):
+    if row.items[at].concept == "TIGHT" or (row.items[at].concept == "STAPLED" or row.items[at].concept == "TAPED" and _GAPES.search(part.words)) and of_the_joint(row, part.first, part.last):
         start, end = row.items[part.first].start, row.items[part.last - 1].end
         return claim(row, "(open)", None, part.first, part.last, opens=(Open("piece", None, start, end),), hedged=False)
     first, last = (at, at + 1) if part.first <= at < part.last else (part.first, part.last)

@@ -1,0 +1,53 @@
+"""English that puts what is lacking at the front or the end of its sentence, and the plain words for it: "what I skipped was the rub", "rubbing it is the bit I left out", "the bottom aside, it's taped", "I got no further than the staples".
+
+Regular expressions over lower-case letters, as in `plainer.py`.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.plainer import Plainer
+
+_I = r"(?:i|we)"
+_BEGINS = r"(?:^|(?<=[.,;!?] )|(?<= and )|(?<= but ))"
+_ENDS = r"(?=[.,;!]|$| and | but | because | since | so | though )"
+_RUB = r"(?:rub(?:bing)?(?:[- ]?down)?|burnishing|squeegee(?:ing)?)"
+_NOUN = rf"(?:the |a |any |its |my |that |those )*(?:{_RUB}|tap(?:e|ing)|stapl(?:es|ing)|(?:turning )?vanes|trim(?:ming)?|wip(?:e|ing)(?:[- ]?down)?|(?:cross )?tabs|washers|screws|patch)(?![\w'-])"
+_DEED = r"(?:rubbing|taping|stapling|wiping|trimming|preheating|warming|bending|patching)(?: (?:it|them|that|this|the (?:tape|seams?|facing|foil|joint|tabs|extra|excess|insulation|tear|hole|flap|fiber|glass)))?(?: (?:down|off|up|over|back|first|beforehand))*"
+_VERB = r"(?:rub|tape|staple|wipe|trim|preheat|warm|bend|patch|clean)(?![\w'-])"
+_PART = r"(?:thing|part|bit|step|job|piece of it|item)"
+_WHAT = rf"(?:what|all|the (?:(?:one|only|last|main|other) )*{_PART}|(?:one|the one|only) {_PART}|something|the one)(?: (?:that|which))?"
+_DID_NOT = r"(?:didn't|did not|never|haven't|have not|couldn't|hadn't)(?: (?:quite|even|ever|really|actually|yet))*"
+_LACKED = rf"(?:{_DID_NOT} (?:do|done|did|get to|got to|gotten to|get|got|bother with|bothered with|have time for|put on|put in|manage|finish|get around to|got around to)|skipped|skip|forgot(?: about)?|left out|left off|left undone|missed|passed on|had no time for|ran out of time for|let slide|neglected|overlooked|omitted)"
+_UNLESS = r"(?:didn't|never|not|haven't) (?:skip|forg[eo]t|miss|leave|left|neglect|overlook)"
+_LACKS = r"(?:isn't|is not|not|'s not) (?:in|on)(?: (?:it|there|this one|here|that))?"
+_SIDE = r"(?:(?:top|bottom|left|right|back|front|underside|heel|throat|far|near|last|fourth|other|outside|inside)(?: (?:side|seam|end|joint|edge|corner|one|cheek))?|(?:one|a) (?:side|seam|end|joint|edge|corner))"
+_WHOLE = r"(?:the (?:whole|entire) (?:thing|piece|joint|lot)|everything|it(?:'s| is| has| got)|all of it|(?:all )?the (?:seams|joints|sides|rest)(?: of it)?|they(?:'re| are))"
+_STAGE = r"(?:the )?(?:staples|stapling|stapl(?:ing|e) (?:it|them)|tape|taping(?: it)?)"
+
+ENGLISH_FRONTED = (
+    # --- what was not done, at the end: "what I skipped was the rub", "the only thing I didn't do is wipe it"
+    Plainer((" was ", " is ", " were ", " are ", "'s "), rf"{_BEGINS}(?P<x>{_WHAT} {_I} (?:just |kind of |sort of )*(?:{_LACKED})(?: on (?:it|this one|that one))?,? (?:is|was|were|are|would be|'d be)(?: just| only)* )(?={_NOUN}{_ENDS})", (("x", "I skipped "),), unless=_UNLESS),
+    Plainer((" was ", " is "), rf"{_BEGINS}(?P<x>{_WHAT} )(?P<w>{_I}) (?P<l>didn't|did not|never|haven't|couldn't)(?P<y>(?: ever| even| quite| yet)* (?:do|done|did|get to|got to|get around to|got around to|gotten to|manage)(?: on it)?,? (?:is|was)(?: to)? )(?={_VERB})", (("x", ""), ("l", "did not"), ("y", " "))),
+    Plainer(("not in", "not on", "isn't in", "isn't on"), rf"{_BEGINS}(?P<x>what(?:'s| is)? ?{_LACKS} (?:is|are|was) )(?={_NOUN}{_ENDS})", (("x", "there are no "),)),
+    # --- and at the front: "rubbing it is the bit I left out", "the rub is something I didn't do"
+    Plainer((" i ", " we "), rf"{_BEGINS}(?P<x>)(?:{_DEED}|{_NOUN})(?P<y>(?:'s| is| was| were| are) {_WHAT} {_I} (?:{_LACKED}))(?: on (?:it|this one))?{_ENDS}", (("x", "I skipped "), ("y", "")), unless=_UNLESS),
+    # --- a part that is left out, at the front
+    Plainer((" aside",), rf"{_BEGINS}(?P<x>(?P<p>(?:the |its )?{_SIDE}) aside)(?=,? (?:it|i|we|all|every|they|the))", (("x", r"except for \g<p>"),)),
+    Plainer(("except", "apart from", "aside from", "other than", "barring", "bar ", "with the exception of", "excepting"), rf"{_BEGINS}(?P<x>(?:except(?: for)?|apart from|aside from|other than|barring|bar|with the exception of|excepting)) (?:the |its |one |a )?{_SIDE}(?P<y>(?:,| of it)?) (?={_WHOLE})", (("x", "except for"), ("y", ","))),
+    Plainer((" but ", " except "), rf"(?P<x>(?:every|each) (?P<n>seam|side|joint|edge|corner|end) (?:but|except(?: for)?|bar) (?P<p>(?:the|that) (?:top|bottom|left|right|back|front|far|near|last|fourth|heel|throat|wall)))(?P<y> one)?(?= )", (("x", r"all but \g<p> \g<n>"), ("y", ""))),
+    # --- how far he got
+    Plainer((" than", " past", " beyond"), rf"(?P<x>(?:got|went|made it|get|gotten|managed)(?: any)? no (?:further|farther) than|(?:didn't|did not|never|couldn't|haven't)(?: (?:even|ever|quite))* (?:get|got|go|gone|gotten|make it|made it|come) (?:(?:any|much) )?(?:(?:further|farther) than|past|beyond)) (?={_STAGE}{_ENDS})", (("x", "got as far as"),)),
+    Plainer(("stopped at", "quit at", "finished at", "stopped after", "quit after"), rf"(?P<x>(?:stopped|quit|finished|knocked off) (?:at|after)) (?={_STAGE}{_ENDS})", (("x", "got as far as"),)),
+    Plainer(("got as far as", "than", " past", " beyond"), r"(?:got as far as|(?:further|farther) than|past|beyond)(?P<x> (?P<a>stapl|tap)(?:e|ing) (?:it|them))(?=[.,;!]|$)", (("x", r" the \g<a>ing"),)),
+    # --- a stretch with nothing in it, told behind the act: "stapled down to the last foot, that last foot has nothing in it"
+    Plainer(("nothing", " none", " bare", " empty"), r"(?:stapled|taped|rubbed)(?: (?:it|them|down|up|along|right|all|the way|way))*(?P<x> to the last (?:foot|bit|stretch|few inches|couple of inches|two feet|six inches|corner),? (?:and |but )?)(?:that|the|those) last (?:foot|bit|stretch|few inches|couple of inches|two feet|six inches|corner)(?P<y>(?:'s| is| has| has got|'s got| got) (?:nothing|none|bare|empty|no \w+)(?: (?:in|on)(?: (?:it|there))?)?)(?=[.,;!]|$)", (("x", " except "), ("y", ""))),
+    # --- all but so many sides, and only a part
+    *(
+        Plainer((" but ", " except ", " bar ", " save "), rf"(?P<x>(?:all|every side|all (?:the |four )*sides|everything) (?:but|except|bar|save)(?: for)? (?:{less})(?: of (?:the |its )?)?(?: ?sides?))(?= (?:is|are|got|has|have|was|were)(?![\w']))", (("x", f"{left} sides"),), beside=("tape", "stapl", "rub"))
+        for less, left in (("one|1|a", "three"), ("two|2", "two"))
+    ),
+    Plainer((" that is", " anyway", " anyhow", " at least"), rf"(?:taped|stapled|rubbed)(?: (?:it|them|down))*(?P<x>, )(?:just |only )?(?:on )?the (?:{_SIDE}|(?:top|bottom|first|last|front|back|left|right|near|far) (?:half|foot|bit|part))(?P<y>,? (?:that is|anyway|anyhow|at least))(?=[.,;!]|$)", (("x", " only "), ("y", ""))),
+    # --- what there is room for, and is not there
+    Plainer((" for vanes", " for the vanes", " for turning vanes", " for its vanes"), rf"(?P<x>(?:there's |there is |it's got |it has |has |got |it's |left )?(?:the |all the |some |plenty of |a )*(?:room|space|slots?|rails?|runners?|tracks?|holes|marks|spots?|marked(?: out)?|laid out|notched|set up|ready|cut)(?: in (?:it|there))? for (?:the |its |any |turning )*)vanes(?P<y>(?: in (?:it|there))?(?:,? (?:but|and)|,|[.;]) (?:that's (?:all|it|about it)(?: (?:it's got|it has|there is|i did))?|(?:the )?(?:room|rails?|slots?|runners?|space)(?:'s| is| are) all (?:there is|it's got|it has|you get|i put)|(?:there's |it's got )?(?:nothing|none)(?: (?:in (?:it|there|them)|else))?|no vanes|nothing more|not the vanes(?: themselves)?|they're (?:empty|bare)|(?:it's )?empty))(?=[.,;!]|$)", (("x", "there are no "), ("y", ""))),
+    Plainer((" for vanes", " for the vanes", " for turning vanes", " for its vanes"), r"(?:room|space|slots?|rails?|runners?|tracks?|marked(?: out)?|laid out|notched|set up)(?: in (?:it|there))?(?P<x> for (?:the |its |any |turning )*vanes)(?=[.,;!]|$| in it[.,;!])", (("x", ""),), unless=r"(?:put|slid|set|got|fit|fitted|dropped|screwed|slipped) (?:them|those|the vanes|vanes|all of them)|vanes (?:are|went|go|all|slid|slide)|(?:no|isn't|not|without|enough) (?:any |enough )?(?:room|space)"),
+)
