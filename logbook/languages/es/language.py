@@ -15,6 +15,7 @@ from logbook.languages.es.misheard import MISHEARD
 from logbook.languages.es.named_ahead import SPANISH_NAMED_AHEAD
 from logbook.languages.es.not_the_duct import not_the_duct
 from logbook.languages.es.nothing_ails import nothing_ails
+from logbook.languages.es.in_part import SPANISH_IN_PART
 from logbook.languages.es.left import SPANISH_LEFT
 from logbook.languages.es.mastic_as_tape import SPANISH_MASTIC_AS_TAPE
 from logbook.languages.es.plainer import SPANISH_PLAINER
@@ -387,7 +388,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS_MISSED, states=(*SPANISH_STATES, *SPANISH_FLAP_TOLD), mastic_as_tape=SPANISH_MASTIC_AS_TAPE, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, several=SPANISH_SEVERAL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_OF_ALL_OF_THEM, *SPANISH_NOT_YET_JOINED, *SPANISH_TOLD_PLAINLY, *SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_ASKEW, *SPANISH_TOLD_IN_TURN, *SPANISH_TOLD_SHORTLY, *SPANISH_TOLD_SHORTLY_AFTER, *SPANISH_TOLD_AT_THE_END, *TOLD), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS_MISSED, states=(*SPANISH_STATES, *SPANISH_FLAP_TOLD), mastic_as_tape=SPANISH_MASTIC_AS_TAPE, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, several=SPANISH_SEVERAL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_OF_ALL_OF_THEM, *SPANISH_NOT_YET_JOINED, *SPANISH_TOLD_PLAINLY, *SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_ASKEW, *SPANISH_TOLD_IN_TURN, *SPANISH_TOLD_SHORTLY, *SPANISH_TOLD_SHORTLY_AFTER, *SPANISH_TOLD_AT_THE_END, *TOLD, *SPANISH_IN_PART), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),
