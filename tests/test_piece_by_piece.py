@@ -8,7 +8,7 @@ from zlib import crc32
 import pytest
 from reading_cases import FILES, drawn, sentences
 
-from logbook.reading import read
+from logbook.reading import read, reader
 
 
 def told_whole(text: str) -> str | None:
@@ -65,3 +65,11 @@ def test_a_farewell_changes_nothing_of_several_pieces(behind):
 def test_a_last_sentence_that_tells_of_the_pieces_is_no_farewell():
     told = read("Straights 56 and 57 are stapled every two, but on 57 the legs turn in. Not taped yet.", language="en")
     assert [entry.fact("taped").value for entry in told.fittings if entry.fact("taped") is not None] and told.fittings[-1].open_items
+
+
+@pytest.mark.parametrize("note", ["Straight 9, taped. Elbow 10, stapled. That elbow has no vanes. Straight 9 isn't rubbed.", "Elbow 4 and 5, both taped. 4 isn't stapled. Tee 6 is hung."])
+def test_a_part_that_stands_as_it_stood_is_not_read_again(note, monkeypatch):
+    seen, reads = [], reader._read_as_one
+    monkeypatch.setattr(reader, "_read_as_one", lambda text, *more: seen.append(text) or reads(text, *more))
+    told = read(note, language="en")
+    assert len(told.fittings) > 1 and len(seen) == len(set(seen)) > 2

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 
 from logbook.reading.composed import without_stops
@@ -36,16 +37,26 @@ _OF_PLANS = ("RUBBED", "TAPED", "STAPLED")  # acts that are planned of a piece t
 
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
-    return as_meant(text, found, code, job, lambda text, found: _read_out(text, found, code, source, job))
+    """The note as it is meant. Where it is read anew in other words, the parts that stand as they stood were read before."""
+    before: dict[str, Reading] = {}
+
+    def alone(part: str) -> Reading:
+        """Of a part of it that is on one piece."""
+        if part not in before:
+            found = tokens(part)
+            before[part] = _read_as_one(part, itemise(found, book(code)), found, code, source, job)
+        return before[part]
+
+    return as_meant(text, found, code, job, lambda text, found: _read_out(text, found, code, source, job, alone))
 
 
-def _read_out(text: str, found, code: str, source: str | None, job, alone: bool = False) -> Reading:
-    """`alone`: the text is on one piece, and is not parted."""
+def _read_out(text: str, found, code: str, source: str | None, job, alone: Callable[[str], Reading]) -> Reading:
+    """`alone`: what reads a part that is on one piece, and is not parted."""
     lexicon = book(code)
     language, items = lexicon.language, itemise(found, lexicon)
-    composed = None if alone else compose(items, text, language.letters, language.forms)
-    if composed is not None and (at := parted(Row.of(text, composed), language)):
-        parts_read = read_parts(text, at, lambda part: _read_out(part, tokens(part), code, source, job, alone=True))
+    composed = compose(items, text, language.letters, language.forms)
+    if at := parted(Row.of(text, composed), language):
+        parts_read = read_parts(text, at, alone)
         if parts_read and at[0][0] == 0 and tell_all(parts_read):
             return joined(Reading(code, source, text), parts_read)
         whole = _read_as_one(text, items, found, code, source, job, composed)
