@@ -7,10 +7,9 @@ Read before anything else of a note, over sketches of whole sentences. The words
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from functools import cache
-from types import MappingProxyType
 
 from logbook.facts import BY_NAME
 from logbook.languages import LANGUAGES
@@ -19,7 +18,7 @@ from logbook.languages.told import Aside
 from logbook.reading.clauses.claims import Claim, Open, claim
 from logbook.reading.clauses.grammar import VOID, Row
 from logbook.reading.words.items import Item
-from logbook.reading.words.letters import beginnings
+from logbook.reading.words.letters import Index, beginnings, by_start
 from logbook.reading.words.likely import Likely, words_of_each
 from logbook.reading.words.needs import SHORTEST
 from logbook.reading.clauses.parts import Part
@@ -55,41 +54,22 @@ def _apart(words: str) -> str:
 
 
 @cache
-def _cues(code: str) -> tuple[frozenset[str], Mapping[str, tuple[str, ...]], tuple[str, ...]]:
-    """All cues by their first three letters, and those that are shorter: a text is asked for the few that begin as something in it does."""
-    cues = sorted({cue for one in LANGUAGES[code].told.asides.said for cue in one.cues})
-    begins: dict[str, list[str]] = {}
-    for cue in cues:
-        begins.setdefault(cue[:3], []).append(cue)
-    return frozenset(begins), MappingProxyType({start: tuple(all_) for start, all_ in begins.items() if len(start) == 3}), tuple(cue for cue in cues if len(cue) < 3)
-
-
-def _standing(code: str, said: str) -> set[str]:
-    """The cues that stand in a text with a blank before it."""
-    starts, begins, short = _cues(code)
-    return {cue for start in beginnings(said[1:]) & starts for cue in begins[start] if cue in said} | {cue for cue in short if cue in said}
-
-
-@cache
 def _own_again(code: str) -> re.Pattern[str]:
     return re.compile(LANGUAGES[code].told.asides.own_again)
 
 
 @cache
-def _asked(code: str) -> tuple[Mapping[str, tuple[int, ...]], tuple[_Words, ...]]:
-    """The places of the rows by their cues, and the words of which a text must hold one of each for a row to find something."""
-    places: dict[str, list[int]] = {}
-    for place, (one, *_) in enumerate(_rows(code)):
-        for cue in one.cues:
-            places.setdefault(cue, []).append(place)
-    return MappingProxyType({cue: tuple(where) for cue, where in places.items()}), tuple(tuple((frozenset([one[:SHORTEST] for one in some]), some) for some in words_of_each(pattern.pattern)) for _, pattern, _ in _rows(code))
+def _asked(code: str) -> tuple[Index, tuple[_Words, ...]]:
+    """The rows by their cues and the words of which a text must hold one of each for a row to find something; and these words."""
+    words = [words_of_each(pattern.pattern) for _, pattern, _ in _rows(code)]
+    index = Index((by_start(one.cues), (one.cues, *some), ()) for (one, *_), some in zip(_rows(code), words, strict=True))
+    return index, tuple(tuple((frozenset([one[:SHORTEST] for one in some]), some) for some in each) for each in words)
 
 
 def _looked_for(code: str, said: str) -> list[tuple[tuple[Aside, Likely, re.Pattern[str] | None], _Words]]:
     """The rows that may find something, each with its words. A sketch has other signs between the words, but no other words."""
-    places, words = _asked(code)
-    found = sorted({place for cue in _standing(code, said) for place in places[cue]})
-    return [(_rows(code)[place], words[place]) for place in found if _stand(words[place], said)]
+    index, words = _asked(code)
+    return [(_rows(code)[place], words[place]) for place in index.places(said) if _stand(words[place], said)]
 
 
 def _stand(words: _Words, said: str) -> bool:

@@ -107,7 +107,7 @@ def _compiled(code: str) -> tuple[tuple[State, Likely], ...]:
 @cache
 def _anywhere(code: str) -> tuple[Likely, ...]:
     """The same patterns for a whole text, where the ends of a part are none."""
-    return tuple(Likely(_ANCHORS.sub("", pattern.pattern)) for _, pattern in _compiled(code))
+    return tuple(Likely(_ANCHORS.sub("", pattern.pattern), (state.cues,)) for state, pattern in _compiled(code))
 
 
 @cache

@@ -78,7 +78,7 @@ class Index:
         found, said, needs = [], beginnings(text), self._needs
         for place in self.rough(text):
             for start, letters in needs[place]:
-                if start in said and letters in text:
+                if (start in said or not start) and letters in text:
                     found.append(place)
                     break
             else:
