@@ -9,14 +9,14 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Mapping
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import is_dataclass
 from functools import cache
 
 from logbook.languages import LANGUAGES
 from logbook.languages.thumbs import Short, Thumbs
 from logbook.reading.words.items import book
 from logbook.reading.words.spelled import Cut, Row, cuts_of, laid_out
-from logbook.reading.words.stretches import word_at
+from logbook.reading.words.stretches import changed, members, word_at
 from logbook.reading.words.tokens import Token
 
 _LEAST = 5  # letters of a word whose slips are known
@@ -114,7 +114,7 @@ def as_written(told, text: str, made: tuple[Cut, ...], slips: bool = True):
     if not is_dataclass(told):
         return told
     changes = {}
-    for name in _members(type(told)):
+    for name in members(type(told)):
         value = getattr(told, name)
         if value and (isinstance(value, tuple) or is_dataclass(value)):
             written = as_written(value, text, made, slips)
@@ -131,25 +131,7 @@ def as_written(told, text: str, made: tuple[Cut, ...], slips: bool = True):
             changes |= {"start": start, "end": end, words: text[start:end]}
         if slips and getattr(told, "read_as", "") is None and said != text[start:end] and read_out:
             changes["read_as"] = said  # what the short or mistyped words were taken for
-    return _changed(told, changes) if changes else told
-
-
-def _changed(told, changes: dict):
-    """What `replace` gives, made for every fact of every note and so without a look at each member."""
-    if not hasattr(told, "__dict__"):
-        return replace(told, **changes)
-    made = object.__new__(type(told))
-    made.__dict__.update(told.__dict__, **changes)
-    return made
-
-
-@cache
-def _members(cls: type) -> tuple[str, ...]:
-    """Those that may hold records with places of their own: no plain words, numbers and signs."""
-    return tuple(one.name for one in fields(cls) if _OF_RECORDS.search(one.type))
-
-
-_OF_RECORDS = re.compile(r"object|\b(?!None\b)[A-Z]")  # in what a member is said to hold
+    return changed(told, changes) if changes else told
 
 
 def _place(at: int, made: tuple[Cut, ...], ends: bool) -> int:

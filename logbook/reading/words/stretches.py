@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import fields, is_dataclass, replace
+from functools import cache
 
 
 def moved(told, text: str, stretches: Sequence[tuple[int, int] | str]):
@@ -29,14 +30,32 @@ def _moved(told, text: str, places: list[int]):
         return tuple(_moved(one, text, places) for one in told)
     if not is_dataclass(told):
         return told
-    changes = {one.name: _moved(getattr(told, one.name), text, places) for one in fields(told) if isinstance(getattr(told, one.name), tuple) or is_dataclass(getattr(told, one.name))}
+    changes = {name: _moved(value, text, places) for name in members(type(told)) if (value := getattr(told, name)) and (isinstance(value, tuple) or is_dataclass(value))}
     if getattr(told, "start", None) is not None:
         own = places[told.start : told.end] or [places[min(told.start, len(places) - 1)]]
         start, end = min(own), max(own) + 1
         if not text[start:end].strip():
             start, end = word_at(text, start)
         changes |= {"start": start, "end": end, "words" if hasattr(told, "words") else "text": text[start:end]}
-    return replace(told, **changes)
+    return changed(told, changes) if changes else told
+
+
+def changed(told, changes: dict):
+    """What `replace` gives, made for every fact of every note and so without a look at each member."""
+    if not hasattr(told, "__dict__"):
+        return replace(told, **changes)
+    made = object.__new__(type(told))
+    made.__dict__.update(told.__dict__, **changes)
+    return made
+
+
+@cache
+def members(cls: type) -> tuple[str, ...]:
+    """Those that may hold records with places of their own: no plain words, numbers and signs."""
+    return tuple(one.name for one in fields(cls) if _OF_RECORDS.search(one.type))
+
+
+_OF_RECORDS = re.compile(r"object|\b(?!None\b)[A-Z]")  # in what a member is said to hold
 
 
 def word_at(text: str, at: int) -> tuple[int, int]:
