@@ -37,17 +37,23 @@ _OF_PLANS = ("RUBBED", "TAPED", "STAPLED")  # acts that are planned of a piece t
 
 
 def read_text(text: str, found, code: str, source: str | None, job) -> Reading:
-    """The note as it is meant. Where it is read anew in other words, the parts that stand as they stood were read before."""
-    before: dict[str, Reading] = {}
+    """The note as it is meant. It is read more than once, in other words; what of it stands as it stood before is not read again."""
+    whole: dict[str, Reading] = {}
+    parts: dict[str, Reading] = {}
+
+    def reads(text: str, found) -> Reading:
+        if text not in whole:
+            whole[text] = _read_out(text, found, code, source, job, alone)
+        return whole[text]
 
     def alone(part: str) -> Reading:
-        """Of a part of it that is on one piece."""
-        if part not in before:
+        """Of a part that is on one piece."""
+        if part not in parts:
             found = tokens(part)
-            before[part] = _read_as_one(part, itemise(found, book(code)), found, code, source, job)
-        return before[part]
+            parts[part] = _read_as_one(part, itemise(found, book(code)), found, code, source, job)
+        return parts[part]
 
-    return as_meant(text, found, code, job, lambda text, found: _read_out(text, found, code, source, job, alone))
+    return as_meant(text, found, code, job, reads)
 
 
 def _read_out(text: str, found, code: str, source: str | None, job, alone: Callable[[str], Reading]) -> Reading:
