@@ -7,7 +7,7 @@ import sys
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from logbook.reading import read
@@ -22,13 +22,14 @@ from reading_cases import FILES, drawn, sentences
 
 PATTERNS = (
     r"(?<![\w'])(?:no tape|tape to follow)(?![\w'])", r"(?:still|yet) (?:to|not)", r"(?:tap(?:e|ed))?", r"un(?:taped|stapled)|bare", r"left [\w ]+ open",
-    r"(?:the )?(?:first|last) (?:two|three)$", r"^(?:i |we )*(?:skipped|forgot)", r"ta[px]e", r"(?!taped)tape\w*", r"(?:half )+done", r"a|taped", r"",
+    r"(?:the )?(?:first|last) (?:two|three)$", r"^(?:i |we )*(?:skipped|forgot)", r"(?<![\w'])(?:\d left|no tape)", r"ta[px]e", r"(?!taped)tape\w*", r"(?:half )+done", r"a|taped", r"",
 )  # fmt: skip
-WORDS = st.lists(st.sampled_from("no tape taped untaped bare to follow still yet not left it open the first last two i we skipped forgot half done a".split()), max_size=9)
+WORDS = st.lists(st.sampled_from("no tape taped untaped bare to follow still yet not left it open the first last two i we skipped forgot half done a 3 ٣".split()), max_size=9)
 
 
 @pytest.mark.parametrize("pattern", PATTERNS)
 @given(words=WORDS)
+@example(words=["٣", "left"])
 def test_it_finds_what_re_finds(pattern, words):
     text, likely = " ".join(words), Likely(pattern)
     assert likely.findall(text) == re.findall(pattern, text)
@@ -47,6 +48,7 @@ def test_the_first_of_many_that_matches_is_found(words):
 
 @pytest.mark.parametrize("pattern", [*PATTERNS, r"\b(?:no|un(?:taped|stapled)|left [|(] it)", r"\b(?:no|not)(?: yet)", r"tape|[|)]|still \|"])
 @given(words=WORDS)
+@example(words=["٣", "left"])  # a digit of another script is one to a pattern
 def test_the_alternatives_of_a_pattern_find_something_where_it_does(pattern, words):
     text = " ".join(words)
     assert bool(AnyOf(alternatives(pattern)).search(text)) == bool(re.search(pattern, text))

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 
-from logbook.reading.clauses.grammar import Row, one_of_each
+from logbook.reading.clauses.grammar import Row, compiled, one_of_each
 from logbook.reading.words.items import Item
 from logbook.reading.words.measures import Measure
 from logbook.record import record
@@ -104,6 +105,10 @@ class Frame:
 
     pattern: str
     build: Build
+
+    @cached_property
+    def regex(self) -> re.Pattern[str]:
+        return compiled(self.pattern)
 
     @cached_property
     def needs(self) -> tuple[frozenset[str], ...]:

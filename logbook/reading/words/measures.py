@@ -77,11 +77,11 @@ def _counting(code: str) -> frozenset[str]:
 def _with_unit(tokens, at, number, language, units: Units) -> Measure | None:
     unit, end = unit_at(tokens, _past_of_an(tokens, number, language, units), units)
     unit, end = (None, number.end) if unit == "of water" else (unit, end)
-    if unit is None and number.value == 1 and tokens[at].bare in ("un", "una"):
+    if unit is None and tokens[at].bare in ("un", "una") and number.value == 1:
         return None  # an article, not a number
     if unit is None or (unit == "in" and _is_in_word(tokens, number, end)):
         value = number.value
-        plain = "FRAC" if value < 1 and not number.whole and value.denominator in (2, 3, 4, 8, 16, 32, 64) else "NUM"
+        plain = "FRAC" if not number.whole and value < 1 and value.denominator in (2, 3, 4, 8, 16, 32, 64) else "NUM"
         return Measure(plain, value, None, number.end, number.digits, value)
     if unit in measure.UNITS:
         return _length(tokens, number, unit, end, language, units)

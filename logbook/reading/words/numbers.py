@@ -34,7 +34,8 @@ def whole(tokens: tuple[Token, ...], at: int, language: Language) -> Number | No
     if token.sort == "number":
         if token.low in _VULGAR:
             return None
-        value = Fraction(token.low.replace(",", ""))
+        figures = token.low.replace(",", "")
+        value = Fraction(int(figures)) if figures.isdecimal() else Fraction(figures)
         return Number(value, at + 1, True, value.denominator == 1)
     if token.sort != "word":
         return None

@@ -49,7 +49,7 @@ def tokens(text: str) -> tuple[Token, ...]:
     found: list[Token] = []
     last_end, hyphen = 0, False
     for match in _TOKEN.finditer(text):
-        sort, start, end = match.lastgroup, match.start(), match.end()
+        sort, (start, end) = match.lastgroup, match.span()
         if sort == "word" and text[end - 1] == "." and not _DOTTED.fullmatch(match.group()):
             word = match.group().rstrip(".")
             word = word.split(".")[0]
@@ -80,7 +80,10 @@ def _rest(text: str, start: int, end: int):
 
 def _token(text, start, end, sort, gap) -> Token:
     word = text[start:end]
-    low = word.lower().replace("’", "'")
+    low = word.lower()
+    if low.isascii():
+        return Token(word, low, low, start, end, sort, gap)
+    low = low.replace("’", "'")
     return Token(word, low, bare(low), start, end, sort, gap)
 
 
