@@ -22,7 +22,7 @@ _COUNTS = ((1, r"un(?:[oa])?|1"), (2, "dos|2|un par de"), (3, "tres|3"), (4, "cu
 SPANISH_ACTS = ActWords(
     needless="(?!)",
     topic_over=r"(?:no|nel|nada|ninguna?|cual|que|quien|donde|como|ya no|se fue|ya se sec|no hay|no habia)\b(?! (?:l[oae]s? )?(?:he|hemos|ha|han|arregl|tap|parch|repar|compus|toqu))",
-    says_no=(r"(?:no|nel|nop|nones|nanay|tampoco|nada|nadita|para nada|jam[aá]s|nunca|ningun[oa]|ning[uú]n[oa]s?|ja(?:,? ja)*|ni que (?:fuera|fuese|estuviera)\b.*|ni loc[oa]|qu[eé] va|qu[eé] esperanzas?|ni pensarlo|ni en sueños|ni so[nñ]ando|(?:te|se|les) las? (?:debo|quedo debiendo)|bien gracias|de d[oó]nde|ojal[aá]|ni (?:un[oa]|una sola|madres|de chiste|una pura)|cero|todav[ií]a no|a[uú]n no|ah[ií] s[ií] no|eso s[ií] no|de eso nada)(?: (?:nada|todav[ií]a|jefe|patr[oó]n|compa))?",),
+    says_no=(r"(?:no|nel|nop|nones|nanay|tampoco|nada|nadita|para nada|jam[aá]s|nunca|ningun[oa]|ning[uú]n[oa]s?|ja(?:,? ja)*|nel pastel|ni sus luces|ni se[nñ]as|ni rastro|ni de broma|ni por error|ni por asomo|nada de nada|ni la toqu[eé]|ni lo toqu[eé]|ni que (?:fuera|fuese|estuviera)\b.*|ni loc[oa]|qu[eé] va|qu[eé] esperanzas?|ni pensarlo|ni en sueños|ni so[nñ]ando|(?:te|se|les) las? (?:debo|quedo debiendo)|bien gracias|de d[oó]nde|ojal[aá]|ni (?:un[oa]|una sola|madres|de chiste|una pura)|cero|todav[ií]a no|a[uú]n no|ah[ií] s[ií] no|eso s[ií] no|de eso nada)(?: (?:nada|todav[ií]a|jefe|patr[oó]n|compa))?",),
     says_yes=(r"(?:s[ií]|sip|sim[oó]n|claro(?: que s[ií])?|ya|list[oa]s?|puest[oa]s?|por supuesto|obvio|afirmativo|correcto|a huevo|tambi[eé]n)(?: (?:ya|jefe|patr[oó]n|compa|todas?|todos?|tambi[eé]n))?",),
     hints="(?!)",
     # "de los cuatro lados encinté dos", "lleva tres de cuatro lados", "la cinta lleva tres" where sides were spoken of

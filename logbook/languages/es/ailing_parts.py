@@ -31,6 +31,9 @@ _TABS = r"(?:pestañas|lenguetas|tabs|orejas|orejitas)"
 _HANGERS = r"(?:colgador(?:es)?|colgantes?|soportes?|hangers?|straps?|flejes?|trapecios?)"
 _WHOLE = r"(?:(?:torcid|chuec|enchuecad|ladead|desplomad|desnivelad|descuadrad|pandead|vencid|madread|desmadrad|desgraciad|fregad|amolad|jodid|chingad|averiad|malograd|deformad|descompuest|gach|fe)[oa]|chafa|pinche|horrible|fatal|de la (?:fregada|chingada|patada|tiznada)|del nabo|del asco)"
 
+# how an act was done: it is told of no thing
+_SLOPPILY = r"(?:a lo (?:güey|guey|wey|loco|menso|pendejo|bruto|tonto)|al aventon|a la brava|a lo que salga|como dios me dio a entender|a la ligera|al ahi se va|con las patas|a las prisas|con los pies|medio feo|muy por encima|sin ganas|sin fuerza)"
+
 _ANY = rf"(?:{CROOKED}|{LOOSE}|{BAD}|{BROKEN})"
 
 
@@ -58,4 +61,5 @@ SPANISH_PARTS_AILING: tuple[tuple[tuple[str, ...], str], ...] = (
     (("vanes",), _of(_VANES, rf"(?:{_ANY}|{_SHORT}|doblad[oa]s|separad[oa]s|voltead[oa]s|invertid[oa]s|mal (?:puest|cortad|alinead|colocad)[oa]s)")),
     (("tabs_bent",), _of(_TABS, rf"(?:{_ANY}|{_SHORT}|levantad[oa]s|parad[oa]s)")),
     (("hanger_spacing",), _of(_HANGERS, rf"(?:{_ANY}|separad[oa]s|retirad[oa]s|mal (?:puest|colocad|amarrad)[oa]s?)")),
+    *(((fact,), rf"{UNDENIED}{act}(?: (?!no\b|ni\b|y\b|pero\b)\w+){{0,2}}? {_SLOPPILY}") for fact, act in (("rubbed_down", r"(?:tall|frot|restreg|planch|alis)(?:ad[oa]s?|e|amos)"), ("taped", r"(?:encint|teipe|tape)(?:ad[oa]s?|e|amos)"), ("stapled", r"(?:en)?grap(?:ad[oa]s?|e|amos)"), ("surface_clean", r"limpi(?:ad[oa]s?|e|amos)"), ("trimmed", r"recort(?:ad[oa]s?|e|amos)"))),
 )
