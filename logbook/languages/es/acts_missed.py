@@ -61,7 +61,6 @@ SPANISH_ACTS_MISSED = replace(
         rf"{_THE}{{noun}} (?:a medias|por encimita|nomas por encimita|nada mas por encimita|l[oa]s? (?:deje|dejamos) (?:empezad|comenzad)[oa]s?|(?:nomas|nada mas|solo|apenas) (?:de un (?:solo |puro )?lado|la mitad))\b",
         rf"{_THE}{{noun}} (?:nomas |apenas |nada mas )?(?:no l[oa]s? (?:complete|termine|acabe|completamos|terminamos|acabamos)|(?:nomas|apenas|nada mas) l[oa]s? empece)\b",
         rf"\bno (?:complete|completamos|termine|termino|alcanzo) {_NOUN}",
-        rf"\ba medio {{verb}}",
         r"{done} (?:a lo (?:güey|guey|menso|loco|pendejo)|al aventon|a la carrera|a lo que salga|como (?:dios me dio a entender|pude|sea))\b",
         rf"(?:empece|empezamos|comence|comenzamos|estaba empezando) a {{verb}}{_DROPPED}",
         r"(?:medio|a medias|mal) {done}",
@@ -70,7 +69,7 @@ SPANISH_ACTS_MISSED = replace(
     ),
     to_do=(
         rf"\bhabr(?:a|ia) que {{verb}}",
-        rf"(?<!se )\b(?:urge|ocupa|necesita|precisa|amerita|quede de|quedamos de|prometi|promet[ei]mos|nada mas es cosa de|nomas es (?:cosa )?de|es cosa de|es nomas de|ya nomas es) {{verb}}",
+        rf"(?<!se )\b(?:urge|ocupa|necesita|precisa|amerita|prometi|promet[ei]mos|nada mas es cosa de|nomas es (?:cosa )?de|es cosa de|es nomas de|ya nomas es) {{verb}}",
         rf"(?:mañana|al rato) {{verb}}",
         rf"\b(?:anda|andan|quedo|quedaron|sigue) faltando {{verb}}",
         rf"\bfalt(?:a|an|o|aron|aba|aban)(?: (?:todavia|aun|nomas|nada mas|solo|todo|toda))* {_THE}{{noun}}(?<=[ao]d[ao])",

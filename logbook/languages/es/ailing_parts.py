@@ -5,7 +5,7 @@ As in `ailing.py`, it is asked whether what was said of the part holds. Without 
 
 from __future__ import annotations
 
-from logbook.languages.es.ailing import BAD, BROKEN, BY_NONE, CREASED, CROOKED, IS, LOOSE, SO, UNDENIED
+from logbook.languages.es.ailing import BAD, BROKEN, BY_NONE, CREASED, CROOKED, IS, LOOSE, SO, UNDENIED, WENT, verb
 
 # what it was left as, what one has it as: before what ails it and the part behind
 _HAS = r"(?:(?:qued|sali|est[ao]|estab|and[oa]|dej[eoa]|tien|teng|ten[ei]|tra[ei]|trai?g|vien|veng|ven[ei]|llev|puse|puso|pusi|meti|pegu|fue|iba|mir[ao])\w*|se (?:le )?ven?)"
@@ -37,9 +37,19 @@ _SLOPPILY = r"(?:a lo (?:güey|guey|wey|loco|menso|pendejo|bruto|tonto)|al avent
 _ANY = rf"(?:{CROOKED}|{LOOSE}|{BAD}|{BROKEN})"
 
 
+# what became of it; "dobló" and "volteó" are acts as often as harm
+_MOVED = "madre desgraci desmadr deform alz par enchin enrosc frunc+ engarruñ engurruñ engruñ infl hinch esponj manch separ desun+ desajust desempat descuadr enchuec enchueque lade tuerc torc+ corr+ recorr+ brinc afloj aflo zaf solt despeg levant vol bot desprend+ sal+ pel mov+ arrug humedec+ jod+ amol freg ching pande venc+ desfas desnivel deteri arruin malogr"
+HARMED = f"{_MOVED} estruj aplast chanc desbarat estrell mord+ romp+ raj rasg desgarr troz part+ quebr tron revent cuarte agriet astill desmoron mach machuc apachurr aboll hund+ sum+ tronch"
+
+
 def _of(part: str, ill: str) -> str:
     """ "la costura quedó chueca", "quedó chueca la costura", "bien chueca la costura"."""
     return rf"{UNDENIED}{part}{SO} {IS}{ill}|{BY_NONE}{_HAS} {IS}{ill} {_THE} {part}|{BY_NONE}{_VERY} {ill} {_THE} {part}"
+
+
+def _went(part: str, stems: str = HARMED) -> str:
+    """ "la costura se me desgració", "se me desgració tantito la costura"."""
+    return rf"{UNDENIED}{part}{SO} {WENT}{verb(stems)}|{BY_NONE}{WENT}{verb(stems)}(?: (?:tantito|poquito|poco|un poco|feo|gacho|toda|todo|bien|un pedazo de|una parte de|algo))* {_THE} {part}"
 
 
 def _behind(part: str, ill: str) -> str:
@@ -48,6 +58,12 @@ def _behind(part: str, ill: str) -> str:
 
 
 SPANISH_PARTS_AILING: tuple[tuple[tuple[str, ...], str], ...] = (
+    (("gap",), _went(rf"(?:{_JOINT}|{_END})", _MOVED)),
+    (("staple_flap", "stapled"), _went(_FLAP)),
+    (("vanes",), _went(_VANES)),
+    (("tabs_bent",), _went(_TABS)),
+    (("taped",), _went(_TAPE)),
+    (("stapled",), _went(_STAPLES)),
     (("gap",), _of(_JOINT, rf"(?:{_ANY}|{_OPEN}|{_SHORT})")),
     (("gap",), _of(_END, rf"(?:{_ANY}|{_OPEN}|{_SHORT}|{CREASED})")),
     (("facing_damage",), _of(_SKIN, rf"(?:{CROOKED}|{LOOSE}|{BAD}|{BROKEN}|{CREASED})")),

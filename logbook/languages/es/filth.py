@@ -20,6 +20,7 @@ def filth() -> tuple[tuple[str, str], ...]:
     soiled = [f"{stem}{end}" for stem in _SOILED.split() for end in _ENDS] + ["sucio", "sucia", "sucios", "sucias", "suciecito", "suciecita"]
     soiled += [f"{was} {how}{stem}{end}" for was in _WAS for how in _HOW for stem in _LEFT for end in (("os", "as") if was.endswith("n") else ("o", "a"))]
     soiled += [f"{has} {dirt}" for has in (*_HAS, *_FULL) for dirt in _DIRT if not (dirt == "cemento" and has == "con")] + list(_MESS)
+    soiled += [f"se {whom}{went}{end}" for whom in ("", "me ", "nos ", "le ", "me le ", "nos le ") for went in ("ensuci", "empolv", "enlod", "tizn", "entierr", "enmugr", "empuerc", "enchamagos") for end in ("ó", "aron")]
     clean = [f"{no} {dirt}" for no in ("no tenía", "no tiene", "no traía", "no trae", "no había", "sin nada de", "nada de", "ni tantito", "sin") for dirt in ("polvo", "polvito", "tierra", "mugre", "grasa", "pelusa", "pelusas", "aserrín", "lodo", "hollín")]
     clean += [f"{has} {dirt} {then}se {it} {took}" for has in ("tenía", "traía", "tiene", "trae", "había", "le cayó", "le quedó", "con") for it, dirts in (("lo", "polvo polvito aceite lodo aserrín yeso"), ("la", "tierra mugre grasa pelusa")) for dirt in dirts.split() for then in ("y ", "pero ", "y ya ", "pero ya ", "") for took in ("quité", "quitamos", "limpié", "sacudí")]
     return (("DIRTY", "|".join(dict.fromkeys(soiled))), ("WIPED", "|".join(clean)))

@@ -47,7 +47,7 @@ _BITS = ("un pedazo", "un pedacito", "un cacho", "un cachito", "un trozo")
 _BEFALLS: tuple[tuple[str, str], ...] = (
     ("tear", "chamusc arañ rasguñ descarapel despellej destroz despedaz rasg raj desgarr troz"),
     ("puncture", "agujere agujer perfor ponch pinch"),
-    ("crushed", "golpe aboll machuc apachurr magull quebr despostill desportill astill cuarte agriet maltrat amol estrope lastim pisote tron revent desbarat desmoron"),
+    ("crushed", "estruj chanc despanzurr achat espachurr apretuj resquebraj tronch desconch golpe aboll machuc apachurr magull quebr despostill desportill astill cuarte agriet maltrat amol estrope lastim pisote tron revent desbarat desmoron"),
     ("wet", "moj empap ensop enchumb remoj"),
     ("delaminated", "ampoll abomb delamin"),
 )

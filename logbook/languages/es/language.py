@@ -30,6 +30,7 @@ from logbook.languages.es.told_askew import SPANISH_TOLD_ASKEW
 from logbook.languages.es.told_in_turn import SPANISH_TOLD_IN_TURN
 from logbook.languages.es.told_shortly import SPANISH_TOLD_SHORTLY
 from logbook.languages.es.of_all_of_them import SPANISH_OF_ALL_OF_THEM
+from logbook.languages.es.not_so_ill import SPANISH_NOT_SO_ILL
 from logbook.languages.es.not_yet_joined import SPANISH_NOT_YET_JOINED
 from logbook.languages.es.told_shortly_after import SPANISH_TOLD_SHORTLY_AFTER
 from logbook.languages.es.told_at_the_end import SPANISH_TOLD_AT_THE_END
@@ -388,7 +389,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS_MISSED, states=(*SPANISH_STATES, *SPANISH_FLAP_TOLD), mastic_as_tape=SPANISH_MASTIC_AS_TAPE, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, several=SPANISH_SEVERAL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_OF_ALL_OF_THEM, *SPANISH_NOT_YET_JOINED, *SPANISH_TOLD_PLAINLY, *SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_ASKEW, *SPANISH_TOLD_IN_TURN, *SPANISH_TOLD_SHORTLY, *SPANISH_TOLD_SHORTLY_AFTER, *SPANISH_TOLD_AT_THE_END, *TOLD, *SPANISH_IN_PART), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS_MISSED, states=(*SPANISH_STATES, *SPANISH_FLAP_TOLD), mastic_as_tape=SPANISH_MASTIC_AS_TAPE, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, several=SPANISH_SEVERAL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_NOT_SO_ILL, *SPANISH_OF_ALL_OF_THEM, *SPANISH_NOT_YET_JOINED, *SPANISH_TOLD_PLAINLY, *SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_ASKEW, *SPANISH_TOLD_IN_TURN, *SPANISH_TOLD_SHORTLY, *SPANISH_TOLD_SHORTLY_AFTER, *SPANISH_TOLD_AT_THE_END, *TOLD, *SPANISH_IN_PART), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

@@ -10,7 +10,7 @@ from __future__ import annotations
 VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "STAPLED", "STAPLE") for stem in ("engrap", "grap", "grape", "engrape", "estaple", "estapl", "estapli", "grapi", "abroch", "corchete", "corcheti", "staple", "stapl", "stapli")),
     *((stem, "TAPED", "TAPE_IT") for stem in ("encint", "cint", "teip", "teipe", "teipi", "tape", "tapi", "taipe", "taipi", "enhuinch")),
-    *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan", "estruj", "estreg", "rube", "rubi", "espatul", "espatule")),
+    *((stem, "RUBBED", "RUB") for stem in ("tall", "frot", "restreg", "refreg", "sob", "alis", "planch", "bruñ", "aplan", "estreg", "rube", "rubi", "espatul", "espatule")),
     *((stem, "WIPED", "WIPE") for stem in ("limpi", "desempolv")),
     *((stem, "PREHEATED", "HEAT_IT") for stem in ("precalent", "calent", "entibi", "preheate")),
     *((stem, "HUNG", "HANG") for stem in ("colg", "mont", "instal", "guind")),

@@ -231,7 +231,7 @@ def _dirty(found: Found):
     if words_of("small.no_duct").intersection(re.findall(r"[a-z]+", found.row.words(begin, found.first).lower()) if begin < found.first else ()):
         return  # "my hands are greasy"
     behind = found.row.text[found.row.items[found.last - 1].end :][:40].lower().lstrip(" ,.y")
-    if behind.startswith(tuple(words_of("small.took_it_off"))) or words_of("small.rooms").intersection(behind.split()[1:2]):
+    if behind.startswith(tuple(words_of("small.took_it_off"))) or (words_of("small.rooms") | words_of("small.no_duct")).intersection(word.strip(".,;") for word in behind.split()[1:2]):
         return  # "traía aceite, se lo quité", "todo empolvado el cuarto"
     clean, first = _denied(found.row, found.first)
     if clean is not None:
