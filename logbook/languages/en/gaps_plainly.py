@@ -9,7 +9,7 @@ _LENGTH = r"(?:half an? inch|an? (?:half|quarter|eighth|sixteenth)(?: of an)?(?:
 _ABOUT = r"(?:(?:about|maybe|like|say|call it|roughly|around|almost|nearly|close to|probably|i'd say|just|only|a good) )*"
 _NOT_TIGHT = r"(?:not|isn't|aren't|wasn't|weren't|don't|doesn't|didn't|won't|wouldn't)"
 _MEETS = r"(?:meet|fit|close|come together|pull up|pull together|butt(?: together)?|line up|go together|sit|be|come)"
-_SHOULD = r"(?: as (?:it|they|that|i|you|we)(?:'d| had)?(?: (?:should|could|ought to|might|like|would like|want|wanted|hoped|used to|usually|would|are|were|is|was|have|be|been|do|did|get))*)"
+_SHOULD = r"(?: as (?:on |in |with |at )?(?:the|my|that|most|any) \w+(?: \w+)?| as (?:it|they|that|i|you|we)(?:'d| had)?(?: (?:should|could|ought to|might|like|would like|want|wanted|hoped|used to|usually|would|are|were|is|was|have|be|been|do|did|get))*)"
 _ENDS = r"(?:the (?:two )?(?:ends|pieces|sections|boards|panels|halves|sides)|them|the two)"
 _JOINT = r"(?:joints?|seams?|ends?|corners?|lap)"
 
