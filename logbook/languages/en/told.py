@@ -12,6 +12,7 @@ from logbook.languages.en.by_the_side import ENGLISH_BY_THE_SIDE
 from logbook.languages.en.came_off import ENGLISH_CAME_OFF
 from logbook.languages.en.echoes import ENGLISH_ECHOES, ENGLISH_OWN_QUESTIONS
 from logbook.languages.en.misled import ENGLISH_MISLED
+from logbook.languages.en.mistrusted import ENGLISH_MISTRUSTED
 from logbook.languages.en.no_longer import ENGLISH_NO_LONGER
 from logbook.languages.en.not_so import ENGLISH_NOT_SO
 from logbook.languages.en.plain_notes import ENGLISH_PLAIN_NOTES
@@ -73,6 +74,6 @@ ENGLISH_TOLD = Told(
     parts=ENGLISH_PARTS_TOLD,
     asides=replace(
         ENGLISH_ASIDES,
-        ailing=(*ENGLISH_AILING, *ENGLISH_ACCIDENTS),
+        ailing=(*ENGLISH_AILING, *ENGLISH_ACCIDENTS, *ENGLISH_MISTRUSTED),
         said=(*ENGLISH_MISLED, *ENGLISH_NO_LONGER, *ENGLISH_TOLD_AROUND, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)),
 )

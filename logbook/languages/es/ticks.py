@@ -8,6 +8,7 @@ from logbook.languages.es.accidents import SPANISH_ACCIDENTS
 from logbook.languages.es.ailing import RIGHTED, SPANISH_AILING
 from logbook.languages.es.ailing_parts import SPANISH_PARTS_AILING
 from logbook.languages.es.asides import SPANISH_ASIDES
+from logbook.languages.es.mistrusted import SPANISH_MISTRUSTED
 from logbook.languages.es.parts_told import SPANISH_PARTS_TOLD
 from logbook.languages.es.stretches import SPANISH_STRETCHES
 from logbook.languages.told import OwnQuestions, Ticks, Told, Voices, Weighed
@@ -24,7 +25,7 @@ SPANISH_TOLD = Told(
         owns=rf"(?:(?:(?:lo |le |les )?(?:pregunto|digo)|es que)?,? ?(?:porque|por que|pues|ya que|es que|y|nomas que) ?,? ?)*{_HOW}",
         restates=r"(?:(?:porque|pues|es que|y) )*(?:la mia|el mio|l[oa]s mi[oa]s|yo|a mi|aqui|es[aeo]s?|asi|me|las|los)\b",
     ),
-    asides=replace(SPANISH_ASIDES, ailing=(*SPANISH_AILING, *SPANISH_PARTS_AILING, *SPANISH_ACCIDENTS), righted=RIGHTED),
+    asides=replace(SPANISH_ASIDES, ailing=(*SPANISH_AILING, *SPANISH_PARTS_AILING, *SPANISH_ACCIDENTS, *SPANISH_MISTRUSTED), righted=RIGHTED),
     weighed=Weighed(nots=r"(?<![\w'])(?:no|ni|sin|nunca)(?![\w'])"),
     voices=Voices(
         befell=r"^(?:(?:le|lo|la|se|hicieron|hizo|metieron|dieron|un|una) )*(?:hoy\w+|agujer\w+|perforaci[oó]n|rasgadura|rasg[oó]n|rotura|raj[oó]n|rajadura|picaron|picó|pisaron|pisó|golpe|golpeó|golpearon|aplastó|aplastaron|rompió|rompieron|rajó|rajaron|mojó|mojaron|ponchó|poncharon|abolladura|cortada|piquete|raya profunda)$| (?:foil|forro|papel|cara|facing|aluminio|cubierta|barrera|escalera|tubo|desarmador|taladro|fierro|andamio|rodilla|pie|varilla)\b",
