@@ -24,6 +24,8 @@ _SORRY = r"(?:(?:no|nope|wait|sorry|hang on|hold on|scratch that|not that)[,.]? 
 _ACT_NAME = r"(?:taping|tape|stapling|staples|rubbing(?: down)?|rub[- ]?down|wiping|wipe[- ]?down|trimming|trim|(?:turning )?vanes)"
 
 ENGLISH_TOLD_SHORTLY_AFTER = (
+    # --- "okay so, vanes, no, and I'm not going back up there": an answer to himself, and no correction
+    Plainer(("vanes, no", "staples, no", "tabs, no", "tape, no", "rub, no", "rubdown, no", "rub down, no"), r"(?:^|(?<=[.;!] ))(?:(?:okay|ok|so|well|alright|right|now|and|but|anyway)[, ]+)+(?P<x>(?P<t>vanes|staples|tabs|tape|rub|rub ?down), no)(?=[.,;]|$)", (("x", r"no \g<t>"),)),
     # --- "every two on the staples": how far apart they are, and that they are there
     Plainer(("on the staples", "on my staples", "with the staples"), rf"(?P<x>)(?:every|about every) (?:about |roughly )?{_M}(?:[- ]inch(?:es)?)?(?P<y> (?:on|with) (?:the|my) staples)(?=[.,;!]|$| and | all )", (("x", "staples "), ("y", ""))),
     # --- "out of the good staples so these are three-eighths": what took their place
