@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from logbook.languages.plainer import Plainer
 
-_NOT = r"(?<!no )(?<!no la )(?<!no lo )(?<!no le )(?<!ni )(?<!sin )(?<!falta )(?<!haber )(?<!hubiera )\b"
+_NOT = r"(?<!el )(?<!del )(?<!al )(?<!no )(?<!no la )(?<!no lo )(?<!no le )(?<!ni )(?<!sin )(?<!falta )(?<!haber )(?<!hubiera )\b"
 _DONE = r"(?:encint(?:e|amos|ad[oa]s?)|teip(?:ie|ee|eamos|ead[oa]s?)|(?:en)?grap(?:e|amos|ad[oa]s?)|tall(?:e|amos|ad[oa]s?)|frot(?:e|amos|ad[oa]s?)|limpi(?:e|amos|ad[oa]s?|[oa])|sell(?:e|amos|ad[oa]s?))"
 _OF = r"(?:la |las |los |el |sus? )?"
 _PUT = rf"(?:dobl(?:e|amos) {_OF}(?:pestañas|tabs|lenguetas|aletas)|(?:pestañas|tabs|lenguetas) dobladas|(?:le )?(?:puse|pusimos|meti|metimos) {_OF}(?:cinta|teip|tape|grapas|vanes|alabes|aletas|mastique)|(?:le )?(?:recort|quit|rebaj)(?:e|amos) {_OF}(?:fibra|sobrante|aislante)|fibra recortada)"
@@ -34,12 +34,12 @@ _DEGREE = (
 _SHORT = (
     r"(?:y |pero |hasta que )+(?:ya )?se (?:me |nos )?(?:acabo|termino)(?: (?:la cinta|el teip|el rollo|el tape|las grapas|el mastique))?(?: (?:a la mitad|a medias|en la esquina))?"
     rf"|(?:y |pero )*me (?:hablaron|llamaron|interrumpieron|sacaron|mandaron|quede|cortaron|pararon)(?: (?:a|en|por) (?:la mitad|media|medio camino|medias|(?:la |el ){_STOPS}))"
-    rf"|(?:y |pero )*(?:nomas |apenas |solo )*(?:llegue|llegamos|voy|iba|quede|quedo|va|me quede) (?:nomas |apenas |solo |como |ahi )*(?:a|por|en|hasta) (?:la mitad|mitad|media|medio|medias|mas de la mitad|(?:la |el ){_STOPS})(?: \w+)?|a la mitad"
+    rf"|(?:y |pero )*(?:nomas |apenas |solo )*(?:llegue|llegamos|voy|iba|me quede) (?:nomas |apenas |solo |como |ahi )*(?:a|por|en|hasta) (?:la mitad|mitad|media|medio|medias|mas de la mitad|(?:la |el ){_STOPS})(?: \w+)?|a la mitad"
 )
 _CUES_WHERE = (" donde ", "adonde", " hasta ", " partes", " pedaz", " pedacit", " tramos", " cachos", " lados ", " orillas ", " la parte ", "frente", "adelante", " cara", " se ve", " se mira", " que pude", "que pudimos", "que se pudo", "que alcan", "que se dejo", " solo lado", " un lado ")
 _CUES_BUT = ("menos ", "excepto", "salvo", "quitando", "aparte de", "fuera de", "excepcion", "sin contar", " sin ", "deje", "dejamos", "salte", "brinque", "llegue", "alcance", "no pude", "falto", "faltaron", "debiendo", "atras", "abajo", "arriba", "adentro")
 _CUES_DEGREE = ("mayor", "gran parte", "parcial", "incomplet", "sin acabar", "sin terminar", "sin completar", "ciento", "%", "casi ", " no tod", " no complet", " no del todo", " no enter", " poco", "poquito", "tantito", " algo", " si y otr")
-_CUES_SHORT = ("acabo", "termino", "hablaron", "llamaron", "interrumpieron", "sacaron", "mandaron", "quede", "cortaron", "pararon", "llegue", "llegamos", " voy ", " iba ", "quedo", " va ", "la mitad")
+_CUES_SHORT = ("acabo", "termino", "hablaron", "llamaron", "interrumpieron", "sacaron", "mandaron", "quede", "cortaron", "pararon", "llegue", "llegamos", " voy ", " iba ", "la mitad")
 _DONE_SINCE = r"(?:hice|hicimos|segui|encinte|tambien) (?:con )?(?:el resto|lo demas|lo que faltaba|lo otro)|\b(?:arriba|abajo|atras|enfrente|adentro|lados?) si\b|(?:la|lo|las|los) (?:acabe|termine|complete)|acabe (?:el|la) rest|(?:regrese|volvi|regresamos|volvimos)|(?:el|la) rest[oa] (?:tambien|despues|con|lo|la)|ya (?:quedo|esta) (?:toda|todo|completa|completo)|consegui (?:otro|mas)|traje (?:otro|mas)|agarre otro"
 
 _EXTENTS = ((_CUES_WHERE, _WHERE), (_CUES_BUT, _BUT), (_CUES_DEGREE, _DEGREE), (_CUES_SHORT, _SHORT))
