@@ -78,6 +78,14 @@ ENGLISH_HARMS_PLAINLY = (
         (("x", "tore"),),
         unless=r"score line|(?:cut|cutting) (?:the|an|my) opening|(?:shiplap|groove|slit|mark|opening|cut[- ]?out|notch|tabs?|hole for|tap) (?:is|was|goes|went|cut)|staples? (?:went|cut|tore)|(?:for|at) the (?:collar|tap|takeoff|branch|opening)",
     ),
+    # --- "corner's crushed. Patched the corner with tape": of the harm, and not of the joint there
+    Plainer(("ed the ", "ed that "), r"(?:patched|mended|fixed|repaired|covered) (?P<x>(?:the|that) (?:\w+ )?(?:corner|side|edge|end|top|bottom|spot|place|heel|throat|cheek))(?= (?:up )?(?:with|using) )", (("x", "it"),), beside=("crush", "torn", "tear", "rip", "hole", "punctur", "dent", "split", "gash", "damage")),
+    # --- "patched the tear on nineteen. It was three inches wide": of the harm
+    Plainer(
+        (". it was ", ". it's ", ". that was ", ". that's ", ", it was ", ", it's "),
+        r"(?P<d>tear|rip|hole|cut|gash|puncture|split|slit)(?![\w'])[^.?!]{0,40}[.,] (?P<x>(?:it|that)(?: was|'s| is))(?= (?:about |maybe |around |roughly |a good |like |only )*(?:\d|one|two|three|four|five|six|an? |half|quarter)[^.,;]{0,22}?(?:wide|across|long)\b)",
+        (("x", r"the \g<d> was"),),
+    ),
     # --- there is none
     Plainer((" none.", " none,", " none;", " none on", " none at", " none in", " none!"), rf"{_NOT_ITS_OWN}(?P<n>gaps?|tears?|holes?|rips?|dings?|dents?|wet spots?)(?![\w'])(?! (?:none|no)\b)[^?!]{{0,60}}?[.,;?] {_NO_OTHER_THING}{{0,50}}?(?<![\w'])(?:has|have|had|got|there are|there's|there were|shows|see|saw|found|find)(?P<x> none)(?=[.,;!]|$| (?:on|at|in) (?:it|mine|this one)\b)", (("x", r" no \g<n>"),)),
     Plainer((" without one", " without any", " without a single"), rf"{_NOT_ITS_OWN}(?P<n>gap|tear|hole|rip|ding|dent)s?(?![\w'])[^?!]{{0,90}}?[.,;?] {_NO_OTHER_THING}{{0,50}}?(?<![\w'])(?:together|in|up|closed|out|home|through|it)(?P<x> without (?:one|any|a single one))(?=[.,;!]|$)", (("x", r" with no \g<n>"),)),

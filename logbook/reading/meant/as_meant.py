@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from logbook.reading.meant import apart_from_all, articles, asked_aloud, bare_names, clause_stops, dashes, false_ands, false_stops, fluent, lettered, measured_next, named_ahead, one_number, plainly, pointed, stand_in, together
+from logbook.reading.meant import apart_from_all, articles, asked_aloud, bare_names, clause_stops, dashes, false_ands, false_stops, fluent, lettered, measured_next, named_ahead, one_number, plainly, pointed, stand_in, together, told_in_turn
 from logbook.reading.meant.each_alone import each_alone
 from logbook.reading.meant.one_by_one import one_by_one
 from logbook.reading.meant.longhand import as_written, cuts, signs, with_apostrophes
@@ -35,6 +35,8 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
     if written := lettered.cuts(found, code):
         return _set_right(text, written, lambda text, found: as_meant(text, found, code, job, read))
     if parted := dashes.cuts(found):
+        return _set_right(text, parted, lambda text, found: as_meant(text, found, code, job, read))
+    if parted := told_in_turn.cuts(found, code):
         return _set_right(text, parted, lambda text, found: as_meant(text, found, code, job, read))
     if left_out := articles.cuts(text, found, code):
         return _set_right(text, left_out, lambda text, found: as_meant(text, found, code, job, read))
