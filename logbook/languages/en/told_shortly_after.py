@@ -24,6 +24,10 @@ _SORRY = r"(?:(?:no|nope|wait|sorry|hang on|hold on|scratch that|not that)[,.]? 
 _ACT_NAME = r"(?:taping|tape|stapling|staples|rubbing(?: down)?|rub[- ]?down|wiping|wipe[- ]?down|trimming|trim|(?:turning )?vanes)"
 
 ENGLISH_TOLD_SHORTLY_AFTER = (
+    # --- "that's wrong, isn't it, anyway taped": a question back, and nothing that is denied of what comes
+    Plainer(("isnt it", "isn't it", "aint it", "ain't it"), r"(?:that's|thats|it's|its|this is|that is)(?: \w+){1,3}?(?P<x>,? (?:isn'?t|ain'?t) it)(?![\w'])", (("x", ""),)),
+    # --- "ninety degrees, sixteen by ten, vanes in": the turn, and not how warm it is
+    Plainer(("degrees",), r"(?:right here|number [\w-]+|#?\d+|here),? (?P<x>(?P<n>ninety|forty[- ]five|90|45) degrees)(?=, (?:\w+(?:[- ]\w+)? by|\d+ ?(?:x|by)))", (("x", r"\g<n> degree elbow"),), beside=("vane", "elbow")),
     # --- "okay so, vanes, no, and I'm not going back up there": an answer to himself, and no correction
     Plainer(("vanes, no", "staples, no", "tabs, no", "tape, no", "rub, no", "rubdown, no", "rub down, no"), r"(?:^|(?<=[.;!] ))(?:(?:okay|ok|so|well|alright|right|now|and|but|anyway)[, ]+)+(?P<x>(?P<t>vanes|staples|tabs|tape|rub|rub ?down), no)(?=[.,;]|$)", (("x", r"no \g<t>"),)),
     # --- "every two on the staples": how far apart they are, and that they are there

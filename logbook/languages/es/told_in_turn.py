@@ -27,6 +27,17 @@ _APART = rf"(?:(?:a|cada|de a|a cada) {_FAR})"
 _PART = r"(?:(?:la|el|las|los|una|un) )?(?:(?:garganta|costura|junta|esquina|union|orilla|cara|talon|ceja|solapa|lado|parte|punta|boca)s?(?: de (?:arriba|abajo|atras|adelante|enfrente|afuera|adentro|la \w+))?|arriba|abajo|atras|adelante)"
 
 SPANISH_TOLD_IN_TURN = (
+    # --- told without stops: "por tres lados encintada los cuatro", "el plano pide aletas ya se las puse", "pendiente arriba plana abajo"
+    Plainer((" lados ", " lado "), r"(?:un|una|dos|tres|cuatro|[1-4]) lados?(?P<x> )(?=(?:encintad|teipead|grapad|engrapad|tallad|frotad)[oa]s? )", (("x", ", "),)),
+    Plainer(("aletas ya ", "vanes ya ", "alabes ya ", "grapas ya ", "cinta ya ", "mastique ya "), r"(?:pide|lleva|dice|marca|quiere)n? (?:las |los |la |el )?(?:aletas|vanes|alabes|grapas|cinta|mastique)(?P<x> )(?=ya (?:se )?(?:l[oa]s?|le|les) (?:puse|pusimos|di|meti|metimos|tiene|lleva))", (("x", ", "),)),
+    Plainer(("arriba plan", "abajo plan", "izquierdo plan", "derecho plan"), r"(?:arriba|abajo|izquierd[oa]|derech[oa])(?P<x> )(?=plan[oa] (?:por |de )?(?:arriba|abajo|l|d))", (("x", ", "),)),
+    Plainer(("da me falta", "do me falta", "da nos falta", "do nos falta", "da le falta", "do le falta"), rf"(?P<x>(?:la |el )?(?P<a>tall|encint|engrap|grap|frot|limpi)ad[oa] (?:me|nos|le) falta){STOP}", (("x", r"falta \g<a>ar"),)),
+    # --- "tres en doce de pendiente": the slope, and nothing that waits
+    Plainer((" de pendiente", " de caida", " de inclinacion"), rf"(?<!\w)(?P<x>(?P<a>{COUNT}) en (?P<b>{COUNT}) de (?:pendiente|caida|inclinacion))(?![\w'])", (("x", r"pendiente de \g<a> en \g<b>"),)),
+    # --- "el izquierdo entra dos y el derecho entra dos, atrás los dos quince"
+    Plainer(("los dos ", "ambos "), rf"(?P<s>(?:el )?(?:lado )?(?:izquierdo|derecho)) (?P<w>entra|sale) (?P<n>{COUNT})(?P<x>,? y el (?:lado )?(?:derecho|izquierdo) (?P=w) (?P=n)[,.]? (?:atras (?:los dos|ambos|en los dos)|los dos atras|los dos|ambos) )(?={COUNT}\b)", (("s", "los dos lados"), ("w", r"\g<w>n"), ("x", ", atras "))),
+    # --- "noventa grados, con aletas": the turn, and not how warm it is
+    Plainer((" grados",), r"(?<!de )(?<!a )(?<!esta )(?P<x>(?:noventa|cuarenta y cinco|90|45) grados)(?=,? (?:y )?(?:con |lleva |tiene |trae )(?:sus? |las |los )?(?:aletas|vanes|alabes|guias|direccionales))", (("x", r"codo de \g<x>"),), beside=("codo", "vuelta")),
     # --- "foil de dos y media en la 404 y de dos en la 405", "le puse cinta de tres al codo 5 y de dos al 6"
     Plainer(
         _NOUNS_CUES,
