@@ -166,10 +166,11 @@ def given(row: Row, fittings: tuple[Entry, ...], found: tuple[Unread, ...], lang
     mine: list[list[Unread]] = [[] for _ in fittings]
     for one in found:
         place = max((place for place, start in enumerate(starts) if start <= one.start), default=0)
-        narrows = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end) or any_of(language.code, "told.asides.doubting", "told.asides.elliptic").search(plain(one.words)) is not None or narrows_there(one, language)
+        denies = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end)
+        narrows = denies or any_of(language.code, "told.asides.doubting", "told.asides.elliptic").search(plain(one.words)) is not None or narrows_there(one, language)
         narrows = narrows or _ailing(language.code)[0].search(plain(one.words)) is not None
         # of what befell it he has told all, where he tells of the facing: "it fell off the horses, not a mark on it"
-        told = (*one.about, "stapled") if "cross_tabs" in one.about and fittings[place].fact("stapled") is None else one.about  # where nothing else holds the joint
+        told = (*one.about, "stapled") if denies and "cross_tabs" in one.about and fittings[place].fact("stapled") is None else one.about  # where nothing else holds the joint
         matters = tuple(name for name in told if narrows and name != "facing_damage" or fittings[place].fact(name) is None)
         if matters:
             mine[place].append(replace(one, about=matters))

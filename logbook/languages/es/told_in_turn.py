@@ -28,7 +28,7 @@ _PART = r"(?:(?:la|el|las|los|una|un) )?(?:(?:garganta|costura|junta|esquina|uni
 
 SPANISH_TOLD_IN_TURN = (
     # --- told without stops: "por tres lados encintada los cuatro", "el plano pide aletas ya se las puse", "pendiente arriba plana abajo"
-    Plainer((" lados ", " lado "), r"(?:un|una|dos|tres|cuatro|[1-4]) lados?(?P<x> )(?=(?:encintad|teipead|grapad|engrapad|tallad|frotad)[oa]s? )", (("x", ", "),)),
+    Plainer((" lados ", " lado "), r"por (?:los )?(?:un|dos|tres|cuatro|[1-4]) lados?(?P<x> )(?=(?:encintad|teipead|grapad|engrapad|tallad|frotad)[oa] )", (("x", ", "),)),
     Plainer(("aletas ya ", "vanes ya ", "alabes ya ", "grapas ya ", "cinta ya ", "mastique ya "), r"(?:pide|lleva|dice|marca|quiere)n? (?:las |los |la |el )?(?:aletas|vanes|alabes|grapas|cinta|mastique)(?P<x> )(?=ya (?:se )?(?:l[oa]s?|le|les) (?:puse|pusimos|di|meti|metimos|tiene|lleva))", (("x", ", "),)),
     Plainer(("arriba plan", "abajo plan", "izquierdo plan", "derecho plan"), r"(?:arriba|abajo|izquierd[oa]|derech[oa])(?P<x> )(?=plan[oa] (?:por |de )?(?:arriba|abajo|l|d))", (("x", ", "),)),
     Plainer(("da me falta", "do me falta", "da nos falta", "do nos falta", "da le falta", "do le falta"), rf"(?P<x>(?:la |el )?(?P<a>tall|encint|engrap|grap|frot|limpi)ad[oa] (?:me|nos|le) falta){STOP}", (("x", r"falta \g<a>ar"),)),
