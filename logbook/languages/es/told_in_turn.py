@@ -32,6 +32,10 @@ SPANISH_TOLD_IN_TURN = (
     Plainer(("aletas ya ", "vanes ya ", "alabes ya ", "grapas ya ", "cinta ya ", "mastique ya "), r"(?:pide|lleva|dice|marca|quiere)n? (?:las |los |la |el )?(?:aletas|vanes|alabes|grapas|cinta|mastique)(?P<x> )(?=ya (?:se )?(?:l[oa]s?|le|les) (?:puse|pusimos|di|meti|metimos|tiene|lleva))", (("x", ", "),)),
     Plainer(("arriba plan", "abajo plan", "izquierdo plan", "derecho plan"), r"(?:arriba|abajo|izquierd[oa]|derech[oa])(?P<x> )(?=plan[oa] (?:por |de )?(?:arriba|abajo|l|d))", (("x", ", "),)),
     Plainer(("da me falta", "do me falta", "da nos falta", "do nos falta", "da le falta", "do le falta"), rf"(?P<x>(?:la |el )?(?P<a>tall|encint|engrap|grap|frot|limpi)ad[oa] (?:me|nos|le) falta){STOP}", (("x", r"falta \g<a>ar"),)),
+    Plainer((" va complet", " va tod", " va bien", " esta complet", " esta bien", " quedo complet", " quedo bien", " si va ", " si esta ", " si quedo "), r"(?!(?:con|toda|todo|pero|y|que|si|de|en|a)\b)\w+(?P<x> )(?=(?:la cinta|el teip|las grapas|los vanes|las aletas|la tallada|el tallado) (?:si )?(?:van?|estan?|quedo|quedaron) (?:si |toda |muy )*(?:complet[oa]s?|bien|tod[oa]s?|perfect[oa]s?|parej[oa]s?)\b)", (("x", ". "),), unless=r"(?:no se|a ver|saber|pregunt\w+|checa\w*|revis\w+) (?:si|que)"),
+    Plainer((" lo ", " la "), r"\bel [\w]+ (?:si |no )?(?P<l>lo|la) (?P<v>tall|encint|engrap|grap|limpi)e(?P<x> )(?=el [\w]+ (?:si |no )(?P=l) (?P=v)e\b)", (("x", ", "),)),
+    # --- "tiras cruzadas de cinta": the tabs across the joint, and not its tape
+    Plainer(("cruzadas de cinta", "atravesadas de cinta", "cruzados de cinta", "cruzadas de tape", "cruzadas de teip"), r"(?:tiras?|tiritas|pedazos|pestañas)(?P<x> (?P<c>cruzad[oa]s|atravesad[oa]s) de (?:cinta|tape|teip))\b", (("x", r" de cinta \g<c>"),)),
     # --- "tres en doce de pendiente": the slope, and nothing that waits
     Plainer((" de pendiente", " de caida", " de inclinacion"), rf"(?<!\w)(?P<x>(?P<a>{COUNT}) en (?P<b>{COUNT}) de (?:pendiente|caida|inclinacion))(?![\w'])", (("x", r"pendiente de \g<a> en \g<b>"),)),
     # --- "el izquierdo entra dos y el derecho entra dos, atrás los dos quince"
