@@ -20,6 +20,10 @@ LINES = (
     ("Straight 20, stapled every two inches, one staple bent and I pulled it and shot another.", set()),
     ("Straight 22, taped and rubbed. The back end is two foot off the wall.", set()),
     ("Tee 24, taped, joint tight, no gap at the joint, facing clean.", set()),
+    ("Straight 28, no flap, cross tabs but none on the bottom.", {"cross_tabs", "stapled"}),
+    ("Straight 30, taped. It fell off the horses.", {"facing_damage"}),
+    ("Straight 32, taped. It fell off the horses, not a mark on it.", set()),
+    ("Offset 34, mastic on half of it.", set()),
     ("Offset 26, I ran low on staples so the last side got one every four inches. Taped.", set()),
 )
 

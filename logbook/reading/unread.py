@@ -53,7 +53,7 @@ def unread(row: Row, cut: tuple[Clause, ...], read: Iterable[tuple[int, int]], t
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, ails))
             continue
-        if (doubted := _in_doubt(row, cut, place, known - theirs, doubting, elliptic, language)):
+        if doubted := _in_doubt(row, cut, place, known - theirs, doubting, elliptic, language):
             start, end = row.items[clause.first].start, row.items[clause.last - 1].end
             found.append(Unread(row.text[start:end], start, end, doubted))
             continue
@@ -169,8 +169,8 @@ def given(row: Row, fittings: tuple[Entry, ...], found: tuple[Unread, ...], lang
         denies = any(item.concept in _NARROWING for item in row.items if one.start <= item.start < one.end)
         narrows = denies or any_of(language.code, "told.asides.doubting", "told.asides.elliptic").search(plain(one.words)) is not None or narrows_there(one, language)
         narrows = narrows or _ailing(language.code)[0].search(plain(one.words)) is not None
-        # of what befell it he has told all, where he tells of the facing: "it fell off the horses, not a mark on it"
         told = (*one.about, "stapled") if denies and "cross_tabs" in one.about and fittings[place].fact("stapled") is None else one.about  # where nothing else holds the joint
+        # of what befell it he has told all, where he tells of the facing: "it fell off the horses, not a mark on it"
         matters = tuple(name for name in told if narrows and name != "facing_damage" or fittings[place].fact(name) is None)
         if matters:
             mine[place].append(replace(one, about=matters))

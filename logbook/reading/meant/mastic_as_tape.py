@@ -14,12 +14,11 @@ from functools import cache
 from logbook.languages import LANGUAGES
 from logbook.reading.words.spelled import Cut
 from logbook.reading.words.tokens import plain
-from logbook.said import Entry, Reading
+from logbook.said import Entry, Reading, Unread
 
 _ALL_SIDES = 4
 _OF_TAPE = ("taped", "sides_taped")
-_CLOSES = ("taped", "closure", "closure-listed")  # what words that are not read are asked about
-_MENDED = ("facing_damage", "repair_method", "repair_size")
+_MENDED = ("damage_repaired", "repair_method")
 
 
 @cache
@@ -37,7 +36,7 @@ def mastic_as_tape(text: str, code: str, read: Callable[[], Reading], as_tape: C
     """The reading of the note; `as_tape` reads it with the letters of the cuts as they mean."""
     told = read()
     made = _cuts(text, code) if told.fittings else ()
-    if not made or any(fact.name in _MENDED for entry in told.fittings for fact in entry.facts):
+    if not made or any(fact.name in _MENDED or fact.name == "facing_damage" and fact.value != "none" for entry in told.fittings for fact in entry.facts):
         return told
     other = as_tape(made)
     if [_mark(one) for one in other.fittings] != [_mark(one) for one in told.fittings]:
@@ -45,7 +44,17 @@ def mastic_as_tape(text: str, code: str, read: Callable[[], Reading], as_tape: C
     pairs = tuple((own, _open_too(own, taped)) for own, taped in zip(told.fittings, other.fittings, strict=True))
     if all(now is own for own, now in pairs):
         return told
-    return replace(told, fittings=tuple(now for _, now in pairs), unread=tuple(one for one in told.unread if not one.about or not set(one.about) <= set(_CLOSES)))
+    known = [(fact.start, fact.end) for own, now in pairs if now is not own for fact in now.facts if fact not in own.facts]
+    return replace(told, fittings=tuple(_without(now, known) for _, now in pairs), unread=_past(told.unread, known))
+
+
+def _without(entry: Entry, known: list[tuple[int, int]]) -> Entry:
+    return replace(entry, unread=_past(entry.unread, known)) if entry.unread else entry
+
+
+def _past(unread: tuple[Unread, ...], known: list[tuple[int, int]]) -> tuple[Unread, ...]:
+    """What was not understood and is not known by now."""
+    return tuple(one for one in unread if not any(one.start < end and start < one.end for start, end in known))
 
 
 def _cuts(text: str, code: str) -> tuple[Cut, ...]:
