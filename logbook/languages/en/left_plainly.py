@@ -75,7 +75,7 @@ ENGLISH_LEFT_PLAINLY = (
     # a share by another name is half of it to the reader: none of them is all
     Plainer(_SHARES_NAMED, rf"(?P<a>{_ON_IT}) (?P<x>{_SHARE}) (?=(?:it|this|that|the|my|its)\b)", (("x", "half of"),)),
     Plainer(_SHARES_NAMED, rf"(?P<a>{_ON_IT}) (?P<x>{_SHARE}|most everything|most all of it|nearly everything|almost everything)(?=[.,;!]|$| (?:and|with|so)\b)", (("x", "half of it"),)),
-    Plainer(_SHARES_NAMED, rf"(?P<x>(?:the |a )(?:better|greater|bigger) (?:part|half) of|the (?:bulk|majority) of|the lion's share of|a (?:good|big|fair) (?:chunk|part|portion|piece|bit) of) (?=(?:it|the (?:seams?|joints?|flap|tabs|staples|sides?))(?:'s| is| got| has| are| was)(?: been)? (?:taped|stapled|rubbed|bent|wiped|cleaned|trimmed))", (("x", "half of"),)),
+    Plainer(_SHARES_NAMED, r"(?P<x>(?:the |a )(?:better|greater|bigger) (?:part|half) of|the (?:bulk|majority) of|the lion's share of|a (?:good|big|fair) (?:chunk|part|portion|piece|bit) of) (?=(?:it|the (?:seams?|joints?|flap|tabs|staples|sides?))(?:'s| is| got| has| are| was)(?: been)? (?:taped|stapled|rubbed|bent|wiped|cleaned|trimmed))", (("x", "half of"),)),
     Plainer(("besides",), r"everything (?P<x>besides) (?=tape|staple|rub|trim|the (?:tape|staples|vanes|rub))", (("x", "except"),)),
     Plainer(("got back",), r"never (?P<x>got back(?: (?:over|up|around|in|there))*) to (?=(?:tape|staple|rub|trim|patch|wipe|bend|seal|finish|the ))", (("x", "got"),)),
     Plainer(("proper", "right and", "good and"), r"(?:i'll|we'll|gonna|going to|will) (?:staple|tape) it(?P<x> (?:proper(?:ly)?|right|good)) and (?=tape|rub)", (("x", ""),)),
