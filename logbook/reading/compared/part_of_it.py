@@ -14,6 +14,7 @@ from logbook.reading.words.phrasing import words_of
 from logbook.reading.words.tokens import plain
 
 _ACTS = {"STAPLED": "stapled", "TAPED": "taped", "RUBBED": "rubbed_down", "WIPED": "surface_clean", "TRIMMED": "trimmed"}
+_NOUNS = {"STAPLES": "stapled", "TAPE": "taped"}
 _PARTS = ("SIDE", "BACK", "END", "SIDE_WORD")
 _OTHERS = (*_PARTS, "OTHER_SIDE", "ONE_SIDE", "SIDES_ALL", "ALL", "BOTH", "JOINT", "EXCEPT", "ALL_BUT", "THROAT", "FLAP", "OTHER", "PARTLY")
 _OVER = ("", "COMMA", "STOP", "QUERY", "AND", "BUT")
@@ -73,10 +74,11 @@ def _parts_in(row: Row, first: int, last: int, trimmed: bool) -> set[str]:
 
 
 def _as_told(row: Row, one: Claim) -> Claim:
-    act = next((at for at in range(one.first, min(one.last, len(row.items))) if _ACTS.get(row.items[at].concept) == one.name), None)
+    act = next((at for at in range(one.first, min(one.last, len(row.items))) if {**_ACTS, **_NOUNS}.get(row.items[at].concept) == one.name), None)
     if act is None or " " in row.words(act, act + 1) and row.words(act, act + 1).lower().split()[0] not in _IS:  # "taped it up top": where he stood
         return one
-    return _of_part_before(row, one, act) or _of_part_behind(row, one, act) or one
+    before = _of_part_before(row, one, act) if row.items[act].concept in _ACTS else None
+    return before or _of_part_behind(row, one, act) or one
 
 
 def _of_part_before(row: Row, one: Claim, act: int) -> Claim | None:
@@ -86,7 +88,7 @@ def _of_part_before(row: Row, one: Claim, act: int) -> Claim | None:
         part -= 1
     part -= part > 1 and row.items[part].concept == "SIDE_WORD" and row.items[part - 1].concept in ("SIDE", "BACK")
     just_the = part > 0 and row.items[part - 1].concept == "ONLY"  # "just the ends": with its article in it
-    if part < 1 or not just_the and row.items[part - 1].concept != "DET" or not _is_one(row, part) or not _is_over(row, act + 1):
+    if part < 1 or not just_the and row.items[part - 1].concept != "DET" and not (row.items[part].concept == "SIDE" and row.items[part - 1].concept in _SIGNS) or not _is_one(row, part) or not _is_over(row, act + 1):
         return None
     is_so = row.words(act, act + 1).lower().split()[0] in _IS  # "is taped" is one item
     if part < act - 1 and _concept(row, act - 1) == "SIDE_WORD" or act - part == 1 and not is_so and _concept(row, part - 2) != "HAVE":
@@ -110,6 +112,7 @@ def _of_part_behind(row: Row, one: Claim, act: int) -> Claim | None:
     if bare or not _is_one(row, part):
         return None
     end = part + 1
+    end += _concept(row, part) == "SIDE" and _concept(row, end) == "JOINT"
     while _concept(row, end) in ("SIDE_WORD", "ONLY"):
         only = only or row.items[end].concept == "ONLY"
         end += 1
