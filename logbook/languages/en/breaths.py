@@ -33,6 +33,8 @@ ENGLISH_BREATHS = (
     Plainer((" a foot", " per foot"), r"(?<![\w'])(?P<x>(?:one|1) (?:a|per|each|to a|to the|in a) foot)(?! (?:and|long|wide|apart|from|of))(?![\w'])", (("x", "every twelve inches"),), beside=("tab", "screw")),
     # --- torn, by another word for it
     Plainer((" left it tore", " left it rip", " left it busted", " left it broke"), r"left it (?P<x>tore(?: up)?|ripped up|busted(?: up)?|broke)(?=[.,;!]|$| and| so)", (("x", "torn"),)),
+    # --- on how many sides, and then what was not done
+    Plainer((" sides ",), r"(?:stapled|taped)(?: it)?(?: on| at| down)? (?:on )?(?:all|both|all four|all 4|the four|four|4|three|3|two|2) sides(?P<x>)(?= (?:not|no|haven't|have not|hasn't|didn't|never|ain't|isn't|but) )", (("x", ","),)),
     # --- the comma of a breath
     Plainer((" and,",), rf"(?<![\w'-]){_N} and(?P<x>,) {_OF_ONE}{_GOES_ON}", (("x", ""),)),
     Plainer((", and a", ", and one ", ", and three ", ", and five ", ", and seven "), rf"(?<![\w'-]){_N}(?P<x>,) and {_OF_ONE}{_GOES_ON}", (("x", ""),), unless=r"and (?:an? )?half (?:of|the|it)"),

@@ -22,6 +22,8 @@ _CLOSERS = r"(?:cinta|tape|teip|foil|masti(?:que|c)|parche)"
 _HARM = ("hoyo", "agujer", "perfora", "ponch", "raj", "rasg", "raspon", "rot", "cort", "golpe", "desgarr", "piquete", "puncture")
 
 SPANISH_TOLD_SHORTLY = (
+    # --- "el derecho plano la grapé cada dos": a side that is flat, and no drawing
+    Plainer((" plano ",), r"\b(?:lado )?(?:derecho|izquierdo|superior|inferior)(?: (?:queda|va|sale|quedo|es))?(?P<x> plano)(?= (?:(?:y )?l[ao]s? |y |(?:en)?grap|encint|cinta|tape|teip|tallad|sellad|trae |lleva |va ))(?! va (?:a )?decir)", (("x", " nivelado,"),)),
     # --- "izquierda entra dos en veinticuatro, derecha también dos en veinticuatro": the same way
     Plainer(
         tuple(f" {alike} " for alike in ("tambien", "igual", "igualmente", "lo mismo", "otro", "otros", "otra", "asimismo")),

@@ -12,9 +12,10 @@ from dataclasses import replace
 from functools import cache
 
 from logbook.languages import LANGUAGES
+from logbook.reading.meant.bare_names import numbers_said
 from logbook.reading.meant.each_alone import without_farewell
 from logbook.reading.words.stretches import moved, put_together
-from logbook.reading.words.tokens import plain
+from logbook.reading.words.tokens import plain, tokens
 from logbook.said import Entry, Reading
 
 _NAMES = frozenset(("kind", "mark", "run", "service", "place"))  # what alone tells of no work
@@ -24,7 +25,7 @@ def one_by_one(text: str, code: str, read: Callable[[str], Reading]) -> Reading 
     """The reading of the note; None where it is not of this sort."""
     said = plain(text)
     heads = list(_heads(code).finditer(said)) if len(said) == len(text) else []
-    if len(heads) < 2 or heads[0].start() and _tells_something(text[: heads[0].start()], read):
+    if len(heads) < 2 or heads[0].start() and _tells_something(text, heads[0], code, read):
         return None
     told = without_farewell(said, code)
     until, closing = _closing(told, code, heads)
@@ -43,10 +44,16 @@ def one_by_one(text: str, code: str, read: Callable[[str], Reading]) -> Reading 
     return replace(parts[0], text=text, fittings=tuple(replace(entry, position=place) for place, entry in enumerate(entries)), unread=tuple(words for part in parts for words in part.unread))
 
 
-def _tells_something(before: str, read: Callable[[str], Reading]) -> bool:
-    """Whether the words before the first piece are more than a greeting."""
+def _tells_something(text: str, head: re.Match[str], code: str, read: Callable[[str], Reading]) -> bool:
+    """Whether the words before the first piece are more than a greeting or a count; what they say of the piece by its name alone (a run) may hold for all."""
+    before = text[: head.start()]
     told = read(before)
-    return bool(told.fittings or told.shift or told.withdraws or told.unread) or any(letter.isdigit() for letter in before)
+    if told.fittings or told.shift or told.withdraws or told.unread or any(letter.isdigit() for letter in before):
+        return True
+    if not numbers_said(tokens(before), code)[0]:
+        return False
+    named = read(text[: re.compile(r"[^\W_]+").match(text, head.end()).end()])
+    return len(named.fittings) != 1 or not {fact.name for fact in named.fittings[0].facts} <= {"kind", "mark"}
 
 
 def _closing(said: str, code: str, heads: list[re.Match[str]]) -> tuple[int, list[list[tuple[int, int] | str]]]:

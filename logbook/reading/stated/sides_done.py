@@ -149,6 +149,7 @@ FRAMES = (
     Frame("(?P<w>(?P<acts>STAPLED) ON (?P<n>NUM)) (?=(?:COMMA|AND){1,2} TAPED ON NUM (?:SEP|$|BUT))", _sides),  # "stapled on three, taped on two"
     Frame("(?:K_END_CAP|K_STRAIGHT|K_PLENUM|K_ELBOW|K_TEE|K_WYE) (?:NUM|MARKED) COMMA? (?P<w>(?P<acts>TAPED) ON (?P<n>NUM)) (?=SEP|$|BUT)", lambda found: _sides(found) if found.item("n").value.value in (2, 3) else ()),  # "cap nine is taped on three"
     Frame("STAPLED (?:[^STOP QUERY]){0,6} (?P<w>(?P<acts>TAPED) ON (?P<n>NUM)) (?=SEP|$|BUT)", lambda found: _sides(found) if found.item("n").value.value in (2, 3) else ()),
+    Frame(f"(?P<acts>STAPLED) (?:FILLER)? EVERY NUMB COMMA? (?P<w>(?:ON|AROUND|BY)? {_COUNT}) (?=SEP|$|AND|TAPED|RUBBED|WIPED|TRIMMED|TAPE|MARK181)", _sides),  # "stapled every two all four sides"
     Frame(f"(?P<w>ALL DET? (?P<n>NUM) (?:BE)? {_ACTS}) (?=SEP|$)", _of_the_sides),
     Frame("(?P<w>ALL DET? (?P<n>NUM) (?:HAVE|BE) (?P<acts>TAPE|STAPLES)) (?=SEP|$|AND)", _of_the_sides),
     Frame("(?P<w>SIDE_WORD (?:BE)? (?P<acts>STAPLED|TAPED) (?:COMMA|ON|ALL){0,2} (?P<n>NUM)) (?=SEP|$)", _sides),

@@ -274,7 +274,7 @@ FRAMES = (
     Frame("(?<!SQUARE)(?P<w>THROAT (?:FILL|OF|HEDGE|THROAT|COMMA){0,3} (?P<n>NUMB)) (?!BY)", _throat),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:ROUND){0,2} FILL?) (?:HIGH)? K_COLLAR", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("(?P<w>(?P<n>NUMB) (?:LEN)? ROUND) (?!WASHERS)", _length_of("collar_diameter", most=40)),
-    Frame("(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB))", _length_of("collar_diameter", least=3, most=40)),
+    Frame("(?<!LEN)(?P<w>ROUND (?:OF|BE){0,2} (?P<n>NUMB)) (?!(?:OF|DET|WORD|FROM){0,3} (?:TABS|TAB_WORD|STAPLES|SCREWS|WASHERS|SIDE_WORD))", _length_of("collar_diameter", least=3, most=40)),
     Frame("K_COLLAR (?:NUM|MARKED)? COMMA? OF (?P<w>(?P<n>NUM)) (?=SEP|$|WITH|AND|BE|TAPES)", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("K_COLLAR (?:OF|COMMA|FILL|NUM|NUMBER){1,4} (?P<w>(?P<n>LEN)) (?!WIDE|LONG|SCREWS|APART)", _length_of("collar_diameter", "n", least=3, most=40)),
     Frame("(?:^|(?<=SEP)|(?<=BE)|(?<=BOTH)|(?<=FILLER)) (?:FILL){0,2} (?P<w>(?P<n>LEN)) (?=SEP|$|NUMBER|TABS)", _lone_diameter),

@@ -268,7 +268,7 @@ BOARD_FRAMES = (
     Frame("(?P<w>(?P<n>NUM) (?P<n2>NUM) (?:EI|BOARD) (?:BOARD|EI)?)", _class),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:NUM)? (?:FILL)? BOARD)", _board),
     Frame("(?P<w>(?P<n>LEN) OF BOARD)", _board),
-    Frame("BOARD NUM OF (?P<w>(?P<n>LEN)) (?=SEP|$|AND)", _board),  # "board 800 de pulgada"
+    Frame("BOARD (?:EI|FILLER)? NUM OF (?P<w>(?P<n>LEN|FRAC)) (?=SEP|$|AND|STAPLED|TAPED)", _board),  # "board 800 de pulgada", "board clase 475 de una pulgada"
     Frame("(?:NUM|EI) BOARD COMMA (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED)", _board),  # "fourteen hundred board, inch and a half"
     Frame("(?P<w>(?:BOARD|PANEL) OF (?P<n>NUM)) (?=SEP|$)", _board),
     Frame("(?P<w>(?:BOARD|PANEL) (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
