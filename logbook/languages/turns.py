@@ -52,6 +52,7 @@ class Turns:
     closers: tuple[tuple[str, str, str], ...] = ()  # words of `affirms` that end a note as well, and what a lack must be told with for them to set it right, in their sentence and in the one before
     denies: tuple[str, ...] = ()
     out_again: tuple[str, ...] = ()  # at the end of a clause: what was in was taken out
+    too_much: str = "(?!)"  # … but nothing that holds the piece: "la fibra se la quité"
     in_after_all: tuple[str, ...] = ()  # at the end of a clause: what was forgotten was put in
     past_is_plain: str = "(?!)"  # how words begin in which those verbs are never told of what is to come
     one_was_put: str = "(?!)"  # of those words: one thing, and not several

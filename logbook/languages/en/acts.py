@@ -308,6 +308,7 @@ ENGLISH_ACTS = ActWords(
         r"(?:search|look|check|hunt|turn|read)(?:ed)? .{0,40}\b(?:ul|181|listing)\b.{0,25}\b(?:came up empty|found (?:nothing|none)|nothing|no luck|not there|couldn't find)\b",
     ),
     of_the_piece=(
+        r"\b(?:tie|hook|connect|join|mate|marry|couple|attach|slide|slip)\b(?: up| in| on)* (?:it|this one|this|her)\b|\b(?:the|its|my) tie[- ]?in\b|\btie[- ]in(?: to| at| with)? \w+|\b(?:be|get|being) (?:tied|hooked|connected|joined|mated|attached)\b|"
         r"\b(?:waiting (?:for|on)|missing|lacking|lacks|needs|wants) (?:its|a|an|the|my|another|some|one) (?:\w+ )?(?:end|cap|collar|door|lid|panel|side|top|bottom|branch|boot|saddle|flange|frame|plug|cover|cheek|leg|corner|sleeve|access door|hangers?|straps?|trapeze)\b|\b(?:end|cap|collar|door|lid|panel|side|top|bottom|branch|boot|flange|frame|cover|cheek|leg|corner)(?: itself)?(?: is|'s)? still (?:missing|to come|waiting)\b|"
         r"\bowe (?:it|her|them|that one|this one) (?:the (?:other|last|rest|far|back)|another|two|one)\b|\b(?:fill|close|seal|plug|tighten|caulk|redo|mend|square|fix|patch|repair)\b(?: up| in| off| out)* (?:that|it|them|this|those|(?:the|a|one|that|my|this) (?:gap|corner|joint|seam|hole|rest|other|last|tear|rip|split))\b"
         r"|\b(?:do|doing|finish|finishing|hit|hitting)\b(?: up| off)* (?:it|the (?:far|near|other|back|front|top|bottom|left|right|last|inside|outside|rest)(?: of it)?(?: (?:side|sides|end|ends|half|edge|edges|seam|seams|joint|corner|corners|one))?)\b"

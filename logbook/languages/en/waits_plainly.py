@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en.left_plainly import KIND
+from logbook.languages.en.numbers import SAID_COUNT as _COUNT
 from logbook.languages.plainer import Plainer
 
 _TAKEN = r"(?:(?:got|was|were|been|getting)(?: just| then)? (?:called|pulled|dragged|sent|yanked|taken|hauled|bumped|moved)(?: right)?|(?:he|they|boss|foreman|lead|office|the \w+) (?:called|pulled|dragged|yanked|took) (?:me|us)|(?:i |we )?had to (?:go|leave|run|quit|stop))(?: (?:away|off|out|over))*(?: (?:of|from|on|to|for))?(?: (?:the |that |this |another |a )?[\w-]+){0,3}?"
@@ -16,7 +17,19 @@ _PULLED = r"(?:called|pulled|dragged|sent|yanked|hauled|bumped|moved|taken)"
 _OFF_IT = rf"(?:right |clean |back )*(?:off|away|out)(?: of| from)? (?:it|that|this|this one|that one|the (?:job|piece|fitting)|(?:the )?{KIND}(?: (?:number )?\d+)?)"
 _THINGS = r"(?:screws|washers|rivets|gasket|lid|door|flange|frame|hangers?|straps?|clips?|caulk|handle|latch)"
 
+_NEXT_PIECE = r"(?:(?:up|in|on)(?: to| onto| with)?|into|onto|to|with) (?:the )?(?:number |piece |straight |elbow |tee |transition |offset |cap |plenum |wye |next |existing |trunk|main|riser|unit)"
+
 ENGLISH_WAITS_PLAINLY = (
+    # --- the joint to the next that waits
+    *(
+        Plainer(
+            (f"{tie} ", f"{tying} ", f"{tied} "),
+            rf"(?P<x>(?:i |we |it |and |but )*(?:still |just |only )*(?:(?:need|needs|have|has|got|gotta|want|wants|going|gonna have)(?: to)?(?: (?:be|get(?: it| this one)?))?|left to|yet to(?: be)?|to be) (?:{tie}|{tying}|{tied})(?: it| this one| this| that| her)?) (?={_NEXT_PIECE}|(?:(?:up|in|on)(?: to| onto)?|into|onto|to|with) (?:\d{{1,3}}|{_COUNT})(?![\w'/-])(?! (?:inch|in|by|feet|foot)))",
+            (("x", f"haven't {tied} it"),),
+            unless=r"(?:didn't|don't|doesn't|never) (?:need|have)|already",
+        )
+        for tie, tying, tied in (("tie", "tying", "tied"), ("hook", "hooking", "hooked"), ("connect", "connecting", "connected"), ("join", "joining", "joined"))
+    ),
     Plainer(("before i", "before we"), rf"(?P<x>{_TAKEN} {_BEFORE} (?:finish(?:ed|ing)?|done with|get to|got to|start(?:ed)?(?: on)?|through with|do|did) {_WORK})(?=[.,;!]|$| (?:on|and|so)\b)", (("x", r"it still needs \g<a>"),), beside=("called", "pulled", "dragged", "sent", "yanked", "taken", "hauled", "bumped", "moved", "took", "had to")),
     Plainer(("pulled off", "taken off", "yanked off", "moved off"), rf"(?P<x>(?:i |we )?(?:got|was|were|been)(?: just| then)? (?:pulled|taken|yanked|moved) off(?: of)? (?:it|this|that|this one|that one) {_BEFORE}) (?:tape|staple|rub|trim)", (("x", "I never got to"),)),
     # --- who called him off the piece

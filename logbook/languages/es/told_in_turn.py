@@ -27,6 +27,18 @@ _APART = rf"(?:(?:a|cada|de a|a cada) {_FAR})"
 _PART = r"(?:(?:la|el|las|los|una|un) )?(?:(?:garganta|costura|junta|esquina|union|orilla|cara|talon|ceja|solapa|lado|parte|punta|boca)s?(?: de (?:arriba|abajo|atras|adelante|enfrente|afuera|adentro|la \w+))?|arriba|abajo|atras|adelante)"
 
 SPANISH_TOLD_IN_TURN = (
+    # --- "noventa grados las aletas las tengo que poner todavía": what is told of stands ahead, and begins a clause
+    Plainer(
+        tuple(f" {thing} {it}" for thing in ("aletas", "guias", "vanes", "alabes", "direccionales", "grapas", "lenguetas") for it in ("las ", "los ", "no ", "me ", "se ", "todavia ", "aun ")) + tuple(f" {thing} {it}" for thing in ("cinta", "tape", "teip", "foil", "fibra") for it in ("la ", "lo ", "se ", "me ", "no la ", "no lo ", "todavia ")),
+        r"(?:\d|grados|pulgadas|pies|ad[oa]s?|once|doce|trece|catorce|quince|seis|siete|ocho|nueve|diez|dos|tres|cuatro|cinco|veinte|treinta|cuarenta|noventa|bien|lados|run)(?P<x> )(?=(?:las aletas|las guias|los vanes|las vanes|los alabes|las direccionales|las grapas|las lenguetas|la cinta|el tape|el teip|el foil|la fibra) (?:todavia |aun |ya |no )?(?:se |me |nos )?(?:las|los|la|lo) (?!de\b|que\b|del\b|\w+ad[oa]s?\b))",
+        (("x", ", "),),
+    ),
+    # --- the vanes that somebody has yet to bring
+    Plainer(
+        ("traer", "mandar", "surtir", "entregar", "enviar", "conseguir", "dar ", "llegar"),
+        r"\b(?P<x>(?P<n>(?:las |los )?(?:aletas|guias|vanes|alabes|direccionales))(?: (?:todavia|aun|pues|esas|esos|siguen|apenas|ahorita))* (?:(?:me|nos) )?(?:las |los )?(?:(?:todavia|aun|apenas) )?(?:me |nos )?(?:tienen que|van a|quedaron de|iban a|estan por|deben de|hay que)(?: ir a)? (?:traer|mandar|surtir|entregar|enviar|conseguir|dar|llegar)(?:me|nos)?(?:las|los)?(?: (?:todavia|aun|mañana|manana|al rato|luego|hoy|el \w+|del? \w+))*)(?= *(?:$|[,;.]| y\b| pero\b| asi\b))",
+        (("x", r"faltan \g<n>"),),
+    ),
     # --- told without stops: "por tres lados encintada los cuatro", "el plano pide aletas ya se las puse", "pendiente arriba plana abajo"
     Plainer((" lados ", " lado "), r"por (?:los )?(?:un|dos|tres|cuatro|[1-4]) lados?(?P<x> )(?=(?:encintad|teipead|grapad|engrapad|tallad|frotad)[oa] )", (("x", ", "),)),
     Plainer(("aletas ya ", "vanes ya ", "alabes ya ", "grapas ya ", "cinta ya ", "mastique ya "), r"(?:pide|lleva|dice|marca|quiere)n? (?:las |los |la |el )?(?:aletas|vanes|alabes|grapas|cinta|mastique)(?P<x> )(?=ya (?:se )?(?:l[oa]s?|le|les) (?:puse|pusimos|di|meti|metimos|tiene|lleva))", (("x", ", "),)),
@@ -35,7 +47,7 @@ SPANISH_TOLD_IN_TURN = (
     Plainer((" va complet", " va tod", " va bien", " esta complet", " esta bien", " quedo complet", " quedo bien", " si va ", " si esta ", " si quedo "), r"(?!(?:con|toda|todo|pero|y|que|si|de|en|a)\b)\w+(?P<x> )(?=(?:la cinta|el teip|las grapas|los vanes|las aletas|la tallada|el tallado) (?:si )?(?:van?|estan?|quedo|quedaron) (?:si |toda |muy )*(?:complet[oa]s?|bien|tod[oa]s?|perfect[oa]s?|parej[oa]s?)\b)", (("x", ". "),), unless=r"(?:no se|a ver|saber|pregunt\w+|checa\w*|revis\w+) (?:si|que)"),
     Plainer((" lo ", " la "), r"\bel [\w]+ (?:si |no )?(?P<l>lo|la) (?P<v>tall|encint|engrap|grap|limpi)e(?P<x> )(?=el [\w]+ (?:si |no )(?P=l) (?P=v)e\b)", (("x", ", "),)),
     # --- "tiras cruzadas de cinta": the tabs across the joint, and not its tape
-    Plainer(("cruzadas de cinta", "atravesadas de cinta", "cruzados de cinta", "cruzadas de tape", "cruzadas de teip"), r"(?:tiras?|tiritas|pedazos|pestañas)(?P<x> (?P<c>cruzad[oa]s|atravesad[oa]s) de (?:cinta|tape|teip))\b", (("x", r" de cinta \g<c>"),)),
+    Plainer(("cruzadas de cinta", "atravesadas de cinta", "cruzados de cinta", "cruzadas de tape", "cruzadas de teip"), r"(?:tiras?|tiritas|tirillas|pedazos|pestañas)(?P<x> (?P<c>cruzad[oa]s|atravesad[oa]s) de (?:cinta|tape|teip))\b", (("x", r" de cinta \g<c>"),)),
     # --- "tres en doce de pendiente": the slope, and nothing that waits
     Plainer((" de pendiente", " de caida", " de inclinacion"), rf"(?<!\w)(?P<x>(?P<a>{COUNT}) en (?P<b>{COUNT}) de (?:pendiente|caida|inclinacion))(?![\w'])", (("x", r"pendiente de \g<a> en \g<b>"),)),
     # --- "el izquierdo entra dos y el derecho entra dos, atrás los dos quince"

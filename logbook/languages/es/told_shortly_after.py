@@ -11,7 +11,7 @@ from logbook.languages.plainer import Plainer
 _TAPE = r"(?:cinta|tape|teip|teipe|foil)"
 _USUAL = r"(?:normal|de siempre|comun|corriente|de costumbre)"
 _USUAL_CUES = (" normal", "de siempre", " comun", " corriente", "de costumbre")
-_STRIPS = rf"\b(?:tiras?|tiritas|pestañas?|tabs|lenguetas|pedazos) (?:de {_TAPE} )?(?:atravesad|cruzad|cada )"
+_STRIPS = rf"\b(?:tiras?|tiritas|tirillas|pestañas?|tabs|lenguetas|pedazos) (?:de {_TAPE} )?(?:atravesad|cruzad|cada )"
 _THEN = r"(?:luego|despues|encima|arriba|al final)"
 
 _DID = r"(?<!no )\b(?:(?:en)?cint(?:e|amos|ado|ada)|teip(?:ie|ee|e)|(?:en)?grap(?:e|amos|ado|ada)|tall(?:e|amos|ado|ada)|frot(?:e|amos|ado|ada)|limpi(?:e|amos|ado|ada)|(?:recort|quit)(?:e|amos) la fibra|puse (?:la |el )?(?:cinta|teip|tape|mastique|grapas) (?:a|en)|(?:cinta|teip|tape|mastique|grapas)(?: puestas?)? (?:a|en))"

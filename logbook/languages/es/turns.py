@@ -47,7 +47,7 @@ SPANISH_TURNS = Turns(
         " cinta teip tape cintas grapa grapas aleta aletas lengueta lenguetas pestaña pestañas tab tabs panel tapa ahi alla aqui entonces luego hoy desde donde cual cada una"
         " siento veo creo parece".split()
     ),
-    nouns=((r"cintas?|teip|tape|taip", "taped"), (r"grapas?|estaples", "stapled"), (r"aletas?|venas?|vanes", "vanes"), (r"lenguetas?|pestañas?|tabs?|tiritas", "cross_tabs"), (r"panel", "panel_seated")),
+    nouns=((r"(?:lenguetas?|pestañas?|tabs?|tiras?|tiritas|tirillas)(?: de (?:cinta|tape|teip))?", "cross_tabs"), (r"cintas?|teip|tape|taip", "taped"), (r"grapas?|estaples", "stapled"), (r"aletas?|venas?|vanes", "vanes"), (r"panel", "panel_seated")),
     faults=(
         (r"despegad[oa]s?|despegandose|despegando|levantad[oa]s?|levantandose|levantando|se (?:le )?(?:esta |anda )?(?:despeg|levant)\w+|pelad[oa]s?|pelandose|descubiert[oa]s?|sin cubrir|abiert[oa]s? (?:la|una|de)|sin pegar|mal pegad[oa]s?", ("taped", "cross_tabs")),
         (rf"{_TAPE}\b(?: (?!no\b|ni\b|sin\b|nunca\b)\w+){{0,4}}? (?:{_CREASED}|{_HAS_CREASES})|{_HAS_CREASES} en (?:la|el) {_TAPE}|con (?:\w+ )?(?:burbujas|burbujitas|arrugas|bolsas|bolsas de aire|globos|ampollas)", ("rubbed_down",)),  # it is on, and not down; one alone, with no tape beside it, is of the facing
@@ -147,6 +147,7 @@ SPANISH_TURNS = Turns(
         r"(?:la|mi) (?:l[ií]nea|raya|marca) (?:(?:la|me|se|de|atr[aá]s|ya) )*(?:puse|tir[eé]|qued[oó]|est[aá]|va|marqu[eé]|ray[eé]|saqu[eé]|trac[eé]) (?:como )?a\b", r"(?:todo )?el (?:espacio|lugar|tramo|campo) (?:que )?(?:hab[ií]a|hay|ten[ií]a|tengo|me dejaron|qued[oó]) (?:era|es|fue|eran|son)",
         r"(?:la viga|la pared|el muro|el tubo|el techo|el espacio|la columna|el plaf[oó]n) (?:nom[aá]s |s[oó]lo )?(?:me|nos) (?:dio|dej[oó]|daba|dejaba|dejaron)", r"(?:debí|deb[ií]a|ten[ií]a que) (?:darle|dejarle|ir|ser).* pero (?:nom[aá]s |s[oó]lo |yo |nada m[aá]s )*(?:le )?(?:di|dej[eé]|puse)\b",
     ),
+    too_much=r"\b(?:fibras?|lana|aislante|aislamiento|vidrio|sobrante|exceso|excedente|rebabas?|polvo|mugre|tierra|basura|papel|plastico|pellejo|lo que sobraba)\b",
     out_again=(r"(?<!no )(?:(?:se )?(?:las|los|la|lo) )?(?:tuve que|tuvimos que|hubo que|me hicieron|nos hicieron|me mandaron(?: a)?|me toco|fui y) (?:quitar|sacar|arrancar|desprender)(?:sel[oa]s?|l[oa]s?)?(?: (?:porque|ya que|pues|por) .*)?", r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:las|los|la|lo|se las|se los|se la|se lo) (?:volvi a )?(?:quite|quitamos|saque|sacamos|quitar|sacar|arranque)(?: otra vez| de nuevo| despues)*",),
     in_after_all=(r"(?<!no )(?<!no se )(?<!ni )(?<!ni se )(?<!nunca )(?<!nunca se )(?<!tampoco )(?<!tampoco se )(?<!jamas )(?<!jamas se )(?:despues |luego |ya |pero |y )*(?:(?:se )?(?:las|los|la|lo)|(?<=ya )les?|(?<=ayer )les?|(?<=hoy )les?|(?<=tarde )les?|(?<=luego )les?|(?<=despues )les?) (?:puse|pusimos|meti|metimos|instale|coloque)(?: despues| luego| ya| al final| adentro| todas| todos| toda| todo)*",),
     past_is_plain=r"(?!.*\b(?:casi|creo|crei|creí|si|sé|seguro|según|segun|supongo|pienso|quiz[aá]s?|tal vez|a lo mejor|capaz|parece|por poco|mañana)\b)",

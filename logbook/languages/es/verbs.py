@@ -63,7 +63,7 @@ _PRESSED = ("le pasé la espátula", "le pasé la cuña", "le pasé la paleta", 
             "le hice el rub down", "pasada con la espátula", "con su tallada", "bien presionada", "bien presionado", "presionada", "presionado", "la presioné", "lo presioné", "bien aplastada la cinta", "le di con la uña", "apreté la cinta", "la apreté con la espátula")
 
 
-_STRIPS = ("tabs", "tiras", "tiritas", "pestañas", "cintas", "pedazos", "parches", "tabs de tape", "tabs de cinta", "tabs de teip", "tiras de tape", "tiras de cinta", "tiras de teip", "tiritas de cinta", "tiritas de tape", "pestañas de cinta", "pestañas de tape", "pedazos de cinta", "pedazos de tape")
+_STRIPS = ("tabs", "tiras", "tiritas", "tirillas", "pestañas", "cintas", "pedazos", "parches", "tabs de tape", "tabs de cinta", "tabs de teip", "tiras de tape", "tiras de cinta", "tiras de teip", "tiritas de cinta", "tiritas de tape", "pestañas de cinta", "pestañas de tape", "pedazos de cinta", "pedazos de tape")
 _ACROSS = ("cruzados", "cruzadas", "atravesados", "atravesadas", "en cruz", "de través", "al través", "transversales", "a lo ancho", "atravesaditas", "cruzaditas", "encontradas")
 
 

@@ -39,7 +39,7 @@ from logbook.languages.turns_of_words import WholeTurns
 
 # a thing of the trade, and the fact that it was put on
 NOUNS: tuple[tuple[str, str], ...] = (
-    ("cross_tabs", r"(?:cross )?tabs(?: cruzad[oa]s| de (?:cinta|tape|teip))?|tiras (?:cruzadas|atravesadas)(?: de (?:cinta|tape|teip))?|tiras de (?:cinta|tape|teip)|tiritas|pestañas(?: de (?:cinta|tape|teip)| cruzadas)|cintas cruzadas"),
+    ("cross_tabs", r"(?:cross )?tabs(?: cruzad[oa]s| de (?:cinta|tape|teip))?|tiras (?:cruzadas|atravesadas)(?: de (?:cinta|tape|teip))?|tiras de (?:cinta|tape|teip)|tiras(?! de )|(?:tiritas|tirillas)(?: de (?:cinta|tape|teip))?|pestañas(?: de (?:cinta|tape|teip)| cruzadas)|cintas cruzadas|crucetas(?: de (?:cinta|tape|teip))?|cross-?tabs|(?:orejas|orejitas|lenguetas|pestañitas) de (?:cinta|tape|teip)"),
     ("taped", r"cintas?(?! (?:metrica|de medir))|cintitas?|teips?|teipcito|tape|tapecito|taip|teipe|taping"),
     ("stapled", r"grapas?|grapitas?|grapotas?|staples?|estaples?|grapadas?|estapleada"),
     ("vanes", r"(?:turning )?vanes?|direccionales|aletas?(?! (?:de|para) (?:la |las |el )?(?:en)?grap)(?: (?:de giro|guia|direccionales))?|alabes?|venas|guias(?: de(?:l)? (?:aire|giro|flujo))?|paletas(?: (?:direccionales|guia|de giro))?|deflectores|aspas"),

@@ -31,7 +31,7 @@ _STUFF = (
     ("vanes", r"(?:aletas?(?! (?:de|para) (?:en)?grap)|vanes?|guias|alabes|paletas|deflectores)"),
     ("stapled", r"(?:grapas|staples)"),
     ("taped", r"(?:cinta|tape|teip)"),
-    ("cross_tabs", r"(?:tabs|tiras|tiritas)"),
+    ("cross_tabs", r"(?:tabs|tiras|tiritas|tirillas)"),
 )
 
 # "se me acabó el teip y así se quedó": the stuff was at an end, and that was that
@@ -270,7 +270,7 @@ FACTS: tuple[Turn, ...] = (
     Turn(r"\b(?:las|la) \w+ (?:a )?cada\b", r"\blas? (?:tiene|trae|lleva|puse|pusimos|meti|di|deje|eche) (?:a |de a )?cada\b", (("stapled", True),), beside=r"\b(?:grapas?|staples?)\b", unless=r"\b(?:no|ni|si|tabs|tornillos|pijas)\b"),
     *(Turn(r"\bas[ií]\b|\bahi\b", rf"\b{_AT_AN_END} (?:ya )?(?:el |la |las |los |mas )?{noun}(?: (?:buen[oa]|que \w+))?{_LEFT_AT_THAT}", ((name, False),), unless=r"\b(?:a la mitad|lados?|esquinas?|antes de|llegando)\b") for name, noun in _STUFF),
     # instead of staples
-    Turn(r"\b(?:en (?:lugar|vez) de|a falta de) ", r"\b(?:en (?:lugar|vez) de|a falta de) (?:las? |poner(?:le)? )?(?:grapas?|staples?|(?:en)?grapar(?:l[oa])?)\b(?!.*\b(?:tabs|tiras|tiritas|pestañas|tornillos)\b)", (("stapled", False),), unless=r"\b(?:mas|largas|otras) grapas|\bdos\b"),
+    Turn(r"\b(?:en (?:lugar|vez) de|a falta de) ", r"\b(?:en (?:lugar|vez) de|a falta de) (?:las? |poner(?:le)? )?(?:grapas?|staples?|(?:en)?grapar(?:l[oa])?)\b(?!.*\b(?:tabs|tiras|tiritas|tirillas|pestañas|tornillos)\b)", (("stapled", False),), unless=r"\b(?:mas|largas|otras) grapas|\bdos\b"),
     # nothing at all has been done
     Turn(r"\bnada\b", rf"\b(?:todavia |aun )?(?:no|ni) (?:he|hemos|hay|tengo|tenemos|llevo|llevamos) (?:{_NOTHING_DONE} nada|nada {_NOTHING_DONE})(?: (?:hoy|todavia|aun|aqui|de nada|del run \w+))*", ()),
     Turn(r"\b(?:porque|por ?que|pues|ya que|es que) ", rf"\b(?:porque|por ?que|pues|ya que|es que) (?:de (?:la |las |los |el )?\w+(?: \w+)? )?(?:ya |aqui |ahorita |hoy )*no (?:habia|hubo|hay|tenia|teniamos|traia|traiamos|tengo|me dieron|me alcanzaron|llegaron|llego|alcanzaron|alcanzo|trajeron|surtieron)(?: (?:mas|de otra|de otras|de (?:la |las )?(?:media|tres|dos|cuatro|buen\w+|larg\w+|anch\w+)|nada|otra|otras|buena|de la buena|de la larga))*{ALONE}", ()),

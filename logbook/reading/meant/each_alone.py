@@ -51,6 +51,7 @@ def each_alone(text: str, code: str, read: Callable[[str], Reading], as_it_stand
         return whole
     entries: list[Entry] = []
     unread: list = []
+    in_their_order = list(marks) == [mark for mark, _ in sorted(told.pieces.items(), key=lambda one: one[1].at)]
     for mark, piece in sorted(told.pieces.items(), key=lambda one: one[1].at):
         try:
             stretches = [f"{_name(piece, code).capitalize()}. ", *_of(said, code, parts, piece)]
@@ -64,7 +65,7 @@ def each_alone(text: str, code: str, read: Callable[[str], Reading], as_it_stand
         for entry in one.fittings:
             entry = _put_back(entry, piece, text, len(entries))
             entry = replace(entry, facts=_settled(said, code, entry.facts, parts))
-            entry = _with_its_own(entry, marks[mark], parts, mark) if mark in marks else entry
+            entry = _with_its_own(entry, marks[mark], parts, mark, in_their_order) if mark in marks else entry
             if mark in marks or entry.open_items or not {fact.name for fact in entry.facts} <= _NAMES:
                 entries.append(entry)
     if len(entries) < 2:
@@ -113,13 +114,13 @@ def _settled(said: str, code: str, facts: tuple[Fact, ...], parts: list[_Part]) 
     return tuple(made)
 
 
-def _with_its_own(entry: Entry, other: Entry, parts: list[_Part], mark: str) -> Entry:
-    """The entry, with what the note as it stands tells of the piece in words that are its own."""
+def _with_its_own(entry: Entry, other: Entry, parts: list[_Part], mark: str, in_their_order: bool) -> Entry:
+    """The entry, with what the note as it stands tells of the piece in words that are its own; and with the sizes that it has from another, whose place is then the same."""
     known = {fact.name: fact for fact in entry.facts}
     made = list(entry.facts)
     for fact in other.facts:
         own = _own_part(parts, fact.start)
-        if fact.name == "run" and "run" not in known:
+        if fact.name not in known and (fact.name == "run" or fact.name in _SIZES and fact.from_fitting is not None and in_their_order):
             made.append(fact)
         elif fact.name in _NAMES or fact.from_fitting is not None or fact.conflict or own is None or mark not in own.marks or mark in own.not_of:
             continue
@@ -131,7 +132,8 @@ def _with_its_own(entry: Entry, other: Entry, parts: list[_Part], mark: str) -> 
     return replace(entry, facts=tuple(sorted(made, key=in_order)), open_items=opens or entry.open_items)
 
 
-_LAID_OUT = ("side_moves", "inlet_size", "outlet_size", "branch_size")  # told over several sentences
+_SIZES = ("inlet_size", "outlet_size", "branch_size")
+_LAID_OUT = ("side_moves", *_SIZES)  # told over several sentences
 
 
 def _put_back(entry: Entry, piece: Named, text: str, place: int) -> Entry:

@@ -107,6 +107,9 @@ def mentions(row: Row, taken: set[int], language: Language) -> list[Mention]:
     for match in row.find("(?:EXCEPT (?:ON|DET){0,2}|(?:(?<=SEP)|^) BE) (?P<m>MARKED|NUM) (?=BE (?:STAPLED|TAPED|RUBBED|NOT|HUNG)|NOT|HAVE (?:NO|NOT)|NOT_DONE)"):
         if not taken.intersection(range(*match.span("m"))) and not an_angle(row, match):  # "…, except 151 isn't rubbed", "that's 46 that's taped"
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
+    for match in row.find("(?:ANOTHER|THIS BE) DET? (?P<k>KIND) FILLER COMMA NUMBER? (?P<m>MARKED|NUM) COMMA (?!NUM|LEN|FRAC)"):
+        if not taken.intersection(range(*match.span("m"))) and not an_angle(row, match):  # "next one's an elbow too, 31, ten by ten"
+            add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))
     for match in row.find("(?P<s>COMMA|STOP) BE (?P<m>MARKED|NUM) (?=COMMA? (?:ON|OF|IN)? RUN NUM)"):
         if not taken.intersection(range(*match.span("m"))) and not an_angle(row, match) and any(item.concept.startswith("K_") for item in row.items[: match.start("s")]):  # "got the tee done, that's twenty-one on run two"
             add(mention_at(row, match, mark=mark_text(row, *match.span("m"), language)))

@@ -71,7 +71,7 @@ def turned(row: Row, why: dict[int, str], cut: tuple[Clause, ...], language: Lan
         mended = not yes and row.items[clause.first].concept not in ("NO", "NOT") and _sets_right(words, language)  # "no le puse": nothing is set right
         yes = yes or (_ends(words, language, "in_after_all") and words.split()[0] not in language.told.voices.they and not _to_come(row, clause, language.turns.past_is_plain))
         bare = not yes and not mended and _says(words, language, "bare")
-        no = bare or not yes and not mended and (_says(words, language, "denies") or _ends(words, language, "out_again"))
+        no = bare or not yes and not mended and (_says(words, language, "denies") or _ends(words, language, "out_again") and re.search(language.turns.too_much, words) is None)
         if not (yes or no or mended) or (clause.last < len(row.items) and row.items[clause.last].concept == "QUERY"):
             continue  # "got it?" asks
         for act in _before(row, why, cut, place, yes or mended, language) if not bare else _material(row, cut, place):
