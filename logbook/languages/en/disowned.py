@@ -30,6 +30,8 @@ ENGLISH_DISOWNED = (
     Plainer(("item two", "item 2"), rf"(?<![\w'])(?P<x>item (?:two|three|four|five|six|seven|eight|nine|ten|\d)[,:.]? )(?!(?:a |the |is |was )?(?:{KIND}|straight)(?![\w']))", (("x", ""),), beside=("item one", "item 1")),
     # --- "temperature when taping: sixty-five"
     Plainer(("temperature ", "temp "), r"(?:temperature|temp)(?P<x> (?:when|while|during|at|at the time of) (?:i (?:was )?)?(?:taping|taped|the taping)(?: it)?)(?=[,:]? (?:was |is )?(?:about )?(?:\d|thirty|forty|fifty|sixty|seventy|eighty|ninety))", (("x", ""),)),
+    # --- "Pete says it sticks fine in the cold, it's thirty-eight degrees in here": how cold it is where he stands is his own word
+    Plainer((" degrees",), r"(?:^|(?<=[.!?] ))[^.,;?!]{0,60}? (?:says?|said|claims?|claimed|swears|swore|thinks|told me|tells me|figures) [^.,;?!]*(?P<x>,(?: and| but| well| only)?) (?=(?:it's|it is|it was) (?:about |only |like )?(?:\d{1,3}|[a-z]+(?:[ -][a-z]+)?) degrees (?:in here|up here|out here|down here|here|right now|inside|where (?:i|we)|at the (?:joint|board|seam)))", (("x", "."),)),
     # --- "in the 138 I put"
     Plainer(("in the 1", "in the 2", "in the 3", "in the 4", "in the 5", "in the 6", "in the 7", "in the 8", "in the 9"), r"(?<![\w'])in (?P<x>the )(?=\d{2,4},? (?:i|we|it|each|every|the staples|the tape|there|all|no|they)(?![\w']))", (("x", ""),)),
 )

@@ -10,11 +10,13 @@ from logbook.languages.plainer import Plainer
 
 _I = r"(?:i|we)"
 _L = rf"(?:(?:half an?|half|(?:an?|one|three|five|seven)[- ](?:half|quarters?|eighths?|sixteenths?)|quarter)(?:[- ]inch)?|{_M}(?:[- ]inch)?)"
-_OUT = rf"(?:(?:{_I} )?(?:had )?(?:ran|run|was|were|'m|am|are)(?: \w+)? out of|(?:^|(?<=[.!;] )|(?<=so ))(?:all )?out of|(?:{_I} )?had no more)"
+_OUT = rf"(?:(?:{_I}(?:'re|'m)? ?)?(?:had )?(?:(?:ran|run|was|were|am|are)(?: \w+)?|(?<='re )(?:all|clean|plumb|fresh|right|completely)|(?<='m )(?:all|clean|plumb|fresh|right|completely)|(?<='re)|(?<='m)) out of|(?:^|(?<=[.!;] )|(?<=so ))(?:all )?out of|(?:{_I} )?had no more|(?:^|(?<=[.!;] ))(?:there's |there is |there was |we've got |we got |i've got |i got |got )?no(?: more)?|(?:the )?(?:shop|truck|supply house|van|store|gang box|box)(?:'s| is| was)(?: all| clean| fresh)* out of|(?:fresh|clean|plumb) out of)"
 _WHERE = r"(?: (?:about |some ?where |right )*(?:half ?way|half way|part ?way|midway|most of the way|two thirds|three quarters|near the end|at the end)(?: (?:through|around|along|down|into|of|up|across|on))*)?"
 _PIECE = r"(?: (?:on |of |with )?(?:the )?(?:\w+ )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|collar|end cap|cap|plenum|sleeve|number)? ?(?:[a-z]-?)?\d+)?"
 _SO = r"(?:,? (?:so|and|and so|and then|then|so then)|[,.;]|[.;,] (?:so|then|and)) "
 _REST = rf"(?:{_I} )?(?:had to )?(?:finish(?:ed)?(?: (?:it|up|off|it up|it off|the rest|the other half|the last side|out))*|did the (?:rest|other half|last side|last bit)(?: of)?{_PIECE}|(?:the )?(?:rest|other half)(?: of it)?(?: (?:is|was|got|has))?) (?:with |in |using )?(?:the |some )?"
+_WIDTH = r"(?:an? )?(?:inch and a (?:half|quarter)|(?:one|two|three|four|1|2|3|4)(?: and a (?:half|quarter)|-1/2)?[- ]inch)"
+_HERE = r" (?:left|anymore|any more|here|around|to be had|with me|with us|(?:left )?(?:on|in) (?:the|my|this) (?:\w+ )?(?:truck|van|box|bag|cart|lift|trailer|shop|bucket|job|site|shelf|bench|building))"
 _SPOT = r"the (?:(?:last|bottom|top|back|front|left|right|heel|throat|far|other|fourth|third|long|short|inside|outside) )+(?:side|seam|end|joint|corner|edge|piece|bit|half|part|cheek|one)s?"
 _FOR_IT = rf"(?:(?:{_I} )?(?:had to )?(?:use|used|put in|put|shot|went with|go with|switched to|grabbed)|(?:it|this one|the \w+|(?:the )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|cap|end cap|plenum|number) [\w-]+)(?:'s)? (?:got|has|gets|is|took)) (?:the |some )?"
 _PART = r"(?:last|other|fourth|bottom|top|back|front|left|right|rest|throat|heel|end|corner|third)(?![\w'])"
@@ -56,10 +58,16 @@ ENGLISH_RAN_SHORT = (
             ),
             Plainer(
                 ("out of ", "no more"),
-                rf"(?P<x>{_OUT} (?:the |our |my )?{_L} {words}){_PIECE}{_SO}{_FOR_IT}{_L}(?P<y>)(?: ones)?(?! {words})(?=[.,;!]|$| on | for | in )",
+                rf"(?P<x>{_OUT} (?:the |our |my )?{_L} {words}(?:{_HERE})*){_PIECE}{_SO}{_FOR_IT}{_L}(?:(?: ones)? {words}|(?P<y>)(?: ones)?)(?=[.,;!]|$| on | for | in )",
                 (("x", "here is "), ("y", f" {thing}")),
             ),
         )
+    ),
+    # --- by its width alone, which no staple has: "no more three inch on the truck, used two inch"
+    Plainer(
+        ("out of ", "no more", " no ", "no "),
+        rf"(?P<x>{_OUT} (?:the |our |my )?{_WIDTH}(?:{_HERE})*){_PIECE}{_SO}(?:{_FOR_IT}|(?:{_I} )?(?:taped|closed|did) (?:it|this one|{_PIECE})? ?with (?:the |some )?){_WIDTH}(?P<y>)(?: ones?| stuff)?(?=[.,;!]|$| on | for | in )",
+        (("x", "here is "), ("y", " tape")),
     ),
     # --- "three inch tape on three sides and two inch on the last one"
     Plainer(

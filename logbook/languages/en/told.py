@@ -19,6 +19,7 @@ from logbook.languages.en.plain_notes import ENGLISH_PLAIN_NOTES
 from logbook.languages.en.refused import ENGLISH_REFUSED
 from logbook.languages.en.parts_told import ENGLISH_PARTS_TOLD
 from logbook.languages.en.stretches import ENGLISH_STRETCHES
+from logbook.languages.en.spoken_aside import ENGLISH_SPOKEN_ASIDE
 from logbook.languages.en.taping import ENGLISH_TAPING
 from logbook.languages.en.told_around import ENGLISH_TOLD_AROUND
 from logbook.languages.en.voices import ENGLISH_ORDERS, ENGLISH_VOICES
@@ -75,5 +76,5 @@ ENGLISH_TOLD = Told(
     asides=replace(
         ENGLISH_ASIDES,
         ailing=(*ENGLISH_AILING, *ENGLISH_ACCIDENTS, *ENGLISH_MISTRUSTED),
-        said=(*ENGLISH_MISLED, *ENGLISH_NO_LONGER, *ENGLISH_TOLD_AROUND, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)),
+        said=(*ENGLISH_SPOKEN_ASIDE, *ENGLISH_MISLED, *ENGLISH_NO_LONGER, *ENGLISH_TOLD_AROUND, *ENGLISH_ASIDES.said, *ENGLISH_NOT_SO, *ENGLISH_PLAIN_NOTES, *ENGLISH_BELIED, *ENGLISH_BY_THE_SIDE, *ENGLISH_TAPING, *ENGLISH_REFUSED)),
 )

@@ -17,24 +17,29 @@ from logbook.reading.words.tokens import Token, plain
 
 
 @cache
-def _rows(code: str) -> tuple[tuple[Cues, Cues, Likely, tuple[tuple[str, str], ...], re.Pattern[str] | None], ...]:
+def _rows(code: str, of: str) -> tuple[tuple[Cues, Cues, Likely, tuple[tuple[str, str], ...], re.Pattern[str] | None], ...]:
     """Of each row the letters of which a note must hold one, and of which one too, its pattern, what its groups mean, and what a note must not hold."""
-    return tuple((by_start(one.cues), by_start(one.beside), Likely(rf"(?<![\w'])(?:{one.words})", (one.cues, one.beside)), one.means, re.compile(one.unless) if one.unless else None) for one in LANGUAGES[code].plainer)
+    return tuple((by_start(one.cues), by_start(one.beside), Likely(rf"(?<![\w'])(?:{one.words})", (one.cues, one.beside)), one.means, re.compile(one.unless) if one.unless else None) for one in getattr(LANGUAGES[code], of))
 
 
 @cache
-def _patterns(code: str) -> tuple[Likely, ...]:
-    return tuple(pattern for _, _, pattern, *_ in _rows(code))
+def _patterns(code: str, of: str) -> tuple[Likely, ...]:
+    return tuple(pattern for _, _, pattern, *_ in _rows(code, of))
 
 
-def cuts(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
-    """The turns of words of a note and what stands in their place, in order; none within another."""
+def begun_anew(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
+    """What is taken back before another piece is named."""
+    return cuts(text, found, code, "begun_anew")
+
+
+def cuts(text: str, found: tuple[Token, ...], code: str, of: str = "plainer") -> tuple[Cut, ...]:
+    """The turns of words of a note and what stands in their place, in order; none within another. `of`: the rows that they are in."""
     said = plain(text)
     if len(said) != len(text):
         return ()
     made: list[Cut] = []
-    rows, starts = _rows(code), beginnings(said)
-    for at in index_of(_patterns(code)).rough(said):
+    rows, starts = _rows(code, of), beginnings(said)
+    for at in index_of(_patterns(code, of)).rough(said):
         cues, beside, pattern, groups, unless = rows[at]
         for start, cue in cues:
             if (start in starts or not start) and cue in said:

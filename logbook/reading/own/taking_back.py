@@ -163,7 +163,7 @@ def _the_one_named(row: Row, first: int, language: Language) -> str | None:
 
 
 _OF_THE_WORK = frozenset((*DENIED, "SIZE", "EVERY", "LEN"))
-_SO_IS_IT = re.compile(r"(?:it|they|that|this one|these)(?: \w+)? ?(?:is|are|was|were|'s|'re|isn't|aren't|wasn't|weren't|ain't|is not|are not|was not|didn't|did|does|doesn't|has|hasn't)(?: not)?\b")
+_SO_IS_IT = re.compile(r"(?:it|they|that|this one|these)(?: \w+)? ?(?:is|are|was|were|'s|'re|isn't|aren't|wasn't|weren't|ain't|is not|are not|was not|didn't|did|does|doesn't|has|hasn't)(?: not| never| only| so| true| right| done| finished| there| yet| all)*\b")
 
 
 def _goes_on(row: Row, at: int) -> bool:
