@@ -6,7 +6,6 @@ from logbook.languages.en import language as en
 from logbook.languages.es import harms as es_harms, verbs as es_verbs, voices as es_voices
 from logbook.languages.es.acts_missed import SPANISH_ACTS_MISSED
 from logbook.languages.es.all_but import SPANISH_ALL_BUT
-from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
 from logbook.languages.es.afar import SPANISH_AFAR
 from logbook.languages.es.filth import filth
 from logbook.languages.es.flap_told import SPANISH_FLAP_TOLD
@@ -15,26 +14,15 @@ from logbook.languages.es.misheard import MISHEARD
 from logbook.languages.es.named_ahead import SPANISH_NAMED_AHEAD
 from logbook.languages.es.not_the_duct import not_the_duct
 from logbook.languages.es.nothing_ails import nothing_ails
-from logbook.languages.es.in_part import SPANISH_IN_PART
 from logbook.languages.es.left import SPANISH_LEFT
 from logbook.languages.es.mastic_as_tape import SPANISH_MASTIC_AS_TAPE
-from logbook.languages.es.plainer import SPANISH_PLAINER
-from logbook.languages.es.plainer_told import TOLD
 from logbook.languages.es.numbers import NUMBERS, UNITS
 from logbook.languages.es.places import PLACES, STOREYS, WHOLE_PLACES
+from logbook.languages.es.said_plainer import SPANISH_SAID_PLAINER
 from logbook.languages.es.several import SPANISH_SEVERAL
 from logbook.languages.es.small import SPANISH_SMALL
 from logbook.languages.es.whole_turns import SPANISH_WHOLE_TURNS
 from logbook.languages.es.thumbs import SPANISH_THUMBS
-from logbook.languages.es.told_askew import SPANISH_TOLD_ASKEW
-from logbook.languages.es.told_in_turn import SPANISH_TOLD_IN_TURN
-from logbook.languages.es.told_shortly import SPANISH_TOLD_SHORTLY
-from logbook.languages.es.of_all_of_them import SPANISH_OF_ALL_OF_THEM
-from logbook.languages.es.not_so_ill import SPANISH_NOT_SO_ILL
-from logbook.languages.es.not_yet_joined import SPANISH_NOT_YET_JOINED
-from logbook.languages.es.told_shortly_after import SPANISH_TOLD_SHORTLY_AFTER
-from logbook.languages.es.told_at_the_end import SPANISH_TOLD_AT_THE_END
-from logbook.languages.es.told_plainly import SPANISH_TOLD_PLAINLY
 from logbook.languages.es.ticks import SPANISH_TOLD
 from logbook.languages.es.states import SPANISH_STATES
 from logbook.languages.es.turns import SPANISH_TURNS
@@ -389,7 +377,7 @@ LETTERS = {"be": "B", "ce": "C", "de": "D", "efe": "F", "ge": "G", "hache": "H",
 LANGUAGE = Language(
     code="es", storeys=STOREYS, lettered=SPANISH_LETTERED, concepts=CONCEPTS, kinds=KINDS, sides=SIDES, services=SERVICES, closures=CLOSURES, damages=DAMAGES,
     methods=METHODS, places=PLACES, whole_places=WHOLE_PLACES, units=UNITS, numbers=NUMBERS, misheard=MISHEARD, telling=TELLING, names=NAMES,
-    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS_MISSED, states=(*SPANISH_STATES, *SPANISH_FLAP_TOLD), mastic_as_tape=SPANISH_MASTIC_AS_TAPE, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, several=SPANISH_SEVERAL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=(*SPANISH_NOT_SO_ILL, *SPANISH_OF_ALL_OF_THEM, *SPANISH_NOT_YET_JOINED, *SPANISH_TOLD_PLAINLY, *SPANISH_PLAINER, *SPANISH_ASKED_PLAINLY, *SPANISH_TOLD_ASKEW, *SPANISH_TOLD_IN_TURN, *SPANISH_TOLD_SHORTLY, *SPANISH_TOLD_SHORTLY_AFTER, *SPANISH_TOLD_AT_THE_END, *TOLD, *SPANISH_IN_PART), letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
+    all_but=SPANISH_ALL_BUT, turns=SPANISH_TURNS, acts=SPANISH_ACTS_MISSED, states=(*SPANISH_STATES, *SPANISH_FLAP_TOLD), mastic_as_tape=SPANISH_MASTIC_AS_TAPE, told=SPANISH_TOLD, left=SPANISH_LEFT, afar=SPANISH_AFAR, small=SPANISH_SMALL, named_ahead=SPANISH_NAMED_AHEAD, several=SPANISH_SEVERAL, forms=SPANISH_FORMS, thumbs=SPANISH_THUMBS, whole_turns=SPANISH_WHOLE_TURNS, plainer=SPANISH_SAID_PLAINER, letters=LETTERS, accents_fall=True, accents_kept=frozenset("entre cuando donde como que quien cual el te si mi esta se cuanto cuantos cuantas cuanta encinto echo".split()) | es_verbs.present(),
     fuzzy=(
         ("transicion", "K_TRANSITION"), ("reduccion", "K_TRANSITION"), ("engrapada", "STAPLED"), ("engrapado", "STAPLED"),
         ("encintada", "TAPED"), ("encintado", "TAPED"), ("mastique", "C_MASTIC"), ("derivacion", "K_BRANCH"),

@@ -5,14 +5,14 @@ Rows like those of `plainer.py`. Not reviewed by a native speaker.
 
 from __future__ import annotations
 
-from logbook.languages.es.plainer import COUNT
+from logbook.languages.es.plainer import COUNT, STOP
 from logbook.languages.plainer import Plainer
 
 _TAPE = r"(?:cinta|tape|teip|teipe|foil)"
-_USUAL = r"(?:normal|de siempre|comun|corriente|de costumbre)"
-_USUAL_CUES = (" normal", "de siempre", " comun", " corriente", "de costumbre")
-_STRIPS = rf"\b(?:tiras?|tiritas|tirillas|pestañas?|tabs|lenguetas|pedazos) (?:de {_TAPE} )?(?:atravesad|cruzad|cada )"
-_THEN = r"(?:luego|despues|encima|arriba|al final)"
+_USUAL = r"(?:normal|de siempre|comun|corriente|de costumbre|corrida|a lo largo(?: de (?:toda )?la (?:junta|union|costura))?|continua|completa)"
+_USUAL_CUES = (" normal", "de siempre", " comun", " corriente", "de costumbre", " corrida", "a lo largo", " continua", " completa")
+_STRIPS = rf"\b(?:tiras?|tiritas|tirillas|pestañas?|tabs|lenguetas|pedazos) (?:de {_TAPE} )?(?:de {COUNT} (?:pulgadas )?)?(?:de {_TAPE} )?(?:atravesad|cruzad|cada )"
+_THEN = r"(?:luego|despues|encima|arriba|al final|sobre (?:los|las) (?:tabs|tiras|pestañas)|por encima|encima de (?:los|las|eso|ell[oa]s)(?: (?:tabs|tiras|pestañas))?)"
 
 _DID = r"(?<!no )\b(?:(?:en)?cint(?:e|amos|ado|ada)|teip(?:ie|ee|e)|(?:en)?grap(?:e|amos|ado|ada)|tall(?:e|amos|ado|ada)|frot(?:e|amos|ado|ada)|limpi(?:e|amos|ado|ada)|(?:recort|quit)(?:e|amos) la fibra|puse (?:la |el )?(?:cinta|teip|tape|mastique|grapas) (?:a|en)|(?:cinta|teip|tape|mastique|grapas)(?: puestas?)? (?:a|en))"
 _FRONTS = ("frente", "adelante", "la cara", "donde se ve", "donde se mira")
@@ -55,14 +55,20 @@ SPANISH_TOLD_SHORTLY_AFTER = (
     Plainer(("casi tod", " parte", "que pude", "que se pudo", "que alcanc", " pedazo", " pedacito", " cach", " tram"), rf"{_DID}(?: (?:nomas|solo|apenas|como|ya))* (?P<x>{_SHARES})(?=[.,;]|$| (?:y|pero|con)\b)", (("x", "la mitad"),)),
     # --- "tiras de cinta atravesadas, luego la cinta normal": the one that always goes there, and no other
     Plainer(
+        (" cinta", " tape", " teip"),
+        rf"{_STRIPS}[^.;]*?[,.;]? (?:(?:y|ya) )*{_THEN}(?P<x> (?:ya )?(?:con )?(?:la|el|su) {_TAPE}){STOP}",
+        (("x", " le puse cinta"),),
+        beside=("tabs", "tira", "pestaña", "lengueta", "pedazos"),
+    ),
+    Plainer(
         _USUAL_CUES,
-        rf"{_STRIPS}[^.;]*?[,.;]? (?:(?:y|ya) )*{_THEN}(?P<x> (?:y )?(?:la|el) {_TAPE} {_USUAL})(?! (?:de|gris|negra|plateada)\b)",
+        rf"{_STRIPS}[^.;]*?[,.;]? (?:(?:y|ya) )*{_THEN}(?P<x> (?:y )?(?:ya )?(?:(?:con )?(?:la|el|su) )?{_TAPE} {_USUAL})(?! (?:de|gris|negra|plateada)\b)",
         (("x", " le puse cinta"),),
     ),
     Plainer(
         _USUAL_CUES,
-        rf"{_STRIPS}[^.;]*?[,.;]? (?:(?:y|ya) )*(?:{_THEN} )?(?:(?:le|ya) )*(?:puse|eche|pase|meti|corri|va|fue) (?:la|el) {_TAPE}(?P<x> {_USUAL})(?! (?:de|gris|negra|plateada)\b)",
-        (("x", ""),),
+        rf"{_STRIPS}[^.;]*?[,.;]? (?:(?:y|ya) )*(?:{_THEN} )?(?:(?:le|ya) )*(?:puse|eche|(?P<v>pase|corri|pegue)|meti|va|fue) (?:(?:la|el|su) )?{_TAPE}(?P<x> {_USUAL})(?! (?:de|gris|negra|plateada)\b)",
+        (("v", "puse"), ("x", "")),
     ),
     # --- "grapas cada dos, tape encima y bien frotado": taped, and rubbed
     Plainer(

@@ -1,0 +1,27 @@
+"""Spanish of two or three pieces named one behind the other without a stop: "hice dos rectos el veinte y el veintiuno", "pero al catorce no le puse aletas".
+
+Rows like those of `plainer.py`. Not reviewed by a native speaker.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.es.plainer import MARK, PUT
+from logbook.languages.plainer import Plainer
+
+_KINDS = r"(?:rectos|tramos|codos|tes|tees|tapas|transiciones|reducciones|offsets|plenums|plenos|collarines|ramales|derivaciones|piezas|secciones|ductos|pantalones|straights|wyes)"
+
+SPANISH_TOLD_OF_SEVERAL = (
+    # --- "dos rectos el veinte y el veintiuno": their numbers, and none of them told alone
+    Plainer(
+        (" dos ", " tres ", "dos ", "tres "),
+        rf"(?P<x>(?:dos|tres|2|3)) {_KINDS}(?P<y> (?:el|la) ){MARK}(?P<z>,? y (?:el|la) ){MARK}(?= (?!por |x |pulgadas?|grados|lados?|y media|y el |y la ))",
+        (("x", "los"), ("y", " "), ("z", " y ")),
+    ),
+    Plainer(
+        ("tres ", "3 "),
+        rf"(?P<x>(?:tres|3)) {_KINDS}(?P<y> (?:el|la) ){MARK}(?P<w>,? (?:el|la) ){MARK}(?P<z>,? y (?:el|la) ){MARK}(?= (?!por |x |pulgadas?|grados|lados?|y media|y el |y la ))",
+        (("x", "los"), ("y", " "), ("w", " "), ("z", " y ")),
+    ),
+    # --- "engrapados y encintados pero al catorce no le puse aletas"
+    Plainer((" pero al ", " pero a la "), rf"\w*[ao]d[oa]s,? pero (?P<x>al|a la) {MARK} (?:todavia |aun |ya )*no (?P<y>(?:le|les) {PUT}) (?=(?:(?:la|las|el|los|ni) )?(?:cinta|teip|tape|grapas|staples|aletas|vanes|guias)\b)", (("x", "el"), ("y", "lleva"))),
+)
