@@ -290,7 +290,7 @@ class Language:
     fluent: Fluent = Fluent()
     measured_next: MeasuredNext = MeasuredNext()
     plainer: tuple[Plainer, ...] = ()
-    begun_anew: tuple[Plainer, ...] = ()  # the same, of what is taken back before another piece is named, looked for before the pieces are told apart
+    plainer_first: tuple[Plainer, ...] = ()  # the same, looked for before the pieces are told apart: what is taken back before another piece is named, the hour
     named_ahead: NamedAhead = NamedAhead()
     thoughts: Thoughts = Thoughts()
     pointed: Pointed = Pointed()

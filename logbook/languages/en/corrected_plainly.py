@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en.left_plainly import KIND, NUMBER
 from logbook.languages.en.measured_next import _V
 from logbook.languages.plainer import Plainer
 
@@ -21,5 +22,22 @@ ENGLISH_CORRECTED_PLAINLY = (
         (" sides", " side"),
         rf"(?:taped|stapled)(?: (?:on|up|along|down))*(?: (?:all|the))* (?:four|4|three|3) sides{_FIXES}(?:(?:only|just|it's|there's|i only (?:did|got)|i (?:did|got)|make (?:it|that)|like),? )*(?:one|two|three|1|2|3)(?P<x>){_END}",
         (("x", " sides"),),
+    ),
+    # --- he was right before: "every three, no, two, no, I was right, three"
+    Plainer(("right",), rf"(?<=[.,;] )(?:(?:no|wait|hold on|nope),? )*(?P<x>(?:i (?:was|had (?:it|that)) right(?: (?:the first time|before|at first|all along|to begin with))?|(?:the )?first (?:one|number|time) was right|right the first time)[.,;:]? (?:it's |it is |that's )?)(?={_V}{_END})", (("x", "no, "),)),
+    Plainer(("right",), rf"(?<![\w'/-]){_V}(?: inch(?:es)?)?(?P<x>[.,;] (?:(?:no|wait|sorry|make that|make it|i mean),? )+{_V}(?: inch(?:es)?)?[.,;] (?:(?:no|wait|nope|hold on),? )+(?:i (?:was|had (?:it|that)) right(?: (?:the first time|before|at first|all along|to begin with))?|(?:the )?first (?:one|number|time) was right))(?=[.;!]|$)", (("x", ""),)),
+    # --- what was wrong is named, and the right measure stands alone: "I gave you the wrong length on straight fourteen. It's forty-six"
+    *(
+        Plainer(
+            (" wrong",),
+            rf"(?P<w>(?:i|we) (?:gave|told|sent|had|got|said)(?: (?:you|them|him))? the )?(?:wrong (?:{thing})|(?:{thing})(?: (?:i (?:gave|told|sent|said|wrote|had))(?: (?:you|them|him))?)?(?: \w+)? wrong|(?:had|got|gave|told)(?: (?:you|them|him))? the (?:{thing}) wrong)(?: (?:on|for|of) (?:the |that )?(?:{KIND}|number)? ?(?:number )?(?:[a-z]-?)?{NUMBER})?(?: (?:was|is) wrong)?(?P<x>[.,;:] (?:(?:and|but|actually|really|well),? )*(?:it's|it is|it was|that's|should be|it should be|make (?:it|that)|right one is|the right one's)(?: (?:really|actually|supposed to be))*) (?={_V}(?: inch(?:es)?)?{_END})",
+            (("w", ""), ("x", says)),
+        )
+        for thing, says in (("length", ". The length is"), ("(?:staple )?spacing", ". Stapled every"), ("gap", ". The gap is"))
+    ),
+    Plainer(
+        ("length ",),
+        rf"length i (?:gave|told|sent|said|wrote|had)(?: (?:you|them|him))? (?:on|for|of) (?:the |that )?(?:{KIND}|number)? ?(?:number )?(?:[a-z]-?)?{NUMBER} (?:was|is) wrong(?P<x>[.,;:] (?:(?:and|but|actually|really|well),? )*(?:it's|it is|it was|that's|should be|it should be|make (?:it|that))(?: (?:really|actually))*) (?={_V}(?: inch(?:es)?)?{_END})",
+        (("x", ". The length is"),),
     ),
 )

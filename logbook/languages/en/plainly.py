@@ -36,6 +36,7 @@ from logbook.languages.en.mouths import ENGLISH_MOUTHS
 from logbook.languages.en.named_aside import ENGLISH_NAMED_ASIDE
 from logbook.languages.en.numbers_aloud import ENGLISH_NUMBERS_ALOUD
 from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
+from logbook.languages.en.owned_up import ENGLISH_OWNED_UP
 from logbook.languages.en.parts_plainly import ENGLISH_PARTS_PLAINLY
 from logbook.languages.en.plainer import ENGLISH_PLAINER
 from logbook.languages.en.plainer_aloud import ENGLISH_ALOUD
@@ -60,6 +61,7 @@ from logbook.languages.en.waits_plainly import ENGLISH_WAITS_PLAINLY
 from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
+    *ENGLISH_OWNED_UP,
     *ENGLISH_ASKED_OF_HIMSELF,
     *ENGLISH_FRONTED,
     *ENGLISH_JOINTS_SET_BESIDE,

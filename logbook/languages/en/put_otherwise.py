@@ -38,4 +38,10 @@ ENGLISH_PUT_OTHERWISE = (
     Plainer((" only number ",), rf"(?P<x>of (?:the|my|those|all the) (?:two|three|four|five|six|\d) )(?:cap|end cap|elbow|tee|straight|collar|transition|reducer|offset|plenum)(?P<y>s,? only number )(?=\d+|{SAID_NUMBER})", (("x", ""), ("y", " "))),
     # a cap that a test found loose is no piece of its own
     Plainer((" found ", " spotted ", " caught "), r"(?:before|after|until|till|when|once|then) (?:i|we) (?:found|caught|noticed|spotted|fixed)(?P<x> (?:the|a|that|one) (?:loose|open|missing|bad|leaky|leaking|blown)(?: end)? (?:cap|collar|door|access door|seam))(?! (?:number|on|at|\d))", (("x", " it"),), beside=("leak test", "cfm", "leakage")),
+    # --- what nobody will find there
+    Plainer(
+        ("if you", "you can look", "good luck "),
+        rf"(?:^|(?<=[.!?;,] ))(?P<x>(?:if you(?:'re| are)? (?:go |ever |just )*(?:look|looking|hunt|hunting|search|searching|check|checking|reach|feel|feeling)(?: (?:around|in there|all day))? for )(?:the |any |a |its |some )?)(?P<t>tape|staples?|vanes?|tabs|flap)(?: (?:on|in|inside|at) (?:the )?(?:{KIND} |number )*\w+(?:-\w+)?)?(?P<y>,? (?:well,? )?you (?:won't|will not|ain't going to|aren't going to|'re not going to|'ll never|'ll not|will never|ain't gonna|aren't gonna)(?: (?:ever|really))* (?:find|see) (?:any|it|them|one|none|that|a thing|nothing|much))(?=[.,;!]|$| there| in there)",
+        (("x", "there's no "), ("y", "")),
+    ),
 )

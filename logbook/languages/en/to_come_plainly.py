@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from logbook.languages.en.left_plainly import KIND, NUMBER
 from logbook.languages.plainer import Plainer
 
 _IT = r"(?:it|this|that|this one|that one|she|they|the (?:tape|seams?|joints?|flap))"
@@ -27,8 +28,18 @@ _FIRST = r"(?: (?:first thing|morning|afternoon))?(?:,? (?:when|once|as soon as)
 _PART_WORD = r"(?:seams?|joints?|flap|ends?|sides?|rest|others?|edges?|corners?)"
 _GETS = r"(?:get|do|hit|finish|catch|pick up|go back for|come back for|tackle)"
 _NO_REACH = r"(?:i|we)(?: just| really)? (?:can'?t|cannot|couldn'?t|could not)(?: even| quite)? (?:reach|get (?:at|to|in|up|around|behind|under|over)|fit)(?: (?:in|up|over|around|there|it|far enough))*"
+_THEY = r"(?:i|we|you(?: guys)?|they|he|she|it|that|this|somebody|the [a-z]+(?: [a-z]+)?|[a-z]+)"
+_COMES = r"(?:(?:'s|'re|is|are) (?:here|back|in|dry|done|ready|over|out of the way|free|open)|get|gets|find|finds|show|shows|come|comes|arrive|arrives|quit|quits|bring|brings|send|sends|warm|warms|dry|dries|stop|stops|finish|finishes|deliver|delivers|open|opens|land|lands|start|starts|clear|clears)(?![\w'])"
+_NAMED = rf"(?:{KIND}|number) (?:number )?{NUMBER}"
 
 ENGLISH_TO_COME_PLAINLY = (
+    # --- "when I get more staples straight nine gets stapled": what a time to come brings
+    Plainer(
+        (" gets ",),
+        rf"(?:^|(?<=[.!?;] ))(?:(?:so|and|but|well|then|now|okay),? )*(?:when|whenever|once|as soon as|soon as|the minute|the day) {_THEY} ?{_COMES}(?:(?!{_NAMED})[^.?!;]){{0,50}}?(?P<y>,?) {_NAMED}(?P<x> gets)(?= (?:(?:its|the|some|all|fully|finally) )*(?:taped|stapled|rubbed|wiped|trimmed|patched|fixed|closed|sealed|finished|vanes|tape|staples|mastic|tabs)(?![\w']))",
+        (("y", ","), ("x", " will get")),
+        beside=("when", "once ", "soon as", "the minute", "the day"),
+    ),
     Plainer((" get ",), rf"(?:i|we)(?P<x>(?: really| probably| still)* (?:should|ought to|oughta|'d better|had better)(?: really| probably| still)*) get (?:it|that|this one|the (?:\w+ )?{_PART_WORD}|{_SIDE}|the {_SIDE})(?: all)? (?:rubbed|taped|stapled|wiped|trimmed)(?![\w'])", (("x", " still have to"),), beside=("should", "ought", "better")),
     Plainer(("tomorrow", "morning", "later", "day ", "after lunch", "next week"), rf"(?:and|but|then|,|\.) (?P<x>(?:then )?{_DAY}{_FIRST},? (?:i|we)(?:'ll| will)? {_GETS} )(?:the |that |its )?{_SIDE}(?P<y>,? (?:which |that |where )?{_NO_REACH} to (?P<v>tape|rub|staple|wipe)(?: (?:down|it))?)(?=[.,;!]|$)", (("x", ""), ("y", r", i still have to \g<v> it")), beside=("reach", " get ", " fit ")),
     Plainer(("tomorrow", "morning", "later", "day ", "after lunch", "next week"), rf"(?:and|but|then|,|\.) (?P<x>(?:then )?{_DAY}{_FIRST},? (?:i|we)(?:'ll| will)? {_GETS} )(?:the |that |its )?{_SIDE}(?P<y>)(?=[.,;!]|$| (?:and|where|that|which|i)\b)", (("x", ""), ("y", " tomorrow"))),

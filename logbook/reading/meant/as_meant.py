@@ -29,8 +29,8 @@ def as_meant(text: str, found: tuple[Token, ...], code: str, job, read: Reads) -
         return replace(as_written(as_meant(same, tokens(same), code, job, read), text, ()), text=text)
     if spelled := _not_the_crews(signs(text, found, code), found, job, code):
         return _set_right(text, spelled, lambda text, found: as_meant(text, found, code, job, read))
-    if again := plainly.begun_anew(text, found, code):
-        return _set_right(text, again, lambda text, found: as_meant(text, found, code, job, read))
+    if plain_words := plainly.first(text, found, code):
+        return _set_right(text, plain_words, lambda text, found: as_meant(text, found, code, job, read))
     told = one_by_one(text, code, lambda part: as_meant(part, tokens(part), code, job, read))
     if told is not None:
         return told

@@ -27,9 +27,9 @@ def _patterns(code: str, of: str) -> tuple[Likely, ...]:
     return tuple(pattern for _, _, pattern, *_ in _rows(code, of))
 
 
-def begun_anew(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
-    """What is taken back before another piece is named."""
-    return cuts(text, found, code, "begun_anew")
+def first(text: str, found: tuple[Token, ...], code: str) -> tuple[Cut, ...]:
+    """Those that must be read plainly before the pieces are told apart."""
+    return cuts(text, found, code, "plainer_first")
 
 
 def cuts(text: str, found: tuple[Token, ...], code: str, of: str = "plainer") -> tuple[Cut, ...]:
