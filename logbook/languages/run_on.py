@@ -66,5 +66,9 @@ class RunOn:
     him: frozenset[str] = frozenset()  # people who did nothing: "us"
     one: frozenset[str] = frozenset()  # "the fourth one"
     zero: frozenset[str] = frozenset()  # so many of what stands before it
+    pointing: frozenset[str] = frozenset()  # before a thing that is told of, so that a word before them is none of its names
+    sorts: frozenset[str] = frozenset()  # "kind of": before a noun they name it, and doubt nothing
+    whys: frozenset[str] = frozenset()  # "don't ask me why": a sentence ends with them
+    extents: frozenset[str] = frozenset()  # how well or how far: no sentence of its own is made of them
     opening: frozenset[str] = frozenset()  # first words of what only leads to a sentence: "halfway through"
     so_many_sides: frozenset[str] = frozenset()  # as a piece has

@@ -64,6 +64,10 @@ ENGLISH_RUN_ON = RunOn(
     him=frozenset("us me him them".split()),
     one=frozenset(["one"]),
     zero=frozenset("0 zero".split()),
+    pointing=frozenset("the that this these those".split()),
+    sorts=frozenset("kind of|sort of|kinda|sorta|kind of like".split("|")),
+    whys=frozenset("why how when".split()),
+    extents=frozenset("all enough good great well better best tight right hard fully much far way quite too so pretty real straight close perfect bad clean smooth whole entire every any".split()),
     opening=frozenset("if when while halfway after before until unless once as".split()),
     so_many_sides=frozenset("1 2 3 4 one two three four".split()),
 )

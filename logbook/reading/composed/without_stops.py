@@ -12,10 +12,12 @@ from dataclasses import fields, is_dataclass, replace
 from logbook.languages.run_on import RunOn
 from logbook.reading.composed.begins_anew import apart, is_put_off, sign_before
 from logbook.reading.composed.held_together import begin, held
+from logbook.reading.composed.said_between import said_between
 from logbook.reading.words.items import Item, concept_at
 from logbook.reading.words.kinds import KIND_CONCEPTS
 from logbook.reading.words.tokens import Token
 
+_SAYING = 3  # words: so long a filler is said by itself
 _FEWEST = 3  # tokens; below that there is nothing to part
 _SPARSE = 30  # tokens for each sign: where there are more signs, the note was written with them
 _BREATH = 7  # tokens: who writes small and sets stops alone set none within so many
@@ -90,9 +92,10 @@ def with_signs(text: str, items: tuple[Item, ...], words: RunOn) -> tuple[str, t
     items = apart(text, items, words)
     said = [text[item.start : item.end].lower().replace("’", "'") for item in items]
     signs: dict[int, str] = {}
+    aside = said_between(items, said, words)
     reaches = bool(items) and items[0].concept in _REACHES_ON
     for at in range(1, len(items)):
-        sign = None if reaches and items[at].concept in _ACTS and not _is_past_others(items, at, signs) and not is_put_off(items, said, at, words) else _sign(items, said, at, signs, words)
+        sign = aside[at] if at in aside else None if reaches and items[at].concept in _ACTS and not _is_past_others(items, at, signs) and not is_put_off(items, said, at, words) else _sign(items, said, at, signs, words)
         if sign is not None and text[items[at].start - 1].isspace():
             if sign == "?" and signs.get(at - 1) == _MORE:
                 signs[at - 1] = _NEW  # "stapled | taped? sure when pigs fly": what was asked is no part of what was told
@@ -176,7 +179,7 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
         return _MORE
     if concept not in _BEGINS or before not in _BEGINS[concept][0] or first in words.links:
         return None
-    if before == "FILLER" and said[at - 1] not in words.closers | words.did or before == "WORD" and said[at - 1] in words.adverbs or _belongs(items, said, at, before, concept, signs, words):
+    if before == "FILLER" and said[at - 1] not in words.closers | words.did and len(said[at - 1].split()) < _SAYING or before == "WORD" and said[at - 1] in words.adverbs or _belongs(items, said, at, before, concept, signs, words):
         return None
     return _MORE if concept == "WILL" and said[at] in words.gonna else _BEGINS[concept][1]
 
@@ -221,6 +224,8 @@ def _denies_anew(items, said, at: int, words: RunOn) -> bool:
         return True
     if items[at - 1].concept == "NUM" and not (at > 1 and items[at - 2].concept in ("BY", "EVERY", "BACK")):
         return False
+    if items[at - 1].concept == "FILLER" and len(said[at - 1].split()) >= _SAYING and said[at] in words.auxiliaries:
+        return items[at - 2].concept in (*_WHOLE, "IT")  # "when I taped it believe it or not | didn't preheat it"
     return items[at - 1].concept in _WHOLE and (said[at] in words.wholes or said[at] in words.auxiliaries or said[at] in words.plain_not or items[at - 1].concept in ("NUM", "LEN") and said[at] in words.copulas)
 
 
@@ -243,7 +248,7 @@ def _is_short_for_all(items, said, at: int, words: RunOn) -> bool:
     if concept in _KINDS or concept == "RUN" or concept == "NUM" and concept_at(items, at + 1) == "BY":
         return said[at - 1] not in words.plain_not
     asserted = concept_at(items, at - 3) in _DONE and concept_at(items, at - 4) in ("BE", "IF", "I", "THINK")
-    return concept in ("STAPLED", "TAPED", "RUBBED") and (said[at - 1] in words.auxiliaries or asserted and said[at - 1] not in words.plain_not)
+    return concept in _ACTS and said[at].split()[0] in words.bare and (said[at - 1] in words.auxiliaries or asserted and said[at - 1] not in words.plain_not)
 
 
 def _is_turned_to(items, at: int, signs) -> bool:

@@ -47,7 +47,7 @@ def wider_in_a_stretch(row: Row, looked: Row, taken: set[int], claims: list[Clai
             more = _measure(row, looked, cut_up[at + 1], taken, one.value, alone=True)
         if more is None and not wide:
             continue
-        after = row.words(part.last, min(len(row.items), part.last + 40)).lower()
+        after = row.words(part.last, min(len(row.items), part.last + 40)).lower() if part.last < len(row.items) else ""
         mended = word(language.code, "told.stretches.mended").search(after)
         if more is None and mended is not None:
             return claims

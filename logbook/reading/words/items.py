@@ -290,7 +290,7 @@ def _settle(rough: list[Item], found, lexicon: Book) -> tuple[Item, ...]:
         if item.concept != "MISHEARD":
             settled.append(item)
             continue
-        row = next((row for row in item.value if _fits(row, settled, rough, place)), None)
+        row = next((row for row in item.value if _fits(row, settled, rough, place) and not (row.concept == "BUTT" and item.last < len(found) and found[item.last].low in lexicon.language.run_on.pointing)), None)  # "but the joint …"
         if row is not None:
             value = "mastic" if row.concept == "C_MASTIC" else row.concept[2:].lower() if row.concept[:2] in ("K_", "D_") else None
             concept = "DAMAGE" if row.concept.startswith("D_") else row.concept
