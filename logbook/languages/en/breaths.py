@@ -33,6 +33,8 @@ ENGLISH_BREATHS = (
     Plainer((" a foot", " per foot"), r"(?<![\w'])(?P<x>(?:one|1) (?:a|per|each|to a|to the|in a) foot)(?! (?:and|long|wide|apart|from|of))(?![\w'])", (("x", "every twelve inches"),), beside=("tab", "screw")),
     # --- torn, by another word for it
     Plainer((" left it tore", " left it rip", " left it busted", " left it broke"), r"left it (?P<x>tore(?: up)?|ripped up|busted(?: up)?|broke)(?=[.,;!]|$| and| so)", (("x", "torn"),)),
+    # --- what ran out, run on behind another act
+    Plainer((" ran out of ", " run out of "), r"(?:stapled|trimmed|wiped|clean|cleaned|bent|cut|made)(?: (?:every (?:two|three|one|2|3)(?: inches)?|it|up|off|good|down|all four sides|all around))*(?P<x>)(?= (?:then )?(?:i |we )?(?:ran|run) out of (?:the |my )?(?:tape|foil|181|one eighty))", (("x", ","),)),
     # --- on how many sides, and then what was not done
     Plainer((" sides ",), r"(?:stapled|taped)(?: it)?(?: on| at| down)? (?:on )?(?:all|both|all four|all 4|the four|four|4|three|3|two|2) sides(?P<x>)(?= (?:not|no|haven't|have not|hasn't|didn't|never|ain't|isn't|but) )", (("x", ","),)),
     # --- the comma of a breath

@@ -34,6 +34,7 @@ from logbook.languages.en.measured import ENGLISH_MEASURED
 from logbook.languages.en.mixed_in import ENGLISH_MIXED_IN
 from logbook.languages.en.mouths import ENGLISH_MOUTHS
 from logbook.languages.en.named_aside import ENGLISH_NAMED_ASIDE
+from logbook.languages.en.none_there import ENGLISH_NONE_THERE
 from logbook.languages.en.numbers_aloud import ENGLISH_NUMBERS_ALOUD
 from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
 from logbook.languages.en.owned_up import ENGLISH_OWNED_UP
@@ -96,6 +97,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_ANSWERED_PLAINLY,
     *ENGLISH_ONE_BREATH,
     *ENGLISH_TAPING_SAID,
+    *ENGLISH_NONE_THERE,
     *ENGLISH_PLAINER,
     *ENGLISH_ALOUD,
     *ENGLISH_FASTENING,

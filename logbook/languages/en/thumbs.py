@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.en.spelled import ENGLISH_SPELLED
 from logbook.languages.en.texted import ENGLISH_TEXTED
+from logbook.languages.en.other_names import ENGLISH_OTHER_NAMES
 from logbook.languages.thumbs import Short, Thumbs
 
 _NUMBERED = r"\s*#?\s*[a-z]?-?\d"  # a piece's number behind its kind
@@ -33,6 +34,7 @@ def _kinds(pairs: str) -> tuple[Short, ...]:
 
 ENGLISH_THUMBS = Thumbs(
     shorts=(
+        *ENGLISH_OTHER_NAMES,
         # kinds, right before the piece's number
         *_kinds(
             """

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
 from logbook.languages.es.in_part import SPANISH_IN_PART
+from logbook.languages.es.none_there import SPANISH_NONE_THERE
 from logbook.languages.es.not_so_ill import SPANISH_NOT_SO_ILL
 from logbook.languages.es.not_yet_joined import SPANISH_NOT_YET_JOINED
 from logbook.languages.es.of_all_of_them import SPANISH_OF_ALL_OF_THEM
@@ -20,6 +21,7 @@ from logbook.languages.es.told_shortly import SPANISH_TOLD_SHORTLY
 from logbook.languages.es.told_shortly_after import SPANISH_TOLD_SHORTLY_AFTER
 
 SPANISH_SAID_PLAINER = (
+    *SPANISH_NONE_THERE,
     *SPANISH_RAN_SHORT,
     *SPANISH_TOLD_OF_SEVERAL,
     *SPANISH_TOLD_IN_PASSING,

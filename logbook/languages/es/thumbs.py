@@ -6,6 +6,7 @@ patterns of this language are written with, so that what is known of one is know
 
 from __future__ import annotations
 
+from logbook.languages.es.other_names import SPANISH_OTHER_NAMES
 from logbook.languages.thumbs import Short, Thumbs
 
 # typed on a keyboard without ñ
@@ -64,6 +65,7 @@ _STUFF = r"(?:aletas|vanes|grapas|cinta|tape|teip|mastique|tabs|pestañas|tiras|
 
 SPANISH_THUMBS = Thumbs(
     shorts=(
+        *SPANISH_OTHER_NAMES,
         *_BY_EAR,
         # of a joint: "la junta no asienta"; a panel seats or does not
         *_things("no_cerró no_me_cerró no_nos_cerró no_le_cerró no_cerraron no_me_cerraron no_asienta no_asientan no_asentó no_embona no_embonan no_embonó no_encaja no_encajó no_ensambla no_pega_bien no_llega no_llegan no_alcanza no_quedó_apretada no_quedaron_apretadas", "no cierra", before=r"\b(?:juntas?|costuras?|uni[oó]n|uniones|esquinas?)(?: (?:de (?:abajo|arriba|atr[aá]s|en medio|un lado)|con (?:el|la) \w+))? $"),

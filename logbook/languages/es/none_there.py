@@ -1,0 +1,36 @@
+"""Spanish for vanes and cross tabs that are not there, told by what ran out or is owed: "se me acabaron las aletas", "quedé debiendo tiras cruzadas".
+
+All are read as "no lleva aletas", or as lacking where they are yet to come. Rows like those of `plainer.py`. Not reviewed by a native speaker.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.plainer import Plainer
+
+_SINCE = r"trajer|consegu|fui por|fuimos por|otr[ao]s? (?:caja|paquete|juego|rollo)|(?:luego|despues|al rato|ya) (?:se )?(?:las |los )?(?:puse|meti|coloque|pusimos|metimos|van)|para (?:el|la|los|las) (?:que sigue|siguiente|otr[oa]s?)|habia mas|de repuesto"
+_ANY = r"(?:las |los |unas |unos |mas |mis |sus )?"
+_THINGS = r"(?:aletas|vanes|alabes|guias|direccionales|tiras cruzadas|crucetas|(?:cross )?tabs|tiritas|tirillas|lenguetas de cinta|pestañas de cinta|mastique|mastic)"
+_NOT = r"(?<!no )(?<!no se )(?<!no se me )(?<!no me )(?<!ni )(?<!nunca )(?<!casi )"
+_END = r"(?= *(?:$|[,;.!]| (?:y|pero|asi|porque|entonces|por eso|hoy|ahorita|para|en|del|de la|a media)\b))"
+_BY_THEN = r"(?:(?:se )?(?:(?:me|nos) )?(?:acabe|acabamos|acabaron|acabo|terminaron|agotaron)|(?:me|nos) (?:acabe|acabamos|termine)|no (?:pude|pudimos|alcance a|alcanzamos a|logre) (?:poner|meter|colocar|ponerle|meterle|colocarle|instalar)(?: (?:ni|nada de))?|no (?:encontre|encontramos|halle|hallamos|consegui|conseguimos))"
+_TO_COME = r"(?:(?:le |me |la |nos )?qued(?:e|amos|o) debiendo(?:le)?|ocupa|ocupan|ocupo|pide todavia|requiere todavia)"
+
+_TAPE = r"(?:cinta|tape|teip|foil|cinta de foil)"
+_MARK = r"(?: (?:de la |de |del )?(?:ul )?(?:181|ciento ochenta y uno|uno ochenta y uno|one eighty[- ]one)(?:[- ]?a(?:[- ]?[ph]| pe| hache)?)?(?![\w-]))"
+_NO_TAPE = r"(?:(?:no|nunca|tampoco) (?:se )?(?:l[ae] |me |nos )?(?:puse|pusimos|meti|metimos|eche|lleva|trae|tiene|traia|tenia|hay|hubo|habia|use|encontre|alcanzo|quedaba|quedo)|ni lleva|sin|(?:me |le |nos |hace |hacia )*falt(?:a|o|aba)|(?:se )?(?:me |nos )?(?:acabe|acabo|acabamos|termino)|(?:se )?(?:me |nos )?olvido(?: la| el| poner(?:le)?)?|(?:se )?acabaron|nada de|ocupa|cero|debiendo(?:le)?|ya no (?:hay|habia|tenia|traia))"
+_NOT_SO = r"(?: (?:ya |todavia |aun )?(?:no (?:se )?(?:l[aeo]s? |me |nos )?(?:puse|pusimos|meti|metimos|eche|lleva|trae|tiene|hay|hubo|habia|use|usamos|llego|llegaron|alcanzo|quedo|pegue)|nunca|tampoco|(?:se )?(?:me|nos) (?:acab|olvid|termin)\w+|(?:me|le|nos) (?:hace |hacia )?falt\w+|hace falta|pendientes?|quedan? pendientes?|quedo pendiente|qued(?:e|o|an)? (?:para|pendiente)|l[ao]s? (?:deje|dejamos) para|esta(?:n)? por llegar|nada\b|(?:le )?hacen? falta|mañana|para mañana|quede debiendo|se l[ao]s? (?:pongo|voy)))"
+_OTHER_TAPE = r"sino|en (?:vez|lugar)|duct|gris|de tela|mastique|masking|(?<!no )(?<!no le )(?<!no se la )(?<!nunca le )(?:lleva|puse|use|usamos|pusimos|va con)(?: de)? (?:la |una |el |del |de )?(?:181|ciento ochenta|otr[ao])"
+
+_NO_PATCH_AHEAD = r"(?:(?:se )?(?:me |nos )?olvid(?:o|aron|e)(?: poner(?:le)?)?|de|cero|nada de|qued(?:e|o|amos) debiendo(?:le)?|(?:se )?(?:me |nos )?(?:acabe|acabo|acabaron)|no (?:encontre|halle|alcance a poner(?:le)?|pude poner(?:le)?))"
+_NO_PATCH_BEHIND = r"(?:(?:no|nunca|tampoco) (?:se )?(?:l[eo] |me |nos )?(?:puse|pusimos|meti|metimos|eche|lleva|trae|tiene|hay|hubo|habia|use|hice)|(?:se )?(?:me |nos )olvid(?:o|aron)|(?:queda |quedo |esta )?pendientes?|qued(?:e|o) debiendo|tampoco|nada|no llego|se l[oa] (?:pongo|voy a poner) mañana|(?:para )?mañana)"
+
+SPANISH_NONE_THERE = (
+    # the mend
+    Plainer(("parche",), rf"{_NOT}(?P<x>\b{_NO_PATCH_AHEAD} (?:el |un |los |unos )?)(?=parches?(?: nada)?{_END})", (("x", "no le puse "),), unless=_SINCE),
+    Plainer(("parche",), rf"(?<!el )(?<!un )(?<!con )(?P<x>\b(?:el |un |los )?parches?,? (?:todavia |aun |ya )?{_NO_PATCH_BEHIND}){_END}", (("x", "no le puse parche"),), unless=_SINCE),
+    # tape by its mark is read as tape, of which so much more is known
+    Plainer(("181", "ochenta y uno", "eighty one", "eighty-one"), rf"\b{_NO_TAPE} (?:la |el |de |nada de |mas )*{_TAPE}(?P<x>{_MARK})", (("x", ""),), unless=_OTHER_TAPE),
+    Plainer(("181", "ochenta y uno", "eighty one", "eighty-one"), rf"\b{_TAPE}(?P<x>{_MARK})(?={_NOT_SO})", (("x", ""),), unless=_OTHER_TAPE),
+    Plainer(("acab", "termin", "agot", "pud", "alcan", "logre", "encontr", "hall", "consegu"), rf"{_NOT}(?P<x>\b{_BY_THEN} {_ANY})(?={_THINGS}{_END})", (("x", "no lleva "),), unless=_SINCE),
+    Plainer(("debiendo", "ocup", "pide", "requiere"), rf"{_NOT}(?P<x>\b{_TO_COME} {_ANY})(?={_THINGS}{_END})", (("x", "le faltan "),), unless=_SINCE),
+)
