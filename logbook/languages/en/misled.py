@@ -11,7 +11,7 @@ _ALL = r"(?:all(?: of (?:it|them)| around| the way around| four| sides)?|everyth
 _WORK = r"(?!(?:said|told|mentioned|explained|written|been|done|promised|reported|asked|planned|expected|thought|hoped|wanted|heard|seen)(?![\w']))[a-z]+"
 _NOT_WANTED = r"(?:want(?:ed|ing)?|mean|meant|try|trying|like|care|cared|plan|planned|planning|intend|intended|intending|going|gonna|willing|wanting|meaning|looking|thinking)"
 _TILL = r"(?:right up |up )?(?:until|till|'til)"
-_FROM_AFAR = r"(?:from (?:across|the (?:ground|door|floor|far|ladder|lift)|down|below|ten|a distance|where)|at (?:first glance|a glance|first|a distance))"
+_FROM_AFAR = r"(?:from (?:across|here|over here|the (?:ground|door|floor|far|ladder|lift)|down|below|ten|a distance|where)|at (?:first glance|a glance|first|a distance))"
 
 ENGLISH_MISLED = (
     # --- scorn: what he would never do

@@ -47,6 +47,7 @@ from logbook.languages.en.put_otherwise import ENGLISH_PUT_OTHERWISE
 from logbook.languages.en.said_askew import ENGLISH_SAID_ASKEW
 from logbook.languages.en.said_of_a_part import ENGLISH_SAID_OF_A_PART
 from logbook.languages.en.said_flatly import ENGLISH_SAID_FLATLY
+from logbook.languages.en.seen_otherwise import ENGLISH_SEEN_OTHERWISE
 from logbook.languages.en.sealed_told import ENGLISH_TURNED_PLAINLY
 from logbook.languages.en.set_against import ENGLISH_SET_AGAINST
 from logbook.languages.en.set_beside_plainly import ENGLISH_SET_BESIDE_PLAINLY
@@ -63,6 +64,7 @@ from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
     *ENGLISH_OWNED_UP,
+    *ENGLISH_SEEN_OTHERWISE,
     *ENGLISH_ASKED_OF_HIMSELF,
     *ENGLISH_FRONTED,
     *ENGLISH_JOINTS_SET_BESIDE,

@@ -63,6 +63,15 @@ ENGLISH_RAN_SHORT = (
             ),
         )
     ),
+    # --- "asked for half inch staples and he brings quarter inch, so that's what's in straight 22"
+    *(
+        Plainer(
+            ("asked for", "ordered ", "wanted ", "needed ", "told ", "sent "),
+            rf"(?P<x>(?:(?:i|we) )?(?:asked(?: [\w']+)? for|ordered|wanted|needed|(?:told|asked|sent) (?:the |my )?[\w']+ to (?:bring|get|grab|fetch|send|hand)(?: me| us)?|(?:told|sent) (?:the |my )?[\w']+ for) (?:the |some )?{_L}(?: {words})?(?:,? and|,? but|[.,;]|,? so)? (?:they|he|she|it|(?:the |my )?[\w']+)? ?(?:sent|sends|brought|brings|gave|gives|handed|hands|got|came with|come with|comes with|had|showed up with|shows up with)(?: me| us| back| over| up)* (?:the |some )?)(?P<m>{_L})(?: ones| {words})?(?P<y>(?:[.,;]|,? so|,? and)+(?: (?:so|and))* (?:that's|that is|those are|that was|they're) (?:what(?:'s| is| went| i used| i put| we used| we put| got used)|the ones i used))(?= (?:on|in|for) |[.,;!]|$)",
+            (("x", "i used "), ("m", rf"\g<m> {thing}"), ("y", "")),
+        )
+        for thing, words in _THINGS
+    ),
     # --- by its width alone, which no staple has: "no more three inch on the truck, used two inch"
     Plainer(
         ("out of ", "no more", " no ", "no "),
