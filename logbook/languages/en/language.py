@@ -5,6 +5,7 @@ from __future__ import annotations
 from logbook.languages.en.acts_missed import ENGLISH_ACTS_MISSED
 from logbook.languages.en.all_but import ENGLISH_ALL_BUT
 from logbook.languages.en.not_that_one import ENGLISH_NOT_THAT_ONE
+from logbook.languages.en.tape_lies import LIES_WELL
 from logbook.languages.en.taping import ENGLISH_TURNS_TAPING
 from logbook.languages.en.bare_names import ENGLISH_BARE_NAMES
 from logbook.languages.en.begun_anew import ENGLISH_BEGUN_ANEW
@@ -223,6 +224,7 @@ CONCEPTS: tuple[tuple[str, str], ...] = (
     ("WIPE", "wiping|wiping it|wiping it down|wiping it off|wiping down|wiping off|wiping this one|wiping that one|wiping the facing|wiping the board|wiping the foil|wipe-down|wipe down|wipedown|wipe|wipe it|wipe it down|clean it|clean the facing|wipe down|dust it|clean that|clean that off|clean it off|clean the board|clean the foil|clean the surface|clean the joint|wipe that|wipe that down|dust that|clean that up"),
     ("DIRTY", DIRTY + "|" + ways("covered|coated|caked|slick|smeared|plastered|white|black|thick|loaded|full", "in|with|of", "dust|drywall dust|concrete dust|sheetrock dust|plaster dust|overspray|oil|grease|mud|dirt|grime|grit|soot|sawdust")),
     ("TRADE_NOISE", DIRTY_ELSEWHERE),
+    ("FILLER", LIES_WELL),
     ("WIPED", f"{CLEAN}|{WIPED_IT_OFF}"),
     ("WIPE", WIPE_IT_OFF),
     ("DIRTY", ways("oil|grease|dust|dirt|powder|mud|water", "on", "the|", "foil|facing|board|surface|joint") + "|dusty|dirty|greasy|oily|dust on it|covered in dust|didn't wipe|wasn't clean|wasn't wiped|not clean|not wiped|grimy|taped over the dust|oil on it|had oil on it|grease on it|still dusty|still dirty|a little dusty|still a little dusty|kinda dusty|still has dust on it|dust all over it|dust on the facing|dirt on it|mud on it"),

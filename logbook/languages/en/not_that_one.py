@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.not_that_one import NotThatOne
 
-_TRAIL = r"(?: (?:really|quite|actually|yet|so far|at all|though|either|any|one|it|them|though|so much|as yet|i'm afraid|sorry to say|unfortunately|now|still|all the way))*"
+_TRAIL = r"(?: (?:really|quite|actually|yet|so far|at all|though|either|any|one|it|them|though|so much|as yet|i'm afraid|sorry to say|unfortunately|now|still|all the way))*(?: (?:because|'cause|cause|cuz|since|on account of|thanks to) .+)?"
 _AUX = r"(?:isn't|aren't|wasn't|weren't|ain't|hasn't|haven't|hadn't|doesn't|don't|didn't|is not|was not|has not|did not|does not|have not|'s not|isnt|hasnt|didnt|doesnt|wasnt|havent)"
 
 ENGLISH_NOT_THAT_ONE = NotThatOne(

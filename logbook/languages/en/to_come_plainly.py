@@ -26,6 +26,8 @@ _SIDE = r"(?:(?:top|bottom|left|right|back|front|far|near|last|fourth|third|othe
 _FIRST = r"(?: (?:first thing|morning|afternoon))?(?:,? (?:when|once|as soon as) [^.;,?!]{3,40}?)?"
 
 _PART_WORD = r"(?:seams?|joints?|flap|ends?|sides?|rest|others?|edges?|corners?)"
+_ANY_PART = r"(?:(?:female|male|trunk|branch|tap|collar|inlet|outlet|big|small|left|right|far|near|back|top|bottom|last|other|fourth|long|short) (?:side|end|seam|joint|edge|corner|half|foot|bit|one|part|leg)|branch|trunk|tap|tap-?in|heel|throat|top|bottom|back|underside|corners?|ends|flaps?|seams?|last (?:foot|few inches|couple of feet|bit))"
+_GOES_ON = r"(?=[.,;!?]|$| (?:my|the|it's|i|we|so|but|and|because|cause|since|he|she|they|there|that's|tomorrow|after|when|once|yet|still|anyway)(?![\w']))(?! (?:the|my) (?:tap|rub|stapl))"
 _GETS = r"(?:get|do|hit|finish|catch|pick up|go back for|come back for|tackle)"
 _NO_REACH = r"(?:i|we)(?: just| really)? (?:can'?t|cannot|couldn'?t|could not)(?: even| quite)? (?:reach|get (?:at|to|in|up|around|behind|under|over)|fit)(?: (?:in|up|over|around|there|it|far enough))*"
 _THEY = r"(?:i|we|you(?: guys)?|they|he|she|it|that|this|somebody|the [a-z]+(?: [a-z]+)?|[a-z]+)"
@@ -50,4 +52,12 @@ ENGLISH_TO_COME_PLAINLY = (
     Plainer(("rub it?", "tape it?", "staple it?", "wipe it?", "rub it down?", "trim it?"), rf"(?P<x>(?:(?:did|do|should|will) (?:i|we|you) )?(?P<a>rub|tape|staple|wipe|trim) it(?: down| off)?\? (?P<d>{_DAY}))(?=[.,;!]|$)", (("x", r"i'll \g<a> it \g<d>"),)),
     _would("roll|tape|foil|roll of tape", "is not taped, out of tape"),
     _would("stapler|staples|staple gun", "is not stapled, out of staples"),
+    # --- "the trunk is rubbed, the branch I still have to do", "… the branch I didn't do": the part stands first, and the act was told before
+    Plainer(
+        (" haven't", " still need", " have to ", " gotta ", " got to ", " need to "),
+        rf"(?P<x>(?:the|that|its) {_ANY_PART},? (?:still needs?(?: it| that| one| doing| to be done)|(?:i|we)(?:'ve| have)?(?: just| really)? (?:(?:still |yet )?(?:gotta|got to|have to|need to|still have to|still need to|still gotta) (?:do|hit|get(?: to)?|finish|go over|catch)|(?:haven't|have not) (?:yet )?(?:done|gotten to|got to|hit|finished))))(?: yet| still)?{_GOES_ON}",
+        (("x", "the bottom still needs it"),),
+        beside=("taped", "rubbed", "stapled", "rubbing"),
+    ),
+    Plainer((" didn't do", " never did", " didn't hit"), rf"(?P<x>(?:the|that|its) {_ANY_PART},? (?:i|we)(?: just| really)? (?:didn't|never) (?:do|did|hit)){_GOES_ON}", (("x", "the bottom isn't"),), beside=("taped", "rubbed", "stapled", "rubbing")),
 )

@@ -194,4 +194,4 @@ def _has_verb(items, said, at: int, words: RunOn) -> bool:
         return False
     if said[k] in words.nots:
         return k + 1 == len(items) or concept_at(items, k + 1) == "YET"
-    return items[k].concept in _VERBS and not (items[k].concept == "NO" and items[at].concept != "DET") or said[k].split()[0] in words.verbs or items[k].concept == "I" and items[at].concept == "DET" and concept_at(items, k + 1) in ("PENDING", "NOT", "WILL", "FORGOT")
+    return items[k].concept in _VERBS and not (items[k].concept == "NO" and items[at].concept != "DET") or said[k].split()[0] in words.verbs or items[k].concept == "I" and (items[at].concept == "DET" or items[at].start - items[at - 1].end >= _ARTICLE) and concept_at(items, k + 1) in ("PENDING", "NOT", "WILL", "FORGOT")

@@ -101,6 +101,8 @@ def _is_its_piece(items, said, first: int, at: int, words: RunOn) -> bool:
 
 def _is_its_number(items, said, first: int, at: int, words: RunOn) -> bool:
     before, earlier, behind = items[at - 1].concept, concept_at(items, at - 2), concept_at(items, at + 1)
+    if before == "DAMAGE" and behind in ("JOINT", "SIDE_WORD", "END", "PANEL"):
+        return True  # "crushed | one corner"
     if before in ("DOUBT", "SHOULD_HAVE", "BUILDING", "TRADE_NOISE") or before == "SHOWS" and earlier == "DRAWING" or before == "LEN" and behind == "BOARD" or behind == "COUNTED":
         return True
     if before == "FILLER" and earlier == "BE" or before == "VANES" and said[at] in words.zero or said[at] in words.one and earlier == "DET":

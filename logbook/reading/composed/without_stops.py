@@ -145,6 +145,14 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
         return anew
     if held(items, said, at, signs, words):
         return None
+    if before == "NOT" and concept_at(items, at - 2) == "OR" and (said[at] in words.subjects or concept in ("I", "IT")):
+        return _NEW  # "I don't remember if I rubbed it or not | it's stapled"
+    if concept == "DET" and concept_at(items, at + 1) in ("DRAWING", "OTHER") and before in _DONE:
+        return _NEW  # "rubbed | the drawing doesn't show vanes"
+    if concept == "FILLER" and first in words.nots | words.lacking | words.ticks and len(said[at].split()) >= _SAYING and before in _ACTS:
+        return _NEW  # "rubbed | not one bubble in the tape"
+    if before == "SAME_THING" and concept == "NUM" or concept == "SAME_THING" and before == "NUM" and concept_at(items, at - 2) in ("ON", "NUMBER", *_KINDS):
+        return _MORE  # "but on 89 | same thing | ninety"
     if said[at] in words.subjects or first in words.subjects:
         return _NEW if before not in _GOVERNS and said[at - 1].split()[-1] not in words.binders else None
     if said[at] in words.names and concept_at(items, at + 1) in _DONE and before in _BEFORE_PEOPLE:
@@ -152,9 +160,12 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
     if concept in ("HAVE", "FILLER") and first in words.people:
         return _NEW if before in _BEFORE_PEOPLE else None
     if said[at] in words.breaths and not _is_tick(items, said, at, words):
-        return _MORE if before in _WHOLE else None
+        anew = at + 1 < len(items) and (said[at + 1] in words.names or items[at + 1].concept == "OTHER")  # "rubbed | yeah frank put his knee through it"
+        return (_NEW if anew else _MORE) if before in _WHOLE else None
     if concept == "NOT" and before == "FIX":
         return _MORE
+    if concept == "NOT" and before == "FILLER" and said[at - 1] in words.closers | words.now and said[at] in words.nots and concept_at(items, at + 1) in _DONE:
+        return _NEW if "BE" not in (concept_at(items, at - 2), concept_at(items, at - 3)) else None  # "put his knee through it just now | not fixed"
     if concept == "NOT":
         return _MORE if _denies_anew(items, said, at, words) else None
     if concept == "NUM" and concept_at(items, at + 1) == "BY" and before not in _TAKES_A_SIZE:
@@ -278,7 +289,7 @@ def _belongs(items, said, at: int, before: str, concept: str, signs, words: RunO
         return True
     if concept in _KINDS and before in _AMOUNTS and earlier in ("BY", "NUMBER") and not any(item.concept in _KINDS for item in items[:at]):
         return True  # "the twelve by ten straight"
-    if concept in _ACTS and (words.bare and said[at] not in words.bare or before in ("WORD", "FILLER", "IT") and not _goes_on(items, at)):
+    if concept in _ACTS and (words.bare and said[at] not in words.bare and not (before == "MARK181" and said[at].split()[0] in words.bare) or before in ("WORD", "FILLER", "IT") and not _goes_on(items, at)):
         return True
     if concept in ("WIPED", "TRIMMED", "PREHEATED", "REPAIRED", "SEATED") and before in ("WORD", "FILLER"):
         return True

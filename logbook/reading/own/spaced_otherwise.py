@@ -13,7 +13,7 @@ _TURNS = ("BUT", "EXCEPT", "ALL_BUT")
 _SPACED = {"STAPLED": "staple_spacing", "STAPLES": "staple_spacing", "STAPLE": "staple_spacing", "SCREWS": "screw_spacing"}
 _OTHERS_SPACED = ("SCREWS", "TABS", "K_HANGER", "VANES", "WASHERS", "TIE_RODS", "HANG")
 _BEFORE = ("FIX", "ON", "TO", "EVERY", "BE", "BUT", "HEDGE", "THIS", "IT")
-_COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD", "DAMAGE", "GAP", "BOARD", "STATIC")
+_COUNTS = ("SIDE_WORD", "SIDE", "JOINT", "STAPLES", "PLACE_NOUN", "OF", "BY", "COUNTED", "END", "TABS", "WIDE", "LEG", "TAPE", "BOARD", "DAMAGE", "GAP", "BOARD", "STATIC", "LONG")
 _ACTS = {"TAPED", "STAPLED", "SIDE_WORD", "TAPE", "GAP", "LONG", "BACK", "LEG", "WIDE", "BOARD", "MOVE_IN", "MOVE_OUT", "MOVE_UP", "MOVE_DOWN"}
 _THEM = {"IT", "STAPLES"}  # "On the branch I spread them out to three.": of the sentence before
 _LEAST, _MOST = Fraction(1, 2), {"staple_spacing": 12, "screw_spacing": 48}  # inches
@@ -70,7 +70,7 @@ def _told_behind(row: Row, at: int, name: str) -> Claim | None:
     while at < len(row.items) and row.items[at].concept not in ("STOP", "QUERY", "TAPED", "RUBBED", "TAPE", "RUB", "NOT", "NO", "WASHERS", "DAMAGE", "GAP", "FACING"):
         item = row.items[at]
         ahead = row.items[at + 1].concept if at + 1 < len(row.items) else ""
-        if item.concept in ("NUM", "LEN", "FRAC") and row.items[at - 1].concept in _BEFORE and (ahead not in _COUNTS or ahead == "BY" and row.items[at + 2 : at + 3] and row.items[at + 2].concept == "DET") and _LEAST <= item.value.value <= _MOST[name]:
+        if item.concept in ("NUM", "LEN", "FRAC") and row.items[at - 1].concept in _BEFORE and (ahead not in _COUNTS or ahead == "BY" and row.items[at + 2 : at + 3] and row.items[at + 2].concept == "DET") and _LEAST <= item.value.value <= _MOST[name] and not (name == "staple_spacing" and getattr(item.value, "unit", None) == "ft"):
             return claim(row, name, item.value.value, at, at + 1, uses=(at,), corrects=True, said_unit=unit_of(item))
         at += 1
     return None
