@@ -5,6 +5,8 @@ from __future__ import annotations
 from logbook.languages.es.asked_plainly import SPANISH_ASKED_PLAINLY
 from logbook.languages.es.in_part import SPANISH_IN_PART
 from logbook.languages.es.none_there import SPANISH_NONE_THERE
+from logbook.languages.es.breaths import SPANISH_BREATHS
+from logbook.languages.es.not_after_all import SPANISH_NOT_AFTER_ALL
 from logbook.languages.es.not_so_ill import SPANISH_NOT_SO_ILL
 from logbook.languages.es.not_yet_joined import SPANISH_NOT_YET_JOINED
 from logbook.languages.es.of_all_of_them import SPANISH_OF_ALL_OF_THEM
@@ -22,6 +24,8 @@ from logbook.languages.es.told_shortly_after import SPANISH_TOLD_SHORTLY_AFTER
 
 SPANISH_SAID_PLAINER = (
     *SPANISH_NONE_THERE,
+    *SPANISH_NOT_AFTER_ALL,
+    *SPANISH_BREATHS,
     *SPANISH_RAN_SHORT,
     *SPANISH_TOLD_OF_SEVERAL,
     *SPANISH_TOLD_IN_PASSING,

@@ -54,7 +54,7 @@ SPANISH_TOLD_IN_PASSING = (
         (("x", r"ya le puse \g<t>"),),
     ),
     # --- nothing was lacking
-    Plainer(("falto nada", "faltaba nada"), r"(?P<x>no (?:me |le |nos )?(?:falto|faltaba) nada)(?! (?:que|de|para|por|mas que|mas)\b)(?= *(?:$|[,;.]| \w))", (("x", "no le falta nada"),)),
+    Plainer(("falto nada", "faltaba nada", "hizo falta nada"), r"(?P<x>no (?:me |le |nos )?(?:falto|faltaba|hizo falta) nada)(?! (?:que|de|para|por|mas que|mas)\b)(?= *(?:$|[,;.]| \w))", (("x", "no le falta nada"),)),
     # --- first otherwise, and then over again: the second stands
     Plainer(
         (" volvi a ", " volvimos a ", " de nuevo", " otra vez", "reengrap"),
@@ -74,6 +74,24 @@ SPANISH_TOLD_IN_PASSING = (
     Plainer((" que despues ", " que luego ", " que al rato ", " que mañana ", " que mas tarde ", " que ahorita "), r"\b(?:rendija|hueco|gap|abertura|claro|luz|espacio|ranura|hoyo|hoyito|agujero|rasgon|raja|rajada)\b[^.;]{0,50}?(?P<x> que) (?=(?:despues|luego|al rato|mañana|mas tarde|ahorita) (?:le|lo|la) (?:echo|pongo|sello|tapo|relleno|doy|parcho|cubro|meto|echamos|ponemos)\b)", (("x", ", y"),)),
     # --- a side that stays
     Plainer(("se queda ", "se quedo ", "se mantiene ", "sigue "), r"(?:(?:el|la) (?:lado )?(?:izquierd[oa]|derech[oa]|otr[oa])|arriba|abajo|el fondo|la parte de (?:arriba|abajo)) (?P<x>(?:se queda|se quedo|se mantiene|sigue) (?:derech[oa]|rect[oa]|parej[oa]|plan[oa]|igual))(?= *(?:$|[,;.]| y ))", (("x", "queda recta"),)),
+    Plainer((" un ojo", " un ojito", " un filito", " un clarito"), r"(?:quedo|tiene|hay|dejo|trae|deja) (?P<x>un (?:ojo|ojito|filito|clarito))(?= (?:como |casi )?de )", (("x", "un hueco"),)),
+    # --- the step of the groove behind where it is
+    Plainer((" escalon", " step"), r"(?P<x>(?:me |nos )?(?:quedo|va|esta) (?:(?:para|por|pa|hacia) )?a?(?P<d>fuera|dentro) (?:el|la) (?:escalon|escaloncito|step)(?: (?:bajo )?del? (?:groove|shiplap|rebaje|la ranura))?)(?= *(?:$|[,;.]| y | porque ))", (("x", r"el escalón me quedó por \g<d>"),), unless=r"\bno (?:me |nos )?(?:quedo|va|esta) "),
+    # --- strips with their length behind how far apart they are; "nomás con grapas"
+    Plainer(("tabs cada", "tiras cada", "tiritas cada", "pestañas cada"), rf"(?:tabs|tiras|tiritas|pestañas) (?P<x>(?P<c>cada {COUNT}(?: pulgadas)?) (?P<l>de {COUNT}(?: pulgadas)?))(?= *(?:$|[,;.]| y | con ))", (("x", r"\g<l> \g<c>"),)),
+    Plainer((" con grapas", " con puras grapas"), r"(?<!no )(?P<x>(?:se fue|quedo|va|esta|se quedo|salio) (?:nomas|solo|nada mas|solamente|unicamente) con (?:puras )?grapas)(?= *(?:$|[,;.]| el | la | sin | y | falta))", (("x", "quedo engrapado,"),)),
+    # --- how cold it was; what of the tape was enough
+    Plainer(("estabamos como a ",), r"estabamos (?P<x>como a )(?=\w+)", (("x", "a como "),)),
+    Plainer((" rollo", " cinta"), rf"(?:ya )?casi se (?:me )?acababa (?:el rollo|la cinta)(?P<x>,? (?:pero )?si (?:me |nos )?alcanzo) (?=para (?:los )?(?:dos|tres|cuatro|todos))", (("x", ", la cinta me alcanzó"),)),
+    # --- the foil that tore, and how much
+    Plainer((" se me ", " se nos ", " se le "), r"(?P<x>(?:el )?(?P<s>foil|papel|forro|aluminio|facing) (?P<w>se (?:me|nos|le)) (?P<v>rompio|rajo|rasgo|desgarro)(?: (?:tantito|poquito|un poco|un poquito|feo))*)(?= *(?:$|[,;.]| en | de | como | media | un | y | \d))", (("x", r"\g<w> \g<v> el \g<s>"),)),
+    Plainer((" medio ",), r"(?:quedo|salio|va|anda|esta|dejo|queda|ve|,) (?P<x>medio )(?=(?:chuec|fe[oa]\b|ladead|torcid|pandead|descuadrad|alt[oa]\b|baj[oa]\b|apretad))", (("x", ""),)),
+    # --- but for one thing: what he did, and no part that is left out
+    Plainer(("nomas que ", "nada mas que ", "solo que "), r"\w+[ao]d[oa],? (?P<x>nomas|nada mas|solo)(?P<y> que) (?=(?:(?:lo|la|le) (?:trace|hice|medi|puse|deje|arme|colgue|subi|corte|presente|volte[eo])|me (?:quedo|salio)|esta muy|se ve)\b)", (("x", "pero"), ("y", ""))),
+    Plainer((" trace ",), r"(?P<x>(?:lo|la) trace (?:por el|del|desde el|por la|de la) )(?=(?:lado )?(?:macho|hembra)\b)", (("x", "trazado del "),)),
+    # --- no time for the tool that rubs; both sides moved in
+    Plainer(("pasarle la ", "darle con la ", "pasarle el ", "darle con el "), r"\b(?:no|ni) (?:(?:me|nos|ya) )*(?:tuve|tuvimos|hubo|dio|dieron|alcanzo|alcance|pude) ?(?:(?P<c>chanza|chanse|chanza|oportunidad|modo) (?:de|para|a) |(?:tiempo|chance|a) (?:de |para )?)?(?P<x>(?:pasarle|darle con) (?:la paleta|la llana|la espatula|el rodillo|la tarjeta|la cuña))(?![\w'])", (("x", "tallarlo"), ("c", "tiempo"))),
+    Plainer(("meti los dos lados ", "meti ambos lados ", "metimos los dos lados "), rf"(?P<x>(?:meti|metimos) (?:los dos|ambos) lados) (?={COUNT}\b)", (("x", "los dos lados entran"),)),
     # --- the side behind its move: "baja dos arriba, sube dos abajo"
     Plainer((" arriba", " abajo"), rf"(?:^|(?<=[,;.:] )|(?<=[,;.:] y ))(?P<x>(?P<v>baja|sube|entra|sale|mete|abre|cierra) (?P<n>{COUNT}(?: pulgadas?)?) (?:(?:de|por) )?(?P<s>arriba|abajo))(?=[,;.]| y (?:baja|sube|entra|sale|mete|abre|cierra)\b)", (("x", r"\g<s> \g<v> \g<n>"),)),
     # --- several sides in one length: "todo en doce", "en dieciocho cada lado"

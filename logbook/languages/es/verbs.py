@@ -18,6 +18,7 @@ VERBS: tuple[tuple[str, str, str | None], ...] = (
     *((stem, "REPAIRED", "REPAIR_IT") for stem in ("repar", "parch", "arregl", "remend", "resan")),
 )
 _NOT_MADE = frozenset(("cinto", "cinte", "tapa", "tapas", "grapa", "grapas", "tape", "monto", "instalo", "tapado", "doble", "aplastado", "aplastada", "sobe", "mont", "monte"))
+_NOT_SO = ("ara", "aran", "áramos", "aría", "arían", "aríamos", "ará", "arán", "aba", "aban", "ábamos")  # "le dije que lo encintara", "yo lo encintaría", "lo encintaba cuando"
 _AT_LAST = ("se procedió a", "procedí a", "procedimos a", "volví a", "volvimos a", "acabo de", "acabamos de", "acabé de", "terminé de", "terminamos de", "alcancé a")
 _THEM = ("", "lo", "la", "los", "las", "le", "les", "se", "selo", "sela")
 
@@ -37,6 +38,7 @@ def forms() -> tuple[tuple[str, str], ...]:
         if to_do is not None:
             rows.setdefault(to_do, []).extend(f"{stem}ar{them}" for them in _THEM)
             rows[done].extend(f"{at_last} {stem}ar{them}" for at_last in _AT_LAST for them in _THEM[:6])
+            rows[to_do].extend(f"{stem}{end}" for end in _NOT_SO)
             rows[to_do].extend(form for form in (f"{stem}o", f"{stem}amos al rato", f"{stem}aremos", f"{stem}aré", f"{stem}are") if form not in _NOT_MADE)
     return tuple((concept, "|".join(dict.fromkeys(words))) for concept, words in rows.items())
 
@@ -75,7 +77,7 @@ def strips() -> tuple[tuple[str, str], ...]:
 # nothing befell it
 _NO_HARM = tuple(f"{no} {harm}" for no in ("cero", "sin", "ningún", "ni un", "ni un solo", "nada de") for harm in ("daño", "daños", "golpe", "golpes", "rasguño", "rasguños", "hoyos", "roturas", "rasgaduras", "raspones", "desperfectos", "daño en el foil"))
 # who else is on a site, and "la otra cuadrilla" they are of
-_PEOPLE = ("compa", "chalán", "chalan", "ayudante", "compañero", "plomero", "eléctrico", "electricista", "pintor", "inspector", "mayordomo", "capataz", "supervisor", "encargado", "ingeniero", "fierrero", "tablaroquero", "muchacho", "chavo", "aprendiz", "helper", "foreman", "jefe", "patrón", "boss", "vecino", "güero", "nuevo", "maestro")
+_PEOPLE = ("super", "superintendente", "compa", "chalán", "chalan", "ayudante", "compañero", "plomero", "eléctrico", "electricista", "pintor", "inspector", "mayordomo", "capataz", "supervisor", "encargado", "ingeniero", "fierrero", "tablaroquero", "muchacho", "chavo", "aprendiz", "helper", "foreman", "jefe", "patrón", "boss", "vecino", "güero", "nuevo", "maestro")
 _WHOSE = ("el {}", "un {}", "mi {}", "el otro {}", "al {}", "a mi {}", "a un {}", "los {}s", "unos {}s", "a los {}s")
 
 
