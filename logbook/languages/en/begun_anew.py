@@ -51,6 +51,8 @@ ENGLISH_BEGUN_ANEW = (
         rf"(?P<x>(?:(?:okay|ok|so|well|alright|this is|this here is|here's|a|the)[, ]+)*{_NAME.replace(_BARE, f'(?P<n>{_BARE})')}{_OTHER}[,.;!-] {_TAKEN}{_STOP}){_NEXT}",
         (("x", ""),),
     ),
+    # --- "straight twelve. No. Elbow twelve": the kind alone was wrong
+    Plainer(("no", "wait", "sorry", "oops", "nope", "correction"), rf"(?P<x>{KIND},? (?:number )?(?P<n>{_BARE})[.;,] (?:(?:no|nope|wait|sorry|oops|correction|hold on|hang on|scratch that)[.,;! ]+)+(?:(?:it's|that's|i mean|this is)(?: (?:an?|the))? )?)(?={KIND},? (?:number )?(?P=n)(?![\w'-]))", (("x", ""),)),
     # --- the same piece, told from its name on anew
     Plainer(_CUES, rf"{_NAME.replace(_BARE, f'(?P<n>{_BARE})')}(?P<x>{_OTHER}[,.;!-] {_SO}{_AGAIN})[.,;!] (?!{_GOES}(?:{KIND}|number),? (?:number )?(?:[a-z]-?)?(?:\d|{NUMBER}))(?=[^.?!]*\w)", (("x", ""),)),
     # --- the name alone was wrong, and is set right at once: "repaired nine. No, correction, that's number eight"

@@ -32,4 +32,14 @@ ENGLISH_SEEN_OTHERWISE = (
     # --- up and down he swears; as taped as a dog
     Plainer(("swore ", "swears ", "swearing "), r"(?:swore|swears|swearing)(?P<x> (?:up and down|to god|on (?:his|her) (?:mother|life|kids|bible|mother's grave)|blind|left and right))(?= (?:that |it|he|she|they))", (("x", ""),)),
     Plainer((" as my ", " as a ", " as an ", " as your "), rf"(?:is|'s|was|looks|looked|it)(?P<x> (?:about |just about |nearly |every bit |only )?as )(?:well |good and )?{_DONE}(?P<y> as (?:my|a|an|your) {_NO_PIECE}[a-z']+(?: (?!and|but|is|so)[a-z']+){{0,3}})(?=[.,;!]|$)", (("x", " not "), ("y", ""))),
+    # --- as they say, and as one counts
+    Plainer(("allegedly", "in theory", "theoretical", "in principle"), rf"{_DONE}(?P<x>,? (?:allegedly|in theory|theoretically|in principle))(?=[.,;!]|$)", (("x", ", supposedly"),)),
+    Plainer((" my foot", " my eye", " my aunt", " my ass", " my butt"), rf"{_DONE}(?P<x> my (?:foot|eye|aunt fanny|ass|butt|left foot))(?=[.,;!]|$)", (("x", ", yeah right"),)),
+    Plainer(
+        (" if ",),
+        rf"{_DONE}(?: (?:down|up))?(?P<x>,? (?:only |but only |well,? )?if (?:you(?:'d| would| can| could|'ll)? (?:count|squint|don't look|don't mind|close (?:one|your|an) eyes?|use your imagination|ignore|stand back|stand far|overlook|forgive|don't count)(?![\w'])[^.?!,;]*|(?:a |an |one |two |three |half )?[a-z]+(?: [a-z]+){{0,3}} counts?(?: as [a-z]+)?))(?=[.,;!]|$)",
+        (("x", ", supposedly"),),
+    ),
+    # --- strangers to one another
+    Plainer((" strangers", " never met", "n't met", " met "), r"(?P<x>and )(?:the )?(?:tape|staples|vanes|mastic)(?P<y> (?:are (?:total |complete |perfect |still )?strangers(?: to each other)?|(?:have never|never|haven't|have not|ain't) (?:even |ever |yet )?(?:met|been introduced)(?: each other| yet)?))(?=[.,;!]|$)", (("x", "has no "), ("y", ""))),
 )

@@ -34,6 +34,8 @@ _THEY = r"(?:i|we|you(?: guys)?|they|he|she|it|that|this|somebody|the [a-z]+(?: 
 _COMES = r"(?:(?:'s|'re|is|are) (?:here|back|in|dry|done|ready|over|out of the way|free|open)|get|gets|find|finds|show|shows|come|comes|arrive|arrives|quit|quits|bring|brings|send|sends|warm|warms|dry|dries|stop|stops|finish|finishes|deliver|delivers|open|opens|land|lands|start|starts|clear|clears)(?![\w'])"
 _NAMED = rf"(?:{KIND}|number) (?:number )?{NUMBER}"
 
+_DONE = r"(?:taped|stapled|rubbed(?: down| out)?|wiped(?: down)?|trimmed|sealed|patched|fixed|mended|repaired|closed|finished)(?![\w])"
+
 ENGLISH_TO_COME_PLAINLY = (
     # --- "when I get more staples straight nine gets stapled": what a time to come brings
     Plainer(
@@ -60,4 +62,22 @@ ENGLISH_TO_COME_PLAINLY = (
         beside=("taped", "rubbed", "stapled", "rubbing"),
     ),
     Plainer((" didn't do", " never did", " didn't hit"), rf"(?P<x>(?:the|that|its) {_ANY_PART},? (?:i|we)(?: just| really)? (?:didn't|never) (?:do|did|hit)){_GOES_ON}", (("x", "the bottom isn't"),), beside=("taped", "rubbed", "stapled", "rubbing")),
+    # --- what it could stand, begs for, is too high for: "straight nine could stand to be rubbed down"
+    Plainer(
+        (" to be ", " to get ", " being ", " getting "),
+        rf"(?<![\w])(?P<x>(?:could (?:really |sure )?(?:stand|use)|(?:could|can) do with|wouldn't mind|would like|'d like|begs?|(?:is|'s|just|still|sits there) (?:just |still )?(?:begging|asking|dying|crying out|screaming|aching|itching|hoping|overdue|long overdue)|cries out|deserves?|(?:is|'s) (?:on|still on|next on) (?:the|my|our) list) (?:to be|to get|being|getting)(?: (?:all|good and|properly|finally))*)(?= {_DONE})",
+        (("x", " still has to be"),),
+    ),
+    Plainer((" to be ", " to get "), rf"(?<![\w])(?:is|'s|was)(?P<x> (?:meant|intended|destined) to (?:be|get)|(?<=was) to be)(?= {_DONE})(?! (?:and|but|yet))", (("x", " supposed to be"),)),
+    Plainer((" to be ", " to get "), rf"(?<![\w])(?:is|'s|was|it's)(?: (?:way|just|much|still|all))* too [a-z]+(?: [a-z]+)?(?P<x> (?:for (?:me|us|anybody) )?to (?:be|get))(?= {_DONE})", (("x", ", it's not"),)),
+    Plainer((" do with ",), rf"(?P<x>(?:could|can) (?:sure |really )?do with)(?= (?:some |a little |a bit of |more |a )?(?:tape|taping|staples|stapling|vanes|mastic|rub(?:bing)?(?: down)?|wiping|wipe|trimming)(?![\w]))", (("x", "still needs"),)),
+    Plainer((" to be ", " to get "), rf"(?P<x>(?:refuses|refused) to (?:be|get))(?= {_DONE})", (("x", "isn't"),)),
+    # --- what should have been done to it, and was not
+    Plainer(
+        ("shoulda", "should've", "should have", "should of", "ought to have", "oughta have", "ought to've", "ought've"),
+        rf"(?:{_NAMED}|(?<=^)(?:it|this one|that one)|(?<=[.!?;,] )(?:it|this one|that one)|they|(?:the |that |its |my )?(?:seams?|joints?|flap|tear|rip|hole))(?:,| that)? (?P<x>(?:really |probably |sure )?(?:shoulda|should(?:'ve| have| of)|ought to(?:'ve| have)|oughta have|ought've) (?:been|gotten|got)(?: (?:all|really))*)(?= {_DONE}(?:(?P<z>,? and) {_DONE})?(?: (?:down|up|with [a-z0-9' -]+?))?(?P<y>(?: (?:yesterday|by now|already|last (?:week|night)|first|long ago|(?:a long time|hours|days|a week) ago|this morning|earlier|monday|tuesday|wednesday|thursday|friday|before (?:i|we|it|they|lunch|the)[^.?!,;]*))?)(?:[.;,!]| but |$))(?![^.?!]*(?<![\w'])(?:and|so|then) (?:it|they|this one|she|i|we)(?:'s)? (?:is|was|has|got|were|are|did|have|just|finally|taped|stapled|rubbed|now)(?![\w']))",
+        (("x", "would've been"), ("y", ""), ("z", " and would've been")),
+        unless=r"(?<![\w'])(?:i|we) (?:said|told|meant|called)(?![\w'])",
+    ),
+    Plainer((" must",), rf"(?:{_NAMED}|it|this one|that one)(?:,| that)? (?P<x>must(?:'ve| have| of) (?:been|gotten|got))(?= {_DONE})", (("x", "is probably"),)),
 )
