@@ -24,6 +24,7 @@ from logbook.languages.en.filled_in import ENGLISH_FILLED_IN
 from logbook.languages.en.found_by_others import ENGLISH_FOUND_BY_OTHERS
 from logbook.languages.en.fronted import ENGLISH_FRONTED
 from logbook.languages.en.gaps_plainly import ENGLISH_GAPS_PLAINLY, ENGLISH_JOINTS_SET_BESIDE
+from logbook.languages.en.hardly_so import ENGLISH_HARDLY_SO
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
 from logbook.languages.en.in_part import ENGLISH_IN_PART
 from logbook.languages.en.last_one_and_this import ENGLISH_LAST_ONE_AND_THIS
@@ -65,6 +66,7 @@ from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 ENGLISH_PLAINLY = (
     *ENGLISH_OWNED_UP,
     *ENGLISH_SEEN_OTHERWISE,
+    *ENGLISH_HARDLY_SO,
     *ENGLISH_ASKED_OF_HIMSELF,
     *ENGLISH_FRONTED,
     *ENGLISH_JOINTS_SET_BESIDE,

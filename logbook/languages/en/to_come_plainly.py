@@ -65,7 +65,7 @@ ENGLISH_TO_COME_PLAINLY = (
     # --- what it could stand, begs for, is too high for: "straight nine could stand to be rubbed down"
     Plainer(
         (" to be ", " to get ", " being ", " getting "),
-        rf"(?<![\w])(?P<x>(?:could (?:really |sure )?(?:stand|use)|(?:could|can) do with|wouldn't mind|would like|'d like|begs?|(?:is|'s|just|still|sits there) (?:just |still )?(?:begging|asking|dying|crying out|screaming|aching|itching|hoping|overdue|long overdue)|cries out|deserves?|(?:is|'s) (?:on|still on|next on) (?:the|my|our) list) (?:to be|to get|being|getting)(?: (?:all|good and|properly|finally))*)(?= {_DONE})",
+        rf"(?<![\w])(?P<x>(?:could (?:really |sure )?(?:stand|use)|(?:could|can) do with|wouldn't mind|would like|'d like|begs?|(?:is|'s|just|still|sits there) (?:just |still )?(?:begging|asking|dying|crying out|screaming|aching|itching|hoping|overdue|long overdue)|cries out|deserves?|(?:is|'s) (?:on|in|still on|next on) (?:the |my |our )?(?:list|line|queue|schedule|lineup)) (?:to be|to get|being|getting)(?: (?:all|good and|properly|finally))*)(?= {_DONE})",
         (("x", " still has to be"),),
     ),
     Plainer((" to be ", " to get "), rf"(?<![\w])(?:is|'s|was)(?P<x> (?:meant|intended|destined) to (?:be|get)|(?<=was) to be)(?= {_DONE})(?! (?:and|but|yet))", (("x", " supposed to be"),)),
