@@ -25,7 +25,7 @@ SPANISH_NOT_AFTER_ALL = (
         (" no ", "quitaron"),
         rf"(?P<x>(?:{_WANTED}|con) (?:de )?(?:(?:sus|las|los|la|el|unas|unos) )?{_THING}(?:,| y| pero| nomas que)+ (?:(?:todavia|aun|ya|siempre) )*(?:no (?:(?:me|nos|le|se) )*(?:(?:las|los|la|lo) )?(?:trajeron|llegaron|llego|habia|hubo|mandaron|dieron|surtieron|trajo|traia|traiamos|tenemos|teniamos|encontre|aparecieron|han (?:llegado|traido|mandado))|(?:se )?(?:me )?(?:las|los|la|lo) quitaron))(?! (?:a tiempo|hasta|completas?|todas|bien|mas|suficientes|problema)\b)(?= *(?:$|[,;.]| porque | y | (?:en)?grap| encint))",
         (("x", r"no lleva \g<t>"),),
-        unless=r"\b(?:ya|si|luego|hoy|despues) (?:(?:me|nos|se|le) )*(?:(?:las|los|la|lo) )?(?:llegaron|trajeron|puse|pusimos|tiene|lleva)",
+        unless=r"\b(?:ya|si|luego|hoy|despues) (?:(?:me|nos|se|le) )*(?:(?:las|los|la|lo) )?(?:puse|pusimos|meti|metimos|tiene)",
     ),
     Plainer((" 181",), r"(?P<x>(?:iba|tenia que ir|debia ir) con (?:(?:la|el|cinta|tape) )*181-?a?-?[phm](?:,| y| pero)+ (?:ya )?no (?:(?:me|nos) )?(?:habia|hubo|llego|trajeron|alcanzo|traia))(?= *(?:$|[,;.]))", (("x", "no lleva cinta"),)),
     # --- told another to do it, who did not

@@ -19,6 +19,8 @@ _SKIN = r"(?:foil|papel|aluminio|forro|facing|ducto|board|metal)"
 _TAKEN = r"(?:llegue|llegamos|l[oa] (?:agarre|agarramos|recibi|recibimos|baje|bajamos|destape|saque)|me l[oa] (?:dieron|entregaron|pasaron))"
 _WAS = r"(?:(?:ya|l[oa]|se) )*(?:traia|tenia|venia|estaba|vi|encontre|trae|viene)"
 _OTHERS = r"(?:otr[oa] (?:muchacho|compañero|compa|señor|trabajador|ayudante|vato|cuadrilla|turno)|los otros|otros|los (?:de la otra cuadrilla|del otro turno|del turno de \w+|electricistas|plomeros)|el (?:del otro turno|muchacho de antes)|la otra cuadrilla)"
+_FELL_TO = r"le (?:toco|tocaba|tocaban|tocaron)"
+_SOMEBODY = r"(?:al|a(?: (?:mi|la|un|otro|los))?) (?:otro )?\w+"
 _GAVE = r"(?:le |les )?(?:di|dimos|pase|pasamos|eche|echamos|arrime|meti|puse) (?:(?:con|la|el|un|una|tantito|poquito) )*"
 _ON_SKIN = rf"(?:al?|a la|en el|en la|sobre el|sobre la) (?:{_SKIN}|superficie|lamina)"
 _NO_WARMTH = r"\bplancha\b|181a-h|pistola de grapas"
@@ -40,8 +42,8 @@ SPANISH_TOLD_IN_PASSING = (
     # --- "le tocaba la cinta a Chuy y no se la puso"
     *(
         Plainer(
-            (" toco ", " tocaba "),
-            rf"(?P<x>(?:(?:la |el |las )?{thing} )?le (?:toco|tocaba|tocaban|tocaron) (?:(?:la |el |las |ponerle |poner )+{thing} )?(?:al|a(?: (?:mi|la|un|otro|los))?) (?:otro )?\w+(?: (?:la |el |las |ponerle |poner )+{thing})?(?:,| y| pero)+ (?:(?:ya|nunca|el|ella|todavia) )*(?:no|nunca) (?:(?:se|le) )?(?:(?:la|las|lo|los) )?(?:puso|pego|hizo|echo|metio))(?= *(?:$|[,;.]| y | porque ))",
+            (" toco", " tocaba"),
+            rf"(?P<x>(?:(?:la |el |las )?{thing} {_FELL_TO} {_SOMEBODY}|{_FELL_TO} (?:la |el |las |ponerle |poner )*{thing} {_SOMEBODY}|{_FELL_TO} {_SOMEBODY} (?:la |el |las |ponerle |poner )*{thing})(?:,| y| pero)+ (?:(?:ya|nunca|el|ella|todavia) )*(?:no|nunca) (?:(?:se|le) )?(?:(?:la|las|lo|los) )?(?:puso|pego|hizo|echo|metio))(?= *(?:$|[,;.]| y | porque ))",
             (("x", plain),),
             beside=(told,),
         )
