@@ -67,6 +67,7 @@ class RunOn:
     one: frozenset[str] = frozenset()  # "the fourth one"
     zero: frozenset[str] = frozenset()  # so many of what stands before it
     pointing: frozenset[str] = frozenset()  # before a thing that is told of, so that a word before them is none of its names
+    anybody: frozenset[str] = frozenset()  # whoever it was that did, or did not do, what stands behind
     sorts: frozenset[str] = frozenset()  # "kind of": before a noun they name it, and doubt nothing
     whys: frozenset[str] = frozenset()  # "don't ask me why": a sentence ends with them
     extents: frozenset[str] = frozenset()  # how well or how far: no sentence of its own is made of them

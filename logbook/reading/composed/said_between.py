@@ -134,6 +134,8 @@ def _is_whole(items, said, first: int, last: int, words: RunOn) -> bool:
     heads = concepts[0] == "THINK" and concepts[1] in _PEOPLE or concepts[0] == "OTHER" and last - first > 2 or concepts[-1] in ("AROUND", "OUT") and concepts[-2] in ("BE", "NOT")
     if not told and not heads or not _VERBS.intersection(concepts) and not (concepts[0] in _PEOPLE and concepts[1] == "WORD"):
         return False
+    if acts and (said[last - 1] in words.anybody or said[last - 1] in words.names and concepts[-2] in ("NOT", "THINK")):
+        return False  # "I doubt anyone | taped"
     hearsay = counted and concepts[-2] == "OTHER"  # "it might snow they say"
     if acts and not hearsay and (said[last - 1].split()[-1] in words.adverbs - words.him | words.binders | words.reaching and said[last - 1] != "by" or _is_how(said[last - 1], words) and concepts[0] != "THINK" and (not counted or said[last - 1] not in words.extents)):
         return False
