@@ -5,6 +5,8 @@ Regular expressions over lower-case letters, as in `plainer.py`.
 
 from __future__ import annotations
 
+from logbook.languages.en.left_plainly import KIND
+from logbook.languages.en.numbers import SAID_COUNT as _NUMBER
 from logbook.languages.plainer import Plainer
 
 _N = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|eighteen|twenty|twenty[- ](?:two|four|six|eight)|thirty|\d{1,2})"
@@ -33,6 +35,27 @@ ENGLISH_BREATHS = (
     Plainer((" a foot", " per foot"), r"(?<![\w'])(?P<x>(?:one|1) (?:a|per|each|to a|to the|in a) foot)(?! (?:and|long|wide|apart|from|of))(?![\w'])", (("x", "every twelve inches"),), beside=("tab", "screw")),
     # --- torn, by another word for it
     Plainer((" left it tore", " left it rip", " left it busted", " left it broke"), r"left it (?P<x>tore(?: up)?|ripped up|busted(?: up)?|broke)(?=[.,;!]|$| and| so)", (("x", "torn"),)),
+    # --- "there's a quarter-inch opening left at the branch joint": a gap, and no branch
+    Plainer((" opening",), rf"(?:there's|there is|there was|left|leaves|leaving|with|got|has|have|shows?)(?: (?:about|like|maybe|still|me|only|just|around))*(?: an?)? (?:{_N} |\d+ )?(?:and an? )?(?:{_OF_ONE}|{_PARTS}|{_N}|\d/\d{{1,2}})[- ]?(?:inch(?:es)?|\")?,? (?P<x>opening(?: left| still| showing)?)(?=[.,;!]|$| (?:at|on|in|along|by|near|around|between)\b)", (("x", "gap"),), unless=r"door|frame|register|grille|for the (?:branch|collar|tap)"),
+    # --- how a test was run
+    Plainer((" up to ", " to ", " at "), r"(?P<x>(?:took|brought|ran|cranked|blew|raised|got|set|put|held) (?:it|her|the duct|the pressure|the section|the run)(?: up)?(?: to| at)) (?=(?:half|one|two|three|an?|\d)(?: an?)?(?: and a half)? ?(?:inch|half|quarter|\d))", (("x", "pumped it to"),), beside=("leak", "cfm", "fan", "test")),
+    Plainer((" for ",), rf"hangers?(?![\w'])[^.?!;]{{0,48}}(?:feet|foot|ft)(?P<x> for) (?=(?:the |a )?(?:\d+|{_N}|\w+[- ]\w+) by )", (("x", " on"),)),
+    # --- "got the elbow up, number 55": hung
+    Plainer((" up",), rf"(?:^|(?<=[.!?,;] )|(?<=and ))(?P<x>(?:i |we )?(?:got|have|put|'ve got) (?P<k>(?:the|that|this|my) {KIND}) up)(?=[.,;!]|$| (?:on run|and|number|tied)\b)", (("x", r"hung \g<k>"),)),
+    # --- "six inches over in a length of 42"
+    Plainer((" in a length of ", " over a length of "), rf"(?:{_N}|\d+)(?: and (?:an? |three |five |seven )?(?:half|quarters?|eighths?))?(?: inch(?:es)?)? over (?P<x>in a length of )(?=\d|\w)", (("x", "in "),)),
+    # --- the collar, its number and how wide it is, run on
+    Plainer((" inch",), rf"(?:collar|spin[- ]?in|take[- ]?off|starter) (?:number )?(?:\d+|{_NUMBER})(?: on)? run (?:\d+|{_N})(?P<x>) (?:{_N}|\d+) inch(?: round)?(?P<y>)(?= (?:off|collar|tabs|mastic|spin))", (("x", ","), ("y", ","))),
+    Plainer((" inch number ", " inch round number "), rf"(?:collar|spin[- ]?in|take[- ]?off|starter)(?P<x> )(?=(?:{_N}|\d+) inch(?: round)?(?P<y> )number)", (("x", ", "), ("y", ", "))),
+    Plainer(("static",), r"static(?: pressure)?(?P<x> there)(?= (?:is|was|runs|reads)\b)", (("x", ""),)),
+    Plainer((" sides taped ", " sides stapled "), r"(?:stapled|taped) (?:on )?(?:all |the )?(?:two|three|four|[2-4]) sides(?P<x>)(?= (?:taped|stapled) (?:on )?(?:all |the )?(?:two|three|four|[2-4]) sides)", (("x", ","),)),
+    # --- two measures run together: "back twelve three eighths staples", "twenty by ten inch and a half board"
+    Plainer(
+        ("three", "five", "seven", "one "),
+        r"(?<![\w'-])(?:(?:twenty|thirty|forty|fifty|sixty)[- ](?:one|two|three|four|five|six|seven|eight|nine)|two|four|six|eight|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|\d{1,2})(?P<x> )(?=(?:one|three|five|seven)[- ](?:quarters?|eighths?|sixteenths?)(?:[- ]inch)? (?:long )?(?:staples?|legs?|crown|gap|hole|tear|opening)(?![\w']))",
+        (("x", ", "),),
+    ),
+    Plainer(("inch and a half ", "inch and a quarter "), rf"(?<![\w'-])(?:{_N}|(?:twenty|thirty|forty|fifty|sixty)[- ]\w+|thirty|forty|fifty|sixty)(?P<x> )(?=inch and a (?:half|quarter) (?:thick )?(?:board|duct ?board|tape|staples?)(?![\w']))", (("x", ", "),)),
     # --- what ran out, run on behind another act
     Plainer((" ran out of ", " run out of "), r"(?:stapled|trimmed|wiped|clean|cleaned|bent|cut|made)(?: (?:every (?:two|three|one|2|3)(?: inches)?|it|up|off|good|down|all four sides|all around))*(?P<x>)(?= (?:then )?(?:i |we )?(?:ran|run) out of (?:the |my )?(?:tape|foil|181|one eighty))", (("x", ","),)),
     # --- on how many sides, and then what was not done

@@ -13,7 +13,20 @@ _LAST = r"(?:the|that|this|my) (?:very )?last (?:part|bit|thing|piece|one|statem
 _INSTEAD = r"(?=(?:[,.;:-]| -)+ (?:(?:and|but|well|it's|that's|they're|it is|that is|i|we|it|there's|there are|actually|really|in fact|make it|should be|it was|is|was|got),? )*(?:not|never|only|just|didn't|did not|haven't|hasn't|couldn't|isn't|wasn't|ain't|aren't|no|none|nothing|every|taped|stapled|rubbed|wiped|trimmed|one|two|three|\d|an? )(?![\w']))"
 _END = r"(?=[.,;!]|$| and| but)"
 
+_IN_DOORS = r"(?:truck|trailer|van|cab|office|shop|house|lunch ?room|break ?room|car|conex|container)"
+
 ENGLISH_CORRECTED_PLAINLY = (
+    Plainer((" does have ", " do have ", " does got "), r"(?:it|this one|that one|this|that|they|she|\d{1,3})(?P<x> (?:does|do) (?:have|got)) (?!to\b|a (?:question|problem)\b)", (("x", " has"),), unless=r"(?:what|which|where|why|how|who)(?: \w+)? do(?:es)?\b"),
+    Plainer((" i had", " we had"), r"(?:^|(?<=[.!?;] ))(?P<x>had (?P<i>i|we) (?=had |known |gotten |got |brought |found |the time)(?P<v>had|known|gotten|got|brought|found)?)(?=.*(?:isn't|it's not|is not|wasn't|didn't))", (("x", r"if \g<i> had \g<v>"),)),
+    Plainer(("except ", "only "), rf"(?<=[.;!] )(?P<x>except(?: that| for| on)?,? )(?=(?:number |straight |elbow |tee |the )?{NUMBER} (?:has|is|isn't|was|wasn't|got|needs|still|never|hasn't|doesn't))", (("x", "but "),)),
+    Plainer(("mine ", "ours "), r"(?P<x>(?:mine|ours) (?:(?:all )?(?:came out|come out|turned out|ended up|are|were|is)(?: at)?)) (?=(?:\w+|\d+)(?: and a half)?(?:[- ]inch(?:es)?)? long)", (("x", "they're"),), beside=("tabs", "strips")),
+    Plainer((" on the duct", " on the skin", " on the jacket", " on the panel", " on the metal"), rf"(?:it was|it's|it is|was|read|reads|showed|shows|got|measured|only|about|around|but) (?:(?:about|maybe|only|around|like) )*{_V}(?: degrees)? on (?P<x>the (?:duct|skin|jacket|panel|metal|duct ?board))(?=[.,;]|$| (?:when|while|with|and|but|so|this|before|today|right)\b)", (("x", "the board"),), unless=r"pounds?|lbs|pressure|inch"),
+    # --- how warm it was where he sat, beside how warm what he taped was
+    Plainer(
+        tuple(f" {place}" for place in ("truck", "trailer", "van", "cab", "office", "shop", "house", "lunch", "break", "car", "conex", "container")),
+        rf"(?P<x>(?:(?:it|that)(?:'s| is| was) )?(?:(?:about|maybe|around|like|a nice|a cozy) )*(?:{_V})(?: degrees)? (?:in|inside|up in|back in) (?:the|my|his|our) (?:\w+ )?{_IN_DOORS}(?:,? (?:but|and|though)|[.,;])) (?P<y>(?:it was |it's |was |and |only )*)(?=[^?]{{0,30}}? on the (?:duct|board|foil|facing|surface|skin|jacket|panel)(?![\w']))",
+        (("x", ""), ("y", "it was ")),
+    ),
     Plainer(("degrees", "pounds", "lbs"), rf"(?<![\w'/-]){_V} (?P<u>degrees|pounds|lbs){_FIXES}{_V}(?P<x>){_END}", (("x", r" \g<u>"),)),
     Plainer((" wide",), rf"(?<![\w'/-]){_V}(?: |-)inch(?:es)?(?P<w> wide){_FIXES}{_V}(?: inch(?:es)?)?(?P<x>){_END}", (("w", ""), ("x", " wide"))),
     # --- what he said last is taken back, and is told otherwise behind it; a count of sides by its number alone

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from logbook.languages.en.left_plainly import KIND
+from logbook.languages.en.names import FIRST_NAMES
 from logbook.languages.en.numbers import SAID_COUNT
 from logbook.languages.plainer import Plainer
 
@@ -10,6 +11,7 @@ _NUMBER = rf"(?:\d{{1,3}}|(?:one|two|three|four|five) {SAID_COUNT}|{SAID_COUNT})
 _A_KIND = rf"(?:an? |the |my |it's an? |that's an? )?{KIND}(?![\w'])(?! (?:across|down|up|through|over|in|out|on|back|to|as))"
 _WHAT = r"(?:piece|fitting|mine|ours|(?:what|the one|all) (?:i|we)(?: actually| really| did)? (?:built|made|cut|did|have|got|put together|finished))"
 _ON_RUN = r"(?: (?:on|of|for|in) (?:run )?(?:\d+|\w+)| here| today| now)?"
+_NAMES = "|".join(sorted(FIRST_NAMES))
 _BEGINS = r"(?:^|(?<=[.!?] ))(?:(?:okay|ok|so|um|uh|well|and|alright|all right|now|next)[, ]+)*"
 
 ENGLISH_NAMED_BY_NUMBER = (
@@ -18,4 +20,8 @@ ENGLISH_NAMED_BY_NUMBER = (
     Plainer(("what it is: ", "what it is, "), r"(?:^|(?<=[.!?;] ))(?P<x>what it is[:,] )", (("x", ""),)),
     Plainer((" run ",), rf"{_BEGINS}(?P<x>){_NUMBER},? (?=run (?:\d+|\w+),? {_A_KIND})", (("x", "number "),)),
     Plainer((" hung, run", " taped, run", " stapled, run", " done, run", " hung, tied", " done, tied"), rf"{_BEGINS}(?P<x>){_NUMBER} (?=(?:is |got )?(?:hung|taped|stapled|done),? (?:on )?(?:run|tied))", (("x", "number "),)),
+    Plainer(("then ", "after that"), rf"(?:^|(?<=[.!?;] ))(?:(?:and|so|okay|ok|but),? )*(?:then|after that),? (?P<x>)(?={_NUMBER}(?:'s| is| was| got| has)(?: just)? (?:an? |another |the ){KIND}(?![\w']))", (("x", "number "),)),
+    Plainer((" is a ninety", "'s a ninety", ", a ninety", " is a 90", " is a forty", "'s a forty", ", a forty", " is a 45", " was a ninety"), rf"(?<![\w'-])(?<!elbow )(?<!wye )(?<!bend )(?:number |piece |fitting )?{_NUMBER}(?: (?:on|of) run (?:\d+|\w+))?(?:,|'s| is| was|, it's|, that's)(?: just)? a (?:ninety|forty[- ]five|90|45)(?: degree)?(?P<x>)(?=[.,;]|$| (?:with|no|and|on|off|in|at|two|three)\b)", (("x", " elbow"),)),
+    Plainer((" on ",), rf"(?:^|(?<=[.!?] ))(?P<x>(?:{_NAMES})(?: here| again)?,? on ){_NUMBER}(?P<y>,?) (?={_A_KIND}[.,;])", (("x", "number "), ("y", ","))),
+    Plainer((" done",), rf"{_BEGINS}(?P<x>){_NUMBER}(?P<y>(?: is|'s)? (?:all )?done,?) (?={_A_KIND}(?:,| on)? run (?:\d+|\w+))", (("x", "number "), ("y", ","))),
 )

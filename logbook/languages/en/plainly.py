@@ -25,6 +25,7 @@ from logbook.languages.en.found_by_others import ENGLISH_FOUND_BY_OTHERS
 from logbook.languages.en.fronted import ENGLISH_FRONTED
 from logbook.languages.en.gaps_plainly import ENGLISH_GAPS_PLAINLY, ENGLISH_JOINTS_SET_BESIDE
 from logbook.languages.en.hardly_so import ENGLISH_HARDLY_SO
+from logbook.languages.en.harmed_by_others import ENGLISH_HARMED_BY_OTHERS
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
 from logbook.languages.en.in_part import ENGLISH_IN_PART
 from logbook.languages.en.last_one_and_this import ENGLISH_LAST_ONE_AND_THIS
@@ -125,4 +126,5 @@ ENGLISH_PLAINLY = (
     *ENGLISH_BY_HIS_WORD,
     *ENGLISH_TOLD_SHORTLY_AFTER,
     *ENGLISH_IN_PART,
+    *ENGLISH_HARMED_BY_OTHERS,
 )

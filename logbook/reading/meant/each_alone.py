@@ -46,6 +46,9 @@ def each_alone(text: str, code: str, read: Callable[[str], Reading], as_it_stand
     marks = {_mark(entry): entry for entry in whole.fittings}
     if not _parts_ways(said, code, told, parts) and told.pieces.keys() <= marks.keys():
         return whole
+    joined = {mark for entry in whole.fittings for fact in entry.facts if fact.name == "joined_to" for mark in fact.value}
+    if joined & (told.pieces.keys() - marks.keys()):
+        return whole  # "tied in to 54 and 56" tells of no pieces of his
     others = {mark for mark in marks if mark is not None and mark not in told.pieces and re.search(rf"(?<!\d){re.escape(mark.lower())}(?!\d)", said)}
     if whole.shift is not None or whole.withdraws is not None or others or any(entry.same_as is not None or entry.amends for entry in whole.fittings):
         return whole

@@ -91,7 +91,7 @@ def _below_hundred(tokens, at, numbers) -> tuple[int | None, int]:
     word = tokens[at].bare
     if word in numbers.tens:
         step = at + 2 if _is(tokens, at + 1, numbers.joins) and "y" in numbers.joins else at + 1
-        if _is(tokens, step, numbers.ones) and 0 < numbers.ones[tokens[step].bare] and not _is(tokens, step + 1, numbers.parts):
+        if _is(tokens, step, numbers.ones) and 0 < numbers.ones[tokens[step].bare] and not (_is(tokens, step + 1, numbers.parts) and numbers.ones[tokens[step].bare] < numbers.parts[tokens[step + 1].bare]):
             return numbers.tens[word] + numbers.ones[tokens[step].bare], step + 1
         return numbers.tens[word], at + 1
     if word in numbers.teens:
@@ -151,7 +151,7 @@ def fraction(tokens: tuple[Token, ...], at: int, language: Language) -> Number |
     if over is not None and over > 0:
         end = end + 1 if _is(tokens, end, numbers.articles) and _is(tokens, end + 1, numbers.parts) else end
         part = _part(tokens, end, numbers)
-        return Number(Fraction(over, part[0]), part[1], False, False) if part else None
+        return Number(Fraction(over, part[0]), part[1], False, False) if part and over < part[0] else None  # "twelve half inch staples" are two measures
     step = at + 1 if token.bare in numbers.articles else at
     if _is(tokens, step, numbers.halves):
         return Number(Fraction(*numbers.halves[tokens[step].bare]), step + 1, False, False)
