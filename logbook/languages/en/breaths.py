@@ -44,6 +44,17 @@ ENGLISH_BREATHS = (
     Plainer((" up",), rf"(?:^|(?<=[.!?,;] )|(?<=and ))(?P<x>(?:i |we )?(?:got|have|put|'ve got) (?P<k>(?:the|that|this|my) {KIND}) up)(?=[.,;!]|$| (?:on run|and|number|tied)\b)", (("x", r"hung \g<k>"),)),
     # --- "six inches over in a length of 42"
     Plainer((" in a length of ", " over a length of "), rf"(?:{_N}|\d+)(?: and (?:an? |three |five |seven )?(?:half|quarters?|eighths?))?(?: inch(?:es)?)? over (?P<x>in a length of )(?=\d|\w)", (("x", "in "),)),
+    Plainer((" over to the ",), rf"(?:{_N}|\d+)(?: and (?:an? |three |five |seven )?(?:half|quarters?|eighths?))?(?: inch(?:es)?)? over(?P<x> to the (?:left|right|top|bottom)) (?=in (?:\d|{_NUMBER}))", (("x", ""),)),
+    # --- how big a hole is: no offset
+    Plainer((" across",), r"(?:holes?|tears?|rips?|punctures?|gash|slit|dent|cut)(?![\w'])[^?;]{0,48}? inch(?:es)?(?P<x> across)(?![\w'])(?! (?:the|from|to|a)\b)", (("x", " wide"),)),
+    # --- the mend in a sentence of its own
+    Plainer(("fabric and mastic", "fabric, mastic", "mastic and fabric", "mesh and mastic"), r"(?<=[.;!] )(?P<x>)(?=(?:the )?(?:glass |fiberglass )?(?:fabric|mesh)(?:,| and) mastic|mastic and (?:glass )?(?:fabric|mesh)(?=[.;!]|$))", (("x", "patched with "),), beside=("tear", "tore", "torn", "rip", "hole", "punctur", "gash", "cut", "dent", "crush", "repair", "patch", "mend", "fix")),
+    # --- why it was this one: "because that is only what is left on the cart"
+    Plainer(
+        ("because", "cause ", "since "),
+        r"(?P<x>(?:because|'?cause|since) (?:that|it|this)(?:'s| is| was) (?:(?:only|just|all) )*(?:what|all|the only (?:thing|tape|one|stuff|roll|kind))(?:'s|(?: that)? (?:is|was|were|i had|we had|i've got|there was|they had|i got|i could find))(?: left)?(?: (?:on|in) (?:the|my) \w+)?)(?= (?:rubbed|stapled|taped|and|then|hung|trimmed|wiped)\b)",
+        (("x", ","),),
+    ),
     # --- the collar, its number and how wide it is, run on
     Plainer((" inch",), rf"(?:collar|spin[- ]?in|take[- ]?off|starter) (?:number )?(?:\d+|{_NUMBER})(?: on)? run (?:\d+|{_N})(?P<x>) (?:{_N}|\d+) inch(?: round)?(?P<y>)(?= (?:off|collar|tabs|mastic|spin))", (("x", ","), ("y", ","))),
     Plainer((" inch number ", " inch round number "), rf"(?:collar|spin[- ]?in|take[- ]?off|starter)(?P<x> )(?=(?:{_N}|\d+) inch(?: round)?(?P<y> )number)", (("x", ", "), ("y", ", "))),

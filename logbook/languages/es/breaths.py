@@ -30,4 +30,9 @@ SPANISH_BREATHS = (
     # --- "no se pudo grapas los cuatro"
     Plainer((" no se pudo ", " no entraba ", " no cabia "), r"\bno (?:se pudo|me entraba la mano|entraba la mano|cabia la mano)(?P<x> )(?=(?:grapas|staples|cinta|tape|ya con|con|(?:en)?grapad[oa]|encintad[oa]|tallad[oa])\b)", (("x", ", "),)),
     Plainer((" sin doblar ",), r"sin doblar(?P<x> )(?=no (?:me )?(?:entraba|cabia|alcanzaba|llegaba))", (("x", ", "),)),
+    # --- a "but" by another name; how the legs go; what the hole got; how wide the collar is
+    Plainer(("nomas que no ", "nada mas que no ", "solo que no ", "nomas que me falt", "nomas que le falt", "nomas que se me olvid"), r"(?P<x>(?:nomas|nada mas|solo) que)(?= (?:no (?:l[aeo]s? |me |se )*(?:tall|frot|planch|encint|engrap|grap|limpi|puse|recort|dobl|alcanc|pude|cupo|cabia)|me falt|le falt|se me olvid))", (("x", ", pero"),)),
+    Plainer((" para afuera", " para fuera", " hacia afuera", " pa afuera"), r"grapas?(?![\w'])[^.;]{0,40}?,? (?P<x>)(?=(?:para|hacia|pa) (?:a?fuera)(?: *$| *[,.;]))", (("x", "patas "),), unless=r"patas?|patitas|puntas|dobl|escalon|ranura|rebaje|solapa|flap"),
+    Plainer((" le puse ", " le meti ", " le eche "), rf"(?:hoyo|agujero|rasgon|rotura|rajada|cortada|golpe|ponchadura)(?: (?:como )?de (?:{COUNT})(?: y media)?(?: pulgadas?)?)(?P<x> )(?=le (?:puse|meti|eche|pegue) (?:malla|tela|parche|mastique|cinta|un parche))", (("x", ", "),)),
+    Plainer(("collarin de ", "collar de ", "spin in de "), rf"(?:collarin|collar|spin in) de (?:{COUNT})(?P<x>)(?= (?:numero|en el|en la|run|del run|sobre)\b)", (("x", " pulgadas,"),)),
 )

@@ -76,6 +76,8 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     extra: list[Claim] = _how_it_stands(row, repaired)
     method = None
     if any(c.name == "repair_method" for c in rest):  # "tape on it" said how; other tape is the piece's own
+        how = [c for c in rest if c.name == "repair_method" and c.value == "mastic"]
+        rest = [c for c in rest if not (c.name == "closure" and c.value == "mastic" and not is_repair and any(c.first < m.last and m.first < c.last for m in how))]
         _only_a_mend(draft, damage, repaired, [c for c in rest if c.name not in ("facing_damage", "repair_method")])
         return [*rest, *_how_it_stands(row, repaired), *(widths if damage or is_repair else [])]
     tapes = sorted((c for c in rest if c.name in ("taped", "closure") and c.value is not False), key=lambda c: c.first)
