@@ -6,6 +6,7 @@ Regular expressions over lower-case letters, as in `plainer.py`.
 from __future__ import annotations
 
 from logbook.languages.en.left_plainly import KIND
+from logbook.languages.en.names import FIRST_NAMES
 from logbook.languages.en.numbers import SAID_COUNT as _NUMBER
 from logbook.languages.plainer import Plainer
 
@@ -19,6 +20,8 @@ _THEREABOUTS = r"(?:,? ?(?:or )?(?:somewhere|someplace)? ?(?:in there|around the
 _SUBJECT = r"(?:^|(?<=[.,;:!?] )|(?<=\band )|(?<=\bbut )|(?<=\bso )|(?<=\bthen )|(?<=\bcause )|(?<=\bum )|(?<=\buh )|(?<=\d ))(?:the|my) (?:[a-z]+ )?(?:tape|foil|steps?|grooves?|staples?|legs?|scrim|vanes|tabs|flap|hangers?|screws|washers|gap|static|pressure|damper|insulation|facing|slope)"
 _A_PART = r"(?:the |that |its |my )?(?:one |other |last )?(?:[a-z]+ )?(?:joint|seam|side|end|corner|edge|top|bottom|back|heel|throat)(?: (?:by|at|near|over|behind|next to|against|along|under|above) the \w+)?"
 _NEVER_ON = r"(?:never (?:got|went|did get|made it|get)(?: (?:put|stuck|laid|run|driven|shot))?(?: (?:on|in|there|down))?|(?:i|we) (?:never|didn't|did not|forgot to|haven't)(?: (?:ever|even))? (?:put|get|got|run|ran|shot|shoot)(?: (?:it|them|any))?(?: put)?(?: (?:on|in|there|down))?|(?:didn't|did not|hasn't|haven't) (?:get|go|gone|got|gotten)(?: put)?(?: (?:on|in|there))?|(?:isn't|aren't|is not|'s not|is) (?:on there|on|in|there|missing|not there)(?<!is on)(?<!is in)(?<!is there)(?<!is on there))(?: yet)?"
+
+_NAMES = "|".join(sorted(FIRST_NAMES))
 
 ENGLISH_BREATHS = (
     # --- the thing, and "it" or "they" for it
@@ -55,6 +58,21 @@ ENGLISH_BREATHS = (
         r"(?P<x>(?:because|'?cause|since) (?:that|it|this)(?:'s| is| was) (?:(?:only|just|all) )*(?:what|all|the only (?:thing|tape|one|stuff|roll|kind))(?:'s|(?: that)? (?:is|was|were|i had|we had|i've got|there was|they had|i got|i could find))(?: left)?(?: (?:on|in) (?:the|my) \w+)?)(?= (?:rubbed|stapled|taped|and|then|hung|trimmed|wiped)\b)",
         (("x", ","),),
     ),
+    # --- the thing ahead of what he has not done to it, run on into what he did
+    Plainer((" don't have ", " dont have ", " do not have "), r"(?:vanes|tape|staples|tabs|mastic) (?:i|we) (?P<h>(?:don't|dont|do not) have) (?:put|taped|stapled|done|installed|bent)(?: (?:in|on|them|it|any))*(?: yet| today)?(?P<x>)(?= (?:(?:i|we) still|stapled|taped|rubbed|trimmed|wiped|hung|it's|they're)(?![\w']))", (("h", "haven't"), ("x", ","))),
+    Plainer((" don't have ", " dont have ", " do not have "), r"(?:i|we|they) (?P<x>(?:don't|dont|do not) have) (?=(?:put|taped|stapled|rubbed|done|trimmed|wiped|bent|installed|finished|made|hung)(?![\w']))", (("x", "haven't"),)),
+    Plainer(("vanes ", "tape ", "staples ", "tabs ", "mastic "), r"(?:vanes|tape|staples|tabs|mastic) (?:i|we) (?:haven't|have not|didn't|did not|don't|dont|never|couldn't)(?: (?:have|put|get|got|had|done|do|use|used))?(?: (?:in|on|them|it|any))*(?: yet| today)?(?P<x>)(?= (?:(?:i|we) still|stapled|taped|rubbed|trimmed|wiped|hung|it's|they're)(?![\w']))", (("x", ","),)),
+    Plainer((" to put ",), r"(?:still |just )*(?:have|need|gotta|got|had|going) to put (?:them|it)(?: in| on)?(?P<x>)(?= (?:stapled|taped|rubbed|trimmed|wiped)(?: (?:all|on|four|three|two|every|down|with)| and|,|$))", (("x", ","),)),
+    # --- "no taped yet", "I tape it after", as those say it who learned English late
+    Plainer((" no ",), r"(?:is|it|it's|by \w+|still|yet|but|and|not|piece|one) (?P<x>no) (?=(?:taped|stapled|rubbed|trimmed|wiped|sealed|patched)(?: down)?(?:[.,;]|$| (?:yet|because|cause|still|today|so far)\b))", (("x", "not"),)),
+    Plainer((" after", " later"), r"i (?:tape|staple|rub|trim|wipe|patch|seal)(?: (?:it|them|that))?(?: down)? (?P<x>after|later)(?=[.,;!]|$)", (("x", "tomorrow"),)),
+    Plainer(("after i ",), r"(?:^|(?<=[.,;!] ))(?P<x>after) (?=i (?:tape|staple|rub|trim|wipe|patch|seal) (?:it|them|that)(?: down)?(?:[.,;!]|$))", (("x", "tomorrow"),)),
+    Plainer((" not yet ",), r"(?:by \w+|long|inch(?:es)?|piece|and|but|it's|its|is) (?P<x>not yet (?P<v>rubbed down|rubbed|trimmed|wiped(?: down| off)?|cleaned|taped|stapled))(?![\w'])", (("x", r"not \g<v> yet"),)),
+    # --- who speaks, and then the piece
+    Plainer((" number ", " straight ", " elbow ", " tee ", " fitting ", " piece "), rf"(?:^|(?<=[.!?] ))(?:(?:hey|hi|yo|yeah|okay|ok|so|man|uh|um|alright),? )*(?:it's|its|this is|it is) (?:{_NAMES})(?: here| again)?(?P<x>)(?= (?:number|straight|elbow|tee|fitting|piece) (?:\d|{_NUMBER}))", (("x", ","),)),
+    Plainer(("ninety, ",), rf"(?:two|three|four|2|3|4)[- ]piece ninety(?P<x>)(?=, (?:\d{{1,3}}|{_NUMBER}),)", (("x", " elbow"),)),
+    Plainer(("male end layout",), r"(?P<x>(?P<e>female|male) end layout)(?![\w'])", (("x", r"laid out from the \g<e> end"),)),
+    Plainer(("proud of ",), r"(?P<x>(?:i'm|i am|we're|i was|we are)(?: (?:pretty|real|kind of|kinda|sort of|mighty|damn|very|right))* proud of (?:it|that|this|them|her|that one|this one|the \w+))(?![\w'])", (("x", "all good"),)),
     # --- the collar, its number and how wide it is, run on
     Plainer((" inch",), rf"(?:collar|spin[- ]?in|take[- ]?off|starter) (?:number )?(?:\d+|{_NUMBER})(?: on)? run (?:\d+|{_N})(?P<x>) (?:{_N}|\d+) inch(?: round)?(?P<y>)(?= (?:off|collar|tabs|mastic|spin))", (("x", ","), ("y", ","))),
     Plainer((" inch number ", " inch round number "), rf"(?:collar|spin[- ]?in|take[- ]?off|starter)(?P<x> )(?=(?:{_N}|\d+) inch(?: round)?(?P<y> )number)", (("x", ", "), ("y", ", "))),

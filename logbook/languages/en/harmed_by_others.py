@@ -23,9 +23,11 @@ _SLICED = r"(?:cut|sliced) (?:up |right |clean )?(?:through |into )?(?:the |this
 _THROUGH = rf"(?:went|gone|go|put (?:his|their|her|a|the) \w+(?: \w+)?|stuck (?:his|their|a|the) \w+|ran (?:a|the|his) \w+|stepped|fell|stood|sat|leaned|backed|bumped|ran) (?:right |clean |straight |up |hard )*(?:through|on|onto|into|against) (?:{_SKIN}|it(?![\w']))"
 _CUES = (" hole", " tear", " rip", " gash", " dent", " slit", " cut", " punctur", " scrap", " scratch", " goug", " ding", " nick", " split", " tore", " torn", " dented", " crush", " mash", " smash", " slice", " clipp", " caught", " crease", " bang", " beat", " chew", " through", " stepped", " fell", " stood", " sat ", " leaned", " backed", " bumped")
 
+_OUT = r"(?:left|set|stood|stacked|put|let) (?:it|this one|that one|them|the (?:piece|board|duct|section|straight|elbow|tee))(?: sit)?(?: out)?(?: outside)? (?:in|under) (?:the )?(?:rain|weather|wet|mud|puddle|drip|leak|snow|water)"
 _SKIN_CUES = ("facing", "foil", "jacket", "scrim", "skin", "corner", "edge", "side", "panel", "board", " end", "face", "heel", "throat", "cheek", " it", "this", "that one", "top", "bottom", "back", "front")
 
 ENGLISH_HARMED_BY_OTHERS = (
+    Plainer((" rain", " weather", " wet", " mud", " puddle", " drip", " leak", " snow", " water"), rf"(?<![\w'-])(?P<x>{_WHO}{_LED}) (?={_OUT})", (("x", "I"),)),
     Plainer((" through",), rf"(?<![\w'-])(?P<x>(?:{_WHO}{_LED}|i|i accidentally|i just) (?:went|gone|ran|poked|busted|came) (?:right |clean |straight )*through) (?={_SKIN})", (("x", "I punctured"),)),
     Plainer(_CUES, rf"(?<![\w'-])(?P<x>{_WHO}{_LED}) (?={_MADE}|{_TORE}|{_SLICED}|{_THROUGH})", (("x", "I"),), unless=r"on the (?:last|other|next) job|yesterday's|(?:his|her|their) (?:glove|pants|shirt|thumb|finger|hand|jacket)s?(?![\w'])", beside=_SKIN_CUES),
 )

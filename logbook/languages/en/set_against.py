@@ -44,7 +44,7 @@ ENGLISH_SET_AGAINST = (
     # --- others' and his own
     Plainer((" mine ",), rf"(?:^|(?<=[.!?;,] ))(?P<x>all (?:of )?(?:[a-z]+'s|his|hers|theirs)(?: (?:straights|pieces|elbows|stuff|ones))? (?:are|were|got|have been) (?P<a>{_DONE})[.;,] (?:but |and )?(?:all (?:of )?)?)mine (?P<y>aren't|are not|weren't|isn't|not){_ENDS}", (("x", ""), ("y", r"aren't \g<a>"))),
     # --- numbers and names that are of something else
-    Plainer((" number ", " no. "), rf"(?<![\w']){_PLACED}(?:'s| is| was)? (?:number|no\.) (?P<x>\d{{1,4}})(?![\d/.-])", (("x", "so and so"),)),
+    Plainer((" number ", " no. "), rf"(?<![\w'])(?<!access ){_PLACED}(?:'s| is| was)? (?:number|no\.) (?P<x>\d{{1,4}})(?![\d/.-])", (("x", "so and so"),)),
     Plainer(("the piece is ", "my piece is ", "the fitting is ", "the piece was "), r"(?:^|(?<=[.!?;,] )|(?<= and )|(?<= but ))(?:the|my) (?:piece|fitting)(?: here| i'm on| i did| i made)? (?:is|was) (?P<x>)(?=\d{1,3}[.,;])", (("x", "number "),)),
     Plainer((" mean ",), r"(?<![\w'])(?P<x>(?:part number |the number |the mark )?181a-?[phm]) (?:doesn't|don't|does not|didn't) mean (?:anything|a thing|nothing|much|squat)", (("x", "that"),)),
     # --- how far he got a gap closed
