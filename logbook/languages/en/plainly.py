@@ -29,6 +29,7 @@ from logbook.languages.en.harmed_by_others import ENGLISH_HARMED_BY_OTHERS
 from logbook.languages.en.harms_plainly import ENGLISH_HARMS_PLAINLY
 from logbook.languages.en.in_part import ENGLISH_IN_PART
 from logbook.languages.en.last_one_and_this import ENGLISH_LAST_ONE_AND_THIS
+from logbook.languages.en.learned_english import ENGLISH_LEARNED
 from logbook.languages.en.learned_late import ENGLISH_LEARNED_LATE
 from logbook.languages.en.left_plainly import ENGLISH_LEFT_PLAINLY
 from logbook.languages.en.meant_plainly import ENGLISH_MEANT_PLAINLY
@@ -46,6 +47,7 @@ from logbook.languages.en.plainer_aloud import ENGLISH_ALOUD
 from logbook.languages.en.printed_plainly import ENGLISH_PRINTED_PLAINLY
 from logbook.languages.en.promised import ENGLISH_PROMISED
 from logbook.languages.en.put_otherwise import ENGLISH_PUT_OTHERWISE
+from logbook.languages.en.run_together import ENGLISH_RUN_TOGETHER
 from logbook.languages.en.said_askew import ENGLISH_SAID_ASKEW
 from logbook.languages.en.said_of_a_part import ENGLISH_SAID_OF_A_PART
 from logbook.languages.en.said_flatly import ENGLISH_SAID_FLATLY
@@ -97,6 +99,8 @@ ENGLISH_PLAINLY = (
     *ENGLISH_FOUND_BY_OTHERS,
     *ENGLISH_ASKED_OF_HIM,
     *ENGLISH_ASKED_AND_TOLD,
+    *ENGLISH_RUN_TOGETHER,
+    *ENGLISH_LEARNED,
     *ENGLISH_BREATHS,
     *ENGLISH_NUMBERS_ALOUD,
     *ENGLISH_ANSWERED_PLAINLY,
