@@ -5,7 +5,7 @@ A comma is put there. Rows like those of `plainer.py`. Not reviewed by a native 
 
 from __future__ import annotations
 
-from logbook.languages.es.plainer import COUNT, MARK, SOON
+from logbook.languages.es.plainer import COUNT, INCH, KIND, MARK, SOON, STAPLES, TAPE
 from logbook.languages.plainer import Plainer
 
 _DONE = r"(?:(?:en)?grapad[oa]s?|encintad[oa]s?|teipead[oa]s?|tallad[oa]s?|frotad[oa]s?|limpi[oa]s?|sellad[oa]s?|aletas|vanes)"
@@ -35,4 +35,20 @@ SPANISH_BREATHS = (
     Plainer((" para afuera", " para fuera", " hacia afuera", " pa afuera"), r"grapas?(?![\w'])[^.;]{0,40}?,? (?P<x>)(?=(?:para|hacia|pa) (?:a?fuera)(?: *$| *[,.;]))", (("x", "patas "),), unless=r"patas?|patitas|puntas|dobl|escalon|ranura|rebaje|solapa|flap"),
     Plainer((" le puse ", " le meti ", " le eche "), rf"(?:hoyo|agujero|rasgon|rotura|rajada|cortada|golpe|ponchadura)(?: (?:como )?de (?:{COUNT})(?: y media)?(?: pulgadas?)?)(?P<x> )(?=le (?:puse|meti|eche|pegue) (?:malla|tela|parche|mastique|cinta|un parche))", (("x", ", "),)),
     Plainer(("collarin de ", "collar de ", "spin in de "), rf"(?:collarin|collar|spin in) de (?:{COUNT})(?P<x>)(?= (?:numero|en el|en la|run|del run|sobre)\b)", (("x", " pulgadas,"),)),
+    # --- the mend, and what else the piece got: "lo repare con cinta engrapado cada dos"
+    Plainer((" repar", " parch", " arregl", " remend", " resan"), rf"\b(?:repar|parch|arregl|remend|resan)\w* (?:bien )?con (?:la |pura )?{TAPE}(?: (?:de (?:foil|aluminio|presion|calor)|181a-[ph]|de {INCH}(?: pulgadas)?))*(?: (?:bien )?(?:tallad|frotad|planchad)[oa])?(?P<x>)(?= (?:bien )?(?:(?:en)?grapad[oa]|(?:con )?(?:sus )?{STAPLES}|encintad[oa]|con aletas|con vanes)\b)", (("x", ","),)),
+    # --- the one and not the other: "no le puse grapas nomas cinta"
+    *(
+        Plainer((" nomas ", " solo ", " nada mas ", " solamente ", " unicamente ", " puro ", " puras ", " puros "), rf"\b(?:no (?:le |les |se )*(?:puse|pusimos|lleva|llevan|trae|traen|tiene|tienen|use|usamos|eche|echamos|meti|metimos)|sin) (?:ni )?(?:las? |los? |un[oa]? |nada de )?{left}(?P<x>,? (?:y |pero |sino )?(?:nomas|solo|nada mas|solamente|unicamente|pur[oa]s?) (?:(?:le )?(?:puse|pusimos|lleva|llevan) )?(?:las? |los? |pur[oa]s? )?)(?={got}(?: *$| *[,;.]| 181a| (?:y )?(?:bien )?tallad| cada ))", (("x", ", lleva "),))
+        for left, got in ((STAPLES, TAPE), (TAPE, STAPLES))
+    ),
+    # --- what another made, and behind it what he made himself
+    Plainer((" yo ",), rf"\b(?:hizo|hicieron|armo|armaron|puso|pusieron|saco|monto|corto|encinto|engrapo|termino|colgo) (?:el|la) {KIND} (?:numero )?{MARK}(?: (?!que\b|como\b|cuando\b|yo\b)\w+){{0,6}}?(?P<x> )(?=yo (?:ya )?(?:hice|arme|puse|saque|monte|corte|encinte|engrape|termine|colgue) (?:el|la) {KIND}\b)", (("x", ", "),)),
+    Plainer((" yo el ", " yo la "), rf"\b(?P<v>hizo|armo|saco|monto|corto|termino|colgo) (?:el|la) {KIND} (?:numero )?{MARK}(?P<x>,? (?:y )?yo)(?= (?:el|la) {KIND} (?:numero )?{MARK})", (("x", ", yo hice"),)),
+    # --- where it stands: out and on the roof
+    Plainer((" afuera", " por fuera"), r"(?<!no )\b(?:va|queda|esta|quedo|anda|l[oa] puse|l[oa] pusimos|l[oa] colgue|l[oa] monte|l[oa] instale|se quedo|(?P<y>l[oa] (?:deje|dejamos))) (?P<x>(?:alla |aca )?(?:afuera|por fuera),? (?:en|sobre|encima de|arriba de|arriba en) (?:el techo|la azotea|la losa)|(?:en|sobre) el techo,? (?:por )?(?:afuera|fuera))(?= *(?:$|[,;.]))", (("x", "a la intemperie"), ("y", "quedó")), unless=r"\b(?:grapas?|foil|papel|macho|cara|patas?|puntas|escalera|herramienta|camion|material|tornillos?|cinta|teip|tape|panel|rollo|andamio) [^.;]{0,24}(?:afuera|fuera)"),
+    # --- "los hangers del run uno cada diez pies": the name of the run
+    Plainer((" uno cada ", " una cada ", " uno a cada ", " una a cada "), r"\b(?:run|corrida|linea|ramal) (?:numero )?(?P<x>un[oa])(?= (?:a )?cada )", (("x", "1"),)),
+    # --- "se aplasto", without its accent: of the piece, and no tab was pressed flat
+    Plainer((" aplasto",), r"\bse (?P<x>aplasto)\b", (("x", "aplastó"),), unless=r"\b(?:tabs?|lenguetas?|pestanas?|grapas?|patas?|collar\w*|spin|cinta|teip|tape|tiras?) [^.;]{0,30}aplasto|aplasto (?:con|bien)\b"),
 )

@@ -114,7 +114,7 @@ STEEP = (
 TAPERS = (
     Frame("(?P<w>(?P<by>LEN) SLOPE)", _taper),
     Frame("(?P<w>(?P<by>LEN) (?:OF|ON|IN) DET? SLOPE) (?=SEP|$|ON|AND|BUT)", _taper_of_a_transition),  # "I had eighteen inches for the slope"
-    Frame("(?P<w>SLOPE (?:(?:ON|OF) (?:DET|IT|THIS){1,2})? (?:BE|HAVE|FILL|ONLY|IN_PLACE){0,3} (?P<by>LEN)) (?=SEP|$|AND|BUT|LONG)", _taper_of_a_transition),  # "the slope got eighteen inches"
+    Frame("(?P<w>SLOPE (?:(?:ON|OF) (?:DET|IT|THIS){1,2})? (?:BE|HAVE|FILL|ONLY|IN_PLACE){0,3} (?P<by>LEN)) (?=SEP|$|AND|BUT|LONG|FLAT|LEVEL)", _taper_of_a_transition),  # "the slope got eighteen inches"
     Frame("(?P<w>(?P<rise>NUMB) (?:OF|OF DET|TO DET|IN? EVERY) (?P<run>LEN|NUM)) (?=SEP|$|SLOPE|ON|BUT|AND|OVER)", _slope_to_the_foot),
     Frame("(?P<w>(?P<rise>NUM) BY EVERY (?P<run>NUM))", _slope),  # "tres por cada doce"
 )

@@ -268,13 +268,13 @@ BOARD_FRAMES = (
     Frame("(?P<w>(?P<n>NUM) (?P<n2>NUM) (?:EI|BOARD) (?:BOARD|EI)?)", _class),
     Frame("(?P<w>(?P<n>LEN|NUM|FRAC) (?:NUM)? (?:FILL)? BOARD)", _board),
     Frame("(?P<w>(?P<n>LEN) OF BOARD)", _board),
-    Frame("BOARD (?:EI|FILLER)? NUM OF (?P<w>(?P<n>LEN|FRAC)) (?=SEP|$|AND|STAPLED|TAPED)", _board),  # "board 800 de pulgada", "board clase 475 de una pulgada"
+    Frame("(?:BOARD|PANEL) (?:EI|FILLER)? NUM OF (?P<w>(?P<n>LEN|FRAC)) (?=SEP|$|AND|STAPLED|TAPED)", _board),  # "board 800 de pulgada", "board clase 475 de una pulgada"
     Frame("(?:NUM|EI) BOARD COMMA (?P<w>(?P<n>LEN)) (?=SEP|$|STAPLED|TAPED)", _board),  # "fourteen hundred board, inch and a half"
     Frame("(?P<w>(?:BOARD|PANEL) OF (?P<n>NUM)) (?=SEP|$)", _board),
     Frame("(?P<w>(?:BOARD|PANEL) (?:FILL|OF|IN){0,3} (?P<n>LEN)) (?!TAPES)", _board),
     Frame("(?P<w>BOARD OF (?P<n>LEN)) (?=TAPES{1,2} (?:OF|IN|WIDE) (?:LEN|NUM|FRAC))", _board),  # "tablero de pulgada y media cinta 181A-P de tres pulgadas": the tape has a width of its own
     Frame("BOARD (?:OF|IN|ON) DET? (?:KIND|FITTING) NUMBER? (?:NUM|MARKED) BE OF? (?P<w>(?P<n>LEN)) (?!TAPES)", _board),
-    Frame("(?:BOARD|EI) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
+    Frame("(?:BOARD|EI|PANEL) (?:FILL|OF|COMMA){0,2} (?P<w>(?P<n>NUM) EI?)", _class),
 )
 FRAMES = (
     Frame("(?P<w>(?P<n>DEG)) COMMA? (?:FILL|ME|AND){0,4} PREHEATED", _temperature),  # "forty-five degrees, so I preheated it"
@@ -312,6 +312,7 @@ FRAMES = (
     Frame("TAPES (?:HAVE|ME|I|FILLER){0,2} (?:ON|IN|TO|THRU|OF) DET? (?:KIND|FITTING|GENERIC)? NUMBER? (?:NUM|MARKED) (?:COMMA|BUT|FILLER){1,3} (?:OFF|OF|DET|BE){0,2} OF (?P<w>(?P<n>LEN|NUM|FRAC)) (?=SEP|$|AND|WIDE)", _width),  # "le puse cinta a la 6 pero de la de dos y media"
     Frame("TAPES (?:(?:FROM|OFF|OF) DET? (?:NUM|MARKED)|FILLER HAVE (?:ON|THRU|TO) DET? KIND? (?:NUM|MARKED))? BE OF (?P<w>(?P<n>NUMB) WIDE?) (?=SEP|$|AND|BUT|ONLY (?:SEP|$))", _width),  # "la cinta es de dos pulgadas"
     Frame("TAPES OF (?P<w>(?P<n>NUM)) (?=SEP|$|ONLY (?:SEP|$)|VOID|WORD (?:NO|NOT|TRADE_NOISE)|AND STAPLES|MARK181)", _width),
+    Frame("MARK181 OF (?P<w>(?P<n>NUM|FRAC)) (?=(?:AND|BUT) (?:BE|FILLER|NO|NOT|IT|HEDGE){0,2} (?:RUBBED|RUB|STAPLED|STAPLES|WIPED)|(?:NO|NOT) (?:RUBBED|RUB)|BUT VOID|VOID)", _width_of_mark),  # "con 181A-P de tres y quedó bien tallado"
     Frame("TAPES (?:[^STOP QUERY KIND SIZE]){0,8} STOP (?:IT|THIS)? BE (?:OF|ONLY){0,2} (?P<w>(?P<n>NUMB) WIDE) (?!BY)", _narrow),  # "con cinta de calor. Es de dos y media de ancho"
     Frame("TAPES (?:BE|TAKES) (?P<w>(?P<n>LEN)) (?=SEP|$|AND|WIDE|FILLER)", _width),  # "la cinta mide dos pulgadas"
     Frame("TAPES (?:TAPES|COMMA|WITH|FILL|ON|DET|OF){0,4} COUNTED OF (?P<w>(?P<n>LEN|FRAC|NUM)) (?=SEP|$|AND|WIDE|RUBBED|FILLER)", _width),  # "181A-H, rollo de dos y media"
