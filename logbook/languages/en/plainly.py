@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from logbook.languages.en.another_in_mind import ENGLISH_ANOTHER_IN_MIND
 from logbook.languages.en.answered_plainly import ENGLISH_ANSWERED_PLAINLY
+from logbook.languages.en.around_the_piece import ENGLISH_AROUND_THE_PIECE
 from logbook.languages.en.as_it_says import ENGLISH_AS_IT_SAYS
 from logbook.languages.en.asked_and_told import ENGLISH_ASKED_AND_TOLD
 from logbook.languages.en.asked_measures import ENGLISH_ASKED_MEASURES
@@ -67,6 +68,7 @@ from logbook.languages.en.waits_plainly import ENGLISH_WAITS_PLAINLY
 from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
 
 ENGLISH_PLAINLY = (
+    *ENGLISH_AROUND_THE_PIECE,
     *ENGLISH_OWNED_UP,
     *ENGLISH_SEEN_OTHERWISE,
     *ENGLISH_HARDLY_SO,
