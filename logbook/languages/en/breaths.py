@@ -50,4 +50,10 @@ ENGLISH_BREATHS = (
     # --- from one to the other
     Plainer((" and a", " and one ", " and three "), rf"(?<![\w'])(?:every|at|go|going|about|like|are) (?P<n>{_N})(?: inch(?:es)?)?(?P<x>,? (?:maybe |or |sometimes |say )*)(?P=n) and {_OF_ONE}(?![\w'])(?!(?: inch(?:es)?)? (?:along|on|at|by|down|across|near|over|for|up|apart (?:on|along|at))(?![\w']))", (("x", " to "),), beside=("every ", " at ", "stapl")),
     Plainer(("in there", "around there", "about there", "thereabouts", "in between"), rf"(?<![\w'])(?:every|at|about|are) {_N}(?: inch(?:es)?)?(?P<x>,? (?:maybe |or |sometimes |say )*){_N}(?: inch(?:es)?)?{_THEREABOUTS}", (("x", " to "),), beside=("every ", " at ", "stapl")),
+    # --- what another did to another piece, behind his own
+    Plainer(
+        (" partner ", " helper ", " buddy ", " apprentice ", " foreman ", " other guy ", " other crew "),
+        rf"(?!(?:that|like|when|while|after|before|because|since|than|how|if|as|where|what|until|and|but|so)\b)\w+(?P<x> (?:and |but )?)(?=(?:my|the|our) (?:partner|helper|buddy|apprentice|foreman|other guy|other crew) (?:already |just )?(?:taped|stapled|rubbed|made|built|hung|trimmed|wiped|sealed|did|finished) (?:the )?(?:straight|elbow|tee|offset|transition|reducer|wye|branch|collar|end cap|cap|plenum|piece|fitting|section) (?:number )?(?:\d+|{_N}))",
+        (("x", ", "),),
+    ),
 )

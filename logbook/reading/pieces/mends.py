@@ -52,6 +52,7 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     if draft.kind is None or draft.kind.value != "repair":
         claims = _mastic_behind(row, claims, damage)
     claims = _taped_over(row, claims, damage, draft.kind is not None and draft.kind.value == "repair")
+    claims = _of_a_mend_denied(row, claims)
     repaired = [c for c in claims if c.name == "damage_repaired"]
     methods = [c for c in claims if c.name == "(method)"]
     is_repair = draft.kind is not None and draft.kind.value == "repair"
@@ -115,6 +116,17 @@ def mended(row: Row, claims: list[Claim], draft: Draft) -> list[Claim]:
     others = [c for c in rest if c.name not in ("facing_damage",)]
     _only_a_mend(draft, damage, extra, others)
     return rest + extra + (widths if damage or is_repair else [])
+
+
+def _of_a_mend_denied(row: Row, claims: list[Claim]) -> list[Claim]:
+    """ "I didn't patch it with tape": what a mend that was not made would have been made with closes no joint."""
+    denied = [c for c in claims if c.name == "damage_repaired" and c.value is False]
+    return [c for c in claims if c.name not in ("taped", "closure", "closure_mark") or not any(_right_with(row, one, c) for one in denied)]
+
+
+def _right_with(row: Row, mend: Claim, one: Claim) -> bool:
+    between = [item.concept for item in row.items[mend.last : one.first]]
+    return "WITH" in between and {"WITH", "DET", "IT", "FILLER"}.issuperset(between)
 
 
 def _left_open(row: Row, one: Claim) -> Claim:
