@@ -63,6 +63,7 @@ from logbook.languages.en.named_by_number import ENGLISH_NAMED_BY_NUMBER
 from logbook.languages.en.said_beside_plainly import ENGLISH_SAID_BESIDE_PLAINLY
 from logbook.languages.en.told_shortly_after import ENGLISH_TOLD_SHORTLY_AFTER
 from logbook.languages.en.turned_about import ENGLISH_TURNED_ABOUT
+from logbook.languages.en.turned_down import ENGLISH_TURNED_DOWN
 from logbook.languages.en.usual_plainly import ENGLISH_USUAL_PLAINLY
 from logbook.languages.en.waits_plainly import ENGLISH_WAITS_PLAINLY
 from logbook.languages.en.where_plainly import ENGLISH_WHERE_PLAINLY
@@ -133,4 +134,5 @@ ENGLISH_PLAINLY = (
     *ENGLISH_TOLD_SHORTLY_AFTER,
     *ENGLISH_IN_PART,
     *ENGLISH_HARMED_BY_OTHERS,
+    *ENGLISH_TURNED_DOWN,
 )

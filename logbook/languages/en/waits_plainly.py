@@ -37,4 +37,11 @@ ENGLISH_WAITS_PLAINLY = (
     Plainer((" by ",), rf"(?P<v>(?:i |we )?(?:got|was|were|been|gotten)(?: just| then)* {_PULLED}) {_OFF_IT}(?P<x> by {_LEADS}(?![\w']))", (("v", "I got hauled"), ("x", ""))),
     Plainer(("i got ", "i was ", "we got ", "we were "), rf"(?:i|we) (?:got|was|were)(?: just| then)* (?P<v>pulled|yanked|taken|moved) (?={_OFF_IT}(?![\w']))", (("v", "hauled"),), unless=r"before (?:i|we)"),
     Plainer(("bar ", "barring", "except", " but ", "save", "minus", "than ", "from ", "short of"), rf"(?<!not )(?P<x>(?:all )?{_WELL} {_BUT}) (?=(?:the |its |a few |two |one |some )*{_THINGS}(?P<y>)(?:[.,;!]|$| (?:and|which|that|on)\b))", (("x", "is not finished,"), ("y", "")), beside=("screw", "washer", "rivet", "gasket", "lid", "door", "flange", "frame", "hanger", "strap", "clip", "caulk", "handle", "latch")),
+    # --- the time or the room for it that he never had
+    Plainer(
+        ("never ", "didn't ", "did not "),
+        r"(?P<x>(?:never|didn't|did not)(?: (?:really|even|quite))? (?:had|have|got|get|left|leave|found|find|made|make) (?:a chance|the chance|time|the time|any time|room|the room|enough room|a minute|a way) to get (?:it|that|them|this one|her) (?P<v>rubbed(?: down)?|taped|stapled|wiped(?: down)?|trimmed|patched))(?![\w'])",
+        (("x", r"didn't get it \g<v>"),),
+    ),
+    Plainer((" on order", " ordered", " backorder"), r"(?:vanes|tabs|straps|hangers)(?P<x> (?:are|is|were|was)(?: still| all)?) (?=on (?:back ?)?order|back ?ordered)", (("x", ""),)),
 )
