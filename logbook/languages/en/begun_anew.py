@@ -22,7 +22,7 @@ _WRONG = (
 )
 _AGAIN = r"(?:(?:let me|i'll|let's|gotta|i'm gonna|i'm going to|i want to|i need to|can i|i better|we'll|lemme) (?:just )?(?:start|begin|try|do|say|take|back up and (?:start|begin))(?: (?:that|it|this))?(?: (?:all|right|clean))* (?:over|again|anew|fresh|from the (?:top|start|beginning))(?: again| from the (?:top|start|beginning))?|starting over|start over|do[- ]over|from the top|take two|back to the beginning)"
 _STOP = r"[,.;!-]+ "
-_GOES = rf"(?:(?:okay|ok|so|well|now|right|alright|all right|here goes|here we go|this is|it's|that's|it was|i mean|i meant|i'm (?:on|at|looking at)|this one's|this one is|the right one is|a|an|the)[, ]+)*"
+_GOES = r"(?:(?:okay|ok|so|well|now|right|alright|all right|here goes|here we go|this is|it's|that's|it was|i mean|i meant|i'm (?:on|at|looking at)|this one's|this one is|the right one is|a|an|the)[, ]+)*"
 _NEXT = rf"(?={_GOES}(?:{KIND}|number),? (?:number )?(?:[a-z]-?)?(?:\d|{NUMBER}))"
 _TAKEN = rf"(?:{_SO}(?:(?:{_ALL}|{_THAT}){_STOP}{_SO}(?:{_WRONG}|{_AGAIN})|(?:{_ALL}|{_AGAIN})|{_WRONG}{_STOP}{_SO}(?:{_ALL}|{_THAT}|{_AGAIN})))(?:{_STOP}{_SO}(?:{_WRONG}|{_AGAIN}))*"
 

@@ -31,7 +31,7 @@ ENGLISH_HARDLY_SO = (
     # --- the work by its name
     Plainer(("ing",), rf"{_NAMED}(?:,? )(?P<x>(?:(?:is|'s)(?: (?:still|now|next))* (?:up|slated|scheduled|overdue) for|requires|calls for|wants|demands))(?= (?:the |a |some |more |its )?{_DOING})", (("x", "still needs"),), beside=(" for ", " requires", " wants", " demands")),
     Plainer(("ing",), rf"{_NAMED}(?:,? )(?P<x>(?:escaped|avoided|dodged|ducked|missed out on|missed|went without|skipped)(?: (?:the|any|all))?) (?P<w>{_DOING}){_ENDS}", (("x", "didn't get any"),), beside=("escaped", "avoided", "dodged", "ducked", "missed", " went without", "skipped")),
-    Plainer((" gave up ", " quit on ", " bailed on "), rf"(?:i|we) (?P<x>(?:just )?(?:gave up(?: on)?|quit on|bailed on))(?= (?P<v>tap|stapl|rubb|wip|trimm)ing(?: down)?(?![\w]))", (("x", "didn't finish"),)),
+    Plainer((" gave up ", " quit on ", " bailed on "), r"(?:i|we) (?P<x>(?:just )?(?:gave up(?: on)?|quit on|bailed on))(?= (?P<v>tap|stapl|rubb|wip|trimm)ing(?: down)?(?![\w]))", (("x", "didn't finish"),)),
     # --- what they would like, what he only said, what he will not believe
     Plainer(("'d like ", " would like "), rf"(?:they|he|she|(?:the |my )?(?:boss|foreman|lead|super|office|inspector|gc|engineer))(?P<x>(?:'d| would) like)(?= {_NAMED} {_DONE})", (("x", " wants"),)),
     Plainer((" only said", " only told", " only claimed", " just said", " only pretended"), rf"(?:i|we) (?P<x>(?:only|just) (?:said|claimed|pretended|let on|told (?:him|her|them|the \w+|you))(?: that)? (?:i|we)(?:'d| had)?)(?= {_DONE})", (("x", "never"),)),

@@ -70,7 +70,7 @@ ENGLISH_TO_COME_PLAINLY = (
     ),
     Plainer((" to be ", " to get "), rf"(?<![\w])(?:is|'s|was)(?P<x> (?:meant|intended|destined) to (?:be|get)|(?<=was) to be)(?= {_DONE})(?! (?:and|but|yet))", (("x", " supposed to be"),)),
     Plainer((" to be ", " to get "), rf"(?<![\w])(?:is|'s|was|it's)(?: (?:way|just|much|still|all))* too [a-z]+(?: [a-z]+)?(?P<x> (?:for (?:me|us|anybody) )?to (?:be|get))(?= {_DONE})", (("x", ", it's not"),)),
-    Plainer((" do with ",), rf"(?P<x>(?:could|can) (?:sure |really )?do with)(?= (?:some |a little |a bit of |more |a )?(?:tape|taping|staples|stapling|vanes|mastic|rub(?:bing)?(?: down)?|wiping|wipe|trimming)(?![\w]))", (("x", "still needs"),)),
+    Plainer((" do with ",), r"(?P<x>(?:could|can) (?:sure |really )?do with)(?= (?:some |a little |a bit of |more |a )?(?:tape|taping|staples|stapling|vanes|mastic|rub(?:bing)?(?: down)?|wiping|wipe|trimming)(?![\w]))", (("x", "still needs"),)),
     Plainer((" to be ", " to get "), rf"(?P<x>(?:refuses|refused) to (?:be|get))(?= {_DONE})", (("x", "isn't"),)),
     # --- what should have been done to it, and was not
     Plainer(

@@ -40,7 +40,7 @@ SPANISH_RAN_SHORT = (
     # --- mastic of which there was none left: not closed
     Plainer(
         ("mastique",),
-        rf"(?P<x>(?:(?:,? ?pero|,? ?y) |, )?(?:(?:ya|me|nos|le) )*no (?:(?:me|nos|le) )?(?:alcanzo|hubo|habia|llego|quedaba|quedo) (?:(?:el|mas|suficiente) )?mastique(?: para (?:sellar\w*|ponerle|echarle|cerrar\w*|el collar\w*|las? juntas?))?|(?:ya )?se (?:me |nos )?(?:acabo|termino) el mastique(?: (?:antes de|y ya no (?:alcance|pude)(?: a)?) (?:sellar\w*|ponerle|echarle))?|me quede sin mastique|(?:el )?mastique (?:ya )?no (?:me |nos )?alcanzo)(?= *(?:$|[.]))",
+        r"(?P<x>(?:(?:,? ?pero|,? ?y) |, )?(?:(?:ya|me|nos|le) )*no (?:(?:me|nos|le) )?(?:alcanzo|hubo|habia|llego|quedaba|quedo) (?:(?:el|mas|suficiente) )?mastique(?: para (?:sellar\w*|ponerle|echarle|cerrar\w*|el collar\w*|las? juntas?))?|(?:ya )?se (?:me |nos )?(?:acabo|termino) el mastique(?: (?:antes de|y ya no (?:alcance|pude)(?: a)?) (?:sellar\w*|ponerle|echarle))?|me quede sin mastique|(?:el )?mastique (?:ya )?no (?:me |nos )?alcanzo)(?= *(?:$|[.]))",
         (("x", ", no está sellado"),),
         unless=rf"{_BACK}|\b(?:cinta|teip|tape|encint|teip)|con mastique|sellad",
     ),

@@ -52,7 +52,7 @@ SPANISH_TOLD_IN_PASSING = (
     # --- "me faltaban dos grapas pero ya se las puse": they are there
     Plainer(
         (" falt", "falt"),
-        rf"(?<!que )(?P<x>(?:me|le|nos) falt(?:aban?|o|aron|an?) (?:(?:nomas|como|solo|unas|una|unos|un|dos|tres|cuatro|las|la|el|los|poner|ponerle|lado|de|pedazo|cachito|poca|poco|tantita) )*(?P<t>grapas?|staples|cinta|teip|tape|aletas?|vanes?|mastique)(?: (?:de (?:un lado|arriba|abajo|atras)|en (?:un lado|una esquina|la esquina)))?(?:,| y| pero)* ya (?:se |le )?(?:las|la|los|lo|le) (?:puse|pusimos|eche|metimos|meti|di|acabe|complete))(?= *(?:$|[,;.]| y | quedo | esta | va | en?grap| encint| tall| con ))",
+        r"(?<!que )(?P<x>(?:me|le|nos) falt(?:aban?|o|aron|an?) (?:(?:nomas|como|solo|unas|una|unos|un|dos|tres|cuatro|las|la|el|los|poner|ponerle|lado|de|pedazo|cachito|poca|poco|tantita) )*(?P<t>grapas?|staples|cinta|teip|tape|aletas?|vanes?|mastique)(?: (?:de (?:un lado|arriba|abajo|atras)|en (?:un lado|una esquina|la esquina)))?(?:,| y| pero)* ya (?:se |le )?(?:las|la|los|lo|le) (?:puse|pusimos|eche|metimos|meti|di|acabe|complete))(?= *(?:$|[,;.]| y | quedo | esta | va | en?grap| encint| tall| con ))",
         (("x", r"ya le puse \g<t>"),),
     ),
     # --- nothing was lacking
@@ -84,7 +84,7 @@ SPANISH_TOLD_IN_PASSING = (
     Plainer((" con grapas", " con puras grapas"), r"(?<!no )(?P<x>(?:se fue|quedo|va|esta|se quedo|salio) (?:nomas|solo|nada mas|solamente|unicamente) con (?:puras )?grapas)(?= *(?:$|[,;.]| el | la | sin | y | falta))", (("x", "quedo engrapado,"),)),
     # --- how cold it was; what of the tape was enough
     Plainer(("estabamos como a ",), r"estabamos (?P<x>como a )(?=\w+)", (("x", "a como "),)),
-    Plainer((" rollo", " cinta"), rf"(?:ya )?casi se (?:me )?acababa (?:el rollo|la cinta)(?P<x>,? (?:pero )?si (?:me |nos )?alcanzo) (?=para (?:los )?(?:dos|tres|cuatro|todos))", (("x", ", la cinta me alcanzó"),)),
+    Plainer((" rollo", " cinta"), r"(?:ya )?casi se (?:me )?acababa (?:el rollo|la cinta)(?P<x>,? (?:pero )?si (?:me |nos )?alcanzo) (?=para (?:los )?(?:dos|tres|cuatro|todos))", (("x", ", la cinta me alcanzó"),)),
     # --- the foil that tore, and how much
     Plainer((" se me ", " se nos ", " se le "), r"(?P<x>(?:el )?(?P<s>foil|papel|forro|aluminio|facing) (?P<w>se (?:me|nos|le)) (?P<v>rompio|rajo|rasgo|desgarro)(?: (?:tantito|poquito|un poco|un poquito|feo))*)(?= *(?:$|[,;.]| en | de | como | media | un | y | \d))", (("x", r"\g<w> \g<v> el \g<s>"),)),
     Plainer((" medio ",), r"(?:quedo|salio|va|anda|esta|dejo|queda|ve|,) (?P<x>medio )(?=(?:chuec|fe[oa]\b|ladead|torcid|pandead|descuadrad|alt[oa]\b|baj[oa]\b|apretad))", (("x", ""),)),
@@ -115,7 +115,7 @@ SPANISH_TOLD_IN_PASSING = (
     Plainer((" pase ", " pegue ", " pasamos ", " pegamos "), rf"(?P<x>\b(?<!no )le (?:pase|pegue|pasamos|pegamos) (?P<t>{_TAPE})(?: (?:por )?(?:encima|arriba))?)(?= *(?:$|[,;.]| y | por mientras| por lo pronto| nomas))", (("x", r"le puse \g<t>"),), beside=("aplast", "sumid", "rasg", "hoyo", "agujer", "golp", "raj", "rotur", "piquete")),
     # --- three of the sides, named without the word
     Plainer((" por tres", " por dos", " de tres", " de dos", " en tres", " en dos"), r"\b(?:en)?(?:grap|cint|teipe)ad[oa],? (?:(?:nomas|solo|nada mas|solamente|pero|va|quedo) )*(?:por|en) (?P<n>tres|dos)(?P<y>)(?= (?:el|la|los|las) (?:de |otr|que )| *(?:$|[,;.])| nada mas| nomas)", (("y", " lados,"),)),
-    Plainer((" no mas ", "no mas "), rf"(?P<x>no mas)(?= (?:(?:le|l[oa]) )?(?:puse|eche|di|pusimos|engrape|encinte|talle|engrapad[oa]|grapad[oa]|encintad[oa]|tallad[oa])\b)", (("x", "nomas"),)),
+    Plainer((" no mas ", "no mas "), r"(?P<x>no mas)(?= (?:(?:le|l[oa]) )?(?:puse|eche|di|pusimos|engrape|encinte|talle|engrapad[oa]|grapad[oa]|encintad[oa]|tallad[oa])\b)", (("x", "nomas"),)),
     Plainer((" puse de ", " eche de ", " puse por ", " puse en "), rf"(?:^|(?<=[,;.] )|(?<= y ))\w[^.;]{{0,60}}?\b(?P<t>{_STAPLES}|{_TAPE})\b[^.;]{{0,30}}?(?:nomas|no mas|solo|nada mas) (?:le )?(?P<v>puse|eche|pusimos)(?P<x>) (?:de|por|en) (?:un|dos|tres) lados?\b", (("x", r" \g<t>"),)),
     # --- others' work: told with him who did it behind it
     Plainer((" puso ", " pego ", " metio ", " pusieron ", " pegaron "), rf"(?P<x>(?P<t>(?:la|el|las|los) (?:{_TAPE}|{_STAPLES}|aletas|vanes|mastique|tabs)) (?:(?:ya|si) )*(?:se |me )?(?:la|las|lo|los) (?P<v>puso|pego|metio|pusieron|pegaron) (?P<w>(?:(?:mi|el|la|un|una|los|otro|don) )?{_WHO}))(?= *(?:$|[,;.]| y | pero | que | ayer| hoy| antier| en la | antes))", (("x", r"\g<w> le \g<v> \g<t>"),)),

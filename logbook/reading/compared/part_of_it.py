@@ -86,6 +86,11 @@ def _of_part_before(row: Row, one: Claim, act: int) -> Claim | None:
     part = act - 1
     while part > 1 and row.items[part].concept in ("BE", "HAVE", "FILLER"):
         part -= 1
+    if part > 2 and row.items[part].concept in ("NUM", "MARKED"):  # "the top of 30 is taped"
+        named = part - 1
+        while named > 1 and (row.items[named].concept in ("NUMBER", "FITTING", "DET") or row.items[named].concept.startswith("K_")):
+            named -= 1
+        part = named - 1 if row.items[named].concept in ("OF", "ON") else part
     part -= part > 1 and row.items[part].concept == "SIDE_WORD" and row.items[part - 1].concept in ("SIDE", "BACK")
     just_the = part > 0 and row.items[part - 1].concept == "ONLY"  # "just the ends": with its article in it
     if part < 1 or not just_the and row.items[part - 1].concept != "DET" and not (row.items[part].concept == "SIDE" and row.items[part - 1].concept in _SIGNS) or not _is_one(row, part) or not _is_over(row, act + 1):
