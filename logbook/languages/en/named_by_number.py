@@ -24,4 +24,6 @@ ENGLISH_NAMED_BY_NUMBER = (
     Plainer((" is a ninety", "'s a ninety", ", a ninety", " is a 90", " is a forty", "'s a forty", ", a forty", " is a 45", " was a ninety"), rf"(?<![\w'-])(?<!elbow )(?<!wye )(?<!bend )(?:number |piece |fitting )?{_NUMBER}(?: (?:on|of) run (?:\d+|\w+))?(?:,|'s| is| was|, it's|, that's)(?: just)? a (?:ninety|forty[- ]five|90|45)(?: degree)?(?P<x>)(?=[.,;]|$| (?:with|no|and|on|off|in|at|two|three)\b)", (("x", " elbow"),)),
     Plainer((" on ",), rf"(?:^|(?<=[.!?] ))(?P<x>(?:{_NAMES})(?: here| again)?,? on ){_NUMBER}(?P<y>,?) (?={_A_KIND}[.,;])", (("x", "number "), ("y", ","))),
     Plainer((" done",), rf"{_BEGINS}(?P<x>){_NUMBER}(?P<y>(?: is|'s)? (?:all )?done,?) (?={_A_KIND}(?:,| on)? run (?:\d+|\w+))", (("x", "number "), ("y", ","))),
+    Plainer(("this here", "here's ", "here is "), rf"(?:^|(?<=[.!?] ))(?:(?:okay|ok|so|alright|and|now|yeah|um|uh),? )*(?:this here(?:'s| is)|here(?:'s| is)) (?P<x>){_NUMBER} (?=(?:on|off) run (?:\d+|\w+)|(?:it's|its|that's) (?:an? |the ){KIND})", (("x", "number "),)),
+    Plainer((" the same",), rf"(?:and then|and|then),? (?P<x>){_NUMBER}(?='s the same| is the same)", (("x", "number "),)),
 )

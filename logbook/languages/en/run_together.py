@@ -16,6 +16,13 @@ _NAMES = "|".join(sorted(FIRST_NAMES))
 ENGLISH_RUN_TOGETHER = (
     # --- "there's a quarter-inch opening left at the branch joint": a gap, and no branch
     Plainer((" opening",), rf"(?:there's|there is|there was|left|leaves|leaving|with|got|has|have|shows?)(?: (?:about|like|maybe|still|me|only|just|around))*(?: an?)? (?:{_N} |\d+ )?(?:and an? )?(?:{_OF_ONE}|{_PARTS}|{_N}|\d/\d{{1,2}})[- ]?(?:inch(?:es)?|\")?,? (?P<x>opening(?: left| still| showing)?)(?=[.,;!]|$| (?:at|on|in|along|by|near|around|between)\b)", (("x", "gap"),), unless=r"door|frame|register|grille|for the (?:branch|collar|tap)"),
+    # --- the board by its class, the sides of one act behind those of another
+    Plainer(("seventy-five", "seventy five"), r"(?:board|duct ?board|e ?i|class)(?:,| is|'s)? (?P<x>four seventy[- ]five)(?=[.,;]|$| (?:stapled|taped|board|on|and))", (("x", "475"),)),
+    Plainer((" sides and ",), r"(?:taped|stapled) (?:on |all )?(?:two|three|four|[2-4]) sides and (?:taped|stapled) (?:on |all )?(?:two|three|four|[2-4])(?P<x>)(?=[.,;]|$| (?:and|but|rubbed|so)\b)", (("x", " sides"),)),
+    Plainer((" sides taped", " sides stapled"), r"(?:i |we )?(?:got|have) (?P<n>two|three|four|[2-4]) sides (?P<v>taped|stapled)(?P<x>)(?= (?:still|but|and|i|haven't|need)\b)", (("x", ","),)),
+    Plainer(("same size, ",), rf"same size, (?:{_N}|\d+|{_NUMBER})(?: inches| inch| feet| foot)(?P<x>)(?=[.,;]|$)", (("x", " long"),)),
+    Plainer((" inch run ", " inch on run "), rf"(?:collar|spin[- ]?in)(?P<x> )(?=(?:{_N}|\d+) inch(?: round)?(?P<y> )(?:on )?run (?:\d|\w))", (("x", ", "), ("y", ", "))),
+    Plainer((" box",), r"(?:reheat|vav|terminal|heater|electrical|junction|control|actuator) (?P<x>box)(?![\w'])", (("x", "motor"),)),
     # --- how a test was run
     Plainer((" up to ", " to ", " at "), r"(?P<x>(?:took|brought|ran|cranked|blew|raised|got|set|put|held) (?:it|her|the duct|the pressure|the section|the run)(?: up)?(?: to| at)) (?=(?:half|one|two|three|an?|\d)(?: an?)?(?: and a half)? ?(?:inch|half|quarter|\d))", (("x", "pumped it to"),), beside=("leak", "cfm", "fan", "test")),
     Plainer((" for ",), rf"hangers?(?![\w'])[^.?!;]{{0,48}}(?:feet|foot|ft)(?P<x> for) (?=(?:the |a )?(?:\d+|{_N}|\w+[- ]\w+) by )", (("x", " on"),)),
@@ -26,6 +33,7 @@ ENGLISH_RUN_TOGETHER = (
     Plainer((" over to the ",), rf"(?:{_N}|\d+)(?: and (?:an? |three |five |seven )?(?:half|quarters?|eighths?))?(?: inch(?:es)?)? over(?P<x> to the (?:left|right|top|bottom)) (?=in (?:\d|{_NUMBER}))", (("x", ""),)),
     # --- how big a hole is: no offset
     Plainer((" across",), r"(?:holes?|tears?|rips?|punctures?|gash|slit|dent|cut)(?![\w'])[^?;]{0,48}? inch(?:es)?(?P<x> across)(?![\w'])(?! (?:the|from|to|a)\b)", (("x", " wide"),)),
+    Plainer((" long",), r"(?:tears?|rips?|gash|slit|cut|split)(?![\w'])[^?;]{0,64}?(?<![\w'])(?:(?:one|two|three|four|five|six|[1-6])(?: and a half)?|half an?|an?)[- ]inch(?:es)?(?P<x> long)(?![\w'])", (("x", " wide"),), unless=r"tabs?(?![\w'])|strips?"),
     # --- the mend in a sentence of its own
     Plainer(("fabric and mastic", "fabric, mastic", "mastic and fabric", "mesh and mastic"), r"(?<=[.;!] )(?P<x>)(?=(?:the )?(?:glass |fiberglass )?(?:fabric|mesh)(?:,| and) mastic|mastic and (?:glass )?(?:fabric|mesh)(?=[.;!]|$))", (("x", "patched with "),), beside=("tear", "tore", "torn", "rip", "hole", "punctur", "gash", "cut", "dent", "crush", "repair", "patch", "mend", "fix")),
     # --- why it was this one: "because that is only what is left on the cart"

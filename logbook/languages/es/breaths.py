@@ -5,12 +5,15 @@ A comma is put there. Rows like those of `plainer.py`. Not reviewed by a native 
 
 from __future__ import annotations
 
+from logbook.languages.en.names import FIRST_NAMES
 from logbook.languages.es.plainer import COUNT, INCH, KIND, MARK, SOON, STAPLES, TAPE
 from logbook.languages.plainer import Plainer
 
 _DONE = r"(?:(?:en)?grapad[oa]s?|encintad[oa]s?|teipead[oa]s?|tallad[oa]s?|frotad[oa]s?|limpi[oa]s?|sellad[oa]s?|aletas|vanes)"
 _NOTHING = r"(?:nada|ni|ningun[oa]?|problemas?|bronca|detalles?|arrugas?|bolsas|huecos?|gaps?|falta de nada)"
 _ACTS = ("tall", "encint", "engrap", "grap", "limpi", "sell")
+
+_NAMES = "|".join(sorted(FIRST_NAMES))
 
 SPANISH_BREATHS = (
     # --- nothing was the matter: of no act, and of no vanes
@@ -52,4 +55,8 @@ SPANISH_BREATHS = (
     Plainer((" uno cada ", " una cada ", " uno a cada ", " una a cada "), r"\b(?:run|corrida|linea|ramal) (?:numero )?(?P<x>un[oa])(?= (?:a )?cada )", (("x", "1"),)),
     # --- "se aplasto", without its accent: of the piece, and no tab was pressed flat
     Plainer((" aplasto",), r"\bse (?P<x>aplasto)\b", (("x", "aplastó"),), unless=r"\b(?:tabs?|lenguetas?|pestanas?|grapas?|patas?|collar\w*|spin|cinta|teip|tape|tiras?) [^.;]{0,30}aplasto|aplasto (?:con|bien)\b"),
+    # --- why there was none, and then what was done; the hand that does not fit is no panel
+    Plainer((" porque no ",), r"porque (?:ya )?no (?:llegaron|llego|habia|hubo|hay|trajeron|tenia|teniamos|traia|alcanzaron|me dieron|encontre)(?P<x> )(?=(?:(?:en)?grapad|encintad|tallad|teipead|limpi|colgad)[oa]|todavia|grapas|cinta)", (("x", ", "),)),
+    Plainer((" mano",), r"(?P<x>no (?:me |nos )?(?:cabe|cabia|cupo|entra|entraba) (?:la|mi) mano)", (("x", "no alcanzo"),)),
+    Plainer((" y ",), rf"(?P<x>(?<!,) ?y) (?=(?:{_NAMES}) (?:encinto|engrapo|grapo|tallo|limpio|colgo|hizo) (?:el|la) (?:recto|recta|codo|tee|tapa|transicion|reduccion|collarin|offset|plenum|pieza))", (("x", "."),)),
 )
