@@ -71,16 +71,17 @@ _EXTENTS = ((_CUES_WHERE, _WHERE), (_CUES_BUT, _BUT), (_CUES_DEGREE, _DEGREE), (
 _SIDE = rf"(?:the |my |that )?(?:{_PART}|cheeks?|seam|ends?)(?: side| seam| joint| half| edge| end| part| lap)?(?: (?:and|or) (?:the )?(?:{_PART}|cheeks?)(?: side| seam| joint| end)?)?"
 _NO_MORE = r"(?:,? (?:which |and that |that |it )?(?:is|was) (?:all|it)|[,.]? (?:and )?(?:that's|thats|that is|that was) (?:it|all)|,? (?:and |but )?(?:nothing|none|no place|nowhere|not a thing) else)(?: (?:i|we|it|they) (?:did|got|had|got to|got done|had time for|could get)(?: (?:to|done))?| so far| for now| today| really| tonight| right now)*"
 _CUES_NO_MORE = ("all", "that's it", "thats it", "that is it", "that was it", "is it", "was it", " else")
+_DENIED = r"(?:isn't|aren't|wasn't|weren't|ain't|not|never) (?:[a-z]+ ){0,2}?(?:taped|stapled|rubbed|wiped|trimmed|sealed)"  # one part and the other: read as they stand
 _COUNTED_SIDES = ("top", "bottom", "left", "right")
 _ALL_OF_IT = r"(?:all|the only (?:thing|part|side|seam|bit))(?: (?:that|which))?"
 
 ENGLISH_IN_PART = (
-    Plainer(_CUES_NO_MORE, rf"{_NOT}{_DONE}(?: down)? {_SIDE}(?P<x>{_NO_MORE}){_END}", (("x", " only"),), unless=_DONE_SINCE, beside=_COUNTED_SIDES),
-    Plainer(_CUES_NO_MORE, rf"{_NOT}(?:{_DONE}(?: down)? {_SIDE}|(?:got|have|had) {_SIDE} {_DONE}(?: down)?)(?P<x>{_NO_MORE}){_END}", (("x", " only in places"),), unless=_DONE_SINCE),
-    Plainer(_CUES_NO_MORE, rf"(?P<w>)(?:the |my ){_PART}(?: side| seam| joint| half| edge| end| part)? (?:is|was|are|were|got|gets|has been|'s) {_DONE}(?: down)?(?P<x>{_NO_MORE}){_END}", (("w", "only "), ("x", "")), unless=_DONE_SINCE),
-    Plainer(("all ", "the only "), rf"(?P<x>{_ALL_OF_IT}(?: (?:i|we))?(?:'ve|'s| have| has| is| was)?(?: (?:got|been))? (?P<d>{_DONE})(?: down)?(?: so far| yet| on it)? (?:is|was) (?P<p>{_SIDE})){_END}", (("x", r"only \g<p> is \g<d>"),), unless=_DONE_SINCE),
+    Plainer(_CUES_NO_MORE, rf"{_NOT}{_DONE}(?: down)? {_SIDE}(?P<x>{_NO_MORE}){_END}", (("x", " only"),), unless=f"{_DONE_SINCE}|{_DENIED}", beside=_COUNTED_SIDES),
+    Plainer(_CUES_NO_MORE, rf"{_NOT}(?:{_DONE}(?: down)? {_SIDE}|(?:got|have|had) {_SIDE} {_DONE}(?: down)?)(?P<x>{_NO_MORE}){_END}", (("x", " only in places"),), unless=f"{_DONE_SINCE}|{_DENIED}"),
+    Plainer(_CUES_NO_MORE, rf"(?P<w>)(?:the |my ){_PART}(?: side| seam| joint| half| edge| end| part)? (?:is|was|are|were|got|gets|has been|'s) {_DONE}(?: down)?(?P<x>{_NO_MORE}){_END}", (("w", "only "), ("x", "")), unless=f"{_DONE_SINCE}|{_DENIED}"),
+    Plainer(("all ", "the only "), rf"(?P<x>{_ALL_OF_IT}(?: (?:i|we))?(?:'ve|'s| have| has| is| was)?(?: (?:got|been))? (?P<d>{_DONE})(?: down)?(?: so far| yet| on it)? (?:is|was) (?P<p>{_SIDE})){_END}", (("x", r"only \g<p> is \g<d>"),), unless=f"{_DONE_SINCE}|{_DENIED}"),
     *(
-        Plainer((f"all i did was {act}", f"all we did was {act}", f"all i've done is {act}", f"all i did is {act}", f"all i could do was {act}", f"all i managed was to {act}"), rf"(?P<x>all {_I}(?:'ve)? (?:did|done|could do|managed) (?:is|was)(?: to)? {act}(?: down)? (?P<p>{_SIDE})){_END}", (("x", rf"{done} \g<p> only"),), unless=_DONE_SINCE)
+        Plainer((f"all i did was {act}", f"all we did was {act}", f"all i've done is {act}", f"all i did is {act}", f"all i could do was {act}", f"all i managed was to {act}"), rf"(?P<x>all {_I}(?:'ve)? (?:did|done|could do|managed) (?:is|was)(?: to)? {act}(?: down)? (?P<p>{_SIDE})){_END}", (("x", rf"{done} \g<p> only"),), unless=f"{_DONE_SINCE}|{_DENIED}")
         for act, done in (("tape", "taped"), ("staple", "stapled"), ("rub", "rubbed"), ("wipe", "wiped"), ("trim", "trimmed"), ("seal", "sealed"))
     ),
     *(Plainer(cues, rf"{_ACT}(?P<x>,? (?:{extent})){_END}", (("x", " only in places"),), unless=_DONE_SINCE) for cues, extent in _EXTENTS),
