@@ -57,6 +57,6 @@ SPANISH_BREATHS = (
     Plainer((" aplasto",), r"\bse (?P<x>aplasto)\b", (("x", "aplastó"),), unless=r"\b(?:tabs?|lenguetas?|pestanas?|grapas?|patas?|collar\w*|spin|cinta|teip|tape|tiras?) [^.;]{0,30}aplasto|aplasto (?:con|bien)\b"),
     # --- why there was none, and then what was done; the hand that does not fit is no panel
     Plainer((" porque no ",), r"porque (?:ya )?no (?:llegaron|llego|habia|hubo|hay|trajeron|tenia|teniamos|traia|alcanzaron|me dieron|encontre)(?P<x> )(?=(?:(?:en)?grapad|encintad|tallad|teipead|limpi|colgad)[oa]|todavia|grapas|cinta)", (("x", ", "),)),
-    Plainer((" mano",), r"(?P<x>no (?:me |nos )?(?:cabe|cabia|cupo|entra|entraba) (?:la|mi) mano)", (("x", "no alcanzo"),)),
+    Plainer((" mano",), r"(?P<x>no (?:me |nos )?(?:cabe|cabia) (?:la|mi) mano)", (("x", "no alcanzo"),), unless="dobl", beside=("panel", "tabla", "board")),
     Plainer((" y ",), rf"(?P<x>(?<!,) ?y) (?=(?:{_NAMES}) (?:encinto|engrapo|grapo|tallo|limpio|colgo|hizo) (?:el|la) (?:recto|recta|codo|tee|tapa|transicion|reduccion|collarin|offset|plenum|pieza))", (("x", "."),)),
 )
