@@ -20,11 +20,14 @@ _FORGOT = r"(?:forgot|forgot about|left out|left off|skipped|missed|never did|di
 _END = r"(?=[.,;!]|$| (?:so|and|but|on|for|today|because|cause|again)\b)"
 _NOT_ON = rf"(?:(?:that |which )?(?:i|we) (?:didn't|did not|never|haven't|have not|couldn't|still have to|still gotta|gotta|have to|need to) (?:get to|put|put on|get|get on|have|use|do|done|got to)(?: on)?|(?:is |are |was |were |'s )?(?:not|still not) (?:in|on|there|done)(?: there)?|(?:isn't|aren't|wasn't|weren't) (?:in|on|there|done)|(?:is |was |were )?never (?:put|done|taped)(?: on| in| down)?|(?:forgotten|nowhere to be found)|(?:still )?to come|on order|(?:never|didn't|did not|hasn't|won't|wouldn't) (?:went|go|gone|made it|make it|stick|stay|hold|stuck)(?: on| in)?|(?:fell|came|peeled|popped) (?:right |back )?off|(?:got|was|is) (?:left off|left out|forgotten|skipped|missing)|(?:is |are |was |were |'s )?{_ELSEWHERE})"
 
+
 def _none_of_them():
     for thing, said in _NOUNS:
         beside = (thing.split()[-1],)
         yield Plainer(("out of", "short on", "short of", "shy of", "missing", "way of", "bare of", "minus", "zero"), rf"{_NOT}(?P<x>{_AHEAD} {_ANY}){said}{_END}", (("x", "no "),), unless=_SINCE, beside=beside)
-        yield Plainer((" are ", "'re ", " were ", "n't ", " never ", " shop", " truck"), rf"(?<![\w'])(?:the |my |its )?{said}(?P<x>(?:(?: are| were|'re| is)(?: all)?)? (?:{_ELSEWHERE}|{_NEVER})){_END}", (("x", " are missing"),), unless=_SINCE, beside=beside)
+        if thing == "mastic":
+            continue
+        yield Plainer((" are ", "'re ", " were ", "n't ", " never ", " shop", " truck"), rf"(?<![\w'])(?P<x>(?:the |my |its )?{said}(?:(?: are| were|'re| is)(?: all)?)? (?:{_ELSEWHERE}|{_NEVER})){_END}", (("x", f"no {thing}"),), unless=_SINCE, beside=beside)
         yield Plainer((" out",), rf"{_NOT}(?<!no )(?P<x>(?:left|took|pulled|yanked) {_ANY}(?P<n>{said}) out){_END}", (("x", r"no \g<n>"),), unless=_SINCE, beside=beside)
 
 
@@ -33,7 +36,7 @@ ENGLISH_NONE_THERE = (
     Plainer((" out of", "outta", "short on", "short of", "shy of", " no more", "forgot", "have any", "find any", "any more", "enough", "left out", "zero", "bare of", "way of"), rf"(?<!now we're )(?<!now i'm )(?<!now )(?<!now all )(?<!now we are )(?<!now i am )(?:out of|outta|short (?:on|of)|shy of|no more|forgot|left out|zero|bare of|in the way of|(?:didn't|don't|couldn't|did not|could not) (?:have|find|get)|any more|enough) (?P<x>{_ANY}{_MARK})", (("x", "tape"),)),
     Plainer((" left", " back at", " in the ", " on the ", " order", " didn't", " never", " not ", " come"), rf"(?P<x>{_MARK}) (?=(?:i|we) (?:didn't|never|forgot)|(?:is |was |were |'s )?(?:not (?:on|in)\b|to come|{_ELSEWHERE}|on order|never (?:put|went|made)))", (("x", "tape"),)),
     # --- the mend
-    Plainer(("patch",), rf"{_NOT}(?P<x>(?:{_FORGOT}|{_AHEAD}) {_ANY})patch(?:es|ing)?{_END}", (("x", "no "),), unless=rf"{_SINCE}|used|instead|went with|mended|sealed|mastic"),
+    Plainer(("patch",), rf"{_NOT}(?P<x>(?:{_FORGOT}|{_AHEAD}) {_ANY}patch(?:es|ing)?){_END}", (("x", "no patch"),), unless=rf"{_SINCE}|used|instead|went with|mended|sealed|mastic"),
     Plainer(("patch",), rf"(?<![\w'])(?P<x>(?:the |a |my |its )?patch(?:es)? {_NOT_ON}(?: (?:yet|now|so far|today))*){_END}", (("x", "no patch"),), unless=_SINCE),
     *_none_of_them(),
 )

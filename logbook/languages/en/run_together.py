@@ -34,8 +34,6 @@ ENGLISH_RUN_TOGETHER = (
     # --- how big a hole is: no offset
     Plainer((" across",), r"(?:holes?|tears?|rips?|punctures?|gash|slit|dent|cut)(?![\w'])[^?;]{0,48}? inch(?:es)?(?P<x> across)(?![\w'])(?! (?:the|from|to|a)\b)", (("x", " wide"),)),
     Plainer((" long",), r"(?:tears?|rips?|gash|slit|cut|split)(?![\w'])[^?;]{0,64}?(?<![\w'])(?:(?:one|two|three|four|five|six|[1-6])(?: and a half)?|half an?|an?)[- ]inch(?:es)?(?P<x> long)(?![\w'])", (("x", " wide"),), unless=r"tabs?(?![\w'])|strips?"),
-    # --- the mend in a sentence of its own
-    Plainer(("fabric and mastic", "fabric, mastic", "mastic and fabric", "mesh and mastic"), r"(?<=[.;!] )(?P<x>)(?=(?:the )?(?:glass |fiberglass )?(?:fabric|mesh)(?:,| and) mastic|mastic and (?:glass )?(?:fabric|mesh)(?=[.;!]|$))", (("x", "patched with "),), beside=("tear", "tore", "torn", "rip", "hole", "punctur", "gash", "cut", "dent", "crush", "repair", "patch", "mend", "fix")),
     # --- why it was this one: "because that is only what is left on the cart"
     Plainer(
         ("because", "cause ", "since "),
