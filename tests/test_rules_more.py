@@ -74,7 +74,7 @@ def around(case: dict) -> Around:
         scheduled=case.get("scheduled", "row" in case or "nearest" in case),
         nearest=tuple(case.get("nearest", ())),
         before=tuple(
-            Neighbour(one["mark"], one.get("side"), size(one.get("inlet")), size(one.get("outlet")), one.get("leaves_by"))
+            Neighbour(one["mark"], one.get("side"), size(one.get("inlet")), size(one.get("outlet")), one.get("leaves_by"), size(one.get("branch")))
             for one in case.get("before", ())
         ),
         elsewhere=tuple(Elsewhere(1, one["how"], one["mark"], "aa", "other") for one in case.get("elsewhere", ())),

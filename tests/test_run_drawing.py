@@ -99,6 +99,24 @@ def test_a_joint_is_told_by_what_was_said_of_both_its_pieces(texts, state):
     assert [(one.mark, other.mark) for one, _, other in found.odd()] == ([("1", "2")] if state in run_drawing.ODD else [])
 
 
+@pytest.mark.parametrize(
+    ("texts", "departs"),
+    [
+        (("Run one, straight one, eighteen by twelve, tied in to two.", "Run one, straight two, sixteen by twelve."), ["2"]),  # the earlier named the later
+        (("Run one, straight two, sixteen by twelve.", "Run one, straight one, eighteen by twelve, tied in to two."), ["1"]),
+        (("Run one, straight one, eighteen by twelve, tied in to two.", "Run one, straight two, eighteen by twelve."), []),
+        (("Run one, tee one, twenty by twelve, branch ten by eight, tied in to two.", "Run one, straight two, ten by eight."), []),  # to its leg
+        (("Run one, tee one, twenty by twelve, branch ten by eight, tied in to two.", "Run one, straight two, ten by ten."), ["2"]),
+    ],
+)
+def test_a_joint_that_was_said_is_held_against_the_later_piece_whoever_named_the_other(texts, departs):
+    of = job(None)
+    found = pieces(of, *(read(text, language="en") for text in texts))
+    ground = site(of, found)
+    assert [one.mark for one in found for finding in judge(one, ground.around(one)) if finding.rule == "run-sizes" and finding.verdict == "departs"] == departs
+    assert bool(line.lay_out(of, found, "1").odd()) == bool(departs)
+
+
 SIZES = st.sampled_from([None, (24, 12), (20, 12), (12, 20), (20, 10)])
 
 

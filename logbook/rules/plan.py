@@ -10,7 +10,7 @@ from logbook.findings import Example, Outcome, Rule, Source, Told, Word
 from logbook.piece import Piece
 from logbook.rules.mishearing import meant
 from logbook.rules.using import Use
-from logbook.runs import KEEPS_SIZE, Around, Neighbour, ends
+from logbook.runs import KEEPS_SIZE, Around, Neighbour, ends, meeting
 from logbook.schedule import BESIDE, Row
 
 FAMILIES = (("tee", "branch", "collar"), ("straight",))  # kinds that a schedule and a crew name for each other
@@ -111,10 +111,12 @@ def run_sizes(piece: Piece, around: Around) -> Outcome | None:
     if kind in BESIDE:
         return None
     inlet, outlet = ends(piece)
-    meetings = [(near, *_meeting(near, inlet, outlet)) for near in around.before]
+    meetings = [(near, *_meeting(near, inlet, outlet, piece.value("branch_size"))) for near in around.before]
     meetings = [(near, mine, theirs) for near, mine, theirs in meetings if mine]
     use.said("inlet_size")
     use.said("outlet_size")
+    if any(near.side is None for near in around.before):
+        use.said("branch_size")
     if kind in KEEPS_SIZE and inlet and outlet and not same_size(inlet, outlet, limit):
         told = {"one": Told("inlet_size", inlet), "other": Told("outlet_size", outlet)}
         return use.departs("keeps-no-size", limit=limit, tells=told)
@@ -128,14 +130,13 @@ def run_sizes(piece: Piece, around: Around) -> Outcome | None:
     return use.meets("mate", limit=limit, evidence=evidence, tells={"marks": ", ".join(near.mark for near, _, _ in meetings)})
 
 
-def _meeting(near: Neighbour, inlet, outlet) -> tuple[list, list]:
+def _meeting(near: Neighbour, inlet, outlet, branch) -> tuple[list, list]:
     """The sizes of this piece and of its neighbour that may meet, as pairs; only both said."""
-    pairs = {
-        "before": [(inlet, near.outlet)],
-        "after": [(outlet, near.inlet)],
-        None: [(inlet, near.outlet), (outlet, near.inlet)],
-    }[near.side]
-    said = [(mine, theirs) for mine, theirs in pairs if mine is not None and theirs is not None]
+    if near.side is None:
+        said = meeting((inlet, outlet, branch), (near.inlet, near.outlet, near.branch))
+    else:
+        mine, theirs = (inlet, near.outlet) if near.side == "before" else (outlet, near.inlet)
+        said = () if mine is None or theirs is None else ((mine, theirs),)
     return [mine for mine, _ in said], [theirs for _, theirs in said]
 
 

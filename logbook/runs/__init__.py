@@ -34,6 +34,7 @@ class Neighbour:
     inlet: tuple[Fraction, Fraction] | None
     outlet: tuple[Fraction, Fraction] | None
     leaves_by: str | None
+    branch: tuple[Fraction, Fraction] | None = None  # what is tied in to a tee may be tied to its leg
 
 
 @dataclass(frozen=True)
@@ -105,7 +106,7 @@ class Site:
         mine = self.places.get(piece.id, len(self.places))
         found: dict[str | None, Neighbour] = {}
         named = [(row.mark, row.run, side) for row, side in zip(links, ("before", "after")) if row is not None]
-        named += [(mark, piece.run, None) for mark in piece.value("joined_to") or ()]
+        named += [(mark, piece.run, None) for mark in (*(piece.value("joined_to") or ()), *self.closed_to.get(_key(piece.run, piece.mark), ()))]  # the earlier may have named the later
         for mark, run, side in named:
             other = self.by_mark.get(_key(run, mark))
             if other is None or other.id == piece.id or self.places[other.id] > mine or other.id in found:
@@ -113,7 +114,7 @@ class Site:
             if other.value("kind") in BESIDE:
                 continue
             inlet, outlet = ends(other)
-            found[other.id] = Neighbour(other.mark or mark, side, inlet, outlet, leaves_by(other))
+            found[other.id] = Neighbour(other.mark or mark, side, inlet, outlet, leaves_by(other), other.value("branch_size"))
         return tuple(found.values())
 
     def _elsewhere(self, piece: Piece, job: Job) -> Iterable[Elsewhere]:
@@ -186,6 +187,13 @@ def ends(piece: Piece) -> tuple[tuple | None, tuple | None]:
     if outlet is None and piece.value("kind") in THROUGH:
         outlet = inlet
     return inlet, outlet
+
+
+def meeting(one: tuple, other: tuple) -> tuple[tuple, ...]:
+    """The sizes of two pieces said joined that may meet there, nobody having said with which ends; only both said. Each is its inlet, outlet and branch."""
+    (inlet, outlet, branch), (near_inlet, near_outlet, near_branch) = one, other
+    pairs = ((inlet, near_outlet), (outlet, near_inlet), (inlet, near_branch), (outlet, near_branch), (branch, near_inlet), (branch, near_outlet))
+    return tuple((mine, theirs) for mine, theirs in pairs if mine is not None and theirs is not None)
 
 
 def leaves_by(piece: Piece) -> str | None:

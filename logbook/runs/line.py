@@ -14,7 +14,7 @@ from logbook.facts import bare_mark, same_size
 from logbook.geometry.run_drawing import Joint, Line, Stop
 from logbook.job import Job
 from logbook.piece import Piece
-from logbook.runs import KEEPS_SIZE, ends, leaves_by
+from logbook.runs import KEEPS_SIZE, ends, leaves_by, meeting
 from logbook.schedule import BESIDE, Row, bare_run
 
 
@@ -76,13 +76,21 @@ def _joint(job: Job, one: Stop, other: Stop) -> Joint:
         return Joint("absent", closed)
     if one.kind in BESIDE or other.kind in BESIDE:
         return Joint("loose", closed)
-    if one.outlet is None or other.inlet is None:
+    pairs = _meeting(one, other)
+    if not pairs:
         return Joint("unsaid", closed)
-    if not same_size(one.outlet, other.inlet, job.limit("size_tolerance")):
+    if not any(same_size(mine, theirs, job.limit("size_tolerance")) for mine, theirs in pairs):
         return Joint("sizes", closed)
     if one.leaves_by and other.leaves_by and one.leaves_by != other.leaves_by:
         return Joint("ends", closed)
     return Joint("mates", closed)
+
+
+def _meeting(one: Stop, other: Stop) -> tuple[tuple, ...]:
+    """As the rule `run-sizes` has it: the schedule's order says which ends meet, somebody's word that they are joined does not."""
+    if one.planned and other.planned:
+        return () if one.outlet is None or other.inlet is None else ((one.outlet, other.inlet),)
+    return meeting((one.inlet, one.outlet, one.branch), (other.inlet, other.outlet, other.branch))
 
 
 def _with_also(stops: list[Stop]) -> Iterable[Stop]:

@@ -128,6 +128,6 @@ ENGLISH_MOUTHS = (
     # --- whose it is
     Plainer((" not me", " not us", " not i", "i not ", "i no ", "we not ", "we no "), r"(?:^|(?<=[.;,] ))(?P<x>(?:my|the|a|one|our) (?:\w+ )?\w+(?:,? (?:he|she|they|who))?) (?P<y>make|made|makes|do|did|does|build|built|cut|hang|hung|stapled?|taped?)(?= [^.?!;]{1,40}, not (?:me|us|i)(?![\w']))", (("x", "somebody"), ("y", "made"))),
     Plainer((" not make", " no make", " not do", " no do", " not build", "didn't make", "didn't build"), rf"(?P<x>{_PIECE}(?:,? (?:it |that )?{_I} (?:did )?(?:not|no|didn't) (?:make|made|do|did|build|built)(?: (?:it|this one))?,? (?:it )?is (?:from|of) ))(?=(?:the |my )?(?:other|another|night|day|second|first|next|different))", (("x", "somebody else's, from "),)),
-    Plainer((" i no ", " we no "), r"(?:(?<=[.,;!] )|^|(?<= but )|(?<= and ))(?:the )?(?:rub|tape|staples?|vanes?|trim|wipe)(?P<x> (?:i|we) no (?:do|did|make|put|have|finish)(?: (?:it|them))?)(?=[.,;!]|$)", (("x", " was not done"),)),
+    Plainer((" i no ", " we no "), r"(?:(?<=[.,;!] )|^|(?<= but )|(?<= and ))(?:the )?(?:rub(?:bing)?(?: down)?|tape|staples?|vanes?|trim|wipe)(?P<x> (?:i|we) no (?:do|did|make|put|have|finish)(?: (?:it|them))?(?: yet| today)?)(?=[.,;!]|$)", (("x", " was not done"),)),
     Plainer((" no stick", " no hold", " no stay"), r"(?<![\w'])tape (?P<x>no )(?=(?:stick|hold|stay)(?![\w']))", (("x", "does not "),)),
 )
