@@ -20,6 +20,7 @@ class Clauses:
     wholes: frozenset[str] = _NONE  # the same, that need no verb: "no problem with 12"
     at_it: frozenset[str] = _NONE  # between such a thing and the name of its piece
     to_another: frozenset[str] = _NONE  # before a name: it is only where the piece goes
+    between: frozenset[str] = _NONE  # the same of the second of two: "the joint between it and 72"
     got_to: frozenset[str] = _NONE  # before those: it is the piece all the same
     verbs: frozenset[str] = _NONE  # right behind who or what the clause is of
     past: tuple[str, ...] = ()  # how other verbs end

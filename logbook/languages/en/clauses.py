@@ -21,6 +21,7 @@ ENGLISH_CLAUSES = Clauses(
     wholes=_w("no nothing everything all none"),
     at_it=_w("on of in with around round for inside off"),
     to_another=_w("to into onto with from against between under over by through"),
+    between=_w("between"),
     got_to=_w("got get"),
     verbs=_w(f"is was 's has had got gets needs needed went goes came comes sits sat took takes stays stayed still only just now also looks looked ran runs measures i we all {_DENIED}"),
     of_several=_w("are were aren't weren't have haven't don't 're"),

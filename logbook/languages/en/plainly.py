@@ -39,6 +39,7 @@ from logbook.languages.en.mixed_in import ENGLISH_MIXED_IN
 from logbook.languages.en.mouths import ENGLISH_MOUTHS
 from logbook.languages.en.named_aside import ENGLISH_NAMED_ASIDE
 from logbook.languages.en.none_there import ENGLISH_NONE_THERE
+from logbook.languages.en.not_yet_joined import ENGLISH_NOT_YET_JOINED
 from logbook.languages.en.numbers_aloud import ENGLISH_NUMBERS_ALOUD
 from logbook.languages.en.one_breath import ENGLISH_ONE_BREATH
 from logbook.languages.en.owned_up import ENGLISH_OWNED_UP
@@ -83,6 +84,7 @@ ENGLISH_PLAINLY = (
     *ENGLISH_TURNED_ABOUT,
     *ENGLISH_SET_AGAINST,
     *ENGLISH_LEARNED_LATE,
+    *ENGLISH_NOT_YET_JOINED,
     *ENGLISH_WAITS_PLAINLY,
     *ENGLISH_PUT_OTHERWISE,
     *ENGLISH_PARTS_PLAINLY,

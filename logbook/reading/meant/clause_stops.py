@@ -99,6 +99,8 @@ def _named(found: tuple[Token, ...], said: list[tuple[int, int, int]], starts: s
         bare = first is None
         if bare and value > COUNTS_UP_TO and may_be(spot := Spot(found, at, last, value, starts, names)) and (stands(spot) or low(found, at - 1) in words.at_it or _heads(found, at, last, words)):
             first = at
+        if bare and low(found, at - 1) in words.joints and any(low(found, at - back) in words.between for back in (3, 4, 5)):
+            continue  # "the joint between it and 72"
         if first is not None:
             while low(found, first - 1) in words.points:
                 first -= 1
