@@ -12,6 +12,8 @@ _STEM = r"(?:un|empat|junt|conect|peg|amarr|acopl|ensambl|enchuf|empalm|embon|ce
 _OTHER = rf"(?:(?:al?|con|contra|junto al?)(?: (?:el|la|su))?|al|del|de la) (?:{KIND} )?(?:numero )?{MARK}"
 _YET = r"(?:(?:todavia|aun|ya|de plano|tampoco) )*"
 _ENDS = r"(?= *(?:todavia|aun)? *(?:$|[,;.]| (?:y|pero|porque|pues|hasta|todavia|aun|mañana|luego)\b))"
+_NEXT = rf"(?:{_OTHER}|(?:al?|con)(?: el| la)? (?:siguiente|que sigue|proxim[oa]|anterior|de atras|de adelante)(?: (?:pieza|tramo|recto|seccion))?|al (?:siguiente|que sigue|proximo|anterior))"
+_TIED = rf"(?:{_STEM}|cierr)(?:id[oa]|ad[oa]|imos|amos|[oeiay]|io|ir(?:l[oa])?|ar(?:l[oa])?)"
 _CUES = tuple(f" {stem}" for stem in ("un", "empat", "junt", "conect", "peg", "amarr", "acopl", "ensambl", "enchuf", "empalm", "embon", "cierr", "cerr"))
 _OPEN = "la junta todavia no la cierro"
 _INSTEAD = r"(?!,? (?:sino|lo \w+(?:e|amos) (?:al|con)|va (?:al|con)))"
@@ -34,6 +36,36 @@ SPANISH_NOT_YET_JOINED = (
     Plainer(
         (" abiert", " pendiente", " sin cerrar", " no cierr", " no esta cerr"),
         rf"(?P<x>(?:(?:la|el) )?(?:union|junta|conexion|empate) {_OTHER} {_YET}(?:(?:quedo|esta|va|sigue|queda) )*(?:abiert[oa]|pendiente|sin cerrar|no cierra|no (?:esta )?cerrad[oa])){_ENDS}",
+        (("x", _OPEN),),
+    ),
+    # --- "con el 65 no lo uní", "al siguiente no lo pegamos"
+    Plainer(
+        _CUES,
+        rf"(?P<x>{_NEXT},? {_YET}no (?:se )?(?:l[oa] |me |le |se )?(?:he |hemos |ha |pude |pudimos |alcance a |alcanzamos a |esta |quedo |va )?{_TIED}(?: {_YET})?(?: todavia| aun)?){_ENDS}",
+        (("x", _OPEN),),
+        beside=(" no ",),
+    ),
+    # --- "la junta con el que sigue no está hecha", "la unión con el 65 no se hizo", "la junta con el 65 la dejé abierta"
+    Plainer(
+        ("junta ", "union ", "conexion ", "empate "),
+        rf"(?P<x>(?:(?:la|el|esa|ese) )?(?:union|junta|conexion|empate) {_NEXT} {_YET}(?:no (?:se |la |lo )?(?:esta |quedo |ha |he |hemos |pude |alcance a |alcanzamos a )?(?:hecha|hecho|hizo|hice|hicimos|cerre|cerramos|cerro|cerrar|termine|terminamos|unida|pegada|cerrada|lista)|(?:la |lo )?(?:deje|dejamos|dejo|quedo|queda|va|sigue) (?:abiert[oa]|pendiente|sin (?:cerrar|hacer|unir|pegar)|para (?:mañana|luego|despues))|(?:la |lo )(?:cierro|hago|cerramos|hacemos|voy a (?:cerrar|hacer)|vamos a (?:cerrar|hacer)) (?:mañana|luego|despues))){_ENDS}",
+        (("x", _OPEN),),
+    ),
+    # --- "mañana se cierra la junta con el 65", "falta cerrar la junta con el 65", "me falta la unión con el 65"
+    Plainer(
+        ("junta ", "union ", "conexion ", "empate "),
+        rf"(?P<x>(?:mañana (?:se |la )?(?:cierra|cierro|cerramos|hace|hago|hacemos|voy a cerrar|vamos a cerrar)|(?:(?:todavia|aun|nomas|solo|me|nos|le) )*falta(?:n)?(?: por)?(?: (?:cerrar|hacer|terminar|pegar))?|(?:hay que|tengo que|tenemos que|queda por) (?:cerrar|hacer)|no (?:alcance|alcanzamos) a (?:cerrar|hacer)|se me olvido (?:cerrar|hacer)) (?:la|el|esa) (?:union|junta|conexion|empate) {_NEXT}){_ENDS}",
+        (("x", _OPEN),),
+    ),
+    # --- "mañana lo uno al 65", "lo vamos a unir al 65 mañana", "se me olvidó unirlo al 65", "no se unió con el 65"
+    Plainer(
+        (" mañana", "mañana "),
+        rf"(?P<x>mañana (?:l[oa] |se (?:l[oa] )?)?(?:uno|unimos|pego|pegamos|amarro|amarramos|conecto|conectamos|junto|juntamos|empato|voy a {_STEM}[aei]r|vamos a {_STEM}[aei]r|une|pega|conecta)(?:l[oa])? {_NEXT}|(?:l[oa] )?(?:voy|vamos|van) a {_STEM}[aei]r(?:l[oa])? {_NEXT} mañana|(?:l[oa] )(?:uno|unimos|pego|amarro|conecto|junto) {_NEXT} mañana){_ENDS}",
+        (("x", _OPEN),),
+    ),
+    Plainer(
+        ("olvido ", "alcance ", "alcanzamos ", " no se "),
+        rf"(?<!no )(?P<x>(?:se (?:me|nos) olvido {_STEM}[aei]r(?:l[oa])?|no (?:alcance|alcanzamos|pude|pudimos)(?: a)? {_STEM}[aei]r(?:l[oa])?|no se (?:{_STEM}(?:io|o)|ha {_STEM}(?:ido|ado))) {_NEXT}(?: {_YET})?){_ENDS}",
         (("x", _OPEN),),
     ),
     # --- "no quedó a tope", "no entró hasta el tope"
