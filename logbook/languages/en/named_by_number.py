@@ -12,6 +12,7 @@ _A_KIND = rf"(?:an? |the |my |it's an? |that's an? )?{KIND}(?![\w'])(?! (?:acros
 _WHAT = r"(?:piece|fitting|mine|ours|(?:what|the one|all) (?:i|we)(?: actually| really| did)? (?:built|made|cut|did|have|got|put together|finished))"
 _ON_RUN = r"(?: (?:on|of|for|in) (?:run )?(?:\d+|\w+)| here| today| now)?"
 _NAMES = "|".join(sorted(FIRST_NAMES))
+_MINDS = r"(?:i|we) (?:don't|do not|didn't) (?:like|love|trust|care for|feel good about)|(?:worries|bothers|bugs|concerns|troubles) me|needs (?:work|looking at|another look|fixing)|i'm (?:worried about|not (?:happy|proud|sure) (?:with|of|about))|(?:went|is|was) (?:wrong|bad|off|short)|i (?:messed up|botched|got wrong)"
 _BEGINS = r"(?:^|(?<=[.!?] ))(?:(?:okay|ok|so|um|uh|well|and|alright|all right|now|next)[, ]+)*"
 
 ENGLISH_NAMED_BY_NUMBER = (
@@ -26,4 +27,12 @@ ENGLISH_NAMED_BY_NUMBER = (
     Plainer((" done",), rf"{_BEGINS}(?P<x>){_NUMBER}(?P<y>(?: is|'s)? (?:all )?done,?) (?={_A_KIND}(?:,| on)? run (?:\d+|\w+))", (("x", "number "), ("y", ","))),
     Plainer(("this here", "here's ", "here is "), rf"(?:^|(?<=[.!?] ))(?:(?:okay|ok|so|alright|and|now|yeah|um|uh),? )*(?:this here(?:'s| is)|here(?:'s| is)) (?P<x>){_NUMBER} (?=(?:on|off) run (?:\d+|\w+)|(?:it's|its|that's) (?:an? |the ){KIND})", (("x", "number "),)),
     Plainer((" the same",), rf"(?:and then|and|then),? (?P<x>){_NUMBER}(?='s the same| is the same)", (("x", "number "),)),
+    # --- a second piece by what it was closed with: "93 with heat tape too, but two inch, straight"
+    Plainer((" with ",), rf"{_BEGINS}(?P<x>){_NUMBER},?(?= (?:is |was |got |we did |i did )?with (?:the |a |some )?(?:(?:\d|[\w-]+ inch|[\w-]+ and a half inch|heat|hot|foil|pressure|gray|grey|cloth|duct|181a-?\w|wide|narrow)[\w -]{{0,24}}?)?(?:tape|mastic|181a-?\w)(?![\w'])[^?]* {KIND}(?![\w']))", (("x", "number "),)),
+    Plainer((" tape too", " mastic too", " tape as well", " mastic as well"), r"with (?:the |a |some )?[\w -]{0,24}?(?:tape|mastic)(?P<x>,? (?:too|as well|also))(?=[.,;])", (("x", ""),)),
+    Plainer((" but ",), r"(?:tape|181a-?[hp])(?: too| as well)?,? (?P<x>but (?:it's |only |just |that's )*)(?=(?:[\w-]+ and a half|[\w-]+|\d[\d./ -]*)[ -]inch(?: wide)?[.,;])", (("x", ""),)),
+    # --- the piece that is not as it should be, told of behind: "what I don't like is 240. It's a straight, …"
+    Plainer(("what ",), rf"(?:^|(?<=[.!?] ))(?:(?:and|but|so|now|okay),? )*(?P<x>what (?:{_MINDS}) is (?:number )?)(?={_NUMBER}[.,:;] (?:it's|it is|that's|{_A_KIND}))", (("x", "number "),)),
+    # --- a set of hangers by its number
+    Plainer(("hanger set", "hangers set", "strap set", "trapeze set"), rf"(?P<x>(?:hangers?|straps?|trapeze) set (?:number |no\.? |#)?)(?={_NUMBER}(?![\w'/-]|\.\d)(?! (?:feet|foot|ft|inches|inch|in|by|and a half|apart|on cent|o\.c|wide))[, ])", (("x", "hangers number "),)),
 )

@@ -24,4 +24,17 @@ ENGLISH_TABS_PLAINLY = (
     Plainer(_CUES, rf"{_TABS}(?P<x>{_IN}{_THEN} (?:{_I} )?(?:just |still )*(?:didn't|did not|never)(?: even| actually| got| ever)* {_BENT}{_THEM}{_OVER}){_ENDS}", (("s", "tabs"), ("x", " are not bent"),), beside=_BENDS),
     Plainer(_CUES, rf"{_TABS}(?P<x>{_IN}{_THEN} (?:they|none of them|none)(?:'re| are| is| were)? ?(?:still |just )*(?:(?:aren't|isn't|not|ain't|haven't been) )?{_BENT}{_OVER}(?: yet)){_ENDS}", (("s", "tabs"), ("x", " are not bent yet"),), beside=_BENDS, unless=r"(?:are|'re) (?:all )?bent"),
     Plainer(_CUES, rf"{_TABS}(?P<x>{_IN}{_THEN} (?:{_I} )(?:'ve |have |also |already )*(?:bent|folded|hammered|crimped) (?:(?:all|every one) of )?(?:them|'em|em)(?: all)?{_OVER}){_ENDS}", (("s", "tabs"), ("x", " are bent"),), beside=_BENDS, unless=r"except|all but|but (?:one|two|three|not|half)|most|half|n't|never"),
+    # --- some of them, told as what he has still to do
+    Plainer(
+        _CUES,
+        rf"(?<!cross )(?<!all but )(?<!except )(?<!besides )(?P<x>(?P<s>(?:(?:about |maybe |like |still |there's |the |those |my )*(?:one|two|three|four|five|six|\d|some|a few|a couple(?: of)?|half(?: of)?)(?: of)?(?: the| my| those)? )tabs?)(?:,? (?:that |which )?{_I}(?:'ve|'ll| have| will)?(?: still| just)* (?:have to|need to|got to|gotta|has to|go back and)(?: still| go| go back and| get in there and)* {_BEND}|(?:,? (?:that|which))?(?: still)? (?:have to|has to|need to|needs to|got to|gotta|to) (?:be |get )?{_BENT}){_OVER}(?: (?:yet|still|tomorrow|later))?){_ENDS}",
+        (("x", r"\g<s> still need bending"),),
+        beside=_BENDS,
+    ),
+    Plainer(
+        _CUES,
+        rf"(?P<x>{_I}(?:'ve|'ll| have| will)?(?: still| just)* (?:have to|need to|got to|gotta|has to)(?: still| go| go back and)* {_BEND}(?: (?:over|down|back|up|in))? (?:the (?:last |other )?|about |maybe |like )*(?P<n>one|two|three|four|five|six|\d|some|a few|a couple)(?: of| more)*(?: the| my| those)? tabs?){_OVER}(?: (?:yet|still|tomorrow|later))?{_ENDS}",
+        (("x", r"\g<n> tabs still need bending"),),
+        beside=_BENDS,
+    ),
 )

@@ -34,6 +34,10 @@ _THEY = r"(?:i|we|you(?: guys)?|they|he|she|it|that|this|somebody|the [a-z]+(?: 
 _COMES = r"(?:(?:'s|'re|is|are) (?:here|back|in|dry|done|ready|over|out of the way|free|open)|get|gets|find|finds|show|shows|come|comes|arrive|arrives|quit|quits|bring|brings|send|sends|warm|warms|dry|dries|stop|stops|finish|finishes|deliver|delivers|open|opens|land|lands|start|starts|clear|clears)(?![\w'])"
 _NAMED = rf"(?:{KIND}|number) (?:number )?{NUMBER}"
 
+_ONE = r"(?:it|this|that|this one|that one|them|the (?:\w+ )?(?:seams?|joints?|sides?|tape|flap|top|bottom|back|rest|tabs|tear|hole|end|ends)|(?:both|all|all four|the other|the last) (?:seams?|joints?|sides?|ends?))"
+_WAY = r"(?: (?:down|up|off|on|out|in|over|all|good|too|then))*"
+_WHEN = rf"(?:(?:first thing |sometime |early |some time |probably |maybe |come )?(?:on )?{_DAY}(?: (?:morning|afternoon|night|first thing|early))?|first thing(?: tomorrow| in the morning| monday)?|(?:when|once|as soon as) (?:i|we) (?:get back|come back|get (?:more|another|some|the)[^.,;!?]{{2,30}})|after (?:break|dinner|coffee|work)|before (?:i|we) (?:go|leave)(?: home)?)"
+
 _DONE = r"(?:taped|stapled|rubbed(?: down| out)?|wiped(?: down)?|trimmed|sealed|patched|fixed|mended|repaired|closed|finished)(?![\w])"
 
 ENGLISH_TO_COME_PLAINLY = (
@@ -80,4 +84,12 @@ ENGLISH_TO_COME_PLAINLY = (
         unless=r"(?<![\w'])(?:i|we) (?:said|told|meant|called)(?![\w'])",
     ),
     Plainer((" must",), rf"(?:{_NAMED}|it|this one|that one)(?:,| that)? (?P<x>must(?:'ve| have| of) (?:been|gotten|got))(?= {_DONE})", (("x", "is probably"),)),
+    # --- as a note to himself: "stapled and taped, rub it down tomorrow morning"
+    Plainer(
+        ("rub ", "tape ", "staple ", "trim ", "wipe ", "patch ", "bend ", "fold ", "put ", "get ", "squeegee ", "burnish "),
+        rf"(?:^|(?<=[.,;] ))(?:(?:and|but|then|so|just|gotta|must) )*(?P<x>)(?:(?:rub|tape|staple|trim|wipe|patch|squeegee|burnish)(?: {_ONE}{_WAY}|(?: (?:down|up|off|over))+)|(?:bend|fold) (?:the |those |its )?tabs{_WAY}|(?:put|get) (?:the |its |in the )?(?:turning )?(?:vanes|tape|staples|tabs)(?: (?:in|on|down|over))*) {_WHEN}(?=[.,;!]|$)",
+        (("x", "still have to "),),
+        beside=("tomorrow", "morning", "later", "tonight", "day", "after ", "week", "first thing", "when ", "once ", "as soon", "before "),
+        unless=r"(?:said|says|told me|told us|wants? (?:me|us)|asked|like|did it|done it|went ahead|ended up|anyway|already)(?![\w'])",
+    ),
 )

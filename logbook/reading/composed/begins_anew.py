@@ -47,6 +47,8 @@ def sign_before(items, said, at: int, signs, words: RunOn) -> str | None:
         return _NEW
     if said[at] in words.subjects and before == "NOT" and concept_at(items, at - 2) in ("I", "IT", "OTHER") and said[at - 1] in words.auxiliaries | words.copulas:
         return _NEW  # "you'd never know I didn't | there's a hole in my boot"
+    if before == "NOT" and said[at - 1] in words.copulas and concept_at(items, at - 2) in _PARTS and concept in _ON_IT and concept_at(items, at + 1) in ("BE", "EVERY", "IN_PLACE"):
+        return _NEW  # "three sides are taped the top isn't | staples are at two inches"
     if before in _ACTS and (said[at] in words.idle or said[at] in words.shares and concept_at(items, at + 1) in ("DET", "OTHER")):
         return _NEW
     if before in _DENIED and said[at] in words.shares and (at + 1 == len(items) or items[at + 1].concept in _ENDS):

@@ -10,6 +10,7 @@ from __future__ import annotations
 from dataclasses import fields, is_dataclass, replace
 
 from logbook.languages.run_on import RunOn
+from logbook.reading.composed.another_number import names_another
 from logbook.reading.composed.begins_anew import apart, is_put_off, sign_before
 from logbook.reading.composed.held_together import begin, held
 from logbook.reading.composed.said_between import said_between
@@ -138,6 +139,10 @@ def _sign(items, said, at: int, signs, words: RunOn) -> str | None:
         return None
     if before == "NUM" and _is_turned_to(items, at, signs):
         return None
+    if concept == "NUM" and names_another(items, at):
+        return _NEW
+    if before == "NUM" and at - 1 in signs and names_another(items, at - 1) and concept in ("DET", "BE", "IT"):
+        return None  # "thirty two | the tape is on"
     if concept == "BE" and _measured_there(items, at, signs):
         return None
     anew = sign_before(items, said, at, signs, words)

@@ -103,7 +103,7 @@ def _fault(row: Row, own: Row, cut_up, place: int, wrong: Wrong, language: Langu
         return  # "Every two inches, mostly.": of how far apart they are
     if mended and not acts and noun is None and not any(item.concept == "DAMAGE" and item.value == "crushed" for item in row.items[part.first : part.last]):  # "the corner got crushed, taped it": of the board
         yield claim(row, "(nothing)", None, part.first, part.last), used
-    if wrong.how == "missed" and acts and not mended and _counted(row, max(acts)):
+    if wrong.how in ("missed", "excepts") and acts and not mended and (_counted(row, max(acts)) or _of_so_many(row, max(acts))):
         yield claim(row, "(nothing)", None, part.first, part.last), used
         return
     for at in acts if not mended else [at for at in acts if not is_mended(cut_up, place, language, _ACTS[row.items[at].concept])]:
@@ -288,6 +288,8 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
             return ()
         if not every:
             return (at, *_tape_under(row, own, at)) if concept == "RUBBED" and not names else (at,)
+        if at < part.first and _of_so_many(row, at):
+            return (at,)  # "stapled and three taped, couldn't reach the back": of these three
         home = next(one for one in cut_up if one.first <= at < one.last)
         listed = [k for k in range(home.first, at + 1) if row.items[k].concept in _VERBS and not own.is_blank(k)]
         joined = place - 1
@@ -298,6 +300,14 @@ def _acts_before(row: Row, own: Row, part: Part, cut_up, place: int, names: tupl
             listed += [k for k in range(mate.first, mate.last) if row.items[k].concept in _VERBS and not own.is_blank(k)]
         return tuple(dict.fromkeys([at, *(k for k in listed if not names or _ACTS[row.items[k].concept] in names)]))
     return ()
+
+
+def _of_so_many(row: Row, at: int) -> bool:
+    """ "Three sides are taped", "three taped": not all four."""
+    before = at - 1
+    while before > 0 and row.items[before].concept in ("SIDE_WORD", "BE", "HAVE", "ONLY", "FILLER"):
+        before -= 1
+    return before >= 0 and row.items[before].concept == "NUM" and row.items[before].value.value < 4 and (before < at - 1 or row.items[before - 1].concept in ("AND", "BUT", "COMMA", "ONLY", "HAVE"))
 
 
 def _tape_under(row: Row, own: Row, at: int) -> tuple[int, ...]:

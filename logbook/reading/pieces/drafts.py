@@ -178,16 +178,27 @@ def _is_new(now: Draft, mention: Mention, row: Row) -> bool:
     if mention.corrects and mention.kind is not None and now.kind is not None:
         return False
     if mention.mark is not None and now.mark is None and now.kind is not None and mention.kind is not None:
-        return mention.kind != now.kind.value and not _apposed(row, now, mention)
+        return mention.kind != now.kind.value and not _apposed(row, now, mention) or _hangs_on_another_run(row, now, mention)
     if mention.mark is None and mention.kind is not None and now.kind is not None:
         if mention.another:
             return True
         if mention.kind == now.kind.value:
-            return False
+            return _hangs_on_another_run(row, now, mention)
         return mention.kind not in ("branch", "hanger", "repair", "collar", "register") and (_starts_sentence(row, mention) or _done_to(row, mention))
     if mention.another and (now.kind is not None and now.mark is not None) and mention.mark != now.mark.value:
         return True
     return False
+
+
+def _hangs_on_another_run(row: Row, now: Draft, mention: Mention) -> bool:
+    """ "Hangers on run two every six foot. Hangers on run four are eight foot apart.": those of another run are others."""
+    if mention.kind != "hanger" or now.kind.value != "hanger" or not _starts_sentence(row, mention):
+        return False
+    so_far, here = (
+        {row.words(at + 1, at + 2).lower() for at in range(first, last) if row.items[at].concept == "RUN" and at + 1 < len(row.items)}
+        for first, last in ((now.begin, mention.first), (mention.first, row.sentence_end(mention.first)))
+    )
+    return bool(so_far) and bool(here) and so_far.isdisjoint(here)
 
 
 def _told_before_its_mark(now: Draft, mention: Mention, behind: Mention, row: Row) -> bool:
