@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from logbook.languages.es.acts import SPANISH_ACTS
+from logbook.languages.es.whole_turns_words import RUBBED_SO
 
 _THE = r"(?:el |la |las |los |lo |al |del )?"
 _NOUN = rf"(?:{_THE}{{noun}})"
@@ -37,7 +38,7 @@ SPANISH_ACTS_MISSED = replace(
         rf"\best(?:a|an|uvo|uvieron) ausentes? {_NOUN}",
         rf"\b(?<!no )(?:le |les |me )?(?:perdone|salte|brinque) {_NOUN}",
         rf"\b(?:anda|andan|quedo|quedaron|sigue|siguen) faltando {_NOUN}",
-        rf"{_NOUN} no l[oa]s? (?:traigo|trae|traen|lleva|llevan|alcance|conoce|conocio)\b",
+        rf"{_NOUN} no l[oa]s? (?:traigo|trae|traen|lleva|llevan|alcance(?! a )|conoce|conocio)\b",
         rf"{_NOUN} ni l[oa]s? (?:vio|vi|vimos|toque|tocamos|conoce|conocio|olio|pele|pele siquiera|empece)\b",
         rf"\bno (?:hubo|hay|habia|me dio|dio|tuve) (?:chanza|chance|modo|manera|forma) (?:de|para) (?:{_NOUN}|{{verb}})",
         r"\bse (?:me|nos) (?:fue|barrio|chispoteo|chispo|paso|hizo bolas)(?: (?:el avion|la onda|el santo|la mano|completamente|por completo))?(?: (?:al cielo|de|para))* {verb}",
@@ -48,7 +49,7 @@ SPANISH_ACTS_MISSED = replace(
         r"\bno (?:me )?(?:quiso|dio la gana(?: de)?|dieron ganas de|se me antojo) {verb}",
         r"\bni (?:le )?hice (?:por|la lucha (?:de|por|para)) {verb}",
         rf"{_NEVER}(?: (?:ni siquiera|ni|me|nos))* (?:llegue|llegamos|alcance|alcanzamos) (?:hasta |a )?{_THE}{{noun}}",
-        rf"{_THE}{{noun}} (?:todavia |aun )?no (?:esta|estan|se (?:hizo|hicieron|puso|pusieron)|l[oa]s? (?:hice|hicimos|puse|pusimos)|quedo|quedaron|va|van|existen?)\b(?! (?:mal|chuec|floj|torcid|bien))",
+        rf"{_THE}{{noun}} (?:todavia |aun )?no (?:esta|estan|se (?:hizo|hicieron|puso|pusieron)|l[oa]s? (?:hice|hicimos|puse|pusimos)|quedo|quedaron|va|van|existen?)\b(?! (?:mal|chuec|floj|torcid|bien|{RUBBED_SO}))",
         rf"\btodo(?: (?:list[oa]|hecho|ya|esta|quedo|bien|lo demas|terminado))* (?:menos|excepto|salvo) {_NOUN}",
         rf"{_CALLED}(?: [\w']+){{0,5}} antes de (?:que (?:pudiera|alcanzara a|terminara de) |poder |acabar de |terminar de )?{{verb}}",
         rf"no (?:me |nos )?(?:alcanzo|alcanza|dio|hubo|tuve|tuvimos|quedo)(?: el)? tiempo (?:para|de|a|ni para|ni de) (?:{{verb}}|{_NOUN})",

@@ -10,6 +10,7 @@ from logbook.languages.es.plainer import COUNT, INCH, KIND, MARK, SOON, STAPLES,
 from logbook.languages.plainer import Plainer
 
 _DONE = r"(?:(?:en)?grapad[oa]s?|encintad[oa]s?|teipead[oa]s?|tallad[oa]s?|frotad[oa]s?|limpi[oa]s?|sellad[oa]s?|aletas|vanes)"
+_DID = r"(?:(?:en)?grapad[oa]s?|encintad[oa]s?|teipead[oa]s?|tallad[oa]s?|frotad[oa]s?|planchad[oa]s?)"
 _NOTHING = r"(?:nada|ni|ningun[oa]?|problemas?|bronca|detalles?|arrugas?|bolsas|huecos?|gaps?|falta de nada)"
 _ACTS = ("tall", "encint", "engrap", "grap", "limpi", "sell")
 
@@ -37,6 +38,19 @@ SPANISH_BREATHS = (
     Plainer(("nomas que no ", "nada mas que no ", "solo que no ", "nomas que me falt", "nomas que le falt", "nomas que se me olvid"), r"(?P<x>(?:nomas|nada mas|solo) que)(?= (?:no (?:l[aeo]s? |me |se )*(?:tall|frot|planch|encint|engrap|grap|limpi|puse|recort|dobl|alcanc|pude|cupo|cabia)|me falt|le falt|se me olvid))", (("x", ", pero"),)),
     Plainer((" para afuera", " para fuera", " hacia afuera", " pa afuera"), r"grapas?(?![\w'])[^.;]{0,40}?,? (?P<x>)(?=(?:para|hacia|pa) (?:a?fuera)(?: *$| *[,.;]))", (("x", "patas "),), unless=r"patas?|patitas|puntas|dobl|escalon|ranura|rebaje|solapa|flap"),
     Plainer(("collarin de ", "collar de ", "spin in de "), rf"(?:collarin|collar|spin in) de (?:{COUNT})(?P<x>)(?= (?:numero|en el|en la|run|del run|sobre)\b)", (("x", " pulgadas,"),)),
+    # --- "sin calentar la superficie ni nada grapado cada 2", "sin 181A ni nada impreso lo froté bien": a word that closes the denial, and then what was done
+    Plainer((" ni nada ",), rf"\w+(?P<x> ni nada )(?=(?:va |esta |quedo |bien )*(?:{_DID} (?:(?:a )?cada|a (?:dos|tres|\d)|y|bien|con|por|los|todo)\b|(?:las )?{STAPLES} (?:van )?(?:a )?cada\b|(?:el |la )?{TAPE} (?:va |esta |quedo |bien )*(?:frotad|tallad|planchad)))", (("x", ", "),)),
+    Plainer((" ni nada",), r"\w+ ni nada(?: (?:impres[oa]|escrit[oa]|marcad[oa]|de eso|de nada|parecido))?(?P<x> )(?=(?:l[oa]s?|le|les) (?:tall|frot|planch|encint|engrap|grap|restreg|alis|limpi|puse|pusimos|meti|pase|di|cerr|sell)\w*(?:e|i|amos|imos)?\b)", (("x", ", "),)),
+    # --- "hay que cambiarle el pedazo las grapas van cada 2": what is to be done, and then what is there
+    Plainer(
+        ("hay que ", "tengo que ", "tenemos que ", "falta ", "toca ", "habra que "),
+        rf"\b(?:hay que|habra que|tengo que|tenemos que|falta|toca|queda por) \w+[aei]r(?:l[oae]s?|sel[oa]s?)?(?! (?:las|los|el|la) (?:{STAPLES}|{TAPE}|aletas))(?: (?!(?:las|los|el|la) (?:{STAPLES}|{TAPE}|aletas)\b|y\b|ni\b|con\b|{STAPLES}\b|{TAPE}\b)\w+){{1,5}}(?P<x> )(?=(?:(?:las|los|el|la) (?:{STAPLES}|{TAPE}|aletas) (?:ya |si )*(?:van?|estan?|quedo|quedaron|son|frotad|tallad|planchad)|{_DID} (?:a )?cada\b|{_DID} y {_DID}))",
+        (("x", ". "),),
+    ),
+    # --- "encintado y frotado el noventa y cuatro mismo tamaño grapado cada tres": the next one
+    Plainer((" el ", " la "), rf"{_DID}(?P<x> )(?=(?:el|la) {MARK} (?:(?:es |va |del? |la |el )*mism[oa]s? (?:tamaño|medidas?)|igual(?:it[oa])?\b|tambien) ?)", (("x", ". "),)),
+    # --- "los dos con tape al 48 se lo froté y al 49 no"
+    Plainer((" al ", " a la "), rf"(?!(?:y|pero|que|en|solo|nomas)\b)\w+(?P<x> )(?=(?:al|a la) {MARK} (?:si |ya )*(?:se |le |l[oa]s? )+(?:\w+ ){{1,4}}y (?:al|a la) {MARK} (?:todavia |aun )?no\b)", (("x", ", "),)),
     # --- the mend, and what else the piece got: "lo repare con cinta engrapado cada dos"
     Plainer((" repar", " parch", " arregl", " remend", " resan"), rf"\b(?:repar|parch|arregl|remend|resan)\w* (?:bien )?con (?:la |pura )?{TAPE}(?: (?:de (?:foil|aluminio|presion|calor)|181a-[ph]|de {INCH}(?: pulgadas)?))*(?: (?:bien )?(?:tallad|frotad|planchad)[oa])?(?P<x>)(?= (?:bien )?(?:(?:en)?grapad[oa]|(?:con )?(?:sus )?{STAPLES}|encintad[oa]|con aletas|con vanes)\b)", (("x", ","),)),
     # --- the one and not the other: "no le puse grapas nomas cinta"

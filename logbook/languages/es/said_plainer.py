@@ -9,6 +9,7 @@ from logbook.languages.es.breaths import SPANISH_BREATHS
 from logbook.languages.es.not_after_all import SPANISH_NOT_AFTER_ALL
 from logbook.languages.es.not_so_ill import SPANISH_NOT_SO_ILL
 from logbook.languages.es.not_yet_joined import SPANISH_NOT_YET_JOINED
+from logbook.languages.es.other_senses import SPANISH_OTHER_SENSES
 from logbook.languages.es.of_all_of_them import SPANISH_OF_ALL_OF_THEM
 from logbook.languages.es.plainer import SPANISH_PLAINER
 from logbook.languages.es.plainer_told import TOLD
@@ -23,6 +24,7 @@ from logbook.languages.es.told_shortly import SPANISH_TOLD_SHORTLY
 from logbook.languages.es.told_shortly_after import SPANISH_TOLD_SHORTLY_AFTER
 
 SPANISH_SAID_PLAINER = (
+    *SPANISH_OTHER_SENSES,
     *SPANISH_NONE_THERE,
     *SPANISH_NOT_AFTER_ALL,
     *SPANISH_BREATHS,

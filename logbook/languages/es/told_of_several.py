@@ -24,4 +24,9 @@ SPANISH_TOLD_OF_SEVERAL = (
     ),
     # --- "engrapados y encintados pero al catorce no le puse aletas"
     Plainer((" pero al ", " pero a la "), rf"\w*[ao]d[oa]s,? pero (?P<x>al|a la) {MARK} (?:todavia |aun |ya )*no (?P<y>(?:le|les) {PUT}) (?=(?:(?:la|las|el|los|ni) )?(?:cinta|teip|tape|grapas|staples|aletas|vanes|guias)\b)", (("x", "el"), ("y", "lleva"))),
+    # --- "al 48 le froté el tape y al 49 no": the same act of the other
+    *(
+        Plainer((" y al ", " y a la ", ", al "), rf"(?:al|a la) {MARK} (?:si |ya )*le {stem}e (?:bien )?(?:la |el )(?:cinta|teip|tape)(?:,| y| pero)+ (?:al|a la) {MARK} (?P<x>(?:todavia |aun |ya )*no)(?= *(?:$|[,;.]| porque | pues | ya que ))", (("x", f"no le {stem}é la cinta"),))
+        for stem in ("frot", "tall", "planch", "alis")
+    ),
 )

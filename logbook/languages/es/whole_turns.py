@@ -11,6 +11,7 @@ from logbook.languages.es.whole_turns_facts import CUT_AWAY, FACTS
 from logbook.languages.es.whole_turns_left_out import LEFT_OUT
 from logbook.languages.es.whole_turns_male_end import OF_THE_MALE_END
 from logbook.languages.es.whole_turns_measured import MEASURED
+from logbook.languages.es.whole_turns_rub import NOT_RUBBED
 from logbook.languages.es.whole_turns_run_on import RUN_ON
 from logbook.languages.es.whole_turns_sides import SIDES
 from logbook.languages.es.whole_turns_site import SITE
@@ -27,6 +28,7 @@ from logbook.languages.es.whole_turns_words import (
     NONE,
     PP,
     PUT,
+    RUBBED_SO,
     SINCE,
     SKIPPED,
     SLIPPED,
@@ -123,7 +125,7 @@ _STILL_TO_DO = (
     rf"{{acts}},? {CL}(?:hago|hacemos|doy|damos|pongo|ponemos|meto|metemos|echo|echamos|dejo|dejamos|hare|pondre|paso|pasamos|vemos|termino|voy a hacer|voy a poner|voy a dar|voy a meter|va|van|toca)(?: ya| pues| nomas| mejor)* (?:ahorita|orita|para |hasta |ya hasta )?{UNTIL}",
     rf"{{acts}},? {SOFT}(?:no|nunca|tampoco) {CL}(?:he|ha|hemos|han) {PP}{NONE}",
     rf"{{acts}},? {CL}{LEFT} (?:pendientes?|por {TO_DO}|para {UNTIL}){NONE}",
-    rf"{{acts}},?:? (?:todavia no|aun no|hasta {UNTIL}|pendientes?){ENDS}",
+    rf"{{acts}},?:? (?:(?:todavia|aun) no(?! (?:esta|estan|va|van|quedo) {RUBBED_SO})|hasta {UNTIL}|pendientes?){ENDS}",
     rf"(?:todavia|aun) no {CL}(?:he|hemos|ha) {PP} {{acts}}",
     rf"\bno {CL}(?:he|hemos) {PP} {{acts}}",
     rf"(?:deje|dejamos|quedo|quedaron) (?:pendientes?|para {UNTIL}) {{acts}}",
@@ -239,7 +241,7 @@ SPANISH_WHOLE_TURNS = WholeTurns(
     asked_done=_ASKED_DONE,
     instead=r"\b(?:en (?:lugar|vez) de|a falta de|en sustitucion de) ",
     faulty=r"chuec|suelt|floj|mal |despeg|levant|rot[oa]|parad|abiert|fuera|de mas|torcid|salid|saltad|botad|zafad|sin (?:doblar|pegar|tallar|frotar|clavar)|que no ",
-    facts=(*LEFT_OUT, *SIDES, *RUN_ON, *MEASURED, *TOLD_SO, *OF_THE_MALE_END, *FACTS, *SOILED, *SITE),
+    facts=(*NOT_RUBBED, *LEFT_OUT, *SIDES, *RUN_ON, *MEASURED, *TOLD_SO, *OF_THE_MALE_END, *FACTS, *SOILED, *SITE),
     after_all=_AFTER_ALL,
     plans=_PLANS,
     others=_OTHERS,

@@ -49,4 +49,39 @@ _NOT_THERE = tuple(
     for act, things in (("taped", r"cintas?|teip|tape"), ("stapled", r"grapas?|staples?"), ("vanes", r"aletas?|vanes?|venas|guias|direccionales"))
 )
 
-SIDES = (*_ONE_BUT_NOT, *_NOT_THERE, *(turn for act, words in _ACTS for turn in _turns(act, words)))
+# "encinté tres nada más, al de atrás no le entra la mano", where sides were counted
+_FEW = r"(?:nada mas|nomas|no mas|solo|solamente|unicamente|apenas)"
+_OF_SIDES = r"\b(?:lados|caras|costados)\b"
+_SO_MANY = tuple(
+    Turn(
+        rf"\b{_FEW}\b|\b(?:al|a la|el|la|del) (?:otr|de|cuart|ultim)",
+        rf"\b{did},? (?:{_FEW} )?(?:a |en |por )?{_N}(?: {_FEW}(?= *(?:$|[,;.]))|(?=,? (?:y |pero )?(?:al|a la|el|la|en el|del) (?:otr[oa]|cuart[oa]|ultim[oa]|de (?:atras|abajo|arriba|adelante|al lado|la pared|la viga))\b))",
+        ((f"sides_{act}", "n"), (act, True)),
+        beside=rf"{_OF_SIDES}",
+        unless=r"^(?:no|si)\b|\b(?:tramos|codos|piezas|rectos|tapas|juntas)\b",
+    )
+    for act, did in (("stapled", r"(?:(?:en)?grap(?:e|amos|ad[oa]s?)|(?:puse|pusimos|meti|metimos|di) (?:las |la )?grapas?)"), ("taped", r"(?:encint(?:e|amos|ad[oa]s?)|teip(?:ie|ee|eamos|ead[oa]s?)|tape(?:e|amos|ad[oa]s?)|(?:puse|pusimos|eche|echamos|pegue) (?:el |la )?(?:cinta|tape|teip))"))
+)
+
+# "las grapas van a cinco y a un lado no le pusimos ninguna"
+_ONE_BARE = r"(?:a|en|de|por) (?:un|otro|ese|el) lado(?: (?:de |que )?(?:atras|abajo|arriba|adelante|enfrente|la pared|la viga|da a \w+ \w+))?|al (?:lado (?:de (?:atras|abajo|arriba|adelante|enfrente|la \w+)|izquierdo|derecho)|otro lado|de (?:atras|abajo|arriba|adelante))"
+_BARE_OF = tuple(
+    Turn(
+        r"\bno (?:les?|l[oa]s?|lleva|llevan|tiene|trae|se)\b",
+        rf"\b{stuff}\b(?:(?!\b(?:{other})\b)[^.;])*?(?:,| y| pero| mas)+ (?P<w>(?:{_ONE_BARE}),? (?:la verdad |ya |todavia )*no (?:se )?(?:(?:les?|l[oa]s?) )?(?:puse|pusimos|meti|metimos|eche|echamos|pude poner|alcance a poner|lleva|llevan|tiene|trae)(?: (?:ningun[oa]s?|nada|ni un[oa]))?(?= *(?:$|[,;.]| porque | por )))",
+        ((f"sides_{act}", 3),),
+        unless=r"\b(?:tornill|aleta|vane|mastique)\w*",
+    )
+    for act, stuff, other in (("stapled", r"(?:grapas?|staples?|(?:en)?grapad[oa])", r"cinta|tape|teip|encintad[oa]"), ("taped", r"(?:cinta|tape|teip|encintad[oa])", r"grapas?|staples?|(?:en)?grapad[oa]"))
+)
+
+# "el tape le cubre solo la mitad", "la cinta nada más cubre tres lados"
+_COVERS = r"(?:cubr(?:e|io|ia)|tap(?:a|o|aba)|agarr(?:a|o)|alcanz(?:a|o)(?: (?:a|para) (?:cubrir|tapar))?|lleg(?:a|o) a)"
+_ONLY = r"(?:(?:solo|nomas|nada mas|apenas|solamente|unicamente|como) )"
+_LYING = rf"\b(?:cinta|tape|teip),? (?:(?:le|la|lo|me|se|les) )*{_ONLY}*(?:(?:le|la|lo|me|se|les) )*{_COVERS} "
+_COVERED = (
+    Turn(r"\bmitad\b|\bun[oa]? |\bmedia\b|\bparte\b", rf"{_LYING}{_ONLY}*(?:a )?(?:(?:la )?mitad|media (?:junta|costura|vuelta|pieza)|una? (?:solo |sola )?(?:pedazo|cacho|parte|esquina|orilla|lado|cara)|parte)\b", (("taped", False),), unless=r"\b(?:no|ni|hoyo|hueco|roto|rajad\w+|rasg\w+|golpe)\b"),
+    Turn(r"\b(?:lados|caras|costados)\b", rf"{_LYING}{_ONLY}*(?:en )?(?:los )?(?P<n>dos|tres|[23]) (?:de los )?(?:lados|caras|costados)", (("sides_taped", "n"), ("taped", True)), unless=r"\b(?:no|ni)\b"),
+)
+
+SIDES = (*_SO_MANY, *_BARE_OF, *_COVERED, *_ONE_BUT_NOT, *_NOT_THERE, *(turn for act, words in _ACTS for turn in _turns(act, words)))

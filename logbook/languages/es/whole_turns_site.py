@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from logbook.languages.es.whole_turns_words import SLIPPED
+from logbook.languages.es.whole_turns_words import MATE, SLIPPED
 from logbook.languages.turns_of_words import Turn
 
 _CLAUSE = r"(?:^|(?<=[,;:] ))(?:pero |y |nomas que |la verdad )*"
@@ -13,6 +13,7 @@ _COLLAR = r"collar|spin|boot|bota|cuello|salida redonda"
 _BLADES = r"(?:aletas?|vanes?|alabes|guias|paletas|deflectores|venas)"
 _ARE = r"(?: (?:se |me |le |nos )*(?:quedaron|quedo|van|va|estan|fueron|salieron|puse|pusimos|meti|metimos|entraron))?"
 _WOOL = r"(?:fibra|lana|insulation|insulacion|aislante|aislamiento|pelusa)"
+_PUT_ON = r"(?:poner|meter|echar|pegar|colocar|correr)"
 _CUT = r"(?:recort|cort|rebaj|rasur|emparej|trime|quit)"
 
 SITE: tuple[Turn, ...] = (
@@ -27,6 +28,7 @@ SITE: tuple[Turn, ...] = (
     Turn(r"\ba?dentro\b", r"\bse (?:me |nos |le )?(?:doblaron|voltearon|cerraron|clavaron) (?:hacia|para|pa) ?a?dentro las (?:patas|patitas|puntas)\b", (("staple_clinch", "inward"),), unless=r"\bno\b"),
     # tape of no listing
     Turn(r"\bsin (?:marca|sello|letras?|numeros?|etiqueta|nombre|listar|listado|ul)\b", r"\b(?:cinta|tape|teip|foil|aluminio)(?: (?:de aluminio|foil|corriente|plateada|que \w+))* sin (?:marca|sello|letras?|numeros?|etiqueta|nombre|listar|listado|ul)\b", (("closure", "other_tape"), ("taped", True)), unless=r"\b(?:no (?:use|puse|lleva)|tire|regrese|devolvi|board|panel)\b"),
+    Turn(r"\bsin \w+", r"\b(?:cinta|tape|teip)(?: (?!con\b|trae\b|no\b|y\b|ni\b|mastique\b|frot|tall|planch)\w+){1,6}? sin (?:el |la |los |las )?(?:181(?:-?a)?(?:-?[ph])?|marca|sello|letras?|numeros?|etiqueta|impresion)\b(?: (?:ni|o|y) (?:nada|sello|marca|letras?|numeros?|181\S*))?(?: (?:impres|escrit|marcad)[oa]s?)?|\b(?:cinta|tape|teip) sin (?:el |la )?181(?:-?a)?(?:-?[ph])?\b(?: ni nada)?(?: (?:impres|escrit|marcad)[oa]s?)?", (("closure", "other_tape"), ("taped", True)), unless=r"\b(?:no (?:use|puse|lleva)|tire|regrese|devolvi|board|panel|masti\w+)\b"),
     # wool left at the cut
     Turn(rf"\b{_WOOL}\b|\bsobrante\b|\bexceso\b", rf"\b(?:(?:el |la )?{_WOOL}|sobrante|exceso)(?: (?:esta|quedo|va|se quedo|la deje|lo deje))? sin {_CUT}ar(?:l[oa])?\b", (("trimmed", False),), unless=r"\bno\b"),
     Turn(rf"\b{_WOOL}\b|\brebaba", rf"\b(?:le |me |se le )?(?:sobra|sobro|sobraba|quedo|quedaron|cuelga|cuelgan|quedo colgando|asoma)n? (?:colgando |con |algo de |tantita |mucha |la |su |pelos de |cachitos de )*(?:{_WOOL}|rebabas?)(?: (?:colgando|de fuera|salida|suelta|asomada))?{_OVER}", (("trimmed", False),), unless=r"\b(?:no|sin|nada|quite|recorte|corte|limpie)\b"),
@@ -38,6 +40,15 @@ SITE: tuple[Turn, ...] = (
     Turn(rf"\b{_TABS}\b", rf"\bno (?:le |les )?(?:baje|bajamos|asente|asentamos|acoste|tumbe|cerre|remache) (?:bien )?(?:las |los |todas las |todos los )?{_TABS}", (("tabs_bent", False),), beside=_COLLAR),
     Turn(rf"\b{_TABS}\b", rf"\b(?:al rato|luego|mañana|ahorita|despues) (?:le |les |se )?(?:doblo|volteo|bajo|aplasto|aprieto|asiento) (?:las |los )?{_TABS}", (("tabs_bent", False),), beside=_COLLAR),
     Turn(r"\bdobl", r"\b(?:doble|doblamos|voltee|baje|aplaste) (?:nomas|solo|nada mas|solamente) (?:dos|tres|cuatro|cinco|seis|unas|la mitad|algunas|\d)\b", (("tabs_bent", False),), beside=_COLLAR, unless=r"\bno\b"),
+    # "se le olvidó al ayudante ponerle el tape", "la cinta se nos olvidó ponerla"
+    *(
+        Turn(r"\bse (?:me|nos|les?) ", rf"(?<!\bno )(?:\b{things},? )?\bse (?:me|nos|le|les) (?:{SLIPPED}) {MATE}(?:de )?(?:{verb}(?:l[oa]s?|le)?\b|{_PUT_ON}(?:le|les)? (?:el |la |las |los |su |sus )?{things}\b)", ((name, False),), unless=rf"\bno se (?:me|nos|les?)|\bpero ya\b", asked=True)
+        for name, things, verb in (("taped", r"(?:cinta|tape|teip)", r"encintar"), ("stapled", r"(?:grapas?|staples)", r"(?:en)?grapar"), ("vanes", r"(?:aletas|vanes)", r"(?!)"))
+    ),
+    *(
+        Turn(r"\bse (?:me|nos|les?) ", rf"\b{things},? se (?:me|nos|le|les) (?:{SLIPPED}) {MATE}(?:de )?{_PUT_ON}{it}\b", ((name, False),), asked=True)
+        for name, things, it in (("taped", r"(?:cinta|tape|teip)", r"(?:se)?l[oa]"), ("stapled", r"(?:grapas|staples)", r"(?:se)?l[oa]s"), ("vanes", r"(?:aletas|vanes)", r"(?:se)?l[oa]s"))
+    ),
     # cold, and the warming slipped his mind
     Turn(r"\b(?:calent|entibi|calenton)", rf"\b(?:se (?:me|nos) (?:{SLIPPED}) |sin (?:haberl[oa] )?|no l[oa] |faltó |falto )(?:(?:pre)?calent|entibi|preheate)(?:arl[oae]|ar|ad[oa]|e|amos)\b", (("preheated", False),), beside=r"\b(?:grados|frio|helad|congel|termometro)", unless=r"\bno se (?:me|nos)\b"),
     Turn(r"\bsin \w+", r"\bsin (?:la |el |usar |prender )?(?:secadora?|soplete|heat gun|pistola de calor|calentador)\b", (("preheated", False),), beside=r"\b(?:grados|frio|helad|congel|termometro)"),

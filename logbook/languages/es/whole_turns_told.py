@@ -17,6 +17,9 @@ _WENT_ON = r"\b(?:fui|fuimos|traje|trajeron|consegui|conseguimos|otro rollo|otra
 _THE_REST = r"(?:la otra (?:mitad|parte|punta)|el otro (?:pedazo|tramo|extremo|lado)|lo demas|el resto|de ahi (?:para|en) adelante)"
 _BARE = r"(?:sin nada|pelad[oa]|pelon\w*|a pelo|en blanco|sin (?:cinta|grapas?|tape|teip))"
 _OFF = r"(?:quit|arranqu|despegu|jal|pel|saqu|retir)(?:e|amos)"
+_STUFFS = r"cintas?|tape|teip|grapas?|staples|aletas|vanes|lados?|costuras?|juntas?"
+_OFF_IT = r"(?:quit|arranc|despeg|jal|pel|sac|retir|desmont)ar(?:l[oae]s?|sel[oa]s?)?"
+_HAD_TO = r"(?:tuve que|tuvimos que|hubo que|me toco|nos toco|me hicieron|nos hicieron|nos mandaron(?: a)?|me mandaron(?: a)?)"
 _ON = r"(?:puse|pusimos|pegue|pegamos|eche|echamos|meti|metimos|di|lleva|va|volvi a poner|volvi a pegar)"
 _AIR = r"(?:aire|calefaccion|horno|calor|quemador|caldera|boiler|furnace)"
 _GIVES = r"(?:sale|entra|llega|va|anda|corre|pasa|avienta|sopla|tira|echa|manda|viene|da|mide|marca|esta|mete|jala)"
@@ -52,6 +55,16 @@ TOLD_SO: tuple[Turn, ...] = (
     ),
     # "quité la cinta de tela y le puse de la listada": the old one came off, and another is on
     Turn(rf"\b{_OFF}\b", rf"\b(?P<a>{_OFF} (?:toda )?(?:la |el )?(?:cinta|tape|teip)(?: (?:de \w+|gris|vieja|mala|corriente|que \w+))?)[^.;]*?(?P<w>(?:,| y|;)+ (?:luego |despues |ya |ahora )*(?:le |la |se la )?{_ON} (?:cinta |tape |teip |una |otra |la )*(?:nueva|buena|otra|de aluminio|de foil|de la (?:listada|buena|de aluminio|de foil|otra|ul)|listada|foil|ul|181\S*))", (("taped", True),), unless=r"\bno (?:le|la|se)\b"),
+    # "el tape lo tuvimos que arrancar", "hubo que quitarle la cinta": and none since
+    *(
+        Turn(rf"\b{_OFF_IT}", rf"\b{stuff},? (?:(?:se )?l[oa]s? )?{_HAD_TO} {_OFF_IT}|\b{_HAD_TO} {_OFF_IT} (?:tod[oa]s? )?(?:el |la |las |los ){stuff}\b", ((fact, False),), unless=r"\bno (?:\w+ )?(?:tuve|tuvimos|hubo)|\b(?:papel|plastico|forro) de", beside=rf"^(?!.*\b(?:puse|pusimos|pegue|eche|echamos|meti|metimos|lleva|va|di|clave) (?:el |la |las |los )?(?:{stuff} )?(?:otr|nuev))(?!.*\bvolv(?:i|imos) a )")
+        for fact, stuff in (("taped", r"(?:cinta|tape|teip)"), ("stapled", r"(?:grapas|staples)"), ("vanes", r"(?:aletas|vanes)"))
+    ),
+    # "el tape se le arrancó y no lleva ninguno": none of what was told of last
+    *(
+        Turn(r"\bningun[oa]s?\b", rf"\b{stuff}\b(?:(?!\b(?:{_STUFFS})\b)[^.;])*?(?:,| y| pero)+ (?:(?:por ahora|ahora|ahorita|hoy|ya|asi|de momento|por el momento|todavia) )*no (?:lleva|llevan|tiene|tienen|trae|traen|le queda|le quedo) {none}(?= *(?:$|[,;.]| y | porque ))", ((fact, False),), unless=r"\b(?:arrug|burbuj|bolsa|hueco|golpe|dañ|falla|problem)\w*")
+        for fact, stuff, none in (("taped", r"(?:tape|teip)", r"ningunos?"), ("taped", r"cintas?", r"ningunas?"), ("stapled", r"(?:grapas|staples)", r"ningunas?"), ("vanes", r"(?:aletas|vanes)", r"ningun[oa]s?"))
+    ),
     # "le di con la pistola de calor primero y luego la cinta"
     Turn(r"\b(?:calor|heat gun|secadora)\b", rf"\b{_HEATED}(?: primero| antes| bien)*(?:,| y)+ (?:luego|despues|ya|ya luego|enseguida)(?: (?:ya|le puse|puse|se|va|fue|eche|le eche))* (?:la |el )?(?:cinta|tape|teip)(?= *(?:$|[,;.]))", (("preheated", True), ("taped", True)), unless=_NOT_SO),
     Turn(r"\b(?:calor|heat gun|secadora)\b", rf"\b{_HEATED}(?: bien| tantito| a todo)* (?:primero|antes)(?: (?:de|que) (?:la |el |poner(?:le)? (?:la |el )?|pegar(?:le)? (?:la |el )?)?(?:cinta|tape|teip|encintar\w*))?(?= *(?:$|[,;.]| y))", (("preheated", True),), unless=_NOT_SO),

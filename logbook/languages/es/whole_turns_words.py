@@ -37,6 +37,12 @@ ACT_VERBS: tuple[tuple[str, str, str, str, str], ...] = (
     ("trimmed", r"(?:recort|rebaj)ar", r"(?:recort|rebaj)(?:e|ara|aramos)", r"(?:recort|rebaj)ado", r"(?:recort|rebaj)an?"),
 )
 
+# one of his crew to whom it slipped: "se le olvidó al muchacho"
+MATE = r"(?:(?:al?|a mi|a los|a la) (?:ese |otro )?(?:muchach[oa]s?|ayudantes?|chalan|compa(?:ñero)?s?|pana|primo|hermano|hijo|nuevo|aprendiz|chamaco|peon|cuate|compadre|socio|otro) )?"
+
+# how a tape is that was pressed: "la cinta no está frotada" denies no tape
+RUBBED_SO = r"(?:muy |bien |del todo )*(?:tall|frot|restreg|estreg|refreg|planch|alis|sob|bruñ|aplan|presion|repas|espatul|apret|asent)ad"
+
 COULD = r"(?:alcance|alcanzamos|pude|pudimos|llegue|llegamos|logre|logramos|quise|hubo chance de|me dio tiempo de|dio tiempo de|nos dio tiempo de)"
 DO = r"(?:hacer|poner|meter|echar|dar|aplicar|pasar|usar|instalar|colocar)(?:le|les|la|lo|las|los|sela|selo|selas|selos)?"
 WHEN_IT_WAS = r"(?: (?:hoy )?(?:en la mañana|por la mañana|esta mañana|ayer(?: en la tarde)?|antier|antes|temprano|hace rato|al principio|la semana pasada|el (?:lunes|martes|miercoles|jueves|viernes|sabado)))"

@@ -134,7 +134,8 @@ def _names_it(row: Row, at: int) -> bool:
 
 def _told_again(row: Row, one: _Tick) -> bool:
     """ "Vanes no I left them out", "vanes no there's none in it": what the no is of is told once more behind it."""
-    return one.how == "no" and not one.sign and row.items[one.act].concept in _NOUNS and row.items[one.last].concept in ("I", "BE", "NO", "NOT_DONE")
+    another = row.items[one.last].concept == "BE" and one.last + 1 < len(row.items) and DENIED.get(row.items[one.last + 1].concept, ("", None))[0] not in ("", DENIED[row.items[one.act].concept][0])
+    return one.how == "no" and not one.sign and row.items[one.act].concept in _NOUNS and row.items[one.last].concept in ("I", "BE", "NO", "NOT_DONE") and not another  # "el tape no va frotado": of the rub
 
 
 def _is_a_tick(row: Row, one: _Tick, alone: bool) -> bool:

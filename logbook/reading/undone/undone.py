@@ -344,8 +344,10 @@ def _pending_end(row: Row, cut, place: int, begin: int) -> int:
             return at - 1  # "that's not going to last I taped it": what is done has a sentence of its own
         if base and concept in PAST and [item.concept for item in row.items[at - 2 : at]] == ["AND", "I"]:
             return at - 2  # "it wants fabric and mastic at this pressure and I taped it"
+        if seen_act and concept == "HAVE" and row.items[at - 1].concept == "ONLY":
+            return at - 1  # "no se ha grapado solo le metí las aletas": what it has
         runs_on = row.items[begin].concept == "NOT_DONE" and seen_act and concept in PAST
-        if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH"):
+        if runs_on and row.items[at - 1].concept not in ("AND", "OR", "BE", "FILLER", "WILL", "BOTH", "NOT", "NO"):  # "no se ha grapado ni encintado"
             return at
         seen_act = concept != "PENDING" and (seen_act or concept in DENIED or concept in HANGING)  # "falta tallar y le faltan grapas"
     for following in cut[place + 1 : place + 12]:

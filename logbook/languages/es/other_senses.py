@@ -1,0 +1,46 @@
+"""Spanish words that are written like the name of a piece and mean something else, or are the name of one in another word: "el tape le tapa solo la mitad"
+caps nothing, "bota el aire" is no boot, "los ganchos cada seis pies" are hangers, "riser 75" is a piece by its number.
+
+Rows like those of `plainer.py`. Not reviewed by a native speaker.
+"""
+
+from __future__ import annotations
+
+from logbook.languages.es.plainer import COUNT, MARK
+from logbook.languages.plainer import Plainer
+
+_COVERS = r"(?:le|les|se|lo|los|me|nos|no|ya|que|solo|nomas|apenas|casi|mas|cinta|tape|teip|foil|mastique|sellador|viga|tubo|pared|bandeja|losa)"
+_COVERED = r"(?:solo|nomas|nada|apenas|casi|bien|toda?s?|la|el|los|las|complet[oa]|por|parte|media|mitad|un lado|una (?:parte|esquina|cara|junta))"
+_BLOWN = r"(?:(?:(?:todo|mucho|un poco de|el|mucha|poco) )*(?:aire|viento|agua|polvo|calor|fibra))"
+_PIECE = rf"(?:(?:el|la) )?(?:tramo|recto|recta|codo|ducto|pieza|seccion|ramal|transicion|reduccion|offset|plenum|pleno) (?:numero )?{MARK}"
+
+_THING = r"(?:peso|moneda|peseta|centavo|dolar|quarter|peni|chavo|vellon|dedos?|puño|mano|huevo|pelota|naranja|limon|lapiz|lapicero|clavo|tornillo|tapita|chapa|tapa de \w+|uña|boton|pulgar|cabeza)"
+_TOOL = r"(?:la |el |una? |mi )?(?:paleta|paletita|espatula|squeegee|rodillo|cuña|tarjeta|tallador|plastiquito|plastico|regla|llana)"
+_JOINED = r"(?:en|por|entre) (?:la|las|el|una) (?:junta|union|costura|esquina|traslape|empate|conexion)"
+_CUT_OUT = r"\b(?:corte|cortamos|abri|abrimos|hice|hicimos|marque|trace) (?:el|un) (?:hueco|huequito|boquete)|\b(?:hueco|boquete) (?:para|del?) (?:el|la|un|una)? ?(?:ramal|toma|salida|cable|tubo|collar\w*|registro|puerta|damper|rejilla|difusor)"
+
+SPANISH_OTHER_SENSES = (
+    # --- "el tape le tapa solo la mitad": it covers
+    Plainer((" tapa",), rf"\b{_COVERS} (?P<x>tapan?)(?= {_COVERED}\b)", (("x", "cubre"),)),
+    # --- "bota el aire por el macho"
+    Plainer(("bota ", "botan ", "botando "), rf"\b(?P<x>bota(?:ndo|n)?)(?= {_BLOWN}\b)", (("x", "tira"),)),
+    # --- hooks that bear the duct
+    Plainer(("ganchos",), rf"\b(?P<x>ganchos)(?= [^.;]{{0,48}}?\b(?:a )?cada (?:{COUNT})(?: y medi[oa])? pies?\b)", (("x", "colgantes"),)),
+    # --- a riser by its number
+    Plainer(("riser ", "montante ", "bajante "), rf"(?:^|(?<=[.;,] )|(?<=el )|(?<=al ))(?P<x>riser|montante|bajante)(?= (?:numero )?(?!(?:un|una|dos|tres|cuatro|cinco|seis|[1-6])\b){MARK}(?! (?:pisos?|niveles|plantas|pies|pulgadas?|por|x|grados|y)\b))", (("x", "pieza"),), beside=("piso", "nivel", "planta")),
+    # --- what hangs on which piece: "damper de ochenta libras en el tramo 80"
+    Plainer((" libras en ", " libras sobre ", " lbs en "), rf"(?P<x>(?:(?:hay|va|puse|pusimos|lleva|tenemos) )?(?:un |el )?(?P<t>damper|motor|difusor|actuador|calentador|coil|serpentin) de (?P<w>{COUNT}) (?:libras|lbs) (?:en|sobre) (?P<p>{_PIECE}))(?= )", (("x", r"\g<p> tiene un \g<t> de \g<w> libras,"),)),
+    # --- a hole in the board as big as some thing, which is no gap of a joint; one that nobody has closed
+    Plainer(("hueco ", "huequito ", "boquete "), rf"\b(?P<x>hueco|huequito|boquete)(?= (?:(?:como|casi|mas o menos|que es|mas grande que) )*(?:(?:del?|de) (?:el )?(?:tamaño|porte|grueso|grosor) de|(?:como )?de) (?:una?|mi|dos) {_THING}\b(?!.{{0,12}} {_JOINED}))", (("x", "hoyo"),), unless=_CUT_OUT),
+    Plainer(("boquete",), rf"\b(?P<x>boquete)(?![^.;]{{0,24}} {_JOINED})", (("x", "hoyo"),), unless=_CUT_OUT, beside=("sin reparar", "sin tapar", "sin parchar", "sin arreglar", "no lo repar", "no lo tap", "no lo he repar", "no lo he tap", "asi lo deje", "asi se quedo")),
+    # --- "se le hundió un lado …, hay que cambiarle el pedazo": the harm is to be mended
+    Plainer(
+        ("cambiar", "arreglar", "sustituir", "reemplazar", "parchar", "remendar"),
+        r"\b(?:hay que|habra que|tengo que|tenemos que|toca|falta|habria que) (?P<x>(?:cambi|arregl|sustitu|reemplaz|parch|remend)[aei]r(?:le|les)? (?:el|ese|la|esa|un|una|otro) (?:pedazo|pedacito|lado|esquina|panel|lamina|plancha|cacho|parte|tabla|cara|orilla))(?= *(?:$|[,;.]| y | que | porque | mañana| luego| despues| (?:las|los|el|la) (?:grapas|cinta|tape|teip|aletas|resto|demas)| grapad| encintad))",
+        (("x", "repararlo"),),
+        beside=("hundi", "aplast", "raj", "rasg", "rompi", "moj", "abolla", "sumi", "quebr", "golpe", "parti", "machuc"),
+    ),
+    # --- "al tape no le hemos pasado la paleta": it is not rubbed yet
+    Plainer((" pasado ", " dado "), rf"\b(?P<x>no (?:se )?(?:les?|la|lo) (?P<h>he|ha|hemos|han) (?:pasado|dado) (?:con )?{_TOOL}(?: (?:al|a la) (?:cinta|tape|teip))?)\b", (("x", r"no lo \g<h> frotado"),), beside=("cinta", "tape", "teip", "encint")),
+    Plainer((" paso ", " pasamos ", " doy ", " damos "), rf"\b(?P<x>(?P<y>todavia|aun) no (?:se )?(?:les?|la|lo) (?:paso|pasamos|doy|damos) (?:con )?{_TOOL}(?: (?:al|a la) (?:cinta|tape|teip))?)\b", (("x", r"\g<y> no lo he frotado"),), beside=("cinta", "tape", "teip", "encint")),
+)
